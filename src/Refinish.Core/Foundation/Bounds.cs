@@ -1,0 +1,55 @@
+namespace Refinish;
+
+/// <summary>An allowed range in the SI base unit of a <see cref="Refinish.Measure"/>, with open or closed ends.</summary>
+internal readonly struct Bounds
+{
+    private Bounds(double minimum, double maximum, bool minimumIncluded, bool maximumIncluded, Measure measure)
+    {
+        Minimum = minimum;
+        Maximum = maximum;
+        MinimumIncluded = minimumIncluded;
+        MaximumIncluded = maximumIncluded;
+        Measure = measure;
+    }
+
+    public double Minimum { get; }
+
+    public double Maximum { get; }
+
+    public bool MinimumIncluded { get; }
+
+    public bool MaximumIncluded { get; }
+
+    public Measure Measure { get; }
+
+    /// <summary>More than zero, at most <paramref name="maximum"/>.</summary>
+    public static Bounds Positive(Measure measure, double maximum = double.PositiveInfinity) => new(0, maximum, false, true, measure);
+
+    /// <summary>Zero or more, at most <paramref name="maximum"/>.</summary>
+    public static Bounds NotNegative(Measure measure, double maximum = double.PositiveInfinity) => new(0, maximum, true, true, measure);
+
+    /// <summary>Both ends allowed.</summary>
+    public static Bounds Between(double minimum, double maximum, Measure measure) => new(minimum, maximum, true, true, measure);
+
+    /// <summary>The lower end allowed, the upper end not: a fraction that must leave something over.</summary>
+    public static Bounds Below(double minimum, double maximum, Measure measure) => new(minimum, maximum, true, false, measure);
+
+    /// <summary>The lower end excluded, the upper end allowed.</summary>
+    public static Bounds Above(double minimum, double maximum, Measure measure) => new(minimum, maximum, false, true, measure);
+
+    public bool Contains(double value)
+    {
+        // Written so that NaN fails every branch.
+        bool lower = MinimumIncluded ? value >= Minimum : value > Minimum;
+        bool upper = MaximumIncluded ? value <= Maximum : value < Maximum;
+        return lower && upper && !double.IsInfinity(value);
+    }
+
+    public override string ToString()
+    {
+        string lower = (MinimumIncluded ? "at least " : "more than ") + Measure.Format(Minimum);
+        return double.IsInfinity(Maximum)
+            ? lower
+            : lower + " and " + (MaximumIncluded ? "at most " : "less than ") + Measure.Format(Maximum);
+    }
+}

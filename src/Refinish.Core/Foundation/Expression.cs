@@ -1,0 +1,221 @@
+using System;
+using System.Collections.Generic;
+
+namespace Refinish;
+
+/// <summary>
+/// A formula as a value: one definition that is both evaluated and written out, so that a derivation shown to a person
+/// cannot drift from the number that was calculated. Evaluation is in SI base units.
+/// </summary>
+/// <remarks>
+/// Leaves are made with <see cref="Number"/> and <see cref="Quantity"/>, joined by the operators and by the functions of this class.
+/// The library's kernels do not evaluate expressions; they are plain arithmetic, and the tests hold each expression to its kernel.
+/// </remarks>
+/// <example><code>
+/// Expression dry = Expression.Quantity("DFT", 30e-6, Measure.Film);
+/// Expression solids = Expression.Quantity("VS", 0.40, Measure.Percent);
+/// double wet = (dry / solids).Evaluate();                                 // 75e-6 m
+/// string text = (dry / solids).Symbolic();                                // "DFT / VS"
+/// string numbers = (dry / solids).Substituted(UnitSystem.Si);             // "30 µm / 40 %"
+/// </code></example>
+public abstract class Expression
+{
+    private protected Expression()
+    {
+    }
+
+    /// <summary>How tightly the outermost operation binds when written; see <see cref="Binding"/>.</summary>
+    internal virtual int BindingIn(FormulaWriter writer) => Binding.Atom;
+
+    /// <summary>The value in SI base units.</summary>
+    /// <returns>The number.</returns>
+    public abstract double Evaluate();
+
+    /// <summary>The formula in symbols, as plain text.</summary>
+    /// <returns>Text such as <c>DFT / VS</c>.</returns>
+    public string Symbolic() => FormulaWriter.Write(this, FormulaStyle.Plain, null);
+
+    /// <summary>The formula with its numbers and units put in, as plain text.</summary>
+    /// <param name="system">Metric or US customary.</param>
+    /// <returns>Text such as <c>30 µm / 40 %</c>.</returns>
+    public string Substituted(UnitSystem system) => FormulaWriter.Write(this, FormulaStyle.Plain, system);
+
+    /// <summary>The formula in symbols, in LaTeX mathematics without delimiters.</summary>
+    /// <returns>Text such as <c>\frac{DFT}{VS}</c>.</returns>
+    public string SymbolicLatex() => FormulaWriter.Write(this, FormulaStyle.Latex, null);
+
+    /// <summary>The formula with its numbers and units put in, in LaTeX mathematics without delimiters.</summary>
+    /// <param name="system">Metric or US customary.</param>
+    /// <returns>LaTeX text.</returns>
+    public string SubstitutedLatex(UnitSystem system) => FormulaWriter.Write(this, FormulaStyle.Latex, system);
+
+    /// <summary>The formula in symbols.</summary>
+    /// <returns>See <see cref="Symbolic"/>.</returns>
+    public override string ToString() => Symbolic();
+
+    /// <summary>A fixed number of the formula, such as the 2 in πr/2.</summary>
+    /// <param name="value">Any finite number.</param>
+    /// <returns>The leaf.</returns>
+    /// <exception cref="ArgumentOutOfRangeException">NaN or infinite.</exception>
+    public static Expression Number(double value) => new NumberExpression(value, null);
+
+    /// <summary>A quantity with its symbol, its value and its kind.</summary>
+    /// <param name="symbol">The trade's symbol; an underscore starts a subscript, as in <c>V_A</c>.</param>
+    /// <param name="value">The value in the SI base unit of <paramref name="measure"/>.</param>
+    /// <param name="measure">What kind of amount it is.</param>
+    /// <returns>The leaf.</returns>
+    /// <exception cref="ArgumentException"><paramref name="symbol"/> is empty.</exception>
+    /// <exception cref="ArgumentOutOfRangeException">NaN or infinite.</exception>
+    public static Expression Quantity(string symbol, double value, Measure measure) =>
+        new QuantityExpression(Guard.Named(symbol, nameof(symbol)), value, Guard.NotNull(measure, nameof(measure)));
+
+    /// <summary>The circle number.</summary>
+    /// <returns>A leaf that is written π.</returns>
+    public static Expression Pi() => new NumberExpression(Math.PI, "π");
+
+    /// <summary>The sum of several terms; zero for none.</summary>
+    /// <param name="terms">The terms in order.</param>
+    /// <returns>The sum.</returns>
+    public static Expression Sum(IEnumerable<Expression> terms)
+    {
+        Expression? sum = null;
+        foreach (Expression term in Guard.NotNull(terms, nameof(terms)))
+        {
+            sum = sum is null ? term : sum + term;
+        }
+
+        return sum ?? Number(0);
+    }
+
+    /// <summary>A power with a fixed or calculated exponent.</summary>
+    /// <param name="basis">The base.</param>
+    /// <param name="exponent">The exponent.</param>
+    /// <returns>The power.</returns>
+    public static Expression Power(Expression basis, Expression exponent) => new PowerExpression(basis, exponent);
+
+    /// <summary>A square.</summary>
+    /// <param name="basis">The base.</param>
+    /// <returns>The square.</returns>
+    public static Expression Square(Expression basis) => Power(basis, Number(2));
+
+    /// <summary>A square root.</summary>
+    /// <param name="x">The radicand.</param>
+    /// <returns>The root.</returns>
+    public static Expression Sqrt(Expression x) => new FunctionExpression("√", "\\sqrt", Math.Sqrt, x);
+
+    /// <summary>The exponential function.</summary>
+    /// <param name="x">The exponent.</param>
+    /// <returns>e to the x.</returns>
+    public static Expression Exp(Expression x) => new FunctionExpression("exp", "\\exp", Math.Exp, x);
+
+    /// <summary>The natural logarithm.</summary>
+    /// <param name="x">The argument.</param>
+    /// <returns>ln x.</returns>
+    public static Expression Ln(Expression x) => new FunctionExpression("ln", "\\ln", Math.Log, x);
+
+    /// <summary>The sine of an angle in radians.</summary>
+    /// <param name="x">The angle.</param>
+    /// <returns>sin x.</returns>
+    public static Expression Sin(Expression x) => new FunctionExpression("sin", "\\sin", Math.Sin, x);
+
+    /// <summary>The cosine of an angle in radians.</summary>
+    /// <param name="x">The angle.</param>
+    /// <returns>cos x.</returns>
+    public static Expression Cos(Expression x) => new FunctionExpression("cos", "\\cos", Math.Cos, x);
+
+    /// <summary>The tangent of an angle in radians.</summary>
+    /// <param name="x">The angle.</param>
+    /// <returns>tan x.</returns>
+    public static Expression Tan(Expression x) => new FunctionExpression("tan", "\\tan", Math.Tan, x);
+
+    /// <summary>The angle in radians whose tangent is given.</summary>
+    /// <param name="x">The tangent.</param>
+    /// <returns>arctan x.</returns>
+    public static Expression Arctan(Expression x) => new FunctionExpression("arctan", "\\arctan", Math.Atan, x);
+
+    /// <summary>The angle in radians whose sine is given.</summary>
+    /// <param name="x">The sine, −1 to 1.</param>
+    /// <returns>arcsin x.</returns>
+    public static Expression Arcsin(Expression x) => new FunctionExpression("arcsin", "\\arcsin", Math.Asin, x);
+
+    /// <summary>The next whole number upwards.</summary>
+    /// <param name="x">The argument.</param>
+    /// <returns>⌈x⌉.</returns>
+    public static Expression Ceiling(Expression x) => new FunctionExpression("roundup", "\\operatorname{roundup}", Math.Ceiling, x);
+
+    /// <summary>Rounded to cents, halves away from zero: the rule for money in this library.</summary>
+    /// <param name="x">The amount.</param>
+    /// <returns>The rounded amount.</returns>
+    public static Expression RoundToCents(Expression x) => new FunctionExpression("round", "\\operatorname{round}", Cents, x);
+
+    /// <summary>The larger of two.</summary>
+    /// <param name="a">One.</param>
+    /// <param name="b">The other.</param>
+    /// <returns>max(a, b).</returns>
+    public static Expression Max(Expression a, Expression b) => new PairExpression("max", Math.Max, a, b);
+
+    /// <summary>The smaller of two.</summary>
+    /// <param name="a">One.</param>
+    /// <param name="b">The other.</param>
+    /// <returns>min(a, b).</returns>
+    public static Expression Min(Expression a, Expression b) => new PairExpression("min", Math.Min, a, b);
+
+    /// <summary>A definite integral, evaluated by the same 32-point Gauss–Legendre rule as the kernels.</summary>
+    /// <param name="symbol">The variable of integration.</param>
+    /// <param name="lower">The lower end.</param>
+    /// <param name="upper">The upper end.</param>
+    /// <param name="body">The integrand as a function of the variable.</param>
+    /// <returns>The integral.</returns>
+    /// <exception cref="ArgumentException"><paramref name="symbol"/> is empty.</exception>
+    public static Expression Integral(string symbol, Expression lower, Expression upper, Func<Expression, Expression> body) =>
+        new IntegralExpression(Guard.Named(symbol, nameof(symbol)), lower, upper, Guard.NotNull(body, nameof(body)));
+
+    /// <summary>The number at which a rising function reaches a target: written as an equation to be solved.</summary>
+    /// <param name="symbol">The unknown.</param>
+    /// <param name="lower">A number below the solution, in SI.</param>
+    /// <param name="upper">A number above the solution, in SI.</param>
+    /// <param name="rising">The function of the unknown.</param>
+    /// <param name="target">What it has to reach.</param>
+    /// <returns>The solution, found by bisection to the last digit of a double.</returns>
+    /// <exception cref="ArgumentException"><paramref name="symbol"/> is empty.</exception>
+    public static Expression Solution(string symbol, double lower, double upper, Func<Expression, Expression> rising, Expression target) =>
+        new SolutionExpression(Guard.Named(symbol, nameof(symbol)), lower, upper, Guard.NotNull(rising, nameof(rising)), target);
+
+    /// <summary>A plain number as a leaf.</summary>
+    /// <param name="value">Any finite number.</param>
+    public static implicit operator Expression(double value) => Number(value);
+
+    /// <summary>A sum.</summary>
+    /// <param name="left">The first term.</param>
+    /// <param name="right">The second term.</param>
+    /// <returns>The sum.</returns>
+    public static Expression operator +(Expression left, Expression right) => new OperationExpression(Operation.Add, left, right);
+
+    /// <summary>A difference.</summary>
+    /// <param name="left">The first term.</param>
+    /// <param name="right">What is taken away.</param>
+    /// <returns>The difference.</returns>
+    public static Expression operator -(Expression left, Expression right) => new OperationExpression(Operation.Subtract, left, right);
+
+    /// <summary>A negated value.</summary>
+    /// <param name="value">What is negated.</param>
+    /// <returns>The negative.</returns>
+    public static Expression operator -(Expression value) => new OperationExpression(Operation.Subtract, Number(0), value);
+
+    /// <summary>A product.</summary>
+    /// <param name="left">The first factor.</param>
+    /// <param name="right">The second factor.</param>
+    /// <returns>The product.</returns>
+    public static Expression operator *(Expression left, Expression right) => new OperationExpression(Operation.Multiply, left, right);
+
+    /// <summary>A quotient.</summary>
+    /// <param name="left">What is divided.</param>
+    /// <param name="right">What it is divided by.</param>
+    /// <returns>The quotient.</returns>
+    public static Expression operator /(Expression left, Expression right) => new OperationExpression(Operation.Divide, left, right);
+
+    internal abstract void WriteTo(FormulaWriter writer);
+
+    // Through decimal, so that 12.345 rounds as the decimal that a price list means by it.
+    private static double Cents(double amount) => (double)Math.Round((decimal)amount, 2, MidpointRounding.AwayFromZero);
+}

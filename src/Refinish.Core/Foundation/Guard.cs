@@ -1,0 +1,138 @@
+using System;
+using System.Collections.Generic;
+using System.Diagnostics.CodeAnalysis;
+using System.Globalization;
+using UnitsNet;
+
+namespace Refinish;
+
+/// <summary>
+/// The one place where arguments are checked. Every refusal names the parameter, the value with its unit and the allowed range;
+/// NaN and the infinities are always refused. The overloads hand back the value in SI.
+/// </summary>
+internal static class Guard
+{
+    public static double Within(double si, Bounds bounds, string name) =>
+        bounds.Contains(si) ? si : throw Refused(si, bounds, name, null);
+
+    public static double Within(Length value, Bounds bounds, string name) => Check(value.Meters, bounds, name, value);
+
+    public static double Within(Area value, Bounds bounds, string name) => Check(value.SquareMeters, bounds, name, value);
+
+    public static double Within(Volume value, Bounds bounds, string name) => Check(value.CubicMeters, bounds, name, value);
+
+    public static double Within(Mass value, Bounds bounds, string name) => Check(value.Kilograms, bounds, name, value);
+
+    public static double Within(Density value, Bounds bounds, string name) => Check(value.KilogramsPerCubicMeter, bounds, name, value);
+
+    public static double Within(Ratio value, Bounds bounds, string name) => Check(value.DecimalFractions, bounds, name, value);
+
+    public static double Within(Temperature value, Bounds bounds, string name) => Check(value.Kelvins, bounds, name, value);
+
+    public static double Within(TemperatureDelta value, Bounds bounds, string name) => Check(value.Kelvins, bounds, name, value);
+
+    public static double Within(Pressure value, Bounds bounds, string name) => Check(value.Pascals, bounds, name, value);
+
+    public static double Within(VolumeFlow value, Bounds bounds, string name) => Check(value.CubicMetersPerSecond, bounds, name, value);
+
+    public static double Within(Angle value, Bounds bounds, string name) => Check(value.Radians, bounds, name, value);
+
+    public static double Within(MolarMass value, Bounds bounds, string name) => Check(value.KilogramsPerMole, bounds, name, value);
+
+    public static double Within(TimeSpan value, Bounds bounds, string name) => Within(value.TotalSeconds, bounds, name);
+
+    public static decimal Money(decimal value, string name, bool zeroAllowed = true)
+    {
+        if (value > 0 || (zeroAllowed && value == 0))
+        {
+            return value;
+        }
+
+        string text = value.ToString(CultureInfo.InvariantCulture);
+        throw new ArgumentOutOfRangeException(name, text, name + " is " + text + " (money); allowed: " + (zeroAllowed ? "at least 0." : "more than 0."));
+    }
+
+    public static int Count(int value, int minimum, int maximum, string name)
+    {
+        if (value >= minimum && value <= maximum)
+        {
+            return value;
+        }
+
+        string text = value.ToString(CultureInfo.InvariantCulture);
+        throw new ArgumentOutOfRangeException(
+            name,
+            text,
+            string.Format(CultureInfo.InvariantCulture, "{0} is {1} (a count); allowed: at least {2} and at most {3}.", name, text, minimum, maximum));
+    }
+
+    public static T Defined<T>(T value, string name)
+        where T : struct, Enum
+    {
+#if NETSTANDARD2_0
+        bool defined = Enum.IsDefined(typeof(T), value);
+#else
+        bool defined = Enum.IsDefined(value);
+#endif
+        return defined
+            ? value
+            : throw new ArgumentOutOfRangeException(
+                name,
+                value.ToString("D"),
+                name + " is " + value.ToString("D") + "; allowed: the named values of " + typeof(T).Name + ".");
+    }
+
+    public static T NotNull<T>([NotNull] T? value, string name)
+        where T : class =>
+        value ?? throw new ArgumentNullException(name);
+
+    public static string Named([NotNull] string? value, string name)
+    {
+        NotNull(value, name);
+        return string.IsNullOrWhiteSpace(value)
+            ? throw new ArgumentException(name + " is empty; a name or text is needed.", name)
+            : value!;
+    }
+
+    /// <summary>A value-equal copy of a list that holds no null.</summary>
+    public static ValueList<T> List<T>([NotNull] IEnumerable<T>? items, string name, int atLeast = 0)
+    {
+        NotNull(items, name);
+        ValueList<T> list = new(items!);
+        foreach (T item in list)
+        {
+            if (item is null)
+            {
+                throw new ArgumentException(name + " holds an empty entry.", name);
+            }
+        }
+
+        return list.Count >= atLeast
+            ? list
+            : throw new ArgumentException(
+                string.Format(CultureInfo.InvariantCulture, "{0} has {1} entries; allowed: at least {2}.", name, list.Count, atLeast),
+                name);
+    }
+
+    /// <summary>For a rule between two measurements, such as a basin floor that must lie inside its rim.</summary>
+    public static void Rule(bool holds, string name, double si, Measure measure, string allowed)
+    {
+        if (!holds)
+        {
+            string text = measure.Format(si);
+            throw new ArgumentOutOfRangeException(name, text, name + " is " + text + "; allowed: " + allowed + ".");
+        }
+    }
+
+    private static double Check<T>(double si, Bounds bounds, string name, T given)
+        where T : struct, IFormattable =>
+        bounds.Contains(si) ? si : throw Refused(si, bounds, name, given);
+
+    private static ArgumentOutOfRangeException Refused(double si, Bounds bounds, string name, IFormattable? given)
+    {
+        string value = bounds.Measure.Format(si);
+        string asGiven = given is null ? value : given.ToString("g", CultureInfo.InvariantCulture);
+        string both = asGiven == value ? value : value + " (given as " + asGiven + ")";
+        return new ArgumentOutOfRangeException(name, asGiven, name + " is " + both + "; allowed: " + bounds + ".");
+    }
+}

@@ -1,0 +1,90 @@
+namespace Refinish;
+
+/// <summary>
+/// A value held against a limit: which limit, which way, how far off, and what would help.
+/// A missing value or a missing limit gives <see cref="ComparisonOutcome.CannotBeJudged"/>, never a pass.
+/// </summary>
+/// <example><code>
+/// LimitComparison spread = new("surface above dew point", 4.2, 3.0, LimitSense.AtLeast, Measure.TemperatureDifference, Source.Published("ISO 8502-4", "clause 6"));
+/// double? margin = spread.Margin;   // 1.2 K on the allowed side
+/// </code></example>
+public sealed record LimitComparison
+{
+    /// <summary>Holds a value against a limit.</summary>
+    /// <param name="subject">What is compared, in words.</param>
+    /// <param name="value">The value in the SI base unit of <paramref name="measure"/>, or <see langword="null"/> when it is not known.</param>
+    /// <param name="limit">The limit in the same unit, or <see langword="null"/> when there is none.</param>
+    /// <param name="sense">Which way the limit holds.</param>
+    /// <param name="measure">What kind of amount both are.</param>
+    /// <param name="source">Where the limit comes from.</param>
+    /// <param name="remedy">What would bring the value within the limit, where something would.</param>
+    /// <exception cref="System.ArgumentException"><paramref name="subject"/> is empty.</exception>
+    /// <exception cref="System.ArgumentOutOfRangeException">A number is NaN or infinite, or <paramref name="sense"/> is not a named value.</exception>
+    public LimitComparison(string subject, double? value, double? limit, LimitSense sense, Measure measure, Source source, string? remedy = null)
+    {
+        Subject = Guard.Named(subject, nameof(subject));
+        Measure = Guard.NotNull(measure, nameof(measure));
+        Bounds any = Bounds.Between(double.MinValue, double.MaxValue, measure);
+        Value = value is double v ? Guard.Within(v, any, nameof(value)) : null;
+        Limit = limit is double l ? Guard.Within(l, any, nameof(limit)) : null;
+        Sense = Guard.Defined(sense, nameof(sense));
+        Source = Guard.NotNull(source, nameof(source));
+        Remedy = remedy;
+    }
+
+    /// <summary>What is compared, in words.</summary>
+    public string Subject { get; }
+
+    /// <summary>The value in the SI base unit of <see cref="Measure"/>; <see langword="null"/> when not known.</summary>
+    public double? Value { get; }
+
+    /// <summary>The limit in the same unit; <see langword="null"/> when there is none.</summary>
+    public double? Limit { get; }
+
+    /// <summary>Which way the limit holds.</summary>
+    public LimitSense Sense { get; }
+
+    /// <summary>What kind of amount value and limit are.</summary>
+    public Measure Measure { get; }
+
+    /// <summary>Where the limit comes from.</summary>
+    public Source Source { get; }
+
+    /// <summary>What would bring the value within the limit; <see langword="null"/> when nothing is known or needed.</summary>
+    public string? Remedy { get; }
+
+    /// <summary>How far the value is on the allowed side of the limit: negative when beyond it, <see langword="null"/> when it cannot be judged.</summary>
+    public double? Margin => Sense == LimitSense.AtLeast ? Value - Limit : Limit - Value;
+
+    /// <summary>How the comparison came out.</summary>
+    public ComparisonOutcome Outcome => Margin switch
+    {
+        null => ComparisonOutcome.CannotBeJudged,
+        >= 0 => ComparisonOutcome.Within,
+        _ => ComparisonOutcome.Beyond,
+    };
+
+    /// <summary>The comparison as a sentence with its numbers.</summary>
+    /// <param name="system">Metric or US customary.</param>
+    /// <returns>Text such as <c>surface above dew point: 4.2 K; limit at least 3 K; 1.2 K within</c>.</returns>
+    public string Sentence(UnitSystem system)
+    {
+        string value = Value is double v ? Measure.Format(v, system, 4) : "not known";
+        string limit = Limit is double l ? (Sense == LimitSense.AtLeast ? "at least " : "at most ") + Measure.Format(l, system, 4) : "none known";
+        string verdict = Margin switch
+        {
+            null => "cannot be judged",
+            >= 0 and double within => FormatDistance(within, system) + " within",
+            double beyond => FormatDistance(-beyond, system) + " beyond",
+        };
+        return Subject + ": " + value + "; limit " + limit + "; " + verdict;
+    }
+
+    /// <summary>The comparison as a sentence in metric units.</summary>
+    /// <returns>See <see cref="Sentence"/>.</returns>
+    public override string ToString() => Sentence(UnitSystem.Si);
+
+    // The distance between two temperatures has no zero point.
+    private string FormatDistance(double distance, UnitSystem system) =>
+        (Measure.Equals(Measure.Temperature) ? Measure.TemperatureDifference : Measure).Format(distance, system, 3);
+}

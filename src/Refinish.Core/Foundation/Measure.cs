@@ -1,0 +1,200 @@
+using System;
+
+namespace Refinish;
+
+/// <summary>
+/// What kind of amount a number is, and the unit in which each <see cref="UnitSystem"/> shows it.
+/// The number itself is always in the SI base unit of its kind (metres, kilograms, seconds, kelvins and their products).
+/// </summary>
+/// <remarks>Units and factors: NIST Special Publication 811 (2008), Appendix B; the US gallon is 231 cubic inches, NIST Handbook 44, Appendix C.</remarks>
+/// <example><code>
+/// string film = Measure.Film.Format(30e-6, UnitSystem.UsCustomary);   // "1.1811 mil"
+/// </code></example>
+public sealed class Measure : IEquatable<Measure>
+{
+    private const double Inch = 0.0254;
+    private const double Foot = 0.3048;
+    private const double UsGallon = 231 * Inch * Inch * Inch;
+    private const double Pound = 0.45359237;
+
+    private readonly Scale si;
+    private readonly Scale us;
+    private readonly int? decimals;
+
+    private Measure(string kind, Scale si, Scale us, int? decimals = null)
+    {
+        Kind = kind;
+        this.si = si;
+        this.us = us;
+        this.decimals = decimals;
+    }
+
+    /// <summary>A tape measurement: mm or in.</summary>
+    public static Measure Length { get; } = new("length", new("mm", 1e-3), new("in", Inch));
+
+    /// <summary>A room dimension: m or ft.</summary>
+    public static Measure Distance { get; } = new("distance", new("m", 1), new("ft", Foot));
+
+    /// <summary>A film thickness: µm or mil.</summary>
+    public static Measure Film { get; } = new("film thickness", new("µm", 1e-6), new("mil", Inch / 1000));
+
+    /// <summary>A coated area: m² or ft².</summary>
+    public static Measure Area { get; } = new("area", new("m²", 1), new("ft²", Foot * Foot));
+
+    /// <summary>A small area, as of a tile or an opening: cm² or in².</summary>
+    public static Measure SmallArea { get; } = new("small area", new("cm²", 1e-4), new("in²", Inch * Inch));
+
+    /// <summary>A poured volume: mL or US fl oz.</summary>
+    public static Measure Liquid { get; } = new("liquid volume", new("mL", 1e-6), new("US fl oz", UsGallon / 128));
+
+    /// <summary>The water a fixture holds: L or US gal.</summary>
+    public static Measure Capacity { get; } = new("capacity", new("L", 1e-3), new("US gal", UsGallon));
+
+    /// <summary>The volume of a room: m³ or ft³.</summary>
+    public static Measure RoomVolume { get; } = new("room volume", new("m³", 1), new("ft³", Foot * Foot * Foot));
+
+    /// <summary>A weighed mass: g or oz.</summary>
+    public static Measure Mass { get; } = new("mass", new("g", 1e-3), new("oz", Pound / 16));
+
+    /// <summary>A density: g/mL or lb/US gal.</summary>
+    public static Measure Density { get; } = new("density", new("g/mL", 1000), new("lb/US gal", Pound / UsGallon));
+
+    /// <summary>A spreading rate: m²/L or ft²/US gal.</summary>
+    public static Measure SpreadingRate { get; } = new("spreading rate", new("m²/L", 1000), new("ft²/US gal", Foot * Foot / UsGallon));
+
+    /// <summary>A fluid rate at the gun: mL/min or US fl oz/min.</summary>
+    public static Measure FluidRate { get; } = new("fluid rate", new("mL/min", 1e-6 / 60), new("US fl oz/min", UsGallon / 128 / 60));
+
+    /// <summary>An airflow: m³/h or ft³/min.</summary>
+    public static Measure Airflow { get; } = new("airflow", new("m³/h", 1.0 / 3600), new("ft³/min", Foot * Foot * Foot / 60));
+
+    /// <summary>A temperature that is read from a thermometer: °C or °F.</summary>
+    public static Measure Temperature { get; } = new("temperature", new("°C", 1, 273.15), new("°F", 5.0 / 9, 459.67 * 5 / 9));
+
+    /// <summary>A thermodynamic temperature: K in both systems, for formulas that need it.</summary>
+    public static Measure AbsoluteTemperature { get; } = new("thermodynamic temperature", new("K", 1), new("K", 1));
+
+    /// <summary>A temperature difference: K or Δ°F.</summary>
+    public static Measure TemperatureDifference { get; } = new("temperature difference", new("K", 1), new("Δ°F", 5.0 / 9));
+
+    /// <summary>A pressure: Pa in both systems.</summary>
+    public static Measure Pressure { get; } = new("pressure", new("Pa", 1), new("Pa", 1));
+
+    /// <summary>A part of a whole, shown in per cent.</summary>
+    public static Measure Percent { get; } = new("fraction", new("%", 0.01), new("%", 0.01));
+
+    /// <summary>A pure number.</summary>
+    public static Measure Number { get; } = new("number", new(string.Empty, 1), new(string.Empty, 1));
+
+    /// <summary>Parts per million by volume in air.</summary>
+    public static Measure PartsPerMillion { get; } = new("concentration by volume", new("ppm", 1e-6), new("ppm", 1e-6));
+
+    /// <summary>Mass of a substance in a volume of air: mg/m³ in both systems.</summary>
+    public static Measure MassConcentration { get; } = new("concentration by mass", new("mg/m³", 1e-6), new("mg/m³", 1e-6));
+
+    /// <summary>Mass of a substance in a volume of coating: g/L or lb/US gal.</summary>
+    public static Measure CoatingContent { get; } = new("content of a coating", new("g/L", 1), new("lb/US gal", Pound / UsGallon));
+
+    /// <summary>A molar mass: g/mol in both systems.</summary>
+    public static Measure MolarMass { get; } = new("molar mass", new("g/mol", 1e-3), new("g/mol", 1e-3));
+
+    /// <summary>A molar volume: L/mol in both systems.</summary>
+    public static Measure MolarVolume { get; } = new("molar volume", new("L/mol", 1e-3), new("L/mol", 1e-3));
+
+    /// <summary>A short time: minutes.</summary>
+    public static Measure Minutes { get; } = new("time", new("min", 60), new("min", 60));
+
+    /// <summary>A longer time: hours.</summary>
+    public static Measure Hours { get; } = new("time in hours", new("h", 3600), new("h", 3600));
+
+    /// <summary>A service life or warranty term, shown in years and held in years (a calendar year has no fixed number of seconds).</summary>
+    public static Measure Years { get; } = new("years", new("a", 1), new("yr", 1));
+
+    /// <summary>An angle: degrees.</summary>
+    public static Measure Angle { get; } = new("angle", new("°", Math.PI / 180), new("°", Math.PI / 180));
+
+    /// <summary>What kind of amount this is, in words.</summary>
+    public string Kind { get; }
+
+    /// <summary>An amount of money in the given currency, written with two decimals.</summary>
+    /// <param name="currency">The currency's code or sign, as it is to be shown.</param>
+    /// <returns>A measure whose number is the amount in that currency.</returns>
+    /// <exception cref="ArgumentException"><paramref name="currency"/> is empty.</exception>
+    public static Measure Money(string currency)
+    {
+        Guard.Named(currency, nameof(currency));
+        return new("money", new(currency, 1), new(currency, 1), 2);
+    }
+
+    /// <summary>An hourly rate of money in the given currency; the number is the amount per second, as every rate here is SI inside.</summary>
+    /// <param name="currency">The currency's code or sign, as it is to be shown.</param>
+    /// <returns>A measure shown as currency per hour.</returns>
+    /// <exception cref="ArgumentException"><paramref name="currency"/> is empty.</exception>
+    public static Measure HourlyRate(string currency)
+    {
+        Guard.Named(currency, nameof(currency));
+        return new("hourly rate", new(currency + "/h", 1.0 / 3600), new(currency + "/h", 1.0 / 3600), 2);
+    }
+
+    /// <summary>The symbol of the unit in which this kind of amount is shown.</summary>
+    /// <param name="system">Metric or US customary.</param>
+    /// <returns>The symbol; empty for a pure number.</returns>
+    public string Symbol(UnitSystem system) => ScaleOf(system).Symbol;
+
+    /// <summary>The number that is shown.</summary>
+    /// <param name="si">The amount in the SI base unit of its kind.</param>
+    /// <param name="system">Metric or US customary.</param>
+    /// <returns>The same amount in the unit of <see cref="Symbol"/>.</returns>
+    public double Shown(double si, UnitSystem system)
+    {
+        Scale scale = ScaleOf(system);
+        return (si - scale.Zero) / scale.Factor;
+    }
+
+    /// <summary>The amount as text with its unit, in the invariant culture.</summary>
+    /// <param name="si">The amount in the SI base unit of its kind.</param>
+    /// <param name="system">Metric or US customary.</param>
+    /// <param name="figures">Significant figures, 1 to 15; money always has two decimals.</param>
+    /// <returns>Text such as <c>73.3 µm</c>.</returns>
+    /// <exception cref="ArgumentOutOfRangeException"><paramref name="figures"/> is outside 1 to 15.</exception>
+    public string Format(double si, UnitSystem system = UnitSystem.Si, int figures = 5)
+    {
+        Guard.Count(figures, 1, 15, nameof(figures));
+        return Joined(FormatNumber(si, system, figures), Symbol(system));
+    }
+
+    /// <summary>Whether the other measure shows the same kind of amount in the same units.</summary>
+    /// <param name="other">The measure to compare with.</param>
+    /// <returns><see langword="true"/> when they are alike.</returns>
+    public bool Equals(Measure? other) =>
+        other is not null && Kind == other.Kind && si.Equals(other.si) && us.Equals(other.us) && decimals == other.decimals;
+
+    /// <inheritdoc/>
+    public override bool Equals(object? obj) => Equals(obj as Measure);
+
+    /// <inheritdoc/>
+    public override int GetHashCode() => StringComparer.Ordinal.GetHashCode(Kind + si.Symbol);
+
+    /// <summary>The kind of amount and its metric unit.</summary>
+    /// <returns>Text such as <c>film thickness in µm</c>.</returns>
+    public override string ToString() => si.Symbol.Length == 0 ? Kind : Kind + " in " + si.Symbol;
+
+    internal string FormatNumber(double value, UnitSystem system, int figures = 6)
+    {
+        double shown = Shown(value, system);
+        return decimals is int places ? Figures.Fixed(shown, places) : Figures.Significant(shown, figures);
+    }
+
+    internal string FormatLatex(double value, UnitSystem system, int figures = 6)
+    {
+        double shown = Shown(value, system);
+        return decimals is int places ? Figures.Fixed(shown, places) : Figures.SignificantLatex(shown, figures);
+    }
+
+    private static string Joined(string number, string symbol) =>
+        symbol.Length == 0 ? number : symbol == "°" ? number + symbol : number + " " + symbol;
+
+    private Scale ScaleOf(UnitSystem system) => system == UnitSystem.UsCustomary ? us : si;
+
+    private readonly record struct Scale(string Symbol, double Factor, double Zero = 0);
+}

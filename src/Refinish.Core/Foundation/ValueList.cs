@@ -1,0 +1,52 @@
+using System;
+using System.Collections;
+using System.Collections.Generic;
+
+namespace Refinish;
+
+/// <summary>A copied, unchangeable list that is equal to another when its items are, so that records which hold lists stay values.</summary>
+internal sealed class ValueList<T>(IEnumerable<T> items) : IReadOnlyList<T>, IEquatable<ValueList<T>>
+{
+    public static readonly ValueList<T> Empty = new([]);
+
+    private readonly T[] items = [.. items];
+
+    public int Count => items.Length;
+
+    public T this[int index] => items[index];
+
+    public bool Equals(ValueList<T>? other)
+    {
+        if (other is null || other.items.Length != items.Length)
+        {
+            return false;
+        }
+
+        for (int i = 0; i < items.Length; i++)
+        {
+            if (!EqualityComparer<T>.Default.Equals(items[i], other.items[i]))
+            {
+                return false;
+            }
+        }
+
+        return true;
+    }
+
+    public override bool Equals(object? obj) => Equals(obj as ValueList<T>);
+
+    public override int GetHashCode()
+    {
+        int hash = 17;
+        foreach (T item in items)
+        {
+            hash = unchecked((hash * 31) + (item is null ? 0 : EqualityComparer<T>.Default.GetHashCode(item)));
+        }
+
+        return hash;
+    }
+
+    public IEnumerator<T> GetEnumerator() => ((IEnumerable<T>)items).GetEnumerator();
+
+    IEnumerator IEnumerable.GetEnumerator() => items.GetEnumerator();
+}
