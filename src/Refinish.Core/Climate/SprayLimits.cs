@@ -1,0 +1,70 @@
+using UnitsNet;
+
+namespace Refinish.Climate;
+
+/// <summary>Between which air and surface conditions a product may be applied, from its data sheet.</summary>
+/// <example><code>
+/// SprayLimits limits = new()
+/// {
+///     MinimumTemperature = Temperature.FromDegreesCelsius(16),
+///     MaximumTemperature = Temperature.FromDegreesCelsius(32),
+///     MaximumRelativeHumidity = Ratio.FromPercent(80),
+///     Source = Source.Supplied("product data sheet"),
+/// };
+/// </code></example>
+public sealed record SprayLimits
+{
+    private static readonly Bounds Thermometer = Bounds.Between(253.15, 333.15, Measure.Temperature);
+
+    private readonly double minimumTemperature;
+    private readonly double maximumTemperature;
+    private readonly double maximumRelativeHumidity;
+    private readonly double minimumSpread = 3;
+
+    /// <summary>Lowest temperature of air and surface, −20 to 60 °C.</summary>
+    /// <exception cref="System.ArgumentOutOfRangeException">Outside −20 to 60 °C.</exception>
+    public required Temperature MinimumTemperature
+    {
+        get => Temperature.FromKelvins(minimumTemperature);
+        init => minimumTemperature = Guard.Within(value, Thermometer, nameof(MinimumTemperature));
+    }
+
+    /// <summary>Highest temperature of air and surface, −20 to 60 °C.</summary>
+    /// <exception cref="System.ArgumentOutOfRangeException">Outside −20 to 60 °C.</exception>
+    public required Temperature MaximumTemperature
+    {
+        get => Temperature.FromKelvins(maximumTemperature);
+        init => maximumTemperature = Guard.Within(value, Thermometer, nameof(MaximumTemperature));
+    }
+
+    /// <summary>Highest relative humidity of the air, more than 0 and at most 100 %.</summary>
+    /// <exception cref="System.ArgumentOutOfRangeException">Outside the range.</exception>
+    public required Ratio MaximumRelativeHumidity
+    {
+        get => Ratio.FromDecimalFractions(maximumRelativeHumidity);
+        init => maximumRelativeHumidity = Guard.Within(value, Bounds.Positive(Measure.Percent, 1), nameof(MaximumRelativeHumidity));
+    }
+
+    /// <summary>How far the surface has to be above the dew point: 3 K unless the data sheet asks for more; 0 to 20 K.</summary>
+    /// <remarks>The 3 °C are those of ISO 8502-4 (figure seen second-hand in galvanizing and paint-application handbooks, not in the standard itself).</remarks>
+    /// <exception cref="System.ArgumentOutOfRangeException">Outside 0 to 20 K.</exception>
+    public TemperatureDelta MinimumSpreadAboveDewPoint
+    {
+        get => TemperatureDelta.FromKelvins(minimumSpread);
+        init => minimumSpread = Guard.Within(value, Bounds.NotNegative(Measure.TemperatureDifference, 20), nameof(MinimumSpreadAboveDewPoint));
+    }
+
+    /// <summary>Where the limits come from.</summary>
+    public required Source Source
+    {
+        get;
+        init => field = Guard.NotNull(value, nameof(Source));
+    }
+
+    /// <summary>The limits in one line, in metric units.</summary>
+    /// <returns>Text such as <c>16 °C to 32 °C, at most 80 %, 3 K above dew point</c>.</returns>
+    public override string ToString() =>
+        Measure.Temperature.Format(minimumTemperature) + " to " + Measure.Temperature.Format(maximumTemperature)
+        + ", at most " + Measure.Percent.Format(maximumRelativeHumidity) + " relative humidity, "
+        + Measure.TemperatureDifference.Format(minimumSpread) + " above dew point";
+}

@@ -1,0 +1,172 @@
+using System;
+using System.Collections.Generic;
+using System.Linq;
+using Refinish.Climate;
+using Refinish.Fixtures;
+using UnitsNet;
+
+namespace Refinish.Coatings;
+
+/// <summary>A sprayed or wiped product as its data sheet describes it. Film, mixing, cure and vapour calculations all read from here.</summary>
+/// <remarks>Volumes are taken as additive on mixing. Values come from the caller's data sheet or, marked as generic and invented, from <see cref="GenericCatalogue"/>.</remarks>
+public sealed record CoatingProduct
+{
+    private static readonly Bounds Films = Bounds.NotNegative(Measure.Film, 5e-3);
+
+    private readonly double volumeSolids;
+    private readonly double maximumReducer;
+    private readonly double minimumDryFilm;
+    private readonly double maximumDryFilm;
+    private readonly double isocyanateFraction;
+
+    /// <summary>Generic name, such as "two-part epoxy primer".</summary>
+    /// <exception cref="ArgumentException">Empty.</exception>
+    public required string Name
+    {
+        get;
+        init => field = Guard.Named(value, nameof(Name));
+    }
+
+    /// <summary>What it is for.</summary>
+    /// <exception cref="ArgumentOutOfRangeException">Not a named value.</exception>
+    public required CoatingRole Role
+    {
+        get;
+        init => field = Guard.Defined(value, nameof(Role));
+    }
+
+    /// <summary>Component A.</summary>
+    public required CoatingComponent Base
+    {
+        get;
+        init => field = Guard.NotNull(value, nameof(Base));
+    }
+
+    /// <summary>Component B; <see langword="null"/> for a one-part product.</summary>
+    public required CoatingComponent? Hardener { get; init; }
+
+    /// <summary>The reducer that goes with it; <see langword="null"/> when it must not be reduced.</summary>
+    public required CoatingComponent? Reducer { get; init; }
+
+    /// <summary>A : B by volume.</summary>
+    public required MixRatio MixRatio { get; init; }
+
+    /// <summary>Volume solids of the mixed, unreduced product, 0 to 100 %; 0 only for a wipe that leaves no film.</summary>
+    /// <exception cref="ArgumentOutOfRangeException">Outside the range.</exception>
+    public required Ratio VolumeSolids
+    {
+        get => Ratio.FromDecimalFractions(volumeSolids);
+        init => volumeSolids = Guard.Within(value, Bounds.NotNegative(Measure.Percent, 1), nameof(VolumeSolids));
+    }
+
+    /// <summary>Most reducer per volume of mixed product, 0 to 100 %.</summary>
+    /// <exception cref="ArgumentOutOfRangeException">Outside the range.</exception>
+    public required Ratio MaximumReducer
+    {
+        get => Ratio.FromDecimalFractions(maximumReducer);
+        init => maximumReducer = Guard.Within(value, Bounds.NotNegative(Measure.Percent, 1), nameof(MaximumReducer));
+    }
+
+    /// <summary>Least dry film of one coat, 0 to 5 mm.</summary>
+    /// <exception cref="ArgumentOutOfRangeException">Outside the range.</exception>
+    public required Length MinimumDryFilm
+    {
+        get => Length.FromMeters(minimumDryFilm);
+        init => minimumDryFilm = Guard.Within(value, Films, nameof(MinimumDryFilm));
+    }
+
+    /// <summary>Most dry film of one coat, 0 to 5 mm.</summary>
+    /// <exception cref="ArgumentOutOfRangeException">Outside the range.</exception>
+    public required Length MaximumDryFilm
+    {
+        get => Length.FromMeters(maximumDryFilm);
+        init => maximumDryFilm = Guard.Within(value, Films, nameof(MaximumDryFilm));
+    }
+
+    /// <summary>What evaporates, as shares of the volatile mass that add up to 100 %.</summary>
+    /// <exception cref="ArgumentException">An entry is missing.</exception>
+    /// <exception cref="ArgumentOutOfRangeException">The shares do not add up to 100 % within 0.1 %.</exception>
+    public required IReadOnlyList<SolventShare> Solvents
+    {
+        get;
+        init
+        {
+            ValueList<SolventShare> shares = Guard.List(value, nameof(Solvents));
+            double sum = shares.Sum(share => share.MassFraction.DecimalFractions);
+            Guard.Rule(shares.Count == 0 || Math.Abs(sum - 1) <= 1e-3, nameof(Solvents), sum, Measure.Percent, "shares that add up to 100 % within 0.1 %");
+            field = shares;
+        }
+    }
+
+    /// <summary>Polyisocyanate in the mixed product, by mass; 0 when there is none.</summary>
+    /// <exception cref="ArgumentOutOfRangeException">Outside 0 to 100 %.</exception>
+    public required Ratio IsocyanateFraction
+    {
+        get => Ratio.FromDecimalFractions(isocyanateFraction);
+        init => isocyanateFraction = Guard.Within(value, Bounds.NotNegative(Measure.Percent, 1), nameof(IsocyanateFraction));
+    }
+
+    /// <summary>Times at the reference temperature.</summary>
+    /// <exception cref="ArgumentOutOfRangeException">The times contradict each other.</exception>
+    public required CureTimes Cure
+    {
+        get;
+        init
+        {
+            Guard.NotNull(value, nameof(Cure)).CheckOrder();
+            field = value;
+        }
+    }
+
+    /// <summary>Air and surface conditions for application.</summary>
+    public required SprayLimits SprayLimits
+    {
+        get;
+        init => field = Guard.NotNull(value, nameof(SprayLimits));
+    }
+
+    /// <summary>The materials it may go on directly; empty when it only goes over another coat.</summary>
+    public required IReadOnlyList<FixtureMaterial> Materials
+    {
+        get;
+        init => field = new ValueList<FixtureMaterial>(Guard.NotNull(value, nameof(Materials)));
+    }
+
+    /// <summary>The sizes in which mixed product can be bought (base and hardener together), each as mixed volume.</summary>
+    public required IReadOnlyList<Volume> KitSizes
+    {
+        get;
+        init
+        {
+            // Kept in one unit, because the units library compares by unit as well as by size.
+            Bounds sizes = Bounds.Positive(Measure.Capacity, 1);
+            field = new ValueList<Volume>(Guard.List(value, nameof(KitSizes), 1)
+                .Select(size => Volume.FromCubicMeters(Guard.Within(size, sizes, nameof(KitSizes)))));
+        }
+    }
+
+    /// <summary>Where the figures come from.</summary>
+    public required Source Source
+    {
+        get;
+        init => field = Guard.NotNull(value, nameof(Source));
+    }
+
+    /// <summary>Density of the mixed, unreduced product, volumes additive.</summary>
+    public Density MixedDensity => Density.FromKilogramsPerCubicMeter(
+        (Base.Density.KilogramsPerCubicMeter * MixRatio.BaseFraction.DecimalFractions)
+        + ((Hardener?.Density.KilogramsPerCubicMeter ?? 0) * MixRatio.HardenerFraction.DecimalFractions));
+
+    /// <summary>Rules between two figures of the data sheet, checked where the product is put to use.</summary>
+    internal void CheckConsistency()
+    {
+        Guard.Rule(Hardener is null == (MixRatio.HardenerParts == 0), nameof(MixRatio), MixRatio.HardenerParts, Measure.Number, "zero parts of hardener exactly when Hardener is null");
+        Guard.Rule(Reducer is not null || maximumReducer == 0, nameof(MaximumReducer), maximumReducer, Measure.Percent, "0 % when Reducer is null");
+        Guard.Rule(minimumDryFilm <= maximumDryFilm, nameof(MinimumDryFilm), minimumDryFilm, Measure.Film, "at most MaximumDryFilm");
+        Guard.Rule((volumeSolids == 1) == (Solvents.Count == 0), nameof(VolumeSolids), volumeSolids, Measure.Percent, "100 % exactly when Solvents is empty");
+    }
+
+    /// <summary>The name.</summary>
+    /// <returns><see cref="Name"/>.</returns>
+    public override string ToString() => Name;
+}

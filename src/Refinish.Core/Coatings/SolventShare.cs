@@ -1,0 +1,30 @@
+using System;
+using UnitsNet;
+
+namespace Refinish.Coatings;
+
+/// <summary>One solvent's part, by mass, of all that evaporates from a coating.</summary>
+public sealed record SolventShare
+{
+    private readonly double massFraction;
+
+    /// <summary>Makes a share.</summary>
+    /// <param name="solvent">The solvent.</param>
+    /// <param name="massFraction">Its part of the volatile mass, more than 0 and at most 100 %.</param>
+    /// <exception cref="ArgumentOutOfRangeException"><paramref name="massFraction"/> is outside its range.</exception>
+    public SolventShare(Solvent solvent, Ratio massFraction)
+    {
+        Solvent = Guard.NotNull(solvent, nameof(solvent));
+        this.massFraction = Guard.Within(massFraction, Bounds.Positive(Measure.Percent, 1), nameof(massFraction));
+    }
+
+    /// <summary>The solvent.</summary>
+    public Solvent Solvent { get; }
+
+    /// <summary>Its part of the volatile mass.</summary>
+    public Ratio MassFraction => Ratio.FromDecimalFractions(massFraction);
+
+    /// <summary>The solvent and its share.</summary>
+    /// <returns>Text such as <c>60 % n-butyl acetate</c>.</returns>
+    public override string ToString() => Measure.Percent.Format(massFraction) + " " + Solvent.Name;
+}
