@@ -143,6 +143,11 @@ public abstract class Expression
     /// <returns>⌈x⌉.</returns>
     public static Expression Ceiling(Expression x) => new FunctionExpression("roundup", "\\operatorname{roundup}", Math.Ceiling, x);
 
+    /// <summary>The next whole number downwards.</summary>
+    /// <param name="x">The argument.</param>
+    /// <returns>⌊x⌋.</returns>
+    public static Expression Floor(Expression x) => new FunctionExpression("rounddown", "\\operatorname{rounddown}", Math.Floor, x);
+
     /// <summary>Rounded to cents, halves away from zero: the rule for money in this library.</summary>
     /// <param name="x">The amount.</param>
     /// <returns>The rounded amount.</returns>
