@@ -35,13 +35,16 @@ public sealed record JobSchedule
         ValueList<ScheduleStep> listed = Guard.List(steps, nameof(steps), 1);
         Lags = Guard.List(lags, nameof(lags));
         Dictionary<string, int> index = Index(listed);
-        (int Before, int After, StepLag Lag)[] rules = [.. Lags.Select(lag => (Find(index, lag.Before), Find(index, lag.After), lag))];
-        foreach ((int before, int after, StepLag lag) in rules)
+        List<(int Before, int After, StepLag Lag)> rules = [];
+        foreach (StepLag lag in Lags)
         {
-            if (before >= after)
+            if (!index.TryGetValue(lag.Before, out int before) || !index.TryGetValue(lag.After, out int after) || before >= after)
             {
-                throw new ArgumentException("The lag '" + lag.Reason + "' runs from '" + lag.Before + "' to '" + lag.After + "', which is not listed later.", nameof(lags));
+                throw new ArgumentException(
+                    "The lag '" + lag.Reason + "' runs from '" + lag.Before + "' to '" + lag.After + "'; allowed: two listed steps, the earlier one first.", nameof(lags));
             }
+
+            rules.Add((before, after, lag));
         }
 
         List<string> conflicts = [];
@@ -97,12 +100,8 @@ public sealed record JobSchedule
         return index;
     }
 
-    private static int Find(Dictionary<string, int> index, string name) => index.TryGetValue(name, out int i)
-        ? i
-        : throw new ArgumentException("A lag names the step '" + name + "', which is not listed.", "lags");
-
     private static DateTimeOffset[]? Solve(
-        DateTimeOffset start, WorkingHours hours, ValueList<ScheduleStep> steps, (int Before, int After, StepLag Lag)[] rules, List<string> conflicts)
+        DateTimeOffset start, WorkingHours hours, ValueList<ScheduleStep> steps, List<(int Before, int After, StepLag Lag)> rules, List<string> conflicts)
     {
         DateTimeOffset[] times = new DateTimeOffset[steps.Count];
         for (int i = 0; i < times.Length; i++)
