@@ -53,7 +53,7 @@ public sealed record RespiratorClass
     public bool SuppliesAir { get; }
 
     /// <summary>Where the factor stands.</summary>
-    public Source Source => Table1;
+    public Source Source { get; } = Table1;
 
     /// <summary>The kind and its factor.</summary>
     /// <returns>Text such as <c>supplied air, continuous flow, full facepiece: 1000</c>.</returns>
