@@ -39,6 +39,8 @@ internal static class Guard
 
     public static double Within(MolarMass value, Bounds bounds, string name) => Check(value.KilogramsPerMole, bounds, name, value);
 
+    public static double Within(MassConcentration value, Bounds bounds, string name) => Check(value.KilogramsPerCubicMeter, bounds, name, value);
+
     public static double Within(TimeSpan value, Bounds bounds, string name) => Within(value.TotalSeconds, bounds, name);
 
     public static decimal Money(decimal value, string name, bool zeroAllowed = true)
