@@ -39,6 +39,14 @@ internal static class Guard
 
     public static double Within(MolarMass value, Bounds bounds, string name) => Check(value.KilogramsPerMole, bounds, name, value);
 
+    public static double Within(MolarEnergy value, Bounds bounds, string name) => Check(value.JoulesPerMole, bounds, name, value);
+
+    public static double Within(SpecificEntropy value, Bounds bounds, string name) => Check(value.JoulesPerKilogramKelvin, bounds, name, value);
+
+    public static double Within(ThermalConductivity value, Bounds bounds, string name) => Check(value.WattsPerMeterKelvin, bounds, name, value);
+
+    public static double Within(HeatTransferCoefficient value, Bounds bounds, string name) => Check(value.WattsPerSquareMeterKelvin, bounds, name, value);
+
     public static double Within(TimeSpan value, Bounds bounds, string name) => Within(value.TotalSeconds, bounds, name);
 
     public static decimal Money(decimal value, string name, bool zeroAllowed = true)
