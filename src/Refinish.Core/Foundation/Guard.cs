@@ -27,7 +27,8 @@ internal static class Guard
 
     public static double Within(Ratio value, Bounds bounds, string name) => Check(value.DecimalFractions, bounds, name, value);
 
-    public static double Within(Temperature value, Bounds bounds, string name) => Check(value.Kelvins, bounds, name, value);
+    // −20 °C, −4 °F and 253.15 K differ in the last digit of their kelvins. Kept to 1e-10 K they are one temperature: equal, and within a limit of −20 °C.
+    public static double Within(Temperature value, Bounds bounds, string name) => Check(Math.Round(value.Kelvins, 10), bounds, name, value);
 
     public static double Within(TemperatureDelta value, Bounds bounds, string name) => Check(value.Kelvins, bounds, name, value);
 
