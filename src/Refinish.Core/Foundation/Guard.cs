@@ -27,7 +27,8 @@ internal static class Guard
 
     public static double Within(Ratio value, Bounds bounds, string name) => Check(value.DecimalFractions, bounds, name, value);
 
-    public static double Within(Temperature value, Bounds bounds, string name) => Check(value.Kelvins, bounds, name, value);
+    // −20 °C, −4 °F and 253.15 K differ in the last digit of their kelvins. Kept to 1e-10 K they are one temperature: equal, and within a limit of −20 °C.
+    public static double Within(Temperature value, Bounds bounds, string name) => Check(Math.Round(value.Kelvins, 10), bounds, name, value);
 
     public static double Within(TemperatureDelta value, Bounds bounds, string name) => Check(value.Kelvins, bounds, name, value);
 
@@ -40,6 +41,14 @@ internal static class Guard
     public static double Within(MolarMass value, Bounds bounds, string name) => Check(value.KilogramsPerMole, bounds, name, value);
 
     public static double Within(MassConcentration value, Bounds bounds, string name) => Check(value.KilogramsPerCubicMeter, bounds, name, value);
+
+    public static double Within(MolarEnergy value, Bounds bounds, string name) => Check(value.JoulesPerMole, bounds, name, value);
+
+    public static double Within(SpecificEntropy value, Bounds bounds, string name) => Check(value.JoulesPerKilogramKelvin, bounds, name, value);
+
+    public static double Within(ThermalConductivity value, Bounds bounds, string name) => Check(value.WattsPerMeterKelvin, bounds, name, value);
+
+    public static double Within(HeatTransferCoefficient value, Bounds bounds, string name) => Check(value.WattsPerSquareMeterKelvin, bounds, name, value);
 
     public static double Within(TimeSpan value, Bounds bounds, string name) => Within(value.TotalSeconds, bounds, name);
 

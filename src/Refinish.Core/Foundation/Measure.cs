@@ -16,6 +16,7 @@ public sealed class Measure : IEquatable<Measure>
     private const double Foot = 0.3048;
     private const double UsGallon = 231 * Inch * Inch * Inch;
     private const double Pound = 0.45359237;
+    private const double Btu = 1055.05585262;
 
     private readonly Scale si;
     private readonly Scale us;
@@ -56,6 +57,9 @@ public sealed class Measure : IEquatable<Measure>
     /// <summary>A weighed mass: g or oz.</summary>
     public static Measure Mass { get; } = new("mass", new("g", 1e-3), new("oz", Pound / 16));
 
+    /// <summary>The mass of a fixture: kg or lb.</summary>
+    public static Measure Weight { get; } = new("weight", new("kg", 1), new("lb", Pound));
+
     /// <summary>A density: g/mL or lb/US gal.</summary>
     public static Measure Density { get; } = new("density", new("g/mL", 1000), new("lb/US gal", Pound / UsGallon));
 
@@ -82,6 +86,39 @@ public sealed class Measure : IEquatable<Measure>
 
     /// <summary>A pressure: Pa in both systems.</summary>
     public static Measure Pressure { get; } = new("pressure", new("Pa", 1), new("Pa", 1));
+
+    /// <summary>Water in a mass of dry air: g/kg or grains per pound.</summary>
+    public static Measure HumidityRatio { get; } = new("humidity ratio", new("g/kg", 1e-3), new("gr/lb", 1.0 / 7000));
+
+    /// <summary>Water vapour in a volume of air: g/m³ or grains per cubic foot.</summary>
+    public static Measure VapourDensity { get; } = new("water vapour in air", new("g/m³", 1e-3), new("gr/ft³", Pound / 7000 / (Foot * Foot * Foot)));
+
+    /// <summary>The density of air: kg/m³ or lb/ft³.</summary>
+    public static Measure AirDensity { get; } = new("density of air", new("kg/m³", 1), new("lb/ft³", Pound / (Foot * Foot * Foot)));
+
+    /// <summary>A volume of air per mass of dry air: m³/kg or ft³/lb.</summary>
+    public static Measure SpecificVolume { get; } = new("specific volume", new("m³/kg", 1), new("ft³/lb", Foot * Foot * Foot / Pound));
+
+    /// <summary>An energy per mass: kJ/kg or Btu/lb.</summary>
+    public static Measure SpecificEnergy { get; } = new("specific energy", new("kJ/kg", 1000), new("Btu/lb", Btu / Pound));
+
+    /// <summary>A specific heat: J/(kg·K) or Btu/(lb·°F).</summary>
+    public static Measure SpecificHeat { get; } = new("specific heat", new("J/(kg·K)", 1), new("Btu/(lb·°F)", Btu / Pound * 9 / 5));
+
+    /// <summary>A thermal conductivity: W/(m·K) or Btu/(h·ft·°F).</summary>
+    public static Measure Conductivity { get; } = new("thermal conductivity", new("W/(m·K)", 1), new("Btu/(h·ft·°F)", Btu / 3600 / Foot * 9 / 5));
+
+    /// <summary>A heat-transfer coefficient: W/(m²·K) or Btu/(h·ft²·°F).</summary>
+    public static Measure HeatTransfer { get; } = new("heat transfer", new("W/(m²·K)", 1), new("Btu/(h·ft²·°F)", Btu / 3600 / (Foot * Foot) * 9 / 5));
+
+    /// <summary>An amount of heat: kWh or Btu.</summary>
+    public static Measure Heat { get; } = new("heat", new("kWh", 3.6e6), new("Btu", Btu));
+
+    /// <summary>An energy per amount of substance, as of activation: kJ/mol in both systems.</summary>
+    public static Measure MolarEnergy { get; } = new("molar energy", new("kJ/mol", 1000), new("kJ/mol", 1000));
+
+    /// <summary>A molar entropy, as the gas constant: J/(mol·K) in both systems.</summary>
+    public static Measure MolarEntropy { get; } = new("molar entropy", new("J/(mol·K)", 1), new("J/(mol·K)", 1));
 
     /// <summary>A part of a whole, shown in per cent.</summary>
     public static Measure Percent { get; } = new("fraction", new("%", 0.01), new("%", 0.01));

@@ -1,0 +1,101 @@
+using System;
+
+namespace Refinish.Climate;
+
+/// <summary>
+/// Humid-air arithmetic in SI: T thermodynamic temperature (K), p total pressure, pw partial pressure of water vapour,
+/// pws its saturation value (Pa), W humidity ratio (kg water per kg dry air).
+/// Numbers: ASHRAE Handbook Fundamentals (2017), chapter 1, equations as named.
+/// </summary>
+internal static class ClimateKernel
+{
+    /// <summary>Ice below, liquid water above. At this temperature the two formulas differ by 4e-6 Pa.</summary>
+    public const double TriplePoint = 273.16;
+
+    public const double CelsiusZero = 273.15;
+
+    /// <summary>The coldest temperature of eq. 5, −100 °C.</summary>
+    public const double Coldest = 173.15;
+
+    /// <summary>The hottest temperature of eq. 6, 200 °C.</summary>
+    public const double Hottest = 473.15;
+
+    /// <summary>Ratio of the molar masses of water and dry air, eq. 20.</summary>
+    public const double MassRatio = 0.621945;
+
+    /// <summary>1 / <see cref="MassRatio"/> as the handbook prints it, eq. 26.</summary>
+    public const double InverseMassRatio = 1.607858;
+
+    /// <summary>Gas constant of dry air, J/(kg K), eq. 1.</summary>
+    public const double DryAirGasConstant = 287.042;
+
+    /// <summary>eq. 5: saturation over ice, −100 to 0.01 °C.</summary>
+    public static double LogSaturationOverIce(double t) =>
+        (-5674.5359 / t) + 6.3925247 - (9.677843e-3 * t) + (6.2215701e-7 * t * t) + (2.0747825e-9 * t * t * t)
+        - (9.484024e-13 * t * t * t * t) + (4.1635019 * Math.Log(t));
+
+    /// <summary>eq. 6: saturation over liquid water, 0.01 to 200 °C.</summary>
+    public static double LogSaturationOverWater(double t) =>
+        (-5800.2206 / t) + 1.3914993 - (4.8640239e-2 * t) + (4.1764768e-5 * t * t) - (1.4452093e-8 * t * t * t)
+        + (6.5459673 * Math.Log(t));
+
+    /// <summary>pws(T).</summary>
+    public static double SaturationPressure(double t) => Math.Exp(IsOverIce(t) ? LogSaturationOverIce(t) : LogSaturationOverWater(t));
+
+    public static bool IsOverIce(double t) => t <= TriplePoint;
+
+    /// <summary>
+    /// The temperature at which pw saturates: Newton's method on ln pws, from Magnus' closed form. ln pws is smooth, rising and concave,
+    /// so four or five steps reach the last digits anywhere between <see cref="Coldest"/> and <see cref="Hottest"/>.
+    /// </summary>
+    public static double DewPoint(double vapourPressure)
+    {
+        double log = Math.Log(vapourPressure);
+        bool ice = log <= LogAtTriplePointOverIce;
+        if (!ice && log <= LogAtTriplePointOverWater)
+        {
+            // In the gap of 4e-6 Pa between the two formulas.
+            return TriplePoint;
+        }
+
+        // Magnus: ln(pw / 611.2 Pa) = 17.62 t / (243.12 + t). Only a start; the result does not depend on it.
+        double x = log - 6.4154;
+        double t = CelsiusZero + (243.12 * x / (17.62 - x));
+        for (int i = 0; i < 12; i++)
+        {
+            double step = (log - (ice ? LogSaturationOverIce(t) : LogSaturationOverWater(t))) / (ice ? SlopeOverIce(t) : SlopeOverWater(t));
+            t += step;
+            if (Math.Abs(step) < 1e-7)
+            {
+                // The next step would be below 1e-13 K.
+                break;
+            }
+        }
+
+        return t;
+    }
+
+    /// <summary>eq. 20: W = 0.621945 pw / (p − pw).</summary>
+    public static double HumidityRatio(double vapourPressure, double pressure) => MassRatio * vapourPressure / (pressure - vapourPressure);
+
+    /// <summary>eq. 26: v = 287.042 T (1 + 1.607858 W) / p, per kg of dry air.</summary>
+    public static double SpecificVolume(double t, double humidityRatio, double pressure) =>
+        DryAirGasConstant * t * (1 + (InverseMassRatio * humidityRatio)) / pressure;
+
+    /// <summary>eq. 30: h = 1006 t + W (2 501 000 + 1860 t), t in °C, per kg of dry air, zero for dry air at 0 °C.</summary>
+    public static double Enthalpy(double t, double humidityRatio)
+    {
+        double celsius = t - CelsiusZero;
+        return (1006 * celsius) + (humidityRatio * (2501000 + (1860 * celsius)));
+    }
+
+    private static readonly double LogAtTriplePointOverIce = LogSaturationOverIce(TriplePoint);
+
+    private static readonly double LogAtTriplePointOverWater = LogSaturationOverWater(TriplePoint);
+
+    private static double SlopeOverIce(double t) =>
+        (5674.5359 / (t * t)) - 9.677843e-3 + (2 * 6.2215701e-7 * t) + (3 * 2.0747825e-9 * t * t) - (4 * 9.484024e-13 * t * t * t) + (4.1635019 / t);
+
+    private static double SlopeOverWater(double t) =>
+        (5800.2206 / (t * t)) - 4.8640239e-2 + (2 * 4.1764768e-5 * t) - (3 * 1.4452093e-8 * t * t) + (6.5459673 / t);
+}

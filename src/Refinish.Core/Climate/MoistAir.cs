@@ -1,0 +1,201 @@
+using System;
+using UnitsNet;
+
+namespace Refinish.Climate;
+
+/// <summary>
+/// A state of humid air from a thermometer and a hygrometer: its vapour pressure, dew point, humidity ratio, density and enthalpy,
+/// and its relative humidity at a colder or warmer surface.
+/// </summary>
+/// <remarks>
+/// <para>pw = RH · pws(T); the dew point is the temperature at which pws = pw; W = 0.621945 pw / (p − pw); v = 287.042 T (1 + 1.607858 W) / p;
+/// h = 1.006 t + W (2501 + 1.86 t) kJ/kg. Formulas: ASHRAE Handbook Fundamentals (2017), chapter 1, eqs. 5 and 6 (Hyland and Wexler)
+/// for pws, 12 and 22, 20, 26, 30; ideal-gas mixture, no enhancement factor.</para>
+/// <para>Saturation is over liquid water above the triple point of water, 0.01 °C, and over ice at and below it. So a dew point below 0.01 °C is a
+/// frost point, and relative humidity below it is that over ice; many hygrometers show it over (supercooled) water there, which reads lower.</para>
+/// <para>Range: −60 to 60 °C. The formulas for saturation reach from −100 to 200 °C, the dew point is looked for in all of that range.</para>
+/// </remarks>
+/// <example><code>
+/// MoistAir air = new(Temperature.FromDegreesCelsius(22), Ratio.FromPercent(60));
+/// Temperature dew = air.DewPoint;                                                            // 13.9 °C
+/// Ratio atMetal = air.RelativeHumidityAt(Temperature.FromDegreesCelsius(16));                // 87 %
+/// MoistAir heated = air.HeatedTo(Temperature.FromDegreesCelsius(26));                        // 47 %, same dew point
+/// </code></example>
+public sealed record MoistAir
+{
+    private const double StandardAtmosphere = 101325;
+    internal static readonly Bounds Thermometer = Bounds.Between(213.15, 333.15, Measure.Temperature);
+
+    private static readonly Bounds Barometer = Bounds.Between(20e3, 110e3, Measure.Pressure);
+
+    private readonly double dryBulb;
+    private readonly double relativeHumidity;
+    private readonly double pressure;
+
+    /// <summary>Takes the readings.</summary>
+    /// <param name="dryBulb">Air temperature, −60 to 60 °C.</param>
+    /// <param name="relativeHumidity">Relative humidity, more than 0 and at most 100 %, with a dew point of −100 °C or more.</param>
+    /// <param name="pressure">Absolute air pressure at the place (not reduced to sea level), 20 to 110 kPa; 101 325 Pa when omitted.</param>
+    /// <exception cref="ArgumentOutOfRangeException">An argument is outside its range.</exception>
+    public MoistAir(Temperature dryBulb, Ratio relativeHumidity, Pressure? pressure = null)
+        : this(
+            Guard.Within(dryBulb, Thermometer, nameof(dryBulb)),
+            Guard.Within(relativeHumidity, Bounds.Positive(Measure.Percent, 1), nameof(relativeHumidity)),
+            pressure is Pressure given ? Guard.Within(given, Barometer, nameof(pressure)) : StandardAtmosphere,
+            nameof(relativeHumidity))
+    {
+    }
+
+    private MoistAir(double dryBulb, double relativeHumidity, double pressure, string humidityName)
+    {
+        this.dryBulb = dryBulb;
+        this.relativeHumidity = relativeHumidity;
+        this.pressure = pressure;
+
+        // The factor lets a dew point of exactly −100 °C through, which comes back with a rounding error.
+        Guard.Rule(
+            Vapour >= (1 - 1e-12) * ClimateKernel.SaturationPressure(ClimateKernel.Coldest),
+            humidityName,
+            relativeHumidity,
+            Measure.Percent,
+            "a humidity whose dew point is at least " + Measure.Temperature.Format(ClimateKernel.Coldest) + ", where the formula for ice ends");
+    }
+
+    /// <summary>Air temperature.</summary>
+    public Temperature DryBulb => Temperature.FromKelvins(dryBulb);
+
+    /// <summary>Relative humidity; over ice at and below 0.01 °C.</summary>
+    public Ratio RelativeHumidity => Ratio.FromDecimalFractions(relativeHumidity);
+
+    /// <summary>Absolute air pressure.</summary>
+    public Pressure Pressure => Pressure.FromPascals(pressure);
+
+    /// <summary>Saturation pressure of water vapour at the air temperature, pws.</summary>
+    public Pressure SaturationPressure => Pressure.FromPascals(ClimateKernel.SaturationPressure(dryBulb));
+
+    /// <summary>Partial pressure of water vapour, pw = RH · pws.</summary>
+    public Pressure VapourPressure => Pressure.FromPascals(Vapour);
+
+    /// <summary>Where the air would begin to give off water: the dew point, at and below 0.01 °C the frost point; −100 to 60 °C.</summary>
+    public Temperature DewPoint => Temperature.FromKelvins(DewPointKelvins);
+
+    /// <summary>Mass of water per mass of dry air.</summary>
+    public Ratio HumidityRatio => Ratio.FromDecimalFractions(Mixing);
+
+    /// <summary>Volume of the humid air per mass of dry air.</summary>
+    public SpecificVolume SpecificVolume => SpecificVolume.FromCubicMetersPerKilogram(Volume);
+
+    /// <summary>Mass of the humid air per volume, (1 + W) / v.</summary>
+    public Density Density => Density.FromKilogramsPerCubicMeter((1 + Mixing) / Volume);
+
+    /// <summary>Mass of water vapour per volume of air, W / v.</summary>
+    public Density AbsoluteHumidity => Density.FromKilogramsPerCubicMeter(Mixing / Volume);
+
+    /// <summary>Enthalpy per mass of dry air, zero for dry air and liquid water at 0 °C.</summary>
+    public SpecificEnergy Enthalpy => SpecificEnergy.FromJoulesPerKilogram(ClimateKernel.Enthalpy(dryBulb, Mixing));
+
+    internal double Kelvins => dryBulb;
+
+    internal double Vapour => relativeHumidity * ClimateKernel.SaturationPressure(dryBulb);
+
+    internal double DewPointKelvins => relativeHumidity == 1 ? dryBulb : ClimateKernel.DewPoint(Vapour);
+
+    private double Mixing => ClimateKernel.HumidityRatio(Vapour, pressure);
+
+    private double Volume => ClimateKernel.SpecificVolume(dryBulb, Mixing, pressure);
+
+    /// <summary>Air from its temperature and its dew point, as some instruments show it.</summary>
+    /// <param name="dryBulb">Air temperature, −60 to 60 °C.</param>
+    /// <param name="dewPoint">Dew point (frost point at and below 0.01 °C), −100 °C to the air temperature.</param>
+    /// <param name="pressure">Absolute air pressure, 20 to 110 kPa; 101 325 Pa when omitted.</param>
+    /// <returns>The air.</returns>
+    /// <exception cref="ArgumentOutOfRangeException">An argument is outside its range; a dew point is never above the air temperature.</exception>
+    public static MoistAir FromDewPoint(Temperature dryBulb, Temperature dewPoint, Pressure? pressure = null)
+    {
+        double t = Guard.Within(dryBulb, Thermometer, nameof(dryBulb));
+        double dew = Guard.Within(dewPoint, Bounds.Between(ClimateKernel.Coldest, t, Measure.Temperature), nameof(dewPoint));
+        double p = pressure is Pressure given ? Guard.Within(given, Barometer, nameof(pressure)) : StandardAtmosphere;
+        return new MoistAir(t, HumidityAt(ClimateKernel.SaturationPressure(dew), t), p, nameof(dewPoint));
+    }
+
+    /// <summary>
+    /// Relative humidity of this same air where it touches a surface, pw / pws(surface). Above 100 % water condenses there.
+    /// </summary>
+    /// <param name="surface">Temperature of the surface, −60 to 60 °C.</param>
+    /// <returns>The relative humidity at the surface; over ice at and below 0.01 °C.</returns>
+    /// <exception cref="ArgumentOutOfRangeException">Outside −60 to 60 °C.</exception>
+    public Ratio RelativeHumidityAt(Temperature surface) =>
+        Ratio.FromDecimalFractions(Vapour / ClimateKernel.SaturationPressure(Guard.Within(surface, Thermometer, nameof(surface))));
+
+    /// <summary>How the relative humidity at a surface follows.</summary>
+    /// <param name="surface">Temperature of the surface, −60 to 60 °C.</param>
+    /// <returns>The derivation, with that of the air as its part.</returns>
+    /// <exception cref="ArgumentOutOfRangeException">Outside −60 to 60 °C.</exception>
+    public Workings WorkingsAt(Temperature surface)
+    {
+        double ts = Guard.Within(surface, Thermometer, nameof(surface));
+        WorkingStep saturation = ClimateFormulas.SaturationStep("saturation pressure at the surface", "p_ws,s", "T_s", ts);
+        Expression vapour = Expression.Quantity("p_w", Vapour, Measure.Pressure);
+        WorkingStep humidity = new(
+            "relative humidity at the surface", "RH_s", vapour / saturation.Result(), Vapour / saturation.Value, Measure.Percent, ClimateFormulas.Ideal);
+        return new Workings("Air at a surface", [saturation, humidity], [Workings()]);
+    }
+
+    /// <summary>
+    /// The same air brought to another temperature with no water added or taken: the vapour pressure and the dew point stay, the relative humidity changes.
+    /// Dry electric heat does this; an unvented burner does not, it adds water.
+    /// </summary>
+    /// <param name="temperature">The new air temperature, from the dew point (or −60 °C) to 60 °C.</param>
+    /// <returns>The air at that temperature.</returns>
+    /// <exception cref="ArgumentOutOfRangeException">Outside the range: below its dew point air gives off water and is no longer the same air.</exception>
+    public MoistAir HeatedTo(Temperature temperature)
+    {
+        Bounds range = Bounds.Between(Math.Max(Thermometer.Minimum, DewPointKelvins), Thermometer.Maximum, Measure.Temperature);
+        double t = Guard.Within(temperature, range, nameof(temperature));
+        return new MoistAir(t, HumidityAt(Vapour, t), pressure, nameof(temperature));
+    }
+
+    /// <summary>How every result follows.</summary>
+    /// <returns>The derivation.</returns>
+    public Workings Workings()
+    {
+        Expression t = Expression.Quantity("T", dryBulb, Measure.AbsoluteTemperature);
+        Expression rh = Expression.Quantity("RH", relativeHumidity, Measure.Percent);
+        Expression p = Expression.Quantity("p", pressure, Measure.Pressure);
+        WorkingStep saturation = ClimateFormulas.SaturationStep("saturation pressure at the air temperature", "p_ws", "T", dryBulb);
+        WorkingStep vapour = new("vapour pressure", "p_w", rh * saturation.Result(), Vapour, Measure.Pressure, ClimateFormulas.Ideal);
+        WorkingStep dew = ClimateFormulas.DewPointStep("dew point", "T_d", vapour.Result(), DewPointKelvins);
+        WorkingStep ratio = new(
+            "humidity ratio", "W", ClimateKernel.MassRatio * vapour.Result() / (p - vapour.Result()), Mixing, Measure.HumidityRatio, ClimateFormulas.Ashrae("eq. 20"));
+        Expression w = ratio.Result();
+        WorkingStep volume = new(
+            "specific volume",
+            "v",
+            ClimateKernel.DryAirGasConstant * t * (1 + (ClimateKernel.InverseMassRatio * Expression.Quantity("W", Mixing, Measure.Number))) / p,
+            Volume,
+            Measure.SpecificVolume,
+            ClimateFormulas.Ashrae("eq. 26"));
+        WorkingStep density = new(
+            "density of the humid air", "ρ", (1 + w) / volume.Result(), (1 + Mixing) / Volume, Measure.AirDensity, ClimateFormulas.Ashrae("eq. 11"));
+        WorkingStep absolute = new(
+            "absolute humidity", "d_v", w / volume.Result(), Mixing / Volume, Measure.VapourDensity, Source.Derived("mass of water per kg of dry air over the volume of that kg"));
+        Expression celsius = t - ClimateKernel.CelsiusZero;
+        WorkingStep enthalpy = new(
+            "enthalpy per kg of dry air, J/kg",
+            "h",
+            (1006 * celsius) + (Expression.Quantity("W", Mixing, Measure.Number) * (2501000 + (1860 * celsius))),
+            ClimateKernel.Enthalpy(dryBulb, Mixing),
+            Measure.SpecificEnergy,
+            ClimateFormulas.Ashrae("eq. 30"));
+        return new Workings("Humid air", [saturation, vapour, dew, ratio, volume, density, absolute, enthalpy]);
+    }
+
+    /// <summary>The readings and the dew point in one line, in metric units.</summary>
+    /// <returns>Text such as <c>22 °C, 60 % relative humidity, dew point 13.9 °C</c>.</returns>
+    public override string ToString() =>
+        Measure.Temperature.Format(dryBulb, UnitSystem.Si, 4) + ", " + Measure.Percent.Format(relativeHumidity, UnitSystem.Si, 3)
+        + " relative humidity, dew point " + Measure.Temperature.Format(DewPointKelvins, UnitSystem.Si, 3);
+
+    // A state at its own dew point comes out at 1 to within rounding; the callers have checked that it is not beyond.
+    private static double HumidityAt(double vapourPressure, double t) => Math.Min(1, vapourPressure / ClimateKernel.SaturationPressure(t));
+}

@@ -1,0 +1,61 @@
+using System;
+using UnitsNet;
+
+namespace Refinish.Colours;
+
+/// <summary>A colour in CIE 1976 L*a*b* as a colorimeter shows it, for the illuminant and observer that both colours of a comparison share.</summary>
+/// <remarks>C*ab = √(a*² + b*²), hab = arctan(b*/a*); CIE 15. The default value is black, L* = a* = b* = 0.</remarks>
+/// <example><code>
+/// CieLab white = new(94.2, -0.6, 1.8);
+/// double chroma = white.Chroma;             // 1.897
+/// </code></example>
+public readonly record struct CieLab
+{
+    private static readonly Bounds Opponent = Bounds.Between(-500, 500, Measure.Number);
+
+    /// <summary>Makes a colour.</summary>
+    /// <param name="lightness">L*, 0 (black) to 100 (white).</param>
+    /// <param name="a">a*, green (negative) to red (positive), −500 to 500.</param>
+    /// <param name="b">b*, blue (negative) to yellow (positive), −500 to 500.</param>
+    /// <exception cref="ArgumentOutOfRangeException">A coordinate is outside its range.</exception>
+    public CieLab(double lightness, double a, double b)
+    {
+        L = Guard.Within(lightness, Bounds.Between(0, 100, Measure.Number), nameof(lightness));
+        A = Guard.Within(a, Opponent, nameof(a));
+        B = Guard.Within(b, Opponent, nameof(b));
+    }
+
+    /// <summary>L*, 0 (black) to 100 (white).</summary>
+    public double L { get; }
+
+    /// <summary>a*, green (negative) to red (positive).</summary>
+    public double A { get; }
+
+    /// <summary>b*, blue (negative) to yellow (positive).</summary>
+    public double B { get; }
+
+    /// <summary>C*ab, the distance from grey.</summary>
+    public double Chroma => Math.Sqrt((A * A) + (B * B));
+
+    /// <summary>hab, from 0 (red) over 90° (yellow) to below 360°; 0 for a grey, which has none.</summary>
+    public Angle Hue => Angle.FromRadians(ColourKernel.Hue(A, B));
+
+    /// <summary>How chroma and hue follow.</summary>
+    /// <returns>The derivation.</returns>
+    public Workings Workings()
+    {
+        Source definition = Source.Published("CIE 15", "CIE 1976 (L*a*b*) chroma and hue angle (clause from memory)");
+        Expression a = Expression.Quantity("a*", A, Measure.Number);
+        Expression b = Expression.Quantity("b*", B, Measure.Number);
+        return new Workings(
+            "Chroma and hue",
+            [
+                new("chroma", "C*", Expression.Sqrt(Expression.Square(a) + Expression.Square(b)), Chroma, Measure.Number, definition),
+                new("hue angle", "h", ColourFormulas.Hue(a, A, b, B), ColourKernel.Hue(A, B), Measure.Angle, definition),
+            ]);
+    }
+
+    /// <summary>The three coordinates in one line.</summary>
+    /// <returns>Text such as <c>L* 94.2, a* -0.6, b* 1.8</c>.</returns>
+    public override string ToString() => "L* " + Figures.Significant(L) + ", a* " + Figures.Significant(A) + ", b* " + Figures.Significant(B);
+}

@@ -1,0 +1,158 @@
+using System;
+using System.Collections.Generic;
+using System.Linq;
+using Refinish.Coatings;
+using UnitsNet;
+
+namespace Refinish.Curing;
+
+/// <summary>The times of a data sheet at the temperature of the site: t = t_ref / f, with f the rate against the reference temperature.</summary>
+/// <remarks>
+/// <para>Outside the product's own temperature range there are no times: every one of them is <see langword="null"/>, <see cref="IsAvailable"/> is false
+/// and <see cref="Checks"/> tells by how much. Nothing is extrapolated.</para>
+/// <para>One law shifts all times alike. Solvent leaves and a batch heats itself by other laws, so touch dryness and pot life follow less well than cure does.
+/// A time is for a surface and air that stay at that temperature; for one that changes see <see cref="EquivalentAge"/>.</para>
+/// </remarks>
+/// <example><code>
+/// CureTimes times = new()
+/// {
+///     ReferenceTemperature = Temperature.FromDegreesCelsius(25),
+///     MinimumTemperature = Temperature.FromDegreesCelsius(10),
+///     MaximumTemperature = Temperature.FromDegreesCelsius(35),
+///     PotLife = TimeSpan.FromHours(2),
+///     TouchDry = TimeSpan.FromHours(1),
+///     RecoatOpens = TimeSpan.FromHours(4),
+///     RecoatCloses = TimeSpan.FromHours(24),
+///     WaterService = TimeSpan.FromHours(24),
+///     FullCure = TimeSpan.FromDays(7),
+///     Source = Source.Supplied("product data sheet"),
+/// };
+/// CureForecast forecast = new(times, Temperature.FromDegreesCelsius(22));
+/// TimeSpan? water = forecast.WaterService;     // 29.5 h
+/// </code></example>
+public sealed record CureForecast
+{
+    private readonly double site;
+
+    /// <summary>Shifts the times.</summary>
+    /// <param name="times">The data sheet's times.</param>
+    /// <param name="site">Temperature of the coated surface and of the mix, −20 to 60 °C.</param>
+    /// <param name="shift">The law; the data sheet's own factor for ten kelvins when omitted.</param>
+    /// <exception cref="ArgumentNullException"><paramref name="times"/> is missing.</exception>
+    /// <exception cref="ArgumentOutOfRangeException">The temperature is outside its range, or the times contradict each other.</exception>
+    public CureForecast(CureTimes times, Temperature site, TemperatureShift? shift = null)
+    {
+        Times = Guard.NotNull(times, nameof(times));
+        Times.CheckOrder();
+        this.site = Guard.Within(site, TemperatureShift.Thermometer, nameof(site));
+        Shift = shift ?? TemperatureShift.Doubling(Times.RatePerTenKelvin);
+    }
+
+    /// <summary>The data sheet's times.</summary>
+    public CureTimes Times { get; }
+
+    /// <summary>The law.</summary>
+    public TemperatureShift Shift { get; }
+
+    /// <summary>The temperature at the site.</summary>
+    public Temperature Site => Temperature.FromKelvins(site);
+
+    /// <summary>The site's temperature against the product's lowest and highest.</summary>
+    public IReadOnlyList<LimitComparison> Checks => new ValueList<LimitComparison>(ProductRange(Times, site, site));
+
+    /// <summary>Whether times can be given: the temperature is within the product's range.</summary>
+    public bool IsAvailable => Checks.All(check => check.Outcome == ComparisonOutcome.Within);
+
+    /// <summary>The rate against the reference temperature; <see langword="null"/> outside the product's range.</summary>
+    public double? RateFactor => IsAvailable ? Factor : null;
+
+    /// <summary>How long the mix has to stand before use; <see langword="null"/> outside the product's range.</summary>
+    public TimeSpan? Induction => Shifted(Times.Induction);
+
+    /// <summary>How long the mix can be applied; <see langword="null"/> outside the product's range and for a one-part product.</summary>
+    public TimeSpan? PotLife => Shifted(Times.PotLife);
+
+    /// <summary>Dry enough to touch lightly; <see langword="null"/> outside the product's range.</summary>
+    public TimeSpan? TouchDry => Shifted(Times.TouchDry);
+
+    /// <summary>The next coat may go on from here; <see langword="null"/> outside the product's range.</summary>
+    public TimeSpan? RecoatOpens => Shifted(Times.RecoatOpens);
+
+    /// <summary>The next coat has to be on by here, else abrade; <see langword="null"/> outside the product's range and when the window stays open.</summary>
+    public TimeSpan? RecoatCloses => Shifted(Times.RecoatCloses);
+
+    /// <summary>Water may run on it from here; <see langword="null"/> outside the product's range.</summary>
+    public TimeSpan? WaterService => Shifted(Times.WaterService);
+
+    /// <summary>Fully cured; <see langword="null"/> outside the product's range.</summary>
+    public TimeSpan? FullCure => Shifted(Times.FullCure);
+
+    /// <summary>What goes with a two-part mix; empty for a one-part product.</summary>
+    public IReadOnlyList<Caution> Cautions => Times.PotLife is null ? ValueList<Caution>.Empty : CuringCautions.Batch;
+
+    private double Factor => Shift.Factor(site, Times.ReferenceTemperature.Kelvins);
+
+    /// <summary>How each time follows; outside the product's range, how far it is off.</summary>
+    /// <returns>The derivation.</returns>
+    public Workings Workings()
+    {
+        List<WorkingStep> steps = [];
+        foreach (LimitComparison check in Checks)
+        {
+            steps.Add(CuringSteps.Margin(check));
+        }
+
+        if (IsAvailable)
+        {
+            WorkingStep factor = Shift.FactorStep("T", site, Times.ReferenceTemperature.Kelvins);
+            steps.Add(factor);
+            Add("induction", "t_induction", Times.Induction);
+            Add("pot life", "t_pot", Times.PotLife);
+            Add("touch dry", "t_touch", Times.TouchDry);
+            Add("recoat window opens", "t_open", Times.RecoatOpens);
+            Add("recoat window closes", "t_close", Times.RecoatCloses);
+            Add("water may run", "t_water", Times.WaterService);
+            Add("fully cured", "t_cure", Times.FullCure);
+
+            void Add(string name, string symbol, TimeSpan? time)
+            {
+                if (time is TimeSpan reference)
+                {
+                    Expression sheet = Expression.Quantity(symbol + ",ref", reference.TotalSeconds, Measure.Hours);
+                    steps.Add(new WorkingStep(name, symbol, sheet / factor.Result(), reference.TotalSeconds / Factor, Measure.Hours, Times.Source));
+                }
+            }
+        }
+
+        return new Workings("Times at the site", steps);
+    }
+
+    /// <summary>The temperature and the two times that are asked for most, or that there are none.</summary>
+    /// <returns>Text such as <c>at 22 °C: recoat from 4.92 h, water from 29.5 h</c>.</returns>
+    public override string ToString() => "at " + Measure.Temperature.Format(site) + ": " + (IsAvailable
+        ? "recoat from " + Measure.Hours.Format(Times.RecoatOpens.TotalSeconds / Factor, UnitSystem.Si, 3)
+            + ", water from " + Measure.Hours.Format(Times.WaterService.TotalSeconds / Factor, UnitSystem.Si, 3)
+        : "outside the product's temperature range, no times");
+
+    /// <summary>The lowest and the highest temperature met, against the product's range.</summary>
+    internal static LimitComparison[] ProductRange(CureTimes times, double lowest, double highest)
+    {
+        double least = times.MinimumTemperature.Kelvins;
+        double most = times.MaximumTemperature.Kelvins;
+        return
+        [
+            new(
+                "lowest temperature for cure", lowest, least, LimitSense.AtLeast, Measure.Temperature, times.Source,
+                lowest >= least ? null : "Warm to " + Both(least) + " and keep it there."),
+            new(
+                "highest temperature for cure", highest, most, LimitSense.AtMost, Measure.Temperature, times.Source,
+                highest <= most ? null : "Cool to " + Both(most) + "."),
+        ];
+    }
+
+    private static string Both(double kelvins) =>
+        Measure.Temperature.Format(kelvins, UnitSystem.Si, 3) + " (" + Measure.Temperature.Format(kelvins, UnitSystem.UsCustomary, 3) + ")";
+
+    private TimeSpan? Shifted(TimeSpan? reference) =>
+        IsAvailable && reference is TimeSpan time ? Durations.FromSeconds(time.TotalSeconds / Factor) : null;
+}

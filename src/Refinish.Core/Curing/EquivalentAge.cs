@@ -1,0 +1,232 @@
+using System;
+using System.Collections.Generic;
+using UnitsNet;
+
+namespace Refinish.Curing;
+
+/// <summary>
+/// How old a film is, in hours at the reference temperature, after a history of temperatures: t_e = Σ f(T_i) Δt_i, with f the rate against the reference.
+/// A stage of the data sheet is reached when the equivalent age is the data sheet's time.
+/// </summary>
+/// <remarks>
+/// The same sum as the equivalent age of concrete practice (ASTM C1074), with the coating's own law. It does not know the product's temperature range;
+/// <see cref="CureClock"/> does.
+/// </remarks>
+/// <example><code>
+/// DateTimeOffset start = new(2026, 3, 3, 14, 0, 0, TimeSpan.Zero);
+/// TemperatureHistory history = new(
+///     start,
+///     [
+///         new TemperatureSegment(TimeSpan.FromHours(4), Temperature.FromDegreesCelsius(22)),
+///         new TemperatureSegment(TimeSpan.FromHours(10), Temperature.FromDegreesCelsius(12)),
+///         new TemperatureSegment(TimeSpan.FromHours(4), Temperature.FromDegreesCelsius(20)),
+///     ]);
+/// EquivalentAge age = new(history, TemperatureShift.Doubling(2), Temperature.FromDegreesCelsius(25));
+/// TimeSpan atReference = age.Between(start, start.AddHours(18));                // 10.14 h
+/// DateTimeOffset? water = age.InstantOf(start, TimeSpan.FromHours(24));         // null: not within this history
+/// </code></example>
+public sealed record EquivalentAge
+{
+    private static readonly Bounds Ages = Bounds.NotNegative(Measure.Hours, 3650.0 * 24 * 3600);
+    private static readonly Source Sum = Source.Derived("rates add up over time");
+
+    private readonly double reference;
+    private readonly ValueList<double> rates;
+
+    /// <summary>Takes the history, the law and the reference.</summary>
+    /// <param name="history">The temperatures.</param>
+    /// <param name="shift">The law.</param>
+    /// <param name="reference">The temperature whose hours are counted, −20 to 60 °C.</param>
+    /// <exception cref="ArgumentNullException">An argument is missing.</exception>
+    /// <exception cref="ArgumentOutOfRangeException">The reference is outside its range.</exception>
+    public EquivalentAge(TemperatureHistory history, TemperatureShift shift, Temperature reference)
+    {
+        History = Guard.NotNull(history, nameof(history));
+        Shift = Guard.NotNull(shift, nameof(shift));
+        this.reference = Guard.Within(reference, TemperatureShift.Thermometer, nameof(reference));
+        double[] factors = new double[history.List.Count];
+        for (int i = 0; i < factors.Length; i++)
+        {
+            factors[i] = shift.Factor(history.List[i].Kelvins, this.reference);
+        }
+
+        rates = new ValueList<double>(factors);
+    }
+
+    /// <summary>The temperatures.</summary>
+    public TemperatureHistory History { get; }
+
+    /// <summary>The law.</summary>
+    public TemperatureShift Shift { get; }
+
+    /// <summary>The temperature whose hours are counted.</summary>
+    public Temperature Reference => Temperature.FromKelvins(reference);
+
+    /// <summary>The age that a film gains between two instants.</summary>
+    /// <param name="from">When it begins to count, within the history.</param>
+    /// <param name="to">Until when, within the history and not before <paramref name="from"/>.</param>
+    /// <returns>Time at the reference temperature with the same effect.</returns>
+    /// <exception cref="ArgumentOutOfRangeException">An instant is outside the history, or they are in the wrong order.</exception>
+    public TimeSpan Between(DateTimeOffset from, DateTimeOffset to)
+    {
+        (long first, long last) = Interval(from, to);
+        return Durations.FromSeconds(Seconds(first, last));
+    }
+
+    /// <summary>The first instant at which a film has gained an age.</summary>
+    /// <param name="from">When it begins to count, within the history.</param>
+    /// <param name="age">The age to be gained, 0 to 10 years of 365 days at the reference temperature.</param>
+    /// <returns>The instant, with the offset of <paramref name="from"/>; <see langword="null"/> when the known history (or the calendar, year 9999) ends before.</returns>
+    /// <exception cref="ArgumentOutOfRangeException"><paramref name="from"/> is outside the history, or the age outside its range.</exception>
+    public DateTimeOffset? InstantOf(DateTimeOffset from, TimeSpan age)
+    {
+        Guard.Within(age, Ages, nameof(age));
+        long first = History.TicksOf(from, nameof(from));
+        return Solve(first, age.TotalSeconds) is Passage passage && passage.Ticks <= DateTime.MaxValue.Ticks - from.UtcTicks
+            ? from.ToUniversalTime().AddTicks((long)passage.Ticks).ToOffset(from.Offset)
+            : null;
+    }
+
+    /// <summary>How the age between two instants follows, stretch by stretch.</summary>
+    /// <param name="from">When it begins to count, within the history.</param>
+    /// <param name="to">Until when, within the history and not before <paramref name="from"/>.</param>
+    /// <returns>The derivation.</returns>
+    /// <exception cref="ArgumentOutOfRangeException">An instant is outside the history, or they are in the wrong order.</exception>
+    public Workings Workings(DateTimeOffset from, DateTimeOffset to)
+    {
+        (long first, long last) = Interval(from, to);
+        List<WorkingStep> steps = Stretches(first, last, out Expression sum);
+        steps.Add(new WorkingStep("equivalent age", "t_e", sum, Seconds(first, last), Measure.Hours, Sum));
+        return new Workings("Equivalent age", steps);
+    }
+
+    /// <summary>How the instant at which an age is gained follows.</summary>
+    /// <param name="from">When it begins to count, within the history.</param>
+    /// <param name="age">The age to be gained.</param>
+    /// <returns>The derivation, ending in the time that has passed; when the known history ends before, ending in the age gained by then.</returns>
+    /// <exception cref="ArgumentOutOfRangeException">As for <see cref="InstantOf"/>.</exception>
+    public Workings WorkingsOfInstant(DateTimeOffset from, TimeSpan age)
+    {
+        Guard.Within(age, Ages, nameof(age));
+        long first = History.TicksOf(from, nameof(from));
+        if (Solve(first, age.TotalSeconds) is not Passage passage)
+        {
+            return Workings(from, History.End!.Value);
+        }
+
+        List<WorkingStep> steps = Stretches(first, passage.LastStart, out Expression sum);
+        Expression rate = Expression.Quantity("f", rates[passage.Segment], Measure.Number);
+        Expression before = Expression.Quantity("t_before", (passage.LastStart - first) / (double)TimeSpan.TicksPerSecond, Measure.Hours);
+        WorkingStep gained = new("equivalent age before the last stretch", "t_e,before", sum, Seconds(first, passage.LastStart), Measure.Hours, Sum);
+        steps.Add(gained);
+        steps.Add(Shift.FactorStep("T", History.List[passage.Segment].Kelvins, reference));
+        steps.Add(new WorkingStep(
+            "time that has passed",
+            "t",
+            before + ((Expression.Quantity("t_e", age.TotalSeconds, Measure.Hours) - gained.Result()) / rate),
+            passage.Seconds,
+            Measure.Hours,
+            Sum));
+        return new Workings("When an equivalent age is reached", steps);
+    }
+
+    /// <summary>The law and the reference in one line.</summary>
+    /// <returns>Text such as <c>hours at 25 °C, rate × 2 for ten kelvins</c>.</returns>
+    public override string ToString() => "hours at " + Measure.Temperature.Format(reference) + ", " + Shift;
+
+    private (long First, long Last) Interval(DateTimeOffset from, DateTimeOffset to)
+    {
+        long first = History.TicksOf(from, nameof(from));
+        long last = History.TicksOf(to, nameof(to));
+        Guard.Rule(first <= last, nameof(to), (last - first) / (double)TimeSpan.TicksPerSecond, Measure.Hours, "at least 0 h after from");
+        return (first, last);
+    }
+
+    // Plain sum in order of time, stretch by stretch, as the workings write it.
+    private double Seconds(long first, long last)
+    {
+        double age = 0;
+        long start = 0;
+        for (int i = 0; i < rates.Count && start < last; i++)
+        {
+            long end = EndOf(i, start);
+            long ticks = Math.Min(end, last) - Math.Max(start, first);
+            if (ticks > 0)
+            {
+                age += ticks / (double)TimeSpan.TicksPerSecond * rates[i];
+            }
+
+            start = end;
+        }
+
+        return age;
+    }
+
+    private Passage? Solve(long first, double age)
+    {
+        double gained = 0;
+        long start = 0;
+        for (int i = 0; i < rates.Count; i++)
+        {
+            long end = EndOf(i, start);
+            long begin = Math.Max(start, first);
+            if (end >= begin)
+            {
+                double whole = (end - begin) / (double)TimeSpan.TicksPerSecond * rates[i];
+                if (end == long.MaxValue || gained + whole >= age)
+                {
+                    return new Passage(i, begin, ((begin - first) / (double)TimeSpan.TicksPerSecond) + ((age - gained) / rates[i]));
+                }
+
+                gained += whole;
+            }
+
+            start = end;
+        }
+
+        return null;
+    }
+
+    private List<WorkingStep> Stretches(long first, long last, out Expression sum)
+    {
+        List<WorkingStep> steps = [];
+        List<Expression> terms = [];
+        long start = 0;
+        for (int i = 0; i < rates.Count && start < last; i++)
+        {
+            long end = EndOf(i, start);
+            long ticks = Math.Min(end, last) - Math.Max(start, first);
+            if (ticks > 0)
+            {
+                double seconds = ticks / (double)TimeSpan.TicksPerSecond;
+                string index = Figures.Significant(steps.Count + 1);
+                Expression time = Expression.Quantity("Δt_" + index, seconds, Measure.Hours);
+                Expression rate = Shift.Formula("T_" + index, History.List[i].Kelvins, reference);
+                WorkingStep step = new("age gained in stretch " + index, "t_e," + index, time * rate, seconds * rates[i], Measure.Hours, Shift.Source);
+                steps.Add(step);
+                terms.Add(step.Result());
+            }
+
+            start = end;
+        }
+
+        sum = Expression.Sum(terms);
+        return steps;
+    }
+
+    // The last stretch of a history that holds on never ends.
+    private long EndOf(int segment, long start) =>
+        segment == rates.Count - 1 && History.LastHoldsOn ? long.MaxValue : start + History.List[segment].Duration.Ticks;
+
+    private readonly struct Passage(int segment, long lastStart, double seconds)
+    {
+        public int Segment { get; } = segment;
+
+        public long LastStart { get; } = lastStart;
+
+        public double Seconds { get; } = seconds;
+
+        // Rounded up, so that at the instant the age is reached and not a tick short.
+        public double Ticks => Math.Ceiling(Seconds * TimeSpan.TicksPerSecond);
+    }
+}
