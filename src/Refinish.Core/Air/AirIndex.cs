@@ -55,7 +55,7 @@ internal sealed class AirIndex
         }
 
         double seconds = history.TimeToFall(level * study.RoomVolume, Horizon);
-        return double.IsNaN(seconds) ? null : AirKernel.Span(seconds);
+        return double.IsNaN(seconds) ? null : Durations.FromSeconds(seconds);
     }
 
     public double GreatestFrom(double wait) => history.GreatestFrom(wait) / study.RoomVolume;

@@ -69,7 +69,4 @@ internal static class AirKernel
 
     /// <summary>Volume fraction of a vapour from its mass concentration: C · V_m / M.</summary>
     public static double VolumeFraction(double concentration, double molarVolume, double molarMass) => concentration * molarVolume / molarMass;
-
-    /// <summary>A time as ticks; the conversion from seconds of .NET Framework would round to milliseconds.</summary>
-    public static TimeSpan Span(double seconds) => TimeSpan.FromTicks((long)Math.Round(seconds * TimeSpan.TicksPerSecond));
 }

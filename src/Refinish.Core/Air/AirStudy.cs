@@ -97,7 +97,7 @@ public sealed class AirStudy
     public IReadOnlyList<ExposureLimit> Limits { get; }
 
     /// <summary>How long a person is in the room in a working day.</summary>
-    public TimeSpan Shift => AirKernel.Span(shift);
+    public TimeSpan Shift => Durations.FromSeconds(shift);
 
     /// <summary>When the last spray ends, from the start of the study.</summary>
     public TimeSpan LastSprayEnds => Emissions.Max(emission => emission.End);
@@ -115,7 +115,7 @@ public sealed class AirStudy
     public Ratio? PeakFlammableFraction => Flammability.IsWhole ? Ratio.FromDecimalFractions(Flammability.Peak) : null;
 
     /// <summary>When that peak is reached; <see langword="null"/> without airflow or when a limit is not known.</summary>
-    public TimeSpan? PeakFlammableAt => Flammability.IsWhole && Flammability.PeakAt is double at ? AirKernel.Span(at) : null;
+    public TimeSpan? PeakFlammableAt => Flammability.IsWhole && Flammability.PeakAt is double at ? Durations.FromSeconds(at) : null;
 
     /// <summary>The peak against a quarter of the lower flammable limit. Cannot be judged when a limit is not known, unless the others alone pass it.</summary>
     public LimitComparison FlammableLimit => Flammable(QuarterOfLimit, "peak of the vapour, of its lower flammable limit", Quarter);

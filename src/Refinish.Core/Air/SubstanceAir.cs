@@ -40,7 +40,7 @@ public sealed record SubstanceAir
     public MassConcentration PeakConcentration => MassConcentration.FromKilogramsPerCubicMeter(peak);
 
     /// <summary>When the peak is reached, from the start of the study; <see langword="null"/> without airflow, when it is approached and never left.</summary>
-    public TimeSpan? PeakAt => peakAt is double seconds ? AirKernel.Span(seconds) : null;
+    public TimeSpan? PeakAt => peakAt is double seconds ? Durations.FromSeconds(seconds) : null;
 
     /// <summary>The largest average over any fifteen minutes, by volume.</summary>
     public Ratio FifteenMinuteAverage => Fraction(fifteenMinutes);

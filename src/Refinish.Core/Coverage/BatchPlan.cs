@@ -73,7 +73,7 @@ public sealed record BatchPlan
 
     /// <summary>Time left for spraying one batch; <see langword="null"/> when the product has no pot life, negative when there is none left.</summary>
     public TimeSpan? TimeToUse =>
-        PotLife is TimeSpan life ? TimeSpan.FromSeconds((Rules.PotLifeShare.DecimalFractions * life.TotalSeconds) - Induction.TotalSeconds - Rules.MixingTime.TotalSeconds) : null;
+        PotLife is TimeSpan life ? Durations.FromSeconds((Rules.PotLifeShare.DecimalFractions * life.TotalSeconds) - Induction.TotalSeconds - Rules.MixingTime.TotalSeconds) : null;
 
     /// <summary>Largest batch that fits cup and pot life, rounded down to a graduation; zero when none fits.</summary>
     public Volume LargestBatch => Volume.FromCubicMeters(largest);

@@ -39,16 +39,16 @@ public sealed record LabourEstimate
     public IReadOnlyList<LabourLine> Lines { get; }
 
     /// <summary>Mean hours of one person for everything.</summary>
-    public TimeSpan Hours => Span(MeanHours);
+    public TimeSpan Hours => Durations.FromHours(MeanHours);
 
     /// <summary>Mean hours on the clock when the crew shares the work evenly and nobody waits.</summary>
-    public TimeSpan CrewHours => Span(MeanHours / Crew);
+    public TimeSpan CrewHours => Durations.FromHours(MeanHours / Crew);
 
     /// <summary>Standard deviation by the classic PERT variance ((b − a)/6)², tasks independent.</summary>
-    public TimeSpan ClassicDeviation => Span(Math.Sqrt(Lines.Sum(line => line.HourRange.ClassicVariance)));
+    public TimeSpan ClassicDeviation => Durations.FromHours(Math.Sqrt(Lines.Sum(line => line.HourRange.ClassicVariance)));
 
     /// <summary>Standard deviation by the variance of the beta distribution (µ − a)(b − µ)/7, tasks independent.</summary>
-    public TimeSpan BetaPertDeviation => Span(Math.Sqrt(Lines.Sum(line => line.HourRange.BetaPertVariance)));
+    public TimeSpan BetaPertDeviation => Durations.FromHours(Math.Sqrt(Lines.Sum(line => line.HourRange.BetaPertVariance)));
 
     private double MeanHours => Lines.Sum(line => line.HourRange.Mean);
 
@@ -80,9 +80,6 @@ public sealed record LabourEstimate
     /// <returns>Text such as <c>6.2 h of labour, standard deviation 0.41 h (beta-PERT)</c>.</returns>
     public override string ToString() =>
         Measure.Hours.Format(MeanHours * 3600, figures: 3) + " of labour, standard deviation " + Measure.Hours.Format(BetaPertDeviation.TotalSeconds, figures: 2) + " (beta-PERT)";
-
-    // By ticks, because the older runtime rounds TimeSpan.FromHours to milliseconds.
-    internal static TimeSpan Span(double hours) => TimeSpan.FromTicks((long)Math.Round(hours * TimeSpan.TicksPerHour));
 
     private static Expression Hour(string symbol, double hours) => Expression.Quantity(symbol, hours * 3600, Measure.Hours);
 }

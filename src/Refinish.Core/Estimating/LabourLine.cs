@@ -24,7 +24,7 @@ public sealed record LabourLine
     public ThreePoint HourRange { get; }
 
     /// <summary>PERT mean of the hours of one person.</summary>
-    public TimeSpan Hours => LabourEstimate.Span(HourRange.Mean);
+    public TimeSpan Hours => Durations.FromHours(HourRange.Mean);
 
     /// <summary>Code, description and hours.</summary>
     /// <returns>One line of text.</returns>

@@ -56,7 +56,7 @@ public sealed record SprayGun
     /// <returns>The time.</returns>
     /// <exception cref="ArgumentOutOfRangeException">Outside the range.</exception>
     public TimeSpan TimeToSpray(Volume volume) =>
-        TimeSpan.FromSeconds(Guard.Within(volume, Bounds.NotNegative(Measure.Liquid, 1), nameof(volume)) / (fluidRate * triggerFraction));
+        Durations.FromSeconds(Guard.Within(volume, Bounds.NotNegative(Measure.Liquid, 1), nameof(volume)) / (fluidRate * triggerFraction));
 
     /// <summary>The setting in one line, in metric units.</summary>
     /// <returns>Text such as <c>150 mL/min, 60 % lands, trigger 40 % of the time</c>.</returns>

@@ -64,6 +64,18 @@ public sealed record FillerProduct
         }
     }
 
+    /// <summary>How long a lift has to harden at 25 °C before it can be sanded or covered by the next; 0 to 7 days.</summary>
+    /// <exception cref="ArgumentOutOfRangeException">Outside the range.</exception>
+    public required TimeSpan SandableAfter
+    {
+        get;
+        init
+        {
+            Guard.Within(value, Bounds.NotNegative(Measure.Minutes, 7 * 24 * 3600), nameof(SandableAfter));
+            field = value;
+        }
+    }
+
     /// <summary>Where the figures come from.</summary>
     public required Source Source
     {
@@ -80,7 +92,8 @@ public sealed record FillerProduct
         Shrinkage = Ratio.FromPercent(7),
         MaximumLift = Length.FromMillimeters(3),
         PotLife = TimeSpan.FromTicks(5 * TimeSpan.TicksPerMinute),
-        Source = Source.Invented("stand-in within second-hand ranges: polyester shrinks 5 to 13 % by volume, hardener 1 to 3 % by mass; density, lift and pot life from memory"),
+        SandableAfter = TimeSpan.FromTicks(25 * TimeSpan.TicksPerMinute),
+        Source = Source.Invented("stand-in within second-hand ranges: polyester shrinks 5 to 13 % by volume, hardener 1 to 3 % by mass; density, lift, pot life and hardening time from memory"),
     };
 
     /// <summary>An epoxy putty with an amine hardener.</summary>
@@ -92,7 +105,8 @@ public sealed record FillerProduct
         Shrinkage = Ratio.FromPercent(2),
         MaximumLift = Length.FromMillimeters(6),
         PotLife = TimeSpan.FromTicks(30 * TimeSpan.TicksPerMinute),
-        Source = Source.Invented("stand-in within second-hand ranges: epoxy shrinks 2 to 7 % by volume; ratio, density, lift and pot life from memory"),
+        SandableAfter = TimeSpan.FromTicks(90 * TimeSpan.TicksPerMinute),
+        Source = Source.Invented("stand-in within second-hand ranges: epoxy shrinks 2 to 7 % by volume; ratio, density, lift, pot life and hardening time from memory"),
     };
 
     /// <summary>The volume shrinkage that goes with a linear shrinkage: 1 − (1 − s)³.</summary>

@@ -1,0 +1,154 @@
+using System;
+using System.Collections.Generic;
+using System.Globalization;
+using System.Linq;
+using Refinish.Estimating;
+using Refinish.Scheduling;
+using UnitsNet;
+
+namespace Refinish.Jobs;
+
+/// <summary>Which work a job takes, in order, with the hours of its standards and the waits of its coats.</summary>
+internal sealed class JobSteps
+{
+    public const string Return = "caulk, refit and inspect";
+
+    private readonly BathroomJob job;
+    private readonly IReadOnlyList<FixturePlan> fixtures;
+    private readonly Area area;
+
+    public JobSteps(BathroomJob job, IReadOnlyList<FixturePlan> fixtures, IReadOnlyList<CoatPlan> coats, Area area)
+    {
+        this.job = job;
+        this.fixtures = fixtures;
+        this.area = area;
+        Work("set up, protect and mask", Count(LabourStandards.Setup));
+        Work("take off hardware, cut out caulk", Count(LabourStandards.Clear));
+        Work("clean twice: mineral and rust, then oils and soap", Area(LabourStandards.Clean));
+        Work("etch or abrade, rinse and dry", Area(LabourStandards.Key));
+        AddRepairs();
+        Work("sand and tack", Area(LabourStandards.Tack));
+        AddPromoter(coats);
+        AddCoats(coats);
+        Work("demask and clean up", Count(LabourStandards.Demask));
+        Lag(coats[coats.Count - 1].Name, "demask and clean up", coats[coats.Count - 1].OnSurface.TouchDry, null, "touch-dry before the masking comes off");
+        Work(Return, Count(LabourStandards.Return));
+        Lag(coats[coats.Count - 1].Name, Return, coats.Max(coat => coat.OnSurface.WaterService), null, "coating hard enough to work on and for water");
+    }
+
+    public List<ScheduleStep> Steps { get; } = [];
+
+    public List<StepLag> Lags { get; } = [];
+
+    /// <summary>Labour tasks by code, travel left out: how often one travels follows from the schedule.</summary>
+    public List<LabourTask> Tasks { get; } = [];
+
+    /// <summary>Standards that the job's list lacks.</summary>
+    public List<string> Missing { get; } = [];
+
+    /// <summary>The standard of the job's own list with this code.</summary>
+    public static LabourStandard? Find(BathroomJob job, LabourStandard generic) => job.Labour.FirstOrDefault(standard => standard.Code == generic.Code);
+
+    private void AddRepairs()
+    {
+        List<LabourTask> tasks = [];
+        int repaired = fixtures.Count(fixture => LabourStandards.ForDefects(fixture.Job.Survey.Defects, job.Labour).Count > 0);
+        if (repaired == 0)
+        {
+            return;
+        }
+
+        tasks.AddRange(Count(LabourStandards.RepairSetup, repaired));
+        tasks.AddRange(fixtures.SelectMany(fixture => LabourStandards.ForDefects(fixture.Job.Survey.Defects, job.Labour)));
+        Work("repair", tasks);
+        int lifts = fixtures.Max(fixture => fixture.Filler.Lifts);
+        if (lifts > 0)
+        {
+            // The last lift hardens before sanding; earlier lifts harden within the repair, so their waits are added to it as well.
+            TimeSpan hardening = TimeSpan.FromTicks(job.Filler.Product.SandableAfter.Ticks * lifts);
+            Lag("repair", "sand and tack", hardening, null, "filler hard in " + lifts.ToString(CultureInfo.InvariantCulture) + (lifts == 1 ? " lift" : " lifts"));
+        }
+    }
+
+    private void AddPromoter(IReadOnlyList<CoatPlan> coats)
+    {
+        List<Coatings.AdhesionPromoter> wipes = [.. fixtures.Select(fixture => fixture.Promoter).OfType<Coatings.AdhesionPromoter>().Distinct()];
+        if (wipes.Count == 0)
+        {
+            return;
+        }
+
+        // The first coat starts with mixing; the open time has to reach to its last stroke.
+        CoatPlan first = coats[0];
+        TimeSpan open = wipes.Min(wipe => wipe.OpenTime) - first.Duration;
+        Work("wipe on promoter", Area(LabourStandards.Promote));
+        if (open < wipes.Max(wipe => wipe.Flash))
+        {
+            Impossible.Add(
+                "The promoter stays open for " + Measure.Minutes.Format(wipes.Min(wipe => wipe.OpenTime).TotalSeconds) + ", and drying it, mixing and spraying "
+                + first.Name + " take " + Measure.Minutes.Format((wipes.Max(wipe => wipe.Flash) + first.Duration).TotalSeconds, UnitSystem.Si, 3) + ". Wipe and coat fixture by fixture.");
+            return;
+        }
+
+        Lag("wipe on promoter", first.Name, wipes.Max(wipe => wipe.Flash), open, "open time of the promoter");
+    }
+
+    /// <summary>What no schedule can mend.</summary>
+    public List<string> Impossible { get; } = [];
+
+    private void AddCoats(IReadOnlyList<CoatPlan> coats)
+    {
+        for (int i = 0; i < coats.Count; i++)
+        {
+            CoatPlan coat = coats[i];
+            bool primes = coat.Layer.Product.Role == Coatings.CoatingRole.Primer;
+            List<LabourTask> tasks = Area(primes ? LabourStandards.Prime : LabourStandards.Topcoat);
+            Tasks.AddRange(tasks);
+            TimeSpan labour = new LabourEstimate(tasks, job.Difficulty).Hours;
+            Steps.Add(new ScheduleStep(coat.Name, ToMinute(labour > coat.Duration ? labour : coat.Duration)));
+            if (i > 0)
+            {
+                CoatPlan under = coats[i - 1];
+                Lag(under.Name, coat.Name, under.OnSurface.RecoatOpens, under.OnSurface.RecoatCloses, "recoat window of " + under.Name);
+            }
+        }
+    }
+
+    private void Work(string name, List<LabourTask> tasks)
+    {
+        Tasks.AddRange(tasks);
+        if (tasks.Count > 0)
+        {
+            Steps.Add(new ScheduleStep(name, ToMinute(new LabourEstimate(tasks, job.Difficulty).Hours)));
+        }
+    }
+
+    private void Lag(string before, string after, TimeSpan? minimum, TimeSpan? maximum, string reason)
+    {
+        if (Steps.Any(step => step.Name == before) && Steps.Any(step => step.Name == after))
+        {
+            Lags.Add(new StepLag(before, after, minimum ?? TimeSpan.Zero, maximum, reason));
+        }
+    }
+
+    private List<LabourTask> Count(LabourStandard generic) => Count(generic, fixtures.Count);
+
+    private List<LabourTask> Count(LabourStandard generic, int units) => Task(generic, standard => new LabourTask(standard, units: units));
+
+    private List<LabourTask> Area(LabourStandard generic) => Task(generic, standard => new LabourTask(standard, area));
+
+    private List<LabourTask> Task(LabourStandard generic, Func<LabourStandard, LabourTask> make)
+    {
+        LabourStandard? standard = Find(job, generic);
+        if (standard is null)
+        {
+            Missing.Add("There is no labour standard " + generic.Code + " (" + generic.Description + ").");
+            return [];
+        }
+
+        return [make(standard)];
+    }
+
+    // Nobody keeps seconds on site; rounding up keeps every window.
+    private static TimeSpan ToMinute(TimeSpan time) => TimeSpan.FromMinutes(Math.Ceiling(time.TotalMinutes - 1e-9));
+}

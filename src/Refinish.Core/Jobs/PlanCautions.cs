@@ -1,0 +1,21 @@
+using System.Collections.Generic;
+using System.Linq;
+using Refinish.Air;
+
+namespace Refinish.Jobs;
+
+/// <summary>The cautions of a plan's parts, each said once, those of spraying even when the air could not be studied.</summary>
+internal static class PlanCautions
+{
+    public static IEnumerable<Caution> Of(BathroomPlan plan)
+    {
+        IEnumerable<Caution> all = plan.Fixtures.SelectMany(fixture => fixture.Verdict.Cautions.Concat(fixture.Preparation.Cautions).Concat(fixture.Filler.Cautions))
+            .Concat(AirCautions.ForPreparation)
+            .Concat(AirCautions.ForSpraying)
+            .Concat(plan.Coats.Any(coat => coat.Layer.Product.IsocyanateFraction.DecimalFractions > 0) ? AirCautions.ForIsocyanates : [])
+            .Concat(plan.Coats.SelectMany(coat => coat.Window.Cautions.Concat(coat.OnSurface.Cautions)))
+            .Concat(plan.Air?.Cautions ?? ValueList<Caution>.Empty)
+            .Concat(plan.IsocyanateScreens.SelectMany(screen => screen.Cautions));
+        return all.Distinct();
+    }
+}
