@@ -14,15 +14,15 @@ namespace Refinish.Coatings;
 /// </code></example>
 public readonly record struct MixRatio
 {
-    private const double LargestPart = 1000;
+    private const double LargestPart = 1e6;
 
     // Zero in a default ratio, which then means "one part, nothing added", so that no instance divides by zero.
     private readonly double baseParts;
     private readonly double hardener;
 
     /// <summary>Makes a ratio by volume.</summary>
-    /// <param name="baseParts">Parts of base by volume, more than 0 and at most 1000.</param>
-    /// <param name="hardenerParts">Parts of hardener by volume, more than 0 and at most 1000.</param>
+    /// <param name="baseParts">Parts of base by volume, more than 0 and at most 1 000 000.</param>
+    /// <param name="hardenerParts">Parts of hardener by volume, more than 0 and at most 1 000 000.</param>
     /// <exception cref="ArgumentOutOfRangeException">A part is zero, negative, NaN or too large.</exception>
     public MixRatio(double baseParts, double hardenerParts)
     {
@@ -46,8 +46,8 @@ public readonly record struct MixRatio
     public Ratio HardenerFraction => Ratio.FromDecimalFractions(hardener / (BaseParts + hardener));
 
     /// <summary>The ratio of a stated weight ratio, by volume.</summary>
-    /// <param name="baseParts">Parts of base by weight, more than 0 and at most 1000.</param>
-    /// <param name="hardenerParts">Parts of hardener by weight, more than 0 and at most 1000.</param>
+    /// <param name="baseParts">Parts of base by weight, more than 0 and at most 1 000 000.</param>
+    /// <param name="hardenerParts">Parts of hardener by weight, more than 0 and at most 1 000 000.</param>
     /// <param name="baseDensity">Density of the base, 0.5 to 5 g/mL.</param>
     /// <param name="hardenerDensity">Density of the hardener, 0.5 to 5 g/mL.</param>
     /// <returns>The ratio by volume, scaled so that the hardener is one part.</returns>

@@ -113,6 +113,16 @@ public abstract class Expression
     /// <returns>ln x.</returns>
     public static Expression Ln(Expression x) => new FunctionExpression("ln", "\\ln", Math.Log, x);
 
+    /// <summary>φ₁(x) = (exp(x) − 1) / x, which is 1 at zero: the mean of a first-order decay when x is minus the time in time constants.</summary>
+    /// <param name="x">The argument.</param>
+    /// <returns>φ₁(x), evaluated without loss of digits near zero.</returns>
+    public static Expression Phi1(Expression x) => new FunctionExpression("φ₁", "\\varphi_1", PhiFunctions.Phi1, x);
+
+    /// <summary>φ₂(x) = (φ₁(x) − 1) / x, which is 1/2 at zero: what a first-order rise adds up to, per square of time.</summary>
+    /// <param name="x">The argument.</param>
+    /// <returns>φ₂(x), evaluated without loss of digits near zero.</returns>
+    public static Expression Phi2(Expression x) => new FunctionExpression("φ₂", "\\varphi_2", PhiFunctions.Phi2, x);
+
     /// <summary>The sine of an angle in radians.</summary>
     /// <param name="x">The angle.</param>
     /// <returns>sin x.</returns>
@@ -142,6 +152,11 @@ public abstract class Expression
     /// <param name="x">The argument.</param>
     /// <returns>⌈x⌉.</returns>
     public static Expression Ceiling(Expression x) => new FunctionExpression("roundup", "\\operatorname{roundup}", Math.Ceiling, x);
+
+    /// <summary>The next whole number downwards.</summary>
+    /// <param name="x">The argument.</param>
+    /// <returns>⌊x⌋.</returns>
+    public static Expression Floor(Expression x) => new FunctionExpression("rounddown", "\\operatorname{rounddown}", Math.Floor, x);
 
     /// <summary>Rounded to cents, halves away from zero: the rule for money in this library.</summary>
     /// <param name="x">The amount.</param>

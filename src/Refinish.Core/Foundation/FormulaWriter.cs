@@ -47,8 +47,8 @@ internal sealed class FormulaWriter
 
     /// <summary>A unit in LaTeX: upright, with the characters that LaTeX would misread replaced.</summary>
     public static string LatexUnit(string unit) =>
-        "\\mathrm{" + unit.Replace("%", "\\%").Replace("µ", "\\mu ").Replace("²", "^2").Replace("³", "^3").Replace("·", "\\cdot ")
-            .Replace("°", "^\\circ ").Replace("Δ", "\\Delta ").Replace("€", "\\text{€}").Replace("$", "\\$").Replace(" ", "\\ ") + "}";
+        "\\mathrm{" + unit.Replace(" ", "\\ ").Replace("%", "\\%").Replace("µ", "\\mu ").Replace("²", "^2").Replace("³", "^3").Replace("·", "\\cdot ")
+            .Replace("°", "^\\circ ").Replace("Δ", "\\Delta ").Replace("€", "\\text{€}").Replace("$", "\\$") + "}";
 
     public FormulaWriter Text(string piece)
     {

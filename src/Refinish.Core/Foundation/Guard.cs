@@ -40,6 +40,8 @@ internal static class Guard
 
     public static double Within(MolarMass value, Bounds bounds, string name) => Check(value.KilogramsPerMole, bounds, name, value);
 
+    public static double Within(MassConcentration value, Bounds bounds, string name) => Check(value.KilogramsPerCubicMeter, bounds, name, value);
+
     public static double Within(MolarEnergy value, Bounds bounds, string name) => Check(value.JoulesPerMole, bounds, name, value);
 
     public static double Within(SpecificEntropy value, Bounds bounds, string name) => Check(value.JoulesPerKilogramKelvin, bounds, name, value);

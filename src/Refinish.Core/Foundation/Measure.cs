@@ -72,6 +72,9 @@ public sealed class Measure : IEquatable<Measure>
     /// <summary>An airflow: m³/h or ft³/min.</summary>
     public static Measure Airflow { get; } = new("airflow", new("m³/h", 1.0 / 3600), new("ft³/min", Foot * Foot * Foot / 60));
 
+    /// <summary>How often the air of a room is replaced: air changes per hour.</summary>
+    public static Measure AirChanges { get; } = new("air changes", new("1/h", 1.0 / 3600), new("1/h", 1.0 / 3600));
+
     /// <summary>A temperature that is read from a thermometer: °C or °F.</summary>
     public static Measure Temperature { get; } = new("temperature", new("°C", 1, 273.15), new("°F", 5.0 / 9, 459.67 * 5 / 9));
 

@@ -37,15 +37,15 @@ internal static class WorkingsText
 
         foreach (WorkingStep step in workings.Steps)
         {
-            string lead = indent + "  " + new string(' ', step.Symbol.Length + 2);
+            string lead = indent + "    " + new string(' ', step.Symbol.Length);
             text.Append(indent).Append("  ").Append(step.Name).Append('\n')
                 .Append(indent).Append("    ").Append(step.Symbol).Append(" = ").Append(step.Formula.Symbolic()).Append('\n');
             if (!IsBare(step))
             {
-                text.Append(lead).Append("  = ").Append(step.Formula.Substituted(system)).Append('\n');
+                text.Append(lead).Append(" = ").Append(step.Formula.Substituted(system)).Append('\n');
             }
 
-            text.Append(lead).Append("  = ").Append(step.Measure.Format(step.Value, system, 6)).Append('\n')
+            text.Append(lead).Append(" = ").Append(step.Measure.Format(step.Value, system, 6)).Append('\n')
                 .Append(indent).Append("    [").Append(step.Source).Append("]\n");
         }
     }

@@ -1,0 +1,280 @@
+using System;
+using System.Collections.Generic;
+using System.Globalization;
+using Refinish.Coatings;
+
+namespace Refinish.Air;
+
+/// <summary>The derivation of a study: the room, the coats, each substance, the mixture, the airflow.</summary>
+internal static class AirStudyWorkings
+{
+    private static readonly Source Shares = Source.Derived("share of the volatile mass, shares scaled to 100 %");
+    private static readonly Source Located = Source.Derived("located where the derivative is zero");
+    private static readonly Source GasLaw = Source.Published("29 CFR 1910.1000, Table Z-1, footnotes", "24.45 L/mol at 25 °C and 760 mmHg; at other pressures by the ideal-gas law");
+    private static readonly Source LeChatelier = Source.Derived("Le Chatelier's rule: each vapour's fraction of its own limit, added up");
+    private static readonly Source Sizing = Source.Derived("mixing factor times the fresh air that gives the air changes");
+
+    public static Workings Of(AirStudy study)
+    {
+        List<Workings> parts = [AirChanges(study), .. CoatTerms.Parts(study)];
+        for (int j = 0; j < study.Substances.Count; j++)
+        {
+            parts.Add(Substance(study, j));
+        }
+
+        if (study.Flammability.IsWhole)
+        {
+            parts.Add(Flammability(study));
+        }
+
+        if (study.Osha.IsWhole)
+        {
+            parts.Add(Index(study, study.Osha, "Mixture index, OSHA limits", "Em"));
+        }
+
+        if (study.Strictest.IsWhole)
+        {
+            parts.Add(Strictest(study));
+        }
+
+        return new Workings("Air of the room", [], parts);
+    }
+
+    private static Workings AirChanges(AirStudy study)
+    {
+        Expression flow = Expression.Quantity("F", study.Exhaust.FreshAirFlow.CubicMetersPerSecond, Measure.Airflow);
+        return new Workings(
+            "Air changes",
+            [new("air changes that count", "λ", flow / Volume(study), study.Changes, Measure.AirChanges, CoatTerms.Box)],
+            [study.Room.Workings(), study.Exhaust.Workings()]);
+    }
+
+    private static Workings Substance(AirStudy study, int substance)
+    {
+        SubstanceAir air = study.Substances[substance];
+        Solvent solvent = air.Solvent;
+        double[] masses = study.Load.Masses(substance);
+        List<WorkingStep> steps = [];
+        Expression[] terms = Masses(study, solvent, masses, steps);
+        steps.Add(new("all of it", "m", Expression.Sum(Present(terms)), AirLoad.Total(masses), Measure.Mass, Shares));
+
+        Expression peak = Moment(study, terms, air.PeakSeconds, steps) / Volume(study);
+        WorkingStep concentration = new("peak of " + solvent.Name, "C_peak", peak, air.PeakConcentration.KilogramsPerCubicMeter, Measure.MassConcentration, CoatTerms.Box);
+        steps.Add(concentration);
+        steps.Add(Fraction(concentration, "peak by volume", "c_peak", solvent, air.Peak.DecimalFractions));
+
+        Expression quarter = Window(study, terms, air.FifteenMinutesEnd, AirStudy.FifteenMinutes, AirStudy.FifteenMinutes, steps);
+        WorkingStep fifteen = new("largest average over 15 min", "C_15", quarter, air.FifteenMinuteConcentration.KilogramsPerCubicMeter, Measure.MassConcentration, CoatTerms.Box);
+        steps.Add(fifteen);
+        steps.Add(Fraction(fifteen, "15-minute average by volume", "c_15", solvent, air.FifteenMinuteAverage.DecimalFractions));
+
+        Expression day = Window(study, terms, air.EightHoursEnd, study.ShiftSeconds, AirStudy.EightHours, steps);
+        WorkingStep eight = new("worst shift over 8 h", "C_8h", day, air.EightHourConcentration.KilogramsPerCubicMeter, Measure.MassConcentration, AirStudy.TimeWeighted);
+        steps.Add(eight);
+        steps.Add(Fraction(eight, "8-hour average by volume", "c_8h", solvent, air.EightHourAverage.DecimalFractions));
+        return new Workings(solvent.Name, steps);
+    }
+
+    private static Expression[] Masses(AirStudy study, Solvent solvent, double[] masses, List<WorkingStep> steps)
+    {
+        Expression[] terms = new Expression[masses.Length];
+        for (int i = 0; i < masses.Length; i++)
+        {
+            SolventEmission emission = study.Emissions[i];
+            List<Expression> shares = [];
+            Expression? own = null;
+            foreach (SolventShare share in emission.Solvents)
+            {
+                Expression leaf = Expression.Quantity("w_" + share.Solvent.Name, share.MassFraction.DecimalFractions, Measure.Percent);
+                shares.Add(leaf);
+                own = string.Equals(share.Solvent.CasNumber, solvent.CasNumber, StringComparison.Ordinal) ? leaf : own;
+            }
+
+            if (own is not null)
+            {
+                Expression all = Expression.Quantity("M_" + Number(i), emission.VolatileMass.Kilograms, Measure.Mass);
+                WorkingStep mass = new(solvent.Name + " from " + emission.Name, "m_" + Number(i), all * own / Expression.Sum(shares), masses[i], Measure.Mass, Shares);
+                steps.Add(mass);
+                terms[i] = mass.Result();
+            }
+        }
+
+        return terms;
+    }
+
+    private static WorkingStep Fraction(WorkingStep concentration, string name, string symbol, Solvent solvent, double value)
+    {
+        Expression molarMass = Expression.Quantity("M", solvent.MolarMass.KilogramsPerMole, Measure.MolarMass);
+        Expression molarVolume = Expression.Quantity("V_m", AirKernel.MolarVolume, Measure.MolarVolume);
+        return new(name, symbol, concentration.Result() * molarVolume / molarMass, value, Measure.PartsPerMillion, GasLaw);
+    }
+
+    private static Workings Flammability(AirStudy study)
+    {
+        AirIndex index = study.Flammability;
+        List<WorkingStep> steps = [];
+        Expression pressure = Expression.Quantity("p", study.Room.AirPressure.Pascals, Measure.Pressure);
+        WorkingStep molar = new(
+            "molar volume at the room's pressure",
+            "V_m",
+            Expression.Quantity("V_m0", AirKernel.MolarVolume, Measure.MolarVolume) * Expression.Quantity("p_0", AirKernel.StandardPressure, Measure.Pressure) / pressure,
+            index.MolarVolume,
+            Measure.MolarVolume,
+            GasLaw);
+        steps.Add(molar);
+        Expression[] terms = Weights(study, index, molar.Result(), "LFL", LeChatelier, steps);
+        steps.Add(new("peak of the sum of fractions", "Φ_peak", Moment(study, terms, index.PeakAt, steps) / Volume(study), index.Peak, Measure.Percent, LeChatelier));
+
+        Expression mixing = Expression.Quantity("K", study.Exhaust.MixingFactor, Measure.Number);
+        Expression quarter = Expression.Quantity("q", AirStudy.QuarterOfLimit, Measure.Percent);
+        double changes = AirSizing.ForPeak(study.Load, index.Weights, AirStudy.QuarterOfLimit * study.RoomVolume);
+        if (changes > 0)
+        {
+            new RoomHistory(study.Load.Timeline, changes, index.Weights).Peak(out double at);
+            Expression needed = Expression.Quantity("λ_q", changes, Measure.AirChanges);
+            steps.Add(new("air changes that hold the peak at a quarter, found by trial", "λ_q", needed, changes, Measure.AirChanges, Sizing));
+            Expression held = CoatTerms.Moment(study, terms, changes, "λ_q", at, steps) / Volume(study);
+            steps.Add(new("check: the peak at those air changes", "Φ_q", held, study.Load.Sum(index.Weights, changes, at) / study.RoomVolume, Measure.Percent, LeChatelier));
+            steps.Add(new("airflow for a quarter of the flammable limit", "Q_q", needed * Volume(study) * mixing, study.AirflowForFlammableLimit!.Value.CubicMetersPerSecond, Measure.Airflow, Sizing));
+        }
+        else
+        {
+            steps.Add(new("airflow for a quarter of the flammable limit: none is needed", "Q_q", Expression.Number(0), 0, Measure.Airflow, Sizing));
+        }
+
+        double release = AirSizing.GreatestRelease(study.Load, index.Weights);
+        WorkingStep greatest = new("air brought to its limit per time, all flashing", "G", Release(study, terms, index.Weights, release), release, Measure.Airflow, LeChatelier);
+        steps.Add(greatest);
+        steps.Add(new("steady airflow for a quarter of the flammable limit", "Q_steady", greatest.Result() / quarter * mixing, study.SteadyAirflowForFlammableLimit!.Value.CubicMetersPerSecond, Measure.Airflow, Sizing));
+        return new Workings("Flammability", steps);
+    }
+
+    private static Expression Release(AirStudy study, Expression[] terms, double[] weights, double greatest)
+    {
+        RoomTimeline line = study.Load.Timeline;
+        double moment = 0;
+        for (int s = 0; s < weights.Length; s++)
+        {
+            if (AirSizing.ReleaseAt(study.Load, weights, line.Start(s)) == greatest)
+            {
+                moment = line.Start(s);
+            }
+        }
+
+        List<Expression> sum = [];
+        for (int i = 0; i < weights.Length; i++)
+        {
+            double since = moment - line.Start(i);
+            if (since >= 0)
+            {
+                Expression spray = Expression.Quantity("T_" + Number(i), line.Spray(i), Measure.Minutes);
+                Expression film = Expression.Quantity("τ_" + Number(i), line.TimeConstant(i), Measure.Minutes);
+                Expression flash = Expression.Quantity("f_" + Number(i), line.Flash(i), Measure.Percent);
+                Expression x = Expression.Quantity("x_" + Number(i), since, Measure.Minutes);
+                sum.Add(terms[i] * (since < line.Spray(i)
+                    ? 1 / spray
+                    : (1 - flash) * Expression.Phi1(-(spray / film)) / film * Expression.Exp(-((x - spray) / film))));
+            }
+        }
+
+        return Expression.Sum(sum);
+    }
+
+    private static Workings Index(AirStudy study, AirIndex index, string title, string symbol)
+    {
+        List<WorkingStep> steps = [];
+        Expression molar = Expression.Quantity("V_m", index.MolarVolume, Measure.MolarVolume);
+        Expression[] terms = Weights(study, index, molar, "L", AirStudy.Additive, steps);
+        Expression day = Window(study, terms, index.DayMaximum.At, study.ShiftSeconds, AirStudy.EightHours, steps);
+        steps.Add(new(title + ", worst shift over 8 h", symbol, day, index.EightHour, Measure.Number, AirStudy.Additive));
+        return new Workings(title, steps);
+    }
+
+    private static Workings Strictest(AirStudy study)
+    {
+        Workings index = Index(study, study.Strictest, "Mixture index, lowest limits known", "Em_low");
+        double changes = AirSizing.ForDose(study.Load, study.Strictest.Weights, study.ShiftSeconds, AirStudy.EightHours * study.RoomVolume);
+        Expression needed = Expression.Quantity("λ_1", changes, Measure.AirChanges);
+        Expression mixing = Expression.Quantity("K", study.Exhaust.MixingFactor, Measure.Number);
+        return new Workings(
+            index.Title,
+            [
+                .. index.Steps,
+                new("air changes that hold the index at 1, found by trial", "λ_1", needed, changes, Measure.AirChanges, Sizing),
+                new("airflow for a mixture index of 1", "Q_1", needed * Volume(study) * mixing, study.AirflowForExposureIndex!.Value.CubicMetersPerSecond, Measure.Airflow, Sizing),
+            ],
+            index.Parts);
+    }
+
+    // Per coat the volume of air that its vapour can bring to the limits.
+    private static Expression[] Weights(AirStudy study, AirIndex index, Expression molarVolume, string limitSymbol, Source source, List<WorkingStep> steps)
+    {
+        Expression[] terms = new Expression[study.Emissions.Count];
+        for (int i = 0; i < terms.Length; i++)
+        {
+            List<Expression> sum = [];
+            for (int j = 0; j < study.Load.Solvents.Length; j++)
+            {
+                Solvent solvent = study.Load.Solvents[j];
+                double mass = study.Load.Masses(j)[i];
+                if (mass > 0 && index.Limits[j] is double limit)
+                {
+                    Expression m = Expression.Quantity("m_" + solvent.Name, mass, Measure.Mass);
+                    Expression molarMass = Expression.Quantity("M_" + solvent.Name, solvent.MolarMass.KilogramsPerMole, Measure.MolarMass);
+                    Expression l = Expression.Quantity(limitSymbol + "_" + solvent.Name, limit, limitSymbol == "LFL" ? Measure.Percent : Measure.PartsPerMillion);
+                    sum.Add(m * molarVolume / (molarMass * l));
+                }
+            }
+
+            WorkingStep weight = new("air that " + study.Emissions[i].Name + " can bring to the limits", "a_" + Number(i), Expression.Sum(sum), index.Weights[i], Measure.RoomVolume, source);
+            steps.Add(weight);
+            terms[i] = weight.Result();
+        }
+
+        return terms;
+    }
+
+    private static Expression Moment(AirStudy study, Expression[] terms, double? at, List<WorkingStep> steps)
+    {
+        if (at is not double time)
+        {
+            return Expression.Sum(Present(terms));
+        }
+
+        steps.Add(new("time of the peak", "t", Expression.Quantity("t", time, Measure.Minutes), time, Measure.Minutes, Located));
+        return CoatTerms.Moment(study, terms, study.Changes, "λ", time, steps);
+    }
+
+    private static Expression Window(AirStudy study, Expression[] terms, double? end, double window, double over, List<WorkingStep> steps)
+    {
+        Expression spread = Expression.Quantity("T_avg", over, Measure.Hours);
+        if (end is not double to)
+        {
+            return Expression.Sum(Present(terms)) * Expression.Quantity("T_w", window, Measure.Hours) / (Volume(study) * spread);
+        }
+
+        WorkingStep last = new("end of the worst window", "t_b", Expression.Quantity("t_b", to, Measure.Minutes), to, Measure.Minutes, Located);
+        WorkingStep first = new("its beginning", "t_a", last.Result() - Expression.Quantity("T_w", window, Measure.Minutes), to - window, Measure.Minutes, Located);
+        steps.Add(last);
+        steps.Add(first);
+        return CoatTerms.Dose(study, terms, to - window, to, steps) / (Volume(study) * spread);
+    }
+
+    private static List<Expression> Present(Expression[] terms)
+    {
+        List<Expression> present = [];
+        foreach (Expression? term in terms)
+        {
+            if (term is not null)
+            {
+                present.Add(term);
+            }
+        }
+
+        return present;
+    }
+
+    private static Expression Volume(AirStudy study) => Expression.Quantity("V", study.RoomVolume, Measure.RoomVolume);
+
+    private static string Number(int coat) => (coat + 1).ToString(CultureInfo.InvariantCulture);
+}

@@ -1,0 +1,134 @@
+using System;
+using UnitsNet;
+
+namespace Refinish.Air;
+
+/// <summary>A published limit for a substance in the air that people breathe: whose, over which time, how much, of which date.</summary>
+/// <remarks>
+/// Vapours have a limit by volume, dusts by mass. Where a source prints both, they differ by its rounding; the one by volume counts here.
+/// Between the two: ppm = mg/m³ · 24.45 / M, at 25 °C and 760 mmHg (29 CFR 1910.1000, Table Z-1, footnotes).
+/// A limit is one jurisdiction's at one date. Being within it is not a finding of no harm.
+/// </remarks>
+/// <example><code>
+/// ExposureLimit limit = new()
+/// {
+///     CasNumber = "108-65-6", Substance = "1-methoxy-2-propyl acetate", Authority = "EU indicative limit", Jurisdiction = "European Union",
+///     Kind = ExposureLimitKind.Twa8h, VolumeFraction = Ratio.FromPartsPerMillion(50), MassConcentration = null,
+///     AsOf = "2000", Standing = Standing.Supplied, Source = Source.Supplied("safety data sheet, section 8"),
+/// };
+/// </code></example>
+public sealed record ExposureLimit
+{
+    private readonly double? volumeFraction;
+    private readonly double? massConcentration;
+
+    /// <summary>Chemical Abstracts Service registry number of the substance.</summary>
+    /// <exception cref="ArgumentException">Empty.</exception>
+    public required string CasNumber
+    {
+        get;
+        init => field = Guard.Named(value, nameof(CasNumber));
+    }
+
+    /// <summary>The substance's name.</summary>
+    /// <exception cref="ArgumentException">Empty.</exception>
+    public required string Substance
+    {
+        get;
+        init => field = Guard.Named(value, nameof(Substance));
+    }
+
+    /// <summary>Whose limit it is, such as "OSHA PEL".</summary>
+    /// <exception cref="ArgumentException">Empty.</exception>
+    public required string Authority
+    {
+        get;
+        init => field = Guard.Named(value, nameof(Authority));
+    }
+
+    /// <summary>Where it applies.</summary>
+    /// <exception cref="ArgumentException">Empty.</exception>
+    public required string Jurisdiction
+    {
+        get;
+        init => field = Guard.Named(value, nameof(Jurisdiction));
+    }
+
+    /// <summary>Over which time.</summary>
+    /// <exception cref="ArgumentOutOfRangeException">Not a named value.</exception>
+    public required ExposureLimitKind Kind
+    {
+        get;
+        init => field = Guard.Defined(value, nameof(Kind));
+    }
+
+    /// <summary>The limit by volume, more than 0 and at most 100 %; <see langword="null"/> for dusts.</summary>
+    /// <exception cref="ArgumentOutOfRangeException">Outside the range.</exception>
+    public required Ratio? VolumeFraction
+    {
+        get => volumeFraction is double fraction ? Ratio.FromDecimalFractions(fraction) : null;
+        init => volumeFraction = value is Ratio fraction ? Guard.Within(fraction, Bounds.Positive(Measure.PartsPerMillion, 1), nameof(VolumeFraction)) : null;
+    }
+
+    /// <summary>The limit by mass as the source prints it, more than 0 and at most 1 kg/m³; <see langword="null"/> when it prints none.</summary>
+    /// <exception cref="ArgumentOutOfRangeException">Outside the range.</exception>
+    public required MassConcentration? MassConcentration
+    {
+        get => massConcentration is double mass ? UnitsNet.MassConcentration.FromKilogramsPerCubicMeter(mass) : null;
+        init => massConcentration = value is MassConcentration mass ? Guard.Within(mass, Bounds.Positive(Measure.MassConcentration, 1), nameof(MassConcentration)) : null;
+    }
+
+    /// <summary>Date or edition of the figure, as text.</summary>
+    /// <exception cref="ArgumentException">Empty.</exception>
+    public required string AsOf
+    {
+        get;
+        init => field = Guard.Named(value, nameof(AsOf));
+    }
+
+    /// <summary>How well the figure has been looked up.</summary>
+    /// <exception cref="ArgumentOutOfRangeException">Not a named value.</exception>
+    public required Standing Standing
+    {
+        get;
+        init => field = Guard.Defined(value, nameof(Standing));
+    }
+
+    /// <summary>Where the figure stands.</summary>
+    public required Source Source
+    {
+        get;
+        init => field = Guard.NotNull(value, nameof(Source));
+    }
+
+    /// <summary>The limit by volume for a vapour of the given molar mass.</summary>
+    /// <param name="molarMass">More than 0 and at most 1000 g/mol.</param>
+    /// <returns>The printed one, or the one by mass converted at 25 °C and 760 mmHg; <see langword="null"/> when neither is given.</returns>
+    /// <exception cref="ArgumentOutOfRangeException"><paramref name="molarMass"/> is outside its range.</exception>
+    public Ratio? VolumeFractionOf(MolarMass molarMass)
+    {
+        double molar = Guard.Within(molarMass, Bounds.Positive(Measure.MolarMass, 1), nameof(molarMass));
+        return VolumeFraction
+            ?? (massConcentration is double mass ? Ratio.FromDecimalFractions(AirKernel.VolumeFraction(mass, AirKernel.MolarVolume, molar)) : null);
+    }
+
+    /// <summary>The limit by mass for a vapour of the given molar mass.</summary>
+    /// <param name="molarMass">More than 0 and at most 1000 g/mol.</param>
+    /// <returns>The one by volume converted at 25 °C and 760 mmHg, or the printed one when there is none by volume; <see langword="null"/> when neither is given.</returns>
+    /// <exception cref="ArgumentOutOfRangeException"><paramref name="molarMass"/> is outside its range.</exception>
+    public MassConcentration? MassConcentrationOf(MolarMass molarMass)
+    {
+        double molar = Guard.Within(molarMass, Bounds.Positive(Measure.MolarMass, 1), nameof(molarMass));
+        return volumeFraction is double fraction
+            ? UnitsNet.MassConcentration.FromKilogramsPerCubicMeter(fraction * molar / AirKernel.MolarVolume)
+            : MassConcentration;
+    }
+
+    /// <summary>The limit in one line.</summary>
+    /// <returns>Text such as <c>n-butyl acetate, OSHA PEL: 150 ppm</c>.</returns>
+    public override string ToString() =>
+        Substance + ", " + Authority + ": "
+        + (volumeFraction is double fraction ? Measure.PartsPerMillion.Format(fraction)
+            : massConcentration is double mass ? Measure.MassConcentration.Format(mass)
+            : "no figure");
+}

@@ -1,0 +1,177 @@
+using System;
+using System.Collections.Generic;
+using System.Linq;
+using UnitsNet;
+
+namespace Refinish.Air;
+
+/// <summary>
+/// A screening of the polyisocyanate mist while a two-part urethane is sprayed: C = φ · (1 − TE) · m · w / (T · F), and the protection
+/// factor that a limit then asks for.
+/// </summary>
+/// <remarks>
+/// No measured airborne fraction is known for this trade; the input is the caller's, and the result is as uncertain as it is.
+/// Mist beside the gun is denser than the room's average. Without airflow the mist adds up: C = φ · (1 − TE) · m · w / V.
+/// HDI has no OSHA limit; NIOSH gives 0.005 ppm and 0.020 ppm ceiling for the monomer, Oregon limits for its polymers (see <see cref="PublishedLimits"/>).
+/// </remarks>
+/// <example><code>
+/// IsocyanateScreen screen = new()
+/// {
+///     Room = new Room(Length.FromFeet(8), Length.FromFeet(5), Length.FromFeet(8)), Exhaust = new Exhaust() { LabelFlow = VolumeFlow.FromCubicFeetPerMinute(250) },
+///     CoatingMass = Mass.FromGrams(400), SprayTime = TimeSpan.FromMinutes(6), IsocyanateFraction = Ratio.FromPercent(12),
+///     TransferEfficiency = Ratio.FromPercent(55), AirborneFraction = Ratio.FromPercent(10),
+///     Limit = MassConcentration.FromMilligramsPerCubicMeter(1), LimitSource = Source.Supplied("state limit, ceiling"),
+/// };
+/// double? ratio = screen.HazardRatio;
+/// </code></example>
+public sealed record IsocyanateScreen
+{
+    private static readonly Source Box = Source.Derived("steady mist in a well-mixed room; losses to walls are not counted");
+    private static readonly Source Factor = Source.Published("29 CFR 1910.134", "(d)(3)(i)(B): maximum use concentration is protection factor times limit; paragraph from memory");
+
+    private readonly double coatingMass;
+    private readonly double isocyanateFraction;
+    private readonly double transferEfficiency;
+    private readonly double airborneFraction;
+    private readonly double? limit;
+
+    /// <summary>The room.</summary>
+    public required Room Room
+    {
+        get;
+        init => field = Guard.NotNull(value, nameof(Room));
+    }
+
+    /// <summary>Its exhaust.</summary>
+    public required Exhaust Exhaust
+    {
+        get;
+        init => field = Guard.NotNull(value, nameof(Exhaust));
+    }
+
+    /// <summary>Mixed product sprayed, without reducer; more than 0 and at most 100 kg.</summary>
+    /// <exception cref="ArgumentOutOfRangeException">Outside the range.</exception>
+    public required Mass CoatingMass
+    {
+        get => Mass.FromKilograms(coatingMass);
+        init => coatingMass = Guard.Within(value, Bounds.Positive(Measure.Mass, 100), nameof(CoatingMass));
+    }
+
+    /// <summary>How long spraying lasts, 1 s to 24 h.</summary>
+    /// <exception cref="ArgumentOutOfRangeException">Outside the range.</exception>
+    public required TimeSpan SprayTime
+    {
+        get;
+        init
+        {
+            Guard.Within(value, Bounds.Between(1, 86400, Measure.Minutes), nameof(SprayTime));
+            field = value;
+        }
+    }
+
+    /// <summary>Polyisocyanate in the mixed product, by mass; more than 0 and at most 100 %.</summary>
+    /// <exception cref="ArgumentOutOfRangeException">Outside the range.</exception>
+    public required Ratio IsocyanateFraction
+    {
+        get => Ratio.FromDecimalFractions(isocyanateFraction);
+        init => isocyanateFraction = Guard.Within(value, Bounds.Positive(Measure.Percent, 1), nameof(IsocyanateFraction));
+    }
+
+    /// <summary>Part of the sprayed solids that lands on the fixture, 0 to less than 100 %.</summary>
+    /// <exception cref="ArgumentOutOfRangeException">Outside the range.</exception>
+    public required Ratio TransferEfficiency
+    {
+        get => Ratio.FromDecimalFractions(transferEfficiency);
+        init => transferEfficiency = Guard.Within(value, Bounds.Below(0, 1, Measure.Percent), nameof(TransferEfficiency));
+    }
+
+    /// <summary>Part of the overspray that stays in the air; more than 0 and at most 100 %. There is no default, because there is no measured value.</summary>
+    /// <exception cref="ArgumentOutOfRangeException">Outside the range.</exception>
+    public required Ratio AirborneFraction
+    {
+        get => Ratio.FromDecimalFractions(airborneFraction);
+        init => airborneFraction = Guard.Within(value, Bounds.Positive(Measure.Percent, 1), nameof(AirborneFraction));
+    }
+
+    /// <summary>The limit for polyisocyanates to hold it against, more than 0 and at most 1 kg/m³; <see langword="null"/> when none is known.</summary>
+    /// <exception cref="ArgumentOutOfRangeException">Outside the range.</exception>
+    public required MassConcentration? Limit
+    {
+        get => limit is double l ? MassConcentration.FromKilogramsPerCubicMeter(l) : null;
+        init => limit = value is MassConcentration l ? Guard.Within(l, Bounds.Positive(Measure.MassConcentration, 1), nameof(Limit)) : null;
+    }
+
+    /// <summary>Whose limit that is, or why there is none.</summary>
+    public required Source LimitSource
+    {
+        get;
+        init => field = Guard.NotNull(value, nameof(LimitSource));
+    }
+
+    /// <summary>Polyisocyanate that stays in the air over the whole spray.</summary>
+    public Mass AirborneMass => Mass.FromKilograms(Airborne());
+
+    /// <summary>The mist while spraying: the steady value with airflow, all of it in the room without.</summary>
+    public MassConcentration Concentration => MassConcentration.FromKilogramsPerCubicMeter(Mist());
+
+    /// <summary>Concentration over limit; <see langword="null"/> when there is no limit.</summary>
+    public double? HazardRatio => limit is double l ? Mist() / l : null;
+
+    /// <summary>The mist against the limit.</summary>
+    public LimitComparison Comparison => new(
+        "polyisocyanate mist while spraying",
+        Mist(),
+        limit,
+        LimitSense.AtMost,
+        Measure.MassConcentration,
+        LimitSource,
+        "supplied air under a respiratory protection programme");
+
+    /// <summary>
+    /// The kinds that supply air and whose assigned protection factor is at least the hazard ratio; empty when none is, or when there is no limit.
+    /// Kinds that only filter are left out: NIOSH lists none for hexamethylene diisocyanate.
+    /// </summary>
+    public IReadOnlyList<RespiratorClass> Respirators => new ValueList<RespiratorClass>(
+        RespiratorClass.All.Where(kind => kind.SuppliesAir && HazardRatio is double ratio && kind.AssignedProtectionFactor >= ratio));
+
+    /// <summary>What to warn of; supplied air in every case.</summary>
+    public IReadOnlyList<Caution> Cautions => limit is null
+        ? new ValueList<Caution>([AirCautions.LimitUnknown, .. AirCautions.ForIsocyanates])
+        : AirCautions.ForIsocyanates;
+
+    /// <summary>How the mist and the hazard ratio follow.</summary>
+    /// <returns>The derivation.</returns>
+    public Workings Workings()
+    {
+        Expression airborne = Expression.Quantity("φ", airborneFraction, Measure.Percent);
+        Expression efficiency = Expression.Quantity("TE", transferEfficiency, Measure.Percent);
+        Expression mass = Expression.Quantity("m", coatingMass, Measure.Mass);
+        Expression share = Expression.Quantity("w", isocyanateFraction, Measure.Percent);
+        Expression time = Expression.Quantity("T", SprayTime.TotalSeconds, Measure.Minutes);
+        double flow = Exhaust.FreshAirFlow.CubicMetersPerSecond;
+        WorkingStep stays = new("polyisocyanate that stays in the air", "m_a", airborne * (1 - efficiency) * mass * share, Airborne(), Measure.Mass, Source.Supplied("airborne fraction and transfer efficiency"));
+        Expression formula = flow > 0
+            ? stays.Result() / (time * Expression.Quantity("F", flow, Measure.Airflow))
+            : stays.Result() / Expression.Quantity("V", Room.Volume.CubicMeters, Measure.RoomVolume);
+        WorkingStep mist = new("mist while spraying", "C", formula, Mist(), Measure.MassConcentration, Box);
+        List<WorkingStep> steps = [stays, mist];
+        if (limit is double l)
+        {
+            steps.Add(new("hazard ratio, the least protection factor", "HR", mist.Result() / Expression.Quantity("L", l, Measure.MassConcentration), HazardRatio!.Value, Measure.Number, Factor));
+        }
+
+        return new Workings("Polyisocyanate mist", steps, [Room.Workings(), Exhaust.Workings()]);
+    }
+
+    /// <summary>The comparison with the limit.</summary>
+    /// <returns>One line of text.</returns>
+    public override string ToString() => Comparison.ToString();
+
+    private double Airborne() => airborneFraction * (1 - transferEfficiency) * coatingMass * isocyanateFraction;
+
+    private double Mist()
+    {
+        double flow = Exhaust.FreshAirFlow.CubicMetersPerSecond;
+        return flow > 0 ? Airborne() / (SprayTime.TotalSeconds * flow) : Airborne() / Room.Volume.CubicMeters;
+    }
+}

@@ -1,0 +1,128 @@
+using System;
+using System.Collections.Generic;
+using System.Linq;
+using UnitsNet;
+
+namespace Refinish.Air;
+
+/// <summary>
+/// Public occupational limits for what this trade puts into the air, as data with date, place, source and how well each was looked up.
+/// Limits change and differ from place to place: check the current text, and hand in your own list where another one applies.
+/// </summary>
+/// <remarks>
+/// There is no OSHA limit for 1-methoxy-2-propyl acetate nor for hexamethylene diisocyanate. That a substance is missing here
+/// means that nothing can be judged, not that it is harmless.
+/// </remarks>
+public static class PublishedLimits
+{
+    private const string UnitedStates = "United States";
+
+    private static readonly Source TableZ1 = Source.Published("29 CFR 1910.1000", "Table Z-1, as printed in OSHA chemical sampling information and NIOSH IDLH documentation");
+    private static readonly Source TableZ2 = Source.Published("29 CFR 1910.1000", "Table Z-2, as printed on OSHA's page of toluene limits and in its chemical data");
+    private static readonly Source Sampling = Source.Published("OSHA chemical sampling information", "acetone: PEL, REL and IDLH");
+    private static readonly Source Guide = Source.Published("NIOSH Pocket Guide to Chemical Hazards, DHHS (NIOSH) 2005-151", "hexamethylene diisocyanate");
+
+    /// <summary>All of them.</summary>
+    public static IReadOnlyList<ExposureLimit> All { get; } = new ValueList<ExposureLimit>(
+    [
+        Osha("67-64-1", "acetone", ExposureLimitKind.Twa8h, 1000, 2400, Standing.Seen, TableZ1),
+        Niosh("67-64-1", "acetone", ExposureLimitKind.Twa8h, 250, 590, Standing.Seen, Sampling),
+        NioshIdlh("67-64-1", "acetone", ExposureLimitKind.Idlh, 2500, null, Standing.Seen, Sampling),
+        Osha("78-93-3", "2-butanone", ExposureLimitKind.Twa8h, 200, 590, Standing.Seen, TableZ1),
+        Niosh("78-93-3", "2-butanone", ExposureLimitKind.Twa8h, 200, 590, Standing.Seen, Idlh("78-93-3")),
+        Niosh("78-93-3", "2-butanone", ExposureLimitKind.Stel15min, 300, 885, Standing.Seen, Idlh("78-93-3")),
+        NioshIdlh("78-93-3", "2-butanone", ExposureLimitKind.Idlh, 3000, null, Standing.Seen, Idlh("78-93-3")),
+        Osha("141-78-6", "ethyl acetate", ExposureLimitKind.Twa8h, 400, 1400, Standing.Seen, TableZ1),
+        Niosh("141-78-6", "ethyl acetate", ExposureLimitKind.Twa8h, 400, 1400, Standing.Seen, Idlh("141-78-6")),
+        NioshIdlh("141-78-6", "ethyl acetate", ExposureLimitKind.Idlh, 2000, null, Standing.Seen, Idlh("141-78-6")),
+        Osha("123-86-4", "n-butyl acetate", ExposureLimitKind.Twa8h, 150, 710, Standing.Seen, TableZ1),
+        Niosh("123-86-4", "n-butyl acetate", ExposureLimitKind.Twa8h, 150, 710, Standing.Seen, Idlh("123-86-4")),
+        Niosh("123-86-4", "n-butyl acetate", ExposureLimitKind.Stel15min, 200, 950, Standing.Seen, Idlh("123-86-4")),
+        NioshIdlh("123-86-4", "n-butyl acetate", ExposureLimitKind.Idlh, 1700, null, Standing.Seen, Idlh("123-86-4")),
+        Osha("1330-20-7", "xylene, mixed isomers", ExposureLimitKind.Twa8h, 100, 435, Standing.Seen, TableZ1),
+        Niosh("1330-20-7", "xylene, mixed isomers", ExposureLimitKind.Twa8h, 100, 435, Standing.Seen, Idlh("95-47-6 and isomers")),
+        Niosh("1330-20-7", "xylene, mixed isomers", ExposureLimitKind.Stel15min, 150, 655, Standing.Seen, Idlh("95-47-6 and isomers")),
+        NioshIdlh("1330-20-7", "xylene, mixed isomers", ExposureLimitKind.Idlh, 900, null, Standing.Seen, Idlh("95-47-6 and isomers")),
+        Osha("100-41-4", "ethylbenzene", ExposureLimitKind.Twa8h, 100, 435, Standing.Seen, TableZ1),
+        Niosh("100-41-4", "ethylbenzene", ExposureLimitKind.Twa8h, 100, 435, Standing.Seen, Idlh("100-41-4")),
+        Niosh("100-41-4", "ethylbenzene", ExposureLimitKind.Stel15min, 125, 545, Standing.Seen, Idlh("100-41-4")),
+        NioshIdlh("100-41-4", "ethylbenzene", ExposureLimitKind.Idlh, 800, null, Standing.Seen, Idlh("100-41-4")),
+        Osha("110-43-0", "methyl n-amyl ketone", ExposureLimitKind.Twa8h, 100, 465, Standing.Seen, TableZ1),
+        Niosh("110-43-0", "methyl n-amyl ketone", ExposureLimitKind.Twa8h, 100, 465, Standing.Seen, Idlh("110-43-0")),
+        NioshIdlh("110-43-0", "methyl n-amyl ketone", ExposureLimitKind.Idlh, 800, null, Standing.Seen, Idlh("110-43-0")),
+        Osha("67-63-0", "isopropanol", ExposureLimitKind.Twa8h, 400, 980, Standing.Seen, TableZ1),
+        Niosh("67-63-0", "isopropanol", ExposureLimitKind.Twa8h, 400, 980, Standing.Seen, Idlh("67-63-0")),
+        Niosh("67-63-0", "isopropanol", ExposureLimitKind.Stel15min, 500, 1225, Standing.Seen, Idlh("67-63-0")),
+        NioshIdlh("67-63-0", "isopropanol", ExposureLimitKind.Idlh, 2000, null, Standing.Seen, Idlh("67-63-0")),
+        Osha("108-88-3", "toluene", ExposureLimitKind.Twa8h, 200, 750, Standing.Seen, TableZ2),
+        Osha("108-88-3", "toluene", ExposureLimitKind.Ceiling, 300, null, Standing.Seen, TableZ2),
+        Niosh("108-88-3", "toluene", ExposureLimitKind.Twa8h, 100, 375, Standing.Seen, Idlh("108-88-3")),
+        Niosh("108-88-3", "toluene", ExposureLimitKind.Stel15min, 150, 560, Standing.Seen, Idlh("108-88-3")),
+        NioshIdlh("108-88-3", "toluene", ExposureLimitKind.Idlh, 500, null, Standing.Seen, Idlh("108-88-3")),
+        European("108-65-6", "1-methoxy-2-propyl acetate", ExposureLimitKind.Twa8h, 50, 275),
+        European("108-65-6", "1-methoxy-2-propyl acetate", ExposureLimitKind.Stel15min, 100, 550),
+        Niosh("822-06-0", "hexamethylene diisocyanate", ExposureLimitKind.Twa8h, 0.005, 0.035, Standing.Seen, Guide),
+        Niosh("822-06-0", "hexamethylene diisocyanate", ExposureLimitKind.Ceiling, 0.020, 0.140, Standing.Seen, Guide),
+        Oregon(ExposureLimitKind.Twa8h, 0.5),
+        Oregon(ExposureLimitKind.Ceiling, 1),
+        Osha("7664-39-3", "hydrogen fluoride, as F", ExposureLimitKind.Twa8h, 3, null, Standing.Seen, TableZ2),
+        Niosh("7664-39-3", "hydrogen fluoride, as F", ExposureLimitKind.Twa8h, 3, 2.5, Standing.Seen, HydrogenFluoride),
+        Niosh("7664-39-3", "hydrogen fluoride, as F", ExposureLimitKind.Ceiling, 6, 5, Standing.Seen, HydrogenFluoride),
+        NioshIdlh("7664-39-3", "hydrogen fluoride, as F", ExposureLimitKind.Idlh, 30, null, Standing.Seen, HydrogenFluoride),
+        Osha("75-09-2", "methylene chloride", ExposureLimitKind.Twa8h, 25, null, Standing.SecondHand, Source.Published("29 CFR 1910.1052", "(c)(1); seen in Oregon OSHA A-221")),
+        Osha("75-09-2", "methylene chloride", ExposureLimitKind.Stel15min, 125, null, Standing.SecondHand, Source.Published("29 CFR 1910.1052", "(c)(2); seen in Oregon OSHA A-221")),
+        Epa(ExposureLimitKind.Twa8h, 2),
+        Epa(ExposureLimitKind.Stel15min, 16),
+        NioshIdlh("75-09-2", "methylene chloride", ExposureLimitKind.Idlh, 2300, null, Standing.FromMemory, Source.FromMemory("NIOSH IDLH, methylene chloride")),
+        Osha("7439-92-1", "lead", ExposureLimitKind.Twa8h, null, 0.05, Standing.Seen, Source.Published("29 CFR 1926.62", "(c)(1); for shifts over 8 h 400 µg/m³ divided by the hours, (c)(2)")),
+        Osha("14808-60-7", "respirable crystalline silica, quartz", ExposureLimitKind.Twa8h, null, 0.05, Standing.SecondHand, Source.Published("29 CFR 1926.1153", "(d)(1), quoted by a university safety page; action level 25 µg/m³ in (b)")),
+        Niosh("14808-60-7", "respirable crystalline silica, quartz", ExposureLimitKind.Twa8h, null, 0.05, Standing.FromMemory, Source.FromMemory("NIOSH REL, crystalline silica")),
+    ]);
+
+    // A property, because static fields are set in the order of the text and the list above needs it.
+    private static Source HydrogenFluoride => Source.Published("OSHA chemical sampling information", "hydrogen fluoride: PEL, REL and IDLH; the ceiling is a 15-minute one");
+
+    /// <summary>The limits for one substance.</summary>
+    /// <param name="casNumber">Chemical Abstracts Service registry number.</param>
+    /// <returns>Those known here; empty when none is, which is not a finding of no harm.</returns>
+    /// <exception cref="ArgumentException"><paramref name="casNumber"/> is empty.</exception>
+    public static IReadOnlyList<ExposureLimit> For(string casNumber)
+    {
+        Guard.Named(casNumber, nameof(casNumber));
+        return new ValueList<ExposureLimit>(All.Where(limit => string.Equals(limit.CasNumber, casNumber, StringComparison.Ordinal)));
+    }
+
+    private static Source Idlh(string cas) => Source.Published("NIOSH IDLH documentation", cas + ", with PEL and REL; 29 CFR 1910.1000 and NIOSH limits as listed there");
+
+    private static ExposureLimit Osha(string cas, string name, ExposureLimitKind kind, double? ppm, double? milligrams, Standing standing, Source source) =>
+        Make(cas, name, "OSHA PEL", UnitedStates, kind, ppm, milligrams, "web copy of the regulation, edition not stated", standing, source);
+
+    private static ExposureLimit Niosh(string cas, string name, ExposureLimitKind kind, double? ppm, double? milligrams, Standing standing, Source source) =>
+        Make(cas, name, "NIOSH REL", UnitedStates, kind, ppm, milligrams, ReferenceEquals(source, Guide) ? "2005" : "web copy, edition not stated", standing, source);
+
+    private static ExposureLimit NioshIdlh(string cas, string name, ExposureLimitKind kind, double? ppm, double? milligrams, Standing standing, Source source) =>
+        Make(cas, name, "NIOSH IDLH", UnitedStates, kind, ppm, milligrams, "web copy, edition not stated", standing, source);
+
+    private static ExposureLimit European(string cas, string name, ExposureLimitKind kind, double ppm, double milligrams) =>
+        Make(cas, name, "EU indicative limit", "European Union", kind, ppm, milligrams, "2000", Standing.SecondHand, Source.Published("Directive 2000/39/EC", "annex, quoted by the glycol-ether producers' association; also absorbed through the skin"));
+
+    private static ExposureLimit Oregon(ExposureLimitKind kind, double milligrams) =>
+        Make("28182-81-2", "hexamethylene diisocyanate polymers", "Oregon OSHA PEL", "Oregon, United States", kind, null, milligrams, "web copy, edition not stated", Standing.SecondHand, Source.Published("Oregon OSHA, rules for air contaminants", "polyisocyanates of hexamethylene diisocyanate; registry number from memory"));
+
+    private static ExposureLimit Epa(ExposureLimitKind kind, double ppm) =>
+        Make("75-09-2", "methylene chloride", kind == ExposureLimitKind.Twa8h ? "EPA ECEL" : "EPA STEL", UnitedStates, kind, ppm, null, "8 July 2024", Standing.SecondHand, Source.Published("40 CFR 751.109, 89 FR 39254 (8 May 2024)", "quoted by the industrial-hygiene association, 18 July 2024"));
+
+    private static ExposureLimit Make(string cas, string name, string authority, string jurisdiction, ExposureLimitKind kind, double? ppm, double? milligrams, string asOf, Standing standing, Source source) => new()
+    {
+        CasNumber = cas,
+        Substance = name,
+        Authority = authority,
+        Jurisdiction = jurisdiction,
+        Kind = kind,
+        VolumeFraction = ppm is double fraction ? Ratio.FromPartsPerMillion(fraction) : null,
+        MassConcentration = milligrams is double mass ? MassConcentration.FromMilligramsPerCubicMeter(mass) : null,
+        AsOf = asOf,
+        Standing = standing,
+        Source = source,
+    };
+}

@@ -1,0 +1,61 @@
+using System.Collections.Generic;
+
+namespace Refinish.Air;
+
+/// <summary>A kind of respirator and the protection factor assigned to it: 29 CFR 1910.134(d)(3)(i)(A), Table 1.</summary>
+/// <remarks>
+/// The factor holds only inside a full programme: fit test, medical clearance, training, change of cartridges. The largest concentration a
+/// class is for is the factor times the limit, never above what is immediately dangerous.
+/// </remarks>
+public sealed record RespiratorClass
+{
+    private static readonly Source Table1 = Source.Published("29 CFR 1910.134", "(d)(3)(i)(A), Table 1");
+
+    private RespiratorClass(string name, int assignedProtectionFactor, bool suppliesAir)
+    {
+        Name = name;
+        AssignedProtectionFactor = assignedProtectionFactor;
+        SuppliesAir = suppliesAir;
+    }
+
+    /// <summary>The rows of the table. Hoods and helmets of powered and continuous-flow kinds stand with 25; 1000 needs the maker's test evidence (note 4).</summary>
+    public static IReadOnlyList<RespiratorClass> All { get; } = new ValueList<RespiratorClass>(
+    [
+        new("air-purifying, quarter mask", 5, false),
+        new("air-purifying, half mask or filtering facepiece", 10, false),
+        new("air-purifying, full facepiece", 50, false),
+        new("powered air-purifying, half mask", 50, false),
+        new("powered air-purifying, full facepiece", 1000, false),
+        new("powered air-purifying, hood or helmet", 25, false),
+        new("powered air-purifying, loose-fitting facepiece", 25, false),
+        new("supplied air, demand, half mask", 10, true),
+        new("supplied air, demand, full facepiece", 50, true),
+        new("supplied air, continuous flow, half mask", 50, true),
+        new("supplied air, continuous flow, full facepiece", 1000, true),
+        new("supplied air, continuous flow, hood or helmet", 25, true),
+        new("supplied air, continuous flow, loose-fitting facepiece", 25, true),
+        new("supplied air, pressure demand, half mask", 50, true),
+        new("supplied air, pressure demand, full facepiece", 1000, true),
+        new("self-contained, demand, half mask", 10, true),
+        new("self-contained, demand, full facepiece", 50, true),
+        new("self-contained, demand, hood or helmet", 50, true),
+        new("self-contained, pressure demand, full facepiece", 10000, true),
+        new("self-contained, pressure demand, hood or helmet", 10000, true),
+    ]);
+
+    /// <summary>What kind it is.</summary>
+    public string Name { get; }
+
+    /// <summary>How many times lower the concentration inside is taken to be.</summary>
+    public int AssignedProtectionFactor { get; }
+
+    /// <summary>Whether the air comes from outside the room, by hose or bottle.</summary>
+    public bool SuppliesAir { get; }
+
+    /// <summary>Where the factor stands.</summary>
+    public Source Source { get; } = Table1;
+
+    /// <summary>The kind and its factor.</summary>
+    /// <returns>Text such as <c>supplied air, continuous flow, full facepiece: 1000</c>.</returns>
+    public override string ToString() => Name + ": " + Figures.Fixed(AssignedProtectionFactor, 0);
+}

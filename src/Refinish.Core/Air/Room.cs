@@ -1,0 +1,82 @@
+using System;
+using UnitsNet;
+
+namespace Refinish.Air;
+
+/// <summary>The room in which is sprayed, as a box: length × width × height, and the pressure of its air.</summary>
+/// <remarks>Measure to the finished surfaces with the door shut. The volume of furniture and fixtures is not deducted.</remarks>
+/// <example><code>
+/// Room bathroom = new(Length.FromFeet(8), Length.FromFeet(5), Length.FromFeet(8));
+/// Volume volume = bathroom.Volume;   // 9.06 m³ = 320 ft³
+/// </code></example>
+public sealed record Room
+{
+    private const double StandardPressure = 101325;
+
+    private static readonly Source Box = Source.Derived("volume and floor of a box");
+
+    private readonly double length;
+    private readonly double width;
+    private readonly double height;
+    private readonly double pressure = StandardPressure;
+
+    /// <summary>Describes a room.</summary>
+    /// <param name="length">0.5 to 20 m.</param>
+    /// <param name="width">0.5 to 20 m.</param>
+    /// <param name="height">Floor to ceiling, 1.5 to 10 m.</param>
+    /// <exception cref="ArgumentOutOfRangeException">An argument is outside its range, or the volume is outside 2 to 500 m³.</exception>
+    public Room(Length length, Length width, Length height)
+    {
+        this.length = Guard.Within(length, Bounds.Between(0.5, 20, Measure.Distance), nameof(length));
+        this.width = Guard.Within(width, Bounds.Between(0.5, 20, Measure.Distance), nameof(width));
+        this.height = Guard.Within(height, Bounds.Between(1.5, 10, Measure.Distance), nameof(height));
+        double volume = AirKernel.BoxVolume(this.length, this.width, this.height);
+        Guard.Rule(volume is >= 2 and <= 500, nameof(Volume), volume, Measure.RoomVolume, "at least 2 m³ and at most 500 m³");
+    }
+
+    /// <summary>The room's length.</summary>
+    public Length Length => Length.FromMeters(length);
+
+    /// <summary>The room's width.</summary>
+    public Length Width => Length.FromMeters(width);
+
+    /// <summary>The room's height.</summary>
+    public Length Height => Length.FromMeters(height);
+
+    /// <summary>
+    /// Pressure of the air in the room, 60 to 110 kPa; 101.325 kPa unless given. High up the same mass of vapour is a larger part
+    /// of the air (about a fifth more at 1600 m), so give the real pressure there.
+    /// </summary>
+    /// <exception cref="ArgumentOutOfRangeException">Outside the range.</exception>
+    public Pressure AirPressure
+    {
+        get => Pressure.FromPascals(pressure);
+        init => pressure = Guard.Within(value, Bounds.Between(60e3, 110e3, Measure.Pressure), nameof(AirPressure));
+    }
+
+    /// <summary>The volume of the room.</summary>
+    public Volume Volume => Volume.FromCubicMeters(AirKernel.BoxVolume(length, width, height));
+
+    /// <summary>The area of the floor.</summary>
+    public Area FloorArea => Area.FromSquareMeters(length * width);
+
+    /// <summary>How the volume and the floor area follow.</summary>
+    /// <returns>The derivation.</returns>
+    public Workings Workings()
+    {
+        Expression l = Expression.Quantity("L", length, Measure.Distance);
+        Expression w = Expression.Quantity("W", width, Measure.Distance);
+        Expression h = Expression.Quantity("H", height, Measure.Distance);
+        return new Workings("Room",
+        [
+            new("floor area", "A_floor", l * w, FloorArea.SquareMeters, Measure.Area, Box),
+            new("volume of the room", "V", l * w * h, Volume.CubicMeters, Measure.RoomVolume, Box),
+        ]);
+    }
+
+    /// <summary>The dimensions and the volume.</summary>
+    /// <returns>Text such as <c>2.4384 m × 1.524 m × 2.4384 m, 9.0614 m³</c>.</returns>
+    public override string ToString() =>
+        Measure.Distance.Format(length) + " × " + Measure.Distance.Format(width) + " × " + Measure.Distance.Format(height)
+        + ", " + Measure.RoomVolume.Format(Volume.CubicMeters);
+}

@@ -1,0 +1,144 @@
+using System;
+using Refinish.Climate;
+using Refinish.Fixtures;
+using UnitsNet;
+
+namespace Refinish.Coatings;
+
+/// <summary>
+/// A generic coating system to start from. Every figure is invented from the ranges that are typical of such products, and describes
+/// no product on sale: replace it with the data sheets of what is in the van before anything is mixed.
+/// </summary>
+public static class GenericCatalogue
+{
+    private static readonly Source Generic = Source.Invented("typical of its kind, no product on sale; replace with the product's data sheet");
+
+    private static readonly FixtureMaterial[] Glassy =
+    [
+        FixtureMaterial.EnamelledCastIron, FixtureMaterial.EnamelledSteel, FixtureMaterial.VitreousChina, FixtureMaterial.CeramicTile,
+    ];
+
+    private static readonly FixtureMaterial[] Plastic =
+    [
+        FixtureMaterial.Gelcoat, FixtureMaterial.Acrylic, FixtureMaterial.CulturedMarble, FixtureMaterial.SolidSurface, FixtureMaterial.Laminate,
+    ];
+
+    private static readonly SprayLimits Window = new()
+    {
+        MinimumTemperature = Temperature.FromDegreesCelsius(16),
+        MaximumTemperature = Temperature.FromDegreesCelsius(32),
+        MaximumRelativeHumidity = Ratio.FromPercent(80),
+        Source = Generic,
+    };
+
+    /// <summary>Silane wipe for enamel, china and tile: 100 m²/L with cloth losses, 15 min to dry, first coat within 2 h.</summary>
+    public static AdhesionPromoter SilanePromoter { get; } = new()
+    {
+        Name = "silane adhesion promoter",
+        SpreadingRate = SpreadingRate.FromSquareMetersPerLiter(100),
+        Flash = TimeSpan.FromMinutes(15),
+        OpenTime = TimeSpan.FromHours(2),
+        Materials = Glassy,
+        Source = Generic,
+    };
+
+    /// <summary>Solvent wipe for gelcoat, acrylic, cultured marble, solid surface and laminate: 60 m²/L, 10 min to dry, first coat within 1 h.</summary>
+    public static AdhesionPromoter PlasticPromoter { get; } = new()
+    {
+        Name = "plastic adhesion promoter",
+        SpreadingRate = SpreadingRate.FromSquareMetersPerLiter(60),
+        Flash = TimeSpan.FromMinutes(10),
+        OpenTime = TimeSpan.FromHours(1),
+        Materials = Plastic,
+        Source = Generic,
+    };
+
+    /// <summary>Two-part epoxy primer, 2 : 1 by volume, 45 % volume solids, 20 to 50 µm dry a coat.</summary>
+    public static CoatingProduct EpoxyPrimer { get; } = new()
+    {
+        Name = "two-part epoxy primer",
+        Role = CoatingRole.Primer,
+        Base = new CoatingComponent("primer base", Density.FromGramsPerMilliliter(1.40)),
+        Hardener = new CoatingComponent("primer hardener", Density.FromGramsPerMilliliter(0.98)),
+        Reducer = new CoatingComponent("epoxy reducer", Density.FromGramsPerMilliliter(0.86)),
+        MixRatio = new MixRatio(2, 1),
+        VolumeSolids = Ratio.FromPercent(45),
+        MaximumReducer = Ratio.FromPercent(20),
+        MinimumDryFilm = Length.FromMicrometers(20),
+        MaximumDryFilm = Length.FromMicrometers(50),
+        Solvents =
+        [
+            new SolventShare(GenericSolvents.Xylene, Ratio.FromPercent(35)),
+            new SolventShare(GenericSolvents.MethoxypropylAcetate, Ratio.FromPercent(35)),
+            new SolventShare(GenericSolvents.Butanone, Ratio.FromPercent(30)),
+        ],
+        IsocyanateFraction = Ratio.Zero,
+        Cure = new CureTimes
+        {
+            ReferenceTemperature = Temperature.FromDegreesCelsius(25),
+            MinimumTemperature = Temperature.FromDegreesCelsius(13),
+            MaximumTemperature = Temperature.FromDegreesCelsius(35),
+            Induction = TimeSpan.FromMinutes(15),
+            PotLife = TimeSpan.FromHours(4),
+            TouchDry = TimeSpan.FromMinutes(45),
+            RecoatOpens = TimeSpan.FromHours(1),
+            RecoatCloses = TimeSpan.FromHours(24),
+            WaterService = TimeSpan.FromHours(48),
+            FullCure = TimeSpan.FromDays(7),
+            Source = Generic,
+        },
+        SprayLimits = Window,
+        Materials = [.. Glassy, .. Plastic],
+        KitSizes = [Volume.FromMilliliters(750), Volume.FromMilliliters(3000)],
+        Source = Generic,
+    };
+
+    /// <summary>Two-part acrylic urethane topcoat, 4 : 1 by volume, 48 % volume solids, 25 to 45 µm dry a coat. Its hardener is an isocyanate.</summary>
+    public static CoatingProduct AcrylicUrethaneTopcoat { get; } = new()
+    {
+        Name = "two-part acrylic urethane topcoat",
+        Role = CoatingRole.Topcoat,
+        Base = new CoatingComponent("topcoat base", Density.FromGramsPerMilliliter(1.20)),
+        Hardener = new CoatingComponent("isocyanate hardener", Density.FromGramsPerMilliliter(1.05)),
+        Reducer = new CoatingComponent("urethane reducer", Density.FromGramsPerMilliliter(0.88)),
+        MixRatio = new MixRatio(4, 1),
+        VolumeSolids = Ratio.FromPercent(48),
+        MaximumReducer = Ratio.FromPercent(15),
+        MinimumDryFilm = Length.FromMicrometers(25),
+        MaximumDryFilm = Length.FromMicrometers(45),
+        Solvents =
+        [
+            new SolventShare(GenericSolvents.ButylAcetate, Ratio.FromPercent(60)),
+            new SolventShare(GenericSolvents.Xylene, Ratio.FromPercent(25)),
+            new SolventShare(GenericSolvents.MethoxypropylAcetate, Ratio.FromPercent(15)),
+        ],
+        IsocyanateFraction = Ratio.FromPercent(13.5),
+        Cure = new CureTimes
+        {
+            ReferenceTemperature = Temperature.FromDegreesCelsius(25),
+            MinimumTemperature = Temperature.FromDegreesCelsius(13),
+            MaximumTemperature = Temperature.FromDegreesCelsius(35),
+            PotLife = TimeSpan.FromHours(2.5),
+            TouchDry = TimeSpan.FromHours(1),
+            RecoatOpens = TimeSpan.FromMinutes(20),
+            RecoatCloses = TimeSpan.FromHours(16),
+            WaterService = TimeSpan.FromHours(24),
+            FullCure = TimeSpan.FromDays(7),
+            Source = Generic,
+        },
+        SprayLimits = Window,
+        Materials = [],
+        KitSizes = [Volume.FromMilliliters(1250), Volume.FromMilliliters(5000)],
+        Source = Generic,
+    };
+
+    /// <summary>Promoter wipe, one coat of epoxy primer (30 µm), three coats of acrylic urethane (30 µm each, 10 % reducer).</summary>
+    public static CoatingSystem EpoxyUrethaneSystem { get; } = new(
+        "epoxy primer under acrylic urethane",
+        [SilanePromoter, PlasticPromoter],
+        [
+            new CoatingLayer(EpoxyPrimer, Length.FromMicrometers(30), 1, Ratio.FromPercent(10)),
+            new CoatingLayer(AcrylicUrethaneTopcoat, Length.FromMicrometers(30), 3, Ratio.FromPercent(10)),
+        ],
+        Generic);
+}

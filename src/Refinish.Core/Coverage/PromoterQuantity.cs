@@ -1,0 +1,46 @@
+using System;
+using Refinish.Coatings;
+using UnitsNet;
+
+namespace Refinish.Coverage;
+
+/// <summary>How much adhesion promoter a wipe over an area takes.</summary>
+/// <remarks>V = A / SR, with the promoter's own spreading rate, cloth losses included.</remarks>
+public sealed record PromoterQuantity
+{
+    private static readonly Source Definition = Source.Derived("definition of the spreading rate");
+
+    private readonly double area;
+
+    /// <summary>Calculates the quantity.</summary>
+    /// <param name="area">Area to wipe, more than 0 and at most 1000 m².</param>
+    /// <param name="promoter">The wipe.</param>
+    /// <exception cref="ArgumentOutOfRangeException"><paramref name="area"/> is outside its range.</exception>
+    public PromoterQuantity(Area area, AdhesionPromoter promoter)
+    {
+        this.area = Guard.Within(area, Bounds.Positive(Measure.Area, 1000), nameof(area));
+        Promoter = Guard.NotNull(promoter, nameof(promoter));
+    }
+
+    /// <summary>Area to wipe.</summary>
+    public Area Area => Area.FromSquareMeters(area);
+
+    /// <summary>The wipe.</summary>
+    public AdhesionPromoter Promoter { get; }
+
+    /// <summary>Volume to pour on cloths.</summary>
+    public Volume Volume => Area / Promoter.SpreadingRate;
+
+    /// <summary>How the volume follows.</summary>
+    /// <returns>The derivation.</returns>
+    public Workings Workings()
+    {
+        Expression a = Expression.Quantity("A", area, Measure.Area);
+        Expression rate = Expression.Quantity("SR", Promoter.SpreadingRate.SquareMetersPerCubicMeter, Measure.SpreadingRate);
+        return new Workings("Wipe of " + Promoter.Name, [new WorkingStep("promoter to pour", "V", a / rate, Volume.CubicMeters, Measure.Liquid, Definition)]);
+    }
+
+    /// <summary>The quantity in one line, in metric units.</summary>
+    /// <returns>Text such as <c>40 mL of silane adhesion promoter</c>.</returns>
+    public override string ToString() => Measure.Liquid.Format(Volume.CubicMeters, UnitSystem.Si, 3) + " of " + Promoter.Name;
+}

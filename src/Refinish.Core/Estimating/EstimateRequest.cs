@@ -1,0 +1,74 @@
+using System;
+using System.Collections.Generic;
+using System.Linq;
+using UnitsNet;
+
+namespace Refinish.Estimating;
+
+/// <summary>What a job takes, ready to be priced: labour, materials, fixtures, trips, options, and the concessions made.</summary>
+public sealed record EstimateRequest
+{
+    private readonly decimal discount;
+
+    /// <summary>The labour.</summary>
+    public required LabourEstimate Labour
+    {
+        get;
+        init => field = Guard.NotNull(value, nameof(Labour));
+    }
+
+    /// <summary>The materials; needs of one item are bought together.</summary>
+    /// <exception cref="ArgumentException">An entry is missing.</exception>
+    public required IReadOnlyList<MaterialNeed> Materials
+    {
+        get;
+        init => field = Guard.List(value, nameof(Materials));
+    }
+
+    /// <summary>Fixtures in the job, 0 to 100 000; consumables are reckoned for each.</summary>
+    /// <exception cref="ArgumentOutOfRangeException">Outside the range.</exception>
+    public required int Fixtures
+    {
+        get;
+        init => field = Guard.Count(value, 0, 100_000, nameof(Fixtures));
+    }
+
+    /// <summary>Trips to the customer, 0 to 10 000; one when left out.</summary>
+    /// <exception cref="ArgumentOutOfRangeException">Outside the range.</exception>
+    public int Trips
+    {
+        get;
+        init => field = Guard.Count(value, 0, 10_000, nameof(Trips));
+    } = 1;
+
+    /// <summary>The extras that the customer chose.</summary>
+    /// <exception cref="ArgumentException">An entry is missing.</exception>
+    public IReadOnlyList<OptionOrder> Options
+    {
+        get;
+        init => field = Guard.List(value, nameof(Options));
+    } = ValueList<OptionOrder>.Empty;
+
+    /// <summary>What is set aside for warranty claims on this job; none when left out. See <see cref="WarrantyReserve"/>.</summary>
+    /// <exception cref="ArgumentOutOfRangeException">Negative or too large.</exception>
+    public decimal WarrantyReserve
+    {
+        get;
+        init => field = Money.Amount(value, nameof(WarrantyReserve));
+    }
+
+    /// <summary>Discount on the price after the minimum charge; 0 to 100 %; none when left out.</summary>
+    /// <exception cref="ArgumentOutOfRangeException">Outside the range.</exception>
+    public Ratio Discount
+    {
+        get => Ratio.FromDecimalFractions((double)discount);
+        init => discount = Money.Fraction(value, Bounds.NotNegative(Measure.Percent, 1), nameof(Discount));
+    }
+
+    internal decimal DiscountFraction => discount;
+
+    /// <summary>Fixtures and hours.</summary>
+    /// <returns>One line of text.</returns>
+    public override string ToString() =>
+        Figures.Fixed(Fixtures, 0) + (Fixtures == 1 ? " fixture, " : " fixtures, ") + Measure.Hours.Format(Labour.Hours.TotalSeconds, figures: 3) + " of labour";
+}

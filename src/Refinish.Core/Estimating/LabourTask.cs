@@ -1,0 +1,53 @@
+using System;
+using UnitsNet;
+
+namespace Refinish.Estimating;
+
+/// <summary>A labour standard put to a job: over how much area, for how many units, how many times.</summary>
+public sealed record LabourTask
+{
+    private readonly double area;
+
+    /// <summary>Makes a task.</summary>
+    /// <param name="standard">The standard.</param>
+    /// <param name="area">Area worked on each time, 0 to 10 000 m².</param>
+    /// <param name="units">Units each time: defects, metres of joint, trips, fixtures; 0 to 1 000 000.</param>
+    /// <param name="times">How often it is done, such as coats; 1 to 10 000.</param>
+    /// <exception cref="ArgumentNullException"><paramref name="standard"/> is missing.</exception>
+    /// <exception cref="ArgumentOutOfRangeException">A number is outside its range.</exception>
+    public LabourTask(LabourStandard standard, Area area = default, double units = 0, int times = 1)
+    {
+        Standard = Guard.NotNull(standard, nameof(standard));
+        this.area = Guard.Within(area, Bounds.NotNegative(Measure.Area, 1e4), nameof(area));
+        Units = Guard.Within(units, Bounds.NotNegative(Measure.Number, 1e6), nameof(units));
+        Times = Guard.Count(times, 1, 10_000, nameof(times));
+    }
+
+    /// <summary>The standard.</summary>
+    public LabourStandard Standard { get; }
+
+    /// <summary>Area worked on each time.</summary>
+    public Area Area => Area.FromSquareMeters(area);
+
+    /// <summary>Units each time.</summary>
+    public double Units { get; }
+
+    /// <summary>How often it is done.</summary>
+    public int Times { get; }
+
+    /// <summary>Hours of one person, without difficulty: (fixed + per area × area + per unit × units) × times; the parts of one task move together.</summary>
+    public ThreePoint Hours => (Standard.Fixed + (Standard.PerSquareMeter * area) + (Standard.PerUnit * Units)) * Times;
+
+    /// <summary>The standard and the mean hours.</summary>
+    /// <returns>One line of text.</returns>
+    public override string ToString() => Standard + ": " + Measure.Hours.Format(Hours.Mean * 3600, figures: 3);
+
+    internal Expression Formula(Expression difficulty)
+    {
+        Expression f = Expression.Quantity("t_0", Standard.Fixed.Mean * 3600, Measure.Hours);
+        Expression a = Expression.Quantity("t_A", Standard.PerSquareMeter.Mean * 3600, Measure.Hours);
+        Expression u = Expression.Quantity("t_u", Standard.PerUnit.Mean * 3600, Measure.Hours);
+        return (f + (a * Expression.Quantity("A", area, Measure.Area)) + (u * Expression.Quantity("n_u", Units, Measure.Number)))
+            * Expression.Quantity("n", Times, Measure.Number) * difficulty;
+    }
+}

@@ -1,0 +1,44 @@
+using System;
+using UnitsNet;
+
+namespace Refinish.Estimating;
+
+/// <summary>Profit as a share of the price: margin = (price − cost) / price. Not the same as a <see cref="Markup"/>, which is a share of the cost.</summary>
+/// <remarks>price = cost / (1 − margin); markup = margin / (1 − margin). Definitions. A default margin is zero.</remarks>
+/// <example><code>
+/// Margin margin = new(Ratio.FromPercent(45));
+/// decimal price = margin.PriceFor(300m);            // 545.45, not 435.00
+/// Ratio markup = margin.ToMarkup().OfCost;          // 81.8 %
+/// </code></example>
+public readonly record struct Margin
+{
+    private readonly decimal ofPrice;
+
+    /// <summary>Makes a margin.</summary>
+    /// <param name="ofPrice">Profit as a share of the price, 0 to less than 100 %.</param>
+    /// <exception cref="ArgumentOutOfRangeException">Outside the range.</exception>
+    public Margin(Ratio ofPrice) => this.ofPrice = Money.Fraction(ofPrice, Bounds.Below(0, 1, Measure.Percent), nameof(ofPrice));
+
+    private Margin(decimal ofPrice) => this.ofPrice = ofPrice;
+
+    /// <summary>Profit as a share of the price.</summary>
+    public Ratio OfPrice => Ratio.FromDecimalFractions((double)ofPrice);
+
+    internal decimal Fraction => ofPrice;
+
+    /// <summary>The price that leaves this margin, rounded once to cents, halves away from zero.</summary>
+    /// <param name="cost">The cost, at least 0.</param>
+    /// <returns>cost / (1 − margin).</returns>
+    /// <exception cref="ArgumentOutOfRangeException"><paramref name="cost"/> is negative.</exception>
+    public decimal PriceFor(decimal cost) => Money.Round(Guard.Money(cost, nameof(cost)) / (1 - ofPrice));
+
+    /// <summary>The same profit as a share of the cost.</summary>
+    /// <returns>margin / (1 − margin).</returns>
+    public Markup ToMarkup() => Markup.FromFraction(ofPrice / (1 - ofPrice));
+
+    /// <summary>The share in per cent.</summary>
+    /// <returns>Text such as <c>margin of 45 % of the price</c>.</returns>
+    public override string ToString() => "margin of " + Measure.Percent.Format((double)ofPrice) + " of the price";
+
+    internal static Margin FromFraction(decimal fraction) => new(fraction);
+}

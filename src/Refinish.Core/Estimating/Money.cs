@@ -1,0 +1,32 @@
+using System;
+using UnitsNet;
+
+namespace Refinish.Estimating;
+
+/// <summary>The one rounding rule for money: to cents, halves away from zero, once per line.</summary>
+internal static class Money
+{
+    /// <summary>Shares and quantities beyond this would overflow a decimal product.</summary>
+    public const decimal Largest = 1_000_000_000m;
+
+    public static decimal Round(decimal amount) => Math.Round(amount, 2, MidpointRounding.AwayFromZero);
+
+    public static decimal Round(double amount) => Round((decimal)amount);
+
+    /// <summary>To the nearest multiple of a coin; unchanged for a coin of zero.</summary>
+    public static decimal RoundTo(decimal amount, decimal coin) => coin == 0 ? amount : Math.Round(amount / coin, 0, MidpointRounding.AwayFromZero) * coin;
+
+    /// <summary>A share as the decimal that was meant: fifteen figures, so that 7.25 % is 0.0725.</summary>
+    public static decimal Fraction(Ratio value, Bounds bounds, string name) => (decimal)Guard.Within(value, bounds, name);
+
+    public static decimal Amount(decimal value, string name, bool zeroAllowed = true)
+    {
+        Guard.Money(value, name, zeroAllowed);
+        Guard.Rule(value <= Largest, name, (double)value, Measure.Number, "at most 1000000000");
+        return value;
+    }
+
+    public static decimal? Amount(decimal? value, string name) => value is decimal amount ? Amount(amount, name) : null;
+
+    public static string Text(decimal amount, string currency) => Measure.Money(currency).Format((double)amount);
+}

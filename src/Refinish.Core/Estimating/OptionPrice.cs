@@ -1,0 +1,43 @@
+using System;
+
+namespace Refinish.Estimating;
+
+/// <summary>An extra that the customer can choose: slip-resistant floor, colour change, stripping, drain trim, hardware.</summary>
+public sealed record OptionPrice
+{
+    /// <summary>Makes an option.</summary>
+    /// <param name="code">Code of the shop's own.</param>
+    /// <param name="description">What the customer reads.</param>
+    /// <param name="unit">Unit of sale, such as "each" or "m".</param>
+    /// <param name="cost">What one unit costs the shop beyond the labour and materials that the job already lists, at least 0.</param>
+    /// <param name="price">Fixed price of one unit; <see langword="null"/> when it is priced at the margin of the job.</param>
+    /// <exception cref="ArgumentException">A text is empty.</exception>
+    /// <exception cref="ArgumentOutOfRangeException">An amount is negative or too large.</exception>
+    public OptionPrice(string code, string description, string unit, decimal cost, decimal? price = null)
+    {
+        Code = Guard.Named(code, nameof(code));
+        Description = Guard.Named(description, nameof(description));
+        Unit = Guard.Named(unit, nameof(unit));
+        Cost = Money.Amount(cost, nameof(cost));
+        Price = Money.Amount(price, nameof(price));
+    }
+
+    /// <summary>Code of the shop's own.</summary>
+    public string Code { get; }
+
+    /// <summary>What the customer reads.</summary>
+    public string Description { get; }
+
+    /// <summary>Unit of sale.</summary>
+    public string Unit { get; }
+
+    /// <summary>What one unit costs the shop.</summary>
+    public decimal Cost { get; }
+
+    /// <summary>Fixed price of one unit; <see langword="null"/> when it is priced at the margin of the job.</summary>
+    public decimal? Price { get; }
+
+    /// <summary>Code and description.</summary>
+    /// <returns>One line of text.</returns>
+    public override string ToString() => Code + " " + Description;
+}

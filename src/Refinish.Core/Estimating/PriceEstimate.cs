@@ -1,0 +1,136 @@
+using System;
+using System.Collections.Generic;
+using System.Linq;
+using UnitsNet;
+
+namespace Refinish.Estimating;
+
+/// <summary>
+/// What a job costs the shop and what it is sold for. Each line is rounded once; the total is the sum of its lines, to the cent.
+/// </summary>
+/// <remarks>
+/// cost = Σ cost lines; price at margin = cost of everything without a fixed price / (1 − margin), rounded once, plus the options at fixed price;
+/// subtotal = the larger of that and the minimum charge; net = subtotal − discount; total = net + sales tax, rounded to the cash step.
+/// The lines for the customer carry the same quantities as the cost lines at rates that spread overhead, warranty and margin over them;
+/// a last line takes the cents that rounding leaves. Halves round away from zero.
+/// A rate that the price book does not have is a <see cref="PriceGap"/>: then there is no price, rather than one that is too low.
+/// </remarks>
+/// <example><code>
+/// PriceBook book = new() { Currency = "USD", LabourRate = 30m, TravelPerTrip = 25m, DisposalPerJob = 10m, ConsumablesPerFixture = 35m, TargetMargin = new(Ratio.FromPercent(45)) };
+/// EstimateRequest job = new() { Labour = new([new LabourTask(LabourStandards.Setup, units: 1)]), Materials = [], Fixtures = 1 };
+/// PriceEstimate estimate = new(book, job);
+/// decimal? cost = estimate.Cost;     // 93.70 = 0.79 h × 30.00 + 35 + 25 + 10
+/// decimal? price = estimate.Total;   // 170.36 = 93.70 / 0.55
+/// </code></example>
+public sealed record PriceEstimate
+{
+    private readonly PricedCosts costs;
+
+    /// <summary>Prices a job.</summary>
+    /// <param name="book">The shop's rates.</param>
+    /// <param name="request">What the job takes.</param>
+    /// <exception cref="ArgumentNullException">An argument is missing.</exception>
+    /// <exception cref="ArgumentOutOfRangeException">A material need is beyond a thousand of its largest kit.</exception>
+    public PriceEstimate(PriceBook book, EstimateRequest request)
+    {
+        Book = Guard.NotNull(book, nameof(book));
+        Request = Guard.NotNull(request, nameof(request));
+        costs = new PricedCosts(book, request);
+        Purchases = new ValueList<KitPurchase>(costs.Purchases);
+        CostLines = new ValueList<EstimateLine>(costs.Lines);
+        Gaps = new ValueList<PriceGap>(costs.Gaps);
+        if (Gaps.Count > 0)
+        {
+            Lines = ValueList<EstimateLine>.Empty;
+            return;
+        }
+
+        decimal atMargin = book.TargetMargin.PriceFor(costs.MarkedUp);
+        CustomerLines sold = new(costs, book, request, atMargin);
+        Lines = new ValueList<EstimateLine>(sold.Lines);
+        Cost = costs.Lines.Sum(line => line.Amount);
+        PriceAtMargin = atMargin + costs.FixedPrice;
+        Subtotal = sold.Subtotal;
+        Net = sold.Net;
+        Tax = sold.Tax;
+        Total = sold.Total;
+    }
+
+    /// <summary>The shop's rates.</summary>
+    public PriceBook Book { get; }
+
+    /// <summary>What the job takes.</summary>
+    public EstimateRequest Request { get; }
+
+    /// <summary>What is missing in the price book; empty when the job is priced.</summary>
+    public IReadOnlyList<PriceGap> Gaps { get; }
+
+    /// <summary>Whether nothing is missing, so that there is a price.</summary>
+    public bool IsComplete => Gaps.Count == 0;
+
+    /// <summary>The kits that are bought.</summary>
+    public IReadOnlyList<KitPurchase> Purchases { get; }
+
+    /// <summary>What the job costs the shop, line by line; with a gap, the lines that could be priced.</summary>
+    public IReadOnlyList<EstimateLine> CostLines { get; }
+
+    /// <summary>What the customer pays, line by line; they add up to <see cref="Total"/>. Empty when something is missing.</summary>
+    public IReadOnlyList<EstimateLine> Lines { get; }
+
+    /// <summary>Sum of the cost lines; <see langword="null"/> when something is missing.</summary>
+    public decimal? Cost { get; }
+
+    /// <summary>Price at the target margin with options at their fixed prices; <see langword="null"/> when something is missing.</summary>
+    public decimal? PriceAtMargin { get; }
+
+    /// <summary>That, or the minimum charge when it is larger; <see langword="null"/> when something is missing.</summary>
+    public decimal? Subtotal { get; }
+
+    /// <summary>After the discount, before tax; <see langword="null"/> when something is missing.</summary>
+    public decimal? Net { get; }
+
+    /// <summary>Sales tax; <see langword="null"/> when something is missing.</summary>
+    public decimal? Tax { get; }
+
+    /// <summary>What the customer pays; <see langword="null"/> when something is missing.</summary>
+    public decimal? Total { get; }
+
+    /// <summary>Whether the minimum charge made the price.</summary>
+    public bool MinimumChargeApplied => Subtotal > PriceAtMargin;
+
+    /// <summary>Profit: net price less cost; negative for a loss; <see langword="null"/> when something is missing.</summary>
+    public decimal? Profit => Net - Cost;
+
+    /// <summary>Profit as a share of the net price; <see langword="null"/> when something is missing or the net price is 0.</summary>
+    public Ratio? RealisedMargin => Net > 0 ? Ratio.FromDecimalFractions((double)Profit!.Value / (double)Net.Value) : null;
+
+    /// <summary>Profit as a share of the cost; <see langword="null"/> when something is missing or the cost is 0.</summary>
+    public Ratio? RealisedMarkup => Cost > 0 ? Ratio.FromDecimalFractions((double)Profit!.Value / (double)Cost.Value) : null;
+
+    /// <summary>The net price held against the cost; it cannot be judged when something is missing.</summary>
+    public LimitComparison NetAgainstCost => new(
+        "net price against cost",
+        (double?)Net,
+        (double?)Cost,
+        LimitSense.AtLeast,
+        Measure.Money(Book.Currency),
+        Source.Derived("a price below cost is a loss"),
+        "raise the price, drop the discount or cut hours");
+
+    /// <summary>How cost and price follow, line by line.</summary>
+    /// <returns>The derivation; with a gap, only the cost lines that could be priced.</returns>
+    public Workings Workings() => PriceWorkings.Of(this, costs);
+
+    /// <summary>The total, or what is missing.</summary>
+    /// <returns>Text such as <c>170.36 USD</c>.</returns>
+    public override string ToString() =>
+        Total is decimal total ? Money.Text(total, Book.Currency) : "no price: " + string.Join("; ", Gaps.Select(gap => gap.ToString()));
+
+    /// <summary>Whether book and request are the same; everything else follows from them.</summary>
+    /// <param name="other">The estimate to compare with.</param>
+    /// <returns><see langword="true"/> when they are alike.</returns>
+    public bool Equals(PriceEstimate? other) => other is not null && Book.Equals(other.Book) && Request.Equals(other.Request);
+
+    /// <inheritdoc/>
+    public override int GetHashCode() => unchecked((Book.GetHashCode() * 31) + Request.GetHashCode());
+}

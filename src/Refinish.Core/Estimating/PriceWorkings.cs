@@ -1,0 +1,78 @@
+using System.Collections.Generic;
+using System.Linq;
+
+namespace Refinish.Estimating;
+
+/// <summary>The derivation of a price.</summary>
+internal static class PriceWorkings
+{
+    private static readonly Source Line = Source.Derived("quantity × rate, rounded once to cents, halves away from zero");
+    private static readonly Source Sums = Source.Derived("sum of the rounded lines");
+    private static readonly Source Book = Source.Supplied("price book");
+
+    public static Workings Of(PriceEstimate estimate, PricedCosts costs)
+    {
+        Measure money = Measure.Money(estimate.Book.Currency);
+        List<Workings> parts = [estimate.Request.Labour.Workings(), .. estimate.Purchases.Select(purchase => purchase.Workings(estimate.Book.Currency))];
+        List<WorkingStep> steps = [];
+        if (estimate.Book.LabourRate is decimal wage && costs.BurdenedRate is decimal burdened)
+        {
+            Expression rate = Expression.Quantity("w", (double)wage, money);
+            Expression burden = Expression.Quantity("β", (double)estimate.Book.BurdenFraction, Measure.Percent);
+            steps.Add(new("hourly cost of labour with burden", "w_b", Expression.RoundToCents(rate * (1 + burden)), (double)burdened, money, Book));
+        }
+
+        List<WorkingStep> costLines = LineSteps(estimate.CostLines, "c_", money);
+        steps.AddRange(costLines);
+        if (!estimate.IsComplete)
+        {
+            return new Workings("Cost lines; no price, because the price book has gaps", steps, parts);
+        }
+
+        WorkingStep cost = Step("cost", "C", Total(costLines), estimate.Cost, money, Sums);
+        steps.Add(cost);
+        steps.AddRange(PriceSteps(estimate, costs, money));
+        List<WorkingStep> sold = LineSteps(estimate.Lines, "p_", money);
+        steps.AddRange(sold);
+        WorkingStep net = steps.First(step => step.Symbol == "N");
+        steps.Add(Step("total of the customer's lines", "T", Total(sold), estimate.Total, money, Sums));
+        WorkingStep profit = Step("profit", "G", net.Result() - cost.Result(), estimate.Profit, money, Source.Derived("net price less cost"));
+        steps.Add(profit);
+        if (estimate.RealisedMargin is UnitsNet.Ratio margin)
+        {
+            steps.Add(new("realised margin, a share of the price", "m_r", profit.Result() / net.Result(), margin.DecimalFractions, Measure.Percent, Source.Derived("definition of margin")));
+        }
+
+        if (estimate.RealisedMarkup is UnitsNet.Ratio markup)
+        {
+            steps.Add(new("realised markup, a share of the cost", "u_r", profit.Result() / cost.Result(), markup.DecimalFractions, Measure.Percent, Source.Derived("definition of markup")));
+        }
+
+        return new Workings("Price", steps, parts);
+    }
+
+    private static IEnumerable<WorkingStep> PriceSteps(PriceEstimate estimate, PricedCosts costs, Measure money)
+    {
+        Expression marked = Expression.Quantity("C_m", (double)costs.MarkedUp, money);
+        Expression margin = Expression.Quantity("m", (double)estimate.Book.TargetMargin.Fraction, Measure.Percent);
+        Expression options = Expression.Quantity("P_o", (double)costs.FixedPrice, money);
+        WorkingStep atMargin = Step("price at the target margin, with options at fixed price", "P", Expression.RoundToCents(marked / (1 - margin)) + options, estimate.PriceAtMargin, money, Source.Derived("margin is a share of the price"));
+        yield return atMargin;
+        Expression least = Expression.Quantity("P_min", (double)Money.Round(estimate.Book.MinimumCharge), money);
+        WorkingStep subtotal = Step("subtotal, at least the minimum charge", "S", Expression.Max(atMargin.Result(), least), estimate.Subtotal, money, Book);
+        yield return subtotal;
+        Expression discount = Expression.Quantity("d", (double)estimate.Request.DiscountFraction, Measure.Percent);
+        WorkingStep net = Step("net price after discount", "N", subtotal.Result() - Expression.RoundToCents(subtotal.Result() * discount), estimate.Net, money, Source.Supplied("discount agreed"));
+        yield return net;
+        Expression tax = Expression.Quantity("τ", (double)estimate.Book.TaxFraction, Measure.Percent);
+        yield return Step("sales tax", "X", Expression.RoundToCents(net.Result() * tax), estimate.Tax, money, Book);
+    }
+
+    private static List<WorkingStep> LineSteps(IReadOnlyList<EstimateLine> lines, string symbol, Measure money) =>
+        [.. lines.Select((line, i) => line.Step(symbol + Figures.Fixed(i + 1, 0), money, Line))];
+
+    private static Expression Total(IEnumerable<WorkingStep> steps) => Expression.Sum(steps.Select(step => step.Result()));
+
+    private static WorkingStep Step(string name, string symbol, Expression formula, decimal? value, Measure money, Source source) =>
+        new(name, symbol, formula, (double)(value ?? 0), money, source);
+}

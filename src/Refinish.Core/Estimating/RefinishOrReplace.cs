@@ -1,0 +1,172 @@
+using System;
+using System.Collections.Generic;
+using System.Globalization;
+using System.Linq;
+using UnitsNet;
+
+namespace Refinish.Estimating;
+
+/// <summary>
+/// Two options with different lives, compared by what each costs a year: A = P r / (1 − (1 + r)^(−n)), with P the whole cost, n the life in years
+/// and r the interest. Without interest, A = P / n.
+/// </summary>
+/// <remarks>
+/// The capital recovery factor r(1 + r)^n/((1 + r)^n − 1) of engineering-economy tables. The comparison assumes that each option can be renewed at the
+/// same price when its life ends. Present values are those of the yearly costs over the longer life. Lives are the caller's; none is assumed.
+/// Break-even life: that life of the first option at which both cost the same a year, −ln(1 − P₁ r / A₂)/ln(1 + r).
+/// </remarks>
+/// <example><code>
+/// RenewalOption refinish = new() { Name = "refinishing", Parts = [new CostPart("work", 1480m)], LifeYears = 7 };
+/// RenewalOption replace = new() { Name = "replacing", Parts = [new CostPart("tub, demolition, plumbing, tile", 5200m)], LifeYears = 20 };
+/// RefinishOrReplace answer = new(refinish, replace, Ratio.FromPercent(5), "USD");
+/// decimal yearly = answer.RefinishPerYear;     // 255.77
+/// double? breakEven = answer.BreakEvenYears;   // 4.0 years
+/// </code></example>
+public sealed record RefinishOrReplace
+{
+    private readonly double rate;
+
+    /// <summary>Compares two options.</summary>
+    /// <param name="refinish">Refinishing.</param>
+    /// <param name="replace">Replacing.</param>
+    /// <param name="discountRate">Interest per year, 0 to 100 %.</param>
+    /// <param name="currency">Code or sign of the currency.</param>
+    /// <param name="costPerDayOutOfUse">What a day without the fixture costs, such as a hotel room's rate; at least 0.</param>
+    /// <exception cref="ArgumentException"><paramref name="currency"/> is empty.</exception>
+    /// <exception cref="ArgumentNullException">An option is missing.</exception>
+    /// <exception cref="ArgumentOutOfRangeException">An argument is outside its range, or the whole cost of an option is 0.</exception>
+    public RefinishOrReplace(RenewalOption refinish, RenewalOption replace, Ratio discountRate, string currency, decimal costPerDayOutOfUse = 0)
+    {
+        Refinish = Guard.NotNull(refinish, nameof(refinish));
+        Replace = Guard.NotNull(replace, nameof(replace));
+        rate = Guard.Within(discountRate, Bounds.NotNegative(Measure.Percent, 1), nameof(discountRate));
+        Currency = Guard.Named(currency, nameof(currency));
+        CostPerDayOutOfUse = Money.Amount(costPerDayOutOfUse, nameof(costPerDayOutOfUse));
+        Guard.Rule(RefinishCost > 0, nameof(refinish), (double)RefinishCost, Measure.Money(currency), "a cost of more than 0");
+        Guard.Rule(ReplaceCost > 0, nameof(replace), (double)ReplaceCost, Measure.Money(currency), "a cost of more than 0");
+    }
+
+    /// <summary>Refinishing.</summary>
+    public RenewalOption Refinish { get; }
+
+    /// <summary>Replacing.</summary>
+    public RenewalOption Replace { get; }
+
+    /// <summary>Interest per year.</summary>
+    public Ratio DiscountRate => Ratio.FromDecimalFractions(rate);
+
+    /// <summary>Code or sign of the currency.</summary>
+    public string Currency { get; }
+
+    /// <summary>What a day without the fixture costs.</summary>
+    public decimal CostPerDayOutOfUse { get; }
+
+    /// <summary>Whole cost of refinishing once, with the days out of use.</summary>
+    public decimal RefinishCost => Refinish.PartsTotal + (Refinish.DaysOutOfUse * CostPerDayOutOfUse);
+
+    /// <summary>Whole cost of replacing once, with the days out of use.</summary>
+    public decimal ReplaceCost => Replace.PartsTotal + (Replace.DaysOutOfUse * CostPerDayOutOfUse);
+
+    /// <summary>Equivalent annual cost of refinishing, rounded to cents.</summary>
+    public decimal RefinishPerYear => Money.Round(Yearly(RefinishCost, Refinish));
+
+    /// <summary>Equivalent annual cost of replacing, rounded to cents.</summary>
+    public decimal ReplacePerYear => Money.Round(Yearly(ReplaceCost, Replace));
+
+    /// <summary>Over how many years the present values are taken: the longer of the two lives.</summary>
+    public double HorizonYears => Math.Max(Refinish.LifeYears, Replace.LifeYears);
+
+    /// <summary>Present value of refinishing again and again over the horizon, a broken last life counted by its share; rounded to cents.</summary>
+    public decimal RefinishPresentValue => Money.Round(Yearly(RefinishCost, Refinish) / EconomyKernel.CapitalRecovery(rate, HorizonYears));
+
+    /// <summary>Present value of replacing over the horizon, a broken last life counted by its share; rounded to cents.</summary>
+    public decimal ReplacePresentValue => Money.Round(Yearly(ReplaceCost, Replace) / EconomyKernel.CapitalRecovery(rate, HorizonYears));
+
+    /// <summary>Yearly cost of refinishing per yearly cost of replacing; below 100 % refinishing is the cheaper.</summary>
+    public Ratio RefinishPerReplace => Ratio.FromDecimalFractions(Yearly(RefinishCost, Refinish) / Yearly(ReplaceCost, Replace));
+
+    /// <summary>How long refinishing has to last to cost no more a year than replacing; <see langword="null"/> when no life is long enough.</summary>
+    public double? BreakEvenYears => EconomyKernel.BreakEven((double)RefinishCost, Yearly(ReplaceCost, Replace), rate);
+
+    /// <summary>The comparison in a plain sentence with its numbers.</summary>
+    /// <returns>One or two sentences.</returns>
+    public string Sentence()
+    {
+        string breakEven = BreakEvenYears is double years
+            ? "It costs less a year than " + Replace.Name + " when it lasts longer than " + Measure.Years.Format(years, UnitSystem.Si, 3) + "."
+            : "However long it lasts, it costs more a year than " + Replace.Name + ".";
+        return string.Format(
+            CultureInfo.InvariantCulture,
+            "At {0} interest, {1} costs {2} and, lasting {3}, {4} a year; {5} costs {6} and, lasting {7}, {8} a year. Per year {1} costs {9} of {5}. {10}",
+            Measure.Percent.Format(rate),
+            Refinish.Name,
+            Money.Text(RefinishCost, Currency),
+            Measure.Years.Format(Refinish.LifeYears),
+            Money.Text(RefinishPerYear, Currency),
+            Replace.Name,
+            Money.Text(ReplaceCost, Currency),
+            Measure.Years.Format(Replace.LifeYears),
+            Money.Text(ReplacePerYear, Currency),
+            Measure.Percent.Format(RefinishPerReplace.DecimalFractions, UnitSystem.Si, 3),
+            breakEven);
+    }
+
+    /// <summary>How the comparison follows.</summary>
+    /// <returns>The derivation.</returns>
+    public Workings Workings()
+    {
+        Measure money = Measure.Money(Currency);
+        Source economy = Source.FromMemory("capital recovery factor of engineering-economy tables, (A/P, i, n); formula seen in a textbook appendix");
+        Expression r = Expression.Quantity("r", rate, Measure.Percent);
+        Expression day = Expression.Quantity("c_d", (double)CostPerDayOutOfUse, money);
+        WorkingStep first = Whole(Refinish, "1", RefinishCost, day, money);
+        WorkingStep second = Whole(Replace, "2", ReplaceCost, day, money);
+        WorkingStep a1 = PerYear(Refinish, "1", first, r, Yearly(RefinishCost, Refinish), money, economy);
+        WorkingStep a2 = PerYear(Replace, "2", second, r, Yearly(ReplaceCost, Replace), money, economy);
+        Expression longer = Expression.Max(Expression.Quantity("n_1", Refinish.LifeYears, Measure.Years), Expression.Quantity("n_2", Replace.LifeYears, Measure.Years));
+        WorkingStep horizon = new("years compared", "H", longer, HorizonYears, Measure.Years, Source.Derived("the longer life"));
+        WorkingStep recovery = new("capital recovery over the longer life", "k", Recovery(r, "H", HorizonYears), EconomyKernel.CapitalRecovery(rate, HorizonYears), Measure.Number, economy);
+        List<WorkingStep> steps =
+        [
+            first, second, a1, a2,
+            new(Refinish.Name + ", a year, to the cent", "A_1c", Expression.RoundToCents(a1.Result()), (double)RefinishPerYear, money, economy),
+            new(Replace.Name + ", a year, to the cent", "A_2c", Expression.RoundToCents(a2.Result()), (double)ReplacePerYear, money, economy),
+            horizon,
+            recovery,
+            new("present value of " + Refinish.Name, "PV_1", Expression.RoundToCents(a1.Result() / recovery.Result()), (double)RefinishPresentValue, money, economy),
+            new("present value of " + Replace.Name, "PV_2", Expression.RoundToCents(a2.Result() / recovery.Result()), (double)ReplacePresentValue, money, economy),
+            new("yearly cost compared", "q", a1.Result() / a2.Result(), RefinishPerReplace.DecimalFractions, Measure.Percent, Source.Derived("quotient")),
+        ];
+        if (BreakEvenYears is double years)
+        {
+            Expression even = rate == 0
+                ? first.Result() / a2.Result()
+                : -(Expression.Ln(1 - (first.Result() * r / a2.Result())) / Expression.Ln(1 + r));
+            steps.Add(new("break-even life of " + Refinish.Name, "n*", even, years, Measure.Years, Source.Derived("equal yearly costs, solved for the life")));
+        }
+
+        return new Workings("Refinish or replace", steps);
+    }
+
+    /// <summary>The comparison in a sentence.</summary>
+    /// <returns>See <see cref="Sentence"/>.</returns>
+    public override string ToString() => Sentence();
+
+    private static WorkingStep Whole(RenewalOption option, string index, decimal cost, Expression day, Measure money)
+    {
+        Expression parts = Expression.Sum(option.Parts.Select(part => Expression.Quantity("c", (double)part.Amount, money)));
+        Expression days = Expression.Quantity("d_" + index, option.DaysOutOfUse, Measure.Number);
+        return new("whole cost of " + option.Name, "P_" + index, parts + (days * day), (double)cost, money, Source.Supplied("costs of the options"));
+    }
+
+    private double Yearly(decimal cost, RenewalOption option) => (double)cost * EconomyKernel.CapitalRecovery(rate, option.LifeYears);
+
+    private WorkingStep PerYear(RenewalOption option, string index, WorkingStep cost, Expression r, double yearly, Measure money, Source source) =>
+        new(option.Name + ", a year", "A_" + index, cost.Result() * Recovery(r, "n_" + index, option.LifeYears), yearly, money, source);
+
+    private Expression Recovery(Expression r, string symbol, double years)
+    {
+        Expression n = Expression.Quantity(symbol, years, Measure.Years);
+        return rate == 0 ? 1 / n : r / (1 - Expression.Power(1 + r, -n));
+    }
+}

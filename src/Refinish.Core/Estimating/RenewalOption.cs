@@ -1,0 +1,48 @@
+using System;
+using System.Collections.Generic;
+using System.Linq;
+
+namespace Refinish.Estimating;
+
+/// <summary>One way to have a good surface again: everything it costs once, how long it lasts, and how long the bathroom is out of use.</summary>
+public sealed record RenewalOption
+{
+    /// <summary>What it is called, such as "refinishing".</summary>
+    /// <exception cref="ArgumentException">Empty.</exception>
+    public required string Name
+    {
+        get;
+        init => field = Guard.Named(value, nameof(Name));
+    }
+
+    /// <summary>Everything it costs once, at least one part.</summary>
+    /// <exception cref="ArgumentException">The list is empty or holds an empty entry.</exception>
+    public required IReadOnlyList<CostPart> Parts
+    {
+        get;
+        init => field = Guard.List(value, nameof(Parts), 1);
+    }
+
+    /// <summary>Service life, more than 0 and at most 200 years.</summary>
+    /// <exception cref="ArgumentOutOfRangeException">Outside the range.</exception>
+    public required double LifeYears
+    {
+        get;
+        init => field = Guard.Within(value, Bounds.Positive(Measure.Years, 200), nameof(LifeYears));
+    }
+
+    /// <summary>Days out of use, 0 to 1000; none when left out.</summary>
+    /// <exception cref="ArgumentOutOfRangeException">Outside the range.</exception>
+    public int DaysOutOfUse
+    {
+        get;
+        init => field = Guard.Count(value, 0, 1000, nameof(DaysOutOfUse));
+    }
+
+    /// <summary>Sum of the parts.</summary>
+    public decimal PartsTotal => Parts.Sum(part => part.Amount);
+
+    /// <summary>Name, cost and life.</summary>
+    /// <returns>One line of text.</returns>
+    public override string ToString() => Name + ": " + Figures.Fixed((double)PartsTotal, 2) + " for " + Measure.Years.Format(LifeYears);
+}

@@ -1,0 +1,134 @@
+using System;
+using System.Globalization;
+
+namespace Refinish.Estimating;
+
+/// <summary>
+/// A least, a most likely and a greatest value, as people can state them. Means and variances of the usual readings of such a triple.
+/// </summary>
+/// <remarks>
+/// The classic PERT variance ((b − a)/6)² is a rule of thumb: it is not the variance of the beta distribution whose mean is
+/// (a + 4m + b)/6. That one is (µ − a)(b − µ)/7, larger unless the triple is very lopsided. Both are given, under their own names.
+/// Triangular: mean (a + m + b)/3, variance (a² + m² + b² − am − ab − mb)/18.
+/// </remarks>
+/// <example><code>
+/// ThreePoint hours = new(2, 4, 9);
+/// double mean = hours.Mean;                           // 4.5
+/// double classic = hours.ClassicVariance;             // 1.361
+/// double beta = hours.BetaPertVariance;               // 1.607
+/// </code></example>
+public readonly record struct ThreePoint
+{
+    private static readonly Bounds Any = Bounds.Between(-1e15, 1e15, Measure.Number);
+
+    /// <summary>Makes a triple.</summary>
+    /// <param name="minimum">Least value, −10¹⁵ to 10¹⁵.</param>
+    /// <param name="mode">Most likely value, from <paramref name="minimum"/> upwards.</param>
+    /// <param name="maximum">Greatest value, from <paramref name="mode"/> upwards.</param>
+    /// <exception cref="ArgumentOutOfRangeException">A value is out of range or out of order.</exception>
+    public ThreePoint(double minimum, double mode, double maximum)
+    {
+        Minimum = Guard.Within(minimum, Any, nameof(minimum));
+        Mode = Guard.Within(mode, Any, nameof(mode));
+        Maximum = Guard.Within(maximum, Any, nameof(maximum));
+        Guard.Rule(mode >= minimum, nameof(mode), mode, Measure.Number, "at least minimum, " + Measure.Number.Format(minimum));
+        Guard.Rule(maximum >= mode, nameof(maximum), maximum, Measure.Number, "at least mode, " + Measure.Number.Format(mode));
+    }
+
+    /// <summary>Least value, a.</summary>
+    public double Minimum { get; }
+
+    /// <summary>Most likely value, m.</summary>
+    public double Mode { get; }
+
+    /// <summary>Greatest value, b.</summary>
+    public double Maximum { get; }
+
+    /// <summary>PERT mean: (a + 4m + b)/6.</summary>
+    public double Mean => (Minimum + (4 * Mode) + Maximum) / 6;
+
+    /// <summary>The classic PERT variance, a rule of thumb: ((b − a)/6)².</summary>
+    public double ClassicVariance => (Maximum - Minimum) / 6 * ((Maximum - Minimum) / 6);
+
+    /// <summary>The variance of the beta distribution that has the PERT mean: (µ − a)(b − µ)/7.</summary>
+    public double BetaPertVariance => (Mean - Minimum) * (Maximum - Mean) / 7;
+
+    /// <summary>Mean of the triangular distribution: (a + m + b)/3.</summary>
+    public double TriangularMean => (Minimum + Mode + Maximum) / 3;
+
+    /// <summary>Variance of the triangular distribution.</summary>
+    public double TriangularVariance
+    {
+        get
+        {
+            // By the two legs, so that nearly equal squares are not subtracted from each other.
+            double left = Mode - Minimum;
+            double right = Maximum - Mode;
+            return ((left * left) + (left * right) + (right * right)) / 18;
+        }
+    }
+
+    /// <summary>A value that is known for certain.</summary>
+    /// <param name="value">The value.</param>
+    /// <returns>The triple with all three equal.</returns>
+    /// <exception cref="ArgumentOutOfRangeException">Out of range.</exception>
+    public static ThreePoint Exactly(double value) => new(value, value, value);
+
+    /// <summary>Adds two triples that move together, such as parts of one task done by one person on one day.</summary>
+    /// <param name="left">One.</param>
+    /// <param name="right">The other.</param>
+    /// <returns>The triple of the sums.</returns>
+    public static ThreePoint operator +(ThreePoint left, ThreePoint right) =>
+        new(left.Minimum + right.Minimum, left.Mode + right.Mode, left.Maximum + right.Maximum);
+
+    /// <summary>Stretches a triple.</summary>
+    /// <param name="triple">The triple.</param>
+    /// <param name="factor">A factor of at least 0.</param>
+    /// <returns>The triple of the products.</returns>
+    /// <exception cref="ArgumentOutOfRangeException"><paramref name="factor"/> is negative or not finite.</exception>
+    public static ThreePoint operator *(ThreePoint triple, double factor)
+    {
+        Guard.Within(factor, Bounds.NotNegative(Measure.Number), nameof(factor));
+        return new(triple.Minimum * factor, triple.Mode * factor, triple.Maximum * factor);
+    }
+
+    /// <summary>Adds two triples that move together.</summary>
+    /// <param name="left">One.</param>
+    /// <param name="right">The other.</param>
+    /// <returns>The triple of the sums.</returns>
+    public static ThreePoint Add(ThreePoint left, ThreePoint right) => left + right;
+
+    /// <summary>Stretches a triple.</summary>
+    /// <param name="triple">The triple.</param>
+    /// <param name="factor">A factor of at least 0.</param>
+    /// <returns>The triple of the products.</returns>
+    /// <exception cref="ArgumentOutOfRangeException"><paramref name="factor"/> is negative or not finite.</exception>
+    public static ThreePoint Multiply(ThreePoint triple, double factor) => triple * factor;
+
+    /// <summary>How means and variances follow.</summary>
+    /// <returns>The derivation.</returns>
+    public Workings Workings()
+    {
+        Expression a = Expression.Quantity("a", Minimum, Measure.Number);
+        Expression m = Expression.Quantity("m", Mode, Measure.Number);
+        Expression b = Expression.Quantity("b", Maximum, Measure.Number);
+        Source pert = Source.FromMemory("three-point estimates of network planning");
+        Source beta = Source.Derived("variance of the beta distribution with shapes 1 + 4(m − a)/(b − a) and 1 + 4(b − m)/(b − a)");
+        WorkingStep mean = new("PERT mean", "µ", (a + (4 * m) + b) / 6, Mean, Measure.Number, pert);
+        Source triangle = Source.Derived("moments of the triangular distribution");
+        return new Workings(
+            "Three-point estimate",
+            [
+                mean,
+                new("classic PERT variance", "σ²_P", Expression.Square((b - a) / 6), ClassicVariance, Measure.Number, pert),
+                new("beta-PERT variance", "σ²_B", (mean.Result() - a) * (b - mean.Result()) / 7, BetaPertVariance, Measure.Number, beta),
+                new("triangular mean", "µ_T", (a + m + b) / 3, TriangularMean, Measure.Number, triangle),
+                new("triangular variance", "σ²_T", (Expression.Square(m - a) + ((m - a) * (b - m)) + Expression.Square(b - m)) / 18, TriangularVariance, Measure.Number, triangle),
+            ]);
+    }
+
+    /// <summary>The three values.</summary>
+    /// <returns>Text such as <c>2 – 4 – 9</c>.</returns>
+    public override string ToString() =>
+        string.Format(CultureInfo.InvariantCulture, "{0} – {1} – {2}", Figures.Significant(Minimum), Figures.Significant(Mode), Figures.Significant(Maximum));
+}

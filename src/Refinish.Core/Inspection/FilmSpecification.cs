@@ -1,0 +1,38 @@
+using UnitsNet;
+
+namespace Refinish.Inspection;
+
+/// <summary>Between which dry films a finished system has to lie.</summary>
+public sealed record FilmSpecification
+{
+    private static readonly Bounds Films = Bounds.Positive(Measure.Film, 5e-3);
+
+    private readonly double minimum;
+    private readonly double maximum;
+
+    /// <summary>Makes a specification.</summary>
+    /// <param name="minimum">Least dry film, more than 0 and at most 5 mm.</param>
+    /// <param name="maximum">Most dry film, not below the least and at most 5 mm.</param>
+    /// <param name="source">Who asks for it.</param>
+    /// <exception cref="System.ArgumentOutOfRangeException">An argument is outside its range, or the maximum is below the minimum.</exception>
+    public FilmSpecification(Length minimum, Length maximum, Source source)
+    {
+        this.minimum = Guard.Within(minimum, Films, nameof(minimum));
+        this.maximum = Guard.Within(maximum, Films, nameof(maximum));
+        Guard.Rule(this.maximum >= this.minimum, nameof(maximum), this.maximum, Measure.Film, "at least the minimum, " + Measure.Film.Format(this.minimum));
+        Source = Guard.NotNull(source, nameof(source));
+    }
+
+    /// <summary>Least dry film.</summary>
+    public Length Minimum => Length.FromMeters(minimum);
+
+    /// <summary>Most dry film.</summary>
+    public Length Maximum => Length.FromMeters(maximum);
+
+    /// <summary>Who asks for it.</summary>
+    public Source Source { get; }
+
+    /// <summary>The range in one line, in metric units.</summary>
+    /// <returns>Text such as <c>95 µm to 185 µm</c>.</returns>
+    public override string ToString() => Measure.Film.Format(minimum) + " to " + Measure.Film.Format(maximum);
+}

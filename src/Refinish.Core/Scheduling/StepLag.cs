@@ -1,0 +1,54 @@
+using System;
+
+namespace Refinish.Scheduling;
+
+/// <summary>How soon and how late one step has to start after another has ended: a drying time, a recoat window, an open time.</summary>
+public sealed record StepLag
+{
+    private static readonly Bounds Times = Bounds.NotNegative(Measure.Hours, 60 * 24 * 3600);
+
+    /// <summary>Makes a lag.</summary>
+    /// <param name="before">Name of the step that ends first.</param>
+    /// <param name="after">Name of the step that starts later; it has to be listed later.</param>
+    /// <param name="minimum">Least time from the end of one to the start of the other, 0 to 60 days.</param>
+    /// <param name="maximum">Most time, not below <paramref name="minimum"/>; <see langword="null"/> for no limit.</param>
+    /// <param name="reason">Why, in trade words, such as "recoat window of the primer".</param>
+    /// <exception cref="ArgumentException">A text is empty.</exception>
+    /// <exception cref="ArgumentOutOfRangeException">A time is outside its range, or the maximum is below the minimum.</exception>
+    public StepLag(string before, string after, TimeSpan minimum, TimeSpan? maximum, string reason)
+    {
+        Before = Guard.Named(before, nameof(before));
+        After = Guard.Named(after, nameof(after));
+        Guard.Within(minimum, Times, nameof(minimum));
+        Minimum = minimum;
+        if (maximum is TimeSpan most)
+        {
+            Guard.Within(most, Times, nameof(maximum));
+            Guard.Rule(most >= minimum, nameof(maximum), most.TotalSeconds, Measure.Hours, "at least the minimum, " + Measure.Hours.Format(minimum.TotalSeconds));
+        }
+
+        Maximum = maximum;
+        Reason = Guard.Named(reason, nameof(reason));
+    }
+
+    /// <summary>Name of the step that ends first.</summary>
+    public string Before { get; }
+
+    /// <summary>Name of the step that starts later.</summary>
+    public string After { get; }
+
+    /// <summary>Least time between them.</summary>
+    public TimeSpan Minimum { get; }
+
+    /// <summary>Most time between them; <see langword="null"/> for no limit.</summary>
+    public TimeSpan? Maximum { get; }
+
+    /// <summary>Why, in trade words.</summary>
+    public string Reason { get; }
+
+    /// <summary>The lag in one line.</summary>
+    /// <returns>One line of text.</returns>
+    public override string ToString() =>
+        Reason + ": " + Before + " → " + After + ", " + Measure.Hours.Format(Minimum.TotalSeconds, UnitSystem.Si, 3)
+        + (Maximum is TimeSpan most ? " to " + Measure.Hours.Format(most.TotalSeconds, UnitSystem.Si, 3) : " or more");
+}

@@ -1,0 +1,36 @@
+using UnitsNet;
+
+namespace Refinish.Substrates;
+
+/// <summary>A burn, cut out to sound material; margin and depth of the cut come from the <see cref="FillerPolicy"/>.</summary>
+public sealed record Burn : Defect
+{
+    private readonly double diameter;
+
+    /// <summary>Records it.</summary>
+    /// <param name="diameter">Across, more than 0 and at most 0.5 m.</param>
+    /// <exception cref="System.ArgumentOutOfRangeException"><paramref name="diameter"/> is outside its range.</exception>
+    public Burn(Length diameter)
+        : base(DefectKind.Burn, "burn") =>
+        this.diameter = Guard.Within(diameter, Bounds.Positive(Measure.Length, 0.5), nameof(diameter));
+
+    /// <summary>Across.</summary>
+    public Length Diameter => Length.FromMeters(diameter);
+
+    /// <inheritdoc/>
+    public override string Describe(UnitSystem system) => "burn " + Mm(diameter, system) + " across";
+
+    internal override Cavity? CavityUnder(FillerPolicy policy)
+    {
+        double margin = policy.BurnCuttingMargin.Meters;
+        double depth = policy.BurnCuttingDepth.Meters;
+        Expression d = Expression.Quantity("d", diameter, Measure.Length);
+        Expression m = Expression.Quantity("m", margin, Measure.Length);
+        Expression h = Expression.Quantity("h", depth, Measure.Length);
+        return new Cavity(
+            SubstratesKernel.GroundOut(diameter, margin, depth),
+            depth,
+            Expression.Pi() * Expression.Square((d / 2) + m) * h,
+            Source.Derived("disc cut out with a margin; margin and depth are the filler policy's"));
+    }
+}

@@ -1,0 +1,65 @@
+using UnitsNet;
+
+namespace Refinish.Substrates;
+
+/// <summary>A crack with the size of the groove it is opened to: V = κ w h l, a vee (κ = 1/2) unless another profile is given.</summary>
+/// <example><code>
+/// Crack crack = new(Length.FromMillimeters(300), Length.FromMillimeters(1.5), Length.FromMillimeters(2), movesUnderLoad: false);
+/// Volume hollow = crack.CavityVolume;   // 450 mm³
+/// </code></example>
+public sealed record Crack : Defect
+{
+    private readonly double length;
+    private readonly double width;
+    private readonly double depth;
+
+    /// <summary>Records a crack.</summary>
+    /// <param name="length">Along the crack, more than 0 and at most 5 m.</param>
+    /// <param name="width">Across the opened groove, more than 0 and at most 50 mm.</param>
+    /// <param name="depth">Depth of the opened groove, more than 0 and at most 50 mm.</param>
+    /// <param name="movesUnderLoad">Whether its edges move when somebody steps beside it.</param>
+    /// <param name="profile">Cross-section of the opened groove; a vee when omitted.</param>
+    /// <exception cref="System.ArgumentOutOfRangeException">A size is outside its range or <paramref name="profile"/> is not a named value.</exception>
+    public Crack(Length length, Length width, Length depth, bool movesUnderLoad, GrooveProfile profile = GrooveProfile.Vee)
+        : base(DefectKind.Crack, "crack")
+    {
+        this.length = Guard.Within(length, Bounds.Positive(Measure.Length, 5), nameof(length));
+        this.width = Guard.Within(width, Bounds.Positive(Measure.Length, 0.05), nameof(width));
+        this.depth = Guard.Within(depth, Bounds.Positive(Measure.Length, 0.05), nameof(depth));
+        Guard.Rule(this.width <= this.length, nameof(width), this.width, Measure.Length, "at most length, " + Measure.Length.Format(this.length));
+        MovesUnderLoad = movesUnderLoad;
+        Profile = Guard.Defined(profile, nameof(profile));
+    }
+
+    /// <summary>Along the crack.</summary>
+    public Length Length => Length.FromMeters(length);
+
+    /// <summary>Across the opened groove.</summary>
+    public Length Width => Length.FromMeters(width);
+
+    /// <summary>Depth of the opened groove.</summary>
+    public Length Depth => Length.FromMeters(depth);
+
+    /// <summary>Whether its edges move when somebody steps beside it.</summary>
+    public bool MovesUnderLoad { get; }
+
+    /// <summary>Cross-section of the opened groove.</summary>
+    public GrooveProfile Profile { get; }
+
+    /// <summary>Volume of the groove.</summary>
+    public Volume CavityVolume => Volume.FromCubicMeters(SubstratesKernel.Groove(SubstratesKernel.Factor(Profile), length, width, depth));
+
+    /// <inheritdoc/>
+    public override string Describe(UnitSystem system) =>
+        "crack " + Mm(length, system) + " long, groove " + Mm(width, system) + " wide and " + Mm(depth, system) + " deep, "
+        + (MovesUnderLoad ? "moves under load" : "does not move under load");
+
+    internal override Cavity? CavityUnder(FillerPolicy policy)
+    {
+        Expression kappa = Expression.Quantity("κ", SubstratesKernel.Factor(Profile), Measure.Number);
+        Expression l = Expression.Quantity("l", length, Measure.Length);
+        Expression w = Expression.Quantity("w", width, Measure.Length);
+        Expression h = Expression.Quantity("h", depth, Measure.Length);
+        return new Cavity(CavityVolume.CubicMeters, depth, kappa * w * h * l, Source.Derived("groove of constant cross-section"));
+    }
+}

@@ -1,0 +1,111 @@
+using System;
+using UnitsNet;
+
+namespace Refinish.Substrates;
+
+/// <summary>A two-part filler as its data sheet describes it.</summary>
+/// <remarks><see cref="GenericPolyester"/> and <see cref="GenericEpoxy"/> are stand-ins to be replaced by a real data sheet.</remarks>
+public sealed record FillerProduct
+{
+    private readonly double hardener;
+    private readonly double density;
+    private readonly double shrinkage;
+    private readonly double lift;
+
+    /// <summary>Generic name.</summary>
+    /// <exception cref="ArgumentException">Empty.</exception>
+    public required string Name
+    {
+        get;
+        init => field = Guard.Named(value, nameof(Name));
+    }
+
+    /// <summary>Mass of hardener per mass of resin; more than 0 and at most 200 %.</summary>
+    /// <exception cref="ArgumentOutOfRangeException">Outside the range.</exception>
+    public required Ratio HardenerByMass
+    {
+        get => Ratio.FromDecimalFractions(hardener);
+        init => hardener = Guard.Within(value, Bounds.Positive(Measure.Percent, 2), nameof(HardenerByMass));
+    }
+
+    /// <summary>Density of the mixed filler, 0.3 to 5 g/mL.</summary>
+    /// <exception cref="ArgumentOutOfRangeException">Outside the range.</exception>
+    public required Density MixedDensity
+    {
+        get => Density.FromKilogramsPerCubicMeter(density);
+        init => density = Guard.Within(value, Bounds.Between(300, 5000, Measure.Density), nameof(MixedDensity));
+    }
+
+    /// <summary>Loss of volume on curing, 0 to less than 50 %. A linear shrinkage s is a volume shrinkage of 1 − (1 − s)³; see <see cref="VolumeShrinkage"/>.</summary>
+    /// <exception cref="ArgumentOutOfRangeException">Outside the range.</exception>
+    public required Ratio Shrinkage
+    {
+        get => Ratio.FromDecimalFractions(shrinkage);
+        init => shrinkage = Guard.Within(value, Bounds.Below(0, 0.5, Measure.Percent), nameof(Shrinkage));
+    }
+
+    /// <summary>Most that may be laid in one go, more than 0 and at most 100 mm.</summary>
+    /// <exception cref="ArgumentOutOfRangeException">Outside the range.</exception>
+    public required Length MaximumLift
+    {
+        get => Length.FromMeters(lift);
+        init => lift = Guard.Within(value, Bounds.Positive(Measure.Length, 0.1), nameof(MaximumLift));
+    }
+
+    /// <summary>How long the mix can be worked at 25 °C, more than 0 and at most 24 h.</summary>
+    /// <exception cref="ArgumentOutOfRangeException">Outside the range.</exception>
+    public required TimeSpan PotLife
+    {
+        get;
+        init
+        {
+            Guard.Within(value, Bounds.Positive(Measure.Minutes, 24 * 3600), nameof(PotLife));
+            field = value;
+        }
+    }
+
+    /// <summary>Where the figures come from.</summary>
+    public required Source Source
+    {
+        get;
+        init => field = Guard.NotNull(value, nameof(Source));
+    }
+
+    /// <summary>An unsaturated polyester putty with a peroxide hardener.</summary>
+    public static FillerProduct GenericPolyester { get; } = new()
+    {
+        Name = "polyester filler",
+        HardenerByMass = Ratio.FromPercent(2),
+        MixedDensity = Density.FromGramsPerMilliliter(1.8),
+        Shrinkage = Ratio.FromPercent(7),
+        MaximumLift = Length.FromMillimeters(3),
+        PotLife = TimeSpan.FromTicks(5 * TimeSpan.TicksPerMinute),
+        Source = Source.Invented("stand-in within second-hand ranges: polyester shrinks 5 to 13 % by volume, hardener 1 to 3 % by mass; density, lift and pot life from memory"),
+    };
+
+    /// <summary>An epoxy putty with an amine hardener.</summary>
+    public static FillerProduct GenericEpoxy { get; } = new()
+    {
+        Name = "epoxy filler",
+        HardenerByMass = Ratio.FromPercent(50),
+        MixedDensity = Density.FromGramsPerMilliliter(1.5),
+        Shrinkage = Ratio.FromPercent(2),
+        MaximumLift = Length.FromMillimeters(6),
+        PotLife = TimeSpan.FromTicks(30 * TimeSpan.TicksPerMinute),
+        Source = Source.Invented("stand-in within second-hand ranges: epoxy shrinks 2 to 7 % by volume; ratio, density, lift and pot life from memory"),
+    };
+
+    /// <summary>The volume shrinkage that goes with a linear shrinkage: 1 − (1 − s)³.</summary>
+    /// <param name="linear">Linear shrinkage, 0 to less than 20 %.</param>
+    /// <returns>The loss of volume.</returns>
+    /// <exception cref="ArgumentOutOfRangeException">Outside the range.</exception>
+    public static Ratio VolumeShrinkage(Ratio linear)
+    {
+        double rest = 1 - Guard.Within(linear, Bounds.Below(0, 0.2, Measure.Percent), nameof(linear));
+        return Ratio.FromDecimalFractions(1 - (rest * rest * rest));
+    }
+
+    /// <summary>The name.</summary>
+    /// <returns><see cref="Name"/>.</returns>
+    public override string ToString() => Name;
+}

@@ -1,0 +1,105 @@
+using System;
+using System.Collections.Generic;
+using Refinish.Fixtures;
+
+namespace Refinish.Substrates;
+
+/// <summary>What was found at one fixture: material, earlier coats, age, lead, defects and the few site facts that can forbid the work.</summary>
+/// <remarks>
+/// A flag that is left out means "looked at and not found". What nobody can tell has its own value: <see cref="FixtureMaterial.Unknown"/>,
+/// <see cref="LeadTest.NotTested"/>, a missing <see cref="BuiltBefore1978"/>, an adhesion that was not tested.
+/// </remarks>
+/// <example><code>
+/// Survey survey = new()
+/// {
+///     Material = FixtureMaterial.EnamelledCastIron,
+///     Defects = [new Chip(Length.FromMillimeters(20), Length.FromMillimeters(1)), new SiliconeResidue(Length.FromMeters(3))],
+///     BuiltBefore1978 = true,
+/// };
+/// Suitability answer = new Verdict(survey).Suitability;   // SuitableWithConditions
+/// </code></example>
+public sealed record Survey
+{
+    /// <summary>What the fixture is made of at its surface.</summary>
+    /// <exception cref="ArgumentOutOfRangeException">Not a named value.</exception>
+    public required FixtureMaterial Material
+    {
+        get;
+        init => field = Guard.Defined(value, nameof(Material));
+    }
+
+    /// <summary>Everything found wrong with it; empty when nothing was.</summary>
+    /// <exception cref="ArgumentException">An entry is missing.</exception>
+    public required IReadOnlyList<Defect> Defects
+    {
+        get;
+        init => field = Guard.List(value, nameof(Defects));
+    }
+
+    /// <summary>Whether it was refinished before.</summary>
+    public bool PreviouslyRefinished { get; init; }
+
+    /// <summary>Worst grade of a tape test on an old coat that does not visibly peel; <see langword="null"/> when not tested.</summary>
+    /// <exception cref="ArgumentOutOfRangeException">Not a named value.</exception>
+    public AdhesionGrade? OldCoatAdhesion
+    {
+        get;
+        init => field = value is AdhesionGrade grade ? Guard.Defined(grade, nameof(OldCoatAdhesion)) : null;
+    }
+
+    /// <summary>Whether the building was built before 1978; <see langword="null"/> when nobody knows.</summary>
+    public bool? BuiltBefore1978 { get; init; }
+
+    /// <summary>What is known about lead in the surface.</summary>
+    /// <exception cref="ArgumentOutOfRangeException">Not a named value.</exception>
+    public LeadTest LeadTest
+    {
+        get;
+        init => field = Guard.Defined(value, nameof(LeadTest));
+    }
+
+    /// <summary>Whether the crew holds the certificate for lead work that local law asks for.</summary>
+    public bool CertifiedForLead { get; init; }
+
+    /// <summary>Whether there is no permitted way to strip the old coat here.</summary>
+    public bool NoPermittedStrippingRoute { get; init; }
+
+    /// <summary>Cleaning cycles after which a water-break test still failed, 0 to 100.</summary>
+    /// <exception cref="ArgumentOutOfRangeException">Outside the range.</exception>
+    public int FailedCleaningCycles
+    {
+        get;
+        init => field = Guard.Count(value, 0, 100, nameof(FailedCleaningCycles));
+    }
+
+    /// <summary>Whether a drip or leak onto the surface cannot be stopped.</summary>
+    public bool LeakCannotBeStopped { get; init; }
+
+    /// <summary>Whether the wall or board behind the surface is wet.</summary>
+    public bool SubstrateWet { get; init; }
+
+    /// <summary>Whether board or laminate is swollen or coming apart.</summary>
+    public bool SwollenOrDelaminated { get; init; }
+
+    /// <summary>Whether rust or other stains bleed through the surface.</summary>
+    public bool StainsBleed { get; init; }
+
+    /// <summary>Whether knives, hot pots or unwrapped food are to go on the finished surface.</summary>
+    public bool CuttingOrFoodContactExpected { get; init; }
+
+    /// <summary>Whether there is no way to lead exhaust air outdoors.</summary>
+    public bool NoExhaustPath { get; init; }
+
+    /// <summary>Whether an open flame or pilot cannot be shut off.</summary>
+    public bool FlameCannotBeShutOff { get; init; }
+
+    /// <summary>Whether people who must not breathe the vapour cannot leave.</summary>
+    public bool SensitiveOccupantsCannotLeave { get; init; }
+
+    /// <summary>Whether the customer does not accept the time before water may run.</summary>
+    public bool CureTimeRefused { get; init; }
+
+    /// <summary>The material and the number of defects.</summary>
+    /// <returns>Text such as <c>EnamelledCastIron, 2 defects</c>.</returns>
+    public override string ToString() => Material.ToString("G") + ", " + Figures.Fixed(Defects.Count, 0) + (Defects.Count == 1 ? " defect" : " defects");
+}

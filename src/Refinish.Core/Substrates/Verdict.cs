@@ -1,0 +1,86 @@
+using System;
+using System.Collections.Generic;
+using System.Linq;
+
+namespace Refinish.Substrates;
+
+/// <summary>Whether a surveyed fixture may be refinished: the worst rule decides, and every rule that applies is listed.</summary>
+/// <remarks>
+/// The order in which defects were written down does not matter. Lead and structural warnings are made from the survey itself and
+/// not from the outcome, so that no verdict can hide them. It is a judgement by rules of trade practice, not a structural,
+/// lead or air survey.
+/// </remarks>
+/// <example><code>
+/// Survey survey = new() { Material = FixtureMaterial.Acrylic, Defects = [new FlexingFloor(Length.FromMillimeters(4))], BuiltBefore1978 = false };
+/// Verdict verdict = new(survey);
+/// string why = verdict.Reasons[0].Sentence;   // "give of the floor: 4 mm; limit at most 2 mm; 2 mm beyond"
+/// </code></example>
+public sealed record Verdict
+{
+    /// <summary>Judges a survey.</summary>
+    /// <param name="survey">What was found.</param>
+    /// <param name="policy">The thresholds; <see cref="SurveyPolicy.Generic"/> when omitted.</param>
+    /// <exception cref="ArgumentNullException"><paramref name="survey"/> is missing.</exception>
+    public Verdict(Survey survey, SurveyPolicy? policy = null)
+    {
+        Survey = Guard.NotNull(survey, nameof(survey));
+        Policy = policy ?? SurveyPolicy.Generic;
+        Reasons = new ValueList<VerdictReason>(SurveyRules.All
+            .SelectMany(rule => rule.Find(survey, Policy).Select(finding => new VerdictReason(rule, finding)))
+            .OrderByDescending(reason => reason.Effect)
+            .ThenBy(reason => reason.RuleCode, StringComparer.Ordinal)
+            .ThenBy(reason => reason.Sentence, StringComparer.Ordinal));
+        Suitability = Reasons.Count == 0 ? Suitability.Suitable : Reasons[0].Effect;
+        Cautions = new ValueList<Caution>(SubstrateCautions.Of(survey));
+    }
+
+    /// <summary>What was judged.</summary>
+    public Survey Survey { get; }
+
+    /// <summary>By which thresholds.</summary>
+    public SurveyPolicy Policy { get; }
+
+    /// <summary>The outcome: that of the worst rule that applies.</summary>
+    public Suitability Suitability { get; }
+
+    /// <summary>Every rule that applies with what it found, the worst first.</summary>
+    public IReadOnlyList<VerdictReason> Reasons { get; }
+
+    /// <summary>What can hurt.</summary>
+    public IReadOnlyList<Caution> Cautions { get; }
+
+    /// <summary>Whether the work may be planned at all; the conditions among the reasons still have to be met first.</summary>
+    public bool MayBePlanned => Suitability != Suitability.NotSuitable;
+
+    /// <summary>The verdict as text: the outcome, every reason with its numbers and remedy, and the cautions.</summary>
+    /// <param name="system">Metric or US customary.</param>
+    /// <returns>Lines that end in a line feed.</returns>
+    public string ToText(UnitSystem system)
+    {
+        System.Text.StringBuilder text = new();
+        text.Append(SurveyRules.MaterialName(Survey.Material)).Append(": ").Append(Outcome).Append('\n');
+        foreach (VerdictReason reason in Reasons)
+        {
+            text.Append("  ").Append(reason.RuleCode).Append(' ').Append(reason.Title).Append(": ").Append(reason.SentenceIn(system))
+                .Append(". ").Append(reason.Remedy).Append("; then repeat: ").Append(reason.RepeatTest).Append(" [").Append(reason.Source).Append("]\n");
+        }
+
+        foreach (Caution caution in Cautions)
+        {
+            text.Append("  ! ").Append(caution).Append('\n');
+        }
+
+        return text.ToString();
+    }
+
+    /// <summary>The outcome and the codes of the rules behind it.</summary>
+    /// <returns>Text such as <c>not suitable as it stands: S-04</c>.</returns>
+    public override string ToString() => Reasons.Count == 0 ? Outcome : Outcome + ": " + string.Join(", ", Reasons.Select(reason => reason.RuleCode).Distinct());
+
+    private string Outcome => Suitability switch
+    {
+        Suitability.Suitable => "suitable",
+        Suitability.SuitableWithConditions => "suitable with conditions",
+        _ => "not suitable as it stands",
+    };
+}

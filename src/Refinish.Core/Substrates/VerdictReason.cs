@@ -1,0 +1,53 @@
+namespace Refinish.Substrates;
+
+/// <summary>Why a verdict came out as it did: one rule, what it found, and the way out.</summary>
+public sealed record VerdictReason
+{
+    private readonly string usSentence;
+
+    internal VerdictReason(SurveyRule rule, Finding finding)
+    {
+        RuleCode = rule.Code;
+        Effect = rule.Effect;
+        Title = rule.Title;
+        Sentence = finding.Sentence(UnitSystem.Si);
+        usSentence = finding.Sentence(UnitSystem.UsCustomary);
+        Comparison = finding.Comparison;
+        Remedy = rule.Remedy;
+        RepeatTest = rule.RepeatTest;
+        Source = rule.Source;
+    }
+
+    /// <summary>Code of the rule, such as "S-04".</summary>
+    public string RuleCode { get; }
+
+    /// <summary>What this reason alone makes of the fixture.</summary>
+    public Suitability Effect { get; }
+
+    /// <summary>What the rule is about.</summary>
+    public string Title { get; }
+
+    /// <summary>What was found, with its numbers in metric units.</summary>
+    public string Sentence { get; }
+
+    /// <summary>The threshold and how far off it is; <see langword="null"/> for a rule without one.</summary>
+    public LimitComparison? Comparison { get; }
+
+    /// <summary>What would help.</summary>
+    public string Remedy { get; }
+
+    /// <summary>Which test is repeated when that was done.</summary>
+    public string RepeatTest { get; }
+
+    /// <summary>What the rule rests on.</summary>
+    public Source Source { get; }
+
+    /// <summary>What was found, with its numbers.</summary>
+    /// <param name="system">Metric or US customary.</param>
+    /// <returns>One sentence without a full stop.</returns>
+    public string SentenceIn(UnitSystem system) => system == UnitSystem.UsCustomary ? usSentence : Sentence;
+
+    /// <summary>Code, finding and remedy in one line, in metric units.</summary>
+    /// <returns>One line of text.</returns>
+    public override string ToString() => RuleCode + " " + Title + ": " + Sentence + ". Remedy: " + Remedy + ". Then repeat: " + RepeatTest + ".";
+}

@@ -1,0 +1,60 @@
+using UnitsNet;
+
+namespace Refinish.Substrates;
+
+/// <summary>A worn place with an elliptical outline: V = κ (π l w / 4) h, a paraboloid (κ = 1/2) unless another profile is given.</summary>
+/// <example><code>
+/// WornPatch patch = new(Length.FromMillimeters(150), Length.FromMillimeters(100), Length.FromMillimeters(0.4));
+/// Volume hollow = patch.CavityVolume;   // 2356.2 mm³
+/// </code></example>
+public sealed record WornPatch : Defect
+{
+    private readonly double length;
+    private readonly double width;
+    private readonly double depth;
+
+    /// <summary>Records a worn patch.</summary>
+    /// <param name="length">Longer extent, more than 0 and at most 2 m.</param>
+    /// <param name="width">Shorter extent, more than 0 and at most <paramref name="length"/>.</param>
+    /// <param name="depth">Deepest point; more than 0 and at most half of <paramref name="width"/>.</param>
+    /// <param name="profile">How it falls to the deepest point; a shallow lens when omitted.</param>
+    /// <exception cref="System.ArgumentOutOfRangeException">A size is outside its range or <paramref name="profile"/> is not a named value.</exception>
+    public WornPatch(Length length, Length width, Length depth, BowlProfile profile = BowlProfile.Paraboloid)
+        : base(DefectKind.WornPatch, "worn patch")
+    {
+        this.length = Guard.Within(length, Bounds.Positive(Measure.Length, 2), nameof(length));
+        this.width = Guard.Within(width, Bounds.Positive(Measure.Length), nameof(width));
+        this.depth = Guard.Within(depth, Bounds.Positive(Measure.Length), nameof(depth));
+        Profile = Guard.Defined(profile, nameof(profile));
+        Guard.Rule(this.width <= this.length, nameof(width), this.width, Measure.Length, "at most length, " + Measure.Length.Format(this.length));
+        Guard.Rule(this.depth <= this.width / 2, nameof(depth), this.depth, Measure.Length, "at most half of width, " + Measure.Length.Format(this.width / 2));
+    }
+
+    /// <summary>Longer extent.</summary>
+    public Length Length => Length.FromMeters(length);
+
+    /// <summary>Shorter extent.</summary>
+    public Length Width => Length.FromMeters(width);
+
+    /// <summary>Deepest point.</summary>
+    public Length Depth => Length.FromMeters(depth);
+
+    /// <summary>How it falls to the deepest point.</summary>
+    public BowlProfile Profile { get; }
+
+    /// <summary>Volume of the hollow.</summary>
+    public Volume CavityVolume => Volume.FromCubicMeters(SubstratesKernel.Bowl(SubstratesKernel.Factor(Profile), length, width, depth));
+
+    /// <inheritdoc/>
+    public override string Describe(UnitSystem system) =>
+        "worn patch " + Mm(length, system) + " by " + Mm(width, system) + ", " + Mm(depth, system) + " deep";
+
+    internal override Cavity? CavityUnder(FillerPolicy policy)
+    {
+        Expression kappa = Expression.Quantity("κ", SubstratesKernel.Factor(Profile), Measure.Number);
+        Expression l = Expression.Quantity("l", length, Measure.Length);
+        Expression w = Expression.Quantity("w", width, Measure.Length);
+        Expression h = Expression.Quantity("h", depth, Measure.Length);
+        return new Cavity(CavityVolume.CubicMeters, depth, kappa * (Expression.Pi() * l * w / 4) * h, Source.Derived("bowl with an elliptical mouth"));
+    }
+}

@@ -1,0 +1,71 @@
+using System;
+using System.Globalization;
+using Refinish.Tests.Support;
+using UnitsNet;
+using Xunit;
+
+namespace Refinish.Tests.Foundation;
+
+public class GuardTests
+{
+    [Theory]
+    [InlineData("tr-TR")]
+    [InlineData("de-DE")]
+    [InlineData("ar-SA")]
+    [Evidence(Basis.Contract, "the message names parameter, value as given, unit and range, and is the same under every culture")]
+    public void Messages_name_everything_under_every_culture(string culture)
+    {
+        CultureInfo before = CultureInfo.CurrentCulture;
+        CultureInfo.CurrentCulture = new CultureInfo(culture);
+        try
+        {
+            ArgumentOutOfRangeException error = Assert.Throws<ArgumentOutOfRangeException>(
+                () => Guard.Within(Length.FromInches(-12.5), Bounds.Positive(Measure.Length, 3), "depth"));
+            Assert.StartsWith("depth is -317.5 mm (given as -12.5 in); allowed: more than 0 mm and at most 3000 mm.", error.Message, StringComparison.Ordinal);
+            Assert.Equal("depth", error.ParamName);
+            Assert.Equal("-12.5 in", error.ActualValue);
+        }
+        finally
+        {
+            CultureInfo.CurrentCulture = before;
+        }
+    }
+
+    [Theory]
+    [InlineData(double.NaN)]
+    [InlineData(double.PositiveInfinity)]
+    [InlineData(double.NegativeInfinity)]
+    [Evidence(Basis.Contract, "NaN and the infinities are refused by every kind of range")]
+    public void What_is_no_number_is_refused(double value)
+    {
+        Numbers.Refuses("x", () => Guard.Within(value, Bounds.Positive(Measure.Number), "x"));
+        Numbers.Refuses("x", () => Guard.Within(value, Bounds.NotNegative(Measure.Number), "x"));
+        Numbers.Refuses("x", () => Guard.Within(value, Bounds.Between(double.MinValue, double.MaxValue, Measure.Number), "x"));
+        Numbers.Refuses("x", () => Guard.Within(value, Bounds.Below(0, 1, Measure.Number), "x"));
+        Numbers.Refuses("x", () => Guard.Within(value, Bounds.Above(0, 1, Measure.Number), "x"));
+    }
+
+    [Fact]
+    [Evidence(Basis.Contract, "open ends exclude, closed ends include")]
+    public void Ends_are_open_or_closed_as_said()
+    {
+        Assert.Equal(1, Guard.Within(1, Bounds.Above(0, 1, Measure.Number), "x"));
+        Assert.Equal(0, Guard.Within(0, Bounds.Below(0, 1, Measure.Number), "x"));
+        Numbers.Refuses("x", () => Guard.Within(0, Bounds.Above(0, 1, Measure.Number), "x"));
+        Numbers.Refuses("x", () => Guard.Within(1, Bounds.Below(0, 1, Measure.Number), "x"));
+    }
+
+    [Fact]
+    [Evidence(Basis.Contract, "names, lists, enumerations and money are checked like numbers")]
+    public void Names_lists_enumerations_and_money_are_checked()
+    {
+        Assert.Throws<ArgumentException>(() => Guard.Named("  ", "name"));
+        Assert.Throws<ArgumentNullException>(() => Guard.Named(null, "name"));
+        Assert.Throws<ArgumentException>(() => Guard.List<string>([], "list", 1));
+        Assert.Throws<ArgumentException>(() => Guard.List(["a", null!], "list"));
+        Numbers.Refuses("hazard", () => Guard.Defined((Hazard)99, "hazard"));
+        Numbers.Refuses("price", () => Guard.Money(-0.01m, "price"));
+        Numbers.Refuses("price", () => Guard.Money(0, "price", zeroAllowed: false));
+        Numbers.Refuses("count", () => Guard.Count(0, 1, 3, "count"));
+    }
+}
