@@ -13,9 +13,9 @@ internal static class ClimateFormulas
 
     /// <summary>pws(T) for ice or for water; t in kelvins.</summary>
     public static Expression Saturation(Expression t, bool overIce) => Expression.Exp(overIce
-        ? (-5674.5359 / t) + 6.3925247 - (9.677843e-3 * t) + (6.2215701e-7 * Expression.Square(t)) + (2.0747825e-9 * Expression.Power(t, 3))
+        ? 6.3925247 - (5674.5359 / t) - (9.677843e-3 * t) + (6.2215701e-7 * Expression.Square(t)) + (2.0747825e-9 * Expression.Power(t, 3))
             - (9.484024e-13 * Expression.Power(t, 4)) + (4.1635019 * Expression.Ln(t))
-        : (-5800.2206 / t) + 1.3914993 - (4.8640239e-2 * t) + (4.1764768e-5 * Expression.Square(t)) - (1.4452093e-8 * Expression.Power(t, 3))
+        : 1.3914993 - (5800.2206 / t) - (4.8640239e-2 * t) + (4.1764768e-5 * Expression.Square(t)) - (1.4452093e-8 * Expression.Power(t, 3))
             + (6.5459673 * Expression.Ln(t)));
 
     /// <summary>A step for pws at a known temperature.</summary>

@@ -31,12 +31,12 @@ internal static class ClimateKernel
 
     /// <summary>eq. 5: saturation over ice, −100 to 0.01 °C.</summary>
     public static double LogSaturationOverIce(double t) =>
-        (-5674.5359 / t) + 6.3925247 - (9.677843e-3 * t) + (6.2215701e-7 * t * t) + (2.0747825e-9 * t * t * t)
+        6.3925247 - (5674.5359 / t) - (9.677843e-3 * t) + (6.2215701e-7 * t * t) + (2.0747825e-9 * t * t * t)
         - (9.484024e-13 * t * t * t * t) + (4.1635019 * Math.Log(t));
 
     /// <summary>eq. 6: saturation over liquid water, 0.01 to 200 °C.</summary>
     public static double LogSaturationOverWater(double t) =>
-        (-5800.2206 / t) + 1.3914993 - (4.8640239e-2 * t) + (4.1764768e-5 * t * t) - (1.4452093e-8 * t * t * t)
+        1.3914993 - (5800.2206 / t) - (4.8640239e-2 * t) + (4.1764768e-5 * t * t) - (1.4452093e-8 * t * t * t)
         + (6.5459673 * Math.Log(t));
 
     /// <summary>pws(T).</summary>
@@ -74,6 +74,9 @@ internal static class ClimateKernel
 
         return t;
     }
+
+    /// <summary>Saturation pressure at <see cref="Coldest"/>, about 1.4 mPa.</summary>
+    public static readonly double LeastPressure = Math.Exp(LogSaturationOverIce(Coldest));
 
     /// <summary>eq. 20: W = 0.621945 pw / (p − pw).</summary>
     public static double HumidityRatio(double vapourPressure, double pressure) => MassRatio * vapourPressure / (pressure - vapourPressure);

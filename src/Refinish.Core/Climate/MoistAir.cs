@@ -26,11 +26,17 @@ public sealed record MoistAir
     private const double StandardAtmosphere = 101325;
     internal static readonly Bounds Thermometer = Bounds.Between(213.15, 333.15, Measure.Temperature);
 
+    private static readonly string DewPointInRange =
+        "a humidity whose dew point is at least " + Measure.Temperature.Format(ClimateKernel.Coldest) + ", where the formula for ice ends";
+
     private static readonly Bounds Barometer = Bounds.Between(20e3, 110e3, Measure.Pressure);
 
     private readonly double dryBulb;
     private readonly double relativeHumidity;
     private readonly double pressure;
+
+    // Follows from the three readings; every other result starts from it.
+    private readonly double vapour;
 
     /// <summary>Takes the readings.</summary>
     /// <param name="dryBulb">Air temperature, −60 to 60 °C.</param>
@@ -52,13 +58,10 @@ public sealed record MoistAir
         this.relativeHumidity = relativeHumidity;
         this.pressure = pressure;
 
+        vapour = relativeHumidity * ClimateKernel.SaturationPressure(dryBulb);
+
         // The factor lets a dew point of exactly −100 °C through, which comes back with a rounding error.
-        Guard.Rule(
-            Vapour >= (1 - 1e-12) * ClimateKernel.SaturationPressure(ClimateKernel.Coldest),
-            humidityName,
-            relativeHumidity,
-            Measure.Percent,
-            "a humidity whose dew point is at least " + Measure.Temperature.Format(ClimateKernel.Coldest) + ", where the formula for ice ends");
+        Guard.Rule(vapour >= (1 - 1e-12) * ClimateKernel.LeastPressure, humidityName, relativeHumidity, Measure.Percent, DewPointInRange);
     }
 
     /// <summary>Air temperature.</summary>
@@ -74,7 +77,7 @@ public sealed record MoistAir
     public Pressure SaturationPressure => Pressure.FromPascals(ClimateKernel.SaturationPressure(dryBulb));
 
     /// <summary>Partial pressure of water vapour, pw = RH · pws.</summary>
-    public Pressure VapourPressure => Pressure.FromPascals(Vapour);
+    public Pressure VapourPressure => Pressure.FromPascals(vapour);
 
     /// <summary>Where the air would begin to give off water: the dew point, at and below 0.01 °C the frost point; −100 to 60 °C.</summary>
     public Temperature DewPoint => Temperature.FromKelvins(DewPointKelvins);
@@ -96,11 +99,11 @@ public sealed record MoistAir
 
     internal double Kelvins => dryBulb;
 
-    internal double Vapour => relativeHumidity * ClimateKernel.SaturationPressure(dryBulb);
+    internal double Vapour => vapour;
 
-    internal double DewPointKelvins => relativeHumidity == 1 ? dryBulb : ClimateKernel.DewPoint(Vapour);
+    internal double DewPointKelvins => relativeHumidity == 1 ? dryBulb : ClimateKernel.DewPoint(vapour);
 
-    private double Mixing => ClimateKernel.HumidityRatio(Vapour, pressure);
+    private double Mixing => ClimateKernel.HumidityRatio(vapour, pressure);
 
     private double Volume => ClimateKernel.SpecificVolume(dryBulb, Mixing, pressure);
 
@@ -125,7 +128,7 @@ public sealed record MoistAir
     /// <returns>The relative humidity at the surface; over ice at and below 0.01 °C.</returns>
     /// <exception cref="ArgumentOutOfRangeException">Outside −60 to 60 °C.</exception>
     public Ratio RelativeHumidityAt(Temperature surface) =>
-        Ratio.FromDecimalFractions(Vapour / ClimateKernel.SaturationPressure(Guard.Within(surface, Thermometer, nameof(surface))));
+        Ratio.FromDecimalFractions(vapour / ClimateKernel.SaturationPressure(Guard.Within(surface, Thermometer, nameof(surface))));
 
     /// <summary>How the relative humidity at a surface follows.</summary>
     /// <param name="surface">Temperature of the surface, −60 to 60 °C.</param>
@@ -135,9 +138,9 @@ public sealed record MoistAir
     {
         double ts = Guard.Within(surface, Thermometer, nameof(surface));
         WorkingStep saturation = ClimateFormulas.SaturationStep("saturation pressure at the surface", "p_ws,s", "T_s", ts);
-        Expression vapour = Expression.Quantity("p_w", Vapour, Measure.Pressure);
+        Expression partial = Expression.Quantity("p_w", vapour, Measure.Pressure);
         WorkingStep humidity = new(
-            "relative humidity at the surface", "RH_s", vapour / saturation.Result(), Vapour / saturation.Value, Measure.Percent, ClimateFormulas.Ideal);
+            "relative humidity at the surface", "RH_s", partial / saturation.Result(), vapour / saturation.Value, Measure.Percent, ClimateFormulas.Ideal);
         return new Workings("Air at a surface", [saturation, humidity], [Workings()]);
     }
 
@@ -152,7 +155,7 @@ public sealed record MoistAir
     {
         Bounds range = Bounds.Between(Math.Max(Thermometer.Minimum, DewPointKelvins), Thermometer.Maximum, Measure.Temperature);
         double t = Guard.Within(temperature, range, nameof(temperature));
-        return new MoistAir(t, HumidityAt(Vapour, t), pressure, nameof(temperature));
+        return new MoistAir(t, HumidityAt(vapour, t), pressure, nameof(temperature));
     }
 
     /// <summary>How every result follows.</summary>
@@ -163,10 +166,10 @@ public sealed record MoistAir
         Expression rh = Expression.Quantity("RH", relativeHumidity, Measure.Percent);
         Expression p = Expression.Quantity("p", pressure, Measure.Pressure);
         WorkingStep saturation = ClimateFormulas.SaturationStep("saturation pressure at the air temperature", "p_ws", "T", dryBulb);
-        WorkingStep vapour = new("vapour pressure", "p_w", rh * saturation.Result(), Vapour, Measure.Pressure, ClimateFormulas.Ideal);
-        WorkingStep dew = ClimateFormulas.DewPointStep("dew point", "T_d", vapour.Result(), DewPointKelvins);
+        WorkingStep partial = new("vapour pressure", "p_w", rh * saturation.Result(), vapour, Measure.Pressure, ClimateFormulas.Ideal);
+        WorkingStep dew = ClimateFormulas.DewPointStep("dew point", "T_d", partial.Result(), DewPointKelvins);
         WorkingStep ratio = new(
-            "humidity ratio", "W", ClimateKernel.MassRatio * vapour.Result() / (p - vapour.Result()), Mixing, Measure.HumidityRatio, ClimateFormulas.Ashrae("eq. 20"));
+            "humidity ratio", "W", ClimateKernel.MassRatio * partial.Result() / (p - partial.Result()), Mixing, Measure.HumidityRatio, ClimateFormulas.Ashrae("eq. 20"));
         Expression w = ratio.Result();
         WorkingStep volume = new(
             "specific volume",
@@ -179,7 +182,7 @@ public sealed record MoistAir
             "density of the humid air", "ρ", (1 + w) / volume.Result(), (1 + Mixing) / Volume, Measure.AirDensity, ClimateFormulas.Ashrae("eq. 11"));
         WorkingStep absolute = new(
             "absolute humidity", "d_v", w / volume.Result(), Mixing / Volume, Measure.VapourDensity, Source.Derived("mass of water per kg of dry air over the volume of that kg"));
-        Expression celsius = t - ClimateKernel.CelsiusZero;
+        Expression celsius = t - Expression.Quantity("T_0", ClimateKernel.CelsiusZero, Measure.AbsoluteTemperature);
         WorkingStep enthalpy = new(
             "enthalpy per kg of dry air, J/kg",
             "h",
@@ -187,7 +190,7 @@ public sealed record MoistAir
             ClimateKernel.Enthalpy(dryBulb, Mixing),
             Measure.SpecificEnergy,
             ClimateFormulas.Ashrae("eq. 30"));
-        return new Workings("Humid air", [saturation, vapour, dew, ratio, volume, density, absolute, enthalpy]);
+        return new Workings("Humid air", [saturation, partial, dew, ratio, volume, density, absolute, enthalpy]);
     }
 
     /// <summary>The readings and the dew point in one line, in metric units.</summary>

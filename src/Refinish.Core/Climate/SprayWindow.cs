@@ -42,8 +42,7 @@ public sealed record SprayWindow
         Air = Guard.NotNull(air, nameof(air));
         this.surface = Guard.Within(surface, MoistAir.Thermometer, nameof(surface));
         Limits = Guard.NotNull(limits, nameof(limits));
-        Guard.Rule(
-            Least <= Most, nameof(SprayLimits.MinimumTemperature), Least, Measure.Temperature, "at most MaximumTemperature, " + Measure.Temperature.Format(Most));
+        Guard.Rule(Least <= Most, nameof(SprayLimits.MinimumTemperature), Least, Measure.Temperature, "at most MaximumTemperature");
     }
 
     /// <summary>The air.</summary>

@@ -181,18 +181,9 @@ public sealed record CureClock
     private IEnumerable<(long Begin, double Kelvins)> Stretches()
     {
         long applied = History.TicksOf(Applied, nameof(Applied));
-        long start = 0;
-        for (int i = 0; i < History.List.Count; i++)
+        for (int i = History.SegmentAt(applied); i < History.List.Count; i++)
         {
-            TemperatureSegment segment = History.List[i];
-            long end = start + segment.Duration.Ticks;
-            bool last = i == History.List.Count - 1;
-            if (end > applied || last)
-            {
-                yield return (Math.Max(0, start - applied), segment.Kelvins);
-            }
-
-            start = end;
+            yield return (Math.Max(0, History.BeginOf(i) - applied), History.List[i].Kelvins);
         }
     }
 }

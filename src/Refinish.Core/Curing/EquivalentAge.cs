@@ -146,17 +146,12 @@ public sealed record EquivalentAge
     private double Seconds(long first, long last)
     {
         double age = 0;
-        long start = 0;
-        for (int i = 0; i < rates.Count && start < last; i++)
+        long begin = first;
+        for (int i = History.SegmentAt(first); begin < last; i++)
         {
-            long end = EndOf(i, start);
-            long ticks = Math.Min(end, last) - Math.Max(start, first);
-            if (ticks > 0)
-            {
-                age += ticks / (double)TimeSpan.TicksPerSecond * rates[i];
-            }
-
-            start = end;
+            long end = Math.Min(History.EndOf(i), last);
+            age += (end - begin) / (double)TimeSpan.TicksPerSecond * rates[i];
+            begin = end;
         }
 
         return age;
@@ -165,23 +160,18 @@ public sealed record EquivalentAge
     private Passage? Solve(long first, double age)
     {
         double gained = 0;
-        long start = 0;
-        for (int i = 0; i < rates.Count; i++)
+        long begin = first;
+        for (int i = History.SegmentAt(first); i < rates.Count; i++)
         {
-            long end = EndOf(i, start);
-            long begin = Math.Max(start, first);
-            if (end >= begin)
+            long end = History.EndOf(i);
+            double whole = (end - begin) / (double)TimeSpan.TicksPerSecond * rates[i];
+            if (end == long.MaxValue || gained + whole >= age)
             {
-                double whole = (end - begin) / (double)TimeSpan.TicksPerSecond * rates[i];
-                if (end == long.MaxValue || gained + whole >= age)
-                {
-                    return new Passage(i, begin, ((begin - first) / (double)TimeSpan.TicksPerSecond) + ((age - gained) / rates[i]));
-                }
-
-                gained += whole;
+                return new Passage(i, begin, ((begin - first) / (double)TimeSpan.TicksPerSecond) + ((age - gained) / rates[i]));
             }
 
-            start = end;
+            gained += whole;
+            begin = end;
         }
 
         return null;
@@ -191,32 +181,23 @@ public sealed record EquivalentAge
     {
         List<WorkingStep> steps = [];
         List<Expression> terms = [];
-        long start = 0;
-        for (int i = 0; i < rates.Count && start < last; i++)
+        long begin = first;
+        for (int i = History.SegmentAt(first); begin < last; i++)
         {
-            long end = EndOf(i, start);
-            long ticks = Math.Min(end, last) - Math.Max(start, first);
-            if (ticks > 0)
-            {
-                double seconds = ticks / (double)TimeSpan.TicksPerSecond;
-                string index = Figures.Significant(steps.Count + 1);
-                Expression time = Expression.Quantity("Δt_" + index, seconds, Measure.Hours);
-                Expression rate = Shift.Formula("T_" + index, History.List[i].Kelvins, reference);
-                WorkingStep step = new("age gained in stretch " + index, "t_e," + index, time * rate, seconds * rates[i], Measure.Hours, Shift.Source);
-                steps.Add(step);
-                terms.Add(step.Result());
-            }
-
-            start = end;
+            long end = Math.Min(History.EndOf(i), last);
+            double seconds = (end - begin) / (double)TimeSpan.TicksPerSecond;
+            string index = Figures.Significant(steps.Count + 1);
+            Expression time = Expression.Quantity("Δt_" + index, seconds, Measure.Hours);
+            Expression rate = Shift.Formula("T_" + index, History.List[i].Kelvins, reference);
+            WorkingStep step = new("age gained in stretch " + index, "t_e," + index, time * rate, seconds * rates[i], Measure.Hours, Shift.Source);
+            steps.Add(step);
+            terms.Add(step.Result());
+            begin = end;
         }
 
         sum = Expression.Sum(terms);
         return steps;
     }
-
-    // The last stretch of a history that holds on never ends.
-    private long EndOf(int segment, long start) =>
-        segment == rates.Count - 1 && History.LastHoldsOn ? long.MaxValue : start + History.List[segment].Duration.Ticks;
 
     private readonly struct Passage(int segment, long lastStart, double seconds)
     {

@@ -23,6 +23,9 @@ public sealed record TemperatureHistory
 {
     private readonly ValueList<TemperatureSegment> segments;
 
+    // Ticks from the start to the end of each stretch.
+    private readonly ValueList<long> ends;
+
     /// <summary>Makes a history.</summary>
     /// <param name="start">When it begins.</param>
     /// <param name="segments">The stretches in order, at least one.</param>
@@ -34,12 +37,17 @@ public sealed record TemperatureHistory
         Start = start;
         this.segments = Guard.List(segments, nameof(segments), 1);
         LastHoldsOn = lastHoldsOn;
-        long left = DateTime.MaxValue.Ticks - start.UtcTicks;
-        foreach (TemperatureSegment segment in this.segments)
+        long room = DateTime.MaxValue.Ticks - start.UtcTicks;
+        long[] elapsed = new long[this.segments.Count];
+        long end = 0;
+        for (int i = 0; i < elapsed.Length; i++)
         {
-            left -= segment.Duration.Ticks;
-            Guard.Rule(left >= 0, nameof(segments), segment.Duration.TotalSeconds, Measure.Hours, "stretches that end before the year 10000");
+            end += this.segments[i].Duration.Ticks;
+            elapsed[i] = end;
+            Guard.Rule(end <= room, nameof(segments), end / (double)TimeSpan.TicksPerSecond, Measure.Hours, "stretches that end before the year 10000");
         }
+
+        ends = new ValueList<long>(elapsed);
     }
 
     /// <summary>When it begins.</summary>
@@ -56,19 +64,7 @@ public sealed record TemperatureHistory
 
     internal ValueList<TemperatureSegment> List => segments;
 
-    internal long KnownTicks
-    {
-        get
-        {
-            long ticks = 0;
-            foreach (TemperatureSegment segment in segments)
-            {
-                ticks += segment.Duration.Ticks;
-            }
-
-            return ticks;
-        }
-    }
+    internal long KnownTicks => ends[ends.Count - 1];
 
     /// <summary>One temperature from an instant on, for ever.</summary>
     /// <param name="start">When it begins.</param>
@@ -84,17 +80,7 @@ public sealed record TemperatureHistory
     /// <exception cref="ArgumentOutOfRangeException">Before the start or after the end.</exception>
     public Temperature At(DateTimeOffset instant)
     {
-        long ticks = TicksOf(instant, nameof(instant));
-        foreach (TemperatureSegment segment in segments)
-        {
-            ticks -= segment.Duration.Ticks;
-            if (ticks < 0)
-            {
-                return segment.Temperature;
-            }
-        }
-
-        return segments[segments.Count - 1].Temperature;
+        return segments[SegmentAt(TicksOf(instant, nameof(instant)))].Temperature;
     }
 
     /// <summary>When it begins, how many stretches, and the first of them.</summary>
@@ -107,15 +93,40 @@ public sealed record TemperatureHistory
     internal long TicksOf(DateTimeOffset instant, string name)
     {
         long ticks = instant.UtcTicks - Start.UtcTicks;
-        long known = KnownTicks;
-        Guard.Rule(
-            ticks >= 0 && (LastHoldsOn || ticks <= known),
-            name,
-            ticks / (double)TimeSpan.TicksPerSecond,
-            Measure.Hours,
-            LastHoldsOn
+        if (ticks < 0 || (!LastHoldsOn && ticks > KnownTicks))
+        {
+            string allowed = LastHoldsOn
                 ? "at least 0 h after the start of the history"
-                : "0 h to " + Measure.Hours.Format(known / (double)TimeSpan.TicksPerSecond) + " after the start of the history");
+                : "0 h to " + Measure.Hours.Format(KnownTicks / (double)TimeSpan.TicksPerSecond) + " after the start of the history";
+            Guard.Rule(false, name, ticks / (double)TimeSpan.TicksPerSecond, Measure.Hours, allowed);
+        }
+
         return ticks;
     }
+
+    /// <summary>The stretch that holds a tick; at a change the one that begins, and the last one from its beginning on.</summary>
+    internal int SegmentAt(long ticks)
+    {
+        int low = 0;
+        int high = ends.Count - 1;
+        while (low < high)
+        {
+            int middle = (low + high) / 2;
+            if (ends[middle] <= ticks)
+            {
+                low = middle + 1;
+            }
+            else
+            {
+                high = middle;
+            }
+        }
+
+        return low;
+    }
+
+    internal long BeginOf(int segment) => segment == 0 ? 0 : ends[segment - 1];
+
+    /// <summary>The last stretch of a history that holds on never ends.</summary>
+    internal long EndOf(int segment) => segment == ends.Count - 1 && LastHoldsOn ? long.MaxValue : ends[segment];
 }

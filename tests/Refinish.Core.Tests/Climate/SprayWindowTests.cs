@@ -122,7 +122,7 @@ public class SprayWindowTests
     }
 
     [Fact]
-    [Evidence(Basis.Contract, "bad input")]
+    [Evidence(Basis.Contract, "ranges of the docstring, and limits that cross each other")]
     public void Refuses_what_cannot_be()
     {
         MoistAir air = new(Temperature.FromDegreesCelsius(20), Ratio.FromPercent(50));
