@@ -1,0 +1,101 @@
+using System;
+using System.Globalization;
+using UnitsNet;
+
+namespace Refinish.Fixtures;
+
+/// <summary>The outline of a fixture seen from above: a rounded rectangle or an ellipse.</summary>
+/// <remarks>Rounded rectangle: A = L W − (4 − π) r², P = 2 (L + W) − (8 − 2π) r. Ellipse: A = π L W / 4, P by quadrature of its arc.</remarks>
+/// <example><code>
+/// PlanOutline basin = PlanOutline.RoundedRectangle(Length.FromInches(24), Length.FromInches(19), Length.FromInches(4));
+/// double squareInches = basin.Area.SquareInches;   // 442.27
+/// </code></example>
+public sealed record PlanOutline
+{
+    private static readonly Bounds Sides = Bounds.Between(0.05, 3, Measure.Length);
+
+    private readonly double length;
+    private readonly double width;
+    private readonly double radius;
+
+    private PlanOutline(double length, double width, double radius, bool isEllipse)
+    {
+        this.length = length;
+        this.width = width;
+        this.radius = radius;
+        IsEllipse = isEllipse;
+    }
+
+    /// <summary>Length over all.</summary>
+    public Length Length => Length.FromMeters(length);
+
+    /// <summary>Width over all.</summary>
+    public Length Width => Length.FromMeters(width);
+
+    /// <summary>Corner radius; 0 for an ellipse.</summary>
+    public Length CornerRadius => Length.FromMeters(radius);
+
+    /// <summary>Whether it is an ellipse.</summary>
+    public bool IsEllipse { get; }
+
+    /// <summary>The area inside.</summary>
+    public Area Area => Area.FromSquareMeters(IsEllipse ? PlaneShapes.Ellipse(length, width) : PlaneShapes.RoundedRectangle(length, width, radius));
+
+    /// <summary>The length around.</summary>
+    public Length Perimeter => Length.FromMeters(
+        IsEllipse ? PlaneShapes.EllipseEdge(length, width) : PlaneShapes.RoundedRectangleEdge(length, width, radius));
+
+    /// <summary>A rectangle with rounded corners.</summary>
+    /// <param name="length">Length over all, 0.05 to 3 m.</param>
+    /// <param name="width">Width over all, 0.05 to 3 m.</param>
+    /// <param name="cornerRadius">Corner radius, 0 to half of the shorter side.</param>
+    /// <returns>The outline.</returns>
+    /// <exception cref="ArgumentOutOfRangeException">A length is outside its range.</exception>
+    public static PlanOutline RoundedRectangle(Length length, Length width, Length cornerRadius)
+    {
+        double l = Guard.Within(length, Sides, nameof(length));
+        double w = Guard.Within(width, Sides, nameof(width));
+        return new(l, w, Guard.Within(cornerRadius, Bounds.NotNegative(Measure.Length, Math.Min(l, w) / 2 * (1 + PlaneShapes.LastDigits)), nameof(cornerRadius)), false);
+    }
+
+    /// <summary>An ellipse.</summary>
+    /// <param name="length">Length over all, 0.05 to 3 m.</param>
+    /// <param name="width">Width over all, 0.05 to 3 m.</param>
+    /// <returns>The outline.</returns>
+    /// <exception cref="ArgumentOutOfRangeException">A length is outside its range.</exception>
+    public static PlanOutline Ellipse(Length length, Length width) =>
+        new(Guard.Within(length, Sides, nameof(length)), Guard.Within(width, Sides, nameof(width)), 0, true);
+
+    /// <summary>How area and perimeter follow.</summary>
+    /// <returns>The derivation.</returns>
+    public Workings Workings()
+    {
+        Expression l = Expression.Quantity("L", length, Measure.Length);
+        Expression w = Expression.Quantity("W", width, Measure.Length);
+        Expression r = Expression.Quantity("r", radius, Measure.Length);
+        WorkingStep area = new(
+            "area of the outline",
+            "A_o",
+            IsEllipse ? PlaneShapes.Ellipse(l, w) : PlaneShapes.RoundedRectangle(l, w, r),
+            Area.SquareMeters,
+            Measure.Area,
+            PlaneShapes.Elementary);
+        WorkingStep edge = new(
+            "perimeter of the outline",
+            "P_o",
+            IsEllipse ? PlaneShapes.EllipseEdge(l, w) : PlaneShapes.RoundedRectangleEdge(l, w, r),
+            Perimeter.Meters,
+            Measure.Length,
+            PlaneShapes.Elementary);
+        return new Workings("Outline in plan", [area, edge]);
+    }
+
+    /// <summary>The shape and its size in one line, in metric units.</summary>
+    /// <returns>Text such as <c>ellipse 560 mm × 460 mm</c>.</returns>
+    public override string ToString() => string.Format(
+        CultureInfo.InvariantCulture,
+        IsEllipse ? "ellipse {0} × {1}" : "rounded rectangle {0} × {1}, r {2}",
+        Measure.Length.Format(length),
+        Measure.Length.Format(width),
+        Measure.Length.Format(radius));
+}

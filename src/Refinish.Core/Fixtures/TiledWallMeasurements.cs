@@ -1,0 +1,143 @@
+using System;
+using System.Collections.Generic;
+using System.Globalization;
+using UnitsNet;
+
+namespace Refinish.Fixtures;
+
+/// <summary>What a tape measure gives for tiled walls that meet in a row, such as the three walls of an alcove.</summary>
+/// <remarks>The ranges are generous limits that catch a length typed in the wrong unit (invented); whether the lengths fit each other is checked by <see cref="TiledSurround"/>.</remarks>
+/// <example><code>
+/// Length height = Length.FromInches(60);
+/// TiledWallMeasurements tape = new()
+/// {
+///     Walls = [new(Length.FromInches(30), height), new(Length.FromInches(60), height), new(Length.FromInches(30), height)],
+///     TileLength = Length.FromInches(4.25), TileWidth = Length.FromInches(4.25),
+///     JointWidth = Length.FromInches(0.125), JointDepth = Length.FromInches(0.0625), JointProfile = JointProfile.Sharp,
+///     Openings = [],
+/// };
+/// </code></example>
+public sealed record TiledWallMeasurements
+{
+    private readonly double tileLength;
+    private readonly double tileWidth;
+    private readonly double jointWidth;
+    private readonly double jointDepth;
+
+    /// <summary>The walls in the order in which they meet, from left to right; at least one.</summary>
+    /// <exception cref="ArgumentException">Empty, or an entry is missing.</exception>
+    public required IReadOnlyList<WallRun> Walls
+    {
+        get;
+        init => field = Guard.List(value, nameof(Walls), 1);
+    }
+
+    /// <summary>One side of a tile, 5 mm to 2 m.</summary>
+    /// <exception cref="ArgumentOutOfRangeException">Outside the range.</exception>
+    public required Length TileLength
+    {
+        get => Length.FromMeters(tileLength);
+        init => tileLength = Guard.Within(value, Bounds.Between(5e-3, 2, Measure.Length), nameof(TileLength));
+    }
+
+    /// <summary>The other side of a tile, 5 mm to 2 m.</summary>
+    /// <exception cref="ArgumentOutOfRangeException">Outside the range.</exception>
+    public required Length TileWidth
+    {
+        get => Length.FromMeters(tileWidth);
+        init => tileWidth = Guard.Within(value, Bounds.Between(5e-3, 2, Measure.Length), nameof(TileWidth));
+    }
+
+    /// <summary>Width of a joint, 0.5 to 25 mm.</summary>
+    /// <exception cref="ArgumentOutOfRangeException">Outside the range.</exception>
+    public required Length JointWidth
+    {
+        get => Length.FromMeters(jointWidth);
+        init => jointWidth = Guard.Within(value, Bounds.Between(0.5e-3, 25e-3, Measure.Length), nameof(JointWidth));
+    }
+
+    /// <summary>How deep a joint lies below the tile, 0 to 15 mm; at most half its width where it is concave.</summary>
+    /// <exception cref="ArgumentOutOfRangeException">Outside the range.</exception>
+    public required Length JointDepth
+    {
+        get => Length.FromMeters(jointDepth);
+        init => jointDepth = Guard.Within(value, Bounds.NotNegative(Measure.Length, 15e-3), nameof(JointDepth));
+    }
+
+    /// <summary>The shape of the recess.</summary>
+    /// <exception cref="ArgumentOutOfRangeException">Not a named value.</exception>
+    public required JointProfile JointProfile
+    {
+        get;
+        init => field = Guard.Defined(value, nameof(JointProfile));
+    }
+
+    /// <summary>Windows, niches, dishes and plates that are not coated; may be empty.</summary>
+    /// <exception cref="ArgumentException">An entry is missing.</exception>
+    public required IReadOnlyList<RectangularOpening> Openings
+    {
+        get;
+        init => field = Guard.List(value, nameof(Openings));
+    }
+
+    internal TileJoint Joint => new(tileLength, tileWidth, jointWidth, jointDepth, JointProfile);
+
+    /// <summary>The walls and the tile in one line, in metric units.</summary>
+    /// <returns>Text such as <c>3 walls, tile 107.95 mm × 107.95 mm, joint 3.175 mm</c>.</returns>
+    public override string ToString() => string.Format(
+        CultureInfo.InvariantCulture,
+        "{0} {1}, tile {2} × {3}, joint {4}",
+        Walls.Count,
+        Walls.Count == 1 ? "wall" : "walls",
+        Measure.Length.Format(tileLength),
+        Measure.Length.Format(tileWidth),
+        Measure.Length.Format(jointWidth));
+
+    internal double FlatArea()
+    {
+        double area = 0;
+        for (int i = 0; i < Walls.Count; i++)
+        {
+            area += Walls[i].Area.SquareMeters;
+        }
+
+        return area;
+    }
+
+    /// <summary>Rules between two lengths; each refusal names the one that cannot be. Nothing is put into words while all is well.</summary>
+    internal void CheckConsistency()
+    {
+        if (JointProfile == JointProfile.Concave && jointDepth > jointWidth / 2 * (1 + PlaneShapes.LastDigits))
+        {
+            Guard.Rule(false, nameof(JointDepth), jointDepth, Measure.Length, "at most " + Measure.Length.Format(jointWidth / 2) + ", half of JointWidth, for a concave joint");
+        }
+
+        for (int i = 0; i < Openings.Count; i++)
+        {
+            if (!FitsAWall(Openings[i]))
+            {
+                Guard.Rule(false, nameof(Openings), Openings[i].Length.Meters, Measure.Length, "an opening (" + Openings[i] + ") that fits one of the walls");
+            }
+        }
+
+        double flat = FlatArea();
+        double open = RectangularOpening.AreaOf(Openings);
+        if (open > flat)
+        {
+            Guard.Rule(false, nameof(Openings), open, Measure.Area, "at most " + Measure.Area.Format(flat) + ", the area of all walls");
+        }
+    }
+
+    private bool FitsAWall(RectangularOpening opening)
+    {
+        for (int i = 0; i < Walls.Count; i++)
+        {
+            if (opening.FitsInto(Walls[i].Length.Meters, Walls[i].Height.Meters))
+            {
+                return true;
+            }
+        }
+
+        return false;
+    }
+}
