@@ -5,6 +5,8 @@ namespace Refinish;
 /// <summary>How tightly written formulas bind; parentheses are set where a looser one stands inside a tighter one.</summary>
 internal static class Binding
 {
+    /// <summary>A negative number: fine in front, in need of parentheses after any sign.</summary>
+    public const int Negative = 5;
     public const int Sum = 10;
     public const int Product = 20;
 
@@ -28,7 +30,7 @@ internal sealed class NumberExpression(double value, string? name) : Expression
 
     public override double Evaluate() => value;
 
-    internal override int BindingIn(FormulaWriter writer) => value < 0 ? Binding.Sum : Binding.Atom;
+    internal override int BindingIn(FormulaWriter writer) => value < 0 ? Binding.Negative : Binding.Atom;
 
     internal override void WriteTo(FormulaWriter writer)
     {
@@ -52,7 +54,7 @@ internal sealed class QuantityExpression(string symbol, double value, Measure me
     internal override int BindingIn(FormulaWriter writer) => writer.System switch
     {
         null => Binding.Atom,
-        UnitSystem system when measure.Shown(value, system) < 0 => Binding.Sum,
+        UnitSystem system when measure.Shown(value, system) < 0 => Binding.Negative,
         UnitSystem system => measure.Symbol(system).Length == 0 ? Binding.Atom : Binding.NumberWithUnit,
     };
 
@@ -104,13 +106,13 @@ internal sealed class OperationExpression(Operation operation, Expression left, 
         switch (operation)
         {
             case Operation.Add:
-                writer.Infix(left, " + ", right, Binding.Sum, Binding.Sum);
+                writer.Infix(left, " + ", right, Binding.Negative, Binding.Sum);
                 break;
             case Operation.Subtract when IsNegation:
                 writer.Text("−").Nested(right, Binding.Product);
                 break;
             case Operation.Subtract:
-                writer.Infix(left, " − ", right, Binding.Sum, Binding.Sum + 1);
+                writer.Infix(left, " − ", right, Binding.Negative, Binding.Sum + 1);
                 break;
             case Operation.Multiply:
                 writer.Infix(left, writer.Times, right, Binding.Product, Binding.Product);

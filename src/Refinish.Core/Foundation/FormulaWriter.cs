@@ -56,14 +56,14 @@ internal sealed class FormulaWriter
         return this;
     }
 
-    public void Number(double value) => text.Append(IsLatex ? Figures.SignificantLatex(value, 10) : Figures.Significant(value, 10));
+    public void Number(double value) => text.Append(IsLatex ? Figures.SignificantLatex(value, 10) : Signed(Figures.Significant(value, 10)));
 
     public void Symbol(string symbol) => text.Append(SymbolText(symbol, Style));
 
     public void Amount(double value, Measure measure, UnitSystem system)
     {
         string unit = measure.Symbol(system);
-        text.Append(IsLatex ? measure.FormatLatex(value, system) : measure.FormatNumber(value, system));
+        text.Append(IsLatex ? measure.FormatLatex(value, system) : Signed(measure.FormatNumber(value, system)));
         if (unit.Length > 0)
         {
             text.Append(IsLatex ? "\\," + LatexUnit(unit) : unit == "°" ? unit : " " + unit);
@@ -166,6 +166,9 @@ internal sealed class FormulaWriter
         text.Append(" = ");
         target.WriteTo(this);
     }
+
+    // Formulas subtract with a minus sign, so their numbers carry the same one.
+    private static string Signed(string number) => number.Replace('-', '−');
 
     private static string LatexSymbol(string symbol)
     {

@@ -1,0 +1,42 @@
+using System.Linq;
+using Refinish.Jobs;
+
+namespace Refinish.Samples.BathroomJob;
+
+/// <summary>What the customer takes, what the shop files, and the cautions of the whole job.</summary>
+internal static class HandoverSheet
+{
+    public static void Write(Paper paper, BathroomPlan plan)
+    {
+        paper.Heading("Handover");
+        if (plan.Handover is Handover handover)
+        {
+            paper.Line("No water before " + Paper.Day(handover.WaterFrom) + " " + Paper.Clock(handover.WaterFrom) + " (coating " + Paper.Day(handover.CoatingReady) + " "
+                + Paper.Clock(handover.CoatingReady) + ", caulk " + Paper.Day(handover.CaulkReady) + " " + Paper.Clock(handover.CaulkReady) + ")");
+            paper.Line("Full cure " + Paper.Day(handover.FullCure) + "; warranty until " + Paper.Day(handover.WarrantyUntil));
+            foreach (string limit in handover.CareLimits.Concat(handover.Exclusions.Select(exclusion => "Not covered: " + exclusion)))
+            {
+                paper.Line(limit, 2, "· ");
+            }
+
+            paper.Line("Inspect: dry film " + paper.Show(Measure.Film, handover.Film.Minimum.Meters) + " to " + paper.Show(Measure.Film, handover.Film.Maximum.Meters)
+                + " over what was there before, " + handover.Spots + " spots of three readings");
+            foreach (string entry in handover.Record)
+            {
+                paper.Line(entry, 2, "[ ] ");
+            }
+        }
+
+        paper.Heading("Cautions");
+        foreach (Caution caution in plan.Cautions)
+        {
+            paper.Line(caution.Sentence + " (Decided by: " + caution.DecidedBy + ".)", 0, "! ");
+        }
+
+        paper.Heading("Taken for granted");
+        foreach (string assumption in plan.Assumptions)
+        {
+            paper.Line(assumption, 0, "· ");
+        }
+    }
+}

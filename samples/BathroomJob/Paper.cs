@@ -1,0 +1,73 @@
+using System;
+using System.Collections.Generic;
+using System.Globalization;
+using System.Linq;
+using System.Text;
+
+namespace Refinish.Samples.BathroomJob;
+
+/// <summary>Plain text of fixed width: headings, wrapped lines, and tables whose columns fit their cells.</summary>
+internal sealed class Paper(UnitSystem system)
+{
+    public const int Width = 100;
+
+    private readonly StringBuilder text = new();
+
+    public UnitSystem System { get; } = system;
+
+    public string Show(Measure measure, double si, int figures = 3) => measure.Format(si, System, figures);
+
+    public static string Clock(DateTimeOffset instant) => instant.ToString("HH:mm", CultureInfo.InvariantCulture);
+
+    public static string Day(DateTimeOffset instant) => instant.ToString("ddd d MMM yyyy", CultureInfo.InvariantCulture);
+
+    public static string Span(TimeSpan time) => time.TotalHours >= 1
+        ? ((int)time.TotalHours).ToString(CultureInfo.InvariantCulture) + " h " + time.Minutes.ToString("00", CultureInfo.InvariantCulture)
+        : Math.Round(time.TotalMinutes).ToString(CultureInfo.InvariantCulture) + " min";
+
+    public void Heading(string title)
+    {
+        text.Append('\n').Append(title.ToUpperInvariant()).Append('\n').Append('─', Width).Append('\n');
+    }
+
+    public void Line(string line = "", int indent = 0, string mark = "")
+    {
+        int room = Width - indent - mark.Length;
+        string lead = new string(' ', indent) + mark;
+        foreach (string piece in Wrapped(line, room))
+        {
+            text.Append((lead + piece).TrimEnd()).Append('\n');
+            lead = new string(' ', indent + mark.Length);
+        }
+    }
+
+    public void Table(IReadOnlyList<string[]> rows, string alignment, int indent = 2)
+    {
+        int[] widths = [.. Enumerable.Range(0, alignment.Length).Select(column => rows.Max(row => row[column].Length))];
+        foreach (string[] row in rows)
+        {
+            text.Append(' ', indent);
+            IEnumerable<string> cells = row.Select((cell, column) => alignment[column] == 'r' ? cell.PadLeft(widths[column]) : cell.PadRight(widths[column]));
+            text.Append(string.Join("  ", cells).TrimEnd()).Append('\n');
+        }
+    }
+
+    public override string ToString() => text.ToString();
+
+    private static IEnumerable<string> Wrapped(string line, int room)
+    {
+        StringBuilder piece = new();
+        foreach (string word in line.Split(' '))
+        {
+            if (piece.Length > 0 && piece.Length + 1 + word.Length > room)
+            {
+                yield return piece.ToString();
+                piece.Clear();
+            }
+
+            piece.Append(piece.Length > 0 ? " " : string.Empty).Append(word);
+        }
+
+        yield return piece.ToString();
+    }
+}

@@ -1,0 +1,40 @@
+using System.Collections.Generic;
+using System.Globalization;
+using System.Linq;
+using Refinish.Estimating;
+using Refinish.Jobs;
+
+namespace Refinish.Samples.BathroomJob;
+
+/// <summary>The lines that the customer sees, what is behind them, and how that compares with tearing everything out.</summary>
+internal static class PriceSheet
+{
+    public static void Write(Paper paper, BathroomPlan plan)
+    {
+        paper.Heading("Price");
+        if (plan.Price is not PriceEstimate price || price.Total is null)
+        {
+            paper.Line("No price; see the job sheet.");
+            return;
+        }
+
+        string currency = plan.Job.Prices.Currency;
+        List<string[]> rows = [.. price.Lines.Select(line => new[]
+        {
+            line.Code, line.Description, line.Quantity.ToString("0.##", CultureInfo.InvariantCulture), line.Unit, Money(line.Rate), Money(line.Amount),
+        })];
+        rows.Add([string.Empty, "to pay, " + currency, string.Empty, string.Empty, string.Empty, Money(price.Total.Value)]);
+        paper.Table(rows, "llrlrr");
+        paper.Line();
+        paper.Line("For the shop only: cost " + Money(price.Cost!.Value) + ", net " + Money(price.Net!.Value) + ", profit " + Money(price.Profit!.Value) + " " + currency
+            + " = " + paper.Show(Measure.Percent, price.RealisedMargin!.Value.DecimalFractions) + " margin on price = "
+            + paper.Show(Measure.Percent, price.RealisedMarkup!.Value.DecimalFractions) + " markup on cost; warranty reserve " + Money(plan.Reserve!.Reserve)
+            + " for " + paper.Show(Measure.Percent, plan.Reserve.FailedWithinTerm.DecimalFractions) + " expected failures in " + plan.Job.Warranty.Years + " years.");
+        if (plan.Comparison is not null)
+        {
+            paper.Line(plan.Comparison.Sentence());
+        }
+    }
+
+    private static string Money(decimal amount) => amount.ToString("F2", CultureInfo.InvariantCulture);
+}

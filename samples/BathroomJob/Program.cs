@@ -1,0 +1,58 @@
+using System;
+using System.Linq;
+using System.Text;
+using Refinish.Jobs;
+
+namespace Refinish.Samples.BathroomJob;
+
+/// <summary>Plans one invented bathroom and prints what a refinisher takes along: job sheet, mixing cards, timeline, air, price, handover.</summary>
+internal static class Program
+{
+    private const string Usage = "Usage: BathroomJob [--units si|us] [--workings]";
+
+    private static int Main(string[] arguments)
+    {
+        Console.OutputEncoding = Encoding.UTF8;
+        if (arguments.Contains("--help"))
+        {
+            Console.WriteLine(Usage);
+            return 0;
+        }
+
+        UnitSystem system = UnitSystem.Si;
+        bool workings = false;
+        for (int i = 0; i < arguments.Length; i++)
+        {
+            switch (arguments[i])
+            {
+                case "--workings":
+                    workings = true;
+                    break;
+                case "--units" when i + 1 < arguments.Length && arguments[i + 1] is "si" or "us":
+                    system = arguments[++i] == "us" ? UnitSystem.UsCustomary : UnitSystem.Si;
+                    break;
+                default:
+                    Console.Error.WriteLine("Not understood: " + arguments[i]);
+                    Console.Error.WriteLine(Usage);
+                    return 2;
+            }
+        }
+
+        BathroomPlan plan = Scenario.Guesthouse().Plan();
+        Paper paper = new(system);
+        JobSheet.Write(paper, plan);
+        MixingCards.Write(paper, plan);
+        Timeline.Write(paper, plan);
+        AirSheet.Write(paper, plan);
+        PriceSheet.Write(paper, plan);
+        HandoverSheet.Write(paper, plan);
+        Console.Write(paper.ToString());
+        if (workings)
+        {
+            Console.WriteLine();
+            Console.Write(plan.Workings().ToPlainText(system));
+        }
+
+        return 0;
+    }
+}
