@@ -149,7 +149,8 @@ public class AirStudyProperties
         VolumeFlow exposure = study.AirflowForExposureIndex!.Value;
         if (exposure.CubicMetersPerSecond is > 0 and < 10)
         {
-            Numbers.Close(1, With(study, exposure).StrictestIndex!.Value, 1e-9);
+            AirStudy enough = With(study, exposure);
+            Numbers.Close(1, Math.Max(enough.StrictestIndex!.Value, enough.ShortTermIndex!.Value), 1e-9);
         }
 
         static AirStudy With(AirStudy study, VolumeFlow flow) => new(

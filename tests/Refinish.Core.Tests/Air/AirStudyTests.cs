@@ -165,6 +165,19 @@ public class AirStudyTests
     }
 
     [Fact]
+    [Evidence(Basis.Independent, "by hand, without airflow: butyl acetate over 200 ppm, xylene over 150 ppm, methoxypropyl acetate over 100 ppm; acetone has no short-term limit here")]
+    public void Short_term_index_follows_by_hand()
+    {
+        SolventShare[] shares = [Rooms.Share(GenericSolvents.ButylAcetate, 40), Rooms.Share(GenericSolvents.Xylene, 30), Rooms.Share(GenericSolvents.MethoxypropylAcetate, 20), Rooms.Share(GenericSolvents.Acetone, 10)];
+        AirStudy study = Rooms.Study(Rooms.Bathroom, Rooms.Fan(0, 1), Rooms.Coat(0, 6, 10, 0.4, 15, shares));
+        double ppm = 10 / 9.06 * 24.45e-3 * 1e6;
+        double expected = ppm * ((0.4 / 116.16 / 200) + (0.3 / 106.17 / 150) + (0.2 / 132.16 / 100));
+        Numbers.Close(expected, study.ShortTermIndex!.Value);
+        Assert.Equal(ComparisonOutcome.Beyond, study.ShortTermLimit.Outcome);
+        Assert.Null(Rooms.Study(Rooms.Bathroom, Rooms.Fan(0, 1), Rooms.Coat(0, 6, 10, 0.4, 15, Rooms.Share(GenericSolvents.Acetone, 100))).ShortTermIndex);
+    }
+
+    [Fact]
     [Evidence(Basis.Identity, "at four fifths of the pressure the same vapour is five quarters of the volume fraction; exposure limits stay at 760 mmHg")]
     public void Thin_air_brings_the_flammable_limit_nearer()
     {
