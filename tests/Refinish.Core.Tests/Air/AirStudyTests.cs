@@ -16,7 +16,7 @@ public class AirStudyTests
     [InlineData(6, 5.1273)]
     [InlineData(20, 1.4580)]
     [InlineData(60, 0.09721)]
-    [Evidence(Basis.Independent, "job notes, one coat worked by hand with the closed form: M 164 g, V 9.06 m³, Q 150 cfm, K 2, f 0.4, film 1/15 min, spray 6 min; four to five figures")]
+    [Evidence(Basis.Independent, "one coat worked by hand with the closed form: M 164 g, V 9.06 m³, Q 150 cfm, K 2, f 0.4, film 1/15 min, spray 6 min; four to five figures")]
     public void Concentrations_match_the_worked_coat(double minutes, double gramsPerCubicMeter)
     {
         AirStudy study = Rooms.Study(Rooms.Bathroom, Rooms.Fan(150, 2), Rooms.Coat(0, 6, 164, 0.4, 15));
