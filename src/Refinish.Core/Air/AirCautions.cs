@@ -98,7 +98,7 @@ public static class AirCautions
         Hazard.SolventVapour,
         "Never work alone with solvents in a bathroom: a second person outside it, who can see or hear the first and who does not go in without supplied air.",
         "the employer's emergency plan",
-        Source.CommonPractice("second person outside; the refinishers who died had worked alone or were found later"));
+        Source.CommonPractice("second person outside"));
 
     internal static Caution NoAirflow { get; } = new(
         Hazard.SolventVapour,

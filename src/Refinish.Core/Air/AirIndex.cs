@@ -11,18 +11,19 @@ internal sealed class AirIndex
     private readonly RoomHistory history;
     private readonly AirStudy study;
     private readonly AirMaximum peak;
-    private readonly AirMaximum day;
+    private readonly AirMaximum average;
 
-    public AirIndex(AirStudy study, double molarVolume, double?[] limits)
+    public AirIndex(AirStudy study, double molarVolume, double?[] limits, double window, double over)
     {
         this.study = study;
         MolarVolume = molarVolume;
         Limits = limits;
         IsWhole = limits.All(limit => limit is not null);
+        IsEmpty = limits.All(limit => limit is null);
         Weights = study.Load.Weights(molarVolume, limits);
         history = new RoomHistory(study.Load.Timeline, study.Changes, Weights);
         peak = AirMaximum.Peak(study, history, Weights);
-        day = AirMaximum.Window(study, history, Weights, study.ShiftSeconds, AirStudy.EightHours);
+        average = AirMaximum.Window(study, history, Weights, window, over);
     }
 
     public double MolarVolume { get; }
@@ -33,6 +34,9 @@ internal sealed class AirIndex
     /// <summary>Whether every substance has a limit.</summary>
     public bool IsWhole { get; }
 
+    /// <summary>Whether no substance has one.</summary>
+    public bool IsEmpty { get; }
+
     /// <summary>Per coat, the volume of air that its vapour can bring to the limits.</summary>
     public double[] Weights { get; }
 
@@ -40,12 +44,12 @@ internal sealed class AirIndex
 
     public double? PeakAt => peak.At;
 
-    /// <summary>The worst shift's index, spread over eight hours.</summary>
-    public double EightHour => day.Value;
+    /// <summary>The largest averaged index.</summary>
+    public double Average => average.Value;
 
     public AirMaximum PeakMaximum => peak;
 
-    public AirMaximum DayMaximum => day;
+    public AirMaximum AverageMaximum => average;
 
     public TimeSpan? TimeToFall(double level)
     {

@@ -43,6 +43,7 @@ public sealed class AirStudy
     internal static readonly Source Tenth = Source.Published("WAC 296-304-03009", "(2): below 10 % of the lower explosive limit, spray painting in ships");
 
     private const string OshaLimit = "OSHA PEL";
+    private const string BreatheProtected = "breathing protection by the employer's programme; less solvent at a time; more fresh air seldom suffices in a bathroom";
 
     private readonly double shift;
 
@@ -79,9 +80,11 @@ public sealed class AirStudy
         Changes = exhaust.FreshAirFlow.CubicMetersPerSecond / RoomVolume;
         Substances = new ValueList<SubstanceAir>(Enumerable.Range(0, Load.Solvents.Length).Select(Study));
 
-        Flammability = new AirIndex(this, AirKernel.MolarVolume * AirKernel.StandardPressure / room.AirPressure.Pascals, LowerFlammableLimits());
-        Osha = new AirIndex(this, AirKernel.MolarVolume, LowestAverages(OshaLimit));
-        Strictest = new AirIndex(this, AirKernel.MolarVolume, LowestAverages(null));
+        double actual = AirKernel.MolarVolume * AirKernel.StandardPressure / room.AirPressure.Pascals;
+        Flammability = new AirIndex(this, actual, LowerFlammableLimits(), this.shift, EightHours);
+        Osha = new AirIndex(this, AirKernel.MolarVolume, Lowest(ExposureLimitKind.Twa8h, OshaLimit), this.shift, EightHours);
+        Strictest = new AirIndex(this, AirKernel.MolarVolume, Lowest(ExposureLimitKind.Twa8h, null), this.shift, EightHours);
+        ShortTerm = new AirIndex(this, AirKernel.MolarVolume, Lowest(ExposureLimitKind.Stel15min, null), FifteenMinutes, FifteenMinutes);
     }
 
     /// <summary>The room.</summary>
@@ -129,7 +132,7 @@ public sealed class AirStudy
     /// <summary>
     /// The mixture index of the eight-hour averages over the OSHA limits, Em = Σ C/L; <see langword="null"/> when a substance has no OSHA limit.
     /// </summary>
-    public double? AdditiveIndex => Osha.IsWhole ? Osha.EightHour : null;
+    public double? AdditiveIndex => Osha.IsWhole ? Osha.Average : null;
 
     /// <summary>That index against 1. Cannot be judged when a substance has no OSHA limit, unless the others alone pass 1.</summary>
     public LimitComparison AdditiveLimit => IndexComparison(Osha, "mixture index of the OSHA limits, 8-hour averages");
@@ -137,10 +140,26 @@ public sealed class AirStudy
     /// <summary>
     /// The mixture index over the lowest eight-hour limit known for each substance, whoever set it; <see langword="null"/> when a substance has none.
     /// </summary>
-    public double? StrictestIndex => Strictest.IsWhole ? Strictest.EightHour : null;
+    public double? StrictestIndex => Strictest.IsWhole ? Strictest.Average : null;
 
     /// <summary>That index against 1.</summary>
     public LimitComparison StrictestLimit => IndexComparison(Strictest, "mixture index of the lowest limits known, 8-hour averages");
+
+    /// <summary>
+    /// The mixture index of the worst fifteen minutes over the lowest short-term limit known for each substance. Those without a short-term
+    /// limit are left out; <see langword="null"/> when none has one.
+    /// </summary>
+    public double? ShortTermIndex => ShortTerm.IsEmpty ? null : ShortTerm.Average;
+
+    /// <summary>That index against 1. It is usually the one that a bathroom fails, since a coat is sprayed in minutes.</summary>
+    public LimitComparison ShortTermLimit => new(
+        "mixture index of the lowest short-term limits known, worst fifteen minutes",
+        ShortTermIndex,
+        1,
+        LimitSense.AtMost,
+        Measure.Number,
+        Additive,
+        ShortTermIndex > 1 ? BreatheProtected : null);
 
     /// <summary>
     /// The flow the exhaust must really move (mixing factor included) so that the peak stays at a quarter of the lower flammable limit;
@@ -157,11 +176,16 @@ public sealed class AirStudy
         Flammability.IsWhole ? Flow(AirSizing.GreatestRelease(Load, Flammability.Weights) / (QuarterOfLimit * RoomVolume)) : null;
 
     /// <summary>
-    /// The flow the exhaust must really move so that the mixture index of the lowest limits known is 1; zero when it is below without a fan,
-    /// <see langword="null"/> when a substance has no limit. In a bathroom it is usually far beyond any fan: then breathing protection has to do it.
+    /// The flow the exhaust must really move so that neither the mixture index of the lowest eight-hour limits known nor that of the short-term
+    /// limits is above 1; zero when both are below without a fan, <see langword="null"/> when a substance has no eight-hour limit.
+    /// In a bathroom it is usually far beyond any fan: then breathing protection has to do it.
     /// </summary>
     public VolumeFlow? AirflowForExposureIndex =>
-        Strictest.IsWhole ? Flow(AirSizing.ForDose(Load, Strictest.Weights, shift, EightHours * RoomVolume)) : null;
+        Strictest.IsWhole
+            ? Flow(Math.Max(
+                AirSizing.ForDose(Load, Strictest.Weights, shift, EightHours * RoomVolume),
+                AirSizing.ForDose(Load, ShortTerm.Weights, FifteenMinutes, FifteenMinutes * RoomVolume)))
+            : null;
 
     /// <summary>What to warn of with these results.</summary>
     public IReadOnlyList<Caution> Cautions => ExposureComparisons.Cautions(this);
@@ -180,6 +204,8 @@ public sealed class AirStudy
     internal AirIndex Osha { get; }
 
     internal AirIndex Strictest { get; }
+
+    internal AirIndex ShortTerm { get; }
 
     /// <summary>The concentration of a substance at a time.</summary>
     /// <param name="solvent">A substance of this study, known by its registry number.</param>
@@ -271,12 +297,12 @@ public sealed class AirStudy
 
     private static LimitComparison IndexComparison(AirIndex index, string subject) => new(
         index.IsWhole ? subject : subject + ", of the substances whose limit is known",
-        index.IsWhole || index.EightHour > 1 ? index.EightHour : null,
+        index.IsWhole || index.Average > 1 ? index.Average : null,
         1,
         LimitSense.AtMost,
         Measure.Number,
         Additive,
-        index.EightHour > 1 ? "breathing protection by the employer's programme; less solvent in a day; more fresh air seldom suffices in a bathroom" : null);
+        index.Average > 1 ? BreatheProtected : null);
 
     private LimitComparison Flammable(double limit, string subject, Source source) => new(
         Flammability.IsWhole ? subject : subject + ", of the substances whose limit is known",
@@ -308,10 +334,10 @@ public sealed class AirStudy
 
     private double?[] LowerFlammableLimits() => [.. Load.Solvents.Select(solvent => solvent.LowerFlammableLimit?.DecimalFractions)];
 
-    private double?[] LowestAverages(string? authority) =>
+    private double?[] Lowest(ExposureLimitKind kind, string? authority) =>
     [
         .. Load.Solvents.Select(solvent => Limits
-            .Where(limit => limit.Kind == ExposureLimitKind.Twa8h
+            .Where(limit => limit.Kind == kind
                 && string.Equals(limit.CasNumber, solvent.CasNumber, StringComparison.Ordinal)
                 && (authority is null || string.Equals(limit.Authority, authority, StringComparison.Ordinal)))
             .Min(limit => limit.VolumeFractionOf(solvent.MolarMass)?.DecimalFractions)),

@@ -29,12 +29,22 @@ internal static class AirStudyWorkings
 
         if (study.Osha.IsWhole)
         {
-            parts.Add(Index(study, study.Osha, "Mixture index, OSHA limits", "Em"));
+            parts.Add(new Workings("Mixture index, OSHA limits", Index(study, study.Osha, "mixture index, OSHA limits", "Em", study.ShiftSeconds, AirStudy.EightHours)));
         }
 
         if (study.Strictest.IsWhole)
         {
-            parts.Add(Strictest(study));
+            parts.Add(new Workings("Mixture index, lowest limits known", Index(study, study.Strictest, "mixture index, lowest limits known", "Em_low", study.ShiftSeconds, AirStudy.EightHours)));
+        }
+
+        if (!study.ShortTerm.IsEmpty)
+        {
+            parts.Add(new Workings("Mixture index, short-term limits", Index(study, study.ShortTerm, "mixture index, short-term limits", "Em_15", AirStudy.FifteenMinutes, AirStudy.FifteenMinutes)));
+        }
+
+        if (study.Strictest.IsWhole)
+        {
+            parts.Add(ExposureAirflow(study));
         }
 
         return new Workings("Air of the room", [], parts);
@@ -180,30 +190,29 @@ internal static class AirStudyWorkings
         return Expression.Sum(sum);
     }
 
-    private static Workings Index(AirStudy study, AirIndex index, string title, string symbol)
+    private static List<WorkingStep> Index(AirStudy study, AirIndex index, string name, string symbol, double window, double over)
     {
         List<WorkingStep> steps = [];
         Expression molar = Expression.Quantity("V_m", index.MolarVolume, Measure.MolarVolume);
         Expression[] terms = Weights(study, index, molar, "L", AirStudy.Additive, steps);
-        Expression day = Window(study, terms, index.DayMaximum.At, study.ShiftSeconds, AirStudy.EightHours, steps);
-        steps.Add(new(title + ", worst shift over 8 h", symbol, day, index.EightHour, Measure.Number, AirStudy.Additive));
-        return new Workings(title, steps);
+        Expression average = Window(study, terms, index.AverageMaximum.At, window, over, steps);
+        steps.Add(new(name, symbol, average, index.Average, Measure.Number, AirStudy.Additive));
+        return steps;
     }
 
-    private static Workings Strictest(AirStudy study)
+    private static Workings ExposureAirflow(AirStudy study)
     {
-        Workings index = Index(study, study.Strictest, "Mixture index, lowest limits known", "Em_low");
-        double changes = AirSizing.ForDose(study.Load, study.Strictest.Weights, study.ShiftSeconds, AirStudy.EightHours * study.RoomVolume);
-        Expression needed = Expression.Quantity("λ_1", changes, Measure.AirChanges);
+        double day = AirSizing.ForDose(study.Load, study.Strictest.Weights, study.ShiftSeconds, AirStudy.EightHours * study.RoomVolume);
+        double quarter = AirSizing.ForDose(study.Load, study.ShortTerm.Weights, AirStudy.FifteenMinutes, AirStudy.FifteenMinutes * study.RoomVolume);
+        WorkingStep shift = new("air changes that hold the 8-hour index at 1, found by trial", "λ_8h", Expression.Quantity("λ_8h", day, Measure.AirChanges), day, Measure.AirChanges, Sizing);
+        WorkingStep brief = new("air changes that hold the short-term index at 1, found by trial", "λ_15", Expression.Quantity("λ_15", quarter, Measure.AirChanges), quarter, Measure.AirChanges, Sizing);
         Expression mixing = Expression.Quantity("K", study.Exhaust.MixingFactor, Measure.Number);
-        return new Workings(
-            index.Title,
-            [
-                .. index.Steps,
-                new("air changes that hold the index at 1, found by trial", "λ_1", needed, changes, Measure.AirChanges, Sizing),
-                new("airflow for a mixture index of 1", "Q_1", needed * Volume(study) * mixing, study.AirflowForExposureIndex!.Value.CubicMetersPerSecond, Measure.Airflow, Sizing),
-            ],
-            index.Parts);
+        return new Workings("Airflow for exposure",
+        [
+            shift,
+            brief,
+            new("airflow for mixture indices of 1", "Q_1", Expression.Max(shift.Result(), brief.Result()) * Volume(study) * mixing, study.AirflowForExposureIndex!.Value.CubicMetersPerSecond, Measure.Airflow, Sizing),
+        ]);
     }
 
     // Per coat the volume of air that its vapour can bring to the limits.

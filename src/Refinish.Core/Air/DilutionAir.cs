@@ -10,8 +10,8 @@ namespace Refinish.Air;
 /// </summary>
 /// <remarks>
 /// The exact form asks for more air: it puts the mixture, air and vapour together, at exactly a quarter of the limit, which is the form to design by.
-/// The other is smaller by 3/(400 − LEL) · LEL, 0.8 % at a limit of 1 % and 5.6 % at 7.3 %. It is from memory, the stored copies of the regulation
-/// end before it. Vapour by the ideal gas at 70 °F and 1 atm (24.14 L/mol), as that table's first column has it.
+/// The other is smaller by 3/(400 − LEL) · LEL, 0.8 % at a limit of 1 % and 5.6 % at 7.3 %. It is from memory, not checked against the text of
+/// the regulation. Vapour by the ideal gas at 70 °F and 1 atm (24.14 L/mol), as that table's first column has it.
 /// </remarks>
 /// <example><code>
 /// DilutionAir toluene = new(Volume.FromUsGallons(1), GenericSolvents.Toluene);

@@ -4,7 +4,8 @@ namespace Refinish.Air;
 
 /// <summary>
 /// The zeros of h(y) = Σ c_j e^(−r_j y) on an interval, all of them: e^(r_0 y) h has the same zeros and a derivative with one term
-/// less, so the zeros of the shorter sum cut the interval into pieces on which h changes sign at most once.
+/// less, so the zeros of the shorter sum cut the interval into pieces on which h changes sign at most once. By Descartes' rule of signs,
+/// which holds for such sums, there are no more zeros than changes of sign among the coefficients; with none or one there is nothing to cut.
 /// </summary>
 internal static class ExponentialSum
 {
@@ -23,6 +24,19 @@ internal static class ExponentialSum
             if (zero > 0 && zero < length)
             {
                 zeros[0] = zero;
+                return 1;
+            }
+
+            return 0;
+        }
+
+        int signs = SignChanges(coefficients, count);
+        if (signs < 2)
+        {
+            Sum whole = new(coefficients, rates, count);
+            if (signs == 1 && whole.At(0) * whole.At(length) < 0)
+            {
+                zeros[0] = SignChange.Find(whole, 0, length);
                 return 1;
             }
 
@@ -55,6 +69,17 @@ internal static class ExponentialSum
         }
 
         return found;
+    }
+
+    private static int SignChanges(double[] coefficients, int count)
+    {
+        int changes = 0;
+        for (int j = 1; j < count; j++)
+        {
+            changes += coefficients[j] > 0 == coefficients[j - 1] > 0 ? 0 : 1;
+        }
+
+        return changes;
     }
 
     // h times e^(r_0 y), so that the slowest term does not underflow.

@@ -93,7 +93,7 @@ internal sealed class RoomHistory
                 Slope slope = new(this, j);
                 if (slope.At(lower) > 0 && slope.At(upper) < 0)
                 {
-                    double top = SignChange.Find(slope, lower, upper);
+                    double top = SignChange.Find(slope, lower, upper, SignChange.Maximum);
                     Keep(Air(j, top), line.Knots[j] + top, ref best, ref at);
                 }
 
@@ -145,7 +145,7 @@ internal sealed class RoomHistory
                     double upper = c == cuts ? length : line.Found[c];
                     if (growth.At(lower) > 0 && growth.At(upper) < 0)
                     {
-                        double top = from + SignChange.Find(growth, lower, upper);
+                        double top = from + SignChange.Find(growth, lower, upper, SignChange.Maximum);
                         Keep(Window(head, tail, window, top), top, ref best, ref end);
                     }
 
@@ -163,7 +163,7 @@ internal sealed class RoomHistory
         Growth rest = new(this, last, last, window, from);
         if (rest.At(0) > 0)
         {
-            double top = from + SignChange.Find(rest, 0, FirstNegative(rest, window));
+            double top = from + SignChange.Find(rest, 0, FirstNegative(rest, window), SignChange.Maximum);
             Keep(Window(last, last, window, top), top, ref best, ref end);
         }
 
@@ -257,7 +257,7 @@ internal sealed class RoomHistory
     private double Crest()
     {
         Slope slope = new(this, line.Knots.Length - 1);
-        return slope.At(0) > 0 ? SignChange.Find(slope, 0, FirstNegative(slope, 60)) : 0;
+        return slope.At(0) > 0 ? SignChange.Find(slope, 0, FirstNegative(slope, 60), SignChange.Maximum) : 0;
     }
 
     private double Window(int head, int tail, double window, double time)

@@ -11,13 +11,19 @@ internal interface ITimeFunction
 /// <summary>The place where a function changes sign, by the Illinois method with bisection as its conscience.</summary>
 internal static class SignChange
 {
-    public static double Find<T>(T function, double lower, double upper)
+    /// <summary>Good to the last digits: for a time or a flow that is itself the result.</summary>
+    public const double Sharp = 4e-16;
+
+    /// <summary>Good enough for the place of a maximum, where an error of the place counts squared: 1e-9 of it is 1e-18 of the value.</summary>
+    public const double Maximum = 1e-9;
+
+    public static double Find<T>(T function, double lower, double upper, double tolerance = Sharp)
         where T : struct, ITimeFunction
     {
         double low = function.At(lower);
         double high = function.At(upper);
         double width = upper - lower;
-        for (int i = 0; i < 200 && upper - lower > 4e-16 * (Math.Abs(lower) + Math.Abs(upper)); i++)
+        for (int i = 0; i < 200 && upper - lower > tolerance * (Math.Abs(lower) + Math.Abs(upper)); i++)
         {
             double middle = lower + ((upper - lower) / 2);
             double guess = i % 3 == 2 && upper - lower > width / 2 ? middle : lower + ((upper - lower) * (low / (low - high)));

@@ -16,7 +16,7 @@ public class AirStudyTests
     [InlineData(6, 5.1273)]
     [InlineData(20, 1.4580)]
     [InlineData(60, 0.09721)]
-    [Evidence(Basis.Independent, "job notes, one coat worked by hand with the closed form: M 164 g, V 9.06 m³, Q 150 cfm, K 2, f 0.4, film 1/15 min, spray 6 min; four to five figures")]
+    [Evidence(Basis.Independent, "one coat worked by hand with the closed form: M 164 g, V 9.06 m³, Q 150 cfm, K 2, f 0.4, film 1/15 min, spray 6 min; four to five figures")]
     public void Concentrations_match_the_worked_coat(double minutes, double gramsPerCubicMeter)
     {
         AirStudy study = Rooms.Study(Rooms.Bathroom, Rooms.Fan(150, 2), Rooms.Coat(0, 6, 164, 0.4, 15));
@@ -162,6 +162,19 @@ public class AirStudyTests
         double limit = (a + b + c) / ((a / 0.017) + (b / 0.009) + (c / 0.015));
         double fraction = (a + b + c) * 24.45e-3 / 9.06 / limit;
         Numbers.Close(fraction, study.PeakFlammableFraction!.Value.DecimalFractions, 1e-12);
+    }
+
+    [Fact]
+    [Evidence(Basis.Independent, "by hand, without airflow: butyl acetate over 200 ppm, xylene over 150 ppm, methoxypropyl acetate over 100 ppm; acetone has no short-term limit here")]
+    public void Short_term_index_follows_by_hand()
+    {
+        SolventShare[] shares = [Rooms.Share(GenericSolvents.ButylAcetate, 40), Rooms.Share(GenericSolvents.Xylene, 30), Rooms.Share(GenericSolvents.MethoxypropylAcetate, 20), Rooms.Share(GenericSolvents.Acetone, 10)];
+        AirStudy study = Rooms.Study(Rooms.Bathroom, Rooms.Fan(0, 1), Rooms.Coat(0, 6, 10, 0.4, 15, shares));
+        double ppm = 10 / 9.06 * 24.45e-3 * 1e6;
+        double expected = ppm * ((0.4 / 116.16 / 200) + (0.3 / 106.17 / 150) + (0.2 / 132.16 / 100));
+        Numbers.Close(expected, study.ShortTermIndex!.Value);
+        Assert.Equal(ComparisonOutcome.Beyond, study.ShortTermLimit.Outcome);
+        Assert.Null(Rooms.Study(Rooms.Bathroom, Rooms.Fan(0, 1), Rooms.Coat(0, 6, 10, 0.4, 15, Rooms.Share(GenericSolvents.Acetone, 100))).ShortTermIndex);
     }
 
     [Fact]
