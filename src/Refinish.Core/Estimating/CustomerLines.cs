@@ -1,3 +1,4 @@
+using System;
 using System.Collections.Generic;
 using System.Linq;
 
@@ -17,7 +18,7 @@ internal sealed class CustomerLines
 
         Add("A-01", direct > 0 ? "cents that rounding the lines leaves" : "overhead and profit", atMargin - Sum);
         Lines.AddRange(costs.FixedPrices);
-        Add("A-02", "up to the minimum charge", decimal.Max(0, Money.Round(book.MinimumCharge) - Sum));
+        Add("A-02", "up to the minimum charge", Math.Max(0, Money.Round(book.MinimumCharge) - Sum));
         Subtotal = Sum;
         Add("A-03", "discount", -Money.Round(Subtotal * request.DiscountFraction));
         Net = Sum;
