@@ -7,8 +7,10 @@ namespace Refinish.Estimating;
 
 /// <summary>The cheapest whole number of kits of each size that holds at least what is needed; among equally cheap ones, that with the least left over.</summary>
 /// <remarks>
-/// Solved exactly by branch and bound on the price per volume, in whole microlitres (need rounded up, kits to the nearest),
-/// so that three kits of a third of the need are enough. What is left over is mixed product that keeps only as long as its data sheet says.
+/// Solved exactly by branch and bound on the price per volume. A nanolitre short counts as enough, so that three kits of a third of the need do.
+/// For a need of very many kits that all cost about the same per volume the search ends early: <see cref="IsProvenCheapest"/> is then false, and
+/// <see cref="LeastPossible"/> tells by how much the purchase can be too dear at most.
+/// What is left over is mixed product that keeps only as long as its data sheet says.
 /// </remarks>
 /// <example><code>
 /// MaterialPrice[] kits = [new("topcoat", Volume.FromMilliliters(1183), 78m), new("topcoat", Volume.FromMilliliters(4732), 240m)];
@@ -36,7 +38,9 @@ public sealed record KitPurchase
 
         double largest = Prices.Max(price => price.Size.CubicMeters);
         Guard.Rule(this.need <= 1000 * largest, nameof(need), this.need, Measure.Capacity, "at most a thousand of the largest kit, " + Measure.Capacity.Format(largest));
-        int[] counts = new KitSearch(this.need, Prices).Best();
+        KitSearch search = new(this.need, Prices);
+        int[] counts = search.Best();
+        IsProvenCheapest = search.IsComplete;
         Kits = Guard.List(Prices.Select((price, i) => new KitCount(price, counts[i])).Where(kit => kit.Count > 0), nameof(prices));
         bought = Kits.Sum(kit => kit.Count * kit.Kit.Size.CubicMeters);
     }
@@ -52,6 +56,12 @@ public sealed record KitPurchase
 
     /// <summary>What it costs.</summary>
     public decimal Cost => Kits.Sum(kit => kit.Cost);
+
+    /// <summary>Whether every combination that could be cheaper was ruled out.</summary>
+    public bool IsProvenCheapest { get; }
+
+    /// <summary>What the need would cost at the best price per volume: no purchase can cost less.</summary>
+    public decimal LeastPossible => (decimal)(need * Prices.Min(PerVolume));
 
     /// <summary>Volume bought.</summary>
     public Volume Bought => Volume.FromCubicMeters(bought);
@@ -73,12 +83,16 @@ public sealed record KitPurchase
             Expression.Quantity("n", kit.Count, Measure.Number) * Expression.Quantity("V", kit.Kit.Size.CubicMeters, Measure.Capacity)));
         WorkingStep bought = new("volume bought", "V_b", volume, this.bought, Measure.Capacity, choice);
         Expression left = Expression.Max(0, bought.Result() - Expression.Quantity("V_need", need, Measure.Capacity));
+        MaterialPrice best = Prices.OrderBy(PerVolume).First();
+        Expression least = Expression.Quantity("V_need", need, Measure.Capacity)
+            * (Expression.Quantity("p", (double)best.Price, money) / Expression.Quantity("V", best.Size.CubicMeters, Measure.Capacity));
         return new Workings(
             "Kits of " + Prices[0].Item,
             [
                 new("cost of the kits", "C", cost, (double)Cost, money, choice),
                 bought,
                 new("left over", "V_l", left, LeftOver.CubicMeters, Measure.Capacity, choice),
+                new("cost at the best price per volume, rounding of kits left out", "C_min", least, (double)LeastPossible, money, Source.Derived("no purchase can cost less")),
             ]);
     }
 
@@ -86,4 +100,6 @@ public sealed record KitPurchase
     /// <returns>One line of text.</returns>
     public override string ToString() =>
         Kits.Count == 0 ? "nothing to buy" : string.Join("; ", Kits.Select(kit => kit.ToString())) + "; in all " + Figures.Fixed((double)Cost, 2);
+
+    private static double PerVolume(MaterialPrice price) => (double)price.Price / price.Size.CubicMeters;
 }

@@ -4,10 +4,16 @@ using System.Linq;
 
 namespace Refinish.Estimating;
 
-/// <summary>Branch and bound for the cheapest covering set of kits, in whole microlitres.</summary>
+/// <summary>Branch and bound for the cheapest covering set of kits, in whole picolitres, so that equal sums compare equal.</summary>
 internal sealed class KitSearch
 {
-    private const double Microlitre = 1e-9;
+    private const double Picolitre = 1e-15;
+
+    // A nanolitre short is enough: three kits of a third of the need have to do.
+    private const long Slack = 1000;
+
+    // Kits that all cost the same per volume leave the bound nothing to cut; the search then stops here and says so.
+    private const int MostVisits = 300_000;
 
     private readonly long need;
     private readonly int[] order;
@@ -18,22 +24,25 @@ internal sealed class KitSearch
     private int[] best;
     private decimal bestCost = decimal.MaxValue;
     private long bestRest;
+    private int visits;
 
     public KitSearch(double need, IReadOnlyList<MaterialPrice> kits)
     {
-        // A billionth of a microlitre of rounding noise must not cost another kit.
-        this.need = (long)Math.Ceiling((need / Microlitre) - 1e-3);
+        this.need = (long)Math.Round(need / Picolitre) - Slack;
 
         // Cheapest by volume first, the larger first among equals; the last keys make the order independent of the list.
         order = [.. Enumerable.Range(0, kits.Count)
             .OrderBy(i => kits[i].Price / (decimal)kits[i].Size.CubicMeters)
             .ThenByDescending(i => kits[i].Size.CubicMeters)
             .ThenBy(i => kits[i].Price)];
-        sizes = [.. order.Select(i => Math.Max(1, (long)Math.Round(kits[i].Size.CubicMeters / Microlitre)))];
+        sizes = [.. order.Select(i => Math.Max(1, (long)Math.Round(kits[i].Size.CubicMeters / Picolitre)))];
         prices = [.. order.Select(i => kits[i].Price)];
         counts = new int[order.Length];
         best = new int[order.Length];
     }
+
+    /// <summary>Whether the search ended by itself.</summary>
+    public bool IsComplete => visits <= MostVisits;
 
     public int[] Best()
     {
@@ -61,7 +70,13 @@ internal sealed class KitSearch
             return;
         }
 
-        if (kit == order.Length || seen.TryGetValue((kit, rest), out decimal before) && before <= cost)
+        if (kit == order.Length || (seen.TryGetValue((kit, rest), out decimal before) && before <= cost))
+        {
+            return;
+        }
+
+        // The first descent always runs to its end, so that there is an answer.
+        if (++visits > MostVisits)
         {
             return;
         }

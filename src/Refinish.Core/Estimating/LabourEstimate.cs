@@ -11,7 +11,7 @@ namespace Refinish.Estimating;
 /// </remarks>
 /// <example><code>
 /// LabourEstimate labour = new([new LabourTask(LabourStandards.Setup, units: 1), new LabourTask(LabourStandards.Topcoat, Area.FromSquareMeters(2.6), times: 3)]);
-/// TimeSpan hours = labour.Hours;   // 1 h 15.5 min
+/// TimeSpan hours = labour.Hours;   // 1 h 15 min
 /// </code></example>
 public sealed record LabourEstimate
 {

@@ -13,14 +13,14 @@ public sealed record MaterialPrice
 
     /// <summary>Makes a price.</summary>
     /// <param name="item">Name of the material, as in the material list of a job.</param>
-    /// <param name="size">Usable volume of the kit: base, hardener and what belongs in it mixed; more than 0 and at most 1 m³.</param>
+    /// <param name="size">Usable volume of the kit: base, hardener and what belongs in it, mixed; 1 mL to 1 m³.</param>
     /// <param name="price">Price of one kit, at least 0.</param>
     /// <exception cref="ArgumentException"><paramref name="item"/> is empty.</exception>
     /// <exception cref="ArgumentOutOfRangeException">An argument is outside its range.</exception>
     public MaterialPrice(string item, Volume size, decimal price)
     {
         Item = Guard.Named(item, nameof(item));
-        this.size = Guard.Within(size, Bounds.Positive(Measure.Capacity, 1), nameof(size));
+        this.size = Guard.Within(size, Bounds.Between(1e-6, 1, Measure.Capacity), nameof(size));
         Price = Money.Amount(price, nameof(price));
     }
 

@@ -17,7 +17,7 @@ namespace Refinish.Estimating;
 /// </remarks>
 /// <example><code>
 /// WarrantyReserve reserve = new(new WeibullLife(1.8, 14), 5, 260m, Ratio.FromPercent(80), Ratio.FromPercent(5));
-/// decimal amount = reserve.Reserve;   // 30.19 = 14.51 % × 80 % × 260
+/// decimal amount = reserve.Reserve;   // 30.17 = 14.51 % × 80 % × 260
 /// </code></example>
 public sealed record WarrantyReserve
 {
@@ -113,6 +113,6 @@ public sealed record WarrantyReserve
     }
 
     /// <summary>Term and reserve.</summary>
-    /// <returns>Text such as <c>30.19 reserved for 5 a of warranty</c>.</returns>
+    /// <returns>Text such as <c>30.17 reserved for 5 a of warranty</c>.</returns>
     public override string ToString() => Figures.Fixed((double)Reserve, 2) + " reserved for " + Measure.Years.Format(TermYears) + " of warranty";
 }

@@ -85,7 +85,7 @@ public sealed record FillerEstimate
     }
 
     /// <summary>Volume and mass in one line, in metric units.</summary>
-    /// <returns>Text such as <c>0.50338 mL (0.90608 g) of polyester filler</c>.</returns>
+    /// <returns>Text such as <c>0.5034 mL (0.90611 g) of polyester filler</c>.</returns>
     public override string ToString() =>
         Measure.Liquid.Format(volume) + " (" + Measure.Mass.Format(Mass.Kilograms) + ") of " + Policy.Product.Name;
 }

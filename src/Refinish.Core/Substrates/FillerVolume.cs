@@ -112,6 +112,6 @@ public sealed record FillerVolume
     }
 
     /// <summary>The volume to mix, in metric units.</summary>
-    /// <returns>Text such as <c>0.50338 mL for chip 20 mm across, 2 mm deep</c>.</returns>
+    /// <returns>Text such as <c>0.5034 mL for chip 20 mm across, 2 mm deep</c>.</returns>
     public override string ToString() => Measure.Liquid.Format(Mixed.CubicMeters) + " for " + Defect.Describe(UnitSystem.Si);
 }

@@ -62,7 +62,7 @@ public sealed record Verdict
         foreach (VerdictReason reason in Reasons)
         {
             text.Append("  ").Append(reason.RuleCode).Append(' ').Append(reason.Title).Append(": ").Append(reason.SentenceIn(system))
-                .Append(". ").Append(reason.Remedy).Append("; then repeat: ").Append(reason.RepeatTest).Append(" [").Append(reason.Source).Append("]\n");
+                .Append("; remedy: ").Append(reason.Remedy).Append("; then repeat: ").Append(reason.RepeatTest).Append(" [").Append(reason.Source).Append("]\n");
         }
 
         foreach (Caution caution in Cautions)

@@ -1,0 +1,123 @@
+using System;
+using System.Linq;
+using FsCheck;
+using FsCheck.Xunit;
+using Refinish.Estimating;
+using Refinish.Tests.Support;
+using UnitsNet;
+using Xunit;
+
+namespace Refinish.Tests.Estimating;
+
+public class KitPurchaseTests
+{
+    private static MaterialPrice Kit(double millilitres, decimal price) => new("topcoat", Volume.FromMilliliters(millilitres), price);
+
+    [Fact]
+    [Evidence(Basis.Independent, "worked by hand: 2490 mL from kits of 1183 mL at 78 and 4732 mL at 240: three small ones at 234; a large one at 240; no published source")]
+    public void Three_small_kits_beat_one_large()
+    {
+        KitPurchase purchase = new(Volume.FromMilliliters(2490), [Kit(4732, 240), Kit(1183, 78)]);
+        Assert.Equal(234m, purchase.Cost);
+        Assert.Equal(3, Assert.Single(purchase.Kits).Count);
+        Numbers.Near(3 * 1183 - 2490, purchase.LeftOver.Milliliters, 1e-9);
+        Assert.Equal(240m, new KitPurchase(Volume.FromMilliliters(3550), [Kit(4732, 240), Kit(1183, 78)]).Cost);
+    }
+
+    [Property(MaxTest = 300)]
+    [Evidence(Basis.Independent, "every combination of up to four sizes tried one by one, in whole millilitres")]
+    public void As_cheap_as_trying_everything(int seed)
+    {
+        Random random = new(seed);
+        int sizes = random.Next(1, 5);
+        int[] volume = [.. Enumerable.Range(0, sizes).Select(_ => random.Next(200, 4000))];
+        int[] price = [.. Enumerable.Range(0, sizes).Select(_ => random.Next(0, 200))];
+        int need = random.Next(0, 9000);
+        (int Cost, int Left) best = Cheapest(volume, price, need, 0, 0);
+        KitPurchase purchase = new(Volume.FromMilliliters(need), [.. volume.Select((size, i) => Kit(size, price[i]))]);
+        Assert.Equal(best.Cost, purchase.Cost);
+        Numbers.Near(best.Left, purchase.LeftOver.Milliliters, 1e-6);
+        Assert.True(purchase.IsProvenCheapest);
+        Assert.True(purchase.Cost >= purchase.LeastPossible - 1e-9m);
+        Assert.True(purchase.Bought.Milliliters >= need - 1e-6);
+        if (need > 0)
+        {
+            Numbers.HoldsToKernel(purchase.Workings("USD"));
+        }
+    }
+
+    [Property]
+    [Evidence(Basis.Identity, "needing more never costs less; the order of the list does not matter; thirds make a whole")]
+    public void Monotone_and_blind_to_order(PositiveInt need, PositiveInt more)
+    {
+        MaterialPrice[] kits = [Kit(946, 61.5m), Kit(3785, 199), Kit(473, 40)];
+        double n = need.Get % 20_000;
+        KitPurchase purchase = new(Volume.FromMilliliters(n), kits);
+        Assert.True(new KitPurchase(Volume.FromMilliliters(n + (more.Get % 500)), kits).Cost >= purchase.Cost);
+        Assert.Equal(purchase.Cost, new KitPurchase(Volume.FromMilliliters(n), [.. kits.Reverse()]).Cost);
+        Assert.Equal(3, new KitPurchase(Volume.FromMilliliters(10 + n), [Kit((10 + n) / 3, 10)]).Kits[0].Count);
+    }
+
+    [Fact]
+    [Evidence(Basis.Contract, "many sizes at one price per volume, and a need of hundreds of kits, are still answered at once")]
+    public void Large_needs_are_answered()
+    {
+        MaterialPrice[] kits = [.. new[] { 1, 2, 4, 8, 16, 32 }.Select(k => Kit(250 * k, 10 * k))];
+        KitPurchase purchase = new(Volume.FromMilliliters(777_777), kits);
+        Assert.Equal(31_120m, purchase.Cost);
+        Assert.True(purchase.IsProvenCheapest);
+        Numbers.Near(778_000 - 777_777, purchase.LeftOver.Milliliters, 1e-3);
+        MaterialPrice[] uneven = [Kit(473.176, 41.3m), Kit(946.353, 78.2m), Kit(3785.412, 281), Kit(1182.94, 90.55m), Kit(4731.765, 340)];
+        Assert.True(new KitPurchase(Volume.FromLiters(950), uneven).Cost >= 950_000 / 4731.765m * 340);
+
+        // Seven odd sizes at one price per volume and hundreds of kits: too many equals to rule out, and it says so.
+        MaterialPrice[] odd = [.. new[] { 1117, 1733, 2311, 2999, 3613, 4241, 4897 }.Select(ml => Kit(ml, ml / 20m))];
+        KitPurchase many = new(Volume.FromMilliliters(812_571.5), odd);
+        Assert.False(many.IsProvenCheapest);
+        Assert.True(many.Cost >= many.LeastPossible);
+        Assert.True(many.Cost <= many.LeastPossible * 1.001m);
+        Assert.True(many.Bought >= many.Need);
+    }
+
+    [Fact]
+    [Evidence(Basis.Contract, "nothing needed, nothing bought; bad input refused")]
+    public void Edges()
+    {
+        KitPurchase nothing = new(Volume.Zero, [Kit(1000, 50)]);
+        Assert.Empty(nothing.Kits);
+        Assert.Equal(0, nothing.Cost);
+        Assert.Equal("nothing to buy", nothing.ToString());
+        Numbers.Refuses("need", () => _ = new KitPurchase(Volume.FromMilliliters(-1), [Kit(1000, 50)]));
+        Numbers.Refuses("need", () => _ = new KitPurchase(Volume.FromLiters(101), [Kit(100, 50)]));
+        Numbers.Refuses("size", () => _ = Kit(0, 5));
+        Numbers.Refuses("price", () => _ = Kit(1, -5));
+        Assert.Throws<ArgumentException>(() => new KitPurchase(Volume.Zero, []));
+        Assert.Throws<ArgumentException>(() => new KitPurchase(Volume.Zero, [Kit(10, 1), new MaterialPrice("primer", Volume.FromLiters(1), 1)]));
+        Assert.Equal(Kit(1000, 5), new MaterialPrice("topcoat", Volume.FromLiters(1), 5m));
+    }
+
+    private static (int Cost, int Left) Cheapest(int[] volume, int[] price, int open, int cost, int kit)
+    {
+        if (open <= 0)
+        {
+            return (cost, -open);
+        }
+
+        if (kit == volume.Length)
+        {
+            return (int.MaxValue, int.MaxValue);
+        }
+
+        (int Cost, int Left) best = (int.MaxValue, int.MaxValue);
+        for (int n = 0; (n - 1) * volume[kit] < open; n++)
+        {
+            (int Cost, int Left) trial = Cheapest(volume, price, open - (n * volume[kit]), cost + (n * price[kit]), kit + 1);
+            if (trial.CompareTo(best) < 0)
+            {
+                best = trial;
+            }
+        }
+
+        return best;
+    }
+}

@@ -1,0 +1,159 @@
+using System;
+using System.Linq;
+using FsCheck;
+using FsCheck.Xunit;
+using Refinish.Estimating;
+using Refinish.Substrates;
+using Refinish.Tests.Support;
+using UnitsNet;
+using Xunit;
+
+namespace Refinish.Tests.Estimating;
+
+public class LabourTests
+{
+    [Fact]
+    [Evidence(Basis.Cited, "Heizer and Render, Hill Construction case (solution set); Taylor, network of seven tasks, triples read and moments recomputed by hand; two printed decimals")]
+    public void Pert_means_and_classic_variances_match_the_texts()
+    {
+        foreach (Table.Row row in Table.Read("pert_three_point.csv").Rows)
+        {
+            ThreePoint triple = new(row.Number("minimum"), row.Number("mode"), row.Number("maximum"));
+            Numbers.Near(row.Number("mean"), triple.Mean, 0.005);
+            Numbers.Near(row.Number("variance"), triple.ClassicVariance, 0.005);
+            Numbers.HoldsToKernel(triple.Workings());
+        }
+    }
+
+    [Fact]
+    [Evidence(Basis.Independent, "triangular 2, 4, 9: mean 5, standard deviation 1.471960 (closed form, recomputed outside); no published source")]
+    public void Triangular_moments()
+    {
+        ThreePoint triple = new(2, 4, 9);
+        Numbers.Near(5, triple.TriangularMean, 1e-12);
+        Numbers.Near(1.471960, Math.Sqrt(triple.TriangularVariance), 5e-7);
+    }
+
+    [Property]
+    [Evidence(Basis.Independent, "moments of the beta density with the PERT shapes by summation over 20 000 cells")]
+    public void The_beta_variance_is_that_of_the_beta_density(PositiveInt low, PositiveInt high)
+    {
+        double a = 1;
+        double m = a + (low.Get % 50 / 10.0) + 1;
+        double b = m + (high.Get % 50 / 10.0) + 1;
+        ThreePoint triple = new(a, m, b);
+        double p = 1 + (4 * (m - a) / (b - a));
+        double q = 1 + (4 * (b - m) / (b - a));
+        double s0 = 0;
+        double s1 = 0;
+        double s2 = 0;
+        for (int i = 0; i < 20_000; i++)
+        {
+            double x = (i + 0.5) / 20_000;
+            double w = Math.Pow(x, p - 1) * Math.Pow(1 - x, q - 1);
+            s0 += w;
+            s1 += w * x;
+            s2 += w * x * x;
+        }
+
+        double mean = s1 / s0;
+        Numbers.Close(a + ((b - a) * mean), triple.Mean, 1e-6);
+        Numbers.Close((b - a) * (b - a) * ((s2 / s0) - (mean * mean)), triple.BetaPertVariance, 1e-5);
+    }
+
+    [Fact]
+    [Evidence(Basis.Identity, "for a symmetric triple the beta variance is (b − a)²/28, larger than the classic (b − a)²/36")]
+    public void The_classic_variance_understates_a_symmetric_triple()
+    {
+        ThreePoint triple = new(2, 5, 8);
+        Numbers.Close(36.0 / 28, triple.BetaPertVariance);
+        Numbers.Close(1, triple.ClassicVariance);
+    }
+
+    [Fact]
+    [Evidence(Basis.Independent, "by hand: setup (0.5 + 4·0.75 + 1.25)/6 = 0.79167 h; three topcoats 3·(0.12 + 4·0.15 + 0.2)/6 = 0.46 h; chips 4·(0.06 + 4·0.08 + 0.15)/6 = 0.35333 h; all × 1.2")]
+    public void Hours_add_up()
+    {
+        LabourEstimate labour = new(
+            [
+                new LabourTask(LabourStandards.Setup, units: 1),
+                new LabourTask(LabourStandards.Topcoat, Area.FromSquareMeters(2.6), times: 3),
+                new LabourTask(LabourStandards.Generic.Single(standard => standard.Repairs == DefectKind.Chip), units: 4),
+            ],
+            difficulty: 1.2,
+            crew: 2);
+        Numbers.Near(1.2 * (0.791667 + 0.46 + 0.353333), labour.Hours.TotalHours, 1e-6);
+        Numbers.Near(labour.Hours.TotalHours / 2, labour.CrewHours.TotalHours, 1e-6);
+        Assert.Equal(["L-10", "L-51", "L-31"], labour.Lines.Select(line => line.Code));
+        Numbers.HoldsToKernel(labour.Workings());
+    }
+
+    [Fact]
+    [Evidence(Basis.Cited, "Heizer and Render, Hill Construction: variance of the critical path 319.43, standard deviation 17.87 (published for tasks A C D G H I J L with the printed variances)")]
+    public void Spread_of_a_path()
+    {
+        // The published path variance is the sum over A, C, D, G, H, I, J, L: 11.11 + 69.44 + 136.11 + 2.78 + 11.11 + 44.44 + 0.44 + 44.44 = 319.87 does
+        // not give 319.43; without J it does. So the path is A, C, D, G, H, I, L, and its mean 30 + 65 + 55 + 30 + 20 + 30 + 30 = 260 is the published length.
+        string[] path = ["hill_A", "hill_C", "hill_D", "hill_G", "hill_H", "hill_I", "hill_L"];
+        LabourTask[] tasks = [.. Table.Read("pert_three_point.csv").Rows
+            .Where(row => path.Contains(row["set"]))
+            .Select(row => new LabourTask(new LabourStandard
+            {
+                Code = row["set"],
+                Description = "task",
+                Fixed = new ThreePoint(row.Number("minimum"), row.Number("mode"), row.Number("maximum")),
+                Source = Source.Supplied("text book"),
+            }))];
+        LabourEstimate labour = new(tasks);
+        Numbers.Near(260, labour.Hours.TotalHours, 1e-6);
+        Numbers.Near(17.87, labour.ClassicDeviation.TotalHours, 0.005);
+    }
+
+    [Fact]
+    [Evidence(Basis.Contract, "every kind of defect has a generic standard or is named as having none; the standards say that they are invented")]
+    public void Defects_have_standards_or_are_named()
+    {
+        Defect[] found =
+        [
+            new Chip(Length.FromMillimeters(20), Length.FromMillimeters(2)), new Perforation(Length.FromMillimeters(8)), new FlexingFloor(Length.FromMillimeters(4)),
+            new SiliconeResidue(Length.FromMeters(3)), new LooseTiles(4), new Crack(Length.FromMeters(2), Length.FromMillimeters(2), Length.FromMillimeters(2), false),
+            new PeelingCoat(Area.FromSquareMeters(2.5), null), new GroutFailure(Length.FromMeters(7)), new RustSpot(Length.FromMillimeters(8)),
+        ];
+        Assert.Equal(7, LabourStandards.ForDefects(found).Count);
+        Assert.Equal([DefectKind.Perforation, DefectKind.FlexingFloor], LabourStandards.WithoutStandard(found).Select(defect => defect.Kind));
+        Assert.Equal([1, 3, 4, 2, 2.5, 7, 1], LabourStandards.ForDefects(found).Select(task => task.Units));
+        Assert.All(LabourStandards.Generic, standard => Assert.Equal(SourceKind.Invented, standard.Source.Kind));
+        Assert.Equal(LabourStandards.Generic.Count, LabourStandards.Generic.Select(standard => standard.Code).Distinct().Count());
+        Assert.Equal(9, LabourStandards.WithoutStandard(found, []).Count);
+    }
+
+    [Property]
+    [Evidence(Basis.Identity, "worse defects never take fewer hours; more area, units or difficulty never takes less")]
+    public void More_work_takes_longer(PositiveInt a, PositiveInt b)
+    {
+        double x = 0.1 + (a.Get % 50);
+        int n = 1 + (b.Get % 20);
+        double Hours(double area, int units, double difficulty) => new LabourEstimate(
+            [new LabourTask(LabourStandards.Key, Area.FromSquareMeters(area)), .. LabourStandards.ForDefects([new LooseTiles(units), new SiliconeResidue(Length.FromMeters(area))])],
+            difficulty).Hours.TotalHours;
+        Assert.True(Hours(x * 1.1, n, 1) > Hours(x, n, 1));
+        Assert.True(Hours(x, n + 1, 1) > Hours(x, n, 1));
+        Assert.True(Hours(x, n, 1.1) > Hours(x, n, 1));
+    }
+
+    [Fact]
+    [Evidence(Basis.Contract, "ranges of the docstrings")]
+    public void Refuses_what_cannot_be()
+    {
+        Numbers.Refuses("mode", () => _ = new ThreePoint(2, 1, 3));
+        Numbers.Refuses("maximum", () => _ = new ThreePoint(1, 2, 1.5));
+        Numbers.Refuses("minimum", () => _ = new ThreePoint(double.NaN, 2, 3));
+        Numbers.Refuses("factor", () => _ = new ThreePoint(1, 2, 3) * -1);
+        Numbers.Refuses("PerUnit", () => _ = LabourStandards.Setup with { PerUnit = new ThreePoint(-1, 0, 1) });
+        Numbers.Refuses("difficulty", () => _ = new LabourEstimate([], 4));
+        Numbers.Refuses("times", () => _ = new LabourTask(LabourStandards.Setup, times: 0));
+        Numbers.Refuses("area", () => _ = new LabourTask(LabourStandards.Setup, Area.FromSquareMeters(-1)));
+        Assert.Equal("2 – 4 – 9", new ThreePoint(2, 4, 9).ToString());
+        Assert.Equal(0, default(ThreePoint).Mean);
+    }
+}

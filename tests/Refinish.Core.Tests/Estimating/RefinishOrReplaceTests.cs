@@ -1,0 +1,113 @@
+using System;
+using FsCheck;
+using FsCheck.Xunit;
+using Refinish.Estimating;
+using Refinish.Tests.Support;
+using UnitsNet;
+using Xunit;
+
+namespace Refinish.Tests.Estimating;
+
+public class RefinishOrReplaceTests
+{
+    private static RenewalOption Option(string name, decimal cost, double life, int days = 0) =>
+        new() { Name = name, Parts = [new CostPart("work", cost)], LifeYears = life, DaysOutOfUse = days };
+
+    private static RefinishOrReplace Compare(double percent, decimal day = 0) =>
+        new(Option("refinishing", 1480m, 7, 2), Option("replacing", 5200m, 20, 5), Ratio.FromPercent(percent), "USD", day);
+
+    [Fact]
+    [Evidence(Basis.Cited, "discrete cash-flow factors, Table 1 (0.25 %), textbook appendix; five decimals")]
+    public void Capital_recovery_matches_the_table()
+    {
+        foreach (Table.Row row in Table.Read("capital_recovery.csv").Rows)
+        {
+            Numbers.Near(row.Number("factor"), EconomyKernel.CapitalRecovery(row.Number("percent") / 100, row.Number("years")), 5e-6);
+        }
+    }
+
+    [Theory]
+    [InlineData(5, 7, 0.172820)]
+    [InlineData(5, 20, 0.080243)]
+    [InlineData(3, 10, 0.117231)]
+    [InlineData(5, 10, 0.129505)]
+    [InlineData(8, 10, 0.149029)]
+    [InlineData(10, 10, 0.162745)]
+    [InlineData(6, 15, 0.102963)]
+    [Evidence(Basis.Independent, "exact arithmetic outside, six decimals; the printed tables for these rates were not seen")]
+    public void Capital_recovery_at_other_rates(double percent, double years, double factor) =>
+        Numbers.Near(factor, EconomyKernel.CapitalRecovery(percent / 100, years), 5e-7);
+
+    [Fact]
+    [Evidence(Basis.Independent, "worked outside: 1480 over 7 years at 5 % 255.77 a year, 5200 over 20 years 417.26, 61 %, break-even 4.0 years; no published source")]
+    public void Refinishing_a_tub()
+    {
+        RefinishOrReplace answer = Compare(5);
+        Assert.Equal(255.77m, answer.RefinishPerYear);
+        Assert.Equal(417.26m, answer.ReplacePerYear);
+        Numbers.Near(61, answer.RefinishPerReplace.Percent, 0.5);
+        Numbers.Near(4.0, answer.BreakEvenYears!.Value, 0.05);
+        Assert.Equal(5200m, answer.ReplacePresentValue);
+        Assert.Equal(
+            "At 5 % interest, refinishing costs 1480.00 USD and, lasting 7 a, 255.77 USD a year; replacing costs 5200.00 USD and, lasting 20 a, 417.26 USD a year. "
+            + "Per year refinishing costs 61.3 % of replacing. It costs less a year than replacing when it lasts longer than 4 a.",
+            answer.Sentence());
+        Numbers.HoldsToKernel(answer.Workings());
+    }
+
+    [Property]
+    [Evidence(Basis.Identity, "yearly costs discounted one by one give the cost back; at the break-even life both cost the same; dearer or shorter-lived refinishing is never better; workings hold")]
+    public void Money_is_worth_what_it_is(PositiveInt a, PositiveInt b, PositiveInt c)
+    {
+        double rate = a.Get % 20 / 100.0;
+        int life = 1 + (b.Get % 30);
+        decimal cost = 100 + (c.Get % 5000);
+        RefinishOrReplace answer = new(Option("r", cost, life), Option("n", 5200m, 25), Ratio.FromDecimalFractions(rate), "USD", 12m);
+        double yearly = (double)cost * EconomyKernel.CapitalRecovery(rate, life);
+        double worth = 0;
+        for (int year = 1; year <= life; year++)
+        {
+            worth += yearly / Math.Pow(1 + rate, year);
+        }
+
+        Numbers.Close((double)cost, worth, 1e-10);
+        if (answer.BreakEvenYears is double even && even <= 200)
+        {
+            RefinishOrReplace at = new(Option("r", cost, even), Option("n", 5200m, 25), Ratio.FromDecimalFractions(rate), "USD");
+            Numbers.Close(1, at.RefinishPerReplace.DecimalFractions, 1e-9);
+        }
+
+        Assert.True(new RefinishOrReplace(Option("r", cost + 50, life), Option("n", 5200m, 25), Ratio.FromDecimalFractions(rate), "USD").RefinishPerYear > answer.RefinishPerYear);
+        Assert.True(new RefinishOrReplace(Option("r", cost, life + 1), Option("n", 5200m, 25), Ratio.FromDecimalFractions(rate), "USD").RefinishPerYear < answer.RefinishPerYear);
+        Numbers.HoldsToKernel(answer.Workings());
+    }
+
+    [Fact]
+    [Evidence(Basis.Independent, "by hand: without interest cost / life; days out of use 2 and 5 at 150; interest on the cost beyond the other's yearly cost has no break-even")]
+    public void Edges()
+    {
+        RefinishOrReplace plain = Compare(0, 150m);
+        Assert.Equal(1780m, plain.RefinishCost);
+        Assert.Equal(254.29m, plain.RefinishPerYear);
+        Assert.Equal(297.50m, plain.ReplacePerYear);
+        Assert.Equal(5085.71m, plain.RefinishPresentValue);
+        Numbers.Close(1780 / 297.5, plain.BreakEvenYears!.Value, 1e-12);
+        RefinishOrReplace never = new(Option("refinishing", 4000m, 7), Option("replacing", 2000m, 20), Ratio.FromPercent(20), "USD");
+        Assert.Null(never.BreakEvenYears);
+        Assert.Contains("However long it lasts", never.Sentence(), StringComparison.Ordinal);
+        Numbers.HoldsToKernel(never.Workings());
+    }
+
+    [Fact]
+    [Evidence(Basis.Contract, "ranges of the docstrings")]
+    public void Refuses_what_cannot_be()
+    {
+        Numbers.Refuses("LifeYears", () => _ = Option("r", 1, 0));
+        Numbers.Refuses("DaysOutOfUse", () => _ = Option("r", 1, 1, -1));
+        Numbers.Refuses("discountRate", () => _ = Compare(-1));
+        Numbers.Refuses("costPerDayOutOfUse", () => _ = Compare(5, -1));
+        Numbers.Refuses("refinish", () => _ = new RefinishOrReplace(Option("r", 0, 1), Option("n", 1, 1), Ratio.Zero, "USD"));
+        Assert.Throws<ArgumentException>(() => new RenewalOption { Name = "r", Parts = [], LifeYears = 1 });
+        Assert.Equal(Compare(5), Compare(5));
+    }
+}

@@ -1,0 +1,179 @@
+using System;
+using System.Collections.Generic;
+using System.Linq;
+using FsCheck;
+using FsCheck.Xunit;
+using Refinish.Fixtures;
+using Refinish.Substrates;
+using Refinish.Tests.Support;
+using UnitsNet;
+using Xunit;
+
+namespace Refinish.Tests.Substrates;
+
+public class VerdictTests
+{
+    private static readonly Defect[] Every =
+    [
+        new Chip(Mm(20), Mm(2)), new WornPatch(Mm(150), Mm(100), Mm(0.4)), new RustSpot(Mm(15)), new Crack(Mm(300), Mm(1.5), Mm(2), true),
+        new Crack(Mm(100), Mm(1.5), Mm(2), false), new Perforation(Mm(8)), new FlexingFloor(Mm(1)), new FlexingFloor(Mm(4)), new Crazing(Ratio.FromPercent(10)),
+        new Crazing(Ratio.FromPercent(40)), new PeelingCoat(Area.FromSquareMeters(1), AdhesionGrade.Grade2B), new PeelingCoat(Area.FromSquareMeters(1), null),
+        new SiliconeResidue(Mm(3000)), new GroutFailure(Mm(2000)), new LooseTiles(3), new Burn(Mm(12)),
+    ];
+
+    private static Length Mm(double mm) => Length.FromMillimeters(mm);
+
+    private static Survey Clean(params Defect[] defects) => new()
+    {
+        Material = FixtureMaterial.EnamelledCastIron,
+        Defects = defects,
+        LeadTest = LeadTest.Negative,
+        BuiltBefore1978 = false,
+    };
+
+    [Fact]
+    [Evidence(Basis.Contract, "no rule objects to a clean, tested fixture with an ordinary chip")]
+    public void A_chipped_tub_is_suitable()
+    {
+        Verdict verdict = new(Clean(new Chip(Mm(20), Mm(1))));
+        Assert.Equal(Suitability.Suitable, verdict.Suitability);
+        Assert.True(verdict.MayBePlanned);
+        Assert.Empty(verdict.Reasons);
+        Assert.Equal("suitable", verdict.ToString());
+    }
+
+    public static TheoryData<string, Suitability, Survey> Rules() => new()
+    {
+        { "S-01", Suitability.NotSuitable, Clean() with { Material = FixtureMaterial.Unknown } },
+        { "S-02", Suitability.NotSuitable, Clean() with { Material = FixtureMaterial.Polyolefin } },
+        { "S-03", Suitability.NotSuitable, Clean(new Perforation(Mm(5))) },
+        { "S-04", Suitability.NotSuitable, Clean(new FlexingFloor(Mm(2.1))) },
+        { "S-05", Suitability.SuitableWithConditions, Clean(new FlexingFloor(Mm(2))) },
+        { "S-06", Suitability.NotSuitable, Clean(new Crack(Mm(100), Mm(1), Mm(1), true)) },
+        { "S-07", Suitability.SuitableWithConditions, Clean(new Crack(Mm(100), Mm(1), Mm(1), false)) },
+        { "S-08", Suitability.NotSuitable, Clean(new LooseTiles(1)) with { Material = FixtureMaterial.CeramicTile } },
+        { "S-09", Suitability.NotSuitable, Clean() with { SubstrateWet = true } },
+        { "S-10", Suitability.NotSuitable, Clean() with { SwollenOrDelaminated = true } },
+        { "S-11", Suitability.NotSuitable, Clean() with { LeakCannotBeStopped = true } },
+        { "S-12", Suitability.NotSuitable, Clean() with { FailedCleaningCycles = 3 } },
+        { "S-13", Suitability.SuitableWithConditions, Clean(new SiliconeResidue(Mm(3000))) },
+        { "S-14", Suitability.NotSuitable, Clean(new PeelingCoat(Area.FromSquareMeters(1), AdhesionGrade.Grade3B)) with { NoPermittedStrippingRoute = true } },
+        { "S-15", Suitability.SuitableWithConditions, Clean(new PeelingCoat(Area.FromSquareMeters(1), AdhesionGrade.Grade3B)) },
+        { "S-15", Suitability.SuitableWithConditions, Clean() with { PreviouslyRefinished = true, OldCoatAdhesion = AdhesionGrade.Grade0B } },
+        { "S-16", Suitability.SuitableWithConditions, Clean() with { PreviouslyRefinished = true } },
+        { "S-16", Suitability.SuitableWithConditions, Clean(new PeelingCoat(Area.FromSquareMeters(1), null)) },
+        { "S-17", Suitability.NotSuitable, Clean() with { LeadTest = LeadTest.Positive } },
+        { "S-18", Suitability.SuitableWithConditions, Clean() with { LeadTest = LeadTest.Positive, CertifiedForLead = true } },
+        { "S-19", Suitability.SuitableWithConditions, Clean() with { LeadTest = LeadTest.NotTested, BuiltBefore1978 = true } },
+        { "S-19", Suitability.SuitableWithConditions, Clean() with { LeadTest = LeadTest.NotTested, BuiltBefore1978 = null } },
+        { "S-20", Suitability.NotSuitable, Clean() with { CuttingOrFoodContactExpected = true } },
+        { "S-21", Suitability.SuitableWithConditions, Clean(new Crazing(Ratio.FromPercent(21))) },
+        { "S-22", Suitability.SuitableWithConditions, Clean(new Crazing(Ratio.FromPercent(20))) },
+        { "S-23", Suitability.SuitableWithConditions, Clean() with { StainsBleed = true } },
+        { "S-24", Suitability.SuitableWithConditions, Clean() with { CureTimeRefused = true } },
+        { "S-25", Suitability.SuitableWithConditions, Clean(new Chip(Mm(20), Mm(1.6))) },
+        { "S-26", Suitability.SuitableWithConditions, Clean(new Chip(Mm(20), Mm(3.1))) with { Material = FixtureMaterial.EnamelledSteel } },
+        { "S-27", Suitability.SuitableWithConditions, Clean(new RustSpot(Mm(10))) },
+        { "S-28", Suitability.SuitableWithConditions, Clean(new GroutFailure(Mm(500))) with { Material = FixtureMaterial.CeramicTile } },
+        { "S-29", Suitability.SuitableWithConditions, Clean(new Burn(Mm(10))) with { Material = FixtureMaterial.Gelcoat } },
+        { "S-30", Suitability.SuitableWithConditions, Clean(new WornPatch(Mm(900), Mm(500), Mm(1))) },
+        { "S-31", Suitability.SuitableWithConditions, Clean(new RustSpot(Mm(10))) with { Material = FixtureMaterial.Acrylic } },
+        { "S-32", Suitability.NotSuitable, Clean() with { NoExhaustPath = true } },
+        { "S-33", Suitability.NotSuitable, Clean() with { FlameCannotBeShutOff = true } },
+        { "S-34", Suitability.NotSuitable, Clean() with { SensitiveOccupantsCannotLeave = true } },
+    };
+
+    [Theory]
+    [MemberData(nameof(Rules))]
+    [Evidence(Basis.Contract, "each rule at its threshold, one case or more a code; thresholds are the policy's invented defaults")]
+    public void Each_rule_applies(string code, Suitability effect, Survey survey)
+    {
+        Verdict verdict = new(survey);
+        VerdictReason reason = Assert.Single(verdict.Reasons, entry => entry.RuleCode == code);
+        Assert.Equal(effect, reason.Effect);
+        Assert.Equal(effect, verdict.Suitability);
+        Assert.Equal(verdict.Reasons.Max(entry => entry.Effect), verdict.Suitability);
+        Assert.NotEmpty(reason.Remedy);
+        Assert.NotEmpty(reason.RepeatTest);
+        Assert.Contains(reason.Sentence, verdict.ToText(UnitSystem.Si), StringComparison.Ordinal);
+        Assert.Contains(reason.SentenceIn(UnitSystem.UsCustomary), verdict.ToText(UnitSystem.UsCustomary), StringComparison.Ordinal);
+    }
+
+    [Fact]
+    [Evidence(Basis.Contract, "the cases above leave no rule out, and codes are unique")]
+    public void No_rule_is_untested()
+    {
+        HashSet<string> tested = [.. Rules().Select(row => (string)((object[])row)[0])];
+        Assert.Equal(SurveyRule.All.Select(rule => rule.Code), tested.OrderBy(code => code, StringComparer.Ordinal));
+        Assert.Equal(SurveyRule.All.Count, SurveyRule.All.Select(rule => rule.Code).Distinct().Count());
+    }
+
+    [Property]
+    [Evidence(Basis.Identity, "the order in which defects were written down does not matter; one defect more never makes it better")]
+    public void Order_does_not_matter_and_more_is_never_better(int seed, byte material, byte lead)
+    {
+        Random random = new(seed);
+        Defect[] some = [.. Every.Where(_ => random.Next(2) == 0)];
+        Defect[] shuffled = [.. some.OrderBy(_ => random.Next())];
+        Survey survey = Clean(some) with { Material = (FixtureMaterial)(material % 11), LeadTest = (LeadTest)(lead % 3), BuiltBefore1978 = lead % 2 == 0 };
+        Verdict verdict = new(survey);
+        Verdict other = new(survey with { Defects = shuffled });
+        Assert.Equal(verdict.Reasons, other.Reasons);
+        Assert.Equal(verdict.Cautions, other.Cautions);
+        Assert.Equal(verdict.ToText(UnitSystem.Si), other.ToText(UnitSystem.Si));
+        Verdict worse = new(survey with { Defects = [.. some, Every[random.Next(Every.Length)]] });
+        Assert.True(worse.Suitability >= verdict.Suitability);
+        Assert.True(worse.Reasons.Count >= verdict.Reasons.Count);
+    }
+
+    [Property]
+    [Evidence(Basis.Contract, "no verdict hides a lead or structural warning, whatever else was found")]
+    public void Lead_and_structure_are_never_hidden(int seed, byte material)
+    {
+        Random random = new(seed);
+        Defect[] some = [.. Every.Where(_ => random.Next(3) == 0)];
+        Survey survey = Clean(some) with
+        {
+            Material = (FixtureMaterial)(material % 11),
+            LeadTest = (LeadTest)random.Next(3),
+            BuiltBefore1978 = random.Next(3) switch { 0 => null, 1 => true, _ => false },
+            CertifiedForLead = random.Next(2) == 0,
+            LeakCannotBeStopped = random.Next(2) == 0,
+        };
+        bool lead = survey.LeadTest == LeadTest.Positive || (survey.LeadTest == LeadTest.NotTested && survey.BuiltBefore1978 != false);
+        bool structure = survey.LeakCannotBeStopped || some.Any(defect => defect.Kind is DefectKind.FlexingFloor or DefectKind.Perforation or DefectKind.LooseTiles || defect is Crack { MovesUnderLoad: true });
+        foreach (IReadOnlyList<Caution> cautions in new[] { new Verdict(survey).Cautions, new Preparation(survey).Cautions })
+        {
+            Assert.Equal(lead, cautions.Any(caution => caution.Hazard == Hazard.Lead));
+            Assert.Equal(structure, cautions.Any(caution => caution.Hazard == Hazard.Structure));
+            Assert.Contains(cautions, caution => caution.Hazard == Hazard.Dust);
+        }
+    }
+
+    [Fact]
+    [Evidence(Basis.Contract, "numbers stay in the sentence, in the reader's units; a policy moves the threshold")]
+    public void Numbers_and_policy()
+    {
+        Survey survey = Clean(new FlexingFloor(Mm(4))) with { Material = FixtureMaterial.Acrylic };
+        Assert.Equal("give of the floor: 4 mm; limit at most 2 mm; 2 mm beyond", new Verdict(survey).Reasons[0].Sentence);
+        Assert.Equal("give of the floor: 0.1575 in; limit at most 0.07874 in; 0.0787 in beyond", new Verdict(survey).Reasons[0].SentenceIn(UnitSystem.UsCustomary));
+        Assert.Equal(Suitability.SuitableWithConditions, new Verdict(survey, new SurveyPolicy { MaximumFloorDeflection = Mm(5) }).Suitability);
+        Assert.Equal("not suitable as it stands: S-04", new Verdict(survey).ToString());
+        Assert.Equal(Suitability.Suitable, new Verdict(Clean() with { OldCoatAdhesion = AdhesionGrade.Grade3B, PreviouslyRefinished = true }, new SurveyPolicy { MinimumAdhesion = AdhesionGrade.Grade3B }).Suitability);
+    }
+
+    [Fact]
+    [Evidence(Basis.Contract, "ranges of the docstrings; equality")]
+    public void Refuses_and_equals()
+    {
+        Numbers.Refuses("Material", () => _ = Clean() with { Material = (FixtureMaterial)99 });
+        Numbers.Refuses("FailedCleaningCycles", () => _ = Clean() with { FailedCleaningCycles = -1 });
+        Numbers.Refuses("LeadTest", () => _ = Clean() with { LeadTest = (LeadTest)4 });
+        Numbers.Refuses("MaximumFloorDeflection", () => _ = new SurveyPolicy { MaximumFloorDeflection = Length.Zero });
+        Numbers.Refuses("MaximumCrazing", () => _ = new SurveyPolicy { MaximumCrazing = Ratio.FromPercent(120) });
+        Numbers.Refuses("CleaningCycles", () => _ = new SurveyPolicy { CleaningCycles = 0 });
+        Assert.Throws<ArgumentNullException>(() => new Verdict(null!));
+        Assert.Equal(new Verdict(Clean(Every)), new Verdict(Clean(Every)));
+        Assert.Equal("EnamelledCastIron, 1 defect", Clean(Every[0]).ToString());
+    }
+}
