@@ -22,7 +22,7 @@ public class FilmBenchmarks
     public double Typed() => new WetFilm(dry, solids, reducer).Thickness.Meters;
 
     [Benchmark]
-    public string InWords() => new WetFilm(dry, solids, reducer).Workings().ToPlainText(UnitSystem.Si);
+    public string InWords() => new WetFilm(dry, solids, reducer).Workings().ToPlainText(DisplayUnits.Si);
 
     [GlobalSetup]
     public void Vary()

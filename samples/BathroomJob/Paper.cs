@@ -7,13 +7,13 @@ using System.Text;
 namespace Refinish.Samples.BathroomJob;
 
 /// <summary>Plain text of fixed width: headings, wrapped lines, and tables whose columns fit their cells.</summary>
-internal sealed class Paper(UnitSystem system)
+internal sealed class Paper(DisplayUnits system)
 {
     public const int Width = 100;
 
     private readonly StringBuilder text = new();
 
-    public UnitSystem System { get; } = system;
+    public DisplayUnits System { get; } = system;
 
     public string Show(Measure measure, double si, int figures = 3) => measure.Format(si, System, figures);
 

@@ -19,7 +19,7 @@ internal static class Program
             return 0;
         }
 
-        UnitSystem system = UnitSystem.Si;
+        DisplayUnits system = DisplayUnits.Si;
         bool workings = false;
         for (int i = 0; i < arguments.Length; i++)
         {
@@ -29,7 +29,7 @@ internal static class Program
                     workings = true;
                     break;
                 case "--units" when i + 1 < arguments.Length && arguments[i + 1] is "si" or "us":
-                    system = arguments[++i] == "us" ? UnitSystem.UsCustomary : UnitSystem.Si;
+                    system = arguments[++i] == "us" ? DisplayUnits.UsCustomary : DisplayUnits.Si;
                     break;
                 default:
                     Console.Error.WriteLine("Not understood: " + arguments[i]);

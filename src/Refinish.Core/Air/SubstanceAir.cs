@@ -57,9 +57,9 @@ public sealed record SubstanceAir
     /// <summary>The substance and its three numbers.</summary>
     /// <returns>Text such as <c>n-butyl acetate: peak 1079 ppm, 15-minute average 820 ppm, 8-hour average 49 ppm</c>.</returns>
     public override string ToString() =>
-        Solvent.Name + ": peak " + Measure.PartsPerMillion.Format(Peak.DecimalFractions, UnitSystem.Si, 4)
-        + ", 15-minute average " + Measure.PartsPerMillion.Format(FifteenMinuteAverage.DecimalFractions, UnitSystem.Si, 4)
-        + ", 8-hour average " + Measure.PartsPerMillion.Format(EightHourAverage.DecimalFractions, UnitSystem.Si, 4);
+        Solvent.Name + ": peak " + Measure.PartsPerMillion.Format(Peak.DecimalFractions, DisplayUnits.Si, 4)
+        + ", 15-minute average " + Measure.PartsPerMillion.Format(FifteenMinuteAverage.DecimalFractions, DisplayUnits.Si, 4)
+        + ", 8-hour average " + Measure.PartsPerMillion.Format(EightHourAverage.DecimalFractions, DisplayUnits.Si, 4);
 
     internal double? PeakSeconds => peakAt;
 

@@ -196,8 +196,8 @@ public sealed record MoistAir
     /// <summary>The readings and the dew point in one line, in metric units.</summary>
     /// <returns>Text such as <c>22 °C, 60 % relative humidity, dew point 13.9 °C</c>.</returns>
     public override string ToString() =>
-        Measure.Temperature.Format(dryBulb, UnitSystem.Si, 4) + ", " + Measure.Percent.Format(relativeHumidity, UnitSystem.Si, 3)
-        + " relative humidity, dew point " + Measure.Temperature.Format(DewPointKelvins, UnitSystem.Si, 3);
+        Measure.Temperature.Format(dryBulb, DisplayUnits.Si, 4) + ", " + Measure.Percent.Format(relativeHumidity, DisplayUnits.Si, 3)
+        + " relative humidity, dew point " + Measure.Temperature.Format(DewPointKelvins, DisplayUnits.Si, 3);
 
     // A state at its own dew point comes out at 1 to within rounding; the callers have checked that it is not beyond.
     private static double HumidityAt(double vapourPressure, double t) => Math.Min(1, vapourPressure / ClimateKernel.SaturationPressure(t));

@@ -29,8 +29,8 @@ internal static class SprayRemedies
 
     private static double HumidityAt(SprayWindow window, double t) => window.Air.Vapour / ClimateKernel.SaturationPressure(t);
 
-    private static string Percent(double humidity) => Measure.Percent.Format(humidity, UnitSystem.Si, 3);
+    private static string Percent(double humidity) => Measure.Percent.Format(humidity, DisplayUnits.Si, 3);
 
     private static string Both(double kelvins) =>
-        Measure.Temperature.Format(kelvins, UnitSystem.Si, 3) + " (" + Measure.Temperature.Format(kelvins, UnitSystem.UsCustomary, 3) + ")";
+        Measure.Temperature.Format(kelvins, DisplayUnits.Si, 3) + " (" + Measure.Temperature.Format(kelvins, DisplayUnits.UsCustomary, 3) + ")";
 }

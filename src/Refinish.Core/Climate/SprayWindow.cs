@@ -161,7 +161,7 @@ public sealed record SprayWindow
     /// <returns>Text such as <c>closed: surface above dew point: 0.56 K; limit at least 3 K; 2.44 K beyond</c>.</returns>
     public override string ToString() => IsOpen
         ? "open: every reading within its limit"
-        : "closed: " + string.Join(". ", Checks.Where(check => check.Outcome != ComparisonOutcome.Within).Select(check => check.Sentence(UnitSystem.Si)));
+        : "closed: " + string.Join(". ", Checks.Where(check => check.Outcome != ComparisonOutcome.Within).Select(check => check.Sentence(DisplayUnits.Si)));
 
     private LimitComparison Check(string subject, double value, double limit, LimitSense sense, Measure measure, Func<SprayWindow, string> remedy)
     {

@@ -122,7 +122,7 @@ public sealed record WarmUp
             LimitComparison warmth = new(
                 "room above target", room - target, LeastExcess, LimitSense.AtLeast, Measure.TemperatureDifference,
                 Source.Invented("0.1 K, finer than a contact thermometer reads; the law takes for ever over the last of it"),
-                room - target >= LeastExcess ? null : "Heat the room above " + Measure.Temperature.Format(target + LeastExcess) + " (" + Measure.Temperature.Format(target + LeastExcess, UnitSystem.UsCustomary) + ").");
+                room - target >= LeastExcess ? null : "Heat the room above " + Measure.Temperature.Format(target + LeastExcess) + " (" + Measure.Temperature.Format(target + LeastExcess, DisplayUnits.UsCustomary) + ").");
             return new ValueList<LimitComparison>(IsWarm ? [biot] : [biot, warmth]);
         }
     }
@@ -204,6 +204,6 @@ public sealed record WarmUp
     /// <summary>The time, or that there is none, in one line.</summary>
     /// <returns>Text such as <c>57.9 min from 10 °C to 18 °C in a room of 22 °C</c>.</returns>
     public override string ToString() =>
-        (IsAvailable ? Measure.Minutes.Format(Seconds, UnitSystem.Si, 3) : "no time can be given") + " from " + Measure.Temperature.Format(start)
+        (IsAvailable ? Measure.Minutes.Format(Seconds, DisplayUnits.Si, 3) : "no time can be given") + " from " + Measure.Temperature.Format(start)
         + " to " + Measure.Temperature.Format(target) + " in a room of " + Measure.Temperature.Format(room);
 }

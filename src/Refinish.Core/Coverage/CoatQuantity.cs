@@ -100,5 +100,5 @@ public sealed record CoatQuantity
     /// <summary>The quantity in one line, in metric units.</summary>
     /// <returns>Text such as <c>359 mL of two-part epoxy primer for 2.57 m²</c>.</returns>
     public override string ToString() =>
-        Measure.Liquid.Format(Poured, UnitSystem.Si, 3) + " of " + Layer.Product.Name + " for " + Measure.Area.Format(area, UnitSystem.Si, 3);
+        Measure.Liquid.Format(Poured, DisplayUnits.Si, 3) + " of " + Layer.Product.Name + " for " + Measure.Area.Format(area, DisplayUnits.Si, 3);
 }

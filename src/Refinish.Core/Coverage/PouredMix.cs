@@ -112,6 +112,6 @@ public sealed record PouredMix
     /// <summary>The cup in one line, in metric units.</summary>
     /// <returns>Text such as <c>400 mL A + 100 mL B + 50 mL reducer</c>.</returns>
     public override string ToString() =>
-        Measure.Liquid.Format(A, UnitSystem.Si, 4) + " A + " + Measure.Liquid.Format(B, UnitSystem.Si, 4) + " B + "
-        + Measure.Liquid.Format(R, UnitSystem.Si, 4) + " reducer";
+        Measure.Liquid.Format(A, DisplayUnits.Si, 4) + " A + " + Measure.Liquid.Format(B, DisplayUnits.Si, 4) + " B + "
+        + Measure.Liquid.Format(R, DisplayUnits.Si, 4) + " reducer";
 }

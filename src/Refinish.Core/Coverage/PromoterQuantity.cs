@@ -42,5 +42,5 @@ public sealed record PromoterQuantity
 
     /// <summary>The quantity in one line, in metric units.</summary>
     /// <returns>Text such as <c>40 mL of silane adhesion promoter</c>.</returns>
-    public override string ToString() => Measure.Liquid.Format(Volume.CubicMeters, UnitSystem.Si, 3) + " of " + Promoter.Name;
+    public override string ToString() => Measure.Liquid.Format(Volume.CubicMeters, DisplayUnits.Si, 3) + " of " + Promoter.Name;
 }

@@ -130,8 +130,8 @@ public sealed record CureForecast
     /// <summary>The temperature and the two times that are asked for most, or that there are none.</summary>
     /// <returns>Text such as <c>at 22 °C: recoat from 4.92 h, water from 29.5 h</c>.</returns>
     public override string ToString() => "at " + Measure.Temperature.Format(site) + ": " + (IsAvailable
-        ? "recoat from " + Measure.Hours.Format(Times.RecoatOpens.TotalSeconds / Factor, UnitSystem.Si, 3)
-            + ", water from " + Measure.Hours.Format(Times.WaterService.TotalSeconds / Factor, UnitSystem.Si, 3)
+        ? "recoat from " + Measure.Hours.Format(Times.RecoatOpens.TotalSeconds / Factor, DisplayUnits.Si, 3)
+            + ", water from " + Measure.Hours.Format(Times.WaterService.TotalSeconds / Factor, DisplayUnits.Si, 3)
         : "outside the product's temperature range, no times");
 
     /// <summary>The lowest and the highest temperature met, against the product's range.</summary>
@@ -151,7 +151,7 @@ public sealed record CureForecast
     }
 
     private static string Both(double kelvins) =>
-        Measure.Temperature.Format(kelvins, UnitSystem.Si, 3) + " (" + Measure.Temperature.Format(kelvins, UnitSystem.UsCustomary, 3) + ")";
+        Measure.Temperature.Format(kelvins, DisplayUnits.Si, 3) + " (" + Measure.Temperature.Format(kelvins, DisplayUnits.UsCustomary, 3) + ")";
 
     private TimeSpan? Shifted(TimeSpan? reference) =>
         IsAvailable && reference is TimeSpan time ? Durations.FromSeconds(time.TotalSeconds / Factor) : null;

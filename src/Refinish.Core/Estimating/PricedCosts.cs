@@ -88,7 +88,7 @@ internal sealed class PricedCosts
             Purchases.Add(purchase);
             direct.AddRange(purchase.Kits.Select(kit => new EstimateLine(
                 code,
-                item.Key + ", kit of " + Measure.Capacity.Format(kit.Kit.Size.CubicMeters, UnitSystem.Si, 4),
+                item.Key + ", kit of " + Measure.Capacity.Format(kit.Kit.Size.CubicMeters, DisplayUnits.Si, 4),
                 kit.Count,
                 "kit",
                 kit.Kit.Price)));

@@ -93,7 +93,7 @@ public sealed record RefinishOrReplace
     public string Sentence()
     {
         string breakEven = BreakEvenYears is double years
-            ? "It costs less a year than " + Replace.Name + " when it lasts longer than " + Measure.Years.Format(years, UnitSystem.Si, 3) + "."
+            ? "It costs less a year than " + Replace.Name + " when it lasts longer than " + Measure.Years.Format(years, DisplayUnits.Si, 3) + "."
             : "However long it lasts, it costs more a year than " + Replace.Name + ".";
         return string.Format(
             CultureInfo.InvariantCulture,
@@ -107,7 +107,7 @@ public sealed record RefinishOrReplace
             Money.Text(ReplaceCost, Currency),
             Measure.Years.Format(Replace.LifeYears),
             Money.Text(ReplacePerYear, Currency),
-            Measure.Percent.Format(RefinishPerReplace.DecimalFractions, UnitSystem.Si, 3),
+            Measure.Percent.Format(RefinishPerReplace.DecimalFractions, DisplayUnits.Si, 3),
             breakEven);
     }
 

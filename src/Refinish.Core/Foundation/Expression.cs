@@ -16,7 +16,7 @@ namespace Refinish;
 /// Expression solids = Expression.Quantity("VS", 0.40, Measure.Percent);
 /// double wet = (dry / solids).Evaluate();                                 // 75e-6 m
 /// string text = (dry / solids).Symbolic();                                // "DFT / VS"
-/// string numbers = (dry / solids).Substituted(UnitSystem.Si);             // "30 µm / 40 %"
+/// string numbers = (dry / solids).Substituted(DisplayUnits.Si);             // "30 µm / 40 %"
 /// </code></example>
 public abstract class Expression
 {
@@ -38,7 +38,7 @@ public abstract class Expression
     /// <summary>The formula with its numbers and units put in, as plain text.</summary>
     /// <param name="system">Metric or US customary.</param>
     /// <returns>Text such as <c>30 µm / 40 %</c>.</returns>
-    public string Substituted(UnitSystem system) => FormulaWriter.Write(this, FormulaStyle.Plain, system);
+    public string Substituted(DisplayUnits system) => FormulaWriter.Write(this, FormulaStyle.Plain, system);
 
     /// <summary>The formula in symbols, in LaTeX mathematics without delimiters.</summary>
     /// <returns>Text such as <c>\frac{DFT}{VS}</c>.</returns>
@@ -47,7 +47,7 @@ public abstract class Expression
     /// <summary>The formula with its numbers and units put in, in LaTeX mathematics without delimiters.</summary>
     /// <param name="system">Metric or US customary.</param>
     /// <returns>LaTeX text.</returns>
-    public string SubstitutedLatex(UnitSystem system) => FormulaWriter.Write(this, FormulaStyle.Latex, system);
+    public string SubstitutedLatex(DisplayUnits system) => FormulaWriter.Write(this, FormulaStyle.Latex, system);
 
     /// <summary>The formula in symbols.</summary>
     /// <returns>See <see cref="Symbolic"/>.</returns>

@@ -54,13 +54,13 @@ internal sealed class QuantityExpression(string symbol, double value, Measure me
     internal override int BindingIn(FormulaWriter writer) => writer.System switch
     {
         null => Binding.Atom,
-        UnitSystem system when measure.Shown(value, system) < 0 => Binding.Negative,
-        UnitSystem system => measure.Symbol(system).Length == 0 ? Binding.Atom : Binding.NumberWithUnit,
+        DisplayUnits system when measure.Shown(value, system) < 0 => Binding.Negative,
+        DisplayUnits system => measure.Symbol(system).Length == 0 ? Binding.Atom : Binding.NumberWithUnit,
     };
 
     internal override void WriteTo(FormulaWriter writer)
     {
-        if (writer.System is UnitSystem system)
+        if (writer.System is DisplayUnits system)
         {
             writer.Amount(value, measure, system);
         }

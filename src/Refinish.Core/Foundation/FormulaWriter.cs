@@ -22,7 +22,7 @@ internal sealed class FormulaWriter
 
     private readonly StringBuilder text = new();
 
-    private FormulaWriter(FormulaStyle style, UnitSystem? system)
+    private FormulaWriter(FormulaStyle style, DisplayUnits? system)
     {
         Style = style;
         System = system;
@@ -30,13 +30,13 @@ internal sealed class FormulaWriter
 
     public FormulaStyle Style { get; }
 
-    public UnitSystem? System { get; }
+    public DisplayUnits? System { get; }
 
     public string Times => Style == FormulaStyle.Latex ? " \\cdot " : System is null ? " · " : " × ";
 
     private bool IsLatex => Style == FormulaStyle.Latex;
 
-    public static string Write(Expression expression, FormulaStyle style, UnitSystem? system)
+    public static string Write(Expression expression, FormulaStyle style, DisplayUnits? system)
     {
         FormulaWriter writer = new(style, system);
         expression.WriteTo(writer);
@@ -60,7 +60,7 @@ internal sealed class FormulaWriter
 
     public void Symbol(string symbol) => text.Append(SymbolText(symbol, Style));
 
-    public void Amount(double value, Measure measure, UnitSystem system)
+    public void Amount(double value, Measure measure, DisplayUnits system)
     {
         string unit = measure.Symbol(system);
         text.Append(IsLatex ? measure.FormatLatex(value, system) : Signed(measure.FormatNumber(value, system)));

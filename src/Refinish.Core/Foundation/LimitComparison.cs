@@ -67,7 +67,7 @@ public sealed record LimitComparison
     /// <summary>The comparison as a sentence with its numbers.</summary>
     /// <param name="system">Metric or US customary.</param>
     /// <returns>Text such as <c>surface above dew point: 4.2 K; limit at least 3 K; 1.2 K within</c>.</returns>
-    public string Sentence(UnitSystem system)
+    public string Sentence(DisplayUnits system)
     {
         string value = Value is double v ? Measure.Format(v, system, 4) : "not known";
         string limit = Limit is double l ? (Sense == LimitSense.AtLeast ? "at least " : "at most ") + Measure.Format(l, system, 4) : "none known";
@@ -82,9 +82,9 @@ public sealed record LimitComparison
 
     /// <summary>The comparison as a sentence in metric units.</summary>
     /// <returns>See <see cref="Sentence"/>.</returns>
-    public override string ToString() => Sentence(UnitSystem.Si);
+    public override string ToString() => Sentence(DisplayUnits.Si);
 
     // The distance between two temperatures has no zero point.
-    private string FormatDistance(double distance, UnitSystem system) =>
+    private string FormatDistance(double distance, DisplayUnits system) =>
         (Measure.Equals(Measure.Temperature) ? Measure.TemperatureDifference : Measure).Format(distance, system, 3);
 }

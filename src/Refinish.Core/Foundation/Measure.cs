@@ -3,12 +3,12 @@ using System;
 namespace Refinish;
 
 /// <summary>
-/// What kind of amount a number is, and the unit in which each <see cref="UnitSystem"/> shows it.
+/// What kind of amount a number is, and the unit in which each <see cref="DisplayUnits"/> shows it.
 /// The number itself is always in the SI base unit of its kind (metres, kilograms, seconds, kelvins and their products).
 /// </summary>
 /// <remarks>Units and factors: NIST Special Publication 811 (2008), Appendix B; the US gallon is 231 cubic inches, NIST Handbook 44, Appendix C.</remarks>
 /// <example><code>
-/// string film = Measure.Film.Format(30e-6, UnitSystem.UsCustomary);   // "1.1811 mil"
+/// string film = Measure.Film.Format(30e-6, DisplayUnits.UsCustomary);   // "1.1811 mil"
 /// </code></example>
 public sealed class Measure : IEquatable<Measure>
 {
@@ -148,7 +148,7 @@ public sealed class Measure : IEquatable<Measure>
     public static Measure Hours { get; } = new("time in hours", new("h", 3600), new("h", 3600));
 
     /// <summary>A service life or warranty term, shown in years and held in years (a calendar year has no fixed number of seconds).</summary>
-    public static Measure Years { get; } = new("years", new("a", 1), new("yr", 1));
+    public static Measure Years { get; } = new("years", new("years", 1), new("years", 1));
 
     /// <summary>An angle: degrees.</summary>
     public static Measure Angle { get; } = new("angle", new("°", Math.PI / 180), new("°", Math.PI / 180));
@@ -179,13 +179,13 @@ public sealed class Measure : IEquatable<Measure>
     /// <summary>The symbol of the unit in which this kind of amount is shown.</summary>
     /// <param name="system">Metric or US customary.</param>
     /// <returns>The symbol; empty for a pure number.</returns>
-    public string Symbol(UnitSystem system) => ScaleOf(system).Symbol;
+    public string Symbol(DisplayUnits system) => ScaleOf(system).Symbol;
 
     /// <summary>The number that is shown.</summary>
     /// <param name="si">The amount in the SI base unit of its kind.</param>
     /// <param name="system">Metric or US customary.</param>
     /// <returns>The same amount in the unit of <see cref="Symbol"/>.</returns>
-    public double Shown(double si, UnitSystem system)
+    public double Shown(double si, DisplayUnits system)
     {
         Scale scale = ScaleOf(system);
         return (si - scale.Zero) / scale.Factor;
@@ -197,7 +197,7 @@ public sealed class Measure : IEquatable<Measure>
     /// <param name="figures">Significant figures, 1 to 15; money always has two decimals.</param>
     /// <returns>Text such as <c>73.3 µm</c>.</returns>
     /// <exception cref="ArgumentOutOfRangeException"><paramref name="figures"/> is outside 1 to 15.</exception>
-    public string Format(double si, UnitSystem system = UnitSystem.Si, int figures = 5)
+    public string Format(double si, DisplayUnits system = DisplayUnits.Si, int figures = 5)
     {
         Guard.Count(figures, 1, 15, nameof(figures));
         return Joined(FormatNumber(si, system, figures), Symbol(system));
@@ -219,13 +219,13 @@ public sealed class Measure : IEquatable<Measure>
     /// <returns>Text such as <c>film thickness in µm</c>.</returns>
     public override string ToString() => si.Symbol.Length == 0 ? Kind : Kind + " in " + si.Symbol;
 
-    internal string FormatNumber(double value, UnitSystem system, int figures = 6)
+    internal string FormatNumber(double value, DisplayUnits system, int figures = 6)
     {
         double shown = Shown(value, system);
         return decimals is int places ? Figures.Fixed(shown, places) : Figures.Significant(shown, figures);
     }
 
-    internal string FormatLatex(double value, UnitSystem system, int figures = 6)
+    internal string FormatLatex(double value, DisplayUnits system, int figures = 6)
     {
         double shown = Shown(value, system);
         return decimals is int places ? Figures.Fixed(shown, places) : Figures.SignificantLatex(shown, figures);
@@ -234,7 +234,7 @@ public sealed class Measure : IEquatable<Measure>
     private static string Joined(string number, string symbol) =>
         symbol.Length == 0 ? number : symbol == "°" ? number + symbol : number + " " + symbol;
 
-    private Scale ScaleOf(UnitSystem system) => system == UnitSystem.UsCustomary ? us : si;
+    private Scale ScaleOf(DisplayUnits system) => system == DisplayUnits.UsCustomary ? us : si;
 
     private readonly record struct Scale(string Symbol, double Factor, double Zero = 0);
 }

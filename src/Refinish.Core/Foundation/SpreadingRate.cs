@@ -101,10 +101,10 @@ public readonly record struct SpreadingRate : IComparable<SpreadingRate>
 
     /// <summary>The rate in m²/L, in the invariant culture.</summary>
     /// <returns>Text such as <c>8.3333 m²/L</c>.</returns>
-    public override string ToString() => ToString(UnitSystem.Si);
+    public override string ToString() => ToString(DisplayUnits.Si);
 
     /// <summary>The rate in the unit of the system, in the invariant culture.</summary>
     /// <param name="system">Metric or US customary.</param>
     /// <returns>Text with the unit.</returns>
-    public string ToString(UnitSystem system) => Measure.SpreadingRate.Format(perMeter, system);
+    public string ToString(DisplayUnits system) => Measure.SpreadingRate.Format(perMeter, system);
 }

@@ -47,5 +47,5 @@ public sealed record WorkingStep
     /// <summary>The step in one line, in metric units.</summary>
     /// <returns>Text such as <c>WFT = DFT / VS = 30 µm / 40 % = 75 µm</c>.</returns>
     public override string ToString() =>
-        Symbol + " = " + Formula.Symbolic() + " = " + Formula.Substituted(UnitSystem.Si) + " = " + Measure.Format(Value);
+        Symbol + " = " + Formula.Symbolic() + " = " + Formula.Substituted(DisplayUnits.Si) + " = " + Measure.Format(Value);
 }

@@ -7,7 +7,7 @@ namespace Refinish;
 /// What a student checks against, an estimator shows a customer, and a reviewer audits.
 /// </summary>
 /// <example><code>
-/// string derivation = new WetFilm(Length.FromMicrometers(30), Ratio.FromPercent(40)).Workings().ToPlainText(UnitSystem.Si);
+/// string derivation = new WetFilm(Length.FromMicrometers(30), Ratio.FromPercent(40)).Workings().ToPlainText(DisplayUnits.Si);
 /// </code></example>
 public sealed record Workings
 {
@@ -53,17 +53,17 @@ public sealed record Workings
     /// <summary>The derivation as plain text.</summary>
     /// <param name="system">Metric or US customary.</param>
     /// <returns>Lines that end in a line feed.</returns>
-    public string ToPlainText(UnitSystem system) => WorkingsText.Plain(this, system);
+    public string ToPlainText(DisplayUnits system) => WorkingsText.Plain(this, system);
 
     /// <summary>The derivation as Markdown (CommonMark, formulas in code spans).</summary>
     /// <param name="system">Metric or US customary.</param>
     /// <returns>Lines that end in a line feed.</returns>
-    public string ToMarkdown(UnitSystem system) => WorkingsText.Markdown(this, system);
+    public string ToMarkdown(DisplayUnits system) => WorkingsText.Markdown(this, system);
 
     /// <summary>The derivation as a LaTeX fragment for amsmath, without preamble.</summary>
     /// <param name="system">Metric or US customary.</param>
     /// <returns>Lines that end in a line feed.</returns>
-    public string ToLatex(UnitSystem system) => WorkingsText.Latex(this, system);
+    public string ToLatex(DisplayUnits system) => WorkingsText.Latex(this, system);
 
     /// <summary>The title and the number of steps.</summary>
     /// <returns>One line of text.</returns>

@@ -6,28 +6,28 @@ namespace Refinish;
 /// <summary>The three ways in which workings are written out.</summary>
 internal static class WorkingsText
 {
-    public static string Plain(Workings workings, UnitSystem system)
+    public static string Plain(Workings workings, DisplayUnits system)
     {
         StringBuilder text = new();
         Plain(workings, system, text, string.Empty);
         return text.ToString();
     }
 
-    public static string Markdown(Workings workings, UnitSystem system)
+    public static string Markdown(Workings workings, DisplayUnits system)
     {
         StringBuilder text = new();
         Markdown(workings, system, text, 2);
         return text.ToString();
     }
 
-    public static string Latex(Workings workings, UnitSystem system)
+    public static string Latex(Workings workings, DisplayUnits system)
     {
         StringBuilder text = new();
         Latex(workings, system, text, 0);
         return text.ToString();
     }
 
-    private static void Plain(Workings workings, UnitSystem system, StringBuilder text, string indent)
+    private static void Plain(Workings workings, DisplayUnits system, StringBuilder text, string indent)
     {
         text.Append(indent).Append(workings.Title).Append('\n');
         foreach (Workings part in workings.Parts)
@@ -50,7 +50,7 @@ internal static class WorkingsText
         }
     }
 
-    private static void Markdown(Workings workings, UnitSystem system, StringBuilder text, int level)
+    private static void Markdown(Workings workings, DisplayUnits system, StringBuilder text, int level)
     {
         text.Append('#', System.Math.Min(level, 6)).Append(' ').Append(workings.Title).Append("\n\n");
         foreach (Workings part in workings.Parts)
@@ -75,7 +75,7 @@ internal static class WorkingsText
         text.Append('\n');
     }
 
-    private static void Latex(Workings workings, UnitSystem system, StringBuilder text, int level)
+    private static void Latex(Workings workings, DisplayUnits system, StringBuilder text, int level)
     {
         string heading = level == 0 ? "\\section*{" : level == 1 ? "\\subsection*{" : "\\paragraph{";
         text.Append(heading).Append(Escaped(workings.Title)).Append("}\n");

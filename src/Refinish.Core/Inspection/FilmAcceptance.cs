@@ -82,7 +82,7 @@ public sealed record FilmAcceptance
 
     /// <summary>The outcome in one line, in metric units.</summary>
     /// <returns>Text such as <c>accepted: mean 128 µm</c>.</returns>
-    public override string ToString() => (IsAccepted ? "accepted" : "not accepted") + ": mean " + Measure.Film.Format(Mean.Meters, UnitSystem.Si, 3);
+    public override string ToString() => (IsAccepted ? "accepted" : "not accepted") + ": mean " + Measure.Film.Format(Mean.Meters, DisplayUnits.Si, 3);
 
     private static double MeanOf(ValueList<double> values)
     {

@@ -48,7 +48,7 @@ public sealed class BathroomPlan
             {
                 Air = AirOf(job, Coats, Schedule);
                 IsocyanateScreens = new ValueList<IsocyanateScreen>(ScreensOf(job, Coats));
-                Handover = new Handover(job, TimeOf(Coats[Coats.Count - 1].Name).End, TimeOf(JobSteps.Return)?.End ?? Schedule.Steps[Schedule.Steps.Count - 1].End, Coats, CoatedArea);
+                Handover = new Handover(job, [.. Coats.Select(coat => (coat, TimeOf(coat.Name).End))], Schedule.Steps[Schedule.Steps.Count - 1].End, CoatedArea);
                 Price = new PriceEstimate(job.Prices, RequestOf(planned));
                 Comparison = CompareWithReplacing();
             }
@@ -121,7 +121,7 @@ public sealed class BathroomPlan
     /// <returns>One line of text.</returns>
     public override string ToString() => Job.Name + (IsPossible ? ": planned" : ": " + string.Join(" ", Objections));
 
-    internal ScheduledStep TimeOf(string name) => Schedule!.Steps.FirstOrDefault(step => step.Step.Name == name)!;
+    internal ScheduledStep TimeOf(string name) => Schedule!.Steps.First(step => step.Step.Name == name);
 
     private static IEnumerable<CoatPlan> CoatsOf(BathroomJob job, Area area)
     {
@@ -190,13 +190,13 @@ public sealed class BathroomPlan
     private EstimateRequest RequestOf(FixturePlan[] planned)
     {
         List<LabourTask> tasks = [];
-        int trips = Schedule!.Steps.Where(step => step.Step.IsAttended).Select(step => step.Start.Date).Distinct().Count();
+        int trips = Schedule!.Steps.Where(step => step.Step.IsAttended).SelectMany(step => step.Pieces).Select(piece => piece.Start.Date).Distinct().Count();
         if (JobSteps.Find(Job, LabourStandards.Travel) is LabourStandard travel)
         {
             tasks.Add(new LabourTask(travel, units: trips));
         }
 
-        tasks.AddRange(steps!.Tasks);
+        tasks.AddRange(steps!.TasksTogether());
         return new EstimateRequest
         {
             Labour = new LabourEstimate(tasks, Job.Difficulty),

@@ -67,5 +67,5 @@ public sealed record FixturePlan
 
     /// <summary>Name, verdict and area in one line, in metric units.</summary>
     /// <returns>One line of text.</returns>
-    public override string ToString() => Job.Name + ": " + Verdict + "; " + Measure.Area.Format(CoatedArea.SquareMeters, UnitSystem.Si, 3);
+    public override string ToString() => Job.Name + ": " + Verdict + "; " + Measure.Area.Format(CoatedArea.SquareMeters, DisplayUnits.Si, 3);
 }

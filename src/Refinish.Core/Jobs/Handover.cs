@@ -15,11 +15,14 @@ namespace Refinish.Jobs;
 /// </remarks>
 public sealed record Handover
 {
-    internal Handover(BathroomJob job, DateTimeOffset lastCoat, DateTimeOffset caulked, IReadOnlyList<CoatPlan> coats, Area area)
+    private readonly ValueList<(CoatPlan Coat, DateTimeOffset End)> coats;
+
+    internal Handover(BathroomJob job, IEnumerable<(CoatPlan Coat, DateTimeOffset End)> coats, DateTimeOffset caulked, Area area)
     {
-        CoatingReady = lastCoat + coats.Max(coat => coat.OnSurface.WaterService ?? TimeSpan.Zero);
+        this.coats = new(coats);
+        CoatingReady = this.coats.Max(one => one.End + (one.Coat.OnSurface.WaterService ?? TimeSpan.Zero));
         CaulkReady = caulked + job.CaulkWait;
-        FullCure = lastCoat + coats.Max(coat => coat.OnSurface.FullCure ?? TimeSpan.Zero);
+        FullCure = this.coats.Max(one => one.End + (one.Coat.OnSurface.FullCure ?? TimeSpan.Zero));
         HandedOver = caulked;
         WarrantyUntil = caulked.AddYears(job.Warranty.Years);
         Film = new FilmSpecification(
@@ -27,7 +30,7 @@ public sealed record Handover
             Length.FromMeters(job.System.Layers.Sum(layer => layer.Coats * layer.Product.MaximumDryFilm.Meters)),
             Source.Supplied("film limits of the data sheets, added up over the coats"));
         Spots = FilmAcceptance.SpotsFor(area);
-        Record = new ValueList<string>(RecordOf(coats));
+        Record = new ValueList<string>(RecordOf(this.coats.Select(one => one.Coat.Layer.Product)));
     }
 
     /// <summary>When the coating may take water.</summary>
@@ -73,25 +76,32 @@ public sealed record Handover
     /// <summary>What has to be written down for a later claim, entry by entry.</summary>
     public IReadOnlyList<string> Record { get; }
 
-    /// <summary>How the instants follow, as hours after the last coat.</summary>
-    /// <param name="lastCoat">End of the last coat.</param>
+    /// <summary>How the waits follow, as hours after the end of the last coat.</summary>
     /// <returns>The derivation.</returns>
-    internal Workings Workings(DateTimeOffset lastCoat)
+    public Workings Workings()
     {
-        Source rule = Source.Derived("water waits for the slower of coating and caulk");
-        Expression coating = Expression.Quantity("t_coating", (CoatingReady - lastCoat).TotalSeconds, Measure.Hours);
-        Expression caulk = Expression.Quantity("t_caulk", (CaulkReady - lastCoat).TotalSeconds, Measure.Hours);
-        return new Workings("Handover", [new WorkingStep("no water until, after the last coat", "t_water", Expression.Max(coating, caulk), (WaterFrom - lastCoat).TotalSeconds, Measure.Hours, rule)]);
+        DateTimeOffset last = coats[coats.Count - 1].End;
+        Expression Ready(Func<CoatPlan, TimeSpan?> stage) => coats
+            .Select(one => Hours("t_end", one.End - last) + Hours("t_stage", stage(one.Coat) ?? TimeSpan.Zero))
+            .Aggregate(Expression.Max);
+        Source slowest = Source.Derived("each coat counts from its own end; the slowest decides");
+        WorkingStep coating = new("coating ready for water", "t_coating", Ready(coat => coat.OnSurface.WaterService), (CoatingReady - last).TotalSeconds, Measure.Hours, slowest);
+        WorkingStep caulk = new("caulk ready for water", "t_caulk", Hours("t_visit", HandedOver - last) + Hours("t_wait", CaulkReady - HandedOver), (CaulkReady - last).TotalSeconds, Measure.Hours, Source.FromMemory("new caulk stands a day before water; the sealant's data sheet decides"));
+        WorkingStep water = new("no water until", "t_water", Expression.Max(coating.Result(), caulk.Result()), (WaterFrom - last).TotalSeconds, Measure.Hours, Source.Derived("water waits for the slower of coating and caulk"));
+        WorkingStep cured = new("full cure", "t_full", Ready(coat => coat.OnSurface.FullCure), (FullCure - last).TotalSeconds, Measure.Hours, slowest);
+        return new Workings("Handover, hours after the last coat", [coating, caulk, water, cured]);
     }
 
     /// <summary>The hold in one line.</summary>
     /// <returns>Text such as <c>no water before 2027-03-05 08:00</c>.</returns>
     public override string ToString() => "no water before " + WaterFrom.ToString("yyyy-MM-dd HH:mm", CultureInfo.InvariantCulture);
 
-    private static IEnumerable<string> RecordOf(IReadOnlyList<CoatPlan> coats)
+    private static Expression Hours(string symbol, TimeSpan time) => Expression.Quantity(symbol, time.TotalSeconds, Measure.Hours);
+
+    private static IEnumerable<string> RecordOf(IEnumerable<CoatingProduct> products)
     {
         yield return "fixture, material, defects with photographs before and after";
-        foreach (CoatingProduct product in coats.Select(coat => coat.Layer.Product).Distinct())
+        foreach (CoatingProduct product in products.Distinct())
         {
             yield return product.Name + ": batch numbers of base, hardener and reducer; ratio and weights mixed";
         }

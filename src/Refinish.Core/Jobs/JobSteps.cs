@@ -33,7 +33,10 @@ internal sealed class JobSteps
         Work("demask and clean up", Count(LabourStandards.Demask));
         Lag(coats[coats.Count - 1].Name, "demask and clean up", coats[coats.Count - 1].OnSurface.TouchDry, null, "touch-dry before the masking comes off");
         Work(Return, Count(LabourStandards.Return));
-        Lag(coats[coats.Count - 1].Name, Return, coats.Max(coat => coat.OnSurface.WaterService), null, "coating hard enough to work on and for water");
+        foreach (CoatPlan coat in coats.GroupBy(coat => coat.Layer).Select(layer => layer.Last()))
+        {
+            Lag(coat.Name, Return, coat.OnSurface.WaterService, null, coat.Layer.Product.Name + " hard enough to work on and for water");
+        }
     }
 
     public List<ScheduleStep> Steps { get; } = [];
@@ -42,6 +45,11 @@ internal sealed class JobSteps
 
     /// <summary>Labour tasks by code, travel left out: how often one travels follows from the schedule.</summary>
     public List<LabourTask> Tasks { get; } = [];
+
+    /// <summary>The same tasks, those that repeat taken together: three coats are one line, not three.</summary>
+    public IEnumerable<LabourTask> TasksTogether() => Tasks
+        .GroupBy(task => (task.Standard, task.Area.SquareMeters, task.Units))
+        .Select(same => new LabourTask(same.Key.Standard, same.First().Area, same.Key.Units, same.Sum(task => task.Times)));
 
     /// <summary>Standards that the job's list lacks.</summary>
     public List<string> Missing { get; } = [];
@@ -81,12 +89,12 @@ internal sealed class JobSteps
         // The first coat starts with mixing; the open time has to reach to its last stroke.
         CoatPlan first = coats[0];
         TimeSpan open = wipes.Min(wipe => wipe.OpenTime) - first.Duration;
-        Work("wipe on promoter", Area(LabourStandards.Promote));
+        Work("wipe on promoter", Area(LabourStandards.Promote), interruptible: false);
         if (open < wipes.Max(wipe => wipe.Flash))
         {
             Impossible.Add(
                 "The promoter stays open for " + Measure.Minutes.Format(wipes.Min(wipe => wipe.OpenTime).TotalSeconds) + ", and drying it, mixing and spraying "
-                + first.Name + " take " + Measure.Minutes.Format((wipes.Max(wipe => wipe.Flash) + first.Duration).TotalSeconds, UnitSystem.Si, 3) + ". Wipe and coat fixture by fixture.");
+                + first.Name + " take " + Measure.Minutes.Format((wipes.Max(wipe => wipe.Flash) + first.Duration).TotalSeconds, DisplayUnits.Si, 3) + ". Wipe and coat fixture by fixture.");
             return;
         }
 
@@ -114,12 +122,12 @@ internal sealed class JobSteps
         }
     }
 
-    private void Work(string name, List<LabourTask> tasks)
+    private void Work(string name, List<LabourTask> tasks, bool interruptible = true)
     {
         Tasks.AddRange(tasks);
         if (tasks.Count > 0)
         {
-            Steps.Add(new ScheduleStep(name, ToMinute(new LabourEstimate(tasks, job.Difficulty).Hours)));
+            Steps.Add(new ScheduleStep(name, ToMinute(new LabourEstimate(tasks, job.Difficulty).Hours), attended: true, interruptible));
         }
     }
 

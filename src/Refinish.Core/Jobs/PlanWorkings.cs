@@ -22,7 +22,7 @@ internal static class PlanWorkings
         parts.AddRange(plan.Coats.Select(coat => coat.Workings()));
         if (plan.Handover is Handover handover)
         {
-            parts.Add(handover.Workings(plan.TimeOf(plan.Coats[plan.Coats.Count - 1].Name).End));
+            parts.Add(handover.Workings());
         }
 
         if (plan.Air is not null)

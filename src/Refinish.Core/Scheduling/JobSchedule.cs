@@ -44,22 +44,27 @@ public sealed record JobSchedule
                     "The lag '" + lag.Reason + "' runs from '" + lag.Before + "' to '" + lag.After + "'; allowed: two listed steps, the earlier one first.", nameof(lags));
             }
 
+            if (lag.Maximum is not null && listed[before].IsInterruptible)
+            {
+                throw new ArgumentException("The lag '" + lag.Reason + "' has a maximum after '" + lag.Before + "', which may be interrupted; allowed: a maximum only after steps done in one go.", nameof(lags));
+            }
+
             rules.Add((before, after, lag));
         }
 
         List<string> conflicts = [];
         foreach (ScheduleStep step in listed)
         {
-            if (step.IsAttended && step.Duration > hours.Length)
+            if (step.IsAttended && !step.IsInterruptible && step.Duration > hours.Length)
             {
-                conflicts.Add(step.Name + " takes " + Measure.Hours.Format(step.Duration.TotalSeconds, UnitSystem.Si, 3)
-                    + " and the working day has " + Measure.Hours.Format(hours.Length.TotalSeconds, UnitSystem.Si, 3) + ". Split the step or lengthen the day.");
+                conflicts.Add(step.Name + " takes " + Measure.Hours.Format(step.Duration.TotalSeconds, DisplayUnits.Si, 3)
+                    + " and the working day has " + Measure.Hours.Format(hours.Length.TotalSeconds, DisplayUnits.Si, 3) + ". Split the step or lengthen the day.");
             }
         }
 
         DateTimeOffset[]? times = conflicts.Count > 0 ? null : Solve(start, hours, listed, rules, conflicts);
         Conflicts = new ValueList<string>(conflicts);
-        Steps = times is null ? ValueList<ScheduledStep>.Empty : new ValueList<ScheduledStep>(listed.Select((step, i) => new ScheduledStep(step, times[i])));
+        Steps = times is null ? ValueList<ScheduledStep>.Empty : new ValueList<ScheduledStep>(listed.Select((step, i) => new ScheduledStep(step, times[i], hours)));
     }
 
     /// <summary>Nothing starts before this instant.</summary>
@@ -106,7 +111,18 @@ public sealed record JobSchedule
         DateTimeOffset[] times = new DateTimeOffset[steps.Count];
         for (int i = 0; i < times.Length; i++)
         {
-            times[i] = start;
+            times[i] = steps[i].IsAttended ? hours.FirstOpen(start) : start;
+        }
+
+        DateTimeOffset EndOf(int i)
+        {
+            if (!steps[i].IsInterruptible)
+            {
+                return times[i] + steps[i].Duration;
+            }
+
+            IReadOnlyList<WorkPiece> pieces = hours.Cut(times[i], steps[i].Duration);
+            return pieces[pieces.Count - 1].End;
         }
 
         bool moved = true;
@@ -120,7 +136,7 @@ public sealed record JobSchedule
                 {
                     if (lastAttended >= 0)
                     {
-                        earliest = Later(earliest, times[lastAttended] + steps[lastAttended].Duration);
+                        earliest = Later(earliest, EndOf(lastAttended));
                     }
 
                     lastAttended = i;
@@ -130,7 +146,7 @@ public sealed record JobSchedule
                 {
                     if (after == i)
                     {
-                        earliest = Later(earliest, times[before] + steps[before].Duration + lag.Minimum);
+                        earliest = Later(earliest, EndOf(before) + lag.Minimum);
                     }
                     else if (before == i && lag.Maximum is TimeSpan most)
                     {
@@ -142,7 +158,7 @@ public sealed record JobSchedule
                             if (earliest - start > Horizon)
                             {
                                 conflicts.Add(lag.Reason + ": '" + lag.After + "' cannot start within "
-                                    + Measure.Hours.Format(most.TotalSeconds, UnitSystem.Si, 3) + " of the end of '" + lag.Before
+                                    + Measure.Hours.Format(most.TotalSeconds, DisplayUnits.Si, 3) + " of the end of '" + lag.Before
                                     + "' together with the other rules. Start earlier in the day, lengthen the day, or abrade and wipe again.");
                                 return null;
                             }
@@ -152,7 +168,7 @@ public sealed record JobSchedule
 
                 if (steps[i].IsAttended)
                 {
-                    earliest = hours.FirstFit(earliest, steps[i].Duration);
+                    earliest = steps[i].IsInterruptible ? hours.FirstOpen(earliest) : hours.FirstFit(earliest, steps[i].Duration);
                 }
 
                 if (earliest > times[i])

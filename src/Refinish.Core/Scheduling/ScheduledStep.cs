@@ -1,4 +1,5 @@
 using System;
+using System.Collections.Generic;
 using System.Globalization;
 
 namespace Refinish.Scheduling;
@@ -6,10 +7,11 @@ namespace Refinish.Scheduling;
 /// <summary>A step with its clock times.</summary>
 public sealed record ScheduledStep
 {
-    internal ScheduledStep(ScheduleStep step, DateTimeOffset start)
+    internal ScheduledStep(ScheduleStep step, DateTimeOffset start, WorkingHours hours)
     {
         Step = step;
         Start = start;
+        Pieces = step.IsInterruptible ? hours.Cut(start, step.Duration) : new ValueList<WorkPiece>([new WorkPiece(start, start + step.Duration)]);
     }
 
     /// <summary>The step.</summary>
@@ -18,8 +20,11 @@ public sealed record ScheduledStep
     /// <summary>When it starts.</summary>
     public DateTimeOffset Start { get; }
 
-    /// <summary>When it ends.</summary>
-    public DateTimeOffset End => Start + Step.Duration;
+    /// <summary>When it ends, nights that cut an interruptible step included.</summary>
+    public DateTimeOffset End => Pieces[Pieces.Count - 1].End;
+
+    /// <summary>The stretches of work; more than one only for an interruptible step.</summary>
+    public IReadOnlyList<WorkPiece> Pieces { get; }
 
     /// <summary>The times and the name.</summary>
     /// <returns>One line of text.</returns>

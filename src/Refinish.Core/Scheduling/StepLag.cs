@@ -49,6 +49,6 @@ public sealed record StepLag
     /// <summary>The lag in one line.</summary>
     /// <returns>One line of text.</returns>
     public override string ToString() =>
-        Reason + ": " + Before + " → " + After + ", " + Measure.Hours.Format(Minimum.TotalSeconds, UnitSystem.Si, 3)
-        + (Maximum is TimeSpan most ? " to " + Measure.Hours.Format(most.TotalSeconds, UnitSystem.Si, 3) : " or more");
+        Reason + ": " + Before + " → " + After + ", " + Measure.Hours.Format(Minimum.TotalSeconds, DisplayUnits.Si, 3)
+        + (Maximum is TimeSpan most ? " to " + Measure.Hours.Format(most.TotalSeconds, DisplayUnits.Si, 3) : " or more");
 }

@@ -1,4 +1,5 @@
 using System;
+using System.Collections.Generic;
 
 namespace Refinish.Scheduling;
 
@@ -43,6 +44,41 @@ public sealed record WorkingHours
         DateTimeOffset midnight = new(notBefore.Date, notBefore.Offset);
         DateTimeOffset start = notBefore > midnight + From ? notBefore : midnight + From;
         return start + duration <= midnight + Until ? start : midnight.AddDays(1) + From;
+    }
+
+    /// <summary>The earliest instant, not before the one given, at which there is working time left.</summary>
+    /// <param name="notBefore">The instant before which work cannot start.</param>
+    /// <returns>The instant.</returns>
+    public DateTimeOffset FirstOpen(DateTimeOffset notBefore)
+    {
+        DateTimeOffset start = FirstFit(notBefore, TimeSpan.Zero);
+        return start - new DateTimeOffset(start.Date, start.Offset) < Until ? start : FirstFit(start.AddTicks(1), TimeSpan.Zero);
+    }
+
+    /// <summary>The pieces into which the nights cut a length of work.</summary>
+    /// <param name="start">Start of the work, within working hours.</param>
+    /// <param name="duration">Length of the work, zero or more.</param>
+    /// <returns>At least one piece; each lies within one working day, and together they have the length asked for.</returns>
+    /// <exception cref="ArgumentOutOfRangeException">The work is negative or longer than 60 days.</exception>
+    public IReadOnlyList<WorkPiece> Cut(DateTimeOffset start, TimeSpan duration)
+    {
+        Guard.Within(duration, Bounds.NotNegative(Measure.Hours, 60 * 24 * 3600), nameof(duration));
+        List<WorkPiece> pieces = [];
+        DateTimeOffset from = start;
+        TimeSpan left = duration;
+        while (true)
+        {
+            DateTimeOffset close = new DateTimeOffset(from.Date, from.Offset) + Until;
+            TimeSpan here = close - from < left ? close - from : left;
+            pieces.Add(new WorkPiece(from, from + here));
+            left -= here;
+            if (left <= TimeSpan.Zero)
+            {
+                return new ValueList<WorkPiece>(pieces);
+            }
+
+            from = FirstOpen(close);
+        }
     }
 
     /// <summary>The hours in one line.</summary>

@@ -18,7 +18,7 @@ public sealed record Burn : Defect
     public Length Diameter => Length.FromMeters(diameter);
 
     /// <inheritdoc/>
-    public override string Describe(UnitSystem system) => "burn " + Mm(diameter, system) + " across";
+    public override string Describe(DisplayUnits system) => "burn " + Mm(diameter, system) + " across";
 
     internal override Cavity? CavityUnder(FillerPolicy policy)
     {

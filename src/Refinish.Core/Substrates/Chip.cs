@@ -34,7 +34,7 @@ public sealed record Chip : Defect
     public Volume CavityVolume => Volume.FromCubicMeters(SubstratesKernel.SphericalCap(diameter, depth));
 
     /// <inheritdoc/>
-    public override string Describe(UnitSystem system) => "chip " + Mm(diameter, system) + " across, " + Mm(depth, system) + " deep";
+    public override string Describe(DisplayUnits system) => "chip " + Mm(diameter, system) + " across, " + Mm(depth, system) + " deep";
 
     internal override Cavity? CavityUnder(FillerPolicy policy)
     {

@@ -50,7 +50,7 @@ public sealed record Crack : Defect
     public Volume CavityVolume => Volume.FromCubicMeters(SubstratesKernel.Groove(SubstratesKernel.Factor(Profile), length, width, depth));
 
     /// <inheritdoc/>
-    public override string Describe(UnitSystem system) =>
+    public override string Describe(DisplayUnits system) =>
         "crack " + Mm(length, system) + " long, groove " + Mm(width, system) + " wide and " + Mm(depth, system) + " deep, "
         + (MovesUnderLoad ? "moves under load" : "does not move under load");
 

@@ -18,5 +18,5 @@ public sealed record Crazing : Defect
     public Ratio OfArea => Ratio.FromDecimalFractions(ofArea);
 
     /// <inheritdoc/>
-    public override string Describe(UnitSystem system) => "crazing over " + Measure.Percent.Format(ofArea, system, 3) + " of the surface";
+    public override string Describe(DisplayUnits system) => "crazing over " + Measure.Percent.Format(ofArea, system, 3) + " of the surface";
 }

@@ -23,14 +23,14 @@ public abstract record Defect
     /// <summary>The defect with its sizes as text.</summary>
     /// <param name="system">Metric or US customary.</param>
     /// <returns>Text such as <c>chip 20 mm across, 2 mm deep</c>.</returns>
-    public abstract string Describe(UnitSystem system);
+    public abstract string Describe(DisplayUnits system);
 
     /// <summary>The defect with its sizes, in metric units.</summary>
     /// <returns>See <see cref="Describe"/>.</returns>
-    public sealed override string ToString() => Describe(UnitSystem.Si);
+    public sealed override string ToString() => Describe(DisplayUnits.Si);
 
     /// <summary>The hollow that filler has to take up; <see langword="null"/> when this is not mended with filler.</summary>
     internal virtual Cavity? CavityUnder(FillerPolicy policy) => null;
 
-    internal static string Mm(double metres, UnitSystem system) => Measure.Length.Format(metres, system, 4);
+    internal static string Mm(double metres, DisplayUnits system) => Measure.Length.Format(metres, system, 4);
 }

@@ -87,7 +87,7 @@ public sealed record FillerVolume
     /// <returns>The derivation; a single step when nothing is filled.</returns>
     public Workings Workings()
     {
-        string title = "Filler: " + Defect.Describe(UnitSystem.Si);
+        string title = "Filler: " + Defect.Describe(DisplayUnits.Si);
         Source invented = Source.Derived("conservation of cured volume; allowances are the filler policy's");
         if (Defect.CavityUnder(Policy) is not Cavity hollow)
         {
@@ -113,5 +113,5 @@ public sealed record FillerVolume
 
     /// <summary>The volume to mix, in metric units.</summary>
     /// <returns>Text such as <c>0.5034 mL for chip 20 mm across, 2 mm deep</c>.</returns>
-    public override string ToString() => Measure.Liquid.Format(Mixed.CubicMeters) + " for " + Defect.Describe(UnitSystem.Si);
+    public override string ToString() => Measure.Liquid.Format(Mixed.CubicMeters) + " for " + Defect.Describe(DisplayUnits.Si);
 }

@@ -3,9 +3,9 @@ using System;
 namespace Refinish.Substrates;
 
 /// <summary>What a rule objects to: a sentence in either system of units and, for a threshold, the comparison.</summary>
-internal sealed class Finding(Func<UnitSystem, string> sentence, LimitComparison? comparison = null)
+internal sealed class Finding(Func<DisplayUnits, string> sentence, LimitComparison? comparison = null)
 {
-    public Func<UnitSystem, string> Sentence { get; } = sentence;
+    public Func<DisplayUnits, string> Sentence { get; } = sentence;
 
     public LimitComparison? Comparison { get; } = comparison;
 

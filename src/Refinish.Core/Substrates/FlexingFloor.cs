@@ -18,5 +18,5 @@ public sealed record FlexingFloor : Defect
     public Length Deflection => Length.FromMeters(deflection);
 
     /// <inheritdoc/>
-    public override string Describe(UnitSystem system) => "floor gives by " + Mm(deflection, system);
+    public override string Describe(DisplayUnits system) => "floor gives by " + Mm(deflection, system);
 }

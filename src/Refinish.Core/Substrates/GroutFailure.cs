@@ -18,5 +18,5 @@ public sealed record GroutFailure : Defect
     public Length Joint => Length.FromMeters(joint);
 
     /// <inheritdoc/>
-    public override string Describe(UnitSystem system) => "grout failure along " + Measure.Distance.Format(joint, system, 4) + " of joint";
+    public override string Describe(DisplayUnits system) => "grout failure along " + Measure.Distance.Format(joint, system, 4) + " of joint";
 }

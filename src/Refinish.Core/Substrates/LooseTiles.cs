@@ -16,5 +16,5 @@ public sealed record LooseTiles : Defect
     public int Count { get; }
 
     /// <inheritdoc/>
-    public override string Describe(UnitSystem system) => Count.ToString(CultureInfo.InvariantCulture) + (Count == 1 ? " loose tile" : " loose tiles");
+    public override string Describe(DisplayUnits system) => Count.ToString(CultureInfo.InvariantCulture) + (Count == 1 ? " loose tile" : " loose tiles");
 }

@@ -25,7 +25,7 @@ public sealed record PeelingCoat : Defect
     public AdhesionGrade? Adhesion { get; }
 
     /// <inheritdoc/>
-    public override string Describe(UnitSystem system) =>
+    public override string Describe(DisplayUnits system) =>
         "old coat peels over " + Measure.Area.Format(area, system, 3) + ", adhesion " + (Adhesion is AdhesionGrade grade ? GradeName(grade) : "not tested");
 
     internal static string GradeName(AdhesionGrade grade) => grade switch

@@ -22,5 +22,5 @@ public sealed record Perforation : Defect
     public Length PatchWidth => Length.FromMeters(diameter + 0.1);
 
     /// <inheritdoc/>
-    public override string Describe(UnitSystem system) => "perforation " + Mm(diameter, system) + " across";
+    public override string Describe(DisplayUnits system) => "perforation " + Mm(diameter, system) + " across";
 }

@@ -18,7 +18,7 @@ public sealed record RustSpot : Defect
     public Length Diameter => Length.FromMeters(diameter);
 
     /// <inheritdoc/>
-    public override string Describe(UnitSystem system) => "rust spot " + Mm(diameter, system) + " across";
+    public override string Describe(DisplayUnits system) => "rust spot " + Mm(diameter, system) + " across";
 
     internal override Cavity? CavityUnder(FillerPolicy policy)
     {

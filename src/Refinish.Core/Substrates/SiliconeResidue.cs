@@ -18,5 +18,5 @@ public sealed record SiliconeResidue : Defect
     public Length Joint => Length.FromMeters(joint);
 
     /// <inheritdoc/>
-    public override string Describe(UnitSystem system) => "silicone residue along " + Measure.Distance.Format(joint, system, 4) + " of joint";
+    public override string Describe(DisplayUnits system) => "silicone residue along " + Measure.Distance.Format(joint, system, 4) + " of joint";
 }

@@ -55,7 +55,7 @@ public sealed record Verdict
     /// <summary>The verdict as text: the outcome, every reason with its numbers and remedy, and the cautions.</summary>
     /// <param name="system">Metric or US customary.</param>
     /// <returns>Lines that end in a line feed.</returns>
-    public string ToText(UnitSystem system)
+    public string ToText(DisplayUnits system)
     {
         System.Text.StringBuilder text = new();
         text.Append(SurveyRules.MaterialName(Survey.Material)).Append(": ").Append(Outcome).Append('\n');

@@ -10,8 +10,8 @@ public sealed record VerdictReason
         RuleCode = rule.Code;
         Effect = rule.Effect;
         Title = rule.Title;
-        Sentence = finding.Sentence(UnitSystem.Si);
-        usSentence = finding.Sentence(UnitSystem.UsCustomary);
+        Sentence = finding.Sentence(DisplayUnits.Si);
+        usSentence = finding.Sentence(DisplayUnits.UsCustomary);
         Comparison = finding.Comparison;
         Remedy = rule.Remedy;
         RepeatTest = rule.RepeatTest;
@@ -45,7 +45,7 @@ public sealed record VerdictReason
     /// <summary>What was found, with its numbers.</summary>
     /// <param name="system">Metric or US customary.</param>
     /// <returns>One sentence without a full stop.</returns>
-    public string SentenceIn(UnitSystem system) => system == UnitSystem.UsCustomary ? usSentence : Sentence;
+    public string SentenceIn(DisplayUnits system) => system == DisplayUnits.UsCustomary ? usSentence : Sentence;
 
     /// <summary>Code, finding and remedy in one line, in metric units.</summary>
     /// <returns>One line of text.</returns>

@@ -46,7 +46,7 @@ public sealed record WornPatch : Defect
     public Volume CavityVolume => Volume.FromCubicMeters(SubstratesKernel.Bowl(SubstratesKernel.Factor(Profile), length, width, depth));
 
     /// <inheritdoc/>
-    public override string Describe(UnitSystem system) =>
+    public override string Describe(DisplayUnits system) =>
         "worn patch " + Mm(length, system) + " by " + Mm(width, system) + ", " + Mm(depth, system) + " deep";
 
     internal override Cavity? CavityUnder(FillerPolicy policy)

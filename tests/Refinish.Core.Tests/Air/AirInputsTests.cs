@@ -101,7 +101,7 @@ public class AirInputsTests
             study + "\n" + study.Room + "\n" + study.Exhaust + "\n" + study.Emissions[0] + "\n" + study.Substances[0] + "\n"
             + string.Join("\n", study.Exposure) + "\n" + study.BalanceAt(GenericSolvents.ButylAcetate, TimeSpan.FromMinutes(10)) + "\n"
             + string.Join("\n", PublishedLimits.All) + string.Join("\n", LegalFacts.All) + string.Join("\n", RespiratorClass.All)
-            + study.Workings().ToPlainText(UnitSystem.UsCustomary) + study.Workings().ToLatex(UnitSystem.Si)
+            + study.Workings().ToPlainText(DisplayUnits.UsCustomary) + study.Workings().ToLatex(DisplayUnits.Si)
             + new DilutionAir(Volume.FromLiters(1.5), GenericSolvents.Xylene);
     }
 }

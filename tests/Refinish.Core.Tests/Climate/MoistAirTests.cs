@@ -221,7 +221,7 @@ public class MoistAirTests
         MoistAir other = new(Temperature.FromKelvins(298.15), Ratio.FromDecimalFractions(0.5), Pressure.FromKilopascals(101.325));
         Assert.Equal(metric, other);
         Assert.Equal("22 °C, 60 % relative humidity, dew point 13.9 °C", Air(22, 60).ToString());
-        Assert.Contains("that T_d at which exp(", metric.Workings().ToPlainText(UnitSystem.Si), StringComparison.Ordinal);
+        Assert.Contains("that T_d at which exp(", metric.Workings().ToPlainText(DisplayUnits.Si), StringComparison.Ordinal);
     }
 
     [Fact]

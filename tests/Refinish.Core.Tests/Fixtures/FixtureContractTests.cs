@@ -104,7 +104,7 @@ public class FixtureContractTests
             Assert.Equal("812.8 mm × 533.4 mm", Tapes.Counter().CutOuts[0].ToString());
             Assert.Equal("floor 838.2 mm × 838.2 mm", Tapes.Pan().ToString());
             Assert.Equal("Wall 1.1 m² at 75°", new FixtureZone(FixtureZoneKind.Wall, Area.FromSquareMeters(1.1), Angle.FromDegrees(75)).ToString());
-            Assert.All(all, fixture => Assert.DoesNotContain(",0", fixture.Workings().ToPlainText(UnitSystem.Si), StringComparison.Ordinal));
+            Assert.All(all, fixture => Assert.DoesNotContain(",0", fixture.Workings().ToPlainText(DisplayUnits.Si), StringComparison.Ordinal));
         }
         finally
         {

@@ -24,7 +24,7 @@ public class ClimateMeasureTests
     [Evidence(Basis.Independent, "conversion factors of UnitsNet 5.75, to the digits that they have")]
     public void Units_of_humid_air_and_heat_match_the_units_library()
     {
-        const UnitSystem us = UnitSystem.UsCustomary;
+        const DisplayUnits us = DisplayUnits.UsCustomary;
         Numbers.Close(Mass.FromKilograms(3).Pounds, Measure.Weight.Shown(3, us));
         Numbers.Close(Density.FromKilogramsPerCubicMeter(3).PoundsPerCubicFoot, Measure.AirDensity.Shown(3, us), 1e-7);
         Numbers.Close(SpecificVolume.FromCubicMetersPerKilogram(3).CubicFeetPerPound, Measure.SpecificVolume.Shown(3, us), 1e-7);
@@ -32,7 +32,7 @@ public class ClimateMeasureTests
         Numbers.Close(SpecificEntropy.FromJoulesPerKilogramKelvin(3).BtusPerPoundFahrenheit, Measure.SpecificHeat.Shown(3, us), 1e-7);
         Numbers.Close(ThermalConductivity.FromWattsPerMeterKelvin(3).BtusPerHourFootFahrenheit, Measure.Conductivity.Shown(3, us), 1e-6);
         Numbers.Close(HeatTransferCoefficient.FromWattsPerSquareMeterKelvin(3).BtusPerHourSquareFootDegreeFahrenheit, Measure.HeatTransfer.Shown(3, us), 1e-6);
-        Numbers.Close(Energy.FromJoules(3).KilowattHours, Measure.Heat.Shown(3, UnitSystem.Si));
+        Numbers.Close(Energy.FromJoules(3).KilowattHours, Measure.Heat.Shown(3, DisplayUnits.Si));
         Numbers.Close(Energy.FromJoules(3).BritishThermalUnits, Measure.Heat.Shown(3, us), 1e-7);
         Numbers.Close(Mass.FromKilograms(3).Grains / Volume.FromCubicMeters(1).CubicFeet, Measure.VapourDensity.Shown(3, us), 1e-7);
         Numbers.Close(Mass.FromKilograms(3).Grains / Mass.FromKilograms(1).Pounds, Measure.HumidityRatio.Shown(3, us), 1e-7);

@@ -46,7 +46,7 @@ public class ExpressionTests
     {
         Expression product = (X + 1) * X;
         Assert.Equal(symbols, product.Symbolic());
-        Assert.Equal(numbers, product.Substituted(UnitSystem.Si));
+        Assert.Equal(numbers, product.Substituted(DisplayUnits.Si));
     }
 
     [Fact]
@@ -55,13 +55,13 @@ public class ExpressionTests
     {
         Expression wet = Film * (1 + X) / Solids;
         Assert.Equal("DFT · (1 + x) / VS_mix", wet.Symbolic());
-        Assert.Equal("30 µm × (1 + 2) / 40 %", wet.Substituted(UnitSystem.Si));
-        Assert.Equal("1.1811 mil × (1 + 2) / 40 %", wet.Substituted(UnitSystem.UsCustomary));
+        Assert.Equal("30 µm × (1 + 2) / 40 %", wet.Substituted(DisplayUnits.Si));
+        Assert.Equal("1.1811 mil × (1 + 2) / 40 %", wet.Substituted(DisplayUnits.UsCustomary));
         Assert.Equal("\\frac{\\mathit{DFT} \\cdot \\left(1 + x\\right)}{\\mathit{VS}_{\\mathrm{mix}}}", wet.SymbolicLatex());
-        Assert.Equal("\\frac{30\\,\\mathrm{\\mu m} \\cdot \\left(1 + 2\\right)}{40\\,\\mathrm{\\%}}", wet.SubstitutedLatex(UnitSystem.Si));
+        Assert.Equal("\\frac{30\\,\\mathrm{\\mu m} \\cdot \\left(1 + 2\\right)}{40\\,\\mathrm{\\%}}", wet.SubstitutedLatex(DisplayUnits.Si));
         Assert.Equal("x − (x − 1)", (X - (X - 1)).Symbolic());
         Assert.Equal("x / (x · x)", (X / (X * X)).Symbolic());
-        Assert.Equal("(30 µm)²", Expression.Square(Film).Substituted(UnitSystem.Si));
+        Assert.Equal("(30 µm)²", Expression.Square(Film).Substituted(DisplayUnits.Si));
         Assert.Equal("√(x + 1)", Expression.Sqrt(X + 1).Symbolic());
         Assert.Equal("−x", (-X).Symbolic());
         Assert.Equal("x^0.5", Expression.Power(X, 0.5).Symbolic());

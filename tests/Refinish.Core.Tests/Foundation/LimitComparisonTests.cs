@@ -18,7 +18,7 @@ public class LimitComparisonTests
         Assert.Equal(ComparisonOutcome.Within, new LimitComparison("spread", 3, 3, LimitSense.AtLeast, Measure.TemperatureDifference, Rule).Outcome);
         Assert.Equal(
             "surface: 50 °F; limit at least 59 °F; 9 Δ°F beyond",
-            new LimitComparison("surface", 283.15, 288.15, LimitSense.AtLeast, Measure.Temperature, Rule).Sentence(UnitSystem.UsCustomary));
+            new LimitComparison("surface", 283.15, 288.15, LimitSense.AtLeast, Measure.Temperature, Rule).Sentence(DisplayUnits.UsCustomary));
     }
 
     [Theory]

@@ -7,15 +7,15 @@ namespace Refinish.Tests.Foundation;
 public class MeasureTests
 {
     [Theory]
-    [InlineData(30e-6, UnitSystem.Si, "30 µm")]
-    [InlineData(25.4e-6, UnitSystem.UsCustomary, "1 mil")]
-    [InlineData(0, UnitSystem.UsCustomary, "0 mil")]
-    [InlineData(-1.23456789e-6, UnitSystem.Si, "-1.2346 µm")]
-    [InlineData(9.99999e-6, UnitSystem.Si, "10 µm")]
-    [InlineData(1e6, UnitSystem.Si, "1×10¹² µm")]
-    [InlineData(1e-12, UnitSystem.Si, "1×10⁻⁶ µm")]
+    [InlineData(30e-6, DisplayUnits.Si, "30 µm")]
+    [InlineData(25.4e-6, DisplayUnits.UsCustomary, "1 mil")]
+    [InlineData(0, DisplayUnits.UsCustomary, "0 mil")]
+    [InlineData(-1.23456789e-6, DisplayUnits.Si, "-1.2346 µm")]
+    [InlineData(9.99999e-6, DisplayUnits.Si, "10 µm")]
+    [InlineData(1e6, DisplayUnits.Si, "1×10¹² µm")]
+    [InlineData(1e-12, DisplayUnits.Si, "1×10⁻⁶ µm")]
     [Evidence(Basis.Contract, "five significant figures, a point, powers of ten outside 1e-4 to 1e7; the mil is 25.4 µm by definition")]
-    public void Films_are_written_with_their_unit(double metres, UnitSystem system, string text) =>
+    public void Films_are_written_with_their_unit(double metres, DisplayUnits system, string text) =>
         Assert.Equal(text, Measure.Film.Format(metres, system));
 
     [Theory]
@@ -26,16 +26,16 @@ public class MeasureTests
     public void Temperatures_have_their_zero(double kelvins, string celsius, string fahrenheit)
     {
         Assert.Equal(celsius, Measure.Temperature.Format(kelvins));
-        Assert.Equal(fahrenheit, Measure.Temperature.Format(kelvins, UnitSystem.UsCustomary));
+        Assert.Equal(fahrenheit, Measure.Temperature.Format(kelvins, DisplayUnits.UsCustomary));
     }
 
     [Fact]
     [Evidence(Basis.Cited, "NIST Handbook 44, Appendix C: 1 US gallon = 231 in³ = 128 fl oz = 3.785 411 784 L")]
     public void The_gallon_is_231_cubic_inches()
     {
-        Numbers.Close(1, Measure.Capacity.Shown(3.785411784e-3, UnitSystem.UsCustomary), 1e-14);
-        Numbers.Close(128, Measure.Liquid.Shown(3.785411784e-3, UnitSystem.UsCustomary), 1e-14);
-        Numbers.Close(8.345404452, Measure.Density.Shown(1000, UnitSystem.UsCustomary), 1e-9);
+        Numbers.Close(1, Measure.Capacity.Shown(3.785411784e-3, DisplayUnits.UsCustomary), 1e-14);
+        Numbers.Close(128, Measure.Liquid.Shown(3.785411784e-3, DisplayUnits.UsCustomary), 1e-14);
+        Numbers.Close(8.345404452, Measure.Density.Shown(1000, DisplayUnits.UsCustomary), 1e-9);
     }
 
     [Fact]
@@ -50,5 +50,5 @@ public class MeasureTests
 
     [Fact]
     [Evidence(Basis.Contract, "a count of figures outside 1 to 15 is refused")]
-    public void Refuses_figures_that_cannot_be() => Numbers.Refuses("figures", () => Measure.Film.Format(1, UnitSystem.Si, 0));
+    public void Refuses_figures_that_cannot_be() => Numbers.Refuses("figures", () => Measure.Film.Format(1, DisplayUnits.Si, 0));
 }

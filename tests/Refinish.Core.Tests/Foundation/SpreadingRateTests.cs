@@ -50,7 +50,7 @@ public class SpreadingRateTests
         Assert.True(low < high && high > low && low <= high && high >= low && low.CompareTo(high) < 0);
         Assert.Equal(low, SpreadingRate.FromSquareMetersPerCubicMeter(8000));
         Assert.Equal("12.5 m²/L", high.ToString());
-        Assert.Equal("509.32 ft²/US gal", high.ToString(UnitSystem.UsCustomary));
+        Assert.Equal("509.32 ft²/US gal", high.ToString(DisplayUnits.UsCustomary));
         Numbers.Refuses("value", () => SpreadingRate.FromSquareMetersPerLiter(-1));
         Numbers.Refuses("value", () => SpreadingRate.FromSquareFeetPerUsGallon(double.NaN));
         Numbers.Refuses("rate", () => _ = Area.FromSquareMeters(1) / default(SpreadingRate));

@@ -38,7 +38,7 @@ public class WorkingsTests
                     [derived: definition of volume solids, reducer counted as volatile; volumes additive]
 
                 """.ReplaceLineEndings("\n");
-            Assert.Equal(expected, Film.ToPlainText(UnitSystem.Si));
+            Assert.Equal(expected, Film.ToPlainText(DisplayUnits.Si));
         }
         finally
         {
@@ -51,13 +51,13 @@ public class WorkingsTests
     public void Markdown_is_a_numbered_list() => Assert.Equal(
         "## Wet film\n\n1. wet film: `WFT = DFT · (1 + R) / VS = 30 µm × (1 + 10 %) / 40 %` = **82.5 µm** (derived: definition of volume solids, reducer counted as volatile; volumes additive)\n"
         + "2. theoretical spreading rate: `SR = 1 / WFT = 1 / 82.5 µm` = **12.1212 m²/L** (derived: definition of volume solids, reducer counted as volatile; volumes additive)\n\n",
-        Film.ToMarkdown(UnitSystem.Si));
+        Film.ToMarkdown(DisplayUnits.Si));
 
     [Fact]
     [Evidence(Basis.Contract, "LaTeX with balanced braces and environments")]
     public void Latex_is_balanced()
     {
-        string latex = Film.ToLatex(UnitSystem.UsCustomary);
+        string latex = Film.ToLatex(DisplayUnits.UsCustomary);
         Assert.Contains("\\mathit{WFT} &= \\frac{", latex, StringComparison.Ordinal);
         Assert.Equal(latex.Count(c => c == '{'), latex.Count(c => c == '}'));
         Assert.Equal(2, latex.Split("\\begin{align*}").Length - 1);

@@ -90,7 +90,7 @@ public class DefectTests
     public void Describes_itself()
     {
         Assert.Equal("chip 20 mm across, 2 mm deep", new Chip(Mm(20), Mm(2)).ToString());
-        Assert.Equal("chip 0.5 in across, 0.0625 in deep", new Chip(Length.FromInches(0.5), Length.FromInches(0.0625)).Describe(UnitSystem.UsCustomary));
+        Assert.Equal("chip 0.5 in across, 0.0625 in deep", new Chip(Length.FromInches(0.5), Length.FromInches(0.0625)).Describe(DisplayUnits.UsCustomary));
         Assert.Equal<Defect>(new Chip(Mm(25.4), Mm(2.54)), new Chip(Length.FromMeters(0.0254), Length.FromMeters(0.00254)));
         Assert.NotEqual<Defect>(new RustSpot(Mm(5)), new Burn(Mm(5)));
         Assert.Equal("old coat peels over 2 m², adhesion 3B", new PeelingCoat(Area.FromSquareMeters(2), AdhesionGrade.Grade3B).ToString());

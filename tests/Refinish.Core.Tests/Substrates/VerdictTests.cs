@@ -95,8 +95,8 @@ public class VerdictTests
         Assert.Equal(verdict.Reasons.Max(entry => entry.Effect), verdict.Suitability);
         Assert.NotEmpty(reason.Remedy);
         Assert.NotEmpty(reason.RepeatTest);
-        Assert.Contains(reason.Sentence, verdict.ToText(UnitSystem.Si), StringComparison.Ordinal);
-        Assert.Contains(reason.SentenceIn(UnitSystem.UsCustomary), verdict.ToText(UnitSystem.UsCustomary), StringComparison.Ordinal);
+        Assert.Contains(reason.Sentence, verdict.ToText(DisplayUnits.Si), StringComparison.Ordinal);
+        Assert.Contains(reason.SentenceIn(DisplayUnits.UsCustomary), verdict.ToText(DisplayUnits.UsCustomary), StringComparison.Ordinal);
     }
 
     [Fact]
@@ -120,7 +120,7 @@ public class VerdictTests
         Verdict other = new(survey with { Defects = shuffled });
         Assert.Equal(verdict.Reasons, other.Reasons);
         Assert.Equal(verdict.Cautions, other.Cautions);
-        Assert.Equal(verdict.ToText(UnitSystem.Si), other.ToText(UnitSystem.Si));
+        Assert.Equal(verdict.ToText(DisplayUnits.Si), other.ToText(DisplayUnits.Si));
         Verdict worse = new(survey with { Defects = [.. some, Every[random.Next(Every.Length)]] });
         Assert.True(worse.Suitability >= verdict.Suitability);
         Assert.True(worse.Reasons.Count >= verdict.Reasons.Count);
@@ -156,7 +156,7 @@ public class VerdictTests
     {
         Survey survey = Clean(new FlexingFloor(Mm(4))) with { Material = FixtureMaterial.Acrylic };
         Assert.Equal("give of the floor: 4 mm; limit at most 2 mm; 2 mm beyond", new Verdict(survey).Reasons[0].Sentence);
-        Assert.Equal("give of the floor: 0.1575 in; limit at most 0.07874 in; 0.0787 in beyond", new Verdict(survey).Reasons[0].SentenceIn(UnitSystem.UsCustomary));
+        Assert.Equal("give of the floor: 0.1575 in; limit at most 0.07874 in; 0.0787 in beyond", new Verdict(survey).Reasons[0].SentenceIn(DisplayUnits.UsCustomary));
         Assert.Equal(Suitability.SuitableWithConditions, new Verdict(survey, new SurveyPolicy { MaximumFloorDeflection = Mm(5) }).Suitability);
         Assert.Equal("not suitable as it stands: S-04", new Verdict(survey).ToString());
         Assert.Equal(Suitability.Suitable, new Verdict(Clean() with { OldCoatAdhesion = AdhesionGrade.Grade3B, PreviouslyRefinished = true }, new SurveyPolicy { MinimumAdhesion = AdhesionGrade.Grade3B }).Suitability);
