@@ -89,11 +89,9 @@ public class LabourTests
     }
 
     [Fact]
-    [Evidence(Basis.Cited, "Heizer and Render, Hill Construction: variance of the critical path 319.43, standard deviation 17.87 (published for tasks A C D G H I J L with the printed variances)")]
+    [Evidence(Basis.Cited, "Heizer and Render, Hill Construction (solution set): length 260, variance 319.43, standard deviation 17.87. Which tasks make the path was inferred here: A, C, D, G, H, I, L give both published numbers")]
     public void Spread_of_a_path()
     {
-        // The published path variance is the sum over A, C, D, G, H, I, J, L: 11.11 + 69.44 + 136.11 + 2.78 + 11.11 + 44.44 + 0.44 + 44.44 = 319.87 does
-        // not give 319.43; without J it does. So the path is A, C, D, G, H, I, L, and its mean 30 + 65 + 55 + 30 + 20 + 30 + 30 = 260 is the published length.
         string[] path = ["hill_A", "hill_C", "hill_D", "hill_G", "hill_H", "hill_I", "hill_L"];
         LabourTask[] tasks = [.. Table.Read("pert_three_point.csv").Rows
             .Where(row => path.Contains(row["set"]))
