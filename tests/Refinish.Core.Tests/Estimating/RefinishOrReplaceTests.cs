@@ -49,8 +49,8 @@ public class RefinishOrReplaceTests
         Numbers.Near(4.0, answer.BreakEvenYears!.Value, 0.05);
         Assert.Equal(5200m, answer.ReplacePresentValue);
         Assert.Equal(
-            "At 5 % interest, refinishing costs 1480.00 USD and, lasting 7 a, 255.77 USD a year; replacing costs 5200.00 USD and, lasting 20 a, 417.26 USD a year. "
-            + "Per year refinishing costs 61.3 % of replacing. It costs less a year than replacing when it lasts longer than 4 a.",
+            "At 5 % interest, refinishing costs 1480.00 USD and, lasting 7 years, 255.77 USD a year; replacing costs 5200.00 USD and, lasting 20 years, 417.26 USD a year. "
+            + "Per year refinishing costs 61.3 % of replacing. It costs less a year than replacing when it lasts longer than 4 years.",
             answer.Sentence());
         Numbers.HoldsToKernel(answer.Workings());
     }
