@@ -44,7 +44,7 @@ internal static class JobSheet
         }, 2, "Verdict  ");
         foreach (VerdictReason reason in fixture.Verdict.Reasons)
         {
-            paper.Line(reason.SentenceIn(paper.System) + " " + reason.Remedy, 11, "· ");
+            paper.Line(reason.SentenceIn(paper.System) + ": " + reason.Remedy, 11, "· ");
         }
 
         List<string[]> zones = [.. shape.Zones.Select(zone => new[]

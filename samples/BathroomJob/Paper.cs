@@ -9,7 +9,7 @@ namespace Refinish.Samples.BathroomJob;
 /// <summary>Plain text of fixed width: headings, wrapped lines, and tables whose columns fit their cells.</summary>
 internal sealed class Paper(DisplayUnits system)
 {
-    public const int Width = 100;
+    public const int Width = 104;
 
     private readonly StringBuilder text = new();
 
@@ -40,6 +40,9 @@ internal sealed class Paper(DisplayUnits system)
             lead = new string(' ', indent + mark.Length);
         }
     }
+
+    /// <summary>A line that is laid out already and is not to be wrapped.</summary>
+    public void Row(string line) => text.Append(line.TrimEnd()).Append('\n');
 
     public void Table(IReadOnlyList<string[]> rows, string alignment, int indent = 2)
     {

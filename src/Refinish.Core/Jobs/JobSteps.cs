@@ -2,6 +2,7 @@ using System;
 using System.Collections.Generic;
 using System.Globalization;
 using System.Linq;
+using Refinish.Curing;
 using Refinish.Estimating;
 using Refinish.Scheduling;
 using UnitsNet;
@@ -13,9 +14,18 @@ internal sealed class JobSteps
 {
     public const string Return = "caulk, refit and inspect";
 
+    /// <summary>The temperature at which filler data sheets give their times; the trade's doubling rule shifts them.</summary>
+    private static readonly Temperature FillerReference = Temperature.FromDegreesCelsius(25);
+
+    private const string Repair = "repair";
+    private const string Tack = "sand and tack";
+    private const string Wipe = "wipe on promoter";
+    private const string Demask = "demask and clean up";
+
     private readonly BathroomJob job;
     private readonly IReadOnlyList<FixturePlan> fixtures;
     private readonly Area area;
+    private readonly List<StepLag> lags = [];
 
     public JobSteps(BathroomJob job, IReadOnlyList<FixturePlan> fixtures, IReadOnlyList<CoatPlan> coats, Area area)
     {
@@ -27,11 +37,11 @@ internal sealed class JobSteps
         Work("clean twice: mineral and rust, then oils and soap", Area(LabourStandards.Clean));
         Work("etch or abrade, rinse and dry", Area(LabourStandards.Key));
         AddRepairs();
-        Work("sand and tack", Area(LabourStandards.Tack));
+        Work(Tack, Area(LabourStandards.Tack));
         AddPromoter(coats);
         AddCoats(coats);
-        Work("demask and clean up", Count(LabourStandards.Demask));
-        Lag(coats[coats.Count - 1].Name, "demask and clean up", coats[coats.Count - 1].OnSurface.TouchDry, null, "touch-dry before the masking comes off");
+        Work(Demask, Count(LabourStandards.Demask));
+        Lag(coats[coats.Count - 1].Name, Demask, coats[coats.Count - 1].OnSurface.TouchDry, null, "touch-dry before the masking comes off");
         Work(Return, Count(LabourStandards.Return));
         foreach (CoatPlan coat in coats.GroupBy(coat => coat.Layer).Select(layer => layer.Last()))
         {
@@ -41,7 +51,11 @@ internal sealed class JobSteps
 
     public List<ScheduleStep> Steps { get; } = [];
 
-    public List<StepLag> Lags { get; } = [];
+    /// <summary>The times to keep between steps that are there; a step without a labour standard is not, and is among <see cref="Missing"/>.</summary>
+    public IEnumerable<StepLag> Lags => lags.Where(lag => Steps.Any(step => step.Name == lag.Before) && Steps.Any(step => step.Name == lag.After));
+
+    /// <summary>What no schedule can mend.</summary>
+    public List<string> Impossible { get; } = [];
 
     /// <summary>Labour tasks by code, travel left out: how often one travels follows from the schedule.</summary>
     public List<LabourTask> Tasks { get; } = [];
@@ -68,13 +82,14 @@ internal sealed class JobSteps
 
         tasks.AddRange(Count(LabourStandards.RepairSetup, repaired));
         tasks.AddRange(fixtures.SelectMany(fixture => LabourStandards.ForDefects(fixture.Job.Survey.Defects, job.Labour)));
-        Work("repair", tasks);
+        Work(Repair, tasks);
         int lifts = fixtures.Max(fixture => fixture.Filler.Lifts);
         if (lifts > 0)
         {
             // The last lift hardens before sanding; earlier lifts harden within the repair, so their waits are added to it as well.
-            TimeSpan hardening = TimeSpan.FromTicks(job.Filler.Product.SandableAfter.Ticks * lifts);
-            Lag("repair", "sand and tack", hardening, null, "filler hard in " + lifts.ToString(CultureInfo.InvariantCulture) + (lifts == 1 ? " lift" : " lifts"));
+            double rate = TemperatureShift.Doubling(2).RateFactor(job.Site.Surface, FillerReference);
+            TimeSpan hardening = Durations.FromSeconds(job.Filler.Product.SandableAfter.TotalSeconds * lifts / rate);
+            Lag(Repair, Tack, hardening, null, "filler hard in " + lifts.ToString(CultureInfo.InvariantCulture) + (lifts == 1 ? " lift" : " lifts"));
         }
     }
 
@@ -89,7 +104,7 @@ internal sealed class JobSteps
         // The first coat starts with mixing; the open time has to reach to its last stroke.
         CoatPlan first = coats[0];
         TimeSpan open = wipes.Min(wipe => wipe.OpenTime) - first.Duration;
-        Work("wipe on promoter", Area(LabourStandards.Promote), interruptible: false);
+        Work(Wipe, Area(LabourStandards.Promote), interruptible: false);
         if (open < wipes.Max(wipe => wipe.Flash))
         {
             Impossible.Add(
@@ -98,11 +113,8 @@ internal sealed class JobSteps
             return;
         }
 
-        Lag("wipe on promoter", first.Name, wipes.Max(wipe => wipe.Flash), open, "open time of the promoter");
+        Lag(Wipe, first.Name, wipes.Max(wipe => wipe.Flash), open, "open time of the promoter");
     }
-
-    /// <summary>What no schedule can mend.</summary>
-    public List<string> Impossible { get; } = [];
 
     private void AddCoats(IReadOnlyList<CoatPlan> coats)
     {
@@ -131,13 +143,9 @@ internal sealed class JobSteps
         }
     }
 
-    private void Lag(string before, string after, TimeSpan? minimum, TimeSpan? maximum, string reason)
-    {
-        if (Steps.Any(step => step.Name == before) && Steps.Any(step => step.Name == after))
-        {
-            Lags.Add(new StepLag(before, after, minimum ?? TimeSpan.Zero, maximum, reason));
-        }
-    }
+    // Kept even while the later step is still to be listed.
+    private void Lag(string before, string after, TimeSpan? minimum, TimeSpan? maximum, string reason) =>
+        lags.Add(new StepLag(before, after, minimum ?? TimeSpan.Zero, maximum, reason));
 
     private List<LabourTask> Count(LabourStandard generic) => Count(generic, fixtures.Count);
 

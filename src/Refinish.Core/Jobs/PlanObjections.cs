@@ -42,6 +42,11 @@ internal static class PlanObjections
             yield return comparison + "." + (comparison.Remedy is null ? string.Empty : " " + comparison.Remedy);
         }
 
+        if (plan.Job.Site.AirborneFraction is null && plan.Coats.Any(coat => coat.Layer.Product.IsocyanateFraction.DecimalFractions > 0))
+        {
+            yield return "The isocyanate mist cannot be judged: the site gives no airborne fraction of the overspray. Supplied air is what the cautions ask for either way.";
+        }
+
         foreach (PriceGap gap in plan.Price?.Gaps ?? ValueList<PriceGap>.Empty)
         {
             yield return "No price: " + gap + ".";
