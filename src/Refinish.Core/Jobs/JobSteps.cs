@@ -101,19 +101,20 @@ internal sealed class JobSteps
             return;
         }
 
-        // The first coat starts with mixing; the open time has to reach to its last stroke.
+        // A step starts with opening the cans; the open time has to reach to its last stroke.
         CoatPlan first = coats[0];
-        TimeSpan open = wipes.Min(wipe => wipe.OpenTime) - first.Duration;
+        TimeSpan flash = wipes.Max(wipe => wipe.Flash);
+        TimeSpan open = wipes.Min(wipe => wipe.OpenTime);
         Work(Wipe, Area(LabourStandards.Promote), interruptible: false);
-        if (open < wipes.Max(wipe => wipe.Flash))
+        if (open - DurationOf(first) < flash)
         {
             Impossible.Add(
-                "The promoter stays open for " + Measure.Minutes.Format(wipes.Min(wipe => wipe.OpenTime).TotalSeconds) + ", and drying it, mixing and spraying "
-                + first.Name + " take " + Measure.Minutes.Format((wipes.Max(wipe => wipe.Flash) + first.Duration).TotalSeconds, DisplayUnits.Si, 3) + ". Wipe and coat fixture by fixture.");
+                "The promoter stays open for " + Measure.Minutes.Format(open.TotalSeconds) + ", and drying it, mixing and spraying "
+                + first.Name + " take " + Measure.Minutes.Format((flash + DurationOf(first)).TotalSeconds, DisplayUnits.Si, 3) + ". Wipe and coat fixture by fixture.");
             return;
         }
 
-        Lag(Wipe, first.Name, wipes.Max(wipe => wipe.Flash), open, "open time of the promoter");
+        Lag(Wipe, first.Name, flash, open - DurationOf(first), "open time of the promoter, to the last stroke");
     }
 
     private void AddCoats(IReadOnlyList<CoatPlan> coats)
@@ -121,17 +122,39 @@ internal sealed class JobSteps
         for (int i = 0; i < coats.Count; i++)
         {
             CoatPlan coat = coats[i];
-            bool primes = coat.Layer.Product.Role == Coatings.CoatingRole.Primer;
-            List<LabourTask> tasks = Area(primes ? LabourStandards.Prime : LabourStandards.Topcoat);
-            Tasks.AddRange(tasks);
-            TimeSpan labour = new LabourEstimate(tasks, job.Difficulty).Hours;
-            Steps.Add(new ScheduleStep(coat.Name, ToMinute(labour > coat.Duration ? labour : coat.Duration)));
+            Tasks.AddRange(SprayTasks(coat));
+            Steps.Add(new ScheduleStep(coat.Name, DurationOf(coat)));
             if (i > 0)
             {
-                CoatPlan under = coats[i - 1];
-                Lag(under.Name, coat.Name, under.OnSurface.RecoatOpens, under.OnSurface.RecoatCloses, "recoat window of " + under.Name);
+                AddRecoat(coats[i - 1], coat);
             }
         }
+    }
+
+    // Opens after the last stroke of one coat; closes between its first stroke and the last stroke of the next.
+    private void AddRecoat(CoatPlan under, CoatPlan over)
+    {
+        TimeSpan opens = under.OnSurface.RecoatOpens ?? TimeSpan.Zero;
+        TimeSpan? latest = under.OnSurface.RecoatCloses - under.Quantity.SprayTime - DurationOf(over);
+        if (latest < opens)
+        {
+            Impossible.Add(
+                "The recoat window of " + under.Name + " is open from " + Measure.Hours.Format(opens.TotalSeconds, DisplayUnits.Si, 3) + " to "
+                + Measure.Hours.Format((under.OnSurface.RecoatCloses ?? TimeSpan.Zero).TotalSeconds, DisplayUnits.Si, 3) + ", too short to spray " + over.Name + " within it. Coat fewer fixtures at a time, or abrade between.");
+            return;
+        }
+
+        Lag(under.Name, over.Name, opens, latest, "recoat window of " + under.Name + ", to the last stroke");
+    }
+
+    private List<LabourTask> SprayTasks(CoatPlan coat) =>
+        Area(coat.Layer.Product.Role == Coatings.CoatingRole.Primer ? LabourStandards.Prime : LabourStandards.Topcoat);
+
+    // Whichever is longer: what the labour standard says, or what cans, cups and gun take.
+    private TimeSpan DurationOf(CoatPlan coat)
+    {
+        TimeSpan labour = new LabourEstimate(SprayTasks(coat), job.Difficulty).Hours;
+        return ToMinute(labour > coat.Duration ? labour : coat.Duration);
     }
 
     private void Work(string name, List<LabourTask> tasks, bool interruptible = true)
@@ -158,7 +181,12 @@ internal sealed class JobSteps
         LabourStandard? standard = Find(job, generic);
         if (standard is null)
         {
-            Missing.Add("There is no labour standard " + generic.Code + " (" + generic.Description + ").");
+            string sentence = "There is no labour standard " + generic.Code + " (" + generic.Description + ").";
+            if (!Missing.Contains(sentence))
+            {
+                Missing.Add(sentence);
+            }
+
             return [];
         }
 

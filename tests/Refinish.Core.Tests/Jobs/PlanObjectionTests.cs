@@ -121,6 +121,17 @@ public class PlanObjectionTests
     }
 
     [Fact]
+    [Evidence(Basis.Contract, "a recoat window that closes before the next coat could be on is named")]
+    public void A_recoat_window_too_short_is_named()
+    {
+        CoatingProduct hasty = GenericCatalogue.EpoxyPrimer with { Cure = GenericCatalogue.EpoxyPrimer.Cure with { RecoatCloses = TimeSpan.FromMinutes(75) } };
+        CoatingSystem system = new("hasty", Job.System.Promoters, [new CoatingLayer(hasty, Length.FromMicrometers(30), 1, Ratio.FromPercent(10)), Job.System.Layers[1]], Source.Invented("for this test"));
+        BathroomPlan plan = (Job with { System = system }).Plan();
+        Assert.Contains(plan.Objections, objection => objection.StartsWith("The recoat window of two-part epoxy primer is open from", StringComparison.Ordinal));
+        Assert.Null(plan.Schedule);
+    }
+
+    [Fact]
     [Evidence(Basis.Contract, "a system that is not stated for the material leaves the fixture out")]
     public void A_system_has_to_suit_the_material()
     {
