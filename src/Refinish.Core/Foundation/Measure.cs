@@ -150,6 +150,9 @@ public sealed class Measure : IEquatable<Measure>
     /// <summary>A service life or warranty term, shown in years and held in years (a calendar year has no fixed number of seconds).</summary>
     public static Measure Years { get; } = new("years", new("years", 1), new("years", 1));
 
+    /// <summary>How fast a gun is moved: cm/s or in/s.</summary>
+    public static Measure Speed { get; } = new("speed", new("cm/s", 0.01), new("in/s", Inch));
+
     /// <summary>An angle: degrees.</summary>
     public static Measure Angle { get; } = new("angle", new("°", Math.PI / 180), new("°", Math.PI / 180));
 
