@@ -11,7 +11,7 @@ namespace Refinish.Films;
 internal static class SprayBuild
 {
     /// <summary>The wet film on each triangle, in metres and in the order of <paramref name="faces"/>.</summary>
-    public static double[] Films(SprayFaces faces, SprayFan[] fans, bool vector, int threads, CancellationToken cancellation, IProgress<double>? progress)
+    public static double[] Films(SprayFaces faces, SprayFan[] fans, bool vector, int threads, IProgress<double>? progress, CancellationToken cancellation)
     {
         double[] films = new double[faces.Count];
         int done = 0;

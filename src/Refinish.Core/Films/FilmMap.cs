@@ -1,0 +1,105 @@
+using System;
+using System.Collections.Generic;
+using System.Globalization;
+using System.IO;
+using Refinish.Fixtures;
+using UnitsNet;
+
+namespace Refinish.Films;
+
+/// <summary>The wet film that a plan of strokes leaves on every triangle of a mesh: how thick, how even, where too thin, where it may run, and where the rest went.</summary>
+/// <remarks>
+/// The film of a triangle is the one at its centroid. A triangle that faces away from the gun gets nothing, nor does one from which the nozzle,
+/// in the middle of the time in which the fan is over it, cannot be seen. See docs/spray-build.md for what the model leaves out.
+/// </remarks>
+/// <example><code>
+/// FilmMap map = plan.SprayOnto(tub.Tessellate(Length.FromMillimeters(1)), Length.FromMillimeters(15), limits);
+/// double thin = map.Whole.UnderMinimum.Percent;
+/// using FileStream file = File.Create("film.ply");
+/// map.WritePly(file);
+/// </code></example>
+public sealed class FilmMap
+{
+    private readonly double[] films;
+
+    internal FilmMap(StrokePlan plan, TriangleMesh mesh, SprayFilmLimits limits, double[] films, double[] areas)
+    {
+        this.films = films;
+        Plan = plan;
+        Mesh = mesh;
+        Limits = limits;
+        Whole = FilmMapZone.Of(null, films, areas, limits, static _ => true)!;
+        SortedDictionary<int, FixtureZoneKind?> kinds = [];
+        foreach (MeshTriangle triangle in mesh.Triangles)
+        {
+            kinds[triangle.Zone is FixtureZoneKind kind ? (int)kind : int.MaxValue] = triangle.Zone;
+        }
+
+        List<FilmMapZone> zones = [];
+        foreach (FixtureZoneKind? kind in kinds.Values)
+        {
+            if (FilmMapZone.Of(kind, films, areas, limits, i => mesh.Triangles[i].Zone == kind) is FilmMapZone zone)
+            {
+                zones.Add(zone);
+            }
+        }
+
+        Zones = new ValueList<FilmMapZone>(zones);
+        double landed = 0;
+        for (int i = 0; i < films.Length; i++)
+        {
+            landed += films[i] * areas[i];
+        }
+
+        Balance = new SprayBalance(plan.Gun.FluidRate.CubicMetersPerSecond, plan.Gun.TransferEfficiency.DecimalFractions, plan.TriggerSeconds, landed);
+    }
+
+    /// <summary>The strokes.</summary>
+    public StrokePlan Plan { get; }
+
+    /// <summary>The triangles, fine enough for the film: those of the mesh that was given, with long edges halved.</summary>
+    public TriangleMesh Mesh { get; }
+
+    /// <summary>What the film was compared with.</summary>
+    public SprayFilmLimits Limits { get; }
+
+    /// <summary>The figures over everything.</summary>
+    public FilmMapZone Whole { get; }
+
+    /// <summary>The figures by zone.</summary>
+    public IReadOnlyList<FilmMapZone> Zones { get; }
+
+    /// <summary>Where the coating went.</summary>
+    public SprayBalance Balance { get; }
+
+    /// <summary>What can hurt while this is done.</summary>
+    public IReadOnlyList<Caution> Cautions { get; } = SprayCautions.All;
+
+    /// <summary>The film in metres, one value a triangle.</summary>
+    internal double[] Films => films;
+
+    /// <summary>The wet film on one triangle.</summary>
+    /// <param name="triangle">Its place in <see cref="Mesh"/>.</param>
+    /// <returns>The film at its centroid.</returns>
+    /// <exception cref="ArgumentOutOfRangeException">No such place.</exception>
+    public Length WetFilm(int triangle) => Length.FromMeters(films[Guard.Count(triangle, 0, films.Length - 1, nameof(triangle))]);
+
+    /// <summary>Writes the mesh with its film as a binary PLY file: micrometres and a colour on every vertex, micrometres on every face.</summary>
+    /// <param name="stream">Where to; it is left open.</param>
+    /// <exception cref="ArgumentNullException"><paramref name="stream"/> is missing.</exception>
+    public void WritePly(Stream stream) => FilmMapPly.Write(this, Guard.NotNull(stream, nameof(stream)));
+
+    /// <summary>Writes the film as an SVG drawing, each zone unrolled to true lengths along its middle.</summary>
+    /// <param name="stream">Where to; it is left open.</param>
+    /// <param name="title">What stands above the drawing.</param>
+    /// <param name="system">Metric or US customary.</param>
+    /// <exception cref="ArgumentNullException"><paramref name="stream"/> is missing.</exception>
+    /// <exception cref="ArgumentException"><paramref name="title"/> is empty.</exception>
+    /// <exception cref="ArgumentOutOfRangeException"><paramref name="system"/> is not a named value.</exception>
+    public void WriteSvg(Stream stream, string title, DisplayUnits system) =>
+        FilmMapSvg.Write(this, Guard.NotNull(stream, nameof(stream)), Guard.Named(title, nameof(title)), Guard.Defined(system, nameof(system)));
+
+    /// <summary>The figures over everything and the balance in one line, in metric units.</summary>
+    /// <returns>Text such as <c>All: 71.4 µm wet on the mean, …; 300 mL sprayed: …</c>.</returns>
+    public override string ToString() => string.Format(CultureInfo.InvariantCulture, "{0}; {1}", Whole, Balance);
+}

@@ -1,0 +1,53 @@
+using System;
+
+namespace Refinish.Films;
+
+/// <summary>
+/// The colours of a film map. Within the limits eight steps from light to dark blue-green, so that lightness alone tells them apart;
+/// below the minimum and above the wet limit two colours of other hue, which the drawing also hatches. Chosen to hold with red-green blindness.
+/// </summary>
+internal static class FilmMapScale
+{
+    /// <summary>Steps between the minimum and the wet limit.</summary>
+    public const int Steps = 8;
+
+    /// <summary>Nothing landed.</summary>
+    public const int Bare = 0;
+
+    /// <summary>Less than half of the minimum.</summary>
+    public const int Thin = 1;
+
+    /// <summary>Half of the minimum, but not the whole.</summary>
+    public const int Under = 2;
+
+    /// <summary>The first step within the limits.</summary>
+    public const int First = 3;
+
+    /// <summary>Above the wet limit.</summary>
+    public const int Over = First + Steps;
+
+    public const int Count = Over + 1;
+
+    private static readonly int[] Light = [0xD8D3CC, 0xC2410C, 0xF59E4B, 0xE3F1EC, 0xC3E2DA, 0x9FD0C8, 0x79BBB8, 0x55A4A8, 0x398B97, 0x267283, 0x185A6E, 0x5B2A86];
+    private static readonly int[] Dark = [0x4A4742, 0xC2410C, 0xF59E4B, 0xE3F1EC, 0xC3E2DA, 0x9FD0C8, 0x79BBB8, 0x55A4A8, 0x398B97, 0x267283, 0x185A6E, 0xA06CD5];
+
+    public static int Step(double film, SprayFilmLimits limits)
+    {
+        if (film <= 0)
+        {
+            return Bare;
+        }
+
+        if (film < limits.MinimumSi)
+        {
+            return film < limits.MinimumSi / 2 ? Thin : Under;
+        }
+
+        return film > limits.WetLimitSi
+            ? Over
+            : First + Math.Min(Steps - 1, (int)((film - limits.MinimumSi) / (limits.WetLimitSi - limits.MinimumSi) * Steps));
+    }
+
+    /// <summary>Red, green and blue in one number.</summary>
+    public static int Colour(int step, bool dark) => dark ? Dark[step] : Light[step];
+}
