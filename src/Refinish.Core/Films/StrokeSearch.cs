@@ -1,0 +1,182 @@
+using System;
+using System.Collections.Generic;
+using System.Globalization;
+using System.Threading;
+using Refinish.Fixtures;
+using UnitsNet;
+
+namespace Refinish.Films;
+
+/// <summary>Looks for strokes over a fixture that reach a least wet film everywhere with the least coating.</summary>
+/// <remarks>
+/// The surface is parted into sides of one zone that face one of eight directions, up or down; a level rim is parted into its four sides.
+/// Each side gets parallel rows, gun square to it; the nozzle stops short of walls. For each overlap, with rows on the edge or a fifth of the fan inside it,
+/// once and crossed, the speeds of the sides follow from a linear programme: least coating, no triangle under the minimum, no speed outside the range.
+/// The wet limit does not enter: how much of the area is over it stands in the map, and the cure is more coats, each thinner.
+/// Source: derived; the ways tried are invented defaults.
+/// </remarks>
+/// <example><code>
+/// StrokeSearch search = new()
+/// {
+///     Gun = gun, Pattern = fan, Hand = hand,
+///     SlowestSpeed = Speed.FromCentimetersPerSecond(15), FastestSpeed = Speed.FromCentimetersPerSecond(90),
+///     LongestEdge = Length.FromMillimeters(20),
+/// };
+/// StrokeProposal proposal = search.Propose(tub.Tessellate(Length.FromMillimeters(1)), limits);
+/// </code></example>
+public sealed record StrokeSearch
+{
+    private readonly double slowest;
+    private readonly double fastest;
+    private readonly double longestEdge;
+    private readonly double tolerated;
+
+    /// <summary>How much leaves the gun and how much of it lands.</summary>
+    /// <exception cref="ArgumentNullException">Missing.</exception>
+    public required SprayGun Gun
+    {
+        get;
+        init => field = Guard.NotNull(value, nameof(Gun));
+    }
+
+    /// <summary>The fan.</summary>
+    /// <exception cref="ArgumentNullException">Missing.</exception>
+    public required FanPattern Pattern
+    {
+        get;
+        init => field = Guard.NotNull(value, nameof(Pattern));
+    }
+
+    /// <summary>Distance and trigger lead; its overlap and speed are where the search begins.</summary>
+    /// <exception cref="ArgumentNullException">Missing.</exception>
+    public required StrokeSettings Hand
+    {
+        get;
+        init => field = Guard.NotNull(value, nameof(Hand));
+    }
+
+    /// <summary>Slowest speed of the gun, 1 to 300 cm/s.</summary>
+    /// <exception cref="ArgumentOutOfRangeException">Outside the range.</exception>
+    public required Speed SlowestSpeed
+    {
+        get => Speed.FromMetersPerSecond(slowest);
+        init => slowest = Guard.Within(value, Bounds.Between(0.01, 3, Measure.Speed), nameof(SlowestSpeed));
+    }
+
+    /// <summary>Fastest speed of the gun, 1 to 300 cm/s and not below the slowest.</summary>
+    /// <exception cref="ArgumentOutOfRangeException">Outside the range.</exception>
+    public required Speed FastestSpeed
+    {
+        get => Speed.FromMetersPerSecond(fastest);
+        init => fastest = Guard.Within(value, Bounds.Between(0.01, 3, Measure.Speed), nameof(FastestSpeed));
+    }
+
+    /// <summary>Edges of the mesh longer than this are halved, 1 to 100 mm.</summary>
+    /// <exception cref="ArgumentOutOfRangeException">Outside the range.</exception>
+    public required Length LongestEdge
+    {
+        get => Length.FromMeters(longestEdge);
+        init => longestEdge = Guard.Within(value, Bounds.Between(1e-3, 0.1, Measure.Length), nameof(LongestEdge));
+    }
+
+    /// <summary>Part of the area that may stay under the minimum where it would cost most, 0 to 20 %; 0 unless it is set.</summary>
+    /// <exception cref="ArgumentOutOfRangeException">Outside the range.</exception>
+    public Ratio ToleratedUnder
+    {
+        get => Ratio.FromDecimalFractions(tolerated);
+        init => tolerated = Guard.Within(value, Bounds.Between(0, 0.2, Measure.Percent), nameof(ToleratedUnder));
+    }
+
+    /// <summary>The overlaps to try besides the hand's own; 33.3 %, 50 % and 66.7 % unless they are set.</summary>
+    /// <exception cref="ArgumentNullException">Missing.</exception>
+    public IReadOnlyList<Ratio> Overlaps
+    {
+        get;
+        init => field = Guard.List(value, nameof(Overlaps));
+    }
+
+    = new ValueList<Ratio>([Ratio.FromDecimalFractions(1.0 / 3), Ratio.FromDecimalFractions(0.5), Ratio.FromDecimalFractions(2.0 / 3)]);
+
+    /// <summary>Finds strokes.</summary>
+    /// <param name="mesh">The surface; triangles face the side that is coated.</param>
+    /// <param name="limits">The film to reach, and the wet limit it is compared with.</param>
+    /// <param name="progress">Told the part of the ways that is tried.</param>
+    /// <param name="cancellation">Stops the search.</param>
+    /// <returns>The way with the least area short of the minimum, and among those the least coating.</returns>
+    /// <exception cref="ArgumentNullException">An argument is missing.</exception>
+    /// <exception cref="ArgumentOutOfRangeException">The mesh has no area, an overlap is outside 0 to 90 %, or the fastest speed is below the slowest.</exception>
+    /// <exception cref="OperationCanceledException">It was stopped.</exception>
+    public StrokeProposal Propose(TriangleMesh mesh, SprayFilmLimits limits, IProgress<double>? progress = null, CancellationToken cancellation = default)
+    {
+        Guard.NotNull(mesh, nameof(mesh));
+        Guard.NotNull(limits, nameof(limits));
+        Guard.Within(mesh.Area, Bounds.Positive(Measure.Area), nameof(mesh));
+        Guard.Rule(fastest >= slowest, nameof(FastestSpeed), fastest, Measure.Speed, "at least the slowest speed, " + Measure.Speed.Format(slowest));
+        SortedSet<double> overlaps = [Hand.OverlapSi];
+        foreach (Ratio overlap in Overlaps)
+        {
+            overlaps.Add(Guard.Within(overlap, Bounds.Between(0, 0.9, Measure.Percent), nameof(Overlaps)));
+        }
+
+        TriangleMesh fine = SprayMeshRefinement.To(mesh, longestEdge);
+        SprayFaces faces = new(fine);
+        List<StrokeFace> sides = StrokeFace.Of(faces, fine);
+        StrokeTrial? best = null;
+        List<string> tried = [];
+        int done = 0;
+        foreach (double overlap in overlaps)
+        {
+            foreach (double inset in new[] { 0, 0.2 })
+            {
+                foreach (bool crossed in new[] { false, true })
+                {
+                    cancellation.ThrowIfCancellationRequested();
+                    StrokeTrial trial = new(this, faces, sides, limits, overlap, inset, crossed, cancellation);
+                    tried.Add(trial.ToString());
+                    best = trial.IsBetterThan(best) ? trial : best;
+                    progress?.Report(++done / (4.0 * overlaps.Count));
+                }
+            }
+        }
+
+        if (best is not StrokeTrial chosen)
+        {
+            return new StrokeProposal(null, null, Hand.OverlapSi, false, ValueList<StrokeSide>.Empty, new ValueList<StrokeShortfall>(Nowhere(fine)), new ValueList<string>(tried));
+        }
+
+        StrokePlan plan = new(Gun, Pattern, chosen.Strokes());
+        FilmMap map = plan.Map(fine, faces, limits, null, cancellation);
+        return new StrokeProposal(
+            plan,
+            map,
+            chosen.Overlap,
+            chosen.Crossed,
+            new ValueList<StrokeSide>(chosen.Sides()),
+            new ValueList<StrokeShortfall>(chosen.Shortfalls(map, faces)),
+            new ValueList<string>(tried));
+    }
+
+    /// <summary>What is looked for in one line, in metric units.</summary>
+    /// <returns>Text such as <c>180 mL/min, 65 % lands, …; beta 2, …; 15 cm/s to 90 cm/s</c>.</returns>
+    public override string ToString() => string.Format(
+        CultureInfo.InvariantCulture,
+        "{0}; {1}; {2} to {3}",
+        Gun,
+        Pattern,
+        Measure.Speed.Format(slowest),
+        Measure.Speed.Format(fastest));
+
+    internal double SlowestSi => slowest;
+
+    internal double FastestSi => fastest;
+
+    internal double ToleratedSi => tolerated;
+
+    private static IEnumerable<StrokeShortfall> Nowhere(TriangleMesh mesh)
+    {
+        foreach (FixtureZone zone in mesh.Zones())
+        {
+            yield return new(zone.Kind, zone.Area.SquareMeters, mesh.Box!.Lowest, StrokeTrial.Unreached);
+        }
+    }
+}
