@@ -20,7 +20,7 @@ public class SprayBuildTests
     public void Film_is_the_definition_summed_over_moments(int pattern)
     {
         StrokePlan plan = SprayScene.Askew(SprayScene.Patterns[pattern], 6);
-        TriangleMesh mesh = SprayScene.Together(Spot(0.75, 0.3, 0.02, 0), Spot(0.7, 0.42, 0.05, 0.5), Spot(0.9, 0.33, 0, -0.7), Spot(1.3, 0.3, 0.03, 0.2));
+        TriangleMesh mesh = SprayScene.Together(Spot(0, 0, 0.02, 0), Spot(-0.05, 0.06, 0.05, 0.5), Spot(0.15, -0.03, 0, -0.7), Spot(0.5, 0, 0.03, 0.2));
         SprayFaces faces = new(mesh);
         double[] films = SprayScene.Films(plan, faces, false, 1);
         for (int i = 0; i < films.Length; i++)
@@ -54,7 +54,7 @@ public class SprayBuildTests
                 bool onEdge = index == 0 && strokes.Any(y => Math.Abs(Math.Abs(faces.Y[i] - y) - (closed.FanWidth.Meters / 2)) < 1e-6);
                 if (!onEdge)
                 {
-                    Numbers.Near(closed.MeanWetFilm.Meters * relative, films[i], closed.MeanWetFilm.Meters * (index == 0 ? 5e-4 : 2e-5));
+                    Numbers.Near(closed.MeanWetFilm.Meters * relative, films[i], closed.MeanWetFilm.Meters * (index == 0 ? 5e-4 : 3e-5));
                 }
             }
 
@@ -86,9 +86,9 @@ public class SprayBuildTests
         FanPattern pattern = FanPattern.Elliptical(Length.FromMillimeters(240), Length.FromMillimeters(60), Length.FromMillimeters(200));
         SprayStroke[] strokes =
         [
-            SprayScene.Stroke(new(0.1, 0.1, 0.5), new(1.4, 0.1, 0.5), new(0, 0.1, -1)),
-            SprayScene.Stroke(new(0.3, -0.25, 0.3), new(1.2, -0.25, 0.35), new(0, 1, -0.2)),
-            SprayScene.Stroke(new(0.3, 0.35, 0.35), new(1.2, 0.35, 0.35), new(0.1, 0.8, -1), 0.3),
+            SprayScene.Stroke(new(-0.65, 0.25, 0.55), new(0.65, 0.25, 0.55), new(0, 0.1, -1)),
+            SprayScene.Stroke(new(-0.45, 0.6, 0.3), new(0.45, 0.6, 0.35), new(0, -1, -0.2)),
+            SprayScene.Stroke(new(-0.45, 0, 0.35), new(0.45, 0, 0.35), new(0.1, 0.8, -1), 0.3),
         ];
         StrokePlan plan = new(SprayScene.Gun, pattern, strokes);
         TriangleMesh tub = SprayScene.Tub.Tessellate(Length.FromMillimeters(3));
@@ -130,7 +130,7 @@ public class SprayBuildTests
             if (shaded.Mesh.Vertices[t.A].Z == 0)
             {
                 dark += hidden && open.WetFilm(i).Meters > 0 ? 1 : 0;
-                Assert.Equal(hidden ? 0 : open.WetFilm(i).Meters, shaded.WetFilm(i).Meters);
+                Assert.True(shaded.WetFilm(i).Meters == (hidden ? 0 : open.WetFilm(i).Meters), "at y = " + y);
             }
         }
 

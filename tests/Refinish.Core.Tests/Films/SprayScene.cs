@@ -79,15 +79,15 @@ internal static class SprayScene
         Start = start, End = end, Aim = aim, Speed = Speed.FromCentimetersPerSecond(45), FanTurn = Angle.FromRadians(turn),
     };
 
-    /// <summary>Strokes into a tub from above, askew in every way, as nobody would lead a gun: what the kernels have to stand.</summary>
+    /// <summary>Strokes into a tub (its middle is the origin, its floor at zero) from above, askew in every way, as nobody would lead a gun: what the kernels have to stand.</summary>
     public static StrokePlan Askew(FanPattern pattern, int count)
     {
         Random random = new(7);
         double Part() => random.NextDouble();
         return new(Gun, pattern, Enumerable.Range(0, count).Select(i =>
         {
-            MeshPoint start = new(0.1 + (0.2 * Part()), 0.15 + (0.4 * Part()), 0.3 + (0.2 * Part()));
-            return Stroke(start, new(1.2 + (0.2 * Part()), start.Y + (0.1 * Part()), start.Z + (0.05 * Part())), new(0.3 * (Part() - 0.5), 2 * (Part() - 0.5), -1), 0.6 * (Part() - 0.5));
+            MeshPoint start = new(-0.6 + (0.2 * Part()), 0.3 * (Part() - 0.5), 0.25 + (0.2 * Part()));
+            return Stroke(start, new(0.4 + (0.2 * Part()), start.Y + (0.1 * Part()), start.Z + (0.05 * Part())), new(0.3 * (Part() - 0.5), 2 * (Part() - 0.5), -1), 0.6 * (Part() - 0.5));
         }));
     }
 
