@@ -30,16 +30,16 @@ RecessedBathtub tub = new(new RecessedBathtubMeasurements
     OverallLength = Length.FromInches(60), OverallWidth = Length.FromInches(30), ApronHeight = Length.FromInches(14.5),
     DrainDiameter = Length.FromInches(2), OverflowDiameter = Length.FromInches(3),
 });
-TriangleMesh mesh = tub.Tessellate(Length.FromMillimeters(1));
-Length edge = Length.FromMillimeters(15);
+TriangleMesh mesh = tub.Tessellate(Length.FromMillimeters(10));
+Length edge = Length.FromMillimeters(20);
 
-// A habit: the gun straight down over everything, two coats. Walls see it at a grazing angle, the apron not at all.
+// A habit: the gun straight down over everything, 180 mm above the rim, two coats. Walls see it at a grazing angle, the apron not at all.
 List<SprayStroke> above = [];
 for (int coat = 0; coat < 2; coat++)
 {
-    for (double y = 0; y <= 0.77; y += 0.11)
+    for (double y = -0.385; y <= 0.39; y += 0.11)
     {
-        above.Add(new() { Start = new(-0.04, y, 0.2), End = new(1.56, y, 0.2), Aim = new(0, 0, -1), Speed = Speed.FromCentimetersPerSecond(45) });
+        above.Add(new() { Start = new(-0.8, y, 0.52), End = new(0.8, y, 0.52), Aim = new(0, 0, -1), Speed = Speed.FromCentimetersPerSecond(20) });
     }
 }
 

@@ -1,4 +1,5 @@
 using System;
+using System.Collections.Generic;
 using System.Globalization;
 using System.IO;
 using System.Text;
@@ -12,7 +13,13 @@ internal static class FilmMapPly
     public static void Write(FilmMap map, Stream stream)
     {
         TriangleMesh mesh = map.Mesh;
-        double[] atVertices = AtVertices(map);
+        int[] all = new int[map.Films.Length];
+        for (int i = 0; i < all.Length; i++)
+        {
+            all[i] = i;
+        }
+
+        double[] atVertices = AtVertices(map, all);
         string header = string.Format(
             CultureInfo.InvariantCulture,
             "ply\nformat binary_little_endian 1.0\ncomment wet film in micrometres, coordinates in metres, z up\n"
@@ -50,12 +57,12 @@ internal static class FilmMapPly
         }
     }
 
-    /// <summary>The mean of the triangles round a vertex, each by its area.</summary>
-    private static double[] AtVertices(FilmMap map)
+    /// <summary>The mean of those of the given triangles that meet in a vertex, each by its area.</summary>
+    public static double[] AtVertices(FilmMap map, IReadOnlyList<int> triangles)
     {
         double[] volume = new double[map.Mesh.Vertices.Count];
         double[] area = new double[volume.Length];
-        for (int i = 0; i < map.Films.Length; i++)
+        foreach (int i in triangles)
         {
             MeshTriangle t = map.Mesh.Triangles[i];
             double a = TriangleMesh.DoubleNormal(map.Mesh.Vertices[t.A], map.Mesh.Vertices[t.B], map.Mesh.Vertices[t.C]).Norm;

@@ -15,9 +15,9 @@ internal static class FilmMapSvg
     private const int Sheet = 960;
     private const int Margin = 28;
     private const int Inside = Sheet - (2 * Margin);
-    private const int Square = 3;
+    private const int Square = 2;
     private const int LeastBlock = 280;
-    private const double MostPixelsPerMetre = 420;
+    private const double MostPixelsPerMetre = 750;
     private const int Caption = 62;
 
     public static void Write(FilmMap map, Stream stream, string title, DisplayUnits system)
@@ -188,9 +188,10 @@ internal static class FilmMapSvg
     {
         double[] sum = new double[columns * rows];
         double[] weight = new double[columns * rows];
+        double[] atVertices = FilmMapPly.AtVertices(map, chart.Triangles);
         for (int i = 0; i < chart.Triangles.Count; i++)
         {
-            double film = map.Films[chart.Triangles[i]];
+            MeshTriangle t = map.Mesh.Triangles[chart.Triangles[i]];
             double ax = chart.Corners[6 * i] * perMetre, ay = chart.Corners[(6 * i) + 1] * perMetre;
             double bx = chart.Corners[(6 * i) + 2] * perMetre, by = chart.Corners[(6 * i) + 3] * perMetre;
             double cx = chart.Corners[(6 * i) + 4] * perMetre, cy = chart.Corners[(6 * i) + 5] * perMetre;
@@ -201,7 +202,7 @@ internal static class FilmMapSvg
             }
 
             // The square of the centroid counts too, so that triangles smaller than a square are not lost.
-            Add((int)((ax + bx + cx) / 3), (int)((ay + by + cy) / 3), Math.Abs(area) / 2);
+            Add((int)((ax + bx + cx) / 3), (int)((ay + by + cy) / 3), Math.Abs(area) / 2, map.Films[chart.Triangles[i]]);
             int right = (int)Math.Max(ax, Math.Max(bx, cx));
             int low = (int)Math.Max(ay, Math.Max(by, cy));
             for (int row = (int)Math.Min(ay, Math.Min(by, cy)); row <= low; row++)
@@ -214,17 +215,17 @@ internal static class FilmMapSvg
                     double v = (((bx - ax) * (py - ay)) - ((by - ay) * (px - ax))) / area;
                     if (u >= 0 && v >= 0 && u + v <= 1)
                     {
-                        Add(column, row, 1);
+                        Add(column, row, 1, ((1 - u - v) * atVertices[t.A]) + (u * atVertices[t.B]) + (v * atVertices[t.C]));
                     }
                 }
             }
+        }
 
-            void Add(int column, int row, double share)
-            {
-                int at = (Math.Min(rows - 1, row) * columns) + Math.Min(columns - 1, column);
-                sum[at] += share * film;
-                weight[at] += share;
-            }
+        void Add(int column, int row, double share, double film)
+        {
+            int at = (Math.Min(rows - 1, row) * columns) + Math.Min(columns - 1, column);
+            sum[at] += share * film;
+            weight[at] += share;
         }
 
         int[] steps = new int[sum.Length];

@@ -72,25 +72,25 @@ internal static class SprayBuild
             }
 
             cancellation.ThrowIfCancellationRequested();
+            Hide(fan, faces, first, count, vector, scratch);
             for (int i = 0; i < count; i++)
             {
-                if (film[i] > 0)
-                {
-                    int at = first + i;
-                    double s = middle[i];
-                    bool hidden = faces.Tree.Hidden(
-                        faces.X[at],
-                        faces.Y[at],
-                        faces.Z[at],
-                        fan.Start.X + (s * fan.Travel.X),
-                        fan.Start.Y + (s * fan.Travel.Y),
-                        fan.Start.Z + (s * fan.Travel.Z),
-                        at,
-                        scratch.Stack);
-                    films[at] += hidden ? 0 : film[i];
-                }
+                films[first + i] += film[i];
             }
         }
+    }
+
+    /// <summary>Takes the film away from triangles that do not see the gun in the middle of their time.</summary>
+    private static void Hide(SprayFan fan, SprayFaces faces, int first, int count, bool vector, Scratch scratch)
+    {
+#if NET8_0_OR_GREATER
+        if (vector)
+        {
+            SprayKernelVector.Hide(fan, faces, first, count, scratch.Film, scratch.Middle, scratch.Stack);
+            return;
+        }
+#endif
+        SprayKernel.Hide(fan, faces, first, count, scratch.Film, scratch.Middle, scratch.Stack);
     }
 
     private static bool Kernel(SprayFan fan, SprayFaces faces, int first, int count, bool vector, double[] film, double[] middle)

@@ -6,7 +6,7 @@ namespace Refinish.Films;
 /// A tree of boxes over triangles that answers whether anything stands between two points. Split by the surface-area rule over sixteen bins;
 /// the build and the answers depend on nothing but the mesh.
 /// </summary>
-internal sealed class SprayBvh
+internal sealed partial class SprayBvh
 {
     /// <summary>Deeper than any tree that halves fairly; a branch that gets here becomes a leaf.</summary>
     public const int Deepest = 60;
@@ -19,6 +19,9 @@ internal sealed class SprayBvh
 
     /// <summary>Boxes are a nanometre larger all round, so that a flat one has an inside.</summary>
     private const double Slack = 1e-9;
+
+    /// <summary>A ray along the edge between two triangles meets both: rounding must not let it slip through.</summary>
+    private const double Edge = 1e-9;
 
     private readonly double[] middles;
     private readonly double[] lows;
@@ -177,7 +180,7 @@ internal sealed class SprayBvh
         double sy = y - e[at + 1];
         double sz = z - e[at + 2];
         double u = ((sx * px) + (sy * py) + (sz * pz)) * inverse;
-        if (u < 0 || u > 1)
+        if (u < -Edge || u > 1 + Edge)
         {
             return false;
         }
@@ -186,7 +189,7 @@ internal sealed class SprayBvh
         double qy = (sz * ux) - (sx * uz);
         double qz = (sx * uy) - (sy * ux);
         double v = ((dx * qx) + (dy * qy) + (dz * qz)) * inverse;
-        if (v < 0 || u + v > 1)
+        if (v < -Edge || u + v > 1 + Edge)
         {
             return false;
         }
@@ -322,6 +325,18 @@ internal sealed class SprayBvh
     private struct Node(double low, double high)
     {
         private double lowX = low, lowY = low, lowZ = low, highX = high, highY = high, highZ = high;
+
+        public readonly double LowX => lowX;
+
+        public readonly double LowY => lowY;
+
+        public readonly double LowZ => lowZ;
+
+        public readonly double HighX => highX;
+
+        public readonly double HighY => highY;
+
+        public readonly double HighZ => highZ;
 
         /// <summary>The first triangle of a leaf, or the first of two children.</summary>
         public int First { get; private set; }

@@ -11,7 +11,7 @@ namespace Refinish.Films;
 internal sealed class SprayFaces
 {
     /// <summary>Triangles that are weighed against a stroke together.</summary>
-    public const int Block = 64;
+    public const int Block = 32;
 
     public SprayFaces(TriangleMesh mesh)
     {

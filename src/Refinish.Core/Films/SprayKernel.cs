@@ -18,6 +18,28 @@ internal static class SprayKernel
         return any;
     }
 
+    /// <summary>Takes the film away from triangles that do not see the gun in the middle of their time.</summary>
+    public static void Hide(SprayFan fan, SprayFaces faces, int first, int count, double[] film, double[] middle, int[] stack)
+    {
+        for (int i = 0; i < count; i++)
+        {
+            int at = first + i;
+            double s = middle[i];
+            if (film[i] > 0 && faces.Tree.Hidden(
+                faces.X[at],
+                faces.Y[at],
+                faces.Z[at],
+                fan.Start.X + (s * fan.Travel.X),
+                fan.Start.Y + (s * fan.Travel.Y),
+                fan.Start.Z + (s * fan.Travel.Z),
+                at,
+                stack))
+            {
+                film[i] = 0;
+            }
+        }
+    }
+
     /// <summary>e^−x for 0 ≤ x ≤ 12.5, by a polynomial and squaring; the vector path takes the same steps. Relative error below 1e-13.</summary>
     public static double Decay(double x)
     {

@@ -81,6 +81,34 @@ internal static class SprayKernelVector
         return any != zero;
     }
 
+    /// <summary>Takes the film away from triangles that do not see the gun in the middle of their time; four lines of sight go through the tree together.</summary>
+    public static void Hide(SprayFan fan, SprayFaces faces, int first, int count, double[] film, double[] middle, int[] stack)
+    {
+        for (int i = 0; i < count; i += Wide)
+        {
+            Vector256<double> laid = Load(film, i);
+            Vector256<double> lit = Vector256.GreaterThan(laid, Vector256<double>.Zero);
+            if (lit == Vector256<double>.Zero)
+            {
+                continue;
+            }
+
+            int at = first + i;
+            Vector256<double> s = Load(middle, i);
+            Vector256<double> hidden = faces.Tree.Hidden(
+                Load(faces.X, at),
+                Load(faces.Y, at),
+                Load(faces.Z, at),
+                Vector256.Create(fan.Start.X) + (s * fan.Travel.X),
+                Vector256.Create(fan.Start.Y) + (s * fan.Travel.Y),
+                Vector256.Create(fan.Start.Z) + (s * fan.Travel.Z),
+                lit,
+                at,
+                stack);
+            Vector256.AndNot(laid, hidden).CopyTo(film, i);
+        }
+    }
+
     private static Vector256<double> Sum(
         SprayFan fan,
         Vector256<double> x,

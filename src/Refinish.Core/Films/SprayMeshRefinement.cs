@@ -1,11 +1,12 @@
+using System;
 using System.Collections.Generic;
 using Refinish.Fixtures;
 
 namespace Refinish.Films;
 
 /// <summary>
-/// Halves every edge that is longer than allowed until none is left. Both neighbours of an edge see the same middle, so that no gap opens
-/// through which a line of sight could pass.
+/// Halves the longest edge of every triangle in which it is longer than allowed, until none is left. Both neighbours of an edge get the same middle,
+/// so that no gap opens through which a line of sight could pass.
 /// </summary>
 internal static class SprayMeshRefinement
 {
@@ -16,8 +17,20 @@ internal static class SprayMeshRefinement
         double most = longestEdge * longestEdge;
         for (bool split = true; split;)
         {
-            split = false;
             Dictionary<long, int> middles = [];
+            foreach (MeshTriangle t in triangles)
+            {
+                double ab = Square(t.A, t.B);
+                double bc = Square(t.B, t.C);
+                double ca = Square(t.C, t.A);
+                if (Math.Max(ab, Math.Max(bc, ca)) > most)
+                {
+                    (int from, int to) = ab >= bc && ab >= ca ? (t.A, t.B) : bc >= ca ? (t.B, t.C) : (t.C, t.A);
+                    Halve(from, to);
+                }
+            }
+
+            split = middles.Count > 0;
             List<MeshTriangle> finer = new(triangles.Count);
             foreach (MeshTriangle t in triangles)
             {
@@ -25,7 +38,6 @@ internal static class SprayMeshRefinement
                 int bc = Middle(t.B, t.C);
                 int ca = Middle(t.C, t.A);
                 int halved = (ab >= 0 ? 1 : 0) + (bc >= 0 ? 1 : 0) + (ca >= 0 ? 1 : 0);
-                split |= halved > 0;
                 switch (halved)
                 {
                     case 0:
@@ -63,26 +75,22 @@ internal static class SprayMeshRefinement
 
             triangles = finer;
 
-            int Middle(int a, int b)
+            void Halve(int a, int b)
             {
-                if (Square(a, b) <= most)
+                long key = Key(a, b);
+                if (!middles.ContainsKey(key))
                 {
-                    return -1;
+                    middles.Add(key, points.Count);
+                    points.Add(MeshPoint.Between(points[Math.Min(a, b)], points[Math.Max(a, b)], 0.5));
                 }
-
-                long key = a < b ? ((long)a << 32) | (uint)b : ((long)b << 32) | (uint)a;
-                if (!middles.TryGetValue(key, out int place))
-                {
-                    place = points.Count;
-                    points.Add(MeshPoint.Between(points[a < b ? a : b], points[a < b ? b : a], 0.5));
-                    middles.Add(key, place);
-                }
-
-                return place;
             }
+
+            int Middle(int a, int b) => middles.TryGetValue(Key(a, b), out int place) ? place : -1;
         }
 
         return new TriangleMesh(points.ToArray(), triangles.ToArray());
+
+        static long Key(int a, int b) => ((long)Math.Min(a, b) << 32) | (uint)Math.Max(a, b);
 
         double Square(int a, int b)
         {
