@@ -157,10 +157,18 @@ internal sealed class FilmMapChart
             last = r;
         }
 
+        // A step of height without a centroid is as steep as the last one that had some; those before the first as steep as that.
         double[] climb = new double[Rise + 1];
+        int known = 0;
+        while (known < Rise - 1 && riseArea[known] == 0)
+        {
+            known++;
+        }
+
         for (int k = 0; k < Rise; k++)
         {
-            climb[k + 1] = climb[k] + (step / (riseArea[k] > 0 ? Math.Max(Flattest, steep[k] / riseArea[k]) : 1));
+            known = riseArea[k] > 0 ? k : known;
+            climb[k + 1] = climb[k] + (step / Math.Max(Flattest, riseArea[known] > 0 ? steep[known] / riseArea[known] : 1));
         }
 
         double[] corners = new double[6 * triangles.Count];

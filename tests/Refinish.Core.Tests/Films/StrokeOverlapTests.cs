@@ -43,7 +43,7 @@ public class StrokeOverlapTests
     }
 
     [Fact]
-    [Evidence(Basis.Independent, "sums of profiles on a grid of 20 001 points by another route: RelativeBuild, normalised by its own sum")]
+    [Evidence(Basis.Independent, "sums of profiles on a grid of 4 000 points by another route: RelativeBuild, normalised by its own sum")]
     public void Evenness_is_what_a_grid_of_profiles_gives()
     {
         foreach (FanPattern pattern in SprayScene.Patterns)
@@ -52,7 +52,7 @@ public class StrokeOverlapTests
             {
                 StrokeOverlap overlap = Of(pattern, percent);
                 double spacing = overlap.Spacing.Meters;
-                const int Points = 20_000;
+                const int Points = 4_000;
                 double sum = 0, squares = 0, most = 0, least = double.MaxValue;
                 double edge = 0.12 - (spacing * Math.Floor(0.12 / spacing));
                 for (int i = -1; i < Points; i++)
@@ -60,7 +60,7 @@ public class StrokeOverlapTests
                     // The edge of a fan is looked at by itself: an elliptical one ends steeply there.
                     double at = i < 0 ? edge : (i + 0.5) / Points * spacing;
                     double film = 0;
-                    for (int k = -30; k <= 30; k++)
+                    for (int k = -12; k <= 12; k++)
                     {
                         double x = at + (k * spacing);
                         film += Math.Abs(x) < 2 ? pattern.RelativeBuild(Length.FromMeters(x), Length.FromMeters(0.2)).DecimalFractions : 0;
@@ -74,9 +74,9 @@ public class StrokeOverlapTests
                 }
 
                 double mean = sum / Points;
-                Numbers.Near(most / mean, overlap.MaximumOverMean.DecimalFractions, 2e-4);
-                Numbers.Near(least / mean, overlap.MinimumOverMean.DecimalFractions, 2e-4);
-                Numbers.Near(Math.Sqrt(Math.Max(0, (squares / Points) - (mean * mean))) / mean, overlap.Variation.DecimalFractions, 2e-4);
+                Numbers.Near(most / mean, overlap.MaximumOverMean.DecimalFractions, 5e-4);
+                Numbers.Near(least / mean, overlap.MinimumOverMean.DecimalFractions, 5e-4);
+                Numbers.Near(Math.Sqrt(Math.Max(0, (squares / Points) - (mean * mean))) / mean, overlap.Variation.DecimalFractions, 5e-4);
             }
         }
     }
