@@ -85,7 +85,7 @@ foreach (double percent in new[] { 100.0 / 3, 50 })
     // As slow as makes the means alike.
     StrokeSettings led = hand with { Overlap = Ratio.FromPercent(percent), Speed = Speed.FromCentimetersPerSecond(percent > 40 ? 20 : 15) };
     StrokeOverlap closed = new(gun, fan, led);
-    FilmMap flat = StrokePlan.OverPanel(gun, fan, led, Length.FromMeters(1.2), Length.FromMeters(0.6)).SprayOnto(panel, Length.FromMillimeters(10), limits);
+    FilmMap flat = StrokePlan.OverPanel(gun, fan, led, Length.FromMeters(1.2), Length.FromMeters(0.6)).SprayOnto(panel, Length.FromMillimeters(5), limits);
     Print("Panel, " + Measure.Percent.Format(led.Overlap.DecimalFractions, DisplayUnits.Si, 3) + " overlap; closed form " + closed, flat);
     Draw(percent > 40 ? "panel-50.svg" : "panel-33.svg", flat, "A parabolic fan on a flat panel, " + Measure.Percent.Format(led.Overlap.DecimalFractions, DisplayUnits.Si, 3) + " overlap");
 }

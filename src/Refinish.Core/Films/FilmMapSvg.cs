@@ -201,8 +201,6 @@ internal static class FilmMapSvg
                 continue;
             }
 
-            // The square of the centroid counts too, so that triangles smaller than a square are not lost.
-            Add((int)((ax + bx + cx) / 3), (int)((ay + by + cy) / 3), Math.Abs(area) / 2, map.Films[chart.Triangles[i]]);
             int right = (int)Math.Max(ax, Math.Max(bx, cx));
             int low = (int)Math.Max(ay, Math.Max(by, cy));
             for (int row = (int)Math.Min(ay, Math.Min(by, cy)); row <= low; row++)
@@ -215,17 +213,17 @@ internal static class FilmMapSvg
                     double v = (((bx - ax) * (py - ay)) - ((by - ay) * (px - ax))) / area;
                     if (u >= 0 && v >= 0 && u + v <= 1)
                     {
-                        Add(column, row, 1, ((1 - u - v) * atVertices[t.A]) + (u * atVertices[t.B]) + (v * atVertices[t.C]));
+                        Add(column, row, ((1 - u - v) * atVertices[t.A]) + (u * atVertices[t.B]) + (v * atVertices[t.C]));
                     }
                 }
             }
         }
 
-        void Add(int column, int row, double share, double film)
+        void Add(int column, int row, double film)
         {
             int at = (Math.Min(rows - 1, row) * columns) + Math.Min(columns - 1, column);
-            sum[at] += share * film;
-            weight[at] += share;
+            sum[at] += film;
+            weight[at]++;
         }
 
         int[] steps = new int[sum.Length];
