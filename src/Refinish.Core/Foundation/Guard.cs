@@ -50,6 +50,12 @@ internal static class Guard
 
     public static double Within(HeatTransferCoefficient value, Bounds bounds, string name) => Check(value.WattsPerSquareMeterKelvin, bounds, name, value);
 
+    public static double Within(SpecificEnergy value, Bounds bounds, string name) => Check(value.JoulesPerKilogram, bounds, name, value);
+
+    public static double Within(SpecificVolume value, Bounds bounds, string name) => Check(value.CubicMetersPerKilogram, bounds, name, value);
+
+    public static double Within(Frequency value, Bounds bounds, string name) => Check(value.Hertz, bounds, name, value);
+
     public static double Within(TimeSpan value, Bounds bounds, string name) => Within(value.TotalSeconds, bounds, name);
 
     public static decimal Money(decimal value, string name, bool zeroAllowed = true)
