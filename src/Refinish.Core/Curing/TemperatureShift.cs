@@ -77,6 +77,28 @@ public sealed record TemperatureShift
         ? "Arrhenius, " + Measure.MolarEnergy.Format(activationEnergy)
         : "rate × " + Figures.Significant(ratePerTenKelvin) + " for ten kelvins";
 
+    /// <summary>The rates of many stretches; the logarithm of the law is linear in T or in 1/T, so each costs one exponential.</summary>
+    internal void Factors(ValueList<TemperatureSegment> stretches, double reference, double[] rates)
+    {
+        double scale = IsArrhenius ? activationEnergy / CuringKernel.GasConstant : Math.Log(ratePerTenKelvin) / 10;
+        double origin = 1 / reference;
+        double last = double.NaN;
+        double rate = 0;
+        for (int i = 0; i < rates.Length; i++)
+        {
+            double t = stretches[i].Kelvins;
+
+            // A logger repeats itself.
+            if (t != last)
+            {
+                rate = Math.Exp(IsArrhenius ? scale * (origin - (1 / t)) : scale * (t - reference));
+                last = t;
+            }
+
+            rates[i] = rate;
+        }
+    }
+
     internal double Factor(double t, double reference) =>
         IsArrhenius ? CuringKernel.Arrhenius(activationEnergy, t, reference) : CuringKernel.PowerLaw(ratePerTenKelvin, t, reference);
 
