@@ -135,8 +135,7 @@ internal struct CureStepper
                     (before, target), static (state, h) => h == 0 ? state.before.Alpha - state.target : state.before.AlphaAfter(h) - state.target, 0, Time - before.Time);
                 double next = step;
                 this = before;
-                Estimate(seconds);
-                Accept(seconds);
+                AdvanceBy(seconds);
                 step = next;
                 return true;
             }
@@ -193,6 +192,25 @@ internal struct CureStepper
     {
         Estimate(h);
         return candidateAlpha;
+    }
+
+    /// <summary>dT/dt after a step of h.</summary>
+    public double HeatingAfter(double h)
+    {
+        if (h > 0)
+        {
+            Estimate(h);
+            Accept(h);
+        }
+
+        return HeatingRate;
+    }
+
+    /// <summary>Goes on by exactly h, which is at most the step just taken.</summary>
+    public void AdvanceBy(double h)
+    {
+        Estimate(h);
+        Accept(h);
     }
 
     private void Accept(double h)
