@@ -19,7 +19,7 @@ internal static class CountertopShape
         // The line runs with the room on its right, so that the coated side of ∂v × ∂u faces up and out.
         SurfaceBand top = SurfaceBand.Ruled(FixtureZoneKind.Top, u => Along(wall, u), u => Inset(u, edge.Reach, 0));
         double[] profile = edge.Breaks();
-        List<SurfaceBand> bands = [top];
+        List<SurfaceBand> bands = [];
         for (int i = 0; i + 1 < profile.Length; i++)
         {
             double low = profile[i];
@@ -34,8 +34,13 @@ internal static class CountertopShape
             }
         }
 
-        mesh.Add(breaks, [.. bands]);
-        Splash(tape, mesh, wall);
+        // An open end has an edge beside the top, not a strip of top.
+        int first = tape.LeftEndIsOpen ? 1 : 0;
+        int length = breaks.Length - first - (tape.RightEndIsOpen ? 1 : 0);
+        double[] across = new double[length];
+        Array.Copy(breaks, first, across, 0, length);
+        mesh.Add(across, top).Add(breaks, [.. bands]);
+        Splash(tape, mesh);
         return mesh.Mesh();
 
         MeshPoint Inset(double u, double by, double z)
@@ -62,6 +67,7 @@ internal static class CountertopShape
         MeshPoint d = new(1, 0, 0);
         MeshPoint r = new(0, -1, 0);
         int last = tape.Runs.Count - 1;
+        double reach = tape.Edge.Reach;
         for (int i = 0; i <= last; i++)
         {
             double length = tape.Runs[i].Length.Meters;
@@ -69,21 +75,23 @@ internal static class CountertopShape
             MeshPoint end = At(start, d, length);
             if (i == 0)
             {
+                MeshPoint top = tape.LeftEndIsOpen ? At(start, d, reach) : start;
                 if (tape.LeftEndIsOpen)
                 {
-                    Add(start, d, start);
+                    Add(start, d, top);
                 }
 
-                Add(At(start, r, depth), tape.LeftEndIsOpen ? MeshPoint.Difference(d, r) : MeshPoint.Scaled(r, -1), start);
+                Add(At(start, r, depth), tape.LeftEndIsOpen ? MeshPoint.Difference(d, r) : MeshPoint.Scaled(r, -1), top);
             }
 
             if (i == last)
             {
                 MeshPoint back = MeshPoint.Scaled(d, -1);
-                Add(At(end, r, depth), tape.RightEndIsOpen ? MeshPoint.Difference(back, r) : MeshPoint.Scaled(r, -1), end);
+                MeshPoint top = tape.RightEndIsOpen ? At(end, d, -reach) : end;
+                Add(At(end, r, depth), tape.RightEndIsOpen ? MeshPoint.Difference(back, r) : MeshPoint.Scaled(r, -1), top);
                 if (tape.RightEndIsOpen)
                 {
-                    Add(end, back, end);
+                    Add(end, back, top);
                 }
             }
             else
@@ -108,7 +116,7 @@ internal static class CountertopShape
 
     private static MeshPoint At(MeshPoint from, MeshPoint direction, double length) => MeshPoint.Sum(from, MeshPoint.Scaled(direction, length));
 
-    private static void Splash(CountertopMeasurements tape, Tessellation mesh, List<MeshPoint> wall)
+    private static void Splash(CountertopMeasurements tape, Tessellation mesh)
     {
         double height = tape.BacksplashHeight.Meters;
         double deep = tape.BacksplashThickness.Meters;
@@ -119,7 +127,7 @@ internal static class CountertopShape
 
         MeshPoint d = new(1, 0, 0);
         MeshPoint r = new(0, -1, 0);
-        MeshPoint start = wall[0];
+        MeshPoint start = new(0, 0, 0);
         const FixtureZoneKind Back = FixtureZoneKind.Backsplash;
         for (int i = 0; i < tape.Runs.Count; i++)
         {

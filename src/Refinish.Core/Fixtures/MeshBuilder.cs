@@ -30,7 +30,7 @@ internal sealed class MeshBuilder(Length fileUnit)
 
     public void Add(int a, int b, int c) => triangles.Add(new(a, b, c, null));
 
-    public TriangleMesh Mesh() => new(points.ToArray(), triangles.ToArray());
+    public TriangleMesh Mesh() => TriangleMesh.Taking(points.ToArray(), triangles.ToArray());
 
     /// <summary>Whether every corner from a triangle on is the place of a point; a file may name its points later than its faces.</summary>
     public bool CornersExist()

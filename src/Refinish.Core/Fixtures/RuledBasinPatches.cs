@@ -25,8 +25,8 @@ internal sealed class RuledBasinPatches
             new(Area("floor inside the sharp floor line", "A_f", symbols.FloorArea(), basin.FloorArea), FixtureZoneKind.Floor, 0, openings: drain),
             new(sides, FixtureZoneKind.Wall, sideSlope, symbols.SideTilt(sides) / sides.Result()),
             new(Area("head wall", "S_head", symbols.End(symbols.HeadRun), basin.Head), FixtureZoneKind.Wall, RuledBasin.Slope(basin.HeadRun, basin.Depth), symbols.HeadSlope.Result()),
-            new(Area("foot wall", "S_foot", symbols.End(symbols.FootRun), basin.Foot), FixtureZoneKind.Wall, RuledBasin.Slope(basin.FootRun, basin.Depth), symbols.FootSlope.Result(), openings: overflow),
-            new(Area("four corners", "S_corner", (symbols.RimRadius + symbols.FloorRadius) * slant.Result(), basin.Corners), FixtureZoneKind.Wall, basin.CornerSlopedSlant / basin.CornerSlant, sloped.Result() / slant.Result(), RuledBasin.CornerError),
+            new(Area("foot wall", "S_foot", symbols.End(symbols.FootRun), basin.Foot), FixtureZoneKind.Wall, RuledBasin.Slope(basin.FootRun, basin.Depth), symbols.FootSlope.Result(), openings: basin.Foot == 0 ? 0 : overflow),
+            new(Area("four corners", "S_corner", (symbols.RimRadius + symbols.FloorRadius) * slant.Result(), basin.Corners), FixtureZoneKind.Wall, basin.CornerSlopedSlant / basin.CornerSlant, sloped.Result() / slant.Result(), RuledBasin.CornerError, 1, basin.Foot == 0 ? overflow : 0),
             new(Area("floor's half of the cove's change", "A_cove1", change, half), FixtureZoneKind.Floor, basin.FloorTilt / half, symbols.Radius * tilts[1].Result() / 8 / change, RuledBasin.CornerError),
             new(
                 Area("wall's half of the cove's change", "A_cove2", change, half),

@@ -41,8 +41,7 @@ public sealed class TriangleMesh
         }
     }
 
-    /// <summary>Takes the arrays over without a copy; they are known to fit each other.</summary>
-    internal TriangleMesh(MeshPoint[] vertices, MeshTriangle[] triangles)
+    private TriangleMesh(MeshPoint[] vertices, MeshTriangle[] triangles)
     {
         this.vertices = vertices;
         this.triangles = triangles;
@@ -203,6 +202,9 @@ public sealed class TriangleMesh
         triangles.Length,
         vertices.Length,
         Measure.Area.Format(SumOver()));
+
+    /// <summary>Takes the arrays over without a copy; they are known to fit each other.</summary>
+    internal static TriangleMesh Taking(MeshPoint[] vertices, MeshTriangle[] triangles) => new(vertices, triangles);
 
     internal static MeshPoint DoubleNormal(MeshPoint a, MeshPoint b, MeshPoint c) =>
         MeshPoint.Cross(MeshPoint.Difference(b, a), MeshPoint.Difference(c, a));
