@@ -90,8 +90,9 @@ public sealed record CoatPlan
         {
             Expression volume = Expression.Quantity("V_gun", Quantity.SprayedVolume.CubicMeters, Measure.Liquid);
             Expression solids = Expression.Quantity("VS′", Quantity.WetFilm.ReducedSolids.DecimalFractions, Measure.Percent);
-            Expression specific = Expression.Sum(Layer.Product.Solvents.Select(share =>
-                Expression.Quantity("w", share.MassFraction.DecimalFractions, Measure.Percent) / Expression.Quantity("ρ", share.Solvent.Density.KilogramsPerCubicMeter, Measure.Density)));
+            Expression specific = Expression.Sum(Layer.Product.Solvents.Select((share, i) =>
+                Expression.Quantity("w_" + Figures.Fixed(i + 1, 0), share.MassFraction.DecimalFractions, Measure.Percent)
+                / Expression.Quantity("ρ_" + Figures.Fixed(i + 1, 0), share.Solvent.Density.KilogramsPerCubicMeter, Measure.Density)));
             steps.Add(new("solvent given off", "M", volume * (1 - solids) / specific, VolatileMass.Kilograms, Measure.Mass, Source.Derived("volatile volume times the density of the blend, volumes additive")));
         }
 
