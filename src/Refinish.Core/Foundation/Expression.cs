@@ -14,7 +14,7 @@ namespace Refinish;
 /// <example><code>
 /// Expression dry = Expression.Quantity("DFT", 30e-6, Measure.Film);
 /// Expression solids = Expression.Quantity("VS", 0.40, Measure.Percent);
-/// double wet = (dry / solids).Evaluate();                                 // 75e-6 m
+/// double wet = (dry / solids).Evaluate();                                 // 0.000075 m
 /// string text = (dry / solids).Symbolic();                                // "DFT / VS"
 /// string numbers = (dry / solids).Substituted(DisplayUnits.Si);             // "30 µm / 40 %"
 /// </code></example>
