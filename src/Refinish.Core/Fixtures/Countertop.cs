@@ -13,7 +13,7 @@ namespace Refinish.Fixtures;
 /// </remarks>
 /// <example><code>
 /// Countertop counter = new(tape);                       // the L of CountertopMeasurements
-/// double squareFeet = counter.CoatedArea.SquareFeet;
+/// double inches = counter.DevelopedEdge.Inches;         // 2.356
 /// </code></example>
 public sealed record Countertop : IFixture
 {

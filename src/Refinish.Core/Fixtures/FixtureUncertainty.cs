@@ -12,8 +12,9 @@ namespace Refinish.Fixtures;
 /// Source: JCGM 100:2008, 4.3.7, 4.3.9 and 5.1.2 (from memory, unverified).
 /// </remarks>
 /// <example><code>
-/// FixtureUncertainty spread = FixtureUncertainty.Of(tape, static tape =&gt; new RecessedBathtub(tape), TapeReadings.Of(tape, Length.FromInches(0.125), ReadingSpread.Rectangular));
-/// double squareFeet = spread.StandardUncertaintyOfArea.SquareFeet;
+/// RecessedBathtub tub = new(tape);                           // the tub of RecessedBathtubMeasurements
+/// FixtureUncertainty spread = FixtureUncertainty.Of(tape, static t => new RecessedBathtub(t), TapeReadings.Of(tape, Length.FromInches(0.125), ReadingSpread.Rectangular));
+/// double squareFeet = spread.StandardUncertaintyOfArea.SquareFeet;   // 0.08
 /// </code></example>
 public sealed record FixtureUncertainty
 {

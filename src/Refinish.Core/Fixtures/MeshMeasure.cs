@@ -5,8 +5,10 @@ namespace Refinish.Fixtures;
 
 /// <summary>What one pass over a scan gives without keeping it: how many triangles, their area, the volume they enclose if they are closed, and the box round them.</summary>
 /// <example><code>
-/// MeshMeasure measure = StlReader.Measure(stream, Length.FromMillimeters(1));
-/// double squareFeet = measure.Area.SquareFeet;
+/// byte[] triangle = System.Text.Encoding.ASCII.GetBytes("solid\nfacet normal 0 0 1\nouter loop\nvertex 0 0 0\nvertex 30 0 0\nvertex 0 40 0\nendloop\nendfacet\nendsolid\n");
+/// using Stream file = new MemoryStream(triangle);            // or File.OpenRead
+/// MeshMeasure measure = StlReader.Measure(file, Length.FromMillimeters(1));
+/// double squareCentimetres = measure.Area.SquareCentimeters;   // 6
 /// </code></example>
 public sealed record MeshMeasure
 {

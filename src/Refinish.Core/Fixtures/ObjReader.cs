@@ -10,8 +10,10 @@ namespace Refinish.Fixtures;
 /// OBJ has no unit: the caller states it. Source: the format's description, from memory, unverified; tests write and read it.
 /// </remarks>
 /// <example><code>
-/// using Stream file = File.OpenRead("sink.obj");
+/// byte[] triangle = System.Text.Encoding.ASCII.GetBytes("v 0 0 0\nv 3 0 0\nv 0 4 0\nf 1 2 3\n");
+/// using Stream file = new MemoryStream(triangle);            // or File.OpenRead
 /// TriangleMesh scan = ObjReader.Read(file, Length.FromCentimeters(1));
+/// double squareCentimetres = scan.Area.SquareCentimeters;    // 6
 /// </code></example>
 public static class ObjReader
 {

@@ -13,8 +13,10 @@ namespace Refinish.Fixtures;
 /// PLY has no unit: the caller states it. Source: the format's description, from memory, unverified; tests write and read all three kinds.
 /// </remarks>
 /// <example><code>
-/// using Stream file = File.OpenRead("tub.ply");
-/// TriangleMesh scan = PlyReader.Read(file, Length.FromMeters(1));
+/// byte[] triangle = System.Text.Encoding.ASCII.GetBytes("ply\nformat ascii 1.0\nelement vertex 3\nproperty float x\nproperty float y\nproperty float z\nelement face 1\nproperty list uchar int vertex_indices\nend_header\n0 0 0\n3 0 0\n0 4 0\n3 0 1 2\n");
+/// using Stream file = new MemoryStream(triangle);            // or File.OpenRead
+/// TriangleMesh scan = PlyReader.Read(file, Length.FromCentimeters(1));
+/// double squareCentimetres = scan.Area.SquareCentimeters;    // 6
 /// </code></example>
 public static class PlyReader
 {

@@ -5,8 +5,9 @@ namespace Refinish.Fixtures;
 
 /// <summary>What one tape reading does to area and capacity: its standard uncertainty, the slopes, and the parts it adds.</summary>
 /// <example><code>
-/// ReadingContribution depth = uncertainty.Contributions[0];
-/// double squareFeet = depth.Area.SquareFeet;   // |∂A/∂x| u(x)
+/// FlatPanel panel = new(tape);                               // the counter of FlatPanelMeasurements
+/// FixtureUncertainty spread = FixtureUncertainty.Of(tape, static t => new FlatPanel(t), [new("Width", Length.FromInches(0.25), ReadingSpread.TwoSigma, static t => t.Width, static (t, x) => t with { Width = x })]);
+/// double squareInches = spread.Contributions[0].Area.SquareInches;   // 12.0
 /// </code></example>
 public sealed record ReadingContribution
 {

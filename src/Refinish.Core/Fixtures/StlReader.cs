@@ -13,8 +13,10 @@ namespace Refinish.Fixtures;
 /// Source: the format's description, from memory, unverified; tests write and read both kinds.
 /// </remarks>
 /// <example><code>
-/// using Stream file = File.OpenRead("tub.stl");
+/// byte[] triangle = System.Text.Encoding.ASCII.GetBytes("solid\nfacet normal 0 0 1\nouter loop\nvertex 0 0 0\nvertex 30 0 0\nvertex 0 40 0\nendloop\nendfacet\nendsolid\n");
+/// using Stream file = new MemoryStream(triangle);            // or File.OpenRead
 /// TriangleMesh scan = StlReader.Read(file, Length.FromMillimeters(1)).Welded(Length.FromMillimeters(0.05));
+/// double squareCentimetres = scan.Area.SquareCentimeters;    // 6
 /// </code></example>
 public static class StlReader
 {

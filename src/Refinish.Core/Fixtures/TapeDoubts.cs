@@ -11,8 +11,9 @@ namespace Refinish.Fixtures;
 /// A fixture that breaks none of them may still be measured wrongly.
 /// </remarks>
 /// <example><code>
+/// RecessedBathtub tub = new(tape);                           // the tub of RecessedBathtubMeasurements
 /// TapeDoubts doubts = new(tub, Volume.FromUsGallons(42), tub.CapacityBelowRim(Length.FromInches(3)));
-/// bool measureAgain = doubts.Doubts.Count > 0;
+/// bool measureAgain = doubts.Doubts.Count > 0;               // false
 /// </code></example>
 public sealed record TapeDoubts
 {

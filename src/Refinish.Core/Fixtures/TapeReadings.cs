@@ -6,6 +6,7 @@ namespace Refinish.Fixtures;
 /// <summary>The tape readings of this library's fixtures, all with the same ±, ready for <see cref="FixtureUncertainty"/>.</summary>
 /// <remarks>Readings of 0, such as an apron that is not there, are left out: they were not taken.</remarks>
 /// <example><code>
+/// ShowerPan pan = new(tape);                                 // the pan of ShowerPanMeasurements
 /// IReadOnlyList&lt;TapeReading&lt;ShowerPanMeasurements&gt;&gt; readings = TapeReadings.Of(tape, Length.FromMillimeters(2), ReadingSpread.Rectangular);
 /// </code></example>
 public static class TapeReadings

@@ -11,8 +11,9 @@ namespace Refinish.Fixtures;
 /// Source: derived; the tests hold it to closed solids, to triangulations in the tests and to two public meshes measured elsewhere.
 /// </remarks>
 /// <example><code>
-/// TriangleMesh tub = new RecessedBathtub(tape).Tessellate(Length.FromMillimeters(0.5));
-/// double squareFeet = tub.Area.SquareFeet;
+/// RecessedBathtub tub = new(tape);                           // the tub of RecessedBathtubMeasurements
+/// TriangleMesh mesh = tub.Tessellate(Length.FromMillimeters(0.1));
+/// double squareFeet = mesh.Area.SquareFeet;                  // 27.7 with drain and overflow closed
 /// </code></example>
 public sealed class TriangleMesh
 {
