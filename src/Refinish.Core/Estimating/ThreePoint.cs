@@ -105,6 +105,25 @@ public readonly record struct ThreePoint
     /// <exception cref="ArgumentOutOfRangeException"><paramref name="factor"/> is negative or not finite.</exception>
     public static ThreePoint Multiply(ThreePoint triple, double factor) => triple * factor;
 
+    /// <summary>The distribution that a reading of the triple gives.</summary>
+    /// <param name="reading">Which shape, and for a lognormal or normal one which variance.</param>
+    /// <returns>The distribution; an <see cref="ExactValue"/> when all three values are equal.</returns>
+    /// <exception cref="ArgumentOutOfRangeException"><paramref name="reading"/> is not a named value, or a lognormal reading is asked of a triple whose mean is not more than 0.</exception>
+    public Distribution As(ThreePointReading reading)
+    {
+        Guard.Defined(reading, nameof(reading));
+        return Maximum == Minimum
+            ? new ExactValue(Mode)
+            : reading switch
+            {
+                ThreePointReading.Pert => new PertDistribution(Minimum, Mode, Maximum),
+                ThreePointReading.Triangular => new TriangularDistribution(Minimum, Mode, Maximum),
+                ThreePointReading.LognormalBetaPert => LognormalDistribution.FromMeanAndDeviation(Mean, Math.Sqrt(BetaPertVariance)),
+                ThreePointReading.LognormalClassicPert => LognormalDistribution.FromMeanAndDeviation(Mean, Math.Sqrt(ClassicVariance)),
+                _ => new NormalDistribution(Mean, Math.Sqrt(ClassicVariance)),
+            };
+    }
+
     /// <summary>How means and variances follow.</summary>
     /// <returns>The derivation.</returns>
     public Workings Workings()
