@@ -1,6 +1,7 @@
 using System;
 using System.Collections.Generic;
 using System.Linq;
+using UnitsNet;
 
 namespace Refinish.Estimating;
 
@@ -49,6 +50,27 @@ public sealed record LabourEstimate
 
     /// <summary>Standard deviation by the variance of the beta distribution (µ − a)(b − µ)/7, tasks independent.</summary>
     public TimeSpan BetaPertDeviation => Durations.FromHours(Math.Sqrt(Lines.Sum(line => line.HourRange.BetaPertVariance)));
+
+    /// <summary>Standard deviation of the sum when every two tasks are equally correlated: √(Σσ² + ρ((Σσ)² − Σσ²)).</summary>
+    /// <param name="reading">How the three points are read, and so which variance is meant.</param>
+    /// <param name="correlation">Correlation ρ between every two tasks, 0 to 100 %; at 100 % all are slow on the same day.</param>
+    /// <returns>The standard deviation.</returns>
+    /// <exception cref="ArgumentOutOfRangeException">An argument is outside its range.</exception>
+    public TimeSpan Deviation(ThreePointReading reading, Ratio correlation)
+    {
+        Guard.Defined(reading, nameof(reading));
+        double rho = Guard.Within(correlation, Bounds.NotNegative(Measure.Percent, 1), nameof(correlation));
+        double sum = 0;
+        double squares = 0;
+        foreach (LabourLine line in Lines)
+        {
+            double deviation = line.HourRange.As(reading).StandardDeviation;
+            sum += deviation;
+            squares += deviation * deviation;
+        }
+
+        return Durations.FromHours(Math.Sqrt(squares + (rho * ((sum * sum) - squares))));
+    }
 
     private double MeanHours => Lines.Sum(line => line.HourRange.Mean);
 

@@ -117,6 +117,10 @@ public sealed record PriceEstimate
         Source.Derived("a price below cost is a loss"),
         "raise the price, drop the discount or cut hours");
 
+    internal decimal DirectCost => costs.DirectCost;
+
+    internal decimal FixedCost => costs.FixedCost;
+
     /// <summary>How cost and price follow, line by line.</summary>
     /// <returns>The derivation; with a gap, only the cost lines that could be priced.</returns>
     public Workings Workings() => PriceWorkings.Of(this, costs);

@@ -13,6 +13,7 @@ internal sealed class PricedCosts
     private readonly List<EstimateLine> spread = [];
     private readonly List<EstimateLine> fixedCosts = [];
     private readonly List<EstimateLine> fixedPrices = [];
+    private decimal labourHours;
 
     public PricedCosts(PriceBook book, EstimateRequest request)
     {
@@ -50,6 +51,9 @@ internal sealed class PricedCosts
     /// <summary>Cost that the target margin is put on.</summary>
     public decimal MarkedUp => DirectCost + spread.Sum(line => line.Amount);
 
+    /// <summary>Cost of options at a fixed price and warranty: what neither hours nor materials change.</summary>
+    public decimal FixedCost => fixedCosts.Sum(line => line.Amount) + spread.Where(line => line.Code == "W-01").Sum(line => line.Amount);
+
     public decimal FixedPrice => fixedPrices.Sum(line => line.Amount);
 
     private void AddLabour(LabourEstimate labour)
@@ -58,6 +62,7 @@ internal sealed class PricedCosts
         {
             // Hours are shown, and paid, in hundredths.
             decimal hours = Money.Round(line.HourRange.Mean);
+            labourHours += hours;
             if (BurdenedRate is decimal rate)
             {
                 direct.Add(new EstimateLine(line.Code, line.Description, hours, "h", rate));
@@ -140,8 +145,7 @@ internal sealed class PricedCosts
     {
         if (book.OverheadPerHour > 0)
         {
-            decimal hours = direct.Where(line => line.Unit == "h" && line.Code.StartsWith("L-", StringComparison.Ordinal)).Sum(line => line.Quantity);
-            spread.Add(new EstimateLine("O-01", "overhead by labour hours", hours, "h", book.OverheadPerHour));
+            spread.Add(new EstimateLine("O-01", "overhead by labour hours", labourHours, "h", book.OverheadPerHour));
         }
 
         if (book.OverheadFraction > 0)
