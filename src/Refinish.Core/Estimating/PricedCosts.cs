@@ -26,6 +26,10 @@ internal sealed class PricedCosts
         AddCounted("D-01", "waste disposal", 1, "job", book.DisposalPerJob);
         AddOptions(request.Options);
         AddOverhead(request.WarrantyReserve);
+        if (request.HoldMargin && request.DiscountFraction == 1)
+        {
+            Gaps.Add(new PriceGap("A-03", "discount", "a discount of 100 % leaves nothing to hold a margin with"));
+        }
     }
 
     public decimal? BurdenedRate { get; }
@@ -55,6 +59,24 @@ internal sealed class PricedCosts
     public decimal FixedCost => fixedCosts.Sum(line => line.Amount) + spread.Where(line => line.Code == "W-01").Sum(line => line.Amount);
 
     public decimal FixedPrice => fixedPrices.Sum(line => line.Amount);
+
+    /// <summary>
+    /// What is charged for everything without a fixed price. To hold the margin after discount, with amounts in cents: the least net price n is
+    /// cost / (1 − margin) rounded up, and the least subtotal s with s − round(s d) = n is ⌊(n − ½)/(1 − d)⌋ + 1.
+    /// </summary>
+    public decimal AtMargin(EstimateRequest request)
+    {
+        if (!request.HoldMargin)
+        {
+            return book.TargetMargin.PriceFor(MarkedUp);
+        }
+
+        decimal subtotal = (Math.Floor(((HeldNet * 100) - 0.5m) / (1 - request.DiscountFraction)) + 1) / 100;
+        return Math.Max(0, subtotal - FixedPrice);
+    }
+
+    /// <summary>The least net price that leaves the target margin over every cost.</summary>
+    public decimal HeldNet => Math.Ceiling(Lines.Sum(line => line.Amount) / (1 - book.TargetMargin.Fraction) * 100) / 100;
 
     private void AddLabour(LabourEstimate labour)
     {

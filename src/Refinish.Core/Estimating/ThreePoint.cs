@@ -51,7 +51,15 @@ public readonly record struct ThreePoint
     public double ClassicVariance => (Maximum - Minimum) / 6 * ((Maximum - Minimum) / 6);
 
     /// <summary>The variance of the beta distribution that has the PERT mean: (µ − a)(b − µ)/7.</summary>
-    public double BetaPertVariance => (Mean - Minimum) * (Maximum - Mean) / 7;
+    public double BetaPertVariance
+    {
+        get
+        {
+            // By the legs to the mode: three equal values must not give a mean beyond them by its last digit, and a negative variance.
+            double range = Maximum - Minimum;
+            return ((4 * (Mode - Minimum)) + range) * ((4 * (Maximum - Mode)) + range) / 252;
+        }
+    }
 
     /// <summary>Mean of the triangular distribution: (a + m + b)/3.</summary>
     public double TriangularMean => (Minimum + Mode + Maximum) / 3;

@@ -132,6 +132,18 @@ public class DistributionTests
         Numbers.Refuses("mean", () => new ThreePoint(-3, -2, -1).As(ThreePointReading.LognormalBetaPert));
     }
 
+    [Property]
+    [Evidence(Basis.Identity, "hours that are exact have no spread, whatever their last digit")]
+    public void Exact_hours_have_no_spread(PositiveInt number)
+    {
+        ThreePoint exact = ThreePoint.Exactly(number.Get / 100.0);
+        Assert.Equal(0, exact.BetaPertVariance);
+        Assert.Equal(0, exact.ClassicVariance);
+        LabourEstimate labour = new([new LabourTask(LabourStandards.Setup with { PerUnit = exact }, units: 1)]);
+        Assert.Equal(TimeSpan.Zero, labour.BetaPertDeviation);
+        Numbers.HoldsToKernel(labour.Workings());
+    }
+
     [Fact]
     [Evidence(Basis.Contract, "ranges of the docstrings; values and texts")]
     public void Refuses_what_cannot_be()
