@@ -61,6 +61,7 @@ public static class LabourStandards
         Repair("L-37", "rake out and replace grout", DefectKind.GroutFailure, "m", 0.1, 0.15, 0.3),
         Repair("L-38", "fix a loose tile again", DefectKind.LooseTiles, "tile", 0.15, 0.25, 0.5),
         Repair("L-39", "cut out and fill a burn", DefectKind.Burn, "each", 0.15, 0.25, 0.4),
+        Repair("L-45", "clean out, fill and sand pitting", DefectKind.Pitting, "m²", 0.8, 1.2, 2.0, each: 0.1),
         Repair("L-42", "abrade and seal crazing", DefectKind.Crazing, "each", 0.15, 0.2, 0.3),
     ]);
 
@@ -110,6 +111,7 @@ public static class LabourStandards
     {
         Crack crack => crack.Length.Meters,
         PeelingCoat coat => coat.Area.SquareMeters,
+        Pitting pitting => pitting.Area.SquareMeters,
         SiliconeResidue silicone => silicone.Joint.Meters,
         GroutFailure grout => grout.Joint.Meters,
         LooseTiles tiles => tiles.Count,
