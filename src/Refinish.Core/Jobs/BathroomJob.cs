@@ -173,6 +173,22 @@ public sealed record BathroomJob
     }
     = TimeSpan.FromHours(24);
 
+    /// <summary>How long drain trim set in sealant has to stand before water, 0 to 14 days; as long as <see cref="CaulkWait"/> when left out.</summary>
+    /// <exception cref="ArgumentOutOfRangeException">Outside the range.</exception>
+    public TimeSpan? DrainTrimWait
+    {
+        get;
+        init
+        {
+            if (value is TimeSpan wait)
+            {
+                Guard.Within(wait, Bounds.NotNegative(Measure.Hours, 14 * 86400), nameof(DrainTrimWait));
+            }
+
+            field = value;
+        }
+    }
+
     /// <summary>Makes the plan.</summary>
     /// <returns>The plan; what stands in the way of the job is among its <see cref="BathroomPlan.Objections"/>.</returns>
     public BathroomPlan Plan() => new(this);
