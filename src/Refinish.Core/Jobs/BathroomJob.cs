@@ -142,6 +142,15 @@ public sealed record BathroomJob
     }
     = ValueList<OptionOrder>.Empty;
 
+    /// <summary>What defects take beside filler, such as spot primer and stripper; nothing when left out. <see cref="Estimating.DefectMaterials.Generic"/> is an invented start.</summary>
+    /// <exception cref="ArgumentException">An entry is missing.</exception>
+    public IReadOnlyList<DefectMaterial> DefectMaterials
+    {
+        get;
+        init => field = Guard.List(value, nameof(DefectMaterials));
+    }
+    = ValueList<DefectMaterial>.Empty;
+
     /// <summary>Thresholds of the survey; the generic, invented ones unless given.</summary>
     /// <exception cref="ArgumentNullException">Missing.</exception>
     public SurveyPolicy SurveyPolicy

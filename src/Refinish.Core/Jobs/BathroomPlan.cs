@@ -228,6 +228,7 @@ public sealed class BathroomPlan
             needs.Add(new MaterialNeed(Job.Filler.Product.Name, Volume.FromCubicMeters(filler)));
         }
 
+        needs.AddRange(planned.SelectMany(fixture => DefectMaterials.For(fixture.Job.Survey.Defects, fixture.CoatedArea, Job.DefectMaterials)));
         return needs;
     }
 
