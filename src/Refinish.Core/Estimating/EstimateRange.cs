@@ -125,6 +125,16 @@ public sealed class EstimateRange
     /// <returns>One bar for each input that is not exact.</returns>
     public IReadOnlyList<TornadoBar> Tornado() => TornadoBar.Of(model.Inputs, model.Cost);
 
+    /// <summary>
+    /// What the trials were drawn from: the estimate and the moments of every uncertain input. Quantiles and chances are counted over the trials and have
+    /// no formula to write out; closed forms beside them are in the tests.
+    /// </summary>
+    /// <returns>The derivation.</returns>
+    public Workings Workings() => new(
+        "What the trials were drawn from",
+        [],
+        [Estimate.Workings(), .. model.Inputs.Where(input => input.Distribution is not ExactValue).Select(input => input.Distribution.Workings())]);
+
     /// <summary>Cost, chance of loss and which variance was used.</summary>
     /// <returns>One line of text.</returns>
     public override string ToString() =>

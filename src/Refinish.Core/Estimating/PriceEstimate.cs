@@ -123,6 +123,9 @@ public sealed record PriceEstimate
         Source.Derived("a price below cost is a loss"),
         "raise the price, drop the discount or cut hours");
 
+    /// <summary>Cost of an hour of labour with burden; 0 when the wage is not known.</summary>
+    internal decimal BurdenedRate => costs.BurdenedRate ?? 0;
+
     internal decimal DirectCost => costs.DirectCost;
 
     internal decimal FixedCost => costs.FixedCost;

@@ -15,6 +15,9 @@ internal sealed class SimulationEngine
 {
     private const int BlockLength = 2048;
 
+    // The largest chance below 1: the last slice of many must not round up to certainty.
+    private const double AlmostCertain = 1 - (1.0 / (1ul << 53));
+
     // Purposes of words that are not numbers of a stream.
     private const int StrataKeys = 1;
     private const int ShiftKeys = 2;
@@ -137,7 +140,7 @@ internal sealed class SimulationEngine
         {
             for (int i = 0; i < dimensions; i++)
             {
-                chances[i] = (strata[i].Of((uint)trial) + chances[i]) / options.Trials;
+                chances[i] = Math.Min(AlmostCertain, (strata[i].Of((uint)trial) + chances[i]) / options.Trials);
             }
         }
     }

@@ -50,6 +50,7 @@ public sealed class BathroomPlan
                 IsocyanateScreens = new ValueList<IsocyanateScreen>(ScreensOf(job, Coats));
                 Handover = new Handover(job, [.. Coats.Select(coat => (coat, TimeOf(coat.Name).End))], Schedule.Steps[Schedule.Steps.Count - 1].End, CoatedArea);
                 Price = new PriceEstimate(job.Prices, RequestOf(planned));
+                NetByFixture = ByFixture(planned);
                 Comparison = CompareWithReplacing();
             }
         }
@@ -84,6 +85,12 @@ public sealed class BathroomPlan
 
     /// <summary>Cost and price; <see langword="null"/> without a schedule.</summary>
     public PriceEstimate? Price { get; }
+
+    /// <summary>
+    /// The net price by fixture: each bears the hours of its own repairs and its consumables, and a part of everything else by coated area;
+    /// <see langword="null"/> without a price.
+    /// </summary>
+    public PriceByFixture? NetByFixture { get; }
 
     /// <summary>Refinishing against replacing; <see langword="null"/> without a price or without an offer.</summary>
     public RefinishOrReplace? Comparison { get; }
@@ -230,6 +237,23 @@ public sealed class BathroomPlan
 
         needs.AddRange(planned.SelectMany(fixture => DefectMaterials.For(fixture.Job.Survey.Defects, fixture.CoatedArea, Job.DefectMaterials)));
         return needs;
+    }
+
+    private PriceByFixture? ByFixture(FixturePlan[] planned)
+    {
+        if (Price is not { Net: decimal net, Cost: decimal cost } || cost <= 0)
+        {
+            return null;
+        }
+
+        decimal rate = Price.BurdenedRate;
+        FixtureCost[] own = [.. planned.Select(fixture =>
+        {
+            double hours = new LabourEstimate(LabourStandards.ForDefects(fixture.Job.Survey.Defects, Job.Labour), Job.Difficulty).Hours.TotalHours;
+            decimal repairs = Math.Round((decimal)hours * rate, 2, MidpointRounding.AwayFromZero);
+            return new FixtureCost(fixture.Job.Name, repairs + (Job.Prices.ConsumablesPerFixture ?? 0), fixture.CoatedArea.SquareMeters);
+        })];
+        return new PriceByFixture(net, own, Math.Max(0, cost - own.Sum(fixture => fixture.OwnCost)));
     }
 
     private RefinishOrReplace? CompareWithReplacing()

@@ -129,6 +129,30 @@ public class HandoverTests
     }
 
     [Fact]
+    [Evidence(Basis.Contract, "the net price is divided over the fixtures to the cent, what a defect takes is priced, and without a price there is nothing to divide")]
+    public void The_price_is_divided_over_the_fixtures()
+    {
+        Assert.Null(Job.Plan().NetByFixture);
+        PriceBook book = new()
+        {
+            Currency = "EUR",
+            LabourRate = 26m,
+            TravelPerTrip = 28m,
+            DisposalPerJob = 18m,
+            ConsumablesPerFixture = 34m,
+            Materials = [.. Job.Plan().Price!.Request.Materials.Select(need => need.Item).Append("silicone remover").Distinct().Select(item => new MaterialPrice(item, Volume.FromMilliliters(500), 40m))],
+            TargetMargin = new Margin(Ratio.FromPercent(40)),
+        };
+        FixtureJob plain = Job.Fixtures[0];
+        FixtureJob worn = plain with { Name = "worn panel", Survey = plain.Survey with { Defects = [new SiliconeResidue(Length.FromMeters(3))] } };
+        BathroomPlan plan = (Job with { Prices = book, Fixtures = [plain, worn], DefectMaterials = DefectMaterials.Generic }).Plan();
+        Assert.Equal(plan.Price!.Net, plan.NetByFixture!.Parts.Sum(part => part.Amount));
+        Assert.True(plan.NetByFixture.Parts[1].Amount > plan.NetByFixture.Parts[0].Amount);
+        Assert.Contains(plan.Price.Purchases, purchase => purchase.Prices[0].Item == "silicone remover");
+        Numbers.HoldsToKernel(plan.Workings());
+    }
+
+    [Fact]
     [Evidence(Basis.Contract, "a complete record lacks nothing; each thing taken out is named")]
     public void A_record_says_what_it_lacks()
     {
