@@ -21,6 +21,11 @@ public class HandoverTests
 {
     private static readonly Temperature Twenty = Temperature.FromDegreesCelsius(20);
 
+    private static readonly string[] Items =
+    [
+        "two-part epoxy primer", "two-part acrylic urethane topcoat", "epoxy reducer", "urethane reducer", "silane adhesion promoter", "silicone remover",
+    ];
+
     // Invented for the test.
     private static BathroomJob Job => new()
     {
@@ -57,7 +62,16 @@ public class HandoverTests
         },
         Start = new DateTimeOffset(2027, 3, 1, 8, 0, 0, TimeSpan.FromHours(1)),
         Hours = new WorkingHours(TimeSpan.FromHours(8), TimeSpan.FromHours(17)),
-        Prices = new PriceBook { Currency = "EUR" },
+        Prices = new PriceBook
+        {
+            Currency = "EUR",
+            LabourRate = 26m,
+            TravelPerTrip = 28m,
+            DisposalPerJob = 18m,
+            ConsumablesPerFixture = 34m,
+            Materials = [.. Items.Select(item => new MaterialPrice(item, Volume.FromMilliliters(500), 40m))],
+            TargetMargin = new Margin(Ratio.FromPercent(40)),
+        },
         Warranty = new WarrantyTerms { Years = 5, Life = new WeibullLife(2.2, 18), CostPerClaim = 320m, ClaimProbability = Ratio.FromPercent(80) },
     };
 
@@ -132,20 +146,10 @@ public class HandoverTests
     [Evidence(Basis.Contract, "the net price is divided over the fixtures to the cent, what a defect takes is priced, and without a price there is nothing to divide")]
     public void The_price_is_divided_over_the_fixtures()
     {
-        Assert.Null(Job.Plan().NetByFixture);
-        PriceBook book = new()
-        {
-            Currency = "EUR",
-            LabourRate = 26m,
-            TravelPerTrip = 28m,
-            DisposalPerJob = 18m,
-            ConsumablesPerFixture = 34m,
-            Materials = [.. Job.Plan().Price!.Request.Materials.Select(need => need.Item).Append("silicone remover").Distinct().Select(item => new MaterialPrice(item, Volume.FromMilliliters(500), 40m))],
-            TargetMargin = new Margin(Ratio.FromPercent(40)),
-        };
+        Assert.Null((Job with { Prices = new PriceBook { Currency = "EUR" } }).Plan().NetByFixture);
         FixtureJob plain = Job.Fixtures[0];
         FixtureJob worn = plain with { Name = "worn panel", Survey = plain.Survey with { Defects = [new SiliconeResidue(Length.FromMeters(3))] } };
-        BathroomPlan plan = (Job with { Prices = book, Fixtures = [plain, worn], DefectMaterials = DefectMaterials.Generic }).Plan();
+        BathroomPlan plan = (Job with { Fixtures = [plain, worn], DefectMaterials = DefectMaterials.Generic }).Plan();
         Assert.Equal(plan.Price!.Net, plan.NetByFixture!.Parts.Sum(part => part.Amount));
         Assert.True(plan.NetByFixture.Parts[1].Amount > plan.NetByFixture.Parts[0].Amount);
         Assert.Contains(plan.Price.Purchases, purchase => purchase.Prices[0].Item == "silicone remover");
