@@ -52,7 +52,7 @@ public abstract record Distribution
     public sealed override string ToString() => Text();
 
     /// <summary>The score of the standard normal distribution that is not exceeded with chance u.</summary>
-    internal static double ScoreOf(double u) => -Constants.Sqrt2 * SpecialFunctions.ErfcInv(2 * u);
+    internal static double ScoreOf(double u) => NormalScore.Of(u);
 
     /// <summary>The chance of at most z under the standard normal distribution.</summary>
     internal static double ChanceOf(double z) => SpecialFunctions.Erfc(-z / Constants.Sqrt2) / 2;

@@ -85,6 +85,22 @@ public class DistributionTests
         Numbers.Near(0.975, Distribution.ChanceOf(1.959963985), 1e-10);
     }
 
+    [Property]
+    [Evidence(Basis.Independent, "MathNet.Numerics 5, inverse complementary error function, another approximation; and the chance of the score itself")]
+    public void Scores(PositiveInt number)
+    {
+        double near = (number.Get % 9999 + 1) / 10_000.0;
+        double far = Math.Pow(10, -(number.Get % 300));
+        foreach (double u in (double[])[near, far / 2, near * 1e-5])
+        {
+            double expected = -Math.Sqrt(2) * MathNet.Numerics.SpecialFunctions.ErfcInv(2 * u);
+            Numbers.Near(expected, Distribution.ScoreOf(u), 1e-12 * Math.Max(1, Math.Abs(expected)));
+            Numbers.Close(u, Distribution.ChanceOf(Distribution.ScoreOf(u)), 1e-10);
+        }
+
+        Numbers.Near(-Distribution.ScoreOf(near), Distribution.ScoreOf(1 - near), 1e-12);
+    }
+
     [Fact]
     [Evidence(Basis.Independent, "mean and variance as integrals of the quantile function, by the rule of 40 000 midpoints")]
     public void Moments_are_those_of_the_quantiles()

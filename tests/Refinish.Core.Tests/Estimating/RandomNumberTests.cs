@@ -80,6 +80,23 @@ public class RandomNumberTests
         Assert.True(Math.Abs(correlation) < 4 / Math.Sqrt(count), correlation.ToString("R", CultureInfo.InvariantCulture));
     }
 
+    [Theory]
+    [InlineData(1000)]
+    [InlineData(4096)]
+    [InlineData(5000)]
+    [Evidence(Basis.Identity, "the orders of 30 inputs are as little correlated with each other as random ones: 435 pairs with a spread of 1/√n, mean square 1/n, none beyond five spreads")]
+    public void Orders_of_different_inputs_are_unrelated(int count)
+    {
+        CounterRandom random = new(1);
+        double middle = (count - 1) / 2.0;
+        double[][] orders = [.. Enumerable.Range(0, 30).Select(i => new Strata(count, random.Word(1, i)))
+            .Select(strata => Enumerable.Range(0, count).Select(j => strata.Of((uint)j) - middle).ToArray())];
+        double variance = count * ((count * (double)count) - 1) / 12;
+        double[] correlations = [.. Enumerable.Range(0, 30).SelectMany(i => Enumerable.Range(0, i).Select(j => orders[i].Zip(orders[j], (a, b) => a * b).Sum() / variance))];
+        Assert.True(correlations.Max(Math.Abs) < 5 / Math.Sqrt(count), correlations.Max(Math.Abs).ToString("R", CultureInfo.InvariantCulture));
+        Assert.InRange(correlations.Average(c => c * c) * count, 0.7, 1.3);
+    }
+
     [Fact]
     [Evidence(Basis.Identity, "mean 1/2, variance 1/12 and no correlation between streams or neighbours, within five standard errors of 100 000 numbers")]
     public void Numbers_are_evenly_spread()
