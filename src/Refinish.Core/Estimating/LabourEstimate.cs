@@ -18,7 +18,7 @@ public sealed record LabourEstimate
 {
     /// <summary>Adds up the hours.</summary>
     /// <param name="tasks">The tasks of the job.</param>
-    /// <param name="difficulty">Factor for an occupied home, stairs, no window; 1 unless given; 0.5 to 3.</param>
+    /// <param name="difficulty">Factor on the work at the site, for an occupied home, stairs, no window; 1 unless given; 0.5 to 3.</param>
     /// <param name="crew">People at work, 1 to 100.</param>
     /// <exception cref="ArgumentException">A task is missing.</exception>
     /// <exception cref="ArgumentNullException"><paramref name="tasks"/> is missing.</exception>

@@ -102,6 +102,9 @@ public sealed record LabourStandard
         init => field = value is DefectKind kind ? Guard.Defined(kind, nameof(Repairs)) : null;
     }
 
+    /// <summary>Whether the work is done at the site, where an occupied home, stairs or a missing window slow it down; <see langword="true"/> when left out. Driving is not.</summary>
+    public bool IsOnSite { get; init; } = true;
+
     /// <summary>Where the hours come from.</summary>
     public required Source Source
     {

@@ -12,7 +12,7 @@ public static class LabourStandards
     private static readonly Source Invented = Source.Invented("hours for a five-foot tub and a crew of one, from memory of usual practice; replace by own time sheets");
 
     /// <summary>Travel there and back and loading, for each trip.</summary>
-    public static LabourStandard Travel { get; } = PerUnit("L-01", "travel and loading, there and back", "trip", 0.75, 1.0, 2.0);
+    public static LabourStandard Travel { get; } = PerUnit("L-01", "travel and loading, there and back", "trip", 0.75, 1.0, 2.0) with { IsOnSite = false };
 
     /// <summary>Setting up the exhaust, protecting the room and masking, for each fixture.</summary>
     public static LabourStandard Setup { get; } = PerUnit("L-10", "set up exhaust, protect and mask", "fixture", 0.5, 0.75, 1.25);

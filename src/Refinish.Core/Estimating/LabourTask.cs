@@ -73,6 +73,6 @@ public sealed record LabourTask
             ? 1 + ((n - 1) * (1 - Expression.Quantity("q", Standard.OncePerVisitFraction, Measure.Percent)))
             : n;
         Expression hours = (f + (a * Expression.Quantity("A", area, Measure.Area)) + (u * units)) * Expression.Quantity("n", Times, Measure.Number);
-        return (Repeats == 1 ? hours : hours * Expression.Quantity("T_n", PaidRepeats, Measure.Number)) * difficulty;
+        return (Repeats == 1 ? hours : hours * Expression.Quantity("T_n", PaidRepeats, Measure.Number)) * (Standard.IsOnSite ? difficulty : 1);
     }
 }

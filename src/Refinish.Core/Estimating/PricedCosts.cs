@@ -21,9 +21,9 @@ internal sealed class PricedCosts
         BurdenedRate = book.LabourRate is decimal wage ? Money.Round(wage * (1 + book.BurdenFraction)) : null;
         AddLabour(request.Labour);
         AddMaterials(request.Materials);
-        AddCounted("C-01", "consumables", request.Fixtures, "fixture", book.ConsumablesPerFixture);
-        AddCounted("T-01", "travel", request.Trips, "trip", book.TravelPerTrip);
-        AddCounted("D-01", "waste disposal", 1, "job", book.DisposalPerJob);
+        AddCounted("C-01", "consumables", request.Fixtures, "fixture", book.ConsumablesPerFixture, nameof(book.ConsumablesPerFixture));
+        AddCounted("T-01", "travel", request.Trips, "trip", book.TravelPerTrip, nameof(book.TravelPerTrip));
+        AddCounted("D-01", "waste disposal", 1, "job", book.DisposalPerJob, nameof(book.DisposalPerJob));
         AddOptions(request.Options);
         AddOverhead(request.WarrantyReserve);
         if (request.HoldMargin && request.DiscountFraction == 1)
@@ -91,7 +91,7 @@ internal sealed class PricedCosts
             }
             else
             {
-                Gaps.Add(new PriceGap(line.Code, line.Description, "no labour rate in the price book"));
+                Gaps.Add(new PriceGap(line.Code, line.Description, "no labour rate in the price book (LabourRate)"));
             }
         }
     }
@@ -122,7 +122,7 @@ internal sealed class PricedCosts
         }
     }
 
-    private void AddCounted(string code, string what, int count, string unit, decimal? rate)
+    private void AddCounted(string code, string what, int count, string unit, decimal? rate, string property)
     {
         if (count == 0)
         {
@@ -135,7 +135,7 @@ internal sealed class PricedCosts
         }
         else
         {
-            Gaps.Add(new PriceGap(code, what, "no cost of a " + unit + " in the price book"));
+            Gaps.Add(new PriceGap(code, what, property + " is not given in the price book; 0 if it costs nothing"));
         }
     }
 

@@ -134,7 +134,7 @@ public sealed record BathroomJob
     }
     = LabourStandards.Generic;
 
-    /// <summary>Factor on all labour for an occupied home, stairs or no window, 0.5 to 3; 1 unless given.</summary>
+    /// <summary>Factor on all labour at the site for an occupied home, stairs or no window, 0.5 to 3; 1 unless given.</summary>
     /// <exception cref="ArgumentOutOfRangeException">Outside the range.</exception>
     public double Difficulty
     {

@@ -11,7 +11,7 @@ namespace Refinish.Jobs;
 /// <summary>What the customer is told and what is kept: when water may run, how to care for the surface, what the warranty record needs.</summary>
 /// <remarks>
 /// Care limits, cover and exclusions are common practice of the trade without a source and give way to the contract, the water temperature from memory; the coating's data sheet goes first.
-/// Films for inspection are the sums of the data sheets' limits for one coat.
+/// The film for inspection runs from the film planned to the sum of the data sheets' most for one coat.
 /// </remarks>
 public sealed record Handover
 {
@@ -28,9 +28,9 @@ public sealed record Handover
         HandedOver = caulked;
         WarrantyUntil = caulked.AddYears(job.Warranty.Years);
         Film = new FilmSpecification(
-            Length.FromMeters(job.System.Layers.Sum(layer => layer.Coats * layer.Product.MinimumDryFilm.Meters)),
+            job.System.TotalDryFilm,
             Length.FromMeters(job.System.Layers.Sum(layer => layer.Coats * layer.Product.MaximumDryFilm.Meters)),
-            Source.Supplied("film limits of the data sheets, added up over the coats"));
+            Source.Supplied("the film planned as the least mean, and the data sheets' most, added up over the coats"));
         Spots = FilmAcceptance.SpotsFor(area);
         Record = new ValueList<string>(RecordOf(this.coats.Select(one => one.Coat.Layer.Product)));
     }

@@ -114,7 +114,7 @@ public sealed record MaterialIdentification
     public override string ToString() =>
         Observed.Count == 0 ? "nothing observed yet"
         : Contradicts ? "agrees with no material: look for an old coat or a second material"
-        : "agrees with " + string.Join(", ", Consistent.Select(candidate => SurveyRules.MaterialName(candidate.Material))) + "; signs, not proof";
+        : "agrees with " + string.Join(", ", Consistent.Select(candidate => candidate.Material.InWords())) + "; signs, not proof";
 
     /// <summary>Whether the same was observed under the same signs.</summary>
     /// <param name="other">The identification to compare with.</param>

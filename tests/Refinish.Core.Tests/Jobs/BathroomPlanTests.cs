@@ -136,7 +136,7 @@ public class BathroomPlanTests
         Assert.Equal(Plan.Schedule.Steps[^1].End.AddHours(24), handover.CaulkReady);
         Assert.Equal(handover.CaulkReady, handover.WaterFrom);
         Assert.Equal(Plan.Schedule.Steps[^1].End.AddYears(5), handover.WarrantyUntil);
-        Numbers.Close(20 + (3 * 25), handover.Film.Minimum.Micrometers);
+        Numbers.Close(4 * 30, handover.Film.Minimum.Micrometers);
         Numbers.Close(50 + (3 * 45), handover.Film.Maximum.Micrometers);
     }
 
