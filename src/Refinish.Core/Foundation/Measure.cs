@@ -72,6 +72,9 @@ public sealed class Measure : IEquatable<Measure>
     /// <summary>An airflow: m³/h or ft³/min.</summary>
     public static Measure Airflow { get; } = new("airflow", new("m³/h", 1.0 / 3600), new("ft³/min", Foot * Foot * Foot / 60));
 
+    /// <summary>The speed of air in an opening, in a duct or about a person: m/s or ft/min.</summary>
+    public static Measure AirSpeed { get; } = new("air speed", new("m/s", 1), new("ft/min", Foot / 60));
+
     /// <summary>How often the air of a room is replaced: air changes per hour.</summary>
     public static Measure AirChanges { get; } = new("air changes", new("1/h", 1.0 / 3600), new("1/h", 1.0 / 3600));
 
