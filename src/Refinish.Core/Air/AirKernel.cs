@@ -67,6 +67,13 @@ internal static class AirKernel
         : x <= spray ? (1 - flash) * x * PhiFunctions.Phi1(-(x / tau)) / spray
         : (1 - flash) * PhiFunctions.Phi1(-(spray / tau)) * Math.Exp(-((x - spray) / tau));
 
+    /// <summary>Fresh air that counts: (flow of the fan + infiltration) / K.</summary>
+    public static double FreshAir(double fan, double infiltration, double mixing) => (fan + infiltration) / mixing;
+
+    /// <summary>What the fan has to move for given air changes, beside the infiltration.</summary>
+    public static double FanFlow(double changes, double volume, double mixing, double infiltration) =>
+        Math.Max((changes * volume * mixing) - infiltration, 0);
+
     /// <summary>Volume fraction of a vapour from its mass concentration: C · V_m / M.</summary>
     public static double VolumeFraction(double concentration, double molarVolume, double molarMass) => concentration * molarVolume / molarMass;
 }

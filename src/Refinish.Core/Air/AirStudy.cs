@@ -7,14 +7,14 @@ using UnitsNet;
 namespace Refinish.Air;
 
 /// <summary>
-/// A room in which coats are sprayed one after the other: what is in its air over time, and how that stands against the flammable limit
-/// and against exposure limits. The well-mixed box, V dC/dt = G(t) − F C, solved exactly for any number of coats.
+/// A room in which coats are sprayed and liquids wiped on, one after the other: what is in its air over time, and how that stands against the flammable limit
+/// and against exposure limits. The well-mixed box, V dC/dt = G(t) − F C, solved exactly for any number of sources.
 /// </summary>
 /// <remarks>
 /// Each coat has a closed form (steady spray, part flashing, first-order film) and coats add up. Maxima are located where derivatives
 /// vanish, with the zeros counted, so no peak is missed between samples. Flammability of a mixture by Le Chatelier: the sum of volume
 /// fraction over limit, at the room's pressure. Eight-hour average and mixture index: 29 CFR 1910.1000(d)(1)(i) and (d)(2)(i); the average is the
-/// worst period of a shift's length, spread over eight hours. Infiltration counts as fresh air only if the caller puts it into the exhaust.
+/// worst period of a shift's length, spread over eight hours. Infiltration is the room's own, and comes on top of the fan.
 /// A screening, not a finding of compliance: the breathing zone beside the gun is richer than the room, and a film's last solvent is slower than first order.
 /// </remarks>
 /// <example><code>
@@ -46,6 +46,7 @@ public sealed class AirStudy
     private const string BreatheProtected = "breathing protection by the employer's programme; less solvent at a time; more fresh air seldom suffices in a bathroom";
 
     private readonly double shift;
+    private readonly double freshAir;
 
     /// <summary>Studies a room against <see cref="PublishedLimits"/>.</summary>
     /// <param name="room">The room.</param>
@@ -54,7 +55,7 @@ public sealed class AirStudy
     /// <param name="shift">How long a person is in the room in a working day, 15 min to 16 h.</param>
     /// <exception cref="ArgumentException">There is no coat, or one registry number has two descriptions.</exception>
     /// <exception cref="ArgumentOutOfRangeException"><paramref name="shift"/> is outside its range.</exception>
-    public AirStudy(Room room, Exhaust exhaust, IReadOnlyList<SolventEmission> emissions, TimeSpan shift)
+    public AirStudy(Room room, Exhaust exhaust, IReadOnlyList<Emission> emissions, TimeSpan shift)
         : this(room, exhaust, emissions, shift, PublishedLimits.All)
     {
     }
@@ -67,7 +68,7 @@ public sealed class AirStudy
     /// <param name="limits">The limits to compare with; a substance without one cannot be judged.</param>
     /// <exception cref="ArgumentException">There is no coat, or one registry number has two descriptions.</exception>
     /// <exception cref="ArgumentOutOfRangeException"><paramref name="shift"/> is outside its range.</exception>
-    public AirStudy(Room room, Exhaust exhaust, IReadOnlyList<SolventEmission> emissions, TimeSpan shift, IReadOnlyList<ExposureLimit> limits)
+    public AirStudy(Room room, Exhaust exhaust, IReadOnlyList<Emission> emissions, TimeSpan shift, IReadOnlyList<ExposureLimit> limits)
     {
         Room = Guard.NotNull(room, nameof(room));
         Exhaust = Guard.NotNull(exhaust, nameof(exhaust));
@@ -77,14 +78,9 @@ public sealed class AirStudy
 
         Load = new AirLoad(Emissions);
         RoomVolume = room.Volume.CubicMeters;
-        Changes = exhaust.FreshAirFlow.CubicMetersPerSecond / RoomVolume;
-        Substances = new ValueList<SubstanceAir>(Enumerable.Range(0, Load.Solvents.Length).Select(Study));
-
-        double actual = AirKernel.MolarVolume * AirKernel.StandardPressure / room.AirPressure.Pascals;
-        Flammability = new AirIndex(this, actual, LowerFlammableLimits(), this.shift, EightHours);
-        Osha = new AirIndex(this, AirKernel.MolarVolume, Lowest(ExposureLimitKind.Twa8h, OshaLimit), this.shift, EightHours);
-        Strictest = new AirIndex(this, AirKernel.MolarVolume, Lowest(ExposureLimitKind.Twa8h, null), this.shift, EightHours);
-        ShortTerm = new AirIndex(this, AirKernel.MolarVolume, Lowest(ExposureLimitKind.Stel15min, null), FifteenMinutes, FifteenMinutes);
+        freshAir = AirKernel.FreshAir(exhaust.EffectiveFlow.CubicMetersPerSecond, room.Infiltration.CubicMetersPerSecond, exhaust.MixingFactor);
+        Changes = freshAir / RoomVolume;
+        Shapes = new AirShapes(Load.Timeline, Changes);
     }
 
     /// <summary>The room.</summary>
@@ -93,8 +89,8 @@ public sealed class AirStudy
     /// <summary>Its exhaust.</summary>
     public Exhaust Exhaust { get; }
 
-    /// <summary>The coats.</summary>
-    public IReadOnlyList<SolventEmission> Emissions { get; }
+    /// <summary>The coats and whatever else gives off vapour.</summary>
+    public IReadOnlyList<Emission> Emissions { get; }
 
     /// <summary>The limits compared with.</summary>
     public IReadOnlyList<ExposureLimit> Limits { get; }
@@ -102,14 +98,17 @@ public sealed class AirStudy
     /// <summary>How long a person is in the room in a working day.</summary>
     public TimeSpan Shift => Durations.FromSeconds(shift);
 
-    /// <summary>When the last spray ends, from the start of the study.</summary>
+    /// <summary>When the last coat or liquid is on, from the start of the study.</summary>
     public TimeSpan LastSprayEnds => Emissions.Max(emission => emission.End);
+
+    /// <summary>The flow of fresh air that counts in a well-mixed room: what the fan moves and what infiltrates, over the mixing factor.</summary>
+    public VolumeFlow FreshAirFlow => VolumeFlow.FromCubicMetersPerSecond(freshAir);
 
     /// <summary>Air changes per hour that count: fresh-air flow over volume.</summary>
     public double AirChangesPerHour => Changes * 3600;
 
     /// <summary>Each substance's peak and averages, in the order in which the coats name them.</summary>
-    public IReadOnlyList<SubstanceAir> Substances { get; }
+    public IReadOnlyList<SubstanceAir> Substances => field ??= new ValueList<SubstanceAir>(Enumerable.Range(0, Load.Solvents.Length).Select(Study));
 
     /// <summary>
     /// The largest fraction of the lower flammable limit, all substances together (Le Chatelier); <see langword="null"/> when a limit is not known.
@@ -127,7 +126,7 @@ public sealed class AirStudy
     public LimitComparison FlammableDesignLine => Flammable(0.1, "peak of the vapour, of its lower flammable limit, design line", Tenth);
 
     /// <summary>Each substance against each limit known for it; one that cannot be judged where there is none.</summary>
-    public IReadOnlyList<LimitComparison> Exposure => ExposureComparisons.Of(this);
+    public IReadOnlyList<ExposureComparison> Exposure => field ??= ExposureComparisons.Of(Substances, Limits);
 
     /// <summary>
     /// The mixture index of the eight-hour averages over the OSHA limits, Em = Σ C/L; <see langword="null"/> when a substance has no OSHA limit.
@@ -173,7 +172,7 @@ public sealed class AirStudy
     /// Never less than <see cref="AirflowForFlammableLimit"/>.
     /// </summary>
     public VolumeFlow? SteadyAirflowForFlammableLimit =>
-        Flammability.IsWhole ? Flow(AirSizing.GreatestRelease(Load, Flammability.Weights) / (QuarterOfLimit * RoomVolume)) : null;
+        Flammability.IsWhole ? Flow(AirSizing.GreatestRelease(Load, Flammability.Weights) / QuarterOfLimit / RoomVolume) : null;
 
     /// <summary>
     /// The flow the exhaust must really move so that neither the mixture index of the lowest eight-hour limits known nor that of the short-term
@@ -188,7 +187,7 @@ public sealed class AirStudy
             : null;
 
     /// <summary>What to warn of with these results.</summary>
-    public IReadOnlyList<Caution> Cautions => ExposureComparisons.Cautions(this);
+    public IReadOnlyList<Caution> Cautions => field ??= ExposureComparisons.Cautions(this);
 
     internal AirLoad Load { get; }
 
@@ -199,13 +198,20 @@ public sealed class AirStudy
 
     internal double ShiftSeconds => shift;
 
-    internal AirIndex Flammability { get; }
+    internal AirShapes Shapes { get; }
 
-    internal AirIndex Osha { get; }
+    internal AirIndex Flammability => field ??= new AirIndex(
+        this,
+        AirKernel.MolarVolume * AirKernel.StandardPressure / Room.AirPressure.Pascals,
+        [.. Load.Solvents.Select(solvent => solvent.LowerFlammableLimit?.DecimalFractions)],
+        shift,
+        EightHours);
 
-    internal AirIndex Strictest { get; }
+    internal AirIndex Osha => field ??= new AirIndex(this, AirKernel.MolarVolume, ExposureComparisons.Lowest(Load.Solvents, Limits, ExposureLimitKind.Twa8h, OshaLimit), shift, EightHours);
 
-    internal AirIndex ShortTerm { get; }
+    internal AirIndex Strictest => field ??= new AirIndex(this, AirKernel.MolarVolume, ExposureComparisons.Lowest(Load.Solvents, Limits, ExposureLimitKind.Twa8h, null), shift, EightHours);
+
+    internal AirIndex ShortTerm => field ??= new AirIndex(this, AirKernel.MolarVolume, ExposureComparisons.Lowest(Load.Solvents, Limits, ExposureLimitKind.Stel15min, null), FifteenMinutes, FifteenMinutes);
 
     /// <summary>The concentration of a substance at a time.</summary>
     /// <param name="solvent">A substance of this study, known by its registry number.</param>
@@ -316,30 +322,19 @@ public sealed class AirStudy
     private SubstanceAir Study(int substance)
     {
         double[] masses = Load.Masses(substance);
-        RoomHistory history = new(Load.Timeline, Changes, masses);
-        AirMaximum peak = AirMaximum.Peak(this, history, masses);
-        AirMaximum quarter = AirMaximum.Window(this, history, masses, FifteenMinutes, FifteenMinutes);
-        AirMaximum day = AirMaximum.Window(this, history, masses, shift, EightHours);
+        AirShape shape = Shapes.Of(masses);
+        AirMaximum peak = AirMaximum.Peak(this, shape, masses);
+        AirMaximum quarter = AirMaximum.Window(this, shape, masses, FifteenMinutes, FifteenMinutes);
+        AirMaximum day = AirMaximum.Window(this, shape, masses, shift, EightHours);
         return new SubstanceAir(Load.Solvents[substance], AirLoad.Total(masses), peak, quarter, day);
     }
 
-    private VolumeFlow Flow(double changes) =>
-        VolumeFlow.FromCubicMetersPerSecond(changes * RoomVolume * Exhaust.MixingFactor);
+    private VolumeFlow Flow(double changes) => VolumeFlow.FromCubicMetersPerSecond(
+        AirKernel.FanFlow(changes, RoomVolume, Exhaust.MixingFactor, Room.Infiltration.CubicMetersPerSecond));
 
     private int Known(Solvent solvent)
     {
         int index = Load.IndexOf(Guard.NotNull(solvent, nameof(solvent)).CasNumber);
         return index >= 0 ? index : throw new ArgumentException(solvent + " is not released in this study.", nameof(solvent));
     }
-
-    private double?[] LowerFlammableLimits() => [.. Load.Solvents.Select(solvent => solvent.LowerFlammableLimit?.DecimalFractions)];
-
-    private double?[] Lowest(ExposureLimitKind kind, string? authority) =>
-    [
-        .. Load.Solvents.Select(solvent => Limits
-            .Where(limit => limit.Kind == kind
-                && string.Equals(limit.CasNumber, solvent.CasNumber, StringComparison.Ordinal)
-                && (authority is null || string.Equals(limit.Authority, authority, StringComparison.Ordinal)))
-            .Min(limit => limit.VolumeFractionOf(solvent.MolarMass)?.DecimalFractions)),
-    ];
 }

@@ -8,11 +8,11 @@ namespace Refinish.Air;
 /// <summary>The derivation of a study: the room, the coats, each substance, the mixture, the airflow.</summary>
 internal static class AirStudyWorkings
 {
-    private static readonly Source Shares = Source.Derived("share of the volatile mass, shares scaled to 100 %");
+    private static readonly Source Shares = Source.Derived("share of the volatile mass, shares scaled to 100 %; of a film with two rates its part s or 1 − s");
     private static readonly Source Located = Source.Derived("located where the derivative is zero");
     private static readonly Source GasLaw = Source.Published("29 CFR 1910.1000, Table Z-1, footnotes", "24.45 L/mol at 25 °C and 760 mmHg; at other pressures by the ideal-gas law");
     private static readonly Source LeChatelier = Source.Derived("Le Chatelier's rule: each vapour's fraction of its own limit, added up");
-    private static readonly Source Sizing = Source.Derived("mixing factor times the fresh air that gives the air changes");
+    private static readonly Source Sizing = Source.Derived("mixing factor times the fresh air that gives the air changes, less what infiltrates");
 
     public static Workings Of(AirStudy study)
     {
@@ -52,10 +52,12 @@ internal static class AirStudyWorkings
 
     private static Workings AirChanges(AirStudy study)
     {
-        Expression flow = Expression.Quantity("F", study.Exhaust.FreshAirFlow.CubicMetersPerSecond, Measure.Airflow);
+        Expression fan = Expression.Quantity("Q", study.Exhaust.EffectiveFlow.CubicMetersPerSecond, Measure.Airflow);
+                Expression mixing = Expression.Quantity("K", study.Exhaust.MixingFactor, Measure.Number);
+        WorkingStep fresh = new("fresh air that counts, with infiltration", "F", (fan + Infiltration(study)) / mixing, study.FreshAirFlow.CubicMetersPerSecond, Measure.Airflow, Exhaust.Mixing);
         return new Workings(
             "Air changes",
-            [new("air changes that count", "λ", flow / Volume(study), study.Changes, Measure.AirChanges, CoatTerms.Box)],
+            [fresh, new("air changes that count", "λ", fresh.Result() / Volume(study), study.Changes, Measure.AirChanges, CoatTerms.Box)],
             [study.Room.Workings(), study.Exhaust.Workings()]);
     }
 
@@ -90,7 +92,8 @@ internal static class AirStudyWorkings
         Expression[] terms = new Expression[masses.Length];
         for (int i = 0; i < masses.Length; i++)
         {
-            SolventEmission emission = study.Emissions[i];
+            ReleaseTerm term = study.Load.Terms[i];
+            Emission emission = study.Load.Owners[i];
             List<Expression> shares = [];
             Expression? own = null;
             foreach (SolventShare share in emission.Solvents)
@@ -103,7 +106,8 @@ internal static class AirStudyWorkings
             if (own is not null)
             {
                 Expression all = Expression.Quantity("M_" + Number(i), emission.VolatileMass.Kilograms, Measure.Mass);
-                WorkingStep mass = new(solvent.Name + " from " + emission.Name, "m_" + Number(i), all * own / Expression.Sum(shares), masses[i], Measure.Mass, Shares);
+                Expression part = all * own / Expression.Sum(shares);
+                WorkingStep mass = new(solvent.Name + " from " + term.Name, "m_" + Number(i), term.ShareFormula is null ? part : part * term.ShareFormula, masses[i], Measure.Mass, Shares);
                 steps.Add(mass);
                 terms[i] = mass.Result();
             }
@@ -140,12 +144,12 @@ internal static class AirStudyWorkings
         double changes = AirSizing.ForPeak(study.Load, index.Weights, AirStudy.QuarterOfLimit * study.RoomVolume);
         if (changes > 0)
         {
-            new RoomHistory(study.Load.Timeline, changes, index.Weights).Peak(out double at);
+            RoomHistory.Peak(new RoomPath(new RoomGrid(study.Load.Timeline, changes, 0), index.Weights), out double at);
             Expression needed = Expression.Quantity("λ_q", changes, Measure.AirChanges);
             steps.Add(new("air changes that hold the peak at a quarter, found by trial", "λ_q", needed, changes, Measure.AirChanges, Sizing));
             Expression held = CoatTerms.Moment(study, terms, changes, "λ_q", at, steps) / Volume(study);
             steps.Add(new("check: the peak at those air changes", "Φ_q", held, study.Load.Sum(index.Weights, changes, at) / study.RoomVolume, Measure.Percent, LeChatelier));
-            steps.Add(new("airflow for a quarter of the flammable limit", "Q_q", needed * Volume(study) * mixing, study.AirflowForFlammableLimit!.Value.CubicMetersPerSecond, Measure.Airflow, Sizing));
+            steps.Add(new("airflow for a quarter of the flammable limit", "Q_q", FanFlow(study, needed, mixing), study.AirflowForFlammableLimit!.Value.CubicMetersPerSecond, Measure.Airflow, Sizing));
         }
         else
         {
@@ -155,7 +159,7 @@ internal static class AirStudyWorkings
         double release = AirSizing.GreatestRelease(study.Load, index.Weights);
         WorkingStep greatest = new("air brought to its limit per time, all flashing", "G", Release(study, terms, index.Weights, release), release, Measure.Airflow, LeChatelier);
         steps.Add(greatest);
-        steps.Add(new("steady airflow for a quarter of the flammable limit", "Q_steady", greatest.Result() / quarter * mixing, study.SteadyAirflowForFlammableLimit!.Value.CubicMetersPerSecond, Measure.Airflow, Sizing));
+        steps.Add(new("steady airflow for a quarter of the flammable limit", "Q_steady", Expression.Max((greatest.Result() / quarter * mixing) - Infiltration(study), Expression.Number(0)), study.SteadyAirflowForFlammableLimit!.Value.CubicMetersPerSecond, Measure.Airflow, Sizing));
         return new Workings("Flammability", steps);
     }
 
@@ -211,14 +215,14 @@ internal static class AirStudyWorkings
         [
             shift,
             brief,
-            new("airflow for mixture indices of 1", "Q_1", Expression.Max(shift.Result(), brief.Result()) * Volume(study) * mixing, study.AirflowForExposureIndex!.Value.CubicMetersPerSecond, Measure.Airflow, Sizing),
+            new("airflow for mixture indices of 1", "Q_1", FanFlow(study, Expression.Max(shift.Result(), brief.Result()), mixing), study.AirflowForExposureIndex!.Value.CubicMetersPerSecond, Measure.Airflow, Sizing),
         ]);
     }
 
     // Per coat the volume of air that its vapour can bring to the limits.
     private static Expression[] Weights(AirStudy study, AirIndex index, Expression molarVolume, string limitSymbol, Source source, List<WorkingStep> steps)
     {
-        Expression[] terms = new Expression[study.Emissions.Count];
+        Expression[] terms = new Expression[study.Load.Terms.Length];
         for (int i = 0; i < terms.Length; i++)
         {
             List<Expression> sum = [];
@@ -235,7 +239,7 @@ internal static class AirStudyWorkings
                 }
             }
 
-            WorkingStep weight = new("air that " + study.Emissions[i].Name + " can bring to the limits", "a_" + Number(i), Expression.Sum(sum), index.Weights[i], Measure.RoomVolume, source);
+            WorkingStep weight = new("air that " + study.Load.Terms[i].Name + " can bring to the limits", "a_" + Number(i), Expression.Sum(sum), index.Weights[i], Measure.RoomVolume, source);
             steps.Add(weight);
             terms[i] = weight.Result();
         }
@@ -282,6 +286,11 @@ internal static class AirStudyWorkings
 
         return present;
     }
+
+    private static Expression FanFlow(AirStudy study, Expression changes, Expression mixing) =>
+        Expression.Max((changes * Volume(study) * mixing) - Infiltration(study), Expression.Number(0));
+
+    private static Expression Infiltration(AirStudy study) => Expression.Quantity("Q_inf", study.Room.Infiltration.CubicMetersPerSecond, Measure.Airflow);
 
     private static Expression Volume(AirStudy study) => Expression.Quantity("V", study.RoomVolume, Measure.RoomVolume);
 

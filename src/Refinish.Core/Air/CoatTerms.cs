@@ -3,29 +3,29 @@ using System.Globalization;
 
 namespace Refinish.Air;
 
-/// <summary>The closed form of each coat as expressions: its airborne part at a moment and the integral of that over a window.</summary>
+/// <summary>The closed form of each term as expressions: its airborne part at a moment and the integral of that over a window.</summary>
 internal static class CoatTerms
 {
     internal static readonly Source Box = Source.Derived("well-mixed room, V dC/dt = G − F C; steady spray, a part flashing, a first-order film; φ₁(z) = (exp(z) − 1)/z, φ₂(z) = (φ₁(z) − 1)/z");
 
-    /// <summary>For each coat, what is in the air when its spray ends and what that adds up to; not needed without airflow.</summary>
+    /// <summary>For each term, what is in the air when the last of it is on and what that adds up to; not needed without airflow.</summary>
     public static IEnumerable<Workings> Parts(AirStudy study)
     {
         RoomTimeline line = study.Load.Timeline;
-        for (int i = 0; study.Changes > 0 && i < study.Emissions.Count; i++)
+        for (int i = 0; study.Changes > 0 && i < study.Load.Terms.Length; i++)
         {
             Coat coat = new(line, i, study.Changes, "λ");
             double atEnd = AirKernel.Spraying(study.Changes, line.Flash(i), line.Spray(i), line.TimeConstant(i), line.Spray(i));
             double time = AirKernel.SprayingTime(study.Changes, line.Flash(i), line.Spray(i), line.TimeConstant(i), line.Spray(i));
-            yield return new Workings("Coat " + Number(i) + ": " + study.Emissions[i].Name,
+            yield return new Workings("Source " + Number(i) + ": " + study.Load.Terms[i].Name,
             [
-                new("part in the air when spraying ends", "u_T" + Number(i), coat.Spraying(coat.Spray), atEnd, Measure.Percent, Box),
+                new("part in the air when the last of it is on", "u_T" + Number(i), coat.Spraying(coat.Spray), atEnd, Measure.Percent, Box),
                 new("its time integral up to then", "U_T" + Number(i), coat.SprayingTime(coat.Spray), time, Measure.Minutes, Box),
             ]);
         }
     }
 
-    /// <summary>Σ weight · airborne part at a time; adds a step for each coat that has begun.</summary>
+    /// <summary>Σ weight · airborne part at a time; adds a step for each term that has begun.</summary>
     public static Expression Moment(AirStudy study, Expression[] terms, double changes, string changesSymbol, double time, List<WorkingStep> steps)
     {
         List<Expression> sum = [];
@@ -79,7 +79,7 @@ internal static class CoatTerms
             formula = coat.Drying(held, Expression.Quantity("y_" + Number(i), x - line.Spray(i), Measure.Minutes));
         }
 
-        WorkingStep step = new("part of " + study.Emissions[i].Name + " in the air", "u_" + Number(i), formula, study.Load.Airborne(i, changes, time), Measure.Percent, Box);
+        WorkingStep step = new("part of " + study.Load.Terms[i].Name + " in the air", "u_" + Number(i), formula, study.Load.Airborne(i, changes, time), Measure.Percent, Box);
         steps.Add(step);
         return step.Result();
     }
