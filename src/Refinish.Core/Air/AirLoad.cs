@@ -93,31 +93,25 @@ internal sealed class AirLoad
         return weights;
     }
 
-    /// <summary>Airborne part of a term at a time of the study.</summary>
-    public double Airborne(int term, double changes, double time) => Timeline.Airborne(term, changes, time);
-
-    /// <summary>Its integral up to a time of the study.</summary>
-    public double AirborneTime(int term, double changes, double time) => Timeline.AirborneTime(term, changes, time);
-
     /// <summary>A weighted sum of the airborne parts: the superposition of all terms.</summary>
-    public double Sum(double[] weights, double changes, double time)
+    public static double Sum(double[] weights, TermAnswers answers, double time)
     {
         double sum = 0;
         for (int i = 0; i < weights.Length; i++)
         {
-            sum += weights[i] * Airborne(i, changes, time);
+            sum += weights[i] * answers.Airborne(i, time);
         }
 
         return sum;
     }
 
     /// <summary>The integral of that sum over a window.</summary>
-    public double Dose(double[] weights, double changes, double from, double to)
+    public static double Dose(double[] weights, TermAnswers answers, double from, double to)
     {
         double sum = 0;
         for (int i = 0; i < weights.Length; i++)
         {
-            sum += weights[i] * (AirborneTime(i, changes, to) - AirborneTime(i, changes, from));
+            sum += weights[i] * (answers.AirborneTime(i, to) - answers.AirborneTime(i, from));
         }
 
         return sum;

@@ -3,7 +3,7 @@ using System.Collections.Generic;
 namespace Refinish.Air;
 
 /// <summary>One shape over time: when its sum peaks and over which windows it is worst, with the airborne part of each term there. Found when asked for.</summary>
-internal sealed class AirShape(AirShapes owner, RoomTimeline line, double changes, double[] weights)
+internal sealed class AirShape(AirShapes owner, double[] weights)
 {
     private readonly List<AirMoment> windows = [];
     private AirMoment? peak;
@@ -23,7 +23,7 @@ internal sealed class AirShape(AirShapes owner, RoomTimeline line, double change
             double[] parts = new double[weights.Length];
             for (int i = 0; i < parts.Length; i++)
             {
-                parts[i] = weights[i] == 0 ? 0 : line.Airborne(i, changes, at);
+                parts[i] = weights[i] == 0 ? 0 : owner.Answers.Airborne(i, at);
             }
 
             peak = new AirMoment(at, 0, parts);
@@ -49,7 +49,7 @@ internal sealed class AirShape(AirShapes owner, RoomTimeline line, double change
             double[] parts = new double[weights.Length];
             for (int i = 0; i < parts.Length; i++)
             {
-                parts[i] = weights[i] == 0 ? 0 : line.AirborneTime(i, changes, end) - line.AirborneTime(i, changes, end - length);
+                parts[i] = weights[i] == 0 ? 0 : owner.Answers.AirborneTime(i, end) - owner.Answers.AirborneTime(i, end - length);
             }
 
             AirMoment another = new(end, length, parts);

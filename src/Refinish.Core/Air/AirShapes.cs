@@ -12,6 +12,9 @@ internal sealed class AirShapes(RoomTimeline line, double changes)
     private readonly List<AirShape> shapes = [];
     private readonly List<RoomGrid> grids = [];
 
+    /// <summary>The room's answer to each term.</summary>
+    public TermAnswers Answers { get; } = new(line, changes);
+
     /// <summary>The shape to which the weights belong.</summary>
     public AirShape Of(double[] weights)
     {
@@ -25,7 +28,7 @@ internal sealed class AirShapes(RoomTimeline line, double changes)
                 }
             }
 
-            AirShape another = new(this, line, changes, weights);
+            AirShape another = new(this, weights);
             shapes.Add(another);
             return another;
         }

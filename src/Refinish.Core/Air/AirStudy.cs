@@ -220,7 +220,7 @@ public sealed class AirStudy
     /// <exception cref="ArgumentException"><paramref name="solvent"/> is not released in this study.</exception>
     /// <exception cref="ArgumentOutOfRangeException"><paramref name="time"/> is outside its range.</exception>
     public MassConcentration ConcentrationAt(Solvent solvent, TimeSpan time) =>
-        MassConcentration.FromKilogramsPerCubicMeter(Load.Sum(Load.Masses(Known(solvent)), Changes, Time(time, nameof(time))) / RoomVolume);
+        MassConcentration.FromKilogramsPerCubicMeter(AirLoad.Sum(Load.Masses(Known(solvent)), Shapes.Answers, Time(time, nameof(time))) / RoomVolume);
 
     /// <summary>The fraction of the lower flammable limit at a time, all substances together.</summary>
     /// <param name="time">From the start of the study, 0 to 120 days.</param>
@@ -229,7 +229,7 @@ public sealed class AirStudy
     public Ratio? FlammableFractionAt(TimeSpan time)
     {
         double seconds = Time(time, nameof(time));
-        return Flammability.IsWhole ? Ratio.FromDecimalFractions(Load.Sum(Flammability.Weights, Changes, seconds) / RoomVolume) : null;
+        return Flammability.IsWhole ? Ratio.FromDecimalFractions(AirLoad.Sum(Flammability.Weights, Shapes.Answers, seconds) / RoomVolume) : null;
     }
 
     /// <summary>Where a substance is at a time: film, air, gone.</summary>
@@ -252,7 +252,7 @@ public sealed class AirStudy
             film += masses[i] * AirKernel.Film(line.Flash(i), line.Spray(i), line.TimeConstant(i), since);
         }
 
-        return new MassBalance(sprayed, film, Load.Sum(masses, Changes, seconds), Changes * Load.Dose(masses, Changes, 0, seconds));
+        return new MassBalance(sprayed, film, AirLoad.Sum(masses, Shapes.Answers, seconds), Changes * AirLoad.Dose(masses, Shapes.Answers, 0, seconds));
     }
 
     /// <summary>How long after the last spray the air is at or below a fraction of the lower flammable limit for good.</summary>

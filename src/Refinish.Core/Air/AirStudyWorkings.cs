@@ -147,8 +147,8 @@ internal static class AirStudyWorkings
             RoomHistory.Peak(new RoomPath(new RoomGrid(study.Load.Timeline, changes, 0), index.Weights), out double at);
             Expression needed = Expression.Quantity("λ_q", changes, Measure.AirChanges);
             steps.Add(new("air changes that hold the peak at a quarter, found by trial", "λ_q", needed, changes, Measure.AirChanges, Sizing));
-            Expression held = CoatTerms.Moment(study, terms, changes, "λ_q", at, steps) / Volume(study);
-            steps.Add(new("check: the peak at those air changes", "Φ_q", held, study.Load.Sum(index.Weights, changes, at) / study.RoomVolume, Measure.Percent, LeChatelier));
+            Expression held = CoatTerms.Moment(study, terms, new TermAnswers(study.Load.Timeline, changes), changes, "λ_q", at, steps) / Volume(study);
+            steps.Add(new("check: the peak at those air changes", "Φ_q", held, AirLoad.Sum(index.Weights, new TermAnswers(study.Load.Timeline, changes), at) / study.RoomVolume, Measure.Percent, LeChatelier));
             steps.Add(new("airflow for a quarter of the flammable limit", "Q_q", FanFlow(study, needed, mixing), study.AirflowForFlammableLimit!.Value.CubicMetersPerSecond, Measure.Airflow, Sizing));
         }
         else
@@ -255,7 +255,7 @@ internal static class AirStudyWorkings
         }
 
         steps.Add(new("time of the peak", "t", Expression.Quantity("t", time, Measure.Minutes), time, Measure.Minutes, Located));
-        return CoatTerms.Moment(study, terms, study.Changes, "λ", time, steps);
+        return CoatTerms.Moment(study, terms, study.Shapes.Answers, study.Changes, "λ", time, steps);
     }
 
     private static Expression Window(AirStudy study, Expression[] terms, double? end, double window, double over, List<WorkingStep> steps)

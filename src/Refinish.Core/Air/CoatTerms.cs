@@ -26,12 +26,12 @@ internal static class CoatTerms
     }
 
     /// <summary>Σ weight · airborne part at a time; adds a step for each term that has begun.</summary>
-    public static Expression Moment(AirStudy study, Expression[] terms, double changes, string changesSymbol, double time, List<WorkingStep> steps)
+    public static Expression Moment(AirStudy study, Expression[] terms, TermAnswers answers, double changes, string changesSymbol, double time, List<WorkingStep> steps)
     {
         List<Expression> sum = [];
         for (int i = 0; i < terms.Length; i++)
         {
-            if (terms[i] is Expression term && Airborne(study, i, changes, changesSymbol, time, steps) is Expression part)
+            if (terms[i] is Expression term && Airborne(study, i, answers, changes, changesSymbol, time, steps) is Expression part)
             {
                 sum.Add(term * part);
             }
@@ -56,7 +56,7 @@ internal static class CoatTerms
         return Expression.Sum(sum);
     }
 
-    private static Expression? Airborne(AirStudy study, int i, double changes, string changesSymbol, double time, List<WorkingStep> steps)
+    private static Expression? Airborne(AirStudy study, int i, TermAnswers answers, double changes, string changesSymbol, double time, List<WorkingStep> steps)
     {
         RoomTimeline line = study.Load.Timeline;
         double x = time - line.Start(i);
@@ -79,7 +79,7 @@ internal static class CoatTerms
             formula = coat.Drying(held, Expression.Quantity("y_" + Number(i), x - line.Spray(i), Measure.Minutes));
         }
 
-        WorkingStep step = new("part of " + study.Load.Terms[i].Name + " in the air", "u_" + Number(i), formula, study.Load.Airborne(i, changes, time), Measure.Percent, Box);
+        WorkingStep step = new("part of " + study.Load.Terms[i].Name + " in the air", "u_" + Number(i), formula, answers.Airborne(i, time), Measure.Percent, Box);
         steps.Add(step);
         return step.Result();
     }
@@ -109,7 +109,7 @@ internal static class CoatTerms
                 + coat.DryingTime(held, Expression.Quantity("y_" + Number(i), x - line.Spray(i), Measure.Minutes));
         }
 
-        WorkingStep step = new("time integral of that part up to t_" + suffix, "U_" + Number(i) + suffix, formula, study.Load.AirborneTime(i, changes, time), Measure.Minutes, Box);
+        WorkingStep step = new("time integral of that part up to t_" + suffix, "U_" + Number(i) + suffix, formula, study.Shapes.Answers.AirborneTime(i, time), Measure.Minutes, Box);
         steps.Add(step);
         return step.Result();
     }

@@ -4,7 +4,7 @@ namespace Refinish.Air;
 
 /// <summary>
 /// The maxima of one weighted sum of all terms in the well-mixed room. Between the moments of the grid the sum has a closed form; maxima are
-/// found where derivatives are zero, with the zeros counted, not sampled. An interval whose bound does not reach the best found so far is left out.
+/// found where derivatives are zero, with the zeros counted, not sampled. A maximum whose bound does not reach the best found so far is not worked out.
 /// </summary>
 internal static class RoomHistory
 {
@@ -22,11 +22,6 @@ internal static class RoomHistory
         for (int j = 0; j < path.Last; j++)
         {
             double length = grid.Lengths[j];
-            if (path.AirAt(j) + (length * path.ReleaseBound(j)) <= best)
-            {
-                continue;
-            }
-
             // The slope s obeys (s e^(λy))′ = e^(λy) E′, so between two zeros of the derivative of the release E it changes sign once at most.
             double[]? cuts = SlopeCuts(path, j, length, out int count);
             Slope slope = new(path, j);
@@ -36,7 +31,9 @@ internal static class RoomHistory
             {
                 double upper = c == count ? length : cuts![c];
                 double high = c == count ? path.ReleaseAtEnd(j) - (grid.Changes * path.AirAt(j + 1)) : slope.At(upper);
-                if (low > 0 && high < 0 && (count > 0 || path.AirAt(j) + (low * length) > best))
+
+                // Where it falls through zero, s e^(λy) only falls: the value gains at most s φ₁(−λy) y.
+                if (low > 0 && high < 0 && (count > 0 || path.AirAt(j) + (low * grid.Filled[j]) > best))
                 {
                     double top = SignChange.Find(slope, lower, upper, SignChange.Maximum);
                     Keep(path.Air(j, top), grid.Times[j] + top, ref best, ref at);
@@ -66,23 +63,16 @@ internal static class RoomHistory
         for (int j = 0; j < path.Last; j++)
         {
             double length = grid.Lengths[j];
-            double growth = path.AirAt(j);
-            double bound = Math.Max(0, growth) + (length * path.ReleaseBound(j));
-            if (path.IntegralAt(j) + (length * bound) <= best)
-            {
-                continue;
-            }
-
             // A window grows by the air of now less that of one window ago, whose release is their difference: as above, one order lower.
             double[]? cuts = ReleaseCuts(path, j, length, out int count);
             Growth at = new(path, j);
             double lower = 0;
-            double low = growth;
+            double low = path.AirAt(j);
             for (int c = 0; c <= count; c++)
             {
                 double upper = c == count ? length : cuts![c];
                 double high = c == count ? path.AirAt(j + 1) : at.At(upper);
-                if (low > 0 && high < 0)
+                if (low > 0 && high < 0 && (count > 0 || path.IntegralAt(j) + (low * grid.Filled[j]) > best))
                 {
                     double top = SignChange.Find(at, lower, upper, SignChange.Maximum);
                     Keep(path.Integral(j, top), grid.Times[j] + top, ref best, ref end);

@@ -166,16 +166,4 @@ internal sealed class RoomPath
 
         return value;
     }
-
-    /// <summary>An upper bound of the release over an interval.</summary>
-    public double ReleaseBound(int knot)
-    {
-        double value = Math.Max(0, steady[knot]);
-        for (int g = 0; g < films; g++)
-        {
-            value += Math.Max(0, decaying[(knot * films) + g]);
-        }
-
-        return value;
-    }
 }

@@ -69,14 +69,6 @@ internal sealed class RoomTimeline
 
     public double TimeConstant(int term) => terms[term].TimeConstant;
 
-    /// <summary>Airborne part of a term at a time of the study.</summary>
-    public double Airborne(int term, double changes, double time) =>
-        AirKernel.Airborne(changes, Flash(term), Spray(term), TimeConstant(term), time - Start(term));
-
-    /// <summary>Its integral up to a time of the study.</summary>
-    public double AirborneTime(int term, double changes, double time) =>
-        AirKernel.AirborneTime(changes, Flash(term), Spray(term), TimeConstant(term), time - Start(term));
-
     private static double[] Distinct(double[] values)
     {
         Array.Sort(values);
