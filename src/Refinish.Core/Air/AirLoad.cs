@@ -117,6 +117,21 @@ internal sealed class AirLoad
         return sum;
     }
 
+    /// <summary>The masses put on and still in films at a time, beside what is in the air and gone.</summary>
+    public MassBalance Balance(double[] masses, double time, double inAir, double removed)
+    {
+        double applied = 0;
+        double film = 0;
+        for (int i = 0; i < masses.Length; i++)
+        {
+            double since = time - Timeline.Start(i);
+            applied += masses[i] * Math.Min(Math.Max(since / Timeline.Spray(i), 0), 1);
+            film += masses[i] * AirKernel.Film(Timeline.Flash(i), Timeline.Spray(i), Timeline.TimeConstant(i), since);
+        }
+
+        return new MassBalance(applied, film, inAir, removed);
+    }
+
     /// <summary>All weights together: what would be in the air if nothing left it.</summary>
     public static double Total(double[] weights)
     {

@@ -3,7 +3,7 @@ namespace Refinish.Air;
 /// <summary>A largest value and when: at a moment, or over the window that ends there. No moment means that there is no airflow and the value is approached for ever.</summary>
 internal sealed class AirMaximum
 {
-    private AirMaximum(double value, double? at)
+    public AirMaximum(double value, double? at)
     {
         Value = value;
         At = at;

@@ -242,17 +242,7 @@ public sealed class AirStudy
     {
         double[] masses = Load.Masses(Known(solvent));
         double seconds = Time(time, nameof(time));
-        RoomTimeline line = Load.Timeline;
-        double sprayed = 0;
-        double film = 0;
-        for (int i = 0; i < masses.Length; i++)
-        {
-            double since = seconds - line.Start(i);
-            sprayed += masses[i] * Math.Min(Math.Max(since / line.Spray(i), 0), 1);
-            film += masses[i] * AirKernel.Film(line.Flash(i), line.Spray(i), line.TimeConstant(i), since);
-        }
-
-        return new MassBalance(sprayed, film, AirLoad.Sum(masses, Shapes.Answers, seconds), Changes * AirLoad.Dose(masses, Shapes.Answers, 0, seconds));
+        return Load.Balance(masses, seconds, AirLoad.Sum(masses, Shapes.Answers, seconds), Changes * AirLoad.Dose(masses, Shapes.Answers, 0, seconds));
     }
 
     /// <summary>How long after the last spray the air is at or below a fraction of the lower flammable limit for good.</summary>
@@ -299,7 +289,7 @@ public sealed class AirStudy
 
     private static double Criterion(double criterion) => Guard.Within(criterion, Bounds.Positive(Measure.Number, 1), nameof(criterion));
 
-    private static double Time(TimeSpan time, string name) => Guard.Within(time, Bounds.NotNegative(Measure.Hours, 120 * 86400), name);
+    internal static double Time(TimeSpan time, string name) => Guard.Within(time, Bounds.NotNegative(Measure.Hours, 120 * 86400), name);
 
     private static LimitComparison IndexComparison(AirIndex index, string subject) => new(
         index.IsWhole ? subject : subject + ", of the substances whose limit is known",
@@ -332,7 +322,7 @@ public sealed class AirStudy
     private VolumeFlow Flow(double changes) => VolumeFlow.FromCubicMetersPerSecond(
         AirKernel.FanFlow(changes, RoomVolume, Exhaust.MixingFactor, Room.Infiltration.CubicMetersPerSecond));
 
-    private int Known(Solvent solvent)
+    internal int Known(Solvent solvent)
     {
         int index = Load.IndexOf(Guard.NotNull(solvent, nameof(solvent)).CasNumber);
         return index >= 0 ? index : throw new ArgumentException(solvent + " is not released in this study.", nameof(solvent));

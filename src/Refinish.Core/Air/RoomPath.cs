@@ -142,6 +142,20 @@ internal sealed class RoomPath
         return value;
     }
 
+    /// <summary>How fast the release changes.</summary>
+    public double ReleaseSlope(int knot, double y)
+    {
+        double value = 0;
+        for (int g = 0; g < films; g++)
+        {
+            double part = decaying[(knot * films) + g];
+            double rate = grid.Line.Rates[g];
+            value -= part == 0 ? 0 : rate * part * Math.Exp(-(rate * y));
+        }
+
+        return value;
+    }
+
     /// <summary>How fast the value changes.</summary>
     public double Slope(int knot, double y) => Release(knot, y) - (grid.Changes * Air(knot, y));
 

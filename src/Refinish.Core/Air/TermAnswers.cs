@@ -25,6 +25,10 @@ internal sealed class TermAnswers
         }
     }
 
+    public double AtEnd(int term) => atEnd[term];
+
+    public double UntilEnd(int term) => untilEnd[term];
+
     /// <summary>Airborne part of a term at a time of the study; 0 before it begins.</summary>
     public double Airborne(int term, double time)
     {

@@ -54,6 +54,9 @@ public sealed class Measure : IEquatable<Measure>
     /// <summary>The volume of a room: m³ or ft³.</summary>
     public static Measure RoomVolume { get; } = new("room volume", new("m³", 1), new("ft³", Foot * Foot * Foot));
 
+    /// <summary>What one part in a room's air amounts to per volume: 1/m³ or 1/ft³.</summary>
+    public static Measure PerRoomVolume { get; } = new("per room volume", new("1/m³", 1), new("1/ft³", 1 / (Foot * Foot * Foot)));
+
     /// <summary>A weighed mass: g or oz.</summary>
     public static Measure Mass { get; } = new("mass", new("g", 1e-3), new("oz", Pound / 16));
 
