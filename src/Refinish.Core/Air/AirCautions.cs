@@ -106,6 +106,12 @@ public static class AirCautions
         "the local code; 29 CFR 1910.94(c) where it applies",
         Source.Derived("no airflow, so no removal"));
 
+    internal static Caution BeyondSaturation { get; } = new(
+        Hazard.SolventVapour,
+        "The room model gives more vapour than air can hold at this temperature: its numbers do not hold there. The real air is then close to saturated, which is far above every limit.",
+        "air sampling by an industrial hygienist",
+        Source.Derived("a vapour cannot exceed its saturation pressure"));
+
     internal static Caution ImmediatelyDangerous { get; } = new(
         Hazard.SolventVapour,
         "A peak is at or above what NIOSH lists as immediately dangerous to life or health. Do not enter; at such a level only pressure-demand self-contained or supplied air with an escape bottle is listed. Change the job: less at a time, more air, another product.",

@@ -16,6 +16,9 @@ internal static class AirKernel
     /// <summary>Molar volume of a gas at 25 °C and 760 mmHg by which US limits turn from ppm into mg/m³: 24.45 L/mol, 29 CFR 1910.1000 Table Z-1 and NIOSH Pocket Guide.</summary>
     public const double MolarVolume = 24.45e-3;
 
+    /// <summary>R, J/(mol·K): exact in the SI of 2019.</summary>
+    public const double GasConstant = 8.314462618;
+
     public const double StandardPressure = 101325;
 
     public static double BoxVolume(double length, double width, double height) => length * width * height;

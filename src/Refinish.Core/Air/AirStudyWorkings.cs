@@ -1,5 +1,6 @@
 using System.Collections.Generic;
 using System.Globalization;
+using UnitsNet;
 
 namespace Refinish.Air;
 
@@ -22,6 +23,14 @@ internal static class AirStudyWorkings
         for (int j = 0; j < study.Substances.Count; j++)
         {
             parts.Add(SubstanceWorkings.Of(study, j, study.Substances[j], room, string.Empty));
+        }
+
+        if (study.Room.AirTemperature is Temperature temperature)
+        {
+            foreach (SubstanceAir air in study.Substances)
+            {
+                parts.Add(new SaturatedVapour(air.Solvent, temperature, study.Room.AirPressure, study.VapourPressures).Workings());
+            }
         }
 
         if (study.Flammability.IsWhole)

@@ -55,6 +55,15 @@ internal static class ExposureComparisons
             cautions.Add(AirCautions.Flammable);
         }
 
+        foreach (LimitComparison saturation in study.Saturation)
+        {
+            if (saturation.Outcome == ComparisonOutcome.Beyond)
+            {
+                cautions.Add(AirCautions.BeyondSaturation);
+                break;
+            }
+        }
+
         bool immediate = false;
         bool unknown = !study.Flammability.IsWhole;
         foreach (ExposureComparison exposure in study.Exposure)

@@ -33,7 +33,7 @@ internal static class RoomHistory
                 double high = c == count ? path.ReleaseAtEnd(j) - (grid.Changes * path.AirAt(j + 1)) : slope.At(upper);
 
                 // Where it falls through zero, s e^(λy) only falls: the value gains at most s φ₁(−λy) y.
-                if (low > 0 && high < 0 && (count > 0 || path.AirAt(j) + (low * grid.Filled[j]) > best))
+                if (low > 0 && high <= 0 && (count > 0 || path.AirAt(j) + (low * grid.Filled[j]) > best))
                 {
                     double top = SignChange.Find(slope, lower, upper, SignChange.Maximum);
                     Keep(path.Air(j, top), grid.Times[j] + top, ref best, ref at);
@@ -72,7 +72,7 @@ internal static class RoomHistory
             {
                 double upper = c == count ? length : cuts![c];
                 double high = c == count ? path.AirAt(j + 1) : at.At(upper);
-                if (low > 0 && high < 0 && (count > 0 || path.IntegralAt(j) + (low * grid.Filled[j]) > best))
+                if (low > 0 && high <= 0 && (count > 0 || path.IntegralAt(j) + (low * grid.Filled[j]) > best))
                 {
                     double top = SignChange.Find(at, lower, upper, SignChange.Maximum);
                     Keep(path.Integral(j, top), grid.Times[j] + top, ref best, ref end);

@@ -57,7 +57,7 @@ internal sealed class ZoneHistory
         }
     }
 
-    // The zeros of a function that changes sign once at most between the cuts.
+    // The zeros of a function that changes sign once at most between the cuts, and the cuts, in rising order.
     private static void Refine<T>(T function, double length, List<double> cuts, List<double> zeros)
         where T : struct, ITimeFunction
     {
@@ -71,6 +71,12 @@ internal sealed class ZoneHistory
             if (upper > lower && ((low > 0 && high < 0) || (low < 0 && high > 0)))
             {
                 zeros.Add(SignChange.Find(function, lower, upper, SignChange.Maximum));
+            }
+
+            // A cut stays one: where the fast rate is far above the others a sign there can drown in rounding, and one cut more does no harm.
+            if (c < cuts.Count)
+            {
+                zeros.Add(upper);
             }
 
             lower = upper;
@@ -113,6 +119,14 @@ internal sealed class ZoneHistory
         for (int i = 0; i < count; i++)
         {
             cuts.Add(found[i]);
+        }
+
+        // Where the fast rate has died away: a cut between its own short play and all the rest.
+        double settled = 40 / fast.Grid.Changes;
+        if (settled < length)
+        {
+            cuts.Add(settled);
+            cuts.Sort();
         }
     }
 

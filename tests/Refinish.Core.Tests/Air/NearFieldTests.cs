@@ -242,7 +242,7 @@ public class NearFieldTests
         }
     }
 
-    private static NearFieldStudy Random(Random random, bool still)
+    internal static NearFieldStudy Random(Random random, bool still)
     {
         Room room = Rooms.Of(6 + (15 * random.NextDouble()));
         Exhaust fan = Rooms.Fan(still ? 0 : 5 * Math.Pow(80, random.NextDouble()), 1 + (4 * random.NextDouble()));
