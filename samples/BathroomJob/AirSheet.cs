@@ -1,6 +1,7 @@
 using System.Linq;
 using Refinish.Air;
 using Refinish.Jobs;
+using UnitsNet;
 
 namespace Refinish.Samples.BathroomJob;
 
@@ -40,6 +41,20 @@ internal static class AirSheet
         paper.Line();
         paper.Table([["substance", "averaging", "limit of", "value", "limit", "how far off"], .. air.Exposure.Select(exposure => Row(paper, exposure))], "lllrrr");
         paper.Line("Limits as of the dates given with them; the current text of each authority stands above this table.");
+        // The air over the tub, where the person works: a box on the rim, air moving at 0.2 m/s; both invented for the demonstration.
+        NearFieldStudy overTheTub = new(air, NearField.Box(Length.FromMeters(1.5), Length.FromMeters(0.75), Length.FromMeters(0.8), Speed.FromMetersPerSecond(0.2)));
+        if (air.ShortTermIndex is double room && overTheTub.ShortTermIndex is double near)
+        {
+            paper.Line("Over the tub the worst fifteen minutes come to " + paper.Show(Measure.Number, near) + " times the short-term limits, in the room to " + paper.Show(Measure.Number, room) + ".");
+        }
+
+        MakeUpOpening opening = new(air.Exhaust.EffectiveFlow, AirSpeedGuide.MakeUpOpening.Most!.Value);
+        paper.Line("Opening for the air that has to come in: at least " + paper.Show(Measure.Area, opening.Needed.SquareMeters) + " free, across the room from the fan.");
+        foreach (LimitComparison saturation in air.Saturation.Where(comparison => comparison.Outcome != ComparisonOutcome.Within))
+        {
+            paper.Line(saturation.Sentence(paper.System), 2, "· ");
+        }
+
         foreach (IsocyanateScreen screen in plan.IsocyanateScreens.Take(1))
         {
             paper.Line(screen.Comparison.Sentence(paper.System), 2, "· ");

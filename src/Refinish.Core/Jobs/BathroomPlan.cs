@@ -172,7 +172,7 @@ public sealed class BathroomPlan
         DateTimeOffset Spraying(CoatPlan coat) => TimeOf(coat.Name).End - coat.Quantity.SprayTime;
         DateTimeOffset first = Spraying(evaporating[0]);
         return new AirStudy(
-            job.Site.Room,
+            job.Site.Room with { AirTemperature = job.Site.Room.AirTemperature ?? job.Site.Air.DryBulb },
             job.Site.Exhaust,
             [.. evaporating.Select(coat => new SolventEmission
             {
