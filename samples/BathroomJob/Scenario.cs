@@ -35,7 +35,7 @@ internal static class Scenario
         Site = new SiteConditions
         {
             Room = new Room(Length.FromMeters(2.6), Length.FromMeters(2.1), Length.FromMeters(2.5)),
-            Exhaust = new Exhaust { LabelFlow = VolumeFlow.FromCubicMetersPerHour(2400) },
+            Exhaust = new Exhaust { LabelFlow = VolumeFlow.FromCubicMetersPerHour(1700) },
             Air = new MoistAir(Temperature.FromDegreesCelsius(22), Ratio.FromPercent(48)),
             Surface = Temperature.FromDegreesCelsius(20),
             AirborneFraction = Ratio.FromPercent(10),

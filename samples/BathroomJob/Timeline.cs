@@ -1,11 +1,12 @@
 using System;
+using System.Collections.Generic;
 using System.Linq;
 using Refinish.Jobs;
 using Refinish.Scheduling;
 
 namespace Refinish.Samples.BathroomJob;
 
-/// <summary>Day by day, a ruler of quarter hours beside each step.</summary>
+/// <summary>Day by day, a ruler of quarter hours beside each piece of work.</summary>
 internal static class Timeline
 {
     private const int CellMinutes = 15;
@@ -20,12 +21,14 @@ internal static class Timeline
         }
 
         int longest = schedule.Steps.Max(step => step.Step.Name.Length);
-        foreach (IGrouping<DateTime, ScheduledStep> day in schedule.Steps.GroupBy(step => step.Start.Date))
+        IEnumerable<(ScheduledStep Step, WorkPiece Piece)> pieces = schedule.Steps.SelectMany(step => step.Pieces.Select(piece => (step, piece)));
+        foreach (IGrouping<DateTime, (ScheduledStep Step, WorkPiece Piece)> day in pieces.GroupBy(one => one.Piece.Start.Date))
         {
-            paper.Line(Paper.Day(day.First().Start));
-            foreach (ScheduledStep step in day)
+            paper.Line(Paper.Day(day.First().Piece.Start));
+            foreach ((ScheduledStep step, WorkPiece piece) in day)
             {
-                paper.Line("  " + Paper.Clock(step.Start) + "–" + Paper.Clock(step.End) + "  " + step.Step.Name.PadRight(longest) + "  " + Ruler(schedule.Hours, step));
+                string goesOn = piece.End < step.End ? " →" : string.Empty;
+                paper.Row("  " + Paper.Clock(piece.Start) + "–" + Paper.Clock(piece.End) + "  " + (step.Step.Name + goesOn).PadRight(longest + 2) + Ruler(schedule.Hours, piece));
             }
         }
 
@@ -39,11 +42,11 @@ internal static class Timeline
         }
     }
 
-    private static string Ruler(WorkingHours hours, ScheduledStep step)
+    private static string Ruler(WorkingHours hours, WorkPiece piece)
     {
         int cells = (int)Math.Ceiling(hours.Length.TotalMinutes / CellMinutes);
-        double from = (step.Start.TimeOfDay - hours.From).TotalMinutes / CellMinutes;
-        double to = from + (step.Step.Duration.TotalMinutes / CellMinutes);
+        double from = (piece.Start.TimeOfDay - hours.From).TotalMinutes / CellMinutes;
+        double to = from + ((piece.End - piece.Start).TotalMinutes / CellMinutes);
         return string.Concat(Enumerable.Range(0, cells).Select(cell => to > cell && from < cell + 1 ? '▆' : cell % 4 == 0 ? '┊' : '·'));
     }
 }

@@ -83,7 +83,7 @@ public static class GenericCatalogue
             TouchDry = TimeSpan.FromMinutes(45),
             RecoatOpens = TimeSpan.FromHours(1),
             RecoatCloses = TimeSpan.FromHours(24),
-            WaterService = TimeSpan.FromHours(48),
+            WaterService = TimeSpan.FromHours(24),
             FullCure = TimeSpan.FromDays(7),
             Source = Generic,
         },

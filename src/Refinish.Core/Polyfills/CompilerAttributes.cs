@@ -22,6 +22,34 @@ namespace System.Runtime.CompilerServices
         public bool IsOptional { get; init; }
     }
 
+    // Without these four the compiler writes its own into the assembly, in a namespace that carries its name.
+    [AttributeUsage(AttributeTargets.All, Inherited = false)]
+    internal sealed class IsReadOnlyAttribute : Attribute
+    {
+    }
+
+    [AttributeUsage(AttributeTargets.Module, Inherited = false)]
+    internal sealed class RefSafetyRulesAttribute(int version) : Attribute
+    {
+        public readonly int Version = version;
+    }
+
+    [AttributeUsage(AttributeTargets.All, Inherited = false)]
+    internal sealed class NullableContextAttribute(byte flag) : Attribute
+    {
+        public readonly byte Flag = flag;
+    }
+
+    [AttributeUsage(AttributeTargets.All, Inherited = false)]
+    internal sealed class NullableAttribute : Attribute
+    {
+        public readonly byte[] NullableFlags;
+
+        public NullableAttribute(byte flag) => NullableFlags = [flag];
+
+        public NullableAttribute(byte[] flags) => NullableFlags = flags;
+    }
+
     [AttributeUsage(AttributeTargets.Parameter)]
     internal sealed class CallerArgumentExpressionAttribute(string parameterName) : Attribute
     {

@@ -41,6 +41,35 @@ public class JobScheduleTests
     }
 
     [Fact]
+    [Evidence(Basis.Independent, "by hand: 20 h from 15:00 in days of 9 h are 2 + 9 + 9 h, so it ends on the third day at 17:00 and the coat waits for the fourth")]
+    public void Interruptible_work_goes_on_the_next_morning()
+    {
+        JobSchedule schedule = new(
+            Monday,
+            Day,
+            [new("mask", TimeSpan.FromHours(7)), new("sand", TimeSpan.FromHours(20), interruptible: true), new("prime", TimeSpan.FromHours(1))],
+            []);
+        Assert.Equal(
+            [(Monday.AddHours(7), Monday.AddHours(9)), (Monday.AddDays(1), Monday.AddDays(1).AddHours(9)), (Monday.AddDays(2), Monday.AddDays(2).AddHours(9))],
+            schedule.Steps[1].Pieces.Select(piece => (piece.Start, piece.End)));
+        Assert.Equal(Monday.AddDays(3), schedule.Steps[2].Start);
+        Assert.Equal(TimeSpan.FromHours(20), TimeSpan.FromTicks(schedule.Steps[1].Pieces.Sum(piece => (piece.End - piece.Start).Ticks)));
+        Assert.Throws<ArgumentException>(() => new JobSchedule(
+            Monday, Day, [new("sand", TimeSpan.FromHours(1), interruptible: true), new("prime", TimeSpan.FromHours(1))], [new StepLag("sand", "prime", TimeSpan.Zero, TimeSpan.FromHours(1), "open time")]));
+    }
+
+    [Fact]
+    [Evidence(Basis.Contract, "a job that starts at night or at the very end of a day begins the next morning")]
+    public void A_late_start_waits_for_the_morning()
+    {
+        foreach (double hour in new[] { 9.0, 12.0 })
+        {
+            JobSchedule schedule = new(Monday.AddHours(hour), Day, [new("mask", TimeSpan.FromHours(1), interruptible: true)], []);
+            Assert.Equal(Monday.AddDays(1), schedule.Steps[0].Start);
+        }
+    }
+
+    [Fact]
     [Evidence(Basis.Contract, "a contradiction is named in words, not thrown")]
     public void A_contradiction_is_named()
     {
