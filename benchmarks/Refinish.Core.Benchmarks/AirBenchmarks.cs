@@ -20,6 +20,7 @@ public class AirBenchmarks
 
     private readonly Room room = new(Length.FromFeet(8), Length.FromFeet(5), Length.FromFeet(8));
     private readonly Exhaust fan = new() { LabelFlow = VolumeFlow.FromCubicFeetPerMinute(250) };
+    private readonly NearField near = NearField.Hemisphere(Length.FromMeters(0.8), Speed.FromMetersPerSecond(0.1));
     private Emission[] oneProduct = [];
     private Emission[] twoProducts = [];
     private Emission[] mixed = [];
@@ -63,6 +64,21 @@ public class AirBenchmarks
 
     [Benchmark]
     public double WipesPrimerAndTails() => Everything(mixed);
+
+    /// <summary>The same day, with every comparison and caution written out.</summary>
+    [Benchmark]
+    public int Judged()
+    {
+        AirStudy study = new(room, fan, oneProduct, TimeSpan.FromHours(8));
+        return study.Exposure.Count + study.Cautions.Count + (int)study.AdditiveLimit.Outcome + (int)study.StrictestLimit.Outcome + (int)study.ShortTermLimit.Outcome;
+    }
+
+    [Benchmark]
+    public double NearAndFar()
+    {
+        NearFieldStudy zones = new(new AirStudy(room, fan, oneProduct, TimeSpan.FromHours(8)), near);
+        return zones.Substances.Sum(air => air.Near.Peak.DecimalFractions + air.Far.Peak.DecimalFractions);
+    }
 
     [Benchmark]
     public double Fire() => new AirStudy(room, fan, oneProduct, TimeSpan.FromHours(8)).FlammableLimit.Value!.Value;

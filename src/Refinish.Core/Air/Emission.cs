@@ -64,6 +64,10 @@ public abstract record Emission
 
     private protected abstract TimeSpan Applied { get; }
 
+    /// <summary>The emission, its mass and its times.</summary>
+    /// <returns>One line of text.</returns>
+    public abstract override string ToString();
+
     /// <summary>The parts of the volatile mass that leave at one rate each; their shares add up to 1.</summary>
     internal abstract IEnumerable<ReleaseTerm> Terms();
 

@@ -8,7 +8,9 @@ namespace Refinish.Air;
 /// A round duct from the fan to the open: how fast the air is in it, v = 4Q/(πd²). Too fast and the fan loses its flow to friction; too slow and overspray settles.
 /// </summary>
 /// <example><code>
+/// // the fan of Exhaust
 /// ExhaustDuct duct = new(fan.EffectiveFlow, Length.FromInches(8));
+/// Speed inside = duct.Speed;      // 2.183 m/s
 /// IReadOnlyList&lt;LimitComparison&gt; speeds = duct.Comparisons;
 /// </code></example>
 public sealed record ExhaustDuct

@@ -9,8 +9,9 @@ namespace Refinish.Air;
 /// A = Q/v. An opening that is too small starves the fan, and a gas appliance nearby may draw its flue gas in.
 /// </summary>
 /// <example><code>
+/// // the fan of Exhaust
 /// MakeUpOpening opening = new(fan.EffectiveFlow, Speed.FromFeetPerMinute(500)) { Given = Area.FromSquareMeters(0.03) };
-/// Area needed = opening.Needed;
+/// Area needed = opening.Needed;      // 0.0279 m²
 /// </code></example>
 public sealed record MakeUpOpening
 {

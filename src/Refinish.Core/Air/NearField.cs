@@ -15,7 +15,7 @@ namespace Refinish.Air;
 /// </remarks>
 /// <example><code>
 /// NearField overTheTub = NearField.Box(Length.FromMeters(1.5), Length.FromMeters(0.75), Length.FromMeters(0.8), Speed.FromMetersPerSecond(0.1));
-/// VolumeFlow exchange = overTheTub.InterzonalFlow;
+/// VolumeFlow exchange = overTheTub.InterzonalFlow;      // 850.5 m³/h
 /// </code></example>
 public sealed record NearField
 {

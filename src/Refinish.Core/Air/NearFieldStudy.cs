@@ -16,6 +16,7 @@ namespace Refinish.Air;
 /// A fan that draws straight from the near field is better than this.
 /// </remarks>
 /// <example><code>
+/// // the study of AirStudy
 /// NearField near = NearField.Box(Length.FromMeters(1.5), Length.FromMeters(0.75), Length.FromMeters(0.8), Speed.FromMetersPerSecond(0.1));
 /// NearFieldStudy zones = new(study, near);
 /// double there = zones.Substances[0].Near.FifteenMinuteAverage.PartsPerMillion;

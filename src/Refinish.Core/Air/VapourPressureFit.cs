@@ -8,7 +8,7 @@ namespace Refinish.Air;
 /// <example><code>
 /// VapourPressureFit acetone = VapourPressureFit.Antoine("67-64-1", "acetone", 9.2184, 1197.01, -45.09,
 ///     Temperature.FromKelvins(247.38), Temperature.FromKelvins(350.65), Standing.SecondHand, Source.Published("Poling, The Properties of Gases and Liquids, 5th ed.", "Appendix A"));
-/// Pressure at20 = acetone.PressureAt(Temperature.FromDegreesCelsius(20));
+/// Pressure at20 = acetone.PressureAt(Temperature.FromDegreesCelsius(20));      // 24712 Pa
 /// </code></example>
 public sealed record VapourPressureFit
 {

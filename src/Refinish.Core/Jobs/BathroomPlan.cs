@@ -214,7 +214,7 @@ public sealed class BathroomPlan
 
     private IEnumerable<LimitComparison> ProtectionOf()
     {
-        IEnumerable<LimitComparison> vapour = Air is null ? [] : Air.Exposure;
+        IEnumerable<LimitComparison> vapour = Air is null ? [] : Air.Exposure.Select(exposure => exposure.Comparison);
         IEnumerable<LimitComparison> mist = Job.Site.AirborneFraction is null && Coats.Any(coat => coat.Layer.Product.IsocyanateFraction.DecimalFractions > 0)
             ? [new LimitComparison("polyisocyanate mist while spraying", null, Job.Site.IsocyanateLimit?.KilogramsPerCubicMeter, LimitSense.AtMost, Measure.MassConcentration, Job.Site.IsocyanateLimitSource)]
             : IsocyanateScreens.Select(screen => screen.Comparison).Distinct();

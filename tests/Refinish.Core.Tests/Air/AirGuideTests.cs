@@ -11,6 +11,21 @@ namespace Refinish.Tests.Air;
 /// <summary>The worked example of docs/air.md, as it stands there.</summary>
 public class AirGuideTests
 {
+    [Theory]
+    [InlineData("OSHA PEL", 13, 3, 0)]
+    [InlineData("NIOSH REL", 19, 1, 2)]
+    [InlineData("NIOSH IDLH", 10, 0, 2)]
+    [InlineData("EU indicative limit", 0, 2, 0)]
+    [InlineData("Oregon OSHA PEL", 0, 2, 0)]
+    [Evidence(Basis.Contract, "the guide's table of how well the limits were looked up is that of the data")]
+    public void The_guides_table_of_standing_is_current(string authority, int seen, int secondHand, int fromMemory)
+    {
+        ExposureLimit[] limits = [.. PublishedLimits.All.Where(limit => limit.Authority == authority)];
+        Assert.Equal(seen, limits.Count(limit => limit.Standing == Standing.Seen));
+        Assert.Equal(secondHand, limits.Count(limit => limit.Standing == Standing.SecondHand));
+        Assert.Equal(fromMemory, limits.Count(limit => limit.Standing == Standing.FromMemory));
+    }
+
     [Fact]
     [Evidence(Basis.Independent, "the guide's numbers by hand: closed form of one coat at 6 min, M/F over eight hours, M/F + M/β in the near field, and Simpson's rule over the hand formula for the fifteen minutes; as many figures as the guide prints")]
     public void The_worked_example_of_the_guide()
