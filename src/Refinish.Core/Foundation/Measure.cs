@@ -54,6 +54,9 @@ public sealed class Measure : IEquatable<Measure>
     /// <summary>The volume of a room: m³ or ft³.</summary>
     public static Measure RoomVolume { get; } = new("room volume", new("m³", 1), new("ft³", Foot * Foot * Foot));
 
+    /// <summary>What one part in a room's air amounts to per volume: 1/m³ or 1/ft³.</summary>
+    public static Measure PerRoomVolume { get; } = new("per room volume", new("1/m³", 1), new("1/ft³", 1 / (Foot * Foot * Foot)));
+
     /// <summary>A weighed mass: g or oz.</summary>
     public static Measure Mass { get; } = new("mass", new("g", 1e-3), new("oz", Pound / 16));
 
@@ -71,6 +74,9 @@ public sealed class Measure : IEquatable<Measure>
 
     /// <summary>An airflow: m³/h or ft³/min.</summary>
     public static Measure Airflow { get; } = new("airflow", new("m³/h", 1.0 / 3600), new("ft³/min", Foot * Foot * Foot / 60));
+
+    /// <summary>The speed of air in an opening, in a duct or about a person: m/s or ft/min.</summary>
+    public static Measure AirSpeed { get; } = new("air speed", new("m/s", 1), new("ft/min", Foot / 60));
 
     /// <summary>How often the air of a room is replaced: air changes per hour.</summary>
     public static Measure AirChanges { get; } = new("air changes", new("1/h", 1.0 / 3600), new("1/h", 1.0 / 3600));

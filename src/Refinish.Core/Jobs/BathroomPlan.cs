@@ -201,7 +201,7 @@ public sealed class BathroomPlan
         DateTimeOffset Spraying(CoatPlan coat) => TimeOf(coat.Name).End - coat.Quantity.SprayTime;
         DateTimeOffset first = Spraying(evaporating[0]);
         return new AirStudy(
-            job.Site.Room,
+            job.Site.Room with { AirTemperature = job.Site.Room.AirTemperature ?? job.Site.Air.DryBulb },
             job.Site.Exhaust,
             [.. evaporating.Select(coat => new SolventEmission
             {
@@ -221,7 +221,7 @@ public sealed class BathroomPlan
 
     private IEnumerable<LimitComparison> ProtectionOf()
     {
-        IEnumerable<LimitComparison> vapour = Air is null ? [] : Air.Exposure;
+        IEnumerable<LimitComparison> vapour = Air is null ? [] : Air.Exposure.Select(exposure => exposure.Comparison);
         IEnumerable<LimitComparison> mist = Job.Site.AirborneFraction is null && Coats.Any(coat => coat.Layer.Product.IsocyanateFraction.DecimalFractions > 0)
             ? [new LimitComparison("polyisocyanate mist while spraying", null, Job.Site.IsocyanateLimit?.KilogramsPerCubicMeter, LimitSense.AtMost, Measure.MassConcentration, Job.Site.IsocyanateLimitSource)]
             : IsocyanateScreens.Select(screen => screen.Comparison).Distinct();
