@@ -19,8 +19,8 @@ public sealed record CoatPlan
         Layer = layer;
         Quantity = new CoatQuantity(area, layer, job.Gun, job.Residue);
         Window = new SprayWindow(job.Site.Air, job.Site.Surface, layer.Product.SprayLimits);
-        InCup = new CureForecast(layer.Product.Cure, job.Site.Air.DryBulb);
-        OnSurface = new CureForecast(layer.Product.Cure, job.Site.Surface);
+        InCup = new CureForecast(layer.Product.CureNear(job.Site.Air.DryBulb), job.Site.Air.DryBulb);
+        OnSurface = new CureForecast(layer.Product.CureNear(job.Site.Surface), job.Site.Surface);
         Batches = InCup.IsAvailable
             ? new BatchPlan(Quantity.PouredVolume, job.Gun.MeanRate, InCup.PotLife, InCup.Induction ?? TimeSpan.Zero, job.Batches)
             : null;
