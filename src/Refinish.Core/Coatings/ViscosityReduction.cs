@@ -9,15 +9,15 @@ namespace Refinish.Coatings;
 /// <para>ln ν = φ_c·ln ν_c + φ_r·ln ν_r with φ the parts by volume, so R = φ_r/φ_c = ln(ν_c/ν)/ln(ν/ν_r). The form is Arrhenius's rule for mixtures of liquids
 /// (from memory).</para>
 /// <para>It knows nothing of how well a solvent dissolves a resin or of thickeners. Against six pairs of Ford cup readings of a waterborne paint before and after
-/// 10 % of water, printed in a public forum, it reads 0 to 13 % too many seconds, worst for the thickest. One trial in the shop does better: <see cref="FromTrial"/>
+/// 10 % of water, printed in a public forum, it reads 0 to 8 % too many seconds, worst for the thickest (3 to 13 % if that 10 % was of the paint, not of the whole). One trial in the shop does better: <see cref="FromTrial"/>
 /// finds the reducer viscosity that the rule would have needed for it.</para>
 /// </remarks>
 /// <example><code>
 /// ViscosityReduction reduce = new(
 ///     FlowCups.Ford4.ViscosityAt(TimeSpan.FromSeconds(35)),
-///     KinematicViscosity.FromSquareMillimetersPerSecond(0.9),
+///     KinematicViscosity.FromCentistokes(0.9),
 ///     FlowCups.Ford4.ViscosityAt(TimeSpan.FromSeconds(22)));
-/// double percent = reduce.Reducer.Percent;   // 12.7 % of the mixed product
+/// double percent = reduce.Reducer.Percent;   // 12.9 % of the mixed product
 /// </code></example>
 public sealed record ViscosityReduction
 {
@@ -111,6 +111,6 @@ public sealed record ViscosityReduction
     }
 
     /// <summary>The reducer in one line.</summary>
-    /// <returns>Text such as <c>about 12.7 % reducer, to be tried</c>.</returns>
+    /// <returns>Text such as <c>about 12.9 % reducer, to be tried</c>.</returns>
     public override string ToString() => "about " + Measure.Percent.Format(Share, DisplayUnits.Si, 3) + " reducer, to be tried";
 }
