@@ -57,7 +57,7 @@ public class CupPlanTests
         Assert.Equal(best.Value.Count, plan.Batches.Count);
         Assert.True(plan.Delivered.Milliliters >= need - 1e-6);
         Assert.All(plan.Batches, batch => Assert.True(
-            batch.Volume.Milliliters <= batch.Cup.Capacity.Milliliters + 1e-9 && batch.Volume >= batch.Cup.Smallest && batch.Volume.Milliliters / use <= minutes + 1e-9, plan.ToString()));
+            batch.Volume.Milliliters <= batch.Cup.Capacity.Milliliters + 1e-9 && batch.Volume.Milliliters >= batch.Cup.Smallest.Milliliters - 1e-9 && batch.Volume.Milliliters / use <= minutes + 1e-9, plan.ToString()));
     }
 
     [Property(MaxTest = 200)]
