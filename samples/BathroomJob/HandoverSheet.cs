@@ -3,13 +3,17 @@ using Refinish.Jobs;
 
 namespace Refinish.Samples.BathroomJob;
 
-/// <summary>What the customer takes, what the shop files, and the cautions of the whole job.</summary>
+/// <summary>What the customer takes, what the shop files, and what the plan takes for granted.</summary>
 internal static class HandoverSheet
 {
     public static void Write(Paper paper, BathroomPlan plan)
     {
         paper.Heading("Handover");
-        if (plan.Handover is Handover handover)
+        if (plan.Handover is not Handover handover)
+        {
+            paper.Line("Nothing can be promised while the job sheet says STOP.");
+        }
+        else
         {
             paper.Line("No water before " + Paper.Day(handover.WaterFrom) + " " + Paper.Clock(handover.WaterFrom) + " (coating " + Paper.Day(handover.CoatingReady) + " "
                 + Paper.Clock(handover.CoatingReady) + ", caulk " + Paper.Day(handover.CaulkReady) + " " + Paper.Clock(handover.CaulkReady) + ")");
@@ -25,12 +29,6 @@ internal static class HandoverSheet
             {
                 paper.Line(entry, 2, "[ ] ");
             }
-        }
-
-        paper.Heading("Cautions");
-        foreach (Caution caution in plan.Cautions)
-        {
-            paper.Line(caution.Sentence + " (Decided by: " + caution.DecidedBy + ".)", 0, "! ");
         }
 
         paper.Heading("Taken for granted");

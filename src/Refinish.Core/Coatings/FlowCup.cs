@@ -9,7 +9,7 @@ namespace Refinish.Coatings;
 /// equation. A paint that thins under shear reads differently in every cup. A worn cup reads low: check it with a standard oil.
 /// </remarks>
 /// <example><code>
-/// KinematicViscosity viscosity = FlowCups.Ford4.ViscosityAt(TimeSpan.FromSeconds(20));   // 59.7 mm²/s
+/// KinematicViscosity viscosity = FlowCups.Ford4.ViscosityAt(TimeSpan.FromSeconds(20));   // 59.7 cSt
 /// TimeSpan same = FlowCups.Zahn2.TimeFor(viscosity);                                     // 31.1 s
 /// </code></example>
 public sealed record FlowCup

@@ -13,7 +13,7 @@ namespace Refinish.Coatings;
 /// </remarks>
 /// <example><code>
 /// MixedCoating coat = new(GenericCatalogue.AcrylicUrethaneTopcoat, Ratio.FromPercent(10));
-/// double solids = coat.VolumeSolids.Percent;                      // 48 / 1.1 = 43.6
+/// double solids = coat.VolumeSolids.Percent;                      // 43.6 = 48 / 1.1
 /// LimitComparison voc = coat.Compare(VocLimits.SouthCoast1113);
 /// </code></example>
 public sealed record MixedCoating

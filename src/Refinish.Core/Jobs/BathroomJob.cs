@@ -86,8 +86,17 @@ public sealed record BathroomJob
         init => field = Guard.NotNull(value, nameof(Site));
     }
 
-    /// <summary>Work starts not before this instant; its offset is the clock of the working hours.</summary>
-    public required DateTimeOffset Start { get; init; }
+    /// <summary>Work starts not before this instant, in the years 1900 to 2200; its offset is the clock of the working hours.</summary>
+    /// <exception cref="ArgumentOutOfRangeException">Outside those years.</exception>
+    public required DateTimeOffset Start
+    {
+        get;
+        init
+        {
+            Guard.Count(value.Year, 1900, 2200, nameof(Start));
+            field = value;
+        }
+    }
 
     /// <summary>Hours in which someone is on site.</summary>
     /// <exception cref="ArgumentNullException">Missing.</exception>
@@ -159,6 +168,19 @@ public sealed record BathroomJob
         init => field = Guard.NotNull(value, nameof(Filler));
     }
     = FillerPolicy.Generic with { Product = FillerProduct.GenericEpoxy };
+
+    /// <summary>How long new grout has to dry before it is etched, abraded or coated, 0 to 14 days; 24 h unless given (from memory, unverified: the grout's data sheet decides).</summary>
+    /// <exception cref="ArgumentOutOfRangeException">Outside the range.</exception>
+    public TimeSpan GroutWait
+    {
+        get;
+        init
+        {
+            Guard.Within(value, Bounds.NotNegative(Measure.Hours, 14 * 86400), nameof(GroutWait));
+            field = value;
+        }
+    }
+    = TimeSpan.FromHours(24);
 
     /// <summary>How long new caulk has to stand before water, 0 to 14 days; 24 h unless given (from memory, unverified: the sealant's data sheet decides).</summary>
     /// <exception cref="ArgumentOutOfRangeException">Outside the range.</exception>

@@ -81,9 +81,8 @@ public sealed record Handover
     public Workings Workings()
     {
         DateTimeOffset last = coats[coats.Count - 1].End;
-        Expression Ready(Func<CoatPlan, TimeSpan?> stage) => coats
-            .Select(one => Hours("t_end", one.End - last) + Hours("t_stage", stage(one.Coat) ?? TimeSpan.Zero))
-            .Aggregate(Expression.Max);
+        Expression Ready(Func<CoatPlan, TimeSpan?> stage) => Expression.Max(coats
+            .Select((one, i) => Hours("t_end," + Figures.Fixed(i + 1, 0), one.End - last) + Hours("t_stage," + Figures.Fixed(i + 1, 0), stage(one.Coat) ?? TimeSpan.Zero)));
         Source slowest = Source.Derived("each coat counts from its own end; the slowest decides");
         WorkingStep coating = new("coating ready for water", "t_coating", Ready(coat => coat.OnSurface.WaterService), (CoatingReady - last).TotalSeconds, Measure.Hours, slowest);
         WorkingStep caulk = new("caulk ready for water", "t_caulk", Hours("t_visit", HandedOver - last) + Hours("t_wait", CaulkReady - HandedOver), (CaulkReady - last).TotalSeconds, Measure.Hours, Source.FromMemory("new caulk stands a day before water; the sealant's data sheet decides"));
