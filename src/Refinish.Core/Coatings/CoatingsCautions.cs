@@ -26,6 +26,27 @@ internal static class CoatingsCautions
         "29 CFR 1926.1153 and 40 CFR 745 or the local equivalent",
         Source.Published("29 CFR 1926.1153", "respirable crystalline silica in construction"));
 
+    /// <summary>A content of the can is not a concentration in the room.</summary>
+    public static readonly Caution Content = new(
+        Hazard.SolventVapour,
+        "A content within a limit says what a coating may hold, not what the air in the room holds: in a small bathroom a coating within every limit can still fill the air with more vapour than a person or a flame may meet.",
+        "the safety data sheet, air sampling, and the local fire code; the air district for the limit",
+        Source.Derived("content of a coating against concentration in air"));
+
+    /// <summary>Isocyanates sensitise.</summary>
+    public static readonly Caution Isocyanate = new(
+        Hazard.Isocyanate,
+        "The hardener holds isocyanates, which sensitise skin and lungs: no skin contact while mixing, and supplied air when it is sprayed.",
+        "the safety data sheet and the employer's respiratory protection programme",
+        Source.Published("NIOSH Alert 96-111 (1996)", "isocyanates; that skin contact sensitises too is from memory"));
+
+    /// <summary>A can of isocyanate that took up water is under pressure.</summary>
+    public static readonly Caution SwollenCan = new(
+        Hazard.Isocyanate,
+        "An opened can of isocyanate takes up moisture and makes gas: do not open one that bulges, and do not use what is cloudy, thick or has a skin, whatever its age.",
+        "the product's safety data sheet",
+        Source.CommonPractice("opened isocyanate hardeners"));
+
     public static IEnumerable<Caution> Of(SystemStep step)
     {
         switch (step.Kind)

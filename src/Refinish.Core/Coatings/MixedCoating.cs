@@ -91,6 +91,10 @@ public sealed record MixedCoating
         ExemptVolume = Volume.FromCubicMeters(1e-3 * ec / (1 + reducer)),
     };
 
+    /// <summary>What a content does not say, and what the hardener holds.</summary>
+    public IReadOnlyList<Caution> Cautions => new ValueList<Caution>(
+        Product.IsocyanateFraction.DecimalFractions > 0 ? [CoatingsCautions.Content, CoatingsCautions.Isocyanate] : [CoatingsCautions.Content]);
+
     /// <summary>The product with as much reducer as its data sheet allows: what rules on volatile organic compounds look at.</summary>
     /// <param name="product">The product.</param>
     /// <returns>The coating at its maximum of reducer.</returns>

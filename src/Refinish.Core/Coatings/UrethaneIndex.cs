@@ -92,6 +92,9 @@ public sealed record UrethaneIndex
     /// <summary>Isocyanate groups per hydroxyl of the resin after water and alcohol have taken theirs; negative when they could take more than there is.</summary>
     public double IndexAfterReducer => (Nco - Taken) / Oh;
 
+    /// <summary>What the hardener holds.</summary>
+    public IReadOnlyList<Caution> Cautions { get; } = new ValueList<Caution>([CoatingsCautions.Isocyanate]);
+
     private double Nco => isocyanate * isocyanateContent / EquivalentWeights.IsocyanateGroup;
 
     private double Oh => resin * hydroxylNumber / EquivalentWeights.PotassiumHydroxide;

@@ -13,7 +13,7 @@ internal sealed class CupSearch
     /// <summary>A whole number of graduations must not be missed by the last bits of a double.</summary>
     public const double Slack = 1e-9;
 
-    private const int JoinedStates = 20_000;
+    private const int JoinedStates = 100_000;
     private const int MostStates = 300_000;
 
     private readonly double need;

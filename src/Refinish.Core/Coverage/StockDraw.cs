@@ -84,6 +84,11 @@ public sealed record StockDraw
     /// <summary>Mixed product still to be bought.</summary>
     public Volume ToBuy => Volume.FromCubicMeters(Math.Max(0, need - covered));
 
+    /// <summary>What goes with opened hardeners; empty when none of them is an isocyanate.</summary>
+    public IReadOnlyList<Caution> Cautions => Product.Hardener?.IsocyanateContent is not null || Product.IsocyanateFraction.DecimalFractions > 0
+        ? new ValueList<Caution>([CoatingsCautions.SwollenCan])
+        : ValueList<Caution>.Empty;
+
     /// <summary>How the two follow.</summary>
     /// <returns>The derivation.</returns>
     public Workings Workings()

@@ -149,6 +149,8 @@ public class VocTests
         Numbers.Close(organic / (5.5 - (water / 998.15)), coat.Voc!.Regulatory.GramsPerLiter, 1e-12);
         Numbers.HoldsToKernel(coat.Workings());
         Assert.Equal(ComparisonOutcome.Beyond, coat.Compare(VocLimits.SouthCoast1113).Outcome);
+        Assert.Equal([Hazard.SolventVapour, Hazard.Isocyanate], coat.Cautions.Select(caution => caution.Hazard));
+        Assert.Equal([Hazard.SolventVapour], new MixedCoating(GenericCatalogue.EpoxyPrimer, Ratio.Zero).Cautions.Select(caution => caution.Hazard));
         Assert.True(MixedCoating.AtMaximumReducer(Topcoat).Voc!.Regulatory > coat.Voc.Regulatory);
     }
 

@@ -136,6 +136,17 @@ public class CupPlanTests
     }
 
     [Fact]
+    [Evidence(Basis.Independent, "by hand: the last millilitre takes the fine cup, which holds 250; what is left, at least 39 621 mL, takes 20 of the large ones, so 21 in all")]
+    public void A_large_need_is_exact_too()
+    {
+        CupPlan plan = new(Volume.FromMilliliters(39871), Rate, null, TimeSpan.Zero, new CupRules { Cups = [Cup(2000, 10, 300), Cup(600, 5, 50), Cup(250, 1, 25)] });
+        Numbers.Near(39871, plan.Mixed.Milliliters, 1e-4);
+        Assert.Equal(21, plan.Batches.Count);
+        Assert.Empty(plan.Cautions);
+        Numbers.HoldsToKernel(plan.Workings());
+    }
+
+    [Fact]
     [Evidence(Basis.Contract, "outside the product's temperatures there are no batches, and the plan says by how much")]
     public void No_times_no_batches()
     {

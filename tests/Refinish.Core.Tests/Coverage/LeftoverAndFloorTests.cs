@@ -29,6 +29,8 @@ public class LeftoverAndFloorTests
         LimitComparison age = Assert.Single(draw.NotCounted);
         Assert.Equal(ComparisonOutcome.Beyond, age.Outcome);
         Numbers.HoldsToKernel(draw.Workings());
+        Assert.Empty(draw.Cautions);
+        Assert.Equal(Hazard.Isocyanate, Assert.Single(new StockDraw(GenericCatalogue.AcrylicUrethaneTopcoat, Volume.FromLiters(1), Day, []).Cautions).Hazard);
         Assert.Equal("450 mL from leftovers, 250 mL to buy", draw.ToString());
     }
 
