@@ -48,7 +48,7 @@ internal static class MixingCards
             paper.Line("Read  " + reading + (reading.Comparison.Remedy is string remedy ? ", more than the data sheet allows. " + remedy : string.Empty));
         }
 
-        paper.Line("VOC   " + MixedCoating.AtMaximumReducer(coat.Layer.Product).Compare(VocLimits.CaliforniaMeasure2007) + " (" + VocLimits.CaliforniaMeasure2007.Source + ")");
+        paper.Line("Limit " + MixedCoating.AtMaximumReducer(coat.Layer.Product).Compare(VocLimits.CaliforniaMeasure2007) + " (" + VocLimits.CaliforniaMeasure2007.Source + ")");
         List<string[]> rows =
         [
             ["", "fill line", "fill line", "fill line", "scale", "scale", "scale"],
