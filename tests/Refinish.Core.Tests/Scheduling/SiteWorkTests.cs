@@ -2,6 +2,7 @@ using System;
 using System.Collections.Generic;
 using System.Linq;
 using System.Threading;
+using FsCheck;
 using FsCheck.Xunit;
 using Refinish.Scheduling;
 using Refinish.Tests.Support;
@@ -92,32 +93,30 @@ public class SiteWorkTests
     }
 
     [Fact]
-    [Evidence(Basis.Independent, "by hand: the cure of 40 h from Monday 9:00 ends on Wednesday 1:00; the free hour of work can be done on Monday or on Wednesday but not need a visit on Tuesday")]
+    [Evidence(Basis.Independent, "by hand: 40 h after Monday 9:00 is Wednesday 1:00, so refit 8 to 10 and stand until 15:00. Polish could be on Tuesday at 8, but on Wednesday at 10 it costs no third visit and no time")]
     public void Visits_are_as_few_as_the_end_allows()
     {
         SiteWork work = new()
         {
             Start = Monday,
             Calendar = Week,
-            Steps =
+            Steps = [Step("coat", 1, "bath"), Step("polish", 1, "bath"), Step("refit", 2, "bath"), Step("caulk stands", 5, "bath") with { People = 0 }],
+            Lags =
             [
-                Step("coat", 1, "bath"),
-                Step("refit", 2, "bath"),
-                Step("polish tap", 8, null),
-                Step("caulk", 6, null),
+                new("coat", "refit", TimeSpan.FromHours(40), null, "cure"),
+                new("coat", "polish", TimeSpan.FromHours(12), null, "hard enough to polish"),
+                new("refit", "caulk stands", TimeSpan.Zero, TimeSpan.Zero, "stands at once"),
             ],
-            Lags = [new("coat", "refit", TimeSpan.FromHours(40), null, "cure"), new("coat", "caulk", TimeSpan.FromHours(16), null, "dry")],
         };
         SiteSchedule schedule = work.Solve();
-
-        // Earliest end: refit on Wednesday 8 to 10. Of 17 h of work, 9 fit on Monday and 2 on Wednesday by 10:00, so Tuesday is needed: three visits.
-        Assert.Equal(Monday.AddDays(2).AddHours(2), schedule.Finish);
-        Assert.Equal(3, schedule.Visits.Count);
-        SiteSchedule fewer = (work with { Steps = [work.Steps[0], work.Steps[1], work.Steps[3] with { Duration = TimeSpan.FromHours(1) }], Lags = [work.Lags[0] with { }, new("coat", "caulk", TimeSpan.FromHours(12), null, "dry")] }).Solve();
-        Assert.Equal(Monday.AddDays(2).AddHours(3), fewer.Finish is DateTimeOffset end && end == Monday.AddDays(2).AddHours(2) ? end.AddHours(1) : fewer.Finish);
-        Assert.True(fewer.IsEarliest);
-        Assert.True(fewer.HasFewestVisits);
-        Assert.Empty(SiteVerifier.Breaches(fewer));
+        Assert.Equal(Monday.AddDays(2).AddHours(7), schedule.Finish);
+        Assert.Equal([Monday, Monday.AddDays(2)], schedule.Visits.Select(visit => visit.Arrives));
+        Assert.Equal(Monday.AddDays(2).AddHours(2), schedule.Find("polish").Start);
+        Assert.True(schedule.IsEarliest);
+        Assert.True(schedule.HasFewestVisits);
+        Assert.Empty(SiteVerifier.Breaches(schedule));
+        Assert.Equal(["coat", "refit", "caulk stands"], schedule.CriticalChain.Select(link => link.Step));
+        Numbers.HoldsToKernel(schedule.Workings());
     }
 
     [Fact]
@@ -142,11 +141,11 @@ public class SiteWorkTests
         Assert.Equal(ChainLinkKind.Tool, work.Solve().Steps.Single(step => step.Start == Monday.AddHours(2)).Driver.Kind);
     }
 
-    [Property(MaxTest = 120)]
+    [Property(MaxTest = 400)]
     [Evidence(Basis.Independent, "small random works: every start on the hour within four days tried, each complete plan read by the verifier, earliest end and then fewest visits kept")]
-    public void The_optimum_equals_brute_force(uint[] seeds)
+    public void The_optimum_equals_brute_force(DoNotSize<int> seed)
     {
-        SiteWork work = RandomSmall(seeds);
+        SiteWork work = RandomSmall(seed.Item);
         (DateTimeOffset? end, int visits) = BruteForce(work);
         SiteSchedule schedule = work.Solve();
         if (schedule.IsPossible)
@@ -170,9 +169,9 @@ public class SiteWorkTests
 
     [Property(MaxTest = 150)]
     [Evidence(Basis.Independent, "random works of several bathrooms, crews and tools: the verifier finds no breach, the proved bound is not above the end, twice the same work gives the same schedule")]
-    public void No_rule_is_broken(uint[] seeds)
+    public void No_rule_is_broken(DoNotSize<int> seed)
     {
-        SiteWork work = RandomLarge(seeds);
+        SiteWork work = RandomLarge(seed.Item);
         SiteSchedule schedule = work.Solve(SearchEffort.Standard with { Nodes = 300, NodesPerGroup = 60, Orders = 3 });
         if (!schedule.IsPossible)
         {
@@ -190,9 +189,9 @@ public class SiteWorkTests
 
     [Property(MaxTest = 100)]
     [Evidence(Basis.Identity, "the critical chain starts at the start of the work, each link is driven by the one before, and its times add up to the end")]
-    public void The_chain_adds_up_to_the_end(uint[] seeds)
+    public void The_chain_adds_up_to_the_end(DoNotSize<int> seed)
     {
-        SiteSchedule schedule = RandomLarge(seeds).Solve(SearchEffort.Standard with { Nodes = 300, NodesPerGroup = 60, Orders = 2 });
+        SiteSchedule schedule = RandomLarge(seed.Item).Solve(SearchEffort.Standard with { Nodes = 300, NodesPerGroup = 60, Orders = 2 });
         if (!schedule.IsPossible)
         {
             return;
@@ -305,24 +304,39 @@ public class SiteWorkTests
         return new SiteWork { Start = Monday, Calendar = Week, Steps = steps, Lags = lags };
     }
 
-    private static SiteWork RandomSmall(uint[]? seeds)
+    // Twenty numbers from one, the same on every platform.
+    private static uint[] Draw(int seed)
     {
-        uint[] s = [.. seeds ?? [], 11, 23, 47, 91];
-        int count = 2 + (int)(s[0] % 3);
-        List<SiteStep> steps = [.. Enumerable.Range(0, count).Select(i => s[i % s.Length] + (uint)(i * 7919)).Select((seed, i) => Step("s" + i, 1 + (seed / 3 % 3), seed / 9 % 3 == 0 ? null : "room") with
+        ulong state = unchecked((ulong)seed * 0x9E3779B97F4A7C15UL);
+        uint[] drawn = new uint[20];
+        for (int i = 0; i < drawn.Length; i++)
         {
-            People = seed / 27 % 5 == 0 ? 0 : 1,
-            IsInterruptible = seed / 135 % 3 == 0,
-            Sprays = seed / 405 % 3 == 0,
-            Clearing = TimeSpan.FromHours(seed / 1215 % 3),
-            RaisesDust = seed / 3645 % 3 == 0,
-            DustFree = TimeSpan.FromHours(seed / 10935 % 4),
+            state = unchecked((state * 6364136223846793005UL) + 1442695040888963407UL);
+            drawn[i] = (uint)(state >> 33);
+        }
+
+        return drawn;
+    }
+
+    private static SiteWork RandomSmall(int seed)
+    {
+        uint[] s = Draw(seed);
+        int count = 2 + (int)(s[0] % 3);
+        List<SiteStep> steps = [.. Enumerable.Range(0, count).Select(i => s[10 + i]).Select((own, i) => Step("s" + i, 1 + (own / 3 % 3), own / 9 % 3 == 0 ? null : "room") with
+        {
+            People = own / 27 % 5 == 0 ? 0 : 1,
+            IsInterruptible = own / 135 % 3 == 0,
+            Sprays = own / 405 % 3 == 0,
+            Clearing = TimeSpan.FromHours(own / 1215 % 3),
+            RaisesDust = own / 3645 % 3 == 0,
+            DustFree = TimeSpan.FromHours(own / 10935 % 4),
         })];
         List<StepLag> lags = [];
         for (int i = 0; i < Math.Min(3, s.Length - 1); i++)
         {
             int before = (int)(s[i] / 5 % count);
             int after = (int)((before + 1 + (s[i] / 77 % (count - 1))) % count);
+            (before, after) = s[i] / 500 % 6 == 0 ? (before, after) : (Math.Min(before, after), Math.Max(before, after));
             double least = s[i] / 1000 % 5;
             bool most = s[i] % 2 == 0 && !(steps[before].IsInterruptible && steps[before].IsAttended);
             lags.Add(new StepLag("s" + before, "s" + after, TimeSpan.FromHours(least), most ? TimeSpan.FromHours(least + (s[i] / 10000 % 20)) : null, "lag " + i));
@@ -333,9 +347,9 @@ public class SiteWorkTests
         return new SiteWork { Start = Monday, Calendar = WorkCalendar.Weekdays(hours, Clock, off), Steps = steps, Lags = lags };
     }
 
-    private static SiteWork RandomLarge(uint[]? seeds)
+    private static SiteWork RandomLarge(int seed)
     {
-        uint[] s = [.. seeds ?? [], 5, 17, 31];
+        uint[] s = Draw(seed);
         List<SiteStep> steps = [];
         List<StepLag> lags = [];
         int rooms = 1 + (int)(s[0] % 4);
@@ -344,22 +358,22 @@ public class SiteWorkTests
         {
             for (int i = 0; i < 2 + (int)(s[r % s.Length] % 4); i++)
             {
-                uint seed = s[(i + r) % s.Length] + (uint)((i * 104729) + (r * 1299709));
-                steps.Add(Step("r" + r + "s" + i, 0.5 + (seed % 8 * 0.5), "room " + r) with
+                uint own = s[((5 * r) + i) % s.Length];
+                steps.Add(Step("r" + r + "s" + i, 0.5 + (own % 8 * 0.5), "room " + r) with
                 {
-                    People = (int)(seed / 8 % 7) switch { 0 => 0, 1 => crew, _ => 1 },
-                    IsInterruptible = seed / 56 % 3 == 0,
-                    Sprays = seed / 168 % 3 == 0,
-                    Clearing = TimeSpan.FromHours(seed / 504 % 3),
-                    RaisesDust = seed / 1512 % 4 == 0,
-                    DustFree = TimeSpan.FromHours(seed / 6048 % 5),
-                    Tools = seed / 168 % 3 == 0 ? ["gun"] : [],
+                    People = (int)(own / 8 % 7) switch { 0 => 0, 1 => crew, _ => 1 },
+                    IsInterruptible = own / 56 % 3 == 0,
+                    Sprays = own / 168 % 3 == 0,
+                    Clearing = TimeSpan.FromHours(own / 504 % 3),
+                    RaisesDust = own / 1512 % 4 == 0,
+                    DustFree = TimeSpan.FromHours(own / 6048 % 5),
+                    Tools = own / 168 % 3 == 0 ? ["gun"] : [],
                 });
                 if (i > 0)
                 {
-                    bool most = seed % 3 == 0 && !(steps[^2].IsInterruptible && steps[^2].IsAttended);
-                    double least = seed / 100 % 4 * 0.5;
-                    lags.Add(new StepLag(steps[^2].Name, steps[^1].Name, TimeSpan.FromHours(least), most ? TimeSpan.FromHours(least + 2 + (seed / 1000 % 24)) : null, "lag " + lags.Count));
+                    bool most = own % 3 == 0 && !(steps[^2].IsInterruptible && steps[^2].IsAttended);
+                    double least = own / 100 % 4 * 0.5;
+                    lags.Add(new StepLag(steps[^2].Name, steps[^1].Name, TimeSpan.FromHours(least), most ? TimeSpan.FromHours(least + 2 + (own / 1000 % 24)) : null, "lag " + lags.Count));
                 }
             }
         }
@@ -371,6 +385,7 @@ public class SiteWorkTests
     {
         (DateTimeOffset? End, int Visits) best = (null, 0);
         List<(SiteStep, IReadOnlyList<(DateTimeOffset, DateTimeOffset)>)> plan = [];
+        List<IReadOnlyList<(DateTimeOffset, DateTimeOffset)>>[] choices = [.. work.Steps.Select(step => Choices(work, step).ToList())];
         void Try(int i)
         {
             if (i == work.Steps.Count)
@@ -390,7 +405,7 @@ public class SiteWorkTests
                 return;
             }
 
-            foreach (IReadOnlyList<(DateTimeOffset, DateTimeOffset)> pieces in Choices(work, work.Steps[i]))
+            foreach (IReadOnlyList<(DateTimeOffset, DateTimeOffset)> pieces in choices[i])
             {
                 if (best.End is null || pieces[^1].Item2 <= best.End)
                 {
@@ -409,12 +424,30 @@ public class SiteWorkTests
         return best;
     }
 
-    // Only to save time: what the last step breaks against the earlier ones by its lags.
+    // Only to save time: whether the last step overlaps another in the hands of the one person, or breaks a lag.
     private static bool PairsHold(SiteWork work, List<(SiteStep Step, IReadOnlyList<(DateTimeOffset From, DateTimeOffset Until)> Pieces)> plan)
     {
-        Dictionary<string, IReadOnlyList<(DateTimeOffset From, DateTimeOffset Until)>> placed = plan.ToDictionary(one => one.Step.Name, one => one.Pieces);
-        return work.Lags.All(lag => !placed.TryGetValue(lag.Before, out var before) || !placed.TryGetValue(lag.After, out var after)
-            || (after[0].From - before[^1].Until >= lag.Minimum && !(after[0].From - before[^1].Until > lag.Maximum)));
+        (SiteStep step, IReadOnlyList<(DateTimeOffset From, DateTimeOffset Until)> pieces) = plan[^1];
+        for (int k = 0; k < plan.Count - 1; k++)
+        {
+            (SiteStep other, IReadOnlyList<(DateTimeOffset From, DateTimeOffset Until)> at) = plan[k];
+            if (step.IsAttended && other.IsAttended && pieces[0].From < at[^1].Until && at[0].From < pieces[^1].Until)
+            {
+                return false;
+            }
+
+            foreach (StepLag lag in work.Lags)
+            {
+                TimeSpan? between = lag.Before == step.Name && lag.After == other.Name ? at[0].From - pieces[^1].Until
+                    : lag.Before == other.Name && lag.After == step.Name ? pieces[0].From - at[^1].Until : null;
+                if (between < lag.Minimum || between > lag.Maximum)
+                {
+                    return false;
+                }
+            }
+        }
+
+        return true;
     }
 
     // Whole-hour starts over four days; interruptible work goes on at 8:00 of the next working day, or of a later one, when that saves a visit.
