@@ -66,6 +66,11 @@ internal sealed class EarliestTimes
     public int Push(int first, int second, long gap, long limit, long[] starts, long[] ends) =>
         Move(second, ends[first] + gap, limit, starts, ends) ? Settle(limit, starts, ends) : second;
 
+    /// <summary>Pushes one step, and what follows from it; the times have to be settled.</summary>
+    /// <returns>Whether all hold together by the limit.</returns>
+    public bool Hold(int step, long notBefore, long limit, long[] starts, long[] ends) =>
+        Move(step, notBefore, limit, starts, ends) && Settle(limit, starts, ends) < 0;
+
     private int Settle(long limit, long[] starts, long[] ends)
     {
         int failed = -1;

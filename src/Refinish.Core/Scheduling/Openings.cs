@@ -17,7 +17,9 @@ internal sealed class Openings
     private readonly HashSet<DateTime> daysOff;
     private readonly Func<DateTime, bool>? allowed;
     private readonly DateTime firstDay;
+    private readonly long origin;
     private readonly int mostDays;
+    private readonly long longer;
     private readonly List<long> opens = [];
     private readonly List<long> closes = [];
     private readonly List<long> before = [];
@@ -31,10 +33,17 @@ internal sealed class Openings
     {
         this.calendar = calendar;
         this.allowed = allowed;
+        origin = from.UtcTicks;
         daysOff = [.. calendar.DaysOff];
         firstDay = calendar.Clock.OnSite(from).Date;
         this.mostDays = mostDays;
     }
+
+    private Openings(Openings of, long longer)
+        : this(of.calendar, of.calendar.At(of.origin), of.allowed, of.mostDays) => this.longer = longer;
+
+    /// <summary>The same shifts, each closing so much later, but not after the next opens.</summary>
+    public Openings Longer(long by) => new(this, by);
 
     public long FirstOpen(long time)
     {
@@ -202,9 +211,14 @@ internal sealed class Openings
         // A change of clocks can swallow a shift.
         if (close > open)
         {
+            if (opens.Count > 0 && closes[closes.Count - 1] > open)
+            {
+                closes[closes.Count - 1] = open;
+            }
+
             before.Add(before.Count == 0 ? 0 : before[before.Count - 1] + closes[closes.Count - 1] - opens[opens.Count - 1]);
             opens.Add(open);
-            closes.Add(close);
+            closes.Add(close + longer);
         }
     }
 }

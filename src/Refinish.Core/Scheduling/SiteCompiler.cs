@@ -19,6 +19,7 @@ internal static class SiteCompiler
             model.Duration[i] = step.Duration.Ticks;
             model.Attended[i] = step.IsAttended;
             model.Interruptible[i] = step.IsAttended && step.IsInterruptible;
+            model.Clears[i] = step.Sprays ? step.Clearing.Ticks : StepModel.None;
         }
 
         for (int k = 0; k < lags.Count; k++)
@@ -29,6 +30,7 @@ internal static class SiteCompiler
             }
         }
 
+        model.Rooms.AddRange(Enumerable.Range(0, indices.Count).Where(i => work.Steps[indices[i]].Room is not null).GroupBy(i => work.Steps[indices[i]].Room).Select(room => room.ToArray()));
         AddMeans(work, model, indices);
         for (int i = 0; i < indices.Count; i++)
         {

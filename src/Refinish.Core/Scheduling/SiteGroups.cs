@@ -16,6 +16,7 @@ internal sealed class SiteGroups(
     private readonly (string Name, int Capacity, int[] Need)[] means = [.. Shared(work)];
 
     private int[]? bestOrder;
+    private int bestTogether;
     private int passes;
 
     public long[]? Best { get; private set; }
@@ -53,9 +54,9 @@ internal sealed class SiteGroups(
         }
 
         Bound = Math.Max(Bound, LoadOfAll());
-        foreach (int[] order in OrdersOf(alone))
+        foreach ((int[] order, int together) in OrdersOf(alone))
         {
-            Pass(order);
+            Pass(order, together);
             if (BestEnd == Bound)
             {
                 break;
@@ -85,29 +86,24 @@ internal sealed class SiteGroups(
         all.Means.Add(means[0]);
         long[] starts = new long[all.Count];
         long[] ends = new long[all.Count];
-        return new EarliestTimes(all, openings).Solve(start, horizon, starts, ends) >= 0 ? start : Math.Max(ends.Max(), new LoadBound(all, openings).Thorough(starts));
+        return new EarliestTimes(all, openings).Solve(start, horizon, starts, ends) >= 0 ? start : Math.Max(ends.Max(), new LoadBound(all, openings).Of(starts, thorough: true));
     }
 
-    private IEnumerable<int[]> OrdersOf(long[] alone)
+    // Groups placed two or three together mesh better; a few orders in which one placed alone may end sooner; then, from the best, one group moved.
+    private IEnumerable<(int[] Order, int Together)> OrdersOf(long[] alone)
     {
         int[] listed = [.. Enumerable.Range(0, groups.Count)];
-        long Work(int g) => groups[g].Sum(i => work.Steps[i].IsAttended ? work.Steps[i].Duration.Ticks : 0);
+        int[] longestFirst = [.. listed.OrderByDescending(g => alone[g]).ThenBy(g => g)];
         int given = 0;
-        foreach (int[] order in new[]
-        {
-            listed,
-            [.. listed.OrderByDescending(g => alone[g]).ThenBy(g => g)],
-            [.. listed.OrderByDescending(Work).ThenBy(g => g)],
-            [.. listed.OrderByDescending(g => alone[g] - Work(g)).ThenBy(g => g)],
-        })
+        foreach ((int[] order, int together) in new[] { (listed, 2), (listed, 1), (listed, 3), (longestFirst, 2), (longestFirst, 1), (longestFirst, 3) })
         {
             if (given++ < effort.Orders)
             {
-                yield return order;
+                yield return (order, together);
             }
         }
 
-        // Then neighbours of the best order: one group taken out and put in elsewhere, by a fixed rule.
+        // A fixed rule, so that the same work gives the same schedule.
         ulong seed = 1;
         int Next(int below)
         {
@@ -115,27 +111,29 @@ internal sealed class SiteGroups(
             return (int)((seed >> 33) % (ulong)below);
         }
 
-        for (; given < effort.Orders && bestOrder is not null; given++)
+        for (given = 6; given < effort.Orders && bestOrder is not null; given++)
         {
             List<int> order = [.. bestOrder];
             int moved = order[Next(order.Count)];
             order.Remove(moved);
             order.Insert(Next(order.Count + 1), moved);
-            yield return [.. order];
+            yield return ([.. order], bestTogether);
         }
     }
 
-    private void Pass(int[] order)
+    private void Pass(int[] order, int together)
     {
         long[] starts = new long[work.Steps.Count];
         long[] ends = new long[work.Steps.Count];
         List<int> done = [];
         long end = 0;
         passes++;
-        foreach (int g in order)
+        for (int k = 0; k < order.Length; k += together)
         {
-            List<(long From, long Until)>[] taken = [.. groups[g].Select(i => Taken(i, done, starts, ends))];
-            SiteSearch search = new(models[g], openings, start, taken, cancellation);
+            int[] batch = [.. order.Skip(k).Take(together)];
+            List<int> steps = [.. batch.SelectMany(g => groups[g])];
+            StepModel model = batch.Length == 1 ? models[batch[0]] : SiteCompiler.Model(work, work.Lags, steps);
+            SiteSearch search = new(model, openings, start, [.. steps.Select(i => Taken(i, done, starts, ends))], cancellation);
             search.Run(Math.Min(horizon, BestEnd - 1), effort.NodesPerGroup);
             Nodes += search.Nodes;
             if (search.Best is null)
@@ -143,21 +141,19 @@ internal sealed class SiteGroups(
                 return;
             }
 
-            long[] placed = SiteSolver.Ends(models[g], openings, search.Best);
-            for (int k = 0; k < placed.Length; k++)
+            long[] placed = SiteSolver.Ends(model, openings, search.Best);
+            for (int i = 0; i < placed.Length; i++)
             {
-                starts[groups[g][k]] = search.Best[k];
-                ends[groups[g][k]] = placed[k];
-                done.Add(groups[g][k]);
+                starts[steps[i]] = search.Best[i];
+                ends[steps[i]] = placed[i];
             }
 
+            done.AddRange(steps);
             end = Math.Max(end, search.BestEnd);
-            tell(0.2 + (0.8 * (passes - 1 + ((double)done.Count / work.Steps.Count)) / effort.Orders));
+            tell(0.2 + (0.8 * Math.Min(1, (passes - 1 + ((double)done.Count / work.Steps.Count)) / effort.Orders)));
         }
 
-        Best = starts;
-        BestEnd = end;
-        bestOrder = order;
+        (Best, BestEnd, bestOrder, bestTogether) = (starts, end, order, together);
     }
 
     /// <summary>What a step has to keep clear of, in order and without touching: steps beside which it may not be, and times when too little is left of what it needs.</summary>

@@ -18,6 +18,7 @@ namespace Refinish.Scheduling;
 internal sealed class SiteSearch
 {
     private const int MostForDistances = 64;
+    private const long FirstMargin = 4 * TimeSpan.TicksPerDay;
 
     private readonly StepModel model;
     private readonly Openings openings;
@@ -26,7 +27,8 @@ internal sealed class SiteSearch
     private readonly CancellationToken cancellation;
     private readonly List<(int I, int J)> pairs = [];
     private readonly LoadBound load;
-    private readonly long[][]? distance;
+    private readonly List<long[][]> distances = [];
+    private readonly bool keepsDistances;
     private readonly List<(long[] Starts, long[] Ends)> pool = [];
     private long limit;
     private long open = long.MaxValue;
@@ -41,7 +43,13 @@ internal sealed class SiteSearch
         this.cancellation = cancellation;
         earliest = new EarliestTimes(model, openings, taken);
         load = new LoadBound(model, openings);
-        distance = model.Count <= MostForDistances ? Distances(model) : null;
+        keepsDistances = model.Count <= MostForDistances;
+        if (keepsDistances)
+        {
+            distances.Add(Distances(model));
+            load.AddGates(distances[0]);
+        }
+
         for (int i = 0; i < model.Count; i++)
         {
             for (int j = i + 1; j < model.Count; j++)
@@ -72,24 +80,36 @@ internal sealed class SiteSearch
     /// <summary>Searches schedules that end by the limit.</summary>
     public void Run(long latest, int nodes, bool first = false)
     {
-        limit = latest;
-        mostNodes = nodes;
         stopAtFirst = first;
         (long[] starts, long[] ends) = Rented(0);
-        if (earliest.Solve(start, limit, starts, ends) >= 0)
+        limit = latest;
+        if (earliest.Solve(start, latest, starts, ends) >= 0 || !HoldGates(starts, ends))
         {
             Bound = long.MaxValue;
             return;
         }
 
-        long bound = BoundOf(starts, ends);
-        if (bound <= limit)
+        long bound = BoundOf(starts, ends, thorough: true);
+        for (long margin = FirstMargin; ; margin *= 4)
         {
-            Visit(0, bound);
+            // Rules that contradict each other push each other up to the limit, so a near limit finds that out sooner.
+            limit = Math.Min(latest, bound + margin);
+            IsComplete = true;
+            open = long.MaxValue;
+            mostNodes = limit == latest ? nodes : Math.Min(nodes, Nodes + Math.Max(50, nodes / 8));
+            if (bound <= limit)
+            {
+                Visit(0, bound);
+            }
+
+            if (Best is not null || limit == latest)
+            {
+                break;
+            }
         }
 
-        Bound = Math.Min(BestEnd, open);
-        Bound = Bound == long.MaxValue ? bound : Math.Max(bound, Bound);
+        IsComplete &= Best is not null || limit == latest;
+        Bound = Math.Max(bound, Math.Min(BestEnd, open) is long least && least < long.MaxValue ? least : bound);
     }
 
     private void Visit(int depth, long bound)
@@ -139,7 +159,8 @@ internal sealed class SiteSearch
             {
                 earliest.Order(first, second, Gap(first, second));
                 Copy(depth);
-                if (earliest.Push(first, second, Gap(first, second), limit, childStarts, childEnds) < 0)
+                Lengthen(depth, first, second);
+                if (earliest.Push(first, second, Gap(first, second), limit, childStarts, childEnds) < 0 && HoldGates(childStarts, childEnds))
                 {
                     Visit(depth + 1, childBound);
                 }
@@ -152,7 +173,7 @@ internal sealed class SiteSearch
     // Leaves the child's times in the arrays of the next depth.
     private bool Descend(int depth, int first, int second)
     {
-        if (distance is not null && distance[second][first] != Openings.Never && model.Duration[first] + Gap(first, second) + distance[second][first] > 0)
+        if (keepsDistances && !CanPrecede(distances[depth], first, second))
         {
             return false;
         }
@@ -160,9 +181,22 @@ internal sealed class SiteSearch
         (long[] childStarts, long[] childEnds) = Rented(depth + 1);
         Copy(depth);
         earliest.Order(first, second, Gap(first, second));
-        int failed = earliest.Push(first, second, Gap(first, second), limit, childStarts, childEnds);
+        bool holds = earliest.Push(first, second, Gap(first, second), limit, childStarts, childEnds) < 0 && HoldGates(childStarts, childEnds);
         earliest.Forget(first);
-        return failed < 0;
+        return holds;
+    }
+
+    private bool HoldGates(long[] starts, long[] ends)
+    {
+        foreach ((int gate, long time) in load.Gates(starts))
+        {
+            if (!earliest.Hold(gate, time, limit, starts, ends))
+            {
+                return false;
+            }
+        }
+
+        return true;
     }
 
     private long Gap(int first, int second) => Math.Max(0, model.Gap[first][second]);
@@ -246,25 +280,70 @@ internal sealed class SiteSearch
         return crowd;
     }
 
-    private long BoundOf(long[] starts, long[] ends)
+    private long BoundOf(long[] starts, long[] ends, bool thorough = false)
     {
         long bound = ends.Max();
-        return bound > limit ? bound : Math.Max(bound, load.Of(starts));
+        return bound > limit ? bound : Math.Max(bound, load.Of(starts, thorough));
     }
 
     // An order that the lags already force becomes a lag of its own, so that it is never branched on.
     private void AddPair(int i, int j)
     {
-        bool forwards = distance is null || distance[j][i] == Openings.Never || model.Duration[i] + model.Gap[i][j] + distance[j][i] <= 0;
-        bool backwards = distance is null || distance[i][j] == Openings.Never || model.Duration[j] + model.Gap[j][i] + distance[i][j] <= 0;
+        bool forwards = !keepsDistances || CanPrecede(distances[0], i, j);
+        bool backwards = !keepsDistances || CanPrecede(distances[0], j, i);
         if (forwards != backwards)
         {
             (int first, int second) = forwards ? (i, j) : (j, i);
             earliest.Order(first, second, model.Gap[first][second]);
+            Lengthen(distances[0], distances[0], first, second);
         }
         else
         {
             pairs.Add((i, j));
+        }
+    }
+
+    private bool CanPrecede(long[][] d, int first, int second) =>
+        d[second][first] == Openings.Never || model.Duration[first] + Gap(first, second) + d[second][first] <= 0;
+
+    // The longest paths of the next depth: those of this one, and those through the new order.
+    private void Lengthen(int depth, int first, int second)
+    {
+        if (!keepsDistances)
+        {
+            return;
+        }
+
+        if (distances.Count <= depth + 1)
+        {
+            distances.Add([.. distances[depth].Select(row => (long[])row.Clone())]);
+        }
+
+        Lengthen(distances[depth], distances[depth + 1], first, second);
+    }
+
+    private void Lengthen(long[][] from, long[][] to, int first, int second)
+    {
+        long step = model.Duration[first] + Gap(first, second);
+        long[] onwards = (long[])from[second].Clone();
+        for (int i = 0; i < from.Length; i++)
+        {
+            long[] row = from[i];
+            long[] next = to[i];
+            Array.Copy(row, next, row.Length);
+            if (row[first] == Openings.Never)
+            {
+                continue;
+            }
+
+            long reach = row[first] + step;
+            for (int j = 0; j < next.Length; j++)
+            {
+                if (onwards[j] != Openings.Never && (next[j] == Openings.Never || reach + onwards[j] > next[j]))
+                {
+                    next[j] = reach + onwards[j];
+                }
+            }
         }
     }
 

@@ -34,6 +34,12 @@ internal sealed class StepModel(int count)
     /// <summary>Shared means with their capacity and what each step needs of them.</summary>
     public List<(string Name, int Capacity, int[] Need)> Means { get; } = [];
 
+    /// <summary>Steps by room.</summary>
+    public List<int[]> Rooms { get; } = [];
+
+    /// <summary>How long the room stays empty after a step that sprays; none for other steps.</summary>
+    public long[] Clears { get; } = new long[count];
+
     public void Lag(int before, int after, long minimum, long? maximum, int index)
     {
         After[before].Add((after, minimum, index));
