@@ -71,7 +71,7 @@ internal static class Pension
         string under = wipe;
         foreach ((string coat, double least, double most, string reason) in new[]
         {
-            ("prime", 0.1, 0.75, "open time of the promoter"), ("topcoat 1", 1.5, 20, "recoat window of the primer"),
+            ("prime", 0.25, 1, "open time of the promoter"), ("topcoat 1", 1.5, 20, "recoat window of the primer"),
             ("topcoat 2", 0.5, 4, "recoat window of topcoat 1"), ("topcoat 3", 0.5, 4, "recoat window of topcoat 2"),
         })
         {

@@ -133,7 +133,7 @@ internal sealed class SiteGroups(
             int[] batch = [.. order.Skip(k).Take(together)];
             List<int> steps = [.. batch.SelectMany(g => groups[g])];
             StepModel model = batch.Length == 1 ? models[batch[0]] : SiteCompiler.Model(work, work.Lags, steps);
-            SiteSearch search = new(model, openings, start, [.. steps.Select(i => Taken(i, done, starts, ends))], cancellation);
+            SiteSearch search = new(model, openings, start, [.. steps.Select(i => Taken(i, done, starts, ends))], cancellation, Used(done, starts, ends));
             search.Run(Math.Min(horizon, BestEnd - 1), effort.NodesPerGroup);
             Nodes += search.Nodes;
             if (search.Best is null)
@@ -155,6 +155,11 @@ internal sealed class SiteGroups(
 
         (Best, BestEnd, bestOrder, bestTogether) = (starts, end, order, together);
     }
+
+    /// <summary>What the steps already placed take of that of which there is more than one.</summary>
+    private Dictionary<string, List<(long From, long Until, int Need)>> Used(List<int> done, long[] starts, long[] ends) => means
+        .Where(one => one.Capacity > 1)
+        .ToDictionary(one => one.Name, one => done.Where(i => one.Need[i] > 0).Select(i => (starts[i], ends[i], one.Need[i])).ToList(), StringComparer.Ordinal);
 
     /// <summary>What a step has to keep clear of, in order and without touching: steps beside which it may not be, and times when too little is left of what it needs.</summary>
     private List<(long From, long Until)> Taken(int step, List<int> done, long[] starts, long[] ends)

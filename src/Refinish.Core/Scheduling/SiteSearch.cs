@@ -25,6 +25,7 @@ internal sealed class SiteSearch
     private readonly long start;
     private readonly EarliestTimes earliest;
     private readonly CancellationToken cancellation;
+    private readonly Dictionary<string, List<(long From, long Until, int Need)>>? others;
     private readonly List<(int I, int J)> pairs = [];
     private readonly LoadBound load;
     private readonly List<long[][]> distances = [];
@@ -35,8 +36,9 @@ internal sealed class SiteSearch
     private int mostNodes;
     private bool stopAtFirst;
 
-    public SiteSearch(StepModel model, Openings openings, long start, List<(long From, long Until)>[]? taken, CancellationToken cancellation)
+    public SiteSearch(StepModel model, Openings openings, long start, List<(long From, long Until)>[]? taken, CancellationToken cancellation, Dictionary<string, List<(long From, long Until, int Need)>>? others = null)
     {
+        this.others = others;
         this.model = model;
         this.openings = openings;
         this.start = start;
@@ -232,52 +234,43 @@ internal sealed class SiteSearch
     private List<int>? Crowd(long[] starts, long[] ends, ref long when)
     {
         List<int>? crowd = null;
-        foreach ((_, int capacity, int[] need) in model.Means)
+        foreach ((string name, int capacity, int[] need) in model.Means)
         {
             if (capacity <= 1)
             {
                 continue;
             }
 
-            for (int i = 0; i < model.Count; i++)
+            List<(long From, long Until, int Need)> used = others is not null && others.TryGetValue(name, out List<(long From, long Until, int Need)>? listed) ? listed : [];
+            foreach (long time in starts.Where((_, i) => need[i] > 0).Concat(used.Select(one => one.From)))
             {
-                if (need[i] == 0 || starts[i] >= when)
+                if (time < when && TooMany(time, capacity - used.Where(one => one.From <= time && one.Until > time).Sum(one => one.Need), need, starts, ends) is List<int> few)
                 {
-                    continue;
-                }
-
-                List<int> active = [];
-                int sum = 0;
-                for (int j = 0; j < model.Count; j++)
-                {
-                    if (need[j] > 0 && starts[j] <= starts[i] && ends[j] > starts[i])
-                    {
-                        active.Add(j);
-                        sum += need[j];
-                    }
-                }
-
-                if (sum > capacity)
-                {
-                    sum = 0;
-                    List<int> few = [];
-                    foreach (int j in active.OrderByDescending(j => need[j]).ThenBy(j => j))
-                    {
-                        few.Add(j);
-                        sum += need[j];
-                        if (sum > capacity)
-                        {
-                            break;
-                        }
-                    }
-
                     crowd = few;
-                    when = starts[i];
+                    when = time;
                 }
             }
         }
 
         return crowd;
+    }
+
+    // A single step that finds too little left has been kept clear of that time already.
+    private List<int>? TooMany(long time, int left, int[] need, long[] starts, long[] ends)
+    {
+        int sum = 0;
+        List<int> few = [];
+        foreach (int j in Enumerable.Range(0, model.Count).Where(j => need[j] > 0 && starts[j] <= time && ends[j] > time).OrderByDescending(j => need[j]).ThenBy(j => j))
+        {
+            few.Add(j);
+            sum += need[j];
+            if (sum > left && few.Count > 1)
+            {
+                return few;
+            }
+        }
+
+        return null;
     }
 
     private long BoundOf(long[] starts, long[] ends, bool thorough = false)
