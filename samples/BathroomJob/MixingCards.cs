@@ -38,6 +38,9 @@ internal static class MixingCards
             paper.Line("Pot   " + Paper.Span(potLife) + " at this room temperature: " + stand + "spray each cup out within " + Paper.Span(use));
         }
 
+        paper.Line(coat.Layer.Product.IsocyanateFraction.DecimalFractions > 0
+            ? "Wear  supplied air, closed goggles, gloves and suit before the cans are opened: this hardener is an isocyanate (cautions, safety data sheet)"
+            : "Wear  the respirator of your programme, closed goggles, gloves before the cans are opened (cautions, safety data sheet)");
         List<string[]> rows =
         [
             ["", "fill line", "fill line", "fill line", "scale", "scale", "scale"],
@@ -50,13 +53,17 @@ internal static class MixingCards
     private static string[] Row(Paper paper, PouredMix cup, int i) =>
     [
         Number(i + 1),
-        paper.Show(Measure.Liquid, cup.BaseVolume.CubicMeters, 4),
-        paper.Show(Measure.Liquid, cup.LineAfterHardener.CubicMeters, 4),
-        paper.Show(Measure.Liquid, cup.Total.CubicMeters, 4),
-        paper.Show(Measure.Mass, cup.BaseMass.Kilograms, 4),
-        paper.Show(Measure.Mass, cup.ScaleAfterHardener.Kilograms, 4),
-        paper.Show(Measure.Mass, cup.ScaleAfterReducer.Kilograms, 4),
+        Line(paper, Measure.Liquid, cup.BaseVolume.CubicMeters),
+        Line(paper, Measure.Liquid, cup.LineAfterHardener.CubicMeters),
+        Line(paper, Measure.Liquid, cup.Total.CubicMeters),
+        Line(paper, Measure.Mass, cup.BaseMass.Kilograms),
+        Line(paper, Measure.Mass, cup.ScaleAfterHardener.Kilograms),
+        Line(paper, Measure.Mass, cup.ScaleAfterReducer.Kilograms),
     ];
+
+    // Millilitres and grams as a cup and a bench scale show them; a fluid ounce and an ounce are thirty times coarser.
+    private static string Line(Paper paper, Measure measure, double si) =>
+        measure.Shown(si, paper.System).ToString(paper.System == DisplayUnits.Si ? "F0" : "F1", CultureInfo.InvariantCulture) + " " + measure.Symbol(paper.System);
 
     private static string Number(int count) => count.ToString(CultureInfo.InvariantCulture);
 }

@@ -160,7 +160,7 @@ public sealed record CoatingProduct
     /// <summary>Rules between two figures of the data sheet, checked where the product is put to use.</summary>
     internal void CheckConsistency()
     {
-        Guard.Rule(Hardener is null == (MixRatio.HardenerParts == 0), nameof(MixRatio), MixRatio.HardenerParts, Measure.Number, "zero parts of hardener exactly when Hardener is null");
+        Guard.Rule(Hardener is null == (MixRatio.HardenerParts == 0), nameof(MixRatio), MixRatio.HardenerParts, Measure.Number, Hardener is null ? "no parts of hardener, since Hardener is null" : "a ratio with parts of hardener, since Hardener is given");
         Guard.Rule(Reducer is not null || maximumReducer == 0, nameof(MaximumReducer), maximumReducer, Measure.Percent, "0 % when Reducer is null");
         Guard.Rule(minimumDryFilm <= maximumDryFilm, nameof(MinimumDryFilm), minimumDryFilm, Measure.Film, "at most MaximumDryFilm");
         Guard.Rule((volumeSolids == 1) == (Solvents.Count == 0), nameof(VolumeSolids), volumeSolids, Measure.Percent, "100 % exactly when Solvents is empty");

@@ -11,7 +11,7 @@ namespace Refinish.Coverage;
 /// <example><code>
 /// PouredMix cup = new(GenericCatalogue.AcrylicUrethaneTopcoat, Volume.FromMilliliters(550), Ratio.FromPercent(10));
 /// double a = cup.BaseVolume.Milliliters;      // 400
-/// double onScale = cup.ScaleAfterHardener.Grams;   // 400 × 1.20 + 100 × 1.05 = 585
+/// double onScale = cup.ScaleAfterHardener.Grams;   // 585 = 400 × 1.20 + 100 × 1.05
 /// </code></example>
 public sealed record PouredMix
 {

@@ -15,7 +15,7 @@ public sealed record FixturePlan
         Verdict = new Verdict(job.Survey, whole.SurveyPolicy);
         SystemObjections = whole.System.ObjectionsFor(job.Survey.Material);
         Preparation = new Preparation(job.Survey, whole.SurveyPolicy);
-        Filler = new FillerEstimate(job.Survey.Defects, whole.Filler);
+        Filler = new FillerEstimate(job.Survey.Defects, whole.Filler with { TotalDryFilm = whole.System.TotalDryFilm });
         Promoter = whole.System.PromoterFor(job.Survey.Material);
         ColourChange = job.OldColour is CieLab old && job.NewColour is CieLab wanted ? new ColourDifference(old, wanted) : null;
     }

@@ -16,8 +16,11 @@ namespace Refinish.Scheduling;
 /// Where the order of work is to be found as well, see <see cref="SiteWork"/>, which searches orders and settles each in this way.
 /// </remarks>
 /// <example><code>
+/// DateTimeOffset start = new(2027, 3, 1, 8, 0, 0, TimeSpan.FromHours(1));
+/// ScheduleStep[] steps = [new("prepare", TimeSpan.FromHours(7)), new("prime", TimeSpan.FromHours(1)), new("topcoat", TimeSpan.FromHours(1))];
+/// StepLag[] lags = [new("prime", "topcoat", TimeSpan.FromHours(1), TimeSpan.FromHours(3), "recoat window of the primer")];
 /// JobSchedule schedule = new(start, new WorkingHours(TimeSpan.FromHours(8), TimeSpan.FromHours(17)), steps, lags);
-/// DateTimeOffset done = schedule.Steps[^1].End;
+/// TimeSpan wait = schedule.Steps[1].Start - schedule.Steps[0].End;   // 17 h: priming at once would let the window close overnight
 /// </code></example>
 public sealed record JobSchedule
 {

@@ -88,9 +88,11 @@ internal static class SurveyRules
             (s, _) => When(s.FlameCannotBeShutOff, "an open flame or pilot cannot be shut off")),
         new("S-34", "people who cannot leave", No, "another day, or another place for them", "ask before mixing", Practice,
             (s, _) => When(s.SensitiveOccupantsCannotLeave, "people who must not breathe the vapour cannot leave")),
+        new("S-35", "pitting", If, "clean out the pits, dry, probe the deepest for holes, fill and sand", "look again under side light", Practice,
+            (s, _) => Each<Pitting>(s)),
     ]);
 
-    public static bool LeadIsOpen(Survey survey) => survey.LeadTest == LeadTest.NotTested && survey.BuiltBefore1978 != false;
+    public static bool LeadIsOpen(Survey survey) => survey.LeadTest == LeadTest.NotTested && (survey.LeadSuspected || survey.BuiltBefore1978 != false);
 
     public static bool IsEnamelled(FixtureMaterial material) => material is FixtureMaterial.EnamelledCastIron or FixtureMaterial.EnamelledSteel;
 
@@ -173,6 +175,7 @@ internal static class SurveyRules
         Chip chip => chip.Depth.Meters,
         WornPatch patch => patch.Depth.Meters,
         Crack crack => crack.Depth.Meters,
+        Pitting pitting => pitting.Depth.Meters,
         _ => null,
     };
 

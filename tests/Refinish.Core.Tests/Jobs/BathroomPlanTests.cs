@@ -113,13 +113,13 @@ public class BathroomPlanTests
             TimeSpan gap = coats[i].Start - coats[i - 1].End;
             Assert.True(gap >= Plan.Coats[i - 1].OnSurface.RecoatOpens);
             DateTimeOffset firstStroke = coats[i - 1].End - Plan.Coats[i - 1].Quantity.SprayTime;
-            Assert.True(coats[i].End - firstStroke <= Plan.Coats[i - 1].OnSurface.RecoatCloses);
+            Assert.True(coats[i].End - firstStroke <= Plan.Coats[i - 1].AtWarmest.RecoatCloses);
         }
 
         ScheduledStep wipe = schedule.Steps.Single(step => step.Step.Name == "wipe on promoter");
         Assert.InRange(coats[0].Start - wipe.End, TimeSpan.FromMinutes(15), TimeSpan.FromHours(2));
-        Assert.True(coats[0].End - wipe.End <= TimeSpan.FromHours(2));
-        ScheduledStep repair = schedule.Steps.Single(step => step.Step.Name == "repair");
+        Assert.True(coats[0].End - wipe.Start <= TimeSpan.FromHours(2));
+        ScheduledStep repair = schedule.Steps.Single(step => step.Step.Name == "fill chips and wear");
         ScheduledStep sand = schedule.Steps.Single(step => step.Step.Name == "sand and tack");
         Assert.True(sand.Start - repair.End >= TimeSpan.FromMinutes(90 * Math.Sqrt(2)) - TimeSpan.FromSeconds(1), "the filler has to be hard, at 20 °C √2 times later than at 25 °C");
         ScheduledStep last = schedule.Steps[^1];
@@ -209,5 +209,7 @@ public class BathroomPlanTests
         Assert.True(dearer.Price!.Total > Plan.Price!.Total);
         BathroomPlan longer = (Job with { Warranty = Job.Warranty with { Years = 8 } }).Plan();
         Assert.True(longer.Reserve!.Reserve > Plan.Reserve!.Reserve);
+        Assert.Equal(3 * Plan.Reserve.Reserve, Plan.ReserveForAll);
+        Assert.Contains(Plan.Price.CostLines, line => line.Code == "W-01" && line.Amount == Plan.ReserveForAll);
     }
 }
