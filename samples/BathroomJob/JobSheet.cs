@@ -14,10 +14,17 @@ internal static class JobSheet
         paper.Line(plan.Job.Name);
         paper.Line("Invented demonstration. Rates, prices and the generic products are invented: replace them with your data sheets.");
         paper.Heading("Job sheet");
-        foreach (string objection in plan.Objections)
+        foreach (PlanObjection objection in plan.Objections)
         {
-            paper.Line(objection, 0, "STOP  ");
+            paper.Line(objection.Sentence(paper.System), 0, "STOP  ");
         }
+
+        if (plan.Protection.Count > 0)
+        {
+            paper.Line(plan.Protection.Count + " exposure comparisons are beyond their limits or cannot be judged (page Air). The fan does not answer them: nobody opens a can without the respiratory protection that the employer's programme names.", 0, "BREATHING  ");
+        }
+
+        paper.Line();
 
         foreach (FixturePlan fixture in plan.Fixtures)
         {
@@ -25,10 +32,19 @@ internal static class JobSheet
         }
 
         paper.Line("All planned fixtures: " + paper.Show(Measure.Area, plan.CoatedArea.SquareMeters));
+        FixturePlan[] filled = [.. plan.Fixtures.Where(fixture => fixture.IsPlanned && fixture.Filler.Volume.CubicMeters > 0)];
+        if (filled.Length > 0)
+        {
+            paper.Line("Filler, mixed together: " + paper.Show(Measure.Liquid, filled.Sum(fixture => fixture.Filler.Volume.CubicMeters)) + " of " + plan.Job.Filler.Product.Name
+                + " = " + paper.Show(Measure.Mass, filled.Sum(fixture => fixture.Filler.ResinMass.Kilograms)) + " resin + "
+                + paper.Show(Measure.Mass, filled.Sum(fixture => fixture.Filler.HardenerMass.Kilograms)) + " hardener, at most "
+                + paper.Show(Measure.Length, plan.Job.Filler.Product.MaximumLift.Meters) + " a lift; pot life " + Paper.Span(plan.Job.Filler.Product.PotLife));
+        }
+
         foreach (var wipe in plan.Promoters)
         {
             paper.Line("Wipe: " + paper.Show(Measure.Liquid, wipe.Volume.CubicMeters) + " of " + wipe.Promoter.Name + " on " + paper.Show(Measure.Area, wipe.Area.SquareMeters)
-                + "; dry " + Paper.Span(wipe.Promoter.Flash) + ", coat within " + Paper.Span(wipe.Promoter.OpenTime));
+                + "; let it dry " + Paper.Span(wipe.Promoter.Flash) + "; the first coat has to be finished within " + Paper.Span(wipe.Promoter.OpenTime) + " of the first wipe");
         }
     }
 
@@ -36,6 +52,13 @@ internal static class JobSheet
     {
         IFixture shape = fixture.Job.Fixture;
         paper.Line(fixture.Job.Name + " · " + fixture.Job.Survey.Material.InWords());
+        foreach (FillerVolume found in fixture.Filler.Items.Where(found => found.IsFilled))
+        {
+            string second = found.SinkAgainstFilm.Outcome == ComparisonOutcome.Within ? string.Empty
+                : "; it sinks " + paper.Show(Measure.Film, found.Sink.Meters, 2) + " on curing, so fill a second time";
+            paper.Line(found.Defect.Describe(paper.System) + ": " + paper.Show(Measure.Liquid, found.Mixed.CubicMeters, 2) + " of filler" + second, 2, "Found    ");
+        }
+
         paper.Line(fixture.Verdict.Suitability switch
         {
             Suitability.Suitable => "may be refinished; no rule objects",
@@ -64,12 +87,6 @@ internal static class JobSheet
         {
             paper.Line("Colour change ΔE00 = " + change.Ciede2000.ToString("F1", global::System.Globalization.CultureInfo.InvariantCulture)
                 + ": check hiding on a test patch before the last coat.", 11);
-        }
-
-        if (fixture.Filler.Items.Count > 0)
-        {
-            paper.Line("Filler " + paper.Show(Measure.Liquid, fixture.Filler.Volume.CubicMeters) + " = " + paper.Show(Measure.Mass, fixture.Filler.ResinMass.Kilograms)
-                + " resin + " + paper.Show(Measure.Mass, fixture.Filler.HardenerMass.Kilograms) + " hardener, in " + fixture.Filler.Lifts + (fixture.Filler.Lifts == 1 ? " lift" : " lifts"), 11);
         }
 
         foreach (PreparationStep step in fixture.Preparation.Steps)

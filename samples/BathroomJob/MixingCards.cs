@@ -1,6 +1,7 @@
 using System.Collections.Generic;
 using System.Globalization;
 using System.Linq;
+using Refinish.Coatings;
 using Refinish.Coverage;
 using Refinish.Jobs;
 
@@ -11,7 +12,7 @@ internal static class MixingCards
 {
     public static void Write(Paper paper, BathroomPlan plan)
     {
-        foreach (IGrouping<(Coatings.CoatingLayer, CoatQuantity), CoatPlan> alike in plan.Coats.GroupBy(coat => (coat.Layer, coat.Quantity)))
+        foreach (IGrouping<(CoatingLayer, CoatQuantity), CoatPlan> alike in plan.Coats.GroupBy(coat => (coat.Layer, coat.Quantity)))
         {
             Write(paper, alike.First(), alike.Count());
         }
@@ -38,6 +39,16 @@ internal static class MixingCards
             paper.Line("Pot   " + Paper.Span(potLife) + " at this room temperature: " + stand + "spray each cup out within " + Paper.Span(use));
         }
 
+        paper.Line(coat.Layer.Product.IsocyanateFraction.DecimalFractions > 0
+            ? "Wear  supplied air, closed goggles, gloves and suit before the cans are opened: this hardener is an isocyanate (cautions, safety data sheet)"
+            : "Wear  the respirator of your programme, closed goggles, gloves before the cans are opened (cautions, safety data sheet)");
+        if (coat.Layer.Product.Hardener is not null)
+        {
+            CupReading reading = new(coat.Cups[coat.Cups.Count - 1], batches.Rules.Graduation);
+            paper.Line("Read  " + reading + (reading.Comparison.Remedy is string remedy ? ", more than the data sheet allows. " + remedy : string.Empty));
+        }
+
+        paper.Line("Limit " + MixedCoating.AtMaximumReducer(coat.Layer.Product).Compare(VocLimits.CaliforniaMeasure2007) + " (" + VocLimits.CaliforniaMeasure2007.Source + ")");
         List<string[]> rows =
         [
             ["", "fill line", "fill line", "fill line", "scale", "scale", "scale"],
@@ -50,13 +61,17 @@ internal static class MixingCards
     private static string[] Row(Paper paper, PouredMix cup, int i) =>
     [
         Number(i + 1),
-        paper.Show(Measure.Liquid, cup.BaseVolume.CubicMeters, 4),
-        paper.Show(Measure.Liquid, cup.LineAfterHardener.CubicMeters, 4),
-        paper.Show(Measure.Liquid, cup.Total.CubicMeters, 4),
-        paper.Show(Measure.Mass, cup.BaseMass.Kilograms, 4),
-        paper.Show(Measure.Mass, cup.ScaleAfterHardener.Kilograms, 4),
-        paper.Show(Measure.Mass, cup.ScaleAfterReducer.Kilograms, 4),
+        Line(paper, Measure.Liquid, cup.BaseVolume.CubicMeters),
+        Line(paper, Measure.Liquid, cup.LineAfterHardener.CubicMeters),
+        Line(paper, Measure.Liquid, cup.Total.CubicMeters),
+        Line(paper, Measure.Mass, cup.BaseMass.Kilograms),
+        Line(paper, Measure.Mass, cup.ScaleAfterHardener.Kilograms),
+        Line(paper, Measure.Mass, cup.ScaleAfterReducer.Kilograms),
     ];
+
+    // Millilitres and grams as a cup and a bench scale show them; a fluid ounce and an ounce are thirty times coarser.
+    private static string Line(Paper paper, Measure measure, double si) =>
+        measure.Shown(si, paper.System).ToString(paper.System == DisplayUnits.Si ? "F0" : "F1", CultureInfo.InvariantCulture) + " " + measure.Symbol(paper.System);
 
     private static string Number(int count) => count.ToString(CultureInfo.InvariantCulture);
 }

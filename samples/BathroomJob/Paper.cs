@@ -21,9 +21,12 @@ internal sealed class Paper(DisplayUnits system)
 
     public static string Day(DateTimeOffset instant) => instant.ToString("ddd d MMM yyyy", CultureInfo.InvariantCulture);
 
-    public static string Span(TimeSpan time) => time.TotalHours >= 1
-        ? ((int)time.TotalHours).ToString(CultureInfo.InvariantCulture) + " h " + time.Minutes.ToString("00", CultureInfo.InvariantCulture)
-        : Math.Round(time.TotalMinutes).ToString(CultureInfo.InvariantCulture) + " min";
+    /// <summary>A span in whole minutes, rounded up, kept on one line.</summary>
+    public static string Span(TimeSpan time)
+    {
+        int minutes = (int)Math.Ceiling(time.TotalMinutes - 1e-6);
+        return (minutes >= 60 ? Whole(minutes / 60) + "\u00A0h\u00A0" + (minutes % 60).ToString("00", CultureInfo.InvariantCulture) : Whole(minutes) + "\u00A0min").Replace("-", "−", StringComparison.Ordinal);
+    }
 
     public void Heading(string title)
     {
@@ -56,6 +59,8 @@ internal sealed class Paper(DisplayUnits system)
     }
 
     public override string ToString() => text.ToString();
+
+    private static string Whole(int count) => count.ToString(CultureInfo.InvariantCulture);
 
     private static IEnumerable<string> Wrapped(string line, int room)
     {

@@ -28,11 +28,16 @@ internal static class PriceSheet
         paper.Line();
         paper.Line("For the shop only: cost " + Money(price.Cost!.Value) + ", net " + Money(price.Net!.Value) + ", profit " + Money(price.Profit!.Value) + " " + currency
             + " = " + paper.Show(Measure.Percent, price.RealisedMargin!.Value.DecimalFractions) + " margin on price = "
-            + paper.Show(Measure.Percent, price.RealisedMarkup!.Value.DecimalFractions) + " markup on cost; warranty reserve " + Money(plan.Reserve!.Reserve)
-            + " for " + paper.Show(Measure.Percent, plan.Reserve.FailedWithinTerm.DecimalFractions) + " expected failures in " + plan.Job.Warranty.Years + " years.");
+            + paper.Show(Measure.Percent, price.RealisedMarkup!.Value.DecimalFractions) + " markup on cost; warranty reserve " + Money(plan.ReserveForAll)
+            + " for " + paper.Show(Measure.Percent, plan.Reserve!.FailedWithinTerm.DecimalFractions) + " expected failures of each fixture in " + plan.Job.Warranty.Years + " years.");
+        paper.Line("Net price by fixture: " + plan.NetByFixture + ".");
+        EstimateRange range = EstimateRange.Of(price, Scenario.Doubts(), new SimulationOptions { Correlation = UnitsNet.Ratio.FromPercent(50) });
+        paper.Line("How sure: cost " + range.Cost + " " + currency + "; chance of a loss at this price " + paper.Show(Measure.Percent, range.ChanceOfLoss.DecimalFractions)
+            + "; net price that covers the cost nine times in ten " + Money(range.PriceForChanceOfProfit(UnitsNet.Ratio.FromPercent(90))) + ". Hours read as " + range.HourVariance
+            + ". What moves it most: " + string.Join("; ", range.Tornado().Take(3)) + ".");
         if (plan.Comparison is not null)
         {
-            paper.Line(plan.Comparison.Sentence());
+            paper.Line(plan.Comparison.Sentence() + " Days out of use are counted at " + Money(plan.Comparison.CostPerDayOutOfUse) + " each.");
         }
     }
 

@@ -5,7 +5,7 @@ using Refinish.Jobs;
 
 namespace Refinish.Samples.BathroomJob;
 
-/// <summary>Plans one invented bathroom and prints what a refinisher takes along: job sheet, mixing cards, timeline, air, price, handover.</summary>
+/// <summary>Plans one invented bathroom and prints what a refinisher takes along: job sheet, cautions, mixing cards, timeline, air, price, handover.</summary>
 internal static class Program
 {
     private const string Usage = "Usage: BathroomJob [--units si|us] [--workings]";
@@ -41,6 +41,7 @@ internal static class Program
         BathroomPlan plan = Scenario.Guesthouse().Plan();
         Paper paper = new(system);
         JobSheet.Write(paper, plan);
+        CautionSheet.Write(paper, plan);
         MixingCards.Write(paper, plan);
         Timeline.Write(paper, plan);
         AirSheet.Write(paper, plan);

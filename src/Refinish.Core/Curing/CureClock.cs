@@ -53,7 +53,7 @@ public sealed record CureClock
         age = new EquivalentAge(history, shift ?? TemperatureShift.Doubling(Times.RatePerTenKelvin), Times.ReferenceTemperature);
     }
 
-    private CureClock(CureTable table, TemperatureHistory history, DateTimeOffset applied, double reference)
+    private CureClock(CureTableFit table, TemperatureHistory history, DateTimeOffset applied, double reference)
         : this(table.Times(reference), history, applied, table.CommonShift) =>
         stages = new ValueList<EquivalentAge?>(
             Enumerable.Range(0, (int)CureStage.FullCure + 1).Select(i => (CureStage)i).Select(stage => table.FitOf(stage) is CureTimeFit fit ? new EquivalentAge(history, fit.Shift, age.Reference) : null));
@@ -65,7 +65,7 @@ public sealed record CureClock
     /// <returns>The stages; their <see cref="Times"/> are those in the middle of the table's range.</returns>
     /// <exception cref="ArgumentNullException">An argument is missing.</exception>
     /// <exception cref="ArgumentOutOfRangeException"><paramref name="applied"/> is outside the history.</exception>
-    public static CureClock FromTable(CureTable table, TemperatureHistory history, DateTimeOffset applied)
+    public static CureClock FromFit(CureTableFit table, TemperatureHistory history, DateTimeOffset applied)
     {
         Guard.NotNull(table, nameof(table));
         return new CureClock(table, history, applied, (table.Coldest.Kelvins + table.Warmest.Kelvins) / 2);

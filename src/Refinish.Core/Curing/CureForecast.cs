@@ -54,7 +54,7 @@ public sealed record CureForecast
     /// <returns>The forecast, its <see cref="Times"/> those at the site; outside the table's range one that has no times and says how far it is off.</returns>
     /// <exception cref="ArgumentNullException"><paramref name="table"/> is missing.</exception>
     /// <exception cref="ArgumentOutOfRangeException">The temperature is outside its range.</exception>
-    public static CureForecast FromTable(CureTable table, Temperature site)
+    public static CureForecast FromFit(CureTableFit table, Temperature site)
     {
         double t = Guard.Within(site, TemperatureShift.Thermometer, nameof(site));
         return new CureForecast(Guard.NotNull(table, nameof(table)).Times(table.Nearest(t)), site, table.CommonShift);

@@ -16,10 +16,13 @@ namespace Refinish.Jobs;
 /// </summary>
 /// <remarks>
 /// What stands in the way is listed in <see cref="Objections"/>; what rests on a missing part is then <see langword="null"/> rather than guessed.
+/// A plan with objections is provisional: its timeline and price hold only once they are removed, and it has no <see cref="Handover"/>.
+/// What breathing protection has to cover is listed in <see cref="Protection"/>; it does not stand in the way of the timeline, and no plan answers it.
 /// </remarks>
 public sealed class BathroomPlan
 {
-    private static readonly TimeSpan WorkingDay = TimeSpan.FromHours(8);
+    // A working day may be given as longer than anyone is in the room.
+    private static readonly TimeSpan LongestShift = TimeSpan.FromHours(16);
 
     private readonly JobSteps? steps;
 
@@ -28,9 +31,6 @@ public sealed class BathroomPlan
         Job = job;
         Fixtures = new ValueList<FixturePlan>(job.Fixtures.Select(fixture => new FixturePlan(fixture, job)));
         FixturePlan[] planned = [.. Fixtures.Where(fixture => fixture.IsPlanned)];
-        Coats = ValueList<CoatPlan>.Empty;
-        Promoters = ValueList<PromoterQuantity>.Empty;
-        IsocyanateScreens = ValueList<IsocyanateScreen>.Empty;
         if (planned.Length > 0)
         {
             CoatedArea = Area.FromSquareMeters(planned.Sum(fixture => fixture.CoatedArea.SquareMeters));
@@ -38,23 +38,32 @@ public sealed class BathroomPlan
             Promoters = new ValueList<PromoterQuantity>(planned.Where(fixture => fixture.Promoter is not null).GroupBy(fixture => fixture.Promoter!)
                 .Select(group => new PromoterQuantity(Area.FromSquareMeters(group.Sum(fixture => fixture.CoatedArea.SquareMeters)), group.Key)));
             Reserve = new WarrantyReserve(job.Warranty.Life, job.Warranty.Years, job.Warranty.CostPerClaim, job.Warranty.ClaimProbability, job.Warranty.DiscountRate);
-            if (Coats.All(coat => coat.OnSurface.IsAvailable && coat.Batches is { IsPossible: true }))
+            if (Coats.All(coat => coat.OnSurface.IsAvailable && coat.AtWarmest.IsAvailable && coat.Batches is { IsPossible: true }))
             {
                 steps = new JobSteps(job, planned, Coats, CoatedArea);
-                Schedule = steps.Impossible.Count > 0 ? null : new JobSchedule(job.Start, job.Hours, steps.Steps, steps.Lags);
+                Schedule = steps.Impossible.Count > 0 || steps.Steps.Count == 0 ? null : new JobSchedule(job.Start, job.Hours, steps.Steps, steps.Lags);
             }
 
             if (Schedule is { IsPossible: true })
             {
-                Air = AirOf(job, Coats, Schedule);
+                Air = AirOf(job, Coats);
                 IsocyanateScreens = new ValueList<IsocyanateScreen>(ScreensOf(job, Coats));
-                Handover = new Handover(job, [.. Coats.Select(coat => (coat, TimeOf(coat.Name).End))], Schedule.Steps[Schedule.Steps.Count - 1].End, CoatedArea);
-                Price = new PriceEstimate(job.Prices, RequestOf(planned));
-                Comparison = CompareWithReplacing();
+                if (steps!.Missing.Count == 0)
+                {
+                    Price = new PriceEstimate(job.Prices, RequestOf(planned));
+                    NetByFixture = ByFixture(planned);
+                    Comparison = CompareWithReplacing();
+                }
             }
         }
 
-        Objections = new ValueList<string>(PlanObjections.Of(this, steps));
+        Objections = new ValueList<PlanObjection>(PlanObjections.Of(this, steps));
+        Protection = new ValueList<LimitComparison>(ProtectionOf());
+        if (IsPossible)
+        {
+            Handover = HandoverOf(Schedule!);
+        }
+
         Cautions = new ValueList<Caution>(PlanCautions.Of(this));
     }
 
@@ -68,10 +77,10 @@ public sealed class BathroomPlan
     public Area CoatedArea { get; } = Area.FromSquareMeters(0);
 
     /// <summary>Promoter by kind.</summary>
-    public IReadOnlyList<PromoterQuantity> Promoters { get; }
+    public IReadOnlyList<PromoterQuantity> Promoters { get; } = ValueList<PromoterQuantity>.Empty;
 
     /// <summary>The coats in order; empty when no fixture is planned.</summary>
-    public IReadOnlyList<CoatPlan> Coats { get; }
+    public IReadOnlyList<CoatPlan> Coats { get; } = ValueList<CoatPlan>.Empty;
 
     /// <summary>The timeline; <see langword="null"/> when a coat has no times or no batches.</summary>
     public JobSchedule? Schedule { get; }
@@ -80,34 +89,49 @@ public sealed class BathroomPlan
     public AirStudy? Air { get; }
 
     /// <summary>Isocyanate mist of each coat that has any, where the site gives an airborne fraction; empty otherwise, which is not a pass.</summary>
-    public IReadOnlyList<IsocyanateScreen> IsocyanateScreens { get; }
+    public IReadOnlyList<IsocyanateScreen> IsocyanateScreens { get; } = ValueList<IsocyanateScreen>.Empty;
 
-    /// <summary>Cost and price; <see langword="null"/> without a schedule.</summary>
+    /// <summary>Cost and price; <see langword="null"/> without a schedule or when a labour standard is missing.</summary>
     public PriceEstimate? Price { get; }
+
+    /// <summary>
+    /// The net price by fixture: each bears the hours of its own repairs and its consumables, and a part of everything else by coated area;
+    /// <see langword="null"/> without a price.
+    /// </summary>
+    public PriceByFixture? NetByFixture { get; }
 
     /// <summary>Refinishing against replacing; <see langword="null"/> without a price or without an offer.</summary>
     public RefinishOrReplace? Comparison { get; }
 
-    /// <summary>Warranty reserve; <see langword="null"/> when no fixture is planned.</summary>
+    /// <summary>Warranty reserve for one fixture; <see langword="null"/> when no fixture is planned.</summary>
     public WarrantyReserve? Reserve { get; }
 
-    /// <summary>What the customer is told and what is kept; <see langword="null"/> without a schedule.</summary>
+    /// <summary>Warranty reserve for all planned fixtures, each carrying its own risk; zero when none is planned.</summary>
+    public decimal ReserveForAll => (Reserve?.Reserve ?? 0) * Fixtures.Count(fixture => fixture.IsPlanned);
+
+    /// <summary>What the customer is told and what is kept; <see langword="null"/> while anything is objected to.</summary>
     public Handover? Handover { get; }
 
     /// <summary>Whether nothing stands in the way as far as this library can tell. It says nothing about safety.</summary>
     public bool IsPossible => Objections.Count == 0;
 
     /// <summary>What stands in the way, each with what would help.</summary>
-    public IReadOnlyList<string> Objections { get; }
+    public IReadOnlyList<PlanObjection> Objections { get; }
 
-    /// <summary>What can hurt people in this job.</summary>
+    /// <summary>
+    /// Exposure and mist comparisons that are beyond their limit, beyond first, or that cannot be judged: what the employer's respiratory protection
+    /// programme has to cover. An empty list is no all-clear.
+    /// </summary>
+    public IReadOnlyList<LimitComparison> Protection { get; }
+
+    /// <summary>What can hurt people in this job, what kills fastest first.</summary>
     public IReadOnlyList<Caution> Cautions { get; }
 
     /// <summary>What the plan takes for granted.</summary>
     public IReadOnlyList<string> Assumptions { get; } = new ValueList<string>(
     [
         "The room is held at the given temperature and humidity, day and night, until water may run.",
-        "One person works; drying runs beside the work.",
+        "One person works without breaks; drying runs beside the work, and waiting for it on site is not charged.",
         "Solvent of the sprayed coats is counted; wipes, cleaning of the gun and cups left open are not.",
         "Overspray gives off its solvent at once and the film at the given time constant; the room is well mixed apart from the mixing factor.",
         "Volumes are additive on mixing.",
@@ -119,18 +143,23 @@ public sealed class BathroomPlan
 
     /// <summary>The job and what stands in its way.</summary>
     /// <returns>One line of text.</returns>
-    public override string ToString() => Job.Name + (IsPossible ? ": planned" : ": " + string.Join(" ", Objections));
+    public override string ToString() => Job.Name + (IsPossible ? ": planned" : ": " + string.Join(" ", Objections.Select(objection => objection.ToString())));
 
     internal ScheduledStep TimeOf(string name) => Schedule!.Steps.First(step => step.Step.Name == name);
 
     private static IEnumerable<CoatPlan> CoatsOf(BathroomJob job, Area area)
     {
+        // Numbered over the whole system, since one product may stand in two layers.
+        Dictionary<string, int> all = job.System.Layers.GroupBy(layer => layer.Product.Name, StringComparer.Ordinal)
+            .ToDictionary(product => product.Key, product => product.Sum(layer => layer.Coats), StringComparer.Ordinal);
+        Dictionary<string, int> done = all.Keys.ToDictionary(name => name, _ => 0, StringComparer.Ordinal);
         foreach (CoatingLayer layer in job.System.Layers)
         {
             for (int coat = 1; coat <= layer.Coats; coat++)
             {
-                string name = layer.Coats == 1 ? layer.Product.Name : layer.Product.Name + ", coat " + Figures.Fixed(coat, 0);
-                yield return new CoatPlan(name, layer, area, job);
+                string product = layer.Product.Name;
+                done[product]++;
+                yield return new CoatPlan(all[product] == 1 ? product : product + ", coat " + Figures.Fixed(done[product], 0), layer, area, job);
             }
         }
     }
@@ -160,7 +189,7 @@ public sealed class BathroomPlan
         }
     }
 
-    private AirStudy? AirOf(BathroomJob job, IReadOnlyList<CoatPlan> coats, JobSchedule schedule)
+    private AirStudy? AirOf(BathroomJob job, IReadOnlyList<CoatPlan> coats)
     {
         CoatPlan[] evaporating = [.. coats.Where(coat => coat.Layer.Product.Solvents.Count > 0)];
         if (evaporating.Length == 0)
@@ -172,7 +201,7 @@ public sealed class BathroomPlan
         DateTimeOffset Spraying(CoatPlan coat) => TimeOf(coat.Name).End - coat.Quantity.SprayTime;
         DateTimeOffset first = Spraying(evaporating[0]);
         return new AirStudy(
-            job.Site.Room,
+            job.Site.Room with { AirTemperature = job.Site.Room.AirTemperature ?? job.Site.Air.DryBulb },
             job.Site.Exhaust,
             [.. evaporating.Select(coat => new SolventEmission
             {
@@ -184,7 +213,20 @@ public sealed class BathroomPlan
                 FlashFraction = Ratio.FromDecimalFractions(1 - job.Gun.TransferEfficiency.DecimalFractions),
                 FilmTimeConstant = job.Site.FilmTimeConstant,
             })],
-            WorkingDay);
+            job.Hours.Length < LongestShift ? job.Hours.Length : LongestShift);
+    }
+
+    private Handover HandoverOf(JobSchedule schedule) =>
+        new(Job, [.. Coats.Select(coat => (coat, TimeOf(coat.Name).End))], schedule.Steps[schedule.Steps.Count - 1].End, CoatedArea);
+
+    private IEnumerable<LimitComparison> ProtectionOf()
+    {
+        IEnumerable<LimitComparison> vapour = Air is null ? [] : Air.Exposure.Select(exposure => exposure.Comparison);
+        IEnumerable<LimitComparison> mist = Job.Site.AirborneFraction is null && Coats.Any(coat => coat.Layer.Product.IsocyanateFraction.DecimalFractions > 0)
+            ? [new LimitComparison("polyisocyanate mist while spraying", null, Job.Site.IsocyanateLimit?.KilogramsPerCubicMeter, LimitSense.AtMost, Measure.MassConcentration, Job.Site.IsocyanateLimitSource)]
+            : IsocyanateScreens.Select(screen => screen.Comparison).Distinct();
+        return mist.Concat(vapour).Where(comparison => comparison.Outcome != ComparisonOutcome.Within)
+            .OrderBy(comparison => comparison.Outcome == ComparisonOutcome.Beyond ? 0 : 1);
     }
 
     private EstimateRequest RequestOf(FixturePlan[] planned)
@@ -204,7 +246,7 @@ public sealed class BathroomPlan
             Fixtures = planned.Length,
             Trips = trips,
             Options = Job.Options,
-            WarrantyReserve = Reserve!.Reserve,
+            WarrantyReserve = ReserveForAll,
         };
     }
 
@@ -228,7 +270,25 @@ public sealed class BathroomPlan
             needs.Add(new MaterialNeed(Job.Filler.Product.Name, Volume.FromCubicMeters(filler)));
         }
 
+        needs.AddRange(planned.SelectMany(fixture => DefectMaterials.For(fixture.Job.Survey.Defects, fixture.CoatedArea, Job.DefectMaterials)));
         return needs;
+    }
+
+    private PriceByFixture? ByFixture(FixturePlan[] planned)
+    {
+        if (Price is not { Net: decimal net, Cost: decimal cost } || cost <= 0)
+        {
+            return null;
+        }
+
+        decimal rate = Price.BurdenedRate;
+        FixtureCost[] own = [.. planned.Select(fixture =>
+        {
+            double hours = new LabourEstimate(LabourStandards.ForDefects(fixture.Job.Survey.Defects, Job.Labour), Job.Difficulty).Hours.TotalHours;
+            decimal repairs = Math.Round((decimal)hours * rate, 2, MidpointRounding.AwayFromZero);
+            return new FixtureCost(fixture.Job.Name, repairs + (Job.Prices.ConsumablesPerFixture ?? 0), fixture.CoatedArea.SquareMeters);
+        })];
+        return new PriceByFixture(net, own, Math.Max(0, cost - own.Sum(fixture => fixture.OwnCost)));
     }
 
     private RefinishOrReplace? CompareWithReplacing()
@@ -238,7 +298,7 @@ public sealed class BathroomPlan
             return null;
         }
 
-        int days = (int)Math.Ceiling((Handover!.WaterFrom - Schedule!.Steps[0].Start).TotalDays);
+        int days = (int)Math.Ceiling((HandoverOf(Schedule!).WaterFrom - Schedule!.Steps[0].Start).TotalDays);
         return new RefinishOrReplace(
             new RenewalOption { Name = "refinishing", Parts = [new CostPart("refinishing, as quoted", total)], LifeYears = offer.RefinishLifeYears, DaysOutOfUse = days },
             offer.Replacement,

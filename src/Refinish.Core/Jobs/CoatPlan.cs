@@ -19,8 +19,10 @@ public sealed record CoatPlan
         Layer = layer;
         Quantity = new CoatQuantity(area, layer, job.Gun, job.Residue);
         Window = new SprayWindow(job.Site.Air, job.Site.Surface, layer.Product.SprayLimits);
-        InCup = new CureForecast(layer.Product.Cure, job.Site.Air.DryBulb);
-        OnSurface = new CureForecast(layer.Product.Cure, job.Site.Surface);
+        Temperature warmest = job.Site.Air.DryBulb > job.Site.Surface ? job.Site.Air.DryBulb : job.Site.Surface;
+        InCup = new CureForecast(layer.Product.CureNear(job.Site.Air.DryBulb), job.Site.Air.DryBulb);
+        OnSurface = new CureForecast(layer.Product.CureNear(job.Site.Surface), job.Site.Surface);
+        AtWarmest = new CureForecast(layer.Product.CureNear(warmest), warmest);
         Batches = InCup.IsAvailable
             ? new BatchPlan(Quantity.PouredVolume, job.Gun.MeanRate, InCup.PotLife, InCup.Induction ?? TimeSpan.Zero, job.Batches)
             : null;
@@ -42,8 +44,11 @@ public sealed record CoatPlan
     /// <summary>The product's times at the temperature of the air: stand-in time and pot life in the cup.</summary>
     public CureForecast InCup { get; }
 
-    /// <summary>The product's times at the temperature of the coldest surface: drying, recoat window, water.</summary>
+    /// <summary>The product's times at the temperature of the coldest surface: drying, opening of the recoat window, water.</summary>
     public CureForecast OnSurface { get; }
+
+    /// <summary>The product's times at the warmer of air and surface, where the recoat window closes first.</summary>
+    public CureForecast AtWarmest { get; }
 
     /// <summary>The batches; <see langword="null"/> when the product gives no times at this temperature.</summary>
     public BatchPlan? Batches { get; }
@@ -75,6 +80,7 @@ public sealed record CoatPlan
         parts.Add(Window.Workings());
         parts.Add(InCup.Workings());
         parts.Add(OnSurface.Workings());
+        parts.Add(AtWarmest.Workings());
         Expression induction = Expression.Quantity("t_ind", (InCup.Induction ?? TimeSpan.Zero).TotalSeconds, Measure.Minutes);
         Expression mixing = Expression.Quantity("t_mix", MixingTime.TotalSeconds, Measure.Minutes);
         Expression cups = Expression.Quantity("n", Math.Max(1, Cups.Count), Measure.Number);
@@ -85,8 +91,9 @@ public sealed record CoatPlan
         {
             Expression volume = Expression.Quantity("V_gun", Quantity.SprayedVolume.CubicMeters, Measure.Liquid);
             Expression solids = Expression.Quantity("VS′", Quantity.WetFilm.ReducedSolids.DecimalFractions, Measure.Percent);
-            Expression specific = Expression.Sum(Layer.Product.Solvents.Select(share =>
-                Expression.Quantity("w", share.MassFraction.DecimalFractions, Measure.Percent) / Expression.Quantity("ρ", share.Solvent.Density.KilogramsPerCubicMeter, Measure.Density)));
+            Expression specific = Expression.Sum(Layer.Product.Solvents.Select((share, i) =>
+                Expression.Quantity("w_" + Figures.Fixed(i + 1, 0), share.MassFraction.DecimalFractions, Measure.Percent)
+                / Expression.Quantity("ρ_" + Figures.Fixed(i + 1, 0), share.Solvent.Density.KilogramsPerCubicMeter, Measure.Density)));
             steps.Add(new("solvent given off", "M", volume * (1 - solids) / specific, VolatileMass.Kilograms, Measure.Mass, Source.Derived("volatile volume times the density of the blend, volumes additive")));
         }
 

@@ -5,6 +5,7 @@ using System.Linq;
 using Refinish.Curing;
 using Refinish.Estimating;
 using Refinish.Scheduling;
+using Refinish.Substrates;
 using UnitsNet;
 
 namespace Refinish.Jobs;
@@ -17,7 +18,9 @@ internal sealed class JobSteps
     /// <summary>The temperature at which filler data sheets give their times; the trade's doubling rule shifts them.</summary>
     private static readonly Temperature FillerReference = Temperature.FromDegreesCelsius(25);
 
-    private const string Repair = "repair";
+    private const string Mend = "mend: silicone, old coat, rust, grout, tiles";
+    private const string Key = "etch or abrade, rinse and dry";
+    private const string Fill = "fill chips and wear";
     private const string Tack = "sand and tack";
     private const string Wipe = "wipe on promoter";
     private const string Demask = "demask and clean up";
@@ -32,11 +35,17 @@ internal sealed class JobSteps
         this.job = job;
         this.fixtures = fixtures;
         this.area = area;
+        if (Find(job, LabourStandards.Travel) is null)
+        {
+            Missing.Add(NoStandard(LabourStandards.Travel));
+        }
+
         Work("set up, protect and mask", Count(LabourStandards.Setup));
         Work("take off hardware, cut out caulk", Count(LabourStandards.Clear));
         Work("clean twice: mineral and rust, then oils and soap", Area(LabourStandards.Clean));
-        Work("etch or abrade, rinse and dry", Area(LabourStandards.Key));
-        AddRepairs();
+        AddMending();
+        Work(Key, Area(LabourStandards.Key), interruptible: false);
+        AddFilling();
         Work(Tack, Area(LabourStandards.Tack));
         AddPromoter(coats);
         AddCoats(coats);
@@ -71,26 +80,58 @@ internal sealed class JobSteps
     /// <summary>The standard of the job's own list with this code.</summary>
     public static LabourStandard? Find(BathroomJob job, LabourStandard generic) => job.Labour.FirstOrDefault(standard => standard.Code == generic.Code);
 
-    private void AddRepairs()
+    private static string NoStandard(LabourStandard generic) =>
+        "There is no labour standard " + generic.Code + " (" + generic.Description + "), so there is no price.";
+
+    private static bool ComesBeforeKeying(DefectKind kind) =>
+        kind is DefectKind.SiliconeResidue or DefectKind.GroutFailure or DefectKind.LooseTiles or DefectKind.PeelingCoat or DefectKind.RustSpot;
+
+    // What has to be off, sound or dry before the surface is etched or abraded, in the order of the preparation steps.
+    private void AddMending()
     {
-        List<LabourTask> tasks = [];
-        int repaired = fixtures.Count(fixture => LabourStandards.ForDefects(fixture.Job.Survey.Defects, job.Labour).Count > 0);
-        if (repaired == 0)
+        Work(Mend, RepairsOf(ComesBeforeKeying));
+        if (fixtures.Any(fixture => fixture.Job.Survey.Defects.Any(defect => defect.Kind is DefectKind.GroutFailure or DefectKind.LooseTiles)))
         {
-            return;
+            Lag(Mend, Key, job.GroutWait, null, "new grout dry");
+        }
+    }
+
+    private void AddFilling()
+    {
+        List<LabourTask> tasks = RepairsOf(kind => !ComesBeforeKeying(kind));
+        int repaired = fixtures.Count(fixture => LabourStandards.ForDefects(fixture.Job.Survey.Defects, job.Labour).Count > 0);
+        if (repaired > 0)
+        {
+            tasks.InsertRange(0, Count(LabourStandards.RepairSetup, repaired));
         }
 
-        tasks.AddRange(Count(LabourStandards.RepairSetup, repaired));
-        tasks.AddRange(fixtures.SelectMany(fixture => LabourStandards.ForDefects(fixture.Job.Survey.Defects, job.Labour)));
-        Work(Repair, tasks);
+        Work(Fill, tasks);
         int lifts = fixtures.Max(fixture => fixture.Filler.Lifts);
-        if (lifts > 0)
+        if (lifts > 0 && Steps.Count > 0)
         {
-            // The last lift hardens before sanding; earlier lifts harden within the repair, so their waits are added to it as well.
+            // The last lift hardens before sanding; earlier lifts harden within the work, so their waits are added to it as well.
             double rate = TemperatureShift.Doubling(2).RateFactor(job.Site.Surface, FillerReference);
             TimeSpan hardening = Durations.FromSeconds(job.Filler.Product.SandableAfter.TotalSeconds * lifts / rate);
-            Lag(Repair, Tack, hardening, null, "filler hard in " + lifts.ToString(CultureInfo.InvariantCulture) + (lifts == 1 ? " lift" : " lifts"));
+            Lag(Steps[Steps.Count - 1].Name, Tack, hardening, null, "filler hard in " + lifts.ToString(CultureInfo.InvariantCulture) + (lifts == 1 ? " lift" : " lifts"));
         }
+    }
+
+    private List<LabourTask> RepairsOf(Func<DefectKind, bool> which)
+    {
+        List<LabourTask> tasks = [];
+        foreach (FixturePlan fixture in fixtures)
+        {
+            Defect[] defects = [.. fixture.Job.Survey.Defects.Where(defect => which(defect.Kind))];
+            tasks.AddRange(LabourStandards.ForDefects(defects, job.Labour));
+
+            // A hole or a flexing floor is another trade's work and has no standard anywhere; what the generic list has and the job's lacks is missing.
+            foreach (Defect defect in LabourStandards.WithoutStandard(defects, job.Labour).Except(LabourStandards.WithoutStandard(defects)))
+            {
+                Missing.Add("There is no labour standard for a " + defect.Name + " of " + fixture.Job.Name + ", so there is no price.");
+            }
+        }
+
+        return tasks;
     }
 
     private void AddPromoter(IReadOnlyList<CoatPlan> coats)
@@ -106,15 +147,16 @@ internal sealed class JobSteps
         TimeSpan flash = wipes.Max(wipe => wipe.Flash);
         TimeSpan open = wipes.Min(wipe => wipe.OpenTime);
         Work(Wipe, Area(LabourStandards.Promote), interruptible: false);
-        if (open - DurationOf(first) < flash)
+        TimeSpan latest = open - DurationOf(first) - (Steps.Find(step => step.Name == Wipe)?.Duration ?? TimeSpan.Zero);
+        if (latest < flash)
         {
             Impossible.Add(
-                "The promoter stays open for " + Measure.Minutes.Format(open.TotalSeconds) + ", and drying it, mixing and spraying "
-                + first.Name + " take " + Measure.Minutes.Format((flash + DurationOf(first)).TotalSeconds, DisplayUnits.Si, 3) + ". Wipe and coat fixture by fixture.");
+                "The promoter stays open for " + Measure.Minutes.Format(open.TotalSeconds) + ", and wiping, drying, mixing and spraying "
+                + first.Name + " take " + Measure.Minutes.Format((open - latest + flash).TotalSeconds, DisplayUnits.Si, 3) + ". Wipe and coat fixture by fixture.");
             return;
         }
 
-        Lag(Wipe, first.Name, flash, open - DurationOf(first), "open time of the promoter, to the last stroke");
+        Lag(Wipe, first.Name, flash, latest, "open time of the promoter, from the first wipe to the last stroke");
     }
 
     private void AddCoats(IReadOnlyList<CoatPlan> coats)
@@ -122,7 +164,7 @@ internal sealed class JobSteps
         for (int i = 0; i < coats.Count; i++)
         {
             CoatPlan coat = coats[i];
-            Tasks.AddRange(SprayTasks(coat));
+            Tasks.AddRange(Charged(coat));
             Steps.Add(new ScheduleStep(coat.Name, DurationOf(coat)));
             if (i > 0)
             {
@@ -135,12 +177,13 @@ internal sealed class JobSteps
     private void AddRecoat(CoatPlan under, CoatPlan over)
     {
         TimeSpan opens = under.OnSurface.RecoatOpens ?? TimeSpan.Zero;
-        TimeSpan? latest = under.OnSurface.RecoatCloses - under.Quantity.SprayTime - DurationOf(over);
-        if (latest < opens)
+        TimeSpan? closes = under.AtWarmest.RecoatCloses;
+        TimeSpan? latest = closes - under.Quantity.SprayTime - DurationOf(over);
+        if (latest < ToMinute(opens))
         {
             Impossible.Add(
                 "The recoat window of " + under.Name + " is open from " + Measure.Hours.Format(opens.TotalSeconds, DisplayUnits.Si, 3) + " to "
-                + Measure.Hours.Format((under.OnSurface.RecoatCloses ?? TimeSpan.Zero).TotalSeconds, DisplayUnits.Si, 3) + ", too short to spray " + over.Name + " within it. Coat fewer fixtures at a time, or abrade between.");
+                + Measure.Hours.Format((closes ?? TimeSpan.Zero).TotalSeconds, DisplayUnits.Si, 3) + ", too short to spray " + over.Name + " within it. Coat fewer fixtures at a time, or abrade between.");
             return;
         }
 
@@ -149,6 +192,21 @@ internal sealed class JobSteps
 
     private List<LabourTask> SprayTasks(CoatPlan coat) =>
         Area(coat.Layer.Product.Role == Coatings.CoatingRole.Primer ? LabourStandards.Prime : LabourStandards.Topcoat);
+
+    // When cans, cups and gun take longer than the standard, the longer time is worked and charged; it is a clock time, so difficulty is taken out again.
+    private IEnumerable<LabourTask> Charged(CoatPlan coat)
+    {
+        List<LabourTask> tasks = SprayTasks(coat);
+        return coat.Duration <= new LabourEstimate(tasks, job.Difficulty).Hours
+            ? tasks
+            : tasks.Select(task => new LabourTask(task.Standard with
+            {
+                Description = task.Standard.Description + ", by cups and gun",
+                Fixed = ThreePoint.Exactly(ToMinute(coat.Duration).TotalHours / job.Difficulty),
+                PerSquareMeter = ThreePoint.Exactly(0),
+                Source = Source.Derived("stand-in time, mixing each cup and spraying"),
+            }));
+    }
 
     // Whichever is longer: what the labour standard says, or what cans, cups and gun take.
     private TimeSpan DurationOf(CoatPlan coat)
@@ -168,7 +226,7 @@ internal sealed class JobSteps
 
     // Kept even while the later step is still to be listed.
     private void Lag(string before, string after, TimeSpan? minimum, TimeSpan? maximum, string reason) =>
-        lags.Add(new StepLag(before, after, minimum ?? TimeSpan.Zero, maximum, reason));
+        lags.Add(new StepLag(before, after, ToMinute(minimum ?? TimeSpan.Zero), maximum is TimeSpan most ? TimeSpan.FromMinutes(Math.Floor(most.TotalMinutes + 1e-9)) : null, reason));
 
     private List<LabourTask> Count(LabourStandard generic) => Count(generic, fixtures.Count);
 
@@ -181,10 +239,9 @@ internal sealed class JobSteps
         LabourStandard? standard = Find(job, generic);
         if (standard is null)
         {
-            string sentence = "There is no labour standard " + generic.Code + " (" + generic.Description + ").";
-            if (!Missing.Contains(sentence))
+            if (!Missing.Contains(NoStandard(generic)))
             {
-                Missing.Add(sentence);
+                Missing.Add(NoStandard(generic));
             }
 
             return [];
@@ -193,6 +250,6 @@ internal sealed class JobSteps
         return [make(standard)];
     }
 
-    // Nobody keeps seconds on site; rounding up keeps every window.
+    // Nobody keeps seconds on site. Work and least waits round up, most waits round down, so that every window is kept.
     private static TimeSpan ToMinute(TimeSpan time) => TimeSpan.FromMinutes(Math.Ceiling(time.TotalMinutes - 1e-9));
 }

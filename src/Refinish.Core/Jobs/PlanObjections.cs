@@ -1,63 +1,47 @@
 using System.Collections.Generic;
 using System.Linq;
 using Refinish.Estimating;
+using Refinish.Substrates;
 
 namespace Refinish.Jobs;
 
 /// <summary>What stands in the way of a plan, gathered from its parts.</summary>
 internal static class PlanObjections
 {
-    public static IEnumerable<string> Of(BathroomPlan plan, JobSteps? steps)
+    public static IEnumerable<PlanObjection> Of(BathroomPlan plan, JobSteps? steps) =>
+        plan.Fixtures.Where(fixture => !fixture.IsPlanned).Select(LeftOut)
+            .Concat(plan.Coats.GroupBy(coat => coat.Layer).SelectMany(layer => OfCoat(layer.First())))
+            .Concat((steps?.Impossible ?? []).Concat(plan.Schedule?.Conflicts ?? ValueList<string>.Empty).Select(text => new PlanObjection(ObjectionKind.Schedule, plan.Job.Name, text)))
+            .Concat((steps?.Missing ?? []).Select(text => new PlanObjection(ObjectionKind.Labour, plan.Job.Name, text)))
+            .Concat(OfAir(plan))
+            .Concat((plan.Price?.Gaps ?? ValueList<PriceGap>.Empty).Select(gap => new PlanObjection(ObjectionKind.Price, gap.What, "No price: " + gap + ".")));
+
+    private static PlanObjection LeftOut(FixturePlan fixture)
     {
-        foreach (FixturePlan fixture in plan.Fixtures.Where(fixture => !fixture.IsPlanned))
+        IEnumerable<string> reasons = fixture.Verdict.MayBePlanned
+            ? fixture.SystemObjections
+            : fixture.Verdict.Reasons.Where(reason => reason.Effect == Suitability.NotSuitable).Select(reason => reason.Sentence + "; " + reason.Remedy + ".");
+        return new PlanObjection(ObjectionKind.FixtureLeftOut, fixture.Job.Name, fixture.Job.Name + " is left out: " + string.Join(" ", reasons));
+    }
+
+    private static IEnumerable<PlanObjection> OfCoat(CoatPlan coat)
+    {
+        string product = coat.Layer.Product.Name;
+        IEnumerable<PlanObjection> window = coat.Window.Checks.Where(IsOff).Select(check => new PlanObjection(ObjectionKind.SprayWindow, product, check));
+        IEnumerable<PlanObjection> times = coat.OnSurface.Checks.Concat(coat.AtWarmest.Checks).Where(IsOff).Distinct()
+            .Select(check => new PlanObjection(ObjectionKind.CureTemperature, product, check));
+        IEnumerable<PlanObjection> batches = (coat.Batches?.Objections ?? ValueList<string>.Empty)
+            .Select(text => new PlanObjection(ObjectionKind.Batch, coat.Name, coat.Name + ": " + text));
+        return window.Concat(times).Concat(batches);
+    }
+
+    private static IEnumerable<PlanObjection> OfAir(BathroomPlan plan)
+    {
+        if (plan.Air is not null && IsOff(plan.Air.FlammableLimit))
         {
-            yield return fixture.Job.Name + " is left out: " + (fixture.Verdict.MayBePlanned ? string.Join(" ", fixture.SystemObjections) : fixture.Verdict.ToString());
-        }
-
-        foreach (CoatPlan coat in plan.Coats.GroupBy(coat => coat.Layer).Select(group => group.First()))
-        {
-            foreach (LimitComparison check in coat.Window.Checks.Where(check => check.Outcome != ComparisonOutcome.Within))
-            {
-                yield return coat.Layer.Product.Name + ": " + check + "." + (check.Remedy is null ? string.Empty : " " + check.Remedy);
-            }
-
-            foreach (LimitComparison check in coat.OnSurface.Checks.Concat(coat.InCup.Checks).Where(check => check.Outcome != ComparisonOutcome.Within).Distinct())
-            {
-                yield return coat.Layer.Product.Name + " gives no times: " + check + ".";
-            }
-
-            foreach (string objection in coat.Batches?.Objections ?? ValueList<string>.Empty)
-            {
-                yield return coat.Name + ": " + objection;
-            }
-        }
-
-        foreach (string objection in (steps?.Impossible ?? []).Concat(steps?.Missing ?? []).Concat(plan.Schedule?.Conflicts ?? ValueList<string>.Empty))
-        {
-            yield return objection;
-        }
-
-        foreach (LimitComparison comparison in FireComparisons(plan).Where(comparison => comparison.Outcome != ComparisonOutcome.Within))
-        {
-            yield return comparison + "." + (comparison.Remedy is null ? string.Empty : " " + comparison.Remedy);
-        }
-
-        if (plan.Job.Site.AirborneFraction is null && plan.Coats.Any(coat => coat.Layer.Product.IsocyanateFraction.DecimalFractions > 0))
-        {
-            yield return "The isocyanate mist cannot be judged: the site gives no airborne fraction of the overspray. Supplied air is what the cautions ask for either way.";
-        }
-
-        foreach (PriceGap gap in plan.Price?.Gaps ?? ValueList<PriceGap>.Empty)
-        {
-            yield return "No price: " + gap + ".";
+            yield return new PlanObjection(ObjectionKind.Flammability, "air of the room", plan.Air.FlammableLimit);
         }
     }
 
-    private static IEnumerable<LimitComparison> FireComparisons(BathroomPlan plan)
-    {
-        if (plan.Air is not null)
-        {
-            yield return plan.Air.FlammableLimit;
-        }
-    }
+    private static bool IsOff(LimitComparison comparison) => comparison.Outcome != ComparisonOutcome.Within;
 }

@@ -15,6 +15,12 @@ internal static class PlanWorkings
         {
             Expression areas = Expression.Sum(planned.Select((fixture, i) =>
                 Expression.Quantity("A_" + Figures.Fixed(i + 1, 0), fixture.CoatedArea.SquareMeters, Measure.Area)));
+            if (plan.Reserve is not null)
+            {
+                Expression each = Expression.Quantity("R_1", (double)plan.Reserve.Reserve, Measure.Money(plan.Job.Prices.Currency));
+                joined.Add(new("warranty reserve of all planned fixtures", "R", each * Expression.Quantity("n", planned.Length, Measure.Number), (double)plan.ReserveForAll, Measure.Money(plan.Job.Prices.Currency), Source.Derived("every fixture carries its own risk")));
+            }
+
             joined.Add(new("area of all planned fixtures", "A", areas, plan.CoatedArea.SquareMeters, Measure.Area, Source.Derived("sum over fixtures")));
         }
 
@@ -40,6 +46,11 @@ internal static class PlanWorkings
         {
             parts.Add(plan.Price.Request.Labour.Workings());
             parts.Add(plan.Price.Workings());
+        }
+
+        if (plan.NetByFixture is not null)
+        {
+            parts.Add(plan.NetByFixture.Workings(plan.Job.Prices.Currency));
         }
 
         if (plan.Comparison is not null)

@@ -21,7 +21,7 @@ public sealed record WarrantyTerms
         init => field = Guard.Count(value, 1, 50, nameof(Years));
     }
 
-    /// <summary>How long a refinished surface lasts.</summary>
+    /// <summary>How long the surface of one refinished fixture lasts; every planned fixture carries its own risk.</summary>
     /// <exception cref="ArgumentNullException">Missing.</exception>
     public required WeibullLife Life
     {
@@ -29,7 +29,7 @@ public sealed record WarrantyTerms
         init => field = Guard.NotNull(value, nameof(Life));
     }
 
-    /// <summary>What one claim costs the shop, zero or more.</summary>
+    /// <summary>What one claim on one fixture costs the shop, zero or more.</summary>
     /// <exception cref="ArgumentOutOfRangeException">Negative.</exception>
     public required decimal CostPerClaim
     {

@@ -1,6 +1,7 @@
 using System;
 using System.Globalization;
 using System.Linq;
+using Refinish.Air;
 using Refinish.Coverage;
 using Refinish.Estimating;
 using Refinish.Fixtures;
@@ -113,13 +114,13 @@ public class BathroomPlanTests
             TimeSpan gap = coats[i].Start - coats[i - 1].End;
             Assert.True(gap >= Plan.Coats[i - 1].OnSurface.RecoatOpens);
             DateTimeOffset firstStroke = coats[i - 1].End - Plan.Coats[i - 1].Quantity.SprayTime;
-            Assert.True(coats[i].End - firstStroke <= Plan.Coats[i - 1].OnSurface.RecoatCloses);
+            Assert.True(coats[i].End - firstStroke <= Plan.Coats[i - 1].AtWarmest.RecoatCloses);
         }
 
         ScheduledStep wipe = schedule.Steps.Single(step => step.Step.Name == "wipe on promoter");
         Assert.InRange(coats[0].Start - wipe.End, TimeSpan.FromMinutes(15), TimeSpan.FromHours(2));
-        Assert.True(coats[0].End - wipe.End <= TimeSpan.FromHours(2));
-        ScheduledStep repair = schedule.Steps.Single(step => step.Step.Name == "repair");
+        Assert.True(coats[0].End - wipe.Start <= TimeSpan.FromHours(2));
+        ScheduledStep repair = schedule.Steps.Single(step => step.Step.Name == "fill chips and wear");
         ScheduledStep sand = schedule.Steps.Single(step => step.Step.Name == "sand and tack");
         Assert.True(sand.Start - repair.End >= TimeSpan.FromMinutes(90 * Math.Sqrt(2)) - TimeSpan.FromSeconds(1), "the filler has to be hard, at 20 °C √2 times later than at 25 °C");
         ScheduledStep last = schedule.Steps[^1];
@@ -136,7 +137,7 @@ public class BathroomPlanTests
         Assert.Equal(Plan.Schedule.Steps[^1].End.AddHours(24), handover.CaulkReady);
         Assert.Equal(handover.CaulkReady, handover.WaterFrom);
         Assert.Equal(Plan.Schedule.Steps[^1].End.AddYears(5), handover.WarrantyUntil);
-        Numbers.Close(20 + (3 * 25), handover.Film.Minimum.Micrometers);
+        Numbers.Close(4 * 30, handover.Film.Minimum.Micrometers);
         Numbers.Close(50 + (3 * 45), handover.Film.Maximum.Micrometers);
     }
 
@@ -147,7 +148,7 @@ public class BathroomPlanTests
         DateTimeOffset first = Plan.Schedule!.Steps.Single(step => step.Step.Name == Plan.Coats[0].Name).End - Plan.Coats[0].Quantity.SprayTime;
         DateTimeOffset second = Plan.Schedule.Steps.Single(step => step.Step.Name == Plan.Coats[1].Name).End - Plan.Coats[1].Quantity.SprayTime;
         Assert.Equal(second - first, Plan.Air!.Emissions[1].Start);
-        Numbers.Close(0.4, Plan.Air.Emissions[0].FlashFraction.DecimalFractions);
+        Numbers.Close(0.4, Assert.IsType<SolventEmission>(Plan.Air.Emissions[0]).FlashFraction.DecimalFractions);
         double solids = 0.45 / 1.1;
         double blend = 1 / ((0.35 / 0.864) + (0.35 / 0.968) + (0.30 / 0.805));
         Numbers.Close(Plan.Coats[0].Quantity.SprayedVolume.Milliliters * (1 - solids) * blend, Plan.Coats[0].VolatileMass.Grams);
@@ -209,5 +210,7 @@ public class BathroomPlanTests
         Assert.True(dearer.Price!.Total > Plan.Price!.Total);
         BathroomPlan longer = (Job with { Warranty = Job.Warranty with { Years = 8 } }).Plan();
         Assert.True(longer.Reserve!.Reserve > Plan.Reserve!.Reserve);
+        Assert.Equal(3 * Plan.Reserve.Reserve, Plan.ReserveForAll);
+        Assert.Contains(Plan.Price.CostLines, line => line.Code == "W-01" && line.Amount == Plan.ReserveForAll);
     }
 }

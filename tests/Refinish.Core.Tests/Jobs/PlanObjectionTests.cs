@@ -25,8 +25,12 @@ public class PlanObjectionTests
     {
         BathroomPlan plan = (Job with { Site = Job.Site with { Surface = Temperature.FromDegreesCelsius(13.2), Air = new MoistAir(Temperature.FromDegreesCelsius(22), Ratio.FromPercent(60)) } }).Plan();
         Assert.False(plan.IsPossible);
-        Assert.Contains(plan.Objections, objection => objection.Contains("above dew point", StringComparison.Ordinal) && objection.Contains("beyond", StringComparison.Ordinal));
+        Assert.Contains(plan.Objections, objection => objection.ToString().Contains("above dew point", StringComparison.Ordinal) && objection.ToString().Contains("beyond", StringComparison.Ordinal));
+        PlanObjection spread = plan.Objections.First(objection => objection.Comparison?.Subject == "surface above dew point");
+        Assert.Equal(ObjectionKind.SprayWindow, spread.Kind);
+        Assert.Contains("Δ°F beyond", spread.Sentence(DisplayUnits.UsCustomary), StringComparison.Ordinal);
         Assert.NotNull(plan.Price);
+        Assert.Null(plan.Handover);
     }
 
     [Fact]
@@ -34,7 +38,7 @@ public class PlanObjectionTests
     public void A_product_without_times_has_no_timeline()
     {
         BathroomPlan plan = (Job with { Site = Job.Site with { Surface = Temperature.FromDegreesCelsius(10) } }).Plan();
-        Assert.Contains(plan.Objections, objection => objection.StartsWith("two-part epoxy primer gives no times:", StringComparison.Ordinal));
+        Assert.Contains(plan.Objections, objection => objection.ToString().StartsWith("two-part epoxy primer: lowest temperature for cure: 10 °C", StringComparison.Ordinal));
         Assert.Null(plan.Schedule);
         Assert.Null(plan.Air);
         Assert.Null(plan.Price);
@@ -48,7 +52,7 @@ public class PlanObjectionTests
     {
         FixtureJob rusted = Job.Fixtures[0] with { Survey = Job.Fixtures[0].Survey with { Defects = [new Perforation(Length.FromMillimeters(12))] } };
         BathroomPlan plan = (Job with { Fixtures = [rusted, .. Job.Fixtures.Skip(1)] }).Plan();
-        Assert.Contains(plan.Objections, objection => objection.StartsWith("bathtub is left out:", StringComparison.Ordinal));
+        Assert.Contains(plan.Objections, objection => objection.ToString().StartsWith("bathtub is left out:", StringComparison.Ordinal));
         Numbers.Close(Job.Fixtures.Skip(1).Sum(fixture => fixture.Fixture.CoatedArea.SquareMeters), plan.CoatedArea.SquareMeters);
         Assert.NotNull(plan.Price);
     }
@@ -72,8 +76,8 @@ public class PlanObjectionTests
     {
         PriceBook without = Job.Prices with { Materials = [.. Job.Prices.Materials.Where(price => price.Item != "epoxy filler")], LabourRate = null };
         BathroomPlan plan = (Job with { Prices = without }).Plan();
-        Assert.Contains(plan.Objections, objection => objection.StartsWith("No price:", StringComparison.Ordinal) && objection.Contains("epoxy filler", StringComparison.Ordinal));
-        Assert.Contains(plan.Objections, objection => objection.Contains("no labour rate", StringComparison.Ordinal));
+        Assert.Contains(plan.Objections, objection => objection.ToString().StartsWith("No price:", StringComparison.Ordinal) && objection.ToString().Contains("epoxy filler", StringComparison.Ordinal));
+        Assert.Contains(plan.Objections, objection => objection.ToString().Contains("no labour rate", StringComparison.Ordinal));
         Assert.Null(plan.Price!.Total);
         Assert.Null(plan.Comparison);
     }
@@ -83,7 +87,22 @@ public class PlanObjectionTests
     public void A_missing_labour_standard_is_named()
     {
         BathroomPlan plan = (Job with { Labour = [.. LabourStandards.Generic.Where(standard => standard.Code != LabourStandards.Demask.Code)] }).Plan();
-        Assert.Contains("There is no labour standard L-60 (demask and clean up).", plan.Objections);
+        Assert.Contains(plan.Objections, objection => objection.ToString() == "There is no labour standard L-60 (demask and clean up), so there is no price.");
+        Assert.Null(plan.Price);
+        Assert.Null(plan.Handover);
+    }
+
+    [Fact]
+    [Evidence(Basis.Contract, "a shop's own list without a repair, or without travel, never makes the job cheaper: there is no price, and the filler still hardens")]
+    public void A_missing_repair_standard_is_named_too()
+    {
+        BathroomPlan plan = (Job with { Labour = [.. LabourStandards.Generic.Where(standard => standard.Repairs is null && standard.Code != LabourStandards.Travel.Code)] }).Plan();
+        Assert.Contains(plan.Objections, objection => objection.ToString() == "There is no labour standard for a chip of bathtub, so there is no price.");
+        Assert.Contains(plan.Objections, objection => objection.ToString().Contains("L-01", StringComparison.Ordinal));
+        Assert.Null(plan.Price);
+        Assert.Contains(plan.Schedule!.Lags, lag => lag.Reason == "filler hard in 1 lift");
+        BathroomPlan empty = (Job with { Labour = [] }).Plan();
+        Assert.Null(empty.Price);
     }
 
     [Fact]
@@ -93,18 +112,48 @@ public class PlanObjectionTests
         BathroomPlan plan = (Job with { Site = Job.Site with { Exhaust = new Refinish.Air.Exhaust { LabelFlow = VolumeFlow.Zero } } }).Plan();
         Assert.False(plan.IsPossible);
         Assert.Equal(ComparisonOutcome.Beyond, plan.Air!.FlammableLimit.Outcome);
-        Assert.Contains(plan.Objections, objection => objection.Contains("lower flammable limit", StringComparison.Ordinal));
+        Assert.Contains(plan.Objections, objection => objection.ToString().Contains("lower flammable limit", StringComparison.Ordinal));
         Numbers.HoldsToKernel(plan.Workings());
     }
 
     [Fact]
-    [Evidence(Basis.Contract, "without an airborne fraction the mist is not screened and the plan still cautions")]
-    public void An_unknown_airborne_fraction_is_no_pass()
+    [Evidence(Basis.Contract, "mist and vapour beyond their limits are for protection to cover, and so is what cannot be judged for want of a fraction or a limit")]
+    public void What_protection_has_to_cover_is_listed()
     {
-        BathroomPlan plan = (Job with { Site = Job.Site with { AirborneFraction = null } }).Plan();
-        Assert.Empty(plan.IsocyanateScreens);
-        Assert.Contains(plan.Cautions, caution => caution.Hazard == Hazard.Isocyanate);
-        Assert.Contains(plan.Objections, objection => objection.Contains("isocyanate mist cannot be judged", StringComparison.Ordinal));
+        BathroomPlan known = Job.Plan();
+        Assert.Equal(ComparisonOutcome.Beyond, known.Protection[0].Outcome);
+        Assert.Contains(known.Protection, comparison => comparison.Subject.StartsWith("polyisocyanate mist", StringComparison.Ordinal));
+        Assert.Contains(known.Protection, comparison => comparison.Subject.StartsWith("xylene", StringComparison.Ordinal));
+        foreach (SiteConditions unknown in new[] { Job.Site with { AirborneFraction = null }, Job.Site with { IsocyanateLimit = null } })
+        {
+            BathroomPlan plan = (Job with { Site = unknown }).Plan();
+            Assert.Contains(plan.Protection, comparison => comparison.Subject.StartsWith("polyisocyanate mist", StringComparison.Ordinal) && comparison.Outcome == ComparisonOutcome.CannotBeJudged);
+            Assert.Contains(plan.Cautions, caution => caution.Hazard == Hazard.Isocyanate);
+        }
+    }
+
+    [Fact]
+    [Evidence(Basis.Contract, "one product in two layers is numbered through, and new grout dries before it is etched")]
+    public void One_product_in_two_layers_and_new_grout_are_planned()
+    {
+        CoatingLayer topcoat = new(GenericCatalogue.AcrylicUrethaneTopcoat, Length.FromMicrometers(30), 2, Ratio.FromPercent(15));
+        CoatingSystem system = new("two reductions", Job.System.Promoters, [Job.System.Layers[0], Job.System.Layers[1], topcoat], Source.Invented("for this test"));
+        BathroomPlan plan = (Job with { System = system, Fixtures = [Job.Fixtures[2]] }).Plan();
+        Assert.Equal("two-part acrylic urethane topcoat, coat 5", plan.Coats[^1].Name);
+        ScheduledStep mend = plan.Schedule!.Steps.Single(step => step.Step.Name.StartsWith("mend", StringComparison.Ordinal));
+        ScheduledStep etch = plan.Schedule.Steps.Single(step => step.Step.Name.StartsWith("etch", StringComparison.Ordinal));
+        Assert.True(etch.Start - mend.End >= TimeSpan.FromHours(24));
+    }
+
+    [Fact]
+    [Evidence(Basis.Independent, "by hand: in air of 31 °C over a surface of 20 °C the 16 h window of 25 °C closes after 16 / 2^0.6 = 10.56 h, not after 22.6 h")]
+    public void The_recoat_window_closes_where_it_is_warmest()
+    {
+        BathroomPlan plan = (Job with { Site = Job.Site with { Air = new MoistAir(Temperature.FromDegreesCelsius(31), Ratio.FromPercent(30)) } }).Plan();
+        Numbers.Near(16 / Math.Pow(2, 0.6), plan.Coats[1].AtWarmest.RecoatCloses!.Value.TotalHours, 1e-6);
+        Assert.All(
+            plan.Schedule!.Lags.Where(lag => lag.Reason.StartsWith("recoat window of two-part acrylic", StringComparison.Ordinal)),
+            lag => Assert.True(lag.Maximum < TimeSpan.FromHours(10.56)));
     }
 
     [Fact]
@@ -112,12 +161,12 @@ public class PlanObjectionTests
     public void Impossible_work_is_named()
     {
         BathroomPlan cup = (Job with { Batches = new BatchRules { CupVolume = Volume.FromMilliliters(40) } }).Plan();
-        Assert.Contains(cup.Objections, objection => objection.Contains("largest batch that cup and pot life allow is 40 mL", StringComparison.Ordinal));
+        Assert.Contains(cup.Objections, objection => objection.ToString().Contains("largest batch that cup and pot life allow is 40 mL", StringComparison.Ordinal));
         BathroomPlan day = (Job with { Hours = new WorkingHours(TimeSpan.FromHours(8), TimeSpan.FromHours(8.4)) }).Plan();
-        Assert.Contains(day.Objections, objection => objection.Contains("the working day has 0.4 h", StringComparison.Ordinal));
+        Assert.Contains(day.Objections, objection => objection.ToString().Contains("the working day has 0.4 h", StringComparison.Ordinal));
         CoatingSystem hasty = new(
             "hasty", [GenericCatalogue.SilanePromoter with { OpenTime = TimeSpan.FromMinutes(30) }], Job.System.Layers, Source.Invented("for this test"));
-        Assert.Contains((Job with { System = hasty }).Plan().Objections, objection => objection.StartsWith("The promoter stays open for 30 min", StringComparison.Ordinal));
+        Assert.Contains((Job with { System = hasty }).Plan().Objections, objection => objection.ToString().StartsWith("The promoter stays open for 30 min", StringComparison.Ordinal));
     }
 
     [Fact]
@@ -127,7 +176,7 @@ public class PlanObjectionTests
         CoatingProduct hasty = GenericCatalogue.EpoxyPrimer with { Cure = GenericCatalogue.EpoxyPrimer.Cure with { RecoatCloses = TimeSpan.FromMinutes(75) } };
         CoatingSystem system = new("hasty", Job.System.Promoters, [new CoatingLayer(hasty, Length.FromMicrometers(30), 1, Ratio.FromPercent(10)), Job.System.Layers[1]], Source.Invented("for this test"));
         BathroomPlan plan = (Job with { System = system }).Plan();
-        Assert.Contains(plan.Objections, objection => objection.StartsWith("The recoat window of two-part epoxy primer is open from", StringComparison.Ordinal));
+        Assert.Contains(plan.Objections, objection => objection.ToString().StartsWith("The recoat window of two-part epoxy primer is open from", StringComparison.Ordinal));
         Assert.Null(plan.Schedule);
     }
 
@@ -139,7 +188,7 @@ public class PlanObjectionTests
         CoatingSystem system = new(
             "for iron", Job.System.Promoters, [new CoatingLayer(metalOnly, Length.FromMicrometers(30), 1), Job.System.Layers[1]], Source.Invented("for this test"));
         BathroomPlan plan = (Job with { System = system }).Plan();
-        Assert.Contains("pedestal sink is left out: two-part epoxy primer is not stated for vitreous china.", plan.Objections);
+        Assert.Contains(plan.Objections, objection => objection.ToString() == "pedestal sink is left out: two-part epoxy primer is not stated for vitreous china.");
     }
 
     [Fact]

@@ -1,0 +1,16 @@
+using Refinish.Jobs;
+
+namespace Refinish.Samples.BathroomJob;
+
+/// <summary>What can hurt people in this job, what kills fastest first, before anything is mixed.</summary>
+internal static class CautionSheet
+{
+    public static void Write(Paper paper, BathroomPlan plan)
+    {
+        paper.Heading("Cautions");
+        foreach (Caution caution in plan.Cautions)
+        {
+            paper.Line(caution.Sentence + " (Decided by: " + caution.DecidedBy + ".)", 0, "! ");
+        }
+    }
+}
