@@ -46,7 +46,7 @@ public sealed record EquivalentAge
         Shift = Guard.NotNull(shift, nameof(shift));
         this.reference = Guard.Within(reference, TemperatureShift.Thermometer, nameof(reference));
         double[] factors = new double[history.List.Count];
-        shift.Factors(history.List, this.reference, factors);
+        shift.Factors(history.Kelvins, this.reference, factors);
         rates = factors;
     }
 

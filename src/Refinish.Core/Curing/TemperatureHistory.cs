@@ -26,6 +26,9 @@ public sealed record TemperatureHistory
     // Ticks from the start to the end of each stretch.
     private readonly ValueList<long> ends;
 
+    // The temperatures side by side, for the loops that run over a long log.
+    private readonly ValueList<double> kelvins;
+
     /// <summary>Makes a history.</summary>
     /// <param name="start">When it begins.</param>
     /// <param name="segments">The stretches in order, at least one.</param>
@@ -39,15 +42,18 @@ public sealed record TemperatureHistory
         LastHoldsOn = lastHoldsOn;
         long room = DateTime.MaxValue.Ticks - start.UtcTicks;
         long[] elapsed = new long[this.segments.Count];
+        double[] temperatures = new double[elapsed.Length];
         long end = 0;
         for (int i = 0; i < elapsed.Length; i++)
         {
             end += this.segments[i].Duration.Ticks;
             elapsed[i] = end;
+            temperatures[i] = this.segments[i].Kelvins;
             Guard.Rule(end <= room, nameof(segments), end / (double)TimeSpan.TicksPerSecond, Measure.Hours, "stretches that end before the year 10000");
         }
 
         ends = new ValueList<long>(elapsed);
+        kelvins = new ValueList<double>(temperatures);
     }
 
     /// <summary>When it begins.</summary>
@@ -63,6 +69,8 @@ public sealed record TemperatureHistory
     public DateTimeOffset? End => LastHoldsOn ? null : Start.AddTicks(KnownTicks);
 
     internal ValueList<TemperatureSegment> List => segments;
+
+    internal ValueList<double> Kelvins => kelvins;
 
     internal long KnownTicks => ends[ends.Count - 1];
 

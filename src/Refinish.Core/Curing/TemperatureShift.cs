@@ -77,25 +77,34 @@ public sealed record TemperatureShift
         ? "Arrhenius, " + Measure.MolarEnergy.Format(activationEnergy)
         : "rate × " + Figures.Significant(ratePerTenKelvin) + " for ten kelvins";
 
-    /// <summary>The rates of many stretches; the logarithm of the law is linear in T or in 1/T, so each costs one exponential.</summary>
-    internal void Factors(ValueList<TemperatureSegment> stretches, double reference, double[] rates)
+    /// <summary>
+    /// The rates of many stretches. The logarithm of the law is linear in T or in 1/T, and a log moves little from line to line: near the last exponential
+    /// taken, seven terms of its series give the next to the last digit.
+    /// </summary>
+    internal void Factors(ValueList<double> kelvins, double reference, double[] rates)
     {
         double scale = IsArrhenius ? activationEnergy / CuringKernel.GasConstant : Math.Log(ratePerTenKelvin) / 10;
-        double origin = 1 / reference;
-        double last = double.NaN;
-        double rate = 0;
+        double origin = IsArrhenius ? 1 / reference : reference;
+        bool arrhenius = IsArrhenius;
+        double anchor = double.NaN;
+        double anchored = 0;
         for (int i = 0; i < rates.Length; i++)
         {
-            double t = stretches[i].Kelvins;
+            double t = kelvins[i];
+            double x = arrhenius ? scale * (origin - (1 / t)) : scale * (t - origin);
+            double d = x - anchor;
 
-            // A logger repeats itself.
-            if (t != last)
+            // The first term left out is d⁷/5040, below 2e-18. NaN takes the other branch.
+            if (Math.Abs(d) < 0.01)
             {
-                rate = Math.Exp(IsArrhenius ? scale * (origin - (1 / t)) : scale * (t - reference));
-                last = t;
+                rates[i] = anchored * (1 + (d * (1 + (d * (0.5 + (d * ((1.0 / 6) + (d * ((1.0 / 24) + (d * ((1.0 / 120) + (d * (1.0 / 720)))))))))))));
             }
-
-            rates[i] = rate;
+            else
+            {
+                anchor = x;
+                anchored = Math.Exp(x);
+                rates[i] = anchored;
+            }
         }
     }
 

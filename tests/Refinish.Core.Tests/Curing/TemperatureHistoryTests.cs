@@ -138,4 +138,21 @@ public class TemperatureHistoryTests
         Assert.Equal(age, new EquivalentAge(TemperatureLog.Parse(text.ToString()), TemperatureShift.Doubling(2), C(25)));
         Assert.NotEqual(age, new EquivalentAge(history, TemperatureShift.Doubling(2), C(24)));
     }
+
+    [Fact]
+    [Evidence(Basis.Identity, "the rates of a long log are those of its temperatures one by one, to 4e-15, whether it creeps, jumps or stands still")]
+    public void Rates_of_a_log_are_those_of_its_temperatures()
+    {
+        double[] celsius = [.. Enumerable.Range(0, 5000).Select(i => i % 700 < 40 ? -20 + (i * 7919 % 80) : i % 700 < 80 ? 21.5 : 16 + (9 * Math.Sin(i / 229.0)))];
+        TemperatureHistory history = new(Six, celsius.Select(t => new TemperatureSegment(TimeSpan.FromMinutes(1), C(t))));
+        foreach (TemperatureShift law in (TemperatureShift[])[TemperatureShift.Doubling(2), TemperatureShift.Doubling(1), TemperatureShift.Arrhenius(MolarEnergy.FromKilojoulesPerMole(90))])
+        {
+            double[] rates = new double[celsius.Length];
+            law.Factors(history.Kelvins, 298.15, rates);
+            for (int i = 0; i < rates.Length; i++)
+            {
+                Numbers.Close(law.Factor(history.Kelvins[i], 298.15), rates[i], 4e-15);
+            }
+        }
+    }
 }
