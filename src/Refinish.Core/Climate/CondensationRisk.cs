@@ -134,7 +134,7 @@ public sealed record CondensationRisk
     }
 
     /// <summary>The spread now and when it is there, in metric units.</summary>
-    /// <returns>Text such as <c>-3.89 K above dew point now; wet for 23.8 min; spread of 3 K from 51.9 min</c>.</returns>
+    /// <returns>Text such as <c>-3.89 K above dew point now; wet for 23.7 min; spread of 3 K from 51.7 min</c>.</returns>
     public override string ToString() =>
         Measure.TemperatureDifference.Format(Start - Dew, DisplayUnits.Si, 3) + " above dew point now; "
         + (WetUntil is TimeSpan wet ? "wet for " + Measure.Minutes.Format(wet.TotalSeconds, DisplayUnits.Si, 3) : "wet until the air is drier")

@@ -36,7 +36,7 @@ namespace Refinish.Climate;
 ///     Material = FixtureThermalData.Acrylic,
 ///     WallThickness = Length.FromMillimeters(6),
 /// };
-/// TimeSpan? face = shell.Time;               // 18.5 minutes, Bi = 0.3
+/// TimeSpan? face = shell.Time;               // 20.9 minutes
 /// TimeSpan? throughout = shell.TimeThroughout;
 /// </code></example>
 public sealed record WarmUp
