@@ -19,9 +19,10 @@ public sealed record CoatPlan
         Layer = layer;
         Quantity = new CoatQuantity(area, layer, job.Gun, job.Residue);
         Window = new SprayWindow(job.Site.Air, job.Site.Surface, layer.Product.SprayLimits);
-        InCup = new CureForecast(layer.Product.Cure, job.Site.Air.DryBulb);
-        OnSurface = new CureForecast(layer.Product.Cure, job.Site.Surface);
-        AtWarmest = new CureForecast(layer.Product.Cure, job.Site.Air.DryBulb > job.Site.Surface ? job.Site.Air.DryBulb : job.Site.Surface);
+        Temperature warmest = job.Site.Air.DryBulb > job.Site.Surface ? job.Site.Air.DryBulb : job.Site.Surface;
+        InCup = new CureForecast(layer.Product.CureNear(job.Site.Air.DryBulb), job.Site.Air.DryBulb);
+        OnSurface = new CureForecast(layer.Product.CureNear(job.Site.Surface), job.Site.Surface);
+        AtWarmest = new CureForecast(layer.Product.CureNear(warmest), warmest);
         Batches = InCup.IsAvailable
             ? new BatchPlan(Quantity.PouredVolume, job.Gun.MeanRate, InCup.PotLife, InCup.Induction ?? TimeSpan.Zero, job.Batches)
             : null;
