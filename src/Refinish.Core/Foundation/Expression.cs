@@ -148,6 +148,11 @@ public abstract class Expression
     /// <returns>arcsin x.</returns>
     public static Expression Arcsin(Expression x) => new FunctionExpression("arcsin", "\\arcsin", Math.Asin, x);
 
+    /// <summary>The gamma function, Γ(n) = (n − 1)! between the whole numbers too, as MathNet.Numerics evaluates it.</summary>
+    /// <param name="x">The argument, more than 0.</param>
+    /// <returns>Γ(x).</returns>
+    public static Expression Gamma(Expression x) => new FunctionExpression("Γ", "\\Gamma", MathNet.Numerics.SpecialFunctions.Gamma, x);
+
     /// <summary>The next whole number upwards.</summary>
     /// <param name="x">The argument.</param>
     /// <returns>⌈x⌉.</returns>
