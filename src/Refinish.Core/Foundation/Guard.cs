@@ -50,6 +50,10 @@ internal static class Guard
 
     public static double Within(HeatTransferCoefficient value, Bounds bounds, string name) => Check(value.WattsPerSquareMeterKelvin, bounds, name, value);
 
+    public static double Within(DynamicViscosity value, Bounds bounds, string name) => Check(value.PascalSeconds, bounds, name, value);
+
+    public static double Within(ForcePerLength value, Bounds bounds, string name) => Check(value.NewtonsPerMeter, bounds, name, value);
+
     public static double Within(TimeSpan value, Bounds bounds, string name) => Within(value.TotalSeconds, bounds, name);
 
     public static decimal Money(decimal value, string name, bool zeroAllowed = true)
