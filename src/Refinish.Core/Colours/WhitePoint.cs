@@ -2,7 +2,7 @@ namespace Refinish.Colours;
 
 /// <summary>The tristimulus values of the perfect white under an illuminant for an observer, Y = 100.</summary>
 /// <remarks>
-/// Values as tabulated in ASTM E308 for CIE illuminants (from memory to the last digit; to four digits they stand in the documentation of MATLAB's xyz2lab, which was read). The four
+/// Values as tabulated in ASTM E308 for CIE illuminants (from memory; those of D65, 2°, give the example in the documentation of MATLAB's xyz2lab to its four decimals, and D50, 2°, stands there to four digits). The four
 /// here are a start: a colorimeter's manual states which pair it reports.
 /// </remarks>
 /// <example><code>

@@ -10,7 +10,7 @@ namespace Refinish.Films;
 /// Y over the black and the white of their charts; from memory). A film of no thickness shows what is below, one without end shows R∞. The theory knows two diffuse streams and no surface: see <see cref="SurfaceReflection"/>.
 /// </remarks>
 /// <example><code>
-/// PaintOptics white = new(ReciprocalLength.FromInverseMicrometers(0.005), ReciprocalLength.FromInverseMicrometers(0.08));
+/// PaintOptics white = new(ReciprocalLength.FromInverseMillimeters(5), ReciprocalLength.FromInverseMillimeters(80));
 /// HidingFilm film = new(white, Length.FromMicrometers(40), Ratio.FromPercent(20));
 /// double ratio = film.ContrastRatio.DecimalFractions;          // 0.93197
 /// </code></example>

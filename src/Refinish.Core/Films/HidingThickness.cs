@@ -10,7 +10,7 @@ namespace Refinish.Films;
 /// ASTM D2805; from memory): over a black and white chart the difference is still to be seen by a good eye.
 /// </remarks>
 /// <example><code>
-/// PaintOptics white = new(ReciprocalLength.FromInverseMicrometers(0.005), ReciprocalLength.FromInverseMicrometers(0.08));
+/// PaintOptics white = new(ReciprocalLength.FromInverseMillimeters(5), ReciprocalLength.FromInverseMillimeters(80));
 /// HidingThickness complete = new(white);
 /// Length film = complete.DryFilm;                        // 61.06 µm
 /// int coats = complete.CoatsOf(Length.FromMicrometers(25));   // 3

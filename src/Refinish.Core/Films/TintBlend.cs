@@ -12,8 +12,8 @@ namespace Refinish.Films;
 /// </remarks>
 /// <example><code>
 /// TintBlend grey = new([
-///     new TintPart("white base", PaintOptics.FromReflectivity(Ratio.FromPercent(90), ReciprocalLength.FromInverseMicrometers(0.14)), Ratio.FromPercent(99)),
-///     new TintPart("black tint", new PaintOptics(ReciprocalLength.FromInverseMicrometers(2), ReciprocalLength.FromInverseMicrometers(0.02)), Ratio.FromPercent(1)),
+///     new TintPart("white base", PaintOptics.FromReflectivity(Ratio.FromPercent(90), ReciprocalLength.FromInverseMillimeters(140)), Ratio.FromPercent(99)),
+///     new TintPart("black tint", new PaintOptics(ReciprocalLength.FromInverseMillimeters(2000), ReciprocalLength.FromInverseMillimeters(20)), Ratio.FromPercent(1)),
 /// ]);
 /// double seen = grey.Optics.Reflectivity.DecimalFractions;      // 0.5908
 /// </code></example>
