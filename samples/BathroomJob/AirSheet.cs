@@ -1,6 +1,7 @@
 using System.Linq;
 using Refinish.Air;
 using Refinish.Jobs;
+using UnitsNet;
 
 namespace Refinish.Samples.BathroomJob;
 
@@ -32,12 +33,26 @@ internal static class AirSheet
             paper.Line("Airflow that would keep the vapour at a quarter of the lower flammable limit: " + paper.Show(Measure.Airflow, least.CubicMetersPerSecond));
         }
 
-        paper.Line(air.FlammableLimit.Sentence(paper.System), 2, "· ");
-        paper.Line(air.FlammableDesignLine.Sentence(paper.System), 2, "· ");
-        paper.Line(air.AdditiveLimit.Sentence(paper.System), 2, "· ");
-        foreach (LimitComparison comparison in air.Exposure)
+        foreach (LimitComparison comparison in new[] { air.FlammableLimit, air.FlammableDesignLine, air.AdditiveLimit, air.StrictestLimit, air.ShortTermLimit })
         {
             paper.Line(comparison.Sentence(paper.System), 2, "· ");
+        }
+
+        paper.Line();
+        paper.Table([["substance", "averaging", "limit of", "value", "limit", "how far off"], .. air.Exposure.Select(exposure => Row(paper, exposure))], "lllrrr");
+        paper.Line("Limits as of the dates given with them; the current text of each authority stands above this table.");
+        // The air over the tub, where the person works: a box on the rim, air moving at 0.2 m/s; both invented for the demonstration.
+        NearFieldStudy overTheTub = new(air, NearField.Box(Length.FromMeters(1.5), Length.FromMeters(0.75), Length.FromMeters(0.8), Speed.FromMetersPerSecond(0.2)));
+        if (air.ShortTermIndex is double room && overTheTub.ShortTermIndex is double near)
+        {
+            paper.Line("Over the tub the worst fifteen minutes come to " + paper.Show(Measure.Number, near) + " times the short-term limits, in the room to " + paper.Show(Measure.Number, room) + ".");
+        }
+
+        MakeUpOpening opening = new(air.Exhaust.EffectiveFlow, AirSpeedGuide.MakeUpOpening.Most!.Value);
+        paper.Line("Opening for the air that has to come in: at least " + paper.Show(Measure.Area, opening.Needed.SquareMeters) + " free, across the room from the fan.");
+        foreach (LimitComparison saturation in air.Saturation.Where(comparison => comparison.Outcome != ComparisonOutcome.Within))
+        {
+            paper.Line(saturation.Sentence(paper.System), 2, "· ");
         }
 
         foreach (IsocyanateScreen screen in plan.IsocyanateScreens.Take(1))
@@ -46,5 +61,32 @@ internal static class AirSheet
         }
 
         paper.Line("Without an airflow for everyone's lungs, people at work are protected by their respirator programme, not by this fan.");
+    }
+
+    private static string[] Row(Paper paper, ExposureComparison exposure)
+    {
+        LimitComparison comparison = exposure.Comparison;
+        string averaging = exposure.Limit?.Kind switch
+        {
+            ExposureLimitKind.Twa8h or null => "8 h",
+            ExposureLimitKind.Stel15min => "15 min",
+            ExposureLimitKind.Ceiling => "ceiling",
+            ExposureLimitKind.BriefPeak => "brief peak",
+            _ => "dangerous",
+        };
+        return
+        [
+            exposure.Solvent.Name,
+            averaging,
+            exposure.Limit?.Authority ?? "none known",
+            comparison.Value is double value ? paper.Show(comparison.Measure, value) : "not known",
+            comparison.Limit is double limit ? paper.Show(comparison.Measure, limit) : "none",
+            comparison.Margin switch
+            {
+                null => "cannot be judged",
+                < 0 and double beyond => paper.Show(comparison.Measure, -beyond) + " beyond",
+                double within => paper.Show(comparison.Measure, within) + " within",
+            },
+        ];
     }
 }

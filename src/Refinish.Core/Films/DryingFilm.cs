@@ -143,7 +143,7 @@ public sealed record DryingFilm
             "Drying film",
             [
                 new("film when it sets", "h_end", Film(Expression.Quantity("t_end", until, Measure.Seconds)), FilmAt(until), Measure.Film, Model),
-                new("viscosity when it sets", "η_end", Eta(Expression.Quantity("t_end", until, Measure.Seconds)), ViscosityAt(until), Measure.Viscosity, Model),
+                new("viscosity when it sets", "η_end", Eta(Expression.Quantity("t_end", until, Measure.Seconds)), ViscosityAt(until), Measure.DynamicViscosity, Model),
                 new("fluidity over time", "Φ", Integral(0), Moment(0), Measure.Fluidity, Model),
                 new("sag", "L", drive / 2 * Integral(2), Sag.Meters, Measure.Length, Model),
                 new("ripple left", "ε", Expression.Exp(-(pull * Integral(3))), RippleLeft, Measure.Number, Model),
@@ -206,7 +206,7 @@ public sealed record DryingFilm
     {
         Expression phi = Expression.Quantity("φ_0", solids, Measure.Number);
         Expression rise = (Expression.Quantity("h_0", wet, Measure.Film) * phi / Film(time)) - phi;
-        return Expression.Quantity("η_0", viscosity, Measure.Viscosity) * Expression.Exp(Expression.Quantity("B", Thickening, Measure.Number) * rise);
+        return Expression.Quantity("η_0", viscosity, Measure.DynamicViscosity) * Expression.Exp(Expression.Quantity("B", Thickening, Measure.Number) * rise);
     }
 
     private Expression Integral(int power)

@@ -45,7 +45,7 @@ public sealed record FilmRheology
     /// <returns>The liquid.</returns>
     /// <exception cref="System.ArgumentOutOfRangeException">Outside the range.</exception>
     public static FilmRheology Newtonian(DynamicViscosity viscosity) =>
-        new(Pressure.Zero, Guard.Within(viscosity, Bounds.Between(1e-4, 1e4, Measure.Viscosity), nameof(viscosity)), 1);
+        new(Pressure.Zero, Guard.Within(viscosity, Bounds.Between(1e-4, 1e4, Measure.DynamicViscosity), nameof(viscosity)), 1);
 
     /// <summary>A liquid that stands up to a yield stress and has one plastic viscosity beyond it.</summary>
     /// <param name="yieldStress">τ_y, 0 to 1000 Pa.</param>
@@ -53,7 +53,7 @@ public sealed record FilmRheology
     /// <returns>The liquid.</returns>
     /// <exception cref="System.ArgumentOutOfRangeException">Outside the range.</exception>
     public static FilmRheology Bingham(Pressure yieldStress, DynamicViscosity plasticViscosity) =>
-        new(yieldStress, Guard.Within(plasticViscosity, Bounds.Between(1e-4, 1e4, Measure.Viscosity), nameof(plasticViscosity)), 1);
+        new(yieldStress, Guard.Within(plasticViscosity, Bounds.Between(1e-4, 1e4, Measure.DynamicViscosity), nameof(plasticViscosity)), 1);
 
     /// <summary>A liquid without yield stress whose viscosity is K γ̇ⁿ⁻¹.</summary>
     /// <param name="consistency">K in Pa·sⁿ, from 10⁻⁴ to 10⁴.</param>
@@ -66,5 +66,5 @@ public sealed record FilmRheology
     /// <returns>Text such as <c>yield stress 0.5 Pa, 300 mPa·s</c>.</returns>
     public override string ToString() =>
         (yieldStress > 0 ? "yield stress " + Measure.Pressure.Format(yieldStress) + ", " : string.Empty)
-        + (Index == 1 ? Measure.Viscosity.Format(Consistency) : string.Format(CultureInfo.InvariantCulture, "{0}, index {1}", Measure.Consistency.Format(Consistency), Figures.Significant(Index)));
+        + (Index == 1 ? Measure.DynamicViscosity.Format(Consistency) : string.Format(CultureInfo.InvariantCulture, "{0}, index {1}", Measure.Consistency.Format(Consistency), Figures.Significant(Index)));
 }

@@ -120,7 +120,7 @@ public sealed record Levelling
         Expression length = Expression.Quantity("λ", wavelength, Measure.Length);
         Expression h = Expression.Quantity("h", film, Measure.Film);
         Expression sigma = Expression.Quantity("σ", tension, Measure.SurfaceTension);
-        Expression eta = Expression.Quantity("η", viscosity, Measure.Viscosity);
+        Expression eta = Expression.Quantity("η", viscosity, Measure.DynamicViscosity);
         WorkingStep wave = new("wave number", "k", 2 * Expression.Pi() / length, Wave, Measure.WaveNumber, Orchard);
         WorkingStep depth = new("depth number", "kh", wave.Result() * h, DepthNumber, Measure.Number, Orchard);
         WorkingStep thin = new(

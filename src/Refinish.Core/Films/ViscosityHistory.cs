@@ -99,8 +99,8 @@ public sealed record ViscosityHistory
     public override string ToString() => string.Format(
         CultureInfo.InvariantCulture,
         "{0} to {1} in {2}: {3}",
-        Measure.Viscosity.Format(points[0].PascalSeconds),
-        Measure.Viscosity.Format(points[points.Count - 1].PascalSeconds),
+        Measure.DynamicViscosity.Format(points[0].PascalSeconds),
+        Measure.DynamicViscosity.Format(points[points.Count - 1].PascalSeconds),
         Measure.Seconds.Format(End.TotalSeconds),
         Measure.Fluidity.Format(Fluidity));
 
@@ -126,8 +126,8 @@ public sealed record ViscosityHistory
             string a = (i - 1).ToString(CultureInfo.InvariantCulture);
             string b = i.ToString(CultureInfo.InvariantCulture);
             Expression step = Expression.Quantity("t_" + b, points[i].Time.TotalSeconds, Measure.Seconds) - Expression.Quantity("t_" + a, points[i - 1].Time.TotalSeconds, Measure.Seconds);
-            Expression before = Expression.Quantity("η_" + a, points[i - 1].PascalSeconds, Measure.Viscosity);
-            Expression after = Expression.Quantity("η_" + b, points[i].PascalSeconds, Measure.Viscosity);
+            Expression before = Expression.Quantity("η_" + a, points[i - 1].PascalSeconds, Measure.DynamicViscosity);
+            Expression after = Expression.Quantity("η_" + b, points[i].PascalSeconds, Measure.DynamicViscosity);
             Expression scale = index == 1 ? First() / before : Expression.Power(First() / before, 1 / Expression.Quantity("n", index, Measure.Number));
             Expression fold = index == 1 ? Expression.Ln(before / after) : Expression.Ln(before / after) / Expression.Quantity("n", index, Measure.Number);
             terms.Add(i == 1 ? step * Expression.Phi1(fold) : step * scale * Expression.Phi1(fold));
@@ -136,5 +136,5 @@ public sealed record ViscosityHistory
         return Expression.Sum(terms);
     }
 
-    private Expression First() => Expression.Quantity("η_0", points[0].PascalSeconds, Measure.Viscosity);
+    private Expression First() => Expression.Quantity("η_0", points[0].PascalSeconds, Measure.DynamicViscosity);
 }

@@ -29,5 +29,5 @@ public sealed record ViscosityPoint
 
     /// <summary>The point in one line.</summary>
     /// <returns>Text such as <c>300 mPa·s after 60 s</c>.</returns>
-    public override string ToString() => Measure.Viscosity.Format(viscosity) + " after " + Measure.Seconds.Format(Time.TotalSeconds);
+    public override string ToString() => Measure.DynamicViscosity.Format(viscosity) + " after " + Measure.Seconds.Format(Time.TotalSeconds);
 }

@@ -38,4 +38,7 @@ public enum FixtureZoneKind
 
     /// <summary>The threshold of a shower, all faces that show.</summary>
     Curb,
+
+    /// <summary>The upright tiling flange of a tub, where it shows.</summary>
+    Flange,
 }

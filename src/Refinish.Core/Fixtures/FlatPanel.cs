@@ -74,6 +74,41 @@ public sealed record FlatPanel : IFixture
         + (Splash > 0 ? 2 * Measurements.BacksplashHeight.Meters : 0)
         + RectangularOpening.EdgeOf(Measurements.CutOuts);
 
+    /// <summary>Top, edge, and the upstand's face and top.</summary>
+    public IReadOnlyList<SurfacePatch> Patches
+    {
+        get
+        {
+            Workings workings = Workings();
+            double run = Measurements.BacksplashLength.Meters;
+            double height = Measurements.BacksplashHeight.Meters;
+            double thickness = Measurements.BacksplashThickness.Meters;
+            double length = Measurements.Length.Meters;
+            double width = Measurements.Width.Meters;
+            return PatchLedger.Present(
+                new SurfacePatch(Step("top", "A_top", Tape("L", length) * Tape("W", width), length * width), FixtureZoneKind.Top, 0, openings: open),
+                SurfacePatch.Of(workings, "Z_edge", FixtureZoneKind.Edge, Math.PI / 2),
+                new SurfacePatch(Step("upstand's face", "A_face", Tape("L_b", run) * Tape("h_b", height), run * height), FixtureZoneKind.Backsplash, Math.PI / 2),
+                new SurfacePatch(Step("upstand's top", "A_cap", Tape("L_b", run) * Tape("t_b", thickness), run * thickness), FixtureZoneKind.Backsplash, 0));
+        }
+    }
+
+    /// <inheritdoc/>
+    /// <remarks>Edge and upstand are drawn straight, along the front and along the back, whatever sides they run along.</remarks>
+    public TriangleMesh Tessellate(Length chordTolerance)
+    {
+        double x = Measurements.Length.Meters / 2;
+        double y = Measurements.Width.Meters;
+        double e = Measurements.ExposedEdge.Meters / 2;
+        double b = Measurements.BacksplashLength.Meters / 2;
+        double h = Measurements.BacksplashHeight.Meters;
+        return new Tessellation(chordTolerance).AddFaces(
+            SurfaceBand.Level(FixtureZoneKind.Top, -x, 0, x, y, 0),
+            SurfaceBand.Upright(FixtureZoneKind.Edge, -e, 0, e, 0, -Measurements.EdgeHeight.Meters, 0),
+            SurfaceBand.Upright(FixtureZoneKind.Backsplash, -b, y, b, y, 0, h),
+            SurfaceBand.Level(FixtureZoneKind.Backsplash, -b, y, b, y + Measurements.BacksplashThickness.Meters, h)).Mesh();
+    }
+
     /// <inheritdoc/>
     public Workings Workings()
     {

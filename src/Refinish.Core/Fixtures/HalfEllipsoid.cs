@@ -15,6 +15,9 @@ internal readonly record struct HalfEllipsoid(double A, double B, double C)
 {
     public static readonly Source Carlson = Source.FromMemory("NIST Digital Library of Mathematical Functions, §19.33(i) with 19.16.3: the surface of an ellipsoid as Carlson's R_G, here its double integral");
 
+    /// <summary>The stated relative error.</summary>
+    public const double Error = 1e-8;
+
     private const double QuarterTurn = Math.PI / 2;
 
     public double Area => 4 * Quadrature.GaussLegendre(

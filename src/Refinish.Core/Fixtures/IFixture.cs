@@ -31,6 +31,15 @@ public interface IFixture
     /// <summary>The water it holds up to the rim; <see langword="null"/> for what holds none.</summary>
     Volume? WaterCapacity { get; }
 
+    /// <summary>The pieces of surface with one formula each; what they coat adds up to <see cref="CoatedArea"/>.</summary>
+    IReadOnlyList<SurfacePatch> Patches { get; }
+
+    /// <summary>The surface as triangles that face the coated side: the plain shape of every patch, openings left closed and texture left flat.</summary>
+    /// <param name="chordTolerance">How far a triangle may lie off the surface, 1 µm to 50 mm.</param>
+    /// <returns>A mesh whose area tends to the sum of the patches' plain areas with the first power of the tolerance, that is the square of the mesh width.</returns>
+    /// <exception cref="System.ArgumentOutOfRangeException"><paramref name="chordTolerance"/> is outside its range.</exception>
+    TriangleMesh Tessellate(Length chordTolerance);
+
     /// <summary>How every area, slope, edge and capacity follows from the tape measurements.</summary>
     /// <returns>The derivation.</returns>
     Workings Workings();

@@ -96,6 +96,61 @@ public sealed record PedestalSink : IFixture
 
     private double Foot => HasColumn ? PlaneShapes.Circle(Measurements.ColumnBaseDiameter.Meters) * Measurements.ColumnShare.DecimalFractions : 0;
 
+    /// <summary>Bowl, rim, the outside (the wall's side counted as an opening) and column.</summary>
+    public IReadOnlyList<SurfacePatch> Patches
+    {
+        get
+        {
+            Workings workings = Workings();
+            PlanOutline outline = Measurements.Outline;
+            double height = Measurements.SkirtHeight.Meters;
+            double k = Measurements.SkirtProfileFactor;
+            double holes = Measurements.FaucetHoles * PlaneShapes.Disc(Measurements.FaucetHoleDiameter.Meters);
+            double mouth = PlaneShapes.Ellipse(Measurements.BowlLength.Meters, Measurements.BowlWidth.Meters);
+            Expression ring = Expression.Quantity("A_o", outline.Area.SquareMeters, Measure.Area) - PlaneShapes.Ellipse(Tape("L_b", Measurements.BowlLength), Tape("W_b", Measurements.BowlWidth));
+            Expression skirt = Expression.Quantity("P_o", outline.Perimeter.Meters, Measure.Length) * Tape("h_s", Measurements.SkirtHeight);
+            List<SurfacePatch> patches =
+            [
+                SurfacePatch.Of(workings, "S_bowl", FixtureZoneKind.Bowl, bowl.Tilt / bowlArea, HalfEllipsoid.Error, openings: Openings),
+                new(Step("rim", "A_rim", ring, outline.Area.SquareMeters - mouth, PlaneShapes.Elementary), FixtureZoneKind.Rim, 0, openings: holes),
+                new(Step("outside, all round", "A_out", skirt, outline.Perimeter.Meters * height, PlaneShapes.Elementary), FixtureZoneKind.Outside, Math.PI / 2, factor: k, openings: Measurements.WallContact.Meters * height * k),
+            ];
+            if (HasColumn)
+            {
+                patches.Add(SurfacePatch.Of(workings, "Z_col", FixtureZoneKind.Column, ColumnSlope));
+            }
+
+            return PatchLedger.Present([.. patches]);
+        }
+    }
+
+    /// <inheritdoc/>
+    /// <remarks>The bowl's mouth stands in the middle of the outline, the outside goes all round, the column hangs below the bowl.</remarks>
+    public TriangleMesh Tessellate(Length chordTolerance)
+    {
+        PlanOutline outline = Measurements.Outline;
+        double depth = bowl.C;
+        double low = depth - Measurements.SkirtHeight.Meters;
+        Func<double, MeshPoint> mouth = turn => PlanCurve.Ellipse(Measurements.BowlLength.Meters, Measurements.BowlWidth.Meters, depth, turn);
+        Func<double, MeshPoint> edge = turn => outline.Towards(turn, depth);
+        Tessellation mesh = new(chordTolerance);
+        mesh.Add(
+            outline.Breaks(),
+            BowlSurface.Inside(FixtureZoneKind.Bowl, mouth, depth),
+            SurfaceBand.Ruled(FixtureZoneKind.Rim, mouth, edge),
+            SurfaceBand.Ruled(FixtureZoneKind.Outside, edge, turn => outline.Towards(turn, low)));
+        if (HasColumn)
+        {
+            double foot = -Measurements.ColumnHeight.Meters;
+            double share = Measurements.ColumnShare.DecimalFractions;
+            mesh.Add(
+                [0, share * Math.PI / 2, share * Math.PI, share * 3 * Math.PI / 2, share * 2 * Math.PI],
+                SurfaceBand.Ruled(FixtureZoneKind.Column, turn => PlanCurve.Circle(Measurements.ColumnTopDiameter.Meters, 0, turn), turn => PlanCurve.Circle(Measurements.ColumnBaseDiameter.Meters, foot, turn)));
+        }
+
+        return mesh.Mesh();
+    }
+
     /// <summary>The water up to a level below the rim, such as the overflow.</summary>
     /// <param name="freeboard">From the rim down to the water; 0 up to the bowl's depth.</param>
     /// <returns>The capacity.</returns>

@@ -66,6 +66,13 @@ public sealed record PlanOutline
     public static PlanOutline Ellipse(Length length, Length width) =>
         new(Guard.Within(length, Sides, nameof(length)), Guard.Within(width, Sides, nameof(width)), 0, true);
 
+    /// <summary>Its point towards an angle, at a height.</summary>
+    internal MeshPoint Towards(double turn, double z) =>
+        IsEllipse ? PlanCurve.Ellipse(length, width, z, turn) : PlanCurve.RoundedRectangleTowards(length, width, radius, z, turn);
+
+    /// <summary>The angles between which it is smooth.</summary>
+    internal double[] Breaks() => IsEllipse ? PlanCurve.Turn : PlanCurve.Breaks(length, width, radius);
+
     /// <summary>How area and perimeter follow.</summary>
     /// <returns>The derivation.</returns>
     public Workings Workings()

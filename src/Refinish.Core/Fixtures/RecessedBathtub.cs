@@ -37,7 +37,7 @@ public sealed record RecessedBathtub : IFixture
         measurements.CheckConsistency();
         basin = measurements.Basin;
         double cove = basin.CoveArea;
-        coated = FloorZone(cove) + WallZone(basin.Walls, cove) + Deck + Apron;
+        coated = FloorZone(cove) + WallZone(basin.Walls, cove) + Deck + Apron + Flange;
     }
 
     /// <summary>What the tape gave.</summary>
@@ -46,7 +46,7 @@ public sealed record RecessedBathtub : IFixture
     /// <inheritdoc/>
     public string Description => "recessed bathtub " + Measure.Length.Format(Measurements.OverallLength.Meters) + " × " + Measure.Length.Format(Measurements.OverallWidth.Meters);
 
-    /// <summary>Floor, walls, rim (the deck) and apron; half of the cove belongs to the floor and half to the walls.</summary>
+    /// <summary>Floor, walls, rim (the deck), apron and tiling flange; half of the cove belongs to the floor and half to the walls.</summary>
     public IReadOnlyList<FixtureZone> Zones
     {
         get
@@ -58,16 +58,17 @@ public sealed record RecessedBathtub : IFixture
                 FixtureZone.Of(FixtureZoneKind.Floor, floor, basin.FloorTilt / floor),
                 FixtureZone.Of(FixtureZoneKind.Wall, wall, WallTilt / wall),
                 FixtureZone.Level(FixtureZoneKind.Rim, Deck),
-                FixtureZone.Upright(FixtureZoneKind.Apron, Apron));
+                FixtureZone.Upright(FixtureZoneKind.Apron, Apron),
+                FixtureZone.Upright(FixtureZoneKind.Flange, Flange));
         }
     }
 
     /// <inheritdoc/>
     public Area CoatedArea => Area.FromSquareMeters(coated);
 
-    /// <summary>The deck's three edges at the tile, the apron's foot and two ends (without an apron, the deck's front edge), and the rings of drain and overflow.</summary>
+    /// <summary>The deck's three edges at the tile, the apron's foot and two ends (without an apron, the deck's front edge), the flange's two ends, and the rings of drain and overflow.</summary>
     public Length MaskedEdge => Length.FromMeters(
-        (2 * (Measurements.OverallLength.Meters + Measurements.OverallWidth.Meters + Measurements.ApronHeight.Meters))
+        (2 * (Measurements.OverallLength.Meters + Measurements.OverallWidth.Meters + Measurements.ApronHeight.Meters + Measurements.TilingFlangeHeight.Meters))
         + PlaneShapes.Circle(Measurements.DrainDiameter.Meters)
         + PlaneShapes.Circle(Measurements.OverflowDiameter.Meters));
 
@@ -114,6 +115,9 @@ public sealed record RecessedBathtub : IFixture
     /// <summary>The front panel.</summary>
     public Area ApronArea => Area.FromSquareMeters(Apron);
 
+    /// <summary>The tiling flange, where it shows.</summary>
+    public Area FlangeArea => Area.FromSquareMeters(Flange);
+
     /// <summary>Drain and overflow together.</summary>
     public Area OpeningArea => Area.FromSquareMeters(Drain + Overflow);
 
@@ -122,6 +126,8 @@ public sealed record RecessedBathtub : IFixture
     internal double Deck => (Measurements.OverallLength.Meters * Measurements.OverallWidth.Meters) - basin.RimArea;
 
     internal double Apron => Measurements.OverallLength.Meters * Measurements.ApronHeight.Meters * Measurements.ApronProfileFactor;
+
+    internal double Flange => (Measurements.OverallLength.Meters + (2 * Measurements.OverallWidth.Meters)) * Measurements.TilingFlangeHeight.Meters;
 
     internal double Drain => PlaneShapes.Disc(Measurements.DrainDiameter.Meters);
 
@@ -143,6 +149,17 @@ public sealed record RecessedBathtub : IFixture
     /// <returns>The capacity.</returns>
     /// <exception cref="ArgumentOutOfRangeException"><paramref name="freeboard"/> is outside its range.</exception>
     public Volume CapacityBelowRim(Length freeboard) => Volume.FromCubicMeters(basin.Capacity(Level(freeboard)));
+
+    /// <summary>Floor, side walls, ends, corners, the cove's change (negative, half floor and half wall), deck, apron and flange.</summary>
+    public IReadOnlyList<SurfacePatch> Patches => RecessedBathtubShape.Patches(this);
+
+    /// <inheritdoc/>
+    /// <remarks>
+    /// The cove is drawn as the surface of a ball that rolls along floor and walls, exactly, so that the mesh has less area than the patches by
+    /// <see cref="CoveOverestimate"/> (to second order in the cove radius). The mouth stands in the middle of the deck and the drain in the middle of the floor;
+    /// neither drain nor overflow is cut out.
+    /// </remarks>
+    public TriangleMesh Tessellate(Length chordTolerance) => RecessedBathtubShape.Mesh(this, new Tessellation(chordTolerance));
 
     /// <inheritdoc/>
     public Workings Workings() => RecessedBathtubWorkings.Of(this);

@@ -6,7 +6,7 @@ namespace Refinish.Fixtures;
 
 /// <summary>What a tape measure gives for a recessed bathtub: the mouth, the flat floor, how the two lie to each other, the deck and the apron.</summary>
 /// <remarks>
-/// All lengths are level or upright, none along a slope. Head is the backrest, foot the drain end; the sides slope alike.
+/// All lengths are level or upright, none along a slope. Head is the backrest, foot the drain end; the sides slope alike unless FloorShift is set.
 /// The ranges are generous limits that catch a length typed in the wrong unit (invented); whether the lengths fit each other is checked by <see cref="RecessedBathtub"/>.
 /// </remarks>
 /// <example><code>
@@ -40,6 +40,8 @@ public sealed record RecessedBathtubMeasurements
     private readonly double apronProfileFactor = 1;
     private readonly double drainDiameter;
     private readonly double overflowDiameter;
+    private readonly double floorShift;
+    private readonly double tilingFlangeHeight;
 
     /// <summary>Length of the mouth, inside the rim, 0.3 to 2.5 m.</summary>
     /// <exception cref="System.ArgumentOutOfRangeException">Outside the range.</exception>
@@ -169,7 +171,38 @@ public sealed record RecessedBathtubMeasurements
         init => overflowDiameter = Guard.Within(value, Bounds.NotNegative(Measure.Length, 0.15), nameof(OverflowDiameter));
     }
 
-    internal RuledBasin Basin => new(rimLength, rimWidth, rimCornerRadius, floorLength, floorWidth, floorCornerRadius, depth, headRun, footRun, coveRadius);
+    /// <summary>How far the middle of the floor lies off the middle of the mouth towards the apron (positive) or the wall (negative), which makes one side wall steeper; −0.3 to 0.3 m, 0 unless it is set.</summary>
+    /// <exception cref="System.ArgumentOutOfRangeException">Outside the range.</exception>
+    public Length FloorShift
+    {
+        get => Length.FromMeters(floorShift);
+        init => floorShift = Guard.Within(value, Bounds.Between(-0.3, 0.3, Measure.Length), nameof(FloorShift));
+    }
+
+    /// <summary>Height of the upright tiling flange at both ends and the back, where it shows and is coated, 0 to 0.1 m; 0 unless it is set.</summary>
+    /// <exception cref="System.ArgumentOutOfRangeException">Outside the range.</exception>
+    public Length TilingFlangeHeight
+    {
+        get => Length.FromMeters(tilingFlangeHeight);
+        init => tilingFlangeHeight = Guard.Within(value, Bounds.NotNegative(Measure.Length, 0.1), nameof(TilingFlangeHeight));
+    }
+
+    internal RuledBasin Basin => new(rimLength, rimWidth, rimCornerRadius, floorLength, floorWidth, floorCornerRadius, depth, headRun, footRun, coveRadius, floorShift);
+
+    /// <summary>The same tub with its overall size from the widths of the deck, side by side with the mouth.</summary>
+    /// <param name="head">Deck at the backrest, 0 or more.</param>
+    /// <param name="foot">Deck at the drain end, 0 or more.</param>
+    /// <param name="apron">Deck at the apron, 0 or more.</param>
+    /// <param name="wall">Deck at the long wall, 0 or more.</param>
+    /// <returns>Measurements whose overall length and width are mouth and deck together.</returns>
+    /// <exception cref="System.ArgumentOutOfRangeException">A width is negative, or mouth and deck together are outside the range of the overall size.</exception>
+    public RecessedBathtubMeasurements WithDeck(Length head, Length foot, Length apron, Length wall)
+    {
+        Bounds width = Bounds.NotNegative(Measure.Length, 1);
+        double length = rimLength + Guard.Within(head, width, nameof(head)) + Guard.Within(foot, width, nameof(foot));
+        double across = rimWidth + Guard.Within(apron, width, nameof(apron)) + Guard.Within(wall, width, nameof(wall));
+        return this with { OverallLength = Length.FromMeters(length), OverallWidth = Length.FromMeters(across) };
+    }
 
     /// <summary>The mouth and the overall size in one line, in metric units.</summary>
     /// <returns>Text such as <c>1346.2 mm × 596.9 mm × 336.55 mm inside 1524 mm × 762 mm</c>.</returns>
@@ -204,7 +237,12 @@ public sealed record RecessedBathtubMeasurements
 
         // The corner of the floor stays inside the corner of the rim: n(θ) ≥ 0, solved for r_t.
         double end = Math.Min(headRun, footRun);
-        double side = Basin.SideRun;
+        double side = Basin.SideRun - Math.Abs(floorShift);
+        if (side < 0)
+        {
+            Guard.Rule(false, nameof(FloorShift), floorShift, Measure.Length, "at most " + Measure.Length.Format(Basin.SideRun) + " either way, half of RimWidth − FloorWidth");
+        }
+
         AtMost(rimCornerRadius, floorCornerRadius + end + side + Math.Sqrt(2 * end * side) + PlaneShapes.LastDigits, nameof(RimCornerRadius), "what keeps the floor's corner inside the rim's");
 
         AtMost(coveRadius, depth, nameof(CoveRadius), "Depth");

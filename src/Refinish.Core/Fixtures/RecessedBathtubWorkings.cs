@@ -56,6 +56,9 @@ internal static class RecessedBathtubWorkings
         WorkingStep openings = Area("openings", "A_open", drain.Result() + overflow.Result(), tub.OpeningArea.SquareMeters, Plane);
         WorkingStep deck = Area("deck, level: zone Rim", "A_deck", (overallLength * overallWidth) - mouth.Result(), tub.Deck, Plane);
         WorkingStep apron = Area("apron, upright: zone Apron", "A_apron", overallLength * apronHeight * profile, tub.Apron, Plane);
+        Expression flangeHeight = RuledBasinExpressions.Tape("h_t", tape.TilingFlangeHeight.Meters);
+        WorkingStep flange = Area("tiling flange at both ends and the back: zone Flange", "A_flange", (overallLength + (2 * overallWidth)) * flangeHeight, tub.Flange, Plane);
+        WorkingStep[] flangeSteps = tub.Flange > 0 ? [flange, ZoneSteps.Upright("Flange", "φ_flange")] : [];
         WorkingStep floorZone = Area("zone Floor, with its half of the cove", "Z_floor", floor.Result() + (cove.Result() / 2) - drain.Result(), zones[0].Area.SquareMeters, Plane);
         WorkingStep wallZone = Area("zone Wall, with its half of the cove", "Z_wall", walls.Result() + (cove.Result() / 2) - overflow.Result(), zones[1].Area.SquareMeters, Plane);
         Source mean = Source.Derived("slope weighted by area over the patches of the zone");
@@ -65,7 +68,7 @@ internal static class RecessedBathtubWorkings
         WorkingStep wallSlope = new(
             "mean slope of zone Wall",
             "φ_wall",
-            ((sides.Result() * symbols.SideSlope.Result()) + (head.Result() * symbols.HeadSlope.Result()) + (foot.Result() * symbols.FootSlope.Result())
+            (symbols.SideTilt(sides) + (head.Result() * symbols.HeadSlope.Result()) + (foot.Result() * symbols.FootSlope.Result())
                 + ((symbols.RimRadius + symbols.FloorRadius) * sloped.Result())
                 + (symbols.Radius * ((3 * tilts[1].Result() / 8) - tilts[2].Result()))
                 - (overflow.Result() * symbols.FootSlope.Result())) / wallZone.Result(),
@@ -75,22 +78,24 @@ internal static class RecessedBathtubWorkings
         WorkingStep total = Area(
             "coated area",
             "A",
-            floorZone.Result() + wallZone.Result() + deck.Result() + apron.Result(),
+            tub.Flange > 0
+                ? floorZone.Result() + wallZone.Result() + deck.Result() + apron.Result() + flange.Result()
+                : floorZone.Result() + wallZone.Result() + deck.Result() + apron.Result(),
             tub.CoatedArea.SquareMeters,
             Plane);
         WorkingStep edge = new(
             "edge to be taped",
             "P_mask",
-            (2 * (overallLength + overallWidth + apronHeight)) + PlaneShapes.Circle(drainWidth) + PlaneShapes.Circle(overflowWidth),
+            (2 * (overallLength + overallWidth + apronHeight + (tub.Flange > 0 ? flangeHeight : 0))) + PlaneShapes.Circle(drainWidth) + PlaneShapes.Circle(overflowWidth),
             tub.MaskedEdge.Meters,
             Measure.Length,
             Plane);
         return new Workings(
             "Recessed bathtub",
             [
-                symbols.SideRun, symbols.RadiusChange, symbols.SideSlope, symbols.HeadSlope, symbols.FootSlope,
+                symbols.RadiusChange, .. symbols.SideSteps, symbols.HeadSlope, symbols.FootSlope,
                 sides, head, foot, slant, corners, walls, floor, mouth, .. lines, cove, slopeTangent, versine, excess, interior, least, greatest,
-                drain, overflow, openings, floorZone, sloped, .. tilts, floorSlope, wallZone, wallSlope, deck, ZoneSteps.Level("Rim", "φ_rim"), apron, ZoneSteps.Upright("Apron", "φ_apron"), total, edge,
+                drain, overflow, openings, floorZone, sloped, .. tilts, floorSlope, wallZone, wallSlope, deck, ZoneSteps.Level("Rim", "φ_rim"), apron, ZoneSteps.Upright("Apron", "φ_apron"), .. flangeSteps, total, edge,
             ],
             [capacity]);
     }
@@ -112,7 +117,7 @@ internal static class RecessedBathtubWorkings
             basin.Capacity(level),
             Measure.Capacity,
             RuledBasinExpressions.Prismoid);
-        return new Workings("Water in the basin", [symbols.SideRun, symbols.RadiusChange, symbols.SideSlope, symbols.HeadSlope, symbols.FootSlope, floor, middle, surface, .. lines, cove, water]);
+        return new Workings("Water in the basin", [symbols.RadiusChange, .. symbols.SideSteps, symbols.HeadSlope, symbols.FootSlope, floor, middle, surface, .. lines, cove, water]);
     }
 
     private static WorkingStep Area(string name, string symbol, Expression formula, double value, Source source) =>

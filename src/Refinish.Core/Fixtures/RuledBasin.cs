@@ -5,6 +5,7 @@ namespace Refinish.Fixtures;
 /// <summary>
 /// A basin whose level sections are rounded rectangles that change evenly from floor to rim (a ruled loft), in SI.
 /// L, W, r with index t at the rim and f at the floor; H depth; d_h, d_f, d_w run of the walls at head, foot and sides; Δr = r_t − r_f;
+/// s shift of the floor's middle across, which makes the sides' runs d_w − s and d_w + s;
 /// ρ cove radius. At a corner the wall's run towards the plan angle θ is n(θ) = Δr + (d − Δr) cos θ + (d_w − Δr) sin θ,
 /// and the surface element is r √(H² + n²) dθ times the height's share, so that each corner is one integral over θ and the height falls out exactly.
 /// Sections are quadratic in the height, so the prismoidal rule gives the capacity exactly.
@@ -23,11 +24,21 @@ internal readonly record struct RuledBasin(
     double Depth,
     double HeadRun,
     double FootRun,
-    double Cove)
+    double Cove,
+    double Shift = 0)
 {
+    /// <summary>The stated relative error of the 32-point rule at the corners.</summary>
+    public const double CornerError = 1e-10;
+
     private const double QuarterTurn = Math.PI / 2;
 
     public double SideRun => (RimWidth - FloorWidth) / 2;
+
+    /// <summary>The run of the side wall towards which the floor is shifted.</summary>
+    public double NearRun => SideRun - Shift;
+
+    /// <summary>The run of the other side wall.</summary>
+    public double FarRun => SideRun + Shift;
 
     public double RadiusChange => RimRadius - FloorRadius;
 
@@ -35,13 +46,13 @@ internal readonly record struct RuledBasin(
 
     public double FloorArea => PlaneShapes.RoundedRectangle(FloorLength, FloorWidth, FloorRadius);
 
-    public double Sides => (RimLength - (2 * RimRadius) + (FloorLength - (2 * FloorRadius))) * Slant(SideRun, Depth);
+    public double Sides => Side(NearRun) + Side(FarRun);
 
     public double Head => End(HeadRun);
 
     public double Foot => End(FootRun);
 
-    /// <summary>∫ √(H² + n²) dθ over the head's and the foot's corner.</summary>
+    /// <summary>∫ √(H² + n²) dθ over the head's and the foot's corner, the mean of both sides.</summary>
     public double CornerSlant => OverCorners(Slant);
 
     /// <summary>All four corners.</summary>
@@ -68,16 +79,16 @@ internal readonly record struct RuledBasin(
     public double CornerSlopedSlant => OverCorners(SlopedSlant);
 
     /// <summary>∮ φ ds along the sharp floor line.</summary>
-    public double LineSlope => AlongFloor(Slope(SideRun, Depth), Slope(HeadRun, Depth), Slope(FootRun, Depth), CornerSlope);
+    public double LineSlope => AlongFloor((Slope(NearRun, Depth) + Slope(FarRun, Depth)) / 2, Slope(HeadRun, Depth), Slope(FootRun, Depth), CornerSlope);
 
     /// <summary>∮ tan(φ/2) ds.</summary>
-    public double LineTangent => AlongFloor(HalfTangent(SideRun, Depth), HalfTangent(HeadRun, Depth), HalfTangent(FootRun, Depth), CornerTangent);
+    public double LineTangent => AlongFloor((HalfTangent(NearRun, Depth) + HalfTangent(FarRun, Depth)) / 2, HalfTangent(HeadRun, Depth), HalfTangent(FootRun, Depth), CornerTangent);
 
     /// <summary>∮ φ² ds.</summary>
-    public double LineSlopeSquared => AlongFloor(SlopeSquared(SideRun, Depth), SlopeSquared(HeadRun, Depth), SlopeSquared(FootRun, Depth), CornerSlopeSquared);
+    public double LineSlopeSquared => AlongFloor((SlopeSquared(NearRun, Depth) + SlopeSquared(FarRun, Depth)) / 2, SlopeSquared(HeadRun, Depth), SlopeSquared(FootRun, Depth), CornerSlopeSquared);
 
     /// <summary>∮ φ tan(φ/2) ds.</summary>
-    public double LineSlopeTangent => AlongFloor(SlopeTangent(SideRun, Depth), SlopeTangent(HeadRun, Depth), SlopeTangent(FootRun, Depth), CornerSlopeTangent);
+    public double LineSlopeTangent => AlongFloor((SlopeTangent(NearRun, Depth) + SlopeTangent(FarRun, Depth)) / 2, SlopeTangent(HeadRun, Depth), SlopeTangent(FootRun, Depth), CornerSlopeTangent);
 
     /// <summary>What the cove adds to the sharp floor line's area, less than nothing: an arc ρ φ stands in for two tangents ρ tan(φ/2).</summary>
     public double CoveArea => Cove == 0 ? 0 : Cove * (LineSlope - (2 * LineTangent));
@@ -98,7 +109,7 @@ internal readonly record struct RuledBasin(
     /// Area times slope over walls and the wall's half of the cove, which has a mean of 3φ/4 over ρ φ / 2 and replaces a strip ρ tan(φ/2) at φ.
     /// </summary>
     public double WallTilt =>
-        (Sides * Slope(SideRun, Depth)) + (Head * Slope(HeadRun, Depth)) + (Foot * Slope(FootRun, Depth))
+        (Side(NearRun) * Slope(NearRun, Depth)) + (Side(FarRun) * Slope(FarRun, Depth)) + (Head * Slope(HeadRun, Depth)) + (Foot * Slope(FootRun, Depth))
         + ((RimRadius + FloorRadius) * CornerSlopedSlant)
         + (Cove * ((3 * LineSlopeSquared / 8) - LineSlopeTangent));
 
@@ -106,7 +117,9 @@ internal readonly record struct RuledBasin(
     public double FloorTilt => Cove * LineSlopeSquared / 8;
 
     /// <summary>The least run of any wall, which makes the steepest wall and the widest cove; negative where a wall overhangs.</summary>
-    public double LeastRun => Math.Min(LeastRunAt(HeadRun), LeastRunAt(FootRun));
+    public double LeastRun => Math.Min(
+        Math.Min(LeastRunAt(HeadRun, NearRun), LeastRunAt(FootRun, NearRun)),
+        Math.Min(LeastRunAt(HeadRun, FarRun), LeastRunAt(FootRun, FarRun)));
 
     /// <summary>How far the cove reaches on to the floor where it reaches farthest.</summary>
     public double CoveReach => Cove * HalfTangent(LeastRun, Depth);
@@ -127,9 +140,9 @@ internal readonly record struct RuledBasin(
     /// <summary>The slope of a wall of run n: φ = π/2 − arctan(n / H), which also holds for upright and overhanging walls.</summary>
     public static double Slope(double run, double depth) => QuarterTurn - Math.Atan(run / depth);
 
-    private static double Slant(double run, double depth) => Math.Sqrt((depth * depth) + (run * run));
+    public static double Slant(double run, double depth) => Math.Sqrt((depth * depth) + (run * run));
 
-    private static double HalfTangent(double run, double depth) => (Slant(run, depth) - run) / depth;
+    public static double HalfTangent(double run, double depth) => (Slant(run, depth) - run) / depth;
 
     private static double SlopeSquared(double run, double depth) => Slope(run, depth) * Slope(run, depth);
 
@@ -148,22 +161,27 @@ internal readonly record struct RuledBasin(
     private double AlongFloor(double side, double head, double foot, double corners) =>
         (2 * (FloorLength - (2 * FloorRadius)) * side) + ((FloorWidth - (2 * FloorRadius)) * (head + foot)) + (2 * FloorRadius * corners);
 
-    private double OverCorners(Func<double, double, double> integrand) => OverCorner(HeadRun, integrand) + OverCorner(FootRun, integrand);
+    private double Side(double run) => (RimLength - (2 * RimRadius) + (FloorLength - (2 * FloorRadius))) / 2 * Slant(run, Depth);
 
-    private double OverCorner(double endRun, Func<double, double, double> integrand) =>
+    // Both sides are alike unless the floor is shifted; then each counts half.
+    private double OverCorners(Func<double, double, double> integrand) => Shift == 0
+        ? OverCorner(HeadRun, SideRun, integrand) + OverCorner(FootRun, SideRun, integrand)
+        : (OverCorner(HeadRun, NearRun, integrand) + OverCorner(FootRun, NearRun, integrand) + OverCorner(HeadRun, FarRun, integrand) + OverCorner(FootRun, FarRun, integrand)) / 2;
+
+    private double OverCorner(double endRun, double sideRun, Func<double, double, double> integrand) =>
         Quadrature.GaussLegendre(
-            new Corner(RadiusChange, endRun - RadiusChange, SideRun - RadiusChange, Depth, integrand),
+            new Corner(RadiusChange, endRun - RadiusChange, sideRun - RadiusChange, Depth, integrand),
             static (corner, angle) => corner.At(angle),
             0,
             QuarterTurn);
 
-    private double LeastRunAt(double endRun)
+    private double LeastRunAt(double endRun, double sideRun)
     {
         double end = endRun - RadiusChange;
-        double side = SideRun - RadiusChange;
+        double side = sideRun - RadiusChange;
         return end < 0 && side < 0
             ? RadiusChange - Math.Sqrt((end * end) + (side * side))
-            : Math.Min(endRun, SideRun);
+            : Math.Min(endRun, sideRun);
     }
 
     private readonly record struct Corner(double RadiusChange, double EndShare, double SideShare, double Depth, Func<double, double, double> Integrand)

@@ -28,7 +28,11 @@ internal sealed class RuledBasinExpressions
         Radius = Tape("ρ", basin.Cove);
         SideRun = new("run of the side walls", "d_w", (RimWidth - FloorWidth) / 2, basin.SideRun, Measure.Length, Loft);
         RadiusChange = new("growth of the corner radius from floor to rim", "Δr", RimRadius - FloorRadius, basin.RadiusChange, Measure.Length, Loft);
-        SideSlope = Angle("slope of the side walls", "φ_w", SideRun.Result(), basin.SideRun);
+        Expression shift = Tape("s", basin.Shift);
+        NearRun = basin.Shift == 0 ? SideRun : new("run of the side wall towards which the floor is shifted", "d_w1", SideRun.Result() - shift, basin.NearRun, Measure.Length, Loft);
+        FarRun = basin.Shift == 0 ? SideRun : new("run of the other side wall", "d_w2", SideRun.Result() + shift, basin.FarRun, Measure.Length, Loft);
+        NearSlope = basin.Shift == 0 ? Angle("slope of the side walls", "φ_w", SideRun.Result(), basin.SideRun) : Angle("slope of that side wall", "φ_w1", NearRun.Result(), basin.NearRun);
+        FarSlope = basin.Shift == 0 ? NearSlope : Angle("slope of the other side wall", "φ_w2", FarRun.Result(), basin.FarRun);
         HeadSlope = Angle("slope of the head wall", "φ_h", HeadRun, basin.HeadRun);
         FootSlope = Angle("slope of the foot wall", "φ_f", FootRun, basin.FootRun);
     }
@@ -57,7 +61,16 @@ internal sealed class RuledBasinExpressions
 
     public WorkingStep RadiusChange { get; }
 
-    public WorkingStep SideSlope { get; }
+    public WorkingStep NearRun { get; }
+
+    public WorkingStep FarRun { get; }
+
+    public WorkingStep NearSlope { get; }
+
+    public WorkingStep FarSlope { get; }
+
+    /// <summary>The runs and slopes of the sides, once where both are alike.</summary>
+    public WorkingStep[] SideSteps => basin.Shift == 0 ? [SideRun, NearSlope] : [SideRun, NearRun, FarRun, NearSlope, FarSlope];
 
     public WorkingStep HeadSlope { get; }
 
@@ -69,7 +82,14 @@ internal sealed class RuledBasinExpressions
 
     public Expression FloorArea() => PlaneShapes.RoundedRectangle(FloorLength, FloorWidth, FloorRadius);
 
-    public Expression Sides() => ((RimLength - (2 * RimRadius)) + (FloorLength - (2 * FloorRadius))) * Slant(SideRun.Result());
+    public Expression Sides() => basin.Shift == 0
+        ? ((RimLength - (2 * RimRadius)) + (FloorLength - (2 * FloorRadius))) * Slant(SideRun.Result())
+        : Side(NearRun.Result()) + Side(FarRun.Result());
+
+    /// <summary>Area times slope of the sides, from the step of their area where both are alike.</summary>
+    public Expression SideTilt(WorkingStep sides) => basin.Shift == 0
+        ? sides.Result() * NearSlope.Result()
+        : (Side(NearRun.Result()) * NearSlope.Result()) + (Side(FarRun.Result()) * FarSlope.Result());
 
     public Expression End(Expression run) => ((RimWidth - (2 * RimRadius)) + (FloorWidth - (2 * FloorRadius))) / 2 * Slant(run);
 
@@ -134,7 +154,7 @@ internal sealed class RuledBasinExpressions
     private WorkingStep Corner(string what, string symbol, Func<Expression, Expression> integrand, double value, Measure measure) => new(
         "head's and foot's corner: integrals of " + what,
         symbol,
-        OverCorner(HeadRun, integrand) + OverCorner(FootRun, integrand),
+        OverCorners(integrand),
         value,
         measure,
         Loft);
@@ -142,18 +162,26 @@ internal sealed class RuledBasinExpressions
     private WorkingStep Along(string what, string symbol, Func<Expression, Expression> function, WorkingStep corners, double value) => new(
         "along the floor line: integral of " + what,
         symbol,
-        (2 * (FloorLength - (2 * FloorRadius)) * function(SideSlope.Result()))
+        (basin.Shift == 0
+            ? 2 * (FloorLength - (2 * FloorRadius)) * function(NearSlope.Result())
+            : (FloorLength - (2 * FloorRadius)) * (function(NearSlope.Result()) + function(FarSlope.Result())))
             + ((FloorWidth - (2 * FloorRadius)) * (function(HeadSlope.Result()) + function(FootSlope.Result())))
             + (2 * FloorRadius * corners.Result()),
         value,
         Measure.Length,
         Line);
 
+    private Expression Side(Expression run) => ((RimLength - (2 * RimRadius)) + (FloorLength - (2 * FloorRadius))) / 2 * Slant(run);
+
+    private Expression OverCorners(Func<Expression, Expression> integrand) => basin.Shift == 0
+        ? OverCorner(HeadRun, SideRun.Result(), integrand) + OverCorner(FootRun, SideRun.Result(), integrand)
+        : (OverCorner(HeadRun, NearRun.Result(), integrand) + OverCorner(FootRun, NearRun.Result(), integrand)
+            + OverCorner(HeadRun, FarRun.Result(), integrand) + OverCorner(FootRun, FarRun.Result(), integrand)) / 2;
+
     // n(θ) = Δr + (d − Δr) cos θ + (d_w − Δr) sin θ, the wall's run towards the plan angle θ.
-    private Expression OverCorner(Expression endRun, Func<Expression, Expression> integrand)
+    private Expression OverCorner(Expression endRun, Expression side, Func<Expression, Expression> integrand)
     {
         Expression change = RadiusChange.Result();
-        Expression side = SideRun.Result();
         return Expression.Integral("θ", 0, Expression.Pi() / 2, angle => integrand(
             change + ((endRun - change) * Expression.Cos(angle)) + ((side - change) * Expression.Sin(angle))));
     }

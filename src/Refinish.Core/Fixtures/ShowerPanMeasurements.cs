@@ -25,6 +25,7 @@ public sealed record ShowerPanMeasurements
     private readonly double curbOutsideHeight;
     private readonly double textureFactor = 1;
     private readonly double drainDiameter;
+    private readonly double thresholdWidth;
 
     /// <summary>Length of the floor along the curb, inside the walls, 0.3 to 3 m.</summary>
     /// <exception cref="System.ArgumentOutOfRangeException">Outside the range.</exception>
@@ -96,6 +97,14 @@ public sealed record ShowerPanMeasurements
     {
         get => Length.FromMeters(drainDiameter);
         init => drainDiameter = Guard.Within(value, Bounds.NotNegative(Measure.Length, 0.2), nameof(DrainDiameter));
+    }
+
+    /// <summary>Width of a level threshold strip on the floor of the room in front of the curb, 0 to 0.4 m; 0 unless it is set.</summary>
+    /// <exception cref="System.ArgumentOutOfRangeException">Outside the range.</exception>
+    public Length ThresholdWidth
+    {
+        get => Length.FromMeters(thresholdWidth);
+        init => thresholdWidth = Guard.Within(value, Bounds.NotNegative(Measure.Length, 0.4), nameof(ThresholdWidth));
     }
 
     /// <summary>The floor in one line, in metric units.</summary>

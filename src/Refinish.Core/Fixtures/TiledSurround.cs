@@ -10,7 +10,7 @@ namespace Refinish.Fixtures;
 /// <remarks>
 /// With tile l × w, joint width j and depth d. Sharp joint: f = 1 + 2 d (l + w) / ((l + j)(w + j)).
 /// Concave joint (d ≤ j/2), an arc of length s: f = 1 + (s − j)(l + w + j) / ((l + j)(w + j)). Source: derived.
-/// The flanks of niches are not counted; measure them as walls of their own.
+/// A niche or a window reveal takes its mouth off the wall and adds its own faces, tiled alike; a soap dish adds smooth ones.
 /// </remarks>
 /// <example><code>
 /// TiledSurround surround = new(tape);                    // the alcove of TiledWallMeasurements
@@ -20,6 +20,9 @@ public sealed record TiledSurround : IFixture
 {
     private readonly double flat;
     private readonly double open;
+    private readonly double mouths;
+    private readonly double tiled;
+    private readonly double smooth;
 
     /// <summary>Works tiled walls out.</summary>
     /// <param name="measurements">What the tape gave.</param>
@@ -31,6 +34,9 @@ public sealed record TiledSurround : IFixture
         measurements.CheckConsistency();
         flat = measurements.FlatArea();
         open = RectangularOpening.AreaOf(measurements.Openings);
+        mouths = measurements.Mouths();
+        tiled = measurements.RecessFaces(true);
+        smooth = measurements.RecessFaces(false);
     }
 
     /// <summary>What the tape gave.</summary>
@@ -49,14 +55,14 @@ public sealed record TiledSurround : IFixture
     /// <inheritdoc/>
     public Area CoatedArea => Area.FromSquareMeters(Coated);
 
-    /// <summary>The outline of the walls laid side by side, steps between walls of unequal height included, and every opening.</summary>
+    /// <summary>The outline of the walls laid side by side, steps between walls of unequal height included, every opening, and the inner edge of every window reveal.</summary>
     public Length MaskedEdge => Length.FromMeters(Edge);
 
     /// <summary>Walls hold no water.</summary>
     public Volume? WaterCapacity => null;
 
-    /// <summary>The walls, joints as if they were flush, openings taken off.</summary>
-    public Area FlatArea => Area.FromSquareMeters(flat - open);
+    /// <summary>The walls and the tiled faces of recesses, joints as if they were flush, openings and mouths of recesses taken off.</summary>
+    public Area FlatArea => Area.FromSquareMeters(Net);
 
     /// <summary>The openings together.</summary>
     public Area OpeningArea => Area.FromSquareMeters(open);
@@ -68,9 +74,11 @@ public sealed record TiledSurround : IFixture
     public Ratio JointShare => Ratio.FromDecimalFractions(Measurements.Joint.Share);
 
     /// <summary>The volume that would fill every recess flush with the tile, nothing lost.</summary>
-    public Volume FlushFill => Volume.FromCubicMeters((flat - open) * Measurements.Joint.FlushFillPerArea);
+    public Volume FlushFill => Volume.FromCubicMeters(Net * Measurements.Joint.FlushFillPerArea);
 
-    private double Coated => (flat - open) * Measurements.Joint.RecessFactor;
+    private double Net => flat - open - mouths + tiled;
+
+    private double Coated => (Net * Measurements.Joint.RecessFactor) + smooth;
 
     private double Edge
     {
@@ -84,8 +92,48 @@ public sealed record TiledSurround : IFixture
                 edge += i == 0 ? 0 : Math.Abs(walls[i].Height.Meters - walls[i - 1].Height.Meters);
             }
 
-            return edge + RectangularOpening.EdgeOf(Measurements.Openings);
+            return edge + RectangularOpening.EdgeOf(Measurements.Openings) + WallRecess.EdgeOf(Measurements.Recesses);
         }
+    }
+
+    /// <summary>The walls, the tiled faces of recesses, the smooth ones; openings and mouths are taken off developed, as the walls are.</summary>
+    public IReadOnlyList<SurfacePatch> Patches
+    {
+        get
+        {
+            double factor = RecessFactor;
+            Workings workings = Workings();
+            SurfacePatch walls = SurfacePatch.Of(workings, "A_wall", FixtureZoneKind.Tile, Math.PI / 2, factor: factor, openings: (open + mouths) * factor);
+            return Measurements.Recesses.Count == 0
+                ? PatchLedger.Present(walls)
+                : PatchLedger.Present(
+                    walls,
+                    SurfacePatch.Of(workings, "A_rec", FixtureZoneKind.Tile, Math.PI / 2, factor: factor),
+                    SurfacePatch.Of(workings, "A_dish", FixtureZoneKind.Tile, Math.PI / 2));
+        }
+    }
+
+    /// <inheritdoc/>
+    /// <remarks>The walls are drawn side by side in one plane, openings closed, and every recess behind it in a row, for where they lie is not measured.</remarks>
+    public TriangleMesh Tessellate(Length chordTolerance)
+    {
+        Tessellation mesh = new(chordTolerance);
+        double x = 0;
+        foreach (WallRun wall in Measurements.Walls)
+        {
+            double end = x + wall.Length.Meters;
+            mesh.AddFaces(SurfaceBand.Upright(FixtureZoneKind.Tile, x, 0, end, 0, 0, wall.Height.Meters));
+            x = end;
+        }
+
+        x = 0;
+        foreach (WallRecess recess in Measurements.Recesses)
+        {
+            mesh.AddFaces(recess.Draw(x));
+            x += recess.Opening.Length.Meters;
+        }
+
+        return mesh.Mesh();
     }
 
     /// <inheritdoc/>
@@ -99,9 +147,13 @@ public sealed record TiledSurround : IFixture
         Expression d = Tape("d", joint.Depth);
         WorkingStep walls = Step("walls", "A_wall", Expression.Sum(Measurements.Walls.Select(static (wall, i) => Tape("L", wall.Length.Meters, i) * Tape("H", wall.Height.Meters, i))), flat);
         WorkingStep openings = Step("openings", "A_open", Expression.Sum(Measurements.Openings.Select(static (opening, i) => Tape("l", opening.Length.Meters, i) * Tape("h", opening.Height.Meters, i))), open);
-        WorkingStep net = Step("flat area", "A_flat", walls.Result() - openings.Result(), flat - open);
+        WorkingStep mouth = Step("mouths of recesses", "A_mouth", Expression.Sum(Measurements.Recesses.Select(static (recess, i) => recess.MouthFormula(i))), mouths);
+        WorkingStep faces = Step("tiled faces of recesses", "A_rec", Expression.Sum(Measurements.Recesses.Where(static recess => recess.IsTiled).Select(static (recess, i) => recess.FacesFormula(i))), tiled);
+        WorkingStep dishes = Step("smooth faces of recesses", "A_dish", Expression.Sum(Measurements.Recesses.Where(static recess => !recess.IsTiled).Select(static (recess, i) => recess.FacesFormula(i))), smooth);
+        bool recessed = Measurements.Recesses.Count > 0;
+        WorkingStep net = Step("flat area", "A_flat", recessed ? walls.Result() - openings.Result() - mouth.Result() + faces.Result() : walls.Result() - openings.Result(), Net);
         WorkingStep module = new("module of one tile and its joints", "A_1", (l + j) * (w + j), joint.Module, Measure.SmallArea, recess);
-        List<WorkingStep> steps = [walls, openings, net, module];
+        List<WorkingStep> steps = recessed ? [walls, openings, mouth, faces, dishes, net, module] : [walls, openings, net, module];
         Expression developed = 2 * d * (l + w);
         Expression section = j * d;
         if (joint.Profile == JointProfile.Concave)
@@ -119,7 +171,7 @@ public sealed record TiledSurround : IFixture
         WorkingStep factor = new("recess factor", "f", 1 + (developed / module.Result()), joint.RecessFactor, Measure.Number, recess);
         WorkingStep share = new("joints' share of the flat area", "g", 1 - (l * w / module.Result()), joint.Share, Measure.Percent, recess);
         WorkingStep fill = new("volume that fills the joints flush", "V_fill", net.Result() * (section * (l + w + j) / module.Result()), FlushFill.CubicMeters, Measure.Liquid, recess);
-        WorkingStep total = Step("coated area: zone Tile", "A", net.Result() * factor.Result(), Coated);
+        WorkingStep total = Step("coated area: zone Tile", "A", recessed ? (net.Result() * factor.Result()) + dishes.Result() : net.Result() * factor.Result(), Coated);
         steps.AddRange([factor, share, fill, total, ZoneSteps.Upright("Tile", "φ_tile"), EdgeStep()]);
         return new Workings("Tiled surround", steps);
     }
@@ -151,6 +203,7 @@ public sealed record TiledSurround : IFixture
         }
 
         Expression around = Expression.Sum(Measurements.Openings.Select(static (opening, i) => 2 * (Tape("l", opening.Length.Meters, i) + Tape("h", opening.Height.Meters, i))));
-        return new("edge to be taped", "P_mask", edge + around, Edge, Measure.Length, PlaneShapes.Elementary);
+        Expression reveals = Expression.Sum(Measurements.Recesses.Where(static recess => recess.Kind == WallRecessKind.Window).Select(static (recess, i) => 2 * (Tape("l_w", recess.Opening.Length.Meters, i) + Tape("h_w", recess.Opening.Height.Meters, i))));
+        return new("edge to be taped", "P_mask", Measurements.Recesses.Count == 0 ? edge + around : edge + around + reveals, Edge, Measure.Length, PlaneShapes.Elementary);
     }
 }

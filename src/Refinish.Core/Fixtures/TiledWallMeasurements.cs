@@ -80,6 +80,14 @@ public sealed record TiledWallMeasurements
         init => field = Guard.List(value, nameof(Openings));
     }
 
+    /// <summary>Niches, window reveals and soap dishes that are coated too; none unless it is set.</summary>
+    /// <exception cref="ArgumentException">An entry is missing.</exception>
+    public IReadOnlyList<WallRecess> Recesses
+    {
+        get;
+        init => field = Guard.List(value, nameof(Recesses));
+    } = ValueList<WallRecess>.Empty;
+
     internal TileJoint Joint => new(tileLength, tileWidth, jointWidth, jointDepth, JointProfile);
 
     /// <summary>The walls and the tile in one line, in metric units.</summary>
@@ -104,6 +112,29 @@ public sealed record TiledWallMeasurements
         return area;
     }
 
+    internal double Mouths()
+    {
+        double area = 0;
+        for (int i = 0; i < Recesses.Count; i++)
+        {
+            area += Recesses[i].Mouth;
+        }
+
+        return area;
+    }
+
+    /// <summary>The faces of the recesses that have tile and joints, or those that are smooth.</summary>
+    internal double RecessFaces(bool tiled)
+    {
+        double area = 0;
+        for (int i = 0; i < Recesses.Count; i++)
+        {
+            area += Recesses[i].IsTiled == tiled ? Recesses[i].Faces : 0;
+        }
+
+        return area;
+    }
+
     /// <summary>Rules between two lengths; each refusal names the one that cannot be. Nothing is put into words while all is well.</summary>
     internal void CheckConsistency()
     {
@@ -120,11 +151,19 @@ public sealed record TiledWallMeasurements
             }
         }
 
+        for (int i = 0; i < Recesses.Count; i++)
+        {
+            if (!FitsAWall(Recesses[i].Opening))
+            {
+                Guard.Rule(false, nameof(Recesses), Recesses[i].Opening.Length.Meters, Measure.Length, "a recess (" + Recesses[i] + ") that fits one of the walls");
+            }
+        }
+
         double flat = FlatArea();
-        double open = RectangularOpening.AreaOf(Openings);
+        double open = RectangularOpening.AreaOf(Openings) + Mouths();
         if (open > flat)
         {
-            Guard.Rule(false, nameof(Openings), open, Measure.Area, "at most " + Measure.Area.Format(flat) + ", the area of all walls");
+            Guard.Rule(false, Recesses.Count == 0 ? nameof(Openings) : nameof(Recesses), open, Measure.Area, "at most " + Measure.Area.Format(flat) + ", the area of all walls");
         }
     }
 

@@ -14,7 +14,7 @@ namespace Refinish;
 /// <example><code>
 /// Expression dry = Expression.Quantity("DFT", 30e-6, Measure.Film);
 /// Expression solids = Expression.Quantity("VS", 0.40, Measure.Percent);
-/// double wet = (dry / solids).Evaluate();                                 // 75e-6 m
+/// double wet = (dry / solids).Evaluate();                                 // 0.000075 m
 /// string text = (dry / solids).Symbolic();                                // "DFT / VS"
 /// string numbers = (dry / solids).Substituted(DisplayUnits.Si);             // "30 µm / 40 %"
 /// </code></example>
@@ -182,13 +182,23 @@ public abstract class Expression
     /// <param name="a">One.</param>
     /// <param name="b">The other.</param>
     /// <returns>max(a, b).</returns>
-    public static Expression Max(Expression a, Expression b) => new PairExpression("max", Math.Max, a, b);
+    public static Expression Max(Expression a, Expression b) => new PairExpression("max", Math.Max, [a, b]);
+
+    /// <summary>The largest of several.</summary>
+    /// <param name="terms">The terms in order, at least one.</param>
+    /// <returns>max(a; b; …), or the term itself when there is one.</returns>
+    /// <exception cref="ArgumentException">There is no term.</exception>
+    public static Expression Max(IEnumerable<Expression> terms)
+    {
+        ValueList<Expression> list = Guard.List(terms, nameof(terms), 1);
+        return list.Count == 1 ? list[0] : new PairExpression("max", Math.Max, [.. list]);
+    }
 
     /// <summary>The smaller of two.</summary>
     /// <param name="a">One.</param>
     /// <param name="b">The other.</param>
     /// <returns>min(a, b).</returns>
-    public static Expression Min(Expression a, Expression b) => new PairExpression("min", Math.Min, a, b);
+    public static Expression Min(Expression a, Expression b) => new PairExpression("min", Math.Min, [a, b]);
 
     /// <summary>A definite integral, evaluated by the same 32-point Gauss–Legendre rule as the kernels.</summary>
     /// <param name="symbol">The variable of integration.</param>

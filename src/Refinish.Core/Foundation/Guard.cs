@@ -54,6 +54,12 @@ internal static class Guard
 
     public static double Within(ForcePerLength value, Bounds bounds, string name) => Check(value.NewtonsPerMeter, bounds, name, value);
 
+    public static double Within(Speed value, Bounds bounds, string name) => Check(value.MetersPerSecond, bounds, name, value);
+
+    public static double Within(KinematicViscosity value, Bounds bounds, string name) => Check(value.SquareMetersPerSecond, bounds, name, value);
+
+    public static double Within(AreaDensity value, Bounds bounds, string name) => Check(value.KilogramsPerSquareMeter, bounds, name, value);
+
     public static double Within(TimeSpan value, Bounds bounds, string name) => Within(value.TotalSeconds, bounds, name);
 
     public static decimal Money(decimal value, string name, bool zeroAllowed = true)

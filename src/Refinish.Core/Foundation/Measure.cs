@@ -54,6 +54,9 @@ public sealed class Measure : IEquatable<Measure>
     /// <summary>The volume of a room: m³ or ft³.</summary>
     public static Measure RoomVolume { get; } = new("room volume", new("m³", 1), new("ft³", Foot * Foot * Foot));
 
+    /// <summary>What one part in a room's air amounts to per volume: 1/m³ or 1/ft³.</summary>
+    public static Measure PerRoomVolume { get; } = new("per room volume", new("1/m³", 1), new("1/ft³", 1 / (Foot * Foot * Foot)));
+
     /// <summary>A weighed mass: g or oz.</summary>
     public static Measure Mass { get; } = new("mass", new("g", 1e-3), new("oz", Pound / 16));
 
@@ -71,6 +74,9 @@ public sealed class Measure : IEquatable<Measure>
 
     /// <summary>An airflow: m³/h or ft³/min.</summary>
     public static Measure Airflow { get; } = new("airflow", new("m³/h", 1.0 / 3600), new("ft³/min", Foot * Foot * Foot / 60));
+
+    /// <summary>The speed of air in an opening, in a duct or about a person: m/s or ft/min.</summary>
+    public static Measure AirSpeed { get; } = new("air speed", new("m/s", 1), new("ft/min", Foot / 60));
 
     /// <summary>How often the air of a room is replaced: air changes per hour.</summary>
     public static Measure AirChanges { get; } = new("air changes", new("1/h", 1.0 / 3600), new("1/h", 1.0 / 3600));
@@ -141,6 +147,30 @@ public sealed class Measure : IEquatable<Measure>
     /// <summary>A molar volume: L/mol in both systems.</summary>
     public static Measure MolarVolume { get; } = new("molar volume", new("L/mol", 1e-3), new("L/mol", 1e-3));
 
+    /// <summary>A kinematic viscosity: mm²/s (centistokes) in both systems.</summary>
+    public static Measure KinematicViscosity { get; } = new("kinematic viscosity", new("mm²/s", 1e-6), new("mm²/s", 1e-6));
+
+    /// <summary>A dynamic viscosity: mPa·s (centipoise) in both systems.</summary>
+    public static Measure DynamicViscosity { get; } = new("dynamic viscosity", new("mPa·s", 1e-3), new("mPa·s", 1e-3));
+
+    /// <summary>Mass spread over an area, as of grains on a floor: g/m² or oz/ft².</summary>
+    public static Measure ArealMass { get; } = new("mass per area", new("g/m²", 1e-3), new("oz/ft²", Pound / 16 / (Foot * Foot)));
+
+    /// <summary>Grains or marks on an area: 1/cm² or 1/in².</summary>
+    public static Measure ArealCount { get; } = new("count per area", new("1/cm²", 1e4), new("1/in²", 1 / (Inch * Inch)));
+
+    /// <summary>Mass of a substance that holds one mole of reactive groups: g/eq in both systems.</summary>
+    public static Measure EquivalentWeight { get; } = new("equivalent weight", new("g/eq", 1e-3), new("g/eq", 1e-3));
+
+    /// <summary>An amount of reactive groups: mol in both systems.</summary>
+    public static Measure Equivalents { get; } = new("equivalents", new("mol", 1), new("mol", 1));
+
+    /// <summary>A hydroxyl number: mg of potassium hydroxide per gram, in both systems.</summary>
+    public static Measure HydroxylNumber { get; } = new("hydroxyl number", new("mg KOH/g", 1e-3), new("mg KOH/g", 1e-3));
+
+    /// <summary>A very short time, as a cup takes to drain: seconds.</summary>
+    public static Measure Seconds { get; } = new("time in seconds", new("s", 1), new("s", 1));
+
     /// <summary>A short time: minutes.</summary>
     public static Measure Minutes { get; } = new("time", new("min", 60), new("min", 60));
 
@@ -150,14 +180,8 @@ public sealed class Measure : IEquatable<Measure>
     /// <summary>A service life or warranty term, shown in years and held in years (a calendar year has no fixed number of seconds).</summary>
     public static Measure Years { get; } = new("years", new("years", 1), new("years", 1));
 
-    /// <summary>A very short time, as a wet film flows: seconds.</summary>
-    public static Measure Seconds { get; } = new("time in seconds", new("s", 1), new("s", 1));
-
     /// <summary>A first-order rate: 1/s in both systems.</summary>
     public static Measure PerSecond { get; } = new("rate", new("1/s", 1), new("1/s", 1));
-
-    /// <summary>A dynamic viscosity: mPa·s, or cP which is the same.</summary>
-    public static Measure Viscosity { get; } = new("viscosity", new("mPa·s", 1e-3), new("cP", 1e-3));
 
     /// <summary>The consistency of a power-law liquid: Pa·sⁿ, with n its index.</summary>
     public static Measure Consistency { get; } = new("consistency", new("Pa·sⁿ", 1), new("Pa·sⁿ", 1));

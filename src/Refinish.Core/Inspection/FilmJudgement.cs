@@ -11,8 +11,9 @@ namespace Refinish.Inspection;
 /// <remarks>A rule says what it wants counted, spots or readings: this takes values and trusts the caller for that. The base reading has to be taken off before (<see cref="GaugeAdjustment"/>).</remarks>
 /// <example><code>
 /// FilmSpecification range = new(Length.FromMicrometers(100), Length.FromMicrometers(300), Source.Supplied("job specification"));
+/// Length[] readings = [Length.FromMicrometers(120), Length.FromMicrometers(110), Length.FromMicrometers(105), Length.FromMicrometers(100), Length.FromMicrometers(80)];
 /// FilmJudgement result = new(FilmAcceptanceRules.NominalWithFifthBelow, range, readings);
-/// bool accepted = result.IsAccepted;
+/// bool accepted = result.IsAccepted;           // true: one of five may lie below, and none below 80 µm
 /// </code></example>
 public sealed record FilmJudgement
 {

@@ -13,8 +13,9 @@ namespace Refinish.Inspection;
 /// </remarks>
 /// <example><code>
 /// FilmSpecification range = new(Length.FromMils(4), Length.FromMils(6.5), Source.Supplied("job specification"));
+/// Length[] spots = [Length.FromMils(4.8), Length.FromMils(5.3), Length.FromMils(4.2), Length.FromMils(5.0), Length.FromMils(6.0)];
 /// FilmTolerance test = new(range, spots, Ratio.FromPercent(90), Ratio.FromPercent(95));
-/// double? k = test.Factor;                     // 4.29 for five spots
+/// double k = test.Factor!.Value;               // 4.29
 /// </code></example>
 public sealed record FilmTolerance
 {

@@ -13,7 +13,12 @@ namespace Refinish.Inspection;
 /// What was not tested is not in it and counts neither for nor against. The whole is within only when something was compared and all of it is within; one comparison beyond its limit decides; one that cannot be judged leaves the whole open.
 /// </remarks>
 /// <example><code>
-/// InspectionRecord record = new() { Subject = "bathtub, upper floor", At = start, Inspector = "A. Finisher", Adhesion = new CrossCut(Ratio.Zero), LeastAdhesion = AdhesionGrade.Grade4B };
+/// InspectionRecord record = new()
+/// {
+///     Subject = "bathtub, upper floor", At = new DateTimeOffset(2026, 3, 5, 9, 30, 0, TimeSpan.FromHours(-5)), Inspector = "A. Finisher",
+///     Adhesion = new CrossCut(Ratio.Zero), LeastAdhesion = AdhesionGrade.Grade4B,
+/// };
+/// ComparisonOutcome outcome = record.Outcome;          // Within
 /// string text = record.ToText(DisplayUnits.Si);
 /// </code></example>
 public sealed record InspectionRecord
