@@ -28,6 +28,7 @@ public sealed record FlowWindow
     private static readonly Bounds Fluidities = Bounds.Between(1e-3, 1e7, Measure.Fluidity);
     private static readonly Bounds Sags = Bounds.Between(1e-4, 0.1, Measure.Length);
     private static readonly Source Orchard = Source.Published("Orchard, On surface levelling in viscous liquids and gels, Applied Scientific Research A11, 1962", "shallow film, as given by S. Abbott, Levelling");
+    private static readonly Source Plastic = Source.FromMemory("ripple whose capillary pressure gradient just reaches the yield stress at the wall");
     private static readonly Source Sagging = Source.Derived("surface of a thin film on a slope that creeps the allowed distance before it sets");
 
     private readonly double fluidity;
@@ -184,7 +185,7 @@ public sealed record FlowWindow
         List<WorkingStep> steps =
         [
             least,
-            new("ripple held by the yield stress", "a_y", tau * Expression.Power(length, 3) / (8 * Expression.Power(Expression.Pi(), 3) * sigma * least.Result()), HeldRipple.Meters, Measure.Film, Orchard),
+            new("ripple held by the yield stress", "a_y", tau * Expression.Power(length, 3) / (8 * Expression.Power(Expression.Pi(), 3) * sigma * least.Result()), HeldRipple.Meters, Measure.Film, Plastic),
         ];
         if (Most is double most)
         {

@@ -15,7 +15,7 @@ namespace Refinish.Films;
 ///     new TintPart("white base", PaintOptics.FromReflectivity(Ratio.FromPercent(90), ReciprocalLength.FromInverseMillimeters(140)), Ratio.FromPercent(99)),
 ///     new TintPart("black tint", new PaintOptics(ReciprocalLength.FromInverseMillimeters(2000), ReciprocalLength.FromInverseMillimeters(20)), Ratio.FromPercent(1)),
 /// ]);
-/// double seen = grey.Optics.Reflectivity.DecimalFractions;      // 0.5826
+/// double seen = grey.Optics.Reflectivity.DecimalFractions;      // 0.5825
 /// </code></example>
 public sealed record TintBlend
 {

@@ -11,8 +11,8 @@ namespace Refinish.Inspection;
 /// </remarks>
 /// <example><code>
 /// PencilTest test = new([(PencilGrade.Grade3H, PencilMark.Gouge), (PencilGrade.Grade2H, PencilMark.Scratch), (PencilGrade.GradeH, PencilMark.None)]);
-/// PencilGrade? gouge = test.GougeHardness;         // 2H
-/// PencilGrade? scratch = test.ScratchHardness;     // H
+/// PencilGrade? gouge = test.GougeHardness;         // Grade2H
+/// PencilGrade? scratch = test.ScratchHardness;     // GradeH
 /// </code></example>
 public sealed record PencilTest
 {

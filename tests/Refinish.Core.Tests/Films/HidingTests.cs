@@ -260,7 +260,7 @@ public class HidingTests
     }
 
     [Fact]
-    [Evidence(Basis.Independent, "by hand: 99 parts of K 0.00077778, S 0.14 and 1 part of K 2, S 0.02 per µm: K 0.02077, S 0.1388, K/S 0.149638, R∞ 1/(1.149638 + √(0.149638 × 2.149638)) = 0.5826; strength of (0.4 − 0.0055556)/(0.25 − 0.0055556)")]
+    [Evidence(Basis.Independent, "by hand: 99 parts of K 0.00077778, S 0.14 and 1 part of K 2, S 0.02 per µm: K 0.02077, S 0.1388, K/S 0.149638, R∞ 1/(1.149638 + √(0.149638 × 2.149638)) = 0.5825; strength of (0.4 − 0.0055556)/(0.25 − 0.0055556)")]
     public void Tints_add_up()
     {
         PaintOptics white = PaintOptics.FromReflectivity(Ratio.FromPercent(90), ReciprocalLength.FromInverseMillimeters(140));
