@@ -54,6 +54,12 @@ internal static class Guard
 
     public static double Within(ForcePerLength value, Bounds bounds, string name) => Check(value.NewtonsPerMeter, bounds, name, value);
 
+    public static double Within(SpecificEnergy value, Bounds bounds, string name) => Check(value.JoulesPerKilogram, bounds, name, value);
+
+    public static double Within(SpecificVolume value, Bounds bounds, string name) => Check(value.CubicMetersPerKilogram, bounds, name, value);
+
+    public static double Within(Frequency value, Bounds bounds, string name) => Check(value.Hertz, bounds, name, value);
+
     public static double Within(Speed value, Bounds bounds, string name) => Check(value.MetersPerSecond, bounds, name, value);
 
     public static double Within(KinematicViscosity value, Bounds bounds, string name) => Check(value.SquareMetersPerSecond, bounds, name, value);

@@ -126,6 +126,9 @@ public sealed class Measure : IEquatable<Measure>
     /// <summary>A molar entropy, as the gas constant: J/(mol·K) in both systems.</summary>
     public static Measure MolarEntropy { get; } = new("molar entropy", new("J/(mol·K)", 1), new("J/(mol·K)", 1));
 
+    /// <summary>How fast a first-order change runs: per second in both systems.</summary>
+    public static Measure Rate { get; } = new("rate", new("1/s", 1), new("1/s", 1));
+
     /// <summary>A part of a whole, shown in per cent.</summary>
     public static Measure Percent { get; } = new("fraction", new("%", 0.01), new("%", 0.01));
 
