@@ -79,7 +79,7 @@ public sealed record CornerTub : IFixture
             return PatchLedger.Present(
             [
                 .. symbols.Patches(PlaneShapes.Disc(Measurements.DrainDiameter.Meters), PlaneShapes.Disc(Measurements.OverflowDiameter.Meters)),
-                new(deck, FixtureZoneKind.Rim, 0, null, SuperellipseBasin.Error), new(front, FixtureZoneKind.Apron, Math.PI / 2),
+                new(deck, FixtureZoneKind.Rim, 0), new(front, FixtureZoneKind.Apron, Math.PI / 2),
             ]);
         }
     }

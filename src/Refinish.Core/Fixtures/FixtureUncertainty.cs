@@ -14,7 +14,7 @@ namespace Refinish.Fixtures;
 /// <example><code>
 /// RecessedBathtub tub = new(tape);                           // the tub of RecessedBathtubMeasurements
 /// FixtureUncertainty spread = FixtureUncertainty.Of(tape, static t => new RecessedBathtub(t), TapeReadings.Of(tape, Length.FromInches(0.125), ReadingSpread.Rectangular));
-/// double squareFeet = spread.StandardUncertaintyOfArea.SquareFeet;   // 0.08
+/// double squareFeet = spread.StandardUncertaintyOfArea.SquareFeet;   // 0.09
 /// </code></example>
 public sealed record FixtureUncertainty
 {

@@ -80,7 +80,7 @@ public sealed record OvalTub : IFixture
             return PatchLedger.Present(
             [
                 .. symbols.Patches(PlaneShapes.Disc(Measurements.DrainDiameter.Meters), PlaneShapes.Disc(Measurements.OverflowDiameter.Meters)),
-                new(deck, FixtureZoneKind.Rim, 0, null, SuperellipseBasin.Error), new(apron, FixtureZoneKind.Apron, Math.PI / 2),
+                new(deck, FixtureZoneKind.Rim, 0), new(apron, FixtureZoneKind.Apron, Math.PI / 2),
             ]);
         }
     }

@@ -38,5 +38,8 @@ internal sealed class PlyElement(string name, long count)
 /// <summary>A property: a number, or a list of numbers with the type of its counter.</summary>
 internal sealed record PlyProperty(string Name, PlyType Type, PlyType? Counter)
 {
+    /// <summary>0, 1 or 2 for x, y or z; 3 for anything else.</summary>
+    public int Axis { get; } = Name switch { "x" => 0, "y" => 1, "z" => 2, _ => 3 };
+
     public bool IsCorners { get; } = Name is "vertex_indices" or "vertex_index";
 }

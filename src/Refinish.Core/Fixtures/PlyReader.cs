@@ -128,15 +128,15 @@ public static class PlyReader
             }
 
             double value = scalars.Read(property.Type);
-            switch (property.Name)
+            switch (property.Axis)
             {
-                case "x":
+                case 0:
                     x = value;
                     break;
-                case "y":
+                case 1:
                     y = value;
                     break;
-                case "z":
+                case 2:
                     z = value;
                     break;
             }

@@ -1,11 +1,12 @@
 using System;
+using MathNet.Numerics;
 
 namespace Refinish.Fixtures;
 
 /// <summary>
 /// A basin whose level outline is a superellipse |x/a|ⁿ + |y/b|ⁿ = 1 at the mouth (index t) and at the floor (f), joined by straight rulings
 /// between points of equal parameter: x = a cos^(2/n) τ, y = b sin^(2/n) τ. H depth; all in SI.
-/// Walls = 8 octants of ∫∫ √(H² (x′² + y′²) + (x′ Δy − y′ Δx)²) dv dτ with x′ = (1 − v) x′_f + v x′_t, Δ = mouth − floor; section = ∫ (x y′ − y x′) dτ / 2.
+/// Outline A = 4 a b Γ(1 + 1/n)² / Γ(1 + 2/n), closed. Walls = 8 octants of ∫∫ √(H² (x′² + y′²) + (x′ Δy − y′ Δx)²) dv dτ with x′ = (1 − v) x′_f + v x′_t, Δ = mouth − floor; section = ∫ (x y′ − y x′) dτ / 2.
 /// </summary>
 /// <remarks>
 /// x′ and y′ are not smooth where the outline meets an axis, so each octant runs over q with τ = π q¹² / 4, which makes the integrand smooth there.
@@ -19,9 +20,9 @@ internal readonly record struct SuperellipseBasin(double MouthA, double MouthB, 
     /// <summary>The power that smooths the ends of an octant.</summary>
     public const int Smoothing = 12;
 
-    public double MouthArea => Section(1);
+    public double MouthArea => Area(MouthA, MouthB, MouthN);
 
-    public double FloorArea => Section(0);
+    public double FloorArea => Area(FloorA, FloorB, FloorN);
 
     public double Walls => 4 * (Octant(false).Integral(static (o, at) => o.Strip(at)) + Octant(true).Integral(static (o, at) => o.Strip(at)));
 
@@ -46,6 +47,12 @@ internal readonly record struct SuperellipseBasin(double MouthA, double MouthB, 
         double c = Math.Cos(turn);
         double s = Math.Sin(turn);
         return new(a * Math.Sign(c) * Math.Pow(Math.Abs(c), 2 / n), b * Math.Sign(s) * Math.Pow(Math.Abs(s), 2 / n), z);
+    }
+
+    private static double Area(double a, double b, double n)
+    {
+        double gamma = SpecialFunctions.Gamma(1 + (1 / n));
+        return 4 * a * b * (gamma * gamma) / SpecialFunctions.Gamma(1 + (2 / n));
     }
 
     private Half Octant(bool swapped) => swapped
@@ -75,7 +82,8 @@ internal readonly record struct SuperellipseBasin(double MouthA, double MouthB, 
             double angle = Math.PI / 4 * Math.Pow(q, Smoothing);
             double c = Math.Cos(angle);
             double s = Math.Sin(angle);
-            double cp = Math.Pow(c, P), sp = Math.Pow(s, P), cg = Math.Pow(c, G), sg = Math.Pow(s, G);
+            double cp = Math.Pow(c, P), sp = Math.Pow(s, P);
+            double cg = G == P ? cp : Math.Pow(c, G), sg = G == P ? sp : Math.Pow(s, G);
             return new(
                 A * cp, B * sp, -(A * P * cp * s / c), B * P * sp * c / s,
                 FloorA * cg, FloorB * sg, -(FloorA * G * cg * s / c), FloorB * G * sg * c / s);

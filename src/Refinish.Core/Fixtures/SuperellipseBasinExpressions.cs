@@ -23,18 +23,18 @@ internal sealed class SuperellipseBasinExpressions
     /// <summary>Floor and walls, drain and overflow taken off.</summary>
     public SurfacePatch[] Patches(double drain, double overflow)
     {
-        WorkingStep floor = Area("floor", "A_f", Section(0), basin.FloorArea);
+        WorkingStep floor = Outline("floor", "A_f", basin.FloorA, basin.FloorB, basin.FloorN, basin.FloorArea);
         double walls = basin.Walls;
         WorkingStep wall = Area("walls", "A_wall", Walls((at, v) => Element(at, v)), walls);
         Expression slope = Walls((at, v) => Element(at, v) * Slope(at, v)) / wall.Result();
         return
         [
-            new(floor, FixtureZoneKind.Floor, 0, null, SuperellipseBasin.Error, 1, drain),
+            new(floor, FixtureZoneKind.Floor, 0, null, 0, 1, drain),
             new(wall, FixtureZoneKind.Wall, basin.WallTilt / walls, slope, SuperellipseBasin.Error, 1, overflow),
         ];
     }
 
-    public WorkingStep Mouth() => Area("mouth", "A_t", Section(1), basin.MouthArea);
+    public WorkingStep Mouth() => Outline("mouth", "A_t", basin.MouthA, basin.MouthB, basin.MouthN, basin.MouthArea);
 
     /// <summary>Up to a level above the floor.</summary>
     public Workings Water(double level)
@@ -59,6 +59,13 @@ internal sealed class SuperellipseBasinExpressions
     }
 
     private static WorkingStep Area(string name, string symbol, Expression formula, double value) => new(name, symbol, formula, value, Measure.Area, Loft);
+
+    private static WorkingStep Outline(string name, string symbol, double a, double b, double n, double value)
+    {
+        Expression square = Expression.Quantity("n", n, Measure.Number);
+        Expression formula = 4 * Tape("a", a) * Tape("b", b) * Expression.Square(Expression.Gamma(1 + (1 / square))) / Expression.Gamma(1 + (2 / square));
+        return new(name, symbol, formula, value, Measure.Area, Source.Derived("area of a superellipse by the gamma function"));
+    }
 
     private static Expression Tape(string symbol, double value) => Expression.Quantity(symbol, value, Measure.Length);
 

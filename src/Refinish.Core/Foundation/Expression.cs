@@ -148,6 +148,26 @@ public abstract class Expression
     /// <returns>arcsin x.</returns>
     public static Expression Arcsin(Expression x) => new FunctionExpression("arcsin", "\\arcsin", Math.Asin, x);
 
+    /// <summary>The gamma function, Γ(n) = (n − 1)! between the whole numbers too, as MathNet.Numerics evaluates it.</summary>
+    /// <param name="x">The argument, more than 0.</param>
+    /// <returns>Γ(x).</returns>
+    public static Expression Gamma(Expression x) => new FunctionExpression("Γ", "\\Gamma", MathNet.Numerics.SpecialFunctions.Gamma, x);
+
+    /// <summary>The hyperbolic sine.</summary>
+    /// <param name="x">The argument.</param>
+    /// <returns>sinh x.</returns>
+    public static Expression Sinh(Expression x) => new FunctionExpression("sinh", "\\sinh", Math.Sinh, x);
+
+    /// <summary>The hyperbolic cosine.</summary>
+    /// <param name="x">The argument.</param>
+    /// <returns>cosh x.</returns>
+    public static Expression Cosh(Expression x) => new FunctionExpression("cosh", "\\cosh", Math.Cosh, x);
+
+    /// <summary>The hyperbolic tangent.</summary>
+    /// <param name="x">The argument.</param>
+    /// <returns>tanh x.</returns>
+    public static Expression Tanh(Expression x) => new FunctionExpression("tanh", "\\tanh", Math.Tanh, x);
+
     /// <summary>The next whole number upwards.</summary>
     /// <param name="x">The argument.</param>
     /// <returns>⌈x⌉.</returns>

@@ -183,6 +183,36 @@ public sealed class Measure : IEquatable<Measure>
     /// <summary>A service life or warranty term, shown in years and held in years (a calendar year has no fixed number of seconds).</summary>
     public static Measure Years { get; } = new("years", new("years", 1), new("years", 1));
 
+    /// <summary>A first-order rate: 1/s in both systems.</summary>
+    public static Measure PerSecond { get; } = new("rate", new("1/s", 1), new("1/s", 1));
+
+    /// <summary>The consistency of a power-law liquid: Pa·sⁿ, with n its index.</summary>
+    public static Measure Consistency { get; } = new("consistency", new("Pa·sⁿ", 1), new("Pa·sⁿ", 1));
+
+    /// <summary>A surface tension: mN/m, or dyn/cm which is the same.</summary>
+    public static Measure SurfaceTension { get; } = new("surface tension", new("mN/m", 1e-3), new("dyn/cm", 1e-3));
+
+    /// <summary>Fluidity added up over time, the integral of 1/η: 1/Pa in both systems.</summary>
+    public static Measure Fluidity { get; } = new("fluidity over time", new("1/Pa", 1), new("1/Pa", 1));
+
+    /// <summary>How fast a wet film creeps: µm/s or mil/s.</summary>
+    public static Measure FilmSpeed { get; } = new("speed of a film", new("µm/s", 1e-6), new("mil/s", Inch / 1000));
+
+    /// <summary>Volume of a film that flows past a line per width of the line: mm²/s or in²/s.</summary>
+    public static Measure FilmFlux { get; } = new("flow per width", new("mm²/s", 1e-6), new("in²/s", Inch * Inch));
+
+    /// <summary>An acceleration: m/s² or ft/s².</summary>
+    public static Measure Acceleration { get; } = new("acceleration", new("m/s²", 1), new("ft/s²", Foot));
+
+    /// <summary>A wave number, 2π over the wavelength: 1/mm or 1/in.</summary>
+    public static Measure WaveNumber { get; } = new("wave number", new("1/mm", 1000), new("1/in", 1 / Inch));
+
+    /// <summary>Light absorbed or scattered per thickness of film: 1/µm or 1/mil.</summary>
+    public static Measure PerFilm { get; } = new("absorption or scattering", new("1/µm", 1e6), new("1/mil", 1000 / Inch));
+
+    /// <summary>Specular gloss, in gloss units: black glass of refractive index 1.567 reads 100.</summary>
+    public static Measure Gloss { get; } = new("gloss", new("GU", 1), new("GU", 1));
+
     /// <summary>An angle: degrees.</summary>
     public static Measure Angle { get; } = new("angle", new("°", Math.PI / 180), new("°", Math.PI / 180));
 

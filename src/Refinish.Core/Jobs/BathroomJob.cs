@@ -98,7 +98,11 @@ public sealed record BathroomJob
         }
     }
 
-    /// <summary>Hours in which someone is on site.</summary>
+    /// <summary>Weekdays, days off, breaks and the clock of the site; <see langword="null"/> for <see cref="Hours"/> on every day at the offset of <see cref="Start"/>.</summary>
+    /// <remarks>A clock with changes keeps elapsed times whole over the night in which it is put forward or back.</remarks>
+    public WorkCalendar? Calendar { get; init; }
+
+    /// <summary>Hours in which someone is on site; their length is also how long a person is in the room on one day.</summary>
     /// <exception cref="ArgumentNullException">Missing.</exception>
     public required WorkingHours Hours
     {

@@ -41,7 +41,8 @@ public sealed class BathroomPlan
             if (Coats.All(coat => coat.OnSurface.IsAvailable && coat.AtWarmest.IsAvailable && coat.Batches is { IsPossible: true }))
             {
                 steps = new JobSteps(job, planned, Coats, CoatedArea);
-                Schedule = steps.Impossible.Count > 0 || steps.Steps.Count == 0 ? null : new JobSchedule(job.Start, job.Hours, steps.Steps, steps.Lags);
+                Schedule = steps.Impossible.Count > 0 || steps.Steps.Count == 0 ? null
+                    : new JobSchedule(job.Start, job.Calendar ?? WorkCalendar.EveryDay(job.Hours, LocalClock.Fixed(job.Start.Offset)), steps.Steps, steps.Lags);
             }
 
             if (Schedule is { IsPossible: true })

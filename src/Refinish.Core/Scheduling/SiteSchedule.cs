@@ -11,6 +11,13 @@ namespace Refinish.Scheduling;
 /// days of the crew; or why there is no schedule.
 /// </summary>
 /// <example><code>
+/// SiteWork work = new()
+/// {
+///     Start = new DateTimeOffset(2027, 3, 1, 8, 0, 0, TimeSpan.FromHours(1)),
+///     Calendar = WorkCalendar.Weekdays(new WorkingHours(TimeSpan.FromHours(8), TimeSpan.FromHours(17)), LocalClock.Fixed(TimeSpan.FromHours(1))),
+///     Steps = [new SiteStep { Name = "prime", Duration = TimeSpan.FromHours(1), Room = "bathroom", Sprays = true }],
+///     Lags = [],
+/// };
 /// SiteSchedule schedule = work.Solve();
 /// foreach (ChainLink link in schedule.CriticalChain)
 /// {

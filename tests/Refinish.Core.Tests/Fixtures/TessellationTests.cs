@@ -35,18 +35,17 @@ public class TessellationTests
     }
 
     [Property(MaxTest = 25)]
-    [Evidence(Basis.Identity, "second order: with the tolerance divided by 16 twice the mesh is four times finer each time, and the missing area falls 16-fold")]
+    [Evidence(Basis.Identity, "second order: with the tolerance divided by 16 twice the mesh is four times finer each time, and the error of the area falls 16-fold")]
     public void The_mesh_converges_with_order_two(int seed)
     {
         RecessedBathtub tub = new(Tapes.AnyTub(seed) with { CoveRadius = Length.Zero });
         double plain = tub.Patches.Sum(patch => patch.Area.SquareMeters);
         double[] missing = [.. new[] { 4e-3, 4e-3 / 16, 4e-3 / 256 }.Select(tolerance => plain - tub.Tessellate(Length.FromMeters(tolerance)).Area.SquareMeters)];
-        Assert.True(missing[0] >= missing[1] && missing[1] >= missing[2] && missing[2] >= -1e-12, "chords never add area to a ruled basin");
-        if (missing[0] > 1e-7)
-        {
-            double order = Math.Log(missing[0] / missing[2]) / Math.Log(16);
-            Assert.InRange(order, 1.6, 2.4);
-        }
+
+        // A corner that is ruled like a saddle is over-read by its triangles, others are under-read, so the sign is open and the coarse errors may cancel.
+        double coarse = Math.Max(Math.Abs(missing[0]), 16 * Math.Abs(missing[1]));
+        Assert.True(Math.Abs(missing[2]) <= (4 * coarse / 256) + 1e-9, "the error has to fall with the tolerance: " + string.Join(" ", missing));
+        Assert.True(Math.Abs(missing[2]) <= 1e-4 * plain, "a tolerance of 16 µm has to be enough for a ten-thousandth");
     }
 
     [Theory]
@@ -65,6 +64,20 @@ public class TessellationTests
         double inside = mesh.AreaOf(FixtureZoneKind.Floor).SquareMeters + mesh.AreaOf(FixtureZoneKind.Wall).SquareMeters;
         Numbers.Close(tub.InteriorArea.SquareMeters - tub.CoveOverestimate.SquareMeters, inside, 1e-4);
         Numbers.Close(Water(mesh, tape.Depth.Meters), tub.WaterCapacity!.Value.CubicMeters, cove == 0 ? 2e-4 : 2e-3);
+    }
+
+    [Property(MaxTest = 25)]
+    [Evidence(Basis.Independent, "triangulation of random coved tubs beside the closed form less its stated over-reading: 2 % where the cove is as large as the corner may be (a ball need not fit it), 0.1 % for a quarter of that")]
+    public void Any_cove_is_met_to_the_stated_order(int seed)
+    {
+        RecessedBathtubMeasurements tape = Tapes.AnyTub(seed);
+        foreach ((double share, double tolerance) in new[] { (1, 0.02), (0.25, 1e-3) })
+        {
+            RecessedBathtub tub = new(tape with { CoveRadius = tape.CoveRadius * share });
+            TriangleMesh mesh = tub.Tessellate(Length.FromMillimeters(0.2));
+            double inside = mesh.AreaOf(FixtureZoneKind.Floor).SquareMeters + mesh.AreaOf(FixtureZoneKind.Wall).SquareMeters;
+            Numbers.Close(tub.InteriorArea.SquareMeters - tub.CoveOverestimate.SquareMeters, inside, tolerance);
+        }
     }
 
     [Property(MaxTest = 25)]

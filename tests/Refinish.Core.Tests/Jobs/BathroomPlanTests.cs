@@ -128,6 +128,17 @@ public class BathroomPlanTests
     }
 
     [Fact]
+    [Evidence(Basis.Contract, "a calendar of weekdays with a day off moves the return visit from Saturday to the next working day")]
+    public void A_calendar_keeps_weekends_and_days_off()
+    {
+        Assert.Equal(DayOfWeek.Saturday, Plan.Schedule!.Steps[^1].Start.DayOfWeek);
+        WorkCalendar weekdays = WorkCalendar.Weekdays(Job.Hours, LocalClock.Fixed(Job.Start.Offset));
+        BathroomPlan plan = (Job with { Calendar = weekdays }).Plan();
+        Assert.Equal(new DateTimeOffset(2027, 3, 8, 8, 0, 0, Job.Start.Offset), plan.Schedule!.Steps[^1].Start);
+        Assert.All(plan.Schedule.Steps.SelectMany(step => step.Pieces), piece => Assert.False(piece.Start.DayOfWeek is DayOfWeek.Saturday or DayOfWeek.Sunday));
+    }
+
+    [Fact]
     [Evidence(Basis.Independent, "by hand: each coat's end plus 24 h × √2 at 20 °C, and a day for the caulk; the later one holds the water")]
     public void Water_waits_for_coating_and_caulk()
     {
