@@ -6,7 +6,7 @@ using UnitsNet;
 namespace Refinish.Benchmarks;
 
 /// <summary>One state of humid air with all its results: from a hygrometer, from a psychrometer, and from two readings that leave the
-/// temperature open. The registry has no psychrometric library for .NET to stand beside it; the baseline is the state without its wet bulb.</summary>
+/// temperature open. No psychrometric library for .NET was found to stand beside it; the baseline is the state without its wet bulb.</summary>
 [MemoryDiagnoser]
 public class ClimateBenchmarks
 {
