@@ -22,5 +22,5 @@ public class PlanBenchmarks
     public string InWords() => plan.Workings().ToPlainText(DisplayUnits.Si);
 
     [Benchmark]
-    public IReadOnlyList<string> FromScratch() => Scenario.Guesthouse().Plan().Objections;
+    public IReadOnlyList<PlanObjection> FromScratch() => Scenario.Guesthouse().Plan().Objections;
 }

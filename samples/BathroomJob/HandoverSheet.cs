@@ -16,9 +16,10 @@ internal static class HandoverSheet
         else
         {
             paper.Line("No water before " + Paper.Day(handover.WaterFrom) + " " + Paper.Clock(handover.WaterFrom) + " (coating " + Paper.Day(handover.CoatingReady) + " "
-                + Paper.Clock(handover.CoatingReady) + ", caulk " + Paper.Day(handover.CaulkReady) + " " + Paper.Clock(handover.CaulkReady) + ")");
+                + Paper.Clock(handover.CoatingReady) + " at " + paper.Show(Measure.Temperature, handover.HeldAt.Kelvins) + ", caulk " + Paper.Day(handover.CaulkReady) + " "
+                + Paper.Clock(handover.CaulkReady) + ", drain trim " + Paper.Day(handover.DrainTrimReady) + " " + Paper.Clock(handover.DrainTrimReady) + ")");
             paper.Line("Full cure " + Paper.Day(handover.FullCure) + "; warranty until " + Paper.Day(handover.WarrantyUntil));
-            foreach (string limit in handover.CareLimits.Concat(handover.Exclusions.Select(exclusion => "Not covered: " + exclusion)))
+            foreach (string limit in handover.CareLimits.Concat(handover.Covers.Select(cover => "Covered: " + cover)).Concat(handover.Exclusions.Select(exclusion => "Not covered: " + exclusion)))
             {
                 paper.Line(limit, 2, "· ");
             }

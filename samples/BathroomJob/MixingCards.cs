@@ -1,6 +1,7 @@
 using System.Collections.Generic;
 using System.Globalization;
 using System.Linq;
+using Refinish.Coatings;
 using Refinish.Coverage;
 using Refinish.Jobs;
 
@@ -11,7 +12,7 @@ internal static class MixingCards
 {
     public static void Write(Paper paper, BathroomPlan plan)
     {
-        foreach (IGrouping<(Coatings.CoatingLayer, CoatQuantity), CoatPlan> alike in plan.Coats.GroupBy(coat => (coat.Layer, coat.Quantity)))
+        foreach (IGrouping<(CoatingLayer, CoatQuantity), CoatPlan> alike in plan.Coats.GroupBy(coat => (coat.Layer, coat.Quantity)))
         {
             Write(paper, alike.First(), alike.Count());
         }
@@ -41,6 +42,13 @@ internal static class MixingCards
         paper.Line(coat.Layer.Product.IsocyanateFraction.DecimalFractions > 0
             ? "Wear  supplied air, closed goggles, gloves and suit before the cans are opened: this hardener is an isocyanate (cautions, safety data sheet)"
             : "Wear  the respirator of your programme, closed goggles, gloves before the cans are opened (cautions, safety data sheet)");
+        if (coat.Layer.Product.Hardener is not null)
+        {
+            CupReading reading = new(coat.Cups[coat.Cups.Count - 1], batches.Rules.Graduation);
+            paper.Line("Read  " + reading + (reading.Comparison.Remedy is string remedy ? ", more than the data sheet allows. " + remedy : string.Empty));
+        }
+
+        paper.Line("Limit " + MixedCoating.AtMaximumReducer(coat.Layer.Product).Compare(VocLimits.CaliforniaMeasure2007) + " (" + VocLimits.CaliforniaMeasure2007.Source + ")");
         List<string[]> rows =
         [
             ["", "fill line", "fill line", "fill line", "scale", "scale", "scale"],

@@ -30,6 +30,11 @@ internal static class PriceSheet
             + " = " + paper.Show(Measure.Percent, price.RealisedMargin!.Value.DecimalFractions) + " margin on price = "
             + paper.Show(Measure.Percent, price.RealisedMarkup!.Value.DecimalFractions) + " markup on cost; warranty reserve " + Money(plan.ReserveForAll)
             + " for " + paper.Show(Measure.Percent, plan.Reserve!.FailedWithinTerm.DecimalFractions) + " expected failures of each fixture in " + plan.Job.Warranty.Years + " years.");
+        paper.Line("Net price by fixture: " + plan.NetByFixture + ".");
+        EstimateRange range = EstimateRange.Of(price, Scenario.Doubts(), new SimulationOptions { Correlation = UnitsNet.Ratio.FromPercent(50) });
+        paper.Line("How sure: cost " + range.Cost + " " + currency + "; chance of a loss at this price " + paper.Show(Measure.Percent, range.ChanceOfLoss.DecimalFractions)
+            + "; net price that covers the cost nine times in ten " + Money(range.PriceForChanceOfProfit(UnitsNet.Ratio.FromPercent(90))) + ". Hours read as " + range.HourVariance
+            + ". What moves it most: " + string.Join("; ", range.Tornado().Take(3)) + ".");
         if (plan.Comparison is not null)
         {
             paper.Line(plan.Comparison.Sentence() + " Days out of use are counted at " + Money(plan.Comparison.CostPerDayOutOfUse) + " each.");

@@ -45,6 +45,7 @@ internal static class Scenario
         Prices = Prices(),
         Options = [new OptionOrder("X-SLIP"), new OptionOrder("X-DRAIN")],
         Difficulty = 1.1,
+        DefectMaterials = DefectMaterials.Generic,
         Warranty = new WarrantyTerms
         {
             Years = 5,
@@ -66,6 +67,17 @@ internal static class Scenario
             DiscountRate = Ratio.FromPercent(3),
             CostPerDayOutOfUse = 70m,
         },
+    };
+
+    /// <summary>What the shop is not sure of: the tape, the gun and a second visit for touching up.</summary>
+    public static EstimateUncertainty Doubts() => new()
+    {
+        Quantities =
+        [
+            new QuantityFactor("taped area", new TriangularDistribution(0.95, 1, 1.1)) { ScalesAreaLabour = true },
+            QuantityFactor.Transfer(Ratio.FromPercent(60), new PertDistribution(0.45, 0.6, 0.7), ["two-part epoxy primer", "two-part acrylic urethane topcoat", "epoxy reducer", "urethane reducer"]),
+        ],
+        Extras = [new UncertainInput("touching up", new TriangularDistribution(0, 0, 80))],
     };
 
     private static FixtureJob Tub() => new()
@@ -181,6 +193,9 @@ internal static class Scenario
             new("urethane reducer", Volume.FromMilliliters(500), 11m),
             new("silane adhesion promoter", Volume.FromMilliliters(250), 38m),
             new("epoxy filler", Volume.FromMilliliters(200), 24m),
+            new("spot primer", Volume.FromMilliliters(100), 13m),
+            new("silicone remover", Volume.FromMilliliters(250), 16m),
+            new("grout", Volume.FromMilliliters(500), 7m),
         ],
         Options =
         [

@@ -21,21 +21,21 @@ public static class AirCautions
         Hazard.SolventVapour,
         "The numbers are for a well-mixed room. Close to the gun and low in a tub the vapour is denser than that: they are a screening, not a measurement of what a person breathes.",
         "air sampling by an industrial hygienist; " + Respirators,
-        Source.CommonPractice("limits of the well-mixed box"));
+        Source.Published("S. Arnold, Y. Shao, G. Ramachandran, Evaluating well-mixed room and near-field–far-field model performance under highly controlled conditions, Journal of Occupational and Environmental Hygiene", "abstract: in a chamber with known inputs the room model met its criteria for 88 to 97 % of the pairs, the near field for 67 to 84 %"));
 
     /// <summary>No sparks, flames or pilot lights.</summary>
     public static Caution IgnitionSources { get; } = new(
         Hazard.FireAndExplosion,
-        "Put out every flame and pilot light that the air can reach, water heater and boiler among them, and unplug what can spark, before the can is opened and until the vapour is gone. Do not smoke, switch or charge anything in the room.",
+        "Put out every flame and pilot light that the air can reach and within 20 ft (6 m), water heater and boiler among them, and unplug what can spark, before the can is opened and until the vapour is gone. Do not smoke, switch or charge anything in the room.",
         FireCode,
-        Source.Published("29 CFR 1910.107", "(c)(1), (c)(2): no open flame or spark-producing equipment in a spraying area; section numbers from memory"));
+        Source.Published("California Code of Regulations, title 8", "§5449(b), (c): no open flame, spark-producing equipment or hot surface in a spraying area nor within 20 ft of it unless a partition is between; 29 CFR 1910.107(c) in like words, its numbers from memory"));
 
     /// <summary>The fan must not be what lights the vapour.</summary>
     public static Caution ExplosionProofFan { get; } = new(
         Hazard.FireAndExplosion,
         "Draw the vapour through a fan with non-sparking blades and its motor out of the air stream or rated for it; a household box fan or bathroom fan is neither. Let the outlet end in the open, away from windows, intakes and flames, and keep the fan running while spraying and until the vapour is gone.",
         FireCode,
-        Source.Published("29 CFR 1910.107", "(d)(2), (d)(4), (d)(5): kept in operation during and after spraying, as in WAC 296-24-37007(2); fan and motor paragraphs from memory"));
+        Source.Published("WAC 296-24-37007; California Code of Regulations, title 8, §5450", "(2) kept in operation while spraying and until the vapour is gone, (4) non-sparking fan, (5) no motor inside the duct; 29 CFR 1910.107(d) in like words"));
 
     /// <summary>Air has to come in before it can go out.</summary>
     public static Caution MakeUpAir { get; } = new(
@@ -49,14 +49,14 @@ public static class AirCautions
         Hazard.Occupants,
         "Occupants and animals, birds above all, leave the dwelling; neighbours who share air, shafts or a corridor are told. Children, pregnant women and people with asthma stay away longest. Smell does not tell when to come back.",
         "the owner or landlord together with the product's safety data sheet; a physician for the vulnerable",
-        Source.CommonPractice("emptying the dwelling while coatings are sprayed and dry"));
+        Source.Published("US Environmental Protection Agency, Vacate and safe re-entry time for spray polyurethane foam application", "occupants vacate while isocyanates are sprayed in a building and until it is cured and aired, children considered; foam is not a coating, the likeness is ours. Animals, neighbours and smell: common practice, no source"));
 
     /// <summary>Static sparks.</summary>
     public static Caution BondingAndGrounding { get; } = new(
         Hazard.FireAndExplosion,
         "Bond and ground cans and containers while solvent is poured, and the spray gun and metal fixture where the equipment's maker asks for it.",
         FireCode,
-        Source.Published("29 CFR 1910.107", "(e)(9): bonding and grounding while transferring; from memory"));
+        Source.Published("29 CFR 1926.152", "(e)(2): flammable liquids are transferred only between containers that are bonded; quoted on an equipment maker's page"));
 
     /// <summary>Methylene chloride has killed people at this very work.</summary>
     public static Caution MethyleneChloride { get; } = new(
@@ -98,13 +98,19 @@ public static class AirCautions
         Hazard.SolventVapour,
         "Never work alone with solvents in a bathroom: a second person outside it, who can see or hear the first and who does not go in without supplied air.",
         "the employer's emergency plan",
-        Source.CommonPractice("second person outside"));
+        Source.Published("OSHA/NIOSH hazard alert, January 2013", "common to the deaths: alone, in small, windowless, badly ventilated bathrooms, without proper respirator; bathroom fans and open windows are not enough. The second person outside: common practice, no source"));
 
     internal static Caution NoAirflow { get; } = new(
         Hazard.SolventVapour,
         "No fan: nothing leaves the room in this study. No time to clear and no re-entry can be judged.",
         "the local code; 29 CFR 1910.94(c) where it applies",
         Source.Derived("no airflow, so no removal"));
+
+    internal static Caution BeyondSaturation { get; } = new(
+        Hazard.SolventVapour,
+        "The room model gives more vapour than air can hold at this temperature: its numbers do not hold there. The real air is then close to saturated, which is far above every limit.",
+        "air sampling by an industrial hygienist",
+        Source.Derived("a vapour cannot exceed its saturation pressure"));
 
     internal static Caution ImmediatelyDangerous { get; } = new(
         Hazard.SolventVapour,

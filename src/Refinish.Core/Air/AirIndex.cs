@@ -1,5 +1,4 @@
 using System;
-using System.Linq;
 
 namespace Refinish.Air;
 
@@ -8,22 +7,28 @@ internal sealed class AirIndex
 {
     private const double Horizon = 60 * 86400;
 
-    private readonly RoomHistory history;
     private readonly AirStudy study;
-    private readonly AirMaximum peak;
-    private readonly AirMaximum average;
+    private readonly AirShape shape;
+    private readonly double window;
+    private readonly double over;
 
     public AirIndex(AirStudy study, double molarVolume, double?[] limits, double window, double over)
     {
         this.study = study;
+        this.window = window;
+        this.over = over;
         MolarVolume = molarVolume;
         Limits = limits;
-        IsWhole = limits.All(limit => limit is not null);
-        IsEmpty = limits.All(limit => limit is null);
+        IsWhole = true;
+        IsEmpty = true;
+        foreach (double? limit in limits)
+        {
+            IsWhole &= limit is not null;
+            IsEmpty &= limit is null;
+        }
+
         Weights = study.Load.Weights(molarVolume, limits);
-        history = new RoomHistory(study.Load.Timeline, study.Changes, Weights);
-        peak = AirMaximum.Peak(study, history, Weights);
-        average = AirMaximum.Window(study, history, Weights, window, over);
+        shape = study.Shapes.Of(Weights);
     }
 
     public double MolarVolume { get; }
@@ -37,30 +42,33 @@ internal sealed class AirIndex
     /// <summary>Whether no substance has one.</summary>
     public bool IsEmpty { get; }
 
-    /// <summary>Per coat, the volume of air that its vapour can bring to the limits.</summary>
+    /// <summary>Per term, the volume of air that its vapour can bring to the limits.</summary>
     public double[] Weights { get; }
 
-    public double Peak => peak.Value;
+    public double Peak => PeakMaximum.Value;
 
-    public double? PeakAt => peak.At;
+    public double? PeakAt => PeakMaximum.At;
 
     /// <summary>The largest averaged index.</summary>
-    public double Average => average.Value;
+    public double Average => AverageMaximum.Value;
 
-    public AirMaximum PeakMaximum => peak;
+    public AirMaximum PeakMaximum => field ??= AirMaximum.Peak(study, shape, Weights);
 
-    public AirMaximum AverageMaximum => average;
+    public AirMaximum AverageMaximum => field ??= AirMaximum.Window(study, shape, Weights, window, over);
 
     public TimeSpan? TimeToFall(double level)
     {
-        if (!IsWhole)
+        if (!IsWhole || study.Changes == 0)
         {
             return null;
         }
 
-        double seconds = history.TimeToFall(level * study.RoomVolume, Horizon);
+        double seconds = RoomHistory.TimeToFall(Path(), level * study.RoomVolume, Horizon);
         return double.IsNaN(seconds) ? null : Durations.FromSeconds(seconds);
     }
 
-    public double GreatestFrom(double wait) => history.GreatestFrom(wait) / study.RoomVolume;
+    public double GreatestFrom(double wait) => RoomHistory.GreatestFrom(Path(), wait) / study.RoomVolume;
+
+    // Of these very weights, not of the shape that they share.
+    private RoomPath Path() => new(study.Shapes.Grid(0), Weights);
 }

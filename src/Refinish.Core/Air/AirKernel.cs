@@ -16,6 +16,9 @@ internal static class AirKernel
     /// <summary>Molar volume of a gas at 25 °C and 760 mmHg by which US limits turn from ppm into mg/m³: 24.45 L/mol, 29 CFR 1910.1000 Table Z-1 and NIOSH Pocket Guide.</summary>
     public const double MolarVolume = 24.45e-3;
 
+    /// <summary>R, J/(mol·K): exact in the SI of 2019.</summary>
+    public const double GasConstant = 8.314462618;
+
     public const double StandardPressure = 101325;
 
     public static double BoxVolume(double length, double width, double height) => length * width * height;
@@ -37,35 +40,32 @@ internal static class AirKernel
         ((x * PhiFunctions.Phi1(-(changes * x))) - ((1 - flash) * Lag(changes, tau, x))) / spray;
 
     /// <summary>Airborne part at y after spraying, with what was in the air at its end.</summary>
-    public static double Drying(double changes, double flash, double spray, double tau, double atEnd, double y) =>
-        (atEnd * Math.Exp(-(changes * y))) + ((1 - flash) * PhiFunctions.Phi1(-(spray / tau)) / tau * Lag(changes, tau, y));
+    public static double Drying(double changes, double filmRate, double tau, double atEnd, double y) =>
+        (atEnd * Math.Exp(-(changes * y))) + (filmRate * Lag(changes, tau, y));
 
     /// <summary>Time integral of <see cref="Spraying"/> from 0 to x.</summary>
     public static double SprayingTime(double changes, double flash, double spray, double tau, double x) =>
         ((x * x * PhiFunctions.Phi2(-(changes * x))) - ((1 - flash) * LagTime(changes, tau, x))) / spray;
 
     /// <summary>Time integral of <see cref="Drying"/> from 0 to y.</summary>
-    public static double DryingTime(double changes, double flash, double spray, double tau, double atEnd, double y) =>
-        (atEnd * (y * PhiFunctions.Phi1(-(changes * y)))) + ((1 - flash) * PhiFunctions.Phi1(-(spray / tau)) / tau * LagTime(changes, tau, y));
+    public static double DryingTime(double changes, double filmRate, double tau, double atEnd, double y) =>
+        (atEnd * (y * PhiFunctions.Phi1(-(changes * y)))) + (filmRate * LagTime(changes, tau, y));
 
-    /// <summary>Airborne part at time x since spraying began; 0 before.</summary>
-    public static double Airborne(double changes, double flash, double spray, double tau, double x) =>
-        x <= 0 ? 0
-        : x <= spray ? Spraying(changes, flash, spray, tau, x)
-        : Drying(changes, flash, spray, tau, Spraying(changes, flash, spray, tau, spray), x - spray);
-
-    /// <summary>Time integral of the airborne part from 0 to x; 0 before spraying.</summary>
-    public static double AirborneTime(double changes, double flash, double spray, double tau, double x) =>
-        x <= 0 ? 0
-        : x <= spray ? SprayingTime(changes, flash, spray, tau, x)
-        : SprayingTime(changes, flash, spray, tau, spray)
-            + DryingTime(changes, flash, spray, tau, Spraying(changes, flash, spray, tau, spray), x - spray);
+    /// <summary>What the film releases per second when spraying ends: (1 − f) φ₁(−T/τ)/τ.</summary>
+    public static double FilmRate(double flash, double spray, double tau) => (1 - flash) * PhiFunctions.Phi1(-(spray / tau)) / tau;
 
     /// <summary>Part of the mass still in the film at time x since spraying began.</summary>
     public static double Film(double flash, double spray, double tau, double x) =>
         x <= 0 ? 0
         : x <= spray ? (1 - flash) * x * PhiFunctions.Phi1(-(x / tau)) / spray
         : (1 - flash) * PhiFunctions.Phi1(-(spray / tau)) * Math.Exp(-((x - spray) / tau));
+
+    /// <summary>Fresh air that counts: (flow of the fan + infiltration) / K.</summary>
+    public static double FreshAir(double fan, double infiltration, double mixing) => (fan + infiltration) / mixing;
+
+    /// <summary>What the fan has to move for given air changes, beside the infiltration.</summary>
+    public static double FanFlow(double changes, double volume, double mixing, double infiltration) =>
+        Math.Max((changes * volume * mixing) - infiltration, 0);
 
     /// <summary>Volume fraction of a vapour from its mass concentration: C · V_m / M.</summary>
     public static double VolumeFraction(double concentration, double molarVolume, double molarMass) => concentration * molarVolume / molarMass;

@@ -5,63 +5,79 @@ using Refinish.Coatings;
 namespace Refinish.Air;
 
 /// <summary>
-/// The coats of a study as numbers: mass of each substance from each coat, and what those masses weigh against a set of limits.
+/// The emissions of a study as numbers: mass of each substance from each term, and what those masses weigh against a set of limits.
 /// A weight over the room's volume, times the airborne parts, is a concentration, a fraction of the flammable limit or an index.
 /// </summary>
 internal sealed class AirLoad
 {
     private readonly double[][] masses;
 
-    public AirLoad(IReadOnlyList<SolventEmission> emissions)
+    public AirLoad(IReadOnlyList<Emission> emissions)
     {
-        Emissions = emissions;
+        List<ReleaseTerm> terms = [];
+        List<Emission> owners = [];
+        foreach (Emission emission in emissions)
+        {
+            foreach (ReleaseTerm term in emission.Terms())
+            {
+                terms.Add(term);
+                owners.Add(emission);
+            }
+        }
+
+        Terms = [.. terms];
+        Owners = [.. owners];
         List<Solvent> solvents = [];
         List<double[]> rows = [];
-        for (int i = 0; i < emissions.Count; i++)
+        for (int i = 0; i < Terms.Length; i++)
         {
-            SolventEmission emission = emissions[i];
-            double sum = SolventEmission.ShareSum(emission.Solvents);
-            foreach (SolventShare share in emission.Solvents)
+            double all = Owners[i].VolatileMass.Kilograms;
+            double sum = Emission.ShareSum(Owners[i].Solvents);
+            foreach (SolventShare share in Owners[i].Solvents)
             {
                 int j = IndexOf(solvents, share.Solvent.CasNumber);
                 if (j < 0)
                 {
                     j = solvents.Count;
                     solvents.Add(share.Solvent);
-                    rows.Add(new double[emissions.Count]);
+                    rows.Add(new double[Terms.Length]);
                 }
-                else if (!solvents[j].Equals(share.Solvent))
+                else if (!ReferenceEquals(solvents[j], share.Solvent) && !solvents[j].Equals(share.Solvent))
                 {
                     throw new ArgumentException("emissions holds two descriptions of " + share.Solvent + "; one substance needs one set of figures.", nameof(emissions));
                 }
 
-                rows[j][i] = emission.VolatileMass.Kilograms * share.MassFraction.DecimalFractions / sum;
+                rows[j][i] = all * share.MassFraction.DecimalFractions / sum * Terms[i].Share;
             }
         }
 
         Solvents = [.. solvents];
         masses = [.. rows];
-        Timeline = new RoomTimeline(emissions);
+        Timeline = new RoomTimeline(Terms);
     }
 
-    public IReadOnlyList<SolventEmission> Emissions { get; }
+    /// <summary>The pieces of the emissions that leave at one rate each.</summary>
+    public ReleaseTerm[] Terms { get; }
+
+    /// <summary>Which emission each of them is of.</summary>
+    public Emission[] Owners { get; }
 
     public Solvent[] Solvents { get; }
 
     public RoomTimeline Timeline { get; }
 
-    /// <summary>Mass of one substance from each coat.</summary>
+    /// <summary>Mass of one substance from each term.</summary>
     public double[] Masses(int substance) => masses[substance];
 
     /// <summary>Where a registry number stands among the substances; −1 when it is not released.</summary>
     public int IndexOf(string casNumber) => IndexOf(Solvents, casNumber);
 
     /// <summary>
-    /// For each coat the volume of air that its vapour can bring to the limits: Σ m · V_m / (M · L); substances without a limit are left out.
+    /// For each term the volume of air that its vapour can bring to the limits: Σ m · V_m / (M · L); substances without a limit are left out.
     /// </summary>
     public double[] Weights(double molarVolume, double?[] limits)
     {
-        double[] weights = new double[Emissions.Count];
+        double[] weights = new double[Terms.Length];
         for (int j = 0; j < Solvents.Length; j++)
         {
             if (limits[j] is double limit)
@@ -77,36 +93,43 @@ internal sealed class AirLoad
         return weights;
     }
 
-    /// <summary>Airborne part of a coat at a time of the study.</summary>
-    public double Airborne(int coat, double changes, double time) =>
-        AirKernel.Airborne(changes, Timeline.Flash(coat), Timeline.Spray(coat), Timeline.TimeConstant(coat), time - Timeline.Start(coat));
-
-    /// <summary>Its integral up to a time of the study.</summary>
-    public double AirborneTime(int coat, double changes, double time) =>
-        AirKernel.AirborneTime(changes, Timeline.Flash(coat), Timeline.Spray(coat), Timeline.TimeConstant(coat), time - Timeline.Start(coat));
-
-    /// <summary>A weighted sum of the airborne parts: the superposition of all coats.</summary>
-    public double Sum(double[] weights, double changes, double time)
+    /// <summary>A weighted sum of the airborne parts: the superposition of all terms.</summary>
+    public static double Sum(double[] weights, TermAnswers answers, double time)
     {
         double sum = 0;
         for (int i = 0; i < weights.Length; i++)
         {
-            sum += weights[i] * Airborne(i, changes, time);
+            sum += weights[i] * answers.Airborne(i, time);
         }
 
         return sum;
     }
 
     /// <summary>The integral of that sum over a window.</summary>
-    public double Dose(double[] weights, double changes, double from, double to)
+    public static double Dose(double[] weights, TermAnswers answers, double from, double to)
     {
         double sum = 0;
         for (int i = 0; i < weights.Length; i++)
         {
-            sum += weights[i] * (AirborneTime(i, changes, to) - AirborneTime(i, changes, from));
+            sum += weights[i] * (answers.AirborneTime(i, to) - answers.AirborneTime(i, from));
         }
 
         return sum;
+    }
+
+    /// <summary>The masses put on and still in films at a time, beside what is in the air and gone.</summary>
+    public MassBalance Balance(double[] masses, double time, double inAir, double removed)
+    {
+        double applied = 0;
+        double film = 0;
+        for (int i = 0; i < masses.Length; i++)
+        {
+            double since = time - Timeline.Start(i);
+            applied += masses[i] * Math.Min(Math.Max(since / Timeline.Spray(i), 0), 1);
+            film += masses[i] * AirKernel.Film(Timeline.Flash(i), Timeline.Spray(i), Timeline.TimeConstant(i), since);
+        }
+
+        return new MassBalance(applied, film, inAir, removed);
     }
 
     /// <summary>All weights together: what would be in the air if nothing left it.</summary>

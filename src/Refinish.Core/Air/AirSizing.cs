@@ -14,7 +14,7 @@ internal static class AirSizing
         AirLoad.Total(weights) * window <= target ? 0 : Solve(new DoseExcess(load, weights, window, target), AirLoad.Total(weights) / target);
 
     /// <summary>
-    /// The greatest release there can be, per second, if all that is sprayed flashed at once and the films of earlier coats dried beside it.
+    /// The greatest release there can be, per second, if all that is sprayed flashed at once and the films of earlier ones dried beside it.
     /// Between two beginnings of a spray each term only falls, so it is enough to look at the beginnings.
     /// </summary>
     public static double GreatestRelease(AirLoad load, double[] weights)
@@ -39,13 +39,13 @@ internal static class AirSizing
         return sum;
     }
 
-    public static double UnitRelease(RoomTimeline line, int coat, double time)
+    public static double UnitRelease(RoomTimeline line, int term, double time)
     {
-        double since = time - line.Start(coat);
+        double since = time - line.Start(term);
         return since < 0 ? 0
-            : since < line.Spray(coat) ? 1 / line.Spray(coat)
-            : (1 - line.Flash(coat)) * PhiFunctions.Phi1(-(line.Spray(coat) / line.TimeConstant(coat))) / line.TimeConstant(coat)
-                * Math.Exp(-((since - line.Spray(coat)) / line.TimeConstant(coat)));
+            : since < line.Spray(term) ? 1 / line.Spray(term)
+            : (1 - line.Flash(term)) * PhiFunctions.Phi1(-(line.Spray(term) / line.TimeConstant(term))) / line.TimeConstant(term)
+                * Math.Exp(-((since - line.Spray(term)) / line.TimeConstant(term)));
     }
 
     // At the upper end the value is at most the target: peak ≤ greatest release / λ, dose ≤ total / λ.
@@ -73,11 +73,11 @@ internal static class AirSizing
 
     private readonly struct PeakExcess(AirLoad load, double[] weights, double target) : ITimeFunction
     {
-        public double At(double changes) => new RoomHistory(load.Timeline, changes, weights).Peak(out _) - target;
+        public double At(double changes) => RoomHistory.Peak(new RoomPath(new RoomGrid(load.Timeline, changes, 0), weights), out _) - target;
     }
 
     private readonly struct DoseExcess(AirLoad load, double[] weights, double window, double target) : ITimeFunction
     {
-        public double At(double changes) => new RoomHistory(load.Timeline, changes, weights).WorstWindow(window, out _) - target;
+        public double At(double changes) => RoomHistory.WorstWindow(new RoomPath(new RoomGrid(load.Timeline, changes, window), weights), out _) - target;
     }
 }

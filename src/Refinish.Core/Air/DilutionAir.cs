@@ -20,7 +20,7 @@ namespace Refinish.Air;
 public sealed record DilutionAir
 {
     /// <summary>R · 294.26 K / 101 325 Pa.</summary>
-    private const double MolarVolumeAt70F = 8.314462618 * (21.111111111111111 + 273.15) / 101325;
+    private const double MolarVolumeAt70F = AirKernel.GasConstant * (21.111111111111111 + 273.15) / 101325;
 
     private static readonly Source Gas = Source.Derived("ideal gas at 70 °F and 1 atm, the condition of 29 CFR 1910.94 Table G-11");
     private static readonly Source Form = Source.FromMemory("29 CFR 1910.94(c)(6)(ii): 4 (100 − LEL) (vapour per volume) / LEL, LEL in per cent");

@@ -4,42 +4,44 @@ using Refinish.Coatings;
 
 namespace Refinish.Air;
 
-/// <summary>A study's substances held against the limits, and what has to be said with them.</summary>
+/// <summary>Substances in the air held against the limits, and what has to be said with them.</summary>
 internal static class ExposureComparisons
 {
     private static readonly Source None = Source.Supplied("no limit among those given");
 
-    public static IReadOnlyList<LimitComparison> Of(AirStudy study)
+    /// <summary>Each substance against each of its limits; one that cannot be judged where there is no eight-hour limit.</summary>
+    public static IReadOnlyList<ExposureComparison> Of(IReadOnlyList<SubstanceAir> substances, IReadOnlyList<ExposureLimit> limits)
     {
-        List<LimitComparison> comparisons = [];
-        foreach (SubstanceAir air in study.Substances)
+        List<ExposureComparison> comparisons = [];
+        foreach (SubstanceAir air in substances)
         {
             bool average = false;
-            foreach (ExposureLimit limit in study.Limits)
+            foreach (ExposureLimit limit in limits)
             {
                 if (string.Equals(limit.CasNumber, air.Solvent.CasNumber, StringComparison.Ordinal))
                 {
-                    comparisons.Add(Compare(air, limit));
+                    comparisons.Add(new ExposureComparison(air.Solvent, limit, Compare(air, limit)));
                     average |= limit.Kind == ExposureLimitKind.Twa8h && limit.VolumeFractionOf(air.Solvent.MolarMass) is not null;
                 }
             }
 
             if (!average)
             {
-                comparisons.Add(new LimitComparison(
+                comparisons.Add(new ExposureComparison(air.Solvent, null, new LimitComparison(
                     air.Solvent.Name + ", 8-hour average, no limit known",
                     air.EightHourAverage.DecimalFractions,
                     null,
                     LimitSense.AtMost,
                     Measure.PartsPerMillion,
                     None,
-                    "take a limit from the safety data sheet, section 8, and hand it in"));
+                    "take a limit from the safety data sheet, section 8, and hand it in")));
             }
         }
 
-        return new ValueList<LimitComparison>(comparisons);
+        return new ValueList<ExposureComparison>(comparisons);
     }
 
+    /// <summary>The cautions of a study: first those that its numbers call for.</summary>
     public static IReadOnlyList<Caution> Cautions(AirStudy study)
     {
         List<Caution> cautions = [];
@@ -53,13 +55,22 @@ internal static class ExposureComparisons
             cautions.Add(AirCautions.Flammable);
         }
 
+        foreach (LimitComparison saturation in study.Saturation)
+        {
+            if (saturation.Outcome == ComparisonOutcome.Beyond)
+            {
+                cautions.Add(AirCautions.BeyondSaturation);
+                break;
+            }
+        }
+
         bool immediate = false;
         bool unknown = !study.Flammability.IsWhole;
-        foreach (LimitComparison comparison in Of(study))
+        foreach (ExposureComparison exposure in study.Exposure)
         {
             // At the limit counts as dangerous, though a comparison calls it within.
-            immediate |= comparison.Subject.EndsWith(ImmediatelyDangerous, StringComparison.Ordinal) && comparison.Margin <= 0;
-            unknown |= comparison.Outcome == ComparisonOutcome.CannotBeJudged;
+            immediate |= exposure.Limit?.Kind == ExposureLimitKind.Idlh && exposure.Comparison.Margin <= 0;
+            unknown |= exposure.Comparison.Outcome == ComparisonOutcome.CannotBeJudged;
         }
 
         if (immediate)
@@ -76,21 +87,49 @@ internal static class ExposureComparisons
         return new ValueList<Caution>(cautions);
     }
 
-    private const string ImmediatelyDangerous = ", immediately dangerous";
+    /// <summary>For each solvent the lowest limit of a kind by volume, of one authority or of any; <see langword="null"/> where there is none.</summary>
+    public static double?[] Lowest(Solvent[] solvents, IReadOnlyList<ExposureLimit> limits, ExposureLimitKind kind, string? authority)
+    {
+        double?[] lowest = new double?[solvents.Length];
+        for (int i = 0; i < limits.Count; i++)
+        {
+            ExposureLimit limit = limits[i];
+            if (limit.Kind != kind || (authority is not null && !string.Equals(limit.Authority, authority, StringComparison.Ordinal)))
+            {
+                continue;
+            }
+
+            for (int j = 0; j < solvents.Length; j++)
+            {
+                if (string.Equals(limit.CasNumber, solvents[j].CasNumber, StringComparison.Ordinal)
+                    && limit.VolumeFractionOf(solvents[j].MolarMass)?.DecimalFractions is double fraction
+                    && !(lowest[j] <= fraction))
+                {
+                    lowest[j] = fraction;
+                }
+            }
+        }
+
+        return lowest;
+    }
 
     private static LimitComparison Compare(SubstanceAir air, ExposureLimit limit)
     {
         (string what, double value) = limit.Kind switch
         {
-            ExposureLimitKind.Twa8h => (", 8-hour average", air.EightHourAverage.DecimalFractions),
-            ExposureLimitKind.Stel15min => (", 15-minute average", air.FifteenMinuteAverage.DecimalFractions),
-            ExposureLimitKind.Ceiling => (", peak", air.Peak.DecimalFractions),
-            _ => (", peak", air.Peak.DecimalFractions),
+            ExposureLimitKind.Twa8h => ("8-hour average", air.EightHourAverage.DecimalFractions),
+            ExposureLimitKind.Stel15min => ("15-minute average", air.FifteenMinuteAverage.DecimalFractions),
+            _ => ("peak", air.Peak.DecimalFractions),
+        };
+        string kind = limit.Kind switch
+        {
+            ExposureLimitKind.Ceiling => ", ceiling",
+            ExposureLimitKind.BriefPeak => ", brief peak above the ceiling",
+            _ => string.Empty,
         };
         double? fraction = limit.VolumeFractionOf(air.Solvent.MolarMass)?.DecimalFractions;
         return new LimitComparison(
-            air.Solvent.Name + what + ", " + limit.Authority + " (" + limit.Jurisdiction + ", " + limit.AsOf + ")"
-                + (limit.Kind == ExposureLimitKind.Ceiling ? ", ceiling" : limit.Kind == ExposureLimitKind.Idlh ? ImmediatelyDangerous : string.Empty),
+            air.Solvent.Name + ", " + what + ", " + limit.Authority + kind,
             value,
             fraction,
             LimitSense.AtMost,

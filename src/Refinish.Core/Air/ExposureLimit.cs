@@ -62,6 +62,25 @@ public sealed record ExposureLimit
         init => field = Guard.Defined(value, nameof(Kind));
     }
 
+    /// <summary>
+    /// Over how many minutes the source averages a ceiling, or for how long it lets a brief peak last; up to 8 h, <see langword="null"/> when the kind says it all.
+    /// The comparison stays with the peak, which is the stricter reading.
+    /// </summary>
+    /// <exception cref="ArgumentOutOfRangeException">Outside 1 s to 8 h.</exception>
+    public TimeSpan? Period
+    {
+        get;
+        init
+        {
+            if (value is TimeSpan period)
+            {
+                Guard.Within(period, Bounds.Between(1, 8 * 3600, Measure.Minutes), nameof(Period));
+            }
+
+            field = value;
+        }
+    }
+
     /// <summary>The limit by volume, more than 0 and at most 100 %; <see langword="null"/> for dusts.</summary>
     /// <exception cref="ArgumentOutOfRangeException">Outside the range.</exception>
     public required Ratio? VolumeFraction

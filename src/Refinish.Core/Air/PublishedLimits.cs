@@ -10,7 +10,7 @@ namespace Refinish.Air;
 /// Limits change and differ from place to place: check the current text, and hand in your own list where another one applies.
 /// </summary>
 /// <remarks>
-/// There is no OSHA limit for 1-methoxy-2-propyl acetate nor for hexamethylene diisocyanate. That a substance is missing here
+/// There is no OSHA limit for 1-methoxy-2-propyl acetate, trimethylbenzene or hexamethylene diisocyanate. That a substance is missing here
 /// means that nothing can be judged, not that it is harmless.
 /// </remarks>
 public static class PublishedLimits
@@ -56,18 +56,20 @@ public static class PublishedLimits
         NioshIdlh("67-63-0", "isopropanol", ExposureLimitKind.Idlh, 2000, null, Standing.Seen, Idlh("67-63-0")),
         Osha("108-88-3", "toluene", ExposureLimitKind.Twa8h, 200, 750, Standing.Seen, TableZ2),
         Osha("108-88-3", "toluene", ExposureLimitKind.Ceiling, 300, null, Standing.Seen, TableZ2),
+        Osha("108-88-3", "toluene", ExposureLimitKind.BriefPeak, 500, null, Standing.Seen, TableZ2) with { Period = TimeSpan.FromMinutes(10) },
         Niosh("108-88-3", "toluene", ExposureLimitKind.Twa8h, 100, 375, Standing.Seen, Idlh("108-88-3")),
         Niosh("108-88-3", "toluene", ExposureLimitKind.Stel15min, 150, 560, Standing.Seen, Idlh("108-88-3")),
         NioshIdlh("108-88-3", "toluene", ExposureLimitKind.Idlh, 500, null, Standing.Seen, Idlh("108-88-3")),
+        Niosh("95-63-6", "1,2,4-trimethylbenzene", ExposureLimitKind.Twa8h, 25, 125, Standing.SecondHand, Source.Published("NIOSH Pocket Guide to Chemical Hazards", "1,2,4-trimethylbenzene, as quoted on a chemical data page")),
         European("108-65-6", "1-methoxy-2-propyl acetate", ExposureLimitKind.Twa8h, 50, 275),
         European("108-65-6", "1-methoxy-2-propyl acetate", ExposureLimitKind.Stel15min, 100, 550),
         Niosh("822-06-0", "hexamethylene diisocyanate", ExposureLimitKind.Twa8h, 0.005, 0.035, Standing.Seen, Guide),
-        Niosh("822-06-0", "hexamethylene diisocyanate", ExposureLimitKind.Ceiling, 0.020, 0.140, Standing.Seen, Guide),
+        Niosh("822-06-0", "hexamethylene diisocyanate", ExposureLimitKind.Ceiling, 0.020, 0.140, Standing.Seen, Guide) with { Period = TimeSpan.FromMinutes(10) },
         Oregon(ExposureLimitKind.Twa8h, 0.5),
         Oregon(ExposureLimitKind.Ceiling, 1),
         Osha("7664-39-3", "hydrogen fluoride, as F", ExposureLimitKind.Twa8h, 3, null, Standing.Seen, TableZ2),
         Niosh("7664-39-3", "hydrogen fluoride, as F", ExposureLimitKind.Twa8h, 3, 2.5, Standing.Seen, HydrogenFluoride),
-        Niosh("7664-39-3", "hydrogen fluoride, as F", ExposureLimitKind.Ceiling, 6, 5, Standing.Seen, HydrogenFluoride),
+        Niosh("7664-39-3", "hydrogen fluoride, as F", ExposureLimitKind.Ceiling, 6, 5, Standing.Seen, HydrogenFluoride) with { Period = TimeSpan.FromMinutes(15) },
         NioshIdlh("7664-39-3", "hydrogen fluoride, as F", ExposureLimitKind.Idlh, 30, null, Standing.Seen, HydrogenFluoride),
         Osha("75-09-2", "methylene chloride", ExposureLimitKind.Twa8h, 25, null, Standing.SecondHand, Source.Published("29 CFR 1910.1052", "(c)(1); seen in Oregon OSHA A-221")),
         Osha("75-09-2", "methylene chloride", ExposureLimitKind.Stel15min, 125, null, Standing.SecondHand, Source.Published("29 CFR 1910.1052", "(c)(2); seen in Oregon OSHA A-221")),
@@ -75,6 +77,8 @@ public static class PublishedLimits
         Epa(ExposureLimitKind.Stel15min, 16),
         NioshIdlh("75-09-2", "methylene chloride", ExposureLimitKind.Idlh, 2300, null, Standing.FromMemory, Source.FromMemory("NIOSH IDLH, methylene chloride")),
         Osha("7439-92-1", "lead", ExposureLimitKind.Twa8h, null, 0.05, Standing.Seen, Source.Published("29 CFR 1926.62", "(c)(1); for shifts over 8 h 400 µg/m³ divided by the hours, (c)(2)")),
+        Niosh("7439-92-1", "lead", ExposureLimitKind.Twa8h, null, 0.05, Standing.FromMemory, Source.FromMemory("NIOSH REL, lead")),
+        NioshIdlh("7439-92-1", "lead", ExposureLimitKind.Idlh, null, 100, Standing.FromMemory, Source.FromMemory("NIOSH IDLH, lead")),
         Osha("14808-60-7", "respirable crystalline silica, quartz", ExposureLimitKind.Twa8h, null, 0.05, Standing.SecondHand, Source.Published("29 CFR 1926.1153", "(d)(1), quoted by a university safety page; action level 25 µg/m³ in (b)")),
         Niosh("14808-60-7", "respirable crystalline silica, quartz", ExposureLimitKind.Twa8h, null, 0.05, Standing.FromMemory, Source.FromMemory("NIOSH REL, crystalline silica")),
     ]);

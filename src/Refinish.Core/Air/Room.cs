@@ -3,7 +3,7 @@ using UnitsNet;
 
 namespace Refinish.Air;
 
-/// <summary>The room in which is sprayed, as a box: length × width × height, and the pressure of its air.</summary>
+/// <summary>The room in which is sprayed, as a box: length × width × height, with the pressure and temperature of its air and what infiltrates by itself.</summary>
 /// <remarks>Measure to the finished surfaces with the door shut. The volume of furniture and fixtures is not deducted.</remarks>
 /// <example><code>
 /// Room bathroom = new(Length.FromFeet(8), Length.FromFeet(5), Length.FromFeet(8));
@@ -19,6 +19,8 @@ public sealed record Room
     private readonly double width;
     private readonly double height;
     private readonly double pressure = StandardPressure;
+    private readonly double infiltration;
+    private readonly double? temperature;
 
     /// <summary>Describes a room.</summary>
     /// <param name="length">0.5 to 20 m.</param>
@@ -52,6 +54,27 @@ public sealed record Room
     {
         get => Pressure.FromPascals(pressure);
         init => pressure = Guard.Within(value, Bounds.Between(60e3, 110e3, Measure.Pressure), nameof(AirPressure));
+    }
+
+    /// <summary>
+    /// Air that comes in by itself through gaps and openings while no fan runs, 0 to 10 m³/s; none unless given. It counts as fresh air beside the fan's.
+    /// </summary>
+    /// <remarks>
+    /// Give it only when it is measured, or for a room without a fan. A running fan draws its make-up air through the same gaps, and that air is in its flow already.
+    /// </remarks>
+    /// <exception cref="ArgumentOutOfRangeException">Outside the range.</exception>
+    public VolumeFlow Infiltration
+    {
+        get => VolumeFlow.FromCubicMetersPerSecond(infiltration);
+        init => infiltration = Guard.Within(value, Bounds.NotNegative(Measure.Airflow, 10), nameof(Infiltration));
+    }
+
+    /// <summary>Temperature of the air, −20 to 60 °C; <see langword="null"/> when not known, and then nothing can be said about saturation.</summary>
+    /// <exception cref="ArgumentOutOfRangeException">Outside the range.</exception>
+    public Temperature? AirTemperature
+    {
+        get => temperature is double kelvins ? Temperature.FromKelvins(kelvins) : null;
+        init => temperature = value is Temperature given ? Guard.Within(given, Bounds.Between(253.15, 333.15, Measure.Temperature), nameof(AirTemperature)) : null;
     }
 
     /// <summary>The volume of the room.</summary>

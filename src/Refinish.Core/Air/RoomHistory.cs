@@ -1,199 +1,116 @@
 using System;
-using System.Collections.Generic;
 
 namespace Refinish.Air;
 
 /// <summary>
-/// One weighted sum of all coats over time in the well-mixed room: a substance's concentration, a fraction of a flammable limit or
-/// an exposure index, depending on the weights. Between the moments at which a spray begins or ends it has a closed form, which is
-/// marched here once; maxima are found where derivatives are zero, with the zeros counted, not sampled.
+/// The maxima of one weighted sum of all terms in the well-mixed room. Between the moments of the grid the sum has a closed form; maxima are
+/// found where derivatives are zero, with the zeros counted, not sampled. A maximum whose bound does not reach the best found so far is not worked out.
 /// </summary>
-internal sealed class RoomHistory
+internal static class RoomHistory
 {
-    private readonly double changes;
-    private readonly RoomTimeline line;
-    private readonly double total;
-
-    // At each knot: in the air, time integral up to it, steady part of the release, and per film rate its decaying part.
-    private readonly double[] air;
-    private readonly double[] integral;
-    private readonly double[] steady;
-    private readonly double[] decaying;
-
-    public RoomHistory(RoomTimeline line, double changes, double[] weights)
+    /// <summary>The largest value and when it is reached; with airflow only.</summary>
+    public static double Peak(RoomPath path, out double at)
     {
-        this.line = line;
-        this.changes = changes;
-        int knots = line.Knots.Length;
-        int films = line.Rates.Length;
-        air = new double[knots];
-        integral = new double[knots];
-        steady = new double[knots];
-        decaying = new double[knots * films];
-        double[] film = new double[films];
-        for (int j = 0; j < knots; j++)
-        {
-            for (int i = 0; i < weights.Length; i++)
-            {
-                if (line.Sprays(i, j))
-                {
-                    double rate = weights[i] / line.Spray(i);
-                    double intoFilm = rate * (1 - line.Flash(i));
-                    steady[j] += rate;
-                    decaying[(j * films) + line.Film(i)] -= intoFilm;
-                }
-            }
-
-            // What leaves a film is k m; while sprayed into, it tends to the inflow.
-            for (int g = 0; g < films; g++)
-            {
-                double inflow = -decaying[(j * films) + g];
-                decaying[(j * films) + g] += line.Rates[g] * film[g];
-                if (j + 1 < knots)
-                {
-                    double length = line.Knots[j + 1] - line.Knots[j];
-                    film[g] = (film[g] * Math.Exp(-(line.Rates[g] * length))) + (inflow * length * PhiFunctions.Phi1(-(line.Rates[g] * length)));
-                }
-            }
-
-            if (j + 1 < knots)
-            {
-                double length = line.Knots[j + 1] - line.Knots[j];
-                air[j + 1] = Air(j, length);
-                integral[j + 1] = integral[j] + Integral(j, length);
-            }
-        }
-
-        foreach (double weight in weights)
-        {
-            total += weight;
-        }
-    }
-
-    /// <summary>The largest value and when it is reached; without airflow all that is ever released, at no finite time.</summary>
-    public double Peak(out double at)
-    {
-        if (changes == 0)
-        {
-            at = double.PositiveInfinity;
-            return total;
-        }
-
+        RoomGrid grid = path.Grid;
         double best = 0;
-        at = line.Knots[0];
-        int last = line.Knots.Length - 1;
-        for (int j = 0; j < last; j++)
+        at = grid.Times[0];
+        for (int j = 1; j < grid.Count; j++)
         {
-            double length = line.Knots[j + 1] - line.Knots[j];
-            int cuts = SlopeCuts(j, length);
+            Keep(path.AirAt(j), grid.Times[j], ref best, ref at);
+        }
+
+        for (int j = 0; j < path.Last; j++)
+        {
+            double length = grid.Lengths[j];
+            // The slope s obeys (s e^(λy))′ = e^(λy) E′, so between two zeros of the derivative of the release E it changes sign once at most.
+            double[]? cuts = SlopeCuts(path, j, length, out int count);
+            Slope slope = new(path, j);
             double lower = 0;
-            for (int c = 0; c <= cuts; c++)
+            double low = path.ReleaseAtStart(j) - (grid.Changes * path.AirAt(j));
+            for (int c = 0; c <= count; c++)
             {
-                double upper = c == cuts ? length : line.Found[c];
-                Slope slope = new(this, j);
-                if (slope.At(lower) > 0 && slope.At(upper) < 0)
+                double upper = c == count ? length : cuts![c];
+                double high = c == count ? path.ReleaseAtEnd(j) - (grid.Changes * path.AirAt(j + 1)) : slope.At(upper);
+
+                // Where it falls through zero, s e^(λy) only falls: the value gains at most s φ₁(−λy) y.
+                if (low > 0 && high <= 0 && (count > 0 || path.AirAt(j) + (low * grid.Filled[j]) > best))
                 {
                     double top = SignChange.Find(slope, lower, upper, SignChange.Maximum);
-                    Keep(Air(j, top), line.Knots[j] + top, ref best, ref at);
+                    Keep(path.Air(j, top), grid.Times[j] + top, ref best, ref at);
                 }
 
                 lower = upper;
+                low = high;
             }
-
-            Keep(air[j + 1], line.Knots[j + 1], ref best, ref at);
         }
 
-        double crest = Crest();
-        Keep(Air(last, crest), line.Knots[last] + crest, ref best, ref at);
+        double crest = Crest(path);
+        Keep(path.Air(path.Last, crest), grid.Times[path.Last] + crest, ref best, ref at);
         return best;
     }
 
-    /// <summary>The largest time integral over any window of the given length, and when that window ends.</summary>
-    public double WorstWindow(double window, out double end)
+    /// <summary>The largest time integral over any window of the grid's length, and when that window ends; with airflow only.</summary>
+    public static double WorstWindow(RoomPath path, out double end)
     {
-        if (changes == 0)
+        RoomGrid grid = path.Grid;
+        double best = 0;
+        end = grid.Times[0];
+        for (int j = 1; j < grid.Count; j++)
         {
-            end = double.PositiveInfinity;
-            return total * window;
+            Keep(path.IntegralAt(j), grid.Times[j], ref best, ref end);
         }
 
-        double best = 0;
-        end = line.Knots[0];
-        double[] knots = line.Knots;
-        int last = knots.Length - 1;
-        int head = 0;
-        int tail = -1;
-        double from = knots[0];
-        while (true)
+        for (int j = 0; j < path.Last; j++)
         {
-            double nextHead = head < last ? knots[head + 1] : double.PositiveInfinity;
-            double nextTail = tail < last ? knots[tail + 1] + window : double.PositiveInfinity;
-            double to = Math.Min(nextHead, nextTail);
-            if (double.IsInfinity(to))
+            double length = grid.Lengths[j];
+            // A window grows by the air of now less that of one window ago, whose release is their difference: as above, one order lower.
+            double[]? cuts = ReleaseCuts(path, j, length, out int count);
+            Growth at = new(path, j);
+            double lower = 0;
+            double low = path.AirAt(j);
+            for (int c = 0; c <= count; c++)
             {
-                break;
-            }
-
-            double length = to - from;
-            if (length > 0)
-            {
-                Growth growth = new(this, head, tail, window, from);
-                int cuts = GrowthCuts(head, tail, window, from, length);
-                double lower = 0;
-                for (int c = 0; c <= cuts; c++)
+                double upper = c == count ? length : cuts![c];
+                double high = c == count ? path.AirAt(j + 1) : at.At(upper);
+                if (low > 0 && high <= 0 && (count > 0 || path.IntegralAt(j) + (low * grid.Filled[j]) > best))
                 {
-                    double upper = c == cuts ? length : line.Found[c];
-                    if (growth.At(lower) > 0 && growth.At(upper) < 0)
-                    {
-                        double top = from + SignChange.Find(growth, lower, upper, SignChange.Maximum);
-                        Keep(Window(head, tail, window, top), top, ref best, ref end);
-                    }
-
-                    lower = upper;
+                    double top = SignChange.Find(at, lower, upper, SignChange.Maximum);
+                    Keep(path.Integral(j, top), grid.Times[j] + top, ref best, ref end);
                 }
 
-                Keep(Window(head, tail, window, to), to, ref best, ref end);
+                lower = upper;
+                low = high;
             }
-
-            head = to == nextHead ? head + 1 : head;
-            tail = to == nextTail ? tail + 1 : tail;
-            from = to;
         }
 
-        Growth rest = new(this, last, last, window, from);
-        if (rest.At(0) > 0)
+        if (path.AirAt(path.Last) > 0)
         {
-            double top = from + SignChange.Find(rest, 0, FirstNegative(rest, window), SignChange.Maximum);
-            Keep(Window(last, last, window, top), top, ref best, ref end);
+            Growth rest = new(path, path.Last);
+            double top = SignChange.Find(rest, 0, FirstNegative(rest, grid.Window), SignChange.Maximum);
+            Keep(path.Integral(path.Last, top), grid.Times[path.Last] + top, ref best, ref end);
         }
 
         return best;
     }
 
     /// <summary>
-    /// When the value is at or below a level for good, counted from the end of the last spray; 0 when it already is and stays so,
+    /// When the value is at or below a level for good, counted from the end of the last term; 0 when it already is and stays so,
     /// NaN when that takes longer than <paramref name="horizon"/> or never comes.
     /// </summary>
-    public double TimeToFall(double level, double horizon)
+    public static double TimeToFall(RoomPath path, double level, double horizon)
     {
-        int last = line.Knots.Length - 1;
-        if (changes == 0)
-        {
-            return double.NaN;
-        }
-
-        double crest = Crest();
-        if (Air(last, crest) <= level)
+        double crest = Crest(path);
+        if (path.Air(path.Last, crest) <= level)
         {
             return 0;
         }
 
-        Excess excess = new(this, last, level);
+        Excess excess = new(path, path.Last, level);
         return horizon <= crest || excess.At(horizon) > 0 ? double.NaN : SignChange.Find(excess, crest, horizon);
     }
 
-    /// <summary>The largest value from a time after the end of the last spray onwards.</summary>
-    public double GreatestFrom(double wait) => Air(line.Knots.Length - 1, Math.Max(wait, Crest()));
+    /// <summary>The largest value from a time after the end of the last term onwards.</summary>
+    public static double GreatestFrom(RoomPath path, double wait) => path.Air(path.Last, Math.Max(wait, Crest(path)));
 
     private static void Keep(double value, double time, ref double best, ref double at)
     {
@@ -215,122 +132,78 @@ internal sealed class RoomHistory
         return step;
     }
 
-    private double Air(int knot, double y)
+    // After the last term the release only falls, so the value rises to one crest at most.
+    private static double Crest(RoomPath path)
     {
-        int films = line.Rates.Length;
-        double value = (air[knot] * Math.Exp(-(changes * y))) + (steady[knot] * y * PhiFunctions.Phi1(-(changes * y)));
-        for (int g = 0; g < films; g++)
-        {
-            double part = decaying[(knot * films) + g];
-            value += part == 0 ? 0 : part * AirKernel.Lag(changes, line.TimeConstants[g], y);
-        }
-
-        return value;
-    }
-
-    private double Integral(int knot, double y)
-    {
-        int films = line.Rates.Length;
-        double value = (air[knot] * y * PhiFunctions.Phi1(-(changes * y))) + (steady[knot] * y * y * PhiFunctions.Phi2(-(changes * y)));
-        for (int g = 0; g < films; g++)
-        {
-            double part = decaying[(knot * films) + g];
-            value += part == 0 ? 0 : part * AirKernel.LagTime(changes, line.TimeConstants[g], y);
-        }
-
-        return value;
-    }
-
-    private double Release(int knot, double y)
-    {
-        int films = line.Rates.Length;
-        double value = steady[knot];
-        for (int g = 0; g < films; g++)
-        {
-            value += decaying[(knot * films) + g] * Math.Exp(-(line.Rates[g] * y));
-        }
-
-        return value;
-    }
-
-    // After the last spray the release only falls, so the value rises to one crest at most.
-    private double Crest()
-    {
-        Slope slope = new(this, line.Knots.Length - 1);
+        Slope slope = new(path, path.Last);
         return slope.At(0) > 0 ? SignChange.Find(slope, 0, FirstNegative(slope, 60), SignChange.Maximum) : 0;
     }
 
-    private double Window(int head, int tail, double window, double time)
+    private static double[]? SlopeCuts(RoomPath path, int knot, double length, out int count)
     {
-        double now = integral[head] + Integral(head, time - line.Knots[head]);
-        double before = tail < 0 ? 0 : integral[tail] + Integral(tail, time - window - line.Knots[tail]);
-        return now - before;
+        count = 0;
+        int signs = 0;
+        for (int g = 0; g < path.Films; g++)
+        {
+            double part = path.Decaying(knot, g);
+            signs |= part > 0 ? 1 : part < 0 ? 2 : 0;
+        }
+
+        // All of one sign: the release only rises or only falls.
+        return signs == 3 ? Cuts(path, knot, length, false, out count) : null;
     }
 
-    // The slope s obeys (s e^(λy))′ = e^(λy) E′, so between two zeros of the derivative of the release it changes sign once at most.
-    private int SlopeCuts(int knot, double length)
+    private static double[]? ReleaseCuts(RoomPath path, int knot, double length, out int count)
     {
-        int films = line.Rates.Length;
-        int count = 0;
-        for (int g = 0; g < films; g++)
+        count = 0;
+        int signs = path.Steady(knot) > 0 ? 1 : path.Steady(knot) < 0 ? 2 : 0;
+        for (int g = 0; g < path.Films; g++)
         {
-            double coefficient = -line.Rates[g] * decaying[(knot * films) + g];
-            if (coefficient != 0)
+            double part = path.Decaying(knot, g);
+            signs |= part > 0 ? 1 : part < 0 ? 2 : 0;
+        }
+
+        return signs == 3 ? Cuts(path, knot, length, true, out count) : null;
+    }
+
+    private static double[] Cuts(RoomPath path, int knot, double length, bool ofRelease, out int count)
+    {
+        double[] coefficients = new double[path.Films + 1];
+        double[] exponents = new double[path.Films + 1];
+        double[] found = new double[path.Films + 1];
+        int terms = 0;
+        if (ofRelease && path.Steady(knot) != 0)
+        {
+            coefficients[terms++] = path.Steady(knot);
+        }
+
+        for (int g = 0; g < path.Films; g++)
+        {
+            double part = path.Decaying(knot, g);
+            if (part != 0)
             {
-                line.Coefficients[count] = coefficient;
-                line.Exponents[count++] = line.Rates[g];
+                double rate = path.Grid.Line.Rates[g];
+                coefficients[terms] = ofRelease ? part : -rate * part;
+                exponents[terms++] = rate;
             }
         }
 
-        return ExponentialSum.Zeros(line.Coefficients, line.Exponents, count, length, line.Found);
+        count = ExponentialSum.Zeros(coefficients, exponents, terms, length, found);
+        return found;
     }
 
-    // The same for the growth of a window, whose release is that of now less that of one window ago.
-    private int GrowthCuts(int head, int tail, double window, double from, double length)
+    private readonly struct Slope(RoomPath path, int knot) : ITimeFunction
     {
-        int films = line.Rates.Length;
-        int count = 0;
-        double constant = steady[head] - (tail < 0 ? 0 : steady[tail]);
-        if (constant != 0)
-        {
-            line.Coefficients[count] = constant;
-            line.Exponents[count++] = 0;
-        }
-
-        for (int g = 0; g < films; g++)
-        {
-            double coefficient = decaying[(head * films) + g] * Math.Exp(-(line.Rates[g] * (from - line.Knots[head])));
-            if (tail >= 0)
-            {
-                coefficient -= decaying[(tail * films) + g] * Math.Exp(-(line.Rates[g] * (from - window - line.Knots[tail])));
-            }
-
-            if (coefficient != 0)
-            {
-                line.Coefficients[count] = coefficient;
-                line.Exponents[count++] = line.Rates[g];
-            }
-        }
-
-        return ExponentialSum.Zeros(line.Coefficients, line.Exponents, count, length, line.Found);
+        public double At(double time) => path.Slope(knot, time);
     }
 
-    private readonly struct Slope(RoomHistory history, int knot) : ITimeFunction
+    private readonly struct Growth(RoomPath path, int knot) : ITimeFunction
     {
-        public double At(double time) => history.Release(knot, time) - (history.changes * history.Air(knot, time));
+        public double At(double time) => path.Air(knot, time);
     }
 
-    private readonly struct Growth(RoomHistory history, int head, int tail, double window, double from) : ITimeFunction
+    private readonly struct Excess(RoomPath path, int knot, double level) : ITimeFunction
     {
-        public double At(double time)
-        {
-            double now = history.Air(head, from + time - history.line.Knots[head]);
-            return tail < 0 ? now : now - history.Air(tail, from + time - window - history.line.Knots[tail]);
-        }
-    }
-
-    private readonly struct Excess(RoomHistory history, int knot, double level) : ITimeFunction
-    {
-        public double At(double time) => history.Air(knot, time) - level;
+        public double At(double time) => path.Air(knot, time) - level;
     }
 }

@@ -1,43 +1,33 @@
 using System;
-using System.Collections.Generic;
 
 namespace Refinish.Air;
 
-/// <summary>When which coat is sprayed, in seconds, and the distinct rates at which films dry. Shared by every sum over the same coats.</summary>
+/// <summary>When which term is put on, in seconds, and the distinct rates at which films dry. Shared by every sum over the same terms.</summary>
 internal sealed class RoomTimeline
 {
-    private readonly double[] start;
-    private readonly double[] end;
-    private readonly double[] spray;
-    private readonly double[] flash;
+    private readonly ReleaseTerm[] terms;
     private readonly int[] film;
 
-    public RoomTimeline(IReadOnlyList<SolventEmission> emissions)
+    public RoomTimeline(ReleaseTerm[] terms)
     {
-        int count = emissions.Count;
-        start = new double[count];
-        end = new double[count];
-        spray = new double[count];
-        flash = new double[count];
-        film = new int[count];
-        double[] knots = new double[2 * count];
+        this.terms = terms;
+        int count = terms.Length;
+        EventTimes = new double[2 * count];
+        Events = new int[2 * count];
         double[] constants = new double[count];
         for (int i = 0; i < count; i++)
         {
-            SolventEmission emission = emissions[i];
-            start[i] = emission.Start.TotalSeconds;
-            end[i] = emission.End.TotalSeconds;
-            spray[i] = emission.SprayTime.TotalSeconds;
-            flash[i] = emission.FlashFraction.DecimalFractions;
-            constants[i] = emission.FilmTimeConstant.TotalSeconds;
-            knots[2 * i] = start[i];
-            knots[(2 * i) + 1] = end[i];
+            EventTimes[2 * i] = terms[i].Start;
+            EventTimes[(2 * i) + 1] = terms[i].End;
+            Events[2 * i] = i;
+            Events[(2 * i) + 1] = ~i;
+            constants[i] = terms[i].TimeConstant;
         }
 
-        Knots = Distinct(knots);
-        double[] distinct = Distinct(constants);
+        Array.Sort(EventTimes, Events);
 
         // Slowest film first, so that the rates ascend.
+        double[] distinct = Distinct(constants);
         Array.Reverse(distinct);
         TimeConstants = distinct;
         Rates = new double[distinct.Length];
@@ -46,18 +36,20 @@ internal sealed class RoomTimeline
             Rates[g] = 1 / distinct[g];
         }
 
+        film = new int[count];
         for (int i = 0; i < count; i++)
         {
-            film[i] = Array.IndexOf(distinct, emissions[i].FilmTimeConstant.TotalSeconds);
+            film[i] = Array.IndexOf(distinct, terms[i].TimeConstant);
         }
-
-        Coefficients = new double[distinct.Length + 1];
-        Exponents = new double[distinct.Length + 1];
-        Found = new double[distinct.Length + 1];
     }
 
-    /// <summary>The moments at which a spray begins or ends, ascending.</summary>
-    public double[] Knots { get; }
+    public int Count => terms.Length;
+
+    /// <summary>The moments at which a term begins or ends, ascending, with repetitions.</summary>
+    public double[] EventTimes { get; }
+
+    /// <summary>In the same order which term it is: i when it begins, ~i when it ends.</summary>
+    public int[] Events { get; }
 
     /// <summary>The distinct rates of the films, ascending.</summary>
     public double[] Rates { get; }
@@ -65,24 +57,17 @@ internal sealed class RoomTimeline
     /// <summary>Their time constants, in the same order.</summary>
     public double[] TimeConstants { get; }
 
-    /// <summary>Room to work in while one history is searched; a timeline serves one thread.</summary>
-    public double[] Coefficients { get; }
+    public double LastEnd => EventTimes[EventTimes.Length - 1];
 
-    public double[] Exponents { get; }
+    public double Spray(int term) => terms[term].Duration;
 
-    public double[] Found { get; }
+    public double Flash(int term) => terms[term].Flash;
 
-    public bool Sprays(int coat, int knot) => start[coat] <= Knots[knot] && Knots[knot] < end[coat];
+    public int Film(int term) => film[term];
 
-    public double Spray(int coat) => spray[coat];
+    public double Start(int term) => terms[term].Start;
 
-    public double Flash(int coat) => flash[coat];
-
-    public int Film(int coat) => film[coat];
-
-    public double Start(int coat) => start[coat];
-
-    public double TimeConstant(int coat) => TimeConstants[film[coat]];
+    public double TimeConstant(int term) => terms[term].TimeConstant;
 
     private static double[] Distinct(double[] values)
     {

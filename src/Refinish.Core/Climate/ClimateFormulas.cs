@@ -1,3 +1,5 @@
+using System;
+
 namespace Refinish.Climate;
 
 /// <summary>The formulas of <see cref="ClimateKernel"/> as expressions, and where they come from.</summary>
@@ -44,5 +46,38 @@ internal static class ClimateFormulas
             solution,
             Measure.Temperature,
             ice ? OverIce : OverWater);
+    }
+
+    /// <summary>W of air at t whose bulb settles at a temperature, eqs. 33 and 35; both in kelvins.</summary>
+    public static Expression HumidityRatioOfWetBulb(Expression t, Expression wetBulb, double pressure, bool ice)
+    {
+        Expression zero = Expression.Quantity("T_0", ClimateKernel.CelsiusZero, Measure.AbsoluteTemperature);
+        Expression p = Expression.Quantity("p", pressure, Measure.Pressure);
+        Expression saturation = Saturation(wetBulb, ice);
+        Expression saturated = ClimateKernel.MassRatio * saturation / (p - saturation);
+        return ice
+            ? (((2830 - (0.24 * (wetBulb - zero))) * saturated) - (1.006 * (t - wetBulb))) / (2830 + (1.86 * (t - zero)) - (2.1 * (wetBulb - zero)))
+            : (((2501 - (2.326 * (wetBulb - zero))) * saturated) - (1.006 * (t - wetBulb))) / (2501 + (1.86 * (t - zero)) - (4.186 * (wetBulb - zero)));
+    }
+
+    public static Source WetBulbSource(bool ice) => ice ? Ashrae("eq. 35, bulb covered with ice") : Ashrae("eq. 33, wet bulb");
+
+    /// <summary>A step for the temperature at which a bulb settles.</summary>
+    public static WorkingStep WetBulbStep(string name, string symbol, double t, Expression humidityRatio, double pressure, double solution)
+    {
+        bool ice = ClimateKernel.IsOverIce(solution);
+        Expression dryBulb = Expression.Quantity("T", t, Measure.AbsoluteTemperature);
+        return new WorkingStep(
+            name,
+            symbol,
+            Expression.Solution(
+                symbol,
+                ice ? ClimateKernel.Coldest : ClimateKernel.TriplePoint,
+                ice ? Math.Min(t, ClimateKernel.TriplePoint) : t,
+                wet => HumidityRatioOfWetBulb(dryBulb, wet, pressure, ice),
+                humidityRatio),
+            solution,
+            Measure.Temperature,
+            WetBulbSource(ice));
     }
 }

@@ -92,6 +92,94 @@ internal static class ClimateKernel
         return (1006 * celsius) + (humidityRatio * (2501000 + (1860 * celsius)));
     }
 
+    /// <summary>W from the enthalpy, eq. 30 turned round.</summary>
+    public static double HumidityRatioOfEnthalpy(double t, double enthalpy)
+    {
+        double celsius = t - CelsiusZero;
+        return (enthalpy - (1006 * celsius)) / (2501000 + (1860 * celsius));
+    }
+
+    /// <summary>W from the specific volume, eq. 26 turned round.</summary>
+    public static double HumidityRatioOfVolume(double t, double volume, double pressure) =>
+        ((volume * pressure / (DryAirGasConstant * t)) - 1) / InverseMassRatio;
+
+    /// <summary>pw from W, eq. 20 turned round.</summary>
+    public static double VapourPressure(double humidityRatio, double pressure) => pressure * humidityRatio / (MassRatio + humidityRatio);
+
+    /// <summary>
+    /// W of air at T whose bulb settles at T*: eq. 33 for a wet bulb, (2501 − 2.326 t*) Ws* − 1.006 (t − t*) over 2501 + 1.86 t − 4.186 t*;
+    /// eq. 35 for one covered with ice, (2830 − 0.24 t*) Ws* − 1.006 (t − t*) over 2830 + 1.86 t − 2.1 t*. Negative when no air is so dry.
+    /// </summary>
+    public static double HumidityRatioOfWetBulb(double t, double wetBulb, double pressure, bool ice)
+    {
+        double celsius = t - CelsiusZero;
+        double wet = wetBulb - CelsiusZero;
+        double saturated = HumidityRatio(Math.Exp(ice ? LogSaturationOverIce(wetBulb) : LogSaturationOverWater(wetBulb)), pressure);
+        return ice
+            ? (((2830 - (0.24 * wet)) * saturated) - (1.006 * (t - wetBulb))) / (2830 + (1.86 * celsius) - (2.1 * wet))
+            : (((2501 - (2.326 * wet)) * saturated) - (1.006 * (t - wetBulb))) / (2501 + (1.86 * celsius) - (4.186 * wet));
+    }
+
+    /// <summary>The temperature of a wet bulb, above the triple point; NaN when the air is so dry that there is none.</summary>
+    public static double WetBulbOverWater(double t, double humidityRatio, double pressure) =>
+        t > TriplePoint && humidityRatio > HumidityRatioOfWetBulb(t, TriplePoint, pressure, false)
+            ? SolveWetBulb(t, humidityRatio, pressure, TriplePoint, t, false)
+            : double.NaN;
+
+    /// <summary>The temperature of a bulb covered with ice, at or below the triple point; NaN when ice would melt there.</summary>
+    public static double WetBulbOverIce(double t, double humidityRatio, double pressure)
+    {
+        double high = Math.Min(t, TriplePoint);
+        double most = HumidityRatioOfWetBulb(t, high, pressure, true);
+
+        // A bulb read at the triple point, or in saturated air below it, comes back with a rounding error.
+        return humidityRatio >= most
+            ? humidityRatio <= most + (1e-12 * Math.Abs(most)) || t <= TriplePoint ? high : double.NaN
+            : SolveWetBulb(t, humidityRatio, pressure, Coldest, high, true);
+    }
+
+    // Newton on the difference of the two humidity ratios, kept between the ends; it is convex and rising.
+    private static double SolveWetBulb(double t, double humidityRatio, double pressure, double low, double high, bool ice)
+    {
+        double x = (low + high) / 2;
+        for (int i = 0; i < 100; i++)
+        {
+            double wet = x - CelsiusZero;
+            double saturation = Math.Exp(ice ? LogSaturationOverIce(x) : LogSaturationOverWater(x));
+            double dry = pressure - saturation;
+            double saturated = MassRatio * saturation / dry;
+            double steepness = saturated * pressure / dry * (ice ? SlopeOverIce(x) : SlopeOverWater(x));
+            double latent = ice ? 2830 - (0.24 * wet) : 2501 - (2.326 * wet);
+            double below = ice ? 2830 + (1.86 * (t - CelsiusZero)) - (2.1 * wet) : 2501 + (1.86 * (t - CelsiusZero)) - (4.186 * wet);
+            double excess = (latent * saturated) - (1.006 * (t - x)) - (humidityRatio * below);
+            double slope = (latent * steepness) - ((ice ? 0.24 : 2.326) * saturated) + 1.006 + (humidityRatio * (ice ? 2.1 : 4.186));
+            if (excess < 0)
+            {
+                low = x;
+            }
+            else
+            {
+                high = x;
+            }
+
+            double next = x - (excess / slope);
+            if (!(next >= low && next <= high))
+            {
+                next = (low + high) / 2;
+            }
+
+            double step = next - x;
+            x = next;
+            if (Math.Abs(step) < 1e-7)
+            {
+                // The next step of Newton's would be below 1e-13 K.
+                break;
+            }
+        }
+
+        return x;
+    }
+
     private static readonly double LogAtTriplePointOverIce = LogSaturationOverIce(TriplePoint);
 
     private static readonly double LogAtTriplePointOverWater = LogSaturationOverWater(TriplePoint);

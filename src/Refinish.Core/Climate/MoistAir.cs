@@ -1,4 +1,5 @@
 using System;
+using System.Collections.Generic;
 using UnitsNet;
 
 namespace Refinish.Climate;
@@ -8,9 +9,10 @@ namespace Refinish.Climate;
 /// and its relative humidity at a colder or warmer surface.
 /// </summary>
 /// <remarks>
+/// <para>Any two of the usual readings do: see <see cref="FromReadings"/>.</para>
 /// <para>pw = RH · pws(T); the dew point is the temperature at which pws = pw; W = 0.621945 pw / (p − pw); v = 287.042 T (1 + 1.607858 W) / p;
-/// h = 1.006 t + W (2501 + 1.86 t) kJ/kg. Formulas: ASHRAE Handbook Fundamentals (2017), chapter 1, eqs. 5 and 6 (Hyland and Wexler)
-/// for pws, 12 and 22, 20, 26, 30; ideal-gas mixture, no enhancement factor.</para>
+/// h = 1.006 t + W (2501 + 1.86 t) kJ/kg; the wet bulb is the temperature at which air of that wet bulb has this W. Formulas: ASHRAE Handbook Fundamentals
+/// (2017), chapter 1, eqs. 5 and 6 (Hyland and Wexler) for pws, 12 and 22, 20, 26, 30, 33 and 35; ideal-gas mixture, no enhancement factor.</para>
 /// <para>Saturation is over liquid water above the triple point of water, 0.01 °C, and over ice at and below it. So a dew point below 0.01 °C is a
 /// frost point, and relative humidity below it is that over ice; many hygrometers show it over (supercooled) water there, which reads lower.</para>
 /// <para>Range: −60 to 60 °C. The formulas for saturation reach from −100 to 200 °C, the dew point is looked for in all of that range.</para>
@@ -23,13 +25,13 @@ namespace Refinish.Climate;
 /// </code></example>
 public sealed record MoistAir
 {
-    private const double StandardAtmosphere = 101325;
+    private const double SeaLevel = 101325;
     internal static readonly Bounds Thermometer = Bounds.Between(213.15, 333.15, Measure.Temperature);
 
     private static readonly string DewPointInRange =
         "a humidity whose dew point is at least " + Measure.Temperature.Format(ClimateKernel.Coldest) + ", where the formula for ice ends";
 
-    private static readonly Bounds Barometer = Bounds.Between(20e3, 110e3, Measure.Pressure);
+    internal static readonly Bounds Barometer = Bounds.Between(20e3, 110e3, Measure.Pressure);
 
     private readonly double dryBulb;
     private readonly double relativeHumidity;
@@ -47,7 +49,7 @@ public sealed record MoistAir
         : this(
             Guard.Within(dryBulb, Thermometer, nameof(dryBulb)),
             Guard.Within(relativeHumidity, Bounds.Positive(Measure.Percent, 1), nameof(relativeHumidity)),
-            pressure is Pressure given ? Guard.Within(given, Barometer, nameof(pressure)) : StandardAtmosphere,
+            pressure is Pressure given ? Guard.Within(given, Barometer, nameof(pressure)) : SeaLevel,
             nameof(relativeHumidity))
     {
     }
@@ -97,11 +99,36 @@ public sealed record MoistAir
     /// <summary>Enthalpy per mass of dry air, zero for dry air and liquid water at 0 °C.</summary>
     public SpecificEnergy Enthalpy => SpecificEnergy.FromJoulesPerKilogram(ClimateKernel.Enthalpy(dryBulb, Mixing));
 
+    /// <summary>
+    /// What a wetted bulb in moving air settles at (the thermodynamic wet bulb, eq. 33); where water would freeze on it, what a bulb covered with ice
+    /// settles at (eq. 35, at or below 0.01 °C).
+    /// </summary>
+    /// <remarks>A little below freezing both can be: water that has not frozen yet reads up to about 1 K higher than ice. See <see cref="IceBulb"/>.</remarks>
+    public Temperature WetBulb => Temperature.FromKelvins(WetBulbKelvins);
+
+    /// <summary>What a bulb covered with ice settles at, −100 to 0.01 °C; <see langword="null"/> where the ice would melt.</summary>
+    public Temperature? IceBulb =>
+        ClimateKernel.WetBulbOverIce(dryBulb, Mixing, pressure) is var ice && double.IsNaN(ice) ? null : Temperature.FromKelvins(ice);
+
     internal double Kelvins => dryBulb;
 
     internal double Vapour => vapour;
 
     internal double DewPointKelvins => relativeHumidity == 1 ? dryBulb : ClimateKernel.DewPoint(vapour);
+
+    private double WetBulbKelvins
+    {
+        get
+        {
+            if (relativeHumidity == 1)
+            {
+                return dryBulb;
+            }
+
+            double water = ClimateKernel.WetBulbOverWater(dryBulb, Mixing, pressure);
+            return double.IsNaN(water) ? ClimateKernel.WetBulbOverIce(dryBulb, Mixing, pressure) : water;
+        }
+    }
 
     private double Mixing => ClimateKernel.HumidityRatio(vapour, pressure);
 
@@ -117,8 +144,61 @@ public sealed record MoistAir
     {
         double t = Guard.Within(dryBulb, Thermometer, nameof(dryBulb));
         double dew = Guard.Within(dewPoint, Bounds.Between(ClimateKernel.Coldest, t, Measure.Temperature), nameof(dewPoint));
-        double p = pressure is Pressure given ? Guard.Within(given, Barometer, nameof(pressure)) : StandardAtmosphere;
+        double p = pressure is Pressure given ? Guard.Within(given, Barometer, nameof(pressure)) : SeaLevel;
         return new MoistAir(t, HumidityAt(ClimateKernel.SaturationPressure(dew), t), p, nameof(dewPoint));
+    }
+
+    /// <summary>Air from a psychrometer.</summary>
+    /// <param name="dryBulb">Air temperature, −60 to 60 °C.</param>
+    /// <param name="wetBulb">Wet bulb, at most the air temperature; at and below 0.01 °C the bulb is taken to be covered with ice.</param>
+    /// <param name="pressure">Absolute air pressure, 20 to 110 kPa; 101 325 Pa when omitted.</param>
+    /// <returns>The air.</returns>
+    /// <exception cref="ArgumentOutOfRangeException">An argument is outside its range, or no air is so dry that a bulb gets that cold.</exception>
+    public static MoistAir FromWetBulb(Temperature dryBulb, Temperature wetBulb, Pressure? pressure = null)
+    {
+        double t = Guard.Within(dryBulb, Thermometer, nameof(dryBulb));
+        double wet = Guard.Within(wetBulb, Bounds.Between(ClimateKernel.Coldest, t, Measure.Temperature), nameof(wetBulb));
+        double p = pressure is Pressure given ? Guard.Within(given, Barometer, nameof(pressure)) : SeaLevel;
+        double vapour = ClimateKernel.VapourPressure(ClimateKernel.HumidityRatioOfWetBulb(t, wet, p, ClimateKernel.IsOverIce(wet)), p);
+        Guard.Rule(vapour >= ClimateKernel.LeastPressure, nameof(wetBulb), wet, Measure.Temperature, "a wet bulb to which the driest air at the dry bulb can cool");
+        return new MoistAir(t, HumidityAt(vapour, t), p, nameof(wetBulb));
+    }
+
+    /// <summary>
+    /// Air from any two readings that do not say the same. Not taken are two of one kind, dew point with humidity ratio (at a known pressure they are the same
+    /// reading), and wet bulb with enthalpy (their lines on a psychrometric chart all but coincide).
+    /// </summary>
+    /// <param name="first">One reading.</param>
+    /// <param name="second">Another, in any order.</param>
+    /// <param name="pressure">Absolute air pressure, 20 to 110 kPa; 101 325 Pa when omitted. <see cref="StandardAtmosphere"/> tells it from the altitude.</param>
+    /// <returns>The air, with an air temperature of −60 to 60 °C.</returns>
+    /// <exception cref="ArgumentNullException">A reading is missing.</exception>
+    /// <exception cref="ArgumentOutOfRangeException">The pressure is outside its range, or the two readings do not fix the air or cannot both hold.</exception>
+    /// <example><code>
+    /// MoistAir air = MoistAir.FromReadings(
+    ///     AirReading.DewPoint(Temperature.FromDegreesCelsius(12)), AirReading.RelativeHumidity(Ratio.FromPercent(50)));
+    /// Temperature dryBulb = air.DryBulb;                               // 22.97 °C
+    /// </code></example>
+    public static MoistAir FromReadings(AirReading first, AirReading second, Pressure? pressure = null)
+    {
+        (AirSolution solution, double p) = Readings(first, second, pressure);
+        (double t, double vapour) = solution.Solve();
+        Guard.Rule(
+            !double.IsNaN(t), nameof(second), second.Value, second.Measure, "a reading that can hold together with " + first + " in air of −60 °C to 60 °C");
+        return new MoistAir(t, HumidityAt(vapour, t), p, nameof(second));
+    }
+
+    /// <summary>How the air temperature and the relative humidity follow from two readings, and every result from those.</summary>
+    /// <param name="first">One reading.</param>
+    /// <param name="second">Another, in any order.</param>
+    /// <param name="pressure">Absolute air pressure, 20 to 110 kPa; 101 325 Pa when omitted.</param>
+    /// <returns>The derivation, with that of the air as its part.</returns>
+    /// <exception cref="ArgumentNullException">A reading is missing.</exception>
+    /// <exception cref="ArgumentOutOfRangeException">As for <see cref="FromReadings"/>.</exception>
+    public static Workings WorkingsFromReadings(AirReading first, AirReading second, Pressure? pressure = null)
+    {
+        MoistAir air = FromReadings(first, second, pressure);
+        return new Workings("Humid air from two readings", AirReadingFormulas.Steps(Readings(first, second, pressure).Solution, air), [air.Workings()]);
     }
 
     /// <summary>
@@ -190,7 +270,14 @@ public sealed record MoistAir
             ClimateKernel.Enthalpy(dryBulb, Mixing),
             Measure.SpecificEnergy,
             ClimateFormulas.Ashrae("eq. 30"));
-        return new Workings("Humid air", [saturation, partial, dew, ratio, volume, density, absolute, enthalpy]);
+        List<WorkingStep> steps = [saturation, partial, dew, ratio, volume, density, absolute, enthalpy];
+        steps.Add(ClimateFormulas.WetBulbStep("wet bulb", "T_wb", dryBulb, ratio.Result(), pressure, WetBulbKelvins));
+        if (IceBulb is Temperature ice && ice.Kelvins != WetBulbKelvins)
+        {
+            steps.Add(ClimateFormulas.WetBulbStep("bulb covered with ice", "T_ice", dryBulb, ratio.Result(), pressure, ice.Kelvins));
+        }
+
+        return new Workings("Humid air", steps);
     }
 
     /// <summary>The readings and the dew point in one line, in metric units.</summary>
@@ -198,6 +285,16 @@ public sealed record MoistAir
     public override string ToString() =>
         Measure.Temperature.Format(dryBulb, DisplayUnits.Si, 4) + ", " + Measure.Percent.Format(relativeHumidity, DisplayUnits.Si, 3)
         + " relative humidity, dew point " + Measure.Temperature.Format(DewPointKelvins, DisplayUnits.Si, 3);
+
+    private static (AirSolution Solution, double Pressure) Readings(AirReading first, AirReading second, Pressure? pressure)
+    {
+        Guard.NotNull(first, nameof(first));
+        Guard.NotNull(second, nameof(second));
+        double p = pressure is Pressure given ? Guard.Within(given, Barometer, nameof(pressure)) : SeaLevel;
+        AirSolution solution = new(first, second, p);
+        Guard.Rule(!solution.IsDependent, nameof(second), second.Value, second.Measure, "a reading that tells something else than the " + first.Name);
+        return (solution, p);
+    }
 
     // A state at its own dew point comes out at 1 to within rounding; the callers have checked that it is not beyond.
     private static double HumidityAt(double vapourPressure, double t) => Math.Min(1, vapourPressure / ClimateKernel.SaturationPressure(t));

@@ -6,13 +6,16 @@ using UnitsNet;
 namespace Refinish.Climate;
 
 /// <summary>
-/// How long a cold fixture takes to reach spraying temperature in a warm room, as one lump of heat: T = T_r − (T_r − T_0) e^(−t/τ), τ = m c / (h A).
+/// How long a cold fixture takes to reach spraying temperature in a warm room: as one lump of heat where its wall conducts well, else as a plane wall
+/// that warms at its face first.
 /// </summary>
 /// <remarks>
-/// <para>It holds where the wall conducts much better than the air brings heat: Biot number h s / k below 0.1, s the wall thickness (heat from one side).
-/// Above it there is no time, and <see cref="Checks"/> says so: a plastic wall warms at its face first.</para>
-/// <para>Source: lumped-capacitance method of heat-transfer textbooks. The room is taken to stay at its temperature. With h near 9 W/(m² K) for still air
-/// and radiation (from memory, unverified) and twice that in the stream of a fan, a cast-iron bath takes about an hour; measure before you spray.</para>
+/// <para>Biot number Bi = h L / k, L the wall thickness (half of it when both faces meet the air). Below 0.1 one lump:
+/// T = T_r − (T_r − T_0) e^(−t/τ), τ = m c / (h A). From 0.1 on the plane wall: T = T_r − (T_r − T_0) Σ C_n e^(−ζ_n² Fo) cos(ζ_n x), ζ_n tan ζ_n = Bi,
+/// C_n = 4 sin ζ_n / (2 ζ_n + sin 2ζ_n), Fo = t / (τ Bi); x is 1 at the face and 0 at the back (or the middle), which loses no heat.</para>
+/// <para>Sources: lumped-capacitance method of heat-transfer textbooks; H. S. Carslaw and J. C. Jaeger, Conduction of Heat in Solids, 2nd ed., section 3.11.
+/// The room is taken to stay at its temperature and the mass to lie behind the heated area. With h near 9 W/(m² K) for still air and radiation (from memory,
+/// unverified) and twice that in the stream of a fan, a cast-iron bath takes about an hour; measure before you spray.</para>
 /// </remarks>
 /// <example><code>
 /// WarmUp tub = new()
@@ -27,6 +30,14 @@ namespace Refinish.Climate;
 ///     Target = Temperature.FromDegreesCelsius(18),
 /// };
 /// TimeSpan? time = tub.Time;                 // about 67 minutes
+/// WarmUp shell = tub with
+/// {
+///     Mass = Mass.FromKilograms(15),
+///     Material = FixtureThermalData.Acrylic,
+///     WallThickness = Length.FromMillimeters(6),
+/// };
+/// TimeSpan? face = shell.Time;               // 20.9 minutes
+/// TimeSpan? throughout = shell.TimeThroughout;
 /// </code></example>
 public sealed record WarmUp
 {
@@ -108,33 +119,40 @@ public sealed record WarmUp
         init => target = Guard.Within(value, Thermometer, nameof(Target));
     }
 
-    /// <summary>Biot number h s / k: how much worse the wall conducts than the air brings heat.</summary>
-    public double BiotNumber => heatTransfer * thickness / Conductivity;
+    /// <summary>Whether warm air reaches the wall from both faces, as with a free-standing bath; otherwise its back loses and gains nothing.</summary>
+    public bool BothFaces { get; init; }
 
-    /// <summary>What has to hold for a time: a Biot number below 0.1, and a room at least 0.1 K above the target unless the fixture is there already.</summary>
+    /// <summary>Biot number h L / k: how much worse the wall conducts than the air brings heat; L is the thickness, or half of it with <see cref="BothFaces"/>.</summary>
+    public double BiotNumber => heatTransfer * Depth / Conductivity;
+
+    /// <summary>One lump below a Biot number of 0.1, a plane wall from there on.</summary>
+    public WarmUpMethod Method => IsLumped ? WarmUpMethod.Lumped : WarmUpMethod.Slab;
+
+    /// <summary>What has to hold for a time: a room at least 0.1 K above the target. Empty when the fixture is there already.</summary>
     public IReadOnlyList<LimitComparison> Checks
     {
         get
         {
-            LimitComparison biot = new(
-                "Biot number", BiotNumber, BiotLimit, LimitSense.AtMost, Measure.Number, Lumped,
-                BiotNumber <= BiotLimit ? null : "The face warms before the body does: no time is given. Measure the face.");
             LimitComparison warmth = new(
                 "room above target", room - target, LeastExcess, LimitSense.AtLeast, Measure.TemperatureDifference,
                 Source.Invented("0.1 K, finer than a contact thermometer reads; the law takes for ever over the last of it"),
                 room - target >= LeastExcess ? null : "Heat the room above " + Measure.Temperature.Format(target + LeastExcess) + " (" + Measure.Temperature.Format(target + LeastExcess, DisplayUnits.UsCustomary) + ").");
-            return new ValueList<LimitComparison>(IsWarm ? [biot] : [biot, warmth]);
+            return new ValueList<LimitComparison>(IsWarm ? [] : [warmth]);
         }
     }
 
     /// <summary>Whether a time can be given: every check is within.</summary>
     public bool IsAvailable => Checks.All(check => check.Outcome == ComparisonOutcome.Within);
 
-    /// <summary>τ, after which 63 % of the difference is gone; <see langword="null"/> when the Biot number is 0.1 or more.</summary>
-    public TimeSpan? TimeConstant => IsLumped ? Durations.FromSeconds(Tau) : null;
+    /// <summary>After which 63 % of the difference is gone: τ of the lump; for the plane wall that of its slowest term, L² / (a ζ_1²), which governs all but the beginning.</summary>
+    public TimeSpan TimeConstant => Durations.FromSeconds(IsLumped ? Tau : SlowestTerm);
 
-    /// <summary>Time until the target is reached, zero when the fixture is there already; <see langword="null"/> when <see cref="IsAvailable"/> is false.</summary>
-    public TimeSpan? Time => IsAvailable ? Durations.FromSeconds(Seconds) : null;
+    /// <summary>Time until the face that is to be sprayed reaches the target, zero when it is there already; <see langword="null"/> when <see cref="IsAvailable"/> is false.</summary>
+    public TimeSpan? Time => IsAvailable ? Durations.FromSeconds(FaceSeconds) : null;
+
+    /// <summary>Time until the last place of the wall does, its back or its middle; the same as <see cref="Time"/> for a lump.</summary>
+    /// <remarks>Between the two times the face has the temperature but the wall behind still draws heat: it cools again when the heat is taken away.</remarks>
+    public TimeSpan? TimeThroughout => IsAvailable ? Durations.FromSeconds(IsLumped ? FaceSeconds : BackSeconds) : null;
 
     /// <summary>Heat that the fixture takes up to the target, m c (T_target − T_start); zero when it is there already.</summary>
     public Energy Heat => Energy.FromJoules(Joules);
@@ -152,19 +170,33 @@ public sealed record WarmUp
 
     private double Tau => mass * SpecificHeat / (heatTransfer * area);
 
-    private double Seconds => IsWarm ? 0 : Tau * Math.Log((room - start) / (room - target));
+    private double Depth => BothFaces ? thickness / 2 : thickness;
+
+    // L²/a, in which the Fourier number is one: the area times the depth carries the mass.
+    private double DiffusionTime => Tau * BiotNumber;
+
+    private double SlowestTerm => SlabKernel.Eigenvalue(BiotNumber, 1) is var zeta ? DiffusionTime / (zeta * zeta) : 0;
+
+    private double FaceSeconds => IsWarm ? 0 : IsLumped ? Tau * Math.Log((room - start) / (room - target)) : DiffusionTime * WarmUpFormulas.Fourier(BiotNumber, Left, true);
+
+    private double BackSeconds => IsWarm ? 0 : DiffusionTime * WarmUpFormulas.Fourier(BiotNumber, Left, false);
+
+    // What is left of the first difference when the target is reached.
+    private double Left => (room - target) / (room - start);
 
     private double Joules => mass * SpecificHeat * Math.Max(0, target - start);
 
-    /// <summary>Temperature of the fixture after a time in this room, whether it warms or cools; <see langword="null"/> when the Biot number is 0.1 or more.</summary>
+    /// <summary>Temperature of the face after a time in this room, whether it warms or cools.</summary>
     /// <param name="time">Time from now, 0 to 60 days.</param>
-    /// <returns>T_room − (T_room − T_start) e^(−t/τ).</returns>
+    /// <returns>The temperature of the face; of the whole wall for a lump.</returns>
     /// <exception cref="ArgumentOutOfRangeException">Outside the range.</exception>
-    public Temperature? TemperatureAfter(TimeSpan time)
-    {
-        double seconds = Guard.Within(time, Bounds.NotNegative(Measure.Hours, 60 * 24 * 3600), nameof(time));
-        return IsLumped ? Temperature.FromKelvins(room - ((room - start) * Math.Exp(-seconds / Tau))) : null;
-    }
+    public Temperature TemperatureAfter(TimeSpan time) => Temperature.FromKelvins(After(time, true));
+
+    /// <summary>Temperature of the last place to warm after a time in this room: the back, or the middle with <see cref="BothFaces"/>.</summary>
+    /// <param name="time">Time from now, 0 to 60 days.</param>
+    /// <returns>The temperature; the same as <see cref="TemperatureAfter"/> for a lump.</returns>
+    /// <exception cref="ArgumentOutOfRangeException">Outside the range.</exception>
+    public Temperature BackTemperatureAfter(TimeSpan time) => Temperature.FromKelvins(After(time, false));
 
     /// <summary>How the Biot number, the heat and, where they can be given, the time constant and the time follow.</summary>
     /// <returns>The derivation.</returns>
@@ -181,21 +213,29 @@ public sealed record WarmUp
             new(
                 "Biot number",
                 "Bi",
-                h * Expression.Quantity("s", thickness, Measure.Length) / Expression.Quantity("k", Conductivity, Measure.Conductivity),
+                h * Expression.Quantity("L", Depth, Measure.Length) / Expression.Quantity("k", Conductivity, Measure.Conductivity),
                 BiotNumber,
                 Measure.Number,
                 Material.ConductivitySource),
             new("heat taken up", "Q", m * c * Expression.Max(0, tt - t0), Joules, Measure.Heat, Material.SpecificHeatSource),
         ];
-        if (IsLumped)
+        WorkingStep tau = new("time constant of one lump", "τ", m * c / (h * Expression.Quantity("A", area, Measure.Area)), Tau, Measure.Minutes, Lumped);
+        steps.Add(tau);
+        if (!IsLumped)
         {
-            WorkingStep tau = new("time constant", "τ", m * c / (h * Expression.Quantity("A", area, Measure.Area)), Tau, Measure.Minutes, Lumped);
-            steps.Add(tau);
+            WarmUpFormulas.AddSlab(steps, tau, steps[0], DiffusionTime, SlowestTerm);
             if (IsAvailable)
             {
-                steps.Add(new(
-                    "time to reach the target", "t", IsWarm ? Expression.Number(0) : tau.Result() * Expression.Ln((tr - t0) / (tr - tt)), Seconds, Measure.Minutes, Lumped));
+                WorkingStep diffusion = steps[3];
+                Expression way = IsWarm ? 0 : (tt - t0) / (tr - t0);
+                WarmUpFormulas.AddTime(steps, "time until the face has it", "t_face", diffusion, BiotNumber, way, FaceSeconds, true);
+                WarmUpFormulas.AddTime(steps, "time until the back has it", "t_back", diffusion, BiotNumber, way, BackSeconds, false);
             }
+        }
+        else if (IsAvailable)
+        {
+            steps.Add(new(
+                "time to reach the target", "t", IsWarm ? Expression.Number(0) : tau.Result() * Expression.Ln((tr - t0) / (tr - tt)), FaceSeconds, Measure.Minutes, Lumped));
         }
 
         return new Workings("Warming of a fixture", steps);
@@ -204,6 +244,14 @@ public sealed record WarmUp
     /// <summary>The time, or that there is none, in one line.</summary>
     /// <returns>Text such as <c>57.9 min from 10 °C to 18 °C in a room of 22 °C</c>.</returns>
     public override string ToString() =>
-        (IsAvailable ? Measure.Minutes.Format(Seconds, DisplayUnits.Si, 3) : "no time can be given") + " from " + Measure.Temperature.Format(start)
+        (IsAvailable ? Measure.Minutes.Format(FaceSeconds, DisplayUnits.Si, 3) : "no time can be given") + " from " + Measure.Temperature.Format(start)
         + " to " + Measure.Temperature.Format(target) + " in a room of " + Measure.Temperature.Format(room);
+
+    private double After(TimeSpan time, bool face)
+    {
+        double seconds = Guard.Within(time, Bounds.NotNegative(Measure.Hours, 60 * 24 * 3600), nameof(time));
+        double fourier = seconds / DiffusionTime;
+        double left = IsLumped ? Math.Exp(-seconds / Tau) : face ? SlabKernel.Face(BiotNumber, fourier) : SlabKernel.Back(BiotNumber, fourier);
+        return room - ((room - start) * left);
+    }
 }

@@ -57,6 +57,22 @@ public sealed record AdhesionPromoter
         }
     }
 
+    /// <summary>How long a mixed or hydrolysed wipe may be used after mixing, up to 7 days; <see langword="null"/> for one that comes ready or when not stated.</summary>
+    /// <exception cref="ArgumentOutOfRangeException">Negative or too long.</exception>
+    public TimeSpan? MixedLife
+    {
+        get;
+        init
+        {
+            if (value is TimeSpan life)
+            {
+                Guard.Within(life, Times, nameof(MixedLife));
+            }
+
+            field = value;
+        }
+    }
+
     /// <summary>The materials it is meant for.</summary>
     /// <exception cref="ArgumentNullException">Missing.</exception>
     public required IReadOnlyList<FixtureMaterial> Materials
@@ -70,6 +86,32 @@ public sealed record AdhesionPromoter
     {
         get;
         init => field = Guard.NotNull(value, nameof(Source));
+    }
+
+    /// <summary>The age of a mixed wipe against its life; it cannot be judged when no life is stated.</summary>
+    /// <param name="sinceMixing">Time since mixing, 0 to 60 days.</param>
+    /// <returns>The comparison.</returns>
+    /// <exception cref="ArgumentOutOfRangeException">Outside the range.</exception>
+    public LimitComparison CompareAge(TimeSpan sinceMixing)
+    {
+        double age = Guard.Within(sinceMixing.TotalSeconds, Bounds.NotNegative(Measure.Hours, 60 * 86400), nameof(sinceMixing));
+        return new(
+            "age of the mixed " + Name, age, MixedLife?.TotalSeconds, LimitSense.AtMost, Measure.Hours, Source,
+            age > (MixedLife?.TotalSeconds ?? double.PositiveInfinity) ? "Throw it away and mix anew." : null);
+    }
+
+    /// <summary>The time since the wipe against its drying time and its open time: the first coat goes on between the two.</summary>
+    /// <param name="sinceWipe">Time since wiping, 0 to 60 days.</param>
+    /// <returns>Drying first, then open time.</returns>
+    /// <exception cref="ArgumentOutOfRangeException">Outside the range.</exception>
+    public IReadOnlyList<LimitComparison> CompareWindow(TimeSpan sinceWipe)
+    {
+        double since = Guard.Within(sinceWipe.TotalSeconds, Bounds.NotNegative(Measure.Hours, 60 * 86400), nameof(sinceWipe));
+        return new ValueList<LimitComparison>(
+        [
+            new("drying of " + Name, since, flash.TotalSeconds, LimitSense.AtLeast, Measure.Minutes, Source, since < flash.TotalSeconds ? "Wait until it is dry." : null),
+            new("open time of " + Name, since, openTime.TotalSeconds, LimitSense.AtMost, Measure.Minutes, Source, since > openTime.TotalSeconds ? "Wipe again." : null),
+        ]);
     }
 
     /// <summary>The name.</summary>

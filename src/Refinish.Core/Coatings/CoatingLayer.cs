@@ -18,7 +18,7 @@ public sealed record CoatingLayer
     /// <param name="product">The product; it has to have volume solids and data that do not contradict each other.</param>
     /// <param name="dryFilmPerCoat">Dry film of each coat, within the product's limits for one coat.</param>
     /// <param name="coats">Number of coats, 1 to 10.</param>
-    /// <param name="reducer">Reducer per volume of mixed product, 0 to the product's maximum.</param>
+    /// <param name="reducer">Reducer per volume of mixed product, from the product's minimum to its maximum.</param>
     /// <exception cref="ArgumentOutOfRangeException">An argument is outside its range, or the product's data contradict each other.</exception>
     public CoatingLayer(CoatingProduct product, Length dryFilmPerCoat, int coats, Ratio reducer = default)
     {
@@ -27,7 +27,7 @@ public sealed record CoatingLayer
         Guard.Within(product.VolumeSolids, Bounds.Positive(Measure.Percent, 1), nameof(product) + "." + nameof(product.VolumeSolids));
         this.dryFilmPerCoat = Guard.Within(dryFilmPerCoat, Bounds.Between(product.MinimumDryFilm.Meters, product.MaximumDryFilm.Meters, Measure.Film), nameof(dryFilmPerCoat));
         Coats = Guard.Count(coats, 1, 10, nameof(coats));
-        this.reducer = Guard.Within(reducer, Bounds.NotNegative(Measure.Percent, product.MaximumReducer.DecimalFractions), nameof(reducer));
+        this.reducer = Guard.Within(reducer, Bounds.Between(product.MinimumReducer.DecimalFractions, product.MaximumReducer.DecimalFractions, Measure.Percent), nameof(reducer));
     }
 
     /// <summary>The product.</summary>

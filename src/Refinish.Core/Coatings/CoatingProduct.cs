@@ -18,6 +18,8 @@ public sealed record CoatingProduct
     private readonly double minimumDryFilm;
     private readonly double maximumDryFilm;
     private readonly double isocyanateFraction;
+    private readonly double minimumReducer;
+    private readonly double? ratioTolerance;
 
     /// <summary>Generic name, such as "two-part epoxy primer".</summary>
     /// <exception cref="ArgumentException">Empty.</exception>
@@ -89,13 +91,7 @@ public sealed record CoatingProduct
     public required IReadOnlyList<SolventShare> Solvents
     {
         get;
-        init
-        {
-            ValueList<SolventShare> shares = Guard.List(value, nameof(Solvents));
-            double sum = shares.Sum(share => share.MassFraction.DecimalFractions);
-            Guard.Rule(shares.Count == 0 || Math.Abs(sum - 1) <= 1e-3, nameof(Solvents), sum, Measure.Percent, "shares that add up to 100 % within 0.1 %");
-            field = shares;
-        }
+        init => field = SolventShare.Blend(value, nameof(Solvents));
     }
 
     /// <summary>Polyisocyanate in the mixed product, by mass; 0 when there is none.</summary>
@@ -145,6 +141,42 @@ public sealed record CoatingProduct
         }
     }
 
+    /// <summary>Hardener by weight to 100 of base as the data sheet prints it, more than 0 and at most 10 000; <see langword="null"/> when it prints no weight ratio. Only compared, never used for pouring.</summary>
+    /// <exception cref="ArgumentOutOfRangeException">Outside the range.</exception>
+    public double? StatedHardenerPer100Base
+    {
+        get;
+        init => field = value is double given ? Guard.Within(given, Bounds.Positive(Measure.Number, 1e4), nameof(StatedHardenerPer100Base)) : null;
+    }
+
+    /// <summary>How far the ratio of hardener to base may be off, more than 0 and at most 50 %; <see langword="null"/> when the data sheet does not say, and then an error cannot be judged.</summary>
+    /// <exception cref="ArgumentOutOfRangeException">Outside the range.</exception>
+    public Ratio? RatioTolerance
+    {
+        get => ratioTolerance is double tolerance ? Ratio.FromDecimalFractions(tolerance) : null;
+        init => ratioTolerance = value is Ratio given ? Guard.Within(given, Bounds.Positive(Measure.Percent, 0.5), nameof(RatioTolerance)) : null;
+    }
+
+    /// <summary>Least reducer per volume of mixed product, 0 to 100 %; none unless given.</summary>
+    /// <exception cref="ArgumentOutOfRangeException">Outside the range.</exception>
+    public Ratio MinimumReducer
+    {
+        get => Ratio.FromDecimalFractions(minimumReducer);
+        init => minimumReducer = Guard.Within(value, Bounds.NotNegative(Measure.Percent, 1), nameof(MinimumReducer));
+    }
+
+    /// <summary>What it may go over, by role; empty when the data sheet does not say, and then only the order of roles is checked.</summary>
+    /// <exception cref="ArgumentOutOfRangeException">Not a named value.</exception>
+    public IReadOnlyList<CoatingRole> GoesOver
+    {
+        get;
+        init => field = new ValueList<CoatingRole>(Guard.NotNull(value, nameof(GoesOver)).Select(role => Guard.Defined(role, nameof(GoesOver))));
+    }
+    = ValueList<CoatingRole>.Empty;
+
+    /// <summary>The times as tabulated at several temperatures; <see langword="null"/> when the data sheet gives one temperature only.</summary>
+    public CureTable? CureTable { get; init; }
+
     /// <summary>Where the figures come from.</summary>
     public required Source Source
     {
@@ -157,11 +189,18 @@ public sealed record CoatingProduct
         (Base.Density.KilogramsPerCubicMeter * MixRatio.BaseFraction.DecimalFractions)
         + ((Hardener?.Density.KilogramsPerCubicMeter ?? 0) * MixRatio.HardenerFraction.DecimalFractions));
 
+    /// <summary>The times that stand nearest to a temperature: interpolated within <see cref="CureTable"/>, its nearest row outside, <see cref="Cure"/> without a table.</summary>
+    /// <param name="temperature">The temperature asked for, −20 to 60 °C.</param>
+    /// <returns>Times with their own reference temperature and limits, to be shifted from there.</returns>
+    /// <exception cref="ArgumentOutOfRangeException">Outside the range.</exception>
+    public CureTimes CureNear(Temperature temperature) => CureTable?.Near(temperature) ?? Cure;
+
     /// <summary>Rules between two figures of the data sheet, checked where the product is put to use.</summary>
     internal void CheckConsistency()
     {
         Guard.Rule(Hardener is null == (MixRatio.HardenerParts == 0), nameof(MixRatio), MixRatio.HardenerParts, Measure.Number, Hardener is null ? "no parts of hardener, since Hardener is null" : "a ratio with parts of hardener, since Hardener is given");
         Guard.Rule(Reducer is not null || maximumReducer == 0, nameof(MaximumReducer), maximumReducer, Measure.Percent, "0 % when Reducer is null");
+        Guard.Rule(minimumReducer <= maximumReducer, nameof(MinimumReducer), minimumReducer, Measure.Percent, "at most MaximumReducer");
         Guard.Rule(minimumDryFilm <= maximumDryFilm, nameof(MinimumDryFilm), minimumDryFilm, Measure.Film, "at most MaximumDryFilm");
         Guard.Rule((volumeSolids == 1) == (Solvents.Count == 0), nameof(VolumeSolids), volumeSolids, Measure.Percent, "100 % exactly when Solvents is empty");
     }

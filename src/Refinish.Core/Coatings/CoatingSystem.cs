@@ -69,6 +69,11 @@ public sealed record CoatingSystem
 
         for (int i = 1; i < Layers.Count; i++)
         {
+            if (Layers[i].Product.GoesOver.Count > 0 && !Layers[i].Product.GoesOver.Contains(Layers[i - 1].Product.Role))
+            {
+                objections.Add(Layers[i].Product.Name + " is not stated to go over " + Layers[i - 1].Product.Name + ".");
+            }
+
             if (Layers[i].Product.Role < Layers[i - 1].Product.Role)
             {
                 objections.Add(Layers[i].Product.Name + " stands over " + Layers[i - 1].Product.Name + ", which goes on later.");

@@ -1,4 +1,5 @@
 using System;
+using System.Collections.Generic;
 using Refinish.Climate;
 using Refinish.Fixtures;
 using UnitsNet;
@@ -23,6 +24,26 @@ public static class GenericCatalogue
         FixtureMaterial.Gelcoat, FixtureMaterial.Acrylic, FixtureMaterial.CulturedMarble, FixtureMaterial.SolidSurface, FixtureMaterial.Laminate,
     ];
 
+    private static readonly CoatingComponent IsocyanateHardener = new("isocyanate hardener", Density.FromGramsPerMilliliter(1.05))
+    {
+        MassSolids = Ratio.FromPercent(75),
+        VolumeSolids = Ratio.FromPercent(70.5),
+        IsocyanateContent = Ratio.FromPercent(16.5),
+        Viscosity = DynamicViscosity.FromMillipascalSeconds(150),
+        FlashPoint = Temperature.FromDegreesCelsius(30),
+        ShelfLifeOpened = TimeSpan.FromDays(30),
+    };
+
+    private static readonly CoatingComponent UrethaneReducer = new("urethane reducer", Density.FromGramsPerMilliliter(0.88))
+    {
+        MassSolids = Ratio.Zero,
+        Water = Ratio.FromPercent(0.05),
+        Viscosity = DynamicViscosity.FromMillipascalSeconds(0.8),
+        FlashPoint = Temperature.FromDegreesCelsius(24),
+        ShelfLifeOpened = TimeSpan.FromDays(365),
+        ShippingSizes = [Volume.FromMilliliters(500)],
+    };
+
     private static readonly SprayLimits Window = new()
     {
         MinimumTemperature = Temperature.FromDegreesCelsius(16),
@@ -31,13 +52,14 @@ public static class GenericCatalogue
         Source = Generic,
     };
 
-    /// <summary>Silane wipe for enamel, china and tile: 100 m²/L with cloth losses, 15 min to dry, first coat within 2 h.</summary>
+    /// <summary>Silane wipe for enamel, china and tile: 100 m²/L with cloth losses, 15 min to dry, first coat within 2 h, to be used within 24 h of mixing.</summary>
     public static AdhesionPromoter SilanePromoter { get; } = new()
     {
         Name = "silane adhesion promoter",
         SpreadingRate = SpreadingRate.FromSquareMetersPerLiter(100),
         Flash = TimeSpan.FromMinutes(15),
         OpenTime = TimeSpan.FromHours(2),
+        MixedLife = TimeSpan.FromHours(24),
         Materials = Glassy,
         Source = Generic,
     };
@@ -58,9 +80,34 @@ public static class GenericCatalogue
     {
         Name = "two-part epoxy primer",
         Role = CoatingRole.Primer,
-        Base = new CoatingComponent("primer base", Density.FromGramsPerMilliliter(1.40)),
-        Hardener = new CoatingComponent("primer hardener", Density.FromGramsPerMilliliter(0.98)),
-        Reducer = new CoatingComponent("epoxy reducer", Density.FromGramsPerMilliliter(0.86)),
+        Base = new CoatingComponent("primer base", Density.FromGramsPerMilliliter(1.40))
+        {
+            MassSolids = Ratio.FromPercent(66.8),
+            VolumeSolids = Ratio.FromPercent(47),
+            EpoxideEquivalent = MolarMass.FromGramsPerMole(900),
+            Viscosity = DynamicViscosity.FromMillipascalSeconds(900),
+            FlashPoint = Temperature.FromDegreesCelsius(5),
+            ShelfLifeOpened = TimeSpan.FromDays(180),
+        },
+        Hardener = new CoatingComponent("primer hardener", Density.FromGramsPerMilliliter(0.98))
+        {
+            MassSolids = Ratio.FromPercent(47.2),
+            VolumeSolids = Ratio.FromPercent(41),
+            AmineHydrogenEquivalent = MolarMass.FromGramsPerMole(350),
+            Viscosity = DynamicViscosity.FromMillipascalSeconds(300),
+            FlashPoint = Temperature.FromDegreesCelsius(5),
+            ShelfLifeOpened = TimeSpan.FromDays(90),
+        },
+        Reducer = new CoatingComponent("epoxy reducer", Density.FromGramsPerMilliliter(0.86))
+        {
+            MassSolids = Ratio.Zero,
+            Viscosity = DynamicViscosity.FromMillipascalSeconds(0.7),
+            FlashPoint = Temperature.FromDegreesCelsius(5),
+            ShelfLifeOpened = TimeSpan.FromDays(365),
+            ShippingSizes = [Volume.FromMilliliters(500)],
+        },
+        RatioTolerance = Ratio.FromPercent(5),
+        GoesOver = [CoatingRole.Filler, CoatingRole.Primer],
         MixRatio = new MixRatio(2, 1),
         VolumeSolids = Ratio.FromPercent(45),
         MaximumReducer = Ratio.FromPercent(20),
@@ -98,9 +145,19 @@ public static class GenericCatalogue
     {
         Name = "two-part acrylic urethane topcoat",
         Role = CoatingRole.Topcoat,
-        Base = new CoatingComponent("topcoat base", Density.FromGramsPerMilliliter(1.20)),
-        Hardener = new CoatingComponent("isocyanate hardener", Density.FromGramsPerMilliliter(1.05)),
-        Reducer = new CoatingComponent("urethane reducer", Density.FromGramsPerMilliliter(0.88)),
+        Base = new CoatingComponent("topcoat base", Density.FromGramsPerMilliliter(1.20))
+        {
+            MassSolids = Ratio.FromPercent(57.3),
+            VolumeSolids = Ratio.FromPercent(42.4),
+            HydroxylNumber = 46,
+            Viscosity = DynamicViscosity.FromMillipascalSeconds(600),
+            FlashPoint = Temperature.FromDegreesCelsius(24),
+            ShelfLifeOpened = TimeSpan.FromDays(180),
+        },
+        Hardener = IsocyanateHardener,
+        Reducer = UrethaneReducer,
+        RatioTolerance = Ratio.FromPercent(5),
+        GoesOver = [CoatingRole.Primer, CoatingRole.Topcoat],
         MixRatio = new MixRatio(4, 1),
         VolumeSolids = Ratio.FromPercent(48),
         MaximumReducer = Ratio.FromPercent(15),
@@ -141,4 +198,61 @@ public static class GenericCatalogue
             new CoatingLayer(AcrylicUrethaneTopcoat, Length.FromMicrometers(30), 3, Ratio.FromPercent(10)),
         ],
         Generic);
+
+    /// <summary>Two-part acrylic urethane clear, 4 : 1 by volume, 46 % volume solids, with the topcoat's hardener, reducer and times.</summary>
+    public static CoatingProduct AcrylicUrethaneClear { get; } = AcrylicUrethaneTopcoat with
+    {
+        Name = "two-part acrylic urethane clear",
+        Role = CoatingRole.ClearCoat,
+        Base = new CoatingComponent("clear base", Density.FromGramsPerMilliliter(0.99))
+        {
+            MassSolids = Ratio.FromPercent(46.1),
+            VolumeSolids = Ratio.FromPercent(40),
+            HydroxylNumber = 56,
+            Viscosity = DynamicViscosity.FromMillipascalSeconds(200),
+            FlashPoint = Temperature.FromDegreesCelsius(24),
+            ShelfLifeOpened = TimeSpan.FromDays(180),
+        },
+        VolumeSolids = Ratio.FromPercent(46.1),
+        IsocyanateFraction = Ratio.FromPercent(15.7),
+        GoesOver = [CoatingRole.Topcoat],
+        KitSizes = [Volume.FromMilliliters(1250)],
+    };
+
+    /// <summary>Polymer beads of 100 µm, 1.2 g/mL, for a slip-resistant floor.</summary>
+    public static SlipAdditive PolymerBeads { get; } = new("polymer beads", Length.FromMicrometers(100), Density.FromGramsPerMilliliter(1.2), Generic);
+
+    /// <summary>A tub with a slip-resistant floor: clean, etch, silane, filler, primer, one finish coat, beads at 20 g/m², two finish coats over them.</summary>
+    public static CoatingSequence SlipResistantTub { get; } = new(
+        "slip-resistant tub floor",
+        [
+            SystemStep.Preparation(SystemStepKind.Clean, "clean, rinse, clean again", [], Source.CommonPractice("two cleaning steps")),
+            SystemStep.Preparation(SystemStepKind.Etch, "etch the glaze", Glassy, Source.CommonPractice("etching of glassy surfaces")),
+            SystemStep.Wipe(SilanePromoter),
+            SystemStep.Preparation(SystemStepKind.Filler, "fill chips and sand", [], Source.CommonPractice("two-part filler in chips")),
+            SystemStep.Coat(new CoatingLayer(EpoxyPrimer, Length.FromMicrometers(30), 1, Ratio.FromPercent(10))),
+            SystemStep.Coat(new CoatingLayer(AcrylicUrethaneTopcoat, Length.FromMicrometers(30), 1, Ratio.FromPercent(10))),
+            SystemStep.Broadcast(PolymerBeads, AreaDensity.FromGramsPerSquareMeter(20)),
+            SystemStep.Coat(new CoatingLayer(AcrylicUrethaneTopcoat, Length.FromMicrometers(30), 2, Ratio.FromPercent(10))),
+        ],
+        Length.FromMicrometers(200),
+        Generic);
+
+    /// <summary>A plastic fixture: clean, abrade, plastic wipe, primer, two finish coats, one clear coat.</summary>
+    public static CoatingSequence ClearedPlastic { get; } = new(
+        "acrylic urethane with clear on plastic",
+        [
+            SystemStep.Preparation(SystemStepKind.Clean, "clean, rinse, clean again", [], Source.CommonPractice("two cleaning steps")),
+            SystemStep.Preparation(SystemStepKind.Abrade, "abrade dull, P320 to P400", Plastic, Source.CommonPractice("abrading of plastics")),
+            SystemStep.Wipe(PlasticPromoter),
+            SystemStep.Coat(new CoatingLayer(EpoxyPrimer, Length.FromMicrometers(30), 1, Ratio.FromPercent(10))),
+            SystemStep.Coat(new CoatingLayer(AcrylicUrethaneTopcoat, Length.FromMicrometers(30), 2, Ratio.FromPercent(10))),
+            SystemStep.Coat(new CoatingLayer(AcrylicUrethaneClear, Length.FromMicrometers(35), 1, Ratio.FromPercent(10))),
+        ],
+        Length.FromMicrometers(200),
+        Generic);
+
+    /// <summary>Every figure of this catalogue with what it rests on.</summary>
+    /// <returns>One entry a figure.</returns>
+    public static IReadOnlyList<ValueStanding> Standings() => CatalogueStandings.All();
 }

@@ -13,6 +13,7 @@ public sealed record Solvent
     private readonly double molarMass;
     private readonly double density;
     private readonly double? lowerFlammableLimit;
+    private readonly double? vapourPressure;
 
     /// <summary>Generic chemical name.</summary>
     /// <exception cref="ArgumentException">Empty.</exception>
@@ -52,6 +53,14 @@ public sealed record Solvent
     {
         get => lowerFlammableLimit is double limit ? Ratio.FromDecimalFractions(limit) : null;
         init => lowerFlammableLimit = value is Ratio limit ? Guard.Within(limit, Bounds.Positive(Measure.Percent, 1), nameof(LowerFlammableLimit)) : null;
+    }
+
+    /// <summary>Vapour pressure at 20 °C, more than 0 and at most 101 325 Pa; <see langword="null"/> when not known.</summary>
+    /// <exception cref="ArgumentOutOfRangeException">Outside the range.</exception>
+    public Pressure? VapourPressure
+    {
+        get => vapourPressure is double pressure ? Pressure.FromPascals(pressure) : null;
+        init => vapourPressure = value is Pressure pressure ? Guard.Within(pressure, Bounds.Positive(Measure.Pressure, 101325), nameof(VapourPressure)) : null;
     }
 
     /// <summary>Where the figures come from.</summary>

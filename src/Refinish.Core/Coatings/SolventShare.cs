@@ -1,4 +1,6 @@
 using System;
+using System.Collections.Generic;
+using System.Linq;
 using UnitsNet;
 
 namespace Refinish.Coatings;
@@ -27,4 +29,13 @@ public sealed record SolventShare
     /// <summary>The solvent and its share.</summary>
     /// <returns>Text such as <c>60 % n-butyl acetate</c>.</returns>
     public override string ToString() => Measure.Percent.Format(massFraction) + " " + Solvent.Name;
+
+    /// <summary>A checked copy of a blend: no shares at all, or shares that add up to the whole.</summary>
+    internal static ValueList<SolventShare> Blend(IEnumerable<SolventShare> value, string name)
+    {
+        ValueList<SolventShare> shares = Guard.List(value, name);
+        double sum = shares.Sum(share => share.MassFraction.DecimalFractions);
+        Guard.Rule(shares.Count == 0 || Math.Abs(sum - 1) <= 1e-3, name, sum, Measure.Percent, "shares that add up to 100 % within 0.1 %");
+        return shares;
+    }
 }

@@ -40,6 +40,11 @@ public readonly record struct CieLab
     /// <summary>hab, from 0 (red) over 90° (yellow) to below 360°; 0 for a grey, which has none.</summary>
     public Angle Hue => Angle.FromRadians(ColourKernel.Hue(A, B));
 
+    /// <summary>The colour in lightness, chroma and hue.</summary>
+    /// <returns>The colour in polar form.</returns>
+    /// <exception cref="ArgumentOutOfRangeException">The chroma is above 500.</exception>
+    public CieLch ToLch() => new(L, Chroma, Hue);
+
     /// <summary>How chroma and hue follow.</summary>
     /// <returns>The derivation.</returns>
     public Workings Workings()

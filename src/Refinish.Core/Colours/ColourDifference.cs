@@ -2,10 +2,10 @@ using System;
 
 namespace Refinish.Colours;
 
-/// <summary>How far a sample is from a reference colour, by three formulas, and in which direction.</summary>
+/// <summary>How far a sample is from a reference colour, by the formulas in use, and in which direction.</summary>
 /// <remarks>
 /// <para>ΔE*ab = √(ΔL*² + Δa*² + Δb*²), CIE 1976. ΔE*94 with the weights of the graphic arts (1, 0.045, 0.015), chroma weights from the reference,
-/// so it is not the same both ways. ΔE00: Sharma, Wu and Dalal (2005), Color Research and Application 30(1), with kL = kC = kH = 1.</para>
+/// so it is not the same both ways; the textile weights are kL = 2, 0.048 and 0.014. CMC l:c (BS 6923, AATCC 173; from memory) weights by the reference too, with 2:1 for acceptance and 1:1 for perceptibility. ΔE00: Sharma, Wu and Dalal (2005), Color Research and Application 30(1), with kL = kC = kH = 1.</para>
 /// <para>Both colours have to be for one illuminant and observer. A small difference under one lamp may be a plain one under another (metamerism), and
 /// white coatings yellow: the number holds for these readings.</para>
 /// </remarks>
@@ -17,6 +17,7 @@ public sealed record ColourDifference
 {
     private static readonly Source Cie1976 = Source.Published("CIE 15", "CIE 1976 (L*a*b*) colour difference (clause from memory)");
     private static readonly Source Seve = Source.FromMemory("Sève, Color Research and Application 16, 1991: the hue difference without loss of digits");
+    private static readonly Source Cmc1984 = Source.FromMemory("Clarke, McDonald and Rigg, Journal of the Society of Dyers and Colourists 100, 1984; BS 6923");
     private static readonly Source Cie1994 = Source.Published("CIE 116", "CIE 1994 colour difference (clause from memory)");
 
     /// <summary>Takes the two colours.</summary>
@@ -65,6 +66,24 @@ public sealed record ColourDifference
         }
     }
 
+    /// <summary>ΔE*94 with the weights of textiles: kL = 2, K₁ = 0.048, K₂ = 0.014.</summary>
+    public double Cie94Textile
+    {
+        get
+        {
+            double l = DeltaL / 2;
+            double c = DeltaChroma / (1 + (0.048 * Reference.Chroma));
+            double h = DeltaHue / (1 + (0.014 * Reference.Chroma));
+            return Math.Sqrt((l * l) + (c * c) + (h * h));
+        }
+    }
+
+    /// <summary>ΔE CMC(2:1), as tolerances of acceptance are written.</summary>
+    public double Cmc21 => Cmc(2, 1);
+
+    /// <summary>ΔE CMC(1:1), as differences are perceived.</summary>
+    public double Cmc11 => Cmc(1, 1);
+
     /// <summary>ΔE00.</summary>
     public double Ciede2000 => new ColourKernel(Reference, Sample).Difference;
 
@@ -79,8 +98,23 @@ public sealed record ColourDifference
 
     private double Across => (Reference.A * Sample.B) - (Reference.B * Sample.A);
 
-    /// <summary>How the three differences follow, step by step.</summary>
-    /// <returns>The derivation; CIEDE2000 is its part.</returns>
+    /// <summary>ΔE CMC(l:c).</summary>
+    /// <param name="lightness">l, 0.1 to 10.</param>
+    /// <param name="chroma">c, 0.1 to 10.</param>
+    /// <returns>The difference.</returns>
+    /// <exception cref="ArgumentOutOfRangeException">A weight is outside its range.</exception>
+    public double Cmc(double lightness, double chroma)
+    {
+        Bounds weights = Bounds.Between(0.1, 10, Measure.Number);
+        CmcKernel weight = new(Reference);
+        double l = DeltaL / (Guard.Within(lightness, weights, nameof(lightness)) * weight.SL);
+        double c = DeltaChroma / (Guard.Within(chroma, weights, nameof(chroma)) * weight.SC);
+        double h = DeltaHue / weight.SH;
+        return Math.Sqrt((l * l) + (c * c) + (h * h));
+    }
+
+    /// <summary>How the differences follow, step by step.</summary>
+    /// <returns>The derivation; CMC and CIEDE2000 are its parts.</returns>
     public Workings Workings()
     {
         WorkingStep deltaL = Difference("lightness difference", "ΔL*", "L*", Sample.L, Reference.L, DeltaL);
@@ -106,8 +140,33 @@ public sealed record ColourDifference
             Cie94,
             Measure.Number,
             Cie1994);
+        WorkingStep textile = new(
+            "CIE 1994 colour difference, textiles",
+            "ΔE*_94t",
+            Expression.Sqrt(Expression.Square(deltaL.Result() / 2) + Expression.Square(deltaC.Result() / (1 + (0.048 * chroma))) + Expression.Square(hue.Result() / (1 + (0.014 * chroma)))),
+            Cie94Textile,
+            Measure.Number,
+            Cie1994);
+        WorkingStep[] weights = new CmcKernel(Reference).Steps(Reference, chroma, Cmc1984);
+        Workings cmc = new(
+            "CMC",
+            [
+                .. weights,
+                CmcStep("CMC(2:1) colour difference", "ΔE_CMC21", 2, Cmc21),
+                CmcStep("CMC(1:1) colour difference", "ΔE_CMC11", 1, Cmc11),
+            ]);
         Workings ciede = new("CIEDE2000", ColourFormulas.Ciede2000(Reference, Sample, new ColourKernel(Reference, Sample)));
-        return new Workings("Colour difference", [deltaL, deltaA, deltaB, deltaC, e76, sc, sh, hue, e94], [ciede]);
+        return new Workings("Colour difference", [deltaL, deltaA, deltaB, deltaC, e76, sc, sh, hue, e94, textile], [cmc, ciede]);
+
+        WorkingStep CmcStep(string name, string symbol, double l, double value) => new(
+            name,
+            symbol,
+            Expression.Sqrt(
+                Expression.Square(deltaL.Result() / (l * weights[0].Result())) + Expression.Square(deltaC.Result() / weights[1].Result())
+                    + Expression.Square(hue.Result() / weights[4].Result())),
+            value,
+            Measure.Number,
+            Cmc1984);
     }
 
     /// <summary>The CIEDE2000 and the CIE 1976 difference in one line.</summary>

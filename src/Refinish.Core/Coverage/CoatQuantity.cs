@@ -13,8 +13,10 @@ namespace Refinish.Coverage;
 /// The residue w of cup, hose and filter is commonly 5 to 15 % (common practice, no source).
 /// </remarks>
 /// <example><code>
-/// CoatQuantity coat = new(Area.FromSquareFeet(27.69), layer, gun, residue: Ratio.FromPercent(10));
-/// double millilitres = coat.PouredVolume.Milliliters;
+/// CoatingLayer layer = new(GenericCatalogue.EpoxyPrimer, Length.FromMicrometers(30), coats: 1, Ratio.FromPercent(10));
+/// SprayGun gun = new() { FluidRate = VolumeFlow.FromMillilitersPerMinute(160), TransferEfficiency = Ratio.FromPercent(60) };
+/// CoatQuantity coat = new(Area.FromSquareMeters(2.57), layer, gun, residue: Ratio.FromPercent(8));
+/// Volume poured = coat.PouredVolume;      // 341.43 mL = 2.57 m² × 30 µm × 1.1 / 0.45 / 0.60 / 0.92
 /// </code></example>
 public sealed record CoatQuantity
 {

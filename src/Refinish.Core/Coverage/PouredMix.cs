@@ -11,7 +11,7 @@ namespace Refinish.Coverage;
 /// <example><code>
 /// PouredMix cup = new(GenericCatalogue.AcrylicUrethaneTopcoat, Volume.FromMilliliters(550), Ratio.FromPercent(10));
 /// double a = cup.BaseVolume.Milliliters;      // 400
-/// double onScale = cup.ScaleAfterHardener.Grams;   // 400 × 1.20 + 100 × 1.05 = 585
+/// double onScale = cup.ScaleAfterHardener.Grams;   // 585 = 400 × 1.20 + 100 × 1.05
 /// </code></example>
 public sealed record PouredMix
 {
@@ -24,14 +24,14 @@ public sealed record PouredMix
     /// <summary>Divides a cup into its components.</summary>
     /// <param name="product">The product.</param>
     /// <param name="total">Reduced volume in the cup, more than 0 and at most 100 L.</param>
-    /// <param name="reducer">Reducer per volume of mixed product, 0 to the product's maximum.</param>
+    /// <param name="reducer">Reducer per volume of mixed product, from the product's minimum to its maximum.</param>
     /// <exception cref="ArgumentOutOfRangeException">An argument is outside its range, or the product's data contradict each other.</exception>
     public PouredMix(CoatingProduct product, Volume total, Ratio reducer)
     {
         Product = Guard.NotNull(product, nameof(product));
         product.CheckConsistency();
         this.total = Guard.Within(total, Bounds.Positive(Measure.Liquid, 0.1), nameof(total));
-        this.reducer = Guard.Within(reducer, Bounds.NotNegative(Measure.Percent, product.MaximumReducer.DecimalFractions), nameof(reducer));
+        this.reducer = Guard.Within(reducer, Bounds.Between(product.MinimumReducer.DecimalFractions, product.MaximumReducer.DecimalFractions, Measure.Percent), nameof(reducer));
     }
 
     /// <summary>The product.</summary>

@@ -34,6 +34,9 @@ public sealed record CureClock
 {
     private readonly EquivalentAge age;
 
+    // The age of each stage by its own law, where a table tells it.
+    private readonly ValueList<EquivalentAge?> stages = ValueList<EquivalentAge?>.Empty;
+
     /// <summary>Takes the times, the temperatures and the instant of application.</summary>
     /// <param name="times">The data sheet's times.</param>
     /// <param name="history">The temperatures of the coated surface.</param>
@@ -50,13 +53,31 @@ public sealed record CureClock
         age = new EquivalentAge(history, shift ?? TemperatureShift.Doubling(Times.RatePerTenKelvin), Times.ReferenceTemperature);
     }
 
+    private CureClock(CureTableFit table, TemperatureHistory history, DateTimeOffset applied, double reference)
+        : this(table.Times(reference), history, applied, table.CommonShift) =>
+        stages = new ValueList<EquivalentAge?>(
+            Enumerable.Range(0, (int)CureStage.FullCure + 1).Select(i => (CureStage)i).Select(stage => table.FitOf(stage) is CureTimeFit fit ? new EquivalentAge(history, fit.Shift, age.Reference) : null));
+
+    /// <summary>The stages of a data sheet's table as instants, each stage by its own law.</summary>
+    /// <param name="table">The table.</param>
+    /// <param name="history">The temperatures of the coated surface.</param>
+    /// <param name="applied">When the application of the coat ended; within the history.</param>
+    /// <returns>The stages; their <see cref="Times"/> are those in the middle of the table's range.</returns>
+    /// <exception cref="ArgumentNullException">An argument is missing.</exception>
+    /// <exception cref="ArgumentOutOfRangeException"><paramref name="applied"/> is outside the history.</exception>
+    public static CureClock FromFit(CureTableFit table, TemperatureHistory history, DateTimeOffset applied)
+    {
+        Guard.NotNull(table, nameof(table));
+        return new CureClock(table, history, applied, (table.Coldest.Kelvins + table.Warmest.Kelvins) / 2);
+    }
+
     /// <summary>The data sheet's times.</summary>
     public CureTimes Times { get; }
 
     /// <summary>The temperatures.</summary>
     public TemperatureHistory History => age.History;
 
-    /// <summary>The law.</summary>
+    /// <summary>The law; of a table, the one common to all its rows.</summary>
     public TemperatureShift Shift => age.Shift;
 
     /// <summary>When the application of the coat ended.</summary>
@@ -71,8 +92,8 @@ public sealed record CureClock
         get
         {
             (double lowest, double highest) = Extremes();
-            DateTimeOffset? end = age.InstantOf(Applied, Times.FullCure) ?? History.End;
-            double? gained = end is DateTimeOffset known ? age.Between(Applied, known).TotalSeconds : null;
+            DateTimeOffset? end = AgeOf(CureStage.FullCure).InstantOf(Applied, Times.FullCure) ?? History.End;
+            double? gained = end is DateTimeOffset known ? AgeOf(CureStage.FullCure).Between(Applied, known).TotalSeconds : null;
             return new ValueList<LimitComparison>(
             [
                 .. CureForecast.ProductRange(Times, lowest, highest),
@@ -92,41 +113,41 @@ public sealed record CureClock
     public bool IsComplete => Checks.All(check => check.Outcome == ComparisonOutcome.Within);
 
     /// <summary>Dry enough to touch lightly; <see langword="null"/> when it cannot be told.</summary>
-    public DateTimeOffset? TouchDry => Reached(Times.TouchDry);
+    public DateTimeOffset? TouchDry => Reached(CureStage.TouchDry, Times.TouchDry);
 
     /// <summary>The next coat may go on from here; <see langword="null"/> when it cannot be told.</summary>
-    public DateTimeOffset? RecoatOpens => Reached(Times.RecoatOpens);
+    public DateTimeOffset? RecoatOpens => Reached(CureStage.RecoatOpens, Times.RecoatOpens);
 
     /// <summary>
     /// The next coat has to be on by here, else abrade; <see langword="null"/> when the product's window stays open
     /// (<see cref="CureTimes.RecoatCloses"/> is <see langword="null"/> too) and when it cannot be told.
     /// </summary>
-    public DateTimeOffset? RecoatCloses => Times.RecoatCloses is TimeSpan closes ? Reached(closes) : null;
+    public DateTimeOffset? RecoatCloses => Times.RecoatCloses is TimeSpan closes ? Reached(CureStage.RecoatCloses, closes) : null;
 
     /// <summary>Water may run on it from here; <see langword="null"/> when it cannot be told.</summary>
-    public DateTimeOffset? WaterService => Reached(Times.WaterService);
+    public DateTimeOffset? WaterService => Reached(CureStage.WaterService, Times.WaterService);
 
     /// <summary>Fully cured; <see langword="null"/> when it cannot be told.</summary>
-    public DateTimeOffset? FullCure => Reached(Times.FullCure);
+    public DateTimeOffset? FullCure => Reached(CureStage.FullCure, Times.FullCure);
 
     /// <summary>How each instant follows, as time since application.</summary>
     /// <returns>The derivation, with one part for each stage that has an instant.</returns>
     public Workings Workings()
     {
         List<Workings> parts = [];
-        Add("Touch dry", Times.TouchDry);
-        Add("Recoat window opens", Times.RecoatOpens);
-        Add("Recoat window closes", Times.RecoatCloses);
-        Add("Water may run", Times.WaterService);
-        Add("Fully cured", Times.FullCure);
+        Add("Touch dry", CureStage.TouchDry, Times.TouchDry);
+        Add("Recoat window opens", CureStage.RecoatOpens, Times.RecoatOpens);
+        Add("Recoat window closes", CureStage.RecoatCloses, Times.RecoatCloses);
+        Add("Water may run", CureStage.WaterService, Times.WaterService);
+        Add("Fully cured", CureStage.FullCure, Times.FullCure);
         (double lowest, double highest) = Extremes();
         return new Workings("Stages of cure", CureForecast.ProductRange(Times, lowest, highest).Select(CuringSteps.Margin), parts);
 
-        void Add(string title, TimeSpan? stage)
+        void Add(string title, CureStage stage, TimeSpan? time)
         {
-            if (stage is TimeSpan needed && Reached(needed) is not null)
+            if (time is TimeSpan needed && Reached(stage, needed) is not null)
             {
-                parts.Add(new Workings(title, age.WorkingsOfInstant(Applied, needed).Steps));
+                parts.Add(new Workings(title, AgeOf(stage).WorkingsOfInstant(Applied, needed).Steps));
             }
         }
     }
@@ -139,9 +160,11 @@ public sealed record CureClock
     private static string Text(DateTimeOffset? instant) =>
         instant is DateTimeOffset known ? known.UtcDateTime.ToString("yyyy-MM-dd HH:mm'Z'", System.Globalization.CultureInfo.InvariantCulture) : "not known";
 
-    private DateTimeOffset? Reached(TimeSpan stage)
+    private EquivalentAge AgeOf(CureStage stage) => stages.Count == 0 ? age : stages[(int)stage] ?? age;
+
+    private DateTimeOffset? Reached(CureStage stage, TimeSpan time)
     {
-        DateTimeOffset? instant = age.InstantOf(Applied, stage);
+        DateTimeOffset? instant = AgeOf(stage).InstantOf(Applied, time);
         return instant is DateTimeOffset known && LeavesRange() is var left && (left is null || known <= left) ? known : null;
     }
 
@@ -161,7 +184,7 @@ public sealed record CureClock
 
     private (double Lowest, double Highest) Extremes()
     {
-        long end = age.InstantOf(Applied, Times.FullCure) is DateTimeOffset cured ? cured.UtcTicks - Applied.UtcTicks : long.MaxValue;
+        long end = AgeOf(CureStage.FullCure).InstantOf(Applied, Times.FullCure) is DateTimeOffset cured ? cured.UtcTicks - Applied.UtcTicks : long.MaxValue;
         double lowest = double.PositiveInfinity;
         double highest = double.NegativeInfinity;
         foreach ((long begin, double kelvins) in Stretches())

@@ -48,6 +48,18 @@ public sealed record CureForecast
         Shift = shift ?? TemperatureShift.Doubling(Times.RatePerTenKelvin);
     }
 
+    /// <summary>The times of a data sheet's table at the temperature of the site, each stage by its own law.</summary>
+    /// <param name="table">The table.</param>
+    /// <param name="site">Temperature of the coated surface and of the mix, −20 to 60 °C.</param>
+    /// <returns>The forecast, its <see cref="Times"/> those at the site; outside the table's range one that has no times and says how far it is off.</returns>
+    /// <exception cref="ArgumentNullException"><paramref name="table"/> is missing.</exception>
+    /// <exception cref="ArgumentOutOfRangeException">The temperature is outside its range.</exception>
+    public static CureForecast FromFit(CureTableFit table, Temperature site)
+    {
+        double t = Guard.Within(site, TemperatureShift.Thermometer, nameof(site));
+        return new CureForecast(Guard.NotNull(table, nameof(table)).Times(table.Nearest(t)), site, table.CommonShift);
+    }
+
     /// <summary>The data sheet's times.</summary>
     public CureTimes Times { get; }
 

@@ -31,7 +31,8 @@ public sealed record EquivalentAge
     private static readonly Source Sum = Source.Derived("rates add up over time");
 
     private readonly double reference;
-    private readonly ValueList<double> rates;
+    // Follow from the three inputs, which equality compares.
+    private readonly double[] rates;
 
     /// <summary>Takes the history, the law and the reference.</summary>
     /// <param name="history">The temperatures.</param>
@@ -45,12 +46,8 @@ public sealed record EquivalentAge
         Shift = Guard.NotNull(shift, nameof(shift));
         this.reference = Guard.Within(reference, TemperatureShift.Thermometer, nameof(reference));
         double[] factors = new double[history.List.Count];
-        for (int i = 0; i < factors.Length; i++)
-        {
-            factors[i] = shift.Factor(history.List[i].Kelvins, this.reference);
-        }
-
-        rates = new ValueList<double>(factors);
+        shift.Factors(history.Kelvins, this.reference, factors);
+        rates = factors;
     }
 
     /// <summary>The temperatures.</summary>
@@ -61,6 +58,15 @@ public sealed record EquivalentAge
 
     /// <summary>The temperature whose hours are counted.</summary>
     public Temperature Reference => Temperature.FromKelvins(reference);
+
+    /// <summary>Whether history, law and reference are equal.</summary>
+    /// <param name="other">The age to compare with.</param>
+    /// <returns><see langword="true"/> when they are.</returns>
+    public bool Equals(EquivalentAge? other) =>
+        other is not null && reference == other.reference && Shift.Equals(other.Shift) && History.Equals(other.History);
+
+    /// <inheritdoc/>
+    public override int GetHashCode() => unchecked((History.GetHashCode() * 31) + (Shift.GetHashCode() * 17) + reference.GetHashCode());
 
     /// <summary>The age that a film gains between two instants.</summary>
     /// <param name="from">When it begins to count, within the history.</param>
@@ -161,7 +167,7 @@ public sealed record EquivalentAge
     {
         double gained = 0;
         long begin = first;
-        for (int i = History.SegmentAt(first); i < rates.Count; i++)
+        for (int i = History.SegmentAt(first); i < rates.Length; i++)
         {
             long end = History.EndOf(i);
             double whole = (end - begin) / (double)TimeSpan.TicksPerSecond * rates[i];

@@ -26,6 +26,9 @@ public sealed record TemperatureHistory
     // Ticks from the start to the end of each stretch.
     private readonly ValueList<long> ends;
 
+    // The temperatures side by side, for the loops that run over a long log.
+    private readonly ValueList<double> kelvins;
+
     /// <summary>Makes a history.</summary>
     /// <param name="start">When it begins.</param>
     /// <param name="segments">The stretches in order, at least one.</param>
@@ -39,15 +42,18 @@ public sealed record TemperatureHistory
         LastHoldsOn = lastHoldsOn;
         long room = DateTime.MaxValue.Ticks - start.UtcTicks;
         long[] elapsed = new long[this.segments.Count];
+        double[] temperatures = new double[elapsed.Length];
         long end = 0;
         for (int i = 0; i < elapsed.Length; i++)
         {
             end += this.segments[i].Duration.Ticks;
             elapsed[i] = end;
+            temperatures[i] = this.segments[i].Kelvins;
             Guard.Rule(end <= room, nameof(segments), end / (double)TimeSpan.TicksPerSecond, Measure.Hours, "stretches that end before the year 10000");
         }
 
         ends = new ValueList<long>(elapsed);
+        kelvins = new ValueList<double>(temperatures);
     }
 
     /// <summary>When it begins.</summary>
@@ -64,6 +70,8 @@ public sealed record TemperatureHistory
 
     internal ValueList<TemperatureSegment> List => segments;
 
+    internal ValueList<double> Kelvins => kelvins;
+
     internal long KnownTicks => ends[ends.Count - 1];
 
     /// <summary>One temperature from an instant on, for ever.</summary>
@@ -73,6 +81,46 @@ public sealed record TemperatureHistory
     /// <exception cref="ArgumentOutOfRangeException">The temperature is outside its range.</exception>
     public static TemperatureHistory Constant(DateTimeOffset start, Temperature temperature) =>
         new(start, [new TemperatureSegment(TimeSpan.FromHours(1), temperature)], true);
+
+    /// <summary>
+    /// A temperature that swings about a mean once in 24 hours, T = mean + amplitude cos(2π (t − t_warmest) / 24 h), cut into stretches at the temperature of their middle.
+    /// </summary>
+    /// <remarks>Over whole days the stretches give the age of the smooth curve to the last digits, as equal steps do for anything periodic.</remarks>
+    /// <param name="start">When it begins.</param>
+    /// <param name="duration">How long, a whole number of steps, at most 366 days.</param>
+    /// <param name="mean">The mean temperature.</param>
+    /// <param name="amplitude">How far it swings to either side, 0 to 40 K; mean and swing have to stay within −20 to 60 °C.</param>
+    /// <param name="warmest">An instant at which it is warmest, of any day.</param>
+    /// <param name="step">Length of a stretch, 1 minute to 6 hours; 15 minutes when omitted.</param>
+    /// <returns>The history, which ends after the last stretch.</returns>
+    /// <exception cref="ArgumentOutOfRangeException">An argument is outside its range.</exception>
+    /// <example><code>
+    /// DateTimeOffset start = new(2026, 3, 3, 17, 0, 0, TimeSpan.FromHours(-5));
+    /// TemperatureHistory spring = TemperatureHistory.Diurnal(
+    ///     start, TimeSpan.FromDays(7), Temperature.FromDegreesCelsius(16), TemperatureDelta.FromKelvins(4), start.AddHours(-2));
+    /// </code></example>
+    public static TemperatureHistory Diurnal(
+        DateTimeOffset start, TimeSpan duration, Temperature mean, TemperatureDelta amplitude, DateTimeOffset warmest, TimeSpan? step = null)
+    {
+        double middle = Guard.Within(mean, TemperatureShift.Thermometer, nameof(mean));
+        double swing = Guard.Within(amplitude, Bounds.NotNegative(Measure.TemperatureDifference, 40), nameof(amplitude));
+        Guard.Rule(
+            middle - swing >= TemperatureShift.Thermometer.Minimum && middle + swing <= TemperatureShift.Thermometer.Maximum,
+            nameof(amplitude), swing, Measure.TemperatureDifference, "a swing that stays within " + TemperatureShift.Thermometer);
+        TimeSpan each = step ?? TimeSpan.FromTicks(15 * TimeSpan.TicksPerMinute);
+        Guard.Within(each, Bounds.Between(60, 6 * 3600, Measure.Hours), nameof(step));
+        Guard.Within(duration, Bounds.Positive(Measure.Hours, 366.0 * 24 * 3600), nameof(duration));
+        Guard.Rule(duration.Ticks % each.Ticks == 0, nameof(duration), duration.TotalSeconds, Measure.Hours, "a whole number of steps");
+        double phase = (start.UtcTicks - warmest.UtcTicks) % TimeSpan.TicksPerDay / (double)TimeSpan.TicksPerDay;
+        double part = each.Ticks / (double)TimeSpan.TicksPerDay;
+        TemperatureSegment[] stretches = new TemperatureSegment[duration.Ticks / each.Ticks];
+        for (int i = 0; i < stretches.Length; i++)
+        {
+            stretches[i] = new TemperatureSegment(each, Temperature.FromKelvins(middle + (swing * Math.Cos(2 * Math.PI * (phase + ((i + 0.5) * part))))));
+        }
+
+        return new TemperatureHistory(start, stretches);
+    }
 
     /// <summary>The temperature at an instant; at a change, that of the stretch that begins.</summary>
     /// <param name="instant">From the start to the end of the history; the end itself belongs to the last stretch.</param>

@@ -77,6 +77,37 @@ public sealed record TemperatureShift
         ? "Arrhenius, " + Measure.MolarEnergy.Format(activationEnergy)
         : "rate × " + Figures.Significant(ratePerTenKelvin) + " for ten kelvins";
 
+    /// <summary>
+    /// The rates of many stretches. The logarithm of the law is linear in T or in 1/T, and a log moves little from line to line: near the last exponential
+    /// taken, seven terms of its series give the next to the last digit.
+    /// </summary>
+    internal void Factors(ValueList<double> kelvins, double reference, double[] rates)
+    {
+        double scale = IsArrhenius ? activationEnergy / CuringKernel.GasConstant : Math.Log(ratePerTenKelvin) / 10;
+        double origin = IsArrhenius ? 1 / reference : reference;
+        bool arrhenius = IsArrhenius;
+        double anchor = double.NaN;
+        double anchored = 0;
+        for (int i = 0; i < rates.Length; i++)
+        {
+            double t = kelvins[i];
+            double x = arrhenius ? scale * (origin - (1 / t)) : scale * (t - origin);
+            double d = x - anchor;
+
+            // The first term left out is d⁷/5040, below 2e-18. NaN takes the other branch.
+            if (Math.Abs(d) < 0.01)
+            {
+                rates[i] = anchored * (1 + (d * (1 + (d * (0.5 + (d * ((1.0 / 6) + (d * ((1.0 / 24) + (d * ((1.0 / 120) + (d * (1.0 / 720)))))))))))));
+            }
+            else
+            {
+                anchor = x;
+                anchored = Math.Exp(x);
+                rates[i] = anchored;
+            }
+        }
+    }
+
     internal double Factor(double t, double reference) =>
         IsArrhenius ? CuringKernel.Arrhenius(activationEnergy, t, reference) : CuringKernel.PowerLaw(ratePerTenKelvin, t, reference);
 

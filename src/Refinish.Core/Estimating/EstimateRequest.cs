@@ -65,6 +65,12 @@ public sealed record EstimateRequest
         init => discount = Money.Fraction(value, Bounds.NotNegative(Measure.Percent, 1), nameof(Discount));
     }
 
+    /// <summary>
+    /// Whether the target margin is to be left over everything, options at a fixed price and discount included. The net price is then the least amount
+    /// of whole cents that leaves it. Otherwise the margin is put on what has no fixed price, and the discount comes out of it.
+    /// </summary>
+    public bool HoldMargin { get; init; }
+
     internal decimal DiscountFraction => discount;
 
     /// <summary>Fixtures and hours.</summary>

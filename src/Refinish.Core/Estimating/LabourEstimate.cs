@@ -1,6 +1,7 @@
 using System;
 using System.Collections.Generic;
 using System.Linq;
+using UnitsNet;
 
 namespace Refinish.Estimating;
 
@@ -17,7 +18,7 @@ public sealed record LabourEstimate
 {
     /// <summary>Adds up the hours.</summary>
     /// <param name="tasks">The tasks of the job.</param>
-    /// <param name="difficulty">Factor for an occupied home, stairs, no window; 1 unless given; 0.5 to 3.</param>
+    /// <param name="difficulty">Factor on the work at the site, for an occupied home, stairs, no window; 1 unless given; 0.5 to 3.</param>
     /// <param name="crew">People at work, 1 to 100.</param>
     /// <exception cref="ArgumentException">A task is missing.</exception>
     /// <exception cref="ArgumentNullException"><paramref name="tasks"/> is missing.</exception>
@@ -50,6 +51,27 @@ public sealed record LabourEstimate
     /// <summary>Standard deviation by the variance of the beta distribution (µ − a)(b − µ)/7, tasks independent.</summary>
     public TimeSpan BetaPertDeviation => Durations.FromHours(Math.Sqrt(Lines.Sum(line => line.HourRange.BetaPertVariance)));
 
+    /// <summary>Standard deviation of the sum when every two tasks are equally correlated: √(Σσ² + ρ((Σσ)² − Σσ²)).</summary>
+    /// <param name="reading">How the three points are read, and so which variance is meant.</param>
+    /// <param name="correlation">Correlation ρ between every two tasks, 0 to 100 %; at 100 % all are slow on the same day.</param>
+    /// <returns>The standard deviation.</returns>
+    /// <exception cref="ArgumentOutOfRangeException">An argument is outside its range.</exception>
+    public TimeSpan Deviation(ThreePointReading reading, Ratio correlation)
+    {
+        Guard.Defined(reading, nameof(reading));
+        double rho = Guard.Within(correlation, Bounds.NotNegative(Measure.Percent, 1), nameof(correlation));
+        double sum = 0;
+        double squares = 0;
+        foreach (LabourLine line in Lines)
+        {
+            double deviation = line.HourRange.As(reading).StandardDeviation;
+            sum += deviation;
+            squares += deviation * deviation;
+        }
+
+        return Durations.FromHours(Math.Sqrt(squares + (rho * ((sum * sum) - squares))));
+    }
+
     private double MeanHours => Lines.Sum(line => line.HourRange.Mean);
 
     /// <summary>How the hours follow.</summary>
@@ -67,8 +89,7 @@ public sealed record LabourEstimate
         Source independent = Source.Derived("variances of independent tasks add up");
         WorkingStep sum = new("mean hours of one person", "t", Expression.Sum(steps.Select(step => step.Result())), MeanHours * 3600, Measure.Hours, Source.Derived("means add up"));
         Expression classic = Expression.Sqrt(Expression.Sum(Lines.Select(line => Expression.Square((Hour("b", line.HourRange.Maximum) - Hour("a", line.HourRange.Minimum)) / 6))));
-        Expression beta = Expression.Sqrt(Expression.Sum(Lines.Select(line =>
-            (Hour("µ", line.HourRange.Mean) - Hour("a", line.HourRange.Minimum)) * (Hour("b", line.HourRange.Maximum) - Hour("µ", line.HourRange.Mean)) / 7)));
+        Expression beta = Expression.Sqrt(Expression.Sum(Lines.Select(line => BetaVariance(line.HourRange))));
         steps.Add(sum);
         steps.Add(new("hours on the clock", "t_c", sum.Result() / Expression.Quantity("N", Crew, Measure.Number), MeanHours / Crew * 3600, Measure.Hours, Source.Derived("work shared evenly")));
         steps.Add(new("standard deviation, classic PERT", "σ_P", classic, Math.Sqrt(Lines.Sum(line => line.HourRange.ClassicVariance)) * 3600, Measure.Hours, independent));
@@ -80,6 +101,15 @@ public sealed record LabourEstimate
     /// <returns>Text such as <c>6.2 h of labour, standard deviation 0.41 h (beta-PERT)</c>.</returns>
     public override string ToString() =>
         Measure.Hours.Format(MeanHours * 3600, figures: 3) + " of labour, standard deviation " + Measure.Hours.Format(BetaPertDeviation.TotalSeconds, figures: 2) + " (beta-PERT)";
+
+    // (µ − a)(b − µ)/7 with the mean written out, so that exact hours give zero to the last digit.
+    private static Expression BetaVariance(ThreePoint hours)
+    {
+        Expression a = Hour("a", hours.Minimum);
+        Expression m = Hour("m", hours.Mode);
+        Expression b = Hour("b", hours.Maximum);
+        return ((4 * (m - a)) + (b - a)) / 6 * (((4 * (b - m)) + (b - a)) / 6) / 7;
+    }
 
     private static Expression Hour(string symbol, double hours) => Expression.Quantity(symbol, hours * 3600, Measure.Hours);
 }

@@ -1,5 +1,6 @@
 using System;
 using Refinish.Substrates;
+using UnitsNet;
 
 namespace Refinish.Estimating;
 
@@ -20,6 +21,9 @@ namespace Refinish.Estimating;
 /// </code></example>
 public sealed record LabourStandard
 {
+    private readonly double oncePerVisit;
+    private readonly double fromSize;
+
     /// <summary>Code, such as "L-31".</summary>
     /// <exception cref="ArgumentException">Empty.</exception>
     public required string Code
@@ -68,6 +72,28 @@ public sealed record LabourStandard
         init => field = Guard.Named(value, nameof(Unit));
     } = "each";
 
+    /// <summary>
+    /// Part of the hours per unit that is done once for all units of a visit, 0 to 100 %: hanging the door, laying the duct, clearing the cart; none when
+    /// left out. The second tub in a bathroom takes that much less.
+    /// </summary>
+    /// <exception cref="ArgumentOutOfRangeException">Outside the range.</exception>
+    public Ratio OncePerVisit
+    {
+        get => Ratio.FromDecimalFractions(oncePerVisit);
+        init => oncePerVisit = Guard.Within(value, Bounds.NotNegative(Measure.Percent, 1), nameof(OncePerVisit));
+    }
+
+    /// <summary>
+    /// Size of a defect from which this standard is taken rather than one for smaller ones of its kind: the diameter of a chip, spot or burn, the length
+    /// of a patch or crack; 0 to 5 m; zero when left out.
+    /// </summary>
+    /// <exception cref="ArgumentOutOfRangeException">Outside the range.</exception>
+    public Length FromSize
+    {
+        get => Length.FromMeters(fromSize);
+        init => fromSize = Guard.Within(value, Bounds.NotNegative(Measure.Length, 5), nameof(FromSize));
+    }
+
     /// <summary>The kind of defect that this step mends; <see langword="null"/> when it belongs to every job.</summary>
     /// <exception cref="ArgumentOutOfRangeException">Not a named value.</exception>
     public DefectKind? Repairs
@@ -76,12 +102,17 @@ public sealed record LabourStandard
         init => field = value is DefectKind kind ? Guard.Defined(kind, nameof(Repairs)) : null;
     }
 
+    /// <summary>Whether the work is done at the site, where an occupied home, stairs or a missing window slow it down; <see langword="true"/> when left out. Driving is not.</summary>
+    public bool IsOnSite { get; init; } = true;
+
     /// <summary>Where the hours come from.</summary>
     public required Source Source
     {
         get;
         init => field = Guard.NotNull(value, nameof(Source));
     }
+
+    internal double OncePerVisitFraction => oncePerVisit;
 
     /// <summary>Code and description.</summary>
     /// <returns>One line of text.</returns>

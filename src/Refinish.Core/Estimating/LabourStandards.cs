@@ -2,6 +2,7 @@ using System;
 using System.Collections.Generic;
 using System.Linq;
 using Refinish.Substrates;
+using UnitsNet;
 
 namespace Refinish.Estimating;
 
@@ -11,7 +12,7 @@ public static class LabourStandards
     private static readonly Source Invented = Source.Invented("hours for a five-foot tub and a crew of one, from memory of usual practice; replace by own time sheets");
 
     /// <summary>Travel there and back and loading, for each trip.</summary>
-    public static LabourStandard Travel { get; } = PerUnit("L-01", "travel and loading, there and back", "trip", 0.75, 1.0, 2.0);
+    public static LabourStandard Travel { get; } = PerUnit("L-01", "travel and loading, there and back", "trip", 0.75, 1.0, 2.0) with { IsOnSite = false };
 
     /// <summary>Setting up the exhaust, protecting the room and masking, for each fixture.</summary>
     public static LabourStandard Setup { get; } = PerUnit("L-10", "set up exhaust, protect and mask", "fixture", 0.5, 0.75, 1.25);
@@ -51,6 +52,7 @@ public static class LabourStandards
     [
         Travel, Setup, Clear, Clean, Key, RepairSetup, Tack, Promote, Prime, Topcoat, Demask, Return,
         Repair("L-31", "fill and sand a chip", DefectKind.Chip, "each", 0.06, 0.08, 0.15),
+        Repair("L-44", "fill and sand a chip of 25 mm (1 in) or more", DefectKind.Chip, "each", 0.1, 0.15, 0.3) with { FromSize = Length.FromMillimeters(25) },
         Repair("L-32", "fill and sand a worn patch", DefectKind.WornPatch, "each", 0.15, 0.2, 0.35),
         Repair("L-33", "grind, spot prime and fill a rust spot", DefectKind.RustSpot, "each", 0.2, 0.25, 0.4),
         Repair("L-34", "open, reinforce and fill a crack", DefectKind.Crack, "m", 0.8, 1.0, 1.5, each: 0.25),
@@ -59,6 +61,7 @@ public static class LabourStandards
         Repair("L-37", "rake out and replace grout", DefectKind.GroutFailure, "m", 0.1, 0.15, 0.3),
         Repair("L-38", "fix a loose tile again", DefectKind.LooseTiles, "tile", 0.15, 0.25, 0.5),
         Repair("L-39", "cut out and fill a burn", DefectKind.Burn, "each", 0.15, 0.25, 0.4),
+        Repair("L-45", "clean out, fill and sand pitting", DefectKind.Pitting, "m²", 0.8, 1.2, 2.0, each: 0.1),
         Repair("L-42", "abrade and seal crazing", DefectKind.Crazing, "each", 0.15, 0.2, 0.3),
     ]);
 
@@ -73,7 +76,7 @@ public static class LabourStandards
     /// <exception cref="ArgumentNullException"><paramref name="defects"/> is missing.</exception>
     public static IReadOnlyList<LabourTask> ForDefects(IReadOnlyList<Defect> defects, IReadOnlyList<LabourStandard>? standards = null) =>
         new ValueList<LabourTask>(Guard.List(defects, nameof(defects))
-            .Select(defect => (Defect: defect, Standard: Find(defect.Kind, standards)))
+            .Select(defect => (Defect: defect, Standard: Find(defect, standards)))
             .Where(pair => pair.Standard is not null)
             .Select(pair => new LabourTask(pair.Standard!, units: Units(pair.Defect))));
 
@@ -84,16 +87,31 @@ public static class LabourStandards
     /// <exception cref="ArgumentException">An entry is missing.</exception>
     /// <exception cref="ArgumentNullException"><paramref name="defects"/> is missing.</exception>
     public static IReadOnlyList<Defect> WithoutStandard(IReadOnlyList<Defect> defects, IReadOnlyList<LabourStandard>? standards = null) =>
-        new ValueList<Defect>(Guard.List(defects, nameof(defects)).Where(defect => Find(defect.Kind, standards) is null));
+        new ValueList<Defect>(Guard.List(defects, nameof(defects)).Where(defect => Find(defect, standards) is null));
 
-    private static LabourStandard? Find(DefectKind kind, IReadOnlyList<LabourStandard>? standards) =>
-        (standards ?? Generic).FirstOrDefault(standard => standard.Repairs == kind);
+    // The standard for the largest size that the defect reaches; the first among equals.
+    private static LabourStandard? Find(Defect defect, IReadOnlyList<LabourStandard>? standards) =>
+        (standards ?? Generic)
+            .Where(standard => standard.Repairs == defect.Kind && Size(defect) >= standard.FromSize.Meters)
+            .OrderByDescending(standard => standard.FromSize.Meters)
+            .FirstOrDefault();
+
+    private static double Size(Defect defect) => defect switch
+    {
+        Chip chip => chip.Diameter.Meters,
+        WornPatch patch => patch.Length.Meters,
+        RustSpot rust => rust.Diameter.Meters,
+        Burn burn => burn.Diameter.Meters,
+        Crack crack => crack.Length.Meters,
+        _ => 0,
+    };
 
     // What the unit of the generic standard for this kind counts.
     private static double Units(Defect defect) => defect switch
     {
         Crack crack => crack.Length.Meters,
         PeelingCoat coat => coat.Area.SquareMeters,
+        Pitting pitting => pitting.Area.SquareMeters,
         SiliconeResidue silicone => silicone.Joint.Meters,
         GroutFailure grout => grout.Joint.Meters,
         LooseTiles tiles => tiles.Count,

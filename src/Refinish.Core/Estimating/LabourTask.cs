@@ -35,8 +35,29 @@ public sealed record LabourTask
     /// <summary>How often it is done.</summary>
     public int Times { get; }
 
-    /// <summary>Hours of one person, without difficulty: (fixed + per area × area + per unit × units) × times; the parts of one task move together.</summary>
-    public ThreePoint Hours => (Standard.Fixed + (Standard.PerSquareMeter * area) + (Standard.PerUnit * Units)) * Times;
+    /// <summary>Identical fixtures on which all of this is repeated, 1 to 10 000; 1 when left out.</summary>
+    /// <exception cref="ArgumentOutOfRangeException">Outside the range.</exception>
+    public int Repeats
+    {
+        get;
+        init => field = Guard.Count(value, 1, LearningCurve.MostRepeats, nameof(Repeats));
+    } = 1;
+
+    /// <summary>How the repeats get faster; <see langword="null"/>, not at all, when left out.</summary>
+    public LearningCurve? Learning { get; init; }
+
+    /// <summary>
+    /// Hours of one person, without difficulty: (fixed + per area × area + per unit × units) × times × repeats; the parts of one task move together.
+    /// Units beyond the first leave out what is <see cref="LabourStandard.OncePerVisit"/>; with <see cref="Learning"/> repeats count as its total.
+    /// </summary>
+    public ThreePoint Hours => (Standard.Fixed + (Standard.PerSquareMeter * area) + (Standard.PerUnit * PaidUnits)) * (Times * PaidRepeats);
+
+    /// <summary>Part of the mean hours that goes by area.</summary>
+    internal double AreaShare => Hours.Mean > 0 ? Standard.PerSquareMeter.Mean * area * Times * PaidRepeats / Hours.Mean : 0;
+
+    private double PaidUnits => Units > 1 ? 1 + ((Units - 1) * (1 - Standard.OncePerVisitFraction)) : Units;
+
+    private double PaidRepeats => Learning?.Total(Repeats) ?? Repeats;
 
     /// <summary>The standard and the mean hours.</summary>
     /// <returns>One line of text.</returns>
@@ -47,7 +68,11 @@ public sealed record LabourTask
         Expression f = Expression.Quantity("t_0", Standard.Fixed.Mean * 3600, Measure.Hours);
         Expression a = Expression.Quantity("t_A", Standard.PerSquareMeter.Mean * 3600, Measure.Hours);
         Expression u = Expression.Quantity("t_u", Standard.PerUnit.Mean * 3600, Measure.Hours);
-        return (f + (a * Expression.Quantity("A", area, Measure.Area)) + (u * Expression.Quantity("n_u", Units, Measure.Number)))
-            * Expression.Quantity("n", Times, Measure.Number) * difficulty;
+        Expression n = Expression.Quantity("n_u", Units, Measure.Number);
+        Expression units = Units > 1 && Standard.OncePerVisitFraction > 0
+            ? 1 + ((n - 1) * (1 - Expression.Quantity("q", Standard.OncePerVisitFraction, Measure.Percent)))
+            : n;
+        Expression hours = (f + (a * Expression.Quantity("A", area, Measure.Area)) + (u * units)) * Expression.Quantity("n", Times, Measure.Number);
+        return (Repeats == 1 ? hours : hours * Expression.Quantity("T_n", PaidRepeats, Measure.Number)) * (Standard.IsOnSite ? difficulty : 1);
     }
 }

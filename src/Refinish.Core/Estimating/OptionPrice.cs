@@ -1,4 +1,5 @@
 using System;
+using System.Collections.Generic;
 
 namespace Refinish.Estimating;
 
@@ -36,6 +37,14 @@ public sealed record OptionPrice
 
     /// <summary>Fixed price of one unit; <see langword="null"/> when it is priced at the margin of the job.</summary>
     public decimal? Price { get; }
+
+    /// <summary>What can hurt with this option; nothing known when left out.</summary>
+    /// <exception cref="ArgumentException">An entry is missing.</exception>
+    public IReadOnlyList<Caution> Cautions
+    {
+        get;
+        init => field = Guard.List(value, nameof(Cautions));
+    } = ValueList<Caution>.Empty;
 
     /// <summary>Code and description.</summary>
     /// <returns>One line of text.</returns>

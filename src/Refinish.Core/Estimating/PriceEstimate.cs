@@ -10,6 +10,7 @@ namespace Refinish.Estimating;
 /// </summary>
 /// <remarks>
 /// cost = Σ cost lines; price at margin = cost of everything without a fixed price / (1 − margin), rounded once, plus the options at fixed price;
+/// or, with <see cref="EstimateRequest.HoldMargin"/>, so much that this margin is left over every cost after the discount;
 /// subtotal = the larger of that and the minimum charge; net = subtotal − discount; total = net + sales tax, rounded to the cash step.
 /// The lines for the customer carry the same quantities as the cost lines at rates that spread overhead, warranty and margin over them;
 /// a last line takes the cents that rounding leaves. Halves round away from zero.
@@ -45,7 +46,7 @@ public sealed record PriceEstimate
             return;
         }
 
-        decimal atMargin = book.TargetMargin.PriceFor(costs.MarkedUp);
+        decimal atMargin = costs.AtMargin(request);
         CustomerLines sold = new(costs, book, request, atMargin);
         Lines = new ValueList<EstimateLine>(sold.Lines);
         Cost = costs.Lines.Sum(line => line.Amount);
@@ -80,7 +81,7 @@ public sealed record PriceEstimate
     /// <summary>Sum of the cost lines; <see langword="null"/> when something is missing.</summary>
     public decimal? Cost { get; }
 
-    /// <summary>Price at the target margin with options at their fixed prices; <see langword="null"/> when something is missing.</summary>
+    /// <summary>Price at the target margin with options at their fixed prices, before discount; <see langword="null"/> when something is missing.</summary>
     public decimal? PriceAtMargin { get; }
 
     /// <summary>That, or the minimum charge when it is larger; <see langword="null"/> when something is missing.</summary>
@@ -94,6 +95,11 @@ public sealed record PriceEstimate
 
     /// <summary>What the customer pays; <see langword="null"/> when something is missing.</summary>
     public decimal? Total { get; }
+
+    /// <summary>What can hurt with the options ordered.</summary>
+    public IReadOnlyList<Caution> Cautions => new ValueList<Caution>(Request.Options
+        .SelectMany(order => Book.Options.Where(option => option.Code == order.Code).Take(1).SelectMany(option => option.Cautions))
+        .Distinct());
 
     /// <summary>Whether the minimum charge made the price.</summary>
     public bool MinimumChargeApplied => Subtotal > PriceAtMargin;
@@ -116,6 +122,13 @@ public sealed record PriceEstimate
         Measure.Money(Book.Currency),
         Source.Derived("a price below cost is a loss"),
         "raise the price, drop the discount or cut hours");
+
+    /// <summary>Cost of an hour of labour with burden; 0 when the wage is not known.</summary>
+    internal decimal BurdenedRate => costs.BurdenedRate ?? 0;
+
+    internal decimal DirectCost => costs.DirectCost;
+
+    internal decimal FixedCost => costs.FixedCost;
 
     /// <summary>How cost and price follow, line by line.</summary>
     /// <returns>The derivation; with a gap, only the cost lines that could be priced.</returns>

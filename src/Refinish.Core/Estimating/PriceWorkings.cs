@@ -1,3 +1,4 @@
+using System;
 using System.Collections.Generic;
 using System.Linq;
 
@@ -56,10 +57,25 @@ internal static class PriceWorkings
         Expression marked = Expression.Quantity("C_m", (double)costs.MarkedUp, money);
         Expression margin = Expression.Quantity("m", (double)estimate.Book.TargetMargin.Fraction, Measure.Percent);
         Expression options = Expression.Quantity("P_o", (double)costs.FixedPrice, money);
-        WorkingStep atMargin = Step("price at the target margin, with options at fixed price", "P", Expression.RoundToCents(marked / (1 - margin)) + options, estimate.PriceAtMargin, money, Source.Derived("margin is a share of the price"));
+        WorkingStep atMargin;
+        if (estimate.Request.HoldMargin)
+        {
+            // A thousand-millionth of a cent, so that an amount of whole cents does not round up by its last digit.
+            Expression cost = Expression.Quantity("C", (double)estimate.Cost!.Value, money);
+            WorkingStep least = Step("least net price that leaves the margin", "N_m", Expression.Ceiling((100 * cost / (1 - margin)) - 1e-7) / 100, costs.HeldNet, money, Source.Derived("margin is a share of the price; rounded up to cents"));
+            yield return least;
+            decimal before = Math.Max(costs.FixedPrice, costs.AtMargin(estimate.Request) + costs.FixedPrice);
+            Expression discountOf = Expression.Quantity("D", (double)(costs.HeldNet < before ? before - costs.HeldNet : 0), money);
+            atMargin = Step("price before the discount that leaves this after it, at least the options at fixed price", "P", Expression.Max(options, least.Result() + discountOf), estimate.PriceAtMargin, money, Source.Derived("the discount D is rounded to cents"));
+        }
+        else
+        {
+            atMargin = Step("price at the target margin, with options at fixed price", "P", Expression.RoundToCents(marked / (1 - margin)) + options, estimate.PriceAtMargin, money, Source.Derived("margin is a share of the price"));
+        }
+
         yield return atMargin;
-        Expression least = Expression.Quantity("P_min", (double)Money.Round(estimate.Book.MinimumCharge), money);
-        WorkingStep subtotal = Step("subtotal, at least the minimum charge", "S", Expression.Max(atMargin.Result(), least), estimate.Subtotal, money, Book);
+        Expression minimum = Expression.Quantity("P_min", (double)Money.Round(estimate.Book.MinimumCharge), money);
+        WorkingStep subtotal = Step("subtotal, at least the minimum charge", "S", Expression.Max(atMargin.Result(), minimum), estimate.Subtotal, money, Book);
         yield return subtotal;
         Expression discount = Expression.Quantity("d", (double)estimate.Request.DiscountFraction, Measure.Percent);
         WorkingStep net = Step("net price after discount", "N", subtotal.Result() - Expression.RoundToCents(subtotal.Result() * discount), estimate.Net, money, Source.Supplied("discount agreed"));

@@ -13,6 +13,7 @@ internal sealed class PricedCosts
     private readonly List<EstimateLine> spread = [];
     private readonly List<EstimateLine> fixedCosts = [];
     private readonly List<EstimateLine> fixedPrices = [];
+    private decimal labourHours;
 
     public PricedCosts(PriceBook book, EstimateRequest request)
     {
@@ -20,11 +21,15 @@ internal sealed class PricedCosts
         BurdenedRate = book.LabourRate is decimal wage ? Money.Round(wage * (1 + book.BurdenFraction)) : null;
         AddLabour(request.Labour);
         AddMaterials(request.Materials);
-        AddCounted("C-01", "consumables", request.Fixtures, "fixture", book.ConsumablesPerFixture);
-        AddCounted("T-01", "travel", request.Trips, "trip", book.TravelPerTrip);
-        AddCounted("D-01", "waste disposal", 1, "job", book.DisposalPerJob);
+        AddCounted("C-01", "consumables", request.Fixtures, "fixture", book.ConsumablesPerFixture, nameof(book.ConsumablesPerFixture));
+        AddCounted("T-01", "travel", request.Trips, "trip", book.TravelPerTrip, nameof(book.TravelPerTrip));
+        AddCounted("D-01", "waste disposal", 1, "job", book.DisposalPerJob, nameof(book.DisposalPerJob));
         AddOptions(request.Options);
         AddOverhead(request.WarrantyReserve);
+        if (request.HoldMargin && request.DiscountFraction == 1)
+        {
+            Gaps.Add(new PriceGap("A-03", "discount", "a discount of 100 % leaves nothing to hold a margin with"));
+        }
     }
 
     public decimal? BurdenedRate { get; }
@@ -50,7 +55,28 @@ internal sealed class PricedCosts
     /// <summary>Cost that the target margin is put on.</summary>
     public decimal MarkedUp => DirectCost + spread.Sum(line => line.Amount);
 
+    /// <summary>Cost of options at a fixed price and warranty: what neither hours nor materials change.</summary>
+    public decimal FixedCost => fixedCosts.Sum(line => line.Amount) + spread.Where(line => line.Code == "W-01").Sum(line => line.Amount);
+
     public decimal FixedPrice => fixedPrices.Sum(line => line.Amount);
+
+    /// <summary>
+    /// What is charged for everything without a fixed price. To hold the margin after discount, with amounts in cents: the least net price n is
+    /// cost / (1 − margin) rounded up, and the least subtotal s with s − round(s d) = n is ⌊(n − ½)/(1 − d)⌋ + 1.
+    /// </summary>
+    public decimal AtMargin(EstimateRequest request)
+    {
+        if (!request.HoldMargin)
+        {
+            return book.TargetMargin.PriceFor(MarkedUp);
+        }
+
+        decimal subtotal = (Math.Floor(((HeldNet * 100) - 0.5m) / (1 - request.DiscountFraction)) + 1) / 100;
+        return Math.Max(0, subtotal - FixedPrice);
+    }
+
+    /// <summary>The least net price that leaves the target margin over every cost.</summary>
+    public decimal HeldNet => Math.Ceiling(Lines.Sum(line => line.Amount) / (1 - book.TargetMargin.Fraction) * 100) / 100;
 
     private void AddLabour(LabourEstimate labour)
     {
@@ -58,13 +84,14 @@ internal sealed class PricedCosts
         {
             // Hours are shown, and paid, in hundredths.
             decimal hours = Money.Round(line.HourRange.Mean);
+            labourHours += hours;
             if (BurdenedRate is decimal rate)
             {
                 direct.Add(new EstimateLine(line.Code, line.Description, hours, "h", rate));
             }
             else
             {
-                Gaps.Add(new PriceGap(line.Code, line.Description, "no labour rate in the price book"));
+                Gaps.Add(new PriceGap(line.Code, line.Description, "no labour rate in the price book (LabourRate)"));
             }
         }
     }
@@ -95,7 +122,7 @@ internal sealed class PricedCosts
         }
     }
 
-    private void AddCounted(string code, string what, int count, string unit, decimal? rate)
+    private void AddCounted(string code, string what, int count, string unit, decimal? rate, string property)
     {
         if (count == 0)
         {
@@ -108,7 +135,7 @@ internal sealed class PricedCosts
         }
         else
         {
-            Gaps.Add(new PriceGap(code, what, "no cost of a " + unit + " in the price book"));
+            Gaps.Add(new PriceGap(code, what, property + " is not given in the price book; 0 if it costs nothing"));
         }
     }
 
@@ -140,8 +167,7 @@ internal sealed class PricedCosts
     {
         if (book.OverheadPerHour > 0)
         {
-            decimal hours = direct.Where(line => line.Unit == "h" && line.Code.StartsWith("L-", StringComparison.Ordinal)).Sum(line => line.Quantity);
-            spread.Add(new EstimateLine("O-01", "overhead by labour hours", hours, "h", book.OverheadPerHour));
+            spread.Add(new EstimateLine("O-01", "overhead by labour hours", labourHours, "h", book.OverheadPerHour));
         }
 
         if (book.OverheadFraction > 0)

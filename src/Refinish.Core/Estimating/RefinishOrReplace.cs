@@ -93,7 +93,7 @@ public sealed record RefinishOrReplace
     public string Sentence()
     {
         string breakEven = BreakEvenYears is double years
-            ? "It costs less a year than " + Replace.Name + " when it lasts longer than " + Measure.Years.Format(years, DisplayUnits.Si, 3) + "."
+            ? "It costs less a year than " + Replace.Name + " when it lasts longer than " + Measure.Years.Format(Math.Ceiling((years * 100) - 1e-9) / 100) + "."
             : "However long it lasts, it costs more a year than " + Replace.Name + ".";
         return string.Format(
             CultureInfo.InvariantCulture,

@@ -51,7 +51,15 @@ public readonly record struct ThreePoint
     public double ClassicVariance => (Maximum - Minimum) / 6 * ((Maximum - Minimum) / 6);
 
     /// <summary>The variance of the beta distribution that has the PERT mean: (µ − a)(b − µ)/7.</summary>
-    public double BetaPertVariance => (Mean - Minimum) * (Maximum - Mean) / 7;
+    public double BetaPertVariance
+    {
+        get
+        {
+            // By the legs to the mode: three equal values must not give a mean beyond them by its last digit, and a negative variance.
+            double range = Maximum - Minimum;
+            return ((4 * (Mode - Minimum)) + range) * ((4 * (Maximum - Mode)) + range) / 252;
+        }
+    }
 
     /// <summary>Mean of the triangular distribution: (a + m + b)/3.</summary>
     public double TriangularMean => (Minimum + Mode + Maximum) / 3;
@@ -104,6 +112,25 @@ public readonly record struct ThreePoint
     /// <returns>The triple of the products.</returns>
     /// <exception cref="ArgumentOutOfRangeException"><paramref name="factor"/> is negative or not finite.</exception>
     public static ThreePoint Multiply(ThreePoint triple, double factor) => triple * factor;
+
+    /// <summary>The distribution that a reading of the triple gives.</summary>
+    /// <param name="reading">Which shape, and for a lognormal or normal one which variance.</param>
+    /// <returns>The distribution; an <see cref="ExactValue"/> when all three values are equal.</returns>
+    /// <exception cref="ArgumentOutOfRangeException"><paramref name="reading"/> is not a named value, or a lognormal reading is asked of a triple whose mean is not more than 0.</exception>
+    public Distribution As(ThreePointReading reading)
+    {
+        Guard.Defined(reading, nameof(reading));
+        return Maximum == Minimum
+            ? new ExactValue(Mode)
+            : reading switch
+            {
+                ThreePointReading.Pert => new PertDistribution(Minimum, Mode, Maximum),
+                ThreePointReading.Triangular => new TriangularDistribution(Minimum, Mode, Maximum),
+                ThreePointReading.LognormalBetaPert => LognormalDistribution.FromMeanAndDeviation(Mean, Math.Sqrt(BetaPertVariance)),
+                ThreePointReading.LognormalClassicPert => LognormalDistribution.FromMeanAndDeviation(Mean, Math.Sqrt(ClassicVariance)),
+                _ => new NormalDistribution(Mean, Math.Sqrt(ClassicVariance)),
+            };
+    }
 
     /// <summary>How means and variances follow.</summary>
     /// <returns>The derivation.</returns>

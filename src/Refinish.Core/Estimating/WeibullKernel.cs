@@ -1,5 +1,6 @@
 using System;
 using System.Linq;
+using MathNet.Numerics;
 
 namespace Refinish.Estimating;
 
@@ -53,6 +54,39 @@ internal static class WeibullKernel
                 (double)(i + 1) / panels,
                 z => u * shape * k * Expression.Power(z, (shape * k) - 1)
                     * Expression.Exp(-(u * Expression.Power(z, shape * k)) - (force * last * Expression.Power(z, k))))));
+    }
+
+    /// <summary>
+    /// Renewals until t: M = Σ (−1)^(k−1) A_k u^k / Γ(1 + k b) with u = (t/η)^b, A_k = γ_k − Σ γ_j A_(k−j), γ_k = Γ(1 + k b)/k!
+    /// (Smith and Leadbetter, Technometrics 5, 1963). Kept as c_k = A_k / Γ(1 + k b), so that nothing overflows.
+    /// </summary>
+    public static double Renewals(double t, double b, double eta)
+    {
+        const int MostTerms = 120;
+        double u = Cumulated(t, b, eta);
+        double[] c = new double[MostTerms + 1];
+        double[] logs = new double[MostTerms + 1];
+        double sum = 0;
+        double power = -1;
+        for (int k = 1; k <= MostTerms; k++)
+        {
+            logs[k] = SpecialFunctions.GammaLn(1 + (k * b));
+            double term = Math.Exp(-SpecialFunctions.GammaLn(1 + k));
+            for (int j = 1; j < k; j++)
+            {
+                term -= Math.Exp(logs[j] - SpecialFunctions.GammaLn(1 + j) + logs[k - j] - logs[k]) * c[k - j];
+            }
+
+            c[k] = term;
+            power *= -u;
+            sum += power * term;
+            if (k > 5 && Math.Abs(power * term) <= 1e-17 * Math.Abs(sum))
+            {
+                break;
+            }
+        }
+
+        return sum;
     }
 
     private static double End(double term, double b, double eta) => Math.Min(term, eta * Math.Pow(LargestCumulated, 1 / b));

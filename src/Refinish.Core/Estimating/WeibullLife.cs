@@ -138,6 +138,18 @@ public sealed record WeibullLife
     public WeibullLife WithHazardRatio(double ratio) =>
         new(Shape, ScaleYears * Math.Pow(Guard.Within(ratio, Bounds.Positive(Measure.Number, 1000), nameof(ratio)), -1 / Shape));
 
+    /// <summary>
+    /// Failures to expect up to an age when every failure is at once renewed as good as new, and may fail again: more than the share that has failed once.
+    /// </summary>
+    /// <param name="years">Age, 0 to η · 8^(1/b) years; beyond, the series behind it loses its digits.</param>
+    /// <returns>Mean number of renewals M(t).</returns>
+    /// <exception cref="ArgumentOutOfRangeException"><paramref name="years"/> is outside its range.</exception>
+    public double RenewalsBy(double years)
+    {
+        Guard.Within(years, Bounds.NotNegative(Measure.Years, ScaleYears * Math.Pow(8, 1 / Shape)), nameof(years));
+        return WeibullKernel.Renewals(years, Shape, ScaleYears);
+    }
+
     /// <summary>How share failed, share good and hazard at an age follow.</summary>
     /// <param name="years">Age, more than 0 and at most 10⁶ years.</param>
     /// <returns>The derivation.</returns>

@@ -1,3 +1,5 @@
+using System;
+
 namespace Refinish.Films;
 
 /// <summary>
@@ -5,9 +7,21 @@ namespace Refinish.Films;
 /// </summary>
 internal static class FilmKernel
 {
+    /// <summary>Of a pass; keeps the rounding of a division from adding or taking one.</summary>
+    public const double Slack = 1e-9;
+
     /// <summary>VS′ = VS / (1 + R).</summary>
     public static double ReducedSolids(double volumeSolids, double reducer) => volumeSolids / (1 + reducer);
 
     /// <summary>WFT = DFT (1 + R) / VS.</summary>
     public static double WetFilm(double dryFilm, double volumeSolids, double reducer) => dryFilm * (1 + reducer) / volumeSolids;
+
+    /// <summary>DFT = WFT VS / (1 + R).</summary>
+    public static double DryFilm(double wetFilm, double volumeSolids, double reducer) => wetFilm * volumeSolids / (1 + reducer);
+
+    /// <summary>How many films of a given thickness a total needs; a whole number to within rounding counts as whole.</summary>
+    public static int PassesUpwards(double total, double film) => (int)Math.Ceiling((total / film) - Slack);
+
+    /// <summary>How many films of a given thickness a total holds; a whole number to within rounding counts as whole.</summary>
+    public static int PassesDownwards(double total, double film) => (int)Math.Floor((total / film) + Slack);
 }

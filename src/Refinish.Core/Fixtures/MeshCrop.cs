@@ -49,7 +49,7 @@ internal static class MeshCrop
             }
         }
 
-        return new TriangleMesh(points.ToArray(), triangles.ToArray());
+        return TriangleMesh.Taking(points.ToArray(), triangles.ToArray());
 
         int Whole(int vertex) => Place((vertex, vertex), vertices[vertex]);
 

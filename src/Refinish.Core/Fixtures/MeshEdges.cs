@@ -93,7 +93,7 @@ internal static class MeshEdges
             }
         }
 
-        return new TriangleMesh(kept.ToArray(), welded.ToArray());
+        return TriangleMesh.Taking(kept.ToArray(), welded.ToArray());
 
         int Place(int vertex)
         {

@@ -9,8 +9,9 @@ namespace Refinish.Fixtures;
 /// Degenerate triangles (two corners alike, or no area) and all but the first of duplicate ones are counted and then left out of the edges.
 /// </remarks>
 /// <example><code>
-/// MeshTopology topology = mesh.Welded(Length.FromMillimeters(0.1)).Topology;
-/// bool water = topology.IsClosed;
+/// CounterSink vessel = new(tape);                            // the cap of CounterSinkMeasurements
+/// MeshTopology topology = vessel.Tessellate(Length.FromMillimeters(1)).Topology;
+/// bool closed = topology.IsClosed;                           // true
 /// </code></example>
 public sealed record MeshTopology
 {

@@ -11,6 +11,9 @@ internal static class PlanCurve
     /// <summary>One turn in four smooth pieces.</summary>
     public static readonly double[] Turn = [0, Math.PI / 2, Math.PI, 3 * Math.PI / 2, 2 * Math.PI];
 
+    /// <summary>One turn in eighths, so that a corner of a box falls on a break.</summary>
+    public static readonly double[] Eighths = [0, Math.PI / 4, Math.PI / 2, 3 * Math.PI / 4, Math.PI, 5 * Math.PI / 4, 3 * Math.PI / 2, 7 * Math.PI / 4, 2 * Math.PI];
+
     /// <summary>The signs of the four corners along x and y.</summary>
     public static (double X, double Y) Sign(int corner) => (corner is 0 or 3 ? 1 : -1, corner < 2 ? 1 : -1);
 
@@ -82,5 +85,17 @@ internal static class PlanCurve
         double second = Math.Atan2(width / 2, (length / 2) - radius);
         double pi = Math.PI;
         return [0, first, second, pi / 2, pi - second, pi - first, pi, pi + first, pi + second, 3 * pi / 2, (2 * pi) - second, (2 * pi) - first, 2 * pi];
+    }
+
+    /// <summary>A box of half sides x and y round a superellipse of exponent 2/p, by that outline's own parameter: the ring between them never folds.</summary>
+    public static MeshPoint Box(double x, double y, double p, double z, double turn)
+    {
+        double c = Math.Cos(turn);
+        double s = Math.Sin(turn);
+        double ac = Math.Abs(c);
+        double along = Math.Abs(s);
+        return ac >= along
+            ? new(x * Math.Sign(c), y * Math.Sign(s) * Math.Pow(along / ac, p), z)
+            : new(x * Math.Sign(c) * Math.Pow(ac / along, p), y * Math.Sign(s), z);
     }
 }

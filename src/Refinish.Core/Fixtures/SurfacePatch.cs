@@ -11,10 +11,9 @@ namespace Refinish.Fixtures;
 /// where a drain, a cut-out or a window lies is not measured, and grooves finer than the tape reads are not drawn.
 /// </remarks>
 /// <example><code>
-/// foreach (SurfacePatch patch in tub.Patches)
-/// {
-///     string line = patch.ToString();   // "both side walls: 0.64839 m² of Wall at 81.418°"
-/// }
+/// RecessedBathtub tub = new(tape);                           // the tub of RecessedBathtubMeasurements
+/// string line = tub.Patches[1].ToString();                   // "both side walls: 0.64839 m² of Wall at 81.416°"
+/// double coated = tub.Patches.Sum(patch => patch.CoatedArea.SquareFeet);   // 27.69
 /// </code></example>
 public sealed record SurfacePatch
 {

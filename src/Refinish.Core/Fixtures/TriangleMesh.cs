@@ -11,8 +11,9 @@ namespace Refinish.Fixtures;
 /// Source: derived; the tests hold it to closed solids, to triangulations in the tests and to two public meshes measured elsewhere.
 /// </remarks>
 /// <example><code>
-/// TriangleMesh tub = new RecessedBathtub(tape).Tessellate(Length.FromMillimeters(0.5));
-/// double squareFeet = tub.Area.SquareFeet;
+/// RecessedBathtub tub = new(tape);                           // the tub of RecessedBathtubMeasurements
+/// TriangleMesh mesh = tub.Tessellate(Length.FromMillimeters(0.1));
+/// double squareFeet = mesh.Area.SquareFeet;                  // 27.7 with drain and overflow closed
 /// </code></example>
 public sealed class TriangleMesh
 {
@@ -41,8 +42,7 @@ public sealed class TriangleMesh
         }
     }
 
-    /// <summary>Takes the arrays over without a copy; they are known to fit each other.</summary>
-    internal TriangleMesh(MeshPoint[] vertices, MeshTriangle[] triangles)
+    private TriangleMesh(MeshPoint[] vertices, MeshTriangle[] triangles)
     {
         this.vertices = vertices;
         this.triangles = triangles;
@@ -203,6 +203,9 @@ public sealed class TriangleMesh
         triangles.Length,
         vertices.Length,
         Measure.Area.Format(SumOver()));
+
+    /// <summary>Takes the arrays over without a copy; they are known to fit each other.</summary>
+    internal static TriangleMesh Taking(MeshPoint[] vertices, MeshTriangle[] triangles) => new(vertices, triangles);
 
     internal static MeshPoint DoubleNormal(MeshPoint a, MeshPoint b, MeshPoint c) =>
         MeshPoint.Cross(MeshPoint.Difference(b, a), MeshPoint.Difference(c, a));

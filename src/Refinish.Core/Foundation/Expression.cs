@@ -14,7 +14,7 @@ namespace Refinish;
 /// <example><code>
 /// Expression dry = Expression.Quantity("DFT", 30e-6, Measure.Film);
 /// Expression solids = Expression.Quantity("VS", 0.40, Measure.Percent);
-/// double wet = (dry / solids).Evaluate();                                 // 75e-6 m
+/// double wet = (dry / solids).Evaluate();                                 // 0.000075 m
 /// string text = (dry / solids).Symbolic();                                // "DFT / VS"
 /// string numbers = (dry / solids).Substituted(DisplayUnits.Si);             // "30 µm / 40 %"
 /// </code></example>
@@ -148,6 +148,26 @@ public abstract class Expression
     /// <returns>arcsin x.</returns>
     public static Expression Arcsin(Expression x) => new FunctionExpression("arcsin", "\\arcsin", Math.Asin, x);
 
+    /// <summary>The gamma function, Γ(n) = (n − 1)! between the whole numbers too, as MathNet.Numerics evaluates it.</summary>
+    /// <param name="x">The argument, more than 0.</param>
+    /// <returns>Γ(x).</returns>
+    public static Expression Gamma(Expression x) => new FunctionExpression("Γ", "\\Gamma", MathNet.Numerics.SpecialFunctions.Gamma, x);
+
+    /// <summary>The hyperbolic sine.</summary>
+    /// <param name="x">The argument.</param>
+    /// <returns>sinh x.</returns>
+    public static Expression Sinh(Expression x) => new FunctionExpression("sinh", "\\sinh", Math.Sinh, x);
+
+    /// <summary>The hyperbolic cosine.</summary>
+    /// <param name="x">The argument.</param>
+    /// <returns>cosh x.</returns>
+    public static Expression Cosh(Expression x) => new FunctionExpression("cosh", "\\cosh", Math.Cosh, x);
+
+    /// <summary>The hyperbolic tangent.</summary>
+    /// <param name="x">The argument.</param>
+    /// <returns>tanh x.</returns>
+    public static Expression Tanh(Expression x) => new FunctionExpression("tanh", "\\tanh", Math.Tanh, x);
+
     /// <summary>The next whole number upwards.</summary>
     /// <param name="x">The argument.</param>
     /// <returns>⌈x⌉.</returns>
@@ -167,13 +187,23 @@ public abstract class Expression
     /// <param name="a">One.</param>
     /// <param name="b">The other.</param>
     /// <returns>max(a, b).</returns>
-    public static Expression Max(Expression a, Expression b) => new PairExpression("max", Math.Max, a, b);
+    public static Expression Max(Expression a, Expression b) => new PairExpression("max", Math.Max, [a, b]);
+
+    /// <summary>The largest of several.</summary>
+    /// <param name="terms">The terms in order, at least one.</param>
+    /// <returns>max(a; b; …), or the term itself when there is one.</returns>
+    /// <exception cref="ArgumentException">There is no term.</exception>
+    public static Expression Max(IEnumerable<Expression> terms)
+    {
+        ValueList<Expression> list = Guard.List(terms, nameof(terms), 1);
+        return list.Count == 1 ? list[0] : new PairExpression("max", Math.Max, [.. list]);
+    }
 
     /// <summary>The smaller of two.</summary>
     /// <param name="a">One.</param>
     /// <param name="b">The other.</param>
     /// <returns>min(a, b).</returns>
-    public static Expression Min(Expression a, Expression b) => new PairExpression("min", Math.Min, a, b);
+    public static Expression Min(Expression a, Expression b) => new PairExpression("min", Math.Min, [a, b]);
 
     /// <summary>A definite integral, evaluated by the same 32-point Gauss–Legendre rule as the kernels.</summary>
     /// <param name="symbol">The variable of integration.</param>

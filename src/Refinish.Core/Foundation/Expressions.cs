@@ -149,14 +149,23 @@ internal sealed class FunctionExpression(string name, string latex, Func<double,
     internal override void WriteTo(FormulaWriter writer) => writer.Function(name, latex, argument);
 }
 
-internal sealed class PairExpression(string name, Func<double, double, double> function, Expression first, Expression second) : Expression
+/// <summary>A function of two or more terms that may be taken two by two, such as the largest.</summary>
+internal sealed class PairExpression(string name, Func<double, double, double> function, Expression[] terms) : Expression
 {
-    private readonly Expression first = Guard.NotNull(first, nameof(first));
-    private readonly Expression second = Guard.NotNull(second, nameof(second));
+    private readonly ValueList<Expression> terms = Guard.List(terms, nameof(terms), 2);
 
-    public override double Evaluate() => function(first.Evaluate(), second.Evaluate());
+    public override double Evaluate()
+    {
+        double result = terms[0].Evaluate();
+        for (int i = 1; i < terms.Count; i++)
+        {
+            result = function(result, terms[i].Evaluate());
+        }
 
-    internal override void WriteTo(FormulaWriter writer) => writer.Pair(name, first, second);
+        return result;
+    }
+
+    internal override void WriteTo(FormulaWriter writer) => writer.List(name, terms);
 }
 
 internal sealed class IntegralExpression(string symbol, Expression lower, Expression upper, Func<Expression, Expression> body) : Expression

@@ -139,12 +139,15 @@ internal sealed class FormulaWriter
         text.Append(IsLatex ? "\\right)" : ")");
     }
 
-    public void Pair(string name, Expression first, Expression second)
+    public void List(string name, IReadOnlyList<Expression> terms)
     {
         text.Append(IsLatex ? "\\" + name + "\\left(" : name + "(");
-        first.WriteTo(this);
-        text.Append(IsLatex ? ",\\ " : "; ");
-        second.WriteTo(this);
+        for (int i = 0; i < terms.Count; i++)
+        {
+            text.Append(i == 0 ? string.Empty : IsLatex ? ",\\ " : "; ");
+            terms[i].WriteTo(this);
+        }
+
         text.Append(IsLatex ? "\\right)" : ")");
     }
 

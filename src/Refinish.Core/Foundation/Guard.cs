@@ -50,7 +50,21 @@ internal static class Guard
 
     public static double Within(HeatTransferCoefficient value, Bounds bounds, string name) => Check(value.WattsPerSquareMeterKelvin, bounds, name, value);
 
+    public static double Within(DynamicViscosity value, Bounds bounds, string name) => Check(value.PascalSeconds, bounds, name, value);
+
+    public static double Within(ForcePerLength value, Bounds bounds, string name) => Check(value.NewtonsPerMeter, bounds, name, value);
+
+    public static double Within(SpecificEnergy value, Bounds bounds, string name) => Check(value.JoulesPerKilogram, bounds, name, value);
+
+    public static double Within(SpecificVolume value, Bounds bounds, string name) => Check(value.CubicMetersPerKilogram, bounds, name, value);
+
+    public static double Within(Frequency value, Bounds bounds, string name) => Check(value.Hertz, bounds, name, value);
+
     public static double Within(Speed value, Bounds bounds, string name) => Check(value.MetersPerSecond, bounds, name, value);
+
+    public static double Within(KinematicViscosity value, Bounds bounds, string name) => Check(value.SquareMetersPerSecond, bounds, name, value);
+
+    public static double Within(AreaDensity value, Bounds bounds, string name) => Check(value.KilogramsPerSquareMeter, bounds, name, value);
 
     public static double Within(TimeSpan value, Bounds bounds, string name) => Within(value.TotalSeconds, bounds, name);
 

@@ -54,6 +54,9 @@ public sealed class Measure : IEquatable<Measure>
     /// <summary>The volume of a room: m³ or ft³.</summary>
     public static Measure RoomVolume { get; } = new("room volume", new("m³", 1), new("ft³", Foot * Foot * Foot));
 
+    /// <summary>What one part in a room's air amounts to per volume: 1/m³ or 1/ft³.</summary>
+    public static Measure PerRoomVolume { get; } = new("per room volume", new("1/m³", 1), new("1/ft³", 1 / (Foot * Foot * Foot)));
+
     /// <summary>A weighed mass: g or oz.</summary>
     public static Measure Mass { get; } = new("mass", new("g", 1e-3), new("oz", Pound / 16));
 
@@ -71,6 +74,9 @@ public sealed class Measure : IEquatable<Measure>
 
     /// <summary>An airflow: m³/h or ft³/min.</summary>
     public static Measure Airflow { get; } = new("airflow", new("m³/h", 1.0 / 3600), new("ft³/min", Foot * Foot * Foot / 60));
+
+    /// <summary>The speed of air in an opening, in a duct or about a person: m/s or ft/min.</summary>
+    public static Measure AirSpeed { get; } = new("air speed", new("m/s", 1), new("ft/min", Foot / 60));
 
     /// <summary>How often the air of a room is replaced: air changes per hour.</summary>
     public static Measure AirChanges { get; } = new("air changes", new("1/h", 1.0 / 3600), new("1/h", 1.0 / 3600));
@@ -120,6 +126,9 @@ public sealed class Measure : IEquatable<Measure>
     /// <summary>A molar entropy, as the gas constant: J/(mol·K) in both systems.</summary>
     public static Measure MolarEntropy { get; } = new("molar entropy", new("J/(mol·K)", 1), new("J/(mol·K)", 1));
 
+    /// <summary>How fast a first-order change runs: per second in both systems.</summary>
+    public static Measure Rate { get; } = new("rate", new("1/s", 1), new("1/s", 1));
+
     /// <summary>A part of a whole, shown in per cent.</summary>
     public static Measure Percent { get; } = new("fraction", new("%", 0.01), new("%", 0.01));
 
@@ -141,6 +150,30 @@ public sealed class Measure : IEquatable<Measure>
     /// <summary>A molar volume: L/mol in both systems.</summary>
     public static Measure MolarVolume { get; } = new("molar volume", new("L/mol", 1e-3), new("L/mol", 1e-3));
 
+    /// <summary>A kinematic viscosity: mm²/s (centistokes) in both systems.</summary>
+    public static Measure KinematicViscosity { get; } = new("kinematic viscosity", new("mm²/s", 1e-6), new("mm²/s", 1e-6));
+
+    /// <summary>A dynamic viscosity: mPa·s (centipoise) in both systems.</summary>
+    public static Measure DynamicViscosity { get; } = new("dynamic viscosity", new("mPa·s", 1e-3), new("mPa·s", 1e-3));
+
+    /// <summary>Mass spread over an area, as of grains on a floor: g/m² or oz/ft².</summary>
+    public static Measure ArealMass { get; } = new("mass per area", new("g/m²", 1e-3), new("oz/ft²", Pound / 16 / (Foot * Foot)));
+
+    /// <summary>Grains or marks on an area: 1/cm² or 1/in².</summary>
+    public static Measure ArealCount { get; } = new("count per area", new("1/cm²", 1e4), new("1/in²", 1 / (Inch * Inch)));
+
+    /// <summary>Mass of a substance that holds one mole of reactive groups: g/eq in both systems.</summary>
+    public static Measure EquivalentWeight { get; } = new("equivalent weight", new("g/eq", 1e-3), new("g/eq", 1e-3));
+
+    /// <summary>An amount of reactive groups: mol in both systems.</summary>
+    public static Measure Equivalents { get; } = new("equivalents", new("mol", 1), new("mol", 1));
+
+    /// <summary>A hydroxyl number: mg of potassium hydroxide per gram, in both systems.</summary>
+    public static Measure HydroxylNumber { get; } = new("hydroxyl number", new("mg KOH/g", 1e-3), new("mg KOH/g", 1e-3));
+
+    /// <summary>A very short time, as a cup takes to drain: seconds.</summary>
+    public static Measure Seconds { get; } = new("time in seconds", new("s", 1), new("s", 1));
+
     /// <summary>A short time: minutes.</summary>
     public static Measure Minutes { get; } = new("time", new("min", 60), new("min", 60));
 
@@ -152,6 +185,36 @@ public sealed class Measure : IEquatable<Measure>
 
     /// <summary>How fast a gun is moved: cm/s or in/s.</summary>
     public static Measure Speed { get; } = new("speed", new("cm/s", 0.01), new("in/s", Inch));
+
+    /// <summary>A first-order rate: 1/s in both systems.</summary>
+    public static Measure PerSecond { get; } = new("rate", new("1/s", 1), new("1/s", 1));
+
+    /// <summary>The consistency of a power-law liquid: Pa·sⁿ, with n its index.</summary>
+    public static Measure Consistency { get; } = new("consistency", new("Pa·sⁿ", 1), new("Pa·sⁿ", 1));
+
+    /// <summary>A surface tension: mN/m, or dyn/cm which is the same.</summary>
+    public static Measure SurfaceTension { get; } = new("surface tension", new("mN/m", 1e-3), new("dyn/cm", 1e-3));
+
+    /// <summary>Fluidity added up over time, the integral of 1/η: 1/Pa in both systems.</summary>
+    public static Measure Fluidity { get; } = new("fluidity over time", new("1/Pa", 1), new("1/Pa", 1));
+
+    /// <summary>How fast a wet film creeps: µm/s or mil/s.</summary>
+    public static Measure FilmSpeed { get; } = new("speed of a film", new("µm/s", 1e-6), new("mil/s", Inch / 1000));
+
+    /// <summary>Volume of a film that flows past a line per width of the line: mm²/s or in²/s.</summary>
+    public static Measure FilmFlux { get; } = new("flow per width", new("mm²/s", 1e-6), new("in²/s", Inch * Inch));
+
+    /// <summary>An acceleration: m/s² or ft/s².</summary>
+    public static Measure Acceleration { get; } = new("acceleration", new("m/s²", 1), new("ft/s²", Foot));
+
+    /// <summary>A wave number, 2π over the wavelength: 1/mm or 1/in.</summary>
+    public static Measure WaveNumber { get; } = new("wave number", new("1/mm", 1000), new("1/in", 1 / Inch));
+
+    /// <summary>Light absorbed or scattered per thickness of film: 1/µm or 1/mil.</summary>
+    public static Measure PerFilm { get; } = new("absorption or scattering", new("1/µm", 1e6), new("1/mil", 1000 / Inch));
+
+    /// <summary>Specular gloss, in gloss units: black glass of refractive index 1.567 reads 100.</summary>
+    public static Measure Gloss { get; } = new("gloss", new("GU", 1), new("GU", 1));
 
     /// <summary>An angle: degrees.</summary>
     public static Measure Angle { get; } = new("angle", new("°", Math.PI / 180), new("°", Math.PI / 180));

@@ -41,4 +41,19 @@ internal static class PhiFunctions
 
         return sum;
     }
+
+    /// <summary>φ₁ where e^z is already at hand: to the last digits but one, without a logarithm.</summary>
+    public static double Phi1(double z, double expZ) => Math.Abs(z) > 0.05 ? (expZ - 1) / z : Phi1Near(z);
+
+    /// <summary>φ₂ where e^z is already at hand: to 1e-14.</summary>
+    public static double Phi2(double z, double expZ) => Math.Abs(z) > 0.2 ? (((expZ - 1) / z) - 1) / z : Phi2Near(z);
+
+    /// <summary>φ₁ for |z| up to 0.05: Σ zⁿ/(n + 1)!, whose first term left out is below 1e-17.</summary>
+    public static double Phi1Near(double z) =>
+        1 + (z * ((1.0 / 2) + (z * ((1.0 / 6) + (z * ((1.0 / 24) + (z * ((1.0 / 120) + (z * ((1.0 / 720) + (z * ((1.0 / 5040) + (z * (1.0 / 40320))))))))))))));
+
+    // Σ zⁿ/(n + 2)! for |z| up to 0.2; the first term left out is below 1e-17.
+    private static double Phi2Near(double z) =>
+        (1.0 / 2) + (z * ((1.0 / 6) + (z * ((1.0 / 24) + (z * ((1.0 / 120) + (z * ((1.0 / 720) + (z * ((1.0 / 5040) + (z * ((1.0 / 40320)
+            + (z * ((1.0 / 362880) + (z * ((1.0 / 3628800) + (z * ((1.0 / 39916800) + (z * (1.0 / 479001600))))))))))))))))))));
 }

@@ -17,8 +17,10 @@ namespace Refinish.Inspection;
 /// Enamel under the coating reads as coating on a magnetic gauge: measure the bare enamel first and take it off.
 /// </remarks>
 /// <example><code>
+/// Length[] spots = [Length.FromMils(4.8), Length.FromMils(5.3), Length.FromMils(4.2), Length.FromMils(5.0), Length.FromMils(6.0)];
 /// FilmAcceptance result = new(new FilmSpecification(Length.FromMils(4), Length.FromMils(6.5), Source.Supplied("job specification")), spots);
-/// bool accepted = result.IsAccepted;
+/// bool accepted = result.IsAccepted;      // true
+/// Length mean = result.Mean;              // 5.06 mil
 /// </code></example>
 public sealed record FilmAcceptance
 {

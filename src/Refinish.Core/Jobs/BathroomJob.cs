@@ -98,7 +98,11 @@ public sealed record BathroomJob
         }
     }
 
-    /// <summary>Hours in which someone is on site.</summary>
+    /// <summary>Weekdays, days off, breaks and the clock of the site; <see langword="null"/> for <see cref="Hours"/> on every day at the offset of <see cref="Start"/>.</summary>
+    /// <remarks>A clock with changes keeps elapsed times whole over the night in which it is put forward or back.</remarks>
+    public WorkCalendar? Calendar { get; init; }
+
+    /// <summary>Hours in which someone is on site; their length is also how long a person is in the room on one day.</summary>
     /// <exception cref="ArgumentNullException">Missing.</exception>
     public required WorkingHours Hours
     {
@@ -134,7 +138,7 @@ public sealed record BathroomJob
     }
     = LabourStandards.Generic;
 
-    /// <summary>Factor on all labour for an occupied home, stairs or no window, 0.5 to 3; 1 unless given.</summary>
+    /// <summary>Factor on all labour at the site for an occupied home, stairs or no window, 0.5 to 3; 1 unless given.</summary>
     /// <exception cref="ArgumentOutOfRangeException">Outside the range.</exception>
     public double Difficulty
     {
@@ -150,6 +154,15 @@ public sealed record BathroomJob
         init => field = Guard.List(value, nameof(Options));
     }
     = ValueList<OptionOrder>.Empty;
+
+    /// <summary>What defects take beside filler, such as spot primer and stripper; nothing when left out. <see cref="Estimating.DefectMaterials.Generic"/> is an invented start.</summary>
+    /// <exception cref="ArgumentException">An entry is missing.</exception>
+    public IReadOnlyList<DefectMaterial> DefectMaterials
+    {
+        get;
+        init => field = Guard.List(value, nameof(DefectMaterials));
+    }
+    = ValueList<DefectMaterial>.Empty;
 
     /// <summary>Thresholds of the survey; the generic, invented ones unless given.</summary>
     /// <exception cref="ArgumentNullException">Missing.</exception>
@@ -194,6 +207,22 @@ public sealed record BathroomJob
         }
     }
     = TimeSpan.FromHours(24);
+
+    /// <summary>How long drain trim set in sealant has to stand before water, 0 to 14 days; as long as <see cref="CaulkWait"/> when left out.</summary>
+    /// <exception cref="ArgumentOutOfRangeException">Outside the range.</exception>
+    public TimeSpan? DrainTrimWait
+    {
+        get;
+        init
+        {
+            if (value is TimeSpan wait)
+            {
+                Guard.Within(wait, Bounds.NotNegative(Measure.Hours, 14 * 86400), nameof(DrainTrimWait));
+            }
+
+            field = value;
+        }
+    }
 
     /// <summary>Makes the plan.</summary>
     /// <returns>The plan; what stands in the way of the job is among its <see cref="BathroomPlan.Objections"/>.</returns>

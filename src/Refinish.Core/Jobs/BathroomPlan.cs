@@ -41,7 +41,8 @@ public sealed class BathroomPlan
             if (Coats.All(coat => coat.OnSurface.IsAvailable && coat.AtWarmest.IsAvailable && coat.Batches is { IsPossible: true }))
             {
                 steps = new JobSteps(job, planned, Coats, CoatedArea);
-                Schedule = steps.Impossible.Count > 0 || steps.Steps.Count == 0 ? null : new JobSchedule(job.Start, job.Hours, steps.Steps, steps.Lags);
+                Schedule = steps.Impossible.Count > 0 || steps.Steps.Count == 0 ? null
+                    : new JobSchedule(job.Start, job.Calendar ?? WorkCalendar.EveryDay(job.Hours, LocalClock.Fixed(job.Start.Offset)), steps.Steps, steps.Lags);
             }
 
             if (Schedule is { IsPossible: true })
@@ -51,6 +52,7 @@ public sealed class BathroomPlan
                 if (steps!.Missing.Count == 0)
                 {
                     Price = new PriceEstimate(job.Prices, RequestOf(planned));
+                    NetByFixture = ByFixture(planned);
                     Comparison = CompareWithReplacing();
                 }
             }
@@ -92,6 +94,12 @@ public sealed class BathroomPlan
 
     /// <summary>Cost and price; <see langword="null"/> without a schedule or when a labour standard is missing.</summary>
     public PriceEstimate? Price { get; }
+
+    /// <summary>
+    /// The net price by fixture: each bears the hours of its own repairs and its consumables, and a part of everything else by coated area;
+    /// <see langword="null"/> without a price.
+    /// </summary>
+    public PriceByFixture? NetByFixture { get; }
 
     /// <summary>Refinishing against replacing; <see langword="null"/> without a price or without an offer.</summary>
     public RefinishOrReplace? Comparison { get; }
@@ -194,7 +202,7 @@ public sealed class BathroomPlan
         DateTimeOffset Spraying(CoatPlan coat) => TimeOf(coat.Name).End - coat.Quantity.SprayTime;
         DateTimeOffset first = Spraying(evaporating[0]);
         return new AirStudy(
-            job.Site.Room,
+            job.Site.Room with { AirTemperature = job.Site.Room.AirTemperature ?? job.Site.Air.DryBulb },
             job.Site.Exhaust,
             [.. evaporating.Select(coat => new SolventEmission
             {
@@ -214,7 +222,7 @@ public sealed class BathroomPlan
 
     private IEnumerable<LimitComparison> ProtectionOf()
     {
-        IEnumerable<LimitComparison> vapour = Air is null ? [] : Air.Exposure;
+        IEnumerable<LimitComparison> vapour = Air is null ? [] : Air.Exposure.Select(exposure => exposure.Comparison);
         IEnumerable<LimitComparison> mist = Job.Site.AirborneFraction is null && Coats.Any(coat => coat.Layer.Product.IsocyanateFraction.DecimalFractions > 0)
             ? [new LimitComparison("polyisocyanate mist while spraying", null, Job.Site.IsocyanateLimit?.KilogramsPerCubicMeter, LimitSense.AtMost, Measure.MassConcentration, Job.Site.IsocyanateLimitSource)]
             : IsocyanateScreens.Select(screen => screen.Comparison).Distinct();
@@ -263,7 +271,25 @@ public sealed class BathroomPlan
             needs.Add(new MaterialNeed(Job.Filler.Product.Name, Volume.FromCubicMeters(filler)));
         }
 
+        needs.AddRange(planned.SelectMany(fixture => DefectMaterials.For(fixture.Job.Survey.Defects, fixture.CoatedArea, Job.DefectMaterials)));
         return needs;
+    }
+
+    private PriceByFixture? ByFixture(FixturePlan[] planned)
+    {
+        if (Price is not { Net: decimal net, Cost: decimal cost } || cost <= 0)
+        {
+            return null;
+        }
+
+        decimal rate = Price.BurdenedRate;
+        FixtureCost[] own = [.. planned.Select(fixture =>
+        {
+            double hours = new LabourEstimate(LabourStandards.ForDefects(fixture.Job.Survey.Defects, Job.Labour), Job.Difficulty).Hours.TotalHours;
+            decimal repairs = Math.Round((decimal)hours * rate, 2, MidpointRounding.AwayFromZero);
+            return new FixtureCost(fixture.Job.Name, repairs + (Job.Prices.ConsumablesPerFixture ?? 0), fixture.CoatedArea.SquareMeters);
+        })];
+        return new PriceByFixture(net, own, Math.Max(0, cost - own.Sum(fixture => fixture.OwnCost)));
     }
 
     private RefinishOrReplace? CompareWithReplacing()

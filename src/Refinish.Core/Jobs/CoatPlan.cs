@@ -19,9 +19,10 @@ public sealed record CoatPlan
         Layer = layer;
         Quantity = new CoatQuantity(area, layer, job.Gun, job.Residue);
         Window = new SprayWindow(job.Site.Air, job.Site.Surface, layer.Product.SprayLimits);
-        InCup = new CureForecast(layer.Product.Cure, job.Site.Air.DryBulb);
-        OnSurface = new CureForecast(layer.Product.Cure, job.Site.Surface);
-        AtWarmest = new CureForecast(layer.Product.Cure, job.Site.Air.DryBulb > job.Site.Surface ? job.Site.Air.DryBulb : job.Site.Surface);
+        Temperature warmest = job.Site.Air.DryBulb > job.Site.Surface ? job.Site.Air.DryBulb : job.Site.Surface;
+        InCup = new CureForecast(layer.Product.CureNear(job.Site.Air.DryBulb), job.Site.Air.DryBulb);
+        OnSurface = new CureForecast(layer.Product.CureNear(job.Site.Surface), job.Site.Surface);
+        AtWarmest = new CureForecast(layer.Product.CureNear(warmest), warmest);
         Batches = InCup.IsAvailable
             ? new BatchPlan(Quantity.PouredVolume, job.Gun.MeanRate, InCup.PotLife, InCup.Induction ?? TimeSpan.Zero, job.Batches)
             : null;
@@ -90,8 +91,9 @@ public sealed record CoatPlan
         {
             Expression volume = Expression.Quantity("V_gun", Quantity.SprayedVolume.CubicMeters, Measure.Liquid);
             Expression solids = Expression.Quantity("VS′", Quantity.WetFilm.ReducedSolids.DecimalFractions, Measure.Percent);
-            Expression specific = Expression.Sum(Layer.Product.Solvents.Select(share =>
-                Expression.Quantity("w", share.MassFraction.DecimalFractions, Measure.Percent) / Expression.Quantity("ρ", share.Solvent.Density.KilogramsPerCubicMeter, Measure.Density)));
+            Expression specific = Expression.Sum(Layer.Product.Solvents.Select((share, i) =>
+                Expression.Quantity("w_" + Figures.Fixed(i + 1, 0), share.MassFraction.DecimalFractions, Measure.Percent)
+                / Expression.Quantity("ρ_" + Figures.Fixed(i + 1, 0), share.Solvent.Density.KilogramsPerCubicMeter, Measure.Density)));
             steps.Add(new("solvent given off", "M", volume * (1 - solids) / specific, VolatileMass.Kilograms, Measure.Mass, Source.Derived("volatile volume times the density of the blend, volumes additive")));
         }
 

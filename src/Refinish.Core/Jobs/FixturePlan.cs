@@ -12,10 +12,12 @@ public sealed record FixturePlan
     internal FixturePlan(FixtureJob job, BathroomJob whole)
     {
         Job = job;
-        Verdict = new Verdict(job.Survey, whole.SurveyPolicy);
+        FillerPolicy filler = whole.Filler with { TotalDryFilm = whole.System.TotalDryFilm };
+        SurveyPolicy policy = whole.SurveyPolicy with { Filler = filler };
+        Verdict = new Verdict(job.Survey, policy);
         SystemObjections = whole.System.ObjectionsFor(job.Survey.Material);
-        Preparation = new Preparation(job.Survey, whole.SurveyPolicy);
-        Filler = new FillerEstimate(job.Survey.Defects, whole.Filler with { TotalDryFilm = whole.System.TotalDryFilm });
+        Preparation = new Preparation(job.Survey, policy);
+        Filler = new FillerEstimate(job.Survey.Defects, filler);
         Promoter = whole.System.PromoterFor(job.Survey.Material);
         ColourChange = job.OldColour is CieLab old && job.NewColour is CieLab wanted ? new ColourDifference(old, wanted) : null;
     }

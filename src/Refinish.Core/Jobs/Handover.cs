@@ -10,8 +10,8 @@ namespace Refinish.Jobs;
 
 /// <summary>What the customer is told and what is kept: when water may run, how to care for the surface, what the warranty record needs.</summary>
 /// <remarks>
-/// Care limits are common practice of the trade without a source, the water temperature from memory; the coating's data sheet goes first.
-/// Films for inspection are the sums of the data sheets' limits for one coat.
+/// Care limits, cover and exclusions are common practice of the trade without a source and give way to the contract, the water temperature from memory; the coating's data sheet goes first.
+/// The film for inspection runs from the film planned to the sum of the data sheets' most for one coat.
 /// </remarks>
 public sealed record Handover
 {
@@ -22,13 +22,15 @@ public sealed record Handover
         this.coats = new(coats);
         CoatingReady = this.coats.Max(one => one.End + (one.Coat.OnSurface.WaterService ?? TimeSpan.Zero));
         CaulkReady = caulked + job.CaulkWait;
+        DrainTrimReady = caulked + (job.DrainTrimWait ?? job.CaulkWait);
+        HeldAt = job.Site.Surface;
         FullCure = this.coats.Max(one => one.End + (one.Coat.OnSurface.FullCure ?? TimeSpan.Zero));
         HandedOver = caulked;
         WarrantyUntil = caulked.AddYears(job.Warranty.Years);
         Film = new FilmSpecification(
-            Length.FromMeters(job.System.Layers.Sum(layer => layer.Coats * layer.Product.MinimumDryFilm.Meters)),
+            job.System.TotalDryFilm,
             Length.FromMeters(job.System.Layers.Sum(layer => layer.Coats * layer.Product.MaximumDryFilm.Meters)),
-            Source.Supplied("film limits of the data sheets, added up over the coats"));
+            Source.Supplied("the film planned as the least mean, and the data sheets' most, added up over the coats"));
         Spots = FilmAcceptance.SpotsFor(area);
         Record = new ValueList<string>(RecordOf(this.coats.Select(one => one.Coat.Layer.Product)));
     }
@@ -39,8 +41,14 @@ public sealed record Handover
     /// <summary>When the new caulk may take water.</summary>
     public DateTimeOffset CaulkReady { get; }
 
-    /// <summary>No water before this instant: the later of coating and caulk.</summary>
-    public DateTimeOffset WaterFrom => CoatingReady > CaulkReady ? CoatingReady : CaulkReady;
+    /// <summary>When the drain trim, set again or new, may take water.</summary>
+    public DateTimeOffset DrainTrimReady { get; }
+
+    /// <summary>No water before this instant: the last of coating, caulk and drain trim.</summary>
+    public DateTimeOffset WaterFrom => new[] { CoatingReady, CaulkReady, DrainTrimReady }.Max();
+
+    /// <summary>Temperature of the surface for which the waits hold; colder, they are longer.</summary>
+    public Temperature HeldAt { get; }
 
     /// <summary>When the coating is fully cured.</summary>
     public DateTimeOffset FullCure { get; }
@@ -58,12 +66,13 @@ public sealed record Handover
     public int Spots { get; }
 
     /// <summary>How to care for the surface.</summary>
-    public IReadOnlyList<string> CareLimits { get; } = new ValueList<string>(
+    public IReadOnlyList<string> CareLimits { get; } = new ValueList<string>(CareLimitsIn(null));
+
+    /// <summary>What the warranty covers.</summary>
+    public IReadOnlyList<string> Covers { get; } = new ValueList<string>(
     [
-        "No water on the surface before the hour above; nothing set down on it before full cure.",
-        "Clean with a soft cloth and a mild liquid; no abrasive powder, pads or acid drain cleaner, and no bleach left standing.",
-        "No suction mats or suction feet; let bath water cool below 60 °C (140 °F) before it stands.",
-        "Mend dripping taps at once and report a chip or a lifting edge before water gets under it.",
+        "Peeling, blistering and loss of adhesion of the new coating in ordinary domestic use, cared for as above.",
+        "Defects of material and work; they are mended by the same trade, where needed by coating again.",
     ]);
 
     /// <summary>What the warranty does not cover, unless the contract says otherwise.</summary>
@@ -76,25 +85,55 @@ public sealed record Handover
     /// <summary>What has to be written down for a later claim, entry by entry.</summary>
     public IReadOnlyList<string> Record { get; }
 
+    /// <summary>What can hurt after the hand-over.</summary>
+    public IReadOnlyList<Caution> Cautions { get; } = new ValueList<Caution>(
+    [
+        new(
+            Hazard.SolventVapour,
+            "The coating gives off vapour while it cures: air the room, and keep children, animals and people with asthma out until the smell is gone.",
+            "the coating's safety data sheet",
+            Source.CommonPractice("solvent and unreacted hardener leave a film for days")),
+        new(
+            Hazard.Slip,
+            "A new glossy surface is slippery when wet and soapy, also where it was textured.",
+            "the maker's test report, with its method and criterion",
+            Source.CommonPractice("gloss and soap")),
+    ]);
+
+    /// <summary>The hand-over as a sheet for the customer: waits at the site's temperature, care, cover, record.</summary>
+    /// <param name="system">Metric or US customary.</param>
+    /// <returns>Lines that end in a line feed.</returns>
+    public string ToText(DisplayUnits system) => HandoverText.Of(this, system);
+
     /// <summary>How the waits follow, as hours after the end of the last coat.</summary>
     /// <returns>The derivation.</returns>
     public Workings Workings()
     {
         DateTimeOffset last = coats[coats.Count - 1].End;
-        Expression Ready(Func<CoatPlan, TimeSpan?> stage) => coats
-            .Select(one => Hours("t_end", one.End - last) + Hours("t_stage", stage(one.Coat) ?? TimeSpan.Zero))
-            .Aggregate(Expression.Max);
+        Expression Ready(Func<CoatPlan, TimeSpan?> stage) => Expression.Max(coats
+            .Select((one, i) => Hours("t_end," + Figures.Fixed(i + 1, 0), one.End - last) + Hours("t_stage," + Figures.Fixed(i + 1, 0), stage(one.Coat) ?? TimeSpan.Zero)));
         Source slowest = Source.Derived("each coat counts from its own end; the slowest decides");
         WorkingStep coating = new("coating ready for water", "t_coating", Ready(coat => coat.OnSurface.WaterService), (CoatingReady - last).TotalSeconds, Measure.Hours, slowest);
         WorkingStep caulk = new("caulk ready for water", "t_caulk", Hours("t_visit", HandedOver - last) + Hours("t_wait", CaulkReady - HandedOver), (CaulkReady - last).TotalSeconds, Measure.Hours, Source.FromMemory("new caulk stands a day before water; the sealant's data sheet decides"));
-        WorkingStep water = new("no water until", "t_water", Expression.Max(coating.Result(), caulk.Result()), (WaterFrom - last).TotalSeconds, Measure.Hours, Source.Derived("water waits for the slower of coating and caulk"));
+        WorkingStep trim = new("drain trim ready for water", "t_trim", Hours("t_visit", HandedOver - last) + Hours("t_wait", DrainTrimReady - HandedOver), (DrainTrimReady - last).TotalSeconds, Measure.Hours, Source.FromMemory("trim set in sealant waits as long as caulk; the sealant's data sheet decides"));
+        Expression slower = Expression.Max(Expression.Max(coating.Result(), caulk.Result()), trim.Result());
+        WorkingStep water = new("no water until", "t_water", slower, (WaterFrom - last).TotalSeconds, Measure.Hours, Source.Derived("water waits for the slowest of coating, caulk and drain trim"));
         WorkingStep cured = new("full cure", "t_full", Ready(coat => coat.OnSurface.FullCure), (FullCure - last).TotalSeconds, Measure.Hours, slowest);
-        return new Workings("Handover, hours after the last coat", [coating, caulk, water, cured]);
+        return new Workings("Handover, hours after the last coat", [coating, caulk, trim, water, cured]);
     }
 
     /// <summary>The hold in one line.</summary>
     /// <returns>Text such as <c>no water before 2027-03-05 08:00</c>.</returns>
     public override string ToString() => "no water before " + WaterFrom.ToString("yyyy-MM-dd HH:mm", CultureInfo.InvariantCulture);
+
+    internal static IEnumerable<string> CareLimitsIn(DisplayUnits? system)
+    {
+        string hot = system is DisplayUnits one ? Measure.Temperature.Format(333.15, one, 3) : "60 °C (140 °F)";
+        yield return "No water on the surface before the hour above; nothing set down on it before full cure.";
+        yield return "Clean with a soft cloth and a mild liquid; no abrasive powder, pads or acid drain cleaner, and no bleach left standing.";
+        yield return "No suction mats or suction feet; let bath water cool below " + hot + " before it stands.";
+        yield return "Mend dripping taps at once and report a chip or a lifting edge before water gets under it.";
+    }
 
     private static Expression Hours(string symbol, TimeSpan time) => Expression.Quantity(symbol, time.TotalSeconds, Measure.Hours);
 

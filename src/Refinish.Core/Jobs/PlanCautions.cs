@@ -20,6 +20,7 @@ internal static class PlanCautions
             .Concat(plan.Coats.Any(coat => coat.Layer.Product.IsocyanateFraction.DecimalFractions > 0) ? AirCautions.ForIsocyanates : [])
             .Concat(plan.Coats.SelectMany(coat => coat.Window.Cautions.Concat(coat.OnSurface.Cautions)))
             .Concat(plan.Air?.Cautions ?? ValueList<Caution>.Empty)
+            .Concat(plan.Price?.Cautions ?? ValueList<Caution>.Empty)
             .Concat(plan.IsocyanateScreens.SelectMany(screen => screen.Cautions))
             .Concat([JobCautions.AcidAndBleach, JobCautions.WetElectricity, JobCautions.Slip])
             .Distinct()

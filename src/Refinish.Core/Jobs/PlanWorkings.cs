@@ -48,6 +48,11 @@ internal static class PlanWorkings
             parts.Add(plan.Price.Workings());
         }
 
+        if (plan.NetByFixture is not null)
+        {
+            parts.Add(plan.NetByFixture.Workings(plan.Job.Prices.Currency));
+        }
+
         if (plan.Comparison is not null)
         {
             parts.Add(plan.Comparison.Workings());

@@ -6,71 +6,94 @@ namespace Refinish.Scheduling;
 
 /// <summary>
 /// The earliest times for steps that one person does in the listed order within working hours, with least and most times between steps.
-/// When no times hold together, it says which rule cannot be kept.
+/// When no times hold together, it says which rules cannot be kept and what would do.
 /// </summary>
 /// <remarks>
 /// Every rule can only push a step later: work waits for the step before it, for its least lag and for the next working day, and a step
 /// whose follower would come too late moves later itself. Pushing until nothing moves gives the earliest schedule there is
 /// (least fixed point of monotone rules; for lags alone this is the longest-path solution of a simple temporal network, Dechter, Meiri
 /// and Pearl, Artificial Intelligence 49 (1991)). A step that is pushed beyond sixty days shows that the rules contradict each other.
+/// Where the order of work is to be found as well, see <see cref="SiteWork"/>, which searches orders and settles each in this way.
 /// </remarks>
 /// <example><code>
+/// DateTimeOffset start = new(2027, 3, 1, 8, 0, 0, TimeSpan.FromHours(1));
+/// ScheduleStep[] steps = [new("prepare", TimeSpan.FromHours(7)), new("prime", TimeSpan.FromHours(1)), new("topcoat", TimeSpan.FromHours(1))];
+/// StepLag[] lags = [new("prime", "topcoat", TimeSpan.FromHours(1), TimeSpan.FromHours(3), "recoat window of the primer")];
 /// JobSchedule schedule = new(start, new WorkingHours(TimeSpan.FromHours(8), TimeSpan.FromHours(17)), steps, lags);
-/// DateTimeOffset done = schedule.Steps[^1].End;
+/// TimeSpan wait = schedule.Steps[1].Start - schedule.Steps[0].End;   // 17 h: priming at once would let the window close overnight
 /// </code></example>
 public sealed record JobSchedule
 {
     private static readonly TimeSpan Horizon = TimeSpan.FromDays(60);
 
-    /// <summary>Finds the earliest times.</summary>
+    /// <summary>Finds the earliest times with the same hours on every day.</summary>
     /// <param name="start">Nothing starts before this instant; its offset is the clock of the working hours.</param>
     /// <param name="hours">Working hours of attended steps.</param>
     /// <param name="steps">The steps in order of work, with unique names; at least one.</param>
     /// <param name="lags">Times to keep between steps; each names two listed steps, the earlier one first.</param>
     /// <exception cref="ArgumentException">A name stands twice, or a lag names an unknown step or steps in the wrong order.</exception>
     public JobSchedule(DateTimeOffset start, WorkingHours hours, IEnumerable<ScheduleStep> steps, IEnumerable<StepLag> lags)
+        : this(start, WorkCalendar.EveryDay(Guard.NotNull(hours, nameof(hours)), LocalClock.Fixed(start.Offset)), steps, lags)
+    {
+    }
+
+    /// <summary>Finds the earliest times in a calendar.</summary>
+    /// <param name="start">Nothing starts before this instant.</param>
+    /// <param name="calendar">When someone is on site, by the clock of the site.</param>
+    /// <param name="steps">The steps in order of work, with unique names; at least one.</param>
+    /// <param name="lags">Times to keep between steps; each names two listed steps, the earlier one first.</param>
+    /// <exception cref="ArgumentException">A name stands twice, or a lag names an unknown step or steps in the wrong order.</exception>
+    public JobSchedule(DateTimeOffset start, WorkCalendar calendar, IEnumerable<ScheduleStep> steps, IEnumerable<StepLag> lags)
     {
         Start = start;
-        Hours = Guard.NotNull(hours, nameof(hours));
+        Calendar = Guard.NotNull(calendar, nameof(calendar));
+        Hours = new WorkingHours(calendar.Shifts.Min(shift => shift.Hours.From), calendar.Shifts.Max(shift => shift.Hours.Until));
         ValueList<ScheduleStep> listed = Guard.List(steps, nameof(steps), 1);
         Lags = Guard.List(lags, nameof(lags));
         Dictionary<string, int> index = Index(listed);
-        List<(int Before, int After, StepLag Lag)> rules = [];
         foreach (StepLag lag in Lags)
         {
-            if (!index.TryGetValue(lag.Before, out int before) || !index.TryGetValue(lag.After, out int after) || before >= after)
-            {
-                throw new ArgumentException(
-                    "The lag '" + lag.Reason + "' runs from '" + lag.Before + "' to '" + lag.After + "'; allowed: two listed steps, the earlier one first.", nameof(lags));
-            }
-
-            if (lag.Maximum is not null && listed[before].IsInterruptible)
-            {
-                throw new ArgumentException("The lag '" + lag.Reason + "' has a maximum after '" + lag.Before + "', which may be interrupted; allowed: a maximum only after steps done in one go.", nameof(lags));
-            }
-
-            rules.Add((before, after, lag));
+            Check(lag, index, listed);
         }
 
         List<string> conflicts = [];
         foreach (ScheduleStep step in listed)
         {
-            if (step.IsAttended && !step.IsInterruptible && step.Duration > hours.Length)
+            if (step.IsAttended && !step.IsInterruptible && step.Duration > calendar.LongestShift)
             {
                 conflicts.Add(step.Name + " takes " + Measure.Hours.Format(step.Duration.TotalSeconds, DisplayUnits.Si, 3)
-                    + " and the working day has " + Measure.Hours.Format(hours.Length.TotalSeconds, DisplayUnits.Si, 3) + ". Split the step or lengthen the day.");
+                    + " and the working day has " + Measure.Hours.Format(calendar.LongestShift.TotalSeconds, DisplayUnits.Si, 3) + ". Split the step or lengthen the day.");
             }
         }
 
-        DateTimeOffset[]? times = conflicts.Count > 0 ? null : Solve(start, hours, listed, rules, conflicts);
+        Openings openings = new(calendar, start, null, (int)Horizon.TotalDays + 30);
+        long[] starts = new long[listed.Count];
+        if (conflicts.Count == 0 && !Settles(Lags, starts))
+        {
+            conflicts.Add(Explain(lags => Settles(lags, new long[listed.Count])));
+        }
+
         Conflicts = new ValueList<string>(conflicts);
-        Steps = times is null ? ValueList<ScheduledStep>.Empty : new ValueList<ScheduledStep>(listed.Select((step, i) => new ScheduledStep(step, times[i], hours)));
+        Steps = conflicts.Count > 0
+            ? ValueList<ScheduledStep>.Empty
+            : new ValueList<ScheduledStep>(listed.Select((step, i) => new ScheduledStep(step, step.IsInterruptible
+                ? calendar.Pieces(openings, starts[i], step.Duration.Ticks)
+                : new ValueList<WorkPiece>([new WorkPiece(calendar.At(starts[i]), calendar.At(starts[i] + step.Duration.Ticks))]))));
+
+        bool Settles(IReadOnlyList<StepLag> kept, long[] found)
+        {
+            StepModel model = ModelOf(listed, kept, index);
+            return new EarliestTimes(model, openings).Solve(start.UtcTicks, start.UtcTicks + Horizon.Ticks, found, new long[listed.Count]) < 0;
+        }
     }
 
     /// <summary>Nothing starts before this instant.</summary>
     public DateTimeOffset Start { get; }
 
-    /// <summary>Working hours of attended steps.</summary>
+    /// <summary>When someone is on site.</summary>
+    public WorkCalendar Calendar { get; }
+
+    /// <summary>From the earliest start to the latest end of work on any day of the week.</summary>
     public WorkingHours Hours { get; }
 
     /// <summary>Times to keep between steps.</summary>
@@ -105,82 +128,57 @@ public sealed record JobSchedule
         return index;
     }
 
-    private static DateTimeOffset[]? Solve(
-        DateTimeOffset start, WorkingHours hours, ValueList<ScheduleStep> steps, List<(int Before, int After, StepLag Lag)> rules, List<string> conflicts)
+    private static void Check(StepLag lag, Dictionary<string, int> index, ValueList<ScheduleStep> steps)
     {
-        DateTimeOffset[] times = new DateTimeOffset[steps.Count];
-        for (int i = 0; i < times.Length; i++)
+        if (!index.TryGetValue(lag.Before, out int before) || !index.TryGetValue(lag.After, out int after) || before >= after)
         {
-            times[i] = steps[i].IsAttended ? hours.FirstOpen(start) : start;
+            throw new ArgumentException(
+                "The lag '" + lag.Reason + "' runs from '" + lag.Before + "' to '" + lag.After + "'; allowed: two listed steps, the earlier one first.", nameof(lag));
         }
 
-        DateTimeOffset EndOf(int i)
+        if (lag.Maximum is not null && steps[before].IsInterruptible)
         {
-            if (!steps[i].IsInterruptible)
-            {
-                return times[i] + steps[i].Duration;
-            }
-
-            IReadOnlyList<WorkPiece> pieces = hours.Cut(times[i], steps[i].Duration);
-            return pieces[pieces.Count - 1].End;
+            throw new ArgumentException("The lag '" + lag.Reason + "' has a maximum after '" + lag.Before + "', which may be interrupted; allowed: a maximum only after steps done in one go.", nameof(lag));
         }
-
-        bool moved = true;
-        while (moved)
-        {
-            moved = false;
-            for (int i = 0, lastAttended = -1; i < times.Length; i++)
-            {
-                DateTimeOffset earliest = times[i];
-                if (steps[i].IsAttended)
-                {
-                    if (lastAttended >= 0)
-                    {
-                        earliest = Later(earliest, EndOf(lastAttended));
-                    }
-
-                    lastAttended = i;
-                }
-
-                foreach ((int before, int after, StepLag lag) in rules)
-                {
-                    if (after == i)
-                    {
-                        earliest = Later(earliest, EndOf(before) + lag.Minimum);
-                    }
-                    else if (before == i && lag.Maximum is TimeSpan most)
-                    {
-                        // Its follower cannot come earlier, so this one has to come later.
-                        DateTimeOffset held = times[after] - most - steps[i].Duration;
-                        if (held > earliest)
-                        {
-                            earliest = held;
-                            if (earliest - start > Horizon)
-                            {
-                                conflicts.Add(lag.Reason + ": '" + lag.After + "' cannot start within "
-                                    + Measure.Hours.Format(most.TotalSeconds, DisplayUnits.Si, 3) + " of the end of '" + lag.Before
-                                    + "' together with the other rules. Start earlier in the day, lengthen the day, or abrade and wipe again.");
-                                return null;
-                            }
-                        }
-                    }
-                }
-
-                if (steps[i].IsAttended)
-                {
-                    earliest = steps[i].IsInterruptible ? hours.FirstOpen(earliest) : hours.FirstFit(earliest, steps[i].Duration);
-                }
-
-                if (earliest > times[i])
-                {
-                    times[i] = earliest;
-                    moved = true;
-                }
-            }
-        }
-
-        return times;
     }
 
-    private static DateTimeOffset Later(DateTimeOffset a, DateTimeOffset b) => a > b ? a : b;
+    private static StepModel ModelOf(ValueList<ScheduleStep> steps, IReadOnlyList<StepLag> lags, Dictionary<string, int> index)
+    {
+        StepModel model = new(steps.Count);
+        for (int i = 0, attended = -1; i < steps.Count; i++)
+        {
+            model.Duration[i] = steps[i].Duration.Ticks;
+            model.Attended[i] = steps[i].IsAttended;
+            model.Interruptible[i] = steps[i].IsInterruptible;
+            if (steps[i].IsAttended)
+            {
+                if (attended >= 0)
+                {
+                    model.Lag(attended, i, 0, null, -1);
+                }
+
+                attended = i;
+            }
+        }
+
+        for (int k = 0; k < lags.Count; k++)
+        {
+            model.Lag(index[lags[k].Before], index[lags[k].After], lags[k].Minimum.Ticks, lags[k].Maximum?.Ticks, k);
+        }
+
+        return model;
+    }
+
+    private string Explain(Func<IReadOnlyList<StepLag>, bool> settles)
+    {
+        ConflictFinder finder = new(settles);
+        List<StepLag> core = finder.Core(Lags);
+        StepLag window = core.Last(lag => lag.Maximum is not null);
+        string others = string.Join("; ", core.Where(lag => lag != window));
+        List<LagRelief> reliefs = [.. finder.Reliefs(Lags, core)];
+        return window.Reason + ": '" + window.After + "' cannot start within " + Measure.Hours.Format(window.Maximum!.Value.TotalSeconds, DisplayUnits.Si, 3)
+            + " of the end of '" + window.Before + "' together with the order of work, the working hours" + (others.Length > 0 ? " and " + others : string.Empty) + "."
+            + (reliefs.Count > 0 ? " Any one of these would do: " + string.Join("; ", reliefs) + "." : string.Empty)
+            + " Otherwise start earlier in the day, lengthen the day, or abrade and wipe again.";
+    }
 }

@@ -7,18 +7,17 @@ namespace Refinish.Scheduling;
 /// <summary>A step with its clock times.</summary>
 public sealed record ScheduledStep
 {
-    internal ScheduledStep(ScheduleStep step, DateTimeOffset start, WorkingHours hours)
+    internal ScheduledStep(ScheduleStep step, IReadOnlyList<WorkPiece> pieces)
     {
         Step = step;
-        Start = start;
-        Pieces = step.IsInterruptible ? hours.Cut(start, step.Duration) : new ValueList<WorkPiece>([new WorkPiece(start, start + step.Duration)]);
+        Pieces = pieces;
     }
 
     /// <summary>The step.</summary>
     public ScheduleStep Step { get; }
 
     /// <summary>When it starts.</summary>
-    public DateTimeOffset Start { get; }
+    public DateTimeOffset Start => Pieces[0].Start;
 
     /// <summary>When it ends, nights that cut an interruptible step included.</summary>
     public DateTimeOffset End => Pieces[Pieces.Count - 1].End;

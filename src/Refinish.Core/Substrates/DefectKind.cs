@@ -38,4 +38,7 @@ public enum DefectKind
 
     /// <summary>See <see cref="Substrates.Burn"/>.</summary>
     Burn,
+
+    /// <summary>See <see cref="Substrates.Pitting"/>.</summary>
+    Pitting,
 }

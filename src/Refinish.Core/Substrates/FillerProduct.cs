@@ -20,6 +20,14 @@ public sealed record FillerProduct
         init => field = Guard.Named(value, nameof(Name));
     }
 
+    /// <summary>What it cures by; unknown when left out, and then every caution stands.</summary>
+    /// <exception cref="ArgumentOutOfRangeException">Not a named value.</exception>
+    public FillerChemistry Chemistry
+    {
+        get;
+        init => field = Guard.Defined(value, nameof(Chemistry));
+    }
+
     /// <summary>Mass of hardener per mass of resin; more than 0 and at most 200 %.</summary>
     /// <exception cref="ArgumentOutOfRangeException">Outside the range.</exception>
     public required Ratio HardenerByMass
@@ -87,6 +95,7 @@ public sealed record FillerProduct
     public static FillerProduct GenericPolyester { get; } = new()
     {
         Name = "polyester filler",
+        Chemistry = FillerChemistry.Polyester,
         HardenerByMass = Ratio.FromPercent(2),
         MixedDensity = Density.FromGramsPerMilliliter(1.8),
         Shrinkage = Ratio.FromPercent(7),
@@ -100,6 +109,7 @@ public sealed record FillerProduct
     public static FillerProduct GenericEpoxy { get; } = new()
     {
         Name = "epoxy filler",
+        Chemistry = FillerChemistry.Epoxy,
         HardenerByMass = Ratio.FromPercent(50),
         MixedDensity = Density.FromGramsPerMilliliter(1.5),
         Shrinkage = Ratio.FromPercent(2),

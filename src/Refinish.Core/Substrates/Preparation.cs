@@ -34,7 +34,7 @@ public sealed record Preparation
         Promoter = SubstrateCautions.MayBeEtched(survey.Material) ? PromoterKind.Silane : PromoterKind.Plastic;
         Steps = new ValueList<PreparationStep>(StepsFor(survey, Policy));
         bool fills = Steps.Any(step => step.Kind == PreparationKind.Fill);
-        Cautions = new ValueList<Caution>(SubstrateCautions.Of(survey).Concat(fills ? SubstrateCautions.Filler : []).Distinct());
+        Cautions = new ValueList<Caution>(SubstrateCautions.Of(survey).Concat(fills ? SubstrateCautions.Filler(Policy.Filler.Product.Chemistry) : []).Distinct());
     }
 
     /// <summary>What was found.</summary>
@@ -58,7 +58,7 @@ public sealed record Preparation
     /// <summary>The material and the number of steps.</summary>
     /// <returns>One line of text.</returns>
     public override string ToString() =>
-        WhyNone ?? SurveyRules.MaterialName(Survey.Material) + ": " + Figures.Fixed(Steps.Count, 0) + " steps of preparation";
+        WhyNone ?? Survey.Material.InWords() + ": " + Figures.Fixed(Steps.Count, 0) + " steps of preparation";
 
     private static IEnumerable<PreparationStep> StepsFor(Survey survey, SurveyPolicy policy)
     {

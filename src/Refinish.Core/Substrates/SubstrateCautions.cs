@@ -51,20 +51,31 @@ internal static class SubstrateCautions
         "a licensed plumber or contractor",
         Source.CommonPractice("a coating does not stop water from behind"));
 
-    public static readonly IReadOnlyList<Caution> Filler = new ValueList<Caution>(
-    [
-        new(
-            Hazard.SkinAndEyes,
-            "Polyester filler is hardened with a peroxide that can blind; epoxy hardeners sensitise: gloves and closed goggles while mixing.",
-            SafetyDataSheet,
-            Source.CommonPractice("peroxide and amine hardeners")),
-        new(
-            Hazard.FireAndExplosion,
-            "Polyester filler gives off styrene, which smells strongly and burns; leftovers in the cup get hot.",
-            SafetyDataSheet,
-            Source.CommonPractice("styrene in polyester filler")),
-        Dust,
-    ]);
+    private static readonly Caution Peroxide = new(
+        Hazard.SkinAndEyes,
+        "Polyester filler is hardened with a peroxide that can blind: gloves and closed goggles while mixing.",
+        SafetyDataSheet,
+        Source.CommonPractice("peroxide hardeners"));
+
+    private static readonly Caution Amine = new(
+        Hazard.SkinAndEyes,
+        "Epoxy resins and amine hardeners burn the skin and can make it allergic for life: gloves and closed goggles while mixing and sanding.",
+        SafetyDataSheet,
+        Source.CommonPractice("amine hardeners"));
+
+    private static readonly Caution Styrene = new(
+        Hazard.FireAndExplosion,
+        "Polyester filler gives off styrene, which smells strongly and burns; leftovers in the cup get hot.",
+        SafetyDataSheet,
+        Source.CommonPractice("styrene in polyester filler"));
+
+    /// <summary>What goes with a filler; every caution when nobody says what it is.</summary>
+    public static IReadOnlyList<Caution> Filler(FillerChemistry chemistry) => new ValueList<Caution>(chemistry switch
+    {
+        FillerChemistry.Polyester => [Peroxide, Styrene, Dust],
+        FillerChemistry.Epoxy => [Amine, Dust],
+        _ => [Peroxide, Amine, Styrene, Dust],
+    });
 
     public static IEnumerable<Caution> Of(Survey survey)
     {

@@ -58,6 +58,9 @@ public sealed record Survey
         init => field = Guard.Defined(value, nameof(LeadTest));
     }
 
+    /// <summary>Whether lead in enamel, glaze or an old coat is suspected for another reason than the building's age, as in a salvaged tub put into a new house.</summary>
+    public bool LeadSuspected { get; init; }
+
     /// <summary>Whether the crew holds the certificate for lead work that local law asks for.</summary>
     public bool CertifiedForLead { get; init; }
 

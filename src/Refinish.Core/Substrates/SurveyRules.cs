@@ -81,33 +81,20 @@ internal static class SurveyRules
             (s, _) => Each<Burn>(s)),
         new("S-30", "much filler", If, "measure again; ask whether replacing is the better answer", "survey", Invented, Filler),
         new("S-31", "survey contradicts itself", If, "identify the material again, or find where the trace comes from", "identification", Practice,
-            (s, _) => s.Defects.Where(defect => Contradicts(s.Material, defect)).Select(defect => new Finding(system => defect.Describe(system) + " does not go with " + MaterialName(s.Material)))),
+            (s, _) => s.Defects.Where(defect => Contradicts(s.Material, defect)).Select(defect => new Finding(system => defect.Describe(system) + " does not go with " + s.Material.InWords()))),
         new("S-32", "no exhaust path", No, "another way for the air, or no spraying here", "smoke or paper test at the opening", Practice,
             (s, _) => When(s.NoExhaustPath, "there is no way to lead exhaust air outdoors")),
         new("S-33", "flame", No, "have the flame or pilot shut off", "look before mixing", Practice,
             (s, _) => When(s.FlameCannotBeShutOff, "an open flame or pilot cannot be shut off")),
         new("S-34", "people who cannot leave", No, "another day, or another place for them", "ask before mixing", Practice,
             (s, _) => When(s.SensitiveOccupantsCannotLeave, "people who must not breathe the vapour cannot leave")),
+        new("S-35", "pitting", If, "clean out the pits, dry, probe the deepest for holes, fill and sand", "look again under side light", Practice,
+            (s, _) => Each<Pitting>(s)),
     ]);
 
-    public static bool LeadIsOpen(Survey survey) => survey.LeadTest == LeadTest.NotTested && survey.BuiltBefore1978 != false;
+    public static bool LeadIsOpen(Survey survey) => survey.LeadTest == LeadTest.NotTested && (survey.LeadSuspected || survey.BuiltBefore1978 != false);
 
     public static bool IsEnamelled(FixtureMaterial material) => material is FixtureMaterial.EnamelledCastIron or FixtureMaterial.EnamelledSteel;
-
-    public static string MaterialName(FixtureMaterial material) => material switch
-    {
-        FixtureMaterial.Unknown => "a material that is not known",
-        FixtureMaterial.EnamelledCastIron => "enamelled cast iron",
-        FixtureMaterial.EnamelledSteel => "enamelled steel",
-        FixtureMaterial.Gelcoat => "gelcoat",
-        FixtureMaterial.Acrylic => "acrylic sheet",
-        FixtureMaterial.CulturedMarble => "cultured marble",
-        FixtureMaterial.VitreousChina => "vitreous china",
-        FixtureMaterial.CeramicTile => "ceramic tile",
-        FixtureMaterial.SolidSurface => "solid surfacing",
-        FixtureMaterial.Laminate => "laminate",
-        _ => "polyethylene or polypropylene",
-    };
 
     private static IEnumerable<Finding> When(bool applies, string sentence) => applies ? [sentence] : [];
 
@@ -173,6 +160,7 @@ internal static class SurveyRules
         Chip chip => chip.Depth.Meters,
         WornPatch patch => patch.Depth.Meters,
         Crack crack => crack.Depth.Meters,
+        Pitting pitting => pitting.Depth.Meters,
         _ => null,
     };
 

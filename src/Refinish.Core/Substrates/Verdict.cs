@@ -1,6 +1,7 @@
 using System;
 using System.Collections.Generic;
 using System.Linq;
+using Refinish.Fixtures;
 
 namespace Refinish.Substrates;
 
@@ -58,7 +59,7 @@ public sealed record Verdict
     public string ToText(DisplayUnits system)
     {
         System.Text.StringBuilder text = new();
-        text.Append(SurveyRules.MaterialName(Survey.Material)).Append(": ").Append(Outcome).Append('\n');
+        text.Append(Survey.Material.InWords()).Append(": ").Append(Outcome).Append('\n');
         foreach (VerdictReason reason in Reasons)
         {
             text.Append("  ").Append(reason.RuleCode).Append(' ').Append(reason.Title).Append(": ").Append(reason.SentenceIn(system))

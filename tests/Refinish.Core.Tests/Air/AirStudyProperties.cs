@@ -27,7 +27,7 @@ public class AirStudyProperties
             AirStudy study = Random(random);
             double volume = study.Room.Volume.CubicMeters;
             double changes = study.Exhaust.FreshAirFlow.CubicMetersPerSecond / volume;
-            SolventEmission[] coats = [.. study.Emissions];
+            SolventEmission[] coats = [.. study.Emissions.Cast<SolventEmission>()];
             double[] kinks = [.. coats.SelectMany(coat => new[] { coat.Start.TotalSeconds, coat.End.TotalSeconds }).Append(0).Append(20000).Distinct().OrderBy(t => t).Where(t => t <= 20000)];
 
             // State: the film of each coat, then the room, all in kilograms of one substance.
@@ -187,7 +187,7 @@ public class AirStudyProperties
     public Property Scales_and_shifts() => Studies((study, random) =>
     {
         TimeSpan later = TimeSpan.FromSeconds(Math.Round(5000 * random.NextDouble()));
-        SolventEmission[] moved = [.. study.Emissions.Select(coat => coat with { Start = coat.Start + later, VolatileMass = coat.VolatileMass * 2 })];
+        Emission[] moved = [.. study.Emissions.Select(coat => coat with { Start = coat.Start + later, VolatileMass = coat.VolatileMass * 2 })];
         AirStudy other = new(study.Room, study.Exhaust, moved, study.Shift);
         for (int j = 0; j < study.Substances.Count; j++)
         {

@@ -30,7 +30,7 @@ public class ExposureLimitTests
             compared++;
         }
 
-        Assert.Equal(23, compared);
+        Assert.Equal(24, compared);
     }
 
     [Fact]

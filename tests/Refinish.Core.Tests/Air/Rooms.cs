@@ -34,7 +34,41 @@ internal static class Rooms
 
     public static SolventShare Share(Solvent solvent, double percent) => new(solvent, Ratio.FromPercent(percent));
 
-    public static AirStudy Study(Room room, Exhaust fan, params SolventEmission[] coats) => new(room, fan, coats, TimeSpan.FromHours(8));
+    public static WipeEmission Wipe(double startMinutes, double wipeMinutes, double grams, double evaporationMinutes, params SolventShare[] solvents) => new()
+    {
+        Name = "wipe",
+        Start = TimeSpan.FromMinutes(startMinutes),
+        WipeTime = TimeSpan.FromMinutes(wipeMinutes),
+        VolatileMass = Mass.FromGrams(grams),
+        Solvents = solvents.Length > 0 ? solvents : [new(GenericSolvents.ButylAcetate, Ratio.FromPercent(100))],
+        EvaporationTime = TimeSpan.FromMinutes(evaporationMinutes),
+    };
+
+    /// <summary>Two to six sprays and wipes that may overlap, some sprays with a slow tail, of three solvents.</summary>
+    public static Emission[] Mixed(Random random)
+    {
+        Emission[] emissions = new Emission[random.Next(2, 7)];
+        for (int i = 0; i < emissions.Length; i++)
+        {
+            double first = 10 + (70 * random.NextDouble());
+            double second = (100 - first) * (0.1 + (0.8 * random.NextDouble()));
+            SolventShare[] shares = [Share(GenericSolvents.ButylAcetate, first), Share(GenericSolvents.Xylene, second), Share(GenericSolvents.Acetone, 100 - first - second)];
+            double start = Math.Round(150 * random.NextDouble(), 2);
+            double minutes = Math.Round(0.5 + (15 * random.NextDouble()), 2);
+            double grams = 10 + (200 * random.NextDouble());
+            double film = 1 + (60 * random.NextDouble());
+            emissions[i] = random.Next(3) switch
+            {
+                0 => Wipe(start, minutes, grams, film / 10, shares),
+                1 => Coat(start, minutes, grams, random.NextDouble(), film, shares) with { Tail = new FilmTail(Ratio.FromPercent(5 + (80 * random.NextDouble())), TimeSpan.FromMinutes(30 + (300 * random.NextDouble()))) },
+                _ => Coat(start, minutes, grams, random.NextDouble(), film, shares),
+            };
+        }
+
+        return emissions;
+    }
+
+    public static AirStudy Study(Room room, Exhaust fan, params Emission[] emissions) => new(room, fan, emissions, TimeSpan.FromHours(8));
 
     /// <summary>A solvent made up for a test, whose volume fraction in ppm is its concentration in mg/m³ by the factor given.</summary>
     public static Solvent Solvent(string name, double gramsPerMole, double? lflPercent = 2) => new()

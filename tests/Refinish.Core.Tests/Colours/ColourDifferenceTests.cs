@@ -44,6 +44,9 @@ public class ColourDifferenceTests
             Numbers.Near(row.Number("cie76"), difference.Cie76, 1e-6);
             Numbers.Near(row.Number("cie94_graphic"), difference.Cie94, 1e-6);
             Numbers.Near(row.Number("ciede2000"), difference.Ciede2000, 1e-6);
+            Numbers.Near(row.Number("cie94_textile"), difference.Cie94Textile, 1e-6);
+            Numbers.Near(row.Number("cmc21"), difference.Cmc21, 1e-6);
+            Numbers.Near(row.Number("cmc11"), difference.Cmc11, 1e-6);
             Numbers.HoldsToKernel(difference.Workings());
         }
     }

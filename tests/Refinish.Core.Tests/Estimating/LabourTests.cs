@@ -78,7 +78,7 @@ public class LabourTests
             [
                 new LabourTask(LabourStandards.Setup, units: 1),
                 new LabourTask(LabourStandards.Topcoat, Area.FromSquareMeters(2.6), times: 3),
-                new LabourTask(LabourStandards.Generic.Single(standard => standard.Repairs == DefectKind.Chip), units: 4),
+                new LabourTask(LabourStandards.Generic.Single(standard => standard.Code == "L-31"), units: 4),
             ],
             difficulty: 1.2,
             crew: 2);

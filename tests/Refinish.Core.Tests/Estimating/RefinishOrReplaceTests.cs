@@ -50,7 +50,7 @@ public class RefinishOrReplaceTests
         Assert.Equal(5200m, answer.ReplacePresentValue);
         Assert.Equal(
             "At 5 % interest, refinishing costs 1480.00 USD and, lasting 7 years, 255.77 USD a year; replacing costs 5200.00 USD and, lasting 20 years, 417.26 USD a year. "
-            + "Per year refinishing costs 61.3 % of replacing. It costs less a year than replacing when it lasts longer than 4 years.",
+            + "Per year refinishing costs 61.3 % of replacing. It costs less a year than replacing when it lasts longer than 4.01 years.",
             answer.Sentence());
         Numbers.HoldsToKernel(answer.Workings());
     }

@@ -47,6 +47,28 @@ public class EllipsoidTests
         Numbers.Close(whole / 2, new HalfEllipsoid(a, c, a).Area, 1e-11);
     }
 
+    [Theory]
+    [InlineData(1, 6.283185307179586)]
+    [InlineData(0.999, 6.278996936093318)]
+    [InlineData(1.5, 8.459109081729984)]
+    [Evidence(Basis.Cited, "ellipsoidal tank heads of diameter 2 (tests of the fluids library of C. Bell, commit 091070e, tests/test_geometry.py)")]
+    public void Ellipsoidal_heads_match(double depth, double area) => Numbers.Close(area, new HalfEllipsoid(1, 1, depth).Area, 1e-10);
+
+    [Theory]
+    [InlineData(2.54, 1.039370079, 0.062362205, 6.00394283477063)]
+    [Evidence(Basis.Cited, "torispherical tank head (same tests): a cap of the dish and a knuckle, which is a part of a torus as a rolled rim is")]
+    public void A_torispherical_head_is_a_cap_and_a_roll(double diameter, double dish, double knuckle, double area)
+    {
+        double half = Math.Asin((0.5 - knuckle) / (dish - knuckle));
+        double cap = 2 * Math.PI * Math.Pow(dish * diameter, 2) * (1 - Math.Cos(half));
+
+        // From the outer equator inwards by 90° less the cap's half angle: a half round less what lies inside of that.
+        double tube = knuckle * diameter;
+        double mouth = 2 * Math.PI * ((diameter / 2) - (2 * tube));
+        double roll = new RimRoll(mouth, tube, Math.PI).Area - new RimRoll(mouth, tube, (Math.PI / 2) + half).Area;
+        Numbers.Close(area, cap + roll, 1e-12);
+    }
+
     [Property]
     [Evidence(Basis.Independent, "Carlson's R_G from R_F and R_D by duplication, coded in this test: S/2 = 2π R_G(a²b², a²c², b²c²)")]
     public void Any_bowl_matches_duplication(int seed)

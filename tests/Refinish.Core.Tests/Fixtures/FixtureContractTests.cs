@@ -16,7 +16,7 @@ public class FixtureContractTests
     public void Every_fixture_obeys_the_laws()
     {
         const double Scale = 0.9;
-        foreach ((IFixture fixture, IFixture small) in Tapes.All().Zip(Tapes.All(Scale)))
+        foreach ((IFixture fixture, IFixture small) in Tapes.Every().Zip(Tapes.Every(Scale)))
         {
             Numbers.Close(fixture.CoatedArea.SquareMeters * Scale * Scale, small.CoatedArea.SquareMeters);
             Numbers.Close(fixture.MaskedEdge.Meters * Scale, small.MaskedEdge.Meters);
@@ -41,7 +41,7 @@ public class FixtureContractTests
     [Evidence(Basis.Contract, "equal lengths make equal fixtures, whatever unit they were given in")]
     public void Units_do_not_matter()
     {
-        foreach ((IFixture inches, IFixture millimetres) in Tapes.All().Zip(Tapes.All(1, LengthUnit.Millimeter)))
+        foreach ((IFixture inches, IFixture millimetres) in Tapes.Every().Zip(Tapes.Every(1, LengthUnit.Millimeter)))
         {
             Numbers.Close(inches.CoatedArea.SquareMeters, millimetres.CoatedArea.SquareMeters, 1e-13);
             Numbers.Close(inches.MaskedEdge.Meters, millimetres.MaskedEdge.Meters, 1e-13);

@@ -160,6 +160,11 @@ public class RecessedBathtubTests
         Assert.InRange(tub.WaterCapacity!.Value.UsGallons, 40, 60);
     }
 
+    [Fact]
+    [Evidence(Basis.Cited, "Alliance for Water Efficiency, residential bath use (seen): a standard tub filled to the overflow holds 40 to 50 US gal")]
+    public void To_the_overflow_it_holds_what_is_published() =>
+        Assert.InRange(new RecessedBathtub(Five).CapacityBelowRim(In(3)).UsGallons, 40, 50);
+
     [Property]
     [Evidence(Basis.Identity, "areas grow with s², capacity with s³; the inside lies between its bounds; zones add up; workings hold to the kernel")]
     public void Any_tub_obeys_the_laws(int seed)

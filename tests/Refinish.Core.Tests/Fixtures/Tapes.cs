@@ -93,5 +93,80 @@ internal static class Tapes
         new FlatPanel(Counter(scale, unit)), new ShowerPan(Pan(scale, unit)),
     ];
 
+    public static FreestandingTubMeasurements Freestanding(double scale = 1, LengthUnit unit = LengthUnit.Inch) => new()
+    {
+        RimLength = Inches(55, scale, unit), RimWidth = Inches(25, scale, unit), RimCornerRadius = Inches(12.5, scale, unit),
+        FloorLength = Inches(40, scale, unit), FloorWidth = Inches(17, scale, unit), FloorCornerRadius = Inches(8.5, scale, unit),
+        Depth = Inches(17, scale, unit), HeadRun = Inches(7.5, scale, unit), FootRun = Inches(7.5, scale, unit), CoveRadius = Inches(3, scale, unit),
+        RollRadius = Inches(1.25, scale, unit), RollTurn = Angle.FromDegrees(270), WallThickness = Inches(0.5, scale, unit),
+        OutsideIsCoated = true, UndersideIsCoated = true, Feet = 4, FootPadDiameter = Inches(2, scale, unit),
+        DrainDiameter = Inches(2, scale, unit), OverflowDiameter = Inches(3, scale, unit),
+    };
+
+    public static OvalTubMeasurements Oval(double scale = 1, LengthUnit unit = LengthUnit.Inch) => new()
+    {
+        MouthLength = Inches(55, scale, unit), MouthWidth = Inches(25, scale, unit), MouthExponent = 2.6,
+        FloorLength = Inches(40, scale, unit), FloorWidth = Inches(17, scale, unit), FloorExponent = 2.4, Depth = Inches(17, scale, unit),
+        DeckLength = Inches(66, scale, unit), DeckWidth = Inches(36, scale, unit), ApronHeight = Inches(20, scale, unit),
+        DrainDiameter = Inches(2, scale, unit), OverflowDiameter = Inches(3, scale, unit),
+    };
+
+    public static CornerTubMeasurements Corner(double scale = 1, LengthUnit unit = LengthUnit.Inch) => new()
+    {
+        MouthLength = Inches(48, scale, unit), MouthWidth = Inches(38, scale, unit), MouthExponent = 2.2,
+        FloorLength = Inches(34, scale, unit), FloorWidth = Inches(26, scale, unit), FloorExponent = 2.2, Depth = Inches(17, scale, unit),
+        LeftWall = Inches(60, scale, unit), RightWall = Inches(60, scale, unit), LeftReturn = Inches(30, scale, unit), RightReturn = Inches(30, scale, unit),
+        FrontHeight = Inches(20, scale, unit), DrainDiameter = Inches(2, scale, unit), OverflowDiameter = Inches(3, scale, unit),
+    };
+
+    public static CounterSinkMeasurements Vessel(double scale = 1, LengthUnit unit = LengthUnit.Inch) => new()
+    {
+        Mounting = SinkMounting.Vessel, Shape = BowlShape.SphericalCap,
+        MouthLength = Inches(16, scale, unit), MouthWidth = Inches(16, scale, unit), BowlDepth = Inches(5.5, scale, unit),
+        WallThickness = Inches(0.5, scale, unit), BaseDiameter = Inches(3, scale, unit), DrainDiameter = Inches(1.75, scale, unit), OverflowDiameter = Length.Zero,
+    };
+
+    public static CounterSinkMeasurements Undermount(double scale = 1, LengthUnit unit = LengthUnit.Inch) => new()
+    {
+        Mounting = SinkMounting.Undermount, Shape = BowlShape.HalfEllipsoid,
+        MouthLength = Inches(17, scale, unit), MouthWidth = Inches(13.5, scale, unit), BowlDepth = Inches(6, scale, unit),
+        DrainDiameter = Inches(1.75, scale, unit), OverflowDiameter = Inches(1, scale, unit),
+    };
+
+    public static CounterSinkMeasurements DropIn(double scale = 1, LengthUnit unit = LengthUnit.Inch) =>
+        Undermount(scale, unit) with { Mounting = SinkMounting.DropIn, Outline = PlanOutline.RoundedRectangle(Inches(20, scale, unit), Inches(17, scale, unit), Inches(3, scale, unit)) };
+
+    public static CountertopMeasurements LCounter(double scale = 1, LengthUnit unit = LengthUnit.Inch) => new()
+    {
+        Runs = [new(Inches(96, scale, unit), Inches(25.5, scale, unit)), new(Inches(72, scale, unit), Inches(25.5, scale, unit))],
+        Thickness = Inches(1.5, scale, unit), Profile = EdgeProfile.Square, LeftEndIsOpen = true, RightEndIsOpen = true,
+        BacksplashHeight = Inches(4, scale, unit), BacksplashThickness = Inches(0.75, scale, unit), CutOuts = [new(Inches(32, scale, unit), Inches(21, scale, unit))],
+    };
+
+    public static TiledWallMeasurements RecessedAlcove(double scale = 1, LengthUnit unit = LengthUnit.Inch) => Alcove(scale, unit) with
+    {
+        Recesses =
+        [
+            new(WallRecessKind.Niche, Inches(14, scale, unit), Inches(12, scale, unit), Inches(3.5, scale, unit)),
+            new(WallRecessKind.Window, Inches(24, scale, unit), Inches(30, scale, unit), Inches(4, scale, unit)),
+            new(WallRecessKind.SoapDish, Inches(6, scale, unit), Inches(6, scale, unit), Inches(2, scale, unit)),
+        ],
+    };
+
+    /// <summary>One of each fixture, and of each variant that is computed differently.</summary>
+    public static IFixture[] Every(double scale = 1, LengthUnit unit = LengthUnit.Inch) =>
+    [
+        .. All(scale, unit),
+        new RecessedBathtub(FiveFootTub(scale, unit) with { FloorShift = Inches(1.5, scale, unit), TilingFlangeHeight = Inches(1, scale, unit), ApronProfileFactor = 1.05 }),
+        new FreestandingTub(Freestanding(scale, unit)), new FreestandingTub(Freestanding(scale, unit) with { OutsideIsCoated = false, UndersideIsCoated = false, CoveRadius = Length.Zero, RollTurn = Angle.FromDegrees(180) }),
+        new OvalTub(Oval(scale, unit)), new CornerTub(Corner(scale, unit)), new CornerTub(Corner(scale, unit) with { FrontBow = Inches(5, scale, unit) }),
+        new CounterSink(Vessel(scale, unit)), new CounterSink(Undermount(scale, unit)), new CounterSink(DropIn(scale, unit)),
+        new Countertop(LCounter(scale, unit)),
+        new Countertop(LCounter(scale, unit) with { Profile = EdgeProfile.Bullnose, RightEndIsOpen = false }),
+        new Countertop(LCounter(scale, unit) with { Profile = EdgeProfile.Eased, EdgeRadius = Inches(0.5, scale, unit), BacksplashHeight = Length.Zero, Runs = [new(Inches(96, scale, unit), Inches(25.5, scale, unit))] }),
+        new Countertop(LCounter(scale, unit) with { Profile = EdgeProfile.Ogee, Runs = [new(Inches(72, scale, unit), Inches(25.5, scale, unit)), new(Inches(96, scale, unit), Inches(25.5, scale, unit)), new(Inches(60, scale, unit), Inches(30, scale, unit))] }),
+        new TiledSurround(RecessedAlcove(scale, unit)), new ShowerPan(Pan(scale, unit) with { ThresholdWidth = Inches(4, scale, unit) }),
+    ];
+
     private static Length Inches(double value, double scale, LengthUnit unit) => Length.FromInches(value * scale).ToUnit(unit);
 }

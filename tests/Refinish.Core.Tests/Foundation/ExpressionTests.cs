@@ -68,6 +68,10 @@ public class ExpressionTests
         Assert.Equal("∫[0 … π] sin(θ) dθ", Expression.Integral("θ", 0, Expression.Pi(), Expression.Sin).Symbolic());
         Assert.Equal("that u at which u · u = x", Expression.Solution("u", 0, 2, u => u * u, X).Symbolic());
         Assert.Equal("max(x; 3)", Expression.Max(X, 3).ToString());
+        Assert.Equal("max(x; 3; x + 1)", Expression.Max([X, 3, X + 1]).ToString());
+        Numbers.Close(3, Expression.Max([X, 3, X + 1]).Evaluate());
+        Assert.Same(X, Expression.Max([X]));
+        Assert.Equal("5 + (−3)", (5 + Expression.Number(-3)).Symbolic());
     }
 
     [Fact]

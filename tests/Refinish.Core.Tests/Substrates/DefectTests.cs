@@ -82,6 +82,8 @@ public class DefectTests
         Numbers.Refuses("joint", () => _ = new SiliconeResidue(Length.Zero));
         Numbers.Refuses("joint", () => _ = new GroutFailure(Length.FromKilometers(2)));
         Numbers.Refuses("count", () => _ = new LooseTiles(0));
+        Numbers.Refuses("share", () => _ = new Pitting(Area.FromSquareMeters(1), Mm(1), Ratio.FromPercent(0)));
+        Numbers.Refuses("depth", () => _ = new Pitting(Area.FromSquareMeters(1), Mm(11), Ratio.FromPercent(10)));
         Numbers.Refuses("feather", () => _ = new FeatheredSkim(Mm(1), Mm(1), Mm(1), Mm(-1)));
     }
 
@@ -95,6 +97,8 @@ public class DefectTests
         Assert.NotEqual<Defect>(new RustSpot(Mm(5)), new Burn(Mm(5)));
         Assert.Equal("old coat peels over 2 m², adhesion 3B", new PeelingCoat(Area.FromSquareMeters(2), AdhesionGrade.Grade3B).ToString());
         Assert.Equal("crazing over 30 % of the surface", new Crazing(Ratio.FromPercent(30)).ToString());
+        Assert.Equal("pitting over 0.03 m², 0.3 mm deep, 20 % of it pits", new Pitting(Area.FromSquareCentimeters(300), Mm(0.3), Ratio.FromPercent(20)).ToString());
+        Numbers.Near(1800, new Pitting(Area.FromSquareCentimeters(300), Mm(0.3), Ratio.FromPercent(20)).CavityVolume.CubicMillimeters, 1e-9);
         Assert.Equal("1 loose tile", new LooseTiles(1).ToString());
         Numbers.Near(110, new Perforation(Mm(10)).PatchWidth.Millimeters, 1e-9);
     }

@@ -18,7 +18,7 @@ public class VerdictTests
         new Chip(Mm(20), Mm(2)), new WornPatch(Mm(150), Mm(100), Mm(0.4)), new RustSpot(Mm(15)), new Crack(Mm(300), Mm(1.5), Mm(2), true),
         new Crack(Mm(100), Mm(1.5), Mm(2), false), new Perforation(Mm(8)), new FlexingFloor(Mm(1)), new FlexingFloor(Mm(4)), new Crazing(Ratio.FromPercent(10)),
         new Crazing(Ratio.FromPercent(40)), new PeelingCoat(Area.FromSquareMeters(1), AdhesionGrade.Grade2B), new PeelingCoat(Area.FromSquareMeters(1), null),
-        new SiliconeResidue(Mm(3000)), new GroutFailure(Mm(2000)), new LooseTiles(3), new Burn(Mm(12)),
+        new SiliconeResidue(Mm(3000)), new GroutFailure(Mm(2000)), new LooseTiles(3), new Burn(Mm(12)), new Pitting(Area.FromSquareMeters(0.1), Mm(0.3), Ratio.FromPercent(20)),
     ];
 
     private static Length Mm(double mm) => Length.FromMillimeters(mm);
@@ -81,6 +81,7 @@ public class VerdictTests
         { "S-32", Suitability.NotSuitable, Clean() with { NoExhaustPath = true } },
         { "S-33", Suitability.NotSuitable, Clean() with { FlameCannotBeShutOff = true } },
         { "S-34", Suitability.NotSuitable, Clean() with { SensitiveOccupantsCannotLeave = true } },
+        { "S-35", Suitability.SuitableWithConditions, Clean(new Pitting(Area.FromSquareMeters(0.1), Mm(0.3), Ratio.FromPercent(20))) },
     };
 
     [Theory]
@@ -140,7 +141,8 @@ public class VerdictTests
             CertifiedForLead = random.Next(2) == 0,
             LeakCannotBeStopped = random.Next(2) == 0,
         };
-        bool lead = survey.LeadTest == LeadTest.Positive || (survey.LeadTest == LeadTest.NotTested && survey.BuiltBefore1978 != false);
+        survey = survey with { LeadSuspected = random.Next(3) == 0 };
+        bool lead = survey.LeadTest == LeadTest.Positive || (survey.LeadTest == LeadTest.NotTested && (survey.LeadSuspected || survey.BuiltBefore1978 != false));
         bool structure = survey.LeakCannotBeStopped || some.Any(defect => defect.Kind is DefectKind.FlexingFloor or DefectKind.Perforation or DefectKind.LooseTiles || defect is Crack { MovesUnderLoad: true });
         foreach (IReadOnlyList<Caution> cautions in new[] { new Verdict(survey).Cautions, new Preparation(survey).Cautions })
         {
@@ -148,6 +150,10 @@ public class VerdictTests
             Assert.Equal(structure, cautions.Any(caution => caution.Hazard == Hazard.Structure));
             Assert.Contains(cautions, caution => caution.Hazard == Hazard.Dust);
         }
+
+        // Nor does the text leave out a single one.
+        string text = new Verdict(survey).ToText(DisplayUnits.UsCustomary);
+        Assert.All(new Verdict(survey).Cautions, caution => Assert.Contains(caution.Sentence, text, StringComparison.Ordinal));
     }
 
     [Fact]

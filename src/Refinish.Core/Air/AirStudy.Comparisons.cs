@@ -1,0 +1,175 @@
+using System;
+using System.Collections.Generic;
+using UnitsNet;
+
+namespace Refinish.Air;
+
+/// <content>The study against its limits: flammability, exposure, saturation, the airflow that would do, and when people may be let in again.</content>
+public sealed partial class AirStudy
+{
+    private static readonly Source TemperatureUnknown = Source.Supplied("no temperature given for the room");
+
+    private const string BreatheProtected = "breathing protection by the employer's programme; less solvent at a time; more fresh air seldom suffices in a bathroom";
+
+    /// <summary>
+    /// The largest fraction of the lower flammable limit, all substances together (Le Chatelier); <see langword="null"/> when a limit is not known.
+    /// Without airflow: when all has evaporated.
+    /// </summary>
+    public Ratio? PeakFlammableFraction => Flammability.IsWhole ? Ratio.FromDecimalFractions(Flammability.Peak) : null;
+
+    /// <summary>When that peak is reached; <see langword="null"/> without airflow or when a limit is not known.</summary>
+    public TimeSpan? PeakFlammableAt => Flammability.IsWhole && Flammability.PeakAt is double at ? Durations.FromSeconds(at) : null;
+
+    /// <summary>The peak against a quarter of the lower flammable limit. Cannot be judged when a limit is not known, unless the others alone pass it.</summary>
+    public LimitComparison FlammableLimit => Flammable(QuarterOfLimit, "peak of the vapour, of its lower flammable limit", Quarter);
+
+    /// <summary>The same peak against a tenth, the line to design for.</summary>
+    public LimitComparison FlammableDesignLine => Flammable(0.1, "peak of the vapour, of its lower flammable limit, design line", Tenth);
+
+    /// <summary>Each substance against each limit known for it; one that cannot be judged where there is none.</summary>
+    public IReadOnlyList<ExposureComparison> Exposure => field ??= ExposureComparisons.Of(Substances, Limits);
+
+    /// <summary>Vapour pressures by which saturation is judged; <see cref="Air.VapourPressures.All"/> unless given.</summary>
+    /// <exception cref="ArgumentException">The list is missing or holds an empty entry.</exception>
+    public IReadOnlyList<VapourPressureFit> VapourPressures
+    {
+        get;
+        init => field = Guard.List(value, nameof(VapourPressures));
+    }
+    = Air.VapourPressures.All;
+
+    /// <summary>
+    /// Each substance's peak against its saturated vapour at the room's temperature: beyond it the model does not hold. Cannot be judged when the room's
+    /// temperature is not given or no vapour pressure covers it.
+    /// </summary>
+    public IReadOnlyList<LimitComparison> Saturation => field ??= SaturationComparisons();
+
+    /// <summary>
+    /// The mixture index of the eight-hour averages over the OSHA limits, Em = Σ C/L; <see langword="null"/> when a substance has no OSHA limit.
+    /// </summary>
+    public double? AdditiveIndex => Osha.IsWhole ? Osha.Average : null;
+
+    /// <summary>That index against 1. Cannot be judged when a substance has no OSHA limit, unless the others alone pass 1.</summary>
+    public LimitComparison AdditiveLimit => IndexComparison(Osha, "mixture index of the OSHA limits, 8-hour averages");
+
+    /// <summary>
+    /// The mixture index over the lowest eight-hour limit known for each substance, whoever set it; <see langword="null"/> when a substance has none.
+    /// </summary>
+    public double? StrictestIndex => Strictest.IsWhole ? Strictest.Average : null;
+
+    /// <summary>That index against 1.</summary>
+    public LimitComparison StrictestLimit => IndexComparison(Strictest, "mixture index of the lowest limits known, 8-hour averages");
+
+    /// <summary>
+    /// The mixture index of the worst fifteen minutes over the lowest short-term limit known for each substance. Those without a short-term
+    /// limit are left out; <see langword="null"/> when none has one.
+    /// </summary>
+    public double? ShortTermIndex => ShortTerm.IsEmpty ? null : ShortTerm.Average;
+
+    /// <summary>That index against 1. It is usually the one that a bathroom fails, since a coat is sprayed in minutes.</summary>
+    public LimitComparison ShortTermLimit => new(
+        "mixture index of the lowest short-term limits known, worst fifteen minutes",
+        ShortTermIndex,
+        1,
+        LimitSense.AtMost,
+        Measure.Number,
+        Additive,
+        ShortTermIndex > 1 ? BreatheProtected : null);
+
+    /// <summary>
+    /// The flow the exhaust must really move (mixing factor included) so that the peak stays at a quarter of the lower flammable limit;
+    /// zero when it does without a fan, <see langword="null"/> when a limit is not known. It is solved for anew at each call.
+    /// </summary>
+    public VolumeFlow? AirflowForFlammableLimit =>
+        Flammability.IsWhole ? Flow(AirSizing.ForPeak(Load, Flammability.Weights, QuarterOfLimit * RoomVolume)) : null;
+
+    /// <summary>
+    /// The flow that would do so if the coats flashed as they are sprayed and spraying never ended: K · G / (25 % of the limit).
+    /// Never less than <see cref="AirflowForFlammableLimit"/>.
+    /// </summary>
+    public VolumeFlow? SteadyAirflowForFlammableLimit =>
+        Flammability.IsWhole ? Flow(AirSizing.GreatestRelease(Load, Flammability.Weights) / QuarterOfLimit / RoomVolume) : null;
+
+    /// <summary>
+    /// The flow the exhaust must really move so that neither the mixture index of the lowest eight-hour limits known nor that of the short-term
+    /// limits is above 1; zero when both are below without a fan, <see langword="null"/> when a substance has no eight-hour limit.
+    /// In a bathroom it is usually far beyond any fan: then breathing protection has to do it.
+    /// </summary>
+    public VolumeFlow? AirflowForExposureIndex =>
+        Strictest.IsWhole
+            ? Flow(Math.Max(
+                AirSizing.ForDose(Load, Strictest.Weights, shift, EightHours * RoomVolume),
+                AirSizing.ForDose(Load, ShortTerm.Weights, FifteenMinutes, FifteenMinutes * RoomVolume)))
+            : null;
+
+    /// <summary>How long after the last spray the air is at or below a fraction of the lower flammable limit for good.</summary>
+    /// <param name="ofLowerFlammableLimit">The fraction, more than 0 and at most 100 %.</param>
+    /// <returns>The time; <see langword="null"/> when it cannot be judged (no airflow, a limit not known) or is longer than 60 days.</returns>
+    /// <exception cref="ArgumentOutOfRangeException"><paramref name="ofLowerFlammableLimit"/> is outside its range.</exception>
+    public TimeSpan? TimeToClear(Ratio ofLowerFlammableLimit) =>
+        Flammability.TimeToFall(Guard.Within(ofLowerFlammableLimit, Bounds.Positive(Measure.Percent, 1), nameof(ofLowerFlammableLimit)));
+
+    /// <summary>
+    /// How long after the last spray the momentary mixture index, over the lowest eight-hour limit known for each substance, is at or below a criterion for good.
+    /// </summary>
+    /// <param name="criterion">The index to fall below, more than 0 and at most 1. A tenth is invented: limits are for healthy workers, not for a household.</param>
+    /// <returns>The time; <see langword="null"/> when it cannot be judged (no airflow, a substance without limit) or is longer than 60 days.</returns>
+    /// <remarks>A film gives off its last solvent more slowly than first order: the product's own hold time stands above this one.</remarks>
+    /// <exception cref="ArgumentOutOfRangeException"><paramref name="criterion"/> is outside its range.</exception>
+    public TimeSpan? TimeToReEntry(double criterion = 0.1) => Strictest.TimeToFall(Criterion(criterion));
+
+    /// <summary>The largest momentary mixture index from a wait after the last spray onwards, against a criterion.</summary>
+    /// <param name="wait">Time after the end of the last spray, 0 to 60 days.</param>
+    /// <param name="criterion">The index to be at or below, more than 0 and at most 1; a tenth is invented.</param>
+    /// <returns>The comparison; it cannot be judged without airflow or when a substance has no limit.</returns>
+    /// <exception cref="ArgumentOutOfRangeException">An argument is outside its range.</exception>
+    public LimitComparison ReEntry(TimeSpan wait, double criterion = 0.1)
+    {
+        double seconds = Guard.Within(wait, Bounds.NotNegative(Measure.Hours, 60 * 86400), nameof(wait));
+        return new LimitComparison(
+            "mixture index " + Measure.Hours.Format(seconds) + " after the last spray",
+            Changes > 0 && Strictest.IsWhole ? Strictest.GreatestFrom(seconds) : null,
+            Criterion(criterion),
+            LimitSense.AtMost,
+            Measure.Number,
+            criterion == 0.1 ? Source.Invented("a tenth of the working limits for people who live there") : Source.Supplied("the caller's criterion"),
+            "wait longer with the fan running; the safety data sheet and the product's own hold time stand above this");
+    }
+
+    private ValueList<LimitComparison> SaturationComparisons()
+    {
+        List<LimitComparison> comparisons = [];
+        foreach (SubstanceAir air in Substances)
+        {
+            string subject = air.Solvent.Name + ", peak, of its saturated vapour";
+            comparisons.Add(Room.AirTemperature is Temperature temperature
+                ? new SaturatedVapour(air.Solvent, temperature, Room.AirPressure, VapourPressures).Compare(subject, air.PeakConcentration)
+                : SaturatedVapour.Against(subject, air.PeakConcentration.KilogramsPerCubicMeter, null, TemperatureUnknown));
+        }
+
+        return new ValueList<LimitComparison>(comparisons);
+    }
+
+    private static double Criterion(double criterion) => Guard.Within(criterion, Bounds.Positive(Measure.Number, 1), nameof(criterion));
+
+    private static LimitComparison IndexComparison(AirIndex index, string subject) => new(
+        index.IsWhole ? subject : subject + ", of the substances whose limit is known",
+        index.IsWhole || index.Average > 1 ? index.Average : null,
+        1,
+        LimitSense.AtMost,
+        Measure.Number,
+        Additive,
+        index.Average > 1 ? BreatheProtected : null);
+
+    private LimitComparison Flammable(double limit, string subject, Source source) => new(
+        Flammability.IsWhole ? subject : subject + ", of the substances whose limit is known",
+        Flammability.IsWhole || Flammability.Peak > limit ? Flammability.Peak : null,
+        limit,
+        LimitSense.AtMost,
+        Measure.Percent,
+        source,
+        Flammability.Peak > limit ? "more fresh air, less coating at a time, more time between coats" : null);
+
+    private VolumeFlow Flow(double changes) => VolumeFlow.FromCubicMetersPerSecond(
+        AirKernel.FanFlow(changes, RoomVolume, Exhaust.MixingFactor, Room.Infiltration.CubicMetersPerSecond));
+}

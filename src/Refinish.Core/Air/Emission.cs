@@ -1,0 +1,107 @@
+using System;
+using System.Collections.Generic;
+using System.Linq;
+using Refinish.Coatings;
+using UnitsNet;
+
+namespace Refinish.Air;
+
+/// <summary>
+/// Something that gives off vapour in the room: a sprayed coat (<see cref="SolventEmission"/>) or a wiped-on liquid (<see cref="WipeEmission"/>).
+/// It is put on at a steady rate from <see cref="Start"/> to <see cref="End"/>; what does not flash leaves its films at first-order rates.
+/// In the end all of the volatile mass has been in the air.
+/// </summary>
+public abstract record Emission
+{
+    private protected static readonly Bounds Applying = Bounds.Between(1, 24 * 3600, Measure.Minutes);
+    private protected static readonly Bounds TimeConstants = Bounds.Between(1, 30 * 86400, Measure.Minutes);
+
+    private readonly double volatileMass;
+
+    private protected Emission()
+    {
+    }
+
+    /// <summary>What this is, such as "topcoat, first coat".</summary>
+    /// <exception cref="ArgumentException">Empty.</exception>
+    public required string Name
+    {
+        get;
+        init => field = Guard.Named(value, nameof(Name));
+    }
+
+    /// <summary>When it begins to be put on, counted from the start of the study; 0 to 60 days.</summary>
+    /// <exception cref="ArgumentOutOfRangeException">Outside the range.</exception>
+    public required TimeSpan Start
+    {
+        get;
+        init
+        {
+            Guard.Within(value, Bounds.NotNegative(Measure.Hours, 60 * 86400), nameof(Start));
+            field = value;
+        }
+    }
+
+    /// <summary>All that will evaporate, overspray included; more than 0 and at most 100 kg.</summary>
+    /// <exception cref="ArgumentOutOfRangeException">Outside the range.</exception>
+    public required Mass VolatileMass
+    {
+        get => Mass.FromKilograms(volatileMass);
+        init => volatileMass = Guard.Within(value, Bounds.Positive(Measure.Mass, 100), nameof(VolatileMass));
+    }
+
+    /// <summary>What evaporates, as shares of the volatile mass that add up to 100 %.</summary>
+    /// <exception cref="ArgumentException">The list is empty, an entry is missing, or a solvent is named twice.</exception>
+    /// <exception cref="ArgumentOutOfRangeException">The shares do not add up to 100 % within 0.1 %.</exception>
+    public required IReadOnlyList<SolventShare> Solvents
+    {
+        get;
+        init => field = CheckedShares(value, nameof(Solvents));
+    }
+
+    /// <summary>When the last of it has been put on, counted from the start of the study.</summary>
+    public TimeSpan End => Start + Applied;
+
+    private protected abstract TimeSpan Applied { get; }
+
+    /// <summary>The emission, its mass and its times.</summary>
+    /// <returns>One line of text.</returns>
+    public abstract override string ToString();
+
+    /// <summary>The parts of the volatile mass that leave at one rate each; their shares add up to 1.</summary>
+    internal abstract IEnumerable<ReleaseTerm> Terms();
+
+    /// <summary>The sum of the shares, which may miss 100 % by the rounding of a data sheet; masses are divided by it so that none is lost.</summary>
+    internal static double ShareSum(IReadOnlyList<SolventShare> solvents)
+    {
+        double sum = 0;
+        for (int i = 0; i < solvents.Count; i++)
+        {
+            sum += solvents[i].MassFraction.DecimalFractions;
+        }
+
+        return sum;
+    }
+
+    private protected static double BlendDensity(IReadOnlyList<SolventShare> solvents) =>
+        ShareSum(solvents) / solvents.Sum(share => share.MassFraction.DecimalFractions / share.Solvent.Density.KilogramsPerCubicMeter);
+
+    private protected static IReadOnlyList<SolventShare> CheckedShares(IReadOnlyList<SolventShare> value, string name)
+    {
+        ValueList<SolventShare> shares = Guard.List(value, name, 1);
+        double sum = ShareSum(shares);
+        Guard.Rule(Math.Abs(sum - 1) <= 1e-3, name, sum, Measure.Percent, "shares that add up to 100 % within 0.1 %");
+        for (int i = 1; i < shares.Count; i++)
+        {
+            for (int j = 0; j < i; j++)
+            {
+                if (string.Equals(shares[i].Solvent.CasNumber, shares[j].Solvent.CasNumber, StringComparison.Ordinal))
+                {
+                    throw new ArgumentException(name + " names a solvent twice; add its shares up.", name);
+                }
+            }
+        }
+
+        return shares;
+    }
+}

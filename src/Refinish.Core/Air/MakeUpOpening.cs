@@ -1,0 +1,84 @@
+using System;
+using System.Collections.Generic;
+using UnitsNet;
+
+namespace Refinish.Air;
+
+/// <summary>
+/// The opening through which as much clean air comes in as the fan takes out: how large it has to be for a speed of air, and how fast the air is in the one there is.
+/// A = Q/v. An opening that is too small starves the fan, and a gas appliance nearby may draw its flue gas in.
+/// </summary>
+/// <example><code>
+/// // the fan of Exhaust
+/// MakeUpOpening opening = new(fan.EffectiveFlow, Speed.FromFeetPerMinute(500)) { Given = Area.FromSquareMeters(0.03) };
+/// Area needed = opening.Needed;      // 0.0279 m²
+/// </code></example>
+public sealed record MakeUpOpening
+{
+    private static readonly Source Continuity = Source.Derived("as much air in as out, 29 CFR 1910.94(c)(7)(i): area is flow over speed");
+
+    private readonly double flow;
+    private readonly double speed;
+    private readonly double? given;
+
+    /// <summary>An opening for a flow.</summary>
+    /// <param name="flow">The flow that the fan really moves, more than 0 and at most 10 m³/s.</param>
+    /// <param name="speed">The speed that the air may have in it, 0.1 to 10 m/s; see <see cref="AirSpeedGuide.MakeUpOpening"/>.</param>
+    /// <exception cref="ArgumentOutOfRangeException">An argument is outside its range.</exception>
+    public MakeUpOpening(VolumeFlow flow, Speed speed)
+    {
+        this.flow = Guard.Within(flow, Bounds.Positive(Measure.Airflow, 10), nameof(flow));
+        this.speed = Guard.Within(speed, Bounds.Between(0.1, 10, Measure.AirSpeed), nameof(speed));
+    }
+
+    /// <summary>The flow.</summary>
+    public VolumeFlow Flow => VolumeFlow.FromCubicMetersPerSecond(flow);
+
+    /// <summary>The speed that the air may have.</summary>
+    public Speed Speed => Speed.FromMetersPerSecond(speed);
+
+    /// <summary>Free area of the opening that there is, more than 0 and at most 10 m²; <see langword="null"/> when not measured.</summary>
+    /// <exception cref="ArgumentOutOfRangeException">Outside the range.</exception>
+    public Area? Given
+    {
+        get => given is double area ? Area.FromSquareMeters(area) : null;
+        init => given = value is Area area ? Guard.Within(area, Bounds.Positive(Measure.SmallArea, 10), nameof(Given)) : null;
+    }
+
+    /// <summary>The free area that the speed asks for.</summary>
+    public Area Needed => Area.FromSquareMeters(flow / speed);
+
+    /// <summary>The speed of the air in the opening that there is; <see langword="null"/> when it is not measured.</summary>
+    public Speed? GivenSpeed => given is double area ? Speed.FromMetersPerSecond(flow / area) : null;
+
+    /// <summary>The opening that there is against the one needed; it cannot be judged when it is not measured.</summary>
+    public LimitComparison Comparison => new(
+        "free area of the make-up opening",
+        given,
+        flow / speed,
+        LimitSense.AtLeast,
+        Measure.SmallArea,
+        Continuity,
+        given < flow / speed ? "open more, across the room from the fan" : null);
+
+    /// <summary>What to warn of.</summary>
+    public IReadOnlyList<Caution> Cautions { get; } = new ValueList<Caution>([AirCautions.MakeUpAir]);
+
+    /// <summary>How area and speed follow.</summary>
+    /// <returns>The derivation.</returns>
+    public Workings Workings()
+    {
+        Expression q = Expression.Quantity("Q", flow, Measure.Airflow);
+        List<WorkingStep> steps = [new("free area needed", "A", q / Expression.Quantity("v", speed, Measure.AirSpeed), flow / speed, Measure.SmallArea, Continuity)];
+        if (given is double area)
+        {
+            steps.Add(new("speed in the opening that there is", "v_open", q / Expression.Quantity("A_open", area, Measure.SmallArea), flow / area, Measure.AirSpeed, Continuity));
+        }
+
+        return new Workings("Make-up opening", steps);
+    }
+
+    /// <summary>The area needed and the one there is.</summary>
+    /// <returns>One line of text.</returns>
+    public override string ToString() => Comparison.ToString();
+}

@@ -1,0 +1,160 @@
+using System;
+using System.Collections.Generic;
+using System.Linq;
+using Refinish.Coatings;
+using UnitsNet;
+
+namespace Refinish.Air;
+
+/// <summary>
+/// The same room in two zones: everything is released into the near field, where the person works, and passes from there to the rest of the room,
+/// which the fresh air flushes. What is breathed over the tub is the near field's; the well-mixed room says less.
+/// </summary>
+/// <remarks>
+/// Linear, solved exactly: the 2×2 system has two rates, and each zone is a sum of two one-box rooms (<see cref="AirStudy"/>), so peaks and averages are located
+/// in closed form as there. The exhaust's mixing factor is kept; where the near field is the only unevenness, give the exhaust a mixing factor of 1.
+/// A fan that draws straight from the near field is better than this.
+/// </remarks>
+/// <example><code>
+/// // the study of AirStudy
+/// NearField near = NearField.Box(Length.FromMeters(1.5), Length.FromMeters(0.75), Length.FromMeters(0.8), Speed.FromMetersPerSecond(0.1));
+/// NearFieldStudy zones = new(study, near);
+/// double there = zones.Substances[0].Near.FifteenMinuteAverage.PartsPerMillion;
+/// </code></example>
+public sealed class NearFieldStudy
+{
+    /// <summary>Divides a study's room.</summary>
+    /// <param name="study">The room, its exhaust and its emissions.</param>
+    /// <param name="nearField">The air around the source; at most half of the room.</param>
+    /// <exception cref="ArgumentOutOfRangeException">The near field is larger than half of the room.</exception>
+    public NearFieldStudy(AirStudy study, NearField nearField)
+    {
+        Study = Guard.NotNull(study, nameof(study));
+        NearField = Guard.NotNull(nearField, nameof(nearField));
+        double volume = nearField.Volume.CubicMeters;
+        Guard.Rule(volume <= study.RoomVolume / 2, nameof(nearField), volume, Measure.RoomVolume, "at most half of the room, " + Measure.RoomVolume.Format(study.RoomVolume / 2));
+        Zones = new Zones(study, nearField);
+    }
+
+    /// <summary>The room, its exhaust and its emissions.</summary>
+    public AirStudy Study { get; }
+
+    /// <summary>The air around the source.</summary>
+    public NearField NearField { get; }
+
+    /// <summary>The rest of the room.</summary>
+    public Volume FarVolume => Volume.FromCubicMeters(Zones.FarVolume);
+
+    /// <summary>Each substance in both zones.</summary>
+    public IReadOnlyList<ZoneAir> Substances => field ??= new ValueList<ZoneAir>(
+        Enumerable.Range(0, Study.Load.Solvents.Length).Select(i => new ZoneAir(Of(i, Zones.Near), Of(i, Zones.Far))));
+
+    /// <summary>Each substance of the near field against each limit known for it; one that cannot be judged where there is none.</summary>
+    public IReadOnlyList<ExposureComparison> Exposure => field ??= ExposureComparisons.Of([.. Substances.Select(air => air.Near)], Study.Limits);
+
+    /// <summary>The largest fraction of the lower flammable limit in the near field; <see langword="null"/> when a limit is not known.</summary>
+    public Ratio? PeakFlammableFraction => Study.Flammability.IsWhole ? Ratio.FromDecimalFractions(FlammablePeak.Value) : null;
+
+    /// <summary>That against a quarter of the limit. Cannot be judged when a limit is not known, unless the others alone pass it.</summary>
+    public LimitComparison FlammableLimit => new(
+        "peak of the vapour in the near field, of its lower flammable limit" + (Study.Flammability.IsWhole ? string.Empty : ", of the substances whose limit is known"),
+        Study.Flammability.IsWhole || FlammablePeak.Value > AirStudy.QuarterOfLimit ? FlammablePeak.Value : null,
+        AirStudy.QuarterOfLimit,
+        LimitSense.AtMost,
+        Measure.Percent,
+        AirStudy.Quarter,
+        FlammablePeak.Value > AirStudy.QuarterOfLimit ? "draw the air off where it is sprayed, less coating at a time" : null);
+
+    /// <summary>
+    /// The mixture index of the near field's worst fifteen minutes over the lowest short-term limit known for each substance; those without one are left
+    /// out, <see langword="null"/> when none has one.
+    /// </summary>
+    public double? ShortTermIndex => Study.ShortTerm.IsEmpty ? null : ShortTermMaximum.Value;
+
+    /// <summary>The mixture index of the near field's eight-hour averages over the lowest limit known for each substance; <see langword="null"/> when a substance has none.</summary>
+    public double? StrictestIndex => Study.Strictest.IsWhole ? StrictestMaximum.Value : null;
+
+    /// <summary>What to warn of: the study's, which hold here the more.</summary>
+    public IReadOnlyList<Caution> Cautions
+    {
+        get
+        {
+            List<Caution> cautions = [.. Study.Cautions];
+            if (FlammableLimit.Outcome == ComparisonOutcome.Beyond && !cautions.Contains(AirCautions.Flammable))
+            {
+                cautions.Insert(0, AirCautions.Flammable);
+            }
+
+            if (!cautions.Contains(AirCautions.ImmediatelyDangerous)
+                && Exposure.Any(exposure => exposure.Limit?.Kind == ExposureLimitKind.Idlh && exposure.Comparison.Margin <= 0))
+            {
+                cautions.Insert(0, AirCautions.ImmediatelyDangerous);
+            }
+
+            return new ValueList<Caution>(cautions);
+        }
+    }
+
+    internal Zones Zones { get; }
+
+    internal AirMaximum FlammablePeak => field ??= Zones.Peak(Zones.Near, Study.Flammability.Weights);
+
+    internal AirMaximum ShortTermMaximum => field ??= Zones.Window(Zones.Near, Study.ShortTerm.Weights, AirStudy.FifteenMinutes, AirStudy.FifteenMinutes);
+
+    internal AirMaximum StrictestMaximum => field ??= Zones.Window(Zones.Near, Study.Strictest.Weights, Study.ShiftSeconds, AirStudy.EightHours);
+
+    /// <summary>The concentration in the near field at a time.</summary>
+    /// <param name="solvent">A substance of the study, known by its registry number.</param>
+    /// <param name="time">From the start of the study, 0 to 120 days.</param>
+    /// <returns>Mass in the volume of air.</returns>
+    /// <exception cref="ArgumentException"><paramref name="solvent"/> is not released in the study.</exception>
+    /// <exception cref="ArgumentOutOfRangeException"><paramref name="time"/> is outside its range.</exception>
+    public MassConcentration NearConcentrationAt(Solvent solvent, TimeSpan time) => At(Zones.Near, solvent, time);
+
+    /// <summary>The concentration in the rest of the room at a time.</summary>
+    /// <param name="solvent">A substance of the study, known by its registry number.</param>
+    /// <param name="time">From the start of the study, 0 to 120 days.</param>
+    /// <returns>Mass in the volume of air.</returns>
+    /// <exception cref="ArgumentException"><paramref name="solvent"/> is not released in the study.</exception>
+    /// <exception cref="ArgumentOutOfRangeException"><paramref name="time"/> is outside its range.</exception>
+    public MassConcentration FarConcentrationAt(Solvent solvent, TimeSpan time) => At(Zones.Far, solvent, time);
+
+    /// <summary>Where a substance is at a time: film, air of both zones, gone.</summary>
+    /// <param name="solvent">A substance of the study, known by its registry number.</param>
+    /// <param name="time">From the start of the study, 0 to 120 days.</param>
+    /// <returns>The masses.</returns>
+    /// <exception cref="ArgumentException"><paramref name="solvent"/> is not released in the study.</exception>
+    /// <exception cref="ArgumentOutOfRangeException"><paramref name="time"/> is outside its range.</exception>
+    public MassBalance BalanceAt(Solvent solvent, TimeSpan time)
+    {
+        double[] masses = Study.Load.Masses(Study.Known(solvent));
+        double seconds = AirStudy.Time(time, nameof(time));
+        return Study.Load.Balance(
+            masses,
+            seconds,
+            (NearField.Volume.CubicMeters * Zones.At(Zones.Near, masses, seconds)) + (Zones.FarVolume * Zones.At(Zones.Far, masses, seconds)),
+            Study.FreshAirFlow.CubicMetersPerSecond * Zones.Dose(Zones.Far, masses, 0, seconds));
+    }
+
+    /// <summary>How every number of both zones follows.</summary>
+    /// <returns>The derivation.</returns>
+    public Workings Workings() => NearFieldWorkings.Of(this);
+
+    /// <summary>The near field's peak against the flammable limit, or that it cannot be judged.</summary>
+    /// <returns>One line of text.</returns>
+    public override string ToString() => FlammableLimit.ToString();
+
+    private MassConcentration At(ZoneAnswer zone, Solvent solvent, TimeSpan time) =>
+        MassConcentration.FromKilogramsPerCubicMeter(Zones.At(zone, Study.Load.Masses(Study.Known(solvent)), AirStudy.Time(time, nameof(time))));
+
+    private SubstanceAir Of(int substance, ZoneAnswer zone)
+    {
+        double[] masses = Study.Load.Masses(substance);
+        return new SubstanceAir(
+            Study.Load.Solvents[substance],
+            AirLoad.Total(masses),
+            Zones.Peak(zone, masses),
+            Zones.Window(zone, masses, AirStudy.FifteenMinutes, AirStudy.FifteenMinutes),
+            Zones.Window(zone, masses, Study.ShiftSeconds, AirStudy.EightHours));
+    }
+}

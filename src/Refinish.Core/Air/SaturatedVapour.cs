@@ -1,0 +1,123 @@
+using System;
+using System.Collections.Generic;
+using Refinish.Coatings;
+using UnitsNet;
+
+namespace Refinish.Air;
+
+/// <summary>
+/// The most vapour that air over a pure liquid can hold: p_sat/p by volume, p_sat·M/(R·T) by mass. Over a mixture or a film it holds less, so this is a cap.
+/// A room model that goes beyond it no longer describes the room.
+/// </summary>
+/// <remarks>Where no fit of the substance covers the temperature the results are <see langword="null"/>: nothing is extrapolated.</remarks>
+/// <example><code>
+/// SaturatedVapour xylene = new(GenericSolvents.Xylene, Temperature.FromDegreesCelsius(20), Pressure.FromPascals(101325), VapourPressures.All);
+/// Ratio? most = xylene.VolumeFraction;
+/// </code></example>
+public sealed record SaturatedVapour
+{
+    private static readonly Source Gas = Source.Derived("ideal gas, R = 8.314 462 618 J/(mol·K)");
+    private static readonly Source Unknown = Source.Supplied("no vapour pressure that covers the temperature");
+
+    private readonly double temperature;
+    private readonly double airPressure;
+    private readonly VapourPressureFit? fit;
+
+    /// <summary>Looks up and calculates.</summary>
+    /// <param name="solvent">The substance, known by its registry number.</param>
+    /// <param name="temperature">−20 to 60 °C.</param>
+    /// <param name="airPressure">60 to 110 kPa.</param>
+    /// <param name="fits">Vapour pressures to choose from; the first that covers the temperature counts.</param>
+    /// <exception cref="ArgumentException">The list holds an empty entry.</exception>
+    /// <exception cref="ArgumentOutOfRangeException">An argument is outside its range.</exception>
+    public SaturatedVapour(Solvent solvent, Temperature temperature, Pressure airPressure, IReadOnlyList<VapourPressureFit> fits)
+    {
+        Solvent = Guard.NotNull(solvent, nameof(solvent));
+        this.temperature = Guard.Within(temperature, Bounds.Between(253.15, 333.15, Measure.Temperature), nameof(temperature));
+        this.airPressure = Guard.Within(airPressure, Bounds.Between(60e3, 110e3, Measure.Pressure), nameof(airPressure));
+        foreach (VapourPressureFit candidate in Guard.NotNull(fits, nameof(fits)))
+        {
+            if (candidate is null)
+            {
+                throw new ArgumentException(nameof(fits) + " holds an empty entry.", nameof(fits));
+            }
+
+            if (fit is null && string.Equals(candidate.CasNumber, solvent.CasNumber, StringComparison.Ordinal) && candidate.Covers(temperature))
+            {
+                fit = candidate;
+            }
+        }
+    }
+
+    /// <summary>The substance.</summary>
+    public Solvent Solvent { get; }
+
+    /// <summary>Temperature of liquid and air.</summary>
+    public Temperature Temperature => Temperature.FromKelvins(temperature);
+
+    /// <summary>Pressure of the air.</summary>
+    public Pressure AirPressure => Pressure.FromPascals(airPressure);
+
+    /// <summary>The fit that served; <see langword="null"/> when none covers the temperature.</summary>
+    public VapourPressureFit? Fit => fit;
+
+    /// <summary>Vapour pressure; <see langword="null"/> when no fit covers the temperature.</summary>
+    public Pressure? VapourPressure => fit is null ? null : Pressure.FromPascals(fit.Kernel(temperature));
+
+    /// <summary>Most vapour by volume, p_sat/p; above 100 % the liquid boils. <see langword="null"/> when no fit covers the temperature.</summary>
+    public Ratio? VolumeFraction => fit is null ? null : Ratio.FromDecimalFractions(fit.Kernel(temperature) / airPressure);
+
+    /// <summary>Most vapour by mass; <see langword="null"/> when no fit covers the temperature.</summary>
+    public MassConcentration? Concentration => Mass() is double mass ? MassConcentration.FromKilogramsPerCubicMeter(mass) : null;
+
+    /// <summary>A concentration against the most there can be.</summary>
+    /// <param name="subject">What is compared, in words.</param>
+    /// <param name="concentration">The concentration, 0 or more.</param>
+    /// <returns>The comparison; it cannot be judged when no fit covers the temperature.</returns>
+    /// <exception cref="ArgumentOutOfRangeException"><paramref name="concentration"/> is negative.</exception>
+    public LimitComparison Compare(string subject, MassConcentration concentration) =>
+        Against(subject, Guard.Within(concentration, Bounds.NotNegative(Measure.MassConcentration), nameof(concentration)), Mass(), fit?.Source ?? Unknown);
+
+    /// <summary>How the pressure and the fractions follow; nothing but the temperature when no fit covers it.</summary>
+    /// <returns>The derivation.</returns>
+    public Workings Workings()
+    {
+        Expression t = Expression.Quantity("T", temperature, Measure.AbsoluteTemperature);
+        if (fit is null)
+        {
+            return new Workings("Saturated vapour of " + Solvent.Name + ": no vapour pressure that covers the temperature", [new("temperature", "T", t, temperature, Measure.AbsoluteTemperature, Unknown)]);
+        }
+
+        double pressure = fit.Kernel(temperature);
+        WorkingStep saturated = new("vapour pressure", "p_sat", fit.Formula(temperature), pressure, Measure.Pressure, fit.Source);
+        return new Workings("Saturated vapour of " + Solvent.Name,
+        [
+            saturated,
+            new("most by volume", "c_sat", saturated.Result() / Expression.Quantity("p", airPressure, Measure.Pressure), pressure / airPressure, Measure.PartsPerMillion, Gas),
+            new(
+                "most by mass",
+                "C_sat",
+                saturated.Result() * Expression.Quantity("M", Solvent.MolarMass.KilogramsPerMole, Measure.MolarMass) / (Expression.Quantity("R", AirKernel.GasConstant, Measure.MolarEntropy) * t),
+                Mass()!.Value,
+                Measure.MassConcentration,
+                Gas),
+        ]);
+    }
+
+    /// <summary>The substance, the temperature and the most there can be.</summary>
+    /// <returns>Text such as <c>toluene at 20 °C: at most 28700 ppm</c>.</returns>
+    public override string ToString() =>
+        Solvent.Name + " at " + Measure.Temperature.Format(temperature) + ": "
+        + (VolumeFraction is Ratio most ? "at most " + Measure.PartsPerMillion.Format(most.DecimalFractions, DisplayUnits.Si, 3) : "vapour pressure not known there");
+
+    internal static LimitComparison Against(string subject, double value, double? limit, Source source) => new(
+        subject,
+        value,
+        limit,
+        LimitSense.AtMost,
+        Measure.MassConcentration,
+        source,
+        value > limit ? "the room model does not hold there: evaporation stops before; take the saturated value as the most" : null);
+
+    private double? Mass() => fit is null ? null : fit.Kernel(temperature) * Solvent.MolarMass.KilogramsPerMole / (AirKernel.GasConstant * temperature);
+}

@@ -1,0 +1,149 @@
+using System;
+using System.Collections.Generic;
+using UnitsNet;
+
+namespace Refinish.Climate;
+
+/// <summary>
+/// Whether water settles on a cold fixture while it lags behind the air of the room that warms it: how far its face is above the dew point now and later,
+/// until when it is wet, and from when on it has the spread that a coating wants.
+/// </summary>
+/// <remarks>
+/// The air keeps its state while the fixture warms. Water that condenses gives up its heat and warms the face a little sooner than reckoned here; water that has
+/// settled still has to dry after the face has passed the dew point. Moisture from showers, wet masking or an unvented burner raises the dew point: measure again.
+/// </remarks>
+/// <example><code>
+/// WarmUp tub = new()
+/// {
+///     Mass = Mass.FromKilograms(136),
+///     Material = FixtureThermalData.CastIron,
+///     WallThickness = Length.FromMillimeters(6),
+///     HeatTransfer = HeatTransferCoefficient.FromWattsPerSquareMeterKelvin(9),
+///     Area = Area.FromSquareMeters(2.2),
+///     Start = Temperature.FromDegreesCelsius(10),
+///     Room = Temperature.FromDegreesCelsius(22),
+///     Target = Temperature.FromDegreesCelsius(18),
+/// };
+/// CondensationRisk risk = new(tub, new MoistAir(Temperature.FromDegreesCelsius(22), Ratio.FromPercent(60)));
+/// TimeSpan? wet = risk.WetUntil;                  // 24 minutes: the iron is below the dew point of 13.9 °C
+/// TimeSpan? ready = risk.SpreadFrom;              // 52 minutes: 3 K above it
+/// </code></example>
+public sealed record CondensationRisk
+{
+    private const double LeastExcess = 0.1;
+
+    private static readonly Source DewPoint = Source.Derived("water settles on what is colder than the dew point");
+
+    private readonly double spread;
+
+    /// <summary>Takes the warming and the air that warms.</summary>
+    /// <param name="warming">The fixture; its target is not used.</param>
+    /// <param name="air">The air of the room, at the temperature of <see cref="WarmUp.Room"/>.</param>
+    /// <param name="spread">How far the surface has to be above the dew point, 0 to 20 K; 3 K when omitted, see <see cref="SprayLimits.MinimumSpreadAboveDewPoint"/>.</param>
+    /// <exception cref="ArgumentNullException">An argument is missing.</exception>
+    /// <exception cref="ArgumentOutOfRangeException">The air has another temperature than the room, or the spread is outside its range.</exception>
+    public CondensationRisk(WarmUp warming, MoistAir air, TemperatureDelta? spread = null)
+    {
+        Warming = Guard.NotNull(warming, nameof(warming));
+        Air = Guard.NotNull(air, nameof(air));
+        this.spread = spread is TemperatureDelta given ? Guard.Within(given, Bounds.NotNegative(Measure.TemperatureDifference, 20), nameof(spread)) : 3;
+        Guard.Rule(Math.Abs(air.Kelvins - Room) < 1e-6, nameof(air), air.Kelvins, Measure.Temperature, "the temperature of the room, " + Measure.Temperature.Format(Room));
+    }
+
+    /// <summary>The fixture and the room.</summary>
+    public WarmUp Warming { get; }
+
+    /// <summary>The air of the room.</summary>
+    public MoistAir Air { get; }
+
+    /// <summary>How far the surface has to be above the dew point.</summary>
+    public TemperatureDelta RequiredSpread => TemperatureDelta.FromKelvins(spread);
+
+    /// <summary>How far the face is above the dew point now; negative when water settles on it.</summary>
+    public TemperatureDelta SpreadNow => TemperatureDelta.FromKelvins(Start - Dew);
+
+    /// <summary>Until when the face is below the dew point, zero when it is not now; <see langword="null"/> when the room is not 0.1 K above the dew point, so that it stays wet.</summary>
+    public TimeSpan? WetUntil => Reaching(Dew)?.Time;
+
+    /// <summary>From when on the face has the required spread, zero when it has it now; <see langword="null"/> when this air never lets it.</summary>
+    public TimeSpan? SpreadFrom => Reaching(Dew + spread)?.Time;
+
+    /// <summary>The highest relative humidity of the room at which nothing settles on the fixture as cold as it is now; 100 % when it is not colder than the room.</summary>
+    public Ratio DryBelow => Ratio.FromDecimalFractions(HumidityForDry);
+
+    /// <summary>The face above the dew point now, and the room above the dew point by the required spread, without which waiting does not help.</summary>
+    public IReadOnlyList<LimitComparison> Checks => new ValueList<LimitComparison>(
+    [
+        new(
+            "face above dew point now", Start - Dew, 0, LimitSense.AtLeast, Measure.TemperatureDifference, DewPoint,
+            Start >= Dew ? null : "Dry the air to " + Measure.Percent.Format(HumidityForDry, DisplayUnits.Si, 3) + " relative humidity before it is warmed, or wipe the fixture dry when it has warmed."),
+        new(
+            "room above dew point", Room - Dew, spread + LeastExcess, LimitSense.AtLeast, Measure.TemperatureDifference,
+            Source.Derived("the required spread, and 0.1 K because the law takes for ever over the last of it"),
+            Room - Dew >= spread + LeastExcess ? null : "Dry the air: its dew point is too near to its temperature for any surface to have the spread."),
+    ]);
+
+    /// <summary>What goes with heating.</summary>
+    public IReadOnlyList<Caution> Cautions => Warming.Cautions;
+
+    private double Dew => Air.DewPointKelvins;
+
+    private double Start => Warming.Start.Kelvins;
+
+    private double Room => Warming.Room.Kelvins;
+
+    private double HumidityForDry => Math.Min(1, ClimateKernel.SaturationPressure(Start) / ClimateKernel.SaturationPressure(Room));
+
+    /// <summary>How far the face is above the dew point after a time.</summary>
+    /// <param name="time">Time from now, 0 to 60 days.</param>
+    /// <returns>The spread; negative while water settles.</returns>
+    /// <exception cref="ArgumentOutOfRangeException">Outside the range.</exception>
+    public TemperatureDelta SpreadAfter(TimeSpan time) => TemperatureDelta.FromKelvins(Warming.TemperatureAfter(time).Kelvins - Dew);
+
+    /// <summary>How the spread, the humidity and the times follow.</summary>
+    /// <returns>The derivation, with that of the air and those of the two warmings as parts.</returns>
+    public Workings Workings()
+    {
+        WorkingStep atStart = ClimateFormulas.SaturationStep("saturation pressure at the face", "p_ws,0", "T_0", Start);
+        WorkingStep atRoom = ClimateFormulas.SaturationStep("saturation pressure in the room", "p_ws,r", "T_r", Room);
+        List<WorkingStep> steps =
+        [
+            new(
+                "face above dew point now",
+                "ΔT",
+                Expression.Quantity("T_0", Start, Measure.Temperature) - Expression.Quantity("T_d", Dew, Measure.Temperature),
+                Start - Dew,
+                Measure.TemperatureDifference,
+                DewPoint),
+            atStart,
+            atRoom,
+            new("highest relative humidity that stays dry", "RH_dry", Expression.Min(1, atStart.Result() / atRoom.Result()), HumidityForDry, Measure.Percent, ClimateFormulas.Ideal),
+        ];
+        List<Workings> parts = [Air.Workings()];
+        Add("Warming to the dew point", Dew);
+        Add("Warming to the required spread", Dew + spread);
+        return new Workings("Condensation while a fixture warms", steps, parts);
+
+        void Add(string title, double kelvins)
+        {
+            if (Reaching(kelvins) is WarmUp warming)
+            {
+                parts.Add(new Workings(title, warming.Workings().Steps));
+            }
+        }
+    }
+
+    /// <summary>The spread now and when it is there, in metric units.</summary>
+    /// <returns>Text such as <c>-3.89 K above dew point now; wet for 23.7 min; spread of 3 K from 51.7 min</c>.</returns>
+    public override string ToString() =>
+        Measure.TemperatureDifference.Format(Start - Dew, DisplayUnits.Si, 3) + " above dew point now; "
+        + (WetUntil is TimeSpan wet ? "wet for " + Measure.Minutes.Format(wet.TotalSeconds, DisplayUnits.Si, 3) : "wet until the air is drier")
+        + "; spread of " + Measure.TemperatureDifference.Format(spread)
+        + (SpreadFrom is TimeSpan from ? " from " + Measure.Minutes.Format(from.TotalSeconds, DisplayUnits.Si, 3) : " not in this air");
+
+    // The warming to a temperature; one that is there already when it is not warmer than the start. None when the room is not 0.1 K warmer.
+    private WarmUp? Reaching(double kelvins) =>
+        Start >= kelvins ? Warming with { Target = Warming.Start }
+        : Room - kelvins < LeastExcess ? null
+        : Warming with { Target = Temperature.FromKelvins(kelvins) };
+}

@@ -1,0 +1,102 @@
+using System;
+using MathNet.Numerics;
+
+namespace Refinish.Climate;
+
+/// <summary>
+/// Warming of a plane wall whose one face meets the air and whose other loses nothing, as the part of the first difference that is left:
+/// θ = Σ C_n e^(−ζ_n² Fo) cos(ζ_n x), with ζ_n tan ζ_n = Bi, C_n = 4 sin ζ_n / (2 ζ_n + sin 2ζ_n); x is 1 at the face and 0 at the back,
+/// Fo = a t / L² the Fourier number, Bi = h L / k the Biot number.
+/// </summary>
+/// <remarks>Series: H. S. Carslaw and J. C. Jaeger, Conduction of Heat in Solids, 2nd ed., section 3.11; short times: section 2.7, the half space.</remarks>
+internal static class SlabKernel
+{
+    /// <summary>Up to here the wall is a half space to well below the last digit: the far side has felt 2 erfc(1/(2 √Fo)) = 4e-29.</summary>
+    public const double ShortTime = 2e-3;
+
+    /// <summary>The n-th root of ζ tan ζ = Bi, from (n − 1) π to (n − ½) π; n from 1.</summary>
+    public static double Eigenvalue(double biot, int n)
+    {
+        double low = (n - 1) * Math.PI;
+        double high = low + (Math.PI / 2);
+        double sign = n % 2 == 0 ? -1 : 1;
+
+        // Newton on ζ sin ζ − Bi cos ζ, which has no poles, kept inside the bracket.
+        double x = n == 1 ? Math.Sqrt(biot / (1 + (biot * 4 / (Math.PI * Math.PI)))) : low + Math.Atan(biot / (low + 0.5));
+        for (int i = 0; i < 60; i++)
+        {
+            double sin = Math.Sin(x);
+            double cos = Math.Cos(x);
+            double f = sign * ((x * sin) - (biot * cos));
+            if (f < 0)
+            {
+                low = x;
+            }
+            else
+            {
+                high = x;
+            }
+
+            double next = x - (f / (sign * ((x * cos) + ((1 + biot) * sin))));
+            if (!(next > low && next < high))
+            {
+                next = (low + high) / 2;
+            }
+
+            double step = Math.Abs(next - x);
+            x = next;
+            if (step <= 4e-16 * x)
+            {
+                break;
+            }
+        }
+
+        return x;
+    }
+
+    public static double Coefficient(double zeta) => 4 * Math.Sin(zeta) / ((2 * zeta) + Math.Sin(2 * zeta));
+
+    /// <summary>How many terms of the series count at a Fourier number.</summary>
+    public static int Terms(double fourier) => 2 + (int)(Math.Sqrt(40 / fourier) / Math.PI);
+
+    /// <summary>What is left of the first difference at the face; 1 at the beginning, 0 at the end.</summary>
+    public static double Face(double biot, double fourier) => fourier <= ShortTime
+        ? ScaledErfc(biot * Math.Sqrt(fourier))
+        : Series(biot, fourier, true);
+
+    /// <summary>What is left of the first difference at the back, the last place to warm.</summary>
+    public static double Back(double biot, double fourier) => fourier <= ShortTime ? 1 : Series(biot, fourier, false);
+
+    /// <summary>e^(x²) erfc(x) for x ≥ 0, beyond the point where the two factors overflow and underflow.</summary>
+    public static double ScaledErfc(double x)
+    {
+        if (x < 6)
+        {
+            return Math.Exp(x * x) * SpecialFunctions.Erfc(x);
+        }
+
+        // 1/(x √π) (1 − 1/(2x²) + 3/(2x²)² − …): twenty terms fall below 1e-16 from x = 6 on.
+        double z = 1 / (2 * x * x);
+        double term = 1;
+        double sum = 1;
+        for (int k = 1; k <= 20; k++)
+        {
+            term *= -((2 * k) - 1) * z;
+            sum += term;
+        }
+
+        return sum / (x * Math.Sqrt(Math.PI));
+    }
+
+    private static double Series(double biot, double fourier, bool face)
+    {
+        double sum = 0;
+        for (int n = Terms(fourier); n >= 1; n--)
+        {
+            double zeta = Eigenvalue(biot, n);
+            sum += Coefficient(zeta) * Math.Exp(-(zeta * zeta * fourier)) * (face ? Math.Cos(zeta) : 1);
+        }
+
+        return sum;
+    }
+}

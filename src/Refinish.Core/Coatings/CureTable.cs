@@ -1,0 +1,158 @@
+using System;
+using System.Collections.Generic;
+using System.Linq;
+using UnitsNet;
+
+namespace Refinish.Coatings;
+
+/// <summary>A data sheet's times at several temperatures, and what they come to in between.</summary>
+/// <remarks>
+/// Between two rows the logarithm of each time runs straight against 1/T, as Arrhenius' law has it; a time that is zero in one row runs straight against T.
+/// Outside the rows nothing is extrapolated here: <see cref="Near"/> hands back the nearest row, from which a law that the caller chooses may shift within
+/// that row's own limits. Source: algebra on the caller's figures.
+/// </remarks>
+/// <example><code>
+/// CureTimes warm = GenericCatalogue.AcrylicUrethaneTopcoat.Cure;
+/// CureTimes cold = warm with { ReferenceTemperature = Temperature.FromDegreesCelsius(15), PotLife = TimeSpan.FromHours(4.5), RecoatCloses = TimeSpan.FromHours(36) };
+/// CureTable table = new([cold, warm]);
+/// TimeSpan? window = table.At(Temperature.FromDegreesCelsius(20)).RecoatCloses;   // 23.8 h when the warm row says 16 h
+/// </code></example>
+public sealed record CureTable
+{
+    private static readonly Source Between = Source.Derived("ln t straight against 1/T between two rows of the data sheet");
+
+    private readonly ValueList<CureTimes> rows;
+
+    /// <summary>Makes a table.</summary>
+    /// <param name="rows">One row for each temperature, at least two, in any order.</param>
+    /// <exception cref="ArgumentException">Fewer than two rows, an empty entry, or one row has a pot life or a closing window where another has none.</exception>
+    /// <exception cref="ArgumentOutOfRangeException">A row contradicts itself, or two rows have one temperature.</exception>
+    public CureTable(IEnumerable<CureTimes> rows)
+    {
+        this.rows = new ValueList<CureTimes>(Guard.List(rows, nameof(rows), 2).OrderBy(row => row.ReferenceTemperature.Kelvins));
+        CureTimes first = this.rows[0];
+        for (int i = 0; i < this.rows.Count; i++)
+        {
+            CureTimes row = this.rows[i];
+            row.CheckOrder();
+            double t = row.ReferenceTemperature.Kelvins;
+            Guard.Rule(i == 0 || t > this.rows[i - 1].ReferenceTemperature.Kelvins, nameof(rows), t, Measure.Temperature, "temperatures that differ from row to row");
+            if ((row.PotLife is null) != (first.PotLife is null) || (row.RecoatCloses is null) != (first.RecoatCloses is null))
+            {
+                throw new ArgumentException("rows differ in whether there is a pot life or a closing window; give it in every row or in none.", nameof(rows));
+            }
+        }
+    }
+
+    /// <summary>The rows, coldest first.</summary>
+    public IReadOnlyList<CureTimes> Rows => rows;
+
+    /// <summary>Temperature of the coldest row.</summary>
+    public Temperature Coldest => rows[0].ReferenceTemperature;
+
+    /// <summary>Temperature of the warmest row.</summary>
+    public Temperature Warmest => rows[rows.Count - 1].ReferenceTemperature;
+
+    /// <summary>The times at a temperature within the rows.</summary>
+    /// <param name="temperature">From the coldest row to the warmest.</param>
+    /// <returns>Times with that temperature as their reference, the limits of the outer rows, and the factor for ten kelvins of the colder neighbour.</returns>
+    /// <exception cref="ArgumentOutOfRangeException">Outside the rows: nothing is extrapolated.</exception>
+    public CureTimes At(Temperature temperature)
+    {
+        double t = Guard.Within(temperature, Bounds.Between(Coldest.Kelvins, Warmest.Kelvins, Measure.Temperature), nameof(temperature));
+        int i = Below(t);
+        CureTimes cold = rows[i];
+        CureTimes warm = rows[i + 1];
+        TimeSpan Mean(TimeSpan low, TimeSpan high) => Durations.FromSeconds(Interpolated(low.TotalSeconds, high.TotalSeconds, cold, warm, t));
+        return cold with
+        {
+            ReferenceTemperature = Temperature.FromKelvins(t),
+            MinimumTemperature = rows[0].MinimumTemperature,
+            MaximumTemperature = rows[rows.Count - 1].MaximumTemperature,
+            Induction = Mean(cold.Induction, warm.Induction),
+            PotLife = cold.PotLife is TimeSpan pot ? Mean(pot, warm.PotLife!.Value) : null,
+            TouchDry = Mean(cold.TouchDry, warm.TouchDry),
+            RecoatOpens = Mean(cold.RecoatOpens, warm.RecoatOpens),
+            RecoatCloses = cold.RecoatCloses is TimeSpan closes ? Mean(closes, warm.RecoatCloses!.Value) : null,
+            WaterService = Mean(cold.WaterService, warm.WaterService),
+            FullCure = Mean(cold.FullCure, warm.FullCure),
+        };
+    }
+
+    /// <summary>The times nearest to a temperature: <see cref="At"/> within the rows, the outer row itself outside.</summary>
+    /// <param name="temperature">The temperature asked for, −20 to 60 °C.</param>
+    /// <returns>Times whose reference temperature tells how near they are.</returns>
+    /// <exception cref="ArgumentOutOfRangeException">Outside the range.</exception>
+    public CureTimes Near(Temperature temperature)
+    {
+        double t = Guard.Within(temperature, Bounds.Between(253.15, 333.15, Measure.Temperature), nameof(temperature));
+        return t <= Coldest.Kelvins ? rows[0] : t >= Warmest.Kelvins ? rows[rows.Count - 1] : At(temperature);
+    }
+
+    /// <summary>How the times at a temperature within the rows follow.</summary>
+    /// <param name="temperature">From the coldest row to the warmest.</param>
+    /// <returns>The derivation.</returns>
+    /// <exception cref="ArgumentOutOfRangeException">Outside the rows.</exception>
+    public Workings Workings(Temperature temperature)
+    {
+        CureTimes at = At(temperature);
+        double t = at.ReferenceTemperature.Kelvins;
+        int i = Below(t);
+        CureTimes cold = rows[i];
+        CureTimes warm = rows[i + 1];
+        List<WorkingStep> steps = [];
+        void Add(string name, string symbol, TimeSpan? low, TimeSpan? high)
+        {
+            if (low is TimeSpan one && high is TimeSpan two)
+            {
+                steps.Add(new(name, symbol, Formula(one.TotalSeconds, two.TotalSeconds, cold, warm, t), Interpolated(one.TotalSeconds, two.TotalSeconds, cold, warm, t), Measure.Hours, Between));
+            }
+        }
+
+        Add("induction", "t_induction", cold.Induction, warm.Induction);
+        Add("pot life", "t_pot", cold.PotLife, warm.PotLife);
+        Add("touch dry", "t_touch", cold.TouchDry, warm.TouchDry);
+        Add("recoat window opens", "t_open", cold.RecoatOpens, warm.RecoatOpens);
+        Add("recoat window closes", "t_close", cold.RecoatCloses, warm.RecoatCloses);
+        Add("water may run", "t_water", cold.WaterService, warm.WaterService);
+        Add("fully cured", "t_cure", cold.FullCure, warm.FullCure);
+        return new Workings("Times between two rows of the data sheet", steps);
+    }
+
+    /// <summary>How many rows and from where to where.</summary>
+    /// <returns>Text such as <c>3 temperatures, 15 °C to 30 °C</c>.</returns>
+    public override string ToString() =>
+        Figures.Fixed(rows.Count, 0) + " temperatures, " + Measure.Temperature.Format(Coldest.Kelvins) + " to " + Measure.Temperature.Format(Warmest.Kelvins);
+
+    private static double Interpolated(double low, double high, CureTimes cold, CureTimes warm, double t)
+    {
+        double a = cold.ReferenceTemperature.Kelvins;
+        double b = warm.ReferenceTemperature.Kelvins;
+        return low > 0 && high > 0
+            ? low * Math.Exp(Math.Log(high / low) * ((1 / a) - (1 / t)) / ((1 / a) - (1 / b)))
+            : low + ((high - low) * (t - a) / (b - a));
+    }
+
+    private static Expression Formula(double low, double high, CureTimes cold, CureTimes warm, double t)
+    {
+        Expression first = Expression.Quantity("t_1", low, Measure.Hours);
+        Expression second = Expression.Quantity("t_2", high, Measure.Hours);
+        Expression a = Expression.Quantity("T_1", cold.ReferenceTemperature.Kelvins, Measure.AbsoluteTemperature);
+        Expression b = Expression.Quantity("T_2", warm.ReferenceTemperature.Kelvins, Measure.AbsoluteTemperature);
+        Expression at = Expression.Quantity("T", t, Measure.AbsoluteTemperature);
+        return low > 0 && high > 0
+            ? first * Expression.Exp(Expression.Ln(second / first) * ((1 / a) - (1 / at)) / ((1 / a) - (1 / b)))
+            : first + ((second - first) * (at - a) / (b - a));
+    }
+
+    private int Below(double t)
+    {
+        int i = 0;
+        while (i < rows.Count - 2 && t >= rows[i + 1].ReferenceTemperature.Kelvins)
+        {
+            i++;
+        }
+
+        return i;
+    }
+}

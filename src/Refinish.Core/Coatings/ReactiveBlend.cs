@@ -1,0 +1,67 @@
+using System;
+using System.Collections.Generic;
+using System.Linq;
+using UnitsNet;
+
+namespace Refinish.Coatings;
+
+/// <summary>A blend of resins, diluents and fillers, or of amines, or of polyols: total mass over total equivalents.</summary>
+/// <remarks>EW = Σm / Σ(m/EW), filler and solvent counting as mass only. Source: calculation sheet for the equivalent weight of epoxy mixtures, equation 1.</remarks>
+/// <example><code>
+/// ReactiveBlend resin = new([
+///     new("liquid resin", Mass.FromGrams(80), MolarMass.FromGramsPerMole(189)),
+///     new("diluent", Mass.FromGrams(10), MolarMass.FromGramsPerMole(183)),
+///     new("filler", Mass.FromGrams(10), null),
+/// ]);
+/// double grams = resin.EquivalentWeight.GramsPerMole;   // 209
+/// </code></example>
+public sealed record ReactiveBlend
+{
+    private static readonly Source Mixing = Source.Published("calculation sheet for the equivalent weight of epoxy mixtures (public copy)", "equation 1");
+
+    private readonly double mass;
+    private readonly double equivalents;
+
+    /// <summary>Makes a blend.</summary>
+    /// <param name="parts">The ingredients, at least one of which reacts.</param>
+    /// <exception cref="ArgumentException">The list is empty, has an empty entry, or nothing in it reacts.</exception>
+    public ReactiveBlend(IEnumerable<ReactivePart> parts)
+    {
+        Parts = Guard.List(parts, nameof(parts), 1);
+        mass = Parts.Sum(part => part.Mass.Kilograms);
+        equivalents = Parts.Sum(part => part.Equivalents);
+        if (equivalents == 0)
+        {
+            throw new ArgumentException("parts holds nothing that reacts; at least one needs an equivalent weight.", nameof(parts));
+        }
+    }
+
+    /// <summary>The ingredients.</summary>
+    public IReadOnlyList<ReactivePart> Parts { get; }
+
+    /// <summary>Mass of all of them.</summary>
+    public Mass Mass => Mass.FromKilograms(mass);
+
+    /// <summary>Moles of reactive groups.</summary>
+    public AmountOfSubstance Equivalents => AmountOfSubstance.FromMoles(equivalents);
+
+    /// <summary>Grams of the blend per mole of reactive groups.</summary>
+    public MolarMass EquivalentWeight => MolarMass.FromKilogramsPerMole(mass / equivalents);
+
+    /// <summary>How the equivalent weight follows.</summary>
+    /// <returns>The derivation.</returns>
+    public Workings Workings()
+    {
+        Expression total = Expression.Sum(Parts.Select(part => Expression.Quantity("m", part.Mass.Kilograms, Measure.Mass)));
+        Expression groups = Expression.Sum(Parts.Where(part => part.EquivalentWeight is not null).Select(part =>
+            Expression.Quantity("m", part.Mass.Kilograms, Measure.Mass) / Expression.Quantity("EW", part.EquivalentWeight!.Value.KilogramsPerMole, Measure.EquivalentWeight)));
+        WorkingStep m = new("mass of the blend", "Σm", total, mass, Measure.Mass, Mixing);
+        WorkingStep n = new("reactive groups", "n", groups, equivalents, Measure.Equivalents, Mixing);
+        WorkingStep ew = new("equivalent weight of the blend", "EW", m.Result() / n.Result(), mass / equivalents, Measure.EquivalentWeight, Mixing);
+        return new Workings("Blend", [m, n, ew]);
+    }
+
+    /// <summary>Mass and equivalent weight in one line.</summary>
+    /// <returns>Text such as <c>100 g, 209.07 g/eq</c>.</returns>
+    public override string ToString() => Measure.Mass.Format(mass) + ", " + Measure.EquivalentWeight.Format(mass / equivalents);
+}

@@ -1,0 +1,169 @@
+using System;
+using System.Collections.Generic;
+using UnitsNet;
+
+namespace Refinish.Coatings;
+
+/// <summary>Isocyanate groups per hydroxyl of a two-part urethane, and what water and alcohol in the reducer take of them.</summary>
+/// <remarks>
+/// <para>n_NCO = m·w_NCO/42.02; n_OH = m·OHN/56 100; index = n_NCO/n_OH. Water takes two isocyanates a molecule, an alcohol one for each hydroxyl, so
+/// that n_NCO − 2·m_w/18.015 − n_alc are left for the resin at the most. In a film part of the water leaves before it reacts: this is the worst case.</para>
+/// <para>Sources: polyurethane makers' association, virtual technical library, section 5; water's two equivalents, cure terms glossary.</para>
+/// </remarks>
+/// <example><code>
+/// UrethaneIndex mix = new()
+/// {
+///     Resin = Mass.FromGrams(100), HydroxylNumber = 60,
+///     Isocyanate = Mass.FromGrams(25), IsocyanateContent = Ratio.FromPercent(16.5),
+/// };
+/// double index = mix.Index;   // 0.918
+/// </code></example>
+public sealed record UrethaneIndex
+{
+    private static readonly Bounds Masses = Bounds.Positive(Measure.Mass, 1000);
+
+    private readonly double resin;
+    private readonly double hydroxylNumber;
+    private readonly double isocyanate;
+    private readonly double isocyanateContent;
+    private readonly double water;
+    private readonly double alcoholHydroxyl;
+
+    /// <summary>Resin component as supplied, more than 0 and at most 1000 kg.</summary>
+    /// <exception cref="ArgumentOutOfRangeException">Outside the range.</exception>
+    public required Mass Resin
+    {
+        get => Mass.FromKilograms(resin);
+        init => resin = Guard.Within(value, Masses, nameof(Resin));
+    }
+
+    /// <summary>Hydroxyl number of the resin component as supplied, more than 0 and at most 2000 mg KOH/g.</summary>
+    /// <exception cref="ArgumentOutOfRangeException">Outside the range.</exception>
+    public required double HydroxylNumber
+    {
+        get => hydroxylNumber * 1000;
+        init => hydroxylNumber = Guard.Within(value / 1000, EquivalentWeights.HydroxylNumbers, nameof(HydroxylNumber));
+    }
+
+    /// <summary>Isocyanate component as supplied, more than 0 and at most 1000 kg.</summary>
+    /// <exception cref="ArgumentOutOfRangeException">Outside the range.</exception>
+    public required Mass Isocyanate
+    {
+        get => Mass.FromKilograms(isocyanate);
+        init => isocyanate = Guard.Within(value, Masses, nameof(Isocyanate));
+    }
+
+    /// <summary>NCO groups in the isocyanate component by mass, more than 0 and at most 60 %.</summary>
+    /// <exception cref="ArgumentOutOfRangeException">Outside the range.</exception>
+    public required Ratio IsocyanateContent
+    {
+        get => Ratio.FromDecimalFractions(isocyanateContent);
+        init => isocyanateContent = Guard.Within(value, Bounds.Positive(Measure.Percent, 0.6), nameof(IsocyanateContent));
+    }
+
+    /// <summary>Water in the reducer and elsewhere, 0 to 1000 kg; none unless given.</summary>
+    /// <exception cref="ArgumentOutOfRangeException">Outside the range.</exception>
+    public Mass Water
+    {
+        get => Mass.FromKilograms(water);
+        init => water = Guard.Within(value, Bounds.NotNegative(Measure.Mass, 1000), nameof(Water));
+    }
+
+    /// <summary>Hydroxyl of alcohols in the reducer, 0 to 10 000 mol; none unless given.</summary>
+    /// <exception cref="ArgumentOutOfRangeException">Outside the range.</exception>
+    public AmountOfSubstance AlcoholHydroxyl
+    {
+        get => AmountOfSubstance.FromMoles(alcoholHydroxyl);
+        init => alcoholHydroxyl = Guard.Within(value.Moles, Bounds.NotNegative(Measure.Equivalents, 1e4), nameof(AlcoholHydroxyl));
+    }
+
+    /// <summary>Moles of isocyanate groups.</summary>
+    public AmountOfSubstance IsocyanateGroups => AmountOfSubstance.FromMoles(Nco);
+
+    /// <summary>Moles of hydroxyl in the resin.</summary>
+    public AmountOfSubstance ResinHydroxyl => AmountOfSubstance.FromMoles(Oh);
+
+    /// <summary>Moles of isocyanate that water and alcohol can take.</summary>
+    public AmountOfSubstance TakenByReducer => AmountOfSubstance.FromMoles(Taken);
+
+    /// <summary>Isocyanate groups per hydroxyl of the resin, water and alcohol left out.</summary>
+    public double Index => Nco / Oh;
+
+    /// <summary>Isocyanate groups per hydroxyl of the resin after water and alcohol have taken theirs; negative when they could take more than there is.</summary>
+    public double IndexAfterReducer => (Nco - Taken) / Oh;
+
+    /// <summary>What the hardener holds.</summary>
+    public IReadOnlyList<Caution> Cautions { get; } = new ValueList<Caution>([CoatingsCautions.Isocyanate]);
+
+    private double Nco => isocyanate * isocyanateContent / EquivalentWeights.IsocyanateGroup;
+
+    private double Oh => resin * hydroxylNumber / EquivalentWeights.PotassiumHydroxide;
+
+    private double Taken => (2 * water / EquivalentWeights.Water) + alcoholHydroxyl;
+
+    /// <summary>What the product's components amount to at its own ratio and a share of reducer.</summary>
+    /// <param name="product">The product; its base needs a hydroxyl number and its hardener an isocyanate content.</param>
+    /// <param name="reducer">Reducer per volume of mixed product, 0 to 100 %.</param>
+    /// <returns>The index for 1 L of mixed product; <see langword="null"/> when base or hardener lacks the figure.</returns>
+    /// <remarks>Water counts where a component states it, and the reducer's hydroxyl number is that of its alcohols. What is not stated counts as none.</remarks>
+    /// <exception cref="ArgumentOutOfRangeException"><paramref name="reducer"/> is outside its range.</exception>
+    public static UrethaneIndex? Of(CoatingProduct product, Ratio reducer)
+    {
+        Guard.NotNull(product, nameof(product));
+        double share = Guard.Within(reducer, Bounds.NotNegative(Measure.Percent, 1), nameof(reducer));
+        if (product.Base.HydroxylNumber is not double number || product.Hardener?.IsocyanateContent is not Ratio content)
+        {
+            return null;
+        }
+
+        double a = 1e-3 * product.MixRatio.BaseFraction.DecimalFractions * product.Base.Density.KilogramsPerCubicMeter;
+        double b = 1e-3 * product.MixRatio.HardenerFraction.DecimalFractions * product.Hardener.Density.KilogramsPerCubicMeter;
+        double r = 1e-3 * share * (product.Reducer?.Density.KilogramsPerCubicMeter ?? 0);
+        return new UrethaneIndex
+        {
+            Resin = Mass.FromKilograms(a),
+            HydroxylNumber = number,
+            Isocyanate = Mass.FromKilograms(b),
+            IsocyanateContent = content,
+            Water = Mass.FromKilograms((a * (product.Base.Water?.DecimalFractions ?? 0)) + (r * (product.Reducer?.Water?.DecimalFractions ?? 0))),
+            AlcoholHydroxyl = AmountOfSubstance.FromMoles(r * (product.Reducer?.HydroxylNumber ?? 0) / 1000 / EquivalentWeights.PotassiumHydroxide),
+        };
+    }
+
+    /// <summary>The isocyanate component needed for an index, with the resin, water and alcohol as they are.</summary>
+    /// <param name="index">Isocyanate groups per hydroxyl of the resin after water and alcohol, more than 0 and at most 10.</param>
+    /// <returns>Mass as supplied.</returns>
+    /// <exception cref="ArgumentOutOfRangeException">Outside the range.</exception>
+    public Mass IsocyanateFor(double index) => Mass.FromKilograms(
+        ((Guard.Within(index, Bounds.Positive(Measure.Number, 10), nameof(index)) * Oh) + Taken) * EquivalentWeights.IsocyanateGroup / isocyanateContent);
+
+    /// <summary>How the index follows.</summary>
+    /// <returns>The derivation.</returns>
+    public Workings Workings()
+    {
+        Expression group = Expression.Quantity("M_NCO", EquivalentWeights.IsocyanateGroup, Measure.MolarMass);
+        Expression potash = Expression.Quantity("M_KOH", EquivalentWeights.PotassiumHydroxide, Measure.MolarMass);
+        Expression molecule = Expression.Quantity("M_w", EquivalentWeights.Water, Measure.MolarMass);
+        WorkingStep nco = new(
+            "isocyanate groups", "n_NCO", Expression.Quantity("m_B", isocyanate, Measure.Mass) * Expression.Quantity("w_NCO", isocyanateContent, Measure.Percent) / group, Nco, Measure.Equivalents, EquivalentWeights.IsocyanateSource);
+        WorkingStep oh = new(
+            "hydroxyl of the resin", "n_OH", Expression.Quantity("m_A", resin, Measure.Mass) * Expression.Quantity("OHN", hydroxylNumber, Measure.HydroxylNumber) / potash, Oh, Measure.Equivalents, EquivalentWeights.HydroxylSource);
+        WorkingStep taken = new(
+            "taken by water and alcohol", "n_r", (2 * Expression.Quantity("m_w", water, Measure.Mass) / molecule) + Expression.Quantity("n_alc", alcoholHydroxyl, Measure.Equivalents), Taken, Measure.Equivalents, EquivalentWeights.WaterSource);
+        Source ratio = Source.Derived("ratio of equivalents; every water and alcohol molecule reacts, the worst case");
+        return new Workings(
+            "Isocyanate index",
+            [
+                nco,
+                oh,
+                taken,
+                new("isocyanate per hydroxyl", "I", nco.Result() / oh.Result(), Index, Measure.Number, ratio),
+                new("isocyanate per hydroxyl after the reducer", "I_r", (nco.Result() - taken.Result()) / oh.Result(), IndexAfterReducer, Measure.Number, ratio),
+            ]);
+    }
+
+    /// <summary>The index in one line.</summary>
+    /// <returns>Text such as <c>1.05 NCO per OH, 1.02 after water and alcohol</c>.</returns>
+    public override string ToString() =>
+        Figures.Significant(Index, 3) + " NCO per OH" + (Taken > 0 ? ", " + Figures.Significant(IndexAfterReducer, 3) + " after water and alcohol" : string.Empty);
+}

@@ -1,0 +1,59 @@
+using System;
+using UnitsNet;
+
+namespace Refinish.Colours;
+
+/// <summary>A colour in CIE 1976 lightness, chroma and hue: L*a*b* in polar form.</summary>
+/// <example><code>
+/// CieLch colour = new CieLab(50, 3, 4).ToLch();          // L* 50, C* 5, h 53.13°
+/// CieLab back = colour.ToLab();
+/// </code></example>
+public readonly record struct CieLch
+{
+    private readonly double hue;
+
+    /// <summary>Makes a colour.</summary>
+    /// <param name="lightness">L*, 0 (black) to 100 (white).</param>
+    /// <param name="chroma">C*ab, 0 (grey) to 500.</param>
+    /// <param name="hue">hab, 0 to 360°.</param>
+    /// <exception cref="ArgumentOutOfRangeException">A coordinate is outside its range.</exception>
+    public CieLch(double lightness, double chroma, Angle hue)
+    {
+        L = Guard.Within(lightness, Bounds.Between(0, 100, Measure.Number), nameof(lightness));
+        Chroma = Guard.Within(chroma, Bounds.Between(0, 500, Measure.Number), nameof(chroma));
+        this.hue = Guard.Within(hue, Bounds.Between(0, 2 * Math.PI, Measure.Angle), nameof(hue));
+    }
+
+    /// <summary>L*, 0 (black) to 100 (white).</summary>
+    public double L { get; }
+
+    /// <summary>C*ab, the distance from grey.</summary>
+    public double Chroma { get; }
+
+    /// <summary>hab, from 0 (red) over 90° (yellow).</summary>
+    public Angle Hue => Angle.FromRadians(hue);
+
+    /// <summary>The colour in rectangular form.</summary>
+    /// <returns>The colour in L*a*b*.</returns>
+    public CieLab ToLab() => new(L, Chroma * Math.Cos(hue), Chroma * Math.Sin(hue));
+
+    /// <summary>How a* and b* follow.</summary>
+    /// <returns>The derivation.</returns>
+    public Workings Workings()
+    {
+        Source definition = Source.Published("CIE 15", "CIE 1976 (L*a*b*) chroma and hue angle (clause from memory)");
+        Expression c = Expression.Quantity("C*", Chroma, Measure.Number);
+        Expression h = Expression.Quantity("h", hue, Measure.Angle);
+        CieLab lab = ToLab();
+        return new Workings(
+            "Chroma and hue to a* and b*",
+            [
+                new("green to red", "a*", c * Expression.Cos(h), lab.A, Measure.Number, definition),
+                new("blue to yellow", "b*", c * Expression.Sin(h), lab.B, Measure.Number, definition),
+            ]);
+    }
+
+    /// <summary>The three coordinates in one line.</summary>
+    /// <returns>Text such as <c>L* 50, C* 5, h 53.13°</c>.</returns>
+    public override string ToString() => "L* " + Figures.Significant(L) + ", C* " + Figures.Significant(Chroma) + ", h " + Measure.Angle.Format(hue, DisplayUnits.Si, 4);
+}

@@ -1,0 +1,59 @@
+using System;
+using System.Collections.Generic;
+using UnitsNet;
+
+namespace Refinish.Coverage;
+
+/// <summary>How mixing is done where several sizes of cup are at hand.</summary>
+public sealed record CupRules
+{
+    private readonly double potLifeShare = 0.7;
+    private readonly double residue;
+
+    /// <summary>The cups, 1 to 8 sizes.</summary>
+    /// <exception cref="ArgumentException">None, or an entry is missing.</exception>
+    /// <exception cref="ArgumentOutOfRangeException">More than 8.</exception>
+    public required IReadOnlyList<MixingCup> Cups
+    {
+        get;
+        init
+        {
+            ValueList<MixingCup> cups = Guard.List(value, nameof(Cups), 1);
+            Guard.Count(cups.Count, 1, 8, nameof(Cups));
+            field = cups;
+        }
+    }
+
+    /// <summary>Part of the pot life within which a batch has to be sprayed out, more than 0 and at most 100 %; 70 % unless given (invented default).</summary>
+    /// <exception cref="ArgumentOutOfRangeException">Outside the range.</exception>
+    public Ratio PotLifeShare
+    {
+        get => Ratio.FromDecimalFractions(potLifeShare);
+        init => potLifeShare = Guard.Within(value, Bounds.Positive(Measure.Percent, 1), nameof(PotLifeShare));
+    }
+
+    /// <summary>Mixing, straining and filling, 0 to 2 h; 5 min unless given (invented default).</summary>
+    /// <exception cref="ArgumentOutOfRangeException">Outside the range.</exception>
+    public TimeSpan MixingTime
+    {
+        get;
+        init
+        {
+            Guard.Within(value, Bounds.NotNegative(Measure.Minutes, 7200), nameof(MixingTime));
+            field = value;
+        }
+    }
+    = TimeSpan.FromMinutes(5);
+
+    /// <summary>What stays in each cup and cannot be sprayed, 0 to 1 L; none unless given, for a need that has the residue in it already.</summary>
+    /// <exception cref="ArgumentOutOfRangeException">Outside the range.</exception>
+    public Volume Residue
+    {
+        get => Volume.FromCubicMeters(residue);
+        init => residue = Guard.Within(value, Bounds.NotNegative(Measure.Liquid, 1e-3), nameof(Residue));
+    }
+
+    /// <summary>The rules in one line.</summary>
+    /// <returns>Text such as <c>600 mL cup, to 5 mL; 250 mL cup, to 1 mL; within 70 % of the pot life</c>.</returns>
+    public override string ToString() => string.Join("; ", Cups) + "; within " + Measure.Percent.Format(potLifeShare) + " of the pot life";
+}

@@ -1,0 +1,138 @@
+using System;
+using System.Collections.Generic;
+using Refinish.Coatings;
+using UnitsNet;
+
+namespace Refinish.Coverage;
+
+/// <summary>Grains on a floor: how many, how much of the floor they cover, how deep they sit in the film, and how much to weigh out.</summary>
+/// <remarks>
+/// <para>Spheres of one size: φ = 1.5·m/(ρ·d); N = 6·m/(π·ρ·d³); embedment e = film/d; each grain that stands out by d − film adds π(d − film)² of surface.
+/// Source: geometry of the sphere. Keep grains off drain and walls; 25 mm is common practice.</para>
+/// <para>None of these numbers is a slip resistance. What grips is measured on the finished floor, with the method and the criterion named.</para>
+/// </remarks>
+/// <example><code>
+/// SlipResistantFloor floor = new(Area.FromSquareMeters(0.5), GenericCatalogue.PolymerBeads, AreaDensity.FromGramsPerSquareMeter(20), Length.FromMicrometers(60), Ratio.FromPercent(20));
+/// double covered = floor.AreaFraction.Percent;   // 25
+/// double grams = floor.ToWeighOut.Grams;         // 12.5
+/// </code></example>
+public sealed record SlipResistantFloor
+{
+    private static readonly Source Sphere = Source.Derived("geometry of spheres of one size");
+    private static readonly Source Band = Source.FromMemory("grains 40 to 70 % embedded and 10 to 35 % of the floor covered");
+
+    private readonly double floor;
+    private readonly double rate;
+    private readonly double film;
+    private readonly double loss;
+
+    /// <summary>Calculates the grains.</summary>
+    /// <param name="floor">The floor that gets them, more than 0 and at most 100 m².</param>
+    /// <param name="additive">The grains.</param>
+    /// <param name="rate">Grains that stay on the floor, more than 0 and at most 1 kg/m².</param>
+    /// <param name="filmAround">Dry film in which they sit: the coat they fall into and those over it, more than 0 and at most 2 mm.</param>
+    /// <param name="loss">Part that bounces off or is swept up, 0 to 80 %.</param>
+    /// <exception cref="ArgumentOutOfRangeException">An argument is outside its range, or so many grains do not fit side by side.</exception>
+    public SlipResistantFloor(Area floor, SlipAdditive additive, AreaDensity rate, Length filmAround, Ratio loss)
+    {
+        this.floor = Guard.Within(floor, Bounds.Positive(Measure.Area, 100), nameof(floor));
+        Additive = Guard.NotNull(additive, nameof(additive));
+        this.rate = Guard.Within(rate, Bounds.Positive(Measure.ArealMass, 1), nameof(rate));
+        film = Guard.Within(filmAround, Bounds.Positive(Measure.Film, 2e-3), nameof(filmAround));
+        this.loss = Guard.Within(loss, Bounds.NotNegative(Measure.Percent, 0.8), nameof(loss));
+
+        // π/(2√3): circles of one size cover no more than that.
+        Guard.Rule(Fraction <= Math.PI / (2 * Math.Sqrt(3)), nameof(rate), this.rate, Measure.ArealMass, "grains that fit side by side, " + Measure.ArealMass.Format(this.rate / Fraction * Math.PI / (2 * Math.Sqrt(3)), DisplayUnits.Si, 3));
+    }
+
+    /// <summary>The floor that gets them.</summary>
+    public Area Floor => Area.FromSquareMeters(floor);
+
+    /// <summary>The grains.</summary>
+    public SlipAdditive Additive { get; }
+
+    /// <summary>Grains that stay on the floor.</summary>
+    public AreaDensity Rate => AreaDensity.FromKilogramsPerSquareMeter(rate);
+
+    /// <summary>Dry film in which they sit.</summary>
+    public Length FilmAround => Length.FromMeters(film);
+
+    /// <summary>Part that bounces off or is swept up.</summary>
+    public Ratio Loss => Ratio.FromDecimalFractions(loss);
+
+    /// <summary>Part of the floor that lies under grains.</summary>
+    public Ratio AreaFraction => Ratio.FromDecimalFractions(Fraction);
+
+    /// <summary>Grains per square metre.</summary>
+    public double GrainsPerSquareMeter => Count;
+
+    /// <summary>Part of a grain's height that sits in the film; above 100 % it is buried.</summary>
+    public Ratio Embedment => Ratio.FromDecimalFractions(film / D);
+
+    /// <summary>How far a grain stands out of the film; zero when it is buried.</summary>
+    public Length StandsOut => Length.FromMeters(Proud);
+
+    /// <summary>Surface added by grains that stand out, per area of floor.</summary>
+    public Ratio AddedArea => Ratio.FromDecimalFractions(Count * Math.PI * Proud * Proud);
+
+    /// <summary>Grains to weigh out, loss included.</summary>
+    public Mass ToWeighOut => Mass.FromKilograms(rate * floor / (1 - loss));
+
+    /// <summary>Embedment and covered part against the usual bands, from memory: a starting point for a test panel, not a criterion of slip.</summary>
+    public IReadOnlyList<LimitComparison> Bands => new ValueList<LimitComparison>(
+    [
+        new("embedment of the grains", film / D, 0.4, LimitSense.AtLeast, Measure.Percent, Band, film / D < 0.4 ? "Lay another coat over them or take finer grains; they would break out." : null),
+        new("embedment of the grains", film / D, 0.7, LimitSense.AtMost, Measure.Percent, Band, film / D > 0.7 ? "Take coarser grains or fewer coats over them; they would be buried." : null),
+        new("part of the floor under grains", Fraction, 0.1, LimitSense.AtLeast, Measure.Percent, Band, Fraction < 0.1 ? "Broadcast more." : null),
+        new("part of the floor under grains", Fraction, 0.35, LimitSense.AtMost, Measure.Percent, Band, Fraction > 0.35 ? "Broadcast less; the floor would be hard to clean." : null),
+    ]);
+
+    /// <summary>What goes with any floor that is to grip.</summary>
+    public IReadOnlyList<Caution> Cautions { get; } = new ValueList<Caution>([CoatingsCautions.Slip]);
+
+    private double D => Additive.Diameter.Meters;
+
+    private double Rho => Additive.Density.KilogramsPerCubicMeter;
+
+    private double Fraction => 1.5 * rate / (Rho * D);
+
+    private double Count => 6 * rate / (Math.PI * Rho * D * D * D);
+
+    private double Proud => Math.Max(0, D - film);
+
+    /// <summary>Grains per area that a coat lays down when they are stirred into it.</summary>
+    /// <param name="dose">Grains per volume of reduced coating, more than 0 and at most 1 kg/L.</param>
+    /// <param name="wetFilm">Wet film of the coat, more than 0 and at most 5 mm.</param>
+    /// <returns>Mass per area: dose times wet film.</returns>
+    /// <exception cref="ArgumentOutOfRangeException">An argument is outside its range.</exception>
+    public static AreaDensity RateFromDose(MassConcentration dose, Length wetFilm) => AreaDensity.FromKilogramsPerSquareMeter(
+        Guard.Within(dose, Bounds.Positive(Measure.CoatingContent, 1000), nameof(dose)) * Guard.Within(wetFilm, Bounds.Positive(Measure.Film, 5e-3), nameof(wetFilm)));
+
+    /// <summary>How the numbers follow.</summary>
+    /// <returns>The derivation.</returns>
+    public Workings Workings()
+    {
+        Expression m = Expression.Quantity("m", rate, Measure.ArealMass);
+        Expression rho = Expression.Quantity("ρ", Rho, Measure.Density);
+        Expression d = Expression.Quantity("d", D, Measure.Film);
+        Expression h = Expression.Quantity("h", film, Measure.Film);
+        WorkingStep count = new("grains per area", "N", 6 * m / (Expression.Pi() * rho * Expression.Power(d, 3)), Count, Measure.ArealCount, Sphere);
+        WorkingStep proud = new("stands out", "s", Expression.Max(0, d - h), Proud, Measure.Film, Sphere);
+        return new Workings(
+            "Grains on a floor",
+            [
+                new("part of the floor under grains", "φ", 1.5 * m / (rho * d), Fraction, Measure.Percent, Sphere),
+                count,
+                new("embedment", "e", h / d, film / D, Measure.Percent, Sphere),
+                proud,
+                new("surface added", "a", count.Result() * Expression.Pi() * Expression.Square(proud.Result()), Count * Math.PI * Proud * Proud, Measure.Percent, Sphere),
+                new("to weigh out", "M", m * Expression.Quantity("A", floor, Measure.Area) / (1 - Expression.Quantity("l", loss, Measure.Percent)), ToWeighOut.Kilograms, Measure.Mass, Sphere),
+            ]);
+    }
+
+    /// <summary>The numbers in one line.</summary>
+    /// <returns>Text such as <c>12.5 g of polymer beads, 25 % of the floor covered, 60 % embedded</c>.</returns>
+    public override string ToString() =>
+        Measure.Mass.Format(ToWeighOut.Kilograms, DisplayUnits.Si, 3) + " of " + Additive.Name + ", " + Measure.Percent.Format(Fraction, DisplayUnits.Si, 3) + " of the floor covered, "
+        + Measure.Percent.Format(film / D, DisplayUnits.Si, 3) + " embedded";
+}

@@ -1,0 +1,87 @@
+using System.Collections.Generic;
+using System.Linq;
+using Refinish.Coatings;
+using UnitsNet;
+
+namespace Refinish.Coverage;
+
+/// <summary>What all coats of one product take together, by component.</summary>
+public sealed record TakeoffLine
+{
+    private static readonly Source Balance = Source.Derived("sum over the coats, parts by volume and densities of the data sheet");
+
+    private readonly double mixed;
+    private readonly double reducer;
+
+    internal TakeoffLine(CoatingProduct product, IReadOnlyList<CoatDemand> coats)
+    {
+        Product = product;
+        Coats = coats;
+        mixed = coats.Sum(coat => coat.Mixed.CubicMeters);
+        reducer = coats.Sum(coat => coat.Total.CubicMeters - coat.Mixed.CubicMeters);
+    }
+
+    /// <summary>The product.</summary>
+    public CoatingProduct Product { get; }
+
+    /// <summary>Its coats in order.</summary>
+    public IReadOnlyList<CoatDemand> Coats { get; }
+
+    /// <summary>Base and hardener together: what kits are bought for.</summary>
+    public Volume Mixed => Volume.FromCubicMeters(mixed);
+
+    /// <summary>Base.</summary>
+    public Volume Base => Volume.FromCubicMeters(mixed * Product.MixRatio.BaseFraction.DecimalFractions);
+
+    /// <summary>Hardener.</summary>
+    public Volume Hardener => Volume.FromCubicMeters(mixed * Product.MixRatio.HardenerFraction.DecimalFractions);
+
+    /// <summary>Reducer.</summary>
+    public Volume Reducer => Volume.FromCubicMeters(reducer);
+
+    /// <summary>Base, hardener and reducer by weight.</summary>
+    public Mass Weight => Mass.FromKilograms((mixed * Product.MixedDensity.KilogramsPerCubicMeter) + (reducer * (Product.Reducer?.Density.KilogramsPerCubicMeter ?? 0)));
+
+    /// <summary>What is there against what is needed; the margin is what is left over, and negative when it is short.</summary>
+    /// <param name="available">Base and hardener together, bought and left from earlier jobs; 0 to 1000 L.</param>
+    /// <returns>The comparison.</returns>
+    /// <exception cref="System.ArgumentOutOfRangeException">Outside the range.</exception>
+    public LimitComparison Compare(Volume available)
+    {
+        double there = Guard.Within(available, Bounds.NotNegative(Measure.Capacity, 1), nameof(available));
+        return new(
+            Product.Name + " there against needed", there, mixed, LimitSense.AtLeast, Measure.Liquid, Balance,
+            there < mixed ? "Get " + Measure.Liquid.Format(mixed - there, DisplayUnits.Si, 3) + " more." : null);
+    }
+
+    /// <summary>Product and volume in one line.</summary>
+    /// <returns>Text such as <c>1.27 L of two-part acrylic urethane topcoat in 3 coats</c>.</returns>
+    public override string ToString() =>
+        Measure.Capacity.Format(mixed, DisplayUnits.Si, 3) + " of " + Product.Name + " in " + Figures.Fixed(Coats.Count, 0) + (Coats.Count == 1 ? " coat" : " coats");
+
+    internal Workings Workings()
+    {
+        WorkingStep all = new("base and hardener", "V_mix", Expression.Sum(Coats.Select(coat => Expression.Quantity("V", coat.Mixed.CubicMeters, Measure.Liquid))), mixed, Measure.Liquid, Balance);
+        WorkingStep thinner = new(
+            "reducer", "V_R", Expression.Sum(Coats.Select(coat => Expression.Quantity("V_all", coat.Total.CubicMeters, Measure.Liquid) - Expression.Quantity("V", coat.Mixed.CubicMeters, Measure.Liquid))), reducer, Measure.Liquid, Balance);
+        Expression a = Expression.Quantity("a", Product.MixRatio.BaseParts, Measure.Number);
+        Expression b = Expression.Quantity("b", Product.MixRatio.HardenerParts, Measure.Number);
+        return new Workings(
+            Product.Name,
+            [
+                all,
+                new("base", "V_A", all.Result() * a / (a + b), Base.CubicMeters, Measure.Liquid, Balance),
+                new("hardener", "V_B", all.Result() * b / (a + b), Hardener.CubicMeters, Measure.Liquid, Balance),
+                thinner,
+                new(
+                    "weight",
+                    "m",
+                    (all.Result() * Expression.Quantity("ρ_mix", Product.MixedDensity.KilogramsPerCubicMeter, Measure.Density))
+                        + (thinner.Result() * Expression.Quantity("ρ_R", Product.Reducer?.Density.KilogramsPerCubicMeter ?? 0, Measure.Density)),
+                    Weight.Kilograms,
+                    Measure.Mass,
+                    Balance),
+            ],
+            Coats.Distinct().Select(coat => coat.Workings()));
+    }
+}

@@ -1,0 +1,45 @@
+using UnitsNet;
+
+namespace Refinish.Coverage;
+
+/// <summary>Part of the sprayed solids that lands, for one way of spraying, as one source prints it.</summary>
+public sealed record TransferEfficiency
+{
+    private readonly double low;
+    private readonly double high;
+
+    /// <summary>Makes an entry.</summary>
+    /// <param name="method">The way of spraying.</param>
+    /// <param name="low">Lower end, 5 to 100 %.</param>
+    /// <param name="high">Upper end, from the lower end to 100 %.</param>
+    /// <param name="source">Where it is printed.</param>
+    /// <exception cref="System.ArgumentException"><paramref name="method"/> is empty.</exception>
+    /// <exception cref="System.ArgumentOutOfRangeException">A number is outside its range.</exception>
+    public TransferEfficiency(string method, Ratio low, Ratio high, Source source)
+    {
+        Method = Guard.Named(method, nameof(method));
+        this.low = Guard.Within(low, Bounds.Between(0.05, 1, Measure.Percent), nameof(low));
+        this.high = Guard.Within(high, Bounds.Between(this.low, 1, Measure.Percent), nameof(high));
+        Source = Guard.NotNull(source, nameof(source));
+    }
+
+    /// <summary>The way of spraying.</summary>
+    public string Method { get; }
+
+    /// <summary>Lower end.</summary>
+    public Ratio Low => Ratio.FromDecimalFractions(low);
+
+    /// <summary>Upper end.</summary>
+    public Ratio High => Ratio.FromDecimalFractions(high);
+
+    /// <summary>The middle of the two.</summary>
+    public Ratio Middle => Ratio.FromDecimalFractions((low + high) / 2);
+
+    /// <summary>Where it is printed.</summary>
+    public Source Source { get; }
+
+    /// <summary>Method and range.</summary>
+    /// <returns>Text such as <c>air-assisted airless, 60 % to 80 %</c>.</returns>
+    public override string ToString() =>
+        Method + ", " + Measure.Percent.Format(low) + (high > low ? " to " + Measure.Percent.Format(high) : string.Empty);
+}

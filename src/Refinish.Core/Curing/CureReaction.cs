@@ -1,0 +1,178 @@
+using System;
+using System.Collections.Generic;
+using UnitsNet;
+
+namespace Refinish.Curing;
+
+/// <summary>
+/// A cure that its own products quicken, as epoxies with amines do: dα/dt = (k_1 + k_2 α^m) (1 − α)^n f_d, k_i = A_i e^(−E_i / R T),
+/// α the conversion from 0 to 1, f_d the diffusion limit where one is given.
+/// </summary>
+/// <remarks>
+/// <para>Law: M. R. Kamal and S. Sourour, Polymer Engineering and Science 13 (1973) 59; the limit see <see cref="DiffusionLimit"/>. With k_2 = 0 it is a plain reaction
+/// of order n, with k_1 = 0 it needs some conversion to begin with.</para>
+/// <para>The library ships no parameters: a set belongs to one resin, one hardener and one ratio. Sets are published for composite resins; a maker of coatings may
+/// give theirs.</para>
+/// </remarks>
+/// <example><code>
+/// CureReaction epoxy = new()
+/// {
+///     Factor = Frequency.FromHertz(3000),
+///     ActivationEnergy = MolarEnergy.FromKilojoulesPerMole(48),
+///     AutocatalyticFactor = Frequency.FromHertz(1.2e5),
+///     AutocatalyticActivationEnergy = MolarEnergy.FromKilojoulesPerMole(52),
+///     AutocatalyticOrder = 1,
+///     Order = 2,
+///     Source = Source.Invented("an epoxy with an amine for this example"),
+/// };
+/// Frequency rate = epoxy.Rate(Temperature.FromDegreesCelsius(25), Ratio.FromPercent(10));
+/// </code></example>
+public sealed record CureReaction
+{
+    internal static readonly Bounds Thermometer = Bounds.Between(233.15, 573.15, Measure.Temperature);
+
+    private static readonly Source Law = Source.Published("M. R. Kamal and S. Sourour, Polymer Engineering and Science 13 (1973)", "page 59");
+    private static readonly Bounds Factors = Bounds.NotNegative(Measure.Rate, 1e20);
+    private static readonly Bounds Energies = Bounds.NotNegative(Measure.MolarEnergy, 200e3);
+
+    private readonly double factor;
+    private readonly double energy;
+    private readonly double autocatalyticFactor;
+    private readonly double autocatalyticEnergy;
+
+    /// <summary>A_1 of the reaction that needs no product, 0 to 1e20 per second.</summary>
+    /// <exception cref="ArgumentOutOfRangeException">Outside the range.</exception>
+    public required Frequency Factor
+    {
+        get => Frequency.FromHertz(factor);
+        init => factor = Guard.Within(value, Factors, nameof(Factor));
+    }
+
+    /// <summary>E_1, 0 to 200 kJ/mol.</summary>
+    /// <exception cref="ArgumentOutOfRangeException">Outside the range.</exception>
+    public required MolarEnergy ActivationEnergy
+    {
+        get => MolarEnergy.FromJoulesPerMole(energy);
+        init => energy = Guard.Within(value, Energies, nameof(ActivationEnergy));
+    }
+
+    /// <summary>A_2 of the reaction that its product quickens, 0 to 1e20 per second; zero for none.</summary>
+    /// <exception cref="ArgumentOutOfRangeException">Outside the range.</exception>
+    public required Frequency AutocatalyticFactor
+    {
+        get => Frequency.FromHertz(autocatalyticFactor);
+        init => autocatalyticFactor = Guard.Within(value, Factors, nameof(AutocatalyticFactor));
+    }
+
+    /// <summary>E_2, 0 to 200 kJ/mol.</summary>
+    /// <exception cref="ArgumentOutOfRangeException">Outside the range.</exception>
+    public required MolarEnergy AutocatalyticActivationEnergy
+    {
+        get => MolarEnergy.FromJoulesPerMole(autocatalyticEnergy);
+        init => autocatalyticEnergy = Guard.Within(value, Energies, nameof(AutocatalyticActivationEnergy));
+    }
+
+    /// <summary>m, how the product quickens it, 0 to 5.</summary>
+    /// <exception cref="ArgumentOutOfRangeException">Outside the range.</exception>
+    public required double AutocatalyticOrder
+    {
+        get;
+        init => field = Guard.Within(value, Bounds.NotNegative(Measure.Number, 5), nameof(AutocatalyticOrder));
+    }
+
+    /// <summary>n, how what is left slows it, 0.5 to 5.</summary>
+    /// <exception cref="ArgumentOutOfRangeException">Outside the range.</exception>
+    public required double Order
+    {
+        get;
+        init => field = Guard.Within(value, Bounds.Between(0.5, 5, Measure.Number), nameof(Order));
+    }
+
+    /// <summary>How the glassy film stops it; <see langword="null"/> for none.</summary>
+    public DiffusionLimit? Diffusion { get; init; }
+
+    /// <summary>Where the parameters come from.</summary>
+    public required Source Source
+    {
+        get;
+        init => field = Guard.NotNull(value, nameof(Source));
+    }
+
+    /// <summary>dα/dt.</summary>
+    /// <param name="temperature">−40 to 300 °C.</param>
+    /// <param name="conversion">0 to 100 %.</param>
+    /// <returns>Conversion gained per second.</returns>
+    /// <exception cref="ArgumentOutOfRangeException">An argument is outside its range.</exception>
+    public Frequency Rate(Temperature temperature, Ratio conversion)
+    {
+        (double t, double alpha) = Checked(temperature, conversion);
+        return Frequency.FromHertz(RateAt(t, alpha));
+    }
+
+    /// <summary>How the rate follows.</summary>
+    /// <param name="temperature">−40 to 300 °C.</param>
+    /// <param name="conversion">0 to 100 %.</param>
+    /// <returns>The derivation.</returns>
+    /// <exception cref="ArgumentOutOfRangeException">An argument is outside its range.</exception>
+    public Workings Workings(Temperature temperature, Ratio conversion)
+    {
+        (double kelvins, double alpha) = Checked(temperature, conversion);
+        Expression t = Expression.Quantity("T", kelvins, Measure.AbsoluteTemperature);
+        Expression r = Expression.Quantity("R", CuringKernel.GasConstant, Measure.MolarEntropy);
+        Expression a = Expression.Quantity("α", alpha, Measure.Percent);
+        WorkingStep first = Constant("1", factor, energy);
+        WorkingStep second = Constant("2", autocatalyticFactor, autocatalyticEnergy);
+        List<WorkingStep> steps = [first, second];
+        Expression rate = (first.Result() + (second.Result() * Expression.Power(a, Expression.Quantity("m", AutocatalyticOrder, Measure.Number))))
+            * Expression.Power(1 - a, Expression.Quantity("n", Order, Measure.Number));
+        if (Diffusion is DiffusionLimit glass)
+        {
+            WorkingStep critical = new(
+                "critical conversion",
+                "α_c",
+                Expression.Quantity("α_c0", glass.CriticalConversionAtZero, Measure.Number) + (Expression.Quantity("s", glass.CriticalConversionPerKelvin, Measure.Number) * t),
+                glass.Critical(kelvins),
+                Measure.Percent,
+                Source);
+            WorkingStep limit = new(
+                "diffusion limit",
+                "f_d",
+                1 / (1 + Expression.Exp(Expression.Quantity("C", glass.Steepness, Measure.Number) * (a - critical.Result()))),
+                CureStepper.Limit(glass.Steepness, alpha - glass.Critical(kelvins)),
+                Measure.Number,
+                Source.Published("C.-S. Chern and G. W. Poehlein, Polymer Engineering and Science 27 (1987)", "page 788 (from memory)"));
+            steps.Add(critical);
+            steps.Add(limit);
+            rate *= limit.Result();
+        }
+
+        steps.Add(new WorkingStep("rate of cure", "dα/dt", rate, RateAt(kelvins, alpha), Measure.Rate, Law));
+        return new Workings("Rate of cure", steps);
+
+        WorkingStep Constant(string index, double a0, double e) => new(
+            "rate constant " + index,
+            "k_" + index,
+            Expression.Quantity("A_" + index, a0, Measure.Rate) * Expression.Exp(-(Expression.Quantity("E_" + index, e, Measure.MolarEnergy) / (r * t))),
+            a0 * Math.Exp(-e / (CuringKernel.GasConstant * kelvins)),
+            Measure.Rate,
+            Source);
+    }
+
+    /// <summary>The law in one line.</summary>
+    /// <returns>Text such as <c>Kamal–Sourour, m 1, n 2, 48 kJ/mol and 52 kJ/mol</c>.</returns>
+    public override string ToString() => "Kamal–Sourour, m " + Figures.Significant(AutocatalyticOrder) + ", n " + Figures.Significant(Order) + ", "
+        + Measure.MolarEnergy.Format(energy) + " and " + Measure.MolarEnergy.Format(autocatalyticEnergy) + (Diffusion is null ? string.Empty : ", " + Diffusion);
+
+    /// <summary>Both factors zero is no reaction; called where a reaction is taken.</summary>
+    internal void CheckReacts() => Guard.Rule(factor + autocatalyticFactor > 0, nameof(Factor), factor, Measure.Rate, "more than 0 for this or AutocatalyticFactor");
+
+    internal double RateAt(double kelvins, double alpha)
+    {
+        CureStepper stepper = new(this, alpha, kelvins);
+        return stepper.Rate(alpha, kelvins);
+    }
+
+    private static (double Kelvins, double Alpha) Checked(Temperature temperature, Ratio conversion) => (
+        Guard.Within(temperature, Thermometer, nameof(temperature)),
+        Guard.Within(conversion, Bounds.NotNegative(Measure.Percent, 1), nameof(conversion)));
+}

@@ -1,0 +1,222 @@
+using System;
+using System.Collections.Generic;
+using System.Linq;
+using UnitsNet;
+
+namespace Refinish.Curing;
+
+/// <summary>
+/// The law that goes through the times of one stage at several temperatures, by least squares in ln t: against 1/T for Arrhenius, against T for a fixed factor
+/// for ten kelvins. Two temperatures are met exactly; more leave residuals.
+/// </summary>
+/// <remarks>
+/// Times are positive and err by a share of themselves, so the logarithm is the right space. Beyond the table by more than the margin there is no time: the law is
+/// no knowledge of the product there.
+/// </remarks>
+/// <example><code>
+/// CureTimeFit water = new(
+///     [
+///         new TabulatedTime(Temperature.FromDegreesCelsius(15), TimeSpan.FromHours(36)),
+///         new TabulatedTime(Temperature.FromDegreesCelsius(25), TimeSpan.FromHours(16)),
+///     ],
+///     TemperatureLaw.Arrhenius);
+/// TimeSpan? at20 = water.TimeAt(Temperature.FromDegreesCelsius(20));      // 23.83 h
+/// TimeSpan? at35 = water.TimeAt(Temperature.FromDegreesCelsius(35));      // null: 5 K beyond the margin
+/// </code></example>
+public sealed record CureTimeFit
+{
+    private const double LargestFactor = 3;
+
+    private static readonly Source LeastSquares = Source.Derived("least squares of a straight line through ln t");
+    private static readonly Source MarginSource = Source.Invented("5 K beyond a table unless told otherwise; no rule was found");
+
+    private readonly ValueList<TabulatedTime> times;
+    private readonly double margin;
+    private readonly double meanX;
+    private readonly double meanLog;
+    private readonly double slope;
+
+    /// <summary>Lays the law through the times.</summary>
+    /// <param name="times">At least two, at temperatures at least 1 K apart.</param>
+    /// <param name="law">Which law.</param>
+    /// <param name="margin">How far beyond the table a time may be given, 0 to 15 K; 5 K when omitted.</param>
+    /// <exception cref="ArgumentException">Fewer than two times, or an empty entry.</exception>
+    /// <exception cref="ArgumentOutOfRangeException">The temperatures are too close together, or the times do not shorten by a factor of 1 to 3 with ten kelvins more.</exception>
+    public CureTimeFit(IEnumerable<TabulatedTime> times, TemperatureLaw law, TemperatureDelta? margin = null)
+    {
+        this.times = Guard.List(times, nameof(times), 2);
+        Law = Guard.Defined(law, nameof(law));
+        this.margin = margin is TemperatureDelta given ? Guard.Within(given, Bounds.NotNegative(Measure.TemperatureDifference, 15), nameof(margin)) : 5;
+        Guard.Rule(
+            High - Low >= 1 - 1e-9, nameof(times), High - Low, Measure.TemperatureDifference, "temperatures that span at least " + Measure.TemperatureDifference.Format(1));
+        (meanX, meanLog, double squares, double products) = Sums(this.times, law);
+        slope = products / squares;
+        double factor = FactorInTheMiddle;
+        Guard.Rule(
+            factor >= 1 - 1e-12 && factor <= LargestFactor, nameof(times), factor, Measure.Number,
+            "times that shorten by a factor of 1 to 3 with ten kelvins more");
+    }
+
+    /// <summary>The times.</summary>
+    public IReadOnlyList<TabulatedTime> Times => times;
+
+    /// <summary>The law.</summary>
+    public TemperatureLaw Law { get; }
+
+    /// <summary>How far beyond the table a time is given.</summary>
+    public TemperatureDelta Margin => TemperatureDelta.FromKelvins(margin);
+
+    /// <summary>The law as it shifts a time from one temperature to another.</summary>
+    public TemperatureShift Shift => ShiftOf(Law, slope);
+
+    /// <summary>The activation energy; <see langword="null"/> for a fixed factor.</summary>
+    public MolarEnergy? ActivationEnergy => Shift.ActivationEnergy;
+
+    /// <summary>The factor for ten kelvins; <see langword="null"/> for Arrhenius.</summary>
+    public double? RatePerTenKelvin => Shift.RatePerTenKelvin;
+
+    /// <summary>How much longer each tabulated time is than the law's, as a share of the law's; in the order of <see cref="Times"/>.</summary>
+    public IReadOnlyList<Ratio> Residuals => new ValueList<Ratio>(times.Select(time => Ratio.FromDecimalFractions(Residual(time))));
+
+    /// <summary>The largest of <see cref="Residuals"/>, without sign.</summary>
+    public Ratio LargestResidual => Ratio.FromDecimalFractions(Largest);
+
+    internal double Low => times.Min(time => time.Kelvins);
+
+    internal double High => times.Max(time => time.Kelvins);
+
+    private double Largest => times.Max(time => Math.Abs(Residual(time)));
+
+    private double FactorInTheMiddle
+    {
+        get
+        {
+            double middle = (Low + High) / 2;
+            return Math.Exp(slope * (X(Law, middle - 5) - X(Law, middle + 5)));
+        }
+    }
+
+    /// <summary>The law's time at a temperature.</summary>
+    /// <param name="temperature">−20 to 60 °C.</param>
+    /// <returns>The time; <see langword="null"/> beyond the table by more than the margin.</returns>
+    /// <exception cref="ArgumentOutOfRangeException">Outside −20 to 60 °C.</exception>
+    public TimeSpan? TimeAt(Temperature temperature)
+    {
+        double t = Guard.Within(temperature, TemperatureShift.Thermometer, nameof(temperature));
+        return Covers(t) ? Durations.FromSeconds(Seconds(t)) : null;
+    }
+
+    /// <summary>Whether a temperature is beyond the table, so that a time there is drawn out.</summary>
+    /// <param name="temperature">−20 to 60 °C.</param>
+    /// <returns><see langword="true"/> below the lowest and above the highest tabulated temperature.</returns>
+    /// <exception cref="ArgumentOutOfRangeException">Outside −20 to 60 °C.</exception>
+    public bool IsBeyondTable(Temperature temperature)
+    {
+        double t = Guard.Within(temperature, TemperatureShift.Thermometer, nameof(temperature));
+        return t < Low || t > High;
+    }
+
+    /// <summary>A temperature against the table with its margin.</summary>
+    /// <param name="temperature">−20 to 60 °C.</param>
+    /// <returns>The lower and the upper end.</returns>
+    /// <exception cref="ArgumentOutOfRangeException">Outside −20 to 60 °C.</exception>
+    public IReadOnlyList<LimitComparison> Checks(Temperature temperature)
+    {
+        double t = Guard.Within(temperature, TemperatureShift.Thermometer, nameof(temperature));
+        const string remedy = "Ask the maker for a time at this temperature.";
+        return new ValueList<LimitComparison>(
+        [
+            new("coldest of the table, less the margin", t, Low - margin, LimitSense.AtLeast, Measure.Temperature, MarginSource, t >= Low - margin ? null : remedy),
+            new("warmest of the table, with the margin", t, High + margin, LimitSense.AtMost, Measure.Temperature, MarginSource, t <= High + margin ? null : remedy),
+        ]);
+    }
+
+    /// <summary>How the law, the residuals and, where it can be given, the time follow.</summary>
+    /// <param name="temperature">−20 to 60 °C.</param>
+    /// <returns>The derivation.</returns>
+    /// <exception cref="ArgumentOutOfRangeException">Outside −20 to 60 °C.</exception>
+    public Workings Workings(Temperature temperature)
+    {
+        double at = Guard.Within(temperature, TemperatureShift.Thermometer, nameof(temperature));
+        List<Expression> xs = [];
+        List<Expression> logs = [];
+        for (int i = 0; i < times.Count; i++)
+        {
+            string index = Figures.Significant(i + 1);
+            xs.Add(Abscissa("T_" + index, times[i].Kelvins));
+            logs.Add(Expression.Ln(Expression.Quantity("t_" + index, times[i].Time.TotalSeconds, Measure.Number)));
+        }
+
+        WorkingStep x = new("mean abscissa, " + (Law == TemperatureLaw.Arrhenius ? "1/K" : "K"), "x̄", Expression.Sum(xs) / times.Count, meanX, Measure.Number, LeastSquares);
+        WorkingStep y = new("mean logarithm of the times in seconds", "ȳ", Expression.Sum(logs) / times.Count, meanLog, Measure.Number, LeastSquares);
+        WorkingStep b = new(
+            "slope",
+            "b",
+            Expression.Sum(xs.Select((xi, i) => (xi - x.Result()) * (logs[i] - y.Result()))) / Expression.Sum(xs.Select(xi => Expression.Square(xi - x.Result()))),
+            slope,
+            Measure.Number,
+            LeastSquares);
+        List<WorkingStep> steps = [x, y, b];
+        steps.Add(Law == TemperatureLaw.Arrhenius
+            ? new("activation energy", "E_a", b.Result() * Expression.Quantity("R", CuringKernel.GasConstant, Measure.MolarEntropy), slope * CuringKernel.GasConstant, Measure.MolarEnergy, LeastSquares)
+            : new("factor for ten kelvins", "Q", Expression.Exp(-(10 * b.Result())), Math.Exp(-10 * slope), Measure.Number, LeastSquares));
+        Expression largest = 0;
+        for (int i = 0; i < times.Count; i++)
+        {
+            WorkingStep residual = new(
+                "residual " + Figures.Significant(i + 1),
+                "r_" + Figures.Significant(i + 1),
+                Expression.Exp(logs[i] - (y.Result() + (b.Result() * (xs[i] - x.Result())))) - 1,
+                Residual(times[i]),
+                Measure.Percent,
+                LeastSquares);
+            steps.Add(residual);
+            largest = Expression.Max(largest, Expression.Max(residual.Result(), -residual.Result()));
+        }
+
+        steps.Add(new("largest residual", "r_max", largest, Largest, Measure.Percent, LeastSquares));
+        if (Covers(at))
+        {
+            steps.Add(new("time at the temperature", "t", Expression.Exp(y.Result() + (b.Result() * (Abscissa("T", at) - x.Result()))), Seconds(at), Measure.Hours, LeastSquares));
+        }
+
+        return new Workings("Time against temperature", steps);
+    }
+
+    /// <summary>The law, its largest residual and the range of the table.</summary>
+    /// <returns>Text such as <c>Arrhenius, 57.926 kJ/mol, within 0 % from 15 °C to 25 °C, margin 5 K</c>.</returns>
+    public override string ToString() => Shift + ", within " + Measure.Percent.Format(Math.Round(Largest, 6), DisplayUnits.Si, 2) + " from " + Measure.Temperature.Format(Low)
+        + " to " + Measure.Temperature.Format(High) + ", margin " + Measure.TemperatureDifference.Format(margin);
+
+    internal static TemperatureShift ShiftOf(TemperatureLaw law, double slope) => law == TemperatureLaw.Arrhenius
+        ? TemperatureShift.Arrhenius(MolarEnergy.FromJoulesPerMole(Math.Max(0, slope * CuringKernel.GasConstant)))
+        : TemperatureShift.Doubling(Math.Max(1, Math.Exp(-10 * slope)));
+
+    internal static (double MeanX, double MeanLog, double Squares, double Products) Sums(IReadOnlyList<TabulatedTime> times, TemperatureLaw law)
+    {
+        double meanX = times.Sum(time => X(law, time.Kelvins)) / times.Count;
+        double meanLog = times.Sum(time => Math.Log(time.Time.TotalSeconds)) / times.Count;
+        double squares = 0;
+        double products = 0;
+        foreach (TabulatedTime time in times)
+        {
+            double dx = X(law, time.Kelvins) - meanX;
+            squares += dx * dx;
+            products += dx * (Math.Log(time.Time.TotalSeconds) - meanLog);
+        }
+
+        return (meanX, meanLog, squares, products);
+    }
+
+    internal bool Covers(double t) => t >= Low - margin && t <= High + margin;
+
+    internal double Seconds(double t) => Math.Exp(meanLog + (slope * (X(Law, t) - meanX)));
+
+    private static double X(TemperatureLaw law, double t) => law == TemperatureLaw.Arrhenius ? 1 / t : t;
+
+    private double Residual(TabulatedTime time) => Math.Exp(Math.Log(time.Time.TotalSeconds) - (meanLog + (slope * (X(Law, time.Kelvins) - meanX)))) - 1;
+
+    private Expression Abscissa(string symbol, double kelvins) => Law == TemperatureLaw.Arrhenius
+        ? 1 / Expression.Quantity(symbol, kelvins, Measure.AbsoluteTemperature)
+        : Expression.Quantity(symbol, kelvins, Measure.AbsoluteTemperature);
+}

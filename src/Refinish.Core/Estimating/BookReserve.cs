@@ -1,0 +1,194 @@
+using System;
+using System.Collections.Generic;
+using System.Linq;
+using UnitsNet;
+
+namespace Refinish.Estimating;
+
+/// <summary>
+/// What to set aside for a whole book of jobs under warranty so that it suffices with a chosen confidence. The distribution of the cost is added up
+/// exactly, job by job (Poisson-binomial), and beside it stands the normal approximation by name.
+/// </summary>
+/// <remarks>
+/// Each job claims at most once and independently of the others. A bad drum or a bad month makes many fail together: then this is too low, and
+/// <see cref="WeibullLife.WithHazardRatio"/> on the jobs concerned is the way to see by how much. Not discounted. Costs are counted on a grid of their
+/// greatest common divisor; if that takes more than 20 000 cells, on a coarser grid with every cost rounded up, see <see cref="IsExact"/>.
+/// </remarks>
+/// <example><code>
+/// WarrantyJob tubs = new() { Name = "tubs", Life = new WeibullLife(1.8, 14), AgeYears = 0, TermYears = 5, CostPerClaim = 260m, ClaimProbability = Ratio.FromPercent(80), Count = 200 };
+/// BookReserve book = new([tubs], Ratio.FromPercent(90));
+/// decimal amount = book.Reserve;   // 7540: 29 claims of 260; 23.2 are to be expected
+/// </code></example>
+public sealed record BookReserve
+{
+    private const int MostCells = 20_000;
+
+    private readonly double confidence;
+    private readonly double[] claims;
+    private readonly double[] costs;
+    private readonly decimal cell;
+
+    /// <summary>Adds up a book.</summary>
+    /// <param name="jobs">The jobs, at least one and together at most 20 000.</param>
+    /// <param name="confidence">Chance that the reserve suffices, 50 to less than 100 %.</param>
+    /// <exception cref="ArgumentException">The list is empty or holds an empty entry.</exception>
+    /// <exception cref="ArgumentOutOfRangeException">There are too many jobs or <paramref name="confidence"/> is outside its range.</exception>
+    public BookReserve(IReadOnlyList<WarrantyJob> jobs, Ratio confidence)
+    {
+        Jobs = Guard.List(jobs, nameof(jobs), 1);
+        Guard.Rule(Jobs.Sum(job => (long)job.Count) <= 20_000, nameof(jobs), Jobs.Sum(job => (double)job.Count), Measure.Number, "at most 20000 jobs");
+        this.confidence = Guard.Within(confidence, Bounds.Below(0.5, 1, Measure.Percent), nameof(confidence));
+        claims = AddUp(_ => 1);
+        decimal exact = Jobs.Select(job => job.CostPerClaim * 100).Where(cents => cents > 0).Aggregate(0m, Divisor) / 100;
+        decimal total = Jobs.Sum(job => job.Count * job.CostPerClaim);
+        IsExact = exact == 0 || total / exact <= MostCells;
+        cell = exact == 0 ? 0.01m : IsExact ? exact : Math.Ceiling(total / MostCells * 100) / 100;
+        costs = AddUp(job => (int)Math.Ceiling(job.CostPerClaim / cell));
+    }
+
+    /// <summary>The jobs.</summary>
+    public IReadOnlyList<WarrantyJob> Jobs { get; }
+
+    /// <summary>Chance that the reserve suffices.</summary>
+    public Ratio Confidence => Ratio.FromDecimalFractions(confidence);
+
+    /// <summary>Whether every cost lies on the grid. If not, costs were rounded up, so that the reserve errs to the high side.</summary>
+    public bool IsExact { get; }
+
+    /// <summary>Claims to expect.</summary>
+    public double ExpectedClaims => Jobs.Sum(job => job.Count * job.Chance);
+
+    /// <summary>Number of claims that is not exceeded with the confidence.</summary>
+    public int Claims => Quantile(claims);
+
+    /// <summary>Cost to expect, rounded to cents.</summary>
+    public decimal ExpectedCost => Money.Round(Mean);
+
+    /// <summary>Standard deviation of the cost, rounded to cents.</summary>
+    public decimal CostDeviation => Money.Round(Deviation);
+
+    /// <summary>The least amount that suffices with the confidence, from the distribution itself.</summary>
+    public decimal Reserve => Quantile(costs) * cell;
+
+    /// <summary>The same by the normal approximation, mean + z · standard deviation, rounded to cents: too low where claims are few.</summary>
+    public decimal NormalReserve => Money.Round(Mean + (Z * Deviation));
+
+    private double Z => Distribution.ScoreOf(confidence);
+
+    private double Mean => Jobs.Sum(job => job.Count * job.Chance * (double)job.CostPerClaim);
+
+    private double Deviation => Math.Sqrt(Jobs.Sum(job => job.Count * job.Chance * (1 - job.Chance) * (double)job.CostPerClaim * (double)job.CostPerClaim));
+
+    /// <summary>The chance that claims cost more than an amount.</summary>
+    /// <param name="amount">The amount, at least 0.</param>
+    /// <returns>The chance; on a coarse grid an upper bound.</returns>
+    /// <exception cref="ArgumentOutOfRangeException"><paramref name="amount"/> is negative or too large.</exception>
+    public Ratio ChanceOfMoreThan(decimal amount)
+    {
+        decimal last = Math.Floor(Money.Amount(amount, nameof(amount)) / cell);
+        double more = 0;
+        for (int i = costs.Length - 1; i > last; i--)
+        {
+            more += costs[i];
+        }
+
+        return Ratio.FromDecimalFractions(more);
+    }
+
+    /// <summary>How expectation, spread and the normal approximation follow. The exact reserve is a sum over all outcomes and has no formula to write out.</summary>
+    /// <param name="currency">How the money is shown.</param>
+    /// <returns>The derivation.</returns>
+    /// <exception cref="ArgumentException"><paramref name="currency"/> is empty.</exception>
+    public Workings Workings(string currency)
+    {
+        Measure money = Measure.Money(currency);
+        Source conditional = Source.Derived("share of those good today that fails within what is left of the term, times the chance of a claim");
+        List<WorkingStep> steps = [];
+        List<Expression> means = [];
+        List<Expression> counts = [];
+        List<Expression> variances = [];
+        foreach (WarrantyJob job in Jobs)
+        {
+            WorkingStep chance = new("chance of a claim, " + job.Name, "p_" + Figures.Fixed(steps.Count + 1, 0), job.Formula(), job.Chance, Measure.Percent, conditional);
+            steps.Add(chance);
+            Expression n = Expression.Quantity("n", job.Count, Measure.Number);
+            Expression c = Expression.Quantity("c", (double)job.CostPerClaim, money);
+            counts.Add(n * chance.Result());
+            means.Add(n * chance.Result() * c);
+            variances.Add(n * chance.Result() * (1 - chance.Result()) * Expression.Square(c));
+        }
+
+        Source sums = Source.Derived("means and variances of independent claims add up");
+        WorkingStep mean = new("mean cost", "µ", Expression.Sum(means), Mean, money, sums);
+        WorkingStep deviation = new("standard deviation of the cost", "σ", Expression.Sqrt(Expression.Sum(variances)), Deviation, money, sums);
+        steps.Add(new("claims to expect", "n_c", Expression.Sum(counts), ExpectedClaims, Measure.Number, sums));
+        steps.Add(mean);
+        steps.Add(deviation);
+        steps.Add(new("cost to expect", "Q_µ", Expression.RoundToCents(mean.Result()), (double)ExpectedCost, money, sums));
+        steps.Add(new("standard deviation in cents", "Q_σ", Expression.RoundToCents(deviation.Result()), (double)CostDeviation, money, sums));
+        Expression z = Expression.Quantity("z", Z, Measure.Number);
+        steps.Add(new("reserve by the normal approximation", "Q_z", Expression.RoundToCents(mean.Result() + (z * deviation.Result())), (double)NormalReserve, money, Source.Derived("normal approximation of the sum")));
+        return new Workings("Reserve for a book of jobs", steps);
+    }
+
+    /// <summary>Reserve and confidence.</summary>
+    /// <returns>Text such as <c>7540.00 suffices with 90 %; 6034.24 is to be expected</c>.</returns>
+    public override string ToString() =>
+        Figures.Fixed((double)Reserve, 2) + " suffices with " + Measure.Percent.Format(confidence) + "; " + Figures.Fixed((double)ExpectedCost, 2) + " is to be expected";
+
+    /// <summary>Whether jobs and confidence are the same; everything else follows from them.</summary>
+    /// <param name="other">The reserve to compare with.</param>
+    /// <returns><see langword="true"/> when they are alike.</returns>
+    public bool Equals(BookReserve? other) => other is not null && Jobs.Equals(other.Jobs) && confidence.Equals(other.confidence);
+
+    /// <inheritdoc/>
+    public override int GetHashCode() => unchecked((Jobs.GetHashCode() * 31) + confidence.GetHashCode());
+
+    private static decimal Divisor(decimal a, decimal b)
+    {
+        while (b != 0)
+        {
+            (a, b) = (b, a % b);
+        }
+
+        return a;
+    }
+
+    // The distribution of the sum of what each job adds with its chance, cell by cell.
+    private double[] AddUp(Func<WarrantyJob, int> cells)
+    {
+        double[] chances = new double[Jobs.Sum(job => job.Count * cells(job)) + 1];
+        chances[0] = 1;
+        int top = 0;
+        foreach (WarrantyJob job in Jobs)
+        {
+            int step = cells(job);
+            double p = job.Chance;
+            for (int n = 0; n < job.Count && step > 0 && p > 0; n++)
+            {
+                top += step;
+                for (int i = top; i >= 0; i--)
+                {
+                    chances[i] = (chances[i] * (1 - p)) + (i >= step ? chances[i - step] * p : 0);
+                }
+            }
+        }
+
+        return chances;
+    }
+
+    private int Quantile(double[] chances)
+    {
+        double sum = 0;
+        for (int i = 0; i < chances.Length; i++)
+        {
+            sum += chances[i];
+            if (sum >= confidence)
+            {
+                return i;
+            }
+        }
+
+        return chances.Length - 1;
+    }
+}

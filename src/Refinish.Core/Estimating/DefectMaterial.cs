@@ -1,0 +1,71 @@
+using System;
+using Refinish.Substrates;
+using UnitsNet;
+
+namespace Refinish.Estimating;
+
+/// <summary>What a kind of defect takes beside filler: a material, some for each defect and some for its area.</summary>
+/// <example><code>
+/// DefectMaterial stripper = new()
+/// {
+///     Repairs = DefectKind.PeelingCoat,
+///     Item = "stripper",
+///     Coverage = SpreadingRate.FromSquareFeetPerUsGallon(67),
+///     Source = Source.Supplied("own records"),
+/// };
+/// </code></example>
+public sealed record DefectMaterial
+{
+    private readonly double each;
+
+    /// <summary>The kind of defect.</summary>
+    /// <exception cref="ArgumentOutOfRangeException">Not a named value.</exception>
+    public required DefectKind Repairs
+    {
+        get;
+        init => field = Guard.Defined(value, nameof(Repairs));
+    }
+
+    /// <summary>Name of the material, as in the price book.</summary>
+    /// <exception cref="ArgumentException">Empty.</exception>
+    public required string Item
+    {
+        get;
+        init => field = Guard.Named(value, nameof(Item));
+    }
+
+    /// <summary>Volume for each defect, whatever its size; 0 to 10 L; none when left out.</summary>
+    /// <exception cref="ArgumentOutOfRangeException">Outside the range.</exception>
+    public Volume Each
+    {
+        get => Volume.FromCubicMeters(each);
+        init => each = Guard.Within(value, Bounds.NotNegative(Measure.Capacity, 0.01), nameof(Each));
+    }
+
+    /// <summary>How far the material goes over the area of the defect; <see langword="null"/>, no use by area, when left out.</summary>
+    /// <exception cref="ArgumentOutOfRangeException">Not more than 0.</exception>
+    public SpreadingRate? Coverage
+    {
+        get;
+        init
+        {
+            if (value is SpreadingRate rate)
+            {
+                Guard.Within(rate.SquareMetersPerCubicMeter, Bounds.Positive(Measure.SpreadingRate), nameof(Coverage));
+            }
+
+            field = value;
+        }
+    }
+
+    /// <summary>Where the figures come from.</summary>
+    public required Source Source
+    {
+        get;
+        init => field = Guard.NotNull(value, nameof(Source));
+    }
+
+    /// <summary>The material and its purpose.</summary>
+    /// <returns>One line of text.</returns>
+    public override string ToString() => Item + " for " + Repairs.ToString("G");
+}

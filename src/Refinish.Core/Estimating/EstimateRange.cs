@@ -1,0 +1,142 @@
+using System;
+using System.Collections.Generic;
+using System.Linq;
+using System.Threading;
+using UnitsNet;
+
+namespace Refinish.Estimating;
+
+/// <summary>How sure an estimate is: cost and hours of a priced job as distributions, the chance of a loss, and the price for a chosen chance of profit.</summary>
+/// <remarks>
+/// Hours are drawn from the three points of the labour standards, read as <see cref="EstimateUncertainty.Hours"/> says; kits stay whole, so the cost
+/// of materials jumps when the need passes what a purchase holds. Hours and amounts of a trial are not rounded. Tasks are not independent: one slow
+/// helper or a crowded room slows them all, and <see cref="SimulationOptions.Correlation"/> joins them; without it the spread is a lower bound.
+/// The risk is that of cost; that the customer pays is taken for granted.
+/// </remarks>
+/// <example><code>
+/// PriceBook book = new() { Currency = "USD", LabourRate = 30m, TravelPerTrip = 25m, DisposalPerJob = 10m, ConsumablesPerFixture = 35m, TargetMargin = new(Ratio.FromPercent(45)) };
+/// EstimateRequest job = new() { Labour = new([new LabourTask(LabourStandards.Setup, units: 1)]), Materials = [], Fixtures = 1 };
+/// EstimateRange range = EstimateRange.Of(new PriceEstimate(book, job));
+/// decimal careful = range.PriceForChanceOfProfit(Ratio.FromPercent(90));
+/// </code></example>
+public sealed class EstimateRange
+{
+    internal const string LabourGroup = "labour";
+
+    private readonly EstimateModel model;
+
+    private EstimateRange(PriceEstimate estimate, EstimateUncertainty doubts, EstimateModel model, double[] cost, double[] hours, SimulationOptions options)
+    {
+        Estimate = estimate;
+        Uncertainty = doubts;
+        this.model = model;
+        Cost = new SimulationResult(cost, options);
+        Hours = new SimulationResult(hours, options);
+    }
+
+    /// <summary>The estimate.</summary>
+    public PriceEstimate Estimate { get; }
+
+    /// <summary>What was taken as uncertain.</summary>
+    public EstimateUncertainty Uncertainty { get; }
+
+    /// <summary>Cost of the job in the currency of the price book.</summary>
+    public SimulationResult Cost { get; }
+
+    /// <summary>Hours of one person.</summary>
+    public SimulationResult Hours { get; }
+
+    /// <summary>Every uncertain input with its distribution, in the order in which it is drawn.</summary>
+    public IReadOnlyList<UncertainInput> Inputs => new ValueList<UncertainInput>(model.Inputs);
+
+    /// <summary>Which variance stands behind the spread of the hours, in words.</summary>
+    public string HourVariance => Uncertainty.Hours switch
+    {
+        ThreePointReading.Pert => "beta-PERT, (µ − a)(b − µ)/7",
+        ThreePointReading.Triangular => "triangular",
+        ThreePointReading.LognormalBetaPert => "lognormal with the beta-PERT variance (µ − a)(b − µ)/7",
+        ThreePointReading.LognormalClassicPert => "lognormal with the classic PERT variance ((b − a)/6)²",
+        _ => "normal with the classic PERT variance ((b − a)/6)²",
+    } + (Cost.Options.CorrelationFraction == 0
+        ? ", tasks independent (a lower bound)"
+        : ", tasks correlated by " + Measure.Percent.Format(Cost.Options.CorrelationFraction, figures: 3));
+
+    /// <summary>The chance that the cost is more than the net price of the estimate.</summary>
+    public Ratio ChanceOfLoss => ChanceOfLossAt(Estimate.Net ?? 0);
+
+    /// <summary>Runs the trials.</summary>
+    /// <param name="estimate">A complete estimate.</param>
+    /// <param name="uncertainty">What is uncertain; the hours when omitted.</param>
+    /// <param name="options">How the trials are run; the defaults when omitted.</param>
+    /// <param name="progress">Told the share that is done, rising from 0 to 1.</param>
+    /// <param name="cancellation">Stops the run.</param>
+    /// <returns>What came out.</returns>
+    /// <exception cref="ArgumentException"><paramref name="estimate"/> has gaps, so that there is no cost to vary.</exception>
+    /// <exception cref="ArgumentNullException"><paramref name="estimate"/> is missing.</exception>
+    /// <exception cref="ArgumentOutOfRangeException">A factor drives a material need beyond what can be bought.</exception>
+    /// <exception cref="OperationCanceledException">The run was stopped.</exception>
+    public static EstimateRange Of(
+        PriceEstimate estimate,
+        EstimateUncertainty? uncertainty = null,
+        SimulationOptions? options = null,
+        IProgress<double>? progress = null,
+        CancellationToken cancellation = default)
+    {
+        Guard.NotNull(estimate, nameof(estimate));
+        if (!estimate.IsComplete)
+        {
+            throw new ArgumentException("The estimate has gaps and no cost: " + string.Join("; ", estimate.Gaps.Select(gap => gap.ToString())) + ".", nameof(estimate));
+        }
+
+        uncertainty ??= EstimateUncertainty.HoursOnly;
+        options ??= new SimulationOptions();
+        EstimateModel model = new(estimate, uncertainty);
+        double[][] results = new SimulationEngine(model.Inputs, options).Run(
+            2,
+            (inputs, outputs) =>
+            {
+                outputs[1] = model.Hours(inputs);
+                outputs[0] = model.Cost(inputs, outputs[1]);
+            },
+            progress,
+            cancellation);
+        return new EstimateRange(estimate, uncertainty, model, results[0], results[1], options);
+    }
+
+    /// <summary>The chance that the cost is more than a net price.</summary>
+    /// <param name="netPrice">Price after discount and before tax.</param>
+    /// <returns>Share of the trials that lose money.</returns>
+    public Ratio ChanceOfLossAt(decimal netPrice) => Cost.ChanceAbove((double)netPrice);
+
+    /// <summary>The least net price, after discount and before tax, at which the cost is covered with a chosen chance.</summary>
+    /// <param name="chance">The chance, 0 to 100 %; 100 % gives the dearest trial and no guarantee.</param>
+    /// <returns>The price, rounded up to cents.</returns>
+    /// <exception cref="ArgumentOutOfRangeException"><paramref name="chance"/> is outside its range.</exception>
+    public decimal PriceForChanceOfProfit(Ratio chance) => Math.Ceiling((decimal)Cost.Quantile(chance) * 100) / 100;
+
+    /// <summary>The least net price that leaves a margin with a chosen chance.</summary>
+    /// <param name="margin">The margin to be left.</param>
+    /// <param name="chance">The chance, 0 to 100 %.</param>
+    /// <returns>Cost quantile / (1 − margin), rounded up to cents.</returns>
+    /// <exception cref="ArgumentOutOfRangeException"><paramref name="chance"/> is outside its range.</exception>
+    public decimal PriceForMargin(Margin margin, Ratio chance) => Math.Ceiling((decimal)Cost.Quantile(chance) / (1 - margin.Fraction) * 100) / 100;
+
+    /// <summary>How far each input alone moves the cost, from its P10 to its P90 with all others at their medians; the widest first.</summary>
+    /// <returns>One bar for each input that is not exact.</returns>
+    public IReadOnlyList<TornadoBar> Tornado() => TornadoBar.Of(model.Inputs, model.Cost);
+
+    /// <summary>
+    /// What the trials were drawn from: the estimate and the moments of every uncertain input. Quantiles and chances are counted over the trials and have
+    /// no formula to write out; closed forms beside them are in the tests.
+    /// </summary>
+    /// <returns>The derivation.</returns>
+    public Workings Workings() => new(
+        "What the trials were drawn from",
+        [],
+        [Estimate.Workings(), .. model.Inputs.Where(input => input.Distribution is not ExactValue).Select(input => input.Distribution.Workings())]);
+
+    /// <summary>Cost, chance of loss and which variance was used.</summary>
+    /// <returns>One line of text.</returns>
+    public override string ToString() =>
+        "cost " + Cost + " " + Estimate.Book.Currency + "; chance of a loss " + Measure.Percent.Format(ChanceOfLoss.DecimalFractions, figures: 3) + "; hours " + HourVariance;
+}

@@ -1,0 +1,75 @@
+using System;
+using System.Collections.Generic;
+using System.Linq;
+using UnitsNet;
+
+namespace Refinish.Estimating;
+
+/// <summary>
+/// An uncertain factor on quantities of an estimate: an area that was taped in a hurry, a transfer efficiency that differs from the one assumed.
+/// </summary>
+/// <example><code>
+/// QuantityFactor area = new("taped area", new TriangularDistribution(0.95, 1, 1.1)) { ScalesAreaLabour = true };
+/// QuantityFactor gun = QuantityFactor.Transfer(Ratio.FromPercent(60), new PertDistribution(0.45, 0.6, 0.7), ["two-part topcoat"]);
+/// </code></example>
+public sealed record QuantityFactor
+{
+    private readonly double numerator;
+
+    /// <summary>Makes a factor.</summary>
+    /// <param name="name">What it is called.</param>
+    /// <param name="factor">How it is spread; 1 changes nothing.</param>
+    /// <param name="items">The materials it multiplies; every material of the job when omitted.</param>
+    /// <exception cref="ArgumentException"><paramref name="name"/> is empty or an item is missing.</exception>
+    /// <exception cref="ArgumentNullException"><paramref name="factor"/> is missing.</exception>
+    public QuantityFactor(string name, Distribution factor, IReadOnlyList<string>? items = null)
+        : this(name, factor, items, 0)
+    {
+    }
+
+    private QuantityFactor(string name, Distribution factor, IReadOnlyList<string>? items, double numerator)
+    {
+        Name = Guard.Named(name, nameof(name));
+        Distribution = Guard.NotNull(factor, nameof(factor));
+        Items = items is null ? null : Guard.List(items, nameof(items));
+        this.numerator = numerator;
+    }
+
+    /// <summary>What it is called.</summary>
+    public string Name { get; }
+
+    /// <summary>How the factor, or the transfer efficiency behind it, is spread.</summary>
+    public Distribution Distribution { get; }
+
+    /// <summary>The materials it multiplies; <see langword="null"/> for every material of the job.</summary>
+    public IReadOnlyList<string>? Items { get; }
+
+    /// <summary>Whether it also multiplies the hours that go by area.</summary>
+    public bool ScalesAreaLabour { get; init; }
+
+    /// <summary>The factor that a real transfer efficiency puts on material sprayed: assumed / real.</summary>
+    /// <param name="assumed">The efficiency that the quantities were calculated with, more than 0 and at most 100 %.</param>
+    /// <param name="real">How the real one is spread, as a fraction between 0 and 1.</param>
+    /// <param name="items">The materials that are sprayed.</param>
+    /// <returns>The factor.</returns>
+    /// <exception cref="ArgumentException">An item is missing.</exception>
+    /// <exception cref="ArgumentNullException">An argument is missing.</exception>
+    /// <exception cref="ArgumentOutOfRangeException"><paramref name="assumed"/> is outside its range, or one trial in a million of <paramref name="real"/> would lie outside 1 to 100 %.</exception>
+    public static QuantityFactor Transfer(Ratio assumed, Distribution real, IReadOnlyList<string> items)
+    {
+        double nominal = Guard.Within(assumed, Bounds.Positive(Measure.Percent, 1), nameof(assumed));
+        Guard.NotNull(real, nameof(real));
+        Guard.NotNull(items, nameof(items));
+        Guard.Within(real.At(1e-6), Bounds.Between(0.01, 1, Measure.Percent), nameof(real));
+        Guard.Within(real.At(1 - 1e-6), Bounds.Between(0.01, 1, Measure.Percent), nameof(real));
+        return new QuantityFactor("transfer efficiency", real, items, nominal);
+    }
+
+    /// <summary>Name and distribution.</summary>
+    /// <returns>One line of text.</returns>
+    public override string ToString() => Name + ": " + Distribution;
+
+    internal double Of(double drawn) => numerator == 0 ? drawn : numerator / drawn;
+
+    internal bool Multiplies(string item) => Items is null || Items.Contains(item, StringComparer.Ordinal);
+}

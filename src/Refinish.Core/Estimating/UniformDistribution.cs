@@ -1,0 +1,47 @@
+using System;
+
+namespace Refinish.Estimating;
+
+/// <summary>Every value between two ends is equally likely: mean (a + b)/2, standard deviation (b − a)/√12.</summary>
+/// <example><code>
+/// double mean = new UniformDistribution(2, 6).Mean;   // 4
+/// </code></example>
+public sealed record UniformDistribution : Distribution
+{
+    /// <summary>Makes the distribution.</summary>
+    /// <param name="minimum">Lower end a, −10¹⁵ to 10¹⁵.</param>
+    /// <param name="maximum">Upper end b, more than <paramref name="minimum"/>.</param>
+    /// <exception cref="ArgumentOutOfRangeException">A value is out of range or out of order.</exception>
+    public UniformDistribution(double minimum, double maximum)
+    {
+        Minimum = Guard.Within(minimum, Any, nameof(minimum));
+        Maximum = Guard.Within(maximum, Any, nameof(maximum));
+        Guard.Rule(maximum > minimum, nameof(maximum), maximum, Measure.Number, "more than minimum, " + Measure.Number.Format(minimum));
+    }
+
+    /// <summary>Lower end a.</summary>
+    public double Minimum { get; }
+
+    /// <summary>Upper end b.</summary>
+    public double Maximum { get; }
+
+    /// <inheritdoc/>
+    public override double Mean => (Minimum + Maximum) / 2;
+
+    /// <inheritdoc/>
+    public override double StandardDeviation => (Maximum - Minimum) / Math.Sqrt(12);
+
+    /// <inheritdoc/>
+    public override Workings Workings()
+    {
+        Expression a = Expression.Quantity("a", Minimum, Measure.Number);
+        Expression b = Expression.Quantity("b", Maximum, Measure.Number);
+        return Moments((a + b) / 2, (b - a) / Expression.Sqrt(12), Source.Derived("moments of the uniform distribution"));
+    }
+
+    internal override double At(double u) => Minimum + (u * (Maximum - Minimum));
+
+    internal override double CumulatedAt(double value) => Math.Min(1, Math.Max(0, (value - Minimum) / (Maximum - Minimum)));
+
+    private protected override string Text() => "uniform from " + Figures.Significant(Minimum) + " to " + Figures.Significant(Maximum);
+}

@@ -1,0 +1,203 @@
+using System;
+using System.Collections.Generic;
+using System.Linq;
+using Refinish.Colours;
+using UnitsNet;
+
+namespace Refinish.Films;
+
+/// <summary>How many coats hide an old strong colour under a new one, told by colour difference: Kubelka–Munk in the three bands of X, Y and Z, until ΔE00 to the full colour is small enough.</summary>
+/// <remarks>
+/// An abridged calculation: X/Xn, Y/Yn and Z/Zn stand for the reflectances of three broad bands, and one scattering holds for all three. It ranks coats and primers well; with strong narrow-band colours it may be off by a
+/// unit or two of ΔE, and a spectral match needs spectra. Surfaces are left out as in <see cref="HidingFilm"/>. The tolerance of 1 is a common reading of "just seen", and invented as a default here.
+/// </remarks>
+/// <example><code>
+/// ColourHidingPlan plan = new()
+/// {
+///     OldColour = new CieLab(52, -8, 32), NewColour = new CieLab(95, -0.8, 2), Scattering = ReciprocalLength.FromInverseMils(3.5), CoatFilm = Length.FromMils(1.2),
+/// };
+/// int? coats = plan.CoatsNeeded;
+/// </code></example>
+public sealed record ColourHidingPlan
+{
+    private readonly double scattering;
+    private readonly double coatFilm;
+    private readonly double primerScattering = double.NaN;
+    private readonly double primerFilm;
+    private readonly double tolerance = 1;
+
+    /// <summary>The old colour.</summary>
+    public required CieLab OldColour { get; init; }
+
+    /// <summary>The new colour where it hides fully.</summary>
+    public required CieLab NewColour { get; init; }
+
+    /// <summary>Scattering of the topcoat, from 10⁻⁶ to 100 per µm of dry film.</summary>
+    /// <exception cref="ArgumentOutOfRangeException">Outside the range.</exception>
+    public required ReciprocalLength Scattering
+    {
+        get => ReciprocalLength.FromInverseMeters(scattering);
+        init => scattering = Guard.Within(value.InverseMeters, Bounds.Between(1, 1e8, Measure.PerFilm), nameof(Scattering));
+    }
+
+    /// <summary>Dry film of one coat, from 1 µm to 5 mm.</summary>
+    /// <exception cref="ArgumentOutOfRangeException">Outside the range.</exception>
+    public required Length CoatFilm
+    {
+        get => Length.FromMeters(coatFilm);
+        init => coatFilm = Guard.Within(value, FlowRanges.Film, nameof(CoatFilm));
+    }
+
+    /// <summary>Colour of the primer where it hides fully; no primer unless given.</summary>
+    public CieLab? PrimerColour { get; init; }
+
+    /// <summary>Scattering of the primer, from 10⁻⁶ to 100 per µm; that of the topcoat unless given.</summary>
+    /// <exception cref="ArgumentOutOfRangeException">Outside the range.</exception>
+    public ReciprocalLength PrimerScattering
+    {
+        get => ReciprocalLength.FromInverseMeters(PrimerS);
+        init => primerScattering = Guard.Within(value.InverseMeters, Bounds.Between(1, 1e8, Measure.PerFilm), nameof(PrimerScattering));
+    }
+
+    /// <summary>Dry film of the primer in all, 0 to 5 mm.</summary>
+    /// <exception cref="ArgumentOutOfRangeException">Outside the range.</exception>
+    public Length PrimerFilm
+    {
+        get => Length.FromMeters(primerFilm);
+        init => primerFilm = Guard.Within(value, Bounds.NotNegative(Measure.Film, 5e-3), nameof(PrimerFilm));
+    }
+
+    /// <summary>Illuminant and observer of the colours; D65 and 2° unless given.</summary>
+    /// <exception cref="ArgumentNullException">None is given.</exception>
+    public WhitePoint White
+    {
+        get;
+        init => field = Guard.NotNull(value, nameof(White));
+    }
+    = WhitePoint.D65;
+
+    /// <summary>Largest ΔE00 to the full colour that counts as hidden, 0.05 to 20; 1 unless given.</summary>
+    /// <exception cref="ArgumentOutOfRangeException">Outside the range.</exception>
+    public double Tolerance
+    {
+        get => tolerance;
+        init => tolerance = Guard.Within(value, Bounds.Between(0.05, 20, Measure.Number), nameof(Tolerance));
+    }
+
+    /// <summary>Most coats looked at, 1 to 20; 6 unless given.</summary>
+    /// <exception cref="ArgumentOutOfRangeException">Outside the range.</exception>
+    public int MostCoats
+    {
+        get;
+        init => field = Guard.Count(value, 1, 20, nameof(MostCoats));
+    }
+    = 6;
+
+    /// <summary>What is seen after one coat, two coats and so on; empty when a colour cannot be that of a surface.</summary>
+    public IReadOnlyList<HidingCoat> Coats => Unreal is null ? [.. Enumerable.Range(1, MostCoats).Select(After)] : [];
+
+    /// <summary>The fewest coats that hide; <see langword="null"/> when none up to the most does.</summary>
+    public int? CoatsNeeded => Coats.FirstOrDefault(coat => coat.Difference <= tolerance)?.Coats;
+
+    /// <summary>Why it does not hide; <see langword="null"/> when it does.</summary>
+    public string? Objection => Unreal ?? (CoatsNeeded is null
+        ? "not hidden after " + Figures.Significant(MostCoats) + " coats: ΔE00 " + Figures.Significant(After(MostCoats).Difference!.Value, 3) + ", " + Figures.Significant(tolerance, 3)
+            + " wanted; tint the primer towards the topcoat or choose another colour"
+        : null);
+
+    private double PrimerS => double.IsNaN(primerScattering) ? scattering : primerScattering;
+
+    private string? Unreal =>
+        Bands(OldColour) is null ? "the old colour cannot be that of a surface under " + White.Name
+        : Bands(NewColour) is null ? "the new colour cannot be that of a surface under " + White.Name
+        : PrimerColour is CieLab primer && Bands(primer) is null ? "the primer's colour cannot be that of a surface under " + White.Name
+        : null;
+
+    /// <summary>How the coats follow, band by band.</summary>
+    /// <returns>The derivation; each coat's colour and difference are its parts. Without steps when a colour cannot be that of a surface.</returns>
+    public Workings Workings()
+    {
+        List<WorkingStep> steps = [];
+        List<Workings> parts = [];
+        foreach (HidingCoat coat in Coats)
+        {
+            double[] seen = Seen(coat.Coats);
+            for (int band = 0; band < 3; band++)
+            {
+                steps.Add(BandStep(coat.Coats, band, seen[band]));
+            }
+
+            parts.Add(Tristimulus(seen).Workings(White));
+            parts.Add(new ColourDifference(NewColour, coat.Colour!.Value).Workings());
+        }
+
+        return new Workings("Coats that hide a colour", steps, parts);
+    }
+
+    /// <summary>The outcome in one line.</summary>
+    /// <returns>Text such as <c>hidden after 3 coats: ΔE00 0.42</c>.</returns>
+    public override string ToString() => Objection ?? "hidden after " + Figures.Significant(CoatsNeeded!.Value) + (CoatsNeeded == 1 ? " coat: ΔE00 " : " coats: ΔE00 ")
+        + Figures.Significant(After(CoatsNeeded!.Value).Difference!.Value, 3);
+
+    private HidingCoat After(int coats)
+    {
+        double[] seen = Seen(coats);
+        CieLab colour = Tristimulus(seen).ToLab(White);
+        double full = Bands(NewColour)![1];
+        return new(
+            coats, seen[1], Math.Min(seen[1], full) / Math.Max(seen[1], full), colour.L - NewColour.L, colour, new ColourDifference(NewColour, colour).Ciede2000);
+    }
+
+    private double[] Seen(int coats)
+    {
+        double[] ground = Bands(OldColour)!;
+        double[] full = Bands(NewColour)!;
+        double[]? primer = PrimerColour is CieLab colour ? Bands(colour) : null;
+        double[] seen = new double[3];
+        for (int band = 0; band < 3; band++)
+        {
+            double below = primer is null ? ground[band] : Film(primer[band], PrimerS, primerFilm, ground[band]);
+            seen[band] = Film(full[band], scattering, coats * coatFilm, below);
+        }
+
+        return seen;
+    }
+
+    private CieXyz Tristimulus(double[] seen) => new(White.X * seen[0], White.Y * seen[1], White.Z * seen[2]);
+
+    private static double Film(double reflectivity, double s, double film, double below) => HidingKernel.Film(HidingKernel.Ratio(reflectivity) * s, s, film, below);
+
+    // X/Xn, Y/Yn and Z/Zn as reflectances; null when one is not that of a surface.
+    private double[]? Bands(CieLab colour)
+    {
+        if (White.ToXyz(colour) is not CieXyz xyz)
+        {
+            return null;
+        }
+
+        double[] bands = [xyz.X / White.X, xyz.Y / White.Y, xyz.Z / White.Z];
+        return bands.All(band => band is > 1e-4 and <= 1) ? bands : null;
+    }
+
+    private WorkingStep BandStep(int coats, int band, double value)
+    {
+        string name = band == 0 ? "X" : band == 1 ? "Y" : "Z";
+        double below = Bands(OldColour)![band];
+        Expression ground = Expression.Quantity("R_old" + name, below, Measure.Percent);
+        if (PrimerColour is CieLab primer)
+        {
+            ground = Film(Expression.Quantity("R_∞p" + name, Bands(primer)![band], Measure.Percent), PrimerS, primerFilm, ground);
+        }
+
+        Expression seen = Film(Expression.Quantity("R_∞" + name, Bands(NewColour)![band], Measure.Percent), scattering, coats * coatFilm, ground);
+        return new("band " + name + " after " + Figures.Significant(coats), "R_" + name + Figures.Significant(coats), seen, value, Measure.Percent, PaintOptics.KubelkaMunk);
+    }
+
+    private static Expression Film(Expression reflectivity, double s, double film, Expression below)
+    {
+        Expression ratio = (1 - reflectivity) * (1 - reflectivity) / (2 * reflectivity);
+        Expression b = Expression.Sqrt(ratio * (ratio + 2));
+        Expression power = Expression.Quantity("S", s, Measure.PerFilm) * Expression.Quantity("X", film, Measure.Film);
+        return HidingKernel.Over(1 + ratio, b.Evaluate() == 0 ? power : Expression.Tanh(b * power) / b, below);
+    }
+}

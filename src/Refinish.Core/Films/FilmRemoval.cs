@@ -1,0 +1,128 @@
+using System;
+using System.Collections.Generic;
+using System.Globalization;
+using System.Linq;
+using UnitsNet;
+
+namespace Refinish.Films;
+
+/// <summary>What sanding and polishing leave of a film, at its mean and at its thinnest place, and how much has to be sprayed so that enough is left.</summary>
+/// <remarks>
+/// What is taken is counted off the mean film. The thinnest place loses as much when the tool follows the surface, and more over an edge, where no
+/// number holds: mask edges or rub them by hand. What has to be laid is the least film wanted plus all that is taken.
+/// </remarks>
+/// <example><code>
+/// FilmRemoval removal = new(
+///     Length.FromMicrometers(60),
+///     [RemovalStep.Flatten("wet sand flat", Length.FromMicrometers(10)), RemovalStep.TakeOff("polish", Length.FromMicrometers(3), Source.Supplied("trial panel"))],
+///     leastWanted: Length.FromMicrometers(45),
+///     thinnest: Length.FromMicrometers(50));
+/// Length left = removal.Remaining;                    // 52 µm
+/// bool enough = removal.Comparison!.Outcome == ComparisonOutcome.Within;      // false: 42 µm at the thinnest place
+/// </code></example>
+public sealed record FilmRemoval
+{
+    private static readonly Source Balance = Source.Derived("film before less what each step takes");
+    private static readonly Source Wanted = Source.Supplied("least dry film wanted after sanding and polishing");
+
+    private readonly double film;
+    private readonly double? leastWanted;
+    private readonly double? thinnest;
+    private readonly ValueList<RemovalStep> steps;
+
+    /// <summary>Adds up the steps.</summary>
+    /// <param name="film">Mean dry film before, more than 0 and at most 5 mm.</param>
+    /// <param name="steps">The steps in order.</param>
+    /// <param name="leastWanted">Least dry film that has to be left, 0 to 5 mm; without it nothing is judged.</param>
+    /// <param name="thinnest">Thinnest film before, 0 to the mean film; the mean stands in for it when omitted.</param>
+    /// <exception cref="ArgumentOutOfRangeException">An argument is outside its range.</exception>
+    public FilmRemoval(Length film, IEnumerable<RemovalStep> steps, Length? leastWanted = null, Length? thinnest = null)
+    {
+        this.film = Guard.Within(film, Bounds.Positive(Measure.Film, 5e-3), nameof(film));
+        this.steps = Guard.List(steps, nameof(steps));
+        this.leastWanted = leastWanted is Length wanted ? Guard.Within(wanted, Bounds.NotNegative(Measure.Film, 5e-3), nameof(leastWanted)) : null;
+        this.thinnest = thinnest is Length least ? Guard.Within(least, Bounds.NotNegative(Measure.Film, this.film), nameof(thinnest)) : null;
+    }
+
+    /// <summary>Mean dry film before.</summary>
+    public Length Film => Length.FromMeters(film);
+
+    /// <summary>The steps in order.</summary>
+    public IReadOnlyList<RemovalStep> Steps => steps;
+
+    /// <summary>Least dry film that has to be left; <see langword="null"/> when not given.</summary>
+    public Length? LeastWanted => leastWanted is double l ? Length.FromMeters(l) : null;
+
+    /// <summary>Thinnest film before; <see langword="null"/> when not given.</summary>
+    public Length? Thinnest => thinnest is double t ? Length.FromMeters(t) : null;
+
+    /// <summary>Mean film taken in all.</summary>
+    public Length Lost => Length.FromMeters(Taken());
+
+    /// <summary>Mean film left; negative when the steps cut through, by as much as they would go below.</summary>
+    public Length Remaining => Length.FromMeters(film - Taken());
+
+    /// <summary>Film left at the thinnest place, or at the mean when the thinnest is not known; negative when the steps cut through there.</summary>
+    public Length RemainingAtThinnest => Length.FromMeters((thinnest ?? film) - Taken());
+
+    /// <summary>Whether the steps reach through the film at its thinnest place.</summary>
+    public bool CutsThrough => (thinnest ?? film) - Taken() <= 0;
+
+    /// <summary>Dry film to lay so that the least is left; <see langword="null"/> when no least was given.</summary>
+    public Length? ToLay => leastWanted is double l ? Length.FromMeters(l + Taken()) : null;
+
+    /// <summary>What is left at the thinnest place against the least wanted; <see langword="null"/> when no least was given.</summary>
+    public LimitComparison? Comparison => leastWanted is double l
+        ? new("film left at the thinnest place", (thinnest ?? film) - Taken(), l, LimitSense.AtLeast, Measure.Film, Wanted, "lay at least " + Measure.Film.Format(l + Taken()) + " there, or sand less")
+        : null;
+
+    /// <summary>What can hurt.</summary>
+    public IReadOnlyList<Caution> Cautions { get; } = new ValueList<Caution>(
+    [
+        new Caution(
+            Hazard.Dust,
+            "Sanding a coating that is not fully cured sets free dust with unreacted hardener: sand wet and wear the respirator that the exposure asks for.",
+            "the product's safety data sheet and the employer's respiratory protection programme",
+            Source.CommonPractice("wet sanding of two-component coatings")),
+    ]);
+
+    /// <summary>How the films follow.</summary>
+    /// <returns>The derivation.</returns>
+    public Workings Workings()
+    {
+        List<WorkingStep> lines = [];
+        for (int i = 0; i < steps.Count; i++)
+        {
+            RemovalStep step = steps[i];
+            lines.Add(new(step.Name, "d_" + (i + 1).ToString(CultureInfo.InvariantCulture), step.Formula, step.Meters, Measure.Film, step.Source));
+        }
+
+        WorkingStep lost = new("film taken", "d", Expression.Sum([.. lines.Select(line => line.Result())]), Lost.Meters, Measure.Film, Balance);
+        Expression mean = Expression.Quantity("DFT", film, Measure.Film);
+        Expression thin = Expression.Quantity("DFT_min", thinnest ?? film, Measure.Film);
+        lines.Add(lost);
+        lines.Add(new("film left", "DFT_left", mean - lost.Result(), Remaining.Meters, Measure.Film, Balance));
+        lines.Add(new("film left at the thinnest place", "DFT_thin", thin - lost.Result(), RemainingAtThinnest.Meters, Measure.Film, Balance));
+        if (leastWanted is double least)
+        {
+            lines.Add(new("film to lay", "DFT_lay", Expression.Quantity("DFT_want", least, Measure.Film) + lost.Result(), ToLay!.Value.Meters, Measure.Film, Balance));
+        }
+
+        return new Workings("Film lost to sanding and polishing", lines);
+    }
+
+    /// <summary>What is left in one line, in metric units.</summary>
+    /// <returns>Text such as <c>52 µm left of 60 µm</c>.</returns>
+    public override string ToString() => Measure.Film.Format(Remaining.Meters) + " left of " + Measure.Film.Format(film);
+
+    private double Taken()
+    {
+        double sum = 0;
+        foreach (RemovalStep step in steps)
+        {
+            sum += step.Meters;
+        }
+
+        return sum;
+    }
+}

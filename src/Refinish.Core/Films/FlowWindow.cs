@@ -1,0 +1,209 @@
+using System;
+using System.Collections.Generic;
+using UnitsNet;
+
+namespace Refinish.Films;
+
+/// <summary>
+/// The window of wet films that level before they sag: a ripple needs a least film to level, the slope allows a most film, and both share the fluidity Φ that the
+/// film has before it sets.
+/// </summary>
+/// <remarks>
+/// <para>Least film: h_lev = (C/Φ)^⅓ with C = 3 λ⁴ ln(1/ε)/(16 π⁴ σ) (Orchard, shallow film, ripple left ε). Most film: h_sag = h_y + √(2 L/(ρ g sin α Φ)), h_y = τ_y/(ρ g sin α).
+/// Without yield stress the window closes at Φ* = (2L/(ρ g sin α))³/C²: above it no film levels without sagging beyond L. A wait between thinner coats, faster solvent or a shorter ripple (finer spray) opens it.</para>
+/// <para>A screening number: the coating is taken as one viscosity at a time, the film as even, and what counts as a sag or as level is the caller's. Calibrate Φ with <see cref="FluidityFromSag"/> from a film
+/// that was seen to sag on a vertical panel.</para>
+/// </remarks>
+/// <example><code>
+/// FlowWindow window = new()
+/// {
+///     Fluidity = 200, Slope = Angle.FromDegrees(90), Density = Density.FromGramsPerMilliliter(1.1), SagAllowed = Length.FromMillimeters(5),
+///     SurfaceTension = ForcePerLength.FromMillinewtonsPerMeter(28), Wavelength = Length.FromMillimeters(3), RippleLeft = 0.1,
+/// };
+/// Length least = window.LeastFilm;          // 40.0 µm
+/// Length? most = window.MostFilm;           // 68.1 µm
+/// </code></example>
+public sealed record FlowWindow
+{
+    private static readonly Bounds Fluidities = Bounds.Between(1e-3, 1e7, Measure.Fluidity);
+    private static readonly Bounds Sags = Bounds.Between(1e-4, 0.1, Measure.Length);
+    private static readonly Source Orchard = Source.Published("Orchard, On surface levelling in viscous liquids and gels, Applied Scientific Research A11, 1962", "shallow film, as given by S. Abbott, Levelling");
+    private static readonly Source Plastic = Source.FromMemory("ripple whose capillary pressure gradient just reaches the yield stress at the wall");
+    private static readonly Source Sagging = Source.Derived("surface of a thin film on a slope that creeps the allowed distance before it sets");
+
+    private readonly double fluidity;
+    private readonly double slope;
+    private readonly double density;
+    private readonly double sagAllowed;
+    private readonly double tension;
+    private readonly double wavelength;
+    private readonly double rippleLeft;
+    private readonly double yieldStress;
+
+    /// <summary>Φ = ∫ dt/η of the film until it sets, in 1/Pa, 0.001 to 10⁷; see <see cref="ViscosityHistory.Fluidity"/>.</summary>
+    /// <exception cref="ArgumentOutOfRangeException">Outside the range.</exception>
+    public required double Fluidity
+    {
+        get => fluidity;
+        init => fluidity = Guard.Within(value, Fluidities, nameof(Fluidity));
+    }
+
+    /// <summary>Slope from level, 0 (a floor) to 90° (a wall).</summary>
+    /// <exception cref="ArgumentOutOfRangeException">Outside the range.</exception>
+    public required Angle Slope
+    {
+        get => Angle.FromRadians(slope);
+        init => slope = Guard.Within(value, FlowRanges.Slope, nameof(Slope));
+    }
+
+    /// <summary>Density of the wet coating, 0.5 to 3 g/mL.</summary>
+    /// <exception cref="ArgumentOutOfRangeException">Outside the range.</exception>
+    public required Density Density
+    {
+        get => Density.FromKilogramsPerCubicMeter(density);
+        init => density = Guard.Within(value, FlowRanges.Density, nameof(Density));
+    }
+
+    /// <summary>How far the surface may creep without being seen as a sag, 0.1 to 100 mm.</summary>
+    /// <exception cref="ArgumentOutOfRangeException">Outside the range.</exception>
+    public required Length SagAllowed
+    {
+        get => Length.FromMeters(sagAllowed);
+        init => sagAllowed = Guard.Within(value, Sags, nameof(SagAllowed));
+    }
+
+    /// <summary>Surface tension of the wet coating, 5 to 100 mN/m.</summary>
+    /// <exception cref="ArgumentOutOfRangeException">Outside the range.</exception>
+    public required ForcePerLength SurfaceTension
+    {
+        get => ForcePerLength.FromNewtonsPerMeter(tension);
+        init => tension = Guard.Within(value, FlowRanges.Tension, nameof(SurfaceTension));
+    }
+
+    /// <summary>The ripple that has to level, crest to crest, 0.05 to 100 mm; that of spray is of some millimetres.</summary>
+    /// <exception cref="ArgumentOutOfRangeException">Outside the range.</exception>
+    public required Length Wavelength
+    {
+        get => Length.FromMeters(wavelength);
+        init => wavelength = Guard.Within(value, FlowRanges.Wavelength, nameof(Wavelength));
+    }
+
+    /// <summary>Part of the ripple that may be left, 0.001 to 0.99.</summary>
+    /// <exception cref="ArgumentOutOfRangeException">Outside the range.</exception>
+    public required double RippleLeft
+    {
+        get => rippleLeft;
+        init => rippleLeft = Guard.Within(value, Bounds.Between(1e-3, 0.99, Measure.Number), nameof(RippleLeft));
+    }
+
+    /// <summary>Yield stress, 0 to 1000 Pa; none unless given. With one the fluidity is that of the plastic viscosity.</summary>
+    /// <exception cref="ArgumentOutOfRangeException">Outside the range.</exception>
+    public Pressure YieldStress
+    {
+        get => Pressure.FromPascals(yieldStress);
+        init => yieldStress = Guard.Within(value, FlowRanges.YieldStress, nameof(YieldStress));
+    }
+
+    /// <summary>The thinnest wet film that levels.</summary>
+    public Length LeastFilm => Length.FromMeters(Least);
+
+    /// <summary>The wet limit of this slope: the thickest film that does not sag beyond what is allowed; <see langword="null"/> on a level surface, which has none.</summary>
+    public Length? MostFilm => Most is double most ? Length.FromMeters(most) : null;
+
+    /// <summary>Whether some film levels and does not sag.</summary>
+    public bool IsOpen => Most is not double most || Least <= most;
+
+    /// <summary>The fluidity at which the window closes, in 1/Pa; <see langword="null"/> on a level surface and with a yield stress, where no closed form holds.</summary>
+    public double? ClosingFluidity => slope > 0 && yieldStress == 0 ? Closing : null;
+
+    /// <summary>The one film that is left when it closes; <see langword="null"/> where there is no closing fluidity.</summary>
+    public Length? ClosingFilm => ClosingFluidity is double phi ? Length.FromMeters(Math.Sqrt(2 * sagAllowed / (Drive * phi))) : null;
+
+    /// <summary>Height from mean to crest that the yield stress holds up in the least film; zero without one.</summary>
+    public Length HeldRipple => Length.FromMeters(FlowKernel.HeldRipple(yieldStress, wavelength, tension, Least));
+
+    /// <summary>Why no film will do, with both numbers; <see langword="null"/> when one will.</summary>
+    public string? Objection => IsOpen
+        ? null
+        : "no window: a " + Measure.Length.Format(wavelength) + " ripple levels from " + Measure.Film.Format(Least, DisplayUnits.Si, 3) + " wet on, and at "
+            + Measure.Angle.Format(slope, DisplayUnits.Si, 3) + " the film sags above " + Measure.Film.Format(Most!.Value, DisplayUnits.Si, 3)
+            + ": expect orange peel below, runs above, both between";
+
+    private double Drive => FlowKernel.Drive(density, slope);
+
+    private double Need => FlowKernel.LevellingNeed(wavelength, rippleLeft, tension);
+
+    private double Least => Math.Pow(Need / fluidity, 1.0 / 3);
+
+    private double? Most => slope > 0 ? (yieldStress / Drive) + Math.Sqrt(2 * sagAllowed / (Drive * fluidity)) : null;
+
+    private double Closing => Math.Pow(2 * sagAllowed / Drive, 3) / (Need * Need);
+
+    /// <summary>The fluidity of a coating, from a film that was seen to creep on a slope until it set: Φ = 2 L/(ρ g sin α h²). No yield stress.</summary>
+    /// <param name="film">Wet film, from 1 µm to 5 mm.</param>
+    /// <param name="sag">How far its surface crept, 0.1 to 100 mm.</param>
+    /// <param name="density">Density of the wet coating, 0.5 to 3 g/mL.</param>
+    /// <param name="slope">Slope from level, 1 to 90°.</param>
+    /// <returns>Φ in 1/Pa.</returns>
+    /// <exception cref="ArgumentOutOfRangeException">An argument is outside its range.</exception>
+    public static double FluidityFromSag(Length film, Length sag, Density density, Angle slope)
+    {
+        double h = Guard.Within(film, FlowRanges.Film, nameof(film));
+        double l = Guard.Within(sag, Sags, nameof(sag));
+        double rho = Guard.Within(density, FlowRanges.Density, nameof(density));
+        double alpha = Guard.Within(slope, Bounds.Between(Math.PI / 180, Math.PI / 2, Measure.Angle), nameof(slope));
+        return 2 * l / (FlowKernel.Drive(rho, alpha) * h * h);
+    }
+
+    /// <summary>A wet film against both ends of the window.</summary>
+    /// <param name="wetFilm">Wet film, from 1 µm to 5 mm.</param>
+    /// <returns>Two comparisons; on a level surface, where nothing sags, only the first.</returns>
+    /// <exception cref="ArgumentOutOfRangeException">Outside the range.</exception>
+    public IReadOnlyList<LimitComparison> Judge(Length wetFilm)
+    {
+        double h = Guard.Within(wetFilm, FlowRanges.Film, nameof(wetFilm));
+        LimitComparison levels = new("wet film against the film that levels", h, Least, LimitSense.AtLeast, Measure.Film, Orchard, "a wetter coat, slower solvent, or finer spray");
+        return new ValueList<LimitComparison>(Most is double most
+            ? [levels, new("wet film against the film that sags", h, most, LimitSense.AtMost, Measure.Film, Sagging, "two thinner coats with a flash between, or faster solvent")]
+            : [levels]);
+    }
+
+    /// <summary>How the window follows.</summary>
+    /// <returns>The derivation.</returns>
+    public Workings Workings()
+    {
+        Expression phi = Expression.Quantity("Φ", fluidity, Measure.Fluidity);
+        Expression length = Expression.Quantity("λ", wavelength, Measure.Length);
+        Expression sigma = Expression.Quantity("σ", tension, Measure.SurfaceTension);
+        Expression twoSags = 2 * Expression.Quantity("L", sagAllowed, Measure.Length);
+        Expression tau = Expression.Quantity("τ_y", yieldStress, Measure.Pressure);
+        Expression drive = Expression.Quantity("ρ", density, Measure.Density) * Expression.Quantity("g", FlowKernel.Gravity, Measure.Acceleration)
+            * Expression.Sin(Expression.Quantity("α", slope, Measure.Angle));
+        Expression need = 3 * Expression.Power(length, 4) * Expression.Ln(1 / Expression.Quantity("ε", rippleLeft, Measure.Number))
+            / (16 * Expression.Power(Expression.Pi(), 4) * sigma);
+        WorkingStep least = new("least film, levels", "h_lev", Expression.Power(need / phi, Expression.Number(1) / 3), Least, Measure.Film, Orchard);
+        List<WorkingStep> steps =
+        [
+            least,
+            new("ripple held by the yield stress", "a_y", tau * Expression.Power(length, 3) / (8 * Expression.Power(Expression.Pi(), 3) * sigma * least.Result()), HeldRipple.Meters, Measure.Film, Plastic),
+        ];
+        if (Most is double most)
+        {
+            steps.Add(new("most film, sags", "h_sag", (tau / drive) + Expression.Sqrt(twoSags / (drive * phi)), most, Measure.Film, Sagging));
+        }
+
+        if (ClosingFluidity is double closing)
+        {
+            WorkingStep closes = new("fluidity that closes the window", "Φ*", Expression.Power(twoSags / drive, 3) / Expression.Square(need), closing, Measure.Fluidity, Sagging);
+            steps.Add(closes);
+            steps.Add(new("film when it closes", "h*", Expression.Sqrt(twoSags / (drive * closes.Result())), ClosingFilm!.Value.Meters, Measure.Film, Sagging));
+        }
+
+        return new Workings("Levels before it sags", steps);
+    }
+
+    /// <summary>The window in one line, in metric units.</summary>
+    /// <returns>Text such as <c>40 µm to 68.1 µm wet at 90°</c>.</returns>
+    public override string ToString() => Objection ?? (Measure.Film.Format(Least, DisplayUnits.Si, 3)
+        + (Most is double most ? " to " + Measure.Film.Format(most, DisplayUnits.Si, 3) : " or more") + " wet at " + Measure.Angle.Format(slope, DisplayUnits.Si, 3));
+}

@@ -1,0 +1,119 @@
+using System;
+using System.Collections.Generic;
+using UnitsNet;
+
+namespace Refinish.Films;
+
+/// <summary>How a dry film absorbs and scatters light of one band: the K and S of Kubelka and Munk, per thickness of dry film.</summary>
+/// <remarks>
+/// <para>P. Kubelka and F. Munk, Zeitschrift für technische Physik 12 (1931): K/S = (1 − R∞)²/(2 R∞), R∞ the reflectance of a film without end. Reflectances here are those inside the film: take
+/// the surface off first with <see cref="SurfaceReflection"/> where measured ones come from a glossy film.</para>
+/// <para>Both belong to one coating at one pigment volume: they change with tint and with what is let down, not with reducer, since the film is dry. No published pair for a trade topcoat was found: measure them with
+/// a drawdown (<see cref="Drawdown"/>). About 0.1 to 0.25 per µm is recalled for white films (from memory, unverified).</para>
+/// </remarks>
+/// <example><code>
+/// PaintOptics white = PaintOptics.FromReflectivity(Ratio.FromPercent(90), ReciprocalLength.FromInverseMils(3.5));
+/// double ks = white.AbsorptionRatio;                 // 0.005556
+/// </code></example>
+public sealed record PaintOptics
+{
+    internal static readonly Source KubelkaMunk = Source.Published("Kubelka and Munk, Zeitschrift für technische Physik 12, 1931, 593", "reflectance of a film (formulas from memory)");
+
+    private static readonly Bounds Absorptions = Bounds.NotNegative(Measure.PerFilm, 1e8);
+    private static readonly Bounds Scatterings = Bounds.Between(1, 1e8, Measure.PerFilm);
+
+    private readonly double absorption;
+    private readonly double scattering;
+
+    /// <summary>Takes both coefficients.</summary>
+    /// <param name="absorption">K, 0 to 100 per µm of dry film.</param>
+    /// <param name="scattering">S, from 10⁻⁶ to 100 per µm of dry film: a film that does not scatter at all hides nothing.</param>
+    /// <exception cref="ArgumentOutOfRangeException">An argument is outside its range.</exception>
+    public PaintOptics(ReciprocalLength absorption, ReciprocalLength scattering)
+        : this(
+            Guard.Within(absorption.InverseMeters, Absorptions, nameof(absorption)),
+            Guard.Within(scattering.InverseMeters, Scatterings, nameof(scattering)))
+    {
+    }
+
+    internal PaintOptics(double absorption, double scattering)
+    {
+        this.absorption = absorption;
+        this.scattering = scattering;
+    }
+
+    /// <summary>K, absorption per thickness.</summary>
+    public ReciprocalLength Absorption => ReciprocalLength.FromInverseMeters(absorption);
+
+    /// <summary>S, scattering per thickness.</summary>
+    public ReciprocalLength Scattering => ReciprocalLength.FromInverseMeters(scattering);
+
+    /// <summary>K/S.</summary>
+    public double AbsorptionRatio => absorption / scattering;
+
+    /// <summary>R∞, what a film without end reflects.</summary>
+    public Ratio Reflectivity => Ratio.FromDecimalFractions(Infinite);
+
+    internal double K => absorption;
+
+    internal double S => scattering;
+
+    internal double A => HidingKernel.A(absorption, scattering);
+
+    internal double B => HidingKernel.B(absorption, scattering);
+
+    internal double Infinite => HidingKernel.Reflectivity(A, B);
+
+    /// <summary>From the reflectance of a film without end (a masstone) and the scattering.</summary>
+    /// <param name="reflectivity">R∞, more than 0 and at most 100 %.</param>
+    /// <param name="scattering">S, from 10⁻⁶ to 100 per µm of dry film.</param>
+    /// <returns>The coefficients.</returns>
+    /// <exception cref="ArgumentOutOfRangeException">An argument is outside its range.</exception>
+    public static PaintOptics FromReflectivity(Ratio reflectivity, ReciprocalLength scattering)
+    {
+        double infinite = Guard.Within(reflectivity, Bounds.Between(1e-4, 1, Measure.Percent), nameof(reflectivity));
+        double s = Guard.Within(scattering.InverseMeters, Scatterings, nameof(scattering));
+        return new(HidingKernel.Ratio(infinite) * s, s);
+    }
+
+    /// <summary>From the reflectance of a film without end and that of a film of known thickness over black.</summary>
+    /// <param name="reflectivity">R∞, more than 0 and less than 100 %.</param>
+    /// <param name="overBlack">R₀ over black, more than 0 and less than R∞.</param>
+    /// <param name="dryFilm">The film over black, from 1 µm to 5 mm dry.</param>
+    /// <returns>The coefficients: S = artanh(b R₀/(1 − a R₀))/(b X).</returns>
+    /// <exception cref="ArgumentOutOfRangeException">An argument is outside its range.</exception>
+    public static PaintOptics FromOverBlack(Ratio reflectivity, Ratio overBlack, Length dryFilm)
+    {
+        double infinite = Guard.Within(reflectivity, Bounds.Below(1e-4, 1, Measure.Percent), nameof(reflectivity));
+        double black = Guard.Within(overBlack, Bounds.Between(1e-6, 1, Measure.Percent), nameof(overBlack));
+        double film = Guard.Within(dryFilm, FlowRanges.Film, nameof(dryFilm));
+        Guard.Rule(black < infinite, nameof(overBlack), black, Measure.Percent, "less than the reflectivity, " + Measure.Percent.Format(infinite));
+        double ratio = HidingKernel.Ratio(infinite);
+        double b = Math.Sqrt(ratio * (ratio + 2));
+        double s = HidingKernel.PowerOf(b, (1 - ((1 + ratio) * black)) / black) / film;
+        return new(ratio * s, Guard.Within(s, Scatterings, "scattering"));
+    }
+
+    /// <summary>How the reflectivity follows.</summary>
+    /// <returns>The derivation.</returns>
+    public Workings Workings()
+    {
+        Expression ratio = Expression.Quantity("K", absorption, Measure.PerFilm) / Expression.Quantity("S", scattering, Measure.PerFilm);
+        WorkingStep share = new("absorption to scattering", "K/S", ratio, AbsorptionRatio, Measure.Number, KubelkaMunk);
+        Expression r = share.Result();
+        return new Workings(
+            "Film without end",
+            [share, new("reflectivity", "R_∞", 1 / (1 + r + Expression.Sqrt(r * (r + 2))), Infinite, Measure.Percent, KubelkaMunk)]);
+    }
+
+    /// <summary>Both coefficients in one line, per µm.</summary>
+    /// <returns>Text such as <c>K 0.00077 1/µm, S 0.138 1/µm</c>.</returns>
+    public override string ToString() => "K " + Measure.PerFilm.Format(absorption, DisplayUnits.Si, 3) + ", S " + Measure.PerFilm.Format(scattering, DisplayUnits.Si, 3);
+
+    internal IEnumerable<WorkingStep> Constants(string index)
+    {
+        Expression ratio = Expression.Quantity("K" + index, absorption, Measure.PerFilm) / Expression.Quantity("S" + index, scattering, Measure.PerFilm);
+        yield return new("1 + K/S", "a" + index, 1 + ratio, A, Measure.Number, KubelkaMunk);
+        yield return new("√(a² − 1)", "b" + index, Expression.Sqrt(ratio * (ratio + 2)), B, Measure.Number, KubelkaMunk);
+    }
+}

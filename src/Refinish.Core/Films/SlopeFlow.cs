@@ -1,0 +1,120 @@
+using System;
+using System.Collections.Generic;
+using UnitsNet;
+
+namespace Refinish.Films;
+
+/// <summary>A wet film on a slope at one instant: how fast each depth of it creeps down, how much passes, and the thickest film that its yield stress would hold.</summary>
+/// <remarks>
+/// <para>Steady flow of a thin film under its own weight, no slip at the wall, no stress at the surface. With G = ρ g sin α and the plug of thickness h_y = τ_y/G
+/// at the surface, H = h − h_y: u_s = n/(n+1) · (G/K)^(1/n) · H^(1+1/n), u(y) = u_s (1 − (1 − y/H)^(1+1/n)) below the plug, flow per width u_s (h − H n/(2n+1)).
+/// For n = 1 and no yield stress this is Nusselt's film: u_s = ρ g sin α h²/(2η), mean ρ g sin α h²/(3η).</para>
+/// <para>A film reaches this flow within about ρh²/η, microseconds here, so that it holds at each instant of a drying film. Surface tension, edges and drips are left out:
+/// a bead at a lower edge gathers what this lets through.</para>
+/// </remarks>
+/// <example><code>
+/// SlopeFlow flow = new(Length.FromMicrometers(100), Angle.FromDegrees(90), Density.FromKilogramsPerCubicMeter(1300),
+///     FilmRheology.Newtonian(DynamicViscosity.FromPascalSeconds(0.5)));
+/// double surface = flow.SurfaceSpeed.MillimetersPerSecond;        // 0.1275
+/// </code></example>
+public sealed record SlopeFlow
+{
+    private static readonly Source Balance = Source.Derived("balance of weight and shear stress in a thin film; for a Newtonian liquid Nusselt (1916)");
+
+    private readonly double film;
+    private readonly double slope;
+    private readonly double density;
+
+    /// <summary>Takes the film.</summary>
+    /// <param name="film">Wet film, more than 0 and at most 5 mm.</param>
+    /// <param name="slope">Slope from level, 0 (a floor) to 90° (a wall).</param>
+    /// <param name="density">Density of the wet coating, 0.5 to 3 g/mL.</param>
+    /// <param name="rheology">How it resists shear.</param>
+    /// <exception cref="ArgumentOutOfRangeException">An argument is outside its range.</exception>
+    public SlopeFlow(Length film, Angle slope, Density density, FilmRheology rheology)
+    {
+        this.film = Guard.Within(film, Bounds.Positive(Measure.Film, 5e-3), nameof(film));
+        this.slope = Guard.Within(slope, FlowRanges.Slope, nameof(slope));
+        this.density = Guard.Within(density, FlowRanges.Density, nameof(density));
+        Rheology = Guard.NotNull(rheology, nameof(rheology));
+    }
+
+    /// <summary>Wet film.</summary>
+    public Length Film => Length.FromMeters(film);
+
+    /// <summary>Slope from level.</summary>
+    public Angle Slope => Angle.FromRadians(slope);
+
+    /// <summary>Density of the wet coating.</summary>
+    public Density Density => Density.FromKilogramsPerCubicMeter(density);
+
+    /// <summary>How it resists shear.</summary>
+    public FilmRheology Rheology { get; }
+
+    /// <summary>Shear stress at the wall, ρ g sin α h.</summary>
+    public Pressure WallStress => Pressure.FromPascals(Drive * film);
+
+    /// <summary>The thickest film that the yield stress holds still, τ_y/(ρ g sin α): zero without yield stress, <see langword="null"/> on a level surface, where every film stays.</summary>
+    public Length? CriticalFilm => Drive > 0 ? Length.FromMeters(Rheology.YieldPascals / Drive) : null;
+
+    /// <summary>Whether the film stands still.</summary>
+    public bool IsHeld => Sheared <= 0;
+
+    /// <summary>Speed of the surface, and of the plug when there is one.</summary>
+    public Speed SurfaceSpeed => Speed.FromMetersPerSecond(Surface);
+
+    /// <summary>Mean speed over the film.</summary>
+    public Speed MeanSpeed => Speed.FromMetersPerSecond(Flux / film);
+
+    /// <summary>Volume that passes per width and time, in m²/s.</summary>
+    public double FlowPerWidth => Flux;
+
+    internal double Drive => FlowKernel.Drive(density, slope);
+
+    internal double Surface => FlowKernel.SurfaceSpeed(Drive, Rheology.Consistency, Rheology.Index, Sheared);
+
+    // The part of the film that is sheared; the plug lies on top of it.
+    private double Sheared => Drive > 0 ? Math.Max(0, film - (Rheology.YieldPascals / Drive)) : 0;
+
+    private double Flux => FlowKernel.Flux(Surface, film, Sheared, Rheology.Index);
+
+    /// <summary>Speed at a height above the wall.</summary>
+    /// <param name="height">0 (the wall) to the film (the surface).</param>
+    /// <returns>The speed.</returns>
+    /// <exception cref="ArgumentOutOfRangeException">Outside the film.</exception>
+    public Speed SpeedAt(Length height) =>
+        Speed.FromMetersPerSecond(Surface * FlowKernel.Profile(Guard.Within(height, Bounds.NotNegative(Measure.Film, film), nameof(height)), Sheared, Rheology.Index));
+
+    /// <summary>How the speeds follow.</summary>
+    /// <returns>The derivation.</returns>
+    public Workings Workings()
+    {
+        Expression h = Expression.Quantity("h", film, Measure.Film);
+        Expression n = Expression.Quantity("n", Rheology.Index, Measure.Number);
+        Expression consistency = Expression.Quantity("K", Rheology.Consistency, Measure.Consistency);
+        Expression drive = Expression.Quantity("ρ", density, Measure.Density) * Expression.Quantity("g", FlowKernel.Gravity, Measure.Acceleration)
+            * Expression.Sin(Expression.Quantity("α", slope, Measure.Angle));
+        List<WorkingStep> steps = [new("shear stress at the wall", "τ_w", drive * h, WallStress.Pascals, Measure.Pressure, Balance)];
+        if (CriticalFilm is Length critical)
+        {
+            WorkingStep held = new("critical film", "h_y", Expression.Quantity("τ_y", Rheology.YieldPascals, Measure.Pressure) / drive, critical.Meters, Measure.Film, Balance);
+            WorkingStep sheared = new("sheared film", "H", Expression.Max(0, h - held.Result()), Sheared, Measure.Film, Balance);
+            WorkingStep surface = new(
+                "speed of the surface",
+                "u_s",
+                IsHeld ? Expression.Number(0) : n / (n + 1) * Expression.Power(drive / consistency, 1 / n) * Expression.Power(sheared.Result(), 1 + (1 / n)),
+                Surface,
+                Measure.FilmSpeed,
+                Balance);
+            WorkingStep flux = new("flow per width", "q", surface.Result() * (h - (sheared.Result() * n / ((2 * n) + 1))), Flux, Measure.FilmFlux, Balance);
+            steps.AddRange([held, sheared, surface, flux, new("mean speed", "u_m", flux.Result() / h, Flux / film, Measure.FilmSpeed, Balance)]);
+        }
+
+        return new Workings("Film on a slope", steps);
+    }
+
+    /// <summary>The flow in one line, in metric units.</summary>
+    /// <returns>Text such as <c>100 µm at 90°: surface 127.49 µm/s</c>.</returns>
+    public override string ToString() =>
+        Measure.Film.Format(film) + " at " + Measure.Angle.Format(slope) + ": " + (IsHeld ? "stands" : "surface " + Measure.FilmSpeed.Format(Surface));
+}

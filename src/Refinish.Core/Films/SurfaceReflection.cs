@@ -1,0 +1,83 @@
+using System;
+using UnitsNet;
+
+namespace Refinish.Films;
+
+/// <summary>What the surface of a film adds to and takes from what its inside reflects (Saunderson): measured R = k₁ + (1 − k₁)(1 − k₂) R′/(1 − k₂ R′).</summary>
+/// <remarks>
+/// k₁ is the outer reflection at the meter's incidence, (n − 1)²/(n + 1)² near the normal, 0.04 for n = 1.5; with the gloss excluded the term k₁ alone is left out. k₂ is the inner reflection of diffuse light: 0.60 is the theory's for
+/// n = 1.5, 0.4 to 0.5 often fits paint better. J. L. Saunderson, Journal of the Optical Society of America 32 (1942); figures from memory.
+/// </remarks>
+/// <example><code>
+/// SurfaceReflection surface = new(Ratio.FromPercent(4), Ratio.FromPercent(60));
+/// double seen = surface.Measured(Ratio.FromPercent(90)).DecimalFractions;       // 0.7913
+/// </code></example>
+public sealed record SurfaceReflection
+{
+    private static readonly Source Saunderson = Source.FromMemory("Saunderson, Journal of the Optical Society of America 32, 1942");
+
+    private readonly double outer;
+    private readonly double inner;
+
+    /// <summary>Takes both reflections.</summary>
+    /// <param name="outer">k₁, 0 to 20 %.</param>
+    /// <param name="inner">k₂, 0 to 80 %.</param>
+    /// <param name="glossIncluded">Whether the meter includes the outer reflection; it does unless said otherwise.</param>
+    /// <exception cref="ArgumentOutOfRangeException">An argument is outside its range.</exception>
+    public SurfaceReflection(Ratio outer, Ratio inner, bool glossIncluded = true)
+    {
+        this.outer = Guard.Within(outer, Bounds.Between(0, 0.2, Measure.Percent), nameof(outer));
+        this.inner = Guard.Within(inner, Bounds.Between(0, 0.8, Measure.Percent), nameof(inner));
+        GlossIncluded = glossIncluded;
+    }
+
+    /// <summary>k₁, the outer reflection.</summary>
+    public Ratio Outer => Ratio.FromDecimalFractions(outer);
+
+    /// <summary>k₂, the inner reflection.</summary>
+    public Ratio Inner => Ratio.FromDecimalFractions(inner);
+
+    /// <summary>Whether the meter includes the outer reflection.</summary>
+    public bool GlossIncluded { get; }
+
+    private double Gloss => GlossIncluded ? outer : 0;
+
+    /// <summary>What a meter reads.</summary>
+    /// <param name="inside">Reflectance inside the film, 0 to 100 %.</param>
+    /// <returns>The measured reflectance.</returns>
+    /// <exception cref="ArgumentOutOfRangeException">Outside the range.</exception>
+    public Ratio Measured(Ratio inside)
+    {
+        double r = Guard.Within(inside, Bounds.Between(0, 1, Measure.Percent), nameof(inside));
+        return Ratio.FromDecimalFractions(Gloss + ((1 - outer) * (1 - inner) * r / (1 - (inner * r))));
+    }
+
+    /// <summary>What the inside reflects.</summary>
+    /// <param name="measured">Measured reflectance: from that of a black inside to that of a white one.</param>
+    /// <returns>The reflectance inside the film, 0 to 100 %.</returns>
+    /// <exception cref="ArgumentOutOfRangeException">No inside has this reading.</exception>
+    public Ratio Inside(Ratio measured)
+    {
+        double most = Gloss + 1 - outer;
+        double m = Guard.Within(measured, Bounds.Between(Gloss, most, Measure.Percent), nameof(measured)) - Gloss;
+        return Ratio.FromDecimalFractions(Math.Min(1, m / (((1 - outer) * (1 - inner)) + (inner * m))));
+    }
+
+    /// <summary>How a measured reflectance follows.</summary>
+    /// <param name="inside">Reflectance inside the film, 0 to 100 %.</param>
+    /// <returns>The derivation.</returns>
+    /// <exception cref="ArgumentOutOfRangeException">Outside the range.</exception>
+    public Workings Workings(Ratio inside)
+    {
+        double measured = Measured(inside).DecimalFractions;
+        Expression r = Expression.Quantity("R′", inside.DecimalFractions, Measure.Percent);
+        Expression k1 = Expression.Quantity("k_1", outer, Measure.Percent);
+        Expression k2 = Expression.Quantity("k_2", inner, Measure.Percent);
+        Expression diffuse = (1 - k1) * (1 - k2) * r / (1 - (k2 * r));
+        return new Workings("Reflection at the surface", [new("measured reflectance", "R_m", GlossIncluded ? k1 + diffuse : diffuse, measured, Measure.Percent, Saunderson)]);
+    }
+
+    /// <summary>Both reflections in one line.</summary>
+    /// <returns>Text such as <c>k1 4 %, k2 60 %, gloss included</c>.</returns>
+    public override string ToString() => "k1 " + Measure.Percent.Format(outer) + ", k2 " + Measure.Percent.Format(inner) + (GlossIncluded ? ", gloss included" : ", gloss excluded");
+}

@@ -1,0 +1,33 @@
+using System;
+using UnitsNet;
+
+namespace Refinish.Films;
+
+/// <summary>The viscosity of a lying film at a time after it was laid.</summary>
+public sealed record ViscosityPoint
+{
+    private readonly double viscosity;
+
+    /// <summary>Makes a point.</summary>
+    /// <param name="time">Time since the film was laid, 0 to 7 days.</param>
+    /// <param name="viscosity">Viscosity at slow shear, from 0.1 mPa·s to 10 000 Pa·s.</param>
+    /// <exception cref="ArgumentOutOfRangeException">An argument is outside its range.</exception>
+    public ViscosityPoint(TimeSpan time, DynamicViscosity viscosity)
+    {
+        Guard.Within(time, Bounds.NotNegative(Measure.Seconds, 7 * 86400), nameof(time));
+        Time = time;
+        this.viscosity = Guard.Within(viscosity, FlowRanges.Viscosity, nameof(viscosity));
+    }
+
+    /// <summary>Time since the film was laid.</summary>
+    public TimeSpan Time { get; }
+
+    /// <summary>Viscosity at slow shear.</summary>
+    public DynamicViscosity Viscosity => DynamicViscosity.FromPascalSeconds(viscosity);
+
+    internal double PascalSeconds => viscosity;
+
+    /// <summary>The point in one line.</summary>
+    /// <returns>Text such as <c>300 mPa·s after 60 s</c>.</returns>
+    public override string ToString() => Measure.DynamicViscosity.Format(viscosity) + " after " + Measure.Seconds.Format(Time.TotalSeconds);
+}

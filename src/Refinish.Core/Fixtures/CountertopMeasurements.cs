@@ -1,0 +1,203 @@
+using System;
+using System.Collections.Generic;
+using System.Globalization;
+using UnitsNet;
+
+namespace Refinish.Fixtures;
+
+/// <summary>What a tape measure gives for a counter of one, two or three runs along walls that meet at right angles: straight, L or U.</summary>
+/// <remarks>The ranges are generous limits that catch a length typed in the wrong unit (invented); whether the lengths fit each other is checked by <see cref="Countertop"/>. Lengths and depths are level, from the face of the backsplash (or the wall) to the outermost line of the edge.</remarks>
+/// <example><code>
+/// CountertopMeasurements tape = new()
+/// {
+///     Runs = [new(Length.FromInches(96), Length.FromInches(25.5)), new(Length.FromInches(72), Length.FromInches(25.5))],
+///     Thickness = Length.FromInches(1.5), Profile = EdgeProfile.Bullnose, LeftEndIsOpen = true, RightEndIsOpen = true,
+///     BacksplashHeight = Length.FromInches(4), BacksplashThickness = Length.FromInches(0.75),
+///     CutOuts = [new(Length.FromInches(32), Length.FromInches(21))],
+/// };
+/// </code></example>
+public sealed record CountertopMeasurements
+{
+    private readonly double thickness;
+    private readonly double edgeRadius;
+    private readonly double backsplashHeight;
+    private readonly double backsplashThickness;
+
+    /// <summary>The runs from left to right, one to three; each is as long as its wall.</summary>
+    /// <exception cref="ArgumentException">Missing, too few, or an entry is missing.</exception>
+    public required IReadOnlyList<CounterRun> Runs
+    {
+        get;
+        init => field = Guard.List(value, nameof(Runs), 1);
+    }
+
+    /// <summary>Thickness of the edge that shows, 5 to 200 mm.</summary>
+    /// <exception cref="ArgumentOutOfRangeException">Outside the range.</exception>
+    public required Length Thickness
+    {
+        get => Length.FromMeters(thickness);
+        init => thickness = Guard.Within(value, Bounds.Between(0.005, 0.2, Measure.Length), nameof(Thickness));
+    }
+
+    /// <summary>The profile of that edge.</summary>
+    /// <exception cref="ArgumentOutOfRangeException">Not a named value.</exception>
+    public required EdgeProfile Profile
+    {
+        get;
+        init => field = Guard.Defined(value, nameof(Profile));
+    }
+
+    /// <summary>Radius of an eased edge, 0 up to the thickness; 0 for the other profiles.</summary>
+    /// <exception cref="ArgumentOutOfRangeException">Outside the range.</exception>
+    public Length EdgeRadius
+    {
+        get => Length.FromMeters(edgeRadius);
+        init => edgeRadius = Guard.Within(value, Bounds.NotNegative(Measure.Length, 0.2), nameof(EdgeRadius));
+    }
+
+    /// <summary>Whether the left end shows an edge instead of standing against a wall.</summary>
+    public required bool LeftEndIsOpen { get; init; }
+
+    /// <summary>Whether the right end shows an edge instead of standing against a wall.</summary>
+    public required bool RightEndIsOpen { get; init; }
+
+    /// <summary>Height of the backsplash above the top, 0 to 1.5 m; 0 when there is none.</summary>
+    /// <exception cref="ArgumentOutOfRangeException">Outside the range.</exception>
+    public required Length BacksplashHeight
+    {
+        get => Length.FromMeters(backsplashHeight);
+        init => backsplashHeight = Guard.Within(value, Bounds.NotNegative(Measure.Length, 1.5), nameof(BacksplashHeight));
+    }
+
+    /// <summary>Thickness of the backsplash's top edge, 0 to 0.1 m; 0 when it is not coated.</summary>
+    /// <exception cref="ArgumentOutOfRangeException">Outside the range.</exception>
+    public required Length BacksplashThickness
+    {
+        get => Length.FromMeters(backsplashThickness);
+        init => backsplashThickness = Guard.Within(value, Bounds.NotNegative(Measure.Length, 0.1), nameof(BacksplashThickness));
+    }
+
+    /// <summary>Cut-outs in the top, such as for a sink; may be empty.</summary>
+    /// <exception cref="ArgumentException">Missing, too few, or an entry is missing.</exception>
+    public required IReadOnlyList<RectangularOpening> CutOuts
+    {
+        get;
+        init => field = Guard.List(value, nameof(CutOuts), 0);
+    }
+
+    /// <summary>The runs and the profile in one line, in metric units.</summary>
+    /// <returns>Text such as <c>2438.4 mm × 647.7 mm + 1828.8 mm × 647.7 mm, Bullnose edge</c>.</returns>
+    public override string ToString() => string.Join(" + ", Runs) + ", " + string.Format(CultureInfo.InvariantCulture, "{0} edge", Profile);
+
+    /// <summary>Rules between two lengths; each refusal names the one that cannot be.</summary>
+    internal void CheckConsistency()
+    {
+        if (Runs.Count > 3)
+        {
+            Guard.Count(Runs.Count, 1, 3, nameof(Runs));
+        }
+
+        AtMost(edgeRadius, Profile == EdgeProfile.Eased ? thickness : 0, nameof(EdgeRadius), "the thickness for an eased edge, 0 otherwise");
+        EdgeShape edge = Edge;
+        for (int i = 0; i < Runs.Count; i++)
+        {
+            CounterRun run = Runs[i];
+            AtMost(edge.Reach, run.Depth.Meters, nameof(Thickness), "so thin that the profile is no wider than the counter is deep");
+            double front = Front(i);
+            if (front < 2 * edge.Reach)
+            {
+                Guard.Rule(false, nameof(Runs), run.Length.Meters, Measure.Length, "long enough to show a front edge beside the runs it meets (" + Measure.Length.Format(front) + " is left of it)");
+            }
+        }
+
+        double open = RectangularOpening.AreaOf(CutOuts);
+        double most = Gross;
+        if (open > most)
+        {
+            Guard.Rule(false, nameof(CutOuts), open, Measure.Area, "at most " + Measure.Area.Format(most) + ", the area of the top");
+        }
+
+        for (int i = 0; i < CutOuts.Count; i++)
+        {
+            if (!Fits(CutOuts[i]))
+            {
+                Guard.Rule(false, nameof(CutOuts), CutOuts[i].Length.Meters, Measure.Length, "a cut-out (" + CutOuts[i] + ") that fits one of the runs");
+            }
+        }
+    }
+
+    internal EdgeShape Edge => new(Profile, thickness, edgeRadius);
+
+    /// <summary>The top to the outermost line, corners counted once.</summary>
+    internal double Gross
+    {
+        get
+        {
+            double area = 0;
+            for (int i = 0; i < Runs.Count; i++)
+            {
+                area += Runs[i].Length.Meters * Runs[i].Depth.Meters;
+                area -= i == 0 ? 0 : Runs[i - 1].Depth.Meters * Runs[i].Depth.Meters;
+            }
+
+            return area;
+        }
+    }
+
+    /// <summary>Front of a run between the fronts of the runs it meets.</summary>
+    internal double Front(int run) =>
+        Runs[run].Length.Meters - (run == 0 ? 0 : Runs[run - 1].Depth.Meters) - (run == Runs.Count - 1 ? 0 : Runs[run + 1].Depth.Meters);
+
+    /// <summary>The outermost line of the edge: fronts and open ends.</summary>
+    internal double EdgeLine
+    {
+        get
+        {
+            double line = (LeftEndIsOpen ? Runs[0].Depth.Meters : 0) + (RightEndIsOpen ? Runs[Runs.Count - 1].Depth.Meters : 0);
+            for (int i = 0; i < Runs.Count; i++)
+            {
+                line += Front(i);
+            }
+
+            return line;
+        }
+    }
+
+    /// <summary>Corners of that line that stand out, less those that turn in.</summary>
+    internal int OutwardCorners => (LeftEndIsOpen ? 1 : 0) + (RightEndIsOpen ? 1 : 0) - (Runs.Count - 1);
+
+    internal double WallLine
+    {
+        get
+        {
+            double line = 0;
+            for (int i = 0; i < Runs.Count; i++)
+            {
+                line += Runs[i].Length.Meters;
+            }
+
+            return line;
+        }
+    }
+
+    private bool Fits(RectangularOpening opening)
+    {
+        for (int i = 0; i < Runs.Count; i++)
+        {
+            if (opening.FitsInto(Runs[i].Length.Meters, Runs[i].Depth.Meters))
+            {
+                return true;
+            }
+        }
+
+        return false;
+    }
+
+    private static void AtMost(double value, double limit, string name, string what)
+    {
+        if (value > limit)
+        {
+            Guard.Rule(false, name, value, Measure.Length, "at most " + Measure.Length.Format(limit) + ", " + what);
+        }
+    }
+}

@@ -1,0 +1,101 @@
+using System;
+using UnitsNet;
+
+namespace Refinish.Inspection;
+
+/// <summary>A rule of acceptance for dry films, as data: what is counted, and how mean, single values and shares may lie to the specified least and most.</summary>
+/// <example><code>
+/// FilmAcceptanceRule own = FilmAcceptanceRules.SpotsWithinAFifth with { Name = "our house rule", EachAtLeast = Ratio.FromPercent(90), Source = Source.Supplied("house rule") };
+/// </code></example>
+public sealed record FilmAcceptanceRule
+{
+    private static readonly Bounds Factors = Bounds.Between(0.01, 10, Measure.Percent);
+
+    private readonly double? meanAtLeast;
+    private readonly double? meanAtMost;
+    private readonly double? eachAtLeast;
+    private readonly double? eachAtMost;
+    private readonly double? shareAtLeast;
+
+    /// <summary>Name of the rule.</summary>
+    /// <exception cref="ArgumentException">The text is empty.</exception>
+    public required string Name
+    {
+        get;
+        init => field = Guard.Named(value, nameof(Name));
+    }
+
+    /// <summary>What is counted.</summary>
+    /// <exception cref="ArgumentOutOfRangeException">Not a named value.</exception>
+    public required FilmSample Sample
+    {
+        get;
+        init => field = Guard.Defined(value, nameof(Sample));
+    }
+
+    /// <summary>Least mean, as a part of the specified least; <see langword="null"/> for no rule.</summary>
+    /// <exception cref="ArgumentOutOfRangeException">Outside 1 to 1000 %.</exception>
+    public Ratio? MeanAtLeast
+    {
+        get => Given(meanAtLeast);
+        init => meanAtLeast = Part(value, nameof(MeanAtLeast));
+    }
+
+    /// <summary>Most mean, as a part of the specified most; <see langword="null"/> for no rule.</summary>
+    /// <exception cref="ArgumentOutOfRangeException">Outside 1 to 1000 %.</exception>
+    public Ratio? MeanAtMost
+    {
+        get => Given(meanAtMost);
+        init => meanAtMost = Part(value, nameof(MeanAtMost));
+    }
+
+    /// <summary>Least single value, as a part of the specified least; <see langword="null"/> for no rule.</summary>
+    /// <exception cref="ArgumentOutOfRangeException">Outside 1 to 1000 %.</exception>
+    public Ratio? EachAtLeast
+    {
+        get => Given(eachAtLeast);
+        init => eachAtLeast = Part(value, nameof(EachAtLeast));
+    }
+
+    /// <summary>Most single value, as a part of the specified most; <see langword="null"/> for no rule.</summary>
+    /// <exception cref="ArgumentOutOfRangeException">Outside 1 to 1000 %.</exception>
+    public Ratio? EachAtMost
+    {
+        get => Given(eachAtMost);
+        init => eachAtMost = Part(value, nameof(EachAtMost));
+    }
+
+    /// <summary>Least part of all values that has to be at or above the specified least; <see langword="null"/> for no rule.</summary>
+    /// <exception cref="ArgumentOutOfRangeException">Outside 1 to 100 %.</exception>
+    public Ratio? ShareAtLeast
+    {
+        get => Given(shareAtLeast);
+        init => shareAtLeast = value is Ratio r ? Guard.Within(r, Bounds.Between(0.01, 1, Measure.Percent), nameof(ShareAtLeast)) : null;
+    }
+
+    /// <summary>Where the rule comes from.</summary>
+    /// <exception cref="ArgumentNullException">No source is given.</exception>
+    public required Source Source
+    {
+        get;
+        init => field = Guard.NotNull(value, nameof(Source));
+    }
+
+    internal double? MeanLow => meanAtLeast;
+
+    internal double? MeanHigh => meanAtMost;
+
+    internal double? EachLow => eachAtLeast;
+
+    internal double? EachHigh => eachAtMost;
+
+    internal double? Share => shareAtLeast;
+
+    /// <summary>The name.</summary>
+    /// <returns>Text such as <c>spots within a fifth</c>.</returns>
+    public override string ToString() => Name;
+
+    private static Ratio? Given(double? part) => part is double p ? Ratio.FromDecimalFractions(p) : null;
+
+    private static double? Part(Ratio? value, string name) => value is Ratio r ? Guard.Within(r, Factors, name) : null;
+}

@@ -1,0 +1,125 @@
+using System;
+using System.Collections.Generic;
+using System.Globalization;
+using System.Linq;
+using Refinish.Films;
+using UnitsNet;
+
+namespace Refinish.Inspection;
+
+/// <summary>Dry films held against a specification by a rule of acceptance.</summary>
+/// <remarks>A rule says what it wants counted, spots or readings: this takes values and trusts the caller for that. The base reading has to be taken off before (<see cref="GaugeAdjustment"/>).</remarks>
+/// <example><code>
+/// FilmSpecification range = new(Length.FromMicrometers(100), Length.FromMicrometers(300), Source.Supplied("job specification"));
+/// Length[] readings = [Length.FromMicrometers(120), Length.FromMicrometers(110), Length.FromMicrometers(105), Length.FromMicrometers(100), Length.FromMicrometers(80)];
+/// FilmJudgement result = new(FilmAcceptanceRules.NominalWithFifthBelow, range, readings);
+/// bool accepted = result.IsAccepted;           // true: one of five may lie below, and none below 80 µm
+/// </code></example>
+public sealed record FilmJudgement
+{
+    /// <summary>Holds values against a specification.</summary>
+    /// <param name="rule">The rule.</param>
+    /// <param name="specification">The least and most film.</param>
+    /// <param name="films">Spots or readings, as the rule wants, at least one, each from 0 to 10 mm.</param>
+    /// <exception cref="ArgumentException">No value is given.</exception>
+    /// <exception cref="ArgumentOutOfRangeException">A value is outside its range.</exception>
+    public FilmJudgement(FilmAcceptanceRule rule, FilmSpecification specification, IEnumerable<Length> films)
+        : this(rule, specification, new FilmStatistics(films))
+    {
+    }
+
+    /// <summary>Holds spots against a specification by a rule that counts spots.</summary>
+    /// <param name="rule">The rule.</param>
+    /// <param name="specification">The least and most film.</param>
+    /// <param name="spots">The spots, at least one. A rule that counts single readings gets all readings of all spots.</param>
+    /// <exception cref="ArgumentException">No spot is given.</exception>
+    public FilmJudgement(FilmAcceptanceRule rule, FilmSpecification specification, IEnumerable<FilmSpot> spots)
+        : this(
+            rule,
+            specification,
+            new FilmStatistics(Guard.NotNull(rule, nameof(rule)).Sample == FilmSample.Spot
+                ? Guard.List(spots, nameof(spots), 1).Select(spot => spot.Mean)
+                : Guard.List(spots, nameof(spots), 1).SelectMany(spot => spot.Readings)))
+    {
+    }
+
+    private FilmJudgement(FilmAcceptanceRule rule, FilmSpecification specification, FilmStatistics statistics)
+    {
+        Rule = Guard.NotNull(rule, nameof(rule));
+        Specification = Guard.NotNull(specification, nameof(specification));
+        Statistics = statistics;
+        Comparisons = new ValueList<LimitComparison>(Compare());
+    }
+
+    /// <summary>The rule.</summary>
+    public FilmAcceptanceRule Rule { get; }
+
+    /// <summary>The least and most film.</summary>
+    public FilmSpecification Specification { get; }
+
+    /// <summary>The values and their statistics.</summary>
+    public FilmStatistics Statistics { get; }
+
+    /// <summary>Part of the values at or above the specified least.</summary>
+    public Ratio ShareAtLeast => Ratio.FromDecimalFractions(Share);
+
+    /// <summary>Every part of the rule, each against its limit.</summary>
+    public IReadOnlyList<LimitComparison> Comparisons { get; }
+
+    /// <summary>Whether every part of the rule is kept; a rule without parts accepts nothing.</summary>
+    public bool IsAccepted => Comparisons.Count > 0 && Comparisons.All(comparison => comparison.Outcome == ComparisonOutcome.Within);
+
+    private double Share => Statistics.Films.Count(film => film.Meters >= Specification.Minimum.Meters) / (double)Statistics.Count;
+
+    /// <summary>How the numbers that the rule looks at follow.</summary>
+    /// <returns>The derivation; the statistics are its part.</returns>
+    public Workings Workings()
+    {
+        Expression at = Expression.Quantity("n_ok", Statistics.Films.Count(film => film.Meters >= Specification.Minimum.Meters), Measure.Number);
+        Expression n = Expression.Quantity("n", Statistics.Count, Measure.Number);
+        return new Workings("Films against " + Rule.Name, [new("part at or above the least", "r", at / n, Share, Measure.Percent, Rule.Source)], [Statistics.Workings()]);
+    }
+
+    /// <summary>The outcome in one line, in metric units.</summary>
+    /// <returns>Text such as <c>not accepted by nominal film, a fifth may be below (80/20): 15 readings, mean 102 µm</c>.</returns>
+    public override string ToString() => string.Format(
+        CultureInfo.InvariantCulture,
+        "{0} by {1}: {2} {3}, mean {4}",
+        IsAccepted ? "accepted" : "not accepted",
+        Rule.Name,
+        Statistics.Count,
+        (Rule.Sample == FilmSample.Spot ? "spot" : "reading") + (Statistics.Count == 1 ? string.Empty : "s"),
+        Measure.Film.Format(Statistics.Mean.Meters, DisplayUnits.Si, 3));
+
+    private IEnumerable<LimitComparison> Compare()
+    {
+        double least = Specification.Minimum.Meters;
+        double most = Specification.Maximum.Meters;
+        double mean = Statistics.Mean.Meters;
+        string one = Rule.Sample == FilmSample.Spot ? "spot" : "reading";
+        if (Rule.MeanLow is double low)
+        {
+            yield return new("mean film against the least", mean, low * least, LimitSense.AtLeast, Measure.Film, Rule.Source, "another coat within the recoat window");
+        }
+
+        if (Rule.MeanHigh is double high)
+        {
+            yield return new("mean film against the most", mean, high * most, LimitSense.AtMost, Measure.Film, Rule.Source, "sand back");
+        }
+
+        if (Rule.EachLow is double thin)
+        {
+            yield return new("thinnest " + one, Statistics.Minimum.Meters, thin * least, LimitSense.AtLeast, Measure.Film, Rule.Source, "another coat there");
+        }
+
+        if (Rule.EachHigh is double thick)
+        {
+            yield return new("thickest " + one, Statistics.Maximum.Meters, thick * most, LimitSense.AtMost, Measure.Film, Rule.Source, "sand back there");
+        }
+
+        if (Rule.Share is double share)
+        {
+            yield return new("part of the " + one + "s at or above the least", Share, share, LimitSense.AtLeast, Measure.Percent, Rule.Source, "another coat on the thin places");
+        }
+    }
+}

@@ -1,0 +1,176 @@
+using System;
+using System.Collections.Generic;
+using Refinish.Films;
+using UnitsNet;
+
+namespace Refinish.Inspection;
+
+/// <summary>A plain test for the few readings that a small fixture allows: between which films does at least a given part of the surface lie, with a given confidence, and is that within the specification?</summary>
+/// <remarks>
+/// <para>Normal tolerance interval, mean ± k s. k is exact, not Howe's approximation: one-sided k = t′/√n with t′ the γ quantile of the noncentral t with n − 1 degrees of freedom and noncentrality z_p √n, two-sided by its integral (ISO 16269-6, and
+/// Krishnamoorthy and Mathew, Statistical Tolerance Regions, 2009; both from memory). It asks for much: with five readings the film has to keep five standard deviations off its limits. That is what five readings are worth.</para>
+/// <para>It assumes readings taken at random and films spread like a normal distribution. A basin with a thin rim and a thick floor is neither: judge zones apart.</para>
+/// </remarks>
+/// <example><code>
+/// FilmSpecification range = new(Length.FromMils(4), Length.FromMils(6.5), Source.Supplied("job specification"));
+/// Length[] spots = [Length.FromMils(4.8), Length.FromMils(5.3), Length.FromMils(4.2), Length.FromMils(5.0), Length.FromMils(6.0)];
+/// FilmTolerance test = new(range, spots, Ratio.FromPercent(90), Ratio.FromPercent(95));
+/// double k = test.Factor!.Value;               // 4.29
+/// </code></example>
+public sealed record FilmTolerance
+{
+    private static readonly Source Exact = Source.FromMemory("exact normal tolerance factors, ISO 16269-6; Krishnamoorthy and Mathew, Statistical Tolerance Regions, 2009");
+
+    private readonly double coverage;
+    private readonly double confidence;
+
+    /// <summary>Tests the films.</summary>
+    /// <param name="specification">The least and most film.</param>
+    /// <param name="films">Readings or spots taken at random, at least one, each from 0 to 10 mm.</param>
+    /// <param name="coverage">Part of the surface to be held, 50 to 99.9 %; 90 % when omitted.</param>
+    /// <param name="confidence">Confidence, 50 to 99.9 %; 95 % when omitted.</param>
+    /// <param name="side">Both limits, or only the lower or the upper one.</param>
+    /// <exception cref="ArgumentException">No value is given.</exception>
+    /// <exception cref="ArgumentOutOfRangeException">An argument is outside its range.</exception>
+    public FilmTolerance(FilmSpecification specification, IEnumerable<Length> films, Ratio? coverage = null, Ratio? confidence = null, ToleranceSide side = ToleranceSide.Both)
+    {
+        Specification = Guard.NotNull(specification, nameof(specification));
+        Statistics = new FilmStatistics(films);
+        Bounds bounds = Bounds.Between(0.5, 0.999, Measure.Percent);
+        this.coverage = coverage is Ratio part ? Guard.Within(part, bounds, nameof(coverage)) : 0.9;
+        this.confidence = confidence is Ratio sure ? Guard.Within(sure, bounds, nameof(confidence)) : 0.95;
+        Side = Guard.Defined(side, nameof(side));
+        Factor = Statistics.Count < 2 ? null : ToleranceKernel.Factor(Statistics.Count, this.coverage, this.confidence, side == ToleranceSide.Both);
+        Comparisons = new ValueList<LimitComparison>(Compare());
+    }
+
+    /// <summary>The least and most film.</summary>
+    public FilmSpecification Specification { get; }
+
+    /// <summary>The values and their statistics.</summary>
+    public FilmStatistics Statistics { get; }
+
+    /// <summary>Part of the surface to be held.</summary>
+    public Ratio Coverage => Ratio.FromDecimalFractions(coverage);
+
+    /// <summary>Confidence.</summary>
+    public Ratio Confidence => Ratio.FromDecimalFractions(confidence);
+
+    /// <summary>Which limits count.</summary>
+    public ToleranceSide Side { get; }
+
+    /// <summary>k; <see langword="null"/> for a single value, of which nothing can be said.</summary>
+    public double? Factor { get; }
+
+    /// <summary>Lower end of the interval; may be below zero; <see langword="null"/> for a single value or an upper interval.</summary>
+    public Length? Lower => Low is double low ? Length.FromMeters(low) : null;
+
+    /// <summary>Upper end of the interval; <see langword="null"/> for a single value or a lower interval.</summary>
+    public Length? Upper => High is double high ? Length.FromMeters(high) : null;
+
+    /// <summary>The ends of the interval, each against its limit.</summary>
+    public IReadOnlyList<LimitComparison> Comparisons { get; }
+
+    private double? Low => Side == ToleranceSide.Upper ? null : Statistics.Mean.Meters - (Factor * Statistics.StandardDeviation?.Meters);
+
+    private double? High => Side == ToleranceSide.Lower ? null : Statistics.Mean.Meters + (Factor * Statistics.StandardDeviation?.Meters);
+
+    /// <summary>The factor for a number of readings, before any is taken.</summary>
+    /// <param name="readings">How many, 2 to 1000.</param>
+    /// <param name="coverage">Part to be held, 50 to 99.9 %.</param>
+    /// <param name="confidence">Confidence, 50 to 99.9 %.</param>
+    /// <param name="side">Both limits, or one.</param>
+    /// <returns>k.</returns>
+    /// <exception cref="ArgumentOutOfRangeException">An argument is outside its range.</exception>
+    public static double FactorFor(int readings, Ratio coverage, Ratio confidence, ToleranceSide side)
+    {
+        Bounds bounds = Bounds.Between(0.5, 0.999, Measure.Percent);
+        return ToleranceKernel.Factor(
+            Guard.Count(readings, 2, 1000, nameof(readings)),
+            Guard.Within(coverage, bounds, nameof(coverage)),
+            Guard.Within(confidence, bounds, nameof(confidence)),
+            Guard.Defined(side, nameof(side)) == ToleranceSide.Both);
+    }
+
+    /// <summary>How the interval follows.</summary>
+    /// <returns>The derivation; the statistics are its part.</returns>
+    public Workings Workings()
+    {
+        List<WorkingStep> steps = [];
+        if (Factor is double factor)
+        {
+            WorkingStep k = new("tolerance factor", "k", Solution(), factor, Measure.Number, Exact);
+            steps.Add(k);
+            Expression mean = Expression.Quantity("d_m", Statistics.Mean.Meters, Measure.Film);
+            Expression s = Expression.Quantity("s", Statistics.StandardDeviation!.Value.Meters, Measure.Film);
+            if (Low is double low)
+            {
+                steps.Add(new("lower end", "d_low", mean - (k.Result() * s), low, Measure.Film, Exact));
+            }
+
+            if (High is double high)
+            {
+                steps.Add(new("upper end", "d_high", mean + (k.Result() * s), high, Measure.Film, Exact));
+            }
+        }
+
+        return new Workings("Tolerance interval", steps, [Statistics.Workings()]);
+    }
+
+    /// <summary>The interval in one line, in metric units.</summary>
+    /// <returns>Text such as <c>90 % of the surface with 95 % confidence: 56.5 µm to 201 µm</c>.</returns>
+    public override string ToString() =>
+        Measure.Percent.Format(coverage) + " of the surface with " + Measure.Percent.Format(confidence) + " confidence: " + (Factor is null
+            ? "not to be told from one value"
+            : (Low is double low ? Measure.Film.Format(low, DisplayUnits.Si, 3) + (High is null ? " or more" : " to ") : "up to ")
+                + (High is double high ? Measure.Film.Format(high, DisplayUnits.Si, 3) : string.Empty));
+
+    private IEnumerable<LimitComparison> Compare()
+    {
+        if (Side != ToleranceSide.Upper)
+        {
+            yield return new(
+                "lower end of the tolerance interval", Low, Specification.Minimum.Meters, LimitSense.AtLeast, Measure.Film, Specification.Source, "more readings, a thicker film or a more even one");
+        }
+
+        if (Side != ToleranceSide.Lower)
+        {
+            yield return new(
+                "upper end of the tolerance interval", High, Specification.Maximum.Meters, LimitSense.AtMost, Measure.Film, Specification.Source, "more readings, a thinner film or a more even one");
+        }
+    }
+
+    private Expression Solution()
+    {
+        int n = Statistics.Count;
+        Expression count = Expression.Quantity("n", n, Measure.Number);
+        Expression freedom = Expression.Quantity("ν", n - 1, Measure.Number);
+        Expression root = Expression.Sqrt(count);
+        Expression gamma = Expression.Quantity("γ", confidence, Measure.Percent);
+        if (Side == ToleranceSide.Both)
+        {
+            return Expression.Solution(
+                "k",
+                ToleranceKernel.Least,
+                ToleranceKernel.Most,
+                k => 2 * Expression.Integral(
+                    "z", 0, ToleranceKernel.Reach, z => Density(z) * Exceeds(freedom * Expression.Square(new FunctionExpression("r", "r", x => ToleranceKernel.HalfWidth(x, coverage), z / root) / k))),
+                gamma);
+        }
+
+        Expression quantile = Expression.Quantity("z_p", ToleranceKernel.Quantile(coverage), Measure.Number);
+        double edge = ToleranceKernel.Quantile(coverage) * Math.Sqrt(n);
+        return Expression.Solution(
+            "k",
+            ToleranceKernel.Least,
+            ToleranceKernel.Most,
+            k => new FunctionExpression("Φ", "\\Phi", x => MathNet.Numerics.Distributions.Normal.CDF(0, 1, x), -(quantile * root))
+                + Expression.Integral(
+                    "z", -ToleranceKernel.Reach, Math.Min(edge, ToleranceKernel.Reach), z => Density(z) * Exceeds(freedom * Expression.Square((quantile - (z / root)) / k))),
+            gamma);
+
+        Expression Exceeds(Expression x) => new FunctionExpression("Q_ν", "Q_\\nu", value => ToleranceKernel.Exceeds(n - 1, value), x);
+
+        static Expression Density(Expression z) => new FunctionExpression("φ", "\\varphi", ToleranceKernel.Density, z);
+    }
+}

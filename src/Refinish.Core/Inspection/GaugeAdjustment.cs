@@ -1,0 +1,129 @@
+using System;
+using System.Collections.Generic;
+using System.Globalization;
+using System.Linq;
+using UnitsNet;
+
+namespace Refinish.Inspection;
+
+/// <summary>What a gauge reads without the coating, taken off its readings, and a shim of known thickness that sets its scale.</summary>
+/// <remarks>
+/// Film = (reading − base) · shim/(shim reading − base); without a shim the scale is taken as right. Base and shim are read on the prepared bare surface: the roughness of metal, or the enamel under a refinish, reads as film.
+/// SSPC-PA 2: the mean of several readings of the bare surface is subtracted (seen in training material, ten readings in a site procedure). The base scatters as the film does: its standard error stays in every film.
+/// </remarks>
+/// <example><code>
+/// GaugeAdjustment gauge = new([Length.FromMicrometers(410), Length.FromMicrometers(418), Length.FromMicrometers(402)]);
+/// Length film = gauge.FilmOf(Length.FromMicrometers(535));         // 125 µm over 410 µm of enamel
+/// </code></example>
+public sealed record GaugeAdjustment
+{
+    private static readonly Source Standard = Source.Published("SSPC-PA 2 (2004 and later)", "base metal reading subtracted; shims on the bare surface (second-hand, from training material)");
+    private static readonly Bounds Readings = Bounds.Between(-1e-4, 10e-3, Measure.Film);
+
+    private readonly ValueList<double> bare;
+    private readonly ValueList<double>? shimReadings;
+    private readonly double? shim;
+
+    /// <summary>Takes the readings on the bare surface.</summary>
+    /// <param name="bareReadings">Readings on the prepared, uncoated surface, at least one, −0.1 to 10 mm.</param>
+    /// <exception cref="ArgumentException">No reading is given.</exception>
+    /// <exception cref="ArgumentOutOfRangeException">A reading is outside its range.</exception>
+    public GaugeAdjustment(IEnumerable<Length> bareReadings) =>
+        bare = new(Guard.List(bareReadings, nameof(bareReadings), 1).Select(one => Guard.Within(one, Readings, nameof(bareReadings))));
+
+    /// <summary>Takes the readings on the bare surface and on a shim that lies on it.</summary>
+    /// <param name="bareReadings">Readings on the prepared, uncoated surface, at least one, −0.1 to 10 mm.</param>
+    /// <param name="shim">Certified thickness of the shim, more than 0 and at most 5 mm.</param>
+    /// <param name="shimReadings">Readings on the shim, at least one, their mean above that of the bare surface.</param>
+    /// <exception cref="ArgumentException">No reading is given.</exception>
+    /// <exception cref="ArgumentOutOfRangeException">An argument is outside its range.</exception>
+    public GaugeAdjustment(IEnumerable<Length> bareReadings, Length shim, IEnumerable<Length> shimReadings)
+        : this(bareReadings)
+    {
+        this.shim = Guard.Within(shim, Bounds.Positive(Measure.Film, 5e-3), nameof(shim));
+        this.shimReadings = new(Guard.List(shimReadings, nameof(shimReadings), 1).Select(one => Guard.Within(one, Readings, nameof(shimReadings))));
+        double mean = Mean(this.shimReadings);
+        Guard.Rule(mean > Mean(bare), nameof(shimReadings), mean, Measure.Film, "a mean above that of the bare surface, " + Measure.Film.Format(Mean(bare)));
+    }
+
+    /// <summary>Mean reading on the bare surface.</summary>
+    public Length BaseReading => Length.FromMeters(Mean(bare));
+
+    /// <summary>Standard error of the base reading: what no number of readings on the film takes away; <see langword="null"/> for a single one.</summary>
+    public Length? BaseError => Error is double error ? Length.FromMeters(error) : null;
+
+    /// <summary>True thickness per thickness read; 1 without a shim.</summary>
+    public double Scale => shim is double thickness ? thickness / (Mean(shimReadings!) - Mean(bare)) : 1;
+
+    private double? Error
+    {
+        get
+        {
+            if (bare.Count < 2)
+            {
+                return null;
+            }
+
+            double mean = Mean(bare);
+            double squares = 0;
+            foreach (double one in bare)
+            {
+                squares += (one - mean) * (one - mean);
+            }
+
+            return Math.Sqrt(squares / (bare.Count - 1)) / Math.Sqrt(bare.Count);
+        }
+    }
+
+    /// <summary>The film that a reading means.</summary>
+    /// <param name="reading">Reading on the coating, −0.1 to 10 mm.</param>
+    /// <returns>The film; below zero when the reading is below the base, which says that the base varies more than the film is thick.</returns>
+    /// <exception cref="ArgumentOutOfRangeException">Outside the range.</exception>
+    public Length FilmOf(Length reading) => Length.FromMeters((Guard.Within(reading, Readings, nameof(reading)) - Mean(bare)) * Scale);
+
+    /// <summary>How base, scale and one film follow.</summary>
+    /// <param name="reading">Reading on the coating, −0.1 to 10 mm.</param>
+    /// <returns>The derivation.</returns>
+    /// <exception cref="ArgumentOutOfRangeException">Outside the range.</exception>
+    public Workings Workings(Length reading)
+    {
+        double film = FilmOf(reading).Meters;
+        Expression n = Expression.Quantity("n", bare.Count, Measure.Number);
+        Expression[] readings = [.. bare.Select((one, i) => Expression.Quantity("b_" + (i + 1).ToString(CultureInfo.InvariantCulture), one, Measure.Film))];
+        WorkingStep ground = new("base reading", "b", Expression.Sum(readings) / n, Mean(bare), Measure.Film, Standard);
+        List<WorkingStep> steps = [ground];
+        if (Error is double error)
+        {
+            Expression squares = Expression.Sum(readings.Select(one => Expression.Square(one - ground.Result())));
+            steps.Add(new("standard error of the base", "s_b", Expression.Sqrt(squares / (n - 1)) / Expression.Sqrt(n), error, Measure.Film, Standard));
+        }
+
+        Expression scale = 1;
+        if (shim is double thickness)
+        {
+            Expression sum = Expression.Sum(shimReadings!.Select((one, i) => Expression.Quantity("r_" + (i + 1).ToString(CultureInfo.InvariantCulture), one, Measure.Film)));
+            Expression mean = sum / Expression.Quantity("m", shimReadings!.Count, Measure.Number);
+            WorkingStep gain = new("scale", "f", Expression.Quantity("t", thickness, Measure.Film) / (mean - ground.Result()), Scale, Measure.Number, Standard);
+            steps.Add(gain);
+            scale = gain.Result();
+        }
+
+        steps.Add(new("film", "d", (Expression.Quantity("r", reading.Meters, Measure.Film) - ground.Result()) * scale, film, Measure.Film, Standard));
+        return new Workings("Gauge adjustment", steps);
+    }
+
+    /// <summary>The adjustment in one line, in metric units.</summary>
+    /// <returns>Text such as <c>base 410 µm, scale 1</c>.</returns>
+    public override string ToString() => "base " + Measure.Film.Format(Mean(bare), DisplayUnits.Si, 4) + ", scale " + Figures.Significant(Scale, 4);
+
+    private static double Mean(ValueList<double> values)
+    {
+        double sum = 0;
+        foreach (double value in values)
+        {
+            sum += value;
+        }
+
+        return sum / values.Count;
+    }
+}

@@ -1,0 +1,99 @@
+using System;
+using System.Collections.Generic;
+using System.Linq;
+
+namespace Refinish.Inspection;
+
+/// <summary>Measured dynamic friction of a floor held against a published class. It names method and criterion, and never says that a surface is non-slip.</summary>
+/// <remarks>
+/// The class is a criterion for hard floors walked on with shoes. A bathtub or a shower floor stands under bare, wet, soapy feet: the one test for tubs, ASTM F462, was withdrawn in July 2016 (seen in the society's catalogue) and has no successor here. A comparison that
+/// falls short tells something; one that holds tells little.
+/// </remarks>
+/// <example><code>
+/// SlipComparison floor = new([0.47, 0.44, 0.49, 0.46], SlipClasses.HardFloors[1], measuredWet: true, "digital tribometer, slightly soapy water");
+/// LimitComparison result = floor.Comparison;
+/// </code></example>
+public sealed record SlipComparison
+{
+    private static readonly Caution NotATubTest = new(
+        Hazard.Slip,
+        "This is a criterion for hard floors walked on with shoes, not a test of a bathtub or a shower floor: no figure here means that wet bare feet will not slip.",
+        "the owner, with the coating's data sheet, local accessibility rules and a test that fits the use",
+        Source.Published("ASTM F462-79 (2007)", "the bathtub test, withdrawn in July 2016 without a successor (catalogue)"));
+
+    private static readonly Caution Wears = new(
+        Hazard.Slip,
+        "Soap, oil, cleaning and wear change friction: a reading on a new, clean finish does not hold for its life.",
+        "the owner's cleaning and inspection",
+        Source.CommonPractice("friction is read again when use or cleaning changes"));
+
+    private readonly ValueList<double> readings;
+
+    /// <summary>Takes the readings.</summary>
+    /// <param name="readings">Dynamic coefficients of friction, at least one, each from 0 to 2; one for each direction of the test.</param>
+    /// <param name="against">The class.</param>
+    /// <param name="measuredWet">Whether they were measured wet.</param>
+    /// <param name="method">Instrument, slider and liquid.</param>
+    /// <exception cref="ArgumentException">No reading is given or the method is empty.</exception>
+    /// <exception cref="ArgumentOutOfRangeException">A reading is outside its range.</exception>
+    public SlipComparison(IEnumerable<double> readings, SlipClass against, bool measuredWet, string method)
+    {
+        this.readings = new(Guard.List(readings, nameof(readings), 1).Select(one => Guard.Within(one, Bounds.Between(0, 2, Measure.Number), nameof(readings))));
+        Class = Guard.NotNull(against, nameof(against));
+        MeasuredWet = measuredWet;
+        Method = Guard.Named(method, nameof(method));
+    }
+
+    /// <summary>The readings.</summary>
+    public IReadOnlyList<double> Readings => readings;
+
+    /// <summary>The class.</summary>
+    public SlipClass Class { get; }
+
+    /// <summary>Whether they were measured wet.</summary>
+    public bool MeasuredWet { get; }
+
+    /// <summary>Instrument, slider and liquid.</summary>
+    public string Method { get; }
+
+    /// <summary>Mean of the readings.</summary>
+    public double Mean => Sum() / readings.Count;
+
+    /// <summary>The mean against the class; not to be judged when a wet class is asked of dry readings or the other way round.</summary>
+    public LimitComparison Comparison => new(
+        "dynamic friction against " + Class.Name + " (floors)",
+        MeasuredWet == Class.IsWet ? Mean : null,
+        Class.Least,
+        LimitSense.AtLeast,
+        Measure.Number,
+        Class.Source,
+        MeasuredWet == Class.IsWet ? "a slip-resistant additive in the floor zone" : Class.IsWet ? "measure it wet" : "measure it dry");
+
+    /// <summary>What can hurt; always there, whatever the comparison says.</summary>
+    public IReadOnlyList<Caution> Cautions { get; } = new ValueList<Caution>([NotATubTest, Wears]);
+
+    /// <summary>How the mean follows.</summary>
+    /// <returns>The derivation.</returns>
+    public Workings Workings()
+    {
+        Expression sum = Expression.Sum(readings.Select((one, i) => Expression.Quantity("µ_" + Figures.Significant(i + 1), one, Measure.Number)));
+        return new Workings(
+            "Dynamic friction", [new("mean", "µ_m", sum / Expression.Quantity("n", readings.Count, Measure.Number), Mean, Measure.Number, Source.Derived("mean of the readings"))]);
+    }
+
+    /// <summary>The result in one line.</summary>
+    /// <returns>Text such as <c>0.465 wet by digital tribometer; 0.42 for Interior, Wet floors; not a bathtub test</c>.</returns>
+    public override string ToString() =>
+        Figures.Significant(Mean, 3) + (MeasuredWet ? " wet" : " dry") + " by " + Method + "; " + Figures.Significant(Class.Least) + " for " + Class.Name + " floors; not a bathtub test";
+
+    private double Sum()
+    {
+        double sum = 0;
+        foreach (double one in readings)
+        {
+            sum += one;
+        }
+
+        return sum;
+    }
+}

@@ -1,0 +1,32 @@
+using System;
+using System.Collections.Generic;
+using System.Globalization;
+using System.Linq;
+
+namespace Refinish.Scheduling;
+
+/// <summary>One day on which the crew comes: what it does, in order.</summary>
+public sealed record CrewVisit
+{
+    internal CrewVisit(IEnumerable<CrewTurn> turns)
+    {
+        Turns = new ValueList<CrewTurn>(turns);
+    }
+
+    /// <summary>What is done, by start.</summary>
+    public IReadOnlyList<CrewTurn> Turns { get; }
+
+    /// <summary>When the first turn starts.</summary>
+    public DateTimeOffset Arrives => Turns[0].Piece.Start;
+
+    /// <summary>When the last turn ends.</summary>
+    public DateTimeOffset Leaves => Turns.Max(turn => turn.Piece.End);
+
+    /// <summary>Working time of all people together.</summary>
+    public TimeSpan Worked => TimeSpan.FromTicks(Turns.Sum(turn => (turn.Piece.End - turn.Piece.Start).Ticks * turn.Step.People));
+
+    /// <summary>The day and its hours.</summary>
+    /// <returns>Text such as <c>2027-03-01 08:00 to 15:30, 6 h worked</c>.</returns>
+    public override string ToString() =>
+        Arrives.ToString("yyyy-MM-dd HH:mm", CultureInfo.InvariantCulture) + " to " + Leaves.ToString("HH:mm", CultureInfo.InvariantCulture) + ", " + TimeConstraint.Hours(Worked) + " worked";
+}

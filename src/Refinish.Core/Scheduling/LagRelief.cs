@@ -1,0 +1,31 @@
+using System;
+
+namespace Refinish.Scheduling;
+
+/// <summary>The least by which one end of one lag would have to give way, alone, for a schedule to exist; to the next whole minute.</summary>
+public sealed record LagRelief
+{
+    internal LagRelief(StepLag lag, bool ofMaximum, TimeSpan needed)
+    {
+        Lag = lag;
+        OfMaximum = ofMaximum;
+        Needed = needed;
+    }
+
+    /// <summary>The lag.</summary>
+    public StepLag Lag { get; }
+
+    /// <summary>Whether its most time gives way; otherwise its least.</summary>
+    public bool OfMaximum { get; }
+
+    /// <summary>The time that would do.</summary>
+    public TimeSpan Needed { get; }
+
+    /// <summary>By how much it gives way.</summary>
+    public TimeSpan By => OfMaximum ? Needed - Lag.Maximum!.Value : Lag.Minimum - Needed;
+
+    /// <summary>What would do, in one line.</summary>
+    /// <returns>Text such as <c>recoat window of the primer at most 14 h instead of 12 h</c>.</returns>
+    public override string ToString() =>
+        Lag.Reason + (OfMaximum ? " at most " : " at least ") + TimeConstraint.Hours(Needed) + " instead of " + TimeConstraint.Hours(OfMaximum ? Lag.Maximum!.Value : Lag.Minimum);
+}

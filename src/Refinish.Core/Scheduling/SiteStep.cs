@@ -1,0 +1,113 @@
+using System;
+using System.Collections.Generic;
+using System.Linq;
+
+namespace Refinish.Scheduling;
+
+/// <summary>One piece of work or one wait on site: how long, in which room, with how many people and which tools, and what it does to the room.</summary>
+/// <example><code>
+/// SiteStep coat = new()
+/// {
+///     Name = "bathroom 1: topcoat", Duration = TimeSpan.FromMinutes(40), Room = "bathroom 1",
+///     Sprays = true, Clearing = TimeSpan.FromHours(1), DustFree = TimeSpan.FromHours(4), Tools = ["spray gun"],
+/// };
+/// </code></example>
+public sealed record SiteStep
+{
+    private static readonly Bounds Times = Bounds.NotNegative(Measure.Hours, 60 * 24 * 3600);
+
+    /// <summary>What is done, unique within its work.</summary>
+    /// <exception cref="ArgumentException">Empty.</exception>
+    public required string Name
+    {
+        get;
+        init => field = Guard.Named(value, nameof(Name));
+    }
+
+    /// <summary>How long it takes, 0 to 60 days; for interruptible work, working time.</summary>
+    /// <exception cref="ArgumentOutOfRangeException">Outside the range.</exception>
+    public required TimeSpan Duration
+    {
+        get;
+        init
+        {
+            Guard.Within(value, Times, nameof(Duration));
+            field = value;
+        }
+    }
+
+    /// <summary>The room in which it is done; <see langword="null"/> for work outside the rooms.</summary>
+    /// <exception cref="ArgumentException">Empty.</exception>
+    public string? Room
+    {
+        get;
+        init => field = value is null ? null : Guard.Named(value, nameof(Room));
+    }
+
+    /// <summary>How many of the crew it takes, 0 to 20; 1 unless given. With none it is a wait, which runs through nights and days off.</summary>
+    /// <exception cref="ArgumentOutOfRangeException">Outside the range.</exception>
+    public int People
+    {
+        get;
+        init => field = Guard.Count(value, 0, 20, nameof(People));
+    }
+    = 1;
+
+    /// <summary>Whether it may stop at the end of a shift and go on in the next, as masking may and a coat may not. Other work does not break into it.</summary>
+    public bool IsInterruptible { get; init; }
+
+    /// <summary>Whether it sprays: nobody else is in the room from its start until the room is clear.</summary>
+    public bool Sprays { get; init; }
+
+    /// <summary>How long after spraying the room stays empty until it is clear, 0 to 60 days; from a study of the air, not from habit.</summary>
+    /// <exception cref="ArgumentOutOfRangeException">Outside the range.</exception>
+    public TimeSpan Clearing
+    {
+        get;
+        init
+        {
+            Guard.Within(value, Times, nameof(Clearing));
+            field = value;
+        }
+    }
+
+    /// <summary>Whether it raises dust, as sanding does.</summary>
+    public bool RaisesDust { get; init; }
+
+    /// <summary>How long after this step its film must be kept from dust raised in the same room, 0 to 60 days.</summary>
+    /// <exception cref="ArgumentOutOfRangeException">Outside the range.</exception>
+    public TimeSpan DustFree
+    {
+        get;
+        init
+        {
+            Guard.Within(value, Times, nameof(DustFree));
+            field = value;
+        }
+    }
+
+    /// <summary>Names of the tools it occupies, one of each; none unless given.</summary>
+    /// <exception cref="ArgumentException">A name is empty or stands twice.</exception>
+    public IReadOnlyList<string> Tools
+    {
+        get;
+        init
+        {
+            ValueList<string> tools = Guard.List(value, nameof(Tools));
+            foreach (string tool in tools)
+            {
+                Guard.Named(tool, nameof(Tools));
+            }
+
+            field = tools.Distinct(StringComparer.Ordinal).Count() == tools.Count ? tools : throw new ArgumentException("Tools of '" + Name + "' names a tool twice.", nameof(Tools));
+        }
+    }
+    = ValueList<string>.Empty;
+
+    /// <summary>Whether someone has to be there, within working hours.</summary>
+    public bool IsAttended => People > 0;
+
+    /// <summary>The name and the time.</summary>
+    /// <returns>One line of text.</returns>
+    public override string ToString() => Name + ", " + TimeConstraint.Hours(Duration);
+}

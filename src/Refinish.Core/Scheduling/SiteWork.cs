@@ -1,0 +1,98 @@
+using System;
+using System.Collections.Generic;
+using System.Linq;
+using System.Threading;
+
+namespace Refinish.Scheduling;
+
+/// <summary>
+/// The work on one property: steps in one or more rooms, the times to keep between them, one crew, its tools and its calendar.
+/// <see cref="Solve"/> finds when each step is done: the end as early as can be, then on as few days as can be.
+/// </summary>
+/// <remarks>
+/// The order of work is found, not given: it follows from the lags, the crew, the tools and the rooms. A room is empty but for the sprayer while
+/// a coat is sprayed and until it is clear; dust is kept from wet film in the same room; interruptible work stops at the end of a shift only.
+/// </remarks>
+/// <example><code>
+/// SiteWork work = new()
+/// {
+///     Start = new DateTimeOffset(2027, 3, 1, 8, 0, 0, TimeSpan.FromHours(1)),
+///     Calendar = WorkCalendar.Weekdays(new WorkingHours(TimeSpan.FromHours(8), TimeSpan.FromHours(17)), LocalClock.Fixed(TimeSpan.FromHours(1))),
+///     Steps =
+///     [
+///         new SiteStep { Name = "prime", Duration = TimeSpan.FromHours(1), Room = "bathroom", Sprays = true, Clearing = TimeSpan.FromHours(1) },
+///         new SiteStep { Name = "topcoat", Duration = TimeSpan.FromHours(1), Room = "bathroom", Sprays = true, Clearing = TimeSpan.FromHours(1) },
+///     ],
+///     Lags = [new StepLag("prime", "topcoat", TimeSpan.FromHours(2), TimeSpan.FromHours(24), "recoat window of the primer")],
+/// };
+/// DateTimeOffset done = work.Solve().Finish!.Value;   // 12:00
+/// </code></example>
+public sealed record SiteWork
+{
+    /// <summary>Nothing starts before this instant.</summary>
+    public required DateTimeOffset Start { get; init; }
+
+    /// <summary>When the crew is on site.</summary>
+    /// <exception cref="ArgumentNullException">Missing.</exception>
+    public required WorkCalendar Calendar
+    {
+        get;
+        init => field = Guard.NotNull(value, nameof(Calendar));
+    }
+
+    /// <summary>The steps in any order, with unique names; 1 to 2000.</summary>
+    /// <exception cref="ArgumentException">None is given or an entry is missing.</exception>
+    /// <exception cref="ArgumentOutOfRangeException">There are more than 2000.</exception>
+    public required IReadOnlyList<SiteStep> Steps
+    {
+        get;
+        init
+        {
+            ValueList<SiteStep> steps = Guard.List(value, nameof(Steps), 1);
+            Guard.Count(steps.Count, 1, 2000, nameof(Steps));
+            field = steps;
+        }
+    }
+
+    /// <summary>Times to keep between steps, in any order; none unless given.</summary>
+    /// <exception cref="ArgumentException">An entry is missing.</exception>
+    public IReadOnlyList<StepLag> Lags
+    {
+        get;
+        init => field = Guard.List(value, nameof(Lags));
+    }
+    = ValueList<StepLag>.Empty;
+
+    /// <summary>How many people the crew has, 1 to 20; 1 unless given.</summary>
+    /// <exception cref="ArgumentOutOfRangeException">Outside the range.</exception>
+    public int Crew
+    {
+        get;
+        init => field = Guard.Count(value, 1, 20, nameof(Crew));
+    }
+    = 1;
+
+    /// <summary>Tools of which there are more than one; a tool that is not listed is there once.</summary>
+    /// <exception cref="ArgumentException">An entry is missing.</exception>
+    public IReadOnlyList<SiteTool> Tools
+    {
+        get;
+        init => field = Guard.List(value, nameof(Tools));
+    }
+    = ValueList<SiteTool>.Empty;
+
+    /// <summary>Finds a schedule. The same work and effort give the same schedule everywhere.</summary>
+    /// <param name="effort">How far to search; <see cref="SearchEffort.Standard"/> when omitted.</param>
+    /// <param name="progress">Told the part that is done, from 0 to 1, never falling.</param>
+    /// <param name="cancellation">Stops the search.</param>
+    /// <returns>The schedule with what was proved about it; when there is none, what contradicts what.</returns>
+    /// <exception cref="ArgumentException">Names, lags, people or tools do not fit each other.</exception>
+    /// <exception cref="OperationCanceledException">The search was stopped.</exception>
+    public SiteSchedule Solve(SearchEffort? effort = null, IProgress<double>? progress = null, CancellationToken cancellation = default) =>
+        new SiteSolver(this, effort ?? SearchEffort.Standard, progress, cancellation).Solve();
+
+    /// <summary>The number of steps and of rooms.</summary>
+    /// <returns>One line of text.</returns>
+    public override string ToString() =>
+        Figures.Fixed(Steps.Count, 0) + " steps in " + Figures.Fixed(Steps.Select(step => step.Room).OfType<string>().Distinct(StringComparer.Ordinal).Count(), 0) + " rooms";
+}

@@ -1,0 +1,208 @@
+using System;
+using System.Collections.Generic;
+using System.Linq;
+
+namespace Refinish.Scheduling;
+
+/// <summary>
+/// Time points with least and most times between them: whether all can hold together, the earliest and the latest time of every point,
+/// and otherwise the shortest set of bounds that contradict each other with the least relief of each that cures it.
+/// </summary>
+/// <remarks>
+/// A simple temporal network. Each bound is an edge of the distance graph, t(v) ≤ t(u) + w; the network holds if and only if that graph has no
+/// negative cycle; with d the shortest distance, latest = d(origin, j) and earliest = −d(j, origin).
+/// Source: Dechter, Meiri and Pearl, Temporal constraint networks, Artificial Intelligence 49 (1991), section 3.
+/// Times are kept in ticks of 100 ns, so that no sum is rounded.
+/// </remarks>
+/// <example><code>
+/// TemporalNetwork network = new(
+///     ["prime ends", "topcoat starts"],
+///     [new TimeConstraint("prime ends", "topcoat starts", TimeSpan.FromHours(2), TimeSpan.FromHours(24), "recoat window of the primer")]);
+/// TimeSpan? latest = network.Find("topcoat starts").Latest;   // 24 h
+/// </code></example>
+public sealed record TemporalNetwork
+{
+    private static readonly Source Method = Source.Published("Dechter, Meiri and Pearl, Temporal constraint networks, Artificial Intelligence 49 (1991)", "section 3, distance graph of a simple temporal problem");
+
+    private readonly ValueList<string> points;
+    private readonly ValueList<TimeConstraint> constraints;
+    private readonly ValueList<PointTime> times;
+
+    /// <summary>Works out the network.</summary>
+    /// <param name="points">Names of the points, each once; the first is the origin from which times are counted.</param>
+    /// <param name="constraints">Bounds between listed points.</param>
+    /// <exception cref="ArgumentException">No point is given, a name stands twice, or a constraint names an unknown point.</exception>
+    public TemporalNetwork(IEnumerable<string> points, IEnumerable<TimeConstraint> constraints)
+    {
+        this.points = Guard.List(points, nameof(points), 1);
+        this.constraints = Guard.List(constraints, nameof(constraints));
+        Graph graph = new(this.points, this.constraints);
+        if (graph.Kernel.Holds())
+        {
+            int[] unused = new int[this.points.Count];
+            long[] least = graph.Kernel.Distances(0, backwards: true, unused);
+            long[] most = graph.Kernel.Distances(0, backwards: false, unused);
+            times = new ValueList<PointTime>(this.points.Select((name, i) => new PointTime(name, Time(least[i], -1), Time(most[i], 1))));
+        }
+        else
+        {
+            times = ValueList<PointTime>.Empty;
+            Conflict = graph.Explain();
+        }
+    }
+
+    /// <summary>The points in listed order; the first is the origin.</summary>
+    public IReadOnlyList<string> Points => points;
+
+    /// <summary>The bounds.</summary>
+    public IReadOnlyList<TimeConstraint> Constraints => constraints;
+
+    /// <summary>Whether all bounds can hold together.</summary>
+    public bool IsPossible => Conflict is null;
+
+    /// <summary>The bounds that contradict each other; <see langword="null"/> when all can hold together.</summary>
+    public TemporalConflict? Conflict { get; }
+
+    /// <summary>The times of the points in listed order; empty when the bounds contradict each other.</summary>
+    public IReadOnlyList<PointTime> Times => times;
+
+    /// <summary>The times of one point.</summary>
+    /// <param name="point">Name of a listed point.</param>
+    /// <returns>Its earliest and latest time.</returns>
+    /// <exception cref="ArgumentException">The point is not listed.</exception>
+    /// <exception cref="InvalidOperationException">The bounds contradict each other.</exception>
+    public PointTime Find(string point) => Known()[Index(point, nameof(point))];
+
+    /// <summary>The least time from one point to another that all bounds together imply.</summary>
+    /// <param name="from">Name of a listed point.</param>
+    /// <param name="to">Name of a listed point.</param>
+    /// <returns>The time, negative when <paramref name="to"/> may come first; <see langword="null"/> when nothing bounds it.</returns>
+    /// <exception cref="ArgumentException">A point is not listed.</exception>
+    /// <exception cref="InvalidOperationException">The bounds contradict each other.</exception>
+    public TimeSpan? Least(string from, string to) => -Most(to, from);
+
+    /// <summary>The most time from one point to another that all bounds together imply.</summary>
+    /// <param name="from">Name of a listed point.</param>
+    /// <param name="to">Name of a listed point.</param>
+    /// <returns>The time, negative when <paramref name="to"/> has to come first; <see langword="null"/> when nothing bounds it.</returns>
+    /// <exception cref="ArgumentException">A point is not listed.</exception>
+    /// <exception cref="InvalidOperationException">The bounds contradict each other.</exception>
+    public TimeSpan? Most(string from, string to)
+    {
+        Known();
+        int target = Index(to, nameof(to));
+        return Time(new Graph(points, constraints).Kernel.Distances(Index(from, nameof(from)), backwards: false)[target], 1);
+    }
+
+    /// <summary>The same network with one point held at its earliest: the latest times and slacks are then those of the critical-path method.</summary>
+    /// <param name="last">Name of the point at which everything is done.</param>
+    /// <returns>A network with one more bound.</returns>
+    /// <exception cref="ArgumentException">The point is not listed, is the origin, or has no earliest time.</exception>
+    /// <exception cref="InvalidOperationException">The bounds contradict each other.</exception>
+    public TemporalNetwork EndingEarly(string last) =>
+        Find(last).Earliest is TimeSpan earliest
+            ? new TemporalNetwork(points, [.. constraints, new TimeConstraint(points[0], last, null, earliest, "everything done as early as can be")])
+            : throw new ArgumentException("'" + last + "' has no earliest time; allowed: a point that is held back from '" + points[0] + "'.", nameof(last));
+
+    /// <summary>How each earliest and latest time follows from the point that drives it.</summary>
+    /// <returns>The derivation; without times it shows the length of the contradiction.</returns>
+    public Workings Workings() => TemporalWorkings.Of(this, new Graph(points, constraints), Method);
+
+    /// <summary>The number of points, or the contradiction.</summary>
+    /// <returns>One line of text.</returns>
+    public override string ToString() => Conflict?.ToString() ?? string.Join("; ", times);
+
+    private static TimeSpan? Time(long ticks, int sign) => ticks == TemporalKernel.Open ? null : TimeSpan.FromTicks(sign * ticks);
+
+    private ValueList<PointTime> Known() =>
+        Conflict is null ? times : throw new InvalidOperationException("The bounds contradict each other, so there are no times. " + Conflict);
+
+    private int Index(string point, string parameter)
+    {
+        Guard.Named(point, parameter);
+        for (int i = 0; i < points.Count; i++)
+        {
+            if (points[i] == point)
+            {
+                return i;
+            }
+        }
+
+        throw new ArgumentException("'" + point + "' is not a point of this network.", parameter);
+    }
+
+    /// <summary>The distance graph, with the bound that each edge stands for.</summary>
+    internal sealed class Graph
+    {
+        private readonly List<(TimeConstraint Constraint, bool IsMaximum)> bounds = [];
+
+        public Graph(ValueList<string> points, ValueList<TimeConstraint> constraints)
+        {
+            Dictionary<string, int> index = new(StringComparer.Ordinal);
+            foreach (string point in points)
+            {
+                Guard.Named(point, nameof(points));
+                if (index.ContainsKey(point))
+                {
+                    throw new ArgumentException("The point '" + point + "' is listed twice.", nameof(points));
+                }
+
+                index.Add(point, index.Count);
+            }
+
+            List<int> from = [];
+            List<int> to = [];
+            List<long> weight = [];
+            foreach (TimeConstraint constraint in constraints)
+            {
+                if (!index.TryGetValue(constraint.From, out int first) || !index.TryGetValue(constraint.To, out int second))
+                {
+                    throw new ArgumentException("'" + constraint.Reason + "' runs from '" + constraint.From + "' to '" + constraint.To + "'; allowed: two listed points.", nameof(constraints));
+                }
+
+                if (constraint.Maximum is TimeSpan most)
+                {
+                    from.Add(first);
+                    to.Add(second);
+                    weight.Add(most.Ticks);
+                    bounds.Add((constraint, true));
+                }
+
+                if (constraint.Minimum is TimeSpan least)
+                {
+                    from.Add(second);
+                    to.Add(first);
+                    weight.Add(-least.Ticks);
+                    bounds.Add((constraint, false));
+                }
+            }
+
+            From = from;
+            To = to;
+            Kernel = new TemporalKernel(index.Count, [.. from], [.. to], [.. weight]);
+        }
+
+        public TemporalKernel Kernel { get; }
+
+        public IReadOnlyList<int> From { get; }
+
+        public IReadOnlyList<int> To { get; }
+
+        public (TimeConstraint Constraint, bool IsMaximum) Bound(int edge) => bounds[edge];
+
+        public TemporalConflict Explain()
+        {
+            int[] cycle = Kernel.ShortestNegativeCycle();
+            List<BoundRelief> reliefs = [];
+            long excess = 0;
+            foreach (int edge in cycle)
+            {
+                (TimeConstraint constraint, bool isMaximum) = bounds[edge];
+                excess -= isMaximum ? constraint.Maximum!.Value.Ticks : -constraint.Minimum!.Value.Ticks;
+                reliefs.Add(new BoundRelief(constraint, isMaximum, Kernel.Holds(edge) ? TimeSpan.FromTicks(Kernel.Relief(edge)) : null));
+            }
+
+            return new TemporalConflict(reliefs, TimeSpan.FromTicks(excess));
+        }
+    }
+}

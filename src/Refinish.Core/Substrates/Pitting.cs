@@ -1,0 +1,52 @@
+using UnitsNet;
+
+namespace Refinish.Substrates;
+
+/// <summary>Many small pits over an area, as acid cleaners and standing drips leave them: V = A s h, taken as flat-bottomed, which errs to more filler.</summary>
+/// <example><code>
+/// Pitting pits = new(Area.FromSquareCentimeters(300), Length.FromMillimeters(0.3), Ratio.FromPercent(20));
+/// Volume hollow = pits.CavityVolume;   // 1800 mm³
+/// </code></example>
+public sealed record Pitting : Defect
+{
+    private readonly double area;
+    private readonly double depth;
+    private readonly double share;
+
+    /// <summary>Records it.</summary>
+    /// <param name="area">Area over which there are pits, more than 0 and at most 10 m².</param>
+    /// <param name="depth">Depth of the usual pit, more than 0 and at most 10 mm.</param>
+    /// <param name="share">Part of that area that is pit, more than 0 and at most 100 %.</param>
+    /// <exception cref="System.ArgumentOutOfRangeException">A size is outside its range.</exception>
+    public Pitting(Area area, Length depth, Ratio share)
+        : base(DefectKind.Pitting, "pitting")
+    {
+        this.area = Guard.Within(area, Bounds.Positive(Measure.Area, 10), nameof(area));
+        this.depth = Guard.Within(depth, Bounds.Positive(Measure.Length, 0.01), nameof(depth));
+        this.share = Guard.Within(share, Bounds.Positive(Measure.Percent, 1), nameof(share));
+    }
+
+    /// <summary>Area over which there are pits.</summary>
+    public Area Area => Area.FromSquareMeters(area);
+
+    /// <summary>Depth of the usual pit.</summary>
+    public Length Depth => Length.FromMeters(depth);
+
+    /// <summary>Part of that area that is pit.</summary>
+    public Ratio Share => Ratio.FromDecimalFractions(share);
+
+    /// <summary>Volume of the pits.</summary>
+    public Volume CavityVolume => Volume.FromCubicMeters(area * share * depth);
+
+    /// <inheritdoc/>
+    public override string Describe(DisplayUnits system) =>
+        "pitting over " + Measure.Area.Format(area, system, 3) + ", " + Mm(depth, system) + " deep, " + Measure.Percent.Format(share, system, 3) + " of it pits";
+
+    internal override Cavity? CavityUnder(FillerPolicy policy)
+    {
+        Expression a = Expression.Quantity("A", area, Measure.Area);
+        Expression s = Expression.Quantity("s", share, Measure.Percent);
+        Expression h = Expression.Quantity("h", depth, Measure.Length);
+        return new Cavity(area * share * depth, depth, a * s * h, Source.Derived("flat-bottomed pits over part of an area"));
+    }
+}

@@ -1,0 +1,142 @@
+using System;
+using System.Collections.Generic;
+using System.Linq;
+using FsCheck.Xunit;
+using Refinish.Coatings;
+using Refinish.Coverage;
+using Refinish.Films;
+using Refinish.Tests.Support;
+using UnitsNet;
+using Xunit;
+
+namespace Refinish.Tests.Coverage;
+
+public class CoatDemandTests
+{
+    private static readonly CoatingLayer Layer = new(GenericCatalogue.AcrylicUrethaneTopcoat, Length.FromMicrometers(30), 3, Ratio.FromPercent(10));
+
+    [Fact]
+    [Evidence(Basis.Cited, "blasting trade note (blastone): 50 µm of profile over 10 000 ft² at 79 % solids and 75 % transfer takes about 80 L to fill, which counts the full depth: 78.4 L; 75 µm takes half as much again")]
+    public void Roughness_is_filled_first()
+    {
+        CoatingProduct zinc = GenericCatalogue.EpoxyPrimer with { VolumeSolids = Ratio.FromPercent(79) };
+        CoatingLayer layer = new(zinc, Length.FromMicrometers(50), 1);
+        ApplicationLosses losses = new() { TransferEfficiency = Ratio.FromPercent(75), ProfileDepth = Length.FromMicrometers(50) };
+        CoatedSurface steel = new("steel", Area.FromSquareFeet(10000));
+        double with = new CoatDemand([steel], layer, losses).Total.Liters;
+        double without = new CoatDemand([steel], layer, losses with { ProfileDepth = Length.Zero }).Total.Liters;
+        Numbers.Near(80, with - without, 2);
+        Numbers.Near(78.4, with - without, 0.05);
+        double deeper = new CoatDemand([steel], layer, losses with { ProfileDepth = Length.FromMicrometers(75) }).Total.Liters;
+        Numbers.Close(1.5, (deeper - without) / (with - without), 1e-9);
+    }
+
+    [Theory]
+    [InlineData(65, 125, 5.2, 0.05)]
+    [Evidence(Basis.Cited, "spreading-rate note: 65 % at 125 µm is 5.2 m²/L in theory; 208.52 ft²/gal at 5 mil; dictionary of corrosion terms: 100 ft²/gal at 30 % loss is 70")]
+    public void Theoretical_and_practical(double solids, double film, double rate, double tolerance)
+    {
+        CoatingProduct product = GenericCatalogue.EpoxyPrimer with { VolumeSolids = Ratio.FromPercent(solids), MaximumDryFilm = Length.FromMicrometers(200) };
+        CoatDemand coat = Demand(new CoatingLayer(product, Length.FromMicrometers(film), 1), new ApplicationLosses { TransferEfficiency = Ratio.FromPercent(70) });
+        Numbers.Near(rate, coat.TheoreticalSpreadingRate.SquareMetersPerLiter, tolerance);
+        Numbers.Close(0.7, coat.PracticalSpreadingRate.SquareMetersPerLiter / coat.TheoreticalSpreadingRate.SquareMetersPerLiter);
+        CoatDemand mils = Demand(new CoatingLayer(product, Length.FromMils(5), 1), new ApplicationLosses { TransferEfficiency = Ratio.FromPercent(100) });
+        Numbers.Near(208.52, mils.TheoreticalSpreadingRate.SquareFeetPerUsGallon, 0.03);
+    }
+
+    [Property]
+    [Evidence(Basis.Identity, "film and losses add up to what is mixed, to the last drop; solids on the surface are area times film; twice the film takes twice the coating less the hose")]
+    public void Nothing_is_lost_from_the_account(byte te, byte edge, byte cling, byte unused, byte hose, byte rough)
+    {
+        ApplicationLosses losses = Losses(te, edge, cling, unused, hose, rough);
+        CoatDemand coat = new([new("tub", Area.FromSquareMeters(2.6)), new("leg", Area.FromSquareMeters(0.2), Ratio.FromPercent(25))], Layer, losses);
+        double sum = coat.Film.CubicMeters + coat.DeadVolume.CubicMeters + coat.Overspray.CubicMeters + coat.EdgeLoss.CubicMeters + coat.HoldUp.CubicMeters + coat.ResidueLoss.CubicMeters + coat.UnusedLoss.CubicMeters;
+        Numbers.Close(coat.Total.CubicMeters, sum, 1e-12);
+        Assert.All(
+            new[] { coat.Overspray, coat.EdgeLoss, coat.ResidueLoss, coat.UnusedLoss },
+            loss => Assert.True(loss.CubicMeters >= -1e-18));
+        Numbers.Close(2.8 * 30e-6, coat.Film.CubicMeters / 1.1 * 0.48, 1e-12);
+        Numbers.HoldsToKernel(coat.Workings());
+        CoatingProduct product = GenericCatalogue.AcrylicUrethaneTopcoat with { MaximumDryFilm = Length.FromMicrometers(100) };
+        ApplicationLosses dry = losses with { HoldUp = Volume.Zero, ProfileDepth = Length.Zero };
+        double once = Demand(new CoatingLayer(product, Length.FromMicrometers(30), 1), dry).Total.CubicMeters;
+        double twice = Demand(new CoatingLayer(product, Length.FromMicrometers(60), 1), dry).Total.CubicMeters;
+        Numbers.Close(2 * once, twice, 1e-12);
+    }
+
+    [Property]
+    [Evidence(Basis.Independent, "the older quantity of one coat, with only transfer efficiency and residue, by its own formula")]
+    public void Agrees_with_the_plain_quantity(byte te, byte cling)
+    {
+        double lands = 0.3 + (te / 400.0);
+        Ratio residue = Ratio.FromPercent(cling % 31);
+        SprayGun gun = new() { FluidRate = VolumeFlow.FromMillilitersPerMinute(150), TransferEfficiency = Ratio.FromDecimalFractions(lands) };
+        CoatQuantity plain = new(Area.FromSquareMeters(2), Layer, gun, residue);
+        CoatDemand coat = Demand(Layer, new ApplicationLosses { TransferEfficiency = Ratio.FromDecimalFractions(lands), Residue = residue });
+        Numbers.Close(plain.PouredVolume.CubicMeters, coat.Total.CubicMeters);
+        Numbers.Close(plain.SprayedVolume.CubicMeters, coat.Sprayed.CubicMeters);
+        Numbers.Close(plain.MixedVolume.CubicMeters, coat.Mixed.CubicMeters);
+    }
+
+    [Fact]
+    [Evidence(Basis.Identity, "a take-off is the sum of its coats; base and hardener are the mix; weight is that of the cans; roughness counts in the first coat only")]
+    public void A_take_off_is_the_sum_of_its_coats()
+    {
+        CoatedSurface[] surfaces = [new("tub", Area.FromSquareMeters(2.6)), new("surround", Area.FromSquareMeters(4.5))];
+        ApplicationLosses losses = new() { TransferEfficiency = Ratio.FromPercent(60), Residue = Ratio.FromPercent(8), ProfileDepth = Length.FromMicrometers(20), ProfileFill = Ratio.FromPercent(50) };
+        Takeoff takeoff = new(surfaces, GenericCatalogue.EpoxyUrethaneSystem, losses);
+        Assert.Equal(4, takeoff.Coats.Count);
+        Assert.Equal([1, 3], takeoff.Lines.Select(line => line.Coats.Count));
+        Assert.True(takeoff.Coats[0].DeadVolume > Volume.Zero);
+        Assert.All(takeoff.Coats.Skip(1), coat => Assert.Equal(0, coat.DeadVolume.CubicMeters));
+        TakeoffLine topcoat = takeoff.Lines[1];
+        Numbers.Close(takeoff.Coats.Skip(1).Sum(coat => coat.Mixed.CubicMeters), topcoat.Mixed.CubicMeters);
+        Numbers.Close(topcoat.Mixed.CubicMeters, topcoat.Base.CubicMeters + topcoat.Hardener.CubicMeters);
+        double grams = (topcoat.Base.Milliliters * 1.20) + (topcoat.Hardener.Milliliters * 1.05) + (topcoat.Reducer.Milliliters * 0.88);
+        Numbers.Close(grams, topcoat.Weight.Grams);
+        LimitComparison bought = topcoat.Compare(Volume.FromMilliliters(5000));
+        Numbers.Close(0.005 - topcoat.Mixed.CubicMeters, bought.Margin!.Value);
+        Assert.Equal(ComparisonOutcome.Beyond, topcoat.Compare(Volume.FromMilliliters(100)).Outcome);
+        Numbers.HoldsToKernel(takeoff.Workings());
+    }
+
+    [Fact]
+    [Evidence(Basis.Cited, "40 CFR 60.313 table 1 (read as NR 440.48): 25 % for air-atomised and airless, 60 % for manual electrostatic; trade magazine primer: HVLP 50 to 60, airless 40 to 50, air-assisted 60 to 80, cup gun 30 %")]
+    public void Transfer_efficiencies_are_the_printed_ones()
+    {
+        Assert.Equal(
+            [(25, 25), (25, 25), (60, 60), (30, 30), (50, 60), (40, 50), (60, 80), (65, 65)],
+            TransferEfficiencies.All.Select(one => ((int)Math.Round(one.Low.Percent), (int)Math.Round(one.High.Percent))));
+        Assert.All(TransferEfficiencies.All, one => Assert.Equal(SourceKind.Published, one.Source.Kind));
+        Numbers.Near(55, TransferEfficiencies.HighVolumeLowPressure.Middle.Percent, 1e-9);
+        Assert.Equal("air-assisted airless gun, 60 % to 80 %", TransferEfficiencies.AirAssistedAirless.ToString());
+    }
+
+    [Fact]
+    [Evidence(Basis.Contract, "losses and surfaces that cannot be are refused")]
+    public void Refuses_what_cannot_be()
+    {
+        ApplicationLosses losses = new() { TransferEfficiency = Ratio.FromPercent(60) };
+        Numbers.Refuses("TransferEfficiency", () => _ = losses with { TransferEfficiency = Ratio.FromPercent(4) });
+        Numbers.Refuses("EdgeOverspray", () => _ = losses with { EdgeOverspray = Ratio.FromPercent(51) });
+        Numbers.Refuses("HoldUp", () => _ = losses with { HoldUp = Volume.FromLiters(6) });
+        Numbers.Refuses("ProfileDepth", () => _ = losses with { ProfileDepth = Length.FromMillimeters(1) });
+        Numbers.Refuses("area", () => _ = new CoatedSurface("none", Area.Zero));
+        Numbers.Refuses("high", () => _ = new TransferEfficiency("gun", Ratio.FromPercent(60), Ratio.FromPercent(50), Source.Invented("x")));
+        Assert.Throws<ArgumentException>(() => new CoatDemand(new List<CoatedSurface>(), Layer, losses));
+        Assert.Equal(Demand(Layer, losses), Demand(Layer, losses));
+    }
+
+    private static CoatDemand Demand(CoatingLayer layer, ApplicationLosses losses) => new([new("wall", Area.FromSquareMeters(2))], layer, losses);
+
+    private static ApplicationLosses Losses(byte te, byte edge, byte cling, byte unused, byte hose, byte rough) => new()
+    {
+        TransferEfficiency = Ratio.FromDecimalFractions(0.2 + (te / 320.0)),
+        EdgeOverspray = Ratio.FromPercent(edge % 31),
+        Residue = Ratio.FromPercent(cling % 31),
+        UnusedPot = Ratio.FromPercent(unused % 31),
+        HoldUp = Volume.FromMilliliters(hose),
+        ProfileDepth = Length.FromMicrometers(rough),
+        ProfileFill = Ratio.FromPercent(50),
+    };
+}

@@ -1,0 +1,232 @@
+using System;
+using System.Collections.Generic;
+using System.Linq;
+using FsCheck.Xunit;
+using Refinish.Coatings;
+using Refinish.Coverage;
+using Refinish.Curing;
+using Refinish.Tests.Support;
+using UnitsNet;
+using Xunit;
+
+namespace Refinish.Tests.Coverage;
+
+public class CupPlanTests
+{
+    private static readonly VolumeFlow Rate = VolumeFlow.FromMillilitersPerMinute(60);
+
+    [Fact]
+    [Evidence(Basis.Independent, "by hand: 1234 mL out of 600 mL cups to 10 mL and 200 mL cups to 2 mL is exact with two large and one small, and not with two")]
+    public void A_fine_cup_takes_the_rest()
+    {
+        CupPlan plan = new(Volume.FromMilliliters(1234), Rate, TimeSpan.FromHours(2.5), TimeSpan.Zero, Two());
+        Numbers.Near(0, plan.Excess.Milliliters, 1e-6);
+        Assert.Equal(3, plan.Batches.Count);
+        Numbers.Near(1234, plan.Mixed.Milliliters, 1e-6);
+        Numbers.HoldsToKernel(plan.Workings());
+        Assert.NotEmpty(plan.Cautions);
+    }
+
+    [Property(MaxTest = 400)]
+    [Evidence(Basis.Independent, "brute force over every set of batches of small cups: the same least total, then the same fewest batches; never less than the need, never beyond cup or pot life")]
+    public void Least_waste_by_brute_force(byte needed, byte first, byte second, byte rate, byte sticks)
+    {
+        int[] graduations = [1 + (first % 4), 2 + (second % 5)];
+        int[] capacities = [12 + (first % 9), 18 + (second % 13)];
+        int[] smallest = [3 + (second % 4), 5 + (first % 6)];
+        int residue = sticks % 3;
+        int need = 1 + (needed % 70);
+        double minutes = 0.7 * 20;
+        double use = 1 + (rate % 30 / 10.0);
+        CupRules rules = new()
+        {
+            Cups = [Cup(capacities[0], graduations[0], smallest[0]), Cup(capacities[1], graduations[1], smallest[1])],
+            MixingTime = TimeSpan.Zero,
+            Residue = Volume.FromMilliliters(residue),
+        };
+        CupPlan plan = new(Volume.FromMilliliters(need), VolumeFlow.FromMillilitersPerMinute(use), TimeSpan.FromMinutes(20), TimeSpan.Zero, rules);
+        (int Total, int Count)? best = BruteForce(need, residue, graduations, capacities, smallest, use * minutes);
+        Assert.Equal(best is not null, plan.IsPossible);
+        Numbers.HoldsToKernel(plan.Workings());
+        if (best is null)
+        {
+            return;
+        }
+
+        Numbers.Near(best.Value.Total, plan.Mixed.Milliliters, 1e-6);
+        Assert.Equal(best.Value.Count, plan.Batches.Count);
+        Assert.True(plan.Delivered.Milliliters >= need - 1e-6);
+        Assert.All(plan.Batches, batch => Assert.True(
+            batch.Volume.Milliliters <= batch.Cup.Capacity.Milliliters + 1e-9 && batch.Volume.Milliliters >= batch.Cup.Smallest.Milliliters - 1e-9 && batch.Volume.Milliliters / use <= minutes + 1e-9, plan.ToString()));
+    }
+
+    [Property(MaxTest = 200)]
+    [Evidence(Basis.Identity, "millilitre cups beside fluid-ounce cups, which share no measure: whole graduations, enough, within every limit, and no worse than either sort alone")]
+    public void Ounces_beside_millilitres(ushort needed, byte sticks)
+    {
+        Volume need = Volume.FromMilliliters(60 + (needed % 3000));
+        MixingCup metric = Cup(600, 10, 100);
+        MixingCup ounces = new(Volume.FromUsOunces(16), Volume.FromUsOunces(0.5), Volume.FromUsOunces(2));
+        CupPlan both = Plan(need, sticks, metric, ounces);
+        CupPlan one = Plan(need, sticks, metric);
+        CupPlan other = Plan(need, sticks, ounces);
+        Assert.True(both.IsPossible);
+        Assert.True(both.Delivered.Milliliters >= need.Milliliters - 1e-5);
+        Assert.True(both.Mixed.Milliliters <= Math.Min(one.Mixed.Milliliters, other.Mixed.Milliliters) + 1e-4);
+        Assert.All(both.Batches, batch => Assert.True(batch.Volume.Milliliters <= batch.Cup.Capacity.Milliliters + 1e-6));
+        Numbers.HoldsToKernel(both.Workings());
+
+        static CupPlan Plan(Volume need, byte sticks, params MixingCup[] cups) =>
+            new(need, Rate, TimeSpan.FromHours(4), TimeSpan.Zero, new CupRules { Cups = cups, Residue = Volume.FromMilliliters(sticks % 20) });
+    }
+
+    [Property(MaxTest = 200)]
+    [Evidence(Basis.Identity, "spray time with induction and mixing never exceeds the share of the pot life at the site, whatever the temperature; volume is conserved through the split into cups")]
+    public void Never_beyond_the_pot_life(byte warm, ushort needed, byte rate)
+    {
+        CureForecast inCup = new(GenericCatalogue.EpoxyPrimer.Cure, Temperature.FromDegreesCelsius(13 + (warm % 22)));
+        double use = 5 + (rate / 2.0);
+        CupPlan plan = new(Volume.FromMilliliters(50 + (needed % 5000)), VolumeFlow.FromMillilitersPerMinute(use), inCup, Two());
+        Assert.True(plan.IsPossible);
+        double share = 0.7 * inCup.PotLife!.Value.TotalMinutes;
+        Assert.All(plan.Batches, batch => Assert.True((batch.Volume.Milliliters / use) + 5 + inCup.Induction!.Value.TotalMinutes <= share + 1e-6));
+        double parts = plan.Batches.Select(batch => new PouredMix(GenericCatalogue.EpoxyPrimer, batch.Volume, Ratio.FromPercent(10)))
+            .Sum(cup => cup.BaseVolume.CubicMeters + cup.HardenerVolume.CubicMeters + cup.ReducerVolume.CubicMeters);
+        Numbers.Close(plan.Mixed.CubicMeters, parts, 1e-12);
+        Assert.True(plan.Mixed >= plan.Need || Math.Abs((plan.Mixed - plan.Need).Milliliters) < 1e-6);
+    }
+
+    [Fact]
+    [Evidence(Basis.Independent, "by hand: 40 mL at 10 mL/min takes 4 min; 0.7 × 10 min − 5 min leaves 2 min: 20 mL/min, or 12.86 min of pot life, or 90 % of it, or 3 min of mixing would each do alone; 0.9/0.7 is the nearest together with the pot life")]
+    public void Says_what_would_help()
+    {
+        CupPlan plan = new(Volume.FromMilliliters(200), VolumeFlow.FromMillilitersPerMinute(10), TimeSpan.FromMinutes(10), TimeSpan.Zero, new CupRules { Cups = [Cup(200, 2, 40)] });
+        Assert.False(plan.IsPossible);
+        Assert.Empty(plan.Batches);
+        BatchRelaxation rate = plan.Relaxations.Single(one => one.Subject == "spraying rate");
+        Numbers.Near(20, rate.To * 60e6, 1e-9);
+        Numbers.Near(9 / 0.7, plan.Relaxations.Single(one => one.Subject.StartsWith("pot life", StringComparison.Ordinal)).To / 60, 1e-9);
+        Numbers.Near(0.9, plan.Relaxations.Single(one => one.Subject.StartsWith("share", StringComparison.Ordinal)).To, 1e-12);
+        Numbers.Near(3, plan.Relaxations.Single(one => one.Subject.StartsWith("time for mixing", StringComparison.Ordinal)).To / 60, 1e-9);
+        Numbers.Near(20, plan.Relaxations.Single(one => one.Subject.StartsWith("smallest batch", StringComparison.Ordinal)).To * 1e6, 1e-9);
+        Numbers.Near(Math.Log(0.9 / 0.7), plan.Relaxations[0].Effort, 1e-12);
+        Assert.Contains("Nearest change that would do alone: ", plan.Objections[0], StringComparison.Ordinal);
+        Numbers.HoldsToKernel(plan.Workings());
+    }
+
+    [Fact]
+    [Evidence(Basis.Identity, "each relaxation alone, taken up, makes the plan possible, and a hair less does not")]
+    public void Each_relaxation_works()
+    {
+        CureTimes quick = GenericCatalogue.EpoxyPrimer.Cure with { PotLife = TimeSpan.FromMinutes(30), Induction = TimeSpan.FromMinutes(5) };
+        CupRules rules = new() { Cups = [Cup(200, 2, 40)] };
+        VolumeFlow slow = VolumeFlow.FromMillilitersPerMinute(10);
+        CureForecast hot = new(quick, Temperature.FromDegreesCelsius(34));
+        CupPlan plan = new(Volume.FromMilliliters(200), slow, hot, rules);
+        Assert.False(plan.IsPossible);
+        BatchRelaxation cooler = plan.Relaxations.Single(one => one.Subject == "temperature of the mix");
+        Temperature to = Temperature.FromKelvins(cooler.To);
+        Assert.True(new CupPlan(Volume.FromMilliliters(200), slow, new CureForecast(quick, to - TemperatureDelta.FromKelvins(0.001)), rules).IsPossible);
+        Assert.False(new CupPlan(Volume.FromMilliliters(200), slow, new CureForecast(quick, to + TemperatureDelta.FromKelvins(0.1)), rules).IsPossible);
+        BatchRelaxation faster = plan.Relaxations.Single(one => one.Subject == "spraying rate");
+        Assert.True(new CupPlan(Volume.FromMilliliters(200), VolumeFlow.FromCubicMetersPerSecond(faster.To * 1.0001), hot, rules).IsPossible);
+        BatchRelaxation share = plan.Relaxations.Single(one => one.Subject.StartsWith("share", StringComparison.Ordinal));
+        Assert.True(new CupPlan(Volume.FromMilliliters(200), slow, hot, rules with { PotLifeShare = Ratio.FromDecimalFractions(share.To * 1.0001) }).IsPossible);
+        Assert.False(new CupPlan(Volume.FromMilliliters(200), slow, hot, rules with { PotLifeShare = Ratio.FromDecimalFractions(share.To * 0.999) }).IsPossible);
+    }
+
+    [Fact]
+    [Evidence(Basis.Independent, "by hand: the last millilitre takes the fine cup, which holds 250; what is left, at least 39 621 mL, takes 20 of the large ones, so 21 in all")]
+    public void A_large_need_is_exact_too()
+    {
+        CupPlan plan = new(Volume.FromMilliliters(39871), Rate, null, TimeSpan.Zero, new CupRules { Cups = [Cup(2000, 10, 300), Cup(600, 5, 50), Cup(250, 1, 25)] });
+        Numbers.Near(39871, plan.Mixed.Milliliters, 1e-4);
+        Assert.Equal(21, plan.Batches.Count);
+        Assert.Empty(plan.Cautions);
+        Numbers.HoldsToKernel(plan.Workings());
+    }
+
+    [Fact]
+    [Evidence(Basis.Contract, "outside the product's temperatures there are no batches, and the plan says by how much")]
+    public void No_times_no_batches()
+    {
+        CupPlan plan = new(Volume.FromMilliliters(500), Rate, new CureForecast(GenericCatalogue.EpoxyPrimer.Cure, Temperature.FromDegreesCelsius(5)), Two());
+        Assert.False(plan.IsPossible);
+        Assert.StartsWith("The product gives no times: lowest temperature for cure: 5 °C", plan.Objections[0], StringComparison.Ordinal);
+        Assert.Equal(0, plan.Waste.CubicMeters);
+    }
+
+    [Fact]
+    [Evidence(Basis.Contract, "cups and rules that cannot be are refused")]
+    public void Refuses_what_cannot_be()
+    {
+        Numbers.Refuses("graduation", () => _ = Cup(100, 200, 0));
+        Numbers.Refuses("smallest", () => _ = Cup(100, 5, 101));
+        Numbers.Refuses("Cups", () => _ = new CupRules { Cups = [.. Enumerable.Repeat(Cup(100, 5, 10), 9)] });
+        Numbers.Refuses("need", () => _ = new CupPlan(Volume.Zero, Rate, null, TimeSpan.Zero, Two()));
+        Numbers.Refuses("Residue", () => _ = Two() with { Residue = Volume.FromLiters(2) });
+        MixingCup[] odd = [Cup(600, Math.PI, 50), Cup(600, Math.E, 50), Cup(600, Math.Sqrt(2), 50)];
+        Assert.Throws<ArgumentException>(() => new CupPlan(Volume.FromLiters(2), Rate, null, TimeSpan.Zero, new CupRules { Cups = odd }));
+    }
+
+    private static MixingCup Cup(double capacity, double graduation, double smallest) =>
+        new(Volume.FromMilliliters(capacity), Volume.FromMilliliters(graduation), Volume.FromMilliliters(smallest));
+
+    private static CupRules Two() => new() { Cups = [Cup(600, 10, 100), Cup(200, 2, 40)] };
+
+    /// <summary>Grows sets of batches one by one and keeps, for each total, the fewest; stops once a total is dearer than the best that delivers.</summary>
+    private static (int Total, int Count)? BruteForce(int need, int residue, int[] graduations, int[] capacities, int[] smallest, double limit)
+    {
+        List<int> sizes = [];
+        for (int c = 0; c < graduations.Length; c++)
+        {
+            List<int> lines = [];
+            for (int v = graduations[c]; v <= Math.Min(capacities[c], limit + 1e-9); v += graduations[c])
+            {
+                if (v >= smallest[c])
+                {
+                    lines.Add(v);
+                }
+            }
+
+            // A cup that cannot give more than what sticks in it is no cup to plan with.
+            if (lines.Count > 0 && lines.Max() > residue)
+            {
+                sizes.AddRange(lines);
+            }
+        }
+
+        (int Total, int Count)? best = null;
+        Dictionary<(int, int), bool> seen = [];
+        void Grow(int total, int count)
+        {
+            if (best is { } known && (total > known.Total || (total == known.Total && count >= known.Count)))
+            {
+                return;
+            }
+
+            if (total - (residue * count) >= need)
+            {
+                best = (total, count);
+                return;
+            }
+
+            if (count > need || total > 4 * (need + 40) || !seen.TryAdd((total, count), true))
+            {
+                return;
+            }
+
+            foreach (int size in sizes)
+            {
+                Grow(total + size, count + 1);
+            }
+        }
+
+        if (sizes.Count > 0)
+        {
+            Grow(0, 0);
+        }
+
+        return best;
+    }
+}

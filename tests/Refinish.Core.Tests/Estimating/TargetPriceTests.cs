@@ -1,0 +1,143 @@
+using System;
+using System.Linq;
+using FsCheck;
+using FsCheck.Xunit;
+using Refinish.Estimating;
+using Refinish.Tests.Support;
+using UnitsNet;
+using Xunit;
+
+namespace Refinish.Tests.Estimating;
+
+public class TargetPriceTests
+{
+    private static PriceBook Book(double margin) => new()
+    {
+        Currency = "USD",
+        LabourRate = 30m,
+        Burden = Ratio.FromPercent(22),
+        TravelPerTrip = 25m,
+        DisposalPerJob = 10m,
+        ConsumablesPerFixture = 35m,
+        Options = [TradeOptions.SlipResistantFloor(6m, 75m), TradeOptions.ColourChange(40m), TradeOptions.StripOldCoat(90m), TradeOptions.DrainTrim(18m), TradeOptions.Hardware(12m)],
+        TargetMargin = new Margin(Ratio.FromPercent(margin)),
+    };
+
+    private static EstimateRequest Job(double discount, double hours, params string[] options) => new()
+    {
+        Labour = new LabourEstimate([new LabourTask(LabourStandards.Setup with { PerUnit = ThreePoint.Exactly(hours) }, units: 1)]),
+        Materials = [],
+        Fixtures = 1,
+        Options = [.. options.Select(code => new OptionOrder(code))],
+        Discount = Ratio.FromPercent(discount),
+        HoldMargin = true,
+    };
+
+    [Fact]
+    [Evidence(Basis.Independent, "by hand: 5 h at 36.60 = 183, + 35 + 25 + 10 + 6 = 259 cost; 45 % of the net price needs 259/.55 = 470.91; before 10 % discount 523.23, less 52.32")]
+    public void A_margin_held_after_options_and_discount()
+    {
+        PriceEstimate estimate = new(Book(45), Job(10, 5, "X-10"));
+        Assert.Equal(259m, estimate.Cost);
+        Assert.Equal(470.91m, estimate.Net);
+        Assert.Equal(523.23m, estimate.Subtotal);
+        Assert.Equal(75m, estimate.Lines.Single(line => line.Code == "X-10").Amount);
+        Numbers.Near(0.45, estimate.RealisedMargin!.Value.DecimalFractions, 1e-5);
+        Numbers.HoldsToKernel(estimate.Workings());
+
+        // Without holding it, discount and option eat into the margin: (253/.55 + 75) × .9 = 481.50 here, because the option earns more.
+        PriceEstimate plain = new(Book(45), Job(10, 5, "X-10") with { HoldMargin = false });
+        Assert.Equal(481.50m, plain.Net);
+    }
+
+    [Property]
+    [Evidence(Basis.Identity, "the net price leaves the margin, one cent less would not; the lines add up; unless options at fixed price alone leave more")]
+    public void The_target_is_hit_to_the_cent(PositiveInt a, PositiveInt b, PositiveInt c)
+    {
+        double margin = a.Get % 90;
+        PriceEstimate estimate = new(Book(margin), Job(b.Get % 95, 1 + (c.Get % 1000 / 100.0), c.Get % 2 == 0 ? ["X-10", "X-20"] : ["X-30"]));
+        decimal net = estimate.Net!.Value;
+        decimal cost = estimate.Cost!.Value;
+        decimal target = (decimal)margin / 100;
+        Assert.True(net - cost >= target * net);
+        if (estimate.Subtotal > 75m)
+        {
+            Assert.True(net - 0.01m - cost < target * (net - 0.01m));
+        }
+
+        Assert.Equal(estimate.Total, estimate.Lines.Sum(line => line.Amount));
+        Assert.Equal(net, estimate.Subtotal - Math.Round(estimate.Subtotal!.Value * (b.Get % 95) / 100, 2, MidpointRounding.AwayFromZero));
+        Numbers.HoldsToKernel(estimate.Workings());
+    }
+
+    [Fact]
+    [Evidence(Basis.Contract, "a discount of everything leaves no price; it is named and there is none")]
+    public void Nothing_holds_a_margin_on_nothing()
+    {
+        PriceEstimate estimate = new(Book(45), Job(100, 5));
+        Assert.False(estimate.IsComplete);
+        Assert.Null(estimate.Total);
+        Assert.Equal("A-03", estimate.Gaps.Single().Code);
+        Assert.Equal(0m, new PriceEstimate(Book(45), Job(100, 5) with { HoldMargin = false }).Net);
+    }
+
+    [Fact]
+    [Evidence(Basis.Contract, "the usual options carry what can hurt: texture and slips, strippers and lead; nothing claims to be non-slip or safe")]
+    public void Options_carry_cautions()
+    {
+        PriceEstimate estimate = new(Book(45), Job(0, 5, "X-10", "X-10", "X-40", "X-30"));
+        Assert.Equal([Hazard.Slip, Hazard.Stripper, Hazard.Lead], estimate.Cautions.Select(caution => caution.Hazard));
+        Assert.Equal(["X-10", "X-20", "X-40", "X-30", "X-50"], Book(0).Options.Select(option => option.Code));
+        Assert.Empty(new PriceEstimate(Book(45), Job(0, 5, "X-20", "X-50")).Cautions);
+    }
+
+    [Fact]
+    [Evidence(Basis.Independent, "by hand: costs 300 + 100 + 200 shared; tub 400/600, sink 200/600 of 1000; three like rooms share 100 as 33.34, 33.33, 33.33")]
+    public void A_price_by_fixture()
+    {
+        PriceByFixture two = new(1000m, [new FixtureCost("tub", 300m), new FixtureCost("sink", 100m)], 200m);
+        Assert.Equal([666.67m, 333.33m], two.Parts.Select(part => part.Amount));
+        Assert.Equal("tub: 666.67, sink: 333.33", two.ToString());
+        PriceByFixture three = new(100m, [new FixtureCost("a", 10m), new FixtureCost("b", 10m), new FixtureCost("c", 10m)], 0m);
+        Assert.Equal([33.34m, 33.33m, 33.33m], three.Parts.Select(part => part.Amount));
+        PriceByFixture weighted = new(300m, [new FixtureCost("tub", 0m, 2.6), new FixtureCost("sink", 0m, 0.4)], 30m);
+        Assert.Equal([260m, 40m], weighted.Parts.Select(part => part.Amount));
+        Numbers.HoldsToKernel(two.Workings("USD"));
+        Numbers.HoldsToKernel(weighted.Workings("USD"));
+    }
+
+    [Property]
+    [Evidence(Basis.Identity, "parts add up to the cent, none is off by more than a cent, and a dearer fixture never bears less")]
+    public void Parts_add_up(PositiveInt a, PositiveInt b, PositiveInt c)
+    {
+        decimal price = (a.Get * 7919 % 500_000) / 100m;
+        FixtureCost[] fixtures = [.. Enumerable.Range(1, 1 + (b.Get % 9)).Select(i => new FixtureCost("f" + i, c.Get * i % 97, i))];
+        PriceByFixture parts = new(price, fixtures, 50m);
+        Assert.Equal(price, parts.Parts.Sum(part => part.Amount));
+        double total = (double)(fixtures.Sum(fixture => fixture.OwnCost) + 50m);
+        double weights = fixtures.Sum(fixture => fixture.Weight);
+        foreach (FixturePrice part in parts.Parts)
+        {
+            Numbers.Near((double)price * ((double)part.Cost.OwnCost + (50 * part.Cost.Weight / weights)) / total, (double)part.Amount, 0.01);
+        }
+
+        FixtureCost[] dearer = [fixtures[0] with { }, .. fixtures.Skip(1)];
+        dearer[0] = new FixtureCost("f1", fixtures[0].OwnCost + 10, 1);
+        Assert.True(new PriceByFixture(price, dearer, 50m).Parts[0].Amount >= parts.Parts[0].Amount - 0.01m);
+        Numbers.HoldsToKernel(parts.Workings("USD"));
+    }
+
+    [Fact]
+    [Evidence(Basis.Contract, "ranges of the docstrings")]
+    public void Refuses_what_cannot_be()
+    {
+        FixtureCost[] one = [new("tub", 10m)];
+        Numbers.Refuses("price", () => _ = new PriceByFixture(0.001m, one, 0m));
+        Numbers.Refuses("fixtures", () => _ = new PriceByFixture(1m, [new FixtureCost("tub", 0m)], 0m));
+        Numbers.Refuses("fixtures", () => _ = new PriceByFixture(1m, [new FixtureCost("tub", 1m, 0)], 5m));
+        Numbers.Refuses("ownCost", () => _ = new FixtureCost("tub", -1m));
+        Numbers.Refuses("weight", () => _ = new FixtureCost("tub", 1m, -1));
+        Assert.Throws<ArgumentException>(() => new PriceByFixture(1m, [], 0m));
+        Assert.Equal(new PriceByFixture(1m, one, 0m), new PriceByFixture(1m, [.. one], 0m));
+    }
+}

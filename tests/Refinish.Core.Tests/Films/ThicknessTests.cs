@@ -1,0 +1,237 @@
+using System;
+using System.Linq;
+using FsCheck;
+using FsCheck.Xunit;
+using Refinish.Films;
+using Refinish.Tests.Support;
+using UnitsNet;
+using Xunit;
+
+namespace Refinish.Tests.Films;
+
+public class ThicknessTests
+{
+    [Theory]
+    [InlineData(8, 35, 0, 2.8, 0.05)]
+    [InlineData(8, 35, 10, 2.545454545454545, 1e-12)]
+    [Evidence(Basis.Cited, "trade conversion chart: 8 mil wet at 35 % volume solids dry to 2.8 mil; with 10 % thinner by its formula WFT × VS / (1 + R) (its printed figure is garbled)")]
+    public void Wet_films_dry_down(double wetMils, double solids, double reducer, double dryMils, double tolerance)
+    {
+        DryFilm film = new(Length.FromMils(wetMils), Ratio.FromPercent(solids), Ratio.FromPercent(reducer));
+        Numbers.Near(dryMils, film.Thickness.Mils, tolerance);
+        Numbers.HoldsToKernel(film.Workings());
+    }
+
+    [Property]
+    [Evidence(Basis.Identity, "wet from dry and dry from wet undo each other")]
+    public void Dry_and_wet_undo_each_other(byte a, byte b, byte c)
+    {
+        Length dry = Length.FromMicrometers(1 + a);
+        Ratio solids = Ratio.FromPercent(10 + (b % 91));
+        Ratio reducer = Ratio.FromPercent(c % 101);
+        Length wet = new WetFilm(dry, solids, reducer).Thickness;
+        Numbers.Close(dry.Meters, new DryFilm(wet, solids, reducer).Thickness.Meters);
+    }
+
+    [Fact]
+    [Evidence(Basis.Independent, "by hand: 60 µm at 40 % is 150 µm wet; 150/68 = 2.2 and 150/40 = 3.75 leave 3 passes of 50 µm; exactly 3 × 50 µm at a limit of 50 µm stays 3")]
+    public void Passes_between_the_wet_limits()
+    {
+        PassPlan plan = new(Length.FromMicrometers(60), Ratio.FromPercent(40), Length.FromMicrometers(40), Length.FromMicrometers(68));
+        Assert.Equal(3, plan.Passes);
+        Assert.Equal(3, plan.MostPasses);
+        Numbers.Close(50, plan.WetPerPass!.Value.Micrometers);
+        Numbers.Close(20, plan.DryPerPass!.Value.Micrometers);
+        Assert.Equal("3 passes of 50 µm wet for 60 µm dry", plan.ToString());
+        Numbers.HoldsToKernel(plan.Workings());
+        Assert.Equal(3, new PassPlan(Length.FromMicrometers(60), Ratio.FromPercent(40), Length.FromMicrometers(50), Length.FromMicrometers(50)).Passes);
+    }
+
+    [Fact]
+    [Evidence(Basis.Independent, "by hand: 75 µm wet is more than one pass of 60 and less than two of 45; one pass gives 24 µm dry, two give 36 µm")]
+    public void No_whole_number_of_passes_says_what_can_be_had()
+    {
+        PassPlan plan = new(Length.FromMicrometers(30), Ratio.FromPercent(40), Length.FromMicrometers(45), Length.FromMicrometers(60));
+        Assert.False(plan.IsPossible);
+        Assert.Null(plan.Passes);
+        Numbers.Close(24, plan.ReachableBelow!.Value.Micrometers);
+        Numbers.Close(36, plan.ReachableAbove!.Value.Micrometers);
+        Assert.Equal("75 µm wet is too thick for 1 pass and too thin for 2 passes between 45 µm and 60 µm wet; reachable: 24 µm or 36 µm dry", plan.Objection);
+        Numbers.HoldsToKernel(plan.Workings());
+        PassPlan thin = new(Length.FromMicrometers(10), Ratio.FromPercent(40), Length.FromMicrometers(45), Length.FromMicrometers(60));
+        Assert.Null(thin.ReachableBelow);
+        Numbers.Close(18, thin.ReachableAbove!.Value.Micrometers);
+        Numbers.HoldsToKernel(thin.Workings());
+    }
+
+    [Property]
+    [Evidence(Basis.Identity, "a plan keeps both limits, adds up to the target, and one pass fewer would break the upper limit; workings hold")]
+    public void Passes_keep_their_limits(byte a, byte b, byte c)
+    {
+        double least = 20 + (b % 60);
+        double most = least + (c % 60);
+        PassPlan plan = new(Length.FromMicrometers(5 + a), Ratio.FromPercent(45), Length.FromMicrometers(least), Length.FromMicrometers(most), Ratio.FromPercent(10));
+        Numbers.HoldsToKernel(plan.Workings());
+        if (plan.Passes is int n)
+        {
+            double wet = plan.WetPerPass!.Value.Micrometers;
+            Assert.InRange(wet, least - 1e-6, most + 1e-6);
+            Numbers.Close(plan.WetFilm.Micrometers, n * wet);
+            Assert.True(n == 1 || plan.WetFilm.Micrometers / (n - 1) > most - 1e-6);
+        }
+        else
+        {
+            Assert.True(plan.ReachableAbove > plan.DryFilm);
+            Assert.True(plan.ReachableBelow is null || plan.ReachableBelow < plan.DryFilm);
+        }
+    }
+
+    [Fact]
+    [Evidence(Basis.Cited, "a gauge maker's instruction: the 3 mil tooth is wetted, the 4 mil tooth is not, the film lies between 3 and 4 mil")]
+    public void A_notch_gauge_reads_between_its_teeth()
+    {
+        NotchGauge gauge = Comb();
+        NotchReading reading = gauge.Read(Length.FromMils(3));
+        Numbers.Close(3, reading.Wet.Lower.Mils);
+        Numbers.Close(4, reading.Wet.Upper!.Value.Mils);
+        FilmInterval dry = reading.Dry(Ratio.FromPercent(40), Ratio.FromPercent(10));
+        Numbers.Close(3 * 0.4 / 1.1, dry.Lower.Mils);
+        Numbers.Close(4 * 0.4 / 1.1, dry.Upper!.Value.Mils);
+        Numbers.HoldsToKernel(reading.Workings(Ratio.FromPercent(40), Ratio.FromPercent(10)));
+        Assert.Equal(reading, gauge.Read(3));
+        Assert.Equal("3 of 5 teeth wetted: 76.2 µm to 101.6 µm wet", reading.ToString());
+        Numbers.Close(12.7, reading.Wet.HalfWidth!.Value.Micrometers);
+    }
+
+    [Fact]
+    [Evidence(Basis.Contract, "no tooth wetted starts at zero, all wetted has no upper end; a limit between the teeth cannot be judged")]
+    public void A_notch_gauge_does_not_know_more_than_its_teeth()
+    {
+        NotchGauge gauge = Comb();
+        Assert.Equal(0, gauge.Read(0).Wet.Lower.Meters);
+        Assert.Null(gauge.Read(5).Wet.Upper);
+        Assert.Equal("127 µm or more", gauge.Read(5).Wet.ToString());
+        Assert.Null(gauge.Read(5).Wet.HalfWidth);
+        Numbers.HoldsToKernel(gauge.Read(5).Workings(Ratio.FromPercent(40)));
+        Source who = Source.Supplied("data sheet");
+        Assert.Equal(Pair(ComparisonOutcome.Within, ComparisonOutcome.Within), Judged(3, 2.5, 4.5));
+        Assert.Equal(Pair(ComparisonOutcome.CannotBeJudged, ComparisonOutcome.Within), Judged(3, 3.5, 4.5));
+        Assert.Equal(Pair(ComparisonOutcome.Beyond, ComparisonOutcome.Within), Judged(2, 3.5, 4.5));
+        Assert.Equal(Pair(ComparisonOutcome.Within, ComparisonOutcome.CannotBeJudged), Judged(5, 2.5, 5.5));
+        Assert.Equal(Pair(ComparisonOutcome.Within, ComparisonOutcome.Beyond), Judged(5, 2.5, 4.5));
+
+        (ComparisonOutcome, ComparisonOutcome) Judged(int wetted, double least, double most)
+        {
+            System.Collections.Generic.IReadOnlyList<LimitComparison> both = gauge.Read(wetted).Wet.Against(Length.FromMils(least), Length.FromMils(most), who);
+            return (both[0].Outcome, both[1].Outcome);
+        }
+
+        static (ComparisonOutcome, ComparisonOutcome) Pair(ComparisonOutcome a, ComparisonOutcome b) => (a, b);
+    }
+
+    [Fact]
+    [Evidence(Basis.Independent, "by hand: spots 4.8 5.3 4.2 5.0 6.0 mil: mean 5.06, s 0.662, t(0.975; 4) = 2.776 (Student's table), interval 4.24 to 5.88 mil")]
+    public void Five_spots_bound_the_mean()
+    {
+        FilmStatistics spots = Mils(4.8, 5.3, 4.2, 5.0, 6.0);
+        Numbers.Close(5.06, spots.Mean.Mils);
+        Numbers.Near(0.6618, spots.StandardDeviation!.Value.Mils, 5e-5);
+        Numbers.Near(4.24, spots.MeanInterval!.Lower.Mils, 0.005);
+        Numbers.Near(5.88, spots.MeanInterval.Upper!.Value.Mils, 0.005);
+        Numbers.Near(0.6618 / 5.06, spots.CoefficientOfVariation!.Value.DecimalFractions, 1e-4);
+        Numbers.Near(0.6618 / Math.Sqrt(5), spots.StandardError!.Value.Mils, 5e-5);
+        Numbers.Close(4.2, spots.Minimum.Mils);
+        Numbers.Close(6.0, spots.Maximum.Mils);
+        Numbers.HoldsToKernel(spots.Workings());
+        Assert.Equal("5 readings: mean 129 µm, standard deviation 16.8 µm, 107 µm to 152 µm", spots.ToString());
+    }
+
+    [Fact]
+    [Evidence(Basis.Cited, "Berthouex and Brown, Statistics for Environmental Engineers, Table 21.1: t(0.975; n − 1)/√n for n = 4 to 60, two decimals; the row of 15 is misprinted (0.50 for 0.55) and left out")]
+    public void The_interval_of_the_mean_matches_the_printed_factors()
+    {
+        foreach (Table.Row row in Table.Read("tolerance_two_sided.csv").Rows)
+        {
+            if (row["mean_95"] == "misprint")
+            {
+                continue;
+            }
+
+            int n = (int)row.Number("n");
+            FilmStatistics films = new([.. Enumerable.Range(0, n).Select(i => Length.FromMicrometers(100 + (i % 7)))]);
+            Numbers.Near(row.Number("mean_95"), films.MeanInterval!.HalfWidth!.Value.Meters / films.StandardDeviation!.Value.Meters, 0.0051);
+        }
+    }
+
+    [Property]
+    [Evidence(Basis.Identity, "scaling scales, order does not matter, more confidence is wider; workings hold")]
+    public void Statistics_scale(byte a, byte b, byte c)
+    {
+        double[] mils = [1 + (a / 20.0), 1 + (b / 20.0), 1 + (c / 20.0)];
+        FilmStatistics one = Mils(mils);
+        FilmStatistics two = Mils([.. mils.Select(mil => 2 * mil).Reverse()]);
+        Numbers.Close(2 * one.Mean.Mils, two.Mean.Mils);
+        Numbers.Near(2 * one.StandardDeviation!.Value.Mils, two.StandardDeviation!.Value.Mils, 1e-12);
+        FilmStatistics surer = new(mils.Select(mil => Length.FromMils(mil)), Ratio.FromPercent(99));
+        Assert.True(surer.MeanInterval!.HalfWidth!.Value.Meters >= one.MeanInterval!.HalfWidth!.Value.Meters);
+        Numbers.HoldsToKernel(one.Workings());
+    }
+
+    [Fact]
+    [Evidence(Basis.Independent, "by hand: 10 µm of orange peel takes 5 µm, polishing 3 µm; 60 leaves 52, 50 leaves 42, 45 wants 53; 12 g of film of 1.2 g/mL off 0.5 m² is 20 µm")]
+    public void Sanding_and_polishing_take_film()
+    {
+        FilmRemoval removal = new(
+            Length.FromMicrometers(60),
+            [RemovalStep.Flatten("wet sand flat", Length.FromMicrometers(10)), RemovalStep.TakeOff("polish", Length.FromMicrometers(3), Source.Supplied("trial panel"))],
+            Length.FromMicrometers(45),
+            Length.FromMicrometers(50));
+        Numbers.Close(8, removal.Lost.Micrometers);
+        Numbers.Close(52, removal.Remaining.Micrometers);
+        Numbers.Close(42, removal.RemainingAtThinnest.Micrometers);
+        Numbers.Close(53, removal.ToLay!.Value.Micrometers);
+        Assert.Equal(ComparisonOutcome.Beyond, removal.Comparison!.Outcome);
+        Assert.False(removal.CutsThrough);
+        Assert.Equal("52 µm left of 60 µm", removal.ToString());
+        Assert.Contains(removal.Cautions, caution => caution.Hazard == Hazard.Dust);
+        Numbers.HoldsToKernel(removal.Workings());
+
+        RemovalStep weighed = RemovalStep.Weighed("sand", Mass.FromGrams(12), Density.FromGramsPerMilliliter(1.2), Area.FromSquareMeters(0.5));
+        RemovalStep measured = RemovalStep.Measured("buff", Length.FromMicrometers(30), Length.FromMicrometers(28));
+        Numbers.Close(20, weighed.Depth.Micrometers);
+        FilmRemoval through = new(Length.FromMicrometers(20), [weighed, measured]);
+        Assert.True(through.CutsThrough);
+        Numbers.Near(-2, through.Remaining.Micrometers, 1e-9);
+        Assert.Null(through.Comparison);
+        Numbers.HoldsToKernel(through.Workings());
+        Assert.Equal("sand: 20 µm", weighed.ToString());
+    }
+
+    [Fact]
+    [Evidence(Basis.Contract, "ranges of the docstrings, equality")]
+    public void Refuses_what_cannot_be()
+    {
+        Length film = Length.FromMicrometers(50);
+        Ratio solids = Ratio.FromPercent(40);
+        Numbers.Refuses("wetFilm", () => _ = new DryFilm(Length.Zero, solids));
+        Numbers.Refuses("volumeSolids", () => _ = new DryFilm(film, Ratio.Zero));
+        Numbers.Refuses("mostWet", () => _ = new PassPlan(film, solids, film, Length.FromMicrometers(49)));
+        Numbers.Refuses("leastWet", () => _ = new PassPlan(film, solids, Length.Zero, film));
+        Numbers.Refuses("teeth", () => _ = new NotchGauge([Length.FromMils(2), Length.FromMils(2)]));
+        Assert.Throws<ArgumentException>(() => new NotchGauge([Length.FromMils(2)]));
+        Numbers.Refuses("wettedTeeth", () => Comb().Read(6));
+        Numbers.Refuses("highestWetted", () => Comb().Read(Length.FromMils(3.5)));
+        Numbers.Refuses("films", () => _ = new FilmStatistics([Length.FromMicrometers(-1)]));
+        Numbers.Refuses("confidence", () => _ = new FilmStatistics([film, film], Ratio.FromPercent(100)));
+        Numbers.Refuses("thinnest", () => _ = new FilmRemoval(film, [], null, Length.FromMicrometers(51)));
+        Numbers.Refuses("after", () => RemovalStep.Measured("sand", film, Length.FromMicrometers(51)));
+        Assert.Null(new FilmStatistics([film]).MeanInterval);
+        Numbers.HoldsToKernel(new FilmStatistics([film]).Workings());
+        Assert.Equal(new DryFilm(film, solids), new DryFilm(film, Ratio.FromDecimalFractions(0.4)));
+        Assert.Equal(RemovalStep.Flatten("sand", film), RemovalStep.Flatten("sand", Length.FromMicrometers(50)));
+    }
+
+    private static NotchGauge Comb() => new([.. Enumerable.Range(1, 5).Select(mil => Length.FromMils(mil))]);
+
+    private static FilmStatistics Mils(params double[] mils) => new(mils.Select(mil => Length.FromMils(mil)));
+}

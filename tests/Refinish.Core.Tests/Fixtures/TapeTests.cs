@@ -1,0 +1,141 @@
+using System;
+using System.Collections.Generic;
+using System.Linq;
+using Refinish.Fixtures;
+using Refinish.Tests.Support;
+using UnitsNet;
+using Xunit;
+
+namespace Refinish.Tests.Fixtures;
+
+public class TapeTests
+{
+    private static readonly Length Eighth = Length.FromInches(0.125);
+
+    [Fact]
+    [Evidence(Basis.Independent, "Monte Carlo with 20 000 draws of all readings at once, seed 7: standard deviations of area and capacity agree to 3 % (their own noise is 0.5 %)")]
+    public void Propagation_matches_Monte_Carlo()
+    {
+        RecessedBathtubMeasurements tape = Tapes.FiveFootTub();
+        IReadOnlyList<TapeReading<RecessedBathtubMeasurements>> readings = TapeReadings.Of(tape, Eighth, ReadingSpread.Rectangular);
+        Matches(tape, static tub => new RecessedBathtub(tub), readings, static random => (2 * random.NextDouble()) - 1);
+        Matches(tape, static tub => new RecessedBathtub(tub), TapeReadings.Of(tape, Eighth, ReadingSpread.Triangular), static random => random.NextDouble() - random.NextDouble());
+        OvalTubMeasurements oval = Tapes.Oval();
+        Matches(oval, static tub => new OvalTub(tub), TapeReadings.Of(oval, Eighth, ReadingSpread.TwoSigma), Normal, 1500);
+
+        static double Normal(Random random) => 0.5 * Math.Sqrt(-2 * Math.Log(1 - random.NextDouble())) * Math.Cos(2 * Math.PI * random.NextDouble());
+    }
+
+    [Fact]
+    [Evidence(Basis.Independent, "sensitivities of the worked tub in the design notes: 0.432 ft² for half an inch of depth, 0.084 for half an inch of mouth and head run together; a plain rectangle by hand")]
+    public void Slopes_are_derivatives()
+    {
+        RecessedBathtubMeasurements tape = Tapes.FiveFootTub();
+        FixtureUncertainty spread = FixtureUncertainty.Of(tape, static tub => new RecessedBathtub(tub), TapeReadings.Of(tape, Eighth, ReadingSpread.Rectangular));
+        ReadingContribution depth = spread.Contributions.Single(reading => reading.Name == "Depth");
+        Numbers.Near(0.432 * 144 / 0.5, depth.AreaPerLength.Inches, 0.4);
+        Numbers.HoldsToKernel(spread.Workings());
+        Assert.Equal(12, spread.Contributions.Count);
+
+        FlatPanelMeasurements panel = Tapes.Counter() with { BacksplashLength = Length.Zero, ExposedEdge = Length.Zero, CutOuts = [] };
+        FixtureUncertainty flat = FixtureUncertainty.Of(panel, static p => new FlatPanel(p), TapeReadings.Of(panel, Eighth, ReadingSpread.Rectangular));
+        Numbers.Close(25.5, flat.Contributions[0].AreaPerLength.Inches, 1e-8);
+        double expected = 0.125 / Math.Sqrt(3) * Math.Sqrt((25.5 * 25.5) + (96 * 96));
+        Numbers.Close(expected, flat.StandardUncertaintyOfArea.SquareInches, 1e-8);
+        Assert.Null(flat.StandardUncertaintyOfCapacity);
+        Numbers.Close(0.125 / Math.Sqrt(6), new TapeReading<string>("x", Eighth, ReadingSpread.Triangular, static _ => Length.Zero, static (s, _) => s).StandardUncertainty.Inches);
+    }
+
+    [Fact]
+    [Evidence(Basis.Contract, "every list of readings moves its fixture; a shape that ends is differentiated one-sided; a reading that cannot move at all says why")]
+    public void Readings_move_their_fixtures()
+    {
+        Moves(Tapes.FiveFootTub(), static t => new RecessedBathtub(t), static t => TapeReadings.Of(t, Eighth, ReadingSpread.Rectangular));
+        Moves(Tapes.Freestanding(), static t => new FreestandingTub(t), static t => TapeReadings.Of(t, Eighth, ReadingSpread.Rectangular));
+        Moves(Tapes.Oval(), static t => new OvalTub(t), static t => TapeReadings.Of(t, Eighth, ReadingSpread.Rectangular));
+        Moves(Tapes.Corner(), static t => new CornerTub(t), static t => TapeReadings.Of(t, Eighth, ReadingSpread.Rectangular));
+        Moves(Tapes.Sink(), static t => new PedestalSink(t), static t => TapeReadings.Of(t, Eighth, ReadingSpread.Rectangular));
+        Moves(Tapes.Pan(), static t => new ShowerPan(t), static t => TapeReadings.Of(t, Eighth, ReadingSpread.Rectangular));
+        Moves(Tapes.Counter() with { ExposedEdge = Length.FromInches(90) }, static t => new FlatPanel(t), static t => TapeReadings.Of(t, Eighth, ReadingSpread.Rectangular));
+
+        RecessedBathtubMeasurements sharp = Tapes.FiveFootTub() with { CoveRadius = Length.Zero };
+        TapeReading<RecessedBathtubMeasurements> cove = new("CoveRadius", Eighth, ReadingSpread.Rectangular, static t => t.CoveRadius, static (t, x) => t with { CoveRadius = x });
+        Assert.True(FixtureUncertainty.Of(sharp, static t => new RecessedBathtub(t), [cove]).Contributions[0].AreaPerLength.Meters < 0, "a cove takes area off");
+        TapeReading<RecessedBathtubMeasurements> alone = new("RimLength", Eighth, ReadingSpread.Rectangular, static t => t.RimLength, static (t, x) => t with { RimLength = x + Length.FromMeters(1) });
+        Numbers.Refuses("HeadRun", () => FixtureUncertainty.Of(sharp, static t => new RecessedBathtub(t), [alone]));
+        Numbers.Refuses("plusMinus", () => TapeReadings.Of(sharp, Length.FromMeters(-1), ReadingSpread.Rectangular));
+        Assert.Throws<ArgumentException>(() => FixtureUncertainty.Of(sharp, static t => new RecessedBathtub(t), []));
+
+        static void Moves<T>(T tape, Func<T, IFixture> make, Func<T, IReadOnlyList<TapeReading<T>>> of)
+            where T : class
+        {
+            IReadOnlyList<TapeReading<T>> readings = of(tape);
+            FixtureUncertainty spread = FixtureUncertainty.Of(tape, make, readings);
+            Assert.Equal(readings.Count, spread.Contributions.Count);
+            Assert.All(spread.Contributions, contribution => Assert.True(contribution.AreaPerLength.Meters != 0 || contribution.CapacityPerLength.SquareMeters != 0, contribution.Name + " does nothing"));
+            Numbers.HoldsToKernel(spread.Workings());
+        }
+    }
+
+    [Fact]
+    [Evidence(Basis.Contract, "doubts are said with their limit and source, nothing is corrected; no label, no comparison with one")]
+    public void Doubts_are_values()
+    {
+        RecessedBathtub tub = new(Tapes.FiveFootTub());
+        TapeDoubts plain = new(tub, null, null);
+        Assert.Empty(plain.Doubts);
+        Assert.Equal(5, plain.Comparisons.Count);
+        Assert.Equal("no doubts among 5 comparisons", plain.ToString());
+        Assert.Equal(UnitMixUp.NotSuspected, plain.MixUp);
+        Volume overflow = tub.CapacityBelowRim(Length.FromInches(3));
+        Assert.Empty(new TapeDoubts(tub, Volume.FromUsGallons(42), overflow).Doubts);
+        LimitComparison doubt = Assert.Single(new TapeDoubts(tub, Volume.FromUsGallons(60), overflow).Doubts);
+        Numbers.Close(0.85 * 60, Volume.FromCubicMeters(doubt.Limit!.Value).UsGallons);
+        Assert.Single(new TapeDoubts(tub, Volume.FromUsGallons(36), overflow).Doubts);
+        Assert.Equal(2.5724, Math.Round(tub.CoatedArea.SquareMeters, 4));
+
+        // A tub whose inches were taken as centimetres: 1/2.54 of every length; and one entered the other way about.
+        OvalTub small = new(Tapes.Oval(1 / 2.2) with { MouthLength = Length.FromMeters(0.635), DeckLength = Length.FromMeters(0.76) });
+        TapeDoubts shrunk = new(small, null, null);
+        Assert.Equal(UnitMixUp.InchesEnteredAsCentimetres, shrunk.MixUp);
+        Assert.NotEmpty(shrunk.Doubts);
+        CornerTub large = new(Tapes.Corner(1.8));
+        Assert.Equal(UnitMixUp.CentimetresEnteredAsInches, new TapeDoubts(large, null, null).MixUp);
+        TapeDoubts holes = new(new FlatPanel(Tapes.Counter() with { CutOuts = [new(Length.FromInches(80), Length.FromInches(20))] }), null, null);
+        Assert.Equal("cut-outs", Assert.Single(holes.Doubts).Subject);
+        Numbers.Refuses("labelledCapacity", () => _ = new TapeDoubts(tub, Volume.Zero, null));
+        Assert.Throws<ArgumentNullException>(() => new TapeDoubts(null!, null, null));
+        Assert.Equal(ComparisonOutcome.CannotBeJudged, new TapeDoubts(new TiledSurround(Tapes.Alcove()), Volume.FromLiters(10), null).Comparisons[0].Outcome);
+    }
+
+    private static void Matches<T>(T tape, Func<T, IFixture> make, IReadOnlyList<TapeReading<T>> readings, Func<Random, double> draw, int draws = 20_000)
+        where T : class
+    {
+        FixtureUncertainty spread = FixtureUncertainty.Of(tape, make, readings);
+        Random random = new(7);
+        double[] areas = new double[draws];
+        double[] waters = new double[draws];
+        for (int i = 0; i < draws; i++)
+        {
+            T drawn = tape;
+            foreach (TapeReading<T> reading in readings)
+            {
+                drawn = reading.With(drawn, reading.Value(drawn) + (reading.PlusMinus * draw(random)));
+            }
+
+            IFixture fixture = make(drawn);
+            areas[i] = fixture.CoatedArea.SquareMeters;
+            waters[i] = fixture.WaterCapacity!.Value.CubicMeters;
+        }
+
+        double tolerance = 4 / Math.Sqrt(2.0 * draws);
+        Numbers.Close(Deviation(areas), spread.StandardUncertaintyOfArea.SquareMeters, Math.Max(0.03, tolerance));
+        Numbers.Close(Deviation(waters), spread.StandardUncertaintyOfCapacity!.Value.CubicMeters, Math.Max(0.03, tolerance));
+
+        static double Deviation(double[] values)
+        {
+            double mean = values.Average();
+            return Math.Sqrt(values.Sum(value => (value - mean) * (value - mean)) / (values.Length - 1));
+        }
+    }
+}
