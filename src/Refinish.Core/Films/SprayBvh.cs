@@ -80,21 +80,6 @@ internal sealed partial class SprayBvh
     /// <summary>The triangle at each place of the leaves.</summary>
     public int[] Order { get; }
 
-    /// <summary>Corners of the triangles in the order of the leaves, for another route to check the answers.</summary>
-    internal Fixtures.MeshPoint[] CornersForTests()
-    {
-        Fixtures.MeshPoint[] corners = new Fixtures.MeshPoint[edges.Length / 3];
-        for (int i = 0; i < corners.Length; i += 3)
-        {
-            int at = 3 * i;
-            corners[i] = new(edges[at], edges[at + 1], edges[at + 2]);
-            corners[i + 1] = new(edges[at] + edges[at + 3], edges[at + 1] + edges[at + 4], edges[at + 2] + edges[at + 5]);
-            corners[i + 2] = new(edges[at] + edges[at + 6], edges[at + 1] + edges[at + 7], edges[at + 2] + edges[at + 8]);
-        }
-
-        return corners;
-    }
-
     /// <summary>Whether a triangle other than <paramref name="self"/> (its place in the leaves) stands between a point of it and another point.</summary>
     public bool Hidden(double x, double y, double z, double toX, double toY, double toZ, int self, int[] stack)
     {

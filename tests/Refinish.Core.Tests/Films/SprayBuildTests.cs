@@ -163,10 +163,11 @@ public class SprayBuildTests
     public void Vector_scalar_and_the_plain_double_loop_agree(int pattern)
     {
         StrokePlan plan = SprayScene.Askew(SprayScene.Patterns[pattern], 12);
-        SprayFaces faces = new(SprayMeshRefinement.To(SprayScene.Tub.Tessellate(Length.FromMillimeters(20)), 0.12));
+        TriangleMesh mesh = SprayMeshRefinement.To(SprayScene.Tub.Tessellate(Length.FromMillimeters(20)), 0.12);
+        SprayFaces faces = new(mesh);
         double[] scalar = SprayScene.Films(plan, faces, false, 1);
         double[] vector = SprayScene.Films(plan, faces, true, 1);
-        double[] plain = Plain(plan, faces);
+        double[] plain = Plain(plan, faces, mesh);
         double most = scalar.Max();
         Assert.True(scalar.Count(film => film > 0) > faces.Count / 4);
         for (int i = 0; i < scalar.Length; i++)
@@ -317,12 +318,12 @@ public class SprayBuildTests
         };
     }
 
-    private static double[] Plain(StrokePlan plan, SprayFaces faces)
+    private static double[] Plain(StrokePlan plan, SprayFaces faces, TriangleMesh mesh)
     {
         double[] films = new double[faces.Count];
         double[] film = new double[1];
         double[] middle = new double[1];
-        MeshPoint[] corners = Corners(faces);
+        MeshPoint[] corners = [.. faces.Order.Select(i => mesh.Triangles[i]).SelectMany(t => new[] { mesh.Vertices[t.A], mesh.Vertices[t.B], mesh.Vertices[t.C] })];
         foreach (SprayFan fan in plan.Fans())
         {
             for (int i = 0; i < films.Length; i++)
@@ -338,8 +339,6 @@ public class SprayBuildTests
 
         return films;
     }
-
-    private static MeshPoint[] Corners(SprayFaces faces) => faces.Tree.CornersForTests();
 
     /// <summary>Signed volumes of the tetrahedra over the three edges: another test than the tree's.</summary>
     private static bool Blocked(MeshPoint[] corners, MeshPoint from, MeshPoint to, int self)
