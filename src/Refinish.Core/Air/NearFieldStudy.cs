@@ -32,7 +32,7 @@ public sealed class NearFieldStudy
         Study = Guard.NotNull(study, nameof(study));
         NearField = Guard.NotNull(nearField, nameof(nearField));
         double volume = nearField.Volume.CubicMeters;
-        Guard.Rule(volume <= study.RoomVolume / 2, nameof(nearField), volume, Measure.RoomVolume, "at most half of the room, " + Measure.RoomVolume.Format(study.RoomVolume / 2));
+        Guard.Rule(volume <= study.RoomVolume / 2, nameof(nearField), volume, Measure.RoomVolume, "at most half of the room, ", study.RoomVolume / 2);
         Zones = new Zones(study, nearField);
     }
 

@@ -25,7 +25,7 @@ public sealed record VapourPressureFit
         Bounds temperatures = Bounds.Between(100, 1000, Measure.AbsoluteTemperature);
         this.minimum = Guard.Within(minimum, temperatures, nameof(minimum));
         this.maximum = Guard.Within(maximum, temperatures, nameof(maximum));
-        Guard.Rule(this.maximum > this.minimum, nameof(maximum), this.maximum, Measure.AbsoluteTemperature, "more than the minimum, " + Measure.AbsoluteTemperature.Format(this.minimum));
+        Guard.Rule(this.maximum > this.minimum, nameof(maximum), this.maximum, Measure.AbsoluteTemperature, "more than the minimum, ", this.minimum);
         Standing = Guard.Defined(standing, nameof(standing));
         Source = Guard.NotNull(source, nameof(source));
     }

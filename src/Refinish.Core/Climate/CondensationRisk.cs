@@ -47,7 +47,7 @@ public sealed record CondensationRisk
         Warming = Guard.NotNull(warming, nameof(warming));
         Air = Guard.NotNull(air, nameof(air));
         this.spread = spread is TemperatureDelta given ? Guard.Within(given, Bounds.NotNegative(Measure.TemperatureDifference, 20), nameof(spread)) : 3;
-        Guard.Rule(Math.Abs(air.Kelvins - Room) < 1e-6, nameof(air), air.Kelvins, Measure.Temperature, "the temperature of the room, " + Measure.Temperature.Format(Room));
+        Guard.Rule(Math.Abs(air.Kelvins - Room) < 1e-6, nameof(air), air.Kelvins, Measure.Temperature, "the temperature of the room, ", Room);
     }
 
     /// <summary>The fixture and the room.</summary>

@@ -35,7 +35,7 @@ public sealed record CupReading
 
         this.graduation = Guard.Within(graduation, Bounds.Positive(Measure.Liquid), nameof(graduation));
         double smaller = Math.Min(A, B);
-        Guard.Rule(this.graduation < smaller, nameof(graduation), this.graduation, Measure.Liquid, "less than either part, " + Measure.Liquid.Format(smaller));
+        Guard.Rule(this.graduation < smaller, nameof(graduation), this.graduation, Measure.Liquid, "less than either part, ", smaller);
     }
 
     /// <summary>The cup.</summary>

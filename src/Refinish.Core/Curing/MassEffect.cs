@@ -65,7 +65,7 @@ public sealed record MassEffect
         Bounds times = Bounds.Positive(Measure.Hours, 60 * 24 * 3600);
         double t1 = Guard.Within(referencePotLife, times, nameof(referencePotLife));
         double t2 = Guard.Within(otherPotLife, times, nameof(otherPotLife));
-        Guard.Rule(Math.Abs(Math.Log(m2 / m1)) >= Math.Log(1.1), nameof(other), m2, Measure.Weight, "a mass at least a tenth lighter or heavier than " + Measure.Weight.Format(m1));
+        Guard.Rule(Math.Abs(Math.Log(m2 / m1)) >= Math.Log(1.1), nameof(other), m2, Measure.Weight, "a mass at least a tenth lighter or heavier than ", m1);
         double exponent = -Math.Log(t2 / t1) / Math.Log(m2 / m1);
         Guard.Rule(exponent is >= 0 and <= 1, nameof(otherPotLife), t2, Measure.Hours, "a pot life that gives an exponent of 0 to 1");
         return new MassEffect(m1, exponent, m2);

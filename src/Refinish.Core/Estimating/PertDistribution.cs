@@ -24,7 +24,7 @@ public sealed record PertDistribution : Distribution
     public PertDistribution(double minimum, double mode, double maximum)
     {
         Points = new ThreePoint(minimum, mode, maximum);
-        Guard.Rule(maximum > minimum, nameof(maximum), maximum, Measure.Number, "more than minimum, " + Measure.Number.Format(minimum));
+        Guard.Rule(maximum > minimum, nameof(maximum), maximum, Measure.Number, "more than minimum, ", minimum);
     }
 
     /// <summary>Least, most likely and greatest value.</summary>

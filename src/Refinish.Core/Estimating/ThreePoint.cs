@@ -31,8 +31,8 @@ public readonly record struct ThreePoint
         Minimum = Guard.Within(minimum, Any, nameof(minimum));
         Mode = Guard.Within(mode, Any, nameof(mode));
         Maximum = Guard.Within(maximum, Any, nameof(maximum));
-        Guard.Rule(mode >= minimum, nameof(mode), mode, Measure.Number, "at least minimum, " + Measure.Number.Format(minimum));
-        Guard.Rule(maximum >= mode, nameof(maximum), maximum, Measure.Number, "at least mode, " + Measure.Number.Format(mode));
+        Guard.Rule(mode >= minimum, nameof(mode), mode, Measure.Number, "at least minimum, ", minimum);
+        Guard.Rule(maximum >= mode, nameof(maximum), maximum, Measure.Number, "at least mode, ", mode);
     }
 
     /// <summary>Least value, a.</summary>

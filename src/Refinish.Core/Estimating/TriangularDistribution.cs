@@ -20,7 +20,7 @@ public sealed record TriangularDistribution : Distribution
     public TriangularDistribution(double minimum, double mode, double maximum)
     {
         Points = new ThreePoint(minimum, mode, maximum);
-        Guard.Rule(maximum > minimum, nameof(maximum), maximum, Measure.Number, "more than minimum, " + Measure.Number.Format(minimum));
+        Guard.Rule(maximum > minimum, nameof(maximum), maximum, Measure.Number, "more than minimum, ", minimum);
     }
 
     /// <summary>Least, most likely and greatest value.</summary>

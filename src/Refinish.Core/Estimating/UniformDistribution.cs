@@ -16,7 +16,7 @@ public sealed record UniformDistribution : Distribution
     {
         Minimum = Guard.Within(minimum, Any, nameof(minimum));
         Maximum = Guard.Within(maximum, Any, nameof(maximum));
-        Guard.Rule(maximum > minimum, nameof(maximum), maximum, Measure.Number, "more than minimum, " + Measure.Number.Format(minimum));
+        Guard.Rule(maximum > minimum, nameof(maximum), maximum, Measure.Number, "more than minimum, ", minimum);
     }
 
     /// <summary>Lower end a.</summary>

@@ -33,7 +33,7 @@ public sealed record Drawdown
         film = Guard.Within(dryFilm, FlowRanges.Film, nameof(dryFilm));
         black = Guard.Within(overBlack, Bounds.Below(1e-6, 1, Measure.Percent), nameof(overBlack));
         this.white = Guard.Within(overWhite, Bounds.Below(1e-6, 1, Measure.Percent), nameof(overWhite));
-        Guard.Rule(this.white >= black, nameof(overWhite), this.white, Measure.Percent, "at least the reflectance over black, " + Measure.Percent.Format(black));
+        Guard.Rule(this.white >= black, nameof(overWhite), this.white, Measure.Percent, "at least the reflectance over black, ", black);
         chart = Guard.Within(white, Bounds.Between(0.1, 1, Measure.Percent), nameof(white));
     }
 

@@ -40,7 +40,7 @@ public sealed record FilmInterval
     {
         double low = Guard.Within(least, Bounds.Positive(Measure.Film, 5e-3), nameof(least));
         double high = Guard.Within(most, Bounds.Positive(Measure.Film, 5e-3), nameof(most));
-        Guard.Rule(high >= low, nameof(most), high, Measure.Film, "at least the least film, " + Measure.Film.Format(low));
+        Guard.Rule(high >= low, nameof(most), high, Measure.Film, "at least the least film, ", low);
         double? forLeast = lower >= low ? lower : upper < low ? upper : null;
         double? forMost = upper <= high ? upper : lower > high ? lower : null;
         return new ValueList<LimitComparison>(

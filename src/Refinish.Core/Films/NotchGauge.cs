@@ -29,7 +29,7 @@ public sealed record NotchGauge
         this.teeth = new(Guard.List(teeth, nameof(teeth), 2).Select(tooth => Guard.Within(tooth, Bounds.Positive(Measure.Film, 5e-3), nameof(teeth))));
         for (int i = 1; i < this.teeth.Count; i++)
         {
-            Guard.Rule(this.teeth[i] > this.teeth[i - 1], nameof(teeth), this.teeth[i], Measure.Film, "more than the tooth before, " + Measure.Film.Format(this.teeth[i - 1]));
+            Guard.Rule(this.teeth[i] > this.teeth[i - 1], nameof(teeth), this.teeth[i], Measure.Film, "more than the tooth before, ", this.teeth[i - 1]);
         }
     }
 

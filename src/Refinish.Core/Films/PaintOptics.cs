@@ -87,7 +87,7 @@ public sealed record PaintOptics
         double infinite = Guard.Within(reflectivity, Bounds.Below(1e-4, 1, Measure.Percent), nameof(reflectivity));
         double black = Guard.Within(overBlack, Bounds.Between(1e-6, 1, Measure.Percent), nameof(overBlack));
         double film = Guard.Within(dryFilm, FlowRanges.Film, nameof(dryFilm));
-        Guard.Rule(black < infinite, nameof(overBlack), black, Measure.Percent, "less than the reflectivity, " + Measure.Percent.Format(infinite));
+        Guard.Rule(black < infinite, nameof(overBlack), black, Measure.Percent, "less than the reflectivity, ", infinite);
         double ratio = HidingKernel.Ratio(infinite);
         double b = Math.Sqrt(ratio * (ratio + 2));
         double s = HidingKernel.PowerOf(b, (1 - ((1 + ratio) * black)) / black) / film;

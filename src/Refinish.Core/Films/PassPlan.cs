@@ -41,7 +41,7 @@ public sealed record PassPlan
         this.volumeSolids = Guard.Within(volumeSolids, Bounds.Between(0.01, 1, Measure.Percent), nameof(volumeSolids));
         least = Guard.Within(leastWet, Bounds.Between(1e-6, 5e-3, Measure.Film), nameof(leastWet));
         most = Guard.Within(mostWet, Bounds.Between(1e-6, 5e-3, Measure.Film), nameof(mostWet));
-        Guard.Rule(most >= least, nameof(mostWet), most, Measure.Film, "at least the least film, " + Measure.Film.Format(least));
+        Guard.Rule(most >= least, nameof(mostWet), most, Measure.Film, "at least the least film, ", least);
         this.reducer = Guard.Within(reducer, Bounds.NotNegative(Measure.Percent, 1), nameof(reducer));
     }
 

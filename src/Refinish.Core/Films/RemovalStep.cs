@@ -89,7 +89,7 @@ public sealed record RemovalStep
     {
         double thick = Guard.Within(before, Bounds.NotNegative(Measure.Film, 5e-3), nameof(before));
         double thin = Guard.Within(after, Bounds.NotNegative(Measure.Film, 5e-3), nameof(after));
-        Guard.Rule(thin <= thick, nameof(after), thin, Measure.Film, "at most the film before, " + Measure.Film.Format(thick));
+        Guard.Rule(thin <= thick, nameof(after), thin, Measure.Film, "at most the film before, ", thick);
         return new(name, Way.Measured, thick, thin, 0, Difference);
     }
 

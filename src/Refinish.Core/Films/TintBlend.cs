@@ -51,8 +51,8 @@ public sealed record TintBlend
         double alone = Guard.Within(white, Bounds.Between(1e-4, 1, Measure.Percent), nameof(white));
         double first = Guard.Within(standard, bounds, nameof(standard));
         double second = Guard.Within(sample, bounds, nameof(sample));
-        Guard.Rule(first < alone, nameof(standard), first, Measure.Percent, "less than the white alone, " + Measure.Percent.Format(alone));
-        Guard.Rule(second < alone, nameof(sample), second, Measure.Percent, "less than the white alone, " + Measure.Percent.Format(alone));
+        Guard.Rule(first < alone, nameof(standard), first, Measure.Percent, "less than the white alone, ", alone);
+        Guard.Rule(second < alone, nameof(sample), second, Measure.Percent, "less than the white alone, ", alone);
         double below = HidingKernel.Ratio(alone);
         return Ratio.FromDecimalFractions((HidingKernel.Ratio(second) - below) / (HidingKernel.Ratio(first) - below));
     }

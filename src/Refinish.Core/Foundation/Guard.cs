@@ -151,6 +151,15 @@ internal static class Guard
         }
     }
 
+    /// <summary>The same against another measurement; the sentence is made only when the rule is broken.</summary>
+    public static void Rule(bool holds, string name, double si, Measure measure, string relation, double bound)
+    {
+        if (!holds)
+        {
+            Rule(false, name, si, measure, relation + measure.Format(bound));
+        }
+    }
+
     private static double Check<T>(double si, Bounds bounds, string name, T given)
         where T : struct, IFormattable =>
         bounds.Contains(si) ? si : throw Refused(si, bounds, name, given);

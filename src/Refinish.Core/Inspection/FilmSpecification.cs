@@ -19,7 +19,7 @@ public sealed record FilmSpecification
     {
         this.minimum = Guard.Within(minimum, Films, nameof(minimum));
         this.maximum = Guard.Within(maximum, Films, nameof(maximum));
-        Guard.Rule(this.maximum >= this.minimum, nameof(maximum), this.maximum, Measure.Film, "at least the minimum, " + Measure.Film.Format(this.minimum));
+        Guard.Rule(this.maximum >= this.minimum, nameof(maximum), this.maximum, Measure.Film, "at least the minimum, ", this.minimum);
         Source = Guard.NotNull(source, nameof(source));
     }
 

@@ -43,7 +43,7 @@ public sealed record GaugeAdjustment
         this.shim = Guard.Within(shim, Bounds.Positive(Measure.Film, 5e-3), nameof(shim));
         this.shimReadings = new(Guard.List(shimReadings, nameof(shimReadings), 1).Select(one => Guard.Within(one, Readings, nameof(shimReadings))));
         double mean = Mean(this.shimReadings);
-        Guard.Rule(mean > Mean(bare), nameof(shimReadings), mean, Measure.Film, "a mean above that of the bare surface, " + Measure.Film.Format(Mean(bare)));
+        Guard.Rule(mean > Mean(bare), nameof(shimReadings), mean, Measure.Film, "a mean above that of the bare surface, ", Mean(bare));
     }
 
     /// <summary>Mean reading on the bare surface.</summary>

@@ -24,7 +24,7 @@ public sealed record StepLag
         if (maximum is TimeSpan most)
         {
             Guard.Within(most, Times, nameof(maximum));
-            Guard.Rule(most >= minimum, nameof(maximum), most.TotalSeconds, Measure.Hours, "at least the minimum, " + Measure.Hours.Format(minimum.TotalSeconds));
+            Guard.Rule(most >= minimum, nameof(maximum), most.TotalSeconds, Measure.Hours, "at least the minimum, ", minimum.TotalSeconds);
         }
 
         Maximum = maximum;

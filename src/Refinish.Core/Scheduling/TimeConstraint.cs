@@ -41,7 +41,7 @@ public sealed record TimeConstraint
         if (maximum is TimeSpan most)
         {
             Guard.Within(most, Times, nameof(maximum));
-            Guard.Rule(minimum is null || most >= minimum, nameof(maximum), most.TotalSeconds, Measure.Hours, "at least the minimum, " + Measure.Hours.Format((minimum ?? most).TotalSeconds));
+            Guard.Rule(minimum is null || most >= minimum, nameof(maximum), most.TotalSeconds, Measure.Hours, "at least the minimum, ", (minimum ?? most).TotalSeconds);
         }
 
         Minimum = minimum;

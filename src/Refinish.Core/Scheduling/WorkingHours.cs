@@ -19,7 +19,7 @@ public sealed record WorkingHours
     {
         Guard.Within(from, Day, nameof(from));
         Guard.Within(until, Day, nameof(until));
-        Guard.Rule(until > from, nameof(until), until.TotalSeconds, Measure.Hours, "later than the start of work, " + Measure.Hours.Format(from.TotalSeconds));
+        Guard.Rule(until > from, nameof(until), until.TotalSeconds, Measure.Hours, "later than the start of work, ", from.TotalSeconds);
         From = from;
         Until = until;
     }

@@ -21,7 +21,7 @@ public sealed record Chip : Defect
     {
         this.diameter = Guard.Within(diameter, Bounds.Positive(Measure.Length, 0.1), nameof(diameter));
         this.depth = Guard.Within(depth, Bounds.Positive(Measure.Length), nameof(depth));
-        Guard.Rule(this.depth <= this.diameter / 2, nameof(depth), this.depth, Measure.Length, "at most half of diameter, " + Measure.Length.Format(this.diameter / 2));
+        Guard.Rule(this.depth <= this.diameter / 2, nameof(depth), this.depth, Measure.Length, "at most half of diameter, ", this.diameter / 2);
     }
 
     /// <summary>Across the mouth.</summary>

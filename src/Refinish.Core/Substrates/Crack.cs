@@ -26,7 +26,7 @@ public sealed record Crack : Defect
         this.length = Guard.Within(length, Bounds.Positive(Measure.Length, 5), nameof(length));
         this.width = Guard.Within(width, Bounds.Positive(Measure.Length, 0.05), nameof(width));
         this.depth = Guard.Within(depth, Bounds.Positive(Measure.Length, 0.05), nameof(depth));
-        Guard.Rule(this.width <= this.length, nameof(width), this.width, Measure.Length, "at most length, " + Measure.Length.Format(this.length));
+        Guard.Rule(this.width <= this.length, nameof(width), this.width, Measure.Length, "at most length, ", this.length);
         MovesUnderLoad = movesUnderLoad;
         Profile = Guard.Defined(profile, nameof(profile));
     }

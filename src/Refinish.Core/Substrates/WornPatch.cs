@@ -26,8 +26,8 @@ public sealed record WornPatch : Defect
         this.width = Guard.Within(width, Bounds.Positive(Measure.Length), nameof(width));
         this.depth = Guard.Within(depth, Bounds.Positive(Measure.Length), nameof(depth));
         Profile = Guard.Defined(profile, nameof(profile));
-        Guard.Rule(this.width <= this.length, nameof(width), this.width, Measure.Length, "at most length, " + Measure.Length.Format(this.length));
-        Guard.Rule(this.depth <= this.width / 2, nameof(depth), this.depth, Measure.Length, "at most half of width, " + Measure.Length.Format(this.width / 2));
+        Guard.Rule(this.width <= this.length, nameof(width), this.width, Measure.Length, "at most length, ", this.length);
+        Guard.Rule(this.depth <= this.width / 2, nameof(depth), this.depth, Measure.Length, "at most half of width, ", this.width / 2);
     }
 
     /// <summary>Longer extent.</summary>
