@@ -1,3 +1,4 @@
+using System;
 using System.Collections.Generic;
 using System.Globalization;
 using UnitsNet;
@@ -35,7 +36,7 @@ public sealed record StrokeOverlap
     /// <param name="gun">How much leaves the gun and how much of it lands.</param>
     /// <param name="pattern">The fan.</param>
     /// <param name="settings">How the gun is led; the trigger lead does not matter far from the edges.</param>
-    /// <exception cref="System.ArgumentNullException">An argument is missing.</exception>
+    /// <exception cref="ArgumentNullException">An argument is missing.</exception>
     public StrokeOverlap(SprayGun gun, FanPattern pattern, StrokeSettings settings)
     {
         Gun = Guard.NotNull(gun, nameof(gun));
@@ -74,13 +75,13 @@ public sealed record StrokeOverlap
     public Ratio Variation => Ratio.FromDecimalFractions(Cv);
 
     /// <summary>Standard deviation over mean of two equal coats crossed at right angles.</summary>
-    public Ratio CrossedVariation => Ratio.FromDecimalFractions(Cv / System.Math.Sqrt(2));
+    public Ratio CrossedVariation => Ratio.FromDecimalFractions(Cv / Math.Sqrt(2));
 
     private double Mean => Gun.FluidRate.CubicMetersPerSecond * Gun.TransferEfficiency.DecimalFractions / (Settings.SpeedSi * spacing);
 
     private double Highest => Pattern.Shape switch
     {
-        FanPatternShape.Uniform => System.Math.Ceiling((1 / share) - StrokeOverlapKernel.Whole) * share,
+        FanPatternShape.Uniform => Math.Ceiling((1 / share) - StrokeOverlapKernel.Whole) * share,
         FanPatternShape.Gaussian => StrokeOverlapKernel.GaussianExtreme(share, true),
         _ => At(StrokeOverlapKernel.BetaExtremeAt(share, Pattern.Exponent, true)),
     };
@@ -94,7 +95,7 @@ public sealed record StrokeOverlap
 
     private double Cv => Pattern.Shape switch
     {
-        FanPatternShape.Uniform => System.Math.Sqrt(StrokeOverlapKernel.Rest(share) * System.Math.Max(0, 1 - StrokeOverlapKernel.Rest(share))) * share,
+        FanPatternShape.Uniform => Math.Sqrt(StrokeOverlapKernel.Rest(share) * Math.Max(0, 1 - StrokeOverlapKernel.Rest(share))) * share,
         FanPatternShape.Gaussian => StrokeOverlapKernel.GaussianVariation(share),
         _ => StrokeOverlapKernel.BetaVariation(share, Pattern.Exponent),
     };
@@ -119,7 +120,7 @@ public sealed record StrokeOverlap
         WorkingStep most = new("thickest over mean", "r_max", high, Highest, Measure.Percent, source);
         WorkingStep least = new("thinnest over mean", "r_min", low, Lowest, Measure.Percent, source);
         WorkingStep cv = new("standard deviation over mean", "CV", variation, Cv, Measure.Percent, source);
-        WorkingStep crossed = new("the same for two coats crossed", "CV_x", cv.Result() / Expression.Sqrt(2), Cv / System.Math.Sqrt(2), Measure.Percent, Crossed);
+        WorkingStep crossed = new("the same for two coats crossed", "CV_x", cv.Result() / Expression.Sqrt(2), Cv / Math.Sqrt(2), Measure.Percent, Crossed);
         return new Workings("Parallel strokes over a flat panel", [fan, distance, mean, widths, most, least, cv, crossed]);
     }
 
