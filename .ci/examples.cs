@@ -15,6 +15,15 @@ Dictionary<string, string> examples = XDocument.Load(args[0]).Descendants("membe
     .Where(member => member.Element("example")?.Element("code") is not null)
     .ToDictionary(member => (string)member.Attribute("name")!, member => member.Element("example")!.Element("code")!.Value);
 
+// "the tub of RecessedBathtubMeasurements": an example may go on from another type's.
+string Whole(string code)
+{
+    Match of = Regex.Match(code, @"// the \w[\w -]* of (?<type>\w+)");
+    return of.Success && examples.FirstOrDefault(other => other.Key.EndsWith("." + of.Groups["type"].Value, StringComparison.Ordinal)).Value is string before
+        ? Whole(before) + "\n" + code
+        : code;
+}
+
 StringBuilder program = new();
 program.AppendLine("using System; using System.Collections.Generic; using System.IO; using System.Linq; using System.Threading; using UnitsNet; using Refinish;");
 foreach (string room in examples.Keys.Select(name => name[2..].Split('.')).Where(parts => parts.Length > 2).Select(parts => parts[1]).Distinct().Order())
@@ -28,15 +37,7 @@ int number = 0;
 int held = 0;
 foreach ((string name, string code) in examples.OrderBy(example => example.Key, StringComparer.Ordinal))
 {
-    string body = code;
-
-    // "the tub of RecessedBathtubMeasurements": an example may go on from the one of its measurements.
-    Match of = Regex.Match(body, @"// the \w[\w -]* of (?<type>\w+)");
-    if (of.Success && examples.FirstOrDefault(other => other.Key.EndsWith("." + of.Groups["type"].Value, StringComparison.Ordinal)).Value is string tape)
-    {
-        body = tape + "\n" + body;
-    }
-
+    string body = Whole(code);
     methods.AppendLine("    // " + name).AppendLine("    private static void Example" + number + "()").AppendLine("    {");
     foreach (string line in body.Split('\n'))
     {

@@ -13,9 +13,8 @@ namespace Refinish.Films;
 /// in the middle of the time in which the fan is over it, cannot be seen. See docs/spray-build.md for what the model leaves out.
 /// </remarks>
 /// <example><code>
-/// FilmMap map = plan.SprayOnto(tub.Tessellate(Length.FromMillimeters(1)), Length.FromMillimeters(15), limits);
-/// double thin = map.Whole.UnderMinimum.Percent;
-/// using FileStream file = File.Create("film.ply");
+/// double thin = map.Whole.UnderMinimum.Percent;     // the map of StrokePlan
+/// using MemoryStream file = new();
 /// map.WritePly(file);
 /// </code></example>
 public sealed class FilmMap

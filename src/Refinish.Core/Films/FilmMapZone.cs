@@ -7,9 +7,9 @@ namespace Refinish.Films;
 
 /// <summary>How thick and how even the wet film is on one zone of a fixture, or on the whole of it; every triangle counts by its area.</summary>
 /// <example><code>
-/// foreach (FilmMapZone zone in map.Zones)
+/// foreach (FilmMapZone zone in map.Zones)           // the map of StrokePlan
 /// {
-///     string line = zone.ToString();   // "Floor: 71.4 µm wet on the mean, 60.1 µm to 92.3 µm, CV 9.2 %, 0 % under, 0 % over"
+///     string line = zone.ToString();
 /// }
 /// </code></example>
 public sealed record FilmMapZone

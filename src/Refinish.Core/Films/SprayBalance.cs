@@ -9,7 +9,7 @@ namespace Refinish.Films;
 /// Landed is the sum of film times area over the triangles, passed by is the rest. Volatile matter is not taken off: the film is as wet as the coating in the cup.
 /// </remarks>
 /// <example><code>
-/// SprayBalance balance = map.Balance;
+/// SprayBalance balance = map.Balance;               // the map of StrokePlan
 /// double share = balance.Landed.Milliliters / balance.Sprayed.Milliliters;
 /// </code></example>
 public sealed record SprayBalance

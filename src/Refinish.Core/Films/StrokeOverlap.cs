@@ -15,9 +15,9 @@ namespace Refinish.Films;
 /// Source: mean by conservation of volume, Gaussian by Poisson summation, the others piece by piece (derived); the Gaussian is taken whole, not cut off.
 /// </remarks>
 /// <example><code>
-/// StrokeOverlap wall = new(gun, fan, hand);       // 180 mL/min, 65 % lands, 25.4 cm at 45.72 cm/s, 50 % overlap
-/// double wet = wall.MeanWetFilm.Micrometers;      // 33.6
-/// double uneven = wall.Variation.Percent;         // 11.2 for a parabola
+/// StrokeOverlap wall = new(gun, fan, hand);         // the gun of StrokePlan
+/// double wet = wall.MeanWetFilm.Micrometers;        // 33.6
+/// double uneven = wall.Variation.Percent;           // 11.2 for a parabola
 /// </code></example>
 public sealed record StrokeOverlap
 {

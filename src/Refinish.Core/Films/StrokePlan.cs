@@ -9,8 +9,20 @@ namespace Refinish.Films;
 
 /// <summary>Strokes of one gun in their order, and the film they leave on a fixture.</summary>
 /// <example><code>
+/// SprayGun gun = new() { FluidRate = VolumeFlow.FromMillilitersPerMinute(180), TransferEfficiency = Ratio.FromPercent(65) };
+/// FanPattern fan = FanPattern.Beta(Length.FromCentimeters(25.4), Length.FromCentimeters(6), Length.FromCentimeters(20), 2);
+/// StrokeSettings hand = new()
+/// {
+///     Distance = Length.FromCentimeters(20), Speed = Speed.FromCentimetersPerSecond(45.72),
+///     Overlap = Ratio.FromPercent(50), TriggerLead = Length.FromCentimeters(5),
+/// };
+/// TriangleMesh board = new(
+///     [new(0, 0, 0), new(1.2, 0, 0), new(1.2, 0.6, 0), new(0, 0.6, 0)],
+///     [new(0, 1, 2, FixtureZoneKind.Top), new(0, 2, 3, FixtureZoneKind.Top)]);
+/// SprayFilmLimits limits = new(Length.FromMicrometers(20), Length.FromMicrometers(125));
 /// StrokePlan plan = StrokePlan.OverPanel(gun, fan, hand, Length.FromMeters(1.2), Length.FromMeters(0.6));
-/// FilmMap map = plan.SprayOnto(panel.Tessellate(Length.FromMillimeters(1)), Length.FromMillimeters(10), limits);
+/// FilmMap map = plan.SprayOnto(board, Length.FromMillimeters(20), limits);
+/// double mean = map.Whole.Mean.Micrometers;
 /// </code></example>
 public sealed record StrokePlan
 {

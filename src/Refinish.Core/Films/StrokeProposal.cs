@@ -10,8 +10,7 @@ namespace Refinish.Films;
 /// Which way is best is found by trying them all. A person with a good eye may do better with a gun turned in the hand; a proposal is a start, to be proved on a test panel.
 /// </remarks>
 /// <example><code>
-/// StrokeProposal proposal = search.Propose(tub.Tessellate(Length.FromMillimeters(1)), limits);
-/// bool everywhere = proposal.Shortfalls.Count == 0;
+/// bool everywhere = proposal.Shortfalls.Count == 0; // the proposal of StrokeSearch
 /// </code></example>
 public sealed class StrokeProposal
 {

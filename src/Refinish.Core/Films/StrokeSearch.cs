@@ -16,13 +16,13 @@ namespace Refinish.Films;
 /// Source: derived; the ways tried are invented defaults.
 /// </remarks>
 /// <example><code>
-/// StrokeSearch search = new()
+/// StrokeSearch search = new()                       // the gun of StrokePlan
 /// {
 ///     Gun = gun, Pattern = fan, Hand = hand,
 ///     SlowestSpeed = Speed.FromCentimetersPerSecond(15), FastestSpeed = Speed.FromCentimetersPerSecond(90),
-///     LongestEdge = Length.FromMillimeters(20),
+///     LongestEdge = Length.FromMillimeters(40),
 /// };
-/// StrokeProposal proposal = search.Propose(tub.Tessellate(Length.FromMillimeters(1)), limits);
+/// StrokeProposal proposal = search.Propose(board, limits);
 /// </code></example>
 public sealed record StrokeSearch
 {

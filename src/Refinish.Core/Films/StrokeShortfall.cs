@@ -6,9 +6,9 @@ namespace Refinish.Films;
 
 /// <summary>Where the least film cannot be reached, or was given up, and why.</summary>
 /// <example><code>
-/// foreach (StrokeShortfall place in proposal.Shortfalls)
+/// foreach (StrokeShortfall place in proposal.Shortfalls)   // the proposal of StrokeSearch
 /// {
-///     string line = place.ToString();   // "Wall, 12 cm² about (1450 mm, 90 mm, 20 mm): no stroke reaches it"
+///     string line = place.ToString();
 /// }
 /// </code></example>
 public sealed record StrokeShortfall

@@ -6,9 +6,9 @@ namespace Refinish.Films;
 
 /// <summary>One side of a fixture in a proposal: which, with how many strokes, how fast.</summary>
 /// <example><code>
-/// foreach (StrokeSide side in proposal.Sides)
+/// foreach (StrokeSide side in proposal.Sides)       // the proposal of StrokeSearch
 /// {
-///     string line = side.ToString();   // "Wall, facing 90°: 4 strokes at 38.2 cm/s, 31.5 mL"
+///     string line = side.ToString();
 /// }
 /// </code></example>
 public sealed record StrokeSide
