@@ -32,6 +32,11 @@ internal static class AirSheet
         Needed(paper, "To keep the vapour at a quarter of its lower flammable limit, as sprayed and dried here", air.AirflowForFlammableLimit, delivered);
         Needed(paper, "The same if all of a coat's solvent came off while it is sprayed", air.SteadyAirflowForFlammableLimit, delivered);
         Needed(paper, "To bring the exposure indices below to one by air alone", air.AirflowForExposureIndex, delivered);
+        if (plan.FlammableAirflow is { } bound)
+        {
+            paper.Line(bound.Sentence(paper.System), 2, "· ");
+        }
+
         foreach (LimitComparison comparison in new[] { air.FlammableLimit, air.FlammableDesignLine, air.AdditiveLimit, air.StrictestLimit, air.ShortTermLimit })
         {
             paper.Line(comparison.Sentence(paper.System), 2, "· ");
@@ -61,6 +66,9 @@ internal static class AirSheet
             paper.Line(screen.Comparison.Sentence(paper.System), 2, "· ");
         }
 
+        paper.Line(air.TimeToReEntry() is { } wait
+            ? "By this model the mixture index is down to a tenth (an invented criterion) " + Paper.Span(wait) + " after the last coat. A film gives off its last solvent more slowly: nobody but workers comes in before the safety data sheets allow it, at least overnight. Smell does not tell."
+            : "When others may come back cannot be judged here: the safety data sheets decide, at least overnight. Smell does not tell.");
         paper.Line("Without an airflow for everyone's lungs, people at work are protected by their respirator programme, not by this fan.");
     }
 

@@ -155,15 +155,12 @@ public sealed record CureForecast
         [
             new(
                 "lowest temperature for cure", lowest, least, LimitSense.AtLeast, Measure.Temperature, times.Source,
-                lowest >= least ? null : "Warm to " + Both(least) + " and keep it there."),
+                lowest >= least ? null : "Warm to " + Measure.Temperature.FormatBoth(least) + " and keep it there."),
             new(
                 "highest temperature for cure", highest, most, LimitSense.AtMost, Measure.Temperature, times.Source,
-                highest <= most ? null : "Cool to " + Both(most) + "."),
+                highest <= most ? null : "Cool to " + Measure.Temperature.FormatBoth(most) + "."),
         ];
     }
-
-    private static string Both(double kelvins) =>
-        Measure.Temperature.Format(kelvins, DisplayUnits.Si, 3) + " (" + Measure.Temperature.Format(kelvins, DisplayUnits.UsCustomary, 3) + ")";
 
     private TimeSpan? Shifted(TimeSpan? reference) =>
         IsAvailable && reference is TimeSpan time ? Durations.FromSeconds(time.TotalSeconds / Factor) : null;

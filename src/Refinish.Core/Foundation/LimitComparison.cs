@@ -5,7 +5,7 @@ namespace Refinish;
 /// A missing value or a missing limit gives <see cref="ComparisonOutcome.CannotBeJudged"/>, never a pass.
 /// </summary>
 /// <example><code>
-/// LimitComparison spread = new("surface above dew point", 4.2, 3.0, LimitSense.AtLeast, Measure.TemperatureDifference, Source.Published("ISO 8502-4", "clause 6"));
+/// LimitComparison spread = new("surface above dew point", 4.2, 3.0, LimitSense.AtLeast, Measure.TemperatureDifference, Source.Supplied("product data sheet"));
 /// double? margin = spread.Margin;   // 1.2 K on the allowed side
 /// </code></example>
 public sealed record LimitComparison

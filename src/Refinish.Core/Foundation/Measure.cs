@@ -285,6 +285,9 @@ public sealed class Measure : IEquatable<Measure>
     /// <returns>Text such as <c>film thickness in µm</c>.</returns>
     public override string ToString() => si.Symbol.Length == 0 ? Kind : Kind + " in " + si.Symbol;
 
+    /// <summary>In both systems, for a remedy that is a sentence and cannot know its reader's units.</summary>
+    internal string FormatBoth(double si) => Format(si, DisplayUnits.Si, 3) + " (" + Format(si, DisplayUnits.UsCustomary, 3) + ")";
+
     internal string FormatNumber(double value, DisplayUnits system, int figures = 6)
     {
         double shown = Shown(value, system);

@@ -51,8 +51,8 @@ public sealed class BathroomPlan
                 IsocyanateScreens = new ValueList<IsocyanateScreen>(ScreensOf(job, Coats));
                 if (steps!.Missing.Count == 0)
                 {
-                    Price = new PriceEstimate(job.Prices, RequestOf(planned));
-                    NetByFixture = ByFixture(planned);
+                    Price = new PriceEstimate(job.Prices, PlanPricing.Request(this, planned, steps));
+                    NetByFixture = PlanPricing.ByFixture(this, planned);
                     Comparison = CompareWithReplacing();
                 }
             }
@@ -88,6 +88,19 @@ public sealed class BathroomPlan
 
     /// <summary>The air of the room over the coats; <see langword="null"/> without a schedule, or when nothing evaporates.</summary>
     public AirStudy? Air { get; }
+
+    /// <summary>
+    /// What the exhaust really moves, held against what keeps the vapour at a quarter of its lower flammable limit if all of a coat's solvent came off
+    /// while it is sprayed: the careful bound, which does not rest on how fast the film dries; <see langword="null"/> without an air study.
+    /// </summary>
+    public LimitComparison? FlammableAirflow => Air is null ? null : new LimitComparison(
+        "airflow really moved, against all solvent coming off while spraying",
+        Job.Site.Exhaust.EffectiveFlow.CubicMetersPerSecond,
+        Air.SteadyAirflowForFlammableLimit?.CubicMetersPerSecond,
+        LimitSense.AtLeast,
+        Measure.Airflow,
+        Air.FlammableLimit.Source,
+        "A stronger exhaust with its make-up air, a slower gun, or fewer fixtures at a time.");
 
     /// <summary>Isocyanate mist of each coat that has any, where the site gives an airborne fraction; empty otherwise, which is not a pass.</summary>
     public IReadOnlyList<IsocyanateScreen> IsocyanateScreens { get; } = ValueList<IsocyanateScreen>.Empty;
@@ -228,68 +241,6 @@ public sealed class BathroomPlan
             : IsocyanateScreens.Select(screen => screen.Comparison).Distinct();
         return mist.Concat(vapour).Where(comparison => comparison.Outcome != ComparisonOutcome.Within)
             .OrderBy(comparison => comparison.Outcome == ComparisonOutcome.Beyond ? 0 : 1);
-    }
-
-    private EstimateRequest RequestOf(FixturePlan[] planned)
-    {
-        List<LabourTask> tasks = [];
-        int trips = Schedule!.Steps.Where(step => step.Step.IsAttended).SelectMany(step => step.Pieces).Select(piece => piece.Start.Date).Distinct().Count();
-        if (JobSteps.Find(Job, LabourStandards.Travel) is LabourStandard travel)
-        {
-            tasks.Add(new LabourTask(travel, units: trips));
-        }
-
-        tasks.AddRange(steps!.TasksTogether());
-        return new EstimateRequest
-        {
-            Labour = new LabourEstimate(tasks, Job.Difficulty),
-            Materials = MaterialsOf(planned),
-            Fixtures = planned.Length,
-            Trips = trips,
-            Options = Job.Options,
-            WarrantyReserve = ReserveForAll,
-        };
-    }
-
-    private List<MaterialNeed> MaterialsOf(FixturePlan[] planned)
-    {
-        List<MaterialNeed> needs = [];
-        foreach (CoatPlan coat in Coats)
-        {
-            double product = coat.Cups.Sum(cup => cup.LineAfterHardener.CubicMeters);
-            needs.Add(new MaterialNeed(coat.Layer.Product.Name, Volume.FromCubicMeters(product)));
-            if (coat.Layer.Product.Reducer is CoatingComponent reducer && coat.Layer.Reducer.DecimalFractions > 0)
-            {
-                needs.Add(new MaterialNeed(reducer.Name, Volume.FromCubicMeters(coat.Cups.Sum(cup => cup.ReducerVolume.CubicMeters))));
-            }
-        }
-
-        needs.AddRange(Promoters.Select(wipe => new MaterialNeed(wipe.Promoter.Name, wipe.Volume)));
-        double filler = planned.Sum(fixture => fixture.Filler.Volume.CubicMeters);
-        if (filler > 0)
-        {
-            needs.Add(new MaterialNeed(Job.Filler.Product.Name, Volume.FromCubicMeters(filler)));
-        }
-
-        needs.AddRange(planned.SelectMany(fixture => DefectMaterials.For(fixture.Job.Survey.Defects, fixture.CoatedArea, Job.DefectMaterials)));
-        return needs;
-    }
-
-    private PriceByFixture? ByFixture(FixturePlan[] planned)
-    {
-        if (Price is not { Net: decimal net, Cost: decimal cost } || cost <= 0)
-        {
-            return null;
-        }
-
-        decimal rate = Price.BurdenedRate;
-        FixtureCost[] own = [.. planned.Select(fixture =>
-        {
-            double hours = new LabourEstimate(LabourStandards.ForDefects(fixture.Job.Survey.Defects, Job.Labour), Job.Difficulty).Hours.TotalHours;
-            decimal repairs = Math.Round((decimal)hours * rate, 2, MidpointRounding.AwayFromZero);
-            return new FixtureCost(fixture.Job.Name, repairs + (Job.Prices.ConsumablesPerFixture ?? 0), fixture.CoatedArea.SquareMeters);
-        })];
-        return new PriceByFixture(net, own, Math.Max(0, cost - own.Sum(fixture => fixture.OwnCost)));
     }
 
     private RefinishOrReplace? CompareWithReplacing()

@@ -90,7 +90,7 @@ public sealed record Handover
     [
         new(
             Hazard.SolventVapour,
-            "The coating gives off vapour while it cures: air the room, and keep children, animals and people with asthma out until the smell is gone.",
+            "The coating gives off vapour while it cures: air the room, and keep children, pregnant women, animals and people with asthma out for as long as its safety data sheet says, at least overnight. Smell does not tell when it is over.",
             "the coating's safety data sheet",
             Source.CommonPractice("solvent and unreacted hardener leave a film for days")),
         new(
@@ -131,7 +131,7 @@ public sealed record Handover
         string hot = system is DisplayUnits one ? Measure.Temperature.Format(333.15, one, 3) : "60 °C (140 °F)";
         yield return "No water on the surface before the hour above; nothing set down on it before full cure.";
         yield return "Clean with a soft cloth and a mild liquid; no abrasive powder, pads or acid drain cleaner, and no bleach left standing.";
-        yield return "No suction mats or suction feet; let bath water cool below " + hot + " before it stands.";
+        yield return "No suction mats or suction feet; no water hotter than " + hot + " on the surface; water that hot scalds skin in seconds, so let a bath cool far below it.";
         yield return "Mend dripping taps at once and report a chip or a lifting edge before water gets under it.";
     }
 

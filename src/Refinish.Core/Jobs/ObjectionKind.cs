@@ -21,7 +21,7 @@ public enum ObjectionKind
     /// <summary>A labour standard is missing, so hours and price cannot be given.</summary>
     Labour,
 
-    /// <summary>The vapour is beyond a quarter of its lower flammable limit, or that cannot be judged.</summary>
+    /// <summary>The vapour is beyond a quarter of its lower flammable limit, the exhaust moves less than the careful bound asks for, or that cannot be judged.</summary>
     Flammability,
 
     /// <summary>The price book lacks a rate or a kit.</summary>

@@ -35,13 +35,9 @@ internal static class PlanObjections
         return window.Concat(times).Concat(batches);
     }
 
-    private static IEnumerable<PlanObjection> OfAir(BathroomPlan plan)
-    {
-        if (plan.Air is not null && IsOff(plan.Air.FlammableLimit))
-        {
-            yield return new PlanObjection(ObjectionKind.Flammability, "air of the room", plan.Air.FlammableLimit);
-        }
-    }
+    private static IEnumerable<PlanObjection> OfAir(BathroomPlan plan) =>
+        new[] { plan.Air?.FlammableLimit, plan.FlammableAirflow }.OfType<LimitComparison>().Where(IsOff)
+            .Select(comparison => new PlanObjection(ObjectionKind.Flammability, "air of the room", comparison));
 
     private static bool IsOff(LimitComparison comparison) => comparison.Outcome != ComparisonOutcome.Within;
 }

@@ -61,16 +61,18 @@ public class FlowTests
         const int Steps = 4000;
         double h = flow.Film.Meters;
         double drive = 1100 * 9.80665 * Math.Sin(Math.PI / 3);
+        double sheared = Math.Max(0, h - (yield / drive)); // above the yield plane the film rides along as a plug
         double speed = 0;
         double flux = 0;
         for (int i = 0; i < Steps; i++)
         {
-            double y = (i + 0.5) * h / Steps;
-            double excess = Math.Max(0, (drive * (h - y)) - yield);
-            double rate = Math.Pow(excess / 0.3, 1 / index) * h / Steps;
-            flux += (speed + (rate / 2)) * h / Steps;
+            double y = (i + 0.5) * sheared / Steps;
+            double rate = Math.Pow(Math.Max(0, (drive * (h - y)) - yield) / 0.3, 1 / index) * sheared / Steps;
+            flux += (speed + (rate / 2)) * sheared / Steps;
             speed += rate;
         }
+
+        flux += speed * (h - sheared);
 
         Numbers.Near(speed, flow.SurfaceSpeed.MetersPerSecond, 2e-4 * speed);
         Numbers.Near(flux, flow.FlowPerWidth, 2e-4 * flux);

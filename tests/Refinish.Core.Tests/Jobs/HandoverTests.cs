@@ -131,9 +131,9 @@ public class HandoverTests
         Assert.True(cold.CoatingReady > warm.CoatingReady);
         string sheet = warm.ToText(DisplayUnits.Si);
         Assert.Contains("coating, at 20 °C on the surface", sheet, StringComparison.Ordinal);
-        Assert.Contains("below 60 °C before", sheet, StringComparison.Ordinal);
+        Assert.Contains("no water hotter than 60 °C on the surface", sheet, StringComparison.Ordinal);
         Assert.Contains("coating, at 68 °F on the surface", warm.ToText(DisplayUnits.UsCustomary), StringComparison.Ordinal);
-        Assert.Contains("below 140 °F before", warm.ToText(DisplayUnits.UsCustomary), StringComparison.Ordinal);
+        Assert.Contains("no water hotter than 140 °F on the surface", warm.ToText(DisplayUnits.UsCustomary), StringComparison.Ordinal);
         foreach (string line in (IEnumerable<string>)[.. warm.Covers, .. warm.Exclusions, .. warm.Record, .. warm.Cautions.Select(caution => caution.Sentence)])
         {
             Assert.Contains(line, sheet, StringComparison.Ordinal);
