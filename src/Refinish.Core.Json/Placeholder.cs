@@ -1,0 +1,3 @@
+namespace Refinish.Json;
+
+internal static class Placeholder;

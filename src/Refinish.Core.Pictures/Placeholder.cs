@@ -1,0 +1,3 @@
+namespace Refinish.Pictures;
+
+internal static class Placeholder;
