@@ -18,7 +18,7 @@ internal sealed class BlueprintPainter
     private readonly Page page;
     private readonly Blueprint blueprint;
     private readonly Func<FixtureZoneKind, char?> letter;
-    private readonly Dictionary<string, int> numbers;
+    private readonly Dictionary<string, int> numbers = [];
     private double scale;
 
     private BlueprintPainter(Page page, Blueprint blueprint, Func<FixtureZoneKind, char?> letter)
@@ -26,13 +26,9 @@ internal sealed class BlueprintPainter
         this.page = page;
         this.blueprint = blueprint;
         this.letter = letter;
-        numbers = [];
         foreach (string words in blueprint.Views.SelectMany(view => view.Points).Select(point => point.Words))
         {
-            if (!numbers.ContainsKey(words))
-            {
-                numbers.Add(words, numbers.Count + 1);
-            }
+            NumberOf(words);
         }
     }
 
@@ -105,6 +101,17 @@ internal sealed class BlueprintPainter
         return scale;
     }
 
+    // One number for what is said in the same words.
+    private int NumberOf(string words)
+    {
+        if (!numbers.TryGetValue(words, out int number))
+        {
+            numbers.Add(words, number = numbers.Count + 1);
+        }
+
+        return number;
+    }
+
     private List<Frame> Frames() => [.. blueprint.Views.Select(view => new Frame(view, scale, page.Units))];
 
     private void Draw(Frame frame, double x, double y, double above)
@@ -113,7 +120,7 @@ internal sealed class BlueprintPainter
         View view = frame.View;
         double left = x + frame.Left;
         double top = y + Head + above;
-        sheet.Text(left, y + 8, TextWidths.Shortened(view.Name, Page.Small, Math.Max(page.Right - left, 40), bold: true), Ink.Line, Page.Small, bold: true);
+        sheet.Text(left, y + 8, TextWidths.Shortened(view.Name, Page.Small, Math.Max(Math.Min(x + frame.Width + Gap - 6, page.Right) - left, 40), bold: true), Ink.Line, Page.Small, bold: true);
         ScreenPoint At(DataPoint point) => new(left + (point.X * scale), top + (point.Y * scale));
         foreach (Outline outline in view.Outlines)
         {
@@ -150,10 +157,10 @@ internal sealed class BlueprintPainter
             ScreenPoint number = Free(spot, direction, 24, Mark + 1, taken);
             double dx = number.X - spot.X;
             double dy = number.Y - spot.Y;
-            double away = Math.Sqrt((dx * dx) + (dy * dy));
+            double away = Math.Max(1e-9, Math.Sqrt((dx * dx) + (dy * dy)));
             sheet.Line(spot.X, spot.Y, number.X - (dx / away * Mark), number.Y - (dy / away * Mark), Ink.Note);
             sheet.Circle(spot.X, spot.Y, 2, Ink.Note, OxyColors.Transparent);
-            NumberMark(sheet, number.X, number.Y, numbers[words]);
+            NumberMark(sheet, number.X, number.Y, NumberOf(words));
         }
     }
 
@@ -236,7 +243,11 @@ internal sealed class BlueprintPainter
         labels.Add(() =>
         {
             // The line is broken where its label stands.
-            if (across)
+            if (placed.IsNumbered)
+            {
+                NumberMark(sheet, line, middle, NumberOf(placed.Text.Replace('\u00A0', ' ')));
+            }
+            else if (across)
             {
                 sheet.Rectangle(middle - half - 3, line - 8, (2 * half) + 6, 16, Ink.Paper, OxyColors.Transparent);
                 sheet.Text(middle, line, placed.Text, Ink.Line, Page.Small, HorizontalAlignment.Center);
