@@ -29,6 +29,7 @@ public sealed class AirPicture : Picture
 {
     private const string Heading = "Vapour in the room";
     private const int Samples = 240;
+    private static readonly double[] SecondsAfterStart = [0, 1, 5, 20, 60];
     private readonly AirStudy? study;
     private readonly BathroomPlan? plan;
 
@@ -59,7 +60,7 @@ public sealed class AirPicture : Picture
             return "The air was not studied, which is no all-clear. " + string.Join(" ", Objections.Of(plan, units, hasResult: false));
         }
 
-        return string.Join(" ", Fire(study).Concat(Worst(study).Select(exposure => exposure.Comparison)).Select(comparison => comparison.Sentence(units) + ".").Distinct())
+        return string.Join(" ", Fire(study).Concat(Worst(study).Select(exposure => exposure.Comparison)).Concat(Others(study)).Select(comparison => comparison.Sentence(units) + ".").Distinct())
             + " " + AirCautions.BreathingZone.Sentence + " Decided by: " + AirCautions.BreathingZone.DecidedBy + "."
             + string.Concat(Objections.Of(plan, units, hasResult: true).Select(line => " " + line));
     }
@@ -79,15 +80,24 @@ public sealed class AirPicture : Picture
 
         page.Note(
             "Room of " + Measure.RoomVolume.Format(study.Room.Volume.CubicMeters, page.Units, 3) + ", " + Measure.Airflow.Format(study.FreshAirFlow.CubicMetersPerSecond, page.Units, 3)
-            + " of air that counts as fresh. Shaded and numbered: what is being sprayed or wiped on.");
+            + " of air that counts as fresh. Shaded, while it is sprayed or wiped on: "
+            + string.Join("; ", study.Emissions.OrderBy(emission => emission.Start).Select((emission, i) => Figures.Fixed(i + 1, 0) + " " + emission.Name)) + ".");
         double end = End(study);
         Flammable(page, study, end);
         Exposed(page, study, end);
         page.Y += 4;
-        string sprays = string.Join("; ", study.Emissions.OrderBy(emission => emission.Start).Select((emission, i) => Figures.Fixed(i + 1, 0) + " " + emission.Name));
-        page.Note(sprays + ".");
-        page.Y += 2;
-        foreach (Caution caution in study.Cautions.Except(AirCautions.ForSpraying).Concat([AirCautions.BreathingZone]).Distinct())
+        LimitComparison[] others = [.. Others(study)];
+        if (others.Length > 0)
+        {
+            page.SubHeading("Further: beyond a limit, or not to be judged");
+            foreach (LimitComparison comparison in others)
+            {
+                Verdict(page, comparison);
+            }
+        }
+
+        IEnumerable<Caution> cautions = study.Cautions.Except(AirCautions.ForSpraying).Concat(plan is { IsocyanateScreens.Count: > 0 } ? [AirCautions.SuppliedAir, AirCautions.BreathingZone] : [AirCautions.BreathingZone]);
+        foreach (Caution caution in cautions.Distinct())
         {
             page.Warning(caution.Sentence + " Decided by: " + caution.DecidedBy + ".");
         }
@@ -105,6 +115,12 @@ public sealed class AirPicture : Picture
             .FirstOrDefault() ?? study.Substances.OrderByDescending(substance => substance.Peak.DecimalFractions).First().Solvent;
         return study.Exposure.Where(exposure => exposure.Solvent.CasNumber == worst.CasNumber);
     }
+
+    // What else is not within its limit: mist of isocyanates and the other substances.
+    private IEnumerable<LimitComparison> Others(AirStudy study) =>
+        (plan?.Protection ?? study.Exposure.Select(exposure => exposure.Comparison))
+            .Where(comparison => comparison.Outcome != ComparisonOutcome.Within)
+            .Except(Worst(study).Select(exposure => exposure.Comparison));
 
     // Until all vapour is down to a fiftieth of its peak, at least an hour and at most half a day after the last coat.
     private static double End(AirStudy study)
@@ -124,7 +140,7 @@ public sealed class AirPicture : Picture
     // Close together where a spray begins: from next to nothing the curve rises steeply.
     private static IEnumerable<double> Times(AirStudy study, double end) =>
         Enumerable.Range(0, Samples + 1).Select(i => end * i / Samples)
-            .Concat(study.Emissions.SelectMany(emission => new[] { 0, 1, 5, 20, 60 }.Select(seconds => emission.Start.TotalHours + (seconds / 3600.0)).Concat([emission.End.TotalHours])))
+            .Concat(study.Emissions.SelectMany(emission => SecondsAfterStart.Select(seconds => emission.Start.TotalHours + (seconds / 3600)).Concat([emission.End.TotalHours])))
             .Concat(study.Substances.Select(substance => substance.PeakAt?.TotalHours ?? 0))
             .Concat([study.PeakFlammableAt?.TotalHours ?? 0])
             .Where(hours => hours <= end)

@@ -112,7 +112,7 @@ public sealed class CurePicture : Picture
     private static IEnumerable<string> Outside(Coat coat, DisplayUnits units) =>
         coat.Surface.Checks.Where(check => check.Outcome != ComparisonOutcome.Within).Select(check => "There are no times: " + check.Sentence(units) + ".");
 
-    private static OxyThickness Margins(Page page, double bottom) => new(page.IsNarrow ? 36 : 150, 4, page.IsNarrow ? 8 : 16, bottom);
+    private OxyThickness Margins(Page page, double bottom) => new(!page.IsNarrow ? 150 : conversion is null ? 10 : 42, 4, page.IsNarrow ? 8 : 16, bottom);
 
     private void Conversion(Page page, double first, double last)
     {
@@ -162,7 +162,7 @@ public sealed class CurePicture : Picture
         return known ? conversion.ConversionAt(instant).DecimalFractions : null;
     }
 
-    private static void Bands(Page page, Coat coat, double first, double last)
+    private void Bands(Page page, Coat coat, double first, double last)
     {
         const double row = 26;
         double height = page.IsNarrow ? 40 : row;

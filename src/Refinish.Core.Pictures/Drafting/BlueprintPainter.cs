@@ -19,6 +19,10 @@ internal sealed class BlueprintPainter
     private readonly Blueprint blueprint;
     private readonly Func<FixtureZoneKind, char?> letter;
     private readonly Dictionary<string, int> numbers = [];
+
+    // What stands already, in all views: labels, numbers, letters, headings.
+    private readonly List<OxyRect> taken = [];
+    private readonly List<Action> marks = [];
     private double scale;
 
     private BlueprintPainter(Page page, Blueprint blueprint, Func<FixtureZoneKind, char?> letter)
@@ -40,6 +44,10 @@ internal sealed class BlueprintPainter
         if (blueprint.Views.Count > 0)
         {
             painter.Draw();
+            foreach (Action mark in painter.marks)
+            {
+                mark();
+            }
         }
 
         return painter.numbers.OrderBy(pair => pair.Value).Select(pair => pair.Key);
@@ -127,11 +135,11 @@ internal sealed class BlueprintPainter
             Paint([.. outline.Points.Select(At)], outline.Stroke);
         }
 
-        List<OxyRect> taken = [];
         List<Action> labels = [];
+        taken.Add(new OxyRect(left - 2, y, Math.Min(page.Right - left, TextWidths.Of(view.Name, Page.Small, bold: true)) + 4, 17));
         foreach (PlacedDimension placed in frame.Placed)
         {
-            Dimensions(placed, left, top, view, taken, labels);
+            Dimensions(placed, left, top, view, labels);
         }
 
         foreach (Action label in labels)
@@ -139,22 +147,29 @@ internal sealed class BlueprintPainter
             label();
         }
 
+        // Letters and numbers go in once every view has its lines and labels.
+        marks.Add(() => Marks(view, At, new OxyRect(page.Left - 6, y, page.Inside + 12, Head + above + (view.Height * scale) + frame.Below)));
+    }
+
+    private void Marks(View view, Func<DataPoint, ScreenPoint> place, OxyRect within)
+    {
+        Sheet sheet = page.Sheet;
         foreach ((DataPoint at, FixtureZoneKind zone) in view.Zones)
         {
             if (letter(zone) is char sign)
             {
-                ScreenPoint point = Free(At(at), 0, 0, 8.5, taken);
+                ScreenPoint point = Free(place(at), 0, 0, 8.5, within);
                 sheet.Rectangle(point.X - 8, point.Y - 8, 16, 16, Ink.Paper, Ink.Line);
                 sheet.Text(point.X, point.Y, sign.ToString(), Ink.Line, Page.Small, HorizontalAlignment.Center, bold: true);
             }
         }
 
         // The marked spots themselves stay free of numbers.
-        taken.AddRange(view.Points.Select(point => At(point.At)).Select(point => new OxyRect(point.X - 3, point.Y - 3, 6, 6)));
+        taken.AddRange(view.Points.Select(point => place(point.At)).Select(point => new OxyRect(point.X - 3, point.Y - 3, 6, 6)));
         foreach ((DataPoint at, string words, double direction) in view.Points)
         {
-            ScreenPoint spot = At(at);
-            ScreenPoint number = Free(spot, direction, 24, Mark + 1, taken);
+            ScreenPoint spot = place(at);
+            ScreenPoint number = Free(spot, direction, 24, Mark + 1, within);
             double dx = number.X - spot.X;
             double dy = number.Y - spot.Y;
             double away = Math.Max(1e-9, Math.Sqrt((dx * dx) + (dy * dy)));
@@ -194,7 +209,7 @@ internal sealed class BlueprintPainter
         }
     }
 
-    private void Dimensions(PlacedDimension placed, double left, double top, View view, List<OxyRect> taken, List<Action> labels)
+    private void Dimensions(PlacedDimension placed, double left, double top, View view, List<Action> labels)
     {
         Sheet sheet = page.Sheet;
         Dimension dimension = placed.Dimension;
@@ -261,7 +276,7 @@ internal sealed class BlueprintPainter
     }
 
     // The nearest place about a spot, in the wanted direction first, where nothing stands yet.
-    private ScreenPoint Free(ScreenPoint spot, double direction, double away, double half, List<OxyRect> taken)
+    private ScreenPoint Free(ScreenPoint spot, double direction, double away, double half, OxyRect within)
     {
         for (int ring = 0; ring < 12; ring++)
         {
@@ -271,7 +286,7 @@ internal sealed class BlueprintPainter
                 double angle = (direction + (turn % 2 == 0 ? turn * 15 : -(turn + 1) * 15)) * Math.PI / 180;
                 ScreenPoint at = new(spot.X + (radius * Math.Cos(angle)), spot.Y + (radius * Math.Sin(angle)));
                 OxyRect box = new(at.X - half, at.Y - half, 2 * half, 2 * half);
-                bool clear = box.Left >= page.Left - 6 && box.Right <= page.Right + 6
+                bool clear = box.Left >= within.Left && box.Right <= within.Right && box.Top >= within.Top && box.Bottom <= within.Bottom
                     && taken.All(other => other.Right <= box.Left || other.Left >= box.Right || other.Bottom <= box.Top || other.Top >= box.Bottom);
                 if (clear)
                 {

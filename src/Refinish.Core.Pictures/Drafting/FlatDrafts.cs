@@ -26,7 +26,7 @@ internal static class FlatDrafts
             .Hollow(Shape.Rectangle(ledge, ledge, tape.FloorLength.Meters, floor))
             .Edge([new(ledge, ledge + floor), new(length - ledge, ledge + floor)])
             .Measured(Side.Top, ledge, length - ledge, ledge, "floor", tape.FloorLength)
-            .Measured(Side.Left, ledge, ledge + floor, ledge, "floor", tape.FloorWidth)
+            .Measured(Side.Left, ledge, ledge + floor, ledge, "floor width", tape.FloorWidth)
             .Measured(Side.Right, ledge + floor, ledge + floor + curb, length, "curb width", tape.CurbTopWidth)
             .Zone(FixtureZoneKind.Floor, length / 2, ledge + (floor / 4))
             .Zone(FixtureZoneKind.Curb, length / 2, ledge + floor + (curb / 2));
@@ -146,19 +146,19 @@ internal static class FlatDrafts
         }
 
         plan.Wall([.. walls])
-            .Measured(Side.Top, 0, length, 0, u ? "middle run" : "first run", back.Length)
-            .Measured(Side.Left, 0, depth, u ? leftDepth : 0, u ? "middle depth" : "depth", back.Depth)
+            .Measured(Side.Top, 0, length, 0, u ? "middle run" : right is null ? "length" : "first run", back.Length)
+            .Measured(Side.Left, 0, depth, u ? leftDepth : 0, u ? "middle depth" : right is null ? "depth" : "first depth", back.Depth)
             .Zone(FixtureZoneKind.Top, length * 0.1, depth * 0.35)
             .Zone(FixtureZoneKind.Backsplash, length * 0.3, 0)
             .Zone(FixtureZoneKind.Edge, leftDepth + ((length - leftDepth - rightDepth) * 0.2), depth);
         if (left is not null)
         {
-            plan.Measured(Side.Left, 0, leftLength, 0, "left run", left.Length).Measured(Side.Bottom, 0, leftDepth, leftLength, "depth", left.Depth);
+            plan.Measured(Side.Left, 0, leftLength, 0, "left run", left.Length).Measured(Side.Bottom, 0, leftDepth, leftLength, "left depth", left.Depth);
         }
 
         if (right is not null)
         {
-            plan.Measured(Side.Right, 0, rightLength, length, u ? "right run" : "second run", right.Length).Measured(Side.Bottom, length - rightDepth, length, rightLength, "depth", right.Depth);
+            plan.Measured(Side.Right, 0, rightLength, length, u ? "right run" : "second run", right.Length).Measured(Side.Bottom, length - rightDepth, length, rightLength, u ? "right depth" : "second depth", right.Depth);
         }
 
         double front = leftDepth + ((length - leftDepth - rightDepth) * 0.75);

@@ -24,8 +24,8 @@ internal static class SinkDrafts
             .Hollow(Shape.Ellipse(length / 2, bowlY, bowl, across))
             .Measured(Side.Top, 0, length, width / 2, "over all", tape.Outline.Length)
             .Measured(Side.Bottom, (length - bowl) / 2, (length + bowl) / 2, bowlY, "bowl", tape.BowlLength)
-            .Measured(Side.Right, 0, width, length / 2, "over all", tape.Outline.Width)
-            .Measured(Side.Left, bowlY - (across / 2), bowlY + (across / 2), length / 2, "bowl", tape.BowlWidth)
+            .Measured(Side.Right, 0, width, length / 2, "width over all", tape.Outline.Width)
+            .Measured(Side.Left, bowlY - (across / 2), bowlY + (across / 2), length / 2, "bowl width", tape.BowlWidth)
             .Zone(FixtureZoneKind.Rim, length * 0.1, width / 2)
             .Zone(FixtureZoneKind.Bowl, length / 2, bowlY + (across / 4));
         double contact = Math.Min(tape.WallContact.Meters, length);
@@ -101,7 +101,7 @@ internal static class SinkDrafts
         View plan = new View("From above, " + mounting, length, width);
         if (rim is not null)
         {
-            plan.Body(Outline(rim)).Measured(Side.Top, 0, length, width / 2, "over all", rim.Length).Measured(Side.Right, 0, width, length / 2, "over all", rim.Width);
+            plan.Body(Outline(rim)).Measured(Side.Top, 0, length, width / 2, "over all", rim.Length).Measured(Side.Right, 0, width, length / 2, "width over all", rim.Width);
             Corner(plan, rim, units);
         }
         else if (wall > 0)
@@ -115,7 +115,7 @@ internal static class SinkDrafts
 
         plan.Hollow(Shape.Ellipse(length / 2, width / 2, mouth, across))
             .Measured(Side.Bottom, (length - mouth) / 2, (length + mouth) / 2, width / 2, "mouth", tape.MouthLength)
-            .Measured(Side.Left, (width - across) / 2, (width + across) / 2, length / 2, "mouth", tape.MouthWidth)
+            .Measured(Side.Left, (width - across) / 2, (width + across) / 2, length / 2, "mouth width", tape.MouthWidth)
             .Zone(FixtureZoneKind.Bowl, length / 2, (width / 2) + (across / 4))
             .Zone(FixtureZoneKind.Rim, (length - mouth) / 4, width / 2);
         Drain(plan, length / 2, width / 2, tape.DrainDiameter, units, 180);
