@@ -27,15 +27,15 @@ internal static class Exhibits
         new("price", "Money", "`new PricePicture(plan)`", new PricePicture(Plan)),
         new("cost", "Money", "`new CostPicture(EstimateRange.Of(plan.Price, doubts))`", new CostPicture(EstimateRange.Of(Plan.Price!, Scenario.Doubts()))),
         new("recessed-bathtub", "Fixtures", "`new FixturePicture(tub, \"Bathtub\")`, and so for every kind of fixture, in the reader's units", new FixturePicture(Plan.Fixtures[0].Job.Fixture, "Bathtub")),
-        new("freestanding-tub", "Fixtures", "Freestanding tub with a rolled rim", new FixturePicture(Fixtures.Freestanding, "Freestanding tub"), DisplayUnits.UsCustomary),
-        new("oval-tub", "Fixtures", "Oval tub in a deck", new FixturePicture(Fixtures.Oval, "Oval tub"), DisplayUnits.UsCustomary),
-        new("corner-tub", "Fixtures", "Corner tub", new FixturePicture(Fixtures.Corner, "Corner tub"), DisplayUnits.UsCustomary),
+        new("freestanding-tub", "Fixtures", "Freestanding tub with a rolled rim", new FixturePicture(OtherFixtures.Freestanding, "Freestanding tub"), DisplayUnits.UsCustomary),
+        new("oval-tub", "Fixtures", "Oval tub in a deck", new FixturePicture(OtherFixtures.Oval, "Oval tub"), DisplayUnits.UsCustomary),
+        new("corner-tub", "Fixtures", "Corner tub", new FixturePicture(OtherFixtures.Corner, "Corner tub"), DisplayUnits.UsCustomary),
         new("pedestal-sink", "Fixtures", "Pedestal sink", new FixturePicture(Plan.Fixtures[1].Job.Fixture, "Pedestal sink")),
-        new("counter-sink", "Fixtures", "Vessel sink on a counter", new FixturePicture(Fixtures.Vessel, "Vessel sink"), DisplayUnits.UsCustomary),
-        new("shower-pan", "Fixtures", "Shower pan", new FixturePicture(Fixtures.Pan, "Shower pan"), DisplayUnits.UsCustomary),
+        new("counter-sink", "Fixtures", "Vessel sink on a counter", new FixturePicture(OtherFixtures.Vessel, "Vessel sink"), DisplayUnits.UsCustomary),
+        new("shower-pan", "Fixtures", "Shower pan", new FixturePicture(OtherFixtures.Pan, "Shower pan"), DisplayUnits.UsCustomary),
         new("tiled-surround", "Fixtures", "Tiled walls", new FixturePicture(Plan.Fixtures[2].Job.Fixture, "Tiled surround")),
-        new("countertop", "Fixtures", "Countertop", new FixturePicture(Fixtures.Counter, "Kitchen counter"), DisplayUnits.UsCustomary),
-        new("flat-panel", "Fixtures", "Panel", new FixturePicture(Fixtures.Panel, "Panel"), DisplayUnits.UsCustomary),
+        new("countertop", "Fixtures", "Countertop", new FixturePicture(OtherFixtures.Counter, "Kitchen counter"), DisplayUnits.UsCustomary),
+        new("flat-panel", "Fixtures", "Panel", new FixturePicture(OtherFixtures.Panel, "Panel"), DisplayUnits.UsCustomary),
     ];
 
     private static CurePicture Conversion()

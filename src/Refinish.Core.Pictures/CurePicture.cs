@@ -180,7 +180,7 @@ public sealed class CurePicture : Picture
                 double from = stage.From is double opens ? at(opens, 0).X : left;
                 double to = stage.To is double closes ? at(closes, 0).X : right;
                 (OxyColor fill, OxyColor line) = stage.IsWindow ? (Ink.GreenTint, Ink.Green) : stage.To is null ? (Ink.BlueTint, Ink.Blue) : (Ink.VermillionTint, Ink.Vermillion);
-                sheet.Rectangle(from, top, to - from, bar, fill, OxyColors.Transparent);
+                sheet.Rectangle(from, top, to - from, bar, fill, line, 0.8);
                 if (stage.To is not null && !stage.IsWindow)
                 {
                     sheet.Hatch(from, top, to - from, bar, line, 6);
@@ -208,7 +208,7 @@ public sealed class CurePicture : Picture
                 bool onBar = words >= from && words < to;
                 if (onBar)
                 {
-                    sheet.Rectangle(words - 2, top, width - 2, bar, fill, OxyColors.Transparent);
+                    sheet.Rectangle(words - 2, top + 1, width - 2, bar - 2, fill, OxyColors.Transparent);
                 }
 
                 sheet.Text(words, top + (bar / 2), stage.Words, Ink.Line, Page.Small);

@@ -33,6 +33,7 @@ internal static class TubDrafts
             .Measured(Side.Left, side, width - side, length / 3, "mouth width", tape.RimWidth)
             .Measured(Side.Right, floorSide, floorSide + tape.FloorWidth.Meters, length * 2 / 3, "floor width", tape.FloorWidth)
             .Zone(FixtureZoneKind.Rim, length / 2, side / 2)
+            .Zone(FixtureZoneKind.Flange, length / 4, 0)
             .Zone(FixtureZoneKind.Wall, mouth + (tape.HeadRun.Meters / 2), width / 2)
             .Zone(FixtureZoneKind.Floor, (floor + floorEnd) / 2, middle)
             .Point(mouth + (0.293 * tape.RimCornerRadius.Meters), side + (0.293 * tape.RimCornerRadius.Meters), Words.Length("corner of the mouth, radius", tape.RimCornerRadius, units), -135)

@@ -26,7 +26,7 @@ internal static class Ink
     public static readonly OxyColor Body = OxyColor.Parse("#E8ECED");
 
     /// <summary>Hours in which nobody is on site.</summary>
-    public static readonly OxyColor Shade = OxyColor.Parse("#EEEEEA");
+    public static readonly OxyColor Shade = OxyColor.Parse("#F4F3F0");
 
     public static readonly OxyColor Blue = OxyColor.Parse("#0072B2");
 

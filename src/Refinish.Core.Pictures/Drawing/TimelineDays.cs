@@ -211,7 +211,7 @@ internal sealed class TimelineDays
 
         if (closes > opens)
         {
-            sheet.Rectangle(X(opens), y - 3, X(closes) - X(opens), 6, Ink.GreenTint, OxyColors.Transparent);
+            sheet.Rectangle(X(opens), y - 3, X(closes) - X(opens), 6, Ink.GreenTint, Ink.Green, 0.7);
             Edge(ended + lag.Minimum, day, y);
             if (lag.Maximum is TimeSpan latest)
             {
@@ -251,7 +251,7 @@ internal sealed class TimelineDays
         entries.Add(("leave alone", (x, y) => sheet.Line(x, y, x + 24, y, Ink.Note, 1.5, [2, 3])));
         entries.Add(("may go on, from mark to mark", (x, y) =>
         {
-            sheet.Rectangle(x, y - 3, 24, 6, Ink.GreenTint, OxyColors.Transparent);
+            sheet.Rectangle(x, y - 3, 24, 6, Ink.GreenTint, Ink.Green, 0.7);
             sheet.Line(x, y - 5, x, y + 5, Ink.Green, 1.8);
         }));
         if (!page.IsNarrow)

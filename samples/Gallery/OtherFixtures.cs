@@ -4,7 +4,7 @@ using UnitsNet;
 namespace Refinish.Samples.Gallery;
 
 /// <summary>One fixture of each kind that the guesthouse does not have. Lengths are invented.</summary>
-internal static class Fixtures
+internal static class OtherFixtures
 {
     public static FreestandingTub Freestanding { get; } = new(new FreestandingTubMeasurements
     {
