@@ -75,13 +75,19 @@ public sealed class CostPicture : Picture
         from -= edge;
         to += edge;
         double bin = Chart.Step(low, high, 32);
-        List<(double At, double Share)> bins = [];
+        List<(double From, double To, double Height)> bins = [];
         for (double k = Math.Floor(low / bin); k * bin < high; k++)
         {
-            bins.Add((k * bin, Above(cost, k * bin) - Above(cost, (k + 1) * bin)));
+            // A bar that the net price runs through is drawn in two parts, each with its own trials.
+            double left = k * bin;
+            double right = (k + 1) * bin;
+            foreach ((double a, double b) in net > left && net < right ? (ValueTuple<double, double>[])[(left, net), (net, right)] : [(left, right)])
+            {
+                bins.Add((a, b, (Above(cost, a) - Above(cost, b)) * bin / (b - a)));
+            }
         }
 
-        double most = bins.Max(one => one.Share);
+        double most = bins.Max(one => one.Height);
         (double At, string Words, string Short)[] marks =
         [
             (cost.P10, "P10 " + Whole(cost.P10), "P10"), (cost.P50, "P50 " + Whole(cost.P50), "P50"), (cost.P90, "P90 " + Whole(cost.P90), "P90"),
@@ -93,10 +99,10 @@ public sealed class CostPicture : Picture
             new OxyThickness(8, labels, 8, 26));
         chart.Add((sheet, at) =>
         {
-            foreach ((double left, double share) in bins)
+            foreach ((double left, double right, double height) in bins)
             {
-                ScreenPoint a = at(Math.Max(left, from), share);
-                ScreenPoint b = at(Math.Min(left + bin, to), 0);
+                ScreenPoint a = at(Math.Max(left, from), height);
+                ScreenPoint b = at(Math.Min(right, to), 0);
                 bool loss = left >= net;
                 sheet.Rectangle(a.X, a.Y, b.X - a.X, b.Y - a.Y, loss ? Ink.VermillionTint : Ink.BlueTint, OxyColors.Transparent);
                 if (loss)
