@@ -24,8 +24,8 @@ foreach (Exhibit exhibit in Exhibits.All)
 
 StringBuilder page = new();
 page.Append("# Gallery\n\n")
-    .Append("Pictures by `Refinish.Core.Pictures`, drawn by `samples/Gallery` from invented jobs. The call stands above each.\n")
-    .Append("Each follows the light or dark of your system, and a narrow screen gets a narrow one.\n");
+    .Append("Pictures by `Refinish.Core.Pictures`, drawn by `samples/Gallery` from invented jobs; the call that makes it stands above each.\n")
+    .Append("They follow the light or dark of your system, and a narrow screen gets a narrow one.\n");
 foreach (IGrouping<string, Exhibit> chapter in Exhibits.All.GroupBy(exhibit => exhibit.Chapter))
 {
     page.Append("\n## ").Append(chapter.Key).Append('\n');

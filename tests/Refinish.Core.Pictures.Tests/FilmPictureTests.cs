@@ -11,7 +11,7 @@ namespace Refinish.Pictures.Tests;
 
 public class FilmPictureTests
 {
-    private static readonly FilmMap Map = Sprayed();
+    internal static readonly FilmMap Map = Sprayed();
 
     private static FilmMap Sprayed()
     {
