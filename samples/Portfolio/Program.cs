@@ -7,6 +7,7 @@ using System.Diagnostics;
 using System.Globalization;
 using System.Linq;
 using DuckDB.NET.Data;
+using Refinish;
 using Refinish.Samples.Portfolio;
 
 int buildings = args.Length > 0 ? int.Parse(args[0], CultureInfo.InvariantCulture) : 200;
@@ -43,6 +44,12 @@ Console.WriteLine(string.Create(CultureInfo.InvariantCulture, $"{one.Planned} of
 Console.WriteLine("Dearest buildings:");
 Query("SELECT building, sum(refinish_cents(length, width, depth, chips))::BIGINT AS cents FROM (" + rows + ") GROUP BY building ORDER BY cents DESC, building LIMIT 3",
     reader => Console.WriteLine(string.Create(CultureInfo.InvariantCulture, $"  {reader.GetInt64(0)}: {reader.GetInt64(1) / 100m:N2} EUR")));
+Console.WriteLine("Every price stands for people at work:");
+foreach (Caution caution in Bathroom.Plan(1524, 762, 340, 2).Cautions)
+{
+    Console.WriteLine("  ! " + caution.Sentence + " (Decided by: " + caution.DecidedBy + ".)");
+}
+
 if (one != many || one != plain)
 {
     Console.Error.WriteLine("The totals differ: " + one + ", " + many + ", " + plain);

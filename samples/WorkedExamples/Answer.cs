@@ -24,7 +24,7 @@ internal sealed record Answer(string What, Measure Measure, double Si, string? P
     public string HeldTo(DisplayUnits system)
     {
         string unit = Measure.Symbol(In);
-        string printed = Printed + (unit.Length == 0 ? string.Empty : " " + unit);
+        string printed = Printed + (Within is double off ? " ± " + off.ToString(CultureInfo.InvariantCulture) : string.Empty) + (unit.Length == 0 ? string.Empty : " " + unit);
         return system == In || unit == Measure.Symbol(system) ? printed : printed + " (here " + Value(In) + ")";
     }
 }

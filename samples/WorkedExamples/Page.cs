@@ -55,7 +55,7 @@ internal static class Page
             text.Append(Invariant, $"| `{input.Name}` | {input.Value} | {input.What} | {problem.RangeOf(input)} |\n");
         }
 
-        text.Append(Invariant, $"\n```csharp\n{problem.Code}\n```\n\n| answer | | the source has |\n|---|---|---|\n");
+        text.Append(Invariant, $"\n```csharp\n{problem.Code}\n```\n\n| answer | | {Sheet.Beside(problem.Backing)} |\n|---|---|---|\n");
         foreach (Answer answer in solution.Answers)
         {
             text.Append(Invariant, $"| {answer.What} | {answer.Value(problem.Units)} | {(answer.Printed is null ? string.Empty : answer.HeldTo(problem.Units))} |\n");

@@ -41,7 +41,7 @@ internal static class Sheet
         foreach (Answer answer in solution.Answers)
         {
             // With another number put in, the source's answer is no longer this problem's.
-            string held = answer.Printed is null || changes.Count > 0 ? string.Empty : "; the source has " + answer.HeldTo(system);
+            string held = answer.Printed is null || changes.Count > 0 ? string.Empty : "; " + Beside(problem.Backing) + ": " + answer.HeldTo(system);
             text.Append(Invariant, $"  {answer.What}: {answer.Value(system)}{held}\n");
         }
 
@@ -53,6 +53,8 @@ internal static class Sheet
 
         return text.ToString();
     }
+
+    public static string Beside(Backing backing) => backing == Backing.Published ? "the source has" : "worked apart";
 
     public static string Standing(Backing backing) => backing == Backing.Published ? "a published answer" : "no published answer known; worked apart from the library";
 }
