@@ -1,18 +1,28 @@
 // A portfolio of bathrooms, planned inside a database engine: the library is a pure function over immutable values, so it can stand in a SELECT.
-//   dotnet run -c Release --project samples/Portfolio -- [buildings, 200] [bathrooms in each, 100] [folder, artifacts/portfolio]
+//   dotnet run -c Release --project samples/Portfolio -- [buildings, 200] [bathrooms in each, 100]
 // The rows lie in one Parquet file a building; DuckDB spreads the files over its threads and calls one whole plan a row.
+// Exit code 0: every way of adding gave the same total; 1: they differ; 2: the call is wrong.
 using System;
 using System.Collections.Generic;
 using System.Diagnostics;
 using System.Globalization;
+using System.IO;
 using System.Linq;
 using DuckDB.NET.Data;
 using Refinish;
 using Refinish.Samples.Portfolio;
 
-int buildings = args.Length > 0 ? int.Parse(args[0], CultureInfo.InvariantCulture) : 200;
-int each = args.Length > 1 ? int.Parse(args[1], CultureInfo.InvariantCulture) : 100;
-string folder = args.Length > 2 ? args[2] : "artifacts/portfolio";
+int buildings = 200, each = 100;
+if ((args.Length > 0 && !int.TryParse(args[0], CultureInfo.InvariantCulture, out buildings))
+    || (args.Length > 1 && !int.TryParse(args[1], CultureInfo.InvariantCulture, out each))
+    || buildings is < 1 or > 10_000 || each is < 1 or > 1000)
+{
+    Console.Error.WriteLine("Usage: Portfolio [buildings, 1 to 10000] [bathrooms in each, 1 to 1000]");
+    return 2;
+}
+
+DirectoryInfo temporary = Directory.CreateTempSubdirectory("portfolio");
+string folder = temporary.FullName;
 
 using DuckDBConnection engine = new("Data Source=:memory:");
 engine.Open();
@@ -50,6 +60,7 @@ foreach (Caution caution in Bathroom.Plan(1524, 762, 340, 2).Cautions)
     Console.WriteLine("  ! " + caution.Sentence + " (Decided by: " + caution.DecidedBy + ".)");
 }
 
+temporary.Delete(recursive: true);
 if (one != many || one != plain)
 {
     Console.Error.WriteLine("The totals differ: " + one + ", " + many + ", " + plain);

@@ -3,6 +3,7 @@
 //   dotnet run --project samples/WorkedExamples -- 7                     question, code, workings, answer, source
 //   dotnet run --project samples/WorkedExamples -- 7 depth="15 in"       the same with another number; --units si|us in other units
 //   dotnet run --project samples/WorkedExamples -- --markdown FILE       all of them as a page
+// Exit code 0, or 2 with a sentence on what was mistyped.
 using System;
 using System.Collections.Generic;
 using System.Globalization;
