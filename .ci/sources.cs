@@ -1,10 +1,10 @@
 #:property PublishAot=false
 #:property ManagePackageVersionsCentrally=false
 #:package Microsoft.CodeAnalysis.CSharp@5.0.0
-// Writes the generated part of docs/sources.md and docs/evidence.md: what stands above the line that says so is kept, the tables below it
+// Writes the generated part of docs/sources.md, docs/safety.md and docs/evidence.md: what stands above the line that says so is kept, the tables below it
 // are made anew. Sources: every call of a factory of Refinish.Source in src, found by the compiler's own reading of the code, with the
 // texts that reach it (constants, either side of a choice, arguments of the methods around it) and the public types in whose results it
-// shows. Evidence: every [Evidence] of the tests. Usage: dotnet run sources.cs -- REPOSITORY ASSEMBLIES_FOLDER OUT_FOLDER
+// shows. Cautions: every construction of a Refinish.Caution. Evidence: every [Evidence] of the tests. Usage: dotnet run sources.cs -- REPOSITORY ASSEMBLIES_FOLDER OUT_FOLDER
 using System;
 using System.Collections.Generic;
 using System.Globalization;
@@ -359,6 +359,46 @@ foreach ((string kind, string title, string said) in kinds)
 Directory.CreateDirectory(args[2]);
 Write("sources.md", page);
 
+// The cautions, by hazard.
+page = new StringBuilder();
+INamedTypeSymbol cautionType = compilation.GetTypeByMetadataName("Refinish.Caution")!;
+List<(string Hazard, string Sentence, string DecidedBy, string Basis, List<INamedTypeSymbol> Shown)> cautions = [];
+foreach ((SyntaxNode site, SeparatedSyntaxList<ArgumentSyntax> given) in calls.Where(each => SymbolEqualityComparer.Default.Equals(each.Key.ContainingType, cautionType) && each.Key is IMethodSymbol { MethodKind: MethodKind.Constructor }).SelectMany(each => each.Value))
+{
+    foreach (Dictionary<ISymbol, string?> known in Fillings(site, 0))
+    {
+        string hazard = given[0].Expression.ToString().Replace("Hazard.", string.Empty);
+        InvocationExpressionSyntax? basis = given[3].Expression as InvocationExpressionSyntax
+            ?? (Model(site).GetSymbolInfo(given[3].Expression).Symbol?.DeclaringSyntaxReferences.FirstOrDefault()?.GetSyntax() as VariableDeclaratorSyntax)?.Initializer?.Value as InvocationExpressionSyntax;
+        string said = basis is null ? string.Empty : string.Join(": ", basis.ArgumentList.Arguments.Select(argument => Texts(argument.Expression, known, 0).First()));
+        string kind = basis is null ? string.Empty : ((MemberAccessExpressionSyntax)basis.Expression).Name.Identifier.Text switch
+        {
+            "Published" => string.Empty,
+            "CommonPractice" => "common practice, no source: ",
+            "FromMemory" => "from memory, unverified: ",
+            string other => other.ToLowerInvariant() + ": ",
+        };
+        foreach (string sentence in Texts(given[1].Expression, known, 0).OfType<string>())
+        {
+            cautions.Add((hazard, sentence, Texts(given[2].Expression, known, 0).First() ?? string.Empty, kind + said, ShownBy(Member(site)!)));
+        }
+    }
+}
+
+foreach (string hazard in compilation.GetTypeByMetadataName("Refinish.Hazard")!.GetMembers().OfType<IFieldSymbol>().Select(field => field.Name))
+{
+    page.AppendLine("### " + Regex.Replace(hazard, "(?<=[a-z])([A-Z])", match => " " + match.Value.ToLowerInvariant())).AppendLine();
+    page.AppendLine("| caution | decided by | rests on | shown by |").AppendLine("|---|---|---|---|");
+    foreach (var caution in cautions.Where(caution => caution.Hazard == hazard).DistinctBy(caution => caution.Sentence).OrderBy(caution => caution.Sentence, StringComparer.Ordinal))
+    {
+        page.AppendLine(CultureInfo.InvariantCulture, $"| {Cell(caution.Sentence)} | {Cell(caution.DecidedBy)} | {Cell(caution.Basis)} | {Types(caution.Shown)} |");
+    }
+
+    page.AppendLine();
+}
+
+Write("safety.md", page);
+
 // The tests' evidence.
 List<(string Floor, string Basis, string Text, string Test)> evidence = [];
 foreach (SyntaxTree tree in Parse("tests"))
@@ -404,6 +444,6 @@ foreach (string table in Directory.EnumerateFiles(Path.Combine(repository, "test
 }
 
 Write("evidence.md", page);
-Console.WriteLine(rows.Count + " sources from " + found.Count + " places, " + evidence.Count + " pieces of evidence");
+Console.WriteLine(cautions.Count + " cautions, " + rows.Count + " sources from " + found.Count + " places, " + evidence.Count + " pieces of evidence");
 
 internal sealed record Entry(string Kind, string Document, string Section, string Read, List<INamedTypeSymbol> Shown);
