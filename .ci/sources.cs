@@ -427,7 +427,7 @@ foreach ((string basis, string title) in new[] { ("Cited", "Published numbers th
     page.AppendLine().AppendLine("## " + title).AppendLine();
     foreach (string floor in floors.Where(floor => evidence.Any(test => test.Floor == floor && test.Basis == basis)))
     {
-        page.AppendLine("### " + title.Split(' ')[0] + ": " + floor).AppendLine().AppendLine("| " + (basis == "Cited" ? "published number" : "other route") + " | test |").AppendLine("|---|---|");
+        page.AppendLine("### " + floor + (basis == "Cited" ? ", published" : ", other routes")).AppendLine().AppendLine("| " + (basis == "Cited" ? "published number" : "other route") + " | test |").AppendLine("|---|---|");
         foreach (IGrouping<string, (string Floor, string Basis, string Text, string Test)> group in evidence.Where(test => test.Floor == floor && test.Basis == basis).GroupBy(test => test.Text))
         {
             page.AppendLine("| " + Cell(group.Key) + " | " + string.Join(", ", group.Select(test => Cell(test.Test.Replace('_', ' '))).Distinct()) + " |");
