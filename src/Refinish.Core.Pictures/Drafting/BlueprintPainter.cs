@@ -10,8 +10,6 @@ namespace Refinish.Pictures.Drafting;
 /// <summary>Puts the views of a blueprint on a page, all at one scale, side by side when there is room, each with its dimension lines around it.</summary>
 internal sealed class BlueprintPainter
 {
-    private const double Line = 20;
-    private const double Rest = 14;
     private const double Head = 22;
     private const double Gap = 24;
     private const double Mark = 9;
@@ -214,7 +212,7 @@ internal sealed class BlueprintPainter
         Sheet sheet = page.Sheet;
         Dimension dimension = placed.Dimension;
         bool across = dimension.Side is Side.Top or Side.Bottom;
-        double out0 = Rest + (placed.Level * Line);
+        double out0 = Frame.First + (placed.Level * Frame.Next);
         double line = dimension.Side switch
         {
             Side.Top => top - out0,
@@ -302,56 +300,5 @@ internal sealed class BlueprintPainter
         }
 
         return spot;
-    }
-
-    private sealed class Frame
-    {
-        public Frame(View view, double scale, DisplayUnits units)
-        {
-            View = view;
-            Width = view.Width * scale;
-            Left = Side(Drafting.Side.Left, view.Height);
-            Right = Side(Drafting.Side.Right, view.Height);
-            Above = Side(Drafting.Side.Top, view.Width);
-            Below = Side(Drafting.Side.Bottom, view.Width) + 10;
-
-            // A label that stands beyond its line may stick out at the ends.
-            foreach (PlacedDimension placed in Placed.Where(placed => placed.Dimension.Side is Drafting.Side.Top or Drafting.Side.Bottom))
-            {
-                Left = Math.Max(Left, 4 - placed.LabelFrom);
-                Right = Math.Max(Right, placed.LabelTo + 4 - Width);
-            }
-
-            foreach (PlacedDimension placed in Placed.Where(placed => placed.Dimension.Side is Drafting.Side.Left or Drafting.Side.Right))
-            {
-                Above = Math.Max(Above, 4 - placed.LabelFrom);
-                Below = Math.Max(Below, placed.LabelTo + 14 - (view.Height * scale));
-            }
-
-            Width += Left + Right;
-
-            double Side(Side side, double length)
-            {
-                IReadOnlyList<PlacedDimension> lines = PlacedDimension.Of(view.On(side), scale, length * scale, units);
-                Placed.AddRange(lines);
-                return lines.Count == 0 ? 10 : Rest + (lines.Max(line => line.Level) * Line) + 10;
-            }
-        }
-
-        public View View { get; }
-
-        public List<PlacedDimension> Placed { get; } = [];
-
-        public double Left { get; }
-
-        public double Right { get; }
-
-        public double Above { get; }
-
-        public double Below { get; }
-
-        public double Width { get; }
-
-        public double Beside => Left + Right;
     }
 }

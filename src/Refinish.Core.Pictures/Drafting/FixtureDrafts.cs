@@ -10,7 +10,7 @@ internal static class FixtureDrafts
         RecessedBathtub tub => TubDrafts.Of(tub, units),
         FreestandingTub tub => TubDrafts.Of(tub, units),
         OvalTub tub => TubDrafts.Of(tub, units),
-        CornerTub tub => TubDrafts.Of(tub, units),
+        CornerTub tub => CornerTubDraft.Of(tub, units),
         PedestalSink sink => SinkDrafts.Of(sink, units),
         CounterSink sink => SinkDrafts.Of(sink, units),
         ShowerPan pan => FlatDrafts.Of(pan, units),

@@ -1,5 +1,4 @@
 using System;
-using System.Collections.Generic;
 using OxyPlot;
 
 namespace Refinish.Pictures.Drawing;
@@ -42,39 +41,5 @@ internal static class Clipping
 
             return enter <= leave;
         }
-    }
-
-    /// <summary>The part of a polygon inside, side by side (Sutherland and Hodgman, Communications of the ACM 17 (1974)).</summary>
-    public static IList<ScreenPoint> Polygon(OxyRect window, IList<ScreenPoint> points)
-    {
-        IList<ScreenPoint> kept = points;
-        kept = Side(kept, p => p.X - window.Left);
-        kept = Side(kept, p => window.Right - p.X);
-        kept = Side(kept, p => p.Y - window.Top);
-        return Side(kept, p => window.Bottom - p.Y);
-    }
-
-    private static List<ScreenPoint> Side(IList<ScreenPoint> points, Func<ScreenPoint, double> inside)
-    {
-        List<ScreenPoint> kept = [];
-        for (int i = 0; i < points.Count; i++)
-        {
-            ScreenPoint a = points[i];
-            ScreenPoint b = points[(i + 1) % points.Count];
-            double da = inside(a);
-            double db = inside(b);
-            if (da >= 0)
-            {
-                kept.Add(a);
-            }
-
-            if ((da < 0 && db > 0) || (da > 0 && db < 0))
-            {
-                double t = da / (da - db);
-                kept.Add(new ScreenPoint(a.X + (t * (b.X - a.X)), a.Y + (t * (b.Y - a.Y))));
-            }
-        }
-
-        return kept;
     }
 }

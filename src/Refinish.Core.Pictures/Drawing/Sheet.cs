@@ -138,16 +138,16 @@ internal sealed class Sheet : ClippingRenderContext
 
     public override void DrawPolygon(IList<ScreenPoint> points, OxyColor fill, OxyColor stroke, double thickness, EdgeRenderingMode edgeRenderingMode, double[]? dashArray, LineJoin lineJoin)
     {
-        IList<ScreenPoint> shown = clip is OxyRect window ? Clipping.Polygon(window, points) : points;
-        if (shown.Count < 3)
+        // Nothing of ours draws a polygon within a clip: outlines of fixtures lie on the page itself.
+        if (points.Count < 3)
         {
             return;
         }
 
         StringBuilder path = new();
-        for (int i = 0; i < shown.Count; i++)
+        for (int i = 0; i < points.Count; i++)
         {
-            Point(path, i == 0 ? 'M' : 'L', shown[i]);
+            Point(path, i == 0 ? 'M' : 'L', points[i]);
         }
 
         Element("path", fill, stroke, thickness, " d=\"" + path.Append('Z') + "\"" + Dashes(dashArray) + (lineJoin == LineJoin.Round ? " stroke-linejoin=\"round\"" : string.Empty));
@@ -208,7 +208,7 @@ internal sealed class Sheet : ClippingRenderContext
     /// <summary>The whole picture.</summary>
     public string ToSvg(double width, double height, string title, string description)
     {
-        int paper = Use(Ink.Paper);
+        Use(Ink.Paper);
         StringBuilder text = new();
         string size = "viewBox=\"0 0 " + Number(width) + " " + Number(height) + "\" width=\"" + Number(width) + "\" height=\"" + Number(height) + "\"";
         string name = theme switch { PictureTheme.Light => "light", PictureTheme.Dark => "dark", _ => "follow" };
