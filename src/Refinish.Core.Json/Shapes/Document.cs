@@ -34,17 +34,25 @@ internal static class Document
     public static bool TryRead<T>(Shape<T> shape, Func<JsonDocument> parse, out T value, out IReadOnlyList<JsonFault> faults, out JsonException? syntax)
     {
         syntax = null;
+        JsonDocument? document = null;
         try
         {
-            using JsonDocument document = parse();
-            return TryRead(shape, document.RootElement, out value, out faults);
+            document = parse();
         }
         catch (JsonException malformed)
         {
             syntax = malformed;
-            value = default!;
-            faults = [new JsonFault("$", JsonFaultKind.Malformed, malformed.Message)];
-            return false;
+            return Malformed(malformed.Message, out value, out faults);
+        }
+        catch (ArgumentException)
+        {
+            // What the parser says of half a surrogate pair in a string outside of any JSON text.
+            return Malformed("The text is no valid Unicode.", out value, out faults);
+        }
+
+        using (document)
+        {
+            return TryRead(shape, document.RootElement, out value, out faults);
         }
     }
 
@@ -66,5 +74,12 @@ internal static class Document
         faults = reading.Faults;
         value = isRead ? value : default!;
         return isRead;
+    }
+
+    private static bool Malformed<T>(string sentence, out T value, out IReadOnlyList<JsonFault> faults)
+    {
+        value = default!;
+        faults = [new JsonFault("$", JsonFaultKind.Malformed, sentence)];
+        return false;
     }
 }

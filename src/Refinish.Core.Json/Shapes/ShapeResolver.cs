@@ -3,6 +3,7 @@ using System.Collections.Generic;
 using System.Text.Json;
 using System.Text.Json.Serialization.Metadata;
 using Refinish.Fixtures;
+using Refinish.Jobs;
 using Refinish.Substrates;
 using UnitsNet;
 
@@ -62,6 +63,8 @@ internal sealed class ShapeResolver : IJsonTypeInfoResolver
         Add(PriceShapes.Replacement);
         Add(JobShapes.Fixture);
         Add(JobShapes.Job);
+        Add(StoredPlanShape.Only);
+        Add(new PlanOut());
     }
 
     public IEnumerable<Type> Types => known.Keys;
@@ -147,5 +150,14 @@ internal sealed class ShapeResolver : IJsonTypeInfoResolver
     {
         Add(shape);
         known.Add(typeof(T?), options => JsonMetadataServices.CreateValueInfo<T?>(options, JsonMetadataServices.GetNullableConverter<T>(options)));
+    }
+
+    /// <summary>A plan follows from its job; read, it is a <see cref="StoredPlan"/>, which tells whether it still does.</summary>
+    private sealed class PlanOut : Shape<BathroomPlan>
+    {
+        public override Outcome Read(JsonElement json, Reading reading, out BathroomPlan value) =>
+            throw new NotSupportedException("A plan is read as " + nameof(StoredPlan) + ", which tells where its stored results differ from the job's.");
+
+        public override void Write(Utf8JsonWriter json, BathroomPlan value, DisplayUnits units) => PlanShapes.Plan.Write(json, PlanShapes.Of(value, units), units);
     }
 }

@@ -51,7 +51,7 @@ internal sealed class UnitTable<T>(string name, double[] standIns, params Unit<T
             return null;
         }
 
-        foreach (string digits in (ReadOnlySpan<string>)["E14", "E15", "E16"])
+        foreach (string digits in (ReadOnlySpan<string>)["E11", "E14", "E15", "E16"])
         {
             double rounded = double.Parse(nearest.ToString(digits, CultureInfo.InvariantCulture), CultureInfo.InvariantCulture);
             if (Back(rounded))
