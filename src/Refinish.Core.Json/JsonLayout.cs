@@ -25,7 +25,14 @@ public sealed record JsonLayout
     public bool IsIndented { get; init; } = true;
 
     // Letters such as µ, ² and ° stay as they are; what could end a script in a web page is still escaped.
-    internal JsonWriterOptions Options => new() { Indented = IsIndented, Encoder = Letters };
+    internal JsonWriterOptions Options => new()
+    {
+        Indented = IsIndented,
+        Encoder = Letters,
+#if NET9_0_OR_GREATER
+        NewLine = "\n",
+#endif
+    };
 
     private static JavaScriptEncoder Letters { get; } = JavaScriptEncoder.Create(UnicodeRanges.All);
 

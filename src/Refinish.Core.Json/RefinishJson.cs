@@ -1,4 +1,5 @@
 using System;
+using System.IO;
 using System.Text.Json.Serialization.Metadata;
 using Refinish.Json.Shapes;
 
@@ -40,4 +41,21 @@ public static class RefinishJson
         DisplayUnits.UsCustomary => UsCustomary.Value,
         _ => throw new ArgumentOutOfRangeException(nameof(units), "units is not a named value."),
     };
+
+    /// <summary>The JSON Schema (draft 2020-12) of the document that <see cref="JobJson"/> writes. What it cannot say, such as a range in any unit, the reader checks.</summary>
+    /// <example><code>
+    /// JsonNode schema = JsonNode.Parse(RefinishJson.JobSchema)!;
+    /// string id = (string)schema["$id"]!;                // "urn:refinish:schema:job:1"
+    /// </code></example>
+    public static string JobSchema => Published("job-1.schema.json");
+
+    /// <summary>The JSON Schema (draft 2020-12) of the document that <see cref="PlanJson"/> writes; it holds that of the job.</summary>
+    public static string PlanSchema => Published("plan-1.schema.json");
+
+    private static string Published(string file)
+    {
+        using Stream stream = typeof(RefinishJson).Assembly.GetManifestResourceStream(file)!;
+        using StreamReader reader = new(stream);
+        return reader.ReadToEnd();
+    }
 }

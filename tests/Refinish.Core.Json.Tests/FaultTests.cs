@@ -60,7 +60,7 @@ public class FaultTests
         { "$.system.layers[0].coats", "0", false, "$.system.layers[0].coats", JsonFaultKind.OutOfRange, "at least 1" },
         { "$.system.layers[0].product.solvents[0].massFraction.value", "20", false, "$.system.layers[0].product.solvents", JsonFaultKind.OutOfRange, "100 %" },
         { "$.system.layers[0].product.mixRatio.hardenerParts", "-1", false, "$.system.layers[0].product.mixRatio.hardenerParts", JsonFaultKind.OutOfRange, "more than 0" },
-        { "$.system.layers[0].product.cure.touchDry.value", "9999", false, "$.system.layers[0].product", JsonFaultKind.Contradiction, "not after WaterService" },
+        { "$.system.layers[0].product.cure.touchDry.value", "9999", false, "$.system.layers[0].product", JsonFaultKind.Contradiction, "not after waterService" },
         { "$.system.layers[0].product.cure.touchDry.value", "1e300", false, "$.system.layers[0].product.cure.touchDry.value", JsonFaultKind.OutOfRange, "too large" },
         { "$.system.layers[0].product.source.kind", "\"rumour\"", true, "$.system.layers[0].product.source.kind", JsonFaultKind.UnknownKind, "invented" },
         { "$.prices.labourRate", "\"26\"", true, "$.prices.labourRate", JsonFaultKind.WrongType, "a number" },

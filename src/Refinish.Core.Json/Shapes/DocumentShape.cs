@@ -4,8 +4,18 @@ using System.Text.Json;
 
 namespace Refinish.Json.Shapes;
 
+/// <summary>What the schema asks of a document of its own.</summary>
+internal interface IDocumentShape : IFieldsShape
+{
+    string Format { get; }
+
+    int Version { get; }
+
+    string SchemaId { get; }
+}
+
 /// <summary>A document of its own: beside its fields it says what it is, in which version, and where its schema is.</summary>
-internal sealed class DocumentShape<T>(string format, int version, FieldsShape<T> fields) : FieldsShape<T>(format)
+internal sealed class DocumentShape<T>(string format, int version, FieldsShape<T> fields) : FieldsShape<T>(format), IDocumentShape
 {
     private static readonly string[] Header = ["$schema", "format", "version"];
 

@@ -10,8 +10,11 @@ internal interface IHolderShape
     Shape Item { get; }
 }
 
+/// <summary>What tells a list from a value that may be null.</summary>
+internal interface IListShape : IHolderShape;
+
 /// <summary>A list of values of one shape.</summary>
-internal sealed class ListShape<T>(Shape<T> item) : Shape<IReadOnlyList<T>>, IHolderShape
+internal sealed class ListShape<T>(Shape<T> item) : Shape<IReadOnlyList<T>>, IListShape
 {
     public Shape Item => item;
 
@@ -58,7 +61,7 @@ internal sealed class ListShape<T>(Shape<T> item) : Shape<IReadOnlyList<T>>, IHo
         json.WriteStartArray();
         foreach (T each in value)
         {
-            item.Write(json, each, units);
+            item.WriteItem(json, each, units);
         }
 
         json.WriteEndArray();

@@ -73,18 +73,22 @@ internal sealed class QuantityShape<T>(UnitTable<T> table, Func<T, DisplayUnits,
         return number is double n && unit is not null ? Of(n, unit, reading, out value) : Nothing(out value);
     }
 
-    public override void Write(Utf8JsonWriter json, T value, DisplayUnits units)
+    public override void Write(Utf8JsonWriter json, T value, DisplayUnits units) => Write(json, value, units, false);
+
+    public override void WriteItem(Utf8JsonWriter json, T value, DisplayUnits units) => Write(json, value, units, true);
+
+    private void Write(Utf8JsonWriter json, T value, DisplayUnits units, bool isItem)
     {
         foreach (Unit<T> unit in (ReadOnlySpan<Unit<T>>)[choose(value, units), choose(value, DisplayUnits.Si)])
         {
             if (table.Exactly(value, unit) is double number)
             {
-                json.WriteQuantity(number, unit.Symbol);
+                json.WriteQuantity(number, unit.Symbol, isItem);
                 return;
             }
         }
 
-        json.WriteQuantity(table.Base.In(value), table.Base.Symbol);
+        json.WriteQuantity(table.Base.In(value), table.Base.Symbol, isItem);
     }
 
     private static Func<T, DisplayUnits, Unit<T>> Shown(UnitTable<T> table, Measure measure)

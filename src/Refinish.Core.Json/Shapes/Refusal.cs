@@ -13,7 +13,13 @@ internal static class Refusal
         StringBuilder sentence = new(Bare(refusal.Message));
         foreach (IField field in fields)
         {
-            Rename(sentence, char.ToUpperInvariant(field.Name[0]) + field.Name[1..], field.Name);
+            Rename(sentence, field.Name);
+
+            // A layer refuses what does not go together in its product.
+            foreach (IField inner in Inner(field.Shape))
+            {
+                Rename(sentence, inner.Name);
+            }
         }
 
         return sentence.ToString();
@@ -53,8 +59,16 @@ internal static class Refusal
         return end < 0 ? message : message[..end];
     }
 
-    private static void Rename(StringBuilder sentence, string name, string to)
+    private static IReadOnlyList<IField> Inner(Shape shape) => shape switch
     {
+        IFieldsShape fields => fields.Fields,
+        IHolderShape holder => Inner(holder.Item),
+        _ => [],
+    };
+
+    private static void Rename(StringBuilder sentence, string to)
+    {
+        string name = char.ToUpperInvariant(to[0]) + to[1..];
         for (int i = 0; i + name.Length <= sentence.Length; i++)
         {
             bool isWord = (i == 0 || !char.IsLetter(sentence[i - 1])) && (i + name.Length == sentence.Length || !char.IsLetter(sentence[i + name.Length]));

@@ -70,8 +70,8 @@ internal static class Results
 
     private static double Rounded(double value) => double.Parse(value.ToString("E11", CultureInfo.InvariantCulture), CultureInfo.InvariantCulture);
 
-    private static void Write(Utf8JsonWriter json, double si, Measure measure, DisplayUnits units) =>
-        json.WriteQuantity(Rounded(measure.Shown(si, units)), measure.Symbol(units) is { Length: > 0 } symbol ? symbol : "1");
+    private static void Write(Utf8JsonWriter json, double si, Measure measure, DisplayUnits units, bool isItem = false) =>
+        json.WriteQuantity(Rounded(measure.Shown(si, units)), measure.Symbol(units) is { Length: > 0 } symbol ? symbol : "1", isItem);
 
     private abstract class Written<T> : Shape<T>
     {
@@ -94,6 +94,8 @@ internal static class Results
         public IEnumerable<string> Spellings => new HashSet<string> { measure.Symbol(DisplayUnits.Si), measure.Symbol(DisplayUnits.UsCustomary) };
 
         public override void Write(Utf8JsonWriter json, double value, DisplayUnits units) => Results.Write(json, value, measure, units);
+
+        public override void WriteItem(Utf8JsonWriter json, double value, DisplayUnits units) => Results.Write(json, value, measure, units, true);
     }
 
     private sealed class NumberShape : Written<double>, IScalarShape

@@ -20,6 +20,9 @@ internal abstract class Shape<T> : Shape
 
     public abstract void Write(Utf8JsonWriter json, T value, DisplayUnits units);
 
+    /// <summary>Writes the value as one of a list.</summary>
+    public virtual void WriteItem(Utf8JsonWriter json, T value, DisplayUnits units) => Write(json, value, units);
+
     protected static Outcome Nothing(out T value)
     {
         value = default!;
