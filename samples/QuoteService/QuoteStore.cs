@@ -1,0 +1,51 @@
+using System;
+using System.Globalization;
+using System.IO;
+using Microsoft.Data.Sqlite;
+using Microsoft.Extensions.Configuration;
+using Microsoft.Extensions.Hosting;
+using Refinish.Jobs;
+using Refinish.Json;
+
+namespace Refinish.Samples.QuoteService;
+
+/// <summary>Quotes in a file: the job document of each, which holds everything that its plan follows from.</summary>
+internal sealed class QuoteStore(IConfiguration configuration, IHostEnvironment environment, TimeProvider time)
+{
+    private readonly string connection = new SqliteConnectionStringBuilder
+    {
+        DataSource = Path.Combine(environment.ContentRootPath, configuration["Quotes:File"] ?? "quotes.db"),
+    }.ToString();
+
+    public void Create() => Run("CREATE TABLE IF NOT EXISTS quotes (id TEXT PRIMARY KEY, stored TEXT NOT NULL, job TEXT NOT NULL) STRICT", command => command.ExecuteNonQuery());
+
+    public Quote Add(BathroomJob job)
+    {
+        // Whoever knows the number may read the quote, so it is not to be guessed.
+        Quote quote = new(Guid.NewGuid(), time.GetUtcNow(), job);
+        Run("INSERT INTO quotes (id, stored, job) VALUES ($id, $stored, $job)", command =>
+        {
+            command.Parameters.AddWithValue("$id", quote.Id.ToString());
+            command.Parameters.AddWithValue("$stored", quote.Stored.ToString("O", CultureInfo.InvariantCulture));
+            command.Parameters.AddWithValue("$job", JobJson.Write(job));
+            return command.ExecuteNonQuery();
+        });
+        return quote;
+    }
+
+    public Quote? Find(Guid id) => Run("SELECT stored, job FROM quotes WHERE id = $id", command =>
+    {
+        command.Parameters.AddWithValue("$id", id.ToString());
+        using SqliteDataReader row = command.ExecuteReader();
+        return row.Read() ? new Quote(id, DateTimeOffset.ParseExact(row.GetString(0), "O", CultureInfo.InvariantCulture), JobJson.Read(row.GetString(1))) : null;
+    });
+
+    private T Run<T>(string statement, Func<SqliteCommand, T> run)
+    {
+        using SqliteConnection open = new(connection);
+        open.Open();
+        using SqliteCommand command = open.CreateCommand();
+        command.CommandText = statement;
+        return run(command);
+    }
+}
