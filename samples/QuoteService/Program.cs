@@ -24,6 +24,7 @@ WebApplication app = builder.Build();
 app.Services.GetRequiredService<QuoteStore>().Create();
 app.UseExceptionHandler(new ExceptionHandlerOptions
 {
+    SuppressDiagnosticsCallback = failed => failed.Exception is BadHttpRequestException,
     StatusCodeSelector = error => error is BadHttpRequestException bad ? bad.StatusCode : StatusCodes.Status500InternalServerError,
 });
 app.UseStatusCodePages();

@@ -1,5 +1,6 @@
 using System;
 using System.Collections.Generic;
+using System.Text.Json;
 using System.Text.Json.Nodes;
 using Microsoft.AspNetCore.Builder;
 using Microsoft.AspNetCore.Http;
@@ -27,9 +28,14 @@ internal static class QuoteEndpoints
             .Produces(StatusCodes.Status200OK, contentType: "image/svg+xml").ProducesProblem(StatusCodes.Status404NotFound);
     }
 
-    private static Results<CreatedAtRoute<Answer>, ProblemHttpResult> Create(JsonObject ask, QuoteStore store)
+    private static Results<CreatedAtRoute<Answer>, ProblemHttpResult> Create(JsonElement ask, QuoteStore store)
     {
-        if (!Ask.TryRead(ask, out BathroomJob? job, out IReadOnlyList<(string Path, string Sentence)> faults))
+        if (ask.ValueKind != JsonValueKind.Object)
+        {
+            return Problems.Refused([("$", "A request is an object with name, start, fixtures, options and site.")]);
+        }
+
+        if (!Ask.TryRead(JsonObject.Create(ask)!, out BathroomJob? job, out IReadOnlyList<(string Path, string Sentence)> faults))
         {
             return Problems.Refused(faults);
         }

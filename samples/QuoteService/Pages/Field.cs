@@ -5,7 +5,7 @@ using System.Text.Json.Nodes;
 namespace Refinish.Samples.QuoteService.Pages;
 
 /// <summary>One line of the form: a number with its unit, a choice, a tick or a text. It knows where its value stands in the request.</summary>
-internal sealed class Field
+public sealed class Field
 {
     /// <summary>Name of the field in the form.</summary>
     public required string Name { get; init; }

@@ -9,7 +9,7 @@ using Refinish.Fixtures;
 namespace Refinish.Samples.QuoteService.Pages;
 
 /// <summary>The form of the page: another way to write a request. It starts with an invented tub.</summary>
-internal sealed class Form
+public sealed class Form
 {
     public Form(DisplayUnits units, DateTime start)
     {
@@ -84,7 +84,7 @@ internal sealed class Form
 
     public IEnumerable<Field> All => [.. Job, .. Tape, .. Survey, .. Defects.SelectMany(defect => defect.Fields), .. Room, .. Air, .. Surface, .. Options];
 
-    public bool IsWrong => Others.Count > 0 || All.Any(field => field.Error is not null);
+    public bool IsWrong => Others.Count > 0 || All.Any(entry => entry.Error is not null);
 
     /// <summary>Takes over what was sent.</summary>
     public void Fill(IFormCollection sent)
