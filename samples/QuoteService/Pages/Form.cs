@@ -52,7 +52,7 @@ public sealed class Form
             ("chip", [Small("chip-diameter", "diameter", "Chip, across"), Small("chip-depth", "depth", "Chip, depth")]),
             ("rustSpot", [Small("rust-diameter", "diameter", "Rust spot, across")]),
             ("wornPatch", [Small("worn-length", "length", "Worn patch, length"), Small("worn-width", "width", "Worn patch, width"), Small("worn-depth", "depth", "Worn patch, depth")]),
-            ("siliconeResidue", [Small("silicone-joint", "joint", "Old silicone or caulk, length of joint")]),
+            ("siliconeResidue", [Small("silicone-joint", "joint", "Old silicone or caulk, length of joint", Measure.Distance)]),
             ("perforation", [Small("hole-diameter", "diameter", "Hole right through, across")]),
         ];
         Room = [Amount("room-length", "length", "Room, length", "", Measure.Distance, 2.6), Amount("room-width", "width", "Room, width", "", Measure.Distance, 2.1), Amount("room-height", "height", "Room, height", "", Measure.Distance, 2.5)];
@@ -155,7 +155,8 @@ public sealed class Form
 
     private Field Tub(string member, string label, string help, double metres) => Amount(member, member, label, help, Measure.Length, metres);
 
-    private static Field Small(string name, string member, string label) => new() { Name = name, Member = member, Label = label, Help = "empty when there is none", Measure = Measure.Length };
+    private static Field Small(string name, string member, string label, Measure? measure = null) =>
+        new() { Name = name, Member = member, Label = label, Help = "empty when there is none", Measure = measure ?? Measure.Length };
 
     private Field Amount(string name, string member, string label, string help, Measure measure, double si) =>
         new() { Name = name, Member = member, Label = label, Help = help, Measure = measure, Text = measure.Shown(si, Units).ToString("G5", CultureInfo.InvariantCulture) };
