@@ -1,0 +1,59 @@
+using System;
+using System.Buffers;
+using System.Collections.Generic;
+using System.IO;
+using System.Text;
+using System.Text.Json;
+
+namespace Refinish.Json.Shapes;
+
+/// <summary>Text, bytes and streams to and from one shape.</summary>
+internal static class Document
+{
+    public static string Write<T>(Shape<T> shape, T value, JsonLayout? layout)
+    {
+        ArrayBufferWriter<byte> bytes = new(16384);
+        using (Utf8JsonWriter json = new(bytes, (layout ?? JsonLayout.Default).Options))
+        {
+            shape.Write(json, value, (layout ?? JsonLayout.Default).Units);
+        }
+
+        return Encoding.UTF8.GetString(bytes.WrittenSpan);
+    }
+
+    public static void Write<T>(Shape<T> shape, T value, Stream stream, JsonLayout? layout)
+    {
+        ArgumentNullException.ThrowIfNull(stream);
+        using Utf8JsonWriter json = new(stream, (layout ?? JsonLayout.Default).Options);
+        shape.Write(json, value, (layout ?? JsonLayout.Default).Units);
+    }
+
+    public static T Read<T>(Shape<T> shape, Func<JsonDocument> parse) =>
+        TryRead(shape, parse, out T value, out IReadOnlyList<JsonFault> faults, out JsonException? syntax) ? value : throw RefinishJsonException.Of(faults, syntax);
+
+    public static bool TryRead<T>(Shape<T> shape, Func<JsonDocument> parse, out T value, out IReadOnlyList<JsonFault> faults, out JsonException? syntax)
+    {
+        syntax = null;
+        try
+        {
+            using JsonDocument document = parse();
+            return TryRead(shape, document.RootElement, out value, out faults);
+        }
+        catch (JsonException malformed)
+        {
+            syntax = malformed;
+            value = default!;
+            faults = [new JsonFault("$", JsonFaultKind.Malformed, malformed.Message)];
+            return false;
+        }
+    }
+
+    public static bool TryRead<T>(Shape<T> shape, JsonElement root, out T value, out IReadOnlyList<JsonFault> faults)
+    {
+        Reading reading = new();
+        bool isRead = shape.Read(root, reading, out value) == Outcome.Read && reading.Faults.Count == 0;
+        faults = reading.Faults;
+        value = isRead ? value : default!;
+        return isRead;
+    }
+}
