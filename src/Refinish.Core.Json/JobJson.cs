@@ -13,7 +13,7 @@ namespace Refinish.Json;
 /// </summary>
 /// <remarks>
 /// A job that is written and read again is equal to the first one, to the last bit of every number. Optional fields may be left out by who writes by hand;
-/// they are always written here, so that a document does not change its meaning when a default does. The schema is <see cref="RefinishJson.JobSchema"/>.
+/// they are always written here, so that a document does not change its meaning when a default does.
 /// Objects may be nested 64 deep, the limit of System.Text.Json; how long a document may be is for the caller to limit.
 /// </remarks>
 /// <example><code>
@@ -90,7 +90,7 @@ public static class JobJson
     /// <summary>Reads a job from text, without an exception when the document is wrong.</summary>
     /// <param name="json">The document.</param>
     /// <param name="job">The job; <see langword="null"/> when something is wrong.</param>
-    /// <param name="faults">What is wrong, in the order of the document; empty when the job was read.</param>
+    /// <param name="faults">Everything that is wrong; empty when the job was read.</param>
     /// <returns>Whether the job was read.</returns>
     /// <exception cref="ArgumentNullException"><paramref name="json"/> is missing.</exception>
     public static bool TryRead(string json, [NotNullWhen(true)] out BathroomJob? job, out IReadOnlyList<JsonFault> faults)
@@ -102,7 +102,7 @@ public static class JobJson
     /// <summary>Reads a job from UTF-8, without an exception when the document is wrong.</summary>
     /// <param name="utf8">The document.</param>
     /// <param name="job">The job; <see langword="null"/> when something is wrong.</param>
-    /// <param name="faults">What is wrong, in the order of the document; empty when the job was read.</param>
+    /// <param name="faults">Everything that is wrong; empty when the job was read.</param>
     /// <returns>Whether the job was read.</returns>
     public static bool TryRead(ReadOnlyMemory<byte> utf8, [NotNullWhen(true)] out BathroomJob? job, out IReadOnlyList<JsonFault> faults) =>
         Document.TryRead(JobShapes.Job, () => JsonDocument.Parse(utf8), out job!, out faults, out _);

@@ -54,7 +54,7 @@ public sealed class RefinishJsonException : JsonException
         this.isPart = isPart;
     }
 
-    /// <summary>Everything that was found, in the order of the document; at most 100.</summary>
+    /// <summary>Everything that was found; at most 100.</summary>
     public IReadOnlyList<JsonFault> Faults => Outer is string outer ? [.. faults.Select(fault => fault.Within(outer))] : faults;
 
     /// <summary>The first fault with its path, and how many more there are.</summary>

@@ -51,7 +51,18 @@ internal static class Document
     public static bool TryRead<T>(Shape<T> shape, JsonElement root, out T value, out IReadOnlyList<JsonFault> faults)
     {
         Reading reading = new();
-        bool isRead = shape.Read(root, reading, out value) == Outcome.Read && reading.Faults.Count == 0;
+        bool isRead = false;
+        value = default!;
+        try
+        {
+            isRead = shape.Read(root, reading, out value) == Outcome.Read && reading.Faults.Count == 0;
+        }
+        catch (InvalidOperationException)
+        {
+            // The parser lets half of a surrogate pair through and refuses it when the text is asked for; the pass still stands at that place.
+            reading.Fault(JsonFaultKind.Malformed, "The text is no valid Unicode.");
+        }
+
         faults = reading.Faults;
         value = isRead ? value : default!;
         return isRead;

@@ -152,7 +152,7 @@ internal sealed class ObjectShape<T>(string name, Field<T>[] fields, Func<Values
 
                 if (field < 0)
                 {
-                    reading.Fault(JsonFaultKind.Contradiction, Refusal.Sentence(refusal));
+                    reading.Fault(JsonFaultKind.Contradiction, Refusal.Sentence(refusal, fields));
                     return Failed(out made);
                 }
 
@@ -210,10 +210,10 @@ internal sealed class ObjectShape<T>(string name, Field<T>[] fields, Func<Values
         return isWhole ? Outcome.Read : Outcome.StandIn;
     }
 
-    private static void Refuse(Reading reading, Field<T> field, ArgumentException refusal)
+    private void Refuse(Reading reading, Field<T> field, ArgumentException refusal)
     {
         reading.Enter(field.Name);
-        reading.Fault(JsonFaultKind.OutOfRange, Refusal.Sentence(refusal, field.Name), field.Shape.WhereItIsSaid);
+        reading.Fault(JsonFaultKind.OutOfRange, Refusal.Sentence(refusal, fields), field.Shape.WhereItIsSaid);
         reading.Leave();
     }
 }

@@ -1,5 +1,6 @@
 using System;
 using System.Collections.Generic;
+using System.Globalization;
 using System.Linq;
 using System.Text.Json;
 
@@ -11,7 +12,8 @@ internal interface IQuantityShape
     /// <summary>Name of the kind of quantity.</summary>
     string Name { get; }
 
-    IEnumerable<string> Symbols { get; }
+    /// <summary>Every spelling that is read.</summary>
+    IEnumerable<string> Spellings { get; }
 }
 
 /// <summary>A quantity as value and unit.</summary>
@@ -30,7 +32,7 @@ internal sealed class QuantityShape<T>(UnitTable<T> table, Func<T, DisplayUnits,
 
     public string Name => table.Name;
 
-    public IEnumerable<string> Symbols => table.Symbols;
+    public IEnumerable<string> Spellings => table.Spellings;
 
     public override string WhereItIsSaid => ".value";
 
@@ -74,13 +76,31 @@ internal sealed class QuantityShape<T>(UnitTable<T> table, Func<T, DisplayUnits,
 
     public override void Write(Utf8JsonWriter json, T value, DisplayUnits units)
     {
-        Unit<T> unit = choose(value, units);
-        double? number = table.Exactly(value, unit);
-        unit = number is null ? table.Base : unit;
-        json.WriteStartObject();
-        json.WriteNumber(Value, number ?? table.Base.In(value));
-        json.WriteString(Unit, unit.Symbol);
-        json.WriteEndObject();
+        foreach (Unit<T> unit in (ReadOnlySpan<Unit<T>>)[choose(value, units), choose(value, DisplayUnits.Si)])
+        {
+            if (table.Exactly(value, unit) is double number)
+            {
+                Text(json, number, unit.Symbol);
+                return;
+            }
+        }
+
+        Text(json, table.Base.In(value), table.Base.Symbol);
+    }
+
+    // In one line even where the document is indented: a tub has eighteen of them.
+    private static void Text(Utf8JsonWriter json, double number, string symbol)
+    {
+        if (!double.IsFinite(number))
+        {
+            throw new ArgumentException("A quantity is not a number or is infinite; JSON has no such numbers.", nameof(number));
+        }
+
+        Span<char> text = stackalloc char[96];
+        _ = json.Options.Indented
+            ? text.TryWrite(CultureInfo.InvariantCulture, $"{{ \"value\": {number}, \"unit\": \"{symbol}\" }}", out int length)
+            : text.TryWrite(CultureInfo.InvariantCulture, $"{{\"value\":{number},\"unit\":\"{symbol}\"}}", out length);
+        json.WriteRawValue(text[..length], skipInputValidation: true);
     }
 
     private static Func<T, DisplayUnits, Unit<T>> Shown(UnitTable<T> table, Measure measure)
@@ -118,7 +138,7 @@ internal sealed class QuantityShape<T>(UnitTable<T> table, Func<T, DisplayUnits,
         }
         catch (ArgumentException refusal)
         {
-            reading.Fault(JsonFaultKind.OutOfRange, Refusal.Sentence(refusal, "value"), ".value");
+            reading.Fault(JsonFaultKind.OutOfRange, Refusal.Bare(refusal.Message), ".value");
             return Nothing(out value);
         }
     }
@@ -135,10 +155,10 @@ internal sealed class QuantityShape<T>(UnitTable<T> table, Func<T, DisplayUnits,
         if (unit is null)
         {
             string given = json.GetString()!;
-            string hint = Symbols.Contains("US " + given)
+            string hint = table.Spellings.Contains("US " + given)
                 ? " Write \"US " + given + "\" or \"imp " + given + "\": the two differ."
-                : Spelling.Suggestion(given, Symbols);
-            reading.Fault(JsonFaultKind.UnknownUnit, "\"" + given + "\" is no unit of " + table.Name + "; one of: " + string.Join(", ", Symbols) + "." + hint);
+                : Spelling.Suggestion(given, table.Spellings);
+            reading.Fault(JsonFaultKind.UnknownUnit, "\"" + given + "\" is no unit of " + table.Name + "; one of: " + string.Join(", ", table.Symbols) + "." + hint);
         }
 
         return unit;

@@ -1,5 +1,6 @@
 using System;
 using System.Globalization;
+using System.Text.Encodings.Web;
 using System.Text.Json;
 
 namespace Refinish.Json.Shapes;
@@ -100,6 +101,9 @@ internal static class Times
             return Outcome.Read;
         }
 
-        public override void Write(Utf8JsonWriter json, T value, DisplayUnits units) => json.WriteStringValue(write(value));
+        public override void Write(Utf8JsonWriter json, T value, DisplayUnits units) =>
+
+            // Digits and signs alone: the plus sign, which some encoders would spell out, stays a plus sign.
+            json.WriteStringValue(JsonEncodedText.Encode(write(value), JavaScriptEncoder.UnsafeRelaxedJsonEscaping));
     }
 }

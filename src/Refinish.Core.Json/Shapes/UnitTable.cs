@@ -8,7 +8,7 @@ namespace Refinish.Json.Shapes;
 
 /// <summary>
 /// A kind of quantity and its units, the SI base unit first. A number is written in the unit of the trade only if it reads back to the very same SI
-/// number; otherwise in the SI base unit, which always does.
+/// number; otherwise in the metric one, and if that does not either, in the SI base unit, which always does.
 /// </summary>
 internal sealed class UnitTable<T>(string name, double[] standIns, params Unit<T>[] units)
 {
@@ -18,7 +18,9 @@ internal sealed class UnitTable<T>(string name, double[] standIns, params Unit<T
 
     public double[] StandIns => standIns;
 
-    public IEnumerable<string> Symbols => units.SelectMany(unit => unit.Spellings.Prepend(unit.Symbol));
+    public IEnumerable<string> Symbols => units.Select(unit => unit.Symbol);
+
+    public IEnumerable<string> Spellings => units.SelectMany(unit => unit.Spellings.Prepend(unit.Symbol));
 
     public Unit<T> this[string symbol] => Array.Find(units, unit => unit.Symbol == symbol)
         ?? throw new ArgumentException("There is no unit " + symbol + " of " + name + ".", nameof(symbol));
