@@ -14,8 +14,8 @@ try
     });
     return 0;
 }
-catch (CheckFailed failed)
+catch (Exception failed)
 {
-    Console.Error.WriteLine("FAILED: " + failed.Message);
+    Console.Error.WriteLine("FAILED: " + (failed is CheckFailed ? failed.Message : failed));
     return 1;
 }

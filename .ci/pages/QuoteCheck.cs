@@ -66,7 +66,7 @@ internal static class QuoteCheck
 
         BathroomJob job = Refinish.Json.JobJson.Read(await client.GetStringAsync(quote["job"]!.GetValue<string>()));
         Check.Same(Shop.Example.Fixtures[0], job.Fixtures[0], "the tub of the job document");
-        return created.Headers.Location!.ToString();
+        return created.Headers.Location!.AbsolutePath;
     }
 
     private static async Task Faults(HttpClient client, JsonNode example)

@@ -9,14 +9,13 @@ internal static class QuotePages
     public static async Task Run(Uri address, string scratch)
     {
         await using Browser browser = await Browser.Open(scratch);
-        await browser.Page.SetJavaScriptEnabledAsync(false);
         await browser.Page.GoToAsync(address.ToString());
+        Check.Same(0, await browser.Ask<int>("document.scripts.length"), "scripts of the form");
         await browser.IsAccessible("form");
         await browser.FitsNarrow("form");
         await browser.Photograph("quote-form");
 
         // A wrong entry is named, has the focus, and leads to its field.
-        await browser.Write("start", "03012027\t0800AM");
         await browser.Write("rimLength", "5300");
         await browser.Write("chip-diameter", "18");
         await browser.Write("chip-depth", "1.5");
@@ -42,7 +41,9 @@ internal static class QuotePages
         Check.That(Array.IndexOf(headings, "Cautions") is >= 0 and int cautions && cautions < Array.IndexOf(headings, "Price"), "cautions do not come before the price: " + string.Join(", ", headings));
         Check.That(decimal.Parse(await browser.Text("#total"), System.Globalization.CultureInfo.InvariantCulture) >= 390, "the price is below the shop's minimum charge");
         Check.Holds(await browser.Text("main"), "Invented demonstration", "the notice");
+        await browser.Page.WaitForFunctionAsync("() => document.readyState === 'complete'");
         Check.That(await browser.Ask<bool>("[...document.images].length > 1 && [...document.images].every(image => image.complete && image.naturalWidth > 0 && image.alt.length > 40)"), "a picture is missing, or has no words");
+        Check.Same(0, await browser.Ask<int>("document.scripts.length"), "scripts of the quote");
         await browser.IsAccessible("quote");
         await browser.FitsNarrow("quote");
         await browser.Photograph("quote");
