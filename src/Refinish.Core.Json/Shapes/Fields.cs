@@ -47,6 +47,16 @@ internal sealed class Fields<T>(string name)
         return this;
     }
 
+    /// <summary>A result: always written, null where there is none, and read by nobody, because it follows from the job.</summary>
+    public Fields<T> Show<TField>(string field, Shape<TField> shape, Func<T, TField> get)
+    {
+        fields.Add(new Field<T, TField>(field, shape, true, get, null, default!));
+        return this;
+    }
+
+    /// <summary>Results alone.</summary>
+    public FieldsShape<T> AsResults() => new ObjectShape<T>(name, [.. fields], _ => throw new NotSupportedException("Results are not read."), null);
+
     /// <summary>Fields that are each allowed or refused by themselves.</summary>
     public ObjectShape<T> Making(Func<Values, T> make) => new(name, [.. fields], make, null);
 

@@ -1,6 +1,5 @@
 using System;
 using System.Collections.Generic;
-using System.Globalization;
 using System.Linq;
 using System.Text.Json;
 
@@ -80,27 +79,12 @@ internal sealed class QuantityShape<T>(UnitTable<T> table, Func<T, DisplayUnits,
         {
             if (table.Exactly(value, unit) is double number)
             {
-                Text(json, number, unit.Symbol);
+                json.WriteQuantity(number, unit.Symbol);
                 return;
             }
         }
 
-        Text(json, table.Base.In(value), table.Base.Symbol);
-    }
-
-    // In one line even where the document is indented: a tub has eighteen of them.
-    private static void Text(Utf8JsonWriter json, double number, string symbol)
-    {
-        if (!double.IsFinite(number))
-        {
-            throw new ArgumentException("A quantity is not a number or is infinite; JSON has no such numbers.", nameof(number));
-        }
-
-        Span<char> text = stackalloc char[96];
-        _ = json.Options.Indented
-            ? text.TryWrite(CultureInfo.InvariantCulture, $"{{ \"value\": {number}, \"unit\": \"{symbol}\" }}", out int length)
-            : text.TryWrite(CultureInfo.InvariantCulture, $"{{\"value\":{number},\"unit\":\"{symbol}\"}}", out length);
-        json.WriteRawValue(text[..length], skipInputValidation: true);
+        json.WriteQuantity(table.Base.In(value), table.Base.Symbol);
     }
 
     private static Func<T, DisplayUnits, Unit<T>> Shown(UnitTable<T> table, Measure measure)
