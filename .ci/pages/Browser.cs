@@ -27,7 +27,8 @@ internal sealed class Browser : IAsyncDisposable
         Page = page;
         page.Console += (_, said) => { if (said.Message.Type is ConsoleType.Error or ConsoleType.Warning) { Complaints.Add(said.Message.Text); } };
         page.PageError += (_, error) => Complaints.Add(error.Message);
-        page.RequestFailed += (_, failed) => Complaints.Add("no answer: " + failed.Request.Url);
+        // A picture that is no longer wanted, because the page was made wider meanwhile, is called off by the browser itself.
+        page.RequestFailed += (_, failed) => { if (failed.Request.FailureText != "net::ERR_ABORTED") { Complaints.Add("no answer: " + failed.Request.Url); } };
     }
 
     public IPage Page { get; }
@@ -51,6 +52,7 @@ internal sealed class Browser : IAsyncDisposable
         });
         IPage page = (await chromium.PagesAsync())[0];
         await page.SetViewportAsync(new ViewPortOptions { Width = 1280, Height = 900 });
+        await page.Client.SendAsync("Emulation.setFocusEmulationEnabled", new { enabled = true });
         return new Browser(chromium, page, profile, scratch);
     }
 
@@ -59,6 +61,9 @@ internal sealed class Browser : IAsyncDisposable
     public Task<string> Text(string selector) => Ask<string>("document.querySelector(" + Quoted(selector) + ")?.textContent.trim().replace(/\\s+/g, ' ') ?? ''");
 
     public Task<string> FocusOn() => Ask<string>("document.activeElement.id || document.activeElement.className || document.activeElement.tagName");
+
+    /// <summary>Whether what has the focus shows it by an outline.</summary>
+    public Task<bool> FocusIsSeen() => Ask<bool>("getComputedStyle(document.activeElement).outlineStyle === 'solid'");
 
     /// <summary>Presses the tabulator until the element has the focus: what cannot be reached so cannot be used without a mouse.</summary>
     public async Task TabTo(string selector)

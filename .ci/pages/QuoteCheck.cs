@@ -5,6 +5,7 @@ using System.Net.Http;
 using System.Text;
 using System.Text.Json.Nodes;
 using System.Threading.Tasks;
+using Microsoft.Data.Sqlite;
 using Refinish.Jobs;
 using Refinish.Samples.QuoteService;
 
@@ -31,6 +32,7 @@ internal static class QuoteCheck
         await using (Service again = await Service.Start(folder, "QuoteService.dll", ("Quotes__File", file)))
         {
             Check.Same(before, await again.Client.GetStringAsync(address), "the quote after a restart");
+            await Drift(again.Client, file, address, JsonNode.Parse(before)!);
             await QuotePages.Run(again.Client.BaseAddress!, scratch);
         }
 
@@ -56,6 +58,7 @@ internal static class QuoteCheck
         Check.Same(Shop.Example.Plan().Price!.Total!.Value, quote["price"]!["total"]!.GetValue<decimal>(), "the total, here and through the service");
         Check.That(quote["cautions"]!.AsArray().Count > 0, "a quote without a caution");
         Check.That(quote["protection"]!.AsArray().Count > 0, "a quote without breathing protection, though its topcoat holds isocyanate");
+        Check.Same("m²", quote["coatedArea"]!["unit"]!.GetValue<string>(), "the unit of the area");
         Check.Holds(quote["notice"]!.GetValue<string>(), "Invented", "the notice");
         foreach (JsonNode? picture in quote["pictures"]!.AsArray())
         {
@@ -99,6 +102,24 @@ internal static class QuoteCheck
         JsonNode quote = JsonNode.Parse(await created.Content.ReadAsStringAsync())!;
         Check.That(quote["objections"]!.AsArray().Any(objection => objection!.GetValue<string>().Contains("relative humidity", StringComparison.Ordinal)), "damp air is not objected to");
         Check.That(quote["price"] is null, "a price although something stands in the way");
+    }
+
+    // A stored result that the library no longer gives is said, and the price is withdrawn.
+    private static async Task Drift(HttpClient client, string file, string address, JsonNode quote)
+    {
+        using (SqliteConnection store = new("Data Source=" + file + ";Pooling=False"))
+        {
+            store.Open();
+            using SqliteCommand change = store.CreateCommand();
+            change.CommandText = "UPDATE quotes SET [plan] = replace([plan], $total, '1.00') WHERE '/quotes/' || id = $address";
+            change.Parameters.AddWithValue("$total", quote["price"]!["total"]!.ToJsonString());
+            change.Parameters.AddWithValue("$address", address);
+            Check.Same(1, change.ExecuteNonQuery(), "how many quotes were changed in the store");
+        }
+
+        JsonNode changed = JsonNode.Parse(await client.GetStringAsync(address))!;
+        Check.That(changed["price"] is null, "a price that is no longer what the job gives");
+        Check.Holds(changed["objections"]![0]!.GetValue<string>(), "other results than were stored", "why there is no price");
     }
 
     private static async Task<JsonNode> Problem(HttpResponseMessage response, int status)

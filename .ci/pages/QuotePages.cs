@@ -22,8 +22,9 @@ internal static class QuotePages
         await browser.Write("humidity", "wet");
         await Submit(browser, "#summary");
         Check.Same("summary", await browser.FocusOn(), "what has the focus after a wrong entry");
+        Check.That(await browser.FocusIsSeen(), "the focus on the summary is not to be seen");
         Check.Holds(await browser.Text("#rimLength-error"), "at least 300 mm and at most 2500 mm", "the error beside the field");
-        Check.Holds(await browser.Text("#humidity-error"), "number", "the error of what is no number");
+        Check.Same("“wet” is no number; write it like 12.5.", await browser.Text("#humidity-error"), "the error of what is no number");
         Check.Same("rimLength-help", (await browser.Ask<string>("document.getElementById('rimLength').getAttribute('aria-describedby')")).Split(' ')[0], "the help of the field");
         Check.Same("18", await browser.Ask<string>("document.getElementById('chip-diameter').value"), "what was right is kept");
         await browser.IsAccessible("entries to mend");
@@ -32,6 +33,7 @@ internal static class QuotePages
         await browser.TabTo("#summary a");
         await browser.Page.Keyboard.PressAsync("Enter");
         Check.Same("rimLength", await browser.FocusOn(), "where the summary leads");
+        Check.That(await browser.FocusIsSeen(), "the focus on a field is not to be seen");
 
         // Mended: cautions and protection come before the price, and there are a timeline and pictures.
         await browser.Write("rimLength", "1346");

@@ -2,6 +2,7 @@ using System;
 using System.Collections.Generic;
 using System.Linq;
 using Refinish.Jobs;
+using UnitsNet;
 
 namespace Refinish.Samples.QuoteService;
 
@@ -10,6 +11,7 @@ internal sealed record Answer(
     Guid Id,
     DateTimeOffset Stored,
     string Notice,
+    Area CoatedArea,
     IReadOnlyList<string> Objections,
     IReadOnlyList<string> Protection,
     IReadOnlyList<Answer.Caution> Cautions,
@@ -27,10 +29,11 @@ internal sealed record Answer(
             quote.Id,
             quote.Stored,
             Shop.Invented,
-            [.. plan.Objections.Select(objection => objection.ToString())],
+            plan.CoatedArea,
+            [.. quote.InTheWay(DisplayUnits.Si)],
             [.. plan.Protection.Select(comparison => comparison.ToString())],
             [.. plan.Cautions.Select(caution => new Caution(caution.Sentence, caution.DecidedBy))],
-            plan is { IsPossible: true, Price: { Net: decimal net, Tax: decimal tax, Total: decimal total } price }
+            quote.Price is { Net: decimal net, Tax: decimal tax, Total: decimal total } price
                 ? new(price.Book.Currency, [.. price.Lines.Select(line => new Line(line.Code, line.Description, line.Quantity, line.Unit, line.Rate, line.Amount))], net, tax, total)
                 : null,
             [.. plan.Schedule?.Steps.Select(step => new Step(step.Step.Name, step.Start, step.End)) ?? []],

@@ -5,6 +5,7 @@ using Microsoft.AspNetCore.Hosting;
 using Microsoft.AspNetCore.Http;
 using Microsoft.AspNetCore.Routing;
 using Microsoft.Extensions.DependencyInjection;
+using Refinish.Json;
 using Refinish.Samples.QuoteService;
 using Refinish.Samples.QuoteService.Pages;
 
@@ -14,7 +15,11 @@ builder.Services.AddSingleton(TimeProvider.System);
 builder.Services.AddSingleton<QuoteStore>();
 builder.Services.AddRazorComponents();
 builder.Services.AddOpenApi(openApi => openApi.AddDocumentTransformer(ApiDocument.Describe));
-builder.Services.ConfigureHttpJsonOptions(json => json.SerializerOptions.AllowDuplicateProperties = false);
+builder.Services.ConfigureHttpJsonOptions(json =>
+{
+    json.SerializerOptions.AllowDuplicateProperties = false;
+    json.SerializerOptions.TypeInfoResolverChain.Insert(0, RefinishJson.Resolver);
+});
 
 // A body that is no JSON is a fault of the document like any other: said as problem details, with its place.
 builder.Services.Configure<RouteHandlerOptions>(routes => routes.ThrowOnBadRequest = true);

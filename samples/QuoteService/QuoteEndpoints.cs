@@ -48,7 +48,7 @@ internal static class QuoteEndpoints
         store.Find(id) is Quote quote ? TypedResults.Ok(Answer.Of(quote)) : Problems.NoSuchQuote(id);
 
     private static Results<ContentHttpResult, ProblemHttpResult> GetJob(Guid id, QuoteStore store) =>
-        store.Find(id) is Quote quote ? TypedResults.Content(JobJson.Write(quote.Job), "application/json") : Problems.NoSuchQuote(id);
+        store.Find(id) is Quote quote ? TypedResults.Content(JobJson.Write(quote.Plan.Job), "application/json") : Problems.NoSuchQuote(id);
 
     private static Results<ContentHttpResult, ProblemHttpResult> GetPicture(Guid id, string name, QuoteStore store, bool us = false, bool narrow = false)
     {

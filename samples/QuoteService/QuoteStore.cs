@@ -9,7 +9,7 @@ using Refinish.Json;
 
 namespace Refinish.Samples.QuoteService;
 
-/// <summary>Quotes in a file: the job document of each, which holds everything that its plan follows from.</summary>
+/// <summary>Quotes in a file, as plan documents: the job, which everything follows from, and the results, which are held against it when it is read again.</summary>
 internal sealed class QuoteStore(IConfiguration configuration, IHostEnvironment environment, TimeProvider time)
 {
     private readonly string connection = new SqliteConnectionStringBuilder
@@ -17,27 +17,33 @@ internal sealed class QuoteStore(IConfiguration configuration, IHostEnvironment 
         DataSource = Path.Combine(environment.ContentRootPath, configuration["Quotes:File"] ?? "quotes.db"),
     }.ToString();
 
-    public void Create() => Run("CREATE TABLE IF NOT EXISTS quotes (id TEXT PRIMARY KEY, stored TEXT NOT NULL, job TEXT NOT NULL) STRICT", command => command.ExecuteNonQuery());
+    public void Create() => Run("CREATE TABLE IF NOT EXISTS quotes (id TEXT PRIMARY KEY, stored TEXT NOT NULL, [plan] TEXT NOT NULL) STRICT", command => command.ExecuteNonQuery());
 
     public Quote Add(BathroomJob job)
     {
         // Whoever knows the number may read the quote, so it is not to be guessed.
-        Quote quote = new(Guid.NewGuid(), time.GetUtcNow(), job);
-        Run("INSERT INTO quotes (id, stored, job) VALUES ($id, $stored, $job)", command =>
+        Quote quote = new(Guid.NewGuid(), time.GetUtcNow(), job.Plan(), []);
+        Run("INSERT INTO quotes (id, stored, [plan]) VALUES ($id, $stored, $plan)", command =>
         {
             command.Parameters.AddWithValue("$id", quote.Id.ToString());
             command.Parameters.AddWithValue("$stored", quote.Stored.ToString("O", CultureInfo.InvariantCulture));
-            command.Parameters.AddWithValue("$job", JobJson.Write(job));
+            command.Parameters.AddWithValue("$plan", PlanJson.Write(quote.Plan));
             return command.ExecuteNonQuery();
         });
         return quote;
     }
 
-    public Quote? Find(Guid id) => Run("SELECT stored, job FROM quotes WHERE id = $id", command =>
+    public Quote? Find(Guid id) => Run("SELECT stored, [plan] FROM quotes WHERE id = $id", command =>
     {
         command.Parameters.AddWithValue("$id", id.ToString());
         using SqliteDataReader row = command.ExecuteReader();
-        return row.Read() ? new Quote(id, DateTimeOffset.ParseExact(row.GetString(0), "O", CultureInfo.InvariantCulture), JobJson.Read(row.GetString(1))) : null;
+        if (!row.Read())
+        {
+            return null;
+        }
+
+        StoredPlan again = PlanJson.Read(row.GetString(1));
+        return new Quote(id, DateTimeOffset.ParseExact(row.GetString(0), "O", CultureInfo.InvariantCulture), again.Plan, again.Differences);
     });
 
     private T Run<T>(string statement, Func<SqliteCommand, T> run)

@@ -30,7 +30,7 @@ public sealed class Field
     /// <summary>The JSON path of its value in the request; set when the request is made.</summary>
     public string Path { get; set; } = string.Empty;
 
-    public string? Error { get; set; }
+    public string? Error { get; private set; }
 
     /// <summary>Writes the value into the request. What was left empty is left out; what is no number stays a text, for the library to refuse.</summary>
     public void Put(JsonObject owner, string path, DisplayUnits units)
@@ -42,7 +42,13 @@ public sealed class Field
         }
     }
 
+    /// <summary>Takes the first fault; about a number that is none, in words for someone who fills in a form.</summary>
+    public void Refuse(string sentence) =>
+        Error ??= Measure is null || IsNumber(out _) ? sentence : Text.Length == 0 ? "A number is needed here." : "“" + Text + "” is no number; write it like 12.5.";
+
     private JsonNode Choice() => Text switch { "true" => true, "false" => false, _ => Text };
 
-    private JsonNode Number() => double.TryParse(Text, NumberStyles.Float, CultureInfo.InvariantCulture, out double number) && double.IsFinite(number) ? number : Text;
+    private JsonNode Number() => IsNumber(out double number) ? number : Text;
+
+    private bool IsNumber(out double number) => double.TryParse(Text, NumberStyles.Float, CultureInfo.InvariantCulture, out number) && double.IsFinite(number);
 }

@@ -131,7 +131,7 @@ public sealed class Form
         {
             if (All.FirstOrDefault(field => path == field.Path || path.StartsWith(field.Path + ".", StringComparison.Ordinal)) is Field about)
             {
-                about.Error ??= sentence;
+                about.Refuse(sentence);
             }
             else
             {
