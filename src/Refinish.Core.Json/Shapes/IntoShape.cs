@@ -50,7 +50,7 @@ internal sealed class IntoShape<TFrom, T>(string name, FieldsShape<TFrom> from, 
             // Between a value and a stand-in there is nothing to contradict.
             if (outcome == Outcome.Read)
             {
-                reading.Fault(JsonFaultKind.Contradiction, Refusal.Sentence(refusal, Fields));
+                Refusal.Note(refusal, Fields, reading);
             }
 
             return Nothing(out value);

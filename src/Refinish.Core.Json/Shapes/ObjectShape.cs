@@ -144,15 +144,15 @@ internal sealed class ObjectShape<T>(string name, Field<T>[] fields, Func<Values
             }
             catch (ArgumentException refusal)
             {
-                int field = Array.FindIndex(fields, each => string.Equals(each.Name, refusal.ParamName, StringComparison.OrdinalIgnoreCase));
-                if (IsTogether && values.HasStandIns)
+                int field = Array.IndexOf(fields, Refusal.Find(refusal, fields));
+                if (values.HasStandIns && (IsTogether || field < 0))
                 {
                     return Failed(out made);
                 }
 
                 if (field < 0)
                 {
-                    reading.Fault(JsonFaultKind.Contradiction, Refusal.Sentence(refusal, fields));
+                    Refusal.Note(refusal, fields, reading);
                     return Failed(out made);
                 }
 

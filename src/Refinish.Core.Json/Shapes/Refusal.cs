@@ -19,6 +19,32 @@ internal static class Refusal
         return sentence.ToString();
     }
 
+    /// <summary>Notes a rule between fields, or a field that can be left out elsewhere but not here.</summary>
+    public static void Note(ArgumentException refusal, IReadOnlyList<IField> fields, Reading reading)
+    {
+        if (refusal is ArgumentNullException && Find(refusal, fields) is IField field)
+        {
+            reading.FaultAt(field.Name, JsonFaultKind.Missing, "The field is missing, and the rest of this object needs it.");
+        }
+        else
+        {
+            reading.Fault(JsonFaultKind.Contradiction, Sentence(refusal, fields));
+        }
+    }
+
+    public static IField? Find(ArgumentException refusal, IReadOnlyList<IField> fields)
+    {
+        foreach (IField field in fields)
+        {
+            if (string.Equals(field.Name, refusal.ParamName, StringComparison.OrdinalIgnoreCase))
+            {
+                return field;
+            }
+        }
+
+        return null;
+    }
+
     /// <summary>Without what the runtime adds about parameter and value, which the sentence names already; with trimmed messages it adds a key instead.</summary>
     public static string Bare(string message)
     {
