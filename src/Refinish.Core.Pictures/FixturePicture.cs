@@ -86,6 +86,7 @@ public sealed class FixturePicture : Picture
         key.AddRange(blueprint.Further.Select(words => (words, (Action<double, double>?)null)));
         page.Y += 6;
         Key(page, key);
+        page.Y += 4;
         page.SubHeading("Zones");
         Key(page, [.. zones.Select(zone => (Zone(zone, page.Units), (Action<double, double>?)((x, y) => Letterbox(page.Sheet, x, y, Letter(zone.Kind)))))]);
         page.Y += 4;

@@ -18,7 +18,11 @@ internal sealed class BlueprintPainter
     private readonly Page page;
     private readonly Blueprint blueprint;
     private readonly Func<FixtureZoneKind, char?> letter;
-    private readonly Dictionary<string, int> numbers;
+    private readonly Dictionary<string, int> numbers = [];
+
+    // What stands already, in all views: labels, numbers, letters, headings.
+    private readonly List<OxyRect> taken = [];
+    private readonly List<Action> marks = [];
     private double scale;
 
     private BlueprintPainter(Page page, Blueprint blueprint, Func<FixtureZoneKind, char?> letter)
@@ -26,13 +30,9 @@ internal sealed class BlueprintPainter
         this.page = page;
         this.blueprint = blueprint;
         this.letter = letter;
-        numbers = [];
         foreach (string words in blueprint.Views.SelectMany(view => view.Points).Select(point => point.Words))
         {
-            if (!numbers.ContainsKey(words))
-            {
-                numbers.Add(words, numbers.Count + 1);
-            }
+            NumberOf(words);
         }
     }
 
@@ -44,6 +44,10 @@ internal sealed class BlueprintPainter
         if (blueprint.Views.Count > 0)
         {
             painter.Draw();
+            foreach (Action mark in painter.marks)
+            {
+                mark();
+            }
         }
 
         return painter.numbers.OrderBy(pair => pair.Value).Select(pair => pair.Key);
@@ -105,6 +109,17 @@ internal sealed class BlueprintPainter
         return scale;
     }
 
+    // One number for what is said in the same words.
+    private int NumberOf(string words)
+    {
+        if (!numbers.TryGetValue(words, out int number))
+        {
+            numbers.Add(words, number = numbers.Count + 1);
+        }
+
+        return number;
+    }
+
     private List<Frame> Frames() => [.. blueprint.Views.Select(view => new Frame(view, scale, page.Units))];
 
     private void Draw(Frame frame, double x, double y, double above)
@@ -113,18 +128,18 @@ internal sealed class BlueprintPainter
         View view = frame.View;
         double left = x + frame.Left;
         double top = y + Head + above;
-        sheet.Text(left, y + 8, TextWidths.Shortened(view.Name, Page.Small, Math.Max(page.Right - left, 40), bold: true), Ink.Line, Page.Small, bold: true);
+        sheet.Text(left, y + 8, TextWidths.Shortened(view.Name, Page.Small, Math.Max(Math.Min(x + frame.Width + Gap - 6, page.Right) - left, 40), bold: true), Ink.Line, Page.Small, bold: true);
         ScreenPoint At(DataPoint point) => new(left + (point.X * scale), top + (point.Y * scale));
         foreach (Outline outline in view.Outlines)
         {
             Paint([.. outline.Points.Select(At)], outline.Stroke);
         }
 
-        List<OxyRect> taken = [];
         List<Action> labels = [];
+        taken.Add(new OxyRect(left - 2, y, Math.Min(page.Right - left, TextWidths.Of(view.Name, Page.Small, bold: true)) + 4, 17));
         foreach (PlacedDimension placed in frame.Placed)
         {
-            Dimensions(placed, left, top, view, taken, labels);
+            Dimensions(placed, left, top, view, labels);
         }
 
         foreach (Action label in labels)
@@ -132,28 +147,35 @@ internal sealed class BlueprintPainter
             label();
         }
 
+        // Letters and numbers go in once every view has its lines and labels.
+        marks.Add(() => Marks(view, At, new OxyRect(page.Left - 6, y, page.Inside + 12, Head + above + (view.Height * scale) + frame.Below)));
+    }
+
+    private void Marks(View view, Func<DataPoint, ScreenPoint> place, OxyRect within)
+    {
+        Sheet sheet = page.Sheet;
         foreach ((DataPoint at, FixtureZoneKind zone) in view.Zones)
         {
             if (letter(zone) is char sign)
             {
-                ScreenPoint point = Free(At(at), 0, 0, 8.5, taken);
+                ScreenPoint point = Free(place(at), 0, 0, 8.5, within);
                 sheet.Rectangle(point.X - 8, point.Y - 8, 16, 16, Ink.Paper, Ink.Line);
                 sheet.Text(point.X, point.Y, sign.ToString(), Ink.Line, Page.Small, HorizontalAlignment.Center, bold: true);
             }
         }
 
         // The marked spots themselves stay free of numbers.
-        taken.AddRange(view.Points.Select(point => At(point.At)).Select(point => new OxyRect(point.X - 3, point.Y - 3, 6, 6)));
+        taken.AddRange(view.Points.Select(point => place(point.At)).Select(point => new OxyRect(point.X - 3, point.Y - 3, 6, 6)));
         foreach ((DataPoint at, string words, double direction) in view.Points)
         {
-            ScreenPoint spot = At(at);
-            ScreenPoint number = Free(spot, direction, 24, Mark + 1, taken);
+            ScreenPoint spot = place(at);
+            ScreenPoint number = Free(spot, direction, 24, Mark + 1, within);
             double dx = number.X - spot.X;
             double dy = number.Y - spot.Y;
-            double away = Math.Sqrt((dx * dx) + (dy * dy));
+            double away = Math.Max(1e-9, Math.Sqrt((dx * dx) + (dy * dy)));
             sheet.Line(spot.X, spot.Y, number.X - (dx / away * Mark), number.Y - (dy / away * Mark), Ink.Note);
             sheet.Circle(spot.X, spot.Y, 2, Ink.Note, OxyColors.Transparent);
-            NumberMark(sheet, number.X, number.Y, numbers[words]);
+            NumberMark(sheet, number.X, number.Y, NumberOf(words));
         }
     }
 
@@ -187,7 +209,7 @@ internal sealed class BlueprintPainter
         }
     }
 
-    private void Dimensions(PlacedDimension placed, double left, double top, View view, List<OxyRect> taken, List<Action> labels)
+    private void Dimensions(PlacedDimension placed, double left, double top, View view, List<Action> labels)
     {
         Sheet sheet = page.Sheet;
         Dimension dimension = placed.Dimension;
@@ -236,7 +258,11 @@ internal sealed class BlueprintPainter
         labels.Add(() =>
         {
             // The line is broken where its label stands.
-            if (across)
+            if (placed.IsNumbered)
+            {
+                NumberMark(sheet, line, middle, NumberOf(placed.Text.Replace('\u00A0', ' ')));
+            }
+            else if (across)
             {
                 sheet.Rectangle(middle - half - 3, line - 8, (2 * half) + 6, 16, Ink.Paper, OxyColors.Transparent);
                 sheet.Text(middle, line, placed.Text, Ink.Line, Page.Small, HorizontalAlignment.Center);
@@ -250,7 +276,7 @@ internal sealed class BlueprintPainter
     }
 
     // The nearest place about a spot, in the wanted direction first, where nothing stands yet.
-    private ScreenPoint Free(ScreenPoint spot, double direction, double away, double half, List<OxyRect> taken)
+    private ScreenPoint Free(ScreenPoint spot, double direction, double away, double half, OxyRect within)
     {
         for (int ring = 0; ring < 12; ring++)
         {
@@ -260,7 +286,7 @@ internal sealed class BlueprintPainter
                 double angle = (direction + (turn % 2 == 0 ? turn * 15 : -(turn + 1) * 15)) * Math.PI / 180;
                 ScreenPoint at = new(spot.X + (radius * Math.Cos(angle)), spot.Y + (radius * Math.Sin(angle)));
                 OxyRect box = new(at.X - half, at.Y - half, 2 * half, 2 * half);
-                bool clear = box.Left >= page.Left - 6 && box.Right <= page.Right + 6
+                bool clear = box.Left >= within.Left && box.Right <= within.Right && box.Top >= within.Top && box.Bottom <= within.Bottom
                     && taken.All(other => other.Right <= box.Left || other.Left >= box.Right || other.Bottom <= box.Top || other.Top >= box.Bottom);
                 if (clear)
                 {

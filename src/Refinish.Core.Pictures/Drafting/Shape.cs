@@ -8,7 +8,7 @@ namespace Refinish.Pictures.Drafting;
 /// <summary>Outlines in metres, x to the right and y down.</summary>
 internal static class Shape
 {
-    private const int Corner = 10;
+    private const int Corner = 18;
 
     public static DataPoint[] Rectangle(double left, double top, double width, double height, double radius = 0)
     {

@@ -76,31 +76,36 @@ internal sealed class Chart
         TicklineColor = Ink.Note,
     };
 
-    /// <summary>Ticks of 1, 2 or 5 times a power of ten, at most so many.</summary>
-    public static IEnumerable<double> Round(double from, double to, int most)
+    /// <summary>A step of 1, 2 or 5 times a power of ten that cuts a range into so many at most.</summary>
+    public static double Step(double from, double to, int most)
     {
         double rough = (to - from) / Math.Max(1, most);
-        double power = Math.Pow(10, Math.Floor(Math.Log10(rough)));
-        double step = power;
-        foreach (double times in (double[])[1, 2, 5, 10])
+        decimal power = (decimal)Math.Pow(10, Math.Floor(Math.Log10(rough)));
+        foreach (int times in (int[])[1, 2, 5])
         {
-            step = times * power;
-            if (step >= rough * (1 - 1e-9))
+            if ((double)(times * power) >= rough * (1 - 1e-9))
             {
-                break;
+                return (double)(times * power);
             }
         }
 
-        for (double k = Math.Ceiling((from / step) - 1e-9); k * step <= to * (1 + 1e-12); k++)
+        return (double)(10 * power);
+    }
+
+    /// <summary>Ticks at whole multiples of such a step.</summary>
+    public static IEnumerable<double> Round(double from, double to, int most)
+    {
+        // Through decimal, so that 3 × 0.1 is 0.3 and carries that label.
+        decimal step = (decimal)Step(from, to, most);
+        for (decimal k = Math.Ceiling((decimal)(from / (double)step) - 1e-9m); (double)(k * step) <= to * (1 + 1e-12); k++)
         {
-            // Through decimal, so that 3 × 0.1 is 0.3 and carries that label.
-            yield return (double)((decimal)k * (decimal)step);
+            yield return (double)(k * step);
         }
     }
 
     public void Line(IEnumerable<DataPoint> points, OxyColor colour, double width = 2, LineStyle style = LineStyle.Solid)
     {
-        LineSeries line = new() { Color = colour, StrokeThickness = width, LineStyle = style, LineJoin = LineJoin.Round, Decimator = Decimator.Decimate };
+        LineSeries line = new() { Color = colour, StrokeThickness = width, LineStyle = style, LineJoin = LineJoin.Round, MinimumSegmentLength = 0 };
         line.Points.AddRange(points);
         model.Series.Add(line);
     }

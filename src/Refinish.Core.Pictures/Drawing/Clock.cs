@@ -15,9 +15,16 @@ internal static class Clock
     public static string Moment(DateTimeOffset instant) => instant.ToString("ddd d MMM, HH:mm", CultureInfo.InvariantCulture);
 
     /// <summary>A length of time in minutes, hours or days, as long as it is: 25 min, 1 h 25, 41 h, 7 d. It is never broken at the end of a line.</summary>
-    public static string Span(TimeSpan time)
+    public static string Span(TimeSpan time) => Minutes((long)Math.Round(time.TotalMinutes));
+
+    /// <summary>The same for a time that has to be waited for: a part of a minute counts as a whole one.</summary>
+    public static string AtLeast(TimeSpan time) => Minutes((long)Math.Ceiling(time.TotalMinutes - 1e-9));
+
+    /// <summary>The same for a time within which something has to be done: a part of a minute does not count.</summary>
+    public static string AtMost(TimeSpan time) => Minutes((long)Math.Floor(time.TotalMinutes + 1e-9));
+
+    private static string Minutes(long minutes)
     {
-        long minutes = (long)Math.Round(time.TotalMinutes);
         if (minutes < 60)
         {
             return minutes.ToString(CultureInfo.InvariantCulture) + "\u00A0min";
@@ -27,7 +34,7 @@ internal static class Clock
         long rest = minutes % 60;
         if (hours >= 72)
         {
-            return Figures.Fixed(time.TotalDays, 1).TrimEnd('0').TrimEnd('.') + "\u00A0d";
+            return Figures.Fixed(minutes / 1440.0, 1).TrimEnd('0').TrimEnd('.') + "\u00A0d";
         }
 
         return hours.ToString(CultureInfo.InvariantCulture) + "\u00A0h" + (rest == 0 ? string.Empty : "\u00A0" + rest.ToString("00", CultureInfo.InvariantCulture));
