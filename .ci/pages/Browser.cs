@@ -41,7 +41,7 @@ internal sealed class Browser : IAsyncDisposable
         string profile = Directory.CreateTempSubdirectory("chromium").FullName;
         IBrowser chromium = await Puppeteer.LaunchAsync(new LaunchOptions
         {
-            ExecutablePath = "/usr/bin/chromium",
+            ExecutablePath = Environment.GetEnvironmentVariable("CHROMIUM") ?? "/usr/bin/chromium",
             Headless = true,
             UserDataDir = profile,
             Args =
