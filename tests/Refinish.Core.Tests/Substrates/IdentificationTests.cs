@@ -69,7 +69,7 @@ public class IdentificationTests
         Random random = new(seed);
         string[] codes = [.. MaterialSigns.Generic.Select(sign => sign.Code).Where(_ => random.Next(5) == 0)];
         MaterialIdentification answer = new(codes);
-        MaterialIdentification other = new([.. codes.Reverse(), .. codes]);
+        MaterialIdentification other = new([.. codes.AsEnumerable().Reverse(), .. codes]);
         Assert.Equal(answer, other);
         Assert.Equal(answer.Candidates, other.Candidates);
         IEnumerable<FixtureMaterial> spoken = answer.Candidates.Where(candidate => candidate.For.Count > 0 && !candidate.IsConsistent).Select(candidate => candidate.Material);
