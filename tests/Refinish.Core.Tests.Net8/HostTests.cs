@@ -1,6 +1,7 @@
 using System;
 using System.Reflection;
 using System.Runtime.Versioning;
+using Refinish.Between;
 using Refinish.Tests.Support;
 using Xunit;
 
@@ -15,4 +16,9 @@ public class HostTests
         Assert.Equal(8, Environment.Version.Major);
         Assert.Equal(".NETCoreApp,Version=v8.0", typeof(Measure).Assembly.GetCustomAttribute<TargetFrameworkAttribute>()!.FrameworkName);
     }
+
+    [Fact]
+    [Evidence(Basis.Contract, "a library compiled against the netstandard2.0 build sets init-only properties of the net8.0 build; without the forwarded marker: MissingMethodException")]
+    public void A_library_for_netstandard_runs_beside_the_newer_build() =>
+        Assert.Equal(160, ShopGun.Measured().FluidRate.MillilitersPerMinute, 1e-9);
 }
