@@ -57,5 +57,5 @@ foreach (string file in args[1..])
     }
 }
 
-Console.WriteLine("paths: " + (args.Length - 1) + " files, " + documents + " documents, all under /_/");
+Console.WriteLine("paths: " + (args.Length - 1) + " files, " + documents + " documents" + (clean ? ", all under /_/" : string.Empty));
 return clean && documents > 0 ? 0 : 1;
