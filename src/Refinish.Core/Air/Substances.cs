@@ -18,8 +18,8 @@ public static class Substances
     /// <summary>Methyl n-amyl ketone. Density from memory.</summary>
     public static Solvent MethylAmylKetone { get; } = Liquid("methyl n-amyl ketone", "110-43-0", 114.19, 0.815, 1.1, "NIOSH IDLH documentation", "110-43-0: 1.1 % at 66 °C; density from memory");
 
-    /// <summary>Isopropanol. Density from memory.</summary>
-    public static Solvent Isopropanol { get; } = Liquid("isopropanol", "67-63-0", 60.10, 0.785, 2.0, "NIOSH Pocket Guide to Chemical Hazards", "isopropyl alcohol; density from memory");
+    /// <summary>Isopropanol, the same as <see cref="GenericSolvents.Isopropanol"/>.</summary>
+    public static Solvent Isopropanol => GenericSolvents.Isopropanol;
 
     /// <summary>1,2,4-Trimethylbenzene, the largest single part of aromatic naphtha.</summary>
     public static Solvent Trimethylbenzene { get; } = Liquid("1,2,4-trimethylbenzene", "95-63-6", 120.19, 0.876, 0.8, "two chemical data pages", "density 0.876 g/mL at 20 °C; lower limit printed as 0.8 and 0.9 %, the lower taken");

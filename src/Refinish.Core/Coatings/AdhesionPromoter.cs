@@ -81,6 +81,19 @@ public sealed record AdhesionPromoter
         init => field = new ValueList<FixtureMaterial>(Guard.NotNull(value, nameof(Materials)));
     }
 
+    /// <summary>
+    /// What evaporates of it, as shares that add up to 100 %; empty when not stated, and then its vapour cannot be judged.
+    /// All of what is wiped on is counted as evaporating: a wipe leaves no measurable film.
+    /// </summary>
+    /// <exception cref="ArgumentException">An entry is missing.</exception>
+    /// <exception cref="ArgumentOutOfRangeException">The shares do not add up to 100 % within 0.1 %.</exception>
+    public IReadOnlyList<SolventShare> Solvents
+    {
+        get;
+        init => field = SolventShare.Blend(value, nameof(Solvents));
+    }
+    = ValueList<SolventShare>.Empty;
+
     /// <summary>Where the figures come from.</summary>
     public required Source Source
     {

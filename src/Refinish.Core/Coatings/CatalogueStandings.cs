@@ -16,6 +16,7 @@ internal static class CatalogueStandings
     private static readonly Source Chemistry = Source.FromMemory("equivalents of such cans; primer at 0.9 amine hydrogen an epoxide, urethane at 1.05 isocyanate a hydroxyl");
     private static readonly Source Kits = Source.Invented("sizes for the demonstration");
     private static readonly Source Wipes = Source.FromMemory("5 to 10 mL/m² of wipe, dry in 10 to 30 min, coated within 1 to 4 h");
+    private static readonly Source Carriers = Source.Invented("what carries such wipes, in round figures; the safety data sheet names it");
     private static readonly Source Silane = Source.FromMemory("aqueous silane keeps for up to about a day at pH 4 to 4.5; read once, the page was not kept");
     private static readonly Source Grains = Source.FromMemory("10 to 40 g/m² of grains about as large as two coats are thick");
 
@@ -32,6 +33,11 @@ internal static class CatalogueStandings
             all.Add(new(wipe.Name, "spreading rate", wipe.SpreadingRate.ToString(), Wipes));
             all.Add(new(wipe.Name, "drying", Measure.Minutes.Format(wipe.Flash.TotalSeconds), Wipes));
             all.Add(new(wipe.Name, "open time", Measure.Minutes.Format(wipe.OpenTime.TotalSeconds), Wipes));
+            foreach (SolventShare share in wipe.Solvents)
+            {
+                all.Add(new(wipe.Name, share.Solvent.Name, Measure.Percent.Format(share.MassFraction.DecimalFractions), Carriers));
+            }
+
             if (wipe.MixedLife is TimeSpan life)
             {
                 all.Add(new(wipe.Name, "life once mixed", Measure.Hours.Format(life.TotalSeconds), Silane));

@@ -52,7 +52,7 @@ public static class GenericCatalogue
         Source = Generic,
     };
 
-    /// <summary>Silane wipe for enamel, china and tile: 100 m²/L with cloth losses, 15 min to dry, first coat within 2 h, to be used within 24 h of mixing.</summary>
+    /// <summary>Silane wipe for enamel, china and tile: 100 m²/L with cloth losses, 15 min to dry, first coat within 2 h, to be used within 24 h of mixing; carried by isopropanol.</summary>
     public static AdhesionPromoter SilanePromoter { get; } = new()
     {
         Name = "silane adhesion promoter",
@@ -60,17 +60,19 @@ public static class GenericCatalogue
         Flash = TimeSpan.FromMinutes(15),
         OpenTime = TimeSpan.FromHours(2),
         MixedLife = TimeSpan.FromHours(24),
+        Solvents = [new SolventShare(GenericSolvents.Isopropanol, Ratio.FromPercent(100))],
         Materials = Glassy,
         Source = Generic,
     };
 
-    /// <summary>Solvent wipe for gelcoat, acrylic, cultured marble, solid surface and laminate: 60 m²/L, 10 min to dry, first coat within 1 h.</summary>
+    /// <summary>Solvent wipe for gelcoat, acrylic, cultured marble, solid surface and laminate: 60 m²/L, 10 min to dry, first coat within 1 h; carried by xylene and butyl acetate.</summary>
     public static AdhesionPromoter PlasticPromoter { get; } = new()
     {
         Name = "plastic adhesion promoter",
         SpreadingRate = SpreadingRate.FromSquareMetersPerLiter(60),
         Flash = TimeSpan.FromMinutes(10),
         OpenTime = TimeSpan.FromHours(1),
+        Solvents = [new SolventShare(GenericSolvents.Xylene, Ratio.FromPercent(60)), new SolventShare(GenericSolvents.ButylAcetate, Ratio.FromPercent(40))],
         Materials = Plastic,
         Source = Generic,
     };

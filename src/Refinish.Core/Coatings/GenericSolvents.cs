@@ -7,7 +7,7 @@ namespace Refinish.Coatings;
 /// <remarks>
 /// Molar masses are IUPAC atomic weights added up. Lower flammable limits are those of the NIOSH documentation for immediately
 /// dangerous concentrations and pocket guide, lowest isomer for xylene. Densities near 20 °C are from memory, unverified. Vapour pressures
-/// at 20 °C: acetone 180 mmHg read in a federal repository; the others from memory (butanone is printed as 71 and 78 in two public documents;
+/// at 20 °C: acetone 180 and isopropanol 33 mmHg read in federal documents; the others from memory (butanone is printed as 71 and 78 in two public documents;
 /// xylene is the middle of 7 for the ortho isomer and 9 for meta and para; the acetate 4 mmHg on a chemical data page).
 /// </remarks>
 public static class GenericSolvents
@@ -30,6 +30,9 @@ public static class GenericSolvents
     /// <summary>Toluene. Lower flammable limit 1.1 %.</summary>
     public static Solvent Toluene { get; } = Make("toluene", "108-88-3", 92.14, 0.867, 1.1, 21, "NIOSH IDLH documentation", "108-88-3; density from memory");
 
+    /// <summary>Isopropanol. Lower flammable limit 2.0 %; vapour pressure 33 mmHg.</summary>
+    public static Solvent Isopropanol { get; } = Make("isopropanol", "67-63-0", 60.10, 0.785, 2.0, 33, "NIOSH Pocket Guide to Chemical Hazards", "isopropyl alcohol; density from memory");
+
     /// <summary>1-Methoxy-2-propyl acetate. Lower flammable limit 1.5 %, from memory, unverified.</summary>
     public static Solvent MethoxypropylAcetate { get; } = new()
     {
@@ -44,7 +47,7 @@ public static class GenericSolvents
 
     /// <summary>All of them.</summary>
     public static IReadOnlyList<Solvent> All { get; } =
-        new ValueList<Solvent>([Acetone, Butanone, EthylAcetate, ButylAcetate, Xylene, Toluene, MethoxypropylAcetate]);
+        new ValueList<Solvent>([Acetone, Butanone, EthylAcetate, ButylAcetate, Xylene, Toluene, Isopropanol, MethoxypropylAcetate]);
 
     private static Solvent Make(string name, string cas, double gramsPerMole, double gramsPerMilliliter, double lflPercent, double millimetresOfMercury, string document, string section) => new()
     {

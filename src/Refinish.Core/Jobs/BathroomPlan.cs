@@ -21,9 +21,6 @@ namespace Refinish.Jobs;
 /// </remarks>
 public sealed class BathroomPlan
 {
-    // A working day may be given as longer than anyone is in the room.
-    private static readonly TimeSpan LongestShift = TimeSpan.FromHours(16);
-
     private readonly JobSteps? steps;
 
     internal BathroomPlan(BathroomJob job)
@@ -47,8 +44,8 @@ public sealed class BathroomPlan
 
             if (Schedule is { IsPossible: true })
             {
-                Air = AirOf(job, Coats);
-                IsocyanateScreens = new ValueList<IsocyanateScreen>(ScreensOf(job, Coats));
+                Air = PlanAir.Study(this);
+                IsocyanateScreens = new ValueList<IsocyanateScreen>(PlanAir.Screens(this));
                 if (steps!.Missing.Count == 0)
                 {
                     Price = new PriceEstimate(job.Prices, PlanPricing.Request(this, planned, steps));
@@ -59,7 +56,7 @@ public sealed class BathroomPlan
         }
 
         Objections = new ValueList<PlanObjection>(PlanObjections.Of(this, steps));
-        Protection = new ValueList<LimitComparison>(ProtectionOf());
+        Protection = new ValueList<LimitComparison>(PlanAir.Protection(this));
         if (IsPossible)
         {
             Handover = HandoverOf(Schedule!);
@@ -86,15 +83,15 @@ public sealed class BathroomPlan
     /// <summary>The timeline; <see langword="null"/> when a coat has no times or no batches.</summary>
     public JobSchedule? Schedule { get; }
 
-    /// <summary>The air of the room over the coats; <see langword="null"/> without a schedule, or when nothing evaporates.</summary>
+    /// <summary>The air of the room over the promoter's wipe and the coats; <see langword="null"/> without a schedule, or when nothing evaporates.</summary>
     public AirStudy? Air { get; }
 
     /// <summary>
-    /// What the exhaust really moves, held against what keeps the vapour at a quarter of its lower flammable limit if all of a coat's solvent came off
-    /// while it is sprayed: the careful bound, which does not rest on how fast the film dries; <see langword="null"/> without an air study.
+    /// What the exhaust really moves, held against what keeps the vapour at a quarter of its lower flammable limit if all solvent of a coat or a wipe came off
+    /// while it is put on: the careful bound, which does not rest on how fast the film dries; <see langword="null"/> without an air study.
     /// </summary>
     public LimitComparison? FlammableAirflow => Air is null ? null : new LimitComparison(
-        "airflow really moved, against all solvent coming off while spraying",
+        "airflow really moved, against all solvent coming off while it is put on",
         Job.Site.Exhaust.EffectiveFlow.CubicMetersPerSecond,
         Air.SteadyAirflowForFlammableLimit?.CubicMetersPerSecond,
         LimitSense.AtLeast,
@@ -146,7 +143,8 @@ public sealed class BathroomPlan
     [
         "The room is held at the given temperature and humidity, day and night, until water may run.",
         "One person works without breaks; drying runs beside the work, and waiting for it on site is not charged.",
-        "Solvent of the sprayed coats is counted; wipes, cleaning of the gun and cups left open are not.",
+        "Solvent of the sprayed coats and of the promoter's wipe is counted; cleaning wipes, cleaning of the gun and cups left open are not.",
+        "A wipe gives off all that is poured for it, evenly over the wiping and then within minutes (2 min, invented).",
         "Overspray gives off its solvent at once and the film at the given time constant; the room is well mixed apart from the mixing factor.",
         "Volumes are additive on mixing.",
     ]);
@@ -178,70 +176,8 @@ public sealed class BathroomPlan
         }
     }
 
-    private static IEnumerable<IsocyanateScreen> ScreensOf(BathroomJob job, IReadOnlyList<CoatPlan> coats)
-    {
-        if (job.Site.AirborneFraction is not Ratio airborne)
-        {
-            yield break;
-        }
-
-        foreach (CoatPlan coat in coats.Where(coat => coat.Layer.Product.IsocyanateFraction.DecimalFractions > 0))
-        {
-            yield return new IsocyanateScreen
-            {
-                Room = job.Site.Room,
-                Exhaust = job.Site.Exhaust,
-                CoatingMass = Mass.FromKilograms(
-                    coat.Quantity.SprayedVolume.CubicMeters / (1 + coat.Layer.Reducer.DecimalFractions) * coat.Layer.Product.MixedDensity.KilogramsPerCubicMeter),
-                SprayTime = coat.Quantity.SprayTime,
-                IsocyanateFraction = coat.Layer.Product.IsocyanateFraction,
-                TransferEfficiency = job.Gun.TransferEfficiency,
-                AirborneFraction = airborne,
-                Limit = job.Site.IsocyanateLimit,
-                LimitSource = job.Site.IsocyanateLimitSource,
-            };
-        }
-    }
-
-    private AirStudy? AirOf(BathroomJob job, IReadOnlyList<CoatPlan> coats)
-    {
-        CoatPlan[] evaporating = [.. coats.Where(coat => coat.Layer.Product.Solvents.Count > 0)];
-        if (evaporating.Length == 0)
-        {
-            return null;
-        }
-
-        // Spraying comes last within a coat, after stand-in time and mixing.
-        DateTimeOffset Spraying(CoatPlan coat) => TimeOf(coat.Name).End - coat.Quantity.SprayTime;
-        DateTimeOffset first = Spraying(evaporating[0]);
-        return new AirStudy(
-            job.Site.Room with { AirTemperature = job.Site.Room.AirTemperature ?? job.Site.Air.DryBulb },
-            job.Site.Exhaust,
-            [.. evaporating.Select(coat => new SolventEmission
-            {
-                Name = coat.Name,
-                Start = Spraying(coat) - first,
-                SprayTime = coat.Quantity.SprayTime,
-                VolatileMass = coat.VolatileMass,
-                Solvents = coat.Layer.Product.Solvents,
-                FlashFraction = Ratio.FromDecimalFractions(1 - job.Gun.TransferEfficiency.DecimalFractions),
-                FilmTimeConstant = job.Site.FilmTimeConstant,
-            })],
-            job.Hours.Length < LongestShift ? job.Hours.Length : LongestShift);
-    }
-
     private Handover HandoverOf(JobSchedule schedule) =>
         new(Job, [.. Coats.Select(coat => (coat, TimeOf(coat.Name).End))], schedule.Steps[schedule.Steps.Count - 1].End, CoatedArea);
-
-    private IEnumerable<LimitComparison> ProtectionOf()
-    {
-        IEnumerable<LimitComparison> vapour = Air is null ? [] : Air.Exposure.Select(exposure => exposure.Comparison);
-        IEnumerable<LimitComparison> mist = Job.Site.AirborneFraction is null && Coats.Any(coat => coat.Layer.Product.IsocyanateFraction.DecimalFractions > 0)
-            ? [new LimitComparison("polyisocyanate mist while spraying", null, Job.Site.IsocyanateLimit?.KilogramsPerCubicMeter, LimitSense.AtMost, Measure.MassConcentration, Job.Site.IsocyanateLimitSource)]
-            : IsocyanateScreens.Select(screen => screen.Comparison).Distinct();
-        return mist.Concat(vapour).Where(comparison => comparison.Outcome != ComparisonOutcome.Within)
-            .OrderBy(comparison => comparison.Outcome == ComparisonOutcome.Beyond ? 0 : 1);
-    }
 
     private RefinishOrReplace? CompareWithReplacing()
     {

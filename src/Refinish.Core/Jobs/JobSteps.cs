@@ -14,6 +14,7 @@ namespace Refinish.Jobs;
 internal sealed class JobSteps
 {
     public const string Return = "caulk, refit and inspect";
+    public const string Wipe = "wipe on promoter";
 
     /// <summary>The temperature at which filler data sheets give their times; the trade's doubling rule shifts them.</summary>
     private static readonly Temperature FillerReference = Temperature.FromDegreesCelsius(25);
@@ -22,7 +23,6 @@ internal sealed class JobSteps
     private const string Key = "etch or abrade, rinse and dry";
     private const string Fill = "fill chips and wear";
     private const string Tack = "sand and tack";
-    private const string Wipe = "wipe on promoter";
     private const string Demask = "demask and clean up";
 
     private readonly BathroomJob job;

@@ -17,7 +17,6 @@ namespace Refinish.Scheduling;
 /// </remarks>
 internal sealed class SiteSearch
 {
-    private const int MostForDistances = 64;
     private const long FirstMargin = 4 * TimeSpan.TicksPerDay;
 
     private readonly StepModel model;
@@ -25,11 +24,9 @@ internal sealed class SiteSearch
     private readonly long start;
     private readonly EarliestTimes earliest;
     private readonly CancellationToken cancellation;
-    private readonly Dictionary<string, List<(long From, long Until, int Need)>>? others;
-    private readonly List<(int I, int J)> pairs = [];
     private readonly LoadBound load;
-    private readonly List<long[][]> distances = [];
-    private readonly bool keepsDistances;
+    private readonly LongestPaths? paths;
+    private readonly StepOverlaps overlaps;
     private readonly List<(long[] Starts, long[] Ends)> pool = [];
     private long limit;
     private long open = long.MaxValue;
@@ -38,19 +35,19 @@ internal sealed class SiteSearch
 
     public SiteSearch(StepModel model, Openings openings, long start, List<(long From, long Until)>[]? taken, CancellationToken cancellation, Dictionary<string, List<(long From, long Until, int Need)>>? others = null)
     {
-        this.others = others;
         this.model = model;
         this.openings = openings;
         this.start = start;
         this.cancellation = cancellation;
         earliest = new EarliestTimes(model, openings, taken);
         load = new LoadBound(model, openings);
-        keepsDistances = model.Count <= MostForDistances;
-        if (keepsDistances)
+        paths = LongestPaths.Of(model);
+        if (paths is not null)
         {
-            distances.Add(Distances(model));
-            load.AddGates(distances[0]);
+            load.AddGates(paths[0]);
         }
+
+        List<(int I, int J)> pairs = [];
 
         for (int i = 0; i < model.Count; i++)
         {
@@ -58,10 +55,12 @@ internal sealed class SiteSearch
             {
                 if (model.Gap[i][j] != StepModel.None)
                 {
-                    AddPair(i, j);
+                    AddPair(pairs, i, j);
                 }
             }
         }
+
+        overlaps = new StepOverlaps(model, pairs, others);
     }
 
     /// <summary>The best start of each step; <see langword="null"/> while none is known.</summary>
@@ -132,7 +131,7 @@ internal sealed class SiteSearch
         Nodes++;
         cancellation.ThrowIfCancellationRequested();
         (long[] starts, long[] ends) = Rented(depth);
-        List<(int First, int Second)> children = Overlap(starts, ends);
+        List<(int First, int Second)> children = overlaps.First(starts, ends);
         if (children.Count == 0)
         {
             BestEnd = ends.Max();
@@ -159,10 +158,10 @@ internal sealed class SiteSearch
         {
             if (childBound <= limit)
             {
-                earliest.Order(first, second, Gap(first, second));
+                earliest.Order(first, second, model.GapOf(first, second));
                 Copy(depth);
-                Lengthen(depth, first, second);
-                if (earliest.Push(first, second, Gap(first, second), limit, childStarts, childEnds) < 0 && HoldGates(childStarts, childEnds))
+                paths?.Lengthen(depth, first, second);
+                if (earliest.Push(first, second, model.GapOf(first, second), limit, childStarts, childEnds) < 0 && HoldGates(childStarts, childEnds))
                 {
                     Visit(depth + 1, childBound);
                 }
@@ -175,15 +174,15 @@ internal sealed class SiteSearch
     // Leaves the child's times in the arrays of the next depth.
     private bool Descend(int depth, int first, int second)
     {
-        if (keepsDistances && !CanPrecede(distances[depth], first, second))
+        if (paths?.CanPrecede(depth, first, second) == false)
         {
             return false;
         }
 
         (long[] childStarts, long[] childEnds) = Rented(depth + 1);
         Copy(depth);
-        earliest.Order(first, second, Gap(first, second));
-        bool holds = earliest.Push(first, second, Gap(first, second), limit, childStarts, childEnds) < 0 && HoldGates(childStarts, childEnds);
+        earliest.Order(first, second, model.GapOf(first, second));
+        bool holds = earliest.Push(first, second, model.GapOf(first, second), limit, childStarts, childEnds) < 0 && HoldGates(childStarts, childEnds);
         earliest.Forget(first);
         return holds;
     }
@@ -201,78 +200,6 @@ internal sealed class SiteSearch
         return true;
     }
 
-    private long Gap(int first, int second) => Math.Max(0, model.Gap[first][second]);
-
-    /// <summary>The orders that could resolve the first overlap in time; empty when nothing overlaps.</summary>
-    private List<(int First, int Second)> Overlap(long[] starts, long[] ends)
-    {
-        long when = long.MaxValue;
-        (int I, int J) found = (-1, -1);
-        foreach ((int i, int j) in pairs)
-        {
-            if (starts[j] < ends[i] + model.Gap[i][j] && starts[i] < ends[j] + model.Gap[j][i])
-            {
-                long later = Math.Max(starts[i], starts[j]);
-                if (later < when)
-                {
-                    when = later;
-                    found = (i, j);
-                }
-            }
-        }
-
-        List<int>? crowd = Crowd(starts, ends, ref when);
-        if (crowd is not null)
-        {
-            return [.. crowd.SelectMany(a => crowd.Where(b => b != a).Select(b => (a, b)))];
-        }
-
-        return found.I < 0 ? [] : [(found.I, found.J), (found.J, found.I)];
-    }
-
-    /// <summary>The first time, before the one given, at which steps together need more than there is: as few of them as are too many.</summary>
-    private List<int>? Crowd(long[] starts, long[] ends, ref long when)
-    {
-        List<int>? crowd = null;
-        foreach ((string name, int capacity, int[] need) in model.Means)
-        {
-            if (capacity <= 1)
-            {
-                continue;
-            }
-
-            List<(long From, long Until, int Need)> used = others is not null && others.TryGetValue(name, out List<(long From, long Until, int Need)>? listed) ? listed : [];
-            foreach (long time in starts.Where((_, i) => need[i] > 0).Concat(used.Select(one => one.From)))
-            {
-                if (time < when && TooMany(time, capacity - used.Where(one => one.From <= time && one.Until > time).Sum(one => one.Need), need, starts, ends) is List<int> few)
-                {
-                    crowd = few;
-                    when = time;
-                }
-            }
-        }
-
-        return crowd;
-    }
-
-    // A single step that finds too little left has been kept clear of that time already.
-    private List<int>? TooMany(long time, int left, int[] need, long[] starts, long[] ends)
-    {
-        int sum = 0;
-        List<int> few = [];
-        foreach (int j in Enumerable.Range(0, model.Count).Where(j => need[j] > 0 && starts[j] <= time && ends[j] > time).OrderByDescending(j => need[j]).ThenBy(j => j))
-        {
-            few.Add(j);
-            sum += need[j];
-            if (sum > left && few.Count > 1)
-            {
-                return few;
-            }
-        }
-
-        return null;
-    }
-
     private long BoundOf(long[] starts, long[] ends, bool thorough = false)
     {
         long bound = ends.Max();
@@ -280,63 +207,17 @@ internal sealed class SiteSearch
     }
 
     // An order that the lags already force becomes a lag of its own, so that it is never branched on.
-    private void AddPair(int i, int j)
+    private void AddPair(List<(int I, int J)> pairs, int i, int j)
     {
-        bool forwards = !keepsDistances || CanPrecede(distances[0], i, j);
-        bool backwards = !keepsDistances || CanPrecede(distances[0], j, i);
-        if (forwards != backwards)
+        if (paths is not null && paths.CanPrecede(0, i, j) is bool forwards && paths.CanPrecede(0, j, i) != forwards)
         {
             (int first, int second) = forwards ? (i, j) : (j, i);
             earliest.Order(first, second, model.Gap[first][second]);
-            Lengthen(distances[0], distances[0], first, second);
+            paths.Impose(first, second);
         }
         else
         {
             pairs.Add((i, j));
-        }
-    }
-
-    private bool CanPrecede(long[][] d, int first, int second) =>
-        d[second][first] == Openings.Never || model.Duration[first] + Gap(first, second) + d[second][first] <= 0;
-
-    // The longest paths of the next depth: those of this one, and those through the new order.
-    private void Lengthen(int depth, int first, int second)
-    {
-        if (!keepsDistances)
-        {
-            return;
-        }
-
-        if (distances.Count <= depth + 1)
-        {
-            distances.Add([.. distances[depth].Select(row => (long[])row.Clone())]);
-        }
-
-        Lengthen(distances[depth], distances[depth + 1], first, second);
-    }
-
-    private void Lengthen(long[][] from, long[][] to, int first, int second)
-    {
-        long step = model.Duration[first] + Gap(first, second);
-        long[] onwards = (long[])from[second].Clone();
-        for (int i = 0; i < from.Length; i++)
-        {
-            long[] row = from[i];
-            long[] next = to[i];
-            Array.Copy(row, next, row.Length);
-            if (row[first] == Openings.Never)
-            {
-                continue;
-            }
-
-            long reach = row[first] + step;
-            for (int j = 0; j < next.Length; j++)
-            {
-                if (onwards[j] != Openings.Never && (next[j] == Openings.Never || reach + onwards[j] > next[j]))
-                {
-                    next[j] = reach + onwards[j];
-                }
-            }
         }
     }
 
@@ -356,57 +237,5 @@ internal sealed class SiteSearch
         (long[] childStarts, long[] childEnds) = Rented(depth + 1);
         Array.Copy(starts, childStarts, model.Count);
         Array.Copy(ends, childEnds, model.Count);
-    }
-
-    /// <summary>The least time from the start of one step to the start of another that the lags force, as longest paths between all pairs.</summary>
-    private static long[][] Distances(StepModel model)
-    {
-        int n = model.Count;
-        long[][] d = new long[n][];
-        for (int i = 0; i < n; i++)
-        {
-            d[i] = new long[n];
-            for (int j = 0; j < n; j++)
-            {
-                d[i][j] = i == j ? 0 : Openings.Never;
-            }
-        }
-
-        void Raise(int i, int j, long least)
-        {
-            if (d[i][j] == Openings.Never || least > d[i][j])
-            {
-                d[i][j] = least;
-            }
-        }
-
-        for (int i = 0; i < n; i++)
-        {
-            foreach ((int other, long minimum, _) in model.After[i])
-            {
-                Raise(i, other, model.Duration[i] + minimum);
-            }
-
-            foreach ((int other, long maximum, _) in model.Holds[i])
-            {
-                Raise(i, other, -maximum - model.Duration[other]);
-            }
-        }
-
-        for (int k = 0; k < n; k++)
-        {
-            for (int i = 0; i < n; i++)
-            {
-                for (int j = 0; j < n && d[i][k] != Openings.Never; j++)
-                {
-                    if (d[k][j] != Openings.Never)
-                    {
-                        Raise(i, j, d[i][k] + d[k][j]);
-                    }
-                }
-            }
-        }
-
-        return d;
     }
 }

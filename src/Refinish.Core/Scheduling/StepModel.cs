@@ -50,6 +50,9 @@ internal sealed class StepModel(int count)
         }
     }
 
+    /// <summary>The time to leave between two steps in this order; none where they may follow at once.</summary>
+    public long GapOf(int first, int second) => Math.Max(0, Gap[first][second]);
+
     public void Apart(int first, int second, long gap) => Gap[first][second] = Math.Max(Gap[first][second], gap);
 
     /// <summary>The least time from the start of each step to the end of all, lags and durations alone; the lags have to be free of circles.</summary>

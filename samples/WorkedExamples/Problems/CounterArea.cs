@@ -1,0 +1,50 @@
+using Refinish.Fixtures;
+using UnitsNet;
+
+namespace Refinish.Samples.WorkedExamples;
+
+internal sealed class CounterArea : Problem
+{
+    public override string Floor => "Fixtures";
+
+    public override string Title => "How large is a countertop?";
+
+    public override string Question =>
+        "A straight countertop of 96 by 25 1/2 in has a front edge of 1 1/2 in and a backsplash of 4 in along its back, 3/4 in thick. What gets coated?";
+
+    public override Backing Backing => Backing.WorkedApart;
+
+    public override string Origin =>
+        "By hand: 96 · 25.5 + 96 · 1.5 + 96 · (4 + 0.75) = 3048 in² = 21.17 ft². Measurements invented.";
+
+    public override DisplayUnits Units => DisplayUnits.UsCustomary;
+
+    protected override Solution Work(Given given)
+    {
+        // shown
+        Length length = Length.FromInches(96);
+        Length width = Length.FromInches(25.5);
+        Length edgeHeight = Length.FromInches(1.5);
+        Length backsplashHeight = Length.FromInches(4);
+        // given
+        given.Take(ref length, "length along the wall");
+        given.Take(ref width, "from wall to front edge");
+        given.Take(ref edgeHeight, "height of the front edge");
+        given.Take(ref backsplashHeight, "height of the backsplash");
+        // shown
+        FlatPanel counter = new(new FlatPanelMeasurements
+        {
+            Length = length, Width = width,
+            ExposedEdge = length, EdgeHeight = edgeHeight,
+            BacksplashLength = length, BacksplashHeight = backsplashHeight, BacksplashThickness = Length.FromInches(0.75),
+            CutOuts = [],
+        });
+        Area coated = counter.CoatedArea;
+        // end
+        return new(counter.Workings(),
+        [
+            new("coated area", Measure.Area, coated.SquareMeters, "21.17", DisplayUnits.UsCustomary),
+            new("edge to tape", Measure.Distance, counter.MaskedEdge.Meters),
+        ]);
+    }
+}
