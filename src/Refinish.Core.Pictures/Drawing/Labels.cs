@@ -20,7 +20,7 @@ internal static class Labels
         }
 
         double last = most;
-        foreach (int i in order.Reverse())
+        foreach (int i in Enumerable.Reverse(order))
         {
             places[i] = Math.Min(places[i], last);
             last = places[i] - distance;
