@@ -114,6 +114,7 @@ internal static class CoatingShapes
         .With("flash", Quantities.Duration, promoter => promoter.Flash, out Slot<TimeSpan> flash)
         .With("openTime", Quantities.Duration, promoter => promoter.OpenTime, out Slot<TimeSpan> openTime)
         .Maybe("mixedLife", Quantities.Duration, promoter => promoter.MixedLife, (promoter, life) => promoter with { MixedLife = life })
+        .Optional("solvents", CommonShapes.List(SolventShare), promoter => promoter.Solvents, (promoter, solvents) => promoter with { Solvents = solvents })
         .With("materials", CommonShapes.List(FixtureParts.Material), promoter => promoter.Materials, out Slot<IReadOnlyList<FixtureMaterial>> materials)
         .With("source", CommonShapes.Source, promoter => promoter.Source, out Slot<Source> source)
         .Making(v => new AdhesionPromoter

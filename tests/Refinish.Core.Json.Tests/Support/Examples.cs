@@ -186,7 +186,7 @@ internal static class Examples
         };
         return new CoatingSystem(
             "everything (invented)",
-            [generic.Promoters[0] with { MixedLife = TimeSpan.FromHours(8) }],
+            [generic.Promoters[0] with { MixedLife = TimeSpan.FromHours(8), Solvents = [xylene] }],
             [new CoatingLayer(product, Length.FromMicrometers(30), 2, Ratio.FromPercent(10)), new CoatingLayer(onePart, Length.FromMicrometers(30), 1)],
             Source.Derived("put together"));
     }
