@@ -20,7 +20,8 @@ public class CureTableFitTests
 
     private static Temperature C(double celsius) => Temperature.FromDegreesCelsius(celsius);
 
-    private static TabulatedTime At(double celsius, double hours) => new(C(celsius), TimeSpan.FromHours(hours));
+    // Every tick: TimeSpan.FromHours rounds to a millisecond on .NET Framework.
+    private static TabulatedTime At(double celsius, double hours) => new(C(celsius), TimeSpan.FromTicks((long)Math.Round(hours * TimeSpan.TicksPerHour)));
 
     private static double Part(NormalFloat x) => Math.Abs(x.Get) % 1;
 

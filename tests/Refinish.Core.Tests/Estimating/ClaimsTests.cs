@@ -81,7 +81,7 @@ public class ClaimsTests
     {
         LifeRecord[] records = [new(0.8, true), new(2.5, true, 2), new(3.9 + (number.Get % 10 / 10.0), true), new(5, false, 1 + (number.Get % 50)), new(1, false, 3)];
         WeibullLife life = new WeibullFit(records).Life!;
-        Assert.Equal(life, new WeibullFit([.. records.Reverse()]).Life);
+        Assert.Equal(life, new WeibullFit([.. records.AsEnumerable().Reverse()]).Life);
         WeibullLife apart = new WeibullFit([.. records.SelectMany(record => Enumerable.Repeat(new LifeRecord(record.AgeYears, record.Failed), record.Count))]).Life!;
         Numbers.Close(life.Shape, apart.Shape, 1e-11);
         double factor = 1 + (unit.Get % 365);
@@ -199,7 +199,7 @@ public class ClaimsTests
         Assert.Equal(2350.27m, book.ExpectedCost);
         Assert.Equal(778.01m, book.CostDeviation);
         Numbers.Near(0.1913927, book.ChanceOfMoreThan(3000).DecimalFractions, 1e-7);
-        Assert.Equal(book.Reserve, new BookReserve([.. jobs.Reverse()], Percent(confidence)).Reserve);
+        Assert.Equal(book.Reserve, new BookReserve([.. jobs.AsEnumerable().Reverse()], Percent(confidence)).Reserve);
         Numbers.HoldsToKernel(book.Workings("USD"));
         Assert.InRange(book.NormalReserve, reserve * 0.9m, reserve * 1.1m);
     }

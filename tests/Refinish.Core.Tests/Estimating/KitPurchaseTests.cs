@@ -54,7 +54,7 @@ public class KitPurchaseTests
         double n = need.Get % 20_000;
         KitPurchase purchase = new(Volume.FromMilliliters(n), kits);
         Assert.True(new KitPurchase(Volume.FromMilliliters(n + (more.Get % 500)), kits).Cost >= purchase.Cost);
-        Assert.Equal(purchase.Cost, new KitPurchase(Volume.FromMilliliters(n), [.. kits.Reverse()]).Cost);
+        Assert.Equal(purchase.Cost, new KitPurchase(Volume.FromMilliliters(n), [.. kits.AsEnumerable().Reverse()]).Cost);
         Assert.Equal(3, new KitPurchase(Volume.FromMilliliters(10 + n), [Kit((10 + n) / 3, 10)]).Kits[0].Count);
     }
 

@@ -272,7 +272,12 @@ public class ScanTests
             double value = (random.NextDouble() - 0.5) * Math.Pow(10, random.Next(-30, 30));
             string text = value.ToString((string?)(random.Next(4) switch { 0 => "R", 1 => "G6", 2 => "E8", _ => "F7" }), CultureInfo.InvariantCulture);
             TriangleMesh mesh = ObjReader.Read(Text("v " + text + " 0 0\n"), Length.FromMeters(1));
+#if NETFRAMEWORK
+            // There the framework's parser misses the last bit now and then, as in -2.84121244E-004; ours does not.
+            Numbers.Close(double.Parse(text, CultureInfo.InvariantCulture), mesh.Vertices[0].X, 4.5e-16);
+#else
             Assert.Equal(double.Parse(text, CultureInfo.InvariantCulture), mesh.Vertices[0].X);
+#endif
         }
     }
 

@@ -15,7 +15,8 @@ internal static class PublicApi
     public static string Of(Assembly assembly)
     {
         StringBuilder text = new();
-        foreach (Type type in assembly.GetExportedTypes().OrderBy(type => type.FullName, StringComparer.Ordinal))
+        // What is only forwarded to the framework is not ours.
+        foreach (Type type in assembly.GetExportedTypes().Where(type => type.Assembly == assembly).OrderBy(type => type.FullName, StringComparer.Ordinal))
         {
             text.Append(Kind(type)).Append(' ').Append(type.FullName).Append('\n');
             foreach (string member in Members(type).Order(StringComparer.Ordinal))

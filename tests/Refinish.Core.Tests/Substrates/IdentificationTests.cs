@@ -69,7 +69,7 @@ public class IdentificationTests
         Random random = new(seed);
         string[] codes = [.. MaterialSigns.Generic.Select(sign => sign.Code).Where(_ => random.Next(5) == 0)];
         MaterialIdentification answer = new(codes);
-        MaterialIdentification other = new([.. codes.Reverse(), .. codes]);
+        MaterialIdentification other = new([.. codes.AsEnumerable().Reverse(), .. codes]);
         Assert.Equal(answer, other);
         Assert.Equal(answer.Candidates, other.Candidates);
         IEnumerable<FixtureMaterial> spoken = answer.Candidates.Where(candidate => candidate.For.Count > 0 && !candidate.IsConsistent).Select(candidate => candidate.Material);
@@ -90,7 +90,7 @@ public class IdentificationTests
         Numbers.Refuses("aid", () => _ = new MaterialSign("I-90", (IdentificationAid)77, "x", acrylic, [], own));
         Assert.Equal(Enum.GetValues<FixtureMaterial>().Where(material => material != FixtureMaterial.Unknown), new MaterialIdentification([]).Candidates.Select(candidate => candidate.Material));
         Assert.Equal(MaterialSigns.Generic.Count, MaterialSigns.Generic.Select(sign => sign.Code).Distinct().Count());
-        Assert.Equal(Enum.GetValues<IdentificationAid>(), MaterialSigns.Generic.Select(sign => sign.Aid).Distinct().Order());
+        Assert.Equal(Enum.GetValues<IdentificationAid>(), MaterialSigns.Generic.Select(sign => sign.Aid).Distinct().Order().ToArray());
         MaterialSign stamp = new("I-90", IdentificationAid.Look, "the maker's mark says acrylic", acrylic, [], own);
         Assert.Equal(FixtureMaterial.Acrylic, new MaterialIdentification(["I-90"], [stamp, .. MaterialSigns.Generic]).Candidates[0].Material);
     }
