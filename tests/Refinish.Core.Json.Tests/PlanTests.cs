@@ -2,8 +2,10 @@ using System;
 using System.Collections.Generic;
 using System.IO;
 using System.Linq;
+using System.Reflection;
 using System.Text.Json;
 using Refinish.Jobs;
+using Refinish.Json.Shapes;
 using Refinish.Samples.BathroomJob;
 using Xunit;
 
@@ -11,6 +13,24 @@ namespace Refinish.Json.Tests;
 
 public class PlanTests
 {
+    private static readonly string[] LeftOut =
+    [
+        "AirStudy.AdditiveIndex", "AirStudy.Emissions", "AirStudy.Exhaust", "AirStudy.Limits", "AirStudy.Room", "AirStudy.Shift", "AirStudy.ShortTermIndex",
+        "AirStudy.StrictestIndex", "AirStudy.VapourPressures", "BatchPlan.Induction", "BatchPlan.PotLife", "BatchPlan.Rules", "BatchPlan.Use",
+        "BathroomPlan.Job", "CoatPlan.Layer", "CoatQuantity.Gun", "CoatQuantity.Layer", "CoatQuantity.Residue", "ColourDifference.Cie94Textile",
+        "ColourDifference.Cmc11", "ColourDifference.Cmc21", "ColourDifference.Reference", "ColourDifference.Sample", "CureForecast.RateFactor",
+        "CureForecast.Shift", "CureForecast.Times", "ExposureComparison.Limit", "ExposureComparison.Solvent", "FillerEstimate.Items",
+        "FillerEstimate.NotFilled", "FillerEstimate.Policy", "FixturePlan.Job", "FixturePrice.Cost", "Handover.Film", "IsocyanateScreen.AirborneFraction",
+        "IsocyanateScreen.CoatingMass", "IsocyanateScreen.Exhaust", "IsocyanateScreen.IsocyanateFraction", "IsocyanateScreen.Limit",
+        "IsocyanateScreen.LimitSource", "IsocyanateScreen.Room", "IsocyanateScreen.SprayTime", "IsocyanateScreen.TransferEfficiency", "JobSchedule.Calendar",
+        "JobSchedule.Hours", "JobSchedule.Lags", "JobSchedule.Start", "KitCount.Kit", "KitPurchase.Prices", "LimitComparison.Measure", "PouredMix.Product",
+        "PouredMix.Reducer", "Preparation.Policy", "Preparation.Survey", "PriceByFixture.Fixtures", "PriceEstimate.Book", "PriceEstimate.Request",
+        "RefinishOrReplace.CostPerDayOutOfUse", "RefinishOrReplace.DiscountRate", "RefinishOrReplace.Refinish", "RefinishOrReplace.Replace",
+        "ScheduledStep.Step", "SprayWindow.Air", "SprayWindow.Limits", "SprayWindow.Surface", "SubstanceAir.Solvent", "Verdict.Policy", "Verdict.Survey",
+        "WarrantyReserve.ClaimProbability", "WarrantyReserve.CostPerClaim", "WarrantyReserve.DiscountRate", "WarrantyReserve.Lives", "WetFilm.Reducer",
+        "WetFilm.VolumeSolids",
+    ];
+
     [Theory]
     [InlineData("guesthouse", DisplayUnits.Si)]
     [InlineData("guesthouse", DisplayUnits.UsCustomary)]
@@ -115,5 +135,22 @@ public class PlanTests
         Assert.True(PlanJson.Read(stream).Agrees);
         Assert.True(PlanJson.Read(stream.ToArray().AsMemory()).Agrees);
         Assert.Equal(PlanJson.Write(plan), System.Text.Encoding.UTF8.GetString(stream.ToArray()));
+    }
+
+    /// <summary>What is not among the results stands in the job, or follows from what stands beside it. A result that the library gets anew shows up here.</summary>
+    [Fact]
+    public void Every_result_of_a_plan_is_written_or_known_to_be_left_out()
+    {
+        string[] leftOut =
+        [
+            .. Walk.Shapes(PlanResults.Plan).OfType<IFieldsShape>()
+                .Where(shape => shape.Described != typeof(Source) && shape.Described != typeof(Caution))
+                .SelectMany(shape => shape.Described.GetProperties(BindingFlags.Public | BindingFlags.Instance)
+                    .Where(property => !shape.Fields.Any(field => string.Equals(field.Name, property.Name, StringComparison.OrdinalIgnoreCase)))
+                    .Select(property => shape.Described.Name + "." + property.Name))
+                .Distinct()
+                .Order(StringComparer.Ordinal),
+        ];
+        Assert.Equal(LeftOut, leftOut);
     }
 }

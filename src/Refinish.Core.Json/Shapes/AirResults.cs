@@ -23,7 +23,9 @@ internal static class AirResults
         .Show("peakConcentration", Results.Concentration, air => air.PeakConcentration.KilogramsPerCubicMeter)
         .Show("peakAt", Results.Hours.OrNull(), air => air.PeakAt?.TotalSeconds)
         .Show("fifteenMinuteAverage", Results.PartsPerMillion, air => air.FifteenMinuteAverage.DecimalFractions)
+        .Show("fifteenMinuteConcentration", Results.Concentration, air => air.FifteenMinuteConcentration.KilogramsPerCubicMeter)
         .Show("eightHourAverage", Results.PartsPerMillion, air => air.EightHourAverage.DecimalFractions)
+        .Show("eightHourConcentration", Results.Concentration, air => air.EightHourConcentration.KilogramsPerCubicMeter)
         .AsResults();
 
     private static readonly FieldsShape<RespiratorClass> Respirator = new Fields<RespiratorClass>("respiratorClass")

@@ -36,6 +36,7 @@ internal static class CoatResults
         .Show("surfaceRelativeHumidity", Results.Percent, window => window.SurfaceRelativeHumidity.DecimalFractions)
         .Show("leastSurfaceTemperature", Results.Temperature.OrNull(), window => window.LeastSurfaceTemperature?.Kelvins)
         .Show("greatestRelativeHumidity", Results.Percent, window => window.GreatestRelativeHumidity.DecimalFractions)
+        .Show("airTemperatureForHumidity", Results.Temperature.OrNull(), window => window.AirTemperatureForHumidity?.Kelvins)
         .Show("cautions", Results.Cautions, window => window.Cautions)
         .AsResults();
 
@@ -50,6 +51,7 @@ internal static class CoatResults
         .Show("recoatCloses", Results.Hours.OrNull(), cure => cure.RecoatCloses?.TotalSeconds)
         .Show("waterService", Results.Hours.OrNull(), cure => cure.WaterService?.TotalSeconds)
         .Show("fullCure", Results.Hours.OrNull(), cure => cure.FullCure?.TotalSeconds)
+        .Show("cautions", Results.Cautions, cure => cure.Cautions)
         .AsResults();
 
     private static readonly FieldsShape<BatchPlan> Batches = new Fields<BatchPlan>("batchPlan")
@@ -73,6 +75,7 @@ internal static class CoatResults
         .Show("reducerMass", Results.Mass, cup => cup.ReducerMass.Kilograms)
         .Show("scaleAfterHardener", Results.Mass, cup => cup.ScaleAfterHardener.Kilograms)
         .Show("scaleAfterReducer", Results.Mass, cup => cup.ScaleAfterReducer.Kilograms)
+        .Show("hardenerPer100Base", Results.Number, cup => cup.HardenerPer100Base)
         .AsResults();
 
     public static FieldsShape<CoatPlan> Coat { get; } = new Fields<CoatPlan>("coatPlan")

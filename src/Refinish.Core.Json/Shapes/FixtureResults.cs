@@ -78,7 +78,7 @@ internal static class FixtureResults
         .Show("systemObjections", Results.Sentences, fixture => fixture.SystemObjections)
         .Show("coatedArea", Results.Area, fixture => fixture.CoatedArea.SquareMeters)
         .Show("zones", CommonShapes.List(Zone), fixture => fixture.Job.Fixture.Zones)
-        .Show("maskedEdge", Results.Distance, fixture => fixture.Job.Fixture.MaskedEdge.Meters)
+        .Show("maskedEdge", Results.Edge, fixture => fixture.Job.Fixture.MaskedEdge.Meters)
         .Show("waterCapacity", Results.Capacity.OrNull(), fixture => fixture.Job.Fixture.WaterCapacity?.CubicMeters)
         .Show("preparation", Preparation, fixture => fixture.Preparation)
         .Show("filler", Filler, fixture => fixture.Filler)

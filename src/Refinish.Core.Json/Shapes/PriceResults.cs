@@ -32,7 +32,9 @@ internal static class PriceResults
         .Show("need", Results.Liquid, purchase => purchase.Need.CubicMeters)
         .Show("kits", CommonShapes.List(Kit), purchase => purchase.Kits)
         .Show("cost", Scalars.Money, purchase => purchase.Cost)
+        .Show("leastPossible", Scalars.Money, purchase => purchase.LeastPossible)
         .Show("isProvenCheapest", Scalars.YesNo, purchase => purchase.IsProvenCheapest)
+        .Show("bought", Results.Liquid, purchase => purchase.Bought.CubicMeters)
         .Show("leftOver", Results.Liquid, purchase => purchase.LeftOver.CubicMeters)
         .AsResults();
 
@@ -57,6 +59,7 @@ internal static class PriceResults
         .Show("total", Scalars.Money.OrNull(), price => price.Total)
         .Show("profit", Scalars.Money.OrNull(), price => price.Profit)
         .Show("realisedMargin", Results.Percent.OrNull(), price => price.RealisedMargin?.DecimalFractions)
+        .Show("realisedMarkup", Results.Percent.OrNull(), price => price.RealisedMarkup?.DecimalFractions)
         .Show("netAgainstCost", Results.Comparison, price => price.NetAgainstCost)
         .Show("cautions", Results.Cautions, price => price.Cautions)
         .AsResults();

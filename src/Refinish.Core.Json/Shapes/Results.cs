@@ -18,7 +18,7 @@ internal static class Results
 
     public static Shape<double> Area { get; } = new ResultShape("area", Measure.Area);
 
-    public static Shape<double> Distance { get; } = new ResultShape("length", Measure.Distance);
+    public static Shape<double> Edge { get; } = new ResultShape("length", Measure.Distance);
 
     public static Shape<double> Film { get; } = new ResultShape("film thickness", Measure.Film);
 
@@ -62,11 +62,15 @@ internal static class Results
         .Show("value", Amount.OrNull(), comparison => Shapes.Amount.Of(comparison.Value, comparison.Measure))
         .Show("sense", new WordShape<LimitSense>(), comparison => comparison.Sense)
         .Show("limit", Amount.OrNull(), comparison => Shapes.Amount.Of(comparison.Limit, comparison.Measure))
+        .Show("margin", Amount.OrNull(), comparison => Shapes.Amount.Of(comparison.Margin, Distance(comparison.Measure)))
         .Show("remedy", Scalars.Text.OrNull(), comparison => comparison.Remedy)
         .Show("source", CommonShapes.Source, comparison => comparison.Source)
         .AsResults();
 
     public static Shape<IReadOnlyList<LimitComparison>> Comparisons { get; } = CommonShapes.List<LimitComparison>(Comparison);
+
+    // The distance between two temperatures has no zero point.
+    private static Measure Distance(Measure measure) => measure.Equals(Measure.Temperature) ? Measure.TemperatureDifference : measure;
 
     private static double Rounded(double value) => double.Parse(value.ToString("E11", CultureInfo.InvariantCulture), CultureInfo.InvariantCulture);
 
