@@ -1,8 +1,13 @@
 #:property PublishAot=false
 #:property ManagePackageVersionsCentrally=false
-// Takes every <example> out of the library's XML documentation and writes a program that compiles and runs them all.
-// A line that ends in a comment with a number (and unit), a quoted text or the name of an enumeration's value is held to it,
-// to the digits that the comment prints. Usage: dotnet run examples.cs -- Refinish.Core.xml OUT_FOLDER
+// Writes a program that compiles and runs every <example> of the XML documentation and every C# block of the Markdown files.
+// A declaration whose line ends in a comment with a number (and unit), a quoted text or the name of an enumeration's value is held to it,
+// to the digits that the comment prints. In Markdown, a Console.Write that is followed by comment lines is held to print those lines.
+// Usage: dotnet run examples.cs -- OUT_FOLDER FILE.xml… FILE.md…
+//
+// In Markdown:  ```csharp                    stands alone; if it begins with using directives it is held to those, else it may use every room
+//               ```csharp continues          goes on from the block before it
+//               ```csharp no-run: REASON     neither compiled nor run, and says why
 using System;
 using System.Collections.Generic;
 using System.IO;
@@ -11,9 +16,22 @@ using System.Text;
 using System.Text.RegularExpressions;
 using System.Xml.Linq;
 
-Dictionary<string, string> examples = XDocument.Load(args[0]).Descendants("member")
+string folder = args[0];
+Directory.CreateDirectory(folder);
+Dictionary<string, string> examples = args.Skip(1).Where(file => file.EndsWith(".xml", StringComparison.Ordinal))
+    .SelectMany(file => XDocument.Load(file).Descendants("member"))
     .Where(member => member.Element("example")?.Element("code") is not null)
     .ToDictionary(member => (string)member.Attribute("name")!, member => member.Element("example")!.Element("code")!.Value);
+
+string[] rooms = [.. args.Skip(1).Where(file => file.EndsWith(".xml", StringComparison.Ordinal))
+    .SelectMany(file => XDocument.Load(file).Descendants("member"))
+    .Select(member => Regex.Match((string)member.Attribute("name")!, @"^T:(?<room>Refinish(\.\w+)?)\.\w+$").Groups["room"].Value)
+    .Where(room => room.Length > 0).Distinct().Order(StringComparer.Ordinal)];
+string[] always = ["System", "System.Collections.Generic", "System.Globalization", "System.IO", "System.Linq", "System.Text", "System.Threading", "UnitsNet"];
+string everything = string.Concat(always.Concat(rooms).Select(name => "using " + name + ";\n"));
+
+List<(string Where, string Method)> calls = [];
+int held = 0;
 
 // "the tub of RecessedBathtubMeasurements": an example may go on from another type's.
 string Whole(string code)
@@ -24,105 +42,155 @@ string Whole(string code)
         : code;
 }
 
-StringBuilder program = new();
-program.AppendLine("using System; using System.Collections.Generic; using System.IO; using System.Linq; using System.Threading; using UnitsNet; using Refinish;");
-foreach (string room in examples.Keys.Select(name => name[2..].Split('.')).Where(parts => parts.Length > 2).Select(parts => parts[1]).Distinct().Order())
+static string Quoted(string text) => "\"" + text.Replace("\\", "\\\\").Replace("\"", "\\\"") + "\"";
+
+string? Held(string where, string line)
 {
-    program.AppendLine("using Refinish." + room + ";");
+    Match match = Regex.Match(line, @"^\s*[\w.<>?\[\]]+\s+(?<name>\w+)\s*=.*;\s*//\s*(?<said>.+?)\s*$");
+    if (!match.Success || !Regex.IsMatch(match.Groups["said"].Value, "^(-?[0-9]|\"|[A-Z][a-zA-Z]+$|true|false|null)"))
+    {
+        return null;
+    }
+
+    held++;
+    return "Said.Holds(" + Quoted(where) + ", " + match.Groups["name"].Value + ", " + Quoted(match.Groups["said"].Value) + ");";
 }
 
-StringBuilder methods = new();
-StringBuilder calls = new();
-int number = 0;
-int held = 0;
+StringBuilder program = new(everything);
+program.AppendLine("#pragma warning disable").AppendLine("internal static class Examples").AppendLine("{");
 foreach ((string name, string code) in examples.OrderBy(example => example.Key, StringComparer.Ordinal))
 {
-    string body = Whole(code);
-    methods.AppendLine("    // " + name).AppendLine("    private static void Example" + number + "()").AppendLine("    {");
-    foreach (string line in body.Split('\n'))
+    string method = "Example" + calls.Count;
+    program.AppendLine("    // " + name).AppendLine("    public static void " + method + "()").AppendLine("    {");
+    foreach (string line in Whole(code).Split('\n'))
     {
-        methods.AppendLine("        " + line.TrimEnd());
-        Match match = Regex.Match(line, @"^\s*[\w.<>?\[\]]+\s+(?<name>\w+)\s*=.*;\s*//\s*(?<said>.+?)\s*$");
-        if (match.Success && Regex.IsMatch(match.Groups["said"].Value, "^(-?[0-9]|\"|[A-Z][a-zA-Z]+$|true|false|null)"))
-        {
-            held++;
-            string said = match.Groups["said"].Value.Replace("\\", "\\\\").Replace("\"", "\\\"");
-            methods.AppendLine("        Said.Holds(\"" + name + "\", " + match.Groups["name"].Value + ", \"" + said + "\");");
-        }
+        program.AppendLine("        " + line.TrimEnd()).AppendLine("        " + Held(name, line));
     }
 
-    methods.AppendLine("    }").AppendLine();
-    calls.AppendLine("        Example" + number + "();");
-    number++;
+    program.AppendLine("    }").AppendLine();
+    calls.Add((name, "Examples." + method));
 }
 
-program.AppendLine("#pragma warning disable");
-program.AppendLine("internal static class Examples").AppendLine("{").AppendLine("    private static int Main()").AppendLine("    {");
-program.Append(calls);
-program.AppendLine("        Console.WriteLine(\"examples: " + number + " compiled and run, " + held + " values held to their comments, \" + Said.Failures + \" wrong\");");
-program.AppendLine("        return Said.Failures == 0 ? 0 : 1;").AppendLine("    }").AppendLine();
-program.Append(methods).AppendLine("}");
+File.WriteAllText(Path.Combine(folder, "Examples.cs"), program.AppendLine("}").ToString());
+int documented = calls.Count;
+int documentedHeld = held;
 
-Directory.CreateDirectory(args[1]);
-File.WriteAllText(Path.Combine(args[1], "Examples.cs"), program.ToString());
-File.WriteAllText(Path.Combine(args[1], "Said.cs"), """
-    using System;
-    using System.Globalization;
-    using System.Text.RegularExpressions;
-    using UnitsNet;
-
-    /// <summary>Holds a value to what its comment says, to the printed digits.</summary>
-    internal static class Said
+// Markdown: one file for a block and those that continue it. Errors of the compiler name the line of the Markdown file.
+int blocks = 0;
+int left = 0;
+foreach (string file in args.Skip(1).Where(file => file.EndsWith(".md", StringComparison.Ordinal)).Order(StringComparer.Ordinal))
+{
+    List<List<(int Number, string Text)>> chains = [];
+    string[] lines = File.ReadAllLines(file);
+    for (int i = 0; i < lines.Length; i++)
     {
-        public static int Failures { get; private set; }
-
-        public static void Holds(string where, object value, string said)
+        Match fence = Regex.Match(lines[i], @"^\s*```(?<info>\S.*)?$");
+        if (!fence.Success)
         {
-            if (Matches(value, said) is string fault)
-            {
-                Failures++;
-                Console.Error.WriteLine(where + ": the comment says '" + said + "', the value is " + fault);
-            }
+            continue;
         }
 
-        private static string Matches(object value, string said)
+        List<(int Number, string Text)> block = [];
+        int opened = i + 1;
+        for (i++; i < lines.Length && !lines[i].TrimStart().StartsWith("```", StringComparison.Ordinal); i++)
         {
-            Match printed = Regex.Match(said, @"^(-?[0-9]+(?:\.(?<decimals>[0-9]+))?)(?:\s*(?<unit>[^\s,;:=(]+))?");
-            double Number() => double.Parse(printed.Groups[1].Value, CultureInfo.InvariantCulture);
-            double half = 0.51 * Math.Pow(10, -printed.Groups["decimals"].Value.Length);
-            string Near(double actual) => Math.Abs(actual - Number()) <= half ? null : actual.ToString("R", CultureInfo.InvariantCulture);
-            switch (value)
-            {
-                case null:
-                    return said.StartsWith("null", StringComparison.Ordinal) ? null : "null";
-                case bool flag:
-                    return said.StartsWith(flag ? "true" : "false", StringComparison.Ordinal) ? null : flag.ToString();
-                case string text:
-                    return said.StartsWith("\"" + text + "\"", StringComparison.Ordinal) ? null : text;
-                case Enum:
-                    return said == value.ToString() ? null : value.ToString();
-                case int count when printed.Success:
-                    return Near(count);
-                case double real when printed.Success:
-                    return Near(real);
-                case decimal money when printed.Success:
-                    return Near((double)money);
-                case TimeSpan span when printed.Success:
-                    return Near(printed.Groups["unit"].Value switch { "h" or "hours" => span.TotalHours, "s" => span.TotalSeconds, "days" or "d" => span.TotalDays, _ => span.TotalMinutes });
-                case Refinish.SpreadingRate rate when printed.Success:
-                    return Near(printed.Groups["unit"].Value.StartsWith("m", StringComparison.Ordinal) ? rate.SquareMetersPerLiter : rate.SquareFeetPerUsGallon);
-                case IQuantity quantity when printed.Success:
-                    string unit = printed.Groups["unit"].Value switch { "cfm" => "ft³/min", "mL" => "ml", "L" => "l", string named => named };
-                    if (!UnitParser.Default.TryParse(unit, quantity.QuantityInfo.UnitType, CultureInfo.InvariantCulture, out Enum parsed))
-                    {
-                        return "in a unit that the comment does not name: " + quantity.ToString("g", CultureInfo.InvariantCulture);
-                    }
+            block.Add((i + 1, lines[i]));
+        }
 
-                    return Near((double)quantity.As(parsed));
-                default:
-                    return null;
-            }
+        string info = fence.Groups["info"].Value.Trim();
+        switch (info)
+        {
+            case "csharp":
+                chains.Add(block);
+                blocks++;
+                break;
+            case "csharp continues" when chains.Count > 0:
+                chains[^1].AddRange(block);
+                blocks++;
+                break;
+            case string when Regex.IsMatch(info, @"^csharp no-run: \w+"):
+                left++;
+                break;
+            case string when Regex.IsMatch(info, @"^(csharp|cs|c#)\b", RegexOptions.IgnoreCase):
+                Console.Error.WriteLine(file + ":" + opened + ": a C# block is 'csharp', 'csharp continues' after another, or 'csharp no-run: REASON'");
+                return 1;
         }
     }
-    """);
-Console.WriteLine(number + " examples, " + held + " of their values held");
+
+    foreach (List<(int Number, string Text)> chain in chains)
+    {
+        string name = "Block" + calls.Count;
+        List<(int Number, string Text)> directives = [.. chain.Where(line => Regex.IsMatch(line.Text, @"^using (static )?[\w.]+( = [\w.]+)?;\s*$"))];
+        StringBuilder source = new(directives.Count == 0 ? everything : string.Concat(directives.Select(line => line.Text.Trim() + "\n")));
+        source.AppendLine("#pragma warning disable").AppendLine("internal static class " + name).AppendLine("{").AppendLine("    public static void Run()").AppendLine("    {");
+        List<string> statement = [];
+        int start = 0;
+        List<(int Number, string Text)> body = [.. chain.Except(directives)];
+        for (int i = 0; i < body.Count; i++)
+        {
+            (int number, string text) = body[i];
+            if (statement.Count == 0)
+            {
+                start = source.Length;
+            }
+
+            source.AppendLine("#line " + number + " " + "\"" + Path.GetFullPath(file) + "\"").AppendLine(text);
+            string bare = Regex.Replace(text, @"\s*//.*$", string.Empty).Trim();
+            if (bare.Length > 0)
+            {
+                statement.Add(bare);
+            }
+
+            source.AppendLine("#line hidden");
+            if (Held(file + ":" + number, text) is string holds)
+            {
+                source.AppendLine(holds);
+            }
+
+            if (statement.Count == 0 || statement[^1][^1] is not (';' or '{' or '}'))
+            {
+                continue;
+            }
+
+            if (statement[0].StartsWith("Console.Write", StringComparison.Ordinal))
+            {
+                List<string> said = [];
+                Match beside = Regex.Match(text, @";\s*//\s?(?<said>.*)$");
+                if (beside.Success)
+                {
+                    said.Add(beside.Groups["said"].Value.Trim());
+                }
+
+                while (i + 1 < body.Count && body[i + 1].Text.TrimStart().StartsWith("//", StringComparison.Ordinal))
+                {
+                    said.Add(body[++i].Text.TrimStart()[2..].Trim());
+                }
+
+                if (said.Count > 0)
+                {
+                    held++;
+                    source.Insert(start, "Said.Mark();\n");
+                    source.AppendLine("Said.Printed(" + Quoted(file + ":" + number) + ", " + string.Join(", ", said.Select(Quoted)) + ");");
+                }
+            }
+
+            statement.Clear();
+        }
+
+        source.AppendLine("    }").AppendLine("}");
+        File.WriteAllText(Path.Combine(folder, name + ".cs"), source.ToString());
+        calls.Add((file + ":" + chain[0].Number, name + ".Run"));
+    }
+}
+
+StringBuilder main = new("using System;\n#pragma warning disable\ninternal static class Program\n{\n    private static int Main()\n    {\n");
+foreach ((string where, string method) in calls)
+{
+    main.AppendLine("        Said.Run(" + Quoted(where) + ", " + method + ");");
+}
+
+string count = documented + " examples of the XML documentation (" + documentedHeld + " values held) and " + blocks + " blocks of Markdown (" + (held - documentedHeld)
+    + " held, " + left + " not meant to run)";
+main.AppendLine("        Console.WriteLine(\"compiled and run: " + count + "; \" + Said.Failures + \" wrong\");").AppendLine("        return Said.Failures == 0 ? 0 : 1;").AppendLine("    }").AppendLine("}");
+File.WriteAllText(Path.Combine(folder, "Program.cs"), main.ToString());
+return 0;

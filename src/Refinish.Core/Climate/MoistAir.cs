@@ -21,7 +21,7 @@ namespace Refinish.Climate;
 /// MoistAir air = new(Temperature.FromDegreesCelsius(22), Ratio.FromPercent(60));
 /// Temperature dew = air.DewPoint;                                                            // 13.9 °C
 /// Ratio atMetal = air.RelativeHumidityAt(Temperature.FromDegreesCelsius(16));                // 87 %
-/// MoistAir heated = air.HeatedTo(Temperature.FromDegreesCelsius(26));                        // 47 %, same dew point
+/// MoistAir heated = air.HeatedTo(Temperature.FromDegreesCelsius(26));                        // 26 °C, 47.2 % relative humidity, dew point 13.9 °C: the dew point stays
 /// </code></example>
 public sealed record MoistAir
 {

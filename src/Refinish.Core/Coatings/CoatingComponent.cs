@@ -28,7 +28,6 @@ public sealed record CoatingComponent
     private readonly double? exemptDensity;
     private readonly double? epoxide;
     private readonly double? amineHydrogen;
-    private readonly double? hydroxylNumber;
     private readonly double? isocyanateContent;
     private readonly double? viscosity;
     private readonly double? flashPoint;
@@ -120,8 +119,17 @@ public sealed record CoatingComponent
     /// <exception cref="ArgumentOutOfRangeException">Outside the range.</exception>
     public double? HydroxylNumber
     {
-        get => hydroxylNumber * 1000;
-        init => hydroxylNumber = value is double given ? Guard.Within(given / 1000, EquivalentWeights.HydroxylNumbers, nameof(HydroxylNumber)) : null;
+        get;
+        init
+        {
+            // Kept as given: a number that is divided and multiplied again may come back changed in its last digit.
+            if (value is double given)
+            {
+                Guard.Within(given / 1000, EquivalentWeights.HydroxylNumbers, nameof(HydroxylNumber));
+            }
+
+            field = value;
+        }
     }
 
     /// <summary>NCO groups as supplied by mass, more than 0 and at most 60 %; <see langword="null"/> when it is no isocyanate or not stated.</summary>

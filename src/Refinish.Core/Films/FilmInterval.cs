@@ -4,7 +4,7 @@ namespace Refinish.Films;
 
 /// <summary>Between which thicknesses a film lies; the upper end may be open.</summary>
 /// <example><code>
-/// FilmInterval wet = new NotchGauge([Length.FromMils(2), Length.FromMils(3), Length.FromMils(4)]).Read(2).Wet;   // 3 to 4 mil
+/// FilmInterval wet = new NotchGauge([Length.FromMils(2), Length.FromMils(3), Length.FromMils(4)]).Read(2).Wet;   // 76.2 µm to 101.6 µm
 /// </code></example>
 public sealed record FilmInterval
 {

@@ -14,7 +14,7 @@ namespace Refinish.Films;
 /// </remarks>
 /// <example><code>
 /// FilmStatistics spots = new([Length.FromMils(4.8), Length.FromMils(5.3), Length.FromMils(4.2), Length.FromMils(5.0), Length.FromMils(6.0)]);
-/// FilmInterval? mean = spots.MeanInterval;           // 4.24 to 5.88 mil with 95 % confidence
+/// FilmInterval? mean = spots.MeanInterval;           // 107.65 µm to 149.4 µm: the mean, with 95 % confidence
 /// </code></example>
 public sealed record FilmStatistics
 {

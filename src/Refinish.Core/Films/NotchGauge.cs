@@ -14,7 +14,7 @@ namespace Refinish.Films;
 /// </remarks>
 /// <example><code>
 /// NotchGauge gauge = new([Length.FromMils(1), Length.FromMils(2), Length.FromMils(3), Length.FromMils(4), Length.FromMils(5)]);
-/// FilmInterval wet = gauge.Read(3).Wet;        // 3 to 4 mil: three teeth are wetted, the fourth is dry
+/// FilmInterval wet = gauge.Read(3).Wet;        // 76.2 µm to 101.6 µm: three teeth are wetted, the fourth is dry
 /// </code></example>
 public sealed record NotchGauge
 {

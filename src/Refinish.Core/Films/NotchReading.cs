@@ -11,7 +11,7 @@ namespace Refinish.Films;
 /// </remarks>
 /// <example><code>
 /// NotchReading reading = new NotchGauge([Length.FromMils(2), Length.FromMils(3), Length.FromMils(4)]).Read(Length.FromMils(3));
-/// FilmInterval dry = reading.Dry(Ratio.FromPercent(40));      // 1.2 to 1.6 mil
+/// FilmInterval dry = reading.Dry(Ratio.FromPercent(40));      // 30.48 µm to 40.64 µm
 /// </code></example>
 public sealed record NotchReading
 {

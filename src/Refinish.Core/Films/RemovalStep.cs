@@ -5,7 +5,7 @@ namespace Refinish.Films;
 
 /// <summary>One step of sanding or polishing and how much of the mean film it takes.</summary>
 /// <example><code>
-/// RemovalStep flatten = RemovalStep.Flatten("wet sand flat, P1500", Length.FromMicrometers(10));    // 5 µm of the mean film
+/// RemovalStep flatten = RemovalStep.Flatten("wet sand flat, P1500", Length.FromMicrometers(10));    // wet sand flat, P1500: 5 µm
 /// RemovalStep polish = RemovalStep.TakeOff("polish out the P1500 scratches", Length.FromMicrometers(2), Source.Invented("a trial on a panel replaces it"));
 /// </code></example>
 public sealed record RemovalStep

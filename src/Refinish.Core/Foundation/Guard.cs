@@ -167,7 +167,9 @@ internal static class Guard
     private static ArgumentOutOfRangeException Refused(double si, Bounds bounds, string name, IFormattable? given)
     {
         string value = bounds.Measure.Format(si);
-        string asGiven = given is null ? value : given.ToString("g", CultureInfo.InvariantCulture);
+
+        // The units library groups digits by thousands, we do not; in the invariant culture a comma is nothing else.
+        string asGiven = given is null ? value : given.ToString("g", CultureInfo.InvariantCulture).Replace(",", string.Empty);
         string both = asGiven == value ? value : value + " (given as " + asGiven + ")";
         return new ArgumentOutOfRangeException(name, asGiven, name + " is " + both + "; allowed: " + bounds + ".");
     }

@@ -20,16 +20,21 @@ namespace Refinish.Scheduling;
 /// </code></example>
 public sealed record LocalClock
 {
-    private readonly TimeSpan offset;
-    private readonly ValueList<ClockChange> changes;
-    private readonly TimeZoneInfo? zone;
-
     private LocalClock(TimeSpan offset, ValueList<ClockChange> changes, TimeZoneInfo? zone)
     {
-        this.offset = offset;
-        this.changes = changes;
-        this.zone = zone;
+        Offset = offset;
+        Changes = changes;
+        Zone = zone;
     }
+
+    /// <summary>Local time less universal time before the first of <see cref="Changes"/>; zero for a clock that follows a <see cref="Zone"/>.</summary>
+    public TimeSpan Offset { get; }
+
+    /// <summary>The known changes, first to last; none for a clock that never changes or that follows a <see cref="Zone"/>.</summary>
+    public IReadOnlyList<ClockChange> Changes { get; }
+
+    /// <summary>The time zone that the clock follows; <see langword="null"/> for a clock given by its offset.</summary>
+    public TimeZoneInfo? Zone { get; }
 
     /// <summary>A clock that never changes.</summary>
     /// <param name="offset">Local time less universal time, −14 to 14 h in whole minutes.</param>
@@ -65,13 +70,13 @@ public sealed record LocalClock
     /// <returns>The offset.</returns>
     public TimeSpan OffsetAt(DateTimeOffset instant)
     {
-        if (zone is not null)
+        if (Zone is not null)
         {
-            return zone.GetUtcOffset(instant);
+            return Zone.GetUtcOffset(instant);
         }
 
-        TimeSpan found = offset;
-        foreach (ClockChange change in changes)
+        TimeSpan found = Offset;
+        foreach (ClockChange change in Changes)
         {
             if (change.Instant > instant)
             {
@@ -123,7 +128,7 @@ public sealed record LocalClock
 
     /// <summary>The zone, or the offset and the number of its changes.</summary>
     /// <returns>One line of text.</returns>
-    public override string ToString() => zone?.Id ?? "UTC + " + TimeConstraint.Hours(offset) + (changes.Count == 0 ? string.Empty : ", then " + string.Join("; ", changes));
+    public override string ToString() => Zone?.Id ?? "UTC + " + TimeConstraint.Hours(Offset) + (Changes.Count == 0 ? string.Empty : ", then " + string.Join("; ", Changes));
 
     internal static TimeSpan Checked(TimeSpan offset, string name)
     {

@@ -24,6 +24,12 @@ public class GuardTests
             Assert.StartsWith("depth is -317.5 mm (given as -12.5 in); allowed: more than 0 mm and at most 3000 mm.", error.Message, StringComparison.Ordinal);
             Assert.Equal("depth", error.ParamName);
             Assert.Equal("-12.5 in", error.ActualValue);
+
+            // A number that is given in the unit of the message is said once, and digits are not grouped.
+            Assert.StartsWith("depth is 5300 mm; allowed", Assert.Throws<ArgumentOutOfRangeException>(
+                () => Guard.Within(Length.FromMillimeters(5300), Bounds.Positive(Measure.Length, 3), "depth")).Message, StringComparison.Ordinal);
+            Assert.Contains("(given as 1200 in)", Assert.Throws<ArgumentOutOfRangeException>(
+                () => Guard.Within(Length.FromInches(1200), Bounds.Positive(Measure.Length, 3), "depth")).Message, StringComparison.Ordinal);
         }
         finally
         {

@@ -22,7 +22,7 @@ public class ReadmeTests
         }
     }
 
-    private static string Root()
+    internal static string Root()
     {
         DirectoryInfo? folder = new(AppContext.BaseDirectory);
         while (folder is not null && !File.Exists(Path.Combine(folder.FullName, "Refinish.Core.sln")))

@@ -27,6 +27,18 @@ public class WorkCalendarTests
         TimeSpan.FromHours(1),
         [new ClockChange(Utc(2027, 10, 31, 1), TimeSpan.FromHours(1)), new ClockChange(Utc(2027, 3, 28, 1), TimeSpan.FromHours(2))]);
 
+    [Fact]
+    [Evidence(Basis.Contract, "a clock tells what it was made of")]
+    public void A_clock_tells_its_offset_its_changes_in_order_and_its_zone()
+    {
+        Assert.Equal(TimeSpan.FromHours(1), AsData.Offset);
+        Assert.Equal([Utc(2027, 3, 28, 1), Utc(2027, 10, 31, 1)], AsData.Changes.Select(change => change.Instant));
+        Assert.Null(AsData.Zone);
+        Assert.Equal(TimeSpan.FromHours(-5), LocalClock.Fixed(TimeSpan.FromHours(-5)).Offset);
+        Assert.Empty(LocalClock.Fixed(TimeSpan.Zero).Changes);
+        Assert.Same(Zone, LocalClock.Of(Zone).Zone);
+    }
+
     [Theory]
     [InlineData(3, 27, 16, 12, 3, 28, 5)]
     [InlineData(10, 30, 16, 12, 10, 31, 3)]

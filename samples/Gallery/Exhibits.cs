@@ -1,0 +1,77 @@
+using System;
+using System.Collections.Generic;
+using Refinish.Coatings;
+using Refinish.Curing;
+using Refinish.Estimating;
+using Refinish.Films;
+using Refinish.Fixtures;
+using Refinish.Jobs;
+using Refinish.Pictures;
+using Refinish.Samples.BathroomJob;
+using UnitsNet;
+
+namespace Refinish.Samples.Gallery;
+
+/// <summary>What hangs in the gallery. All of it is invented.</summary>
+internal static class Exhibits
+{
+    private static readonly BathroomPlan Plan = Scenario.Guesthouse().Plan();
+
+    public static IReadOnlyList<Exhibit> All { get; } =
+    [
+        new("timeline", "The job", "`new TimelinePicture(plan)`", new TimelinePicture(Plan)),
+        new("cure", "The job", "`new CurePicture(plan)`", new CurePicture(Plan)),
+        new("cure-conversion", "The job", "`new CurePicture(forecast, \"epoxy primer\", conversion)`: with the law of its chemistry, here invented", Conversion()),
+        new("air", "The job", "`new AirPicture(plan)`", new AirPicture(Plan)),
+        new("film", "The job", "`new FilmPicture(map, \"a tub sprayed straight down, two coats\")`; where on the tub it is thin, `FilmMap.WriteSvg` draws", Film()),
+        new("price", "Money", "`new PricePicture(plan)`", new PricePicture(Plan)),
+        new("cost", "Money", "`new CostPicture(EstimateRange.Of(plan.Price, doubts))`", new CostPicture(EstimateRange.Of(Plan.Price!, Scenario.Doubts()))),
+        new("recessed-bathtub", "Fixtures", "`new FixturePicture(tub, \"Bathtub\")`, and so for every kind of fixture, in the reader's units", new FixturePicture(Plan.Fixtures[0].Job.Fixture, "Bathtub")),
+        new("freestanding-tub", "Fixtures", "Freestanding tub with a rolled rim", new FixturePicture(OtherFixtures.Freestanding, "Freestanding tub"), DisplayUnits.UsCustomary),
+        new("oval-tub", "Fixtures", "Oval tub in a deck", new FixturePicture(OtherFixtures.Oval, "Oval tub"), DisplayUnits.UsCustomary),
+        new("corner-tub", "Fixtures", "Corner tub", new FixturePicture(OtherFixtures.Corner, "Corner tub"), DisplayUnits.UsCustomary),
+        new("pedestal-sink", "Fixtures", "Pedestal sink", new FixturePicture(Plan.Fixtures[1].Job.Fixture, "Pedestal sink")),
+        new("counter-sink", "Fixtures", "Vessel sink on a counter", new FixturePicture(OtherFixtures.Vessel, "Vessel sink"), DisplayUnits.UsCustomary),
+        new("shower-pan", "Fixtures", "Shower pan", new FixturePicture(OtherFixtures.Pan, "Shower pan"), DisplayUnits.UsCustomary),
+        new("tiled-surround", "Fixtures", "Tiled walls", new FixturePicture(Plan.Fixtures[2].Job.Fixture, "Tiled surround")),
+        new("countertop", "Fixtures", "Countertop", new FixturePicture(OtherFixtures.Counter, "Kitchen counter"), DisplayUnits.UsCustomary),
+        new("flat-panel", "Fixtures", "Panel", new FixturePicture(OtherFixtures.Panel, "Panel"), DisplayUnits.UsCustomary),
+    ];
+
+    private static CurePicture Conversion()
+    {
+        CureReaction epoxy = new()
+        {
+            Factor = Frequency.FromHertz(3000),
+            ActivationEnergy = MolarEnergy.FromKilojoulesPerMole(48),
+            AutocatalyticFactor = Frequency.FromHertz(1.2e5),
+            AutocatalyticActivationEnergy = MolarEnergy.FromKilojoulesPerMole(52),
+            AutocatalyticOrder = 1,
+            Order = 2,
+            Source = Source.Invented("an epoxy with an amine for this gallery"),
+        };
+        DateTimeOffset applied = new(2027, 3, 4, 9, 0, 0, TimeSpan.Zero);
+        Temperature site = Temperature.FromDegreesCelsius(20);
+        CureForecast forecast = new(GenericCatalogue.EpoxyUrethaneSystem.Layers[0].Product.Cure, site);
+        return new CurePicture(forecast, "epoxy primer, invented chemistry", new ConversionCurve(epoxy, TemperatureHistory.Constant(applied, site), applied));
+    }
+
+    // The gun straight down over everything, 180 mm above the rim: walls see it at a grazing angle.
+    private static FilmPicture Film()
+    {
+        SprayGun gun = new() { FluidRate = VolumeFlow.FromMillilitersPerMinute(180), TransferEfficiency = Ratio.FromPercent(65) };
+        FanPattern fan = FanPattern.Beta(Length.FromMillimeters(220), Length.FromMillimeters(60), Length.FromMillimeters(180), 2);
+        SprayFilmLimits limits = new(Length.FromMicrometers(60), Length.FromMicrometers(140));
+        List<SprayStroke> above = [];
+        for (int coat = 0; coat < 2; coat++)
+        {
+            for (double y = -0.385; y <= 0.39; y += 0.11)
+            {
+                above.Add(new() { Start = new(-0.8, y, 0.52), End = new(0.8, y, 0.52), Aim = new(0, 0, -1), Speed = Speed.FromCentimetersPerSecond(20) });
+            }
+        }
+
+        FilmMap map = new StrokePlan(gun, fan, above).SprayOnto(Plan.Fixtures[0].Job.Fixture.Tessellate(Length.FromMillimeters(10)), Length.FromMillimeters(20), limits);
+        return new FilmPicture(map, "a tub sprayed straight down, two coats");
+    }
+}

@@ -1,0 +1,109 @@
+using System;
+using System.Collections.Generic;
+using System.Diagnostics.CodeAnalysis;
+using System.IO;
+using System.Text.Json;
+using Refinish.Jobs;
+using Refinish.Json.Shapes;
+
+namespace Refinish.Json;
+
+/// <summary>
+/// A job as a JSON document: everything that was measured, surveyed and chosen, every quantity with its unit, in format <c>refinish/job</c>, version 1.
+/// </summary>
+/// <remarks>
+/// A job that is written and read again is equal to the first one, to the last bit of every number. Optional fields may be left out by who writes by hand;
+/// they are always written here, so that a document does not change its meaning when a default does.
+/// Objects may be nested 64 deep, the limit of System.Text.Json; how long a document may be is for the caller to limit.
+/// </remarks>
+/// <example><code>
+/// bool read = JobJson.TryRead("{ \"format\": \"refinish/job\", \"version\": 1 }", out BathroomJob? job, out IReadOnlyList&lt;JsonFault&gt; faults);
+/// string first = faults[0].ToString();               // "$.name: The field is missing."
+/// </code></example>
+public static class JobJson
+{
+    /// <summary>The job as text.</summary>
+    /// <param name="job">The job.</param>
+    /// <param name="layout">Units and layout; metric and indented when left out.</param>
+    /// <returns>The document.</returns>
+    /// <exception cref="ArgumentNullException"><paramref name="job"/> is missing.</exception>
+    /// <exception cref="NotSupportedException">The job holds a kind of fixture of one's own or a time zone that is not known by its name.</exception>
+    public static string Write(BathroomJob job, JsonLayout? layout = null)
+    {
+        ArgumentNullException.ThrowIfNull(job);
+        return Document.Write(JobShapes.Job, job, layout);
+    }
+
+    /// <summary>Writes the job as UTF-8.</summary>
+    /// <param name="stream">Where to; it is left open.</param>
+    /// <param name="job">The job.</param>
+    /// <param name="layout">Units and layout; metric and indented when left out.</param>
+    /// <exception cref="ArgumentNullException">The stream or the job is missing.</exception>
+    /// <exception cref="NotSupportedException">The job holds a kind of fixture of one's own or a time zone that is not known by its name.</exception>
+    public static void Write(Stream stream, BathroomJob job, JsonLayout? layout = null)
+    {
+        ArgumentNullException.ThrowIfNull(job);
+        Document.Write(JobShapes.Job, job, stream, layout);
+    }
+
+    /// <summary>Writes the job as one value of a larger document.</summary>
+    /// <param name="json">The writer, which stands where a value may come.</param>
+    /// <param name="job">The job.</param>
+    /// <param name="units">The units in which quantities are written where that loses nothing.</param>
+    /// <exception cref="ArgumentNullException">The writer or the job is missing.</exception>
+    /// <exception cref="NotSupportedException">The job holds a kind of fixture of one's own or a time zone that is not known by its name.</exception>
+    public static void Write(Utf8JsonWriter json, BathroomJob job, DisplayUnits units = DisplayUnits.Si)
+    {
+        ArgumentNullException.ThrowIfNull(json);
+        ArgumentNullException.ThrowIfNull(job);
+        JobShapes.Job.Write(json, job, units);
+    }
+
+    /// <summary>Reads a job from text.</summary>
+    /// <param name="json">The document.</param>
+    /// <returns>The job.</returns>
+    /// <exception cref="ArgumentNullException"><paramref name="json"/> is missing.</exception>
+    /// <exception cref="RefinishJsonException">Something is wrong with the document; all that was found is listed.</exception>
+    public static BathroomJob Read(string json)
+    {
+        ArgumentNullException.ThrowIfNull(json);
+        return Document.Read(JobShapes.Job, () => JsonDocument.Parse(json));
+    }
+
+    /// <summary>Reads a job from UTF-8.</summary>
+    /// <param name="stream">The document; it is read to its end and left open.</param>
+    /// <returns>The job.</returns>
+    /// <exception cref="ArgumentNullException"><paramref name="stream"/> is missing.</exception>
+    /// <exception cref="RefinishJsonException">Something is wrong with the document; all that was found is listed.</exception>
+    public static BathroomJob Read(Stream stream)
+    {
+        ArgumentNullException.ThrowIfNull(stream);
+        return Document.Read(JobShapes.Job, () => JsonDocument.Parse(stream));
+    }
+
+    /// <summary>Reads a job from UTF-8.</summary>
+    /// <param name="utf8">The document.</param>
+    /// <returns>The job.</returns>
+    /// <exception cref="RefinishJsonException">Something is wrong with the document; all that was found is listed.</exception>
+    public static BathroomJob Read(ReadOnlyMemory<byte> utf8) => Document.Read(JobShapes.Job, () => JsonDocument.Parse(utf8));
+
+    /// <summary>Reads a job from text, without an exception when the document is wrong.</summary>
+    /// <param name="json">The document.</param>
+    /// <param name="job">The job; <see langword="null"/> when something is wrong.</param>
+    /// <param name="faults">Everything that is wrong; empty when the job was read.</param>
+    /// <returns>Whether the job was read.</returns>
+    /// <exception cref="ArgumentNullException"><paramref name="json"/> is missing.</exception>
+    public static bool TryRead(string json, [NotNullWhen(true)] out BathroomJob? job, out IReadOnlyList<JsonFault> faults)
+    {
+        ArgumentNullException.ThrowIfNull(json);
+        return Document.TryRead(JobShapes.Job, () => JsonDocument.Parse(json), out job!, out faults, out _);
+    }
+
+    /// <summary>Reads a job from UTF-8, without an exception when the document is wrong.</summary>
+    /// <param name="utf8">The document.</param>
+    /// <param name="job">The job; <see langword="null"/> when something is wrong.</param>
+    /// <param name="faults">Everything that is wrong; empty when the job was read.</param>
+    /// <returns>Whether the job was read.</returns>
+    public static bool TryRead(ReadOnlyMemory<byte> utf8, [NotNullWhen(true)] out BathroomJob? job, out IReadOnlyList<JsonFault> faults) =>
+        Document.TryRead(JobShapes.Job, () => JsonDocument.Parse(utf8), out job!, out faults, out _);
+}

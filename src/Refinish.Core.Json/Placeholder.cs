@@ -1,3 +1,0 @@
-namespace Refinish.Json;
-
-internal static class Placeholder;

@@ -1,0 +1,64 @@
+using Refinish.Air;
+
+namespace Refinish.Json.Shapes;
+
+/// <summary>What a plan says of the air: always a limit, its source and how far off, never that something is safe.</summary>
+internal static class AirResults
+{
+    private static readonly FieldsShape<ExposureComparison> Exposure = new Fields<ExposureComparison>("exposureComparison")
+        .Show("substance", Scalars.Text, exposure => exposure.Solvent.Name)
+        .Show("casNumber", Scalars.Text, exposure => exposure.Solvent.CasNumber)
+        .Show("authority", Scalars.Text.OrNull(), exposure => exposure.Limit?.Authority)
+        .Show("jurisdiction", Scalars.Text.OrNull(), exposure => exposure.Limit?.Jurisdiction)
+        .Show("kind", new WordShape<ExposureLimitKind>().OrNull(), exposure => exposure.Limit?.Kind)
+        .Show("standing", new WordShape<Standing>().OrNull(), exposure => exposure.Limit?.Standing)
+        .Show("comparison", Results.Comparison, exposure => exposure.Comparison)
+        .AsResults();
+
+    private static readonly FieldsShape<SubstanceAir> Substance = new Fields<SubstanceAir>("substanceAir")
+        .Show("substance", Scalars.Text, air => air.Solvent.Name)
+        .Show("casNumber", Scalars.Text, air => air.Solvent.CasNumber)
+        .Show("released", Results.Mass, air => air.Released.Kilograms)
+        .Show("peak", Results.PartsPerMillion, air => air.Peak.DecimalFractions)
+        .Show("peakConcentration", Results.Concentration, air => air.PeakConcentration.KilogramsPerCubicMeter)
+        .Show("peakAt", Results.Hours.OrNull(), air => air.PeakAt?.TotalSeconds)
+        .Show("fifteenMinuteAverage", Results.PartsPerMillion, air => air.FifteenMinuteAverage.DecimalFractions)
+        .Show("eightHourAverage", Results.PartsPerMillion, air => air.EightHourAverage.DecimalFractions)
+        .AsResults();
+
+    private static readonly FieldsShape<RespiratorClass> Respirator = new Fields<RespiratorClass>("respiratorClass")
+        .Show("name", Scalars.Text, respirator => respirator.Name)
+        .Show("assignedProtectionFactor", Scalars.Count, respirator => respirator.AssignedProtectionFactor)
+        .Show("suppliesAir", Scalars.YesNo, respirator => respirator.SuppliesAir)
+        .Show("source", CommonShapes.Source, respirator => respirator.Source)
+        .AsResults();
+
+    public static FieldsShape<AirStudy> Air { get; } = new Fields<AirStudy>("airStudy")
+        .Show("freshAirFlow", Results.Airflow, air => air.FreshAirFlow.CubicMetersPerSecond)
+        .Show("airChangesPerHour", Results.Number, air => air.AirChangesPerHour)
+        .Show("lastSprayEnds", Results.Hours, air => air.LastSprayEnds.TotalSeconds)
+        .Show("peakFlammableFraction", Results.Percent.OrNull(), air => air.PeakFlammableFraction?.DecimalFractions)
+        .Show("peakFlammableAt", Results.Hours.OrNull(), air => air.PeakFlammableAt?.TotalSeconds)
+        .Show("flammableLimit", Results.Comparison, air => air.FlammableLimit)
+        .Show("flammableDesignLine", Results.Comparison, air => air.FlammableDesignLine)
+        .Show("exposure", CommonShapes.List(Exposure), air => air.Exposure)
+        .Show("additiveLimit", Results.Comparison, air => air.AdditiveLimit)
+        .Show("strictestLimit", Results.Comparison, air => air.StrictestLimit)
+        .Show("shortTermLimit", Results.Comparison, air => air.ShortTermLimit)
+        .Show("saturation", Results.Comparisons, air => air.Saturation)
+        .Show("substances", CommonShapes.List(Substance), air => air.Substances)
+        .Show("airflowForFlammableLimit", Results.Airflow.OrNull(), air => air.AirflowForFlammableLimit?.CubicMetersPerSecond)
+        .Show("steadyAirflowForFlammableLimit", Results.Airflow.OrNull(), air => air.SteadyAirflowForFlammableLimit?.CubicMetersPerSecond)
+        .Show("airflowForExposureIndex", Results.Airflow.OrNull(), air => air.AirflowForExposureIndex?.CubicMetersPerSecond)
+        .Show("cautions", Results.Cautions, air => air.Cautions)
+        .AsResults();
+
+    public static FieldsShape<IsocyanateScreen> Isocyanate { get; } = new Fields<IsocyanateScreen>("isocyanateScreen")
+        .Show("airborneMass", Results.Mass, screen => screen.AirborneMass.Kilograms)
+        .Show("concentration", Results.Concentration, screen => screen.Concentration.KilogramsPerCubicMeter)
+        .Show("hazardRatio", Results.Number.OrNull(), screen => screen.HazardRatio)
+        .Show("comparison", Results.Comparison, screen => screen.Comparison)
+        .Show("respirators", CommonShapes.List(Respirator), screen => screen.Respirators)
+        .Show("cautions", Results.Cautions, screen => screen.Cautions)
+        .AsResults();
+}

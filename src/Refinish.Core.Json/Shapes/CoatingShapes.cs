@@ -1,0 +1,136 @@
+using System;
+using System.Collections.Generic;
+using Refinish.Coatings;
+using Refinish.Fixtures;
+using UnitsNet;
+
+namespace Refinish.Json.Shapes;
+
+/// <summary>Products, layers and systems.</summary>
+internal static class CoatingShapes
+{
+    public static ObjectShape<Solvent> Solvent { get; } = new Fields<Solvent>("solvent")
+        .With("name", Scalars.Text, solvent => solvent.Name, out Slot<string> name)
+        .With("casNumber", Scalars.Text, solvent => solvent.CasNumber, out Slot<string> casNumber)
+        .With("molarMass", Quantities.MolarMass, solvent => solvent.MolarMass, out Slot<MolarMass> molarMass)
+        .With("density", Quantities.Density, solvent => solvent.Density, out Slot<Density> density)
+        .With("lowerFlammableLimit", Quantities.Percent.OrNull(), solvent => solvent.LowerFlammableLimit, out Slot<Ratio?> lowerFlammableLimit)
+        .Maybe("vapourPressure", Quantities.Pressure, solvent => solvent.VapourPressure, (solvent, pressure) => solvent with { VapourPressure = pressure })
+        .With("source", CommonShapes.Source, solvent => solvent.Source, out Slot<Source> source)
+        .Making(v => new Solvent
+        {
+            Name = name(v),
+            CasNumber = casNumber(v),
+            MolarMass = molarMass(v),
+            Density = density(v),
+            LowerFlammableLimit = lowerFlammableLimit(v),
+            Source = source(v),
+        });
+
+    public static ObjectShape<SolventShare> SolventShare { get; } = new Fields<SolventShare>("solventShare")
+        .With("solvent", Solvent, share => share.Solvent, out Slot<Solvent> solvent)
+        .With("massFraction", Quantities.Percent, share => share.MassFraction, out Slot<Ratio> massFraction)
+        .Making(v => new SolventShare(solvent(v), massFraction(v)));
+
+    public static ObjectShape<CoatingComponent> Component { get; } = new Fields<CoatingComponent>("coatingComponent")
+        .With("name", Scalars.Text, can => can.Name, out Slot<string> name)
+        .With("density", Quantities.Density, can => can.Density, out Slot<Density> density)
+        .Maybe("massSolids", Quantities.Percent, can => can.MassSolids, (can, share) => can with { MassSolids = share })
+        .Maybe("volumeSolids", Quantities.Percent, can => can.VolumeSolids, (can, share) => can with { VolumeSolids = share })
+        .Maybe("water", Quantities.Percent, can => can.Water, (can, share) => can with { Water = share })
+        .Maybe("exemptCompounds", Quantities.Percent, can => can.ExemptCompounds, (can, share) => can with { ExemptCompounds = share })
+        .Maybe("exemptDensity", Quantities.Density, can => can.ExemptDensity, (can, exempt) => can with { ExemptDensity = exempt })
+        .Optional("solvents", CommonShapes.List(SolventShare), can => can.Solvents, (can, solvents) => can with { Solvents = solvents })
+        .Maybe("epoxideEquivalent", Quantities.MolarMass, can => can.EpoxideEquivalent, (can, weight) => can with { EpoxideEquivalent = weight })
+        .Maybe("amineHydrogenEquivalent", Quantities.MolarMass, can => can.AmineHydrogenEquivalent, (can, weight) => can with { AmineHydrogenEquivalent = weight })
+        .Maybe("hydroxylNumber", Quantities.HydroxylNumber, can => can.HydroxylNumber, (can, number) => can with { HydroxylNumber = number })
+        .Maybe("isocyanateContent", Quantities.Percent, can => can.IsocyanateContent, (can, share) => can with { IsocyanateContent = share })
+        .Maybe("viscosity", Quantities.Viscosity, can => can.Viscosity, (can, viscosity) => can with { Viscosity = viscosity })
+        .Maybe("flashPoint", Quantities.Temperature, can => can.FlashPoint, (can, temperature) => can with { FlashPoint = temperature })
+        .Maybe("shelfLifeOpened", Quantities.Duration, can => can.ShelfLifeOpened, (can, life) => can with { ShelfLifeOpened = life })
+        .Optional("shippingSizes", CommonShapes.List(Quantities.Liquid), can => can.ShippingSizes, (can, sizes) => can with { ShippingSizes = sizes })
+        .Making(v => new CoatingComponent(name(v), density(v)));
+
+    /// <summary>Parts by volume; a one-part product has no hardener in one part.</summary>
+    public static ObjectShape<MixRatio> MixRatio { get; } = new Fields<MixRatio>("mixRatio")
+        .With("baseParts", Scalars.Number, ratio => ratio.BaseParts, out Slot<double> baseParts)
+        .With("hardenerParts", Scalars.Number, ratio => ratio.HardenerParts, out Slot<double> hardenerParts)
+        .Making(v => hardenerParts(v) == 0 && baseParts(v) == 1 ? Coatings.MixRatio.OnePart : new MixRatio(baseParts(v), hardenerParts(v)));
+
+    public static ObjectShape<CoatingProduct> Product { get; } = new Fields<CoatingProduct>("coatingProduct")
+        .With("name", Scalars.Text, product => product.Name, out Slot<string> name)
+        .With("role", new WordShape<CoatingRole>(), product => product.Role, out Slot<CoatingRole> role)
+        .With("base", Component, product => product.Base, out Slot<CoatingComponent> basis)
+        .With("hardener", Component.OrNull(), product => product.Hardener, out Slot<CoatingComponent?> hardener)
+        .With("reducer", Component.OrNull(), product => product.Reducer, out Slot<CoatingComponent?> reducer)
+        .With("mixRatio", MixRatio, product => product.MixRatio, out Slot<MixRatio> mixRatio)
+        .Maybe("statedHardenerPer100Base", Scalars.Number, product => product.StatedHardenerPer100Base, (product, parts) => product with { StatedHardenerPer100Base = parts })
+        .Maybe("ratioTolerance", Quantities.Percent, product => product.RatioTolerance, (product, tolerance) => product with { RatioTolerance = tolerance })
+        .With("volumeSolids", Quantities.Percent, product => product.VolumeSolids, out Slot<Ratio> volumeSolids)
+        .Optional("minimumReducer", Quantities.Percent, product => product.MinimumReducer, (product, share) => product with { MinimumReducer = share })
+        .With("maximumReducer", Quantities.Percent, product => product.MaximumReducer, out Slot<Ratio> maximumReducer)
+        .With("minimumDryFilm", Quantities.Film, product => product.MinimumDryFilm, out Slot<Length> minimumDryFilm)
+        .With("maximumDryFilm", Quantities.Film, product => product.MaximumDryFilm, out Slot<Length> maximumDryFilm)
+        .With("solvents", CommonShapes.List(SolventShare), product => product.Solvents, out Slot<IReadOnlyList<SolventShare>> solvents)
+        .With("isocyanateFraction", Quantities.Percent, product => product.IsocyanateFraction, out Slot<Ratio> isocyanateFraction)
+        .With("cure", CureShapes.Times, product => product.Cure, out Slot<CureTimes> cure)
+        .MaybeOf("cureTable", CureShapes.Table, product => product.CureTable, (product, table) => product with { CureTable = table })
+        .With("sprayLimits", CureShapes.SprayLimits, product => product.SprayLimits, out Slot<Climate.SprayLimits> sprayLimits)
+        .With("materials", CommonShapes.List(FixtureParts.Material), product => product.Materials, out Slot<IReadOnlyList<FixtureMaterial>> materials)
+        .Optional("goesOver", CommonShapes.List(new WordShape<CoatingRole>()), product => product.GoesOver, (product, roles) => product with { GoesOver = roles })
+        .With("kitSizes", CommonShapes.List(Quantities.Liquid), product => product.KitSizes, out Slot<IReadOnlyList<Volume>> kitSizes)
+        .With("source", CommonShapes.Source, product => product.Source, out Slot<Source> source)
+        .Making(v => new CoatingProduct
+        {
+            Name = name(v),
+            Role = role(v),
+            Base = basis(v),
+            Hardener = hardener(v),
+            Reducer = reducer(v),
+            MixRatio = mixRatio(v),
+            VolumeSolids = volumeSolids(v),
+            MaximumReducer = maximumReducer(v),
+            MinimumDryFilm = minimumDryFilm(v),
+            MaximumDryFilm = maximumDryFilm(v),
+            Solvents = solvents(v),
+            IsocyanateFraction = isocyanateFraction(v),
+            Cure = cure(v),
+            SprayLimits = sprayLimits(v),
+            Materials = materials(v),
+            KitSizes = kitSizes(v),
+            Source = source(v),
+        });
+
+    public static ObjectShape<CoatingLayer> Layer { get; } = new Fields<CoatingLayer>("coatingLayer")
+        .With("product", Product, layer => layer.Product, out Slot<CoatingProduct> product)
+        .With("dryFilmPerCoat", Quantities.Film, layer => layer.DryFilmPerCoat, out Slot<Length> dryFilmPerCoat)
+        .With("coats", Scalars.Count, layer => layer.Coats, out Slot<int> coats)
+        .WithOr("reducer", Quantities.Percent, layer => layer.Reducer, default, out Slot<Ratio> reducer)
+        .MakingTogether(() => GenericCatalogue.EpoxyUrethaneSystem.Layers[0], v => new CoatingLayer(product(v), dryFilmPerCoat(v), coats(v), reducer(v)));
+
+    public static ObjectShape<AdhesionPromoter> Promoter { get; } = new Fields<AdhesionPromoter>("adhesionPromoter")
+        .With("name", Scalars.Text, promoter => promoter.Name, out Slot<string> name)
+        .With("spreadingRate", Quantities.SpreadingRate, promoter => promoter.SpreadingRate, out Slot<SpreadingRate> spreadingRate)
+        .With("flash", Quantities.Duration, promoter => promoter.Flash, out Slot<TimeSpan> flash)
+        .With("openTime", Quantities.Duration, promoter => promoter.OpenTime, out Slot<TimeSpan> openTime)
+        .Maybe("mixedLife", Quantities.Duration, promoter => promoter.MixedLife, (promoter, life) => promoter with { MixedLife = life })
+        .Optional("solvents", CommonShapes.List(SolventShare), promoter => promoter.Solvents, (promoter, solvents) => promoter with { Solvents = solvents })
+        .With("materials", CommonShapes.List(FixtureParts.Material), promoter => promoter.Materials, out Slot<IReadOnlyList<FixtureMaterial>> materials)
+        .With("source", CommonShapes.Source, promoter => promoter.Source, out Slot<Source> source)
+        .Making(v => new AdhesionPromoter
+        {
+            Name = name(v),
+            SpreadingRate = spreadingRate(v),
+            Flash = flash(v),
+            OpenTime = openTime(v),
+            Materials = materials(v),
+            Source = source(v),
+        });
+
+    public static ObjectShape<CoatingSystem> System { get; } = new Fields<CoatingSystem>("coatingSystem")
+        .With("name", Scalars.Text, system => system.Name, out Slot<string> name)
+        .With("promoters", CommonShapes.List(Promoter), system => system.Promoters, out Slot<IReadOnlyList<AdhesionPromoter>> promoters)
+        .With("layers", CommonShapes.List(Layer), system => system.Layers, out Slot<IReadOnlyList<CoatingLayer>> layers)
+        .With("source", CommonShapes.Source, system => system.Source, out Slot<Source> source)
+        .Making(v => new CoatingSystem(name(v), promoters(v), layers(v), source(v)));
+}

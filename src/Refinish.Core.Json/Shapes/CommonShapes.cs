@@ -1,0 +1,34 @@
+using System.Collections.Generic;
+
+namespace Refinish.Json.Shapes;
+
+/// <summary>Sources and cautions, which travel with everything.</summary>
+internal static class CommonShapes
+{
+    public static Shape<Source> Source { get; } = new OneOfShape<Source>("source")
+        .Or("published", Published(), source => source.Kind == SourceKind.Published)
+        .Or("derived", Unpublished("derivedSource", Refinish.Source.Derived), source => source.Kind == SourceKind.Derived)
+        .Or("commonPractice", Unpublished("commonPracticeSource", Refinish.Source.CommonPractice), source => source.Kind == SourceKind.CommonPractice)
+        .Or("fromMemory", Unpublished("fromMemorySource", Refinish.Source.FromMemory), source => source.Kind == SourceKind.FromMemory)
+        .Or("invented", Unpublished("inventedSource", Refinish.Source.Invented), source => source.Kind == SourceKind.Invented)
+        .Or("supplied", Unpublished("suppliedSource", Refinish.Source.Supplied), source => source.Kind == SourceKind.Supplied);
+
+    public static ObjectShape<Caution> Caution { get; } = new Fields<Caution>("caution")
+        .With("hazard", new WordShape<Hazard>(), caution => caution.Hazard, out Slot<Hazard> hazard)
+        .With("sentence", Scalars.Text, caution => caution.Sentence, out Slot<string> sentence)
+        .With("decidedBy", Scalars.Text, caution => caution.DecidedBy, out Slot<string> decidedBy)
+        .With("source", Source, caution => caution.Source, out Slot<Source> source)
+        .Making(v => new Caution(hazard(v), sentence(v), decidedBy(v), source(v)));
+
+    public static Shape<IReadOnlyList<T>> List<T>(Shape<T> item) => new ListShape<T>(item);
+
+    private static ObjectShape<Source> Published() => new Fields<Source>("publishedSource")
+        .With("document", Scalars.Text, source => source.Document, out Slot<string> document)
+        .With("section", Scalars.Text, source => source.Section!, out Slot<string> section)
+        .Making(v => Refinish.Source.Published(document(v), section(v)));
+
+    // What is practised, recalled, derived, invented or supplied stands in the same property as the title of a document.
+    private static ObjectShape<Source> Unpublished(string name, System.Func<string, Source> make) => new Fields<Source>(name)
+        .With("document", Scalars.Text, source => source.Document, out Slot<string> document)
+        .Making(v => make(document(v)));
+}

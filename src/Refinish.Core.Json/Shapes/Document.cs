@@ -1,0 +1,85 @@
+using System;
+using System.Buffers;
+using System.Collections.Generic;
+using System.IO;
+using System.Text;
+using System.Text.Json;
+
+namespace Refinish.Json.Shapes;
+
+/// <summary>Text, bytes and streams to and from one shape.</summary>
+internal static class Document
+{
+    public static string Write<T>(Shape<T> shape, T value, JsonLayout? layout)
+    {
+        ArrayBufferWriter<byte> bytes = new(16384);
+        using (Utf8JsonWriter json = new(bytes, (layout ?? JsonLayout.Default).Options))
+        {
+            shape.Write(json, value, (layout ?? JsonLayout.Default).Units);
+        }
+
+        return Encoding.UTF8.GetString(bytes.WrittenSpan);
+    }
+
+    public static void Write<T>(Shape<T> shape, T value, Stream stream, JsonLayout? layout)
+    {
+        ArgumentNullException.ThrowIfNull(stream);
+        using Utf8JsonWriter json = new(stream, (layout ?? JsonLayout.Default).Options);
+        shape.Write(json, value, (layout ?? JsonLayout.Default).Units);
+    }
+
+    public static T Read<T>(Shape<T> shape, Func<JsonDocument> parse) =>
+        TryRead(shape, parse, out T value, out IReadOnlyList<JsonFault> faults, out JsonException? syntax) ? value : throw RefinishJsonException.Of(faults, syntax);
+
+    public static bool TryRead<T>(Shape<T> shape, Func<JsonDocument> parse, out T value, out IReadOnlyList<JsonFault> faults, out JsonException? syntax)
+    {
+        syntax = null;
+        JsonDocument? document = null;
+        try
+        {
+            document = parse();
+        }
+        catch (JsonException malformed)
+        {
+            syntax = malformed;
+            return Malformed(malformed.Message, out value, out faults);
+        }
+        catch (ArgumentException)
+        {
+            // What the parser says of half a surrogate pair in a string outside of any JSON text.
+            return Malformed("The text is no valid Unicode.", out value, out faults);
+        }
+
+        using (document)
+        {
+            return TryRead(shape, document.RootElement, out value, out faults);
+        }
+    }
+
+    public static bool TryRead<T>(Shape<T> shape, JsonElement root, out T value, out IReadOnlyList<JsonFault> faults)
+    {
+        Reading reading = new();
+        bool isRead = false;
+        value = default!;
+        try
+        {
+            isRead = shape.Read(root, reading, out value) == Outcome.Read && reading.Faults.Count == 0;
+        }
+        catch (InvalidOperationException)
+        {
+            // The parser lets half of a surrogate pair through and refuses it when the text is asked for; the pass still stands at that place.
+            reading.Fault(JsonFaultKind.Malformed, "The text is no valid Unicode.");
+        }
+
+        faults = reading.Faults;
+        value = isRead ? value : default!;
+        return isRead;
+    }
+
+    private static bool Malformed<T>(string sentence, out T value, out IReadOnlyList<JsonFault> faults)
+    {
+        value = default!;
+        faults = [new JsonFault("$", JsonFaultKind.Malformed, sentence)];
+        return false;
+    }
+}

@@ -1,0 +1,52 @@
+using System.Collections.Generic;
+using System.Text.Json;
+using Refinish.Jobs;
+
+namespace Refinish.Json.Shapes;
+
+/// <summary>What a plan's document holds: the job, and the results of whoever wrote it.</summary>
+/// <param name="Library">Version of the library that planned.</param>
+/// <param name="Units">Units in which the results are written.</param>
+/// <param name="Job">The job.</param>
+/// <param name="Results">The results, calculated or as stored.</param>
+internal sealed record PlanDocument(string Library, DisplayUnits Units, BathroomJob Job, PlanDocumentResults Results);
+
+/// <summary>Results to be written, or as they were found.</summary>
+internal sealed record PlanDocumentResults(BathroomPlan? Calculated, JsonElement Stored);
+
+/// <summary>A plan as a document of its own.</summary>
+internal static class PlanShapes
+{
+    public static DocumentShape<PlanDocument> Plan { get; } = new("plan", 1, new Fields<PlanDocument>("plan")
+        .With("library", Scalars.Text, plan => plan.Library, out Slot<string> library)
+        .With("units", new WordShape<DisplayUnits>(), plan => plan.Units, out Slot<DisplayUnits> units)
+        .With("job", JobShapes.Job, plan => plan.Job, out Slot<BathroomJob> job)
+        .With("results", new StoredResults(), plan => plan.Results, out Slot<PlanDocumentResults> results)
+        .Making(v => new PlanDocument(library(v), units(v), job(v), results(v))));
+
+    /// <summary>The document of a plan as this library makes it.</summary>
+    public static PlanDocument Of(BathroomPlan plan, DisplayUnits units) =>
+        new(typeof(BathroomPlan).Assembly.GetName().Version!.ToString(3), units, plan.Job, new PlanDocumentResults(plan, default));
+
+    /// <summary>Results are written from the plan; read, they are kept as they stand, to be held against a new plan.</summary>
+    private sealed class StoredResults : Shape<PlanDocumentResults>, IHolderShape
+    {
+        public Shape Item => PlanResults.Plan;
+
+        public override IEnumerable<PlanDocumentResults> StandIns => [new(null, default)];
+
+        public override Outcome Read(JsonElement json, Reading reading, out PlanDocumentResults value)
+        {
+            value = new(null, json);
+            if (json.ValueKind == JsonValueKind.Object)
+            {
+                return Outcome.Read;
+            }
+
+            reading.WrongType(json, "an object with the results");
+            return Outcome.Nothing;
+        }
+
+        public override void Write(Utf8JsonWriter json, PlanDocumentResults value, DisplayUnits units) => PlanResults.Plan.Write(json, value.Calculated!, units);
+    }
+}

@@ -1,0 +1,90 @@
+using System.Linq;
+using Refinish.Estimating;
+
+namespace Refinish.Json.Shapes;
+
+/// <summary>What a plan says of money, in the currency of the price book.</summary>
+internal static class PriceResults
+{
+    private static readonly FieldsShape<EstimateLine> Line = new Fields<EstimateLine>("estimateLine")
+        .Show("code", Scalars.Text, line => line.Code)
+        .Show("description", Scalars.Text, line => line.Description)
+        .Show("quantity", Scalars.Money, line => line.Quantity)
+        .Show("unit", Scalars.Text, line => line.Unit)
+        .Show("rate", Scalars.Money, line => line.Rate)
+        .Show("amount", Scalars.Money, line => line.Amount)
+        .AsResults();
+
+    private static readonly FieldsShape<PriceGap> Gap = new Fields<PriceGap>("priceGap")
+        .Show("code", Scalars.Text, gap => gap.Code)
+        .Show("what", Scalars.Text, gap => gap.What)
+        .Show("missing", Scalars.Text, gap => gap.Missing)
+        .AsResults();
+
+    private static readonly FieldsShape<KitCount> Kit = new Fields<KitCount>("kitCount")
+        .Show("item", Scalars.Text, kit => kit.Kit.Item)
+        .Show("size", Results.Liquid, kit => kit.Kit.Size.CubicMeters)
+        .Show("count", Scalars.Count, kit => kit.Count)
+        .Show("cost", Scalars.Money, kit => kit.Cost)
+        .AsResults();
+
+    private static readonly FieldsShape<KitPurchase> Purchase = new Fields<KitPurchase>("kitPurchase")
+        .Show("need", Results.Liquid, purchase => purchase.Need.CubicMeters)
+        .Show("kits", CommonShapes.List(Kit), purchase => purchase.Kits)
+        .Show("cost", Scalars.Money, purchase => purchase.Cost)
+        .Show("isProvenCheapest", Scalars.YesNo, purchase => purchase.IsProvenCheapest)
+        .Show("leftOver", Results.Liquid, purchase => purchase.LeftOver.CubicMeters)
+        .AsResults();
+
+    private static readonly FieldsShape<FixturePrice> Part = new Fields<FixturePrice>("fixturePrice")
+        .Show("name", Scalars.Text, part => part.Cost.Name)
+        .Show("amount", Scalars.Money, part => part.Amount)
+        .AsResults();
+
+    public static FieldsShape<PriceEstimate> Price { get; } = new Fields<PriceEstimate>("priceEstimate")
+        .Show("currency", Scalars.Text, price => price.Book.Currency)
+        .Show("isComplete", Scalars.YesNo, price => price.IsComplete)
+        .Show("gaps", CommonShapes.List(Gap), price => price.Gaps)
+        .Show("costLines", CommonShapes.List(Line), price => price.CostLines)
+        .Show("lines", CommonShapes.List(Line), price => price.Lines)
+        .Show("purchases", CommonShapes.List(Purchase), price => price.Purchases)
+        .Show("cost", Scalars.Money.OrNull(), price => price.Cost)
+        .Show("priceAtMargin", Scalars.Money.OrNull(), price => price.PriceAtMargin)
+        .Show("minimumChargeApplied", Scalars.YesNo, price => price.MinimumChargeApplied)
+        .Show("subtotal", Scalars.Money.OrNull(), price => price.Subtotal)
+        .Show("net", Scalars.Money.OrNull(), price => price.Net)
+        .Show("tax", Scalars.Money.OrNull(), price => price.Tax)
+        .Show("total", Scalars.Money.OrNull(), price => price.Total)
+        .Show("profit", Scalars.Money.OrNull(), price => price.Profit)
+        .Show("realisedMargin", Results.Percent.OrNull(), price => price.RealisedMargin?.DecimalFractions)
+        .Show("netAgainstCost", Results.Comparison, price => price.NetAgainstCost)
+        .Show("cautions", Results.Cautions, price => price.Cautions)
+        .AsResults();
+
+    public static FieldsShape<PriceByFixture> ByFixture { get; } = new Fields<PriceByFixture>("priceByFixture")
+        .Show("price", Scalars.Money, net => net.Price)
+        .Show("sharedCost", Scalars.Money, net => net.SharedCost)
+        .Show("parts", CommonShapes.List(Part), net => net.Parts)
+        .AsResults();
+
+    public static FieldsShape<RefinishOrReplace> Comparison { get; } = new Fields<RefinishOrReplace>("refinishOrReplace")
+        .Show("currency", Scalars.Text, comparison => comparison.Currency)
+        .Show("refinishCost", Scalars.Money, comparison => comparison.RefinishCost)
+        .Show("replaceCost", Scalars.Money, comparison => comparison.ReplaceCost)
+        .Show("refinishPerYear", Scalars.Money, comparison => comparison.RefinishPerYear)
+        .Show("replacePerYear", Scalars.Money, comparison => comparison.ReplacePerYear)
+        .Show("horizonYears", Results.Number, comparison => comparison.HorizonYears)
+        .Show("refinishPresentValue", Scalars.Money, comparison => comparison.RefinishPresentValue)
+        .Show("replacePresentValue", Scalars.Money, comparison => comparison.ReplacePresentValue)
+        .Show("refinishPerReplace", Results.Percent, comparison => comparison.RefinishPerReplace.DecimalFractions)
+        .Show("breakEvenYears", Results.Number.OrNull(), comparison => comparison.BreakEvenYears)
+        .AsResults();
+
+    public static FieldsShape<WarrantyReserve> Reserve { get; } = new Fields<WarrantyReserve>("warrantyReserve")
+        .Show("termYears", Results.Number, reserve => reserve.TermYears)
+        .Show("failedWithinTerm", Results.Percent, reserve => reserve.FailedWithinTerm.DecimalFractions)
+        .Show("expectedClaims", Results.Number, reserve => reserve.ExpectedClaims)
+        .Show("reserve", Scalars.Money, reserve => reserve.Reserve)
+        .Show("discountedReserve", Scalars.Money, reserve => reserve.DiscountedReserve)
+        .AsResults();
+}

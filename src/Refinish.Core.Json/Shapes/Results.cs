@@ -1,0 +1,107 @@
+using System;
+using System.Collections.Generic;
+using System.Globalization;
+using System.Text.Json;
+
+namespace Refinish.Json.Shapes;
+
+/// <summary>A calculated number in SI and what it measures.</summary>
+internal readonly record struct Amount(double Si, Measure Measure)
+{
+    public static Amount? Of(double? si, Measure measure) => si is double given ? new Amount(given, measure) : null;
+}
+
+/// <summary>Results, which are written and compared but never read: to twelve figures, in the unit of the trade.</summary>
+internal static class Results
+{
+    public static Shape<Amount> Amount { get; } = new AmountShape();
+
+    public static Shape<double> Area { get; } = new ResultShape("area", Measure.Area);
+
+    public static Shape<double> Distance { get; } = new ResultShape("length", Measure.Distance);
+
+    public static Shape<double> Film { get; } = new ResultShape("film thickness", Measure.Film);
+
+    public static Shape<double> Liquid { get; } = new ResultShape("volume", Measure.Liquid);
+
+    public static Shape<double> Capacity { get; } = new ResultShape("capacity", Measure.Capacity);
+
+    public static Shape<double> Mass { get; } = new ResultShape("mass", Measure.Mass);
+
+    public static Shape<double> Minutes { get; } = new ResultShape("time in minutes", Measure.Minutes);
+
+    public static Shape<double> Hours { get; } = new ResultShape("time in hours", Measure.Hours);
+
+    public static Shape<double> Percent { get; } = new ResultShape("share", Measure.Percent);
+
+    public static Shape<double> PartsPerMillion { get; } = new ResultShape("concentration by volume", Measure.PartsPerMillion);
+
+    public static Shape<double> Concentration { get; } = new ResultShape("concentration by mass", Measure.MassConcentration);
+
+    public static Shape<double> Temperature { get; } = new ResultShape("temperature", Measure.Temperature);
+
+    public static Shape<double> TemperatureDifference { get; } = new ResultShape("temperature difference", Measure.TemperatureDifference);
+
+    public static Shape<double> SpreadingRate { get; } = new ResultShape("spreading rate", Measure.SpreadingRate);
+
+    public static Shape<double> Airflow { get; } = new ResultShape("airflow", Measure.Airflow);
+
+    public static Shape<double> Angle { get; } = new ResultShape("angle", Measure.Angle);
+
+    /// <summary>A number without a unit.</summary>
+    public static Shape<double> Number { get; } = new NumberShape();
+
+    public static Shape<IReadOnlyList<string>> Sentences { get; } = CommonShapes.List(Scalars.Text);
+
+    public static Shape<IReadOnlyList<Caution>> Cautions { get; } = CommonShapes.List<Caution>(CommonShapes.Caution);
+
+    /// <summary>A value held against a limit. It says how far off, and cannot be judged where either is not known.</summary>
+    public static FieldsShape<LimitComparison> Comparison { get; } = new Fields<LimitComparison>("limitComparison")
+        .Show("subject", Scalars.Text, comparison => comparison.Subject)
+        .Show("outcome", new WordShape<ComparisonOutcome>(), comparison => comparison.Outcome)
+        .Show("value", Amount.OrNull(), comparison => Shapes.Amount.Of(comparison.Value, comparison.Measure))
+        .Show("sense", new WordShape<LimitSense>(), comparison => comparison.Sense)
+        .Show("limit", Amount.OrNull(), comparison => Shapes.Amount.Of(comparison.Limit, comparison.Measure))
+        .Show("remedy", Scalars.Text.OrNull(), comparison => comparison.Remedy)
+        .Show("source", CommonShapes.Source, comparison => comparison.Source)
+        .AsResults();
+
+    public static Shape<IReadOnlyList<LimitComparison>> Comparisons { get; } = CommonShapes.List<LimitComparison>(Comparison);
+
+    private static double Rounded(double value) => double.Parse(value.ToString("E11", CultureInfo.InvariantCulture), CultureInfo.InvariantCulture);
+
+    private static void Write(Utf8JsonWriter json, double si, Measure measure, DisplayUnits units, bool isItem = false) =>
+        json.WriteQuantity(Rounded(measure.Shown(si, units)), measure.Symbol(units) is { Length: > 0 } symbol ? symbol : "1", isItem);
+
+    private abstract class Written<T> : Shape<T>
+    {
+        public override Outcome Read(JsonElement json, Reading reading, out T value) => throw new NotSupportedException("Results are not read.");
+    }
+
+    private sealed class AmountShape : Written<Amount>, IQuantityShape
+    {
+        public string Name => "amount";
+
+        public IEnumerable<string> Spellings => [];
+
+        public override void Write(Utf8JsonWriter json, Amount value, DisplayUnits units) => Results.Write(json, value.Si, value.Measure, units);
+    }
+
+    private sealed class ResultShape(string name, Measure measure) : Written<double>, IQuantityShape
+    {
+        public string Name => "calculated " + name;
+
+        public IEnumerable<string> Spellings => new HashSet<string> { measure.Symbol(DisplayUnits.Si), measure.Symbol(DisplayUnits.UsCustomary) };
+
+        public override void Write(Utf8JsonWriter json, double value, DisplayUnits units) => Results.Write(json, value, measure, units);
+
+        public override void WriteItem(Utf8JsonWriter json, double value, DisplayUnits units) => Results.Write(json, value, measure, units, true);
+    }
+
+    private sealed class NumberShape : Written<double>, IScalarShape
+    {
+        public string Keywords => "\"type\": \"number\"";
+
+        public override void Write(Utf8JsonWriter json, double value, DisplayUnits units) => json.WriteNumberValue(Rounded(value));
+    }
+}

@@ -1,0 +1,163 @@
+using System;
+using System.Collections.Generic;
+using System.Text.Json;
+using System.Text.Json.Serialization.Metadata;
+using Refinish.Fixtures;
+using Refinish.Jobs;
+using Refinish.Substrates;
+using UnitsNet;
+
+namespace Refinish.Json.Shapes;
+
+/// <summary>Tells the serialiser of the platform which types have a shape. Every type is named here, so that nothing is looked up by reflection.</summary>
+internal sealed class ShapeResolver : IJsonTypeInfoResolver
+{
+    private readonly Dictionary<Type, Func<JsonSerializerOptions, JsonTypeInfo>> known = [];
+    private readonly DisplayUnits units;
+
+    public ShapeResolver(DisplayUnits units)
+    {
+        this.units = units;
+        AddQuantities();
+        AddFixtures();
+        Add(CommonShapes.Source);
+        Add(CommonShapes.Caution);
+        AddStruct(JobShapes.Colour);
+        AddDefects();
+        Add(SurveyShapes.Survey);
+        Add(SurveyShapes.SurveyPolicy);
+        Add(SurveyShapes.FillerPolicy);
+        Add(SurveyShapes.FillerProduct);
+        Add(CoatingShapes.Solvent);
+        Add(CoatingShapes.SolventShare);
+        Add(CoatingShapes.Component);
+        AddStruct(CoatingShapes.MixRatio);
+        Add(CoatingShapes.Product);
+        Add(CoatingShapes.Layer);
+        Add(CoatingShapes.Promoter);
+        Add(CoatingShapes.System);
+        Add(CureShapes.Times);
+        Add(CureShapes.Table);
+        Add(CureShapes.SprayLimits);
+        Add(SiteShapes.Gun);
+        Add(SiteShapes.Batches);
+        Add(SiteShapes.Room);
+        Add(SiteShapes.Exhaust);
+        Add(SiteShapes.Air);
+        Add(SiteShapes.Site);
+        Add(CalendarShapes.Hours);
+        Add(CalendarShapes.Clock);
+        Add(CalendarShapes.Change);
+        Add(CalendarShapes.Shift);
+        Add(CalendarShapes.Calendar);
+        Add(PriceShapes.Material);
+        Add(PriceShapes.Option);
+        Add(PriceShapes.Order);
+        Add(PriceShapes.Book);
+        Add(PriceShapes.Labour);
+        Add(PriceShapes.DefectMaterial);
+        Add(PriceShapes.Life);
+        Add(PriceShapes.Warranty);
+        Add(PriceShapes.Part);
+        Add(PriceShapes.Renewal);
+        Add(PriceShapes.Replacement);
+        Add(JobShapes.Fixture);
+        Add(JobShapes.Job);
+        Add(StoredPlanShape.Only);
+        Add(new PlanOut());
+    }
+
+    public IEnumerable<Type> Types => known.Keys;
+
+    public JsonTypeInfo? GetTypeInfo(Type type, JsonSerializerOptions options) => known.TryGetValue(type, out Func<JsonSerializerOptions, JsonTypeInfo>? make) ? make(options) : null;
+
+    private void AddQuantities()
+    {
+        AddStruct(Quantities.Tape);
+        AddStruct(Quantities.Area);
+        AddStruct(Quantities.Liquid);
+        AddStruct(Quantities.Mass);
+        AddStruct(Quantities.Density);
+        AddStruct(Quantities.Percent);
+        AddStruct(Quantities.Temperature);
+        AddStruct(Quantities.TemperatureDifference);
+        AddStruct(Quantities.Pressure);
+        AddStruct(Quantities.Airflow);
+        AddStruct(Quantities.Angle);
+        AddStruct(Quantities.MolarMass);
+        AddStruct(Quantities.Concentration);
+        AddStruct(Quantities.Viscosity);
+        AddStruct(Quantities.Speed);
+        AddStruct(Quantities.SpreadingRate);
+    }
+
+    private void AddFixtures()
+    {
+        Add(FixtureShapes.Fixture);
+        Add(new KindShape<IFixture, RecessedBathtub>(FixtureShapes.Fixture));
+        Add(new KindShape<IFixture, FreestandingTub>(FixtureShapes.Fixture));
+        Add(new KindShape<IFixture, OvalTub>(FixtureShapes.Fixture));
+        Add(new KindShape<IFixture, CornerTub>(FixtureShapes.Fixture));
+        Add(new KindShape<IFixture, PedestalSink>(FixtureShapes.Fixture));
+        Add(new KindShape<IFixture, CounterSink>(FixtureShapes.Fixture));
+        Add(new KindShape<IFixture, ShowerPan>(FixtureShapes.Fixture));
+        Add(new KindShape<IFixture, Countertop>(FixtureShapes.Fixture));
+        Add(new KindShape<IFixture, FlatPanel>(FixtureShapes.Fixture));
+        Add(new KindShape<IFixture, TiledSurround>(FixtureShapes.Fixture));
+        Add(TubShapes.Recessed);
+        Add(TubShapes.Freestanding);
+        Add(TubShapes.Oval);
+        Add(TubShapes.Corner);
+        Add(BasinShapes.PedestalSink);
+        Add(BasinShapes.CounterSink);
+        Add(BasinShapes.ShowerPan);
+        Add(FlatShapes.Countertop);
+        Add(FlatShapes.Panel);
+        Add(FlatShapes.TiledWalls);
+        Add(FixtureParts.Outline);
+        Add(FixtureParts.Opening);
+        Add(FixtureParts.Run);
+        Add(FixtureParts.Wall);
+        Add(FixtureParts.Recess);
+    }
+
+    private void AddDefects()
+    {
+        Add(DefectShapes.Defect);
+        Add(new KindShape<Defect, Chip>(DefectShapes.Defect));
+        Add(new KindShape<Defect, WornPatch>(DefectShapes.Defect));
+        Add(new KindShape<Defect, RustSpot>(DefectShapes.Defect));
+        Add(new KindShape<Defect, Crack>(DefectShapes.Defect));
+        Add(new KindShape<Defect, Perforation>(DefectShapes.Defect));
+        Add(new KindShape<Defect, FlexingFloor>(DefectShapes.Defect));
+        Add(new KindShape<Defect, Crazing>(DefectShapes.Defect));
+        Add(new KindShape<Defect, PeelingCoat>(DefectShapes.Defect));
+        Add(new KindShape<Defect, SiliconeResidue>(DefectShapes.Defect));
+        Add(new KindShape<Defect, GroutFailure>(DefectShapes.Defect));
+        Add(new KindShape<Defect, LooseTiles>(DefectShapes.Defect));
+        Add(new KindShape<Defect, Burn>(DefectShapes.Defect));
+        Add(new KindShape<Defect, Pitting>(DefectShapes.Defect));
+    }
+
+    private void Add<T>(Shape<T> shape)
+    {
+        ShapeConverter<T> converter = new(shape, units);
+        known.Add(typeof(T), options => JsonMetadataServices.CreateValueInfo<T>(options, converter));
+    }
+
+    private void AddStruct<T>(Shape<T> shape)
+        where T : struct
+    {
+        Add(shape);
+        known.Add(typeof(T?), options => JsonMetadataServices.CreateValueInfo<T?>(options, JsonMetadataServices.GetNullableConverter<T>(options)));
+    }
+
+    /// <summary>A plan follows from its job; read, it is a <see cref="StoredPlan"/>, which tells whether it still does.</summary>
+    private sealed class PlanOut : Shape<BathroomPlan>
+    {
+        public override Outcome Read(JsonElement json, Reading reading, out BathroomPlan value) =>
+            throw new NotSupportedException("A plan is read as " + nameof(StoredPlan) + ", which tells where its stored results differ from the job's.");
+
+        public override void Write(Utf8JsonWriter json, BathroomPlan value, DisplayUnits units) => PlanShapes.Plan.Write(json, PlanShapes.Of(value, units), units);
+    }
+}

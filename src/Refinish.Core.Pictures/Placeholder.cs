@@ -1,3 +1,0 @@
-namespace Refinish.Pictures;
-
-internal static class Placeholder;

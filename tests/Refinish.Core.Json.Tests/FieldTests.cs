@@ -1,0 +1,175 @@
+using System;
+using System.Collections.Generic;
+using System.Linq;
+using System.Reflection;
+using System.Text.Json.Nodes;
+using Refinish.Fixtures;
+using Refinish.Jobs;
+using Refinish.Json.Shapes;
+using Refinish.Scheduling;
+using Xunit;
+
+namespace Refinish.Json.Tests;
+
+/// <summary>No field is forgotten, and none is mixed up with another.</summary>
+public class FieldTests
+{
+    /// <summary>Inputs that are written in another form than the property that gives them back.</summary>
+    private static readonly Dictionary<string, string[]> Elsewhere = new()
+    {
+        ["CieLab"] = ["lightness", "a", "b"],
+        ["WallRecess"] = ["kind", "length", "height", "depth"],
+    };
+
+    [Fact]
+    public void Every_input_that_a_job_reaches_has_a_field()
+    {
+        Dictionary<Type, HashSet<string>> fields = [];
+        foreach (IFieldsShape shape in Walk.Shapes(JobShapes.Job).OfType<IFieldsShape>())
+        {
+            fields.TryAdd(shape.Described, []);
+            fields[shape.Described].UnionWith(shape.Fields.Select(field => field.Name));
+        }
+
+        int inputs = 0;
+        foreach (Type type in Reached(typeof(BathroomJob)))
+        {
+            Assert.True(fields.TryGetValue(type, out HashSet<string>? known), type.Name + " has no shape.");
+            foreach (string input in Inputs(type))
+            {
+                inputs++;
+                Assert.True(known.Contains(input), type.Name + "." + input + " has no field.");
+            }
+        }
+
+        Assert.InRange(inputs, 250, 1000);
+    }
+
+    [Fact]
+    public void The_examples_use_every_field_of_every_kind()
+    {
+        HashSet<string> used = [.. Walk.Fields(JobShapes.Job, JsonNode.Parse(JobJson.Write(Examples.Everything())))
+            .Where(found => found.Owner.ContainsKey(found.Field.Name))
+            .Select(found => found.Shape.Name + "." + found.Field.Name)];
+        string[] expected = [.. Walk.Shapes(JobShapes.Job).OfType<IFieldsShape>().SelectMany(shape => shape.Fields.Select(field => shape.Name + "." + field.Name))];
+        string[] unused = [.. expected.Where(name => !used.Contains(name)).Where(name => !name.Contains("Measurements.", StringComparison.Ordinal))];
+
+        // Kinds that a job has one of: the others are in the test of clocks and sources.
+        Assert.Equal(["fixedClock.offset", "zoneClock.zone", "ellipse.length", "ellipse.width"], unused.Order(StringComparer.Ordinal).OrderBy(name => name.StartsWith('e')));
+    }
+
+    [Fact]
+    public void Leaving_out_any_optional_field_gives_another_job()
+    {
+        BathroomJob whole = Examples.Everything();
+        string text = JobJson.Write(whole);
+        int optional = 0;
+        foreach (string[] paths in Paths(text, required: false))
+        {
+            optional++;
+            Assert.True(paths.Any(path => !(JobJson.TryRead(Without(text, path), out BathroomJob? without, out _) && whole.Equals(without))), paths[0] + " makes no difference.");
+        }
+
+        Assert.InRange(optional, 100, 1000);
+    }
+
+    [Fact]
+    public void Leaving_out_any_required_field_is_the_one_fault_that_is_found()
+    {
+        string text = JobJson.Write(Examples.Everything());
+        int required = 0;
+        foreach (string[] paths in Paths(text, required: true))
+        {
+            required++;
+            string path = paths[0];
+            Assert.False(JobJson.TryRead(Without(text, path), out _, out IReadOnlyList<JsonFault> faults));
+            Assert.True(faults is [{ Kind: JsonFaultKind.Missing } only] && only.Path == path, path + ": " + string.Join(" | ", faults));
+        }
+
+        Assert.InRange(required, 150, 1000);
+    }
+
+    /// <summary>For each field of each shape the places where it stands.</summary>
+    private static string[][] Paths(string text, bool required) =>
+        [.. Walk.Fields(JobShapes.Job, JsonNode.Parse(text))
+            .Where(found => found.Field.IsRequired == required && found.Owner.ContainsKey(found.Field.Name))
+            .GroupBy(found => found.Shape.Name + "." + found.Field.Name)
+            .Select(group => group.Select(found => found.Path).ToArray())];
+
+    private static string Without(string text, string path)
+    {
+        JsonNode root = JsonNode.Parse(text)!;
+        (JsonObject owner, _, IField field, _) = Walk.Fields(JobShapes.Job, root).First(found => found.Path == path);
+        owner.Remove(field.Name);
+        return root.ToJsonString();
+    }
+
+    private static IEnumerable<Type> Reached(Type root)
+    {
+        Assembly core = root.Assembly;
+        HashSet<Type> seen = [root];
+        Queue<Type> open = new([root]);
+        while (open.TryDequeue(out Type? type))
+        {
+            if (type.IsInterface || type.IsAbstract)
+            {
+                foreach (Type derived in core.GetExportedTypes().Where(each => !each.IsAbstract && type.IsAssignableFrom(each)))
+                {
+                    Add(derived);
+                }
+
+                continue;
+            }
+
+            if (IsRecord(type))
+            {
+                yield return type;
+            }
+
+            foreach (Type input in InputTypes(type))
+            {
+                Add(input);
+            }
+        }
+
+        void Add(Type type)
+        {
+            Type bare = Nullable.GetUnderlyingType(type) ?? type;
+            if (bare.IsGenericType)
+            {
+                foreach (Type argument in bare.GetGenericArguments())
+                {
+                    Add(argument);
+                }
+            }
+            else if (bare.Assembly == core && !bare.IsEnum && bare != typeof(SpreadingRate) && seen.Add(bare))
+            {
+                open.Enqueue(bare);
+            }
+        }
+    }
+
+    // A fixture is made of its measurements, a margin of a ratio, and a clock of one of three things.
+    private static bool IsRecord(Type type) =>
+        !typeof(IFixture).IsAssignableFrom(type) && type != typeof(Estimating.Margin) && type != typeof(LocalClock);
+
+    private static IEnumerable<Type> InputTypes(Type type) => Settable(type).Select(property => property.PropertyType)
+        .Concat(Makers(type).SelectMany(maker => maker.GetParameters()).Select(parameter => parameter.ParameterType));
+
+    private static IEnumerable<string> Inputs(Type type) => Elsewhere.TryGetValue(type.Name, out string[]? elsewhere)
+        ? elsewhere
+        : Settable(type).Select(property => Json(property.Name)).Concat(Makers(type).Take(1).SelectMany(maker => maker.GetParameters()).Select(parameter => Json(parameter.Name!)));
+
+    private static IEnumerable<PropertyInfo> Settable(Type type) => type.GetProperties().Where(property => property.SetMethod is { IsPublic: true });
+
+    // Types without a public constructor are made by factories of their own type.
+    private static IEnumerable<MethodBase> Makers(Type type)
+    {
+        ConstructorInfo[] constructors = [.. type.GetConstructors().Where(constructor => !constructor.GetParameters().Any(parameter => parameter.ParameterType == type))];
+        return constructors.Length > 0 && !type.IsEnum
+            ? constructors
+            : type.GetMethods(BindingFlags.Public | BindingFlags.Static).Where(method => method.ReturnType == type && !method.IsSpecialName);
+    }
+
+    private static string Json(string name) => char.ToLowerInvariant(name[0]) + name[1..];
+}

@@ -1,0 +1,157 @@
+using System;
+using System.Collections.Generic;
+using System.IO;
+using System.Linq;
+using System.Text;
+using System.Text.Json;
+using Refinish.Fixtures;
+using Refinish.Jobs;
+using Refinish.Json.Shapes;
+using Refinish.Samples.BathroomJob;
+using Refinish.Scheduling;
+using Refinish.Tests.Fixtures;
+using UnitsNet.Units;
+using Xunit;
+
+namespace Refinish.Json.Tests;
+
+public class JobRoundTripTests
+{
+    public static TheoryData<string> Jobs => ["guesthouse", "everything", "least"];
+
+    [Theory]
+    [MemberData(nameof(Jobs))]
+    public void A_job_comes_back_equal_in_either_system_of_units_and_either_layout(string which)
+    {
+        BathroomJob job = Named(which);
+        foreach (DisplayUnits units in Enum.GetValues<DisplayUnits>())
+        {
+            foreach (bool indented in (bool[])[true, false])
+            {
+                Assert.Equal(job, JobJson.Read(JobJson.Write(job, new JsonLayout { Units = units, IsIndented = indented })));
+            }
+        }
+    }
+
+    [Theory]
+    [MemberData(nameof(Jobs))]
+    public void Writing_what_was_read_gives_the_same_text(string which)
+    {
+        string text = JobJson.Write(Named(which));
+        Assert.Equal(text, JobJson.Write(JobJson.Read(text)));
+    }
+
+    [Fact]
+    public void Text_bytes_streams_and_writers_say_the_same()
+    {
+        BathroomJob job = Scenario.Guesthouse();
+        string text = JobJson.Write(job);
+        using MemoryStream stream = new();
+        JobJson.Write(stream, job);
+        Assert.Equal(text, Encoding.UTF8.GetString(stream.ToArray()));
+        stream.Position = 0;
+        Assert.Equal(job, JobJson.Read(stream));
+        Assert.Equal(job, JobJson.Read(stream.ToArray().AsMemory()));
+        Assert.True(JobJson.TryRead(stream.ToArray().AsMemory(), out BathroomJob? read, out IReadOnlyList<JsonFault> faults));
+        Assert.Equal(job, read);
+        Assert.Empty(faults);
+
+        using MemoryStream part = new();
+        using (Utf8JsonWriter json = new(part))
+        {
+            json.WriteStartArray();
+            JobJson.Write(json, job, DisplayUnits.UsCustomary);
+            json.WriteEndArray();
+        }
+
+        using JsonDocument outer = JsonDocument.Parse(part.ToArray());
+        Assert.Equal(job, JobJson.Read(outer.RootElement[0].GetRawText()));
+    }
+
+    /// <summary>One of each kind and variant, measured in inches and in millimetres, and scaled so that the numbers are not round.</summary>
+    [Theory]
+    [InlineData(LengthUnit.Inch, 1)]
+    [InlineData(LengthUnit.Millimeter, 1)]
+    [InlineData(LengthUnit.Millimeter, 0.9731)]
+    public void Every_kind_of_fixture_comes_back_equal(LengthUnit unit, double scale)
+    {
+        IFixture[] fixtures = Tapes.Every(scale, unit);
+        Assert.Equal(10, fixtures.Select(fixture => fixture.GetType()).Distinct().Count());
+        foreach (IFixture fixture in fixtures)
+        {
+            Assert.Equal(fixture, Back(FixtureShapes.Fixture, fixture));
+        }
+    }
+
+    [Fact]
+    public void Every_kind_of_defect_comes_back_equal()
+    {
+        Assert.Equal(13, Examples.Defects.Select(defect => defect.Kind).Distinct().Count());
+        Assert.All(Examples.Defects, defect => Assert.Equal(defect, Back(DefectShapes.Defect, defect)));
+    }
+
+    [Fact]
+    public void Every_kind_of_clock_and_source_comes_back_equal()
+    {
+        LocalClock[] clocks = [LocalClock.Fixed(TimeSpan.FromHours(-3.5)), Examples.Everything().Calendar!.Clock, LocalClock.Of(TimeZoneInfo.Utc), LocalClock.Of(TimeZoneInfo.FindSystemTimeZoneById("Europe/Vienna"))];
+        Assert.All(clocks, clock => Assert.Equal(clock, Back(CalendarShapes.Clock, clock)));
+        Source[] sources = [Source.Published("a", "b"), Source.Derived("a"), Source.CommonPractice("a"), Source.FromMemory("a"), Source.Invented("a"), Source.Supplied("a")];
+        Assert.Equal(Enum.GetValues<SourceKind>().Length, sources.Select(source => source.Kind).Distinct().Count());
+        Assert.All(sources, source => Assert.Equal(source, Back(CommonShapes.Source, source)));
+    }
+
+    [Fact]
+    public void Every_named_value_comes_back()
+    {
+        AllWords<FixtureMaterial>(FixtureParts.Material);
+        AllWords(DefectShapes.Kind);
+        AllWords(DefectShapes.Adhesion);
+        Assert.Equal("\"3B\"", Text(DefectShapes.Adhesion, Substrates.AdhesionGrade.Grade3B));
+
+        static void AllWords<T>(Shape<T> shape)
+            where T : struct, Enum =>
+            Assert.All(Enum.GetValues<T>(), value => Assert.Equal(value, Back(shape, value)));
+    }
+
+    [Fact]
+    public void What_someone_made_up_has_no_form_in_json_and_says_so()
+    {
+        BathroomJob job = Scenario.Guesthouse();
+        FixtureJob own = job.Fixtures[0] with { Fixture = new OwnFixture() };
+        Assert.Contains("OwnFixture", Assert.Throws<NotSupportedException>(() => JobJson.Write(job with { Fixtures = [own] })).Message, StringComparison.Ordinal);
+
+        TimeZoneInfo zone = TimeZoneInfo.CreateCustomTimeZone("ferry time", TimeSpan.FromMinutes(77), "ferry time", "ferry time");
+        WorkCalendar calendar = WorkCalendar.EveryDay(job.Hours, LocalClock.Of(zone));
+        Assert.Contains("ferry time", Assert.Throws<NotSupportedException>(() => JobJson.Write(job with { Calendar = calendar })).Message, StringComparison.Ordinal);
+    }
+
+    internal static BathroomJob Named(string which) => which switch
+    {
+        "guesthouse" => Scenario.Guesthouse(),
+        "everything" => Examples.Everything(),
+        _ => Examples.Least(),
+    };
+
+    private static string Text<T>(Shape<T> shape, T value) => Document.Write(shape, value, null);
+
+    private static T Back<T>(Shape<T> shape, T value) => Document.Read(shape, () => JsonDocument.Parse(Text(shape, value)));
+
+    private sealed class OwnFixture : IFixture
+    {
+        public string Description => "own";
+
+        public IReadOnlyList<FixtureZone> Zones => [];
+
+        public UnitsNet.Area CoatedArea => UnitsNet.Area.Zero;
+
+        public UnitsNet.Length MaskedEdge => UnitsNet.Length.Zero;
+
+        public UnitsNet.Volume? WaterCapacity => null;
+
+        public IReadOnlyList<SurfacePatch> Patches => [];
+
+        public Workings Workings() => Scenario.Guesthouse().Fixtures[0].Fixture.Workings();
+
+        public TriangleMesh Tessellate(UnitsNet.Length chordTolerance) => throw new NotSupportedException();
+    }
+}

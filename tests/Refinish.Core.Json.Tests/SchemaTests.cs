@@ -1,0 +1,107 @@
+using System;
+using System.Collections.Generic;
+using System.IO;
+using System.Linq;
+using System.Text.Json;
+using System.Text.Json.Nodes;
+using Json.Schema;
+using Refinish.Jobs;
+using Refinish.Json.Shapes;
+using Refinish.Samples.BathroomJob;
+using Xunit;
+
+namespace Refinish.Json.Tests;
+
+public class SchemaTests
+{
+    private static readonly JsonSchema Job = JsonSchema.FromText(RefinishJson.JobSchema);
+    private static readonly JsonSchema Plan = JsonSchema.FromText(RefinishJson.PlanSchema);
+
+    [Theory]
+    [InlineData("job-1.schema.json")]
+    [InlineData("plan-1.schema.json")]
+    public void The_published_schema_is_the_one_that_shapes_and_documentation_give(string file)
+    {
+        string now = file[0] == 'j'
+            ? SchemaText.Of(JobShapes.Job, "A job of Refinish.Core, format refinish/job, version 1", out IReadOnlyList<string> unexplained)
+            : SchemaText.Of(PlanShapes.Plan, "A plan of Refinish.Core, format refinish/plan, version 1", out unexplained);
+        string published = Path.Combine(Repository(), "docs", "schema", file);
+        if (!File.Exists(published) || File.ReadAllText(published).ReplaceLineEndings("\n") != now)
+        {
+            string received = Path.Combine(AppContext.BaseDirectory, file);
+            File.WriteAllText(received, now);
+            Assert.Fail("Shapes and schema differ. If the change keeps to version 1, copy " + received + " over docs/schema/" + file + " and commit the difference.");
+        }
+
+        if (file[0] == 'j')
+        {
+            Assert.Equal([], unexplained);
+        }
+    }
+
+    [Fact]
+    public void The_schema_that_ships_is_the_published_one()
+    {
+        Assert.Equal(File.ReadAllText(Path.Combine(Repository(), "docs", "schema", "job-1.schema.json")), RefinishJson.JobSchema);
+        Assert.Equal(File.ReadAllText(Path.Combine(Repository(), "docs", "schema", "plan-1.schema.json")), RefinishJson.PlanSchema);
+    }
+
+    [Fact]
+    public void The_schemas_are_schemas_of_draft_2020_12()
+    {
+        foreach (string text in (string[])[RefinishJson.JobSchema, RefinishJson.PlanSchema])
+        {
+            Assert.True(IsValid(MetaSchemas.Draft202012, text));
+        }
+    }
+
+    [Theory]
+    [InlineData("guesthouse")]
+    [InlineData("everything")]
+    [InlineData("least")]
+    public void Written_documents_keep_to_the_schema_in_either_system_of_units(string which)
+    {
+        BathroomJob job = JobRoundTripTests.Named(which);
+        foreach (DisplayUnits units in Enum.GetValues<DisplayUnits>())
+        {
+            JsonLayout layout = new() { Units = units };
+            Assert.Equal([], Errors(Job, JobJson.Write(job, layout)));
+            Assert.Equal([], Errors(Plan, PlanJson.Write(job.Plan(), layout)));
+        }
+    }
+
+    /// <summary>What the schema can say it says, and what it cannot say is left to the reader: no document is refused by the schema alone.</summary>
+    [Theory]
+    [MemberData(nameof(FaultTests.Broken), MemberType = typeof(FaultTests))]
+    public void A_broken_document_is_refused_by_the_schema_where_it_can_say_so(string at, string json, bool inSchema, string path, JsonFaultKind kind, string names)
+    {
+        _ = (path, names);
+        string document = FaultTests.Put(JobJson.Write(Scenario.Guesthouse()), at, json);
+        if (kind is JsonFaultKind.DuplicateField or JsonFaultKind.Malformed || json is "1e999" or "1e300" or "1e40")
+        {
+            return;
+        }
+
+        Assert.Equal(!inSchema, IsValid(Job, document));
+    }
+
+    private static string[] Errors(JsonSchema schema, string document)
+    {
+        using JsonDocument parsed = JsonDocument.Parse(document);
+        EvaluationResults results = schema.Evaluate(parsed.RootElement, new EvaluationOptions { OutputFormat = OutputFormat.List });
+        return results.IsValid ? [] : [.. (results.Details ?? []).Where(detail => detail.Errors is not null).Select(detail => detail.InstanceLocation + ": " + string.Join(", ", detail.Errors!.Values)), "not valid"];
+    }
+
+    private static bool IsValid(JsonSchema schema, string document) => Errors(schema, document).Length == 0;
+
+    private static string Repository()
+    {
+        DirectoryInfo? folder = new(AppContext.BaseDirectory);
+        while (folder is not null && !File.Exists(Path.Combine(folder.FullName, "Refinish.Core.sln")))
+        {
+            folder = folder.Parent;
+        }
+
+        return folder?.FullName ?? throw new InvalidOperationException("The tests are not run from within the repository.");
+    }
+}

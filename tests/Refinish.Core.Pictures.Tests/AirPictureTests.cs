@@ -1,0 +1,142 @@
+using System;
+using System.Collections.Generic;
+using System.Linq;
+using Refinish.Air;
+using Refinish.Coatings;
+using UnitsNet;
+using Xunit;
+
+namespace Refinish.Pictures.Tests;
+
+public class AirPictureTests
+{
+    private static readonly Room Bathroom = new(Length.FromMeters(2.5), Length.FromMeters(2), Length.FromMeters(2.5));
+
+    private static AirStudy Study(double fan = 400, IReadOnlyList<ExposureLimit>? limits = null, Solvent? solvent = null)
+    {
+        SolventEmission coat = new()
+        {
+            Name = "topcoat", Start = TimeSpan.Zero, SprayTime = TimeSpan.FromMinutes(30), VolatileMass = Mass.FromGrams(200),
+            Solvents = [new(solvent ?? GenericSolvents.ButylAcetate, Ratio.FromPercent(100))], FlashFraction = Ratio.FromPercent(100), FilmTimeConstant = TimeSpan.FromMinutes(15),
+        };
+        Exhaust exhaust = new() { LabelFlow = VolumeFlow.FromCubicMetersPerHour(fan) };
+        return limits is null ? new AirStudy(Bathroom, exhaust, [coat], TimeSpan.FromHours(8)) : new AirStudy(Bathroom, exhaust, [coat], TimeSpan.FromHours(8), limits);
+    }
+
+    private static SvgFile Drawn(AirStudy study, int width = 720) => new(new AirPicture(study).ToSvg(new PictureStyle { Theme = PictureTheme.Light, Width = width }));
+
+    // The curves are the long blue paths: first all vapour, then one substance.
+    private static (double X, double Y)[] Curve(SvgFile file, int which) => file.Paths(Paint.Blue).Where(points => points.Length > 50).ElementAt(which);
+
+    [Theory]
+    [InlineData(720)]
+    [InlineData(360)]
+    public void The_curve_is_the_well_mixed_box_that_is_sprayed_into_steadily(int width)
+    {
+        AirStudy study = Study();
+        SvgFile file = Drawn(study, width);
+
+        // All of it flashes: c = (g / q)(1 − exp(−q t / V)) while spraying, falling by exp(−q t / V) after, with q the air that counts as fresh.
+        double q = study.FreshAirFlow.CubicMetersPerSecond;
+        double volume = 12.5;
+        double g = 0.2 / 1800;
+        double InAir(double seconds) => seconds <= 1800
+            ? g / q * (1 - Math.Exp(-q * seconds / volume))
+            : g / q * (1 - Math.Exp(-q * 1800 / volume)) * Math.Exp(-q * (seconds - 1800) / volume);
+
+        // By volume at 25 °C and 760 mmHg: 24.45 L a mole (29 CFR 1910.1000, table Z-1, note a).
+        double Ppm(double seconds) => InAir(seconds) / GenericSolvents.ButylAcetate.MolarMass.KilogramsPerMole * 24.45e-3 * 1e6;
+        SvgText[] hourTicks = [.. file.Texts.Where(text => text.Words is "0 h" or "1")];
+        SvgText zero = hourTicks.Last(text => text.Words == "0 h");
+        SvgText one = hourTicks.Where(text => text.Words == "1" && Math.Abs(text.Y - zero.Y) < 0.01).Last();
+        Func<double, double> hours = SvgFile.Scale(zero.X, 0, one.X, 1);
+        Func<double, double> ppm = SvgFile.LogScale(file.Text("30").Middle, 30, file.Text("300").Middle, 300);
+        (double X, double Y)[] shown = [.. Curve(file, 1).Where(point => point.Y < zero.Y - 30 && hours(point.X) > 0.03)];
+        Assert.True(shown.Length > 30);
+        Assert.All(shown, point => Assert.Equal(1, ppm(point.Y) / Ppm(hours(point.X) * 3600), 0.04));
+    }
+
+    [Fact]
+    public void The_peak_of_all_vapour_stands_where_its_number_says()
+    {
+        AirStudy study = Study();
+        SvgFile file = Drawn(study);
+        SvgText[] ticks = [.. file.Texts.Where(text => text.Words is "0 %" or "20 %")];
+        Func<double, double> share = SvgFile.Scale(ticks.First(text => text.Words == "0 %").Middle, 0, ticks.First(text => text.Words == "20 %").Middle, 0.2);
+        Assert.Equal(study.PeakFlammableFraction!.Value.DecimalFractions, share(Curve(file, 0).Min(point => point.Y)), 0.003);
+
+        // A quarter, and a tenth, of the lower flammable limit, each named with its source.
+        (double X, double Y)[][] limits = [.. file.Paths(Paint.Vermillion).Where(points => points.Length == 2 && points[1].X - points[0].X > 200)];
+        Assert.Contains(limits, line => Math.Abs(share(line[0].Y) - 0.25) < 0.003);
+        Assert.Contains(limits, line => Math.Abs(share(line[0].Y) - 0.10) < 0.003);
+        Assert.Contains("25 %, International Mechanical Code", file.AllWords, StringComparison.Ordinal);
+        Assert.Contains("10 %, WAC 296-304-03009", file.AllWords, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void Every_limit_of_the_substance_is_drawn_at_its_height_with_authority_and_averaging()
+    {
+        SvgFile file = Drawn(Study());
+        Func<double, double> ppm = SvgFile.LogScale(file.Text("30").Middle, 30, file.Text("300").Middle, 300);
+        double[] heights = [.. file.Paths(Paint.Vermillion).Where(points => points.Length == 2 && points[1].X - points[0].X > 200).Select(points => ppm(points[0].Y))];
+
+        // n-butyl acetate: 150 ppm over 8 h, 200 ppm over 15 min, 1700 ppm at any time (NIOSH Pocket Guide).
+        foreach ((double value, string label) in (ValueTuple<double, string>[])[(150, "OSHA PEL and NIOSH REL, 8 h: 150 ppm"), (200, "NIOSH REL, 15 min: 200 ppm"), (1700, "NIOSH IDLH, at any time: 1700 ppm")])
+        {
+            Assert.Contains(heights, height => Math.Abs((height / value) - 1) < 0.02);
+            Assert.Contains(label, file.AllWords, StringComparison.Ordinal);
+        }
+
+        Assert.Contains("Decided by: air sampling by an industrial hygienist", file.AllWords, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void On_a_narrow_page_the_lines_carry_letters_and_the_words_stand_below()
+    {
+        SvgFile file = Drawn(Study(), 360);
+        Assert.Contains("NIOSH REL, 15 min: 200 ppm", file.AllWords, StringComparison.Ordinal);
+        Assert.True(file.Texts.Count(text => text.Words == "a") >= 2);
+    }
+
+    [Fact]
+    public void A_limit_that_is_not_known_cannot_be_judged_and_is_no_pass()
+    {
+        SvgFile file = Drawn(Study(limits: []));
+        Assert.Contains("cannot be judged", file.AllWords, StringComparison.Ordinal);
+        Assert.Contains("limit none known", file.AllWords, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void A_substance_without_a_flammable_limit_cannot_be_judged_against_one()
+    {
+        SvgFile file = Drawn(Study(solvent: GenericSolvents.ButylAcetate with { CasNumber = "1-00-0", Name = "unknown thinner", LowerFlammableLimit = null }));
+        Assert.Contains("unknown thinner", file.AllWords, StringComparison.Ordinal);
+        Assert.Contains("cannot be judged", file.Description, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void A_fan_that_moves_next_to_nothing_is_drawn_with_its_cautions()
+    {
+        AirStudy study = Study(fan: 1);
+        SvgFile file = Drawn(study);
+        Assert.Contains("beyond", file.AllWords, StringComparison.Ordinal);
+        Assert.All(study.Cautions.Except(AirCautions.ForSpraying), caution => Assert.Contains(caution.Sentence, file.AllWords, StringComparison.Ordinal));
+    }
+
+    [Fact]
+    public void A_plan_tells_everything_that_its_protection_programme_has_to_cover()
+    {
+        SvgFile file = new(new AirPicture(Plans.Whole).ToSvg());
+        Assert.Contains(Plans.Whole.Protection, comparison => comparison.Subject.Contains("isocyanate", StringComparison.Ordinal));
+        Assert.All(Plans.Whole.Protection, comparison => Assert.Contains(comparison.Sentence(DisplayUnits.Si), file.AllWords, StringComparison.Ordinal));
+        Assert.Contains(AirCautions.SuppliedAir.Sentence, file.AllWords, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void A_plan_without_a_study_is_no_all_clear()
+    {
+        SvgFile file = new(new AirPicture(Plans.Refused).ToSvg());
+        Assert.Contains("The air was not studied. That is no all-clear.", file.AllWords, StringComparison.Ordinal);
+        Assert.Contains("no all-clear", file.Description, StringComparison.Ordinal);
+    }
+}
