@@ -1,4 +1,3 @@
-using System;
 using System.Linq;
 using Refinish.Climate;
 using Refinish.Coverage;

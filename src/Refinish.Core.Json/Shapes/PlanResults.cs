@@ -1,4 +1,3 @@
-using System;
 using Refinish.Jobs;
 using Refinish.Scheduling;
 

@@ -1,4 +1,3 @@
-using System.Linq;
 using Refinish.Estimating;
 
 namespace Refinish.Json.Shapes;

@@ -1,5 +1,3 @@
-using System;
-using System.Collections.Generic;
 using Refinish.Air;
 using Refinish.Climate;
 using Refinish.Coverage;
