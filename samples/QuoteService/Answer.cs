@@ -13,6 +13,7 @@ internal sealed record Answer(
     string Notice,
     Area CoatedArea,
     IReadOnlyList<string> Objections,
+    IReadOnlyList<string> Conditions,
     IReadOnlyList<string> Protection,
     IReadOnlyList<Answer.Caution> Cautions,
     Answer.PriceOffered? Price,
@@ -31,6 +32,7 @@ internal sealed record Answer(
             Shop.Invented,
             plan.CoatedArea,
             [.. quote.InTheWay(DisplayUnits.Si)],
+            [.. plan.Conditions.Select(condition => condition.Sentence + ": " + condition.Remedy)],
             [.. plan.Protection.Select(comparison => comparison.ToString())],
             [.. plan.Cautions.Select(caution => new Caution(caution.Sentence, caution.DecidedBy))],
             quote.Price is { Net: decimal net, Tax: decimal tax, Total: decimal total } price

@@ -11,7 +11,7 @@ internal static class Spelling
 
     /// <summary>The known word that takes the fewest letters to be changed, at most a third of them.</summary>
     private static string? Nearest(string given, IEnumerable<string> known) =>
-        given.Length > 64 ? null : known
+        given.Length is < 2 or > 64 ? null : known
             .Select(word => (Word: word, Changes: Changes(given, word)))
             .Where(pair => pair.Changes <= Math.Max(1, Math.Max(given.Length, pair.Word.Length) / 3))
             .OrderBy(pair => pair.Changes)

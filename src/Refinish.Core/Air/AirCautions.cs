@@ -16,6 +16,27 @@ public static class AirCautions
         Respirators,
         Source.Published("NIOSH Pocket Guide, hexamethylene diisocyanate; NIOSH Alert 96-111 (1996)", "respirator recommendations; case reports. That cartridges give no warning is from memory"));
 
+    /// <summary>The supplied air itself has to be fit to breathe.</summary>
+    public static Caution BreathingAir { get; } = new(
+        Hazard.Isocyanate,
+        "Supplied air is only as good as its intake: the pump or compressor stands in fresh air, away from the fan's outlet, from engines and from flues; carbon monoxide and air quality are watched as the programme says, and there is a way out when it fails.",
+        Respirators,
+        Source.Published("29 CFR 1910.134", "(i): quality of breathing air; paragraph from memory"));
+
+    /// <summary>Compressor and turbine outside.</summary>
+    public static Caution GunAir { get; } = new(
+        Hazard.FireAndExplosion,
+        "The compressor or turbine of the spray gun stands outside the room, in clean air: its motor sparks, and inside it would blow the room's vapour through the gun.",
+        FireCode,
+        Source.CommonPractice("motors that spark are kept out of a spraying area"));
+
+    /// <summary>Measure, low in the fixture.</summary>
+    public static Caution GasMeter { get; } = new(
+        Hazard.FireAndExplosion,
+        "Measure while you spray: a combustible-gas meter that its maker states for these solvents, held low in the fixture where vapour collects. Plug drain and overflow, so that vapour does not run into the pipes.",
+        FireCode,
+        Source.CommonPractice("vapours of solvents are heavier than air"));
+
     /// <summary>What the box model leaves out: the breathing zone.</summary>
     public static Caution BreathingZone { get; } = new(
         Hazard.SolventVapour,
@@ -82,9 +103,9 @@ public static class AirCautions
     /// <summary>Hydrofluoric acid.</summary>
     public static Caution HydrofluoricAcid { get; } = new(
         Hazard.Acid,
-        "Etchants with hydrofluoric acid or bifluoride burn without pain at first, below 20 % for up to a day, and small burns can kill. Work without them where the system allows; otherwise have calcium gluconate gel open at hand, rinse at once for at least 15 minutes, and call an ambulance for any burn.",
+        "Etchants with hydrofluoric acid or bifluoride burn without pain at first, below 20 % for up to a day, and small burns can kill. Work without them where the system allows; otherwise have calcium gluconate gel open at hand. After any contact, painless too: off with what is soaked, rinse at once with much water, then work the gel in with gloved hands until help comes, and call an ambulance. How long to rinse before the gel is for the safety data sheet to say; the gel is not for eyes, which are rinsed on and on.",
         "the safety data sheet, poison control and emergency medicine",
-        Source.Published("ATSDR Medical Management Guidelines, hydrogen fluoride", "onset of pain; the gel and the 15 minutes are quoted second-hand"));
+        Source.Published("ATSDR Medical Management Guidelines, hydrogen fluoride", "onset of pain; rinsing and the gel are quoted second-hand"));
 
     /// <summary>Rags.</summary>
     public static Caution Rags { get; } = new(
@@ -114,7 +135,7 @@ public static class AirCautions
 
     internal static Caution ImmediatelyDangerous { get; } = new(
         Hazard.SolventVapour,
-        "A peak is at or above what NIOSH lists as immediately dangerous to life or health. Do not enter; at such a level only pressure-demand self-contained or supplied air with an escape bottle is listed. Change the job: less at a time, more air, another product.",
+        "A peak is at or above what NIOSH lists as immediately dangerous to life or health. Do not enter; at such a level only full-facepiece pressure-demand self-contained or supplied air with an escape bottle is listed. Change the job: less at a time, more air, another product.",
         Respirators,
         Source.Published("29 CFR 1910.134", "(d)(2): atmospheres immediately dangerous to life or health; paragraph from memory"));
 
@@ -124,6 +145,12 @@ public static class AirCautions
         FireCode,
         Source.Published("International Mechanical Code", "502.7.3.3: at most 25 % of the lower flammable limit"));
 
+    internal static Caution NearFlammable { get; } = new(
+        Hazard.FireAndExplosion,
+        "The vapour of the room passes a tenth of its lower flammable limit. A model of a room tells no better than a factor of two, and near the gun and low in the tub it is richer: more air, a slower gun or less at a time before a can is opened.",
+        FireCode,
+        Source.Published("WAC 296-304-03009", "(2): below 10 % of the lower explosive limit, spray painting in ships; the factor of two is that of the box model"));
+
     internal static Caution LimitUnknown { get; } = new(
         Hazard.SolventVapour,
         "For a substance of this study a limit is not known here, so part of it cannot be judged. Not known does not mean harmless: ask the safety data sheet, section 8.",
@@ -132,10 +159,10 @@ public static class AirCautions
 
     /// <summary>Those for spraying solvent-borne coatings.</summary>
     public static IReadOnlyList<Caution> ForSpraying { get; } = new ValueList<Caution>(
-        [BreathingZone, IgnitionSources, ExplosionProofFan, MakeUpAir, Occupants, NeverAlone, BondingAndGrounding, Rags]);
+        [BreathingZone, IgnitionSources, ExplosionProofFan, GunAir, GasMeter, MakeUpAir, Occupants, NeverAlone, BondingAndGrounding, Rags]);
 
     /// <summary>Those for spraying two-part urethanes.</summary>
-    public static IReadOnlyList<Caution> ForIsocyanates { get; } = new ValueList<Caution>([SuppliedAir, Occupants, NeverAlone]);
+    public static IReadOnlyList<Caution> ForIsocyanates { get; } = new ValueList<Caution>([SuppliedAir, BreathingAir, Occupants, NeverAlone]);
 
     /// <summary>Those for stripping, etching and sanding.</summary>
     public static IReadOnlyList<Caution> ForPreparation { get; } = new ValueList<Caution>(

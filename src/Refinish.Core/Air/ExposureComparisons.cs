@@ -54,6 +54,10 @@ internal static class ExposureComparisons
         {
             cautions.Add(AirCautions.Flammable);
         }
+        else if (study.FlammableDesignLine.Outcome == ComparisonOutcome.Beyond)
+        {
+            cautions.Add(AirCautions.NearFlammable);
+        }
 
         foreach (LimitComparison saturation in study.Saturation)
         {

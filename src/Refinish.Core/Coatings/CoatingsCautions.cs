@@ -40,12 +40,23 @@ internal static class CoatingsCautions
         "the safety data sheet and the employer's respiratory protection programme",
         Source.Published("NIOSH Alert 96-111 (1996)", "isocyanates; that skin contact sensitises too is from memory"));
 
+    /// <summary>Epoxies and their hardeners burn and sensitise.</summary>
+    public static readonly Caution Epoxy = new(
+        Hazard.SkinAndEyes,
+        "Epoxy resins and amine hardeners burn skin and eyes and can make skin and lungs allergic for life: gloves and closed goggles while mixing, and nobody breathes the mist when it is sprayed.",
+        "the product's safety data sheet and the employer's respiratory protection programme",
+        Source.CommonPractice("epoxies cured with amines"));
+
     /// <summary>A can of isocyanate that took up water is under pressure.</summary>
     public static readonly Caution SwollenCan = new(
         Hazard.Isocyanate,
         "An opened can of isocyanate takes up moisture and makes gas: do not open one that bulges, and do not use what is cloudy, thick or has a skin, whatever its age.",
         "the product's safety data sheet",
         Source.CommonPractice("opened isocyanate hardeners"));
+
+    /// <summary>What the hardener of a two-part product can do to who mixes it; one without isocyanate is taken for an epoxy's, the careful reading.</summary>
+    public static IEnumerable<Caution> OfMixing(CoatingProduct product) =>
+        product.IsocyanateFraction.DecimalFractions > 0 ? [Isocyanate] : product.Hardener is null ? [] : [Epoxy];
 
     public static IEnumerable<Caution> Of(SystemStep step)
     {

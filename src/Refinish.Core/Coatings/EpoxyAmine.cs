@@ -1,4 +1,5 @@
 using System;
+using System.Collections.Generic;
 using UnitsNet;
 
 namespace Refinish.Coatings;
@@ -46,6 +47,9 @@ public sealed record EpoxyAmine
 
     /// <summary>Hardener by weight to 100 of resin at one hydrogen per epoxide.</summary>
     public double PartsPerHundred => 100 * amineHydrogen / epoxide;
+
+    /// <summary>What resin and hardener can do to who mixes them.</summary>
+    public IReadOnlyList<Caution> Cautions { get; } = new ValueList<Caution>([CoatingsCautions.Epoxy]);
 
     /// <summary>Amine hydrogens per epoxide at another ratio.</summary>
     /// <param name="partsPerHundred">Hardener by weight to 100 of resin, 0 to 10 000.</param>

@@ -155,7 +155,7 @@ public sealed record CureForecast
         [
             new(
                 "lowest temperature for cure", lowest, least, LimitSense.AtLeast, Measure.Temperature, times.Source,
-                lowest >= least ? null : "Warm to " + Measure.Temperature.FormatBoth(least) + " and keep it there."),
+                lowest >= least ? null : "Warm to " + Measure.Temperature.FormatBoth(least) + " and keep it there, with nothing that flames or sparks; the air that the fan brings in has to be warmed too."),
             new(
                 "highest temperature for cure", highest, most, LimitSense.AtMost, Measure.Temperature, times.Source,
                 highest <= most ? null : "Cool to " + Measure.Temperature.FormatBoth(most) + "."),

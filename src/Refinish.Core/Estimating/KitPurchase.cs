@@ -37,7 +37,7 @@ public sealed record KitPurchase
         }
 
         double largest = Prices.Max(price => price.Size.CubicMeters);
-        Guard.Rule(this.need <= 1000 * largest, nameof(need), this.need, Measure.Capacity, "at most a thousand of the largest kit, ", largest);
+        Guard.Rule(this.need <= 1000 * largest, nameof(need), this.need, Measure.Capacity, "at most a thousand of the largest kit of " + Prices[0].Item + ", ", largest);
         KitSearch search = new(this.need, Prices);
         int[] counts = search.Best();
         IsProvenCheapest = search.IsComplete;

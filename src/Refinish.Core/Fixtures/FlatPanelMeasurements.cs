@@ -33,7 +33,7 @@ public sealed record FlatPanelMeasurements
         init => length = Guard.Within(value, Bounds.Between(0.1, 10, Measure.Length), nameof(Length));
     }
 
-    /// <summary>Width (depth) of the top, 0.1 to 3 m.</summary>
+    /// <summary>Width (depth) of the top, 0.1 to 3 m; from the face of an upstand at the back, which stands behind it.</summary>
     /// <exception cref="System.ArgumentOutOfRangeException">Outside the range.</exception>
     public required UnitsNet.Length Width
     {

@@ -21,8 +21,8 @@ namespace Refinish.Fixtures;
 /// </code></example>
 public sealed record RecessedBathtubMeasurements
 {
-    /// <summary>How far the two runs may miss the difference of rim and floor length: a millimetre, the division of a tape.</summary>
-    private const double TapeDivision = 1e-3;
+    /// <summary>How far the two runs may miss the difference of rim and floor length: four readings, each rounded by up to half a sixteenth of an inch.</summary>
+    private const double TapeDivision = 4 * 0.0254 / 32;
 
     private readonly double rimLength;
     private readonly double rimWidth;
@@ -232,7 +232,7 @@ public sealed record RecessedBathtubMeasurements
                 nameof(HeadRun),
                 headRun,
                 Measure.Length,
-                "together with FootRun (" + Measure.Length.Format(footRun) + ") RimLength − FloorLength = " + Measure.Length.Format(difference) + " within 1 mm");
+                "HeadRun + FootRun, here " + Measure.Length.FormatBoth(runs, 5) + ", as long as RimLength − FloorLength, here " + Measure.Length.FormatBoth(difference, 5) + ", within " + Measure.Length.FormatBoth(TapeDivision) + ", the rounding of four readings; measure one of the four again");
         }
 
         // The corner of the floor stays inside the corner of the rim: n(θ) ≥ 0, solved for r_t.

@@ -286,7 +286,7 @@ public sealed class Measure : IEquatable<Measure>
     public override string ToString() => si.Symbol.Length == 0 ? Kind : Kind + " in " + si.Symbol;
 
     /// <summary>In both systems, for a remedy that is a sentence and cannot know its reader's units.</summary>
-    internal string FormatBoth(double si) => Format(si, DisplayUnits.Si, 3) + " (" + Format(si, DisplayUnits.UsCustomary, 3) + ")";
+    internal string FormatBoth(double si, int digits = 3) => Format(si, DisplayUnits.Si, digits) + " (" + Format(si, DisplayUnits.UsCustomary, digits) + ")";
 
     internal string FormatNumber(double value, DisplayUnits system, int figures = 6)
     {

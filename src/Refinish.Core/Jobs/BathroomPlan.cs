@@ -6,6 +6,7 @@ using Refinish.Coatings;
 using Refinish.Coverage;
 using Refinish.Estimating;
 using Refinish.Scheduling;
+using Refinish.Substrates;
 using UnitsNet;
 
 namespace Refinish.Jobs;
@@ -126,11 +127,17 @@ public sealed class BathroomPlan
     /// <summary>Whether nothing stands in the way as far as this library can tell. It says nothing about safety.</summary>
     public bool IsPossible => Objections.Count == 0;
 
+    /// <summary>
+    /// What has to be done or found out before a planned fixture may be coated, from the verdicts: a plan with conditions is possible only once they are met.
+    /// </summary>
+    public IReadOnlyList<VerdictReason> Conditions => new ValueList<VerdictReason>(
+        Fixtures.Where(fixture => fixture.IsPlanned).SelectMany(fixture => fixture.Verdict.Reasons.Where(reason => reason.Effect == Suitability.SuitableWithConditions)));
+
     /// <summary>What stands in the way, each with what would help.</summary>
     public IReadOnlyList<PlanObjection> Objections { get; }
 
     /// <summary>
-    /// Exposure and mist comparisons that are beyond their limit, beyond first, or that cannot be judged: what the employer's respiratory protection
+    /// Exposure, mixture and mist comparisons that are beyond their limit, beyond first, or that cannot be judged: what the employer's respiratory protection
     /// programme has to cover. An empty list is no all-clear.
     /// </summary>
     public IReadOnlyList<LimitComparison> Protection { get; }
@@ -141,7 +148,7 @@ public sealed class BathroomPlan
     /// <summary>What the plan takes for granted.</summary>
     public IReadOnlyList<string> Assumptions { get; } = new ValueList<string>(
     [
-        "The room is held at the given temperature and humidity, day and night, until water may run.",
+        "The room is held at the given temperature and humidity, day and night, until water may run, against the air that the fan brings in.",
         "One person works without breaks; drying runs beside the work, and waiting for it on site is not charged.",
         "Solvent of the sprayed coats and of the promoter's wipe is counted; cleaning wipes, cleaning of the gun and cups left open are not.",
         "A wipe gives off all that is poured for it, evenly over the wiping and then within minutes (2 min, invented).",

@@ -61,7 +61,8 @@ internal static class PlanAir
     public static IEnumerable<LimitComparison> Protection(BathroomPlan plan)
     {
         SiteConditions site = plan.Job.Site;
-        IEnumerable<LimitComparison> vapour = plan.Air is null ? [] : plan.Air.Exposure.Select(exposure => exposure.Comparison);
+        IEnumerable<LimitComparison> vapour = plan.Air is null ? [] : plan.Air.Exposure.Select(exposure => exposure.Comparison)
+            .Concat([plan.Air.AdditiveLimit, plan.Air.StrictestLimit, plan.Air.ShortTermLimit]);
         IEnumerable<LimitComparison> unstated = plan.Promoters.Where(wipe => wipe.Promoter.Solvents.Count == 0).Select(wipe =>
             new LimitComparison("vapour of " + wipe.Promoter.Name + " while it is wiped on", null, null, LimitSense.AtMost, Measure.MassConcentration, wipe.Promoter.Source));
         IEnumerable<LimitComparison> mist = site.AirborneFraction is null && plan.Coats.Any(HasIsocyanate)

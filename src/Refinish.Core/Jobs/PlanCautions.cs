@@ -1,6 +1,7 @@
 using System.Collections.Generic;
 using System.Linq;
 using Refinish.Air;
+using Refinish.Coatings;
 
 namespace Refinish.Jobs;
 
@@ -18,6 +19,7 @@ internal static class PlanCautions
             .Concat(AirCautions.ForPreparation)
             .Concat(AirCautions.ForSpraying)
             .Concat(plan.Coats.Any(coat => coat.Layer.Product.IsocyanateFraction.DecimalFractions > 0) ? AirCautions.ForIsocyanates : [])
+            .Concat(plan.Coats.SelectMany(coat => CoatingsCautions.OfMixing(coat.Layer.Product)))
             .Concat(plan.Coats.SelectMany(coat => coat.Window.Cautions.Concat(coat.OnSurface.Cautions)))
             .Concat(plan.Air?.Cautions ?? ValueList<Caution>.Empty)
             .Concat(plan.Price?.Cautions ?? ValueList<Caution>.Empty)

@@ -73,7 +73,7 @@ internal static class SurveyRules
             (s, p) => Deep(s, p.MetalLossDepth.Meters, "depth in enamel on metal", steelOnly: false)),
         new("S-26", "steel may be through", If, "probe for a hole before filling; a hole is a structural repair", "probe the place", Invented,
             (s, p) => Deep(s, p.SteelPerforationDepth.Meters, "depth in enamel on steel", steelOnly: true)),
-        new("S-27", "rust", If, "grind to bright metal, spot prime the same hour, fill", "look again before priming", Practice,
+        new("S-27", "rust", If, "grind to bright metal, probe and tap for holes, for wide rust on thin steel is often through; spot prime the same hour, let it dry, fill", "look again before priming", Practice,
             (s, _) => Each<RustSpot>(s)),
         new("S-28", "grout", If, "rake out, regrout and let it dry", "moisture reading", Practice,
             (s, _) => Each<GroutFailure>(s)),
