@@ -319,7 +319,7 @@ List<(Entry Entry, List<INamedTypeSymbol> Shown)> rows = [.. entries
     .Select(group => (group.First(), group.SelectMany(entry => entry.Shown).ToList()))];
 (string Kind, string Title, string Said)[] kinds =
 [
-    ("Published", "Published documents", "Anyone can look these up. The third column says how the place was looked up: *read* in a copy of the document, *second-hand* on a page that quotes it, *from memory* in whole or in part; a dash where the entry makes no remark."),
+    ("Published", "Published documents", "Most of these name a document that can be looked up. Some do not: \"a chemical data page\", \"a handbook of duct design\", \"finishing trade magazine\", \"guide to epoxy calculations\" and \"public flow-cup conversion program\" say what was read and not where it can be found again, so rest nothing on them before you have found the figure yourself. The third column says how the place was looked up: *read* in a copy of the document, *second-hand* on a page that quotes it, *from memory* in whole or in part; a dash where the entry makes no remark."),
     ("FromMemory", "From memory, unverified", "Recalled from general knowledge of standards and physics. Look these up before anything rests on them."),
     ("CommonPractice", "Common practice, without a source", "What the trade commonly does; no document was found that says so."),
     ("Invented", "Invented", "Made up for the demonstration, or as a default to be replaced by your own figure."),

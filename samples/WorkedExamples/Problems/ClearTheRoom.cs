@@ -17,21 +17,21 @@ internal sealed class ClearTheRoom : Problem
     public override Backing Backing => Backing.Published;
 
     public override string Origin =>
-        "CDC, MMWR 43(RR-13) 1994, Table S3-1: 28 min at ten air changes; whole minutes.";
+        "CDC, MMWR 43(RR-13) 1994, Table S3-1: 28 min at ten air changes; whole minutes. One puff that is in the air at once: a film goes on giving off solvent while it dries, so its room takes longer. This is no re-entry time; see the product's hold time and measure.";
 
     protected override Solution Work(Given given)
     {
         // shown
-        VolumeFlow labelFlow = VolumeFlow.FromCubicMetersPerHour(1000);
+        VolumeFlow movedFlow = VolumeFlow.FromCubicMetersPerHour(1000);
         double mixingFactor = 1;
         Ratio left = Ratio.FromPercent(1);
         // given
-        given.Take(ref labelFlow, "airflow that is really moved");
+        given.Take(ref movedFlow, "airflow that is really moved");
         given.Take(ref mixingFactor, "1 for perfect mixing, up to 10 for poor");
         given.Take(ref left, "part of the vapour that is left");
         // shown
         Room room = new(Length.FromMeters(8), Length.FromMeters(5), Length.FromMeters(2.5));
-        Exhaust fan = new() { LabelFlow = labelFlow, DeliveredFraction = Ratio.FromPercent(100), MixingFactor = mixingFactor };
+        Exhaust fan = new() { LabelFlow = movedFlow, DeliveredFraction = Ratio.FromPercent(100), MixingFactor = mixingFactor };
         SolventEmission puff = new()
         {
             Name = "a puff of one second", Start = TimeSpan.Zero, SprayTime = TimeSpan.FromSeconds(1),

@@ -10,12 +10,12 @@ internal sealed class CounterArea : Problem
     public override string Title => "How large is a countertop?";
 
     public override string Question =>
-        "A straight countertop of 96 by 25 1/2 in has a front edge of 1 1/2 in and a backsplash of 4 in along its back, 3/4 in thick. What gets coated?";
+        "A straight countertop is 96 in long and 25 1/2 in from the face of the splash to the front edge. The edge is 1 1/2 in high, the splash 4 in high and 3/4 in thick. What gets coated?";
 
     public override Backing Backing => Backing.WorkedApart;
 
     public override string Origin =>
-        "By hand: 96 · 25.5 + 96 · 1.5 + 96 · (4 + 0.75) = 3048 in² = 21.17 ft². Measurements invented.";
+        "By hand: 96 · 25.5 + 96 · 1.5 + 96 · (4 + 0.75) = 3048 in² = 21.17 ft². The splash stands behind the width; where the tape ran from the wall, take its thickness off first. Measurements invented.";
 
     public override DisplayUnits Units => DisplayUnits.UsCustomary;
 
@@ -28,7 +28,7 @@ internal sealed class CounterArea : Problem
         Length backsplashHeight = Length.FromInches(4);
         // given
         given.Take(ref length, "length along the wall");
-        given.Take(ref width, "from wall to front edge");
+        given.Take(ref width, "from the face of the splash to the front edge");
         given.Take(ref edgeHeight, "height of the front edge");
         given.Take(ref backsplashHeight, "height of the backsplash");
         // shown

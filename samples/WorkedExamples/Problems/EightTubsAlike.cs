@@ -7,10 +7,10 @@ internal sealed class EightTubsAlike : Problem
 {
     public override string Floor => "Estimating";
 
-    public override string Title => "How much faster does the eighth of eight alike go?";
+    public override string Title => "How long do eight units alike take?";
 
     public override string Question =>
-        "A first unit takes 100 h and the curve is one of 80 % by cumulative averages. What do eight take together, and on average?";
+        "A first unit takes 100 h and the curve is one of 80 % by cumulative averages. What do eight take together and on average, and how long does the eighth take?";
 
     public override Backing Backing => Backing.Published;
 
@@ -36,7 +36,7 @@ internal sealed class EightTubsAlike : Problem
         [
             new("average hours", Measure.Number, average, "51.2"),
             new("total hours", Measure.Number, total, "409.6"),
-            new("hours of the last", Measure.Number, first * curve.Unit(count)),
+            new("hours of the eighth, the last", Measure.Number, first * curve.Unit(count)),
         ]);
     }
 }

@@ -17,7 +17,7 @@ internal sealed class FordCup : Problem
     public override Backing Backing => Backing.Published;
 
     public override string Origin =>
-        "Printed example of a public flow-cup conversion program that names ASTM D1200: 290.7135 mm²/s.";
+        "Printed example of a public flow-cup conversion program that names ASTM D1200: 290.7135 mm²/s. It is another program's evaluation of the same line, not a measurement: agreement shows that the line was evaluated alike, not that a cup of yours drains by it.";
 
     protected override Solution Work(Given given)
     {

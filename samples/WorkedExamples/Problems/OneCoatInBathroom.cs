@@ -24,16 +24,16 @@ internal sealed class OneCoatInBathroom : Problem
         // shown
         Mass volatileMass = Mass.FromGrams(164);
         TimeSpan sprayTime = TimeSpan.FromMinutes(6);
-        VolumeFlow labelFlow = VolumeFlow.FromCubicFeetPerMinute(150);
+        VolumeFlow movedFlow = VolumeFlow.FromCubicFeetPerMinute(150);
         double mixingFactor = 2;
         // given
         given.Take(ref volatileMass, "solvent in one coat");
         given.Take(ref sprayTime, "spraying of one coat");
-        given.Take(ref labelFlow, "airflow that is really moved");
+        given.Take(ref movedFlow, "airflow that is really moved");
         given.Take(ref mixingFactor, "1 for perfect mixing, up to 10 for poor");
         // shown
         Room bathroom = new(Length.FromMeters(1.812), Length.FromMeters(2), Length.FromMeters(2.5));
-        Exhaust fan = new() { LabelFlow = labelFlow, DeliveredFraction = Ratio.FromPercent(100), MixingFactor = mixingFactor };
+        Exhaust fan = new() { LabelFlow = movedFlow, DeliveredFraction = Ratio.FromPercent(100), MixingFactor = mixingFactor };
         SolventEmission coat = new()
         {
             Name = "one coat", Start = TimeSpan.Zero, SprayTime = sprayTime,

@@ -1,3 +1,4 @@
+using Refinish.Air;
 using Refinish.Coatings;
 using Refinish.Coverage;
 using Refinish.Films;
@@ -45,6 +46,9 @@ internal sealed class PrimerForTub : Problem
             new("base", Measure.Liquid, cup.BaseVolume.CubicMeters, "206.9"),
             new("hardener", Measure.Liquid, cup.HardenerVolume.CubicMeters, "103.5"),
             new("reducer", Measure.Liquid, cup.ReducerVolume.CubicMeters, "31.0"),
-        ]);
+        ])
+        {
+            Cautions = AirCautions.ForSpraying,
+        };
     }
 }

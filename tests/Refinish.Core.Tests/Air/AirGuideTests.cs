@@ -87,4 +87,64 @@ public class AirGuideTests
             return sum * (to - from) / Steps / 3;
         }
     }
+
+    [Theory]
+    [InlineData(0.1, 1340, 810, 39.8)]
+    [InlineData(0.05, 1599, 938, 45.8)]
+    [Evidence(Basis.Independent, "the guide's near-field rows by hand: film, near and far field stepped by Runge and Kutta's fourth order, the fifteen minutes by trapezoids, M/F + M/β for the day; as many figures as the guide prints")]
+    public void The_near_field_rows_of_the_guide(double speed, double peak, double quarter, double day)
+    {
+        Room bathroom = new(Length.FromMeters(2.265), Length.FromMeters(1.6), Length.FromMeters(2.5)) { AirTemperature = Temperature.FromDegreesCelsius(22) };
+        SolventEmission coat = new()
+        {
+            Name = "topcoat",
+            Start = TimeSpan.Zero,
+            SprayTime = TimeSpan.FromMinutes(6),
+            VolatileMass = Mass.FromGrams(164),
+            Solvents = [new(GenericSolvents.ButylAcetate, Ratio.FromPercent(100))],
+            FlashFraction = Ratio.FromPercent(40),
+            FilmTimeConstant = TimeSpan.FromMinutes(15),
+        };
+        Exhaust fan = new() { LabelFlow = VolumeFlow.FromCubicFeetPerMinute(250), MixingFactor = 2 };
+        AirStudy study = new(bathroom, fan, [coat], TimeSpan.FromHours(8));
+        SubstanceAir air = new NearFieldStudy(study, NearField.Hemisphere(Length.FromMeters(0.8), Speed.FromMetersPerSecond(speed))).Substances[0].Near;
+
+        // By hand, in grams, cubic metres and minutes.
+        const double Ppm = 24.45e3 / 116.16;
+        const double Step = 0.01;
+        double fresh = 75 * Math.Pow(0.3048, 3);
+        double exchange = 0.5 * 2 * Math.PI * 0.64 * speed * 60;
+        double nearVolume = 2 * Math.PI / 3 * Math.Pow(0.8, 3);
+        double farVolume = 9.06 - nearVolume;
+        double[] state = new double[3];
+        double[] near = new double[6001];
+        double[] dose = new double[6001];
+        for (int i = 0; i < 6000; i++)
+        {
+            double sprayed = i < 600 ? 164 / 6.0 : 0;
+            double[] first = Change(state, sprayed);
+            double[] second = Change(Ahead(state, first, Step / 2), sprayed);
+            double[] third = Change(Ahead(state, second, Step / 2), sprayed);
+            double[] fourth = Change(Ahead(state, third, Step), sprayed);
+            state = [.. state.Select((value, n) => value + (Step / 6 * (first[n] + (2 * second[n]) + (2 * third[n]) + fourth[n])))];
+            near[i + 1] = state[1];
+            dose[i + 1] = dose[i] + (Step / 2 * (near[i] + near[i + 1]));
+        }
+
+        Numbers.Near(peak, near.Max() * Ppm, 0.5);
+        Numbers.Near(quarter, Enumerable.Range(0, 4501).Max(i => dose[i + 1500] - dose[i]) / 15 * Ppm, 0.5);
+        Numbers.Near(day, 164 * ((1 / fresh) + (1 / exchange)) / 480 * Ppm, 0.05);
+        Numbers.Near(peak, air.Peak.PartsPerMillion, 0.5);
+        Numbers.Near(quarter, air.FifteenMinuteAverage.PartsPerMillion, 0.5);
+        Numbers.Near(day, air.EightHourAverage.PartsPerMillion, 0.05);
+
+        double[] Change(double[] at, double sprayed) =>
+        [
+            (0.6 * sprayed) - (at[0] / 15),
+            ((0.4 * sprayed) + (at[0] / 15) + (exchange * (at[2] - at[1]))) / nearVolume,
+            ((exchange * (at[1] - at[2])) - (fresh * at[2])) / farVolume,
+        ];
+
+        static double[] Ahead(double[] from, double[] change, double time) => [.. from.Select((value, n) => value + (time * change[n]))];
+    }
 }
