@@ -36,7 +36,7 @@ internal sealed class EightTubsAlike : Problem
         [
             new("average hours", Measure.Number, average, "51.2"),
             new("total hours", Measure.Number, total, "409.6"),
-            new("hours of the eighth, the last", Measure.Number, first * curve.Unit(count)),
+            new("hours of the last", Measure.Number, first * curve.Unit(count)),
         ]);
     }
 }

@@ -1,3 +1,4 @@
+using System.Linq;
 using Refinish.Air;
 using Refinish.Coatings;
 using Refinish.Coverage;
@@ -48,7 +49,8 @@ internal sealed class PrimerForTub : Problem
             new("reducer", Measure.Liquid, cup.ReducerVolume.CubicMeters, "31.0"),
         ])
         {
-            Cautions = AirCautions.ForSpraying,
+            // No air is worked out here, so that the caution about its numbers has nothing to speak of.
+            Cautions = [.. AirCautions.ForSpraying.Where(caution => caution != AirCautions.BreathingZone)],
         };
     }
 }

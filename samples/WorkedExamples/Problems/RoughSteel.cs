@@ -1,4 +1,3 @@
-using Refinish.Air;
 using Refinish.Coatings;
 using Refinish.Coverage;
 using UnitsNet;
@@ -43,9 +42,6 @@ internal sealed class RoughSteel : Problem
             new("coating for the profile", Measure.Capacity, intoProfile.CubicMeters, "80", Within: 2),
             new("the same by hand", Measure.Capacity, intoProfile.CubicMeters, "78.4"),
             new("coating in all", Measure.Capacity, onRough.Total.CubicMeters),
-        ])
-        {
-            Cautions = AirCautions.ForSpraying,
-        };
+        ]);
     }
 }
