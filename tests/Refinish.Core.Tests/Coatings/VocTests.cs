@@ -150,7 +150,7 @@ public class VocTests
         Numbers.HoldsToKernel(coat.Workings());
         Assert.Equal(ComparisonOutcome.Beyond, coat.Compare(VocLimits.SouthCoast1113).Outcome);
         Assert.Equal([Hazard.SolventVapour, Hazard.Isocyanate], coat.Cautions.Select(caution => caution.Hazard));
-        Assert.Equal([Hazard.SolventVapour], new MixedCoating(GenericCatalogue.EpoxyPrimer, Ratio.Zero).Cautions.Select(caution => caution.Hazard));
+        Assert.Equal([Hazard.SolventVapour, Hazard.SkinAndEyes], new MixedCoating(GenericCatalogue.EpoxyPrimer, Ratio.Zero).Cautions.Select(caution => caution.Hazard));
         Assert.True(MixedCoating.AtMaximumReducer(Topcoat).Voc!.Regulatory > coat.Voc.Regulatory);
     }
 

@@ -197,6 +197,39 @@ public class BathroomPlanTests
     }
 
     [Fact]
+    [Evidence(Basis.Contract, "a mixture can be beyond its limit while every substance is within its own: what protection has to cover names the mixture too; decision 6")]
+    public void Protection_names_the_mixture()
+    {
+        Assert.Equal(ComparisonOutcome.Beyond, Plan.Air!.AdditiveLimit.Outcome);
+        Assert.Contains(Plan.Air.AdditiveLimit, Plan.Protection);
+        Assert.Contains(Plan.Air.StrictestLimit, Plan.Protection);
+        Assert.Contains(Plan.Air.ShortTermLimit, Plan.Protection);
+        Assert.DoesNotContain(Plan.Air.FlammableLimit, Plan.Protection);
+    }
+
+    [Fact]
+    [Evidence(Basis.Contract, "what has to be met first stands on the plan itself, with the lead test when nobody has tested")]
+    public void Conditions_are_gathered()
+    {
+        Assert.Contains(Plan.Conditions, reason => reason.Remedy.Contains("probe and tap for holes", StringComparison.Ordinal));
+        BathroomPlan untested = (Job with { Fixtures = [.. Job.Fixtures.Select(fixture => fixture with { Survey = fixture.Survey with { LeadTest = Refinish.Substrates.LeadTest.NotTested } })] }).Plan();
+        Assert.Contains(untested.Conditions, reason => reason.Sentence.Contains("lead", StringComparison.Ordinal));
+        Assert.True(untested.Conditions.Count > Plan.Conditions.Count);
+    }
+
+    [Fact]
+    [Evidence(Basis.Contract, "an epoxy primer alone warns of skin, eyes and lungs; a vapour above a tenth of its flammable limit is near enough to warn of")]
+    public void Cautions_follow_what_is_mixed_and_how_near_the_limit_is()
+    {
+        BathroomPlan primed = (Job with { Fixtures = [.. Job.Fixtures.Select(fixture => fixture with { Survey = fixture.Survey with { Defects = [] } })] }).Plan();
+        Assert.Contains(primed.Cautions, caution => caution.Hazard == Hazard.SkinAndEyes && caution.Sentence.Contains("amine", StringComparison.Ordinal));
+        Assert.DoesNotContain(Plan.Cautions, caution => caution.Sentence.Contains("a tenth of its lower flammable limit", StringComparison.Ordinal));
+        BathroomPlan weaker = (Job with { Site = Job.Site with { Exhaust = Job.Site.Exhaust with { LabelFlow = VolumeFlow.FromCubicMetersPerHour(930) } } }).Plan();
+        Assert.Equal(ComparisonOutcome.Within, weaker.Air!.FlammableLimit.Outcome);
+        Assert.Contains(weaker.Cautions, caution => caution.Sentence.Contains("a tenth of its lower flammable limit", StringComparison.Ordinal));
+    }
+
+    [Fact]
     [Evidence(Basis.Contract, "a promoter that does not say what evaporates cannot be judged, and is not passed over")]
     public void A_promoter_without_stated_solvents_cannot_be_judged()
     {
