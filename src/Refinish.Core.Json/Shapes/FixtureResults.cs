@@ -9,13 +9,7 @@ namespace Refinish.Json.Shapes;
 /// <summary>What a plan says of each fixture.</summary>
 internal static class FixtureResults
 {
-    private static readonly FieldsShape<FixtureZone> Zone = new Fields<FixtureZone>("fixtureZone")
-        .Show("kind", new WordShape<FixtureZoneKind>(), zone => zone.Kind)
-        .Show("area", Results.Area, zone => zone.Area.SquareMeters)
-        .Show("slopeFromHorizontal", Results.Angle, zone => zone.SlopeFromHorizontal.Radians)
-        .AsResults();
-
-    private static readonly FieldsShape<VerdictReason> Reason = new Fields<VerdictReason>("verdictReason")
+    public static FieldsShape<VerdictReason> Reason { get; } = new Fields<VerdictReason>("verdictReason")
         .Show("ruleCode", Scalars.Text, reason => reason.RuleCode)
         .Show("effect", new WordShape<Suitability>(), reason => reason.Effect)
         .Show("title", Scalars.Text, reason => reason.Title)
@@ -24,6 +18,12 @@ internal static class FixtureResults
         .Show("remedy", Scalars.Text, reason => reason.Remedy)
         .Show("repeatTest", Scalars.Text, reason => reason.RepeatTest)
         .Show("source", CommonShapes.Source, reason => reason.Source)
+        .AsResults();
+
+    private static readonly FieldsShape<FixtureZone> Zone = new Fields<FixtureZone>("fixtureZone")
+        .Show("kind", new WordShape<FixtureZoneKind>(), zone => zone.Kind)
+        .Show("area", Results.Area, zone => zone.Area.SquareMeters)
+        .Show("slopeFromHorizontal", Results.Angle, zone => zone.SlopeFromHorizontal.Radians)
         .AsResults();
 
     private static readonly FieldsShape<Verdict> Verdict = new Fields<Verdict>("verdict")

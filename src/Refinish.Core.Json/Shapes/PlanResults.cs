@@ -55,6 +55,7 @@ internal static class PlanResults
     public static FieldsShape<BathroomPlan> Plan { get; } = new Fields<BathroomPlan>("bathroomPlan")
         .Show("isPossible", Scalars.YesNo, plan => plan.IsPossible)
         .Show("objections", CommonShapes.List(Objection), plan => plan.Objections)
+        .Show("conditions", CommonShapes.List(FixtureResults.Reason), plan => plan.Conditions)
         .Show("protection", Results.Comparisons, plan => plan.Protection)
         .Show("cautions", Results.Cautions, plan => plan.Cautions)
         .Show("assumptions", Results.Sentences, plan => plan.Assumptions)
