@@ -24,7 +24,8 @@ SyntaxTree[] Parse(string folder) => [.. Directory.EnumerateFiles(Path.Combine(r
     .Where(file => !Regex.IsMatch(file, @"[/\\](obj|bin)[/\\]")).Order(StringComparer.Ordinal)
     .Select(file => CSharpSyntaxTree.ParseText(File.ReadAllText(file), parsing, file))];
 
-SyntaxTree[] trees = Parse("src");
+// The JSON companion states no source of its own; it reads those of a document.
+SyntaxTree[] trees = [.. Parse("src/Refinish.Core"), .. Parse("src/Refinish.Core.Pictures")];
 string platform = (string)AppContext.GetData("TRUSTED_PLATFORM_ASSEMBLIES")!;
 CSharpCompilation compilation = CSharpCompilation.Create(
     "Sources",

@@ -31,6 +31,6 @@ internal sealed class HardenerForEpoxy : Problem
         EpoxyAmine mix = new(epoxideEquivalent, EquivalentWeights.OfMolecule(molarMass, activeSites));
         double partsPerHundred = mix.PartsPerHundred;
         // end
-        return new(mix.Workings(), [new("hardener to 100 of resin", Measure.Number, partsPerHundred, "10.3")]);
+        return new(mix.Workings(), [new("hardener to 100 of resin", Measure.Number, partsPerHundred, "10.3")]) { Cautions = mix.Cautions };
     }
 }
