@@ -91,7 +91,7 @@ public class ExampleTests
     public void Film()
     {
         FilmMap map = FilmPictureTests.Map;
-        string svg = new FilmPicture(map, "tub, two coats").ToSvg();
+        string svg = new FilmPicture(map, "tub, two coats").ToSvg();     // the map of StrokePlan
         Assert.Contains("tub, two coats", svg, StringComparison.Ordinal);
     }
 

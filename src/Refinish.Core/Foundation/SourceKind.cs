@@ -3,7 +3,7 @@ namespace Refinish;
 /// <summary>What stands behind a number.</summary>
 public enum SourceKind
 {
-    /// <summary>A published document that anyone can look up.</summary>
+    /// <summary>A published document; where its place is named, anyone can look it up.</summary>
     Published,
 
     /// <summary>Follows by algebra or by definition from what is given.</summary>
