@@ -53,7 +53,7 @@ internal static class BathCheck
         await browser.Write("Depth", "337");
         await browser.Write("HeadRun", "150");
         await Submit(browser, "summary");
-        Check.Holds(await browser.Text("#HeadRun-error"), "together with FootRun", "a length that does not fit the others");
+        Check.Holds(await browser.Text("#HeadRun-error"), "as long as RimLength − FloorLength", "a length that does not fit the others");
 
         // The five-foot tub of the library's documentation, in inches: 27.69 square feet.
         await browser.Ask<object>("document.querySelectorAll('[name=units]')[1].click()");

@@ -24,6 +24,8 @@ public class FaultTests
         { "$.fixtures[0].fixture.rimLength.value", "\"1346\"", true, "$.fixtures[0].fixture.rimLength.value", JsonFaultKind.WrongType, "a number" },
         { "$.fixtures[0].fixture.rimLength.value", "1e999", false, "$.fixtures[0].fixture.rimLength.value", JsonFaultKind.OutOfRange, "too large" },
         { "$.fixtures[0].fixture.rimLength.unit", "\"kg\"", true, "$.fixtures[0].fixture.rimLength.unit", JsonFaultKind.UnknownUnit, "length" },
+        { "$.fixtures[0].fixture.rimLength.unit", "\"\\\"\"", true, "$.fixtures[0].fixture.rimLength.unit", JsonFaultKind.UnknownUnit, "\"in\" meant" },
+        { "$.fixtures[0].fixture.rimLength.unit", "\"inches\"", true, "$.fixtures[0].fixture.rimLength.unit", JsonFaultKind.UnknownUnit, "\"in\" meant" },
         { "$.fixtures[0].fixture.rimLength.unit", "\"MM\"", true, "$.fixtures[0].fixture.rimLength.unit", JsonFaultKind.UnknownUnit, "\"mm\" meant" },
         { "$.fixtures[0].fixture.rimLength.unit", "7", true, "$.fixtures[0].fixture.rimLength.unit", JsonFaultKind.WrongType, "symbol" },
         { "$.fixtures[0].fixture.rimLength", "1346", true, "$.fixtures[0].fixture.rimLength", JsonFaultKind.WrongType, "value and unit" },

@@ -145,7 +145,7 @@ internal sealed class QuantityShape<T>(UnitTable<T> table, Func<T, DisplayUnits,
             string given = json.GetString()!;
             string hint = table.Spellings.Contains("US " + given)
                 ? " Write \"US " + given + "\" or \"imp " + given + "\": the two differ."
-                : Spelling.Suggestion(given, table.Spellings);
+                : Spelling.UnitSuggestion(given, table.Spellings);
             reading.Fault(JsonFaultKind.UnknownUnit, "\"" + given + "\" is no unit of " + table.Name + "; one of: " + string.Join(", ", table.Symbols) + "." + hint);
         }
 

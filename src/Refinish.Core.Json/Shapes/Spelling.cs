@@ -9,6 +9,18 @@ internal static class Spelling
 {
     public static string Suggestion(string given, IEnumerable<string> known) => Nearest(given, known) is string near ? " Is \"" + near + "\" meant?" : string.Empty;
 
+    /// <summary>The symbol that a word or mark for a unit most likely stands for; the marks of inch and foot are one letter away from anything.</summary>
+    public static string UnitSuggestion(string given, IEnumerable<string> known)
+    {
+        string? symbol = given.ToLowerInvariant() switch
+        {
+            "\"" or "″" or "inch" or "inches" => "in",
+            "'" or "′" or "foot" or "feet" => "ft",
+            _ => null,
+        };
+        return symbol is not null && known.Contains(symbol) ? " Is \"" + symbol + "\" meant?" : Suggestion(given, known);
+    }
+
     /// <summary>The known word that takes the fewest letters to be changed, at most a third of them.</summary>
     private static string? Nearest(string given, IEnumerable<string> known) =>
         given.Length is < 2 or > 64 ? null : known
