@@ -227,6 +227,10 @@ public class RecessedBathtubTests
         Refuses("FloorCornerRadius", Five with { FloorCornerRadius = In(10) });
         Refuses("HeadRun", Five with { HeadRun = In(6) });
         Refuses("HeadRun", Five with { FootRun = In(3) });
+
+        // Four readings rounded to a sixteenth can miss by an eighth and no more; the tub is then as large as before, to the reading.
+        Numbers.Near(new RecessedBathtub(Five).CoatedArea.SquareMeters, new RecessedBathtub(Five with { HeadRun = Five.HeadRun + In(0.12) }).CoatedArea.SquareMeters, 2e-3);
+        Refuses("HeadRun", Five with { HeadRun = Five.HeadRun + In(0.13) });
         Refuses("CoveRadius", Five with { Depth = In(4.5), CoveRadius = In(5) });
         Refuses("CoveRadius", Five with { CoveRadius = In(7) });
         Refuses("RimLength", Five with { OverallLength = In(50) });
