@@ -144,7 +144,7 @@ public class VerdictTests
         survey = survey with { LeadSuspected = random.Next(3) == 0 };
         bool lead = survey.LeadTest == LeadTest.Positive || (survey.LeadTest == LeadTest.NotTested && (survey.LeadSuspected || survey.BuiltBefore1978 != false));
         bool structure = survey.LeakCannotBeStopped || some.Any(defect => defect.Kind is DefectKind.FlexingFloor or DefectKind.Perforation or DefectKind.LooseTiles || defect is Crack { MovesUnderLoad: true });
-        foreach (IReadOnlyList<Caution> cautions in new[] { new Verdict(survey).Cautions, new Preparation(survey).Cautions })
+        foreach (IReadOnlyList<Caution> cautions in new[] { new Verdict(survey).Cautions })
         {
             Assert.Equal(lead, cautions.Any(caution => caution.Hazard == Hazard.Lead));
             Assert.Equal(structure, cautions.Any(caution => caution.Hazard == Hazard.Structure));
