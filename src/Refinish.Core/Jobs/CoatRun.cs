@@ -1,0 +1,175 @@
+using System;
+using System.Collections.Generic;
+using System.Linq;
+using Refinish.Air;
+using Refinish.Climate;
+using Refinish.Coatings;
+using Refinish.Coverage;
+using Refinish.Curing;
+using Refinish.Films;
+using UnitsNet;
+
+namespace Refinish.Jobs;
+
+/// <summary>
+/// One coat that is sprayed in one go over one or several fixtures of a room: demand with each loss, cups to mix, spray window, times, solvent, flow and
+/// volatile organic compounds.
+/// </summary>
+/// <example><code>
+/// CoatRun run = new(
+///     "bath/epoxy-primer/1", [new CoatedSurface("tub", Area.FromSquareMeters(2.57))], new CoatingLayer(GenericCatalogue.EpoxyPrimer, Length.FromMicrometers(30), 1, Ratio.FromPercent(10)),
+///     Shop.Generic.Gun, ApplicationLosses.Generic, CupRules.Generic, new MoistAir(Temperature.FromDegreesCelsius(22), Ratio.FromPercent(48)), Temperature.FromDegreesCelsius(20));
+/// int cups = run.Cups.Batches.Count;   // 1
+/// </code></example>
+public sealed class CoatRun
+{
+    private static readonly Source Clock = Source.Derived("one cup after the other");
+    private static readonly Source Blend = Source.Derived("volatile volume times the density of the blend, volumes additive");
+
+    private readonly double volatiles;
+
+    /// <summary>Reckons a run.</summary>
+    /// <param name="id">Identifier of the operation.</param>
+    /// <param name="surfaces">What gets coated, at least one surface.</param>
+    /// <param name="layer">Product, film and reducer; the coats it counts do not matter here.</param>
+    /// <param name="gun">The gun as it is set.</param>
+    /// <param name="losses">What is lost apart from the gun's transfer efficiency.</param>
+    /// <param name="cups">Cups and mixing.</param>
+    /// <param name="air">The air in the cup and in the room, at its warmest when it varies.</param>
+    /// <param name="surface">The coldest of the surfaces, −20 to 60 °C.</param>
+    /// <exception cref="ArgumentNullException">An argument is missing.</exception>
+    /// <exception cref="ArgumentOutOfRangeException">A quantity is outside what its calculation takes.</exception>
+    public CoatRun(string id, IReadOnlyList<CoatedSurface> surfaces, CoatingLayer layer, SprayGun gun, ApplicationLosses losses, CupRules cups, MoistAir air, Temperature surface)
+    {
+        Id = Guard.Named(id, nameof(id));
+        Layer = Guard.NotNull(layer, nameof(layer));
+        Air = Guard.NotNull(air, nameof(air));
+        Demand = new CoatDemand(surfaces, layer, gun, losses);
+        CoatingProduct product = layer.Product;
+        Window = new SprayWindow(air, surface, product.SprayLimits);
+        Temperature warmest = air.DryBulb > surface ? air.DryBulb : surface;
+        InCup = new CureForecast(product.CureNear(air.DryBulb), air.DryBulb);
+        OnSurface = new CureForecast(product.CureNear(surface), surface);
+        AtWarmest = new CureForecast(product.CureNear(warmest), warmest);
+        Cups = new CupPlan(Demand.Total, gun.MeanRate, InCup, cups);
+        volatiles = product.Solvents.Count == 0
+            ? 0
+            : SolventEmission.VolatileMassOf(Demand.Sprayed, Demand.WetFilm.ReducedSolids, product.Solvents).Kilograms;
+    }
+
+    /// <summary>Identifier of the operation.</summary>
+    public string Id { get; }
+
+    /// <summary>Product, film and reducer.</summary>
+    public CoatingLayer Layer { get; }
+
+    /// <summary>How much it takes, loss by loss.</summary>
+    public CoatDemand Demand { get; }
+
+    /// <summary>The cups to mix, before leftovers of the run before it are used.</summary>
+    public CupPlan Cups { get; }
+
+    /// <summary>The air in which it is mixed and sprayed.</summary>
+    public MoistAir Air { get; }
+
+    /// <summary>Air and surface against the product's limits.</summary>
+    public SprayWindow Window { get; }
+
+    /// <summary>The product's times at the temperature of the air: stand-in time and pot life in the cup.</summary>
+    public CureForecast InCup { get; }
+
+    /// <summary>The product's times at the temperature of the coldest surface: drying, opening of the recoat window, water.</summary>
+    public CureForecast OnSurface { get; }
+
+    /// <summary>The product's times at the warmer of air and surface, where the recoat window closes first.</summary>
+    public CureForecast AtWarmest { get; }
+
+    /// <summary>Mixing cards, one for each size of batch, in the order of the batches.</summary>
+    public IReadOnlyList<PouredMix> Mixes => new ValueList<PouredMix>(Cups.Batches.Select(batch => new PouredMix(Layer.Product, batch.Volume, Layer.Reducer)));
+
+    /// <summary>Time at the gun.</summary>
+    public TimeSpan SprayTime => Demand.SprayTime;
+
+    /// <summary>Clock time from opening the cans to the last stroke: stand-in time, mixing each cup, spraying.</summary>
+    public TimeSpan Duration => (InCup.Induction ?? TimeSpan.Zero) + TimeSpan.FromTicks(Cups.Rules.MixingTime.Ticks * Math.Max(1, Cups.Batches.Count)) + SprayTime;
+
+    /// <summary>Solvent that the sprayed coating gives off.</summary>
+    public Mass VolatileMass => Mass.FromKilograms(volatiles);
+
+    /// <summary>Coating that goes through the gun, without the reducer.</summary>
+    public Mass SprayedMass => Mass.FromKilograms(Demand.Sprayed.CubicMeters / (1 + Layer.Reducer.DecimalFractions) * Layer.Product.MixedDensity.KilogramsPerCubicMeter);
+
+    /// <summary>The wet film held against what levels and what sags on a slope; one comparison that cannot be judged when the product's sheet has no flow figures.</summary>
+    /// <param name="slope">The steepest slope that is coated, 0 to 90° from level; steeper counts as 90°.</param>
+    /// <returns>The comparisons.</returns>
+    public IReadOnlyList<LimitComparison> Flow(Angle slope)
+    {
+        if (Layer.Product.Flow is not FlowFigures flow)
+        {
+            return new ValueList<LimitComparison>(
+                [new("wet film against sagging and levelling", Demand.WetFilm.Thickness.Meters, null, LimitSense.AtMost, Measure.Film, Layer.Product.Source, "take flow figures from the product's sheet or from a sag test")]);
+        }
+
+        FlowWindow window = new()
+        {
+            Fluidity = flow.Fluidity,
+            Slope = slope.Radians > Math.PI / 2 ? Angle.FromRadians(Math.PI / 2) : slope,
+            Density = new MixedCoating(Layer.Product, Layer.Reducer).Density,
+            SagAllowed = flow.SagAllowed,
+            SurfaceTension = flow.SurfaceTension,
+            Wavelength = flow.Wavelength,
+            RippleLeft = flow.RippleLeft,
+            YieldStress = flow.YieldStress,
+        };
+        return window.Judge(Demand.WetFilm.Thickness);
+    }
+
+    /// <summary>Volatile organic compounds, as applied and at the maker's greatest reducer, against a limit.</summary>
+    /// <param name="limit">The limit.</param>
+    /// <returns>The comparison of the greater of the two.</returns>
+    /// <exception cref="ArgumentNullException"><paramref name="limit"/> is missing.</exception>
+    public LimitComparison Voc(VocLimit limit)
+    {
+        LimitComparison applied = new MixedCoating(Layer.Product, Layer.Reducer).Compare(Guard.NotNull(limit, nameof(limit)));
+        LimitComparison most = MixedCoating.AtMaximumReducer(Layer.Product).Compare(limit);
+        return most.Value is null || most.Value > applied.Value ? most : applied;
+    }
+
+    /// <summary>How film, quantity, cups, window, times and solvent follow.</summary>
+    /// <returns>The derivation.</returns>
+    public Workings Workings()
+    {
+        List<Workings> parts = [Demand.Workings(), Cups.Workings()];
+        parts.AddRange(Mixes.Distinct().Select(mix => mix.Workings()));
+        parts.Add(Window.Workings());
+        parts.Add(InCup.Workings());
+        parts.Add(OnSurface.Workings());
+        if (!AtWarmest.Equals(OnSurface))
+        {
+            parts.Add(AtWarmest.Workings());
+        }
+
+        Expression induction = Expression.Quantity("t_ind", (InCup.Induction ?? TimeSpan.Zero).TotalSeconds, Measure.Minutes);
+        Expression mixing = Expression.Quantity("t_mix", Cups.Rules.MixingTime.TotalSeconds, Measure.Minutes);
+        Expression number = Expression.Quantity("n", Math.Max(1, Cups.Batches.Count), Measure.Number);
+        Expression spraying = Expression.Quantity("t_spray", SprayTime.TotalSeconds, Measure.Minutes);
+        List<WorkingStep> steps = [new("time for the coat", "t_coat", induction + (number * mixing) + spraying, Duration.TotalSeconds, Measure.Minutes, Clock)];
+        if (volatiles > 0)
+        {
+            Expression volume = Expression.Quantity("V_gun", Demand.Sprayed.CubicMeters, Measure.Liquid);
+            Expression solids = Expression.Quantity("VS′", Demand.WetFilm.ReducedSolids.DecimalFractions, Measure.Percent);
+            Expression specific = Expression.Sum(Layer.Product.Solvents.Select((share, i) =>
+                Expression.Quantity("w_" + Figures.Fixed(i + 1, 0), share.MassFraction.DecimalFractions, Measure.Percent)
+                / Expression.Quantity("ρ_" + Figures.Fixed(i + 1, 0), share.Solvent.Density.KilogramsPerCubicMeter, Measure.Density)));
+            Expression shares = Expression.Sum(Layer.Product.Solvents.Select((share, i) =>
+                Expression.Quantity("w_" + Figures.Fixed(i + 1, 0), share.MassFraction.DecimalFractions, Measure.Percent)));
+            steps.Add(new("solvent given off", "M", volume * (1 - solids) * shares / specific, volatiles, Measure.Mass, Blend));
+        }
+
+        return new Workings(Id, steps, parts);
+    }
+
+    /// <summary>Identifier and quantity in one line, in metric units.</summary>
+    /// <returns>One line of text.</returns>
+    public override string ToString() => Id + ": " + Demand;
+}

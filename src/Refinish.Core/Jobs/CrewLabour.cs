@@ -1,0 +1,87 @@
+using System;
+using System.Collections.Generic;
+using System.Linq;
+using Refinish.Estimating;
+using UnitsNet;
+
+namespace Refinish.Jobs;
+
+/// <summary>The labour of a schedule: tasks by standard, and time that is paid beyond them, each at the wage of whoever does it where wages differ.</summary>
+internal sealed class CrewLabour(CrewSchedule schedule)
+{
+    private readonly Shop shop = schedule.Work.Shop;
+    private readonly bool byPerson = schedule.Work.Shop.Crew.Any(worker => worker.Wage is not null);
+
+    public List<LabourTask> Tasks()
+    {
+        List<LabourTask> tasks = [];
+        if (LabourStandards.For(WorkKind.Travel, shop.Labour) is LabourStandard travel)
+        {
+            foreach (IGrouping<string, PersonVisit> person in schedule.Visits.GroupBy(visit => byPerson ? visit.Worker : string.Empty, StringComparer.Ordinal))
+            {
+                tasks.Add(Paid(new LabourTask(travel, person.Count()) { Id = "travel" }, person.Key));
+            }
+        }
+
+        foreach (ScheduledOperation operation in schedule.Operations)
+        {
+            string worker = operation.People.Count > 0 ? operation.People[0] : string.Empty;
+            foreach (LabourTask task in operation.Operation.Labour)
+            {
+                tasks.Add(Paid(task, worker));
+            }
+        }
+
+        return tasks;
+    }
+
+    public List<PaidTime> PaidTime()
+    {
+        List<PaidTime> paid = [];
+        foreach (ScheduledOperation operation in schedule.Operations)
+        {
+            if (operation.Operation.Kind == WorkKind.StandBy)
+            {
+                Add(paid, "stand-by", "standing by while a coat is sprayed", operation.Pieces.Sum(piece => piece.Length.Ticks), operation.People.Count > 0 ? operation.People[0] : string.Empty);
+            }
+            else if (operation.Operation.Labour.Count == 0 && operation.Operation.Time > TimeSpan.Zero)
+            {
+                foreach (string worker in operation.People)
+                {
+                    Add(paid, operation.Operation.Id.Replace('/', '.'), operation.Operation.Name, operation.Pieces.Sum(piece => piece.Length.Ticks), worker);
+                }
+            }
+        }
+
+        foreach (PersonVisit visit in schedule.Visits)
+        {
+            Add(paid, "waiting", shop.Paid == PaidTimeRule.HalfDays ? "paid up to half-days" : "waiting on site", (visit.Paid - visit.Worked).Ticks, visit.Worker);
+        }
+
+        return paid;
+    }
+
+    private LabourTask Paid(LabourTask task, string worker) => WageOf(worker) is decimal wage ? task with { Worker = worker, Wage = wage } : task;
+
+    private decimal? WageOf(string worker) => byPerson ? shop.Crew.FirstOrDefault(one => one.Id == worker)?.Wage : null;
+
+    private void Add(List<PaidTime> paid, string id, string description, long ticks, string worker)
+    {
+        if (ticks <= 0)
+        {
+            return;
+        }
+
+        decimal? wage = WageOf(worker);
+        string? person = wage is null ? null : worker;
+        int at = paid.FindIndex(one => one.Id == id && one.Worker == person);
+        if (at < 0)
+        {
+            paid.Add(new PaidTime(id, description, TimeSpan.FromTicks(ticks)) { Wage = wage, Worker = person });
+        }
+        else
+        {
+            paid[at] = new PaidTime(id, description, paid[at].Time + TimeSpan.FromTicks(ticks)) { Wage = wage, Worker = person };
+        }
+    }
+}

@@ -1,0 +1,132 @@
+using System;
+using System.Collections.Generic;
+using System.Linq;
+using Refinish.Scheduling;
+
+namespace Refinish.Jobs;
+
+/// <summary>When each operation of a property is done and by whom: the site search over rooms, crew, gun, wet film, dust, hours and temperatures.</summary>
+public sealed class CrewSchedule
+{
+    /// <summary>Finds the schedule.</summary>
+    /// <param name="work">The operations.</param>
+    /// <exception cref="ArgumentNullException"><paramref name="work"/> is missing.</exception>
+    public CrewSchedule(WorkList work)
+        : this(work, ValueList<DayRequest>.Empty)
+    {
+    }
+
+    /// <summary>Finds the schedule with work on given days.</summary>
+    /// <param name="work">The operations.</param>
+    /// <param name="days">What the customer wants on given days.</param>
+    /// <exception cref="ArgumentNullException"><paramref name="work"/> is missing.</exception>
+    /// <exception cref="ArgumentException">An entry of <paramref name="days"/> is missing.</exception>
+    public CrewSchedule(WorkList work, IReadOnlyList<DayRequest> days)
+    {
+        Work = Guard.NotNull(work, nameof(work));
+        Days = Guard.List(days, nameof(days));
+        SiteSteps steps = new(work, Days);
+        Site = new SiteWork
+        {
+            Start = work.Start,
+            Calendar = work.Shop.Calendar,
+            Steps = steps.Make(),
+            Lags = work.Lags,
+            Crew = work.Shop.Crew.Count,
+            Tools = [new SiteTool(CoatBuilder.SprayGunTool, work.Shop.Guns)],
+            Prefers = work.Shop.Prefers,
+        };
+        Found = Site.Solve(work.Shop.Effort);
+        List<PlanObjection> objections = [.. steps.Objections];
+        if (!Found.IsPossible)
+        {
+            objections.Add(new PlanObjection(ObjectionKind.Schedule, work.Property.Id, "conflict", Found.Conflict!.ToString()));
+        }
+
+        Objections = new ValueList<PlanObjection>(objections);
+        Operations = new ValueList<ScheduledOperation>(Found.IsPossible ? Scheduled() : []);
+        Runs = new ValueList<ScheduledRun>(Found.IsPossible ? ScheduledRuns.Of(this) : []);
+        Visits = new ValueList<PersonVisit>(Found.PersonDays.Select(day => new PersonVisit(work.Shop.Crew[day.Person].Id, day, work.Shop)));
+        Paid = new PaidHours(Visits, work.Shop);
+    }
+
+    /// <summary>The operations that were scheduled.</summary>
+    public WorkList Work { get; }
+
+    /// <summary>What the customer wants on given days.</summary>
+    public IReadOnlyList<DayRequest> Days { get; }
+
+    /// <summary>The work as the search took it.</summary>
+    public SiteWork Site { get; }
+
+    /// <summary>What the search found and proved, or what contradicts what.</summary>
+    public SiteSchedule Found { get; }
+
+    /// <summary>Whether there is a schedule.</summary>
+    public bool IsPossible => Found.IsPossible;
+
+    /// <summary>The operations with their times and people, by start; empty when there is no schedule.</summary>
+    public IReadOnlyList<ScheduledOperation> Operations { get; }
+
+    /// <summary>The runs of coating with their times and cups, by start; empty when there is no schedule.</summary>
+    public IReadOnlyList<ScheduledRun> Runs { get; }
+
+    /// <summary>The days of each person on the property, by date and person.</summary>
+    public IReadOnlyList<PersonVisit> Visits { get; }
+
+    /// <summary>Days on which anybody of the shop comes to the property.</summary>
+    public int Trips => Found.Visits.Count;
+
+    /// <summary>Hours worked, on site, and by half-days, and which of them are paid.</summary>
+    public PaidHours Paid { get; }
+
+    /// <summary>What stands in the way: a contradiction with its cures, a request for an operation that is not there, more people than the crew has.</summary>
+    public IReadOnlyList<PlanObjection> Objections { get; }
+
+    /// <summary>The times of one operation.</summary>
+    /// <param name="id">Its identifier.</param>
+    /// <returns>The operation, or <see langword="null"/> when it is not in the schedule.</returns>
+    public ScheduledOperation? TryFind(string id)
+    {
+        foreach (ScheduledOperation operation in Operations)
+        {
+            if (operation.Operation.Id == id)
+            {
+                return operation;
+            }
+        }
+
+        return null;
+    }
+
+    /// <summary>How every start follows, and the hours that are paid.</summary>
+    /// <returns>The derivation.</returns>
+    public Workings Workings() => new("Times and paid hours", [], [Found.Workings(), Paid.Workings()]);
+
+    /// <summary>The outcome of the search.</summary>
+    /// <returns>One line of text.</returns>
+    public override string ToString() => Found.ToString();
+
+    private List<ScheduledOperation> Scheduled()
+    {
+        Dictionary<string, PlannedStep> times = new(StringComparer.Ordinal);
+        foreach (PlannedStep step in Found.Steps)
+        {
+            times.Add(step.Step.Id, step);
+        }
+
+        List<ScheduledOperation> scheduled = [];
+        foreach (Operation operation in Work.Operations)
+        {
+            bool beside = operation.Beside is not null;
+            if (times.TryGetValue(operation.Beside ?? operation.Id, out PlannedStep? step))
+            {
+                string[] people = [.. step.People.Select(person => Work.Shop.Crew[person].Id)];
+                int own = beside ? Math.Min(1, people.Length) : Math.Min(operation.People, people.Length);
+                scheduled.Add(new ScheduledOperation(operation, step.Pieces, [.. beside ? people.Skip(people.Length - own) : people.Take(own)]));
+            }
+        }
+
+        return [.. scheduled.OrderBy(operation => operation.Start)];
+    }
+}

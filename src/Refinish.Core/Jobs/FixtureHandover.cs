@@ -1,0 +1,161 @@
+using System;
+using System.Collections.Generic;
+using System.Globalization;
+using System.Linq;
+using Refinish.Coatings;
+using Refinish.Curing;
+using Refinish.Inspection;
+using UnitsNet;
+
+namespace Refinish.Jobs;
+
+/// <summary>When one fixture may be used and how its film is inspected.</summary>
+public sealed class FixtureHandover
+{
+    private static readonly Source Slowest = Source.Derived("each coat counts from its own end; the slowest decides");
+
+    private readonly ValueList<ScheduledRun> runs;
+    private readonly ValueList<DateTimeOffset?> hard;
+    private readonly ValueList<DateTimeOffset?> cured;
+
+    /// <summary>Reckons the waits of one fixture.</summary>
+    /// <param name="schedule">A schedule that was found.</param>
+    /// <param name="procedure">A procedure of it.</param>
+    /// <exception cref="ArgumentNullException">An argument is missing.</exception>
+    /// <exception cref="ArgumentException">The schedule has no coat on the fixture.</exception>
+    public FixtureHandover(CrewSchedule schedule, Procedure procedure)
+    {
+        Guard.NotNull(schedule, nameof(schedule));
+        Procedure = Guard.NotNull(procedure, nameof(procedure));
+        string id = procedure.Fixture.Id;
+        runs = new ValueList<ScheduledRun>(schedule.Runs.Where(run => run.Operation.Operation.Fixtures.Contains(id)));
+        if (runs.Count == 0)
+        {
+            throw new ArgumentException("procedure of '" + id + "' has no coat in the schedule.", nameof(procedure));
+        }
+
+        RoomCourse course = schedule.Work.Courses[procedure.Fixture.Room];
+        hard = new ValueList<DateTimeOffset?>(runs.Select(run => Reached(run, course, times => times.WaterService, forecast => forecast.WaterService)));
+        cured = new ValueList<DateTimeOffset?>(runs.Select(run => Reached(run, course, times => times.FullCure, forecast => forecast.FullCure)));
+        Shop shop = schedule.Work.Shop;
+        HandedOver = schedule.Operations.Where(operation => operation.Operation.Fixtures.Contains(id)).Max(operation => operation.End);
+        Caulked = EndOf(schedule, id, Estimating.WorkKind.Caulk) ?? HandedOver;
+        TrimFitted = EndOf(schedule, id, Estimating.WorkKind.FitTrim) ?? Caulked;
+        CaulkReady = Caulked + shop.CaulkWait;
+        DrainTrimReady = TrimFitted + shop.DrainTrimWait;
+        WarrantyUntil = HandedOver.AddYears(shop.Warranty.Years);
+        HeldAt = course.IsHeld ? runs.Min(run => run.Run.OnSurface.Site.Kelvins) : null;
+        Film = new FilmSpecification(
+            procedure.System.TotalDryFilm,
+            Length.FromMeters(procedure.System.Layers.Sum(layer => layer.Coats * layer.Product.MaximumDryFilm.Meters)),
+            Source.Supplied("the film planned as the least mean, and the data sheets' most, added up over the coats"));
+        Spots = FilmAcceptance.SpotsFor(procedure.CoatedArea);
+    }
+
+    /// <summary>The procedure of the fixture.</summary>
+    public Procedure Procedure { get; }
+
+    /// <summary>When the coating may take water; <see langword="null"/> when the temperature record ends before.</summary>
+    public DateTimeOffset? CoatingReady => Latest(hard);
+
+    /// <summary>When the new caulk may take water.</summary>
+    public DateTimeOffset CaulkReady { get; }
+
+    /// <summary>When the drain trim, set again or new, may take water.</summary>
+    public DateTimeOffset DrainTrimReady { get; }
+
+    /// <summary>No water before this instant: the last of coating, caulk and drain trim; <see langword="null"/> when it cannot be said.</summary>
+    public DateTimeOffset? WaterFrom => CoatingReady is DateTimeOffset coating ? new[] { coating, CaulkReady, DrainTrimReady }.Max() : null;
+
+    /// <summary>When the coating is fully cured; <see langword="null"/> when the temperature record ends before.</summary>
+    public DateTimeOffset? FullCure => Latest(cured);
+
+    /// <summary>Temperature of the surface for which the waits hold, where the room is held; <see langword="null"/> where they follow its climate.</summary>
+    public Temperature? Surface => HeldAt is double kelvins ? Temperature.FromKelvins(kelvins) : null;
+
+    /// <summary>End of the last operation on the fixture.</summary>
+    public DateTimeOffset HandedOver { get; }
+
+    /// <summary>Last day of the warranty.</summary>
+    public DateTimeOffset WarrantyUntil { get; }
+
+    /// <summary>Dry film to be found on inspection, without what was there before.</summary>
+    public FilmSpecification Film { get; }
+
+    /// <summary>Spots to measure.</summary>
+    public int Spots { get; }
+
+    /// <summary>How the waits follow, as hours after the end of the last coat.</summary>
+    /// <returns>The derivation.</returns>
+    public Workings Workings()
+    {
+        DateTimeOffset last = runs[runs.Count - 1].End;
+        List<WorkingStep> steps = [];
+        WorkingStep caulk = Wait("caulk ready for water", "t_caulk", Caulked - last, CaulkReady - Caulked, "new caulk stands before water; the sealant's data sheet decides");
+        WorkingStep trim = Wait("drain trim ready for water", "t_trim", TrimFitted - last, DrainTrimReady - TrimFitted, "trim set in sealant stands before water; the sealant's data sheet decides");
+        steps.Add(caulk);
+        steps.Add(trim);
+        if (CoatingReady is DateTimeOffset ready && WaterFrom is DateTimeOffset water)
+        {
+            WorkingStep coating = new("coating ready for water", "t_coating", Stage(hard, last), (ready - last).TotalSeconds, Measure.Hours, Slowest);
+            Expression slower = Expression.Max(Expression.Max(coating.Result(), caulk.Result()), trim.Result());
+            steps.Insert(0, coating);
+            steps.Add(new("no water until", "t_water", slower, (water - last).TotalSeconds, Measure.Hours, Source.Derived("water waits for the slowest of coating, caulk and drain trim")));
+        }
+
+        if (FullCure is DateTimeOffset full)
+        {
+            steps.Add(new("full cure", "t_full", Stage(cured, last), (full - last).TotalSeconds, Measure.Hours, Slowest));
+        }
+
+        return new Workings("Handover of " + Procedure.Fixture.Name + ", hours after its last coat", steps);
+    }
+
+    /// <summary>The hold in one line.</summary>
+    /// <returns>Text such as <c>bathtub: no water before 2027-03-05 08:00</c>.</returns>
+    public override string ToString() => Procedure.Fixture.Name + ": no water before " + (WaterFrom?.ToString("yyyy-MM-dd HH:mm", CultureInfo.InvariantCulture) ?? "an hour that cannot be said");
+
+    internal IReadOnlyList<ScheduledRun> Runs => runs;
+
+    private DateTimeOffset Caulked { get; }
+
+    private DateTimeOffset TrimFitted { get; }
+
+    private double? HeldAt { get; }
+
+    private static DateTimeOffset? Reached(ScheduledRun run, RoomCourse course, Func<CureTimes, TimeSpan> time, Func<CureForecast, TimeSpan?> held)
+    {
+        if (course.IsHeld)
+        {
+            return run.End + (held(run.Run.OnSurface) ?? TimeSpan.Zero);
+        }
+
+        CureTimes times = run.Run.Layer.Product.Cure;
+        EquivalentAge clock = new(course.Surface!, TemperatureShift.Doubling(times.RatePerTenKelvin), times.ReferenceTemperature) { StopsBelow = times.MinimumTemperature };
+        return course.Covers(run.End) ? clock.InstantOf(run.End, time(times)) : null;
+    }
+
+    private static DateTimeOffset? Latest(ValueList<DateTimeOffset?> instants) => instants.Any(instant => instant is null) ? null : instants.Max();
+
+    private static DateTimeOffset? EndOf(CrewSchedule schedule, string fixture, Estimating.WorkKind kind)
+    {
+        DateTimeOffset? end = null;
+        foreach (ScheduledOperation operation in schedule.Operations)
+        {
+            if (operation.Operation.Kind == kind && operation.Operation.Fixtures.Contains(fixture))
+            {
+                end = operation.End;
+            }
+        }
+
+        return end;
+    }
+
+    private static WorkingStep Wait(string name, string symbol, TimeSpan done, TimeSpan wait, string why) =>
+        new(name, symbol, Hours("t_done", done) + Hours("t_wait", wait), (done + wait).TotalSeconds, Measure.Hours, Source.FromMemory(why));
+
+    private Expression Stage(ValueList<DateTimeOffset?> reached, DateTimeOffset last) => Expression.Max(runs.Select((run, i) =>
+        Hours("t_end," + Figures.Fixed(i + 1, 0), run.End - last) + Hours("t_stage," + Figures.Fixed(i + 1, 0), reached[i]!.Value - run.End)));
+
+    private static Expression Hours(string symbol, TimeSpan time) => Expression.Quantity(symbol, time.TotalSeconds, Measure.Hours);
+}

@@ -1,0 +1,163 @@
+using System;
+using System.Collections.Generic;
+using System.Linq;
+using Refinish.Coatings;
+using Refinish.Colours;
+using Refinish.Coverage;
+using Refinish.Curing;
+using Refinish.Films;
+using Refinish.Fixtures;
+using Refinish.Substrates;
+using UnitsNet;
+
+namespace Refinish.Jobs;
+
+/// <summary>
+/// One fixture of a job: where it stands, its shape, what the survey found and what is wanted. A fixture whose parts differ in material, old coat,
+/// colour or system is entered once for each part, with the zones or the share that belong to it.
+/// </summary>
+public sealed record FixtureJob
+{
+    private readonly string? name;
+    private readonly double share = 1;
+    private readonly double? surface;
+    private readonly double? weight;
+    private readonly double? wall;
+
+    /// <summary>Identifier, unique within the job.</summary>
+    /// <exception cref="ArgumentException">Empty, longer than 100 characters, or with a slash.</exception>
+    public required string Id
+    {
+        get;
+        init => field = Guard.Id(value, nameof(Id));
+    }
+
+    /// <summary>Name for job sheets; the identifier unless given.</summary>
+    /// <exception cref="ArgumentException">Empty.</exception>
+    public string Name
+    {
+        get => name ?? Id;
+        init => name = Guard.Named(value, nameof(Name));
+    }
+
+    /// <summary>Identifier of the room it stands in.</summary>
+    /// <exception cref="ArgumentException">Empty, longer than 100 characters, or with a slash.</exception>
+    public required string Room
+    {
+        get;
+        init => field = Guard.Id(value, nameof(Room));
+    }
+
+    /// <summary>The measured fixture.</summary>
+    /// <exception cref="ArgumentNullException">Missing.</exception>
+    public required IFixture Fixture
+    {
+        get;
+        init => field = Guard.NotNull(value, nameof(Fixture));
+    }
+
+    /// <summary>What the survey found.</summary>
+    /// <exception cref="ArgumentNullException">Missing.</exception>
+    public required Survey Survey
+    {
+        get;
+        init => field = Guard.NotNull(value, nameof(Survey));
+    }
+
+    /// <summary>The zones that this entry speaks of; all zones unless given.</summary>
+    /// <exception cref="ArgumentOutOfRangeException">Not a named kind of zone.</exception>
+    public IReadOnlyList<FixtureZoneKind>? Zones
+    {
+        get;
+        init => field = value is null ? null : new ValueList<FixtureZoneKind>(value.Select(kind => Guard.Defined(kind, nameof(Zones))).Distinct());
+    }
+
+    /// <summary>Part of those zones that this entry speaks of, more than 0 and at most 100 %; all unless given.</summary>
+    /// <exception cref="ArgumentOutOfRangeException">Outside the range.</exception>
+    public Ratio Share
+    {
+        get => Ratio.FromDecimalFractions(share);
+        init => share = Guard.Within(value, Bounds.Positive(Measure.Percent, 1), nameof(Share));
+    }
+
+    /// <summary>Coating system; the shop's usual one unless given.</summary>
+    public CoatingSystem? System { get; init; }
+
+    /// <summary>Gun setting for this fixture; the shop's usual one unless given.</summary>
+    public SprayGun? Gun { get; init; }
+
+    /// <summary>Losses for this fixture; the shop's usual ones unless given.</summary>
+    public ApplicationLosses? Losses { get; init; }
+
+    /// <summary>Transfer efficiency by zone where it differs from the gun's; none unless given.</summary>
+    /// <exception cref="ArgumentException">An entry is missing, or a zone is named twice.</exception>
+    public IReadOnlyList<ZoneEfficiency> Efficiencies
+    {
+        get;
+        init
+        {
+            ValueList<ZoneEfficiency> list = Guard.List(value, nameof(Efficiencies));
+            field = list.Select(one => one.Zone).Distinct().Count() == list.Count ? list : throw new ArgumentException("Efficiencies names a zone twice.", nameof(Efficiencies));
+        }
+    }
+    = ValueList<ZoneEfficiency>.Empty;
+
+    /// <summary>Temperature of this fixture's surface where it is colder than the room's, −20 to 60 °C; the room's unless given.</summary>
+    /// <exception cref="ArgumentOutOfRangeException">Outside the range.</exception>
+    public Temperature? Surface
+    {
+        get => surface is double kelvins ? Temperature.FromKelvins(kelvins) : null;
+        init => surface = value is Temperature given ? Guard.Within(given, TemperatureShift.Thermometer, nameof(Surface)) : null;
+    }
+
+    /// <summary>Weight of the fixture for warming it, more than 0 and at most 1000 kg; from area, usual wall and density of the material unless given.</summary>
+    /// <exception cref="ArgumentOutOfRangeException">Outside the range.</exception>
+    public Mass? Weight
+    {
+        get => weight is double mass ? Mass.FromKilograms(mass) : null;
+        init => weight = value is Mass given ? Guard.Within(given, Bounds.Positive(Measure.Weight, 1000), nameof(Weight)) : null;
+    }
+
+    /// <summary>Thickness of its wall for warming it, more than 0 and at most 0.5 m; usual for its material unless given.</summary>
+    /// <exception cref="ArgumentOutOfRangeException">Outside the range.</exception>
+    public Length? WallThickness
+    {
+        get => wall is double metres ? Length.FromMeters(metres) : null;
+        init => wall = value is Length given ? Guard.Within(given, Bounds.Positive(Measure.Length, 0.5), nameof(WallThickness)) : null;
+    }
+
+    /// <summary>Colour before, where it was measured.</summary>
+    public CieLab? OldColour { get; init; }
+
+    /// <summary>Colour wanted, where it is known.</summary>
+    public CieLab? NewColour { get; init; }
+
+    /// <summary>Extras on this fixture; none unless given.</summary>
+    /// <exception cref="ArgumentException">An entry is missing, or two have one code, or two are slip-resistant floors or drain trims.</exception>
+    public IReadOnlyList<FixtureOption> Options
+    {
+        get;
+        init
+        {
+            ValueList<FixtureOption> options = Unique.Ids(Guard.List(value, nameof(Options)), option => option.Code, nameof(Options));
+            foreach (FixtureOptionKind kind in new[] { FixtureOptionKind.SlipResistantFloor, FixtureOptionKind.DrainTrim })
+            {
+                if (options.Count(option => option.Kind == kind) > 1)
+                {
+                    throw new ArgumentException("Options orders " + (kind == FixtureOptionKind.DrainTrim ? "new drain trim" : "a slip-resistant floor") + " twice; one fixture takes it once.", nameof(Options));
+                }
+            }
+
+            field = options;
+        }
+    }
+    = ValueList<FixtureOption>.Empty;
+
+    /// <summary>Name and material.</summary>
+    /// <returns>One line of text.</returns>
+    public override string ToString() => Name + ", " + Survey.Material.InWords();
+
+    internal double ShareFraction => share;
+
+    internal double? SurfaceKelvins => surface;
+}

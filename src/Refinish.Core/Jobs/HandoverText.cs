@@ -1,0 +1,55 @@
+using System;
+using System.Collections.Generic;
+using System.Globalization;
+using System.Text;
+
+namespace Refinish.Jobs;
+
+/// <summary>The handover as a sheet for the customer.</summary>
+internal static class HandoverText
+{
+    public static string Of(Handover handover, DisplayUnits system)
+    {
+        StringBuilder text = new();
+        foreach (FixtureHandover fixture in handover.Fixtures)
+        {
+            Line(text, fixture.Procedure.Fixture.Name + ": no water before " + Clock(fixture.WaterFrom) + ", whichever of these is last:");
+            Line(text, "  coating" + (fixture.Surface is { } surface ? ", at " + Measure.Temperature.Format(surface.Kelvins, system, 3) + " on the surface" : ", by the climate of the room") + ": " + Clock(fixture.CoatingReady));
+            Line(text, "  new caulk: " + Clock(fixture.CaulkReady));
+            Line(text, "  drain trim: " + Clock(fixture.DrainTrimReady));
+            Line(text, "  nothing set down on it, no mats and no cleaning agent before " + Clock(fixture.FullCure) + ", when it is fully cured");
+        }
+
+        Line(text, "Keep each room at that temperature or warmer until then: colder, everything takes longer.");
+        Section(text, "Care", Handover.CareLimitsIn(system));
+        Line(text, "Warranty until " + handover.WarrantyUntil.ToString("yyyy-MM-dd", CultureInfo.InvariantCulture));
+        Section(text, "Covered", handover.Covers);
+        Section(text, "Not covered, unless the contract says otherwise", handover.Exclusions);
+        Section(text, "Kept on record for a later claim", handover.Record);
+        foreach (FixtureHandover fixture in handover.Fixtures)
+        {
+            Line(text, "Inspection of " + fixture.Procedure.Fixture.Name + ": dry film " + Measure.Film.Format(fixture.Film.Minimum.Meters, system, 3) + " to "
+                + Measure.Film.Format(fixture.Film.Maximum.Meters, system, 3) + " over what was there before, " + Figures.Fixed(fixture.Spots, 0) + " spots of three readings");
+        }
+
+        foreach (Caution caution in handover.Cautions)
+        {
+            Line(text, "! " + caution);
+        }
+
+        return text.ToString();
+    }
+
+    private static void Section(StringBuilder text, string title, IEnumerable<string> lines)
+    {
+        Line(text, title + ":");
+        foreach (string line in lines)
+        {
+            Line(text, "  " + line);
+        }
+    }
+
+    private static string Clock(DateTimeOffset? time) => time?.ToString("yyyy-MM-dd HH:mm", CultureInfo.InvariantCulture) ?? "an hour that cannot be said";
+
+    private static void Line(StringBuilder text, string line) => text.Append(line).Append('\n');
+}

@@ -1,0 +1,106 @@
+using System;
+using System.Collections.Generic;
+using Refinish.Coverage;
+using Refinish.Scheduling;
+
+namespace Refinish.Jobs;
+
+/// <summary>
+/// One quote: a shop, a property, its fixtures and a start. <see cref="Plan"/> makes everything else: verdicts, operations, mixing, times, air, price
+/// and handover.
+/// </summary>
+/// <remarks>See <c>samples/OneTub</c> for the shortest whole quote and <c>samples/BathroomJob</c> for a guesthouse of three rooms.</remarks>
+public sealed record Job
+{
+    private readonly string? name;
+
+    /// <summary>Identifier of the job.</summary>
+    /// <exception cref="ArgumentException">Empty, longer than 100 characters, or with a slash.</exception>
+    public required string Id
+    {
+        get;
+        init => field = Guard.Id(value, nameof(Id));
+    }
+
+    /// <summary>Name for job sheets; the identifier unless given.</summary>
+    /// <exception cref="ArgumentException">Empty.</exception>
+    public string Name
+    {
+        get => name ?? Id;
+        init => name = Guard.Named(value, nameof(Name));
+    }
+
+    /// <summary>The shop.</summary>
+    /// <exception cref="ArgumentNullException">Missing.</exception>
+    public required Shop Shop
+    {
+        get;
+        init => field = Guard.NotNull(value, nameof(Shop));
+    }
+
+    /// <summary>The property.</summary>
+    /// <exception cref="ArgumentNullException">Missing.</exception>
+    public required Property Property
+    {
+        get;
+        init => field = Guard.NotNull(value, nameof(Property));
+    }
+
+    /// <summary>The fixtures, at least one, with unique identifiers; each names a room of the property.</summary>
+    /// <exception cref="ArgumentException">None is given, an entry is missing, or two have one identifier.</exception>
+    public required IReadOnlyList<FixtureJob> Fixtures
+    {
+        get;
+        init => field = Unique.Ids(Guard.List(value, nameof(Fixtures), 1), fixture => fixture.Id, nameof(Fixtures));
+    }
+
+    /// <summary>Work starts not before this instant, in the years 1900 to 2200. Times of day are read on the clock of the shop's calendar.</summary>
+    /// <exception cref="ArgumentOutOfRangeException">Outside those years.</exception>
+    public required DateTimeOffset Start
+    {
+        get;
+        init
+        {
+            Guard.Count(value.Year, 1900, 2200, nameof(Start));
+            field = value;
+        }
+    }
+
+    /// <summary>What the customer wants on given days; nothing unless given.</summary>
+    /// <exception cref="ArgumentException">An entry is missing.</exception>
+    public IReadOnlyList<DayRequest> Days
+    {
+        get;
+        init => field = Guard.List(value, nameof(Days));
+    }
+    = ValueList<DayRequest>.Empty;
+
+    /// <summary>Changes of the caller to the list of operations, in order; none unless given.</summary>
+    /// <exception cref="ArgumentException">An entry is missing.</exception>
+    public IReadOnlyList<OperationChange> Changes
+    {
+        get;
+        init => field = Guard.List(value, nameof(Changes));
+    }
+    = ValueList<OperationChange>.Empty;
+
+    /// <summary>Opened kits that may be used up within their shelf life; none unless given.</summary>
+    /// <exception cref="ArgumentException">An entry is missing.</exception>
+    public IReadOnlyList<OpenedKit> Stock
+    {
+        get;
+        init => field = Guard.List(value, nameof(Stock));
+    }
+    = ValueList<OpenedKit>.Empty;
+
+    /// <summary>What replacing would take; <see langword="null"/> when it is not to be compared.</summary>
+    public ReplacementOffer? Replacement { get; init; }
+
+    /// <summary>Makes the plan. It never throws for a job whose parts could be made: what cannot be done is among its objections.</summary>
+    /// <returns>The plan.</returns>
+    public JobPlan Plan() => new(this);
+
+    /// <summary>Name and number of fixtures.</summary>
+    /// <returns>One line of text.</returns>
+    public override string ToString() => Name + ", " + Figures.Fixed(Fixtures.Count, 0) + (Fixtures.Count == 1 ? " fixture" : " fixtures");
+}

@@ -1,0 +1,182 @@
+using System;
+using System.Collections.Generic;
+using System.Linq;
+using Refinish.Coatings;
+using Refinish.Coverage;
+using Refinish.Estimating;
+using UnitsNet;
+
+namespace Refinish.Jobs;
+
+/// <summary>What a schedule costs: labour of the operations, paid time beyond them, trips, materials as bought, options and warranty, priced by the shop's book.</summary>
+public sealed class JobCosts
+{
+    /// <summary>Prices a schedule.</summary>
+    /// <param name="schedule">A schedule that was found.</param>
+    /// <exception cref="ArgumentNullException"><paramref name="schedule"/> is missing.</exception>
+    public JobCosts(CrewSchedule schedule)
+        : this(schedule, ValueList<OpenedKit>.Empty)
+    {
+    }
+
+    /// <summary>Prices a schedule with what is in stock.</summary>
+    /// <param name="schedule">A schedule that was found.</param>
+    /// <param name="stock">Opened kits that may be used up.</param>
+    /// <exception cref="ArgumentNullException"><paramref name="schedule"/> is missing.</exception>
+    /// <exception cref="ArgumentException">The schedule was not found, or an entry of <paramref name="stock"/> is missing.</exception>
+    public JobCosts(CrewSchedule schedule, IReadOnlyList<OpenedKit> stock)
+    {
+        Schedule = Guard.NotNull(schedule, nameof(schedule));
+        if (!schedule.IsPossible)
+        {
+            throw new ArgumentException("schedule was not found, so that there is nothing to price.", nameof(schedule));
+        }
+
+        Shop shop = schedule.Work.Shop;
+        Draws = new ValueList<StockDraw>(DrawsOf(schedule, Guard.List(stock, nameof(stock))));
+        Reserve = new WarrantyReserve(shop.Warranty.Life, shop.Warranty.Years, shop.Warranty.CostPerClaim, shop.Warranty.ClaimProbability, shop.Warranty.DiscountRate);
+        ReserveForAll = Reserve.Reserve * schedule.Work.Procedures.Count;
+        CrewLabour labour = new(schedule);
+        Request = new EstimateRequest
+        {
+            Labour = new LabourEstimate(labour.Tasks(), schedule.Work.Property.Difficulty, 1),
+            PaidTime = labour.PaidTime(),
+            Materials = Needs(schedule),
+            Fixtures = schedule.Work.Procedures.Count,
+            Trips = schedule.Trips,
+            Options = [.. schedule.Work.Procedures.SelectMany(procedure => procedure.Fixture.Options.Select(option =>
+                new OptionOrder(option.Code, option.Quantity) { Fixture = procedure.Fixture.Id }))],
+            WarrantyReserve = ReserveForAll,
+        };
+        Price = new PriceEstimate(shop.Prices, Request);
+    }
+
+    /// <summary>The schedule that is priced.</summary>
+    public CrewSchedule Schedule { get; }
+
+    /// <summary>What is taken out of opened kits, product by product.</summary>
+    public IReadOnlyList<StockDraw> Draws { get; }
+
+    /// <summary>Warranty reserve of one fixture.</summary>
+    public WarrantyReserve Reserve { get; }
+
+    /// <summary>Warranty reserve of all planned fixtures, each carrying its own risk.</summary>
+    public decimal ReserveForAll { get; }
+
+    /// <summary>Hours, trips, materials and options as the price estimate takes them.</summary>
+    public EstimateRequest Request { get; }
+
+    /// <summary>Cost and price, or what the price book lacks.</summary>
+    public PriceEstimate Price { get; }
+
+    /// <summary>The net price by fixture: each bears its own repairs, consumables and options, and a part of everything else by coated area; <see langword="null"/> without a price.</summary>
+    public PriceByFixture? ByFixture
+    {
+        get
+        {
+            if (Price is not { Net: decimal net, Cost: decimal cost } || cost <= 0)
+            {
+                return null;
+            }
+
+            double difficulty = Schedule.Work.Property.Difficulty;
+            FixtureCost[] own = [.. Schedule.Work.Procedures.Select(procedure =>
+            {
+                double hours = 0;
+                foreach (LabourTask task in procedure.Operations.SelectMany(operation => operation.Labour).Where(task => task.Standard.Repairs is not null))
+                {
+                    hours += task.Hours.Mean * difficulty;
+                }
+
+                decimal amount = Money.Round((decimal)hours * Price.BurdenedRate) + (Price.Book.ConsumablesPerFixture ?? 0)
+                    + Price.CostLines.Where(line => line.Category == LineCategory.Option && line.Fixture == procedure.Fixture.Id).Sum(line => line.Amount);
+                return new FixtureCost(procedure.Fixture.Id, procedure.Fixture.Name, Math.Min(amount, cost), procedure.SquareMeters);
+            })];
+            return new PriceByFixture(net, own, Math.Max(0, cost - own.Sum(fixture => fixture.OwnCost)));
+        }
+    }
+
+    /// <summary>How hours, materials and price follow.</summary>
+    /// <returns>The derivation.</returns>
+    public Workings Workings()
+    {
+        List<Workings> parts = [.. Draws.Select(draw => draw.Workings()), Reserve.Workings(Price.Book.Currency), Request.Labour.Workings(), Price.Workings()];
+        if (ByFixture is PriceByFixture fixtures)
+        {
+            parts.Add(fixtures.Workings(Price.Book.Currency));
+        }
+
+        Measure money = Measure.Money(Price.Book.Currency);
+        WorkingStep reserve = new(
+            "warranty reserve of all planned fixtures", "R",
+            Expression.Quantity("R_1", (double)Reserve.Reserve, money) * Expression.Quantity("n", Schedule.Work.Procedures.Count, Measure.Number),
+            (double)ReserveForAll, money, Source.Derived("every fixture carries its own risk"));
+        return new Workings("Costs", [reserve], parts);
+    }
+
+    /// <summary>The price.</summary>
+    /// <returns>One line of text.</returns>
+    public override string ToString() => Price.ToString();
+
+    // Leftovers are counted on the day of the first run of their product.
+    private static IEnumerable<StockDraw> DrawsOf(CrewSchedule schedule, ValueList<OpenedKit> stock)
+    {
+        if (stock.Count == 0)
+        {
+            yield break;
+        }
+
+        foreach (IGrouping<string, ScheduledRun> product in schedule.Runs.GroupBy(run => run.Run.Layer.Product.Id, StringComparer.Ordinal))
+        {
+            CoatingProduct one = product.First().Run.Layer.Product;
+            OpenedKit[] kits = [.. stock.Where(kit => kit.Product.Equals(one) && kit.Opened <= product.First().Start)];
+            if (kits.Length > 0)
+            {
+                yield return new StockDraw(one, Volume.FromCubicMeters(product.Sum(Mixed)), product.First().Start, kits);
+            }
+        }
+    }
+
+    private static double Mixed(ScheduledRun run) => run.Cups.Mixed.CubicMeters / (1 + run.Run.Layer.Reducer.DecimalFractions);
+
+    private List<MaterialNeed> Needs(CrewSchedule schedule)
+    {
+        List<MaterialNeed> needs = [];
+        foreach (ScheduledRun run in schedule.Runs)
+        {
+            CoatingProduct product = run.Run.Layer.Product;
+            double mixed = Mixed(run);
+            Add(needs, product.Id, product.Name, mixed);
+            if (product.Reducer is CoatingComponent reducer && run.Run.Layer.Reducer.DecimalFractions > 0)
+            {
+                Add(needs, reducer.Id, reducer.Name, run.Cups.Mixed.CubicMeters - mixed);
+            }
+        }
+
+        foreach (StockDraw draw in Draws)
+        {
+            Add(needs, draw.Product.Id, draw.Product.Name, -draw.Covered.CubicMeters);
+        }
+
+        foreach (MaterialNeed need in schedule.Work.Operations.SelectMany(operation => operation.Materials))
+        {
+            Add(needs, need.Item, need.Name, need.Volume.CubicMeters);
+        }
+
+        needs.RemoveAll(need => need.Volume.CubicMeters <= 0);
+        return needs;
+    }
+
+    private static void Add(List<MaterialNeed> needs, string item, string name, double volume)
+    {
+        int at = needs.FindIndex(need => need.Item == item);
+        if (at < 0)
+        {
+            needs.Add(new MaterialNeed(item, name, Volume.FromCubicMeters(Math.Max(0, volume))));
+        }
+        else
+        {
+            needs[at] = new MaterialNeed(item, name, Volume.FromCubicMeters(Math.Max(0, needs[at].Volume.CubicMeters + volume)));
+        }
+    }
+}

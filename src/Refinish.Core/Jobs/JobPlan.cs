@@ -1,0 +1,107 @@
+using System;
+using System.Collections.Generic;
+using System.Linq;
+using Refinish.Air;
+using Refinish.Estimating;
+using UnitsNet;
+
+namespace Refinish.Jobs;
+
+/// <summary>
+/// One plan for one job, made by <see cref="Job.Plan"/>, stage by stage: procedures, operations and runs of coating, schedule, air of each room, costs and
+/// handover. It calls the stages in this order and adds nothing of its own.
+/// </summary>
+/// <remarks>
+/// What stands in the way is listed in <see cref="Objections"/>; what rests on a missing part is then <see langword="null"/> rather than guessed.
+/// A plan with objections is provisional: its times and price hold only once they are removed, and it has no <see cref="Handover"/>.
+/// What breathing protection has to cover is listed in <see cref="Protection"/>; it does not stand in the way of the times, and no plan answers it.
+/// </remarks>
+public sealed class JobPlan
+{
+    internal JobPlan(Job job)
+    {
+        Job = job;
+        PlanBuilder builder = new(job);
+        builder.Build();
+        Procedures = new ValueList<Procedure>(builder.Procedures);
+        Planned = new ValueList<Procedure>(builder.Planned);
+        Work = builder.Work;
+        Schedule = builder.Schedule;
+        Air = new ValueList<RoomAirPlan>(builder.Air);
+        Costs = builder.Costs;
+        Comparison = builder.Comparison;
+        Objections = new ValueList<PlanObjection>(builder.Objections);
+        Handover = builder.Handover;
+    }
+
+    /// <summary>What was known and chosen.</summary>
+    public Job Job { get; }
+
+    /// <summary>The procedure of every fixture that could be judged, with its verdict, whether it is planned or not.</summary>
+    public IReadOnlyList<Procedure> Procedures { get; }
+
+    /// <summary>The procedures that are planned.</summary>
+    public IReadOnlyList<Procedure> Planned { get; }
+
+    /// <summary>The operations, waits and runs of coating; <see langword="null"/> when no fixture is planned.</summary>
+    public WorkList? Work { get; }
+
+    /// <summary>When each operation is done and by whom; <see langword="null"/> when a coat has no times or no batches.</summary>
+    public CrewSchedule? Schedule { get; }
+
+    /// <summary>The air room by room; empty without a schedule that was found.</summary>
+    public IReadOnlyList<RoomAirPlan> Air { get; }
+
+    /// <summary>Hours, materials, options and price; <see langword="null"/> without a schedule or when a labour standard is missing.</summary>
+    public JobCosts? Costs { get; }
+
+    /// <summary>Cost and price; <see langword="null"/> without <see cref="Costs"/>.</summary>
+    public PriceEstimate? Price => Costs?.Price;
+
+    /// <summary>Refinishing against replacing; <see langword="null"/> without a price or without an offer.</summary>
+    public RefinishOrReplace? Comparison { get; }
+
+    /// <summary>What the customer is told and what is kept; <see langword="null"/> while anything is objected to.</summary>
+    public Handover? Handover { get; }
+
+    /// <summary>The operations; empty when no fixture is planned.</summary>
+    public IReadOnlyList<Operation> Operations => Work?.Operations ?? ValueList<Operation>.Empty;
+
+    /// <summary>The runs of coating with times and cups, by start; empty without a schedule that was found.</summary>
+    public IReadOnlyList<ScheduledRun> Runs => Schedule?.Runs ?? ValueList<ScheduledRun>.Empty;
+
+    /// <summary>Area of the planned fixtures; zero when none is planned.</summary>
+    public Area CoatedArea => Area.FromSquareMeters(Planned.Sum(procedure => procedure.SquareMeters));
+
+    /// <summary>Whether nothing stands in the way as far as this library can tell; the <see cref="Conditions"/> still have to be met. It says nothing about safety.</summary>
+    public bool IsPossible => Objections.Count == 0;
+
+    /// <summary>What stands in the way, each with what would help.</summary>
+    public IReadOnlyList<PlanObjection> Objections { get; }
+
+    /// <summary>What has to be done or found out before the plan holds, though nothing stands in its way.</summary>
+    public IReadOnlyList<PlanCondition> Conditions => field ??= new ValueList<PlanCondition>(PlanConditions.Of(this));
+
+    /// <summary>What each person breathes on each day, through the rooms they are in.</summary>
+    public IReadOnlyList<DayExposure> Exposure => field ??= new ValueList<DayExposure>(DayExposure.Of(this));
+
+    /// <summary>
+    /// Exposures of rooms and people that are beyond their limit, beyond first, or that cannot be judged: what the employer's respiratory protection
+    /// programme has to cover. An empty list is no all-clear.
+    /// </summary>
+    public IReadOnlyList<ProtectionNeed> Protection => field ??= ProtectionNeed.Open(Air.SelectMany(room => room.Protection).Concat(Exposure.SelectMany(day => day.Protection)));
+
+    /// <summary>What can hurt people in this job, what kills fastest first.</summary>
+    public IReadOnlyList<Caution> Cautions => field ??= new ValueList<Caution>(PlanCautions.Of(this));
+
+    /// <summary>What the plan takes for granted.</summary>
+    public IReadOnlyList<string> Assumptions => PlanAssumptions.All;
+
+    /// <summary>How every number of the plan follows, stage by stage.</summary>
+    /// <returns>The derivation.</returns>
+    public Workings Workings() => PlanWorkings.Of(this);
+
+    /// <summary>The job and what stands in its way.</summary>
+    /// <returns>One line of text.</returns>
+    public override string ToString() => Job.Name + (IsPossible ? ": planned" : ": " + string.Join(" ", Objections.Select(objection => objection.ToString())));
+}

@@ -1,0 +1,60 @@
+using System;
+using System.Collections.Generic;
+using System.Linq;
+using Refinish.Estimating;
+using UnitsNet;
+
+namespace Refinish.Jobs;
+
+/// <summary>Makes one operation of several of one kind on the fixtures of a room.</summary>
+internal static class Merge
+{
+    public static Operation Of(string id, List<Operation> same)
+    {
+        Operation first = same[0];
+        if (same.Count == 1)
+        {
+            return first with { Id = id, Labour = [.. first.Labour.Select(task => task with { Id = id })] };
+        }
+
+        bool alike = same.TrueForAll(operation => operation.Instruction == first.Instruction);
+        return first with
+        {
+            Id = id,
+            Instruction = alike ? first.Instruction : first.Name + ", as each fixture says",
+            Fixtures = [.. same.SelectMany(operation => operation.Fixtures)],
+            ByFixture = [.. same.SelectMany(operation => operation.ByFixture)],
+            Labour = Labour(id, same),
+            IsInterruptible = same.TrueForAll(operation => operation.IsInterruptible),
+            RaisesDust = same.Exists(operation => operation.RaisesDust),
+            IsLoud = same.Exists(operation => operation.IsLoud),
+            Materials = [.. same.SelectMany(operation => operation.Materials)],
+            Vapours = [.. same.SelectMany(operation => operation.Vapours)],
+            Cautions = [.. same.SelectMany(operation => operation.Cautions).Distinct()],
+        };
+    }
+
+    // Hours of a kind of work: its fixed part once, areas and counts added up. Repairs stay one by one.
+    private static List<LabourTask> Labour(string id, List<Operation> same)
+    {
+        List<LabourTask> labour = [];
+        foreach (Operation operation in same)
+        {
+            foreach (LabourTask task in operation.Labour)
+            {
+                int at = task.Standard.Repairs is null ? labour.FindIndex(one => ReferenceEquals(one.Standard, task.Standard)) : -1;
+                if (at < 0)
+                {
+                    labour.Add(task with { Id = id });
+                }
+                else
+                {
+                    labour[at] = new LabourTask(
+                        task.Standard, Area.FromSquareMeters(labour[at].Area.SquareMeters + task.Area.SquareMeters), labour[at].Units + task.Units, 1) { Id = id };
+                }
+            }
+        }
+
+        return labour;
+    }
+}

@@ -1,0 +1,66 @@
+using System;
+using System.Collections.Generic;
+using System.Linq;
+
+namespace Refinish.Jobs;
+
+/// <summary>Hours of a schedule three ways - worked, on site, by half-days - and which of them the shop pays. Travel is apart.</summary>
+public sealed record PaidHours
+{
+    private static readonly Source Rule = Source.Supplied("the shop's rule of paid time");
+    private static readonly Source Sum = Source.Derived("sum over people and visits");
+
+    private readonly ValueList<PersonVisit> visits;
+    private readonly PaidTimeRule rule;
+
+    internal PaidHours(IEnumerable<PersonVisit> visits, Shop shop)
+    {
+        this.visits = new ValueList<PersonVisit>(visits);
+        rule = shop.Paid;
+        long worked = 0;
+        long onSite = 0;
+        long halfDays = 0;
+        foreach (PersonVisit visit in this.visits)
+        {
+            worked += visit.Worked.Ticks;
+            onSite += visit.OnSite.Ticks;
+            halfDays += visit.HalfDays.Ticks;
+        }
+
+        Worked = TimeSpan.FromTicks(worked);
+        OnSite = TimeSpan.FromTicks(onSite);
+        HalfDays = TimeSpan.FromTicks(halfDays);
+    }
+
+    /// <summary>Hours of work and of standing by, over all people.</summary>
+    public TimeSpan Worked { get; }
+
+    /// <summary>Hours on site, over all people.</summary>
+    public TimeSpan OnSite { get; }
+
+    /// <summary>Hours on site rounded up to half-days for each person and visit.</summary>
+    public TimeSpan HalfDays { get; }
+
+    /// <summary>What is paid by the shop's rule.</summary>
+    public TimeSpan Paid => rule switch { PaidTimeRule.Worked => Worked, PaidTimeRule.OnSite => OnSite, _ => HalfDays };
+
+    /// <summary>Paid beyond the work itself.</summary>
+    public TimeSpan BeyondWork => Paid - Worked;
+
+    /// <summary>The three sums and the one that is paid.</summary>
+    /// <returns>The derivation.</returns>
+    public Workings Workings()
+    {
+        WorkingStep Total(string name, string symbol, Func<PersonVisit, TimeSpan> of, TimeSpan total) => new(
+            name, symbol, Expression.Sum(visits.Select((visit, i) => Expression.Quantity(symbol + "," + Figures.Fixed(i + 1, 0), of(visit).TotalSeconds, Measure.Hours))), total.TotalSeconds, Measure.Hours, Sum);
+        WorkingStep worked = Total("hours worked", "t_w", visit => visit.Worked, Worked);
+        WorkingStep onSite = Total("hours on site", "t_s", visit => visit.OnSite, OnSite);
+        WorkingStep halfDays = Total("hours by half-days", "t_h", visit => visit.HalfDays, HalfDays);
+        WorkingStep paid = rule switch { PaidTimeRule.Worked => worked, PaidTimeRule.OnSite => onSite, _ => halfDays };
+        return new Workings("Paid hours", [worked, onSite, halfDays, new("paid", "t_p", paid.Result(), Paid.TotalSeconds, Measure.Hours, Rule)]);
+    }
+
+    /// <summary>The paid hours.</summary>
+    /// <returns>One line of text.</returns>
+    public override string ToString() => Measure.Hours.Format(Paid.TotalSeconds, DisplayUnits.Si, 4) + " paid, " + Measure.Hours.Format(Worked.TotalSeconds, DisplayUnits.Si, 4) + " worked";
+}

@@ -1,0 +1,179 @@
+using System;
+using System.Collections.Generic;
+using System.Linq;
+using Refinish.Estimating;
+using Refinish.Substrates;
+
+namespace Refinish.Jobs;
+
+/// <summary>Calls the stages of a plan one after the other and gathers what stands in the way.</summary>
+internal sealed class PlanBuilder(Job job)
+{
+    public List<PlanObjection> Objections { get; } = [];
+
+    public List<Procedure> Procedures { get; } = [];
+
+    public List<Procedure> Planned { get; } = [];
+
+    public WorkList? Work { get; private set; }
+
+    public CrewSchedule? Schedule { get; private set; }
+
+    public List<RoomAirPlan> Air { get; } = [];
+
+    public JobCosts? Costs { get; private set; }
+
+    public RefinishOrReplace? Comparison { get; private set; }
+
+    public Handover? Handover { get; private set; }
+
+    public void Build()
+    {
+        foreach (FixtureJob fixture in job.Fixtures)
+        {
+            Judge(fixture);
+        }
+
+        if (Planned.Count == 0)
+        {
+            return;
+        }
+
+        Work = Stage.Try(Objections, job.Id, "work", () => new WorkList(Planned, job.Property, job.Shop, job.Start, job.Changes));
+        if (Work is null)
+        {
+            return;
+        }
+
+        Objections.AddRange(Work.Objections);
+        Objections.AddRange(RunObjections.Of(Work));
+        if (!Objections.Exists(IsInTheWayOfTimes))
+        {
+            Schedule = Stage.Try(Objections, job.Id, "schedule", () => new CrewSchedule(Work, job.Days));
+            Objections.AddRange(Schedule?.Objections ?? []);
+        }
+
+        if (Schedule is { IsPossible: true })
+        {
+            StudyAir(Work);
+            PriceAndCompare();
+            if (Objections.Count == 0)
+            {
+                Handover = Stage.Try(Objections, job.Id, "handover", () => new Handover(Schedule));
+                RecordsThatEnd();
+            }
+        }
+    }
+
+    private static bool IsInTheWayOfTimes(PlanObjection objection) =>
+        objection.Kind is ObjectionKind.CureTemperature or ObjectionKind.Batch or ObjectionKind.Schedule or ObjectionKind.OutOfRange;
+
+    private void Judge(FixtureJob fixture)
+    {
+        if (!job.Property.Rooms.Any(room => room.Id == fixture.Room))
+        {
+            Objections.Add(new PlanObjection(
+                ObjectionKind.Input, fixture.Id, "room",
+                fixture.Name + " stands in the room '" + fixture.Room + "', which the property does not have. Its rooms are " + string.Join(", ", job.Property.Rooms.Select(room => room.Id)) + "."));
+            return;
+        }
+
+        List<PlanObjection> refused = [];
+        if (Stage.Try(refused, fixture.Id, "procedure", () => new Procedure(fixture, job.Shop)) is not Procedure procedure)
+        {
+            Objections.Add(new PlanObjection(ObjectionKind.FixtureLeftOut, fixture.Id, "range", fixture.Name + " is left out. " + refused[0].Sentence(DisplayUnits.Si)));
+            return;
+        }
+
+        Procedures.Add(procedure);
+        if (procedure.IsPlanned)
+        {
+            Planned.Add(procedure);
+        }
+        else
+        {
+            Objections.Add(new PlanObjection(ObjectionKind.FixtureLeftOut, fixture.Id, string.Empty, system => fixture.Name + " is left out: " + string.Join(" ", WhyNot(procedure, system))));
+        }
+
+        if (procedure.Hiding is { IsShort: true } hiding)
+        {
+            Objections.Add(new PlanObjection(
+                ObjectionKind.Hiding, fixture.Id, string.Empty, fixture.Name + ": the old colour shows through the coats planned: " + hiding + ". Take more coats, or a primer tinted towards the topcoat."));
+        }
+    }
+
+    private static IEnumerable<string> WhyNot(Procedure procedure, DisplayUnits system) => procedure.Verdict.MayBePlanned
+        ? procedure.SystemObjections.Concat(procedure.Refusals)
+        : procedure.Verdict.Reasons.Where(reason => reason.Effect == Suitability.NotSuitable).Select(reason => reason.SentenceIn(system) + "; " + reason.Remedy + ".");
+
+    private void StudyAir(WorkList work)
+    {
+        foreach (string room in work.Courses.Keys)
+        {
+            if (Stage.Try(Objections, room, "air", () => new RoomAirPlan(Schedule!, room)) is not RoomAirPlan air)
+            {
+                continue;
+            }
+
+            Air.Add(air);
+            if (air.Study is null)
+            {
+                continue;
+            }
+
+            foreach ((string code, LimitComparison comparison) in new[] { ("peak", air.Study.FlammableLimit), ("steady", air.FlammableAirflow!) })
+            {
+                if (comparison.Outcome != ComparisonOutcome.Within)
+                {
+                    Objections.Add(new PlanObjection(ObjectionKind.Flammability, room, code, comparison));
+                }
+            }
+        }
+    }
+
+    private void PriceAndCompare()
+    {
+        if (Objections.Exists(objection => objection.Kind == ObjectionKind.Labour))
+        {
+            return;
+        }
+
+        Costs = Stage.Try(Objections, job.Id, "price", () => new JobCosts(Schedule!, job.Stock));
+        foreach (PriceGap gap in Costs?.Price.Gaps ?? [])
+        {
+            Objections.Add(new PlanObjection(ObjectionKind.Price, gap.Id, string.Empty, "No price: " + Sentences.Closed(gap.ToString())));
+        }
+
+        if (job.Replacement is ReplacementOffer offer && Costs?.Price.Total is decimal total && total > 0)
+        {
+            Comparison = Stage.Try(Objections, job.Id, "comparison", () => Compare(offer, total));
+        }
+    }
+
+    private RefinishOrReplace Compare(ReplacementOffer offer, decimal total)
+    {
+        DateTimeOffset? water = new Handover(Schedule!).WaterFrom;
+        int days = water is DateTimeOffset from ? (int)Math.Ceiling((from - Schedule!.Operations[0].Start).TotalDays) : 0;
+        return new RefinishOrReplace(
+            new RenewalOption { Name = "refinishing", Parts = [new CostPart("refinishing, as quoted", total)], LifeYears = offer.RefinishLifeYears, DaysOutOfUse = days },
+            offer.Replacement, offer.DiscountRate, job.Shop.Prices.Currency, offer.CostPerDayOutOfUse);
+    }
+
+    private void RecordsThatEnd()
+    {
+        foreach (FixtureHandover fixture in Handover?.Fixtures ?? [])
+        {
+            if (fixture.WaterFrom is null || fixture.FullCure is null)
+            {
+                Objections.Add(new PlanObjection(
+                    ObjectionKind.CureTemperature, fixture.Procedure.Fixture.Id, "record",
+                    "The temperature record of the room ends, or stays below what the product needs, before " + fixture.Procedure.Fixture.Name + " has hardened. Give temperatures for a longer time, or heat the room."));
+            }
+        }
+
+        if (Objections.Count > 0)
+        {
+            Handover = null;
+        }
+    }
+}

@@ -1,0 +1,62 @@
+using System;
+using Refinish.Substrates;
+
+namespace Refinish.Jobs;
+
+/// <summary>What has to be done or found out before a plan holds, though nothing stands in its way: from the verdicts, from colours that cannot be judged, from flow.</summary>
+public sealed record PlanCondition
+{
+    private readonly Func<DisplayUnits, string> sentence;
+
+    internal PlanCondition(string about, VerdictReason reason)
+    {
+        About = about;
+        Reason = reason;
+        Id = about + "/" + reason.RuleCode;
+        sentence = reason.SentenceIn;
+        Remedy = reason.Remedy;
+        Source = reason.Source;
+    }
+
+    internal PlanCondition(string about, string code, Func<DisplayUnits, string> sentence, string remedy, Source source)
+    {
+        About = about;
+        Id = about + "/" + code;
+        this.sentence = sentence;
+        Remedy = remedy;
+        Source = source;
+    }
+
+    /// <summary>Identifier, formed from what it is about and the code of the rule; a rule that finds two things gives two conditions of one identifier.</summary>
+    public string Id { get; }
+
+    /// <summary>Identifier of the fixture or operation that it is about.</summary>
+    public string About { get; }
+
+    /// <summary>The rule of the survey that it comes from; <see langword="null"/> when it comes from elsewhere.</summary>
+    public VerdictReason? Reason { get; }
+
+    /// <summary>What is to be done.</summary>
+    public string Remedy { get; }
+
+    /// <summary>What it rests on.</summary>
+    public Source Source { get; }
+
+    /// <summary>What was found.</summary>
+    /// <param name="system">Metric or US customary.</param>
+    /// <returns>One sentence without a full stop.</returns>
+    public string Sentence(DisplayUnits system) => sentence(system);
+
+    /// <summary>Whether the other has the same identifier and says the same.</summary>
+    /// <param name="other">The other condition.</param>
+    /// <returns><see langword="true"/> when it does.</returns>
+    public bool Equals(PlanCondition? other) => other is not null && Id == other.Id && ToString() == other.ToString();
+
+    /// <summary>A hash of the identifier.</summary>
+    /// <returns>The hash.</returns>
+    public override int GetHashCode() => StringComparer.Ordinal.GetHashCode(Id);
+
+    /// <summary>Finding and remedy in metric units.</summary>
+    /// <returns>One line of text.</returns>
+    public override string ToString() => About + ": " + Sentence(DisplayUnits.Si) + ". " + Sentences.Closed(Remedy);
+}

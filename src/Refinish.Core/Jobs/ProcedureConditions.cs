@@ -1,0 +1,38 @@
+using System;
+using System.Collections.Generic;
+using System.Linq;
+using Refinish.Substrates;
+
+namespace Refinish.Jobs;
+
+/// <summary>What has to be done or found out before one fixture may be coated.</summary>
+internal static class ProcedureConditions
+{
+    // In the order in which the calculation lists its bands.
+    private static readonly string[] BandCodes = ["grains-embedded-least", "grains-embedded-most", "grains-cover-least", "grains-cover-most"];
+
+    public static IEnumerable<PlanCondition> Of(Procedure procedure)
+    {
+        string id = procedure.Fixture.Id;
+        foreach (VerdictReason reason in procedure.Verdict.Reasons.Where(reason => reason.Effect == Suitability.SuitableWithConditions))
+        {
+            yield return new PlanCondition(id, reason);
+        }
+
+        if (procedure.Hiding is { IsJudged: false } hiding)
+        {
+            yield return new PlanCondition(
+                id, "hiding", _ => "whether the coats hide the old colour " + hiding,
+                "spray a test panel over the old colour, or take the hiding figures from the product's sheet or a drawdown", Source.Derived("missing data"));
+        }
+
+        for (int i = 0; i < (procedure.SlipFloor?.Bands.Count ?? 0); i++)
+        {
+            LimitComparison band = procedure.SlipFloor!.Bands[i];
+            if (band.Outcome == ComparisonOutcome.Beyond)
+            {
+                yield return new PlanCondition(id, BandCodes[i], band.Sentence, band.Remedy ?? string.Empty, band.Source);
+            }
+        }
+    }
+}

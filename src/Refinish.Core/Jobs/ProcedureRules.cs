@@ -1,0 +1,380 @@
+using System;
+using System.Collections.Generic;
+using System.Linq;
+using Refinish.Coatings;
+using Refinish.Coverage;
+using Refinish.Estimating;
+using Refinish.Fixtures;
+using Refinish.Substrates;
+using UnitsNet;
+
+namespace Refinish.Jobs;
+
+/// <summary>The rules by which the operations on one fixture follow from survey, surface, system and options.</summary>
+internal sealed class ProcedureRules(Procedure procedure, SurveyPolicy policy)
+{
+    private static readonly Source Practice = Source.CommonPractice("order and manner of work in refinishing in place; the data sheets of the products go first");
+    private static readonly Source OldCoatRule = Source.CommonPractice("a kept coating is an organic surface: abraded, not etched, and without silane for glass; the data sheet of the new system goes first");
+
+    private readonly FixtureJob fixture = procedure.Fixture;
+    private readonly IReadOnlyList<LabourStandard> standards = procedure.Shop.Labour;
+    private readonly ILookup<WorkKind?, Defect> repairs = procedure.Defects.ToLookup(defect => LabourStandards.WorkOf(defect.Kind));
+
+    public List<Operation> Operations { get; } = [];
+
+    public List<PlannedCoat> Coats { get; } = [];
+
+    public List<LabourGap> Gaps { get; } = [];
+
+    public List<string> Refusals { get; } = [];
+
+    public SlipResistantFloor? SlipFloor { get; private set; }
+
+    private bool IsEtched => SubstrateCautions.MayBeEtched(procedure.Surface);
+
+    public void Make()
+    {
+        ListCoats();
+        foreach (WorkKind kind in WorkOrder.BeforeCoats)
+        {
+            Prepare(kind);
+            OwnWork(kind);
+        }
+
+        Promote();
+        Spray();
+        Add(WorkKind.Demask, "take off masking and covers, vacuum, clean up", Practice);
+        OwnWork(WorkKind.Demask);
+        if (fixture.Options.FirstOrDefault(option => option.Kind == FixtureOptionKind.DrainTrim) is FixtureOption trim)
+        {
+            Add(WorkKind.FitTrim, "fit new drain and overflow trim in sealant", Practice, (double)trim.Quantity);
+        }
+
+        Add(WorkKind.Caulk, "caulk the joints, refit the hardware", Practice);
+        Add(WorkKind.Inspect, "inspect under side light, measure the film where a gauge can, explain care and waits, hand over", Practice);
+        OwnWork(WorkKind.Inspect);
+    }
+
+    private void Prepare(WorkKind kind)
+    {
+        switch (kind)
+        {
+            case WorkKind.Clear:
+                Add(kind, "take off drain trim, overflow plate and stops; cut out all caulk", Practice);
+                break;
+            case WorkKind.RemoveSilicone:
+                Repair(kind, "digest and scrape silicone from the joints, wipe, repeat the water-break test", Practice);
+                break;
+            case WorkKind.Strip:
+                Strip();
+                break;
+            case WorkKind.Descale:
+                Add(kind, IsEtched ? "clean off lime, rust stains and soap film with a descaler, rinse" : "clean off lime and soap film with a mild cleaner, no acid; rinse", Practice);
+                break;
+            case WorkKind.Degrease:
+                Add(kind, procedure.Surface == FixtureMaterial.Acrylic
+                    ? "degrease with a mild wipe after a spot test, since solvents craze stressed acrylic; repeat until water no longer breaks"
+                    : "degrease twice with fresh cloths until water no longer breaks", Practice);
+                break;
+            case WorkKind.Regrout:
+                Repair(kind, "fix loose tiles, rake out and replace grout", Practice);
+                break;
+            case WorkKind.Key:
+                Key();
+                break;
+            case WorkKind.RinseAndDry:
+            case WorkKind.SpotPrime:
+            case WorkKind.SandFiller:
+                Separate(kind);
+                break;
+            case WorkKind.GrindRust:
+                Repair(kind, "grind rust to bright metal with a margin, treat it, spot prime within the hour", Practice, dusty: true);
+                break;
+            case WorkKind.Fill:
+                Fill();
+                break;
+            case WorkKind.Tack:
+                Add(kind, procedure.Filler.Items.Count > 0
+                    ? "sand the filler flush and feather the edge, blow out, vacuum, wipe and tack off the dust"
+                    : "blow out, vacuum, wipe and tack off the dust", Practice, grits: procedure.Filler.Items.Count > 0 ? (120, 220) : null, dusty: true);
+                break;
+            case WorkKind.Mask:
+                Add(kind, "mask edges, walls and openings on the dry surface", Practice);
+                break;
+        }
+    }
+
+    private void Strip()
+    {
+        string least = PeelingCoat.GradeName(policy.MinimumAdhesion);
+        bool patches = procedure.Defects.Any(defect => defect is PeelingCoat);
+        if (procedure.OldCoat.ComesOff)
+        {
+            Repair(WorkKind.Strip, "strip all of the old coat, which holds less than " + least + ", by a permitted way; neutralise, rinse, scrape clean", Practice, dusty: true);
+        }
+        else if (patches)
+        {
+            Repair(WorkKind.Strip, procedure.OldCoat.IsTested
+                ? "take off what is loose of the old coat, feather the edges, keep the rest"
+                : "tape test the old coat: keep it from " + least + " upwards, otherwise strip it by a permitted way; take off what is loose and feather the edges", Practice, dusty: true);
+        }
+    }
+
+    // The system's own preparation of what lies under it goes before the general rule.
+    private void Key()
+    {
+        FixtureMaterial under = procedure.Surface;
+        SystemStep? own = procedure.System.Steps.FirstOrDefault(step =>
+            step.Kind is SystemStepKind.Etch or SystemStepKind.Abrade && step.Materials.Contains(under));
+        bool etches = own?.Kind == SystemStepKind.Etch;
+        (string what, (int, int)? grits) = under switch
+        {
+            FixtureMaterial.OldCoating => ("abrade the old coat evenly until no gloss is left, no acid; try primer and tape on a test spot", ((int, int)?)(220, 320)),
+            FixtureMaterial.EnamelledCastIron or FixtureMaterial.EnamelledSteel or FixtureMaterial.VitreousChina =>
+                ("abrade until no gloss is left, or etch as the etchant's sheet says and neutralise", (120, 220)),
+            FixtureMaterial.CeramicTile => ("abrade or etch the glaze until no gloss is left; keep etchant out of the joints", (120, 220)),
+            FixtureMaterial.Acrylic => ("abrade wet, lightly and evenly, no acid and no strong solvent", (320, 320)),
+            FixtureMaterial.SolidSurface => ("abrade evenly", (220, 220)),
+            FixtureMaterial.Laminate => ("abrade evenly without going through the face", (180, 220)),
+            _ => ("abrade until no gloss is left, no acid", (220, 320)),
+        };
+        string rinse = IsEtched ? "; rinse off all etchant and dust, dry with heat and air, joints included" : "; rinse off the dust, dry with air";
+        Add(
+            WorkKind.Key, (own?.Name ?? what) + rinse, under == FixtureMaterial.OldCoating ? OldCoatRule : own?.Source ?? Practice,
+            grits: etches ? null : grits, interruptible: false, dusty: !etches, cautions: IsEtched ? [SubstrateCautions.Dust, SubstrateCautions.Etching] : [SubstrateCautions.Dust]);
+    }
+
+    private void Fill()
+    {
+        Defect[] defects = [.. repairs[WorkKind.Fill]];
+        if (defects.Length == 0)
+        {
+            return;
+        }
+
+        List<LabourTask> labour = [];
+        if (LabourStandards.For(WorkKind.Fill, standards) is LabourStandard setUp)
+        {
+            labour.Add(Task(setUp, WorkKind.Fill, 1));
+        }
+
+        labour.AddRange(LabourOf(defects, WorkKind.Fill));
+        bool filled = procedure.Filler.Items.Count > 0;
+        Operations.Add(Begun(WorkKind.Fill, filled ? "fill hollows in lifts and let them cure" : "abrade and seal", Practice) with
+        {
+            Labour = labour,
+            IsInterruptible = true,
+            RaisesDust = true,
+            Materials = [.. filled ? [new MaterialNeed(procedure.Shop.Filler.Product.Id, procedure.Shop.Filler.Product.Name, procedure.Filler.Volume)] : Array.Empty<MaterialNeed>(), .. MaterialsOf(defects)],
+            Cautions = [.. procedure.Filler.Cautions],
+        });
+    }
+
+    private void Promote()
+    {
+        if (procedure.Promoter is not AdhesionPromoter promoter || procedure.SquareMeters <= 0)
+        {
+            return;
+        }
+
+        PromoterQuantity wipe = new(procedure.CoatedArea, promoter);
+        Add(WorkKind.Promote, "wipe on " + promoter.Name + " with a lint-free cloth, one thin pass, and coat within its window", promoter.Source, interruptible: false, materials: [new MaterialNeed(promoter.Id, promoter.Name, wipe.Volume)]);
+    }
+
+    private void ListCoats()
+    {
+        List<CoatingLayer> coats = [];
+        HashSet<int> grains = [];
+        foreach (SystemStep step in procedure.System.Steps)
+        {
+            for (int i = 0; i < (step.Layer?.Coats ?? 0); i++)
+            {
+                coats.Add(step.Layer!);
+            }
+
+            if (step.Kind == SystemStepKind.SlipResistantBroadcast && coats.Count > 0)
+            {
+                grains.Add(coats.Count - 1);
+                Grains(step.Additive!, step.BroadcastRate!.Value, Ratio.FromPercent(20), coats.Count - 1);
+            }
+        }
+
+        FixtureOption? slip = fixture.Options.FirstOrDefault(option => option.Kind == FixtureOptionKind.SlipResistantFloor);
+        if (slip is not null && grains.Count > 0)
+        {
+            Refusals.Add("The system " + procedure.System.Name + " already has a slip-resistant floor, so that " + slip.Code + " would be a second one.");
+        }
+        else if (slip is not null && (coats.Count < 2 || coats[coats.Count - 2].Product.Role < CoatingRole.Topcoat))
+        {
+            Refusals.Add("The grains of " + slip.Code + " need two coats over the primer, one to fall into and one to lock them in.");
+        }
+        else if (slip is not null)
+        {
+            grains.Add(coats.Count - 2);
+            Grains(slip.Additive!, slip.Rate, slip.Loss, coats.Count - 2);
+        }
+
+        for (int i = 0; i < coats.Count; i++)
+        {
+            Coats.Add(new PlannedCoat(coats[i], i + 1, grains.Contains(i)));
+        }
+    }
+
+    // The film around the grains is the coat they fall into and all that follow.
+    private void Grains(SlipAdditive additive, AreaDensity rate, Ratio loss, int into)
+    {
+        double floor = fixture.ShareFraction * fixture.Fixture.Zones
+            .Where(zone => zone.Kind == FixtureZoneKind.Floor && (fixture.Zones is null || fixture.Zones.Contains(zone.Kind)))
+            .Sum(zone => zone.Area.SquareMeters);
+        if (floor <= 0)
+        {
+            Refusals.Add("There is no floor among the zones of " + fixture.Name + " for slip-resistant grains.");
+            return;
+        }
+
+        int number = 0;
+        double film = 0;
+        foreach (SystemStep step in procedure.System.Steps)
+        {
+            for (int i = 0; i < (step.Layer?.Coats ?? 0); i++)
+            {
+                film += number++ >= into ? step.Layer!.DryFilmPerCoat.Meters : 0;
+            }
+        }
+
+        SlipFloor = new SlipResistantFloor(Area.FromSquareMeters(floor), additive, rate, Length.FromMeters(film), loss);
+    }
+
+    private void Spray()
+    {
+        foreach (PlannedCoat coat in Coats)
+        {
+            LabourStandard? standard = Standard(coat.Kind);
+            Operations.Add(Begun(coat.Kind, "spray " + Measure.Film.FormatBoth(coat.Layer.DryFilmPerCoat.Meters) + " dry of " + coat.Layer.Product.Name, coat.Layer.Product.Source) with
+            {
+                Id = fixture.Id + "/coat/" + Figures.Fixed(coat.Number, 0),
+                Sprays = true,
+                Labour = standard is null ? [] : [Task(standard, coat.Kind, 1)],
+                Cautions = [.. CoatingsCautions.OfMixing(coat.Layer.Product)],
+            });
+            if (coat.TakesGrains)
+            {
+                LabourStandard? broadcast = Standard(WorkKind.Broadcast);
+                Operations.Add(Begun(WorkKind.Broadcast, SlipFloor is null
+                    ? "broadcast grains evenly over the wet floor"
+                    : "broadcast " + Measure.Mass.FormatBoth(SlipFloor.ToWeighOut.Kilograms) + " of " + SlipFloor.Additive.Name + " evenly over the wet floor", Practice) with
+                {
+                    Labour = broadcast is null ? [] : [Task(broadcast, WorkKind.Broadcast, 1)],
+                    Cautions = [CoatingsCautions.Slip],
+                });
+            }
+        }
+    }
+
+    // Work that is usually part of its neighbour stands alone only where the shop has a standard for it.
+    private void Separate(WorkKind kind)
+    {
+        bool wanted = kind switch
+        {
+            WorkKind.SpotPrime => repairs[WorkKind.GrindRust].Any(),
+            WorkKind.SandFiller => procedure.Filler.Items.Count > 0,
+            _ => true,
+        };
+        if (wanted && LabourStandards.For(kind, standards) is not null)
+        {
+            Add(kind, WorkOrder.Label(kind), Practice);
+        }
+    }
+
+    private void Repair(WorkKind kind, string instruction, Source source, bool dusty = false)
+    {
+        Defect[] defects = [.. repairs[kind]];
+        if (defects.Length > 0)
+        {
+            Operations.Add(Begun(kind, instruction, source) with
+            {
+                Labour = LabourOf(defects, kind),
+                IsInterruptible = true,
+                RaisesDust = dusty,
+                IsLoud = dusty,
+                Materials = MaterialsOf(defects),
+                Cautions = kind == WorkKind.Strip ? [SubstrateCautions.Strippers] : dusty ? [SubstrateCautions.Dust] : [],
+            });
+        }
+    }
+
+    private void OwnWork(WorkKind after)
+    {
+        foreach (FixtureOption option in fixture.Options.Where(option => option.Kind == FixtureOptionKind.Work && option.After == after))
+        {
+            Operations.Add(option.Operation! with { Room = option.Operation!.Room ?? fixture.Room, Fixtures = [fixture.Id] });
+        }
+    }
+
+    private void Add(
+        WorkKind kind, string instruction, Source source, double units = 1, (int Coarse, int Fine)? grits = null, bool interruptible = true, bool dusty = false,
+        IReadOnlyList<MaterialNeed>? materials = null, IReadOnlyList<Caution>? cautions = null)
+    {
+        LabourStandard? standard = Standard(kind);
+        Operations.Add(Begun(kind, instruction, source, grits) with
+        {
+            Labour = standard is null ? [] : [Task(standard, kind, units)],
+            IsInterruptible = interruptible,
+            RaisesDust = dusty,
+            IsLoud = dusty,
+            Materials = materials ?? [],
+            Cautions = cautions ?? [],
+        });
+    }
+
+    private Operation Begun(WorkKind kind, string instruction, Source source, (int Coarse, int Fine)? grits = null) => new()
+    {
+        Id = fixture.Id + "/" + WorkOrder.Key(kind),
+        Kind = kind,
+        Name = WorkOrder.Label(kind),
+        Instruction = instruction,
+        Room = fixture.Room,
+        Fixtures = [fixture.Id],
+        ByFixture = [new FixtureInstruction(fixture.Id, instruction, grits?.Coarse, grits?.Fine)],
+        Source = source,
+    };
+
+    private LabourStandard? Standard(WorkKind kind)
+    {
+        LabourStandard? standard = LabourStandards.For(kind, standards);
+        if (standard is null)
+        {
+            Gaps.Add(LabourGap.NoStandard(fixture.Id, kind));
+        }
+
+        return standard;
+    }
+
+    private LabourTask Task(LabourStandard standard, WorkKind kind, double units) =>
+        new(standard, procedure.CoatedArea, units, 1) { Id = fixture.Id + "/" + WorkOrder.Key(kind) };
+
+    private List<LabourTask> LabourOf(IEnumerable<Defect> defects, WorkKind kind)
+    {
+        List<LabourTask> labour = [];
+        foreach (Defect defect in defects)
+        {
+            if (LabourStandards.ForDefect(defect, standards) is not LabourStandard standard)
+            {
+                Gaps.Add(new LabourGap(fixture.Id, defect.Kind.ToString("G"), "There is no labour standard for a " + defect.Name + " of " + fixture.Name + ", so there is no price."));
+                continue;
+            }
+
+            double area = defect switch { PeelingCoat coat => coat.Area.SquareMeters, Pitting pitting => pitting.Area.SquareMeters, _ => 0 };
+            if (area == 0 && standard.PerSquareMeter.Maximum > 0)
+            {
+                Gaps.Add(new LabourGap(fixture.Id, standard.Code, "The labour standard " + standard.Code + " has a rate by area, and a " + defect.Name + " is counted, not measured by area; give it a rate by unit."));
+            }
+
+            labour.Add(new LabourTask(standard, Area.FromSquareMeters(area), LabourStandards.UnitsOf(defect), 1) { Id = fixture.Id + "/" + WorkOrder.Key(kind) });
+        }
+
+        return labour;
+    }
+
+    private IReadOnlyList<MaterialNeed> MaterialsOf(IReadOnlyList<Defect> defects) => DefectMaterials.For(defects, procedure.CoatedArea, procedure.Shop.DefectMaterials);
+}

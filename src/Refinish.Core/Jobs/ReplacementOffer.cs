@@ -1,0 +1,49 @@
+using System;
+using Refinish.Estimating;
+using UnitsNet;
+
+namespace Refinish.Jobs;
+
+/// <summary>What it would take to tear the fixtures out and put new ones in, to hold the refinishing price against.</summary>
+/// <remarks>Give amounts as the customer pays them, sales tax included: the refinishing price is held against them with tax and with the options chosen.</remarks>
+public sealed record ReplacementOffer
+{
+    private readonly double refinishLifeYears;
+    private readonly double discountRate;
+
+    /// <summary>The replacement with everything it costs, its life and its days out of use.</summary>
+    /// <exception cref="ArgumentNullException">Missing.</exception>
+    public required RenewalOption Replacement
+    {
+        get;
+        init => field = Guard.NotNull(value, nameof(Replacement));
+    }
+
+    /// <summary>How long the refinished surfaces are expected to serve, more than 0 and at most 200 years.</summary>
+    /// <exception cref="ArgumentOutOfRangeException">Outside the range.</exception>
+    public required double RefinishLifeYears
+    {
+        get => refinishLifeYears;
+        init => refinishLifeYears = Guard.Within(value, Bounds.Positive(Measure.Years, 200), nameof(RefinishLifeYears));
+    }
+
+    /// <summary>Interest per year, 0 to 100 %.</summary>
+    /// <exception cref="ArgumentOutOfRangeException">Outside the range.</exception>
+    public required Ratio DiscountRate
+    {
+        get => Ratio.FromDecimalFractions(discountRate);
+        init => discountRate = Guard.Within(value, Bounds.NotNegative(Measure.Percent, 1), nameof(DiscountRate));
+    }
+
+    /// <summary>What a day without the bathroom costs, zero or more; nothing unless given.</summary>
+    /// <exception cref="ArgumentOutOfRangeException">Negative.</exception>
+    public decimal CostPerDayOutOfUse
+    {
+        get;
+        init => field = Guard.Money(value, nameof(CostPerDayOutOfUse));
+    }
+
+    /// <summary>The replacement in one line.</summary>
+    /// <returns>One line of text.</returns>
+    public override string ToString() => Replacement.ToString();
+}

@@ -1,0 +1,177 @@
+using System;
+using System.Collections.Generic;
+using System.Linq;
+using Refinish.Air;
+using Refinish.Scheduling;
+using UnitsNet;
+
+namespace Refinish.Jobs;
+
+/// <summary>The air of one room over a schedule: vapour of coats and wipes, flammability, exposure in the room, mist of isocyanates, and what protection has to cover.</summary>
+public sealed class RoomAirPlan
+{
+    private static readonly TimeSpan LongestShift = TimeSpan.FromHours(16);
+    private static readonly TimeSpan ShortestShift = TimeSpan.FromMinutes(15);
+
+    /// <summary>Studies the air of a room.</summary>
+    /// <param name="schedule">A schedule that was found.</param>
+    /// <param name="room">Identifier of a room of its property.</param>
+    /// <exception cref="ArgumentNullException"><paramref name="schedule"/> is missing.</exception>
+    /// <exception cref="ArgumentException">The property has no such room, or nothing is done in it.</exception>
+    public RoomAirPlan(CrewSchedule schedule, string room)
+    {
+        Guard.NotNull(schedule, nameof(schedule));
+        Guard.Named(room, nameof(room));
+        Room = schedule.Work.Property.Rooms.FirstOrDefault(one => one.Id == room) ?? throw new ArgumentException("room is '" + room + "', which the property does not have.", nameof(room));
+        if (!schedule.Work.Courses.TryGetValue(room, out RoomCourse? course))
+        {
+            throw new ArgumentException("room is '" + room + "', in which nothing is done.", nameof(room));
+        }
+
+        Shop shop = schedule.Work.Shop;
+        ScheduledRun[] runs = [.. schedule.Runs.Where(run => run.Operation.Operation.Room == room)];
+        (DateTimeOffset Start, Func<TimeSpan, Emission> Of)[] sources = [.. Wipes(schedule, room).Concat(runs.Where(run => run.Run.VolatileMass.Kilograms > 0)
+            .Select(run => (run.SprayingFrom, (Func<TimeSpan, Emission>)(start => RoomAir.Of(run.Run, start, shop)))))];
+        Screens = new ValueList<IsocyanateScreen>(Mists(runs, shop));
+        Unstated = new ValueList<LimitComparison>(NotStated(schedule, runs, shop));
+        if (sources.Length > 0)
+        {
+            Zero = sources.Min(source => source.Start);
+            Study = new AirStudy(
+                RoomAir.RoomAt(Room, course), Room.Exhaust, [.. sources.Select(source => source.Of(source.Start - Zero))], Shift(schedule), shop.ExposureLimits);
+        }
+    }
+
+    /// <summary>The room.</summary>
+    public SiteRoom Room { get; }
+
+    /// <summary>The instant from which the study counts; meaningless without a study.</summary>
+    public DateTimeOffset Zero { get; }
+
+    /// <summary>The study of all vapour in the room; <see langword="null"/> when nothing evaporates.</summary>
+    public AirStudy? Study { get; }
+
+    /// <summary>
+    /// What the exhaust really moves, held against what keeps the vapour at a quarter of its lower flammable limit if all solvent of a coat or a wipe came off
+    /// while it is put on: the careful bound, which does not rest on how fast the film dries; <see langword="null"/> without a study.
+    /// </summary>
+    public LimitComparison? FlammableAirflow => Study is null ? null : new LimitComparison(
+        "airflow really moved, against all solvent coming off while it is put on",
+        Room.Exhaust.EffectiveFlow.CubicMetersPerSecond,
+        Study.SteadyAirflowForFlammableLimit?.CubicMetersPerSecond,
+        LimitSense.AtLeast,
+        Measure.Airflow,
+        Study.FlammableLimit.Source,
+        "A stronger exhaust with its make-up air, a slower gun, or fewer fixtures at a time.");
+
+    /// <summary>Isocyanate mist of each coat that has any, where the shop states an airborne fraction; empty otherwise, which is not a pass.</summary>
+    public IReadOnlyList<IsocyanateScreen> Screens { get; }
+
+    /// <summary>Vapours and mists about which nothing is stated, so that they cannot be judged.</summary>
+    public IReadOnlyList<LimitComparison> Unstated { get; }
+
+    /// <summary>Comparisons of vapour and mist in this room that are beyond their limit or cannot be judged.</summary>
+    public IReadOnlyList<ProtectionNeed> Protection
+    {
+        get
+        {
+            List<ProtectionNeed> needs = [.. Screens.Select(screen => new ProtectionNeed(Room.Id, screen.Comparison, true)), .. Unstated.Select(one => new ProtectionNeed(Room.Id, one, false))];
+            if (Study is not null)
+            {
+                needs.AddRange(Study.Exposure.Select(exposure => new ProtectionNeed(Room.Id, exposure.Comparison, false)));
+                needs.AddRange(new[] { Study.AdditiveLimit, Study.StrictestLimit, Study.ShortTermLimit }.Select(index => new ProtectionNeed(Room.Id, index, false)));
+            }
+
+            return ProtectionNeed.Open(needs);
+        }
+    }
+
+    /// <summary>What can hurt in this air.</summary>
+    public IReadOnlyList<Caution> Cautions => new ValueList<Caution>((Study?.Cautions ?? ValueList<Caution>.Empty).Concat(Screens.SelectMany(screen => screen.Cautions)).Distinct());
+
+    /// <summary>How the vapour and the mist follow.</summary>
+    /// <returns>The derivation.</returns>
+    public Workings Workings() => new("Air of " + Room.Name, [], (Study is null ? [] : new[] { Study.Workings() }).Concat(Screens.Select(screen => screen.Workings())));
+
+    /// <summary>The room and its flammability.</summary>
+    /// <returns>One line of text.</returns>
+    public override string ToString() => Room.Name + ": " + (Study?.ToString() ?? "nothing evaporates");
+
+    private static bool HasIsocyanate(ScheduledRun run) => run.Run.Layer.Product.IsocyanateFraction.DecimalFractions > 0;
+
+    private static IEnumerable<(DateTimeOffset Start, Func<TimeSpan, Emission> Of)> Wipes(CrewSchedule schedule, string room)
+    {
+        foreach (ScheduledOperation operation in schedule.Operations)
+        {
+            if (operation.Operation.Room == room)
+            {
+                foreach (Evaporation vapour in operation.Operation.Vapours)
+                {
+                    yield return (operation.Start, start => RoomAir.Of(vapour, start, operation.End - operation.Start));
+                }
+            }
+        }
+    }
+
+    private IEnumerable<IsocyanateScreen> Mists(ScheduledRun[] runs, Shop shop)
+    {
+        if (shop.AirborneFraction is not Ratio airborne)
+        {
+            yield break;
+        }
+
+        foreach (ScheduledRun run in runs.Where(HasIsocyanate))
+        {
+            yield return new IsocyanateScreen
+            {
+                Room = Room.Room,
+                Exhaust = Room.Exhaust,
+                CoatingMass = run.Run.SprayedMass,
+                SprayTime = run.Run.SprayTime,
+                IsocyanateFraction = run.Run.Layer.Product.IsocyanateFraction,
+                TransferEfficiency = run.Run.Demand.Gun.TransferEfficiency,
+                AirborneFraction = airborne,
+                Limit = shop.MistLimit,
+                LimitSource = shop.MistLimitSource,
+            };
+        }
+    }
+
+    private IEnumerable<LimitComparison> NotStated(CrewSchedule schedule, ScheduledRun[] runs, Shop shop)
+    {
+        if (shop.AirborneFraction is null && runs.Any(HasIsocyanate))
+        {
+            yield return new LimitComparison(
+                "polyisocyanate mist while spraying", null, shop.MistLimit?.KilogramsPerCubicMeter, LimitSense.AtMost, Measure.MassConcentration, shop.MistLimitSource, "state an airborne fraction; supplied air under a respiratory protection programme whatever it says");
+        }
+
+        foreach (Refinish.Coatings.AdhesionPromoter promoter in schedule.Work.Procedures.Where(procedure => procedure.Fixture.Room == Room.Id)
+            .Select(procedure => procedure.Promoter).OfType<Refinish.Coatings.AdhesionPromoter>().Where(promoter => promoter.Solvents.Count == 0).Distinct())
+        {
+            yield return new LimitComparison("vapour of " + promoter.Name + " while it is wiped on", null, null, LimitSense.AtMost, Measure.MassConcentration, promoter.Source);
+        }
+    }
+
+    // The longest that one person is in the room on one day; whoever stands by is outside.
+    private TimeSpan Shift(CrewSchedule schedule)
+    {
+        Dictionary<(int Person, DateTime Day), (DateTimeOffset From, DateTimeOffset Until)> stays = [];
+        TimeSpan longest = ShortestShift;
+        foreach (RoomPresence stay in RoomPresence.Of(schedule))
+        {
+            if (stay.Room != Room.Id)
+            {
+                continue;
+            }
+
+            (int, DateTime) key = (stay.Person, stay.From.Date);
+            (DateTimeOffset from, DateTimeOffset until) = stays.TryGetValue(key, out (DateTimeOffset From, DateTimeOffset Until) known) ? known : (stay.From, stay.Until);
+            from = stay.From < from ? stay.From : from;
+            until = stay.Until > until ? stay.Until : until;
+            stays[key] = (from, until);
+            longest = until - from > longest ? until - from : longest;
+        }
+
+        return longest < LongestShift ? longest : LongestShift;
+    }
+}

@@ -1,0 +1,68 @@
+using System;
+using System.Collections.Generic;
+using System.Linq;
+using Refinish.Coatings;
+
+namespace Refinish.Jobs;
+
+/// <summary>What stands in the way of coats before any time is looked for: air and surface, cure, cups, volatile organic compounds.</summary>
+internal static class RunObjections
+{
+    // In the order in which the spray window and the forecast list their checks.
+    private static readonly string[] WindowCodes = ["dew-point", "humidity", "air-cold", "air-hot", "surface-cold", "surface-hot"];
+    private static readonly string[] CureCodes = ["cure-cold", "cure-hot"];
+
+    public static IEnumerable<PlanObjection> Of(WorkList work)
+    {
+        HashSet<string> told = new(StringComparer.Ordinal);
+        HashSet<CoatingProduct> compared = [];
+        foreach (CoatRun run in work.Runs)
+        {
+            Operation? operation = work.Operations.FirstOrDefault(one => one.Id == run.Id);
+            bool held = operation?.Room is not string room || work.Courses[room].IsHeld;
+            string about = (operation?.Room ?? run.Id) + "/" + run.Layer.Product.Id;
+            if (held && told.Add(about))
+            {
+                foreach (PlanObjection objection in Climate(run, about))
+                {
+                    yield return objection;
+                }
+            }
+
+            if (run.InCup.IsAvailable && !run.Cups.IsPossible)
+            {
+                yield return new PlanObjection(ObjectionKind.Batch, run.Id, string.Empty, run.Layer.Product.Name + ": " + string.Join(" ", run.Cups.Objections));
+            }
+
+            if (work.Shop.VocLimit is VocLimit limit && compared.Add(run.Layer.Product) && run.Voc(limit) is { } voc && voc.Outcome != ComparisonOutcome.Within)
+            {
+                yield return new PlanObjection(ObjectionKind.Voc, run.Layer.Product.Id, string.Empty, voc);
+            }
+        }
+    }
+
+    private static IEnumerable<PlanObjection> Climate(CoatRun run, string about)
+    {
+        IReadOnlyList<LimitComparison> checks = run.Window.Checks;
+        for (int i = 0; i < checks.Count; i++)
+        {
+            if (checks[i].Outcome != ComparisonOutcome.Within)
+            {
+                yield return new PlanObjection(ObjectionKind.SprayWindow, about, WindowCodes[i], checks[i]);
+            }
+        }
+
+        bool[] said = new bool[CureCodes.Length];
+        foreach (IReadOnlyList<LimitComparison> cure in new[] { run.OnSurface.Checks, run.AtWarmest.Checks, run.InCup.Checks })
+        {
+            for (int i = 0; i < cure.Count; i++)
+            {
+                if (cure[i].Outcome != ComparisonOutcome.Within && !said[i])
+                {
+                    said[i] = true;
+                    yield return new PlanObjection(ObjectionKind.CureTemperature, about, CureCodes[i], cure[i]);
+                }
+            }
+        }
+    }
+}

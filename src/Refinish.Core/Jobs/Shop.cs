@@ -1,0 +1,315 @@
+using System;
+using System.Collections.Generic;
+using System.Linq;
+using Refinish.Air;
+using Refinish.Coatings;
+using Refinish.Coverage;
+using Refinish.Estimating;
+using Refinish.Films;
+using Refinish.Scheduling;
+using Refinish.Substrates;
+using UnitsNet;
+
+namespace Refinish.Jobs;
+
+/// <summary>
+/// What a refinishing shop brings to every job: people, hours, prices, gun, cups, policies and limits. It changes about once a year;
+/// <see cref="Generic"/> is an invented shop to start from with a <c>with</c> expression.
+/// </summary>
+/// <example><code>
+/// Shop shop = Shop.Generic with { Name = "Ferry Street Refinishing (invented)", Crew = [new Worker("Ada") { Wage = 30m }, new Worker("Ben")] };
+/// int people = shop.Crew.Count;   // 2
+/// </code></example>
+public sealed record Shop
+{
+    private static readonly Bounds Waits = Bounds.NotNegative(Measure.Hours, 14 * 86400);
+
+    private readonly double? airborneFraction;
+    private readonly double? mistLimit;
+    private readonly double hidingTolerance = 1;
+
+    /// <summary>An invented shop of two people with generic products, hours and prices in US dollars; every figure is invented unless its own source says otherwise.</summary>
+    public static Shop Generic { get; } = GenericShop.Make();
+
+    /// <summary>Name of the shop.</summary>
+    /// <exception cref="ArgumentException">Empty.</exception>
+    public required string Name
+    {
+        get;
+        init => field = Guard.Named(value, nameof(Name));
+    }
+
+    /// <summary>The crew, 1 to 20 people with unique identifiers. Work is dealt out by number, so put whoever sprays first.</summary>
+    /// <exception cref="ArgumentException">Nobody, or two people of one identifier.</exception>
+    /// <exception cref="ArgumentOutOfRangeException">More than 20.</exception>
+    public required IReadOnlyList<Worker> Crew
+    {
+        get;
+        init
+        {
+            ValueList<Worker> crew = Guard.List(value, nameof(Crew), 1);
+            Guard.Count(crew.Count, 1, 20, nameof(Crew));
+            field = Unique.Ids(crew, worker => worker.Id, nameof(Crew));
+        }
+    }
+
+    /// <summary>Working hours by weekday, days off, and the clock on the wall of the site.</summary>
+    /// <exception cref="ArgumentNullException">Missing.</exception>
+    public required WorkCalendar Calendar
+    {
+        get;
+        init => field = Guard.NotNull(value, nameof(Calendar));
+    }
+
+    /// <summary>Rates and prices.</summary>
+    /// <exception cref="ArgumentNullException">Missing.</exception>
+    public required PriceBook Prices
+    {
+        get;
+        init => field = Guard.NotNull(value, nameof(Prices));
+    }
+
+    /// <summary>The warranty that goes with every fixture.</summary>
+    /// <exception cref="ArgumentNullException">Missing.</exception>
+    public required WarrantyTerms Warranty
+    {
+        get;
+        init => field = Guard.NotNull(value, nameof(Warranty));
+    }
+
+    /// <summary>Coating system of fixtures that name none of their own.</summary>
+    /// <exception cref="ArgumentNullException">Missing.</exception>
+    public required CoatingSystem System
+    {
+        get;
+        init => field = Guard.NotNull(value, nameof(System));
+    }
+
+    /// <summary>The spray gun as it is usually set.</summary>
+    /// <exception cref="ArgumentNullException">Missing.</exception>
+    public required SprayGun Gun
+    {
+        get;
+        init => field = Guard.NotNull(value, nameof(Gun));
+    }
+
+    /// <summary>What is lost between cup and surface apart from the gun's own transfer efficiency; an invented start unless given.</summary>
+    /// <exception cref="ArgumentNullException">Missing.</exception>
+    public ApplicationLosses Losses
+    {
+        get;
+        init => field = Guard.NotNull(value, nameof(Losses));
+    }
+    = ApplicationLosses.Generic;
+
+    /// <summary>Cups and mixing; an invented start unless given.</summary>
+    /// <exception cref="ArgumentNullException">Missing.</exception>
+    public CupRules Cups
+    {
+        get;
+        init => field = Guard.NotNull(value, nameof(Cups));
+    }
+    = CupRules.Generic;
+
+    /// <summary>Number of spray guns on site, 1 to 20; 1 unless given. Each coat takes one while it is sprayed.</summary>
+    /// <exception cref="ArgumentOutOfRangeException">Outside the range.</exception>
+    public int Guns
+    {
+        get;
+        init => field = Guard.Count(value, 1, 20, nameof(Guns));
+    }
+    = 1;
+
+    /// <summary>Labour standards; the first with the kind of work counts. The generic, invented ones unless given.</summary>
+    /// <exception cref="ArgumentException">An entry is missing, or two have one code.</exception>
+    public IReadOnlyList<LabourStandard> Labour
+    {
+        get;
+        init => field = Unique.Ids(Guard.List(value, nameof(Labour)), standard => standard.Code, nameof(Labour));
+    }
+    = LabourStandards.Generic;
+
+    /// <summary>What defects take beside filler, such as spot primer and stripper; the generic, invented list unless given.</summary>
+    /// <exception cref="ArgumentException">An entry is missing.</exception>
+    public IReadOnlyList<DefectMaterial> DefectMaterials
+    {
+        get;
+        init => field = Guard.List(value, nameof(DefectMaterials));
+    }
+    = Estimating.DefectMaterials.Generic;
+
+    /// <summary>Thresholds of the survey; generic and invented unless given.</summary>
+    /// <exception cref="ArgumentNullException">Missing.</exception>
+    public SurveyPolicy Survey
+    {
+        get;
+        init => field = Guard.NotNull(value, nameof(Survey));
+    }
+    = SurveyPolicy.Generic;
+
+    /// <summary>Filler and how it is used; a generic epoxy filler unless given.</summary>
+    /// <exception cref="ArgumentNullException">Missing.</exception>
+    public FillerPolicy Filler
+    {
+        get;
+        init => field = Guard.NotNull(value, nameof(Filler));
+    }
+    = FillerPolicy.Generic with { Product = FillerProduct.GenericEpoxy };
+
+    /// <summary>Which hours of a visit are paid; time on site unless given.</summary>
+    /// <exception cref="ArgumentOutOfRangeException">Not a named rule.</exception>
+    public PaidTimeRule Paid
+    {
+        get;
+        init => field = Guard.Defined(value, nameof(Paid));
+    }
+
+    /// <summary>Length of a half-day for <see cref="PaidTimeRule.HalfDays"/>, more than 0 and at most 12 h; 4 h unless given (invented).</summary>
+    /// <exception cref="ArgumentOutOfRangeException">Outside the range.</exception>
+    public TimeSpan HalfDay
+    {
+        get;
+        init
+        {
+            Guard.Within(value, Bounds.Positive(Measure.Hours, 12 * 3600), nameof(HalfDay));
+            field = value;
+        }
+    }
+    = TimeSpan.FromHours(4);
+
+    /// <summary>
+    /// Whether a second person stands by outside the room, paid, from the opening of the cans until the sprayer is out; <see langword="true"/> unless given.
+    /// </summary>
+    /// <remarks>Deaths in this trade had in common that somebody worked alone in a small bathroom (OSHA/NIOSH hazard alert, January 2013).</remarks>
+    public bool StandsBy { get; init; } = true;
+
+    /// <summary>Fewest visits first, or the earliest end first.</summary>
+    /// <exception cref="ArgumentOutOfRangeException">Not a named preference.</exception>
+    public SchedulePreference Prefers
+    {
+        get;
+        init => field = Guard.Defined(value, nameof(Prefers));
+    }
+
+    /// <summary>How far the schedule is searched; a quick search unless given.</summary>
+    /// <exception cref="ArgumentNullException">Missing.</exception>
+    public SearchEffort Effort
+    {
+        get;
+        init => field = Guard.NotNull(value, nameof(Effort));
+    }
+    = SearchEffort.Quick;
+
+    /// <summary>How long new grout dries before it is etched, abraded or coated, 0 to 14 days; 24 h unless given (from memory, unverified: the grout's data sheet decides).</summary>
+    /// <exception cref="ArgumentOutOfRangeException">Outside the range.</exception>
+    public TimeSpan GroutWait
+    {
+        get;
+        init => field = Wait(value, nameof(GroutWait));
+    }
+    = TimeSpan.FromHours(24);
+
+    /// <summary>How long new caulk stands before water, 0 to 14 days; 24 h unless given (from memory, unverified: the sealant's data sheet decides).</summary>
+    /// <exception cref="ArgumentOutOfRangeException">Outside the range.</exception>
+    public TimeSpan CaulkWait
+    {
+        get;
+        init => field = Wait(value, nameof(CaulkWait));
+    }
+    = TimeSpan.FromHours(24);
+
+    /// <summary>How long drain trim set in sealant stands before water, 0 to 14 days; 24 h unless given (from memory, unverified: the sealant's data sheet decides).</summary>
+    /// <exception cref="ArgumentOutOfRangeException">Outside the range.</exception>
+    public TimeSpan DrainTrimWait
+    {
+        get;
+        init => field = Wait(value, nameof(DrainTrimWait));
+    }
+    = TimeSpan.FromHours(24);
+
+    /// <summary>How long a stripper without chlorinated solvents works before the old coat is scraped off, 0 to 14 days; 4 h unless given (from memory, unverified: its data sheet decides).</summary>
+    /// <exception cref="ArgumentOutOfRangeException">Outside the range.</exception>
+    public TimeSpan StripperWait
+    {
+        get;
+        init => field = Wait(value, nameof(StripperWait));
+    }
+    = TimeSpan.FromHours(4);
+
+    /// <summary>How long after the last stroke the gun may wait to be cleaned, 0 to 14 days; 30 min unless given (common practice, no source: before the mix sets).</summary>
+    /// <exception cref="ArgumentOutOfRangeException">Outside the range.</exception>
+    public TimeSpan GunCleaningWithin
+    {
+        get;
+        init => field = Wait(value, nameof(GunCleaningWithin));
+    }
+    = TimeSpan.FromMinutes(30);
+
+    /// <summary>Exposure limits that apply where the shop works; those that this library knows unless given.</summary>
+    /// <exception cref="ArgumentException">An entry is missing.</exception>
+    public IReadOnlyList<ExposureLimit> ExposureLimits
+    {
+        get;
+        init => field = Guard.List(value, nameof(ExposureLimits));
+    }
+    = PublishedLimits.All;
+
+    /// <summary>Limit of volatile organic compounds that applies where the shop works; <see langword="null"/> when none is compared.</summary>
+    public VocLimit? VocLimit { get; init; }
+
+    /// <summary>Limit for polyisocyanate mist from the hardener's safety data sheet or local law; <see langword="null"/> means "cannot be judged".</summary>
+    /// <exception cref="ArgumentOutOfRangeException">Not above 0, or above 1 kg/m³.</exception>
+    public MassConcentration? MistLimit
+    {
+        get => mistLimit is double limit ? MassConcentration.FromKilogramsPerCubicMeter(limit) : null;
+        init => mistLimit = value is MassConcentration limit ? Guard.Within(limit, Bounds.Positive(Measure.MassConcentration, 1), nameof(MistLimit)) : null;
+    }
+
+    /// <summary>Where <see cref="MistLimit"/> comes from.</summary>
+    /// <exception cref="ArgumentNullException">Missing.</exception>
+    public Source MistLimitSource
+    {
+        get;
+        init => field = Guard.NotNull(value, nameof(MistLimitSource));
+    }
+    = Source.Supplied("no limit given");
+
+    /// <summary>Part of the overspray that stays in the air, more than 0 and at most 100 %; <see langword="null"/> means that mist "cannot be judged". Nobody has measured it in general; 5 to 30 % is a guess.</summary>
+    /// <exception cref="ArgumentOutOfRangeException">Outside the range.</exception>
+    public Ratio? AirborneFraction
+    {
+        get => airborneFraction is double fraction ? Ratio.FromDecimalFractions(fraction) : null;
+        init => airborneFraction = value is Ratio fraction ? Guard.Within(fraction, Bounds.Positive(Measure.Percent, 1), nameof(AirborneFraction)) : null;
+    }
+
+    /// <summary>Time constant with which a wet film gives off its solvent, 1 s to 30 days; 15 min unless given (invented).</summary>
+    /// <exception cref="ArgumentOutOfRangeException">Outside the range.</exception>
+    public TimeSpan FilmTimeConstant
+    {
+        get;
+        init
+        {
+            Guard.Within(value, Bounds.Between(1, 30 * 86400, Measure.Minutes), nameof(FilmTimeConstant));
+            field = value;
+        }
+    }
+    = SolventEmission.AssumedFilmTimeConstant;
+
+    /// <summary>Largest colour difference from the colour wanted at which the old colour counts as hidden, CIEDE2000, 0.05 to 20; 1 unless given (invented).</summary>
+    /// <exception cref="ArgumentOutOfRangeException">Outside the range.</exception>
+    public double HidingTolerance
+    {
+        get => hidingTolerance;
+        init => hidingTolerance = Guard.Within(value, Bounds.Between(0.05, 20, Measure.Number), nameof(HidingTolerance));
+    }
+
+    /// <summary>Name and number of people.</summary>
+    /// <returns>One line of text.</returns>
+    public override string ToString() => Name + ", " + Figures.Fixed(Crew.Count, 0) + (Crew.Count == 1 ? " person" : " people");
+
+    private static TimeSpan Wait(TimeSpan value, string name)
+    {
+        Guard.Within(value, Waits, name);
+        return value;
+    }
+}

@@ -1,0 +1,63 @@
+using System;
+using Refinish.Air;
+
+namespace Refinish.Jobs;
+
+/// <summary>One room of a property in which fixtures are refinished: its size, its exhaust and its climate.</summary>
+/// <example><code>
+/// SiteRoom bath = new()
+/// {
+///     Id = "bath-1",
+///     Room = new Room(Length.FromMeters(2.6), Length.FromMeters(2.1), Length.FromMeters(2.5)),
+///     Exhaust = new Exhaust { LabelFlow = VolumeFlow.FromCubicMetersPerHour(1700) },
+///     Climate = RoomClimate.Held(new MoistAir(Temperature.FromDegreesCelsius(22), Ratio.FromPercent(48)), Temperature.FromDegreesCelsius(20)),
+/// };
+/// </code></example>
+public sealed record SiteRoom
+{
+    private readonly string? name;
+
+    /// <summary>Identifier, unique within the property.</summary>
+    /// <exception cref="ArgumentException">Empty, longer than 100 characters, or with a slash.</exception>
+    public required string Id
+    {
+        get;
+        init => field = Guard.Id(value, nameof(Id));
+    }
+
+    /// <summary>Name for job sheets; the identifier unless given.</summary>
+    /// <exception cref="ArgumentException">Empty.</exception>
+    public string Name
+    {
+        get => name ?? Id;
+        init => name = Guard.Named(value, nameof(Name));
+    }
+
+    /// <summary>Length, width, height, air pressure and infiltration.</summary>
+    /// <exception cref="ArgumentNullException">Missing.</exception>
+    public required Room Room
+    {
+        get;
+        init => field = Guard.NotNull(value, nameof(Room));
+    }
+
+    /// <summary>The exhaust in this room.</summary>
+    /// <exception cref="ArgumentNullException">Missing.</exception>
+    public required Exhaust Exhaust
+    {
+        get;
+        init => field = Guard.NotNull(value, nameof(Exhaust));
+    }
+
+    /// <summary>Air and surface temperature over the job.</summary>
+    /// <exception cref="ArgumentNullException">Missing.</exception>
+    public required RoomClimate Climate
+    {
+        get;
+        init => field = Guard.NotNull(value, nameof(Climate));
+    }
+
+    /// <summary>Name and size.</summary>
+    /// <returns>One line of text.</returns>
+    public override string ToString() => Name + ", " + Room;
+}

@@ -1,0 +1,142 @@
+using System;
+using System.Collections.Generic;
+using System.Linq;
+using Refinish.Coatings;
+using Refinish.Scheduling;
+
+namespace Refinish.Jobs;
+
+/// <summary>Turns operations into steps for the site search: people with whoever stands by, and the hours in which each cannot be done.</summary>
+internal sealed class SiteSteps(WorkList work, IReadOnlyList<DayRequest> days)
+{
+    private const int Horizon = 150;
+
+    private readonly LocalClock clock = work.Shop.Calendar.Clock;
+    private readonly Dictionary<(string Room, string Product), IReadOnlyList<TimeInterval>> windows = [];
+    private IReadOnlyList<TimeInterval>? quiet;
+
+    public List<PlanObjection> Objections { get; } = [];
+
+    public List<SiteStep> Make()
+    {
+        HashSet<string> standing = new(work.Operations.Select(operation => operation.Beside).OfType<string>(), StringComparer.Ordinal);
+        Dictionary<string, CoatRun> runs = work.Runs.ToDictionary(run => run.Id, StringComparer.Ordinal);
+        foreach (string id in days.SelectMany(request => request.Operations).Where(id => !work.Operations.Any(operation => operation.Id == id)).Distinct())
+        {
+            Objections.Add(new PlanObjection(ObjectionKind.Schedule, id, "request", "A day is asked for the operation '" + id + "', which is not in the plan."));
+        }
+
+        List<SiteStep> steps = [];
+        foreach (Operation operation in work.Operations)
+        {
+            if (operation.Beside is null)
+            {
+                steps.Add(Step(operation, standing.Contains(operation.Id) ? 1 : 0, runs.TryGetValue(operation.Id, out CoatRun? run) ? run : null));
+            }
+        }
+
+        return steps;
+    }
+
+    private SiteStep Step(Operation operation, int standingBy, CoatRun? run)
+    {
+        int people = operation.People + (operation.People > 0 ? standingBy : 0);
+        if (people > work.Shop.Crew.Count)
+        {
+            Objections.Add(new PlanObjection(
+                ObjectionKind.Schedule, operation.Id, "people",
+                "'" + operation.Name + "' takes " + Figures.Fixed(people, 0) + " people and the crew has " + Figures.Fixed(work.Shop.Crew.Count, 0) + ". Bring more people or divide the work."));
+            people = work.Shop.Crew.Count;
+        }
+
+        List<TimeInterval> unavailable = Unavailable(operation, people, run);
+        SiteStep step = new()
+        {
+            Id = operation.Id,
+            Name = operation.Name,
+            Duration = operation.DurationAt(work.Property.Difficulty),
+            Room = operation.Room,
+            People = people,
+            IsInterruptible = operation.IsInterruptible,
+            Sprays = operation.Sprays,
+            Clearing = operation.Clearing,
+            RaisesDust = operation.RaisesDust,
+            DustFree = operation.DustFree,
+            Tools = operation.Tools,
+        };
+        return unavailable.Count == 0 ? step : step with { Unavailable = unavailable };
+    }
+
+    private List<TimeInterval> Unavailable(Operation operation, int people, CoatRun? run)
+    {
+        List<TimeInterval> closed = [];
+        if (people > 0)
+        {
+            closed.AddRange(work.Property.Closed);
+        }
+
+        if (operation.IsLoud && people > 0 && work.Property.QuietHours.Count > 0)
+        {
+            closed.AddRange(quiet ??= QuietHours());
+        }
+
+        if (run is not null && operation.Room is string room && work.Courses.TryGetValue(room, out RoomCourse? course) && !course.IsHeld)
+        {
+            CoatingProduct product = run.Layer.Product;
+            if (!windows.TryGetValue((room, product.Id), out IReadOnlyList<TimeInterval>? window))
+            {
+                window = course.Closed(product.SprayLimits, new CureRange(product.Cure.MinimumTemperature.Kelvins, product.Cure.MaximumTemperature.Kelvins));
+                windows.Add((room, product.Id), window);
+            }
+
+            closed.AddRange(window);
+        }
+
+        foreach (DayRequest request in days)
+        {
+            if (people > 0 && (request.Operations.Count == 0 || request.Operations.Contains(operation.Id)))
+            {
+                closed.AddRange(Outside(request));
+            }
+        }
+
+        return closed;
+    }
+
+    private IEnumerable<TimeInterval> Outside(DayRequest request)
+    {
+        DateTimeOffset from = work.Start.AddDays(-2);
+        foreach (DateTime day in request.Days)
+        {
+            DateTimeOffset begin = clock.WhenShowing(day);
+            if (begin > from)
+            {
+                yield return new TimeInterval(from, begin);
+            }
+
+            from = clock.WhenShowing(day.AddDays(1));
+        }
+
+        DateTimeOffset end = from.AddDays(1) > work.Start.AddDays(Horizon * 3) ? from.AddDays(1) : work.Start.AddDays(Horizon * 3);
+        yield return new TimeInterval(from, end);
+    }
+
+    private List<TimeInterval> QuietHours()
+    {
+        List<TimeInterval> hours = [];
+        DateTime first = clock.OnSite(work.Start).Date;
+        for (int i = 0; i < Horizon; i++)
+        {
+            DateTime day = first.AddDays(i);
+            foreach (WorkShift shift in work.Property.QuietHours)
+            {
+                if (shift.Day == day.DayOfWeek)
+                {
+                    hours.Add(new TimeInterval(clock.WhenShowing(day + shift.Hours.From), clock.WhenShowing(day + shift.Hours.Until)));
+                }
+            }
+        }
+
+        return hours;
+    }
+}

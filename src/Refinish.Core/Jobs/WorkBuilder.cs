@@ -1,0 +1,229 @@
+using System;
+using System.Collections.Generic;
+using System.Linq;
+using Refinish.Coatings;
+using Refinish.Estimating;
+using Refinish.Scheduling;
+using Refinish.Substrates;
+using UnitsNet;
+
+namespace Refinish.Jobs;
+
+/// <summary>Takes the procedures of each room together into one list of operations, with the waits that they need.</summary>
+internal sealed class WorkBuilder(WorkList work)
+{
+    public List<Operation> Operations { get; } = [];
+
+    /// <summary>Waits with a reason of their own; the plain order of operations is added at the end.</summary>
+    public List<StepLag> Waits { get; } = [];
+
+    public List<CoatRun> Runs { get; } = [];
+
+    public List<PlanObjection> Objections { get; } = [];
+
+    public Dictionary<string, RoomCourse> Courses { get; } = new(StringComparer.Ordinal);
+
+    public Shop Shop => work.Shop;
+
+    public double Difficulty => work.Property.Difficulty;
+
+    public void Build()
+    {
+        foreach (SiteRoom room in work.Property.Rooms)
+        {
+            Procedure[] here = [.. work.Procedures.Where(procedure => procedure.Fixture.Room == room.Id)];
+            if (here.Length > 0)
+            {
+                RoomCourse course = new(room.Climate, work.Start, Shop.Calendar);
+                Courses.Add(room.Id, course);
+                Build(room, course, here);
+            }
+        }
+
+        if (LabourStandards.For(WorkKind.Travel, Shop.Labour) is null)
+        {
+            Gap(LabourGap.NoStandard("travel", WorkKind.Travel));
+        }
+
+        foreach (LabourGap gap in work.Procedures.SelectMany(procedure => procedure.LabourGaps))
+        {
+            Gap(gap);
+        }
+
+        if (Shop.StandsBy && Shop.Crew.Count < 2)
+        {
+            Objections.Add(new PlanObjection(
+                ObjectionKind.StandBy, Shop.Crew[0].Id, string.Empty,
+                "Nobody is there to stand by while a coat is sprayed: the crew has one person. Bring a second person, or state that somebody else stands by (StandsBy) and who."));
+        }
+    }
+
+    public LabourStandard? Standard(string about, WorkKind kind)
+    {
+        LabourStandard? standard = LabourStandards.For(kind, Shop.Labour);
+        if (standard is null)
+        {
+            Gap(LabourGap.NoStandard(about, kind));
+        }
+
+        return standard;
+    }
+
+    public void Wait(string before, string after, TimeSpan? least, TimeSpan? most, string reason) =>
+        Waits.Add(new StepLag(before, after, Minutes.Up(least ?? TimeSpan.Zero), most is TimeSpan time ? Minutes.Down(time) : null, reason));
+
+    private void Build(SiteRoom room, RoomCourse course, Procedure[] here)
+    {
+        SetUp(room, here);
+        List<string> warmed = [];
+        Dictionary<string, double> surfaces = new(StringComparer.Ordinal);
+        foreach (WorkKind kind in WorkOrder.BeforeCoats)
+        {
+            if (kind == WorkKind.Warm)
+            {
+                foreach (Procedure procedure in here)
+                {
+                    surfaces.Add(procedure.Fixture.Id, Warming.SurfaceOf(procedure, room, course, this));
+                }
+            }
+            else
+            {
+                Together(room, here, kind);
+            }
+        }
+
+        PrepareWaits(room, course, here);
+        new CoatBuilder(this, room, course, here, surfaces).Build();
+        foreach (WorkKind kind in WorkOrder.AfterCoats)
+        {
+            Together(room, here, kind);
+        }
+
+        AfterWaits(room, here);
+    }
+
+    private void SetUp(SiteRoom room, Procedure[] here)
+    {
+        string id = room.Id + "/" + WorkOrder.Key(WorkKind.SetUp);
+        LabourStandard? standard = Standard(room.Id, WorkKind.SetUp);
+        Operations.Add(new Operation
+        {
+            Id = id,
+            Kind = WorkKind.SetUp,
+            Name = WorkOrder.Label(WorkKind.SetUp),
+            Instruction = "set up exhaust and make-up air, protect floor and way in, shut off flames and unplug what can spark",
+            Room = room.Id,
+            Fixtures = [.. here.Select(procedure => procedure.Fixture.Id)],
+            IsInterruptible = true,
+            Labour = standard is null ? [] : [new LabourTask(standard, Area.FromSquareMeters(here.Sum(procedure => procedure.SquareMeters)), 1, 1) { Id = id }],
+            Source = Source.CommonPractice("protection of floor and exhaust before anything else"),
+        });
+    }
+
+    // One kind of work on all fixtures of the room is one operation.
+    private void Together(SiteRoom room, Procedure[] here, WorkKind kind)
+    {
+        List<Operation> same = [];
+        foreach (Procedure procedure in here)
+        {
+            foreach (Operation operation in procedure.Operations)
+            {
+                if (operation.Kind == kind && operation.ByFixture.Count > 0)
+                {
+                    same.Add(operation);
+                }
+            }
+        }
+
+        if (same.Count > 0)
+        {
+            Operations.Add(Merge.Of(room.Id + "/" + WorkOrder.Key(kind), same));
+        }
+
+        foreach (Procedure procedure in here)
+        {
+            foreach (FixtureOption option in procedure.Fixture.Options)
+            {
+                if (option.Kind == FixtureOptionKind.Work && option.After == kind)
+                {
+                    Operations.Add(option.Operation! with { Room = option.Operation!.Room ?? room.Id, Fixtures = [procedure.Fixture.Id] });
+                }
+            }
+        }
+    }
+
+    private void PrepareWaits(SiteRoom room, RoomCourse course, Procedure[] here)
+    {
+        string Id(WorkKind kind) => room.Id + "/" + WorkOrder.Key(kind);
+        string? Next(WorkKind kind)
+        {
+            int at = Operations.FindIndex(operation => operation.Id == Id(kind));
+            return at >= 0 && at + 1 < Operations.Count ? Operations[at + 1].Id : null;
+        }
+
+        if (here.Any(procedure => procedure.Defects.Any(defect => defect.Kind is DefectKind.GroutFailure or DefectKind.LooseTiles)) && Next(WorkKind.Regrout) is string afterGrout)
+        {
+            Wait(Id(WorkKind.Regrout), afterGrout, Shop.GroutWait, null, "new grout dry");
+        }
+
+        if (here.Any(procedure => procedure.OldCoat.ComesOff) && Next(WorkKind.Strip) is string afterStrip)
+        {
+            Wait(Id(WorkKind.Strip), afterStrip, Shop.StripperWait, null, "stripper has worked through the old coat");
+        }
+
+        int lifts = here.Max(procedure => procedure.Filler.Lifts);
+        if (lifts > 0)
+        {
+            // Earlier lifts harden within the work, so their waits are added to that of the last.
+            string filled = Operations.Exists(operation => operation.Id == Id(WorkKind.Fill)) ? Id(WorkKind.Fill) : Id(WorkKind.GrindRust);
+            string sanded = Operations.Exists(operation => operation.Id == Id(WorkKind.SandFiller)) ? Id(WorkKind.SandFiller) : Id(WorkKind.Tack);
+            TimeSpan hard = TimeSpan.FromTicks(Shop.Filler.Product.SandableAfter.Ticks * lifts);
+            string reason = "filler hard in " + Figures.Fixed(lifts, 0) + (lifts == 1 ? " lift" : " lifts");
+            if (Operations.Exists(operation => operation.Id == filled) && Operations.Exists(operation => operation.Id == sanded))
+            {
+                Waits.Add(CureWait.Filler(filled, sanded, hard, course, reason));
+            }
+        }
+    }
+
+    private void AfterWaits(SiteRoom room, Procedure[] here)
+    {
+        string demask = room.Id + "/" + WorkOrder.Key(WorkKind.Demask);
+        string hard = Operations.Find(operation => operation.Room == room.Id && operation.Kind is WorkKind.FitTrim or WorkKind.Caulk)?.Id ?? room.Id + "/" + WorkOrder.Key(WorkKind.Inspect);
+        RoomCourse course = Courses[room.Id];
+        HashSet<string> done = new(StringComparer.Ordinal);
+        for (int i = Runs.Count - 1; i >= 0; i--)
+        {
+            CoatRun run = Runs[i];
+            Operation operation = Operations.Find(one => one.Id == run.Id)!;
+            if (operation.Room != room.Id)
+            {
+                continue;
+            }
+
+            if (operation.Fixtures.Any(fixture => !done.Contains(fixture)))
+            {
+                Waits.Add(CureWait.After(run, demask, CureStageOf.Touch, course, "touch-dry before the masking comes off"));
+                foreach (string fixture in operation.Fixtures)
+                {
+                    done.Add(fixture);
+                }
+            }
+
+            bool repeated = Runs.Skip(i + 1).Any(later => later.Layer.Product.Equals(run.Layer.Product) && operation.Fixtures.All(Operations.Find(one => one.Id == later.Id)!.Fixtures.Contains));
+            if (!repeated)
+            {
+                Waits.Add(CureWait.After(run, hard, CureStageOf.Water, course, run.Layer.Product.Name + " hard enough to work on and for water"));
+            }
+        }
+    }
+
+    private void Gap(LabourGap gap)
+    {
+        PlanObjection objection = new(ObjectionKind.Labour, gap.About, gap.Code, gap.Sentence);
+        if (!Objections.Exists(one => one.Id == objection.Id))
+        {
+            Objections.Add(objection);
+        }
+    }
+}

@@ -1,0 +1,123 @@
+using System;
+using System.Collections.Generic;
+using System.Linq;
+using Refinish.Scheduling;
+
+namespace Refinish.Jobs;
+
+/// <summary>
+/// All operations of a property in the order of the trade: the procedures of its fixtures, with what is done together in one room taken together, the
+/// runs of coating, the waits between operations, and the changes of the caller.
+/// </summary>
+/// <example><code>
+/// FixtureJob top = new()
+/// {
+///     Id = "counter", Room = "kitchen",
+///     Fixture = new FlatPanel(new FlatPanelMeasurements { Length = Length.FromMeters(2), Width = Length.FromMeters(0.6) }),
+///     Survey = new Survey { Material = FixtureMaterial.Laminate, Defects = [], BuiltBefore1978 = false },
+/// };
+/// Property flat = new()
+/// {
+///     Id = "flat",
+///     Rooms =
+///     [
+///         new SiteRoom
+///         {
+///             Id = "kitchen", Room = new Room(Length.FromMeters(4), Length.FromMeters(3), Length.FromMeters(2.5)),
+///             Exhaust = new Exhaust { LabelFlow = VolumeFlow.FromCubicMetersPerHour(1700) },
+///             Climate = RoomClimate.Held(new MoistAir(Temperature.FromDegreesCelsius(22), Ratio.FromPercent(45)), Temperature.FromDegreesCelsius(21)),
+///         },
+///     ],
+/// };
+/// WorkList work = new([new Procedure(top, Shop.Generic)], flat, Shop.Generic, new DateTimeOffset(2027, 3, 1, 8, 0, 0, TimeSpan.Zero));
+/// string coat = work.Runs[0].Id;   // "kitchen/coat/1/epoxy-primer"
+/// </code></example>
+public sealed class WorkList
+{
+    /// <summary>Makes the list by the rules alone.</summary>
+    /// <param name="procedures">The procedures of the fixtures that are planned, at least one.</param>
+    /// <param name="property">The property with the rooms that they name.</param>
+    /// <param name="shop">The shop.</param>
+    /// <param name="start">The start of the work, from which temperatures are laid out.</param>
+    /// <exception cref="ArgumentNullException">An argument is missing.</exception>
+    /// <exception cref="ArgumentException">No procedure is given, or one names a room that the property does not have.</exception>
+    public WorkList(IReadOnlyList<Procedure> procedures, Property property, Shop shop, DateTimeOffset start)
+        : this(procedures, property, shop, start, ValueList<OperationChange>.Empty)
+    {
+    }
+
+    /// <summary>Makes the list by the rules and changes it as the caller wants.</summary>
+    /// <param name="procedures">The procedures of the fixtures that are planned, at least one.</param>
+    /// <param name="property">The property with the rooms that they name.</param>
+    /// <param name="shop">The shop.</param>
+    /// <param name="start">The start of the work, from which temperatures are laid out.</param>
+    /// <param name="changes">Changes in order.</param>
+    /// <exception cref="ArgumentNullException">An argument is missing.</exception>
+    /// <exception cref="ArgumentException">No procedure is given, or one names a room that the property does not have.</exception>
+    public WorkList(IReadOnlyList<Procedure> procedures, Property property, Shop shop, DateTimeOffset start, IReadOnlyList<OperationChange> changes)
+    {
+        Procedures = Guard.List(procedures, nameof(procedures), 1);
+        Property = Guard.NotNull(property, nameof(property));
+        Shop = Guard.NotNull(shop, nameof(shop));
+        Start = start;
+        Changes = Guard.List(changes, nameof(changes));
+        foreach (Procedure procedure in Procedures)
+        {
+            if (!property.Rooms.Any(room => room.Id == procedure.Fixture.Room))
+            {
+                throw new ArgumentException("procedures holds '" + procedure.Fixture.Id + "' in the room '" + procedure.Fixture.Room + "', which the property does not have.", nameof(procedures));
+            }
+        }
+
+        WorkBuilder builder = new(this);
+        builder.Build();
+        List<Operation> operations = builder.Operations;
+        List<PlanObjection> objections = builder.Objections;
+        if (Changes.Count > 0)
+        {
+            OperationChanges changed = new(builder);
+            changed.Apply(Changes);
+            objections.AddRange(changed.Objections);
+            objections.AddRange(OrderRules.Broken(operations, Procedures));
+        }
+
+        Operations = new ValueList<Operation>(operations);
+        Lags = new ValueList<StepLag>(WorkChain.Lags(builder, Procedures));
+        Runs = new ValueList<CoatRun>(builder.Runs);
+        Objections = new ValueList<PlanObjection>(objections);
+        Courses = builder.Courses;
+    }
+
+    /// <summary>The procedures that it is made from.</summary>
+    public IReadOnlyList<Procedure> Procedures { get; }
+
+    /// <summary>The property.</summary>
+    public Property Property { get; }
+
+    /// <summary>The shop.</summary>
+    public Shop Shop { get; }
+
+    /// <summary>The start of the work.</summary>
+    public DateTimeOffset Start { get; }
+
+    /// <summary>The changes of the caller.</summary>
+    public IReadOnlyList<OperationChange> Changes { get; }
+
+    /// <summary>The operations, room by room in the order of the trade.</summary>
+    public IReadOnlyList<Operation> Operations { get; }
+
+    /// <summary>Times to keep between operations, by their identifiers.</summary>
+    public IReadOnlyList<StepLag> Lags { get; }
+
+    /// <summary>The runs of coating, in the order of the operations of the same identifiers.</summary>
+    public IReadOnlyList<CoatRun> Runs { get; }
+
+    /// <summary>What stands in the way of the list: open times and windows that cannot be kept, changes that break an order rule, people and standards that are missing.</summary>
+    public IReadOnlyList<PlanObjection> Objections { get; }
+
+    /// <summary>The number of operations.</summary>
+    /// <returns>One line of text.</returns>
+    public override string ToString() => Figures.Fixed(Operations.Count, 0) + " operations, " + Figures.Fixed(Runs.Count, 0) + " runs of coating";
+
+    internal IReadOnlyDictionary<string, RoomCourse> Courses { get; }
+}
