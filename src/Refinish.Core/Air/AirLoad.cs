@@ -29,6 +29,7 @@ internal sealed class AirLoad
         Owners = [.. owners];
         List<Solvent> solvents = [];
         List<double[]> rows = [];
+        List<CarefulSolvent>? sheets = null;
         for (int i = 0; i < Terms.Length; i++)
         {
             double all = Owners[i].VolatileMass.Kilograms;
@@ -42,9 +43,9 @@ internal sealed class AirLoad
                     solvents.Add(share.Solvent);
                     rows.Add(new double[Terms.Length]);
                 }
-                else if (!ReferenceEquals(solvents[j], share.Solvent) && !solvents[j].Equals(share.Solvent))
+                else
                 {
-                    throw new ArgumentException("emissions holds two descriptions of " + share.Solvent + "; one substance needs one set of figures.", nameof(emissions));
+                    sheets = CarefulSolvent.Collect(sheets, solvents[j], share.Solvent);
                 }
 
                 rows[j][i] = all * share.MassFraction.DecimalFractions / sum * Terms[i].Share;
@@ -52,6 +53,12 @@ internal sealed class AirLoad
         }
 
         Solvents = [.. solvents];
+        Merged = sheets ?? [];
+        foreach (CarefulSolvent careful in Merged)
+        {
+            Solvents[IndexOf(careful.Figures.CasNumber)] = careful.Figures;
+        }
+
         masses = [.. rows];
         Timeline = new RoomTimeline(Terms);
     }
@@ -62,7 +69,11 @@ internal sealed class AirLoad
     /// <summary>Which emission each of them is of.</summary>
     public Emission[] Owners { get; }
 
+    /// <summary>One description of each substance: the first given, or the careful figures of those that differ.</summary>
     public Solvent[] Solvents { get; }
+
+    /// <summary>The substances that came with descriptions that differ.</summary>
+    public IReadOnlyList<CarefulSolvent> Merged { get; }
 
     public RoomTimeline Timeline { get; }
 

@@ -66,10 +66,16 @@ internal sealed class AirShapes(RoomTimeline line, double changes)
             return true;
         }
 
+        // As quotients: products of tiny weights are nothing.
+        if (a[first] == 0 || b[first] == 0)
+        {
+            return false;
+        }
+
         for (int i = first; i < a.Length; i++)
         {
-            double left = a[i] * b[first];
-            double right = b[i] * a[first];
+            double left = a[i] / a[first];
+            double right = b[i] / b[first];
             if (!(Math.Abs(left - right) <= 1e-14 * Math.Max(left, right)))
             {
                 return false;

@@ -42,7 +42,7 @@ public sealed partial class AirStudy
     internal static readonly Source Quarter = Source.Published("International Mechanical Code", "502.7.3.3: at most 25 % of the lower flammable limit; the same in WAC 296-835-11010 for dip tanks");
     internal static readonly Source Tenth = Source.Published("WAC 296-304-03009", "(2): below 10 % of the lower explosive limit, spray painting in ships");
 
-    private const string OshaLimit = "OSHA PEL";
+    internal const string OshaLimit = "OSHA PEL";
 
     private readonly double shift;
     private readonly double freshAir;
@@ -52,7 +52,7 @@ public sealed partial class AirStudy
     /// <param name="exhaust">Its exhaust.</param>
     /// <param name="emissions">The coats, at least one, in any order; they may overlap.</param>
     /// <param name="shift">How long a person is in the room in a working day, 15 min to 16 h.</param>
-    /// <exception cref="ArgumentException">There is no coat, or one registry number has two descriptions.</exception>
+    /// <exception cref="ArgumentException">There is no coat.</exception>
     /// <exception cref="ArgumentOutOfRangeException"><paramref name="shift"/> is outside its range.</exception>
     public AirStudy(Room room, Exhaust exhaust, IReadOnlyList<Emission> emissions, TimeSpan shift)
         : this(room, exhaust, emissions, shift, PublishedLimits.All)
@@ -65,7 +65,7 @@ public sealed partial class AirStudy
     /// <param name="emissions">The coats, at least one, in any order; they may overlap.</param>
     /// <param name="shift">How long a person is in the room in a working day, 15 min to 16 h.</param>
     /// <param name="limits">The limits to compare with; a substance without one cannot be judged.</param>
-    /// <exception cref="ArgumentException">There is no coat, or one registry number has two descriptions.</exception>
+    /// <exception cref="ArgumentException">There is no coat.</exception>
     /// <exception cref="ArgumentOutOfRangeException"><paramref name="shift"/> is outside its range.</exception>
     public AirStudy(Room room, Exhaust exhaust, IReadOnlyList<Emission> emissions, TimeSpan shift, IReadOnlyList<ExposureLimit> limits)
     {
@@ -94,6 +94,12 @@ public sealed partial class AirStudy
     /// <summary>The limits compared with.</summary>
     public IReadOnlyList<ExposureLimit> Limits { get; }
 
+    /// <summary>
+    /// The substances whose descriptions differ from emission to emission, with the figures taken: the lowest molar mass, the lowest flammable limit and the
+    /// highest vapour pressure that any description gives, with the first name and density. Empty when the descriptions of each registry number agree.
+    /// </summary>
+    public IReadOnlyList<Solvent> Merged => field ??= new ValueList<Solvent>(Load.Merged.Select(careful => careful.Figures));
+
     /// <summary>How long a person is in the room in a working day.</summary>
     public TimeSpan Shift => Durations.FromSeconds(shift);
 
@@ -106,7 +112,7 @@ public sealed partial class AirStudy
     /// <summary>Air changes per hour that count: fresh-air flow over volume.</summary>
     public double AirChangesPerHour => Changes * 3600;
 
-    /// <summary>Each substance's peak and averages, in the order in which the coats name them.</summary>
+    /// <summary>Each substance's peak and averages, one for each registry number, in the order in which the coats name them.</summary>
     public IReadOnlyList<SubstanceAir> Substances => field ??= new ValueList<SubstanceAir>(Enumerable.Range(0, Load.Solvents.Length).Select(Study));
 
     /// <summary>What to warn of with these results.</summary>

@@ -1,5 +1,6 @@
 using System.Collections.Generic;
 using System.Globalization;
+using System.Linq;
 using UnitsNet;
 
 namespace Refinish.Air;
@@ -14,7 +15,7 @@ internal static class AirStudyWorkings
     {
         TermFormulas formulas = new(study.Load, study.Shapes.Answers, study.Changes, "λ", string.Empty, true);
         AirPlace room = new AirPlace.WholeRoom(study, formulas);
-        List<Workings> parts = [AirChanges(study)];
+        List<Workings> parts = [AirChanges(study), .. study.Load.Merged.Select(careful => careful.Workings())];
         if (study.Changes > 0)
         {
             parts.AddRange(formulas.Parts());

@@ -13,7 +13,7 @@ namespace Refinish.Air;
 /// </summary>
 public abstract record Emission
 {
-    private protected static readonly Bounds Applying = Bounds.Between(1, 24 * 3600, Measure.Minutes);
+    private protected static readonly Bounds Applying = Bounds.Positive(Measure.Minutes, 24 * 3600);
     private protected static readonly Bounds TimeConstants = Bounds.Between(1, 30 * 86400, Measure.Minutes);
 
     private readonly double volatileMass;

@@ -34,7 +34,7 @@ internal static class ExponentialSum
         if (signs < 2)
         {
             Sum whole = new(coefficients, rates, count);
-            if (signs == 1 && whole.At(0) * whole.At(length) < 0)
+            if (signs == 1 && Opposite(whole.At(0), whole.At(length)))
             {
                 zeros[0] = SignChange.Find(whole, 0, length);
                 return 1;
@@ -60,7 +60,7 @@ internal static class ExponentialSum
         for (int i = 0; i <= pieces; i++)
         {
             double upper = cuts[i];
-            if (sum.At(lower) * sum.At(upper) < 0)
+            if (Opposite(sum.At(lower), sum.At(upper)))
             {
                 zeros[found++] = SignChange.Find(sum, lower, upper);
             }
@@ -70,6 +70,9 @@ internal static class ExponentialSum
 
         return found;
     }
+
+    // Not by their product, which is nothing when both are tiny.
+    private static bool Opposite(double a, double b) => (a > 0 && b < 0) || (a < 0 && b > 0);
 
     private static int SignChanges(double[] coefficients, int count)
     {

@@ -81,20 +81,20 @@ public sealed record ExposureLimit
         }
     }
 
-    /// <summary>The limit by volume, more than 0 and at most 100 %; <see langword="null"/> for dusts.</summary>
+    /// <summary>The limit by volume, 1e-9 ppm to 100 %; <see langword="null"/> for dusts.</summary>
     /// <exception cref="ArgumentOutOfRangeException">Outside the range.</exception>
     public required Ratio? VolumeFraction
     {
         get => volumeFraction is double fraction ? Ratio.FromDecimalFractions(fraction) : null;
-        init => volumeFraction = value is Ratio fraction ? Guard.Within(fraction, Bounds.Positive(Measure.PartsPerMillion, 1), nameof(VolumeFraction)) : null;
+        init => volumeFraction = value is Ratio fraction ? Guard.Within(fraction, Bounds.Between(1e-15, 1, Measure.PartsPerMillion), nameof(VolumeFraction)) : null;
     }
 
-    /// <summary>The limit by mass as the source prints it, more than 0 and at most 1 kg/m³; <see langword="null"/> when it prints none.</summary>
+    /// <summary>The limit by mass as the source prints it, 1 pg/m³ to 1 kg/m³; <see langword="null"/> when it prints none.</summary>
     /// <exception cref="ArgumentOutOfRangeException">Outside the range.</exception>
     public required MassConcentration? MassConcentration
     {
         get => massConcentration is double mass ? UnitsNet.MassConcentration.FromKilogramsPerCubicMeter(mass) : null;
-        init => massConcentration = value is MassConcentration mass ? Guard.Within(mass, Bounds.Positive(Measure.MassConcentration, 1), nameof(MassConcentration)) : null;
+        init => massConcentration = value is MassConcentration mass ? Guard.Within(mass, Bounds.Between(1e-15, 1, Measure.MassConcentration), nameof(MassConcentration)) : null;
     }
 
     /// <summary>Date or edition of the figure, as text.</summary>

@@ -57,14 +57,14 @@ public sealed record IsocyanateScreen
         init => coatingMass = Guard.Within(value, Bounds.Positive(Measure.Mass, 100), nameof(CoatingMass));
     }
 
-    /// <summary>How long spraying lasts, 1 s to 24 h.</summary>
+    /// <summary>How long spraying lasts, more than 0 and at most 24 h.</summary>
     /// <exception cref="ArgumentOutOfRangeException">Outside the range.</exception>
     public required TimeSpan SprayTime
     {
         get;
         init
         {
-            Guard.Within(value, Bounds.Between(1, 86400, Measure.Minutes), nameof(SprayTime));
+            Guard.Within(value, Bounds.Positive(Measure.Minutes, 86400), nameof(SprayTime));
             field = value;
         }
     }
@@ -77,12 +77,12 @@ public sealed record IsocyanateScreen
         init => isocyanateFraction = Guard.Within(value, Bounds.Positive(Measure.Percent, 1), nameof(IsocyanateFraction));
     }
 
-    /// <summary>Part of the sprayed solids that lands on the fixture, 0 to less than 100 %.</summary>
+    /// <summary>Part of the sprayed solids that lands on the fixture, 0 to 100 %. With 100 % there is no overspray and so no mist by this model; no gun is known to do that.</summary>
     /// <exception cref="ArgumentOutOfRangeException">Outside the range.</exception>
     public required Ratio TransferEfficiency
     {
         get => Ratio.FromDecimalFractions(transferEfficiency);
-        init => transferEfficiency = Guard.Within(value, Bounds.Below(0, 1, Measure.Percent), nameof(TransferEfficiency));
+        init => transferEfficiency = Guard.Within(value, Bounds.NotNegative(Measure.Percent, 1), nameof(TransferEfficiency));
     }
 
     /// <summary>Part of the overspray that stays in the air; more than 0 and at most 100 %. There is no default, because there is no measured value.</summary>
@@ -93,12 +93,12 @@ public sealed record IsocyanateScreen
         init => airborneFraction = Guard.Within(value, Bounds.Positive(Measure.Percent, 1), nameof(AirborneFraction));
     }
 
-    /// <summary>The limit for polyisocyanates to hold it against, more than 0 and at most 1 kg/m³; <see langword="null"/> when none is known.</summary>
+    /// <summary>The limit for polyisocyanates to hold it against, 1 pg/m³ to 1 kg/m³; <see langword="null"/> when none is known.</summary>
     /// <exception cref="ArgumentOutOfRangeException">Outside the range.</exception>
     public required MassConcentration? Limit
     {
         get => limit is double l ? MassConcentration.FromKilogramsPerCubicMeter(l) : null;
-        init => limit = value is MassConcentration l ? Guard.Within(l, Bounds.Positive(Measure.MassConcentration, 1), nameof(Limit)) : null;
+        init => limit = value is MassConcentration l ? Guard.Within(l, Bounds.Between(1e-15, 1, Measure.MassConcentration), nameof(Limit)) : null;
     }
 
     /// <summary>Whose limit that is, or why there is none.</summary>
@@ -119,7 +119,7 @@ public sealed record IsocyanateScreen
 
     /// <summary>The mist against the limit.</summary>
     public LimitComparison Comparison => new(
-        "polyisocyanate mist while spraying",
+        transferEfficiency == 1 ? "polyisocyanate mist while spraying: none, since all of it is said to land" : "polyisocyanate mist while spraying",
         Mist(),
         limit,
         LimitSense.AtMost,
@@ -128,11 +128,11 @@ public sealed record IsocyanateScreen
         "supplied air under a respiratory protection programme");
 
     /// <summary>
-    /// The kinds that supply air and whose assigned protection factor is at least the hazard ratio; empty when none is, or when there is no limit.
+    /// The kinds that supply air and whose assigned protection factor is at least the hazard ratio, smallest factor first; empty when none is, or when there is no limit.
     /// Kinds that only filter are left out: NIOSH lists none for hexamethylene diisocyanate.
     /// </summary>
     public IReadOnlyList<RespiratorClass> Respirators => new ValueList<RespiratorClass>(
-        RespiratorClass.All.Where(kind => kind.SuppliesAir && HazardRatio is double ratio && kind.AssignedProtectionFactor >= ratio));
+        HazardRatio is double ratio ? RespiratorClass.AtLeast(ratio).Where(kind => kind.SuppliesAir) : []);
 
     /// <summary>What to warn of; supplied air in every case.</summary>
     public IReadOnlyList<Caution> Cautions => limit is null

@@ -15,7 +15,7 @@ namespace Refinish.Air;
 /// </remarks>
 public static class PublishedLimits
 {
-    private const string UnitedStates = "United States";
+    private const string Federal = "United States";
 
     private static readonly Source TableZ1 = Source.Published("29 CFR 1910.1000", "Table Z-1, as printed in OSHA chemical sampling information and NIOSH IDLH documentation");
     private static readonly Source TableZ2 = Source.Published("29 CFR 1910.1000", "Table Z-2, as printed on OSHA's page of toluene limits and in its chemical data");
@@ -83,6 +83,10 @@ public static class PublishedLimits
         Niosh("14808-60-7", "respirable crystalline silica, quartz", ExposureLimitKind.Twa8h, null, 0.05, Standing.FromMemory, Source.FromMemory("NIOSH REL, crystalline silica")),
     ]);
 
+    /// <summary>Those of the federal authorities of the United States (OSHA, NIOSH, EPA); a state may have its own beside them.</summary>
+    public static IReadOnlyList<ExposureLimit> UnitedStates { get; } =
+        new ValueList<ExposureLimit>(All.Where(limit => string.Equals(limit.Jurisdiction, Federal, StringComparison.Ordinal)));
+
     // A property, because static fields are set in the order of the text and the list above needs it.
     private static Source HydrogenFluoride => Source.Published("OSHA chemical sampling information", "hydrogen fluoride: PEL, REL and IDLH; the ceiling is a 15-minute one");
 
@@ -99,13 +103,13 @@ public static class PublishedLimits
     private static Source Idlh(string cas) => Source.Published("NIOSH IDLH documentation", cas + ", with PEL and REL; 29 CFR 1910.1000 and NIOSH limits as listed there");
 
     private static ExposureLimit Osha(string cas, string name, ExposureLimitKind kind, double? ppm, double? milligrams, Standing standing, Source source) =>
-        Make(cas, name, "OSHA PEL", UnitedStates, kind, ppm, milligrams, "web copy of the regulation, edition not stated", standing, source);
+        Make(cas, name, "OSHA PEL", Federal, kind, ppm, milligrams, "web copy of the regulation, edition not stated", standing, source);
 
     private static ExposureLimit Niosh(string cas, string name, ExposureLimitKind kind, double? ppm, double? milligrams, Standing standing, Source source) =>
-        Make(cas, name, "NIOSH REL", UnitedStates, kind, ppm, milligrams, ReferenceEquals(source, Guide) ? "2005" : "web copy, edition not stated", standing, source);
+        Make(cas, name, "NIOSH REL", Federal, kind, ppm, milligrams, ReferenceEquals(source, Guide) ? "2005" : "web copy, edition not stated", standing, source);
 
     private static ExposureLimit NioshIdlh(string cas, string name, ExposureLimitKind kind, double? ppm, double? milligrams, Standing standing, Source source) =>
-        Make(cas, name, "NIOSH IDLH", UnitedStates, kind, ppm, milligrams, "web copy, edition not stated", standing, source);
+        Make(cas, name, "NIOSH IDLH", Federal, kind, ppm, milligrams, "web copy, edition not stated", standing, source);
 
     private static ExposureLimit European(string cas, string name, ExposureLimitKind kind, double ppm, double milligrams) =>
         Make(cas, name, "EU indicative limit", "European Union", kind, ppm, milligrams, "2000", Standing.SecondHand, Source.Published("Directive 2000/39/EC", "annex, quoted by the glycol-ether producers' association; also absorbed through the skin"));
@@ -114,7 +118,7 @@ public static class PublishedLimits
         Make("28182-81-2", "hexamethylene diisocyanate polymers", "Oregon OSHA PEL", "Oregon, United States", kind, null, milligrams, "web copy, edition not stated", Standing.SecondHand, Source.Published("Oregon OSHA, rules for air contaminants", "polyisocyanates of hexamethylene diisocyanate; registry number from memory"));
 
     private static ExposureLimit Epa(ExposureLimitKind kind, double ppm) =>
-        Make("75-09-2", "methylene chloride", kind == ExposureLimitKind.Twa8h ? "EPA ECEL" : "EPA STEL", UnitedStates, kind, ppm, null, "8 July 2024", Standing.SecondHand, Source.Published("40 CFR 751.109, 89 FR 39254 (8 May 2024)", "quoted by the industrial-hygiene association, 18 July 2024"));
+        Make("75-09-2", "methylene chloride", kind == ExposureLimitKind.Twa8h ? "EPA ECEL" : "EPA STEL", Federal, kind, ppm, null, "8 July 2024", Standing.SecondHand, Source.Published("40 CFR 751.109, 89 FR 39254 (8 May 2024)", "quoted by the industrial-hygiene association, 18 July 2024"));
 
     private static ExposureLimit Make(string cas, string name, string authority, string jurisdiction, ExposureLimitKind kind, double? ppm, double? milligrams, string asOf, Standing standing, Source source) => new()
     {

@@ -69,12 +69,12 @@ public sealed record Room
         init => infiltration = Guard.Within(value, Bounds.NotNegative(Measure.Airflow, 10), nameof(Infiltration));
     }
 
-    /// <summary>Temperature of the air, −20 to 60 °C; <see langword="null"/> when not known, and then nothing can be said about saturation.</summary>
+    /// <summary>Temperature of the air, −40 to 60 °C; <see langword="null"/> when not known, and then nothing can be said about saturation.</summary>
     /// <exception cref="ArgumentOutOfRangeException">Outside the range.</exception>
     public Temperature? AirTemperature
     {
         get => temperature is double kelvins ? Temperature.FromKelvins(kelvins) : null;
-        init => temperature = value is Temperature given ? Guard.Within(given, Bounds.Between(253.15, 333.15, Measure.Temperature), nameof(AirTemperature)) : null;
+        init => temperature = value is Temperature given ? Guard.Within(given, Bounds.Between(233.15, 333.15, Measure.Temperature), nameof(AirTemperature)) : null;
     }
 
     /// <summary>The volume of the room.</summary>

@@ -25,7 +25,7 @@ public sealed record SaturatedVapour
 
     /// <summary>Looks up and calculates.</summary>
     /// <param name="solvent">The substance, known by its registry number.</param>
-    /// <param name="temperature">−20 to 60 °C.</param>
+    /// <param name="temperature">−40 to 60 °C.</param>
     /// <param name="airPressure">60 to 110 kPa.</param>
     /// <param name="fits">Vapour pressures to choose from; the first that covers the temperature counts.</param>
     /// <exception cref="ArgumentException">The list holds an empty entry.</exception>
@@ -33,7 +33,7 @@ public sealed record SaturatedVapour
     public SaturatedVapour(Solvent solvent, Temperature temperature, Pressure airPressure, IReadOnlyList<VapourPressureFit> fits)
     {
         Solvent = Guard.NotNull(solvent, nameof(solvent));
-        this.temperature = Guard.Within(temperature, Bounds.Between(253.15, 333.15, Measure.Temperature), nameof(temperature));
+        this.temperature = Guard.Within(temperature, Bounds.Between(233.15, 333.15, Measure.Temperature), nameof(temperature));
         this.airPressure = Guard.Within(airPressure, Bounds.Between(60e3, 110e3, Measure.Pressure), nameof(airPressure));
         foreach (VapourPressureFit candidate in Guard.NotNull(fits, nameof(fits)))
         {

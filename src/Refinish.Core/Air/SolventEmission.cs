@@ -32,7 +32,7 @@ public sealed record SolventEmission : Emission
     /// <summary>Time constant of the drying film, for want of a measured one: 15 min, invented. A slow film lengthens the time to clear.</summary>
     public static TimeSpan AssumedFilmTimeConstant { get; } = TimeSpan.FromMinutes(15);
 
-    /// <summary>How long spraying lasts, 1 s to 24 h.</summary>
+    /// <summary>How long spraying lasts, more than 0 and at most 24 h.</summary>
     /// <exception cref="ArgumentOutOfRangeException">Outside the range.</exception>
     public required TimeSpan SprayTime
     {

@@ -66,7 +66,7 @@ internal static class SubstanceWorkings
         return terms;
     }
 
-    private static Expression?[] Masses(AirStudy study, Solvent solvent, double[] masses, List<WorkingStep> steps)
+    public static Expression?[] Masses(AirStudy study, Solvent solvent, double[] masses, List<WorkingStep> steps)
     {
         Expression?[] terms = new Expression?[masses.Length];
         for (int i = 0; i < masses.Length; i++)
@@ -95,7 +95,7 @@ internal static class SubstanceWorkings
         return terms;
     }
 
-    private static WorkingStep Fraction(WorkingStep concentration, string name, string symbol, Solvent solvent, double value)
+    public static WorkingStep Fraction(WorkingStep concentration, string name, string symbol, Solvent solvent, double value)
     {
         Expression molarMass = Expression.Quantity("M", solvent.MolarMass.KilogramsPerMole, Measure.MolarMass);
         Expression molarVolume = Expression.Quantity("V_m", AirKernel.MolarVolume, Measure.MolarVolume);

@@ -25,7 +25,7 @@ public sealed record WipeEmission : Emission
     /// <summary>Time constant of the evaporating liquid, for want of a measured one: 2 min, invented.</summary>
     public static TimeSpan AssumedEvaporationTime { get; } = TimeSpan.FromMinutes(2);
 
-    /// <summary>How long wiping lasts, 1 s to 24 h.</summary>
+    /// <summary>How long wiping lasts, more than 0 and at most 24 h.</summary>
     /// <exception cref="ArgumentOutOfRangeException">Outside the range.</exception>
     public required TimeSpan WipeTime
     {

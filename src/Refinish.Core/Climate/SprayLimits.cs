@@ -14,23 +14,23 @@ namespace Refinish.Climate;
 /// </code></example>
 public sealed record SprayLimits
 {
-    private static readonly Bounds Thermometer = Bounds.Between(253.15, 333.15, Measure.Temperature);
+    private static readonly Bounds Thermometer = Bounds.Between(233.15, 333.15, Measure.Temperature);
 
     private readonly double minimumTemperature;
     private readonly double maximumTemperature;
     private readonly double maximumRelativeHumidity;
     private readonly double minimumSpread = 3;
 
-    /// <summary>Lowest temperature of air and surface, −20 to 60 °C.</summary>
-    /// <exception cref="System.ArgumentOutOfRangeException">Outside −20 to 60 °C.</exception>
+    /// <summary>Lowest temperature of air and surface, −40 to 60 °C.</summary>
+    /// <exception cref="System.ArgumentOutOfRangeException">Outside −40 to 60 °C.</exception>
     public required Temperature MinimumTemperature
     {
         get => Temperature.FromKelvins(minimumTemperature);
         init => minimumTemperature = Guard.Within(value, Thermometer, nameof(MinimumTemperature));
     }
 
-    /// <summary>Highest temperature of air and surface, −20 to 60 °C.</summary>
-    /// <exception cref="System.ArgumentOutOfRangeException">Outside −20 to 60 °C.</exception>
+    /// <summary>Highest temperature of air and surface, −40 to 60 °C.</summary>
+    /// <exception cref="System.ArgumentOutOfRangeException">Outside −40 to 60 °C.</exception>
     public required Temperature MaximumTemperature
     {
         get => Temperature.FromKelvins(maximumTemperature);

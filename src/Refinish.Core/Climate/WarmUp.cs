@@ -6,7 +6,7 @@ using UnitsNet;
 namespace Refinish.Climate;
 
 /// <summary>
-/// How long a cold fixture takes to reach spraying temperature in a warm room: as one lump of heat where its wall conducts well, else as a plane wall
+/// How long a fixture takes to reach spraying temperature in its room, warming or, with <see cref="Highest"/>, cooling: as one lump of heat where its wall conducts well, else as a plane wall
 /// that warms at its face first.
 /// </summary>
 /// <remarks>
@@ -46,6 +46,9 @@ public sealed record WarmUp
     private const double LeastExcess = 0.1;
 
     private static readonly Bounds Thermometer = Bounds.Between(233.15, 333.15, Measure.Temperature);
+    private static readonly Source Excess = Source.Invented("0.1 K, finer than a contact thermometer reads; the law takes for ever over the last of it");
+    private static readonly Source Stays = Source.Derived("a fixture ends at the temperature of its room");
+    private static readonly Source Order = Source.Supplied("the highest temperature given");
     private static readonly Source Lumped = Source.Published("Incropera and DeWitt, Fundamentals of Heat and Mass Transfer", "lumped-capacitance method, Bi < 0.1 (section from memory)");
 
     private readonly double mass;
@@ -55,6 +58,7 @@ public sealed record WarmUp
     private readonly double start;
     private readonly double room;
     private readonly double target;
+    private readonly double? highest;
 
     /// <summary>Mass of the fixture, more than 0 and at most 1000 kg.</summary>
     /// <exception cref="ArgumentOutOfRangeException">Outside the range.</exception>
@@ -87,7 +91,11 @@ public sealed record WarmUp
         init => heatTransfer = Guard.Within(value, Bounds.Positive(Measure.HeatTransfer, 500), nameof(HeatTransfer));
     }
 
-    /// <summary>The area that the warm air reaches, more than 0 and at most 50 m²: the inside alone, or both sides of a free-standing bath.</summary>
+    /// <summary>
+    /// The area through which the air warms the fixture, more than 0 and at most 50 m²: with <see cref="BothFaces"/> that of both faces together, otherwise
+    /// that of the inside alone.
+    /// </summary>
+    /// <remarks>The mass lies behind this area: mass over density and area is the wall thickness, with <see cref="BothFaces"/> half of it.</remarks>
     /// <exception cref="ArgumentOutOfRangeException">Outside the range.</exception>
     public required Area Area
     {
@@ -111,7 +119,7 @@ public sealed record WarmUp
         init => room = Guard.Within(value, Thermometer, nameof(Room));
     }
 
-    /// <summary>Temperature to reach, −40 to 60 °C.</summary>
+    /// <summary>Lowest temperature that the fixture has to have, −40 to 60 °C.</summary>
     /// <exception cref="ArgumentOutOfRangeException">Outside the range.</exception>
     public required Temperature Target
     {
@@ -119,7 +127,20 @@ public sealed record WarmUp
         init => target = Guard.Within(value, Thermometer, nameof(Target));
     }
 
-    /// <summary>Whether warm air reaches the wall from both faces, as with a free-standing bath; otherwise its back loses and gains nothing.</summary>
+    /// <summary>
+    /// Highest temperature that the fixture may have, −40 to 60 °C; a hotter one has to cool to it first. <see langword="null"/>, as unless given, when there is none.
+    /// </summary>
+    /// <exception cref="ArgumentOutOfRangeException">Outside the range.</exception>
+    public Temperature? Highest
+    {
+        get => highest is double most ? Temperature.FromKelvins(most) : null;
+        init => highest = value is Temperature given ? Guard.Within(given, Thermometer, nameof(Highest)) : null;
+    }
+
+    /// <summary>
+    /// Whether air reaches the wall from both faces, as with a free-standing bath; otherwise its back loses and gains nothing. It halves the depth that heat has
+    /// to go and leaves <see cref="Area"/> as given: give both faces there.
+    /// </summary>
     public bool BothFaces { get; init; }
 
     /// <summary>Biot number h L / k: how much worse the wall conducts than the air brings heat; L is the thickness, or half of it with <see cref="BothFaces"/>.</summary>
@@ -128,16 +149,33 @@ public sealed record WarmUp
     /// <summary>One lump below a Biot number of 0.1, a plane wall from there on.</summary>
     public WarmUpMethod Method => IsLumped ? WarmUpMethod.Lumped : WarmUpMethod.Slab;
 
-    /// <summary>What has to hold for a time: a room at least 0.1 K above the target. Empty when the fixture is there already.</summary>
+    /// <summary>
+    /// What has to hold for a time. The room is at least 0.1 K above the target, or, when the fixture has the target already, at least as warm, since it would
+    /// cool again; with <see cref="Highest"/>, that is at least the target, and a room in which a hotter fixture cools is at least 0.1 K below it.
+    /// </summary>
     public IReadOnlyList<LimitComparison> Checks
     {
         get
         {
-            LimitComparison warmth = new(
-                "room above target", room - target, LeastExcess, LimitSense.AtLeast, Measure.TemperatureDifference,
-                Source.Invented("0.1 K, finer than a contact thermometer reads; the law takes for ever over the last of it"),
-                room - target >= LeastExcess ? null : "Heat the room above " + Measure.Temperature.Format(target + LeastExcess) + " (" + Measure.Temperature.Format(target + LeastExcess, DisplayUnits.UsCustomary) + ").");
-            return new ValueList<LimitComparison>(IsWarm ? [] : [warmth]);
+            double least = IsWarm ? 0 : LeastExcess;
+            List<LimitComparison> checks =
+            [
+                new(
+                    "room above target", room - target, least, LimitSense.AtLeast, Measure.TemperatureDifference, IsWarm ? Stays : Excess,
+                    room - target >= least ? null : "Heat the room " + (IsWarm ? "to " : "above ") + Both(target + least) + "."),
+            ];
+            if (highest is double most)
+            {
+                checks.Add(new("highest above target", most - target, 0, LimitSense.AtLeast, Measure.TemperatureDifference, Order));
+                if (IsHot)
+                {
+                    checks.Add(new(
+                        "room below highest", most - room, LeastExcess, LimitSense.AtLeast, Measure.TemperatureDifference, Excess,
+                        most - room >= LeastExcess ? null : "Cool the room below " + Both(most - LeastExcess) + "."));
+                }
+            }
+
+            return new ValueList<LimitComparison>(checks);
         }
     }
 
@@ -147,7 +185,10 @@ public sealed record WarmUp
     /// <summary>After which 63 % of the difference is gone: τ of the lump; for the plane wall that of its slowest term, L² / (a ζ_1²), which governs all but the beginning.</summary>
     public TimeSpan TimeConstant => Durations.FromSeconds(IsLumped ? Tau : SlowestTerm);
 
-    /// <summary>Time until the face that is to be sprayed reaches the target, zero when it is there already; <see langword="null"/> when <see cref="IsAvailable"/> is false.</summary>
+    /// <summary>
+    /// Time until the face that is to be sprayed has warmed to <see cref="Target"/> or cooled to <see cref="Highest"/>; zero when it lies between them already and
+    /// this room does not cool it below the target; <see langword="null"/> when <see cref="IsAvailable"/> is false.
+    /// </summary>
     public TimeSpan? Time => IsAvailable ? Durations.FromSeconds(FaceSeconds) : null;
 
     /// <summary>Time until the last place of the wall does, its back or its middle; the same as <see cref="Time"/> for a lump.</summary>
@@ -168,6 +209,13 @@ public sealed record WarmUp
 
     private bool IsWarm => start >= target;
 
+    private bool IsHot => start > highest;
+
+    private bool IsThere => IsWarm && !IsHot;
+
+    // The temperature at which waiting ends.
+    private double Goal => highest is double most && IsHot ? most : target;
+
     private double Tau => mass * SpecificHeat / (heatTransfer * area);
 
     private double Depth => BothFaces ? thickness / 2 : thickness;
@@ -177,12 +225,12 @@ public sealed record WarmUp
 
     private double SlowestTerm => SlabKernel.Eigenvalue(BiotNumber, 1) is var zeta ? DiffusionTime / (zeta * zeta) : 0;
 
-    private double FaceSeconds => IsWarm ? 0 : IsLumped ? Tau * Math.Log((room - start) / (room - target)) : DiffusionTime * WarmUpFormulas.Fourier(BiotNumber, Left, true);
+    private double FaceSeconds => IsThere ? 0 : IsLumped ? Tau * Math.Log((room - start) / (room - Goal)) : DiffusionTime * WarmUpFormulas.Fourier(BiotNumber, Left, true);
 
-    private double BackSeconds => IsWarm ? 0 : DiffusionTime * WarmUpFormulas.Fourier(BiotNumber, Left, false);
+    private double BackSeconds => IsThere ? 0 : DiffusionTime * WarmUpFormulas.Fourier(BiotNumber, Left, false);
 
-    // What is left of the first difference when the target is reached.
-    private double Left => (room - target) / (room - start);
+    // What is left of the first difference when waiting ends.
+    private double Left => (room - Goal) / (room - start);
 
     private double Joules => mass * SpecificHeat * Math.Max(0, target - start);
 
@@ -208,6 +256,7 @@ public sealed record WarmUp
         Expression t0 = Expression.Quantity("T_0", start, Measure.Temperature);
         Expression tr = Expression.Quantity("T_r", room, Measure.Temperature);
         Expression tt = Expression.Quantity("T_t", target, Measure.Temperature);
+        Expression tg = IsHot ? Expression.Quantity("T_h", Goal, Measure.Temperature) : tt;
         List<WorkingStep> steps =
         [
             new(
@@ -227,7 +276,7 @@ public sealed record WarmUp
             if (IsAvailable)
             {
                 WorkingStep diffusion = steps[3];
-                Expression way = IsWarm ? 0 : (tt - t0) / (tr - t0);
+                Expression way = IsThere ? 0 : (tg - t0) / (tr - t0);
                 WarmUpFormulas.AddTime(steps, "time until the face has it", "t_face", diffusion, BiotNumber, way, FaceSeconds, true);
                 WarmUpFormulas.AddTime(steps, "time until the back has it", "t_back", diffusion, BiotNumber, way, BackSeconds, false);
             }
@@ -235,7 +284,12 @@ public sealed record WarmUp
         else if (IsAvailable)
         {
             steps.Add(new(
-                "time to reach the target", "t", IsWarm ? Expression.Number(0) : tau.Result() * Expression.Ln((tr - t0) / (tr - tt)), FaceSeconds, Measure.Minutes, Lumped));
+                IsHot ? "time to cool to the highest temperature" : "time to reach the target",
+                "t",
+                IsThere ? Expression.Number(0) : tau.Result() * Expression.Ln((tr - t0) / (tr - tg)),
+                FaceSeconds,
+                Measure.Minutes,
+                Lumped));
         }
 
         return new Workings("Warming of a fixture", steps);
@@ -245,7 +299,10 @@ public sealed record WarmUp
     /// <returns>Text such as <c>57.9 min from 10 °C to 18 °C in a room of 22 °C</c>.</returns>
     public override string ToString() =>
         (IsAvailable ? Measure.Minutes.Format(FaceSeconds, DisplayUnits.Si, 3) : "no time can be given") + " from " + Measure.Temperature.Format(start)
-        + " to " + Measure.Temperature.Format(target) + " in a room of " + Measure.Temperature.Format(room);
+        + " to " + Measure.Temperature.Format(Goal) + " in a room of " + Measure.Temperature.Format(room);
+
+    private static string Both(double kelvins) =>
+        Measure.Temperature.Format(kelvins) + " (" + Measure.Temperature.Format(kelvins, DisplayUnits.UsCustomary) + ")";
 
     private double After(TimeSpan time, bool face)
     {

@@ -94,6 +94,7 @@ public sealed record OffRatio
     public IReadOnlyList<Caution> Cautions { get; } = new ValueList<Caution>(
     [
         new Caution(
+            "off-ratio-mix",
             Hazard.SkinAndEyes,
             "A mix that is off its ratio keeps unreacted epoxide, amine or isocyanate in it for longer: gloves and eye protection stay on until it has hardened, and it is not sanded before that.",
             "the product's safety data sheet",

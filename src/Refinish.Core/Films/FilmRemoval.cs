@@ -80,6 +80,7 @@ public sealed record FilmRemoval
     public IReadOnlyList<Caution> Cautions { get; } = new ValueList<Caution>(
     [
         new Caution(
+            "uncured-dust",
             Hazard.Dust,
             "Sanding a coating that is not fully cured sets free dust with unreacted hardener: sand wet and wear the respirator that the exposure asks for.",
             "the product's safety data sheet and the employer's respiratory protection programme",

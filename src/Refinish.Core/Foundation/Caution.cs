@@ -1,3 +1,5 @@
+using System;
+
 namespace Refinish;
 
 /// <summary>A warning that travels with a result: what can hurt, one plain sentence, who decides, and what it rests on.</summary>
@@ -5,19 +7,26 @@ namespace Refinish;
 public sealed record Caution
 {
     /// <summary>Makes a caution.</summary>
+    /// <param name="code">Stable name of this caution, kebab-case, such as <c>never-alone</c>; the library's own codes differ from one another.</param>
     /// <param name="hazard">What can hurt.</param>
     /// <param name="sentence">One plain sentence for the person at work or the customer.</param>
     /// <param name="decidedBy">Who decides: a code, a data sheet, a licensed practice.</param>
     /// <param name="source">What the sentence rests on.</param>
-    /// <exception cref="System.ArgumentException">A text is empty.</exception>
-    /// <exception cref="System.ArgumentOutOfRangeException"><paramref name="hazard"/> is not a named value.</exception>
-    public Caution(Hazard hazard, string sentence, string decidedBy, Source source)
+    /// <exception cref="ArgumentException">A text is empty, or <paramref name="code"/> is not lower-case letters and digits in groups joined by single hyphens.</exception>
+    /// <exception cref="ArgumentOutOfRangeException"><paramref name="hazard"/> is not a named value.</exception>
+    public Caution(string code, Hazard hazard, string sentence, string decidedBy, Source source)
     {
+        Code = IsKebabCase(Guard.Named(code, nameof(code)))
+            ? code
+            : throw new ArgumentException("code is \"" + code + "\"; allowed: lower-case letters and digits in groups joined by single hyphens.", nameof(code));
         Hazard = Guard.Defined(hazard, nameof(hazard));
         Sentence = Guard.Named(sentence, nameof(sentence));
         DecidedBy = Guard.Named(decidedBy, nameof(decidedBy));
         Source = Guard.NotNull(source, nameof(source));
     }
+
+    /// <summary>Stable name by which a program finds, groups or leaves out this caution; it stays when the sentence is reworded.</summary>
+    public string Code { get; }
 
     /// <summary>What can hurt.</summary>
     public Hazard Hazard { get; }
@@ -34,4 +43,20 @@ public sealed record Caution
     /// <summary>The sentence and who decides.</summary>
     /// <returns>One line of text.</returns>
     public override string ToString() => Sentence + " Decided by: " + DecidedBy + ".";
+
+    private static bool IsKebabCase(string code)
+    {
+        bool hyphen = true;
+        foreach (char c in code)
+        {
+            if (c == '-' ? hyphen : c is not ((>= 'a' and <= 'z') or (>= '0' and <= '9')))
+            {
+                return false;
+            }
+
+            hyphen = c == '-';
+        }
+
+        return !hyphen;
+    }
 }

@@ -16,12 +16,14 @@ namespace Refinish.Inspection;
 public sealed record SlipComparison
 {
     private static readonly Caution NotATubTest = new(
+        "not-a-tub-test",
         Hazard.Slip,
         "This is a criterion for hard floors walked on with shoes, not a test of a bathtub or a shower floor: no figure here means that wet bare feet will not slip.",
         "the owner, with the coating's data sheet, local accessibility rules and a test that fits the use",
         Source.Published("ASTM F462-79 (2007)", "the bathtub test, withdrawn in July 2016 without a successor (catalogue)"));
 
     private static readonly Caution Wears = new(
+        "friction-wears",
         Hazard.Slip,
         "Soap, oil, cleaning and wear change friction: a reading on a new, clean finish does not hold for its life.",
         "the owner's cleaning and inspection",

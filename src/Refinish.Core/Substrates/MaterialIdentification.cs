@@ -18,12 +18,14 @@ namespace Refinish.Substrates;
 public sealed record MaterialIdentification
 {
     private static readonly Caution Solvent = new(
+        "solvent-rub",
         Hazard.SolventVapour,
         "A solvent rub is a drop on a cloth, where it does not show, with the window open and no flame: it crazes stressed acrylic and dulls an old coat.",
         "the solvent's safety data sheet",
         Source.CommonPractice("solvents craze stressed acrylic"));
 
     private static readonly Caution Scraping = new(
+        "scraping-old-coat",
         Hazard.Lead,
         "Old enamel, glaze and coatings may hold lead: test before anything is scraped.",
         "a lead test and the law on lead work",

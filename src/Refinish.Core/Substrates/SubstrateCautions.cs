@@ -10,60 +10,70 @@ internal static class SubstrateCautions
     private const string SafetyDataSheet = "the product's safety data sheet and local rules";
 
     public static readonly Caution LeadFound = new(
+        "lead-found",
         Hazard.Lead,
         "Lead was found: dust and rinse water carry it, and children are hurt by very little.",
         "the law on lead work, carried out by a certified firm",
         Source.Published("71 FR 1588", "target housing: built before 1978, TSCA section 401"));
 
     public static readonly Caution LeadOpen = new(
+        "lead-untested",
         Hazard.Lead,
         "Old enamel, glaze and coatings may hold lead: test before anything is sanded, etched or stripped.",
         "a lead test and the law on lead work",
         Source.Published("71 FR 1588", "target housing: built before 1978, TSCA section 401"));
 
     public static readonly Caution Dust = new(
+        "preparation-dust",
         Hazard.Dust,
         "Abrading enamel, glaze, grout, filler and old coats makes fine dust: work wet or with extraction, and wear the respirator that the exposure asks for.",
         "the employer's respiratory protection programme and " + SafetyDataSheet,
         Source.CommonPractice("29 CFR 1926.1153 limits respirable silica to 50 µg/m³ over eight hours (seen second-hand)"));
 
     public static readonly Caution Etching = new(
+        "etchant-burns",
         Hazard.Acid,
         "Etchants for enamel and glaze may hold hydrofluoric acid, which burns deep and late and can kill: keep calcium gluconate gel at hand or abrade instead.",
         SafetyDataSheet + " and first-aid training",
         Source.CommonPractice("first aid with water and calcium gluconate gel (seen second-hand in medical guides)"));
 
     public static readonly Caution Strippers = new(
+        "stripper-vapour",
         Hazard.Stripper,
         "Strippers with methylene chloride have killed refinishers in bathrooms and are to be taken as prohibited for this work; any other stripper needs its own exhaust and gloves.",
         "40 CFR 751 subpart B, local rules and " + SafetyDataSheet,
         Source.Published("MMWR 61(7):119-122 (24 February 2012)", "13 deaths of bathtub refinishers, 2000 to 2011"));
 
     public static readonly Caution Structure = new(
+        "fixture-gives-way",
         Hazard.Structure,
         "The fixture or what carries it may give way, and a coating only hides that: repair first.",
         "a licensed contractor and the building code",
         Source.CommonPractice("a coating carries no load"));
 
     public static readonly Caution WaterBehind = new(
+        "water-behind",
         Hazard.Structure,
         "Water behind the surface rots what carries it and lifts the coating: find its way first.",
         "a licensed plumber or contractor",
         Source.CommonPractice("a coating does not stop water from behind"));
 
     private static readonly Caution Peroxide = new(
+        "peroxide-hardener",
         Hazard.SkinAndEyes,
         "Polyester filler is hardened with a peroxide that can blind: gloves and closed goggles while mixing.",
         SafetyDataSheet,
         Source.CommonPractice("peroxide hardeners"));
 
     private static readonly Caution Amine = new(
+        "amine-hardener",
         Hazard.SkinAndEyes,
         "Epoxy resins and amine hardeners burn the skin and can make it allergic for life: gloves and closed goggles while mixing and sanding.",
         SafetyDataSheet,
         Source.CommonPractice("amine hardeners"));
 
     private static readonly Caution Styrene = new(
+        "styrene-filler",
         Hazard.FireAndExplosion,
         "Polyester filler gives off styrene, which smells strongly and burns; leftovers in the cup get hot.",
         SafetyDataSheet,

@@ -82,7 +82,7 @@ public class IsocyanateScreenTests
     public void Refuses_what_cannot_be()
     {
         Numbers.Refuses("AirborneFraction", () => _ = Example with { AirborneFraction = Ratio.Zero });
-        Numbers.Refuses("TransferEfficiency", () => _ = Example with { TransferEfficiency = Ratio.FromPercent(100) });
+        Numbers.Refuses("TransferEfficiency", () => _ = Example with { TransferEfficiency = Ratio.FromPercent(101) });
         Numbers.Refuses("IsocyanateFraction", () => _ = Example with { IsocyanateFraction = Ratio.FromPercent(120) });
         Numbers.Refuses("SprayTime", () => _ = Example with { SprayTime = TimeSpan.Zero });
         Numbers.Refuses("CoatingMass", () => _ = Example with { CoatingMass = Mass.Zero });

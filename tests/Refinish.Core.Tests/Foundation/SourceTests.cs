@@ -19,14 +19,4 @@ public class SourceTests
         Assert.Equal(Source.Derived("algebra"), Source.Derived("algebra"));
         Assert.Throws<ArgumentException>(() => Source.Published("document", " "));
     }
-
-    [Fact]
-    [Evidence(Basis.Contract, "a caution has a sentence, a decider and a source")]
-    public void A_caution_says_who_decides()
-    {
-        Caution caution = new(Hazard.Lead, "Test the old enamel for lead before sanding.", "local code", Source.CommonPractice("lead test first"));
-        Assert.Equal("Test the old enamel for lead before sanding. Decided by: local code.", caution.ToString());
-        Assert.Throws<ArgumentException>(() => new Caution(Hazard.Lead, string.Empty, "local code", Source.CommonPractice("lead test first")));
-        Numbers.Refuses("hazard", () => _ = new Caution((Hazard)77, "Sentence.", "local code", Source.CommonPractice("lead test first")));
-    }
 }

@@ -44,6 +44,11 @@ internal static class IlReferences
         return found;
     }
 
+    /// <summary>How often the methods of a type call a constructor of another.</summary>
+    public static int Constructions(Type type, Type constructed) => type.GetMethods(Everything).Cast<MethodBase>().Concat(type.GetConstructors(Everything))
+        .Where(method => method.GetMethodBody() is not null)
+        .Sum(method => Members(method, method.GetMethodBody()!).Count(item => item.Code == OpCodes.Newobj && item.Member.DeclaringType == constructed));
+
     private static void AddBody(HashSet<Type> found, MethodBase method)
     {
         MethodBody? body = method.GetMethodBody();
@@ -57,6 +62,22 @@ internal static class IlReferences
             Add(found, local.LocalType);
         }
 
+        foreach ((OpCode _, MemberInfo member) in Members(method, body))
+        {
+            Add(found, member as Type ?? member.DeclaringType);
+            if (member is MethodInfo { IsGenericMethod: true } called)
+            {
+                foreach (Type argument in called.GetGenericArguments())
+                {
+                    Add(found, argument);
+                }
+            }
+        }
+    }
+
+    // The instructions of a body that name a member, with that member.
+    private static IEnumerable<(OpCode Code, MemberInfo Member)> Members(MethodBase method, MethodBody body)
+    {
         byte[] il = body.GetILAsByteArray()!;
         Type[] typeArguments = method.DeclaringType is { IsGenericType: true } generic ? generic.GetGenericArguments() : [];
         Type[] methodArguments = method.IsGenericMethod ? method.GetGenericArguments() : [];
@@ -68,15 +89,7 @@ internal static class IlReferences
             OpCode code = OpCodesByValue[value];
             if (code.OperandType is OperandType.InlineMethod or OperandType.InlineField or OperandType.InlineType or OperandType.InlineTok)
             {
-                MemberInfo member = method.Module.ResolveMember(BitConverter.ToInt32(il, at), typeArguments, methodArguments)!;
-                Add(found, member as Type ?? member.DeclaringType);
-                if (member is MethodInfo { IsGenericMethod: true } called)
-                {
-                    foreach (Type argument in called.GetGenericArguments())
-                    {
-                        Add(found, argument);
-                    }
-                }
+                yield return (code, method.Module.ResolveMember(BitConverter.ToInt32(il, at), typeArguments, methodArguments)!);
             }
 
             at += code.OperandType switch

@@ -1,0 +1,93 @@
+using System;
+using System.Collections.Generic;
+using System.Globalization;
+using System.Linq;
+using Refinish.Coatings;
+using UnitsNet;
+
+namespace Refinish.Air;
+
+/// <summary>
+/// One substance from data sheets that differ. The careful figures count: the lowest molar mass, which is the most vapour by volume; the lowest flammable
+/// limit and the highest vapour pressure that any sheet knows. Name and density are the first sheet's.
+/// </summary>
+internal sealed class CarefulSolvent
+{
+    private static readonly Source Rule = Source.Derived("the lowest figure is the careful one: more vapour by volume, and a flammable limit reached sooner");
+
+    private readonly List<Solvent> sheets;
+    private Solvent? figures;
+
+    private CarefulSolvent(Solvent first)
+    {
+        sheets = [first];
+    }
+
+    /// <summary>The description that counts.</summary>
+    public Solvent Figures => figures ??= sheets[0] with
+    {
+        MolarMass = sheets.Select(sheet => sheet.MolarMass).OrderBy(mass => mass.KilogramsPerMole).First(),
+        LowerFlammableLimit = sheets.Select(sheet => sheet.LowerFlammableLimit).OrderBy(limit => limit?.DecimalFractions ?? double.MaxValue).First(),
+        VapourPressure = sheets.Select(sheet => sheet.VapourPressure).OrderByDescending(pressure => pressure?.Pascals ?? 0).First(),
+        Source = Source.Derived("the careful figures of " + string.Join("; ", sheets.Select(sheet => sheet.Source.ToString()).Distinct(StringComparer.Ordinal))),
+    };
+
+    /// <summary>
+    /// Adds another description of a substance to those collected, unless it is known already. Nothing is made while all descriptions are alike.
+    /// </summary>
+    public static List<CarefulSolvent>? Collect(List<CarefulSolvent>? collected, Solvent first, Solvent another)
+    {
+        if (ReferenceEquals(first, another) || first.Equals(another))
+        {
+            return collected;
+        }
+
+        collected ??= [];
+        CarefulSolvent? of = collected.Find(careful => string.Equals(careful.sheets[0].CasNumber, first.CasNumber, StringComparison.Ordinal));
+        if (of is null)
+        {
+            of = new CarefulSolvent(first);
+            collected.Add(of);
+        }
+
+        if (!of.sheets.Contains(another))
+        {
+            of.sheets.Add(another);
+            of.figures = null;
+        }
+
+        return collected;
+    }
+
+    /// <summary>Which figures were chosen from.</summary>
+    public Workings Workings()
+    {
+        List<WorkingStep> steps =
+        [
+            new(
+                "lowest molar mass of the descriptions",
+                "M",
+                Least(sheets.Select((sheet, i) => Expression.Quantity("M_" + Number(i), sheet.MolarMass.KilogramsPerMole, Measure.MolarMass))),
+                Figures.MolarMass.KilogramsPerMole,
+                Measure.MolarMass,
+                Rule),
+        ];
+        if (Figures.LowerFlammableLimit is Ratio limit)
+        {
+            steps.Add(new(
+                "lowest flammable limit that a description gives",
+                "LFL",
+                Least(sheets.Where(sheet => sheet.LowerFlammableLimit is not null)
+                    .Select((sheet, i) => Expression.Quantity("LFL_" + Number(i), sheet.LowerFlammableLimit!.Value.DecimalFractions, Measure.Percent))),
+                limit.DecimalFractions,
+                Measure.Percent,
+                Rule));
+        }
+
+        return new Workings(Figures.Name + ", of differing descriptions", steps);
+    }
+
+    private static string Number(int sheet) => (sheet + 1).ToString(CultureInfo.InvariantCulture);
+
+    private static Expression Least(IEnumerable<Expression> values) => values.Aggregate(Expression.Min);
+}
