@@ -23,7 +23,7 @@ namespace Refinish.Air;
 /// SolventEmission coat = new()
 /// {
 ///     Name = "topcoat", Start = TimeSpan.Zero, SprayTime = TimeSpan.FromMinutes(6), VolatileMass = Mass.FromGrams(164),
-///     Solvents = [new(GenericSolvents.ButylAcetate, Ratio.FromPercent(100))],
+///     Solvents = [new(Solvents.ButylAcetate, Ratio.FromPercent(100))],
 ///     FlashFraction = Ratio.FromPercent(40), FilmTimeConstant = TimeSpan.FromMinutes(15),
 /// };
 /// AirStudy study = new(bathroom, fan, [coat], TimeSpan.FromHours(8));

@@ -14,7 +14,7 @@ namespace Refinish.Air;
 /// the regulation. Vapour by the ideal gas at 70 °F and 1 atm (24.14 L/mol), as that table's first column has it.
 /// </remarks>
 /// <example><code>
-/// DilutionAir toluene = new(Volume.FromUsGallons(1), GenericSolvents.Toluene);
+/// DilutionAir toluene = new(Volume.FromUsGallons(1), Solvents.Toluene);
 /// double? cubicFeet = toluene.Exact?.CubicFeet;
 /// </code></example>
 public sealed record DilutionAir

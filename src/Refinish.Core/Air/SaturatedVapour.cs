@@ -11,7 +11,7 @@ namespace Refinish.Air;
 /// </summary>
 /// <remarks>Where no fit of the substance covers the temperature the results are <see langword="null"/>: nothing is extrapolated.</remarks>
 /// <example><code>
-/// SaturatedVapour xylene = new(GenericSolvents.Xylene, Temperature.FromDegreesCelsius(20), Pressure.FromPascals(101325), VapourPressures.All);
+/// SaturatedVapour xylene = new(Solvents.Xylene, Temperature.FromDegreesCelsius(20), Pressure.FromPascals(101325), VapourPressures.All);
 /// Ratio? most = xylene.VolumeFraction;
 /// </code></example>
 public sealed record SaturatedVapour

@@ -18,7 +18,7 @@ namespace Refinish.Air;
 /// SolventEmission coat = new()
 /// {
 ///     Name = "topcoat, first coat", Start = TimeSpan.Zero, SprayTime = TimeSpan.FromMinutes(6),
-///     VolatileMass = Mass.FromGrams(164), Solvents = [new(GenericSolvents.ButylAcetate, Ratio.FromPercent(100))],
+///     VolatileMass = Mass.FromGrams(164), Solvents = [new(Solvents.ButylAcetate, Ratio.FromPercent(100))],
 ///     FlashFraction = SolventEmission.AssumedFlashFraction, FilmTimeConstant = SolventEmission.AssumedFilmTimeConstant,
 /// };
 /// </code></example>

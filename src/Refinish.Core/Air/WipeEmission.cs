@@ -17,7 +17,7 @@ namespace Refinish.Air;
 /// WipeEmission wipe = new()
 /// {
 ///     Name = "solvent wipe", Start = TimeSpan.Zero, WipeTime = TimeSpan.FromMinutes(5), VolatileMass = Mass.FromGrams(40),
-///     Solvents = [new(GenericSolvents.Acetone, Ratio.FromPercent(100))], EvaporationTime = WipeEmission.AssumedEvaporationTime,
+///     Solvents = [new(Solvents.Acetone, Ratio.FromPercent(100))], EvaporationTime = WipeEmission.AssumedEvaporationTime,
 /// };
 /// </code></example>
 public sealed record WipeEmission : Emission

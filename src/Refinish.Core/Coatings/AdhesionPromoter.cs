@@ -13,6 +13,15 @@ public sealed record AdhesionPromoter
     private readonly TimeSpan flash;
     private readonly TimeSpan openTime;
 
+    /// <summary>Identity by which it is found and joined; 1 to 100 characters, no '/', no control characters, no white space at either end.</summary>
+    /// <exception cref="ArgumentNullException">Missing.</exception>
+    /// <exception cref="ArgumentException">Not an identity.</exception>
+    public required string Id
+    {
+        get;
+        init => field = Guard.Id(value, nameof(Id));
+    }
+
     /// <summary>Generic name, such as "silane wipe".</summary>
     /// <exception cref="ArgumentException">Empty.</exception>
     public required string Name

@@ -47,19 +47,19 @@ internal static class CatalogueStandings
         SlipAdditive beads = GenericCatalogue.PolymerBeads;
         all.Add(new(beads.Name, "diameter", Measure.Film.Format(beads.Diameter.Meters), Grains));
         all.Add(new(beads.Name, "density of a grain", Measure.Density.Format(beads.Density.KilogramsPerCubicMeter), Grains));
-        foreach (CoatingSequence sequence in new[] { GenericCatalogue.SlipResistantTub, GenericCatalogue.ClearedPlastic })
+        foreach (CoatingSystem system in new[] { GenericCatalogue.EpoxyUrethaneSystem, GenericCatalogue.SlipResistantTub, GenericCatalogue.ClearedPlastic })
         {
-            all.Add(new(sequence.Name, "most dry film", Measure.Film.Format(sequence.MaximumTotalDryFilm!.Value.Meters), Films));
-            foreach (SystemStep step in sequence.Steps)
+            all.Add(new(system.Name, "most dry film", Measure.Film.Format(system.MaximumTotalDryFilm!.Value.Meters), Films));
+            foreach (SystemStep step in system.Steps)
             {
                 if (step.BroadcastRate is AreaDensity rate)
                 {
-                    all.Add(new(sequence.Name, "grains per area", Measure.ArealMass.Format(rate.KilogramsPerSquareMeter), Grains));
+                    all.Add(new(system.Name, "grains per area", Measure.ArealMass.Format(rate.KilogramsPerSquareMeter), Grains));
                 }
 
                 if (step.Layer is CoatingLayer layer)
                 {
-                    all.Add(new(sequence.Name, "layer", layer.ToString(), Films));
+                    all.Add(new(system.Name, "layer", layer.ToString(), Films));
                 }
             }
         }

@@ -6,9 +6,9 @@ using UnitsNet;
 namespace Refinish.Coatings;
 
 /// <summary>One can: base, hardener or reducer, with the density that turns millilitres into grams, and what else its data sheet tells.</summary>
-/// <remarks>Every figure but name and density is optional. A calculation that needs one that is missing says that it cannot judge; it never fills in a guess.</remarks>
+/// <remarks>Every figure but the density is optional. A calculation that needs one that is missing says that it cannot judge; it never fills in a guess.</remarks>
 /// <example><code>
-/// CoatingComponent hardener = new("isocyanate hardener", Density.FromGramsPerMilliliter(1.05))
+/// CoatingComponent hardener = new("isocyanate-hardener", "isocyanate hardener", Density.FromGramsPerMilliliter(1.05))
 /// {
 ///     MassSolids = Ratio.FromPercent(75), IsocyanateContent = Ratio.FromPercent(16.5), ShelfLifeOpened = TimeSpan.FromDays(30),
 /// };
@@ -33,15 +33,20 @@ public sealed record CoatingComponent
     private readonly double? flashPoint;
 
     /// <summary>Makes a component.</summary>
+    /// <param name="id">Identity, such as "epoxy-primer-base"; 1 to 100 characters, no '/', no control characters, no white space at either end.</param>
     /// <param name="name">Generic name, such as "primer base".</param>
     /// <param name="density">Density at room temperature, 0.5 to 5 g/mL.</param>
-    /// <exception cref="ArgumentException"><paramref name="name"/> is empty.</exception>
+    /// <exception cref="ArgumentException"><paramref name="id"/> is not an identity, or <paramref name="name"/> is empty.</exception>
     /// <exception cref="ArgumentOutOfRangeException"><paramref name="density"/> is outside its range.</exception>
-    public CoatingComponent(string name, Density density)
+    public CoatingComponent(string id, string name, Density density)
     {
+        Id = Guard.Id(id, nameof(id));
         Name = Guard.Named(name, nameof(name));
         this.density = Guard.Within(density, Densities, nameof(density));
     }
+
+    /// <summary>Identity of the can.</summary>
+    public string Id { get; }
 
     /// <summary>Generic name.</summary>
     public string Name { get; }

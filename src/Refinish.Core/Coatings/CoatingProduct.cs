@@ -2,6 +2,7 @@ using System;
 using System.Collections.Generic;
 using System.Linq;
 using Refinish.Climate;
+using Refinish.Colours;
 using Refinish.Fixtures;
 using UnitsNet;
 
@@ -11,6 +12,8 @@ namespace Refinish.Coatings;
 /// <remarks>Volumes are taken as additive on mixing. Values come from the caller's data sheet or, marked as generic and invented, from <see cref="GenericCatalogue"/>.</remarks>
 public sealed record CoatingProduct
 {
+    internal static readonly Bounds Scatterings = Bounds.Between(1, 1e8, Measure.PerFilm);
+
     private static readonly Bounds Films = Bounds.NotNegative(Measure.Film, 5e-3);
 
     private readonly double volumeSolids;
@@ -20,6 +23,16 @@ public sealed record CoatingProduct
     private readonly double isocyanateFraction;
     private readonly double minimumReducer;
     private readonly double? ratioTolerance;
+    private readonly double? scattering;
+
+    /// <summary>Identity by which it is found and joined; 1 to 100 characters, no '/', no control characters, no white space at either end.</summary>
+    /// <exception cref="ArgumentNullException">Missing.</exception>
+    /// <exception cref="ArgumentException">Not an identity.</exception>
+    public required string Id
+    {
+        get;
+        init => field = Guard.Id(value, nameof(Id));
+    }
 
     /// <summary>Generic name, such as "two-part epoxy primer".</summary>
     /// <exception cref="ArgumentException">Empty.</exception>
@@ -176,6 +189,22 @@ public sealed record CoatingProduct
 
     /// <summary>The times as tabulated at several temperatures; <see langword="null"/> when the data sheet gives one temperature only.</summary>
     public CureTable? CureTable { get; init; }
+
+    /// <summary>
+    /// How strongly the dry film scatters light, from 10⁻⁶ to 100 per µm; <see langword="null"/> when nobody measured it, and then hiding cannot be judged.
+    /// </summary>
+    /// <exception cref="ArgumentOutOfRangeException">Outside the range.</exception>
+    public ReciprocalLength? Scattering
+    {
+        get => scattering is double value ? ReciprocalLength.FromInverseMeters(value) : null;
+        init => scattering = value is ReciprocalLength given ? Guard.Within(given.InverseMeters, Scatterings, nameof(Scattering)) : null;
+    }
+
+    /// <summary>Colour of the film where it hides fully, as of a primer; <see langword="null"/> when not known, or when it is chosen for each job.</summary>
+    public CieLab? Colour { get; init; }
+
+    /// <summary>How the wet film flows before it sets; <see langword="null"/> when not known, and then sag and levelling cannot be judged.</summary>
+    public FlowFigures? Flow { get; init; }
 
     /// <summary>Where the figures come from.</summary>
     public required Source Source

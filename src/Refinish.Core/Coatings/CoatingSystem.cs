@@ -6,40 +6,87 @@ using UnitsNet;
 
 namespace Refinish.Coatings;
 
-/// <summary>The stack that goes on a fixture: a promoter wipe where the material needs one, then layers from the primer outwards.</summary>
+/// <summary>What goes on a fixture, in order, from the first wipe or preparation to the last coat, and what speaks against it on a given material.</summary>
+/// <remarks>
+/// A system lists its layers and the promoters to choose from by material. It may also list the preparation that its data sheets ask for, from cleaning to filler;
+/// a system that lists none leaves the preparation to what the survey finds. Preparation steps that name materials have to name the one at hand;
+/// promoters are alternatives of which one has to fit.
+/// </remarks>
+/// <example><code>
+/// CoatingSystem system = GenericCatalogue.SlipResistantTub;
+/// int objections = system.ObjectionsFor(FixtureMaterial.EnamelledCastIron).Count;   // 0
+/// double film = system.TotalDryFilm.Micrometers;                                    // 120
+/// </code></example>
 public sealed record CoatingSystem
 {
+    private readonly double? maximumTotal;
+    private readonly double total;
+
     /// <summary>Makes a system.</summary>
+    /// <param name="id">Identity, such as "epoxy-urethane"; 1 to 100 characters, no '/', no control characters, no white space at either end.</param>
     /// <param name="name">Generic name.</param>
-    /// <param name="promoters">The wipes to choose from by material; may be empty.</param>
-    /// <param name="layers">The sprayed layers in order of application, at least one.</param>
-    /// <param name="source">Where the stack comes from.</param>
-    /// <exception cref="ArgumentException">The name is empty, a list holds an empty entry, or there is no layer.</exception>
-    public CoatingSystem(string name, IEnumerable<AdhesionPromoter> promoters, IEnumerable<CoatingLayer> layers, Source source)
+    /// <param name="steps">The steps in order, with at least one layer.</param>
+    /// <param name="maximumTotalDryFilm">
+    /// Most dry film of all layers together, more than 0 and at most 10 mm; <see langword="null"/> when no data sheet says, and then it cannot be judged.
+    /// </param>
+    /// <param name="source">Where the system comes from.</param>
+    /// <exception cref="ArgumentException">
+    /// <paramref name="id"/> is not an identity, the name is empty, a step is missing, there is no layer, or two products or promoters share an identity.
+    /// </exception>
+    /// <exception cref="ArgumentOutOfRangeException">The film is outside its range.</exception>
+    public CoatingSystem(string id, string name, IEnumerable<SystemStep> steps, Length? maximumTotalDryFilm, Source source)
     {
+        Id = Guard.Id(id, nameof(id));
         Name = Guard.Named(name, nameof(name));
-        Promoters = Guard.List(promoters, nameof(promoters));
-        Layers = Guard.List(layers, nameof(layers), 1);
+        Steps = Guard.List(steps, nameof(steps), 1);
+        maximumTotal = maximumTotalDryFilm is Length most ? Guard.Within(most, Bounds.Positive(Measure.Film, 0.01), nameof(maximumTotalDryFilm)) : null;
         Source = Guard.NotNull(source, nameof(source));
+        Layers = new ValueList<CoatingLayer>(Steps.Select(step => step.Layer).OfType<CoatingLayer>());
+        Promoters = new ValueList<AdhesionPromoter>(Steps.Select(step => step.Promoter).OfType<AdhesionPromoter>());
+        Cautions = new ValueList<Caution>(Steps.SelectMany(CoatingsCautions.Of).Distinct());
+        total = Layers.Sum(layer => layer.TotalDryFilm.Meters);
+        if (Layers.Count == 0)
+        {
+            throw new ArgumentException("steps holds no layer.", nameof(steps));
+        }
+
+        CheckIdentities(nameof(steps));
     }
+
+    /// <summary>Identity of the system.</summary>
+    public string Id { get; }
 
     /// <summary>Generic name.</summary>
     public string Name { get; }
 
-    /// <summary>The wipes to choose from by material.</summary>
-    public IReadOnlyList<AdhesionPromoter> Promoters { get; }
+    /// <summary>The steps in order.</summary>
+    public IReadOnlyList<SystemStep> Steps { get; }
 
-    /// <summary>The sprayed layers in order of application.</summary>
+    /// <summary>The layers in order of application, at least one.</summary>
     public IReadOnlyList<CoatingLayer> Layers { get; }
 
-    /// <summary>Where the stack comes from.</summary>
+    /// <summary>The wipes to choose from by material; may be empty.</summary>
+    public IReadOnlyList<AdhesionPromoter> Promoters { get; }
+
+    /// <summary>Most dry film of all layers together; <see langword="null"/> when not known.</summary>
+    public Length? MaximumTotalDryFilm => maximumTotal is double most ? Length.FromMeters(most) : null;
+
+    /// <summary>Dry film of all layers together.</summary>
+    public Length TotalDryFilm => Length.FromMeters(total);
+
+    /// <summary>The total against its limit; it cannot be judged when no limit is known.</summary>
+    public LimitComparison TotalFilm => new(
+        "dry film of the whole system", total, maximumTotal, LimitSense.AtMost, Measure.Film, Source,
+        total > maximumTotal ? "Take fewer or thinner coats." : null);
+
+    /// <summary>What can hurt in the listed steps beyond spraying itself.</summary>
+    public IReadOnlyList<Caution> Cautions { get; }
+
+    /// <summary>Where the system comes from.</summary>
     public Source Source { get; }
 
-    /// <summary>Dry film of the whole stack.</summary>
-    public Length TotalDryFilm => Length.FromMeters(Layers.Sum(layer => layer.TotalDryFilm.Meters));
-
     /// <summary>The wipe for a material.</summary>
-    /// <param name="material">What the fixture is made of.</param>
+    /// <param name="material">What lies under the new coat.</param>
     /// <returns>The first promoter meant for it, or <see langword="null"/>.</returns>
     /// <exception cref="ArgumentOutOfRangeException">Not a named value.</exception>
     public AdhesionPromoter? PromoterFor(FixtureMaterial material)
@@ -48,42 +95,116 @@ public sealed record CoatingSystem
         return Promoters.FirstOrDefault(promoter => promoter.Materials.Contains(material));
     }
 
-    /// <summary>Why this system may not go on a material as it stands; an empty list when nothing was found against it.</summary>
-    /// <param name="material">What the fixture is made of.</param>
+    /// <summary>
+    /// Why this system may not go on a material as it stands; an empty list when nothing was found against it. On an old coating that is kept no promoter is needed:
+    /// it is abraded and primed, and the first product has to be stated for it.
+    /// </summary>
+    /// <param name="material">What lies under the new coat.</param>
     /// <returns>One sentence for each objection.</returns>
     /// <exception cref="ArgumentOutOfRangeException">Not a named value.</exception>
     public IReadOnlyList<string> ObjectionsFor(FixtureMaterial material)
     {
         Guard.Defined(material, nameof(material));
         List<string> objections = [];
-        CoatingProduct first = Layers[0].Product;
-        if (!first.Materials.Contains(material))
+        if (Steps[0].Kind != SystemStepKind.Clean && Steps.Any(step => step.IsPreparation))
         {
-            objections.Add(first.Name + " is not stated for " + material.InWords() + ".");
+            objections.Add("The first step is not cleaning: " + Steps[0].Name + ".");
         }
 
-        if (Promoters.Count > 0 && PromoterFor(material) is null)
+        foreach (SystemStep step in Steps.Where(step => step.IsPreparation && step.Materials.Count > 0 && !step.Materials.Contains(material)))
+        {
+            objections.Add(step.Name + " is not stated for " + material.InWords() + ".");
+        }
+
+        if (Promoters.Count > 0 && material != FixtureMaterial.OldCoating && PromoterFor(material) is null)
         {
             objections.Add("No adhesion promoter of this system is meant for " + material.InWords() + ".");
         }
 
-        for (int i = 1; i < Layers.Count; i++)
+        if (!Layers[0].Product.Materials.Contains(material))
         {
-            if (Layers[i].Product.GoesOver.Count > 0 && !Layers[i].Product.GoesOver.Contains(Layers[i - 1].Product.Role))
-            {
-                objections.Add(Layers[i].Product.Name + " is not stated to go over " + Layers[i - 1].Product.Name + ".");
-            }
-
-            if (Layers[i].Product.Role < Layers[i - 1].Product.Role)
-            {
-                objections.Add(Layers[i].Product.Name + " stands over " + Layers[i - 1].Product.Name + ", which goes on later.");
-            }
+            objections.Add(Layers[0].Product.Name + " is not stated for " + material.InWords() + ".");
         }
 
-        return new ValueList<string>(objections);
+        AddOrder(objections);
+        AddRecoat(objections);
+        if (total > maximumTotal)
+        {
+            objections.Add(TotalFilm + ". " + TotalFilm.Remedy);
+        }
+
+        return new ValueList<string>(objections.Distinct());
     }
 
     /// <summary>The name.</summary>
     /// <returns><see cref="Name"/>.</returns>
     public override string ToString() => Name;
+
+    // Products are found by identity, so one identity stands for one product.
+    private void CheckIdentities(string name)
+    {
+        for (int i = 1; i < Layers.Count; i++)
+        {
+            CoatingProduct product = Layers[i].Product;
+            CoatingProduct first = Layers.First(layer => layer.Product.Id == product.Id).Product;
+            if (!ReferenceEquals(first, product) && first != product)
+            {
+                throw new ArgumentException(name + " holds two products with the identity " + product.Id + ".", name);
+            }
+        }
+
+        if (Promoters.Select(promoter => promoter.Id).Distinct().Count() < Promoters.Distinct().Count())
+        {
+            throw new ArgumentException(name + " holds two promoters with one identity.", name);
+        }
+    }
+
+    private void AddOrder(List<string> objections)
+    {
+        for (int i = 1; i < Steps.Count; i++)
+        {
+            if (Steps[i].Rank < Steps[i - 1].Rank)
+            {
+                objections.Add(Steps[i].Name + " comes after " + Steps[i - 1].Name + ", which goes on later.");
+            }
+        }
+
+        for (int i = 0; i < Steps.Count; i++)
+        {
+            if (Steps[i].Kind == SystemStepKind.SlipResistantBroadcast)
+            {
+                if (i == 0 || Steps[i - 1].Layer is null)
+                {
+                    objections.Add(Steps[i].Name + " has no wet coat to fall into: it follows " + (i == 0 ? "nothing" : Steps[i - 1].Name) + ".");
+                }
+
+                if (Steps.Skip(i + 1).All(step => step.Layer is null))
+                {
+                    objections.Add(Steps[i].Name + " is not locked in: no coat follows it.");
+                }
+            }
+        }
+    }
+
+    private void AddRecoat(List<string> objections)
+    {
+        for (int i = 0; i < Layers.Count; i++)
+        {
+            CoatingProduct product = Layers[i].Product;
+            if (product.GoesOver.Count == 0)
+            {
+                continue;
+            }
+
+            if (i > 0 && !product.GoesOver.Contains(Layers[i - 1].Product.Role))
+            {
+                objections.Add(product.Name + " is not stated to go over " + Layers[i - 1].Product.Name + ".");
+            }
+
+            if (Layers[i].Coats > 1 && !product.GoesOver.Contains(product.Role))
+            {
+                objections.Add(product.Name + " is not stated to go over itself, yet it has " + Figures.Fixed(Layers[i].Coats, 0) + " coats.");
+            }
+        }
+    }
 }

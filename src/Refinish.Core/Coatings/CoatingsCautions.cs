@@ -2,7 +2,7 @@ using System.Collections.Generic;
 
 namespace Refinish.Coatings;
 
-/// <summary>What can hurt in the steps of a sequence, apart from spraying.</summary>
+/// <summary>What can hurt in the steps of a system, apart from spraying.</summary>
 internal static class CoatingsCautions
 {
     /// <summary>A floor with grains is not a floor on which nobody slips.</summary>

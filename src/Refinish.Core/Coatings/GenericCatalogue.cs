@@ -7,8 +7,9 @@ using UnitsNet;
 namespace Refinish.Coatings;
 
 /// <summary>
-/// A generic coating system to start from. Every figure is invented from the ranges that are typical of such products, and describes
-/// no product on sale: replace it with the data sheets of what is in the van before anything is mixed.
+/// Generic products and systems to start from. Every figure is invented from the ranges that are typical of such products, and describes
+/// no product on sale: replace it with the data sheets of what is in the van before anything is mixed. Scattering, colour and flow are left out,
+/// because nobody measured them: hiding, sag and levelling of these products cannot be judged.
 /// </summary>
 public static class GenericCatalogue
 {
@@ -24,7 +25,7 @@ public static class GenericCatalogue
         FixtureMaterial.Gelcoat, FixtureMaterial.Acrylic, FixtureMaterial.CulturedMarble, FixtureMaterial.SolidSurface, FixtureMaterial.Laminate,
     ];
 
-    private static readonly CoatingComponent IsocyanateHardener = new("isocyanate hardener", Density.FromGramsPerMilliliter(1.05))
+    private static readonly CoatingComponent IsocyanateHardener = new("isocyanate-hardener", "isocyanate hardener", Density.FromGramsPerMilliliter(1.05))
     {
         MassSolids = Ratio.FromPercent(75),
         VolumeSolids = Ratio.FromPercent(70.5),
@@ -34,7 +35,7 @@ public static class GenericCatalogue
         ShelfLifeOpened = TimeSpan.FromDays(30),
     };
 
-    private static readonly CoatingComponent UrethaneReducer = new("urethane reducer", Density.FromGramsPerMilliliter(0.88))
+    private static readonly CoatingComponent UrethaneReducer = new("urethane-reducer", "urethane reducer", Density.FromGramsPerMilliliter(0.88))
     {
         MassSolids = Ratio.Zero,
         Water = Ratio.FromPercent(0.05),
@@ -55,12 +56,13 @@ public static class GenericCatalogue
     /// <summary>Silane wipe for enamel, china and tile: 100 m²/L with cloth losses, 15 min to dry, first coat within 2 h, to be used within 24 h of mixing; carried by isopropanol.</summary>
     public static AdhesionPromoter SilanePromoter { get; } = new()
     {
+        Id = "silane-promoter",
         Name = "silane adhesion promoter",
         SpreadingRate = SpreadingRate.FromSquareMetersPerLiter(100),
         Flash = TimeSpan.FromMinutes(15),
         OpenTime = TimeSpan.FromHours(2),
         MixedLife = TimeSpan.FromHours(24),
-        Solvents = [new SolventShare(GenericSolvents.Isopropanol, Ratio.FromPercent(100))],
+        Solvents = [new SolventShare(Solvents.Isopropanol, Ratio.FromPercent(100))],
         Materials = Glassy,
         Source = Generic,
     };
@@ -68,11 +70,12 @@ public static class GenericCatalogue
     /// <summary>Solvent wipe for gelcoat, acrylic, cultured marble, solid surface and laminate: 60 m²/L, 10 min to dry, first coat within 1 h; carried by xylene and butyl acetate.</summary>
     public static AdhesionPromoter PlasticPromoter { get; } = new()
     {
+        Id = "plastic-promoter",
         Name = "plastic adhesion promoter",
         SpreadingRate = SpreadingRate.FromSquareMetersPerLiter(60),
         Flash = TimeSpan.FromMinutes(10),
         OpenTime = TimeSpan.FromHours(1),
-        Solvents = [new SolventShare(GenericSolvents.Xylene, Ratio.FromPercent(60)), new SolventShare(GenericSolvents.ButylAcetate, Ratio.FromPercent(40))],
+        Solvents = [new SolventShare(Solvents.Xylene, Ratio.FromPercent(60)), new SolventShare(Solvents.ButylAcetate, Ratio.FromPercent(40))],
         Materials = Plastic,
         Source = Generic,
     };
@@ -80,9 +83,10 @@ public static class GenericCatalogue
     /// <summary>Two-part epoxy primer, 2 : 1 by volume, 45 % volume solids, 20 to 50 µm dry a coat.</summary>
     public static CoatingProduct EpoxyPrimer { get; } = new()
     {
+        Id = "epoxy-primer",
         Name = "two-part epoxy primer",
         Role = CoatingRole.Primer,
-        Base = new CoatingComponent("primer base", Density.FromGramsPerMilliliter(1.40))
+        Base = new CoatingComponent("epoxy-primer-base", "primer base", Density.FromGramsPerMilliliter(1.40))
         {
             MassSolids = Ratio.FromPercent(66.8),
             VolumeSolids = Ratio.FromPercent(47),
@@ -91,7 +95,7 @@ public static class GenericCatalogue
             FlashPoint = Temperature.FromDegreesCelsius(5),
             ShelfLifeOpened = TimeSpan.FromDays(180),
         },
-        Hardener = new CoatingComponent("primer hardener", Density.FromGramsPerMilliliter(0.98))
+        Hardener = new CoatingComponent("epoxy-primer-hardener", "primer hardener", Density.FromGramsPerMilliliter(0.98))
         {
             MassSolids = Ratio.FromPercent(47.2),
             VolumeSolids = Ratio.FromPercent(41),
@@ -100,7 +104,7 @@ public static class GenericCatalogue
             FlashPoint = Temperature.FromDegreesCelsius(5),
             ShelfLifeOpened = TimeSpan.FromDays(90),
         },
-        Reducer = new CoatingComponent("epoxy reducer", Density.FromGramsPerMilliliter(0.86))
+        Reducer = new CoatingComponent("epoxy-reducer", "epoxy reducer", Density.FromGramsPerMilliliter(0.86))
         {
             MassSolids = Ratio.Zero,
             Viscosity = DynamicViscosity.FromMillipascalSeconds(0.7),
@@ -117,9 +121,9 @@ public static class GenericCatalogue
         MaximumDryFilm = Length.FromMicrometers(50),
         Solvents =
         [
-            new SolventShare(GenericSolvents.Xylene, Ratio.FromPercent(35)),
-            new SolventShare(GenericSolvents.MethoxypropylAcetate, Ratio.FromPercent(35)),
-            new SolventShare(GenericSolvents.Butanone, Ratio.FromPercent(30)),
+            new SolventShare(Solvents.Xylene, Ratio.FromPercent(35)),
+            new SolventShare(Solvents.MethoxypropylAcetate, Ratio.FromPercent(35)),
+            new SolventShare(Solvents.Butanone, Ratio.FromPercent(30)),
         ],
         IsocyanateFraction = Ratio.Zero,
         Cure = new CureTimes
@@ -137,7 +141,7 @@ public static class GenericCatalogue
             Source = Generic,
         },
         SprayLimits = Window,
-        Materials = [.. Glassy, .. Plastic],
+        Materials = [.. Glassy, .. Plastic, FixtureMaterial.OldCoating],
         KitSizes = [Volume.FromMilliliters(750), Volume.FromMilliliters(3000)],
         Source = Generic,
     };
@@ -145,9 +149,10 @@ public static class GenericCatalogue
     /// <summary>Two-part acrylic urethane topcoat, 4 : 1 by volume, 48 % volume solids, 25 to 45 µm dry a coat. Its hardener is an isocyanate.</summary>
     public static CoatingProduct AcrylicUrethaneTopcoat { get; } = new()
     {
+        Id = "acrylic-urethane-topcoat",
         Name = "two-part acrylic urethane topcoat",
         Role = CoatingRole.Topcoat,
-        Base = new CoatingComponent("topcoat base", Density.FromGramsPerMilliliter(1.20))
+        Base = new CoatingComponent("acrylic-urethane-topcoat-base", "topcoat base", Density.FromGramsPerMilliliter(1.20))
         {
             MassSolids = Ratio.FromPercent(57.3),
             VolumeSolids = Ratio.FromPercent(42.4),
@@ -167,9 +172,9 @@ public static class GenericCatalogue
         MaximumDryFilm = Length.FromMicrometers(45),
         Solvents =
         [
-            new SolventShare(GenericSolvents.ButylAcetate, Ratio.FromPercent(60)),
-            new SolventShare(GenericSolvents.Xylene, Ratio.FromPercent(25)),
-            new SolventShare(GenericSolvents.MethoxypropylAcetate, Ratio.FromPercent(15)),
+            new SolventShare(Solvents.ButylAcetate, Ratio.FromPercent(60)),
+            new SolventShare(Solvents.Xylene, Ratio.FromPercent(25)),
+            new SolventShare(Solvents.MethoxypropylAcetate, Ratio.FromPercent(15)),
         ],
         IsocyanateFraction = Ratio.FromPercent(13.5),
         Cure = new CureTimes
@@ -191,22 +196,26 @@ public static class GenericCatalogue
         Source = Generic,
     };
 
-    /// <summary>Promoter wipe, one coat of epoxy primer (30 µm), three coats of acrylic urethane (30 µm each, 10 % reducer).</summary>
+    /// <summary>Promoter wipe, one coat of epoxy primer (30 µm), three coats of acrylic urethane (30 µm each, 10 % reducer). The preparation is left to the survey.</summary>
     public static CoatingSystem EpoxyUrethaneSystem { get; } = new(
+        "epoxy-urethane",
         "epoxy primer under acrylic urethane",
-        [SilanePromoter, PlasticPromoter],
         [
-            new CoatingLayer(EpoxyPrimer, Length.FromMicrometers(30), 1, Ratio.FromPercent(10)),
-            new CoatingLayer(AcrylicUrethaneTopcoat, Length.FromMicrometers(30), 3, Ratio.FromPercent(10)),
+            SystemStep.Wipe(SilanePromoter),
+            SystemStep.Wipe(PlasticPromoter),
+            SystemStep.Coat(new CoatingLayer(EpoxyPrimer, Length.FromMicrometers(30), 1, Ratio.FromPercent(10))),
+            SystemStep.Coat(new CoatingLayer(AcrylicUrethaneTopcoat, Length.FromMicrometers(30), 3, Ratio.FromPercent(10))),
         ],
+        Length.FromMicrometers(200),
         Generic);
 
     /// <summary>Two-part acrylic urethane clear, 4 : 1 by volume, 46 % volume solids, with the topcoat's hardener, reducer and times.</summary>
     public static CoatingProduct AcrylicUrethaneClear { get; } = AcrylicUrethaneTopcoat with
     {
+        Id = "acrylic-urethane-clear",
         Name = "two-part acrylic urethane clear",
         Role = CoatingRole.ClearCoat,
-        Base = new CoatingComponent("clear base", Density.FromGramsPerMilliliter(0.99))
+        Base = new CoatingComponent("acrylic-urethane-clear-base", "clear base", Density.FromGramsPerMilliliter(0.99))
         {
             MassSolids = Ratio.FromPercent(46.1),
             VolumeSolids = Ratio.FromPercent(40),
@@ -222,16 +231,18 @@ public static class GenericCatalogue
     };
 
     /// <summary>Polymer beads of 100 µm, 1.2 g/mL, for a slip-resistant floor.</summary>
-    public static SlipAdditive PolymerBeads { get; } = new("polymer beads", Length.FromMicrometers(100), Density.FromGramsPerMilliliter(1.2), Generic);
+    public static SlipAdditive PolymerBeads { get; } = new("polymer-beads", "polymer beads", Length.FromMicrometers(100), Density.FromGramsPerMilliliter(1.2), Generic);
 
-    /// <summary>A tub with a slip-resistant floor: clean, etch, silane, filler, primer, one finish coat, beads at 20 g/m², two finish coats over them.</summary>
-    public static CoatingSequence SlipResistantTub { get; } = new(
+    /// <summary>A tub with a slip-resistant floor: clean, etch, rinse, filler, silane, primer, one finish coat, beads at 20 g/m², two finish coats over them.</summary>
+    public static CoatingSystem SlipResistantTub { get; } = new(
+        "slip-resistant-tub",
         "slip-resistant tub floor",
         [
             SystemStep.Preparation(SystemStepKind.Clean, "clean, rinse, clean again", [], Source.CommonPractice("two cleaning steps")),
             SystemStep.Preparation(SystemStepKind.Etch, "etch the glaze", Glassy, Source.CommonPractice("etching of glassy surfaces")),
-            SystemStep.Wipe(SilanePromoter),
+            SystemStep.Preparation(SystemStepKind.RinseAndDry, "rinse off the etchant and dry", [], Source.CommonPractice("rinsing after etching")),
             SystemStep.Preparation(SystemStepKind.Filler, "fill chips and sand", [], Source.CommonPractice("two-part filler in chips")),
+            SystemStep.Wipe(SilanePromoter),
             SystemStep.Coat(new CoatingLayer(EpoxyPrimer, Length.FromMicrometers(30), 1, Ratio.FromPercent(10))),
             SystemStep.Coat(new CoatingLayer(AcrylicUrethaneTopcoat, Length.FromMicrometers(30), 1, Ratio.FromPercent(10))),
             SystemStep.Broadcast(PolymerBeads, AreaDensity.FromGramsPerSquareMeter(20)),
@@ -240,12 +251,15 @@ public static class GenericCatalogue
         Length.FromMicrometers(200),
         Generic);
 
-    /// <summary>A plastic fixture: clean, abrade, plastic wipe, primer, two finish coats, one clear coat.</summary>
-    public static CoatingSequence ClearedPlastic { get; } = new(
+    /// <summary>A plastic fixture: clean, abrade, rinse, plastic wipe, primer, two finish coats, one clear coat. It also goes on an old coating that is kept.</summary>
+    public static CoatingSystem ClearedPlastic { get; } = new(
+        "cleared-plastic",
         "acrylic urethane with clear on plastic",
         [
             SystemStep.Preparation(SystemStepKind.Clean, "clean, rinse, clean again", [], Source.CommonPractice("two cleaning steps")),
-            SystemStep.Preparation(SystemStepKind.Abrade, "abrade dull, P320 to P400", Plastic, Source.CommonPractice("abrading of plastics")),
+            SystemStep.Preparation(
+                SystemStepKind.Abrade, "abrade dull, P320 to P400", [.. Plastic, FixtureMaterial.OldCoating], Source.CommonPractice("abrading of plastics and old coatings")),
+            SystemStep.Preparation(SystemStepKind.RinseAndDry, "rinse off the dust and dry", [], Source.CommonPractice("rinsing after abrading")),
             SystemStep.Wipe(PlasticPromoter),
             SystemStep.Coat(new CoatingLayer(EpoxyPrimer, Length.FromMicrometers(30), 1, Ratio.FromPercent(10))),
             SystemStep.Coat(new CoatingLayer(AcrylicUrethaneTopcoat, Length.FromMicrometers(30), 2, Ratio.FromPercent(10))),

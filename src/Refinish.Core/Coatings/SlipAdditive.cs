@@ -10,19 +10,24 @@ public sealed record SlipAdditive
     private readonly double density;
 
     /// <summary>Makes an additive.</summary>
+    /// <param name="id">Identity, such as "polymer-beads"; 1 to 100 characters, no '/', no control characters, no white space at either end.</param>
     /// <param name="name">Generic name, such as "polymer beads".</param>
     /// <param name="diameter">Median diameter of the grains, 10 µm to 2 mm.</param>
     /// <param name="density">Density of a grain, not of the heap; 0.2 to 5 g/mL.</param>
     /// <param name="source">Where the figures come from.</param>
-    /// <exception cref="ArgumentException"><paramref name="name"/> is empty.</exception>
+    /// <exception cref="ArgumentException"><paramref name="id"/> is not an identity, or <paramref name="name"/> is empty.</exception>
     /// <exception cref="ArgumentOutOfRangeException">An argument is outside its range.</exception>
-    public SlipAdditive(string name, Length diameter, Density density, Source source)
+    public SlipAdditive(string id, string name, Length diameter, Density density, Source source)
     {
+        Id = Guard.Id(id, nameof(id));
         Name = Guard.Named(name, nameof(name));
         this.diameter = Guard.Within(diameter, Bounds.Between(10e-6, 2e-3, Measure.Film), nameof(diameter));
         this.density = Guard.Within(density, Bounds.Between(200, 5000, Measure.Density), nameof(density));
         Source = Guard.NotNull(source, nameof(source));
     }
+
+    /// <summary>Identity of the grains.</summary>
+    public string Id { get; }
 
     /// <summary>Generic name.</summary>
     public string Name { get; }

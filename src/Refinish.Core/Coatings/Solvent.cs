@@ -5,7 +5,7 @@ namespace Refinish.Coatings;
 
 /// <summary>A volatile liquid in a coating: what it is and what its vapour amounts to.</summary>
 /// <example><code>
-/// Solvent butylAcetate = GenericSolvents.ButylAcetate;
+/// Solvent butylAcetate = Solvents.ButylAcetate;
 /// double gramsPerMole = butylAcetate.MolarMass.GramsPerMole;   // 116.16
 /// </code></example>
 public sealed record Solvent

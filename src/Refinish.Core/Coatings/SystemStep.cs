@@ -6,7 +6,7 @@ using UnitsNet;
 
 namespace Refinish.Coatings;
 
-/// <summary>One step of a coating sequence: a preparation, a wipe, a layer, or grains.</summary>
+/// <summary>One step of a coating system: a preparation, a wipe, a layer, or grains.</summary>
 /// <remarks>Steps are made by the methods of this class, one for each sort, so that none can lack what its sort needs.</remarks>
 /// <example><code>
 /// SystemStep[] steps =
@@ -57,7 +57,7 @@ public sealed record SystemStep
     public Source Source { get; }
 
     /// <summary>A step that leaves nothing on the surface, or filler.</summary>
-    /// <param name="kind">Clean, etch, abrade or filler.</param>
+    /// <param name="kind">Clean, etch, abrade, rinse and dry, or filler.</param>
     /// <param name="name">What is done.</param>
     /// <param name="materials">The materials it is meant for; empty when it suits any.</param>
     /// <param name="source">Where it comes from.</param>
@@ -66,9 +66,9 @@ public sealed record SystemStep
     /// <exception cref="ArgumentOutOfRangeException"><paramref name="kind"/> or a material is not a named value.</exception>
     public static SystemStep Preparation(SystemStepKind kind, string name, IEnumerable<FixtureMaterial> materials, Source source)
     {
-        if (Guard.Defined(kind, nameof(kind)) is not (SystemStepKind.Clean or SystemStepKind.Etch or SystemStepKind.Abrade or SystemStepKind.Filler))
+        if (Guard.Defined(kind, nameof(kind)) > SystemStepKind.Filler)
         {
-            throw new ArgumentException("kind is " + kind + "; a preparation is Clean, Etch, Abrade or Filler.", nameof(kind));
+            throw new ArgumentException("kind is " + kind + "; a preparation is Clean, Etch, Abrade, RinseAndDry or Filler.", nameof(kind));
         }
 
         return new(
@@ -129,14 +129,22 @@ public sealed record SystemStep
     /// <returns>Text such as <c>Primer: two-part epoxy primer</c>.</returns>
     public override string ToString() => Kind + ": " + Name;
 
-    /// <summary>The order of steps; filler and promoter may change places, and grains go between finish coats.</summary>
+    /// <summary>Whether the step makes the surface ready and lays down no coat.</summary>
+    internal bool IsPreparation => Kind <= SystemStepKind.Filler && Layer is null;
+
+    /// <summary>
+    /// The order of steps: a later one has no lower rank. Grains go between finish coats; a coat with grains stirred in ranks as its product does.
+    /// </summary>
     internal int Rank => Kind switch
     {
         SystemStepKind.Clean => 0,
         SystemStepKind.Etch or SystemStepKind.Abrade => 1,
-        SystemStepKind.AdhesionPromoter or SystemStepKind.Filler => 2,
-        SystemStepKind.Primer => 3,
-        SystemStepKind.Topcoat or SystemStepKind.SlipResistantBroadcast or SystemStepKind.SlipResistantAdditive => 4,
-        _ => 5,
+        SystemStepKind.RinseAndDry => 2,
+        SystemStepKind.Filler => 3,
+        SystemStepKind.AdhesionPromoter => 4,
+        SystemStepKind.Primer => 5,
+        SystemStepKind.SlipResistantAdditive when Layer!.Product.Role == CoatingRole.ClearCoat => 7,
+        SystemStepKind.Topcoat or SystemStepKind.SlipResistantBroadcast or SystemStepKind.SlipResistantAdditive => 6,
+        _ => 7,
     };
 }

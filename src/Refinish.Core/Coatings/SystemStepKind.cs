@@ -1,6 +1,6 @@
 namespace Refinish.Coatings;
 
-/// <summary>What a step of a coating sequence is, in the order in which the steps come.</summary>
+/// <summary>What a step of a coating system is, in the order in which the steps come.</summary>
 public enum SystemStepKind
 {
     /// <summary>Soap, grease and silicone off.</summary>
@@ -12,11 +12,14 @@ public enum SystemStepKind
     /// <summary>Abrading.</summary>
     Abrade,
 
+    /// <summary>Etchant or dust rinsed off, and the surface dried.</summary>
+    RinseAndDry,
+
+    /// <summary>Filler in chips and wear, sanded; before the promoter, which sanding would take off again.</summary>
+    Filler,
+
     /// <summary>A wipe that bonds the coating.</summary>
     AdhesionPromoter,
-
-    /// <summary>Filler in chips and wear; may come before or after the promoter.</summary>
-    Filler,
 
     /// <summary>Primer.</summary>
     Primer,

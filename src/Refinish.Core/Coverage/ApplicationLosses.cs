@@ -3,15 +3,13 @@ using UnitsNet;
 
 namespace Refinish.Coverage;
 
-/// <summary>Where coating goes that does not become film, each loss by itself.</summary>
+/// <summary>Where coating goes that does not become film, each loss by itself. What the gun blows off the piece is the gun's own transfer efficiency.</summary>
 /// <remarks>
-/// Only the transfer efficiency has to be given. The others are none unless given, so that nothing is added that nobody measured.
-/// Commonly 5 to 15 % stays in cup, hose and filter (common practice, no source).
+/// Every loss is none unless given, so that nothing is added that nobody measured. Commonly 5 to 15 % stays in cup, hose and filter (common practice, no source).
 /// </remarks>
 /// <example><code>
 /// ApplicationLosses losses = new()
 /// {
-///     TransferEfficiency = TransferEfficiencies.HighVolumeLowPressure.Middle,
 ///     EdgeOverspray = Ratio.FromPercent(8), Residue = Ratio.FromPercent(5), HoldUp = Volume.FromMilliliters(40),
 /// };
 /// </code></example>
@@ -19,7 +17,6 @@ public sealed record ApplicationLosses
 {
     private static readonly Bounds Shares = Bounds.NotNegative(Measure.Percent, 0.5);
 
-    private readonly double transferEfficiency;
     private readonly double edgeOverspray;
     private readonly double holdUp;
     private readonly double residue;
@@ -27,13 +24,8 @@ public sealed record ApplicationLosses
     private readonly double profileFill = 1;
     private readonly double unusedPot;
 
-    /// <summary>Part of what is aimed at the piece that lands on it, 5 to 100 %.</summary>
-    /// <exception cref="ArgumentOutOfRangeException">Outside the range.</exception>
-    public required Ratio TransferEfficiency
-    {
-        get => Ratio.FromDecimalFractions(transferEfficiency);
-        init => transferEfficiency = Guard.Within(value, Bounds.Between(0.05, 1, Measure.Percent), nameof(TransferEfficiency));
-    }
+    /// <summary>A start that a shop replaces by its own measurements: 8 % residue and 15 mL in hose and gun, both invented; no other loss.</summary>
+    public static ApplicationLosses Generic { get; } = new() { Residue = Ratio.FromPercent(8), HoldUp = Volume.FromMilliliters(15) };
 
     /// <summary>Part of what leaves the gun that passes the edges of the piece, lead and lag of each stroke, 0 to 50 %; none unless given.</summary>
     /// <exception cref="ArgumentOutOfRangeException">Outside the range.</exception>
@@ -84,8 +76,8 @@ public sealed record ApplicationLosses
     }
 
     /// <summary>The shares in one line.</summary>
-    /// <returns>Text such as <c>55 % lands, 8 % past the edges, 40 mL in the hose, 5 % clings, 0 % unused</c>.</returns>
+    /// <returns>Text such as <c>8 % past the edges, 40 mL in the hose, 5 % clings, 0 % unused</c>.</returns>
     public override string ToString() =>
-        Measure.Percent.Format(transferEfficiency) + " lands, " + Measure.Percent.Format(edgeOverspray) + " past the edges, " + Measure.Liquid.Format(holdUp) + " in the hose, "
+        Measure.Percent.Format(edgeOverspray) + " past the edges, " + Measure.Liquid.Format(holdUp) + " in the hose, "
         + Measure.Percent.Format(residue) + " clings, " + Measure.Percent.Format(unusedPot) + " unused";
 }

@@ -7,44 +7,85 @@ using UnitsNet;
 
 namespace Refinish.Coverage;
 
-/// <summary>What one coat over a set of surfaces takes, with each loss by itself; the film and the losses add up to what is mixed.</summary>
+/// <summary>What one coat over a set of surfaces takes, with each loss by itself, and how long it takes to spray; the film and the losses add up to what is mixed.</summary>
 /// <remarks>
 /// V_film = ΣA·WFT; dead volume of the roughness p·f is filled first, V_dead = ΣA·p·f·(1 + R)/VS; V_aim = Σ A·(WFT + p·f·(1 + R)/VS)/TE; V_gun = V_aim/(1 − o);
-/// V_fill = V_gun + H; V_pour = V_fill/(1 − w); V_all = V_pour/(1 − u). Volumes additive. With only TE and w it is the same as <see cref="CoatQuantity"/>.
+/// V_fill = V_gun + H; V_pour = V_fill/(1 − w); V_all = V_pour/(1 − u); t = V_gun/(Q·d). Volumes additive.
 /// </remarks>
 /// <example><code>
-/// CoatingLayer layer = new(GenericCatalogue.AcrylicUrethaneTopcoat, Length.FromMicrometers(30), 3, Ratio.FromPercent(10));
-/// CoatDemand coat = new([new("tub", Area.FromSquareMeters(2.6)), new("sink", Area.FromSquareMeters(0.7), Ratio.FromPercent(45))], layer,
-///     new ApplicationLosses { TransferEfficiency = Ratio.FromPercent(60), Residue = Ratio.FromPercent(8) });
-/// double millilitres = coat.Total.Milliliters;
+/// CoatingLayer layer = new(GenericCatalogue.EpoxyPrimer, Length.FromMicrometers(30), coats: 1, Ratio.FromPercent(10));
+/// SprayGun gun = new() { FluidRate = VolumeFlow.FromMillilitersPerMinute(160), TransferEfficiency = Ratio.FromPercent(60) };
+/// CoatDemand coat = new(Area.FromSquareMeters(2.57), layer, gun, new ApplicationLosses { Residue = Ratio.FromPercent(8) });
+/// double millilitres = coat.Total.Milliliters;      // 341.43 = 2.57 m² × 30 µm × 1.1 / 0.45 / 0.60 / 0.92
+/// double minutes = coat.SprayTime.TotalMinutes;     // 1.963 = 2.57 m² × 30 µm × 1.1 / 0.45 / 0.60 / 160 mL/min
 /// </code></example>
 public sealed record CoatDemand
 {
+    private const double LongestCoat = 100 * 86400;
+
     private static readonly Source Balance = Source.Derived("volume balance from film to pot, volumes additive");
+    private static readonly Source Efficiency = Source.Published("South Coast air district, Spray equipment transfer efficiency", "definition");
+    private static readonly Source Rate = Source.Derived("volume through the gun over its mean rate");
 
     private readonly double area;
+    private readonly double wet;
+    private readonly double deadWet;
     private readonly double film;
     private readonly double dead;
     private readonly double aimed;
+    private readonly double sprayed;
+    private readonly double filled;
+    private readonly double poured;
+    private readonly double all;
+    private readonly double mixed;
+    private readonly double seconds;
 
-    /// <summary>Calculates the demand.</summary>
+    /// <summary>Calculates the demand of one surface.</summary>
+    /// <param name="area">Area to coat, more than 0 and at most 1000 m².</param>
+    /// <param name="layer">Product, film of one coat and reducer.</param>
+    /// <param name="gun">The gun, with its transfer efficiency.</param>
+    /// <param name="losses">The losses; the roughness counts once, so give it for the first coat only.</param>
+    /// <exception cref="ArgumentOutOfRangeException"><paramref name="area"/> is outside its range, or the gun is so slow that the coat takes more than 100 days.</exception>
+    public CoatDemand(Area area, CoatingLayer layer, SprayGun gun, ApplicationLosses losses)
+        : this([new CoatedSurface("surface", area)], layer, gun, losses)
+    {
+    }
+
+    /// <summary>Calculates the demand of several surfaces.</summary>
     /// <param name="surfaces">The surfaces, at least one.</param>
     /// <param name="layer">Product, film of one coat and reducer.</param>
+    /// <param name="gun">The gun; its transfer efficiency holds for every surface that has none of its own.</param>
     /// <param name="losses">The losses; the roughness counts once, so give it for the first coat only.</param>
     /// <exception cref="ArgumentException">No surface, or an empty entry.</exception>
-    public CoatDemand(IEnumerable<CoatedSurface> surfaces, CoatingLayer layer, ApplicationLosses losses)
+    /// <exception cref="ArgumentOutOfRangeException">The gun is so slow that the coat takes more than 100 days.</exception>
+    public CoatDemand(IEnumerable<CoatedSurface> surfaces, CoatingLayer layer, SprayGun gun, ApplicationLosses losses)
     {
-        Surfaces = Guard.List(surfaces, nameof(surfaces), 1);
+        ValueList<CoatedSurface> list = Guard.List(surfaces, nameof(surfaces), 1);
+        Surfaces = list;
         Layer = Guard.NotNull(layer, nameof(layer));
+        Gun = Guard.NotNull(gun, nameof(gun));
         Losses = Guard.NotNull(losses, nameof(losses));
-        foreach (CoatedSurface surface in Surfaces)
+        WetFilm = new WetFilm(layer.DryFilmPerCoat, layer.Product.VolumeSolids, layer.Reducer);
+        double solids = layer.Product.VolumeSolids.DecimalFractions;
+        double reducer = layer.Reducer.DecimalFractions;
+        wet = FilmKernel.WetFilm(layer.DryFilmPerCoat.Meters, solids, reducer);
+        deadWet = FilmKernel.WetFilm(losses.ProfileDepth.Meters * losses.ProfileFill.DecimalFractions, solids, reducer);
+        for (int i = 0; i < list.Count; i++)
         {
-            double a = surface.Area.SquareMeters;
+            double a = list[i].Area.SquareMeters;
             area += a;
-            film += CoverageKernel.FilmVolume(a, Wet);
-            dead += CoverageKernel.FilmVolume(a, DeadWet);
-            aimed += CoverageKernel.SprayedVolume(a * (Wet + DeadWet), EfficiencyOf(surface));
+            film += CoverageKernel.FilmVolume(a, wet);
+            dead += CoverageKernel.FilmVolume(a, deadWet);
+            aimed += CoverageKernel.SprayedVolume(a * (wet + deadWet), EfficiencyOf(list[i]));
         }
+
+        sprayed = CoverageKernel.PouredVolume(aimed, losses.EdgeOverspray.DecimalFractions);
+        filled = sprayed + losses.HoldUp.CubicMeters;
+        poured = CoverageKernel.PouredVolume(filled, losses.Residue.DecimalFractions);
+        all = CoverageKernel.PouredVolume(poured, losses.UnusedPot.DecimalFractions);
+        mixed = CoverageKernel.MixedVolume(all, reducer);
+        seconds = sprayed / (gun.FluidRate.CubicMetersPerSecond * gun.TriggerFraction.DecimalFractions);
+        Guard.Rule(seconds <= LongestCoat, nameof(gun), seconds, Measure.Hours, "a gun that sprays this coat in at most 2400 h (100 days)");
     }
 
     /// <summary>The surfaces.</summary>
@@ -53,8 +94,14 @@ public sealed record CoatDemand
     /// <summary>Product, film of one coat and reducer.</summary>
     public CoatingLayer Layer { get; }
 
+    /// <summary>The gun.</summary>
+    public SprayGun Gun { get; }
+
     /// <summary>The losses.</summary>
     public ApplicationLosses Losses { get; }
+
+    /// <summary>The wet film of the coat.</summary>
+    public WetFilm WetFilm { get; }
 
     /// <summary>All surfaces together.</summary>
     public Area Area => Area.FromSquareMeters(area);
@@ -69,46 +116,37 @@ public sealed record CoatDemand
     public Volume Overspray => Volume.FromCubicMeters(aimed - film - dead);
 
     /// <summary>Sprayed past the edges.</summary>
-    public Volume EdgeLoss => Volume.FromCubicMeters(Gun - aimed);
+    public Volume EdgeLoss => Volume.FromCubicMeters(sprayed - aimed);
 
     /// <summary>Left in hose and gun.</summary>
     public Volume HoldUp => Losses.HoldUp;
 
     /// <summary>Clinging to cups, sticks and filter.</summary>
-    public Volume ResidueLoss => Volume.FromCubicMeters(Poured - Filled);
+    public Volume ResidueLoss => Volume.FromCubicMeters(poured - filled);
 
     /// <summary>Mixed and thrown away unused.</summary>
-    public Volume UnusedLoss => Volume.FromCubicMeters(All - Poured);
+    public Volume UnusedLoss => Volume.FromCubicMeters(all - poured);
 
     /// <summary>Reduced coating through the gun.</summary>
-    public Volume Sprayed => Volume.FromCubicMeters(Gun);
+    public Volume Sprayed => Volume.FromCubicMeters(sprayed);
+
+    /// <summary>Clock time to spray the coat: what goes through the gun over its mean rate, pauses of the trigger included.</summary>
+    public TimeSpan SprayTime => Durations.FromSeconds(seconds);
 
     /// <summary>Reduced coating to mix, all losses in.</summary>
-    public Volume Total => Volume.FromCubicMeters(All);
+    public Volume Total => Volume.FromCubicMeters(all);
 
     /// <summary>Base and hardener in it.</summary>
-    public Volume Mixed => Volume.FromCubicMeters(CoverageKernel.MixedVolume(All, Layer.Reducer.DecimalFractions));
+    public Volume Mixed => Volume.FromCubicMeters(mixed);
 
     /// <summary>Part of what is mixed that becomes film.</summary>
-    public Ratio UsedShare => Ratio.FromDecimalFractions(film / All);
+    public Ratio UsedShare => Ratio.FromDecimalFractions(film / all);
 
     /// <summary>Area covered per volume of reduced coating when nothing is lost.</summary>
-    public SpreadingRate TheoreticalSpreadingRate => SpreadingRate.FromSquareMetersPerCubicMeter(1 / Wet);
+    public SpreadingRate TheoreticalSpreadingRate => SpreadingRate.FromSquareMetersPerCubicMeter(1 / wet);
 
     /// <summary>Area covered per volume of reduced coating mixed, all losses in.</summary>
-    public SpreadingRate PracticalSpreadingRate => SpreadingRate.FromSquareMetersPerCubicMeter(area / All);
-
-    private double Wet => FilmKernel.WetFilm(Layer.DryFilmPerCoat.Meters, Layer.Product.VolumeSolids.DecimalFractions, Layer.Reducer.DecimalFractions);
-
-    private double DeadWet => FilmKernel.WetFilm(Losses.ProfileDepth.Meters * Losses.ProfileFill.DecimalFractions, Layer.Product.VolumeSolids.DecimalFractions, Layer.Reducer.DecimalFractions);
-
-    private double Gun => CoverageKernel.PouredVolume(aimed, Losses.EdgeOverspray.DecimalFractions);
-
-    private double Filled => Gun + Losses.HoldUp.CubicMeters;
-
-    private double Poured => CoverageKernel.PouredVolume(Filled, Losses.Residue.DecimalFractions);
-
-    private double All => CoverageKernel.PouredVolume(Poured, Losses.UnusedPot.DecimalFractions);
+    public SpreadingRate PracticalSpreadingRate => SpreadingRate.FromSquareMetersPerCubicMeter(area / all);
 
     /// <summary>How the demand follows, loss by loss.</summary>
     /// <returns>The derivation.</returns>
@@ -116,44 +154,46 @@ public sealed record CoatDemand
     {
         Expression r = Expression.Quantity("R", Layer.Reducer.DecimalFractions, Measure.Percent);
         Expression vs = Expression.Quantity("VS", Layer.Product.VolumeSolids.DecimalFractions, Measure.Percent);
-        WorkingStep sum = new("all surfaces", "A", Expression.Sum(Surfaces.Select(one => Expression.Quantity("A", one.Area.SquareMeters, Measure.Area))), area, Measure.Area, Balance);
-        WorkingStep wet = new("wet film", "WFT", Expression.Quantity("DFT", Layer.DryFilmPerCoat.Meters, Measure.Film) * (1 + r) / vs, Wet, Measure.Film, Balance);
-        WorkingStep deadWet = new(
-            "wet film in the roughness",
-            "WFT_d",
-            Expression.Quantity("p", Losses.ProfileDepth.Meters, Measure.Film) * Expression.Quantity("f", Losses.ProfileFill.DecimalFractions, Measure.Percent) * (1 + r) / vs,
-            DeadWet,
-            Measure.Film,
-            Balance);
-        WorkingStep onSurface = new("becomes film", "V_film", sum.Result() * wet.Result(), film, Measure.Liquid, Balance);
-        WorkingStep rough = new("fills the roughness", "V_dead", sum.Result() * deadWet.Result(), dead, Measure.Liquid, Balance);
+        Expression areas = Expression.Sum(Surfaces.Select(one => Expression.Quantity("A", one.Area.SquareMeters, Measure.Area)));
+        WorkingStep sum = new("all surfaces", "A", areas, area, Measure.Area, Balance);
+        WorkingStep wetFilm = new("wet film", "WFT", Expression.Quantity("DFT", Layer.DryFilmPerCoat.Meters, Measure.Film) * (1 + r) / vs, wet, Measure.Film, Balance);
+        Expression rough = Expression.Quantity("p", Losses.ProfileDepth.Meters, Measure.Film) * Expression.Quantity("f", Losses.ProfileFill.DecimalFractions, Measure.Percent);
+        WorkingStep deadFilm = new("wet film in the roughness", "WFT_d", rough * (1 + r) / vs, deadWet, Measure.Film, Balance);
+        WorkingStep onSurface = new("becomes film", "V_film", sum.Result() * wetFilm.Result(), film, Measure.Liquid, Balance);
+        WorkingStep filling = new("fills the roughness", "V_dead", sum.Result() * deadFilm.Result(), dead, Measure.Liquid, Balance);
         Expression lands = Expression.Sum(Surfaces.Select(one =>
-            Expression.Quantity("A", one.Area.SquareMeters, Measure.Area) * (wet.Result() + deadWet.Result()) / Expression.Quantity("TE", EfficiencyOf(one), Measure.Percent)));
-        WorkingStep aim = new("aimed at the surfaces", "V_aim", lands, aimed, Measure.Liquid, Balance);
-        WorkingStep over = new("blown off", "V_over", aim.Result() - onSurface.Result() - rough.Result(), aimed - film - dead, Measure.Liquid, Balance);
-        WorkingStep gun = new("through the gun", "V_gun", aim.Result() / (1 - Expression.Quantity("o", Losses.EdgeOverspray.DecimalFractions, Measure.Percent)), Gun, Measure.Liquid, Balance);
-        WorkingStep edge = new("past the edges", "V_edge", gun.Result() - aim.Result(), Gun - aimed, Measure.Liquid, Balance);
-        WorkingStep fill = new("with hose and gun filled", "V_fill", gun.Result() + Expression.Quantity("H", Losses.HoldUp.CubicMeters, Measure.Liquid), Filled, Measure.Liquid, Balance);
-        WorkingStep pour = new("poured", "V_pour", fill.Result() / (1 - Expression.Quantity("w", Losses.Residue.DecimalFractions, Measure.Percent)), Poured, Measure.Liquid, Balance);
-        WorkingStep clings = new("clings to cups and filter", "V_cling", pour.Result() - fill.Result(), Poured - Filled, Measure.Liquid, Balance);
-        WorkingStep total = new("to mix", "V_all", pour.Result() / (1 - Expression.Quantity("u", Losses.UnusedPot.DecimalFractions, Measure.Percent)), All, Measure.Liquid, Balance);
-        WorkingStep unused = new("thrown away unused", "V_unused", total.Result() - pour.Result(), All - Poured, Measure.Liquid, Balance);
+            Expression.Quantity("A", one.Area.SquareMeters, Measure.Area) * (wetFilm.Result() + deadFilm.Result()) / Expression.Quantity("TE", EfficiencyOf(one), Measure.Percent)));
+        WorkingStep aim = new("aimed at the surfaces", "V_aim", lands, aimed, Measure.Liquid, Efficiency);
+        WorkingStep over = new("blown off", "V_over", aim.Result() - onSurface.Result() - filling.Result(), aimed - film - dead, Measure.Liquid, Balance);
+        WorkingStep gun = new("through the gun", "V_gun", aim.Result() / Rest("o", Losses.EdgeOverspray), sprayed, Measure.Liquid, Balance);
+        WorkingStep edge = new("past the edges", "V_edge", gun.Result() - aim.Result(), sprayed - aimed, Measure.Liquid, Balance);
+        Expression hose = Expression.Quantity("H", Losses.HoldUp.CubicMeters, Measure.Liquid);
+        WorkingStep fill = new("with hose and gun filled", "V_fill", gun.Result() + hose, filled, Measure.Liquid, Balance);
+        WorkingStep pour = new("poured", "V_pour", fill.Result() / Rest("w", Losses.Residue), poured, Measure.Liquid, Balance);
+        WorkingStep clings = new("clings to cups and filter", "V_cling", pour.Result() - fill.Result(), poured - filled, Measure.Liquid, Balance);
+        WorkingStep total = new("to mix", "V_all", pour.Result() / Rest("u", Losses.UnusedPot), all, Measure.Liquid, Balance);
+        WorkingStep unused = new("thrown away unused", "V_unused", total.Result() - pour.Result(), all - poured, Measure.Liquid, Balance);
+        Expression mean = Expression.Quantity("Q_gun", Gun.FluidRate.CubicMetersPerSecond, Measure.FluidRate)
+            * Expression.Quantity("d", Gun.TriggerFraction.DecimalFractions, Measure.Percent);
         return new Workings(
             "One coat of " + Layer.Product.Name + " over all surfaces",
             [
-                sum, wet, deadWet, onSurface, rough, aim, over, gun, edge, fill, pour, clings, total, unused,
-                new("base and hardener", "V_mix", total.Result() / (1 + r), Mixed.CubicMeters, Measure.Liquid, Balance),
-                new("part that becomes film", "η", onSurface.Result() / total.Result(), film / All, Measure.Percent, Balance),
-                new("theoretical spreading rate", "SR_t", 1 / wet.Result(), 1 / Wet, Measure.SpreadingRate, Balance),
-                new("practical spreading rate", "SR_p", sum.Result() / total.Result(), area / All, Measure.SpreadingRate, Balance),
+                sum, wetFilm, deadFilm, onSurface, filling, aim, over, gun, edge, fill, pour, clings, total, unused,
+                new("base and hardener", "V_mix", total.Result() / (1 + r), mixed, Measure.Liquid, Balance),
+                new("part that becomes film", "η", onSurface.Result() / total.Result(), film / all, Measure.Percent, Balance),
+                new("theoretical spreading rate", "SR_t", 1 / wetFilm.Result(), 1 / wet, Measure.SpreadingRate, Balance),
+                new("practical spreading rate", "SR_p", sum.Result() / total.Result(), area / all, Measure.SpreadingRate, Balance),
+                new("spraying time", "t_spray", gun.Result() / mean, seconds, Measure.Minutes, Rate),
             ]);
     }
 
     /// <summary>The demand in one line, in metric units.</summary>
     /// <returns>Text such as <c>423 mL of two-part acrylic urethane topcoat for 3.3 m², 54 % of it film</c>.</returns>
     public override string ToString() =>
-        Measure.Liquid.Format(All, DisplayUnits.Si, 3) + " of " + Layer.Product.Name + " for " + Measure.Area.Format(area, DisplayUnits.Si, 3) + ", "
-        + Measure.Percent.Format(film / All, DisplayUnits.Si, 2) + " of it film";
+        Measure.Liquid.Format(all, DisplayUnits.Si, 3) + " of " + Layer.Product.Name + " for " + Measure.Area.Format(area, DisplayUnits.Si, 3) + ", "
+        + Measure.Percent.Format(film / all, DisplayUnits.Si, 2) + " of it film";
 
-    private double EfficiencyOf(CoatedSurface surface) => (surface.TransferEfficiency ?? Losses.TransferEfficiency).DecimalFractions;
+    private static Expression Rest(string symbol, Ratio lost) => 1 - Expression.Quantity(symbol, lost.DecimalFractions, Measure.Percent);
+
+    private double EfficiencyOf(CoatedSurface surface) => (surface.TransferEfficiency ?? Gun.TransferEfficiency).DecimalFractions;
 }

@@ -9,29 +9,39 @@ public sealed record CoatedSurface
     private readonly double area;
     private readonly double? transferEfficiency;
 
-    /// <summary>Makes a surface.</summary>
-    /// <param name="name">What it is.</param>
+    /// <summary>Makes a surface that catches what the gun's transfer efficiency says.</summary>
+    /// <param name="id">Identity, such as that of the fixture; 1 to 100 characters, no '/', no control characters, no white space at either end.</param>
     /// <param name="area">Its area, more than 0 and at most 1000 m².</param>
-    /// <param name="transferEfficiency">Part that lands on this one, 5 to 100 %; <see langword="null"/> for the job's.</param>
-    /// <exception cref="ArgumentException"><paramref name="name"/> is empty.</exception>
-    /// <exception cref="ArgumentOutOfRangeException">An argument is outside its range.</exception>
-    public CoatedSurface(string name, Area area, Ratio? transferEfficiency = null)
+    /// <exception cref="ArgumentException"><paramref name="id"/> is not an identity.</exception>
+    /// <exception cref="ArgumentOutOfRangeException"><paramref name="area"/> is outside its range.</exception>
+    public CoatedSurface(string id, Area area)
+        : this(id, area, null)
     {
-        Name = Guard.Named(name, nameof(name));
+    }
+
+    /// <summary>Makes a surface with its own transfer efficiency.</summary>
+    /// <param name="id">Identity, such as that of the fixture; 1 to 100 characters, no '/', no control characters, no white space at either end.</param>
+    /// <param name="area">Its area, more than 0 and at most 1000 m².</param>
+    /// <param name="transferEfficiency">Part that lands on this one, 5 to 100 %; <see langword="null"/> for the gun's.</param>
+    /// <exception cref="ArgumentException"><paramref name="id"/> is not an identity.</exception>
+    /// <exception cref="ArgumentOutOfRangeException">An argument is outside its range.</exception>
+    public CoatedSurface(string id, Area area, Ratio? transferEfficiency)
+    {
+        Id = Guard.Id(id, nameof(id));
         this.area = Guard.Within(area, Bounds.Positive(Measure.Area, 1000), nameof(area));
         this.transferEfficiency = transferEfficiency is Ratio part ? Guard.Within(part, Bounds.Between(0.05, 1, Measure.Percent), nameof(transferEfficiency)) : null;
     }
 
-    /// <summary>What it is.</summary>
-    public string Name { get; }
+    /// <summary>Identity of the surface.</summary>
+    public string Id { get; }
 
     /// <summary>Its area.</summary>
     public Area Area => Area.FromSquareMeters(area);
 
-    /// <summary>Part that lands on this one; <see langword="null"/> for the job's.</summary>
+    /// <summary>Part that lands on this one; <see langword="null"/> for the gun's.</summary>
     public Ratio? TransferEfficiency => transferEfficiency is double part ? Ratio.FromDecimalFractions(part) : null;
 
-    /// <summary>Name and area.</summary>
+    /// <summary>Identity and area.</summary>
     /// <returns>Text such as <c>tub, 2.57 m²</c>.</returns>
-    public override string ToString() => Name + ", " + Measure.Area.Format(area, DisplayUnits.Si, 4);
+    public override string ToString() => Id + ", " + Measure.Area.Format(area, DisplayUnits.Si, 4);
 }

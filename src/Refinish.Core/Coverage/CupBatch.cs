@@ -11,7 +11,7 @@ public sealed record CupBatch
     {
         Cup = cup;
         Graduations = graduations;
-        volume = graduations * cup.Graduation.CubicMeters;
+        volume = graduations * cup.Step;
     }
 
     /// <summary>The cup.</summary>
@@ -22,6 +22,8 @@ public sealed record CupBatch
 
     /// <summary>Reduced coating in it.</summary>
     public Volume Volume => Volume.FromCubicMeters(volume);
+
+    internal double CubicMeters => volume;
 
     /// <summary>Volume and cup.</summary>
     /// <returns>Text such as <c>435 mL in the 600 mL cup, to 5 mL</c>.</returns>

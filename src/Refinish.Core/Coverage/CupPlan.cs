@@ -6,31 +6,48 @@ using UnitsNet;
 
 namespace Refinish.Coverage;
 
-/// <summary>The batches that deliver a need with the least mixed in excess, and among those the fewest, out of cups of several sizes; each is through the gun within its share of the pot life.</summary>
+/// <summary>
+/// The batches that deliver a need with the least mixed in excess, and among those the fewest, out of cups of several sizes; each is through the gun within its share
+/// of the pot life.
+/// </summary>
 /// <remarks>
-/// Time to use a batch: t_use = s·t_pot − t_ind − t_mix, counted from mixing. Each batch is a whole number of its cup's graduations, at least what is measured well
-/// enough in it and at most min(cup, Q·t_use). The choice is exact. When nothing fits, the plan says why, and what alone would make it possible, nearest first.
+/// <para>Time to use a batch: t_use = s·t_pot − t_ind − t_mix, counted from mixing. Each batch is a whole number of its cup's graduations, at least what is measured
+/// well enough in it and at most min(cup, Q·t_use). With <see cref="CupRules.EqualBatches"/> all batches are alike and of one cup.</para>
+/// <para>The choice is exact for one cup, and for several as long as their graduations have at most two common measures and the need is at most 100 000 of each.
+/// Else it is the best of each cup alone and of any two together, full batches of one and the rest in the other; <see cref="IsLeast"/> tells which.
+/// When nothing fits, or more than 1000 batches were needed, the plan says why, and what alone would make it possible, nearest first.</para>
 /// </remarks>
 /// <example><code>
-/// CupRules rules = new() { Cups = [new(Volume.FromMilliliters(600), Volume.FromMilliliters(10), Volume.FromMilliliters(100)), new(Volume.FromMilliliters(200), Volume.FromMilliliters(2), Volume.FromMilliliters(40))] };
+/// CupRules rules = new()
+/// {
+///     Cups =
+///     [
+///         new(Volume.FromMilliliters(600), Volume.FromMilliliters(10), Volume.FromMilliliters(100)),
+///         new(Volume.FromMilliliters(200), Volume.FromMilliliters(2), Volume.FromMilliliters(40)),
+///     ],
+/// };
 /// CureForecast inCup = new(GenericCatalogue.AcrylicUrethaneTopcoat.Cure, Temperature.FromDegreesCelsius(22));
 /// CupPlan plan = new(Volume.FromMilliliters(1234), VolumeFlow.FromMillilitersPerMinute(60), inCup, rules);
 /// double excess = plan.Excess.Milliliters;   // 0: 1234 mL exactly
 /// </code></example>
 public sealed record CupPlan
 {
+    private static readonly Bounds Needs = Bounds.Positive(Measure.Liquid, 0.1);
+    private static readonly Bounds Rates = Bounds.Positive(Measure.FluidRate, 2e-3 / 60);
+    private static readonly Bounds Inductions = Bounds.NotNegative(Measure.Minutes, 24 * 3600);
+    private static readonly Bounds PotLives = Bounds.Positive(Measure.Minutes, 60 * 24 * 3600);
     private static readonly Source Rule = Source.Derived("a batch has to be through the gun before its share of the pot life is over");
     private static readonly Source Balance = Source.Derived("sum of the batches");
 
     private readonly double need;
     private readonly double use;
+    private readonly double mixed;
 
     /// <summary>Plans with the product's times at the temperature of the mix.</summary>
     /// <param name="need">Reduced coating needed, more than 0 and at most 100 L.</param>
     /// <param name="use">Rate at which it is used up, by the clock; more than 0 and at most 2 L/min.</param>
     /// <param name="inCup">The product's times at the temperature of the mix.</param>
     /// <param name="rules">Cups and shares.</param>
-    /// <exception cref="ArgumentException">The graduations share no common measure and are of more than two sorts, or are too fine for the need.</exception>
     /// <exception cref="ArgumentOutOfRangeException">An argument is outside its range.</exception>
     public CupPlan(Volume need, VolumeFlow use, CureForecast inCup, CupRules rules)
         : this(need, use, Guard.NotNull(inCup, nameof(inCup)).PotLife, inCup.Induction ?? TimeSpan.Zero, rules, inCup)
@@ -43,7 +60,6 @@ public sealed record CupPlan
     /// <param name="potLife">Pot life at the temperature of the site; <see langword="null"/> for a one-part product.</param>
     /// <param name="induction">Stand-in time at that temperature, 0 to 24 h.</param>
     /// <param name="rules">Cups and shares.</param>
-    /// <exception cref="ArgumentException">The graduations share no common measure and are of more than two sorts, or are too fine for the need.</exception>
     /// <exception cref="ArgumentOutOfRangeException">An argument is outside its range.</exception>
     public CupPlan(Volume need, VolumeFlow use, TimeSpan? potLife, TimeSpan induction, CupRules rules)
         : this(need, use, potLife, induction, rules, null)
@@ -52,53 +68,52 @@ public sealed record CupPlan
 
     private CupPlan(Volume need, VolumeFlow use, TimeSpan? potLife, TimeSpan induction, CupRules rules, CureForecast? inCup)
     {
-        this.need = Guard.Within(need, Bounds.Positive(Measure.Liquid, 0.1), nameof(need));
-        this.use = Guard.Within(use, Bounds.Positive(Measure.FluidRate, 2e-3 / 60), nameof(use));
+        this.need = Guard.Within(need, Needs, nameof(need));
+        this.use = Guard.Within(use, Rates, nameof(use));
         Rules = Guard.NotNull(rules, nameof(rules));
-        Guard.Within(induction, Bounds.NotNegative(Measure.Minutes, 24 * 3600), nameof(induction));
+        Guard.Within(induction, Inductions, nameof(induction));
         Induction = induction;
         PotLife = potLife;
         InCup = inCup;
         if (potLife is TimeSpan life)
         {
-            Guard.Within(life, Bounds.Positive(Measure.Minutes, 60 * 24 * 3600), nameof(potLife));
+            Guard.Within(life, PotLives, nameof(potLife));
         }
 
-        List<string> objections = [];
-        List<CupBatch> batches = [];
-        IReadOnlyList<BatchRelaxation> relaxations = ValueList<BatchRelaxation>.Empty;
+        Objections = ValueList<string>.Empty;
+        Relaxations = ValueList<BatchRelaxation>.Empty;
+        Batches = ValueList<CupBatch>.Empty;
         if (inCup is { IsAvailable: false })
         {
-            objections.AddRange(inCup.Checks.Where(check => check.Outcome != ComparisonOutcome.Within).Select(check => "The product gives no times: " + check + ". " + check.Remedy));
+            Objections = new ValueList<string>(inCup.Checks
+                .Where(check => check.Outcome != ComparisonOutcome.Within)
+                .Select(check => "The product gives no times: " + check + ". " + check.Remedy));
+            return;
         }
-        else
+
+        double limit = SecondsToUse is double seconds ? this.use * Math.Max(0, seconds) : double.PositiveInfinity;
+        UsableCup[] usable = Usable(limit);
+        if (usable.Length == 0)
         {
-            double limit = SecondsToUse is double seconds ? this.use * Math.Max(0, seconds) : double.PositiveInfinity;
-            (MixingCup Cup, int Least, int Most)[] usable =
-            [
-                .. Rules.Cups.Select(cup => (Cup: cup, Least: cup.LeastGraduations, Most: cup.MostGraduations(limit)))
-                    .Where(cup => cup.Most >= cup.Least && cup.Most * cup.Cup.Graduation.CubicMeters > Rules.Residue.CubicMeters),
-            ];
-            if (usable.Length == 0)
-            {
-                relaxations = new BatchRelaxations(this).Find();
-                objections.Add(Why(limit) + (relaxations.Count > 0 ? " Nearest change that would do alone: " + relaxations[0] + "." : string.Empty));
-            }
-            else
-            {
-                CupSearch search = new(this.need, Rules.Residue.CubicMeters, usable);
-                if (!search.IsWithinReach)
-                {
-                    throw new ArgumentException("rules.Cups have graduations of more than two sorts without a common measure, or too fine ones for the need; take cups marked in one unit.", nameof(rules));
-                }
-
-                batches.AddRange(DealOut(search.Best()));
-            }
+            Relaxations = new BatchRelaxations(this).Find();
+            Objections = new ValueList<string>([Why(limit) + (Relaxations.Count > 0 ? " Nearest change that would do alone: " + Relaxations[0] + "." : string.Empty)]);
+            return;
         }
 
-        Objections = new ValueList<string>(objections);
-        Relaxations = relaxations;
-        Batches = new ValueList<CupBatch>(batches);
+        CupChoice choice = new(this.need, Rules.Residue.CubicMeters, usable);
+        if (choice.FewestBatches > CupChoice.MostBatches)
+        {
+            Objections = new ValueList<string>(["The need takes more than " + Figures.Fixed(CupChoice.MostBatches, 0) + " batches, since none delivers more than "
+                + Measure.Liquid.Format(choice.LargestDelivery, DisplayUnits.Si, 3) + ". Take a larger cup or spray faster."]);
+            return;
+        }
+
+        Batches = DealOut(rules.EqualBatches ? choice.Equal() : choice.Free(), usable);
+        IsLeast = choice.IsLeast;
+        foreach (CupBatch batch in Batches)
+        {
+            mixed += batch.CubicMeters;
+        }
     }
 
     /// <summary>Reduced coating needed.</summary>
@@ -134,25 +149,29 @@ public sealed record CupPlan
     /// <summary>The batches, larger ones first; empty when impossible.</summary>
     public IReadOnlyList<CupBatch> Batches { get; }
 
+    /// <summary>
+    /// Whether it is proved that no other plan within the rules mixes less, or as little in fewer batches; <see langword="false"/> when it is not, and when
+    /// there is no plan.
+    /// </summary>
+    public bool IsLeast { get; }
+
     /// <summary>All batches together.</summary>
-    public Volume Mixed => Volume.FromCubicMeters(Sum);
+    public Volume Mixed => Volume.FromCubicMeters(mixed);
 
     /// <summary>What can be sprayed of it: less the residue of each cup.</summary>
-    public Volume Delivered => Volume.FromCubicMeters(Sum - (Rules.Residue.CubicMeters * Batches.Count));
+    public Volume Delivered => Volume.FromCubicMeters(mixed - (Rules.Residue.CubicMeters * Batches.Count));
 
     /// <summary>Delivered beyond the need.</summary>
     public Volume Excess => Volume.FromCubicMeters(IsPossible ? Math.Max(0, Delivered.CubicMeters - need) : 0);
 
     /// <summary>Mixed and not needed: excess and residues.</summary>
-    public Volume Waste => Volume.FromCubicMeters(IsPossible ? Math.Max(0, Sum - need) : 0);
+    public Volume Waste => Volume.FromCubicMeters(IsPossible ? Math.Max(0, mixed - need) : 0);
 
     /// <summary>What goes with a two-part mix; empty for a one-part product.</summary>
     public IReadOnlyList<Caution> Cautions => PotLife is null ? ValueList<Caution>.Empty : CuringCautions.Batch;
 
     internal double? SecondsToUse =>
         PotLife is TimeSpan life ? (Rules.PotLifeShare.DecimalFractions * life.TotalSeconds) - Induction.TotalSeconds - Rules.MixingTime.TotalSeconds : null;
-
-    private double Sum => Batches.Sum(batch => batch.Volume.CubicMeters);
 
     /// <summary>How the limits and the sums follow; the choice among the cups is a search.</summary>
     /// <returns>The derivation.</returns>
@@ -176,7 +195,7 @@ public sealed record CupPlan
         if (IsPossible)
         {
             WorkingStep all = new(
-                "mixed in all", "V_all", Expression.Sum(Batches.Select(batch => Expression.Quantity("n", batch.Graduations, Measure.Number) * Expression.Quantity("g", batch.Cup.Graduation.CubicMeters, Measure.Liquid))), Sum, Measure.Liquid, Balance);
+                "mixed in all", "V_all", Expression.Sum(Batches.Select(batch => Expression.Quantity("n", batch.Graduations, Measure.Number) * Expression.Quantity("g", batch.Cup.Graduation.CubicMeters, Measure.Liquid))), mixed, Measure.Liquid, Balance);
             Expression wanted = Expression.Quantity("V_need", need, Measure.Liquid);
             WorkingStep delivered = new(
                 "delivered", "V_del", all.Result() - (Expression.Quantity("r", Rules.Residue.CubicMeters, Measure.Liquid) * Expression.Quantity("N", Batches.Count, Measure.Number)), Delivered.CubicMeters, Measure.Liquid, Balance);
@@ -193,21 +212,40 @@ public sealed record CupPlan
     /// <returns>One line of text.</returns>
     public override string ToString() => IsPossible ? string.Join(" + ", Batches.Select(batch => Measure.Liquid.Format(batch.Volume.CubicMeters))) : "no batch possible: " + string.Join(" ", Objections);
 
-    // The search fixes how many batches of which cup and how much together; dealt out evenly they are easier to mix alike.
-    private static IEnumerable<CupBatch> DealOut(List<(MixingCup Cup, int Graduations)> found)
+    // The choice fixes how many batches of which cup and how much together; dealt out evenly they are easier to mix alike.
+    private static ValueList<CupBatch> DealOut(List<CupShare> shares, UsableCup[] cups)
     {
         List<CupBatch> batches = [];
-        foreach (IGrouping<MixingCup, (MixingCup Cup, int Graduations)> group in found.GroupBy(batch => batch.Cup))
+        foreach (CupShare share in shares)
         {
-            int count = group.Count();
-            int all = group.Sum(batch => batch.Graduations);
-            for (int i = 0; i < count; i++)
+            MixingCup cup = cups[share.Cup].Cup;
+            int each = (int)(share.Graduations / share.Batches);
+            long larger = share.Graduations % share.Batches;
+            for (int i = 0; i < share.Batches; i++)
             {
-                batches.Add(new CupBatch(group.Key, (all / count) + (i < all % count ? 1 : 0)));
+                batches.Add(new CupBatch(cup, each + (i < larger ? 1 : 0)));
             }
         }
 
-        return batches.OrderByDescending(batch => batch.Volume.CubicMeters);
+        return new ValueList<CupBatch>(shares.Count > 1 ? batches.OrderByDescending(batch => batch.CubicMeters) : batches);
+    }
+
+    // Cups whose largest batch, by size and time, is measured well enough and delivers more than what sticks in the cup; each sort once.
+    private UsableCup[] Usable(double limit)
+    {
+        double residue = Rules.Residue.CubicMeters;
+        List<UsableCup> usable = new(Rules.Cups.Count);
+        for (int c = 0; c < Rules.Cups.Count; c++)
+        {
+            MixingCup cup = Rules.Cups[c];
+            UsableCup one = new(cup, cup.LeastGraduations, cup.MostGraduations(limit));
+            if (one.Most >= one.Least && one.Most * one.Step > residue && !usable.Exists(other => other.Cup == cup))
+            {
+                usable.Add(one);
+            }
+        }
+
+        return [.. usable];
     }
 
     private string Why(double limit)

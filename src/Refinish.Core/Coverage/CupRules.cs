@@ -10,6 +10,12 @@ public sealed record CupRules
     private readonly double potLifeShare = 0.7;
     private readonly double residue;
 
+    /// <summary>
+    /// A start that a shop replaces by its own, every figure invented: one cup of 600 mL marked every 5 mL, smallest batch 50 mL, 70 % of the pot life,
+    /// 5 min for mixing, no residue.
+    /// </summary>
+    public static CupRules Generic { get; } = new() { Cups = [new(Volume.FromMilliliters(600), Volume.FromMilliliters(5), Volume.FromMilliliters(50))] };
+
     /// <summary>The cups, 1 to 8 sizes.</summary>
     /// <exception cref="ArgumentException">None, or an entry is missing.</exception>
     /// <exception cref="ArgumentOutOfRangeException">More than 8.</exception>
@@ -53,7 +59,12 @@ public sealed record CupRules
         init => residue = Guard.Within(value, Bounds.NotNegative(Measure.Liquid, 1e-3), nameof(Residue));
     }
 
+    /// <summary>
+    /// Whether all batches of a plan have one size and are mixed in one cup, because equal batches are easier to mix alike; <see langword="false"/> unless given.
+    /// </summary>
+    public bool EqualBatches { get; init; }
+
     /// <summary>The rules in one line.</summary>
     /// <returns>Text such as <c>600 mL cup, to 5 mL; 250 mL cup, to 1 mL; within 70 % of the pot life</c>.</returns>
-    public override string ToString() => string.Join("; ", Cups) + "; within " + Measure.Percent.Format(potLifeShare) + " of the pot life";
+    public override string ToString() => string.Join("; ", Cups) + "; within " + Measure.Percent.Format(potLifeShare) + " of the pot life" + (EqualBatches ? "; equal batches" : string.Empty);
 }

@@ -13,23 +13,22 @@ internal sealed class CupSearch
     /// <summary>A whole number of graduations must not be missed by the last bits of a double.</summary>
     public const double Slack = 1e-9;
 
-    private const int JoinedStates = 100_000;
-    private const int MostStates = 300_000;
+    private const int MostStates = 100_000;
 
     private readonly double need;
     private readonly double residue;
     private readonly List<Sort> sorts = [];
 
-    public CupSearch(double need, double residue, IReadOnlyList<(MixingCup Cup, int Least, int Most)> cups)
+    public CupSearch(double need, double residue, UsableCup[] cups)
     {
         this.need = need;
         this.residue = residue;
-        double largest = cups.Max(cup => cup.Most * cup.Cup.Graduation.CubicMeters);
+        double largest = cups.Max(cup => cup.Most * cup.Step);
         double total = need + largest + (residue * Math.Ceiling(need / (largest - residue)));
-        foreach ((MixingCup cup, int least, int most) in cups)
+        for (int c = 0; c < cups.Length; c++)
         {
-            double g = cup.Graduation.CubicMeters;
-            Sort? home = sorts.FirstOrDefault(sort => total / Common(sort.Unit, g) <= JoinedStates);
+            double g = cups[c].Step;
+            Sort? home = sorts.FirstOrDefault(sort => total / Common(sort.Unit, g) <= MostStates);
             if (home is null)
             {
                 home = new Sort { Unit = g };
@@ -37,7 +36,7 @@ internal sealed class CupSearch
             }
 
             home.Unit = Common(home.Unit, g);
-            home.Cups.Add((cup, least, most));
+            home.Cups.Add((c, cups[c]));
         }
 
         IsWithinReach = sorts.Count <= 2 && sorts.All(sort => total / sort.Unit <= MostStates);
@@ -50,11 +49,11 @@ internal sealed class CupSearch
         }
     }
 
-    /// <summary>Whether an exact search is possible at all.</summary>
+    /// <summary>Whether every total can be searched: at most two sorts of graduation, and at most 100 000 totals of each.</summary>
     public bool IsWithinReach { get; }
 
-    /// <summary>The best set of batches, each as cup and graduations.</summary>
-    public List<(MixingCup Cup, int Graduations)> Best()
+    /// <summary>The best set of batches, by cup.</summary>
+    public List<CupShare> Best()
     {
         double least = double.PositiveInfinity;
         int fewest = int.MaxValue;
@@ -92,19 +91,20 @@ internal sealed class CupSearch
             }
         }
 
-        List<(MixingCup, int)> batches = [];
+        List<CupShare> shares = [];
         for (int i = 0; i < sorts.Count; i++)
         {
-            sorts[i].Collect(at[i], batches);
+            sorts[i].Collect(at[i], shares);
         }
 
-        return batches;
+        return shares;
     }
 
-    /// <summary>Greatest common measure of two volumes, by Euclid, down to a picolitre.</summary>
-    private static double Common(double a, double b)
+    /// <summary>Greatest common measure of two volumes, by Euclid; what is left below a ten-millionth of the smaller one counts as the last bits of a double.</summary>
+    public static double Common(double a, double b)
     {
-        while (b > 1e-15 && b > 1e-7 * a)
+        double least = 1e-7 * Math.Min(a, b);
+        while (b > least)
         {
             double rest = a - (b * Math.Floor((a / b) + 1e-7));
             a = b;
@@ -121,7 +121,7 @@ internal sealed class CupSearch
 
         public double Unit { get; set; }
 
-        public List<(MixingCup Cup, int Least, int Most)> Cups { get; } = [];
+        public List<(int Index, UsableCup Cup)> Cups { get; } = [];
 
         public int[] Counts { get; private set; } = [];
 
@@ -135,7 +135,7 @@ internal sealed class CupSearch
             Counts = new int[n];
             LastCup = new int[n];
             LastTotal = new int[n];
-            Window[] windows = [.. Cups.Select(cup => new Window((int)Math.Round(cup.Cup.Graduation.CubicMeters / Unit), cup.Least, cup.Most, n))];
+            Window[] windows = [.. Cups.Select(cup => new Window((int)Math.Round(cup.Cup.Step / Unit), cup.Cup.Least, cup.Cup.Most, n))];
             for (int s = 0; s < n; s++)
             {
                 int best = s == 0 ? 0 : None;
@@ -202,14 +202,25 @@ internal sealed class CupSearch
             return low;
         }
 
-        public void Collect(int total, List<(MixingCup, int)> batches)
+        public void Collect(int total, List<CupShare> shares)
         {
+            int[] batches = new int[Cups.Count];
+            long[] graduations = new long[Cups.Count];
             while (total > 0)
             {
-                MixingCup cup = Cups[LastCup[total]].Cup;
+                int cup = LastCup[total];
                 int from = LastTotal[total];
-                batches.Add((cup, (int)Math.Round((total - from) * Unit / cup.Graduation.CubicMeters)));
+                batches[cup]++;
+                graduations[cup] += (long)Math.Round((total - from) * Unit / Cups[cup].Cup.Step);
                 total = from;
+            }
+
+            for (int c = 0; c < batches.Length; c++)
+            {
+                if (batches[c] > 0)
+                {
+                    shares.Add(new CupShare(Cups[c].Index, batches[c], graduations[c]));
+                }
             }
         }
 
@@ -227,22 +238,23 @@ internal sealed class CupSearch
         /// <summary>Index of the best earlier total, or −1. Totals have to be asked for in rising order.</summary>
         public int Best(int total, int[] counts)
         {
-            int entering = total - (least * stride);
+            long entering = total - ((long)least * stride);
             if (least > most || entering < 0)
             {
                 return -1;
             }
 
+            int from = (int)entering;
             int line = total % stride;
             int start = line * length;
-            if (counts[entering] != Sort.None)
+            if (counts[from] != Sort.None)
             {
-                while (tails[line] > heads[line] && counts[queue[start + tails[line] - 1]] >= counts[entering])
+                while (tails[line] > heads[line] && counts[queue[start + tails[line] - 1]] >= counts[from])
                 {
                     tails[line]--;
                 }
 
-                queue[start + tails[line]++] = entering;
+                queue[start + tails[line]++] = from;
             }
 
             long leaving = total - ((long)most * stride);

@@ -12,13 +12,13 @@ public sealed record MixingCup
 
     /// <summary>Makes a cup.</summary>
     /// <param name="capacity">What it holds in use, more than 0 and at most 20 L.</param>
-    /// <param name="graduation">Its graduation, more than 0 and at most the capacity.</param>
+    /// <param name="graduation">Its graduation, at least a hundred-millionth of the capacity and at most the capacity.</param>
     /// <param name="smallest">Least that is measured well enough in it, 0 to the capacity; see <see cref="CupReading.SmallestTotal"/>.</param>
     /// <exception cref="ArgumentOutOfRangeException">An argument is outside its range.</exception>
     public MixingCup(Volume capacity, Volume graduation, Volume smallest)
     {
         this.capacity = Guard.Within(capacity, Bounds.Positive(Measure.Liquid, 0.02), nameof(capacity));
-        this.graduation = Guard.Within(graduation, Bounds.Positive(Measure.Liquid, this.capacity), nameof(graduation));
+        this.graduation = Guard.Within(graduation, Bounds.Between(this.capacity * 1e-8, this.capacity, Measure.Liquid), nameof(graduation));
         this.smallest = Guard.Within(smallest, Bounds.NotNegative(Measure.Liquid, this.capacity), nameof(smallest));
     }
 
@@ -38,6 +38,8 @@ public sealed record MixingCup
     /// <summary>Least batch in whole graduations, at least one.</summary>
     internal int LeastGraduations => (int)Math.Max(1, Math.Ceiling((smallest / graduation) - CupSearch.Slack));
 
-    /// <summary>Most graduations that fit the cup and a limit set by time.</summary>
-    internal int MostGraduations(double limit) => (int)Math.Min(int.MaxValue / 2, Math.Max(0, Math.Floor((Math.Min(capacity, limit) / graduation) + CupSearch.Slack)));
+    internal double Step => graduation;
+
+    /// <summary>Most graduations that fit the cup and a limit set by time; at most a hundred million, by the range of the graduation.</summary>
+    internal int MostGraduations(double limit) => (int)Math.Max(0, Math.Floor((Math.Min(capacity, limit) / graduation) + CupSearch.Slack));
 }

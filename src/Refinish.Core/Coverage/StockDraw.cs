@@ -27,7 +27,7 @@ public sealed record StockDraw
     /// <param name="need">Mixed product needed, 0 to 1000 L.</param>
     /// <param name="when">The day of use.</param>
     /// <param name="leftovers">What is left of it from earlier jobs; may be empty.</param>
-    /// <exception cref="ArgumentException">An entry is missing or of another product.</exception>
+    /// <exception cref="ArgumentException">An entry is missing or of a product with another identity.</exception>
     /// <exception cref="ArgumentOutOfRangeException"><paramref name="need"/> is outside its range, or a leftover was opened after <paramref name="when"/>.</exception>
     public StockDraw(CoatingProduct product, Volume need, DateTimeOffset when, IEnumerable<OpenedKit> leftovers)
     {
@@ -35,7 +35,7 @@ public sealed record StockDraw
         this.need = Guard.Within(need, Bounds.NotNegative(Measure.Capacity, 1), nameof(need));
         When = when;
         ValueList<OpenedKit> kits = Guard.List(leftovers, nameof(leftovers));
-        if (kits.Any(kit => !kit.Product.Equals(product)))
+        if (kits.Any(kit => kit.Product.Id != product.Id))
         {
             throw new ArgumentException("leftovers holds another product than " + product.Name + ".", nameof(leftovers));
         }

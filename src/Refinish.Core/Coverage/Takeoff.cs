@@ -2,6 +2,7 @@ using System;
 using System.Collections.Generic;
 using System.Linq;
 using Refinish.Coatings;
+using Refinish.Films;
 using UnitsNet;
 
 namespace Refinish.Coverage;
@@ -12,7 +13,8 @@ namespace Refinish.Coverage;
 /// Takeoff takeoff = new(
 ///     [new("tub", Area.FromSquareMeters(2.6)), new("surround", Area.FromSquareMeters(4.5))],
 ///     GenericCatalogue.EpoxyUrethaneSystem,
-///     new ApplicationLosses { TransferEfficiency = Ratio.FromPercent(60), Residue = Ratio.FromPercent(8) });
+///     new SprayGun { FluidRate = VolumeFlow.FromMillilitersPerMinute(150), TransferEfficiency = Ratio.FromPercent(60), TriggerFraction = Ratio.FromPercent(40) },
+///     ApplicationLosses.Generic);
 /// string order = string.Join("; ", takeoff.Lines);
 /// </code></example>
 public sealed record Takeoff
@@ -20,27 +22,31 @@ public sealed record Takeoff
     /// <summary>Calculates the quantities.</summary>
     /// <param name="surfaces">The surfaces, at least one.</param>
     /// <param name="system">The system.</param>
+    /// <param name="gun">The gun, with its transfer efficiency.</param>
     /// <param name="losses">The losses of every coat.</param>
     /// <exception cref="ArgumentException">No surface, or an empty entry.</exception>
-    public Takeoff(IEnumerable<CoatedSurface> surfaces, CoatingSystem system, ApplicationLosses losses)
+    /// <exception cref="ArgumentOutOfRangeException">The gun is so slow that a coat takes more than 100 days.</exception>
+    public Takeoff(IEnumerable<CoatedSurface> surfaces, CoatingSystem system, SprayGun gun, ApplicationLosses losses)
     {
         ValueList<CoatedSurface> all = Guard.List(surfaces, nameof(surfaces), 1);
         Surfaces = all;
         System = Guard.NotNull(system, nameof(system));
+        Gun = Guard.NotNull(gun, nameof(gun));
         Losses = Guard.NotNull(losses, nameof(losses));
         ApplicationLosses smooth = losses.ProfileDepth.Meters > 0 ? losses with { ProfileDepth = Length.Zero } : losses;
         List<CoatDemand> coats = [];
         foreach (CoatingLayer layer in system.Layers)
         {
-            CoatDemand usual = new(all, layer, smooth);
+            CoatDemand usual = new(all, layer, gun, smooth);
             for (int coat = 0; coat < layer.Coats; coat++)
             {
-                coats.Add(coats.Count == 0 && losses.ProfileDepth.Meters > 0 ? new CoatDemand(all, layer, losses) : usual);
+                coats.Add(coats.Count == 0 && losses.ProfileDepth.Meters > 0 ? new CoatDemand(all, layer, gun, losses) : usual);
             }
         }
 
         Coats = new ValueList<CoatDemand>(coats);
-        Lines = new ValueList<TakeoffLine>(coats.GroupBy(coat => coat.Layer.Product).Select(group => new TakeoffLine(group.Key, new ValueList<CoatDemand>(group))));
+        Lines = new ValueList<TakeoffLine>(coats.GroupBy(coat => coat.Layer.Product.Id)
+            .Select(group => new TakeoffLine(group.First().Layer.Product, new ValueList<CoatDemand>(group))));
     }
 
     /// <summary>The surfaces.</summary>
@@ -48,6 +54,9 @@ public sealed record Takeoff
 
     /// <summary>The system.</summary>
     public CoatingSystem System { get; }
+
+    /// <summary>The gun.</summary>
+    public SprayGun Gun { get; }
 
     /// <summary>The losses of every coat.</summary>
     public ApplicationLosses Losses { get; }

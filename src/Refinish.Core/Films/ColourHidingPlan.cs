@@ -1,6 +1,7 @@
 using System;
 using System.Collections.Generic;
 using System.Linq;
+using Refinish.Coatings;
 using Refinish.Colours;
 using UnitsNet;
 
@@ -37,7 +38,7 @@ public sealed record ColourHidingPlan
     public required ReciprocalLength Scattering
     {
         get => ReciprocalLength.FromInverseMeters(scattering);
-        init => scattering = Guard.Within(value.InverseMeters, Bounds.Between(1, 1e8, Measure.PerFilm), nameof(Scattering));
+        init => scattering = Guard.Within(value.InverseMeters, CoatingProduct.Scatterings, nameof(Scattering));
     }
 
     /// <summary>Dry film of one coat, from 1 µm to 5 mm.</summary>
@@ -56,7 +57,7 @@ public sealed record ColourHidingPlan
     public ReciprocalLength PrimerScattering
     {
         get => ReciprocalLength.FromInverseMeters(PrimerS);
-        init => primerScattering = Guard.Within(value.InverseMeters, Bounds.Between(1, 1e8, Measure.PerFilm), nameof(PrimerScattering));
+        init => primerScattering = Guard.Within(value.InverseMeters, CoatingProduct.Scatterings, nameof(PrimerScattering));
     }
 
     /// <summary>Dry film of the primer in all, 0 to 5 mm.</summary>

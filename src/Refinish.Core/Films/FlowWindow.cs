@@ -1,5 +1,6 @@
 using System;
 using System.Collections.Generic;
+using Refinish.Coatings;
 using UnitsNet;
 
 namespace Refinish.Films;
@@ -25,8 +26,6 @@ namespace Refinish.Films;
 /// </code></example>
 public sealed record FlowWindow
 {
-    private static readonly Bounds Fluidities = Bounds.Between(1e-3, 1e7, Measure.Fluidity);
-    private static readonly Bounds Sags = Bounds.Between(1e-4, 0.1, Measure.Length);
     private static readonly Source Orchard = Source.Published("Orchard, On surface levelling in viscous liquids and gels, Applied Scientific Research A11, 1962", "shallow film, as given by S. Abbott, Levelling");
     private static readonly Source Plastic = Source.FromMemory("ripple whose capillary pressure gradient just reaches the yield stress at the wall");
     private static readonly Source Sagging = Source.Derived("surface of a thin film on a slope that creeps the allowed distance before it sets");
@@ -45,7 +44,7 @@ public sealed record FlowWindow
     public required double Fluidity
     {
         get => fluidity;
-        init => fluidity = Guard.Within(value, Fluidities, nameof(Fluidity));
+        init => fluidity = Guard.Within(value, FlowFigures.Fluidities, nameof(Fluidity));
     }
 
     /// <summary>Slope from level, 0 (a floor) to 90° (a wall).</summary>
@@ -69,7 +68,7 @@ public sealed record FlowWindow
     public required Length SagAllowed
     {
         get => Length.FromMeters(sagAllowed);
-        init => sagAllowed = Guard.Within(value, Sags, nameof(SagAllowed));
+        init => sagAllowed = Guard.Within(value, FlowFigures.Sags, nameof(SagAllowed));
     }
 
     /// <summary>Surface tension of the wet coating, 5 to 100 mN/m.</summary>
@@ -93,7 +92,7 @@ public sealed record FlowWindow
     public required double RippleLeft
     {
         get => rippleLeft;
-        init => rippleLeft = Guard.Within(value, Bounds.Between(1e-3, 0.99, Measure.Number), nameof(RippleLeft));
+        init => rippleLeft = Guard.Within(value, FlowFigures.Ripples, nameof(RippleLeft));
     }
 
     /// <summary>Yield stress, 0 to 1000 Pa; none unless given. With one the fluidity is that of the plastic viscosity.</summary>
@@ -149,7 +148,7 @@ public sealed record FlowWindow
     public static double FluidityFromSag(Length film, Length sag, Density density, Angle slope)
     {
         double h = Guard.Within(film, FlowRanges.Film, nameof(film));
-        double l = Guard.Within(sag, Sags, nameof(sag));
+        double l = Guard.Within(sag, FlowFigures.Sags, nameof(sag));
         double rho = Guard.Within(density, FlowRanges.Density, nameof(density));
         double alpha = Guard.Within(slope, Bounds.Between(Math.PI / 180, Math.PI / 2, Measure.Angle), nameof(slope));
         return 2 * l / (FlowKernel.Drive(rho, alpha) * h * h);

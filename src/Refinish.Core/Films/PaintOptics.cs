@@ -1,5 +1,6 @@
 using System;
 using System.Collections.Generic;
+using Refinish.Coatings;
 using UnitsNet;
 
 namespace Refinish.Films;
@@ -20,7 +21,6 @@ public sealed record PaintOptics
     internal static readonly Source KubelkaMunk = Source.Published("Kubelka and Munk, Zeitschrift für technische Physik 12, 1931, 593", "reflectance of a film (formulas from memory)");
 
     private static readonly Bounds Absorptions = Bounds.NotNegative(Measure.PerFilm, 1e8);
-    private static readonly Bounds Scatterings = Bounds.Between(1, 1e8, Measure.PerFilm);
 
     private readonly double absorption;
     private readonly double scattering;
@@ -32,7 +32,7 @@ public sealed record PaintOptics
     public PaintOptics(ReciprocalLength absorption, ReciprocalLength scattering)
         : this(
             Guard.Within(absorption.InverseMeters, Absorptions, nameof(absorption)),
-            Guard.Within(scattering.InverseMeters, Scatterings, nameof(scattering)))
+            Guard.Within(scattering.InverseMeters, CoatingProduct.Scatterings, nameof(scattering)))
     {
     }
 
@@ -72,7 +72,7 @@ public sealed record PaintOptics
     public static PaintOptics FromReflectivity(Ratio reflectivity, ReciprocalLength scattering)
     {
         double infinite = Guard.Within(reflectivity, Bounds.Between(1e-4, 1, Measure.Percent), nameof(reflectivity));
-        double s = Guard.Within(scattering.InverseMeters, Scatterings, nameof(scattering));
+        double s = Guard.Within(scattering.InverseMeters, CoatingProduct.Scatterings, nameof(scattering));
         return new(HidingKernel.Ratio(infinite) * s, s);
     }
 
@@ -91,7 +91,7 @@ public sealed record PaintOptics
         double ratio = HidingKernel.Ratio(infinite);
         double b = Math.Sqrt(ratio * (ratio + 2));
         double s = HidingKernel.PowerOf(b, (1 - ((1 + ratio) * black)) / black) / film;
-        return new(ratio * s, Guard.Within(s, Scatterings, "scattering"));
+        return new(ratio * s, Guard.Within(s, CoatingProduct.Scatterings, "scattering"));
     }
 
     /// <summary>How the reflectivity follows.</summary>

@@ -1,6 +1,6 @@
 namespace Refinish.Fixtures;
 
-/// <summary>What a fixture is made of at the surface that gets coated.</summary>
+/// <summary>What lies under the new coat: what the fixture is made of at its surface, or an old coating that stays on it.</summary>
 public enum FixtureMaterial
 {
     /// <summary>Not known: hold until it is.</summary>
@@ -35,4 +35,7 @@ public enum FixtureMaterial
 
     /// <summary>Polyethylene or polypropylene: nothing bonds to them in the field.</summary>
     Polyolefin,
+
+    /// <summary>An old coating that is kept: what lies under the new coat, not what a fixture is made of.</summary>
+    OldCoating,
 }

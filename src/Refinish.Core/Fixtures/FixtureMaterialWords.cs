@@ -19,6 +19,7 @@ public static class FixtureMaterialWords
         FixtureMaterial.SolidSurface => "solid surface",
         FixtureMaterial.Laminate => "high-pressure laminate",
         FixtureMaterial.Polyolefin => "polyethylene or polypropylene",
+        FixtureMaterial.OldCoating => "an old coating that is kept",
         _ => "an unknown material",
     };
 }

@@ -46,6 +46,7 @@ public sealed record GaugeFit
     {
         GaugeKind.WitnessPanel => null,
         _ when Material == FixtureMaterial.Unknown => "the material is not known: find out what lies below before a reading means anything",
+        _ when Material == FixtureMaterial.OldCoating => "an old coating does not say what lies below it: name what the fixture is made of",
         GaugeKind.Magnetic when !OnIron => "a magnetic gauge needs iron or steel below; " + Material.InWords() + " has no metal for it to find",
         GaugeKind.EddyCurrent when OnIron => "an eddy-current gauge is for metals that are not magnetic; on " + Material.InWords() + " a magnetic gauge reads",
         GaugeKind.EddyCurrent => "an eddy-current gauge needs metal below; " + Material.InWords() + " has none",

@@ -12,6 +12,15 @@ public sealed record FillerProduct
     private readonly double shrinkage;
     private readonly double lift;
 
+    /// <summary>Identity by which it is found and joined; 1 to 100 characters, no '/', no control characters, no white space at either end.</summary>
+    /// <exception cref="ArgumentNullException">Missing.</exception>
+    /// <exception cref="ArgumentException">Not an identity.</exception>
+    public required string Id
+    {
+        get;
+        init => field = Guard.Id(value, nameof(Id));
+    }
+
     /// <summary>Generic name.</summary>
     /// <exception cref="ArgumentException">Empty.</exception>
     public required string Name
@@ -94,6 +103,7 @@ public sealed record FillerProduct
     /// <summary>An unsaturated polyester putty with a peroxide hardener.</summary>
     public static FillerProduct GenericPolyester { get; } = new()
     {
+        Id = "polyester-filler",
         Name = "polyester filler",
         Chemistry = FillerChemistry.Polyester,
         HardenerByMass = Ratio.FromPercent(2),
@@ -108,6 +118,7 @@ public sealed record FillerProduct
     /// <summary>An epoxy putty with an amine hardener.</summary>
     public static FillerProduct GenericEpoxy { get; } = new()
     {
+        Id = "epoxy-filler",
         Name = "epoxy filler",
         Chemistry = FillerChemistry.Epoxy,
         HardenerByMass = Ratio.FromPercent(50),

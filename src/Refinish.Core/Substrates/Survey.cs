@@ -20,12 +20,15 @@ namespace Refinish.Substrates;
 /// </code></example>
 public sealed record Survey
 {
-    /// <summary>What the fixture is made of at its surface.</summary>
-    /// <exception cref="ArgumentOutOfRangeException">Not a named value.</exception>
+    /// <summary>What the fixture is made of at its surface, under any old coat; never <see cref="FixtureMaterial.OldCoating"/>.</summary>
+    /// <exception cref="ArgumentOutOfRangeException">Not a named value, or an old coating.</exception>
     public required FixtureMaterial Material
     {
         get;
-        init => field = Guard.Defined(value, nameof(Material));
+        init => field = Guard.Defined(value, nameof(Material)) != FixtureMaterial.OldCoating
+            ? value
+            : throw new ArgumentOutOfRangeException(
+                nameof(Material), value, "Material is OldCoating; allowed: what the fixture is made of, or Unknown. An old coat is told by PreviouslyRefinished and OldCoatAdhesion.");
     }
 
     /// <summary>Everything found wrong with it; empty when nothing was.</summary>

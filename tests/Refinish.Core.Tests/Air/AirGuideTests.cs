@@ -38,7 +38,7 @@ public class AirGuideTests
             Start = TimeSpan.Zero,
             SprayTime = TimeSpan.FromMinutes(6),
             VolatileMass = Mass.FromGrams(164),
-            Solvents = [new(GenericSolvents.ButylAcetate, Ratio.FromPercent(100))],
+            Solvents = [new(Solvents.ButylAcetate, Ratio.FromPercent(100))],
             FlashFraction = Ratio.FromPercent(40),
             FilmTimeConstant = TimeSpan.FromMinutes(15),
         };
@@ -101,7 +101,7 @@ public class AirGuideTests
             Start = TimeSpan.Zero,
             SprayTime = TimeSpan.FromMinutes(6),
             VolatileMass = Mass.FromGrams(164),
-            Solvents = [new(GenericSolvents.ButylAcetate, Ratio.FromPercent(100))],
+            Solvents = [new(Solvents.ButylAcetate, Ratio.FromPercent(100))],
             FlashFraction = Ratio.FromPercent(40),
             FilmTimeConstant = TimeSpan.FromMinutes(15),
         };

@@ -30,7 +30,7 @@ public class AirInputsTests
     [Evidence(Basis.Independent, "by hand: 500 mL at 30 % solids hold 350 mL of volatiles; half butyl acetate 0.882 and half acetone 0.791 by mass has 1/(0.5/0.882 + 0.5/0.791) g/mL")]
     public void Volatile_mass_follows_by_hand()
     {
-        SolventShare[] shares = [Rooms.Share(GenericSolvents.ButylAcetate, 50), Rooms.Share(GenericSolvents.Acetone, 50)];
+        SolventShare[] shares = [Rooms.Share(Solvents.ButylAcetate, 50), Rooms.Share(Solvents.Acetone, 50)];
         double expected = 350 / ((0.5 / 0.882) + (0.5 / 0.791));
         Numbers.Close(expected, SolventEmission.VolatileMassOf(Volume.FromMilliliters(500), Ratio.FromPercent(30), shares).Grams);
         Numbers.Refuses("reducedSolids", () => SolventEmission.VolatileMassOf(Volume.FromMilliliters(500), Ratio.FromPercent(100), shares));
@@ -42,7 +42,7 @@ public class AirInputsTests
     [Evidence(Basis.Identity, "shares rounded to 99.95 % still release the whole mass")]
     public void Rounded_shares_lose_nothing()
     {
-        AirStudy study = Rooms.Study(Rooms.Bathroom, Rooms.Fan(100, 2), Rooms.Coat(0, 6, 100, 0.4, 15, Rooms.Share(GenericSolvents.Acetone, 49.95), Rooms.Share(GenericSolvents.Xylene, 50)));
+        AirStudy study = Rooms.Study(Rooms.Bathroom, Rooms.Fan(100, 2), Rooms.Coat(0, 6, 100, 0.4, 15, Rooms.Share(Solvents.Acetone, 49.95), Rooms.Share(Solvents.Xylene, 50)));
         Numbers.Close(100, study.Substances.Sum(air => air.Released.Grams));
     }
 
@@ -99,9 +99,9 @@ public class AirInputsTests
 
         static string Text(AirStudy study) =>
             study + "\n" + study.Room + "\n" + study.Exhaust + "\n" + study.Emissions[0] + "\n" + study.Substances[0] + "\n"
-            + string.Join("\n", study.Exposure) + "\n" + study.BalanceAt(GenericSolvents.ButylAcetate, TimeSpan.FromMinutes(10)) + "\n"
+            + string.Join("\n", study.Exposure) + "\n" + study.BalanceAt(Solvents.ButylAcetate, TimeSpan.FromMinutes(10)) + "\n"
             + string.Join("\n", PublishedLimits.All) + string.Join("\n", LegalFacts.All) + string.Join("\n", RespiratorClass.All)
             + study.Workings().ToPlainText(DisplayUnits.UsCustomary) + study.Workings().ToLatex(DisplayUnits.Si)
-            + new DilutionAir(Volume.FromLiters(1.5), GenericSolvents.Xylene);
+            + new DilutionAir(Volume.FromLiters(1.5), Solvents.Xylene);
     }
 }

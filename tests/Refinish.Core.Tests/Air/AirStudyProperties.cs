@@ -15,7 +15,7 @@ namespace Refinish.Tests.Air;
 
 public class AirStudyProperties
 {
-    private static readonly Solvent[] Solvents = [GenericSolvents.ButylAcetate, GenericSolvents.Xylene, GenericSolvents.Acetone];
+    private static readonly Solvent[] Three = [Solvents.ButylAcetate, Solvents.Xylene, Solvents.Acetone];
 
     [Fact]
     [Evidence(Basis.Independent, "the differential equations of film and room, integrated by MathNet.Numerics 5.0 fourth-order Runge–Kutta between the kinks, for 40 random studies of one to five overlapping coats")]
@@ -42,7 +42,7 @@ public class AirStudyProperties
                     for (int c = 0; c < coats.Length; c++)
                     {
                         bool spraying = coats[c].Start.TotalSeconds <= middle && middle < coats[c].End.TotalSeconds;
-                        double mass = coats[c].VolatileMass.Kilograms * coats[c].Solvents.Where(s => s.Solvent == Solvents[0]).Sum(s => s.MassFraction.DecimalFractions);
+                        double mass = coats[c].VolatileMass.Kilograms * coats[c].Solvents.Where(s => s.Solvent == Three[0]).Sum(s => s.MassFraction.DecimalFractions);
                         double rate = spraying ? mass / coats[c].SprayTime.TotalSeconds : 0;
                         double flash = coats[c].FlashFraction.DecimalFractions;
                         double leaving = y[c] / coats[c].FilmTimeConstant.TotalSeconds;
@@ -57,7 +57,7 @@ public class AirStudyProperties
                 int steps = (int)Math.Ceiling((kinks[interval + 1] - kinks[interval]) / 5) + 20;
                 Vector<double>[] path = RungeKutta.FourthOrder(state, kinks[interval], kinks[interval + 1], steps, Derivative);
                 state = path[^1];
-                double exact = study.ConcentrationAt(Solvents[0], TimeSpan.FromSeconds(kinks[interval + 1])).KilogramsPerCubicMeter;
+                double exact = study.ConcentrationAt(Three[0], TimeSpan.FromSeconds(kinks[interval + 1])).KilogramsPerCubicMeter;
                 Numbers.Near(state[coats.Length] / volume, exact, 2e-6 * study.Substances[0].PeakConcentration.KilogramsPerCubicMeter);
             }
         }
@@ -231,7 +231,7 @@ public class AirStudyProperties
                 20 + (300 * random.NextDouble()),
                 random.Next(4) switch { 0 => 0, 1 => 1, _ => random.NextDouble() },
                 random.Next(2) == 0 ? shared : 1 + (119 * random.NextDouble()),
-                [new(Solvents[0], Ratio.FromPercent(first)), new(Solvents[1], Ratio.FromPercent(second)), new(Solvents[2], Ratio.FromPercent(100 - first - second))]);
+                [new(Three[0], Ratio.FromPercent(first)), new(Three[1], Ratio.FromPercent(second)), new(Three[2], Ratio.FromPercent(100 - first - second))]);
         }
 
         return new AirStudy(room, fan, coats, TimeSpan.FromHours(8));

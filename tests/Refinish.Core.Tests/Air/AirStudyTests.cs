@@ -20,7 +20,7 @@ public class AirStudyTests
     public void Concentrations_match_the_worked_coat(double minutes, double gramsPerCubicMeter)
     {
         AirStudy study = Rooms.Study(Rooms.Bathroom, Rooms.Fan(150, 2), Rooms.Coat(0, 6, 164, 0.4, 15));
-        double actual = study.ConcentrationAt(GenericSolvents.ButylAcetate, TimeSpan.FromMinutes(minutes)).GramsPerCubicMeter;
+        double actual = study.ConcentrationAt(Solvents.ButylAcetate, TimeSpan.FromMinutes(minutes)).GramsPerCubicMeter;
         Numbers.Near(gramsPerCubicMeter, actual, minutes > 30 ? 5e-6 : 5e-5);
     }
 
@@ -124,7 +124,7 @@ public class AirStudyTests
         AirStudy study = Rooms.Study(Rooms.Bathroom, Rooms.Fan(0, 3), Rooms.Coat(0, 6, 164, 0.4, 15), Rooms.Coat(60, 5, 100, 0, 40));
         Numbers.Close(264 / 9.06, study.Substances[0].PeakConcentration.GramsPerCubicMeter);
         Numbers.Close(264 / 9.06, study.Substances[0].EightHourConcentration.GramsPerCubicMeter);
-        Numbers.Close(264 / 9.06, study.ConcentrationAt(GenericSolvents.ButylAcetate, TimeSpan.FromDays(20)).GramsPerCubicMeter, 1e-9);
+        Numbers.Close(264 / 9.06, study.ConcentrationAt(Solvents.ButylAcetate, TimeSpan.FromDays(20)).GramsPerCubicMeter, 1e-9);
         Assert.Null(study.Substances[0].PeakAt);
         Assert.Null(study.TimeToClear(Ratio.FromPercent(1)));
         Assert.Null(study.TimeToReEntry());
@@ -139,7 +139,7 @@ public class AirStudyTests
     {
         Exhaust fan = new() { LabelFlow = VolumeFlow.FromCubicMetersPerHour(4 * 10), DeliveredFraction = Ratio.FromPercent(100), MixingFactor = 1 };
         double At(double film) => Rooms.Study(Rooms.Of(10), fan, Rooms.Coat(0, 6, 164, 0.4, film))
-            .ConcentrationAt(GenericSolvents.ButylAcetate, TimeSpan.FromMinutes(40)).GramsPerCubicMeter;
+            .ConcentrationAt(Solvents.ButylAcetate, TimeSpan.FromMinutes(40)).GramsPerCubicMeter;
         double equal = At(15);
         Numbers.Close((At(15.001) + At(14.999)) / 2, equal, 1e-8);
 
@@ -154,7 +154,7 @@ public class AirStudyTests
     [Evidence(Basis.Independent, "Le Chatelier by hand: 60/25/15 % by mass of butyl acetate, xylene and methoxypropyl acetate; 1/Σ(y/LFL) with the catalogue's own limits")]
     public void Flammability_of_a_mixture_follows_le_chatelier()
     {
-        SolventShare[] shares = [Rooms.Share(GenericSolvents.ButylAcetate, 60), Rooms.Share(GenericSolvents.Xylene, 25), Rooms.Share(GenericSolvents.MethoxypropylAcetate, 15)];
+        SolventShare[] shares = [Rooms.Share(Solvents.ButylAcetate, 60), Rooms.Share(Solvents.Xylene, 25), Rooms.Share(Solvents.MethoxypropylAcetate, 15)];
         AirStudy study = Rooms.Study(Rooms.Bathroom, Rooms.Fan(0, 1), Rooms.Coat(0, 6, 100, 0.4, 15, shares));
         double a = 60 / 116.16;
         double b = 25 / 106.17;
@@ -168,13 +168,13 @@ public class AirStudyTests
     [Evidence(Basis.Independent, "by hand, without airflow: butyl acetate over 200 ppm, xylene over 150 ppm, methoxypropyl acetate over 100 ppm; acetone has no short-term limit here")]
     public void Short_term_index_follows_by_hand()
     {
-        SolventShare[] shares = [Rooms.Share(GenericSolvents.ButylAcetate, 40), Rooms.Share(GenericSolvents.Xylene, 30), Rooms.Share(GenericSolvents.MethoxypropylAcetate, 20), Rooms.Share(GenericSolvents.Acetone, 10)];
+        SolventShare[] shares = [Rooms.Share(Solvents.ButylAcetate, 40), Rooms.Share(Solvents.Xylene, 30), Rooms.Share(Solvents.MethoxypropylAcetate, 20), Rooms.Share(Solvents.Acetone, 10)];
         AirStudy study = Rooms.Study(Rooms.Bathroom, Rooms.Fan(0, 1), Rooms.Coat(0, 6, 10, 0.4, 15, shares));
         double ppm = 10 / 9.06 * 24.45e-3 * 1e6;
         double expected = ppm * ((0.4 / 116.16 / 200) + (0.3 / 106.17 / 150) + (0.2 / 132.16 / 100));
         Numbers.Close(expected, study.ShortTermIndex!.Value);
         Assert.Equal(ComparisonOutcome.Beyond, study.ShortTermLimit.Outcome);
-        Assert.Null(Rooms.Study(Rooms.Bathroom, Rooms.Fan(0, 1), Rooms.Coat(0, 6, 10, 0.4, 15, Rooms.Share(GenericSolvents.Acetone, 100))).ShortTermIndex);
+        Assert.Null(Rooms.Study(Rooms.Bathroom, Rooms.Fan(0, 1), Rooms.Coat(0, 6, 10, 0.4, 15, Rooms.Share(Solvents.Acetone, 100))).ShortTermIndex);
     }
 
     [Fact]
@@ -195,7 +195,7 @@ public class AirStudyTests
     public void Missing_limits_cannot_be_judged()
     {
         Solvent unknown = Rooms.Solvent("unheard of", 100, null);
-        AirStudy study = Rooms.Study(Rooms.Bathroom, Rooms.Fan(150, 2), Rooms.Coat(0, 6, 20, 0.4, 15, Rooms.Share(unknown, 50), Rooms.Share(GenericSolvents.Acetone, 50)));
+        AirStudy study = Rooms.Study(Rooms.Bathroom, Rooms.Fan(150, 2), Rooms.Coat(0, 6, 20, 0.4, 15, Rooms.Share(unknown, 50), Rooms.Share(Solvents.Acetone, 50)));
         Assert.Equal(ComparisonOutcome.CannotBeJudged, study.FlammableLimit.Outcome);
         Assert.Equal(ComparisonOutcome.CannotBeJudged, study.AdditiveLimit.Outcome);
         Assert.Equal(ComparisonOutcome.CannotBeJudged, study.StrictestLimit.Outcome);
@@ -215,7 +215,7 @@ public class AirStudyTests
     public void A_known_part_beyond_the_limit_is_beyond_it()
     {
         Solvent unknown = Rooms.Solvent("unheard of", 100, null);
-        AirStudy study = Rooms.Study(Rooms.Bathroom, Rooms.Fan(0, 2), Rooms.Coat(0, 6, 2000, 0.4, 15, Rooms.Share(unknown, 50), Rooms.Share(GenericSolvents.Xylene, 50)));
+        AirStudy study = Rooms.Study(Rooms.Bathroom, Rooms.Fan(0, 2), Rooms.Coat(0, 6, 2000, 0.4, 15, Rooms.Share(unknown, 50), Rooms.Share(Solvents.Xylene, 50)));
         Assert.Equal(ComparisonOutcome.Beyond, study.FlammableLimit.Outcome);
         Assert.Equal(ComparisonOutcome.Beyond, study.AdditiveLimit.Outcome);
         Assert.Contains(study.Cautions, caution => caution.Hazard == Hazard.FireAndExplosion && caution.Sentence.Contains("Do not spray", StringComparison.Ordinal));
@@ -235,12 +235,12 @@ public class AirStudyTests
         Numbers.Refuses("SprayTime", () => _ = Rooms.Coat(0, 0, 164, 0.4, 15));
         Numbers.Refuses("FlashFraction", () => _ = Rooms.Coat(0, 6, 164, 1.1, 15));
         Numbers.Refuses("VolatileMass", () => _ = Rooms.Coat(0, 6, 0, 0.4, 15));
-        Numbers.Refuses("Solvents", () => _ = Rooms.Coat(0, 6, 1, 0.4, 15, Rooms.Share(GenericSolvents.Acetone, 90)));
+        Numbers.Refuses("Solvents", () => _ = Rooms.Coat(0, 6, 1, 0.4, 15, Rooms.Share(Solvents.Acetone, 90)));
         Numbers.Refuses("shift", () => _ = new AirStudy(Rooms.Bathroom, Rooms.Fan(1, 1), [coat], TimeSpan.FromMinutes(1)));
         Numbers.Refuses("criterion", () => _ = Rooms.Study(Rooms.Bathroom, Rooms.Fan(1, 1), coat).TimeToReEntry(0));
         Assert.Throws<ArgumentException>(() => _ = Rooms.Study(Rooms.Bathroom, Rooms.Fan(1, 1)));
-        Assert.Throws<ArgumentException>(() => _ = Rooms.Study(Rooms.Bathroom, Rooms.Fan(1, 1), coat).ConcentrationAt(GenericSolvents.Acetone, TimeSpan.Zero));
-        Assert.Throws<ArgumentException>(() => _ = Rooms.Coat(0, 6, 1, 0.4, 15, Rooms.Share(GenericSolvents.Acetone, 50), Rooms.Share(GenericSolvents.Acetone, 50)));
+        Assert.Throws<ArgumentException>(() => _ = Rooms.Study(Rooms.Bathroom, Rooms.Fan(1, 1), coat).ConcentrationAt(Solvents.Acetone, TimeSpan.Zero));
+        Assert.Throws<ArgumentException>(() => _ = Rooms.Coat(0, 6, 1, 0.4, 15, Rooms.Share(Solvents.Acetone, 50), Rooms.Share(Solvents.Acetone, 50)));
     }
 
     // The wanted averages, held for 8 h by a fast fan; the lead-in of one second is left to the tolerance.

@@ -13,7 +13,7 @@ namespace Refinish.Tests.Air;
 
 public class EmissionTests
 {
-    private static readonly Solvent Solvent = GenericSolvents.ButylAcetate;
+    private static readonly Solvent Solvent = Solvents.ButylAcetate;
 
     [Fact]
     [Evidence(Basis.Independent, "a spill in a well-mixed room, exponentially falling emission: C = k M/(V (λ − k)) (e^(−kt) − e^(−λt)), the spill model of occupational hygiene; the wipe is made one second long")]
@@ -127,7 +127,7 @@ public class EmissionTests
     [Evidence(Basis.Independent, "by hand: 2 m² at 20 µm and 30 mL in the rags are 70 mL; acetone 0.791 g/mL")]
     public void Wiped_mass_follows_by_hand()
     {
-        SolventShare[] acetone = [Rooms.Share(GenericSolvents.Acetone, 100)];
+        SolventShare[] acetone = [Rooms.Share(Solvents.Acetone, 100)];
         Numbers.Close(70 * 0.791, WipeEmission.VolatileMassOf(Area.FromSquareMeters(2), Length.FromMicrometers(20), Volume.FromMilliliters(30), acetone).Grams);
         Numbers.Refuses("wetFilm", () => WipeEmission.VolatileMassOf(Area.FromSquareMeters(2), Length.FromMillimeters(2), Volume.Zero, acetone));
         Numbers.Refuses("WipeTime", () => _ = Rooms.Wipe(0, 0, 10, 2));

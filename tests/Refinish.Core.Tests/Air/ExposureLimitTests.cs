@@ -68,7 +68,7 @@ public class ExposureLimitTests
     [Evidence(Basis.Cited, "NIOSH IDLH documentation: the immediately dangerous concentration of these is 10 % of the lower explosive limit")]
     public void Immediately_dangerous_is_a_tenth_of_the_flammable_limit()
     {
-        foreach (Solvent solvent in new[] { GenericSolvents.Acetone, GenericSolvents.ButylAcetate, GenericSolvents.EthylAcetate })
+        foreach (Solvent solvent in new[] { Solvents.Acetone, Solvents.ButylAcetate, Solvents.EthylAcetate })
         {
             ExposureLimit idlh = PublishedLimits.For(solvent.CasNumber).Single(limit => limit.Kind == ExposureLimitKind.Idlh);
             Numbers.Close(solvent.LowerFlammableLimit!.Value.PartsPerMillion / 10, idlh.VolumeFraction!.Value.PartsPerMillion);

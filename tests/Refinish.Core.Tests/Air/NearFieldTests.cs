@@ -42,8 +42,8 @@ public class NearFieldTests
         NearFieldStudy zones = new(study, near);
         double release = 0.6 / 36000;
         double fresh = study.FreshAirFlow.CubicMetersPerSecond;
-        Numbers.Close((release / fresh) + (release / near.InterzonalFlow.CubicMetersPerSecond), zones.NearConcentrationAt(GenericSolvents.ButylAcetate, TimeSpan.FromMinutes(599)).KilogramsPerCubicMeter, 1e-9);
-        Numbers.Close(release / fresh, zones.FarConcentrationAt(GenericSolvents.ButylAcetate, TimeSpan.FromMinutes(599)).KilogramsPerCubicMeter, 1e-9);
+        Numbers.Close((release / fresh) + (release / near.InterzonalFlow.CubicMetersPerSecond), zones.NearConcentrationAt(Solvents.ButylAcetate, TimeSpan.FromMinutes(599)).KilogramsPerCubicMeter, 1e-9);
+        Numbers.Close(release / fresh, zones.FarConcentrationAt(Solvents.ButylAcetate, TimeSpan.FromMinutes(599)).KilogramsPerCubicMeter, 1e-9);
     }
 
     [Fact]

@@ -27,7 +27,7 @@ internal static class Rooms
         Start = TimeSpan.FromMinutes(startMinutes),
         SprayTime = TimeSpan.FromMinutes(sprayMinutes),
         VolatileMass = Mass.FromGrams(grams),
-        Solvents = solvents.Length > 0 ? solvents : [new(GenericSolvents.ButylAcetate, Ratio.FromPercent(100))],
+        Solvents = solvents.Length > 0 ? solvents : [new(Solvents.ButylAcetate, Ratio.FromPercent(100))],
         FlashFraction = Ratio.FromDecimalFractions(flash),
         FilmTimeConstant = TimeSpan.FromMinutes(filmMinutes),
     };
@@ -40,7 +40,7 @@ internal static class Rooms
         Start = TimeSpan.FromMinutes(startMinutes),
         WipeTime = TimeSpan.FromMinutes(wipeMinutes),
         VolatileMass = Mass.FromGrams(grams),
-        Solvents = solvents.Length > 0 ? solvents : [new(GenericSolvents.ButylAcetate, Ratio.FromPercent(100))],
+        Solvents = solvents.Length > 0 ? solvents : [new(Solvents.ButylAcetate, Ratio.FromPercent(100))],
         EvaporationTime = TimeSpan.FromMinutes(evaporationMinutes),
     };
 
@@ -52,7 +52,7 @@ internal static class Rooms
         {
             double first = 10 + (70 * random.NextDouble());
             double second = (100 - first) * (0.1 + (0.8 * random.NextDouble()));
-            SolventShare[] shares = [Share(GenericSolvents.ButylAcetate, first), Share(GenericSolvents.Xylene, second), Share(GenericSolvents.Acetone, 100 - first - second)];
+            SolventShare[] shares = [Share(Solvents.ButylAcetate, first), Share(Solvents.Xylene, second), Share(Solvents.Acetone, 100 - first - second)];
             double start = Math.Round(150 * random.NextDouble(), 2);
             double minutes = Math.Round(0.5 + (15 * random.NextDouble()), 2);
             double grams = 10 + (200 * random.NextDouble());

@@ -44,24 +44,24 @@ public class SubstancesTests
     [Evidence(Basis.Identity, "a blend's shares add up to one, and as half of a larger one to a half; a study with it says that a part cannot be judged")]
     public void Naphtha_is_a_flagged_blend()
     {
-        Numbers.Close(1, Substances.AromaticNaphtha.Sum(share => share.MassFraction.DecimalFractions));
-        Numbers.Close(0.5, Substances.PartOf(Substances.AromaticNaphtha, Ratio.FromPercent(50)).Sum(share => share.MassFraction.DecimalFractions));
-        Assert.Equal(SourceKind.FromMemory, Substances.AromaticNaphthaSource.Kind);
-        SolventShare[] shares = [.. Substances.PartOf(Substances.AromaticNaphtha, Ratio.FromPercent(40)), Rooms.Share(GenericSolvents.ButylAcetate, 60)];
+        Numbers.Close(1, Solvents.AromaticNaphtha.Sum(share => share.MassFraction.DecimalFractions));
+        Numbers.Close(0.5, Solvents.PartOf(Solvents.AromaticNaphtha, Ratio.FromPercent(50)).Sum(share => share.MassFraction.DecimalFractions));
+        Assert.Equal(SourceKind.FromMemory, Solvents.AromaticNaphthaSource.Kind);
+        SolventShare[] shares = [.. Solvents.PartOf(Solvents.AromaticNaphtha, Ratio.FromPercent(40)), Rooms.Share(Solvents.ButylAcetate, 60)];
         AirStudy study = Rooms.Study(Rooms.Bathroom, Rooms.Fan(150, 2), Rooms.Coat(0, 6, 60, 0.4, 15, shares));
-        Assert.Contains(study.Exposure, exposure => exposure.Solvent == Substances.Ethyltoluene && exposure.Limit is null && exposure.Comparison.Outcome == ComparisonOutcome.CannotBeJudged);
+        Assert.Contains(study.Exposure, exposure => exposure.Solvent == Solvents.Ethyltoluene && exposure.Limit is null && exposure.Comparison.Outcome == ComparisonOutcome.CannotBeJudged);
         Assert.Null(study.StrictestIndex);
         Assert.Equal(ComparisonOutcome.CannotBeJudged, study.StrictestLimit.Outcome);
-        Numbers.Refuses("part", () => Substances.PartOf(Substances.AromaticNaphtha, Ratio.Zero));
+        Numbers.Refuses("part", () => Solvents.PartOf(Solvents.AromaticNaphtha, Ratio.Zero));
     }
 
     [Fact]
     [Evidence(Basis.Contract, "each comparison carries its limit, so that a list groups by authority and kind; the subject is short")]
     public void Comparisons_carry_their_limit()
     {
-        AirStudy study = Rooms.Study(Rooms.Bathroom, Rooms.Fan(150, 2), Rooms.Coat(0, 6, 60, 0.4, 15, Rooms.Share(GenericSolvents.Xylene, 50), Rooms.Share(GenericSolvents.Toluene, 50)));
+        AirStudy study = Rooms.Study(Rooms.Bathroom, Rooms.Fan(150, 2), Rooms.Coat(0, 6, 60, 0.4, 15, Rooms.Share(Solvents.Xylene, 50), Rooms.Share(Solvents.Toluene, 50)));
         Assert.Equal(["NIOSH IDLH", "NIOSH REL", "OSHA PEL"], study.Exposure.Select(exposure => exposure.Limit!.Authority).Distinct().OrderBy(name => name, StringComparer.Ordinal));
-        ExposureComparison brief = study.Exposure.Single(exposure => exposure.Solvent == GenericSolvents.Xylene && exposure.Limit!.Kind == ExposureLimitKind.Stel15min);
+        ExposureComparison brief = study.Exposure.Single(exposure => exposure.Solvent == Solvents.Xylene && exposure.Limit!.Kind == ExposureLimitKind.Stel15min);
         Assert.Equal("xylene, mixed isomers, 15-minute average, NIOSH REL", brief.Comparison.Subject);
         Assert.Equal(brief.Limit!.Source, brief.Comparison.Source);
         Assert.Equal(study.Substances[0].FifteenMinuteAverage.DecimalFractions, brief.Comparison.Value);

@@ -102,17 +102,17 @@ public class VapourPressureTests
     [Evidence(Basis.Independent, "by hand: 3804 Pa of toluene at 25 °C in 101 325 Pa are 37 543 ppm, and 3804·0.09214/(8.314462618·298.15) = 0.14139 kg/m³; 1 Pa is 0.03 %")]
     public void Saturation_follows_by_hand()
     {
-        SaturatedVapour toluene = new(GenericSolvents.Toluene, Temperature.FromDegreesCelsius(25), Atmosphere, [VapourPressures.For("108-88-3")[1]]);
+        SaturatedVapour toluene = new(Solvents.Toluene, Temperature.FromDegreesCelsius(25), Atmosphere, [VapourPressures.For("108-88-3")[1]]);
         Numbers.Close(37543, toluene.VolumeFraction!.Value.PartsPerMillion, 3e-4);
         Numbers.Close(0.14139, toluene.Concentration!.Value.KilogramsPerCubicMeter, 3e-4);
         Numbers.HoldsToKernel(toluene.Workings());
-        foreach (Solvent solvent in GenericSolvents.All)
+        foreach (Solvent solvent in Solvents.All)
         {
             Numbers.HoldsToKernel(new SaturatedVapour(solvent, Temperature.FromDegreesCelsius(22), Atmosphere, VapourPressures.All).Workings());
         }
 
         // A chemical data page has about 5000 ppm for the methoxypropyl acetate at 25 °C; one figure.
-        SaturatedVapour slow = new(GenericSolvents.MethoxypropylAcetate, Temperature.FromDegreesCelsius(25), Atmosphere, VapourPressures.All);
+        SaturatedVapour slow = new(Solvents.MethoxypropylAcetate, Temperature.FromDegreesCelsius(25), Atmosphere, VapourPressures.All);
         Numbers.Close(5000, slow.VolumeFraction!.Value.PartsPerMillion, 0.45);
     }
 
@@ -120,10 +120,10 @@ public class VapourPressureTests
     [Evidence(Basis.Contract, "n-butyl acetate at 20 °C is below Poling's range, so the second fit serves; where none covers the temperature, nothing is said")]
     public void The_first_fit_that_covers_serves()
     {
-        SaturatedVapour butyl = new(GenericSolvents.ButylAcetate, Temperature.FromDegreesCelsius(20), Atmosphere, VapourPressures.All);
+        SaturatedVapour butyl = new(Solvents.ButylAcetate, Temperature.FromDegreesCelsius(20), Atmosphere, VapourPressures.All);
         Assert.Equal(VapourPressureForm.Dippr101, butyl.Fit!.Form);
-        Assert.Equal(VapourPressureForm.Antoine, new SaturatedVapour(GenericSolvents.ButylAcetate, Temperature.FromDegreesCelsius(30), Atmosphere, VapourPressures.All).Fit!.Form);
-        SaturatedVapour cold = new(GenericSolvents.MethoxypropylAcetate, Temperature.FromDegreesCelsius(15), Atmosphere, VapourPressures.All);
+        Assert.Equal(VapourPressureForm.Antoine, new SaturatedVapour(Solvents.ButylAcetate, Temperature.FromDegreesCelsius(30), Atmosphere, VapourPressures.All).Fit!.Form);
+        SaturatedVapour cold = new(Solvents.MethoxypropylAcetate, Temperature.FromDegreesCelsius(15), Atmosphere, VapourPressures.All);
         Assert.Null(cold.Fit);
         Assert.Null(cold.VapourPressure);
         Assert.Null(cold.VolumeFraction);
@@ -131,7 +131,7 @@ public class VapourPressureTests
         Assert.Equal(ComparisonOutcome.CannotBeJudged, cold.Compare("x", MassConcentration.FromGramsPerCubicMeter(1)).Outcome);
         Numbers.HoldsToKernel(cold.Workings());
         Assert.Null(new SaturatedVapour(Rooms.Solvent("unheard of", 100), Temperature.FromDegreesCelsius(20), Atmosphere, VapourPressures.All).Fit);
-        Numbers.Refuses("temperature", () => _ = new SaturatedVapour(GenericSolvents.Acetone, Temperature.FromDegreesCelsius(70), Atmosphere, VapourPressures.All));
+        Numbers.Refuses("temperature", () => _ = new SaturatedVapour(Solvents.Acetone, Temperature.FromDegreesCelsius(70), Atmosphere, VapourPressures.All));
     }
 
     [Fact]

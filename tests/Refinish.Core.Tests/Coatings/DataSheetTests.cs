@@ -46,8 +46,8 @@ public class DataSheetTests
     {
         CoatingProduct bare = GenericCatalogue.EpoxyPrimer with
         {
-            Base = new CoatingComponent("base", Density.FromGramsPerMilliliter(1.40)),
-            Hardener = new CoatingComponent("hardener", Density.FromGramsPerMilliliter(0.98)),
+            Base = new CoatingComponent("base", "base", Density.FromGramsPerMilliliter(1.40)),
+            Hardener = new CoatingComponent("hardener", "hardener", Density.FromGramsPerMilliliter(0.98)),
         };
         DataSheetCheck check = new(bare);
         Assert.Empty(check.Findings);
@@ -61,7 +61,7 @@ public class DataSheetTests
     [Evidence(Basis.Contract, "every figure of a can has its range, and a reducer below the least is refused where it is used")]
     public void Refuses_figures_that_cannot_be()
     {
-        CoatingComponent can = new("can", Density.FromGramsPerMilliliter(1));
+        CoatingComponent can = new("can", "can", Density.FromGramsPerMilliliter(1));
         Numbers.Refuses("MassSolids", () => _ = can with { MassSolids = Ratio.FromPercent(101) });
         Numbers.Refuses("VolumeSolids", () => _ = can with { VolumeSolids = Ratio.FromPercent(-1) });
         Numbers.Refuses("Water", () => _ = can with { Water = Ratio.FromPercent(101) });
@@ -73,11 +73,11 @@ public class DataSheetTests
         Numbers.Refuses("FlashPoint", () => _ = can with { FlashPoint = Temperature.FromDegreesCelsius(400) });
         Numbers.Refuses("ShelfLifeOpened", () => _ = can with { ShelfLifeOpened = TimeSpan.Zero });
         Numbers.Refuses("ShippingSizes", () => _ = can with { ShippingSizes = [Volume.Zero] });
-        Numbers.Refuses("Solvents", () => _ = can with { Solvents = [new SolventShare(GenericSolvents.Xylene, Ratio.FromPercent(60))] });
+        Numbers.Refuses("Solvents", () => _ = can with { Solvents = [new SolventShare(Solvents.Xylene, Ratio.FromPercent(60))] });
         Numbers.Refuses("RatioTolerance", () => _ = GenericCatalogue.EpoxyPrimer with { RatioTolerance = Ratio.Zero });
         Numbers.Refuses("MinimumReducer", () => _ = new CoatingLayer(GenericCatalogue.EpoxyPrimer with { MinimumReducer = Ratio.FromPercent(30) }, Length.FromMicrometers(30), 1, Ratio.FromPercent(20)));
         Numbers.Refuses("reducer", () => _ = new CoatingLayer(GenericCatalogue.EpoxyPrimer with { MinimumReducer = Ratio.FromPercent(5) }, Length.FromMicrometers(30), 1));
-        Numbers.Refuses("VapourPressure", () => _ = GenericSolvents.Xylene with { VapourPressure = Pressure.Zero });
+        Numbers.Refuses("VapourPressure", () => _ = Solvents.Xylene with { VapourPressure = Pressure.Zero });
         Assert.Equal(can with { MassSolids = Ratio.FromPercent(50) }, can with { MassSolids = Ratio.FromDecimalFractions(0.5) });
         Assert.NotEqual(can, can with { MassSolids = Ratio.FromPercent(50) });
     }

@@ -160,8 +160,8 @@ public class VocTests
     {
         CoatingProduct bare = Topcoat with
         {
-            Base = new CoatingComponent("base", Topcoat.Base.Density),
-            Hardener = new CoatingComponent("hardener", Topcoat.Hardener!.Density),
+            Base = new CoatingComponent("base", "base", Topcoat.Base.Density),
+            Hardener = new CoatingComponent("hardener", "hardener", Topcoat.Hardener!.Density),
         };
         MixedCoating product = new(bare, Ratio.Zero);
         MixedCoating cans = new(Topcoat, Ratio.Zero);
@@ -191,7 +191,7 @@ public class VocTests
     [Evidence(Basis.Contract, "a missing figure is not judged; limits are data that say they are remembered")]
     public void What_is_missing_is_not_judged()
     {
-        CoatingProduct exempt = Topcoat with { Reducer = new CoatingComponent("exempt reducer", Density.FromGramsPerMilliliter(0.79)) { MassSolids = Ratio.Zero, ExemptCompounds = Ratio.FromPercent(100) } };
+        CoatingProduct exempt = Topcoat with { Reducer = new CoatingComponent("exempt reducer", "exempt reducer", Density.FromGramsPerMilliliter(0.79)) { MassSolids = Ratio.Zero, ExemptCompounds = Ratio.FromPercent(100) } };
         MixedCoating unknown = new(exempt, Ratio.FromPercent(10));
         Assert.Null(unknown.Voc);
         Assert.Equal(ComparisonOutcome.CannotBeJudged, unknown.Compare(VocLimits.SouthCoast1113).Outcome);

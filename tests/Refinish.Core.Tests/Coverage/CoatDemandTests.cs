@@ -21,13 +21,14 @@ public class CoatDemandTests
     {
         CoatingProduct zinc = GenericCatalogue.EpoxyPrimer with { VolumeSolids = Ratio.FromPercent(79) };
         CoatingLayer layer = new(zinc, Length.FromMicrometers(50), 1);
-        ApplicationLosses losses = new() { TransferEfficiency = Ratio.FromPercent(75), ProfileDepth = Length.FromMicrometers(50) };
+        SprayGun gun = Gun(75);
+        ApplicationLosses losses = new() { ProfileDepth = Length.FromMicrometers(50) };
         CoatedSurface steel = new("steel", Area.FromSquareFeet(10000));
-        double with = new CoatDemand([steel], layer, losses).Total.Liters;
-        double without = new CoatDemand([steel], layer, losses with { ProfileDepth = Length.Zero }).Total.Liters;
+        double with = new CoatDemand([steel], layer, gun, losses).Total.Liters;
+        double without = new CoatDemand([steel], layer, gun, losses with { ProfileDepth = Length.Zero }).Total.Liters;
         Numbers.Near(80, with - without, 2);
         Numbers.Near(78.4, with - without, 0.05);
-        double deeper = new CoatDemand([steel], layer, losses with { ProfileDepth = Length.FromMicrometers(75) }).Total.Liters;
+        double deeper = new CoatDemand([steel], layer, gun, losses with { ProfileDepth = Length.FromMicrometers(75) }).Total.Liters;
         Numbers.Close(1.5, (deeper - without) / (with - without), 1e-9);
     }
 
@@ -37,10 +38,10 @@ public class CoatDemandTests
     public void Theoretical_and_practical(double solids, double film, double rate, double tolerance)
     {
         CoatingProduct product = GenericCatalogue.EpoxyPrimer with { VolumeSolids = Ratio.FromPercent(solids), MaximumDryFilm = Length.FromMicrometers(200) };
-        CoatDemand coat = Demand(new CoatingLayer(product, Length.FromMicrometers(film), 1), new ApplicationLosses { TransferEfficiency = Ratio.FromPercent(70) });
+        CoatDemand coat = Demand(new CoatingLayer(product, Length.FromMicrometers(film), 1), 70, new ApplicationLosses());
         Numbers.Near(rate, coat.TheoreticalSpreadingRate.SquareMetersPerLiter, tolerance);
         Numbers.Close(0.7, coat.PracticalSpreadingRate.SquareMetersPerLiter / coat.TheoreticalSpreadingRate.SquareMetersPerLiter);
-        CoatDemand mils = Demand(new CoatingLayer(product, Length.FromMils(5), 1), new ApplicationLosses { TransferEfficiency = Ratio.FromPercent(100) });
+        CoatDemand mils = Demand(new CoatingLayer(product, Length.FromMils(5), 1), 100, new ApplicationLosses());
         Numbers.Near(208.52, mils.TheoreticalSpreadingRate.SquareFeetPerUsGallon, 0.03);
     }
 
@@ -48,8 +49,10 @@ public class CoatDemandTests
     [Evidence(Basis.Identity, "film and losses add up to what is mixed, to the last drop; solids on the surface are area times film; twice the film takes twice the coating less the hose")]
     public void Nothing_is_lost_from_the_account(byte te, byte edge, byte cling, byte unused, byte hose, byte rough)
     {
-        ApplicationLosses losses = Losses(te, edge, cling, unused, hose, rough);
-        CoatDemand coat = new([new("tub", Area.FromSquareMeters(2.6)), new("leg", Area.FromSquareMeters(0.2), Ratio.FromPercent(25))], Layer, losses);
+        double lands = 20 + (te / 3.2);
+        ApplicationLosses losses = Losses(edge, cling, unused, hose, rough);
+        CoatedSurface[] surfaces = [new("tub", Area.FromSquareMeters(2.6)), new("leg", Area.FromSquareMeters(0.2), Ratio.FromPercent(25))];
+        CoatDemand coat = new(surfaces, Layer, Gun(lands), losses);
         double sum = coat.Film.CubicMeters + coat.DeadVolume.CubicMeters + coat.Overspray.CubicMeters + coat.EdgeLoss.CubicMeters + coat.HoldUp.CubicMeters + coat.ResidueLoss.CubicMeters + coat.UnusedLoss.CubicMeters;
         Numbers.Close(coat.Total.CubicMeters, sum, 1e-12);
         Assert.All(
@@ -59,23 +62,39 @@ public class CoatDemandTests
         Numbers.HoldsToKernel(coat.Workings());
         CoatingProduct product = GenericCatalogue.AcrylicUrethaneTopcoat with { MaximumDryFilm = Length.FromMicrometers(100) };
         ApplicationLosses dry = losses with { HoldUp = Volume.Zero, ProfileDepth = Length.Zero };
-        double once = Demand(new CoatingLayer(product, Length.FromMicrometers(30), 1), dry).Total.CubicMeters;
-        double twice = Demand(new CoatingLayer(product, Length.FromMicrometers(60), 1), dry).Total.CubicMeters;
+        double once = Demand(new CoatingLayer(product, Length.FromMicrometers(30), 1), lands, dry).Total.CubicMeters;
+        double twice = Demand(new CoatingLayer(product, Length.FromMicrometers(60), 1), lands, dry).Total.CubicMeters;
         Numbers.Close(2 * once, twice, 1e-12);
     }
 
-    [Property]
-    [Evidence(Basis.Independent, "the older quantity of one coat, with only transfer efficiency and residue, by its own formula")]
-    public void Agrees_with_the_plain_quantity(byte te, byte cling)
+    [Fact]
+    [Evidence(Basis.Independent, "by hand in gallons: 27.69 ft² × 1.2 mil / (1604.17 × 0.40 × 0.60) = 0.0863 gal = 326.7 mL, through the gun in 326.7/150/0.4 min; no published source")]
+    public void A_tub_of_primer_comes_out_as_by_hand()
     {
-        double lands = 0.3 + (te / 400.0);
-        Ratio residue = Ratio.FromPercent(cling % 31);
-        SprayGun gun = new() { FluidRate = VolumeFlow.FromMillilitersPerMinute(150), TransferEfficiency = Ratio.FromDecimalFractions(lands) };
-        CoatQuantity plain = new(Area.FromSquareMeters(2), Layer, gun, residue);
-        CoatDemand coat = Demand(Layer, new ApplicationLosses { TransferEfficiency = Ratio.FromDecimalFractions(lands), Residue = residue });
-        Numbers.Close(plain.PouredVolume.CubicMeters, coat.Total.CubicMeters);
-        Numbers.Close(plain.SprayedVolume.CubicMeters, coat.Sprayed.CubicMeters);
-        Numbers.Close(plain.MixedVolume.CubicMeters, coat.Mixed.CubicMeters);
+        CoatingProduct product = GenericCatalogue.EpoxyPrimer with { VolumeSolids = Ratio.FromPercent(40) };
+        CoatDemand coat = new(Area.FromSquareFeet(27.69), new CoatingLayer(product, Length.FromMils(1.2), 1), Gun(60), new ApplicationLosses());
+        Numbers.Near(326.7, coat.Sprayed.Milliliters, 0.05);
+        Numbers.Close(coat.Sprayed.Milliliters, coat.Total.Milliliters);
+        Numbers.Near(326.7 / 150 / 0.4, coat.SprayTime.TotalMinutes, 0.001);
+        Numbers.Close(1.2 / 0.4, coat.WetFilm.Thickness.Mils);
+    }
+
+    [Property]
+    [Evidence(Basis.Identity, "solids landed equal area times dry film; twice the area takes twice the volume and time; area is volume times practical spreading rate; workings hold")]
+    public void Solids_are_conserved_from_cup_to_surface(byte a, byte film, byte reduce, byte waste)
+    {
+        double dry = 20 + (film % 31);
+        CoatingLayer layer = new(GenericCatalogue.EpoxyPrimer, Length.FromMicrometers(dry), 1, Ratio.FromPercent(reduce % 21));
+        ApplicationLosses losses = new() { Residue = Ratio.FromPercent(waste % 31) };
+        Area area = Area.FromSquareMeters(0.1 + (a / 10.0));
+        CoatDemand coat = new(area, layer, Gun(60), losses);
+        double solids = coat.Mixed.CubicMeters * (1 - losses.Residue.DecimalFractions) * 0.6 * layer.Product.VolumeSolids.DecimalFractions;
+        Numbers.Close(area.SquareMeters * dry * 1e-6, solids);
+        CoatDemand twice = new(area * 2, layer, Gun(60), losses);
+        Numbers.Close(2 * coat.Total.Liters, twice.Total.Liters);
+        Numbers.Close(2 * coat.SprayTime.TotalSeconds, twice.SprayTime.TotalSeconds, 1e-6);
+        Numbers.Close(area.SquareMeters, (coat.Total * coat.PracticalSpreadingRate).SquareMeters);
+        Numbers.HoldsToKernel(coat.Workings());
     }
 
     [Fact]
@@ -83,8 +102,8 @@ public class CoatDemandTests
     public void A_take_off_is_the_sum_of_its_coats()
     {
         CoatedSurface[] surfaces = [new("tub", Area.FromSquareMeters(2.6)), new("surround", Area.FromSquareMeters(4.5))];
-        ApplicationLosses losses = new() { TransferEfficiency = Ratio.FromPercent(60), Residue = Ratio.FromPercent(8), ProfileDepth = Length.FromMicrometers(20), ProfileFill = Ratio.FromPercent(50) };
-        Takeoff takeoff = new(surfaces, GenericCatalogue.EpoxyUrethaneSystem, losses);
+        ApplicationLosses losses = new() { Residue = Ratio.FromPercent(8), ProfileDepth = Length.FromMicrometers(20), ProfileFill = Ratio.FromPercent(50) };
+        Takeoff takeoff = new(surfaces, GenericCatalogue.EpoxyUrethaneSystem, Gun(60), losses);
         Assert.Equal(4, takeoff.Coats.Count);
         Assert.Equal([1, 3], takeoff.Lines.Select(line => line.Coats.Count));
         Assert.True(takeoff.Coats[0].DeadVolume > Volume.Zero);
@@ -116,22 +135,37 @@ public class CoatDemandTests
     [Evidence(Basis.Contract, "losses and surfaces that cannot be are refused")]
     public void Refuses_what_cannot_be()
     {
-        ApplicationLosses losses = new() { TransferEfficiency = Ratio.FromPercent(60) };
-        Numbers.Refuses("TransferEfficiency", () => _ = losses with { TransferEfficiency = Ratio.FromPercent(4) });
+        ApplicationLosses losses = new();
         Numbers.Refuses("EdgeOverspray", () => _ = losses with { EdgeOverspray = Ratio.FromPercent(51) });
         Numbers.Refuses("HoldUp", () => _ = losses with { HoldUp = Volume.FromLiters(6) });
         Numbers.Refuses("ProfileDepth", () => _ = losses with { ProfileDepth = Length.FromMillimeters(1) });
         Numbers.Refuses("area", () => _ = new CoatedSurface("none", Area.Zero));
         Numbers.Refuses("high", () => _ = new TransferEfficiency("gun", Ratio.FromPercent(60), Ratio.FromPercent(50), Source.Invented("x")));
-        Assert.Throws<ArgumentException>(() => new CoatDemand(new List<CoatedSurface>(), Layer, losses));
-        Assert.Equal(Demand(Layer, losses), Demand(Layer, losses));
+        Numbers.Refuses("area", () => _ = new CoatDemand(Area.Zero, Layer, Gun(60), losses));
+        Numbers.Refuses("Residue", () => _ = losses with { Residue = Ratio.FromPercent(51) });
+        Numbers.Refuses("TransferEfficiency", () => Gun(101));
+        Numbers.Refuses("transferEfficiency", () => _ = new CoatedSurface("leg", Area.FromSquareMeters(1), Ratio.FromPercent(4)));
+        Numbers.Refuses("FluidRate", () => _ = Gun(60) with { FluidRate = VolumeFlow.Zero });
+        Numbers.Refuses("TriggerFraction", () => _ = Gun(60) with { TriggerFraction = Ratio.Zero });
+        Numbers.Refuses("volume", () => Gun(60).TimeToSpray(Volume.FromLiters(-1)));
+        Numbers.Refuses("gun", () => _ = new CoatDemand(Area.FromSquareMeters(1), Layer, Gun(60) with { FluidRate = VolumeFlow.FromCubicMetersPerSecond(1e-300) }, losses));
+        Assert.Throws<ArgumentException>(() => new CoatDemand(new List<CoatedSurface>(), Layer, Gun(60), losses));
+        Assert.Equal(Demand(Layer, 60, losses), Demand(Layer, 60, losses));
+        Numbers.Close(0.08, ApplicationLosses.Generic.Residue.DecimalFractions);
+        Numbers.Close(15, ApplicationLosses.Generic.HoldUp.Milliliters);
     }
 
-    private static CoatDemand Demand(CoatingLayer layer, ApplicationLosses losses) => new([new("wall", Area.FromSquareMeters(2))], layer, losses);
-
-    private static ApplicationLosses Losses(byte te, byte edge, byte cling, byte unused, byte hose, byte rough) => new()
+    private static SprayGun Gun(double lands) => new()
     {
-        TransferEfficiency = Ratio.FromDecimalFractions(0.2 + (te / 320.0)),
+        FluidRate = VolumeFlow.FromMillilitersPerMinute(150),
+        TransferEfficiency = Ratio.FromPercent(lands),
+        TriggerFraction = Ratio.FromPercent(40),
+    };
+
+    private static CoatDemand Demand(CoatingLayer layer, double lands, ApplicationLosses losses) => new([new("wall", Area.FromSquareMeters(2))], layer, Gun(lands), losses);
+
+    private static ApplicationLosses Losses(byte edge, byte cling, byte unused, byte hose, byte rough) => new()
+    {
         EdgeOverspray = Ratio.FromPercent(edge % 31),
         Residue = Ratio.FromPercent(cling % 31),
         UnusedPot = Ratio.FromPercent(unused % 31),

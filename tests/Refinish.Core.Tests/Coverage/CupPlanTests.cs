@@ -165,8 +165,151 @@ public class CupPlanTests
         Numbers.Refuses("Cups", () => _ = new CupRules { Cups = [.. Enumerable.Repeat(Cup(100, 5, 10), 9)] });
         Numbers.Refuses("need", () => _ = new CupPlan(Volume.Zero, Rate, null, TimeSpan.Zero, Two()));
         Numbers.Refuses("Residue", () => _ = Two() with { Residue = Volume.FromLiters(2) });
+        Numbers.Refuses("graduation", () => _ = new MixingCup(Volume.FromMilliliters(600), Volume.FromMilliliters(5e-6), Volume.Zero));
+        Numbers.Refuses("use", () => _ = new CupPlan(Volume.FromMilliliters(1), VolumeFlow.Zero, null, TimeSpan.Zero, Two()));
+        Numbers.Refuses("potLife", () => _ = new CupPlan(Volume.FromMilliliters(1), Rate, TimeSpan.Zero, TimeSpan.Zero, Two()));
+        Numbers.Refuses("induction", () => _ = new CupPlan(Volume.FromMilliliters(1), Rate, null, TimeSpan.FromMinutes(-1), Two()));
+        Numbers.Refuses("PotLifeShare", () => _ = Two() with { PotLifeShare = Ratio.FromPercent(120) });
+    }
+
+    [Fact]
+    [Evidence(Basis.Independent, "by hand: 1300 mL in 600 mL cups is three; 260 graduations of 5 mL dealt out as 87, 87, 86; 0.7 × 150 min − 5 min leaves 100 min")]
+    public void Three_cups_share_the_need()
+    {
+        CupPlan plan = new(Volume.FromMilliliters(1300), Rate, TimeSpan.FromHours(2.5), TimeSpan.Zero, CupRules.Generic);
+        Assert.Equal([435, 435, 430], plan.Batches.Select(batch => Math.Round(batch.Volume.Milliliters, 9)));
+        Numbers.Close(100, plan.TimeToUse!.Value.TotalMinutes);
+        Assert.True(plan.IsLeast);
+        Numbers.HoldsToKernel(plan.Workings());
+        Assert.Equal("600 mL cup, to 5 mL; within 70 % of the pot life", CupRules.Generic.ToString());
+    }
+
+    [Fact]
+    [Evidence(Basis.Independent, "by hand: 0.7 × 20 min − 5 min leaves 9 min; at 10 mL/min that is 90 mL, so 200 mL takes three")]
+    public void A_short_pot_life_limits_the_cup()
+    {
+        CupPlan plan = new(Volume.FromMilliliters(200), VolumeFlow.FromMillilitersPerMinute(10), TimeSpan.FromMinutes(20), TimeSpan.Zero, CupRules.Generic);
+        Assert.Equal([70, 65, 65], plan.Batches.Select(batch => Math.Round(batch.Volume.Milliliters, 9)));
+        CupPlan late = new(Volume.FromMilliliters(500), Rate, TimeSpan.FromMinutes(20), TimeSpan.FromMinutes(15), CupRules.Generic);
+        Assert.StartsWith("No time is left to spray: induction and mixing take 20 min of the 14 min", late.Objections[0], StringComparison.Ordinal);
+        Assert.False(late.IsLeast);
+    }
+
+    [Property(MaxTest = 500)]
+    [Evidence(Basis.Independent, "one cup: fewest batches by counting up, excess below one graduation unless the smallest batch rules, never above cup or pot life")]
+    public void One_cup_covers_the_need_within_every_limit(ushort needed, byte rate, byte life, byte size, byte fine)
+    {
+        double need = 1 + (needed % 4000);
+        double step = 1 + (fine % 25);
+        CupRules rules = new() { Cups = [Cup(100 + (size * 4), step, 50)] };
+        VolumeFlow use = VolumeFlow.FromMillilitersPerMinute(1 + (rate / 4.0));
+        TimeSpan pot = TimeSpan.FromMinutes(5 + life);
+        CupPlan plan = new(Volume.FromMilliliters(need), use, pot, TimeSpan.FromMinutes(2), rules);
+        Numbers.HoldsToKernel(plan.Workings());
+        double limit = Math.Min(100 + (size * 4), use.MillilitersPerMinute * Math.Max(0, (0.7 * pot.TotalMinutes) - 7));
+        double largest = step * Math.Floor((limit / step) + 1e-9);
+        double smallest = step * Math.Ceiling((50 / step) - 1e-9);
+        Assert.Equal(largest >= smallest, plan.IsPossible);
+        if (!plan.IsPossible)
+        {
+            Assert.NotEmpty(plan.Objections);
+            return;
+        }
+
+        Assert.All(plan.Batches, batch => Assert.InRange(batch.Volume.Milliliters, smallest - 1e-6, limit + 1e-6));
+        Assert.True(plan.Mixed.Milliliters >= need - 1e-6);
+        int fewest = 1;
+        while (fewest * largest < need - 1e-6)
+        {
+            fewest++;
+        }
+
+        Assert.Equal(fewest, plan.Batches.Count);
+        Assert.True(plan.Mixed.Milliliters < Math.Max(need + step, (fewest * smallest) + 1e-6), plan.ToString());
+    }
+
+    [Fact]
+    [Evidence(Basis.Independent, "by hand: 1005 mL in a 600 mL cup to 5 mL are two of 505 mL or three of 335 mL, which leaves nothing over; of 1000 mL two halves")]
+    public void Equal_batches_are_equal()
+    {
+        CupRules rules = CupRules.Generic with { EqualBatches = true };
+        Assert.Equal([335, 335, 335], Volumes(new(Volume.FromMilliliters(1005), Rate, null, TimeSpan.Zero, rules)));
+        Assert.Equal([500, 500], Volumes(new(Volume.FromMilliliters(1000), Rate, null, TimeSpan.Zero, rules)));
+        Assert.EndsWith("; equal batches", rules.ToString(), StringComparison.Ordinal);
+
+        static double[] Volumes(CupPlan plan) => [.. plan.Batches.Select(batch => Math.Round(batch.Volume.Milliliters, 9))];
+    }
+
+    [Property(MaxTest = 400)]
+    [Evidence(Basis.Independent, "brute force over every number and size of equal batches in each cup: the same least total, then the same fewest batches")]
+    public void Equal_batches_by_brute_force(byte needed, byte first, byte second, byte sticks)
+    {
+        int[] graduations = [1 + (first % 4), 2 + (second % 5)];
+        int[] capacities = [12 + (first % 9), 18 + (second % 13)];
+        int[] smallest = [3 + (second % 4), 5 + (first % 6)];
+        int residue = sticks % 3;
+        int need = 1 + (needed % 200);
+        CupRules rules = new()
+        {
+            Cups = [Cup(capacities[0], graduations[0], smallest[0]), Cup(capacities[1], graduations[1], smallest[1])],
+            Residue = Volume.FromMilliliters(residue),
+            EqualBatches = true,
+        };
+        CupPlan plan = new(Volume.FromMilliliters(need), Rate, null, TimeSpan.Zero, rules);
+        (int Total, int Count) best = (int.MaxValue, 0);
+        for (int c = 0; c < 2; c++)
+        {
+            for (int size = graduations[c]; size <= capacities[c]; size += graduations[c])
+            {
+                for (int n = 1; n <= 250 && size >= smallest[c]; n++)
+                {
+                    bool better = size * n < best.Total || (size * n == best.Total && n < best.Count);
+                    if (n * (size - residue) >= need && better)
+                    {
+                        best = (size * n, n);
+                    }
+                }
+            }
+        }
+
+        Assert.True(plan.IsPossible && plan.IsLeast);
+        Numbers.Near(best.Total, plan.Mixed.Milliliters, 1e-6);
+        Assert.Equal(best.Count, plan.Batches.Count);
+        Assert.Single(plan.Batches.Distinct());
+    }
+
+    [Fact]
+    [Evidence(Basis.Identity, "three graduations without a common measure: whole graduations, enough, within every cup, no worse than each cup alone; what is not proved the least says so")]
+    public void Unlike_graduations_do_not_throw()
+    {
         MixingCup[] odd = [Cup(600, Math.PI, 50), Cup(600, Math.E, 50), Cup(600, Math.Sqrt(2), 50)];
-        Assert.Throws<ArgumentException>(() => new CupPlan(Volume.FromLiters(2), Rate, null, TimeSpan.Zero, new CupRules { Cups = odd }));
+        CupPlan plan = new(Volume.FromLiters(2), Rate, null, TimeSpan.Zero, new CupRules { Cups = odd });
+        Assert.True(plan.IsPossible);
+        Assert.False(plan.IsLeast);
+        Assert.True(plan.Delivered.Milliliters >= 2000 - 1e-5);
+        Assert.All(plan.Batches, batch => Numbers.Close(batch.Graduations * batch.Cup.Graduation.Milliliters, batch.Volume.Milliliters));
+        Assert.All(plan.Batches, batch => Assert.InRange(batch.Volume.Milliliters, 50 - 1e-9, 600 + 1e-9));
+        Assert.All(odd, cup => Assert.True(plan.Mixed <= new CupPlan(Volume.FromLiters(2), Rate, null, TimeSpan.Zero, new CupRules { Cups = [cup] }).Mixed));
+    }
+
+    [Fact]
+    [Evidence(Basis.Contract, "fine marks, and needs of more than 1000 batches, take neither gigabytes nor minutes: a plan, or an objection that says what would help")]
+    public void Extreme_cups_are_bounded()
+    {
+        MixingCup fine = Cup(600, 0.001, 0);
+        MixingCup odd = Cup(20000, Math.PI / 1000, 0);
+        long before = GC.GetAllocatedBytesForCurrentThread();
+        CupPlan exact = new(Volume.FromLiters(99.9999995), Rate, null, TimeSpan.Zero, new CupRules { Cups = [fine] });
+        CupPlan several = new(Volume.FromLiters(99.9999995), Rate, null, TimeSpan.Zero, new CupRules { Cups = [fine, odd, Cup(20000, Math.E, 100)], Residue = Volume.FromMilliliters(0.1) });
+        CupPlan tiny = new(Volume.FromLiters(100), Rate, null, TimeSpan.Zero, new CupRules { Cups = [Cup(0.001, 0.0001, 0)] });
+        CupPlan equal = new(Volume.FromLiters(99.9999995), Rate, null, TimeSpan.Zero, new CupRules { Cups = [fine, odd], EqualBatches = true });
+        long bytes = GC.GetAllocatedBytesForCurrentThread() - before;
+        Assert.Equal(167, exact.Batches.Count);
+        Numbers.Near(100000, exact.Mixed.Milliliters, 0.002);
+        Assert.True(several.Delivered.Milliliters >= 99999.999);
+        Assert.True(equal.Delivered.Milliliters >= 99999.999 && equal.Batches.Distinct().Count() == 1);
+        Assert.StartsWith("The need takes more than 1000 batches, since none delivers more than 0.001 mL.", Assert.Single(tiny.Objections), StringComparison.Ordinal);
+        Assert.True(bytes < 20_000_000, bytes.ToString(System.Globalization.CultureInfo.InvariantCulture));
     }
 
     private static MixingCup Cup(double capacity, double graduation, double smallest) =>

@@ -1,5 +1,6 @@
 using System;
 using System.Globalization;
+using Refinish.Coverage;
 using Refinish.Tests.Support;
 using UnitsNet;
 using Xunit;
@@ -73,5 +74,22 @@ public class GuardTests
         Numbers.Refuses("price", () => Guard.Money(-0.01m, "price"));
         Numbers.Refuses("price", () => Guard.Money(0, "price", zeroAllowed: false));
         Numbers.Refuses("count", () => Guard.Count(0, 1, 3, "count"));
+    }
+
+    [Theory]
+    [InlineData("")]
+    [InlineData(" tub")]
+    [InlineData("tub ")]
+    [InlineData("tub/sink")]
+    [InlineData("tub\nsink")]
+    [InlineData("tub\u0085")]
+    [Evidence(Basis.Contract, "an identity has 1 to 100 characters, no slash, no control characters, no white space at either end")]
+    public void Refuses_what_is_no_identity(string id)
+    {
+        ArgumentException error = Assert.Throws<ArgumentException>(() => new CoatedSurface(id, Area.FromSquareMeters(1)));
+        Assert.Equal("id", error.ParamName);
+        Assert.Throws<ArgumentException>(() => new CoatedSurface(new string('a', 101), Area.FromSquareMeters(1)));
+        Assert.Throws<ArgumentNullException>(() => new CoatedSurface(null!, Area.FromSquareMeters(1)));
+        Assert.Equal("hall bath, tub #2", new CoatedSurface("hall bath, tub #2", Area.FromSquareMeters(1)).Id);
     }
 }

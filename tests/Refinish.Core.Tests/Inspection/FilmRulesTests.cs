@@ -188,10 +188,11 @@ public class FilmRulesTests
             bool iron = material is FixtureMaterial.EnamelledCastIron or FixtureMaterial.EnamelledSteel;
             Assert.Equal(iron, new GaugeFit(GaugeKind.Magnetic, material).IsUsable);
             Assert.False(new GaugeFit(GaugeKind.EddyCurrent, material).IsUsable);
-            Assert.Equal(material != FixtureMaterial.Unknown, new GaugeFit(GaugeKind.Ultrasonic, material).IsUsable);
+            bool known = material is not (FixtureMaterial.Unknown or FixtureMaterial.OldCoating);
+            Assert.Equal(known, new GaugeFit(GaugeKind.Ultrasonic, material).IsUsable);
             Assert.True(new GaugeFit(GaugeKind.WitnessPanel, material).IsUsable);
             IReadOnlyList<GaugeFit> fits = GaugeFit.For(material);
-            Assert.Equal(iron ? 3 : material == FixtureMaterial.Unknown ? 1 : 2, fits.Count);
+            Assert.Equal(iron ? 3 : known ? 2 : 1, fits.Count);
             Assert.All(fits, fit => Assert.False(string.IsNullOrWhiteSpace(fit.Note)));
         }
 

@@ -173,6 +173,7 @@ public class VerdictTests
     public void Refuses_and_equals()
     {
         Numbers.Refuses("Material", () => _ = Clean() with { Material = (FixtureMaterial)99 });
+        Numbers.Refuses("Material", () => _ = Clean() with { Material = FixtureMaterial.OldCoating });
         Numbers.Refuses("FailedCleaningCycles", () => _ = Clean() with { FailedCleaningCycles = -1 });
         Numbers.Refuses("LeadTest", () => _ = Clean() with { LeadTest = (LeadTest)4 });
         Numbers.Refuses("MaximumFloorDeflection", () => _ = new SurveyPolicy { MaximumFloorDeflection = Length.Zero });

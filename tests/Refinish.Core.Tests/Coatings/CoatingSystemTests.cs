@@ -8,7 +8,7 @@ using Xunit;
 
 namespace Refinish.Tests.Coatings;
 
-public class SequenceTests
+public class CoatingSystemTests
 {
     private static readonly SystemStep Clean = SystemStep.Preparation(SystemStepKind.Clean, "clean", [], Source.Invented("for this test"));
     private static readonly SystemStep Primer = SystemStep.Coat(new CoatingLayer(GenericCatalogue.EpoxyPrimer, Length.FromMicrometers(30), 1));
@@ -17,21 +17,78 @@ public class SequenceTests
     private static readonly SystemStep Beads = SystemStep.Broadcast(GenericCatalogue.PolymerBeads, AreaDensity.FromGramsPerSquareMeter(20));
 
     [Fact]
-    [Evidence(Basis.Contract, "the generic sequences suit the materials they are for, and say why they do not suit others")]
-    public void Generic_sequences_suit_their_materials()
+    [Evidence(Basis.Contract, "the generic systems suit the materials they are for, and say why they do not suit others")]
+    public void Generic_systems_suit_their_materials()
     {
         Assert.Empty(GenericCatalogue.SlipResistantTub.ObjectionsFor(FixtureMaterial.EnamelledCastIron));
         Assert.Empty(GenericCatalogue.ClearedPlastic.ObjectionsFor(FixtureMaterial.Acrylic));
         Assert.Contains("etch the glaze is not stated for acrylic sheet.", GenericCatalogue.SlipResistantTub.ObjectionsFor(FixtureMaterial.Acrylic));
-        Assert.Contains("No adhesion promoter of this sequence is meant for acrylic sheet.", GenericCatalogue.SlipResistantTub.ObjectionsFor(FixtureMaterial.Acrylic));
+        Assert.Contains("No adhesion promoter of this system is meant for acrylic sheet.", GenericCatalogue.SlipResistantTub.ObjectionsFor(FixtureMaterial.Acrylic));
         Numbers.Close(120, GenericCatalogue.SlipResistantTub.TotalDryFilm.Micrometers);
         Assert.Equal(ComparisonOutcome.Within, GenericCatalogue.SlipResistantTub.TotalFilm.Outcome);
         Assert.Equal([Hazard.Acid, Hazard.Slip], GenericCatalogue.SlipResistantTub.Cautions.Select(caution => caution.Hazard));
         Assert.Equal([Hazard.Dust], GenericCatalogue.ClearedPlastic.Cautions.Select(caution => caution.Hazard));
-        CoatingSystem system = GenericCatalogue.SlipResistantTub.ToSystem();
-        Assert.Equal(3, system.Layers.Count);
-        Numbers.Close(GenericCatalogue.SlipResistantTub.TotalDryFilm.Micrometers, system.TotalDryFilm.Micrometers);
-        Assert.Empty(system.ObjectionsFor(FixtureMaterial.VitreousChina));
+        CoatingSystem tub = GenericCatalogue.SlipResistantTub;
+        Assert.Equal(3, tub.Layers.Count);
+        Assert.Equal([GenericCatalogue.SilanePromoter], tub.Promoters);
+        Assert.Empty(tub.ObjectionsFor(FixtureMaterial.VitreousChina));
+    }
+
+    [Fact]
+    [Evidence(Basis.Contract, "trade order: clean, etch or abrade, rinse, fill and sand, promoter, primer, finish, clear; each step out of it is named")]
+    public void Steps_come_in_the_order_of_the_trade()
+    {
+        SystemStep etch = Prepare(SystemStepKind.Etch, "etch");
+        SystemStep rinse = Prepare(SystemStepKind.RinseAndDry, "rinse");
+        SystemStep fill = Prepare(SystemStepKind.Filler, "fill");
+        SystemStep wipe = SystemStep.Wipe(GenericCatalogue.SilanePromoter);
+        SystemStep[] right = [Clean, etch, rinse, fill, wipe, Primer, Topcoat, Clear];
+        Assert.Empty(Objections(right));
+        for (int i = 1; i + 1 < right.Length; i++)
+        {
+            SystemStep[] swapped = [.. right];
+            (swapped[i], swapped[i + 1]) = (swapped[i + 1], swapped[i]);
+            Assert.Contains(swapped[i + 1].Name + " comes after " + swapped[i].Name + ", which goes on later.", Objections(swapped));
+        }
+
+        SystemStep grainy = SystemStep.CoatWithGrains(Clear.Layer!, GenericCatalogue.PolymerBeads);
+        Assert.Contains(
+            "two-part acrylic urethane topcoat comes after two-part acrylic urethane clear with polymer beads, which goes on later.",
+            Objections(Clean, Primer, Topcoat, grainy, Topcoat));
+    }
+
+    [Fact]
+    [Evidence(Basis.Contract, "on a kept old coat no promoter is asked for, the first product has to be stated for it; steps for glass or plastic only are objected to")]
+    public void A_kept_old_coat_is_primed_without_a_promoter()
+    {
+        const FixtureMaterial Old = FixtureMaterial.OldCoating;
+        Assert.Null(GenericCatalogue.EpoxyUrethaneSystem.PromoterFor(Old));
+        Assert.Empty(GenericCatalogue.EpoxyUrethaneSystem.ObjectionsFor(Old));
+        Assert.Empty(GenericCatalogue.ClearedPlastic.ObjectionsFor(Old));
+        Assert.Equal(["etch the glaze is not stated for an old coating that is kept."], GenericCatalogue.SlipResistantTub.ObjectionsFor(Old));
+        CoatingSystem bare = new("bare", "bare", [Topcoat], null, Source.Invented("for this test"));
+        Assert.Equal(["two-part acrylic urethane topcoat is not stated for an old coating that is kept."], bare.ObjectionsFor(Old));
+    }
+
+    [Fact]
+    [Evidence(Basis.Contract, "a system without preparation leaves it to the survey; one that lists some starts with cleaning")]
+    public void Preparation_is_listed_whole_or_not_at_all()
+    {
+        Assert.Empty(Objections(Primer, Topcoat));
+        Assert.Contains("The first step is not cleaning: abrade.", Objections(Prepare(SystemStepKind.Abrade, "abrade"), Primer, Topcoat));
+    }
+
+    [Fact]
+    [Evidence(Basis.Contract, "systems are joined by identity: one identity stands for one product and one promoter")]
+    public void One_identity_is_one_product()
+    {
+        CoatingProduct other = GenericCatalogue.AcrylicUrethaneTopcoat with { Name = "another", GoesOver = [] };
+        SystemStep[] twins = [Primer, Topcoat, SystemStep.Coat(new CoatingLayer(other, Length.FromMicrometers(30), 1))];
+        Assert.Throws<ArgumentException>(() => new CoatingSystem("twins", "twins", twins, null, Source.Invented("x")));
+        SystemStep[] wipes = [SystemStep.Wipe(GenericCatalogue.SilanePromoter), SystemStep.Wipe(GenericCatalogue.SilanePromoter with { Name = "another" }), Primer];
+        Assert.Throws<ArgumentException>(() => new CoatingSystem("twins", "twins", wipes, null, Source.Invented("x")));
+        Assert.Throws<ArgumentException>(() => new CoatingSystem("a/b", "slash", [Primer], null, Source.Invented("x")));
+        Assert.Equal("slip-resistant tub floor", GenericCatalogue.SlipResistantTub.ToString());
     }
 
     [Fact]
@@ -45,9 +102,9 @@ public class SequenceTests
         Assert.Contains("polymer beads has no wet coat to fall into: it follows clean.", Objections(Clean, Beads, Primer));
         Assert.Contains("two-part acrylic urethane topcoat is not stated for enamelled cast iron.", Objections(Clean, Topcoat));
         Assert.Empty(Objections(Clean, Primer, Topcoat, Beads, Topcoat, Clear));
-        CoatingSequence thick = new("thick", [Clean, Primer, Topcoat], Length.FromMicrometers(80), Source.Invented("for this test"));
-        Assert.Contains(thick.ObjectionsFor(FixtureMaterial.EnamelledCastIron), objection => objection.StartsWith("dry film of the whole sequence: 90 µm; limit at most 80 µm", StringComparison.Ordinal));
-        CoatingSequence unknown = new("thick", [Clean, Primer, Topcoat], null, Source.Invented("for this test"));
+        CoatingSystem thick = new("thick", "thick", [Clean, Primer, Topcoat], Length.FromMicrometers(80), Source.Invented("for this test"));
+        Assert.Contains(thick.ObjectionsFor(FixtureMaterial.EnamelledCastIron), objection => objection.StartsWith("dry film of the whole system: 90 µm; limit at most 80 µm", StringComparison.Ordinal));
+        CoatingSystem unknown = new("thick", "thick", [Clean, Primer, Topcoat], null, Source.Invented("for this test"));
         Assert.Equal(ComparisonOutcome.CannotBeJudged, unknown.TotalFilm.Outcome);
         SystemStep twice = SystemStep.Coat(new CoatingLayer(GenericCatalogue.AcrylicUrethaneClear, Length.FromMicrometers(30), 2));
         Assert.Contains("two-part acrylic urethane clear is not stated to go over itself, yet it has 2 coats.", Objections(Clean, Primer, Topcoat, twice));
@@ -71,9 +128,9 @@ public class SequenceTests
     {
         Assert.Throws<ArgumentException>(() => SystemStep.Preparation(SystemStepKind.Topcoat, "paint", [], Source.Invented("x")));
         Numbers.Refuses("rate", () => SystemStep.Broadcast(GenericCatalogue.PolymerBeads, AreaDensity.Zero));
-        Numbers.Refuses("diameter", () => _ = new SlipAdditive("dust", Length.FromMicrometers(1), Density.FromGramsPerMilliliter(1), Source.Invented("x")));
-        Assert.Throws<ArgumentException>(() => new CoatingSequence("nothing", [Clean], null, Source.Invented("x")));
-        Numbers.Refuses("maximumTotalDryFilm", () => _ = new CoatingSequence("flat", [Clean, Primer], Length.Zero, Source.Invented("x")));
+        Numbers.Refuses("diameter", () => _ = new SlipAdditive("dust", "dust", Length.FromMicrometers(1), Density.FromGramsPerMilliliter(1), Source.Invented("x")));
+        Assert.Throws<ArgumentException>(() => new CoatingSystem("id", "nothing", [Clean], null, Source.Invented("x")));
+        Numbers.Refuses("maximumTotalDryFilm", () => _ = new CoatingSystem("id", "flat", [Clean, Primer], Length.Zero, Source.Invented("x")));
     }
 
     [Fact]
@@ -90,6 +147,8 @@ public class SequenceTests
         Numbers.Refuses("sinceMixing", () => silane.CompareAge(TimeSpan.FromHours(-1)));
     }
 
+    private static SystemStep Prepare(SystemStepKind kind, string name) => SystemStep.Preparation(kind, name, [], Source.Invented("for this test"));
+
     private static System.Collections.Generic.IReadOnlyList<string> Objections(params SystemStep[] steps) =>
-        new CoatingSequence("test", steps, Length.FromMicrometers(250), Source.Invented("for this test")).ObjectionsFor(FixtureMaterial.EnamelledCastIron);
+        new CoatingSystem("id", "test", steps, Length.FromMicrometers(250), Source.Invented("for this test")).ObjectionsFor(FixtureMaterial.EnamelledCastIron);
 }
