@@ -121,6 +121,22 @@ internal static class Guard
             : value!;
     }
 
+    /// <summary>An identity: 1 to 100 characters, no '/', no control characters, no white space at either end. Longer identities are joined with '/'.</summary>
+    public static string Id([NotNull] string? value, string name)
+    {
+        NotNull(value, name);
+        bool allowed = value!.Length is > 0 and <= 100 && !char.IsWhiteSpace(value[0]) && !char.IsWhiteSpace(value[value.Length - 1]);
+        for (int i = 0; allowed && i < value.Length; i++)
+        {
+            allowed = value[i] != '/' && !char.IsControl(value[i]);
+        }
+
+        return allowed
+            ? value
+            : throw new ArgumentException(
+                name + " cannot be an identity; allowed: 1 to 100 characters, no '/', no control characters, no white space at either end.", name);
+    }
+
     /// <summary>A value-equal copy of a list that holds no null.</summary>
     public static ValueList<T> List<T>([NotNull] IEnumerable<T>? items, string name, int atLeast = 0)
     {
