@@ -1,34 +1,39 @@
 using System;
 using System.Collections.Generic;
-using System.Linq;
 
 namespace Refinish.Estimating;
 
 /// <summary>The lines that the customer sees. Each is quantity × rate rounded once, and together they are the total to the cent.</summary>
 internal sealed class CustomerLines
 {
-    public CustomerLines(PricedCosts costs, PriceBook book, EstimateRequest request, decimal atMargin)
+    private readonly List<EstimateLine> lines;
+
+    public CustomerLines(PricedCosts costs, PriceBook book, EstimateRequest request)
     {
-        decimal direct = costs.DirectCost;
-        if (direct > 0)
+        lines = new(costs.Direct.Count + costs.FixedPrices.Count + 5);
+        AddDirect(costs);
+        bool isCarried = lines.Count > 0;
+        Add(
+            isCarried ? "rounding/lines" : "margin",
+            isCarried ? LineCategory.Rounding : LineCategory.Margin,
+            "A-01",
+            isCarried ? "cents that rounding the lines leaves" : "overhead and profit",
+            costs.AtMargin - Total);
+        foreach (EstimateLine line in costs.FixedPrices)
         {
-            decimal factor = atMargin / direct;
-            Lines.AddRange(costs.Direct.Select(line => new EstimateLine(line.Code, line.Description, line.Quantity, line.Unit, Money.Round(line.Rate * factor))));
+            Add(line);
         }
 
-        Add("A-01", direct > 0 ? "cents that rounding the lines leaves" : "overhead and profit", atMargin - Sum);
-        Lines.AddRange(costs.FixedPrices);
-        Add("A-02", "up to the minimum charge", Math.Max(0, Money.Round(book.MinimumCharge) - Sum));
-        Subtotal = Sum;
-        Add("A-03", "discount", -Money.Round(Subtotal * request.DiscountFraction));
-        Net = Sum;
+        Add("minimum-charge", LineCategory.Margin, "A-02", "up to the minimum charge", Math.Max(0, Money.Round(book.MinimumCharge) - Total));
+        Subtotal = Total;
+        Add("discount", LineCategory.Discount, "A-03", "discount", -Money.Round(Subtotal * request.DiscountFraction));
+        Net = Total;
         Tax = Money.Round(Net * book.TaxFraction);
-        Add("A-04", "sales tax", Tax);
-        Add("A-05", "rounding of the total", Money.RoundTo(Sum, book.CashStep) - Sum);
-        Total = Sum;
+        Add("tax", LineCategory.Tax, "A-04", "sales tax", Tax);
+        Add("rounding/cash", LineCategory.Rounding, "A-05", "rounding of the total", Money.RoundTo(Total, book.CashStep) - Total);
     }
 
-    public List<EstimateLine> Lines { get; } = [];
+    public ValueList<EstimateLine> Lines => new(lines);
 
     public decimal Subtotal { get; }
 
@@ -36,15 +41,45 @@ internal sealed class CustomerLines
 
     public decimal Tax { get; }
 
-    public decimal Total { get; }
+    public decimal Total { get; private set; }
 
-    private decimal Sum => Lines.Sum(line => line.Amount);
+    // Direct costs carry overhead and profit at one factor. Where they are nothing, or so little that a rate would pass all bounds, a line of
+    // its own carries them.
+    private void AddDirect(PricedCosts costs)
+    {
+        if (costs.DirectCost == 0)
+        {
+            return;
+        }
 
-    private void Add(string code, string description, decimal amount)
+        decimal factor = costs.AtMargin / costs.DirectCost;
+        foreach (EstimateLine line in costs.Direct)
+        {
+            if (line.Rate * factor > Money.Largest)
+            {
+                lines.Clear();
+                Total = 0;
+                return;
+            }
+
+            Add(new EstimateLine(line.Id, line.Category, line.Code, line.Description, line.Quantity, line.Unit, Money.Round(line.Rate * factor))
+            {
+                Fixture = line.Fixture,
+            });
+        }
+    }
+
+    private void Add(string id, LineCategory category, string code, string description, decimal amount)
     {
         if (amount != 0)
         {
-            Lines.Add(new EstimateLine(code, description, 1, "job", amount));
+            Add(new EstimateLine(id, category, code, description, 1, "job", amount));
         }
+    }
+
+    private void Add(EstimateLine line)
+    {
+        lines.Add(line);
+        Total += line.Amount;
     }
 }

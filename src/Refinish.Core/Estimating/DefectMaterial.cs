@@ -10,6 +10,7 @@ namespace Refinish.Estimating;
 /// {
 ///     Repairs = DefectKind.PeelingCoat,
 ///     Item = "stripper",
+///     Name = "paint stripper",
 ///     Coverage = SpreadingRate.FromSquareFeetPerUsGallon(67),
 ///     Source = Source.Supplied("own records"),
 /// };
@@ -26,12 +27,20 @@ public sealed record DefectMaterial
         init => field = Guard.Defined(value, nameof(Repairs));
     }
 
-    /// <summary>Name of the material, as in the price book.</summary>
-    /// <exception cref="ArgumentException">Empty.</exception>
+    /// <summary>Id of the material, as in the price book.</summary>
+    /// <exception cref="ArgumentException">No identity: empty, too long, or with a '/'.</exception>
     public required string Item
     {
         get;
-        init => field = Guard.Named(value, nameof(Item));
+        init => field = Guard.Id(value, nameof(Item));
+    }
+
+    /// <summary>What people call it.</summary>
+    /// <exception cref="ArgumentException">Empty.</exception>
+    public required string Name
+    {
+        get;
+        init => field = Guard.Named(value, nameof(Name));
     }
 
     /// <summary>Volume for each defect, whatever its size; 0 to 10 L; none when left out.</summary>
@@ -67,5 +76,5 @@ public sealed record DefectMaterial
 
     /// <summary>The material and its purpose.</summary>
     /// <returns>One line of text.</returns>
-    public override string ToString() => Item + " for " + Repairs.ToString("G");
+    public override string ToString() => Name + " for " + Repairs.ToString("G");
 }

@@ -9,43 +9,75 @@ namespace Refinish.Estimating;
 /// <summary>A generic set of what defects take beside filler: invented or from memory, to be replaced by a shop's own records.</summary>
 public static class DefectMaterials
 {
-    private static readonly Source Invented = Source.Invented("material for defects, from memory of usual practice; replace by own records and data sheets");
+    private static readonly Source Invented =
+        Source.Invented("material for defects, from memory of usual practice; replace by own records and data sheets");
 
     /// <summary>
-    /// Spot primer on rust, stripper for a peeling coat (a US gallon for 100 ft², taken one and a half times), a further
-    /// primer coat on crazing, grout.
+    /// Spot primer on rust, stripper for a peeling coat (a US gallon for 100 ft², taken one and a half times), a further primer coat that seals
+    /// crazing, silicone remover, grout. Items: <c>spot-primer</c>, <c>stripper</c>, <c>sealing-primer</c>, <c>silicone-remover</c>, <c>grout</c>.
     /// </summary>
     public static IReadOnlyList<DefectMaterial> Generic { get; } = new ValueList<DefectMaterial>(
     [
-        new() { Repairs = DefectKind.RustSpot, Item = "spot primer", Each = Volume.FromMilliliters(5), Coverage = SpreadingRate.FromSquareFeetPerUsGallon(150), Source = Invented },
-        new() { Repairs = DefectKind.PeelingCoat, Item = "stripper", Coverage = SpreadingRate.FromSquareFeetPerUsGallon(100 / 1.5), Source = Invented },
-        new() { Repairs = DefectKind.Crazing, Item = "primer for a further coat", Coverage = SpreadingRate.FromSquareFeetPerUsGallon(150), Source = Invented },
-        new() { Repairs = DefectKind.SiliconeResidue, Item = "silicone remover", Each = Volume.FromMilliliters(20), Coverage = SpreadingRate.FromSquareMetersPerLiter(0.2), Source = Invented },
-        new() { Repairs = DefectKind.GroutFailure, Item = "grout", Each = Volume.FromMilliliters(30), Coverage = SpreadingRate.FromSquareMetersPerLiter(0.1), Source = Invented },
+        Of(DefectKind.RustSpot, "spot-primer", "spot primer", 5, SpreadingRate.FromSquareFeetPerUsGallon(150)),
+        Of(DefectKind.PeelingCoat, "stripper", "stripper", 0, SpreadingRate.FromSquareFeetPerUsGallon(100 / 1.5)),
+        Of(DefectKind.Crazing, "sealing-primer", "primer for a sealing coat", 0, SpreadingRate.FromSquareFeetPerUsGallon(150)),
+        Of(DefectKind.SiliconeResidue, "silicone-remover", "silicone remover", 20, SpreadingRate.FromSquareMetersPerLiter(0.2)),
+        Of(DefectKind.GroutFailure, "grout", "grout", 30, SpreadingRate.FromSquareMetersPerLiter(0.1)),
     ]);
 
-    /// <summary>What the defects of one fixture take, one need for each material, in the order of the standards.</summary>
+    /// <summary>What the defects of one fixture take by the generic standards.</summary>
     /// <param name="defects">What was found.</param>
     /// <param name="fixtureArea">Coated area of the fixture, of which crazing is a share; more than 0 and at most 10 000 m².</param>
-    /// <param name="standards">Standards to look in; <see cref="Generic"/> when omitted.</param>
-    /// <returns>Needs with more than nothing in them. The order of the defects does not matter.</returns>
-    /// <remarks>
-    /// Area of a defect: rust with the grinding margin of the generic filler policy around it; a peeling coat and pitting their own; crazing its share of
-    /// the fixture; joints of silicone and grout their length times 10 mm (invented). Other kinds have no area here.
-    /// </remarks>
+    /// <returns>See <see cref="For(IReadOnlyList{Defect}, Area, IReadOnlyList{DefectMaterial})"/>.</returns>
     /// <exception cref="ArgumentException">An entry is missing.</exception>
     /// <exception cref="ArgumentNullException"><paramref name="defects"/> is missing.</exception>
     /// <exception cref="ArgumentOutOfRangeException"><paramref name="fixtureArea"/> is outside its range.</exception>
-    public static IReadOnlyList<MaterialNeed> For(IReadOnlyList<Defect> defects, Area fixtureArea, IReadOnlyList<DefectMaterial>? standards = null)
+    public static IReadOnlyList<MaterialNeed> For(IReadOnlyList<Defect> defects, Area fixtureArea) => For(defects, fixtureArea, Generic);
+
+    /// <summary>What the defects of one fixture take, one need for each item, in the order of the standards.</summary>
+    /// <param name="defects">What was found.</param>
+    /// <param name="fixtureArea">Coated area of the fixture, of which crazing is a share; more than 0 and at most 10 000 m².</param>
+    /// <param name="standards">Standards to look in; an item is named as its first standard names it.</param>
+    /// <returns>Needs with more than nothing in them, each at most 1 m³. The order of the defects does not matter.</returns>
+    /// <remarks>
+    /// Area of a defect: rust with the grinding margin of the generic filler policy around it; a peeling coat and pitting their own; crazing its
+    /// share of the fixture; joints of silicone and grout their length times 10 mm (invented). Other kinds have no area here. A need of more than
+    /// 1 m³ is handed out as several.
+    /// </remarks>
+    /// <exception cref="ArgumentException">An entry is missing.</exception>
+    /// <exception cref="ArgumentNullException">A list is missing.</exception>
+    /// <exception cref="ArgumentOutOfRangeException"><paramref name="fixtureArea"/> is outside its range.</exception>
+    public static IReadOnlyList<MaterialNeed> For(IReadOnlyList<Defect> defects, Area fixtureArea, IReadOnlyList<DefectMaterial> standards)
     {
         double whole = Guard.Within(fixtureArea, Bounds.Positive(Measure.Area, 1e4), nameof(fixtureArea));
-        Defect[] found = [.. Guard.List(defects, nameof(defects))];
-        return new ValueList<MaterialNeed>((standards ?? Generic)
-            .GroupBy(standard => standard.Item, StringComparer.Ordinal)
-            .Select(item => (Item: item.Key, Volume: item.SelectMany(standard => found.Where(defect => defect.Kind == standard.Repairs).Select(defect => VolumeOf(standard, defect, whole))).OrderBy(volume => volume).Sum()))
-            .Where(need => need.Volume > 0)
-            .Select(need => new MaterialNeed(need.Item, Volume.FromCubicMeters(need.Volume))));
+        ValueList<Defect> found = Guard.List(defects, nameof(defects));
+        ValueList<DefectMaterial> materials = Guard.List(standards, nameof(standards));
+        List<MaterialNeed> needs = [];
+        foreach (IGrouping<string, DefectMaterial> item in materials.GroupBy(standard => standard.Item, StringComparer.Ordinal))
+        {
+            // Summed from the smallest, so that the order of the survey cannot matter.
+            double volume = item
+                .SelectMany(standard => found.Where(defect => defect.Kind == standard.Repairs).Select(defect => VolumeOf(standard, defect, whole)))
+                .OrderBy(part => part)
+                .Sum();
+            for (; volume > 0; volume -= 1)
+            {
+                needs.Add(new MaterialNeed(item.Key, item.First().Name, Volume.FromCubicMeters(Math.Min(1, volume))));
+            }
+        }
+
+        return new ValueList<MaterialNeed>(needs);
     }
+
+    private static DefectMaterial Of(DefectKind kind, string item, string name, double millilitresEach, SpreadingRate coverage) => new()
+    {
+        Repairs = kind,
+        Item = item,
+        Name = name,
+        Each = Volume.FromMilliliters(millilitresEach),
+        Coverage = coverage,
+        Source = Invented,
+    };
 
     private static double VolumeOf(DefectMaterial standard, Defect defect, double fixtureArea) =>
         standard.Each.CubicMeters + (standard.Coverage is SpreadingRate rate ? AreaOf(defect, fixtureArea) / rate.SquareMetersPerCubicMeter : 0);

@@ -6,7 +6,7 @@ namespace Refinish.Estimating;
 
 /// <summary>
 /// An estimate as a function of its uncertain inputs: labour tasks first, then factors on quantities, kit prices, labour rate, extras.
-/// Hours and amounts are not rounded; kits stay whole.
+/// Hours and amounts are not rounded; kits stay whole; paid time does not vary, its wage does.
 /// </summary>
 internal sealed class EstimateModel
 {
@@ -17,7 +17,11 @@ internal sealed class EstimateModel
 
     // For each item, the factors that multiply it.
     private readonly int[][] multiplies;
-    private readonly double rate;
+
+    // What an hour of each task costs.
+    private readonly double[] rates;
+    private readonly double paidHours;
+    private readonly double paidCost;
     private readonly double overheadPerHour;
     private readonly double overheadFraction;
     private readonly double directRest;
@@ -40,23 +44,27 @@ internal sealed class EstimateModel
             .. doubts.Extras,
         ];
         areaShares = [.. request.Labour.Lines.Select(line => line.Task.AreaShare)];
-        IGrouping<string, MaterialNeed>[] items = [.. request.Materials.GroupBy(need => need.Item, StringComparer.Ordinal)];
-        needs = [.. items.Select(item => item.Sum(need => need.Volume.CubicMeters))];
-        multiplies = [.. items.Select(item => Enumerable.Range(0, factors.Length).Where(i => factors[i].Multiplies(item.Key)).ToArray())];
-        kits = [.. items.Select((item, i) => new KitStaircase([.. book.Materials.Where(price => price.Item == item.Key)], End(i, low: true), End(i, low: false)))];
-        rate = (double)Money.Round((book.LabourRate ?? 0) * (1 + book.BurdenFraction));
+        rates = [.. request.Labour.Lines.Select(line => Rate(book, line.Task.Wage))];
+        paidHours = request.PaidTime.Sum(paid => paid.Hours);
+        paidCost = request.PaidTime.Sum(paid => paid.Hours * Rate(book, paid.Wage));
+        needs = [.. estimate.Purchases.Select(purchase => purchase.NeedCubicMeters)];
+        multiplies = [.. estimate.Purchases.Select(purchase =>
+            Enumerable.Range(0, factors.Length).Where(i => factors[i].Multiplies(purchase.Item)).ToArray())];
+        kits = [.. estimate.Purchases.Select((purchase, i) => new KitStaircase(purchase.Prices, End(i, low: true), End(i, low: false)))];
         overheadPerHour = (double)book.OverheadPerHour;
         overheadFraction = (double)book.OverheadFraction;
 
         // What does not vary: consumables, travel, disposal and options, and on the other side warranty and the cost of options at a fixed price.
-        decimal labour = request.Labour.Lines.Sum(line => Money.Round(Money.Round(line.HourRange.Mean) * (decimal)rate));
+        decimal labour = estimate.CostLines.Where(line => line.Category == LineCategory.Labour).Sum(line => line.Amount);
         directRest = (double)(estimate.DirectCost - labour - estimate.Purchases.Sum(purchase => purchase.Cost));
         spreadRest = (double)estimate.FixedCost;
     }
 
     public IReadOnlyList<UncertainInput> Inputs { get; }
 
-    public double Hours(double[] drawn)
+    public double Cost(double[] drawn) => Cost(drawn, out _);
+
+    public double Cost(double[] drawn, out double hours)
     {
         double area = 1;
         for (int i = 0; i < factors.Length; i++)
@@ -67,17 +75,15 @@ internal sealed class EstimateModel
             }
         }
 
-        double hours = 0;
+        hours = paidHours;
+        double wages = paidCost;
         for (int i = 0; i < tasks; i++)
         {
-            hours += drawn[i] * (1 + (areaShares[i] * (area - 1)));
+            double worked = drawn[i] * (1 + (areaShares[i] * (area - 1)));
+            hours += worked;
+            wages += worked * rates[i];
         }
 
-        return hours;
-    }
-
-    public double Cost(double[] drawn, double hours)
-    {
         double material = 0;
         for (int i = 0; i < kits.Length; i++)
         {
@@ -91,7 +97,7 @@ internal sealed class EstimateModel
         }
 
         int next = tasks + factors.Length;
-        double direct = directRest + (material * drawn[next]) + (hours * rate * drawn[next + 1]);
+        double direct = directRest + (material * drawn[next]) + (wages * drawn[next + 1]);
         double cost = (direct * (1 + overheadFraction)) + (hours * overheadPerHour) + spreadRest;
         for (int i = next + 2; i < drawn.Length; i++)
         {
@@ -101,7 +107,7 @@ internal sealed class EstimateModel
         return cost;
     }
 
-    public double Cost(double[] drawn) => Cost(drawn, Hours(drawn));
+    private static double Rate(PriceBook book, decimal? wage) => (double)PricedCosts.Burdened(book, wage ?? book.LabourRate ?? 0);
 
     private double End(int item, bool low)
     {

@@ -14,8 +14,16 @@ namespace Refinish.Estimating;
 /// The risk is that of cost; that the customer pays is taken for granted.
 /// </remarks>
 /// <example><code>
-/// PriceBook book = new() { Currency = "USD", LabourRate = 30m, TravelPerTrip = 25m, DisposalPerJob = 10m, ConsumablesPerFixture = 35m, TargetMargin = new(Ratio.FromPercent(45)) };
-/// EstimateRequest job = new() { Labour = new([new LabourTask(LabourStandards.Setup, units: 1)]), Materials = [], Fixtures = 1 };
+/// PriceBook book = new()
+/// {
+///     Currency = "USD",
+///     LabourRate = 30m,
+///     TravelPerTrip = 25m,
+///     DisposalPerJob = 10m,
+///     ConsumablesPerFixture = 35m,
+///     TargetMargin = new(Ratio.FromPercent(45)),
+/// };
+/// EstimateRequest job = new() { Labour = new([new LabourTask(LabourStandards.SetUp, units: 1)]), Materials = [], Fixtures = 1 };
 /// EstimateRange range = EstimateRange.Of(new PriceEstimate(book, job));
 /// decimal careful = range.PriceForChanceOfProfit(Ratio.FromPercent(90));
 /// </code></example>
@@ -43,7 +51,7 @@ public sealed class EstimateRange
     /// <summary>Cost of the job in the currency of the price book.</summary>
     public SimulationResult Cost { get; }
 
-    /// <summary>Hours of one person.</summary>
+    /// <summary>Hours of one person, worked and otherwise paid.</summary>
     public SimulationResult Hours { get; }
 
     /// <summary>Every uncertain input with its distribution, in the order in which it is drawn.</summary>
@@ -95,8 +103,8 @@ public sealed class EstimateRange
             2,
             (inputs, outputs) =>
             {
-                outputs[1] = model.Hours(inputs);
-                outputs[0] = model.Cost(inputs, outputs[1]);
+                outputs[0] = model.Cost(inputs, out double hours);
+                outputs[1] = hours;
             },
             progress,
             cancellation);

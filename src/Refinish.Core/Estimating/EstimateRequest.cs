@@ -1,6 +1,5 @@
 using System;
 using System.Collections.Generic;
-using System.Linq;
 using UnitsNet;
 
 namespace Refinish.Estimating;
@@ -16,6 +15,27 @@ public sealed record EstimateRequest
         get;
         init => field = Guard.NotNull(value, nameof(Labour));
     }
+
+    /// <summary>Hours that are paid and belong to no labour standard, such as waiting on site; none when left out.</summary>
+    /// <exception cref="ArgumentException">An entry is missing, or two have one id.</exception>
+    public IReadOnlyList<PaidTime> PaidTime
+    {
+        get;
+        init
+        {
+            ValueList<PaidTime> list = Guard.List(value, nameof(PaidTime));
+            HashSet<string> ids = new(StringComparer.Ordinal);
+            foreach (PaidTime paid in list)
+            {
+                if (!ids.Add(paid.Id))
+                {
+                    throw new ArgumentException("PaidTime holds two entries with the id " + paid.Id + "; each needs its own.", nameof(PaidTime));
+                }
+            }
+
+            field = list;
+        }
+    } = ValueList<PaidTime>.Empty;
 
     /// <summary>The materials; needs of one item are bought together.</summary>
     /// <exception cref="ArgumentException">An entry is missing.</exception>
@@ -66,8 +86,8 @@ public sealed record EstimateRequest
     }
 
     /// <summary>
-    /// Whether the target margin is to be left over everything, options at a fixed price and discount included. The net price is then the least amount
-    /// of whole cents that leaves it. Otherwise the margin is put on what has no fixed price, and the discount comes out of it.
+    /// Whether the target margin is to be left over everything, options at a fixed price and discount included. The net price is then the least
+    /// amount of whole cents that leaves it. Otherwise the margin is put on what has no fixed price, and the discount comes out of it.
     /// </summary>
     public bool HoldMargin { get; init; }
 
@@ -76,5 +96,6 @@ public sealed record EstimateRequest
     /// <summary>Fixtures and hours.</summary>
     /// <returns>One line of text.</returns>
     public override string ToString() =>
-        Figures.Fixed(Fixtures, 0) + (Fixtures == 1 ? " fixture, " : " fixtures, ") + Measure.Hours.Format(Labour.Hours.TotalSeconds, figures: 3) + " of labour";
+        Figures.Fixed(Fixtures, 0) + (Fixtures == 1 ? " fixture, " : " fixtures, ")
+        + Measure.Hours.Format(Labour.Hours.TotalSeconds, figures: 3) + " of labour";
 }

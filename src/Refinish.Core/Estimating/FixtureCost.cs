@@ -3,22 +3,30 @@ using System;
 namespace Refinish.Estimating;
 
 /// <summary>What one fixture of a job costs by itself, and its weight when shared costs are divided.</summary>
+/// <example><code>
+/// FixtureCost tub = new("tub-1", "bathtub", 300m, 2.6);   // weighed by its area in m²
+/// </code></example>
 public sealed record FixtureCost
 {
     /// <summary>Makes an entry.</summary>
-    /// <param name="name">Which fixture.</param>
-    /// <param name="ownCost">Cost that this fixture alone causes, at least 0.</param>
+    /// <param name="id">Id of the fixture.</param>
+    /// <param name="name">What people call it.</param>
+    /// <param name="ownCost">Cost that this fixture alone causes, 0 to 10⁹.</param>
     /// <param name="weight">Weight for what is shared, such as its area or 1 for each; 0 to 10⁶.</param>
-    /// <exception cref="ArgumentException"><paramref name="name"/> is empty.</exception>
+    /// <exception cref="ArgumentException"><paramref name="id"/> is no identity, or <paramref name="name"/> is empty.</exception>
     /// <exception cref="ArgumentOutOfRangeException">A number is outside its range.</exception>
-    public FixtureCost(string name, decimal ownCost, double weight = 1)
+    public FixtureCost(string id, string name, decimal ownCost, double weight)
     {
+        Id = Guard.Id(id, nameof(id));
         Name = Guard.Named(name, nameof(name));
         OwnCost = Money.Amount(ownCost, nameof(ownCost));
         Weight = Guard.Within(weight, Bounds.NotNegative(Measure.Number, 1e6), nameof(weight));
     }
 
-    /// <summary>Which fixture.</summary>
+    /// <summary>Id of the fixture.</summary>
+    public string Id { get; }
+
+    /// <summary>What people call it.</summary>
     public string Name { get; }
 
     /// <summary>Cost that this fixture alone causes.</summary>

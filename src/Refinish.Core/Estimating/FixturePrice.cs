@@ -9,6 +9,9 @@ public sealed record FixturePrice
         Amount = amount;
     }
 
+    /// <summary>Id of the fixture.</summary>
+    public string Id => Cost.Id;
+
     /// <summary>What the fixture costs by itself.</summary>
     public FixtureCost Cost { get; }
 

@@ -1,6 +1,5 @@
 using System;
 using System.Collections.Generic;
-using UnitsNet;
 
 namespace Refinish.Estimating;
 
@@ -15,20 +14,20 @@ internal sealed class KitStaircase
 
     private const int MostSteps = 2000;
 
-    private readonly IReadOnlyList<MaterialPrice> prices;
+    private readonly ValueList<MaterialPrice> prices;
     private readonly List<double> ends = [];
     private readonly List<double> costs = [];
     private readonly double start;
 
     public KitStaircase(IReadOnlyList<MaterialPrice> prices, double from, double to)
     {
-        this.prices = prices;
+        this.prices = new ValueList<MaterialPrice>(prices);
         start = from;
         double need = from;
         while (need <= to && ends.Count < MostSteps)
         {
-            KitPurchase purchase = new(Volume.FromCubicMeters(need), prices);
-            ends.Add(Math.Max(need, purchase.Bought.CubicMeters));
+            KitPurchase purchase = new(need, this.prices, null);
+            ends.Add(Math.Max(need, purchase.BoughtCubicMeters));
             costs.Add((double)purchase.Cost);
             need = ends[ends.Count - 1] + Step;
         }
@@ -39,7 +38,7 @@ internal sealed class KitStaircase
         int last = ends.Count - 1;
         if (last < 0 || need < start || need > ends[last])
         {
-            return (double)new KitPurchase(Volume.FromCubicMeters(need), prices).Cost;
+            return (double)new KitPurchase(need, prices, null).Cost;
         }
 
         int low = 0;

@@ -11,8 +11,9 @@ namespace Refinish.Estimating;
 /// Independence makes the spread of the sum a lower bound: a crowded bathroom slows every task at once.
 /// </remarks>
 /// <example><code>
-/// LabourEstimate labour = new([new LabourTask(LabourStandards.Setup, units: 1), new LabourTask(LabourStandards.Topcoat, Area.FromSquareMeters(2.6), times: 3)]);
-/// TimeSpan hours = labour.Hours;   // 1 h 15 min
+/// LabourTask clear = new(LabourStandards.Clear, units: 1);
+/// LabourTask coats = new(LabourStandards.SprayTopcoat, Area.FromSquareMeters(2.6), units: 0, times: 3);
+/// double hours = new LabourEstimate([clear, coats]).Hours.TotalHours;   // 0.893
 /// </code></example>
 public sealed record LabourEstimate
 {

@@ -7,7 +7,10 @@ namespace Refinish.Estimating;
 /// <summary>
 /// How long a step takes one person: hours = fixed + per area × area + per unit × units, each a least, most likely and greatest value.
 /// </summary>
-/// <remarks>The form, a time per task kept apart from travel and setup, is that of public engineered performance standards; the numbers are the shop's own.</remarks>
+/// <remarks>
+/// The form, a time per task kept apart from travel and set-up, is that of public engineered performance standards; the numbers are the shop's own.
+/// A standard is found either by its kind of work or by the defect that it mends, so it names one of the two.
+/// </remarks>
 /// <example><code>
 /// LabourStandard chips = new()
 /// {
@@ -24,12 +27,12 @@ public sealed record LabourStandard
     private readonly double oncePerVisit;
     private readonly double fromSize;
 
-    /// <summary>Code, such as "L-31".</summary>
-    /// <exception cref="ArgumentException">Empty.</exception>
+    /// <summary>Code, such as "L-31"; the standard's identity within a list.</summary>
+    /// <exception cref="ArgumentException">No identity: empty, too long, or with a '/'.</exception>
     public required string Code
     {
         get;
-        init => field = Guard.Named(value, nameof(Code));
+        init => field = Guard.Id(value, nameof(Code));
     }
 
     /// <summary>What is done.</summary>
@@ -73,8 +76,8 @@ public sealed record LabourStandard
     } = "each";
 
     /// <summary>
-    /// Part of the hours per unit that is done once for all units of a visit, 0 to 100 %: hanging the door, laying the duct, clearing the cart; none when
-    /// left out. The second tub in a bathroom takes that much less.
+    /// Part of the hours per unit that is done once for all units of a visit, 0 to 100 %, such as fetching and putting away the tools; none when left out.
+    /// Each unit after the first takes that much less.
     /// </summary>
     /// <exception cref="ArgumentOutOfRangeException">Outside the range.</exception>
     public Ratio OncePerVisit
@@ -94,7 +97,15 @@ public sealed record LabourStandard
         init => fromSize = Guard.Within(value, Bounds.NotNegative(Measure.Length, 5), nameof(FromSize));
     }
 
-    /// <summary>The kind of defect that this step mends; <see langword="null"/> when it belongs to every job.</summary>
+    /// <summary>The kind of operation that this standard gives hours for; <see langword="null"/> for one that mends a defect.</summary>
+    /// <exception cref="ArgumentOutOfRangeException">Not a named value.</exception>
+    public WorkKind? Work
+    {
+        get;
+        init => field = value is WorkKind kind ? Guard.Defined(kind, nameof(Work)) : null;
+    }
+
+    /// <summary>The kind of defect that this step mends; <see langword="null"/> for one that belongs to an operation, see <see cref="Work"/>.</summary>
     /// <exception cref="ArgumentOutOfRangeException">Not a named value.</exception>
     public DefectKind? Repairs
     {
@@ -102,7 +113,10 @@ public sealed record LabourStandard
         init => field = value is DefectKind kind ? Guard.Defined(kind, nameof(Repairs)) : null;
     }
 
-    /// <summary>Whether the work is done at the site, where an occupied home, stairs or a missing window slow it down; <see langword="true"/> when left out. Driving is not.</summary>
+    /// <summary>
+    /// Whether the work is done at the site, where an occupied home, stairs or a missing window slow it down; <see langword="true"/> when left out.
+    /// Driving is not.
+    /// </summary>
     public bool IsOnSite { get; init; } = true;
 
     /// <summary>Where the hours come from.</summary>
@@ -113,6 +127,8 @@ public sealed record LabourStandard
     }
 
     internal double OncePerVisitFraction => oncePerVisit;
+
+    internal double FromMeters => fromSize;
 
     /// <summary>Code and description.</summary>
     /// <returns>One line of text.</returns>

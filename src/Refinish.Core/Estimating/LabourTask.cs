@@ -8,6 +8,34 @@ public sealed record LabourTask
 {
     private readonly double area;
 
+    /// <summary>Makes a task that is done once and has neither area nor units: only the fixed hours of the standard count.</summary>
+    /// <param name="standard">The standard.</param>
+    /// <exception cref="ArgumentNullException"><paramref name="standard"/> is missing.</exception>
+    public LabourTask(LabourStandard standard)
+        : this(standard, default, 0, 1)
+    {
+    }
+
+    /// <summary>Makes a task that is done once over an area.</summary>
+    /// <param name="standard">The standard.</param>
+    /// <param name="area">Area worked on, 0 to 10 000 m².</param>
+    /// <exception cref="ArgumentNullException"><paramref name="standard"/> is missing.</exception>
+    /// <exception cref="ArgumentOutOfRangeException"><paramref name="area"/> is outside its range.</exception>
+    public LabourTask(LabourStandard standard, Area area)
+        : this(standard, area, 0, 1)
+    {
+    }
+
+    /// <summary>Makes a task that is done once for a number of units.</summary>
+    /// <param name="standard">The standard.</param>
+    /// <param name="units">Units: defects, metres of joint, trips, fixtures; 0 to 1 000 000.</param>
+    /// <exception cref="ArgumentNullException"><paramref name="standard"/> is missing.</exception>
+    /// <exception cref="ArgumentOutOfRangeException"><paramref name="units"/> is outside its range.</exception>
+    public LabourTask(LabourStandard standard, double units)
+        : this(standard, default, units, 1)
+    {
+    }
+
     /// <summary>Makes a task.</summary>
     /// <param name="standard">The standard.</param>
     /// <param name="area">Area worked on each time, 0 to 10 000 m².</param>
@@ -15,12 +43,36 @@ public sealed record LabourTask
     /// <param name="times">How often it is done, such as coats; 1 to 10 000.</param>
     /// <exception cref="ArgumentNullException"><paramref name="standard"/> is missing.</exception>
     /// <exception cref="ArgumentOutOfRangeException">A number is outside its range.</exception>
-    public LabourTask(LabourStandard standard, Area area = default, double units = 0, int times = 1)
+    public LabourTask(LabourStandard standard, Area area, double units, int times)
     {
         Standard = Guard.NotNull(standard, nameof(standard));
         this.area = Guard.Within(area, Bounds.NotNegative(Measure.Area, 1e4), nameof(area));
         Units = Guard.Within(units, Bounds.NotNegative(Measure.Number, 1e6), nameof(units));
         Times = Guard.Count(times, 1, 10_000, nameof(times));
+    }
+
+    /// <summary>Id of the operation that the task belongs to; <see langword="null"/> when left out.</summary>
+    /// <exception cref="ArgumentException">Empty.</exception>
+    public string? Id
+    {
+        get;
+        init => field = value is null ? null : Guard.Named(value, nameof(Id));
+    }
+
+    /// <summary>Id of whoever does it; <see langword="null"/>, nobody in particular, when left out.</summary>
+    /// <exception cref="ArgumentException">No identity: empty, too long, or with a '/'.</exception>
+    public string? Worker
+    {
+        get;
+        init => field = value is null ? null : Guard.Id(value, nameof(Worker));
+    }
+
+    /// <summary>Wage of whoever does it for one hour, without burden; <see langword="null"/>, that of the price book, when left out.</summary>
+    /// <exception cref="ArgumentOutOfRangeException">Negative or too large.</exception>
+    public decimal? Wage
+    {
+        get;
+        init => field = Money.Amount(value, nameof(Wage));
     }
 
     /// <summary>The standard.</summary>

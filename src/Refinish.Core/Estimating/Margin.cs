@@ -3,7 +3,9 @@ using UnitsNet;
 
 namespace Refinish.Estimating;
 
-/// <summary>Profit as a share of the price: margin = (price − cost) / price. Not the same as a <see cref="Markup"/>, which is a share of the cost.</summary>
+/// <summary>
+/// Profit as a share of the price: margin = (price − cost) / price. Not the same as a <see cref="Markup"/>, which is a share of the cost.
+/// </summary>
 /// <remarks>price = cost / (1 − margin); markup = margin / (1 − margin). Definitions. A default margin is zero.</remarks>
 /// <example><code>
 /// Margin margin = new(Ratio.FromPercent(45));
@@ -17,7 +19,11 @@ public readonly record struct Margin
     /// <summary>Makes a margin.</summary>
     /// <param name="ofPrice">Profit as a share of the price, 0 to less than 100 %.</param>
     /// <exception cref="ArgumentOutOfRangeException">Outside the range.</exception>
-    public Margin(Ratio ofPrice) => this.ofPrice = Money.Fraction(ofPrice, Bounds.Below(0, 1, Measure.Percent), nameof(ofPrice));
+    public Margin(Ratio ofPrice)
+    {
+        this.ofPrice = Money.Fraction(ofPrice, Bounds.Below(0, 1, Measure.Percent), nameof(ofPrice));
+        Guard.Rule(this.ofPrice < 1, nameof(ofPrice), (double)this.ofPrice, Measure.Percent, "less than 100 % in its first fifteen figures");
+    }
 
     private Margin(decimal ofPrice) => this.ofPrice = ofPrice;
 
@@ -27,10 +33,15 @@ public readonly record struct Margin
     internal decimal Fraction => ofPrice;
 
     /// <summary>The price that leaves this margin, rounded once to cents, halves away from zero.</summary>
-    /// <param name="cost">The cost, at least 0.</param>
+    /// <param name="cost">The cost, at least 0; the price may not pass 10²⁶.</param>
     /// <returns>cost / (1 − margin).</returns>
-    /// <exception cref="ArgumentOutOfRangeException"><paramref name="cost"/> is negative.</exception>
-    public decimal PriceFor(decimal cost) => Money.Round(Guard.Money(cost, nameof(cost)) / (1 - ofPrice));
+    /// <exception cref="ArgumentOutOfRangeException"><paramref name="cost"/> is negative or makes too large a price.</exception>
+    public decimal PriceFor(decimal cost)
+    {
+        Guard.Money(cost, nameof(cost));
+        Guard.Rule(cost <= 1e26m * (1 - ofPrice), nameof(cost), (double)cost, Measure.Number, "no more than makes a price of 10²⁶");
+        return Money.Round(cost / (1 - ofPrice));
+    }
 
     /// <summary>The same profit as a share of the cost.</summary>
     /// <returns>margin / (1 − margin).</returns>

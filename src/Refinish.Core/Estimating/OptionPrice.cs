@@ -3,20 +3,36 @@ using System.Collections.Generic;
 
 namespace Refinish.Estimating;
 
-/// <summary>An extra that the customer can choose: slip-resistant floor, colour change, stripping, drain trim, hardware.</summary>
+/// <summary>An extra that the customer can choose: slip-resistant floor, colour change, drain trim, hardware.</summary>
+/// <example><code>
+/// OptionPrice floor = new("X-10", "slip-resistant floor", "each", 6m, 75m);   // sold at 75
+/// OptionPrice trim = new("X-30", "new drain and overflow trim", "set", 18m);  // sold at the margin of the job
+/// </code></example>
 public sealed record OptionPrice
 {
-    /// <summary>Makes an option.</summary>
+    /// <summary>Makes an option that is sold at the margin of the job.</summary>
     /// <param name="code">Code of the shop's own.</param>
     /// <param name="description">What the customer reads.</param>
     /// <param name="unit">Unit of sale, such as "each" or "m".</param>
-    /// <param name="cost">What one unit costs the shop beyond the labour and materials that the job already lists, at least 0.</param>
-    /// <param name="price">Fixed price of one unit; <see langword="null"/> when it is priced at the margin of the job.</param>
-    /// <exception cref="ArgumentException">A text is empty.</exception>
-    /// <exception cref="ArgumentOutOfRangeException">An amount is negative or too large.</exception>
-    public OptionPrice(string code, string description, string unit, decimal cost, decimal? price = null)
+    /// <param name="cost">What one unit costs the shop beyond the labour and materials that the job already lists, 0 to 10⁹.</param>
+    /// <exception cref="ArgumentException">A text is empty, or <paramref name="code"/> is no identity.</exception>
+    /// <exception cref="ArgumentOutOfRangeException"><paramref name="cost"/> is outside its range.</exception>
+    public OptionPrice(string code, string description, string unit, decimal cost)
+        : this(code, description, unit, cost, null)
     {
-        Code = Guard.Named(code, nameof(code));
+    }
+
+    /// <summary>Makes an option with a fixed price.</summary>
+    /// <param name="code">Code of the shop's own.</param>
+    /// <param name="description">What the customer reads.</param>
+    /// <param name="unit">Unit of sale, such as "each" or "m".</param>
+    /// <param name="cost">What one unit costs the shop beyond the labour and materials that the job already lists, 0 to 10⁹.</param>
+    /// <param name="price">Fixed price of one unit, 0 to 10⁹; <see langword="null"/> when it is sold at the margin of the job.</param>
+    /// <exception cref="ArgumentException">A text is empty, or <paramref name="code"/> is no identity.</exception>
+    /// <exception cref="ArgumentOutOfRangeException">An amount is outside its range.</exception>
+    public OptionPrice(string code, string description, string unit, decimal cost, decimal? price)
+    {
+        Code = Guard.Id(code, nameof(code));
         Description = Guard.Named(description, nameof(description));
         Unit = Guard.Named(unit, nameof(unit));
         Cost = Money.Amount(cost, nameof(cost));
@@ -35,7 +51,7 @@ public sealed record OptionPrice
     /// <summary>What one unit costs the shop.</summary>
     public decimal Cost { get; }
 
-    /// <summary>Fixed price of one unit; <see langword="null"/> when it is priced at the margin of the job.</summary>
+    /// <summary>Fixed price of one unit; <see langword="null"/> when it is sold at the margin of the job.</summary>
     public decimal? Price { get; }
 
     /// <summary>What can hurt with this option; nothing known when left out.</summary>

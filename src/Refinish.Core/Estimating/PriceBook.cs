@@ -13,7 +13,7 @@ namespace Refinish.Estimating;
 ///     Currency = "USD",
 ///     LabourRate = 32m,
 ///     Burden = Ratio.FromPercent(22),
-///     Materials = [new("two-part topcoat", Volume.FromMilliliters(1183), 78m)],
+///     Materials = [new("acrylic-urethane-topcoat", Volume.FromMilliliters(1183), 78m)],
 ///     TargetMargin = new Margin(Ratio.FromPercent(45)),
 /// };
 /// </code></example>
@@ -96,11 +96,24 @@ public sealed record PriceBook
     } = ValueList<MaterialPrice>.Empty;
 
     /// <summary>The extras on offer.</summary>
-    /// <exception cref="ArgumentException">An entry is missing.</exception>
+    /// <exception cref="ArgumentException">An entry is missing, or two have one code.</exception>
     public IReadOnlyList<OptionPrice> Options
     {
         get;
-        init => field = Guard.List(value, nameof(Options));
+        init
+        {
+            ValueList<OptionPrice> list = Guard.List(value, nameof(Options));
+            HashSet<string> codes = new(StringComparer.Ordinal);
+            foreach (OptionPrice option in list)
+            {
+                if (!codes.Add(option.Code))
+                {
+                    throw new ArgumentException("Options holds two options with the code " + option.Code + "; each needs its own.", nameof(Options));
+                }
+            }
+
+            field = list;
+        }
     } = ValueList<OptionPrice>.Empty;
 
     /// <summary>Least that is charged for a job before discount and tax; none when left out.</summary>
@@ -141,8 +154,22 @@ public sealed record PriceBook
 
     internal decimal TaxFraction => tax;
 
+    internal OptionPrice? Find(string code)
+    {
+        for (int i = 0; i < Options.Count; i++)
+        {
+            if (Options[i].Code == code)
+            {
+                return Options[i];
+            }
+        }
+
+        return null;
+    }
+
     /// <summary>The currency and the number of prices.</summary>
     /// <returns>One line of text.</returns>
     public override string ToString() =>
-        "price book in " + Currency + " with " + Figures.Fixed(Materials.Count, 0) + " material prices and " + Figures.Fixed(Options.Count, 0) + " options";
+        "price book in " + Currency + " with " + Figures.Fixed(Materials.Count, 0) + " material prices and "
+        + Figures.Fixed(Options.Count, 0) + " options";
 }

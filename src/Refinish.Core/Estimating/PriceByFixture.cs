@@ -5,38 +5,50 @@ using System.Linq;
 namespace Refinish.Estimating;
 
 /// <summary>
-/// The price of a job divided over its fixtures: each bears its own cost and a part of what is shared (travel, setting up, disposal) by weight, at one
-/// and the same margin. The parts are whole cents and add up to the price.
+/// The price of a job divided over its fixtures: each bears its own cost and a part of what is shared (travel, setting up, disposal) by weight, at
+/// one and the same margin. The parts are whole cents and add up to the price.
 /// </summary>
 /// <remarks>
-/// part = P (own + S w / Σw) / (Σ own + S). Parts are cut to cents, and the cents that are left go to the largest remainders (Hamilton's method;
-/// the earlier in the list among equals). A share is no stand-alone price: done alone, a fixture bears all of S.
+/// part = P (own + S w / Σw) / (Σ own + S). Where nothing costs anything the price is divided by weight alone, and where no fixture has a weight all
+/// weigh the same. Parts are cut to cents, and the cents that are left go to the largest remainders (Hamilton's method; the earlier in the list among
+/// equals). A share is no stand-alone price: done alone, a fixture bears all of S.
 /// </remarks>
 /// <example><code>
-/// PriceByFixture rooms = new(1000m, [new FixtureCost("tub", 300m), new FixtureCost("sink", 100m)], sharedCost: 200m);
+/// PriceByFixture rooms = new(1000m, [new FixtureCost("tub-1", "tub", 300m, 1), new FixtureCost("sink-1", "sink", 100m, 1)], sharedCost: 200m);
 /// decimal tub = rooms.Parts[0].Amount;   // 666.67
 /// </code></example>
 public sealed record PriceByFixture
 {
     private readonly double[] exact;
+    private readonly double allWeights;
+    private readonly double total;
 
     /// <summary>Divides a price.</summary>
     /// <param name="price">Price of the job in whole cents, at least 0.</param>
     /// <param name="fixtures">The fixtures, at least one.</param>
     /// <param name="sharedCost">Cost that they share, at least 0.</param>
-    /// <exception cref="ArgumentException">The list is empty or holds an empty entry.</exception>
-    /// <exception cref="ArgumentOutOfRangeException">A number is outside its range, all costs are 0, or there is a shared cost and no weight.</exception>
+    /// <exception cref="ArgumentException">The list is empty, holds an empty entry, or two fixtures have one id.</exception>
+    /// <exception cref="ArgumentOutOfRangeException">A number is outside its range.</exception>
     public PriceByFixture(decimal price, IReadOnlyList<FixtureCost> fixtures, decimal sharedCost)
     {
         Price = Money.Amount(price, nameof(price));
         Guard.Rule(Money.Round(price) == price, nameof(price), (double)price, Measure.Number, "whole cents");
         Fixtures = Guard.List(fixtures, nameof(fixtures), 1);
         SharedCost = Money.Amount(sharedCost, nameof(sharedCost));
-        double weights = Fixtures.Sum(fixture => fixture.Weight);
-        Guard.Rule(sharedCost == 0 || weights > 0, nameof(fixtures), weights, Measure.Number, "weights of more than 0 together, to divide a shared cost");
-        decimal total = Fixtures.Sum(fixture => fixture.OwnCost) + sharedCost;
-        Guard.Rule(total > 0, nameof(fixtures), (double)total, Measure.Number, "costs of more than 0 together");
-        exact = [.. Fixtures.Select(fixture => (double)price * ((double)fixture.OwnCost + (weights > 0 ? (double)sharedCost * fixture.Weight / weights : 0)) / (double)total)];
+        HashSet<string> ids = new(StringComparer.Ordinal);
+        foreach (FixtureCost fixture in Fixtures)
+        {
+            if (!ids.Add(fixture.Id))
+            {
+                throw new ArgumentException("fixtures holds two fixtures with the id " + fixture.Id + "; each needs its own.", nameof(fixtures));
+            }
+        }
+
+        allWeights = Fixtures.Sum(fixture => fixture.Weight);
+        total = Fixtures.Sum(fixture => (double)fixture.OwnCost) + (double)sharedCost;
+        exact = [.. Fixtures.Select(fixture => total > 0
+            ? (double)price * ((double)fixture.OwnCost + ((double)sharedCost * WeightOf(fixture) / Weights)) / total
+            : (double)price * WeightOf(fixture) / Weights)];
         Parts = new ValueList<FixturePrice>(Rounded().Select((amount, i) => new FixturePrice(Fixtures[i], amount)));
     }
 
@@ -62,19 +74,21 @@ public sealed record PriceByFixture
         Source source = Source.Derived("own cost and a share by weight, at one margin");
         Expression price = Expression.Quantity("P", (double)Price, money);
         Expression shared = Expression.Quantity("S", (double)SharedCost, money);
-        double weights = Fixtures.Sum(fixture => fixture.Weight);
-        Expression all = Expression.Quantity("Σw", weights > 0 ? weights : 1, Measure.Number);
-        WorkingStep cost = new("all costs", "C", Expression.Sum(Fixtures.Select(fixture => Expression.Quantity("c", (double)fixture.OwnCost, money))) + shared, (double)(Fixtures.Sum(fixture => fixture.OwnCost) + SharedCost), money, source);
+        Expression all = Expression.Quantity("Σw", Weights, Measure.Number);
+        Expression costs = Expression.Sum(Fixtures.Select(fixture => Expression.Quantity("c", (double)fixture.OwnCost, money))) + shared;
+        WorkingStep cost = new("all costs", "C", costs, total, money, source);
         List<WorkingStep> steps = [cost];
+        Source cut = Source.Derived("cut to cents, left cents to the largest remainders");
         for (int i = 0; i < Fixtures.Count; i++)
         {
             string number = Figures.Fixed(i + 1, 0);
             Expression own = Expression.Quantity("c_" + number, (double)Fixtures[i].OwnCost, money);
-            Expression weight = Expression.Quantity("w_" + number, Fixtures[i].Weight, Measure.Number);
-            WorkingStep part = new(Fixtures[i].Name + ", before rounding", "x_" + number, price * (own + (shared * weight / all)) / cost.Result(), exact[i], money, source);
+            Expression weight = Expression.Quantity("w_" + number, WeightOf(Fixtures[i]), Measure.Number);
+            Expression before = total > 0 ? price * (own + (shared * weight / all)) / cost.Result() : price * weight / all;
+            WorkingStep part = new(Fixtures[i].Name + ", before rounding", "x_" + number, before, exact[i], money, source);
             steps.Add(part);
             Expression cents = Expression.Quantity("δ_" + number, (double)Parts[i].Amount - exact[i], money);
-            steps.Add(new(Fixtures[i].Name, "p_" + number, part.Result() + cents, (double)Parts[i].Amount, money, Source.Derived("cut to cents, left cents to the largest remainders")));
+            steps.Add(new(Fixtures[i].Name, "p_" + number, part.Result() + cents, (double)Parts[i].Amount, money, cut));
         }
 
         return new Workings("Price by fixture", steps);
@@ -92,6 +106,10 @@ public sealed record PriceByFixture
 
     /// <inheritdoc/>
     public override int GetHashCode() => unchecked((Price.GetHashCode() * 31) + Fixtures.GetHashCode());
+
+    private double Weights => allWeights > 0 ? allWeights : Fixtures.Count;
+
+    private double WeightOf(FixtureCost fixture) => allWeights > 0 ? fixture.Weight : 1;
 
     private decimal[] Rounded()
     {

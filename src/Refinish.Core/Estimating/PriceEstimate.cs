@@ -14,14 +14,23 @@ namespace Refinish.Estimating;
 /// subtotal = the larger of that and the minimum charge; net = subtotal − discount; total = net + sales tax, rounded to the cash step.
 /// The lines for the customer carry the same quantities as the cost lines at rates that spread overhead, warranty and margin over them;
 /// a last line takes the cents that rounding leaves. Halves round away from zero.
-/// A rate that the price book does not have is a <see cref="PriceGap"/>: then there is no price, rather than one that is too low.
+/// Tasks of one standard, worker and wage make one line. Every line has an id that is unique within the estimate and does not depend on its place.
+/// A rate that the price book does not have, or an amount of more than 10⁹, is a <see cref="PriceGap"/>: then there is no price, rather than a wrong one.
 /// </remarks>
 /// <example><code>
-/// PriceBook book = new() { Currency = "USD", LabourRate = 30m, TravelPerTrip = 25m, DisposalPerJob = 10m, ConsumablesPerFixture = 35m, TargetMargin = new(Ratio.FromPercent(45)) };
-/// EstimateRequest job = new() { Labour = new([new LabourTask(LabourStandards.Setup, units: 1)]), Materials = [], Fixtures = 1 };
+/// PriceBook book = new()
+/// {
+///     Currency = "USD",
+///     LabourRate = 30m,
+///     TravelPerTrip = 25m,
+///     DisposalPerJob = 10m,
+///     ConsumablesPerFixture = 35m,
+///     TargetMargin = new(Ratio.FromPercent(45)),
+/// };
+/// EstimateRequest job = new() { Labour = new([new LabourTask(LabourStandards.Clear, units: 1)]), Materials = [], Fixtures = 1 };
 /// PriceEstimate estimate = new(book, job);
-/// decimal? cost = estimate.Cost;     // 93.70 = 0.79 h × 30.00 + 35 + 25 + 10
-/// decimal? price = estimate.Total;   // 170.36 = 93.70 / 0.55
+/// decimal? cost = estimate.Cost;     // 82.90 = 0.43 h × 30.00 + 35 + 25 + 10
+/// decimal? price = estimate.Total;   // 150.73 = 82.90 / 0.55
 /// </code></example>
 public sealed record PriceEstimate
 {
@@ -31,14 +40,13 @@ public sealed record PriceEstimate
     /// <param name="book">The shop's rates.</param>
     /// <param name="request">What the job takes.</param>
     /// <exception cref="ArgumentNullException">An argument is missing.</exception>
-    /// <exception cref="ArgumentOutOfRangeException">A material need is beyond a thousand of its largest kit.</exception>
     public PriceEstimate(PriceBook book, EstimateRequest request)
     {
         Book = Guard.NotNull(book, nameof(book));
         Request = Guard.NotNull(request, nameof(request));
         costs = new PricedCosts(book, request);
         Purchases = new ValueList<KitPurchase>(costs.Purchases);
-        CostLines = new ValueList<EstimateLine>(costs.Lines);
+        CostLines = costs.Lines();
         Gaps = new ValueList<PriceGap>(costs.Gaps);
         if (Gaps.Count > 0)
         {
@@ -46,11 +54,10 @@ public sealed record PriceEstimate
             return;
         }
 
-        decimal atMargin = costs.AtMargin(request);
-        CustomerLines sold = new(costs, book, request, atMargin);
-        Lines = new ValueList<EstimateLine>(sold.Lines);
-        Cost = costs.Lines.Sum(line => line.Amount);
-        PriceAtMargin = atMargin + costs.FixedPrice;
+        CustomerLines sold = new(costs, book, request);
+        Lines = sold.Lines;
+        Cost = costs.Cost;
+        PriceAtMargin = costs.AtMargin + costs.FixedPrice;
         Subtotal = sold.Subtotal;
         Net = sold.Net;
         Tax = sold.Tax;
@@ -63,7 +70,7 @@ public sealed record PriceEstimate
     /// <summary>What the job takes.</summary>
     public EstimateRequest Request { get; }
 
-    /// <summary>What is missing in the price book; empty when the job is priced.</summary>
+    /// <summary>Why there is no price: what the price book lacks, and amounts beyond all bounds; empty when the job is priced.</summary>
     public IReadOnlyList<PriceGap> Gaps { get; }
 
     /// <summary>Whether nothing is missing, so that there is a price.</summary>
@@ -98,7 +105,7 @@ public sealed record PriceEstimate
 
     /// <summary>What can hurt with the options ordered.</summary>
     public IReadOnlyList<Caution> Cautions => new ValueList<Caution>(Request.Options
-        .SelectMany(order => Book.Options.Where(option => option.Code == order.Code).Take(1).SelectMany(option => option.Cautions))
+        .SelectMany(order => Book.Find(order.Code)?.Cautions ?? [])
         .Distinct());
 
     /// <summary>Whether the minimum charge made the price.</summary>
@@ -122,9 +129,6 @@ public sealed record PriceEstimate
         Measure.Money(Book.Currency),
         Source.Derived("a price below cost is a loss"),
         "raise the price, drop the discount or cut hours");
-
-    /// <summary>Cost of an hour of labour with burden; 0 when the wage is not known.</summary>
-    internal decimal BurdenedRate => costs.BurdenedRate ?? 0;
 
     internal decimal DirectCost => costs.DirectCost;
 

@@ -1,14 +1,18 @@
 namespace Refinish.Estimating;
 
-/// <summary>What an estimate needed and the price book does not have. An estimate with a gap has no price.</summary>
+/// <summary>Why an estimate has no price: what the price book does not have, or an amount that cannot be reckoned with.</summary>
 public sealed record PriceGap
 {
-    internal PriceGap(string code, string what, string missing)
+    internal PriceGap(string id, string code, string what, string missing)
     {
+        Id = id;
         Code = code;
         What = what;
         Missing = missing;
     }
+
+    /// <summary>Identity, unique within an estimate: that of the line which is missing, such as <c>labour/L-50</c> or <c>material/epoxy-primer</c>.</summary>
+    public string Id { get; }
 
     /// <summary>Code of the step or item.</summary>
     public string Code { get; }
@@ -16,10 +20,10 @@ public sealed record PriceGap
     /// <summary>The step or item, in words.</summary>
     public string What { get; }
 
-    /// <summary>What is missing.</summary>
+    /// <summary>What is missing or cannot be.</summary>
     public string Missing { get; }
 
     /// <summary>The gap in one line.</summary>
-    /// <returns>Text such as <c>L-50 topcoats: no labour rate in the price book</c>.</returns>
+    /// <returns>Text such as <c>L-51 spray topcoat, one coat: no labour rate in the price book</c>.</returns>
     public override string ToString() => Code + " " + What + ": " + Missing;
 }

@@ -1,128 +1,172 @@
 using System;
 using System.Collections.Generic;
-using System.Linq;
-using UnitsNet;
 
 namespace Refinish.Estimating;
 
-/// <summary>The cost lines of a job and what the price book lacks for them.</summary>
+/// <summary>The cost lines of a job and why some have no price.</summary>
 internal sealed class PricedCosts
 {
+    private const string TooMuch = "more than 1000000000, the largest amount that is reckoned with";
+
     private readonly PriceBook book;
-    private readonly List<EstimateLine> direct = [];
-    private readonly List<EstimateLine> spread = [];
     private readonly List<EstimateLine> fixedCosts = [];
-    private readonly List<EstimateLine> fixedPrices = [];
     private decimal labourHours;
+    private decimal spreadCost;
 
     public PricedCosts(PriceBook book, EstimateRequest request)
     {
         this.book = book;
-        BurdenedRate = book.LabourRate is decimal wage ? Money.Round(wage * (1 + book.BurdenFraction)) : null;
-        AddLabour(request.Labour);
+        Direct = new(request.Labour.Lines.Count + request.PaidTime.Count + request.Materials.Count + request.Options.Count + 3);
+        AddLabour(request);
         AddMaterials(request.Materials);
-        AddCounted("C-01", "consumables", request.Fixtures, "fixture", book.ConsumablesPerFixture, nameof(book.ConsumablesPerFixture));
-        AddCounted("T-01", "travel", request.Trips, "trip", book.TravelPerTrip, nameof(book.TravelPerTrip));
-        AddCounted("D-01", "waste disposal", 1, "job", book.DisposalPerJob, nameof(book.DisposalPerJob));
+        AddCounted("consumables", LineCategory.Consumables, "C-01", "consumables", request.Fixtures, "fixture", book.ConsumablesPerFixture, nameof(book.ConsumablesPerFixture));
+        AddCounted("travel", LineCategory.Travel, "T-01", "travel", request.Trips, "trip", book.TravelPerTrip, nameof(book.TravelPerTrip));
+        AddCounted("waste", LineCategory.Waste, "D-01", "waste disposal", 1, "job", book.DisposalPerJob, nameof(book.DisposalPerJob));
         AddOptions(request.Options);
         AddOverhead(request.WarrantyReserve);
-        if (request.HoldMargin && request.DiscountFraction == 1)
+        Cost = DirectCost + OptionCost + spreadCost;
+        if (Cost > Money.Largest)
         {
-            Gaps.Add(new PriceGap("A-03", "discount", "a discount of 100 % leaves nothing to hold a margin with"));
+            Gaps.Add(new PriceGap("cost", "A-06", "cost of the job", TooMuch));
         }
-    }
 
-    public decimal? BurdenedRate { get; }
+        SetPrice(request);
+    }
 
     public List<PriceGap> Gaps { get; } = [];
 
     public List<KitPurchase> Purchases { get; } = [];
 
-    /// <summary>Every cost line: direct, options at a fixed price, then what is spread over the customer's lines.</summary>
-    public IEnumerable<EstimateLine> Lines => direct.Concat(fixedCosts).Concat(spread);
-
     /// <summary>Cost lines that the customer sees at a higher rate.</summary>
-    public IReadOnlyList<EstimateLine> Direct => direct;
+    public List<EstimateLine> Direct { get; }
 
     /// <summary>Overhead and warranty.</summary>
-    public IReadOnlyList<EstimateLine> Spread => spread;
+    public List<EstimateLine> Spread { get; } = [];
 
     /// <summary>Options as sold at their fixed price.</summary>
-    public IReadOnlyList<EstimateLine> FixedPrices => fixedPrices;
+    public List<EstimateLine> FixedPrices { get; } = [];
 
-    public decimal DirectCost => direct.Sum(line => line.Amount);
+    public decimal DirectCost { get; private set; }
+
+    /// <summary>Every cost line together.</summary>
+    public decimal Cost { get; }
 
     /// <summary>Cost that the target margin is put on.</summary>
-    public decimal MarkedUp => DirectCost + spread.Sum(line => line.Amount);
+    public decimal MarkedUp => DirectCost + spreadCost;
 
     /// <summary>Cost of options at a fixed price and warranty: what neither hours nor materials change.</summary>
-    public decimal FixedCost => fixedCosts.Sum(line => line.Amount) + spread.Where(line => line.Code == "W-01").Sum(line => line.Amount);
+    public decimal FixedCost => OptionCost + Warranty;
 
-    public decimal FixedPrice => fixedPrices.Sum(line => line.Amount);
+    public decimal FixedPrice { get; private set; }
 
-    /// <summary>
-    /// What is charged for everything without a fixed price. To hold the margin after discount, with amounts in cents: the least net price n is
-    /// cost / (1 − margin) rounded up, and the least subtotal s with s − round(s d) = n is ⌊(n − ½)/(1 − d)⌋ + 1.
-    /// </summary>
-    public decimal AtMargin(EstimateRequest request)
+    /// <summary>What is charged for everything without a fixed price.</summary>
+    public decimal AtMargin { get; private set; }
+
+    /// <summary>The least net price that leaves the target margin over every cost; for a request that holds the margin.</summary>
+    public decimal HeldNet { get; private set; }
+
+    private decimal OptionCost { get; set; }
+
+    private decimal Warranty { get; set; }
+
+    /// <summary>What an hour at a wage costs the shop.</summary>
+    public static decimal Burdened(PriceBook book, decimal wage) => Money.Round(wage * (1 + book.BurdenFraction));
+
+    /// <summary>Every cost line: direct, options at a fixed price, then what is spread over the customer's lines.</summary>
+    public ValueList<EstimateLine> Lines() => new([.. Direct, .. fixedCosts, .. Spread]);
+
+    private void AddLabour(EstimateRequest request)
     {
-        if (!request.HoldMargin)
+        foreach (PricedLabour labour in PricedLabour.Of(request.Labour.Lines))
         {
-            return book.TargetMargin.PriceFor(MarkedUp);
+            AddHours(labour.Id, labour.Code, labour.Description, labour.Hours, labour.Wage);
         }
 
-        decimal subtotal = (Math.Floor(((HeldNet * 100) - 0.5m) / (1 - request.DiscountFraction)) + 1) / 100;
-        return Math.Max(0, subtotal - FixedPrice);
+        for (int i = 0; i < request.PaidTime.Count; i++)
+        {
+            PaidTime paid = request.PaidTime[i];
+            AddHours("paid-time/" + paid.Id, Numbered("P-", i + 1), paid.Description, Money.Round(paid.Hours), paid.Wage);
+        }
     }
 
-    /// <summary>The least net price that leaves the target margin over every cost.</summary>
-    public decimal HeldNet => Math.Ceiling(Lines.Sum(line => line.Amount) / (1 - book.TargetMargin.Fraction) * 100) / 100;
-
-    private void AddLabour(LabourEstimate labour)
+    private void AddHours(string id, string code, string description, decimal hours, decimal? wage)
     {
-        foreach (LabourLine line in labour.Lines)
+        labourHours += hours;
+        if ((wage ?? book.LabourRate) is decimal known)
         {
-            // Hours are shown, and paid, in hundredths.
-            decimal hours = Money.Round(line.HourRange.Mean);
-            labourHours += hours;
-            if (BurdenedRate is decimal rate)
-            {
-                direct.Add(new EstimateLine(line.Code, line.Description, hours, "h", rate));
-            }
-            else
-            {
-                Gaps.Add(new PriceGap(line.Code, line.Description, "no labour rate in the price book (LabourRate)"));
-            }
+            AddDirect(id, LineCategory.Labour, code, description, hours, "h", Burdened(book, known), null);
+        }
+        else
+        {
+            Gaps.Add(new PriceGap(id, code, description, "no labour rate in the price book (LabourRate)"));
         }
     }
 
     private void AddMaterials(IReadOnlyList<MaterialNeed> needs)
     {
-        int number = 0;
-        foreach (IGrouping<string, MaterialNeed> item in needs.GroupBy(need => need.Item, StringComparer.Ordinal))
+        List<MaterialNeed> items = new(needs.Count);
+        List<double> volumes = new(needs.Count);
+        Dictionary<string, int> numbers = new(needs.Count, StringComparer.Ordinal);
+        for (int i = 0; i < needs.Count; i++)
         {
-            number++;
-            string code = "M-" + Figures.Fixed(number, 0).PadLeft(2, '0');
-            double volume = item.Sum(need => need.Volume.CubicMeters);
-            MaterialPrice[] prices = [.. book.Materials.Where(price => price.Item == item.Key)];
-            if (prices.Length == 0)
+            if (numbers.TryGetValue(needs[i].Item, out int number))
             {
-                Gaps.Add(new PriceGap(code, item.Key, "no kit of it in the price book"));
+                volumes[number] += needs[i].CubicMeters;
                 continue;
             }
 
-            KitPurchase purchase = new(Volume.FromCubicMeters(volume), prices);
-            Purchases.Add(purchase);
-            direct.AddRange(purchase.Kits.Select(kit => new EstimateLine(
-                code,
-                item.Key + ", kit of " + Measure.Capacity.Format(kit.Kit.Size.CubicMeters, DisplayUnits.Si, 4),
-                kit.Count,
-                "kit",
-                kit.Kit.Price)));
+            numbers.Add(needs[i].Item, items.Count);
+            items.Add(needs[i]);
+            volumes.Add(needs[i].CubicMeters);
+        }
+
+        for (int i = 0; i < items.Count; i++)
+        {
+            AddMaterial(items[i], volumes[i], Numbered("M-", i + 1));
         }
     }
 
-    private void AddCounted(string code, string what, int count, string unit, decimal? rate, string property)
+    private void AddMaterial(MaterialNeed item, double volume, string code)
+    {
+        string id = "material/" + item.Item;
+        List<MaterialPrice> prices = [];
+        for (int i = 0; i < book.Materials.Count; i++)
+        {
+            if (book.Materials[i].Item == item.Item)
+            {
+                prices.Add(book.Materials[i]);
+            }
+        }
+
+        if (prices.Count == 0)
+        {
+            Gaps.Add(new PriceGap(id, code, item.Name, "no kit of it in the price book"));
+            return;
+        }
+
+        if (volume > KitPurchase.MostNeeded)
+        {
+            Gaps.Add(new PriceGap(id, code, item.Name, "more than 1000 m³ is needed, the largest volume that is bought"));
+            return;
+        }
+
+        KitPurchase purchase = new(volume, new ValueList<MaterialPrice>(prices), item);
+        Purchases.Add(purchase);
+        foreach (KitCount kit in purchase.Kits)
+        {
+            AddDirect(
+                id + "/" + kit.Kit.SizeKey,
+                LineCategory.Material,
+                code,
+                item.Name + ", kit of " + Measure.Capacity.Format(kit.Kit.CubicMeters, DisplayUnits.Si, 4),
+                kit.Count,
+                "kit",
+                kit.Kit.Price,
+                null);
+        }
+    }
+
+    private void AddCounted(string id, LineCategory category, string code, string what, int count, string unit, decimal? rate, string property)
     {
         if (count == 0)
         {
@@ -131,34 +175,34 @@ internal sealed class PricedCosts
 
         if (rate is decimal known)
         {
-            direct.Add(new EstimateLine(code, what, count, unit, known));
+            AddDirect(id, category, code, what, count, unit, known, null);
         }
         else
         {
-            Gaps.Add(new PriceGap(code, what, property + " is not given in the price book; 0 if it costs nothing"));
+            Gaps.Add(new PriceGap(id, code, what, property + " is not given in the price book; 0 if it costs nothing"));
         }
     }
 
     private void AddOptions(IReadOnlyList<OptionOrder> orders)
     {
-        foreach (OptionOrder order in orders)
+        foreach (OrderedOption order in OrderedOption.Of(orders))
         {
-            OptionPrice? option = book.Options.FirstOrDefault(entry => entry.Code == order.Code);
+            OptionPrice? option = book.Find(order.Code);
             if (option is null)
             {
-                Gaps.Add(new PriceGap(order.Code, "option", "no such option in the price book"));
-                continue;
+                Gaps.Add(new PriceGap(order.Id, order.Code, "option", "no such option in the price book"));
             }
-
-            EstimateLine cost = new(option.Code, option.Description, order.Quantity, option.Unit, option.Cost);
-            if (option.Price is decimal price)
+            else if (option.Price is not decimal price)
             {
+                AddDirect(order.Id, LineCategory.Option, option.Code, option.Description, order.Quantity, option.Unit, option.Cost, order.Fixture);
+            }
+            else if (Line(order.Id, LineCategory.Option, option.Code, option.Description, order.Quantity, option.Unit, option.Cost, order.Fixture) is EstimateLine cost)
+            {
+                EstimateLine sold = new(order.Id, LineCategory.Option, option.Code, option.Description, order.Quantity, option.Unit, price) { Fixture = order.Fixture };
                 fixedCosts.Add(cost);
-                fixedPrices.Add(new EstimateLine(option.Code, option.Description, order.Quantity, option.Unit, price));
-            }
-            else
-            {
-                direct.Add(cost);
+                FixedPrices.Add(sold);
+                OptionCost += cost.Amount;
+                FixedPrice += sold.Amount;
             }
         }
     }
@@ -167,17 +211,84 @@ internal sealed class PricedCosts
     {
         if (book.OverheadPerHour > 0)
         {
-            spread.Add(new EstimateLine("O-01", "overhead by labour hours", labourHours, "h", book.OverheadPerHour));
+            AddSpread("overhead/hours", LineCategory.Overhead, "O-01", "overhead by labour hours", labourHours, "h", book.OverheadPerHour);
         }
 
         if (book.OverheadFraction > 0)
         {
-            spread.Add(new EstimateLine("O-02", "overhead on direct cost", DirectCost, book.Currency, book.OverheadFraction));
+            AddSpread("overhead/cost", LineCategory.Overhead, "O-02", "overhead on direct cost", DirectCost, book.Currency, book.OverheadFraction);
         }
 
         if (reserve > 0)
         {
-            spread.Add(new EstimateLine("W-01", "warranty reserve", 1, "job", reserve));
+            AddSpread("warranty", LineCategory.Warranty, "W-01", "warranty reserve", 1, "job", reserve);
+            Warranty = reserve;
         }
     }
+
+    private void AddDirect(string id, LineCategory category, string code, string description, decimal quantity, string unit, decimal rate, string? fixture)
+    {
+        if (Line(id, category, code, description, quantity, unit, rate, fixture) is EstimateLine line)
+        {
+            Direct.Add(line);
+            DirectCost += line.Amount;
+        }
+    }
+
+    private void AddSpread(string id, LineCategory category, string code, string description, decimal quantity, string unit, decimal rate)
+    {
+        if (Line(id, category, code, description, quantity, unit, rate, null) is EstimateLine line)
+        {
+            Spread.Add(line);
+            spreadCost += line.Amount;
+        }
+    }
+
+    private EstimateLine? Line(string id, LineCategory category, string code, string description, decimal quantity, string unit, decimal rate, string? fixture)
+    {
+        if (quantity > Money.Largest || rate > Money.Largest)
+        {
+            Gaps.Add(new PriceGap(id, code, description, (quantity > Money.Largest ? "quantity of " : "rate of ") + TooMuch));
+            return null;
+        }
+
+        return new EstimateLine(id, category, code, description, quantity, unit, rate) { Fixture = fixture };
+    }
+
+    // To hold the margin after discount, with amounts in cents: the least net price n is cost / (1 − margin) rounded up, and the least
+    // subtotal s with s − round(s d) = n is ⌊(n − ½)/(1 − d)⌋ + 1.
+    private void SetPrice(EstimateRequest request)
+    {
+        if (request.HoldMargin && request.DiscountFraction == 1)
+        {
+            Gaps.Add(new PriceGap("discount", "A-03", "discount", "a discount of 100 % leaves nothing to hold a margin with"));
+        }
+
+        if (Gaps.Count > 0)
+        {
+            return;
+        }
+
+        decimal subtotal;
+        if (request.HoldMargin)
+        {
+            HeldNet = Math.Ceiling(Cost / (1 - book.TargetMargin.Fraction) * 100) / 100;
+            subtotal = HeldNet > Money.Largest ? HeldNet : (Math.Floor(((HeldNet * 100) - 0.5m) / (1 - request.DiscountFraction)) + 1) / 100;
+            AtMargin = Math.Max(0, subtotal - FixedPrice);
+            subtotal = AtMargin + FixedPrice;
+        }
+        else
+        {
+            AtMargin = book.TargetMargin.PriceFor(MarkedUp);
+            subtotal = AtMargin + FixedPrice;
+        }
+
+        if (subtotal > Money.Largest)
+        {
+            string margin = book.TargetMargin.Fraction > 0 ? " at a " + book.TargetMargin : string.Empty;
+            Gaps.Add(new PriceGap("price", "A-07", "price of the job" + margin, TooMuch));
+        }
+    }
+
+    private static string Numbered(string prefix, int number) => prefix + Figures.Fixed(number, 0).PadLeft(2, '0');
 }

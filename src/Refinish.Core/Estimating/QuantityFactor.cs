@@ -10,7 +10,7 @@ namespace Refinish.Estimating;
 /// </summary>
 /// <example><code>
 /// QuantityFactor area = new("taped area", new TriangularDistribution(0.95, 1, 1.1)) { ScalesAreaLabour = true };
-/// QuantityFactor gun = QuantityFactor.Transfer(Ratio.FromPercent(60), new PertDistribution(0.45, 0.6, 0.7), ["two-part topcoat"]);
+/// QuantityFactor gun = QuantityFactor.Transfer(Ratio.FromPercent(60), new PertDistribution(0.45, 0.6, 0.7), ["acrylic-urethane-topcoat"]);
 /// </code></example>
 public sealed record QuantityFactor
 {
@@ -19,7 +19,7 @@ public sealed record QuantityFactor
     /// <summary>Makes a factor.</summary>
     /// <param name="name">What it is called.</param>
     /// <param name="factor">How it is spread; 1 changes nothing.</param>
-    /// <param name="items">The materials it multiplies; every material of the job when omitted.</param>
+    /// <param name="items">Ids of the materials it multiplies; every material of the job when omitted.</param>
     /// <exception cref="ArgumentException"><paramref name="name"/> is empty or an item is missing.</exception>
     /// <exception cref="ArgumentNullException"><paramref name="factor"/> is missing.</exception>
     public QuantityFactor(string name, Distribution factor, IReadOnlyList<string>? items = null)
@@ -41,7 +41,7 @@ public sealed record QuantityFactor
     /// <summary>How the factor, or the transfer efficiency behind it, is spread.</summary>
     public Distribution Distribution { get; }
 
-    /// <summary>The materials it multiplies; <see langword="null"/> for every material of the job.</summary>
+    /// <summary>Ids of the materials it multiplies; <see langword="null"/> for every material of the job.</summary>
     public IReadOnlyList<string>? Items { get; }
 
     /// <summary>Whether it also multiplies the hours that go by area.</summary>
@@ -50,7 +50,7 @@ public sealed record QuantityFactor
     /// <summary>The factor that a real transfer efficiency puts on material sprayed: assumed / real.</summary>
     /// <param name="assumed">The efficiency that the quantities were calculated with, more than 0 and at most 100 %.</param>
     /// <param name="real">How the real one is spread, as a fraction between 0 and 1.</param>
-    /// <param name="items">The materials that are sprayed.</param>
+    /// <param name="items">Ids of the materials that are sprayed.</param>
     /// <returns>The factor.</returns>
     /// <exception cref="ArgumentException">An item is missing.</exception>
     /// <exception cref="ArgumentNullException">An argument is missing.</exception>

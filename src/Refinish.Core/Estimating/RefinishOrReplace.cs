@@ -13,7 +13,8 @@ namespace Refinish.Estimating;
 /// <remarks>
 /// The capital recovery factor r(1 + r)^n/((1 + r)^n − 1) of engineering-economy tables. The comparison assumes that each option can be renewed at the
 /// same price when its life ends. Present values are those of the yearly costs over the longer life. Lives are the caller's; none is assumed.
-/// Break-even life: that life of the first option at which both cost the same a year, −ln(1 − P₁ r / A₂)/ln(1 + r).
+/// Break-even life: that life of the first option at which both cost the same a year, −ln(1 − P₁ r / A₂)/ln(1 + r). An option that costs nothing is
+/// taken as it is: there is then no share of it and no break-even life, and the sentence says so.
 /// </remarks>
 /// <example><code>
 /// RenewalOption refinish = new() { Name = "refinishing", Parts = [new CostPart("work", 1480m)], LifeYears = 7 };
@@ -31,10 +32,10 @@ public sealed record RefinishOrReplace
     /// <param name="replace">Replacing.</param>
     /// <param name="discountRate">Interest per year, 0 to 100 %.</param>
     /// <param name="currency">Code or sign of the currency.</param>
-    /// <param name="costPerDayOutOfUse">What a day without the fixture costs, such as a hotel room's rate; at least 0.</param>
+    /// <param name="costPerDayOutOfUse">What a day without the fixture costs, such as a hotel room's rate; 0 to 10⁹.</param>
     /// <exception cref="ArgumentException"><paramref name="currency"/> is empty.</exception>
     /// <exception cref="ArgumentNullException">An option is missing.</exception>
-    /// <exception cref="ArgumentOutOfRangeException">An argument is outside its range, or the whole cost of an option is 0.</exception>
+    /// <exception cref="ArgumentOutOfRangeException">An argument is outside its range.</exception>
     public RefinishOrReplace(RenewalOption refinish, RenewalOption replace, Ratio discountRate, string currency, decimal costPerDayOutOfUse = 0)
     {
         Refinish = Guard.NotNull(refinish, nameof(refinish));
@@ -42,8 +43,6 @@ public sealed record RefinishOrReplace
         rate = Guard.Within(discountRate, Bounds.NotNegative(Measure.Percent, 1), nameof(discountRate));
         Currency = Guard.Named(currency, nameof(currency));
         CostPerDayOutOfUse = Money.Amount(costPerDayOutOfUse, nameof(costPerDayOutOfUse));
-        Guard.Rule(RefinishCost > 0, nameof(refinish), (double)RefinishCost, Measure.Money(currency), "a cost of more than 0");
-        Guard.Rule(ReplaceCost > 0, nameof(replace), (double)ReplaceCost, Measure.Money(currency), "a cost of more than 0");
     }
 
     /// <summary>Refinishing.</summary>
@@ -82,34 +81,34 @@ public sealed record RefinishOrReplace
     /// <summary>Present value of replacing over the horizon, a broken last life counted by its share; rounded to cents.</summary>
     public decimal ReplacePresentValue => Money.Round(Yearly(ReplaceCost, Replace) / EconomyKernel.CapitalRecovery(rate, HorizonYears));
 
-    /// <summary>Yearly cost of refinishing per yearly cost of replacing; below 100 % refinishing is the cheaper.</summary>
-    public Ratio RefinishPerReplace => Ratio.FromDecimalFractions(Yearly(RefinishCost, Refinish) / Yearly(ReplaceCost, Replace));
+    /// <summary>
+    /// Yearly cost of refinishing per yearly cost of replacing; below 100 % refinishing is the cheaper. <see langword="null"/> when replacing costs
+    /// nothing.
+    /// </summary>
+    public Ratio? RefinishPerReplace =>
+        ReplaceCost > 0 ? Ratio.FromDecimalFractions(Yearly(RefinishCost, Refinish) / Yearly(ReplaceCost, Replace)) : null;
 
-    /// <summary>How long refinishing has to last to cost no more a year than replacing; <see langword="null"/> when no life is long enough.</summary>
+    /// <summary>
+    /// How long refinishing has to last to cost no more a year than replacing, in years; <see langword="null"/> when no life is long enough or
+    /// when replacing costs nothing.
+    /// </summary>
     public double? BreakEvenYears => EconomyKernel.BreakEven((double)RefinishCost, Yearly(ReplaceCost, Replace), rate);
 
     /// <summary>The comparison in a plain sentence with its numbers.</summary>
-    /// <returns>One or two sentences.</returns>
-    public string Sentence()
-    {
-        string breakEven = BreakEvenYears is double years
-            ? "It costs less a year than " + Replace.Name + " when it lasts longer than " + Measure.Years.Format(Math.Ceiling((years * 100) - 1e-9) / 100) + "."
-            : "However long it lasts, it costs more a year than " + Replace.Name + ".";
-        return string.Format(
-            CultureInfo.InvariantCulture,
-            "At {0} interest, {1} costs {2} and, lasting {3}, {4} a year; {5} costs {6} and, lasting {7}, {8} a year. Per year {1} costs {9} of {5}. {10}",
-            Measure.Percent.Format(rate),
-            Refinish.Name,
-            Money.Text(RefinishCost, Currency),
-            Measure.Years.Format(Refinish.LifeYears),
-            Money.Text(RefinishPerYear, Currency),
-            Replace.Name,
-            Money.Text(ReplaceCost, Currency),
-            Measure.Years.Format(Replace.LifeYears),
-            Money.Text(ReplacePerYear, Currency),
-            Measure.Percent.Format(RefinishPerReplace.DecimalFractions, DisplayUnits.Si, 3),
-            breakEven);
-    }
+    /// <returns>Two or three sentences.</returns>
+    public string Sentence() => string.Format(
+        CultureInfo.InvariantCulture,
+        "At {0} interest, {1} costs {2} and, lasting {3}, {4} a year; {5} costs {6} and, lasting {7}, {8} a year. {9}",
+        Measure.Percent.Format(rate),
+        Refinish.Name,
+        Money.Text(RefinishCost, Currency),
+        Measure.Years.Format(Refinish.LifeYears),
+        Money.Text(RefinishPerYear, Currency),
+        Replace.Name,
+        Money.Text(ReplaceCost, Currency),
+        Measure.Years.Format(Replace.LifeYears),
+        Money.Text(ReplacePerYear, Currency),
+        Compared());
 
     /// <summary>How the comparison follows.</summary>
     /// <returns>The derivation.</returns>
@@ -135,13 +134,16 @@ public sealed record RefinishOrReplace
             recovery,
             new("present value of " + Refinish.Name, "PV_1", Expression.RoundToCents(a1.Result() / recovery.Result()), (double)RefinishPresentValue, money, economy),
             new("present value of " + Replace.Name, "PV_2", Expression.RoundToCents(a2.Result() / recovery.Result()), (double)ReplacePresentValue, money, economy),
-            new("yearly cost compared", "q", a1.Result() / a2.Result(), RefinishPerReplace.DecimalFractions, Measure.Percent, Source.Derived("quotient")),
         ];
+        if (RefinishPerReplace is Ratio share)
+        {
+            steps.Add(new("yearly cost compared", "q", a1.Result() / a2.Result(), share.DecimalFractions, Measure.Percent, Source.Derived("quotient")));
+        }
+
         if (BreakEvenYears is double years)
         {
-            Expression even = rate == 0
-                ? first.Result() / a2.Result()
-                : -(Expression.Ln(1 - (first.Result() * r / a2.Result())) / Expression.Ln(1 + r));
+            double interest = (double)RefinishCost * rate / Yearly(ReplaceCost, Replace);
+            Expression even = EconomyKernel.BreakEvenFormula(first.Result(), a2.Result(), interest, r, rate);
             steps.Add(new("break-even life of " + Refinish.Name, "n*", even, years, Measure.Years, Source.Derived("equal yearly costs, solved for the life")));
         }
 
@@ -164,9 +166,27 @@ public sealed record RefinishOrReplace
     private WorkingStep PerYear(RenewalOption option, string index, WorkingStep cost, Expression r, double yearly, Measure money, Source source) =>
         new(option.Name + ", a year", "A_" + index, cost.Result() * Recovery(r, "n_" + index, option.LifeYears), yearly, money, source);
 
-    private Expression Recovery(Expression r, string symbol, double years)
+    private Expression Recovery(Expression r, string symbol, double years) =>
+        EconomyKernel.CapitalRecoveryFormula(r, rate, Expression.Quantity(symbol, years, Measure.Years), years);
+
+    private string Compared()
     {
-        Expression n = Expression.Quantity(symbol, years, Measure.Years);
-        return rate == 0 ? 1 / n : r / (1 - Expression.Power(1 + r, -n));
+        if (RefinishPerReplace is not Ratio share)
+        {
+            return RefinishCost > 0
+                ? "As " + Replace.Name + " costs nothing, no share of it can be given, and however long " + Refinish.Name + " lasts, it costs more."
+                : "Neither costs anything, so there is nothing to compare.";
+        }
+
+        if (RefinishCost == 0)
+        {
+            return "As " + Refinish.Name + " costs nothing, it is the cheaper however short it lasts.";
+        }
+
+        string compared = "Per year " + Refinish.Name + " costs " + Measure.Percent.Format(share.DecimalFractions, DisplayUnits.Si, 3)
+            + " of " + Replace.Name + ". ";
+        return compared + (BreakEvenYears is double years
+            ? "It costs less a year than " + Replace.Name + " when it lasts longer than " + Measure.Years.Format(Math.Ceiling((years * 100) - 1e-9) / 100) + "."
+            : "However long it lasts, it costs more a year than " + Replace.Name + ".");
     }
 }

@@ -4,7 +4,9 @@ using System.Linq;
 
 namespace Refinish.Estimating;
 
-/// <summary>One way to have a good surface again: everything it costs once, how long it lasts, and how long the bathroom is out of use.</summary>
+/// <summary>
+/// One way to have a good surface again: everything it costs once, how long it lasts, and how long the bathroom is out of use.
+/// </summary>
 public sealed record RenewalOption
 {
     /// <summary>What it is called, such as "refinishing".</summary>
@@ -23,12 +25,12 @@ public sealed record RenewalOption
         init => field = Guard.List(value, nameof(Parts), 1);
     }
 
-    /// <summary>Service life, more than 0 and at most 200 years.</summary>
+    /// <summary>Service life, 0.001 to 200 years.</summary>
     /// <exception cref="ArgumentOutOfRangeException">Outside the range.</exception>
     public required double LifeYears
     {
         get;
-        init => field = Guard.Within(value, Bounds.Positive(Measure.Years, 200), nameof(LifeYears));
+        init => field = Guard.Within(value, Bounds.Between(0.001, 200, Measure.Years), nameof(LifeYears));
     }
 
     /// <summary>Days out of use, 0 to 1000; none when left out.</summary>

@@ -28,8 +28,8 @@ public class DefectMaterialTests
     {
         double Of(string item, params Defect[] defects) => DefectMaterials.For(defects, Tub).Single(need => need.Item == item).Volume.Milliliters;
         Numbers.Near(1222.4, Of("stripper", new PeelingCoat(Area.FromSquareMeters(2), null)), 0.05);
-        Numbers.Near(211.9, Of("primer for a further coat", new Crazing(Ratio.FromPercent(30))), 0.05);
-        Numbers.Near(5.874, Of("spot primer", new RustSpot(Mm(40))), 5e-4);
+        Numbers.Near(211.9, Of("sealing-primer", new Crazing(Ratio.FromPercent(30))), 0.05);
+        Numbers.Near(5.874, Of("spot-primer", new RustSpot(Mm(40))), 5e-4);
         Assert.Empty(DefectMaterials.For([new Chip(Mm(30), Mm(2))], Tub));
     }
 
@@ -56,7 +56,7 @@ public class DefectMaterialTests
         Defect[] some = [.. Every.Where(_ => random.Next(2) == 0)];
         decimal Price(Defect[] defects) => new PriceEstimate(Book, new EstimateRequest
         {
-            Labour = new LabourEstimate([new LabourTask(LabourStandards.Setup, units: 1), .. LabourStandards.ForDefects(defects)]),
+            Labour = new LabourEstimate([new LabourTask(LabourStandards.SetUp, units: 1), .. LabourStandards.ForDefects(defects)]),
             Materials = DefectMaterials.For(defects, Tub),
             Fixtures = 1,
         }).Total!.Value;
@@ -69,7 +69,7 @@ public class DefectMaterialTests
     [Evidence(Basis.Contract, "ranges of the docstrings; a caller's own figures replace the generic ones")]
     public void Refuses_what_cannot_be()
     {
-        DefectMaterial own = DefectMaterials.Generic[0] with { Item = "own primer", Each = Volume.FromMilliliters(8), Coverage = null };
+        DefectMaterial own = DefectMaterials.Generic[0] with { Item = "own-primer", Name = "own primer", Each = Volume.FromMilliliters(8), Coverage = null };
         Numbers.Close(16, DefectMaterials.For(Every, Tub, [own]).Single().Volume.Milliliters, 1e-12);
         Numbers.Refuses("fixtureArea", () => DefectMaterials.For([], Area.Zero));
         Numbers.Refuses("Each", () => _ = own with { Each = Volume.FromLiters(11) });

@@ -88,7 +88,7 @@ public class KitPurchaseTests
         Assert.Equal(0, nothing.Cost);
         Assert.Equal("nothing to buy", nothing.ToString());
         Numbers.Refuses("need", () => _ = new KitPurchase(Volume.FromMilliliters(-1), [Kit(1000, 50)]));
-        Numbers.Refuses("need", () => _ = new KitPurchase(Volume.FromLiters(101), [Kit(100, 50)]));
+        Numbers.Refuses("need", () => _ = new KitPurchase(Volume.FromCubicMeters(1001), [Kit(100, 50)]));
         Numbers.Refuses("size", () => _ = Kit(0, 5));
         Numbers.Refuses("price", () => _ = Kit(1, -5));
         Assert.Throws<ArgumentException>(() => new KitPurchase(Volume.Zero, []));

@@ -71,18 +71,18 @@ public class LabourTests
     }
 
     [Fact]
-    [Evidence(Basis.Independent, "by hand: setup (0.5 + 4·0.75 + 1.25)/6 = 0.79167 h; three topcoats 3·(0.12 + 4·0.15 + 0.2)/6 = 0.46 h; chips 4·(0.06 + 4·0.08 + 0.15)/6 = 0.35333 h; all × 1.2")]
+    [Evidence(Basis.Independent, "by hand: set-up (0.3 + 4·0.45 + 0.75)/6 = 0.475 h; three topcoats 3·(0.12 + 4·0.15 + 0.2)/6 = 0.46 h; chips 4·(0.06 + 4·0.08 + 0.15)/6 = 0.35333 h; all × 1.2")]
     public void Hours_add_up()
     {
         LabourEstimate labour = new(
             [
-                new LabourTask(LabourStandards.Setup, units: 1),
-                new LabourTask(LabourStandards.Topcoat, Area.FromSquareMeters(2.6), times: 3),
+                new LabourTask(LabourStandards.SetUp, units: 1),
+                new LabourTask(LabourStandards.SprayTopcoat, Area.FromSquareMeters(2.6), 0, 3),
                 new LabourTask(LabourStandards.Generic.Single(standard => standard.Code == "L-31"), units: 4),
             ],
             difficulty: 1.2,
             crew: 2);
-        Numbers.Near(1.2 * (0.791667 + 0.46 + 0.353333), labour.Hours.TotalHours, 1e-6);
+        Numbers.Near(1.2 * (0.475 + 0.46 + 0.353333), labour.Hours.TotalHours, 1e-6);
         Numbers.Near(labour.Hours.TotalHours / 2, labour.CrewHours.TotalHours, 1e-6);
         Assert.Equal(["L-10", "L-51", "L-31"], labour.Lines.Select(line => line.Code));
         Numbers.HoldsToKernel(labour.Workings());
@@ -147,10 +147,10 @@ public class LabourTests
         Numbers.Refuses("maximum", () => _ = new ThreePoint(1, 2, 1.5));
         Numbers.Refuses("minimum", () => _ = new ThreePoint(double.NaN, 2, 3));
         Numbers.Refuses("factor", () => _ = new ThreePoint(1, 2, 3) * -1);
-        Numbers.Refuses("PerUnit", () => _ = LabourStandards.Setup with { PerUnit = new ThreePoint(-1, 0, 1) });
+        Numbers.Refuses("PerUnit", () => _ = LabourStandards.SetUp with { PerUnit = new ThreePoint(-1, 0, 1) });
         Numbers.Refuses("difficulty", () => _ = new LabourEstimate([], 4));
-        Numbers.Refuses("times", () => _ = new LabourTask(LabourStandards.Setup, times: 0));
-        Numbers.Refuses("area", () => _ = new LabourTask(LabourStandards.Setup, Area.FromSquareMeters(-1)));
+        Numbers.Refuses("times", () => _ = new LabourTask(LabourStandards.SetUp, Area.Zero, 0, 0));
+        Numbers.Refuses("area", () => _ = new LabourTask(LabourStandards.SetUp, Area.FromSquareMeters(-1)));
         Assert.Equal("2 – 4 – 9", new ThreePoint(2, 4, 9).ToString());
         Assert.Equal(0, default(ThreePoint).Mean);
     }

@@ -27,15 +27,23 @@ public class PriceTests
         TargetMargin = new Margin(Ratio.FromPercent(45)),
     };
 
+    // Invented for the test: 0.79 h for each fixture.
+    private static readonly LabourStandard SetUpAndMask = LabourStandards.SetUp with { PerUnit = new ThreePoint(0.5, 0.75, 1.25) };
+
     private static EstimateRequest Job(double chips = 4, int fixtures = 1) => new()
     {
         Labour = new LabourEstimate(
         [
-            new LabourTask(LabourStandards.Setup, units: fixtures),
-            new LabourTask(LabourStandards.Topcoat, Area.FromSquareMeters(2.6), times: 3),
+            new LabourTask(SetUpAndMask, units: fixtures),
+            new LabourTask(LabourStandards.SprayTopcoat, Area.FromSquareMeters(2.6), 0, 3),
             new LabourTask(LabourStandards.Generic.Single(standard => standard.Code == "L-31"), units: chips),
         ]),
-        Materials = [new("topcoat", Volume.FromMilliliters(1490)), new("primer", Volume.FromMilliliters(327)), new("topcoat", Volume.FromMilliliters(1000))],
+        Materials =
+        [
+            new("topcoat", "white topcoat", Volume.FromMilliliters(1490)),
+            new("primer", "epoxy primer", Volume.FromMilliliters(327)),
+            new("topcoat", "white topcoat", Volume.FromMilliliters(1000)),
+        ],
         Fixtures = fixtures,
     };
 
@@ -162,7 +170,7 @@ public class PriceTests
         Assert.Contains("L-51 spray topcoat, one coat: no labour rate in the price book", estimate.ToString(), StringComparison.Ordinal);
 
         PriceEstimate one = new(Book with { Materials = [Book.Materials[2]] }, Job());
-        Assert.Equal("M-01 topcoat: no kit of it in the price book", Assert.Single(one.Gaps).ToString());
+        Assert.Equal("M-01 white topcoat: no kit of it in the price book", Assert.Single(one.Gaps).ToString());
         Assert.Equal(7, one.CostLines.Count);
         Assert.Null(one.Total);
         Numbers.HoldsToKernel(one.Workings());
@@ -186,8 +194,8 @@ public class PriceTests
     [Evidence(Basis.Contract, "halves away from zero, once a line; ranges of the docstrings; equality; no culture in the text")]
     public void Rounding_ranges_and_equality()
     {
-        Assert.Equal(0.13m, new EstimateLine("a", "b", 0.5m, "h", 0.25m).Amount);
-        Assert.Equal(-0.13m, new EstimateLine("a", "b", 0.5m, "h", -0.25m).Amount);
+        Assert.Equal(0.13m, new EstimateLine("x/a", LineCategory.Labour, "a", "b", 0.5m, "h", 0.25m).Amount);
+        Assert.Equal(-0.13m, new EstimateLine("x/a", LineCategory.Labour, "a", "b", 0.5m, "h", -0.25m).Amount);
         Numbers.Refuses("ofPrice", () => _ = new Margin(Ratio.FromPercent(100)));
         Numbers.Refuses("ofCost", () => _ = new Markup(Ratio.FromPercent(-1)));
         Numbers.Refuses("CashStep", () => _ = Book with { CashStep = 0.001m });
@@ -202,7 +210,7 @@ public class PriceTests
         try
         {
             CultureInfo.CurrentCulture = CultureInfo.GetCultureInfo("de-DE");
-            Assert.Equal("L-10 setup: 0.79 h × 39.04 = 30.84", new EstimateLine("L-10", "setup", 0.79m, "h", 39.04m).ToString());
+            Assert.Equal("L-10 setup: 0.79 h × 39.04 = 30.84", new EstimateLine("labour/L-10", LineCategory.Labour, "L-10", "setup", 0.79m, "h", 39.04m).ToString());
         }
         finally
         {

@@ -77,11 +77,11 @@ public class RepeatedWorkTests
     [Evidence(Basis.Independent, "worked by hand: setup .5 – .75 – 1.25 h, mean .7917; 20 tubs at 90 % cumulative average count as 20^0.848 = 12.684; with half done once per visit two units count 1.5")]
     public void A_hotel_floor()
     {
-        LabourTask once = new(LabourStandards.Setup, units: 1);
-        LabourTask floor = new(LabourStandards.Setup, units: 1) { Repeats = 20, Learning = Wright(90) };
+        LabourTask once = new(LabourStandards.SetUp, units: 1);
+        LabourTask floor = new(LabourStandards.SetUp, units: 1) { Repeats = 20, Learning = Wright(90) };
         Numbers.Near(12.684, floor.Hours.Mean / once.Hours.Mean, 5e-4);
-        Numbers.Close(20, new LabourTask(LabourStandards.Setup, units: 1) { Repeats = 20 }.Hours.Mean / once.Hours.Mean, 1e-12);
-        LabourStandard shared = LabourStandards.Setup with { OncePerVisit = Ratio.FromPercent(50) };
+        Numbers.Close(20, new LabourTask(LabourStandards.SetUp, units: 1) { Repeats = 20 }.Hours.Mean / once.Hours.Mean, 1e-12);
+        LabourStandard shared = LabourStandards.SetUp with { OncePerVisit = Ratio.FromPercent(50) };
         Numbers.Close(1.5 * once.Hours.Mean, new LabourTask(shared, units: 2).Hours.Mean, 1e-12);
         Numbers.Close(0.5 * once.Hours.Mean, new LabourTask(shared, units: 0.5).Hours.Mean, 1e-12);
         Numbers.HoldsToKernel(new LabourEstimate([floor, new LabourTask(shared, units: 3)], 1.1).Workings());
@@ -143,7 +143,7 @@ public class RepeatedWorkTests
     [Evidence(Basis.Independent, "variance of a sum with equal correlation, over three triples on paper; without correlation it is the sum of the variances")]
     public void Correlated_tasks_spread_wider()
     {
-        LabourTask[] tasks = [new(LabourStandards.Setup, units: 1), new(LabourStandards.Clear, units: 1), new(LabourStandards.Return, units: 1)];
+        LabourTask[] tasks = [new(LabourStandards.SetUp, units: 1), new(LabourStandards.Clear, units: 1), new(LabourStandards.Caulk, units: 1)];
         LabourEstimate labour = new(tasks);
         Numbers.Close(labour.BetaPertDeviation.TotalHours, labour.Deviation(ThreePointReading.Pert, default).TotalHours, 1e-6);
         Numbers.Close(labour.ClassicDeviation.TotalHours, labour.Deviation(ThreePointReading.NormalClassicPert, default).TotalHours, 1e-6);
@@ -163,9 +163,9 @@ public class RepeatedWorkTests
         Numbers.Refuses("model", () => _ = new LearningCurve((LearningModel)5, Ratio.FromPercent(90)));
         Numbers.Refuses("number", () => Wright(80).Unit(0));
         Numbers.Refuses("count", () => Wright(80).Total(10_001));
-        Numbers.Refuses("Repeats", () => _ = new LabourTask(LabourStandards.Setup) { Repeats = 0 });
-        Numbers.Refuses("OncePerVisit", () => _ = LabourStandards.Setup with { OncePerVisit = Ratio.FromPercent(101) });
-        Numbers.Refuses("FromSize", () => _ = LabourStandards.Setup with { FromSize = Length.FromMeters(6) });
+        Numbers.Refuses("Repeats", () => _ = new LabourTask(LabourStandards.SetUp) { Repeats = 0 });
+        Numbers.Refuses("OncePerVisit", () => _ = LabourStandards.SetUp with { OncePerVisit = Ratio.FromPercent(101) });
+        Numbers.Refuses("FromSize", () => _ = LabourStandards.SetUp with { FromSize = Length.FromMeters(6) });
         Numbers.Refuses("fixtures", () => _ = new SharedDrying(0, 1, TimeSpan.FromMinutes(1), TimeSpan.Zero));
         Numbers.Refuses("perCoat", () => _ = new SharedDrying(1, 1, TimeSpan.Zero, TimeSpan.Zero));
         Assert.Equal("CumulativeAverage learning, 80 %", Wright(80).ToString());

@@ -19,13 +19,20 @@ public class TargetPriceTests
         TravelPerTrip = 25m,
         DisposalPerJob = 10m,
         ConsumablesPerFixture = 35m,
-        Options = [TradeOptions.SlipResistantFloor(6m, 75m), TradeOptions.ColourChange(40m), TradeOptions.StripOldCoat(90m), TradeOptions.DrainTrim(18m), TradeOptions.Hardware(12m)],
+        Options =
+        [
+            new("X-10", "slip-resistant floor", "each", 6m, 75m) { Cautions = [OptionCautions.Slip] },
+            new("X-20", "colour change", "fixture", 40m),
+            new("X-40", "strip an old coat", "fixture", 90m) { Cautions = [OptionCautions.Strippers, OptionCautions.OldCoat] },
+            new("X-30", "new drain and overflow trim", "set", 18m),
+            new("X-50", "renew hardware", "each", 12m),
+        ],
         TargetMargin = new Margin(Ratio.FromPercent(margin)),
     };
 
     private static EstimateRequest Job(double discount, double hours, params string[] options) => new()
     {
-        Labour = new LabourEstimate([new LabourTask(LabourStandards.Setup with { PerUnit = ThreePoint.Exactly(hours) }, units: 1)]),
+        Labour = new LabourEstimate([new LabourTask(LabourStandards.SetUp with { PerUnit = ThreePoint.Exactly(hours) }, units: 1)]),
         Materials = [],
         Fixtures = 1,
         Options = [.. options.Select(code => new OptionOrder(code))],
@@ -82,7 +89,7 @@ public class TargetPriceTests
     }
 
     [Fact]
-    [Evidence(Basis.Contract, "the usual options carry what can hurt: texture and slips, strippers and lead; nothing claims to be non-slip or safe")]
+    [Evidence(Basis.Contract, "the options carry what can hurt: texture and slips, strippers and lead; nothing claims to be non-slip or safe")]
     public void Options_carry_cautions()
     {
         PriceEstimate estimate = new(Book(45), Job(0, 5, "X-10", "X-10", "X-40", "X-30"));
@@ -95,15 +102,29 @@ public class TargetPriceTests
     [Evidence(Basis.Independent, "by hand: costs 300 + 100 + 200 shared; tub 400/600, sink 200/600 of 1000; three like rooms share 100 as 33.34, 33.33, 33.33")]
     public void A_price_by_fixture()
     {
-        PriceByFixture two = new(1000m, [new FixtureCost("tub", 300m), new FixtureCost("sink", 100m)], 200m);
+        PriceByFixture two = new(1000m, [new FixtureCost("tub-1", "tub", 300m, 1), new FixtureCost("sink-1", "sink", 100m, 1)], 200m);
         Assert.Equal([666.67m, 333.33m], two.Parts.Select(part => part.Amount));
         Assert.Equal("tub: 666.67, sink: 333.33", two.ToString());
-        PriceByFixture three = new(100m, [new FixtureCost("a", 10m), new FixtureCost("b", 10m), new FixtureCost("c", 10m)], 0m);
+        PriceByFixture three = new(100m, [new FixtureCost("a", "a", 10m, 1), new FixtureCost("b", "b", 10m, 1), new FixtureCost("c", "c", 10m, 1)], 0m);
         Assert.Equal([33.34m, 33.33m, 33.33m], three.Parts.Select(part => part.Amount));
-        PriceByFixture weighted = new(300m, [new FixtureCost("tub", 0m, 2.6), new FixtureCost("sink", 0m, 0.4)], 30m);
+        PriceByFixture weighted = new(300m, [new FixtureCost("tub-1", "tub", 0m, 2.6), new FixtureCost("sink-1", "sink", 0m, 0.4)], 30m);
         Assert.Equal([260m, 40m], weighted.Parts.Select(part => part.Amount));
         Numbers.HoldsToKernel(two.Workings("USD"));
         Numbers.HoldsToKernel(weighted.Workings("USD"));
+    }
+
+    [Fact]
+    [Evidence(Basis.Independent, "by hand: without any cost 90 goes by weight, 2 to 1; without any weight 100 of own cost and 50 shared go equally, 75 to 75 of 150 at 300")]
+    public void A_price_without_costs_or_weights()
+    {
+        PriceByFixture free = new(90m, [new FixtureCost("a", "a", 0m, 2), new FixtureCost("b", "b", 0m, 1)], 0m);
+        Assert.Equal([60m, 30m], free.Parts.Select(part => part.Amount));
+        PriceByFixture unweighed = new(300m, [new FixtureCost("a", "a", 50m, 0), new FixtureCost("b", "b", 50m, 0)], 50m);
+        Assert.Equal([150m, 150m], unweighed.Parts.Select(part => part.Amount));
+        Assert.Equal(["a", "b"], unweighed.Parts.Select(part => part.Id));
+        Assert.Equal([0.5m, 0.5m], new PriceByFixture(1m, [new FixtureCost("a", "a", 0m, 0), new FixtureCost("b", "b", 0m, 0)], 0m).Parts.Select(part => part.Amount));
+        Numbers.HoldsToKernel(free.Workings("USD"));
+        Numbers.HoldsToKernel(unweighed.Workings("USD"));
     }
 
     [Property]
@@ -111,7 +132,7 @@ public class TargetPriceTests
     public void Parts_add_up(PositiveInt a, PositiveInt b, PositiveInt c)
     {
         decimal price = (a.Get * 7919 % 500_000) / 100m;
-        FixtureCost[] fixtures = [.. Enumerable.Range(1, 1 + (b.Get % 9)).Select(i => new FixtureCost("f" + i, c.Get * i % 97, i))];
+        FixtureCost[] fixtures = [.. Enumerable.Range(1, 1 + (b.Get % 9)).Select(i => new FixtureCost("f" + i, "fixture", c.Get * i % 97, i))];
         PriceByFixture parts = new(price, fixtures, 50m);
         Assert.Equal(price, parts.Parts.Sum(part => part.Amount));
         double total = (double)(fixtures.Sum(fixture => fixture.OwnCost) + 50m);
@@ -122,7 +143,7 @@ public class TargetPriceTests
         }
 
         FixtureCost[] dearer = [fixtures[0] with { }, .. fixtures.Skip(1)];
-        dearer[0] = new FixtureCost("f1", fixtures[0].OwnCost + 10, 1);
+        dearer[0] = new FixtureCost("f1", "fixture", fixtures[0].OwnCost + 10, 1);
         Assert.True(new PriceByFixture(price, dearer, 50m).Parts[0].Amount >= parts.Parts[0].Amount - 0.01m);
         Numbers.HoldsToKernel(parts.Workings("USD"));
     }
@@ -131,13 +152,12 @@ public class TargetPriceTests
     [Evidence(Basis.Contract, "ranges of the docstrings")]
     public void Refuses_what_cannot_be()
     {
-        FixtureCost[] one = [new("tub", 10m)];
+        FixtureCost[] one = [new("tub-1", "tub", 10m, 1)];
         Numbers.Refuses("price", () => _ = new PriceByFixture(0.001m, one, 0m));
-        Numbers.Refuses("fixtures", () => _ = new PriceByFixture(1m, [new FixtureCost("tub", 0m)], 0m));
-        Numbers.Refuses("fixtures", () => _ = new PriceByFixture(1m, [new FixtureCost("tub", 1m, 0)], 5m));
-        Numbers.Refuses("ownCost", () => _ = new FixtureCost("tub", -1m));
-        Numbers.Refuses("weight", () => _ = new FixtureCost("tub", 1m, -1));
+        Numbers.Refuses("ownCost", () => _ = new FixtureCost("tub-1", "tub", -1m, 1));
+        Numbers.Refuses("weight", () => _ = new FixtureCost("tub-1", "tub", 1m, -1));
         Assert.Throws<ArgumentException>(() => new PriceByFixture(1m, [], 0m));
+        Assert.Throws<ArgumentException>(() => new PriceByFixture(1m, [one[0], new FixtureCost("tub-1", "other tub", 1m, 1)], 0m));
         Assert.Equal(new PriceByFixture(1m, one, 0m), new PriceByFixture(1m, [.. one], 0m));
     }
 }

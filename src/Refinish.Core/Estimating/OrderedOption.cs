@@ -1,0 +1,53 @@
+using System;
+using System.Collections.Generic;
+
+namespace Refinish.Estimating;
+
+/// <summary>All orders of one option for one fixture, to be one line of an estimate.</summary>
+internal sealed class OrderedOption
+{
+    private OrderedOption(OptionOrder order, string id)
+    {
+        Id = id;
+        Code = order.Code;
+        Fixture = order.Fixture;
+    }
+
+    public string Id { get; }
+
+    public string Code { get; }
+
+    public string? Fixture { get; private set; }
+
+    public decimal Quantity { get; private set; }
+
+    public static IReadOnlyList<OrderedOption> Of(IReadOnlyList<OptionOrder> orders)
+    {
+        if (orders.Count == 0)
+        {
+            return [];
+        }
+
+        List<OrderedOption> all = new(orders.Count);
+        Dictionary<string, OrderedOption> byId = new(StringComparer.Ordinal);
+        for (int i = 0; i < orders.Count; i++)
+        {
+            string id = "option/" + (orders[i].Fixture ?? "job") + "/" + orders[i].Code;
+            if (!byId.TryGetValue(id, out OrderedOption? one))
+            {
+                one = new OrderedOption(orders[i], id);
+                byId.Add(id, one);
+                all.Add(one);
+            }
+            else if (one.Fixture != orders[i].Fixture)
+            {
+                // A fixture that is itself called "job".
+                one.Fixture = null;
+            }
+
+            one.Quantity += orders[i].Quantity;
+        }
+
+        return all;
+    }
+}

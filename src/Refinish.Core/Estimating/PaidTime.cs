@@ -1,0 +1,56 @@
+using System;
+
+namespace Refinish.Estimating;
+
+/// <summary>Hours that are paid and belong to no labour standard: waiting on site, standing by, a half-day rounded up.</summary>
+/// <example><code>
+/// PaidTime wait = new("wait-1-anna", "waiting for the primer to flash", TimeSpan.FromMinutes(40)) { Worker = "anna", Wage = 28m };
+/// </code></example>
+public sealed record PaidTime
+{
+    private readonly double seconds;
+
+    /// <summary>Makes an entry.</summary>
+    /// <param name="id">Identity, unique within a request.</param>
+    /// <param name="description">What is paid for.</param>
+    /// <param name="time">How long, 0 to 1 000 000 h of one person.</param>
+    /// <exception cref="ArgumentException"><paramref name="id"/> is no identity, or <paramref name="description"/> is empty.</exception>
+    /// <exception cref="ArgumentOutOfRangeException"><paramref name="time"/> is outside its range.</exception>
+    public PaidTime(string id, string description, TimeSpan time)
+    {
+        Id = Guard.Id(id, nameof(id));
+        Description = Guard.Named(description, nameof(description));
+        seconds = Guard.Within(time, Bounds.NotNegative(Measure.Hours, 1e6 * 3600), nameof(time));
+    }
+
+    /// <summary>Identity.</summary>
+    public string Id { get; }
+
+    /// <summary>What is paid for.</summary>
+    public string Description { get; }
+
+    /// <summary>How long.</summary>
+    public TimeSpan Time => Durations.FromSeconds(seconds);
+
+    /// <summary>Wage for one hour, without burden; <see langword="null"/>, that of the price book, when left out.</summary>
+    /// <exception cref="ArgumentOutOfRangeException">Negative or too large.</exception>
+    public decimal? Wage
+    {
+        get;
+        init => field = Money.Amount(value, nameof(Wage));
+    }
+
+    /// <summary>Id of whoever is paid; <see langword="null"/>, nobody in particular, when left out.</summary>
+    /// <exception cref="ArgumentException">No identity: empty, too long, or with a '/'.</exception>
+    public string? Worker
+    {
+        get;
+        init => field = value is null ? null : Guard.Id(value, nameof(Worker));
+    }
+
+    internal double Hours => seconds / 3600;
+
+    /// <summary>What is paid for, and how long.</summary>
+    /// <returns>Text such as <c>waiting for the primer to flash: 0.667 h</c>.</returns>
+    public override string ToString() => Description + ": " + Measure.Hours.Format(seconds, figures: 3);
+}
