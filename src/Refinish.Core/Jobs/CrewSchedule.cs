@@ -5,7 +5,7 @@ using Refinish.Scheduling;
 
 namespace Refinish.Jobs;
 
-/// <summary>When each operation of a property is done and by whom: the site search over rooms, crew, gun, wet film, dust, hours and temperatures.</summary>
+/// <summary>When each operation of premises is done and by whom: the site search over rooms, crew, gun, wet film, dust, hours and temperatures.</summary>
 public sealed class CrewSchedule
 {
     /// <summary>Finds the schedule.</summary>
@@ -40,7 +40,7 @@ public sealed class CrewSchedule
         List<PlanObjection> objections = [.. steps.Objections];
         if (!Found.IsPossible)
         {
-            objections.Add(new PlanObjection(ObjectionKind.Schedule, work.Property.Id, "conflict", Found.Conflict!.ToString()));
+            objections.Add(new PlanObjection(ObjectionKind.Schedule, work.Premises.Id, "conflict", Found.Conflict!.ToString()));
         }
 
         Objections = new ValueList<PlanObjection>(objections);
@@ -71,10 +71,10 @@ public sealed class CrewSchedule
     /// <summary>The runs of coating with their times and cups, by start; empty when there is no schedule.</summary>
     public IReadOnlyList<ScheduledRun> Runs { get; }
 
-    /// <summary>The days of each person on the property, by date and person.</summary>
+    /// <summary>The days of each person on the premises, by date and person.</summary>
     public IReadOnlyList<PersonVisit> Visits { get; }
 
-    /// <summary>Days on which anybody of the shop comes to the property.</summary>
+    /// <summary>Days on which anybody of the shop comes to the premises.</summary>
     public int Trips => Found.Visits.Count;
 
     /// <summary>Hours worked, on site, and by half-days, and which of them are paid.</summary>

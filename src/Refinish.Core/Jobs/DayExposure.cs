@@ -43,7 +43,7 @@ public sealed class DayExposure
 
         Dictionary<string, RoomAirPlan> rooms = plan.Air.Where(room => room.Study is not null).ToDictionary(room => room.Room.Id, StringComparer.Ordinal);
         foreach (IGrouping<(DateTime Day, int Person), RoomPresence> day in RoomPresence.Of(schedule)
-            .GroupBy(stay => (stay.From.Date, stay.Person)).OrderBy(day => day.Key.Date).ThenBy(day => day.Key.Person))
+            .GroupBy(stay => (Day: stay.From.Date, stay.Person)).OrderBy(day => day.Key.Day).ThenBy(day => day.Key.Person))
         {
             List<RoomStay> stays = [];
             foreach (RoomPresence stay in day.OrderBy(stay => stay.From))
@@ -56,7 +56,7 @@ public sealed class DayExposure
             }
 
             string worker = schedule.Work.Shop.Crew[day.Key.Person].Id;
-            yield return new DayExposure(worker, day.Key.Date, new PersonExposure(worker, stays, schedule.Work.Shop.ExposureLimits));
+            yield return new DayExposure(worker, day.Key.Day, new PersonExposure(worker, stays, schedule.Work.Shop.ExposureLimits));
         }
     }
 }

@@ -6,7 +6,7 @@ using Refinish.Scheduling;
 namespace Refinish.Jobs;
 
 /// <summary>
-/// One quote: a shop, a property, its fixtures and a start. <see cref="Plan"/> makes everything else: verdicts, operations, mixing, times, air, price
+/// One quote: a shop, premises, their fixtures and a start. <see cref="Plan"/> makes everything else: verdicts, operations, mixing, times, air, price
 /// and handover.
 /// </summary>
 /// <remarks>See <c>samples/OneTub</c> for the shortest whole quote and <c>samples/BathroomJob</c> for a guesthouse of three rooms.</remarks>
@@ -38,15 +38,15 @@ public sealed record Job
         init => field = Guard.NotNull(value, nameof(Shop));
     }
 
-    /// <summary>The property.</summary>
+    /// <summary>The premises.</summary>
     /// <exception cref="ArgumentNullException">Missing.</exception>
-    public required Property Property
+    public required Premises Premises
     {
         get;
-        init => field = Guard.NotNull(value, nameof(Property));
+        init => field = Guard.NotNull(value, nameof(Premises));
     }
 
-    /// <summary>The fixtures, at least one, with unique identifiers; each names a room of the property.</summary>
+    /// <summary>The fixtures, at least one, with unique identifiers; each names a room of the premises.</summary>
     /// <exception cref="ArgumentException">None is given, an entry is missing, or two have one identifier.</exception>
     public required IReadOnlyList<FixtureJob> Fixtures
     {

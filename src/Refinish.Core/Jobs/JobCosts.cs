@@ -39,7 +39,7 @@ public sealed class JobCosts
         CrewLabour labour = new(schedule);
         Request = new EstimateRequest
         {
-            Labour = new LabourEstimate(labour.Tasks(), schedule.Work.Property.Difficulty, 1),
+            Labour = new LabourEstimate(labour.Tasks(), schedule.Work.Premises.Difficulty, 1),
             PaidTime = labour.PaidTime(),
             Materials = Needs(schedule),
             Fixtures = schedule.Work.Procedures.Count,
@@ -79,7 +79,7 @@ public sealed class JobCosts
                 return null;
             }
 
-            double difficulty = Schedule.Work.Property.Difficulty;
+            double difficulty = Schedule.Work.Premises.Difficulty;
             FixtureCost[] own = [.. Schedule.Work.Procedures.Select(procedure =>
             {
                 double hours = 0;
@@ -88,7 +88,7 @@ public sealed class JobCosts
                     hours += task.Hours.Mean * difficulty;
                 }
 
-                decimal amount = Money.Round((decimal)hours * Price.BurdenedRate) + (Price.Book.ConsumablesPerFixture ?? 0)
+                decimal amount = Money.Round((decimal)hours * PricedCosts.Burdened(Price.Book, Price.Book.LabourRate ?? 0)) + (Price.Book.ConsumablesPerFixture ?? 0)
                     + Price.CostLines.Where(line => line.Category == LineCategory.Option && line.Fixture == procedure.Fixture.Id).Sum(line => line.Amount);
                 return new FixtureCost(procedure.Fixture.Id, procedure.Fixture.Name, Math.Min(amount, cost), procedure.SquareMeters);
             })];

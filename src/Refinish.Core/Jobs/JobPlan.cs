@@ -95,7 +95,7 @@ public sealed class JobPlan
     public IReadOnlyList<Caution> Cautions => field ??= new ValueList<Caution>(PlanCautions.Of(this));
 
     /// <summary>What the plan takes for granted.</summary>
-    public IReadOnlyList<string> Assumptions => PlanAssumptions.All;
+    public IReadOnlyList<string> Assumptions { get; } = PlanAssumptions.All;
 
     /// <summary>How every number of the plan follows, stage by stage.</summary>
     /// <returns>The derivation.</returns>

@@ -3,7 +3,7 @@ namespace Refinish.Jobs;
 /// <summary>What kind of thing stands in the way of a plan.</summary>
 public enum ObjectionKind
 {
-    /// <summary>Two inputs do not fit each other, such as a fixture in a room that the property does not have.</summary>
+    /// <summary>Two inputs do not fit each other, such as a fixture in a room that the premises do not have.</summary>
     Input,
 
     /// <summary>A fixture may not be refinished, or the chosen system does not suit it; the other fixtures are planned.</summary>

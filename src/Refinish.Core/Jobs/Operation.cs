@@ -59,7 +59,7 @@ public sealed record Operation
     /// <summary>Identifier of the room; <see langword="null"/> for work outside the rooms.</summary>
     public string? Room { get; init; }
 
-    /// <summary>Identifiers of the fixtures it is done on; empty for work on the whole room or property.</summary>
+    /// <summary>Identifiers of the fixtures it is done on; empty for work on the whole room or premises.</summary>
     /// <exception cref="ArgumentException">An entry is missing.</exception>
     public IReadOnlyList<string> Fixtures
     {
@@ -147,7 +147,7 @@ public sealed record Operation
         }
     }
 
-    /// <summary>Whether it is loud, so that it keeps to the hours outside the property's quiet ones.</summary>
+    /// <summary>Whether it is loud, so that it keeps to the hours outside the quiet hours of the premises.</summary>
     public bool IsLoud { get; init; }
 
     /// <summary>Tools it occupies, one of each; none unless given. The spray gun is <c>spray-gun</c>.</summary>

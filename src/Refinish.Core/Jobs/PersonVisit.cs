@@ -6,7 +6,7 @@ using Refinish.Scheduling;
 
 namespace Refinish.Jobs;
 
-/// <summary>One person's day on the property: from the first to the last operation, worked, waiting, and what is paid.</summary>
+/// <summary>One person's day on the premises: from the first to the last operation, worked, waiting, and what is paid.</summary>
 public sealed record PersonVisit
 {
     internal PersonVisit(string worker, PersonDay day, Shop shop)

@@ -39,7 +39,7 @@ internal sealed class PlanBuilder(Job job)
             return;
         }
 
-        Work = Stage.Try(Objections, job.Id, "work", () => new WorkList(Planned, job.Property, job.Shop, job.Start, job.Changes));
+        Work = Stage.Try(Objections, job.Id, "work", () => new WorkList(Planned, job.Premises, job.Shop, job.Start, job.Changes));
         if (Work is null)
         {
             return;
@@ -70,11 +70,11 @@ internal sealed class PlanBuilder(Job job)
 
     private void Judge(FixtureJob fixture)
     {
-        if (!job.Property.Rooms.Any(room => room.Id == fixture.Room))
+        if (!job.Premises.Rooms.Any(room => room.Id == fixture.Room))
         {
             Objections.Add(new PlanObjection(
                 ObjectionKind.Input, fixture.Id, "room",
-                fixture.Name + " stands in the room '" + fixture.Room + "', which the property does not have. Its rooms are " + string.Join(", ", job.Property.Rooms.Select(room => room.Id)) + "."));
+                fixture.Name + " stands in the room '" + fixture.Room + "', which the premises do not have. Its rooms are " + string.Join(", ", job.Premises.Rooms.Select(room => room.Id)) + "."));
             return;
         }
 

@@ -15,14 +15,14 @@ public sealed class RoomAirPlan
 
     /// <summary>Studies the air of a room.</summary>
     /// <param name="schedule">A schedule that was found.</param>
-    /// <param name="room">Identifier of a room of its property.</param>
+    /// <param name="room">Identifier of a room of its premises.</param>
     /// <exception cref="ArgumentNullException"><paramref name="schedule"/> is missing.</exception>
-    /// <exception cref="ArgumentException">The property has no such room, or nothing is done in it.</exception>
+    /// <exception cref="ArgumentException">The premises have no such room, or nothing is done in it.</exception>
     public RoomAirPlan(CrewSchedule schedule, string room)
     {
         Guard.NotNull(schedule, nameof(schedule));
         Guard.Named(room, nameof(room));
-        Room = schedule.Work.Property.Rooms.FirstOrDefault(one => one.Id == room) ?? throw new ArgumentException("room is '" + room + "', which the property does not have.", nameof(room));
+        Room = schedule.Work.Premises.Rooms.FirstOrDefault(one => one.Id == room) ?? throw new ArgumentException("room is '" + room + "', which the premises do not have.", nameof(room));
         if (!schedule.Work.Courses.TryGetValue(room, out RoomCourse? course))
         {
             throw new ArgumentException("room is '" + room + "', in which nothing is done.", nameof(room));

@@ -3,7 +3,7 @@ using Refinish.Air;
 
 namespace Refinish.Jobs;
 
-/// <summary>One room of a property in which fixtures are refinished: its size, its exhaust and its climate.</summary>
+/// <summary>One room of premises in which fixtures are refinished: its size, its exhaust and its climate.</summary>
 /// <example><code>
 /// SiteRoom bath = new()
 /// {
@@ -17,7 +17,7 @@ public sealed record SiteRoom
 {
     private readonly string? name;
 
-    /// <summary>Identifier, unique within the property.</summary>
+    /// <summary>Identifier, unique within the premises.</summary>
     /// <exception cref="ArgumentException">Empty, longer than 100 characters, or with a slash.</exception>
     public required string Id
     {

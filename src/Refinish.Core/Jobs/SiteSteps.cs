@@ -54,7 +54,7 @@ internal sealed class SiteSteps(WorkList work, IReadOnlyList<DayRequest> days)
         {
             Id = operation.Id,
             Name = operation.Name,
-            Duration = operation.DurationAt(work.Property.Difficulty),
+            Duration = operation.DurationAt(work.Premises.Difficulty),
             Room = operation.Room,
             People = people,
             IsInterruptible = operation.IsInterruptible,
@@ -72,10 +72,10 @@ internal sealed class SiteSteps(WorkList work, IReadOnlyList<DayRequest> days)
         List<TimeInterval> closed = [];
         if (people > 0)
         {
-            closed.AddRange(work.Property.Closed);
+            closed.AddRange(work.Premises.Closed);
         }
 
-        if (operation.IsLoud && people > 0 && work.Property.QuietHours.Count > 0)
+        if (operation.IsLoud && people > 0 && work.Premises.QuietHours.Count > 0)
         {
             closed.AddRange(quiet ??= QuietHours());
         }
@@ -128,7 +128,7 @@ internal sealed class SiteSteps(WorkList work, IReadOnlyList<DayRequest> days)
         for (int i = 0; i < Horizon; i++)
         {
             DateTime day = first.AddDays(i);
-            foreach (WorkShift shift in work.Property.QuietHours)
+            foreach (WorkShift shift in work.Premises.QuietHours)
             {
                 if (shift.Day == day.DayOfWeek)
                 {

@@ -25,11 +25,11 @@ internal sealed class WorkBuilder(WorkList work)
 
     public Shop Shop => work.Shop;
 
-    public double Difficulty => work.Property.Difficulty;
+    public double Difficulty => work.Premises.Difficulty;
 
     public void Build()
     {
-        foreach (SiteRoom room in work.Property.Rooms)
+        foreach (SiteRoom room in work.Premises.Rooms)
         {
             Procedure[] here = [.. work.Procedures.Where(procedure => procedure.Fixture.Room == room.Id)];
             if (here.Length > 0)

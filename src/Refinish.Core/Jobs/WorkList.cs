@@ -6,7 +6,7 @@ using Refinish.Scheduling;
 namespace Refinish.Jobs;
 
 /// <summary>
-/// All operations of a property in the order of the trade: the procedures of its fixtures, with what is done together in one room taken together, the
+/// All operations of premises in the order of the trade: the procedures of its fixtures, with what is done together in one room taken together, the
 /// runs of coating, the waits between operations, and the changes of the caller.
 /// </summary>
 /// <example><code>
@@ -16,7 +16,7 @@ namespace Refinish.Jobs;
 ///     Fixture = new FlatPanel(new FlatPanelMeasurements { Length = Length.FromMeters(2), Width = Length.FromMeters(0.6) }),
 ///     Survey = new Survey { Material = FixtureMaterial.Laminate, Defects = [], BuiltBefore1978 = false },
 /// };
-/// Property flat = new()
+/// Premises flat = new()
 /// {
 ///     Id = "flat",
 ///     Rooms =
@@ -36,36 +36,36 @@ public sealed class WorkList
 {
     /// <summary>Makes the list by the rules alone.</summary>
     /// <param name="procedures">The procedures of the fixtures that are planned, at least one.</param>
-    /// <param name="property">The property with the rooms that they name.</param>
+    /// <param name="premises">The premises with the rooms that they name.</param>
     /// <param name="shop">The shop.</param>
     /// <param name="start">The start of the work, from which temperatures are laid out.</param>
     /// <exception cref="ArgumentNullException">An argument is missing.</exception>
-    /// <exception cref="ArgumentException">No procedure is given, or one names a room that the property does not have.</exception>
-    public WorkList(IReadOnlyList<Procedure> procedures, Property property, Shop shop, DateTimeOffset start)
-        : this(procedures, property, shop, start, ValueList<OperationChange>.Empty)
+    /// <exception cref="ArgumentException">No procedure is given, or one names a room that the premises do not have.</exception>
+    public WorkList(IReadOnlyList<Procedure> procedures, Premises premises, Shop shop, DateTimeOffset start)
+        : this(procedures, premises, shop, start, ValueList<OperationChange>.Empty)
     {
     }
 
     /// <summary>Makes the list by the rules and changes it as the caller wants.</summary>
     /// <param name="procedures">The procedures of the fixtures that are planned, at least one.</param>
-    /// <param name="property">The property with the rooms that they name.</param>
+    /// <param name="premises">The premises with the rooms that they name.</param>
     /// <param name="shop">The shop.</param>
     /// <param name="start">The start of the work, from which temperatures are laid out.</param>
     /// <param name="changes">Changes in order.</param>
     /// <exception cref="ArgumentNullException">An argument is missing.</exception>
-    /// <exception cref="ArgumentException">No procedure is given, or one names a room that the property does not have.</exception>
-    public WorkList(IReadOnlyList<Procedure> procedures, Property property, Shop shop, DateTimeOffset start, IReadOnlyList<OperationChange> changes)
+    /// <exception cref="ArgumentException">No procedure is given, or one names a room that the premises do not have.</exception>
+    public WorkList(IReadOnlyList<Procedure> procedures, Premises premises, Shop shop, DateTimeOffset start, IReadOnlyList<OperationChange> changes)
     {
         Procedures = Guard.List(procedures, nameof(procedures), 1);
-        Property = Guard.NotNull(property, nameof(property));
+        Premises = Guard.NotNull(premises, nameof(premises));
         Shop = Guard.NotNull(shop, nameof(shop));
         Start = start;
         Changes = Guard.List(changes, nameof(changes));
         foreach (Procedure procedure in Procedures)
         {
-            if (!property.Rooms.Any(room => room.Id == procedure.Fixture.Room))
+            if (!premises.Rooms.Any(room => room.Id == procedure.Fixture.Room))
             {
-                throw new ArgumentException("procedures holds '" + procedure.Fixture.Id + "' in the room '" + procedure.Fixture.Room + "', which the property does not have.", nameof(procedures));
+                throw new ArgumentException("procedures holds '" + procedure.Fixture.Id + "' in the room '" + procedure.Fixture.Room + "', which the premises do not have.", nameof(procedures));
             }
         }
 
@@ -91,8 +91,8 @@ public sealed class WorkList
     /// <summary>The procedures that it is made from.</summary>
     public IReadOnlyList<Procedure> Procedures { get; }
 
-    /// <summary>The property.</summary>
-    public Property Property { get; }
+    /// <summary>The premises.</summary>
+    public Premises Premises { get; }
 
     /// <summary>The shop.</summary>
     public Shop Shop { get; }

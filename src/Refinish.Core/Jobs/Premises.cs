@@ -5,12 +5,12 @@ using Refinish.Scheduling;
 namespace Refinish.Jobs;
 
 /// <summary>The place of a job: its rooms, the hours in which it must be quiet or stays closed, and how hard it is to work there.</summary>
-public sealed record Property
+public sealed record Premises
 {
     private readonly string? name;
     private readonly double difficulty = 1;
 
-    /// <summary>Identifier of the property.</summary>
+    /// <summary>Identifier of the premises.</summary>
     /// <exception cref="ArgumentException">Empty, longer than 100 characters, or with a slash.</exception>
     public required string Id
     {
@@ -43,7 +43,7 @@ public sealed record Property
     }
     = ValueList<WorkShift>.Empty;
 
-    /// <summary>Stretches of time in which nobody of the shop may be on the property; none unless given.</summary>
+    /// <summary>Stretches of time in which nobody of the shop may be on the premises; none unless given.</summary>
     /// <exception cref="ArgumentException">An entry is missing.</exception>
     public IReadOnlyList<TimeInterval> Closed
     {
