@@ -6,8 +6,9 @@ using Refinish.Coatings;
 namespace Refinish.Air;
 
 /// <summary>
-/// The solvents and hazards of the trade with the limits, vapour pressures and law known about each; the liquids themselves stand in <see cref="Solvents"/>.
-/// A caller adds others by making a <see cref="Substance"/> from the product's safety data sheet and handing its limits and vapour pressures to a study.
+/// The solvents and hazards of the trade with the limits, vapour pressures and law known about each; the liquids themselves stand in
+/// <see cref="Solvents"/>. A caller adds others by making a <see cref="Substance"/> from the product's safety data sheet and handing its
+/// limits and vapour pressures to a study.
 /// </summary>
 public static class Substances
 {

@@ -13,7 +13,9 @@ public sealed record AdhesionPromoter
     private readonly TimeSpan flash;
     private readonly TimeSpan openTime;
 
-    /// <summary>Identity by which it is found and joined; 1 to 100 characters, no '/', no control characters, no white space at either end.</summary>
+    /// <summary>
+    /// Identity by which it is found and joined; 1 to 100 characters, no '/', no control characters, no white space at either end.
+    /// </summary>
     /// <exception cref="ArgumentNullException">Missing.</exception>
     /// <exception cref="ArgumentException">Not an identity.</exception>
     public required string Id

@@ -47,7 +47,8 @@ internal static class CatalogueStandings
         SlipAdditive beads = GenericCatalogue.PolymerBeads;
         all.Add(new(beads.Name, "diameter", Measure.Film.Format(beads.Diameter.Meters), Grains));
         all.Add(new(beads.Name, "density of a grain", Measure.Density.Format(beads.Density.KilogramsPerCubicMeter), Grains));
-        foreach (CoatingSystem system in new[] { GenericCatalogue.EpoxyUrethaneSystem, GenericCatalogue.SlipResistantTub, GenericCatalogue.ClearedPlastic })
+        CoatingSystem[] systems = [GenericCatalogue.EpoxyUrethaneSystem, GenericCatalogue.SlipResistantTub, GenericCatalogue.ClearedPlastic];
+        foreach (CoatingSystem system in systems)
         {
             all.Add(new(system.Name, "most dry film", Measure.Film.Format(system.MaximumTotalDryFilm!.Value.Meters), Films));
             foreach (SystemStep step in system.Steps)

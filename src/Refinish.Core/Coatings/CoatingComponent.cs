@@ -6,7 +6,10 @@ using UnitsNet;
 namespace Refinish.Coatings;
 
 /// <summary>One can: base, hardener or reducer, with the density that turns millilitres into grams, and what else its data sheet tells.</summary>
-/// <remarks>Every figure but the density is optional. A calculation that needs one that is missing says that it cannot judge; it never fills in a guess.</remarks>
+/// <remarks>
+/// Every figure but the density is optional. A calculation that needs one that is missing says that it cannot judge; it never fills in a
+/// guess.
+/// </remarks>
 /// <example><code>
 /// CoatingComponent hardener = new("isocyanate-hardener", "isocyanate hardener", Density.FromGramsPerMilliliter(1.05))
 /// {
@@ -33,7 +36,9 @@ public sealed record CoatingComponent
     private readonly double? flashPoint;
 
     /// <summary>Makes a component.</summary>
-    /// <param name="id">Identity, such as "epoxy-primer-base"; 1 to 100 characters, no '/', no control characters, no white space at either end.</param>
+    /// <param name="id">
+    /// Identity, such as "epoxy-primer-base"; 1 to 100 characters, no '/', no control characters, no white space at either end.
+    /// </param>
     /// <param name="name">Generic name, such as "primer base".</param>
     /// <param name="density">Density at room temperature, 0.5 to 5 g/mL.</param>
     /// <exception cref="ArgumentException"><paramref name="id"/> is not an identity, or <paramref name="name"/> is empty.</exception>

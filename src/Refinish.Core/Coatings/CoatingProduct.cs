@@ -25,7 +25,9 @@ public sealed record CoatingProduct
     private readonly double? ratioTolerance;
     private readonly double? scattering;
 
-    /// <summary>Identity by which it is found and joined; 1 to 100 characters, no '/', no control characters, no white space at either end.</summary>
+    /// <summary>
+    /// Identity by which it is found and joined; 1 to 100 characters, no '/', no control characters, no white space at either end.
+    /// </summary>
     /// <exception cref="ArgumentNullException">Missing.</exception>
     /// <exception cref="ArgumentException">Not an identity.</exception>
     public required string Id
@@ -191,7 +193,8 @@ public sealed record CoatingProduct
     public CureTable? CureTable { get; init; }
 
     /// <summary>
-    /// How strongly the dry film scatters light, from 10⁻⁶ to 100 per µm; <see langword="null"/> when nobody measured it, and then hiding cannot be judged.
+    /// How strongly the dry film scatters light, from 10⁻⁶ to 100 per µm; <see langword="null"/> when nobody measured it, and then hiding
+    /// cannot be judged.
     /// </summary>
     /// <exception cref="ArgumentOutOfRangeException">Outside the range.</exception>
     public ReciprocalLength? Scattering
@@ -200,10 +203,14 @@ public sealed record CoatingProduct
         init => scattering = value is ReciprocalLength given ? Guard.Within(given.InverseMeters, Scatterings, nameof(Scattering)) : null;
     }
 
-    /// <summary>Colour of the film where it hides fully, as of a primer; <see langword="null"/> when not known, or when it is chosen for each job.</summary>
+    /// <summary>
+    /// Colour of the film where it hides fully, as of a primer; <see langword="null"/> when not known, or when it is chosen for each job.
+    /// </summary>
     public CieLab? Colour { get; init; }
 
-    /// <summary>How the wet film flows before it sets; <see langword="null"/> when not known, and then sag and levelling cannot be judged.</summary>
+    /// <summary>
+    /// How the wet film flows before it sets; <see langword="null"/> when not known, and then sag and levelling cannot be judged.
+    /// </summary>
     public FlowFigures? Flow { get; init; }
 
     /// <summary>Where the figures come from.</summary>

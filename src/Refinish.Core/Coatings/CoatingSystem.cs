@@ -6,11 +6,13 @@ using UnitsNet;
 
 namespace Refinish.Coatings;
 
-/// <summary>What goes on a fixture, in order, from the first wipe or preparation to the last coat, and what speaks against it on a given material.</summary>
+/// <summary>
+/// What goes on a fixture, in order, from the first wipe or preparation to the last coat, and what speaks against it on a given material.
+/// </summary>
 /// <remarks>
-/// A system lists its layers and the promoters to choose from by material. It may also list the preparation that its data sheets ask for, from cleaning to filler;
-/// a system that lists none leaves the preparation to what the survey finds. Preparation steps that name materials have to name the one at hand;
-/// promoters are alternatives of which one has to fit.
+/// A system lists its layers and the promoters to choose from by material. It may also list the preparation that its data sheets ask for,
+/// from cleaning to filler; a system that lists none leaves the preparation to what the survey finds. Preparation steps that name materials
+/// have to name the one at hand; promoters are alternatives of which one has to fit.
 /// </remarks>
 /// <example><code>
 /// CoatingSystem system = GenericCatalogue.SlipResistantTub;
@@ -23,15 +25,19 @@ public sealed record CoatingSystem
     private readonly double total;
 
     /// <summary>Makes a system.</summary>
-    /// <param name="id">Identity, such as "epoxy-urethane"; 1 to 100 characters, no '/', no control characters, no white space at either end.</param>
+    /// <param name="id">
+    /// Identity, such as "epoxy-urethane"; 1 to 100 characters, no '/', no control characters, no white space at either end.
+    /// </param>
     /// <param name="name">Generic name.</param>
     /// <param name="steps">The steps in order, with at least one layer.</param>
     /// <param name="maximumTotalDryFilm">
-    /// Most dry film of all layers together, more than 0 and at most 10 mm; <see langword="null"/> when no data sheet says, and then it cannot be judged.
+    /// Most dry film of all layers together, more than 0 and at most 10 mm; <see langword="null"/> when no data sheet says, and then it
+    /// cannot be judged.
     /// </param>
     /// <param name="source">Where the system comes from.</param>
     /// <exception cref="ArgumentException">
-    /// <paramref name="id"/> is not an identity, the name is empty, a step is missing, there is no layer, or two products or promoters share an identity.
+    /// <paramref name="id"/> is not an identity, the name is empty, a step is missing, there is no layer, or two products or promoters
+    /// share an identity.
     /// </exception>
     /// <exception cref="ArgumentOutOfRangeException">The film is outside its range.</exception>
     public CoatingSystem(string id, string name, IEnumerable<SystemStep> steps, Length? maximumTotalDryFilm, Source source)
@@ -39,7 +45,9 @@ public sealed record CoatingSystem
         Id = Guard.Id(id, nameof(id));
         Name = Guard.Named(name, nameof(name));
         Steps = Guard.List(steps, nameof(steps), 1);
-        maximumTotal = maximumTotalDryFilm is Length most ? Guard.Within(most, Bounds.Positive(Measure.Film, 0.01), nameof(maximumTotalDryFilm)) : null;
+        maximumTotal = maximumTotalDryFilm is Length most
+            ? Guard.Within(most, Bounds.Positive(Measure.Film, 0.01), nameof(maximumTotalDryFilm))
+            : null;
         Source = Guard.NotNull(source, nameof(source));
         Layers = new ValueList<CoatingLayer>(Steps.Select(step => step.Layer).OfType<CoatingLayer>());
         Promoters = new ValueList<AdhesionPromoter>(Steps.Select(step => step.Promoter).OfType<AdhesionPromoter>());
@@ -96,8 +104,8 @@ public sealed record CoatingSystem
     }
 
     /// <summary>
-    /// Why this system may not go on a material as it stands; an empty list when nothing was found against it. On an old coating that is kept no promoter is needed:
-    /// it is abraded and primed, and the first product has to be stated for it.
+    /// Why this system may not go on a material as it stands; an empty list when nothing was found against it. On an old coating that is
+    /// kept no promoter is needed: it is abraded and primed, and the first product has to be stated for it.
     /// </summary>
     /// <param name="material">What lies under the new coat.</param>
     /// <returns>One sentence for each objection.</returns>
@@ -111,9 +119,12 @@ public sealed record CoatingSystem
             objections.Add("The first step is not cleaning: " + Steps[0].Name + ".");
         }
 
-        foreach (SystemStep step in Steps.Where(step => step.IsPreparation && step.Materials.Count > 0 && !step.Materials.Contains(material)))
+        foreach (SystemStep step in Steps.Where(step => step.IsPreparation))
         {
-            objections.Add(step.Name + " is not stated for " + material.InWords() + ".");
+            if (step.Materials.Count > 0 && !step.Materials.Contains(material))
+            {
+                objections.Add(step.Name + " is not stated for " + material.InWords() + ".");
+            }
         }
 
         if (Promoters.Count > 0 && material != FixtureMaterial.OldCoating && PromoterFor(material) is null)
@@ -175,7 +186,8 @@ public sealed record CoatingSystem
             {
                 if (i == 0 || Steps[i - 1].Layer is null)
                 {
-                    objections.Add(Steps[i].Name + " has no wet coat to fall into: it follows " + (i == 0 ? "nothing" : Steps[i - 1].Name) + ".");
+                    string before = i == 0 ? "nothing" : Steps[i - 1].Name;
+                    objections.Add(Steps[i].Name + " has no wet coat to fall into: it follows " + before + ".");
                 }
 
                 if (Steps.Skip(i + 1).All(step => step.Layer is null))
@@ -203,7 +215,8 @@ public sealed record CoatingSystem
 
             if (Layers[i].Coats > 1 && !product.GoesOver.Contains(product.Role))
             {
-                objections.Add(product.Name + " is not stated to go over itself, yet it has " + Figures.Fixed(Layers[i].Coats, 0) + " coats.");
+                string coats = Figures.Fixed(Layers[i].Coats, 0);
+                objections.Add(product.Name + " is not stated to go over itself, yet it has " + coats + " coats.");
             }
         }
     }

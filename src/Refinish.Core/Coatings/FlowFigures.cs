@@ -3,10 +3,12 @@ using UnitsNet;
 
 namespace Refinish.Coatings;
 
-/// <summary>What a product's wet film does before it sets: how far it can flow, what drives it to level, and how much sag and ripple are accepted.</summary>
+/// <summary>
+/// What a product's wet film does before it sets: how far it can flow, what drives it to level, and how much sag and ripple are accepted.
+/// </summary>
 /// <remarks>
-/// The ranges are those of <c>Refinish.Films.FlowWindow</c>, which judges a wet film with these figures. Fluidity and surface tension are measured on the product as it is sprayed;
-/// no data sheet of the trade is known to print the fluidity, so the generic catalogue has none.
+/// The ranges are those of <c>Refinish.Films.FlowWindow</c>, which judges a wet film with these figures. Fluidity and surface tension are
+/// measured on the product as it is sprayed; no data sheet of the trade is known to print the fluidity, so the generic catalogue has none.
 /// </remarks>
 /// <example><code>
 /// FlowFigures flow = new()
@@ -71,7 +73,10 @@ public sealed record FlowFigures
         init => rippleLeft = Guard.Within(value, Ripples, nameof(RippleLeft));
     }
 
-    /// <summary>Stress below which the wet coating does not flow, 0 to 1000 Pa; none unless given. With one, the fluidity is that of the plastic viscosity.</summary>
+    /// <summary>
+    /// Stress below which the wet coating does not flow, 0 to 1000 Pa; none unless given. With one, the fluidity is that of the plastic
+    /// viscosity.
+    /// </summary>
     /// <exception cref="ArgumentOutOfRangeException">Outside the range.</exception>
     public Pressure YieldStress
     {
@@ -90,5 +95,6 @@ public sealed record FlowFigures
     /// <summary>Fluidity and surface tension in one line.</summary>
     /// <returns>Text such as <c>fluidity 200 1/Pa, 28 mN/m</c>.</returns>
     public override string ToString() =>
-        "fluidity " + Measure.Fluidity.Format(fluidity, DisplayUnits.Si, 3) + ", " + Measure.SurfaceTension.Format(tension, DisplayUnits.Si, 3);
+        "fluidity " + Measure.Fluidity.Format(fluidity, DisplayUnits.Si, 3) + ", "
+        + Measure.SurfaceTension.Format(tension, DisplayUnits.Si, 3);
 }

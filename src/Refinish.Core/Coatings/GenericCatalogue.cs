@@ -7,13 +7,15 @@ using UnitsNet;
 namespace Refinish.Coatings;
 
 /// <summary>
-/// Generic products and systems to start from. Every figure is invented from the ranges that are typical of such products, and describes
-/// no product on sale: replace it with the data sheets of what is in the van before anything is mixed. Scattering, colour and flow are left out,
-/// because nobody measured them: hiding, sag and levelling of these products cannot be judged.
+/// Generic products and systems to start from. Every figure is invented from the ranges that are typical of such products, and describes no
+/// product on sale: replace it with the data sheets of what is in the van before anything is mixed. Scattering, colour and flow are left
+/// out, because nobody measured them: hiding, sag and levelling of these products cannot be judged.
 /// </summary>
 public static class GenericCatalogue
 {
     private static readonly Source Generic = Source.Invented("typical of its kind, no product on sale; replace with the product's data sheet");
+
+    private static readonly Source Rinsing = Source.CommonPractice("rinsing after etching or abrading");
 
     private static readonly FixtureMaterial[] Glassy =
     [
@@ -25,7 +27,8 @@ public static class GenericCatalogue
         FixtureMaterial.Gelcoat, FixtureMaterial.Acrylic, FixtureMaterial.CulturedMarble, FixtureMaterial.SolidSurface, FixtureMaterial.Laminate,
     ];
 
-    private static readonly CoatingComponent IsocyanateHardener = new("isocyanate-hardener", "isocyanate hardener", Density.FromGramsPerMilliliter(1.05))
+    private static readonly CoatingComponent IsocyanateHardener =
+        new("isocyanate-hardener", "isocyanate hardener", Density.FromGramsPerMilliliter(1.05))
     {
         MassSolids = Ratio.FromPercent(75),
         VolumeSolids = Ratio.FromPercent(70.5),
@@ -35,7 +38,8 @@ public static class GenericCatalogue
         ShelfLifeOpened = TimeSpan.FromDays(30),
     };
 
-    private static readonly CoatingComponent UrethaneReducer = new("urethane-reducer", "urethane reducer", Density.FromGramsPerMilliliter(0.88))
+    private static readonly CoatingComponent UrethaneReducer =
+        new("urethane-reducer", "urethane reducer", Density.FromGramsPerMilliliter(0.88))
     {
         MassSolids = Ratio.Zero,
         Water = Ratio.FromPercent(0.05),
@@ -75,7 +79,11 @@ public static class GenericCatalogue
         SpreadingRate = SpreadingRate.FromSquareMetersPerLiter(60),
         Flash = TimeSpan.FromMinutes(10),
         OpenTime = TimeSpan.FromHours(1),
-        Solvents = [new SolventShare(Solvents.Xylene, Ratio.FromPercent(60)), new SolventShare(Solvents.ButylAcetate, Ratio.FromPercent(40))],
+        Solvents =
+        [
+            new SolventShare(Solvents.Xylene, Ratio.FromPercent(60)),
+            new SolventShare(Solvents.ButylAcetate, Ratio.FromPercent(40)),
+        ],
         Materials = Plastic,
         Source = Generic,
     };
@@ -196,7 +204,10 @@ public static class GenericCatalogue
         Source = Generic,
     };
 
-    /// <summary>Promoter wipe, one coat of epoxy primer (30 µm), three coats of acrylic urethane (30 µm each, 10 % reducer). The preparation is left to the survey.</summary>
+    /// <summary>
+    /// Promoter wipe, one coat of epoxy primer (30 µm), three coats of acrylic urethane (30 µm each, 10 % reducer). The preparation is left
+    /// to the survey.
+    /// </summary>
     public static CoatingSystem EpoxyUrethaneSystem { get; } = new(
         "epoxy-urethane",
         "epoxy primer under acrylic urethane",
@@ -231,16 +242,20 @@ public static class GenericCatalogue
     };
 
     /// <summary>Polymer beads of 100 µm, 1.2 g/mL, for a slip-resistant floor.</summary>
-    public static SlipAdditive PolymerBeads { get; } = new("polymer-beads", "polymer beads", Length.FromMicrometers(100), Density.FromGramsPerMilliliter(1.2), Generic);
+    public static SlipAdditive PolymerBeads { get; } =
+        new("polymer-beads", "polymer beads", Length.FromMicrometers(100), Density.FromGramsPerMilliliter(1.2), Generic);
 
-    /// <summary>A tub with a slip-resistant floor: clean, etch, rinse, filler, silane, primer, one finish coat, beads at 20 g/m², two finish coats over them.</summary>
+    /// <summary>
+    /// A tub with a slip-resistant floor: clean, etch, rinse, filler, silane, primer, one finish coat, beads at 20 g/m², two finish coats
+    /// over them.
+    /// </summary>
     public static CoatingSystem SlipResistantTub { get; } = new(
         "slip-resistant-tub",
         "slip-resistant tub floor",
         [
             SystemStep.Preparation(SystemStepKind.Clean, "clean, rinse, clean again", [], Source.CommonPractice("two cleaning steps")),
             SystemStep.Preparation(SystemStepKind.Etch, "etch the glaze", Glassy, Source.CommonPractice("etching of glassy surfaces")),
-            SystemStep.Preparation(SystemStepKind.RinseAndDry, "rinse off the etchant and dry", [], Source.CommonPractice("rinsing after etching")),
+            SystemStep.Preparation(SystemStepKind.RinseAndDry, "rinse off the etchant and dry", [], Rinsing),
             SystemStep.Preparation(SystemStepKind.Filler, "fill chips and sand", [], Source.CommonPractice("two-part filler in chips")),
             SystemStep.Wipe(SilanePromoter),
             SystemStep.Coat(new CoatingLayer(EpoxyPrimer, Length.FromMicrometers(30), 1, Ratio.FromPercent(10))),
@@ -251,15 +266,21 @@ public static class GenericCatalogue
         Length.FromMicrometers(200),
         Generic);
 
-    /// <summary>A plastic fixture: clean, abrade, rinse, plastic wipe, primer, two finish coats, one clear coat. It also goes on an old coating that is kept.</summary>
+    /// <summary>
+    /// A plastic fixture: clean, abrade, rinse, plastic wipe, primer, two finish coats, one clear coat. It also goes on an old coating that
+    /// is kept.
+    /// </summary>
     public static CoatingSystem ClearedPlastic { get; } = new(
         "cleared-plastic",
         "acrylic urethane with clear on plastic",
         [
             SystemStep.Preparation(SystemStepKind.Clean, "clean, rinse, clean again", [], Source.CommonPractice("two cleaning steps")),
             SystemStep.Preparation(
-                SystemStepKind.Abrade, "abrade dull, P320 to P400", [.. Plastic, FixtureMaterial.OldCoating], Source.CommonPractice("abrading of plastics and old coatings")),
-            SystemStep.Preparation(SystemStepKind.RinseAndDry, "rinse off the dust and dry", [], Source.CommonPractice("rinsing after abrading")),
+                SystemStepKind.Abrade,
+                "abrade dull, P320 to P400",
+                [.. Plastic, FixtureMaterial.OldCoating],
+                Source.CommonPractice("abrading of plastics and old coatings")),
+            SystemStep.Preparation(SystemStepKind.RinseAndDry, "rinse off the dust and dry", [], Rinsing),
             SystemStep.Wipe(PlasticPromoter),
             SystemStep.Coat(new CoatingLayer(EpoxyPrimer, Length.FromMicrometers(30), 1, Ratio.FromPercent(10))),
             SystemStep.Coat(new CoatingLayer(AcrylicUrethaneTopcoat, Length.FromMicrometers(30), 2, Ratio.FromPercent(10))),

@@ -10,7 +10,9 @@ public sealed record SlipAdditive
     private readonly double density;
 
     /// <summary>Makes an additive.</summary>
-    /// <param name="id">Identity, such as "polymer-beads"; 1 to 100 characters, no '/', no control characters, no white space at either end.</param>
+    /// <param name="id">
+    /// Identity, such as "polymer-beads"; 1 to 100 characters, no '/', no control characters, no white space at either end.
+    /// </param>
     /// <param name="name">Generic name, such as "polymer beads".</param>
     /// <param name="diameter">Median diameter of the grains, 10 µm to 2 mm.</param>
     /// <param name="density">Density of a grain, not of the heap; 0.2 to 5 g/mL.</param>

@@ -5,11 +5,15 @@ using UnitsNet;
 
 namespace Refinish.Coatings;
 
-/// <summary>The volatile liquids of the trade as data: coatings, wipes, cleaners and strippers. A caller adds others from a product's safety data sheet.</summary>
+/// <summary>
+/// The volatile liquids of the trade as data: coatings, wipes, cleaners and strippers. A caller adds others from a product's safety data
+/// sheet.
+/// </summary>
 /// <remarks>
 /// Molar masses are IUPAC atomic weights added up. Lower flammable limits are those of the NIOSH documentation for immediately
 /// dangerous concentrations and pocket guide, lowest isomer for xylene. Densities near 20 °C are from memory, unverified. Vapour pressures
-/// at 20 °C: acetone 180 and isopropanol 33 mmHg read in federal documents; the others from memory (butanone is printed as 71 and 78 in two public documents;
+/// at 20 °C: acetone 180 and isopropanol 33 mmHg read in federal documents; the others from memory (butanone is printed as 71 and 78 in two
+/// public documents;
 /// xylene is the middle of 7 for the ortho isomer and 9 for meta and para; the acetate 4 mmHg on a chemical data page).
 /// Where no vapour pressure stands here, none was looked up.
 /// </remarks>
@@ -20,34 +24,42 @@ public static class Solvents
 
     /// <summary>Acetone. Lower flammable limit 2.5 %.</summary>
     public static Solvent Acetone { get; } =
-        Make("acetone", "67-64-1", 58.08, 0.791, 2.5, 180, PocketGuide, "acetone; its immediately dangerous 2500 ppm is 10 % of this limit; density from memory");
+        Make("acetone", "67-64-1", 58.08, 0.791, 2.5, 180, PocketGuide,
+            "acetone; its immediately dangerous 2500 ppm is 10 % of this limit; density from memory");
 
     /// <summary>2-Butanone (methyl ethyl ketone). Lower flammable limit 1.4 % (at 93 °C).</summary>
-    public static Solvent Butanone { get; } = Make("2-butanone", "78-93-3", 72.11, 0.805, 1.4, 78, Documentation, "78-93-3; density from memory");
+    public static Solvent Butanone { get; } =
+        Make("2-butanone", "78-93-3", 72.11, 0.805, 1.4, 78, Documentation, "78-93-3; density from memory");
 
     /// <summary>Ethyl acetate. Lower flammable limit 2.0 %.</summary>
-    public static Solvent EthylAcetate { get; } = Make("ethyl acetate", "141-78-6", 88.11, 0.900, 2.0, 73, Documentation, "141-78-6; density from memory");
+    public static Solvent EthylAcetate { get; } =
+        Make("ethyl acetate", "141-78-6", 88.11, 0.900, 2.0, 73, Documentation, "141-78-6; density from memory");
 
     /// <summary>n-Butyl acetate. Lower flammable limit 1.7 %.</summary>
-    public static Solvent ButylAcetate { get; } = Make("n-butyl acetate", "123-86-4", 116.16, 0.882, 1.7, 10, Documentation, "123-86-4; density from memory");
+    public static Solvent ButylAcetate { get; } =
+        Make("n-butyl acetate", "123-86-4", 116.16, 0.882, 1.7, 10, Documentation, "123-86-4; density from memory");
 
     /// <summary>Xylene, mixed isomers. Lower flammable limit 0.9 % (o-xylene, the lowest isomer).</summary>
     public static Solvent Xylene { get; } =
-        Make("xylene, mixed isomers", "1330-20-7", 106.17, 0.864, 0.9, 8, Documentation, "95-47-6, o-, m- and p-xylene; density from memory");
+        Make("xylene, mixed isomers", "1330-20-7", 106.17, 0.864, 0.9, 8, Documentation,
+            "95-47-6, o-, m- and p-xylene; density from memory");
 
     /// <summary>Ethylbenzene, which comes with xylene. Lower flammable limit 0.8 %; density from memory.</summary>
     public static Solvent Ethylbenzene { get; } =
-        Make("ethylbenzene", "100-41-4", 106.17, 0.867, 0.8, null, Documentation, "100-41-4: its immediately dangerous 800 ppm is 10 % of this limit; density from memory");
+        Make("ethylbenzene", "100-41-4", 106.17, 0.867, 0.8, null, Documentation,
+            "100-41-4: its immediately dangerous 800 ppm is 10 % of this limit; density from memory");
 
     /// <summary>Toluene. Lower flammable limit 1.1 %.</summary>
-    public static Solvent Toluene { get; } = Make("toluene", "108-88-3", 92.14, 0.867, 1.1, 21, Documentation, "108-88-3; density from memory");
+    public static Solvent Toluene { get; } =
+        Make("toluene", "108-88-3", 92.14, 0.867, 1.1, 21, Documentation, "108-88-3; density from memory");
 
     /// <summary>Methyl n-amyl ketone. Lower flammable limit 1.1 % (at 66 °C); density from memory.</summary>
     public static Solvent MethylAmylKetone { get; } =
         Make("methyl n-amyl ketone", "110-43-0", 114.19, 0.815, 1.1, null, Documentation, "110-43-0: 1.1 % at 66 °C; density from memory");
 
     /// <summary>Isopropanol. Lower flammable limit 2.0 %; vapour pressure 33 mmHg.</summary>
-    public static Solvent Isopropanol { get; } = Make("isopropanol", "67-63-0", 60.10, 0.785, 2.0, 33, PocketGuide, "isopropyl alcohol; density from memory");
+    public static Solvent Isopropanol { get; } =
+        Make("isopropanol", "67-63-0", 60.10, 0.785, 2.0, 33, PocketGuide, "isopropyl alcohol; density from memory");
 
     /// <summary>1-Methoxy-2-propyl acetate. Lower flammable limit 1.5 %, from memory, unverified.</summary>
     public static Solvent MethoxypropylAcetate { get; } = new()
@@ -63,7 +75,8 @@ public static class Solvents
 
     /// <summary>1,2,4-Trimethylbenzene, the largest single part of aromatic naphtha. Lower flammable limit 0.8 %.</summary>
     public static Solvent Trimethylbenzene { get; } =
-        Make("1,2,4-trimethylbenzene", "95-63-6", 120.19, 0.876, 0.8, null, "two chemical data pages", "density 0.876 g/mL at 20 °C; lower limit printed as 0.8 and 0.9 %, the lower taken");
+        Make("1,2,4-trimethylbenzene", "95-63-6", 120.19, 0.876, 0.8, null, "two chemical data pages",
+            "density 0.876 g/mL at 20 °C; lower limit printed as 0.8 and 0.9 %, the lower taken");
 
     /// <summary>Ethyltoluene, mixed isomers. Density and lower flammable limit were not looked up: the limit is left unknown.</summary>
     public static Solvent Ethyltoluene { get; } = new()
@@ -76,7 +89,10 @@ public static class Solvents
         Source = Source.FromMemory("density; molar mass by its formula; flammable limit not known here"),
     };
 
-    /// <summary>Methylene chloride (dichloromethane). Its limit of 13 % and its density are from memory. For strippers that should not be used: it has killed bathtub refinishers.</summary>
+    /// <summary>
+    /// Methylene chloride (dichloromethane). Its limit of 13 % and its density are from memory. For strippers that should not be used: it
+    /// has killed bathtub refinishers.
+    /// </summary>
     public static Solvent MethyleneChloride { get; } = new()
     {
         Name = "methylene chloride",
@@ -95,8 +111,10 @@ public static class Solvents
     ]);
 
     /// <summary>
-    /// Light aromatic naphtha as a blend of single substances, by mass: 55 % trimethylbenzene, 40 % ethyltoluene, 5 % xylene. The composition is from memory and
-    /// differs from maker to maker; take the safety data sheet's where it gives one. Ethyltoluene has no limit here, so the vapour of the blend cannot be judged as a whole.
+    /// Light aromatic naphtha as a blend of single substances, by mass: 55 % trimethylbenzene, 40 % ethyltoluene, 5 % xylene. The
+    /// composition is from memory and
+    /// differs from maker to maker; take the safety data sheet's where it gives one. Ethyltoluene has no limit here, so the vapour of the
+    /// blend cannot be judged as a whole.
     /// </summary>
     public static IReadOnlyList<SolventShare> AromaticNaphtha { get; } = new ValueList<SolventShare>(
     [
@@ -122,7 +140,14 @@ public static class Solvents
     }
 
     private static Solvent Make(
-        string name, string cas, double gramsPerMole, double gramsPerMilliliter, double lflPercent, double? millimetresOfMercury, string document, string section) => new()
+        string name,
+        string cas,
+        double gramsPerMole,
+        double gramsPerMilliliter,
+        double lflPercent,
+        double? millimetresOfMercury,
+        string document,
+        string section) => new()
     {
         Name = name,
         CasNumber = cas,

@@ -133,7 +133,8 @@ public sealed record SystemStep
     internal bool IsPreparation => Kind <= SystemStepKind.Filler && Layer is null;
 
     /// <summary>
-    /// The order of steps: a later one has no lower rank. Grains go between finish coats; a coat with grains stirred in ranks as its product does.
+    /// The order of steps: a later one has no lower rank. Grains go between finish coats; a coat with grains stirred in ranks as its
+    /// product does.
     /// </summary>
     internal int Rank => Kind switch
     {

@@ -3,9 +3,13 @@ using UnitsNet;
 
 namespace Refinish.Coverage;
 
-/// <summary>Where coating goes that does not become film, each loss by itself. What the gun blows off the piece is the gun's own transfer efficiency.</summary>
+/// <summary>
+/// Where coating goes that does not become film, each loss by itself. What the gun blows off the piece is the gun's own transfer
+/// efficiency.
+/// </summary>
 /// <remarks>
-/// Every loss is none unless given, so that nothing is added that nobody measured. Commonly 5 to 15 % stays in cup, hose and filter (common practice, no source).
+/// Every loss is none unless given, so that nothing is added that nobody measured. Commonly 5 to 15 % stays in cup, hose and filter (common
+/// practice, no source).
 /// </remarks>
 /// <example><code>
 /// ApplicationLosses losses = new()
@@ -24,7 +28,9 @@ public sealed record ApplicationLosses
     private readonly double profileFill = 1;
     private readonly double unusedPot;
 
-    /// <summary>A start that a shop replaces by its own measurements: 8 % residue and 15 mL in hose and gun, both invented; no other loss.</summary>
+    /// <summary>
+    /// A start that a shop replaces by its own measurements: 8 % residue and 15 mL in hose and gun, both invented; no other loss.
+    /// </summary>
     public static ApplicationLosses Generic { get; } = new() { Residue = Ratio.FromPercent(8), HoldUp = Volume.FromMilliliters(15) };
 
     /// <summary>Part of what leaves the gun that passes the edges of the piece, lead and lag of each stroke, 0 to 50 %; none unless given.</summary>

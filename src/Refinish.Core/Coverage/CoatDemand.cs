@@ -7,7 +7,10 @@ using UnitsNet;
 
 namespace Refinish.Coverage;
 
-/// <summary>What one coat over a set of surfaces takes, with each loss by itself, and how long it takes to spray; the film and the losses add up to what is mixed.</summary>
+/// <summary>
+/// What one coat over a set of surfaces takes, with each loss by itself, and how long it takes to spray; the film and the losses add up to
+/// what is mixed.
+/// </summary>
 /// <remarks>
 /// V_film = ΣA·WFT; dead volume of the roughness p·f is filled first, V_dead = ΣA·p·f·(1 + R)/VS; V_aim = Σ A·(WFT + p·f·(1 + R)/VS)/TE; V_gun = V_aim/(1 − o);
 /// V_fill = V_gun + H; V_pour = V_fill/(1 − w); V_all = V_pour/(1 − u); t = V_gun/(Q·d). Volumes additive.
@@ -24,7 +27,8 @@ public sealed record CoatDemand
     private const double LongestCoat = 100 * 86400;
 
     private static readonly Source Balance = Source.Derived("volume balance from film to pot, volumes additive");
-    private static readonly Source Efficiency = Source.Published("South Coast air district, Spray equipment transfer efficiency", "definition");
+    private static readonly Source Efficiency =
+        Source.Published("South Coast air district, Spray equipment transfer efficiency", "definition");
     private static readonly Source Rate = Source.Derived("volume through the gun over its mean rate");
 
     private readonly double area;
@@ -45,7 +49,9 @@ public sealed record CoatDemand
     /// <param name="layer">Product, film of one coat and reducer.</param>
     /// <param name="gun">The gun, with its transfer efficiency.</param>
     /// <param name="losses">The losses; the roughness counts once, so give it for the first coat only.</param>
-    /// <exception cref="ArgumentOutOfRangeException"><paramref name="area"/> is outside its range, or the gun is so slow that the coat takes more than 100 days.</exception>
+    /// <exception cref="ArgumentOutOfRangeException">
+    /// <paramref name="area"/> is outside its range, or the gun is so slow that the coat takes more than 100 days.
+    /// </exception>
     public CoatDemand(Area area, CoatingLayer layer, SprayGun gun, ApplicationLosses losses)
         : this([new CoatedSurface("surface", area)], layer, gun, losses)
     {
@@ -156,21 +162,26 @@ public sealed record CoatDemand
         Expression vs = Expression.Quantity("VS", Layer.Product.VolumeSolids.DecimalFractions, Measure.Percent);
         Expression areas = Expression.Sum(Surfaces.Select(one => Expression.Quantity("A", one.Area.SquareMeters, Measure.Area)));
         WorkingStep sum = new("all surfaces", "A", areas, area, Measure.Area, Balance);
-        WorkingStep wetFilm = new("wet film", "WFT", Expression.Quantity("DFT", Layer.DryFilmPerCoat.Meters, Measure.Film) * (1 + r) / vs, wet, Measure.Film, Balance);
-        Expression rough = Expression.Quantity("p", Losses.ProfileDepth.Meters, Measure.Film) * Expression.Quantity("f", Losses.ProfileFill.DecimalFractions, Measure.Percent);
+        Expression dft = Expression.Quantity("DFT", Layer.DryFilmPerCoat.Meters, Measure.Film);
+        WorkingStep wetFilm = new("wet film", "WFT", dft * (1 + r) / vs, wet, Measure.Film, Balance);
+        Expression rough = Expression.Quantity("p", Losses.ProfileDepth.Meters, Measure.Film)
+            * Expression.Quantity("f", Losses.ProfileFill.DecimalFractions, Measure.Percent);
         WorkingStep deadFilm = new("wet film in the roughness", "WFT_d", rough * (1 + r) / vs, deadWet, Measure.Film, Balance);
         WorkingStep onSurface = new("becomes film", "V_film", sum.Result() * wetFilm.Result(), film, Measure.Liquid, Balance);
         WorkingStep filling = new("fills the roughness", "V_dead", sum.Result() * deadFilm.Result(), dead, Measure.Liquid, Balance);
         Expression lands = Expression.Sum(Surfaces.Select(one =>
-            Expression.Quantity("A", one.Area.SquareMeters, Measure.Area) * (wetFilm.Result() + deadFilm.Result()) / Expression.Quantity("TE", EfficiencyOf(one), Measure.Percent)));
+            Expression.Quantity("A", one.Area.SquareMeters, Measure.Area) * (wetFilm.Result() + deadFilm.Result())
+            / Expression.Quantity("TE", EfficiencyOf(one), Measure.Percent)));
         WorkingStep aim = new("aimed at the surfaces", "V_aim", lands, aimed, Measure.Liquid, Efficiency);
-        WorkingStep over = new("blown off", "V_over", aim.Result() - onSurface.Result() - filling.Result(), aimed - film - dead, Measure.Liquid, Balance);
+        Expression lost = aim.Result() - onSurface.Result() - filling.Result();
+        WorkingStep over = new("blown off", "V_over", lost, aimed - film - dead, Measure.Liquid, Balance);
         WorkingStep gun = new("through the gun", "V_gun", aim.Result() / Rest("o", Losses.EdgeOverspray), sprayed, Measure.Liquid, Balance);
         WorkingStep edge = new("past the edges", "V_edge", gun.Result() - aim.Result(), sprayed - aimed, Measure.Liquid, Balance);
         Expression hose = Expression.Quantity("H", Losses.HoldUp.CubicMeters, Measure.Liquid);
         WorkingStep fill = new("with hose and gun filled", "V_fill", gun.Result() + hose, filled, Measure.Liquid, Balance);
         WorkingStep pour = new("poured", "V_pour", fill.Result() / Rest("w", Losses.Residue), poured, Measure.Liquid, Balance);
-        WorkingStep clings = new("clings to cups and filter", "V_cling", pour.Result() - fill.Result(), poured - filled, Measure.Liquid, Balance);
+        Expression clinging = pour.Result() - fill.Result();
+        WorkingStep clings = new("clings to cups and filter", "V_cling", clinging, poured - filled, Measure.Liquid, Balance);
         WorkingStep total = new("to mix", "V_all", pour.Result() / Rest("u", Losses.UnusedPot), all, Measure.Liquid, Balance);
         WorkingStep unused = new("thrown away unused", "V_unused", total.Result() - pour.Result(), all - poured, Measure.Liquid, Balance);
         Expression mean = Expression.Quantity("Q_gun", Gun.FluidRate.CubicMetersPerSecond, Measure.FluidRate)
@@ -190,7 +201,8 @@ public sealed record CoatDemand
     /// <summary>The demand in one line, in metric units.</summary>
     /// <returns>Text such as <c>423 mL of two-part acrylic urethane topcoat for 3.3 m², 54 % of it film</c>.</returns>
     public override string ToString() =>
-        Measure.Liquid.Format(all, DisplayUnits.Si, 3) + " of " + Layer.Product.Name + " for " + Measure.Area.Format(area, DisplayUnits.Si, 3) + ", "
+        Measure.Liquid.Format(all, DisplayUnits.Si, 3) + " of " + Layer.Product.Name
+        + " for " + Measure.Area.Format(area, DisplayUnits.Si, 3) + ", "
         + Measure.Percent.Format(film / all, DisplayUnits.Si, 2) + " of it film";
 
     private static Expression Rest(string symbol, Ratio lost) => 1 - Expression.Quantity(symbol, lost.DecimalFractions, Measure.Percent);

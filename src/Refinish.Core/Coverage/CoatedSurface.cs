@@ -10,7 +10,9 @@ public sealed record CoatedSurface
     private readonly double? transferEfficiency;
 
     /// <summary>Makes a surface that catches what the gun's transfer efficiency says.</summary>
-    /// <param name="id">Identity, such as that of the fixture; 1 to 100 characters, no '/', no control characters, no white space at either end.</param>
+    /// <param name="id">
+    /// Identity, such as that of the fixture; 1 to 100 characters, no '/', no control characters, no white space at either end.
+    /// </param>
     /// <param name="area">Its area, more than 0 and at most 1000 m².</param>
     /// <exception cref="ArgumentException"><paramref name="id"/> is not an identity.</exception>
     /// <exception cref="ArgumentOutOfRangeException"><paramref name="area"/> is outside its range.</exception>
@@ -20,7 +22,9 @@ public sealed record CoatedSurface
     }
 
     /// <summary>Makes a surface with its own transfer efficiency.</summary>
-    /// <param name="id">Identity, such as that of the fixture; 1 to 100 characters, no '/', no control characters, no white space at either end.</param>
+    /// <param name="id">
+    /// Identity, such as that of the fixture; 1 to 100 characters, no '/', no control characters, no white space at either end.
+    /// </param>
     /// <param name="area">Its area, more than 0 and at most 1000 m².</param>
     /// <param name="transferEfficiency">Part that lands on this one, 5 to 100 %; <see langword="null"/> for the gun's.</param>
     /// <exception cref="ArgumentException"><paramref name="id"/> is not an identity.</exception>

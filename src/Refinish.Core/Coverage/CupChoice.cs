@@ -4,7 +4,8 @@ using System.Collections.Generic;
 namespace Refinish.Coverage;
 
 /// <summary>
-/// Chooses how many batches of which cup: the least total that delivers the need, then the fewest batches. One cup alone has a closed form. Several are tried alone and
+/// Chooses how many batches of which cup: the least total that delivers the need, then the fewest batches. One cup alone has a closed form.
+/// Several are tried alone and
 /// in pairs first; a find that no set of batches can beat is taken, and only else every total is searched with <see cref="CupSearch"/>.
 /// </summary>
 internal sealed class CupChoice
@@ -75,7 +76,10 @@ internal sealed class CupChoice
         return IsLeast ? search.Best() : Found();
     }
 
-    /// <summary>All batches of one size and one cup: the least total, then the fewest batches, of up to <see cref="MostBatches"/>; empty when no number of them gives the need.</summary>
+    /// <summary>
+    /// All batches of one size and one cup: the least total, then the fewest batches, of up to <see cref="MostBatches"/>; empty when no
+    /// number of them gives the need.
+    /// </summary>
     public List<CupShare> Equal()
     {
         IsLeast = true;
@@ -104,7 +108,8 @@ internal sealed class CupChoice
         return total > least + tolerance || (total >= least - tolerance && batches < count);
     }
 
-    // The fewest whole graduations that hold an amount, between two bounds; what is missing at the upper bound is the last bits of a double.
+    // The fewest whole graduations that hold an amount, between two bounds; what is missing at the upper bound is the last bits of a
+    // double.
     private static long Marks(double graduations, long least, long most) =>
         Math.Min(most, Math.Max(least, (long)Math.Ceiling(graduations - CupSearch.Slack)));
 
@@ -122,7 +127,8 @@ internal sealed class CupChoice
         return new CupShare(c, (int)n, Marks((amount + (n * residue)) / cup.Step, n * cup.Least, n * cup.Most));
     }
 
-    // Most of the need out of one cup and the rest out of another: nearly all full batches of the first, one up to three batches fewer, its total on either side of what is left.
+    // Most of the need out of one cup and the rest out of another: nearly all full batches of the first, one up to three batches fewer, its
+    // total on either side of what is left.
     private void Pair(int a, int b)
     {
         UsableCup main = cups[a];
@@ -177,7 +183,8 @@ internal sealed class CupChoice
         }
     }
 
-    // What no plan can be below: the need and the residue of the fewest batches, up to the next whole number of what all graduations have in common.
+    // What no plan can be below: the need and the residue of the fewest batches, up to the next whole number of what all graduations have
+    // in common.
     private double LeastTotal()
     {
         double least = need + (FewestBatches * residue);
@@ -187,7 +194,8 @@ internal sealed class CupChoice
             unit = CupSearch.Common(unit, cups[c].Step);
         }
 
-        // Beyond that many units their common measure is not known well enough to round by; near a whole number of them the lower one is taken.
+        // Beyond that many units their common measure is not known well enough to round by; near a whole number of them the lower one is
+        // taken.
         return unit > 0 && least / unit <= 1e5 ? unit * Math.Ceiling((least / unit) - 0.05) : least;
     }
 

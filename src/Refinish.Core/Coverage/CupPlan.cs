@@ -7,15 +7,20 @@ using UnitsNet;
 namespace Refinish.Coverage;
 
 /// <summary>
-/// The batches that deliver a need with the least mixed in excess, and among those the fewest, out of cups of several sizes; each is through the gun within its share
+/// The batches that deliver a need with the least mixed in excess, and among those the fewest, out of cups of several sizes; each is
+/// through the gun within its share
 /// of the pot life.
 /// </summary>
 /// <remarks>
-/// <para>Time to use a batch: t_use = s·t_pot − t_ind − t_mix, counted from mixing. Each batch is a whole number of its cup's graduations, at least what is measured
+/// <para>Time to use a batch: t_use = s·t_pot − t_ind − t_mix, counted from mixing. Each batch is a whole number of its cup's graduations,
+/// at least what is measured
 /// well enough in it and at most min(cup, Q·t_use). With <see cref="CupRules.EqualBatches"/> all batches are alike and of one cup.</para>
-/// <para>The choice is exact for one cup, and for several as long as their graduations have at most two common measures and the need is at most 100 000 of each.
-/// Else it is the best of each cup alone and of any two together, full batches of one and the rest in the other; <see cref="IsLeast"/> tells which.
-/// When nothing fits, or more than 1000 batches were needed, the plan says why, and what alone would make it possible, nearest first.</para>
+/// <para>The choice is exact for one cup, and for several as long as their graduations have at most two common measures and the need is at
+/// most 100 000 of each.
+/// Else it is the best of each cup alone and of any two together, full batches of one and the rest in the other; <see cref="IsLeast"/>
+/// tells which.
+/// When nothing fits, or more than 1000 batches were needed, the plan says why, and what alone would make it possible, nearest
+/// first.</para>
 /// </remarks>
 /// <example><code>
 /// CupRules rules = new()
@@ -96,15 +101,19 @@ public sealed record CupPlan
         if (usable.Length == 0)
         {
             Relaxations = new BatchRelaxations(this).Find();
-            Objections = new ValueList<string>([Why(limit) + (Relaxations.Count > 0 ? " Nearest change that would do alone: " + Relaxations[0] + "." : string.Empty)]);
+            string nearest = Relaxations.Count > 0 ? " Nearest change that would do alone: " + Relaxations[0] + "." : string.Empty;
+            Objections = new ValueList<string>([Why(limit) + nearest]);
             return;
         }
 
         CupChoice choice = new(this.need, Rules.Residue.CubicMeters, usable);
         if (choice.FewestBatches > CupChoice.MostBatches)
         {
-            Objections = new ValueList<string>(["The need takes more than " + Figures.Fixed(CupChoice.MostBatches, 0) + " batches, since none delivers more than "
-                + Measure.Liquid.Format(choice.LargestDelivery, DisplayUnits.Si, 3) + ". Take a larger cup or spray faster."]);
+            string most = Figures.Fixed(CupChoice.MostBatches, 0);
+            string largest = Measure.Liquid.Format(choice.LargestDelivery, DisplayUnits.Si, 3);
+            Objections = new ValueList<string>(
+                ["The need takes more than " + most + " batches, since none delivers more than " + largest
+                    + ". Take a larger cup or spray faster."]);
             return;
         }
 
@@ -150,7 +159,8 @@ public sealed record CupPlan
     public IReadOnlyList<CupBatch> Batches { get; }
 
     /// <summary>
-    /// Whether it is proved that no other plan within the rules mixes less, or as little in fewer batches; <see langword="false"/> when it is not, and when
+    /// Whether it is proved that no other plan within the rules mixes less, or as little in fewer batches; <see langword="false"/> when it
+    /// is not, and when
     /// there is no plan.
     /// </summary>
     public bool IsLeast { get; }
@@ -194,8 +204,9 @@ public sealed record CupPlan
 
         if (IsPossible)
         {
-            WorkingStep all = new(
-                "mixed in all", "V_all", Expression.Sum(Batches.Select(batch => Expression.Quantity("n", batch.Graduations, Measure.Number) * Expression.Quantity("g", batch.Cup.Graduation.CubicMeters, Measure.Liquid))), mixed, Measure.Liquid, Balance);
+            Expression sum = Expression.Sum(Batches.Select(batch =>
+                Expression.Quantity("n", batch.Graduations, Measure.Number) * Expression.Quantity("g", batch.Cup.Step, Measure.Liquid)));
+            WorkingStep all = new("mixed in all", "V_all", sum, mixed, Measure.Liquid, Balance);
             Expression wanted = Expression.Quantity("V_need", need, Measure.Liquid);
             WorkingStep delivered = new(
                 "delivered", "V_del", all.Result() - (Expression.Quantity("r", Rules.Residue.CubicMeters, Measure.Liquid) * Expression.Quantity("N", Batches.Count, Measure.Number)), Delivered.CubicMeters, Measure.Liquid, Balance);

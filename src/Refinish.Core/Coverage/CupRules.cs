@@ -11,10 +11,14 @@ public sealed record CupRules
     private readonly double residue;
 
     /// <summary>
-    /// A start that a shop replaces by its own, every figure invented: one cup of 600 mL marked every 5 mL, smallest batch 50 mL, 70 % of the pot life,
+    /// A start that a shop replaces by its own, every figure invented: one cup of 600 mL marked every 5 mL, smallest batch 50 mL, 70 % of
+    /// the pot life,
     /// 5 min for mixing, no residue.
     /// </summary>
-    public static CupRules Generic { get; } = new() { Cups = [new(Volume.FromMilliliters(600), Volume.FromMilliliters(5), Volume.FromMilliliters(50))] };
+    public static CupRules Generic { get; } = new()
+    {
+        Cups = [new(Volume.FromMilliliters(600), Volume.FromMilliliters(5), Volume.FromMilliliters(50))],
+    };
 
     /// <summary>The cups, 1 to 8 sizes.</summary>
     /// <exception cref="ArgumentException">None, or an entry is missing.</exception>
@@ -60,11 +64,14 @@ public sealed record CupRules
     }
 
     /// <summary>
-    /// Whether all batches of a plan have one size and are mixed in one cup, because equal batches are easier to mix alike; <see langword="false"/> unless given.
+    /// Whether all batches of a plan have one size and are mixed in one cup, because equal batches are easier to mix alike;
+    /// <see langword="false"/> unless given.
     /// </summary>
     public bool EqualBatches { get; init; }
 
     /// <summary>The rules in one line.</summary>
     /// <returns>Text such as <c>600 mL cup, to 5 mL; 250 mL cup, to 1 mL; within 70 % of the pot life</c>.</returns>
-    public override string ToString() => string.Join("; ", Cups) + "; within " + Measure.Percent.Format(potLifeShare) + " of the pot life" + (EqualBatches ? "; equal batches" : string.Empty);
+    public override string ToString() =>
+        string.Join("; ", Cups) + "; within " + Measure.Percent.Format(potLifeShare) + " of the pot life"
+        + (EqualBatches ? "; equal batches" : string.Empty);
 }

@@ -100,7 +100,10 @@ internal sealed class CupSearch
         return shares;
     }
 
-    /// <summary>Greatest common measure of two volumes, by Euclid; what is left below a ten-millionth of the smaller one counts as the last bits of a double.</summary>
+    /// <summary>
+    /// Greatest common measure of two volumes, by Euclid; what is left below a ten-millionth of the smaller one counts as the last bits of
+    /// a double.
+    /// </summary>
     public static double Common(double a, double b)
     {
         double least = 1e-7 * Math.Min(a, b);

@@ -40,6 +40,8 @@ public sealed record MixingCup
 
     internal double Step => graduation;
 
-    /// <summary>Most graduations that fit the cup and a limit set by time; at most a hundred million, by the range of the graduation.</summary>
+    /// <summary>
+    /// Most graduations that fit the cup and a limit set by time; at most a hundred million, by the range of the graduation.
+    /// </summary>
     internal int MostGraduations(double limit) => (int)Math.Max(0, Math.Floor((Math.Min(capacity, limit) / graduation) + CupSearch.Slack));
 }

@@ -13,7 +13,7 @@ namespace Refinish.Coverage;
 /// Takeoff takeoff = new(
 ///     [new("tub", Area.FromSquareMeters(2.6)), new("surround", Area.FromSquareMeters(4.5))],
 ///     GenericCatalogue.EpoxyUrethaneSystem,
-///     new SprayGun { FluidRate = VolumeFlow.FromMillilitersPerMinute(150), TransferEfficiency = Ratio.FromPercent(60), TriggerFraction = Ratio.FromPercent(40) },
+///     new SprayGun { FluidRate = VolumeFlow.FromMillilitersPerMinute(150), TransferEfficiency = Ratio.FromPercent(60) },
 ///     ApplicationLosses.Generic);
 /// string order = string.Join("; ", takeoff.Lines);
 /// </code></example>

@@ -121,7 +121,10 @@ internal static class Guard
             : value!;
     }
 
-    /// <summary>An identity: 1 to 100 characters, no '/', no control characters, no white space at either end. Longer identities are joined with '/'.</summary>
+    /// <summary>
+    /// An identity: 1 to 100 characters, no '/', no control characters, no white space at either end. Longer identities are joined with
+    /// '/'.
+    /// </summary>
     public static string Id([NotNull] string? value, string name)
     {
         NotNull(value, name);
@@ -134,7 +137,8 @@ internal static class Guard
         return allowed
             ? value
             : throw new ArgumentException(
-                name + " cannot be an identity; allowed: 1 to 100 characters, no '/', no control characters, no white space at either end.", name);
+                name + " cannot be an identity; allowed: 1 to 100 characters, no '/', no control characters, no white space at either end.",
+                name);
     }
 
     /// <summary>A value-equal copy of a list that holds no null.</summary>

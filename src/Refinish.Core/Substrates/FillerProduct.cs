@@ -12,7 +12,9 @@ public sealed record FillerProduct
     private readonly double shrinkage;
     private readonly double lift;
 
-    /// <summary>Identity by which it is found and joined; 1 to 100 characters, no '/', no control characters, no white space at either end.</summary>
+    /// <summary>
+    /// Identity by which it is found and joined; 1 to 100 characters, no '/', no control characters, no white space at either end.
+    /// </summary>
     /// <exception cref="ArgumentNullException">Missing.</exception>
     /// <exception cref="ArgumentException">Not an identity.</exception>
     public required string Id

@@ -28,7 +28,10 @@ public sealed record Survey
         init => field = Guard.Defined(value, nameof(Material)) != FixtureMaterial.OldCoating
             ? value
             : throw new ArgumentOutOfRangeException(
-                nameof(Material), value, "Material is OldCoating; allowed: what the fixture is made of, or Unknown. An old coat is told by PreviouslyRefinished and OldCoatAdhesion.");
+                nameof(Material),
+                value,
+                "Material is OldCoating; allowed: what the fixture is made of, or Unknown. "
+                    + "PreviouslyRefinished and OldCoatAdhesion tell of an old coat.");
     }
 
     /// <summary>Everything found wrong with it; empty when nothing was.</summary>

@@ -77,10 +77,15 @@ public class CatalogueTests
         CoatingSystem upsideDown = new(
             "upside-down",
             "upside down",
-            [SystemStep.Coat(new CoatingLayer(Topcoat, Length.FromMicrometers(30), 1)), SystemStep.Coat(new CoatingLayer(Primer, Length.FromMicrometers(30), 1))],
+            [
+                SystemStep.Coat(new CoatingLayer(Topcoat, Length.FromMicrometers(30), 1)),
+                SystemStep.Coat(new CoatingLayer(Primer, Length.FromMicrometers(30), 1)),
+            ],
             null,
             Source.Invented("for this test"));
-        Assert.Contains("two-part epoxy primer comes after two-part acrylic urethane topcoat, which goes on later.", upsideDown.ObjectionsFor(FixtureMaterial.CeramicTile));
+        Assert.Contains(
+            "two-part epoxy primer comes after two-part acrylic urethane topcoat, which goes on later.",
+            upsideDown.ObjectionsFor(FixtureMaterial.CeramicTile));
     }
 
     [Fact]
@@ -90,7 +95,8 @@ public class CatalogueTests
         CoatingProduct[] products = [Primer, Topcoat, GenericCatalogue.AcrylicUrethaneClear];
         string[] ids =
         [
-            .. products.Select(product => product.Id), GenericCatalogue.SilanePromoter.Id, GenericCatalogue.PlasticPromoter.Id, GenericCatalogue.PolymerBeads.Id,
+            .. products.Select(product => product.Id),
+            GenericCatalogue.SilanePromoter.Id, GenericCatalogue.PlasticPromoter.Id, GenericCatalogue.PolymerBeads.Id,
             GenericCatalogue.EpoxyUrethaneSystem.Id, GenericCatalogue.SlipResistantTub.Id, GenericCatalogue.ClearedPlastic.Id,
             FillerProduct.GenericEpoxy.Id, FillerProduct.GenericPolyester.Id,
         ];
@@ -104,10 +110,16 @@ public class CatalogueTests
     [Evidence(Basis.Contract, "figures for judging are unknown unless somebody gives them, and then have the ranges of the calculations that use them")]
     public void Figures_for_judging_are_not_known()
     {
-        Assert.All(new[] { Primer, Topcoat, GenericCatalogue.AcrylicUrethaneClear }, product => Assert.True(product.Scattering is null && product.Colour is null && product.Flow is null));
-        Numbers.Close(140, (Topcoat with { Scattering = ReciprocalLength.FromInverseMillimeters(140) }).Scattering!.Value.InverseMillimeters);
+        Assert.All(
+            new[] { Primer, Topcoat, GenericCatalogue.AcrylicUrethaneClear },
+            product => Assert.True(product.Scattering is null && product.Colour is null && product.Flow is null));
+        CoatingProduct white = Topcoat with { Scattering = ReciprocalLength.FromInverseMillimeters(140) };
+        Numbers.Close(140, white.Scattering!.Value.InverseMillimeters);
         Numbers.Refuses("Scattering", () => _ = Topcoat with { Scattering = ReciprocalLength.FromInverseMeters(0.5) });
-        FlowFigures flow = new() { Fluidity = 200, SurfaceTension = ForcePerLength.FromMillinewtonsPerMeter(28), Source = Source.Supplied("test panel") };
+        FlowFigures flow = new()
+        {
+            Fluidity = 200, SurfaceTension = ForcePerLength.FromMillinewtonsPerMeter(28), Source = Source.Supplied("test panel"),
+        };
         Assert.Equal(flow, (Topcoat with { Flow = flow }).Flow);
         Assert.Equal("fluidity 200 1/Pa, 28 mN/m", flow.ToString());
         Numbers.Refuses("Fluidity", () => _ = flow with { Fluidity = 1e-4 });

@@ -23,7 +23,9 @@ public class CoatingSystemTests
         Assert.Empty(GenericCatalogue.SlipResistantTub.ObjectionsFor(FixtureMaterial.EnamelledCastIron));
         Assert.Empty(GenericCatalogue.ClearedPlastic.ObjectionsFor(FixtureMaterial.Acrylic));
         Assert.Contains("etch the glaze is not stated for acrylic sheet.", GenericCatalogue.SlipResistantTub.ObjectionsFor(FixtureMaterial.Acrylic));
-        Assert.Contains("No adhesion promoter of this system is meant for acrylic sheet.", GenericCatalogue.SlipResistantTub.ObjectionsFor(FixtureMaterial.Acrylic));
+        Assert.Contains(
+            "No adhesion promoter of this system is meant for acrylic sheet.",
+            GenericCatalogue.SlipResistantTub.ObjectionsFor(FixtureMaterial.Acrylic));
         Numbers.Close(120, GenericCatalogue.SlipResistantTub.TotalDryFilm.Micrometers);
         Assert.Equal(ComparisonOutcome.Within, GenericCatalogue.SlipResistantTub.TotalFilm.Outcome);
         Assert.Equal([Hazard.Acid, Hazard.Slip], GenericCatalogue.SlipResistantTub.Cautions.Select(caution => caution.Hazard));
@@ -65,7 +67,9 @@ public class CoatingSystemTests
         Assert.Null(GenericCatalogue.EpoxyUrethaneSystem.PromoterFor(Old));
         Assert.Empty(GenericCatalogue.EpoxyUrethaneSystem.ObjectionsFor(Old));
         Assert.Empty(GenericCatalogue.ClearedPlastic.ObjectionsFor(Old));
-        Assert.Equal(["etch the glaze is not stated for an old coating that is kept."], GenericCatalogue.SlipResistantTub.ObjectionsFor(Old));
+        Assert.Equal(
+            ["etch the glaze is not stated for an old coating that is kept."],
+            GenericCatalogue.SlipResistantTub.ObjectionsFor(Old));
         CoatingSystem bare = new("bare", "bare", [Topcoat], null, Source.Invented("for this test"));
         Assert.Equal(["two-part acrylic urethane topcoat is not stated for an old coating that is kept."], bare.ObjectionsFor(Old));
     }
@@ -85,7 +89,8 @@ public class CoatingSystemTests
         CoatingProduct other = GenericCatalogue.AcrylicUrethaneTopcoat with { Name = "another", GoesOver = [] };
         SystemStep[] twins = [Primer, Topcoat, SystemStep.Coat(new CoatingLayer(other, Length.FromMicrometers(30), 1))];
         Assert.Throws<ArgumentException>(() => new CoatingSystem("twins", "twins", twins, null, Source.Invented("x")));
-        SystemStep[] wipes = [SystemStep.Wipe(GenericCatalogue.SilanePromoter), SystemStep.Wipe(GenericCatalogue.SilanePromoter with { Name = "another" }), Primer];
+        AdhesionPromoter silane = GenericCatalogue.SilanePromoter;
+        SystemStep[] wipes = [SystemStep.Wipe(silane), SystemStep.Wipe(silane with { Name = "another" }), Primer];
         Assert.Throws<ArgumentException>(() => new CoatingSystem("twins", "twins", wipes, null, Source.Invented("x")));
         Assert.Throws<ArgumentException>(() => new CoatingSystem("a/b", "slash", [Primer], null, Source.Invented("x")));
         Assert.Equal("slip-resistant tub floor", GenericCatalogue.SlipResistantTub.ToString());
@@ -103,7 +108,9 @@ public class CoatingSystemTests
         Assert.Contains("two-part acrylic urethane topcoat is not stated for enamelled cast iron.", Objections(Clean, Topcoat));
         Assert.Empty(Objections(Clean, Primer, Topcoat, Beads, Topcoat, Clear));
         CoatingSystem thick = new("thick", "thick", [Clean, Primer, Topcoat], Length.FromMicrometers(80), Source.Invented("for this test"));
-        Assert.Contains(thick.ObjectionsFor(FixtureMaterial.EnamelledCastIron), objection => objection.StartsWith("dry film of the whole system: 90 µm; limit at most 80 µm", StringComparison.Ordinal));
+        Assert.Contains(
+            thick.ObjectionsFor(FixtureMaterial.EnamelledCastIron),
+            objection => objection.StartsWith("dry film of the whole system: 90 µm; limit at most 80 µm", StringComparison.Ordinal));
         CoatingSystem unknown = new("thick", "thick", [Clean, Primer, Topcoat], null, Source.Invented("for this test"));
         Assert.Equal(ComparisonOutcome.CannotBeJudged, unknown.TotalFilm.Outcome);
         SystemStep twice = SystemStep.Coat(new CoatingLayer(GenericCatalogue.AcrylicUrethaneClear, Length.FromMicrometers(30), 2));
@@ -128,9 +135,11 @@ public class CoatingSystemTests
     {
         Assert.Throws<ArgumentException>(() => SystemStep.Preparation(SystemStepKind.Topcoat, "paint", [], Source.Invented("x")));
         Numbers.Refuses("rate", () => SystemStep.Broadcast(GenericCatalogue.PolymerBeads, AreaDensity.Zero));
-        Numbers.Refuses("diameter", () => _ = new SlipAdditive("dust", "dust", Length.FromMicrometers(1), Density.FromGramsPerMilliliter(1), Source.Invented("x")));
+        Numbers.Refuses("diameter", () => _ = GrainsOf(Length.FromMicrometers(1)));
         Assert.Throws<ArgumentException>(() => new CoatingSystem("id", "nothing", [Clean], null, Source.Invented("x")));
-        Numbers.Refuses("maximumTotalDryFilm", () => _ = new CoatingSystem("id", "flat", [Clean, Primer], Length.Zero, Source.Invented("x")));
+        Numbers.Refuses(
+            "maximumTotalDryFilm",
+            () => _ = new CoatingSystem("id", "flat", [Clean, Primer], Length.Zero, Source.Invented("x")));
     }
 
     [Fact]
@@ -147,8 +156,13 @@ public class CoatingSystemTests
         Numbers.Refuses("sinceMixing", () => silane.CompareAge(TimeSpan.FromHours(-1)));
     }
 
-    private static SystemStep Prepare(SystemStepKind kind, string name) => SystemStep.Preparation(kind, name, [], Source.Invented("for this test"));
+    private static SlipAdditive GrainsOf(Length diameter) =>
+        new("dust", "dust", diameter, Density.FromGramsPerMilliliter(1), Source.Invented("for this test"));
+
+    private static SystemStep Prepare(SystemStepKind kind, string name) =>
+        SystemStep.Preparation(kind, name, [], Source.Invented("for this test"));
 
     private static System.Collections.Generic.IReadOnlyList<string> Objections(params SystemStep[] steps) =>
-        new CoatingSystem("id", "test", steps, Length.FromMicrometers(250), Source.Invented("for this test")).ObjectionsFor(FixtureMaterial.EnamelledCastIron);
+        new CoatingSystem("id", "test", steps, Length.FromMicrometers(250), Source.Invented("for this test"))
+            .ObjectionsFor(FixtureMaterial.EnamelledCastIron);
 }

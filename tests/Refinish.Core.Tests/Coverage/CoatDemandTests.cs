@@ -72,7 +72,8 @@ public class CoatDemandTests
     public void A_tub_of_primer_comes_out_as_by_hand()
     {
         CoatingProduct product = GenericCatalogue.EpoxyPrimer with { VolumeSolids = Ratio.FromPercent(40) };
-        CoatDemand coat = new(Area.FromSquareFeet(27.69), new CoatingLayer(product, Length.FromMils(1.2), 1), Gun(60), new ApplicationLosses());
+        CoatingLayer layer = new(product, Length.FromMils(1.2), 1);
+        CoatDemand coat = new(Area.FromSquareFeet(27.69), layer, Gun(60), new ApplicationLosses());
         Numbers.Near(326.7, coat.Sprayed.Milliliters, 0.05);
         Numbers.Close(coat.Sprayed.Milliliters, coat.Total.Milliliters);
         Numbers.Near(326.7 / 150 / 0.4, coat.SprayTime.TotalMinutes, 0.001);
@@ -102,7 +103,10 @@ public class CoatDemandTests
     public void A_take_off_is_the_sum_of_its_coats()
     {
         CoatedSurface[] surfaces = [new("tub", Area.FromSquareMeters(2.6)), new("surround", Area.FromSquareMeters(4.5))];
-        ApplicationLosses losses = new() { Residue = Ratio.FromPercent(8), ProfileDepth = Length.FromMicrometers(20), ProfileFill = Ratio.FromPercent(50) };
+        ApplicationLosses losses = new()
+        {
+            Residue = Ratio.FromPercent(8), ProfileDepth = Length.FromMicrometers(20), ProfileFill = Ratio.FromPercent(50),
+        };
         Takeoff takeoff = new(surfaces, GenericCatalogue.EpoxyUrethaneSystem, Gun(60), losses);
         Assert.Equal(4, takeoff.Coats.Count);
         Assert.Equal([1, 3], takeoff.Lines.Select(line => line.Coats.Count));
@@ -148,7 +152,8 @@ public class CoatDemandTests
         Numbers.Refuses("FluidRate", () => _ = Gun(60) with { FluidRate = VolumeFlow.Zero });
         Numbers.Refuses("TriggerFraction", () => _ = Gun(60) with { TriggerFraction = Ratio.Zero });
         Numbers.Refuses("volume", () => Gun(60).TimeToSpray(Volume.FromLiters(-1)));
-        Numbers.Refuses("gun", () => _ = new CoatDemand(Area.FromSquareMeters(1), Layer, Gun(60) with { FluidRate = VolumeFlow.FromCubicMetersPerSecond(1e-300) }, losses));
+        SprayGun clogged = Gun(60) with { FluidRate = VolumeFlow.FromCubicMetersPerSecond(1e-300) };
+        Numbers.Refuses("gun", () => _ = new CoatDemand(Area.FromSquareMeters(1), Layer, clogged, losses));
         Assert.Throws<ArgumentException>(() => new CoatDemand(new List<CoatedSurface>(), Layer, Gun(60), losses));
         Assert.Equal(Demand(Layer, 60, losses), Demand(Layer, 60, losses));
         Numbers.Close(0.08, ApplicationLosses.Generic.Residue.DecimalFractions);
@@ -162,7 +167,8 @@ public class CoatDemandTests
         TriggerFraction = Ratio.FromPercent(40),
     };
 
-    private static CoatDemand Demand(CoatingLayer layer, double lands, ApplicationLosses losses) => new([new("wall", Area.FromSquareMeters(2))], layer, Gun(lands), losses);
+    private static CoatDemand Demand(CoatingLayer layer, double lands, ApplicationLosses losses) =>
+        new([new("wall", Area.FromSquareMeters(2))], layer, Gun(lands), losses);
 
     private static ApplicationLosses Losses(byte edge, byte cling, byte unused, byte hose, byte rough) => new()
     {

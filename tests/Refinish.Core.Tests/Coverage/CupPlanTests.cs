@@ -188,10 +188,13 @@ public class CupPlanTests
     [Evidence(Basis.Independent, "by hand: 0.7 × 20 min − 5 min leaves 9 min; at 10 mL/min that is 90 mL, so 200 mL takes three")]
     public void A_short_pot_life_limits_the_cup()
     {
-        CupPlan plan = new(Volume.FromMilliliters(200), VolumeFlow.FromMillilitersPerMinute(10), TimeSpan.FromMinutes(20), TimeSpan.Zero, CupRules.Generic);
+        VolumeFlow slow = VolumeFlow.FromMillilitersPerMinute(10);
+        CupPlan plan = new(Volume.FromMilliliters(200), slow, TimeSpan.FromMinutes(20), TimeSpan.Zero, CupRules.Generic);
         Assert.Equal([70, 65, 65], plan.Batches.Select(batch => Math.Round(batch.Volume.Milliliters, 9)));
         CupPlan late = new(Volume.FromMilliliters(500), Rate, TimeSpan.FromMinutes(20), TimeSpan.FromMinutes(15), CupRules.Generic);
-        Assert.StartsWith("No time is left to spray: induction and mixing take 20 min of the 14 min", late.Objections[0], StringComparison.Ordinal);
+        Assert.StartsWith(
+            "No time is left to spray: induction and mixing take 20 min of the 14 min",
+            late.Objections[0], StringComparison.Ordinal);
         Assert.False(late.IsLeast);
     }
 
@@ -289,7 +292,9 @@ public class CupPlanTests
         Assert.True(plan.Delivered.Milliliters >= 2000 - 1e-5);
         Assert.All(plan.Batches, batch => Numbers.Close(batch.Graduations * batch.Cup.Graduation.Milliliters, batch.Volume.Milliliters));
         Assert.All(plan.Batches, batch => Assert.InRange(batch.Volume.Milliliters, 50 - 1e-9, 600 + 1e-9));
-        Assert.All(odd, cup => Assert.True(plan.Mixed <= new CupPlan(Volume.FromLiters(2), Rate, null, TimeSpan.Zero, new CupRules { Cups = [cup] }).Mixed));
+        Assert.All(
+            odd,
+            cup => Assert.True(plan.Mixed <= new CupPlan(Volume.FromLiters(2), Rate, null, TimeSpan.Zero, new CupRules { Cups = [cup] }).Mixed));
     }
 
     [Fact]
@@ -299,16 +304,21 @@ public class CupPlanTests
         MixingCup fine = Cup(600, 0.001, 0);
         MixingCup odd = Cup(20000, Math.PI / 1000, 0);
         long before = GC.GetAllocatedBytesForCurrentThread();
-        CupPlan exact = new(Volume.FromLiters(99.9999995), Rate, null, TimeSpan.Zero, new CupRules { Cups = [fine] });
-        CupPlan several = new(Volume.FromLiters(99.9999995), Rate, null, TimeSpan.Zero, new CupRules { Cups = [fine, odd, Cup(20000, Math.E, 100)], Residue = Volume.FromMilliliters(0.1) });
+        Volume need = Volume.FromLiters(99.9999995);
+        CupRules mixed = new() { Cups = [fine, odd, Cup(20000, Math.E, 100)], Residue = Volume.FromMilliliters(0.1) };
+        CupRules alike = new() { Cups = [fine, odd], EqualBatches = true };
+        CupPlan exact = new(need, Rate, null, TimeSpan.Zero, new CupRules { Cups = [fine] });
+        CupPlan several = new(need, Rate, null, TimeSpan.Zero, mixed);
         CupPlan tiny = new(Volume.FromLiters(100), Rate, null, TimeSpan.Zero, new CupRules { Cups = [Cup(0.001, 0.0001, 0)] });
-        CupPlan equal = new(Volume.FromLiters(99.9999995), Rate, null, TimeSpan.Zero, new CupRules { Cups = [fine, odd], EqualBatches = true });
+        CupPlan equal = new(need, Rate, null, TimeSpan.Zero, alike);
         long bytes = GC.GetAllocatedBytesForCurrentThread() - before;
         Assert.Equal(167, exact.Batches.Count);
         Numbers.Near(100000, exact.Mixed.Milliliters, 0.002);
         Assert.True(several.Delivered.Milliliters >= 99999.999);
         Assert.True(equal.Delivered.Milliliters >= 99999.999 && equal.Batches.Distinct().Count() == 1);
-        Assert.StartsWith("The need takes more than 1000 batches, since none delivers more than 0.001 mL.", Assert.Single(tiny.Objections), StringComparison.Ordinal);
+        Assert.StartsWith(
+            "The need takes more than 1000 batches, since none delivers more than 0.001 mL.",
+            Assert.Single(tiny.Objections), StringComparison.Ordinal);
         Assert.True(bytes < 20_000_000, bytes.ToString(System.Globalization.CultureInfo.InvariantCulture));
     }
 
