@@ -123,7 +123,9 @@ public class RefinishOrReplaceTests
     [InlineData(1e-9)]
     [InlineData(0.9e-5)]
     [InlineData(1.1e-5)]
-    [InlineData(1e-3)]
+    [InlineData(0.9e-3)]
+    [InlineData(1.1e-3)]
+    [InlineData(0.05)]
     [Evidence(Basis.Independent, "A/P = 1/Σ(1 + r)^(−k) summed year by year, and P/A at the break-even life likewise; small interest loses no digits")]
     public void Small_interest_is_exact(double rate)
     {
