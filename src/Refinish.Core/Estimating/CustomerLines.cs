@@ -24,7 +24,8 @@ internal sealed class CustomerLines
             Add(line);
         }
 
-        Add("minimum-charge", LineCategory.Margin, "A-02", "up to the minimum charge", Math.Max(0, Money.Round(book.MinimumCharge) - Total));
+        decimal toMinimum = Math.Max(0, Money.Round(book.MinimumCharge) - Total);
+        Add("minimum-charge", LineCategory.Margin, "A-02", "up to the minimum charge", toMinimum);
         Subtotal = Total;
         Add("discount", LineCategory.Discount, "A-03", "discount", -Money.Round(Subtotal * request.DiscountFraction));
         Net = Total;
@@ -43,7 +44,8 @@ internal sealed class CustomerLines
 
     public decimal Total { get; private set; }
 
-    // Direct costs carry overhead and profit at one factor. Where they are nothing, or so little that a rate would pass all bounds, a line of
+    // Direct costs carry overhead and profit at one factor. Where they are nothing, or so little that a rate would pass all bounds, a line
+    // of
     // its own carries them.
     private void AddDirect(PricedCosts costs)
     {
@@ -55,17 +57,16 @@ internal sealed class CustomerLines
         decimal factor = costs.AtMargin / costs.DirectCost;
         foreach (EstimateLine line in costs.Direct)
         {
-            if (line.Rate * factor > Money.Largest)
+            decimal rate = Money.Round(line.Rate * factor);
+            if (rate > Money.Largest)
             {
                 lines.Clear();
                 Total = 0;
                 return;
             }
 
-            Add(new EstimateLine(line.Id, line.Category, line.Code, line.Description, line.Quantity, line.Unit, Money.Round(line.Rate * factor))
-            {
-                Fixture = line.Fixture,
-            });
+            EstimateLine sold = new(line.Id, line.Category, line.Code, line.Description, line.Quantity, line.Unit, rate);
+            Add(line.Fixture is null ? sold : sold with { Fixture = line.Fixture });
         }
     }
 

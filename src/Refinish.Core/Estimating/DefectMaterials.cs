@@ -13,8 +13,10 @@ public static class DefectMaterials
         Source.Invented("material for defects, from memory of usual practice; replace by own records and data sheets");
 
     /// <summary>
-    /// Spot primer on rust, stripper for a peeling coat (a US gallon for 100 ft², taken one and a half times), a further primer coat that seals
-    /// crazing, silicone remover, grout. Items: <c>spot-primer</c>, <c>stripper</c>, <c>sealing-primer</c>, <c>silicone-remover</c>, <c>grout</c>.
+    /// Spot primer on rust, stripper for a peeling coat (a US gallon for 100 ft², taken one and a half times), a further primer coat that
+    /// seals
+    /// crazing, silicone remover, grout. Items: <c>spot-primer</c>, <c>stripper</c>, <c>sealing-primer</c>, <c>silicone-remover</c>,
+    /// <c>grout</c>.
     /// </summary>
     public static IReadOnlyList<DefectMaterial> Generic { get; } = new ValueList<DefectMaterial>(
     [
@@ -40,8 +42,10 @@ public static class DefectMaterials
     /// <param name="standards">Standards to look in; an item is named as its first standard names it.</param>
     /// <returns>Needs with more than nothing in them, each at most 1 m³. The order of the defects does not matter.</returns>
     /// <remarks>
-    /// Area of a defect: rust with the grinding margin of the generic filler policy around it; a peeling coat and pitting their own; crazing its
-    /// share of the fixture; joints of silicone and grout their length times 10 mm (invented). Other kinds have no area here. A need of more than
+    /// Area of a defect: rust with the grinding margin of the generic filler policy around it; a peeling coat and pitting their own;
+    /// crazing its
+    /// share of the fixture; joints of silicone and grout their length times 10 mm (invented). Other kinds have no area here. A need of
+    /// more than
     /// 1 m³ is handed out as several.
     /// </remarks>
     /// <exception cref="ArgumentException">An entry is missing.</exception>
@@ -57,7 +61,9 @@ public static class DefectMaterials
         {
             // Summed from the smallest, so that the order of the survey cannot matter.
             double volume = item
-                .SelectMany(standard => found.Where(defect => defect.Kind == standard.Repairs).Select(defect => VolumeOf(standard, defect, whole)))
+                .SelectMany(standard => found
+                    .Where(defect => defect.Kind == standard.Repairs)
+                    .Select(defect => VolumeOf(standard, defect, whole)))
                 .OrderBy(part => part)
                 .Sum();
             for (; volume > 0; volume -= 1)
@@ -80,7 +86,8 @@ public static class DefectMaterials
     };
 
     private static double VolumeOf(DefectMaterial standard, Defect defect, double fixtureArea) =>
-        standard.Each.CubicMeters + (standard.Coverage is SpreadingRate rate ? AreaOf(defect, fixtureArea) / rate.SquareMetersPerCubicMeter : 0);
+        standard.Each.CubicMeters
+        + (standard.Coverage is SpreadingRate rate ? AreaOf(defect, fixtureArea) / rate.SquareMetersPerCubicMeter : 0);
 
     private static double AreaOf(Defect defect, double fixtureArea)
     {

@@ -5,8 +5,8 @@ namespace Refinish.Estimating;
 /// <summary>Interest arithmetic. Symbols: r interest per year, n years, P whole cost, A yearly cost, δ = ln(1 + r), x = n δ.</summary>
 internal static class EconomyKernel
 {
-    // Below this the series of ln(1 + r) is exact to the last digit, and the plain forms of it and of 1 − exp(−x) lose digits.
-    private const double Small = 1e-5;
+    // Below this five terms of ln(1 + r) are exact to the last digit, and the plain forms of it and of 1 − exp(−x) lose digits.
+    private const double Small = 1e-3;
 
     // Interest below this does not show in sixteen figures.
     private const double None = 1e-18;
@@ -19,8 +19,8 @@ internal static class EconomyKernel
             return 1 / n;
         }
 
-        double x = n * Force(r);
-        return x < Small ? r / (x * PhiFunctions.Phi1(-x)) : r / (1 - Math.Exp(-x));
+        double x = n * LogOfOneMore(r);
+        return r / (x * PhiFunctions.Phi1(-x));
     }
 
     /// <summary>The same as an expression.</summary>
@@ -31,12 +31,12 @@ internal static class EconomyKernel
             return 1 / n;
         }
 
-        if (rate >= Small && years * Force(rate) >= Small)
+        if (rate >= Small && years * LogOfOneMore(rate) >= Small)
         {
             return r / (1 - Expression.Power(1 + r, -n));
         }
 
-        Expression x = n * ForceFormula(r, rate);
+        Expression x = n * LogOfOneMore(r, rate);
         return r / (x * Expression.Phi1(-x));
     }
 
@@ -56,7 +56,7 @@ internal static class EconomyKernel
         }
 
         double left = 1 - (p * r / a);
-        return left > 0 ? -(LogOfOneLess(p * r / a) / Force(r)) : null;
+        return left > 0 ? -(LogOfOneMore(-(p * r / a)) / LogOfOneMore(r)) : null;
     }
 
     /// <summary>The same as an expression, where there is a number.</summary>
@@ -67,15 +67,15 @@ internal static class EconomyKernel
             return p / a;
         }
 
-        Expression y = p * r / a;
-        Expression log = share < Small ? -(y + (y * y / 2) + (y * y * y / 3)) : Expression.Ln(1 - y);
-        return -(log / ForceFormula(r, rate));
+        Expression log = share < Small ? LogOfOneMore(-(p * r / a), -share) : Expression.Ln(1 - (p * r / a));
+        return -(log / LogOfOneMore(r, rate));
     }
 
-    private static double Force(double r) => r < Small ? r - (r * r / 2) + (r * r * r / 3) : Math.Log(1 + r);
+    private static double LogOfOneMore(double y) => Math.Abs(y) < Small
+        ? y * (1 - (y * (0.5 - (y * ((1.0 / 3) - (y * (0.25 - (y / 5))))))))
+        : Math.Log(1 + y);
 
-    private static Expression ForceFormula(Expression r, double rate) =>
-        rate < Small ? r - (r * r / 2) + (r * r * r / 3) : Expression.Ln(1 + r);
-
-    private static double LogOfOneLess(double y) => y < Small ? -(y + (y * y / 2) + (y * y * y / 3)) : Math.Log(1 - y);
+    private static Expression LogOfOneMore(Expression y, double value) => Math.Abs(value) < Small
+        ? y * (1 - (y * (0.5 - (y * ((1 / Expression.Number(3)) - (y * (0.25 - (y / 5))))))))
+        : Expression.Ln(1 + y);
 }

@@ -81,7 +81,8 @@ public sealed record EstimateLine
     {
         Expression q = Expression.Quantity("q", (double)Quantity, Measure.Number);
         Expression r = Expression.Quantity("r", (double)Rate, money);
-        return new WorkingStep(Code + " " + Description + " (" + Unit + ")", symbol, Expression.RoundToCents(q * r), (double)Amount, money, source);
+        string name = Code + " " + Description + " (" + Unit + ")";
+        return new WorkingStep(name, symbol, Expression.RoundToCents(q * r), (double)Amount, money, source);
     }
 
     private static decimal InRange(decimal value, string name)

@@ -54,7 +54,8 @@ internal sealed class EstimateModel
         overheadPerHour = (double)book.OverheadPerHour;
         overheadFraction = (double)book.OverheadFraction;
 
-        // What does not vary: consumables, travel, disposal and options, and on the other side warranty and the cost of options at a fixed price.
+        // What does not vary: consumables, travel, disposal and options, and on the other side warranty and the cost of options at a fixed
+        // price.
         decimal labour = estimate.CostLines.Where(line => line.Category == LineCategory.Labour).Sum(line => line.Amount);
         directRest = (double)(estimate.DirectCost - labour - estimate.Purchases.Sum(purchase => purchase.Cost));
         spreadRest = (double)estimate.FixedCost;

@@ -6,11 +6,17 @@ using UnitsNet;
 
 namespace Refinish.Estimating;
 
-/// <summary>How sure an estimate is: cost and hours of a priced job as distributions, the chance of a loss, and the price for a chosen chance of profit.</summary>
+/// <summary>
+/// How sure an estimate is: cost and hours of a priced job as distributions, the chance of a loss, and the price for a chosen chance of
+/// profit.
+/// </summary>
 /// <remarks>
-/// Hours are drawn from the three points of the labour standards, read as <see cref="EstimateUncertainty.Hours"/> says; kits stay whole, so the cost
-/// of materials jumps when the need passes what a purchase holds. Hours and amounts of a trial are not rounded. Tasks are not independent: one slow
-/// helper or a crowded room slows them all, and <see cref="SimulationOptions.Correlation"/> joins them; without it the spread is a lower bound.
+/// Hours are drawn from the three points of the labour standards, read as <see cref="EstimateUncertainty.Hours"/> says; kits stay whole, so
+/// the cost
+/// of materials jumps when the need passes what a purchase holds. Hours and amounts of a trial are not rounded. Tasks are not independent:
+/// one slow
+/// helper or a crowded room slows them all, and <see cref="SimulationOptions.Correlation"/> joins them; without it the spread is a lower
+/// bound.
 /// The risk is that of cost; that the customer pays is taken for granted.
 /// </remarks>
 /// <example><code>
@@ -129,12 +135,15 @@ public sealed class EstimateRange
     /// <exception cref="ArgumentOutOfRangeException"><paramref name="chance"/> is outside its range.</exception>
     public decimal PriceForMargin(Margin margin, Ratio chance) => Math.Ceiling((decimal)Cost.Quantile(chance) / (1 - margin.Fraction) * 100) / 100;
 
-    /// <summary>How far each input alone moves the cost, from its P10 to its P90 with all others at their medians; the widest first.</summary>
+    /// <summary>
+    /// How far each input alone moves the cost, from its P10 to its P90 with all others at their medians; the widest first.
+    /// </summary>
     /// <returns>One bar for each input that is not exact.</returns>
     public IReadOnlyList<TornadoBar> Tornado() => TornadoBar.Of(model.Inputs, model.Cost);
 
     /// <summary>
-    /// What the trials were drawn from: the estimate and the moments of every uncertain input. Quantiles and chances are counted over the trials and have
+    /// What the trials were drawn from: the estimate and the moments of every uncertain input. Quantiles and chances are counted over the
+    /// trials and have
     /// no formula to write out; closed forms beside them are in the tests.
     /// </summary>
     /// <returns>The derivation.</returns>

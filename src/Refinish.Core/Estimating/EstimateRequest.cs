@@ -29,7 +29,8 @@ public sealed record EstimateRequest
             {
                 if (!ids.Add(paid.Id))
                 {
-                    throw new ArgumentException("PaidTime holds two entries with the id " + paid.Id + "; each needs its own.", nameof(PaidTime));
+                    throw new ArgumentException(
+                        "PaidTime holds two entries with the id " + paid.Id + "; each needs its own.", nameof(PaidTime));
                 }
             }
 
@@ -86,7 +87,8 @@ public sealed record EstimateRequest
     }
 
     /// <summary>
-    /// Whether the target margin is to be left over everything, options at a fixed price and discount included. The net price is then the least
+    /// Whether the target margin is to be left over everything, options at a fixed price and discount included. The net price is then the
+    /// least
     /// amount of whole cents that leaves it. Otherwise the margin is put on what has no fixed price, and the discount comes out of it.
     /// </summary>
     public bool HoldMargin { get; init; }

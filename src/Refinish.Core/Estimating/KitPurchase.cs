@@ -5,11 +5,17 @@ using UnitsNet;
 
 namespace Refinish.Estimating;
 
-/// <summary>The cheapest whole number of kits of each size that holds at least what is needed; among equally cheap ones, that with the least left over.</summary>
+/// <summary>
+/// The cheapest whole number of kits of each size that holds at least what is needed; among equally cheap ones, that with the least left
+/// over.
+/// </summary>
 /// <remarks>
-/// Found by branch and bound on the price per volume, starting from the best single size. A nanolitre short counts as enough, so that three kits of a
-/// third of the need do. Of prices for one size the lowest counts. Where very many combinations cost about the same the search stops early with the
-/// best it has found: <see cref="IsProvenCheapest"/> is then false, and <see cref="LeastPossible"/> tells by how much the purchase can be too dear at most.
+/// Found by branch and bound on the price per volume, starting from the best single size. A nanolitre short counts as enough, so that three
+/// kits of a
+/// third of the need do. Of prices for one size the lowest counts. Where very many combinations cost about the same the search stops early
+/// with the
+/// best it has found: <see cref="IsProvenCheapest"/> is then false, and <see cref="LeastPossible"/> tells by how much the purchase can be
+/// too dear at most.
 /// What is left over is mixed product that keeps only as long as its data sheet says.
 /// </remarks>
 /// <example><code>

@@ -8,7 +8,8 @@ namespace Refinish.Estimating;
 /// How long a step takes one person: hours = fixed + per area × area + per unit × units, each a least, most likely and greatest value.
 /// </summary>
 /// <remarks>
-/// The form, a time per task kept apart from travel and set-up, is that of public engineered performance standards; the numbers are the shop's own.
+/// The form, a time per task kept apart from travel and set-up, is that of public engineered performance standards; the numbers are the
+/// shop's own.
 /// A standard is found either by its kind of work or by the defect that it mends, so it names one of the two.
 /// </remarks>
 /// <example><code>
@@ -76,7 +77,8 @@ public sealed record LabourStandard
     } = "each";
 
     /// <summary>
-    /// Part of the hours per unit that is done once for all units of a visit, 0 to 100 %, such as fetching and putting away the tools; none when left out.
+    /// Part of the hours per unit that is done once for all units of a visit, 0 to 100 %, such as fetching and putting away the tools; none
+    /// when left out.
     /// Each unit after the first takes that much less.
     /// </summary>
     /// <exception cref="ArgumentOutOfRangeException">Outside the range.</exception>
@@ -87,7 +89,8 @@ public sealed record LabourStandard
     }
 
     /// <summary>
-    /// Size of a defect from which this standard is taken rather than one for smaller ones of its kind: the diameter of a chip, spot or burn, the length
+    /// Size of a defect from which this standard is taken rather than one for smaller ones of its kind: the diameter of a chip, spot or
+    /// burn, the length
     /// of a patch or crack; 0 to 5 m; zero when left out.
     /// </summary>
     /// <exception cref="ArgumentOutOfRangeException">Outside the range.</exception>
@@ -105,7 +108,9 @@ public sealed record LabourStandard
         init => field = value is WorkKind kind ? Guard.Defined(kind, nameof(Work)) : null;
     }
 
-    /// <summary>The kind of defect that this step mends; <see langword="null"/> for one that belongs to an operation, see <see cref="Work"/>.</summary>
+    /// <summary>
+    /// The kind of defect that this step mends; <see langword="null"/> for one that belongs to an operation, see <see cref="Work"/>.
+    /// </summary>
     /// <exception cref="ArgumentOutOfRangeException">Not a named value.</exception>
     public DefectKind? Repairs
     {
@@ -114,7 +119,8 @@ public sealed record LabourStandard
     }
 
     /// <summary>
-    /// Whether the work is done at the site, where an occupied home, stairs or a missing window slow it down; <see langword="true"/> when left out.
+    /// Whether the work is done at the site, where an occupied home, stairs or a missing window slow it down; <see langword="true"/> when
+    /// left out.
     /// Driving is not.
     /// </summary>
     public bool IsOnSite { get; init; } = true;

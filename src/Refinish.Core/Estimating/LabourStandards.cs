@@ -6,7 +6,8 @@ using Refinish.Substrates;
 namespace Refinish.Estimating;
 
 /// <summary>
-/// A generic set of labour standards for one five-foot tub and one person, every figure invented, to be replaced by a shop's own time sheets;
+/// A generic set of labour standards for one five-foot tub and one person, every figure invented, to be replaced by a shop's own time
+/// sheets;
 /// and how a standard is found for an operation or a defect.
 /// </summary>
 /// <example><code>
@@ -40,7 +41,8 @@ public static partial class LabourStandards
     /// <param name="defect">The defect.</param>
     /// <param name="standards">Standards to look in.</param>
     /// <returns>
-    /// That for the largest size which the defect reaches, the first listed among equals; <see langword="null"/> when there is none. The generic
+    /// That for the largest size which the defect reaches, the first listed among equals; <see langword="null"/> when there is none. The
+    /// generic
     /// standards have none for a hole or a flexing floor: mending what carries the fixture is another trade's work.
     /// </returns>
     /// <exception cref="ArgumentNullException">An argument is missing.</exception>
@@ -65,7 +67,8 @@ public static partial class LabourStandards
     /// <summary>How many units of its labour standard a defect counts for.</summary>
     /// <param name="defect">The defect.</param>
     /// <returns>
-    /// Metres of a crack or a joint, square metres of a peeling coat or of pitting, the number of loose tiles; 1 for any other kind. A caller's own
+    /// Metres of a crack or a joint, square metres of a peeling coat or of pitting, the number of loose tiles; 1 for any other kind. A
+    /// caller's own
     /// standards have to count alike.
     /// </returns>
     /// <exception cref="ArgumentNullException"><paramref name="defect"/> is missing.</exception>
@@ -90,13 +93,15 @@ public static partial class LabourStandards
         DefectKind.PeelingCoat => WorkKind.Strip,
         DefectKind.GroutFailure or DefectKind.LooseTiles => WorkKind.Regrout,
         DefectKind.RustSpot => WorkKind.GrindRust,
-        DefectKind.Chip or DefectKind.WornPatch or DefectKind.Crack or DefectKind.Burn or DefectKind.Pitting or DefectKind.Crazing => WorkKind.Fill,
-        _ => null,
+        DefectKind.Perforation or DefectKind.FlexingFloor => null,
+        _ => WorkKind.Fill,
     };
 
     /// <summary>The tasks that the defects of a survey add by the generic standards, in the order of the survey.</summary>
     /// <param name="defects">What was found.</param>
-    /// <returns>One task for each defect that has a standard; <see cref="WithoutStandard(IReadOnlyList{Defect})"/> names the others.</returns>
+    /// <returns>
+    /// One task for each defect that has a standard; <see cref="WithoutStandard(IReadOnlyList{Defect})"/> names the others.
+    /// </returns>
     /// <exception cref="ArgumentException">An entry is missing.</exception>
     /// <exception cref="ArgumentNullException"><paramref name="defects"/> is missing.</exception>
     public static IReadOnlyList<LabourTask> ForDefects(IReadOnlyList<Defect> defects) => ForDefects(defects, Generic);
@@ -105,9 +110,11 @@ public static partial class LabourStandards
     /// <param name="defects">What was found.</param>
     /// <param name="standards">Standards to look in.</param>
     /// <returns>
-    /// One task for each defect that has a standard; <see cref="WithoutStandard(IReadOnlyList{Defect}, IReadOnlyList{LabourStandard})"/> names the others.
+    /// One task for each defect that has a standard; <see cref="WithoutStandard(IReadOnlyList{Defect}, IReadOnlyList{LabourStandard})"/>
+    /// names the others.
     /// </returns>
-    /// <exception cref="ArgumentException">An entry is missing, two standards have one code, or a standard names both work and defect.</exception>
+    /// <exception cref="ArgumentException">An entry is missing, two standards have one code, or a standard names both work and
+    /// defect.</exception>
     /// <exception cref="ArgumentNullException">An argument is missing.</exception>
     public static IReadOnlyList<LabourTask> ForDefects(IReadOnlyList<Defect> defects, IReadOnlyList<LabourStandard> standards)
     {
@@ -135,7 +142,8 @@ public static partial class LabourStandards
     /// <param name="defects">What was found.</param>
     /// <param name="standards">Standards to look in.</param>
     /// <returns>Those that <see cref="ForDefects(IReadOnlyList{Defect}, IReadOnlyList{LabourStandard})"/> leaves out.</returns>
-    /// <exception cref="ArgumentException">An entry is missing, two standards have one code, or a standard names both work and defect.</exception>
+    /// <exception cref="ArgumentException">An entry is missing, two standards have one code, or a standard names both work and
+    /// defect.</exception>
     /// <exception cref="ArgumentNullException">An argument is missing.</exception>
     public static IReadOnlyList<Defect> WithoutStandard(IReadOnlyList<Defect> defects, IReadOnlyList<LabourStandard> standards)
     {
@@ -162,7 +170,8 @@ public static partial class LabourStandards
 
             if (standard.Work is not null && standard.Repairs is not null)
             {
-                throw new ArgumentException(name + ": " + standard.Code + " names a kind of work and a defect; a standard is for one of them.", name);
+                throw new ArgumentException(
+                    name + ": " + standard.Code + " names a kind of work and a defect; a standard is for one of them.", name);
             }
         }
 

@@ -67,7 +67,9 @@ public sealed record LabourTask
         init => field = value is null ? null : Guard.Id(value, nameof(Worker));
     }
 
-    /// <summary>Wage of whoever does it for one hour, without burden; <see langword="null"/>, that of the price book, when left out.</summary>
+    /// <summary>
+    /// Wage of whoever does it for one hour, without burden; <see langword="null"/>, that of the price book, when left out.
+    /// </summary>
     /// <exception cref="ArgumentOutOfRangeException">Negative or too large.</exception>
     public decimal? Wage
     {
@@ -99,8 +101,10 @@ public sealed record LabourTask
     public LearningCurve? Learning { get; init; }
 
     /// <summary>
-    /// Hours of one person, without difficulty: (fixed + per area × area + per unit × units) × times × repeats; the parts of one task move together.
-    /// Units beyond the first leave out what is <see cref="LabourStandard.OncePerVisit"/>; with <see cref="Learning"/> repeats count as its total.
+    /// Hours of one person, without difficulty: (fixed + per area × area + per unit × units) × times × repeats; the parts of one task move
+    /// together.
+    /// Units beyond the first leave out what is <see cref="LabourStandard.OncePerVisit"/>; with <see cref="Learning"/> repeats count as its
+    /// total.
     /// </summary>
     public ThreePoint Hours => (Standard.Fixed + (Standard.PerSquareMeter * area) + (Standard.PerUnit * PaidUnits)) * (Times * PaidRepeats);
 
@@ -124,7 +128,9 @@ public sealed record LabourTask
         Expression units = Units > 1 && Standard.OncePerVisitFraction > 0
             ? 1 + ((n - 1) * (1 - Expression.Quantity("q", Standard.OncePerVisitFraction, Measure.Percent)))
             : n;
-        Expression hours = (f + (a * Expression.Quantity("A", area, Measure.Area)) + (u * units)) * Expression.Quantity("n", Times, Measure.Number);
-        return (Repeats == 1 ? hours : hours * Expression.Quantity("T_n", PaidRepeats, Measure.Number)) * (Standard.IsOnSite ? difficulty : 1);
+        Expression once = f + (a * Expression.Quantity("A", area, Measure.Area)) + (u * units);
+        Expression hours = once * Expression.Quantity("n", Times, Measure.Number);
+        Expression repeated = Repeats == 1 ? hours : hours * Expression.Quantity("T_n", PaidRepeats, Measure.Number);
+        return repeated * (Standard.IsOnSite ? difficulty : 1);
     }
 }

@@ -22,7 +22,8 @@ public readonly record struct Margin
     public Margin(Ratio ofPrice)
     {
         this.ofPrice = Money.Fraction(ofPrice, Bounds.Below(0, 1, Measure.Percent), nameof(ofPrice));
-        Guard.Rule(this.ofPrice < 1, nameof(ofPrice), (double)this.ofPrice, Measure.Percent, "less than 100 % in its first fifteen figures");
+        const string Allowed = "less than 100 % in its first fifteen figures";
+        Guard.Rule(this.ofPrice < 1, nameof(ofPrice), (double)this.ofPrice, Measure.Percent, Allowed);
     }
 
     private Margin(decimal ofPrice) => this.ofPrice = ofPrice;

@@ -108,7 +108,8 @@ public sealed record PriceBook
             {
                 if (!codes.Add(option.Code))
                 {
-                    throw new ArgumentException("Options holds two options with the code " + option.Code + "; each needs its own.", nameof(Options));
+                    throw new ArgumentException(
+                        "Options holds two options with the code " + option.Code + "; each needs its own.", nameof(Options));
                 }
             }
 

@@ -5,17 +5,22 @@ using System.Linq;
 namespace Refinish.Estimating;
 
 /// <summary>
-/// The price of a job divided over its fixtures: each bears its own cost and a part of what is shared (travel, setting up, disposal) by weight, at
+/// The price of a job divided over its fixtures: each bears its own cost and a part of what is shared (travel, setting up, disposal) by
+/// weight, at
 /// one and the same margin. The parts are whole cents and add up to the price.
 /// </summary>
 /// <remarks>
-/// part = P (own + S w / Σw) / (Σ own + S). Where nothing costs anything the price is divided by weight alone, and where no fixture has a weight all
-/// weigh the same. Parts are cut to cents, and the cents that are left go to the largest remainders (Hamilton's method; the earlier in the list among
+/// part = P (own + S w / Σw) / (Σ own + S). Where nothing costs anything the price is divided by weight alone, and where no fixture has a
+/// weight all
+/// weigh the same. Parts are cut to cents, and the cents that are left go to the largest remainders (Hamilton's method; the earlier in the
+/// list among
 /// equals). A share is no stand-alone price: done alone, a fixture bears all of S.
 /// </remarks>
 /// <example><code>
-/// PriceByFixture rooms = new(1000m, [new FixtureCost("tub-1", "tub", 300m, 1), new FixtureCost("sink-1", "sink", 100m, 1)], sharedCost: 200m);
-/// decimal tub = rooms.Parts[0].Amount;   // 666.67
+/// FixtureCost tub = new("tub-1", "tub", 300m, 1);
+/// FixtureCost sink = new("sink-1", "sink", 100m, 1);
+/// PriceByFixture rooms = new(1000m, [tub, sink], sharedCost: 200m);
+/// decimal part = rooms.Parts[0].Amount;   // 666.67
 /// </code></example>
 public sealed record PriceByFixture
 {
@@ -40,7 +45,8 @@ public sealed record PriceByFixture
         {
             if (!ids.Add(fixture.Id))
             {
-                throw new ArgumentException("fixtures holds two fixtures with the id " + fixture.Id + "; each needs its own.", nameof(fixtures));
+                throw new ArgumentException(
+                    "fixtures holds two fixtures with the id " + fixture.Id + "; each needs its own.", nameof(fixtures));
             }
         }
 

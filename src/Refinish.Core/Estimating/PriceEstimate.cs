@@ -9,13 +9,16 @@ namespace Refinish.Estimating;
 /// What a job costs the shop and what it is sold for. Each line is rounded once; the total is the sum of its lines, to the cent.
 /// </summary>
 /// <remarks>
-/// cost = Σ cost lines; price at margin = cost of everything without a fixed price / (1 − margin), rounded once, plus the options at fixed price;
+/// cost = Σ cost lines; price at margin = cost of everything without a fixed price / (1 − margin), rounded once, plus the options at fixed
+/// price;
 /// or, with <see cref="EstimateRequest.HoldMargin"/>, so much that this margin is left over every cost after the discount;
 /// subtotal = the larger of that and the minimum charge; net = subtotal − discount; total = net + sales tax, rounded to the cash step.
 /// The lines for the customer carry the same quantities as the cost lines at rates that spread overhead, warranty and margin over them;
 /// a last line takes the cents that rounding leaves. Halves round away from zero.
-/// Tasks of one standard, worker and wage make one line. Every line has an id that is unique within the estimate and does not depend on its place.
-/// A rate that the price book does not have, or an amount of more than 10⁹, is a <see cref="PriceGap"/>: then there is no price, rather than a wrong one.
+/// Tasks of one standard, worker and wage make one line. Every line has an id that is unique within the estimate and does not depend on its
+/// place.
+/// A rate that the price book does not have, or an amount of more than 10⁹, is a <see cref="PriceGap"/>: then there is no price, rather
+/// than a wrong one.
 /// </remarks>
 /// <example><code>
 /// PriceBook book = new()
@@ -88,7 +91,9 @@ public sealed record PriceEstimate
     /// <summary>Sum of the cost lines; <see langword="null"/> when something is missing.</summary>
     public decimal? Cost { get; }
 
-    /// <summary>Price at the target margin with options at their fixed prices, before discount; <see langword="null"/> when something is missing.</summary>
+    /// <summary>
+    /// Price at the target margin with options at their fixed prices, before discount; <see langword="null"/> when something is missing.
+    /// </summary>
     public decimal? PriceAtMargin { get; }
 
     /// <summary>That, or the minimum charge when it is larger; <see langword="null"/> when something is missing.</summary>

@@ -11,7 +11,9 @@ public sealed record PriceGap
         Missing = missing;
     }
 
-    /// <summary>Identity, unique within an estimate: that of the line which is missing, such as <c>labour/L-50</c> or <c>material/epoxy-primer</c>.</summary>
+    /// <summary>
+    /// Identity, unique within an estimate: that of the line which is missing, such as <c>labour/L-50</c> or <c>material/epoxy-primer</c>.
+    /// </summary>
     public string Id { get; }
 
     /// <summary>Code of the step or item.</summary>

@@ -35,7 +35,8 @@ internal static class PriceWorkings
         steps.AddRange(sold);
         WorkingStep net = steps.First(step => step.Symbol == "N");
         steps.Add(Step("total of the customer's lines", "T", Total(sold), estimate.Total, money, Sums));
-        WorkingStep profit = Step("profit", "G", net.Result() - cost.Result(), estimate.Profit, money, Source.Derived("net price less cost"));
+        Source difference = Source.Derived("net price less cost");
+        WorkingStep profit = Step("profit", "G", net.Result() - cost.Result(), estimate.Profit, money, difference);
         steps.Add(profit);
         if (estimate.RealisedMargin is UnitsNet.Ratio margin)
         {

@@ -19,9 +19,9 @@ internal sealed class PricedCosts
         Direct = new(request.Labour.Lines.Count + request.PaidTime.Count + request.Materials.Count + request.Options.Count + 3);
         AddLabour(request);
         AddMaterials(request.Materials);
-        AddCounted("consumables", LineCategory.Consumables, "C-01", "consumables", request.Fixtures, "fixture", book.ConsumablesPerFixture, nameof(book.ConsumablesPerFixture));
-        AddCounted("travel", LineCategory.Travel, "T-01", "travel", request.Trips, "trip", book.TravelPerTrip, nameof(book.TravelPerTrip));
-        AddCounted("waste", LineCategory.Waste, "D-01", "waste disposal", 1, "job", book.DisposalPerJob, nameof(book.DisposalPerJob));
+        AddCounted("consumables", LineCategory.Consumables, "C-01", request.Fixtures, "fixture", book.ConsumablesPerFixture);
+        AddCounted("travel", LineCategory.Travel, "T-01", request.Trips, "trip", book.TravelPerTrip);
+        AddCounted("waste", LineCategory.Waste, "D-01", 1, "job", book.DisposalPerJob);
         AddOptions(request.Options);
         AddOverhead(request.WarrantyReserve);
         Cost = DirectCost + OptionCost + spreadCost;
@@ -94,7 +94,7 @@ internal sealed class PricedCosts
         labourHours += hours;
         if ((wage ?? book.LabourRate) is decimal known)
         {
-            AddDirect(id, LineCategory.Labour, code, description, hours, "h", Burdened(book, known), null);
+            AddDirect(Line(id, LineCategory.Labour, code, description, hours, "h", Burdened(book, known)));
         }
         else
         {
@@ -154,19 +154,12 @@ internal sealed class PricedCosts
         Purchases.Add(purchase);
         foreach (KitCount kit in purchase.Kits)
         {
-            AddDirect(
-                id + "/" + kit.Kit.SizeKey,
-                LineCategory.Material,
-                code,
-                item.Name + ", kit of " + Measure.Capacity.Format(kit.Kit.CubicMeters, DisplayUnits.Si, 4),
-                kit.Count,
-                "kit",
-                kit.Kit.Price,
-                null);
+            string what = item.Name + ", kit of " + Measure.Capacity.Format(kit.Kit.CubicMeters, DisplayUnits.Si, 4);
+            AddDirect(Line(id + "/" + kit.Kit.SizeKey, LineCategory.Material, code, what, kit.Count, "kit", kit.Kit.Price));
         }
     }
 
-    private void AddCounted(string id, LineCategory category, string code, string what, int count, string unit, decimal? rate, string property)
+    private void AddCounted(string id, LineCategory category, string code, int count, string unit, decimal? rate)
     {
         if (count == 0)
         {
@@ -175,11 +168,17 @@ internal sealed class PricedCosts
 
         if (rate is decimal known)
         {
-            AddDirect(id, category, code, what, count, unit, known, null);
+            AddDirect(Line(id, category, code, What(category), count, unit, known));
         }
         else
         {
-            Gaps.Add(new PriceGap(id, code, what, property + " is not given in the price book; 0 if it costs nothing"));
+            string property = category switch
+            {
+                LineCategory.Consumables => nameof(book.ConsumablesPerFixture),
+                LineCategory.Travel => nameof(book.TravelPerTrip),
+                _ => nameof(book.DisposalPerJob),
+            };
+            Gaps.Add(new PriceGap(id, code, What(category), property + " is not given in the price book; 0 if it costs nothing"));
         }
     }
 
@@ -194,11 +193,10 @@ internal sealed class PricedCosts
             }
             else if (option.Price is not decimal price)
             {
-                AddDirect(order.Id, LineCategory.Option, option.Code, option.Description, order.Quantity, option.Unit, option.Cost, order.Fixture);
+                AddDirect(Sold(order, option, option.Cost));
             }
-            else if (Line(order.Id, LineCategory.Option, option.Code, option.Description, order.Quantity, option.Unit, option.Cost, order.Fixture) is EstimateLine cost)
+            else if (Sold(order, option, option.Cost) is EstimateLine cost && Sold(order, option, price) is EstimateLine sold)
             {
-                EstimateLine sold = new(order.Id, LineCategory.Option, option.Code, option.Description, order.Quantity, option.Unit, price) { Fixture = order.Fixture };
                 fixedCosts.Add(cost);
                 FixedPrices.Add(sold);
                 OptionCost += cost.Amount;
@@ -216,7 +214,8 @@ internal sealed class PricedCosts
 
         if (book.OverheadFraction > 0)
         {
-            AddSpread("overhead/cost", LineCategory.Overhead, "O-02", "overhead on direct cost", DirectCost, book.Currency, book.OverheadFraction);
+            decimal share = book.OverheadFraction;
+            AddSpread("overhead/cost", LineCategory.Overhead, "O-02", "overhead on direct cost", DirectCost, book.Currency, share);
         }
 
         if (reserve > 0)
@@ -226,9 +225,9 @@ internal sealed class PricedCosts
         }
     }
 
-    private void AddDirect(string id, LineCategory category, string code, string description, decimal quantity, string unit, decimal rate, string? fixture)
+    private void AddDirect(EstimateLine? line)
     {
-        if (Line(id, category, code, description, quantity, unit, rate, fixture) is EstimateLine line)
+        if (line is not null)
         {
             Direct.Add(line);
             DirectCost += line.Amount;
@@ -237,14 +236,21 @@ internal sealed class PricedCosts
 
     private void AddSpread(string id, LineCategory category, string code, string description, decimal quantity, string unit, decimal rate)
     {
-        if (Line(id, category, code, description, quantity, unit, rate, null) is EstimateLine line)
+        if (Line(id, category, code, description, quantity, unit, rate) is EstimateLine line)
         {
             Spread.Add(line);
             spreadCost += line.Amount;
         }
     }
 
-    private EstimateLine? Line(string id, LineCategory category, string code, string description, decimal quantity, string unit, decimal rate, string? fixture)
+    private EstimateLine? Sold(OrderedOption order, OptionPrice option, decimal rate)
+    {
+        EstimateLine? line = Line(order.Id, LineCategory.Option, option.Code, option.Description, order.Quantity, option.Unit, rate);
+        return order.Fixture is null || line is null ? line : line with { Fixture = order.Fixture };
+    }
+
+    private EstimateLine? Line(
+        string id, LineCategory category, string code, string description, decimal quantity, string unit, decimal rate)
     {
         if (quantity > Money.Largest || rate > Money.Largest)
         {
@@ -252,7 +258,7 @@ internal sealed class PricedCosts
             return null;
         }
 
-        return new EstimateLine(id, category, code, description, quantity, unit, rate) { Fixture = fixture };
+        return new EstimateLine(id, category, code, description, quantity, unit, rate);
     }
 
     // To hold the margin after discount, with amounts in cents: the least net price n is cost / (1 − margin) rounded up, and the least
@@ -269,26 +275,32 @@ internal sealed class PricedCosts
             return;
         }
 
-        decimal subtotal;
         if (request.HoldMargin)
         {
             HeldNet = Math.Ceiling(Cost / (1 - book.TargetMargin.Fraction) * 100) / 100;
-            subtotal = HeldNet > Money.Largest ? HeldNet : (Math.Floor(((HeldNet * 100) - 0.5m) / (1 - request.DiscountFraction)) + 1) / 100;
+            decimal subtotal = HeldNet > Money.Largest
+                ? HeldNet
+                : (Math.Floor(((HeldNet * 100) - 0.5m) / (1 - request.DiscountFraction)) + 1) / 100;
             AtMargin = Math.Max(0, subtotal - FixedPrice);
-            subtotal = AtMargin + FixedPrice;
         }
         else
         {
             AtMargin = book.TargetMargin.PriceFor(MarkedUp);
-            subtotal = AtMargin + FixedPrice;
         }
 
-        if (subtotal > Money.Largest)
+        if (AtMargin + FixedPrice > Money.Largest)
         {
             string margin = book.TargetMargin.Fraction > 0 ? " at a " + book.TargetMargin : string.Empty;
             Gaps.Add(new PriceGap("price", "A-07", "price of the job" + margin, TooMuch));
         }
     }
+
+    private static string What(LineCategory category) => category switch
+    {
+        LineCategory.Consumables => "consumables",
+        LineCategory.Travel => "travel",
+        _ => "waste disposal",
+    };
 
     private static string Numbered(string prefix, int number) => prefix + Figures.Fixed(number, 0).PadLeft(2, '0');
 }

@@ -7,6 +7,7 @@ namespace Refinish.Estimating;
 /// <summary>Paid hours of one standard at one wage, to be one line of an estimate.</summary>
 internal sealed class PricedLabour
 {
+    private readonly bool hasWorker;
     private double hours;
 
     private PricedLabour(LabourTask task, string key)
@@ -29,8 +30,6 @@ internal sealed class PricedLabour
 
     /// <summary>Hours are shown, and paid, in hundredths, rounded once.</summary>
     public decimal Hours => Money.Round(hours);
-
-    private readonly bool hasWorker;
 
     /// <summary>The lines of some labour, in the order in which standard and worker first appear.</summary>
     public static List<PricedLabour> Of(IReadOnlyList<LabourLine> lines)

@@ -6,7 +6,8 @@ using UnitsNet;
 namespace Refinish.Estimating;
 
 /// <summary>
-/// An uncertain factor on quantities of an estimate: an area that was taped in a hurry, a transfer efficiency that differs from the one assumed.
+/// An uncertain factor on quantities of an estimate: an area that was taped in a hurry, a transfer efficiency that differs from the one
+/// assumed.
 /// </summary>
 /// <example><code>
 /// QuantityFactor area = new("taped area", new TriangularDistribution(0.95, 1, 1.1)) { ScalesAreaLabour = true };
@@ -54,7 +55,8 @@ public sealed record QuantityFactor
     /// <returns>The factor.</returns>
     /// <exception cref="ArgumentException">An item is missing.</exception>
     /// <exception cref="ArgumentNullException">An argument is missing.</exception>
-    /// <exception cref="ArgumentOutOfRangeException"><paramref name="assumed"/> is outside its range, or one trial in a million of <paramref name="real"/> would lie outside 1 to 100 %.</exception>
+    /// <exception cref="ArgumentOutOfRangeException"><paramref name="assumed"/> is outside its range, or one trial in a million of
+    /// <paramref name="real"/> would lie outside 1 to 100 %.</exception>
     public static QuantityFactor Transfer(Ratio assumed, Distribution real, IReadOnlyList<string> items)
     {
         double nominal = Guard.Within(assumed, Bounds.Positive(Measure.Percent, 1), nameof(assumed));

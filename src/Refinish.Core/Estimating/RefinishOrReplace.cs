@@ -7,13 +7,17 @@ using UnitsNet;
 namespace Refinish.Estimating;
 
 /// <summary>
-/// Two options with different lives, compared by what each costs a year: A = P r / (1 − (1 + r)^(−n)), with P the whole cost, n the life in years
+/// Two options with different lives, compared by what each costs a year: A = P r / (1 − (1 + r)^(−n)), with P the whole cost, n the life in
+/// years
 /// and r the interest. Without interest, A = P / n.
 /// </summary>
 /// <remarks>
-/// The capital recovery factor r(1 + r)^n/((1 + r)^n − 1) of engineering-economy tables. The comparison assumes that each option can be renewed at the
-/// same price when its life ends. Present values are those of the yearly costs over the longer life. Lives are the caller's; none is assumed.
-/// Break-even life: that life of the first option at which both cost the same a year, −ln(1 − P₁ r / A₂)/ln(1 + r). An option that costs nothing is
+/// The capital recovery factor r(1 + r)^n/((1 + r)^n − 1) of engineering-economy tables. The comparison assumes that each option can be
+/// renewed at the
+/// same price when its life ends. Present values are those of the yearly costs over the longer life. Lives are the caller's; none is
+/// assumed.
+/// Break-even life: that life of the first option at which both cost the same a year, −ln(1 − P₁ r / A₂)/ln(1 + r). An option that costs
+/// nothing is
 /// taken as it is: there is then no share of it and no break-even life, and the sentence says so.
 /// </remarks>
 /// <example><code>
@@ -75,21 +79,25 @@ public sealed record RefinishOrReplace
     /// <summary>Over how many years the present values are taken: the longer of the two lives.</summary>
     public double HorizonYears => Math.Max(Refinish.LifeYears, Replace.LifeYears);
 
-    /// <summary>Present value of refinishing again and again over the horizon, a broken last life counted by its share; rounded to cents.</summary>
+    /// <summary>
+    /// Present value of refinishing again and again over the horizon, a broken last life counted by its share; rounded to cents.
+    /// </summary>
     public decimal RefinishPresentValue => Money.Round(Yearly(RefinishCost, Refinish) / EconomyKernel.CapitalRecovery(rate, HorizonYears));
 
     /// <summary>Present value of replacing over the horizon, a broken last life counted by its share; rounded to cents.</summary>
     public decimal ReplacePresentValue => Money.Round(Yearly(ReplaceCost, Replace) / EconomyKernel.CapitalRecovery(rate, HorizonYears));
 
     /// <summary>
-    /// Yearly cost of refinishing per yearly cost of replacing; below 100 % refinishing is the cheaper. <see langword="null"/> when replacing costs
+    /// Yearly cost of refinishing per yearly cost of replacing; below 100 % refinishing is the cheaper. <see langword="null"/> when
+    /// replacing costs
     /// nothing.
     /// </summary>
     public Ratio? RefinishPerReplace =>
         ReplaceCost > 0 ? Ratio.FromDecimalFractions(Yearly(RefinishCost, Refinish) / Yearly(ReplaceCost, Replace)) : null;
 
     /// <summary>
-    /// How long refinishing has to last to cost no more a year than replacing, in years; <see langword="null"/> when no life is long enough or
+    /// How long refinishing has to last to cost no more a year than replacing, in years; <see langword="null"/> when no life is long enough
+    /// or
     /// when replacing costs nothing.
     /// </summary>
     public double? BreakEvenYears => EconomyKernel.BreakEven((double)RefinishCost, Yearly(ReplaceCost, Replace), rate);
@@ -122,9 +130,13 @@ public sealed record RefinishOrReplace
         WorkingStep second = Whole(Replace, "2", ReplaceCost, day, money);
         WorkingStep a1 = PerYear(Refinish, "1", first, r, Yearly(RefinishCost, Refinish), money, economy);
         WorkingStep a2 = PerYear(Replace, "2", second, r, Yearly(ReplaceCost, Replace), money, economy);
-        Expression longer = Expression.Max(Expression.Quantity("n_1", Refinish.LifeYears, Measure.Years), Expression.Quantity("n_2", Replace.LifeYears, Measure.Years));
+        Expression longer = Expression.Max(
+            Expression.Quantity("n_1", Refinish.LifeYears, Measure.Years), Expression.Quantity("n_2", Replace.LifeYears, Measure.Years));
         WorkingStep horizon = new("years compared", "H", longer, HorizonYears, Measure.Years, Source.Derived("the longer life"));
-        WorkingStep recovery = new("capital recovery over the longer life", "k", Recovery(r, "H", HorizonYears), EconomyKernel.CapitalRecovery(rate, HorizonYears), Measure.Number, economy);
+        double factor = EconomyKernel.CapitalRecovery(rate, HorizonYears);
+        WorkingStep recovery = new("capital recovery over the longer life", "k", Recovery(r, "H", HorizonYears), factor, Measure.Number, economy);
+        Expression present1 = Expression.RoundToCents(a1.Result() / recovery.Result());
+        Expression present2 = Expression.RoundToCents(a2.Result() / recovery.Result());
         List<WorkingStep> steps =
         [
             first, second, a1, a2,
@@ -132,19 +144,21 @@ public sealed record RefinishOrReplace
             new(Replace.Name + ", a year, to the cent", "A_2c", Expression.RoundToCents(a2.Result()), (double)ReplacePerYear, money, economy),
             horizon,
             recovery,
-            new("present value of " + Refinish.Name, "PV_1", Expression.RoundToCents(a1.Result() / recovery.Result()), (double)RefinishPresentValue, money, economy),
-            new("present value of " + Replace.Name, "PV_2", Expression.RoundToCents(a2.Result() / recovery.Result()), (double)ReplacePresentValue, money, economy),
+            new("present value of " + Refinish.Name, "PV_1", present1, (double)RefinishPresentValue, money, economy),
+            new("present value of " + Replace.Name, "PV_2", present2, (double)ReplacePresentValue, money, economy),
         ];
         if (RefinishPerReplace is Ratio share)
         {
-            steps.Add(new("yearly cost compared", "q", a1.Result() / a2.Result(), share.DecimalFractions, Measure.Percent, Source.Derived("quotient")));
+            Expression quotient = a1.Result() / a2.Result();
+            steps.Add(new("yearly cost compared", "q", quotient, share.DecimalFractions, Measure.Percent, Source.Derived("quotient")));
         }
 
         if (BreakEvenYears is double years)
         {
             double interest = (double)RefinishCost * rate / Yearly(ReplaceCost, Replace);
             Expression even = EconomyKernel.BreakEvenFormula(first.Result(), a2.Result(), interest, r, rate);
-            steps.Add(new("break-even life of " + Refinish.Name, "n*", even, years, Measure.Years, Source.Derived("equal yearly costs, solved for the life")));
+            Source solved = Source.Derived("equal yearly costs, solved for the life");
+            steps.Add(new("break-even life of " + Refinish.Name, "n*", even, years, Measure.Years, solved));
         }
 
         return new Workings("Refinish or replace", steps);
@@ -174,7 +188,8 @@ public sealed record RefinishOrReplace
         if (RefinishPerReplace is not Ratio share)
         {
             return RefinishCost > 0
-                ? "As " + Replace.Name + " costs nothing, no share of it can be given, and however long " + Refinish.Name + " lasts, it costs more."
+                ? "As " + Replace.Name + " costs nothing, no share of it can be given, and however long "
+                    + Refinish.Name + " lasts, it costs more."
                 : "Neither costs anything, so there is nothing to compare.";
         }
 
@@ -186,7 +201,8 @@ public sealed record RefinishOrReplace
         string compared = "Per year " + Refinish.Name + " costs " + Measure.Percent.Format(share.DecimalFractions, DisplayUnits.Si, 3)
             + " of " + Replace.Name + ". ";
         return compared + (BreakEvenYears is double years
-            ? "It costs less a year than " + Replace.Name + " when it lasts longer than " + Measure.Years.Format(Math.Ceiling((years * 100) - 1e-9) / 100) + "."
+            ? "It costs less a year than " + Replace.Name + " when it lasts longer than "
+                + Measure.Years.Format(Math.Ceiling((years * 100) - 1e-9) / 100) + "."
             : "However long it lasts, it costs more a year than " + Replace.Name + ".");
     }
 }

@@ -1,6 +1,8 @@
 namespace Refinish.Estimating;
 
-/// <summary>What kind of work an operation is, from the notice to the residents until the last inspection. The order is the usual one of the trade.</summary>
+/// <summary>
+/// What kind of work an operation is, from the notice to the residents until the last inspection. The order is the usual one of the trade.
+/// </summary>
 public enum WorkKind
 {
     /// <summary>Telling residents and neighbours what will be done and when.</summary>

@@ -1,4 +1,5 @@
 using System;
+using System.Collections.Generic;
 using System.Linq;
 using FsCheck;
 using FsCheck.Xunit;
@@ -71,6 +72,10 @@ public class DefectMaterialTests
     {
         DefectMaterial own = DefectMaterials.Generic[0] with { Item = "own-primer", Name = "own primer", Each = Volume.FromMilliliters(8), Coverage = null };
         Numbers.Close(16, DefectMaterials.For(Every, Tub, [own]).Single().Volume.Milliliters, 1e-12);
+        IReadOnlyList<MaterialNeed> much = DefectMaterials.For(
+            [.. Enumerable.Repeat(new PeelingCoat(Area.FromSquareMeters(100), null), 25)], Area.FromSquareMeters(2500));
+        Assert.Equal([1000, 528], much.Select(need => Math.Round(need.Volume.Liters)));
+        Assert.Equal(["spot-primer", "stripper", "sealing-primer", "silicone-remover", "grout"], DefectMaterials.Generic.Select(standard => standard.Item));
         Numbers.Refuses("fixtureArea", () => DefectMaterials.For([], Area.Zero));
         Numbers.Refuses("Each", () => _ = own with { Each = Volume.FromLiters(11) });
         Numbers.Refuses("Repairs", () => _ = own with { Repairs = (DefectKind)99 });

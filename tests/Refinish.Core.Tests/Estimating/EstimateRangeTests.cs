@@ -160,6 +160,28 @@ public class EstimateRangeTests
     }
 
     [Fact]
+    [Evidence(Basis.Independent, "by hand: 2.5 h at 40 × 1.22 and 1.5 h waiting at 30 × 1.22 = 176.90, × 1.05, + 4 h × 9; the wages vary by a factor of exactly 2")]
+    public void Wages_and_paid_time_count()
+    {
+        LabourStandard exact = LabourStandards.SetUp with { PerUnit = ThreePoint.Exactly(2.5) };
+        EstimateRequest job = new()
+        {
+            Labour = new LabourEstimate([new LabourTask(exact, units: 1) { Worker = "anna", Wage = 40m }]),
+            PaidTime = [new PaidTime("wait", "waiting on site", TimeSpan.FromHours(1.5))],
+            Materials = [],
+            Fixtures = 0,
+            Trips = 0,
+        };
+        PriceEstimate estimate = new(Book with { DisposalPerJob = 0m }, job);
+        Assert.Equal(122m + 54.90m + 8.85m + 36m, estimate.Cost);
+        EstimateRange range = EstimateRange.Of(estimate, options: Few);
+        Numbers.Near((176.90 * 1.05) + 36, range.Cost.Mean, 1e-9);
+        Numbers.Near(4, range.Hours.Mean, 1e-12);
+        EstimateRange twice = EstimateRange.Of(estimate, new EstimateUncertainty { LabourRate = new ExactValue(2) }, Few);
+        Numbers.Near((176.90 * 2 * 1.05) + 36, twice.Cost.Mean, 1e-9);
+    }
+
+    [Fact]
     [Evidence(Basis.Contract, "overhead by hours counts labour by whatever code")]
     public void Overhead_does_not_depend_on_codes()
     {

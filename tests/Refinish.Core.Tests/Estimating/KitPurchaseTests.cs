@@ -70,13 +70,50 @@ public class KitPurchaseTests
         MaterialPrice[] uneven = [Kit(473.176, 41.3m), Kit(946.353, 78.2m), Kit(3785.412, 281), Kit(1182.94, 90.55m), Kit(4731.765, 340)];
         Assert.True(new KitPurchase(Volume.FromLiters(950), uneven).Cost >= 950_000 / 4731.765m * 340);
 
-        // Seven odd sizes at one price per volume and hundreds of kits: too many equals to rule out, and it says so.
+        // Seven odd sizes at one price per volume: a sum that fits to the millilitre ends the search.
         MaterialPrice[] odd = [.. new[] { 1117, 1733, 2311, 2999, 3613, 4241, 4897 }.Select(ml => Kit(ml, ml / 20m))];
-        KitPurchase many = new(Volume.FromMilliliters(812_571.5), odd);
+        KitPurchase fitting = new(Volume.FromMilliliters(812_571.5), odd);
+        Assert.Equal(812_572 / 20m, fitting.Cost);
+        Assert.True(fitting.IsProvenCheapest);
+    }
+
+    [Fact]
+    [Evidence(Basis.Contract, "too many near equals to rule out: the best found is handed out and the purchase says so; a million kits are an answer")]
+    public void An_early_stop_is_told()
+    {
+        KitPurchase many = new(Volume.FromLiters(999_999.9995), [Kit(1, 0.01m), Kit(1.0000001, 0.0100000011m)]);
         Assert.False(many.IsProvenCheapest);
         Assert.True(many.Cost >= many.LeastPossible);
         Assert.True(many.Cost <= many.LeastPossible * 1.001m);
-        Assert.True(many.Bought >= many.Need);
+        Assert.True(many.Bought.Liters >= many.Need.Liters - 1e-9);
+        Assert.Equal(1_000_000, new KitPurchase(Volume.FromLiters(1000), [Kit(1, 5)]).Kits.Single().Count);
+        MaterialPrice[] hundred = [.. Enumerable.Range(1, 100).Select(i => Kit(100 + (7 * i), 10 + (0.69m * i)))];
+        KitPurchase wide = new(Volume.FromLiters(33), hundred);
+        Assert.True(wide.Cost >= wide.LeastPossible && wide.Cost <= wide.LeastPossible * 1.01m);
+    }
+
+    [Fact]
+    [Evidence(Basis.Contract, "of two prices for one size, in whatever unit, the lower counts, and a size has one line; kits at no cost are taken")]
+    public void One_size_is_bought_at_one_price()
+    {
+        MaterialPrice[] gallons = [new("topcoat", Volume.FromUsGallons(1), 61m), new("topcoat", Volume.FromLiters(3.785411784), 60m), Kit(1000, 30)];
+        KitPurchase two = new(Volume.FromUsGallons(2), gallons);
+        Assert.Equal(60m, Assert.Single(two.Kits).Kit.Price);
+        Assert.Equal(120m, two.Cost);
+        KitPurchase free = new(Volume.FromMilliliters(1001), [Kit(400, 0), Kit(900, 0)]);
+        Assert.Equal(0m, free.Cost);
+        Assert.True(free.IsProvenCheapest);
+        Numbers.Near(199, free.LeftOver.Milliliters, 1e-6);
+    }
+
+    [Fact]
+    [Evidence(Basis.Contract, "a purchase for the need of a job carries its item and name")]
+    public void A_need_names_its_purchase()
+    {
+        KitPurchase purchase = new(new MaterialNeed("topcoat", "white topcoat", Volume.FromMilliliters(1500)), [Kit(1000, 50)]);
+        Assert.Equal("topcoat", purchase.Item);
+        Assert.Equal("Kits of white topcoat", purchase.Workings("USD").Title);
+        Assert.Throws<ArgumentException>(() => new KitPurchase(new MaterialNeed("primer", "primer", Volume.Zero), [Kit(1000, 50)]));
     }
 
     [Fact]

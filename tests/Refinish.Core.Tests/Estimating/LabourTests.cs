@@ -1,4 +1,5 @@
 using System;
+using System.Collections.Generic;
 using System.Linq;
 using FsCheck;
 using FsCheck.Xunit;
@@ -123,6 +124,65 @@ public class LabourTests
         Assert.All(LabourStandards.Generic, standard => Assert.Equal(SourceKind.Invented, standard.Source.Kind));
         Assert.Equal(LabourStandards.Generic.Count, LabourStandards.Generic.Select(standard => standard.Code).Distinct().Count());
         Assert.Equal(9, LabourStandards.WithoutStandard(found, []).Count);
+    }
+
+    [Fact]
+    [Evidence(Basis.Independent, "added up by hand for one tub of 2.6 m²: set-up and masking 0.5, 0.75, 1.25 h; descaling and degreasing 0.4, 0.5, 0.8 h; caulking and inspecting 0.5, 0.6, 0.75 h")]
+    public void Generic_standards_of_one_tub()
+    {
+        (WorkKind, WorkKind, double[])[] sums =
+        [
+            (WorkKind.SetUp, WorkKind.Mask, [0.5, 0.75, 1.25]),
+            (WorkKind.Descale, WorkKind.Degrease, [0.4, 0.5, 0.8]),
+            (WorkKind.Caulk, WorkKind.Inspect, [0.5, 0.6, 0.75]),
+        ];
+        foreach ((WorkKind one, WorkKind other, double[] hours) in sums)
+        {
+            ThreePoint a = Tub(one);
+            ThreePoint b = Tub(other);
+            Numbers.Close(hours[0], a.Minimum + b.Minimum, 1e-12);
+            Numbers.Close(hours[1], a.Mode + b.Mode, 1e-12);
+            Numbers.Close(hours[2], a.Maximum + b.Maximum, 1e-12);
+        }
+
+        static ThreePoint Tub(WorkKind kind) =>
+            new LabourTask(LabourStandards.For(kind, LabourStandards.Generic)!, Area.FromSquareMeters(2.6), 1, 1).Hours;
+    }
+
+    [Fact]
+    [Evidence(Basis.Contract, "a standard is found by its kind of work or by the defect it mends; the first listed counts; one code, one standard")]
+    public void Standards_are_found()
+    {
+        Assert.Equal("L-51", LabourStandards.For(WorkKind.SprayTopcoat, LabourStandards.Generic)!.Code);
+        Assert.Null(LabourStandards.For(WorkKind.Notice, LabourStandards.Generic));
+        LabourStandard own = LabourStandards.SprayTopcoat with { Code = "own" };
+        Assert.Same(own, LabourStandards.For(WorkKind.SprayTopcoat, [own, .. LabourStandards.Generic]));
+        Assert.All(LabourStandards.Generic, standard => Assert.True(standard.Work is null != standard.Repairs is null));
+        Assert.Null(LabourStandards.ForDefect(new Perforation(Length.FromMillimeters(8)), LabourStandards.Generic));
+        Assert.Equal("L-44", LabourStandards.ForDefect(new Chip(Length.FromMillimeters(25), Length.FromMillimeters(1)), LabourStandards.Generic)!.Code);
+        Assert.Equal(3, LabourStandards.UnitsOf(new SiliconeResidue(Length.FromMeters(3))));
+        Assert.Equal(1, LabourStandards.UnitsOf(new Chip(Length.FromMillimeters(25), Length.FromMillimeters(1))));
+        Assert.Contains("code L-51", Assert.Throws<ArgumentException>(() => LabourStandards.ForDefects([], [LabourStandards.SprayTopcoat, LabourStandards.SprayTopcoat])).Message, StringComparison.Ordinal);
+        Assert.Throws<ArgumentException>(() => LabourStandards.WithoutStandard([], [own with { Repairs = DefectKind.Chip }]));
+        Assert.Throws<ArgumentException>(() => own with { Code = "a/b" });
+        Numbers.Refuses("Work", () => _ = own with { Work = (WorkKind)99 });
+    }
+
+    [Fact]
+    [Evidence(Basis.Contract, "the work that mends each kind of defect; what carries the fixture is mended by another trade")]
+    public void Work_of_defects()
+    {
+        Dictionary<DefectKind, WorkKind?> expected = new()
+        {
+            [DefectKind.SiliconeResidue] = WorkKind.RemoveSilicone,
+            [DefectKind.PeelingCoat] = WorkKind.Strip,
+            [DefectKind.GroutFailure] = WorkKind.Regrout,
+            [DefectKind.LooseTiles] = WorkKind.Regrout,
+            [DefectKind.RustSpot] = WorkKind.GrindRust,
+            [DefectKind.Perforation] = null,
+            [DefectKind.FlexingFloor] = null,
+        };
+        Assert.All(Enum.GetValues<DefectKind>(), kind => Assert.Equal(expected.GetValueOrDefault(kind, WorkKind.Fill), LabourStandards.WorkOf(kind)));
     }
 
     [Property]

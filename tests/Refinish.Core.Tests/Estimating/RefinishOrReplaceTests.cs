@@ -99,6 +99,52 @@ public class RefinishOrReplaceTests
     }
 
     [Fact]
+    [Evidence(Basis.Contract, "an option at no cost is an answer: no share and no break-even, said in words")]
+    public void An_option_at_no_cost()
+    {
+        RefinishOrReplace free = new(Option("refinishing", 1480m, 7), Option("replacing", 0m, 20), Ratio.FromPercent(5), "USD");
+        Assert.Null(free.RefinishPerReplace);
+        Assert.Null(free.BreakEvenYears);
+        Assert.Equal(0m, free.ReplacePerYear);
+        Assert.Contains("As replacing costs nothing, no share of it can be given", free.Sentence(), StringComparison.Ordinal);
+        Numbers.HoldsToKernel(free.Workings());
+        RefinishOrReplace gift = new(Option("refinishing", 0m, 7), Option("replacing", 10m, 20), Ratio.Zero, "USD");
+        Assert.Equal(0, gift.RefinishPerReplace!.Value.DecimalFractions);
+        Assert.Contains("As refinishing costs nothing, it is the cheaper", gift.Sentence(), StringComparison.Ordinal);
+        Numbers.HoldsToKernel(gift.Workings());
+        RefinishOrReplace both = new(Option("refinishing", 0m, 7), Option("replacing", 0m, 20), Ratio.FromPercent(5), "USD");
+        Assert.EndsWith("Neither costs anything, so there is nothing to compare.", both.Sentence(), StringComparison.Ordinal);
+        Numbers.HoldsToKernel(both.Workings());
+    }
+
+    [Theory]
+    [InlineData(1e-20)]
+    [InlineData(1e-15)]
+    [InlineData(1e-9)]
+    [InlineData(0.9e-5)]
+    [InlineData(1.1e-5)]
+    [InlineData(0.9e-3)]
+    [InlineData(1.1e-3)]
+    [InlineData(0.05)]
+    [Evidence(Basis.Independent, "A/P = 1/Σ(1 + r)^(−k) summed year by year, and P/A at the break-even life likewise; small interest loses no digits")]
+    public void Small_interest_is_exact(double rate)
+    {
+        double sum = 0;
+        double worth = 1;
+        for (int k = 1; k <= 30; k++)
+        {
+            worth /= 1 + rate;
+            sum += worth;
+        }
+
+        Numbers.Close(1 / sum, EconomyKernel.CapitalRecovery(rate, 30), 1e-12);
+        Numbers.Close(30, EconomyKernel.BreakEven(sum, 1, rate)!.Value, 1e-9);
+        Ratio interest = Ratio.FromDecimalFractions(rate);
+        Numbers.HoldsToKernel(new RefinishOrReplace(Option("r", 1480m, 7), Option("n", 5200m, 20), interest, "USD").Workings());
+        Numbers.HoldsToKernel(new RefinishOrReplace(Option("r", 0.01m, 0.001), Option("n", 1e9m, 200), interest, "USD", 1e9m).Workings());
+    }
+
+    [Fact]
     [Evidence(Basis.Contract, "ranges of the docstrings")]
     public void Refuses_what_cannot_be()
     {
