@@ -30,8 +30,12 @@ public sealed record EquivalentAge
     private static readonly Bounds Ages = Bounds.NotNegative(Measure.Hours, 3650.0 * 24 * 3600);
     private static readonly Source Sum = Source.Derived("rates add up over time");
 
+    private static readonly Source Stopped = Source.Derived("nothing progresses below the temperature at which the product stops");
+
     private readonly double reference;
-    // Follow from the three inputs, which equality compares.
+    private readonly double? stopsBelow;
+
+    // Follow from the inputs, which equality compares.
     private readonly double[] rates;
 
     /// <summary>Takes the history, the law and the reference.</summary>
@@ -59,14 +63,35 @@ public sealed record EquivalentAge
     /// <summary>The temperature whose hours are counted.</summary>
     public Temperature Reference => Temperature.FromKelvins(reference);
 
-    /// <summary>Whether history, law and reference are equal.</summary>
+    /// <summary>
+    /// The temperature below which nothing progresses (rate 0), such as the lowest of the product's data sheet, −20 to 60 °C; <see langword="null"/>
+    /// when the law holds at every temperature of the history. At this temperature itself the law holds.
+    /// </summary>
+    /// <exception cref="ArgumentOutOfRangeException">Outside −20 to 60 °C.</exception>
+    public Temperature? StopsBelow
+    {
+        get => stopsBelow is double least ? Temperature.FromKelvins(least) : null;
+        init
+        {
+            stopsBelow = value is Temperature given ? Guard.Within(given, TemperatureShift.Thermometer, nameof(StopsBelow)) : null;
+            rates = new double[History.List.Count];
+            Shift.Factors(History.Kelvins, reference, rates);
+            for (int i = 0; i < rates.Length && stopsBelow is not null; i++)
+            {
+                rates[i] = History.Kelvins[i] < stopsBelow ? 0 : rates[i];
+            }
+        }
+    }
+
+    /// <summary>Whether history, law, reference and the temperature below which nothing progresses are equal.</summary>
     /// <param name="other">The age to compare with.</param>
     /// <returns><see langword="true"/> when they are.</returns>
     public bool Equals(EquivalentAge? other) =>
-        other is not null && reference == other.reference && Shift.Equals(other.Shift) && History.Equals(other.History);
+        other is not null && reference == other.reference && stopsBelow == other.stopsBelow && Shift.Equals(other.Shift) && History.Equals(other.History);
 
     /// <inheritdoc/>
-    public override int GetHashCode() => unchecked((History.GetHashCode() * 31) + (Shift.GetHashCode() * 17) + reference.GetHashCode());
+    public override int GetHashCode() => unchecked(
+        (History.GetHashCode() * 31) + (Shift.GetHashCode() * 17) + reference.GetHashCode() + (stopsBelow.GetHashCode() * 7));
 
     /// <summary>The age that a film gains between two instants.</summary>
     /// <param name="from">When it begins to count, within the history.</param>
@@ -82,7 +107,10 @@ public sealed record EquivalentAge
     /// <summary>The first instant at which a film has gained an age.</summary>
     /// <param name="from">When it begins to count, within the history.</param>
     /// <param name="age">The age to be gained, 0 to 10 years of 365 days at the reference temperature.</param>
-    /// <returns>The instant, with the offset of <paramref name="from"/>; <see langword="null"/> when the known history (or the calendar, year 9999) ends before.</returns>
+    /// <returns>
+    /// The instant, with the offset of <paramref name="from"/>; <see langword="null"/> when the age is never reached: the known history (or the calendar,
+    /// year 9999) ends before, or the last temperature holds on and is one at which nothing progresses.
+    /// </returns>
     /// <exception cref="ArgumentOutOfRangeException"><paramref name="from"/> is outside the history, or the age outside its range.</exception>
     public DateTimeOffset? InstantOf(DateTimeOffset from, TimeSpan age)
     {
@@ -91,6 +119,18 @@ public sealed record EquivalentAge
         return Solve(first, age.TotalSeconds) is Passage passage && passage.Ticks <= DateTime.MaxValue.Ticks - from.UtcTicks
             ? from.ToUniversalTime().AddTicks((long)passage.Ticks).ToOffset(from.Offset)
             : null;
+    }
+
+    /// <summary>The earliest instant from which a film gains at most an age until another instant: how early a step may end for its window to be still open.</summary>
+    /// <param name="until">Until when the age is gained, within the history.</param>
+    /// <param name="age">The age that may be gained, 0 to 10 years of 365 days at the reference temperature.</param>
+    /// <returns>The instant, with the offset of <paramref name="until"/>; <see langword="null"/> when it lies before the known history.</returns>
+    /// <exception cref="ArgumentOutOfRangeException"><paramref name="until"/> is outside the history, or the age outside its range.</exception>
+    public DateTimeOffset? InstantBefore(DateTimeOffset until, TimeSpan age)
+    {
+        Guard.Within(age, Ages, nameof(age));
+        long instant = TicksBefore(History.TicksOf(until, nameof(until)), age.TotalSeconds);
+        return instant < 0 ? null : History.Start.ToUniversalTime().AddTicks(instant).ToOffset(until.Offset);
     }
 
     /// <summary>How the age between two instants follows, stretch by stretch.</summary>
@@ -117,10 +157,18 @@ public sealed record EquivalentAge
         long first = History.TicksOf(from, nameof(from));
         if (Solve(first, age.TotalSeconds) is not Passage passage)
         {
-            return Workings(from, History.End!.Value);
+            // When the last temperature holds on, nothing progresses at it.
+            DateTimeOffset last = History.End ?? History.Start.AddTicks(History.BeginOf(rates.Length - 1));
+            return Workings(from, last < from ? from : last);
         }
 
         List<WorkingStep> steps = Stretches(first, passage.LastStart, out Expression sum);
+        if (rates[passage.Segment] == 0)
+        {
+            steps.Add(new WorkingStep("time that has passed", "t", Expression.Quantity("t_before", passage.Seconds, Measure.Hours), passage.Seconds, Measure.Hours, Sum));
+            return new Workings("When an equivalent age is reached", steps);
+        }
+
         Expression rate = Expression.Quantity("f", rates[passage.Segment], Measure.Number);
         Expression before = Expression.Quantity("t_before", (passage.LastStart - first) / (double)TimeSpan.TicksPerSecond, Measure.Hours);
         WorkingStep gained = new("equivalent age before the last stretch", "t_e,before", sum, Seconds(first, passage.LastStart), Measure.Hours, Sum);
@@ -138,7 +186,47 @@ public sealed record EquivalentAge
 
     /// <summary>The law and the reference in one line.</summary>
     /// <returns>Text such as <c>hours at 25 °C, rate × 2 for ten kelvins</c>.</returns>
-    public override string ToString() => "hours at " + Measure.Temperature.Format(reference) + ", " + Shift;
+    public override string ToString() => "hours at " + Measure.Temperature.Format(reference) + ", " + Shift
+        + (stopsBelow is double least ? ", nothing below " + Measure.Temperature.Format(least) : string.Empty);
+
+    /// <summary>The greatest and the least rate of the history.</summary>
+    internal (double Greatest, double Least) Rates()
+    {
+        double greatest = rates[0];
+        double least = rates[0];
+        for (int i = 1; i < rates.Length; i++)
+        {
+            greatest = Math.Max(greatest, rates[i]);
+            least = Math.Min(least, rates[i]);
+        }
+
+        return (greatest, least);
+    }
+
+    /// <summary>As <see cref="InstantOf"/>, in universal ticks and without checks; <see cref="long.MaxValue"/> when the record does not tell.</summary>
+    internal long TicksOf(long from, double age)
+    {
+        long first = from - History.Start.UtcTicks;
+        return first >= 0 && (History.LastHoldsOn || first <= History.KnownTicks) && Solve(first, age) is Passage passage && passage.Ticks < long.MaxValue / 8
+            ? from + (long)passage.Ticks
+            : long.MaxValue;
+    }
+
+    /// <summary>
+    /// As <see cref="InstantBefore"/>, in universal ticks and without checks; <see cref="long.MinValue"/> when the instant lies before the record,
+    /// <see cref="long.MaxValue"/> when <paramref name="until"/> lies outside of it.
+    /// </summary>
+    internal long TicksUntil(long until, double age)
+    {
+        long last = until - History.Start.UtcTicks;
+        if (last < 0 || (!History.LastHoldsOn && last > History.KnownTicks))
+        {
+            return long.MaxValue;
+        }
+
+        long found = TicksBefore(last, age);
+        return found < 0 ? long.MinValue : History.Start.UtcTicks + found;
+    }
 
     private (long First, long Last) Interval(DateTimeOffset from, DateTimeOffset to)
     {
@@ -170,6 +258,16 @@ public sealed record EquivalentAge
         for (int i = History.SegmentAt(first); i < rates.Length; i++)
         {
             long end = History.EndOf(i);
+            if (gained >= age)
+            {
+                return new Passage(i, begin, (begin - first) / (double)TimeSpan.TicksPerSecond);
+            }
+
+            if (rates[i] == 0 && end == long.MaxValue)
+            {
+                return null;
+            }
+
             double whole = (end - begin) / (double)TimeSpan.TicksPerSecond * rates[i];
             if (end == long.MaxValue || gained + whole >= age)
             {
@@ -183,6 +281,27 @@ public sealed record EquivalentAge
         return null;
     }
 
+    // Ticks after the start of the history, rounded up so that no more than the age is gained; −1 when the history gains less before.
+    private long TicksBefore(long last, double age)
+    {
+        double gained = 0;
+        long end = last;
+        for (int i = History.SegmentAt(Math.Max(0, last - 1)); i >= 0; i--)
+        {
+            long begin = History.BeginOf(i);
+            double whole = (end - begin) / (double)TimeSpan.TicksPerSecond * rates[i];
+            if (gained + whole > age)
+            {
+                return end - (long)Math.Floor((age - gained) / rates[i] * TimeSpan.TicksPerSecond);
+            }
+
+            gained += whole;
+            end = begin;
+        }
+
+        return -1;
+    }
+
     private List<WorkingStep> Stretches(long first, long last, out Expression sum)
     {
         List<WorkingStep> steps = [];
@@ -194,8 +313,15 @@ public sealed record EquivalentAge
             double seconds = (end - begin) / (double)TimeSpan.TicksPerSecond;
             string index = Figures.Significant(steps.Count + 1);
             Expression time = Expression.Quantity("Δt_" + index, seconds, Measure.Hours);
-            Expression rate = Shift.Formula("T_" + index, History.List[i].Kelvins, reference);
-            WorkingStep step = new("age gained in stretch " + index, "t_e," + index, time * rate, seconds * rates[i], Measure.Hours, Shift.Source);
+            bool stopped = History.List[i].Kelvins < stopsBelow;
+            Expression rate = stopped ? Expression.Number(0) : Shift.Formula("T_" + index, History.List[i].Kelvins, reference);
+            WorkingStep step = new(
+                "age gained in stretch " + index + (stopped ? ", too cold for anything to progress" : string.Empty),
+                "t_e," + index,
+                time * rate,
+                seconds * rates[i],
+                Measure.Hours,
+                stopped ? Stopped : Shift.Source);
             steps.Add(step);
             terms.Add(step.Result());
             begin = end;

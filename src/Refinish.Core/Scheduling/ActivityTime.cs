@@ -5,7 +5,7 @@ namespace Refinish.Scheduling;
 /// <summary>The early and late dates of one step of a <see cref="CriticalPath"/>, counted from the start of the work.</summary>
 public sealed record ActivityTime
 {
-    internal ActivityTime(ScheduleStep step, TimeSpan earliestStart, TimeSpan latestStart)
+    internal ActivityTime(SiteStep step, TimeSpan earliestStart, TimeSpan latestStart)
     {
         Step = step;
         EarliestStart = earliestStart;
@@ -13,7 +13,7 @@ public sealed record ActivityTime
     }
 
     /// <summary>The step.</summary>
-    public ScheduleStep Step { get; }
+    public SiteStep Step { get; }
 
     /// <summary>The earliest time at which it can start.</summary>
     public TimeSpan EarliestStart { get; }

@@ -67,5 +67,5 @@ internal sealed class ConflictFinder(Func<IReadOnlyList<StepLag>, bool> canBeKep
     }
 
     private static List<StepLag> With(IReadOnlyList<StepLag> all, StepLag changed, TimeSpan minimum, TimeSpan? maximum) =>
-        [.. all.Select(lag => ReferenceEquals(lag, changed) ? new StepLag(lag.Before, lag.After, minimum, maximum, lag.Reason) : lag)];
+        [.. all.Select(lag => ReferenceEquals(lag, changed) ? lag.With(minimum, maximum) : lag)];
 }

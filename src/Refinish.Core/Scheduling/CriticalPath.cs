@@ -14,26 +14,33 @@ namespace Refinish.Scheduling;
 /// </remarks>
 /// <example><code>
 /// CriticalPath path = new(
-///     [new ScheduleStep("prime", TimeSpan.FromHours(1)), new ScheduleStep("topcoat", TimeSpan.FromHours(1))],
+///     [new SiteStep { Id = "prime", Duration = TimeSpan.FromHours(1) }, new SiteStep { Id = "topcoat", Duration = TimeSpan.FromHours(1) }],
 ///     [new StepLag("prime", "topcoat", TimeSpan.FromHours(2), TimeSpan.FromHours(24), "recoat window of the primer")]);
 /// TimeSpan length = path.Length;   // 4 h
 /// </code></example>
 public sealed record CriticalPath
 {
-    private const string Begin = "start of the work";
-    private const string Done = "end of the work";
+    // No step can be called so: the points of a step begin with "start of" and "end of".
+    private const string Begin = "the start";
+    private const string Done = "the end";
+
+    private const long Longest = 3650 * TimeSpan.TicksPerDay;
 
     private readonly TemporalNetwork network;
 
     /// <summary>Works out the dates.</summary>
-    /// <param name="steps">The steps, with unique names; at least one. Whether they are attended or interruptible does not matter here.</param>
-    /// <param name="lags">Times to keep between steps, in any order.</param>
-    /// <exception cref="ArgumentException">No step is given, a name stands twice, or a lag names an unknown step or one step twice.</exception>
-    public CriticalPath(IEnumerable<ScheduleStep> steps, IEnumerable<StepLag> lags)
+    /// <param name="steps">The steps, with unique ids; at least one. Of each only its id, name and duration count, and whether it may be interrupted.</param>
+    /// <param name="lags">Times to keep between steps, in any order, counted in elapsed time.</param>
+    /// <exception cref="ArgumentException">
+    /// No step is given, an id stands twice, a lag refers to an unknown step or to one step twice, or it has a <see cref="StepLag.Clock"/>: how long that
+    /// takes depends on the day, which is not known here.
+    /// </exception>
+    public CriticalPath(IEnumerable<SiteStep> steps, IEnumerable<StepLag> lags)
     {
-        ValueList<ScheduleStep> listed = Guard.List(steps, nameof(steps), 1);
+        ValueList<SiteStep> listed = Guard.List(steps, nameof(steps), 1);
         Lags = Guard.List(lags, nameof(lags));
-        TemporalNetwork open = NetworkOf(listed, Lags);
+        Check(listed, Lags);
+        TemporalNetwork open = NetworkOf(listed, Lags, null);
         Conflict = open.Conflict;
         network = open.IsPossible ? open.EndingEarly(Done) : open;
         Steps = open.IsPossible
@@ -67,33 +74,91 @@ public sealed record CriticalPath
     /// <returns>One line of text.</returns>
     public override string ToString() => Conflict?.ToString() ?? TimeConstraint.Hours(Length) + ": " + string.Join(" → ", Critical.Select(step => step.Step.Name));
 
-    /// <summary>A start point and an end point for each step, between the start and the end of the whole.</summary>
-    internal static TemporalNetwork NetworkOf(IReadOnlyList<ScheduleStep> steps, IEnumerable<StepLag> lags)
+    /// <summary>
+    /// A start point and an end point for each step, between the start and the end of the whole, called by the names of the steps. A lag on a clock
+    /// counts with the least and the most real time that its record can make of it. The constraints made of lags are added to the list, if one is given.
+    /// </summary>
+    internal static TemporalNetwork NetworkOf(IReadOnlyList<SiteStep> steps, IEnumerable<StepLag> lags, Dictionary<TimeConstraint, StepLag>? made)
     {
+        Dictionary<string, string> names = Labels(steps);
         List<string> points = [Begin];
         List<TimeConstraint> bounds = [];
-        foreach (ScheduleStep step in steps)
+        foreach (SiteStep step in steps)
         {
-            points.Add(StartOf(step.Name));
-            points.Add(EndOf(step.Name));
-            bounds.Add(new TimeConstraint(Begin, StartOf(step.Name), TimeSpan.Zero, null, "nothing comes before the start of the work"));
-            bounds.Add(new TimeConstraint(StartOf(step.Name), EndOf(step.Name), step.Duration, step.IsInterruptible ? null : step.Duration, "duration of '" + step.Name + "'"));
-            bounds.Add(new TimeConstraint(EndOf(step.Name), Done, TimeSpan.Zero, null, "done when '" + step.Name + "' is"));
+            string name = names[step.Id];
+            (string start, string end) = (StartOf(name), EndOf(name));
+            points.Add(start);
+            points.Add(end);
+            bounds.Add(new TimeConstraint(Begin, start, TimeSpan.Zero, null, "nothing comes before the start of the work"));
+            bounds.Add(new TimeConstraint(start, end, step.Duration, step.IsAttended && step.IsInterruptible ? null : step.Duration, "duration of '" + name + "'"));
+            bounds.Add(new TimeConstraint(end, Done, TimeSpan.Zero, null, "done when '" + name + "' is"));
         }
 
         points.Add(Done);
-        HashSet<string> names = new(steps.Select(step => step.Name), StringComparer.Ordinal);
         foreach (StepLag lag in lags)
         {
-            if (!names.Contains(lag.Before) || !names.Contains(lag.After) || lag.Before == lag.After)
-            {
-                throw new ArgumentException("The lag '" + lag.Reason + "' runs from '" + lag.Before + "' to '" + lag.After + "'; allowed: two listed steps.", nameof(lags));
-            }
-
-            bounds.Add(new TimeConstraint(EndOf(lag.Before), StartOf(lag.After), lag.Minimum, lag.Maximum, lag.Reason));
+            StepEdge real = new(0, 0, lag);
+            TimeConstraint constraint = new(
+                EndOf(names[lag.Before]),
+                StartOf(names[lag.After]),
+                TimeSpan.FromTicks(Math.Min(real.Minimum, Longest)),
+                real.Maximum <= Longest ? TimeSpan.FromTicks(real.Maximum) : null,
+                lag.Reason + (lag.Clock is null ? string.Empty : ", in real time at the extremes of the record"));
+            bounds.Add(constraint);
+            made?[constraint] = lag;
         }
 
         return new TemporalNetwork(points, bounds);
+    }
+
+    // Names, told apart by the id where several steps have the same.
+    private static Dictionary<string, string> Labels(IReadOnlyList<SiteStep> steps)
+    {
+        Dictionary<string, int> uses = new(StringComparer.Ordinal);
+        foreach (SiteStep step in steps)
+        {
+            uses[step.Name] = uses.TryGetValue(step.Name, out int times) ? times + 1 : 1;
+        }
+
+        Dictionary<string, string> labels = new(StringComparer.Ordinal);
+        HashSet<string> taken = new(StringComparer.Ordinal);
+        foreach (SiteStep step in steps)
+        {
+            string label = uses[step.Name] == 1 ? step.Name : step.Name + " (" + step.Id + ")";
+            while (!taken.Add(label))
+            {
+                label += " (" + step.Id + ")";
+            }
+
+            labels.Add(step.Id, label);
+        }
+
+        return labels;
+    }
+
+    private static void Check(ValueList<SiteStep> steps, IReadOnlyList<StepLag> lags)
+    {
+        HashSet<string> ids = new(StringComparer.Ordinal);
+        foreach (SiteStep step in steps)
+        {
+            if (!ids.Add(step.Id))
+            {
+                throw new ArgumentException("The step '" + step.Id + "' is listed twice.", nameof(steps));
+            }
+        }
+
+        foreach (StepLag lag in lags)
+        {
+            if (!ids.Contains(lag.Before) || !ids.Contains(lag.After) || lag.Before == lag.After)
+            {
+                throw new ArgumentException("The lag '" + lag.Reason + "' runs from '" + lag.Before + "' to '" + lag.After + "'; allowed: ids of two listed steps.", nameof(lags));
+            }
+
+            if (lag.Clock is not null)
+            {
+                throw new ArgumentException("The lag '" + lag.Reason + "' is counted on a clock that follows temperature; allowed: elapsed time.", nameof(lags));
+            }
+        }
     }
 
     private static string StartOf(string step) => "start of " + step;

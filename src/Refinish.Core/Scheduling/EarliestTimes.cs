@@ -1,43 +1,79 @@
 using System;
-using System.Collections.Generic;
 
 namespace Refinish.Scheduling;
 
 /// <summary>
 /// The least fixed point: every rule (a lag, an order, a window that pulls the earlier step along, working hours, time already taken) can only
-/// push a step later, so pushing until nothing moves gives the earliest time of every step at once.
+/// push a step later, so pushing until nothing moves gives the earliest time of every step at once. A lag on a clock that follows temperature is
+/// such a rule too: the later a step ends, the later its age is gained.
 /// </summary>
 internal sealed class EarliestTimes
 {
+    // Clocks of two laws can contradict each other by so little that pushing never ends. Invented: far above what a work that can be done takes.
+    private const int MostMovesPerStep = 2000;
+
     private readonly StepModel model;
-    private readonly Openings openings;
-    private readonly List<(long From, long Until)>[]? taken;
-    private readonly List<(int Other, long Gap)>[] order;
-    private readonly Queue<int> waiting = new();
+    private readonly long[]?[] taken;
+
+    // The demands on what follows a step, as a chained list; the newest stands first.
+    private readonly int[] heads;
+    private int[] next;
+    private int[] seconds;
+    private long[] gaps;
+    private int orders;
+
+    private readonly int[] waiting;
     private readonly bool[] isWaiting;
+    private int firstWaiting;
+    private int waitingCount;
+    private int moves;
 
     /// <param name="model">Steps and lags.</param>
-    /// <param name="openings">Working hours.</param>
-    /// <param name="taken">Stretches that each step has to keep clear of, in order; none when omitted.</param>
-    public EarliestTimes(StepModel model, Openings openings, List<(long From, long Until)>[]? taken = null)
+    /// <param name="taken">Stretches that each step has to keep clear of, begin and end in turn; those of the model unless given.</param>
+    public EarliestTimes(StepModel model, long[]?[]? taken)
     {
         this.model = model;
-        this.openings = openings;
-        this.taken = taken;
-        order = new List<(int, long)>[model.Count];
-        for (int i = 0; i < model.Count; i++)
+        this.taken = taken ?? model.Blocked;
+        heads = new int[model.Count];
+        for (int i = 0; i < heads.Length; i++)
         {
-            order[i] = [];
+            heads[i] = -1;
         }
 
+        next = new int[2 * model.Count];
+        seconds = new int[2 * model.Count];
+        gaps = new long[2 * model.Count];
+        waiting = new int[model.Count];
         isWaiting = new bool[model.Count];
     }
 
-    /// <summary>Demands that one step starts only so long after another has ended.</summary>
-    public void Order(int first, int second, long gap) => order[first].Add((second, gap));
+    /// <summary>The days on which may be worked.</summary>
+    public DaySet Days { get; set; }
 
-    /// <summary>Takes back the last demand on what follows a step.</summary>
-    public void Forget(int first) => order[first].RemoveAt(order[first].Count - 1);
+    /// <summary>Whether pushing was once given up, so that a failure proves nothing.</summary>
+    public bool GaveUp { get; set; }
+
+    /// <summary>Demands that one step starts only so long after another has ended.</summary>
+    public void Order(int first, int second, long gap)
+    {
+        if (orders == next.Length)
+        {
+            Array.Resize(ref next, 2 * orders);
+            Array.Resize(ref seconds, 2 * orders);
+            Array.Resize(ref gaps, 2 * orders);
+        }
+
+        (next[orders], seconds[orders], gaps[orders]) = (heads[first], second, gap);
+        heads[first] = orders;
+        orders++;
+    }
+
+    /// <summary>Takes back the newest demand, which was one on what follows this step.</summary>
+    public void Forget(int first)
+    {
+        orders--;
+        heads[first] = next[orders];
+    }
 
     /// <summary>Pushes every step from an instant onwards.</summary>
     /// <returns>−1 when all hold together by the limit; otherwise the step that could not.</returns>
@@ -46,7 +82,7 @@ internal sealed class EarliestTimes
         for (int i = 0; i < model.Count; i++)
         {
             starts[i] = Place(i, start);
-            ends[i] = End(i, starts[i]);
+            ends[i] = model.End(i, starts[i], Days);
             if (ends[i] > limit)
             {
                 return i;
@@ -74,9 +110,12 @@ internal sealed class EarliestTimes
     private int Settle(long limit, long[] starts, long[] ends)
     {
         int failed = -1;
-        while (waiting.Count > 0)
+        moves = 0;
+        while (waitingCount > 0)
         {
-            int i = waiting.Dequeue();
+            int i = waiting[firstWaiting];
+            firstWaiting = firstWaiting + 1 == waiting.Length ? 0 : firstWaiting + 1;
+            waitingCount--;
             isWaiting[i] = false;
             if (failed < 0)
             {
@@ -89,28 +128,32 @@ internal sealed class EarliestTimes
 
     private int Spread(int i, long limit, long[] starts, long[] ends)
     {
-        foreach ((int other, long minimum, _) in model.After[i])
+        int last = model.FirstEdge(i + 1);
+        for (int at = model.FirstEdge(i); at < last; at++)
         {
-            if (!Move(other, ends[i] + minimum, limit, starts, ends))
+            ref readonly StepEdge edge = ref model.Edges[at];
+            if (!Move(edge.To, edge.Start(ends[i]), limit, starts, ends))
             {
-                return other;
+                return edge.To;
             }
         }
 
-        foreach ((int other, long gap) in order[i])
+        for (int at = heads[i]; at >= 0; at = next[at])
         {
-            if (!Move(other, ends[i] + gap, limit, starts, ends))
+            if (!Move(seconds[at], ends[i] + gaps[at], limit, starts, ends))
             {
-                return other;
+                return seconds[at];
             }
         }
 
-        foreach ((int other, long maximum, _) in model.Holds[i])
+        last = model.FirstHeld(i + 1);
+        for (int at = model.FirstHeld(i); at < last; at++)
         {
             // Its follower cannot come earlier, so this one has to come later.
-            if (!Move(other, starts[i] - maximum - model.Duration[other], limit, starts, ends))
+            ref readonly StepEdge edge = ref model.Edges[model.Held(at)];
+            if (!Move(edge.From, edge.End(starts[i]) - model.Duration[edge.From], limit, starts, ends))
             {
-                return other;
+                return edge.From;
             }
         }
 
@@ -125,9 +168,15 @@ internal sealed class EarliestTimes
         }
 
         starts[i] = Place(i, notBefore);
-        ends[i] = End(i, starts[i]);
+        ends[i] = model.End(i, starts[i], Days);
         if (ends[i] > limit)
         {
+            return false;
+        }
+
+        if (++moves > MostMovesPerStep * model.Count)
+        {
+            GaveUp = true;
             return false;
         }
 
@@ -140,45 +189,41 @@ internal sealed class EarliestTimes
         if (!isWaiting[i])
         {
             isWaiting[i] = true;
-            waiting.Enqueue(i);
+            int at = firstWaiting + waitingCount;
+            waiting[at >= waiting.Length ? at - waiting.Length : at] = i;
+            waitingCount++;
         }
     }
 
     private long Place(int i, long notBefore)
     {
-        long time = notBefore;
-        while (true)
+        long[]? stretches = taken[i];
+        long time = model.Place(i, notBefore, Days);
+        while (stretches is not null && time < Openings.Never)
         {
-            time = !model.Attended[i] ? time : model.Interruptible[i] && model.Duration[i] > 0 ? openings.FirstOpen(time) : openings.FirstFit(time, model.Duration[i]);
-            if (taken is null || time >= Openings.Never)
-            {
-                return time;
-            }
-
-            long clear = ClearOf(taken[i], time, End(i, time));
+            long clear = ClearOf(stretches, time, model.End(i, time, Days));
             if (clear == time)
             {
-                return time;
+                break;
             }
 
-            time = clear;
+            time = model.Place(i, clear, Days);
         }
+
+        return time;
     }
 
-    private long End(int i, long start) =>
-        start >= Openings.Never ? start : model.Interruptible[i] ? openings.End(start, model.Duration[i]) : start + model.Duration[i];
-
     // The stretches are in order and apart from each other.
-    private static long ClearOf(List<(long From, long Until)> stretches, long start, long end)
+    private static long ClearOf(long[] stretches, long start, long end)
     {
         int low = 0;
-        int high = stretches.Count;
+        int high = stretches.Length / 2;
         while (low < high)
         {
             int middle = (low + high) / 2;
-            (low, high) = stretches[middle].Until > start ? (low, middle) : (middle + 1, high);
+            (low, high) = stretches[(2 * middle) + 1] > start ? (low, middle) : (middle + 1, high);
         }
 
-        return low < stretches.Count && stretches[low].From < end ? Math.Max(start, stretches[low].Until) : start;
+        return 2 * low < stretches.Length && stretches[2 * low] < end ? Math.Max(start, stretches[(2 * low) + 1]) : start;
     }
 }

@@ -18,7 +18,7 @@ public sealed record LagRelief
     /// <summary>Whether its most time gives way; otherwise its least.</summary>
     public bool OfMaximum { get; }
 
-    /// <summary>The time that would do.</summary>
+    /// <summary>The time that would do, on the lag's own clock.</summary>
     public TimeSpan Needed { get; }
 
     /// <summary>By how much it gives way.</summary>
@@ -27,5 +27,6 @@ public sealed record LagRelief
     /// <summary>What would do, in one line.</summary>
     /// <returns>Text such as <c>recoat window of the primer at most 14 h instead of 12 h</c>.</returns>
     public override string ToString() =>
-        Lag.Reason + (OfMaximum ? " at most " : " at least ") + TimeConstraint.Hours(Needed) + " instead of " + TimeConstraint.Hours(OfMaximum ? Lag.Maximum!.Value : Lag.Minimum);
+        Lag.Reason + (OfMaximum ? " at most " : " at least ") + TimeConstraint.Hours(Needed) + " instead of " + TimeConstraint.Hours(OfMaximum ? Lag.Maximum!.Value : Lag.Minimum)
+        + (Lag.Clock is null ? string.Empty : " counted at " + Measure.Temperature.Format(Lag.Clock.Reference.Kelvins));
 }

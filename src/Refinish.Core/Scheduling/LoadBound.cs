@@ -6,8 +6,8 @@ namespace Refinish.Scheduling;
 
 /// <summary>
 /// A time before which the work cannot end, from what only one can have at a time. Steps that start not before a time, and after which at least
-/// so much has to follow, are packed from that time on as if they could be cut anywhere: into the crew's hours by their work, and into each room
-/// by their work and the clearing after it, which may also run after hours.
+/// so much has to follow, are packed from that time on as if they could be cut anywhere: into the crew's hours by their work, and the spraying of
+/// one room one coat after the other.
 /// </summary>
 internal sealed class LoadBound
 {
@@ -20,77 +20,68 @@ internal sealed class LoadBound
     private readonly List<Load> whole = [];
     private readonly List<Load> gates = [];
     private readonly StepModel model;
-    private readonly Openings openings;
-    private readonly List<(Openings Hours, int[] Steps, Func<int, long> Work, Func<int, long> Beyond)> sets = [];
+    private readonly List<(int[] Steps, Func<int, long> Work)> sets = [];
     private readonly long[] starts;
 
-    public LoadBound(StepModel model, Openings openings)
+    public LoadBound(StepModel model)
     {
         this.model = model;
-        this.openings = openings;
         starts = new long[model.Count];
         FindSets();
         long[] tails = model.Tails();
-        foreach ((Openings hours, int[] steps, Func<int, long> work, Func<int, long> beyond) in sets)
+        foreach ((int[] steps, Func<int, long> work) in sets)
         {
-            whole.Add(new Load(hours, steps, work, i => tails[i] - model.Duration[i] - beyond(i), -1));
+            whole.Add(new Load(steps, work, i => tails[i] - model.Duration[i], -1));
         }
     }
 
     /// <summary>The bound over every start time; when thorough, over every least that follows as well.</summary>
-    public long Of(long[] times, bool thorough)
+    public long Of(long[] times, DaySet days, bool thorough)
     {
         long bound = 0;
         foreach (Load load in whole)
         {
-            bound = Math.Max(bound, Over(load, times, thorough));
+            bound = Math.Max(bound, Over(load, times, days, thorough));
         }
 
         return bound;
     }
 
-    /// <summary>Steps that many others have to precede: each cannot start before the load of those is done. Given the least time between starts.</summary>
-    public void AddGates(long[][] distance)
+    /// <summary>Steps that many others have to precede: each cannot start before the load of those is done.</summary>
+    public void AddGates(LongestPaths paths)
     {
-        bool Precedes(int i, int gate) => i != gate && distance[i][gate] != Openings.Never && distance[i][gate] >= model.Duration[i];
-        foreach (int gate in Enumerable.Range(0, model.Count)
-            .Where(gate => Enumerable.Range(0, model.Count).Count(i => Precedes(i, gate)) >= FewestBeforeGate)
-            .OrderByDescending(gate => Enumerable.Range(0, model.Count).Count(i => Precedes(i, gate)))
-            .Take(MostGates))
+        bool Precedes(int i, int gate) => i != gate && paths.Between(i, gate) != Openings.Never && paths.Between(i, gate) >= model.Duration[i];
+        int Before(int gate) => Enumerable.Range(0, model.Count).Count(i => Precedes(i, gate));
+        foreach (int gate in Enumerable.Range(0, model.Count).Where(gate => Before(gate) >= FewestBeforeGate).OrderByDescending(Before).Take(MostGates))
         {
-            foreach ((Openings hours, int[] steps, Func<int, long> work, Func<int, long> beyond) in sets)
+            foreach ((int[] steps, Func<int, long> work) in sets)
             {
-                gates.Add(new Load(hours, [.. steps.Where(i => Precedes(i, gate))], work, i => distance[i][gate] - model.Duration[i] - beyond(i), gate));
+                gates.Add(new Load([.. steps.Where(i => Precedes(i, gate))], work, i => paths.Between(i, gate) - model.Duration[i], gate));
             }
         }
     }
 
-    /// <summary>The gates, with the time before which each cannot start.</summary>
-    public IEnumerable<(int Gate, long Time)> Gates(long[] times)
-    {
-        foreach (Load load in gates)
-        {
-            yield return (load.Target, Over(load, times, thorough: true));
-        }
-    }
+    public int Gates => gates.Count;
+
+    /// <summary>The step that a gate holds, and the time before which it cannot start.</summary>
+    public (int Step, long Time) Gate(int k, long[] times, DaySet days) => (gates[k].Target, Over(gates[k], times, days, thorough: true));
 
     private void FindSets()
     {
-        (_, int capacity, int[] need) = model.Means[0];
-        sets.Add((openings, [.. Enumerable.Range(0, model.Count).Where(i => need[i] > 0)], i => ((model.Duration[i] * need[i]) + capacity - 1) / capacity, _ => 0));
+        (int capacity, int[] need) = (model.Means[0].Capacity, model.Means[0].Need);
+        sets.Add(([.. Enumerable.Range(0, model.Count).Where(i => need[i] > 0)], i => ((model.Duration[i] * need[i]) + capacity - 1) / capacity));
         foreach (int[] room in model.Rooms)
         {
             // With more people, work beside work in one room is possible; spraying still is alone.
-            int[] alone = [.. room.Where(i => need[i] > 0 && (capacity == 1 || model.Clears[i] != StepModel.None))];
-            long longest = alone.Length == 0 ? 0 : alone.Max(i => Math.Max(0, model.Clears[i]));
-            if (longest > 0)
+            int[] alone = [.. room.Where(i => need[i] > 0 && model.Sprays[i])];
+            if (capacity > 1 && alone.Length > 1)
             {
-                sets.Add((openings.Longer(longest), alone, i => model.Duration[i] + Math.Max(0, model.Clears[i]), i => Math.Max(0, model.Clears[i])));
+                sets.Add((alone, i => model.Duration[i]));
             }
         }
     }
 
-    private long Over(Load load, long[] times, bool thorough)
+    private long Over(Load load, long[] times, DaySet days, bool thorough)
     {
         long bound = 0;
         (int[] steps, long[] work, long[] following) = (load.Steps, load.Work, load.Following);
@@ -105,7 +96,7 @@ internal sealed class LoadBound
                 {
                     sum += work[k];
                     after = Math.Min(after, following[k]);
-                    bound = Math.Max(bound, load.Hours.AfterWork(times[steps[k]], sum) + after);
+                    bound = Math.Max(bound, model.Openings.AfterWork(times[steps[k]], sum, days) + after);
                 }
             }
         }
@@ -134,10 +125,8 @@ internal sealed class LoadBound
         }
     }
 
-    private sealed class Load(Openings hours, int[] steps, Func<int, long> work, Func<int, long> following, int target)
+    private sealed class Load(int[] steps, Func<int, long> work, Func<int, long> following, int target)
     {
-        public Openings Hours { get; } = hours;
-
         public int[] Steps { get; } = [.. steps];
 
         public long[] Work { get; } = [.. steps.Select(work)];

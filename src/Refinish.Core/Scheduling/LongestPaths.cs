@@ -1,6 +1,5 @@
 using System;
 using System.Collections.Generic;
-using System.Linq;
 
 namespace Refinish.Scheduling;
 
@@ -14,21 +13,24 @@ internal sealed class LongestPaths
     private const int MostSteps = 64;
 
     private readonly StepModel model;
-    private readonly List<long[][]> tables;
+    private readonly int count;
+    private readonly List<long[]> tables;
 
     private LongestPaths(StepModel model)
     {
         this.model = model;
+        count = model.Count;
         tables = [FromLags(model)];
     }
-
-    public long[][] this[int depth] => tables[depth];
 
     /// <summary>The tables; <see langword="null"/> when there are too many steps for them to pay.</summary>
     public static LongestPaths? Of(StepModel model) => model.Count <= MostSteps ? new(model) : null;
 
+    /// <summary>The least time from the start of one step to that of another before any order is chosen; never when nothing forces any.</summary>
+    public long Between(int first, int second) => tables[0][(first * count) + second];
+
     public bool CanPrecede(int depth, int first, int second) =>
-        tables[depth][second][first] is long back && (back == Openings.Never || model.Duration[first] + model.GapOf(first, second) + back <= 0);
+        tables[depth][(second * count) + first] is long back && (back == Openings.Never || model.Duration[first] + model.GapOf(first, second) + back <= 0);
 
     /// <summary>An order that holds in every branch.</summary>
     public void Impose(int first, int second) => Lengthen(tables[0], tables[0], first, second);
@@ -38,68 +40,63 @@ internal sealed class LongestPaths
     {
         if (tables.Count <= depth + 1)
         {
-            tables.Add([.. tables[depth].Select(row => (long[])row.Clone())]);
+            tables.Add(new long[count * count]);
         }
 
         Lengthen(tables[depth], tables[depth + 1], first, second);
     }
 
-    private void Lengthen(long[][] from, long[][] to, int first, int second)
+    private void Lengthen(long[] from, long[] to, int first, int second)
     {
         long step = model.Duration[first] + model.GapOf(first, second);
-        long[] onwards = (long[])from[second].Clone();
-        for (int i = 0; i < from.Length; i++)
+        long[] onwards = new long[count];
+        Array.Copy(from, second * count, onwards, 0, count);
+        for (int i = 0; i < count; i++)
         {
-            long[] row = from[i];
-            long[] next = to[i];
-            Array.Copy(row, next, row.Length);
-            if (row[first] == Openings.Never)
+            int row = i * count;
+            long reach = from[row + first];
+            if (!ReferenceEquals(from, to))
+            {
+                Array.Copy(from, row, to, row, count);
+            }
+
+            if (reach == Openings.Never)
             {
                 continue;
             }
 
-            long reach = row[first] + step;
-            for (int j = 0; j < next.Length; j++)
+            reach += step;
+            for (int j = 0; j < count; j++)
             {
-                if (onwards[j] != Openings.Never && (next[j] == Openings.Never || reach + onwards[j] > next[j]))
+                if (onwards[j] != Openings.Never && (to[row + j] == Openings.Never || reach + onwards[j] > to[row + j]))
                 {
-                    next[j] = reach + onwards[j];
+                    to[row + j] = reach + onwards[j];
                 }
             }
         }
     }
 
-    private static long[][] FromLags(StepModel model)
+    private static long[] FromLags(StepModel model)
     {
         int n = model.Count;
-        long[][] d = new long[n][];
-        for (int i = 0; i < n; i++)
+        long[] d = new long[n * n];
+        for (int i = 0; i < d.Length; i++)
         {
-            d[i] = new long[n];
-            for (int j = 0; j < n; j++)
-            {
-                d[i][j] = i == j ? 0 : Openings.Never;
-            }
-        }
-
-        void Raise(int i, int j, long least)
-        {
-            if (d[i][j] == Openings.Never || least > d[i][j])
-            {
-                d[i][j] = least;
-            }
+            d[i] = Openings.Never;
         }
 
         for (int i = 0; i < n; i++)
         {
-            foreach ((int other, long minimum, _) in model.After[i])
-            {
-                Raise(i, other, model.Duration[i] + minimum);
-            }
+            d[(i * n) + i] = 0;
+        }
 
-            foreach ((int other, long maximum, _) in model.Holds[i])
+        void Raise(int at, long least) => d[at] = d[at] == Openings.Never || least > d[at] ? least : d[at];
+        foreach (StepEdge edge in model.Edges)
+        {
+            Raise((edge.From * n) + edge.To, model.Duration[edge.From] + edge.Minimum);
+            if (edge.Maximum < Openings.Never)
             {
-                Raise(i, other, -maximum - model.Duration[other]);
+                Raise((edge.To * n) + edge.From, -edge.Maximum - model.Duration[edge.From]);
             }
         }
 
@@ -107,11 +104,13 @@ internal sealed class LongestPaths
         {
             for (int i = 0; i < n; i++)
             {
-                for (int j = 0; j < n && d[i][k] != Openings.Never; j++)
+                long reach = d[(i * n) + k];
+                for (int j = 0; j < n && reach != Openings.Never; j++)
                 {
-                    if (d[k][j] != Openings.Never)
+                    long onwards = d[(k * n) + j];
+                    if (onwards != Openings.Never)
                     {
-                        Raise(i, j, d[i][k] + d[k][j]);
+                        Raise((i * n) + j, reach + onwards);
                     }
                 }
             }

@@ -1,12 +1,11 @@
 using System;
 using System.Collections.Generic;
-using System.Linq;
 
 namespace Refinish.Scheduling;
 
 /// <summary>
 /// A calendar unrolled from a first day onwards into shifts in ticks of universal time, as far as they are asked for: where each shift opens and
-/// closes, and how much working time lies before it.
+/// closes, and on which day. One made without certain times has these cut out of its shifts.
 /// </summary>
 internal sealed class Openings
 {
@@ -14,48 +13,72 @@ internal sealed class Openings
     public const long Never = long.MaxValue / 4;
 
     private readonly WorkCalendar calendar;
-    private readonly HashSet<DateTime> daysOff;
-    private readonly Func<DateTime, bool>? allowed;
+    private readonly HashSet<DateTime>? daysOff;
     private readonly DateTime firstDay;
-    private readonly long origin;
-    private readonly int mostDays;
-    private readonly long longer;
-    private readonly List<long> opens = [];
-    private readonly List<long> closes = [];
-    private readonly List<long> before = [];
-    private int days;
+    private readonly Openings? parent;
+    private readonly long[] closed;
+    private Dictionary<IReadOnlyList<TimeInterval>, Openings>? without;
+    private long[] opens = new long[16];
+    private long[] closes = new long[16];
+    private long[] before = new long[16];
+    private int[] days = new int[16];
+    private int count;
+    private int unrolled;
+    private int mostDays;
+    private int nextClosed;
 
     /// <param name="calendar">The calendar.</param>
-    /// <param name="from">Shifts that close before this instant's day are left out.</param>
-    /// <param name="allowed">Which dates may be worked at all; every date when omitted.</param>
+    /// <param name="from">Shifts before this instant's day are left out.</param>
     /// <param name="mostDays">How many days are unrolled at most.</param>
-    public Openings(WorkCalendar calendar, DateTimeOffset from, Func<DateTime, bool>? allowed = null, int mostDays = 3650)
+    public Openings(WorkCalendar calendar, DateTimeOffset from, int mostDays = 3650)
     {
         this.calendar = calendar;
-        this.allowed = allowed;
-        origin = from.UtcTicks;
-        daysOff = [.. calendar.DaysOff];
+        daysOff = calendar.DaysOff.Count > 0 ? [.. calendar.DaysOff] : null;
         firstDay = calendar.Clock.OnSite(from).Date;
-        this.mostDays = mostDays;
+        this.mostDays = Math.Min(mostDays, Math.Max(0, (DateTime.MaxValue - firstDay).Days - 3));
+        closed = [];
     }
 
-    private Openings(Openings of, long longer)
-        : this(of.calendar, of.calendar.At(of.origin), of.allowed, of.mostDays) => this.longer = longer;
-
-    /// <summary>The same shifts, each closing so much later, but not after the next opens.</summary>
-    public Openings Longer(long by) => new(this, by);
-
-    public long FirstOpen(long time)
+    private Openings(Openings parent, long[] closed)
     {
-        int k = After(time);
+        (calendar, this.parent, this.closed, firstDay) = (parent.calendar, parent, closed, parent.firstDay);
+    }
+
+    /// <summary>Unrolls no more than so many days.</summary>
+    public void EndAfter(int days) => mostDays = Math.Min(mostDays, days);
+
+    /// <summary>The same shifts without some times.</summary>
+    public Openings Without(IReadOnlyList<TimeInterval> unavailable)
+    {
+        if (unavailable.Count == 0)
+        {
+            return this;
+        }
+
+        without ??= [];
+        if (!without.TryGetValue(unavailable, out Openings? made))
+        {
+            made = new Openings(this, TimeInterval.Merged(unavailable));
+            without.Add(unavailable, made);
+        }
+
+        return made;
+    }
+
+    /// <summary>The date on site of a day.</summary>
+    public DateTime DateOf(int day) => firstDay.AddDays(day);
+
+    public long FirstOpen(long time, DaySet set)
+    {
+        int k = Allowed(After(time), set);
         return k < 0 ? Never : Math.Max(time, opens[k]);
     }
 
-    public long FirstFit(long time, long duration)
+    public long FirstFit(long time, long duration, DaySet set)
     {
         // Work of no length may stand at the very end of a shift.
-        int k = duration == 0 ? After(time - 1) : After(time);
-        for (; k >= 0; k = Grown(k + 1))
+        int k = Allowed(duration == 0 ? After(time - 1) : After(time), set);
+        for (; k >= 0; k = Allowed(Grown(k + 1), set))
         {
             long start = Math.Max(time, opens[k]);
             if (start + duration <= closes[k])
@@ -67,49 +90,37 @@ internal sealed class Openings
         return Never;
     }
 
-    /// <summary>When interruptible work ends that starts within a shift.</summary>
-    public long End(long start, long duration)
+    /// <summary>The latest start, not after one time and not before another, of work that lies in one shift; −1 when there is none.</summary>
+    public long LastFit(long latest, long earliest, long duration, DaySet set)
     {
-        if (duration == 0 || start >= Never)
+        int k = After(latest);
+        for (k = k < 0 ? count - 1 : k; k >= 0 && closes[k] >= earliest; k--)
         {
-            return start;
+            long start = Math.Min(latest, closes[k] - duration);
+            if (start >= opens[k] && start >= earliest && set.Has(days[k]))
+            {
+                return start;
+            }
         }
 
-        return AfterWork(start, duration);
+        return -1;
     }
 
-    /// <summary>The earliest instant by which so much working time has passed.</summary>
-    public long AfterWork(long start, long work)
+    /// <summary>When interruptible work ends that starts within a shift.</summary>
+    public long AfterWork(long start, long work, DaySet set)
     {
-        if (work <= 0)
+        if (work <= 0 || start >= Never)
         {
             return start;
         }
 
-        int k = After(start);
+        int k = Allowed(After(start), set);
         if (k < 0)
         {
             return Never;
         }
 
-        long target = before[k] + Math.Max(0, start - opens[k]) + work;
-        while (before[before.Count - 1] + closes[closes.Count - 1] - opens[opens.Count - 1] < target)
-        {
-            if (Grown(closes.Count) < 0)
-            {
-                return Never;
-            }
-        }
-
-        int low = k;
-        int high = closes.Count - 1;
-        while (low < high)
-        {
-            int middle = (low + high) / 2;
-            (low, high) = before[middle] + closes[middle] - opens[middle] >= target ? (low, middle) : (middle + 1, high);
-        }
-
-        return opens[low] + target - before[low];
+        return set.IsAll ? Packed(k, start, work) : Walked(k, start, work, set);
     }
 
     public long WorkBetween(long from, long until)
@@ -123,56 +134,132 @@ internal sealed class Openings
         return sum;
     }
 
-    public IEnumerable<(long From, long Until)> Cut(long start, long duration)
+    /// <summary>The pieces of work from a start within a shift.</summary>
+    public List<(long From, long Until)> Cut(long start, long duration, DaySet set)
     {
+        List<(long From, long Until)> pieces = [];
         long left = duration;
-        long from = start;
-        while (true)
+        for (int k = Allowed(After(start), set); left > 0 && k >= 0; k = Allowed(Grown(k + 1), set))
         {
-            int k = After(from);
-            if (left == 0 || k < 0)
-            {
-                yield return (from, from);
-                yield break;
-            }
-
+            long from = Math.Max(start, opens[k]);
             long here = Math.Min(closes[k] - from, left);
-            yield return (from, from + here);
+            pieces.Add((from, from + here));
             left -= here;
-            if (left == 0)
-            {
-                yield break;
-            }
-
-            from = opens[Grown(k + 1)];
         }
+
+        if (pieces.Count == 0)
+        {
+            pieces.Add((start, start));
+        }
+
+        return pieces;
     }
 
-    /// <summary>The dates with working time between two instants, with that time.</summary>
-    public IEnumerable<(DateTime Day, long Work)> Days(long from, long until)
+    /// <summary>The day of work that starts at a time; work of no length may stand at the end of a shift.</summary>
+    public int DayOf(long start, long duration)
     {
-        List<(DateTime Day, long Work)> found = [];
+        int k = duration == 0 ? After(start - 1) : After(start);
+        return k < 0 ? int.MaxValue : days[k];
+    }
+
+    /// <summary>The days with working time between two instants, first to last.</summary>
+    public List<WorkDay> Days(long from, long until)
+    {
+        List<WorkDay> found = [];
         for (int k = After(from); k >= 0 && opens[k] < until; k = Grown(k + 1))
         {
-            found.Add((calendar.At(opens[k]).Date, Math.Min(until, closes[k]) - Math.Max(from, opens[k])));
+            long open = Math.Max(from, opens[k]);
+            long close = Math.Min(until, closes[k]);
+            if (found.Count > 0 && found[found.Count - 1].Day == days[k])
+            {
+                WorkDay same = found[found.Count - 1];
+                found[found.Count - 1] = new WorkDay(same.Day, same.Open, close, same.Work + close - open);
+            }
+            else
+            {
+                found.Add(new WorkDay(days[k], open, close, close - open));
+            }
         }
 
-        return found.GroupBy(one => one.Day).Select(day => (day.Key, day.Sum(one => one.Work)));
+        return found;
+    }
+
+    /// <summary>The close of the last shift that opens before an instant; the instant itself when there is none.</summary>
+    public long LastClose(long time)
+    {
+        After(time);
+        int k = count - 1;
+        while (k >= 0 && opens[k] >= time)
+        {
+            k--;
+        }
+
+        return k < 0 ? time : closes[k];
+    }
+
+    private long Packed(int k, long start, long work)
+    {
+        long target = before[k] + Math.Max(0, start - opens[k]) + work;
+        while (before[count - 1] + closes[count - 1] - opens[count - 1] < target)
+        {
+            if (Grown(count) < 0)
+            {
+                return Never;
+            }
+        }
+
+        int low = k;
+        int high = count - 1;
+        while (low < high)
+        {
+            int middle = (low + high) / 2;
+            (low, high) = before[middle] + closes[middle] - opens[middle] >= target ? (low, middle) : (middle + 1, high);
+        }
+
+        return opens[low] + target - before[low];
+    }
+
+    private long Walked(int k, long start, long work, DaySet set)
+    {
+        long left = work;
+        for (; k >= 0; k = Allowed(Grown(k + 1), set))
+        {
+            long from = Math.Max(start, opens[k]);
+            if (closes[k] - from >= left)
+            {
+                return from + left;
+            }
+
+            left -= closes[k] - from;
+        }
+
+        return Never;
+    }
+
+    // The first shift from this one on that belongs to the set; −1 when there is none.
+    private int Allowed(int k, DaySet set)
+    {
+        while (k >= 0 && !set.Has(days[k]))
+        {
+            k = set.IsPast(days[k]) ? -1 : Grown(k + 1);
+        }
+
+        return k;
     }
 
     /// <summary>The first shift that closes after an instant; −1 when there is none.</summary>
     private int After(long time)
     {
-        while (closes.Count == 0 || closes[closes.Count - 1] <= time)
+        while (count == 0 || closes[count - 1] <= time)
         {
-            if (Grown(closes.Count) < 0)
+            if (time >= Never || Grown(count) < 0)
             {
                 return -1;
             }
         }
 
         int low = 0;
-        int high = closes.Count - 1;
+        int high = count - 1;
         while (low < high)
         {
             int middle = (low + high) / 2;
@@ -185,40 +272,87 @@ internal sealed class Openings
     /// <summary>Unrolls until shift k is there; −1 when the calendar has none within the days to be unrolled.</summary>
     private int Grown(int k)
     {
-        while (closes.Count <= k && days < mostDays)
+        while (count <= k)
         {
-            DateTime day = firstDay.AddDays(days);
-            days++;
-            if (daysOff.Contains(day) || (allowed is not null && !allowed(day)))
+            if (parent is not null)
             {
-                continue;
-            }
-
-            foreach (WorkShift shift in calendar.Shifts)
-            {
-                if (shift.Day == day.DayOfWeek)
+                if (parent.Grown(unrolled) < 0)
                 {
-                    Add(calendar.Clock.WhenShowing(day + shift.Hours.From).UtcTicks, calendar.Clock.WhenShowing(day + shift.Hours.Until).UtcTicks);
+                    return -1;
                 }
+
+                Carve(parent.opens[unrolled], parent.closes[unrolled], parent.days[unrolled]);
+                unrolled++;
+            }
+            else if (unrolled < mostDays)
+            {
+                Unroll(unrolled);
+                unrolled++;
+            }
+            else
+            {
+                return -1;
             }
         }
 
-        return closes.Count > k ? k : -1;
+        return k;
     }
 
-    private void Add(long open, long close)
+    private void Unroll(int day)
+    {
+        DateTime date = firstDay.AddDays(day);
+        if (daysOff?.Contains(date) == true)
+        {
+            return;
+        }
+
+        for (int i = 0; i < calendar.Shifts.Count; i++)
+        {
+            WorkShift shift = calendar.Shifts[i];
+            if (shift.Day == date.DayOfWeek)
+            {
+                long open = calendar.Clock.WhenShowing(date + shift.Hours.From).UtcTicks;
+                long close = calendar.Clock.WhenShowing(date + shift.Hours.Until).UtcTicks;
+                Add(count > 0 ? Math.Max(open, closes[count - 1]) : open, close, day);
+            }
+        }
+    }
+
+    private void Carve(long open, long close, int day)
+    {
+        while (nextClosed < closed.Length && closed[nextClosed + 1] <= open)
+        {
+            nextClosed += 2;
+        }
+
+        long from = open;
+        for (int i = nextClosed; i < closed.Length && closed[i] < close; i += 2)
+        {
+            Add(from, closed[i], day);
+            from = closed[i + 1];
+        }
+
+        Add(from, close, day);
+    }
+
+    private void Add(long open, long close, int day)
     {
         // A change of clocks can swallow a shift.
-        if (close > open)
+        if (close <= open)
         {
-            if (opens.Count > 0 && closes[closes.Count - 1] > open)
-            {
-                closes[closes.Count - 1] = open;
-            }
-
-            before.Add(before.Count == 0 ? 0 : before[before.Count - 1] + closes[closes.Count - 1] - opens[opens.Count - 1]);
-            opens.Add(open);
-            closes.Add(close + longer);
+            return;
         }
+
+        if (count == opens.Length)
+        {
+            Array.Resize(ref opens, 2 * count);
+            Array.Resize(ref closes, 2 * count);
+            Array.Resize(ref before, 2 * count);
+            Array.Resize(ref days, 2 * count);
+        }
+
+        before[count] = count == 0 ? 0 : before[count - 1] + closes[count - 1] - opens[count - 1];
+        (opens[count], closes[count], days[count]) = (open, close, day);
+        count++;
     }
 }

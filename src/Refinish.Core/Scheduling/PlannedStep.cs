@@ -4,34 +4,56 @@ using System.Globalization;
 
 namespace Refinish.Scheduling;
 
-/// <summary>A step of a <see cref="SiteSchedule"/> with its clock times, and what let it start no sooner.</summary>
+/// <summary>A step of a <see cref="SiteSchedule"/> with its clock times, who does it, and what let it start no sooner.</summary>
 public sealed record PlannedStep
 {
-    internal PlannedStep(SiteStep step, IReadOnlyList<WorkPiece> pieces, DateTimeOffset roomClear, ChainLink driver)
+    private readonly ValueList<TimeInterval> pieces;
+    private readonly ValueList<int> people;
+    private readonly ChainFinder chain;
+    private readonly int index;
+
+    internal PlannedStep(SiteStep step, ValueList<TimeInterval> pieces, DateTimeOffset roomClear, ValueList<int> people, ChainFinder chain, int index)
     {
         Step = step;
-        Pieces = pieces;
+        this.pieces = pieces;
         RoomClear = roomClear;
-        Driver = driver;
+        this.people = people;
+        this.chain = chain;
+        this.index = index;
     }
 
     /// <summary>The step.</summary>
     public SiteStep Step { get; }
 
     /// <summary>When it starts, by the clock of the site.</summary>
-    public DateTimeOffset Start => Pieces[0].Start;
+    public DateTimeOffset Start => pieces[0].Start;
 
     /// <summary>When it ends, nights and days off that cut it included.</summary>
-    public DateTimeOffset End => Pieces[Pieces.Count - 1].End;
+    public DateTimeOffset End => pieces[pieces.Count - 1].End;
 
     /// <summary>The stretches of work; more than one only for an interruptible step.</summary>
-    public IReadOnlyList<WorkPiece> Pieces { get; }
+    public IReadOnlyList<TimeInterval> Pieces => pieces;
 
     /// <summary>Until when its room stays empty: the end, with the time to clear when it sprays.</summary>
     public DateTimeOffset RoomClear { get; }
 
+    /// <summary>
+    /// Numbers of the crew who do it, from 0 and rising, as many as <see cref="SiteStep.People"/>; they stay with it from start to end. Taken first: whoever
+    /// is in the room already, then whoever is on site on that day, then the lowest number.
+    /// </summary>
+    public IReadOnlyList<int> People => people;
+
     /// <summary>What let it start no sooner.</summary>
-    public ChainLink Driver { get; }
+    public ChainLink Driver => chain.Of(index);
+
+    /// <summary>Whether step, times and people are equal.</summary>
+    /// <param name="other">The planned step to compare with.</param>
+    /// <returns><see langword="true"/> when they are.</returns>
+    public bool Equals(PlannedStep? other) =>
+        other is not null && Step.Equals(other.Step) && pieces.Equals(other.pieces) && people.Equals(other.people) && RoomClear == other.RoomClear;
+
+    /// <inheritdoc/>
+    public override int GetHashCode() => unchecked((Step.GetHashCode() * 31) + pieces.GetHashCode());
 
     /// <summary>The times and the name.</summary>
     /// <returns>One line of text.</returns>

@@ -4,39 +4,87 @@ using System.Linq;
 
 namespace Refinish.Scheduling;
 
-/// <summary>Turns the work on a site into arrays: lags, what may not overlap in a room, people and tools. Checks that names and numbers fit each other.</summary>
-internal static class SiteCompiler
+/// <summary>Turns the work on a site into arrays: lags, what may not overlap in a room, people and tools. Refuses what does not fit together.</summary>
+internal sealed class SiteCompiler
 {
-    /// <summary>The model of all steps, or of some of them, in the order of the indices.</summary>
-    public static StepModel Model(SiteWork work, IReadOnlyList<StepLag> lags, IReadOnlyList<int> indices)
+    private readonly SiteWork work;
+    private readonly SiteStep[] steps;
+    private readonly Dictionary<string, int> index;
+
+    // Numbers of the tools of each step, and how many there are of each.
+    private readonly int[][] tools;
+    private readonly List<int> counts = [];
+
+    /// <exception cref="ArgumentException">Ids, lags, people or tools do not fit each other.</exception>
+    public SiteCompiler(SiteWork work, Openings openings)
     {
-        StepModel model = new(indices.Count);
-        Dictionary<string, int> place = new(StringComparer.Ordinal);
-        for (int i = 0; i < indices.Count; i++)
+        this.work = work;
+        Openings = openings;
+        steps = [.. work.Steps];
+        index = new Dictionary<string, int>(steps.Length, StringComparer.Ordinal);
+        for (int i = 0; i < steps.Length; i++)
         {
-            SiteStep step = work.Steps[indices[i]];
-            place.Add(step.Name, i);
-            model.Duration[i] = step.Duration.Ticks;
-            model.Attended[i] = step.IsAttended;
-            model.Interruptible[i] = step.IsAttended && step.IsInterruptible;
-            model.Clears[i] = step.Sprays ? step.Clearing.Ticks : StepModel.None;
+            Add(steps[i], i);
         }
 
+        for (int k = 0; k < work.Lags.Count; k++)
+        {
+            Check(work.Lags[k]);
+        }
+
+        tools = Numbered();
+    }
+
+    public Openings Openings { get; }
+
+    public int IndexOf(string id) => index[id];
+
+    /// <summary>The model of all steps.</summary>
+    public StepModel Model() => Model(work.Lags, null);
+
+    /// <summary>The model of some steps, in the order of the indices; of all when none are given. Lags of other steps are left out.</summary>
+    public StepModel Model(IReadOnlyList<StepLag> lags, IReadOnlyList<int>? indices)
+    {
+        int count = indices?.Count ?? steps.Length;
+        int[]? place = indices is null ? null : Places(indices);
+        List<StepEdge> edges = new(lags.Count);
+        bool hasClocks = false;
         for (int k = 0; k < lags.Count; k++)
         {
-            if (place.TryGetValue(lags[k].Before, out int before) && place.TryGetValue(lags[k].After, out int after))
+            StepLag lag = lags[k];
+            (int before, int after) = (index[lag.Before], index[lag.After]);
+            (before, after) = place is null ? (before, after) : (place[before], place[after]);
+            if (before >= 0 && after >= 0)
             {
-                model.Lag(before, after, lags[k].Minimum.Ticks, lags[k].Maximum?.Ticks, k);
+                edges.Add(new StepEdge(before, after, lag));
+                hasClocks |= lag.Clock is not null;
             }
         }
 
-        model.Rooms.AddRange(Enumerable.Range(0, indices.Count).Where(i => work.Steps[indices[i]].Room is not null).GroupBy(i => work.Steps[indices[i]].Room).Select(room => room.ToArray()));
-        AddMeans(work, model, indices);
-        for (int i = 0; i < indices.Count; i++)
+        StepModel model = new(count, Openings, edges) { HasClocks = hasClocks };
+        int At(int i) => indices is null ? i : indices[i];
+        for (int i = 0; i < count; i++)
         {
-            for (int j = 0; j < indices.Count; j++)
+            SiteStep step = steps[At(i)];
+            model.Duration[i] = step.Duration.Ticks;
+            model.Attended[i] = step.IsAttended;
+            model.Interruptible[i] = step.IsAttended && step.IsInterruptible;
+            model.Sprays[i] = step.Sprays;
+            model.Hours[i] = step.IsAttended ? Openings.Without(step.Unavailable) : null;
+            model.Blocked[i] = step.IsAttended || step.Unavailable.Count == 0 ? null : TimeInterval.Merged(step.Unavailable);
+        }
+
+        AddMeans(model, count, At);
+        if (work.Crew > 1)
+        {
+            model.Rooms.AddRange(Enumerable.Range(0, count).Where(i => steps[At(i)].Room is not null).GroupBy(i => steps[At(i)].Room).Select(room => room.ToArray()));
+        }
+
+        for (int i = 0; i < count; i++)
+        {
+            for (int j = 0; j < count; j++)
             {
-                if (i != j && GapBetween(work, indices[i], indices[j]) is long gap)
+                if (i != j && GapBetween(At(i), At(j)) is long gap and >= 0)
                 {
                     model.Apart(i, j, gap);
                 }
@@ -46,108 +94,59 @@ internal static class SiteCompiler
         return model;
     }
 
-    /// <summary>How long the second step has to wait after the first when both may not overlap; <see langword="null"/> when they may.</summary>
-    public static long? GapBetween(SiteWork work, int first, int second)
+    /// <summary>How long the second step has to wait after the first when both may not overlap; none (below zero) when they may.</summary>
+    public long GapBetween(int first, int second)
     {
-        SiteStep a = work.Steps[first];
-        SiteStep b = work.Steps[second];
-        long? gap = null;
-        if ((a.People > 0 && b.People > 0 && a.People + b.People > work.Crew) || a.Tools.Any(tool => b.Tools.Contains(tool) && Count(work, tool) == 1))
+        SiteStep a = steps[first];
+        SiteStep b = steps[second];
+        long gap = (a.People > 0 && b.People > 0 && a.People + b.People > work.Crew) || ShareTool(first, second) ? 0 : StepModel.None;
+        if (a.Room is null || !string.Equals(a.Room, b.Room, StringComparison.Ordinal))
         {
-            gap = 0;
+            return gap;
         }
 
-        if (a.Room is not null && a.Room == b.Room)
+        if ((a.Sprays && b.IsAttended) || (b.Sprays && a.IsAttended))
         {
-            if ((a.Sprays && b.IsAttended) || (b.Sprays && a.IsAttended))
-            {
-                gap = Math.Max(gap ?? 0, a.Sprays && b.IsAttended ? a.Clearing.Ticks : 0);
-            }
-
-            if (a.RaisesDust && (b.Sprays || b.DustFree > TimeSpan.Zero))
-            {
-                gap ??= 0;
-            }
-
-            if (b.RaisesDust && (a.Sprays || a.DustFree > TimeSpan.Zero))
-            {
-                gap = Math.Max(gap ?? 0, a.DustFree.Ticks);
-            }
+            // Who sprays wears supplied air and need not wait until the room is clear.
+            gap = Math.Max(gap, a.Sprays && b.IsAttended && !b.Sprays ? a.Clearing.Ticks : 0);
         }
 
-        return gap;
+        if (a.RaisesDust && (b.Sprays || b.DustFree > TimeSpan.Zero))
+        {
+            gap = Math.Max(gap, 0);
+        }
+
+        return b.RaisesDust && (a.Sprays || a.DustFree > TimeSpan.Zero) ? Math.Max(gap, a.DustFree.Ticks) : gap;
     }
 
-    /// <summary>Refuses what does not fit together.</summary>
-    public static void Check(SiteWork work)
+    /// <summary>Shared means of all steps, in the order of every model: the crew, then tools of which there is more than one.</summary>
+    public List<SharedMean> Means()
     {
-        Dictionary<string, SiteStep> steps = new(StringComparer.Ordinal);
-        foreach (SiteStep step in work.Steps)
+        List<SharedMean> means = [new SharedMean(work.Crew, Needs(steps.Length, i => i, -1))];
+        for (int tool = 0; tool < counts.Count; tool++)
         {
-            if (steps.ContainsKey(step.Name))
+            if (counts[tool] > 1)
             {
-                throw new ArgumentException("The step '" + step.Name + "' is listed twice.", nameof(work));
-            }
-
-            steps.Add(step.Name, step);
-            if (step.People > work.Crew)
-            {
-                throw new ArgumentException(
-                    "'" + step.Name + "' takes " + Figures.Fixed(step.People, 0) + " people; allowed: at most the crew, " + Figures.Fixed(work.Crew, 0) + ".", nameof(work));
+                means.Add(new SharedMean(counts[tool], Needs(steps.Length, i => i, tool)));
             }
         }
 
-        foreach (StepLag lag in work.Lags)
-        {
-            if (!steps.TryGetValue(lag.Before, out SiteStep? before) || !steps.ContainsKey(lag.After) || lag.Before == lag.After)
-            {
-                throw new ArgumentException("The lag '" + lag.Reason + "' runs from '" + lag.Before + "' to '" + lag.After + "'; allowed: two listed steps.", nameof(work));
-            }
-
-            if (lag.Maximum is not null && before.IsAttended && before.IsInterruptible)
-            {
-                throw new ArgumentException(
-                    "The lag '" + lag.Reason + "' has a maximum after '" + lag.Before + "', which may be interrupted; allowed: a maximum only after steps done in one go.", nameof(work));
-            }
-        }
-
-        if (work.Tools.Select(tool => tool.Name).Distinct(StringComparer.Ordinal).Count() != work.Tools.Count)
-        {
-            throw new ArgumentException("A tool is listed twice.", nameof(work));
-        }
+        return means;
     }
 
     /// <summary>Steps that hang together by lags or by their room, in the order of their first step: usually one group a bathroom.</summary>
-    public static List<List<int>> Groups(SiteWork work)
+    public List<List<int>> Groups()
     {
-        int[] root = [.. Enumerable.Range(0, work.Steps.Count)];
-        int Find(int i)
-        {
-            while (root[i] != i)
-            {
-                root[i] = root[root[i]];
-                i = root[i];
-            }
-
-            return i;
-        }
-
-        void Join(int a, int b)
-        {
-            (int low, int high) = (Math.Min(Find(a), Find(b)), Math.Max(Find(a), Find(b)));
-            root[high] = low;
-        }
-
-        Dictionary<string, int> steps = new(StringComparer.Ordinal);
+        int[] root = new int[steps.Length];
         Dictionary<string, int> rooms = new(StringComparer.Ordinal);
-        for (int i = 0; i < work.Steps.Count; i++)
+        for (int i = 0; i < root.Length; i++)
         {
-            steps.Add(work.Steps[i].Name, i);
-            if (work.Steps[i].Room is string room)
+            root[i] = i;
+            if (steps[i].Room is string room)
             {
                 if (rooms.TryGetValue(room, out int other))
                 {
-                    Join(i, other);
+                    Join(root, i, other);
                 }
                 else
                 {
@@ -156,22 +155,154 @@ internal static class SiteCompiler
             }
         }
 
-        foreach (StepLag lag in work.Lags)
+        for (int k = 0; k < work.Lags.Count; k++)
         {
-            Join(steps[lag.Before], steps[lag.After]);
+            Join(root, index[work.Lags[k].Before], index[work.Lags[k].After]);
         }
 
-        return [.. Enumerable.Range(0, work.Steps.Count).GroupBy(Find).Select(group => group.ToList())];
+        List<List<int>> groups = [];
+        int[] number = new int[root.Length];
+        for (int i = 0; i < root.Length; i++)
+        {
+            int leader = Leader(root, i);
+            if (leader == i)
+            {
+                number[i] = groups.Count;
+                groups.Add([]);
+            }
+
+            groups[number[leader]].Add(i);
+        }
+
+        return groups;
     }
 
-    private static void AddMeans(SiteWork work, StepModel model, IReadOnlyList<int> indices)
+    private static int Leader(int[] root, int i)
     {
-        model.Means.Add(("the crew", work.Crew, [.. indices.Select(i => work.Steps[i].People)]));
-        foreach (string tool in indices.SelectMany(i => work.Steps[i].Tools).Distinct(StringComparer.Ordinal))
+        while (root[i] != i)
         {
-            model.Means.Add((tool, Count(work, tool), [.. indices.Select(i => work.Steps[i].Tools.Contains(tool) ? 1 : 0)]));
+            root[i] = root[root[i]];
+            i = root[i];
+        }
+
+        return i;
+    }
+
+    private static void Join(int[] root, int a, int b)
+    {
+        (int first, int second) = (Leader(root, a), Leader(root, b));
+        root[Math.Max(first, second)] = Math.Min(first, second);
+    }
+
+    private void Add(SiteStep step, int i)
+    {
+        if (index.ContainsKey(step.Id))
+        {
+            throw new ArgumentException("The step '" + step.Id + "' is listed twice.", nameof(work));
+        }
+
+        index.Add(step.Id, i);
+        if (step.People > work.Crew)
+        {
+            throw new ArgumentException(
+                "'" + step.Name + "' takes " + Figures.Fixed(step.People, 0) + " people; allowed: at most the crew, " + Figures.Fixed(work.Crew, 0) + ".", nameof(work));
         }
     }
 
-    private static int Count(SiteWork work, string tool) => work.Tools.FirstOrDefault(one => one.Name == tool)?.Count ?? 1;
+    private void Check(StepLag lag)
+    {
+        if (!index.TryGetValue(lag.Before, out int before) || !index.ContainsKey(lag.After) || lag.Before == lag.After)
+        {
+            throw new ArgumentException("The lag '" + lag.Reason + "' runs from '" + lag.Before + "' to '" + lag.After + "'; allowed: ids of two listed steps.", nameof(work));
+        }
+
+        if (lag.Maximum is not null && steps[before].IsAttended && steps[before].IsInterruptible)
+        {
+            throw new ArgumentException(
+                "The lag '" + lag.Reason + "' has a maximum after '" + steps[before].Name + "', which may be interrupted; allowed: a maximum only after steps done in one go.", nameof(work));
+        }
+    }
+
+    private int[][] Numbered()
+    {
+        Dictionary<string, int> listed = new(StringComparer.Ordinal);
+        for (int k = 0; k < work.Tools.Count; k++)
+        {
+            SiteTool tool = work.Tools[k];
+            listed[tool.Name] = listed.ContainsKey(tool.Name) ? throw new ArgumentException("A tool is listed twice.", nameof(work)) : listed.Count;
+            counts.Add(tool.Count);
+        }
+
+        int[][] numbers = new int[steps.Length][];
+        for (int i = 0; i < numbers.Length; i++)
+        {
+            IReadOnlyList<string> names = steps[i].Tools;
+            numbers[i] = names.Count == 0 ? [] : new int[names.Count];
+            for (int k = 0; k < names.Count; k++)
+            {
+                if (!listed.TryGetValue(names[k], out int number))
+                {
+                    number = listed.Count;
+                    listed.Add(names[k], number);
+                    counts.Add(1);
+                }
+
+                numbers[i][k] = number;
+            }
+        }
+
+        return numbers;
+    }
+
+    private bool ShareTool(int first, int second)
+    {
+        foreach (int tool in tools[first])
+        {
+            if (counts[tool] == 1 && Array.IndexOf(tools[second], tool) >= 0)
+            {
+                return true;
+            }
+        }
+
+        return false;
+    }
+
+    private void AddMeans(StepModel model, int count, Func<int, int> at)
+    {
+        model.Means.Add(new SharedMean(work.Crew, Needs(count, at, -1)));
+        for (int tool = 0; tool < counts.Count; tool++)
+        {
+            if (counts[tool] > 1)
+            {
+                model.Means.Add(new SharedMean(counts[tool], Needs(count, at, tool)));
+            }
+        }
+    }
+
+    private int[] Needs(int count, Func<int, int> at, int tool)
+    {
+        int[] need = new int[count];
+        for (int i = 0; i < count; i++)
+        {
+            need[i] = tool < 0 ? steps[at(i)].People : Array.IndexOf(tools[at(i)], tool) >= 0 ? 1 : 0;
+        }
+
+        return need;
+    }
+
+    private int[] Places(IReadOnlyList<int> indices)
+    {
+        int[] place = new int[steps.Length];
+        for (int i = 0; i < place.Length; i++)
+        {
+            place[i] = -1;
+        }
+
+        for (int i = 0; i < indices.Count; i++)
+        {
+            place[indices[i]] = i;
+        }
+
+        return place;
+    }
 }

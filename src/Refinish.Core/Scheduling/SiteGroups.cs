@@ -10,10 +10,10 @@ namespace Refinish.Scheduling;
 /// the best. Each group alone, and the load of the crew, give a time before which the whole cannot end.
 /// </summary>
 internal sealed class SiteGroups(
-    SiteWork work, List<List<int>> groups, SearchEffort effort, Openings openings, long start, long horizon, Action<double> tell, CancellationToken cancellation)
+    SiteWork work, SiteCompiler compiler, StepModel whole, List<List<int>> groups, SearchEffort effort, long start, long horizon, Action<double> tell, CancellationToken cancellation)
 {
-    private readonly StepModel[] models = [.. groups.Select(group => SiteCompiler.Model(work, work.Lags, group))];
-    private readonly (string Name, int Capacity, int[] Need)[] means = [.. Shared(work)];
+    private readonly StepModel[] models = [.. groups.Select(group => compiler.Model(work.Lags, group))];
+    private readonly List<SharedMean> means = compiler.Means();
 
     private int[]? bestOrder;
     private int bestTogether;
@@ -38,8 +38,8 @@ internal sealed class SiteGroups(
         long[] alone = new long[groups.Count];
         for (int g = 0; g < groups.Count; g++)
         {
-            SiteSearch search = new(models[g], openings, start, null, cancellation);
-            search.Run(horizon, effort.NodesPerGroup);
+            SiteSearch search = new(models[g], start, cancellation);
+            search.Run(horizon, effort.NodesPerGroup, first: false);
             Nodes += search.Nodes;
             if (search.Best is null)
             {
@@ -68,25 +68,11 @@ internal sealed class SiteGroups(
 
     private long LoadOfAll()
     {
-        StepModel all = new(work.Steps.Count);
-        Dictionary<string, int> place = new(StringComparer.Ordinal);
-        for (int i = 0; i < all.Count; i++)
-        {
-            place.Add(work.Steps[i].Name, i);
-            all.Duration[i] = work.Steps[i].Duration.Ticks;
-            all.Attended[i] = work.Steps[i].IsAttended;
-            all.Interruptible[i] = work.Steps[i].IsAttended && work.Steps[i].IsInterruptible;
-        }
-
-        for (int k = 0; k < work.Lags.Count; k++)
-        {
-            all.Lag(place[work.Lags[k].Before], place[work.Lags[k].After], work.Lags[k].Minimum.Ticks, work.Lags[k].Maximum?.Ticks, k);
-        }
-
-        all.Means.Add(means[0]);
-        long[] starts = new long[all.Count];
-        long[] ends = new long[all.Count];
-        return new EarliestTimes(all, openings).Solve(start, horizon, starts, ends) >= 0 ? start : Math.Max(ends.Max(), new LoadBound(all, openings).Of(starts, thorough: true));
+        long[] starts = new long[whole.Count];
+        long[] ends = new long[whole.Count];
+        return new EarliestTimes(whole, null).Solve(start, horizon, starts, ends) >= 0
+            ? start
+            : Math.Max(SiteSearch.Last(ends), new LoadBound(whole).Of(starts, DaySet.All, thorough: true));
     }
 
     // Groups placed two or three together mesh better; a few orders in which one placed alone may end sooner; then, from the best, one group moved.
@@ -132,16 +118,16 @@ internal sealed class SiteGroups(
         {
             int[] batch = [.. order.Skip(k).Take(together)];
             List<int> steps = [.. batch.SelectMany(g => groups[g])];
-            StepModel model = batch.Length == 1 ? models[batch[0]] : SiteCompiler.Model(work, work.Lags, steps);
-            SiteSearch search = new(model, openings, start, [.. steps.Select(i => Taken(i, done, starts, ends))], cancellation, Used(done, starts, ends));
-            search.Run(Math.Min(horizon, BestEnd - 1), effort.NodesPerGroup);
+            StepModel model = batch.Length == 1 ? models[batch[0]] : compiler.Model(work.Lags, steps);
+            SiteSearch search = new(model, start, [.. steps.Select(i => Taken(i, done, starts, ends))], Used(done, starts, ends), cancellation);
+            search.Run(Math.Min(horizon, BestEnd - 1), effort.NodesPerGroup, first: false);
             Nodes += search.Nodes;
             if (search.Best is null)
             {
                 return;
             }
 
-            long[] placed = SiteSolver.Ends(model, openings, search.Best);
+            long[] placed = model.Ends(search.Best, DaySet.All);
             for (int i = 0; i < placed.Length; i++)
             {
                 starts[steps[i]] = search.Best[i];
@@ -156,46 +142,38 @@ internal sealed class SiteGroups(
         (Best, BestEnd, bestOrder, bestTogether) = (starts, end, order, together);
     }
 
-    /// <summary>What the steps already placed take of that of which there is more than one.</summary>
-    private Dictionary<string, List<(long From, long Until, int Need)>> Used(List<int> done, long[] starts, long[] ends) => means
-        .Where(one => one.Capacity > 1)
-        .ToDictionary(one => one.Name, one => done.Where(i => one.Need[i] > 0).Select(i => (starts[i], ends[i], one.Need[i])).ToList(), StringComparer.Ordinal);
+    /// <summary>What the steps already placed take of each shared mean.</summary>
+    private List<(long From, long Until, int Need)>[] Used(List<int> done, long[] starts, long[] ends) =>
+        [.. means.Select(mean => mean.Capacity <= 1 ? [] : done.Where(i => mean.Need[i] > 0).Select(i => (starts[i], ends[i], mean.Need[i])).ToList())];
 
-    /// <summary>What a step has to keep clear of, in order and without touching: steps beside which it may not be, and times when too little is left of what it needs.</summary>
-    private List<(long From, long Until)> Taken(int step, List<int> done, long[] starts, long[] ends)
+    /// <summary>What a step has to keep clear of: steps beside which it may not be, times when too little is left of what it needs, and its own.</summary>
+    private long[]? Taken(int step, List<int> done, long[] starts, long[] ends)
     {
         List<(long From, long Until)> stretches = [];
         foreach (int other in done)
         {
-            if (SiteCompiler.GapBetween(work, other, step) is long gap)
+            long gap = compiler.GapBetween(other, step);
+            if (gap != StepModel.None)
             {
-                stretches.Add((starts[other] - (SiteCompiler.GapBetween(work, step, other) ?? 0), ends[other] + gap));
+                stretches.Add((starts[other] - Math.Max(0, compiler.GapBetween(step, other)), ends[other] + gap));
             }
         }
 
-        foreach ((_, int capacity, int[] need) in means)
+        foreach (SharedMean mean in means)
         {
-            if (need[step] > 0 && capacity > 1)
+            if (mean.Need[step] > 0 && mean.Capacity > 1)
             {
-                stretches.AddRange(Crowded(capacity - need[step], need, done, starts, ends));
+                stretches.AddRange(Crowded(mean.Capacity - mean.Need[step], mean.Need, done, starts, ends));
             }
         }
 
-        stretches.Sort();
-        List<(long From, long Until)> merged = [];
-        foreach ((long from, long until) in stretches)
+        long[] own = whole.Blocked[step] ?? [];
+        for (int k = 0; k < own.Length; k += 2)
         {
-            if (merged.Count > 0 && from <= merged[merged.Count - 1].Until)
-            {
-                merged[merged.Count - 1] = (merged[merged.Count - 1].From, Math.Max(merged[merged.Count - 1].Until, until));
-            }
-            else if (until > from)
-            {
-                merged.Add((from, until));
-            }
+            stretches.Add((own[k], own[k + 1]));
         }
 
-        return merged;
+        return stretches.Count == 0 ? null : TimeInterval.Merged(stretches);
     }
 
     private static IEnumerable<(long From, long Until)> Crowded(int most, int[] need, List<int> done, long[] starts, long[] ends)
@@ -216,16 +194,6 @@ internal sealed class SiteGroups(
             {
                 yield return (changes[k].Time, changes[k + 1].Time);
             }
-        }
-    }
-
-    private static IEnumerable<(string Name, int Capacity, int[] Need)> Shared(SiteWork work)
-    {
-        yield return ("the crew", work.Crew, [.. work.Steps.Select(step => step.People)]);
-        foreach (string tool in work.Steps.SelectMany(step => step.Tools).Distinct(StringComparer.Ordinal))
-        {
-            int count = work.Tools.FirstOrDefault(one => one.Name == tool)?.Count ?? 1;
-            yield return (tool, count, [.. work.Steps.Select(step => step.Tools.Contains(tool) ? 1 : 0)]);
         }
     }
 }

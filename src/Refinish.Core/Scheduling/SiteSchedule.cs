@@ -7,15 +7,15 @@ using UnitsNet;
 namespace Refinish.Scheduling;
 
 /// <summary>
-/// When each step of a <see cref="SiteWork"/> is done, what was proved about the end and about the number of visits, what drives the end, and the
-/// days of the crew; or why there is no schedule.
+/// When each step of a <see cref="SiteWork"/> is done and by whom, what was proved about the end and about the number of visits, what drives the end, and
+/// the days of the crew; or why there is no schedule.
 /// </summary>
 /// <example><code>
 /// SiteWork work = new()
 /// {
 ///     Start = new DateTimeOffset(2027, 3, 1, 8, 0, 0, TimeSpan.FromHours(1)),
 ///     Calendar = WorkCalendar.Weekdays(new WorkingHours(TimeSpan.FromHours(8), TimeSpan.FromHours(17)), LocalClock.Fixed(TimeSpan.FromHours(1))),
-///     Steps = [new SiteStep { Name = "prime", Duration = TimeSpan.FromHours(1), Room = "bathroom", Sprays = true }],
+///     Steps = [new SiteStep { Id = "prime", Duration = TimeSpan.FromHours(1), Room = "bathroom", Sprays = true }],
 ///     Lags = [],
 /// };
 /// SiteSchedule schedule = work.Solve();
@@ -26,37 +26,43 @@ namespace Refinish.Scheduling;
 /// </code></example>
 public sealed record SiteSchedule
 {
+    private readonly ValueList<PlannedStep> steps;
+    private readonly Cache cache = new();
+
     internal SiteSchedule(SiteWork work, ScheduleConflict conflict, int nodes)
     {
         Work = work;
         Conflict = conflict;
         Nodes = nodes;
-        Steps = ValueList<PlannedStep>.Empty;
-        CriticalChain = ValueList<ChainLink>.Empty;
+        steps = ValueList<PlannedStep>.Empty;
         Visits = ValueList<CrewVisit>.Empty;
     }
 
-    internal SiteSchedule(SiteWork work, StepModel model, Openings openings, long[] starts, long[] ends, (long Finish, int Visits) bound, int nodes)
+    internal SiteSchedule(SiteWork work, SiteTimes times, ScheduleProof proof, int nodes)
     {
         Work = work;
         Nodes = nodes;
-        ChainLink[] links = new ChainFinder(work, model, openings, starts, ends).Links();
-        Steps = new ValueList<PlannedStep>(work.Steps.Select((step, i) => new PlannedStep(
-            step,
-            step.IsAttended && step.IsInterruptible
-                ? work.Calendar.Pieces(openings, starts[i], model.Duration[i])
-                : new ValueList<WorkPiece>([new WorkPiece(work.Calendar.At(starts[i]), work.Calendar.At(ends[i]))]),
-            work.Calendar.At(ends[i] + (step.Sprays ? step.Clearing.Ticks : 0)),
-            links[i])));
-        Finish = work.Calendar.At(ends.Max());
-        FinishBound = work.Calendar.At(bound.Finish);
-        Visits = new ValueList<CrewVisit>(Steps.Where(step => step.Step.IsAttended)
-            .SelectMany(step => step.Pieces.Select(piece => new CrewTurn(step.Step, piece)))
-            .OrderBy(turn => turn.Piece.Start).ThenBy(turn => turn.Piece.End)
-            .GroupBy(turn => turn.Piece.Start.Date)
-            .Select(day => new CrewVisit(day)));
-        VisitsBound = bound.Visits;
-        CriticalChain = Chain(Steps);
+        ChainFinder chain = new(times);
+        ValueList<int>[] people = CrewRoster.Of(times);
+        PlannedStep[] planned = new PlannedStep[people.Length];
+        for (int i = 0; i < planned.Length; i++)
+        {
+            SiteStep step = work.Steps[i];
+            (long start, long end) = (times.Starts[i], times.Ends[i]);
+            DateTimeOffset until = work.Calendar.At(end);
+            ValueList<TimeInterval> pieces = times.Model.Interruptible[i]
+                ? work.Calendar.Pieces(times.Model.Hours[i]!, start, times.Model.Duration[i], times.Days)
+                : new ValueList<TimeInterval>([new TimeInterval(work.Calendar.At(start), until)]);
+            bool clears = step.Sprays && step.Clearing > TimeSpan.Zero;
+            planned[i] = new PlannedStep(step, pieces, clears ? work.Calendar.At(end + step.Clearing.Ticks) : until, people[i], chain, i);
+        }
+
+        steps = new ValueList<PlannedStep>(planned);
+        Finish = work.Calendar.At(SiteSearch.Last(times.Ends));
+        FinishBound = work.Calendar.At(proof.Finish);
+        LatestEnd = proof.LatestEnd is long latest ? work.Calendar.At(latest) : null;
+        Visits = CrewDays.Visits(steps);
+        VisitsBound = Math.Min(proof.Visits, Visits.Count);
     }
 
     /// <summary>The work that was asked for.</summary>
@@ -69,44 +75,79 @@ public sealed record SiteSchedule
     public ScheduleConflict? Conflict { get; }
 
     /// <summary>The steps with their times, in the order of the work; empty when there is no schedule.</summary>
-    public IReadOnlyList<PlannedStep> Steps { get; }
+    public IReadOnlyList<PlannedStep> Steps => steps;
 
     /// <summary>When the last step ends; <see langword="null"/> when there is no schedule.</summary>
     public DateTimeOffset? Finish { get; }
 
-    /// <summary>No schedule ends before this instant; proved.</summary>
+    /// <summary>
+    /// No schedule ends before this instant, or, when <see cref="SiteWork.Prefers"/> is <see cref="SchedulePreference.FewestVisits"/>, none with as few visits
+    /// as this one; proved.
+    /// </summary>
     public DateTimeOffset? FinishBound { get; }
 
-    /// <summary>Whether it was proved that no schedule ends sooner.</summary>
+    /// <summary>Whether it was proved that no schedule ends sooner; for <see cref="SchedulePreference.FewestVisits"/>, none with as few visits.</summary>
     public bool IsEarliest => Finish is not null && Finish == FinishBound;
 
-    /// <summary>By how much a schedule could at best end sooner; zero when this one is proved the earliest.</summary>
+    /// <summary>
+    /// Until when a schedule was allowed to end for the sake of fewer visits: <see cref="SiteWork.VisitSlack"/> after the close of the working day of the
+    /// earliest end that was found. <see langword="null"/> for <see cref="SchedulePreference.EarliestEnd"/> and without a schedule.
+    /// </summary>
+    public DateTimeOffset? LatestEnd { get; }
+
+    /// <summary>By how much a schedule could at best end sooner; zero when <see cref="IsEarliest"/>.</summary>
     public TimeSpan? Gap => Finish - FinishBound;
 
     /// <summary>The gap as part of the whole time from start to end.</summary>
     public Ratio? RelativeGap => Finish is DateTimeOffset finish && finish > Work.Start ? Ratio.FromDecimalFractions(Gap!.Value.TotalSeconds / (finish - Work.Start).TotalSeconds) : null;
 
-    /// <summary>The days on which the crew comes, in order.</summary>
+    /// <summary>The days on which anybody of the crew comes, in order.</summary>
     public IReadOnlyList<CrewVisit> Visits { get; }
 
-    /// <summary>No schedule that ends as early has fewer visits; proved.</summary>
+    /// <summary>The days of each person of the crew, by date and then by number; nobody is listed on a day without work of their own.</summary>
+    public IReadOnlyList<PersonDay> PersonDays => cache.Days ??= CrewDays.Persons(steps);
+
+    /// <summary>
+    /// No schedule has fewer visits among those that end as early, or, for <see cref="SchedulePreference.FewestVisits"/>, by <see cref="LatestEnd"/>; proved.
+    /// </summary>
     public int VisitsBound { get; }
 
-    /// <summary>Whether it was proved that the visits are as few as can be for this end.</summary>
+    /// <summary>Whether it was proved that the visits are as few as <see cref="VisitsBound"/> says.</summary>
     public bool HasFewestVisits => IsPossible && Visits.Count == VisitsBound;
 
     /// <summary>What drives the end: from the start of the work to the step that ends last, each link driven by the one before it.</summary>
-    public IReadOnlyList<ChainLink> CriticalChain { get; }
+    public IReadOnlyList<ChainLink> CriticalChain => cache.Chain ??= Chain(steps);
 
     /// <summary>Nodes of the search that were looked at.</summary>
     public int Nodes { get; }
 
     /// <summary>The times of one step.</summary>
-    /// <param name="step">Its name.</param>
+    /// <param name="id">Its <see cref="SiteStep.Id"/>.</param>
     /// <returns>The step with its times.</returns>
     /// <exception cref="ArgumentException">There is no such step, or no schedule.</exception>
-    public PlannedStep Find(string step) =>
-        Steps.FirstOrDefault(planned => planned.Step.Name == Guard.Named(step, nameof(step))) ?? throw new ArgumentException("'" + step + "' is not a step of this schedule.", nameof(step));
+    public PlannedStep Find(string id)
+    {
+        Guard.Named(id, nameof(id));
+        for (int i = 0; i < steps.Count; i++)
+        {
+            if (string.Equals(steps[i].Step.Id, id, StringComparison.Ordinal))
+            {
+                return steps[i];
+            }
+        }
+
+        throw new ArgumentException("'" + id + "' is not a step of this schedule.", nameof(id));
+    }
+
+    /// <summary>Whether work, steps and what was proved are equal.</summary>
+    /// <param name="other">The schedule to compare with.</param>
+    /// <returns><see langword="true"/> when they are.</returns>
+    public bool Equals(SiteSchedule? other) =>
+        other is not null && Work.Equals(other.Work) && steps.Equals(other.steps) && Equals(Conflict, other.Conflict) && FinishBound == other.FinishBound
+        && VisitsBound == other.VisitsBound && LatestEnd == other.LatestEnd;
+
+    /// <inheritdoc/>
+    public override int GetHashCode() => unchecked((Work.GetHashCode() * 31) + steps.GetHashCode());
 
     /// <summary>How every start and end follows from the step that drives it, in hours after the start of the work.</summary>
     /// <returns>The derivation; without steps when there is no schedule.</returns>
@@ -119,19 +160,32 @@ public sealed record SiteSchedule
         : "ends " + Finish!.Value.ToString("yyyy-MM-dd HH:mm", CultureInfo.InvariantCulture) + (IsEarliest ? " (as early as can be)" : " (at best " + TimeConstraint.Hours(Gap!.Value) + " sooner)")
             + ", " + Figures.Fixed(Visits.Count, 0) + " visits" + (HasFewestVisits ? " (as few as can be)" : " (at least " + Figures.Fixed(VisitsBound, 0) + ")");
 
-    private static ValueList<ChainLink> Chain(IReadOnlyList<PlannedStep> steps)
+    private static ValueList<ChainLink> Chain(ValueList<PlannedStep> steps)
     {
-        Dictionary<string, PlannedStep> byName = steps.ToDictionary(step => step.Step.Name, StringComparer.Ordinal);
+        if (steps.Count == 0)
+        {
+            return ValueList<ChainLink>.Empty;
+        }
+
+        Dictionary<string, PlannedStep> byId = steps.ToDictionary(step => step.Step.Id, StringComparer.Ordinal);
         List<ChainLink> chain = [];
         HashSet<string> seen = new(StringComparer.Ordinal);
         PlannedStep? at = steps.OrderByDescending(step => step.End).First();
-        while (at is not null && seen.Add(at.Step.Name))
+        while (at is not null && seen.Add(at.Step.Id))
         {
             chain.Add(at.Driver);
-            at = at.Driver.Driver is string driver ? byName[driver] : null;
+            at = at.Driver.Driver is string driver ? byId[driver] : null;
         }
 
         chain.Reverse();
         return new ValueList<ChainLink>(chain);
+    }
+
+    // Made when asked for; the same every time, so it does not matter who makes it first.
+    private sealed class Cache
+    {
+        public ValueList<PersonDay>? Days { get; set; }
+
+        public ValueList<ChainLink>? Chain { get; set; }
     }
 }

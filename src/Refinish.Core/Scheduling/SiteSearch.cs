@@ -1,6 +1,5 @@
 using System;
 using System.Collections.Generic;
-using System.Linq;
 using System.Threading;
 
 namespace Refinish.Scheduling;
@@ -8,7 +7,7 @@ namespace Refinish.Scheduling;
 /// <summary>
 /// Branch and bound over the order of steps that may not overlap. A node is a set of demands "this one first"; its earliest times are a least
 /// fixed point; where two steps still overlap, or too many share what is scarce, one child a possible order follows. Without overlap the earliest
-/// times are a schedule, and no schedule under the same demands ends sooner.
+/// times are a schedule, and no schedule under the same demands ends sooner. One object searches the same steps on one set of days after another.
 /// </summary>
 /// <remarks>
 /// The scheme is that of De Reyck and Herroelen for projects with generalized precedence relations (European Journal of Operational Research 111
@@ -20,47 +19,45 @@ internal sealed class SiteSearch
     private const long FirstMargin = 4 * TimeSpan.TicksPerDay;
 
     private readonly StepModel model;
-    private readonly Openings openings;
     private readonly long start;
+    private readonly long[]?[]? taken;
     private readonly EarliestTimes earliest;
     private readonly CancellationToken cancellation;
-    private readonly LoadBound load;
-    private readonly LongestPaths? paths;
     private readonly StepOverlaps overlaps;
     private readonly List<(long[] Starts, long[] Ends)> pool = [];
+    private LongestPaths? paths;
+    private LoadBound? load;
+    private ListedOrder? listed;
     private long limit;
-    private long open = long.MaxValue;
+    private long open;
     private int mostNodes;
     private bool stopAtFirst;
 
-    public SiteSearch(StepModel model, Openings openings, long start, List<(long From, long Until)>[]? taken, CancellationToken cancellation, Dictionary<string, List<(long From, long Until, int Need)>>? others = null)
+    public SiteSearch(StepModel model, long start, CancellationToken cancellation)
+        : this(model, start, null, null, cancellation)
+    {
+    }
+
+    /// <param name="model">The steps.</param>
+    /// <param name="start">Nothing starts before.</param>
+    /// <param name="taken">Stretches that each step has to keep clear of; those of the model unless given.</param>
+    /// <param name="others">What steps of other groups take of each shared mean.</param>
+    /// <param name="cancellation">Stops the search.</param>
+    public SiteSearch(StepModel model, long start, long[]?[]? taken, List<(long From, long Until, int Need)>[]? others, CancellationToken cancellation)
     {
         this.model = model;
-        this.openings = openings;
         this.start = start;
+        this.taken = taken;
         this.cancellation = cancellation;
-        earliest = new EarliestTimes(model, openings, taken);
-        load = new LoadBound(model, openings);
-        paths = LongestPaths.Of(model);
-        if (paths is not null)
-        {
-            load.AddGates(paths[0]);
-        }
+        earliest = new EarliestTimes(model, taken);
+        overlaps = new StepOverlaps(model, others);
+    }
 
-        List<(int I, int J)> pairs = [];
-
-        for (int i = 0; i < model.Count; i++)
-        {
-            for (int j = i + 1; j < model.Count; j++)
-            {
-                if (model.Gap[i][j] != StepModel.None)
-                {
-                    AddPair(pairs, i, j);
-                }
-            }
-        }
-
-        overlaps = new StepOverlaps(model, pairs, others);
+    /// <summary>The days on which may be worked.</summary>
+    public DaySet Days
+    {
+        get => earliest.Days;
+        set => earliest.Days = value;
     }
 
     /// <summary>The best start of each step; <see langword="null"/> while none is known.</summary>
@@ -73,44 +70,93 @@ internal sealed class SiteSearch
     public long Bound { get; private set; }
 
     /// <summary>Whether everything was looked at: the best is then the best there is, and without one there is none within the limit.</summary>
-    public bool IsComplete { get; private set; } = true;
+    public bool IsComplete { get; private set; }
 
-    /// <summary>Nodes looked at.</summary>
+    /// <summary>Nodes looked at in all runs.</summary>
     public int Nodes { get; private set; }
 
-    /// <summary>Searches schedules that end by the limit.</summary>
-    public void Run(long latest, int nodes, bool first = false)
+    /// <summary>Whether the rules can be kept by the limit when the crew and the rooms are no limit: a quick test that only a "no" of proves something.</summary>
+    public bool MayHold(long latest)
     {
-        stopAtFirst = first;
         (long[] starts, long[] ends) = Rented(0);
+        earliest.GaveUp = false;
+        Nodes++;
+        return earliest.Solve(start, latest, starts, ends) < 0 || earliest.GaveUp;
+    }
+
+    /// <summary>Searches schedules that end by the limit; when asked for the first, stops at any.</summary>
+    public void Run(long latest, int nodes, bool first)
+    {
+        (Best, BestEnd, Bound, IsComplete, stopAtFirst) = (null, long.MaxValue, long.MaxValue, true, first);
+        (long[] starts, long[] ends) = Rented(0);
+        earliest.GaveUp = false;
         limit = latest;
-        if (earliest.Solve(start, latest, starts, ends) >= 0 || !HoldGates(starts, ends))
+        Nodes++;
+        cancellation.ThrowIfCancellationRequested();
+        if (Root(starts, ends))
         {
-            Bound = long.MaxValue;
+            if (overlaps.First(starts, ends).Length == 0)
+            {
+                Keep(starts, ends);
+                Bound = BestEnd;
+            }
+            else if (IsPrepared() || Root(starts, ends))
+            {
+                Branch(latest, nodes, starts, ends);
+            }
+        }
+
+        IsComplete &= !earliest.GaveUp;
+    }
+
+    private bool Root(long[] starts, long[] ends) => earliest.Solve(start, limit, starts, ends) < 0;
+
+    private void Branch(long latest, int nodes, long[] starts, long[] ends)
+    {
+        if (!HoldGates(starts, ends))
+        {
             return;
         }
 
         long bound = BoundOf(starts, ends, thorough: true);
+        (long[] listedStarts, long[] listedEnds) = Rented(1);
+        listed ??= new ListedOrder(model, overlaps, taken);
+        if (listed.Run(start, latest, Days, listedStarts, listedEnds))
+        {
+            Keep(listedStarts, listedEnds);
+        }
+
+        long most = Best is null ? latest : BestEnd - 1;
+        if (most < bound || (stopAtFirst && Best is not null))
+        {
+            IsComplete = most < bound;
+            Bound = Math.Min(bound, BestEnd);
+            return;
+        }
+
+        mostNodes = Nodes + nodes;
+        int allNodes = mostNodes;
         for (long margin = FirstMargin; ; margin *= 4)
         {
             // Rules that contradict each other push each other up to the limit, so a near limit finds that out sooner.
-            limit = Math.Min(latest, bound + margin);
+            limit = Math.Min(most, bound + margin);
+            long near = limit;
             IsComplete = true;
             open = long.MaxValue;
-            mostNodes = limit == latest ? nodes : Math.Min(nodes, Nodes + Math.Max(50, nodes / 8));
+            mostNodes = limit == most ? allNodes : Math.Min(allNodes, Nodes + Math.Max(50, nodes / 8));
             if (bound <= limit)
             {
                 Visit(0, bound);
             }
 
-            if (Best is not null || limit == latest)
+            if (BestEnd <= most || near == most)
             {
                 break;
             }
         }
 
-        IsComplete &= Best is not null || limit == latest;
-        Bound = Math.Max(bound, Math.Min(BestEnd, open) is long least && least < long.MaxValue ? least : bound);
+        long least = Math.Min(BestEnd, open);
+        Bound = earliest.GaveUp || least == long.MaxValue ? bound : Math.Max(bound, least);
     }
 
     private void Visit(int depth, long bound)
@@ -131,43 +177,43 @@ internal sealed class SiteSearch
         Nodes++;
         cancellation.ThrowIfCancellationRequested();
         (long[] starts, long[] ends) = Rented(depth);
-        List<(int First, int Second)> children = overlaps.First(starts, ends);
-        if (children.Count == 0)
+        (int First, int Second)[] orders = overlaps.First(starts, ends);
+        if (orders.Length == 0)
         {
-            BestEnd = ends.Max();
-            Best = (long[])starts.Clone();
+            Keep(starts, ends);
             limit = BestEnd - 1;
             return;
         }
 
-        List<(int First, int Second, long Bound, long Delay)> kept = [];
+        Child[] children = new Child[orders.Length];
+        int kept = 0;
         (long[] childStarts, long[] childEnds) = Rented(depth + 1);
-        foreach ((int first, int second) in children)
+        foreach ((int first, int second) in orders)
         {
             if (Descend(depth, first, second))
             {
-                long childBound = BoundOf(childStarts, childEnds);
+                long childBound = BoundOf(childStarts, childEnds, thorough: false);
                 if (childBound <= limit)
                 {
-                    kept.Add((first, second, childBound, childStarts[second] - starts[second]));
+                    children[kept++] = new Child(first, second, childBound, childStarts[second] - starts[second], kept);
                 }
             }
         }
 
-        foreach ((int first, int second, long childBound, _) in kept.OrderBy(child => child.Bound).ThenBy(child => child.Delay))
+        Array.Sort(children, 0, kept);
+        for (int k = 0; k < kept && children[k].Bound <= limit; k++)
         {
-            if (childBound <= limit)
+            (int first, int second) = (children[k].First, children[k].Second);
+            long gap = model.GapOf(first, second);
+            earliest.Order(first, second, gap);
+            Copy(depth);
+            paths?.Lengthen(depth, first, second);
+            if (earliest.Push(first, second, gap, limit, childStarts, childEnds) < 0 && HoldGates(childStarts, childEnds))
             {
-                earliest.Order(first, second, model.GapOf(first, second));
-                Copy(depth);
-                paths?.Lengthen(depth, first, second);
-                if (earliest.Push(first, second, model.GapOf(first, second), limit, childStarts, childEnds) < 0 && HoldGates(childStarts, childEnds))
-                {
-                    Visit(depth + 1, childBound);
-                }
-
-                earliest.Forget(first);
+                Visit(depth + 1, children[k].Bound);
             }
+
+            earliest.Forget(first);
         }
     }
 
@@ -181,16 +227,24 @@ internal sealed class SiteSearch
 
         (long[] childStarts, long[] childEnds) = Rented(depth + 1);
         Copy(depth);
-        earliest.Order(first, second, model.GapOf(first, second));
-        bool holds = earliest.Push(first, second, model.GapOf(first, second), limit, childStarts, childEnds) < 0 && HoldGates(childStarts, childEnds);
+        long gap = model.GapOf(first, second);
+        earliest.Order(first, second, gap);
+        bool holds = earliest.Push(first, second, gap, limit, childStarts, childEnds) < 0 && HoldGates(childStarts, childEnds);
         earliest.Forget(first);
         return holds;
     }
 
+    private void Keep(long[] starts, long[] ends)
+    {
+        Best = (long[])starts.Clone();
+        BestEnd = Last(ends);
+    }
+
     private bool HoldGates(long[] starts, long[] ends)
     {
-        foreach ((int gate, long time) in load.Gates(starts))
+        for (int k = 0; k < load!.Gates; k++)
         {
+            (int gate, long time) = load.Gate(k, starts, Days);
             if (!earliest.Hold(gate, time, limit, starts, ends))
             {
                 return false;
@@ -200,25 +254,47 @@ internal sealed class SiteSearch
         return true;
     }
 
-    private long BoundOf(long[] starts, long[] ends, bool thorough = false)
+    private long BoundOf(long[] starts, long[] ends, bool thorough)
     {
-        long bound = ends.Max();
-        return bound > limit ? bound : Math.Max(bound, load.Of(starts, thorough));
+        long bound = Last(ends);
+        return bound > limit ? bound : Math.Max(bound, load!.Of(starts, Days, thorough));
     }
 
-    // An order that the lags already force becomes a lag of its own, so that it is never branched on.
-    private void AddPair(List<(int I, int J)> pairs, int i, int j)
+    /// <summary>Whether all that branching needs was there already; otherwise it is made, and orders that the lags force may have been added.</summary>
+    private bool IsPrepared()
     {
-        if (paths is not null && paths.CanPrecede(0, i, j) is bool forwards && paths.CanPrecede(0, j, i) != forwards)
+        if (load is not null)
         {
+            return true;
+        }
+
+        load = new LoadBound(model);
+        paths = LongestPaths.Of(model);
+        if (paths is null)
+        {
+            return true;
+        }
+
+        load.AddGates(paths);
+        List<(int, int)> pairs = [];
+        foreach ((int i, int j) in overlaps.Pairs)
+        {
+            // An order that the lags already force becomes a lag of its own, so that it is never branched on.
+            bool forwards = paths.CanPrecede(0, i, j);
+            if (paths.CanPrecede(0, j, i) == forwards)
+            {
+                pairs.Add((i, j));
+                continue;
+            }
+
             (int first, int second) = forwards ? (i, j) : (j, i);
-            earliest.Order(first, second, model.Gap[first][second]);
+            earliest.Order(first, second, model.Gap(first, second));
             paths.Impose(first, second);
         }
-        else
-        {
-            pairs.Add((i, j));
-        }
+
+        listed = new ListedOrder(model, new StepOverlaps(model, overlaps.Others), taken);
+        overlaps.Pairs = pairs;
+        return false;
     }
 
     private (long[] Starts, long[] Ends) Rented(int depth)
@@ -237,5 +313,32 @@ internal sealed class SiteSearch
         (long[] childStarts, long[] childEnds) = Rented(depth + 1);
         Array.Copy(starts, childStarts, model.Count);
         Array.Copy(ends, childEnds, model.Count);
+    }
+
+    internal static long Last(long[] ends)
+    {
+        long last = ends[0];
+        foreach (long end in ends)
+        {
+            last = Math.Max(last, end);
+        }
+
+        return last;
+    }
+
+    private readonly struct Child(int first, int second, long bound, long delay, int number) : IComparable<Child>
+    {
+        public int First { get; } = first;
+
+        public int Second { get; } = second;
+
+        public long Bound { get; } = bound;
+
+        private long Delay { get; } = delay;
+
+        private int Number { get; } = number;
+
+        public int CompareTo(Child other) => Bound != other.Bound ? Bound.CompareTo(other.Bound)
+            : Delay != other.Delay ? Delay.CompareTo(other.Delay) : Number.CompareTo(other.Number);
     }
 }

@@ -1,136 +1,185 @@
 using System;
 using System.Collections.Generic;
-using System.Linq;
 using System.Threading;
+using Refinish.Curing;
 
 namespace Refinish.Scheduling;
 
 /// <summary>
-/// The way from a work to its schedule: first whether times, hours, crew and rooms allow any; one group (a bathroom) by exact search; several
-/// groups one after the other into the time that the earlier ones leave, in a few orders, with a bound from the crew's load and from each group
-/// alone; an exact search for a proof where the whole is small; then the fewest visits for the end that was found.
+/// The way from a work to its schedule: first whether times and hours allow any; one group (a bathroom) by exact search; several groups one after
+/// the other into the time that the earlier ones leave, in a few orders, with a bound from the crew's load and from each group alone; an exact
+/// search for a proof where the whole is small. Then the visits, then less waiting within each of them.
 /// </summary>
 internal sealed class SiteSolver(SiteWork work, SearchEffort effort, IProgress<double>? progress, CancellationToken cancellation)
 {
+    // Invented limits that no work comes near: how long times without work, and how long a clock that hardly runs, are waited for.
+    private const long LongestWait = 3650 * TimeSpan.TicksPerDay;
+    private const int MostDays = 400 * 366;
+
     private readonly long start = work.Start.UtcTicks;
-    private Openings openings = new(work.Calendar, work.Start);
+    private readonly Openings openings = new(work.Calendar, work.Start, MostDays);
     private long horizon;
     private int nodes;
     private double told;
 
     public SiteSchedule Solve()
     {
-        SiteCompiler.Check(work);
+        SiteCompiler compiler = new(work, openings);
         Tell(0);
-        TimeSpan longest = work.Calendar.LongestShift;
-        SiteStep[] tooLong = [.. work.Steps.Where(step => step.IsAttended && !step.IsInterruptible && step.Duration > longest)];
-        if (tooLong.Length > 0)
+        ConflictExplainer explainer = new(work, compiler, start, effort, cancellation);
+        if (explainer.TooLong() is ScheduleConflict tooLong)
         {
-            return Refused(new ScheduleConflict(null, tooLong, [], [], true, longest));
+            return Refused(tooLong);
         }
 
-        TemporalConflict? times = CriticalPath.NetworkOf(
-            [.. work.Steps.Select(step => new ScheduleStep(step.Name, step.Duration, step.IsAttended, step.IsInterruptible))], work.Lags).Conflict;
-        if (times is not null)
+        StepModel model = compiler.Model();
+        if (model.Contradicts())
         {
-            return Refused(new ScheduleConflict(times, [], [], [], true, longest));
+            return Refused(explainer.Times());
         }
 
-        SetHorizon();
-        List<List<int>> groups = SiteCompiler.Groups(work);
-        return groups.Count == 1 ? One(groups[0]) : Many(groups);
+        horizon = Horizon();
+        openings.EndAfter((int)((horizon - start) / TimeSpan.TicksPerDay) + 30);
+        if (explainer.LateRecords() is ScheduleConflict late)
+        {
+            return Refused(late);
+        }
+
+        List<List<int>> groups = compiler.Groups();
+        return groups.Count == 1 ? One(model, explainer) : Many(model, groups, compiler, explainer);
     }
 
-    private SiteSchedule One(List<int> steps)
+    private SiteSchedule One(StepModel model, ConflictExplainer explainer)
     {
-        StepModel model = SiteCompiler.Model(work, work.Lags, steps);
-        SiteSearch search = Search(model, null, horizon, effort.Nodes);
-        return search.Best is null ? Refused(Explain(steps, search.IsComplete)) : Planned(model, search.Best, search.Bound);
+        SiteSearch search = new(model, start, cancellation);
+        search.Run(horizon, effort.Nodes, first: false);
+        return search.Best is null
+            ? Refused(explainer.Why(null, horizon, search.IsComplete), search.Nodes)
+            : Planned(model, search, search.Best, search.Bound);
     }
 
-    private SiteSchedule Many(List<List<int>> groups)
+    private SiteSchedule Many(StepModel model, List<List<int>> groups, SiteCompiler compiler, ConflictExplainer explainer)
     {
-        SiteGroups placing = new(work, groups, effort, openings, start, horizon, done => Tell(0.9 * done), cancellation);
+        SiteGroups placing = new(work, compiler, model, groups, effort, start, horizon, done => Tell(0.9 * done), cancellation);
         bool placed = placing.Run();
         nodes += placing.Nodes;
         if (placing.Failed is List<int> failed)
         {
-            return Refused(Explain(failed, placing.FailureIsProved));
+            return Refused(explainer.Why(failed, horizon, placing.FailureIsProved));
         }
 
-        int[] all = [.. Enumerable.Range(0, work.Steps.Count)];
-        StepModel model = SiteCompiler.Model(work, work.Lags, all);
         long[]? best = placed ? placing.Best : null;
         long end = placed ? placing.BestEnd : horizon + 1;
         long bound = placing.Bound;
-        if (end > bound && work.Steps.Count <= effort.StepsForProof)
+        SiteSearch search = new(model, start, cancellation);
+        if (end > bound && model.Count <= effort.StepsForProof)
         {
-            SiteSearch search = Search(model, null, end - 1, effort.Nodes);
+            search.Run(end - 1, effort.Nodes, first: false);
             best = search.Best ?? best;
             end = search.Best is null ? end : search.BestEnd;
             bound = Math.Max(bound, search.IsComplete ? end : Math.Min(end, search.Bound));
         }
+        else if (end > bound)
+        {
+            (long[] starts, long[] ends) = (new long[model.Count], new long[model.Count]);
+            if (new ListedOrder(model, new StepOverlaps(model, null), null).Run(start, end - 1, DaySet.All, starts, ends))
+            {
+                (best, end) = (starts, SiteSearch.Last(ends));
+            }
+        }
 
-        return best is null ? Refused(new ScheduleConflict(null, [], [], [], false, work.Calendar.LongestShift)) : Planned(model, best, Math.Min(bound, end));
+        return best is null ? Refused(explainer.Unknown(), search.Nodes) : Planned(model, search, best, Math.Min(bound, end));
     }
 
-    private SiteSchedule Planned(StepModel model, long[] starts, long bound)
+    private SiteSchedule Planned(StepModel model, SiteSearch search, long[] starts, long bound)
     {
-        long[] ends = Ends(model, openings, starts);
+        long[] ends = model.Ends(starts, DaySet.All);
+        long end = SiteSearch.Last(ends);
+        bool few = work.Prefers == SchedulePreference.FewestVisits;
+        long latest = few ? Math.Max(end, openings.LastClose(end)) + work.VisitSlack.Ticks : end;
         Tell(0.95);
-        SiteVisits visits = new(work, model, openings, effort, cancellation);
-        visits.Improve(starts, ends);
-        nodes += visits.Nodes;
-        Tell(1);
-        return new SiteSchedule(work, model, visits.Openings, visits.Starts, Ends(model, visits.Openings, visits.Starts), (bound, visits.Bound), nodes);
-    }
-
-    private SiteSchedule Refused(ScheduleConflict conflict)
-    {
-        Tell(1);
-        return new SiteSchedule(work, conflict, nodes);
-    }
-
-    private ScheduleConflict Explain(List<int> steps, bool isProved)
-    {
-        TimeSpan longest = work.Calendar.LongestShift;
-        if (!isProved)
+        DaySet days = DaySet.All;
+        int visits = SiteVisits.Count(model, starts, days);
+        List<WorkDay> window = openings.Days(start, Math.Max(latest, start + 1));
+        int least = Math.Min(visits, VisitBound.Of(model, window));
+        if (least < visits && model.Count <= effort.StepsForProof)
         {
-            return new ScheduleConflict(null, [], [], [], false, longest);
+            SiteVisits fewer = new(model, search, effort.Nodes);
+            fewer.Improve(window, least, visits, latest);
+            least = fewer.Bound;
+            if (fewer.Starts is not null)
+            {
+                (starts, days, visits) = (fewer.Starts, fewer.Days, fewer.Visits);
+                ends = model.Ends(starts, days);
+                end = SiteSearch.Last(ends);
+                bound = fewer.IsEarliest ? end : Math.Min(bound, end);
+            }
+        }
+        else if (least < visits && Listed(model, latest) is (long[] Starts, long[] Ends) listed && SiteVisits.Count(model, listed.Starts, DaySet.All) < visits)
+        {
+            (starts, ends) = listed;
         }
 
-        HashSet<string> names = new(steps.Select(i => work.Steps[i].Name), StringComparer.Ordinal);
-        StepLag[] lags = [.. work.Lags.Where(lag => names.Contains(lag.Before))];
-        bool certain = true;
-        bool CanBeKept(IReadOnlyList<StepLag> kept)
+        long[] moved = LatestTimes.LessWaiting(model, days, starts, ends);
+        Tell(1);
+        return new SiteSchedule(
+            work,
+            new SiteTimes(work, model, days, starts, moved),
+            new ScheduleProof(bound, least, few ? latest : null),
+            nodes + search.Nodes);
+    }
+
+    private (long[] Starts, long[] Ends)? Listed(StepModel model, long latest)
+    {
+        (long[] starts, long[] ends) = (new long[model.Count], new long[model.Count]);
+        return new ListedOrder(model, new StepOverlaps(model, null), null).Run(start, latest, DaySet.All, starts, ends) ? (starts, ends) : null;
+    }
+
+    private SiteSchedule Refused(ScheduleConflict conflict, int searched = 0)
+    {
+        Tell(1);
+        return new SiteSchedule(work, conflict, nodes + searched);
+    }
+
+    // All work one after the other with every wait in between, after the last time that is not available, and two months to spare: whoever has to
+    // wait longer contradicts itself.
+    private long Horizon()
+    {
+        long waits = 0;
+        long attended = 0;
+        long from = start;
+        for (int i = 0; i < work.Steps.Count; i++)
         {
-            SiteSearch search = new(SiteCompiler.Model(work, kept, steps), openings, start, null, cancellation);
-            search.Run(horizon, effort.Nodes, first: true);
-            certain &= search.Best is not null || search.IsComplete;
-            return search.Best is not null;
+            SiteStep step = work.Steps[i];
+            waits += step.Clearing.Ticks + step.DustFree.Ticks + (step.IsAttended ? 0 : step.Duration.Ticks);
+            attended += step.IsAttended ? step.Duration.Ticks : 0;
+            for (int k = 0; k < step.Unavailable.Count; k++)
+            {
+                from = Math.Max(from, Math.Min(step.Unavailable[k].End.UtcTicks, start + LongestWait));
+            }
         }
 
-        ConflictFinder finder = new(CanBeKept);
-        List<StepLag> core = finder.Core(lags);
-        List<LagRelief> reliefs = [.. finder.Reliefs(lags, core)];
-        return certain ? new ScheduleConflict(null, [], core, reliefs, true, longest) : new ScheduleConflict(null, [], [], [], true, longest);
+        for (int k = 0; k < work.Lags.Count; k++)
+        {
+            waits = Math.Min(10 * LongestWait, waits + RealTime(work.Lags[k]));
+        }
+
+        long packed = openings.AfterWork(from, attended, DaySet.All);
+        long most = start + ((MostDays - 400) * TimeSpan.TicksPerDay);
+        return Math.Min(most, Math.Min(packed, most) + waits + (TimeSpan.TicksPerDay * (60 + (3L * work.Steps.Count))));
     }
 
-    private SiteSearch Search(StepModel model, List<(long From, long Until)>[]? taken, long limit, int most)
+    // On a clock: until the record ends, and the whole age at its last rate.
+    private long RealTime(StepLag lag)
     {
-        SiteSearch search = new(model, openings, start, taken, cancellation);
-        search.Run(limit, most);
-        nodes += search.Nodes;
-        return search;
-    }
+        if (lag.Clock is not EquivalentAge clock)
+        {
+            return lag.Minimum.Ticks;
+        }
 
-    // All work one after the other with every wait in between, and two months to spare: whoever has to wait longer contradicts itself.
-    private void SetHorizon()
-    {
-        long waits = work.Lags.Sum(lag => lag.Minimum.Ticks) + work.Steps.Sum(step => step.Clearing.Ticks + step.DustFree.Ticks + (step.IsAttended ? 0 : step.Duration.Ticks));
-        long packed = openings.AfterWork(start, work.Steps.Sum(step => step.IsAttended ? step.Duration.Ticks : 0));
-        horizon = packed + waits + (TimeSpan.TicksPerDay * (60 + (3L * work.Steps.Count)));
-        openings = new Openings(work.Calendar, work.Start, null, (int)((horizon - start) / TimeSpan.TicksPerDay) + 30);
+        long end = clock.History.Start.UtcTicks + clock.History.KnownTicks;
+        long reached = clock.TicksOf(Math.Max(start, clock.History.LastHoldsOn ? end : start), lag.Minimum.TotalSeconds);
+        return Math.Min(LongestWait, Math.Max(0, end - start) + (reached == long.MaxValue ? 0 : Math.Max(0, reached - end)));
     }
 
     private void Tell(double done)
@@ -141,7 +190,4 @@ internal sealed class SiteSolver(SiteWork work, SearchEffort effort, IProgress<d
             progress?.Report(done);
         }
     }
-
-    internal static long[] Ends(StepModel model, Openings openings, long[] starts) =>
-        [.. starts.Select((time, i) => model.Interruptible[i] ? openings.End(time, model.Duration[i]) : time + model.Duration[i])];
 }

@@ -8,7 +8,7 @@ namespace Refinish.Scheduling;
 /// <example><code>
 /// SiteStep coat = new()
 /// {
-///     Name = "bathroom 1: topcoat", Duration = TimeSpan.FromMinutes(40), Room = "bathroom 1",
+///     Id = "bath-1/topcoat", Name = "bathroom 1: topcoat", Duration = TimeSpan.FromMinutes(40), Room = "bathroom 1",
 ///     Sprays = true, Clearing = TimeSpan.FromHours(1), DustFree = TimeSpan.FromHours(4), Tools = ["spray gun"],
 /// };
 /// </code></example>
@@ -16,12 +16,22 @@ public sealed record SiteStep
 {
     private static readonly Bounds Times = Bounds.NotNegative(Measure.Hours, 60 * 24 * 3600);
 
-    /// <summary>What is done, unique within its work.</summary>
+    private string? name;
+
+    /// <summary>What identifies the step, unique within its work; lags refer to it.</summary>
     /// <exception cref="ArgumentException">Empty.</exception>
-    public required string Name
+    public required string Id
     {
         get;
-        init => field = Guard.Named(value, nameof(Name));
+        init => field = Guard.Named(value, nameof(Id));
+    }
+
+    /// <summary>What is done, in words for people; the <see cref="Id"/> unless given. Two steps may have the same.</summary>
+    /// <exception cref="ArgumentException">Empty.</exception>
+    public string Name
+    {
+        get => name ?? Id;
+        init => name = Guard.Named(value, nameof(Name));
     }
 
     /// <summary>How long it takes, 0 to 60 days; for interruptible work, working time.</summary>
@@ -56,10 +66,16 @@ public sealed record SiteStep
     /// <summary>Whether it may stop at the end of a shift and go on in the next, as masking may and a coat may not. Other work does not break into it.</summary>
     public bool IsInterruptible { get; init; }
 
-    /// <summary>Whether it sprays: nobody else is in the room from its start until the room is clear.</summary>
+    /// <summary>
+    /// Whether it sprays: nobody else is in the room from its start until the room is clear. Only another step that sprays need not wait for
+    /// <see cref="Clearing"/>, because whoever sprays wears supplied air.
+    /// </summary>
     public bool Sprays { get; init; }
 
-    /// <summary>How long after spraying the room stays empty until it is clear, 0 to 60 days; from a study of the air, not from habit.</summary>
+    /// <summary>
+    /// How long after spraying the room stays empty until it is clear, 0 to 60 days; from a study of the air, not from habit. All attended steps in the
+    /// room wait for it but those that spray.
+    /// </summary>
     /// <exception cref="ArgumentOutOfRangeException">Outside the range.</exception>
     public TimeSpan Clearing
     {
@@ -103,6 +119,19 @@ public sealed record SiteStep
         }
     }
     = ValueList<string>.Empty;
+
+    /// <summary>
+    /// Times when it cannot be done, in any order, overlapping or not; none unless given: quiet hours for loud work, hours in which air or surface lie
+    /// outside the product's limits, days on which the customer does not want it. Work done in one go, and a wait, overlap none of them. Interruptible
+    /// work stops and goes on after them, as it does overnight.
+    /// </summary>
+    /// <exception cref="ArgumentException">An entry is missing.</exception>
+    public IReadOnlyList<TimeInterval> Unavailable
+    {
+        get;
+        init => field = Guard.List(value, nameof(Unavailable));
+    }
+    = ValueList<TimeInterval>.Empty;
 
     /// <summary>Whether someone has to be there, within working hours.</summary>
     public bool IsAttended => People > 0;

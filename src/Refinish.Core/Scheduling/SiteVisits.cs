@@ -1,106 +1,154 @@
 using System;
 using System.Collections.Generic;
-using System.Linq;
-using System.Threading;
 
 namespace Refinish.Scheduling;
 
 /// <summary>
-/// Fewest visits for a given end: sets of days are tried from the least number that could hold the work, each by a search in a calendar without
-/// the other days. The first set that works has as few days as can be.
+/// As few visits as can be among schedules that end by a limit, and of those the earliest end. For each number of days from the least that could do,
+/// and for each last day, the earlier days are chosen one after the other. A choice is given up when not even all days between its last day and
+/// the last day of all let the steps be done, which settles every choice that begins with it; what is left is searched on just these days.
 /// </summary>
-internal sealed class SiteVisits(SiteWork work, StepModel model, Openings openings, SearchEffort effort, CancellationToken cancellation)
+internal sealed class SiteVisits(StepModel model, SiteSearch search, int mostNodes)
 {
-    // Invented limits: beyond them the visits of the earliest schedule stand, with the bound from the amount of work.
-    private const int MostDays = 16;
-    private const int MostSets = 2000;
+    private List<WorkDay> days = [];
+    private long needed;
+    private long limit;
+    private long found;
+    private bool isProved;
+    private int lastNode;
 
-    /// <summary>Starts of the schedule with the fewest visits that was found.</summary>
-    public long[] Starts { get; private set; } = [];
+    /// <summary>Starts of the best schedule that was found; <see langword="null"/> when none has fewer visits than it was to.</summary>
+    public long[]? Starts { get; private set; }
 
-    /// <summary>The calendar of that schedule: without the days on which the crew does not come.</summary>
-    public Openings Openings { get; private set; } = openings;
+    /// <summary>The days of that schedule.</summary>
+    public DaySet Days { get; private set; }
 
-    /// <summary>No schedule that ends as early has fewer visits.</summary>
+    /// <summary>Its number of visits.</summary>
+    public int Visits { get; private set; }
+
+    /// <summary>Whether it was proved that no schedule with as few visits ends sooner.</summary>
+    public bool IsEarliest { get; private set; }
+
+    /// <summary>No schedule that ends by the limit has fewer visits.</summary>
     public int Bound { get; private set; }
 
-    public int Nodes { get; private set; }
-
-    public void Improve(long[] starts, long[] ends)
+    /// <summary>Looks for schedules with fewer visits than a known one has.</summary>
+    public void Improve(List<WorkDay> window, int least, int visits, long latest)
     {
-        Starts = starts;
-        int visits = Count(starts, ends);
-        long end = ends.Max();
-        (DateTime Day, long Work)[] days = [.. Openings.Days(work.Start.UtcTicks, end)];
-        Bound = Math.Min(visits, LeastDays(days));
-        if (visits == Bound || days.Length > MostDays || work.Steps.Count > effort.StepsForProof)
+        (days, limit, Visits, Bound) = (window, latest, visits, least);
+        if (window.Count == 0 || window[window.Count - 1].Day >= DaySet.Most)
         {
             return;
         }
 
-        bool proved = true;
-        int tried = 0;
-        for (int number = Bound; number < visits; number++)
+        needed = VisitBound.Needed(model);
+        lastNode = search.Nodes + mostNodes;
+        bool everything = true;
+        for (int number = least; number < visits && Starts is null; number++)
         {
-            foreach (DateTime[] set in Sets(days, number, Needed()))
+            isProved = true;
+            found = limit + 1;
+            Try(number);
+            everything &= isProved;
+            if (Starts is not null)
             {
-                if (++tried > MostSets)
-                {
-                    return;
-                }
+                (Visits, IsEarliest) = (number, isProved);
+            }
+            else
+            {
+                Bound = everything ? number + 1 : Bound;
+            }
+        }
 
-                HashSet<DateTime> allowed = [.. set];
-                Openings fewer = new(work.Calendar, work.Start, allowed.Contains, (int)((end - work.Start.UtcTicks) / TimeSpan.TicksPerDay) + 2);
-                SiteSearch search = new(model, fewer, work.Start.UtcTicks, null, cancellation);
-                search.Run(end, effort.NodesPerGroup, first: true);
-                Nodes += search.Nodes;
-                if (search.Best is not null)
-                {
-                    Starts = search.Best;
-                    Openings = fewer;
-                    Bound = proved ? number : Bound;
-                    return;
-                }
+        search.Days = DaySet.All;
+    }
 
-                proved &= search.IsComplete;
+    private void Try(int number)
+    {
+        ulong until = 0;
+        long work = 0;
+        for (int last = 0; last < days.Count; last++)
+        {
+            // Whoever works on this day ends after it has opened.
+            if (days[last].Open >= found)
+            {
+                return;
             }
 
-            Bound = proved ? number + 1 : Bound;
-        }
-    }
-
-    private long Needed()
-    {
-        long sum = 0;
-        for (int i = 0; i < model.Count; i++)
-        {
-            sum += model.Attended[i] ? model.Duration[i] * work.Steps[i].People : 0;
-        }
-
-        return (sum + work.Crew - 1) / work.Crew;
-    }
-
-    private int LeastDays((DateTime Day, long Work)[] days)
-    {
-        long left = Needed();
-        int number = model.Attended.Any(attended => attended) ? 1 : 0;
-        foreach ((_, long hours) in days.OrderByDescending(day => day.Work))
-        {
-            left -= hours;
-            if (left <= 0)
+            until |= 1UL << days[last].Day;
+            work = Math.Max(work, days[last].Work);
+            if (last + 1 >= number && MayHold(until))
             {
-                return number;
+                Choose(1UL << days[last].Day, days[last].Work, 0, last, number - 1, work);
+            }
+        }
+    }
+
+    // The earlier days in order; chosen holds those before the next one and the last day.
+    private void Choose(ulong chosen, long hours, int next, int last, int left, long most)
+    {
+        if (left == 0)
+        {
+            Search(chosen);
+            return;
+        }
+
+        for (int day = next; day + left <= last; day++)
+        {
+            ulong more = chosen | (1UL << days[day].Day);
+            long with = hours + days[day].Work;
+            if (with + ((left - 1) * most) < needed)
+            {
+                continue;
             }
 
-            number++;
-        }
+            ulong all = more;
+            for (int later = day + 1; later < last && left > 1; later++)
+            {
+                all |= 1UL << days[later].Day;
+            }
 
-        return number;
+            if (left == 1 || MayHold(all))
+            {
+                Choose(more, with, day + 1, last, left - 1, most);
+            }
+        }
     }
 
-    private int Count(long[] starts, long[] ends)
+    private bool MayHold(ulong set)
     {
-        HashSet<DateTime> days = [];
+        if (search.Nodes >= lastNode)
+        {
+            isProved = false;
+            return false;
+        }
+
+        search.Days = DaySet.Of(set);
+        return search.MayHold(found - 1);
+    }
+
+    private void Search(ulong set)
+    {
+        if (search.Nodes >= lastNode)
+        {
+            isProved = false;
+            return;
+        }
+
+        search.Days = DaySet.Of(set);
+        search.Run(found - 1, lastNode - search.Nodes, first: false);
+        isProved &= search.IsComplete;
+        if (search.Best is not null)
+        {
+            (Starts, Days, found) = (search.Best, search.Days, search.BestEnd);
+        }
+    }
+
+    /// <summary>The number of days on which a schedule has somebody on site.</summary>
+    public static int Count(StepModel model, long[] starts, DaySet set)
+    {
+        ulong near = 0;
+        HashSet<int>? far = null;
         for (int i = 0; i < model.Count; i++)
         {
             if (!model.Attended[i])
@@ -108,48 +156,36 @@ internal sealed class SiteVisits(SiteWork work, StepModel model, Openings openin
                 continue;
             }
 
-            if (model.Interruptible[i])
+            if (model.Interruptible[i] && model.Duration[i] > 0)
             {
-                foreach ((long from, _) in Openings.Cut(starts[i], model.Duration[i]))
+                foreach ((long from, long until) in model.Hours[i]!.Cut(starts[i], model.Duration[i], set))
                 {
-                    days.Add(work.Calendar.At(from).Date);
+                    Add(model.Openings.DayOf(from, until - from));
                 }
             }
             else
             {
-                days.Add(work.Calendar.At(starts[i]).Date);
+                Add(model.Openings.DayOf(starts[i], model.Duration[i]));
             }
         }
 
-        return days.Count;
-    }
-
-    // All sets of so many days, earlier days first, that have enough hours.
-    private static IEnumerable<DateTime[]> Sets((DateTime Day, long Work)[] days, int number, long needed)
-    {
-        int[] chosen = [.. Enumerable.Range(0, number)];
-        while (number <= days.Length)
+        int count = far?.Count ?? 0;
+        for (; near != 0; near &= near - 1)
         {
-            if (chosen.Sum(i => days[i].Work) >= needed)
-            {
-                yield return [.. chosen.Select(i => days[i].Day)];
-            }
+            count++;
+        }
 
-            int at = number - 1;
-            while (at >= 0 && chosen[at] == days.Length - number + at)
-            {
-                at--;
-            }
+        return count;
 
-            if (at < 0)
+        void Add(int day)
+        {
+            if (day < DaySet.Most)
             {
-                yield break;
+                near |= 1UL << day;
             }
-
-            chosen[at]++;
-            for (int next = at + 1; next < number; next++)
+            else
             {
-                chosen[next] = chosen[next - 1] + 1;
+                (far ??= []).Add(day);
             }
         }
     }

@@ -1,5 +1,6 @@
 using System;
 using System.Collections.Generic;
+using System.Globalization;
 using System.Linq;
 using System.Threading;
 
@@ -7,11 +8,13 @@ namespace Refinish.Scheduling;
 
 /// <summary>
 /// The work on one property: steps in one or more rooms, the times to keep between them, one crew, its tools and its calendar.
-/// <see cref="Solve"/> finds when each step is done: the end as early as can be, then on as few days as can be.
+/// <see cref="Solve"/> finds when each step is done: on as few days as can be, then with the end as early as can be, or the other way round.
 /// </summary>
 /// <remarks>
 /// The order of work is found, not given: it follows from the lags, the crew, the tools and the rooms. A room is empty but for the sprayer while
-/// a coat is sprayed and until it is clear; dust is kept from wet film in the same room; interruptible work stops at the end of a shift only.
+/// a coat is sprayed and until it is clear; dust is kept from wet film in the same room; interruptible work stops at the end of a shift, or when it
+/// cannot be done, only. The order in which steps are listed is one of the orders that are tried, so the result is never worse than that.
+/// When end and days are settled, steps of a visit move later where that shortens it, so that nobody comes early to wait.
 /// </remarks>
 /// <example><code>
 /// SiteWork work = new()
@@ -20,8 +23,8 @@ namespace Refinish.Scheduling;
 ///     Calendar = WorkCalendar.Weekdays(new WorkingHours(TimeSpan.FromHours(8), TimeSpan.FromHours(17)), LocalClock.Fixed(TimeSpan.FromHours(1))),
 ///     Steps =
 ///     [
-///         new SiteStep { Name = "prime", Duration = TimeSpan.FromHours(1), Room = "bathroom", Sprays = true, Clearing = TimeSpan.FromHours(1) },
-///         new SiteStep { Name = "topcoat", Duration = TimeSpan.FromHours(1), Room = "bathroom", Sprays = true, Clearing = TimeSpan.FromHours(1) },
+///         new SiteStep { Id = "prime", Duration = TimeSpan.FromHours(1), Room = "bathroom", Sprays = true, Clearing = TimeSpan.FromHours(1) },
+///         new SiteStep { Id = "topcoat", Duration = TimeSpan.FromHours(1), Room = "bathroom", Sprays = true, Clearing = TimeSpan.FromHours(1) },
 ///     ],
 ///     Lags = [new StepLag("prime", "topcoat", TimeSpan.FromHours(2), TimeSpan.FromHours(24), "recoat window of the primer")],
 /// };
@@ -29,8 +32,24 @@ namespace Refinish.Scheduling;
 /// </code></example>
 public sealed record SiteWork
 {
-    /// <summary>Nothing starts before this instant.</summary>
-    public required DateTimeOffset Start { get; init; }
+    private static readonly Bounds Slacks = Bounds.NotNegative(Measure.Hours, 60 * 24 * 3600);
+
+    /// <summary>Nothing starts before this instant; in the years 1900 to 8999.</summary>
+    /// <exception cref="ArgumentOutOfRangeException">Outside the range.</exception>
+    public required DateTimeOffset Start
+    {
+        get;
+        init
+        {
+            if (value.UtcDateTime.Year is < 1900 or > 8999)
+            {
+                string text = value.ToString("yyyy-MM-dd", CultureInfo.InvariantCulture);
+                throw new ArgumentOutOfRangeException(nameof(Start), text, "Start is " + text + "; allowed: the years 1900 to 8999.");
+            }
+
+            field = value;
+        }
+    }
 
     /// <summary>When the crew is on site.</summary>
     /// <exception cref="ArgumentNullException">Missing.</exception>
@@ -40,7 +59,7 @@ public sealed record SiteWork
         init => field = Guard.NotNull(value, nameof(Calendar));
     }
 
-    /// <summary>The steps in any order, with unique names; 1 to 2000.</summary>
+    /// <summary>The steps in any order, with unique ids; 1 to 2000.</summary>
     /// <exception cref="ArgumentException">None is given or an entry is missing.</exception>
     /// <exception cref="ArgumentOutOfRangeException">There are more than 2000.</exception>
     public required IReadOnlyList<SiteStep> Steps
@@ -81,12 +100,40 @@ public sealed record SiteWork
     }
     = ValueList<SiteTool>.Empty;
 
+    /// <summary>What comes first; <see cref="SchedulePreference.FewestVisits"/> unless given.</summary>
+    /// <exception cref="ArgumentOutOfRangeException">Not a named value.</exception>
+    public SchedulePreference Prefers
+    {
+        get;
+        init => field = Guard.Defined(value, nameof(Prefers));
+    }
+    = SchedulePreference.FewestVisits;
+
+    /// <summary>
+    /// How much later than the end of the working day of the earliest end a schedule may end for the sake of fewer visits, 0 to 60 days; 7 days unless
+    /// given (invented: the same days come again a week later).
+    /// </summary>
+    /// <exception cref="ArgumentOutOfRangeException">Outside the range.</exception>
+    public TimeSpan VisitSlack
+    {
+        get;
+        init
+        {
+            Guard.Within(value, Slacks, nameof(VisitSlack));
+            field = value;
+        }
+    }
+    = TimeSpan.FromDays(7);
+
     /// <summary>Finds a schedule. The same work and effort give the same schedule everywhere.</summary>
     /// <param name="effort">How far to search; <see cref="SearchEffort.Standard"/> when omitted.</param>
     /// <param name="progress">Told the part that is done, from 0 to 1, never falling.</param>
     /// <param name="cancellation">Stops the search.</param>
     /// <returns>The schedule with what was proved about it; when there is none, what contradicts what.</returns>
-    /// <exception cref="ArgumentException">Names, lags, people or tools do not fit each other.</exception>
+    /// <exception cref="ArgumentException">
+    /// Ids, lags, people or tools do not fit each other: an id stands twice, a lag refers to no listed step or has a most time after a step that may be
+    /// interrupted, a step needs more people than the crew has, a tool is listed twice.
+    /// </exception>
     /// <exception cref="OperationCanceledException">The search was stopped.</exception>
     public SiteSchedule Solve(SearchEffort? effort = null, IProgress<double>? progress = null, CancellationToken cancellation = default) =>
         new SiteSolver(this, effort ?? SearchEffort.Standard, progress, cancellation).Solve();

@@ -6,7 +6,7 @@ namespace Refinish.Scheduling;
 /// <summary>The derivation of a schedule: S start and E end of each step in hours after the start of the work, each from the step that drives it.</summary>
 internal static class SiteWorkings
 {
-    private static readonly Source Path = Source.Derived("longest path: a step starts when the last of the rules that hold it back is fulfilled; W waits for working hours, N nights and days off within interruptible work");
+    private static readonly Source Path = Source.Derived("longest path: a step starts when the last of the rules that hold it back is fulfilled; W waits for working hours and so as not to come early, N nights and days off within interruptible work");
     private static readonly Source Search = Source.Published("De Reyck and Herroelen, European Journal of Operational Research 111 (1998)", "branch and bound on precedence; bound proved by search");
 
     public static Workings Of(SiteSchedule schedule)
@@ -21,13 +21,13 @@ internal static class SiteWorkings
         Dictionary<string, int> index = new(StringComparer.Ordinal);
         foreach (PlannedStep step in schedule.Steps)
         {
-            index.Add(step.Step.Name, index.Count + 1);
+            index.Add(step.Step.Id, index.Count + 1);
         }
 
         double Since(DateTimeOffset time) => (time - origin).TotalSeconds;
         foreach (PlannedStep step in schedule.Steps)
         {
-            string number = Figures.Fixed(index[step.Step.Name], 0);
+            string number = Figures.Fixed(index[step.Step.Id], 0);
             WorkingStep start = new("start: " + step.Driver, "S_" + number, StartOf(step, schedule, index, Since), Since(step.Start), Measure.Hours, Path);
             steps.Add(start);
             Expression end = start.Result() + Hours("d_" + number, step.Step.Duration);
@@ -54,7 +54,7 @@ internal static class SiteWorkings
             string number = Figures.Fixed(index[driver], 0);
             PlannedStep other = schedule.Steps[index[driver] - 1];
             formula = link.Kind == ChainLinkKind.Window
-                ? Expression.Quantity("S_" + number, since(other.Start), Measure.Hours) - Hours("max", link.Between) - Hours("d_" + Figures.Fixed(index[step.Step.Name], 0), step.Step.Duration)
+                ? Expression.Quantity("S_" + number, since(other.Start), Measure.Hours) - Hours("max", link.Between) - Hours("d_" + Figures.Fixed(index[step.Step.Id], 0), step.Step.Duration)
                 : Expression.Quantity("E_" + number, since(other.End), Measure.Hours) + Hours("min", link.Between);
         }
 
@@ -66,13 +66,13 @@ internal static class SiteWorkings
         Expression latest = 0;
         foreach (PlannedStep step in schedule.Steps)
         {
-            Expression end = Expression.Quantity("E_" + Figures.Fixed(index[step.Step.Name], 0), since(step.End), Measure.Hours);
+            Expression end = Expression.Quantity("E_" + Figures.Fixed(index[step.Step.Id], 0), since(step.End), Measure.Hours);
             latest = steps.Count == 0 ? end : step.End == schedule.Finish ? end : latest;
         }
 
         WorkingStep finish = new("end of the work: the last of all ends", "F", latest, since(schedule.Finish!.Value), Measure.Hours, Path);
         WorkingStep bound = new(
-            "no schedule ends sooner", "LB", Expression.Quantity("LB", since(schedule.FinishBound!.Value), Measure.Hours), since(schedule.FinishBound.Value), Measure.Hours, Search);
+            "no such schedule ends sooner", "LB", Expression.Quantity("LB", since(schedule.FinishBound!.Value), Measure.Hours), since(schedule.FinishBound.Value), Measure.Hours, Search);
         WorkingStep gap = new("gap", "G", finish.Result() - bound.Result(), schedule.Gap!.Value.TotalSeconds, Measure.Hours, Source.Derived("difference"));
         steps.Add(finish);
         steps.Add(bound);
@@ -92,7 +92,7 @@ internal static class SiteWorkings
             List<Expression> turns = [];
             foreach (CrewTurn turn in visit.Turns)
             {
-                Expression length = Hours("t_" + Figures.Fixed(index[turn.Step.Name], 0), turn.Piece.End - turn.Piece.Start);
+                Expression length = Hours("t_" + Figures.Fixed(index[turn.Step.Id], 0), turn.Piece.End - turn.Piece.Start);
                 turns.Add(turn.Step.People == 1 ? length : length * Expression.Number(turn.Step.People));
             }
 
@@ -100,7 +100,7 @@ internal static class SiteWorkings
         }
 
         steps.Add(new WorkingStep("visits", "V", Expression.Number(day), schedule.Visits.Count, Measure.Number, Source.Derived("count of days with work")));
-        steps.Add(new WorkingStep("no schedule that ends as early has fewer visits", "V_min", Expression.Number(schedule.VisitsBound), schedule.VisitsBound, Measure.Number, Search));
+        steps.Add(new WorkingStep("no such schedule has fewer visits", "V_min", Expression.Number(schedule.VisitsBound), schedule.VisitsBound, Measure.Number, Search));
     }
 
     private static Expression Hours(string symbol, TimeSpan time) => Expression.Quantity(symbol, time.TotalSeconds, Measure.Hours);

@@ -1,4 +1,5 @@
 using System;
+using Refinish.Curing;
 
 namespace Refinish.Scheduling;
 
@@ -8,8 +9,8 @@ public sealed record StepLag
     private static readonly Bounds Times = Bounds.NotNegative(Measure.Hours, 60 * 24 * 3600);
 
     /// <summary>Makes a lag.</summary>
-    /// <param name="before">Name of the step that ends first.</param>
-    /// <param name="after">Name of the step that starts later; it has to be listed later.</param>
+    /// <param name="before"><see cref="SiteStep.Id"/> of the step that ends first.</param>
+    /// <param name="after"><see cref="SiteStep.Id"/> of the step that starts later.</param>
     /// <param name="minimum">Least time from the end of one to the start of the other, 0 to 60 days.</param>
     /// <param name="maximum">Most time, not below <paramref name="minimum"/>; <see langword="null"/> for no limit.</param>
     /// <param name="reason">Why, in trade words, such as "recoat window of the primer".</param>
@@ -31,10 +32,10 @@ public sealed record StepLag
         Reason = Guard.Named(reason, nameof(reason));
     }
 
-    /// <summary>Name of the step that ends first.</summary>
+    /// <summary>Id of the step that ends first.</summary>
     public string Before { get; }
 
-    /// <summary>Name of the step that starts later.</summary>
+    /// <summary>Id of the step that starts later.</summary>
     public string After { get; }
 
     /// <summary>Least time between them.</summary>
@@ -46,9 +47,21 @@ public sealed record StepLag
     /// <summary>Why, in trade words.</summary>
     public string Reason { get; }
 
+    /// <summary>
+    /// The clock on which <see cref="Minimum"/> and <see cref="Maximum"/> are counted: hours at its reference temperature, gained between the end of the
+    /// one and the start of the other. <see langword="null"/> to count elapsed time. Its record of temperatures has to begin no later than the work.
+    /// </summary>
+    public EquivalentAge? Clock { get; init; }
+
     /// <summary>The lag in one line.</summary>
     /// <returns>One line of text.</returns>
     public override string ToString() =>
-        Reason + ": " + Before + " → " + After + ", " + Measure.Hours.Format(Minimum.TotalSeconds, DisplayUnits.Si, 3)
-        + (Maximum is TimeSpan most ? " to " + Measure.Hours.Format(most.TotalSeconds, DisplayUnits.Si, 3) : " or more");
+        Sentence(Before, After);
+
+    internal string Sentence(string before, string after) =>
+        Reason + ": " + before + " → " + after + ", " + Measure.Hours.Format(Minimum.TotalSeconds, DisplayUnits.Si, 3)
+        + (Maximum is TimeSpan most ? " to " + Measure.Hours.Format(most.TotalSeconds, DisplayUnits.Si, 3) : " or more")
+        + (Clock is null ? string.Empty : " counted at " + Measure.Temperature.Format(Clock.Reference.Kelvins));
+
+    internal StepLag With(TimeSpan minimum, TimeSpan? maximum) => new(Before, After, minimum, maximum, Reason) { Clock = Clock };
 }

@@ -4,74 +4,136 @@ using System.Collections.Generic;
 namespace Refinish.Scheduling;
 
 /// <summary>Steps, lags and what may not overlap, as arrays of ticks: the form in which schedules are searched.</summary>
-internal sealed class StepModel(int count)
+internal sealed class StepModel
 {
     public const long None = -1;
 
-    public int Count => count;
+    private readonly long[] gaps;
+    private readonly int[] first;
+    private readonly int[] heldFirst;
+    private readonly int[] held;
+
+    public StepModel(int count, Openings openings, List<StepEdge> edges)
+    {
+        Count = count;
+        Openings = openings;
+        Duration = new long[count];
+        Attended = new bool[count];
+        Interruptible = new bool[count];
+        Sprays = new bool[count];
+        Hours = new Openings?[count];
+        Blocked = new long[]?[count];
+        gaps = new long[count * count];
+        for (int i = 0; i < gaps.Length; i++)
+        {
+            gaps[i] = None;
+        }
+
+        Edges = new StepEdge[edges.Count];
+        first = new int[count + 1];
+        heldFirst = new int[count + 1];
+        int windows = 0;
+        foreach (StepEdge edge in edges)
+        {
+            first[edge.From + 1]++;
+            if (edge.Lag.Maximum is not null)
+            {
+                heldFirst[edge.To + 1]++;
+                windows++;
+            }
+        }
+
+        for (int i = 0; i < count; i++)
+        {
+            first[i + 1] += first[i];
+            heldFirst[i + 1] += heldFirst[i];
+        }
+
+        // Filled backwards, so that the lags of a step keep their order.
+        held = new int[windows];
+        int[] next = new int[count];
+        int[] nextHeld = new int[count];
+        foreach (StepEdge edge in edges)
+        {
+            int at = first[edge.From] + next[edge.From]++;
+            Edges[at] = edge;
+        }
+
+        for (int at = 0; at < Edges.Length; at++)
+        {
+            if (Edges[at].Lag.Maximum is not null)
+            {
+                int to = Edges[at].To;
+                held[heldFirst[to] + nextHeld[to]++] = at;
+            }
+        }
+    }
+
+    public int Count { get; }
+
+    /// <summary>The calendar's shifts.</summary>
+    public Openings Openings { get; }
 
     /// <summary>Working or waiting time of each step.</summary>
-    public long[] Duration { get; } = new long[count];
+    public long[] Duration { get; }
 
     /// <summary>Whether a step needs working hours.</summary>
-    public bool[] Attended { get; } = new bool[count];
+    public bool[] Attended { get; }
 
     /// <summary>Whether a step may stop at the end of a shift and go on in the next.</summary>
-    public bool[] Interruptible { get; } = new bool[count];
+    public bool[] Interruptible { get; }
+
+    public bool[] Sprays { get; }
+
+    /// <summary>The shifts of each attended step, without the times when it cannot be done.</summary>
+    public Openings?[] Hours { get; }
+
+    /// <summary>Times that each wait has to keep clear of: begin and end in turn.</summary>
+    public long[]?[] Blocked { get; }
 
     /// <summary>Lags by the step after which they count.</summary>
-    public List<(int Other, long Minimum, int Index)>[] After { get; } = Lists<(int, long, int)>(count);
+    public StepEdge[] Edges { get; }
 
-    /// <summary>Lags by the step before which they count.</summary>
-    public List<(int Other, long Minimum, int Index)>[] Before { get; } = Lists<(int, long, int)>(count);
-
-    /// <summary>Most times by the step that may not come too late.</summary>
-    public List<(int Other, long Maximum, int Index)>[] Holds { get; } = Lists<(int, long, int)>(count);
-
-    /// <summary>How long step j has to wait after step i when both may not overlap; none when they may.</summary>
-    public long[][] Gap { get; } = Rows(count);
-
-    /// <summary>Shared means with their capacity and what each step needs of them.</summary>
-    public List<(string Name, int Capacity, int[] Need)> Means { get; } = [];
+    /// <summary>Shared means of which there is more than one, with what each step needs of them; the crew first, also when it is one person.</summary>
+    public List<SharedMean> Means { get; } = [];
 
     /// <summary>Steps by room.</summary>
     public List<int[]> Rooms { get; } = [];
 
-    /// <summary>How long the room stays empty after a step that sprays; none for other steps.</summary>
-    public long[] Clears { get; } = new long[count];
+    public bool HasClocks { get; set; }
 
-    public void Lag(int before, int after, long minimum, long? maximum, int index)
-    {
-        After[before].Add((after, minimum, index));
-        Before[after].Add((before, minimum, index));
-        if (maximum is long most)
-        {
-            Holds[after].Add((before, most, index));
-        }
-    }
+    /// <summary>The first lag after a step; its last is before that of the next step.</summary>
+    public int FirstEdge(int step) => first[step];
+
+    public int FirstHeld(int step) => heldFirst[step];
+
+    /// <summary>A lag with a most time, by the step that may not come too late.</summary>
+    public int Held(int at) => held[at];
+
+    /// <summary>How long step j has to wait after step i when both may not overlap; none when they may.</summary>
+    public long Gap(int i, int j) => gaps[(i * Count) + j];
 
     /// <summary>The time to leave between two steps in this order; none where they may follow at once.</summary>
-    public long GapOf(int first, int second) => Math.Max(0, Gap[first][second]);
+    public long GapOf(int i, int j) => Math.Max(0, gaps[(i * Count) + j]);
 
-    public void Apart(int first, int second, long gap) => Gap[first][second] = Math.Max(Gap[first][second], gap);
+    public void Apart(int i, int j, long gap) => gaps[(i * Count) + j] = Math.Max(gaps[(i * Count) + j], gap);
 
     /// <summary>The least time from the start of each step to the end of all, lags and durations alone; the lags have to be free of circles.</summary>
     public long[] Tails()
     {
         long[] tail = (long[])Duration.Clone();
         bool moved = true;
-        for (int round = 0; moved && round <= count; round++)
+        for (int round = 0; moved && round <= Count; round++)
         {
             moved = false;
-            for (int i = 0; i < count; i++)
+            for (int at = Edges.Length - 1; at >= 0; at--)
             {
-                foreach ((int other, long minimum, _) in After[i])
+                ref readonly StepEdge edge = ref Edges[at];
+                long follows = Duration[edge.From] + edge.Minimum + tail[edge.To];
+                if (follows > tail[edge.From])
                 {
-                    if (Duration[i] + minimum + tail[other] > tail[i])
-                    {
-                        tail[i] = Duration[i] + minimum + tail[other];
-                        moved = true;
-                    }
+                    tail[edge.From] = follows;
+                    moved = true;
                 }
             }
         }
@@ -79,29 +141,55 @@ internal sealed class StepModel(int count)
         return tail;
     }
 
-    private static List<T>[] Lists<T>(int count)
+    /// <summary>Whether durations and lags contradict each other whatever the hours: a path from a step to itself that takes time.</summary>
+    public bool Contradicts()
     {
-        List<T>[] lists = new List<T>[count];
-        for (int i = 0; i < count; i++)
+        long[] start = new long[Count];
+        for (int round = 0; round <= 2 * Count; round++)
         {
-            lists[i] = [];
-        }
-
-        return lists;
-    }
-
-    private static long[][] Rows(int count)
-    {
-        long[][] rows = new long[count][];
-        for (int i = 0; i < count; i++)
-        {
-            rows[i] = new long[count];
-            for (int j = 0; j < count; j++)
+            bool moved = false;
+            for (int at = 0; at < Edges.Length; at++)
             {
-                rows[i][j] = None;
+                ref readonly StepEdge edge = ref Edges[at];
+                long after = start[edge.From] + Duration[edge.From] + edge.Minimum;
+                if (after > start[edge.To])
+                {
+                    start[edge.To] = after;
+                    moved = true;
+                }
+
+                if (edge.Maximum < Openings.Never && start[edge.To] - edge.Maximum - Duration[edge.From] > start[edge.From])
+                {
+                    start[edge.From] = start[edge.To] - edge.Maximum - Duration[edge.From];
+                    moved = true;
+                }
+            }
+
+            if (!moved)
+            {
+                return false;
             }
         }
 
-        return rows;
+        return true;
     }
+
+    /// <summary>When each step ends.</summary>
+    public long[] Ends(long[] starts, DaySet days)
+    {
+        long[] ends = new long[Count];
+        for (int i = 0; i < Count; i++)
+        {
+            ends[i] = End(i, starts[i], days);
+        }
+
+        return ends;
+    }
+
+    public long End(int i, long start, DaySet days) =>
+        start >= Openings.Never ? start : Interruptible[i] ? Hours[i]!.AfterWork(start, Duration[i], days) : start + Duration[i];
+
+    /// <summary>The first time from an instant on at which working hours let a step start.</summary>
+    public long Place(int i, long time, DaySet days) =>
+        !Attended[i] ? time : Interruptible[i] && Duration[i] > 0 ? Hours[i]!.FirstOpen(time, days) : Hours[i]!.FirstFit(time, Duration[i], days);
 }

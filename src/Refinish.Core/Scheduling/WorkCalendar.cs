@@ -79,7 +79,7 @@ public sealed record WorkCalendar
     /// <summary>The earliest instant, not before the one given, at which there is working time left.</summary>
     /// <param name="notBefore">The instant before which work cannot start.</param>
     /// <returns>The instant by the clock of the site.</returns>
-    public DateTimeOffset FirstOpen(DateTimeOffset notBefore) => At(new Openings(this, notBefore).FirstOpen(notBefore.UtcTicks));
+    public DateTimeOffset FirstOpen(DateTimeOffset notBefore) => At(new Openings(this, notBefore).FirstOpen(notBefore.UtcTicks, DaySet.All));
 
     /// <summary>The earliest instant, not before the one given, at which work of this length can start and end within one shift.</summary>
     /// <param name="notBefore">The instant before which it cannot start.</param>
@@ -89,7 +89,7 @@ public sealed record WorkCalendar
     public DateTimeOffset FirstFit(DateTimeOffset notBefore, TimeSpan duration)
     {
         Guard.Within(duration, Bounds.NotNegative(Measure.Hours, LongestShift.TotalSeconds), nameof(duration));
-        return At(new Openings(this, notBefore).FirstFit(notBefore.UtcTicks, duration.Ticks));
+        return At(new Openings(this, notBefore).FirstFit(notBefore.UtcTicks, duration.Ticks, DaySet.All));
     }
 
     /// <summary>The pieces into which the end of each shift cuts a length of work.</summary>
@@ -97,11 +97,11 @@ public sealed record WorkCalendar
     /// <param name="duration">Length of the work, 0 to 60 days of working time.</param>
     /// <returns>At least one piece; each lies within one shift, and together they have the length asked for.</returns>
     /// <exception cref="ArgumentOutOfRangeException">The work is negative or longer than 60 days.</exception>
-    public IReadOnlyList<WorkPiece> Cut(DateTimeOffset start, TimeSpan duration)
+    public IReadOnlyList<TimeInterval> Cut(DateTimeOffset start, TimeSpan duration)
     {
         Guard.Within(duration, Bounds.NotNegative(Measure.Hours, 60 * 24 * 3600), nameof(duration));
         Openings openings = new(this, start);
-        return Pieces(openings, openings.FirstOpen(start.UtcTicks), duration.Ticks);
+        return Pieces(openings, openings.FirstOpen(start.UtcTicks, DaySet.All), duration.Ticks, DaySet.All);
     }
 
     /// <summary>Working time between two instants.</summary>
@@ -121,6 +121,15 @@ public sealed record WorkCalendar
 
     internal DateTimeOffset At(long ticks) => Clock.OnSite(new DateTimeOffset(ticks, TimeSpan.Zero));
 
-    internal IReadOnlyList<WorkPiece> Pieces(Openings openings, long start, long duration) =>
-        new ValueList<WorkPiece>(openings.Cut(start, duration).Select(piece => new WorkPiece(At(piece.From), At(piece.Until))));
+    internal ValueList<TimeInterval> Pieces(Openings openings, long start, long duration, DaySet days)
+    {
+        List<(long From, long Until)> pieces = openings.Cut(start, duration, days);
+        TimeInterval[] intervals = new TimeInterval[pieces.Count];
+        for (int i = 0; i < intervals.Length; i++)
+        {
+            intervals[i] = new TimeInterval(At(pieces[i].From), At(pieces[i].Until));
+        }
+
+        return new ValueList<TimeInterval>(intervals);
+    }
 }

@@ -60,21 +60,21 @@ public sealed record WorkingHours
     /// <param name="duration">Length of the work, zero or more.</param>
     /// <returns>At least one piece; each lies within one working day, and together they have the length asked for.</returns>
     /// <exception cref="ArgumentOutOfRangeException">The work is negative or longer than 60 days.</exception>
-    public IReadOnlyList<WorkPiece> Cut(DateTimeOffset start, TimeSpan duration)
+    public IReadOnlyList<TimeInterval> Cut(DateTimeOffset start, TimeSpan duration)
     {
         Guard.Within(duration, Bounds.NotNegative(Measure.Hours, 60 * 24 * 3600), nameof(duration));
-        List<WorkPiece> pieces = [];
+        List<TimeInterval> pieces = [];
         DateTimeOffset from = start;
         TimeSpan left = duration;
         while (true)
         {
             DateTimeOffset close = new DateTimeOffset(from.Date, from.Offset) + Until;
             TimeSpan here = close - from < left ? close - from : left;
-            pieces.Add(new WorkPiece(from, from + here));
+            pieces.Add(new TimeInterval(from, from + here));
             left -= here;
             if (left <= TimeSpan.Zero)
             {
-                return new ValueList<WorkPiece>(pieces);
+                return new ValueList<TimeInterval>(pieces);
             }
 
             from = FirstOpen(close);

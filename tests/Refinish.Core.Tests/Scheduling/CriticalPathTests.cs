@@ -2,8 +2,10 @@ using System;
 using System.Collections.Generic;
 using System.Linq;
 using FsCheck.Xunit;
+using Refinish.Curing;
 using Refinish.Scheduling;
 using Refinish.Tests.Support;
+using UnitsNet;
 using Xunit;
 
 namespace Refinish.Tests.Scheduling;
@@ -25,7 +27,7 @@ public class CriticalPathTests
     public void A_most_time_pulls_the_earlier_step_later()
     {
         CriticalPath path = new(
-            [new("fill", TimeSpan.FromHours(1)), new("prime", TimeSpan.FromHours(1)), new("topcoat", TimeSpan.FromHours(2))],
+            [Step("fill", 1), Step("prime", 1), Step("topcoat", 2)],
             [
                 new("fill", "topcoat", TimeSpan.FromHours(6), null, "filler hard"),
                 new("prime", "topcoat", TimeSpan.FromHours(2), TimeSpan.FromHours(3), "recoat window"),
@@ -40,7 +42,7 @@ public class CriticalPathTests
     [Evidence(Basis.Contract, "a circle of steps is a contradiction in words; unknown steps are refused")]
     public void A_circle_is_named()
     {
-        ScheduleStep[] steps = [new("mask", TimeSpan.FromHours(1)), new("spray", TimeSpan.FromHours(1))];
+        SiteStep[] steps = [Step("mask", 1), Step("spray", 1)];
         CriticalPath path = new(steps, [new("mask", "spray", TimeSpan.Zero, null, "masked first"), new("spray", "mask", TimeSpan.Zero, null, "dry first")]);
         Assert.False(path.IsPossible);
         Assert.Empty(path.Steps);
@@ -49,6 +51,9 @@ public class CriticalPathTests
         Numbers.HoldsToKernel(path.Workings());
         Assert.Throws<ArgumentException>(() => new CriticalPath(steps, [new StepLag("mask", "polish", TimeSpan.Zero, null, "unknown")]));
         Assert.Throws<ArgumentException>(() => new CriticalPath(steps, [new StepLag("mask", "mask", TimeSpan.Zero, null, "itself")]));
+        Assert.Throws<ArgumentException>(() => new CriticalPath([steps[0], steps[0]], []));
+        EquivalentAge clock = new(TemperatureHistory.Constant(DateTimeOffset.UnixEpoch, Temperature.FromDegreesCelsius(20)), TemperatureShift.Doubling(2), Temperature.FromDegreesCelsius(25));
+        Assert.Throws<ArgumentException>(() => new CriticalPath(steps, [new StepLag("mask", "spray", TimeSpan.Zero, null, "on a clock") { Clock = clock }]));
     }
 
     [Property(MaxTest = 200)]
@@ -59,7 +64,7 @@ public class CriticalPathTests
         int[] hours = [.. (durations ?? []).Take(12).Select(d => d % 9), 1];
         List<(int A, int B, int Lag)> follow = [.. arcs.Select(arc => (A: arc % hours.Length, B: arc / 16 % hours.Length, Lag: arc % 3)).Where(arc => arc.A < arc.B)];
         CriticalPath path = new(
-            hours.Select((time, i) => new ScheduleStep("s" + i, TimeSpan.FromHours(time))),
+            hours.Select((time, i) => Step("s" + i, time)),
             follow.Select(arc => new StepLag("s" + arc.A, "s" + arc.B, TimeSpan.FromHours(arc.Lag), null, "after")));
         int[] early = new int[hours.Length];
         for (int i = 0; i < hours.Length; i++)
@@ -78,11 +83,13 @@ public class CriticalPathTests
         Assert.Equal(late.Select(time => TimeSpan.FromHours(time)), path.Steps.Select(step => step.LatestStart));
     }
 
+    private static SiteStep Step(string id, double hours) => new() { Id = id, Duration = TimeSpan.FromHours(hours) };
+
     private static void Compare(string set, string critical)
     {
         List<Table.Row> rows = [.. Table.Read("activity_networks.csv").Rows.Where(row => row["set"] == set)];
         CriticalPath path = new(
-            rows.Select(row => new ScheduleStep(row["step"], TimeSpan.FromHours(row.Number("duration")))),
+            rows.Select(row => Step(row["step"], row.Number("duration"))),
             rows.SelectMany(row => row["after"].Split(' ', StringSplitOptions.RemoveEmptyEntries).Select(before => new StepLag(before, row["step"], TimeSpan.Zero, null, before + " first"))));
         Assert.True(path.IsPossible);
         Assert.Equal(critical.Split(' '), path.Critical.Select(step => step.Step.Name));

@@ -14,7 +14,7 @@ internal static class SiteVerifier
     public static List<string> Breaches(SiteWork work, IReadOnlyList<(SiteStep Step, IReadOnlyList<(DateTimeOffset From, DateTimeOffset Until)> Pieces)> plan)
     {
         List<string> breaches = [];
-        Dictionary<string, (DateTimeOffset Start, DateTimeOffset End)> times = plan.ToDictionary(one => one.Step.Name, one => (one.Pieces[0].From, one.Pieces[^1].Until));
+        Dictionary<string, (DateTimeOffset Start, DateTimeOffset End)> times = plan.ToDictionary(one => one.Step.Id, one => (one.Pieces[0].From, one.Pieces[^1].Until));
         if (plan.Count != work.Steps.Count)
         {
             breaches.Add("a step is missing");
@@ -27,10 +27,9 @@ internal static class SiteVerifier
 
         foreach (StepLag lag in work.Lags)
         {
-            TimeSpan between = times[lag.After].Start - times[lag.Before].End;
-            if (between < lag.Minimum || between > lag.Maximum)
+            if (!Keeps(lag, times[lag.Before].End, times[lag.After].Start))
             {
-                breaches.Add(lag + " is " + between);
+                breaches.Add(lag + " is " + (times[lag.After].Start - times[lag.Before].End));
             }
         }
 
@@ -38,9 +37,9 @@ internal static class SiteVerifier
         {
             foreach ((SiteStep b, _) in plan)
             {
-                if (a.Name != b.Name && a.Room is not null && a.Room == b.Room)
+                if (a.Id != b.Id && a.Room is not null && a.Room == b.Room)
                 {
-                    CheckRoom(a, times[a.Name], b, times[b.Name], breaches);
+                    CheckRoom(a, times[a.Id], b, times[b.Id], breaches);
                 }
             }
         }
@@ -56,6 +55,64 @@ internal static class SiteVerifier
 
     public static List<string> Breaches(SiteSchedule schedule) =>
         Breaches(schedule.Work, [.. schedule.Steps.Select(one => (one.Step, (IReadOnlyList<(DateTimeOffset, DateTimeOffset)>)[.. one.Pieces.Select(piece => (piece.Start, piece.End))]))]);
+
+    /// <summary>The people of a schedule: as many as each step takes, nobody twice at once, and the same turns in the days of each person.</summary>
+    public static List<string> PeopleBreaches(SiteSchedule schedule)
+    {
+        List<string> breaches = [];
+        foreach (PlannedStep one in schedule.Steps)
+        {
+            if (one.People.Count != one.Step.People || one.People.Distinct().Count() != one.People.Count || one.People.Any(person => person < 0 || person >= schedule.Work.Crew))
+            {
+                breaches.Add(one.Step.Id + " has the wrong people");
+            }
+
+            foreach (PlannedStep other in schedule.Steps.Where(other => other.Step.Id != one.Step.Id && other.Start < one.End && one.Start < other.End))
+            {
+                if (one.People.Intersect(other.People).Any() && other.Step.Duration > TimeSpan.Zero && one.Step.Duration > TimeSpan.Zero)
+                {
+                    breaches.Add("somebody does " + one.Step.Id + " and " + other.Step.Id + " at once");
+                }
+            }
+        }
+
+        IEnumerable<(int, string, DateTimeOffset)> turns = schedule.Steps.Where(one => one.Step.IsAttended)
+            .SelectMany(one => one.People.SelectMany(person => one.Pieces.Select(piece => (person, one.Step.Id, piece.Start))));
+        IEnumerable<(int, string, DateTimeOffset)> listed = schedule.PersonDays.SelectMany(day => day.Turns.Select(turn => (day.Person, turn.Step.Id, turn.Piece.Start)));
+        if (!turns.Order().SequenceEqual(listed.Order()))
+        {
+            breaches.Add("the days of the people are not their turns");
+        }
+
+        foreach (PersonDay day in schedule.PersonDays)
+        {
+            if (day.Arrives != day.Turns.Min(turn => turn.Piece.Start) || day.Leaves != day.Turns.Max(turn => turn.Piece.End)
+                || day.Worked != TimeSpan.FromTicks(day.Turns.Sum(turn => (turn.Piece.End - turn.Piece.Start).Ticks)) || day.Turns.Any(turn => turn.Piece.Start.Date != day.Date))
+            {
+                breaches.Add(day + " does not add up");
+            }
+        }
+
+        return breaches;
+    }
+
+    // A clock may be off by the rounding of ticks.
+    internal static bool Keeps(StepLag lag, DateTimeOffset end, DateTimeOffset start)
+    {
+        if (lag.Clock is null)
+        {
+            return start - end >= lag.Minimum && !(start - end > lag.Maximum);
+        }
+
+        if (start < end || end < lag.Clock.History.Start || start > (lag.Clock.History.End ?? DateTimeOffset.MaxValue))
+        {
+            return false;
+        }
+
+        TimeSpan age = lag.Clock.Between(end, start);
+        TimeSpan rounding = TimeSpan.FromMilliseconds(1);
+        return age >= lag.Minimum - rounding && !(age > lag.Maximum + rounding);
+    }
 
     private static void CheckStep(SiteWork work, SiteStep step, IReadOnlyList<(DateTimeOffset From, DateTimeOffset Until)> pieces, List<string> breaches)
     {
@@ -82,16 +139,25 @@ internal static class SiteVerifier
             {
                 breaches.Add(step.Name + " is done out of hours, " + from);
             }
-            else if (i + 1 < pieces.Count && until.DateTime != from.Date + shift.Hours.Until)
+            else if (i + 1 < pieces.Count && until.DateTime != from.Date + shift.Hours.Until && !step.Unavailable.Any(one => one.Start <= until && until < one.End))
             {
                 breaches.Add(step.Name + " stops before the end of the shift");
             }
+            else if (i > 0 && from.TimeOfDay != shift.Hours.From && !step.Unavailable.Any(one => one.Start < from && from <= one.End))
+            {
+                breaches.Add(step.Name + " goes on later than it could");
+            }
+        }
+
+        if (pieces.Any(piece => step.Unavailable.Any(one => one.Start < one.End && piece.From < one.End && one.Start < piece.Until)))
+        {
+            breaches.Add(step.Name + " is done when it cannot be");
         }
     }
 
     private static void CheckRoom(SiteStep a, (DateTimeOffset Start, DateTimeOffset End) of, SiteStep b, (DateTimeOffset Start, DateTimeOffset End) at, List<string> breaches)
     {
-        if (a.Sprays && b.IsAttended && at.Start < of.End + a.Clearing && of.Start < at.End)
+        if (a.Sprays && b.IsAttended && at.Start < of.End + (b.Sprays ? TimeSpan.Zero : a.Clearing) && of.Start < at.End)
         {
             breaches.Add(b.Name + " is in the room of " + a.Name + " while it sprays or clears");
         }
@@ -106,8 +172,8 @@ internal static class SiteVerifier
     {
         foreach (SiteStep step in steps.Where(step => need(step) > 0))
         {
-            DateTimeOffset now = times[step.Name].Start;
-            int used = steps.Where(other => times[other.Name].Start <= now && now < times[other.Name].End).Sum(need);
+            DateTimeOffset now = times[step.Id].Start;
+            int used = steps.Where(other => times[other.Id].Start <= now && now < times[other.Id].End).Sum(need);
             if (used > most)
             {
                 breaches.Add("too few " + what + " at " + now);

@@ -53,7 +53,7 @@ public class WorkCalendarTests
             {
                 Start = start,
                 Calendar = WorkCalendar.EveryDay(Day, clock),
-                Steps = [new SiteStep { Name = "cure", Duration = TimeSpan.FromHours(hours), People = 0 }, new SiteStep { Name = "refit", Duration = TimeSpan.FromHours(1) }],
+                Steps = [new SiteStep { Id = "cure", Duration = TimeSpan.FromHours(hours), People = 0 }, new SiteStep { Id = "refit", Duration = TimeSpan.FromHours(1) }],
                 Lags = [new("cure", "refit", TimeSpan.Zero, null, "cured")],
             };
             SiteSchedule schedule = work.Solve();
@@ -69,18 +69,21 @@ public class WorkCalendarTests
     [Evidence(Basis.Independent, "by hand: a window of 15 h after 17:00 reaches 8:00 on an ordinary morning, 9:00 after clocks went forward and 7:00 after they went back, so that only then is there no schedule for the next morning")]
     public void A_window_overnight_closes_by_elapsed_time()
     {
-        JobSchedule Over(int month, int day) => new(
-            AsData.WhenShowing(new DateTime(2027, month, day, 16, 0, 0)),
-            WorkCalendar.EveryDay(Day, AsData),
-            [new("prime", TimeSpan.FromHours(1)), new("topcoat", TimeSpan.FromHours(1))],
-            [new("prime", "topcoat", TimeSpan.FromHours(10), TimeSpan.FromHours(15), "recoat window")]);
-        Assert.Equal(new DateTime(2027, 6, 6, 8, 0, 0), Over(6, 5).Steps[1].Start.DateTime);
-        Assert.Equal(new DateTime(2027, 3, 28, 8, 0, 0), Over(3, 27).Steps[1].Start.DateTime);
-        Assert.Equal(TimeSpan.FromHours(14), Over(3, 27).Steps[1].Start - Over(3, 27).Steps[0].End);
+        SiteSchedule Over(int month, int day) => new SiteWork
+        {
+            Start = AsData.WhenShowing(new DateTime(2027, month, day, 16, 0, 0)),
+            Calendar = WorkCalendar.EveryDay(Day, AsData),
+            Steps = [new SiteStep { Id = "prime", Duration = TimeSpan.FromHours(1) }, new SiteStep { Id = "topcoat", Duration = TimeSpan.FromHours(1) }],
+            Lags = [new("prime", "topcoat", TimeSpan.FromHours(10), TimeSpan.FromHours(15), "recoat window")],
+            Prefers = SchedulePreference.EarliestEnd,
+        }.Solve();
+        Assert.Equal(new DateTime(2027, 6, 6, 8, 0, 0), Over(6, 5).Find("topcoat").Start.DateTime);
+        Assert.Equal(new DateTime(2027, 3, 28, 8, 0, 0), Over(3, 27).Find("topcoat").Start.DateTime);
+        Assert.Equal(TimeSpan.FromHours(14), Over(3, 27).Find("topcoat").Start - Over(3, 27).Find("prime").End);
 
         // With 16 h to 8:00 that night the window of Saturday has closed; priming waits for Sunday.
-        Assert.Equal(new DateTime(2027, 10, 31, 16, 0, 0), Over(10, 30).Steps[0].Start.DateTime);
-        Assert.Equal(new DateTime(2027, 11, 1, 8, 0, 0), Over(10, 30).Steps[1].Start.DateTime);
+        Assert.Equal(new DateTime(2027, 10, 31, 16, 0, 0), Over(10, 30).Find("prime").Start.DateTime);
+        Assert.Equal(new DateTime(2027, 11, 1, 8, 0, 0), Over(10, 30).Find("topcoat").Start.DateTime);
     }
 
     [Fact]

@@ -1,0 +1,77 @@
+using System.Collections.Generic;
+
+namespace Refinish.Scheduling;
+
+/// <summary>
+/// The schedule that follows the list: of two steps that exclude each other the one listed first comes first, and each is as early as it can be.
+/// It is what somebody would do who works a list off, so a search starts from it and is never worse.
+/// </summary>
+internal sealed class ListedOrder
+{
+    // Steps that only exclude each other, without a gap, follow in a row; this many of the row are told apart.
+    private const int MostInRow = 64;
+
+    private readonly StepModel model;
+    private readonly StepOverlaps overlaps;
+    private readonly EarliestTimes earliest;
+
+    public ListedOrder(StepModel model, StepOverlaps overlaps, long[]?[]? taken)
+    {
+        this.model = model;
+        this.overlaps = overlaps;
+        earliest = new EarliestTimes(model, taken);
+        for (int i = 0; i < model.Count; i++)
+        {
+            int row = 0;
+            for (int j = i + 1; j < model.Count; j++)
+            {
+                long gap = model.Gap(i, j);
+                if (gap > 0 || (gap == 0 && row++ < MostInRow))
+                {
+                    earliest.Order(i, j, gap);
+                }
+            }
+        }
+    }
+
+    /// <summary>Finds the times; false when the list's order cannot be kept by the limit.</summary>
+    public bool Run(long start, long limit, DaySet days, long[] starts, long[] ends)
+    {
+        earliest.Days = days;
+        bool holds = earliest.Solve(start, limit, starts, ends) < 0;
+        Stack<int> added = new();
+        while (holds && overlaps.Crowd(starts, ends) is List<int> crowd)
+        {
+            (int first, int last) = Pick(crowd, ends);
+            earliest.Order(first, last, 0);
+            added.Push(first);
+            holds = added.Count <= 4 * model.Count && earliest.Push(first, last, 0, limit, starts, ends) < 0;
+        }
+
+        while (added.Count > 0)
+        {
+            earliest.Forget(added.Pop());
+        }
+
+        // Checked, because a long row is told apart only in part.
+        return holds && overlaps.First(starts, ends).Length == 0;
+    }
+
+    // The one listed last waits for the first of the others to end.
+    private static (int First, int Last) Pick(List<int> crowd, long[] ends)
+    {
+        int last = crowd[0];
+        foreach (int i in crowd)
+        {
+            last = i > last ? i : last;
+        }
+
+        int first = -1;
+        foreach (int i in crowd)
+        {
+            first = i != last && (first < 0 || ends[i] < ends[first]) ? i : first;
+        }
+
+        return (first, last);
+    }
+}

@@ -1,0 +1,49 @@
+using System;
+using System.Collections.Generic;
+using System.Globalization;
+
+namespace Refinish.Scheduling;
+
+/// <summary>What one person of the crew does on one day: when they come and go, and their own turns.</summary>
+public sealed record PersonDay
+{
+    internal PersonDay(int person, DateTime date, IReadOnlyList<CrewTurn> turns)
+    {
+        Person = person;
+        Date = date;
+        Turns = turns;
+        Arrives = turns[0].Piece.Start;
+        Leaves = turns[0].Piece.End;
+        long worked = 0;
+        for (int i = 0; i < turns.Count; i++)
+        {
+            Leaves = turns[i].Piece.End > Leaves ? turns[i].Piece.End : Leaves;
+            worked += turns[i].Piece.Length.Ticks;
+        }
+
+        Worked = TimeSpan.FromTicks(worked);
+    }
+
+    /// <summary>Number of the person within the crew, from 0.</summary>
+    public int Person { get; }
+
+    /// <summary>The date by the clock of the site.</summary>
+    public DateTime Date { get; }
+
+    /// <summary>When their first turn starts.</summary>
+    public DateTimeOffset Arrives { get; }
+
+    /// <summary>When their last turn ends.</summary>
+    public DateTimeOffset Leaves { get; }
+
+    /// <summary>Sum of their own turns; the rest of the time from arriving to leaving is waiting.</summary>
+    public TimeSpan Worked { get; }
+
+    /// <summary>Their turns, by start.</summary>
+    public IReadOnlyList<CrewTurn> Turns { get; }
+
+    /// <summary>The person, the day and its hours.</summary>
+    /// <returns>Text such as <c>person 1: 2027-03-01 08:00 to 15:30, 6 h worked</c>.</returns>
+    public override string ToString() => "person " + Figures.Fixed(Person + 1, 0) + ": " + Arrives.ToString("yyyy-MM-dd HH:mm", CultureInfo.InvariantCulture)
+        + " to " + Leaves.ToString("HH:mm", CultureInfo.InvariantCulture) + ", " + TimeConstraint.Hours(Worked) + " worked";
+}

@@ -1,0 +1,75 @@
+using System;
+using System.Collections.Generic;
+using System.Globalization;
+
+namespace Refinish.Scheduling;
+
+/// <summary>A stretch of time without a break, from one instant to another.</summary>
+/// <example><code>
+/// TimeInterval night = new(new DateTimeOffset(2027, 3, 1, 22, 0, 0, TimeSpan.Zero), new DateTimeOffset(2027, 3, 2, 6, 0, 0, TimeSpan.Zero));
+/// TimeSpan length = night.Length;   // 8 h
+/// </code></example>
+public sealed record TimeInterval
+{
+    /// <summary>Makes an interval.</summary>
+    /// <param name="start">When it starts.</param>
+    /// <param name="end">When it ends, not before <paramref name="start"/>.</param>
+    /// <exception cref="ArgumentOutOfRangeException"><paramref name="end"/> is before <paramref name="start"/>.</exception>
+    public TimeInterval(DateTimeOffset start, DateTimeOffset end)
+    {
+        if (end < start)
+        {
+            Guard.Rule(false, nameof(end), (end - start).TotalSeconds, Measure.Hours, "at least 0 h after the start");
+        }
+
+        Start = start;
+        End = end;
+    }
+
+    /// <summary>When it starts.</summary>
+    public DateTimeOffset Start { get; }
+
+    /// <summary>When it ends.</summary>
+    public DateTimeOffset End { get; }
+
+    /// <summary>Elapsed time from start to end.</summary>
+    public TimeSpan Length => End - Start;
+
+    /// <summary>The two times.</summary>
+    /// <returns>Text such as <c>2027-03-01 08:00 to 2027-03-01 10:30</c>.</returns>
+    public override string ToString() =>
+        Start.ToString("yyyy-MM-dd HH:mm", CultureInfo.InvariantCulture) + " to " + End.ToString("yyyy-MM-dd HH:mm", CultureInfo.InvariantCulture);
+
+    /// <summary>Begin and end in turn, in universal ticks: in order, joined where they touch or overlap, without those of no length.</summary>
+    internal static long[] Merged(IReadOnlyList<TimeInterval> intervals)
+    {
+        List<(long From, long Until)> all = new(intervals.Count);
+        for (int i = 0; i < intervals.Count; i++)
+        {
+            all.Add((intervals[i].Start.UtcTicks, intervals[i].End.UtcTicks));
+        }
+
+        return Merged(all);
+    }
+
+    /// <summary>The same from stretches in ticks.</summary>
+    internal static long[] Merged(List<(long From, long Until)> stretches)
+    {
+        stretches.Sort();
+        List<long> merged = [];
+        foreach ((long from, long until) in stretches)
+        {
+            if (merged.Count > 0 && from <= merged[merged.Count - 1])
+            {
+                merged[merged.Count - 1] = Math.Max(merged[merged.Count - 1], until);
+            }
+            else if (until > from)
+            {
+                merged.Add(from);
+                merged.Add(until);
+            }
+        }
+
+        return [.. merged];
+    }
+}
