@@ -100,7 +100,8 @@ internal static class RoomHistory
             }
         }
 
-        // After the last event of the window films only empty, those of one window ago the more: the integral gains at most its growth over λ.
+        // After the last event of the window films only empty, those of one window ago the more: the integral gains at most its growth over
+        // λ.
         if (path.AirAt(path.Last) > 0 && path.IntegralAt(path.Last) + (path.AirAt(path.Last) / grid.Changes) > best)
         {
             Growth rest = new(path, path.Last);

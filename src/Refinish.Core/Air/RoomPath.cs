@@ -88,13 +88,15 @@ internal sealed class RoomPath
 
     public double Decaying(int knot, int film) => decaying[(knot * films) + film];
 
-    /// <summary>What the value never passes in an interval: with the greatest release that its parts allow, it moves from its beginning to one side.</summary>
+    /// <summary>
+    /// What the value never passes in an interval: with the greatest release that its parts allow, it moves from its beginning to one side.
+    /// </summary>
     public double AirBound(int knot) =>
         Math.Max(air[knot], (air[knot] * grid.Decay[knot]) + (ReleaseBound(knot, true) * grid.Filled[knot]));
 
     /// <summary>
-    /// What the integral never passes inside an interval, reckoned forwards from its beginning and backwards from its end; negative infinity when it only rises
-    /// or only falls, so that nothing inside is above both ends.
+    /// What the integral never passes inside an interval, reckoned forwards from its beginning and backwards from its end; negative
+    /// infinity when it only rises or only falls, so that nothing inside is above both ends.
     /// </summary>
     public double IntegralBound(int knot)
     {

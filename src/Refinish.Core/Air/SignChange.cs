@@ -9,8 +9,8 @@ internal interface ITimeFunction
 }
 
 /// <summary>
-/// The place where a function changes sign, by the method of T. R. Chandrupatla, Advances in Engineering Software 28 (1997) (from memory, unverified): inverse
-/// quadratic interpolation where the last three points allow it, bisection where they do not.
+/// The place where a function changes sign, by the method of T. R. Chandrupatla, Advances in Engineering Software 28 (1997) (from memory,
+/// unverified): inverse quadratic interpolation where the last three points allow it, bisection where they do not.
 /// </summary>
 internal static class SignChange
 {
@@ -20,7 +20,10 @@ internal static class SignChange
     /// <summary>Good enough for the place of a maximum, where an error of the place counts squared: 1e-9 of it is 1e-18 of the value.</summary>
     public const double Maximum = 1e-9;
 
-    /// <summary>The end of the last bracket that lies on the side of <paramref name="upper"/>; the bracket is narrower than the tolerance times its ends.</summary>
+    /// <summary>
+    /// The end of the last bracket that lies on the side of <paramref name="upper"/>; the bracket is narrower than the tolerance times its
+    /// ends.
+    /// </summary>
     public static double Find<T>(T function, double lower, double upper, double tolerance = Sharp)
         where T : struct, ITimeFunction
     {
