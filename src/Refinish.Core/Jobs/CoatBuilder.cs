@@ -67,7 +67,7 @@ internal sealed class CoatBuilder(WorkBuilder builder, SiteRoom room, RoomCourse
     private void First(List<Procedure> group)
     {
         CoatRun all = Run(group, 1);
-        List<(Operation Wipe, AdhesionPromoter Promoter)> wipes = Wipes(group, string.Empty);
+        List<(Operation Wipe, AdhesionPromoter Promoter)> wipes = Wipes(group, alone: false);
         if (Fits(all, wipes))
         {
             Together(group, all, wipes);
@@ -78,7 +78,7 @@ internal sealed class CoatBuilder(WorkBuilder builder, SiteRoom room, RoomCourse
         {
             List<Procedure> same = [.. one];
             CoatRun run = Run(same, 1);
-            wipes = Wipes(same, string.Empty);
+            wipes = Wipes(same, alone: false);
             if (Fits(run, wipes) || same.Count == 1)
             {
                 Together(same, run, wipes);
@@ -87,7 +87,7 @@ internal sealed class CoatBuilder(WorkBuilder builder, SiteRoom room, RoomCourse
 
             foreach (Procedure procedure in same)
             {
-                Together([procedure], Run([procedure], 1), Wipes([procedure], "/" + procedure.Fixture.Id));
+                Together([procedure], Run([procedure], 1), Wipes([procedure], alone: true));
             }
         }
     }
@@ -137,15 +137,21 @@ internal sealed class CoatBuilder(WorkBuilder builder, SiteRoom room, RoomCourse
     }
 
     // The one that stays open longest goes first.
-    private List<(Operation Wipe, AdhesionPromoter Promoter)> Wipes(List<Procedure> group, string suffix)
+    private List<(Operation Wipe, AdhesionPromoter Promoter)> Wipes(List<Procedure> group, bool alone)
     {
         List<(Operation, AdhesionPromoter)> wipes = [];
         foreach (IGrouping<AdhesionPromoter, Procedure> same in group.Where(procedure => procedure.Promoter is not null)
             .GroupBy(procedure => procedure.Promoter!).OrderByDescending(same => same.Key.OpenTime).ThenBy(same => same.Key.Id, StringComparer.Ordinal))
         {
             AdhesionPromoter promoter = same.Key;
+            string id = room.Id + "/" + WorkOrder.Key(WorkKind.Promote) + "/" + promoter.Id;
+            if (alone || builder.Operations.Exists(operation => operation.Id == id))
+            {
+                id += "/" + same.First().Fixture.Id;
+            }
+
             Operation merged = Merge.Of(
-                room.Id + "/" + WorkOrder.Key(WorkKind.Promote) + "/" + promoter.Id + suffix,
+                id,
                 [.. same.SelectMany(procedure => procedure.Operations.Where(operation => operation.Kind == WorkKind.Promote))]);
             wipes.Add((promoter.Solvents.Count == 0 ? merged : merged with
             {
@@ -293,7 +299,7 @@ internal sealed class CoatBuilder(WorkBuilder builder, SiteRoom room, RoomCourse
         if (course.IsHeld && latest < Minutes.Up(opens))
         {
             builder.Objections.Add(new PlanObjection(
-                ObjectionKind.Schedule, over.Id, "recoat",
+                ObjectionKind.Schedule, over.Id, "recoat/" + under.Id,
                 "The recoat window of " + under.Layer.Product.Name + " is open from " + Measure.Hours.Format(opens.TotalSeconds, DisplayUnits.Si, 3) + " to "
                 + Measure.Hours.Format((under.AtWarmest.RecoatCloses ?? TimeSpan.Zero).TotalSeconds, DisplayUnits.Si, 3) + ", too short to spray the next coat within it. Coat fewer fixtures at a time, or abrade between."));
             latest = null;
