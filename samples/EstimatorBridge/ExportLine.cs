@@ -1,5 +1,6 @@
 using System.Collections.Generic;
 using System.Globalization;
+using System.Linq;
 using CsvHelper;
 
 namespace Refinish.Samples.EstimatorBridge;
@@ -37,8 +38,12 @@ internal sealed record ExportLine(string Item, string Description)
             Plain(Room), Plain(Fixture), Plain(Description),
         ]);
 
-    // A spreadsheet takes a cell for a formula that begins with one of these; an apostrophe before it makes it text.
-    private static string Plain(string text) => text.Length > 0 && "=+-@\t\r＝＋－＠".Contains(text[0]) ? "'" + text : text;
+    // A spreadsheet takes a cell for a formula that begins with one of these; an apostrophe before it makes it text. Control characters are no text at all.
+    private static string Plain(string text)
+    {
+        string printed = string.Concat(text.Where(letter => !char.IsControl(letter)));
+        return printed.Length > 0 && "=+-@＝＋－＠".Contains(printed[0]) ? "'" + printed : printed;
+    }
 
     private static string Number(decimal value) => value.ToString("0.00", CultureInfo.InvariantCulture);
 

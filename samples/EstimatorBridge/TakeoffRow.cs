@@ -62,7 +62,9 @@ internal sealed record TakeoffRow
 
         string Field(string column) => fields.TryGetValue(column, out string? field) ? field : throw new RowException(column, "is missing");
 
-        string Named(string column) => Field(column).Length > 0 ? Field(column) : throw new RowException(column, "is empty");
+        string Named(string column) => Field(column).Length == 0 ? throw new RowException(column, "is empty")
+            : Field(column).Any(char.IsControl) ? throw new RowException(column, "holds a control character")
+            : Field(column);
 
         // Point, no thousands: 1,5 is no number here, rather than fifteen.
         Length Measured(string column) => double.TryParse(Field(column), NumberStyles.Float, CultureInfo.InvariantCulture, out double number)
