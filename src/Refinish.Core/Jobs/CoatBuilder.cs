@@ -22,6 +22,8 @@ internal sealed class CoatBuilder(WorkBuilder builder, SiteRoom room, RoomCourse
 
     private readonly Dictionary<string, CoatRun> last = new(StringComparer.Ordinal);
     private readonly List<CoatRun> runs = [];
+    private readonly Dictionary<CoatingLayer, string> instructions = new(ByReference.Of<CoatingLayer>());
+    private readonly Dictionary<string, IReadOnlyList<Caution>> cautions = new(StringComparer.Ordinal);
 
     public void Build()
     {
@@ -203,7 +205,7 @@ internal sealed class CoatBuilder(WorkBuilder builder, SiteRoom room, RoomCourse
             Id = run.Id,
             Kind = coat.Kind,
             Name = product.Name + (group[0].Coats.Count(other => other.Layer.Product.Equals(product)) > 1 ? ", coat " + Figures.Fixed(group[0].Coats.Count(other => other.Layer.Product.Equals(product) && other.Number <= number), 0) : string.Empty),
-            Instruction = "mix as the card says and spray " + Measure.Film.FormatBoth(coat.Layer.DryFilmPerCoat.Meters) + " dry, " + Measure.Film.FormatBoth(run.Demand.WetFilm.Thickness.Meters) + " wet",
+            Instruction = InstructionOf(coat.Layer),
             Room = room.Id,
             Fixtures = [.. group.Select(procedure => procedure.Fixture.Id)],
             Labour = LabourOf(run, group, number),
@@ -244,11 +246,31 @@ internal sealed class CoatBuilder(WorkBuilder builder, SiteRoom room, RoomCourse
         builder.Runs.Add(run);
     }
 
-    private static IReadOnlyList<Caution> CautionsOf(CoatingProduct product) =>
-    [
-        .. (product.IsocyanateFraction.DecimalFractions > 0 ? AirCautions.ForIsocyanates.Concat(AirCautions.ForSpraying) : AirCautions.ForSpraying)
-            .Concat(CoatingsCautions.OfMixing(product)).Distinct(),
-    ];
+    // Coats of one layer read alike, so that their texts are made once.
+    private string InstructionOf(CoatingLayer layer)
+    {
+        if (!instructions.TryGetValue(layer, out string? text))
+        {
+            double wet = new Films.WetFilm(layer.DryFilmPerCoat, layer.Product.VolumeSolids, layer.Reducer).Thickness.Meters;
+            text = "mix as the card says and spray " + Measure.Film.FormatBoth(layer.DryFilmPerCoat.Meters) + " dry, " + Measure.Film.FormatBoth(wet) + " wet";
+            instructions.Add(layer, text);
+        }
+
+        return text;
+    }
+
+    private IReadOnlyList<Caution> CautionsOf(CoatingProduct product)
+    {
+        if (!cautions.TryGetValue(product.Id, out IReadOnlyList<Caution>? list))
+        {
+            list = new ValueList<Caution>(
+                (product.IsocyanateFraction.DecimalFractions > 0 ? AirCautions.ForIsocyanates.Concat(AirCautions.ForSpraying) : AirCautions.ForSpraying)
+                    .Concat(CoatingsCautions.OfMixing(product)).Distinct());
+            cautions.Add(product.Id, list);
+        }
+
+        return list;
+    }
 
     private Operation StandBy(CoatRun run, TimeSpan duration) => new()
     {

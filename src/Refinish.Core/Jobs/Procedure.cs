@@ -185,7 +185,7 @@ public sealed class Procedure
     {
         if (fixture.Zones is null && fixture.Efficiencies.Count == 0)
         {
-            yield return new CoatedSurface(fixture.Id, Area.FromSquareMeters(fixture.Fixture.CoatedArea.SquareMeters * fixture.ShareFraction));
+            yield return new CoatedSurface(fixture.Id, Area.FromSquareMeters(fixture.Fixture.CoatedArea.SquareMeters * fixture.ShareFraction * fixture.AreaFactor));
             yield break;
         }
 
@@ -194,7 +194,7 @@ public sealed class Procedure
         Guard.Rule(sum > 0, nameof(FixtureJob.Zones), sum, Measure.Area, "zones of the fixture with an area");
         foreach (IGrouping<FixtureZoneKind, FixtureZone> zone in zones.GroupBy(zone => zone.Kind))
         {
-            Area part = Area.FromSquareMeters(zone.Sum(one => one.Area.SquareMeters) * fixture.ShareFraction);
+            Area part = Area.FromSquareMeters(zone.Sum(one => one.Area.SquareMeters) * fixture.ShareFraction * fixture.AreaFactor);
             string id = fixture.Id + "-" + zone.Key.ToString("G").ToLowerInvariant();
             yield return fixture.Efficiencies.FirstOrDefault(one => one.Zone == zone.Key) is ZoneEfficiency efficiency
                 ? new CoatedSurface(id, part, efficiency.Efficiency)

@@ -16,7 +16,13 @@ internal sealed class ProcedureRules(Procedure procedure, SurveyPolicy policy)
     private static readonly Source Practice = Source.CommonPractice("order and manner of work in refinishing in place; the data sheets of the products go first");
     private static readonly Source OldCoatRule = Source.CommonPractice("a kept coating is an organic surface: abraded, not etched, and without silane for glass; the data sheet of the new system goes first");
 
+    private static readonly IReadOnlyList<Caution> Dusty = ValueList<Caution>.Owning(SubstrateCautions.Dust);
+    private static readonly IReadOnlyList<Caution> Etched = ValueList<Caution>.Owning(SubstrateCautions.Dust, SubstrateCautions.Etching);
+    private static readonly IReadOnlyList<Caution> Stripping = ValueList<Caution>.Owning(SubstrateCautions.Strippers);
+    private static readonly IReadOnlyList<Caution> Slippery = ValueList<Caution>.Owning(CoatingsCautions.Slip);
+
     private readonly FixtureJob fixture = procedure.Fixture;
+    private readonly ValueList<string> itself = ValueList<string>.Owning(procedure.Fixture.Id);
     private readonly IReadOnlyList<LabourStandard> standards = procedure.Shop.Labour;
     private readonly ILookup<WorkKind?, Defect> repairs = procedure.Defects.ToLookup(defect => LabourStandards.WorkOf(defect.Kind));
 
@@ -47,7 +53,9 @@ internal sealed class ProcedureRules(Procedure procedure, SurveyPolicy policy)
         OwnWork(WorkKind.Demask);
         if (fixture.Options.FirstOrDefault(option => option.Kind == FixtureOptionKind.DrainTrim) is FixtureOption trim)
         {
-            Add(WorkKind.FitTrim, "fit new drain and overflow trim in sealant", Practice, (double)trim.Quantity);
+            Add(
+                WorkKind.FitTrim, "fit new drain and overflow trim in sealant", Practice,
+                new OperationTraits { Labour = Hours(WorkKind.FitTrim, (double)trim.Quantity), IsInterruptible = true });
         }
 
         Add(WorkKind.Caulk, "caulk the joints, refit the hardware", Practice);
@@ -94,9 +102,12 @@ internal sealed class ProcedureRules(Procedure procedure, SurveyPolicy policy)
                 Fill();
                 break;
             case WorkKind.Tack:
-                Add(kind, procedure.Filler.Items.Count > 0
-                    ? "sand the filler flush and feather the edge, blow out, vacuum, wipe and tack off the dust"
-                    : "blow out, vacuum, wipe and tack off the dust", Practice, grits: procedure.Filler.Items.Count > 0 ? (120, 220) : null, dusty: true);
+                bool sands = procedure.Filler.Items.Count > 0;
+                Add(
+                    kind,
+                    sands ? "sand the filler flush and feather the edge, blow out, vacuum, wipe and tack off the dust" : "blow out, vacuum, wipe and tack off the dust",
+                    Practice,
+                    new OperationTraits { Labour = Hours(kind, 1), IsInterruptible = true, RaisesDust = true, CoarsestGrit = sands ? 120 : null, FinestGrit = sands ? 220 : null });
                 break;
             case WorkKind.Mask:
                 Add(kind, "mask edges, walls and openings on the dry surface", Practice);
@@ -140,8 +151,17 @@ internal sealed class ProcedureRules(Procedure procedure, SurveyPolicy policy)
         };
         string rinse = IsEtched ? "; rinse off all etchant and dust, dry with heat and air, joints included" : "; rinse off the dust, dry with air";
         Add(
-            WorkKind.Key, (own?.Name ?? what) + rinse, under == FixtureMaterial.OldCoating ? OldCoatRule : own?.Source ?? Practice,
-            grits: etches ? null : grits, interruptible: false, dusty: !etches, cautions: IsEtched ? [SubstrateCautions.Dust, SubstrateCautions.Etching] : [SubstrateCautions.Dust]);
+            WorkKind.Key,
+            (own?.Name ?? what) + rinse,
+            under == FixtureMaterial.OldCoating ? OldCoatRule : own?.Source ?? Practice,
+            new OperationTraits
+            {
+                Labour = Hours(WorkKind.Key, 1),
+                RaisesDust = !etches,
+                CoarsestGrit = etches ? null : grits?.Item1,
+                FinestGrit = etches ? null : grits?.Item2,
+                Cautions = IsEtched ? Etched : Dusty,
+            });
     }
 
     private void Fill()
@@ -160,14 +180,14 @@ internal sealed class ProcedureRules(Procedure procedure, SurveyPolicy policy)
 
         labour.AddRange(LabourOf(defects, WorkKind.Fill));
         bool filled = procedure.Filler.Items.Count > 0;
-        Operations.Add(Begun(WorkKind.Fill, filled ? "fill hollows in lifts and let them cure" : "abrade and seal", Practice) with
-        {
-            Labour = labour,
-            IsInterruptible = true,
-            RaisesDust = true,
-            Materials = [.. filled ? [new MaterialNeed(procedure.Shop.Filler.Product.Id, procedure.Shop.Filler.Product.Name, procedure.Filler.Volume)] : Array.Empty<MaterialNeed>(), .. MaterialsOf(defects)],
-            Cautions = [.. procedure.Filler.Cautions],
-        });
+        List<MaterialNeed> materials = filled
+            ? [new MaterialNeed(procedure.Shop.Filler.Product.Id, procedure.Shop.Filler.Product.Name, procedure.Filler.Volume), .. MaterialsOf(defects)]
+            : [.. MaterialsOf(defects)];
+        Add(
+            WorkKind.Fill,
+            filled ? "fill hollows in lifts and let them cure" : "abrade and seal",
+            Practice,
+            new OperationTraits { Labour = new ValueList<LabourTask>(labour), IsInterruptible = true, RaisesDust = true, Materials = materials, Cautions = procedure.Filler.Cautions });
     }
 
     private void Promote()
@@ -178,7 +198,11 @@ internal sealed class ProcedureRules(Procedure procedure, SurveyPolicy policy)
         }
 
         PromoterQuantity wipe = new(procedure.CoatedArea, promoter);
-        Add(WorkKind.Promote, "wipe on " + promoter.Name + " with a lint-free cloth, one thin pass, and coat within its window", promoter.Source, interruptible: false, materials: [new MaterialNeed(promoter.Id, promoter.Name, wipe.Volume)]);
+        Add(
+            WorkKind.Promote,
+            "wipe on " + promoter.Name + " with a lint-free cloth, one thin pass, and coat within its window",
+            promoter.Source,
+            new OperationTraits { Labour = Hours(WorkKind.Promote, 1), Materials = ValueList<MaterialNeed>.Owning(new MaterialNeed(promoter.Id, promoter.Name, wipe.Volume)) });
     }
 
     private void ListCoats()
@@ -249,24 +273,20 @@ internal sealed class ProcedureRules(Procedure procedure, SurveyPolicy policy)
     {
         foreach (PlannedCoat coat in Coats)
         {
-            LabourStandard? standard = Standard(coat.Kind);
-            Operations.Add(Begun(coat.Kind, "spray " + Measure.Film.FormatBoth(coat.Layer.DryFilmPerCoat.Meters) + " dry of " + coat.Layer.Product.Name, coat.Layer.Product.Source) with
-            {
-                Id = fixture.Id + "/coat/" + Figures.Fixed(coat.Number, 0),
-                Sprays = true,
-                Labour = standard is null ? [] : [Task(standard, coat.Kind, 1)],
-                Cautions = [.. CoatingsCautions.OfMixing(coat.Layer.Product)],
-            });
+            Add(
+                coat.Kind,
+                "spray " + coat.Layer.Product.Name,
+                coat.Layer.Product.Source,
+                new OperationTraits { Id = fixture.Id + "/coat/" + Figures.Fixed(coat.Number, 0), Sprays = true, Labour = Hours(coat.Kind, 1) });
             if (coat.TakesGrains)
             {
-                LabourStandard? broadcast = Standard(WorkKind.Broadcast);
-                Operations.Add(Begun(WorkKind.Broadcast, SlipFloor is null
-                    ? "broadcast grains evenly over the wet floor"
-                    : "broadcast " + Measure.Mass.FormatBoth(SlipFloor.ToWeighOut.Kilograms) + " of " + SlipFloor.Additive.Name + " evenly over the wet floor", Practice) with
-                {
-                    Labour = broadcast is null ? [] : [Task(broadcast, WorkKind.Broadcast, 1)],
-                    Cautions = [CoatingsCautions.Slip],
-                });
+                Add(
+                    WorkKind.Broadcast,
+                    SlipFloor is null
+                        ? "broadcast grains evenly over the wet floor"
+                        : "broadcast " + Measure.Mass.FormatBoth(SlipFloor.ToWeighOut.Kilograms) + " of " + SlipFloor.Additive.Name + " evenly over the wet floor",
+                    Practice,
+                    new OperationTraits { Labour = Hours(WorkKind.Broadcast, 1), Cautions = Slippery });
             }
         }
     }
@@ -291,15 +311,18 @@ internal sealed class ProcedureRules(Procedure procedure, SurveyPolicy policy)
         Defect[] defects = [.. repairs[kind]];
         if (defects.Length > 0)
         {
-            Operations.Add(Begun(kind, instruction, source) with
-            {
-                Labour = LabourOf(defects, kind),
-                IsInterruptible = true,
-                RaisesDust = dusty,
-                IsLoud = dusty,
-                Materials = MaterialsOf(defects),
-                Cautions = kind == WorkKind.Strip ? [SubstrateCautions.Strippers] : dusty ? [SubstrateCautions.Dust] : [],
-            });
+            Add(
+                kind,
+                instruction,
+                source,
+                new OperationTraits
+                {
+                    Labour = new ValueList<LabourTask>(LabourOf(defects, kind)),
+                    IsInterruptible = true,
+                    RaisesDust = dusty,
+                    Materials = MaterialsOf(defects),
+                    Cautions = kind == WorkKind.Strip ? Stripping : dusty ? Dusty : null,
+                });
         }
     }
 
@@ -311,33 +334,34 @@ internal sealed class ProcedureRules(Procedure procedure, SurveyPolicy policy)
         }
     }
 
-    private void Add(
-        WorkKind kind, string instruction, Source source, double units = 1, (int Coarse, int Fine)? grits = null, bool interruptible = true, bool dusty = false,
-        IReadOnlyList<MaterialNeed>? materials = null, IReadOnlyList<Caution>? cautions = null)
+    private void Add(WorkKind kind, string instruction, Source source) => Add(kind, instruction, source, new OperationTraits { Labour = Hours(kind, 1), IsInterruptible = true });
+
+    private ValueList<LabourTask> Hours(WorkKind kind, double units) =>
+        Standard(kind) is LabourStandard standard ? ValueList<LabourTask>.Owning(Task(standard, kind, units)) : ValueList<LabourTask>.Empty;
+
+    private void Add(WorkKind kind, string instruction, Source source, in OperationTraits traits)
     {
-        LabourStandard? standard = Standard(kind);
-        Operations.Add(Begun(kind, instruction, source, grits) with
+        Operations.Add(new Operation
         {
-            Labour = standard is null ? [] : [Task(standard, kind, units)],
-            IsInterruptible = interruptible,
-            RaisesDust = dusty,
-            IsLoud = dusty,
-            Materials = materials ?? [],
-            Cautions = cautions ?? [],
+            Id = traits.Id ?? Id(kind),
+            Kind = kind,
+            Name = WorkOrder.Label(kind),
+            Instruction = instruction,
+            Room = fixture.Room,
+            Fixtures = itself,
+            ByFixture = ValueList<FixtureInstruction>.Owning(new FixtureInstruction(fixture.Id, instruction, traits.CoarsestGrit, traits.FinestGrit)),
+            Labour = traits.Labour ?? ValueList<LabourTask>.Empty,
+            IsInterruptible = traits.IsInterruptible,
+            Sprays = traits.Sprays,
+            RaisesDust = traits.RaisesDust,
+            IsLoud = traits.RaisesDust,
+            Materials = traits.Materials ?? ValueList<MaterialNeed>.Empty,
+            Cautions = traits.Cautions ?? ValueList<Caution>.Empty,
+            Source = source,
         });
     }
 
-    private Operation Begun(WorkKind kind, string instruction, Source source, (int Coarse, int Fine)? grits = null) => new()
-    {
-        Id = fixture.Id + "/" + WorkOrder.Key(kind),
-        Kind = kind,
-        Name = WorkOrder.Label(kind),
-        Instruction = instruction,
-        Room = fixture.Room,
-        Fixtures = [fixture.Id],
-        ByFixture = [new FixtureInstruction(fixture.Id, instruction, grits?.Coarse, grits?.Fine)],
-        Source = source,
-    };
+    private string Id(WorkKind kind) => fixture.Id + "/" + WorkOrder.Key(kind);
 
     private LabourStandard? Standard(WorkKind kind)
     {
@@ -351,7 +375,7 @@ internal sealed class ProcedureRules(Procedure procedure, SurveyPolicy policy)
     }
 
     private LabourTask Task(LabourStandard standard, WorkKind kind, double units) =>
-        new(standard, procedure.CoatedArea, units, 1) { Id = fixture.Id + "/" + WorkOrder.Key(kind) };
+        new(standard, procedure.CoatedArea, units, 1) { Id = Id(kind) };
 
     private List<LabourTask> LabourOf(IEnumerable<Defect> defects, WorkKind kind)
     {
@@ -370,7 +394,7 @@ internal sealed class ProcedureRules(Procedure procedure, SurveyPolicy policy)
                 Gaps.Add(new LabourGap(fixture.Id, standard.Code, "The labour standard " + standard.Code + " has a rate by area, and a " + defect.Name + " is counted, not measured by area; give it a rate by unit."));
             }
 
-            labour.Add(new LabourTask(standard, Area.FromSquareMeters(area), LabourStandards.UnitsOf(defect), 1) { Id = fixture.Id + "/" + WorkOrder.Key(kind) });
+            labour.Add(new LabourTask(standard, Area.FromSquareMeters(area), LabourStandards.UnitsOf(defect), 1) { Id = Id(kind) });
         }
 
         return labour;

@@ -117,7 +117,8 @@ internal sealed class SiteSteps(WorkList work, IReadOnlyList<DayRequest> days)
             from = clock.WhenShowing(day.AddDays(1));
         }
 
-        DateTimeOffset end = from.AddDays(1) > work.Start.AddDays(Horizon * 3) ? from.AddDays(1) : work.Start.AddDays(Horizon * 3);
+        // Beyond what any search looks at.
+        DateTimeOffset end = from.AddYears(50);
         yield return new TimeInterval(from, end);
     }
 

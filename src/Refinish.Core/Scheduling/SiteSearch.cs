@@ -134,8 +134,7 @@ internal sealed class SiteSearch
             return;
         }
 
-        mostNodes = Nodes + nodes;
-        int allNodes = mostNodes;
+        int allNodes = Nodes + nodes;
         for (long margin = FirstMargin; ; margin *= 4)
         {
             // Rules that contradict each other push each other up to the limit, so a near limit finds that out sooner.
@@ -149,10 +148,13 @@ internal sealed class SiteSearch
                 Visit(0, bound);
             }
 
-            if (BestEnd <= most || near == most)
+            if (near == most || (BestEnd <= near && (IsComplete || Nodes >= allNodes)))
             {
                 break;
             }
+
+            // Found before the near limit was looked through: the rest is still to be looked at.
+            most = Math.Min(most, BestEnd - 1);
         }
 
         long least = Math.Min(BestEnd, open);

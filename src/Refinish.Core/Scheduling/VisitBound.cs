@@ -63,7 +63,8 @@ internal static class VisitBound
         int most = 0;
         for (int i = 0; i < model.Count; i++)
         {
-            starts[i] = new Place(1, 0);
+            // A wait may lie before the first visit.
+            starts[i] = new Place(model.Attended[i] ? 1 : 0, 0);
             most = model.Attended[i] ? 1 : most;
         }
 
@@ -76,7 +77,7 @@ internal static class VisitBound
                 ref readonly StepEdge edge = ref model.Edges[at];
                 Place end = End(model, edge.From, starts[edge.From], span, work);
                 long time = end.Time + edge.Minimum;
-                bool fits = !model.Attended[edge.To] || time + (model.Interruptible[edge.To] ? Math.Min(1, model.Duration[edge.To]) : model.Duration[edge.To]) <= span;
+                bool fits = !model.Attended[edge.To] || (end.Day > 0 && time + (model.Interruptible[edge.To] ? Math.Min(1, model.Duration[edge.To]) : model.Duration[edge.To]) <= span);
                 Place place = fits ? new Place(end.Day, time) : new Place(end.Day + 1, 0);
                 if (place.IsAfter(starts[edge.To]))
                 {

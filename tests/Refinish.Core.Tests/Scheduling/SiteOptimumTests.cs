@@ -12,7 +12,7 @@ namespace Refinish.Tests.Scheduling;
 
 public class SiteOptimumTests
 {
-    [Property(MaxTest = 300)]
+    [Property(MaxTest = 3000)]
     [Evidence(Basis.Independent, "small random works: every start on the hour within four days tried, each complete plan read by the verifier, earliest end and then fewest visits kept")]
     public void The_earliest_end_equals_brute_force(DoNotSize<int> seed)
     {
@@ -40,7 +40,7 @@ public class SiteOptimumTests
         Assert.True(schedule.HasFewestVisits);
     }
 
-    [Property(MaxTest = 150)]
+    [Property(MaxTest = 3000)]
     [Evidence(Basis.Independent, "small random works: every start on the hour within four days tried; the fewest visits within a slack after the earliest end, and of those the earliest end")]
     public void The_fewest_visits_equal_brute_force(DoNotSize<int> seed)
     {
@@ -62,7 +62,7 @@ public class SiteOptimumTests
         Assert.True(schedule.IsEarliest);
     }
 
-    [Property(MaxTest = 300)]
+    [Property(MaxTest = 3000)]
     [Evidence(Basis.Identity, "one room, seven days of slack: a start a minute later or earlier has the same number of visits, both proved")]
     public void A_minute_never_adds_a_visit(DoNotSize<int> seed)
     {
@@ -78,7 +78,7 @@ public class SiteOptimumTests
         }
     }
 
-    [Property(MaxTest = 200)]
+    [Property(MaxTest = 3000)]
     [Evidence(Basis.Identity, "one room: a work without one of its steps and that step's lags never needs more visits")]
     public void A_step_less_never_adds_a_visit(DoNotSize<int> seed)
     {
@@ -100,7 +100,7 @@ public class SiteOptimumTests
         }
     }
 
-    [Property(MaxTest = 200)]
+    [Property(MaxTest = 3000)]
     [Evidence(Basis.Independent, "random works of one and of several rooms: the list worked off in its order, placed here step by step without the search, is never better than the schedule")]
     public void Never_worse_than_the_list(DoNotSize<int> seed)
     {
@@ -114,7 +114,7 @@ public class SiteOptimumTests
         }
     }
 
-    [Property(MaxTest = 150)]
+    [Property(MaxTest = 3000)]
     [Evidence(Basis.Independent, "random works of several bathrooms, crews, tools, times when steps cannot be done, and clocks: the verifier finds no breach, the proved bound is not above the end, twice the same work gives the same schedule")]
     public void No_rule_is_broken(DoNotSize<int> seed)
     {
@@ -133,7 +133,7 @@ public class SiteOptimumTests
         Assert.Equal(schedule.Steps.Select(step => step.Start), again.Steps.Select(step => step.Start));
     }
 
-    [Property(MaxTest = 100)]
+    [Property(MaxTest = 3000)]
     [Evidence(Basis.Identity, "the critical chain starts at the start of the work, each link is driven by the one before, and its times add up to the end")]
     public void The_chain_adds_up_to_the_end(DoNotSize<int> seed)
     {

@@ -104,12 +104,14 @@ internal static class SiteVerifier
             return start - end >= lag.Minimum && !(start - end > lag.Maximum);
         }
 
-        if (start < end || end < lag.Clock.History.Start || start > (lag.Clock.History.End ?? DateTimeOffset.MaxValue))
+        // After the end of the record a least time may have been gained long ago; a most time cannot be judged there.
+        DateTimeOffset known = lag.Clock.History.End ?? DateTimeOffset.MaxValue;
+        if (start < end || end < lag.Clock.History.Start || end > known || (start > known && lag.Maximum is not null))
         {
             return false;
         }
 
-        TimeSpan age = lag.Clock.Between(end, start);
+        TimeSpan age = lag.Clock.Between(end, start < known ? start : known);
         TimeSpan rounding = TimeSpan.FromMilliseconds(1);
         return age >= lag.Minimum - rounding && !(age > lag.Maximum + rounding);
     }
