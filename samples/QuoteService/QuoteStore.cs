@@ -19,10 +19,11 @@ internal sealed class QuoteStore(IConfiguration configuration, IHostEnvironment 
 
     public void Create() => Run("CREATE TABLE IF NOT EXISTS quotes (id TEXT PRIMARY KEY, stored TEXT NOT NULL, [plan] TEXT NOT NULL) STRICT", command => command.ExecuteNonQuery());
 
-    public Quote Add(BathroomJob job)
+    public Quote Add(Job job)
     {
         // Whoever knows the number may read the quote, so it is not to be guessed.
-        Quote quote = new(Guid.NewGuid(), time.GetUtcNow(), job.Plan(), []);
+        Guid id = Guid.NewGuid();
+        Quote quote = new(id, time.GetUtcNow(), (job with { Id = "quote-" + id }).Plan(), []);
         Run("INSERT INTO quotes (id, stored, [plan]) VALUES ($id, $stored, $plan)", command =>
         {
             command.Parameters.AddWithValue("$id", quote.Id.ToString());
