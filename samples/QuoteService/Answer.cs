@@ -1,6 +1,7 @@
 using System;
 using System.Collections.Generic;
 using System.Linq;
+using Refinish.Estimating;
 using Refinish.Jobs;
 using UnitsNet;
 
@@ -33,15 +34,16 @@ internal sealed record Answer(
             OurShop.Invented,
             plan.CoatedArea,
             [.. quote.InTheWay(DisplayUnits.Si)],
-            [.. plan.Conditions.Select(condition => new Condition(condition.Id, condition.About, condition.Sentence(DisplayUnits.Si), condition.Remedy))],
+            [.. plan.Conditions.Select(condition =>
+                new Condition(condition.Id, condition.About, condition.Sentence(DisplayUnits.Si), condition.Remedy))],
             [.. plan.Protection.Select(need => need.ToString())],
             [.. plan.Cautions.Select(caution => new Caution(caution.Code, caution.Sentence, caution.DecidedBy))],
             quote.Price is { Net: decimal net, Tax: decimal tax, Total: decimal total } price
-                ? new(price.Book.Currency, [.. price.Lines.Select(line => new Line(line.Id, line.Fixture, line.Description, line.Quantity, line.Unit, line.Rate, line.Amount))], net, tax, total)
+                ? new(price.Book.Currency, [.. price.Lines.Select(line => Line.Of(line))], net, tax, total)
                 : null,
             [.. plan.Schedule?.Operations.Select(operation => Step.Of(operation)) ?? []],
             [.. plan.Schedule?.Visits.Select(visit => new Visit(visit.Worker, visit.Arrives, visit.Leaves)) ?? []],
-            [.. plan.Handover?.Fixtures.Select(fixture => new Use(fixture.Procedure.Fixture.Id, fixture.WaterFrom, fixture.FullCure)) ?? []],
+            [.. plan.Handover?.Fixtures.Select(one => new Use(one.Procedure.Fixture.Id, one.WaterFrom, one.FullCure)) ?? []],
             self + "/job",
             [.. QuotePictures.Of(plan).Select(picture => self + "/pictures/" + Uri.EscapeDataString(picture.Name) + ".svg")]);
     }
@@ -55,9 +57,14 @@ internal sealed record Answer(
 
     internal sealed record PriceOffered(string Currency, IReadOnlyList<Line> Lines, decimal Net, decimal Tax, decimal Total);
 
-    internal sealed record Line(string Id, string? Fixture, string Description, decimal Quantity, string Unit, decimal Rate, decimal Amount);
+    internal sealed record Line(string Id, string? Fixture, string Description, decimal Quantity, string Unit, decimal Rate, decimal Amount)
+    {
+        public static Line Of(EstimateLine line) =>
+            new(line.Id, line.Fixture, line.Description, line.Quantity, line.Unit, line.Rate, line.Amount);
+    }
 
-    internal sealed record Step(string Id, string Name, string? Room, IReadOnlyList<string> Fixtures, DateTimeOffset Start, DateTimeOffset End, IReadOnlyList<string> People)
+    internal sealed record Step(string Id, string Name, string? Room, IReadOnlyList<string> Fixtures, DateTimeOffset Start,
+        DateTimeOffset End, IReadOnlyList<string> People)
     {
         public static Step Of(ScheduledOperation scheduled)
         {

@@ -1,3 +1,4 @@
+using System;
 using System.Collections.Generic;
 using System.Globalization;
 using System.Linq;
@@ -8,8 +9,8 @@ using Refinish.Json;
 namespace Refinish.Samples.QuoteService;
 
 /// <summary>
-/// What a customer asks for: the members of a job document that are not the shop's to decide. They are laid over the shop's own document and read
-/// together, so that whatever the library has against a value is said with its place in the request.
+/// What a customer asks for: the members of a job document that are not the shop's to decide. They are laid over the shop's own document
+/// and read together, so that whatever the library has against a value is said with its place in the request.
 /// </summary>
 internal static class Ask
 {
@@ -43,7 +44,8 @@ internal static class Ask
         List<(string Path, string Sentence)> found = [];
         JsonObject shop = Document();
         JsonNode exhaust = shop["premises"]!["rooms"]![0]!["exhaust"]!;
-        Dictionary<string, JsonNode> offered = shop["fixtures"]![0]!["options"]!.AsArray().ToDictionary(option => (string)option!["code"]!, option => option!);
+        Dictionary<string, JsonNode> offered = shop["fixtures"]![0]!["options"]!.AsArray()
+            .ToDictionary(option => (string)option!["code"]!, option => option!);
         JsonObject document = Allowed(ask, Members, "$", found);
         if (document["premises"] is JsonObject premises)
         {
@@ -59,7 +61,8 @@ internal static class Ask
         Each(document, "fixtures", "$.fixtures", MostFixtures, found, (fixture, path) =>
         {
             JsonObject allowed = Allowed(fixture, FixtureMembers, path, found);
-            Each(allowed, "options", path + ".options", offered.Count, found, (option, place) => Offered(Allowed(option, ["code"], place, found), offered, place, found));
+            Each(allowed, "options", path + ".options", offered.Count, found,
+                (option, place) => Offered(Allowed(option, ["code"], place, found), offered, place, found));
             return allowed;
         });
 
@@ -80,19 +83,22 @@ internal static class Ask
     private static JsonObject Document() => (JsonObject)JsonNode.Parse(JobJson.Write(OurShop.Example))!;
 
     private static JsonObject Only(JsonNode owner, string[] members) =>
-        new(owner.AsObject().Where(member => members.Contains(member.Key)).Select(member => KeyValuePair.Create(member.Key, member.Value?.DeepClone())));
+        new(owner.AsObject().Where(member => members.Contains(member.Key))
+            .Select(member => KeyValuePair.Create(member.Key, member.Value?.DeepClone())));
 
     // What the customer may say is taken over; anything else is said to be the shop's, not dropped.
     private static JsonObject Allowed(JsonObject ask, string[] members, string path, List<(string Path, string Sentence)> faults)
     {
         faults.AddRange(ask.Where(member => !members.Contains(member.Key))
-            .Select(member => (path + "." + member.Key, "The shop decides this, or nobody knows it; a request has " + string.Join(", ", members) + " here.")));
+            .Select(member => (path + "." + member.Key,
+                "The shop decides this, or nobody knows it; a request has " + string.Join(", ", members) + " here.")));
         return Only(ask, members);
     }
 
     // What is no list, or no object in it, stays as it is, for the library to refuse.
     private static void Each(
-        JsonNode owner, string member, string path, int most, List<(string Path, string Sentence)> faults, System.Func<JsonObject, string, JsonNode> change)
+        JsonNode owner, string member, string path, int most, List<(string Path, string Sentence)> faults,
+        Func<JsonObject, string, JsonNode> change)
     {
         if (owner[member] is not JsonArray list)
         {
@@ -101,7 +107,8 @@ internal static class Ask
 
         if (list.Count > most)
         {
-            faults.Add((path, string.Create(CultureInfo.InvariantCulture, $"There are {list.Count} entries; a request has at most {most} here.")));
+            faults.Add((path, string.Create(CultureInfo.InvariantCulture,
+                $"There are {list.Count} entries; a request has at most {most} here.")));
             list.Clear();
         }
 
@@ -115,7 +122,8 @@ internal static class Ask
     }
 
     // An extra is ordered by its code; grains, rate and work are the shop's.
-    private static JsonNode Offered(JsonObject option, Dictionary<string, JsonNode> offered, string path, List<(string Path, string Sentence)> faults)
+    private static JsonNode Offered(JsonObject option, Dictionary<string, JsonNode> offered, string path,
+        List<(string Path, string Sentence)> faults)
     {
         if (option["code"] is JsonValue code && code.TryGetValue(out string? text) && offered.TryGetValue(text, out JsonNode? known))
         {

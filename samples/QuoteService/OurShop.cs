@@ -12,8 +12,9 @@ using UnitsNet;
 namespace Refinish.Samples.QuoteService;
 
 /// <summary>
-/// What the shop decides: people, hours, prices, coating system, gun, exhaust, extras, warranty. Everything in this file is invented, as is the shop that it
-/// starts from; put your own price list, data sheets, gun tests and hours in its place before anyone is quoted anything.
+/// What the shop decides: people, hours, prices, coating system, gun, exhaust, extras, warranty. Everything in this file is invented, as
+/// is the shop that it starts from; put your own price list, data sheets, gun tests and hours in its place before anyone is quoted
+/// anything.
 /// </summary>
 internal static class OurShop
 {
@@ -30,13 +31,16 @@ internal static class OurShop
         Prices = Shop.Generic.Prices with { Currency = "EUR", Burden = Ratio.FromPercent(32), SalesTax = Ratio.FromPercent(20) },
         AirborneFraction = Ratio.FromPercent(10),
         MistLimit = MassConcentration.FromMilligramsPerCubicMeter(1),
-        MistLimitSource = Source.Published("Oregon OSHA, rules for air contaminants", "polyisocyanates of hexamethylene diisocyanate, ceiling; seen second-hand"),
+        MistLimitSource = Source.Published("Oregon OSHA, rules for air contaminants",
+            "polyisocyanates of hexamethylene diisocyanate, ceiling; seen second-hand"),
     };
 
     /// <summary>The fan that the shop brings into every room.</summary>
     public static Exhaust Exhaust { get; } = new() { LabelFlow = VolumeFlow.FromCubicMetersPerHour(1700) };
 
-    /// <summary>A whole job with an invented tub and every extra in it: the customer's part is written over, the rest is the shop's.</summary>
+    /// <summary>
+    /// A whole job with an invented tub and every extra in it: the customer's part is written over, the rest is the shop's.
+    /// </summary>
     public static Job Example { get; } = new()
     {
         Id = "example",
@@ -53,7 +57,8 @@ internal static class OurShop
                     Id = "bathroom",
                     Room = new Room(Length.FromMeters(2.6), Length.FromMeters(2.1), Length.FromMeters(2.5)),
                     Exhaust = Exhaust,
-                    Climate = RoomClimate.Held(new MoistAir(Temperature.FromDegreesCelsius(22), Ratio.FromPercent(48)), Temperature.FromDegreesCelsius(20)),
+                    Climate = RoomClimate.Held(new MoistAir(Temperature.FromDegreesCelsius(22), Ratio.FromPercent(48)),
+                        Temperature.FromDegreesCelsius(20)),
                 },
             ],
         },

@@ -7,7 +7,9 @@ using Refinish.Json;
 
 namespace Refinish.Samples.QuoteService;
 
-/// <summary>A quote: the plan of the job with the shop's prices of that day, when it was stored, and what comes out otherwise today.</summary>
+/// <summary>
+/// A quote: the plan of the job with the shop's prices of that day, when it was stored, and what comes out otherwise today.
+/// </summary>
 public sealed record Quote(Guid Id, DateTimeOffset Stored, JobPlan Plan, IReadOnlyList<PlanDifference> Differences)
 {
     /// <summary>The price; none while anything stands in the way, or once the stored results are no longer those of the library.</summary>
@@ -19,7 +21,8 @@ public sealed record Quote(Guid Id, DateTimeOffset Stored, JobPlan Plan, IReadOn
         if (Differences.Count > 0)
         {
             yield return new(
-                "drift", Plan.Job.Id, "Worked out again today, the job gives other results than were stored (" + Differences[0] + "): the shop looks at this quote before it holds.");
+                "drift", Plan.Job.Id, "Worked out again today, the job gives other results than were stored (" + Differences[0]
+                    + "): the shop looks at this quote before it holds.");
         }
 
         foreach (PlanObjection objection in Plan.Objections)

@@ -5,7 +5,9 @@ using Refinish.Pictures;
 
 namespace Refinish.Samples.QuoteService;
 
-/// <summary>The pictures that go with a quote, by name. What the job costs the shop is not for the customer, so there is no picture of it.</summary>
+/// <summary>
+/// The pictures that go with a quote, by name. What the job costs the shop is not for the customer, so there is no picture of it.
+/// </summary>
 internal static class QuotePictures
 {
     public static IReadOnlyList<(string Name, Picture Picture)> Of(JobPlan plan) =>
@@ -14,5 +16,6 @@ internal static class QuotePictures
         .. plan.Job.Fixtures.Select(fixture => ("fixture-" + fixture.Id, (Picture)new FixturePicture(fixture.Fixture, fixture.Name))),
     ];
 
-    public static Picture? Find(JobPlan plan, string name) => Of(plan).Where(picture => picture.Name == name).Select(picture => picture.Picture).FirstOrDefault();
+    public static Picture? Find(JobPlan plan, string name) => Of(plan).Where(picture => picture.Name == name)
+        .Select(picture => picture.Picture).FirstOrDefault();
 }

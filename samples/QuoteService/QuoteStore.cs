@@ -9,7 +9,10 @@ using Refinish.Json;
 
 namespace Refinish.Samples.QuoteService;
 
-/// <summary>Quotes in a file, as plan documents: the job, which everything follows from, and the results, which are held against it when it is read again.</summary>
+/// <summary>
+/// Quotes in a file, as plan documents: the job, which everything follows from, and the results, which are held against it when it is read
+/// again.
+/// </summary>
 internal sealed class QuoteStore(IConfiguration configuration, IHostEnvironment environment, TimeProvider time)
 {
     private readonly string connection = new SqliteConnectionStringBuilder
@@ -17,7 +20,9 @@ internal sealed class QuoteStore(IConfiguration configuration, IHostEnvironment 
         DataSource = Path.Combine(environment.ContentRootPath, configuration["Quotes:File"] ?? "quotes.db"),
     }.ToString();
 
-    public void Create() => Run("CREATE TABLE IF NOT EXISTS quotes (id TEXT PRIMARY KEY, stored TEXT NOT NULL, [plan] TEXT NOT NULL) STRICT", command => command.ExecuteNonQuery());
+    public void Create() => Run(
+        "CREATE TABLE IF NOT EXISTS quotes (id TEXT PRIMARY KEY, stored TEXT NOT NULL, [plan] TEXT NOT NULL) STRICT",
+        command => command.ExecuteNonQuery());
 
     public Quote Add(Job job)
     {
