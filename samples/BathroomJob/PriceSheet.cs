@@ -3,7 +3,6 @@ using System.Globalization;
 using System.Linq;
 using Refinish.Estimating;
 using Refinish.Jobs;
-using UnitsNet;
 
 namespace Refinish.Samples.BathroomJob;
 
@@ -40,10 +39,14 @@ internal static class PriceSheet
             + paper.Show(Measure.Percent, price.RealisedMarkup!.Value.DecimalFractions) + " markup on cost; warranty reserve " + Money(costs.ReserveForAll)
             + " for " + paper.Show(Measure.Percent, costs.Reserve.FailedWithinTerm.DecimalFractions) + " expected failures of each fixture in "
             + plan.Job.Shop.Warranty.Years + " years.");
-        EstimateRange range = EstimateRange.Of(price, Scenario.Doubts(), new SimulationOptions { Correlation = Ratio.FromPercent(50) });
-        paper.Line("How sure: cost " + range.Cost + " " + currency + "; chance of a loss at this price " + paper.Show(Measure.Percent, range.ChanceOfLoss.DecimalFractions)
-            + "; net price that covers the cost nine times in ten " + Money(range.PriceForChanceOfProfit(Ratio.FromPercent(90))) + ". Hours read as " + range.HourVariance
-            + ". What moves it most: " + string.Join("; ", range.Tornado().Take(3)) + ".");
+        // Each trial plans the whole job again, so that cups, kits, waiting and trips move too.
+        JobRange range = JobRange.Of(plan.Job, new JobDoubts(), new SimulationOptions { Trials = 100 });
+        if (range is { Total: { } totals, ChanceOfLoss: { } loss })
+        {
+            paper.Line("How sure, by the invented doubts of the library (" + range.Doubts + "): to pay " + totals + " " + currency + "; chance that the cost is above this net price "
+                + paper.Show(Measure.Percent, loss.DecimalFractions) + ".");
+        }
+
         if (plan.Comparison is { } comparison)
         {
             paper.Line(comparison.Sentence() + " Days out of use are counted at " + Money(comparison.CostPerDayOutOfUse) + " each.");

@@ -1,6 +1,7 @@
 using System;
 using Refinish.Coatings;
 using Refinish.Colours;
+using Refinish.Coverage;
 using Refinish.Jobs;
 using Refinish.Scheduling;
 using UnitsNet;
@@ -43,6 +44,15 @@ internal static class ScenarioShop
         Crew = [new Worker("ada") { Name = "Ada", Wage = 31m }, new Worker("ben") { Name = "Ben", Wage = 23m }],
         Calendar = WorkCalendar.Weekdays(new WorkingHours(TimeSpan.FromHours(8), TimeSpan.FromHours(17)), LocalClock.Fixed(TimeSpan.FromHours(1))),
         System = White,
+        Cups = CupRules.Generic with
+        {
+            // The least of each cup is what keeps a misread line within 5 % of the mix ratio, the tolerance of the data sheets.
+            Cups =
+            [
+                new MixingCup(Volume.FromMilliliters(150), Volume.FromMilliliters(0.5), Volume.FromMilliliters(70)),
+                new MixingCup(Volume.FromMilliliters(600), Volume.FromMilliliters(2), Volume.FromMilliliters(280)),
+            ],
+        },
         Prices = Shop.Generic.Prices with
         {
             Currency = "EUR",
