@@ -25,7 +25,9 @@ internal static class AirCharts
         TimeFold shown = room.Shown();
         page.Note(
             "Room of " + Measure.RoomVolume.Format(study.Room.Volume.CubicMeters, page.Units, 3) + ", " + Measure.Airflow.Format(study.FreshAirFlow.CubicMetersPerSecond, page.Units, 3)
-            + " of air that counts as fresh. " + (room.Zero is DateTimeOffset zero ? "From " + Clock.Moment(zero.AddHours(shown.Spans[0].From)) + " on. " : string.Empty)
+            + " of air that counts as fresh. " + (room.Zero is DateTimeOffset zero
+                ? "From " + string.Join(", after the dotted line from ", shown.Spans.Select(span => Clock.Moment(zero.AddHours(span.From)))) + " on. "
+                : string.Empty)
             + "Shaded, while it is sprayed or wiped on: "
             + string.Join("; ", room.Emissions.Select((emission, i) => Figures.Fixed(i + 1, 0) + " " + room.NameOf(emission))) + ".");
         Flammable(page, room, study, shown);
@@ -70,7 +72,19 @@ internal static class AirCharts
                 : Chart.Round(from, until, most + 2).Select(at => (at, Figures.Significant(at, 3) + (at == 0 ? " h" : string.Empty))));
         }
 
-        return Chart.Scale(0, shown.Last, ticks.Select(tick => (shown.At(tick.At), tick.Label)));
+        // Where two spans meet at a fold, a label gives way to the one before it.
+        double perHour = (page.Inside - Margins(page).Left - Margins(page).Right) / shown.Last;
+        List<(double At, string Label)> kept = [];
+        foreach ((double time, string label) in ticks)
+        {
+            double at = shown.At(time);
+            if (kept.Count == 0 || (at - kept[kept.Count - 1].At) * perHour > ((TextWidths.Of(kept[kept.Count - 1].Label, Page.Small) + TextWidths.Of(label, Page.Small)) / 2) + 4)
+            {
+                kept.Add((at, label));
+            }
+        }
+
+        return Chart.Scale(0, shown.Last, kept);
     }
 
     private static OxyThickness Margins(Page page) => new(44, 20, page.IsNarrow ? 20 : 232, 26);

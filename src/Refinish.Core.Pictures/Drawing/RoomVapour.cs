@@ -52,7 +52,7 @@ internal sealed class RoomVapour
 
     /// <summary>
     /// The hours of the study that are shown: from half an hour before something is sprayed or wiped on until all vapour is down to a fiftieth of its peak, at
-    /// least an hour and at most half a day after. What lies between is folded when it is longer than three hours.
+    /// least an hour and at most half a day after. What lies between is folded when it is longer than six hours.
     /// </summary>
     public TimeFold Shown()
     {
@@ -70,7 +70,7 @@ internal sealed class RoomVapour
             }
 
             until = Math.Ceiling(until * 2) / 2;
-            if (spans.Count > 0 && from - spans[spans.Count - 1].Until <= 3)
+            if (spans.Count > 0 && from - spans[spans.Count - 1].Until <= 6)
             {
                 spans[spans.Count - 1] = (spans[spans.Count - 1].From, Math.Max(spans[spans.Count - 1].Until, until));
             }
