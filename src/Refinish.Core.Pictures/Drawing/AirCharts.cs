@@ -22,13 +22,16 @@ internal static class AirCharts
             return;
         }
 
+        TimeFold shown = room.Shown();
         page.Note(
             "Room of " + Measure.RoomVolume.Format(study.Room.Volume.CubicMeters, page.Units, 3) + ", " + Measure.Airflow.Format(study.FreshAirFlow.CubicMetersPerSecond, page.Units, 3)
-            + " of air that counts as fresh. " + (room.Zero is DateTimeOffset zero ? "From " + Clock.Moment(zero.AddHours(room.From)) + " on. " : string.Empty)
+            + " of air that counts as fresh. " + (room.Zero is DateTimeOffset zero
+                ? "From " + string.Join(", after the dotted line from ", shown.Spans.Select(span => Clock.Moment(zero.AddHours(span.From)))) + " on. "
+                : string.Empty)
             + "Shaded, while it is sprayed or wiped on: "
             + string.Join("; ", room.Emissions.Select((emission, i) => Figures.Fixed(i + 1, 0) + " " + room.NameOf(emission))) + ".");
-        Flammable(page, room, study);
-        Exposed(page, room, study);
+        Flammable(page, room, study, shown);
+        Exposed(page, room, study, shown);
         page.Y += 4;
         Further(page, room);
     }
@@ -46,30 +49,48 @@ internal static class AirCharts
         }
     }
 
-    // Close together where a spray begins: from next to nothing the curve rises steeply.
-    private static IEnumerable<double> Times(AirStudy study, double from, double end) =>
-        Enumerable.Range(0, Samples + 1).Select(i => from + ((end - from) * i / Samples))
+    // Close together where a spray begins: from next to nothing the curve rises steeply. One line for each span, none through a fold.
+    private static IEnumerable<IEnumerable<DataPoint>> Curves(AirStudy study, TimeFold shown, Func<TimeSpan, double> value) => shown.Spans.Select(span =>
+        Enumerable.Range(0, Samples + 1).Select(i => span.From + ((span.Until - span.From) * i / Samples))
             .Concat(study.Emissions.SelectMany(emission => SecondsAfterStart.Select(seconds => emission.Start.TotalHours + (seconds / 3600)).Concat([emission.End.TotalHours])))
             .Concat(study.Substances.Select(substance => substance.PeakAt?.TotalHours ?? 0))
             .Concat([study.PeakFlammableAt?.TotalHours ?? 0])
-            .Where(hours => hours >= from && hours <= end)
+            .Where(hours => hours >= span.From && hours <= span.Until)
             .Distinct()
-            .OrderBy(hours => hours);
+            .OrderBy(hours => hours)
+            .Select(hours => new DataPoint(shown.At(hours), value(TimeSpan.FromHours(hours)))));
 
     // By the clock where the study lies in a calendar, otherwise in hours from its zero.
-    private static Axis Across(Page page, RoomVapour room)
+    private static Axis Across(Page page, RoomVapour room, TimeFold shown)
     {
-        (double from, double until) = (room.From, room.Until);
-        return Chart.Scale(from, until, room.Zero is DateTimeOffset zero
-            ? TimeAxis.ByTheClock(zero, from, until, page.IsNarrow ? 5 : 9)
-            : Chart.Round(from, until, page.IsNarrow ? 6 : 12).Select(at => (at, Figures.Significant(at, 3) + (at == 0 ? " h" : string.Empty))));
+        List<(double At, string Label)> ticks = [];
+        foreach ((double from, double until) in shown.Spans)
+        {
+            int most = Math.Max(1, (int)Math.Round((page.IsNarrow ? 5 : 9) * (until - from) / shown.Last));
+            ticks.AddRange(room.Zero is DateTimeOffset zero
+                ? TimeAxis.ByTheClock(zero, from, until, most)
+                : Chart.Round(from, until, most + 2).Select(at => (at, Figures.Significant(at, 3) + (at == 0 ? " h" : string.Empty))));
+        }
+
+        // Where two spans meet at a fold, a label gives way to the one before it.
+        double perHour = (page.Inside - Margins(page).Left - Margins(page).Right) / shown.Last;
+        List<(double At, string Label)> kept = [];
+        foreach ((double time, string label) in ticks)
+        {
+            double at = shown.At(time);
+            if (kept.Count == 0 || (at - kept[kept.Count - 1].At) * perHour > ((TextWidths.Of(kept[kept.Count - 1].Label, Page.Small) + TextWidths.Of(label, Page.Small)) / 2) + 4)
+            {
+                kept.Add((at, label));
+            }
+        }
+
+        return Chart.Scale(0, shown.Last, kept);
     }
 
     private static OxyThickness Margins(Page page) => new(44, 20, page.IsNarrow ? 20 : 232, 26);
 
-    private static void Flammable(Page page, RoomVapour room, AirStudy study)
+    private static void Flammable(Page page, RoomVapour room, AirStudy study, TimeFold shown)
     {
-        (double from, double end) = (room.From, room.Until);
         page.SubHeading("All vapour, share of the lower flammable limit");
         if (study.PeakFlammableFraction is not { } peak)
         {
@@ -81,12 +102,16 @@ internal static class AirCharts
             .Select(line => new LimitLine(line.Limit!.Value, Measure.Percent.Format(line.Limit.Value, page.Units, 3) + ", " + line.Source.Document, [8, 4]))];
         double top = Math.Max(peak.DecimalFractions, limits.Max(line => line.Value)) * 1.12;
         Chart chart = new(
-            Across(page, room),
+            Across(page, room, shown),
             Chart.Scale(0, top, Chart.Round(0, top, 5).Select(at => (at, Figures.Significant(at * 100, 3) + " %"))),
             Margins(page));
-        chart.Add((sheet, at) => Coats(sheet, at, room, 0, top), below: true);
-        chart.Line(Times(study, from, end).Select(hours => new DataPoint(hours, study.FlammableFractionAt(TimeSpan.FromHours(hours))!.Value.DecimalFractions)), Ink.Blue);
-        chart.Add((sheet, at) => Limits(page, sheet, at, limits, from, end, 0, top));
+        chart.Add((sheet, at) => Coats(sheet, at, room, shown, 0, top), below: true);
+        foreach (IEnumerable<DataPoint> curve in Curves(study, shown, time => Math.Max(0, study.FlammableFractionAt(time)!.Value.DecimalFractions)))
+        {
+            chart.Line(curve, Ink.Blue);
+        }
+
+        chart.Add((sheet, at) => Limits(page, sheet, at, limits, shown, 0, top));
         double start = page.Y;
         chart.Draw(page, page.IsNarrow ? 170 : 200);
         Key(page, limits, start);
@@ -96,9 +121,8 @@ internal static class AirCharts
         }
     }
 
-    private static void Exposed(Page page, RoomVapour room, AirStudy study)
+    private static void Exposed(Page page, RoomVapour room, AirStudy study, TimeFold shown)
     {
-        (double from, double end) = (room.From, room.Until);
         IReadOnlyList<ExposureComparison> comparisons = room.Worst;
         SubstanceAir air = study.Substances.First(substance => substance.Solvent.CasNumber == comparisons[0].Solvent.CasNumber);
         page.SubHeading(air.Solvent.Name + ", the substance nearest to or furthest beyond a limit");
@@ -120,15 +144,17 @@ internal static class AirCharts
 
         double low = least;
         double high = most * 1.5;
-        Chart chart = new(Across(page, room), Chart.Scale(low, high, Decades(low, high).Select(at => (at, Figures.Significant(Measure.PartsPerMillion.Shown(at, page.Units), 4))), logarithmic: true), Margins(page));
-        chart.Add((sheet, at) => Coats(sheet, at, room, low, high), below: true);
-        chart.Line(
-            Times(study, from, end).Select(hours => new DataPoint(hours, perMass * study.ConcentrationAt(air.Solvent, TimeSpan.FromHours(hours)).KilogramsPerCubicMeter)).Select(point => new DataPoint(point.X, Math.Max(point.Y, low * 1e-3))),
-            Ink.Blue);
+        Chart chart = new(Across(page, room, shown), Chart.Scale(low, high, Decades(low, high / 1.25).Select(at => (at, Figures.Significant(Measure.PartsPerMillion.Shown(at, page.Units), 4))), logarithmic: true), Margins(page));
+        chart.Add((sheet, at) => Coats(sheet, at, room, shown, low, high), below: true);
+        foreach (IEnumerable<DataPoint> curve in Curves(study, shown, time => Math.Max(low * 1e-3, perMass * study.ConcentrationAt(air.Solvent, time).KilogramsPerCubicMeter)))
+        {
+            chart.Line(curve, Ink.Blue);
+        }
+
         chart.Add((sheet, at) =>
         {
-            Limits(page, sheet, at, limits, from, end, low, high);
-            sheet.Text(at(from, high).X - 6, at(from, high).Y - 10, Measure.PartsPerMillion.Symbol(page.Units), Ink.Note, Page.Small, HorizontalAlignment.Right);
+            Limits(page, sheet, at, limits, shown, low, high);
+            sheet.Text(at(0, high).X - 6, at(0, high).Y - 10, Measure.PartsPerMillion.Symbol(page.Units), Ink.Note, Page.Small, HorizontalAlignment.Right);
         });
         double start = page.Y;
         chart.Draw(page, page.IsNarrow ? 200 : 230);
@@ -176,31 +202,37 @@ internal static class AirCharts
         }
     }
 
-    private static void Coats(Sheet sheet, Func<double, double, ScreenPoint> at, RoomVapour room, double low, double high)
+    private static void Coats(Sheet sheet, Func<double, double, ScreenPoint> at, RoomVapour room, TimeFold shown, double low, double high)
     {
         int number = 0;
         double free = double.MinValue;
         foreach (Emission emission in room.Emissions)
         {
-            ScreenPoint from = at(emission.Start.TotalHours, high);
-            ScreenPoint to = at(emission.End.TotalHours, low);
+            ScreenPoint from = at(shown.At(emission.Start.TotalHours), high);
+            ScreenPoint to = at(shown.At(emission.End.TotalHours), low);
             sheet.Rectangle(from.X, from.Y, Math.Max(1.5, to.X - from.X), to.Y - from.Y, Ink.VermillionTint, OxyColors.Transparent);
             string name = Figures.Fixed(++number, 0);
             double x = Math.Max((from.X + to.X) / 2, free);
             sheet.Text(x, from.Y - 9, name, Ink.Line, Page.Small, HorizontalAlignment.Center);
             free = x + TextWidths.Of(name, Page.Small) + 4;
         }
+
+        foreach (double gap in shown.Gaps)
+        {
+            sheet.Line(at(gap, low).X, at(gap, high).Y, at(gap, low).X, at(gap, low).Y, Ink.Note, 1, [1, 3]);
+        }
     }
 
-    private static void Limits(Page page, Sheet sheet, Func<double, double, ScreenPoint> at, List<LimitLine> limits, double from, double end, double low, double high)
+    private static void Limits(Page page, Sheet sheet, Func<double, double, ScreenPoint> at, List<LimitLine> limits, TimeFold shown, double low, double high)
     {
+        double end = shown.Last;
         double room = page.Right - at(end, low).X - 12;
         IReadOnlyList<string>[] words = [.. limits.Select(line => TextWidths.Wrapped(line.Words, Page.Small, room))];
         double[] places = Labels.Apart([.. limits.Select(line => at(end, line.Value).Y)], !page.IsNarrow && words.Any(lines => lines.Count > 1) ? 31 : 16, at(end, high).Y, at(end, low).Y);
         for (int i = 0; i < limits.Count; i++)
         {
             ScreenPoint right = at(end, limits[i].Value);
-            sheet.Line(at(from, limits[i].Value).X, right.Y, right.X, right.Y, Ink.Vermillion, 1.8, limits[i].Dashes);
+            sheet.Line(at(0, limits[i].Value).X, right.Y, right.X, right.Y, Ink.Vermillion, 1.8, limits[i].Dashes);
             sheet.Line(right.X, right.Y, right.X + 8, places[i], Ink.Note);
             IReadOnlyList<string> label = page.IsNarrow ? [Letter(i)] : words[i];
             for (int k = 0; k < label.Count; k++)

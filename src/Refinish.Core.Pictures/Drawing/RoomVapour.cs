@@ -50,32 +50,37 @@ internal sealed class RoomVapour
 
     public IReadOnlyList<Caution> Cautions { get; }
 
-    /// <summary>Hours of the study at which the picture begins: at its zero, or shortly before the first of it where that comes much later.</summary>
-    public double From
+    /// <summary>
+    /// The hours of the study that are shown: from half an hour before something is sprayed or wiped on until all vapour is down to a fiftieth of its peak, at
+    /// least an hour and at most half a day after. What lies between is folded when it is longer than six hours.
+    /// </summary>
+    public TimeFold Shown()
     {
-        get
+        double Sum(double hours) => Study!.Substances.Sum(substance => Study.ConcentrationAt(substance.Solvent, TimeSpan.FromHours(hours)).KilogramsPerCubicMeter);
+        double least = Study!.Substances.Sum(substance => substance.PeakConcentration.KilogramsPerCubicMeter) / 50;
+        List<(double From, double Until)> spans = [];
+        foreach (Emission emission in Emissions)
         {
-            double first = Study!.Emissions.Min(emission => emission.Start.TotalHours);
-            return first < 1 ? 0 : Math.Floor(first * 2) / 2;
-        }
-    }
-
-    /// <summary>Until all vapour is down to a fiftieth of its peak, at least an hour and at most half a day after the last coat.</summary>
-    public double Until
-    {
-        get
-        {
-            double last = Study!.LastSprayEnds.TotalHours;
-            double Sum(double hours) => Study.Substances.Sum(substance => Study.ConcentrationAt(substance.Solvent, TimeSpan.FromHours(hours)).KilogramsPerCubicMeter);
-            double peak = Study.Substances.Sum(substance => substance.PeakConcentration.KilogramsPerCubicMeter);
-            double end = last + 1;
-            while (end < last + 12 && Sum(end) > peak / 50)
+            double from = Math.Max(0, Math.Floor(emission.Start.TotalHours * 2) / 2);
+            double last = emission.End.TotalHours;
+            double until = last + 1;
+            while (until < last + 12 && Sum(until) > least)
             {
-                end += 0.5;
+                until += 0.5;
             }
 
-            return Math.Ceiling(end * 2) / 2;
+            until = Math.Ceiling(until * 2) / 2;
+            if (spans.Count > 0 && from - spans[spans.Count - 1].Until <= 6)
+            {
+                spans[spans.Count - 1] = (spans[spans.Count - 1].From, Math.Max(spans[spans.Count - 1].Until, until));
+            }
+            else
+            {
+                spans.Add((spans.Count == 0 && from < 1 ? 0 : from, until));
+            }
         }
+
+        return new TimeFold(spans);
     }
 
     /// <summary>What vapour may do to fire: its peak against its limits, and the careful airflow.</summary>

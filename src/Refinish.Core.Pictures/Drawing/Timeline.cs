@@ -25,7 +25,8 @@ internal sealed class Timeline
 
         // A plain order of the work, without a time to keep, is seen from the bars themselves.
         Lags = lags.Where(lag => lag.Minimum > TimeSpan.Zero || lag.Maximum is not null).ToLookup(lag => lag.After, StringComparer.Ordinal);
-        Rooms = [.. rooms.Where(room => Entries.Any(entry => entry.Room == room.Id)), .. Entries.Any(entry => entry.Room is null) ? [NoRoom] : Array.Empty<TimelineName>()];
+        TimelineName[] used = [.. rooms.Where(room => Entries.Any(entry => entry.Room == room.Id))];
+        Rooms = used.Length != 1 && Entries.Any(entry => entry.Room is null && entry.Kind != TimelineKind.StandBy) ? [.. used, NoRoom] : used;
         People = people;
         Visits = visits;
         TimeInterval[] pieces = [.. Entries.Where(entry => entry.Kind != TimelineKind.Wait).SelectMany(entry => entry.Pieces)];
@@ -42,7 +43,7 @@ internal sealed class Timeline
     /// <summary>The times to keep before an entry, by its identifier.</summary>
     public ILookup<string, StepLag> Lags { get; }
 
-    /// <summary>The rooms in which anything is done, in the order of the premises.</summary>
+    /// <summary>The rooms in which anything is done, in the order of the premises, and at the end what is done outside them; with a single room that is told there.</summary>
     public IReadOnlyList<TimelineName> Rooms { get; }
 
     public IReadOnlyList<TimelineName> People { get; }
@@ -119,7 +120,7 @@ internal sealed class Timeline
 
     /// <summary>What is done in a room, without standing by, which its coat tells.</summary>
     public IEnumerable<TimelineEntry> In(TimelineName room) =>
-        Entries.Where(entry => entry.Kind != TimelineKind.StandBy && (room == NoRoom ? entry.Room is null : entry.Room == room.Id));
+        Entries.Where(entry => entry.Kind != TimelineKind.StandBy && RoomOf(entry) == room);
 
     /// <summary>The letter under which a room stands on bars, where there are several; as in a spreadsheet after the 26th.</summary>
     public string Letter(TimelineName room)
@@ -129,7 +130,7 @@ internal sealed class Timeline
     }
 
     /// <summary>The letter of the room of an entry.</summary>
-    public string Letter(TimelineEntry entry) => Letter(Rooms.First(room => entry.Room is null ? room == NoRoom : room.Id == entry.Room));
+    public string Letter(TimelineEntry entry) => Letter(RoomOf(entry));
 
     /// <summary>Names of people by their identifiers.</summary>
     public string Names(IEnumerable<string> people) => string.Join(", ", people.Select(id => People.First(person => person.Id == id).Name));
@@ -137,6 +138,8 @@ internal sealed class Timeline
     /// <summary>The shifts of a day; none on a day off.</summary>
     public IEnumerable<WorkingHours> Shifts(DateTime day) =>
         Calendar.DaysOff.Contains(day.Date) ? [] : Calendar.Shifts.Where(shift => shift.Day == day.DayOfWeek).Select(shift => shift.Hours).OrderBy(hours => hours.From);
+
+    private TimelineName RoomOf(TimelineEntry entry) => Rooms.FirstOrDefault(room => room.Id == entry.Room) ?? Rooms[Rooms.Count - 1];
 
     private static string Number(int number) => number.ToString(CultureInfo.InvariantCulture);
 

@@ -102,6 +102,7 @@ internal sealed class TimelineDays
             Person(day, visit, over);
         }
 
+        page.Y += 3;
         foreach (TimelineName room in timeline.Rooms)
         {
             Room(day, room, over);
