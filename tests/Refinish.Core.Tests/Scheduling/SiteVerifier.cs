@@ -104,12 +104,14 @@ internal static class SiteVerifier
             return start - end >= lag.Minimum && !(start - end > lag.Maximum);
         }
 
-        if (start < end || end < lag.Clock.History.Start || start > (lag.Clock.History.End ?? DateTimeOffset.MaxValue))
+        // Beyond the end of a record nothing is known: a least wait has to be over by then, a greatest one cannot be told.
+        DateTimeOffset last = lag.Clock.History.End ?? DateTimeOffset.MaxValue;
+        if (start < end || end < lag.Clock.History.Start || end > last || (start > last && lag.Maximum is not null))
         {
             return false;
         }
 
-        TimeSpan age = lag.Clock.Between(end, start);
+        TimeSpan age = lag.Clock.Between(end, start > last ? last : start);
         TimeSpan rounding = TimeSpan.FromMilliseconds(1);
         return age >= lag.Minimum - rounding && !(age > lag.Maximum + rounding);
     }
