@@ -12,7 +12,7 @@ namespace Refinish.Tests.Jobs;
 /// <summary>Makes a job that breaks a rule as small as it will go while it still breaks it, and writes it down.</summary>
 internal static class Shrinking
 {
-    private const int Tries = 100;
+    private const int Tries = 60;
 
     public static Job Smallest(Job job, Func<Job, bool> breaks)
     {
