@@ -22,10 +22,18 @@ public sealed class CostPicture : Picture
 
     /// <summary>Pictures a range.</summary>
     /// <param name="range">What came out of the trials.</param>
+    /// <exception cref="ArgumentNullException"><paramref name="range"/> is missing.</exception>
+    public CostPicture(EstimateRange range)
+        : this(range, "What the job may cost")
+    {
+    }
+
+    /// <summary>Pictures a range under a title of the caller's.</summary>
+    /// <param name="range">What came out of the trials.</param>
     /// <param name="title">What the picture is of.</param>
     /// <exception cref="ArgumentNullException">An argument is missing.</exception>
     /// <exception cref="ArgumentException"><paramref name="title"/> is empty.</exception>
-    public CostPicture(EstimateRange range, string title = "What the job may cost")
+    public CostPicture(EstimateRange range, string title)
         : base(title) =>
         this.range = Given.NotNull(range, nameof(range));
 

@@ -7,14 +7,13 @@ using System.Text.Json.Nodes;
 using FsCheck;
 using FsCheck.Xunit;
 using Refinish.Jobs;
-using Refinish.Samples.BathroomJob;
 using Xunit;
 
 namespace Refinish.Json.Tests;
 
 public class FaultTests
 {
-    private static readonly string Good = JobJson.Write(Scenario.Guesthouse());
+    private static readonly string Good = JobJson.Write(Examples.Bathroom());
 
     /// <summary>What is put where in a good document; whether the schema sees it too; the fault that is found, where, and what its sentence names.</summary>
     public static TheoryData<string, string, bool, string, JsonFaultKind, string> Broken => new()
@@ -82,7 +81,7 @@ public class FaultTests
     public void One_thing_wrong_gives_one_fault_at_its_place(string at, string json, bool inSchema, string path, JsonFaultKind kind, string names)
     {
         _ = inSchema;
-        Assert.False(JobJson.TryRead(Put(Good, at, json), out BathroomJob? job, out IReadOnlyList<JsonFault> faults));
+        Assert.False(JobJson.TryRead(Put(Good, at, json), out Job? job, out IReadOnlyList<JsonFault> faults));
         Assert.Null(job);
         JsonFault fault = Assert.Single(faults);
         Assert.Equal(path, fault.Path);
@@ -200,7 +199,7 @@ public class FaultTests
             json = json[..cut] + (char)random.Next(32, 0xDFFF) + json[(cut + 1)..];
         }
 
-        bool read = JobJson.TryRead(json, out BathroomJob? job, out IReadOnlyList<JsonFault> faults);
+        bool read = JobJson.TryRead(json, out Job? job, out IReadOnlyList<JsonFault> faults);
         Assert.Equal(read, job is not null);
         Assert.Equal(read, faults.Count == 0);
         Assert.All(faults, fault => Assert.StartsWith("$", fault.Path, StringComparison.Ordinal));

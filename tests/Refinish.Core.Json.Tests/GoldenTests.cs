@@ -37,7 +37,7 @@ public class GoldenTests
     [Fact]
     public void A_job_of_version_1_still_says_what_was_measured_and_agreed()
     {
-        BathroomJob job = JobJson.Read(Stored("job-1-guesthouse.json"));
+        Job job = JobJson.Read(Stored("job-1-guesthouse.json"));
         Assert.Equal(1.346, Assert.IsType<RecessedBathtub>(job.Fixtures[0].Fixture).Measurements.RimLength.Meters);
         Assert.Equal(new DateTimeOffset(2027, 3, 1, 8, 0, 0, TimeSpan.FromHours(1)), job.Start);
         Assert.Equal(new Chip(Length.FromMillimeters(18), Length.FromMillimeters(1.5)), job.Fixtures[0].Survey.Defects[0]);
@@ -62,7 +62,7 @@ public class GoldenTests
     [Fact]
     public void A_job_written_by_hand_is_read_as_it_was_meant()
     {
-        BathroomJob job = JobJson.Read(Stored("job-1-by-hand.json"));
+        Job job = JobJson.Read(Stored("job-1-by-hand.json"));
         RecessedBathtub tub = Assert.IsType<RecessedBathtub>(Assert.Single(job.Fixtures).Fixture);
         Assert.Equal(53 * 0.0254, tub.Measurements.RimLength.Meters, 1e-12);
         Assert.Equal(0.337, tub.Measurements.Depth.Meters, 1e-12);

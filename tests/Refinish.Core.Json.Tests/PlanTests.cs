@@ -6,7 +6,6 @@ using System.Reflection;
 using System.Text.Json;
 using Refinish.Jobs;
 using Refinish.Json.Shapes;
-using Refinish.Samples.BathroomJob;
 using Xunit;
 
 namespace Refinish.Json.Tests;
@@ -17,7 +16,7 @@ public class PlanTests
     [
         "AirStudy.AdditiveIndex", "AirStudy.Emissions", "AirStudy.Exhaust", "AirStudy.Limits", "AirStudy.Room", "AirStudy.Shift", "AirStudy.ShortTermIndex",
         "AirStudy.StrictestIndex", "AirStudy.VapourPressures", "BatchPlan.Induction", "BatchPlan.PotLife", "BatchPlan.Rules", "BatchPlan.Use",
-        "BathroomPlan.Job", "CoatPlan.Layer", "CoatQuantity.Gun", "CoatQuantity.Layer", "CoatQuantity.Residue", "ColourDifference.Cie94Textile",
+        "JobPlan.Job", "CoatPlan.Layer", "CoatQuantity.Gun", "CoatQuantity.Layer", "CoatQuantity.Residue", "ColourDifference.Cie94Textile",
         "ColourDifference.Cmc11", "ColourDifference.Cmc21", "ColourDifference.Reference", "ColourDifference.Sample", "CureForecast.RateFactor",
         "CureForecast.Shift", "CureForecast.Times", "ExposureComparison.Limit", "ExposureComparison.Solvent", "FillerEstimate.Items",
         "FillerEstimate.NotFilled", "FillerEstimate.Policy", "FixturePlan.Job", "FixturePrice.Cost", "Handover.Film", "IsocyanateScreen.AirborneFraction",
@@ -32,24 +31,24 @@ public class PlanTests
     ];
 
     [Theory]
-    [InlineData("guesthouse", DisplayUnits.Si)]
-    [InlineData("guesthouse", DisplayUnits.UsCustomary)]
+    [InlineData("bathroom", DisplayUnits.Si)]
+    [InlineData("bathroom", DisplayUnits.UsCustomary)]
     [InlineData("everything", DisplayUnits.Si)]
     [InlineData("least", DisplayUnits.Si)]
     public void A_plan_that_is_read_again_agrees_with_what_is_stored(string which, DisplayUnits units)
     {
-        BathroomPlan plan = JobRoundTripTests.Named(which).Plan();
+        JobPlan plan = Examples.Named(which).Plan();
         StoredPlan stored = PlanJson.Read(PlanJson.Write(plan, new JsonLayout { Units = units }));
         Assert.Equal(plan.Job, stored.Plan.Job);
         Assert.Empty(stored.Differences);
         Assert.True(stored.Agrees);
-        Assert.Equal(typeof(BathroomPlan).Assembly.GetName().Version!.ToString(3), stored.Library);
+        Assert.Equal(typeof(JobPlan).Assembly.GetName().Version!.ToString(3), stored.Library);
     }
 
     [Fact]
     public void The_results_are_those_of_the_plan_with_their_units()
     {
-        BathroomPlan plan = Scenario.Guesthouse().Plan();
+        JobPlan plan = Examples.Bathroom().Plan();
         using JsonDocument document = JsonDocument.Parse(PlanJson.Write(plan));
         JsonElement results = document.RootElement.GetProperty("results");
         Assert.Equal(plan.CoatedArea.SquareMeters, results.GetProperty("coatedArea").GetProperty("value").GetDouble(), 1e-9);
@@ -65,7 +64,7 @@ public class PlanTests
     [Fact]
     public void In_us_customary_units_the_film_is_in_mils_and_the_tub_in_square_feet()
     {
-        using JsonDocument document = JsonDocument.Parse(PlanJson.Write(Scenario.Guesthouse().Plan(), new JsonLayout { Units = DisplayUnits.UsCustomary }));
+        using JsonDocument document = JsonDocument.Parse(PlanJson.Write(Examples.Bathroom().Plan(), new JsonLayout { Units = DisplayUnits.UsCustomary }));
         JsonElement results = document.RootElement.GetProperty("results");
         Assert.Equal("usCustomary", document.RootElement.GetProperty("units").GetString());
         Assert.Equal("ft²", results.GetProperty("coatedArea").GetProperty("unit").GetString());
@@ -79,7 +78,7 @@ public class PlanTests
     [Fact]
     public void A_result_that_someone_changed_is_told_by_its_path_and_not_replaced()
     {
-        BathroomPlan plan = Scenario.Guesthouse().Plan();
+        JobPlan plan = Examples.Bathroom().Plan();
         string json = FaultTests.Put(PlanJson.Write(plan), "$.results.price.total", "1");
         json = FaultTests.Put(json, "$.results.coats[0].name", "\"another coat\"");
         json = FaultTests.Put(json, "$.results.note", "\"paid\"");
@@ -96,7 +95,7 @@ public class PlanTests
     [Fact]
     public void A_job_that_someone_changed_shows_in_what_no_longer_agrees()
     {
-        string json = FaultTests.Put(PlanJson.Write(Scenario.Guesthouse().Plan()), "$.job.prices.labourRate", "27");
+        string json = FaultTests.Put(PlanJson.Write(Examples.Bathroom().Plan()), "$.job.prices.labourRate", "27");
         StoredPlan stored = PlanJson.Read(json);
         Assert.Contains(stored.Differences, difference => difference.Path == "$.results.price.total");
         Assert.DoesNotContain(stored.Differences, difference => difference.Path.StartsWith("$.results.air", StringComparison.Ordinal));
@@ -105,9 +104,9 @@ public class PlanTests
     [Fact]
     public void A_list_that_lost_an_entry_is_told()
     {
-        string json = PlanJson.Write(Scenario.Guesthouse().Plan());
+        string json = PlanJson.Write(Examples.Bathroom().Plan());
         StoredPlan stored = PlanJson.Read(FaultTests.Put(json, "$.results.cautions", "[]"));
-        Assert.Equal(Scenario.Guesthouse().Plan().Cautions.Count, stored.Differences.Count(difference => difference.Path.StartsWith("$.results.cautions[", StringComparison.Ordinal) && difference.Stored is null));
+        Assert.Equal(Examples.Bathroom().Plan().Cautions.Count, stored.Differences.Count(difference => difference.Path.StartsWith("$.results.cautions[", StringComparison.Ordinal) && difference.Stored is null));
     }
 
     [Theory]
@@ -118,7 +117,7 @@ public class PlanTests
     [InlineData("$.version", "2", "$.version", JsonFaultKind.UnknownVersion)]
     public void What_is_wrong_with_a_plan_is_told_by_its_path(string at, string put, string path, JsonFaultKind kind)
     {
-        string json = FaultTests.Put(PlanJson.Write(Scenario.Guesthouse().Plan()), at, put);
+        string json = FaultTests.Put(PlanJson.Write(Examples.Bathroom().Plan()), at, put);
         Assert.False(PlanJson.TryRead(json, out StoredPlan? plan, out IReadOnlyList<JsonFault> faults));
         Assert.Null(plan);
         Assert.Equal((path, kind), (Assert.Single(faults).Path, faults[0].Kind));
@@ -128,7 +127,7 @@ public class PlanTests
     [Fact]
     public void Text_streams_and_bytes_say_the_same()
     {
-        BathroomPlan plan = Scenario.Guesthouse().Plan();
+        JobPlan plan = Examples.Bathroom().Plan();
         using MemoryStream stream = new();
         PlanJson.Write(stream, plan);
         stream.Position = 0;

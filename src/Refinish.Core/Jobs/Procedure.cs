@@ -59,13 +59,16 @@ public sealed class Procedure
         Filler = new FillerEstimate(Defects, filler);
         ColourChange = fixture.OldColour is CieLab old && fixture.NewColour is CieLab wanted ? new ColourDifference(old, wanted) : null;
         Hiding = ColourJudgement.Of(this);
-        ProcedureRules rules = new(this, policy);
+        CoatList coats = new(this);
+        coats.Make();
+        Coats = new ValueList<PlannedCoat>(coats.Coats);
+        SlipFloor = coats.SlipFloor;
+        Refusals = new ValueList<string>(coats.Refusals);
+        ProcedureLabour labour = new(this);
+        ProcedureRules rules = new(this, policy, coats, labour);
         rules.Make();
         Operations = new ValueList<Operation>(rules.Operations);
-        SlipFloor = rules.SlipFloor;
-        Refusals = new ValueList<string>(rules.Refusals);
-        Coats = new ValueList<PlannedCoat>(rules.Coats);
-        LabourGaps = new ValueList<LabourGap>(rules.Gaps);
+        LabourGaps = new ValueList<LabourGap>(labour.Gaps);
     }
 
     /// <summary>The fixture as it was measured and surveyed.</summary>

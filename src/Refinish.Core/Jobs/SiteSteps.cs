@@ -138,6 +138,9 @@ internal sealed class SiteSteps(WorkList work, IReadOnlyList<DayRequest> days)
             }
         }
 
+        // Nobody plans loud work so far ahead.
+        hours.Add(new TimeInterval(clock.WhenShowing(first.AddDays(Horizon)), clock.WhenShowing(first.AddDays(Horizon)).AddYears(50)));
+
         return hours;
     }
 }

@@ -4,12 +4,14 @@ using Refinish.Curing;
 namespace Refinish.Scheduling;
 
 /// <summary>
-/// A lag between two steps of a <see cref="StepModel"/>. On a clock that follows temperature, <see cref="Minimum"/> and <see cref="Maximum"/> are the
+/// A lag between two steps of a <see cref="StepModel"/>. On a clock that follows temperature, <see cref="Minimum"/> and <see
+/// cref="Maximum"/> are the
 /// least and the greatest real time that the record can make of them: good for bounds; the true times are walked on the clock.
 /// </summary>
 internal readonly struct StepEdge
 {
-    // Seconds on the clock by which a most time may be missed, so that the rounding of instants to ticks contradicts no least time that is as long.
+    // Seconds on the clock by which a most time may be missed, so that the rounding of instants to ticks contradicts no least time that is
+    // as long.
     private const double Rounding = 1e-5;
 
     private readonly EquivalentAge? clock;
@@ -42,7 +44,9 @@ internal readonly struct StepEdge
 
     public bool HasClock => clock is not null;
 
-    /// <summary>The earliest start of the later step after an end of the earlier one; never when the record of temperatures does not tell.</summary>
+    /// <summary>
+    /// The earliest start of the later step after an end of the earlier one; never when the record of temperatures does not tell.
+    /// </summary>
     public long Start(long end)
     {
         if (clock is null)
@@ -53,7 +57,9 @@ internal readonly struct StepEdge
         return end >= Openings.Never ? Openings.Never : Math.Min(clock.TicksOf(end, Lag.Minimum.TotalSeconds), Openings.Never);
     }
 
-    /// <summary>The earliest end of the earlier step for which the later one does not start too late; never when the record does not tell.</summary>
+    /// <summary>
+    /// The earliest end of the earlier step for which the later one does not start too late; never when the record does not tell.
+    /// </summary>
     public long End(long start)
     {
         if (clock is null)
@@ -74,7 +80,8 @@ internal readonly struct StepEdge
 
         // From a tick earlier at least the minimum is gained, but for the rounding of ticks.
         long end = clock.TicksUntil(start, Lag.Minimum.TotalSeconds);
-        return end is long.MinValue or long.MaxValue ? -Openings.Never : Start(end) <= start ? end : Start(end - 1) <= start ? end - 1 : -Openings.Never;
+        return end is long.MinValue or long.MaxValue ? -Openings.Never : Start(end) <= start ? end : Start(end - 1) <= start ? end - 1
+            : -Openings.Never;
     }
 
     /// <summary>The latest start of the later step that keeps the maximum after an end of the earlier one.</summary>

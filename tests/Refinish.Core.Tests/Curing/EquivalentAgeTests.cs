@@ -50,7 +50,8 @@ public class EquivalentAgeTests
     private static void At(string time, DateTimeOffset? instant)
     {
         Assert.NotNull(instant);
-        DateTimeOffset expected = DateTimeOffset.ParseExact(time, "yyyy-MM-dd HH:mm zzz", System.Globalization.CultureInfo.InvariantCulture);
+        DateTimeOffset expected = DateTimeOffset.ParseExact(time, "yyyy-MM-dd HH:mm zzz",
+            System.Globalization.CultureInfo.InvariantCulture);
         Numbers.Near(0, (instant.Value - expected).TotalMinutes, 0.5);
     }
 
@@ -142,7 +143,8 @@ public class EquivalentAgeTests
         Assert.Equal(TimeSpan.FromHours(13), age.Between(evening, morning));
         DateTimeOffset autumn = new(2026, 10, 31, 18, 0, 0, TimeSpan.FromHours(-4));
         DateTimeOffset after = new(2026, 11, 1, 8, 0, 0, TimeSpan.FromHours(-5));
-        Assert.Equal(TimeSpan.FromHours(15), new EquivalentAge(TemperatureHistory.Constant(autumn, C(25)), Doubling, C(25)).Between(autumn, after));
+        Assert.Equal(TimeSpan.FromHours(15), new EquivalentAge(TemperatureHistory.Constant(autumn, C(25)), Doubling, C(25))
+            .Between(autumn, after));
         Assert.Equal(Night, new TemperatureHistory(Five.ToUniversalTime(), [At(1, 20), At(14, 12), At(10, 20)], true));
     }
 
@@ -151,8 +153,10 @@ public class EquivalentAgeTests
     public void An_age_is_walked_backwards()
     {
         DateTimeOffset noon = Five.AddHours(-5);
-        Assert.Equal(noon.AddHours(4), new EquivalentAge(TemperatureHistory.Constant(noon, C(25)), Doubling, C(25)).InstantBefore(noon.AddHours(7), TimeSpan.FromHours(3)));
-        Assert.Equal(noon.AddHours(1), new EquivalentAge(TemperatureHistory.Constant(noon, C(15)), Doubling, C(25)).InstantBefore(noon.AddHours(7), TimeSpan.FromHours(3)));
+        Assert.Equal(noon.AddHours(4), new EquivalentAge(TemperatureHistory.Constant(noon, C(25)), Doubling, C(25))
+            .InstantBefore(noon.AddHours(7), TimeSpan.FromHours(3)));
+        Assert.Equal(noon.AddHours(1), new EquivalentAge(TemperatureHistory.Constant(noon, C(15)), Doubling, C(25))
+            .InstantBefore(noon.AddHours(7), TimeSpan.FromHours(3)));
         EquivalentAge two = new(new TemperatureHistory(noon, [At(7, 15), At(5, 25)]), Doubling, C(25));
         Assert.Equal(noon.AddHours(3), two.InstantBefore(noon.AddHours(8), TimeSpan.FromHours(3)));
         Assert.Equal(noon.AddHours(8), two.InstantBefore(noon.AddHours(8), TimeSpan.Zero));
@@ -237,7 +241,8 @@ public class EquivalentAgeTests
         CureClock clock = new(Times, Night, Five);
         At("2026-03-04 07:02 -05:00", clock.RecoatCloses);
         Assert.True(clock.IsComplete);
-        Assert.True(clock.TouchDry < clock.RecoatOpens && clock.RecoatOpens < clock.RecoatCloses && clock.RecoatCloses < clock.WaterService && clock.WaterService < clock.FullCure);
+        Assert.True(clock.TouchDry < clock.RecoatOpens && clock.RecoatOpens < clock.RecoatCloses
+            && clock.RecoatCloses < clock.WaterService && clock.WaterService < clock.FullCure);
         Workings workings = clock.Workings();
         Assert.Equal(5, workings.Parts.Count);
         Numbers.HoldsToKernel(workings);

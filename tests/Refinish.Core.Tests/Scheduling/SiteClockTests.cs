@@ -48,8 +48,10 @@ public class SiteClockTests
     public void Below_its_least_temperature_a_window_stays_open()
     {
         EquivalentAge clock = Clock(true, (9, 25), (15, 8), (100, 25));
-        SiteWork work = Work(clock with { StopsBelow = Temperature.FromDegreesCelsius(12) }, 0, 3) with { Prefers = SchedulePreference.EarliestEnd };
-        work = work with { Steps = [work.Steps[0] with { Unavailable = [Hours(0, 7)] }, work.Steps[1] with { Unavailable = [Hours(0, 9)] }] };
+        SiteWork work = Work(clock with { StopsBelow = Temperature.FromDegreesCelsius(12) }, 0,
+            3) with { Prefers = SchedulePreference.EarliestEnd };
+        work = work with { Steps = [work.Steps[0] with { Unavailable = [Hours(0, 7)] },
+            work.Steps[1] with { Unavailable = [Hours(0, 9)] }] };
         Assert.Equal([Monday.AddHours(7), Monday.AddHours(24)], work.Solve().Steps.Select(step => step.Start));
         SiteSchedule law = (work with { Lags = [work.Lags[0] with { Clock = clock }] }).Solve();
         Assert.Equal([Monday.AddHours(24), Monday.AddHours(25)], law.Steps.Select(step => step.Start));
@@ -63,8 +65,10 @@ public class SiteClockTests
         Assert.Equal(["recoat"], schedule.Conflict!.ShortRecords.Select(lag => lag.Reason));
         Assert.StartsWith("The temperature record is too short: it ends before the time is reached for recoat: the primer → the topcoat, 6 h or more", schedule.ToString(), StringComparison.Ordinal);
         Assert.True(Plan(Clock(true, (5, 25)), 6, null).IsPossible);
-        EquivalentAge late = new(TemperatureHistory.Constant(Monday.AddHours(1), Temperature.FromDegreesCelsius(25)), TemperatureShift.Doubling(2), Temperature.FromDegreesCelsius(25));
-        Assert.StartsWith("The temperature record is too short: it begins after the start of the work", Plan(late, 1, null).ToString(), StringComparison.Ordinal);
+        EquivalentAge late = new(TemperatureHistory.Constant(Monday.AddHours(1), Temperature.FromDegreesCelsius(25)),
+            TemperatureShift.Doubling(2), Temperature.FromDegreesCelsius(25));
+        Assert.StartsWith("The temperature record is too short: it begins after the start of the work", Plan(late, 1, null).ToString(),
+            StringComparison.Ordinal);
     }
 
     [Fact]
@@ -72,8 +76,10 @@ public class SiteClockTests
     public void What_would_do_is_told_on_the_clock()
     {
         SiteWork work = Work(Clock(true, (1, 15)), 4, 6);
-        ScheduleConflict conflict = (work with { Calendar = WorkCalendar.EveryDay(new WorkingHours(TimeSpan.FromHours(8), TimeSpan.FromHours(17)), SiteWorks.Clock) }).Solve().Conflict!;
-        Assert.Equal([(true, TimeSpan.FromHours(7.5)), (false, TimeSpan.FromHours(3.5))], conflict.Reliefs.Select(relief => (relief.OfMaximum, relief.Needed)));
+        ScheduleConflict conflict = (work with { Calendar = WorkCalendar.EveryDay(new WorkingHours(TimeSpan.FromHours(8),
+            TimeSpan.FromHours(17)), SiteWorks.Clock) }).Solve().Conflict!;
+        Assert.Equal([(true, TimeSpan.FromHours(7.5)), (false, TimeSpan.FromHours(3.5))],
+            conflict.Reliefs.Select(relief => (relief.OfMaximum, relief.Needed)));
         Assert.Contains("at most 7.5 h instead of 6 h counted at 25 °C", conflict.ToString(), StringComparison.Ordinal);
     }
 
@@ -84,12 +90,15 @@ public class SiteClockTests
         EquivalentAge clock = Clock(true, (4, 25), (4, 15), (4, 25), (4, 15));
         EquivalentAge other = new(clock.History, TemperatureShift.Doubling(2.0000001), clock.Reference);
         SiteWork work = Work(clock, 3, null);
-        SiteSchedule schedule = (work with { Lags = [work.Lags[0], new StepLag("prime", "topcoat", TimeSpan.Zero, TimeSpan.FromHours(3), "closes") { Clock = other }] }).Solve();
+        SiteSchedule schedule = (work with { Lags = [work.Lags[0],
+            new StepLag("prime", "topcoat", TimeSpan.Zero, TimeSpan.FromHours(3), "closes") { Clock = other }] }).Solve();
         Assert.True(!schedule.IsPossible || SiteVerifier.Breaches(schedule).Count == 0);
     }
 
     private static EquivalentAge Clock(bool on, params (double Hours, double Celsius)[] stretches) => new(
-        new TemperatureHistory(Monday, stretches.Select(one => new TemperatureSegment(TimeSpan.FromHours(one.Hours), Temperature.FromDegreesCelsius(one.Celsius))), on),
+        new TemperatureHistory(Monday,
+            stretches.Select(one => new TemperatureSegment(TimeSpan.FromHours(one.Hours), Temperature.FromDegreesCelsius(one.Celsius))),
+            on),
         TemperatureShift.Doubling(2),
         Temperature.FromDegreesCelsius(25));
 
@@ -100,6 +109,7 @@ public class SiteClockTests
         Start = Monday,
         Calendar = Week,
         Steps = [Step("prime", 1, "bath") with { Name = "the primer" }, Step("topcoat", 1, "bath") with { Name = "the topcoat" }],
-        Lags = [new StepLag("prime", "topcoat", TimeSpan.FromHours(least), most is double hours ? TimeSpan.FromHours(hours) : null, "recoat") { Clock = clock }],
+        Lags = [new StepLag("prime", "topcoat", TimeSpan.FromHours(least), most is double hours ? TimeSpan.FromHours(hours) : null,
+            "recoat") { Clock = clock }],
     };
 }

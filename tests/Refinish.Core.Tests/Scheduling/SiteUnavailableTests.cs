@@ -27,7 +27,8 @@ public class SiteUnavailableTests
     public void Interruptible_work_goes_around_and_work_in_one_go_does_not()
     {
         SiteSchedule mask = Plan([Step("mask", 3, null) with { IsInterruptible = true, Unavailable = [Hours(1, 1)] }]);
-        Assert.Equal([new TimeInterval(Monday, Monday.AddHours(1)), new TimeInterval(Monday.AddHours(2), Monday.AddHours(4))], mask.Steps[0].Pieces);
+        Assert.Equal([new TimeInterval(Monday, Monday.AddHours(1)), new TimeInterval(Monday.AddHours(2), Monday.AddHours(4))],
+            mask.Steps[0].Pieces);
         Assert.Equal(TimeSpan.FromHours(3), mask.Visits[0].Worked);
         Numbers.HoldsToKernel(mask.Workings());
         SiteSchedule coat = Plan([Step("coat", 3, null) with { Unavailable = [Hours(8, 1), Hours(4, 1), Hours(2, 2), Hours(3, 2)] }]);
@@ -60,7 +61,8 @@ public class SiteUnavailableTests
     [Evidence(Basis.Contract, "a step that fits nowhere is named, with what would help; nothing is thrown")]
     public void A_step_that_fits_nowhere_is_named()
     {
-        SiteStep step = Step("loud", 5, null) with { Name = "grind out the grout", Unavailable = [.. Enumerable.Range(0, 12 * 366).Select(day => Hours((24 * day) + 4, 1))] };
+        SiteStep step = Step("loud", 5, null) with { Name = "grind out the grout",
+            Unavailable = [.. Enumerable.Range(0, 12 * 366).Select(day => Hours((24 * day) + 4, 1))] };
         SiteSchedule schedule = Plan([step, Step("other", 1, null)]);
         Assert.False(schedule.IsPossible);
         Assert.True(schedule.Conflict!.IsProved);
