@@ -2,7 +2,9 @@ using Refinish.Jobs;
 
 namespace Refinish.Samples.BathroomJob;
 
-/// <summary>What can hurt people in this job, what kills fastest first, before anything is mixed. The operations name these by their codes.</summary>
+/// <summary>
+/// What can hurt people in this job, what kills fastest first, before anything is mixed. The operations name these by their codes.
+/// </summary>
 internal static class CautionSheet
 {
     public static void Write(Paper paper, JobPlan plan)

@@ -22,7 +22,8 @@ internal static class HandoverSheet
             }
 
             Fixtures(paper, handover);
-            foreach (string limit in handover.CareLimits.Concat(handover.Covers.Select(cover => "Covered: " + cover)).Concat(handover.Exclusions.Select(exclusion => "Not covered: " + exclusion)))
+            foreach (string limit in handover.CareLimits.Concat(handover.Covers.Select(cover => "Covered: " + cover))
+                .Concat(handover.Exclusions.Select(exclusion => "Not covered: " + exclusion)))
             {
                 paper.Line(limit, 2, "· ");
             }
@@ -45,23 +46,30 @@ internal static class HandoverSheet
         }
     }
 
-    // A plan with any objection has no handover of its own. One that only leaves fixtures out has times that hold for the others, so the stage is called alone.
+    // A plan with any objection has no handover of its own. One that only leaves fixtures out has times that hold for the others, so the
+    // stage is called alone.
     private static Handover? Of(JobPlan plan) => plan.Handover
-        ?? (plan.Schedule is { IsPossible: true } schedule && plan.Objections.All(objection => objection.Kind == ObjectionKind.FixtureLeftOut) ? new Handover(schedule) : null);
+        ?? (plan.Schedule is { IsPossible: true } schedule && plan.Objections.All(objection =>
+            objection.Kind == ObjectionKind.FixtureLeftOut) ? new Handover(schedule) : null);
 
     private static void Fixtures(Paper paper, Handover handover)
     {
         foreach (FixtureHandover fixture in handover.Fixtures)
         {
-            paper.Line(fixture.Procedure.Fixture.Id + " · " + fixture.Procedure.Fixture.Name + ": no water before " + At(fixture.WaterFrom) + " (coating " + At(fixture.CoatingReady)
-                + (fixture.Surface is { } surface ? " at " + paper.Show(Measure.Temperature, surface.Kelvins) : " by the room's own climate") + ", caulk " + At(fixture.CaulkReady)
+            paper.Line(fixture.Procedure.Fixture.Id + " · " + fixture.Procedure.Fixture.Name + ": no water before " + At(fixture.WaterFrom)
+                + " (coating " + At(fixture.CoatingReady)
+                + (fixture.Surface is { } surface ? " at " + paper.Show(Measure.Temperature, surface.Kelvins)
+                    : " by the room's own climate") + ", caulk " + At(fixture.CaulkReady)
                 + ", drain trim " + At(fixture.DrainTrimReady) + ")");
-            paper.Line("Full cure " + Day(fixture.FullCure) + "; warranty until " + Day(fixture.WarrantyUntil) + "; inspect " + fixture.Spots + " spots of three readings, dry film "
-                + paper.Show(Measure.Film, fixture.Film.Minimum.Meters) + " to " + paper.Show(Measure.Film, fixture.Film.Maximum.Meters) + " over what was there before", 2);
+            paper.Line("Full cure " + Day(fixture.FullCure) + "; warranty until " + Day(fixture.WarrantyUntil) + "; inspect "
+                + fixture.Spots + " spots of three readings, dry film "
+                + paper.Show(Measure.Film, fixture.Film.Minimum.Meters) + " to " + paper.Show(Measure.Film, fixture.Film.Maximum.Meters)
+                    + " over what was there before", 2);
         }
     }
 
-    private static string At(DateTimeOffset? instant) => instant is { } one ? Paper.Day(one) + " " + Paper.Clock(one) : "an hour that cannot be said";
+    private static string At(DateTimeOffset? instant) => instant is { } one ? Paper.Day(one) + " " + Paper.Clock(one)
+        : "an hour that cannot be said";
 
     private static string Day(DateTimeOffset? instant) => instant is { } one ? Paper.Day(one) : "on a day that cannot be said";
 }

@@ -6,13 +6,16 @@ using Refinish.Substrates;
 
 namespace Refinish.Samples.BathroomJob;
 
-/// <summary>The first page: what stands in the way, what has to be done before the plan holds, and what was found on each fixture.</summary>
+/// <summary>
+/// The first page: what stands in the way, what has to be done before the plan holds, and what was found on each fixture.
+/// </summary>
 internal static class JobSheet
 {
     public static void Write(Paper paper, JobPlan plan)
     {
         paper.Line(plan.Job.Name);
-        paper.Line("Invented demonstration. Rates, prices, findings and the generic products are invented: replace them with your own and with your data sheets.");
+        paper.Line("Invented demonstration. Rates, prices, findings and the generic products are invented: replace them with your own "
+            + "and with your data sheets.");
         paper.Heading("Job sheet");
         Objections(paper, plan);
         foreach (PlanCondition condition in plan.Conditions)
@@ -23,8 +26,8 @@ internal static class JobSheet
         if (plan.Protection.Count > 0)
         {
             paper.Line(
-                plan.Protection.Count + " exposure comparisons are beyond their limits or cannot be judged (page Air). The fan does not answer them: nobody opens "
-                + "a can without the respiratory protection that the employer's programme names.", 0, "BREATHING  ");
+                plan.Protection.Count + " exposure comparisons are beyond their limits or cannot be judged (page Air). The fan does not "
+                + "answer them: nobody opens a can without the respiratory protection that the employer's programme names.", 0, "BREATHING  ");
         }
 
         paper.Line();
@@ -36,7 +39,8 @@ internal static class JobSheet
         paper.Line("All planned fixtures: " + paper.Show(Measure.Area, plan.CoatedArea.SquareMeters));
     }
 
-    // A fixture that is left out makes the plan provisional, though the others are planned; any other objection puts times and price in doubt.
+    // A fixture that is left out makes the plan provisional, though the others are planned; any other objection puts times and price in
+    // doubt.
     private static void Objections(Paper paper, JobPlan plan)
     {
         if (plan.IsPossible)
@@ -46,7 +50,8 @@ internal static class JobSheet
         else
         {
             paper.Line(plan.Objections.All(objection => objection.Kind == ObjectionKind.FixtureLeftOut)
-                ? "PROVISIONAL: a fixture is left out. Times, quantities and price below are for the others; they hold once the customer has agreed to that."
+                ? "PROVISIONAL: a fixture is left out. Times, quantities and price below are for the others; they hold once the customer "
+                    + "has agreed to that."
                 : "PROVISIONAL: times, quantities and price below hold only once these objections are removed.");
         }
 
@@ -58,7 +63,8 @@ internal static class JobSheet
 
     private static void WriteFixture(Paper paper, Procedure procedure)
     {
-        paper.Line(procedure.Fixture.Id + " · " + procedure.Fixture.Name + " · " + procedure.Fixture.Survey.Material.InWords() + " · " + procedure.OldCoat);
+        paper.Line(procedure.Fixture.Id + " · " + procedure.Fixture.Name + " · " + procedure.Fixture.Survey.Material.InWords() + " · "
+            + procedure.OldCoat);
         paper.Line(procedure.Verdict.Suitability switch
         {
             Suitability.Suitable => "may be refinished; no rule objects",
@@ -92,32 +98,39 @@ internal static class JobSheet
             paper.Show(Measure.Area, zone.Area.SquareMeters),
             paper.Show(Measure.Angle, zone.SlopeFromHorizontal.Radians, 2) + " from level",
         })];
-        zones.Add(["together", paper.Show(Measure.Area, procedure.CoatedArea.SquareMeters, 4), "tape " + paper.Show(Measure.Distance, shape.MaskedEdge.Meters)]);
+        zones.Add(["together", paper.Show(Measure.Area, procedure.CoatedArea.SquareMeters, 4), "tape "
+            + paper.Show(Measure.Distance, shape.MaskedEdge.Meters)]);
         paper.Table(zones, "lrl", 11);
         if (shape.WaterCapacity is { } capacity)
         {
-            paper.Line("It would hold " + paper.Show(Measure.Capacity, capacity.CubicMeters) + " to the rim: check that against what you know of it.", 11);
+            paper.Line("It would hold " + paper.Show(Measure.Capacity, capacity.CubicMeters)
+                + " to the rim: check that against what you know of it.", 11);
         }
 
         foreach (FillerVolume found in procedure.Filler.Items.Where(found => found.IsFilled))
         {
             string second = found.SinkAgainstFilm.Outcome == ComparisonOutcome.Within ? string.Empty
                 : "; it sinks " + paper.Show(Measure.Film, found.Sink.Meters, 2) + " on curing, so fill a second time";
-            paper.Line(found.Defect.Describe(paper.System) + ": " + paper.Show(Measure.Liquid, found.Mixed.CubicMeters, 2) + " of filler" + second, 2, "Filler   ");
+            paper.Line(found.Defect.Describe(paper.System) + ": " + paper.Show(Measure.Liquid, found.Mixed.CubicMeters, 2) + " of filler"
+                + second, 2, "Filler   ");
         }
 
-        paper.Line(procedure.System.Name + ", " + paper.Show(Measure.Film, procedure.System.TotalDryFilm.Meters) + " dry in all; " + (procedure.Promoter is { } wipe
-            ? "on " + wipe.Name + ", dry after " + Paper.Span(wipe.Flash) + ", the first coat finished within " + Paper.Span(wipe.OpenTime) + " of the first wipe"
+        paper.Line(procedure.System.Name + ", " + paper.Show(Measure.Film, procedure.System.TotalDryFilm.Meters) + " dry in all; "
+            + (procedure.Promoter is { } wipe
+            ? "on " + wipe.Name + ", dry after " + Paper.Span(wipe.Flash) + ", the first coat finished within " + Paper.Span(wipe.OpenTime)
+                + " of the first wipe"
             : "no promoter for what lies under it"), 2, "System   ");
         if (procedure.ColourChange is { } change && procedure.Hiding is { } hiding)
         {
-            paper.Line("from ΔE00 = " + change.Ciede2000.ToString("F1", global::System.Globalization.CultureInfo.InvariantCulture) + "; by the product's figures "
+            paper.Line("from ΔE00 = " + change.Ciede2000.ToString("F1", global::System.Globalization.CultureInfo.InvariantCulture)
+                + "; by the product's figures "
                 + hiding + "; check it on a test patch before the last coat", 2, "Colour   ");
         }
 
         if (procedure.SlipFloor is { } floor)
         {
-            paper.Line(paper.Show(Measure.Mass, floor.ToWeighOut.Kilograms) + " of " + floor.Additive.Name + " on " + paper.Show(Measure.Area, floor.Floor.SquareMeters)
+            paper.Line(paper.Show(Measure.Mass, floor.ToWeighOut.Kilograms) + " of " + floor.Additive.Name + " on "
+                + paper.Show(Measure.Area, floor.Floor.SquareMeters)
                 + " of floor; no figure of this plan says how well it grips", 2, "Grains   ");
         }
     }

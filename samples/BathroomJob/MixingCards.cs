@@ -7,7 +7,10 @@ using Refinish.Jobs;
 
 namespace Refinish.Samples.BathroomJob;
 
-/// <summary>One card a coat, to be read at the bench with wet gloves: what is left over, cup by cup, line by line, and what the scale shows without taring.</summary>
+/// <summary>
+/// One card a coat, to be read at the bench with wet gloves: what is left over, cup by cup, line by line, and what the scale shows without
+/// taring.
+/// </summary>
 internal static class MixingCards
 {
     public static void Write(Paper paper, JobPlan plan)
@@ -36,7 +39,8 @@ internal static class MixingCards
     {
         paper.Line(run.Layer.Product.Name + ", " + run.Layer.Product.Source);
         VocLimit limit = plan.Job.Shop.VocLimit ?? VocLimits.CaliforniaMeasure2007;
-        paper.Line(run.Voc(limit).Sentence(paper.System) + (plan.Job.Shop.VocLimit is null ? "; for comparison only, the shop states no limit of its own (" + limit.Source + ")" : string.Empty), 2, "VOC   ");
+        paper.Line(run.Voc(limit).Sentence(paper.System) + (plan.Job.Shop.VocLimit is null
+            ? "; for comparison only, the shop states no limit of its own (" + limit.Source + ")" : string.Empty), 2, "VOC   ");
         foreach (LimitComparison flow in run.Flow(UnitsNet.Angle.FromDegrees(90)))
         {
             paper.Line(flow.Sentence(paper.System), 2, "Flow  ");
@@ -49,13 +53,16 @@ internal static class MixingCards
         CoatingProduct product = run.Layer.Product;
         CoatDemand demand = run.Demand;
         paper.Line(Paper.Day(planned.Start) + " " + Paper.Clock(planned.Start) + " · " + run.Id + " · " + product.Name);
-        paper.Line(paper.Show(Measure.Film, demand.WetFilm.Thickness.Meters) + " wet on the comb, dries to " + paper.Show(Measure.Film, run.Layer.DryFilmPerCoat.Meters), 2, "Film   ");
-        paper.Line(paper.Show(Measure.Liquid, demand.Total.CubicMeters) + " in the cups, " + paper.Show(Measure.Liquid, demand.Sprayed.CubicMeters) + " through the gun, "
+        paper.Line(paper.Show(Measure.Film, demand.WetFilm.Thickness.Meters) + " wet on the comb, dries to "
+            + paper.Show(Measure.Film, run.Layer.DryFilmPerCoat.Meters), 2, "Film   ");
+        paper.Line(paper.Show(Measure.Liquid, demand.Total.CubicMeters) + " in the cups, "
+            + paper.Show(Measure.Liquid, demand.Sprayed.CubicMeters) + " through the gun, "
             + paper.Show(Measure.Liquid, demand.Film.CubicMeters) + " becomes film on " + paper.Show(Measure.Area, demand.Area.SquareMeters)
             + "; first stroke " + Paper.Clock(planned.SprayingFrom) + ", spraying takes " + Paper.Span(run.SprayTime), 2, "Need   ");
         if (planned.Before is { } before)
         {
-            paper.Line(paper.Show(Measure.Liquid, planned.FromBefore.CubicMeters) + " of " + before.Run.Id + " are left and still good", 2, "Left   ");
+            paper.Line(paper.Show(Measure.Liquid, planned.FromBefore.CubicMeters) + " of " + before.Run.Id + " are left and still good", 2,
+                "Left   ");
         }
 
         if (planned.Mixes.Count == 0)
@@ -64,7 +71,8 @@ internal static class MixingCards
             return;
         }
 
-        paper.Line(product.MixRatio + " by volume = 100 : " + planned.Mixes[0].HardenerPer100Base.ToString("F1", CultureInfo.InvariantCulture) + " by weight, reducer "
+        paper.Line(product.MixRatio + " by volume = 100 : " + planned.Mixes[0].HardenerPer100Base.ToString("F1",
+            CultureInfo.InvariantCulture) + " by weight, reducer "
             + paper.Show(Measure.Percent, run.Layer.Reducer.DecimalFractions) + " of A + B by volume", 2, "Ratio  ");
         string stand = run.InCup.Induction is { Ticks: > 0 } induction ? "let it stand " + Paper.Span(induction) + ", then " : string.Empty;
         if (run.InCup.PotLife is { } potLife && planned.Cups.TimeToUse is { } use)
@@ -73,13 +81,16 @@ internal static class MixingCards
         }
 
         paper.Line(product.IsocyanateFraction.DecimalFractions > 0
-            ? "supplied air, closed goggles, gloves and suit before the cans are opened: this hardener is an isocyanate (cautions, safety data sheet)"
-            : "the respirator of your programme, closed goggles, gloves before the cans are opened (cautions, safety data sheet)", 2, "Wear   ");
+            ? "supplied air, closed goggles, gloves and suit before the cans are opened: this hardener is an isocyanate (cautions, "
+                + "safety data sheet)"
+            : "the respirator of your programme, closed goggles, gloves before the cans are opened (cautions, safety data sheet)", 2,
+                "Wear   ");
         paper.Line(planned.Window.ToString(), 2, "Air    ");
         if (product.Hardener is not null)
         {
             CupReading reading = new(planned.Mixes[^1], planned.Cups.Batches[^1].Cup.Graduation);
-            paper.Line(reading + (reading.Comparison.Remedy is string remedy ? ", more than the data sheet allows. " + remedy : string.Empty), 2, "Read   ");
+            paper.Line(reading + (reading.Comparison.Remedy is string remedy ? ", more than the data sheet allows. " + remedy
+                : string.Empty), 2, "Read   ");
         }
 
         Cups(paper, planned.Mixes);
@@ -107,5 +118,6 @@ internal static class MixingCards
 
     // Millilitres and grams as a cup and a bench scale show them; a fluid ounce and an ounce are thirty times coarser.
     private static string Line(Paper paper, Measure measure, double si) =>
-        measure.Shown(si, paper.System).ToString(paper.System == DisplayUnits.Si ? "F0" : "F1", CultureInfo.InvariantCulture) + " " + measure.Symbol(paper.System);
+        measure.Shown(si, paper.System).ToString(paper.System == DisplayUnits.Si ? "F0" : "F1", CultureInfo.InvariantCulture) + " "
+            + measure.Symbol(paper.System);
 }

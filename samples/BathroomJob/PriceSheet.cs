@@ -26,7 +26,8 @@ internal static class PriceSheet
 
         List<string[]> rows = [.. price.Lines.Select(line => new[]
         {
-            line.Code, line.Description, line.Fixture ?? string.Empty, line.Quantity.ToString("0.##", CultureInfo.InvariantCulture), line.Unit, Money(line.Rate), Money(line.Amount),
+            line.Code, line.Description, line.Fixture ?? string.Empty, line.Quantity.ToString("0.##", CultureInfo.InvariantCulture),
+                line.Unit, Money(line.Rate), Money(line.Amount),
         })];
         rows.Add([string.Empty, "to pay, " + currency, string.Empty, string.Empty, string.Empty, string.Empty, Money(total)]);
         paper.Table(rows, "lllrlrr");
@@ -34,16 +35,20 @@ internal static class PriceSheet
         paper.Line("Net by fixture, each with its own repairs, options and consumables and a part of all else by area:");
         paper.Table([.. costs.ByFixture!.Parts.Select(part => new[] { part.Id, part.Cost.Name, Money(part.Amount) })], "llr");
         paper.Line();
-        paper.Line("For the shop only: cost " + Money(price.Cost!.Value) + ", net " + Money(price.Net!.Value) + ", profit " + Money(price.Profit!.Value) + " " + currency
+        paper.Line("For the shop only: cost " + Money(price.Cost!.Value) + ", net " + Money(price.Net!.Value) + ", profit "
+            + Money(price.Profit!.Value) + " " + currency
             + " = " + paper.Show(Measure.Percent, price.RealisedMargin!.Value.DecimalFractions) + " margin on price = "
-            + paper.Show(Measure.Percent, price.RealisedMarkup!.Value.DecimalFractions) + " markup on cost; warranty reserve " + Money(costs.ReserveForAll)
-            + " for " + paper.Show(Measure.Percent, costs.Reserve.FailedWithinTerm.DecimalFractions) + " expected failures of each fixture in "
+            + paper.Show(Measure.Percent, price.RealisedMarkup!.Value.DecimalFractions) + " markup on cost; warranty reserve "
+                + Money(costs.ReserveForAll)
+            + " for " + paper.Show(Measure.Percent, costs.Reserve.FailedWithinTerm.DecimalFractions)
+                + " expected failures of each fixture in "
             + plan.Job.Shop.Warranty.Years + " years.");
         // Each trial plans the whole job again, so that cups, kits, waiting and trips move too.
         JobRange range = JobRange.Of(plan.Job, new JobDoubts(), new SimulationOptions { Trials = 100 });
         if (range is { Total: { } totals, ChanceOfLoss: { } loss })
         {
-            paper.Line("How sure, by the invented doubts of the library (" + range.Doubts + "): to pay " + totals + " " + currency + "; chance that the cost is above this net price "
+            paper.Line("How sure, by the invented doubts of the library (" + range.Doubts + "): to pay " + totals + " " + currency
+                + "; chance that the cost is above this net price "
                 + paper.Show(Measure.Percent, loss.DecimalFractions) + ".");
         }
 

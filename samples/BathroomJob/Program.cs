@@ -5,7 +5,10 @@ using Refinish.Jobs;
 
 namespace Refinish.Samples.BathroomJob;
 
-/// <summary>Plans an invented guesthouse and prints what a refinisher takes along: job sheet, cautions, who does what, operations, mixing cards, air, price, handover.</summary>
+/// <summary>
+/// Plans an invented guesthouse and prints what a refinisher takes along: job sheet, cautions, who does what, operations, mixing cards,
+/// air, price, handover.
+/// </summary>
 internal static class Program
 {
     private const string Usage = "Usage: BathroomJob [--units si|us] [--workings]";

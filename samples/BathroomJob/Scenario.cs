@@ -9,8 +9,8 @@ namespace Refinish.Samples.BathroomJob;
 internal static class Scenario
 {
     /// <summary>
-    /// Two bathrooms and a kitchenette: two people of different wages, two coating systems, a colour change, a slip-resistant floor, a cold tub, an
-    /// unheated bathroom, a laminate counter, and a shower pan that has to be refused.
+    /// Two bathrooms and a kitchenette: two people of different wages, two coating systems, a colour change, a slip-resistant floor, a cold
+    /// tub, an unheated bathroom, a laminate counter, and a shower pan that has to be refused.
     /// </summary>
     public static Job Guesthouse() => new()
     {
@@ -29,7 +29,8 @@ internal static class Scenario
             ScenarioFixtures.Counter("counter", "kitchenette"),
         ],
         Replacement = Replacing(
-            16, new("tub, sinks, tile and counter", 8200m), new("demolition and haul-away", 2600m), new("plumbing", 3900m), new("tile setting", 6100m)),
+            16, new("tub, sinks, tile and counter", 8200m), new("demolition and haul-away", 2600m), new("plumbing", 3900m),
+                new("tile setting", 6100m)),
     };
 
     /// <summary>One bathroom with a tub, a pedestal sink and a tiled surround, all of which can be done.</summary>
@@ -40,9 +41,11 @@ internal static class Scenario
         Shop = ScenarioShop.Ferry(),
         Premises = ScenarioPremises.OneBathroom(),
         Start = new DateTimeOffset(2027, 3, 1, 8, 0, 0, TimeSpan.FromHours(1)),
-        Fixtures = [ScenarioFixtures.Tub("tub", "bath-3"), ScenarioFixtures.Sink("sink", "bath-3"), ScenarioFixtures.Surround("surround", "bath-3")],
+        Fixtures = [ScenarioFixtures.Tub("tub", "bath-3"), ScenarioFixtures.Sink("sink", "bath-3"),
+            ScenarioFixtures.Surround("surround", "bath-3")],
         Replacement = Replacing(
-            12, new("tub, sink and tile", 2900m), new("demolition and haul-away", 850m), new("plumbing", 1150m), new("tile setting", 2600m)),
+            12, new("tub, sink and tile", 2900m), new("demolition and haul-away", 850m), new("plumbing", 1150m),
+                new("tile setting", 2600m)),
     };
 
     /// <summary>What the shop is not sure of: the tape, the gun and a second visit for touching up.</summary>
@@ -53,7 +56,8 @@ internal static class Scenario
             new QuantityFactor("taped area", new TriangularDistribution(0.95, 1, 1.1)) { ScalesAreaLabour = true },
             QuantityFactor.Transfer(
                 Ratio.FromPercent(60), new PertDistribution(0.45, 0.6, 0.7),
-                [ScenarioShop.Primer.Id, ScenarioShop.Topcoat.Id, "epoxy-primer", "acrylic-urethane-topcoat", "acrylic-urethane-clear", "epoxy-reducer", "urethane-reducer"]),
+                [ScenarioShop.Primer.Id, ScenarioShop.Topcoat.Id, "epoxy-primer", "acrylic-urethane-topcoat", "acrylic-urethane-clear",
+                    "epoxy-reducer", "urethane-reducer"]),
         ],
         Extras = [new UncertainInput("touching up", new TriangularDistribution(0, 0, 80))],
     };

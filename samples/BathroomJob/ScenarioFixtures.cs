@@ -58,7 +58,8 @@ internal static class ScenarioFixtures
     };
 
     /// <summary>The same tub at an outside wall, so that it has to warm before it may be coated.</summary>
-    public static FixtureJob ColdTub(string id, string room) => Tub(id, room) with { Surface = Temperature.FromDegreesCelsius(14), Weight = Mass.FromKilograms(130) };
+    public static FixtureJob ColdTub(string id, string room) =>
+        Tub(id, room) with { Surface = Temperature.FromDegreesCelsius(14), Weight = Mass.FromKilograms(130) };
 
     /// <summary>A pedestal sink of vitreous china.</summary>
     public static FixtureJob Sink(string id, string room) => new()

@@ -17,7 +17,8 @@ internal static class ScenarioPremises
         Id = "guesthouse",
         Name = "Guesthouse at the old ferry",
         Difficulty = 1.1,
-        QuietHours = [.. Enumerable.Range(1, 5).Select(day => new WorkShift((DayOfWeek)day, new WorkingHours(TimeSpan.FromHours(7), TimeSpan.FromHours(9))))],
+        QuietHours = [.. Enumerable.Range(1, 5).Select(day =>
+            new WorkShift((DayOfWeek)day, new WorkingHours(TimeSpan.FromHours(7), TimeSpan.FromHours(9))))],
         Rooms =
         [
             Heated("bath-1", "bathroom 1", 2.6, 2.1),
@@ -48,7 +49,8 @@ internal static class ScenarioPremises
         Name = name,
         Room = new Room(Length.FromMeters(length), Length.FromMeters(width), Length.FromMeters(2.5)),
         Exhaust = Fan(),
-        Climate = RoomClimate.Held(new MoistAir(Temperature.FromDegreesCelsius(22), Ratio.FromPercent(48)), Temperature.FromDegreesCelsius(20)),
+        Climate = RoomClimate.Held(new MoistAir(Temperature.FromDegreesCelsius(22), Ratio.FromPercent(48)),
+            Temperature.FromDegreesCelsius(20)),
     };
 
     private static Exhaust Fan() => new() { LabelFlow = VolumeFlow.FromCubicMetersPerHour(1700) };

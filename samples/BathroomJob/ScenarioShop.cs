@@ -8,7 +8,9 @@ using UnitsNet;
 
 namespace Refinish.Samples.BathroomJob;
 
-/// <summary>The invented shop: what a refinisher writes down once a year. It starts from the library's invented shop and says what differs.</summary>
+/// <summary>
+/// The invented shop: what a refinisher writes down once a year. It starts from the library's invented shop and says what differs.
+/// </summary>
 internal static class ScenarioShop
 {
     private static readonly Source Invented = Source.Invented("for the demonstration; no product on sale");
@@ -16,7 +18,8 @@ internal static class ScenarioShop
     /// <summary>The generic epoxy primer with a colour and a scattering, so that hiding can be judged.</summary>
     public static CoatingProduct Primer { get; } = GenericCatalogue.EpoxyPrimer with
     {
-        Id = "white-primer", Name = "white epoxy primer", Colour = new CieLab(93, -0.5, 2), Scattering = ReciprocalLength.FromInverseMillimeters(60), Source = Invented,
+        Id = "white-primer", Name = "white epoxy primer", Colour = new CieLab(93, -0.5, 2),
+            Scattering = ReciprocalLength.FromInverseMillimeters(60), Source = Invented,
     };
 
     /// <summary>The generic topcoat with a scattering.</summary>
@@ -42,7 +45,8 @@ internal static class ScenarioShop
     {
         Name = "Ferry Street Refinishing (invented)",
         Crew = [new Worker("ada") { Name = "Ada", Wage = 31m }, new Worker("ben") { Name = "Ben", Wage = 23m }],
-        Calendar = WorkCalendar.Weekdays(new WorkingHours(TimeSpan.FromHours(8), TimeSpan.FromHours(17)), LocalClock.Fixed(TimeSpan.FromHours(1))),
+        Calendar = WorkCalendar.Weekdays(new WorkingHours(TimeSpan.FromHours(8), TimeSpan.FromHours(17)),
+            LocalClock.Fixed(TimeSpan.FromHours(1))),
         System = White,
         Cups = CupRules.Generic with
         {

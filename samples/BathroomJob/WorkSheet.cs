@@ -16,7 +16,8 @@ internal static class WorkSheet
             return;
         }
 
-        foreach (IGrouping<string?, Operation> room in work.Operations.GroupBy(operation => operation.Room).OrderBy(room => room.Key is null))
+        foreach (IGrouping<string?, Operation> room in work.Operations.GroupBy(operation => operation.Room)
+            .OrderBy(room => room.Key is null))
         {
             paper.Line(room.Key is null ? "Outside the rooms" : work.Premises.Rooms.First(one => one.Id == room.Key).Name);
             foreach (Operation operation in room)
@@ -33,7 +34,8 @@ internal static class WorkSheet
         ScheduledOperation? planned = plan.Schedule?.TryFind(operation.Id);
         string when = planned is null ? "no time"
             : planned.Start.ToString("ddd HH:mm", global::System.Globalization.CultureInfo.InvariantCulture)
-                + (planned.People.Count > 0 ? " " + string.Join(", ", planned.People.Select(worker => CrewSheet.NameOf(plan, worker))) : " wait");
+                + (planned.People.Count > 0 ? " " + string.Join(", ", planned.People.Select(worker => CrewSheet.NameOf(plan, worker)))
+                    : " wait");
         paper.Line(when + " · " + operation.Id + " · " + operation.Instruction, 2, "[ ] ");
         if (operation.ByFixture.Select(one => one.Instruction).Distinct().Count() > 1)
         {
@@ -50,7 +52,8 @@ internal static class WorkSheet
 
         if (operation.Materials.Count > 0)
         {
-            paper.Line(string.Join("; ", operation.Materials.Select(need => paper.Show(Measure.Liquid, need.Volume.CubicMeters) + " of " + need.Name)), 8, "· ");
+            paper.Line(string.Join("; ", operation.Materials.Select(need => paper.Show(Measure.Liquid, need.Volume.CubicMeters) + " of "
+                + need.Name)), 8, "· ");
         }
 
         if (operation.Cautions.Count > 0)

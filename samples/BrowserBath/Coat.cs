@@ -5,7 +5,9 @@ using UnitsNet;
 
 namespace Refinish.Samples.BrowserBath;
 
-/// <summary>One coat as the sheet shows it: the run as it stands alone, or, once there are times, with what is left over from the coat before.</summary>
+/// <summary>
+/// One coat as the sheet shows it: the run as it stands alone, or, once there are times, with what is left over from the coat before.
+/// </summary>
 public sealed record Coat(string Name, CoatRun Run, ScheduledRun? Scheduled)
 {
     public CupPlan Cups => Scheduled?.Cups ?? Run.Cups;

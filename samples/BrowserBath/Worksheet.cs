@@ -11,14 +11,17 @@ using With = System.Func<Refinish.Fixtures.RecessedBathtubMeasurements, UnitsNet
 
 namespace Refinish.Samples.BrowserBath;
 
-/// <summary>What is written into the form, and what the library says against it. The tub and the room it starts with are invented.</summary>
+/// <summary>
+/// What is written into the form, and what the library says against it. The tub and the room it starts with are invented.
+/// </summary>
 public sealed class Worksheet
 {
     private static readonly Length Metre = Length.FromMeters(1);
 
     private static readonly RecessedBathtubMeasurements Sound = new()
     {
-        OverallLength = Metre, OverallWidth = Metre, ApronHeight = default, RimLength = Metre, RimWidth = Metre, RimCornerRadius = default, Depth = Metre / 2,
+        OverallLength = Metre, OverallWidth = Metre, ApronHeight = default, RimLength = Metre, RimWidth = Metre,
+        RimCornerRadius = default, Depth = Metre / 2,
         FloorLength = Metre, FloorWidth = Metre, FloorCornerRadius = default, HeadRun = default, FootRun = default, CoveRadius = default,
         DrainDiameter = default, OverflowDiameter = default,
     };
@@ -44,7 +47,8 @@ public sealed class Worksheet
 
     public Worksheet(DateTime start)
     {
-        Tape = [.. Lengths.Select(line => new Entry(line.Name, line.Label, line.Help, Measure.Length, line.Millimetres.ToString(CultureInfo.InvariantCulture)))];
+        Tape = [.. Lengths.Select(line =>
+            new Entry(line.Name, line.Label, line.Help, Measure.Length, line.Millimetres.ToString(CultureInfo.InvariantCulture)))];
         Room =
         [
             new Entry("length", "Room, length", "", Measure.Distance, "2.6"),
@@ -54,7 +58,8 @@ public sealed class Worksheet
             new Entry("dryBulb", "Air temperature", "near the tub", Measure.Temperature, "22"),
             new Entry("relativeHumidity", "Relative humidity", "near the tub", Measure.Percent, "48"),
             new Entry("surface", "Surface temperature", "where the tub is coldest", Measure.Temperature, "20"),
-            new Entry("start", "Work not before", "Monday to Friday, 8 to 17", null, start.ToString("yyyy-MM-ddTHH:mm", CultureInfo.InvariantCulture)),
+            new Entry("start", "Work not before", "Monday to Friday, 8 to 17", null,
+                start.ToString("yyyy-MM-ddTHH:mm", CultureInfo.InvariantCulture)),
         ];
     }
 
@@ -95,7 +100,9 @@ public sealed class Worksheet
         for (int i = 0; i < Lengths.Length; i++)
         {
             With with = Lengths[i].With;
-            Number(Tape[i], number => tape = with(tape, Units == DisplayUnits.Si ? Length.FromMillimeters(number) : Length.FromInches(number)));
+            Number(
+                Tape[i],
+                number => tape = with(tape, Units == DisplayUnits.Si ? Length.FromMillimeters(number) : Length.FromInches(number)));
         }
 
         Dictionary<string, double> read = [];
@@ -112,7 +119,8 @@ public sealed class Worksheet
 
         RecessedBathtub? tub = Tape.Any(entry => entry.Error is not null) ? null : Held(() => new RecessedBathtub(tape));
         SiteRoom? room = Room.Any(entry => entry.Error is not null) ? null : Held(() => RoomOf(read));
-        return tub is null || room is null ? null : Held(() => new Bath(tub, room, new DateTimeOffset(DateTime.SpecifyKind(start, DateTimeKind.Unspecified), TimeSpan.Zero)));
+        return tub is null || room is null ? null
+            : Held(() => new Bath(tub, room, new DateTimeOffset(DateTime.SpecifyKind(start, DateTimeKind.Unspecified), TimeSpan.Zero)));
     }
 
     private static SiteRoom RoomOf(Dictionary<string, double> read) => new()
@@ -121,7 +129,8 @@ public sealed class Worksheet
         Room = new Room(Length.FromMeters(read["length"]), Length.FromMeters(read["width"]), Length.FromMeters(read["height"])),
         Exhaust = new Exhaust { LabelFlow = VolumeFlow.FromCubicMetersPerSecond(read["LabelFlow"]) },
         Climate = RoomClimate.Held(
-            new MoistAir(Temperature.FromKelvins(read["dryBulb"]), Ratio.FromDecimalFractions(read["relativeHumidity"])), Temperature.FromKelvins(read["surface"])),
+            new MoistAir(Temperature.FromKelvins(read["dryBulb"]), Ratio.FromDecimalFractions(read["relativeHumidity"])),
+            Temperature.FromKelvins(read["surface"])),
     };
 
     private static string Sentence(ArgumentException refused) => refused.Message.Split(" (Parameter '")[0];

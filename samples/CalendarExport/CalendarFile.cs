@@ -11,8 +11,9 @@ using Calendar = Ical.Net.Calendar;
 namespace Refinish.Samples.CalendarExport;
 
 /// <summary>
-/// A schedule as an iCalendar file (RFC 5545): one event for each stretch of work, one for each time a room stays empty. All times are written in
-/// universal time, so that no reader has to know the zone. An event is identified by job and operation: sent again after a change of plan, it moves.
+/// A schedule as an iCalendar file (RFC 5545): one event for each stretch of work, one for each time a room stays empty. All times are
+/// written in universal time, so that no reader has to know the zone. An event is identified by job and operation: sent again after a
+/// change of plan, it moves.
 /// </summary>
 internal static class CalendarFile
 {
@@ -23,7 +24,8 @@ internal static class CalendarFile
     {
         Calendar calendar = new() { ProductId = "-//Refinish.Core//CalendarExport sample//EN" };
         calendar.Events.AddRange(schedule.Operations.SelectMany(operation => Events(job, schedule, operation, stamp)));
-        return new CalendarSerializer().SerializeToString(calendar) ?? throw new InvalidOperationException("The calendar could not be written.");
+        return new CalendarSerializer().SerializeToString(calendar)
+            ?? throw new InvalidOperationException("The calendar could not be written.");
     }
 
     /// <summary>Reads the file back with the library's parser and compares every event: identities and times survive the file.</summary>
@@ -35,7 +37,8 @@ internal static class CalendarFile
             && written.Select(Line).Order().SequenceEqual(read.Events.Select(Line).Order());
     }
 
-    private static string Line(CalendarEvent one) => one.Uid + " " + one.Start!.AsUtc.ToString("O", null) + " " + one.End!.AsUtc.ToString("O", null);
+    private static string Line(CalendarEvent one) => one.Uid + " " + one.Start!.AsUtc.ToString("O", null) + " "
+        + one.End!.AsUtc.ToString("O", null);
 
     private static IEnumerable<CalendarEvent> Events(Job job, CrewSchedule schedule, ScheduledOperation planned, DateTimeOffset stamp)
     {
@@ -48,16 +51,19 @@ internal static class CalendarFile
         {
             string part = planned.Pieces.Count > 1 ? " (" + (i + 1) + " of " + planned.Pieces.Count + ")" : string.Empty;
             string who = planned.People.Count > 0 ? string.Join(", ", planned.People) + ": " : string.Empty;
-            yield return Event(id + "/" + (i + 1), who + operation.Name + part, room, what, planned.Pieces[i].Start, planned.Pieces[i].End, stamp);
+            yield return Event(id + "/" + (i + 1), who + operation.Name + part, room, what, planned.Pieces[i].Start, planned.Pieces[i].End,
+                stamp);
         }
 
         if (operation.Beside is null && step.RoomClear > step.End)
         {
-            yield return Event(id + "/clear", room + " stays empty", room, "The room clears after " + operation.Name + ".", step.End, step.RoomClear, stamp);
+            yield return Event(id + "/clear", room + " stays empty", room, "The room clears after " + operation.Name + ".", step.End,
+                step.RoomClear, stamp);
         }
     }
 
-    private static CalendarEvent Event(string id, string summary, string? room, string what, DateTimeOffset start, DateTimeOffset end, DateTimeOffset stamp) => new()
+    private static CalendarEvent Event(string id, string summary, string? room, string what, DateTimeOffset start, DateTimeOffset end,
+        DateTimeOffset stamp) => new()
     {
         Uid = id + "@refinish-core.invalid",
         Summary = summary,

@@ -23,7 +23,8 @@ PlanObjection[] objections = [.. work.Objections, .. schedule.Objections];
 CoatRun[] closed = [.. work.Runs.Where(run => !run.Window.IsOpen)];
 if (objections.Length > 0 || closed.Length > 0)
 {
-    Console.WriteLine(string.Join(Environment.NewLine, objections.Select(objection => "STOP  " + objection).Concat(closed.Select(run => "STOP  " + run.Id + ": " + run.Window))));
+    Console.WriteLine(string.Join(Environment.NewLine, objections.Select(objection => "STOP  " + objection)
+        .Concat(closed.Select(run => "STOP  " + run.Id + ": " + run.Window))));
     return 1;
 }
 
@@ -33,13 +34,15 @@ Console.WriteLine();
 Console.WriteLine("The days of each person");
 foreach (PersonVisit visit in schedule.Visits)
 {
-    Console.WriteLine(visit.Arrives.ToString("ddd d MMM yyyy", CultureInfo.InvariantCulture) + ", " + visit.Worker + ", " + visit.Worked.TotalHours.ToString("F1", CultureInfo.InvariantCulture) + " h worked");
+    Console.WriteLine(visit.Arrives.ToString("ddd d MMM yyyy", CultureInfo.InvariantCulture) + ", " + visit.Worker + ", "
+        + visit.Worked.TotalHours.ToString("F1", CultureInfo.InvariantCulture) + " h worked");
     foreach ((ScheduledOperation operation, TimeInterval piece) in schedule.Operations
         .Where(operation => operation.People.Contains(visit.Worker))
         .SelectMany(operation => operation.Pieces.Select(piece => (operation, piece)))
         .Where(one => one.piece.Start.Date == visit.Arrives.Date))
     {
-        Console.WriteLine("  " + piece.Start.ToString("HH:mm", CultureInfo.InvariantCulture) + "–" + piece.End.ToString("HH:mm", CultureInfo.InvariantCulture) + "  " + operation.Operation);
+        Console.WriteLine("  " + piece.Start.ToString("HH:mm", CultureInfo.InvariantCulture) + "–"
+            + piece.End.ToString("HH:mm", CultureInfo.InvariantCulture) + "  " + operation.Operation);
     }
 }
 

@@ -11,8 +11,8 @@ using UnitsNet;
 namespace Refinish.Samples.EstimatorBridge;
 
 /// <summary>
-/// What the bridge takes for granted, since a takeoff does not say it: the shop and the room, all invented. Put data sheets, time sheets, price lists
-/// and readings in their place.
+/// What the bridge takes for granted, since a takeoff does not say it: the shop and the room, all invented. Put data sheets, time sheets,
+/// price lists and readings in their place.
 /// </summary>
 internal static class Assumed
 {
@@ -28,12 +28,15 @@ internal static class Assumed
     /// <summary>Unit of the lines for materials.</summary>
     public const string DrawUnit = "10 mL";
 
-    /// <summary>The shop: whoever waits on one fixture works on the next, so hours worked are paid; travel and disposal belong to the property.</summary>
+    /// <summary>
+    /// The shop: whoever waits on one fixture works on the next, so hours worked are paid; travel and disposal belong to the property.
+    /// </summary>
     public static Shop Shop { get; } = Shop.Generic with
     {
         Name = "bridge shop (invented)",
         Paid = PaidTimeRule.Worked,
-        Labour = [.. LabourStandards.Generic.Select(standard => standard.Work == WorkKind.Travel ? standard with { PerUnit = new ThreePoint(0, 0, 0) } : standard)],
+        Labour = [.. LabourStandards.Generic
+            .Select(standard => standard.Work == WorkKind.Travel ? standard with { PerUnit = new ThreePoint(0, 0, 0) } : standard)],
         Prices = new PriceBook
         {
             Currency = "EUR",
@@ -45,9 +48,12 @@ internal static class Assumed
             TravelPerTrip = 0m,
             Materials =
             [
-                new("epoxy-primer", Draw, 0.55m), new("epoxy-reducer", Draw, 0.16m), new("acrylic-urethane-topcoat", Draw, 0.72m), new("urethane-reducer", Draw, 0.20m),
-                new("silane-promoter", Draw, 1.40m), new("plastic-promoter", Draw, 1.10m), new("epoxy-filler", Draw, 1.15m), new("spot-primer", Draw, 1.20m),
-                new("sealing-primer", Draw, 0.70m), new("stripper", Draw, 0.31m), new("silicone-remover", Draw, 0.60m), new("grout", Draw, 0.14m),
+                new("epoxy-primer", Draw, 0.55m), new("epoxy-reducer", Draw, 0.16m), new("acrylic-urethane-topcoat", Draw, 0.72m),
+                new("urethane-reducer", Draw, 0.20m),
+                new("silane-promoter", Draw, 1.40m), new("plastic-promoter", Draw, 1.10m), new("epoxy-filler", Draw, 1.15m),
+                new("spot-primer", Draw, 1.20m),
+                new("sealing-primer", Draw, 0.70m), new("stripper", Draw, 0.31m), new("silicone-remover", Draw, 0.60m),
+                new("grout", Draw, 0.14m),
             ],
             Options = [new("X-SLIP", "slip-resistant floor", "each", 31m, 85m), new("X-DRAIN", "new drain and overflow trim", "set", 42m)],
             TargetMargin = new Margin(Ratio.FromPercent(38)),
@@ -65,15 +71,17 @@ internal static class Assumed
                 Id = "room",
                 Room = new Room(Length.FromMeters(2.6), Length.FromMeters(2.1), Length.FromMeters(2.5)),
                 Exhaust = new Exhaust { LabelFlow = VolumeFlow.FromCubicMetersPerHour(1700) },
-                Climate = RoomClimate.Held(new MoistAir(Temperature.FromDegreesCelsius(22), Ratio.FromPercent(48)), Temperature.FromDegreesCelsius(20)),
+                Climate = RoomClimate.Held(new MoistAir(Temperature.FromDegreesCelsius(22), Ratio.FromPercent(48)),
+                    Temperature.FromDegreesCelsius(20)),
             },
         ],
     };
 
     /// <summary>The extras that a takeoff may order, by the code in the price book.</summary>
-    public static IReadOnlyDictionary<string, FixtureOption> Options { get; } = new Dictionary<string, FixtureOption>(StringComparer.Ordinal)
-    {
-        ["X-SLIP"] = FixtureOption.SlipResistantFloor("X-SLIP", GenericCatalogue.PolymerBeads, AreaDensity.FromGramsPerSquareMeter(20)),
-        ["X-DRAIN"] = FixtureOption.DrainTrim("X-DRAIN"),
-    };
+    public static IReadOnlyDictionary<string, FixtureOption> Options { get; } =
+        new Dictionary<string, FixtureOption>(StringComparer.Ordinal)
+        {
+            ["X-SLIP"] = FixtureOption.SlipResistantFloor("X-SLIP", GenericCatalogue.PolymerBeads, AreaDensity.FromGramsPerSquareMeter(20)),
+            ["X-DRAIN"] = FixtureOption.DrainTrim("X-DRAIN"),
+        };
 }

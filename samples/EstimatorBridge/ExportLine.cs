@@ -34,11 +34,12 @@ internal sealed record ExportLine(string Item, string Description)
     public void Write(CsvWriter csv) => Record(
         csv,
         [
-            Row.ToString(CultureInfo.InvariantCulture), Plain(Item), Number(Quantity), Plain(Unit), Number(UnitCost), Number(Amount), Assumed.Shop.Prices.Currency, Hazards,
-            Plain(Room), Plain(Fixture), Plain(Description),
+            Row.ToString(CultureInfo.InvariantCulture), Plain(Item), Number(Quantity), Plain(Unit), Number(UnitCost), Number(Amount),
+            Assumed.Shop.Prices.Currency, Hazards, Plain(Room), Plain(Fixture), Plain(Description),
         ]);
 
-    // A spreadsheet takes a cell for a formula that begins with one of these; an apostrophe before it makes it text. Control characters are no text at all.
+    // A spreadsheet takes a cell for a formula that begins with one of these; an apostrophe before it makes it text. Control characters
+    // are no text at all.
     private static string Plain(string text)
     {
         string printed = string.Concat(text.Where(letter => !char.IsControl(letter)));

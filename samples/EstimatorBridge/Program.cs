@@ -1,8 +1,9 @@
-// A takeoff in, line items out: the bridge into a general contractor's estimating program. Rows stream, so a million take no more memory than ten.
+// A takeoff in, line items out: the bridge into a general contractor's estimating program. Rows stream: a million take the memory of ten.
 //   EstimatorBridge takeoff.csv lines.csv     a dash is standard input or output; see takeoff.csv here for the columns
 //   EstimatorBridge --invent 1000000          writes an invented takeoff
-// Every row of the takeoff has lines in the export: WRONG when it cannot be read; REFUSED or OBJECTION when something stands in the way, and then no price;
-// otherwise CONDITION for what has to be met first, and then what it costs. The last lines, CAUTION, say in sentences what can hurt.
+// Every row of the takeoff has lines in the export: WRONG when it cannot be read; REFUSED or OBJECTION when something stands in the way,
+// and then no price; otherwise CONDITION for what has to be met first, and then what it costs. The last lines, CAUTION, say in sentences
+// what can hurt.
 // Exit code 0: every row was read; 1: there are wrong rows; 2: the call or the header is wrong.
 using System;
 using System.Collections.Generic;
@@ -82,7 +83,9 @@ static int Export(TakeoffHeader header, IEnumerable<TakeoffLine> rows, CsvWriter
     }
 
     using Process self = Process.GetCurrentProcess();
-    Say($"{fates.Sum()} rows: {Of(RowFate.Priced)} priced, {Of(RowFate.Objected)} with objections, {Of(RowFate.Wrong)} wrong; {items} items; total {total:F2} {Assumed.Shop.Prices.Currency}");
+    string sum = total.ToString("F2", CultureInfo.InvariantCulture) + " " + Assumed.Shop.Prices.Currency;
+    string not = FormattableString.Invariant($"{Of(RowFate.Objected)} with objections, {Of(RowFate.Wrong)} wrong");
+    Say($"{fates.Sum()} rows: {Of(RowFate.Priced)} priced, {not}; {items} items; total {sum}");
     Say($"{fates.Sum() / watch.Elapsed.TotalSeconds:F0} rows a second; most memory {self.PeakWorkingSet64 / 1048576.0:F0} MB");
     return Of(RowFate.Wrong) == 0 ? 0 : 1;
 

@@ -19,7 +19,9 @@ internal enum RowFate
     Wrong,
 }
 
-/// <summary>The lines of one row: what stands in the way or what has to be met first, and then, if nothing stands in the way, what it costs.</summary>
+/// <summary>
+/// The lines of one row: what stands in the way or what has to be met first, and then, if nothing stands in the way, what it costs.
+/// </summary>
 internal sealed record RowExport(RowFate Fate, IReadOnlyList<ExportLine> Lines, IReadOnlyList<Caution> Cautions)
 {
     /// <summary>Any line of the file gets an export, however wrong it is.</summary>
@@ -47,8 +49,10 @@ internal sealed record RowExport(RowFate Fate, IReadOnlyList<ExportLine> Lines, 
         string hazards = string.Join(' ', plan.Cautions.Select(caution => caution.Hazard).Distinct());
         List<ExportLine> lines =
         [
-            .. plan.Objections.Select(objection => new ExportLine(objection.Kind == ObjectionKind.FixtureLeftOut ? "REFUSED" : "OBJECTION", objection.Sentence(DisplayUnits.Si))),
-            .. plan.Conditions.Select(condition => new ExportLine("CONDITION", condition.Sentence(DisplayUnits.Si) + ": " + condition.Remedy)),
+            .. plan.Objections.Select(objection => new ExportLine(
+                objection.Kind == ObjectionKind.FixtureLeftOut ? "REFUSED" : "OBJECTION", objection.Sentence(DisplayUnits.Si))),
+            .. plan.Conditions.Select(condition =>
+                new ExportLine("CONDITION", condition.Sentence(DisplayUnits.Si) + ": " + condition.Remedy)),
         ];
         bool priced = plan is { IsPossible: true, Price.IsComplete: true };
         if (priced)
@@ -57,7 +61,8 @@ internal sealed record RowExport(RowFate Fate, IReadOnlyList<ExportLine> Lines, 
             lines.AddRange(plan.Price!.Lines.Where(line => line.Amount != 0).Select(line => Sold(line, plan.Price.Purchases, row.Count)));
         }
 
-        return new RowExport(priced ? RowFate.Priced : RowFate.Objected, [.. lines.Select(line => line with { Hazards = hazards })], plan.Cautions);
+        return new RowExport(priced ? RowFate.Priced : RowFate.Objected, [.. lines.Select(line => line with { Hazards = hazards })],
+            plan.Cautions);
     }
 
     // The quantity of one fixture times their number, at the library's rate, rounded once.
@@ -79,7 +84,12 @@ internal sealed record RowExport(RowFate Fate, IReadOnlyList<ExportLine> Lines, 
     {
         Lines =
         [
-            .. Lines.Select(line => line with { Row = row, Room = fields.GetValueOrDefault("room", string.Empty), Fixture = fields.GetValueOrDefault("fixture", string.Empty) }),
+            .. Lines.Select(line => line with
+            {
+                Row = row,
+                Room = fields.GetValueOrDefault("room", string.Empty),
+                Fixture = fields.GetValueOrDefault("fixture", string.Empty),
+            }),
         ],
     };
 }

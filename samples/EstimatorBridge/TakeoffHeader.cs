@@ -29,7 +29,8 @@ internal sealed class TakeoffHeader
             int times = names.Count(name => name == column);
             if (times != 1)
             {
-                throw new RowException(column, (times == 0 ? "is missing" : "stands twice") + " in the header; it needs " + string.Join(", ", TakeoffRow.Columns));
+                string what = times == 0 ? "is missing" : "stands twice";
+                throw new RowException(column, what + " in the header; it needs " + string.Join(", ", TakeoffRow.Columns));
             }
         }
     }
@@ -39,8 +40,10 @@ internal sealed class TakeoffHeader
     public IReadOnlyDictionary<string, string> FieldsOf(TakeoffLine line)
     {
         string[] fields = Split(line.Text
-            ?? throw new RowException("the row", "has more than " + TakeoffReader.Longest.ToString(CultureInfo.InvariantCulture) + " characters"));
-        return names.Zip(fields).Where(field => TakeoffRow.Columns.Contains(field.First)).ToDictionary(field => field.First, field => field.Second, StringComparer.Ordinal);
+            ?? throw new RowException("the row",
+                "has more than " + TakeoffReader.Longest.ToString(CultureInfo.InvariantCulture) + " characters"));
+        return names.Zip(fields).Where(field => TakeoffRow.Columns.Contains(field.First))
+            .ToDictionary(field => field.First, field => field.Second, StringComparer.Ordinal);
     }
 
     private static string[] Split(string line)

@@ -5,8 +5,8 @@ using System.Text;
 namespace Refinish.Samples.EstimatorBridge;
 
 /// <summary>
-/// A takeoff line by line, one row a line. A quotation mark that is never closed so costs its own row and not all that follow, and a line without an
-/// end costs no memory: what goes beyond <see cref="Longest"/> is read past.
+/// A takeoff line by line, one row a line. A quotation mark that is never closed so costs its own row and not all that follow, and a line
+/// without an end costs no memory: what goes beyond <see cref="Longest"/> is read past.
 /// </summary>
 internal sealed class TakeoffReader(TextReader text)
 {
@@ -56,5 +56,7 @@ internal sealed class TakeoffReader(TextReader text)
     }
 }
 
-/// <summary>One line of the takeoff and its number in the file; no text when it is longer than <see cref="TakeoffReader.Longest"/>.</summary>
+/// <summary>
+/// One line of the takeoff and its number in the file; no text when it is longer than <see cref="TakeoffReader.Longest"/>.
+/// </summary>
 internal sealed record TakeoffLine(int Number, string? Text);

@@ -12,14 +12,16 @@ namespace Refinish.Samples.EstimatorBridge;
 /// <summary>One row of the takeoff: a fixture, how often it is there, what it measures, what was seen on it.</summary>
 internal sealed record TakeoffRow
 {
-    public static readonly string[] Columns = ["room", "fixture", "kind", "count", "unit", "length", "width", "depth", "material", "built", "condition", "options"];
+    public static readonly string[] Columns =
+        ["room", "fixture", "kind", "count", "unit", "length", "width", "depth", "material", "built", "condition", "options"];
 
     // More than anybody writes about one fixture; each of them is worked out.
     private const int MostDefects = 200;
 
     private static readonly Dictionary<string, Length> Units = new(StringComparer.Ordinal)
     {
-        ["mm"] = Length.FromMillimeters(1), ["cm"] = Length.FromCentimeters(1), ["m"] = Length.FromMeters(1), ["in"] = Length.FromInches(1), ["ft"] = Length.FromFeet(1),
+        ["mm"] = Length.FromMillimeters(1), ["cm"] = Length.FromCentimeters(1), ["m"] = Length.FromMeters(1),
+        ["in"] = Length.FromInches(1), ["ft"] = Length.FromFeet(1),
     };
 
     public required string Fixture { get; init; }
@@ -38,7 +40,8 @@ internal sealed record TakeoffRow
     {
         Named("room");
         string unit = Field("unit");
-        Length one = Units.TryGetValue(unit, out Length known) ? known : throw new RowException("unit", "'" + unit + "' is none of " + string.Join(", ", Units.Keys));
+        Length one = Units.TryGetValue(unit, out Length known) ? known
+            : throw new RowException("unit", "'" + unit + "' is none of " + string.Join(", ", Units.Keys));
         return new TakeoffRow
         {
             Fixture = Named("fixture"),
@@ -48,7 +51,8 @@ internal sealed record TakeoffRow
             {
                 Material = Enum.GetNames<FixtureMaterial>().Contains(Field("material"))
                     ? Enum.Parse<FixtureMaterial>(Field("material"))
-                    : throw new RowException("material", "'" + Field("material") + "' is none of " + string.Join(", ", Enum.GetNames<FixtureMaterial>())),
+                    : throw new RowException("material",
+                        "'" + Field("material") + "' is none of " + string.Join(", ", Enum.GetNames<FixtureMaterial>())),
                 Defects = Defects(),
                 BuiltBefore1978 = Field("built").Length == 0 ? null : Whole("built", 1700, 2100) < 1978,
             },
@@ -67,14 +71,17 @@ internal sealed record TakeoffRow
             : Field(column);
 
         // Point, no thousands: 1,5 is no number here, rather than fifteen.
-        Length Measured(string column) => double.TryParse(Field(column), NumberStyles.Float, CultureInfo.InvariantCulture, out double number)
+        Length Measured(string column) =>
+            double.TryParse(Field(column), NumberStyles.Float, CultureInfo.InvariantCulture, out double number)
             ? number * one
             : throw new RowException(column, "'" + Field(column) + "' is not a number; write it like 12.5");
 
         int Whole(string column, int least, int most) =>
-            int.TryParse(Field(column), NumberStyles.None, CultureInfo.InvariantCulture, out int number) && number >= least && number <= most
+            int.TryParse(Field(column), NumberStyles.None, CultureInfo.InvariantCulture, out int number)
+                && number >= least && number <= most
                 ? number
-                : throw new RowException(column, string.Create(CultureInfo.InvariantCulture, $"'{Field(column)}' is not a whole number from {least} to {most}"));
+                : throw new RowException(column,
+                    string.Create(CultureInfo.InvariantCulture, $"'{Field(column)}' is not a whole number from {least} to {most}"));
 
         Defect[] Defects()
         {
@@ -94,7 +101,13 @@ internal sealed record TakeoffRow
         Shop = Assumed.Shop,
         Premises = Assumed.Premises,
         Start = Assumed.Start,
-        Fixtures = [new FixtureJob { Id = "fixture", Name = Fixture, Room = Assumed.Premises.Rooms[0].Id, Fixture = Shape, Survey = Survey, Options = Options }],
+        Fixtures =
+        [
+            new FixtureJob
+            {
+                Id = "fixture", Name = Fixture, Room = Assumed.Premises.Rooms[0].Id, Fixture = Shape, Survey = Survey, Options = Options,
+            },
+        ],
     };
 
     /// <summary>The sentence of a refusal, without what the framework appends.</summary>
@@ -111,7 +124,8 @@ internal sealed record TakeoffRow
         {
             string column = refused.ParamName switch
             {
-                string name when name.EndsWith("depth", StringComparison.OrdinalIgnoreCase) || name.EndsWith("height", StringComparison.OrdinalIgnoreCase) => "depth",
+                string name when name.EndsWith("depth", StringComparison.OrdinalIgnoreCase) => "depth",
+                string name when name.EndsWith("height", StringComparison.OrdinalIgnoreCase) => "depth",
                 string name when name.EndsWith("width", StringComparison.OrdinalIgnoreCase) => "width",
                 string name when name.EndsWith("length", StringComparison.OrdinalIgnoreCase) => "length",
                 _ => "length, width or depth",

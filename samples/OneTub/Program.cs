@@ -15,12 +15,14 @@ RecessedBathtub tub = new(new RecessedBathtubMeasurements
     OverallLength = Length.FromInches(60), OverallWidth = Length.FromInches(30), ApronHeight = Length.FromInches(14.5),
     DrainDiameter = Length.FromInches(2), OverflowDiameter = Length.FromInches(3),
 });
+Chip chip = new(Length.FromInches(0.5), Length.FromInches(0.05));
 Room room = new(Length.FromFeet(8), Length.FromFeet(6), Length.FromFeet(8));
 Exhaust fan = new() { LabelFlow = VolumeFlow.FromCubicFeetPerMinute(1000) };
-RoomClimate climate = RoomClimate.Held(new MoistAir(Temperature.FromDegreesFahrenheit(72), Ratio.FromPercent(48)), Temperature.FromDegreesFahrenheit(68));
+RoomClimate climate = RoomClimate.Held(new MoistAir(Temperature.FromDegreesFahrenheit(72), Ratio.FromPercent(48)),
+    Temperature.FromDegreesFahrenheit(68));
 
-// What was found, and when work may start.
-Survey found = new() { Material = FixtureMaterial.EnamelledCastIron, Defects = [new Chip(Length.FromInches(0.5), Length.FromInches(0.05))], BuiltBefore1978 = false };
+// What was found, and when work may start: the quote itself is fifteen lines.
+Survey found = new() { Material = FixtureMaterial.EnamelledCastIron, Defects = [chip], BuiltBefore1978 = false };
 Job job = new()
 {
     Id = "quote-17", Shop = Shop.Generic, Start = new DateTimeOffset(2027, 3, 1, 8, 0, 0, TimeSpan.Zero),

@@ -17,14 +17,20 @@ internal static class Bathroom
     private static readonly Room Room = new(Length.FromMeters(2.6), Length.FromMeters(2.1), Length.FromMeters(2.5));
     private static readonly Exhaust Exhaust = new() { LabelFlow = VolumeFlow.FromCubicMetersPerHour(1700) };
 
-    /// <summary>The net price in cents, a whole number so that no order of adding changes a sum; none for a plan in whose way something stands, and for a bad row.</summary>
+    /// <summary>
+    /// The net price in cents, a whole number so that no order of adding changes a sum; none for a plan in whose way something stands, and
+    /// for a bad row.
+    /// </summary>
     public static long? Cents(int? length, int? depth, int? chips, int? humidity) =>
         TryPlan(length, depth, chips, humidity, out _) is { IsPossible: true, Price.Net: decimal net } ? (long)(net * 100) : null;
 
-    /// <summary>Why a row has no price: the kinds of what stands in the way of its plan, or the number of the row that the library refuses.</summary>
+    /// <summary>
+    /// Why a row has no price: the kinds of what stands in the way of its plan, or the number of the row that the library refuses.
+    /// </summary>
     public static string WhyNot(int? length, int? depth, int? chips, int? humidity) =>
         TryPlan(length, depth, chips, humidity, out string refused) is JobPlan plan
-            ? "objections: " + string.Join(", ", plan.Objections.Select(objection => objection.Kind.ToString("G")).Distinct().Order(StringComparer.Ordinal))
+            ? "objections: " + string.Join(", ",
+                plan.Objections.Select(objection => objection.Kind.ToString("G")).Distinct().Order(StringComparer.Ordinal))
             : "bad row: " + refused;
 
     /// <summary>The whole plan of one bathroom: operations, cups, times, people, air, price, handover.</summary>
@@ -42,7 +48,8 @@ internal static class Bathroom
                 new SiteRoom
                 {
                     Id = "bath", Room = Room, Exhaust = Exhaust,
-                    Climate = RoomClimate.Held(new MoistAir(Temperature.FromDegreesCelsius(22), Ratio.FromPercent(humidity)), Temperature.FromDegreesCelsius(20)),
+                    Climate = RoomClimate.Held(new MoistAir(Temperature.FromDegreesCelsius(22), Ratio.FromPercent(humidity)),
+                        Temperature.FromDegreesCelsius(20)),
                 },
             ],
         },

@@ -1,4 +1,5 @@
-// A portfolio of bathrooms, planned inside a database engine: the library is a pure function over immutable values, so it can stand in a SELECT.
+// A portfolio of bathrooms, planned inside a database engine: the library is a pure function over immutable values, so it can stand
+// in a SELECT.
 //   dotnet run -c Release --project samples/Portfolio -- [buildings, 200] [bathrooms in each, 100]
 // The rows lie in one Parquet file a building; DuckDB spreads the files over its threads and calls one whole plan a row.
 // A plan in whose way something stands has no price here, and a bad row costs that row; both are counted apart, with the reason.
@@ -44,7 +45,8 @@ Run(string.Create(CultureInfo.InvariantCulture, $"""
 const string Numbers = "length, depth, chips, humidity";
 string rows = "SELECT building, " + string.Join(", ", Numbers.Split(", ").Select(number => number + "::INTEGER AS " + number))
     + " FROM read_parquet('" + folder + "/*/*.parquet', hive_partitioning = true)";
-string total = "SELECT count(cents), sum(cents)::BIGINT, count(*) - count(cents) FROM (SELECT refinish_cents(" + Numbers + ") AS cents FROM (" + rows + "))";
+string total = "SELECT count(cents), sum(cents)::BIGINT, count(*) - count(cents) FROM (SELECT refinish_cents(" + Numbers
+    + ") AS cents FROM (" + rows + "))";
 
 // Compiled before anything is timed.
 for (int i = 0; i < 1000; i++)
@@ -53,7 +55,8 @@ for (int i = 0; i < 1000; i++)
 }
 
 Portfolio one = Timed("DuckDB, 1 thread", () => Planned(1));
-Portfolio many = Timed("DuckDB, " + Environment.ProcessorCount.ToString(CultureInfo.InvariantCulture) + " threads", () => Planned(Environment.ProcessorCount));
+Portfolio many = Timed("DuckDB, " + Environment.ProcessorCount.ToString(CultureInfo.InvariantCulture) + " threads",
+    () => Planned(Environment.ProcessorCount));
 Portfolio plain = Timed("PLINQ, the same rows backwards", () => Plain(Read(rows)));
 
 Console.WriteLine(string.Create(CultureInfo.InvariantCulture, $"{one.WithoutPrice} of {buildings * each} bathrooms have no price:"));
@@ -61,10 +64,13 @@ Query(
     "SELECT refinish_why_not(" + Numbers + ") AS reason, count(*) AS bathrooms FROM (" + rows + ") WHERE refinish_cents(" + Numbers
         + ") IS NULL GROUP BY reason ORDER BY bathrooms DESC, reason",
     reader => Console.WriteLine(string.Create(CultureInfo.InvariantCulture, $"  {reader.GetInt64(1)} {reader.GetString(0)}")));
-Console.WriteLine(string.Create(CultureInfo.InvariantCulture, $"{one.Priced} are priced, net {one.Cents / 100m:N2} {Shop.Generic.Prices.Currency}. Dearest buildings:"));
+Console.WriteLine(string.Create(CultureInfo.InvariantCulture,
+    $"{one.Priced} are priced, net {one.Cents / 100m:N2} {Shop.Generic.Prices.Currency}. Dearest buildings:"));
 Query(
-    "SELECT building, sum(refinish_cents(" + Numbers + "))::BIGINT AS cents FROM (" + rows + ") GROUP BY building ORDER BY cents DESC, building LIMIT 3",
-    reader => Console.WriteLine(string.Create(CultureInfo.InvariantCulture, $"  {reader.GetInt64(0)}: {reader.GetInt64(1) / 100m:N2} {Shop.Generic.Prices.Currency}")));
+    "SELECT building, sum(refinish_cents(" + Numbers + "))::BIGINT AS cents FROM (" + rows
+        + ") GROUP BY building ORDER BY cents DESC, building LIMIT 3",
+    reader => Console.WriteLine(string.Create(
+        CultureInfo.InvariantCulture, $"  {reader.GetInt64(0)}: {reader.GetInt64(1) / 100m:N2} {Shop.Generic.Prices.Currency}")));
 JobPlan sound = Bathroom.Plan(1524, 340, 2, 48);
 Console.WriteLine("Every price stands for people at work, and has to hold on site:");
 foreach (Caution caution in sound.Cautions)
@@ -104,7 +110,8 @@ static Portfolio Plain(IReadOnlyList<int?[]> bathrooms)
 List<int?[]> Read(string sql)
 {
     List<int?[]> list = [];
-    Query(sql, reader => list.Add([.. Enumerable.Range(1, 4).Select(column => reader.IsDBNull(column) ? (int?)null : reader.GetInt32(column))]));
+    Query(sql, reader => list.Add([.. Enumerable.Range(1, 4)
+        .Select(column => reader.IsDBNull(column) ? (int?)null : reader.GetInt32(column))]));
     return list;
 }
 
@@ -115,7 +122,8 @@ Portfolio Timed(string what, Func<Portfolio> run)
     Portfolio result = run();
     double seconds = watch.Elapsed.TotalSeconds;
     double kilobytes = (GC.GetTotalAllocatedBytes(precise: true) - bytes) / 1024.0 / (buildings * each);
-    Console.WriteLine(string.Create(CultureInfo.InvariantCulture, $"{what}: {buildings * each / seconds:F0} plans a second, {kilobytes:F0} kB allocated for each"));
+    Console.WriteLine(string.Create(CultureInfo.InvariantCulture,
+        $"{what}: {buildings * each / seconds:F0} plans a second, {kilobytes:F0} kB allocated for each"));
     return result;
 }
 

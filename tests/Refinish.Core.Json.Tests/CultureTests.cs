@@ -15,7 +15,7 @@ public class CultureTests
     [InlineData("ar-SA")]
     public void Documents_and_faults_are_the_same_under_every_culture(string culture)
     {
-        string broken = FaultTests.Put(JobJson.Write(Examples.Bathroom()), "$.residue.value", "80.5");
+        string broken = FaultTests.Put(JobJson.Write(Examples.Bathroom()), "$.shop.losses.residue.value", "80.5");
         string[] here = Everything(broken);
         CultureInfo before = CultureInfo.CurrentCulture;
         try

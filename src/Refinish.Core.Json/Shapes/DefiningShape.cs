@@ -27,6 +27,7 @@ internal sealed class DefiningShape<T>(Shape<T> inner, Func<Definitions, T, stri
         if (outcome != Outcome.Nothing && define(reading.Definitions, value) is string twice && outcome == Outcome.Read)
         {
             reading.Fault(JsonFaultKind.Contradiction, "\"" + twice + "\" is defined twice; each entry needs an identifier of its own.");
+            reading.Definitions.IsDoubtful = true;
             return Outcome.StandIn;
         }
 

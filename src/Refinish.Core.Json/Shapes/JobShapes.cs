@@ -57,12 +57,12 @@ internal static class JobShapes
         .With("opened", Times.Instant, kit => kit.Opened, out Slot<DateTimeOffset> opened)
         .Making(v => new OpenedKit(product(v), baseLeft(v), hardenerLeft(v), opened(v)));
 
-    /// <summary>The fields of a job, what it defines first.</summary>
+    /// <summary>The fields of a job; what it defines stands before what names it.</summary>
     public static ObjectShape<Job> Fields { get; } = new Fields<Job>("job")
-        .WithOr("catalogue", CatalogueShapes.Catalogue, Catalogue.Of, new Catalogue(), out _)
         .With("id", Scalars.Text, job => job.Id, out Slot<string> id)
         .MaybeOf("name", Scalars.Text, job => Said.Name(job.Name, job.Id, job, one => one with { Name = one.Name }), (job, name) => job with { Name = name })
         .With("start", Times.Instant, job => job.Start, out Slot<DateTimeOffset> start)
+        .WithOr("catalogue", CatalogueShapes.Catalogue, Catalogue.Of, new Catalogue(), out _)
         .With("shop", ShopShapes.Shop, job => job.Shop, out Slot<Shop> shop)
         .With("premises", SiteShapes.Premises, job => job.Premises, out Slot<Premises> premises)
         .With("fixtures", CommonShapes.List(Fixture), job => job.Fixtures, out Slot<IReadOnlyList<FixtureJob>> fixtures)

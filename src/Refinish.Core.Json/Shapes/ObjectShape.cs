@@ -49,6 +49,9 @@ internal sealed class ObjectShape<T>(string name, Field<T>[] fields, Func<Values
 
         Values values = new(fields.Length);
         bool[] seen = new bool[fields.Length];
+
+        // What is missing may have defined what other fields name.
+        reading.Definitions.IsDoubtful |= IsInOrder && Array.Exists(fields, field => field.IsRequired && !json.TryGetProperty(field.Name, out _));
         ReadEach(json, reading, outer, values, seen);
         FillIn(reading, values, seen);
         return Make(reading, values, out value) ? Finish(reading, values, ref value) : Nothing(out value);

@@ -44,8 +44,9 @@ internal sealed class ReferenceShape<T>(FieldsShape<T> whole, string what, Func<
         string id = json.GetString()!;
         if (id.StartsWith(GenericPrefix, StringComparison.Ordinal) ? generic.TryGetValue(id[GenericPrefix.Length..], out T? found) : reading.Definitions.TryFind(id, out found))
         {
+            // What is defined may itself be a stand-in.
             value = found;
-            return Outcome.Read;
+            return reading.Definitions.IsDoubtful ? Outcome.StandIn : Outcome.Read;
         }
 
         if (!reading.Definitions.IsDoubtful)

@@ -151,9 +151,10 @@ internal static class EveryShop
             [
                 SystemStep.Preparation(SystemStepKind.Clean, "clean twice", [FixtureMaterial.EnamelledCastIron], Source.CommonPractice("two steps")),
                 SystemStep.Wipe(GenericCatalogue.SilanePromoter with { MixedLife = TimeSpan.FromHours(8), Solvents = [xylene] }),
+                SystemStep.Coat(new CoatingLayer(onePart, Length.FromMicrometers(30), 1)),
                 SystemStep.Coat(new CoatingLayer(product, Length.FromMicrometers(30), 2, Ratio.FromPercent(10))),
                 SystemStep.Broadcast(GenericCatalogue.PolymerBeads, AreaDensity.FromGramsPerSquareMeter(15)),
-                SystemStep.CoatWithGrains(new CoatingLayer(onePart, Length.FromMicrometers(30), 1), GenericCatalogue.PolymerBeads),
+                SystemStep.CoatWithGrains(new CoatingLayer(product, Length.FromMicrometers(30), 1, Ratio.FromPercent(10)), GenericCatalogue.PolymerBeads),
             ],
             Length.FromMicrometers(300),
             Source.Derived("put together"));

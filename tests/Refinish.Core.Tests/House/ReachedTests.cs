@@ -72,7 +72,7 @@ public class ReachedTests
 
     private static HashSet<Type> Reached()
     {
-        Type[] doors = [typeof(Job), typeof(JobPlan)];
+        Type[] doors = [typeof(Job), typeof(JobPlan), typeof(JobRange)];
         HashSet<Type> reached = [.. doors];
         Queue<Type> open = new(doors);
         while (open.TryDequeue(out Type? type))
