@@ -13,7 +13,8 @@ using UnitsNet;
 
 namespace Refinish.Tests.Jobs;
 
-/// <summary>Three whole jobs, invented for the tests. <c>whole_jobs.py</c> holds the same inputs and works them without this library.</summary>
+/// <summary>Three whole jobs, invented for the tests. <c>whole_jobs.py</c> holds the same inputs and works them without this
+/// library.</summary>
 internal static class InventedJobs
 {
     /// <summary>A Monday; all clocks of these jobs run an hour ahead of universal time.</summary>
@@ -24,7 +25,8 @@ internal static class InventedJobs
 
     public static ReplacementOffer Replacing { get; } = new()
     {
-        Replacement = new RenewalOption { Name = "replacing", Parts = [new CostPart("new fixtures and tile", 5200m)], LifeYears = 20, DaysOutOfUse = 9 },
+        Replacement = new RenewalOption { Name = "replacing", Parts = [new CostPart("new fixtures and tile", 5200m)], LifeYears = 20,
+            DaysOutOfUse = 9 },
         RefinishLifeYears = 11,
         DiscountRate = Ratio.FromPercent(4),
         CostPerDayOutOfUse = 40m,
@@ -63,7 +65,8 @@ internal static class InventedJobs
                     Material = FixtureMaterial.EnamelledSteel,
                     Defects =
                     [
-                        new Chip(Length.FromMillimeters(18), Length.FromMillimeters(1.2)), new Chip(Length.FromMillimeters(30), Length.FromMillimeters(2)),
+                        new Chip(Length.FromMillimeters(18), Length.FromMillimeters(1.2)), new Chip(Length.FromMillimeters(30),
+                            Length.FromMillimeters(2)),
                         new RustSpot(Length.FromMillimeters(20)), new SiliconeResidue(Length.FromMeters(2.4)),
                     ],
                     BuiltBefore1978 = true,
@@ -78,7 +81,8 @@ internal static class InventedJobs
         ],
     };
 
-    /// <summary>A peeling tub to be warmed and stripped, and a tiled surround, in a cold house; a colour change; two people of different wages.</summary>
+    /// <summary>A peeling tub to be warmed and stripped, and a tiled surround, in a cold house; a colour change; two people of different
+    /// wages.</summary>
     public static Job ColdHouse() => new()
     {
         Id = "cold",
@@ -94,7 +98,8 @@ internal static class InventedJobs
                 Fixture = TubOf(1, 53, 44),
                 Survey = new Survey
                 {
-                    Material = FixtureMaterial.EnamelledCastIron, Defects = [], PreviouslyRefinished = true, OldCoatAdhesion = AdhesionGrade.Grade2B, BuiltBefore1978 = false,
+                    Material = FixtureMaterial.EnamelledCastIron, Defects = [], PreviouslyRefinished = true,
+                        OldCoatAdhesion = AdhesionGrade.Grade2B, BuiltBefore1978 = false,
                 },
                 Surface = Temperature.FromDegreesCelsius(12),
                 OldColour = new CieLab(62, -12, 24),
@@ -105,7 +110,8 @@ internal static class InventedJobs
                 Id = "surround",
                 Room = "bath",
                 Fixture = Surround,
-                Survey = new Survey { Material = FixtureMaterial.CeramicTile, Defects = [new GroutFailure(Length.FromMeters(1.2))], BuiltBefore1978 = false },
+                Survey = new Survey { Material = FixtureMaterial.CeramicTile, Defects = [new GroutFailure(Length.FromMeters(1.2))],
+                    BuiltBefore1978 = false },
             },
         ],
     };
@@ -132,9 +138,14 @@ internal static class InventedJobs
         Replacement = Replacing,
         Fixtures =
         [
-            new FixtureJob { Id = "pan", Room = "bath", Fixture = Pan, Survey = new Survey { Material = FixtureMaterial.Gelcoat, Defects = [new FlexingFloor(Length.FromMillimeters(5))], BuiltBefore1978 = false } },
-            new FixtureJob { Id = "counter", Room = "kitchen", Fixture = Counter, Survey = new Survey { Material = FixtureMaterial.Laminate, Defects = [new Burn(Length.FromMillimeters(20))], BuiltBefore1978 = false } },
-            new FixtureJob { Id = "vessel", Room = "bath", Fixture = Vessel, Survey = new Survey { Material = FixtureMaterial.VitreousChina, Defects = [new Chip(Length.FromMillimeters(10), Length.FromMillimeters(1))], BuiltBefore1978 = false } },
+            new FixtureJob { Id = "pan", Room = "bath", Fixture = Pan, Survey = new Survey { Material = FixtureMaterial.Gelcoat,
+                Defects = [new FlexingFloor(Length.FromMillimeters(5))], BuiltBefore1978 = false } },
+            new FixtureJob { Id = "counter", Room = "kitchen", Fixture = Counter,
+                Survey = new Survey { Material = FixtureMaterial.Laminate, Defects = [new Burn(Length.FromMillimeters(20))],
+                    BuiltBefore1978 = false } },
+            new FixtureJob { Id = "vessel", Room = "bath", Fixture = Vessel,
+                Survey = new Survey { Material = FixtureMaterial.VitreousChina, Defects = [new Chip(Length.FromMillimeters(10),
+                    Length.FromMillimeters(1))], BuiltBefore1978 = false } },
         ],
     };
 
@@ -153,11 +164,16 @@ internal static class InventedJobs
     /// <summary>The tub with its level lengths multiplied, for a larger or smaller one of the same shape.</summary>
     public static RecessedBathtub TubOf(double scale, double rim, double floor) => new(new RecessedBathtubMeasurements
     {
-        RimLength = Length.FromInches(scale * rim), RimWidth = Length.FromInches(scale * 23.5), RimCornerRadius = Length.FromInches(scale * 6),
-        FloorLength = Length.FromInches(scale * floor), FloorWidth = Length.FromInches(scale * 19.5), FloorCornerRadius = Length.FromInches(scale * 5),
-        Depth = Length.FromInches(scale * 13.25), HeadRun = Length.FromInches(scale * (rim - floor - 2)), FootRun = Length.FromInches(scale * 2),
-        CoveRadius = Length.FromInches(scale * 2.5), OverallLength = Length.FromInches(scale * 60), OverallWidth = Length.FromInches(scale * 30),
-        ApronHeight = Length.FromInches(scale * 14.5), DrainDiameter = Length.FromInches(scale * 2), OverflowDiameter = Length.FromInches(scale * 3),
+        RimLength = Length.FromInches(scale * rim), RimWidth = Length.FromInches(scale * 23.5),
+            RimCornerRadius = Length.FromInches(scale * 6),
+        FloorLength = Length.FromInches(scale * floor), FloorWidth = Length.FromInches(scale * 19.5),
+            FloorCornerRadius = Length.FromInches(scale * 5),
+        Depth = Length.FromInches(scale * 13.25), HeadRun = Length.FromInches(scale * (rim - floor - 2)),
+            FootRun = Length.FromInches(scale * 2),
+        CoveRadius = Length.FromInches(scale * 2.5), OverallLength = Length.FromInches(scale * 60),
+            OverallWidth = Length.FromInches(scale * 30),
+        ApronHeight = Length.FromInches(scale * 14.5), DrainDiameter = Length.FromInches(scale * 2),
+            OverflowDiameter = Length.FromInches(scale * 3),
     });
 
     // Scattering and colours are invented: a white topcoat and a grey primer that hide in two coats of the three.
@@ -167,9 +183,11 @@ internal static class InventedJobs
         [
             SystemStep.Wipe(GenericCatalogue.SilanePromoter),
             SystemStep.Coat(new CoatingLayer(
-                GenericCatalogue.EpoxyPrimer with { Scattering = ReciprocalLength.FromInverseMils(2.3), Colour = new CieLab(84, -0.5, 1) }, Length.FromMicrometers(30), 1, Ratio.FromPercent(10))),
+                GenericCatalogue.EpoxyPrimer with { Scattering = ReciprocalLength.FromInverseMils(2.3), Colour = new CieLab(84, -0.5, 1) },
+                    Length.FromMicrometers(30), 1, Ratio.FromPercent(10))),
             SystemStep.Coat(new CoatingLayer(
-                GenericCatalogue.AcrylicUrethaneTopcoat with { Scattering = ReciprocalLength.FromInverseMils(3.5) }, Length.FromMicrometers(30), 3, Ratio.FromPercent(10))),
+                GenericCatalogue.AcrylicUrethaneTopcoat with { Scattering = ReciprocalLength.FromInverseMils(3.5) },
+                    Length.FromMicrometers(30), 3, Ratio.FromPercent(10))),
         ],
         null,
         Source.Invented("for this test"));
@@ -181,20 +199,24 @@ internal static class InventedJobs
             new WallRun(Length.FromInches(30), Length.FromInches(60)), new WallRun(Length.FromInches(60), Length.FromInches(60)),
             new WallRun(Length.FromInches(30), Length.FromInches(60)),
         ],
-        TileLength = Length.FromInches(4.25), TileWidth = Length.FromInches(4.25), JointWidth = Length.FromInches(0.125), JointDepth = Length.FromInches(0.0625),
+        TileLength = Length.FromInches(4.25), TileWidth = Length.FromInches(4.25), JointWidth = Length.FromInches(0.125),
+            JointDepth = Length.FromInches(0.0625),
         JointProfile = JointProfile.Sharp,
         Openings = [new RectangularOpening(Length.FromInches(6), Length.FromInches(4))],
     });
 
     private static ShowerPan Pan { get; } = new(new ShowerPanMeasurements
     {
-        FloorLength = Length.FromInches(33), FloorWidth = Length.FromInches(33), WallHeight = Length.FromInches(3), LedgeWidth = Length.FromInches(1.5),
-        CurbInsideHeight = Length.FromInches(3), CurbTopWidth = Length.FromInches(4.5), CurbOutsideHeight = Length.FromInches(5), DrainDiameter = Length.FromInches(2),
+        FloorLength = Length.FromInches(33), FloorWidth = Length.FromInches(33), WallHeight = Length.FromInches(3),
+            LedgeWidth = Length.FromInches(1.5),
+        CurbInsideHeight = Length.FromInches(3), CurbTopWidth = Length.FromInches(4.5), CurbOutsideHeight = Length.FromInches(5),
+            DrainDiameter = Length.FromInches(2),
     });
 
     private static Countertop Counter { get; } = new(new CountertopMeasurements
     {
-        Runs = [new CounterRun(Length.FromInches(96), Length.FromInches(25.5)), new CounterRun(Length.FromInches(72), Length.FromInches(25.5))],
+        Runs = [new CounterRun(Length.FromInches(96), Length.FromInches(25.5)), new CounterRun(Length.FromInches(72),
+            Length.FromInches(25.5))],
         Thickness = Length.FromInches(1.5), Profile = EdgeProfile.Bullnose, LeftEndIsOpen = true, RightEndIsOpen = true,
         BacksplashHeight = Length.FromInches(4), BacksplashThickness = Length.FromInches(0.75),
         CutOuts = [new RectangularOpening(Length.FromInches(32), Length.FromInches(21))],
@@ -202,7 +224,8 @@ internal static class InventedJobs
 
     private static CounterSink Vessel { get; } = new(new CounterSinkMeasurements
     {
-        Mounting = SinkMounting.Vessel, Shape = BowlShape.SphericalCap, MouthLength = Length.FromInches(16), MouthWidth = Length.FromInches(16),
+        Mounting = SinkMounting.Vessel, Shape = BowlShape.SphericalCap, MouthLength = Length.FromInches(16),
+            MouthWidth = Length.FromInches(16),
         BowlDepth = Length.FromInches(5.5), WallThickness = Length.FromInches(0.5), BaseDiameter = Length.FromInches(3),
         DrainDiameter = Length.FromInches(1.75), OverflowDiameter = Length.Zero,
     });

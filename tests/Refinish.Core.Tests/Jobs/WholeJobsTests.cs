@@ -16,16 +16,19 @@ public class WholeJobsTests
     private const double Tolerance = 1e-4;
 
     private static readonly string[] Money =
-        ["labour", "stand-by", "waiting", "need", "kits", "warranty reserve", "cost", "price at margin", "net", "tax", "total", "refinishing a year", "replacing a year"];
+        ["labour", "stand-by", "waiting", "need", "kits", "warranty reserve", "cost", "price at margin", "net", "tax", "total",
+            "refinishing a year", "replacing a year"];
 
     private static readonly Dictionary<string, JobPlan> Plans =
-        new[] { InventedJobs.OccupiedHouse(), InventedJobs.ColdHouse(), InventedJobs.Rental() }.ToDictionary(job => job.Id, job => job.Plan());
+        new[] { InventedJobs.OccupiedHouse(), InventedJobs.ColdHouse(), InventedJobs.Rental() }.ToDictionary(job => job.Id, job =>
+            job.Plan());
 
     [Theory]
     [InlineData("occupied", 100)]
     [InlineData("cold", 95)]
     [InlineData("rental", 170)]
-    [Evidence(Basis.Independent, "whole_jobs.py, Python 3 standard library: areas by mesh, demand, cups, times, warming, hiding, air of the box; starts are given there and held against every wait")]
+    [Evidence(Basis.Independent, "whole_jobs.py, Python 3 standard library: areas by mesh, demand, cups, times, warming, hiding, air of "
+        + "the box; starts are given there and held against every wait")]
     public void Work_times_and_air_come_out_as_in_another_language(string job, int least) =>
         Assert.True(Hold(job, row => !Money.Contains(Topic(row["key"])), Measured(Plans[job])) >= least);
 
@@ -33,7 +36,8 @@ public class WholeJobsTests
     [InlineData("occupied", 30)]
     [InlineData("cold", 30)]
     [InlineData("rental", 30)]
-    [Evidence(Basis.Independent, "whole_jobs.py, Python 3 standard library: hours by standard and wage, kits, trips, overhead, reserve, margin, tax and yearly cost, amounts in decimals")]
+    [Evidence(Basis.Independent, "whole_jobs.py, Python 3 standard library: hours by standard and wage, kits, trips, overhead, reserve, "
+        + "margin, tax and yearly cost, amounts in decimals")]
     public void Money_comes_out_as_in_another_language(string job, int least)
     {
         Assert.True(Plans[job].Price?.Total is not null, "no price: " + string.Join(" ", Plans[job].Objections));
@@ -62,7 +66,8 @@ public class WholeJobsTests
             {
                 off.Add(row["key"] + " is not in the plan");
             }
-            else if (Math.Abs(value - expected) > Math.Max((row["unit"] == "USD" ? 0 : Tolerance) * Math.Abs(expected), row["unit"] switch { "min" => 0.01, "USD" => 0.006, _ => 1e-6 }))
+            else if (Math.Abs(value - expected) > Math.Max((row["unit"] == "USD" ? 0 : Tolerance) * Math.Abs(expected),
+                row["unit"] switch { "min" => 0.01, "USD" => 0.006, _ => 1e-6 }))
             {
                 off.Add(row["key"] + ": " + expected + " " + row["unit"] + " expected, " + value + " in the plan");
             }
@@ -102,7 +107,8 @@ public class WholeJobsTests
             {
                 foreach (string person in operation.People.Count == 0 ? ["-"] : operation.People)
                 {
-                    all["given/" + operation.Operation.Id + "/" + (i + 1) + "/" + person] = (operation.Pieces[i].Start - start).TotalMinutes;
+                    all["given/" + operation.Operation.Id + "/" + (i + 1) + "/"
+                        + person] = (operation.Pieces[i].Start - start).TotalMinutes;
                 }
             }
 
@@ -123,7 +129,8 @@ public class WholeJobsTests
             all["peak of the flammable limit/" + room.Room.Id] = room.Study!.PeakFlammableFraction!.Value.Percent;
             all["airflow for a quarter/" + room.Room.Id] = room.Study.AirflowForFlammableLimit!.Value.CubicMetersPerHour;
             all["steady airflow for a quarter/" + room.Room.Id] = room.Study.SteadyAirflowForFlammableLimit!.Value.CubicMetersPerHour;
-            string[] sprayed = [.. plan.Runs.Where(run => run.Operation.Operation.Room == room.Room.Id && run.Run.Layer.Product.IsocyanateFraction.Percent > 0).Select(run => run.Run.Id)];
+            string[] sprayed = [.. plan.Runs.Where(run => run.Operation.Operation.Room == room.Room.Id
+                && run.Run.Layer.Product.IsocyanateFraction.Percent > 0).Select(run => run.Run.Id)];
             for (int i = 0; i < sprayed.Length; i++)
             {
                 all["mist/" + sprayed[i]] = room.Screens[i].Concentration.MilligramsPerCubicMeter;
@@ -177,7 +184,8 @@ public class WholeJobsTests
         {
             Mass = Mass.FromKilograms(Refinish.Climate.FixtureThermalData.DensityOf(fixture.Survey.Material)!.Value.KilogramsPerCubicMeter * wall.Meters * area.SquareMeters),
             Material = data, WallThickness = wall, HeatTransfer = HeatTransferCoefficient.FromWattsPerSquareMeterKelvin(9), Area = area,
-            Start = fixture.Surface!.Value, Room = plan.Job.Premises.Rooms[0].Climate.Air.DryBulb, Target = Temperature.FromDegreesCelsius(16),
+            Start = fixture.Surface!.Value, Room = plan.Job.Premises.Rooms[0].Climate.Air.DryBulb,
+                Target = Temperature.FromDegreesCelsius(16),
         };
         TimeSpan clock = operation.End - operation.Start;
         Assert.InRange(clock - warming.Time!.Value, TimeSpan.Zero, TimeSpan.FromMinutes(1));
@@ -195,7 +203,8 @@ public class WholeJobsTests
 
         foreach (string kind in new[] { "stand-by", "waiting" })
         {
-            all[kind] = plan.Costs.Request.PaidTime.Where(paid => paid.Id.StartsWith(kind, StringComparison.Ordinal)).Sum(paid => paid.Time.TotalHours);
+            all[kind] = plan.Costs.Request.PaidTime.Where(paid => paid.Id.StartsWith(kind, StringComparison.Ordinal)).Sum(paid =>
+                paid.Time.TotalHours);
         }
 
         all["labour"] = (double)price.CostLines.Where(line => line.Category == LineCategory.Labour).Sum(line => line.Amount);
