@@ -8,13 +8,14 @@ using Refinish.Samples.BathroomJob;
 
 // All that the three libraries say of one invented job, to be compared character for character with what the just-in-time compiler makes of it.
 Console.OutputEncoding = Encoding.UTF8;
-Refinish.Jobs.BathroomJob job = JobJson.Read(JobJson.Write(Scenario.Guesthouse()));
-BathroomPlan plan = job.Plan();
+Job job = JobJson.Read(JobJson.Write(Scenario.Guesthouse()));
+JobPlan plan = job.Plan();
 Paper paper = new(DisplayUnits.Si);
 JobSheet.Write(paper, plan);
 CautionSheet.Write(paper, plan);
 MixingCards.Write(paper, plan);
-Timeline.Write(paper, plan);
+CrewSheet.Write(paper, plan);
+WorkSheet.Write(paper, plan);
 AirSheet.Write(paper, plan);
 PriceSheet.Write(paper, plan);
 HandoverSheet.Write(paper, plan);

@@ -16,9 +16,11 @@ internal sealed class CoatBuilder(WorkBuilder builder, SiteRoom room, RoomCourse
     /// <summary>The tool that every coat occupies.</summary>
     public const string SprayGunTool = "spray-gun";
 
+    /// <summary>Why a gun is cleaned between products.</summary>
+    public static readonly Source GunCleaning = Source.CommonPractice("the gun is cleaned before the mix sets in it");
+
     private static readonly TimeSpan WhileWet = TimeSpan.FromMinutes(10);
     private static readonly Source ByClock = Source.Derived("stand-in time, mixing each cup and spraying");
-    private static readonly Source GunCleaning = Source.CommonPractice("the gun is cleaned before the mix sets in it");
 
     private readonly Dictionary<string, CoatRun> last = new(StringComparer.Ordinal);
     private readonly List<CoatRun> runs = [];
@@ -122,9 +124,9 @@ internal sealed class CoatBuilder(WorkBuilder builder, SiteRoom room, RoomCourse
         PlannedCoat coat = group[0].Coats[number - 1];
         CoatingProduct product = coat.Layer.Product;
         string id = room.Id + "/coat/" + Figures.Fixed(number, 0) + "/" + product.Id;
-        if (builder.Runs.Exists(run => run.Id == id) || (number == 1 && group.Count < here.Length && here.Any(other => !group.Contains(other) && other.Coats.Count > 0 && other.Coats[0].Layer.Product.Id == product.Id)))
+        if (here.Any(other => !group.Contains(other) && other.Coats.Count >= number && other.Coats[number - 1].Layer.Product.Id == product.Id))
         {
-            id += "/" + group[0].Fixture.Id;
+            id += "/" + group.Select(procedure => procedure.Fixture.Id).Min(StringComparer.Ordinal);
         }
 
         double surface = group.Min(procedure => surfaces[procedure.Fixture.Id]);

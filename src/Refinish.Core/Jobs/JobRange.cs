@@ -18,7 +18,7 @@ public sealed class JobRange
     {
         Plan = plan;
         Doubts = doubts;
-        int[] priced = [.. Enumerable.Range(0, options.Trials).Where(i => !double.IsNaN(drawn[0][i]))];
+        int[] priced = [.. Enumerable.Range(0, options.Trials).Where(i => drawn[4][i] > 0)];
         WithoutPrice = options.Trials - priced.Length;
         if (priced.Length > 0)
         {
@@ -78,14 +78,15 @@ public sealed class JobRange
         Guard.NotNull(options, nameof(options));
         JobTrial trial = new(job, doubts);
         double[][] drawn = new SimulationEngine(trial.Inputs, options).Run(
-            4,
+            5,
             (inputs, outputs) =>
             {
                 JobPlan plan = trial.With(inputs).Plan();
-                outputs[0] = (double?)plan.Price?.Total ?? double.NaN;
-                outputs[1] = (double?)plan.Price?.Cost ?? double.NaN;
-                outputs[2] = plan.Schedule?.Paid.Paid.TotalHours ?? double.NaN;
-                outputs[3] = (double?)plan.Price?.PriceAtMargin ?? double.NaN;
+                outputs[0] = (double?)plan.Price?.Total ?? 0;
+                outputs[1] = (double?)plan.Price?.Cost ?? 0;
+                outputs[2] = plan.Schedule?.Paid.Paid.TotalHours ?? 0;
+                outputs[3] = (double?)plan.Price?.PriceAtMargin ?? 0;
+                outputs[4] = plan.Price is null ? 0 : 1;
             },
             progress,
             cancellation);

@@ -27,6 +27,19 @@ internal sealed class OperationChanges(WorkBuilder builder)
             return;
         }
 
+        if (change.Operation is Operation given && !Fits(given, change))
+        {
+            return;
+        }
+
+        if (change.Kind is OperationChangeKind.Strike or OperationChangeKind.Replace && builder.Runs.Exists(run => run.Id == change.Id))
+        {
+            Objections.Add(new PlanObjection(
+                ObjectionKind.Order, change.Id!, "coat",
+                "The coat '" + change.Id + "' is " + (change.Kind == OperationChangeKind.Strike ? "struck" : "replaced")
+                    + " by a change of the list, so that its film, its material and its air are not in the plan. Change the coating system of the fixture instead; times and labour of a coat come from the shop's standards and gun."));
+        }
+
         switch (change.Kind)
         {
             case OperationChangeKind.Strike:
@@ -39,6 +52,13 @@ internal sealed class OperationChanges(WorkBuilder builder)
                 builder.Runs.RemoveAll(run => run.Id == change.Id);
                 break;
             case OperationChangeKind.Move:
+                if (change.After == change.Id)
+                {
+                    Objections.Add(new PlanObjection(
+                        ObjectionKind.Order, change.Id!, "itself", "The operation '" + change.Id + "' is to be moved behind itself. Name the operation that it is to follow."));
+                    break;
+                }
+
                 Operation moved = list[at];
                 list.RemoveAt(at);
                 if (!Insert(moved, change))
@@ -63,6 +83,38 @@ internal sealed class OperationChanges(WorkBuilder builder)
 
                 break;
         }
+    }
+
+    // An operation whose room, fixtures or neighbour are not there would be scheduled and priced as if it belonged to nothing.
+    private bool Fits(Operation operation, OperationChange change)
+    {
+        if (operation.Room is string room && !builder.Work.Premises.Rooms.Any(one => one.Id == room))
+        {
+            Objections.Add(new PlanObjection(
+                ObjectionKind.Input, operation.Id, "room",
+                "Room of the operation '" + operation.Id + "' is '" + room + "', which the premises do not have. Its rooms are " + string.Join(", ", builder.Work.Premises.Rooms.Select(one => one.Id)) + "."));
+            return false;
+        }
+
+        foreach (string fixture in operation.Fixtures)
+        {
+            if (!builder.Work.Procedures.Any(procedure => procedure.Fixture.Id == fixture))
+            {
+                Objections.Add(new PlanObjection(
+                    ObjectionKind.Input, operation.Id, "fixture",
+                    "Fixtures of the operation '" + operation.Id + "' holds '" + fixture + "', which is not planned. Planned are " + string.Join(", ", builder.Work.Procedures.Select(procedure => procedure.Fixture.Id)) + "."));
+                return false;
+            }
+        }
+
+        if (operation.Beside is string beside && (beside == operation.Id || beside == change.Id || !builder.Operations.Exists(one => one.Id == beside)))
+        {
+            Objections.Add(new PlanObjection(
+                ObjectionKind.Input, operation.Id, "beside", "Beside of the operation '" + operation.Id + "' is '" + beside + "', which is not another operation of the list."));
+            return false;
+        }
+
+        return true;
     }
 
     private bool Insert(Operation operation, OperationChange change)

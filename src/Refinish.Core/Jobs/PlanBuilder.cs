@@ -46,7 +46,6 @@ internal sealed class PlanBuilder(Job job)
         }
 
         Objections.AddRange(Work.Objections);
-        Objections.AddRange(RunObjections.Of(Work));
         if (Work.Operations.Count > 0 && !Objections.Exists(IsInTheWayOfTimes))
         {
             Schedule = Stage.Try(Objections, job.Id, "schedule", () => new CrewSchedule(Work, job.Days));
@@ -57,7 +56,7 @@ internal sealed class PlanBuilder(Job job)
         {
             StudyAir(Work);
             PriceAndCompare();
-            if (Objections.Count == 0)
+            if (Objections.TrueForAll(objection => objection.Kind == ObjectionKind.FixtureLeftOut))
             {
                 Handover = Stage.Try(Objections, job.Id, "handover", () => new Handover(Schedule));
                 RecordsThatEnd();
@@ -171,7 +170,7 @@ internal sealed class PlanBuilder(Job job)
             }
         }
 
-        if (Objections.Count > 0)
+        if (Objections.Exists(objection => objection.Kind != ObjectionKind.FixtureLeftOut))
         {
             Handover = null;
         }

@@ -8,11 +8,11 @@ public sealed record PlanCondition
 {
     private readonly Func<DisplayUnits, string> sentence;
 
-    internal PlanCondition(string about, VerdictReason reason)
+    internal PlanCondition(string about, VerdictReason reason, int number)
     {
         About = about;
         Reason = reason;
-        Id = about + "/" + reason.RuleCode;
+        Id = about + "/" + reason.RuleCode + (number > 1 ? "/" + Figures.Fixed(number, 0) : string.Empty);
         sentence = reason.SentenceIn;
         Remedy = reason.Remedy;
         Source = reason.Source;
@@ -27,7 +27,7 @@ public sealed record PlanCondition
         Source = source;
     }
 
-    /// <summary>Identifier, formed from what it is about and the code of the rule; a rule that finds two things gives two conditions of one identifier.</summary>
+    /// <summary>Identifier, formed from what it is about and the code of the rule, with a number where a rule finds more than one thing.</summary>
     public string Id { get; }
 
     /// <summary>Identifier of the fixture or operation that it is about.</summary>

@@ -1,6 +1,7 @@
 using System;
 using System.Collections.Generic;
 using System.Linq;
+using Refinish.Estimating;
 using Refinish.Fixtures;
 using UnitsNet;
 
@@ -9,6 +10,8 @@ namespace Refinish.Jobs;
 /// <summary>Conditions of a plan: those of its fixtures, and films that would run or not level where the product's sheet tells.</summary>
 internal static class PlanConditions
 {
+    private const string GunRemedy = "clean the gun in between, which the price does not hold, or move the coats together";
+
     public static IEnumerable<PlanCondition> Of(JobPlan plan)
     {
         foreach (Procedure procedure in plan.Planned)
@@ -17,6 +20,18 @@ internal static class PlanConditions
             {
                 yield return condition;
             }
+        }
+
+        foreach (PlanCondition condition in plan.Schedule is { IsPossible: true } schedule ? Guns(schedule).Concat(ReEntries(plan)) : [])
+        {
+            yield return condition;
+        }
+
+        foreach (Operation warm in plan.Operations.Where(operation => operation.Kind == WorkKind.Warm))
+        {
+            yield return new PlanCondition(
+                warm.Id, "stays-warm", _ => warm.Name + " is counted on for every coat and for the cure",
+                "leave the heat on until the fixture has cured, and read its surface before each coat", warm.Source);
         }
 
         foreach (CoatRun run in plan.Work?.Runs ?? [])
@@ -32,6 +47,56 @@ internal static class PlanConditions
                 yield return new PlanCondition(
                     run.Id, beyond.Sense == LimitSense.AtMost ? "sag" : "level", beyond.Sentence, beyond.Remedy ?? string.Empty, beyond.Source);
             }
+        }
+    }
+
+    // Nothing keeps the mix from setting while the gun waits: a coat of the same product may fall on another day, and one gun may serve another room in between.
+    private static IEnumerable<PlanCondition> Guns(CrewSchedule schedule)
+    {
+        DateTimeOffset[] cleaned = [.. schedule.Operations.Where(operation => operation.Operation.Kind == WorkKind.CleanGun).Select(operation => operation.Start)];
+        for (int i = 0; i + 1 < schedule.Runs.Count; i++)
+        {
+            ScheduledRun run = schedule.Runs[i];
+            ScheduledRun next = schedule.Runs[i + 1];
+            if (cleaned.Any(start => start >= run.End && start <= next.Start))
+            {
+                continue;
+            }
+
+            bool other = next.Run.Layer.Product.Id != run.Run.Layer.Product.Id;
+            if (schedule.Work.Shop.Guns == 1 && other)
+            {
+                yield return new PlanCondition(
+                    run.Run.Id, "gun", _ => run.Run.Layer.Product.Name + " is in the gun when " + next.Run.Layer.Product.Name + " is to be sprayed",
+                    GunRemedy, CoatBuilder.GunCleaning);
+            }
+            else if (!other && run.Run.InCup.PotLife is TimeSpan life && next.Start - run.Start > life)
+            {
+                yield return new PlanCondition(
+                    run.Run.Id, "gun", system => run.Run.Layer.Product.Name + " would stay in the gun for " + Measure.Hours.Format((next.Start - run.Start).TotalSeconds, system, 3)
+                        + " until the next coat, its pot life is " + Measure.Hours.Format(life.TotalSeconds, system, 3),
+                    GunRemedy, CoatBuilder.GunCleaning);
+            }
+        }
+    }
+
+    // The study is of well-mixed air: it says when the lowest limit known is kept, not that the air is harmless.
+    private static IEnumerable<PlanCondition> ReEntries(JobPlan plan)
+    {
+        foreach (RoomAirPlan air in plan.Air)
+        {
+            if (air.Study is not { } study || air.Protection.Count == 0)
+            {
+                continue;
+            }
+
+            TimeSpan? clear = study.TimeToReEntry(1);
+            yield return new PlanCondition(
+                air.Room.Id, "re-entry",
+                system => clear is TimeSpan time
+                    ? "after the last coat the air of " + air.Room.Name + " is above the lowest eight-hour limits known for " + Measure.Hours.Format(time.TotalSeconds, system, 2) + " more"
+                    : "how long the air of " + air.Room.Name + " is above exposure limits cannot be told",
+                "whoever goes in before wears the protection that the plan lists; measure the air before people without it are let in", Source.Derived("well-mixed air of the room"));
         }
     }
 

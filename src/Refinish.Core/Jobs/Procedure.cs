@@ -24,7 +24,11 @@ namespace Refinish.Jobs;
 /// FixtureJob top = new()
 /// {
 ///     Id = "counter", Room = "kitchen",
-///     Fixture = new FlatPanel(new FlatPanelMeasurements { Length = Length.FromMeters(2), Width = Length.FromMeters(0.6) }),
+///     Fixture = new FlatPanel(new FlatPanelMeasurements
+///     {
+///         Length = Length.FromMeters(2), Width = Length.FromMeters(0.6), ExposedEdge = Length.Zero, EdgeHeight = Length.Zero,
+///         BacksplashLength = Length.Zero, BacksplashHeight = Length.Zero, BacksplashThickness = Length.Zero, CutOuts = [],
+///     }),
 ///     Survey = new Survey { Material = FixtureMaterial.Laminate, Defects = [], BuiltBefore1978 = false },
 /// };
 /// Procedure procedure = new(top, Shop.Generic);

@@ -14,9 +14,12 @@ internal static class ProcedureConditions
     public static IEnumerable<PlanCondition> Of(Procedure procedure)
     {
         string id = procedure.Fixture.Id;
+        Dictionary<string, int> found = new(StringComparer.Ordinal);
         foreach (VerdictReason reason in procedure.Verdict.Reasons.Where(reason => reason.Effect == Suitability.SuitableWithConditions))
         {
-            yield return new PlanCondition(id, reason);
+            found.TryGetValue(reason.RuleCode, out int before);
+            found[reason.RuleCode] = before + 1;
+            yield return new PlanCondition(id, reason, before + 1);
         }
 
         if (procedure.Hiding is { IsJudged: false } hiding)

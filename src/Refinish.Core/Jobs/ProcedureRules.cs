@@ -1,6 +1,7 @@
 using System;
 using System.Collections.Generic;
 using System.Linq;
+using Refinish.Air;
 using Refinish.Coatings;
 using Refinish.Coverage;
 using Refinish.Estimating;
@@ -18,7 +19,7 @@ internal sealed class ProcedureRules(Procedure procedure, SurveyPolicy policy, C
 
     private static readonly IReadOnlyList<Caution> Dusty = ValueList<Caution>.Owning(SubstrateCautions.Dust);
     private static readonly IReadOnlyList<Caution> Etched = ValueList<Caution>.Owning(SubstrateCautions.Dust, SubstrateCautions.Etching);
-    private static readonly IReadOnlyList<Caution> Stripping = ValueList<Caution>.Owning(SubstrateCautions.Strippers);
+    private static readonly IReadOnlyList<Caution> Stripping = ValueList<Caution>.Owning(SubstrateCautions.Strippers, AirCautions.NeverAlone, AirCautions.MakeUpAir, AirCautions.Occupants);
     private static readonly IReadOnlyList<Caution> Slippery = ValueList<Caution>.Owning(CoatingsCautions.Slip);
 
     private readonly FixtureJob fixture = procedure.Fixture;
@@ -92,7 +93,7 @@ internal sealed class ProcedureRules(Procedure procedure, SurveyPolicy policy, C
                 Fill();
                 break;
             case WorkKind.Tack:
-                bool sands = procedure.Filler.Items.Count > 0;
+                bool sands = procedure.Filler.Items.Count > 0 && LabourStandards.For(WorkKind.SandFiller, procedure.Shop.Labour) is null;
                 Add(
                     kind,
                     sands ? "sand the filler flush and feather the edge, blow out, vacuum, wipe and tack off the dust" : "blow out, vacuum, wipe and tack off the dust",
@@ -148,8 +149,8 @@ internal sealed class ProcedureRules(Procedure procedure, SurveyPolicy policy, C
             {
                 Labour = labour.Hours(WorkKind.Key, 1),
                 RaisesDust = !etches,
-                CoarsestGrit = etches ? null : grits?.Item1,
-                FinestGrit = etches ? null : grits?.Item2,
+                CoarsestGrit = own is null ? grits?.Item1 : null,
+                FinestGrit = own is null ? grits?.Item2 : null,
                 Cautions = IsEtched ? Etched : Dusty,
             });
     }

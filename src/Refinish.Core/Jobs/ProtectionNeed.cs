@@ -37,7 +37,7 @@ public sealed record ProtectionNeed
 
     /// <summary>The comparison.</summary>
     /// <returns>One line of text.</returns>
-    public override string ToString() => About + ": " + Comparison;
+    public override string ToString() => Comparison.ToString().StartsWith(About + ":", StringComparison.Ordinal) ? Comparison.ToString() : About + ": " + Comparison;
 
     /// <summary>Those that are not within their limit, beyond first.</summary>
     internal static ValueList<ProtectionNeed> Open(IEnumerable<ProtectionNeed> needs) => new(needs.Where(need => need.Comparison.Outcome != ComparisonOutcome.Within)

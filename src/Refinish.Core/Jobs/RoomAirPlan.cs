@@ -13,6 +13,9 @@ public sealed class RoomAirPlan
     private static readonly TimeSpan LongestShift = TimeSpan.FromHours(16);
     private static readonly TimeSpan ShortestShift = TimeSpan.FromMinutes(15);
 
+    // Vapour of a coat with isocyanates comes with their mist: no mask that only filters is proposed in that room.
+    private readonly bool hasIsocyanate;
+
     /// <summary>Studies the air of a room.</summary>
     /// <param name="schedule">A schedule that was found.</param>
     /// <param name="room">Identifier of a room of its premises.</param>
@@ -32,6 +35,7 @@ public sealed class RoomAirPlan
         ScheduledRun[] runs = [.. schedule.Runs.Where(run => run.Operation.Operation.Room == room)];
         (DateTimeOffset Start, Func<TimeSpan, Emission> Of)[] sources = [.. Wipes(schedule, room).Concat(runs.Where(run => run.Run.VolatileMass.Kilograms > 0)
             .Select(run => (run.SprayingFrom, (Func<TimeSpan, Emission>)(start => RoomAir.Of(run.Run, start, shop)))))];
+        hasIsocyanate = runs.Any(HasIsocyanate);
         Screens = new ValueList<IsocyanateScreen>(Mists(runs, shop));
         Unstated = new ValueList<LimitComparison>(NotStated(schedule, runs, shop));
         if (sources.Length > 0)
@@ -75,11 +79,12 @@ public sealed class RoomAirPlan
     {
         get
         {
-            List<ProtectionNeed> needs = [.. Screens.Select(screen => new ProtectionNeed(Room.Id, screen.Comparison, true)), .. Unstated.Select(one => new ProtectionNeed(Room.Id, one, false))];
+            bool asks = hasIsocyanate;
+            List<ProtectionNeed> needs = [.. Screens.Select(screen => new ProtectionNeed(Room.Id, screen.Comparison, true)), .. Unstated.Select(one => new ProtectionNeed(Room.Id, one, asks))];
             if (Study is not null)
             {
-                needs.AddRange(Study.Exposure.Select(exposure => new ProtectionNeed(Room.Id, exposure.Comparison, false)));
-                needs.AddRange(new[] { Study.AdditiveLimit, Study.StrictestLimit, Study.ShortTermLimit }.Select(index => new ProtectionNeed(Room.Id, index, false)));
+                needs.AddRange(Study.Exposure.Select(exposure => new ProtectionNeed(Room.Id, exposure.Comparison, asks)));
+                needs.AddRange(new[] { Study.AdditiveLimit, Study.StrictestLimit, Study.ShortTermLimit }.Select(index => new ProtectionNeed(Room.Id, index, asks)));
             }
 
             return ProtectionNeed.Open(needs);

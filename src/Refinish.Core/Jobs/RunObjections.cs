@@ -16,20 +16,19 @@ internal static class RunObjections
     {
         HashSet<string> told = new(StringComparer.Ordinal);
         HashSet<CoatingProduct> compared = [];
-        foreach (CoatRun run in work.Runs)
+        // The coldest first: of several runs with one product in one room, it is the one that a limit is told of.
+        foreach (CoatRun run in work.Runs.OrderBy(run => run.OnSurface.Site.Kelvins))
         {
             Operation? operation = work.Operations.FirstOrDefault(one => one.Id == run.Id);
             bool held = operation?.Room is not string room || work.Courses[room].IsHeld;
             string about = (operation?.Room ?? run.Id) + "/" + run.Layer.Product.Id;
-            if (held && told.Add(about))
+            foreach (PlanObjection objection in held ? Climate(run, about).Where(objection => told.Add(objection.Id)) : [])
             {
-                foreach (PlanObjection objection in Climate(run, about))
-                {
-                    yield return objection;
-                }
+                yield return objection;
             }
 
-            if (run.InCup.IsAvailable && !run.Cups.IsPossible)
+            // In a held room the checks of the cure have said it where the product gives no times at all.
+            if (!run.Cups.IsPossible && (run.InCup.IsAvailable || !held))
             {
                 yield return new PlanObjection(ObjectionKind.Batch, run.Id, string.Empty, run.Layer.Product.Name + ": " + string.Join(" ", run.Cups.Objections));
             }

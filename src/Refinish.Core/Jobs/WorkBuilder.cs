@@ -23,6 +23,8 @@ internal sealed class WorkBuilder(WorkList work)
 
     public Dictionary<string, RoomCourse> Courses { get; } = new(StringComparer.Ordinal);
 
+    public WorkList Work => work;
+
     public Shop Shop => work.Shop;
 
     public double Difficulty => work.Premises.Difficulty;

@@ -13,7 +13,11 @@ namespace Refinish.Jobs;
 /// FixtureJob top = new()
 /// {
 ///     Id = "counter", Room = "kitchen",
-///     Fixture = new FlatPanel(new FlatPanelMeasurements { Length = Length.FromMeters(2), Width = Length.FromMeters(0.6) }),
+///     Fixture = new FlatPanel(new FlatPanelMeasurements
+///     {
+///         Length = Length.FromMeters(2), Width = Length.FromMeters(0.6), ExposedEdge = Length.Zero, EdgeHeight = Length.Zero,
+///         BacksplashLength = Length.Zero, BacksplashHeight = Length.Zero, BacksplashThickness = Length.Zero, CutOuts = [],
+///     }),
 ///     Survey = new Survey { Material = FixtureMaterial.Laminate, Defects = [], BuiltBefore1978 = false },
 /// };
 /// Premises flat = new()
@@ -84,8 +88,9 @@ public sealed class WorkList
         Operations = new ValueList<Operation>(operations);
         Lags = new ValueList<StepLag>(WorkChain.Lags(builder, Procedures));
         Runs = new ValueList<CoatRun>(builder.Runs);
-        Objections = new ValueList<PlanObjection>(objections);
         Courses = builder.Courses;
+        objections.AddRange(RunObjections.Of(this));
+        Objections = new ValueList<PlanObjection>(objections);
     }
 
     /// <summary>The procedures that it is made from.</summary>

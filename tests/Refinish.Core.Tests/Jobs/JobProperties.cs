@@ -45,7 +45,7 @@ public class JobProperties
 
     [Fact]
     [Evidence(Basis.Independent, "read from the timeline: one gun goes on to another product only after cleaning, and mixed coating is "
-        + "out of it within its pot life: random jobs")]
+        + "out of it within its pot life, or a condition of the plan says so: random jobs")]
     public void The_gun_is_clean_when_it_has_to_be() => Holds(60, RandomJobs.Tame, JobRules.LeavesTheGunDirty);
 
     internal static void Holds(int jobs, Func<int, Job> make, Func<Job, string?> breach)

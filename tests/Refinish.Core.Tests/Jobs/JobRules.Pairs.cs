@@ -167,7 +167,13 @@ internal static partial class JobRules
     private static Job Replaced(Job job, FixtureJob fixture) => job with { Fixtures = [.. job.Fixtures.Select(one => one.Id == fixture.Id
         ? fixture : one)] };
 
-    private static decimal? Whole(Job job) => job.Plan() is { IsPossible: true } plan ? plan.Price?.Total : null;
+    // Waiting, trips, set-up on each day and who does what follow from the schedule, which looks for few visits and an early end and not for the least price: a
+    // longer coat may well fall on a day on which less is waited. So work is counted at one wage, and neither waiting nor trips.
+    private static decimal? Whole(Job job) => job.Plan() is { IsPossible: true, Price: { } price }
+        ? price.CostLines.Where(line => line.Category is LineCategory.Material or LineCategory.Consumables or LineCategory.Waste or LineCategory.Option)
+            .Sum(line => line.Amount)
+            + (30m * (decimal)plan.Operations.Sum(operation => operation.Labour.Sum(task => task.Hours.Mean)))
+        : null;
 
     private static Dictionary<string, double> Coating(JobPlan plan) => (plan.Work?.Runs ?? [])
         .GroupBy(run => run.Layer.Product.Id).ToDictionary(product => product.Key, product => product.Sum(run =>

@@ -48,6 +48,11 @@ internal static partial class JobRules
         JobPlan plan = job.Plan();
         foreach (ScheduledRun run in plan.Runs)
         {
+            if (!run.Cups.IsPossible)
+            {
+                return plan.Objections.Any(one => one.Kind == ObjectionKind.Batch && one.About == run.Run.Id) ? null : run.Run.Id + " has no cups and no objection";
+            }
+
             if (run.Cups.Delivered.CubicMeters + run.FromBefore.CubicMeters < run.Run.Demand.Total.CubicMeters * (1 - 1e-9))
             {
                 return run.Run.Id + " has too little in its cups";
@@ -98,16 +103,23 @@ internal static partial class JobRules
     /// life.</summary>
     public static string? LeavesTheGunDirty(Job job)
     {
-        if (job.Plan().Schedule is not { IsPossible: true } schedule || job.Shop.Guns != 1)
+        JobPlan plan = job.Plan();
+        if (plan.Schedule is not { IsPossible: true } schedule || job.Shop.Guns != 1)
         {
             return null;
         }
 
+        HashSet<string> told = [.. plan.Conditions.Select(condition => condition.Id)];
         DateTimeOffset[] cleaned = [.. schedule.Operations.Where(operation =>
             operation.Operation.Kind == WorkKind.CleanGun).Select(operation => operation.Start)];
         for (int i = 0; i < schedule.Runs.Count; i++)
         {
             ScheduledRun run = schedule.Runs[i];
+            if (told.Contains(run.Run.Id + "/gun"))
+            {
+                continue;
+            }
+
             ScheduledRun? next = i + 1 < schedule.Runs.Count ? schedule.Runs[i + 1] : null;
             DateTimeOffset? clean = cleaned.Where(start => start >= run.End).Select(start => (DateTimeOffset?)start).Min();
             bool first = clean is not null && (next is null || clean <= next.Start);
