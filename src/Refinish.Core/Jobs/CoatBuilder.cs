@@ -126,7 +126,7 @@ internal sealed class CoatBuilder(WorkBuilder builder, SiteRoom room, RoomCourse
         string id = room.Id + "/coat/" + Figures.Fixed(number, 0) + "/" + product.Id;
         if (here.Any(other => !group.Contains(other) && other.Coats.Count >= number && other.Coats[number - 1].Layer.Product.Id == product.Id))
         {
-            id += "/" + group.Select(procedure => procedure.Fixture.Id).Min(StringComparer.Ordinal);
+            id += "/" + group.Select(procedure => procedure.Fixture.Id).OrderBy(one => one, StringComparer.Ordinal).First();
         }
 
         double surface = group.Min(procedure => surfaces[procedure.Fixture.Id]);

@@ -169,7 +169,7 @@ internal static partial class JobRules
 
     // Waiting, trips, set-up on each day and who does what follow from the schedule, which looks for few visits and an early end and not for the least price: a
     // longer coat may well fall on a day on which less is waited. So work is counted at one wage, and neither waiting nor trips.
-    private static decimal? Whole(Job job) => job.Plan() is { IsPossible: true, Price: { } price }
+    private static decimal? Whole(Job job) => job.Plan() is { IsPossible: true, Price: { } price } plan
         ? price.CostLines.Where(line => line.Category is LineCategory.Material or LineCategory.Consumables or LineCategory.Waste or LineCategory.Option)
             .Sum(line => line.Amount)
             + (30m * (decimal)plan.Operations.Sum(operation => operation.Labour.Sum(task => task.Hours.Mean)))
