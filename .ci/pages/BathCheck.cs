@@ -32,6 +32,9 @@ internal static class BathCheck
         await browser.Ask<object>("document.getElementById('start').value = '" + Start + "'; document.getElementById('start').dispatchEvent(new Event('change', { bubbles: true }))");
         await Submit(browser, "answer");
         int numbers = await Compare(browser, new Worksheet(DateTime.Parse(Start, CultureInfo.InvariantCulture)).WorkOut()!);
+        Check.Same(0, await browser.Ask<int>("document.querySelectorAll('.vapour .beyond, .objections li').length"), "objections to a sound room");
+        Check.Holds(await browser.Text(".conditions"), "lead", "that nobody tested for lead");
+        Check.Holds(await browser.Text(".protection"), "beyond", "breathing protection");
         await browser.IsAccessible("answer");
         await browser.FitsNarrow("answer");
         await browser.Photograph("browser-bath");
@@ -66,6 +69,13 @@ internal static class BathCheck
         await Submit(browser, "answer");
         Check.Same("27.69 ft²", await browser.Text("#area"), "the area of the five-foot tub");
 
+        // A fan that hardly blows: the vapour is said before anything is mixed.
+        await browser.Write("LabelFlow", "60");
+        await Submit(browser, "answer");
+        Check.Holds(await browser.Text(".vapour .beyond"), "airflow really moved", "a fan that is too weak");
+        Check.Holds(await browser.Text("main"), "Not to be mixed while anything above stands in the way.", "mixing under a fan that is too weak");
+        await browser.Write("LabelFlow", "1000");
+
         // Cold iron in damp air: said before anything is mixed.
         await browser.Write("surface", "55");
         await browser.Write("relativeHumidity", "70");
@@ -94,8 +104,8 @@ internal static class BathCheck
 
     private static async Task<int> Compare(Browser browser, Bath bath)
     {
-        List<double> expected = [bath.Tub.CoatedArea.SquareMeters, bath.Tub.MaskedEdge.Meters, bath.Tub.WaterCapacity!.Value.CubicMeters, bath.Coats[0].Window.Air.DewPoint.Kelvins];
-        foreach (PouredMix cup in bath.Coats.SelectMany(coat => coat.Cups))
+        List<double> expected = [bath.Tub.CoatedArea.SquareMeters, bath.Tub.MaskedEdge.Meters, bath.Tub.WaterCapacity!.Value.CubicMeters, bath.Coats[0].Run.Window.Air.DewPoint.Kelvins];
+        foreach (PouredMix cup in bath.Coats.SelectMany(coat => coat.Mixes))
         {
             expected.AddRange([cup.BaseVolume.CubicMeters, cup.HardenerVolume.CubicMeters, cup.ReducerVolume.CubicMeters]);
         }
@@ -109,7 +119,7 @@ internal static class BathCheck
         }
 
         string[] times = await browser.Ask<string[]>("[...document.querySelectorAll('time')].map(time => time.dateTime)");
-        DateTimeOffset[] planned = [.. bath.Timeline!.Steps.SelectMany(step => new[] { step.Start, step.End }), bath.WaterFrom!.Value];
+        DateTimeOffset[] planned = [.. bath.Schedule!.Operations.SelectMany(operation => new[] { operation.Start, operation.End }), bath.WaterFrom!.Value];
         Check.Same(
             string.Join(' ', planned.Select(instant => instant.ToString("yyyy-MM-ddTHH:mm:ss", CultureInfo.InvariantCulture))), string.Join(' ', times), "the times of the page");
         return found.Length + times.Length;

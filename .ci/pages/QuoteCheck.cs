@@ -55,9 +55,12 @@ internal static class QuoteCheck
         using HttpResponseMessage created = await Post(client, example.ToJsonString());
         Check.Same(201, (int)created.StatusCode, "the status of a new quote");
         JsonNode quote = JsonNode.Parse(await created.Content.ReadAsStringAsync())!;
-        Check.Same(Shop.Example.Plan().Price!.Total!.Value, quote["price"]!["total"]!.GetValue<decimal>(), "the total, here and through the service");
+        Check.Same(OurShop.Example.Plan().Price!.Total!.Value, quote["price"]!["total"]!.GetValue<decimal>(), "the total, here and through the service");
         Check.That(quote["cautions"]!.AsArray().Count > 0, "a quote without a caution");
         Check.That(quote["protection"]!.AsArray().Count > 0, "a quote without breathing protection, though its topcoat holds isocyanate");
+        Check.That(quote["visits"]!.AsArray().Count > 1, "nobody comes, or one person alone");
+        Check.That(quote["timeline"]!.AsArray().All(step => step!["id"]!.GetValue<string>().Length > 0), "a step without an identifier");
+        Check.Same("tub", quote["fixtures"]![0]!["fixture"]!.GetValue<string>(), "the fixture that may be used");
         Check.Same("m²", quote["coatedArea"]!["unit"]!.GetValue<string>(), "the unit of the area");
         Check.Holds(quote["notice"]!.GetValue<string>(), "Invented", "the notice");
         foreach (JsonNode? picture in quote["pictures"]!.AsArray())
@@ -67,8 +70,9 @@ internal static class QuoteCheck
             Check.Holds(await svg.Content.ReadAsStringAsync(), "<svg", "the picture");
         }
 
-        BathroomJob job = Refinish.Json.JobJson.Read(await client.GetStringAsync(quote["job"]!.GetValue<string>()));
-        Check.Same(Shop.Example.Fixtures[0], job.Fixtures[0], "the tub of the job document");
+        Job job = Refinish.Json.JobJson.Read(await client.GetStringAsync(quote["job"]!.GetValue<string>()));
+        Check.Same(OurShop.Example.Fixtures[0], job.Fixtures[0], "the tub of the job document");
+        Check.Same(OurShop.Shop, job.Shop, "the shop of the job document");
         return created.Headers.Location!.AbsolutePath;
     }
 
@@ -76,10 +80,14 @@ internal static class QuoteCheck
     {
         JsonNode large = example.DeepClone();
         large["fixtures"]![0]!["fixture"]!["rimLength"]!["value"] = 5300;
-        large["site"]!["air"]!["relativeHumidity"]!["value"] = 130;
-        large["prices"] = "low";
+        large["premises"]!["rooms"]![0]!["climate"]!["air"]!["relativeHumidity"]!["value"] = 130;
+        large["fixtures"]![0]!["options"]![0]!["code"] = "gold";
+        large["fixtures"]![0]!["gun"] = new JsonObject();
+        large["shop"] = "cheap";
         JsonNode problem = await Problem(await Post(client, large.ToJsonString()), 422);
-        Check.Same("$.fixtures[0].fixture.rimLength.value $.prices $.site.air.relativeHumidity.value", string.Join(' ', problem["errors"]!.AsObject().Select(error => error.Key).Order(StringComparer.Ordinal)), "the places of the errors");
+        Check.Same(
+            "$.fixtures[0].fixture.rimLength.value $.fixtures[0].gun $.fixtures[0].options[0].code $.premises.rooms[0].climate.air.relativeHumidity.value $.shop",
+            string.Join(' ', problem["errors"]!.AsObject().Select(error => error.Key).Order(StringComparer.Ordinal)), "the places of the errors");
         string sentence = problem["errors"]!["$.fixtures[0].fixture.rimLength.value"]![0]!.GetValue<string>();
         Check.Holds(sentence, "5300 mm", "the value that is refused");
         Check.Holds(sentence, "at least 300 mm and at most 2500 mm", "the allowed range");
@@ -88,6 +96,9 @@ internal static class QuoteCheck
         Check.Holds((await Problem(await Post(client, "{ \"name\": 1, \"name\": 2 }"), 400))["detail"]!.GetValue<string>(), "name", "which member stands twice");
         Check.Holds((await Problem(await Post(client, "[]"), 422))["errors"]!["$"]![0]!.GetValue<string>(), "object", "a request that is a list");
         Check.Holds((await Problem(await Post(client, "{}"), 422))["errors"]!["$.fixtures"]![0]!.GetValue<string>(), "missing", "a request without fixtures");
+        JsonNode house = example.DeepClone();
+        house["fixtures"] = new JsonArray([.. Enumerable.Repeat(0, 13).Select(_ => example["fixtures"]![0]!.DeepClone())]);
+        Check.Holds((await Problem(await Post(client, house.ToJsonString()), 422))["errors"]!["$.fixtures"]![0]!.GetValue<string>(), "at most 12", "a request for a house");
         await Problem(await client.GetAsync("/quotes/" + Guid.Empty), 404);
         await Problem(await client.GetAsync("/quotes/" + Guid.Empty + "/job"), 404);
         await Problem(await client.GetAsync("/quotes/nothing"), 404);
@@ -97,10 +108,10 @@ internal static class QuoteCheck
     private static async Task Objection(HttpClient client, JsonNode example)
     {
         JsonNode damp = example.DeepClone();
-        damp["site"]!["air"]!["relativeHumidity"]!["value"] = 95;
+        damp["premises"]!["rooms"]![0]!["climate"]!["air"]!["relativeHumidity"]!["value"] = 95;
         using HttpResponseMessage created = await Post(client, damp.ToJsonString());
         JsonNode quote = JsonNode.Parse(await created.Content.ReadAsStringAsync())!;
-        Check.That(quote["objections"]!.AsArray().Any(objection => objection!.GetValue<string>().Contains("relative humidity", StringComparison.Ordinal)), "damp air is not objected to");
+        Check.That(quote["objections"]!.AsArray().Any(objection => objection!["sentence"]!.GetValue<string>().Contains("relative humidity", StringComparison.Ordinal)), "damp air is not objected to");
         Check.That(quote["price"] is null, "a price although something stands in the way");
     }
 
@@ -119,7 +130,7 @@ internal static class QuoteCheck
 
         JsonNode changed = JsonNode.Parse(await client.GetStringAsync(address))!;
         Check.That(changed["price"] is null, "a price that is no longer what the job gives");
-        Check.Holds(changed["objections"]![0]!.GetValue<string>(), "other results than were stored", "why there is no price");
+        Check.Holds(changed["objections"]![0]!["sentence"]!.GetValue<string>(), "other results than were stored", "why there is no price");
     }
 
     private static async Task<JsonNode> Problem(HttpResponseMessage response, int status)

@@ -1,3 +1,4 @@
+using System;
 using System.Linq;
 using Refinish.Jobs;
 
@@ -6,26 +7,32 @@ namespace Refinish.Samples.BathroomJob;
 /// <summary>What the customer takes, what the shop files, and what the plan takes for granted.</summary>
 internal static class HandoverSheet
 {
-    public static void Write(Paper paper, BathroomPlan plan)
+    public static void Write(Paper paper, JobPlan plan)
     {
         paper.Heading("Handover");
-        if (plan.Handover is not Handover handover)
+        if (Of(plan) is not Handover handover)
         {
             paper.Line("Nothing can be promised while the job sheet says STOP.");
         }
         else
         {
-            paper.Line("No water before " + Paper.Day(handover.WaterFrom) + " " + Paper.Clock(handover.WaterFrom) + " (coating " + Paper.Day(handover.CoatingReady) + " "
-                + Paper.Clock(handover.CoatingReady) + " at " + paper.Show(Measure.Temperature, handover.HeldAt.Kelvins) + ", caulk " + Paper.Day(handover.CaulkReady) + " "
-                + Paper.Clock(handover.CaulkReady) + ", drain trim " + Paper.Day(handover.DrainTrimReady) + " " + Paper.Clock(handover.DrainTrimReady) + ")");
-            paper.Line("Full cure " + Paper.Day(handover.FullCure) + "; warranty until " + Paper.Day(handover.WarrantyUntil));
-            foreach (string limit in handover.CareLimits.Concat(handover.Covers.Select(cover => "Covered: " + cover)).Concat(handover.Exclusions.Select(exclusion => "Not covered: " + exclusion)))
+            if (plan.Handover is null)
+            {
+                paper.Line("Provisional, for the fixtures that are planned; see STOP on the job sheet.");
+            }
+
+            Fixtures(paper, handover);
+            foreach (string limit in handover.CareLimits.Concat(handover.Covers.Select(cover => "Covered: " + cover))
+                .Concat(handover.Exclusions.Select(exclusion => "Not covered: " + exclusion)))
             {
                 paper.Line(limit, 2, "· ");
             }
 
-            paper.Line("Inspect: dry film " + paper.Show(Measure.Film, handover.Film.Minimum.Meters) + " to " + paper.Show(Measure.Film, handover.Film.Maximum.Meters)
-                + " over what was there before, " + handover.Spots + " spots of three readings");
+            foreach (Caution caution in handover.Cautions)
+            {
+                paper.Line(caution.ToString(), 0, "! ");
+            }
+
             foreach (string entry in handover.Record)
             {
                 paper.Line(entry, 2, "[ ] ");
@@ -38,4 +45,31 @@ internal static class HandoverSheet
             paper.Line(assumption, 0, "· ");
         }
     }
+
+    // A plan with any objection has no handover of its own. One that only leaves fixtures out has times that hold for the others, so the
+    // stage is called alone.
+    private static Handover? Of(JobPlan plan) => plan.Handover
+        ?? (plan.Schedule is { IsPossible: true } schedule && plan.Objections.All(objection =>
+            objection.Kind == ObjectionKind.FixtureLeftOut) ? new Handover(schedule) : null);
+
+    private static void Fixtures(Paper paper, Handover handover)
+    {
+        foreach (FixtureHandover fixture in handover.Fixtures)
+        {
+            paper.Line(fixture.Procedure.Fixture.Id + " · " + fixture.Procedure.Fixture.Name + ": no water before " + At(fixture.WaterFrom)
+                + " (coating " + At(fixture.CoatingReady)
+                + (fixture.Surface is { } surface ? " at " + paper.Show(Measure.Temperature, surface.Kelvins)
+                    : " by the room's own climate") + ", caulk " + At(fixture.CaulkReady)
+                + ", drain trim " + At(fixture.DrainTrimReady) + ")");
+            paper.Line("Full cure " + Day(fixture.FullCure) + "; warranty until " + Day(fixture.WarrantyUntil) + "; inspect "
+                + fixture.Spots + " spots of three readings, dry film "
+                + paper.Show(Measure.Film, fixture.Film.Minimum.Meters) + " to " + paper.Show(Measure.Film, fixture.Film.Maximum.Meters)
+                    + " over what was there before", 2);
+        }
+    }
+
+    private static string At(DateTimeOffset? instant) => instant is { } one ? Paper.Day(one) + " " + Paper.Clock(one)
+        : "an hour that cannot be said";
+
+    private static string Day(DateTimeOffset? instant) => instant is { } one ? Paper.Day(one) : "on a day that cannot be said";
 }

@@ -6,94 +6,132 @@ using Refinish.Substrates;
 
 namespace Refinish.Samples.BathroomJob;
 
-/// <summary>The first page: what is there, what was found, what is done before the first coat.</summary>
+/// <summary>
+/// The first page: what stands in the way, what has to be done before the plan holds, and what was found on each fixture.
+/// </summary>
 internal static class JobSheet
 {
-    public static void Write(Paper paper, BathroomPlan plan)
+    public static void Write(Paper paper, JobPlan plan)
     {
         paper.Line(plan.Job.Name);
-        paper.Line("Invented demonstration. Rates, prices and the generic products are invented: replace them with your data sheets.");
+        paper.Line("Invented demonstration. Rates, prices, findings and the generic products are invented: replace them with your own "
+            + "and with your data sheets.");
         paper.Heading("Job sheet");
-        foreach (PlanObjection objection in plan.Objections)
+        Objections(paper, plan);
+        foreach (PlanCondition condition in plan.Conditions)
         {
-            paper.Line(objection.Sentence(paper.System), 0, "STOP  ");
+            paper.Line(condition.About + ": " + condition.Sentence(paper.System) + "; " + condition.Remedy, 0, "FIRST  ");
         }
 
         if (plan.Protection.Count > 0)
         {
-            paper.Line(plan.Protection.Count + " exposure comparisons are beyond their limits or cannot be judged (page Air). The fan does not answer them: nobody opens a can without the respiratory protection that the employer's programme names.", 0, "BREATHING  ");
+            paper.Line(
+                plan.Protection.Count + " exposure comparisons are beyond their limits or cannot be judged (page Air). The fan does not "
+                + "answer them: nobody opens a can without the respiratory protection that the employer's programme names.", 0, "BREATHING  ");
         }
 
         paper.Line();
-
-        foreach (FixturePlan fixture in plan.Fixtures)
+        foreach (Procedure procedure in plan.Procedures)
         {
-            WriteFixture(paper, fixture);
+            WriteFixture(paper, procedure);
         }
 
         paper.Line("All planned fixtures: " + paper.Show(Measure.Area, plan.CoatedArea.SquareMeters));
-        FixturePlan[] filled = [.. plan.Fixtures.Where(fixture => fixture.IsPlanned && fixture.Filler.Volume.CubicMeters > 0)];
-        if (filled.Length > 0)
+    }
+
+    // A fixture that is left out makes the plan provisional, though the others are planned; any other objection puts times and price in
+    // doubt.
+    private static void Objections(Paper paper, JobPlan plan)
+    {
+        if (plan.IsPossible)
         {
-            paper.Line("Filler, mixed together: " + paper.Show(Measure.Liquid, filled.Sum(fixture => fixture.Filler.Volume.CubicMeters)) + " of " + plan.Job.Filler.Product.Name
-                + " = " + paper.Show(Measure.Mass, filled.Sum(fixture => fixture.Filler.ResinMass.Kilograms)) + " resin + "
-                + paper.Show(Measure.Mass, filled.Sum(fixture => fixture.Filler.HardenerMass.Kilograms)) + " hardener, at most "
-                + paper.Show(Measure.Length, plan.Job.Filler.Product.MaximumLift.Meters) + " a lift; pot life " + Paper.Span(plan.Job.Filler.Product.PotLife));
+            paper.Line("Nothing was found that stands in the way. The conditions have to be met first.");
+        }
+        else
+        {
+            paper.Line(plan.Objections.All(objection => objection.Kind == ObjectionKind.FixtureLeftOut)
+                ? "PROVISIONAL: a fixture is left out. Times, quantities and price below are for the others; they hold once the customer "
+                    + "has agreed to that."
+                : "PROVISIONAL: times, quantities and price below hold only once these objections are removed.");
         }
 
-        foreach (var wipe in plan.Promoters)
+        foreach (PlanObjection objection in plan.Objections)
         {
-            paper.Line("Wipe: " + paper.Show(Measure.Liquid, wipe.Volume.CubicMeters) + " of " + wipe.Promoter.Name + " on " + paper.Show(Measure.Area, wipe.Area.SquareMeters)
-                + "; let it dry " + Paper.Span(wipe.Promoter.Flash) + "; the first coat has to be finished within " + Paper.Span(wipe.Promoter.OpenTime) + " of the first wipe");
+            paper.Line(objection.Sentence(paper.System), 0, "STOP  ");
         }
     }
 
-    private static void WriteFixture(Paper paper, FixturePlan fixture)
+    private static void WriteFixture(Paper paper, Procedure procedure)
     {
-        IFixture shape = fixture.Job.Fixture;
-        paper.Line(fixture.Job.Name + " · " + fixture.Job.Survey.Material.InWords());
-        foreach (FillerVolume found in fixture.Filler.Items.Where(found => found.IsFilled))
-        {
-            string second = found.SinkAgainstFilm.Outcome == ComparisonOutcome.Within ? string.Empty
-                : "; it sinks " + paper.Show(Measure.Film, found.Sink.Meters, 2) + " on curing, so fill a second time";
-            paper.Line(found.Defect.Describe(paper.System) + ": " + paper.Show(Measure.Liquid, found.Mixed.CubicMeters, 2) + " of filler" + second, 2, "Found    ");
-        }
-
-        paper.Line(fixture.Verdict.Suitability switch
+        paper.Line(procedure.Fixture.Id + " · " + procedure.Fixture.Name + " · " + procedure.Fixture.Survey.Material.InWords() + " · "
+            + procedure.OldCoat);
+        paper.Line(procedure.Verdict.Suitability switch
         {
             Suitability.Suitable => "may be refinished; no rule objects",
             Suitability.SuitableWithConditions => "may be refinished once each condition below is met",
             _ => "not to be refinished as it stands",
         }, 2, "Verdict  ");
-        foreach (VerdictReason reason in fixture.Verdict.Reasons)
+        foreach (VerdictReason reason in procedure.Verdict.Reasons)
         {
             paper.Line(reason.SentenceIn(paper.System) + ": " + reason.Remedy, 11, "· ");
         }
 
+        foreach (string objection in procedure.SystemObjections.Concat(procedure.Refusals))
+        {
+            paper.Line(objection, 11, "· ");
+        }
+
+        if (procedure.IsPlanned)
+        {
+            WritePlanned(paper, procedure);
+        }
+
+        paper.Line();
+    }
+
+    private static void WritePlanned(Paper paper, Procedure procedure)
+    {
+        IFixture shape = procedure.Fixture.Fixture;
         List<string[]> zones = [.. shape.Zones.Select(zone => new[]
         {
             zone.Kind.ToString(),
             paper.Show(Measure.Area, zone.Area.SquareMeters),
             paper.Show(Measure.Angle, zone.SlopeFromHorizontal.Radians, 2) + " from level",
         })];
-        zones.Add(["together", paper.Show(Measure.Area, shape.CoatedArea.SquareMeters, 4), "tape " + paper.Show(Measure.Distance, shape.MaskedEdge.Meters)]);
+        zones.Add(["together", paper.Show(Measure.Area, procedure.CoatedArea.SquareMeters, 4), "tape "
+            + paper.Show(Measure.Distance, shape.MaskedEdge.Meters)]);
         paper.Table(zones, "lrl", 11);
         if (shape.WaterCapacity is { } capacity)
         {
-            paper.Line("It would hold " + paper.Show(Measure.Capacity, capacity.CubicMeters) + " to the rim: check that against what you know of it.", 11);
+            paper.Line("It would hold " + paper.Show(Measure.Capacity, capacity.CubicMeters)
+                + " to the rim: check that against what you know of it.", 11);
         }
 
-        if (fixture.ColourChange is { } change)
+        foreach (FillerVolume found in procedure.Filler.Items.Where(found => found.IsFilled))
         {
-            paper.Line("Colour change ΔE00 = " + change.Ciede2000.ToString("F1", global::System.Globalization.CultureInfo.InvariantCulture)
-                + ": check hiding on a test patch before the last coat.", 11);
+            string second = found.SinkAgainstFilm.Outcome == ComparisonOutcome.Within ? string.Empty
+                : "; it sinks " + paper.Show(Measure.Film, found.Sink.Meters, 2) + " on curing, so fill a second time";
+            paper.Line(found.Defect.Describe(paper.System) + ": " + paper.Show(Measure.Liquid, found.Mixed.CubicMeters, 2) + " of filler"
+                + second, 2, "Filler   ");
         }
 
-        foreach (PreparationStep step in fixture.Preparation.Steps)
+        paper.Line(procedure.System.Name + ", " + paper.Show(Measure.Film, procedure.System.TotalDryFilm.Meters) + " dry in all; "
+            + (procedure.Promoter is { } wipe
+            ? "on " + wipe.Name + ", dry after " + Paper.Span(wipe.Flash) + ", the first coat finished within " + Paper.Span(wipe.OpenTime)
+                + " of the first wipe"
+            : "no promoter for what lies under it"), 2, "System   ");
+        if (procedure.ColourChange is { } change && procedure.Hiding is { } hiding)
         {
-            paper.Line(step.Instruction, 2, "[ ] ");
+            paper.Line("from ΔE00 = " + change.Ciede2000.ToString("F1", global::System.Globalization.CultureInfo.InvariantCulture)
+                + "; by the product's figures "
+                + hiding + "; check it on a test patch before the last coat", 2, "Colour   ");
         }
 
-        paper.Line();
+        if (procedure.SlipFloor is { } floor)
+        {
+            paper.Line(paper.Show(Measure.Mass, floor.ToWeighOut.Kilograms) + " of " + floor.Additive.Name + " on "
+                + paper.Show(Measure.Area, floor.Floor.SquareMeters)
+                + " of floor; no figure of this plan says how well it grips", 2, "Grains   ");
+        }
     }
 }

@@ -7,71 +7,117 @@ using Refinish.Jobs;
 
 namespace Refinish.Samples.BathroomJob;
 
-/// <summary>One card a layer, to be read at the bench with wet gloves: cup by cup, line by line, and what the scale shows without taring.</summary>
+/// <summary>
+/// One card a coat, to be read at the bench with wet gloves: what is left over, cup by cup, line by line, and what the scale shows without
+/// taring.
+/// </summary>
 internal static class MixingCards
 {
-    public static void Write(Paper paper, BathroomPlan plan)
+    public static void Write(Paper paper, JobPlan plan)
     {
-        foreach (IGrouping<(CoatingLayer, CoatQuantity), CoatPlan> alike in plan.Coats.GroupBy(coat => (coat.Layer, coat.Quantity)))
+        paper.Heading("Mixing cards");
+        if (plan.Runs.Count == 0)
         {
-            Write(paper, alike.First(), alike.Count());
+            paper.Line("No coat is planned; see the job sheet.");
+        }
+
+        foreach (CoatRun run in plan.Runs.Select(planned => planned.Run).DistinctBy(run => run.Layer.Product.Id))
+        {
+            Product(paper, plan, run);
+        }
+
+        paper.Line();
+        foreach (ScheduledRun run in plan.Runs)
+        {
+            Write(paper, run);
+            paper.Line();
         }
     }
 
-    private static void Write(Paper paper, CoatPlan coat, int coats)
+    // What holds for every cup of a product: what it gives off, and what its film does on a wall.
+    private static void Product(Paper paper, JobPlan plan, CoatRun run)
     {
-        paper.Heading("Mixing card: " + coat.Layer.Product.Name + (coats == 1 ? string.Empty : ", mixed anew for each of " + Number(coats) + " coats"));
-        paper.Line("Film  " + paper.Show(Measure.Film, coat.Quantity.WetFilm.Thickness.Meters) + " wet on the comb, dries to " + paper.Show(Measure.Film, coat.Layer.DryFilmPerCoat.Meters));
-        paper.Line("Need  " + paper.Show(Measure.Liquid, coat.Quantity.PouredVolume.CubicMeters) + " poured, " + paper.Show(Measure.Liquid, coat.Quantity.SprayedVolume.CubicMeters)
-            + " through the gun, " + paper.Show(Measure.Liquid, coat.Quantity.FilmVolume.CubicMeters) + " on " + paper.Show(Measure.Area, coat.Quantity.Area.SquareMeters)
-            + "; spraying takes " + Paper.Span(coat.Quantity.SprayTime));
-        if (coat.Batches is not { IsPossible: true } batches || coat.Cups.Count == 0)
+        paper.Line(run.Layer.Product.Name + ", " + run.Layer.Product.Source);
+        VocLimit limit = plan.Job.Shop.VocLimit ?? VocLimits.CaliforniaMeasure2007;
+        paper.Line(run.Voc(limit).Sentence(paper.System) + (plan.Job.Shop.VocLimit is null
+            ? "; for comparison only, the shop states no limit of its own (" + limit.Source + ")" : string.Empty), 2, "VOC   ");
+        foreach (LimitComparison flow in run.Flow(UnitsNet.Angle.FromDegrees(90)))
         {
-            paper.Line("No batch can be planned; see the job sheet.");
+            paper.Line(flow.Sentence(paper.System), 2, "Flow  ");
+        }
+    }
+
+    private static void Write(Paper paper, ScheduledRun planned)
+    {
+        CoatRun run = planned.Run;
+        CoatingProduct product = run.Layer.Product;
+        CoatDemand demand = run.Demand;
+        paper.Line(Paper.Day(planned.Start) + " " + Paper.Clock(planned.Start) + " · " + run.Id + " · " + product.Name);
+        paper.Line(paper.Show(Measure.Film, demand.WetFilm.Thickness.Meters) + " wet on the comb, dries to "
+            + paper.Show(Measure.Film, run.Layer.DryFilmPerCoat.Meters), 2, "Film   ");
+        paper.Line(paper.Show(Measure.Liquid, demand.Total.CubicMeters) + " in the cups, "
+            + paper.Show(Measure.Liquid, demand.Sprayed.CubicMeters) + " through the gun, "
+            + paper.Show(Measure.Liquid, demand.Film.CubicMeters) + " becomes film on " + paper.Show(Measure.Area, demand.Area.SquareMeters)
+            + "; first stroke " + Paper.Clock(planned.SprayingFrom) + ", spraying takes " + Paper.Span(run.SprayTime), 2, "Need   ");
+        if (planned.Before is { } before)
+        {
+            paper.Line(paper.Show(Measure.Liquid, planned.FromBefore.CubicMeters) + " of " + before.Run.Id + " are left and still good", 2,
+                "Left   ");
+        }
+
+        if (planned.Mixes.Count == 0)
+        {
+            paper.Line("No cup can be planned; see the job sheet.");
             return;
         }
 
-        paper.Line("Ratio " + coat.Layer.Product.MixRatio + " by volume = 100 : " + coat.Cups[0].HardenerPer100Base.ToString("F1", CultureInfo.InvariantCulture)
-            + " by weight, reducer " + paper.Show(Measure.Percent, coat.Layer.Reducer.DecimalFractions) + " of A + B by volume");
-        string stand = coat.InCup.Induction is { Ticks: > 0 } induction ? "let it stand " + Paper.Span(induction) + ", then " : string.Empty;
-        if (coat.InCup.PotLife is { } potLife && batches.TimeToUse is { } use)
+        paper.Line(product.MixRatio + " by volume = 100 : " + planned.Mixes[0].HardenerPer100Base.ToString("F1",
+            CultureInfo.InvariantCulture) + " by weight, reducer "
+            + paper.Show(Measure.Percent, run.Layer.Reducer.DecimalFractions) + " of A + B by volume", 2, "Ratio  ");
+        string stand = run.InCup.Induction is { Ticks: > 0 } induction ? "let it stand " + Paper.Span(induction) + ", then " : string.Empty;
+        if (run.InCup.PotLife is { } potLife && planned.Cups.TimeToUse is { } use)
         {
-            paper.Line("Pot   " + Paper.Span(potLife) + " at this room temperature: " + stand + "spray each cup out within " + Paper.Span(use));
+            paper.Line(Paper.Span(potLife) + " in this air: " + stand + "spray each cup out within " + Paper.Span(use), 2, "Pot    ");
         }
 
-        paper.Line(coat.Layer.Product.IsocyanateFraction.DecimalFractions > 0
-            ? "Wear  supplied air, closed goggles, gloves and suit before the cans are opened: this hardener is an isocyanate (cautions, safety data sheet)"
-            : "Wear  the respirator of your programme, closed goggles, gloves before the cans are opened (cautions, safety data sheet)");
-        if (coat.Layer.Product.Hardener is not null)
+        paper.Line(product.IsocyanateFraction.DecimalFractions > 0
+            ? "supplied air, closed goggles, gloves and suit before the cans are opened: this hardener is an isocyanate (cautions, "
+                + "safety data sheet)"
+            : "the respirator of your programme, closed goggles, gloves before the cans are opened (cautions, safety data sheet)", 2,
+                "Wear   ");
+        paper.Line(planned.Window.ToString(), 2, "Air    ");
+        if (product.Hardener is not null)
         {
-            CupReading reading = new(coat.Cups[coat.Cups.Count - 1], batches.Rules.Graduation);
-            paper.Line("Read  " + reading + (reading.Comparison.Remedy is string remedy ? ", more than the data sheet allows. " + remedy : string.Empty));
+            CupReading reading = new(planned.Mixes[^1], planned.Cups.Batches[^1].Cup.Graduation);
+            paper.Line(reading + (reading.Comparison.Remedy is string remedy ? ", more than the data sheet allows. " + remedy
+                : string.Empty), 2, "Read   ");
         }
 
-        paper.Line("Limit " + MixedCoating.AtMaximumReducer(coat.Layer.Product).Compare(VocLimits.CaliforniaMeasure2007) + " (" + VocLimits.CaliforniaMeasure2007.Source + ")");
+        Cups(paper, planned.Mixes);
+    }
+
+    private static void Cups(Paper paper, IReadOnlyList<PouredMix> mixes)
+    {
         List<string[]> rows =
         [
             ["", "fill line", "fill line", "fill line", "scale", "scale", "scale"],
             ["cup", "A", "A+B", "A+B+reducer", "A", "A+B", "A+B+reducer"],
         ];
-        rows.AddRange(coat.Cups.Select((cup, i) => Row(paper, cup, i)));
+        rows.AddRange(mixes.Select((cup, i) => new[]
+        {
+            (i + 1).ToString(CultureInfo.InvariantCulture),
+            Line(paper, Measure.Liquid, cup.BaseVolume.CubicMeters),
+            Line(paper, Measure.Liquid, cup.LineAfterHardener.CubicMeters),
+            Line(paper, Measure.Liquid, cup.Total.CubicMeters),
+            Line(paper, Measure.Mass, cup.BaseMass.Kilograms),
+            Line(paper, Measure.Mass, cup.ScaleAfterHardener.Kilograms),
+            Line(paper, Measure.Mass, cup.ScaleAfterReducer.Kilograms),
+        }));
         paper.Table(rows, "rrrrrrr");
     }
 
-    private static string[] Row(Paper paper, PouredMix cup, int i) =>
-    [
-        Number(i + 1),
-        Line(paper, Measure.Liquid, cup.BaseVolume.CubicMeters),
-        Line(paper, Measure.Liquid, cup.LineAfterHardener.CubicMeters),
-        Line(paper, Measure.Liquid, cup.Total.CubicMeters),
-        Line(paper, Measure.Mass, cup.BaseMass.Kilograms),
-        Line(paper, Measure.Mass, cup.ScaleAfterHardener.Kilograms),
-        Line(paper, Measure.Mass, cup.ScaleAfterReducer.Kilograms),
-    ];
-
     // Millilitres and grams as a cup and a bench scale show them; a fluid ounce and an ounce are thirty times coarser.
     private static string Line(Paper paper, Measure measure, double si) =>
-        measure.Shown(si, paper.System).ToString(paper.System == DisplayUnits.Si ? "F0" : "F1", CultureInfo.InvariantCulture) + " " + measure.Symbol(paper.System);
-
-    private static string Number(int count) => count.ToString(CultureInfo.InvariantCulture);
+        measure.Shown(si, paper.System).ToString(paper.System == DisplayUnits.Si ? "F0" : "F1", CultureInfo.InvariantCulture) + " "
+            + measure.Symbol(paper.System);
 }

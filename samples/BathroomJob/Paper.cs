@@ -25,7 +25,8 @@ internal sealed class Paper(DisplayUnits system)
     public static string Span(TimeSpan time)
     {
         int minutes = (int)Math.Ceiling(time.TotalMinutes - 1e-6);
-        return (minutes >= 60 ? Whole(minutes / 60) + "\u00A0h\u00A0" + (minutes % 60).ToString("00", CultureInfo.InvariantCulture) : Whole(minutes) + "\u00A0min").Replace("-", "−", StringComparison.Ordinal);
+        return (minutes >= 60 ? Whole(minutes / 60) + "\u00A0h\u00A0" + (minutes % 60).ToString("00", CultureInfo.InvariantCulture)
+            : Whole(minutes) + "\u00A0min").Replace("-", "−", StringComparison.Ordinal);
     }
 
     public void Heading(string title)
@@ -53,7 +54,8 @@ internal sealed class Paper(DisplayUnits system)
         foreach (string[] row in rows)
         {
             text.Append(' ', indent);
-            IEnumerable<string> cells = row.Select((cell, column) => alignment[column] == 'r' ? cell.PadLeft(widths[column]) : cell.PadRight(widths[column]));
+            IEnumerable<string> cells = row.Select((cell, column) => alignment[column] == 'r' ? cell.PadLeft(widths[column])
+                : cell.PadRight(widths[column]));
             text.Append(string.Join("  ", cells).TrimEnd()).Append('\n');
         }
     }

@@ -9,35 +9,57 @@ namespace Refinish.Samples.BathroomJob;
 /// <summary>The lines that the customer sees, what is behind them, and how that compares with tearing everything out.</summary>
 internal static class PriceSheet
 {
-    public static void Write(Paper paper, BathroomPlan plan)
+    public static void Write(Paper paper, JobPlan plan)
     {
         paper.Heading("Price");
-        if (plan.Price is not PriceEstimate price || price.Total is null)
+        if (plan.Costs is not { Price: { Total: decimal total } price } costs)
         {
             paper.Line("No price; see the job sheet.");
             return;
         }
 
-        string currency = plan.Job.Prices.Currency;
+        string currency = price.Book.Currency;
+        if (!plan.IsPossible)
+        {
+            paper.Line("Provisional: " + plan.Objections.Count + " on the job sheet under STOP.");
+        }
+
         List<string[]> rows = [.. price.Lines.Select(line => new[]
         {
-            line.Code, line.Description, line.Quantity.ToString("0.##", CultureInfo.InvariantCulture), line.Unit, Money(line.Rate), Money(line.Amount),
+            line.Code, line.Description, line.Fixture ?? string.Empty, line.Quantity.ToString("0.##", CultureInfo.InvariantCulture),
+                line.Unit, Money(line.Rate), Money(line.Amount),
         })];
-        rows.Add([string.Empty, "to pay, " + currency, string.Empty, string.Empty, string.Empty, Money(price.Total.Value)]);
-        paper.Table(rows, "llrlrr");
+        rows.Add([string.Empty, "to pay, " + currency, string.Empty, string.Empty, string.Empty, string.Empty, Money(total)]);
+        paper.Table(rows, "lllrlrr");
         paper.Line();
-        paper.Line("For the shop only: cost " + Money(price.Cost!.Value) + ", net " + Money(price.Net!.Value) + ", profit " + Money(price.Profit!.Value) + " " + currency
+        paper.Line("Net by fixture, each with its own repairs, options and consumables and a part of all else by area:");
+        paper.Table([.. costs.ByFixture!.Parts.Select(part => new[] { part.Id, part.Cost.Name, Money(part.Amount) })], "llr");
+        paper.Line();
+        paper.Line("For the shop only: cost " + Money(price.Cost!.Value) + ", net " + Money(price.Net!.Value) + ", profit "
+            + Money(price.Profit!.Value) + " " + currency
             + " = " + paper.Show(Measure.Percent, price.RealisedMargin!.Value.DecimalFractions) + " margin on price = "
-            + paper.Show(Measure.Percent, price.RealisedMarkup!.Value.DecimalFractions) + " markup on cost; warranty reserve " + Money(plan.ReserveForAll)
-            + " for " + paper.Show(Measure.Percent, plan.Reserve!.FailedWithinTerm.DecimalFractions) + " expected failures of each fixture in " + plan.Job.Warranty.Years + " years.");
-        paper.Line("Net price by fixture: " + plan.NetByFixture + ".");
-        EstimateRange range = EstimateRange.Of(price, Scenario.Doubts(), new SimulationOptions { Correlation = UnitsNet.Ratio.FromPercent(50) });
-        paper.Line("How sure: cost " + range.Cost + " " + currency + "; chance of a loss at this price " + paper.Show(Measure.Percent, range.ChanceOfLoss.DecimalFractions)
-            + "; net price that covers the cost nine times in ten " + Money(range.PriceForChanceOfProfit(UnitsNet.Ratio.FromPercent(90))) + ". Hours read as " + range.HourVariance
-            + ". What moves it most: " + string.Join("; ", range.Tornado().Take(3)) + ".");
-        if (plan.Comparison is not null)
+            + paper.Show(Measure.Percent, price.RealisedMarkup!.Value.DecimalFractions) + " markup on cost; warranty reserve "
+                + Money(costs.ReserveForAll)
+            + " for " + paper.Show(Measure.Percent, costs.Reserve.FailedWithinTerm.DecimalFractions)
+                + " expected failures of each fixture in "
+            + plan.Job.Shop.Warranty.Years + " years.");
+        // Each trial plans the whole job again, so that cups, kits, waiting and trips move too.
+        JobRange range = JobRange.Of(plan.Job, new JobDoubts(), new SimulationOptions { Trials = 100 });
+        if (range is { Total: { } totals, ChanceOfLoss: { } loss })
         {
-            paper.Line(plan.Comparison.Sentence() + " Days out of use are counted at " + Money(plan.Comparison.CostPerDayOutOfUse) + " each.");
+            paper.Line("How sure, by the invented doubts of the library (" + range.Doubts + "): to pay " + totals + " " + currency
+                + "; chance that the cost is above this net price "
+                + paper.Show(Measure.Percent, loss.DecimalFractions) + ".");
+        }
+
+        if (plan.Comparison is { } comparison)
+        {
+            paper.Line(comparison.Sentence() + " Days out of use are counted at " + Money(comparison.CostPerDayOutOfUse) + " each.");
+        }
+
+        foreach (Caution caution in price.Cautions)
+        {
+            paper.Line(caution.ToString(), 0, "! ");
         }
     }
 

@@ -5,7 +5,10 @@ using Refinish.Jobs;
 
 namespace Refinish.Samples.BathroomJob;
 
-/// <summary>Plans one invented bathroom and prints what a refinisher takes along: job sheet, cautions, mixing cards, timeline, air, price, handover.</summary>
+/// <summary>
+/// Plans an invented guesthouse and prints what a refinisher takes along: job sheet, cautions, who does what, operations, mixing cards,
+/// air, price, handover.
+/// </summary>
 internal static class Program
 {
     private const string Usage = "Usage: BathroomJob [--units si|us] [--workings]";
@@ -38,12 +41,13 @@ internal static class Program
             }
         }
 
-        BathroomPlan plan = Scenario.Guesthouse().Plan();
+        JobPlan plan = Scenario.Guesthouse().Plan();
         Paper paper = new(system);
         JobSheet.Write(paper, plan);
         CautionSheet.Write(paper, plan);
+        CrewSheet.Write(paper, plan);
+        WorkSheet.Write(paper, plan);
         MixingCards.Write(paper, plan);
-        Timeline.Write(paper, plan);
         AirSheet.Write(paper, plan);
         PriceSheet.Write(paper, plan);
         HandoverSheet.Write(paper, plan);

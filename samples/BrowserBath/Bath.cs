@@ -2,78 +2,86 @@ using System;
 using System.Collections.Generic;
 using System.Linq;
 using Refinish.Air;
-using Refinish.Climate;
-using Refinish.Coatings;
-using Refinish.Coverage;
-using Refinish.Curing;
-using Refinish.Films;
 using Refinish.Fixtures;
+using Refinish.Jobs;
 using Refinish.Scheduling;
-using UnitsNet;
+using Refinish.Substrates;
 
 namespace Refinish.Samples.BrowserBath;
 
-/// <summary>One tub in the air of one day: what gets coated, what goes into which cup, whether air and surface allow it, and when each coat goes on.</summary>
-/// <remarks>Gun, cup, residue and hours are invented, and so is the generic system: replace them with yours and with the data sheets of what is in the van.</remarks>
+/// <summary>
+/// One tub in the room and the air of one day, taken through the stages of the library as far as they go: procedure, work, times, air.
+/// </summary>
+/// <remarks>The shop is the library's invented one: replace it with yours and with the data sheets of what is in the van.</remarks>
 public sealed class Bath
 {
-    private static readonly SprayGun Gun = new()
-    {
-        FluidRate = VolumeFlow.FromMillilitersPerMinute(160),
-        TransferEfficiency = Ratio.FromPercent(60),
-        TriggerFraction = Ratio.FromPercent(45),
-    };
+    // The sheet asks for no survey, and says so.
+    private static readonly Survey NotSurveyed = new() { Material = FixtureMaterial.EnamelledCastIron, Defects = [] };
 
-    private static readonly Ratio Residue = Ratio.FromPercent(8);
-    private static readonly BatchRules Cup = new() { CupVolume = Volume.FromMilliliters(600) };
-    private static readonly WorkingHours Hours = new(TimeSpan.FromHours(8), TimeSpan.FromHours(17));
-
-    public Bath(RecessedBathtub tub, MoistAir air, Temperature surface, DateTimeOffset start)
+    public Bath(RecessedBathtub tub, SiteRoom room, DateTimeOffset start)
     {
         Tub = tub;
-        Coats = [.. System.Layers.SelectMany(layer => Enumerable.Range(1, layer.Coats).Select(number => new Coat(
-            layer.Coats == 1 ? layer.Product.Name : layer.Product.Name + ", coat " + number,
-            new CoatQuantity(tub.CoatedArea, layer, Gun, Residue),
-            new SprayWindow(air, surface, layer.Product.SprayLimits),
-            new CureForecast(layer.Product.CureNear(air.DryBulb), air.DryBulb),
-            new CureForecast(layer.Product.CureNear(surface), surface),
-            Cup)))];
-        Timeline = Coats.All(coat => coat.Batches is { IsPossible: true } && coat.OnSurface.IsAvailable) ? new JobSchedule(start, Hours, Steps(), Lags()) : null;
-    }
+        Procedure = new Procedure(new FixtureJob { Id = "tub", Room = room.Id, Fixture = tub, Survey = NotSurveyed }, Shop.Generic);
+        Work = new WorkList([Procedure], new Premises { Id = "home", Rooms = [room] }, Shop.Generic, start);
+        Coats = CoatsOf(null);
+        if (Coats.All(coat => coat.HasTimes))
+        {
+            Schedule = new CrewSchedule(Work);
+            Coats = CoatsOf(Schedule);
+        }
 
-    public static CoatingSystem System => GenericCatalogue.EpoxyUrethaneSystem;
+        if (Schedule is { IsPossible: true })
+        {
+            Air = new RoomAirPlan(Schedule, room.Id);
+            WaterFrom = new Handover(Schedule).WaterFrom;
+        }
+    }
 
     public RecessedBathtub Tub { get; }
 
+    public Procedure Procedure { get; }
+
+    public WorkList Work { get; }
+
     public IReadOnlyList<Coat> Coats { get; }
 
-    /// <summary>When each coat goes on; missing when a product gives no times at this temperature, or no cup fits its pot life.</summary>
-    public JobSchedule? Timeline { get; }
+    /// <summary>
+    /// When everything is done and by whom; missing when a product gives no times at this temperature, or no cup fits its pot life.
+    /// </summary>
+    public CrewSchedule? Schedule { get; }
 
-    /// <summary>When water may run: each product's own wait, counted from its last coat.</summary>
-    public DateTimeOffset? WaterFrom => Timeline is { IsPossible: true } timeline
-        ? Coats.Max(coat => timeline.Steps.First(step => step.Step.Name == coat.Name).End + coat.OnSurface.WaterService)
-        : null;
+    /// <summary>The air of the room; missing without times.</summary>
+    public RoomAirPlan? Air { get; }
+
+    /// <summary>When water may run.</summary>
+    public DateTimeOffset? WaterFrom { get; }
 
     /// <summary>What the air and the surface are held against, each comparison once.</summary>
-    public IReadOnlyList<LimitComparison> Checks => [.. Coats.SelectMany(coat => coat.Window.Checks.Concat(coat.OnSurface.Checks)).Distinct()];
+    public IReadOnlyList<LimitComparison> Checks =>
+        [.. Coats.SelectMany(coat => coat.Run.Window.Checks.Concat(coat.Run.OnSurface.Checks).Concat(coat.Run.InCup.Checks)).Distinct()];
 
-    public bool IsFit => Checks.All(check => check.Outcome == ComparisonOutcome.Within);
+    /// <summary>The vapour of all coats against a quarter of its lower flammable limit, and the fan against the careful bound.</summary>
+    public IReadOnlyList<LimitComparison> Vapour => Air is { Study: AirStudy study, FlammableAirflow: LimitComparison flow }
+        ? [study.FlammableLimit, flow] : [];
+
+    /// <summary>Whether nothing is beyond its limit or unknown and the work has times.</summary>
+    public bool IsFit =>
+        Air is not null && Checks.Concat(Vapour).All(check => check.Outcome == ComparisonOutcome.Within) && !Objections().Any();
 
     public IReadOnlyList<Caution> Cautions =>
-        [.. AirCautions.ForSpraying.Concat(AirCautions.ForIsocyanates).Concat(AirCautions.ForPreparation)
-            .Concat(Coats.SelectMany(coat => coat.Window.Cautions.Concat(coat.OnSurface.Cautions))).Distinct()];
+    [
+        .. AirCautions.ForSpraying.Concat(AirCautions.ForPreparation).Concat(Work.Operations.SelectMany(operation => operation.Cautions))
+            .Concat(Coats.SelectMany(coat => coat.Run.Window.Cautions.Concat(coat.Run.OnSurface.Cautions))).Concat(Procedure.Cautions)
+            .Concat(Air?.Cautions ?? []).Distinct(),
+    ];
 
-    private IEnumerable<ScheduleStep> Steps() => Coats.Select(coat => new ScheduleStep(coat.Name, coat.Duration));
+    /// <summary>What stands in the way beside the comparisons, in sentences.</summary>
+    public IEnumerable<string> Objections() =>
+        Procedure.SystemObjections.Concat(Procedure.Refusals)
+            .Concat(Work.Objections.Concat(Schedule?.Objections ?? []).Select(objection => objection.ToString()))
+            .Concat(Coats.SelectMany(coat => coat.Run.Cups.Objections.Select(objection => coat.Name + ": " + objection)));
 
-    // The next coat starts when the window has opened after the last stroke, and ends before it closes after the first.
-    private IEnumerable<StepLag> Lags() => Coats.Zip(Coats.Skip(1), (under, over) => new StepLag(
-        under.Name,
-        over.Name,
-        under.OnSurface.RecoatOpens ?? TimeSpan.Zero,
-        Least(under.OnSurface.RecoatCloses, under.InCup.RecoatCloses) - under.Quantity.SprayTime - over.Duration,
-        "recoat window of " + under.Name));
-
-    // A window closes by the warmer of surface and air.
-    private static TimeSpan? Least(TimeSpan? one, TimeSpan? other) => one < other ? one : other ?? one;
+    private IReadOnlyList<Coat> CoatsOf(CrewSchedule? schedule) => [.. Work.Runs.Select(run => new Coat(
+        Work.Operations.First(operation => operation.Id == run.Id).Name, run,
+        schedule?.Runs.FirstOrDefault(scheduled => scheduled.Run.Id == run.Id)))];
 }

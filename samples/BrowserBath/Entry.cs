@@ -23,9 +23,14 @@ public sealed class Entry(string name, string label, string help, Measure? measu
     {
         if (Measure is not null && double.TryParse(Text, NumberStyles.Float, CultureInfo.InvariantCulture, out double number))
         {
-            double zero = Measure.Shown(0, from);
-            double si = (number - zero) / (Measure.Shown(1, from) - zero);
-            Text = Measure.Shown(si, to).ToString("G6", CultureInfo.InvariantCulture);
+            Text = Measure.Shown(Si(number, from), to).ToString("G6", CultureInfo.InvariantCulture);
         }
+    }
+
+    /// <summary>A number of this line in the SI base unit of its kind.</summary>
+    public double Si(double number, DisplayUnits units)
+    {
+        double zero = Measure!.Shown(0, units);
+        return (number - zero) / (Measure.Shown(1, units) - zero);
     }
 }

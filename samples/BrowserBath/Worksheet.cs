@@ -2,21 +2,26 @@ using System;
 using System.Collections.Generic;
 using System.Globalization;
 using System.Linq;
+using Refinish.Air;
 using Refinish.Climate;
 using Refinish.Fixtures;
+using Refinish.Jobs;
 using UnitsNet;
 using With = System.Func<Refinish.Fixtures.RecessedBathtubMeasurements, UnitsNet.Length, Refinish.Fixtures.RecessedBathtubMeasurements>;
 
 namespace Refinish.Samples.BrowserBath;
 
-/// <summary>What is written into the form, and what the library says against it. The tub and the room it starts with are invented.</summary>
+/// <summary>
+/// What is written into the form, and what the library says against it. The tub and the room it starts with are invented.
+/// </summary>
 public sealed class Worksheet
 {
     private static readonly Length Metre = Length.FromMeters(1);
 
     private static readonly RecessedBathtubMeasurements Sound = new()
     {
-        OverallLength = Metre, OverallWidth = Metre, ApronHeight = default, RimLength = Metre, RimWidth = Metre, RimCornerRadius = default, Depth = Metre / 2,
+        OverallLength = Metre, OverallWidth = Metre, ApronHeight = default, RimLength = Metre, RimWidth = Metre,
+        RimCornerRadius = default, Depth = Metre / 2,
         FloorLength = Metre, FloorWidth = Metre, FloorCornerRadius = default, HeadRun = default, FootRun = default, CoveRadius = default,
         DrainDiameter = default, OverflowDiameter = default,
     };
@@ -42,13 +47,19 @@ public sealed class Worksheet
 
     public Worksheet(DateTime start)
     {
-        Tape = [.. Lengths.Select(line => new Entry(line.Name, line.Label, line.Help, Measure.Length, line.Millimetres.ToString(CultureInfo.InvariantCulture)))];
+        Tape = [.. Lengths.Select(line =>
+            new Entry(line.Name, line.Label, line.Help, Measure.Length, line.Millimetres.ToString(CultureInfo.InvariantCulture)))];
         Room =
         [
+            new Entry("length", "Room, length", "", Measure.Distance, "2.6"),
+            new Entry("width", "Room, width", "", Measure.Distance, "2.1"),
+            new Entry("height", "Room, height", "floor to ceiling", Measure.Distance, "2.5"),
+            new Entry("LabelFlow", "Fan, airflow", "as its label says", Measure.Airflow, "1700"),
             new Entry("dryBulb", "Air temperature", "near the tub", Measure.Temperature, "22"),
             new Entry("relativeHumidity", "Relative humidity", "near the tub", Measure.Percent, "48"),
             new Entry("surface", "Surface temperature", "where the tub is coldest", Measure.Temperature, "20"),
-            new Entry("start", "First coat not before", "work is from 8 to 17", null, start.ToString("yyyy-MM-ddTHH:mm", CultureInfo.InvariantCulture)),
+            new Entry("start", "Work not before", "Monday to Friday, 8 to 17", null,
+                start.ToString("yyyy-MM-ddTHH:mm", CultureInfo.InvariantCulture)),
         ];
     }
 
@@ -57,6 +68,11 @@ public sealed class Worksheet
     public IReadOnlyList<Entry> Tape { get; }
 
     public IReadOnlyList<Entry> Room { get; }
+
+    /// <summary>What the library says against the sheet that belongs to no line.</summary>
+    public IReadOnlyList<string> Others { get; private set; } = [];
+
+    public bool IsWrong => Others.Count > 0 || All.Any(entry => entry.Error is not null);
 
     public IEnumerable<Entry> All => Tape.Concat(Room);
 
@@ -73,6 +89,7 @@ public sealed class Worksheet
     /// <summary>Works the sheet out, or leaves an error beside every entry that cannot be.</summary>
     public Bath? WorkOut()
     {
+        Others = [];
         foreach (Entry entry in All)
         {
             entry.Error = null;
@@ -83,27 +100,40 @@ public sealed class Worksheet
         for (int i = 0; i < Lengths.Length; i++)
         {
             With with = Lengths[i].With;
-            Number(Tape[i], number => tape = with(tape, Units == DisplayUnits.Si ? Length.FromMillimeters(number) : Length.FromInches(number)));
+            Number(
+                Tape[i],
+                number => tape = with(tape, Units == DisplayUnits.Si ? Length.FromMillimeters(number) : Length.FromInches(number)));
         }
 
-        Temperature dryBulb = default, surface = default;
-        Ratio humidity = default;
-        Number(Room[0], number => dryBulb = Thermometer(number));
-        Number(Room[1], number => humidity = Ratio.FromPercent(number));
-        Number(Room[2], number => surface = Thermometer(number));
-        if (!DateTime.TryParse(Room[3].Text, CultureInfo.InvariantCulture, out DateTime start))
+        Dictionary<string, double> read = [];
+        foreach (Entry entry in Room.Where(entry => entry.Measure is not null))
         {
-            Room[3].Error = "“" + Room[3].Text + "” is no date and time.";
+            Number(entry, number => read[entry.Name] = entry.Si(number, Units));
+        }
+
+        Entry last = Room[^1];
+        if (!DateTime.TryParse(last.Text, CultureInfo.InvariantCulture, out DateTime start) || start.Year is < 1900 or > 2200)
+        {
+            last.Error = "“" + last.Text + "” is no date and time of these years.";
         }
 
         RecessedBathtub? tub = Tape.Any(entry => entry.Error is not null) ? null : Held(() => new RecessedBathtub(tape));
-        MoistAir? air = Room.Any(entry => entry.Error is not null) ? null : Held(() => new MoistAir(dryBulb, humidity));
-        return tub is null || air is null ? null : Held(() => new Bath(tub, air, surface, new DateTimeOffset(start, TimeSpan.Zero)));
+        SiteRoom? room = Room.Any(entry => entry.Error is not null) ? null : Held(() => RoomOf(read));
+        return tub is null || room is null ? null
+            : Held(() => new Bath(tub, room, new DateTimeOffset(DateTime.SpecifyKind(start, DateTimeKind.Unspecified), TimeSpan.Zero)));
     }
 
-    private static string Sentence(ArgumentException refused) => refused.Message.Split(" (Parameter '")[0];
+    private static SiteRoom RoomOf(Dictionary<string, double> read) => new()
+    {
+        Id = "bathroom",
+        Room = new Room(Length.FromMeters(read["length"]), Length.FromMeters(read["width"]), Length.FromMeters(read["height"])),
+        Exhaust = new Exhaust { LabelFlow = VolumeFlow.FromCubicMetersPerSecond(read["LabelFlow"]) },
+        Climate = RoomClimate.Held(
+            new MoistAir(Temperature.FromKelvins(read["dryBulb"]), Ratio.FromDecimalFractions(read["relativeHumidity"])),
+            Temperature.FromKelvins(read["surface"])),
+    };
 
-    private Temperature Thermometer(double number) => Units == DisplayUnits.Si ? Temperature.FromDegreesCelsius(number) : Temperature.FromDegreesFahrenheit(number);
+    private static string Sentence(ArgumentException refused) => refused.Message.Split(" (Parameter '")[0];
 
     private static void Number(Entry entry, Action<double> take)
     {
@@ -130,9 +160,17 @@ public sealed class Worksheet
         {
             return make();
         }
-        catch (ArgumentException refused) when (All.FirstOrDefault(entry => entry.Name == refused.ParamName) is Entry named)
+        catch (ArgumentException refused)
         {
-            named.Error = Sentence(refused);
+            if (All.FirstOrDefault(entry => entry.Name == refused.ParamName) is Entry named)
+            {
+                named.Error = Sentence(refused);
+            }
+            else
+            {
+                Others = [.. Others, Sentence(refused)];
+            }
+
             return null;
         }
     }

@@ -1,58 +1,74 @@
 using System;
-using System.Globalization;
+using System.Collections.Generic;
 using System.Linq;
 using Ical.Net.CalendarComponents;
 using Ical.Net.DataTypes;
 using Ical.Net.Serialization;
+using Refinish.Jobs;
 using Refinish.Scheduling;
 using Calendar = Ical.Net.Calendar;
 
 namespace Refinish.Samples.CalendarExport;
 
 /// <summary>
-/// A schedule as an iCalendar file (RFC 5545): one event for each stretch of work, one for each time a room stays empty. All times are written in
-/// universal time, so that no reader has to know the zone.
+/// A schedule as an iCalendar file (RFC 5545): one event for each stretch of work, one for each time a room stays empty. All times are
+/// written in universal time, so that no reader has to know the zone. An event is identified by job and operation: sent again after a
+/// change of plan, it moves.
 /// </summary>
 internal static class CalendarFile
 {
-    /// <param name="schedule">A schedule.</param>
+    /// <param name="job">The job, for identity.</param>
+    /// <param name="schedule">Its schedule.</param>
     /// <param name="stamp">When the file is made; given, because the file should be the same for the same schedule.</param>
-    public static string Write(SiteSchedule schedule, DateTimeOffset stamp)
+    public static string Write(Job job, CrewSchedule schedule, DateTimeOffset stamp)
     {
         Calendar calendar = new() { ProductId = "-//Refinish.Core//CalendarExport sample//EN" };
-        int number = 0;
-        foreach (PlannedStep step in schedule.Steps)
-        {
-            for (int piece = 0; piece < step.Pieces.Count; piece++)
-            {
-                string part = step.Pieces.Count > 1 ? string.Create(CultureInfo.InvariantCulture, $" ({piece + 1} of {step.Pieces.Count})") : string.Empty;
-                calendar.Events.Add(Event(++number, step.Step.Name + part, step.Step.Room, step.Driver.ToString(), step.Pieces[piece].Start, step.Pieces[piece].End, stamp));
-            }
-
-            if (step.RoomClear > step.End)
-            {
-                calendar.Events.Add(Event(++number, step.Step.Room + " stays empty", step.Step.Room, "The room clears after " + step.Step.Name + ".", step.End, step.RoomClear, stamp));
-            }
-        }
-
-        return new CalendarSerializer().SerializeToString(calendar) ?? throw new InvalidOperationException("The calendar could not be written.");
+        calendar.Events.AddRange(schedule.Operations.SelectMany(operation => Events(job, schedule, operation, stamp)));
+        return new CalendarSerializer().SerializeToString(calendar)
+            ?? throw new InvalidOperationException("The calendar could not be written.");
     }
 
-    /// <summary>Reads the file back with the library's parser and compares every event: the times survive the file.</summary>
-    public static bool HoldsAgainst(string text, SiteSchedule schedule)
+    /// <summary>Reads the file back with the library's parser and compares every event: identities and times survive the file.</summary>
+    public static bool HoldsAgainst(string text, Job job, CrewSchedule schedule, DateTimeOffset stamp)
     {
         Calendar read = Calendar.Load(text) ?? throw new FormatException("The calendar could not be read.");
-        var written = schedule.Steps.SelectMany(step => step.Pieces.Select(piece => (piece.Start, piece.End)).Concat(step.RoomClear > step.End ? [(step.End, step.RoomClear)] : []));
-        var found = read.Events.Select(one => (new DateTimeOffset(one.Start!.AsUtc, TimeSpan.Zero), new DateTimeOffset(one.End!.AsUtc, TimeSpan.Zero)));
-        return written.Select(pair => (pair.Item1.UtcDateTime, pair.Item2.UtcDateTime)).Order().SequenceEqual(found.Select(pair => (pair.Item1.UtcDateTime, pair.Item2.UtcDateTime)).Order());
+        CalendarEvent[] written = [.. schedule.Operations.SelectMany(operation => Events(job, schedule, operation, stamp))];
+        return written.Select(one => one.Uid).Distinct().Count() == written.Length
+            && written.Select(Line).Order().SequenceEqual(read.Events.Select(Line).Order());
     }
 
-    private static CalendarEvent Event(int number, string summary, string? room, string why, DateTimeOffset start, DateTimeOffset end, DateTimeOffset stamp) => new()
+    private static string Line(CalendarEvent one) => one.Uid + " " + one.Start!.AsUtc.ToString("O", null) + " "
+        + one.End!.AsUtc.ToString("O", null);
+
+    private static IEnumerable<CalendarEvent> Events(Job job, CrewSchedule schedule, ScheduledOperation planned, DateTimeOffset stamp)
     {
-        Uid = string.Create(CultureInfo.InvariantCulture, $"step-{number}@refinish-core.invalid"),
+        Operation operation = planned.Operation;
+        string id = job.Id + "/" + operation.Id;
+        string? room = job.Premises.Rooms.FirstOrDefault(one => one.Id == operation.Room)?.Name;
+        PlannedStep step = schedule.Found.Find(operation.Beside ?? operation.Id);
+        string what = operation.Instruction + "\n" + step.Driver + string.Concat(operation.Cautions.Select(caution => "\n! " + caution));
+        for (int i = 0; i < planned.Pieces.Count; i++)
+        {
+            string part = planned.Pieces.Count > 1 ? " (" + (i + 1) + " of " + planned.Pieces.Count + ")" : string.Empty;
+            string who = planned.People.Count > 0 ? string.Join(", ", planned.People) + ": " : string.Empty;
+            yield return Event(id + "/" + (i + 1), who + operation.Name + part, room, what, planned.Pieces[i].Start, planned.Pieces[i].End,
+                stamp);
+        }
+
+        if (operation.Beside is null && step.RoomClear > step.End)
+        {
+            yield return Event(id + "/clear", room + " stays empty", room, "The room clears after " + operation.Name + ".", step.End,
+                step.RoomClear, stamp);
+        }
+    }
+
+    private static CalendarEvent Event(string id, string summary, string? room, string what, DateTimeOffset start, DateTimeOffset end,
+        DateTimeOffset stamp) => new()
+    {
+        Uid = id + "@refinish-core.invalid",
         Summary = summary,
         Location = room,
-        Description = why,
+        Description = what,
         DtStamp = new CalDateTime(stamp.UtcDateTime, "UTC"),
         Start = new CalDateTime(start.UtcDateTime, "UTC"),
         End = new CalDateTime(end.UtcDateTime, "UTC"),

@@ -1,14 +1,24 @@
 using System;
-using System.Collections.Generic;
 using System.Linq;
+using Refinish.Air;
+using Refinish.Climate;
+using Refinish.Fixtures;
+using Refinish.Jobs;
 using Refinish.Scheduling;
+using Refinish.Substrates;
+using UnitsNet;
 
 namespace Refinish.Samples.CalendarExport;
 
-/// <summary>A boarding house whose bathrooms are renewed one beside the other by one person. House, hours and times are invented.</summary>
+/// <summary>
+/// A boarding house whose bathrooms are renewed one beside the other by one crew. House, hours, tubs and findings are invented.
+/// </summary>
 internal static class Pension
 {
-    /// <summary>Central European time of 2027 as data: clocks go forward on 28 March and back on 31 October, both at 1:00 universal time (Directive 2000/84/EC).</summary>
+    /// <summary>
+    /// Central European time of 2027 as data: clocks go forward on 28 March and back on 31 October, both at 1:00 universal time (Directive
+    /// 2000/84/EC).
+    /// </summary>
     public static LocalClock Clock { get; } = LocalClock.WithChanges(
         TimeSpan.FromHours(1),
         [
@@ -18,72 +28,49 @@ internal static class Pension
 
     /// <summary>Monday to Friday, 8 to 17, without Good Friday and Easter Monday of 2027.</summary>
     public static WorkCalendar Calendar { get; } =
-        WorkCalendar.Weekdays(new WorkingHours(TimeSpan.FromHours(8), TimeSpan.FromHours(17)), Clock, [new DateTime(2027, 3, 26), new DateTime(2027, 3, 29)]);
+        WorkCalendar.Weekdays(new WorkingHours(TimeSpan.FromHours(8), TimeSpan.FromHours(17)), Clock,
+            [new DateTime(2027, 3, 26), new DateTime(2027, 3, 29)]);
 
-    /// <summary>Bathrooms with one tub each.</summary>
-    public static SiteWork Bathrooms(int count) => Work(Enumerable.Range(1, count).Select(i => "bathroom " + i).Select(room => (room, (string[])["tub"])));
-
-    /// <summary>One bathroom with several fixtures, each with coats of its own.</summary>
-    public static SiteWork OneBathroom(params string[] fixtures) => Work([("bathroom", fixtures)]);
-
-    private static SiteWork Work(IEnumerable<(string Room, string[] Fixtures)> rooms)
+    /// <summary>Bathrooms with one tub each, starting in the week before the clocks go forward.</summary>
+    public static Job Bathrooms(int count) => new()
     {
-        List<SiteStep> steps = [];
-        List<StepLag> lags = [];
-        foreach ((string room, string[] fixtures) in rooms)
-        {
-            string mask = room + ": protect and mask";
-            string refit = room + ": caulk, refit and inspect";
-            steps.Add(new SiteStep { Name = mask, Duration = TimeSpan.FromMinutes(75), Room = room, IsInterruptible = true });
-            foreach (string fixture in fixtures)
-            {
-                AddFixture(steps, lags, room, fixture, mask, refit);
-            }
+        Id = "pension-2027",
+        Name = "Pension, " + count + " bathrooms (invented)",
+        Shop = Shop.Generic with { Calendar = Calendar },
+        Start = new DateTimeOffset(2027, 3, 22, 8, 0, 0, TimeSpan.FromHours(1)),
+        Premises = new Premises { Id = "pension", Rooms = [.. Enumerable.Range(1, count)
+            .Select(number => Bathroom("bath-" + number, "bathroom " + number))] },
+        Fixtures = [.. Enumerable.Range(1, count).Select(number => Tub("tub-" + number, "bath-" + number))],
+    };
 
-            steps.Add(new SiteStep { Name = refit, Duration = TimeSpan.FromMinutes(50), Room = room });
-        }
-
-        return new SiteWork { Start = new DateTimeOffset(2027, 3, 22, 8, 0, 0, TimeSpan.FromHours(1)), Calendar = Calendar, Steps = steps, Lags = lags };
-    }
-
-    private static void AddFixture(List<SiteStep> steps, List<StepLag> lags, string room, string fixture, string mask, string refit)
+    private static SiteRoom Bathroom(string id, string name) => new()
     {
-        SiteStep Add(string name, int minutes)
-        {
-            SiteStep step = new() { Name = room + ", " + fixture + ": " + name, Duration = TimeSpan.FromMinutes(minutes), Room = room };
-            steps.Add(step);
-            return step;
-        }
+        Id = id,
+        Name = name,
+        Room = new Room(Length.FromMeters(2.4), Length.FromMeters(1.9), Length.FromMeters(2.5)),
+        Exhaust = new Exhaust { LabelFlow = VolumeFlow.FromCubicMetersPerHour(1700) },
+        Climate = RoomClimate.Held(new MoistAir(Temperature.FromDegreesCelsius(22), Ratio.FromPercent(48)),
+            Temperature.FromDegreesCelsius(20)),
+    };
 
-        void Then(string before, string after, double least, double? most, string reason) =>
-            lags.Add(new StepLag(before, after, TimeSpan.FromHours(least), most is double hours ? TimeSpan.FromHours(hours) : null, reason));
-
-        string clean = Add("clean twice and etch", 105).Name;
-        steps[^1] = steps[^1] with { IsInterruptible = true };
-        string repair = Add("repair", 40).Name;
-        string sand = Add("sand and tack", 35).Name;
-        steps[^1] = steps[^1] with { IsInterruptible = true, RaisesDust = true };
-        string wipe = Add("wipe on promoter", 15).Name;
-        Then(mask, clean, 0, null, "masked first");
-        Then(clean, repair, 0, null, "clean before filler");
-        Then(repair, sand, 2, null, "filler hard");
-        Then(sand, wipe, 0, null, "dust off first");
-        string under = wipe;
-        foreach ((string coat, double least, double most, string reason) in new[]
+    private static FixtureJob Tub(string id, string room) => new()
+    {
+        Id = id,
+        Room = room,
+        Fixture = new RecessedBathtub(new RecessedBathtubMeasurements
         {
-            ("prime", 0.25, 1, "open time of the promoter"), ("topcoat 1", 1.5, 20, "recoat window of the primer"),
-            ("topcoat 2", 0.5, 4, "recoat window of topcoat 1"), ("topcoat 3", 0.5, 4, "recoat window of topcoat 2"),
-        })
+            RimLength = Length.FromInches(53), RimWidth = Length.FromInches(23.5), RimCornerRadius = Length.FromInches(6),
+            FloorLength = Length.FromInches(44), FloorWidth = Length.FromInches(19.5), FloorCornerRadius = Length.FromInches(5),
+            Depth = Length.FromInches(13.25), HeadRun = Length.FromInches(7), FootRun = Length.FromInches(2),
+                CoveRadius = Length.FromInches(2.5),
+            OverallLength = Length.FromInches(60), OverallWidth = Length.FromInches(30), ApronHeight = Length.FromInches(14.5),
+            DrainDiameter = Length.FromInches(2), OverflowDiameter = Length.FromInches(3),
+        }),
+        Survey = new Survey
         {
-            string name = Add(coat, 45).Name;
-            steps[^1] = steps[^1] with { Sprays = true, Clearing = TimeSpan.FromMinutes(45), DustFree = TimeSpan.FromHours(3), Tools = ["spray gun"] };
-            Then(under, name, least, most, reason);
-            under = name;
-        }
-
-        string demask = Add("demask", 25).Name;
-        Then(under, demask, 4, null, "touch-dry");
-        Then(under, refit, 24, null, "hard enough to work on");
-        Then(demask, refit, 0, null, "demasked first");
-    }
+            Material = FixtureMaterial.EnamelledSteel,
+            Defects = [new Chip(Length.FromMillimeters(12), Length.FromMillimeters(1))],
+            BuiltBefore1978 = false,
+        },
+    };
 }

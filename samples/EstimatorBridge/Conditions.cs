@@ -7,7 +7,9 @@ using UnitsNet;
 
 namespace Refinish.Samples.EstimatorBridge;
 
-/// <summary>What a contractor writes about a fixture, as the defect that the library knows, in a size that is invented: "chip" or "chip*3".</summary>
+/// <summary>
+/// What a contractor writes about a fixture, as the defect that the library knows, in a size that is invented: "chip" or "chip*3".
+/// </summary>
 internal static class Conditions
 {
     private static readonly Dictionary<string, Defect> Words = new(StringComparer.Ordinal)
@@ -29,8 +31,10 @@ internal static class Conditions
         string[] parts = word.Split('*');
         int times = 1;
         return Words.TryGetValue(parts[0], out Defect? defect)
-            && (parts.Length == 1 || (parts.Length == 2 && int.TryParse(parts[1], CultureInfo.InvariantCulture, out times) && times is >= 1 and <= 100))
+            && (parts.Length == 1 || (parts.Length == 2 && int.TryParse(parts[1], CultureInfo.InvariantCulture, out times)
+                && times is >= 1 and <= 100))
             ? Enumerable.Repeat(defect, times)
-            : throw new RowException("condition", "'" + word + "' is none of " + string.Join(", ", Words.Keys) + ", with or without a number as in chip*3");
+            : throw new RowException("condition",
+                "'" + word + "' is none of " + string.Join(", ", Words.Keys) + ", with or without a number as in chip*3");
     }
 }

@@ -5,7 +5,10 @@ using CsvHelper;
 
 namespace Refinish.Samples.EstimatorBridge;
 
-/// <summary>A takeoff of any length, invented from a fixed seed: mostly sound rows, some fixtures that nobody should refinish, some rows that are wrong.</summary>
+/// <summary>
+/// A takeoff of any length, invented from a fixed seed: mostly sound rows, some fixtures that nobody should refinish, some rows that are
+/// wrong.
+/// </summary>
 internal static class Invented
 {
     private static readonly (string Kind, string Material, int Length, int Width, int Depth)[] Fixtures =
@@ -41,7 +44,8 @@ internal static class Invented
             csv.WriteField(fate == 2 ? 17000 : depth + random.Next(-20, 20));
             csv.WriteField(material);
             csv.WriteField(1950 + random.Next(70));
-            csv.WriteField(fate is 3 or 4 ? "soft-floor" : kind == "tile" && random.Next(3) == 0 ? "grout*2" : Conditions[random.Next(Conditions.Length)]);
+            csv.WriteField(fate is 3 or 4 ? "soft-floor" : kind == "tile" && random.Next(3) == 0 ? "grout*2"
+                : Conditions[random.Next(Conditions.Length)]);
             csv.WriteField(kind == "tub" && random.Next(4) == 0 ? "X-SLIP X-DRAIN" : string.Empty);
             csv.NextRecord();
         }

@@ -1,7 +1,10 @@
-// A takeoff in, line items out: the bridge into a general contractor's estimating program. Rows stream, so a million take no more memory than ten.
-//   EstimatorBridge takeoff.csv lines.csv errors.csv     a dash is standard input or output; see takeoff.csv here for the columns
-//   EstimatorBridge --invent 1000000                     writes an invented takeoff
-// Exit code 0: every row was priced or refused with reasons; 1: there are rows in errors.csv; 2: the call or the header is wrong.
+// A takeoff in, line items out: the bridge into a general contractor's estimating program. Rows stream: a million take the memory of ten.
+//   EstimatorBridge takeoff.csv lines.csv     a dash is standard input or output; see takeoff.csv here for the columns
+//   EstimatorBridge --invent 1000000          writes an invented takeoff
+// Every row of the takeoff has lines in the export: WRONG when it cannot be read; REFUSED or OBJECTION when something stands in the way,
+// and then no price; otherwise CONDITION for what has to be met first, and then what it costs. The last lines, CAUTION, say in sentences
+// what can hurt.
+// Exit code 0: every row was read; 1: there are wrong rows; 2: the call or the header is wrong.
 using System;
 using System.Collections.Generic;
 using System.Diagnostics;
@@ -9,14 +12,11 @@ using System.Globalization;
 using System.IO;
 using System.Linq;
 using CsvHelper;
-using CsvHelper.Configuration;
 using Refinish;
-using Refinish.Air;
-using Refinish.Estimating;
 using Refinish.Samples.EstimatorBridge;
 
-// So many rows are priced at once, each on its own; what is held in memory is this block and no more.
-const int Block = 1024;
+// So many rows are planned at once, each on its own; what is held in memory is this block and no more.
+const int Block = 256;
 
 if (args is ["--invent", string number] && int.TryParse(number, CultureInfo.InvariantCulture, out int wanted))
 {
@@ -25,128 +25,84 @@ if (args is ["--invent", string number] && int.TryParse(number, CultureInfo.Inva
     return 0;
 }
 
-if (args.Length != 3)
+if (args.Length != 2)
 {
-    Console.Error.WriteLine("Usage: EstimatorBridge TAKEOFF LINES ERRORS (a dash is standard input or output) | --invent ROWS");
+    Console.Error.WriteLine("Usage: EstimatorBridge TAKEOFF LINES (a dash is standard input or output) | --invent ROWS");
     return 2;
 }
 
-using StreamReader takeoff = args[0] == "-" ? new StreamReader(Console.OpenStandardInput()) : new StreamReader(args[0]);
-bool broken = false;
-using CsvReader rows = new(takeoff, new CsvConfiguration(CultureInfo.InvariantCulture) { BadDataFound = _ => broken = true });
-rows.Read();
-rows.ReadHeader();
-if (TakeoffRow.Columns.Except(rows.HeaderRecord!).FirstOrDefault() is string missing)
+try
 {
-    Console.Error.WriteLine("The takeoff has no column '" + missing + "'; it needs " + string.Join(", ", TakeoffRow.Columns) + ".");
+    using StreamReader takeoff = args[0] == "-" ? new StreamReader(Console.OpenStandardInput()) : new StreamReader(args[0]);
+    IEnumerator<TakeoffLine> file = new TakeoffReader(takeoff).Lines().GetEnumerator();
+    TakeoffHeader header = new(file.MoveNext() ? file.Current.Text : null);
+    using CsvWriter lines = new(Writer(args[1]), CultureInfo.InvariantCulture);
+    return Export(header, Rest(file), lines);
+}
+catch (RowException wrong)
+{
+    Console.Error.WriteLine(wrong.Column + " " + wrong.Message + ".");
+    return 2;
+}
+catch (Exception unreachable) when (unreachable is IOException or UnauthorizedAccessException)
+{
+    Console.Error.WriteLine(unreachable.Message);
     return 2;
 }
 
-Dictionary<string, int> places = rows.HeaderRecord!.Select((name, place) => (name, place)).ToDictionary(column => column.name, column => column.place);
-using CsvWriter lines = new(Writer(args[1]), CultureInfo.InvariantCulture);
-using CsvWriter errors = new(Writer(args[2]), CultureInfo.InvariantCulture);
-Record(lines, "room", "fixture", "item", "description", "quantity", "unit", "unit cost", "amount", "currency", "note");
-Record(errors, "line", "column", "what is wrong");
-
-Stopwatch watch = Stopwatch.StartNew();
-int read = 0, priced = 0, refused = 0, wrong = 0, items = 0;
-decimal total = 0;
-HashSet<string> cautions = [.. AirCautions.ForSpraying.Concat(AirCautions.ForIsocyanates).Select(Sentence)];
-foreach ((int Line, string[]? Fields)[] block in Rows().Chunk(Block))
+static int Export(TakeoffHeader header, IEnumerable<TakeoffLine> rows, CsvWriter lines)
 {
-    foreach ((int line, FixtureEstimate? estimate, RowException? fault) in block.AsParallel().AsOrdered().Select(row => Estimate(row.Line, row.Fields)))
+    Stopwatch watch = Stopwatch.StartNew();
+    int[] fates = new int[Enum.GetValues<RowFate>().Length];
+    int items = 0;
+    decimal total = 0;
+    Dictionary<string, Caution> cautions = new(StringComparer.Ordinal);
+    ExportLine.WriteHeader(lines);
+    foreach (TakeoffLine[] block in rows.Where(row => row.Text != string.Empty).Chunk(Block))
     {
-        read++;
-        if (fault is not null)
+        foreach (RowExport row in block.AsParallel().AsOrdered().Select(line => RowExport.Of(header, line)))
         {
-            wrong++;
-            Record(errors, line.ToString(CultureInfo.InvariantCulture), fault.Column, fault.Message);
+            fates[(int)row.Fate]++;
+            foreach (ExportLine line in row.Lines)
+            {
+                line.Write(lines);
+                items += line.Amount == 0 ? 0 : 1;
+                total += line.Amount;
+            }
+
+            foreach (Caution caution in row.Cautions)
+            {
+                cautions.TryAdd(caution.Code, caution);
+            }
         }
-        else
+    }
+
+    foreach (Caution caution in cautions.Values)
+    {
+        new ExportLine("CAUTION", caution.ToString()) { Hazards = caution.Hazard.ToString("G") }.Write(lines);
+    }
+
+    using Process self = Process.GetCurrentProcess();
+    string sum = total.ToString("F2", CultureInfo.InvariantCulture) + " " + Assumed.Shop.Prices.Currency;
+    string not = FormattableString.Invariant($"{Of(RowFate.Objected)} with objections, {Of(RowFate.Wrong)} wrong");
+    Say($"{fates.Sum()} rows: {Of(RowFate.Priced)} priced, {not}; {items} items; total {sum}");
+    Say($"{fates.Sum() / watch.Elapsed.TotalSeconds:F0} rows a second; most memory {self.PeakWorkingSet64 / 1048576.0:F0} MB");
+    return Of(RowFate.Wrong) == 0 ? 0 : 1;
+
+    int Of(RowFate fate) => fates[(int)fate];
+}
+
+static void Say(FormattableString sentence) => Console.Error.WriteLine(FormattableString.Invariant(sentence));
+
+static IEnumerable<TakeoffLine> Rest(IEnumerator<TakeoffLine> file)
+{
+    using (file)
+    {
+        while (file.MoveNext())
         {
-            Write(estimate!);
+            yield return file.Current;
         }
     }
-}
-
-Console.Error.WriteLine(string.Create(CultureInfo.InvariantCulture, $"{read} rows: {priced} priced, {refused} refused, {wrong} wrong; {items} line items; total {total:F2} {Shop.Prices.Currency}"));
-Console.Error.WriteLine(string.Create(CultureInfo.InvariantCulture, $"{read / watch.Elapsed.TotalSeconds:F0} rows a second; most memory {PeakMegabytes():F0} MB"));
-foreach (string caution in cautions)
-{
-    Console.Error.WriteLine("! " + caution);
-}
-
-return wrong == 0 ? 0 : 1;
-
-IEnumerable<(int Line, string[]? Fields)> Rows()
-{
-    while (rows.Read())
-    {
-        string[]? fields = rows.Parser.Record;
-        yield return (rows.Parser.RawRow, broken ? null : fields);
-        broken = false;
-    }
-}
-
-(int Line, FixtureEstimate? Estimate, RowException? Fault) Estimate(int line, string[]? fields)
-{
-    try
-    {
-        return (line, FixtureEstimate.Of(TakeoffRow.Parse(Field)), null);
-    }
-    catch (RowException fault)
-    {
-        return (line, null, fault);
-    }
-
-    string Field(string column) => fields is null ? throw new RowException("the row", "a quotation mark stands where none may")
-        : places[column] < fields.Length ? fields[places[column]].Trim()
-        : throw new RowException(column, "is missing");
-}
-
-void Write(FixtureEstimate estimate)
-{
-    TakeoffRow row = estimate.Row;
-    cautions.UnionWith(estimate.Verdict.Cautions.Select(Sentence));
-    if (estimate.Price is not PriceEstimate price)
-    {
-        refused++;
-        Record(lines, row.Room, row.Fixture, "REFUSED", "not to be refinished as it stands", "0", "fixture", "0.00", "0.00", Shop.Prices.Currency, estimate.Note);
-        return;
-    }
-
-    priced++;
-    total += price.Total!.Value;
-    string note = estimate.Note;
-    foreach (EstimateLine line in price.Lines.Where(line => line.Amount != 0))
-    {
-        items++;
-        (string code, string description, string unit) = line.Unit == "kit" && line.Description.Split(", kit of")[0] is string drawn
-            ? (Shop.MaterialCodes[drawn], drawn, "10 mL")
-            : (line.Code, line.Description, line.Unit);
-        Record(lines, row.Room, row.Fixture, code, description, Text(line.Quantity), unit, Text(line.Rate), Text(line.Amount), Shop.Prices.Currency, note);
-        note = string.Empty;
-    }
-}
-
-static string Sentence(Caution caution) => caution.Sentence + " (Decided by: " + caution.DecidedBy + ".)";
-
-static string Text(decimal value) => value.ToString("0.00", CultureInfo.InvariantCulture);
-
-static void Record(CsvWriter csv, params ReadOnlySpan<string> fields)
-{
-    foreach (string field in fields)
-    {
-        csv.WriteField(field);
-    }
-
-    csv.NextRecord();
 }
 
 static StreamWriter Writer(string file) => file == "-" ? new StreamWriter(Console.OpenStandardOutput()) : new StreamWriter(file);
-
-static double PeakMegabytes()
-{
-    using Process self = Process.GetCurrentProcess();
-    return self.PeakWorkingSet64 / 1048576.0;
-}

@@ -43,7 +43,8 @@ internal static class Shapes
         "pan" => new ShowerPan(new ShowerPanMeasurements
         {
             FloorLength = length, FloorWidth = width, WallHeight = depth, LedgeWidth = Length.FromMillimeters(30),
-            CurbInsideHeight = depth, CurbTopWidth = Length.FromMillimeters(60), CurbOutsideHeight = depth, DrainDiameter = Length.FromMillimeters(90),
+            CurbInsideHeight = depth, CurbTopWidth = Length.FromMillimeters(60), CurbOutsideHeight = depth,
+            DrainDiameter = Length.FromMillimeters(90),
         }),
         _ => throw new RowException("kind", "'" + kind + "' is none of " + Kinds),
     };

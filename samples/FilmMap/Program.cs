@@ -39,7 +39,8 @@ for (int coat = 0; coat < 2; coat++)
 {
     for (double y = -0.385; y <= 0.39; y += 0.11)
     {
-        above.Add(new() { Start = new(-0.8, y, 0.52), End = new(0.8, y, 0.52), Aim = new(0, 0, -1), Speed = Speed.FromCentimetersPerSecond(20) });
+        above.Add(new() { Start = new(-0.8, y, 0.52), End = new(0.8, y, 0.52), Aim = new(0, 0, -1),
+            Speed = Speed.FromCentimetersPerSecond(20) });
     }
 }
 
@@ -85,9 +86,11 @@ foreach (double percent in new[] { 100.0 / 3, 50 })
     // As slow as makes the means alike.
     StrokeSettings led = hand with { Overlap = Ratio.FromPercent(percent), Speed = Speed.FromCentimetersPerSecond(percent > 40 ? 20 : 15) };
     StrokeOverlap closed = new(gun, fan, led);
-    FilmMap flat = StrokePlan.OverPanel(gun, fan, led, Length.FromMeters(1.2), Length.FromMeters(0.6)).SprayOnto(panel, Length.FromMillimeters(5), limits);
+    FilmMap flat = StrokePlan.OverPanel(gun, fan, led, Length.FromMeters(1.2), Length.FromMeters(0.6))
+        .SprayOnto(panel, Length.FromMillimeters(5), limits);
     Print("Panel, " + Measure.Percent.Format(led.Overlap.DecimalFractions, DisplayUnits.Si, 3) + " overlap; closed form " + closed, flat);
-    Draw(percent > 40 ? "panel-50.svg" : "panel-33.svg", flat, "A parabolic fan on a flat panel, " + Measure.Percent.Format(led.Overlap.DecimalFractions, DisplayUnits.Si, 3) + " overlap");
+    Draw(percent > 40 ? "panel-50.svg" : "panel-33.svg", flat, "A parabolic fan on a flat panel, "
+        + Measure.Percent.Format(led.Overlap.DecimalFractions, DisplayUnits.Si, 3) + " overlap");
 }
 
 foreach (Caution caution in habit.Cautions)

@@ -1,5 +1,6 @@
 using System;
 using System.Collections.Generic;
+using System.Linq;
 using Refinish.Coatings;
 using Refinish.Curing;
 using Refinish.Estimating;
@@ -15,25 +16,32 @@ namespace Refinish.Samples.Gallery;
 /// <summary>What hangs in the gallery. All of it is invented.</summary>
 internal static class Exhibits
 {
-    private static readonly BathroomPlan Plan = Scenario.Guesthouse().Plan();
+    // Without the shower pan that has to be refused, so that nothing stands in the way.
+    private static readonly JobPlan Guesthouse =
+        (Scenario.Guesthouse() with { Fixtures = [.. Scenario.Guesthouse().Fixtures.Where(fixture => fixture.Id != "shower-2")] }).Plan();
+
+    private static readonly JobPlan OneBathroom = Scenario.OneBathroom().Plan();
 
     public static IReadOnlyList<Exhibit> All { get; } =
     [
-        new("timeline", "The job", "`new TimelinePicture(plan)`", new TimelinePicture(Plan)),
-        new("cure", "The job", "`new CurePicture(plan)`", new CurePicture(Plan)),
+        new("timeline", "The job", "`new TimelinePicture(plan)`: two people in three rooms", new TimelinePicture(Guesthouse)),
+        new("timeline-one-room", "The job", "The same of one bathroom", new TimelinePicture(OneBathroom)),
+        new("cure", "The job", "`new CurePicture(plan)`", new CurePicture(OneBathroom)),
         new("cure-conversion", "The job", "`new CurePicture(forecast, \"epoxy primer\", conversion)`: with the law of its chemistry, here invented", Conversion()),
-        new("air", "The job", "`new AirPicture(plan)`", new AirPicture(Plan)),
+        new("air", "The job", "`new AirPicture(plan)`; of several rooms one after the other", new AirPicture(OneBathroom)),
+        new("air-room", "The job", "`new AirPicture(plan.Air[0])`: one room of several", new AirPicture(Guesthouse.Air[0])),
         new("film", "The job", "`new FilmPicture(map, \"a tub sprayed straight down, two coats\")`; where on the tub it is thin, `FilmMap.WriteSvg` draws", Film()),
-        new("price", "Money", "`new PricePicture(plan)`", new PricePicture(Plan)),
-        new("cost", "Money", "`new CostPicture(EstimateRange.Of(plan.Price, doubts))`", new CostPicture(EstimateRange.Of(Plan.Price!, Scenario.Doubts()))),
-        new("recessed-bathtub", "Fixtures", "`new FixturePicture(tub, \"Bathtub\")`, and so for every kind of fixture, in the reader's units", new FixturePicture(Plan.Fixtures[0].Job.Fixture, "Bathtub")),
+        new("price", "Money", "`new PricePicture(plan)`", new PricePicture(Guesthouse)),
+        new("cost", "Money", "`new CostPicture(JobRange.Of(job, doubts, options))`: the whole job planned a thousand times", new CostPicture(JobRange.Of(OneBathroom.Job, new JobDoubts(), new SimulationOptions { Trials = 1000 }))),
+        new("cost-estimate", "Money", "`new CostPicture(EstimateRange.Of(plan.Price, doubts))`: one estimate with other hours and quantities", new CostPicture(EstimateRange.Of(Guesthouse.Price!, Scenario.Doubts()))),
+        new("recessed-bathtub", "Fixtures", "`new FixturePicture(tub, \"Bathtub\")`, and so for every kind of fixture, in the reader's units", new FixturePicture(OneBathroom.Job.Fixtures[0].Fixture, "Bathtub")),
         new("freestanding-tub", "Fixtures", "Freestanding tub with a rolled rim", new FixturePicture(OtherFixtures.Freestanding, "Freestanding tub"), DisplayUnits.UsCustomary),
         new("oval-tub", "Fixtures", "Oval tub in a deck", new FixturePicture(OtherFixtures.Oval, "Oval tub"), DisplayUnits.UsCustomary),
         new("corner-tub", "Fixtures", "Corner tub", new FixturePicture(OtherFixtures.Corner, "Corner tub"), DisplayUnits.UsCustomary),
-        new("pedestal-sink", "Fixtures", "Pedestal sink", new FixturePicture(Plan.Fixtures[1].Job.Fixture, "Pedestal sink")),
+        new("pedestal-sink", "Fixtures", "Pedestal sink", new FixturePicture(OneBathroom.Job.Fixtures[1].Fixture, "Pedestal sink")),
         new("counter-sink", "Fixtures", "Vessel sink on a counter", new FixturePicture(OtherFixtures.Vessel, "Vessel sink"), DisplayUnits.UsCustomary),
         new("shower-pan", "Fixtures", "Shower pan", new FixturePicture(OtherFixtures.Pan, "Shower pan"), DisplayUnits.UsCustomary),
-        new("tiled-surround", "Fixtures", "Tiled walls", new FixturePicture(Plan.Fixtures[2].Job.Fixture, "Tiled surround")),
+        new("tiled-surround", "Fixtures", "Tiled walls", new FixturePicture(OneBathroom.Job.Fixtures[2].Fixture, "Tiled surround")),
         new("countertop", "Fixtures", "Countertop", new FixturePicture(OtherFixtures.Counter, "Kitchen counter"), DisplayUnits.UsCustomary),
         new("flat-panel", "Fixtures", "Panel", new FixturePicture(OtherFixtures.Panel, "Panel"), DisplayUnits.UsCustomary),
     ];
@@ -71,7 +79,7 @@ internal static class Exhibits
             }
         }
 
-        FilmMap map = new StrokePlan(gun, fan, above).SprayOnto(Plan.Fixtures[0].Job.Fixture.Tessellate(Length.FromMillimeters(10)), Length.FromMillimeters(20), limits);
+        FilmMap map = new StrokePlan(gun, fan, above).SprayOnto(OneBathroom.Job.Fixtures[0].Fixture.Tessellate(Length.FromMillimeters(10)), Length.FromMillimeters(20), limits);
         return new FilmPicture(map, "a tub sprayed straight down, two coats");
     }
 }

@@ -6,7 +6,7 @@ using Refinish;
 using Refinish.Jobs;
 using Refinish.Json;
 
-// Reads a job, prints its price and what stands in its way, writes its plan. Compiled ahead of time it starts in milliseconds.
+// Reads a job, prints what stands in its way, its conditions, its price and its cautions, and writes its plan. Compiled ahead of time it starts in milliseconds.
 Console.OutputEncoding = Encoding.UTF8;
 if (args is not [string jobFile, string planFile])
 {
@@ -14,7 +14,7 @@ if (args is not [string jobFile, string planFile])
     return 2;
 }
 
-if (!JobJson.TryRead(File.ReadAllBytes(jobFile), out BathroomJob? job, out IReadOnlyList<JsonFault> faults))
+if (!JobJson.TryRead(File.ReadAllBytes(jobFile), out Job? job, out IReadOnlyList<JsonFault> faults))
 {
     foreach (JsonFault fault in faults)
     {
@@ -24,11 +24,22 @@ if (!JobJson.TryRead(File.ReadAllBytes(jobFile), out BathroomJob? job, out IRead
     return 1;
 }
 
-BathroomPlan plan = job.Plan();
-Console.WriteLine(job.Name + ": " + (plan.Price?.Total is decimal total ? FormattableString.Invariant($"{total} {job.Prices.Currency}") : "no price"));
+JobPlan plan = job.Plan();
+Console.WriteLine(job.Name + (plan.IsPossible ? ": can be done" : ": provisional, because something stands in its way"));
 foreach (PlanObjection objection in plan.Objections)
 {
     Console.WriteLine("In the way: " + objection);
+}
+
+foreach (PlanCondition condition in plan.Conditions)
+{
+    Console.WriteLine("Condition: " + condition);
+}
+
+Console.WriteLine("Price: " + (plan.Price?.Total is decimal total ? FormattableString.Invariant($"{total} {job.Shop.Prices.Currency}") : "none"));
+foreach (ProtectionNeed need in plan.Protection)
+{
+    Console.WriteLine("For the respiratory protection programme: " + need);
 }
 
 foreach (Caution caution in plan.Cautions)

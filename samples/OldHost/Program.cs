@@ -10,7 +10,7 @@ internal static class Program
 {
     private static void Main(string[] arguments)
     {
-        BathroomPlan plan = Scenario.Guesthouse().Plan();
+        JobPlan plan = Scenario.OneBathroom().Plan();
         if (arguments.Length == 1 && arguments[0] == "--numbers")
         {
             Numbers(plan.Workings(), string.Empty);
@@ -18,6 +18,11 @@ internal static class Program
         }
 
         Console.WriteLine(plan);
+        foreach (PlanCondition condition in plan.Conditions)
+        {
+            Console.WriteLine("first " + condition);
+        }
+
         Console.WriteLine("coated area " + Measure.Area.Format(plan.CoatedArea.SquareMeters) + ", price " + plan.Price);
         foreach (Caution caution in plan.Cautions)
         {

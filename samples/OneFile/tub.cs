@@ -25,10 +25,11 @@ Console.WriteLine($"{tub.Description}: {Measure.Area.Format(tub.CoatedArea.Squar
 
 // What to mix, coat by coat.
 SprayGun gun = new() { FluidRate = VolumeFlow.FromMillilitersPerMinute(160), TransferEfficiency = Ratio.FromPercent(60) };
+ApplicationLosses losses = new() { Residue = Ratio.FromPercent(8) };
 foreach (CoatingLayer layer in GenericCatalogue.EpoxyUrethaneSystem.Layers)
 {
-    CoatQuantity coat = new(tub.CoatedArea, layer, gun, residue: Ratio.FromPercent(8));
-    Console.WriteLine($"{layer.Product}, each of {layer.Coats}: {new PouredMix(layer.Product, coat.PouredVolume, layer.Reducer)}");
+    CoatDemand coat = new(tub.CoatedArea, layer, gun, losses);
+    Console.WriteLine($"{layer.Product}, each of {layer.Coats}: {new PouredMix(layer.Product, coat.Total, layer.Reducer)}");
 }
 
 // The air, and the iron where it is coldest.

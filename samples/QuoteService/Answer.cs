@@ -1,6 +1,7 @@
 using System;
 using System.Collections.Generic;
 using System.Linq;
+using Refinish.Estimating;
 using Refinish.Jobs;
 using UnitsNet;
 
@@ -12,43 +13,68 @@ internal sealed record Answer(
     DateTimeOffset Stored,
     string Notice,
     Area CoatedArea,
-    IReadOnlyList<string> Objections,
-    IReadOnlyList<string> Conditions,
+    IReadOnlyList<Answer.Objection> Objections,
+    IReadOnlyList<Answer.Condition> Conditions,
     IReadOnlyList<string> Protection,
     IReadOnlyList<Answer.Caution> Cautions,
     Answer.PriceOffered? Price,
     IReadOnlyList<Answer.Step> Timeline,
-    DateTimeOffset? WaterFrom,
+    IReadOnlyList<Answer.Visit> Visits,
+    IReadOnlyList<Answer.Use> Fixtures,
     string Job,
     IReadOnlyList<string> Pictures)
 {
     public static Answer Of(Quote quote)
     {
-        BathroomPlan plan = quote.Plan;
+        JobPlan plan = quote.Plan;
         string self = "/quotes/" + quote.Id;
         return new(
             quote.Id,
             quote.Stored,
-            Shop.Invented,
+            OurShop.Invented,
             plan.CoatedArea,
             [.. quote.InTheWay(DisplayUnits.Si)],
-            [.. plan.Conditions.Select(condition => condition.Sentence + ": " + condition.Remedy)],
-            [.. plan.Protection.Select(comparison => comparison.ToString())],
-            [.. plan.Cautions.Select(caution => new Caution(caution.Sentence, caution.DecidedBy))],
+            [.. plan.Conditions.Select(condition =>
+                new Condition(condition.Id, condition.About, condition.Sentence(DisplayUnits.Si), condition.Remedy))],
+            [.. plan.Protection.Select(need => need.ToString())],
+            [.. plan.Cautions.Select(caution => new Caution(caution.Code, caution.Sentence, caution.DecidedBy))],
             quote.Price is { Net: decimal net, Tax: decimal tax, Total: decimal total } price
-                ? new(price.Book.Currency, [.. price.Lines.Select(line => new Line(line.Code, line.Description, line.Quantity, line.Unit, line.Rate, line.Amount))], net, tax, total)
+                ? new(price.Book.Currency, [.. price.Lines.Select(line => Line.Of(line))], net, tax, total)
                 : null,
-            [.. plan.Schedule?.Steps.Select(step => new Step(step.Step.Name, step.Start, step.End)) ?? []],
-            plan.Handover?.WaterFrom,
+            [.. plan.Schedule?.Operations.Select(operation => Step.Of(operation)) ?? []],
+            [.. plan.Schedule?.Visits.Select(visit => new Visit(visit.Worker, visit.Arrives, visit.Leaves)) ?? []],
+            [.. plan.Handover?.Fixtures.Select(one => new Use(one.Procedure.Fixture.Id, one.WaterFrom, one.FullCure)) ?? []],
             self + "/job",
-            [.. QuotePictures.Of(plan).Select(picture => self + "/pictures/" + picture.Name + ".svg")]);
+            [.. QuotePictures.Of(plan).Select(picture => self + "/pictures/" + Uri.EscapeDataString(picture.Name) + ".svg")]);
     }
 
-    internal sealed record Caution(string Sentence, string DecidedBy);
+    /// <summary>What stands in the way: an identifier to act upon, what it is about, and a sentence to show.</summary>
+    internal sealed record Objection(string Id, string About, string Sentence);
+
+    internal sealed record Condition(string Id, string About, string Sentence, string Remedy);
+
+    internal sealed record Caution(string Code, string Sentence, string DecidedBy);
 
     internal sealed record PriceOffered(string Currency, IReadOnlyList<Line> Lines, decimal Net, decimal Tax, decimal Total);
 
-    internal sealed record Line(string Code, string Description, decimal Quantity, string Unit, decimal Rate, decimal Amount);
+    internal sealed record Line(string Id, string? Fixture, string Description, decimal Quantity, string Unit, decimal Rate, decimal Amount)
+    {
+        public static Line Of(EstimateLine line) =>
+            new(line.Id, line.Fixture, line.Description, line.Quantity, line.Unit, line.Rate, line.Amount);
+    }
 
-    internal sealed record Step(string Name, DateTimeOffset Start, DateTimeOffset End);
+    internal sealed record Step(string Id, string Name, string? Room, IReadOnlyList<string> Fixtures, DateTimeOffset Start,
+        DateTimeOffset End, IReadOnlyList<string> People)
+    {
+        public static Step Of(ScheduledOperation scheduled)
+        {
+            Operation operation = scheduled.Operation;
+            return new(operation.Id, operation.Name, operation.Room, operation.Fixtures, scheduled.Start, scheduled.End, scheduled.People);
+        }
+    }
+
+    internal sealed record Visit(string Worker, DateTimeOffset Arrives, DateTimeOffset Leaves);
+
+    /// <summary>When a fixture may be used.</summary>
+    internal sealed record Use(string Fixture, DateTimeOffset? WaterFrom, DateTimeOffset? FullCure);
 }

@@ -14,7 +14,7 @@ internal static class ApiDocument
         {
             Title = "Quotes for refinished bathrooms",
             Version = "1",
-            Description = Shop.Invented + " A request holds the members of a job document that a customer knows; every amount is a value with its unit.",
+            Description = OurShop.Invented + " A request holds the members of a job document that a customer knows; every amount is a value with its unit.",
         };
         document.Paths["/quotes"].Operations![System.Net.Http.HttpMethod.Post].RequestBody!.Content!["application/json"].Example = Ask.Example();
         return Task.CompletedTask;

@@ -7,14 +7,27 @@ using Refinish.Json;
 
 namespace Refinish.Samples.QuoteService;
 
-/// <summary>A quote: the plan of the job with the shop's prices of that day, when it was stored, and what comes out otherwise today.</summary>
-public sealed record Quote(Guid Id, DateTimeOffset Stored, BathroomPlan Plan, IReadOnlyList<PlanDifference> Differences)
+/// <summary>
+/// A quote: the plan of the job with the shop's prices of that day, when it was stored, and what comes out otherwise today.
+/// </summary>
+public sealed record Quote(Guid Id, DateTimeOffset Stored, JobPlan Plan, IReadOnlyList<PlanDifference> Differences)
 {
     /// <summary>The price; none while anything stands in the way, or once the stored results are no longer those of the library.</summary>
     public PriceEstimate? Price => Plan is { IsPossible: true, Price.Total: not null } && Differences.Count == 0 ? Plan.Price : null;
 
-    /// <summary>What stands in the way of the price, in sentences.</summary>
-    public IEnumerable<string> InTheWay(DisplayUnits units) =>
-        (Differences.Count == 0 ? [] : (string[])["Worked out again today, the job gives other results than were stored (" + Differences[0] + "): the shop looks at this quote before it holds."])
-        .Concat(Plan.Objections.Select(objection => objection.Sentence(units)));
+    /// <summary>What stands in the way of the price.</summary>
+    internal IEnumerable<Answer.Objection> InTheWay(DisplayUnits units)
+    {
+        if (Differences.Count > 0)
+        {
+            yield return new(
+                "drift", Plan.Job.Id, "Worked out again today, the job gives other results than were stored (" + Differences[0]
+                    + "): the shop looks at this quote before it holds.");
+        }
+
+        foreach (PlanObjection objection in Plan.Objections)
+        {
+            yield return new(objection.Id, objection.About, objection.Sentence(units));
+        }
+    }
 }

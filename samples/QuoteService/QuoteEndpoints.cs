@@ -32,10 +32,10 @@ internal static class QuoteEndpoints
     {
         if (ask.ValueKind != JsonValueKind.Object)
         {
-            return Problems.Refused([("$", "A request is an object with name, start, fixtures, options and site.")]);
+            return Problems.Refused([("$", "A request is an object with name, start, premises and fixtures.")]);
         }
 
-        if (!Ask.TryRead(JsonObject.Create(ask)!, out BathroomJob? job, out IReadOnlyList<(string Path, string Sentence)> faults))
+        if (!Ask.TryRead(JsonObject.Create(ask)!, out Job? job, out IReadOnlyList<(string Path, string Sentence)> faults))
         {
             return Problems.Refused(faults);
         }

@@ -9,7 +9,10 @@ using Refinish.Json;
 
 namespace Refinish.Samples.QuoteService;
 
-/// <summary>Quotes in a file, as plan documents: the job, which everything follows from, and the results, which are held against it when it is read again.</summary>
+/// <summary>
+/// Quotes in a file, as plan documents: the job, which everything follows from, and the results, which are held against it when it is read
+/// again.
+/// </summary>
 internal sealed class QuoteStore(IConfiguration configuration, IHostEnvironment environment, TimeProvider time)
 {
     private readonly string connection = new SqliteConnectionStringBuilder
@@ -17,12 +20,15 @@ internal sealed class QuoteStore(IConfiguration configuration, IHostEnvironment 
         DataSource = Path.Combine(environment.ContentRootPath, configuration["Quotes:File"] ?? "quotes.db"),
     }.ToString();
 
-    public void Create() => Run("CREATE TABLE IF NOT EXISTS quotes (id TEXT PRIMARY KEY, stored TEXT NOT NULL, [plan] TEXT NOT NULL) STRICT", command => command.ExecuteNonQuery());
+    public void Create() => Run(
+        "CREATE TABLE IF NOT EXISTS quotes (id TEXT PRIMARY KEY, stored TEXT NOT NULL, [plan] TEXT NOT NULL) STRICT",
+        command => command.ExecuteNonQuery());
 
-    public Quote Add(BathroomJob job)
+    public Quote Add(Job job)
     {
         // Whoever knows the number may read the quote, so it is not to be guessed.
-        Quote quote = new(Guid.NewGuid(), time.GetUtcNow(), job.Plan(), []);
+        Guid id = Guid.NewGuid();
+        Quote quote = new(id, time.GetUtcNow(), (job with { Id = "quote-" + id }).Plan(), []);
         Run("INSERT INTO quotes (id, stored, [plan]) VALUES ($id, $stored, $plan)", command =>
         {
             command.Parameters.AddWithValue("$id", quote.Id.ToString());

@@ -9,7 +9,8 @@ using Refinish.Json.Shapes;
 namespace Refinish.Json;
 
 /// <summary>
-/// A job as a JSON document: everything that was measured, surveyed and chosen, every quantity with its unit, in format <c>refinish/job</c>, version 1.
+/// A job as a JSON document: shop, premises and everything that was measured, surveyed and chosen, every quantity with its unit, in format
+/// <c>refinish/job</c>, version 2.
 /// </summary>
 /// <remarks>
 /// A job that is written and read again is equal to the first one, to the last bit of every number. Optional fields may be left out by who writes by hand;
@@ -17,46 +18,73 @@ namespace Refinish.Json;
 /// Objects may be nested 64 deep, the limit of System.Text.Json; how long a document may be is for the caller to limit.
 /// </remarks>
 /// <example><code>
-/// bool read = JobJson.TryRead("{ \"format\": \"refinish/job\", \"version\": 1 }", out BathroomJob? job, out IReadOnlyList&lt;JsonFault&gt; faults);
-/// string first = faults[0].ToString();               // "$.name: The field is missing."
+/// bool read = JobJson.TryRead("{ \"format\": \"refinish/job\", \"version\": 2 }", out Job? job, out IReadOnlyList&lt;JsonFault&gt; faults);
+/// string first = faults[0].ToString();               // "$.id: The field is missing."
 /// </code></example>
 public static class JobJson
 {
-    /// <summary>The job as text.</summary>
+    /// <summary>The job as text, in metric units and indented.</summary>
     /// <param name="job">The job.</param>
-    /// <param name="layout">Units and layout; metric and indented when left out.</param>
     /// <returns>The document.</returns>
     /// <exception cref="ArgumentNullException"><paramref name="job"/> is missing.</exception>
-    /// <exception cref="NotSupportedException">The job holds a kind of fixture of one's own or a time zone that is not known by its name.</exception>
-    public static string Write(BathroomJob job, JsonLayout? layout = null)
+    /// <exception cref="NotSupportedException">
+    /// The job holds what has no form in JSON: a kind of fixture of one's own, a time zone that is not known by its name, a lag on a clock of its own, an
+    /// operation taken from a plan with its instructions by fixture, or a log of air that is saturated at its start.
+    /// </exception>
+    public static string Write(Job job) => Write(job, JsonLayout.Default);
+
+    /// <summary>The job as text.</summary>
+    /// <param name="job">The job.</param>
+    /// <param name="layout">Units and layout.</param>
+    /// <returns>The document.</returns>
+    /// <exception cref="ArgumentNullException">An argument is missing.</exception>
+    /// <exception cref="NotSupportedException">See <see cref="Write(Job)"/>.</exception>
+    public static string Write(Job job, JsonLayout layout)
     {
         ArgumentNullException.ThrowIfNull(job);
+        ArgumentNullException.ThrowIfNull(layout);
         return Document.Write(JobShapes.Job, job, layout);
     }
+
+    /// <summary>Writes the job as UTF-8, in metric units and indented.</summary>
+    /// <param name="stream">Where to; it is left open.</param>
+    /// <param name="job">The job.</param>
+    /// <exception cref="ArgumentNullException">An argument is missing.</exception>
+    /// <exception cref="NotSupportedException">See <see cref="Write(Job)"/>.</exception>
+    public static void Write(Stream stream, Job job) => Write(stream, job, JsonLayout.Default);
 
     /// <summary>Writes the job as UTF-8.</summary>
     /// <param name="stream">Where to; it is left open.</param>
     /// <param name="job">The job.</param>
-    /// <param name="layout">Units and layout; metric and indented when left out.</param>
-    /// <exception cref="ArgumentNullException">The stream or the job is missing.</exception>
-    /// <exception cref="NotSupportedException">The job holds a kind of fixture of one's own or a time zone that is not known by its name.</exception>
-    public static void Write(Stream stream, BathroomJob job, JsonLayout? layout = null)
+    /// <param name="layout">Units and layout.</param>
+    /// <exception cref="ArgumentNullException">An argument is missing.</exception>
+    /// <exception cref="NotSupportedException">See <see cref="Write(Job)"/>.</exception>
+    public static void Write(Stream stream, Job job, JsonLayout layout)
     {
         ArgumentNullException.ThrowIfNull(job);
+        ArgumentNullException.ThrowIfNull(layout);
         Document.Write(JobShapes.Job, job, stream, layout);
     }
+
+    /// <summary>Writes the job as one value of a larger document, in metric units.</summary>
+    /// <param name="json">The writer, which stands where a value may come.</param>
+    /// <param name="job">The job.</param>
+    /// <exception cref="ArgumentNullException">An argument is missing.</exception>
+    /// <exception cref="NotSupportedException">See <see cref="Write(Job)"/>.</exception>
+    public static void Write(Utf8JsonWriter json, Job job) => Write(json, job, DisplayUnits.Si);
 
     /// <summary>Writes the job as one value of a larger document.</summary>
     /// <param name="json">The writer, which stands where a value may come.</param>
     /// <param name="job">The job.</param>
     /// <param name="units">The units in which quantities are written where that loses nothing.</param>
-    /// <exception cref="ArgumentNullException">The writer or the job is missing.</exception>
-    /// <exception cref="NotSupportedException">The job holds a kind of fixture of one's own or a time zone that is not known by its name.</exception>
-    public static void Write(Utf8JsonWriter json, BathroomJob job, DisplayUnits units = DisplayUnits.Si)
+    /// <exception cref="ArgumentNullException">An argument is missing.</exception>
+    /// <exception cref="ArgumentOutOfRangeException"><paramref name="units"/> is not a named value.</exception>
+    /// <exception cref="NotSupportedException">See <see cref="Write(Job)"/>.</exception>
+    public static void Write(Utf8JsonWriter json, Job job, DisplayUnits units)
     {
         ArgumentNullException.ThrowIfNull(json);
         ArgumentNullException.ThrowIfNull(job);
-        JobShapes.Job.Write(json, job, units);
+        JobShapes.Job.Write(json, job, Writing.In(units));
     }
 
     /// <summary>Reads a job from text.</summary>
@@ -64,7 +92,7 @@ public static class JobJson
     /// <returns>The job.</returns>
     /// <exception cref="ArgumentNullException"><paramref name="json"/> is missing.</exception>
     /// <exception cref="RefinishJsonException">Something is wrong with the document; all that was found is listed.</exception>
-    public static BathroomJob Read(string json)
+    public static Job Read(string json)
     {
         ArgumentNullException.ThrowIfNull(json);
         return Document.Read(JobShapes.Job, () => JsonDocument.Parse(json));
@@ -75,7 +103,7 @@ public static class JobJson
     /// <returns>The job.</returns>
     /// <exception cref="ArgumentNullException"><paramref name="stream"/> is missing.</exception>
     /// <exception cref="RefinishJsonException">Something is wrong with the document; all that was found is listed.</exception>
-    public static BathroomJob Read(Stream stream)
+    public static Job Read(Stream stream)
     {
         ArgumentNullException.ThrowIfNull(stream);
         return Document.Read(JobShapes.Job, () => JsonDocument.Parse(stream));
@@ -85,7 +113,7 @@ public static class JobJson
     /// <param name="utf8">The document.</param>
     /// <returns>The job.</returns>
     /// <exception cref="RefinishJsonException">Something is wrong with the document; all that was found is listed.</exception>
-    public static BathroomJob Read(ReadOnlyMemory<byte> utf8) => Document.Read(JobShapes.Job, () => JsonDocument.Parse(utf8));
+    public static Job Read(ReadOnlyMemory<byte> utf8) => Document.Read(JobShapes.Job, () => JsonDocument.Parse(utf8));
 
     /// <summary>Reads a job from text, without an exception when the document is wrong.</summary>
     /// <param name="json">The document.</param>
@@ -93,7 +121,7 @@ public static class JobJson
     /// <param name="faults">Everything that is wrong; empty when the job was read.</param>
     /// <returns>Whether the job was read.</returns>
     /// <exception cref="ArgumentNullException"><paramref name="json"/> is missing.</exception>
-    public static bool TryRead(string json, [NotNullWhen(true)] out BathroomJob? job, out IReadOnlyList<JsonFault> faults)
+    public static bool TryRead(string json, [NotNullWhen(true)] out Job? job, out IReadOnlyList<JsonFault> faults)
     {
         ArgumentNullException.ThrowIfNull(json);
         return Document.TryRead(JobShapes.Job, () => JsonDocument.Parse(json), out job!, out faults, out _);
@@ -104,6 +132,6 @@ public static class JobJson
     /// <param name="job">The job; <see langword="null"/> when something is wrong.</param>
     /// <param name="faults">Everything that is wrong; empty when the job was read.</param>
     /// <returns>Whether the job was read.</returns>
-    public static bool TryRead(ReadOnlyMemory<byte> utf8, [NotNullWhen(true)] out BathroomJob? job, out IReadOnlyList<JsonFault> faults) =>
+    public static bool TryRead(ReadOnlyMemory<byte> utf8, [NotNullWhen(true)] out Job? job, out IReadOnlyList<JsonFault> faults) =>
         Document.TryRead(JobShapes.Job, () => JsonDocument.Parse(utf8), out job!, out faults, out _);
 }

@@ -32,4 +32,7 @@ public enum JsonFaultKind
 
     /// <summary>The document is of a format or version that this library does not read.</summary>
     UnknownVersion,
+
+    /// <summary>An identifier under which the document has defined nothing.</summary>
+    UnknownId,
 }

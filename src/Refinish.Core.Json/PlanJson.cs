@@ -10,52 +10,77 @@ namespace Refinish.Json;
 
 /// <summary>
 /// A plan as a JSON document for readers in any language: the whole job and, beside it, its results with their units, limits, sources and cautions, in
-/// format <c>refinish/plan</c>, version 1.
+/// format <c>refinish/plan</c>, version 2.
 /// </summary>
 /// <remarks>
 /// Results are written to twelve figures. Read again, the job is planned anew and every stored result is held against the new one; what differs is told,
-/// not replaced. Whoever shows the results to people shows the cautions too.
+/// not replaced. A document of a stranger decides how far its schedule is searched, in the effort of its shop, and so how long reading takes.
+/// Whoever shows the results to people shows the cautions too.
 /// </remarks>
 /// <example><code>
 /// static bool StillTheSame(string json) => PlanJson.Read(json).Agrees;
 /// </code></example>
 public static class PlanJson
 {
-    /// <summary>The plan as text.</summary>
+    /// <summary>The plan as text, in metric units and indented.</summary>
     /// <param name="plan">The plan.</param>
-    /// <param name="layout">Units and layout; metric and indented when left out.</param>
     /// <returns>The document.</returns>
     /// <exception cref="ArgumentNullException"><paramref name="plan"/> is missing.</exception>
-    /// <exception cref="NotSupportedException">The job holds a kind of fixture of one's own or a time zone that is not known by its name.</exception>
-    public static string Write(BathroomPlan plan, JsonLayout? layout = null)
+    /// <exception cref="NotSupportedException">The job of the plan has no form in JSON; see <see cref="JobJson.Write(Job)"/>.</exception>
+    public static string Write(JobPlan plan) => Write(plan, JsonLayout.Default);
+
+    /// <summary>The plan as text.</summary>
+    /// <param name="plan">The plan.</param>
+    /// <param name="layout">Units and layout.</param>
+    /// <returns>The document.</returns>
+    /// <exception cref="ArgumentNullException">An argument is missing.</exception>
+    /// <exception cref="NotSupportedException">See <see cref="Write(JobPlan)"/>.</exception>
+    public static string Write(JobPlan plan, JsonLayout layout)
     {
         ArgumentNullException.ThrowIfNull(plan);
-        return Document.Write(PlanShapes.Plan, PlanShapes.Of(plan, (layout ?? JsonLayout.Default).Units), layout);
+        ArgumentNullException.ThrowIfNull(layout);
+        return Document.Write(PlanShapes.Plan, PlanShapes.Of(plan, layout.Units), layout);
     }
+
+    /// <summary>Writes the plan as UTF-8, in metric units and indented.</summary>
+    /// <param name="stream">Where to; it is left open.</param>
+    /// <param name="plan">The plan.</param>
+    /// <exception cref="ArgumentNullException">An argument is missing.</exception>
+    /// <exception cref="NotSupportedException">See <see cref="Write(JobPlan)"/>.</exception>
+    public static void Write(Stream stream, JobPlan plan) => Write(stream, plan, JsonLayout.Default);
 
     /// <summary>Writes the plan as UTF-8.</summary>
     /// <param name="stream">Where to; it is left open.</param>
     /// <param name="plan">The plan.</param>
-    /// <param name="layout">Units and layout; metric and indented when left out.</param>
-    /// <exception cref="ArgumentNullException">The stream or the plan is missing.</exception>
-    /// <exception cref="NotSupportedException">The job holds a kind of fixture of one's own or a time zone that is not known by its name.</exception>
-    public static void Write(Stream stream, BathroomPlan plan, JsonLayout? layout = null)
+    /// <param name="layout">Units and layout.</param>
+    /// <exception cref="ArgumentNullException">An argument is missing.</exception>
+    /// <exception cref="NotSupportedException">See <see cref="Write(JobPlan)"/>.</exception>
+    public static void Write(Stream stream, JobPlan plan, JsonLayout layout)
     {
         ArgumentNullException.ThrowIfNull(plan);
-        Document.Write(PlanShapes.Plan, PlanShapes.Of(plan, (layout ?? JsonLayout.Default).Units), stream, layout);
+        ArgumentNullException.ThrowIfNull(layout);
+        Document.Write(PlanShapes.Plan, PlanShapes.Of(plan, layout.Units), stream, layout);
     }
+
+    /// <summary>Writes the plan as one value of a larger document, in metric units.</summary>
+    /// <param name="json">The writer, which stands where a value may come.</param>
+    /// <param name="plan">The plan.</param>
+    /// <exception cref="ArgumentNullException">An argument is missing.</exception>
+    /// <exception cref="NotSupportedException">See <see cref="Write(JobPlan)"/>.</exception>
+    public static void Write(Utf8JsonWriter json, JobPlan plan) => Write(json, plan, DisplayUnits.Si);
 
     /// <summary>Writes the plan as one value of a larger document.</summary>
     /// <param name="json">The writer, which stands where a value may come.</param>
     /// <param name="plan">The plan.</param>
-    /// <param name="units">The units in which quantities are written.</param>
-    /// <exception cref="ArgumentNullException">The writer or the plan is missing.</exception>
-    /// <exception cref="NotSupportedException">The job holds a kind of fixture of one's own or a time zone that is not known by its name.</exception>
-    public static void Write(Utf8JsonWriter json, BathroomPlan plan, DisplayUnits units = DisplayUnits.Si)
+    /// <param name="units">The units in which results are written, and quantities of the job where that loses nothing.</param>
+    /// <exception cref="ArgumentNullException">An argument is missing.</exception>
+    /// <exception cref="ArgumentOutOfRangeException"><paramref name="units"/> is not a named value.</exception>
+    /// <exception cref="NotSupportedException">See <see cref="Write(JobPlan)"/>.</exception>
+    public static void Write(Utf8JsonWriter json, JobPlan plan, DisplayUnits units)
     {
         ArgumentNullException.ThrowIfNull(json);
         ArgumentNullException.ThrowIfNull(plan);
-        PlanShapes.Plan.Write(json, PlanShapes.Of(plan, units), units);
+        PlanShapes.Plan.Write(json, PlanShapes.Of(plan, units), Writing.In(units));
     }
 
     /// <summary>Reads a plan from text.</summary>
@@ -97,4 +122,12 @@ public static class PlanJson
         ArgumentNullException.ThrowIfNull(json);
         return Document.TryRead(StoredPlanShape.Only, () => JsonDocument.Parse(json), out plan!, out faults, out _);
     }
+
+    /// <summary>Reads a plan from UTF-8, without an exception when the document is wrong.</summary>
+    /// <param name="utf8">The document.</param>
+    /// <param name="plan">The job planned again, and where the stored results differ; <see langword="null"/> when something is wrong with the document.</param>
+    /// <param name="faults">Everything that is wrong; empty when the plan was read. A result that differs is no fault.</param>
+    /// <returns>Whether the plan was read.</returns>
+    public static bool TryRead(ReadOnlyMemory<byte> utf8, [NotNullWhen(true)] out StoredPlan? plan, out IReadOnlyList<JsonFault> faults) =>
+        Document.TryRead(StoredPlanShape.Only, () => JsonDocument.Parse(utf8), out plan!, out faults, out _);
 }

@@ -12,11 +12,11 @@ public static class RefinishJson
     private static readonly Lazy<ShapeResolver> UsCustomary = new(() => new ShapeResolver(DisplayUnits.UsCustomary));
 
     /// <summary>
-    /// Serves jobs, fixtures, measurements, surveys, defects, products, systems, prices, calendars, sources and quantities to
+    /// Serves jobs, shops, premises, fixtures, measurements, surveys, defects, products, systems, prices, calendars, sources and quantities to
     /// <see cref="System.Text.Json.JsonSerializer"/>, in metric units. Everything else is left to the other resolvers of the chain.
     /// </summary>
     /// <remarks>
-    /// A <see cref="Jobs.BathroomJob"/> keeps its format and version wherever it stands. A quantity is read in its SI base unit, as the library holds it.
+    /// A <see cref="Jobs.Job"/> keeps its format and version wherever it stands. A quantity is read in its SI base unit, as the library holds it.
     /// A fault is a <see cref="RefinishJsonException"/> whose paths begin at the root of the whole document. It needs no reflection.
     /// </remarks>
     /// <example><code>
@@ -45,12 +45,12 @@ public static class RefinishJson
     /// <summary>The JSON Schema (draft 2020-12) of the document that <see cref="JobJson"/> writes. What it cannot say, such as a range in any unit, the reader checks.</summary>
     /// <example><code>
     /// JsonNode schema = JsonNode.Parse(RefinishJson.JobSchema)!;
-    /// string id = (string)schema["$id"]!;                // "urn:refinish:schema:job:1"
+    /// string id = (string)schema["$id"]!;                // "urn:refinish:schema:job:2"
     /// </code></example>
-    public static string JobSchema => Published("job-1.schema.json");
+    public static string JobSchema => Published("job-2.schema.json");
 
     /// <summary>The JSON Schema (draft 2020-12) of the document that <see cref="PlanJson"/> writes; it holds that of the job.</summary>
-    public static string PlanSchema => Published("plan-1.schema.json");
+    public static string PlanSchema => Published("plan-2.schema.json");
 
     private static string Published(string file)
     {

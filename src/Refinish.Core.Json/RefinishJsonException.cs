@@ -15,11 +15,11 @@ namespace Refinish.Json;
 /// string found = string.Empty;
 /// try
 /// {
-///     JobJson.Read("{ \"format\": \"refinish/job\", \"version\": 1, \"nmae\": \"bathroom 3\" }");
+///     JobJson.Read("{ \"format\": \"refinish/job\", \"version\": 2, \"ruum\": \"bathroom 3\" }");
 /// }
 /// catch (RefinishJsonException refused)
 /// {
-///     found = refused.Faults[0].Path;                // "$.nmae"
+///     found = refused.Faults[0].Path;                // "$.ruum"
 /// }
 /// </code></example>
 public sealed class RefinishJsonException : JsonException

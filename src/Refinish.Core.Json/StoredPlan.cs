@@ -7,7 +7,7 @@ namespace Refinish.Json;
 /// <remarks>Numbers are held to each other within 1 in 10⁹, so that another platform makes no difference.</remarks>
 public sealed class StoredPlan
 {
-    internal StoredPlan(BathroomPlan plan, string library, IReadOnlyList<PlanDifference> differences)
+    internal StoredPlan(JobPlan plan, string library, IReadOnlyList<PlanDifference> differences)
     {
         Plan = plan;
         Library = library;
@@ -15,7 +15,7 @@ public sealed class StoredPlan
     }
 
     /// <summary>The plan that the stored job gives with this library.</summary>
-    public BathroomPlan Plan { get; }
+    public JobPlan Plan { get; }
 
     /// <summary>Version of the library that wrote the document.</summary>
     public string Library { get; }

@@ -4,71 +4,119 @@ using System.Globalization;
 using System.Linq;
 using OxyPlot;
 using Refinish.Estimating;
+using Refinish.Jobs;
 using Refinish.Pictures.Drawing;
 using UnitsNet;
 
 namespace Refinish.Pictures;
 
-/// <summary>How sure a cost is: the trials of an <see cref="EstimateRange"/> as a histogram, with what is not exceeded in one, five and nine trials of ten, and the net price.</summary>
+/// <summary>How sure a cost is: the trials of an <see cref="EstimateRange"/> or a <see cref="JobRange"/> as a histogram, with what is not exceeded in one, five and nine trials of ten, and the net price.</summary>
 /// <remarks>It shows cost and profit: it is a picture for the shop, not for the customer.</remarks>
 /// <example><code>
 /// PriceBook book = new() { Currency = "USD", LabourRate = 30m, TravelPerTrip = 25m, DisposalPerJob = 10m, ConsumablesPerFixture = 35m, TargetMargin = new(Ratio.FromPercent(45)) };
-/// EstimateRequest job = new() { Labour = new([new LabourTask(LabourStandards.Setup, units: 1)]), Materials = [], Fixtures = 1 };
+/// EstimateRequest job = new() { Labour = new([new LabourTask(LabourStandards.SetUp, 1)]), Materials = [], Fixtures = 1 };
 /// string svg = new CostPicture(EstimateRange.Of(new PriceEstimate(book, job))).ToSvg();
 /// </code></example>
 public sealed class CostPicture : Picture
 {
-    private readonly EstimateRange range;
+    private const string Heading = "What the job may cost";
+    private readonly SimulationResult? cost;
+    private readonly decimal? net;
+    private readonly Ratio? chanceOfLoss;
+    private readonly string currency;
+    private readonly string spread;
+    private readonly JobRange? job;
 
     /// <summary>Pictures a range.</summary>
+    /// <param name="range">What came out of the trials.</param>
+    /// <exception cref="ArgumentNullException"><paramref name="range"/> is missing.</exception>
+    public CostPicture(EstimateRange range)
+        : this(range, Heading)
+    {
+    }
+
+    /// <summary>Pictures a range under a title of the caller's.</summary>
     /// <param name="range">What came out of the trials.</param>
     /// <param name="title">What the picture is of.</param>
     /// <exception cref="ArgumentNullException">An argument is missing.</exception>
     /// <exception cref="ArgumentException"><paramref name="title"/> is empty.</exception>
-    public CostPicture(EstimateRange range, string title = "What the job may cost")
-        : base(title) =>
-        this.range = Given.NotNull(range, nameof(range));
+    public CostPicture(EstimateRange range, string title)
+        : base(title)
+    {
+        Given.NotNull(range, nameof(range));
+        cost = range.Cost;
+        net = range.Estimate.Net;
+        chanceOfLoss = range.ChanceOfLoss;
+        currency = range.Estimate.Book.Currency;
+        spread = "Hours: " + range.HourVariance + ".";
+    }
 
-    private string Currency => range.Estimate.Book.Currency;
+    /// <summary>Pictures the range of a whole job, with the net price of its plan as it stands.</summary>
+    /// <param name="range">What came out of the trials; when none gave a price, the picture says so.</param>
+    /// <exception cref="ArgumentNullException"><paramref name="range"/> is missing.</exception>
+    public CostPicture(JobRange range)
+        : base(Heading, Given.NotNull(range, nameof(range)).Plan.Job.Name)
+    {
+        job = range;
+        cost = range.Cost;
+        net = range.Plan.Price?.Net;
+        chanceOfLoss = range.ChanceOfLoss;
+        currency = range.Plan.Job.Shop.Prices.Currency;
+        spread = "In doubt: " + range.Doubts + "."
+            + (range.WithoutPrice > 0 ? " Without a price, and not counted: " + Figures.Fixed(range.WithoutPrice, 0) + (range.WithoutPrice == 1 ? " trial." : " trials.") : string.Empty);
+    }
 
-    private decimal Net => range.Estimate.Net ?? 0;
+    private string NetPrice => net is decimal price
+        ? "Net price " + price.ToString("0.00", CultureInfo.InvariantCulture) + " " + currency + "; chance that the cost is above it: " + Chance(chanceOfLoss!.Value) + "."
+        : "There is no net price to compare with.";
 
     /// <inheritdoc/>
-    public override string Describe(DisplayUnits units) => string.Format(
-        CultureInfo.InvariantCulture,
-        "Cost of the job in {0} over {1} trials: not above {2} in one trial of ten, {3} in five, {4} in nine; mean {5}. Net price {6:0.00}; chance that the cost is above it {7}. Hours: {8}.",
-        Currency,
-        range.Cost.Options.Trials,
-        Whole(range.Cost.P10),
-        Whole(range.Cost.P50),
-        Whole(range.Cost.P90),
-        Whole(range.Cost.Mean),
-        Net,
-        Chance(range.ChanceOfLoss),
-        range.HourVariance);
+    public override string Describe(DisplayUnits units) => (cost is null
+        ? "No trial gave a price."
+        : string.Format(
+            CultureInfo.InvariantCulture,
+            "Cost of the job in {0} over {1} trials: not above {2} in one trial of ten, {3} in five, {4} in nine; mean {5}. {6}",
+            currency,
+            cost.Options.Trials,
+            Whole(cost.P10),
+            Whole(cost.P50),
+            Whole(cost.P90),
+            Whole(cost.Mean),
+            NetPrice)) + " " + spread + string.Concat(InTheWay(units).Select(line => " " + line));
+
+    private IReadOnlyList<string> InTheWay(DisplayUnits units) => Objections.Of(job?.Plan, units, cost is not null);
 
     private protected override void Draw(Page page)
     {
-        SimulationResult cost = range.Cost;
-        page.Paragraph(string.Format(
-            CultureInfo.InvariantCulture,
-            "Net price {0:0.00} {1}; chance that the cost is above it: {2}. In eight trials of ten the job leaves {3} to {4}.",
-            Net,
-            Currency,
-            Chance(range.ChanceOfLoss),
-            Whole((double)Net - cost.P90),
-            Whole((double)Net - cost.P10)));
+        foreach (string line in InTheWay(page.Units))
+        {
+            page.Warning(line);
+        }
+
+        if (cost is null)
+        {
+            page.Paragraph("No trial gave a price.");
+            page.Note(spread);
+            return;
+        }
+
+        page.Paragraph(NetPrice + (net is decimal price ? " In eight trials of ten the job leaves " + Whole((double)price - cost.P90) + " to " + Whole((double)price - cost.P10) + "." : string.Empty));
+        Histogram(page, cost, (double?)net);
+    }
+
+    private void Histogram(Page page, SimulationResult cost, double? price)
+    {
         double low = cost.Quantile(Ratio.FromPercent(0.1));
         double high = cost.Quantile(Ratio.FromPercent(99.9));
-        double spread = high - low;
-        if (spread <= 0)
+        double width = high - low;
+        if (width <= 0)
         {
             page.Paragraph("Nothing about the cost is uncertain: every trial came to " + Whole(cost.Mean) + ".");
             return;
         }
 
-        double net = (double)Net;
-        bool shown = net >= low - (3 * spread) && net <= high + (4 * spread);
+        bool shown = price >= low - (3 * width) && price <= high + (4 * width);
+        double net = shown ? price!.Value : double.PositiveInfinity;
         double from = shown ? Math.Min(low, net) : low;
         double to = shown ? Math.Max(high, net) : high;
         double edge = (to - from) * 0.03;
@@ -103,7 +151,7 @@ public sealed class CostPicture : Picture
             {
                 ScreenPoint a = at(Math.Max(left, from), height);
                 ScreenPoint b = at(Math.Min(right, to), 0);
-                bool loss = left >= net;
+                bool loss = left >= (price ?? double.PositiveInfinity);
                 sheet.Rectangle(a.X, a.Y, b.X - a.X, b.Y - a.Y, loss ? Ink.VermillionTint : Ink.BlueTint, OxyColors.Transparent);
                 if (loss)
                 {
@@ -124,12 +172,12 @@ public sealed class CostPicture : Picture
 
             if (shown)
             {
-                Mark(page, sheet, at(net, 0).X, top - labels + 10, bottom, "net price " + Net.ToString("0.00", CultureInfo.InvariantCulture), Ink.Green, null);
+                Mark(page, sheet, at(net, 0).X, top - labels + 10, bottom, "net price " + net.ToString("0.00", CultureInfo.InvariantCulture), Ink.Green, null);
             }
         });
         chart.Draw(page, page.IsNarrow ? 250 : 290);
-        page.Note("Cost in " + Currency + ", " + Figures.Fixed(cost.Options.Trials, 0) + " trials; bars of " + Figures.Significant(bin, 3) + ". P10, P50, P90: not exceeded in one, five and nine trials of ten. Hours: " + range.HourVariance + ". For the shop.");
-        if (!shown)
+        page.Note("Cost in " + currency + ", " + Figures.Fixed(cost.Options.Trials, 0) + " trials; bars of " + Figures.Significant(bin, 3) + ". P10, P50, P90: not exceeded in one, five and nine trials of ten. " + spread + " For the shop.");
+        if (!shown && price is not null)
         {
             page.Note("The net price lies beyond the picture.");
         }
@@ -151,6 +199,6 @@ public sealed class CostPicture : Picture
     private string Chance(Ratio chance)
     {
         double share = chance.DecimalFractions;
-        return share == 0 ? "none of " + Figures.Fixed(range.Cost.Options.Trials, 0) + " trials" : share is > 0 and < 1e-3 ? "under 0.1 %" : Measure.Percent.Format(share, DisplayUnits.Si, 3);
+        return share == 0 ? "none of " + Figures.Fixed(cost!.Options.Trials, 0) + " trials" : share is > 0 and < 1e-3 ? "under 0.1 %" : Measure.Percent.Format(share, DisplayUnits.Si, 3);
     }
 }

@@ -27,30 +27,41 @@ public sealed class CurePicture : Picture
     private const int Samples = 160;
     private readonly IReadOnlyList<Coat> coats;
     private readonly ConversionCurve? conversion;
-    private readonly BathroomPlan? plan;
+    private readonly JobPlan? plan;
 
     /// <summary>Pictures one forecast.</summary>
     /// <param name="forecast">The times at the site.</param>
     /// <param name="coating">What the coating is called.</param>
-    /// <param name="conversion">How far its chemistry goes, drawn above the bands; left out when there is no law for it.</param>
     /// <exception cref="ArgumentNullException">An argument is missing.</exception>
     /// <exception cref="ArgumentException"><paramref name="coating"/> is empty.</exception>
-    public CurePicture(CureForecast forecast, string coating, ConversionCurve? conversion = null)
+    public CurePicture(CureForecast forecast, string coating)
         : base(Heading, Given.Named(coating, nameof(coating)))
     {
         Given.NotNull(forecast, nameof(forecast));
         coats = [new Coat(coating, forecast, forecast, forecast)];
-        this.conversion = conversion;
     }
 
-    /// <summary>Pictures every coating of a plan: on the surface at its temperature, in the cup at the air's, and the window's end as the plan keeps it.</summary>
+    /// <summary>Pictures one forecast, and above its bands how far the chemistry goes.</summary>
+    /// <param name="forecast">The times at the site.</param>
+    /// <param name="coating">What the coating is called.</param>
+    /// <param name="conversion">The conversion over time by a law of the chemistry.</param>
+    /// <exception cref="ArgumentNullException">An argument is missing.</exception>
+    /// <exception cref="ArgumentException"><paramref name="coating"/> is empty.</exception>
+    public CurePicture(CureForecast forecast, string coating, ConversionCurve conversion)
+        : this(forecast, coating) =>
+        this.conversion = Given.NotNull(conversion, nameof(conversion));
+
+    /// <summary>
+    /// Pictures every coating of a plan: on the surface at its temperature, in the cup at the air's, and the window's end as the plan keeps it. A coating that
+    /// meets other temperatures in another room is shown for each.
+    /// </summary>
     /// <param name="plan">The plan; without coats, the picture says what stands in the way.</param>
     /// <exception cref="ArgumentNullException"><paramref name="plan"/> is missing.</exception>
-    public CurePicture(BathroomPlan plan)
+    public CurePicture(JobPlan plan)
         : base(Heading, Given.NotNull(plan, nameof(plan)).Job.Name)
     {
         this.plan = plan;
-        coats = [.. plan.Coats.GroupBy(coat => coat.Layer.Product.Name, StringComparer.Ordinal).Select(group => group.First()).Select(coat => new Coat(coat.Layer.Product.Name, coat.OnSurface, coat.AtWarmest, coat.InCup))];
+        coats = plan.Work is null ? [] : [.. Coatings(plan.Work)];
     }
 
     /// <inheritdoc/>
@@ -99,7 +110,25 @@ public sealed class CurePicture : Picture
 
         if (timed.Length > 0)
         {
-            page.Note("Time since the coat was put on; pot life since it was mixed. The times are the data sheet's, moved to this temperature; colder, all are longer. The data sheet decides.");
+            page.Note("Time since the coat was put on; pot life since it was mixed. The times are the data sheet's, moved to this temperature; colder, all are longer. The data sheet decides."
+                + (coats.Any(coat => coat.Varies) ? " Where the temperature varies, the window closes as in the warmest working hour; the schedule follows the hours themselves." : string.Empty));
+        }
+    }
+
+    // Runs of one product at the same temperatures are one picture; rooms are named where it takes more than one.
+    private static IEnumerable<Coat> Coatings(WorkList work)
+    {
+        Dictionary<string, string?> rooms = work.Operations.ToDictionary(operation => operation.Id, operation => operation.Room, StringComparer.Ordinal);
+        foreach (IGrouping<string, CoatRun> product in work.Runs.GroupBy(run => run.Layer.Product.Id, StringComparer.Ordinal))
+        {
+            IGrouping<(CureForecast, CureForecast, CureForecast), CoatRun>[] climates = [.. product.GroupBy(run => (run.OnSurface, run.AtWarmest, run.InCup))];
+            foreach (IGrouping<(CureForecast, CureForecast, CureForecast), CoatRun> climate in climates)
+            {
+                CoatRun run = climate.First();
+                SiteRoom[] here = [.. work.Premises.Rooms.Where(room => climate.Any(one => rooms.TryGetValue(one.Id, out string? id) && id == room.Id))];
+                string where = climates.Length > 1 && here.Length > 0 ? ", " + string.Join(", ", here.Select(room => room.Name)) + "," : string.Empty;
+                yield return new Coat(run.Layer.Product.Name + where, run.OnSurface, run.AtWarmest, run.InCup) { Varies = here.Any(room => room.Climate.Kind != RoomClimateKind.Held) };
+            }
         }
     }
 
@@ -107,7 +136,8 @@ public sealed class CurePicture : Picture
 
     private static string Percent(double alpha) => Measure.Percent.Format(alpha, DisplayUnits.Si, 3);
 
-    private static string At(Coat coat, DisplayUnits units) => " at " + Measure.Temperature.Format(coat.Surface.Site.Kelvins, units, 3);
+    private static string At(Coat coat, DisplayUnits units) =>
+        " at " + Measure.Temperature.Format(coat.Surface.Site.Kelvins, units, 3) + (coat.Varies ? ", the coldest of working hours" : string.Empty);
 
     private static IEnumerable<string> Outside(Coat coat, DisplayUnits units) =>
         coat.Surface.Checks.Where(check => check.Outcome != ComparisonOutcome.Within).Select(check => "There are no times: " + check.Sentence(units) + ".");
@@ -262,6 +292,9 @@ public sealed class CurePicture : Picture
         public string Name { get; }
 
         public CureForecast Surface { get; }
+
+        /// <summary>Whether the room follows the day or a record, so that one temperature is only its bound.</summary>
+        public bool Varies { get; init; }
 
         public List<Stage> Stages { get; }
     }

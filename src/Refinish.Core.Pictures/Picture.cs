@@ -31,12 +31,17 @@ public abstract class Picture
     /// <returns>A few sentences.</returns>
     public abstract string Describe(DisplayUnits units);
 
-    /// <summary>The picture as the text of an SVG file.</summary>
-    /// <param name="style">How it is drawn; the defaults when left out.</param>
+    /// <summary>The picture in the default style as the text of an SVG file.</summary>
     /// <returns>An <c>svg</c> element that ends in a line feed.</returns>
-    public string ToSvg(PictureStyle? style = null)
+    public string ToSvg() => ToSvg(new PictureStyle());
+
+    /// <summary>The picture as the text of an SVG file.</summary>
+    /// <param name="style">How it is drawn.</param>
+    /// <returns>An <c>svg</c> element that ends in a line feed.</returns>
+    /// <exception cref="ArgumentNullException"><paramref name="style"/> is missing.</exception>
+    public string ToSvg(PictureStyle style)
     {
-        Page page = new(style ?? new PictureStyle());
+        Page page = new(Given.NotNull(style, nameof(style)));
         page.Heading(heading, subject);
         Draw(page);
         return page.ToSvg(Title, Describe(page.Units));
@@ -44,15 +49,15 @@ public abstract class Picture
 
     /// <summary>Writes the picture.</summary>
     /// <param name="writer">Where to; it stays open.</param>
-    /// <param name="style">How it is drawn; the defaults when left out.</param>
-    /// <exception cref="ArgumentNullException"><paramref name="writer"/> is missing.</exception>
-    public void WriteSvg(TextWriter writer, PictureStyle? style = null) => Given.NotNull(writer, nameof(writer)).Write(ToSvg(style));
+    /// <param name="style">How it is drawn.</param>
+    /// <exception cref="ArgumentNullException">An argument is missing.</exception>
+    public void WriteSvg(TextWriter writer, PictureStyle style) => Given.NotNull(writer, nameof(writer)).Write(ToSvg(style));
 
     /// <summary>Writes the picture in UTF-8 without a byte order mark.</summary>
     /// <param name="stream">Where to; it stays open.</param>
-    /// <param name="style">How it is drawn; the defaults when left out.</param>
-    /// <exception cref="ArgumentNullException"><paramref name="stream"/> is missing.</exception>
-    public void WriteSvg(Stream stream, PictureStyle? style = null)
+    /// <param name="style">How it is drawn.</param>
+    /// <exception cref="ArgumentNullException">An argument is missing.</exception>
+    public void WriteSvg(Stream stream, PictureStyle style)
     {
         byte[] bytes = new UTF8Encoding(false).GetBytes(ToSvg(style));
         Given.NotNull(stream, nameof(stream)).Write(bytes, 0, bytes.Length);

@@ -16,30 +16,37 @@ namespace Refinish.Pictures;
 /// </remarks>
 /// <example><code>
 /// PriceBook book = new() { Currency = "USD", LabourRate = 30m, TravelPerTrip = 25m, DisposalPerJob = 10m, ConsumablesPerFixture = 35m, TargetMargin = new(Ratio.FromPercent(45)) };
-/// EstimateRequest job = new() { Labour = new([new LabourTask(LabourStandards.Setup, units: 1)]), Materials = [], Fixtures = 1 };
+/// EstimateRequest job = new() { Labour = new([new LabourTask(LabourStandards.SetUp, 1)]), Materials = [], Fixtures = 1 };
 /// string svg = new PricePicture(new PriceEstimate(book, job)).ToSvg();
 /// </code></example>
 public sealed class PricePicture : Picture
 {
-    private static readonly string[] Groups = ["labour", "materials", "consumables", "travel", "waste disposal", "options", "overhead", "warranty reserve"];
-
+    private const string Heading = "How the price builds up";
     private readonly PriceEstimate? estimate;
-    private readonly BathroomPlan? plan;
+    private readonly JobPlan? plan;
 
     /// <summary>Pictures an estimate.</summary>
+    /// <param name="estimate">The estimate; with gaps, the picture lists them.</param>
+    /// <exception cref="ArgumentNullException"><paramref name="estimate"/> is missing.</exception>
+    public PricePicture(PriceEstimate estimate)
+        : this(estimate, Heading)
+    {
+    }
+
+    /// <summary>Pictures an estimate under a title of the caller's.</summary>
     /// <param name="estimate">The estimate; with gaps, the picture lists them.</param>
     /// <param name="title">What the picture is of.</param>
     /// <exception cref="ArgumentNullException">An argument is missing.</exception>
     /// <exception cref="ArgumentException"><paramref name="title"/> is empty.</exception>
-    public PricePicture(PriceEstimate estimate, string title = "How the price builds up")
+    public PricePicture(PriceEstimate estimate, string title)
         : base(title) =>
         this.estimate = Given.NotNull(estimate, nameof(estimate));
 
     /// <summary>Pictures the price of a plan.</summary>
     /// <param name="plan">The plan; without a price, the picture says what stands in the way.</param>
     /// <exception cref="ArgumentNullException"><paramref name="plan"/> is missing.</exception>
-    public PricePicture(BathroomPlan plan)
-        : base("How the price builds up", Given.NotNull(plan, nameof(plan)).Job.Name)
+    public PricePicture(JobPlan plan)
+        : base(Heading, Given.NotNull(plan, nameof(plan)).Job.Name)
     {
         this.plan = plan;
         estimate = plan.Price;
@@ -148,12 +155,12 @@ public sealed class PricePicture : Picture
     private static IEnumerable<PriceStep> Steps(PriceEstimate estimate)
     {
         decimal at = 0;
-        foreach (IGrouping<string, EstimateLine> group in estimate.CostLines.GroupBy(line => GroupOf(line, estimate.Request)).OrderBy(group => Array.IndexOf(Groups, group.Key)))
+        foreach (IGrouping<LineCategory, EstimateLine> group in estimate.CostLines.GroupBy(line => line.Category).OrderBy(group => group.Key))
         {
             decimal amount = group.Sum(line => line.Amount);
             if (amount != 0)
             {
-                yield return new PriceStep(group.Key, at, at += amount, amount > 0 ? PriceStepKind.Cost : PriceStepKind.Less);
+                yield return new PriceStep(Name(group.Key), at, at += amount, amount > 0 ? PriceStepKind.Cost : PriceStepKind.Less);
             }
         }
 
@@ -182,18 +189,15 @@ public sealed class PricePicture : Picture
         yield return new PriceStep("total", 0, at, PriceStepKind.Sum);
     }
 
-    private static string GroupOf(EstimateLine line, EstimateRequest request) =>
-        request.Options.Any(option => option.Code == line.Code) ? "options"
-        : request.Labour.Lines.Any(labour => labour.Code == line.Code) ? "labour"
-        : line.Code switch
-        {
-            "C-01" => "consumables",
-            "T-01" => "travel",
-            "D-01" => "waste disposal",
-            "O-01" or "O-02" => "overhead",
-            "W-01" => "warranty reserve",
-            _ => "materials",
-        };
+    private static string Name(LineCategory category) => category switch
+    {
+        LineCategory.Labour => "labour",
+        LineCategory.Material => "materials",
+        LineCategory.Waste => "waste disposal",
+        LineCategory.Option => "options",
+        LineCategory.Warranty => "warranty reserve",
+        _ => category.ToString("G").ToLowerInvariant(),
+    };
 
     private IReadOnlyList<string> InTheWay(DisplayUnits units) =>
         estimate is { IsComplete: false } ? [.. estimate.Gaps.Select(gap => gap.ToString() + "."), .. Objections.Of(plan, units, hasResult: false)]

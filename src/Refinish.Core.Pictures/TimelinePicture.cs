@@ -1,97 +1,115 @@
 using System;
 using System.Collections.Generic;
 using System.Linq;
-using OxyPlot;
 using Refinish.Jobs;
 using Refinish.Pictures.Drawing;
 using Refinish.Scheduling;
 
 namespace Refinish.Pictures;
 
-/// <summary>The job by the clock: the whole from the first hour to the first water in one strip, then each day with its steps, waits and windows.</summary>
+/// <summary>
+/// The job by the clock: the whole in one strip with a lane for each room and the nights folded, then each day with a row for each person and, room by room,
+/// its operations, waits and windows.
+/// </summary>
 /// <remarks>
-/// Hours in which nobody is on site are shaded. A wait is dotted until its least time is over; from then on a band is drawn as long as the window stays open.
+/// Hours outside the calendar are shaded. A wait is dotted until its least time is over; from then on a band is drawn as long as the window stays open.
+/// After a coat a dashed line shows how long its room stays empty. A person's row shows work, coats, standing by and, dotted, waiting on site.
 /// A schedule that cannot be kept, or a plan without one, gives a picture that says why.
 /// </remarks>
 /// <example><code>
-/// DateTimeOffset start = new(2027, 3, 1, 8, 0, 0, TimeSpan.FromHours(1));
-/// JobSchedule schedule = new(start, new WorkingHours(TimeSpan.FromHours(8), TimeSpan.FromHours(17)), [new ScheduleStep("prepare", TimeSpan.FromHours(7))], []);
-/// string svg = new TimelinePicture(schedule).ToSvg();
+/// SiteWork work = new()
+/// {
+///     Start = new DateTimeOffset(2027, 3, 1, 8, 0, 0, TimeSpan.FromHours(1)),
+///     Calendar = WorkCalendar.Weekdays(new WorkingHours(TimeSpan.FromHours(8), TimeSpan.FromHours(17)), LocalClock.Fixed(TimeSpan.FromHours(1))),
+///     Steps = [new SiteStep { Id = "prepare", Duration = TimeSpan.FromHours(7), Room = "bathroom" }],
+///     Lags = [],
+/// };
+/// string svg = new TimelinePicture(work.Solve()).ToSvg();
 /// </code></example>
 public sealed class TimelinePicture : Picture
 {
-    private readonly JobSchedule? schedule;
-    private readonly BathroomPlan? plan;
-    private readonly DateTimeOffset? waterFrom;
-    private readonly HashSet<string> coats = new(StringComparer.Ordinal);
+    private const string Name = "The job by the clock";
+    private readonly Timeline? timeline;
+    private readonly Func<DisplayUnits, IReadOnlyList<string>> inTheWay;
 
-    /// <summary>Pictures a schedule.</summary>
+    /// <summary>Pictures what a search on site found. Rooms are shown by their identifiers, people by their numbers.</summary>
     /// <param name="schedule">The schedule; when it is impossible, the picture says why.</param>
-    /// <param name="waterFrom">No water before this instant; not shown when left out.</param>
-    /// <param name="title">What the picture is of.</param>
-    /// <exception cref="ArgumentNullException">An argument is missing.</exception>
-    /// <exception cref="ArgumentException"><paramref name="title"/> is empty.</exception>
-    public TimelinePicture(JobSchedule schedule, DateTimeOffset? waterFrom = null, string title = "The job by the clock")
-        : base(title)
+    /// <exception cref="ArgumentNullException"><paramref name="schedule"/> is missing.</exception>
+    public TimelinePicture(SiteSchedule schedule)
+        : base(Name)
     {
-        this.schedule = Given.NotNull(schedule, nameof(schedule));
-        this.waterFrom = waterFrom;
+        Given.NotNull(schedule, nameof(schedule));
+        timeline = schedule.Steps.Count > 0 ? Timeline.Of(schedule) : null;
+        inTheWay = _ => schedule.Conflict is null ? [] : [schedule.Conflict.ToString()];
     }
 
-    /// <summary>Pictures the timeline of a plan, its coats marked, with the first water of its hand-over.</summary>
+    /// <summary>Pictures the schedule of a crew.</summary>
+    /// <param name="schedule">The schedule; when there is none, the picture says why.</param>
+    /// <exception cref="ArgumentNullException"><paramref name="schedule"/> is missing.</exception>
+    public TimelinePicture(CrewSchedule schedule)
+        : base(Name, Given.NotNull(schedule, nameof(schedule)).Work.Premises.Name)
+    {
+        timeline = schedule.Operations.Count > 0 ? Timeline.Of(schedule, null) : null;
+        inTheWay = units => [.. schedule.Objections.Select(objection => objection.Sentence(units))];
+    }
+
+    /// <summary>Pictures the schedule of a plan with the first water of its handover.</summary>
     /// <param name="plan">The plan; without a schedule, the picture says what stands in the way.</param>
     /// <exception cref="ArgumentNullException"><paramref name="plan"/> is missing.</exception>
-    public TimelinePicture(BathroomPlan plan)
-        : base("The job by the clock", Given.NotNull(plan, nameof(plan)).Job.Name)
+    public TimelinePicture(JobPlan plan)
+        : base(Name, Given.NotNull(plan, nameof(plan)).Job.Name)
     {
-        this.plan = plan;
-        schedule = plan.Schedule;
-        waterFrom = plan.Handover?.WaterFrom;
-        coats.UnionWith(plan.Coats.Select(coat => coat.Name));
+        timeline = plan.Schedule is { Operations.Count: > 0 } schedule ? Timeline.Of(schedule, plan.Handover) : null;
+        inTheWay = units => Objections.Of(plan, units, timeline is not null);
     }
-
-    private DateTimeOffset LastEnd => schedule!.Steps.Max(step => step.End);
 
     /// <inheritdoc/>
     public override string Describe(DisplayUnits units)
     {
-        if (schedule is not { IsPossible: true })
+        if (timeline is null)
         {
-            return "There is no timeline. " + string.Join(" ", InTheWay(units));
+            return "There is no timeline. " + string.Join(" ", inTheWay(units));
         }
 
-        return "Each step with its start and end. "
-            + string.Join("; ", schedule.Steps.Select(step => step.Step.Name + " " + Clock.Moment(step.Start) + " to " + (step.End.Date == step.Start.Date ? Clock.Time(step.End) : Clock.Moment(step.End))))
-            + "." + (waterFrom is DateTimeOffset water ? " No water before " + Clock.Moment(water) + "." : string.Empty)
-            + string.Concat(InTheWay(units).Select(line => " " + line));
+        bool several = timeline.Rooms.Count > 1;
+        return "Each operation with its start and end. "
+            + string.Join(" ", timeline.Rooms.Select(room => (several ? room.Name + ": " : string.Empty) + string.Join("; ", timeline.In(room).Select(Times)) + "."))
+            + Water(" ") + string.Concat(inTheWay(units).Select(line => " " + line));
     }
 
     private protected override void Draw(Page page)
     {
-        if (schedule is not { IsPossible: true })
+        if (timeline is null)
         {
             page.Paragraph("There is no timeline.");
-            foreach (string line in InTheWay(page.Units))
-            {
-                page.Warning(line);
-            }
-
-            return;
+        }
+        else
+        {
+            int days = timeline.Days.Count;
+            int people = timeline.Visits.Select(visit => visit.Person).Distinct().Count();
+            page.Paragraph(
+                Clock.Moment(timeline.Start) + " to " + Clock.Moment(timeline.End) + ", on site on " + Figures.Fixed(days, 0) + (days == 1 ? " day" : " days")
+                + (people > 1 ? ", " + Figures.Fixed(people, 0) + " people." : ".") + Water(" "));
         }
 
-        int days = schedule.Steps.SelectMany(step => step.Pieces).Select(piece => piece.Start.Date).Distinct().Count();
-        page.Paragraph(
-            Clock.Moment(schedule.Steps[0].Start) + " to " + Clock.Moment(LastEnd) + ", on site on " + Figures.Fixed(days, 0) + (days == 1 ? " day." : " days.")
-            + (waterFrom is DateTimeOffset water ? " No water before " + Clock.Moment(water) + "." : string.Empty));
-        foreach (string line in InTheWay(page.Units))
+        foreach (string line in inTheWay(page.Units))
         {
             page.Warning(line);
         }
 
-        TimelineStrip.Draw(page, schedule, coats, waterFrom);
-        TimelineDays.Draw(page, schedule, coats);
+        if (timeline is not null)
+        {
+            TimelineStrip.Draw(page, timeline);
+            TimelineDays.Draw(page, timeline);
+        }
     }
 
-    private IReadOnlyList<string> InTheWay(DisplayUnits units) =>
-        schedule is { IsPossible: false } && plan is null ? schedule.Conflicts : Objections.Of(plan, units, schedule is { IsPossible: true });
+    private string Times(TimelineEntry entry) =>
+        entry.Name + " " + Clock.Moment(entry.Start) + " to " + (entry.End.Date == entry.Start.Date ? Clock.Time(entry.End) : Clock.Moment(entry.End))
+        + (entry.StandingBy.Count == 0 ? string.Empty : ", " + timeline!.Names(entry.StandingBy) + " stands by");
+
+    private string Water(string before) => timeline!.Water.Count == 0 ? string.Empty
+        : timeline.Rooms.Count == 1 ? before + "No water before " + Clock.Moment(timeline.Water.Values.Single()) + "."
+        : before + "No water before: "
+            + string.Join("; ", timeline.Rooms.Where(room => timeline.Water.ContainsKey(room.Id)).Select(room => room.Name + " " + Clock.Moment(timeline.Water[room.Id]))) + ".";
 }

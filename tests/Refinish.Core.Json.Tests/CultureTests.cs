@@ -2,7 +2,6 @@ using System;
 using System.Collections.Generic;
 using System.Globalization;
 using System.Linq;
-using Refinish.Samples.BathroomJob;
 using Xunit;
 
 namespace Refinish.Json.Tests;
@@ -16,7 +15,7 @@ public class CultureTests
     [InlineData("ar-SA")]
     public void Documents_and_faults_are_the_same_under_every_culture(string culture)
     {
-        string broken = FaultTests.Put(JobJson.Write(Scenario.Guesthouse()), "$.residue.value", "80.5");
+        string broken = FaultTests.Put(JobJson.Write(Examples.Bathroom()), "$.shop.losses.residue.value", "80.5");
         string[] here = Everything(broken);
         CultureInfo before = CultureInfo.CurrentCulture;
         try
@@ -36,7 +35,7 @@ public class CultureTests
     {
         JobJson.TryRead(broken, out _, out IReadOnlyList<JsonFault> faults);
         string everything = JobJson.Write(Examples.Everything());
-        string plan = PlanJson.Write(Scenario.Guesthouse().Plan());
+        string plan = PlanJson.Write(Examples.Bathroom().Plan());
         return
         [
             everything,

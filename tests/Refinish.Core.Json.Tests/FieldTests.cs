@@ -19,7 +19,14 @@ public class FieldTests
     {
         ["CieLab"] = ["lightness", "a", "b"],
         ["WallRecess"] = ["kind", "length", "height", "depth"],
+        ["RoomClimate"] = ["air", "mean", "surface", "swing", "warmest", "log", "dewPoint"],
+        ["SystemStep"] = ["step", "name", "materials", "source", "promoter", "layer", "additive", "rate"],
+        ["FixtureOption"] = ["code", "additive", "rate", "loss", "quantity", "operation", "after"],
+        ["OperationChange"] = ["id", "operation", "after", "lags"],
     };
+
+    /// <summary>Inputs that only a plan can make; a job that holds one is refused in writing.</summary>
+    private static readonly string[] RefusedInWriting = ["StepLag.Clock", "Operation.ByFixture"];
 
     [Fact]
     public void Every_input_that_a_job_reaches_has_a_field()
@@ -32,7 +39,7 @@ public class FieldTests
         }
 
         int inputs = 0;
-        foreach (Type type in Reached(typeof(BathroomJob)))
+        foreach (Type type in Reached(typeof(Job)))
         {
             Assert.True(fields.TryGetValue(type, out HashSet<string>? known), type.Name + " has no shape.");
             foreach (string input in Inputs(type))
@@ -61,13 +68,13 @@ public class FieldTests
     [Fact]
     public void Leaving_out_any_optional_field_gives_another_job()
     {
-        BathroomJob whole = Examples.Everything();
+        Job whole = Examples.Everything();
         string text = JobJson.Write(whole);
         int optional = 0;
         foreach (string[] paths in Paths(text, required: false))
         {
             optional++;
-            Assert.True(paths.Any(path => !(JobJson.TryRead(Without(text, path), out BathroomJob? without, out _) && whole.Equals(without))), paths[0] + " makes no difference.");
+            Assert.True(paths.Any(path => !(JobJson.TryRead(Without(text, path), out Job? without, out _) && whole.Equals(without))), paths[0] + " makes no difference.");
         }
 
         Assert.InRange(optional, 100, 1000);
@@ -160,7 +167,8 @@ public class FieldTests
         ? elsewhere
         : Settable(type).Select(property => Json(property.Name)).Concat(Makers(type).Take(1).SelectMany(maker => maker.GetParameters()).Select(parameter => Json(parameter.Name!)));
 
-    private static IEnumerable<PropertyInfo> Settable(Type type) => type.GetProperties().Where(property => property.SetMethod is { IsPublic: true });
+    private static IEnumerable<PropertyInfo> Settable(Type type) => type.GetProperties()
+        .Where(property => property.SetMethod is { IsPublic: true } && !RefusedInWriting.Contains(type.Name + "." + property.Name));
 
     // Types without a public constructor are made by factories of their own type.
     private static IEnumerable<MethodBase> Makers(Type type)

@@ -7,7 +7,6 @@ using System.Text.Json;
 using Refinish.Fixtures;
 using Refinish.Jobs;
 using Refinish.Json.Shapes;
-using Refinish.Samples.BathroomJob;
 using Refinish.Scheduling;
 using Refinish.Tests.Fixtures;
 using UnitsNet.Units;
@@ -17,13 +16,13 @@ namespace Refinish.Json.Tests;
 
 public class JobRoundTripTests
 {
-    public static TheoryData<string> Jobs => ["guesthouse", "everything", "least"];
+    public static TheoryData<string> Jobs => ["bathroom", "everything", "least"];
 
     [Theory]
     [MemberData(nameof(Jobs))]
     public void A_job_comes_back_equal_in_either_system_of_units_and_either_layout(string which)
     {
-        BathroomJob job = Named(which);
+        Job job = Examples.Named(which);
         foreach (DisplayUnits units in Enum.GetValues<DisplayUnits>())
         {
             foreach (bool indented in (bool[])[true, false])
@@ -37,14 +36,14 @@ public class JobRoundTripTests
     [MemberData(nameof(Jobs))]
     public void Writing_what_was_read_gives_the_same_text(string which)
     {
-        string text = JobJson.Write(Named(which));
+        string text = JobJson.Write(Examples.Named(which));
         Assert.Equal(text, JobJson.Write(JobJson.Read(text)));
     }
 
     [Fact]
     public void Text_bytes_streams_and_writers_say_the_same()
     {
-        BathroomJob job = Scenario.Guesthouse();
+        Job job = Examples.Bathroom();
         string text = JobJson.Write(job);
         using MemoryStream stream = new();
         JobJson.Write(stream, job);
@@ -52,7 +51,7 @@ public class JobRoundTripTests
         stream.Position = 0;
         Assert.Equal(job, JobJson.Read(stream));
         Assert.Equal(job, JobJson.Read(stream.ToArray().AsMemory()));
-        Assert.True(JobJson.TryRead(stream.ToArray().AsMemory(), out BathroomJob? read, out IReadOnlyList<JsonFault> faults));
+        Assert.True(JobJson.TryRead(stream.ToArray().AsMemory(), out Job? read, out IReadOnlyList<JsonFault> faults));
         Assert.Equal(job, read);
         Assert.Empty(faults);
 
@@ -93,7 +92,7 @@ public class JobRoundTripTests
     [Fact]
     public void Every_kind_of_clock_and_source_comes_back_equal()
     {
-        LocalClock[] clocks = [LocalClock.Fixed(TimeSpan.FromHours(-3.5)), Examples.Everything().Calendar!.Clock, LocalClock.Of(TimeZoneInfo.Utc), LocalClock.Of(TimeZoneInfo.FindSystemTimeZoneById("Europe/Vienna"))];
+        LocalClock[] clocks = [LocalClock.Fixed(TimeSpan.FromHours(-3.5)), Examples.Everything().Shop.Calendar.Clock, LocalClock.Of(TimeZoneInfo.Utc), LocalClock.Of(TimeZoneInfo.FindSystemTimeZoneById("Europe/Vienna"))];
         Assert.All(clocks, clock => Assert.Equal(clock, Back(CalendarShapes.Clock, clock)));
         Source[] sources = [Source.Published("a", "b"), Source.Derived("a"), Source.CommonPractice("a"), Source.FromMemory("a"), Source.Invented("a"), Source.Supplied("a")];
         Assert.Equal(Enum.GetValues<SourceKind>().Length, sources.Select(source => source.Kind).Distinct().Count());
@@ -116,23 +115,16 @@ public class JobRoundTripTests
     [Fact]
     public void What_someone_made_up_has_no_form_in_json_and_says_so()
     {
-        BathroomJob job = Scenario.Guesthouse();
+        Job job = Examples.Bathroom();
         FixtureJob own = job.Fixtures[0] with { Fixture = new OwnFixture() };
         Assert.Contains("OwnFixture", Assert.Throws<NotSupportedException>(() => JobJson.Write(job with { Fixtures = [own] })).Message, StringComparison.Ordinal);
 
         TimeZoneInfo zone = TimeZoneInfo.CreateCustomTimeZone("ferry time", TimeSpan.FromMinutes(77), "ferry time", "ferry time");
-        WorkCalendar calendar = WorkCalendar.EveryDay(job.Hours, LocalClock.Of(zone));
-        Assert.Contains("ferry time", Assert.Throws<NotSupportedException>(() => JobJson.Write(job with { Calendar = calendar })).Message, StringComparison.Ordinal);
+        Shop shop = job.Shop with { Calendar = WorkCalendar.EveryDay(new WorkingHours(TimeSpan.FromHours(8), TimeSpan.FromHours(17)), LocalClock.Of(zone)) };
+        Assert.Contains("ferry time", Assert.Throws<NotSupportedException>(() => JobJson.Write(job with { Shop = shop })).Message, StringComparison.Ordinal);
     }
 
-    internal static BathroomJob Named(string which) => which switch
-    {
-        "guesthouse" => Scenario.Guesthouse(),
-        "everything" => Examples.Everything(),
-        _ => Examples.Least(),
-    };
-
-    private static string Text<T>(Shape<T> shape, T value) => Document.Write(shape, value, null);
+    private static string Text<T>(Shape<T> shape, T value) => Document.Write(shape, value, JsonLayout.Default);
 
     private static T Back<T>(Shape<T> shape, T value) => Document.Read(shape, () => JsonDocument.Parse(Text(shape, value)));
 
@@ -150,7 +142,7 @@ public class JobRoundTripTests
 
         public IReadOnlyList<SurfacePatch> Patches => [];
 
-        public Workings Workings() => Scenario.Guesthouse().Fixtures[0].Fixture.Workings();
+        public Workings Workings() => Examples.Bathroom().Fixtures[0].Fixture.Workings();
 
         public TriangleMesh Tessellate(UnitsNet.Length chordTolerance) => throw new NotSupportedException();
     }

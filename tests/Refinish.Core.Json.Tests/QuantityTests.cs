@@ -34,6 +34,10 @@ public class QuantityTests
         Holds(Quantities.Concentration, MassConcentration.FromKilogramsPerCubicMeter(si), concentration => concentration.KilogramsPerCubicMeter);
         Holds(Quantities.Viscosity, DynamicViscosity.FromPascalSeconds(si), viscosity => viscosity.PascalSeconds);
         Holds(Quantities.Speed, Speed.FromMetersPerSecond(si), speed => speed.MetersPerSecond);
+        Holds(Quantities.CoatingContent, MassConcentration.FromKilogramsPerCubicMeter(si), concentration => concentration.KilogramsPerCubicMeter);
+        Holds(Quantities.AreaDensity, AreaDensity.FromKilogramsPerSquareMeter(si), mass => mass.KilogramsPerSquareMeter);
+        Holds(Quantities.SurfaceTension, ForcePerLength.FromNewtonsPerMeter(si), tension => tension.NewtonsPerMeter);
+        Holds(Quantities.Scattering, ReciprocalLength.FromInverseMeters(si), scattering => scattering.InverseMeters);
         Holds(Quantities.SpreadingRate, SpreadingRate.FromSquareMetersPerCubicMeter(Math.Abs(si)), rate => rate.SquareMetersPerCubicMeter);
     }
 
@@ -118,6 +122,9 @@ public class QuantityTests
         Check(Units.DynamicViscosity);
         Check(Units.Speed);
         Check(Units.SpreadingRate);
+        Check(Units.AreaDensity);
+        Check(Units.SurfaceTension);
+        Check(Units.Scattering);
         Check(Units.Duration);
 
         static void Check<T>(UnitTable<T> table)

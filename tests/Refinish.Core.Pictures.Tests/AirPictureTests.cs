@@ -1,8 +1,10 @@
 using System;
 using System.Collections.Generic;
+using System.Globalization;
 using System.Linq;
 using Refinish.Air;
 using Refinish.Coatings;
+using Refinish.Jobs;
 using UnitsNet;
 using Xunit;
 
@@ -17,7 +19,7 @@ public class AirPictureTests
         SolventEmission coat = new()
         {
             Name = "topcoat", Start = TimeSpan.Zero, SprayTime = TimeSpan.FromMinutes(30), VolatileMass = Mass.FromGrams(200),
-            Solvents = [new(solvent ?? GenericSolvents.ButylAcetate, Ratio.FromPercent(100))], FlashFraction = Ratio.FromPercent(100), FilmTimeConstant = TimeSpan.FromMinutes(15),
+            Solvents = [new(solvent ?? Refinish.Coatings.Solvents.ButylAcetate, Ratio.FromPercent(100))], FlashFraction = Ratio.FromPercent(100), FilmTimeConstant = TimeSpan.FromMinutes(15),
         };
         Exhaust exhaust = new() { LabelFlow = VolumeFlow.FromCubicMetersPerHour(fan) };
         return limits is null ? new AirStudy(Bathroom, exhaust, [coat], TimeSpan.FromHours(8)) : new AirStudy(Bathroom, exhaust, [coat], TimeSpan.FromHours(8), limits);
@@ -45,7 +47,7 @@ public class AirPictureTests
             : g / q * (1 - Math.Exp(-q * 1800 / volume)) * Math.Exp(-q * (seconds - 1800) / volume);
 
         // By volume at 25 °C and 760 mmHg: 24.45 L a mole (29 CFR 1910.1000, table Z-1, note a).
-        double Ppm(double seconds) => InAir(seconds) / GenericSolvents.ButylAcetate.MolarMass.KilogramsPerMole * 24.45e-3 * 1e6;
+        double Ppm(double seconds) => InAir(seconds) / Refinish.Coatings.Solvents.ButylAcetate.MolarMass.KilogramsPerMole * 24.45e-3 * 1e6;
         SvgText[] hourTicks = [.. file.Texts.Where(text => text.Words is "0 h" or "1")];
         SvgText zero = hourTicks.Last(text => text.Words == "0 h");
         SvgText one = hourTicks.Where(text => text.Words == "1" && Math.Abs(text.Y - zero.Y) < 0.01).Last();
@@ -109,7 +111,7 @@ public class AirPictureTests
     [Fact]
     public void A_substance_without_a_flammable_limit_cannot_be_judged_against_one()
     {
-        SvgFile file = Drawn(Study(solvent: GenericSolvents.ButylAcetate with { CasNumber = "1-00-0", Name = "unknown thinner", LowerFlammableLimit = null }));
+        SvgFile file = Drawn(Study(solvent: Refinish.Coatings.Solvents.ButylAcetate with { CasNumber = "1-00-0", Name = "unknown thinner", LowerFlammableLimit = null }));
         Assert.Contains("unknown thinner", file.AllWords, StringComparison.Ordinal);
         Assert.Contains("cannot be judged", file.Description, StringComparison.Ordinal);
     }
@@ -126,10 +128,60 @@ public class AirPictureTests
     [Fact]
     public void A_plan_tells_everything_that_its_protection_programme_has_to_cover()
     {
-        SvgFile file = new(new AirPicture(Plans.Whole).ToSvg());
-        Assert.Contains(Plans.Whole.Protection, comparison => comparison.Subject.Contains("isocyanate", StringComparison.Ordinal));
-        Assert.All(Plans.Whole.Protection, comparison => Assert.Contains(comparison.Sentence(DisplayUnits.Si), file.AllWords, StringComparison.Ordinal));
-        Assert.Contains(AirCautions.SuppliedAir.Sentence, file.AllWords, StringComparison.Ordinal);
+        foreach (JobPlan plan in (JobPlan[])[Plans.One, Plans.Rooms])
+        {
+            SvgFile file = new(new AirPicture(plan).ToSvg());
+            Assert.Contains(plan.Protection, need => need.AsksForAir);
+            Assert.All(plan.Protection, need => Assert.Contains(need.Comparison.Sentence(DisplayUnits.Si), file.AllWords, StringComparison.Ordinal));
+            Assert.All(plan.Air, room => Assert.Contains(room.FlammableAirflow!.Sentence(DisplayUnits.Si), file.AllWords, StringComparison.Ordinal));
+            Assert.All(plan.Air, room => Assert.Contains(room.FlammableAirflow!.Sentence(DisplayUnits.Si), file.Description, StringComparison.Ordinal));
+            Assert.Contains(AirCautions.SuppliedAir.Sentence, file.AllWords, StringComparison.Ordinal);
+        }
+    }
+
+    [Fact]
+    public void Every_room_of_a_plan_has_its_own_part_and_names_its_operations()
+    {
+        SvgFile file = new(new AirPicture(Plans.Rooms).ToSvg());
+        Assert.Equal(3, Plans.Rooms.Air.Count);
+        Assert.All(Plans.Rooms.Air, air => Assert.Single(file.Texts, text => text.Words == air.Room.Name && text.Size == 15));
+        Assert.Equal(3, file.Texts.Count(text => text.Words.StartsWith("All vapour, share", StringComparison.Ordinal)));
+        Assert.Contains("white epoxy primer", file.AllWords, StringComparison.Ordinal);
+        Assert.DoesNotContain("bath-1/coat", file.AllWords, StringComparison.Ordinal);
+    }
+
+    [Theory]
+    [InlineData(720)]
+    [InlineData(360)]
+    public void What_evaporates_on_several_days_is_shaded_at_its_hours_by_the_clock(int width)
+    {
+        RoomAirPlan air = Plans.Rooms.Air.First(room => room.Study!.Emissions.Select(emission => (room.Zero + emission.Start).Date).Distinct().Count() > 1);
+        SvgFile file = new(new AirPicture(air).ToSvg(new PictureStyle { Theme = PictureTheme.Light, Width = width }));
+        Emission[] emissions = [.. air.Study!.Emissions.OrderBy(emission => emission.Start)];
+        (double X, double Y, double Width, double Height)[] shades = [.. file.Rectangles(Paint.VermillionTint).Take(emissions.Length)];
+
+        // The scale of the first day, by its first and last whole hour; the clock of the site tells the hours of the emissions.
+        SvgText first = file.Texts.First(text => text.Words.EndsWith(":00", StringComparison.Ordinal) && text.Anchor == "middle");
+        SvgText second = file.Texts.Where(text => text.Anchor == "middle" && text.Y == first.Y && text.Words.EndsWith(":00", StringComparison.Ordinal)).ElementAt(1);
+        Func<double, double> hour = SvgFile.Scale(first.X, int.Parse(first.Words[..2], CultureInfo.InvariantCulture), second.X, int.Parse(second.Words[..2], CultureInfo.InvariantCulture));
+        DateTime day = (air.Zero + emissions[0].Start).Date;
+        for (int i = 0; i < emissions.Length; i++)
+        {
+            DateTimeOffset start = air.Zero + emissions[i].Start;
+            if (start.Date == day)
+            {
+                Assert.Equal(start.TimeOfDay.TotalHours, hour(shades[i].X), 0.05);
+            }
+            else
+            {
+                // Beyond the fold the picture is nearer than the clock.
+                Assert.InRange(hour(shades[i].X), hour(shades[i - 1].X), start.TimeOfDay.TotalHours + 24 - 3);
+            }
+        }
+
+        // The curve is told apart there: none of its lines runs through the night.
+        Assert.True(file.Paths(Paint.Blue).Count(points => points.Length > 50) >= 4);
+        Assert.Contains("after the dotted line from " + emissions.Select(emission => air.Zero + emission.Start).First(start => start.Date > day).ToString("ddd d MMM", CultureInfo.InvariantCulture), file.AllWords, StringComparison.Ordinal);
     }
 
     [Fact]

@@ -2,6 +2,7 @@ using System;
 using System.Globalization;
 using System.Linq;
 using Refinish.Estimating;
+using Refinish.Jobs;
 using Refinish.Samples.BathroomJob;
 using UnitsNet;
 using Xunit;
@@ -10,7 +11,7 @@ namespace Refinish.Pictures.Tests;
 
 public class CostPictureTests
 {
-    private static readonly EstimateRange Range = EstimateRange.Of(Plans.Whole.Price!, Scenario.Doubts(), new SimulationOptions { Trials = 20_000 });
+    private static readonly EstimateRange Range = EstimateRange.Of(Plans.One.Price!, Scenario.Doubts(), new SimulationOptions { Trials = 20_000 });
 
     private static (SvgFile File, Func<double, double> Money) Drawn(EstimateRange range)
     {
@@ -32,7 +33,7 @@ public class CostPictureTests
         }
 
         double net = money(file.Paths(Paint.Green).Single()[0].X);
-        Assert.Equal((double)Plans.Whole.Price!.Net!.Value, net, 2.5);
+        Assert.Equal((double)Plans.One.Price!.Net!.Value, net, 2.5);
         Assert.Contains("P50 " + Range.Cost.P50.ToString("0", CultureInfo.InvariantCulture), file.AllWords, StringComparison.Ordinal);
     }
 
@@ -53,8 +54,8 @@ public class CostPictureTests
     public void What_lies_above_the_net_price_is_hatched_as_a_loss()
     {
         // The discount brings the net price down to the middle of the cost.
-        EstimateRequest request = Plans.Whole.Price!.Request with { Discount = Ratio.FromPercent(38) };
-        EstimateRange range = EstimateRange.Of(new PriceEstimate(Plans.Whole.Price.Book, request), Scenario.Doubts(), new SimulationOptions { Trials = 20_000 });
+        EstimateRequest request = Plans.One.Price!.Request with { Discount = Ratio.FromPercent(38) };
+        EstimateRange range = EstimateRange.Of(new PriceEstimate(Plans.One.Price.Book, request), Scenario.Doubts(), new SimulationOptions { Trials = 20_000 });
         Assert.InRange(range.ChanceOfLoss.DecimalFractions, 0.2, 0.8);
         (SvgFile file, _) = Drawn(range);
         double lost = file.Rectangles(Paint.VermillionTint).Sum(bar => bar.Height * bar.Width);
@@ -74,10 +75,21 @@ public class CostPictureTests
     [Fact]
     public void A_cost_without_doubt_is_told_and_not_drawn()
     {
-        LabourStandard exact = LabourStandards.Setup with { Fixed = ThreePoint.Exactly(1), PerUnit = ThreePoint.Exactly(0), PerSquareMeter = ThreePoint.Exactly(0) };
+        LabourStandard exact = LabourStandards.SetUp with { Fixed = ThreePoint.Exactly(1), PerUnit = ThreePoint.Exactly(0), PerSquareMeter = ThreePoint.Exactly(0) };
         PriceBook book = new() { Currency = "USD", LabourRate = 30m, TravelPerTrip = 25m, DisposalPerJob = 10m, ConsumablesPerFixture = 35m, TargetMargin = new(Ratio.FromPercent(45)) };
-        EstimateRange range = EstimateRange.Of(new PriceEstimate(book, new() { Labour = new([new LabourTask(exact, units: 1)]), Materials = [], Fixtures = 1 }), null, new SimulationOptions { Trials = 100 });
+        EstimateRange range = EstimateRange.Of(new PriceEstimate(book, new() { Labour = new([new LabourTask(exact, 1)]), Materials = [], Fixtures = 1 }), null, new SimulationOptions { Trials = 100 });
         SvgFile file = new(new CostPicture(range).ToSvg());
         Assert.Contains("Nothing about the cost is uncertain: every trial came to 100.", file.AllWords, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void A_range_of_the_whole_job_is_told_with_its_doubts_and_its_chance_of_loss()
+    {
+        JobRange range = JobRange.Of(Plans.One.Job, new JobDoubts(), new SimulationOptions { Trials = 200 });
+        SvgFile file = new(new CostPicture(range).ToSvg(new PictureStyle { Theme = PictureTheme.Light }));
+        Assert.Contains("P50 " + range.Cost!.P50.ToString("0", CultureInfo.InvariantCulture), file.AllWords, StringComparison.Ordinal);
+        Assert.Contains("Net price " + Plans.One.Price!.Net!.Value.ToString("0.00", CultureInfo.InvariantCulture), file.AllWords, StringComparison.Ordinal);
+        Assert.Contains(range.Doubts.ToString(), file.AllWords, StringComparison.Ordinal);
+        Assert.Contains(Plans.One.Job.Name, file.Title, StringComparison.Ordinal);
     }
 }

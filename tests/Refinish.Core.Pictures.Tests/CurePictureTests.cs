@@ -2,6 +2,7 @@ using System;
 using System.Linq;
 using Refinish.Coatings;
 using Refinish.Curing;
+using Refinish.Jobs;
 using UnitsNet;
 using Xunit;
 
@@ -102,11 +103,23 @@ public class CurePictureTests
     [Fact]
     public void A_plan_shows_each_of_its_coatings_once_and_one_without_coats_says_why()
     {
-        SvgFile file = new(new CurePicture(Plans.Whole).ToSvg());
-        Assert.Single(file.Texts, text => text.Words == "two-part epoxy primer at 20 °C");
-        Assert.Single(file.Texts, text => text.Words == "two-part acrylic urethane topcoat at 20 °C");
+        SvgFile file = new(new CurePicture(Plans.One).ToSvg());
+        Assert.Single(file.Texts, text => text.Words == "white epoxy primer at 20 °C");
+        Assert.Single(file.Texts, text => text.Words == "white urethane topcoat at 20 °C");
         SvgFile refused = new(new CurePicture(Plans.Refused).ToSvg());
         Assert.Contains("There is no coat to forecast.", refused.AllWords, StringComparison.Ordinal);
         Assert.Contains(Plans.Refused.Objections[0].Sentence(DisplayUnits.Si), refused.AllWords, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void A_coating_that_meets_other_temperatures_in_another_room_is_shown_for_each()
+    {
+        SvgFile file = new(new CurePicture(Plans.Rooms).ToSvg());
+        CoatRun[] primers = [.. Plans.Rooms.Work!.Runs.Where(run => run.Layer.Product.Name == "white epoxy primer")];
+        Assert.Equal(2, primers.Select(run => run.OnSurface.Site).Distinct().Count());
+        Assert.Single(file.Texts, text => text.Words.StartsWith("white epoxy primer, bathroom 1, at ", StringComparison.Ordinal));
+        Assert.Single(file.Texts, text => text.Words.StartsWith("white epoxy primer, bathroom 2, unheated, at ", StringComparison.Ordinal));
+        Assert.Contains("the coldest of working hours", file.AllWords, StringComparison.Ordinal);
+        Assert.Contains("the schedule follows the hours themselves", file.AllWords, StringComparison.Ordinal);
     }
 }

@@ -37,16 +37,16 @@ public class ExampleTests
     public void Price()
     {
         PriceBook book = new() { Currency = "USD", LabourRate = 30m, TravelPerTrip = 25m, DisposalPerJob = 10m, ConsumablesPerFixture = 35m, TargetMargin = new(Ratio.FromPercent(45)) };
-        EstimateRequest job = new() { Labour = new([new LabourTask(LabourStandards.Setup, units: 1)]), Materials = [], Fixtures = 1 };
+        EstimateRequest job = new() { Labour = new([new LabourTask(LabourStandards.SetUp, 1)]), Materials = [], Fixtures = 1 };
         string svg = new PricePicture(new PriceEstimate(book, job)).ToSvg();
-        Assert.Contains("170.36", svg, StringComparison.Ordinal);
+        Assert.Contains("153.45", svg, StringComparison.Ordinal);
     }
 
     [Fact]
     public void Cost()
     {
         PriceBook book = new() { Currency = "USD", LabourRate = 30m, TravelPerTrip = 25m, DisposalPerJob = 10m, ConsumablesPerFixture = 35m, TargetMargin = new(Ratio.FromPercent(45)) };
-        EstimateRequest job = new() { Labour = new([new LabourTask(LabourStandards.Setup, units: 1)]), Materials = [], Fixtures = 1 };
+        EstimateRequest job = new() { Labour = new([new LabourTask(LabourStandards.SetUp, 1)]), Materials = [], Fixtures = 1 };
         string svg = new CostPicture(EstimateRange.Of(new PriceEstimate(book, job))).ToSvg();
         Assert.Contains("P90", svg, StringComparison.Ordinal);
     }
@@ -54,9 +54,14 @@ public class ExampleTests
     [Fact]
     public void Timeline()
     {
-        DateTimeOffset start = new(2027, 3, 1, 8, 0, 0, TimeSpan.FromHours(1));
-        JobSchedule schedule = new(start, new WorkingHours(TimeSpan.FromHours(8), TimeSpan.FromHours(17)), [new ScheduleStep("prepare", TimeSpan.FromHours(7))], []);
-        string svg = new TimelinePicture(schedule).ToSvg();
+        SiteWork work = new()
+        {
+            Start = new DateTimeOffset(2027, 3, 1, 8, 0, 0, TimeSpan.FromHours(1)),
+            Calendar = WorkCalendar.Weekdays(new WorkingHours(TimeSpan.FromHours(8), TimeSpan.FromHours(17)), LocalClock.Fixed(TimeSpan.FromHours(1))),
+            Steps = [new SiteStep { Id = "prepare", Duration = TimeSpan.FromHours(7), Room = "bathroom" }],
+            Lags = [],
+        };
+        string svg = new TimelinePicture(work.Solve()).ToSvg();
         Assert.Contains("08:00–15:00", svg, StringComparison.Ordinal);
     }
 
@@ -80,7 +85,7 @@ public class ExampleTests
         SolventEmission coat = new()
         {
             Name = "topcoat", Start = TimeSpan.Zero, SprayTime = TimeSpan.FromMinutes(6), VolatileMass = Mass.FromGrams(164),
-            Solvents = [new(GenericSolvents.ButylAcetate, Ratio.FromPercent(100))], FlashFraction = Ratio.FromPercent(40), FilmTimeConstant = TimeSpan.FromMinutes(15),
+            Solvents = [new(Solvents.ButylAcetate, Ratio.FromPercent(100))], FlashFraction = Ratio.FromPercent(40), FilmTimeConstant = TimeSpan.FromMinutes(15),
         };
         AirStudy study = new(bathroom, new Exhaust { LabelFlow = VolumeFlow.FromCubicFeetPerMinute(250) }, [coat], TimeSpan.FromHours(8));
         string svg = new AirPicture(study).ToSvg();

@@ -23,7 +23,7 @@ public class FilmPictureTests
             strokes.Add(new() { Start = new(-0.8, y, 0.52), End = new(0.8, y, 0.52), Aim = new(0, 0, -1), Speed = Speed.FromCentimetersPerSecond(12) });
         }
 
-        return new StrokePlan(gun, fan, strokes).SprayOnto(Plans.Whole.Fixtures[0].Job.Fixture.Tessellate(Length.FromMillimeters(10)), Length.FromMillimeters(30), new SprayFilmLimits(Length.FromMicrometers(60), Length.FromMicrometers(140)));
+        return new StrokePlan(gun, fan, strokes).SprayOnto(Plans.One.Job.Fixtures[0].Fixture.Tessellate(Length.FromMillimeters(10)), Length.FromMillimeters(30), new SprayFilmLimits(Length.FromMicrometers(60), Length.FromMicrometers(140)));
     }
 
     [Fact]

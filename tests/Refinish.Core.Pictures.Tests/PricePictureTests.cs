@@ -13,7 +13,7 @@ public class PricePictureTests
 {
     private static readonly PriceBook Book = new() { Currency = "USD", LabourRate = 30m, TravelPerTrip = 25m, DisposalPerJob = 10m, ConsumablesPerFixture = 35m, TargetMargin = new(Ratio.FromPercent(45)) };
 
-    private static readonly EstimateRequest Job = new() { Labour = new([new LabourTask(LabourStandards.Setup, units: 1)]), Materials = [], Fixtures = 1 };
+    private static readonly EstimateRequest Job = new() { Labour = new([new LabourTask(LabourStandards.SetUp, 1)]), Materials = [], Fixtures = 1 };
 
     // Bars in the order of their rows: where each begins and ends, in money, by the two outermost tick labels.
     private static (double From, double To)[] Bars(SvgFile file)
@@ -32,10 +32,10 @@ public class PricePictureTests
     [InlineData(360)]
     public void Bars_add_up_to_the_published_example(int width)
     {
-        // 0.79 h × 30.00 + 35 + 25 + 10 = 93.70; 93.70 / 0.55 = 170.36, as the documentation of the estimate works out.
+        // (0.3 + 4 × 0.45 + 0.75) / 6 = 0.475 h, shown as 0.48; 0.48 h × 30.00 + 35 + 25 + 10 = 84.40; 84.40 / 0.55 = 153.45.
         SvgFile file = new(new PricePicture(new PriceEstimate(Book, Job)).ToSvg(new PictureStyle { Theme = PictureTheme.Light, Width = width }));
         (double From, double To)[] bars = Bars(file);
-        (double, double)[] expected = [(0, 23.70), (23.70, 58.70), (58.70, 83.70), (83.70, 93.70), (0, 93.70), (93.70, 170.36), (0, 170.36), (0, 170.36)];
+        (double, double)[] expected = [(0, 14.40), (14.40, 49.40), (49.40, 74.40), (74.40, 84.40), (0, 84.40), (84.40, 153.45), (0, 153.45), (0, 153.45)];
         Assert.Equal(expected.Length, bars.Length);
         for (int i = 0; i < bars.Length; i++)
         {
@@ -43,7 +43,7 @@ public class PricePictureTests
             Assert.Equal(expected[i].Item2, bars[i].To, 0.35);
         }
 
-        foreach (string amount in (string[])["23.70", "+35.00", "+25.00", "+10.00", "93.70", "+76.66", "170.36"])
+        foreach (string amount in (string[])["14.40", "+35.00", "+25.00", "+10.00", "84.40", "+69.05", "153.45"])
         {
             Assert.Contains(file.Texts, text => text.Words == amount);
         }
@@ -52,8 +52,8 @@ public class PricePictureTests
     [Fact]
     public void Every_step_begins_where_the_last_one_ended_and_the_last_is_the_total()
     {
-        PriceEstimate estimate = Plans.Whole.Price!;
-        SvgFile file = new(new PricePicture(Plans.Whole).ToSvg(new PictureStyle { Theme = PictureTheme.Light, Width = 1600 }));
+        PriceEstimate estimate = Plans.Rooms.Price!;
+        SvgFile file = new(new PricePicture(Plans.Rooms).ToSvg(new PictureStyle { Theme = PictureTheme.Light, Width = 1600 }));
         (double From, double To)[] bars = Bars(file);
         double at = 0;
         foreach ((double from, double to) in bars)
@@ -73,10 +73,10 @@ public class PricePictureTests
     [Fact]
     public void Labour_and_materials_are_the_sums_of_their_lines()
     {
-        string words = new PricePicture(Plans.Whole).Describe(DisplayUnits.Si);
-        Assert.Contains("labour " + Plans.Whole.Price!.CostLines.Where(line => line.Code.StartsWith("L-", StringComparison.Ordinal)).Sum(line => line.Amount).ToString("0.00", CultureInfo.InvariantCulture), words, StringComparison.Ordinal);
-        Assert.Contains("materials " + Plans.Whole.Price.CostLines.Where(line => line.Unit == "kit").Sum(line => line.Amount).ToString("0.00", CultureInfo.InvariantCulture), words, StringComparison.Ordinal);
-        Assert.Contains("sales tax " + Plans.Whole.Price.Tax!.Value.ToString("0.00", CultureInfo.InvariantCulture), words, StringComparison.Ordinal);
+        string words = new PricePicture(Plans.Rooms).Describe(DisplayUnits.Si);
+        Assert.Contains("labour " + Plans.Rooms.Price!.CostLines.Where(line => line.Unit == "h" && line.Category != LineCategory.Overhead).Sum(line => line.Amount).ToString("0.00", CultureInfo.InvariantCulture), words, StringComparison.Ordinal);
+        Assert.Contains("materials " + Plans.Rooms.Price.CostLines.Where(line => line.Unit == "kit").Sum(line => line.Amount).ToString("0.00", CultureInfo.InvariantCulture), words, StringComparison.Ordinal);
+        Assert.Contains("sales tax " + Plans.Rooms.Price.Tax!.Value.ToString("0.00", CultureInfo.InvariantCulture), words, StringComparison.Ordinal);
     }
 
     [Fact]
@@ -85,10 +85,10 @@ public class PricePictureTests
         SvgFile file = new(new PricePicture(new PriceEstimate(Book, Job with { Discount = Ratio.FromPercent(60) })).ToSvg(new PictureStyle { Theme = PictureTheme.Light }));
         (double From, double To)[] bars = Bars(file);
 
-        // 60 % of 170.36 is 102.22, which leaves 68.14, 25.56 below cost.
-        Assert.Contains(file.Texts, text => text.Words == "-102.22");
-        Assert.Contains("a loss of 25.56", file.AllWords, StringComparison.Ordinal);
-        Assert.Contains(bars, bar => Math.Abs(bar.From - 68.14) < 0.4 && Math.Abs(bar.To - 170.36) < 0.4);
+        // 60 % of 153.45 is 92.07, which leaves 61.38, 23.02 below cost.
+        Assert.Contains(file.Texts, text => text.Words == "-92.07");
+        Assert.Contains("a loss of 23.02", file.AllWords, StringComparison.Ordinal);
+        Assert.Contains(bars, bar => Math.Abs(bar.From - 61.38) < 0.4 && Math.Abs(bar.To - 153.45) < 0.4);
     }
 
     [Fact]

@@ -2,7 +2,10 @@ using System;
 using System.Collections.Generic;
 using System.Globalization;
 using System.Linq;
+using Refinish.Curing;
+using Refinish.Jobs;
 using Refinish.Scheduling;
+using UnitsNet;
 using Xunit;
 
 namespace Refinish.Pictures.Tests;
@@ -12,25 +15,30 @@ public class TimelinePictureTests
     private static readonly DateTimeOffset Start = new(2027, 3, 1, 8, 0, 0, TimeSpan.FromHours(1));
     private static readonly WorkingHours Day = new(TimeSpan.FromHours(8), TimeSpan.FromHours(17));
 
+    private static SiteWork Work(params SiteStep[] steps) => new() { Start = Start, Calendar = WorkCalendar.EveryDay(Day, LocalClock.Fixed(TimeSpan.FromHours(1))), Steps = steps, Lags = [] };
+
+    private static SiteStep Step(string id, double hours) => new() { Id = id, Duration = TimeSpan.FromHours(hours), Room = "bathroom" };
+
+    private static SvgFile Drawn(SiteWork work, int width = 720) => new(new TimelinePicture(work.Solve()).ToSvg(new PictureStyle { Theme = PictureTheme.Light, Width = width }));
+
     [Theory]
     [InlineData(720)]
     [InlineData(360)]
     public void Bars_lie_where_the_hours_over_them_say(int width)
     {
-        // By hand: 2.5 h from eight, half an hour of drying, then 1.25 h.
-        JobSchedule schedule = new(
-            Start,
-            Day,
-            [new("mask", TimeSpan.FromHours(2.5)), new("spray", TimeSpan.FromHours(1.25))],
-            [new("mask", "spray", TimeSpan.FromHours(0.5), TimeSpan.FromHours(4), "window")]);
-        SvgFile file = new(new TimelinePicture(schedule).ToSvg(new PictureStyle { Theme = PictureTheme.Light, Width = width }));
+        // By hand: 2.5 h from eight, half an hour of drying, then 1.25 h. The person's row shows the same two.
+        SvgFile file = Drawn(
+            Work(Step("mask", 2.5), Step("spray", 1.25)) with { Lags = [new("mask", "spray", TimeSpan.FromHours(0.5), TimeSpan.FromHours(4), "window")] }, width);
         Func<double, double> hour = Hours(file);
-        (double X, double Y, double Width, double Height)[] bars = [.. file.Rectangles(stroke: Paint.Blue).Where(bar => bar.Width != 24)];
-        Assert.Equal(2, bars.Length);
-        Assert.Equal(8, hour(bars[0].X), 0.02);
-        Assert.Equal(10.5, hour(bars[0].X + bars[0].Width), 0.02);
-        Assert.Equal(11, hour(bars[1].X), 0.02);
-        Assert.Equal(12.25, hour(bars[1].X + bars[1].Width), 0.02);
+        (double X, double Y, double Width, double Height)[] bars = Bars(file);
+        Assert.Equal(4, bars.Length);
+        foreach (int first in (int[])[0, 2])
+        {
+            Assert.Equal(8, hour(bars[first].X), 0.02);
+            Assert.Equal(10.5, hour(bars[first].X + bars[first].Width), 0.02);
+            Assert.Equal(11, hour(bars[first + 1].X), 0.02);
+            Assert.Equal(12.25, hour(bars[first + 1].X + bars[first + 1].Width), 0.02);
+        }
 
         // The window is open from 11 to 14.5.
         (double X, double Y, double Width, double Height) window = file.Rectangles(Paint.GreenTint).First(bar => bar.Width != 24);
@@ -39,47 +47,134 @@ public class TimelinePictureTests
         Assert.Contains("08:00–10:30 mask", file.AllWords, StringComparison.Ordinal);
         Assert.Contains("11:00–12:15 spray", file.AllWords, StringComparison.Ordinal);
         Assert.Contains("window: 30 min to 4 h", file.AllWords, StringComparison.Ordinal);
+        Assert.Contains("person 1: 08:00–12:15, of it 30 min waiting", file.AllWords, StringComparison.Ordinal);
     }
 
     [Fact]
-    public void Every_step_of_the_plan_has_a_bar_at_its_own_hours()
+    public void Steps_whose_words_repeat_are_joined_by_their_identifiers()
     {
-        SvgFile file = new(new TimelinePicture(Plans.Whole).ToSvg(new PictureStyle { Theme = PictureTheme.Light }));
+        // Two steps called alike; the wait belongs to the second, an hour after the first.
+        SvgFile file = Drawn(
+            Work(Step("coat-1", 1) with { Name = "coat" }, Step("coat-2", 2) with { Name = "coat" })
+                with { Lags = [new("coat-1", "coat-2", TimeSpan.FromHours(1), null, "dry")] });
         Func<double, double> hour = Hours(file);
-        (double X, double Y, double Width, double Height)[] bars =
-        [
-            .. file.Elements("rect").Where(element => (string?)element.Attribute("stroke") is Paint.Blue or Paint.Vermillion && (string?)element.Attribute("fill") == "none")
-                .Select(element => (SvgText.Number(element, "x"), SvgText.Number(element, "y"), SvgText.Number(element, "width"), SvgText.Number(element, "height")))
-                .Where(bar => bar.Item3 != 24),
-        ];
-        WorkPiece[] pieces = [.. Plans.Whole.Schedule!.Steps.SelectMany(step => step.Pieces)];
-        Assert.Equal(pieces.Length, bars.Length);
-        for (int i = 0; i < pieces.Length; i++)
-        {
-            Assert.Equal(pieces[i].Start.TimeOfDay.TotalHours, hour(bars[i].X), 0.03);
-            Assert.Equal(pieces[i].End.TimeOfDay.TotalHours, hour(bars[i].X + bars[i].Width), 0.03);
-        }
+        Assert.Contains("08:00–09:00 coat", file.AllWords, StringComparison.Ordinal);
+        Assert.Contains("10:00–12:00 coat", file.AllWords, StringComparison.Ordinal);
+        Assert.Equal(10, hour(file.Rectangles(Paint.GreenTint).First(bar => bar.Width != 24).X), 0.02);
     }
 
     [Fact]
-    public void The_strip_has_the_first_water_at_its_place_among_the_days()
+    public void Of_several_least_times_the_last_one_is_told_and_a_plain_order_is_not()
     {
-        SvgFile file = new(new TimelinePicture(Plans.Whole).ToSvg(new PictureStyle { Theme = PictureTheme.Light }));
+        SvgFile file = Drawn(Work(Step("a", 1), Step("b", 1), Step("c", 1)) with
+        {
+            Lags =
+            [
+                new("a", "b", TimeSpan.Zero, null, "order of the work"),
+                new("a", "c", TimeSpan.FromHours(1.5), null, "first dry"),
+                new("b", "c", TimeSpan.FromHours(2), null, "second dry"),
+            ],
+        });
+        Assert.DoesNotContain("order of the work", file.AllWords, StringComparison.Ordinal);
+        Assert.DoesNotContain("first dry", file.AllWords, StringComparison.Ordinal);
+        Assert.Contains("second dry: at least 2 h", file.AllWords, StringComparison.Ordinal);
+    }
 
-        // Read off the plan's text: water from Sunday 7 March, 10:01, six days and 10.02 hours after Monday's midnight.
-        Assert.Contains("No water before Sun 7 Mar, 10:01.", file.AllWords, StringComparison.Ordinal);
-        SvgText monday = file.Text("Mon 1 Mar");
-        SvgText saturday = file.Text("Sat 6 Mar");
-        Func<double, double> days = SvgFile.Scale(monday.X, 0, saturday.X, 5);
-        double water = file.Paths(Paint.Green).First(points => Math.Abs(points[0].X - points[1].X) < 0.01 && Math.Abs(points[0].Y - points[1].Y) > 30)[0].X;
-        Assert.Equal(6 + (10 + (1 / 60.0)) / 24, days(water + 3), 0.01);
+    [Fact]
+    public void A_wait_on_a_clock_ends_when_its_hours_are_gained()
+    {
+        // 15 °C against 25 °C by the doubling rule: two hours for one, so that an hour after nine is gained at eleven.
+        EquivalentAge clock = new(
+            new TemperatureHistory(Start, [new TemperatureSegment(TimeSpan.FromDays(1), Temperature.FromDegreesCelsius(15))], true),
+            TemperatureShift.Doubling(2),
+            Temperature.FromDegreesCelsius(25));
+        SvgFile file = Drawn(
+            Work(Step("coat", 1), Step("next", 1)) with { Lags = [new StepLag("coat", "next", TimeSpan.FromHours(1), null, "dry") { Clock = clock }] });
+        Assert.Equal(11, Hours(file)(file.Rectangles(Paint.GreenTint).First(bar => bar.Width != 24).X), 0.03);
+        Assert.Contains("dry: at least 1 h counted at 25 °C, by the clock 2 h", file.AllWords, StringComparison.Ordinal);
+    }
+
+    [Theory]
+    [InlineData(720)]
+    [InlineData(360)]
+    public void Every_operation_of_one_room_has_a_bar_at_its_own_hours(int width) => EveryBar(Plans.One, width);
+
+    [Theory]
+    [InlineData(720)]
+    [InlineData(360)]
+    public void And_so_it_has_with_several_rooms_and_people(int width) => EveryBar(Plans.Rooms, width);
+
+    [Fact]
+    public void A_schedule_of_a_crew_is_drawn_without_a_plan_and_promises_no_water()
+    {
+        SvgFile file = new(new TimelinePicture(Plans.Rooms.Schedule!).ToSvg());
+        Assert.Contains(Plans.Rooms.Job.Premises.Name, file.Title, StringComparison.Ordinal);
+        Assert.DoesNotContain("water", file.AllWords.Replace("hard enough to work on and for water", string.Empty, StringComparison.Ordinal), StringComparison.Ordinal);
+        Assert.All(Plans.Rooms.Schedule!.Work.Shop.Crew, worker => Assert.Contains(worker.Name + ": ", file.AllWords, StringComparison.Ordinal));
+    }
+
+    [Fact]
+    public void Rooms_carry_letters_where_there_are_several_and_none_where_there_is_one()
+    {
+        SvgFile rooms = new(new TimelinePicture(Plans.Rooms).ToSvg());
+        Assert.Contains(rooms.Texts, text => text.Words == "A · bathroom 1");
+        Assert.Contains(rooms.Texts, text => text.Words == "D · outside the rooms");
+        SvgFile one = new(new TimelinePicture(Plans.One).ToSvg());
+        Assert.DoesNotContain(one.Texts, text => text.Words is "A" or "B");
+        Assert.DoesNotContain("outside the rooms", one.AllWords, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void Standing_by_is_shown_in_the_person_s_row_and_told()
+    {
+        SvgFile file = new(new TimelinePicture(Plans.One).ToSvg(new PictureStyle { Theme = PictureTheme.Light }));
+        ScheduledOperation coat = Plans.One.Runs[0].Operation;
+        string name = Plans.One.Job.Shop.Crew.Single(worker => worker.Id != coat.People.Single()).Name;
+        Assert.Contains(coat.Operation.Name + " Thu 4 Mar, " + coat.Start.ToString("HH:mm", CultureInfo.InvariantCulture), file.Description, StringComparison.Ordinal);
+        Assert.Contains(", " + name + " stands by", file.Description, StringComparison.Ordinal);
+        Assert.Contains("stands by, outside the room", file.AllWords, StringComparison.Ordinal);
+
+        // One bar on paper for each coat, besides the legend's.
+        Assert.Equal(Plans.One.Runs.Count, file.Rectangles(Paint.Paper).Count(bar => Math.Abs(bar.Height - 14) < 0.01 && bar.Width != 24));
+    }
+
+    [Fact]
+    public void The_strip_folds_the_nights_and_has_the_first_water_at_its_place_in_its_day()
+    {
+        DateTimeOffset water = Plans.One.Handover!.WaterFrom!.Value;
+        SvgFile file = new(new TimelinePicture(Plans.One).ToSvg(new PictureStyle { Theme = PictureTheme.Light }));
+        Assert.Contains("No water before " + water.ToString("ddd d MMM, HH:mm", CultureInfo.InvariantCulture) + ".", file.AllWords, StringComparison.Ordinal);
+
+        // The columns of two days that follow each other are one width and a crease of 7 apart; each shows the hours of the days below, here 7 to 18.
+        SvgText wednesday = file.Text("Wed 3 Mar");
+        SvgText thursday = file.Text("Thu 4 Mar");
+        SvgText last = file.Text(water.ToString("ddd d MMM", CultureInfo.InvariantCulture));
+        double column = thursday.X - wednesday.X - 7;
+        double x = file.Paths(Paint.Green).First(points => Math.Abs(points[0].X - points[1].X) < 0.01 && Math.Abs(points[0].Y - points[1].Y) > 25)[0].X;
+        Assert.Equal(water.TimeOfDay.TotalHours, 7 + ((x - (last.X - 2)) / column * 11), 0.1);
+    }
+
+    [Fact]
+    public void Each_room_has_its_first_water_in_its_own_lane()
+    {
+        SvgFile file = new(new TimelinePicture(Plans.Rooms).ToSvg(new PictureStyle { Theme = PictureTheme.Light }));
+        foreach (IGrouping<string, FixtureHandover> room in Plans.Rooms.Handover!.Fixtures.GroupBy(fixture => fixture.Procedure.Fixture.Room))
+        {
+            string name = Plans.Rooms.Job.Premises.Rooms.Single(one => one.Id == room.Key).Name;
+            string when = room.Max(fixture => fixture.WaterFrom)!.Value.ToString("ddd d MMM, HH:mm", CultureInfo.InvariantCulture);
+            Assert.Contains(name + " " + when, file.AllWords, StringComparison.Ordinal);
+        }
+
+        // A mark in each lane, and the legend's.
+        Assert.Equal(
+            Plans.Rooms.Job.Premises.Rooms.Count + 1,
+            file.Elements("path").Count(path => (string?)path.Attribute("stroke") == Paint.Green && (string?)path.Attribute("stroke-width") == "3"));
     }
 
     [Fact]
     public void Nights_cut_a_step_into_pieces_that_are_told_as_such()
     {
-        JobSchedule schedule = new(Start, Day, [new ScheduleStep("mask", TimeSpan.FromHours(12), attended: true, interruptible: true)], []);
-        SvgFile file = new(new TimelinePicture(schedule).ToSvg());
+        SvgFile file = Drawn(Work(Step("mask", 12) with { IsInterruptible = true }));
         Assert.Contains("08:00–17:00 mask", file.AllWords, StringComparison.Ordinal);
         Assert.Contains("08:00–11:00 mask, continued", file.AllWords, StringComparison.Ordinal);
         Assert.Contains("Tue 2 Mar 2027", file.AllWords, StringComparison.Ordinal);
@@ -88,20 +183,20 @@ public class TimelinePictureTests
     [Fact]
     public void Days_without_work_are_told()
     {
-        Assert.Contains("Tue 2 Mar: nobody on site.", new SvgFile(new TimelinePicture(Plans.Whole).ToSvg()).AllWords, StringComparison.Ordinal);
-        JobSchedule weekend = new(Start, Day, [new("a", TimeSpan.FromHours(1)), new("b", TimeSpan.FromHours(1))], [new("a", "b", TimeSpan.FromDays(5), null, "cure")]);
-        Assert.Contains("Tue 2 Mar to Fri 5 Mar: nobody on site.", new SvgFile(new TimelinePicture(weekend).ToSvg()).AllWords, StringComparison.Ordinal);
+        Assert.Contains("Tue 2 Mar: nobody on site.", new SvgFile(new TimelinePicture(Plans.One).ToSvg()).AllWords, StringComparison.Ordinal);
+        SvgFile week = Drawn(Work(Step("a", 1), Step("b", 1)) with { Lags = [new("a", "b", TimeSpan.FromDays(5), null, "cure")] });
+        Assert.Contains("Tue 2 Mar to Fri 5 Mar: nobody on site.", week.AllWords, StringComparison.Ordinal);
     }
 
     [Fact]
     public void A_wait_that_runs_by_itself_and_a_job_of_weeks_are_drawn()
     {
-        JobSchedule schedule = new(
-            Start,
-            Day,
-            [new("a", TimeSpan.FromHours(1)), new("dry", TimeSpan.FromHours(30), attended: false), new("b", TimeSpan.FromHours(1))],
-            [new("dry", "b", TimeSpan.FromDays(40), null, "long cure")]);
-        SvgFile file = new(new TimelinePicture(schedule, Start.AddDays(50)).ToSvg(new PictureStyle { Width = 320 }));
+        SvgFile file = Drawn(
+            Work(Step("a", 1), Step("dry", 30) with { People = 0 }, Step("b", 1)) with
+            {
+                Lags = [new("a", "dry", TimeSpan.Zero, null, "order"), new("dry", "b", TimeSpan.FromDays(40), null, "long cure")],
+            },
+            320);
         Assert.Contains("dry", file.AllWords, StringComparison.Ordinal);
         Assert.Contains("long cure: at least 40 d", file.AllWords, StringComparison.Ordinal);
         Assert.All(file.Texts, text => Assert.True(text.Box.Right <= 321, text.ToString()));
@@ -110,17 +205,17 @@ public class TimelinePictureTests
     [Fact]
     public void What_cannot_be_kept_is_said_instead_of_drawn()
     {
-        JobSchedule impossible = new(Start, Day, [new("coat", TimeSpan.FromHours(11))], []);
+        SiteSchedule impossible = Work(Step("coat", 11)).Solve();
         SvgFile file = new(new TimelinePicture(impossible).ToSvg());
         Assert.StartsWith("The job by the clock There is no timeline.", file.AllWords, StringComparison.Ordinal);
-        Assert.Contains(impossible.Conflicts[0].Replace('\u00A0', ' '), file.Description.Replace('\u00A0', ' '), StringComparison.Ordinal);
-        Assert.Empty(file.Rectangles(stroke: Paint.Blue));
+        Assert.Contains(impossible.Conflict!.ToString(), file.Description, StringComparison.Ordinal);
+        Assert.Empty(Bars(file));
     }
 
     [Fact]
     public void A_plan_without_a_timeline_says_what_stands_in_the_way()
     {
-        foreach (Jobs.BathroomPlan plan in (Jobs.BathroomPlan[])[Plans.Refused, Plans.Hurried])
+        foreach (JobPlan plan in (JobPlan[])[Plans.Refused, Plans.Hurried])
         {
             Assert.False(plan.IsPossible);
             SvgFile file = new(new TimelinePicture(plan).ToSvg());
@@ -132,19 +227,64 @@ public class TimelinePictureTests
     [Fact]
     public void A_timeline_that_does_not_hold_yet_is_marked_provisional_and_promises_no_water()
     {
-        Assert.NotEmpty(Plans.Stuffy.Objections);
-        SvgFile file = new(new TimelinePicture(Plans.Stuffy).ToSvg());
-        Assert.Contains("Provisional: it holds only once what follows is removed.", file.AllWords, StringComparison.Ordinal);
-        Assert.DoesNotContain("water from", file.AllWords, StringComparison.Ordinal);
-        Assert.Contains("Provisional", file.Description, StringComparison.Ordinal);
+        foreach (JobPlan plan in (JobPlan[])[Plans.Stuffy, Plans.Provisional])
+        {
+            Assert.NotEmpty(plan.Objections);
+            SvgFile file = new(new TimelinePicture(plan).ToSvg());
+            Assert.Contains("Provisional: it holds only once what follows is removed.", file.AllWords, StringComparison.Ordinal);
+            Assert.DoesNotContain("No water before", file.AllWords, StringComparison.Ordinal);
+            Assert.Contains("Provisional", file.Description, StringComparison.Ordinal);
+        }
     }
 
     [Fact]
     public void A_missing_argument_is_refused_by_name()
     {
-        Assert.Equal("schedule", Assert.Throws<ArgumentNullException>(() => new TimelinePicture((JobSchedule)null!)).ParamName);
-        Assert.Equal("plan", Assert.Throws<ArgumentNullException>(() => new TimelinePicture((Jobs.BathroomPlan)null!)).ParamName);
+        Assert.Equal("schedule", Assert.Throws<ArgumentNullException>(() => new TimelinePicture((SiteSchedule)null!)).ParamName);
+        Assert.Equal("schedule", Assert.Throws<ArgumentNullException>(() => new TimelinePicture((CrewSchedule)null!)).ParamName);
+        Assert.Equal("plan", Assert.Throws<ArgumentNullException>(() => new TimelinePicture((JobPlan)null!)).ParamName);
+        Assert.Equal("style", Assert.Throws<ArgumentNullException>(() => new TimelinePicture(Plans.One).ToSvg(null!)).ParamName);
     }
+
+    // Bars stand in the order of the page: on each day first those of the people, then those of the rooms. Each has to lie at the hours of its piece of work.
+    private static void EveryBar(JobPlan plan, int width)
+    {
+        SvgFile file = new(new TimelinePicture(plan).ToSvg(new PictureStyle { Theme = PictureTheme.Light, Width = width }));
+        Func<double, double> hour = Hours(file);
+        (double X, double Y, double Width, double Height)[] bars = Bars(file);
+        CrewSchedule schedule = plan.Schedule!;
+        List<TimeInterval> pieces = [];
+        foreach (DateTime day in schedule.Operations.SelectMany(operation => operation.Pieces).Select(piece => piece.Start.Date).Distinct().Order())
+        {
+            foreach (Worker worker in schedule.Work.Shop.Crew)
+            {
+                pieces.AddRange(schedule.Operations.Where(operation => operation.People.Contains(worker.Id)).SelectMany(operation => operation.Pieces).Where(piece => piece.Start.Date == day));
+            }
+
+            bool one = plan.Job.Premises.Rooms.Count == 1;
+            foreach (string? room in plan.Job.Premises.Rooms.Select(room => room.Id).Concat(one ? [] : new string?[] { null }))
+            {
+                pieces.AddRange(schedule.Operations
+                    .Where(operation => operation.People.Count > 0 && operation.Operation.Beside is null && (one || operation.Operation.Room == room))
+                    .SelectMany(operation => operation.Pieces).Where(piece => piece.Start.Date == day).OrderBy(piece => piece.Start));
+            }
+        }
+
+        Assert.Equal(pieces.Count, bars.Length);
+        for (int i = 0; i < pieces.Count; i++)
+        {
+            Assert.Equal(pieces[i].Start.TimeOfDay.TotalHours, hour(bars[i].X), 0.04);
+            Assert.True(Math.Abs(pieces[i].End.TimeOfDay.TotalHours - hour(bars[i].X + bars[i].Width)) < 0.04 || Math.Abs(bars[i].Width - 2) < 0.01, pieces[i].ToString());
+        }
+    }
+
+    // Outlines without a fill, the legend's left out.
+    private static (double X, double Y, double Width, double Height)[] Bars(SvgFile file) =>
+    [
+        .. file.Elements("rect").Where(element => (string?)element.Attribute("stroke") is Paint.Blue or Paint.Vermillion && (string?)element.Attribute("fill") == "none")
+            .Select(element => (SvgText.Number(element, "x"), SvgText.Number(element, "y"), SvgText.Number(element, "width"), SvgText.Number(element, "height")))
+            .Where(bar => bar.Item3 != 24),
+    ];
 
     // From two hours over the first day; they are numbers without anything else.
     private static Func<double, double> Hours(SvgFile file)

@@ -58,7 +58,7 @@ public sealed class Form
         Room = [Amount("room-length", "length", "Room, length", "", Measure.Distance, 2.6), Amount("room-width", "width", "Room, width", "", Measure.Distance, 2.1), Amount("room-height", "height", "Room, height", "", Measure.Distance, 2.5)];
         Air = [Amount("air", "dryBulb", "Air temperature", "near the tub", Measure.Temperature, 295.15), Amount("humidity", "relativeHumidity", "Relative humidity", "near the tub", Measure.Percent, 0.48)];
         Surface = [Amount("surface", "surface", "Surface temperature", "where the tub is coldest", Measure.Temperature, 293.15)];
-        Options = [.. Shop.Prices.Options.Select(option => new Field { Name = option.Code, Member = "code", Label = option.Description, Type = "checkbox" })];
+        Options = [.. OurShop.Shop.Prices.Options.Select(option => new Field { Name = option.Code, Member = "code", Label = option.Description, Type = "checkbox" })];
     }
 
     public DisplayUnits Units { get; }
@@ -107,20 +107,25 @@ public sealed class Form
         JsonObject ask = Object(Job, "$");
         if (ask["start"] is JsonNode start)
         {
-            ask["start"] = start.GetValue<string>() + (Shop.Clock < TimeSpan.Zero ? "-" : "+") + Shop.Clock.ToString("hh\\:mm", CultureInfo.InvariantCulture);
+            ask["start"] = start.GetValue<string>() + (OurShop.Clock < TimeSpan.Zero ? "-" : "+") + OurShop.Clock.ToString("hh\\:mm", CultureInfo.InvariantCulture);
         }
 
+        JsonObject climate = Object(Surface, "$.premises.rooms[0].climate", ("kind", "held"));
+        climate["air"] = Object(Air, "$.premises.rooms[0].climate.air");
+        ask["premises"] = new JsonObject
+        {
+            ["id"] = "home",
+            ["rooms"] = new JsonArray(new JsonObject { ["id"] = "bathroom", ["room"] = Object(Room, "$.premises.rooms[0].room"), ["climate"] = climate }),
+        };
         ask["fixtures"] = new JsonArray(new JsonObject
         {
+            ["id"] = "tub",
             ["name"] = "bathtub",
+            ["room"] = "bathroom",
             ["fixture"] = Object(Tape, "$.fixtures[0].fixture", ("kind", "recessedBathtub")),
             ["survey"] = Object(Survey, "$.fixtures[0].survey", ("defects", defects)),
+            ["options"] = new JsonArray([.. Options.Where(option => option.Text.Length > 0).Select(option => new JsonObject { ["code"] = option.Name })]),
         });
-        JsonObject site = Object(Surface, "$.site");
-        site["room"] = Object(Room, "$.site.room");
-        site["air"] = Object(Air, "$.site.air");
-        ask["site"] = site;
-        ask["options"] = new JsonArray([.. Options.Where(option => option.Text.Length > 0).Select(option => new JsonObject { ["code"] = option.Name })]);
         return ask;
     }
 

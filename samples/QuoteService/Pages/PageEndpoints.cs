@@ -27,7 +27,7 @@ internal static class PageEndpoints
     {
         Form form = New(time, us);
         form.Fill(await request.ReadFormAsync());
-        if (Ask.TryRead(form.ToAsk(), out BathroomJob? job, out IReadOnlyList<(string Path, string Sentence)> faults))
+        if (Ask.TryRead(form.ToAsk(), out Job? job, out IReadOnlyList<(string Path, string Sentence)> faults))
         {
             return TypedResults.Redirect("/sheets/" + store.Add(job!).Id + (us ? "?us=true" : string.Empty));
         }
@@ -40,5 +40,5 @@ internal static class PageEndpoints
 
     // Tomorrow at eight by the shop's clock.
     private static Form New(TimeProvider time, bool us) =>
-        new(us ? DisplayUnits.UsCustomary : DisplayUnits.Si, time.GetUtcNow().ToOffset(Shop.Clock).Date.AddDays(1).AddHours(8));
+        new(us ? DisplayUnits.UsCustomary : DisplayUnits.Si, time.GetUtcNow().ToOffset(OurShop.Clock).Date.AddDays(1).AddHours(8));
 }

@@ -35,7 +35,7 @@ internal sealed class ClearTheRoom : Problem
         SolventEmission puff = new()
         {
             Name = "a puff of one second", Start = TimeSpan.Zero, SprayTime = TimeSpan.FromSeconds(1),
-            VolatileMass = Mass.FromGrams(100), Solvents = [new(GenericSolvents.ButylAcetate, Ratio.FromPercent(100))],
+            VolatileMass = Mass.FromGrams(100), Solvents = [new(Solvents.ButylAcetate, Ratio.FromPercent(100))],
             FlashFraction = Ratio.FromPercent(100), FilmTimeConstant = TimeSpan.FromMinutes(15),
         };
         AirStudy air = new(room, fan, [puff], TimeSpan.FromHours(8));

@@ -37,12 +37,12 @@ internal sealed class OneCoatInBathroom : Problem
         SolventEmission coat = new()
         {
             Name = "one coat", Start = TimeSpan.Zero, SprayTime = sprayTime,
-            VolatileMass = volatileMass, Solvents = [new(GenericSolvents.ButylAcetate, Ratio.FromPercent(100))],
+            VolatileMass = volatileMass, Solvents = [new(Solvents.ButylAcetate, Ratio.FromPercent(100))],
             FlashFraction = Ratio.FromPercent(40), FilmTimeConstant = TimeSpan.FromMinutes(15),
         };
         AirStudy air = new(bathroom, fan, [coat], TimeSpan.FromHours(8));
-        MassConcentration atSix = air.ConcentrationAt(GenericSolvents.ButylAcetate, TimeSpan.FromMinutes(6));
-        MassConcentration atTwenty = air.ConcentrationAt(GenericSolvents.ButylAcetate, TimeSpan.FromMinutes(20));
+        MassConcentration atSix = air.ConcentrationAt(Solvents.ButylAcetate, TimeSpan.FromMinutes(6));
+        MassConcentration atTwenty = air.ConcentrationAt(Solvents.ButylAcetate, TimeSpan.FromMinutes(20));
         Ratio? ofFlammableLimit = air.PeakFlammableFraction;
         // end
         return new(air.Workings(),

@@ -38,12 +38,13 @@ internal sealed class PrimerForTub : Problem
         // shown
         SprayGun gun = new() { FluidRate = VolumeFlow.FromMillilitersPerMinute(160), TransferEfficiency = transferEfficiency };
         CoatingLayer layer = new(GenericCatalogue.EpoxyPrimer, dryFilm, coats: 1, reducer);
-        CoatQuantity coat = new(area, layer, gun, residue);
-        PouredMix cup = new(layer.Product, coat.PouredVolume, layer.Reducer);
+        ApplicationLosses losses = new() { Residue = residue };
+        CoatDemand coat = new(area, layer, gun, losses);
+        PouredMix cup = new(layer.Product, coat.Total, layer.Reducer);
         // end
         return new(new Workings("One coat and its cup", [], [coat.Workings(), cup.Workings()]),
         [
-            new("to mix", Measure.Liquid, coat.PouredVolume.CubicMeters, "341.4"),
+            new("to mix", Measure.Liquid, coat.Total.CubicMeters, "341.4"),
             new("base", Measure.Liquid, cup.BaseVolume.CubicMeters, "206.9"),
             new("hardener", Measure.Liquid, cup.HardenerVolume.CubicMeters, "103.5"),
             new("reducer", Measure.Liquid, cup.ReducerVolume.CubicMeters, "31.0"),

@@ -1,5 +1,6 @@
 using Refinish.Coatings;
 using Refinish.Coverage;
+using Refinish.Films;
 using UnitsNet;
 
 namespace Refinish.Samples.WorkedExamples;
@@ -32,9 +33,9 @@ internal sealed class RoughSteel : Problem
         given.Take(ref transferEfficiency, "part of the spray that lands on the surface");
         // shown
         CoatingLayer layer = new(GenericCatalogue.EpoxyPrimer with { VolumeSolids = volumeSolids }, Length.FromMicrometers(50), coats: 1);
-        ApplicationLosses smooth = new() { TransferEfficiency = transferEfficiency };
-        CoatDemand onSmooth = new([new("steel", area)], layer, smooth);
-        CoatDemand onRough = new([new("steel", area)], layer, smooth with { ProfileDepth = profileDepth });
+        SprayGun gun = new() { FluidRate = VolumeFlow.FromLitersPerMinute(1), TransferEfficiency = transferEfficiency };
+        CoatDemand onSmooth = new(area, layer, gun, new ApplicationLosses());
+        CoatDemand onRough = new(area, layer, gun, new ApplicationLosses { ProfileDepth = profileDepth });
         Volume intoProfile = onRough.Total - onSmooth.Total;
         // end
         return new(onRough.Workings(),

@@ -1,5 +1,5 @@
-using System.Linq;
 using System;
+using System.Linq;
 using Refinish.Scheduling;
 using UnitsNet;
 
@@ -36,7 +36,7 @@ internal sealed class WhatHoldsTheJobUp : Problem
             ("E", e, "C"), ("F", f, "C"), ("G", TimeSpan.FromHours(5), "DE"), ("H", TimeSpan.FromHours(2), "FG"),
         ];
         CriticalPath path = new(
-            work.Select(step => new ScheduleStep(step.Name, step.Duration)),
+            work.Select(step => new SiteStep { Id = step.Name, Duration = step.Duration }),
             work.SelectMany(step => step.After.Select(before => new StepLag(before.ToString(), step.Name, TimeSpan.Zero, null, "in this order"))));
         TimeSpan slackOfF = path.Steps[5].Slack;
         // end

@@ -1,4 +1,6 @@
+using System;
 using Refinish.Air;
+using Refinish.Jobs;
 
 namespace Refinish.Json.Shapes;
 
@@ -35,7 +37,8 @@ internal static class AirResults
         .Show("source", CommonShapes.Source, respirator => respirator.Source)
         .AsResults();
 
-    public static FieldsShape<AirStudy> Air { get; } = new Fields<AirStudy>("airStudy")
+    private static readonly FieldsShape<AirStudy> Study = new Fields<AirStudy>("airStudy")
+        .Show("shift", Results.Hours, air => air.Shift.TotalSeconds)
         .Show("freshAirFlow", Results.Airflow, air => air.FreshAirFlow.CubicMetersPerSecond)
         .Show("airChangesPerHour", Results.Number, air => air.AirChangesPerHour)
         .Show("lastSprayEnds", Results.Hours, air => air.LastSprayEnds.TotalSeconds)
@@ -52,15 +55,47 @@ internal static class AirResults
         .Show("airflowForFlammableLimit", Results.Airflow.OrNull(), air => air.AirflowForFlammableLimit?.CubicMetersPerSecond)
         .Show("steadyAirflowForFlammableLimit", Results.Airflow.OrNull(), air => air.SteadyAirflowForFlammableLimit?.CubicMetersPerSecond)
         .Show("airflowForExposureIndex", Results.Airflow.OrNull(), air => air.AirflowForExposureIndex?.CubicMetersPerSecond)
-        .Show("cautions", Results.Cautions, air => air.Cautions)
+        .Show("cautions", Results.CautionCodes, air => air.Cautions)
         .AsResults();
 
-    public static FieldsShape<IsocyanateScreen> Isocyanate { get; } = new Fields<IsocyanateScreen>("isocyanateScreen")
+    private static readonly FieldsShape<IsocyanateScreen> Isocyanate = new Fields<IsocyanateScreen>("isocyanateScreen")
         .Show("airborneMass", Results.Mass, screen => screen.AirborneMass.Kilograms)
         .Show("concentration", Results.Concentration, screen => screen.Concentration.KilogramsPerCubicMeter)
         .Show("hazardRatio", Results.Number.OrNull(), screen => screen.HazardRatio)
         .Show("comparison", Results.Comparison, screen => screen.Comparison)
         .Show("respirators", CommonShapes.List(Respirator), screen => screen.Respirators)
-        .Show("cautions", Results.Cautions, screen => screen.Cautions)
+        .Show("cautions", Results.CautionCodes, screen => screen.Cautions)
+        .AsResults();
+
+    public static FieldsShape<ProtectionNeed> Protection { get; } = new Fields<ProtectionNeed>("protectionNeed")
+        .Show("about", Scalars.Text, need => need.About)
+        .Show("comparison", Results.Comparison, need => need.Comparison)
+        .Show("asksForAir", Scalars.YesNo, need => need.AsksForAir)
+        .Show("hazardRatio", Results.Number.OrNull(), need => need.HazardRatio)
+        .Show("respirators", CommonShapes.List(Respirator), need => need.Respirators)
+        .AsResults();
+
+    public static FieldsShape<RoomAirPlan> Room { get; } = new Fields<RoomAirPlan>("roomAirPlan")
+        .Show("id", Scalars.Text, room => room.Room.Id)
+        .Show("zero", Times.Instant.OrNull(), room => room.Study is null ? (DateTimeOffset?)null : room.Zero)
+        .Show("study", Study.OrNull(), room => room.Study)
+        .Show("flammableAirflow", Results.Comparison.OrNull(), room => room.FlammableAirflow)
+        .Show("screens", CommonShapes.List(Isocyanate), room => room.Screens)
+        .Show("unstated", Results.Comparisons, room => room.Unstated)
+        .Show("protection", CommonShapes.List(Protection), room => room.Protection)
+        .Show("cautions", Results.CautionCodes, room => room.Cautions)
+        .AsResults();
+
+    private static readonly FieldsShape<PersonExposure> Person = new Fields<PersonExposure>("personExposure")
+        .Show("exposure", CommonShapes.List(Exposure), person => person.Exposure)
+        .Show("additiveLimit", Results.Comparison.OrNull(), person => person.Stays.Count == 0 ? null : person.AdditiveLimit)
+        .Show("strictestLimit", Results.Comparison.OrNull(), person => person.Stays.Count == 0 ? null : person.StrictestLimit)
+        .AsResults();
+
+    public static FieldsShape<DayExposure> Day { get; } = new Fields<DayExposure>("dayExposure")
+        .Show("worker", Scalars.Text, day => day.Worker)
+        .Show("day", Times.Day, day => day.Day)
+        .Show("exposure", Person, day => day.Exposure)
+        .Show("protection", CommonShapes.List(Protection), day => day.Protection)
         .AsResults();
 }

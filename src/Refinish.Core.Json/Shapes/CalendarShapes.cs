@@ -33,6 +33,13 @@ internal static class CalendarShapes
         .WithOr("daysOff", CommonShapes.List(Times.Day), calendar => calendar.DaysOff, [], out Slot<IReadOnlyList<DateTime>> daysOff)
         .Making(v => new WorkCalendar(clock(v), shifts(v), daysOff(v)));
 
+    public static ObjectShape<TimeInterval> Interval { get; } = new Fields<TimeInterval>("timeInterval")
+        .With("start", Times.Instant, interval => interval.Start, out Slot<DateTimeOffset> start)
+        .With("end", Times.Instant, interval => interval.End, out Slot<DateTimeOffset> end)
+        .MakingTogether(
+            () => new TimeInterval(new DateTimeOffset(2000, 1, 3, 8, 0, 0, TimeSpan.Zero), new DateTimeOffset(2000, 1, 3, 9, 0, 0, TimeSpan.Zero)),
+            v => new TimeInterval(start(v), end(v)));
+
     private static ObjectShape<LocalClock> Fixed() => new Fields<LocalClock>("fixedClock")
         .With("offset", Times.Offset, clock => clock.Offset, out Slot<TimeSpan> offset)
         .Making(v => LocalClock.Fixed(offset(v)));

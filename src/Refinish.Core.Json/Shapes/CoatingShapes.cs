@@ -1,15 +1,16 @@
 using System;
 using System.Collections.Generic;
+using System.Linq;
 using Refinish.Coatings;
 using Refinish.Fixtures;
 using UnitsNet;
 
 namespace Refinish.Json.Shapes;
 
-/// <summary>Products, layers and systems.</summary>
+/// <summary>Solvents, products, promoters and grains. Each stands as a whole where it is defined, and elsewhere as a whole or by its identifier.</summary>
 internal static class CoatingShapes
 {
-    public static ObjectShape<Solvent> Solvent { get; } = new Fields<Solvent>("solvent")
+    public static ObjectShape<Solvent> WholeSolvent { get; } = new Fields<Solvent>("solvent")
         .With("name", Scalars.Text, solvent => solvent.Name, out Slot<string> name)
         .With("casNumber", Scalars.Text, solvent => solvent.CasNumber, out Slot<string> casNumber)
         .With("molarMass", Quantities.MolarMass, solvent => solvent.MolarMass, out Slot<MolarMass> molarMass)
@@ -27,12 +28,16 @@ internal static class CoatingShapes
             Source = source(v),
         });
 
+    public static ReferenceShape<Solvent> Solvent { get; } = new(
+        WholeSolvent, "a solvent", solvent => solvent.CasNumber, ById(Solvents.All, solvent => solvent.CasNumber));
+
     public static ObjectShape<SolventShare> SolventShare { get; } = new Fields<SolventShare>("solventShare")
         .With("solvent", Solvent, share => share.Solvent, out Slot<Solvent> solvent)
         .With("massFraction", Quantities.Percent, share => share.MassFraction, out Slot<Ratio> massFraction)
         .Making(v => new SolventShare(solvent(v), massFraction(v)));
 
     public static ObjectShape<CoatingComponent> Component { get; } = new Fields<CoatingComponent>("coatingComponent")
+        .With("id", Scalars.Text, can => can.Id, out Slot<string> id)
         .With("name", Scalars.Text, can => can.Name, out Slot<string> name)
         .With("density", Quantities.Density, can => can.Density, out Slot<Density> density)
         .Maybe("massSolids", Quantities.Percent, can => can.MassSolids, (can, share) => can with { MassSolids = share })
@@ -49,7 +54,7 @@ internal static class CoatingShapes
         .Maybe("flashPoint", Quantities.Temperature, can => can.FlashPoint, (can, temperature) => can with { FlashPoint = temperature })
         .Maybe("shelfLifeOpened", Quantities.Duration, can => can.ShelfLifeOpened, (can, life) => can with { ShelfLifeOpened = life })
         .Optional("shippingSizes", CommonShapes.List(Quantities.Liquid), can => can.ShippingSizes, (can, sizes) => can with { ShippingSizes = sizes })
-        .Making(v => new CoatingComponent(name(v), density(v)));
+        .Making(v => new CoatingComponent(id(v), name(v), density(v)));
 
     /// <summary>Parts by volume; a one-part product has no hardener in one part.</summary>
     public static ObjectShape<MixRatio> MixRatio { get; } = new Fields<MixRatio>("mixRatio")
@@ -57,7 +62,18 @@ internal static class CoatingShapes
         .With("hardenerParts", Scalars.Number, ratio => ratio.HardenerParts, out Slot<double> hardenerParts)
         .Making(v => hardenerParts(v) == 0 && baseParts(v) == 1 ? Coatings.MixRatio.OnePart : new MixRatio(baseParts(v), hardenerParts(v)));
 
-    public static ObjectShape<CoatingProduct> Product { get; } = new Fields<CoatingProduct>("coatingProduct")
+    public static ObjectShape<FlowFigures> Flow { get; } = new Fields<FlowFigures>("flowFigures")
+        .With("fluidity", Quantities.Fluidity, flow => flow.Fluidity, out Slot<double> fluidity)
+        .With("surfaceTension", Quantities.SurfaceTension, flow => flow.SurfaceTension, out Slot<ForcePerLength> surfaceTension)
+        .Optional("sagAllowed", Quantities.Tape, flow => flow.SagAllowed, (flow, sag) => flow with { SagAllowed = sag })
+        .Optional("wavelength", Quantities.Tape, flow => flow.Wavelength, (flow, wavelength) => flow with { Wavelength = wavelength })
+        .Optional("rippleLeft", Scalars.Number, flow => flow.RippleLeft, (flow, part) => flow with { RippleLeft = part })
+        .Optional("yieldStress", Quantities.Pressure, flow => flow.YieldStress, (flow, stress) => flow with { YieldStress = stress })
+        .With("source", CommonShapes.Source, flow => flow.Source, out Slot<Source> source)
+        .Making(v => new FlowFigures { Fluidity = fluidity(v), SurfaceTension = surfaceTension(v), Source = source(v) });
+
+    public static ObjectShape<CoatingProduct> WholeProduct { get; } = new Fields<CoatingProduct>("coatingProduct")
+        .With("id", Scalars.Text, product => product.Id, out Slot<string> id)
         .With("name", Scalars.Text, product => product.Name, out Slot<string> name)
         .With("role", new WordShape<CoatingRole>(), product => product.Role, out Slot<CoatingRole> role)
         .With("base", Component, product => product.Base, out Slot<CoatingComponent> basis)
@@ -78,10 +94,14 @@ internal static class CoatingShapes
         .With("sprayLimits", CureShapes.SprayLimits, product => product.SprayLimits, out Slot<Climate.SprayLimits> sprayLimits)
         .With("materials", CommonShapes.List(FixtureParts.Material), product => product.Materials, out Slot<IReadOnlyList<FixtureMaterial>> materials)
         .Optional("goesOver", CommonShapes.List(new WordShape<CoatingRole>()), product => product.GoesOver, (product, roles) => product with { GoesOver = roles })
+        .Maybe("scattering", Quantities.Scattering, product => product.Scattering, (product, scattering) => product with { Scattering = scattering })
+        .Maybe("colour", CommonShapes.Colour, product => product.Colour, (product, colour) => product with { Colour = colour })
+        .MaybeOf("flow", Flow, product => product.Flow, (product, flow) => product with { Flow = flow })
         .With("kitSizes", CommonShapes.List(Quantities.Liquid), product => product.KitSizes, out Slot<IReadOnlyList<Volume>> kitSizes)
         .With("source", CommonShapes.Source, product => product.Source, out Slot<Source> source)
         .Making(v => new CoatingProduct
         {
+            Id = id(v),
             Name = name(v),
             Role = role(v),
             Base = basis(v),
@@ -101,6 +121,8 @@ internal static class CoatingShapes
             Source = source(v),
         });
 
+    public static ReferenceShape<CoatingProduct> Product { get; } = new(WholeProduct, "a product", product => product.Id, GenericProducts());
+
     public static ObjectShape<CoatingLayer> Layer { get; } = new Fields<CoatingLayer>("coatingLayer")
         .With("product", Product, layer => layer.Product, out Slot<CoatingProduct> product)
         .With("dryFilmPerCoat", Quantities.Film, layer => layer.DryFilmPerCoat, out Slot<Length> dryFilmPerCoat)
@@ -108,7 +130,8 @@ internal static class CoatingShapes
         .WithOr("reducer", Quantities.Percent, layer => layer.Reducer, default, out Slot<Ratio> reducer)
         .MakingTogether(() => GenericCatalogue.EpoxyUrethaneSystem.Layers[0], v => new CoatingLayer(product(v), dryFilmPerCoat(v), coats(v), reducer(v)));
 
-    public static ObjectShape<AdhesionPromoter> Promoter { get; } = new Fields<AdhesionPromoter>("adhesionPromoter")
+    public static ObjectShape<AdhesionPromoter> WholePromoter { get; } = new Fields<AdhesionPromoter>("adhesionPromoter")
+        .With("id", Scalars.Text, promoter => promoter.Id, out Slot<string> id)
         .With("name", Scalars.Text, promoter => promoter.Name, out Slot<string> name)
         .With("spreadingRate", Quantities.SpreadingRate, promoter => promoter.SpreadingRate, out Slot<SpreadingRate> spreadingRate)
         .With("flash", Quantities.Duration, promoter => promoter.Flash, out Slot<TimeSpan> flash)
@@ -119,6 +142,7 @@ internal static class CoatingShapes
         .With("source", CommonShapes.Source, promoter => promoter.Source, out Slot<Source> source)
         .Making(v => new AdhesionPromoter
         {
+            Id = id(v),
             Name = name(v),
             SpreadingRate = spreadingRate(v),
             Flash = flash(v),
@@ -127,10 +151,22 @@ internal static class CoatingShapes
             Source = source(v),
         });
 
-    public static ObjectShape<CoatingSystem> System { get; } = new Fields<CoatingSystem>("coatingSystem")
-        .With("name", Scalars.Text, system => system.Name, out Slot<string> name)
-        .With("promoters", CommonShapes.List(Promoter), system => system.Promoters, out Slot<IReadOnlyList<AdhesionPromoter>> promoters)
-        .With("layers", CommonShapes.List(Layer), system => system.Layers, out Slot<IReadOnlyList<CoatingLayer>> layers)
-        .With("source", CommonShapes.Source, system => system.Source, out Slot<Source> source)
-        .Making(v => new CoatingSystem(name(v), promoters(v), layers(v), source(v)));
+    public static ReferenceShape<AdhesionPromoter> Promoter { get; } = new(
+        WholePromoter, "a promoter", promoter => promoter.Id, ById([GenericCatalogue.SilanePromoter, GenericCatalogue.PlasticPromoter], promoter => promoter.Id));
+
+    public static ObjectShape<SlipAdditive> WholeAdditive { get; } = new Fields<SlipAdditive>("slipAdditive")
+        .With("id", Scalars.Text, additive => additive.Id, out Slot<string> id)
+        .With("name", Scalars.Text, additive => additive.Name, out Slot<string> name)
+        .With("diameter", Quantities.Film, additive => additive.Diameter, out Slot<Length> diameter)
+        .With("density", Quantities.Density, additive => additive.Density, out Slot<Density> density)
+        .With("source", CommonShapes.Source, additive => additive.Source, out Slot<Source> source)
+        .Making(v => new SlipAdditive(id(v), name(v), diameter(v), density(v), source(v)));
+
+    public static ReferenceShape<SlipAdditive> Additive { get; } = new(
+        WholeAdditive, "slip-resistant grains", additive => additive.Id, ById([GenericCatalogue.PolymerBeads], additive => additive.Id));
+
+    public static Dictionary<string, T> ById<T>(IEnumerable<T> items, Func<T, string> idOf) => items.ToDictionary(idOf, StringComparer.Ordinal);
+
+    private static Dictionary<string, CoatingProduct> GenericProducts() =>
+        ById([GenericCatalogue.EpoxyPrimer, GenericCatalogue.AcrylicUrethaneTopcoat, GenericCatalogue.AcrylicUrethaneClear], product => product.Id);
 }

@@ -1,8 +1,9 @@
 using System.Collections.Generic;
+using Refinish.Colours;
 
 namespace Refinish.Json.Shapes;
 
-/// <summary>Sources and cautions, which travel with everything.</summary>
+/// <summary>Sources and cautions, which travel with everything, and colours.</summary>
 internal static class CommonShapes
 {
     public static Shape<Source> Source { get; } = new OneOfShape<Source>("source")
@@ -14,11 +15,18 @@ internal static class CommonShapes
         .Or("supplied", Unpublished("suppliedSource", Refinish.Source.Supplied), source => source.Kind == SourceKind.Supplied);
 
     public static ObjectShape<Caution> Caution { get; } = new Fields<Caution>("caution")
+        .With("code", Scalars.Text, caution => caution.Code, out Slot<string> code)
         .With("hazard", new WordShape<Hazard>(), caution => caution.Hazard, out Slot<Hazard> hazard)
         .With("sentence", Scalars.Text, caution => caution.Sentence, out Slot<string> sentence)
         .With("decidedBy", Scalars.Text, caution => caution.DecidedBy, out Slot<string> decidedBy)
         .With("source", Source, caution => caution.Source, out Slot<Source> source)
-        .Making(v => new Caution(hazard(v), sentence(v), decidedBy(v), source(v)));
+        .Making(v => new Caution(code(v), hazard(v), sentence(v), decidedBy(v), source(v)));
+
+    public static ObjectShape<CieLab> Colour { get; } = new Fields<CieLab>("cieLab")
+        .With("lightness", Scalars.Number, colour => colour.L, out Slot<double> lightness)
+        .With("a", Scalars.Number, colour => colour.A, out Slot<double> a)
+        .With("b", Scalars.Number, colour => colour.B, out Slot<double> b)
+        .Making(v => new CieLab(lightness(v), a(v), b(v)));
 
     public static Shape<IReadOnlyList<T>> List<T>(Shape<T> item) => new ListShape<T>(item);
 

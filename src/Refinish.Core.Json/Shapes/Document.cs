@@ -10,22 +10,22 @@ namespace Refinish.Json.Shapes;
 /// <summary>Text, bytes and streams to and from one shape.</summary>
 internal static class Document
 {
-    public static string Write<T>(Shape<T> shape, T value, JsonLayout? layout)
+    public static string Write<T>(Shape<T> shape, T value, JsonLayout layout)
     {
         ArrayBufferWriter<byte> bytes = new(16384);
-        using (Utf8JsonWriter json = new(bytes, (layout ?? JsonLayout.Default).Options))
+        using (Utf8JsonWriter json = new(bytes, layout.Options))
         {
-            shape.Write(json, value, (layout ?? JsonLayout.Default).Units);
+            shape.Write(json, value, new Writing(layout.Units));
         }
 
         return Encoding.UTF8.GetString(bytes.WrittenSpan);
     }
 
-    public static void Write<T>(Shape<T> shape, T value, Stream stream, JsonLayout? layout)
+    public static void Write<T>(Shape<T> shape, T value, Stream stream, JsonLayout layout)
     {
         ArgumentNullException.ThrowIfNull(stream);
-        using Utf8JsonWriter json = new(stream, (layout ?? JsonLayout.Default).Options);
-        shape.Write(json, value, (layout ?? JsonLayout.Default).Units);
+        using Utf8JsonWriter json = new(stream, layout.Options);
+        shape.Write(json, value, new Writing(layout.Units));
     }
 
     public static T Read<T>(Shape<T> shape, Func<JsonDocument> parse) =>

@@ -41,12 +41,12 @@ internal sealed class DocumentShape<T>(string format, int version, FieldsShape<T
         return HasFormat(json, reading) & HasVersion(json, reading) ? fields.ReadFields(json, reading, [.. outer, .. Header], out value) : Nothing(out value);
     }
 
-    public override void WriteFields(Utf8JsonWriter json, T value, DisplayUnits units)
+    public override void WriteFields(Utf8JsonWriter json, T value, Writing to)
     {
         json.WriteString(Header[0], SchemaId);
         json.WriteString(Header[1], Format);
         json.WriteNumber(Header[2], version);
-        fields.WriteFields(json, value, units);
+        fields.WriteFields(json, value, to);
     }
 
     private bool HasFormat(JsonElement json, Reading reading)
@@ -78,7 +78,12 @@ internal sealed class DocumentShape<T>(string format, int version, FieldsShape<T
         bool isThis = given.ValueKind == JsonValueKind.Number && given.TryGetInt32(out int number) && number == version;
         if (!isThis)
         {
-            reading.FaultAt(Header[2], JsonFaultKind.UnknownVersion, "The document is of version " + given.GetRawText() + ", which this library does not read; it reads version " + known + ".");
+            bool isEarlier = given.ValueKind == JsonValueKind.Number && given.TryGetInt32(out number) && number > 0 && number < version;
+            reading.FaultAt(
+                Header[2],
+                JsonFaultKind.UnknownVersion,
+                "The document is of version " + given.GetRawText() + ", which this library does not read; it reads version " + known + "."
+                    + (isEarlier ? " An earlier version of the library wrote it, before a job was told apart from its shop and its premises; enter the job anew." : string.Empty));
         }
 
         return isThis;

@@ -28,7 +28,7 @@ internal abstract class Field<T>(string name, Shape shape, bool isRequired) : IF
 
     public abstract T Put(T made, object? value);
 
-    public abstract void Write(Utf8JsonWriter json, T owner, DisplayUnits units);
+    public abstract void Write(Utf8JsonWriter json, T owner, Writing to);
 }
 
 /// <inheritdoc/>
@@ -57,7 +57,7 @@ internal sealed class Field<T, TField>(string name, Shape<TField> shape, bool is
     // Null, where it is allowed, says the same as leaving the field out.
     public override T Put(T made, object? value) => put is null || value is null ? made : put(made, (TField)value);
 
-    public override void Write(Utf8JsonWriter json, T owner, DisplayUnits units)
+    public override void Write(Utf8JsonWriter json, T owner, Writing to)
     {
         TField value = get(owner);
         if (value is null && !IsRequired)
@@ -66,6 +66,6 @@ internal sealed class Field<T, TField>(string name, Shape<TField> shape, bool is
         }
 
         json.WritePropertyName(Encoded);
-        shape.Write(json, value, units);
+        shape.Write(json, value, to);
     }
 }

@@ -55,13 +55,21 @@ internal sealed class Fields<T>(string name)
     }
 
     /// <summary>Results alone.</summary>
-    public FieldsShape<T> AsResults() => new ObjectShape<T>(name, [.. fields], _ => throw new NotSupportedException("Results are not read."), null);
+    public FieldsShape<T> AsResults() => new ObjectShape<T>(name, [.. fields], NotRead, null);
+
+    /// <summary>Results alone, of an object that stands beside others in <typeparamref name="T"/>.</summary>
+    public FieldsShape<T> AsResultsOf(Type described) => new ObjectShape<T>(name, [.. fields], NotRead, null) { Of = described };
 
     /// <summary>Fields that are each allowed or refused by themselves.</summary>
     public ObjectShape<T> Making(Func<Values, T> make) => new(name, [.. fields], make, null);
 
+    /// <summary>Fields of which later ones name what earlier ones define.</summary>
+    public ObjectShape<T> MakingInOrder(Func<Values, T> make) => new(name, [.. fields], make, null) { IsInOrder = true };
+
     /// <summary>Fields that bear upon each other: with a stand-in among them a refusal says nothing.</summary>
     public ObjectShape<T> MakingTogether(Func<T> standIn, Func<Values, T> make) => new(name, [.. fields], make, standIn);
+
+    private static T NotRead(Values values) => throw new NotSupportedException("Results are not read.");
 
     private static Slot<TField> SlotOf<TField>(int index) => values => (TField)values[index]!;
 }

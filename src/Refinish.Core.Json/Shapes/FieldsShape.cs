@@ -36,10 +36,10 @@ internal abstract class FieldsShape<T>(string name) : Shape<T>, IFieldsShape
 
     public sealed override Outcome Read(JsonElement json, Reading reading, out T value) => ReadFields(json, reading, [], out value);
 
-    public sealed override void Write(Utf8JsonWriter json, T value, DisplayUnits units)
+    public sealed override void Write(Utf8JsonWriter json, T value, Writing to)
     {
         json.WriteStartObject();
-        WriteFields(json, value, units);
+        WriteFields(json, value, to);
         json.WriteEndObject();
     }
 
@@ -49,5 +49,5 @@ internal abstract class FieldsShape<T>(string name) : Shape<T>, IFieldsShape
     /// <param name="value">What was read.</param>
     public abstract Outcome ReadFields(JsonElement json, Reading reading, string[] outer, out T value);
 
-    public abstract void WriteFields(Utf8JsonWriter json, T value, DisplayUnits units);
+    public abstract void WriteFields(Utf8JsonWriter json, T value, Writing to);
 }

@@ -29,5 +29,5 @@ internal sealed class FixedUnitShape(params string[] spellings) : Shape<string>,
         return Outcome.Nothing;
     }
 
-    public override void Write(Utf8JsonWriter json, string value, DisplayUnits units) => json.WriteStringValue(spellings[0]);
+    public override void Write(Utf8JsonWriter json, string value, Writing to) => json.WriteStringValue(spellings[0]);
 }

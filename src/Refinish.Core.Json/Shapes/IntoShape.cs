@@ -57,5 +57,5 @@ internal sealed class IntoShape<TFrom, T>(string name, FieldsShape<TFrom> from, 
         }
     }
 
-    public override void WriteFields(Utf8JsonWriter json, T value, DisplayUnits units) => from.WriteFields(json, back(value), units);
+    public override void WriteFields(Utf8JsonWriter json, T value, Writing to) => from.WriteFields(json, back(value), to);
 }

@@ -27,5 +27,5 @@ internal sealed class KindShape<TAny, T>(Shape<TAny> any) : Shape<T>
         return Nothing(out value);
     }
 
-    public override void Write(Utf8JsonWriter json, T value, DisplayUnits units) => any.Write(json, value, units);
+    public override void Write(Utf8JsonWriter json, T value, Writing to) => any.Write(json, value, to);
 }

@@ -56,12 +56,12 @@ internal sealed class ListShape<T>(Shape<T> item) : Shape<IReadOnlyList<T>>, ILi
         return whole;
     }
 
-    public override void Write(Utf8JsonWriter json, IReadOnlyList<T> value, DisplayUnits units)
+    public override void Write(Utf8JsonWriter json, IReadOnlyList<T> value, Writing to)
     {
         json.WriteStartArray();
         foreach (T each in value)
         {
-            item.WriteItem(json, each, units);
+            item.WriteItem(json, each, to);
         }
 
         json.WriteEndArray();

@@ -33,7 +33,7 @@ internal static class NullableClass
             return outcome;
         }
 
-        public override void Write(Utf8JsonWriter json, T? value, DisplayUnits units)
+        public override void Write(Utf8JsonWriter json, T? value, Writing to)
         {
             if (value is null)
             {
@@ -41,7 +41,7 @@ internal static class NullableClass
             }
             else
             {
-                shape.Write(json, value, units);
+                shape.Write(json, value, to);
             }
         }
     }

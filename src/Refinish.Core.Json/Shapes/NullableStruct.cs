@@ -33,11 +33,11 @@ internal static class NullableStruct
             return outcome;
         }
 
-        public override void Write(Utf8JsonWriter json, T? value, DisplayUnits units)
+        public override void Write(Utf8JsonWriter json, T? value, Writing to)
         {
             if (value is T given)
             {
-                shape.Write(json, given, units);
+                shape.Write(json, given, to);
             }
             else
             {

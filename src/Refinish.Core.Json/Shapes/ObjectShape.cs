@@ -8,6 +8,14 @@ namespace Refinish.Json.Shapes;
 /// <summary>A record or struct: its fields and how it is made of them.</summary>
 internal sealed class ObjectShape<T>(string name, Field<T>[] fields, Func<Values, T> make, Func<T>? standIn) : FieldsShape<T>(name)
 {
+    /// <summary>Whether the fields are read in their own order and not in that of the document, because later ones name what earlier ones define.</summary>
+    public bool IsInOrder { get; init; }
+
+    /// <summary>The type whose properties the fields show; the type itself unless given.</summary>
+    public Type? Of { get; init; }
+
+    public override Type Described => Of ?? base.Described;
+
     public override IReadOnlyList<IField> Fields => fields;
 
     // Where fields bear upon each other, stand-ins of the single fields would contradict each other.
@@ -41,16 +49,19 @@ internal sealed class ObjectShape<T>(string name, Field<T>[] fields, Func<Values
 
         Values values = new(fields.Length);
         bool[] seen = new bool[fields.Length];
+
+        // What is missing may have defined what other fields name.
+        reading.Definitions.IsDoubtful |= IsInOrder && Array.Exists(fields, field => field.IsRequired && !json.TryGetProperty(field.Name, out _));
         ReadEach(json, reading, outer, values, seen);
         FillIn(reading, values, seen);
         return Make(reading, values, out value) ? Finish(reading, values, ref value) : Nothing(out value);
     }
 
-    public override void WriteFields(Utf8JsonWriter json, T value, DisplayUnits units)
+    public override void WriteFields(Utf8JsonWriter json, T value, Writing to)
     {
         foreach (Field<T> field in fields)
         {
-            field.Write(json, value, units);
+            field.Write(json, value, to);
         }
     }
 
@@ -58,7 +69,7 @@ internal sealed class ObjectShape<T>(string name, Field<T>[] fields, Func<Values
     {
         bool[] seenOuter = new bool[outer.Length];
         int next = 0;
-        foreach (JsonProperty property in json.EnumerateObject())
+        foreach (JsonProperty property in IsInOrder ? InOrder(json) : json.EnumerateObject())
         {
             int field = Find(property, next);
             bool isOuter = field < 0 && (field = Array.FindIndex(outer, property.NameEquals)) >= 0;
@@ -87,6 +98,8 @@ internal sealed class ObjectShape<T>(string name, Field<T>[] fields, Func<Values
             reading.Leave();
         }
     }
+
+    private IEnumerable<JsonProperty> InOrder(JsonElement json) => json.EnumerateObject().OrderBy(property => Find(property, 0) is >= 0 and int field ? field : fields.Length);
 
     // Documents mostly hold the fields in the order of writing, so the one after the last is tried first.
     private int Find(JsonProperty property, int next)

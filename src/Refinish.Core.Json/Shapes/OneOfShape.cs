@@ -65,13 +65,13 @@ internal sealed class OneOfShape<T>(string name) : Shape<T>, IOneOfShape
         return variant is null ? Nothing(out value) : variant.ReadFields(json, reading, out value);
     }
 
-    public override void Write(Utf8JsonWriter json, T value, DisplayUnits units)
+    public override void Write(Utf8JsonWriter json, T value, Writing to)
     {
         Variant variant = variants.Find(each => each.Holds(value))
             ?? throw new NotSupportedException("A " + value!.GetType().Name + " of one's own has no form in JSON; known: " + Kinds + ".");
         json.WriteStartObject();
         json.WriteString(Discriminator[0], variant.Kind);
-        variant.WriteFields(json, value, units);
+        variant.WriteFields(json, value, to);
         json.WriteEndObject();
     }
 
@@ -89,7 +89,7 @@ internal sealed class OneOfShape<T>(string name) : Shape<T>, IOneOfShape
 
         public abstract Outcome ReadFields(JsonElement json, Reading reading, out T value);
 
-        public abstract void WriteFields(Utf8JsonWriter json, T value, DisplayUnits units);
+        public abstract void WriteFields(Utf8JsonWriter json, T value, Writing to);
     }
 
     private sealed class Variant<TVariant>(string kind, FieldsShape<TVariant> shape, Func<TVariant, bool>? when) : Variant(kind)
@@ -108,6 +108,6 @@ internal sealed class OneOfShape<T>(string name) : Shape<T>, IOneOfShape
             return outcome;
         }
 
-        public override void WriteFields(Utf8JsonWriter json, T value, DisplayUnits units) => shape.WriteFields(json, (TVariant)value!, units);
+        public override void WriteFields(Utf8JsonWriter json, T value, Writing to) => shape.WriteFields(json, (TVariant)value!, to);
     }
 }

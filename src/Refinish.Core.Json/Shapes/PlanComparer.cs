@@ -5,7 +5,7 @@ using System.Text.Json;
 
 namespace Refinish.Json.Shapes;
 
-/// <summary>Holds stored results against new ones, place by place.</summary>
+/// <summary>Holds stored results against new ones, place by place, and entries of lists by their identifiers.</summary>
 internal static class PlanComparer
 {
     /// <summary>Numbers are written to twelve figures; platforms whose functions differ in the last digit of a double stay far below this.</summary>
@@ -57,27 +57,69 @@ internal static class PlanComparer
         }
     }
 
+    // Entries with an identifier are held against the entry of that identifier, wherever it stands; the n-th against the n-th where several share one.
     private static void CompareItems(string path, JsonElement stored, JsonElement now, List<PlanDifference> differences)
     {
-        int were = stored.GetArrayLength();
-        int are = now.GetArrayLength();
-        for (int i = 0; i < Math.Max(were, are); i++)
+        Dictionary<(string Key, int Nth), (JsonElement Item, string Path)> left = [];
+        foreach ((string key, int nth, string place, JsonElement item) in Keyed(path, stored))
         {
-            string item = path + "[" + i.ToString(CultureInfo.InvariantCulture) + "]";
-            if (i < were && i < are)
+            left.Add((key, nth), (item, place));
+        }
+
+        foreach ((string key, int nth, string place, JsonElement item) in Keyed(path, now))
+        {
+            if (left.Remove((key, nth), out (JsonElement Item, string Path) was))
             {
-                Compare(item, stored[i], now[i], differences);
+                Compare(was.Path, was.Item, item, differences);
             }
             else
             {
-                differences.Add(new PlanDifference(item, i < were ? stored[i].GetRawText() : null, i < are ? now[i].GetRawText() : null));
+                differences.Add(new PlanDifference(place, null, item.GetRawText()));
             }
+        }
+
+        foreach ((JsonElement item, string place) in left.Values)
+        {
+            differences.Add(new PlanDifference(place, item.GetRawText(), null));
         }
     }
 
+    private static IEnumerable<(string Key, int Nth, string Path, JsonElement Item)> Keyed(string path, JsonElement list)
+    {
+        Dictionary<string, int> seen = new(StringComparer.Ordinal);
+        int index = 0;
+        foreach (JsonElement item in list.EnumerateArray())
+        {
+            (string Name, string Value)? identifier = IdentifierOf(item);
+            string key = identifier?.Value ?? string.Empty;
+            int nth = seen.GetValueOrDefault(key);
+            seen[key] = nth + 1;
+            string place = identifier is (string name, string value) && nth == 0
+                ? "[?@." + name + "=='" + Quoted(value) + "']"
+                : "[" + index.ToString(CultureInfo.InvariantCulture) + "]";
+            yield return (key, nth, path + place, item);
+            index++;
+        }
+    }
+
+    private static (string Name, string Value)? IdentifierOf(JsonElement item)
+    {
+        foreach (string name in (ReadOnlySpan<string>)["id", "code"])
+        {
+            if (item.ValueKind == JsonValueKind.Object && item.TryGetProperty(name, out JsonElement id) && id.ValueKind == JsonValueKind.String && id.GetString() is { Length: > 0 } text)
+            {
+                return (name, text);
+            }
+        }
+
+        return null;
+    }
+
+    private static string Quoted(string text) => text.Replace("\\", "\\\\", StringComparison.Ordinal).Replace("'", "\\'", StringComparison.Ordinal);
+
     private static bool Same(JsonElement stored, JsonElement now) => stored.ValueKind == now.ValueKind && now.ValueKind switch
     {
-        JsonValueKind.Number => stored.TryGetDouble(out double was) && Near(was, now.GetDouble()),
+        JsonValueKind.Number => stored.TryGetDouble(out double was) && double.IsFinite(was) && Near(was, now.GetDouble()),
         JsonValueKind.String => stored.ValueEquals(now.GetString()),
         _ => true,
     };

@@ -1,77 +1,118 @@
+using System;
+using System.Collections.Generic;
+using System.Linq;
 using Refinish.Jobs;
-using Refinish.Scheduling;
 
 namespace Refinish.Json.Shapes;
 
-/// <summary>What a plan says of the days, of the hand-over and of what stands in the way, and all of it together.</summary>
+/// <summary>What a plan says of the hand-over and of what stands in the way, and all of it together.</summary>
 internal static class PlanResults
 {
-    private static readonly FieldsShape<WorkPiece> Piece = new Fields<WorkPiece>("workPiece")
-        .Show("start", Times.Instant, piece => piece.Start)
-        .Show("end", Times.Instant, piece => piece.End)
-        .AsResults();
-
-    private static readonly FieldsShape<ScheduledStep> Step = new Fields<ScheduledStep>("scheduledStep")
-        .Show("name", Scalars.Text, step => step.Step.Name)
-        .Show("isAttended", Scalars.YesNo, step => step.Step.IsAttended)
-        .Show("duration", Results.Minutes, step => step.Step.Duration.TotalSeconds)
-        .Show("start", Times.Instant, step => step.Start)
-        .Show("end", Times.Instant, step => step.End)
-        .Show("pieces", CommonShapes.List(Piece), step => step.Pieces)
-        .AsResults();
-
-    private static readonly FieldsShape<JobSchedule> Schedule = new Fields<JobSchedule>("jobSchedule")
-        .Show("isPossible", Scalars.YesNo, schedule => schedule.IsPossible)
-        .Show("conflicts", Results.Sentences, schedule => schedule.Conflicts)
-        .Show("steps", CommonShapes.List(Step), schedule => schedule.Steps)
+    private static readonly FieldsShape<FixtureHandover> FixtureHandover = new Fields<FixtureHandover>("fixtureHandover")
+        .Show("id", Scalars.Text, fixture => fixture.Procedure.Fixture.Id)
+        .Show("waterFrom", Times.Instant.OrNull(), fixture => fixture.WaterFrom)
+        .Show("coatingReady", Times.Instant.OrNull(), fixture => fixture.CoatingReady)
+        .Show("caulkReady", Times.Instant, fixture => fixture.CaulkReady)
+        .Show("drainTrimReady", Times.Instant, fixture => fixture.DrainTrimReady)
+        .Show("surface", Results.Temperature.OrNull(), fixture => fixture.Surface?.Kelvins)
+        .Show("fullCure", Times.Instant.OrNull(), fixture => fixture.FullCure)
+        .Show("handedOver", Times.Instant, fixture => fixture.HandedOver)
+        .Show("warrantyUntil", Times.Instant, fixture => fixture.WarrantyUntil)
+        .Show("leastFilm", Results.Film, fixture => fixture.Film.Minimum.Meters)
+        .Show("greatestFilm", Results.Film, fixture => fixture.Film.Maximum.Meters)
+        .Show("spots", Scalars.Count, fixture => fixture.Spots)
         .AsResults();
 
     private static readonly FieldsShape<Handover> Handover = new Fields<Handover>("handover")
-        .Show("waterFrom", Times.Instant, handover => handover.WaterFrom)
-        .Show("coatingReady", Times.Instant, handover => handover.CoatingReady)
-        .Show("caulkReady", Times.Instant, handover => handover.CaulkReady)
-        .Show("drainTrimReady", Times.Instant, handover => handover.DrainTrimReady)
-        .Show("heldAt", Results.Temperature, handover => handover.HeldAt.Kelvins)
-        .Show("fullCure", Times.Instant, handover => handover.FullCure)
+        .Show("fixtures", CommonShapes.List(FixtureHandover), handover => handover.Fixtures)
+        .Show("waterFrom", Times.Instant.OrNull(), handover => handover.WaterFrom)
+        .Show("fullCure", Times.Instant.OrNull(), handover => handover.FullCure)
         .Show("handedOver", Times.Instant, handover => handover.HandedOver)
         .Show("warrantyUntil", Times.Instant, handover => handover.WarrantyUntil)
-        .Show("leastFilm", Results.Film, handover => handover.Film.Minimum.Meters)
-        .Show("greatestFilm", Results.Film, handover => handover.Film.Maximum.Meters)
         .Show("spots", Scalars.Count, handover => handover.Spots)
         .Show("careLimits", Results.Sentences, handover => handover.CareLimits)
         .Show("covers", Results.Sentences, handover => handover.Covers)
         .Show("exclusions", Results.Sentences, handover => handover.Exclusions)
         .Show("record", Results.Sentences, handover => handover.Record)
-        .Show("cautions", Results.Cautions, handover => handover.Cautions)
+        .Show("cautions", Results.CautionCodes, handover => handover.Cautions)
         .AsResults();
 
     private static readonly FieldsShape<PlanObjection> Objection = new Fields<PlanObjection>("planObjection")
+        .Show("id", Scalars.Text, objection => objection.Id)
         .Show("kind", new WordShape<ObjectionKind>(), objection => objection.Kind)
-        .Show("subject", Scalars.Text, objection => objection.Subject)
-        .Show("sentence", Scalars.Text, objection => objection.Sentence(DisplayUnits.Si))
+        .Show("about", Scalars.Text, objection => objection.About)
+        .Show("sentence", Results.Sentence, objection => objection.Sentence)
         .Show("comparison", Results.Comparison.OrNull(), objection => objection.Comparison)
         .AsResults();
 
-    public static FieldsShape<BathroomPlan> Plan { get; } = new Fields<BathroomPlan>("bathroomPlan")
+    private static readonly FieldsShape<PlanCondition> Condition = new Fields<PlanCondition>("planCondition")
+        .Show("id", Scalars.Text, condition => condition.Id)
+        .Show("about", Scalars.Text, condition => condition.About)
+        .Show("sentence", Results.Sentence, condition => condition.Sentence)
+        .Show("remedy", Scalars.Text, condition => condition.Remedy)
+        .Show("reason", ProcedureResults.Reason.OrNull(), condition => condition.Reason)
+        .Show("source", CommonShapes.Source, condition => condition.Source)
+        .AsResults();
+
+    public static FieldsShape<JobPlan> Plan { get; } = new Fields<JobPlan>("jobPlan")
         .Show("isPossible", Scalars.YesNo, plan => plan.IsPossible)
         .Show("objections", CommonShapes.List(Objection), plan => plan.Objections)
-        .Show("conditions", CommonShapes.List(FixtureResults.Reason), plan => plan.Conditions)
-        .Show("protection", Results.Comparisons, plan => plan.Protection)
-        .Show("cautions", Results.Cautions, plan => plan.Cautions)
+        .Show("conditions", CommonShapes.List(Condition), plan => plan.Conditions)
+        .Show("protection", CommonShapes.List(AirResults.Protection), plan => plan.Protection)
+        .Show("cautions", Results.Cautions, AllCautions)
         .Show("assumptions", Results.Sentences, plan => plan.Assumptions)
         .Show("coatedArea", Results.Area, plan => plan.CoatedArea.SquareMeters)
-        .Show("fixtures", CommonShapes.List(FixtureResults.Fixture), plan => plan.Fixtures)
-        .Show("promoters", CommonShapes.List(CoatResults.Promoter), plan => plan.Promoters)
-        .Show("coats", CommonShapes.List(CoatResults.Coat), plan => plan.Coats)
-        .Show("schedule", Schedule.OrNull(), plan => plan.Schedule)
-        .Show("air", AirResults.Air.OrNull(), plan => plan.Air)
-        .Show("flammableAirflow", Results.Comparison.OrNull(), plan => plan.FlammableAirflow)
-        .Show("isocyanateScreens", CommonShapes.List(AirResults.Isocyanate), plan => plan.IsocyanateScreens)
+        .Show("procedures", CommonShapes.List(ProcedureResults.Procedure), plan => plan.Procedures)
+        .Show("operations", CommonShapes.List(ScheduleResults.Operation), Operations)
+        .Show("waits", CommonShapes.List(ScheduleResults.Wait), plan => plan.Work?.Lags ?? [])
+        .Show("runs", CommonShapes.List(RunResults.Run), Runs)
+        .Show("schedule", ScheduleResults.Schedule.OrNull(), plan => plan.Schedule)
+        .Show("air", CommonShapes.List(AirResults.Room), plan => plan.Air)
+        .Show("exposure", CommonShapes.List(AirResults.Day), plan => plan.Exposure)
         .Show("price", PriceResults.Price.OrNull(), plan => plan.Price)
-        .Show("netByFixture", PriceResults.ByFixture.OrNull(), plan => plan.NetByFixture)
+        .Show("draws", CommonShapes.List(PriceResults.Draw), plan => plan.Costs?.Draws ?? [])
+        .Show("netByFixture", PriceResults.ByFixture.OrNull(), plan => plan.Costs?.ByFixture)
+        .Show("reserve", PriceResults.Reserve.OrNull(), plan => plan.Costs?.Reserve)
+        .Show("reserveForAll", Scalars.Money.OrNull(), plan => plan.Costs?.ReserveForAll)
         .Show("comparison", PriceResults.Comparison.OrNull(), plan => plan.Comparison)
-        .Show("reserve", PriceResults.Reserve.OrNull(), plan => plan.Reserve)
-        .Show("reserveForAll", Scalars.Money, plan => plan.ReserveForAll)
         .Show("handover", Handover.OrNull(), plan => plan.Handover)
         .AsResults();
+
+    /// <summary>Every caution that a part of the results names by its code, those of the plan first.</summary>
+    private static List<Caution> AllCautions(JobPlan plan) =>
+    [
+        .. plan.Cautions
+            .Concat(plan.Work?.Runs.SelectMany(run => run.InCup.Cautions.Concat(run.AtWarmest.Cautions).Concat(run.Cups.Cautions)) ?? [])
+            .Concat(plan.Runs.SelectMany(run => run.Window.Cautions.Concat(run.Cups.Cautions)))
+            .Concat(plan.Procedures.SelectMany(procedure => procedure.SlipFloor?.Cautions ?? []))
+            .Concat(plan.Costs?.Draws.SelectMany(draw => draw.Cautions) ?? [])
+            .Concat(plan.Handover?.Cautions ?? [])
+            .Distinct(),
+    ];
+
+    private static List<OperationResult> Operations(JobPlan plan)
+    {
+        Dictionary<string, ScheduledOperation> times = new(StringComparer.Ordinal);
+        foreach (ScheduledOperation operation in plan.Schedule?.Operations ?? [])
+        {
+            times.TryAdd(operation.Operation.Id, operation);
+        }
+
+        return [.. plan.Operations.Select(operation => new OperationResult(operation, times.GetValueOrDefault(operation.Id)))];
+    }
+
+    private static List<RunResult> Runs(JobPlan plan)
+    {
+        Dictionary<string, ScheduledRun> times = new(StringComparer.Ordinal);
+        foreach (ScheduledRun run in plan.Runs)
+        {
+            times.TryAdd(run.Run.Id, run);
+        }
+
+        return
+        [
+            .. (plan.Work?.Runs ?? []).Select(run =>
+                new RunResult(run, times.GetValueOrDefault(run.Id), plan.Job.Shop.VocLimit is { } limit ? run.Voc(limit) : null)),
+        ];
+    }
 }

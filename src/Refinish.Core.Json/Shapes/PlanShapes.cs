@@ -9,24 +9,24 @@ namespace Refinish.Json.Shapes;
 /// <param name="Units">Units in which the results are written.</param>
 /// <param name="Job">The job.</param>
 /// <param name="Results">The results, calculated or as stored.</param>
-internal sealed record PlanDocument(string Library, DisplayUnits Units, BathroomJob Job, PlanDocumentResults Results);
+internal sealed record PlanDocument(string Library, DisplayUnits Units, Job Job, PlanDocumentResults Results);
 
 /// <summary>Results to be written, or as they were found.</summary>
-internal sealed record PlanDocumentResults(BathroomPlan? Calculated, JsonElement Stored);
+internal sealed record PlanDocumentResults(JobPlan? Calculated, JsonElement Stored);
 
 /// <summary>A plan as a document of its own.</summary>
 internal static class PlanShapes
 {
-    public static DocumentShape<PlanDocument> Plan { get; } = new("plan", 1, new Fields<PlanDocument>("plan")
+    public static DocumentShape<PlanDocument> Plan { get; } = new("plan", 2, new Fields<PlanDocument>("plan")
         .With("library", Scalars.Text, plan => plan.Library, out Slot<string> library)
         .With("units", new WordShape<DisplayUnits>(), plan => plan.Units, out Slot<DisplayUnits> units)
-        .With("job", JobShapes.Job, plan => plan.Job, out Slot<BathroomJob> job)
+        .With("job", JobShapes.Job, plan => plan.Job, out Slot<Job> job)
         .With("results", new StoredResults(), plan => plan.Results, out Slot<PlanDocumentResults> results)
         .Making(v => new PlanDocument(library(v), units(v), job(v), results(v))));
 
     /// <summary>The document of a plan as this library makes it.</summary>
-    public static PlanDocument Of(BathroomPlan plan, DisplayUnits units) =>
-        new(typeof(BathroomPlan).Assembly.GetName().Version!.ToString(3), units, plan.Job, new PlanDocumentResults(plan, default));
+    public static PlanDocument Of(JobPlan plan, DisplayUnits units) =>
+        new(typeof(JobPlan).Assembly.GetName().Version!.ToString(3), units, plan.Job, new PlanDocumentResults(plan, default));
 
     /// <summary>Results are written from the plan; read, they are kept as they stand, to be held against a new plan.</summary>
     private sealed class StoredResults : Shape<PlanDocumentResults>, IHolderShape
@@ -47,6 +47,6 @@ internal static class PlanShapes
             return Outcome.Nothing;
         }
 
-        public override void Write(Utf8JsonWriter json, PlanDocumentResults value, DisplayUnits units) => PlanResults.Plan.Write(json, value.Calculated!, units);
+        public override void Write(Utf8JsonWriter json, PlanDocumentResults value, Writing to) => PlanResults.Plan.Write(json, value.Calculated!, to);
     }
 }

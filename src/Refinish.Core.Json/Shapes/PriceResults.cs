@@ -1,3 +1,4 @@
+using Refinish.Coverage;
 using Refinish.Estimating;
 
 namespace Refinish.Json.Shapes;
@@ -6,6 +7,9 @@ namespace Refinish.Json.Shapes;
 internal static class PriceResults
 {
     private static readonly FieldsShape<EstimateLine> Line = new Fields<EstimateLine>("estimateLine")
+        .Show("id", Scalars.Text, line => line.Id)
+        .Show("category", new WordShape<LineCategory>(), line => line.Category)
+        .Show("fixture", Scalars.Text.OrNull(), line => line.Fixture)
         .Show("code", Scalars.Text, line => line.Code)
         .Show("description", Scalars.Text, line => line.Description)
         .Show("quantity", Scalars.Money, line => line.Quantity)
@@ -15,19 +19,21 @@ internal static class PriceResults
         .AsResults();
 
     private static readonly FieldsShape<PriceGap> Gap = new Fields<PriceGap>("priceGap")
+        .Show("id", Scalars.Text, gap => gap.Id)
         .Show("code", Scalars.Text, gap => gap.Code)
         .Show("what", Scalars.Text, gap => gap.What)
         .Show("missing", Scalars.Text, gap => gap.Missing)
         .AsResults();
 
     private static readonly FieldsShape<KitCount> Kit = new Fields<KitCount>("kitCount")
-        .Show("item", Scalars.Text, kit => kit.Kit.Item)
         .Show("size", Results.Liquid, kit => kit.Kit.Size.CubicMeters)
         .Show("count", Scalars.Count, kit => kit.Count)
         .Show("cost", Scalars.Money, kit => kit.Cost)
         .AsResults();
 
     private static readonly FieldsShape<KitPurchase> Purchase = new Fields<KitPurchase>("kitPurchase")
+        .Show("id", Scalars.Text, purchase => purchase.Item)
+        .Show("name", Scalars.Text, purchase => purchase.Name)
         .Show("need", Results.Liquid, purchase => purchase.Need.CubicMeters)
         .Show("kits", CommonShapes.List(Kit), purchase => purchase.Kits)
         .Show("cost", Scalars.Money, purchase => purchase.Cost)
@@ -38,6 +44,7 @@ internal static class PriceResults
         .AsResults();
 
     private static readonly FieldsShape<FixturePrice> Part = new Fields<FixturePrice>("fixturePrice")
+        .Show("id", Scalars.Text, part => part.Id)
         .Show("name", Scalars.Text, part => part.Cost.Name)
         .Show("amount", Scalars.Money, part => part.Amount)
         .AsResults();
@@ -60,7 +67,7 @@ internal static class PriceResults
         .Show("realisedMargin", Results.Percent.OrNull(), price => price.RealisedMargin?.DecimalFractions)
         .Show("realisedMarkup", Results.Percent.OrNull(), price => price.RealisedMarkup?.DecimalFractions)
         .Show("netAgainstCost", Results.Comparison, price => price.NetAgainstCost)
-        .Show("cautions", Results.Cautions, price => price.Cautions)
+        .Show("cautions", Results.CautionCodes, price => price.Cautions)
         .AsResults();
 
     public static FieldsShape<PriceByFixture> ByFixture { get; } = new Fields<PriceByFixture>("priceByFixture")
@@ -78,7 +85,7 @@ internal static class PriceResults
         .Show("horizonYears", Results.Number, comparison => comparison.HorizonYears)
         .Show("refinishPresentValue", Scalars.Money, comparison => comparison.RefinishPresentValue)
         .Show("replacePresentValue", Scalars.Money, comparison => comparison.ReplacePresentValue)
-        .Show("refinishPerReplace", Results.Percent, comparison => comparison.RefinishPerReplace.DecimalFractions)
+        .Show("refinishPerReplace", Results.Percent.OrNull(), comparison => comparison.RefinishPerReplace?.DecimalFractions)
         .Show("breakEvenYears", Results.Number.OrNull(), comparison => comparison.BreakEvenYears)
         .AsResults();
 
@@ -88,5 +95,24 @@ internal static class PriceResults
         .Show("expectedClaims", Results.Number, reserve => reserve.ExpectedClaims)
         .Show("reserve", Scalars.Money, reserve => reserve.Reserve)
         .Show("discountedReserve", Scalars.Money, reserve => reserve.DiscountedReserve)
+        .AsResults();
+
+    private static readonly FieldsShape<StockUse> Use = new Fields<StockUse>("stockUse")
+        .Show("opened", Times.Instant, use => use.Kit.Opened)
+        .Show("mixed", Results.Liquid, use => use.Mixed.CubicMeters)
+        .Show("base", Results.Liquid, use => use.Base.CubicMeters)
+        .Show("hardener", Results.Liquid, use => use.Hardener.CubicMeters)
+        .Show("age", Results.Comparison, use => use.Age)
+        .AsResults();
+
+    public static FieldsShape<StockDraw> Draw { get; } = new Fields<StockDraw>("stockDraw")
+        .Show("id", Scalars.Text, draw => draw.Product.Id)
+        .Show("need", Results.Liquid, draw => draw.Need.CubicMeters)
+        .Show("when", Times.Instant, draw => draw.When)
+        .Show("uses", CommonShapes.List(Use), draw => draw.Uses)
+        .Show("notCounted", Results.Comparisons, draw => draw.NotCounted)
+        .Show("covered", Results.Liquid, draw => draw.Covered.CubicMeters)
+        .Show("toBuy", Results.Liquid, draw => draw.ToBuy.CubicMeters)
+        .Show("cautions", Results.CautionCodes, draw => draw.Cautions)
         .AsResults();
 }

@@ -6,7 +6,7 @@ using UnitsNet;
 
 namespace Refinish.Json.Shapes;
 
-/// <summary>Prices, labour, warranty and the offer of a replacement. Amounts are plain numbers in the currency of the price book.</summary>
+/// <summary>Prices, warranty and the offer of a replacement. Amounts are plain numbers in the currency of the price book.</summary>
 internal static class PriceShapes
 {
     public static ObjectShape<MaterialPrice> Material { get; } = new Fields<MaterialPrice>("materialPrice")
@@ -41,32 +41,14 @@ internal static class PriceShapes
         .Optional("cashStep", Scalars.Money, book => book.CashStep, (book, amount) => book with { CashStep = amount })
         .Making(v => new PriceBook { Currency = currency(v) });
 
-    public static ObjectShape<OptionOrder> Order { get; } = new Fields<OptionOrder>("optionOrder")
-        .With("code", Scalars.Text, order => order.Code, out Slot<string> code)
-        .WithOr("quantity", Scalars.Money, order => order.Quantity, 1m, out Slot<decimal> quantity)
-        .Making(v => new OptionOrder(code(v), quantity(v)));
-
-    public static ObjectShape<LabourStandard> Labour { get; } = new Fields<LabourStandard>("labourStandard")
-        .With("code", Scalars.Text, standard => standard.Code, out Slot<string> code)
-        .With("description", Scalars.Text, standard => standard.Description, out Slot<string> description)
-        .Optional("fixed", Hours("hours", "h"), standard => standard.Fixed, (standard, hours) => standard with { Fixed = hours })
-        .Optional("perSquareMeter", Hours("hoursPerSquareMeter", "h/m²", "h/m2"), standard => standard.PerSquareMeter, (standard, hours) => standard with { PerSquareMeter = hours })
-        .Optional("perUnit", Hours("hours", "h"), standard => standard.PerUnit, (standard, hours) => standard with { PerUnit = hours })
-        .Optional("unit", Scalars.Text, standard => standard.Unit, (standard, unit) => standard with { Unit = unit })
-        .Optional("oncePerVisit", Quantities.Percent, standard => standard.OncePerVisit, (standard, share) => standard with { OncePerVisit = share })
-        .Optional("fromSize", Quantities.Tape, standard => standard.FromSize, (standard, size) => standard with { FromSize = size })
-        .Maybe("repairs", DefectShapes.Kind, standard => standard.Repairs, (standard, kind) => standard with { Repairs = kind })
-        .Optional("isOnSite", Scalars.YesNo, standard => standard.IsOnSite, (standard, said) => standard with { IsOnSite = said })
-        .With("source", CommonShapes.Source, standard => standard.Source, out Slot<Source> source)
-        .Making(v => new LabourStandard { Code = code(v), Description = description(v), Source = source(v) });
-
     public static ObjectShape<DefectMaterial> DefectMaterial { get; } = new Fields<DefectMaterial>("defectMaterial")
         .With("repairs", DefectShapes.Kind, material => material.Repairs, out Slot<DefectKind> repairs)
         .With("item", Scalars.Text, material => material.Item, out Slot<string> item)
+        .With("name", Scalars.Text, material => material.Name, out Slot<string> name)
         .Optional("each", Quantities.Liquid, material => material.Each, (material, volume) => material with { Each = volume })
         .Maybe("coverage", Quantities.SpreadingRate, material => material.Coverage, (material, rate) => material with { Coverage = rate })
         .With("source", CommonShapes.Source, material => material.Source, out Slot<Source> source)
-        .Making(v => new DefectMaterial { Repairs = repairs(v), Item = item(v), Source = source(v) });
+        .Making(v => new DefectMaterial { Repairs = repairs(v), Item = item(v), Name = name(v), Source = source(v) });
 
     public static ObjectShape<WeibullLife> Life { get; } = new Fields<WeibullLife>("weibullLife")
         .With("shape", Scalars.Number, life => life.Shape, out Slot<double> shape)
@@ -99,11 +81,4 @@ internal static class PriceShapes
         .With("discountRate", Quantities.Percent, offer => offer.DiscountRate, out Slot<Ratio> discountRate)
         .Optional("costPerDayOutOfUse", Scalars.Money, offer => offer.CostPerDayOutOfUse, (offer, amount) => offer with { CostPerDayOutOfUse = amount })
         .Making(v => new ReplacementOffer { Replacement = replacement(v), RefinishLifeYears = refinishLifeYears(v), DiscountRate = discountRate(v) });
-
-    private static ObjectShape<ThreePoint> Hours(string name, params string[] units) => new Fields<ThreePoint>(name)
-        .With("minimum", Scalars.Number, hours => hours.Minimum, out Slot<double> minimum)
-        .With("mode", Scalars.Number, hours => hours.Mode, out Slot<double> mode)
-        .With("maximum", Scalars.Number, hours => hours.Maximum, out Slot<double> maximum)
-        .With("unit", new FixedUnitShape(units), _ => units[0], out _)
-        .MakingTogether(() => default, v => new ThreePoint(minimum(v), mode(v), maximum(v)));
 }

@@ -46,6 +46,22 @@ internal static class Quantities
 
     public static Shape<SpreadingRate> SpreadingRate { get; } = new QuantityShape<SpreadingRate>(Units.SpreadingRate, Measure.SpreadingRate);
 
+    public static Shape<MassConcentration> CoatingContent { get; } = new QuantityShape<MassConcentration>(Units.MassConcentration, Measure.CoatingContent);
+
+    public static Shape<Ratio> PartsPerMillion { get; } = new QuantityShape<Ratio>(Units.Ratio, Measure.PartsPerMillion);
+
+    public static Shape<Mass> Weight { get; } = new QuantityShape<Mass>(Units.Mass, Measure.Weight);
+
+    public static Shape<Volume> Capacity { get; } = new QuantityShape<Volume>(Units.Volume, Measure.Capacity);
+
+    public static Shape<AreaDensity> AreaDensity { get; } = new QuantityShape<AreaDensity>(Units.AreaDensity, Measure.ArealMass);
+
+    public static Shape<ForcePerLength> SurfaceTension { get; } = new QuantityShape<ForcePerLength>(Units.SurfaceTension, Measure.SurfaceTension);
+
+    public static Shape<ReciprocalLength> Scattering { get; } = new QuantityShape<ReciprocalLength>(Units.Scattering, Measure.PerFilm);
+
+    public static Shape<double> Fluidity { get; } = new QuantityShape<double>(Units.Fluidity, Measure.Fluidity);
+
     public static Shape<double> HydroxylNumber { get; } = new QuantityShape<double>(Units.HydroxylNumber, Measure.HydroxylNumber);
 
     public static Shape<TimeSpan> Duration { get; } = new QuantityShape<TimeSpan>(Units.Duration, (span, _) => UnitOf(span.Duration().Ticks));

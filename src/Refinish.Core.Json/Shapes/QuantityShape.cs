@@ -73,13 +73,13 @@ internal sealed class QuantityShape<T>(UnitTable<T> table, Func<T, DisplayUnits,
         return number is double n && unit is not null ? Of(n, unit, reading, out value) : Nothing(out value);
     }
 
-    public override void Write(Utf8JsonWriter json, T value, DisplayUnits units) => Write(json, value, units, false);
+    public override void Write(Utf8JsonWriter json, T value, Writing to) => Write(json, value, to, false);
 
-    public override void WriteItem(Utf8JsonWriter json, T value, DisplayUnits units) => Write(json, value, units, true);
+    public override void WriteItem(Utf8JsonWriter json, T value, Writing to) => Write(json, value, to, true);
 
-    private void Write(Utf8JsonWriter json, T value, DisplayUnits units, bool isItem)
+    private void Write(Utf8JsonWriter json, T value, Writing to, bool isItem)
     {
-        foreach (Unit<T> unit in (ReadOnlySpan<Unit<T>>)[choose(value, units), choose(value, DisplayUnits.Si)])
+        foreach (Unit<T> unit in (ReadOnlySpan<Unit<T>>)[choose(value, to.Units), choose(value, DisplayUnits.Si)])
         {
             if (table.Exactly(value, unit) is double number)
             {

@@ -17,6 +17,8 @@ internal sealed class Reading
 
     public IReadOnlyList<JsonFault> Faults => faults;
 
+    public Definitions Definitions { get; } = new();
+
     public bool IsFull => faults.Count >= Most;
 
     public void Enter(string name) => path.Add((name, 0));

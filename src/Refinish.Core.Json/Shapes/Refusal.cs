@@ -63,6 +63,8 @@ internal static class Refusal
     {
         IFieldsShape fields => fields.Fields,
         IHolderShape holder => Inner(holder.Item),
+        IReferenceShape reference => Inner(reference.Whole),
+        IThroughShape through => Inner(through.Inner),
         _ => [],
     };
 

@@ -53,7 +53,14 @@ internal static class Results
 
     public static Shape<IReadOnlyList<string>> Sentences { get; } = CommonShapes.List(Scalars.Text);
 
+    /// <summary>A sentence in the units of the document.</summary>
+    public static Shape<Func<DisplayUnits, string>> Sentence { get; } = new SentenceShape();
+
+    /// <summary>Cautions in full, as they stand once in a plan.</summary>
     public static Shape<IReadOnlyList<Caution>> Cautions { get; } = CommonShapes.List<Caution>(CommonShapes.Caution);
+
+    /// <summary>Cautions by their codes, beside what they are about.</summary>
+    public static Shape<IReadOnlyList<Caution>> CautionCodes { get; } = CommonShapes.List(new CodeShape());
 
     /// <summary>A value held against a limit. It says how far off, and cannot be judged where either is not known.</summary>
     public static FieldsShape<LimitComparison> Comparison { get; } = new Fields<LimitComparison>("limitComparison")
@@ -74,8 +81,8 @@ internal static class Results
 
     private static double Rounded(double value) => double.Parse(value.ToString("E11", CultureInfo.InvariantCulture), CultureInfo.InvariantCulture);
 
-    private static void Write(Utf8JsonWriter json, double si, Measure measure, DisplayUnits units, bool isItem = false) =>
-        json.WriteQuantity(Rounded(measure.Shown(si, units)), measure.Symbol(units) is { Length: > 0 } symbol ? symbol : "1", isItem);
+    private static void Write(Utf8JsonWriter json, double si, Measure measure, Writing to, bool isItem = false) =>
+        json.WriteQuantity(Rounded(measure.Shown(si, to.Units)), measure.Symbol(to.Units) is { Length: > 0 } symbol ? symbol : "1", isItem);
 
     private abstract class Written<T> : Shape<T>
     {
@@ -88,7 +95,7 @@ internal static class Results
 
         public IEnumerable<string> Spellings => [];
 
-        public override void Write(Utf8JsonWriter json, Amount value, DisplayUnits units) => Results.Write(json, value.Si, value.Measure, units);
+        public override void Write(Utf8JsonWriter json, Amount value, Writing to) => Results.Write(json, value.Si, value.Measure, to);
     }
 
     private sealed class ResultShape(string name, Measure measure) : Written<double>, IQuantityShape
@@ -97,15 +104,29 @@ internal static class Results
 
         public IEnumerable<string> Spellings => new HashSet<string> { measure.Symbol(DisplayUnits.Si), measure.Symbol(DisplayUnits.UsCustomary) };
 
-        public override void Write(Utf8JsonWriter json, double value, DisplayUnits units) => Results.Write(json, value, measure, units);
+        public override void Write(Utf8JsonWriter json, double value, Writing to) => Results.Write(json, value, measure, to);
 
-        public override void WriteItem(Utf8JsonWriter json, double value, DisplayUnits units) => Results.Write(json, value, measure, units, true);
+        public override void WriteItem(Utf8JsonWriter json, double value, Writing to) => Results.Write(json, value, measure, to, true);
+    }
+
+    private sealed class SentenceShape : Written<Func<DisplayUnits, string>>, IScalarShape
+    {
+        public string Keywords => "\"type\": \"string\"";
+
+        public override void Write(Utf8JsonWriter json, Func<DisplayUnits, string> value, Writing to) => json.WriteStringValue(value(to.Units));
+    }
+
+    private sealed class CodeShape : Written<Caution>, IScalarShape
+    {
+        public string Keywords => "\"type\": \"string\"";
+
+        public override void Write(Utf8JsonWriter json, Caution value, Writing to) => json.WriteStringValue(value.Code);
     }
 
     private sealed class NumberShape : Written<double>, IScalarShape
     {
         public string Keywords => "\"type\": \"number\"";
 
-        public override void Write(Utf8JsonWriter json, double value, DisplayUnits units) => json.WriteNumberValue(Rounded(value));
+        public override void Write(Utf8JsonWriter json, double value, Writing to) => json.WriteNumberValue(Rounded(value));
     }
 }

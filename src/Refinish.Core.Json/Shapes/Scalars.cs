@@ -47,7 +47,7 @@ internal static class Scalars
             return Outcome.Read;
         }
 
-        public override void Write(Utf8JsonWriter json, string value, DisplayUnits units) => json.WriteStringValue(value);
+        public override void Write(Utf8JsonWriter json, string value, Writing to) => json.WriteStringValue(value);
     }
 
     private sealed class YesNoShape() : ScalarShape<bool>("\"type\": \"boolean\"", false)
@@ -64,7 +64,7 @@ internal static class Scalars
             return Outcome.Read;
         }
 
-        public override void Write(Utf8JsonWriter json, bool value, DisplayUnits units) => json.WriteBooleanValue(value);
+        public override void Write(Utf8JsonWriter json, bool value, Writing to) => json.WriteBooleanValue(value);
     }
 
     private sealed class CountShape() : ScalarShape<int>("\"type\": \"integer\"", 0, 1, 2, 5, 10)
@@ -87,7 +87,7 @@ internal static class Scalars
             return Outcome.Read;
         }
 
-        public override void Write(Utf8JsonWriter json, int value, DisplayUnits units) => json.WriteNumberValue(value);
+        public override void Write(Utf8JsonWriter json, int value, Writing to) => json.WriteNumberValue(value);
     }
 
     private sealed class NumberShape() : ScalarShape<double>("\"type\": \"number\"", 1, 2, 10, 0.5, 0, 100)
@@ -110,7 +110,7 @@ internal static class Scalars
             return Outcome.Read;
         }
 
-        public override void Write(Utf8JsonWriter json, double value, DisplayUnits units) => json.WriteNumberValue(value);
+        public override void Write(Utf8JsonWriter json, double value, Writing to) => json.WriteNumberValue(value);
     }
 
     private sealed class MoneyShape() : ScalarShape<decimal>("\"type\": \"number\"", 1m, 0m)
@@ -133,6 +133,6 @@ internal static class Scalars
             return Outcome.Read;
         }
 
-        public override void Write(Utf8JsonWriter json, decimal value, DisplayUnits units) => json.WriteNumberValue(value);
+        public override void Write(Utf8JsonWriter json, decimal value, Writing to) => json.WriteNumberValue(value);
     }
 }

@@ -18,10 +18,10 @@ internal abstract class Shape<T> : Shape
 
     public abstract Outcome Read(JsonElement json, Reading reading, out T value);
 
-    public abstract void Write(Utf8JsonWriter json, T value, DisplayUnits units);
+    public abstract void Write(Utf8JsonWriter json, T value, Writing to);
 
     /// <summary>Writes the value as one of a list.</summary>
-    public virtual void WriteItem(Utf8JsonWriter json, T value, DisplayUnits units) => Write(json, value, units);
+    public virtual void WriteItem(Utf8JsonWriter json, T value, Writing to) => Write(json, value, to);
 
     protected static Outcome Nothing(out T value)
     {

@@ -14,5 +14,5 @@ internal sealed class ShapeConverter<T>(Shape<T> shape, DisplayUnits units) : Js
         return Document.TryRead(shape, part.RootElement, out T value, out IReadOnlyList<JsonFault> faults) ? value : throw RefinishJsonException.Inside(faults);
     }
 
-    public override void Write(Utf8JsonWriter writer, T value, JsonSerializerOptions options) => shape.Write(writer, value, units);
+    public override void Write(Utf8JsonWriter writer, T value, JsonSerializerOptions options) => shape.Write(writer, value, new Writing(units));
 }

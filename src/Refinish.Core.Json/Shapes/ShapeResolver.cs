@@ -22,7 +22,7 @@ internal sealed class ShapeResolver : IJsonTypeInfoResolver
         AddFixtures();
         Add(CommonShapes.Source);
         Add(CommonShapes.Caution);
-        AddStruct(JobShapes.Colour);
+        AddStruct(CommonShapes.Colour);
         AddDefects();
         Add(SurveyShapes.Survey);
         Add(SurveyShapes.SurveyPolicy);
@@ -35,33 +35,58 @@ internal sealed class ShapeResolver : IJsonTypeInfoResolver
         Add(CoatingShapes.Product);
         Add(CoatingShapes.Layer);
         Add(CoatingShapes.Promoter);
-        Add(CoatingShapes.System);
+        Add(SystemShapes.System);
         Add(CureShapes.Times);
         Add(CureShapes.Table);
         Add(CureShapes.SprayLimits);
-        Add(SiteShapes.Gun);
-        Add(SiteShapes.Batches);
+        Add(CoatingShapes.Flow);
+        Add(CoatingShapes.Additive);
+        Add(SystemShapes.Step);
+        Add(GunShapes.Gun);
+        Add(GunShapes.Losses);
+        Add(GunShapes.Cup);
+        Add(GunShapes.Cups);
         Add(SiteShapes.Room);
         Add(SiteShapes.Exhaust);
         Add(SiteShapes.Air);
-        Add(SiteShapes.Site);
+        Add(SiteShapes.Segment);
+        Add(SiteShapes.History);
+        Add(SiteShapes.Climate);
+        Add(SiteShapes.SiteRoom);
+        Add(SiteShapes.Premises);
+        Add(LimitShapes.Exposure);
+        Add(LimitShapes.Voc);
         Add(CalendarShapes.Hours);
         Add(CalendarShapes.Clock);
         Add(CalendarShapes.Change);
+        Add(CalendarShapes.Interval);
         Add(CalendarShapes.Shift);
         Add(CalendarShapes.Calendar);
         Add(PriceShapes.Material);
         Add(PriceShapes.Option);
-        Add(PriceShapes.Order);
         Add(PriceShapes.Book);
-        Add(PriceShapes.Labour);
+        Add(LabourShapes.Standard);
+        Add(LabourShapes.Learning);
+        Add(LabourShapes.Task);
         Add(PriceShapes.DefectMaterial);
         Add(PriceShapes.Life);
         Add(PriceShapes.Warranty);
         Add(PriceShapes.Part);
         Add(PriceShapes.Renewal);
         Add(PriceShapes.Replacement);
+        Add(ShopShapes.Worker);
+        Add(ShopShapes.Effort);
+        Add(ShopShapes.WholeShop);
+        Add(OperationShapes.Need);
+        Add(OperationShapes.Evaporation);
+        Add(OperationShapes.Operation);
+        Add(OperationShapes.Lag);
+        Add(OperationShapes.Change);
+        Add(JobShapes.Efficiency);
+        Add(JobShapes.Option);
         Add(JobShapes.Fixture);
+        Add(JobShapes.Days);
+        Add(JobShapes.Kit);
         Add(JobShapes.Job);
         Add(StoredPlanShape.Only);
         Add(new PlanOut());
@@ -89,6 +114,9 @@ internal sealed class ShapeResolver : IJsonTypeInfoResolver
         AddStruct(Quantities.Viscosity);
         AddStruct(Quantities.Speed);
         AddStruct(Quantities.SpreadingRate);
+        AddStruct(Quantities.AreaDensity);
+        AddStruct(Quantities.SurfaceTension);
+        AddStruct(Quantities.Scattering);
     }
 
     private void AddFixtures()
@@ -153,11 +181,11 @@ internal sealed class ShapeResolver : IJsonTypeInfoResolver
     }
 
     /// <summary>A plan follows from its job; read, it is a <see cref="StoredPlan"/>, which tells whether it still does.</summary>
-    private sealed class PlanOut : Shape<BathroomPlan>
+    private sealed class PlanOut : Shape<JobPlan>
     {
-        public override Outcome Read(JsonElement json, Reading reading, out BathroomPlan value) =>
+        public override Outcome Read(JsonElement json, Reading reading, out JobPlan value) =>
             throw new NotSupportedException("A plan is read as " + nameof(StoredPlan) + ", which tells where its stored results differ from the job's.");
 
-        public override void Write(Utf8JsonWriter json, BathroomPlan value, DisplayUnits units) => PlanShapes.Plan.Write(json, PlanShapes.Of(value, units), units);
+        public override void Write(Utf8JsonWriter json, JobPlan value, Writing to) => PlanShapes.Plan.Write(json, PlanShapes.Of(value, to.Units), to);
     }
 }

@@ -17,11 +17,11 @@ internal sealed class StoredPlanShape : Shape<StoredPlan>
             return Nothing(out value);
         }
 
-        BathroomPlan plan = document.Job.Plan();
+        JobPlan plan = document.Job.Plan();
         ArrayBufferWriter<byte> bytes = new(65536);
         using (Utf8JsonWriter again = new(bytes, JsonLayout.Default.Options))
         {
-            PlanResults.Plan.Write(again, plan, document.Units);
+            PlanResults.Plan.Write(again, plan, new Writing(document.Units));
         }
 
         using JsonDocument now = JsonDocument.Parse(bytes.WrittenMemory);
@@ -29,5 +29,5 @@ internal sealed class StoredPlanShape : Shape<StoredPlan>
         return Outcome.Read;
     }
 
-    public override void Write(Utf8JsonWriter json, StoredPlan value, DisplayUnits units) => PlanShapes.Plan.Write(json, PlanShapes.Of(value.Plan, units), units);
+    public override void Write(Utf8JsonWriter json, StoredPlan value, Writing to) => PlanShapes.Plan.Write(json, PlanShapes.Of(value.Plan, to.Units), to);
 }

@@ -32,6 +32,7 @@ internal static class SurveyShapes
         .Making(v => new Survey { Material = material(v), Defects = defects(v) });
 
     public static ObjectShape<FillerProduct> FillerProduct { get; } = new Fields<FillerProduct>("fillerProduct")
+        .With("id", Scalars.Text, filler => filler.Id, out Slot<string> id)
         .With("name", Scalars.Text, filler => filler.Name, out Slot<string> name)
         .Optional("chemistry", new WordShape<FillerChemistry>(), filler => filler.Chemistry, (filler, chemistry) => filler with { Chemistry = chemistry })
         .With("hardenerByMass", Quantities.Percent, filler => filler.HardenerByMass, out Slot<Ratio> hardenerByMass)
@@ -43,6 +44,7 @@ internal static class SurveyShapes
         .With("source", CommonShapes.Source, filler => filler.Source, out Slot<Source> source)
         .Making(v => new FillerProduct
         {
+            Id = id(v),
             Name = name(v),
             HardenerByMass = hardenerByMass(v),
             MixedDensity = mixedDensity(v),

@@ -101,7 +101,7 @@ internal static class Times
             return Outcome.Read;
         }
 
-        public override void Write(Utf8JsonWriter json, T value, DisplayUnits units) =>
+        public override void Write(Utf8JsonWriter json, T value, Writing to) =>
 
             // Digits and signs alone: the plus sign, which some encoders would spell out, stays a plus sign.
             json.WriteStringValue(JsonEncodedText.Encode(write(value), JavaScriptEncoder.UnsafeRelaxedJsonEscaping));

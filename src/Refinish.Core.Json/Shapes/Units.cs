@@ -9,6 +9,9 @@ namespace Refinish.Json.Shapes;
 /// </summary>
 internal static class Units
 {
+    // By the definition of ounce and foot (NIST Handbook 44, Appendix C): 1 lb = 0.453 592 37 kg, 1 ft = 0.3048 m.
+    private const double OuncePerSquareFoot = 0.45359237 / 16 / (0.3048 * 0.3048);
+
     private static readonly double[] Decades = [1, 0.1, 1e-2, 1e-3, 1e-4, 1e-5, 0, 10, 100, 1000, 1e4, 1e5, 1e-6];
 
     public static UnitTable<Length> Length { get; } = new(
@@ -128,7 +131,9 @@ internal static class Units
         new("kg/m³", value => UnitsNet.MassConcentration.FromKilogramsPerCubicMeter(value), mass => mass.KilogramsPerCubicMeter, "kg/m3"),
         new("g/m³", value => UnitsNet.MassConcentration.FromGramsPerCubicMeter(value), mass => mass.GramsPerCubicMeter, "g/m3"),
         new("mg/m³", value => UnitsNet.MassConcentration.FromMilligramsPerCubicMeter(value), mass => mass.MilligramsPerCubicMeter, "mg/m3"),
-        new("µg/m³", value => UnitsNet.MassConcentration.FromMicrogramsPerCubicMeter(value), mass => mass.MicrogramsPerCubicMeter, "ug/m3", "μg/m³"));
+        new("µg/m³", value => UnitsNet.MassConcentration.FromMicrogramsPerCubicMeter(value), mass => mass.MicrogramsPerCubicMeter, "ug/m3", "μg/m³"),
+        new("g/L", value => UnitsNet.MassConcentration.FromGramsPerLiter(value), mass => mass.GramsPerLiter, "g/l"),
+        new("lb/US gal", value => UnitsNet.MassConcentration.FromPoundsPerUSGallon(value), mass => mass.PoundsPerUSGallon));
 
     public static UnitTable<DynamicViscosity> DynamicViscosity { get; } = new(
         "dynamic viscosity",
@@ -150,6 +155,30 @@ internal static class Units
         new("m²/m³", Refinish.SpreadingRate.FromSquareMetersPerCubicMeter, rate => rate.SquareMetersPerCubicMeter, "m2/m3"),
         new("m²/L", Refinish.SpreadingRate.FromSquareMetersPerLiter, rate => rate.SquareMetersPerLiter, "m2/L", "m2/l", "m²/l"),
         new("ft²/US gal", Refinish.SpreadingRate.FromSquareFeetPerUsGallon, rate => rate.SquareFeetPerUsGallon, "ft2/US gal"));
+
+    public static UnitTable<AreaDensity> AreaDensity { get; } = new(
+        "mass per area",
+        Decades,
+        new("kg/m²", value => UnitsNet.AreaDensity.FromKilogramsPerSquareMeter(value), mass => mass.KilogramsPerSquareMeter, "kg/m2"),
+        new("g/m²", value => UnitsNet.AreaDensity.FromGramsPerSquareMeter(value), mass => mass.GramsPerSquareMeter, "g/m2"),
+        new("oz/ft²", value => UnitsNet.AreaDensity.FromKilogramsPerSquareMeter(value * OuncePerSquareFoot), mass => mass.KilogramsPerSquareMeter / OuncePerSquareFoot, "oz/ft2"));
+
+    public static UnitTable<ForcePerLength> SurfaceTension { get; } = new(
+        "surface tension",
+        [0.03, .. Decades],
+        new("N/m", value => ForcePerLength.FromNewtonsPerMeter(value), tension => tension.NewtonsPerMeter),
+        new("mN/m", value => ForcePerLength.FromMillinewtonsPerMeter(value), tension => tension.MillinewtonsPerMeter),
+        new("dyn/cm", value => ForcePerLength.FromMillinewtonsPerMeter(value), tension => tension.MillinewtonsPerMeter));
+
+    public static UnitTable<ReciprocalLength> Scattering { get; } = new(
+        "scattering",
+        [1e5, .. Decades],
+        new("1/m", value => ReciprocalLength.FromInverseMeters(value), scattering => scattering.InverseMeters),
+        new("1/µm", value => ReciprocalLength.FromInverseMeters(value * 1e6), scattering => scattering.InverseMeters / 1e6, "1/um", "1/μm"),
+        new("1/mil", value => ReciprocalLength.FromInverseMils(value), scattering => scattering.InverseMils));
+
+    /// <summary>The library gives this one as a number in 1/Pa.</summary>
+    public static UnitTable<double> Fluidity { get; } = new("fluidity", [100, 1], new Unit<double>("1/Pa", value => value, value => value));
 
     /// <summary>The library gives this one as a number, in the unit in which data sheets print it.</summary>
     public static UnitTable<double> HydroxylNumber { get; } = new("hydroxyl number", [100, 1], new Unit<double>("mg KOH/g", value => value, value => value));

@@ -52,5 +52,5 @@ internal sealed class WordShape<T> : Shape<T>, IWordShape
         return Nothing(out value);
     }
 
-    public override void Write(Utf8JsonWriter json, T value, DisplayUnits units) => json.WriteStringValue(words[Array.IndexOf(Known, value)]);
+    public override void Write(Utf8JsonWriter json, T value, Writing to) => json.WriteStringValue(words[Array.IndexOf(Known, value)]);
 }

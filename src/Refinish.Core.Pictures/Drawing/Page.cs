@@ -54,6 +54,15 @@ internal sealed class Page
         }
     }
 
+    /// <summary>A part of the page under a rule of its own.</summary>
+    public void Section(string text)
+    {
+        Y += 8;
+        Sheet.Line(Left, Y, Right, Y, Ink.Line, 1.5);
+        Y += 7;
+        Paragraph(text, 15, Ink.Line, bold: true);
+    }
+
     public void SubHeading(string text)
     {
         Y += 4;

@@ -1,5 +1,6 @@
 using System;
 using System.Collections.Generic;
+using System.Globalization;
 using System.Linq;
 using OxyPlot.Axes;
 
@@ -8,11 +9,29 @@ namespace Refinish.Pictures.Drawing;
 /// <summary>Hours from minutes to weeks on one axis, marked at the times that people name.</summary>
 internal static class TimeAxis
 {
+    private static readonly int[] Steps = [1, 2, 3, 6, 12, 24];
+
     private static readonly (double Hours, string Label, bool OnNarrow)[] Named =
     [
         (1 / 60.0, "1 min", false), (5 / 60.0, "5 min", true), (0.25, "15 min", false), (0.5, "30 min", false), (1, "1 h", true), (2, "2 h", false), (4, "4 h", false), (8, "8 h", true),
         (24, "1 d", true), (72, "3 d", false), (168, "7 d", true), (336, "14 d", false), (720, "30 d", true), (2160, "90 d", false),
     ];
+
+    /// <summary>
+    /// Whole hours by the clock between two times in hours from an instant, at most about so many, with the name of the day at midnight. The offset is that of
+    /// the instant throughout.
+    /// </summary>
+    public static IEnumerable<(double At, string Label)> ByTheClock(DateTimeOffset zero, double from, double until, int most)
+    {
+        int step = Steps.FirstOrDefault(hours => (until - from) / hours <= most);
+        step = step == 0 ? 24 * (int)Math.Ceiling((until - from) / 24 / most) : step;
+        DateTimeOffset midnight = zero - zero.TimeOfDay;
+        for (double hour = Math.Ceiling((zero.TimeOfDay.TotalHours + from) / step) * step; hour - zero.TimeOfDay.TotalHours <= until; hour += step)
+        {
+            DateTimeOffset instant = midnight.AddHours(hour);
+            yield return (hour - zero.TimeOfDay.TotalHours, hour % 24 == 0 ? instant.ToString("ddd d", CultureInfo.InvariantCulture) : Clock.Time(instant));
+        }
+    }
 
     /// <summary>A logarithmic axis from the named time below the first to beyond the last, marked at as many named times as a width has room for.</summary>
     public static Axis Logarithmic(double first, double last, double width)

@@ -6,64 +6,66 @@ using Refinish.Scheduling;
 
 namespace Refinish.Pictures.Drawing;
 
-/// <summary>Each day on site with the same hours across: what is done when, and how long the surface has to be left alone between.</summary>
+/// <summary>
+/// Each day on site with the same hours across: a row for each person, then room by room what is done and how long the surface has to be left alone before.
+/// </summary>
 internal sealed class TimelineDays
 {
-    private const double Bar = 14;
+    // Below this width a bar has no room for a letter.
+    private const double Lettered = 16;
     private readonly Page page;
     private readonly Sheet sheet;
-    private readonly JobSchedule schedule;
-    private readonly ICollection<string> coats;
+    private readonly Timeline timeline;
     private readonly double first;
     private readonly double last;
     private readonly double words;
     private readonly double left;
 
-    private TimelineDays(Page page, JobSchedule schedule, ICollection<string> coats)
+    private TimelineDays(Page page, Timeline timeline)
     {
         this.page = page;
         sheet = page.Sheet;
-        this.schedule = schedule;
-        this.coats = coats;
-        WorkPiece[] pieces = [.. schedule.Steps.Where(step => step.Step.IsAttended).SelectMany(step => step.Pieces)];
-        first = Math.Max(0, Math.Floor(Math.Min(schedule.Hours.From.TotalHours, pieces.Select(piece => piece.Start.TimeOfDay.TotalHours).DefaultIfEmpty(24).Min()) - 0.5));
-        last = Math.Min(24, Math.Ceiling(Math.Max(schedule.Hours.Until.TotalHours, pieces.Select(piece => EndHour(piece)).DefaultIfEmpty(0).Max()) + 0.5));
-        words = page.IsNarrow ? page.Inside : Math.Floor(page.Inside * 0.44);
+        this.timeline = timeline;
+        first = timeline.FirstHour;
+        last = timeline.LastHour;
+        words = page.IsNarrow ? page.Inside : Math.Floor(page.Inside * 0.52);
         left = page.IsNarrow ? page.Left : page.Left + words + 12;
     }
 
-    public static void Draw(Page page, JobSchedule schedule, ICollection<string> coats)
+    private bool HasRooms => timeline.Rooms.Count > 1;
+
+    private bool HasPeople => timeline.Visits.Select(visit => visit.Person).Distinct().Count() > 1;
+
+    public static void Draw(Page page, Timeline timeline)
     {
-        TimelineDays days = new(page, schedule, coats);
-        List<(DateTime Day, ScheduledStep Step, WorkPiece Piece)> rows = [];
-        foreach (ScheduledStep step in schedule.Steps)
-        {
-            foreach (WorkPiece piece in step.Pieces)
-            {
-                rows.Add((piece.Start.DateTime.Date, step, piece));
-            }
-        }
+        TimelineDays days = new(page, timeline);
 
+        // A wait that begins on a day without anybody is told on the next day, by the lag that follows it.
         DateTime? before = null;
-        foreach (IGrouping<DateTime, (DateTime Day, ScheduledStep Step, WorkPiece Piece)> day in rows.GroupBy(row => row.Day).OrderBy(group => group.Key))
+        foreach (DateTime day in timeline.Entries.SelectMany(entry => entry.Pieces).Select(piece => piece.Start.DateTime.Date).Distinct().OrderBy(day => day))
         {
-            days.Between(before, day.Key);
-            days.Day(day.Key, [.. day.Select(row => (row.Step, row.Piece))]);
-            before = day.Key;
+            days.Between(before, day);
+            days.Day(day);
+            before = day;
         }
 
-        days.Legend();
+        TimelineLegend.Draw(page, timeline);
     }
 
-    private static double EndHour(WorkPiece piece) => piece.End.TimeOfDay == TimeSpan.Zero && piece.End > piece.Start ? 24 : piece.End.TimeOfDay.TotalHours;
+    private string Bounds(StepLag lag, TimeSpan elapsed)
+    {
+        string times = lag.Maximum is not TimeSpan most ? "at least " + Clock.AtLeast(lag.Minimum)
+            : lag.Minimum == TimeSpan.Zero ? "within " + Clock.AtMost(most)
+            : Clock.AtLeast(lag.Minimum) + " to " + Clock.AtMost(most);
+        return lag.Reason + ": " + times
+            + (lag.Clock is null ? string.Empty : " counted at " + Measure.Temperature.Format(lag.Clock.Reference.Kelvins, page.Units, 3) + ", by the clock " + Clock.Span(elapsed));
+    }
 
-    private static string Bounds(StepLag lag, TimeSpan planned) =>
-        lag.Reason + ": " + (lag.Maximum is TimeSpan most ? Clock.Span(lag.Minimum) + " to " + Clock.Span(most) : "at least " + Clock.Span(lag.Minimum))
-        + (planned - lag.Minimum >= TimeSpan.FromMinutes(1) ? ", planned " + Clock.Span(planned) : string.Empty);
+    private static DateTimeOffset? Reached(StepLag lag, DateTimeOffset from, TimeSpan time) => lag.Clock is null ? from + time : lag.Clock.InstantOf(from, time);
 
     private double X(double hour) => left + ((hour - first) / (last - first) * (page.Right - left));
 
-    private ScheduledStep Find(string name) => schedule.Steps.First(step => step.Step.Name == name);
+    private double Hour(DateTime day, DateTimeOffset instant) => Math.Max(first, Math.Min(last, (instant.DateTime - day).TotalHours));
 
     private void Between(DateTime? before, DateTime day)
     {
@@ -75,39 +77,35 @@ internal sealed class TimelineDays
         }
     }
 
-    private void Day(DateTime day, List<(ScheduledStep Step, WorkPiece Piece)> rows)
+    private void Day(DateTime day)
     {
         page.Y += 4;
         double top = page.Y;
         sheet.Line(page.Left, top, page.Right, top, Ink.Line, 1.5);
         sheet.Text(page.Left, top + 15, Clock.Day(day), Ink.Line, Page.Normal, bold: true);
         double grid = top + (page.IsNarrow ? 42 : 22);
-        for (double hour = first; hour <= last; hour++)
+        int every = page.IsNarrow ? 2 : 1;
+        for (double hour = first + 1; hour < last; hour++)
         {
-            bool labelled = page.IsNarrow ? hour % 2 == 0 : true;
-            if (labelled && hour > first && hour < last)
+            if (hour % every == 0)
             {
                 sheet.Text(X(hour), grid - 8, Figures.Fixed(hour, 0), Ink.Note, Page.Small, HorizontalAlignment.Center);
             }
         }
 
         page.Y = grid + (page.IsNarrow ? 10 : 6);
-        List<Action> over = [];
-        HashSet<string> told = new(StringComparer.Ordinal);
-        foreach ((ScheduledStep step, WorkPiece piece) in rows)
-        {
-            if (piece.Equals(step.Pieces[0]))
-            {
-                foreach (StepLag lag in schedule.Lags.Where(lag => lag.After == step.Step.Name))
-                {
-                    ScheduledStep start = Find(lag.Before);
-                    Row(Bounds(lag, step.Start - start.End), Page.Small, Ink.Note, 12, y => over.Add(() => Window(day, start.End, lag, step.Start, y)));
-                }
-            }
 
-            string name = Clock.Time(piece.Start) + "–" + (piece.End.DateTime.Date == day ? Clock.Time(piece.End) : Clock.Moment(piece.End)) + "  " + step.Step.Name
-                + (piece.Equals(step.Pieces[0]) ? string.Empty : ", continued");
-            Row(name, Page.Normal, Ink.Line, 0, y => over.Add(() => Work(day, step, piece, y)));
+        // The shading of the hours lies below and is drawn once the height is known.
+        List<Action> over = [];
+        foreach (TimelineVisit visit in timeline.Visits.Where(visit => visit.Arrives.DateTime.Date == day))
+        {
+            Person(day, visit, over);
+        }
+
+        page.Y += 3;
+        foreach (TimelineName room in timeline.Rooms)
+        {
+            Room(day, room, over);
         }
 
         Shade(day, grid, page.Y);
@@ -117,6 +115,73 @@ internal sealed class TimelineDays
         }
 
         page.Y += 6;
+    }
+
+    private void Person(DateTime day, TimelineVisit visit, List<Action> over)
+    {
+        string times = timeline.Names([visit.Person]) + ": " + Clock.Time(visit.Arrives) + "–" + Clock.Time(visit.Leaves)
+            + (visit.Waiting >= TimeSpan.FromMinutes(1) ? ", of it " + Clock.Span(visit.Waiting) + " waiting" : string.Empty);
+        Row(times, Page.Normal, Ink.Line, 0, y => over.Add(() =>
+        {
+            TimelineMarks.Dots(sheet, X(Hour(day, visit.Arrives)), X(Hour(day, visit.Leaves)), y);
+            foreach (TimelineEntry entry in timeline.Entries.Where(entry => entry.People.Contains(visit.Person)))
+            {
+                foreach (TimeInterval piece in entry.Pieces.Where(piece => piece.Start.DateTime.Date == day))
+                {
+                    Piece(day, entry.Kind, piece, y, HasRooms ? timeline.Letter(entry) : string.Empty);
+                }
+            }
+        }));
+    }
+
+    private void Room(DateTime day, TimelineName room, List<Action> over)
+    {
+        (TimelineEntry Entry, TimeInterval Piece)[] rows =
+        [
+            .. timeline.In(room).SelectMany(entry => entry.Pieces.Where(piece => piece.Start.DateTime.Date == day).Select(piece => (entry, piece))).OrderBy(row => row.piece.Start),
+        ];
+        if (rows.Length > 0 && HasRooms)
+        {
+            page.Y += 3;
+            foreach (string line in TextWidths.Wrapped(timeline.Letter(room) + " · " + room.Name, Page.Normal, words, bold: true))
+            {
+                sheet.Text(page.Left, page.Y + 2, line, Ink.Line, Page.Normal, along: VerticalAlignment.Top, bold: true);
+                page.Y += 19;
+            }
+        }
+
+        foreach ((TimelineEntry entry, TimeInterval piece) in rows)
+        {
+            bool isFirst = piece.Equals(entry.Pieces[0]);
+            foreach ((StepLag lag, DateTimeOffset ended) in isFirst ? Deciding(entry) : [])
+            {
+                Row(Bounds(lag, entry.Start - ended), Page.Small, Ink.Note, 12, y => over.Add(() => Window(day, ended, lag, y)));
+            }
+
+            string who = !HasPeople || entry.People.Count == 0 ? string.Empty : " (" + timeline.Names(entry.People) + ")";
+            string until = piece.End.DateTime.Date == day ? Clock.Time(piece.End) : Clock.Moment(piece.End);
+            Row(Clock.Time(piece.Start) + "–" + until + " " + entry.Name + (isFirst ? string.Empty : ", continued") + who, Page.Normal, Ink.Line, 0, y => over.Add(() =>
+            {
+                if (entry.RoomClear > entry.End)
+                {
+                    TimelineMarks.Clearing(sheet, X(Hour(day, entry.End)), X(Hour(day, entry.RoomClear)), y);
+                }
+
+                Piece(day, entry.Kind, piece, y, string.Empty);
+            }));
+        }
+    }
+
+    // Of several least times the one that is over last decides; windows that close are all told.
+    private IEnumerable<(StepLag Lag, DateTimeOffset Ended)> Deciding(TimelineEntry entry)
+    {
+        (StepLag Lag, DateTimeOffset Ended)[] lags =
+        [
+            .. timeline.Lags[entry.Id].Select(lag => (Lag: lag, Before: timeline.Find(lag.Before))).Where(pair => pair.Before is not null).Select(pair => (pair.Lag, pair.Before!.End)),
+        ];
+        StepLag? last = lags.Where(pair => pair.Lag.Maximum is null).OrderByDescending(pair => Reached(pair.Lag, pair.Ended, pair.Lag.Minimum) ?? DateTimeOffset.MaxValue)
+            .Select(pair => pair.Lag).FirstOrDefault();
+        return lags.Where(pair => pair.Lag.Maximum is not null || ReferenceEquals(pair.Lag, last));
     }
 
     // A row is as high as its words; the bar lies in the middle of them, or below them where there is no room beside.
@@ -131,22 +196,21 @@ internal sealed class TimelineDays
 
         if (page.IsNarrow)
         {
-            bar(page.Y + height + (Bar / 2));
-            page.Y += height + Bar + 4;
+            bar(page.Y + height + (TimelineMarks.Bar / 2));
+            page.Y += height + TimelineMarks.Bar + 4;
         }
         else
         {
-            height = Math.Max(height, Bar + 6);
+            height = Math.Max(height, TimelineMarks.Bar + 6);
             bar(page.Y + (height / 2));
             page.Y += height;
         }
     }
 
-    // Drawn once the day's height is known, so it goes over the words' column only where that stands below.
     private void Shade(DateTime day, double top, double bottom)
     {
         double from = first;
-        foreach (WorkingHours hours in schedule.Calendar.On(day).OrderBy(hours => hours.From))
+        foreach (WorkingHours hours in timeline.Shifts(day))
         {
             Off(from, hours.From.TotalHours, top, bottom);
             from = hours.Until.TotalHours;
@@ -161,104 +225,54 @@ internal sealed class TimelineDays
 
     private void Off(double from, double until, double top, double bottom)
     {
-        if (until > from && !page.IsNarrow)
+        if (until > from)
         {
-            sheet.Rectangle(X(from), top, X(until) - X(from), bottom - top, Ink.Shade, OxyColors.Transparent);
-        }
-        else if (until > from)
-        {
-            sheet.Rectangle(X(from), top, X(until) - X(from), 4, Ink.Shade, OxyColors.Transparent);
+            sheet.Rectangle(X(from), top, X(until) - X(from), page.IsNarrow ? 4 : bottom - top, Ink.Shade, OxyColors.Transparent);
         }
     }
 
-    private void Work(DateTime day, ScheduledStep step, WorkPiece piece, double y)
+    private void Piece(DateTime day, TimelineKind kind, TimeInterval piece, double y, string letter)
     {
-        double from = Hour(day, piece.Start);
-        double until = Hour(day, piece.End);
-        bool coat = coats.Contains(step.Step.Name);
-        double x = X(from);
-        double width = Math.Max(2, X(until) - x);
-        if (page.IsNarrow)
+        double x = X(Hour(day, piece.Start));
+        double width = Math.Max(2, X(Hour(day, piece.End)) - x);
+        if (page.IsNarrow && letter.Length == 0)
         {
-            sheet.Line(X(first), y + (Bar / 2), X(last), y + (Bar / 2), Ink.Faint);
+            sheet.Line(X(first), y + (TimelineMarks.Bar / 2), X(last), y + (TimelineMarks.Bar / 2), Ink.Faint);
         }
 
-        if (!step.Step.IsAttended)
+        TimelineMarks.Draw(sheet, kind, x, width, y);
+        if (letter.Length > 0 && width >= Lettered + (6 * (letter.Length - 1)))
         {
-            sheet.Line(x, y, x + width, y, Ink.Note, 1.5, [2, 3]);
-            return;
+            double half = (TextWidths.Of(letter, Page.Small) / 2) + 1;
+            sheet.Rectangle(x + (width / 2) - half, y - 6, 2 * half, 12, kind switch { TimelineKind.Coat => Ink.VermillionTint, TimelineKind.StandBy => Ink.Paper, _ => Ink.BlueTint }, OxyColors.Transparent);
+            sheet.Text(x + (width / 2), y, letter, Ink.Line, Page.Small, HorizontalAlignment.Center);
         }
-
-        sheet.Rectangle(x, y - (Bar / 2), width, Bar, coat ? Ink.VermillionTint : Ink.BlueTint, OxyColors.Transparent);
-        if (coat)
-        {
-            sheet.Hatch(x, y - (Bar / 2), width, Bar, Ink.Vermillion, 5);
-        }
-
-        sheet.Rectangle(x, y - (Bar / 2), width, Bar, OxyColors.Transparent, coat ? Ink.Vermillion : Ink.Blue, 1.2);
     }
 
     // Dotted from the end of the one to the least time, then a band while the window is open, up to this day's edge.
-    private void Window(DateTime day, DateTimeOffset ended, StepLag lag, DateTimeOffset next, double y)
+    private void Window(DateTime day, DateTimeOffset ended, StepLag lag, double y)
     {
         double end = Hour(day, ended);
-        double opens = Hour(day, ended + lag.Minimum);
-        double closes = lag.Maximum is TimeSpan most ? Hour(day, ended + most) : last;
+        DateTimeOffset? opened = Reached(lag, ended, lag.Minimum);
+        DateTimeOffset? closed = lag.Maximum is TimeSpan most ? Reached(lag, ended, most) : null;
+        double opens = opened is DateTimeOffset from ? Hour(day, from) : last;
+        double closes = closed is DateTimeOffset until ? Hour(day, until) : last;
         if (opens > end)
         {
-            sheet.Line(X(end), y, X(opens), y, Ink.Note, 1.5, [2, 3]);
+            TimelineMarks.Dots(sheet, X(end), X(opens), y);
         }
 
         if (closes > opens)
         {
-            sheet.Rectangle(X(opens), y - 3, X(closes) - X(opens), 6, Ink.GreenTint, Ink.Green, 0.7);
-            Edge(ended + lag.Minimum, day, y);
-            if (lag.Maximum is TimeSpan latest)
+            TimelineMarks.Window(sheet, X(opens), X(closes) - X(opens), y);
+            foreach (DateTimeOffset edge in new[] { opened, closed }.OfType<DateTimeOffset>())
             {
-                Edge(ended + latest, day, y);
+                double hour = (edge.DateTime - day).TotalHours;
+                if (hour >= first && hour <= last)
+                {
+                    TimelineMarks.Edge(sheet, X(hour), y);
+                }
             }
         }
-    }
-
-    private void Edge(DateTimeOffset instant, DateTime day, double y)
-    {
-        double hour = (instant.DateTime - day).TotalHours;
-        if (hour >= first && hour <= last)
-        {
-            sheet.Line(X(hour), y - 5, X(hour), y + 5, Ink.Green, 1.8);
-        }
-    }
-
-    private double Hour(DateTime day, DateTimeOffset instant) => Math.Max(first, Math.Min(last, (instant.DateTime - day).TotalHours));
-
-    private void Legend()
-    {
-        page.Y += 6;
-        List<(string Words, Action<double, double> Mark)> entries =
-        [
-            ("work on site", (x, y) => sheet.Rectangle(x, y - 6, 24, 12, Ink.BlueTint, Ink.Blue)),
-        ];
-        if (coats.Count > 0)
-        {
-            entries.Add(("coat: mixing and spraying", (x, y) =>
-            {
-                sheet.Rectangle(x, y - 6, 24, 12, Ink.VermillionTint, OxyColors.Transparent);
-                sheet.Hatch(x, y - 6, 24, 12, Ink.Vermillion, 5);
-                sheet.Rectangle(x, y - 6, 24, 12, OxyColors.Transparent, Ink.Vermillion);
-            }));
-        }
-
-        entries.Add(("leave alone", (x, y) => sheet.Line(x, y, x + 24, y, Ink.Note, 1.5, [2, 3])));
-        entries.Add(("may go on, from mark to mark", (x, y) =>
-        {
-            sheet.Rectangle(x, y - 3, 24, 6, Ink.GreenTint, Ink.Green, 0.7);
-            sheet.Line(x, y - 5, x, y + 5, Ink.Green, 1.8);
-        }));
-        if (!page.IsNarrow)
-        {
-            entries.Add(("nobody on site", (x, y) => sheet.Rectangle(x, y - 6, 24, 12, Ink.Shade, Ink.Faint)));
-        }
-
-        page.Legend(entries);
     }
 }

@@ -8,7 +8,6 @@ internal sealed class AirIndex
     private const double Horizon = 60 * 86400;
 
     private readonly AirStudy study;
-    private readonly AirShape shape;
     private readonly double window;
     private readonly double over;
 
@@ -28,7 +27,6 @@ internal sealed class AirIndex
         }
 
         Weights = study.Load.Weights(molarVolume, limits);
-        shape = study.Shapes.Of(Weights);
     }
 
     public double MolarVolume { get; }
@@ -52,9 +50,11 @@ internal sealed class AirIndex
     /// <summary>The largest averaged index.</summary>
     public double Average => AverageMaximum.Value;
 
-    public AirMaximum PeakMaximum => field ??= AirMaximum.Peak(study, shape, Weights);
+    public AirMaximum PeakMaximum => field ??= AirMaximum.Peak(study, Shape, Weights);
 
-    public AirMaximum AverageMaximum => field ??= AirMaximum.Window(study, shape, Weights, window, over);
+    public AirMaximum AverageMaximum => field ??= AirMaximum.Window(study, Shape, Weights, window, over);
+
+    private AirShape Shape => field ??= study.Shapes.Of(Weights);
 
     public TimeSpan? TimeToFall(double level)
     {

@@ -13,7 +13,7 @@ internal sealed class AirShapes(RoomTimeline line, double changes)
     private readonly List<RoomGrid> grids = [];
 
     /// <summary>The room's answer to each term.</summary>
-    public TermAnswers Answers { get; } = new(line, changes);
+    public TermAnswers Answers => field ??= new TermAnswers(line, changes);
 
     /// <summary>The shape to which the weights belong.</summary>
     public AirShape Of(double[] weights)

@@ -9,7 +9,8 @@ public sealed partial class AirStudy
 {
     private static readonly Source TemperatureUnknown = Source.Supplied("no temperature given for the room");
 
-    internal const string BreatheProtected = "breathing protection by the employer's programme; less solvent at a time; more fresh air seldom suffices in a bathroom";
+    internal const string BreatheProtected =
+        "breathing protection by the employer's programme; less solvent at a time; more fresh air seldom suffices in a bathroom";
 
     /// <summary>
     /// The largest fraction of the lower flammable limit, all substances together (Le Chatelier); <see langword="null"/> when a limit is not known.

@@ -95,8 +95,9 @@ public sealed partial class AirStudy
     public IReadOnlyList<ExposureLimit> Limits { get; }
 
     /// <summary>
-    /// The substances whose descriptions differ from emission to emission, with the figures taken: the lowest molar mass, the lowest flammable limit and the
-    /// highest vapour pressure that any description gives, with the first name and density. Empty when the descriptions of each registry number agree.
+    /// The substances whose descriptions differ from emission to emission, with the figures taken: the lowest molar mass, the lowest
+    /// flammable limit and the highest vapour pressure that any description gives, with the first name and density. Empty when the
+    /// descriptions of each registry number agree.
     /// </summary>
     public IReadOnlyList<Solvent> Merged => field ??= new ValueList<Solvent>(Load.Merged.Select(careful => careful.Figures));
 

@@ -8,12 +8,13 @@ using UnitsNet;
 namespace Refinish.Air;
 
 /// <summary>
-/// One substance from data sheets that differ. The careful figures count: the lowest molar mass, which is the most vapour by volume; the lowest flammable
-/// limit and the highest vapour pressure that any sheet knows. Name and density are the first sheet's.
+/// One substance from data sheets that differ. The careful figures count: the lowest molar mass, which is the most vapour by volume; the
+/// lowest flammable limit and the highest vapour pressure that any sheet knows. Name and density are the first sheet's.
 /// </summary>
 internal sealed class CarefulSolvent
 {
-    private static readonly Source Rule = Source.Derived("the lowest figure is the careful one: more vapour by volume, and a flammable limit reached sooner");
+    private static readonly Source Rule =
+        Source.Derived("the lowest figure is the careful one: more vapour by volume, and a flammable limit reached sooner");
 
     private readonly List<Solvent> sheets;
     private Solvent? figures;
@@ -27,13 +28,17 @@ internal sealed class CarefulSolvent
     public Solvent Figures => figures ??= sheets[0] with
     {
         MolarMass = sheets.Select(sheet => sheet.MolarMass).OrderBy(mass => mass.KilogramsPerMole).First(),
-        LowerFlammableLimit = sheets.Select(sheet => sheet.LowerFlammableLimit).OrderBy(limit => limit?.DecimalFractions ?? double.MaxValue).First(),
+        LowerFlammableLimit = sheets.Select(sheet => sheet.LowerFlammableLimit)
+            .OrderBy(limit => limit?.DecimalFractions ?? double.MaxValue).First(),
         VapourPressure = sheets.Select(sheet => sheet.VapourPressure).OrderByDescending(pressure => pressure?.Pascals ?? 0).First(),
-        Source = Source.Derived("the careful figures of " + string.Join("; ", sheets.Select(sheet => sheet.Source.ToString()).Distinct(StringComparer.Ordinal))),
+        Source = Source.Derived("the careful figures of " + string.Join(
+            "; ",
+            sheets.Select(sheet => sheet.Source.ToString()).Distinct(StringComparer.Ordinal))),
     };
 
     /// <summary>
-    /// Adds another description of a substance to those collected, unless it is known already. Nothing is made while all descriptions are alike.
+    /// Adds another description of a substance to those collected, unless it is known already. Nothing is made while all descriptions are
+    /// alike.
     /// </summary>
     public static List<CarefulSolvent>? Collect(List<CarefulSolvent>? collected, Solvent first, Solvent another)
     {
@@ -43,7 +48,8 @@ internal sealed class CarefulSolvent
         }
 
         collected ??= [];
-        CarefulSolvent? of = collected.Find(careful => string.Equals(careful.sheets[0].CasNumber, first.CasNumber, StringComparison.Ordinal));
+        CarefulSolvent? of = collected.Find(
+            careful => string.Equals(careful.sheets[0].CasNumber, first.CasNumber, StringComparison.Ordinal));
         if (of is null)
         {
             of = new CarefulSolvent(first);
@@ -67,7 +73,8 @@ internal sealed class CarefulSolvent
             new(
                 "lowest molar mass of the descriptions",
                 "M",
-                Least(sheets.Select((sheet, i) => Expression.Quantity("M_" + Number(i), sheet.MolarMass.KilogramsPerMole, Measure.MolarMass))),
+                Least(sheets.Select((sheet, i) =>
+                    Expression.Quantity("M_" + Number(i), sheet.MolarMass.KilogramsPerMole, Measure.MolarMass))),
                 Figures.MolarMass.KilogramsPerMole,
                 Measure.MolarMass,
                 Rule),
@@ -78,7 +85,8 @@ internal sealed class CarefulSolvent
                 "lowest flammable limit that a description gives",
                 "LFL",
                 Least(sheets.Where(sheet => sheet.LowerFlammableLimit is not null)
-                    .Select((sheet, i) => Expression.Quantity("LFL_" + Number(i), sheet.LowerFlammableLimit!.Value.DecimalFractions, Measure.Percent))),
+                    .Select((sheet, i) =>
+                        Expression.Quantity("LFL_" + Number(i), sheet.LowerFlammableLimit!.Value.DecimalFractions, Measure.Percent))),
                 limit.DecimalFractions,
                 Measure.Percent,
                 Rule));

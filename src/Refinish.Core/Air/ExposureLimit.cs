@@ -86,7 +86,9 @@ public sealed record ExposureLimit
     public required Ratio? VolumeFraction
     {
         get => volumeFraction is double fraction ? Ratio.FromDecimalFractions(fraction) : null;
-        init => volumeFraction = value is Ratio fraction ? Guard.Within(fraction, Bounds.Between(1e-15, 1, Measure.PartsPerMillion), nameof(VolumeFraction)) : null;
+        init => volumeFraction = value is Ratio fraction
+            ? Guard.Within(fraction, Bounds.Between(1e-15, 1, Measure.PartsPerMillion), nameof(VolumeFraction))
+            : null;
     }
 
     /// <summary>The limit by mass as the source prints it, 1 pg/m³ to 1 kg/m³; <see langword="null"/> when it prints none.</summary>
@@ -94,7 +96,9 @@ public sealed record ExposureLimit
     public required MassConcentration? MassConcentration
     {
         get => massConcentration is double mass ? UnitsNet.MassConcentration.FromKilogramsPerCubicMeter(mass) : null;
-        init => massConcentration = value is MassConcentration mass ? Guard.Within(mass, Bounds.Between(1e-15, 1, Measure.MassConcentration), nameof(MassConcentration)) : null;
+        init => massConcentration = value is MassConcentration mass
+            ? Guard.Within(mass, Bounds.Between(1e-15, 1, Measure.MassConcentration), nameof(MassConcentration))
+            : null;
     }
 
     /// <summary>Date or edition of the figure, as text.</summary>

@@ -77,7 +77,10 @@ public sealed record IsocyanateScreen
         init => isocyanateFraction = Guard.Within(value, Bounds.Positive(Measure.Percent, 1), nameof(IsocyanateFraction));
     }
 
-    /// <summary>Part of the sprayed solids that lands on the fixture, 0 to 100 %. With 100 % there is no overspray and so no mist by this model; no gun is known to do that.</summary>
+    /// <summary>
+    /// Part of the sprayed solids that lands on the fixture, 0 to 100 %. With 100 % there is no overspray and so no mist by this model; no
+    /// gun is known to do that.
+    /// </summary>
     /// <exception cref="ArgumentOutOfRangeException">Outside the range.</exception>
     public required Ratio TransferEfficiency
     {
@@ -98,7 +101,9 @@ public sealed record IsocyanateScreen
     public required MassConcentration? Limit
     {
         get => limit is double l ? MassConcentration.FromKilogramsPerCubicMeter(l) : null;
-        init => limit = value is MassConcentration l ? Guard.Within(l, Bounds.Between(1e-15, 1, Measure.MassConcentration), nameof(Limit)) : null;
+        init => limit = value is MassConcentration l
+            ? Guard.Within(l, Bounds.Between(1e-15, 1, Measure.MassConcentration), nameof(Limit))
+            : null;
     }
 
     /// <summary>Whose limit that is, or why there is none.</summary>
@@ -119,7 +124,7 @@ public sealed record IsocyanateScreen
 
     /// <summary>The mist against the limit.</summary>
     public LimitComparison Comparison => new(
-        transferEfficiency == 1 ? "polyisocyanate mist while spraying: none, since all of it is said to land" : "polyisocyanate mist while spraying",
+        "polyisocyanate mist while spraying" + (transferEfficiency == 1 ? ": none, since all of it is said to land" : string.Empty),
         Mist(),
         limit,
         LimitSense.AtMost,
@@ -128,8 +133,8 @@ public sealed record IsocyanateScreen
         "supplied air under a respiratory protection programme");
 
     /// <summary>
-    /// The kinds that supply air and whose assigned protection factor is at least the hazard ratio, smallest factor first; empty when none is, or when there is no limit.
-    /// Kinds that only filter are left out: NIOSH lists none for hexamethylene diisocyanate.
+    /// The kinds that supply air and whose assigned protection factor is at least the hazard ratio, smallest factor first; empty when none
+    /// is, or when there is no limit. Kinds that only filter are left out: NIOSH lists none for hexamethylene diisocyanate.
     /// </summary>
     public IReadOnlyList<RespiratorClass> Respirators => new ValueList<RespiratorClass>(
         HazardRatio is double ratio ? RespiratorClass.AtLeast(ratio).Where(kind => kind.SuppliesAir) : []);

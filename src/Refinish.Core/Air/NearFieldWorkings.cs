@@ -18,7 +18,15 @@ internal static class NearFieldWorkings
         AirPlace near = new AirPlace.Zone(air, fast, slow, Rate("a_N1", zones.Near.Fast), Rate("a_N2", zones.Near.Slow));
         AirPlace far = new AirPlace.Zone(air, fast, slow, Rate("a_F1", zones.Far.Fast), Rate("a_F2", zones.Far.Slow));
         Rates(study, rates);
-        List<Workings> parts = [AirStudyWorkings.AirChanges(air), .. air.Load.Merged.Select(careful => careful.Workings()), study.NearField.Workings(), new Workings("Zones", rates), .. fast.Parts(), .. slow.Parts()];
+        List<Workings> parts =
+        [
+            AirStudyWorkings.AirChanges(air),
+            .. air.Load.Merged.Select(careful => careful.Workings()),
+            study.NearField.Workings(),
+            new Workings("Zones", rates),
+            .. fast.Parts(),
+            .. slow.Parts(),
+        ];
         for (int j = 0; j < study.Substances.Count; j++)
         {
             parts.Add(SubstanceWorkings.Of(air, j, study.Substances[j].Near, near, ", near field"));

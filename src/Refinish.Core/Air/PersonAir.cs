@@ -7,7 +7,8 @@ using Refinish.Coatings;
 namespace Refinish.Air;
 
 /// <summary>
-/// What a person breathes of each substance, averaged over eight hours: C = Σ over stays of ∫ c dt / T_avg, with c the concentration of the room (kg/m³).
+/// What a person breathes of each substance, averaged over eight hours: C = Σ over stays of ∫ c dt / T_avg, with c the concentration of the
+/// room (kg/m³).
 /// </summary>
 internal sealed class PersonAir
 {
@@ -42,7 +43,8 @@ internal sealed class PersonAir
             double average = stays.Sum(stay => Part(stay, solvent));
             if (average > 0)
             {
-                breathed.Add(Merged.Select(careful => careful.Figures).FirstOrDefault(figures => figures.CasNumber == solvent.CasNumber) ?? solvent);
+                breathed.Add(Merged.Select(careful => careful.Figures)
+                    .FirstOrDefault(figures => string.Equals(figures.CasNumber, solvent.CasNumber, StringComparison.Ordinal)) ?? solvent);
                 amounts.Add(average);
             }
         }
@@ -76,7 +78,8 @@ internal sealed class PersonAir
         "mixture index, " + name,
         "Em",
         Expression.Sum([.. Solvents.Select((solvent, j) =>
-            Expression.Quantity("c_" + solvent.Name, Fraction(j), Measure.PartsPerMillion) / Expression.Quantity("L_" + solvent.Name, limits[j]!.Value, Measure.PartsPerMillion))]),
+            Expression.Quantity("c_" + solvent.Name, Fraction(j), Measure.PartsPerMillion)
+                / Expression.Quantity("L_" + solvent.Name, limits[j]!.Value, Measure.PartsPerMillion))]),
         Index(limits),
         Measure.Number,
         AirStudy.Additive);
@@ -119,11 +122,13 @@ internal sealed class PersonAir
             if (part > 0)
             {
                 Expression?[] masses = SubstanceWorkings.Masses(room, solvent, room.Load.Masses(room.Known(solvent)), steps);
-                Expression integral = formulas[Array.IndexOf(rooms, room)].Dose(masses, stays[i].From.TotalSeconds, stays[i].Until.TotalSeconds, steps);
+                Expression integral = formulas[Array.IndexOf(rooms, room)]
+                    .Dose(masses, stays[i].From.TotalSeconds, stays[i].Until.TotalSeconds, steps);
                 WorkingStep stay = new(
                     "added by stay " + Number(i) + ", " + stays[i],
                     "C_" + Number(i),
-                    integral / (Expression.Quantity("V", room.RoomVolume, Measure.RoomVolume) * Expression.Quantity("T_avg", AirStudy.EightHours, Measure.Hours)),
+                    integral / (Expression.Quantity("V", room.RoomVolume, Measure.RoomVolume)
+                        * Expression.Quantity("T_avg", AirStudy.EightHours, Measure.Hours)),
                     part,
                     Measure.MassConcentration,
                     TermFormulas.Box);
@@ -132,13 +137,15 @@ internal sealed class PersonAir
             }
         }
 
-        WorkingStep average = new("average over 8 h", "C_8h", Expression.Sum(sum), averages[substance], Measure.MassConcentration, AirStudy.TimeWeighted);
+        WorkingStep average = new(
+            "average over 8 h", "C_8h", Expression.Sum(sum), averages[substance], Measure.MassConcentration, AirStudy.TimeWeighted);
         steps.Add(average);
         steps.Add(SubstanceWorkings.Fraction(average, "8-hour average by volume", "c_8h", solvent, Fraction(substance)));
         return new Workings(solvent.Name, steps);
     }
 
-    // 0 where the room does not release it and before its first release; the difference of two integrals may round below zero when the room has long cleared.
+    // 0 where the room does not release it and before its first release; the difference of two integrals may round below zero when the room
+    // has long cleared.
     private static double Part(RoomStay stay, Solvent solvent)
     {
         AirLoad load = stay.Study.Load;

@@ -7,16 +7,18 @@ using UnitsNet;
 namespace Refinish.Air;
 
 /// <summary>
-/// What one person breathes along a day in one or several rooms, as averages over eight hours: the time integral of each room's concentration over each
-/// stay, added up and divided by eight hours, 29 CFR 1910.1000(d)(1)(i). Time outside the stays counts as clean air.
+/// What one person breathes along a day in one or several rooms, as averages over eight hours: the time integral of each room's
+/// concentration over each stay, added up and divided by eight hours, 29 CFR 1910.1000(d)(1)(i). Time outside the stays counts as clean
+/// air.
 /// </summary>
 /// <remarks>
-/// The concentration is that of the well-mixed room: beside the gun it is higher, and nothing here counts a respirator. An eight-hour average says nothing
-/// about short peaks; for those see <see cref="AirStudy.ShortTermLimit"/> and the peaks of each room.
+/// The concentration is that of the well-mixed room: beside the gun it is higher, and nothing here counts a respirator. An eight-hour
+/// average says nothing about short peaks; for those see <see cref="AirStudy.ShortTermLimit"/> and the peaks of each room.
 /// </remarks>
 /// <example><code>
 /// // the study of AirStudy
-/// PersonExposure sprayer = new("sprayer", [new RoomStay(study, TimeSpan.Zero, TimeSpan.FromMinutes(20))], PublishedLimits.All);
+/// RoomStay spraying = new(study, TimeSpan.Zero, TimeSpan.FromMinutes(20));
+/// PersonExposure sprayer = new("sprayer", [spraying], PublishedLimits.All);
 /// LimitComparison strictest = sprayer.StrictestLimit;
 /// </code></example>
 public sealed class PersonExposure
@@ -28,11 +30,13 @@ public sealed class PersonExposure
     /// <summary>Adds up what a person breathes.</summary>
     /// <param name="person">Who it is, such as "sprayer".</param>
     /// <param name="stays">
-    /// The stays of one day, in any order. The studies of several rooms count their time from the same zero. Without stays nothing is breathed.
+    /// The stays of one day, in any order. The studies of several rooms count their time from the same zero. Without stays nothing is
+    /// breathed.
     /// </param>
     /// <param name="limits">The limits to compare with; those other than eight-hour averages are left aside.</param>
     /// <exception cref="ArgumentException"><paramref name="person"/> is empty, or a list holds an empty entry.</exception>
-    /// <exception cref="ArgumentOutOfRangeException">A stay begins before another ends, or more than 24 h lie between the first entry and the last leaving.</exception>
+    /// <exception cref="ArgumentOutOfRangeException">A stay begins before another ends, or more than 24 h lie between the first entry and
+    /// the last leaving.</exception>
     public PersonExposure(string person, IReadOnlyList<RoomStay> stays, IReadOnlyList<ExposureLimit> limits)
     {
         Person = Guard.Named(person, nameof(person));
@@ -49,7 +53,9 @@ public sealed class PersonExposure
         if (ordered.Length > 0)
         {
             double day = (ordered[ordered.Length - 1].Until - ordered[0].From).TotalSeconds;
-            Guard.Rule(day <= 24 * 3600, nameof(stays), day, Measure.Hours, "stays of one day, at most 24 h from the first entry to the last leaving");
+            Guard.Rule(
+                day <= 24 * 3600, nameof(stays), day, Measure.Hours,
+                "stays of one day, at most 24 h from the first entry to the last leaving");
         }
 
         air = new PersonAir(ordered);
@@ -65,14 +71,14 @@ public sealed class PersonExposure
     public IReadOnlyList<ExposureLimit> Limits { get; }
 
     /// <summary>
-    /// The eight-hour average of each substance breathed against each of its eight-hour limits, by volume; one that cannot be judged where there is none.
-    /// Empty when nothing is breathed.
+    /// The eight-hour average of each substance breathed against each of its eight-hour limits, by volume; one that cannot be judged where
+    /// there is none. Empty when nothing is breathed.
     /// </summary>
     public IReadOnlyList<ExposureComparison> Exposure => field ??= Compare();
 
     /// <summary>
-    /// The mixture index of the eight-hour averages over the OSHA limits against 1, 29 CFR 1910.1000(d)(2)(i); 0 when nothing is breathed. Cannot be judged when
-    /// a substance breathed has no OSHA limit, unless the others alone pass 1.
+    /// The mixture index of the eight-hour averages over the OSHA limits against 1, 29 CFR 1910.1000(d)(2)(i); 0 when nothing is breathed.
+    /// Cannot be judged when a substance breathed has no OSHA limit, unless the others alone pass 1.
     /// </summary>
     public LimitComparison AdditiveLimit => field ??= Mixture(AirStudy.OshaLimit, "mixture index of the OSHA limits, 8-hour averages");
 
@@ -131,7 +137,8 @@ public sealed class PersonExposure
                     && string.Equals(limit.CasNumber, solvent.CasNumber, StringComparison.Ordinal)
                     && limit.VolumeFractionOf(solvent.MolarMass)?.DecimalFractions is double fraction)
                 {
-                    comparisons.Add(new ExposureComparison(solvent, limit, Against(solvent, average, limit.Authority, fraction, limit.Source)));
+                    LimitComparison against = Against(solvent, average, limit.Authority, fraction, limit.Source);
+                    comparisons.Add(new ExposureComparison(solvent, limit, against));
                 }
             }
 

@@ -48,14 +48,15 @@ public sealed record RespiratorClass
     /// <summary>The classes whose assigned protection factor is at least a ratio, such as a concentration over its limit.</summary>
     /// <param name="factor">The ratio, 0 or more.</param>
     /// <returns>
-    /// The classes, smallest factor first; empty above 10 000, where no respirator of the table is enough. Which of them may be worn is for the employer's
-    /// programme and the data sheet to say; for isocyanates only those that supply air.
+    /// The classes, smallest factor first; empty above 10 000, where no respirator of the table is enough. Which of them may be worn is for
+    /// the employer's programme and the data sheet to say; for isocyanates only those that supply air.
     /// </returns>
     /// <exception cref="ArgumentOutOfRangeException"><paramref name="factor"/> is negative, infinite or NaN.</exception>
     public static IReadOnlyList<RespiratorClass> AtLeast(double factor)
     {
         double least = Guard.Within(factor, Bounds.NotNegative(Measure.Number), nameof(factor));
-        return new ValueList<RespiratorClass>(All.Where(kind => kind.AssignedProtectionFactor >= least).OrderBy(kind => kind.AssignedProtectionFactor));
+        return new ValueList<RespiratorClass>(
+            All.Where(kind => kind.AssignedProtectionFactor >= least).OrderBy(kind => kind.AssignedProtectionFactor));
     }
 
     /// <summary>What kind it is.</summary>

@@ -46,14 +46,14 @@ public sealed record Room
     public Length Height => Length.FromMeters(height);
 
     /// <summary>
-    /// Pressure of the air in the room, 60 to 110 kPa; 101.325 kPa unless given. High up the same mass of vapour is a larger part
+    /// Pressure of the air in the room, 20 to 110 kPa; 101.325 kPa unless given. High up the same mass of vapour is a larger part
     /// of the air (about a fifth more at 1600 m), so give the real pressure there.
     /// </summary>
     /// <exception cref="ArgumentOutOfRangeException">Outside the range.</exception>
     public Pressure AirPressure
     {
         get => Pressure.FromPascals(pressure);
-        init => pressure = Guard.Within(value, Bounds.Between(60e3, 110e3, Measure.Pressure), nameof(AirPressure));
+        init => pressure = Guard.Within(value, Bounds.Between(20e3, 110e3, Measure.Pressure), nameof(AirPressure));
     }
 
     /// <summary>
@@ -69,12 +69,16 @@ public sealed record Room
         init => infiltration = Guard.Within(value, Bounds.NotNegative(Measure.Airflow, 10), nameof(Infiltration));
     }
 
-    /// <summary>Temperature of the air, −40 to 60 °C; <see langword="null"/> when not known, and then nothing can be said about saturation.</summary>
+    /// <summary>
+    /// Temperature of the air, −40 to 60 °C; <see langword="null"/> when not known, and then nothing can be said about saturation.
+    /// </summary>
     /// <exception cref="ArgumentOutOfRangeException">Outside the range.</exception>
     public Temperature? AirTemperature
     {
         get => temperature is double kelvins ? Temperature.FromKelvins(kelvins) : null;
-        init => temperature = value is Temperature given ? Guard.Within(given, Bounds.Between(233.15, 333.15, Measure.Temperature), nameof(AirTemperature)) : null;
+        init => temperature = value is Temperature given
+            ? Guard.Within(given, Bounds.Between(233.15, 333.15, Measure.Temperature), nameof(AirTemperature))
+            : null;
     }
 
     /// <summary>The volume of the room.</summary>

@@ -21,7 +21,13 @@ internal static class RoomHistory
 
         for (int j = 0; j < path.Last; j++)
         {
+            if (path.AirBound(j) <= best)
+            {
+                continue;
+            }
+
             double length = grid.Lengths[j];
+
             // The slope s obeys (s e^(λy))′ = e^(λy) E′, so between two zeros of the derivative of the release E it changes sign once at most.
             double[]? cuts = SlopeCuts(path, j, length, out int count);
             Slope slope = new(path, j);
@@ -44,8 +50,13 @@ internal static class RoomHistory
             }
         }
 
-        double crest = Crest(path);
-        Keep(path.Air(path.Last, crest), grid.Times[path.Last] + crest, ref best, ref at);
+        // After the last term the slope falls faster than e^(−λy): the value gains at most s/λ.
+        if (path.AirAt(path.Last) + (path.Slope(path.Last, 0) / grid.Changes) > best)
+        {
+            double crest = Crest(path);
+            Keep(path.Air(path.Last, crest), grid.Times[path.Last] + crest, ref best, ref at);
+        }
+
         return best;
     }
 
@@ -62,7 +73,13 @@ internal static class RoomHistory
 
         for (int j = 0; j < path.Last; j++)
         {
+            if (path.IntegralBound(j) <= best)
+            {
+                continue;
+            }
+
             double length = grid.Lengths[j];
+
             // A window grows by the air of now less that of one window ago, whose release is their difference: as above, one order lower.
             double[]? cuts = ReleaseCuts(path, j, length, out int count);
             Growth at = new(path, j);
@@ -83,7 +100,9 @@ internal static class RoomHistory
             }
         }
 
-        if (path.AirAt(path.Last) > 0)
+        // After the last event of the window films only empty, those of one window ago the more: the integral gains at most its growth over
+        // λ.
+        if (path.AirAt(path.Last) > 0 && path.IntegralAt(path.Last) + (path.AirAt(path.Last) / grid.Changes) > best)
         {
             Growth rest = new(path, path.Last);
             double top = SignChange.Find(rest, 0, FirstNegative(rest, grid.Window), SignChange.Maximum);

@@ -88,6 +88,30 @@ internal sealed class RoomPath
 
     public double Decaying(int knot, int film) => decaying[(knot * films) + film];
 
+    /// <summary>
+    /// What the value never passes in an interval: with the greatest release that its parts allow, it moves from its beginning to one side.
+    /// </summary>
+    public double AirBound(int knot) =>
+        Math.Max(air[knot], (air[knot] * grid.Decay[knot]) + (ReleaseBound(knot, true) * grid.Filled[knot]));
+
+    /// <summary>
+    /// What the integral never passes inside an interval, reckoned forwards from its beginning and backwards from its end; negative
+    /// infinity when it only rises or only falls, so that nothing inside is above both ends.
+    /// </summary>
+    public double IntegralBound(int knot)
+    {
+        double start = air[knot];
+        double most = ReleaseBound(knot, true);
+        double least = Math.Min(start, (start * grid.Decay[knot]) + (ReleaseBound(knot, false) * grid.Filled[knot]));
+        if (least >= 0 || AirBound(knot) <= 0)
+        {
+            return double.NegativeInfinity;
+        }
+
+        double forwards = integral[knot] + (Math.Max(start, 0) * grid.Filled[knot]) + (Math.Max(most, 0) * grid.FilledTime[knot]);
+        return Math.Min(forwards, integral[knot + 1] - (least * grid.Lengths[knot]));
+    }
+
     /// <summary>The value at a time y after the beginning of an interval.</summary>
     public double Air(int knot, double y)
     {
@@ -158,6 +182,18 @@ internal sealed class RoomPath
 
     /// <summary>How fast the value changes.</summary>
     public double Slope(int knot, double y) => Release(knot, y) - (grid.Changes * Air(knot, y));
+
+    private double ReleaseBound(int knot, bool greatest)
+    {
+        double value = steady[knot];
+        for (int g = 0; g < films; g++)
+        {
+            double part = decaying[(knot * films) + g];
+            value += part > 0 == greatest ? part : part * grid.FilmDecay[(knot * films) + g];
+        }
+
+        return value;
+    }
 
     public double ReleaseAtStart(int knot)
     {

@@ -26,7 +26,7 @@ public sealed record SaturatedVapour
     /// <summary>Looks up and calculates.</summary>
     /// <param name="solvent">The substance, known by its registry number.</param>
     /// <param name="temperature">−40 to 60 °C.</param>
-    /// <param name="airPressure">60 to 110 kPa.</param>
+    /// <param name="airPressure">20 to 110 kPa.</param>
     /// <param name="fits">Vapour pressures to choose from; the first that covers the temperature counts.</param>
     /// <exception cref="ArgumentException">The list holds an empty entry.</exception>
     /// <exception cref="ArgumentOutOfRangeException">An argument is outside its range.</exception>
@@ -34,7 +34,7 @@ public sealed record SaturatedVapour
     {
         Solvent = Guard.NotNull(solvent, nameof(solvent));
         this.temperature = Guard.Within(temperature, Bounds.Between(233.15, 333.15, Measure.Temperature), nameof(temperature));
-        this.airPressure = Guard.Within(airPressure, Bounds.Between(60e3, 110e3, Measure.Pressure), nameof(airPressure));
+        this.airPressure = Guard.Within(airPressure, Bounds.Between(20e3, 110e3, Measure.Pressure), nameof(airPressure));
         foreach (VapourPressureFit candidate in Guard.NotNull(fits, nameof(fits)))
         {
             if (candidate is null)

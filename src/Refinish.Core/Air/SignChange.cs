@@ -8,7 +8,10 @@ internal interface ITimeFunction
     double At(double time);
 }
 
-/// <summary>The place where a function changes sign, by the Illinois method with bisection as its conscience.</summary>
+/// <summary>
+/// The place where a function changes sign, by the method of T. R. Chandrupatla, Advances in Engineering Software 28 (1997) (from memory,
+/// unverified): inverse quadratic interpolation where the last three points allow it, bisection where they do not.
+/// </summary>
 internal static class SignChange
 {
     /// <summary>Good to the last digits: for a time or a flow that is itself the result.</summary>
@@ -17,25 +20,37 @@ internal static class SignChange
     /// <summary>Good enough for the place of a maximum, where an error of the place counts squared: 1e-9 of it is 1e-18 of the value.</summary>
     public const double Maximum = 1e-9;
 
+    /// <summary>
+    /// The end of the last bracket that lies on the side of <paramref name="upper"/>; the bracket is narrower than the tolerance times its
+    /// ends.
+    /// </summary>
     public static double Find<T>(T function, double lower, double upper, double tolerance = Sharp)
         where T : struct, ITimeFunction
     {
-        double low = function.At(lower);
-        double high = function.At(upper);
-        double width = upper - lower;
-        for (int i = 0; i < 200 && upper - lower > tolerance * (Math.Abs(lower) + Math.Abs(upper)); i++)
+        // The root lies between a, the newest point, and b; c is the one that a or b replaced.
+        double a = upper;
+        double b = lower;
+        double c = upper;
+        double atA = function.At(a);
+        double atB = function.At(b);
+        double atC = atA;
+        double step = 0.5;
+        for (int i = 0; i < 200; i++)
         {
-            double middle = lower + ((upper - lower) / 2);
-            double guess = i % 3 == 2 && upper - lower > width / 2 ? middle : lower + ((upper - lower) * (low / (low - high)));
-            if (i % 3 == 2)
+            double width = Math.Abs(b - a);
+            double allowed = tolerance * (Math.Abs(a) + Math.Abs(b));
+            if (width <= allowed)
             {
-                width = upper - lower;
+                break;
             }
 
-            if (!(guess > lower && guess < upper))
+            // Half of what is allowed away from either end, so that a root beside an end closes the bracket.
+            double least = Math.Min(0.5, 0.5 * allowed / width);
+            double guess = a + (Math.Min(Math.Max(step, least), 1 - least) * (b - a));
+            if (!((guess > a && guess < b) || (guess > b && guess < a)))
             {
-                guess = middle;
-                if (!(guess > lower && guess < upper))
+                guess = a + ((b - a) / 2);
+                if (guess == a || guess == b)
                 {
                     break;
                 }
@@ -47,20 +62,28 @@ internal static class SignChange
                 return guess;
             }
 
-            if (value > 0 == low > 0)
+            if (value > 0 == atA > 0)
             {
-                lower = guess;
-                low = value;
-                high /= 2;
+                c = a;
+                atC = atA;
             }
             else
             {
-                upper = guess;
-                high = value;
-                low /= 2;
+                c = b;
+                atC = atB;
+                b = a;
+                atB = atA;
             }
+
+            a = guess;
+            atA = value;
+            double xi = (a - b) / (c - b);
+            double phi = (atA - atB) / (atC - atB);
+            step = phi * phi < xi && (1 - phi) * (1 - phi) < 1 - xi
+                ? (atA / (atB - atA) * (atC / (atB - atC))) + ((c - a) / (b - a) * (atA / (atC - atA)) * (atB / (atC - atB)))
+                : 0.5;
         }
 
-        return upper;
+        return Math.Max(a, b);
     }
 }

@@ -65,7 +65,10 @@ public sealed record CondensationRisk
     /// <summary>Until when the face is below the dew point, zero when it is not now; <see langword="null"/> when the room is not 0.1 K above the dew point, so that it stays wet.</summary>
     public TimeSpan? WetUntil => Reaching(Dew)?.Time;
 
-    /// <summary>From when on the face has the required spread, zero when it has it now; <see langword="null"/> when this air never lets it, or takes it away again from a face that is warmer than the room.</summary>
+    /// <summary>
+    /// From when on the face has the required spread, zero when it has it now; <see langword="null"/> when this air never lets it, or takes
+    /// it away again from a face that is warmer than the room.
+    /// </summary>
     public TimeSpan? SpreadFrom => Reaching(Dew + spread)?.Time;
 
     /// <summary>The highest relative humidity of the room at which nothing settles on the fixture as cold as it is now; 100 % when it is not colder than the room.</summary>
@@ -141,7 +144,8 @@ public sealed record CondensationRisk
         + "; spread of " + Measure.TemperatureDifference.Format(spread)
         + (SpreadFrom is TimeSpan from ? " from " + Measure.Minutes.Format(from.TotalSeconds, DisplayUnits.Si, 3) : " not in this air");
 
-    // The warming to a temperature, which takes no time when face and room have it. None when only the face has it, or when the room is not 0.1 K warmer.
+    // The warming to a temperature, which takes no time when face and room have it. None when only the face has it, or when the room is not
+    // 0.1 K warmer.
     private WarmUp? Reaching(double kelvins) =>
         Start >= kelvins && Room >= kelvins ? Warming with { Target = Start <= Room ? Warming.Start : Warming.Room, Highest = null }
         : Room - kelvins < LeastExcess ? null

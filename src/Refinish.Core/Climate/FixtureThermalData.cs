@@ -48,7 +48,8 @@ public sealed record FixtureThermalData
     };
 
     /// <summary>Where the figures of <see cref="UsualThickness"/> come from.</summary>
-    public static Source UsualThicknessSource { get; } = Source.FromMemory("usual wall thickness of a fixture by its material; measure where it counts");
+    public static Source UsualThicknessSource { get; } =
+        Source.FromMemory("usual wall thickness of a fixture by its material; measure where it counts");
 
     /// <summary>Where the figures of <see cref="DensityOf"/> come from.</summary>
     public static Source DensitySource { get; } = Source.FromMemory("usual density of what a fixture is made of");
@@ -69,7 +70,8 @@ public sealed record FixtureThermalData
 
     /// <summary>Wall thickness that is usual for a fixture's material; see <see cref="UsualThicknessSource"/>.</summary>
     /// <param name="material">What the fixture is made of.</param>
-    /// <returns>Cast iron 6 mm, steel 2 mm, gelcoat and acrylic 5 mm, china 10 mm, tile 8 mm; <see langword="null"/> for the others.</returns>
+    /// <returns>Cast iron 6 mm, steel 2 mm, gelcoat and acrylic 5 mm, china 10 mm, tile 8 mm; <see langword="null"/> for the
+    /// others.</returns>
     /// <exception cref="System.ArgumentOutOfRangeException"><paramref name="material"/> is not a named value.</exception>
     public static Length? UsualThickness(FixtureMaterial material) => Guard.Defined(material, nameof(material)) switch
     {
@@ -81,10 +83,14 @@ public sealed record FixtureThermalData
         _ => null,
     };
 
-    /// <summary>Density that is usual for a fixture's material; see <see cref="DensitySource"/>. Times area and thickness it is the mass that has to warm.</summary>
+    /// <summary>
+    /// Density that is usual for a fixture's material; see <see cref="DensitySource"/>. Times area and thickness it is the mass that has to
+    /// warm.
+    /// </summary>
     /// <param name="material">What the fixture is made of.</param>
     /// <returns>
-    /// Cast iron 7200, steel 7850, glass-fibre polyester below gelcoat 1500, acrylic 1180, china and tile 2300 kg/m³; <see langword="null"/> for the others.
+    /// Cast iron 7200, steel 7850, glass-fibre polyester below gelcoat 1500, acrylic 1180, china and tile 2300 kg/m³;
+    /// <see langword="null"/> for the others.
     /// </returns>
     /// <exception cref="System.ArgumentOutOfRangeException"><paramref name="material"/> is not a named value.</exception>
     public static Density? DensityOf(FixtureMaterial material) => Guard.Defined(material, nameof(material)) switch

@@ -6,8 +6,8 @@ using UnitsNet;
 namespace Refinish.Climate;
 
 /// <summary>
-/// How long a fixture takes to reach spraying temperature in its room, warming or, with <see cref="Highest"/>, cooling: as one lump of heat where its wall conducts well, else as a plane wall
-/// that warms at its face first.
+/// How long a fixture takes to reach spraying temperature in its room, warming or, with <see cref="Highest"/>, cooling: as one lump of heat
+/// where its wall conducts well, else as a plane wall that warms at its face first.
 /// </summary>
 /// <remarks>
 /// <para>Biot number Bi = h L / k, L the wall thickness (half of it when both faces meet the air). Below 0.1 one lump:
@@ -43,12 +43,8 @@ public sealed record WarmUp
 {
     // Strictly below 0.1, while a comparison holds at its limit.
     private const double BiotLimit = 0.09999999999999999;
-    private const double LeastExcess = 0.1;
 
     private static readonly Bounds Thermometer = Bounds.Between(233.15, 333.15, Measure.Temperature);
-    private static readonly Source Excess = Source.Invented("0.1 K, finer than a contact thermometer reads; the law takes for ever over the last of it");
-    private static readonly Source Stays = Source.Derived("a fixture ends at the temperature of its room");
-    private static readonly Source Order = Source.Supplied("the highest temperature given");
     private static readonly Source Lumped = Source.Published("Incropera and DeWitt, Fundamentals of Heat and Mass Transfer", "lumped-capacitance method, Bi < 0.1 (section from memory)");
 
     private readonly double mass;
@@ -92,10 +88,12 @@ public sealed record WarmUp
     }
 
     /// <summary>
-    /// The area through which the air warms the fixture, more than 0 and at most 50 m²: with <see cref="BothFaces"/> that of both faces together, otherwise
-    /// that of the inside alone.
+    /// The area through which the air warms the fixture, more than 0 and at most 50 m²: with <see cref="BothFaces"/> that of both faces
+    /// together, otherwise that of the inside alone.
     /// </summary>
-    /// <remarks>The mass lies behind this area: mass over density and area is the wall thickness, with <see cref="BothFaces"/> half of it.</remarks>
+    /// <remarks>
+    /// The mass lies behind this area: mass over density and area is the wall thickness, with <see cref="BothFaces"/> half of it.
+    /// </remarks>
     /// <exception cref="ArgumentOutOfRangeException">Outside the range.</exception>
     public required Area Area
     {
@@ -128,7 +126,8 @@ public sealed record WarmUp
     }
 
     /// <summary>
-    /// Highest temperature that the fixture may have, −40 to 60 °C; a hotter one has to cool to it first. <see langword="null"/>, as unless given, when there is none.
+    /// Highest temperature that the fixture may have, −40 to 60 °C; a hotter one has to cool to it first. <see langword="null"/>, as unless
+    /// given, when there is none.
     /// </summary>
     /// <exception cref="ArgumentOutOfRangeException">Outside the range.</exception>
     public Temperature? Highest
@@ -138,8 +137,8 @@ public sealed record WarmUp
     }
 
     /// <summary>
-    /// Whether air reaches the wall from both faces, as with a free-standing bath; otherwise its back loses and gains nothing. It halves the depth that heat has
-    /// to go and leaves <see cref="Area"/> as given: give both faces there.
+    /// Whether air reaches the wall from both faces, as with a free-standing bath; otherwise its back loses and gains nothing. It halves
+    /// the depth that heat has to go and leaves <see cref="Area"/> as given: give both faces there.
     /// </summary>
     public bool BothFaces { get; init; }
 
@@ -150,34 +149,11 @@ public sealed record WarmUp
     public WarmUpMethod Method => IsLumped ? WarmUpMethod.Lumped : WarmUpMethod.Slab;
 
     /// <summary>
-    /// What has to hold for a time. The room is at least 0.1 K above the target, or, when the fixture has the target already, at least as warm, since it would
-    /// cool again; with <see cref="Highest"/>, that is at least the target, and a room in which a hotter fixture cools is at least 0.1 K below it.
+    /// What has to hold for a time. The room is at least 0.1 K above the target, or, when the fixture has the target already, at least as
+    /// warm, since it would cool again; with <see cref="Highest"/>, that is at least the target, and a room in which a hotter fixture cools
+    /// is at least 0.1 K below it.
     /// </summary>
-    public IReadOnlyList<LimitComparison> Checks
-    {
-        get
-        {
-            double least = IsWarm ? 0 : LeastExcess;
-            List<LimitComparison> checks =
-            [
-                new(
-                    "room above target", room - target, least, LimitSense.AtLeast, Measure.TemperatureDifference, IsWarm ? Stays : Excess,
-                    room - target >= least ? null : "Heat the room " + (IsWarm ? "to " : "above ") + Both(target + least) + "."),
-            ];
-            if (highest is double most)
-            {
-                checks.Add(new("highest above target", most - target, 0, LimitSense.AtLeast, Measure.TemperatureDifference, Order));
-                if (IsHot)
-                {
-                    checks.Add(new(
-                        "room below highest", most - room, LeastExcess, LimitSense.AtLeast, Measure.TemperatureDifference, Excess,
-                        most - room >= LeastExcess ? null : "Cool the room below " + Both(most - LeastExcess) + "."));
-                }
-            }
-
-            return new ValueList<LimitComparison>(checks);
-        }
-    }
+    public IReadOnlyList<LimitComparison> Checks => WarmUpChecks.Of(start, room, target, highest);
 
     /// <summary>Whether a time can be given: every check is within.</summary>
     public bool IsAvailable => Checks.All(check => check.Outcome == ComparisonOutcome.Within);
@@ -186,8 +162,9 @@ public sealed record WarmUp
     public TimeSpan TimeConstant => Durations.FromSeconds(IsLumped ? Tau : SlowestTerm);
 
     /// <summary>
-    /// Time until the face that is to be sprayed has warmed to <see cref="Target"/> or cooled to <see cref="Highest"/>; zero when it lies between them already and
-    /// this room does not cool it below the target; <see langword="null"/> when <see cref="IsAvailable"/> is false.
+    /// Time until the face that is to be sprayed has warmed to <see cref="Target"/> or cooled to <see cref="Highest"/>; zero when it lies
+    /// between them already and this room does not cool it below the target; <see langword="null"/> when <see cref="IsAvailable"/> is
+    /// false.
     /// </summary>
     public TimeSpan? Time => IsAvailable ? Durations.FromSeconds(FaceSeconds) : null;
 
@@ -225,7 +202,9 @@ public sealed record WarmUp
 
     private double SlowestTerm => SlabKernel.Eigenvalue(BiotNumber, 1) is var zeta ? DiffusionTime / (zeta * zeta) : 0;
 
-    private double FaceSeconds => IsThere ? 0 : IsLumped ? Tau * Math.Log((room - start) / (room - Goal)) : DiffusionTime * WarmUpFormulas.Fourier(BiotNumber, Left, true);
+    private double FaceSeconds => IsThere ? 0
+        : IsLumped ? Tau * Math.Log((room - start) / (room - Goal))
+        : DiffusionTime * WarmUpFormulas.Fourier(BiotNumber, Left, true);
 
     private double BackSeconds => IsThere ? 0 : DiffusionTime * WarmUpFormulas.Fourier(BiotNumber, Left, false);
 
@@ -300,9 +279,6 @@ public sealed record WarmUp
     public override string ToString() =>
         (IsAvailable ? Measure.Minutes.Format(FaceSeconds, DisplayUnits.Si, 3) : "no time can be given") + " from " + Measure.Temperature.Format(start)
         + " to " + Measure.Temperature.Format(Goal) + " in a room of " + Measure.Temperature.Format(room);
-
-    private static string Both(double kelvins) =>
-        Measure.Temperature.Format(kelvins) + " (" + Measure.Temperature.Format(kelvins, DisplayUnits.UsCustomary) + ")";
 
     private double After(TimeSpan time, bool face)
     {

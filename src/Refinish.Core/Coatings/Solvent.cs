@@ -48,11 +48,13 @@ public sealed record Solvent
     }
 
     /// <summary>Lower flammable limit as a volume fraction of vapour in air; <see langword="null"/> when not known, which is not the same as none.</summary>
-    /// <exception cref="ArgumentOutOfRangeException">Outside 1 ppb to 100 %; no substance is known whose limit is anywhere near the lower end.</exception>
+    /// <exception cref="ArgumentOutOfRangeException">Outside 1 ppb to 100 %.</exception>
     public required Ratio? LowerFlammableLimit
     {
         get => lowerFlammableLimit is double limit ? Ratio.FromDecimalFractions(limit) : null;
-        init => lowerFlammableLimit = value is Ratio limit ? Guard.Within(limit, Bounds.Between(1e-9, 1, Measure.Percent), nameof(LowerFlammableLimit)) : null;
+        init => lowerFlammableLimit = value is Ratio limit
+            ? Guard.Within(limit, Bounds.Between(1e-9, 1, Measure.Percent), nameof(LowerFlammableLimit))
+            : null;
     }
 
     /// <summary>Vapour pressure at 20 °C, more than 0 and at most 101 325 Pa; <see langword="null"/> when not known.</summary>

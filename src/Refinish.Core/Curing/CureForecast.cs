@@ -1,6 +1,5 @@
 using System;
 using System.Collections.Generic;
-using System.Linq;
 using Refinish.Coatings;
 using UnitsNet;
 
@@ -33,6 +32,7 @@ namespace Refinish.Curing;
 public sealed record CureForecast
 {
     private readonly double site;
+    private readonly double factor;
 
     /// <summary>Shifts the times.</summary>
     /// <param name="times">The data sheet's times.</param>
@@ -46,6 +46,8 @@ public sealed record CureForecast
         Times.CheckOrder();
         this.site = Guard.Within(site, TemperatureShift.Thermometer, nameof(site));
         Shift = shift ?? TemperatureShift.Doubling(Times.RatePerTenKelvin);
+        IsAvailable = this.site >= Times.MinimumTemperature.Kelvins && this.site <= Times.MaximumTemperature.Kelvins;
+        factor = Shift.Factor(this.site, Times.ReferenceTemperature.Kelvins);
     }
 
     /// <summary>The times of a data sheet's table at the temperature of the site, each stage by its own law.</summary>
@@ -73,7 +75,7 @@ public sealed record CureForecast
     public IReadOnlyList<LimitComparison> Checks => new ValueList<LimitComparison>(ProductRange(Times, site, site));
 
     /// <summary>Whether times can be given: the temperature is within the product's range.</summary>
-    public bool IsAvailable => Checks.All(check => check.Outcome == ComparisonOutcome.Within);
+    public bool IsAvailable { get; }
 
     /// <summary>The rate against the reference temperature; <see langword="null"/> outside the product's range.</summary>
     public double? RateFactor => IsAvailable ? Factor : null;
@@ -102,7 +104,7 @@ public sealed record CureForecast
     /// <summary>What goes with a two-part mix; empty for a one-part product.</summary>
     public IReadOnlyList<Caution> Cautions => Times.PotLife is null ? ValueList<Caution>.Empty : CuringCautions.Batch;
 
-    private double Factor => Shift.Factor(site, Times.ReferenceTemperature.Kelvins);
+    private double Factor => factor;
 
     /// <summary>How each time follows; outside the product's range, how far it is off.</summary>
     /// <returns>The derivation.</returns>

@@ -5,11 +5,13 @@ using UnitsNet;
 namespace Refinish.Curing;
 
 /// <summary>
-/// How old a film is, in hours at the reference temperature, after a history of temperatures: t_e = Σ f(T_i) Δt_i, with f the rate against the reference.
+/// How old a film is, in hours at the reference temperature, after a history of temperatures: t_e = Σ f(T_i) Δt_i, with f the rate against
+/// the reference.
 /// A stage of the data sheet is reached when the equivalent age is the data sheet's time.
 /// </summary>
 /// <remarks>
-/// The same sum as the equivalent age of concrete practice (ASTM C1074), with the coating's own law. It does not know the product's temperature range;
+/// The same sum as the equivalent age of concrete practice (ASTM C1074), with the coating's own law. It does not know the product's
+/// temperature range;
 /// <see cref="CureClock"/> does.
 /// </remarks>
 /// <example><code>
@@ -64,7 +66,8 @@ public sealed record EquivalentAge
     public Temperature Reference => Temperature.FromKelvins(reference);
 
     /// <summary>
-    /// The temperature below which nothing progresses (rate 0), such as the lowest of the product's data sheet, −20 to 60 °C; <see langword="null"/>
+    /// The temperature below which nothing progresses (rate 0), such as the lowest of the product's data sheet, −20 to 60 °C; <see
+    /// langword="null"/>
     /// when the law holds at every temperature of the history. At this temperature itself the law holds.
     /// </summary>
     /// <exception cref="ArgumentOutOfRangeException">Outside −20 to 60 °C.</exception>
@@ -87,7 +90,8 @@ public sealed record EquivalentAge
     /// <param name="other">The age to compare with.</param>
     /// <returns><see langword="true"/> when they are.</returns>
     public bool Equals(EquivalentAge? other) =>
-        other is not null && reference == other.reference && stopsBelow == other.stopsBelow && Shift.Equals(other.Shift) && History.Equals(other.History);
+        other is not null && reference == other.reference && stopsBelow == other.stopsBelow && Shift.Equals(other.Shift)
+            && History.Equals(other.History);
 
     /// <inheritdoc/>
     public override int GetHashCode() => unchecked(
@@ -108,10 +112,12 @@ public sealed record EquivalentAge
     /// <param name="from">When it begins to count, within the history.</param>
     /// <param name="age">The age to be gained, 0 to 10 years of 365 days at the reference temperature.</param>
     /// <returns>
-    /// The instant, with the offset of <paramref name="from"/>; <see langword="null"/> when the age is never reached: the known history (or the calendar,
+    /// The instant, with the offset of <paramref name="from"/>; <see langword="null"/> when the age is never reached: the known history
+    /// (or the calendar,
     /// year 9999) ends before, or the last temperature holds on and is one at which nothing progresses.
     /// </returns>
-    /// <exception cref="ArgumentOutOfRangeException"><paramref name="from"/> is outside the history, or the age outside its range.</exception>
+    /// <exception cref="ArgumentOutOfRangeException"><paramref name="from"/> is outside the history, or the age outside its
+    /// range.</exception>
     public DateTimeOffset? InstantOf(DateTimeOffset from, TimeSpan age)
     {
         Guard.Within(age, Ages, nameof(age));
@@ -121,11 +127,16 @@ public sealed record EquivalentAge
             : null;
     }
 
-    /// <summary>The earliest instant from which a film gains at most an age until another instant: how early a step may end for its window to be still open.</summary>
+    /// <summary>
+    /// The earliest instant from which a film gains at most an age until another instant: how early a step may end for its window to be
+    /// still open.
+    /// </summary>
     /// <param name="until">Until when the age is gained, within the history.</param>
     /// <param name="age">The age that may be gained, 0 to 10 years of 365 days at the reference temperature.</param>
-    /// <returns>The instant, with the offset of <paramref name="until"/>; <see langword="null"/> when it lies before the known history.</returns>
-    /// <exception cref="ArgumentOutOfRangeException"><paramref name="until"/> is outside the history, or the age outside its range.</exception>
+    /// <returns>The instant, with the offset of <paramref name="until"/>; <see langword="null"/> when it lies before the known
+    /// history.</returns>
+    /// <exception cref="ArgumentOutOfRangeException"><paramref name="until"/> is outside the history, or the age outside its
+    /// range.</exception>
     public DateTimeOffset? InstantBefore(DateTimeOffset until, TimeSpan age)
     {
         Guard.Within(age, Ages, nameof(age));
@@ -149,7 +160,8 @@ public sealed record EquivalentAge
     /// <summary>How the instant at which an age is gained follows.</summary>
     /// <param name="from">When it begins to count, within the history.</param>
     /// <param name="age">The age to be gained.</param>
-    /// <returns>The derivation, ending in the time that has passed; when the known history ends before, ending in the age gained by then.</returns>
+    /// <returns>The derivation, ending in the time that has passed; when the known history ends before, ending in the age gained by
+    /// then.</returns>
     /// <exception cref="ArgumentOutOfRangeException">As for <see cref="InstantOf"/>.</exception>
     public Workings WorkingsOfInstant(DateTimeOffset from, TimeSpan age)
     {
@@ -165,13 +177,15 @@ public sealed record EquivalentAge
         List<WorkingStep> steps = Stretches(first, passage.LastStart, out Expression sum);
         if (rates[passage.Segment] == 0)
         {
-            steps.Add(new WorkingStep("time that has passed", "t", Expression.Quantity("t_before", passage.Seconds, Measure.Hours), passage.Seconds, Measure.Hours, Sum));
+            steps.Add(new WorkingStep("time that has passed", "t", Expression.Quantity("t_before", passage.Seconds, Measure.Hours),
+                passage.Seconds, Measure.Hours, Sum));
             return new Workings("When an equivalent age is reached", steps);
         }
 
         Expression rate = Expression.Quantity("f", rates[passage.Segment], Measure.Number);
         Expression before = Expression.Quantity("t_before", (passage.LastStart - first) / (double)TimeSpan.TicksPerSecond, Measure.Hours);
-        WorkingStep gained = new("equivalent age before the last stretch", "t_e,before", sum, Seconds(first, passage.LastStart), Measure.Hours, Sum);
+        WorkingStep gained = new("equivalent age before the last stretch", "t_e,before", sum, Seconds(first, passage.LastStart),
+            Measure.Hours, Sum);
         steps.Add(gained);
         steps.Add(Shift.FactorStep("T", History.List[passage.Segment].Kelvins, reference));
         steps.Add(new WorkingStep(
@@ -203,17 +217,21 @@ public sealed record EquivalentAge
         return (greatest, least);
     }
 
-    /// <summary>As <see cref="InstantOf"/>, in universal ticks and without checks; <see cref="long.MaxValue"/> when the record does not tell.</summary>
+    /// <summary>
+    /// As <see cref="InstantOf"/>, in universal ticks and without checks; <see cref="long.MaxValue"/> when the record does not tell.
+    /// </summary>
     internal long TicksOf(long from, double age)
     {
         long first = from - History.Start.UtcTicks;
-        return first >= 0 && (History.LastHoldsOn || first <= History.KnownTicks) && Solve(first, age) is Passage passage && passage.Ticks < long.MaxValue / 8
+        return first >= 0 && (History.LastHoldsOn || first <= History.KnownTicks) && Solve(first, age) is Passage passage
+            && passage.Ticks < long.MaxValue / 8
             ? from + (long)passage.Ticks
             : long.MaxValue;
     }
 
     /// <summary>
-    /// As <see cref="InstantBefore"/>, in universal ticks and without checks; <see cref="long.MinValue"/> when the instant lies before the record,
+    /// As <see cref="InstantBefore"/>, in universal ticks and without checks; <see cref="long.MinValue"/> when the instant lies before the
+    /// record,
     /// <see cref="long.MaxValue"/> when <paramref name="until"/> lies outside of it.
     /// </summary>
     internal long TicksUntil(long until, double age)

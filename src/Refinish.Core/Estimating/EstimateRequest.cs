@@ -17,7 +17,7 @@ public sealed record EstimateRequest
     }
 
     /// <summary>Hours that are paid and belong to no labour standard, such as waiting on site; none when left out.</summary>
-    /// <exception cref="ArgumentException">An entry is missing, or two have one id.</exception>
+    /// <exception cref="ArgumentException">An entry is missing, or two have one id and one worker.</exception>
     public IReadOnlyList<PaidTime> PaidTime
     {
         get;
@@ -27,10 +27,10 @@ public sealed record EstimateRequest
             HashSet<string> ids = new(StringComparer.Ordinal);
             foreach (PaidTime paid in list)
             {
-                if (!ids.Add(paid.Id))
+                if (!ids.Add(paid.Id + "/" + paid.Worker))
                 {
                     throw new ArgumentException(
-                        "PaidTime holds two entries with the id " + paid.Id + "; each needs its own.", nameof(PaidTime));
+                        "PaidTime holds two entries with the id " + paid.Id + " for one worker; each needs its own.", nameof(PaidTime));
                 }
             }
 

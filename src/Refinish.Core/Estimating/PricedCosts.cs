@@ -85,7 +85,7 @@ internal sealed class PricedCosts
         for (int i = 0; i < request.PaidTime.Count; i++)
         {
             PaidTime paid = request.PaidTime[i];
-            AddHours("paid-time/" + paid.Id, Numbered("P-", i + 1), paid.Description, Money.Round(paid.Hours), paid.Wage);
+            AddHours("paid-time/" + paid.Id + (paid.Worker is null ? string.Empty : "/" + paid.Worker), Numbered("P-", i + 1), paid.Description, Money.Round(paid.Hours), paid.Wage);
         }
     }
 

@@ -7,18 +7,21 @@ namespace Refinish;
 public sealed record Caution
 {
     /// <summary>Makes a caution.</summary>
-    /// <param name="code">Stable name of this caution, kebab-case, such as <c>never-alone</c>; the library's own codes differ from one another.</param>
+    /// <param name="code">Stable name of this caution, kebab-case, such as <c>never-alone</c>; the library's own codes differ from one
+    /// another.</param>
     /// <param name="hazard">What can hurt.</param>
     /// <param name="sentence">One plain sentence for the person at work or the customer.</param>
     /// <param name="decidedBy">Who decides: a code, a data sheet, a licensed practice.</param>
     /// <param name="source">What the sentence rests on.</param>
-    /// <exception cref="ArgumentException">A text is empty, or <paramref name="code"/> is not lower-case letters and digits in groups joined by single hyphens.</exception>
+    /// <exception cref="ArgumentException">A text is empty, or <paramref name="code"/> is not lower-case letters and digits in groups
+    /// joined by single hyphens.</exception>
     /// <exception cref="ArgumentOutOfRangeException"><paramref name="hazard"/> is not a named value.</exception>
     public Caution(string code, Hazard hazard, string sentence, string decidedBy, Source source)
     {
         Code = IsKebabCase(Guard.Named(code, nameof(code)))
             ? code
-            : throw new ArgumentException("code is \"" + code + "\"; allowed: lower-case letters and digits in groups joined by single hyphens.", nameof(code));
+            : throw new ArgumentException(
+                "code is \"" + code + "\"; allowed: lower-case letters and digits in groups joined by single hyphens.", nameof(code));
         Hazard = Guard.Defined(hazard, nameof(hazard));
         Sentence = Guard.Named(sentence, nameof(sentence));
         DecidedBy = Guard.Named(decidedBy, nameof(decidedBy));

@@ -145,10 +145,10 @@ internal static class Guard
     public static ValueList<T> List<T>([NotNull] IEnumerable<T>? items, string name, int atLeast = 0)
     {
         NotNull(items, name);
-        ValueList<T> list = new(items!);
-        foreach (T item in list)
+        ValueList<T> list = items as ValueList<T> ?? new(items!);
+        for (int i = 0; i < list.Count; i++)
         {
-            if (item is null)
+            if (list[i] is null)
             {
                 throw new ArgumentException(name + " holds an empty entry.", name);
             }

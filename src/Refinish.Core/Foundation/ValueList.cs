@@ -5,11 +5,18 @@ using System.Collections.Generic;
 namespace Refinish;
 
 /// <summary>A copied, unchangeable list that is equal to another when its items are, so that records which hold lists stay values.</summary>
-internal sealed class ValueList<T>(IEnumerable<T> items) : IReadOnlyList<T>, IEquatable<ValueList<T>>
+internal sealed class ValueList<T> : IReadOnlyList<T>, IEquatable<ValueList<T>>
 {
     public static readonly ValueList<T> Empty = new([]);
 
-    private readonly T[] items = [.. items];
+    private readonly T[] items;
+
+    public ValueList(IEnumerable<T> items) => this.items = [.. items];
+
+    private ValueList(T[] items, bool _) => this.items = items;
+
+    /// <summary>A list over an array that nobody else holds; it is not copied.</summary>
+    public static ValueList<T> Owning(params T[] items) => new(items, true);
 
     public int Count => items.Length;
 

@@ -22,6 +22,9 @@ internal sealed class CoatBuilder(WorkBuilder builder, SiteRoom room, RoomCourse
 
     private readonly Dictionary<string, CoatRun> last = new(StringComparer.Ordinal);
     private readonly List<CoatRun> runs = [];
+    private readonly PromoterWipes promoters = new(builder, room.Id);
+    private readonly Dictionary<CoatingLayer, string> instructions = new(ByReference.Of<CoatingLayer>());
+    private readonly Dictionary<string, IReadOnlyList<Caution>> cautions = new(StringComparer.Ordinal);
 
     public void Build()
     {
@@ -65,8 +68,8 @@ internal sealed class CoatBuilder(WorkBuilder builder, SiteRoom room, RoomCourse
     private void First(List<Procedure> group)
     {
         CoatRun all = Run(group, 1);
-        List<(Operation Wipe, AdhesionPromoter Promoter)> wipes = Wipes(group, string.Empty);
-        if (Fits(all, wipes))
+        List<(Operation Wipe, AdhesionPromoter Promoter)> wipes = promoters.Of(group, alone: false);
+        if (promoters.Fit(all, wipes))
         {
             Together(group, all, wipes);
             return;
@@ -76,8 +79,8 @@ internal sealed class CoatBuilder(WorkBuilder builder, SiteRoom room, RoomCourse
         {
             List<Procedure> same = [.. one];
             CoatRun run = Run(same, 1);
-            wipes = Wipes(same, string.Empty);
-            if (Fits(run, wipes) || same.Count == 1)
+            wipes = promoters.Of(same, alone: false);
+            if (promoters.Fit(run, wipes) || same.Count == 1)
             {
                 Together(same, run, wipes);
                 continue;
@@ -85,7 +88,7 @@ internal sealed class CoatBuilder(WorkBuilder builder, SiteRoom room, RoomCourse
 
             foreach (Procedure procedure in same)
             {
-                Together([procedure], Run([procedure], 1), Wipes([procedure], "/" + procedure.Fixture.Id));
+                Together([procedure], Run([procedure], 1), promoters.Of([procedure], alone: true));
             }
         }
     }
@@ -112,54 +115,6 @@ internal sealed class CoatBuilder(WorkBuilder builder, SiteRoom room, RoomCourse
         }
 
         Add(group, run, 1);
-    }
-
-    // Each promoter has to stay open over the wipes that follow its own, the last one's drying, and the coat.
-    private bool Fits(CoatRun run, List<(Operation Wipe, AdhesionPromoter Promoter)> wipes)
-    {
-        TimeSpan coat = Minutes.Up(run.Duration);
-        TimeSpan following = TimeSpan.Zero;
-        for (int i = wipes.Count - 1; i >= 0; i--)
-        {
-            (Operation wipe, AdhesionPromoter promoter) = wipes[i];
-            TimeSpan needed = following + wipes[wipes.Count - 1].Promoter.Flash;
-            if (promoter.OpenTime - coat - wipe.DurationAt(builder.Difficulty) < (needed > promoter.Flash ? needed : promoter.Flash))
-            {
-                return false;
-            }
-
-            following += wipe.DurationAt(builder.Difficulty);
-        }
-
-        return true;
-    }
-
-    // The one that stays open longest goes first.
-    private List<(Operation Wipe, AdhesionPromoter Promoter)> Wipes(List<Procedure> group, string suffix)
-    {
-        List<(Operation, AdhesionPromoter)> wipes = [];
-        foreach (IGrouping<AdhesionPromoter, Procedure> same in group.Where(procedure => procedure.Promoter is not null)
-            .GroupBy(procedure => procedure.Promoter!).OrderByDescending(same => same.Key.OpenTime).ThenBy(same => same.Key.Id, StringComparer.Ordinal))
-        {
-            AdhesionPromoter promoter = same.Key;
-            Operation merged = Merge.Of(
-                room.Id + "/" + WorkOrder.Key(WorkKind.Promote) + "/" + promoter.Id + suffix,
-                [.. same.SelectMany(procedure => procedure.Operations.Where(operation => operation.Kind == WorkKind.Promote))]);
-            wipes.Add((promoter.Solvents.Count == 0 ? merged : merged with
-            {
-                Vapours =
-                [
-                    new Evaporation(
-                        promoter.Name,
-                        WipeEmission.VolatileMassOf(
-                            Area.FromSquareMeters(same.Sum(procedure => procedure.SquareMeters)), Length.FromMeters(1 / promoter.SpreadingRate.SquareMetersPerCubicMeter), Volume.Zero, promoter.Solvents),
-                        promoter.Solvents),
-                ],
-                Cautions = [AirCautions.IgnitionSources, AirCautions.ExplosionProofFan, AirCautions.NeverAlone],
-            }, promoter));
-        }
-
-        return wipes;
     }
 
     private CoatRun Run(List<Procedure> group, int number)
@@ -203,7 +158,7 @@ internal sealed class CoatBuilder(WorkBuilder builder, SiteRoom room, RoomCourse
             Id = run.Id,
             Kind = coat.Kind,
             Name = product.Name + (group[0].Coats.Count(other => other.Layer.Product.Equals(product)) > 1 ? ", coat " + Figures.Fixed(group[0].Coats.Count(other => other.Layer.Product.Equals(product) && other.Number <= number), 0) : string.Empty),
-            Instruction = "mix as the card says and spray " + Measure.Film.FormatBoth(coat.Layer.DryFilmPerCoat.Meters) + " dry, " + Measure.Film.FormatBoth(run.Demand.WetFilm.Thickness.Meters) + " wet",
+            Instruction = InstructionOf(coat.Layer),
             Room = room.Id,
             Fixtures = [.. group.Select(procedure => procedure.Fixture.Id)],
             Labour = LabourOf(run, group, number),
@@ -244,11 +199,31 @@ internal sealed class CoatBuilder(WorkBuilder builder, SiteRoom room, RoomCourse
         builder.Runs.Add(run);
     }
 
-    private static IReadOnlyList<Caution> CautionsOf(CoatingProduct product) =>
-    [
-        .. (product.IsocyanateFraction.DecimalFractions > 0 ? AirCautions.ForIsocyanates.Concat(AirCautions.ForSpraying) : AirCautions.ForSpraying)
-            .Concat(CoatingsCautions.OfMixing(product)).Distinct(),
-    ];
+    // Coats of one layer read alike, so that their texts are made once.
+    private string InstructionOf(CoatingLayer layer)
+    {
+        if (!instructions.TryGetValue(layer, out string? text))
+        {
+            double wet = new Films.WetFilm(layer.DryFilmPerCoat, layer.Product.VolumeSolids, layer.Reducer).Thickness.Meters;
+            text = "mix as the card says and spray " + Measure.Film.FormatBoth(layer.DryFilmPerCoat.Meters) + " dry, " + Measure.Film.FormatBoth(wet) + " wet";
+            instructions.Add(layer, text);
+        }
+
+        return text;
+    }
+
+    private IReadOnlyList<Caution> CautionsOf(CoatingProduct product)
+    {
+        if (!cautions.TryGetValue(product.Id, out IReadOnlyList<Caution>? list))
+        {
+            list = new ValueList<Caution>(
+                (product.IsocyanateFraction.DecimalFractions > 0 ? AirCautions.ForIsocyanates.Concat(AirCautions.ForSpraying) : AirCautions.ForSpraying)
+                    .Concat(CoatingsCautions.OfMixing(product)).Distinct());
+            cautions.Add(product.Id, list);
+        }
+
+        return list;
+    }
 
     private Operation StandBy(CoatRun run, TimeSpan duration) => new()
     {
@@ -271,7 +246,7 @@ internal sealed class CoatBuilder(WorkBuilder builder, SiteRoom room, RoomCourse
         if (course.IsHeld && latest < Minutes.Up(opens))
         {
             builder.Objections.Add(new PlanObjection(
-                ObjectionKind.Schedule, over.Id, "recoat",
+                ObjectionKind.Schedule, over.Id, "recoat/" + under.Id,
                 "The recoat window of " + under.Layer.Product.Name + " is open from " + Measure.Hours.Format(opens.TotalSeconds, DisplayUnits.Si, 3) + " to "
                 + Measure.Hours.Format((under.AtWarmest.RecoatCloses ?? TimeSpan.Zero).TotalSeconds, DisplayUnits.Si, 3) + ", too short to spray the next coat within it. Coat fewer fixtures at a time, or abrade between."));
             latest = null;

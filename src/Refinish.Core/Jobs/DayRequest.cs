@@ -13,6 +13,7 @@ public sealed record DayRequest
     /// <summary>Asks for all work on given days.</summary>
     /// <param name="days">The dates at midnight by the clock of the site, at least one.</param>
     /// <exception cref="ArgumentException">No date is given, or one has a time of day.</exception>
+    /// <exception cref="ArgumentOutOfRangeException">A date is not in the years 1900 to 2300.</exception>
     public DayRequest(IEnumerable<DateTime> days)
         : this(days, [])
     {
@@ -22,11 +23,13 @@ public sealed record DayRequest
     /// <param name="days">The dates at midnight by the clock of the site, at least one.</param>
     /// <param name="operations">Identifiers of operations of the plan; all of them when empty.</param>
     /// <exception cref="ArgumentException">No date is given, one has a time of day, or an identifier is empty.</exception>
+    /// <exception cref="ArgumentOutOfRangeException">A date is not in the years 1900 to 2300.</exception>
     public DayRequest(IEnumerable<DateTime> days, IEnumerable<string> operations)
     {
         Days = new ValueList<DateTime>(Guard.List(days, nameof(days), 1).Select(day => DateTime.SpecifyKind(day, DateTimeKind.Unspecified)).Distinct().OrderBy(day => day));
         foreach (DateTime day in Days)
         {
+            Guard.Count(day.Year, 1900, 2300, nameof(days));
             if (day.TimeOfDay != TimeSpan.Zero)
             {
                 throw new ArgumentException("days holds a time of day, " + Figures.Fixed(day.TimeOfDay.TotalHours, 2) + " h; allowed: dates at midnight.", nameof(days));

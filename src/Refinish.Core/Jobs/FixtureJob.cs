@@ -159,5 +159,8 @@ public sealed record FixtureJob
 
     internal double ShareFraction => share;
 
+    /// <summary>Factor on the area, where a range of the job is drawn.</summary>
+    internal double AreaFactor { get; init; } = 1;
+
     internal double? SurfaceKelvins => surface;
 }

@@ -7,7 +7,7 @@ namespace Refinish.Jobs;
 /// <summary>Holds a changed list against the order of the trade, fixture by fixture.</summary>
 internal static class OrderRules
 {
-    public static IEnumerable<PlanObjection> Broken(IReadOnlyList<Operation> operations, IReadOnlyList<Procedure> procedures)
+    public static IEnumerable<PlanObjection> Broken(IReadOnlyList<Operation> operations, IReadOnlyList<CoatRun> runs, IReadOnlyList<Procedure> procedures)
     {
         HashSet<string> told = new(StringComparer.Ordinal);
         foreach (Procedure procedure in procedures)
@@ -31,6 +31,11 @@ internal static class OrderRules
                 {
                     highest = operation;
                 }
+            }
+
+            if (!runs.Any(run => operations.Any(operation => operation.Id == run.Id && operation.Fixtures.Contains(procedure.Fixture.Id))))
+            {
+                yield return new PlanObjection(ObjectionKind.Order, procedure.Fixture.Id, "no-coat", "The changes of the list leave no coat on " + procedure.Fixture.Name + ". Keep one, or leave the fixture out of the job.");
             }
         }
     }

@@ -47,7 +47,7 @@ internal sealed class PlanBuilder(Job job)
 
         Objections.AddRange(Work.Objections);
         Objections.AddRange(RunObjections.Of(Work));
-        if (!Objections.Exists(IsInTheWayOfTimes))
+        if (Work.Operations.Count > 0 && !Objections.Exists(IsInTheWayOfTimes))
         {
             Schedule = Stage.Try(Objections, job.Id, "schedule", () => new CrewSchedule(Work, job.Days));
             Objections.AddRange(Schedule?.Objections ?? []);
@@ -144,7 +144,7 @@ internal sealed class PlanBuilder(Job job)
             Objections.Add(new PlanObjection(ObjectionKind.Price, gap.Id, string.Empty, "No price: " + Sentences.Closed(gap.ToString())));
         }
 
-        if (job.Replacement is ReplacementOffer offer && Costs?.Price.Total is decimal total && total > 0)
+        if (job.Replacement is ReplacementOffer offer && !Objections.Exists(objection => objection.Kind == ObjectionKind.Order) && Costs?.Price.Total is decimal total && total > 0)
         {
             Comparison = Stage.Try(Objections, job.Id, "comparison", () => Compare(offer, total));
         }

@@ -59,13 +59,16 @@ public sealed class Procedure
         Filler = new FillerEstimate(Defects, filler);
         ColourChange = fixture.OldColour is CieLab old && fixture.NewColour is CieLab wanted ? new ColourDifference(old, wanted) : null;
         Hiding = ColourJudgement.Of(this);
-        ProcedureRules rules = new(this, policy);
+        CoatList coats = new(this);
+        coats.Make();
+        Coats = new ValueList<PlannedCoat>(coats.Coats);
+        SlipFloor = coats.SlipFloor;
+        Refusals = new ValueList<string>(coats.Refusals);
+        ProcedureLabour labour = new(this);
+        ProcedureRules rules = new(this, policy, coats, labour);
         rules.Make();
         Operations = new ValueList<Operation>(rules.Operations);
-        SlipFloor = rules.SlipFloor;
-        Refusals = new ValueList<string>(rules.Refusals);
-        Coats = new ValueList<PlannedCoat>(rules.Coats);
-        LabourGaps = new ValueList<LabourGap>(rules.Gaps);
+        LabourGaps = new ValueList<LabourGap>(labour.Gaps);
     }
 
     /// <summary>The fixture as it was measured and surveyed.</summary>
@@ -185,7 +188,7 @@ public sealed class Procedure
     {
         if (fixture.Zones is null && fixture.Efficiencies.Count == 0)
         {
-            yield return new CoatedSurface(fixture.Id, Area.FromSquareMeters(fixture.Fixture.CoatedArea.SquareMeters * fixture.ShareFraction));
+            yield return new CoatedSurface(fixture.Id, Area.FromSquareMeters(fixture.Fixture.CoatedArea.SquareMeters * fixture.ShareFraction * fixture.AreaFactor));
             yield break;
         }
 
@@ -194,7 +197,7 @@ public sealed class Procedure
         Guard.Rule(sum > 0, nameof(FixtureJob.Zones), sum, Measure.Area, "zones of the fixture with an area");
         foreach (IGrouping<FixtureZoneKind, FixtureZone> zone in zones.GroupBy(zone => zone.Kind))
         {
-            Area part = Area.FromSquareMeters(zone.Sum(one => one.Area.SquareMeters) * fixture.ShareFraction);
+            Area part = Area.FromSquareMeters(zone.Sum(one => one.Area.SquareMeters) * fixture.ShareFraction * fixture.AreaFactor);
             string id = fixture.Id + "-" + zone.Key.ToString("G").ToLowerInvariant();
             yield return fixture.Efficiencies.FirstOrDefault(one => one.Zone == zone.Key) is ZoneEfficiency efficiency
                 ? new CoatedSurface(id, part, efficiency.Efficiency)

@@ -11,30 +11,26 @@ using UnitsNet;
 namespace Refinish.Jobs;
 
 /// <summary>The rules by which the operations on one fixture follow from survey, surface, system and options.</summary>
-internal sealed class ProcedureRules(Procedure procedure, SurveyPolicy policy)
+internal sealed class ProcedureRules(Procedure procedure, SurveyPolicy policy, CoatList coats, ProcedureLabour labour)
 {
     private static readonly Source Practice = Source.CommonPractice("order and manner of work in refinishing in place; the data sheets of the products go first");
     private static readonly Source OldCoatRule = Source.CommonPractice("a kept coating is an organic surface: abraded, not etched, and without silane for glass; the data sheet of the new system goes first");
 
+    private static readonly IReadOnlyList<Caution> Dusty = ValueList<Caution>.Owning(SubstrateCautions.Dust);
+    private static readonly IReadOnlyList<Caution> Etched = ValueList<Caution>.Owning(SubstrateCautions.Dust, SubstrateCautions.Etching);
+    private static readonly IReadOnlyList<Caution> Stripping = ValueList<Caution>.Owning(SubstrateCautions.Strippers);
+    private static readonly IReadOnlyList<Caution> Slippery = ValueList<Caution>.Owning(CoatingsCautions.Slip);
+
     private readonly FixtureJob fixture = procedure.Fixture;
-    private readonly IReadOnlyList<LabourStandard> standards = procedure.Shop.Labour;
+    private readonly ValueList<string> itself = ValueList<string>.Owning(procedure.Fixture.Id);
     private readonly ILookup<WorkKind?, Defect> repairs = procedure.Defects.ToLookup(defect => LabourStandards.WorkOf(defect.Kind));
 
     public List<Operation> Operations { get; } = [];
-
-    public List<PlannedCoat> Coats { get; } = [];
-
-    public List<LabourGap> Gaps { get; } = [];
-
-    public List<string> Refusals { get; } = [];
-
-    public SlipResistantFloor? SlipFloor { get; private set; }
 
     private bool IsEtched => SubstrateCautions.MayBeEtched(procedure.Surface);
 
     public void Make()
     {
-        ListCoats();
         foreach (WorkKind kind in WorkOrder.BeforeCoats)
         {
             Prepare(kind);
@@ -47,7 +43,9 @@ internal sealed class ProcedureRules(Procedure procedure, SurveyPolicy policy)
         OwnWork(WorkKind.Demask);
         if (fixture.Options.FirstOrDefault(option => option.Kind == FixtureOptionKind.DrainTrim) is FixtureOption trim)
         {
-            Add(WorkKind.FitTrim, "fit new drain and overflow trim in sealant", Practice, (double)trim.Quantity);
+            Add(
+                WorkKind.FitTrim, "fit new drain and overflow trim in sealant", Practice,
+                new OperationTraits { Labour = labour.Hours(WorkKind.FitTrim, (double)trim.Quantity), IsInterruptible = true });
         }
 
         Add(WorkKind.Caulk, "caulk the joints, refit the hardware", Practice);
@@ -94,9 +92,12 @@ internal sealed class ProcedureRules(Procedure procedure, SurveyPolicy policy)
                 Fill();
                 break;
             case WorkKind.Tack:
-                Add(kind, procedure.Filler.Items.Count > 0
-                    ? "sand the filler flush and feather the edge, blow out, vacuum, wipe and tack off the dust"
-                    : "blow out, vacuum, wipe and tack off the dust", Practice, grits: procedure.Filler.Items.Count > 0 ? (120, 220) : null, dusty: true);
+                bool sands = procedure.Filler.Items.Count > 0;
+                Add(
+                    kind,
+                    sands ? "sand the filler flush and feather the edge, blow out, vacuum, wipe and tack off the dust" : "blow out, vacuum, wipe and tack off the dust",
+                    Practice,
+                    new OperationTraits { Labour = labour.Hours(kind, 1), IsInterruptible = true, RaisesDust = true, CoarsestGrit = sands ? 120 : null, FinestGrit = sands ? 220 : null });
                 break;
             case WorkKind.Mask:
                 Add(kind, "mask edges, walls and openings on the dry surface", Practice);
@@ -140,8 +141,17 @@ internal sealed class ProcedureRules(Procedure procedure, SurveyPolicy policy)
         };
         string rinse = IsEtched ? "; rinse off all etchant and dust, dry with heat and air, joints included" : "; rinse off the dust, dry with air";
         Add(
-            WorkKind.Key, (own?.Name ?? what) + rinse, under == FixtureMaterial.OldCoating ? OldCoatRule : own?.Source ?? Practice,
-            grits: etches ? null : grits, interruptible: false, dusty: !etches, cautions: IsEtched ? [SubstrateCautions.Dust, SubstrateCautions.Etching] : [SubstrateCautions.Dust]);
+            WorkKind.Key,
+            (own?.Name ?? what) + rinse,
+            under == FixtureMaterial.OldCoating ? OldCoatRule : own?.Source ?? Practice,
+            new OperationTraits
+            {
+                Labour = labour.Hours(WorkKind.Key, 1),
+                RaisesDust = !etches,
+                CoarsestGrit = etches ? null : grits?.Item1,
+                FinestGrit = etches ? null : grits?.Item2,
+                Cautions = IsEtched ? Etched : Dusty,
+            });
     }
 
     private void Fill()
@@ -152,22 +162,22 @@ internal sealed class ProcedureRules(Procedure procedure, SurveyPolicy policy)
             return;
         }
 
-        List<LabourTask> labour = [];
-        if (LabourStandards.For(WorkKind.Fill, standards) is LabourStandard setUp)
+        List<LabourTask> tasks = [];
+        if (LabourStandards.For(WorkKind.Fill, procedure.Shop.Labour) is LabourStandard setUp)
         {
-            labour.Add(Task(setUp, WorkKind.Fill, 1));
+            tasks.Add(labour.Task(setUp, WorkKind.Fill, 1));
         }
 
-        labour.AddRange(LabourOf(defects, WorkKind.Fill));
+        tasks.AddRange(labour.Of(defects, WorkKind.Fill));
         bool filled = procedure.Filler.Items.Count > 0;
-        Operations.Add(Begun(WorkKind.Fill, filled ? "fill hollows in lifts and let them cure" : "abrade and seal", Practice) with
-        {
-            Labour = labour,
-            IsInterruptible = true,
-            RaisesDust = true,
-            Materials = [.. filled ? [new MaterialNeed(procedure.Shop.Filler.Product.Id, procedure.Shop.Filler.Product.Name, procedure.Filler.Volume)] : Array.Empty<MaterialNeed>(), .. MaterialsOf(defects)],
-            Cautions = [.. procedure.Filler.Cautions],
-        });
+        List<MaterialNeed> materials = filled
+            ? [new MaterialNeed(procedure.Shop.Filler.Product.Id, procedure.Shop.Filler.Product.Name, procedure.Filler.Volume), .. MaterialsOf(defects)]
+            : [.. MaterialsOf(defects)];
+        Add(
+            WorkKind.Fill,
+            filled ? "fill hollows in lifts and let them cure" : "abrade and seal",
+            Practice,
+            new OperationTraits { Labour = new ValueList<LabourTask>(tasks), IsInterruptible = true, RaisesDust = true, Materials = materials, Cautions = procedure.Filler.Cautions });
     }
 
     private void Promote()
@@ -178,95 +188,31 @@ internal sealed class ProcedureRules(Procedure procedure, SurveyPolicy policy)
         }
 
         PromoterQuantity wipe = new(procedure.CoatedArea, promoter);
-        Add(WorkKind.Promote, "wipe on " + promoter.Name + " with a lint-free cloth, one thin pass, and coat within its window", promoter.Source, interruptible: false, materials: [new MaterialNeed(promoter.Id, promoter.Name, wipe.Volume)]);
-    }
-
-    private void ListCoats()
-    {
-        List<CoatingLayer> coats = [];
-        HashSet<int> grains = [];
-        foreach (SystemStep step in procedure.System.Steps)
-        {
-            for (int i = 0; i < (step.Layer?.Coats ?? 0); i++)
-            {
-                coats.Add(step.Layer!);
-            }
-
-            if (step.Kind == SystemStepKind.SlipResistantBroadcast && coats.Count > 0)
-            {
-                grains.Add(coats.Count - 1);
-                Grains(step.Additive!, step.BroadcastRate!.Value, Ratio.FromPercent(20), coats.Count - 1);
-            }
-        }
-
-        FixtureOption? slip = fixture.Options.FirstOrDefault(option => option.Kind == FixtureOptionKind.SlipResistantFloor);
-        if (slip is not null && grains.Count > 0)
-        {
-            Refusals.Add("The system " + procedure.System.Name + " already has a slip-resistant floor, so that " + slip.Code + " would be a second one.");
-        }
-        else if (slip is not null && (coats.Count < 2 || coats[coats.Count - 2].Product.Role < CoatingRole.Topcoat))
-        {
-            Refusals.Add("The grains of " + slip.Code + " need two coats over the primer, one to fall into and one to lock them in.");
-        }
-        else if (slip is not null)
-        {
-            grains.Add(coats.Count - 2);
-            Grains(slip.Additive!, slip.Rate, slip.Loss, coats.Count - 2);
-        }
-
-        for (int i = 0; i < coats.Count; i++)
-        {
-            Coats.Add(new PlannedCoat(coats[i], i + 1, grains.Contains(i)));
-        }
-    }
-
-    // The film around the grains is the coat they fall into and all that follow.
-    private void Grains(SlipAdditive additive, AreaDensity rate, Ratio loss, int into)
-    {
-        double floor = fixture.ShareFraction * fixture.Fixture.Zones
-            .Where(zone => zone.Kind == FixtureZoneKind.Floor && (fixture.Zones is null || fixture.Zones.Contains(zone.Kind)))
-            .Sum(zone => zone.Area.SquareMeters);
-        if (floor <= 0)
-        {
-            Refusals.Add("There is no floor among the zones of " + fixture.Name + " for slip-resistant grains.");
-            return;
-        }
-
-        int number = 0;
-        double film = 0;
-        foreach (SystemStep step in procedure.System.Steps)
-        {
-            for (int i = 0; i < (step.Layer?.Coats ?? 0); i++)
-            {
-                film += number++ >= into ? step.Layer!.DryFilmPerCoat.Meters : 0;
-            }
-        }
-
-        SlipFloor = new SlipResistantFloor(Area.FromSquareMeters(floor), additive, rate, Length.FromMeters(film), loss);
+        Add(
+            WorkKind.Promote,
+            "wipe on " + promoter.Name + " with a lint-free cloth, one thin pass, and coat within its window",
+            promoter.Source,
+            new OperationTraits { Labour = labour.Hours(WorkKind.Promote, 1), Materials = ValueList<MaterialNeed>.Owning(new MaterialNeed(promoter.Id, promoter.Name, wipe.Volume)) });
     }
 
     private void Spray()
     {
-        foreach (PlannedCoat coat in Coats)
+        foreach (PlannedCoat coat in coats.Coats)
         {
-            LabourStandard? standard = Standard(coat.Kind);
-            Operations.Add(Begun(coat.Kind, "spray " + Measure.Film.FormatBoth(coat.Layer.DryFilmPerCoat.Meters) + " dry of " + coat.Layer.Product.Name, coat.Layer.Product.Source) with
-            {
-                Id = fixture.Id + "/coat/" + Figures.Fixed(coat.Number, 0),
-                Sprays = true,
-                Labour = standard is null ? [] : [Task(standard, coat.Kind, 1)],
-                Cautions = [.. CoatingsCautions.OfMixing(coat.Layer.Product)],
-            });
+            Add(
+                coat.Kind,
+                "spray " + coat.Layer.Product.Name,
+                coat.Layer.Product.Source,
+                new OperationTraits { Id = fixture.Id + "/coat/" + Figures.Fixed(coat.Number, 0), Sprays = true, Labour = labour.Hours(coat.Kind, 1) });
             if (coat.TakesGrains)
             {
-                LabourStandard? broadcast = Standard(WorkKind.Broadcast);
-                Operations.Add(Begun(WorkKind.Broadcast, SlipFloor is null
-                    ? "broadcast grains evenly over the wet floor"
-                    : "broadcast " + Measure.Mass.FormatBoth(SlipFloor.ToWeighOut.Kilograms) + " of " + SlipFloor.Additive.Name + " evenly over the wet floor", Practice) with
-                {
-                    Labour = broadcast is null ? [] : [Task(broadcast, WorkKind.Broadcast, 1)],
-                    Cautions = [CoatingsCautions.Slip],
-                });
+                Add(
+                    WorkKind.Broadcast,
+                    coats.SlipFloor is null
+                        ? "broadcast grains evenly over the wet floor"
+                        : "broadcast " + Measure.Mass.FormatBoth(coats.SlipFloor.ToWeighOut.Kilograms) + " of " + coats.SlipFloor.Additive.Name + " evenly over the wet floor",
+                    Practice,
+                    new OperationTraits { Labour = labour.Hours(WorkKind.Broadcast, 1), Cautions = Slippery });
             }
         }
     }
@@ -280,7 +226,7 @@ internal sealed class ProcedureRules(Procedure procedure, SurveyPolicy policy)
             WorkKind.SandFiller => procedure.Filler.Items.Count > 0,
             _ => true,
         };
-        if (wanted && LabourStandards.For(kind, standards) is not null)
+        if (wanted && LabourStandards.For(kind, procedure.Shop.Labour) is not null)
         {
             Add(kind, WorkOrder.Label(kind), Practice);
         }
@@ -291,15 +237,18 @@ internal sealed class ProcedureRules(Procedure procedure, SurveyPolicy policy)
         Defect[] defects = [.. repairs[kind]];
         if (defects.Length > 0)
         {
-            Operations.Add(Begun(kind, instruction, source) with
-            {
-                Labour = LabourOf(defects, kind),
-                IsInterruptible = true,
-                RaisesDust = dusty,
-                IsLoud = dusty,
-                Materials = MaterialsOf(defects),
-                Cautions = kind == WorkKind.Strip ? [SubstrateCautions.Strippers] : dusty ? [SubstrateCautions.Dust] : [],
-            });
+            Add(
+                kind,
+                instruction,
+                source,
+                new OperationTraits
+                {
+                    Labour = new ValueList<LabourTask>(labour.Of(defects, kind)),
+                    IsInterruptible = true,
+                    RaisesDust = dusty,
+                    Materials = MaterialsOf(defects),
+                    Cautions = kind == WorkKind.Strip ? Stripping : dusty ? Dusty : null,
+                });
         }
     }
 
@@ -311,70 +260,31 @@ internal sealed class ProcedureRules(Procedure procedure, SurveyPolicy policy)
         }
     }
 
-    private void Add(
-        WorkKind kind, string instruction, Source source, double units = 1, (int Coarse, int Fine)? grits = null, bool interruptible = true, bool dusty = false,
-        IReadOnlyList<MaterialNeed>? materials = null, IReadOnlyList<Caution>? cautions = null)
+    private void Add(WorkKind kind, string instruction, Source source) => Add(kind, instruction, source, new OperationTraits { Labour = labour.Hours(kind, 1), IsInterruptible = true });
+
+    private void Add(WorkKind kind, string instruction, Source source, in OperationTraits traits)
     {
-        LabourStandard? standard = Standard(kind);
-        Operations.Add(Begun(kind, instruction, source, grits) with
+        Operations.Add(new Operation
         {
-            Labour = standard is null ? [] : [Task(standard, kind, units)],
-            IsInterruptible = interruptible,
-            RaisesDust = dusty,
-            IsLoud = dusty,
-            Materials = materials ?? [],
-            Cautions = cautions ?? [],
+            Id = traits.Id ?? Id(kind),
+            Kind = kind,
+            Name = WorkOrder.Label(kind),
+            Instruction = instruction,
+            Room = fixture.Room,
+            Fixtures = itself,
+            ByFixture = ValueList<FixtureInstruction>.Owning(new FixtureInstruction(fixture.Id, instruction, traits.CoarsestGrit, traits.FinestGrit)),
+            Labour = traits.Labour ?? ValueList<LabourTask>.Empty,
+            IsInterruptible = traits.IsInterruptible,
+            Sprays = traits.Sprays,
+            RaisesDust = traits.RaisesDust,
+            IsLoud = traits.RaisesDust,
+            Materials = traits.Materials ?? ValueList<MaterialNeed>.Empty,
+            Cautions = traits.Cautions ?? ValueList<Caution>.Empty,
+            Source = source,
         });
     }
 
-    private Operation Begun(WorkKind kind, string instruction, Source source, (int Coarse, int Fine)? grits = null) => new()
-    {
-        Id = fixture.Id + "/" + WorkOrder.Key(kind),
-        Kind = kind,
-        Name = WorkOrder.Label(kind),
-        Instruction = instruction,
-        Room = fixture.Room,
-        Fixtures = [fixture.Id],
-        ByFixture = [new FixtureInstruction(fixture.Id, instruction, grits?.Coarse, grits?.Fine)],
-        Source = source,
-    };
-
-    private LabourStandard? Standard(WorkKind kind)
-    {
-        LabourStandard? standard = LabourStandards.For(kind, standards);
-        if (standard is null)
-        {
-            Gaps.Add(LabourGap.NoStandard(fixture.Id, kind));
-        }
-
-        return standard;
-    }
-
-    private LabourTask Task(LabourStandard standard, WorkKind kind, double units) =>
-        new(standard, procedure.CoatedArea, units, 1) { Id = fixture.Id + "/" + WorkOrder.Key(kind) };
-
-    private List<LabourTask> LabourOf(IEnumerable<Defect> defects, WorkKind kind)
-    {
-        List<LabourTask> labour = [];
-        foreach (Defect defect in defects)
-        {
-            if (LabourStandards.ForDefect(defect, standards) is not LabourStandard standard)
-            {
-                Gaps.Add(new LabourGap(fixture.Id, defect.Kind.ToString("G"), "There is no labour standard for a " + defect.Name + " of " + fixture.Name + ", so there is no price."));
-                continue;
-            }
-
-            double area = defect switch { PeelingCoat coat => coat.Area.SquareMeters, Pitting pitting => pitting.Area.SquareMeters, _ => 0 };
-            if (area == 0 && standard.PerSquareMeter.Maximum > 0)
-            {
-                Gaps.Add(new LabourGap(fixture.Id, standard.Code, "The labour standard " + standard.Code + " has a rate by area, and a " + defect.Name + " is counted, not measured by area; give it a rate by unit."));
-            }
-
-            labour.Add(new LabourTask(standard, Area.FromSquareMeters(area), LabourStandards.UnitsOf(defect), 1) { Id = fixture.Id + "/" + WorkOrder.Key(kind) });
-        }
-
-        return labour;
-    }
+    private string Id(WorkKind kind) => fixture.Id + "/" + WorkOrder.Key(kind);
 
     private IReadOnlyList<MaterialNeed> MaterialsOf(IReadOnlyList<Defect> defects) => DefectMaterials.For(defects, procedure.CoatedArea, procedure.Shop.DefectMaterials);
 }

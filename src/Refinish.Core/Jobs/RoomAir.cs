@@ -22,6 +22,29 @@ internal static class RoomAir
         return study.TimeToClear(Clear) is TimeSpan time && time <= TimeSpan.FromDays(60) ? Minutes.Up(time) : TimeSpan.Zero;
     }
 
+    /// <summary>When the first vapour of a schedule is given off. Studies of several rooms count from one instant, so that a person's day can run through them.</summary>
+    public static DateTimeOffset ZeroOf(CrewSchedule schedule)
+    {
+        DateTimeOffset zero = DateTimeOffset.MaxValue;
+        foreach (ScheduledOperation operation in schedule.Operations)
+        {
+            if (operation.Operation.Vapours.Count > 0 && operation.Start < zero)
+            {
+                zero = operation.Start;
+            }
+        }
+
+        foreach (ScheduledRun run in schedule.Runs)
+        {
+            if (run.Run.VolatileMass.Kilograms > 0 && run.SprayingFrom < zero)
+            {
+                zero = run.SprayingFrom;
+            }
+        }
+
+        return zero;
+    }
+
     public static SolventEmission Of(CoatRun run, TimeSpan start, Shop shop) => new()
     {
         Name = run.Id,
@@ -37,7 +60,7 @@ internal static class RoomAir
     {
         Name = vapour.Name,
         Start = start,
-        WipeTime = duration < TimeSpan.FromSeconds(1) ? TimeSpan.FromSeconds(1) : duration,
+        WipeTime = duration > TimeSpan.Zero ? duration : TimeSpan.FromSeconds(1),
         VolatileMass = vapour.Mass,
         Solvents = vapour.Solvents,
         EvaporationTime = vapour.TimeConstant,

@@ -36,7 +36,7 @@ public sealed class RoomAirPlan
         Unstated = new ValueList<LimitComparison>(NotStated(schedule, runs, shop));
         if (sources.Length > 0)
         {
-            Zero = sources.Min(source => source.Start);
+            Zero = RoomAir.ZeroOf(schedule);
             Study = new AirStudy(
                 RoomAir.RoomAt(Room, course), Room.Exhaust, [.. sources.Select(source => source.Of(source.Start - Zero))], Shift(schedule), shop.ExposureLimits);
         }
@@ -45,7 +45,7 @@ public sealed class RoomAirPlan
     /// <summary>The room.</summary>
     public SiteRoom Room { get; }
 
-    /// <summary>The instant from which the study counts; meaningless without a study.</summary>
+    /// <summary>The instant from which the study counts, the same for all rooms of the schedule: when the first vapour is given off. Meaningless without a study.</summary>
     public DateTimeOffset Zero { get; }
 
     /// <summary>The study of all vapour in the room; <see langword="null"/> when nothing evaporates.</summary>

@@ -95,7 +95,13 @@ internal sealed class RoomCourse
 
         if (since is DateTimeOffset last)
         {
-            closed.Add(new TimeInterval(last, air.LastHoldsOn ? at.AddDays(Days) : at));
+            closed.Add(new TimeInterval(last, at));
+        }
+
+        // A swing is laid out for so many days only, and a log is not known beyond its end; what holds on goes on as it ends.
+        if (climate.Kind == RoomClimateKind.Daily || !air.LastHoldsOn || since is not null)
+        {
+            closed.Add(new TimeInterval(at, at.AddYears(50)));
         }
 
         return closed;

@@ -30,7 +30,10 @@ internal readonly struct RoomPresence(int person, string room, DateTimeOffset fr
             {
                 foreach (TimeInterval piece in step.Pieces)
                 {
-                    yield return new RoomPresence(step.People[i], room, piece.Start, piece.End);
+                    if (piece.End > piece.Start)
+                    {
+                        yield return new RoomPresence(step.People[i], room, piece.Start, piece.End);
+                    }
                 }
             }
         }

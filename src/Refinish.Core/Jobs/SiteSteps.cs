@@ -117,7 +117,8 @@ internal sealed class SiteSteps(WorkList work, IReadOnlyList<DayRequest> days)
             from = clock.WhenShowing(day.AddDays(1));
         }
 
-        DateTimeOffset end = from.AddDays(1) > work.Start.AddDays(Horizon * 3) ? from.AddDays(1) : work.Start.AddDays(Horizon * 3);
+        // Beyond what any search looks at.
+        DateTimeOffset end = from.AddYears(50);
         yield return new TimeInterval(from, end);
     }
 
@@ -136,6 +137,9 @@ internal sealed class SiteSteps(WorkList work, IReadOnlyList<DayRequest> days)
                 }
             }
         }
+
+        // Nobody plans loud work so far ahead.
+        hours.Add(new TimeInterval(clock.WhenShowing(first.AddDays(Horizon)), clock.WhenShowing(first.AddDays(Horizon)).AddYears(50)));
 
         return hours;
     }

@@ -177,7 +177,7 @@ internal sealed class WorkBuilder(WorkList work)
             // Earlier lifts harden within the work, so their waits are added to that of the last.
             string filled = Operations.Exists(operation => operation.Id == Id(WorkKind.Fill)) ? Id(WorkKind.Fill) : Id(WorkKind.GrindRust);
             string sanded = Operations.Exists(operation => operation.Id == Id(WorkKind.SandFiller)) ? Id(WorkKind.SandFiller) : Id(WorkKind.Tack);
-            TimeSpan hard = TimeSpan.FromTicks(Shop.Filler.Product.SandableAfter.Ticks * lifts);
+            TimeSpan hard = Durations.FromSeconds(Math.Min(Shop.Filler.Product.SandableAfter.TotalSeconds * lifts, 1e9));
             string reason = "filler hard in " + Figures.Fixed(lifts, 0) + (lifts == 1 ? " lift" : " lifts");
             if (Operations.Exists(operation => operation.Id == filled) && Operations.Exists(operation => operation.Id == sanded))
             {

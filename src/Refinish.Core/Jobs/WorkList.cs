@@ -78,7 +78,7 @@ public sealed class WorkList
             OperationChanges changed = new(builder);
             changed.Apply(Changes);
             objections.AddRange(changed.Objections);
-            objections.AddRange(OrderRules.Broken(operations, Procedures));
+            objections.AddRange(OrderRules.Broken(operations, builder.Runs, Procedures));
         }
 
         Operations = new ValueList<Operation>(operations);

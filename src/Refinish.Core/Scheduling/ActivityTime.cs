@@ -35,5 +35,6 @@ public sealed record ActivityTime
 
     /// <summary>The step and its dates in one line.</summary>
     /// <returns>Text such as <c>prime: starts 3 h to 5 h</c>.</returns>
-    public override string ToString() => Step.Name + ": starts " + TimeConstraint.Hours(EarliestStart) + " to " + TimeConstraint.Hours(LatestStart);
+    public override string ToString() =>
+        Step.Name + ": starts " + TimeConstraint.Hours(EarliestStart) + " to " + TimeConstraint.Hours(LatestStart);
 }

@@ -5,9 +5,12 @@ using System.Linq;
 namespace Refinish.Scheduling;
 
 /// <summary>
-/// Reads from a finished schedule what lets each step start no sooner, when somebody asks. Every rule offers the time until which it holds a step; a
-/// rule drives the step when the first working time from then on is the step's start. Drivers are chosen so that every chain leads back to the start
-/// of the work: two steps that hold each other, by a least and a most time, do not explain each other. What was put off within its day is driven by
+/// Reads from a finished schedule what lets each step start no sooner, when somebody asks. Every rule offers the time until which it holds
+/// a step; a
+/// rule drives the step when the first working time from then on is the step's start. Drivers are chosen so that every chain leads back to
+/// the start
+/// of the work: two steps that hold each other, by a least and a most time, do not explain each other. What was put off within its day is
+/// driven by
 /// what drove it before; how long it then waited is read from the times of the schedule.
 /// </summary>
 internal sealed class ChainFinder(SiteTimes times)
@@ -40,7 +43,8 @@ internal sealed class ChainFinder(SiteTimes times)
 
         foreach (int i in inTime)
         {
-            chosen[i] = offers[i].FirstOrDefault(offer => (offer.IsTight || chosen[i] is null) && !LeadsTo(offer.Driver, i, chosen)) ?? offers[i][offers[i].Count - 1];
+            chosen[i] = offers[i].FirstOrDefault(offer => (offer.IsTight || chosen[i] is null) && !LeadsTo(offer.Driver, i, chosen))
+                ?? offers[i][offers[i].Count - 1];
         }
 
         return [.. chosen.Select((offer, i) => Link(i, offer!))];
@@ -61,10 +65,12 @@ internal sealed class ChainFinder(SiteTimes times)
     {
         (long between, long until) = Binding(i, offer);
         long wait = times.Starts[i] - until;
-        return new ChainLink(work.Steps[i], offer.Kind, offer.Driver < 0 ? null : work.Steps[offer.Driver], offer.Edge?.Lag, TimeSpan.FromTicks(between))
+        return new ChainLink(work.Steps[i], offer.Kind, offer.Driver < 0 ? null : work.Steps[offer.Driver], offer.Edge?.Lag,
+            TimeSpan.FromTicks(between))
         {
             Wait = TimeSpan.FromTicks(wait),
-            Held = TimeSpan.FromTicks(times.Starts[i] == starts[i] ? 0 : Math.Min(wait, Math.Max(0, times.Starts[i] - Math.Max(starts[i], model.Place(i, until, times.Days))))),
+            Held = TimeSpan.FromTicks(times.Starts[i] == starts[i] ? 0
+                : Math.Min(wait, Math.Max(0, times.Starts[i] - Math.Max(starts[i], model.Place(i, until, times.Days))))),
         };
     }
 
@@ -87,7 +93,9 @@ internal sealed class ChainFinder(SiteTimes times)
         return (until - driven, until);
     }
 
-    /// <summary>All rules that hold a step, the one that holds longest first; of equals, in the order lag, room and crew, window, start.</summary>
+    /// <summary>
+    /// All rules that hold a step, the one that holds longest first; of equals, in the order lag, room and crew, window, start.
+    /// </summary>
     private List<Offer> Offers(int i)
     {
         List<Offer> offers = [];
@@ -154,7 +162,8 @@ internal sealed class ChainFinder(SiteTimes times)
         }
 
         long before = ends[last] - 1;
-        int used = Enumerable.Range(0, model.Count).Where(j => j != i && need[j] > 0 && starts[j] <= before && ends[j] > before).Sum(j => need[j]);
+        int used = Enumerable.Range(0, model.Count).Where(j => j != i && need[j] > 0 && starts[j] <= before && ends[j] > before)
+            .Sum(j => need[j]);
         return used + need[i] > capacity ? last : null;
     }
 

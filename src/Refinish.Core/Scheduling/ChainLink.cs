@@ -35,15 +35,21 @@ public sealed record ChainLink
     public StepLag? Lag { get; }
 
     /// <summary>
-    /// Elapsed time between them: from the end of the driver to the start of this step; for <see cref="ChainLinkKind.Window"/>, from the end of this step to
+    /// Elapsed time between them: from the end of the driver to the start of this step; for <see cref="ChainLinkKind.Window"/>, from the
+    /// end of this step to
     /// the start of the driver.
     /// </summary>
     public TimeSpan Between { get; }
 
-    /// <summary>How long the step then waited in all: <see cref="Wait"/> less <see cref="Held"/> until it fitted into working hours, or into a day on which the crew comes anyway.</summary>
+    /// <summary>
+    /// How long the step then waited in all: <see cref="Wait"/> less <see cref="Held"/> until it fitted into working hours, or into a day
+    /// on which the crew comes anyway.
+    /// </summary>
     public TimeSpan Wait { get; internal init; }
 
-    /// <summary>The part of <see cref="Wait"/> by which it was put off within its day, because coming earlier would only mean waiting on site.</summary>
+    /// <summary>
+    /// The part of <see cref="Wait"/> by which it was put off within its day, because coming earlier would only mean waiting on site.
+    /// </summary>
     public TimeSpan Held { get; internal init; }
 
     /// <summary>The link in one line.</summary>
@@ -55,8 +61,10 @@ public sealed record ChainLink
         ChainLinkKind.Window => "at most " + TimeConstraint.Hours(Between) + " before " + DriverName + " (" + Lag!.Reason + ")",
         ChainLinkKind.Crew => "the crew is busy with " + DriverName,
         ChainLinkKind.Tool => "a tool is in use for " + DriverName,
-        ChainLinkKind.Room => "the room is not clear of " + DriverName + (Between > TimeSpan.Zero ? " for " + TimeConstraint.Hours(Between) : string.Empty),
-        _ => "no dust beside the film of " + DriverName + (Between > TimeSpan.Zero ? " for " + TimeConstraint.Hours(Between) : string.Empty),
+        ChainLinkKind.Room =>
+            "the room is not clear of " + DriverName + (Between > TimeSpan.Zero ? " for " + TimeConstraint.Hours(Between) : string.Empty),
+        _ => "no dust beside the film of " + DriverName
+            + (Between > TimeSpan.Zero ? " for " + TimeConstraint.Hours(Between) : string.Empty),
     }
     + (Wait > Held ? ", then " + TimeConstraint.Hours(Wait - Held) + " for working hours" : string.Empty)
     + (Held > TimeSpan.Zero ? ", then " + TimeConstraint.Hours(Held) + " so as not to come early and wait" : string.Empty);

@@ -7,7 +7,8 @@ using Refinish.Curing;
 namespace Refinish.Scheduling;
 
 /// <summary>Finds out why a work has no schedule, and puts it into words with the names of its steps.</summary>
-internal sealed class ConflictExplainer(SiteWork work, SiteCompiler compiler, long start, SearchEffort effort, CancellationToken cancellation)
+internal sealed class ConflictExplainer(SiteWork work, SiteCompiler compiler, long start, SearchEffort effort,
+    CancellationToken cancellation)
 {
     /// <summary>Steps in one go that are longer than any shift; none when there is no such step.</summary>
     public ScheduleConflict? TooLong()
@@ -46,11 +47,10 @@ internal sealed class ConflictExplainer(SiteWork work, SiteCompiler compiler, lo
     {
         Dictionary<TimeConstraint, StepLag> made = [];
         return CriticalPath.NetworkOf(work.Steps, work.Lags, made).Conflict is TemporalConflict times
-            ? ScheduleConflict.OfTimes(times, times.Bounds.Where(bound => made.ContainsKey(bound.Constraint)).Select(bound => made[bound.Constraint]).Distinct())
+            ? ScheduleConflict.OfTimes(times, times.Bounds.Where(bound => made.ContainsKey(bound.Constraint))
+                .Select(bound => made[bound.Constraint]).Distinct())
             : ScheduleConflict.OfLags([], [], Sentence);
     }
-
-    public ScheduleConflict Unknown() => ScheduleConflict.Unknown();
 
     /// <summary>Why some steps, or all, cannot be scheduled by a horizon.</summary>
     public ScheduleConflict Why(List<int>? steps, long horizon, bool isProved)
@@ -109,5 +109,6 @@ internal sealed class ConflictExplainer(SiteWork work, SiteCompiler compiler, lo
         return search.MayHold(horizon);
     }
 
-    private string Sentence(StepLag lag) => lag.Sentence(work.Steps[compiler.IndexOf(lag.Before)].Name, work.Steps[compiler.IndexOf(lag.After)].Name);
+    private string Sentence(StepLag lag) =>
+        lag.Sentence(work.Steps[compiler.IndexOf(lag.Before)].Name, work.Steps[compiler.IndexOf(lag.After)].Name);
 }

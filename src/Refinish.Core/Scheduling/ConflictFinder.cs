@@ -5,7 +5,8 @@ using System.Linq;
 namespace Refinish.Scheduling;
 
 /// <summary>
-/// Finds a smallest core of lags that cannot be kept, by leaving out one after the other, and the least change of each that cures the whole,
+/// Finds a smallest core of lags that cannot be kept, by leaving out one after the other, and the least change of each that cures the
+/// whole,
 /// by halving. What it is given has to say for certain whether a set of lags can be kept.
 /// </summary>
 internal sealed class ConflictFinder(Func<IReadOnlyList<StepLag>, bool> canBeKept)
@@ -40,7 +41,8 @@ internal sealed class ConflictFinder(Func<IReadOnlyList<StepLag>, bool> canBeKep
             }
 
             // Counted downwards from the minimum.
-            if (lag.Minimum > TimeSpan.Zero && Least(TimeSpan.Zero, lag.Minimum, less => With(all, lag, lag.Minimum - less, lag.Maximum)) is TimeSpan by)
+            if (lag.Minimum > TimeSpan.Zero
+                && Least(TimeSpan.Zero, lag.Minimum, less => With(all, lag, lag.Minimum - less, lag.Maximum)) is TimeSpan by)
             {
                 yield return new LagRelief(lag, false, lag.Minimum - by);
             }

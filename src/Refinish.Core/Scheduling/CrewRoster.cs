@@ -4,7 +4,8 @@ using System.Collections.Generic;
 namespace Refinish.Scheduling;
 
 /// <summary>
-/// Who does what: steps by start, each by those who are free, first whoever is in its room already, then whoever is on site on that day, then the
+/// Who does what: steps by start, each by those who are free, first whoever is in its room already, then whoever is on site on that day,
+/// then the
 /// lowest number. Steps never take more than the crew at a time, so somebody is always free.
 /// </summary>
 internal static class CrewRoster
@@ -58,7 +59,8 @@ internal static class CrewRoster
                 if (!chosen.Contains(person))
                 {
                     bool here = crew[person].IsKnown && crew[person].Day == day;
-                    int own = (crew[person].Until <= start ? 0 : 4) + (here && step.Room is not null && crew[person].Room == step.Room ? 0 : here ? 1 : 2);
+                    int own = (crew[person].Until <= start ? 0 : 4)
+                        + (here && step.Room is not null && crew[person].Room == step.Room ? 0 : here ? 1 : 2);
                     (best, rank) = own < rank ? (person, own) : (best, rank);
                 }
             }

@@ -5,16 +5,20 @@ using System.Linq;
 namespace Refinish.Scheduling;
 
 /// <summary>
-/// Early and late dates of steps with least and most times between them, when people, rooms and hours are no limit: what the work itself asks for.
+/// Early and late dates of steps with least and most times between them, when people, rooms and hours are no limit: what the work itself
+/// asks for.
 /// </summary>
 /// <remarks>
-/// The critical-path method as a special case of the <see cref="TemporalNetwork"/>: a start and an end point a step, joined by its duration, and
-/// the end of the whole held at its earliest. Source: Kelley and Walker, Critical-path planning and scheduling (1959), with minimum and maximum
+/// The critical-path method as a special case of the <see cref="TemporalNetwork"/>: a start and an end point a step, joined by its
+/// duration, and
+/// the end of the whole held at its earliest. Source: Kelley and Walker, Critical-path planning and scheduling (1959), with minimum and
+/// maximum
 /// time lags as in Dechter, Meiri and Pearl (1991).
 /// </remarks>
 /// <example><code>
 /// CriticalPath path = new(
-///     [new SiteStep { Id = "prime", Duration = TimeSpan.FromHours(1) }, new SiteStep { Id = "topcoat", Duration = TimeSpan.FromHours(1) }],
+///     [new SiteStep { Id = "prime", Duration = TimeSpan.FromHours(1) }, new SiteStep { Id = "topcoat", Duration = TimeSpan.FromHours(1)
+/// }],
 ///     [new StepLag("prime", "topcoat", TimeSpan.FromHours(2), TimeSpan.FromHours(24), "recoat window of the primer")]);
 /// TimeSpan length = path.Length;   // 4 h
 /// </code></example>
@@ -29,10 +33,12 @@ public sealed record CriticalPath
     private readonly TemporalNetwork network;
 
     /// <summary>Works out the dates.</summary>
-    /// <param name="steps">The steps, with unique ids; at least one. Of each only its id, name and duration count, and whether it may be interrupted.</param>
+    /// <param name="steps">The steps, with unique ids; at least one. Of each only its id, name and duration count, and whether it may be
+    /// interrupted.</param>
     /// <param name="lags">Times to keep between steps, in any order, counted in elapsed time.</param>
     /// <exception cref="ArgumentException">
-    /// No step is given, an id stands twice, a lag refers to an unknown step or to one step twice, or it has a <see cref="StepLag.Clock"/>: how long that
+    /// No step is given, an id stands twice, a lag refers to an unknown step or to one step twice, or it has a <see
+    /// cref="StepLag.Clock"/>: how long that
     /// takes depends on the day, which is not known here.
     /// </exception>
     public CriticalPath(IEnumerable<SiteStep> steps, IEnumerable<StepLag> lags)
@@ -44,7 +50,8 @@ public sealed record CriticalPath
         Conflict = open.Conflict;
         network = open.IsPossible ? open.EndingEarly(Done) : open;
         Steps = open.IsPossible
-            ? new ValueList<ActivityTime>(listed.Select((step, i) => new ActivityTime(step, network.Times[(2 * i) + 1].Earliest!.Value, network.Times[(2 * i) + 1].Latest!.Value)))
+            ? new ValueList<ActivityTime>(listed.Select((step, i) =>
+                new ActivityTime(step, network.Times[(2 * i) + 1].Earliest!.Value, network.Times[(2 * i) + 1].Latest!.Value)))
             : ValueList<ActivityTime>.Empty;
     }
 
@@ -64,7 +71,9 @@ public sealed record CriticalPath
     public TimeSpan Length => Steps.Count == 0 ? TimeSpan.Zero : Steps.Max(step => step.EarliestFinish);
 
     /// <summary>The steps without slack, by early start; a delay of any of them delays the whole.</summary>
-    public IReadOnlyList<ActivityTime> Critical => new ValueList<ActivityTime>(Steps.Where(step => step.IsCritical).OrderBy(step => step.EarliestStart).ThenBy(step => step.EarliestFinish));
+    public IReadOnlyList<ActivityTime> Critical =>
+        new ValueList<ActivityTime>(Steps.Where(step => step.IsCritical).OrderBy(step => step.EarliestStart)
+        .ThenBy(step => step.EarliestFinish));
 
     /// <summary>How every early and late date follows, as longest paths.</summary>
     /// <returns>The derivation.</returns>
@@ -72,13 +81,17 @@ public sealed record CriticalPath
 
     /// <summary>The length and the critical steps, or the contradiction.</summary>
     /// <returns>One line of text.</returns>
-    public override string ToString() => Conflict?.ToString() ?? TimeConstraint.Hours(Length) + ": " + string.Join(" → ", Critical.Select(step => step.Step.Name));
+    public override string ToString() =>
+        Conflict?.ToString() ?? TimeConstraint.Hours(Length) + ": " + string.Join(" → ", Critical.Select(step => step.Step.Name));
 
     /// <summary>
-    /// A start point and an end point for each step, between the start and the end of the whole, called by the names of the steps. A lag on a clock
-    /// counts with the least and the most real time that its record can make of it. The constraints made of lags are added to the list, if one is given.
+    /// A start point and an end point for each step, between the start and the end of the whole, called by the names of the steps. A lag
+    /// on a clock
+    /// counts with the least and the most real time that its record can make of it. The constraints made of lags are added to the list, if
+    /// one is given.
     /// </summary>
-    internal static TemporalNetwork NetworkOf(IReadOnlyList<SiteStep> steps, IEnumerable<StepLag> lags, Dictionary<TimeConstraint, StepLag>? made)
+    internal static TemporalNetwork NetworkOf(
+        IReadOnlyList<SiteStep> steps, IEnumerable<StepLag> lags, Dictionary<TimeConstraint, StepLag>? made)
     {
         Dictionary<string, string> names = Labels(steps);
         List<string> points = [Begin];
@@ -90,7 +103,8 @@ public sealed record CriticalPath
             points.Add(start);
             points.Add(end);
             bounds.Add(new TimeConstraint(Begin, start, TimeSpan.Zero, null, "nothing comes before the start of the work"));
-            bounds.Add(new TimeConstraint(start, end, step.Duration, step.IsAttended && step.IsInterruptible ? null : step.Duration, "duration of '" + name + "'"));
+            bounds.Add(new TimeConstraint(start, end, step.Duration, step.IsAttended && step.IsInterruptible ? null : step.Duration,
+                "duration of '" + name + "'"));
             bounds.Add(new TimeConstraint(end, Done, TimeSpan.Zero, null, "done when '" + name + "' is"));
         }
 
@@ -151,12 +165,14 @@ public sealed record CriticalPath
         {
             if (!ids.Contains(lag.Before) || !ids.Contains(lag.After) || lag.Before == lag.After)
             {
-                throw new ArgumentException("The lag '" + lag.Reason + "' runs from '" + lag.Before + "' to '" + lag.After + "'; allowed: ids of two listed steps.", nameof(lags));
+                throw new ArgumentException("The lag '" + lag.Reason + "' runs from '" + lag.Before + "' to '" + lag.After
+                    + "'; allowed: ids of two listed steps.", nameof(lags));
             }
 
             if (lag.Clock is not null)
             {
-                throw new ArgumentException("The lag '" + lag.Reason + "' is counted on a clock that follows temperature; allowed: elapsed time.", nameof(lags));
+                throw new ArgumentException("The lag '" + lag.Reason
+                    + "' is counted on a clock that follows temperature; allowed: elapsed time.", nameof(lags));
             }
         }
     }

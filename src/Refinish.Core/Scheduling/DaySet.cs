@@ -1,6 +1,8 @@
 namespace Refinish.Scheduling;
 
-/// <summary>Days on which may be worked, counted from the first day of <see cref="Openings"/>: all days, or some of the first sixty-four.</summary>
+/// <summary>
+/// Days on which may be worked, counted from the first day of <see cref="Openings"/>: all days, or some of the first sixty-four.
+/// </summary>
 internal readonly struct DaySet
 {
     public const int Most = 64;

@@ -3,13 +3,16 @@ using System;
 namespace Refinish.Scheduling;
 
 /// <summary>
-/// The least fixed point: every rule (a lag, an order, a window that pulls the earlier step along, working hours, time already taken) can only
-/// push a step later, so pushing until nothing moves gives the earliest time of every step at once. A lag on a clock that follows temperature is
+/// The least fixed point: every rule (a lag, an order, a window that pulls the earlier step along, working hours, time already taken) can
+/// only
+/// push a step later, so pushing until nothing moves gives the earliest time of every step at once. A lag on a clock that follows
+/// temperature is
 /// such a rule too: the later a step ends, the later its age is gained.
 /// </summary>
 internal sealed class EarliestTimes
 {
-    // Clocks of two laws can contradict each other by so little that pushing never ends. Invented: far above what a work that can be done takes.
+    // Clocks of two laws can contradict each other by so little that pushing never ends. Invented: far above what a work that can be done
+    // takes.
     private const int MostMovesPerStep = 2000;
 
     private readonly StepModel model;

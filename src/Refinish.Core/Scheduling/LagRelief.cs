@@ -2,7 +2,9 @@ using System;
 
 namespace Refinish.Scheduling;
 
-/// <summary>The least by which one end of one lag would have to give way, alone, for a schedule to exist; to the next whole minute.</summary>
+/// <summary>
+/// The least by which one end of one lag would have to give way, alone, for a schedule to exist; to the next whole minute.
+/// </summary>
 public sealed record LagRelief
 {
     internal LagRelief(StepLag lag, bool ofMaximum, TimeSpan needed)
@@ -27,6 +29,7 @@ public sealed record LagRelief
     /// <summary>What would do, in one line.</summary>
     /// <returns>Text such as <c>recoat window of the primer at most 14 h instead of 12 h</c>.</returns>
     public override string ToString() =>
-        Lag.Reason + (OfMaximum ? " at most " : " at least ") + TimeConstraint.Hours(Needed) + " instead of " + TimeConstraint.Hours(OfMaximum ? Lag.Maximum!.Value : Lag.Minimum)
+        Lag.Reason + (OfMaximum ? " at most " : " at least ") + TimeConstraint.Hours(Needed) + " instead of "
+            + TimeConstraint.Hours(OfMaximum ? Lag.Maximum!.Value : Lag.Minimum)
         + (Lag.Clock is null ? string.Empty : " counted at " + Measure.Temperature.Format(Lag.Clock.Reference.Kelvins));
 }

@@ -3,9 +3,12 @@ using System;
 namespace Refinish.Scheduling;
 
 /// <summary>
-/// Less waiting within a visit: how late the first work of each day can begin when the last end of the day, the day of every step and the end of the
-/// whole stay, found as a greatest fixed point (every rule can only pull a step earlier). Days that become shorter then begin so late, and everything
-/// else is as early as it can be from there. Steps that exclude each other, or do not share what is scarce, keep their order, so every rule is kept.
+/// Less waiting within a visit: how late the first work of each day can begin when the last end of the day, the day of every step and the
+/// end of the
+/// whole stay, found as a greatest fixed point (every rule can only pull a step earlier). Days that become shorter then begin so late, and
+/// everything
+/// else is as early as it can be from there. Steps that exclude each other, or do not share what is scarce, keep their order, so every
+/// rule is kept.
 /// </summary>
 internal sealed class LatestTimes
 {
@@ -104,7 +107,8 @@ internal sealed class LatestTimes
             {
                 begin = Math.Min(begin, times[i]);
             }
-            else if (isFixed[i] && model.Attended[i] && starts[i] < begin && firstDay[i] < day && model.Openings.DayOf(ends[i] - 1, 1) >= day)
+            else if (isFixed[i] && model.Attended[i] && starts[i] < begin && firstDay[i] < day
+                && model.Openings.DayOf(ends[i] - 1, 1) >= day)
             {
                 return 0;
             }
@@ -117,7 +121,8 @@ internal sealed class LatestTimes
     {
         for (int i = 0; i < model.Count; i++)
         {
-            latest[i] = isFixed[i] ? starts[i] : model.Attended[i] ? Fit(i, LastEnd(firstDay[i]) - model.Duration[i]) : end - model.Duration[i];
+            latest[i] = isFixed[i] ? starts[i] : model.Attended[i] ? Fit(i, LastEnd(firstDay[i]) - model.Duration[i])
+                : end - model.Duration[i];
         }
 
         bool moved = true;
@@ -165,7 +170,8 @@ internal sealed class LatestTimes
     }
 
     // Where it stands now every rule is kept, so no step has to be earlier than that.
-    private long Fit(int i, long time) => time <= starts[i] ? starts[i] : Math.Max(starts[i], model.Hours[i]!.LastFit(time, starts[i], model.Duration[i], days));
+    private long Fit(int i, long time) =>
+        time <= starts[i] ? starts[i] : Math.Max(starts[i], model.Hours[i]!.LastFit(time, starts[i], model.Duration[i], days));
 
     private long LastEnd(int day)
     {

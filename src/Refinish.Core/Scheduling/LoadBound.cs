@@ -5,8 +5,10 @@ using System.Linq;
 namespace Refinish.Scheduling;
 
 /// <summary>
-/// A time before which the work cannot end, from what only one can have at a time. Steps that start not before a time, and after which at least
-/// so much has to follow, are packed from that time on as if they could be cut anywhere: into the crew's hours by their work, and the spraying of
+/// A time before which the work cannot end, from what only one can have at a time. Steps that start not before a time, and after which at
+/// least
+/// so much has to follow, are packed from that time on as if they could be cut anywhere: into the crew's hours by their work, and the
+/// spraying of
 /// one room one coat after the other.
 /// </summary>
 internal sealed class LoadBound
@@ -50,9 +52,11 @@ internal sealed class LoadBound
     /// <summary>Steps that many others have to precede: each cannot start before the load of those is done.</summary>
     public void AddGates(LongestPaths paths)
     {
-        bool Precedes(int i, int gate) => i != gate && paths.Between(i, gate) != Openings.Never && paths.Between(i, gate) >= model.Duration[i];
+        bool Precedes(int i, int gate) =>
+            i != gate && paths.Between(i, gate) != Openings.Never && paths.Between(i, gate) >= model.Duration[i];
         int Before(int gate) => Enumerable.Range(0, model.Count).Count(i => Precedes(i, gate));
-        foreach (int gate in Enumerable.Range(0, model.Count).Where(gate => Before(gate) >= FewestBeforeGate).OrderByDescending(Before).Take(MostGates))
+        foreach (int gate in Enumerable.Range(0, model.Count).Where(gate => Before(gate) >= FewestBeforeGate).OrderByDescending(Before)
+            .Take(MostGates))
         {
             foreach ((int[] steps, Func<int, long> work) in sets)
             {
@@ -69,7 +73,8 @@ internal sealed class LoadBound
     private void FindSets()
     {
         (int capacity, int[] need) = (model.Means[0].Capacity, model.Means[0].Need);
-        sets.Add(([.. Enumerable.Range(0, model.Count).Where(i => need[i] > 0)], i => ((model.Duration[i] * need[i]) + capacity - 1) / capacity));
+        sets.Add(([.. Enumerable.Range(0, model.Count).Where(i => need[i] > 0)], i =>
+            ((model.Duration[i] * need[i]) + capacity - 1) / capacity));
         foreach (int[] room in model.Rooms)
         {
             // With more people, work beside work in one room is possible; spraying still is alone.
@@ -133,15 +138,20 @@ internal sealed class LoadBound
 
         public long[] Following { get; } = [.. steps.Select(following)];
 
-        /// <summary>Every least that follows; for a gate only the lowest and the one after the widest jump, such as from demasking to the last coat before a cure.</summary>
+        /// <summary>
+        /// Every least that follows; for a gate only the lowest and the one after the widest jump, such as from demasking to the last coat
+        /// before a cure.
+        /// </summary>
         public long[] Levels { get; } = target < 0 ? [.. Ascending(steps, following)] : Telling([.. Ascending(steps, following)]);
 
         public int Target { get; } = target;
 
-        private static IEnumerable<long> Ascending(int[] steps, Func<int, long> following) => steps.Select(following).Distinct().OrderBy(level => level);
+        private static IEnumerable<long> Ascending(int[] steps, Func<int, long> following) =>
+            steps.Select(following).Distinct().OrderBy(level => level);
 
         private static long[] Telling(long[] levels) => levels.Length < 3
             ? levels
-            : [levels[0], Enumerable.Range(1, levels.Length - 1).OrderByDescending(k => levels[k] - levels[k - 1]).Select(k => levels[k]).First()];
+            : [levels[0], Enumerable.Range(1, levels.Length - 1).OrderByDescending(k => levels[k] - levels[k - 1]).Select(k => levels[k])
+                .First()];
     }
 }

@@ -26,11 +26,14 @@ internal sealed class LongestPaths
     /// <summary>The tables; <see langword="null"/> when there are too many steps for them to pay.</summary>
     public static LongestPaths? Of(StepModel model) => model.Count <= MostSteps ? new(model) : null;
 
-    /// <summary>The least time from the start of one step to that of another before any order is chosen; never when nothing forces any.</summary>
+    /// <summary>
+    /// The least time from the start of one step to that of another before any order is chosen; never when nothing forces any.
+    /// </summary>
     public long Between(int first, int second) => tables[0][(first * count) + second];
 
     public bool CanPrecede(int depth, int first, int second) =>
-        tables[depth][(second * count) + first] is long back && (back == Openings.Never || model.Duration[first] + model.GapOf(first, second) + back <= 0);
+        tables[depth][(second * count) + first] is long back
+            && (back == Openings.Never || model.Duration[first] + model.GapOf(first, second) + back <= 0);
 
     /// <summary>An order that holds in every branch.</summary>
     public void Impose(int first, int second) => Lengthen(tables[0], tables[0], first, second);

@@ -4,7 +4,8 @@ using System.Collections.Generic;
 namespace Refinish.Scheduling;
 
 /// <summary>
-/// A calendar unrolled from a first day onwards into shifts in ticks of universal time, as far as they are asked for: where each shift opens and
+/// A calendar unrolled from a first day onwards into shifts in ticks of universal time, as far as they are asked for: where each shift
+/// opens and
 /// closes, and on which day. One made without certain times has these cut out of its shifts.
 /// </summary>
 internal sealed class Openings
@@ -90,7 +91,9 @@ internal sealed class Openings
         return Never;
     }
 
-    /// <summary>The latest start, not after one time and not before another, of work that lies in one shift; −1 when there is none.</summary>
+    /// <summary>
+    /// The latest start, not after one time and not before another, of work that lies in one shift; −1 when there is none.
+    /// </summary>
     public long LastFit(long latest, long earliest, long duration, DaySet set)
     {
         int k = After(latest);

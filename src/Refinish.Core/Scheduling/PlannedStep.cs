@@ -12,7 +12,8 @@ public sealed record PlannedStep
     private readonly ChainFinder chain;
     private readonly int index;
 
-    internal PlannedStep(SiteStep step, ValueList<TimeInterval> pieces, DateTimeOffset roomClear, ValueList<int> people, ChainFinder chain, int index)
+    internal PlannedStep(SiteStep step, ValueList<TimeInterval> pieces, DateTimeOffset roomClear, ValueList<int> people,
+        ChainFinder chain, int index)
     {
         Step = step;
         this.pieces = pieces;
@@ -38,7 +39,8 @@ public sealed record PlannedStep
     public DateTimeOffset RoomClear { get; }
 
     /// <summary>
-    /// Numbers of the crew who do it, from 0 and rising, as many as <see cref="SiteStep.People"/>; they stay with it from start to end. Taken first: whoever
+    /// Numbers of the crew who do it, from 0 and rising, as many as <see cref="SiteStep.People"/>; they stay with it from start to end.
+    /// Taken first: whoever
     /// is in the room already, then whoever is on site on that day, then the lowest number.
     /// </summary>
     public IReadOnlyList<int> People => people;
@@ -50,7 +52,8 @@ public sealed record PlannedStep
     /// <param name="other">The planned step to compare with.</param>
     /// <returns><see langword="true"/> when they are.</returns>
     public bool Equals(PlannedStep? other) =>
-        other is not null && Step.Equals(other.Step) && pieces.Equals(other.pieces) && people.Equals(other.people) && RoomClear == other.RoomClear;
+        other is not null && Step.Equals(other.Step) && pieces.Equals(other.pieces) && people.Equals(other.people)
+            && RoomClear == other.RoomClear;
 
     /// <inheritdoc/>
     public override int GetHashCode() => unchecked((Step.GetHashCode() * 31) + pieces.GetHashCode());
@@ -58,5 +61,6 @@ public sealed record PlannedStep
     /// <summary>The times and the name.</summary>
     /// <returns>One line of text.</returns>
     public override string ToString() =>
-        Start.ToString("yyyy-MM-dd HH:mm", CultureInfo.InvariantCulture) + " to " + End.ToString("yyyy-MM-dd HH:mm", CultureInfo.InvariantCulture) + " " + Step.Name;
+        Start.ToString("yyyy-MM-dd HH:mm", CultureInfo.InvariantCulture) + " to "
+            + End.ToString("yyyy-MM-dd HH:mm", CultureInfo.InvariantCulture) + " " + Step.Name;
 }

@@ -15,22 +15,29 @@ public sealed record ScheduleConflict
         this.text = text;
     }
 
-    /// <summary>Times between steps that contradict each other whatever the hours, the crew and the rooms; <see langword="null"/> when they do not.</summary>
+    /// <summary>
+    /// Times between steps that contradict each other whatever the hours, the crew and the rooms; <see langword="null"/> when they do not.
+    /// </summary>
     public TemporalConflict? Times { get; internal init; }
 
     /// <summary>Steps that may not be interrupted and are longer than any shift.</summary>
     public IReadOnlyList<SiteStep> TooLong { get; internal init; } = ValueList<SiteStep>.Empty;
 
-    /// <summary>Steps that alone, without any lag, fit nowhere: the calendar has no opening for them outside the times when they cannot be done.</summary>
+    /// <summary>
+    /// Steps that alone, without any lag, fit nowhere: the calendar has no opening for them outside the times when they cannot be done.
+    /// </summary>
     public IReadOnlyList<SiteStep> Unplaced { get; internal init; } = ValueList<SiteStep>.Empty;
 
     /// <summary>
-    /// Lags that cannot all be kept with the working hours, the crew and the rooms as they are, or that take part in <see cref="Times"/>. Leaving out
+    /// Lags that cannot all be kept with the working hours, the crew and the rooms as they are, or that take part in <see cref="Times"/>.
+    /// Leaving out
     /// any one of them lets the others be kept. Empty when the contradiction is of another kind.
     /// </summary>
     public IReadOnlyList<StepLag> Lags { get; internal init; } = ValueList<StepLag>.Empty;
 
-    /// <summary>Lags on a clock whose record of temperatures begins too late or ends too soon; with a longer record there would be a schedule.</summary>
+    /// <summary>
+    /// Lags on a clock whose record of temperatures begins too late or ends too soon; with a longer record there would be a schedule.
+    /// </summary>
     public IReadOnlyList<StepLag> ShortRecords { get; internal init; } = ValueList<StepLag>.Empty;
 
     /// <summary>Changes of which each alone would let the whole be scheduled.</summary>
@@ -43,11 +50,14 @@ public sealed record ScheduleConflict
     /// <returns>A few sentences.</returns>
     public override string ToString() => text;
 
-    internal static ScheduleConflict Unknown() => new(false, "No schedule was found as far as was searched; it was not proved that there is none.");
+    internal static ScheduleConflict Unknown() =>
+        new(false, "No schedule was found as far as was searched; it was not proved that there is none.");
 
     internal static ScheduleConflict OfLength(IReadOnlyList<SiteStep> steps, TimeSpan longestShift) => new(
         true,
-        string.Join(" ", steps.Select(step => step.Name + " takes " + TimeConstraint.Hours(step.Duration) + " and the longest shift has " + TimeConstraint.Hours(longestShift) + "."))
+        string.Join(" ", steps.Select(step =>
+            step.Name + " takes " + TimeConstraint.Hours(step.Duration) + " and the longest shift has "
+            + TimeConstraint.Hours(longestShift) + "."))
             + " Split the step or lengthen the day.")
     {
         TooLong = new ValueList<SiteStep>(steps),
@@ -55,7 +65,9 @@ public sealed record ScheduleConflict
 
     internal static ScheduleConflict OfPlace(IReadOnlyList<SiteStep> steps) => new(
         true,
-        string.Join(" ", steps.Select(step => step.Name + " takes " + TimeConstraint.Hours(step.Duration) + " and fits into no working hours outside the times when it cannot be done."))
+        string.Join(" ", steps.Select(step =>
+            step.Name + " takes " + TimeConstraint.Hours(step.Duration)
+            + " and fits into no working hours outside the times when it cannot be done."))
             + " Open other hours, shorten or split the step, or change what keeps it from being done then.")
     {
         Unplaced = new ValueList<SiteStep>(steps),
@@ -66,18 +78,22 @@ public sealed record ScheduleConflict
 
     internal static ScheduleConflict OfRecords(IReadOnlyList<StepLag> lags, bool late, Func<StepLag, string> sentence) => new(
         true,
-        "The temperature record is too short: it " + (late ? "begins after the start of the work" : "ends before the time is reached") + " for "
-            + string.Join("; ", lags.Select(sentence)) + ". Give temperatures for a longer time" + (late ? "." : ", or let the last one hold on."))
+        "The temperature record is too short: it " + (late ? "begins after the start of the work" : "ends before the time is reached")
+            + " for "
+            + string.Join("; ", lags.Select(sentence)) + ". Give temperatures for a longer time"
+                + (late ? "." : ", or let the last one hold on."))
     {
         ShortRecords = new ValueList<StepLag>(lags),
         Lags = new ValueList<StepLag>(lags),
     };
 
-    internal static ScheduleConflict OfLags(IReadOnlyList<StepLag> lags, IReadOnlyList<LagRelief> reliefs, Func<StepLag, string> sentence) => new(
+    internal static ScheduleConflict OfLags(
+        IReadOnlyList<StepLag> lags, IReadOnlyList<LagRelief> reliefs, Func<StepLag, string> sentence) => new(
         true,
         (lags.Count == 0
             ? "The steps cannot be done with these working hours, this crew and these rooms."
-            : "With these working hours, this crew and these rooms these cannot be kept together: " + string.Join("; ", lags.Select(sentence)) + ".")
+            : "With these working hours, this crew and these rooms these cannot be kept together: "
+                + string.Join("; ", lags.Select(sentence)) + ".")
             + (reliefs.Count == 0 ? string.Empty : " Any one of these would do: " + string.Join("; ", reliefs) + ".")
             + " Otherwise start at another time of day, lengthen the day, or abrade and wipe again where a window has closed.")
     {

@@ -3,7 +3,9 @@ namespace Refinish.Scheduling;
 /// <summary>What comes first when a schedule is chosen.</summary>
 public enum SchedulePreference
 {
-    /// <summary>As few visits as can be, as long as the end stays within <see cref="SiteWork.VisitSlack"/>; of those the earliest end.</summary>
+    /// <summary>
+    /// As few visits as can be, as long as the end stays within <see cref="SiteWork.VisitSlack"/>; of those the earliest end.
+    /// </summary>
     FewestVisits,
 
     /// <summary>The earliest end; of those as few visits as can be.</summary>

@@ -6,11 +6,15 @@ namespace Refinish.Scheduling;
 /// </code></example>
 public sealed record SearchEffort
 {
-    /// <summary>20 000 nodes for the whole, 300 for one bathroom among many, 6 orders of bathrooms (invented defaults, chosen so that a bathroom takes milliseconds).</summary>
+    /// <summary>
+    /// 20 000 nodes for the whole, 300 for one bathroom among many, 6 orders of bathrooms (invented defaults, chosen so that a bathroom
+    /// takes milliseconds).
+    /// </summary>
     public static SearchEffort Standard { get; } = new();
 
     /// <summary>
-    /// 2 000 nodes for the whole, 100 for one bathroom among many, 2 orders (invented), for a plan within a quote that has to be there at once.
+    /// 2 000 nodes for the whole, 100 for one bathroom among many, 2 orders (invented), for a plan within a quote that has to be there at
+    /// once.
     /// </summary>
     public static SearchEffort Quick { get; } = new() { Nodes = 2_000, NodesPerGroup = 100, Orders = 2 };
 
@@ -53,5 +57,6 @@ public sealed record SearchEffort
     /// <summary>The limits.</summary>
     /// <returns>One line of text.</returns>
     public override string ToString() =>
-        Figures.Fixed(Nodes, 0) + " nodes, " + Figures.Fixed(NodesPerGroup, 0) + " per group, " + Figures.Fixed(Orders, 0) + " orders, proof up to " + Figures.Fixed(StepsForProof, 0) + " steps";
+        Figures.Fixed(Nodes, 0) + " nodes, " + Figures.Fixed(NodesPerGroup, 0) + " per group, " + Figures.Fixed(Orders, 0)
+            + " orders, proof up to " + Figures.Fixed(StepsForProof, 0) + " steps";
 }

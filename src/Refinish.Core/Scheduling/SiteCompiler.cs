@@ -4,7 +4,7 @@ using System.Linq;
 
 namespace Refinish.Scheduling;
 
-/// <summary>Turns the work on a site into arrays: lags, what may not overlap in a room, people and tools. Refuses what does not fit together.</summary>
+/// <summary>Turns the work on a site into arrays: lags, what may not overlap in a room, people and tools.</summary>
 internal sealed class SiteCompiler
 {
     private readonly SiteWork work;
@@ -21,17 +21,7 @@ internal sealed class SiteCompiler
         this.work = work;
         Openings = openings;
         steps = [.. work.Steps];
-        index = new Dictionary<string, int>(steps.Length, StringComparer.Ordinal);
-        for (int i = 0; i < steps.Length; i++)
-        {
-            Add(steps[i], i);
-        }
-
-        for (int k = 0; k < work.Lags.Count; k++)
-        {
-            Check(work.Lags[k]);
-        }
-
+        index = SiteCheck.Index(work);
         tools = Numbered();
     }
 
@@ -42,7 +32,9 @@ internal sealed class SiteCompiler
     /// <summary>The model of all steps.</summary>
     public StepModel Model() => Model(work.Lags, null);
 
-    /// <summary>The model of some steps, in the order of the indices; of all when none are given. Lags of other steps are left out.</summary>
+    /// <summary>
+    /// The model of some steps, in the order of the indices; of all when none are given. Lags of other steps are left out.
+    /// </summary>
     public StepModel Model(IReadOnlyList<StepLag> lags, IReadOnlyList<int>? indices)
     {
         int count = indices?.Count ?? steps.Length;
@@ -77,7 +69,8 @@ internal sealed class SiteCompiler
         AddMeans(model, count, At);
         if (work.Crew > 1)
         {
-            model.Rooms.AddRange(Enumerable.Range(0, count).Where(i => steps[At(i)].Room is not null).GroupBy(i => steps[At(i)].Room).Select(room => room.ToArray()));
+            model.Rooms.AddRange(Enumerable.Range(0, count).Where(i => steps[At(i)].Room is not null).GroupBy(i => steps[At(i)].Room)
+                .Select(room => room.ToArray()));
         }
 
         for (int i = 0; i < count; i++)
@@ -134,7 +127,9 @@ internal sealed class SiteCompiler
         return means;
     }
 
-    /// <summary>Steps that hang together by lags or by their room, in the order of their first step: usually one group a bathroom.</summary>
+    /// <summary>
+    /// Steps that hang together by lags or by their room, in the order of their first step: usually one group a bathroom.
+    /// </summary>
     public List<List<int>> Groups()
     {
         int[] root = new int[steps.Length];
@@ -194,42 +189,13 @@ internal sealed class SiteCompiler
         root[Math.Max(first, second)] = Math.Min(first, second);
     }
 
-    private void Add(SiteStep step, int i)
-    {
-        if (index.ContainsKey(step.Id))
-        {
-            throw new ArgumentException("The step '" + step.Id + "' is listed twice.", nameof(work));
-        }
-
-        index.Add(step.Id, i);
-        if (step.People > work.Crew)
-        {
-            throw new ArgumentException(
-                "'" + step.Name + "' takes " + Figures.Fixed(step.People, 0) + " people; allowed: at most the crew, " + Figures.Fixed(work.Crew, 0) + ".", nameof(work));
-        }
-    }
-
-    private void Check(StepLag lag)
-    {
-        if (!index.TryGetValue(lag.Before, out int before) || !index.ContainsKey(lag.After) || lag.Before == lag.After)
-        {
-            throw new ArgumentException("The lag '" + lag.Reason + "' runs from '" + lag.Before + "' to '" + lag.After + "'; allowed: ids of two listed steps.", nameof(work));
-        }
-
-        if (lag.Maximum is not null && steps[before].IsAttended && steps[before].IsInterruptible)
-        {
-            throw new ArgumentException(
-                "The lag '" + lag.Reason + "' has a maximum after '" + steps[before].Name + "', which may be interrupted; allowed: a maximum only after steps done in one go.", nameof(work));
-        }
-    }
-
     private int[][] Numbered()
     {
         Dictionary<string, int> listed = new(StringComparer.Ordinal);
         for (int k = 0; k < work.Tools.Count; k++)
         {
             SiteTool tool = work.Tools[k];
-            listed[tool.Name] = listed.ContainsKey(tool.Name) ? throw new ArgumentException("A tool is listed twice.", nameof(work)) : listed.Count;
+            listed.Add(tool.Name, listed.Count);
             counts.Add(tool.Count);
         }
 

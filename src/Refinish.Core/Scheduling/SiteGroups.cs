@@ -6,11 +6,13 @@ using System.Threading;
 namespace Refinish.Scheduling;
 
 /// <summary>
-/// Places groups of steps one after the other, each as early as it can end in the time that the earlier ones leave free, in several orders; keeps
+/// Places groups of steps one after the other, each as early as it can end in the time that the earlier ones leave free, in several
+/// orders; keeps
 /// the best. Each group alone, and the load of the crew, give a time before which the whole cannot end.
 /// </summary>
 internal sealed class SiteGroups(
-    SiteWork work, SiteCompiler compiler, StepModel whole, List<List<int>> groups, SearchEffort effort, long start, long horizon, Action<double> tell, CancellationToken cancellation)
+    SiteWork work, SiteCompiler compiler, StepModel whole, List<List<int>> groups, SearchEffort effort, long start, long horizon,
+        Action<double> tell, CancellationToken cancellation)
 {
     private readonly StepModel[] models = [.. groups.Select(group => compiler.Model(work.Lags, group))];
     private readonly List<SharedMean> means = compiler.Means();
@@ -75,13 +77,15 @@ internal sealed class SiteGroups(
             : Math.Max(SiteSearch.Last(ends), new LoadBound(whole).Of(starts, DaySet.All, thorough: true));
     }
 
-    // Groups placed two or three together mesh better; a few orders in which one placed alone may end sooner; then, from the best, one group moved.
+    // Groups placed two or three together mesh better; a few orders in which one placed alone may end sooner; then, from the best, one
+    // group moved.
     private IEnumerable<(int[] Order, int Together)> OrdersOf(long[] alone)
     {
         int[] listed = [.. Enumerable.Range(0, groups.Count)];
         int[] longestFirst = [.. listed.OrderByDescending(g => alone[g]).ThenBy(g => g)];
         int given = 0;
-        foreach ((int[] order, int together) in new[] { (listed, 2), (listed, 1), (listed, 3), (longestFirst, 2), (longestFirst, 1), (longestFirst, 3) })
+        foreach ((int[] order, int together) in new[] { (listed, 2), (listed, 1), (listed, 3), (longestFirst, 2), (longestFirst, 1),
+            (longestFirst, 3) })
         {
             if (given++ < effort.Orders)
             {
@@ -119,7 +123,8 @@ internal sealed class SiteGroups(
             int[] batch = [.. order.Skip(k).Take(together)];
             List<int> steps = [.. batch.SelectMany(g => groups[g])];
             StepModel model = batch.Length == 1 ? models[batch[0]] : compiler.Model(work.Lags, steps);
-            SiteSearch search = new(model, start, [.. steps.Select(i => Taken(i, done, starts, ends))], Used(done, starts, ends), cancellation);
+            SiteSearch search = new(model, start, [.. steps.Select(i => Taken(i, done, starts, ends))], Used(done, starts, ends),
+                cancellation);
             search.Run(Math.Min(horizon, BestEnd - 1), effort.NodesPerGroup, first: false);
             Nodes += search.Nodes;
             if (search.Best is null)
@@ -144,9 +149,12 @@ internal sealed class SiteGroups(
 
     /// <summary>What the steps already placed take of each shared mean.</summary>
     private List<(long From, long Until, int Need)>[] Used(List<int> done, long[] starts, long[] ends) =>
-        [.. means.Select(mean => mean.Capacity <= 1 ? [] : done.Where(i => mean.Need[i] > 0).Select(i => (starts[i], ends[i], mean.Need[i])).ToList())];
+        [.. means.Select(mean =>
+            mean.Capacity <= 1 ? [] : done.Where(i => mean.Need[i] > 0).Select(i => (starts[i], ends[i], mean.Need[i])).ToList())];
 
-    /// <summary>What a step has to keep clear of: steps beside which it may not be, times when too little is left of what it needs, and its own.</summary>
+    /// <summary>
+    /// What a step has to keep clear of: steps beside which it may not be, times when too little is left of what it needs, and its own.
+    /// </summary>
     private long[]? Taken(int step, List<int> done, long[] starts, long[] ends)
     {
         List<(long From, long Until)> stretches = [];

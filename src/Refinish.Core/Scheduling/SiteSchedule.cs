@@ -7,14 +7,16 @@ using UnitsNet;
 namespace Refinish.Scheduling;
 
 /// <summary>
-/// When each step of a <see cref="SiteWork"/> is done and by whom, what was proved about the end and about the number of visits, what drives the end, and
+/// When each step of a <see cref="SiteWork"/> is done and by whom, what was proved about the end and about the number of visits, what
+/// drives the end, and
 /// the days of the crew; or why there is no schedule.
 /// </summary>
 /// <example><code>
 /// SiteWork work = new()
 /// {
 ///     Start = new DateTimeOffset(2027, 3, 1, 8, 0, 0, TimeSpan.FromHours(1)),
-///     Calendar = WorkCalendar.Weekdays(new WorkingHours(TimeSpan.FromHours(8), TimeSpan.FromHours(17)), LocalClock.Fixed(TimeSpan.FromHours(1))),
+///     Calendar = WorkCalendar.Weekdays(new WorkingHours(TimeSpan.FromHours(8), TimeSpan.FromHours(17)),
+/// LocalClock.Fixed(TimeSpan.FromHours(1))),
 ///     Steps = [new SiteStep { Id = "prime", Duration = TimeSpan.FromHours(1), Room = "bathroom", Sprays = true }],
 ///     Lags = [],
 /// };
@@ -81,16 +83,20 @@ public sealed record SiteSchedule
     public DateTimeOffset? Finish { get; }
 
     /// <summary>
-    /// No schedule ends before this instant, or, when <see cref="SiteWork.Prefers"/> is <see cref="SchedulePreference.FewestVisits"/>, none with as few visits
+    /// No schedule ends before this instant, or, when <see cref="SiteWork.Prefers"/> is <see cref="SchedulePreference.FewestVisits"/>,
+    /// none with as few visits
     /// as this one; proved.
     /// </summary>
     public DateTimeOffset? FinishBound { get; }
 
-    /// <summary>Whether it was proved that no schedule ends sooner; for <see cref="SchedulePreference.FewestVisits"/>, none with as few visits.</summary>
+    /// <summary>
+    /// Whether it was proved that no schedule ends sooner; for <see cref="SchedulePreference.FewestVisits"/>, none with as few visits.
+    /// </summary>
     public bool IsEarliest => Finish is not null && Finish == FinishBound;
 
     /// <summary>
-    /// Until when a schedule was allowed to end for the sake of fewer visits: <see cref="SiteWork.VisitSlack"/> after the close of the working day of the
+    /// Until when a schedule was allowed to end for the sake of fewer visits: <see cref="SiteWork.VisitSlack"/> after the close of the
+    /// working day of the
     /// earliest end that was found. <see langword="null"/> for <see cref="SchedulePreference.EarliestEnd"/> and without a schedule.
     /// </summary>
     public DateTimeOffset? LatestEnd { get; }
@@ -99,23 +105,30 @@ public sealed record SiteSchedule
     public TimeSpan? Gap => Finish - FinishBound;
 
     /// <summary>The gap as part of the whole time from start to end.</summary>
-    public Ratio? RelativeGap => Finish is DateTimeOffset finish && finish > Work.Start ? Ratio.FromDecimalFractions(Gap!.Value.TotalSeconds / (finish - Work.Start).TotalSeconds) : null;
+    public Ratio? RelativeGap =>
+        Finish is DateTimeOffset finish && finish > Work.Start
+        ? Ratio.FromDecimalFractions(Gap!.Value.TotalSeconds / (finish - Work.Start).TotalSeconds) : null;
 
     /// <summary>The days on which anybody of the crew comes, in order.</summary>
     public IReadOnlyList<CrewVisit> Visits { get; }
 
-    /// <summary>The days of each person of the crew, by date and then by number; nobody is listed on a day without work of their own.</summary>
+    /// <summary>
+    /// The days of each person of the crew, by date and then by number; nobody is listed on a day without work of their own.
+    /// </summary>
     public IReadOnlyList<PersonDay> PersonDays => cache.Days ??= CrewDays.Persons(steps);
 
     /// <summary>
-    /// No schedule has fewer visits among those that end as early, or, for <see cref="SchedulePreference.FewestVisits"/>, by <see cref="LatestEnd"/>; proved.
+    /// No schedule has fewer visits among those that end as early, or, for <see cref="SchedulePreference.FewestVisits"/>, by <see
+    /// cref="LatestEnd"/>; proved.
     /// </summary>
     public int VisitsBound { get; }
 
     /// <summary>Whether it was proved that the visits are as few as <see cref="VisitsBound"/> says.</summary>
     public bool HasFewestVisits => IsPossible && Visits.Count == VisitsBound;
 
-    /// <summary>What drives the end: from the start of the work to the step that ends last, each link driven by the one before it.</summary>
+    /// <summary>
+    /// What drives the end: from the start of the work to the step that ends last, each link driven by the one before it.
+    /// </summary>
     public IReadOnlyList<ChainLink> CriticalChain => cache.Chain ??= Chain(steps);
 
     /// <summary>Nodes of the search that were looked at.</summary>
@@ -143,7 +156,8 @@ public sealed record SiteSchedule
     /// <param name="other">The schedule to compare with.</param>
     /// <returns><see langword="true"/> when they are.</returns>
     public bool Equals(SiteSchedule? other) =>
-        other is not null && Work.Equals(other.Work) && steps.Equals(other.steps) && Equals(Conflict, other.Conflict) && FinishBound == other.FinishBound
+        other is not null && Work.Equals(other.Work) && steps.Equals(other.steps) && Equals(Conflict, other.Conflict)
+            && FinishBound == other.FinishBound
         && VisitsBound == other.VisitsBound && LatestEnd == other.LatestEnd;
 
     /// <inheritdoc/>
@@ -157,8 +171,10 @@ public sealed record SiteSchedule
     /// <returns>One line of text.</returns>
     public override string ToString() => Conflict is not null
         ? Conflict.ToString()
-        : "ends " + Finish!.Value.ToString("yyyy-MM-dd HH:mm", CultureInfo.InvariantCulture) + (IsEarliest ? " (as early as can be)" : " (at best " + TimeConstraint.Hours(Gap!.Value) + " sooner)")
-            + ", " + Figures.Fixed(Visits.Count, 0) + " visits" + (HasFewestVisits ? " (as few as can be)" : " (at least " + Figures.Fixed(VisitsBound, 0) + ")");
+        : "ends " + Finish!.Value.ToString("yyyy-MM-dd HH:mm", CultureInfo.InvariantCulture)
+            + (IsEarliest ? " (as early as can be)" : " (at best " + TimeConstraint.Hours(Gap!.Value) + " sooner)")
+            + ", " + Figures.Fixed(Visits.Count, 0) + " visits"
+                + (HasFewestVisits ? " (as few as can be)" : " (at least " + Figures.Fixed(VisitsBound, 0) + ")");
 
     private static ValueList<ChainLink> Chain(ValueList<PlannedStep> steps)
     {

@@ -5,13 +5,18 @@ using System.Threading;
 namespace Refinish.Scheduling;
 
 /// <summary>
-/// Branch and bound over the order of steps that may not overlap. A node is a set of demands "this one first"; its earliest times are a least
-/// fixed point; where two steps still overlap, or too many share what is scarce, one child a possible order follows. Without overlap the earliest
-/// times are a schedule, and no schedule under the same demands ends sooner. One object searches the same steps on one set of days after another.
+/// Branch and bound over the order of steps that may not overlap. A node is a set of demands "this one first"; its earliest times are a
+/// least
+/// fixed point; where two steps still overlap, or too many share what is scarce, one child a possible order follows. Without overlap the
+/// earliest
+/// times are a schedule, and no schedule under the same demands ends sooner. One object searches the same steps on one set of days after
+/// another.
 /// </summary>
 /// <remarks>
-/// The scheme is that of De Reyck and Herroelen for projects with generalized precedence relations (European Journal of Operational Research 111
-/// (1998)), with the linear propagation replaced by one that also keeps working hours. Bound: the earliest times themselves, and for every set of
+/// The scheme is that of De Reyck and Herroelen for projects with generalized precedence relations (European Journal of Operational
+/// Research 111
+/// (1998)), with the linear propagation replaced by one that also keeps working hours. Bound: the earliest times themselves, and for every
+/// set of
 /// steps that start not before a time, their work packed into working hours from then on plus the least time that has to follow.
 /// </remarks>
 internal sealed class SiteSearch
@@ -43,7 +48,8 @@ internal sealed class SiteSearch
     /// <param name="taken">Stretches that each step has to keep clear of; those of the model unless given.</param>
     /// <param name="others">What steps of other groups take of each shared mean.</param>
     /// <param name="cancellation">Stops the search.</param>
-    public SiteSearch(StepModel model, long start, long[]?[]? taken, List<(long From, long Until, int Need)>[]? others, CancellationToken cancellation)
+    public SiteSearch(StepModel model, long start, long[]?[]? taken, List<(long From, long Until, int Need)>[]? others,
+        CancellationToken cancellation)
     {
         this.model = model;
         this.start = start;
@@ -69,13 +75,18 @@ internal sealed class SiteSearch
     /// <summary>No schedule within the limit ends sooner.</summary>
     public long Bound { get; private set; }
 
-    /// <summary>Whether everything was looked at: the best is then the best there is, and without one there is none within the limit.</summary>
+    /// <summary>
+    /// Whether everything was looked at: the best is then the best there is, and without one there is none within the limit.
+    /// </summary>
     public bool IsComplete { get; private set; }
 
     /// <summary>Nodes looked at in all runs.</summary>
     public int Nodes { get; private set; }
 
-    /// <summary>Whether the rules can be kept by the limit when the crew and the rooms are no limit: a quick test that only a "no" of proves something.</summary>
+    /// <summary>
+    /// Whether the rules can be kept by the limit when the crew and the rooms are no limit: a quick test that only a "no" of proves
+    /// something.
+    /// </summary>
     public bool MayHold(long latest)
     {
         (long[] starts, long[] ends) = Rented(0);
@@ -134,8 +145,7 @@ internal sealed class SiteSearch
             return;
         }
 
-        mostNodes = Nodes + nodes;
-        int allNodes = mostNodes;
+        int allNodes = Nodes + nodes;
         for (long margin = FirstMargin; ; margin *= 4)
         {
             // Rules that contradict each other push each other up to the limit, so a near limit finds that out sooner.
@@ -149,10 +159,13 @@ internal sealed class SiteSearch
                 Visit(0, bound);
             }
 
-            if (BestEnd <= most || near == most)
+            if (near == most || (BestEnd <= near && (IsComplete || Nodes >= allNodes)))
             {
                 break;
             }
+
+            // Found before the near limit was looked through: the rest is still to be looked at.
+            most = Math.Min(most, BestEnd - 1);
         }
 
         long least = Math.Min(BestEnd, open);
@@ -260,7 +273,9 @@ internal sealed class SiteSearch
         return bound > limit ? bound : Math.Max(bound, load!.Of(starts, Days, thorough));
     }
 
-    /// <summary>Whether all that branching needs was there already; otherwise it is made, and orders that the lags force may have been added.</summary>
+    /// <summary>
+    /// Whether all that branching needs was there already; otherwise it is made, and orders that the lags force may have been added.
+    /// </summary>
     private bool IsPrepared()
     {
         if (load is not null)

@@ -6,8 +6,10 @@ using Refinish.Curing;
 namespace Refinish.Scheduling;
 
 /// <summary>
-/// The way from a work to its schedule: first whether times and hours allow any; one group (a bathroom) by exact search; several groups one after
-/// the other into the time that the earlier ones leave, in a few orders, with a bound from the crew's load and from each group alone; an exact
+/// The way from a work to its schedule: first whether times and hours allow any; one group (a bathroom) by exact search; several groups
+/// one after
+/// the other into the time that the earlier ones leave, in a few orders, with a bound from the crew's load and from each group alone; an
+/// exact
 /// search for a proof where the whole is small. Then the visits, then less waiting within each of them.
 /// </summary>
 internal sealed class SiteSolver(SiteWork work, SearchEffort effort, IProgress<double>? progress, CancellationToken cancellation)
@@ -88,13 +90,14 @@ internal sealed class SiteSolver(SiteWork work, SearchEffort effort, IProgress<d
             }
         }
 
-        return best is null ? Refused(explainer.Unknown(), search.Nodes) : Planned(model, search, best, Math.Min(bound, end));
+        return best is null ? Refused(ScheduleConflict.Unknown(), search.Nodes) : Planned(model, search, best, Math.Min(bound, end));
     }
 
     private SiteSchedule Planned(StepModel model, SiteSearch search, long[] starts, long bound)
     {
         long[] ends = model.Ends(starts, DaySet.All);
         long end = SiteSearch.Last(ends);
+        long lowest = bound;
         bool few = work.Prefers == SchedulePreference.FewestVisits;
         long latest = few ? Math.Max(end, openings.LastClose(end)) + work.VisitSlack.Ticks : end;
         Tell(0.95);
@@ -115,9 +118,13 @@ internal sealed class SiteSolver(SiteWork work, SearchEffort effort, IProgress<d
                 bound = fewer.IsEarliest ? end : Math.Min(bound, end);
             }
         }
-        else if (least < visits && Listed(model, latest) is (long[] Starts, long[] Ends) listed && SiteVisits.Count(model, listed.Starts, DaySet.All) < visits)
+
+        // What is not proved must at least not be worse than the list worked off.
+        if (least < visits && Listed(model, latest) is (long[] Starts, long[] Ends) listed
+            && SiteVisits.Count(model, listed.Starts, DaySet.All) < visits)
         {
-            (starts, ends) = listed;
+            (starts, ends, days) = (listed.Starts, listed.Ends, DaySet.All);
+            bound = Math.Min(lowest, SiteSearch.Last(ends));
         }
 
         long[] moved = LatestTimes.LessWaiting(model, days, starts, ends);
@@ -132,7 +139,8 @@ internal sealed class SiteSolver(SiteWork work, SearchEffort effort, IProgress<d
     private (long[] Starts, long[] Ends)? Listed(StepModel model, long latest)
     {
         (long[] starts, long[] ends) = (new long[model.Count], new long[model.Count]);
-        return new ListedOrder(model, new StepOverlaps(model, null), null).Run(start, latest, DaySet.All, starts, ends) ? (starts, ends) : null;
+        return new ListedOrder(model, new StepOverlaps(model, null), null).Run(start, latest, DaySet.All, starts, ends) ? (starts, ends)
+            : null;
     }
 
     private SiteSchedule Refused(ScheduleConflict conflict, int searched = 0)
@@ -141,8 +149,8 @@ internal sealed class SiteSolver(SiteWork work, SearchEffort effort, IProgress<d
         return new SiteSchedule(work, conflict, nodes + searched);
     }
 
-    // All work one after the other with every wait in between, after the last time that is not available, and two months to spare: whoever has to
-    // wait longer contradicts itself.
+    // All work one after the other with every wait in between, after the last time that is not available, and two months to spare: whoever
+    // has to wait longer contradicts itself.
     private long Horizon()
     {
         long waits = 0;

@@ -4,7 +4,9 @@ using System.Linq;
 
 namespace Refinish.Scheduling;
 
-/// <summary>One piece of work or one wait on site: how long, in which room, with how many people and which tools, and what it does to the room.</summary>
+/// <summary>
+/// One piece of work or one wait on site: how long, in which room, with how many people and which tools, and what it does to the room.
+/// </summary>
 /// <example><code>
 /// SiteStep coat = new()
 /// {
@@ -54,7 +56,9 @@ public sealed record SiteStep
         init => field = value is null ? null : Guard.Named(value, nameof(Room));
     }
 
-    /// <summary>How many of the crew it takes, 0 to 20; 1 unless given. With none it is a wait, which runs through nights and days off.</summary>
+    /// <summary>
+    /// How many of the crew it takes, 0 to 20; 1 unless given. With none it is a wait, which runs through nights and days off.
+    /// </summary>
     /// <exception cref="ArgumentOutOfRangeException">Outside the range.</exception>
     public int People
     {
@@ -63,17 +67,22 @@ public sealed record SiteStep
     }
     = 1;
 
-    /// <summary>Whether it may stop at the end of a shift and go on in the next, as masking may and a coat may not. Other work does not break into it.</summary>
+    /// <summary>
+    /// Whether it may stop at the end of a shift and go on in the next, as masking may and a coat may not. Other work does not break into
+    /// it.
+    /// </summary>
     public bool IsInterruptible { get; init; }
 
     /// <summary>
-    /// Whether it sprays: nobody else is in the room from its start until the room is clear. Only another step that sprays need not wait for
+    /// Whether it sprays: nobody else is in the room from its start until the room is clear. Only another step that sprays need not wait
+    /// for
     /// <see cref="Clearing"/>, because whoever sprays wears supplied air.
     /// </summary>
     public bool Sprays { get; init; }
 
     /// <summary>
-    /// How long after spraying the room stays empty until it is clear, 0 to 60 days; from a study of the air, not from habit. All attended steps in the
+    /// How long after spraying the room stays empty until it is clear, 0 to 60 days; from a study of the air, not from habit. All attended
+    /// steps in the
     /// room wait for it but those that spray.
     /// </summary>
     /// <exception cref="ArgumentOutOfRangeException">Outside the range.</exception>
@@ -115,14 +124,17 @@ public sealed record SiteStep
                 Guard.Named(tool, nameof(Tools));
             }
 
-            field = tools.Distinct(StringComparer.Ordinal).Count() == tools.Count ? tools : throw new ArgumentException("Tools of '" + Name + "' names a tool twice.", nameof(Tools));
+            field = tools.Distinct(StringComparer.Ordinal).Count() == tools.Count ? tools
+                : throw new ArgumentException("Tools of '" + Name + "' names a tool twice.", nameof(Tools));
         }
     }
     = ValueList<string>.Empty;
 
     /// <summary>
-    /// Times when it cannot be done, in any order, overlapping or not; none unless given: quiet hours for loud work, hours in which air or surface lie
-    /// outside the product's limits, days on which the customer does not want it. Work done in one go, and a wait, overlap none of them. Interruptible
+    /// Times when it cannot be done, in any order, overlapping or not; none unless given: quiet hours for loud work, hours in which air or
+    /// surface lie
+    /// outside the product's limits, days on which the customer does not want it. Work done in one go, and a wait, overlap none of them.
+    /// Interruptible
     /// work stops and goes on after them, as it does overnight.
     /// </summary>
     /// <exception cref="ArgumentException">An entry is missing.</exception>

@@ -1,6 +1,8 @@
 namespace Refinish.Scheduling;
 
-/// <summary>The settled times of a work: each step as early as it could be, which tells what drives it, and as it was put off within its day.</summary>
+/// <summary>
+/// The settled times of a work: each step as early as it could be, which tells what drives it, and as it was put off within its day.
+/// </summary>
 internal sealed class SiteTimes(SiteWork work, StepModel model, DaySet days, long[] early, long[] starts)
 {
     public SiteWork Work => work;

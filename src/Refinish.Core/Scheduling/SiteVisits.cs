@@ -4,8 +4,10 @@ using System.Collections.Generic;
 namespace Refinish.Scheduling;
 
 /// <summary>
-/// As few visits as can be among schedules that end by a limit, and of those the earliest end. For each number of days from the least that could do,
-/// and for each last day, the earlier days are chosen one after the other. A choice is given up when not even all days between its last day and
+/// As few visits as can be among schedules that end by a limit, and of those the earliest end. For each number of days from the least that
+/// could do,
+/// and for each last day, the earlier days are chosen one after the other. A choice is given up when not even all days between its last
+/// day and
 /// the last day of all let the steps be done, which settles every choice that begins with it; what is left is searched on just these days.
 /// </summary>
 internal sealed class SiteVisits(StepModel model, SiteSearch search, int mostNodes)

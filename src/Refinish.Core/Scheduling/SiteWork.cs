@@ -8,11 +8,14 @@ namespace Refinish.Scheduling;
 
 /// <summary>
 /// The work on one property: steps in one or more rooms, the times to keep between them, one crew, its tools and its calendar.
-/// <see cref="Solve"/> finds when each step is done: on as few days as can be, then with the end as early as can be, or the other way round.
+/// <see cref="Solve"/> finds when each step is done: on as few days as can be, then with the end as early as can be, or the other way
+/// round.
 /// </summary>
 /// <remarks>
-/// The order of work is found, not given: it follows from the lags, the crew, the tools and the rooms. A room is empty but for the sprayer while
-/// a coat is sprayed and until it is clear; dust is kept from wet film in the same room; interruptible work stops at the end of a shift, or when it
+/// The order of work is found, not given: it follows from the lags, the crew, the tools and the rooms. A room is empty but for the sprayer
+/// while
+/// a coat is sprayed and until it is clear; dust is kept from wet film in the same room; interruptible work stops at the end of a shift,
+/// or when it
 /// cannot be done, only. The order in which steps are listed is one of the orders that are tried, so the result is never worse than that.
 /// When end and days are settled, steps of a visit move later where that shortens it, so that nobody comes early to wait.
 /// </remarks>
@@ -20,11 +23,14 @@ namespace Refinish.Scheduling;
 /// SiteWork work = new()
 /// {
 ///     Start = new DateTimeOffset(2027, 3, 1, 8, 0, 0, TimeSpan.FromHours(1)),
-///     Calendar = WorkCalendar.Weekdays(new WorkingHours(TimeSpan.FromHours(8), TimeSpan.FromHours(17)), LocalClock.Fixed(TimeSpan.FromHours(1))),
+///     Calendar = WorkCalendar.Weekdays(new WorkingHours(TimeSpan.FromHours(8), TimeSpan.FromHours(17)),
+/// LocalClock.Fixed(TimeSpan.FromHours(1))),
 ///     Steps =
 ///     [
-///         new SiteStep { Id = "prime", Duration = TimeSpan.FromHours(1), Room = "bathroom", Sprays = true, Clearing = TimeSpan.FromHours(1) },
-///         new SiteStep { Id = "topcoat", Duration = TimeSpan.FromHours(1), Room = "bathroom", Sprays = true, Clearing = TimeSpan.FromHours(1) },
+///         new SiteStep { Id = "prime", Duration = TimeSpan.FromHours(1), Room = "bathroom", Sprays = true, Clearing =
+/// TimeSpan.FromHours(1) },
+///         new SiteStep { Id = "topcoat", Duration = TimeSpan.FromHours(1), Room = "bathroom", Sprays = true, Clearing =
+/// TimeSpan.FromHours(1) },
 ///     ],
 ///     Lags = [new StepLag("prime", "topcoat", TimeSpan.FromHours(2), TimeSpan.FromHours(24), "recoat window of the primer")],
 /// };
@@ -110,7 +116,8 @@ public sealed record SiteWork
     = SchedulePreference.FewestVisits;
 
     /// <summary>
-    /// How much later than the end of the working day of the earliest end a schedule may end for the sake of fewer visits, 0 to 60 days; 7 days unless
+    /// How much later than the end of the working day of the earliest end a schedule may end for the sake of fewer visits, 0 to 60 days; 7
+    /// days unless
     /// given (invented: the same days come again a week later).
     /// </summary>
     /// <exception cref="ArgumentOutOfRangeException">Outside the range.</exception>
@@ -131,7 +138,8 @@ public sealed record SiteWork
     /// <param name="cancellation">Stops the search.</param>
     /// <returns>The schedule with what was proved about it; when there is none, what contradicts what.</returns>
     /// <exception cref="ArgumentException">
-    /// Ids, lags, people or tools do not fit each other: an id stands twice, a lag refers to no listed step or has a most time after a step that may be
+    /// Ids, lags, people or tools do not fit each other: an id stands twice, a lag refers to no listed step or has a most time after a
+    /// step that may be
     /// interrupted, a step needs more people than the crew has, a tool is listed twice.
     /// </exception>
     /// <exception cref="OperationCanceledException">The search was stopped.</exception>
@@ -141,5 +149,6 @@ public sealed record SiteWork
     /// <summary>The number of steps and of rooms.</summary>
     /// <returns>One line of text.</returns>
     public override string ToString() =>
-        Figures.Fixed(Steps.Count, 0) + " steps in " + Figures.Fixed(Steps.Select(step => step.Room).OfType<string>().Distinct(StringComparer.Ordinal).Count(), 0) + " rooms";
+        Figures.Fixed(Steps.Count, 0) + " steps in "
+            + Figures.Fixed(Steps.Select(step => step.Room).OfType<string>().Distinct(StringComparer.Ordinal).Count(), 0) + " rooms";
 }

@@ -48,8 +48,11 @@ public sealed record StepLag
     public string Reason { get; }
 
     /// <summary>
-    /// The clock on which <see cref="Minimum"/> and <see cref="Maximum"/> are counted: hours at its reference temperature, gained between the end of the
-    /// one and the start of the other. <see langword="null"/> to count elapsed time. Its record of temperatures has to begin no later than the work.
+    /// The clock on which <see cref="Minimum"/> and <see cref="Maximum"/> are counted: hours at its reference temperature, gained between
+    /// the end of the
+    /// one and the start of the other. <see langword="null"/> to count elapsed time. Its record of temperatures has to begin no later than
+    /// the work. A step is not placed where the record
+    /// ends before the minimum is gained or before a maximum can be judged: the conflict then says that the record is too short.
     /// </summary>
     public EquivalentAge? Clock { get; init; }
 

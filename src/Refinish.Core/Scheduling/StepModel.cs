@@ -94,7 +94,9 @@ internal sealed class StepModel
     /// <summary>Lags by the step after which they count.</summary>
     public StepEdge[] Edges { get; }
 
-    /// <summary>Shared means of which there is more than one, with what each step needs of them; the crew first, also when it is one person.</summary>
+    /// <summary>
+    /// Shared means of which there is more than one, with what each step needs of them; the crew first, also when it is one person.
+    /// </summary>
     public List<SharedMean> Means { get; } = [];
 
     /// <summary>Steps by room.</summary>
@@ -118,7 +120,9 @@ internal sealed class StepModel
 
     public void Apart(int i, int j, long gap) => gaps[(i * Count) + j] = Math.Max(gaps[(i * Count) + j], gap);
 
-    /// <summary>The least time from the start of each step to the end of all, lags and durations alone; the lags have to be free of circles.</summary>
+    /// <summary>
+    /// The least time from the start of each step to the end of all, lags and durations alone; the lags have to be free of circles.
+    /// </summary>
     public long[] Tails()
     {
         long[] tail = (long[])Duration.Clone();
@@ -141,7 +145,9 @@ internal sealed class StepModel
         return tail;
     }
 
-    /// <summary>Whether durations and lags contradict each other whatever the hours: a path from a step to itself that takes time.</summary>
+    /// <summary>
+    /// Whether durations and lags contradict each other whatever the hours: a path from a step to itself that takes time.
+    /// </summary>
     public bool Contradicts()
     {
         long[] start = new long[Count];
@@ -191,5 +197,6 @@ internal sealed class StepModel
 
     /// <summary>The first time from an instant on at which working hours let a step start.</summary>
     public long Place(int i, long time, DaySet days) =>
-        !Attended[i] ? time : Interruptible[i] && Duration[i] > 0 ? Hours[i]!.FirstOpen(time, days) : Hours[i]!.FirstFit(time, Duration[i], days);
+        !Attended[i] ? time : Interruptible[i] && Duration[i] > 0 ? Hours[i]!.FirstOpen(time, days)
+            : Hours[i]!.FirstFit(time, Duration[i], days);
 }

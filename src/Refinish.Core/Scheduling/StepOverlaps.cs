@@ -2,7 +2,10 @@ using System.Collections.Generic;
 
 namespace Refinish.Scheduling;
 
-/// <summary>Where a set of times breaks a rule that only an order of steps can mend: two that exclude each other, or too many that share what is scarce.</summary>
+/// <summary>
+/// Where a set of times breaks a rule that only an order of steps can mend: two that exclude each other, or too many that share what is
+/// scarce.
+/// </summary>
 internal sealed class StepOverlaps
 {
     private readonly StepModel model;
@@ -91,7 +94,9 @@ internal sealed class StepOverlaps
         return [.. orders];
     }
 
-    /// <summary>As few steps as are too many at the first time at which steps need more of something than there is; none when there is no such time.</summary>
+    /// <summary>
+    /// As few steps as are too many at the first time at which steps need more of something than there is; none when there is no such time.
+    /// </summary>
     public List<int>? Crowd(long[] starts, long[] ends)
     {
         long when = long.MaxValue;

@@ -6,7 +6,8 @@ namespace Refinish.Scheduling;
 
 /// <summary>A stretch of time without a break, from one instant to another.</summary>
 /// <example><code>
-/// TimeInterval night = new(new DateTimeOffset(2027, 3, 1, 22, 0, 0, TimeSpan.Zero), new DateTimeOffset(2027, 3, 2, 6, 0, 0, TimeSpan.Zero));
+/// TimeInterval night = new(new DateTimeOffset(2027, 3, 1, 22, 0, 0, TimeSpan.Zero), new DateTimeOffset(2027, 3, 2, 6, 0, 0,
+/// TimeSpan.Zero));
 /// TimeSpan length = night.Length;   // 8 h
 /// </code></example>
 public sealed record TimeInterval
@@ -38,9 +39,12 @@ public sealed record TimeInterval
     /// <summary>The two times.</summary>
     /// <returns>Text such as <c>2027-03-01 08:00 to 2027-03-01 10:30</c>.</returns>
     public override string ToString() =>
-        Start.ToString("yyyy-MM-dd HH:mm", CultureInfo.InvariantCulture) + " to " + End.ToString("yyyy-MM-dd HH:mm", CultureInfo.InvariantCulture);
+        Start.ToString("yyyy-MM-dd HH:mm", CultureInfo.InvariantCulture) + " to "
+            + End.ToString("yyyy-MM-dd HH:mm", CultureInfo.InvariantCulture);
 
-    /// <summary>Begin and end in turn, in universal ticks: in order, joined where they touch or overlap, without those of no length.</summary>
+    /// <summary>
+    /// Begin and end in turn, in universal ticks: in order, joined where they touch or overlap, without those of no length.
+    /// </summary>
     internal static long[] Merged(IReadOnlyList<TimeInterval> intervals)
     {
         List<(long From, long Until)> all = new(intervals.Count);

@@ -4,7 +4,8 @@ using System.Collections.Generic;
 namespace Refinish.Scheduling;
 
 /// <summary>
-/// A number of days below which no schedule can stay. Two bounds: the work packed into the longest days, and the longest chain of lags walked as if
+/// A number of days below which no schedule can stay. Two bounds: the work packed into the longest days, and the longest chain of lags
+/// walked as if
 /// every day were the longest, beginning a new day only when the next step no longer fits into the one before.
 /// </summary>
 internal static class VisitBound
@@ -44,7 +45,8 @@ internal static class VisitBound
         return number;
     }
 
-    // The place of a step is its day among the visits and its time since that day opened. By a lag the next step's place can only grow with the place
+    // The place of a step is its day among the visits and its time since that day opened. By a lag the next step's place can only grow
+    // with the place
     // before it, so the places of the longest chain are a bound for every schedule.
     private static int ByChain(StepModel model, List<WorkDay> days)
     {
@@ -63,7 +65,8 @@ internal static class VisitBound
         int most = 0;
         for (int i = 0; i < model.Count; i++)
         {
-            starts[i] = new Place(1, 0);
+            // A wait may lie before the first visit.
+            starts[i] = new Place(model.Attended[i] ? 1 : 0, 0);
             most = model.Attended[i] ? 1 : most;
         }
 
@@ -76,7 +79,9 @@ internal static class VisitBound
                 ref readonly StepEdge edge = ref model.Edges[at];
                 Place end = End(model, edge.From, starts[edge.From], span, work);
                 long time = end.Time + edge.Minimum;
-                bool fits = !model.Attended[edge.To] || time + (model.Interruptible[edge.To] ? Math.Min(1, model.Duration[edge.To]) : model.Duration[edge.To]) <= span;
+                bool fits = !model.Attended[edge.To]
+                    || (end.Day > 0 && time
+                    + (model.Interruptible[edge.To] ? Math.Min(1, model.Duration[edge.To]) : model.Duration[edge.To]) <= span);
                 Place place = fits ? new Place(end.Day, time) : new Place(end.Day + 1, 0);
                 if (place.IsAfter(starts[edge.To]))
                 {

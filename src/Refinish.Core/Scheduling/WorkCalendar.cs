@@ -11,12 +11,14 @@ namespace Refinish.Scheduling;
 /// </remarks>
 /// <example><code>
 /// WorkCalendar calendar = WorkCalendar.Weekdays(
-///     new WorkingHours(TimeSpan.FromHours(8), TimeSpan.FromHours(17)), LocalClock.Fixed(TimeSpan.FromHours(1)), [new DateTime(2027, 3, 29)]);
+///     new WorkingHours(TimeSpan.FromHours(8), TimeSpan.FromHours(17)), LocalClock.Fixed(TimeSpan.FromHours(1)), [new DateTime(2027, 3,
+/// 29)]);
 /// DateTimeOffset start = calendar.FirstOpen(new DateTimeOffset(2027, 3, 27, 12, 0, 0, TimeSpan.FromHours(1)));   // Tuesday 30 March, 8:00
 /// </code></example>
 public sealed record WorkCalendar
 {
-    private static readonly DayOfWeek[] Week = [DayOfWeek.Monday, DayOfWeek.Tuesday, DayOfWeek.Wednesday, DayOfWeek.Thursday, DayOfWeek.Friday, DayOfWeek.Saturday, DayOfWeek.Sunday];
+    private static readonly DayOfWeek[] Week = [DayOfWeek.Monday, DayOfWeek.Tuesday, DayOfWeek.Wednesday, DayOfWeek.Thursday,
+        DayOfWeek.Friday, DayOfWeek.Saturday, DayOfWeek.Sunday];
 
     /// <summary>Makes a calendar.</summary>
     /// <param name="clock">The clock of the site.</param>
@@ -26,7 +28,8 @@ public sealed record WorkCalendar
     public WorkCalendar(LocalClock clock, IEnumerable<WorkShift> shifts, IEnumerable<DateTime>? daysOff = null)
     {
         Clock = Guard.NotNull(clock, nameof(clock));
-        ValueList<WorkShift> sorted = new(Guard.List(shifts, nameof(shifts), 1).OrderBy(shift => Array.IndexOf(Week, shift.Day)).ThenBy(shift => shift.Hours.From));
+        ValueList<WorkShift> sorted = new(Guard.List(shifts, nameof(shifts), 1).OrderBy(shift => Array.IndexOf(Week, shift.Day))
+            .ThenBy(shift => shift.Hours.From));
         for (int i = 1; i < sorted.Count; i++)
         {
             if (sorted[i].Day == sorted[i - 1].Day && sorted[i].Hours.From < sorted[i - 1].Hours.Until)
@@ -36,12 +39,14 @@ public sealed record WorkCalendar
         }
 
         Shifts = sorted;
-        DaysOff = new ValueList<DateTime>((daysOff ?? []).Select(day => DateTime.SpecifyKind(day, DateTimeKind.Unspecified)).Distinct().OrderBy(day => day));
+        DaysOff = new ValueList<DateTime>((daysOff ?? []).Select(day => DateTime.SpecifyKind(day, DateTimeKind.Unspecified)).Distinct()
+            .OrderBy(day => day));
         foreach (DateTime day in DaysOff)
         {
             if (day.TimeOfDay != TimeSpan.Zero)
             {
-                throw new ArgumentException("A day off is given with the time of day " + Figures.Fixed(day.TimeOfDay.TotalHours, 2) + " h; allowed: dates at midnight.", nameof(daysOff));
+                throw new ArgumentException("A day off is given with the time of day " + Figures.Fixed(day.TimeOfDay.TotalHours, 2)
+                    + " h; allowed: dates at midnight.", nameof(daysOff));
             }
         }
     }
@@ -79,7 +84,8 @@ public sealed record WorkCalendar
     /// <summary>The earliest instant, not before the one given, at which there is working time left.</summary>
     /// <param name="notBefore">The instant before which work cannot start.</param>
     /// <returns>The instant by the clock of the site.</returns>
-    public DateTimeOffset FirstOpen(DateTimeOffset notBefore) => At(new Openings(this, notBefore).FirstOpen(notBefore.UtcTicks, DaySet.All));
+    public DateTimeOffset FirstOpen(DateTimeOffset notBefore) =>
+        At(new Openings(this, notBefore).FirstOpen(notBefore.UtcTicks, DaySet.All));
 
     /// <summary>The earliest instant, not before the one given, at which work of this length can start and end within one shift.</summary>
     /// <param name="notBefore">The instant before which it cannot start.</param>

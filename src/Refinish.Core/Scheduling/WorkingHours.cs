@@ -3,7 +3,7 @@ using System.Collections.Generic;
 
 namespace Refinish.Scheduling;
 
-/// <summary>The hours of a day in which someone is on site, by the clock of the job's start, every day of the week.</summary>
+/// <summary>The hours of a day in which someone is on site, by the clock of the site.</summary>
 /// <example><code>
 /// WorkingHours day = new(TimeSpan.FromHours(8), TimeSpan.FromHours(17));
 /// </code></example>
@@ -85,5 +85,6 @@ public sealed record WorkingHours
     /// <returns>Text such as <c>08:00–17:00</c>.</returns>
     public override string ToString() => Clock(From) + "–" + Clock(Until);
 
-    private static string Clock(TimeSpan time) => Figures.Fixed(Math.Floor(time.TotalHours), 0).PadLeft(2, '0') + ":" + Figures.Fixed(time.Minutes, 0).PadLeft(2, '0');
+    private static string Clock(TimeSpan time) =>
+        Figures.Fixed(Math.Floor(time.TotalHours), 0).PadLeft(2, '0') + ":" + Figures.Fixed(time.Minutes, 0).PadLeft(2, '0');
 }

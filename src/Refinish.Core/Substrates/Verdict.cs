@@ -26,11 +26,17 @@ public sealed record Verdict
     {
         Survey = Guard.NotNull(survey, nameof(survey));
         Policy = policy ?? SurveyPolicy.Generic;
-        Reasons = new ValueList<VerdictReason>(SurveyRules.All
-            .SelectMany(rule => rule.Find(survey, Policy).Select(finding => new VerdictReason(rule, finding)))
-            .OrderByDescending(reason => reason.Effect)
-            .ThenBy(reason => reason.RuleCode, StringComparer.Ordinal)
-            .ThenBy(reason => reason.Sentence, StringComparer.Ordinal));
+        List<VerdictReason> reasons = [];
+        foreach (SurveyRule rule in SurveyRules.All)
+        {
+            foreach (Finding finding in rule.Find(survey, Policy))
+            {
+                reasons.Add(new VerdictReason(rule, finding));
+            }
+        }
+
+        reasons.Sort(WorstFirst);
+        Reasons = new ValueList<VerdictReason>(reasons);
         Suitability = Reasons.Count == 0 ? Suitability.Suitable : Reasons[0].Effect;
         Cautions = new ValueList<Caution>(SubstrateCautions.Of(survey));
     }
@@ -77,6 +83,14 @@ public sealed record Verdict
     /// <summary>The outcome and the codes of the rules behind it.</summary>
     /// <returns>Text such as <c>not suitable as it stands: S-04</c>.</returns>
     public override string ToString() => Reasons.Count == 0 ? Outcome : Outcome + ": " + string.Join(", ", Reasons.Select(reason => reason.RuleCode).Distinct());
+
+    // Sentences are compared only between findings of one rule.
+    private static int WorstFirst(VerdictReason one, VerdictReason other)
+    {
+        int order = other.Effect.CompareTo(one.Effect);
+        order = order != 0 ? order : string.CompareOrdinal(one.RuleCode, other.RuleCode);
+        return order != 0 ? order : string.CompareOrdinal(one.Sentence, other.Sentence);
+    }
 
     private string Outcome => Suitability switch
     {

@@ -3,15 +3,14 @@ namespace Refinish.Substrates;
 /// <summary>Why a verdict came out as it did: one rule, what it found, and the way out.</summary>
 public sealed record VerdictReason
 {
-    private readonly string usSentence;
+    private readonly Finding finding;
 
     internal VerdictReason(SurveyRule rule, Finding finding)
     {
         RuleCode = rule.Code;
         Effect = rule.Effect;
         Title = rule.Title;
-        Sentence = finding.Sentence(DisplayUnits.Si);
-        usSentence = finding.Sentence(DisplayUnits.UsCustomary);
+        this.finding = finding;
         Comparison = finding.Comparison;
         Remedy = rule.Remedy;
         RepeatTest = rule.RepeatTest;
@@ -28,7 +27,7 @@ public sealed record VerdictReason
     public string Title { get; }
 
     /// <summary>What was found, with its numbers in metric units.</summary>
-    public string Sentence { get; }
+    public string Sentence => finding.Sentence(DisplayUnits.Si);
 
     /// <summary>The threshold and how far off it is; <see langword="null"/> for a rule without one.</summary>
     public LimitComparison? Comparison { get; }
@@ -45,7 +44,16 @@ public sealed record VerdictReason
     /// <summary>What was found, with its numbers.</summary>
     /// <param name="system">Metric or US customary.</param>
     /// <returns>One sentence without a full stop.</returns>
-    public string SentenceIn(DisplayUnits system) => system == DisplayUnits.UsCustomary ? usSentence : Sentence;
+    public string SentenceIn(DisplayUnits system) => finding.Sentence(system);
+
+    /// <summary>Whether the other comes from the same rule and says the same.</summary>
+    /// <param name="other">The other reason.</param>
+    /// <returns><see langword="true"/> when it does.</returns>
+    public bool Equals(VerdictReason? other) => other is not null && RuleCode == other.RuleCode && Sentence == other.Sentence;
+
+    /// <summary>A hash of the rule.</summary>
+    /// <returns>The hash.</returns>
+    public override int GetHashCode() => System.StringComparer.Ordinal.GetHashCode(RuleCode);
 
     /// <summary>Code, finding and remedy in one line, in metric units.</summary>
     /// <returns>One line of text.</returns>

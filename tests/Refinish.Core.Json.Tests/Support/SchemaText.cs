@@ -42,10 +42,12 @@ internal sealed class SchemaText
     private JsonObject Of(Shape shape) => shape switch
     {
         IDocumentShape document => Defined(document.Name + "Document", () => Body(document, null)),
+        IThroughShape through => Of(through.Inner),
+        IReferenceShape reference => new JsonObject { ["anyOf"] = new JsonArray(new JsonObject { ["type"] = "string", ["pattern"] = "\\S" }, Of(reference.Whole)) },
         IOneOfShape variants => Defined(variants.Name, () => new JsonObject { ["oneOf"] = new JsonArray([.. variants.Variants.Select(variant => Defined(variant.Fields.Name, () => Body(variant.Fields, variant.Kind)))]) }),
         IFieldsShape fields => Defined(fields.Name, () => Body(fields, null)),
         IListShape list => new JsonObject { ["type"] = "array", ["items"] = Of(list.Item) },
-        IHolderShape { Item: IFieldsShape { Name: "bathroomPlan" } results } => Of((Shape)results),
+        IHolderShape { Item: IFieldsShape { Name: "jobPlan" } results } => Of((Shape)results),
         IHolderShape holder => new JsonObject { ["anyOf"] = new JsonArray(Of(holder.Item), new JsonObject { ["type"] = "null" }) },
         IQuantityShape quantity => Defined(Camel(quantity.Name) + "Quantity", () => Quantity(quantity)),
         IWordShape words => new JsonObject { ["enum"] = new JsonArray([.. words.Words.Select(word => (JsonNode)word)]) },
@@ -92,7 +94,7 @@ internal sealed class SchemaText
         foreach (IField field in shape.Fields)
         {
             JsonObject schema = Of(field.Shape);
-            if ((field.Shape is FixedUnitShape ? "Unit of the three values." : documentation.Of(shape.Described, field.Name)) is string sentence)
+            if (Sentence(shape, field) is string sentence)
             {
                 schema["description"] = sentence;
             }
@@ -119,6 +121,15 @@ internal sealed class SchemaText
         body["additionalProperties"] = false;
         return body;
     }
+
+    // A few fields are not called as the property or parameter that they stand for.
+    private string? Sentence(IFieldsShape shape, IField field) => (shape.Name, field.Name) switch
+    {
+        (_, "unit") when field.Shape is FixedUnitShape => "Unit of the three values.",
+        ("preparationStep", "step") => documentation.Of(shape.Described, "kind"),
+        (_, "catalogue") => documentation.Of(typeof(Catalogue)) + " generic/ and an identifier name what the library has itself.",
+        _ => documentation.Of(shape.Described, field.Name),
+    };
 
     private static JsonObject Quantity(IQuantityShape quantity)
     {

@@ -12,6 +12,20 @@ internal static class Walk
     {
         switch (shape, json)
         {
+            case (IThroughShape through, _):
+                foreach ((JsonObject, IFieldsShape, IField, string) found in Fields(through.Inner, json, path))
+                {
+                    yield return found;
+                }
+
+                break;
+            case (IReferenceShape reference, JsonObject):
+                foreach ((JsonObject, IFieldsShape, IField, string) found in Fields(reference.Whole, json, path))
+                {
+                    yield return found;
+                }
+
+                break;
             case (IOneOfShape variants, JsonObject owner):
                 foreach ((string kind, IFieldsShape fields) in variants.Variants)
                 {
@@ -78,6 +92,14 @@ internal static class Walk
             else if (shape is IHolderShape holder)
             {
                 below.Add(holder.Item);
+            }
+            else if (shape is IThroughShape through)
+            {
+                below.Add(through.Inner);
+            }
+            else if (shape is IReferenceShape reference)
+            {
+                below.Add(reference.Whole);
             }
 
             foreach (Shape next in below)

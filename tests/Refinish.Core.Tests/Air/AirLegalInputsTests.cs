@@ -167,6 +167,8 @@ public class AirLegalInputsTests
             MinimumTemperature = air.DryBulb, MaximumTemperature = Temperature.FromDegreesCelsius(60), MaximumRelativeHumidity = Ratio.FromPercent(80), Source = Source.Invented("test"),
         };
         Assert.Equal(air.DryBulb, new SprayWindow(air, air.DryBulb, limits).Surface);
+        Everything(Rooms.Study(room with { AirPressure = Pressure.FromKilopascals(20) }, Rooms.Fan(100, 2), Rooms.Coat(0, 6, 100, 0.4, 15)));
+        Numbers.Refuses("AirPressure", () => _ = room with { AirPressure = Pressure.FromKilopascals(19.9) });
         Numbers.Refuses("AirTemperature", () => _ = room with { AirTemperature = Temperature.FromDegreesCelsius(-41) });
     }
 

@@ -140,7 +140,7 @@ public class PersonExposureTests
         Assert.Equal(2, new PersonExposure("x", [new RoomStay(other, TimeSpan.FromHours(2), TimeSpan.FromHours(3)), stay], Limits).Stays.Count);
     }
 
-    private static Emission Both(double startMinutes, double grams) => Rooms.Coat(startMinutes, 6, grams, 0.4, 15, Rooms.Share(A, 60), Rooms.Share(B, 40));
+    private static SolventEmission Both(double startMinutes, double grams) => Rooms.Coat(startMinutes, 6, grams, 0.4, 15, Rooms.Share(A, 60), Rooms.Share(B, 40));
 
     private static AirStudy Study(Room room, params Emission[] emissions) => new(room, Rooms.Fan(150, 2), emissions, TimeSpan.FromHours(8), Limits);
 

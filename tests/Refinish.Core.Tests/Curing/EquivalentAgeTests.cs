@@ -50,7 +50,8 @@ public class EquivalentAgeTests
     private static void At(string time, DateTimeOffset? instant)
     {
         Assert.NotNull(instant);
-        DateTimeOffset expected = DateTimeOffset.ParseExact(time, "yyyy-MM-dd HH:mm zzz", System.Globalization.CultureInfo.InvariantCulture);
+        DateTimeOffset expected = DateTimeOffset.ParseExact(time, "yyyy-MM-dd HH:mm zzz",
+            System.Globalization.CultureInfo.InvariantCulture);
         Numbers.Near(0, (instant.Value - expected).TotalMinutes, 0.5);
     }
 
@@ -142,8 +143,67 @@ public class EquivalentAgeTests
         Assert.Equal(TimeSpan.FromHours(13), age.Between(evening, morning));
         DateTimeOffset autumn = new(2026, 10, 31, 18, 0, 0, TimeSpan.FromHours(-4));
         DateTimeOffset after = new(2026, 11, 1, 8, 0, 0, TimeSpan.FromHours(-5));
-        Assert.Equal(TimeSpan.FromHours(15), new EquivalentAge(TemperatureHistory.Constant(autumn, C(25)), Doubling, C(25)).Between(autumn, after));
+        Assert.Equal(TimeSpan.FromHours(15), new EquivalentAge(TemperatureHistory.Constant(autumn, C(25)), Doubling, C(25))
+            .Between(autumn, after));
         Assert.Equal(Night, new TemperatureHistory(Five.ToUniversalTime(), [At(1, 20), At(14, 12), At(10, 20)], true));
+    }
+
+    [Fact]
+    [Evidence(Basis.Independent, "by hand: 3 h at 25 °C take 3 h at 25 °C and 6 h at 15 °C; back from 20:00, with 15 °C until 19:00 and 25 °C afterwards, 1 h and then 4 h for the other two, so 15:00")]
+    public void An_age_is_walked_backwards()
+    {
+        DateTimeOffset noon = Five.AddHours(-5);
+        Assert.Equal(noon.AddHours(4), new EquivalentAge(TemperatureHistory.Constant(noon, C(25)), Doubling, C(25))
+            .InstantBefore(noon.AddHours(7), TimeSpan.FromHours(3)));
+        Assert.Equal(noon.AddHours(1), new EquivalentAge(TemperatureHistory.Constant(noon, C(15)), Doubling, C(25))
+            .InstantBefore(noon.AddHours(7), TimeSpan.FromHours(3)));
+        EquivalentAge two = new(new TemperatureHistory(noon, [At(7, 15), At(5, 25)]), Doubling, C(25));
+        Assert.Equal(noon.AddHours(3), two.InstantBefore(noon.AddHours(8), TimeSpan.FromHours(3)));
+        Assert.Equal(noon.AddHours(8), two.InstantBefore(noon.AddHours(8), TimeSpan.Zero));
+        Assert.Null(two.InstantBefore(noon.AddHours(8), TimeSpan.FromHours(5)));
+        Assert.Equal(Five.Offset, two.InstantBefore(noon.AddHours(8), TimeSpan.FromHours(3))!.Value.Offset);
+        Numbers.Refuses("until", () => _ = two.InstantBefore(noon.AddHours(13), TimeSpan.Zero));
+        Numbers.Refuses("age", () => _ = two.InstantBefore(noon, TimeSpan.FromTicks(-1)));
+    }
+
+    [Property]
+    [Evidence(Basis.Identity, "from the instant before, at most the age is gained and a tick earlier more; forwards again the age is gained at the instant it was walked back from")]
+    public void Backwards_and_forwards_are_inverse(NormalFloat a, NormalFloat b, NormalFloat c, bool on)
+    {
+        EquivalentAge age = new(Random(a, b, c, on), Doubling, C(23));
+        TimeSpan all = TimeSpan.FromTicks(age.History.Segments.Sum(s => s.Duration.Ticks));
+        DateTimeOffset until = Five.AddTicks((long)(all.Ticks * (0.5 + (0.5 * Part(a)))));
+        TimeSpan gained = TimeSpan.FromTicks((long)(age.Between(Five, until).Ticks * Part(b) * 0.999));
+        DateTimeOffset from = age.InstantBefore(until, gained)!.Value;
+        Assert.True(age.Between(from, until) <= gained + TimeSpan.FromTicks(1));
+        Numbers.Near(gained.TotalSeconds, age.Between(from, until).TotalSeconds, 1e-5);
+        Numbers.Near(0, (age.InstantOf(from, gained)!.Value - until).TotalSeconds, 1e-4);
+    }
+
+    [Fact]
+    [Evidence(Basis.Independent, "by hand: of 1 h at 25 °C, 10 h at 8 °C and 3 h at 15 °C only the first and the last count when nothing progresses below 10 °C: 1 + 0 + 1.5 h; 2 h are gained 2 h into the last; back from the end 1.5 h reach the end of the cold, and more reach its beginning")]
+    public void Below_a_temperature_nothing_progresses()
+    {
+        EquivalentAge age = new(new TemperatureHistory(Five, [At(1, 25), At(10, 8), At(3, 15)]), Doubling, C(25)) { StopsBelow = C(10) };
+        Assert.Equal(TimeSpan.FromHours(2.5), age.Between(Five, Five.AddHours(14)));
+        Assert.Equal(Five.AddHours(13), age.InstantOf(Five, TimeSpan.FromHours(2)));
+        Assert.Equal(Five.AddHours(1), age.InstantOf(Five, TimeSpan.FromHours(1)));
+        Assert.Equal(Five.AddHours(0.5), age.InstantBefore(Five.AddHours(14), TimeSpan.FromHours(2)));
+        Assert.Equal(Five.AddHours(1), age.InstantBefore(Five.AddHours(6), TimeSpan.Zero));
+        Workings workings = age.Workings(Five, Five.AddHours(14));
+        Numbers.HoldsToKernel(workings);
+        Assert.Contains("too cold for anything to progress", workings.Steps[1].Name, StringComparison.Ordinal);
+        Numbers.HoldsToKernel(age.WorkingsOfInstant(Five, TimeSpan.FromHours(2)));
+        Numbers.HoldsToKernel(age.WorkingsOfInstant(Five.AddHours(2), TimeSpan.Zero));
+        EquivalentAge cold = new(new TemperatureHistory(Five, [At(1, 25), At(1, 8)], true), Doubling, C(25)) { StopsBelow = C(10) };
+        Assert.Null(cold.InstantOf(Five, TimeSpan.FromHours(1.5)));
+        Assert.Equal(Five.AddHours(1), cold.InstantOf(Five, TimeSpan.FromHours(1)));
+        Numbers.HoldsToKernel(cold.WorkingsOfInstant(Five, TimeSpan.FromHours(1.5)));
+        Assert.NotEqual(cold, cold with { StopsBelow = null });
+        Assert.Equal(new EquivalentAge(cold.History, Doubling, C(25)), cold with { StopsBelow = null });
+        Assert.True((cold with { StopsBelow = C(8) }).InstantOf(Five, TimeSpan.FromHours(1.5)) is not null);
+        Assert.Equal("hours at 25 °C, rate × 2 for ten kelvins, nothing below 10 °C", cold.ToString());
+        Numbers.Refuses("StopsBelow", () => _ = cold with { StopsBelow = C(61) });
     }
 
     [Fact]
@@ -181,7 +241,8 @@ public class EquivalentAgeTests
         CureClock clock = new(Times, Night, Five);
         At("2026-03-04 07:02 -05:00", clock.RecoatCloses);
         Assert.True(clock.IsComplete);
-        Assert.True(clock.TouchDry < clock.RecoatOpens && clock.RecoatOpens < clock.RecoatCloses && clock.RecoatCloses < clock.WaterService && clock.WaterService < clock.FullCure);
+        Assert.True(clock.TouchDry < clock.RecoatOpens && clock.RecoatOpens < clock.RecoatCloses
+            && clock.RecoatCloses < clock.WaterService && clock.WaterService < clock.FullCure);
         Workings workings = clock.Workings();
         Assert.Equal(5, workings.Parts.Count);
         Numbers.HoldsToKernel(workings);

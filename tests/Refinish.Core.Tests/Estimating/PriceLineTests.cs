@@ -57,7 +57,7 @@ public class PriceLineTests
         });
         string[] expected =
         [
-            "labour/L-1", "labour/L-2/anna", "paid-time/wait-1", "material/topcoat/946.352946", "material/topcoat/3785.411784",
+            "labour/L-1", "labour/L-2/anna", "paid-time/wait-1/anna", "material/topcoat/946.352946", "material/topcoat/3785.411784",
             "consumables", "travel", "waste", "option/job/X-20", "option/tub-1/X-10", "overhead/hours", "overhead/cost", "warranty",
         ];
         Assert.Equal(expected, estimate.CostLines.Select(line => line.Id));

@@ -43,7 +43,8 @@ public class CriticalPathTests
     public void A_circle_is_named()
     {
         SiteStep[] steps = [Step("mask", 1), Step("spray", 1)];
-        CriticalPath path = new(steps, [new("mask", "spray", TimeSpan.Zero, null, "masked first"), new("spray", "mask", TimeSpan.Zero, null, "dry first")]);
+        CriticalPath path = new(steps,
+            [new("mask", "spray", TimeSpan.Zero, null, "masked first"), new("spray", "mask", TimeSpan.Zero, null, "dry first")]);
         Assert.False(path.IsPossible);
         Assert.Empty(path.Steps);
         Assert.Equal(TimeSpan.FromHours(2), path.Conflict!.Excess);
@@ -52,8 +53,10 @@ public class CriticalPathTests
         Assert.Throws<ArgumentException>(() => new CriticalPath(steps, [new StepLag("mask", "polish", TimeSpan.Zero, null, "unknown")]));
         Assert.Throws<ArgumentException>(() => new CriticalPath(steps, [new StepLag("mask", "mask", TimeSpan.Zero, null, "itself")]));
         Assert.Throws<ArgumentException>(() => new CriticalPath([steps[0], steps[0]], []));
-        EquivalentAge clock = new(TemperatureHistory.Constant(DateTimeOffset.UnixEpoch, Temperature.FromDegreesCelsius(20)), TemperatureShift.Doubling(2), Temperature.FromDegreesCelsius(25));
-        Assert.Throws<ArgumentException>(() => new CriticalPath(steps, [new StepLag("mask", "spray", TimeSpan.Zero, null, "on a clock") { Clock = clock }]));
+        EquivalentAge clock = new(TemperatureHistory.Constant(DateTimeOffset.UnixEpoch, Temperature.FromDegreesCelsius(20)),
+            TemperatureShift.Doubling(2), Temperature.FromDegreesCelsius(25));
+        Assert.Throws<ArgumentException>(() =>
+            new CriticalPath(steps, [new StepLag("mask", "spray", TimeSpan.Zero, null, "on a clock") { Clock = clock }]));
     }
 
     [Property(MaxTest = 200)]
@@ -62,7 +65,8 @@ public class CriticalPathTests
     {
         ArgumentNullException.ThrowIfNull(arcs);
         int[] hours = [.. (durations ?? []).Take(12).Select(d => d % 9), 1];
-        List<(int A, int B, int Lag)> follow = [.. arcs.Select(arc => (A: arc % hours.Length, B: arc / 16 % hours.Length, Lag: arc % 3)).Where(arc => arc.A < arc.B)];
+        List<(int A, int B, int Lag)> follow = [.. arcs.Select(arc => (A: arc % hours.Length, B: arc / 16 % hours.Length, Lag: arc % 3))
+            .Where(arc => arc.A < arc.B)];
         CriticalPath path = new(
             hours.Select((time, i) => Step("s" + i, time)),
             follow.Select(arc => new StepLag("s" + arc.A, "s" + arc.B, TimeSpan.FromHours(arc.Lag), null, "after")));
@@ -90,14 +94,17 @@ public class CriticalPathTests
         List<Table.Row> rows = [.. Table.Read("activity_networks.csv").Rows.Where(row => row["set"] == set)];
         CriticalPath path = new(
             rows.Select(row => Step(row["step"], row.Number("duration"))),
-            rows.SelectMany(row => row["after"].Split(' ', StringSplitOptions.RemoveEmptyEntries).Select(before => new StepLag(before, row["step"], TimeSpan.Zero, null, before + " first"))));
+            rows.SelectMany(row =>
+                row["after"].Split(' ', StringSplitOptions.RemoveEmptyEntries)
+                .Select(before => new StepLag(before, row["step"], TimeSpan.Zero, null, before + " first"))));
         Assert.True(path.IsPossible);
         Assert.Equal(critical.Split(' '), path.Critical.Select(step => step.Step.Name));
         foreach ((Table.Row row, ActivityTime time) in rows.Zip(path.Steps))
         {
             Assert.Equal(TimeSpan.FromHours(row.Number("length")), path.Length);
             Assert.Equal(TimeSpan.FromHours(row.Number("slack")), time.Slack);
-            foreach ((string column, TimeSpan value) in new[] { ("es", time.EarliestStart), ("ef", time.EarliestFinish), ("ls", time.LatestStart), ("lf", time.LatestFinish) })
+            foreach ((string column, TimeSpan value) in new[] { ("es", time.EarliestStart), ("ef", time.EarliestFinish),
+                ("ls", time.LatestStart), ("lf", time.LatestFinish) })
             {
                 if (row[column].Length > 0)
                 {

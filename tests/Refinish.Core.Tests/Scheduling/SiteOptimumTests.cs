@@ -12,7 +12,7 @@ namespace Refinish.Tests.Scheduling;
 
 public class SiteOptimumTests
 {
-    [Property(MaxTest = 300)]
+    [Property(MaxTest = 200)]
     [Evidence(Basis.Independent, "small random works: every start on the hour within four days tried, each complete plan read by the verifier, earliest end and then fewest visits kept")]
     public void The_earliest_end_equals_brute_force(DoNotSize<int> seed)
     {
@@ -30,7 +30,8 @@ public class SiteOptimumTests
         Assert.True(schedule.IsEarliest);
         if (end > Last)
         {
-            // The last morning of an interrupted step lies beyond the starts that were tried; another order with a start out there may end earlier.
+            // The last morning of an interrupted step lies beyond the starts that were tried; another order with a start out there may end
+            // earlier.
             Assert.True(schedule.Finish <= end);
             return;
         }
@@ -40,7 +41,7 @@ public class SiteOptimumTests
         Assert.True(schedule.HasFewestVisits);
     }
 
-    [Property(MaxTest = 150)]
+    [Property(MaxTest = 200)]
     [Evidence(Basis.Independent, "small random works: every start on the hour within four days tried; the fewest visits within a slack after the earliest end, and of those the earliest end")]
     public void The_fewest_visits_equal_brute_force(DoNotSize<int> seed)
     {
@@ -62,7 +63,7 @@ public class SiteOptimumTests
         Assert.True(schedule.IsEarliest);
     }
 
-    [Property(MaxTest = 300)]
+    [Property(MaxTest = 200)]
     [Evidence(Basis.Identity, "one room, seven days of slack: a start a minute later or earlier has the same number of visits, both proved")]
     public void A_minute_never_adds_a_visit(DoNotSize<int> seed)
     {
@@ -105,7 +106,8 @@ public class SiteOptimumTests
     public void Never_worse_than_the_list(DoNotSize<int> seed)
     {
         SiteWork work = RandomLarge(seed.Item) with { Crew = 1, Prefers = SchedulePreference.EarliestEnd };
-        work = work with { Steps = [.. work.Steps.Select(step => step with { People = Math.Min(1, step.People) })], Lags = [.. work.Lags.Select(lag => new StepLag(lag.Before, lag.After, lag.Minimum, null, lag.Reason))] };
+        work = work with { Steps = [.. work.Steps.Select(step => step with { People = Math.Min(1, step.People) })],
+            Lags = [.. work.Lags.Select(lag => new StepLag(lag.Before, lag.After, lag.Minimum, null, lag.Reason))] };
         SiteSchedule schedule = work.Solve(SearchEffort.Quick with { Nodes = 20, NodesPerGroup = 10, StepsForProof = 1 });
         if (WorkOff(work) is DateTimeOffset end)
         {
@@ -114,7 +116,7 @@ public class SiteOptimumTests
         }
     }
 
-    [Property(MaxTest = 150)]
+    [Property(MaxTest = 200)]
     [Evidence(Basis.Independent, "random works of several bathrooms, crews, tools, times when steps cannot be done, and clocks: the verifier finds no breach, the proved bound is not above the end, twice the same work gives the same schedule")]
     public void No_rule_is_broken(DoNotSize<int> seed)
     {
@@ -133,11 +135,12 @@ public class SiteOptimumTests
         Assert.Equal(schedule.Steps.Select(step => step.Start), again.Steps.Select(step => step.Start));
     }
 
-    [Property(MaxTest = 100)]
+    [Property(MaxTest = 200)]
     [Evidence(Basis.Identity, "the critical chain starts at the start of the work, each link is driven by the one before, and its times add up to the end")]
     public void The_chain_adds_up_to_the_end(DoNotSize<int> seed)
     {
-        SiteSchedule schedule = OnClocks(RandomLarge(seed.Item), seed.Item).Solve(SearchEffort.Standard with { Nodes = 300, NodesPerGroup = 60, Orders = 2 });
+        SiteSchedule schedule = OnClocks(RandomLarge(seed.Item), seed.Item)
+            .Solve(SearchEffort.Standard with { Nodes = 300, NodesPerGroup = 60, Orders = 2 });
         if (!schedule.IsPossible)
         {
             return;
@@ -173,14 +176,16 @@ public class SiteOptimumTests
         }
     }
 
-    // Steps in the order of the list, each at the first quarter of an hour at which all that stands already lets it; every number is a quarter of an hour.
+    // Steps in the order of the list, each at the first quarter of an hour at which all that stands already lets it; every number is a
+    // quarter of an hour.
     private static DateTimeOffset? WorkOff(SiteWork work)
     {
         List<(SiteStep Step, IReadOnlyList<(DateTimeOffset From, DateTimeOffset Until)> Pieces)> plan = [];
         DateTimeOffset from = work.Start;
         foreach (SiteStep step in work.Steps)
         {
-            SiteWork sofar = work with { Steps = [.. plan.Select(one => one.Step), step], Lags = [.. work.Lags.Where(lag => lag.After == step.Id || plan.Exists(one => one.Step.Id == lag.After))] };
+            SiteWork sofar = work with { Steps = [.. plan.Select(one => one.Step), step],
+                Lags = [.. work.Lags.Where(lag => lag.After == step.Id || plan.Exists(one => one.Step.Id == lag.After))] };
             bool placed = false;
             for (int quarter = 0; quarter < 4 * 24 * 30 && !placed; quarter++)
             {
@@ -211,7 +216,8 @@ public class SiteOptimumTests
     }
 
     private static bool IsOpen(SiteWork work, SiteStep step, DateTimeOffset time) =>
-        work.Calendar.Shifts.Any(shift => shift.Day == time.DayOfWeek && time.TimeOfDay >= shift.Hours.From && time.TimeOfDay < shift.Hours.Until)
+        work.Calendar.Shifts.Any(shift =>
+            shift.Day == time.DayOfWeek && time.TimeOfDay >= shift.Hours.From && time.TimeOfDay < shift.Hours.Until)
         && !work.Calendar.DaysOff.Contains(time.Date) && !step.Unavailable.Any(one => one.Start <= time && time < one.End);
 
     private static List<(DateTimeOffset From, DateTimeOffset Until)> Pieces(SiteWork work, SiteStep step, DateTimeOffset start)
@@ -267,7 +273,8 @@ public class SiteOptimumTests
 
                 DateTimeOffset end = plan.Max(one => one.Item2[^1].Item2);
                 int visits = Days(plan);
-                if (best.End is null || (latest is null ? (end, visits).CompareTo((best.End.Value, best.Visits)) : (visits, end).CompareTo((best.Visits, best.End.Value))) < 0)
+                if (best.End is null || (latest is null ? (end, visits).CompareTo((best.End.Value, best.Visits)) : (visits, end)
+                    .CompareTo((best.Visits, best.End.Value))) < 0)
                 {
                     best = (end, visits);
                 }
@@ -295,7 +302,8 @@ public class SiteOptimumTests
     }
 
     // Only to save time: whether the last step overlaps another in the hands of the one person, or breaks a lag.
-    private static bool PairsHold(SiteWork work, List<(SiteStep Step, IReadOnlyList<(DateTimeOffset From, DateTimeOffset Until)> Pieces)> plan)
+    private static bool PairsHold(SiteWork work,
+        List<(SiteStep Step, IReadOnlyList<(DateTimeOffset From, DateTimeOffset Until)> Pieces)> plan)
     {
         (SiteStep step, IReadOnlyList<(DateTimeOffset From, DateTimeOffset Until)> pieces) = plan[^1];
         for (int k = 0; k < plan.Count - 1; k++)
@@ -323,7 +331,8 @@ public class SiteOptimumTests
     private static int Days(List<(SiteStep Step, IReadOnlyList<(DateTimeOffset From, DateTimeOffset Until)> Pieces)> plan) =>
         plan.Where(one => one.Step.IsAttended).SelectMany(one => one.Pieces.Select(piece => piece.From.Date)).Distinct().Count();
 
-    // Whole-hour starts over four days; interruptible work goes on at 8:00 of the next working day, or of a later one, when that saves a visit.
+    // Whole-hour starts over four days; interruptible work goes on at 8:00 of the next working day, or of a later one, when that saves a
+    // visit.
     private static IEnumerable<IReadOnlyList<(DateTimeOffset From, DateTimeOffset Until)>> Choices(SiteWork work, SiteStep step)
     {
         for (int hour = 0; hour < 96; hour++)
@@ -350,7 +359,8 @@ public class SiteOptimumTests
     }
 
     // Hour by hour; after a night the work may go on on any of the next three working days.
-    private static IEnumerable<IReadOnlyList<(DateTimeOffset From, DateTimeOffset Until)>> Going(SiteWork work, SiteStep step, DateTimeOffset start, int hours)
+    private static IEnumerable<IReadOnlyList<(DateTimeOffset From, DateTimeOffset Until)>> Going(SiteWork work, SiteStep step,
+        DateTimeOffset start, int hours)
     {
         DateTimeOffset time = start;
         int left = hours;
@@ -373,7 +383,8 @@ public class SiteOptimumTests
         }
 
         List<DateTimeOffset> onwards = next.Hour < 12 ? [next] : [];
-        for (DateTimeOffset day = new(time.Date.AddDays(1).AddHours(8), time.Offset); onwards.Count < 3 && next.Hour >= 12; day = day.AddDays(1))
+        for (DateTimeOffset day = new(time.Date.AddDays(1).AddHours(8), time.Offset); onwards.Count < 3
+            && next.Hour >= 12; day = day.AddDays(1))
         {
             DateTimeOffset open = day;
             while (open.Hour < 12 && !IsOpen(work, step, open))

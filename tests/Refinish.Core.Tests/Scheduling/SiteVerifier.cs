@@ -6,15 +6,18 @@ using Refinish.Scheduling;
 namespace Refinish.Tests.Scheduling;
 
 /// <summary>
-/// Reads a schedule as a foreman would: every rule of the work, checked on clock times alone, minute by minute where people and tools are shared.
+/// Reads a schedule as a foreman would: every rule of the work, checked on clock times alone, minute by minute where people and tools are
+/// shared.
 /// It shares no code with the search.
 /// </summary>
 internal static class SiteVerifier
 {
-    public static List<string> Breaches(SiteWork work, IReadOnlyList<(SiteStep Step, IReadOnlyList<(DateTimeOffset From, DateTimeOffset Until)> Pieces)> plan)
+    public static List<string> Breaches(SiteWork work,
+        IReadOnlyList<(SiteStep Step, IReadOnlyList<(DateTimeOffset From, DateTimeOffset Until)> Pieces)> plan)
     {
         List<string> breaches = [];
-        Dictionary<string, (DateTimeOffset Start, DateTimeOffset End)> times = plan.ToDictionary(one => one.Step.Id, one => (one.Pieces[0].From, one.Pieces[^1].Until));
+        Dictionary<string, (DateTimeOffset Start, DateTimeOffset End)> times = plan.ToDictionary(one => one.Step.Id, one =>
+            (one.Pieces[0].From, one.Pieces[^1].Until));
         if (plan.Count != work.Steps.Count)
         {
             breaches.Add("a step is missing");
@@ -47,27 +50,34 @@ internal static class SiteVerifier
         CheckShared(work.Crew, work.Steps, step => step.People, times, "people", breaches);
         foreach (string tool in work.Steps.SelectMany(step => step.Tools).Distinct())
         {
-            CheckShared(work.Tools.FirstOrDefault(one => one.Name == tool)?.Count ?? 1, work.Steps, step => step.Tools.Contains(tool) ? 1 : 0, times, tool, breaches);
+            CheckShared(work.Tools.FirstOrDefault(one => one.Name == tool)?.Count ?? 1, work.Steps, step =>
+                step.Tools.Contains(tool) ? 1 : 0, times, tool, breaches);
         }
 
         return breaches;
     }
 
     public static List<string> Breaches(SiteSchedule schedule) =>
-        Breaches(schedule.Work, [.. schedule.Steps.Select(one => (one.Step, (IReadOnlyList<(DateTimeOffset, DateTimeOffset)>)[.. one.Pieces.Select(piece => (piece.Start, piece.End))]))]);
+        Breaches(schedule.Work,
+            [.. schedule.Steps.Select(one =>
+            (one.Step, (IReadOnlyList<(DateTimeOffset, DateTimeOffset)>)[.. one.Pieces.Select(piece => (piece.Start, piece.End))]))]);
 
-    /// <summary>The people of a schedule: as many as each step takes, nobody twice at once, and the same turns in the days of each person.</summary>
+    /// <summary>
+    /// The people of a schedule: as many as each step takes, nobody twice at once, and the same turns in the days of each person.
+    /// </summary>
     public static List<string> PeopleBreaches(SiteSchedule schedule)
     {
         List<string> breaches = [];
         foreach (PlannedStep one in schedule.Steps)
         {
-            if (one.People.Count != one.Step.People || one.People.Distinct().Count() != one.People.Count || one.People.Any(person => person < 0 || person >= schedule.Work.Crew))
+            if (one.People.Count != one.Step.People || one.People.Distinct().Count() != one.People.Count
+                || one.People.Any(person => person < 0 || person >= schedule.Work.Crew))
             {
                 breaches.Add(one.Step.Id + " has the wrong people");
             }
 
-            foreach (PlannedStep other in schedule.Steps.Where(other => other.Step.Id != one.Step.Id && other.Start < one.End && one.Start < other.End))
+            foreach (PlannedStep other in schedule.Steps.Where(other =>
+                other.Step.Id != one.Step.Id && other.Start < one.End && one.Start < other.End))
             {
                 if (one.People.Intersect(other.People).Any() && other.Step.Duration > TimeSpan.Zero && one.Step.Duration > TimeSpan.Zero)
                 {
@@ -78,7 +88,8 @@ internal static class SiteVerifier
 
         IEnumerable<(int, string, DateTimeOffset)> turns = schedule.Steps.Where(one => one.Step.IsAttended)
             .SelectMany(one => one.People.SelectMany(person => one.Pieces.Select(piece => (person, one.Step.Id, piece.Start))));
-        IEnumerable<(int, string, DateTimeOffset)> listed = schedule.PersonDays.SelectMany(day => day.Turns.Select(turn => (day.Person, turn.Step.Id, turn.Piece.Start)));
+        IEnumerable<(int, string, DateTimeOffset)> listed = schedule.PersonDays.SelectMany(day =>
+            day.Turns.Select(turn => (day.Person, turn.Step.Id, turn.Piece.Start)));
         if (!turns.Order().SequenceEqual(listed.Order()))
         {
             breaches.Add("the days of the people are not their turns");
@@ -87,7 +98,8 @@ internal static class SiteVerifier
         foreach (PersonDay day in schedule.PersonDays)
         {
             if (day.Arrives != day.Turns.Min(turn => turn.Piece.Start) || day.Leaves != day.Turns.Max(turn => turn.Piece.End)
-                || day.Worked != TimeSpan.FromTicks(day.Turns.Sum(turn => (turn.Piece.End - turn.Piece.Start).Ticks)) || day.Turns.Any(turn => turn.Piece.Start.Date != day.Date))
+                || day.Worked != TimeSpan.FromTicks(day.Turns.Sum(turn => (turn.Piece.End - turn.Piece.Start).Ticks))
+                    || day.Turns.Any(turn => turn.Piece.Start.Date != day.Date))
             {
                 breaches.Add(day + " does not add up");
             }
@@ -104,19 +116,20 @@ internal static class SiteVerifier
             return start - end >= lag.Minimum && !(start - end > lag.Maximum);
         }
 
-        // Beyond the end of a record nothing is known: a least wait has to be over by then, a greatest one cannot be told.
-        DateTimeOffset last = lag.Clock.History.End ?? DateTimeOffset.MaxValue;
-        if (start < end || end < lag.Clock.History.Start || end > last || (start > last && lag.Maximum is not null))
+        // After the end of the record a least time may have been gained long ago; a most time cannot be judged there.
+        DateTimeOffset known = lag.Clock.History.End ?? DateTimeOffset.MaxValue;
+        if (start < end || end < lag.Clock.History.Start || end > known || (start > known && lag.Maximum is not null))
         {
             return false;
         }
 
-        TimeSpan age = lag.Clock.Between(end, start > last ? last : start);
+        TimeSpan age = lag.Clock.Between(end, start < known ? start : known);
         TimeSpan rounding = TimeSpan.FromMilliseconds(1);
         return age >= lag.Minimum - rounding && !(age > lag.Maximum + rounding);
     }
 
-    private static void CheckStep(SiteWork work, SiteStep step, IReadOnlyList<(DateTimeOffset From, DateTimeOffset Until)> pieces, List<string> breaches)
+    private static void CheckStep(SiteWork work, SiteStep step, IReadOnlyList<(DateTimeOffset From, DateTimeOffset Until)> pieces,
+        List<string> breaches)
     {
         if (pieces[0].From < work.Start)
         {
@@ -136,12 +149,14 @@ internal static class SiteVerifier
         for (int i = 0; i < pieces.Count && step.IsAttended; i++)
         {
             (DateTimeOffset from, DateTimeOffset until) = pieces[i];
-            WorkShift? shift = work.Calendar.Shifts.FirstOrDefault(one => one.Day == from.DayOfWeek && from.TimeOfDay >= one.Hours.From && until.DateTime <= from.Date + one.Hours.Until);
+            WorkShift? shift = work.Calendar.Shifts.FirstOrDefault(one =>
+                one.Day == from.DayOfWeek && from.TimeOfDay >= one.Hours.From && until.DateTime <= from.Date + one.Hours.Until);
             if (shift is null || work.Calendar.DaysOff.Contains(from.Date))
             {
                 breaches.Add(step.Name + " is done out of hours, " + from);
             }
-            else if (i + 1 < pieces.Count && until.DateTime != from.Date + shift.Hours.Until && !step.Unavailable.Any(one => one.Start <= until && until < one.End))
+            else if (i + 1 < pieces.Count && until.DateTime != from.Date + shift.Hours.Until
+                && !step.Unavailable.Any(one => one.Start <= until && until < one.End))
             {
                 breaches.Add(step.Name + " stops before the end of the shift");
             }
@@ -157,7 +172,8 @@ internal static class SiteVerifier
         }
     }
 
-    private static void CheckRoom(SiteStep a, (DateTimeOffset Start, DateTimeOffset End) of, SiteStep b, (DateTimeOffset Start, DateTimeOffset End) at, List<string> breaches)
+    private static void CheckRoom(SiteStep a, (DateTimeOffset Start, DateTimeOffset End) of, SiteStep b,
+        (DateTimeOffset Start, DateTimeOffset End) at, List<string> breaches)
     {
         if (a.Sprays && b.IsAttended && at.Start < of.End + (b.Sprays ? TimeSpan.Zero : a.Clearing) && of.Start < at.End)
         {
@@ -170,7 +186,8 @@ internal static class SiteVerifier
         }
     }
 
-    private static void CheckShared(int most, IReadOnlyList<SiteStep> steps, Func<SiteStep, int> need, Dictionary<string, (DateTimeOffset Start, DateTimeOffset End)> times, string what, List<string> breaches)
+    private static void CheckShared(
+        int most, IReadOnlyList<SiteStep> steps, Func<SiteStep, int> need, Dictionary<string, (DateTimeOffset Start, DateTimeOffset End)> times, string what, List<string> breaches)
     {
         foreach (SiteStep step in steps.Where(step => need(step) > 0))
         {

@@ -75,7 +75,8 @@ public class SiteWorkTests
         SiteWork work = new()
         {
             Start = Monday.AddDays(4),
-            Calendar = WorkCalendar.Weekdays(new WorkingHours(TimeSpan.FromHours(8), TimeSpan.FromHours(17)), Clock, [new DateTime(2027, 3, 8)]),
+            Calendar = WorkCalendar.Weekdays(new WorkingHours(TimeSpan.FromHours(8), TimeSpan.FromHours(17)), Clock,
+                [new DateTime(2027, 3, 8)]),
             Steps = [Step("mask", 10, "bath") with { IsInterruptible = true }, Step("prime", 1, "bath")],
             Lags = [new("mask", "prime", TimeSpan.Zero, null, "masked first")],
         };
@@ -95,7 +96,8 @@ public class SiteWorkTests
         {
             Start = Monday,
             Calendar = Week,
-            Steps = [Step("coat", 1, "bath"), Step("polish", 1, "bath"), Step("refit", 2, "bath"), Step("caulk stands", 5, "bath") with { People = 0 }],
+            Steps = [Step("coat", 1, "bath"), Step("polish", 1, "bath"), Step("refit", 2, "bath"),
+                Step("caulk stands", 5, "bath") with { People = 0 }],
             Lags =
             [
                 new("coat", "refit", TimeSpan.FromHours(40), null, "cure"),
@@ -128,7 +130,8 @@ public class SiteWorkTests
                 Step("A mask", 1, "A"), Step("A spray", 1, "A") with { Sprays = true, Tools = ["gun"] },
                 Step("B mask", 1, "B"), Step("B spray", 1, "B") with { Sprays = true, Tools = ["gun"] },
             ],
-            Lags = [new("A mask", "A spray", TimeSpan.Zero, null, "masked first"), new("B mask", "B spray", TimeSpan.Zero, null, "masked first")],
+            Lags = [new("A mask", "A spray", TimeSpan.Zero, null, "masked first"),
+                new("B mask", "B spray", TimeSpan.Zero, null, "masked first")],
         };
         Assert.Equal(Monday.AddHours(3), work.Solve().Finish);
         Assert.Equal(Monday.AddHours(2), (work with { Tools = [new SiteTool("gun", 2)] }).Solve().Finish);
@@ -145,12 +148,14 @@ public class SiteWorkTests
             Start = Monday,
             Calendar = WorkCalendar.EveryDay(new WorkingHours(TimeSpan.FromHours(8), TimeSpan.FromHours(17)), Clock),
             Steps = [Step("prime", 1, "bath"), Step("topcoat", 1, "bath"), Step("mask", 1, "bath")],
-            Lags = [new("prime", "topcoat", TimeSpan.FromHours(10), TimeSpan.FromHours(12), "recoat window of the primer"), new("mask", "prime", TimeSpan.Zero, null, "masked first")],
+            Lags = [new("prime", "topcoat", TimeSpan.FromHours(10), TimeSpan.FromHours(12), "recoat window of the primer"),
+                new("mask", "prime", TimeSpan.Zero, null, "masked first")],
         };
         ScheduleConflict conflict = work.Solve().Conflict!;
         Assert.True(conflict.IsProved);
         Assert.Equal(["recoat window of the primer"], conflict.Lags.Select(lag => lag.Reason));
-        Assert.Equal([(true, TimeSpan.FromHours(15)), (false, TimeSpan.FromHours(7))], conflict.Reliefs.Select(relief => (relief.OfMaximum, relief.Needed)));
+        Assert.Equal([(true, TimeSpan.FromHours(15)), (false, TimeSpan.FromHours(7))],
+            conflict.Reliefs.Select(relief => (relief.OfMaximum, relief.Needed)));
         Assert.Contains("at most 15 h instead of 12 h", conflict.ToString(), StringComparison.Ordinal);
         foreach (LagRelief relief in conflict.Reliefs)
         {
@@ -164,16 +169,19 @@ public class SiteWorkTests
     [Evidence(Basis.Contract, "contradictions of every kind are results: a circle of lags, a step longer than a shift, two windows that the crew cannot both keep")]
     public void Contradictions_are_results()
     {
-        SiteWork work = new() { Start = Monday, Calendar = Week, Steps = [Step("a", 1, null), Step("b", 1, null)], Lags = [new("a", "b", TimeSpan.Zero, null, "one"), new("b", "a", TimeSpan.Zero, null, "two")] };
+        SiteWork work = new() { Start = Monday, Calendar = Week, Steps = [Step("a", 1, null), Step("b", 1, null)],
+            Lags = [new("a", "b", TimeSpan.Zero, null, "one"), new("b", "a", TimeSpan.Zero, null, "two")] };
         SiteSchedule circle = work.Solve();
         Assert.Equal(TimeSpan.FromHours(2), circle.Conflict!.Times!.Excess);
         Assert.Null(circle.Finish);
         Assert.Empty(circle.Workings().Steps);
-        Assert.StartsWith("strip takes 10 h and the longest shift has 9 h", (work with { Steps = [Step("strip", 10, null)], Lags = [] }).Solve().ToString(), StringComparison.Ordinal);
+        Assert.StartsWith("strip takes 10 h and the longest shift has 9 h", (work with { Steps = [Step("strip", 10, null)], Lags = [] })
+            .Solve().ToString(), StringComparison.Ordinal);
         SiteSchedule crew = (work with
         {
             Steps = [Step("wipe", 1, null), Step("a", 2, null), Step("b", 2, null)],
-            Lags = [new("wipe", "a", TimeSpan.Zero, TimeSpan.FromHours(1), "open time on a"), new("wipe", "b", TimeSpan.Zero, TimeSpan.FromHours(1), "open time on b")],
+            Lags = [new("wipe", "a", TimeSpan.Zero, TimeSpan.FromHours(1), "open time on a"),
+                new("wipe", "b", TimeSpan.Zero, TimeSpan.FromHours(1), "open time on b")],
         }).Solve();
         Assert.Equal(["open time on a", "open time on b"], crew.Conflict!.Lags.Select(lag => lag.Reason).Order(StringComparer.Ordinal));
         Assert.Equal(TimeSpan.FromHours(2), crew.Conflict.Reliefs[0].Needed);
@@ -187,7 +195,9 @@ public class SiteWorkTests
         Assert.Throws<ArgumentException>(() => (work with { Steps = [work.Steps[0], work.Steps[0]], Lags = [] }).Solve());
         Assert.Throws<ArgumentException>(() => (work with { Lags = [new("A mask", "C", TimeSpan.Zero, null, "unknown")] }).Solve());
         Assert.Throws<ArgumentException>(() => (work with { Steps = [work.Steps[0] with { People = 2 }], Lags = [] }).Solve());
-        Assert.Throws<ArgumentException>(() => (work with { Steps = [work.Steps[0] with { IsInterruptible = true }, work.Steps[1]], Lags = [new("A mask", "A first", TimeSpan.Zero, TimeSpan.FromHours(1), "open")] }).Solve());
+        Assert.Throws<ArgumentException>(() =>
+            (work with { Steps = [work.Steps[0] with { IsInterruptible = true }, work.Steps[1]],
+            Lags = [new("A mask", "A first", TimeSpan.Zero, TimeSpan.FromHours(1), "open")] }).Solve());
         Assert.Throws<ArgumentException>(() => (work with { Tools = [new("gun", 1), new("gun", 2)] }).Solve());
         Assert.Throws<ArgumentException>(() => Step("x", 1, null) with { Tools = ["gun", "gun"] });
         Numbers.Refuses("Duration", () => _ = Step("x", -1, null));
@@ -217,7 +227,8 @@ public class SiteWorkTests
         {
             SiteStep coat = Step(room + " first", 1, room) with { Sprays = true, Clearing = TimeSpan.FromHours(2) };
             steps.AddRange([Step(room + " mask", 1, room), coat, coat with { Id = room + " second" }]);
-            lags.AddRange([new(room + " mask", room + " first", TimeSpan.Zero, null, "masked first"), new(room + " first", room + " second", TimeSpan.FromHours(1), TimeSpan.FromHours(8), "recoat window")]);
+            lags.AddRange([new(room + " mask", room + " first", TimeSpan.Zero, null, "masked first"),
+                new(room + " first", room + " second", TimeSpan.FromHours(1), TimeSpan.FromHours(8), "recoat window")]);
         }
 
         return new SiteWork { Start = Monday, Calendar = Week, Steps = steps, Lags = lags };

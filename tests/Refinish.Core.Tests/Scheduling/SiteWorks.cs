@@ -12,9 +12,11 @@ internal static class SiteWorks
 {
     public static readonly LocalClock Clock = LocalClock.Fixed(TimeSpan.FromHours(1));
     public static readonly DateTimeOffset Monday = new(2027, 3, 1, 8, 0, 0, TimeSpan.FromHours(1));
-    public static readonly WorkCalendar Week = WorkCalendar.Weekdays(new WorkingHours(TimeSpan.FromHours(8), TimeSpan.FromHours(17)), Clock);
+    public static readonly WorkCalendar Week = WorkCalendar.Weekdays(new WorkingHours(TimeSpan.FromHours(8), TimeSpan.FromHours(17)),
+        Clock);
 
-    public static SiteStep Step(string id, double hours, string? room) => new() { Id = id, Duration = TimeSpan.FromHours(hours), Room = room };
+    public static SiteStep Step(string id, double hours, string? room) =>
+        new() { Id = id, Duration = TimeSpan.FromHours(hours), Room = room };
 
     public static TimeInterval Hours(int from, int length) => new(Monday.AddHours(from), Monday.AddHours(from + length));
 
@@ -31,7 +33,8 @@ internal static class SiteWorks
             bool sprays = own / 5 % 3 == 0;
             steps.Add(Step("s" + i, 0.25 + (own % 9 * 0.25), "bath") with
             {
-                Sprays = sprays, Clearing = TimeSpan.FromHours(sprays ? own / 15 % 2 : 0), DustFree = TimeSpan.FromHours(sprays ? own / 30 % 4 : 0),
+                Sprays = sprays, Clearing = TimeSpan.FromHours(sprays ? own / 15 % 2 : 0),
+                    DustFree = TimeSpan.FromHours(sprays ? own / 30 % 4 : 0),
                 RaisesDust = !sprays && own / 120 % 5 == 0, IsInterruptible = !sprays && own / 600 % 3 == 0,
             });
             if (i > 0 && own / 2000 % 5 != 0)
@@ -39,7 +42,8 @@ internal static class SiteWorks
                 SiteStep before = steps[own / 10000 % 4 == 0 && i > 1 ? i - 2 : i - 1];
                 double least = (own / 40000 % 6) switch { 0 => 14, 1 => 5, 2 => 0.5, _ => 0 };
                 double? window = own / 240000 % 4 == 0 && !before.IsInterruptible ? least + 1 + (own / 960000 % 20) : null;
-                lags.Add(new StepLag(before.Id, "s" + i, TimeSpan.FromHours(least), window is double hours ? TimeSpan.FromHours(hours) : null, "lag " + i));
+                lags.Add(new StepLag(before.Id, "s" + i, TimeSpan.FromHours(least), window is double hours ? TimeSpan.FromHours(hours)
+                    : null, "lag " + i));
             }
         }
 
@@ -53,15 +57,20 @@ internal static class SiteWorks
         };
     }
 
-    /// <summary>Some lags of a work counted on clocks that follow a temperature that changes every few hours, one of them with a least temperature.</summary>
+    /// <summary>
+    /// Some lags of a work counted on clocks that follow a temperature that changes every few hours, one of them with a least temperature.
+    /// </summary>
     public static SiteWork OnClocks(SiteWork work, int seed)
     {
         uint[] s = Draw(unchecked(seed + 77));
         TemperatureHistory history = new(
             work.Start.AddHours(-2),
-            Enumerable.Range(0, 40).Select(i => new TemperatureSegment(TimeSpan.FromHours(1 + (s[i % 20] % 9)), Temperature.FromDegreesCelsius(8 + (s[(i + 7) % 20] / 13 % 22)))),
+            Enumerable.Range(0, 40)
+                .Select(i => new TemperatureSegment(TimeSpan.FromHours(1 + (s[i % 20] % 9)),
+                Temperature.FromDegreesCelsius(8 + (s[(i + 7) % 20] / 13 % 22)))),
             lastHoldsOn: s[3] % 4 != 0);
-        EquivalentAge age = new(history, TemperatureShift.Doubling(2), Temperature.FromDegreesCelsius(23)) { StopsBelow = s[4] % 3 == 0 ? Temperature.FromDegreesCelsius(12) : null };
+        EquivalentAge age = new(history, TemperatureShift.Doubling(2), Temperature.FromDegreesCelsius(23)) { StopsBelow = s[4] % 3 == 0
+            ? Temperature.FromDegreesCelsius(12) : null };
         return work with { Lags = [.. work.Lags.Select((lag, i) => s[i % 20] / 5 % 2 == 0 ? lag with { Clock = age } : lag)] };
     }
 
@@ -83,7 +92,8 @@ internal static class SiteWorks
     {
         uint[] s = Draw(seed);
         int count = 2 + (int)(s[0] % 3);
-        List<SiteStep> steps = [.. Enumerable.Range(0, count).Select(i => s[10 + i]).Select((own, i) => Step("s" + i, 1 + (own / 3 % 3), own / 9 % 3 == 0 ? null : "room") with
+        List<SiteStep> steps = [.. Enumerable.Range(0, count).Select(i => s[10 + i])
+            .Select((own, i) => Step("s" + i, 1 + (own / 3 % 3), own / 9 % 3 == 0 ? null : "room") with
         {
             People = own / 27 % 5 == 0 ? 0 : 1,
             IsInterruptible = own / 135 % 3 == 0,
@@ -91,7 +101,8 @@ internal static class SiteWorks
             Clearing = TimeSpan.FromHours(own / 1215 % 3),
             RaisesDust = own / 3645 % 3 == 0,
             DustFree = TimeSpan.FromHours(own / 10935 % 4),
-            Unavailable = own / 40000 % 4 == 0 ? [Hours((int)(own / 160000 % 80), (int)(own / 7 % 5)), Hours((int)(own / 900000 % 80), 1)] : [],
+            Unavailable = own / 40000 % 4 == 0 ? [Hours((int)(own / 160000 % 80), (int)(own / 7 % 5)), Hours((int)(own / 900000 % 80), 1)]
+                : [],
         })];
         List<StepLag> lags = [];
         for (int i = 0; i < Math.Min(3, s.Length - 1); i++)
@@ -101,7 +112,8 @@ internal static class SiteWorks
             (before, after) = s[i] / 500 % 6 == 0 ? (before, after) : (Math.Min(before, after), Math.Max(before, after));
             double least = s[i] / 1000 % 5;
             bool most = s[i] % 2 == 0 && !(steps[before].IsInterruptible && steps[before].IsAttended);
-            lags.Add(new StepLag("s" + before, "s" + after, TimeSpan.FromHours(least), most ? TimeSpan.FromHours(least + (s[i] / 10000 % 20)) : null, "lag " + i));
+            lags.Add(new StepLag("s" + before, "s" + after, TimeSpan.FromHours(least), most
+                ? TimeSpan.FromHours(least + (s[i] / 10000 % 20)) : null, "lag " + i));
         }
 
         WorkingHours hours = new(TimeSpan.FromHours(8), TimeSpan.FromHours(12));
@@ -136,7 +148,8 @@ internal static class SiteWorks
                 {
                     bool most = own % 3 == 0 && !(steps[^2].IsInterruptible && steps[^2].IsAttended);
                     double least = own / 100 % 4 * 0.5;
-                    lags.Add(new StepLag(steps[^2].Id, steps[^1].Id, TimeSpan.FromHours(least), most ? TimeSpan.FromHours(least + 2 + (own / 1000 % 24)) : null, "lag " + lags.Count));
+                    lags.Add(new StepLag(steps[^2].Id, steps[^1].Id, TimeSpan.FromHours(least), most
+                        ? TimeSpan.FromHours(least + 2 + (own / 1000 % 24)) : null, "lag " + lags.Count));
                 }
             }
         }

@@ -13,7 +13,10 @@ public class WorkCalendarTests
 {
     private static readonly WorkingHours Day = new(TimeSpan.FromHours(8), TimeSpan.FromHours(17));
 
-    /// <summary>Central European rule: forward on the last Sunday of March at 2:00, back on the last Sunday of October at 3:00, wall time (Directive 2000/84/EC).</summary>
+    /// <summary>
+    /// Central European rule: forward on the last Sunday of March at 2:00, back on the last Sunday of October at 3:00, wall time
+    /// (Directive 2000/84/EC).
+    /// </summary>
     private static readonly TimeZoneInfo Zone = TimeZoneInfo.CreateCustomTimeZone(
         "test", TimeSpan.FromHours(1), "test", "test", "test summer",
         [
@@ -44,7 +47,8 @@ public class WorkCalendarTests
     [InlineData(10, 30, 16, 12, 10, 31, 3)]
     [InlineData(6, 5, 16, 12, 6, 6, 4)]
     [Evidence(Basis.Independent, "by hand: 12 h of cure from 16:00 end at 4:00; in the night clocks go forward at 5:00, in the night they go back at 3:00, because the film knows no clocks")]
-    public void A_cure_overnight_neither_gains_nor_loses_an_hour(int month, int day, int from, int hours, int endMonth, int endDay, int wall)
+    public void A_cure_overnight_neither_gains_nor_loses_an_hour(int month, int day, int from, int hours, int endMonth, int endDay,
+        int wall)
     {
         foreach (LocalClock clock in new[] { LocalClock.Of(Zone), AsData })
         {
@@ -53,7 +57,8 @@ public class WorkCalendarTests
             {
                 Start = start,
                 Calendar = WorkCalendar.EveryDay(Day, clock),
-                Steps = [new SiteStep { Id = "cure", Duration = TimeSpan.FromHours(hours), People = 0 }, new SiteStep { Id = "refit", Duration = TimeSpan.FromHours(1) }],
+                Steps = [new SiteStep { Id = "cure", Duration = TimeSpan.FromHours(hours), People = 0 },
+                    new SiteStep { Id = "refit", Duration = TimeSpan.FromHours(1) }],
                 Lags = [new("cure", "refit", TimeSpan.Zero, null, "cured")],
             };
             SiteSchedule schedule = work.Solve();
@@ -73,7 +78,8 @@ public class WorkCalendarTests
         {
             Start = AsData.WhenShowing(new DateTime(2027, month, day, 16, 0, 0)),
             Calendar = WorkCalendar.EveryDay(Day, AsData),
-            Steps = [new SiteStep { Id = "prime", Duration = TimeSpan.FromHours(1) }, new SiteStep { Id = "topcoat", Duration = TimeSpan.FromHours(1) }],
+            Steps = [new SiteStep { Id = "prime", Duration = TimeSpan.FromHours(1) },
+                new SiteStep { Id = "topcoat", Duration = TimeSpan.FromHours(1) }],
             Lags = [new("prime", "topcoat", TimeSpan.FromHours(10), TimeSpan.FromHours(15), "recoat window")],
             Prefers = SchedulePreference.EarliestEnd,
         }.Solve();
@@ -108,7 +114,8 @@ public class WorkCalendarTests
         foreach (LocalClock clock in new[] { zone, AsData })
         {
             Assert.Equal(Utc(2027, 3, 28, 1), clock.WhenShowing(new DateTime(2027, 3, 28, 2, 30, 0)));
-            Assert.Equal(new DateTimeOffset(2027, 10, 31, 2, 30, 0, TimeSpan.FromHours(2)), clock.WhenShowing(new DateTime(2027, 10, 31, 2, 30, 0)));
+            Assert.Equal(new DateTimeOffset(2027, 10, 31, 2, 30, 0, TimeSpan.FromHours(2)),
+                clock.WhenShowing(new DateTime(2027, 10, 31, 2, 30, 0)));
         }
     }
 
@@ -118,14 +125,16 @@ public class WorkCalendarTests
     {
         WorkCalendar calendar = new(
             LocalClock.Fixed(TimeSpan.Zero),
-            [Shift(DayOfWeek.Friday, 13, 17), Shift(DayOfWeek.Friday, 8, 12), Shift(DayOfWeek.Saturday, 8, 12), Shift(DayOfWeek.Monday, 8, 12)],
+            [Shift(DayOfWeek.Friday, 13, 17), Shift(DayOfWeek.Friday, 8, 12), Shift(DayOfWeek.Saturday, 8, 12),
+                Shift(DayOfWeek.Monday, 8, 12)],
             [new DateTime(2027, 3, 8)]);
         Assert.Equal(TimeSpan.FromHours(4), calendar.LongestShift);
         Assert.Equal(Utc(2027, 3, 5, 13), calendar.FirstOpen(Utc(2027, 3, 5, 12)));
         Assert.Equal(Utc(2027, 3, 5, 13), calendar.FirstFit(Utc(2027, 3, 5, 10), TimeSpan.FromHours(3)));
         Assert.Equal(Utc(2027, 3, 12, 8), calendar.FirstOpen(Utc(2027, 3, 6, 12)));
         Assert.Equal(
-            [(Utc(2027, 3, 5, 11), Utc(2027, 3, 5, 12)), (Utc(2027, 3, 5, 13), Utc(2027, 3, 5, 17)), (Utc(2027, 3, 6, 8), Utc(2027, 3, 6, 9))],
+            [(Utc(2027, 3, 5, 11), Utc(2027, 3, 5, 12)), (Utc(2027, 3, 5, 13), Utc(2027, 3, 5, 17)),
+                (Utc(2027, 3, 6, 8), Utc(2027, 3, 6, 9))],
             calendar.Cut(Utc(2027, 3, 5, 11), TimeSpan.FromHours(6)).Select(piece => (piece.Start, piece.End)));
         Assert.Equal(TimeSpan.FromHours(12), calendar.WorkingTime(Utc(2027, 3, 5, 0), Utc(2027, 3, 12, 8)));
         Numbers.Refuses("duration", () => calendar.FirstFit(Utc(2027, 3, 5, 8), TimeSpan.FromHours(5)));
@@ -143,7 +152,8 @@ public class WorkCalendarTests
         bool Open(DateTimeOffset time)
         {
             DateTime wall = TimeZoneInfo.ConvertTime(time, Zone).DateTime;
-            return wall.DayOfWeek is not (DayOfWeek.Saturday or DayOfWeek.Sunday) && wall.Date != new DateTime(2027, 3, 29) && wall.TimeOfDay >= hours.From && wall.TimeOfDay < hours.Until;
+            return wall.DayOfWeek is not (DayOfWeek.Saturday or DayOfWeek.Sunday) && wall.Date != new DateTime(2027, 3, 29)
+                && wall.TimeOfDay >= hours.From && wall.TimeOfDay < hours.Until;
         }
 
         DateTimeOffset first = start;
@@ -165,7 +175,8 @@ public class WorkCalendarTests
         LocalClock clock = LocalClock.Fixed(TimeSpan.FromHours(1));
         Numbers.Refuses("offset", () => LocalClock.Fixed(TimeSpan.FromHours(15)));
         Numbers.Refuses("offset", () => LocalClock.Fixed(TimeSpan.FromSeconds(90)));
-        Numbers.Refuses("changes", () => LocalClock.WithChanges(TimeSpan.Zero, [new(Utc(2027, 3, 28, 1), TimeSpan.Zero), new(Utc(2027, 3, 29, 1), TimeSpan.Zero)]));
+        Numbers.Refuses("changes", () =>
+            LocalClock.WithChanges(TimeSpan.Zero, [new(Utc(2027, 3, 28, 1), TimeSpan.Zero), new(Utc(2027, 3, 29, 1), TimeSpan.Zero)]));
         Numbers.Refuses("day", () => _ = new WorkShift((DayOfWeek)7, Day));
         Assert.Throws<ArgumentException>(() => new WorkCalendar(clock, []));
         Assert.Throws<ArgumentException>(() => new WorkCalendar(clock, [Shift(DayOfWeek.Monday, 8, 12), Shift(DayOfWeek.Monday, 11, 13)]));
@@ -176,7 +187,8 @@ public class WorkCalendarTests
         Assert.Equal("2027-03-28 01:00 UTC: 2 h", new ClockChange(Utc(2027, 3, 28, 1), TimeSpan.FromHours(2)).ToString());
     }
 
-    private static WorkShift Shift(DayOfWeek day, double from, double until) => new(day, new WorkingHours(TimeSpan.FromHours(from), TimeSpan.FromHours(until)));
+    private static WorkShift Shift(DayOfWeek day, double from, double until) =>
+        new(day, new WorkingHours(TimeSpan.FromHours(from), TimeSpan.FromHours(until)));
 
     private static DateTimeOffset Utc(int year, int month, int day, int hour) => new(year, month, day, hour, 0, 0, TimeSpan.Zero);
 }

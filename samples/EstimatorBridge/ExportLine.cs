@@ -1,0 +1,60 @@
+using System.Collections.Generic;
+using System.Globalization;
+using System.Linq;
+using CsvHelper;
+
+namespace Refinish.Samples.EstimatorBridge;
+
+/// <summary>One line for the estimating program. Numbers stand before texts, and no text can be taken for a formula.</summary>
+internal sealed record ExportLine(string Item, string Description)
+{
+    private static readonly string[] Columns =
+        ["row", "item", "quantity", "unit", "unit cost", "amount", "currency", "hazards", "room", "fixture", "description"];
+
+    /// <summary>Line of the takeoff; 0 for what belongs to all.</summary>
+    public int Row { get; init; }
+
+    public string Room { get; init; } = string.Empty;
+
+    public string Fixture { get; init; } = string.Empty;
+
+    public decimal Quantity { get; init; }
+
+    public string Unit { get; init; } = string.Empty;
+
+    public decimal UnitCost { get; init; }
+
+    public decimal Amount { get; init; }
+
+    /// <summary>What can hurt in the work of this row; the sentences stand in the CAUTION lines at the end.</summary>
+    public string Hazards { get; init; } = string.Empty;
+
+    public static void WriteHeader(CsvWriter csv) => Record(csv, Columns);
+
+    public void Write(CsvWriter csv) => Record(
+        csv,
+        [
+            Row.ToString(CultureInfo.InvariantCulture), Plain(Item), Number(Quantity), Plain(Unit), Number(UnitCost), Number(Amount),
+            Assumed.Shop.Prices.Currency, Hazards, Plain(Room), Plain(Fixture), Plain(Description),
+        ]);
+
+    // A spreadsheet takes a cell for a formula that begins with one of these; an apostrophe before it makes it text. Control characters
+    // are no text at all.
+    private static string Plain(string text)
+    {
+        string printed = string.Concat(text.Where(letter => !char.IsControl(letter)));
+        return printed.Length > 0 && "=+-@＝＋－＠".Contains(printed[0]) ? "'" + printed : printed;
+    }
+
+    private static string Number(decimal value) => value.ToString("0.00", CultureInfo.InvariantCulture);
+
+    private static void Record(CsvWriter csv, IEnumerable<string> fields)
+    {
+        foreach (string field in fields)
+        {
+            csv.WriteField(field);
+        }
+
+        csv.NextRecord();
+    }
+}

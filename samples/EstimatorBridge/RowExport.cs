@@ -1,0 +1,95 @@
+using System;
+using System.Collections.Generic;
+using System.Linq;
+using Refinish.Estimating;
+using Refinish.Jobs;
+
+namespace Refinish.Samples.EstimatorBridge;
+
+/// <summary>What became of a row.</summary>
+internal enum RowFate
+{
+    /// <summary>It has a price.</summary>
+    Priced,
+
+    /// <summary>It can be read, and something stands in the way of the work; no price.</summary>
+    Objected,
+
+    /// <summary>It cannot be read, or holds a value that cannot be.</summary>
+    Wrong,
+}
+
+/// <summary>
+/// The lines of one row: what stands in the way or what has to be met first, and then, if nothing stands in the way, what it costs.
+/// </summary>
+internal sealed record RowExport(RowFate Fate, IReadOnlyList<ExportLine> Lines, IReadOnlyList<Caution> Cautions)
+{
+    /// <summary>Any line of the file gets an export, however wrong it is.</summary>
+    public static RowExport Of(TakeoffHeader header, TakeoffLine line)
+    {
+        IReadOnlyDictionary<string, string> fields = new Dictionary<string, string>();
+        try
+        {
+            fields = header.FieldsOf(line);
+            TakeoffRow row = TakeoffRow.Parse(fields);
+            return Of(row, row.ToJob(line.Number).Plan()).Named(line.Number, fields);
+        }
+        catch (RowException fault)
+        {
+            return Wrong(fault.Column + ": " + fault.Message).Named(line.Number, fields);
+        }
+        catch (Exception refused) when (refused is ArgumentException or OverflowException)
+        {
+            return Wrong(TakeoffRow.Sentence(refused)).Named(line.Number, fields);
+        }
+    }
+
+    private static RowExport Of(TakeoffRow row, JobPlan plan)
+    {
+        string hazards = string.Join(' ', plan.Cautions.Select(caution => caution.Hazard).Distinct());
+        List<ExportLine> lines =
+        [
+            .. plan.Objections.Select(objection => new ExportLine(
+                objection.Kind == ObjectionKind.FixtureLeftOut ? "REFUSED" : "OBJECTION", objection.Sentence(DisplayUnits.Si))),
+            .. plan.Conditions.Select(condition =>
+                new ExportLine("CONDITION", condition.Sentence(DisplayUnits.Si) + ": " + condition.Remedy)),
+        ];
+        bool priced = plan is { IsPossible: true, Price.IsComplete: true };
+        if (priced)
+        {
+            lines.Add(new ExportLine("CONDITION", Assumed.Note));
+            lines.AddRange(plan.Price!.Lines.Where(line => line.Amount != 0).Select(line => Sold(line, plan.Price.Purchases, row.Count)));
+        }
+
+        return new RowExport(priced ? RowFate.Priced : RowFate.Objected, [.. lines.Select(line => line with { Hazards = hazards })],
+            plan.Cautions);
+    }
+
+    // The quantity of one fixture times their number, at the library's rate, rounded once.
+    private static ExportLine Sold(EstimateLine line, IReadOnlyList<KitPurchase> purchases, int count)
+    {
+        EstimateLine all = new(line.Id, line.Category, line.Code, line.Description, line.Quantity * count, line.Unit, line.Rate);
+        KitPurchase? drawn = line.Category == LineCategory.Material
+            ? purchases.First(purchase => line.Id.StartsWith("material/" + purchase.Item + "/", StringComparison.Ordinal))
+            : null;
+        return new ExportLine(drawn?.Item ?? line.Code, drawn?.Name ?? line.Description)
+        {
+            Quantity = all.Quantity, Unit = drawn is null ? all.Unit : Assumed.DrawUnit, UnitCost = all.Rate, Amount = all.Amount,
+        };
+    }
+
+    private static RowExport Wrong(string what) => new(RowFate.Wrong, [new ExportLine("WRONG", what)], []);
+
+    private RowExport Named(int row, IReadOnlyDictionary<string, string> fields) => this with
+    {
+        Lines =
+        [
+            .. Lines.Select(line => line with
+            {
+                Row = row,
+                Room = fields.GetValueOrDefault("room", string.Empty),
+                Fixture = fields.GetValueOrDefault("fixture", string.Empty),
+            }),
+        ],
+    };
+}

@@ -1,0 +1,53 @@
+using System.Collections.Generic;
+using Refinish.Estimating;
+using UnitsNet;
+
+namespace Refinish.Json.Shapes;
+
+/// <summary>Labour standards and the tasks that are worked by them.</summary>
+internal static class LabourShapes
+{
+    public static Shape<WorkKind> Work { get; } = new WordShape<WorkKind>();
+
+    public static ObjectShape<LabourStandard> WholeStandard { get; } = new Fields<LabourStandard>("labourStandard")
+        .With("code", Scalars.Text, standard => standard.Code, out Slot<string> code)
+        .With("description", Scalars.Text, standard => standard.Description, out Slot<string> description)
+        .Optional("fixed", Hours("hours", "h"), standard => standard.Fixed, (standard, hours) => standard with { Fixed = hours })
+        .Optional("perSquareMeter", Hours("hoursPerSquareMeter", "h/m²", "h/m2"), standard => standard.PerSquareMeter, (standard, hours) => standard with { PerSquareMeter = hours })
+        .Optional("perUnit", Hours("hours", "h"), standard => standard.PerUnit, (standard, hours) => standard with { PerUnit = hours })
+        .Optional("unit", Scalars.Text, standard => standard.Unit, (standard, unit) => standard with { Unit = unit })
+        .Optional("oncePerVisit", Quantities.Percent, standard => standard.OncePerVisit, (standard, share) => standard with { OncePerVisit = share })
+        .Optional("fromSize", Quantities.Tape, standard => standard.FromSize, (standard, size) => standard with { FromSize = size })
+        .Maybe("work", Work, standard => standard.Work, (standard, work) => standard with { Work = work })
+        .Maybe("repairs", DefectShapes.Kind, standard => standard.Repairs, (standard, kind) => standard with { Repairs = kind })
+        .Optional("isOnSite", Scalars.YesNo, standard => standard.IsOnSite, (standard, said) => standard with { IsOnSite = said })
+        .With("source", CommonShapes.Source, standard => standard.Source, out Slot<Source> source)
+        .Making(v => new LabourStandard { Code = code(v), Description = description(v), Source = source(v) });
+
+    /// <summary>By its code it is a standard of the shop, of its own or of the library's where the shop states none.</summary>
+    public static ReferenceShape<LabourStandard> Standard { get; } = new(WholeStandard, "a labour standard", standard => standard.Code, new Dictionary<string, LabourStandard>());
+
+    public static ObjectShape<LearningCurve> Learning { get; } = new Fields<LearningCurve>("learningCurve")
+        .With("model", new WordShape<LearningModel>(), curve => curve.Model, out Slot<LearningModel> model)
+        .With("slope", Quantities.Percent, curve => curve.Slope, out Slot<Ratio> slope)
+        .Making(v => new LearningCurve(model(v), slope(v)));
+
+    public static ObjectShape<LabourTask> Task { get; } = new Fields<LabourTask>("labourTask")
+        .With("standard", Standard, task => task.Standard, out Slot<LabourStandard> standard)
+        .WithOr("area", Quantities.Area, task => task.Area, Area.Zero, out Slot<Area> area)
+        .WithOr("units", Scalars.Number, task => task.Units, 0, out Slot<double> units)
+        .WithOr("times", Scalars.Count, task => task.Times, 1, out Slot<int> times)
+        .MaybeOf("id", Scalars.Text, task => task.Id, (task, id) => task with { Id = id })
+        .MaybeOf("worker", Scalars.Text, task => task.Worker, (task, worker) => task with { Worker = worker })
+        .Maybe("wage", Scalars.Money, task => task.Wage, (task, wage) => task with { Wage = wage })
+        .Optional("repeats", Scalars.Count, task => task.Repeats, (task, repeats) => task with { Repeats = repeats })
+        .MaybeOf("learning", Learning, task => task.Learning, (task, curve) => task with { Learning = curve })
+        .Making(v => new LabourTask(standard(v), area(v), units(v), times(v)));
+
+    private static ObjectShape<ThreePoint> Hours(string name, params string[] units) => new Fields<ThreePoint>(name)
+        .With("minimum", Scalars.Number, hours => hours.Minimum, out Slot<double> minimum)
+        .With("mode", Scalars.Number, hours => hours.Mode, out Slot<double> mode)
+        .With("maximum", Scalars.Number, hours => hours.Maximum, out Slot<double> maximum)
+        .With("unit", new FixedUnitShape(units), _ => units[0], out _)
+        .MakingTogether(() => default, v => new ThreePoint(minimum(v), mode(v), maximum(v)));
+}

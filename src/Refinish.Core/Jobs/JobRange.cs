@@ -1,0 +1,100 @@
+using System;
+using System.Collections.Generic;
+using System.Linq;
+using System.Threading;
+using Refinish.Estimating;
+using UnitsNet;
+
+namespace Refinish.Jobs;
+
+/// <summary>
+/// How sure the price of a whole job is: the job is planned again and again with other areas, another gun, other hours and now and then a further visit, so
+/// that cups, kits, times, waiting and trips move as they would.
+/// </summary>
+/// <remarks>The same job, doubts and options give the same range on every machine and on any number of threads.</remarks>
+public sealed class JobRange
+{
+    private JobRange(JobPlan plan, JobDoubts doubts, SimulationOptions options, double[][] drawn)
+    {
+        Plan = plan;
+        Doubts = doubts;
+        int[] priced = [.. Enumerable.Range(0, options.Trials).Where(i => !double.IsNaN(drawn[0][i]))];
+        WithoutPrice = options.Trials - priced.Length;
+        if (priced.Length > 0)
+        {
+            SimulationOptions counted = options with { Trials = priced.Length };
+            Total = new SimulationResult([.. priced.Select(i => drawn[0][i])], counted);
+            Cost = new SimulationResult([.. priced.Select(i => drawn[1][i])], counted);
+            Hours = new SimulationResult([.. priced.Select(i => drawn[2][i])], counted);
+            AtMargin = new SimulationResult([.. priced.Select(i => drawn[3][i])], counted);
+        }
+    }
+
+    /// <summary>The plan as it stands, with what is known.</summary>
+    public JobPlan Plan { get; }
+
+    /// <summary>What is in doubt.</summary>
+    public JobDoubts Doubts { get; }
+
+    /// <summary>Trials that gave no price, because no schedule was found or the price book lacks something; they are not counted in the results.</summary>
+    public int WithoutPrice { get; }
+
+    /// <summary>Total price with tax; <see langword="null"/> when no trial gave a price.</summary>
+    public SimulationResult? Total { get; }
+
+    /// <summary>Cost; <see langword="null"/> when no trial gave a price.</summary>
+    public SimulationResult? Cost { get; }
+
+    /// <summary>Paid hours on site, over all people; <see langword="null"/> when no trial gave a price.</summary>
+    public SimulationResult? Hours { get; }
+
+    /// <summary>Price at the target margin, before a minimum charge hides how wide it is; <see langword="null"/> when no trial gave a price.</summary>
+    public SimulationResult? AtMargin { get; }
+
+    /// <summary>Chance that the cost is above the net price of the plan as it stands; <see langword="null"/> without either.</summary>
+    public Ratio? ChanceOfLoss => Plan.Price?.Net is decimal net ? Cost?.ChanceAbove((double)net) : null;
+
+    /// <summary>Draws the range.</summary>
+    /// <param name="job">The job.</param>
+    /// <param name="doubts">What is in doubt.</param>
+    /// <param name="options">Number of trials, seed and threads. A trial takes about as long as a plan.</param>
+    /// <returns>The range.</returns>
+    /// <exception cref="ArgumentNullException">An argument is missing.</exception>
+    public static JobRange Of(Job job, JobDoubts doubts, SimulationOptions options) => Of(job, doubts, options, null, CancellationToken.None);
+
+    /// <summary>Draws the range, telling how far it is.</summary>
+    /// <param name="job">The job.</param>
+    /// <param name="doubts">What is in doubt.</param>
+    /// <param name="options">Number of trials, seed and threads. A trial takes about as long as a plan.</param>
+    /// <param name="progress">Told the part that is done, from 0 to 1.</param>
+    /// <param name="cancellation">Stops it.</param>
+    /// <returns>The range.</returns>
+    /// <exception cref="ArgumentNullException"><paramref name="job"/>, <paramref name="doubts"/> or <paramref name="options"/> is missing.</exception>
+    /// <exception cref="OperationCanceledException">It was stopped.</exception>
+    public static JobRange Of(Job job, JobDoubts doubts, SimulationOptions options, IProgress<double>? progress, CancellationToken cancellation)
+    {
+        Guard.NotNull(job, nameof(job));
+        Guard.NotNull(doubts, nameof(doubts));
+        Guard.NotNull(options, nameof(options));
+        JobTrial trial = new(job, doubts);
+        double[][] drawn = new SimulationEngine(trial.Inputs, options).Run(
+            4,
+            (inputs, outputs) =>
+            {
+                JobPlan plan = trial.With(inputs).Plan();
+                outputs[0] = (double?)plan.Price?.Total ?? double.NaN;
+                outputs[1] = (double?)plan.Price?.Cost ?? double.NaN;
+                outputs[2] = plan.Schedule?.Paid.Paid.TotalHours ?? double.NaN;
+                outputs[3] = (double?)plan.Price?.PriceAtMargin ?? double.NaN;
+            },
+            progress,
+            cancellation);
+        return new JobRange(job.Plan(), doubts, options, drawn);
+    }
+
+    /// <summary>The tenth to the ninetieth percentile, and the median.</summary>
+    /// <returns>One line of text.</returns>
+    public override string ToString() => Total is null
+        ? "no price in any trial"
+        : Money.Text((decimal)Total.P10, Plan.Job.Shop.Prices.Currency) + " to " + Money.Text((decimal)Total.P90, Plan.Job.Shop.Prices.Currency) + ", median " + Money.Text((decimal)Total.P50, Plan.Job.Shop.Prices.Currency);
+}

@@ -1,0 +1,97 @@
+using System;
+using System.Collections.Generic;
+using System.Linq;
+using Refinish.Estimating;
+using Refinish.Films;
+using Refinish.Scheduling;
+using UnitsNet;
+
+namespace Refinish.Jobs;
+
+/// <summary>A job with other areas, another gun, other hours and a further visit, as one trial draws them.</summary>
+internal sealed class JobTrial
+{
+    private const string ComesBack = "touch-up";
+
+    private readonly Job job;
+    private readonly JobDoubts doubts;
+    private readonly LabourStandard[] standards;
+
+    public JobTrial(Job job, JobDoubts doubts)
+    {
+        this.job = job;
+        this.doubts = doubts;
+        standards = [.. job.Shop.Labour];
+        List<UncertainInput> inputs = [];
+        if (doubts.Area is not null)
+        {
+            inputs.AddRange(job.Fixtures.Select(fixture => new UncertainInput("area of " + fixture.Id, doubts.Area)));
+        }
+
+        if (doubts.TransferEfficiency is not null)
+        {
+            inputs.Add(new UncertainInput("transfer efficiency", doubts.TransferEfficiency));
+        }
+
+        inputs.AddRange(standards.Select(standard => new UncertainInput("hours of " + standard.Code, Relative(standard).As(doubts.Hours), "labour")));
+        inputs.Add(new UncertainInput("comes back", new UniformDistribution(0, 1)));
+        Inputs = inputs;
+    }
+
+    public IReadOnlyList<UncertainInput> Inputs { get; }
+
+    public Job With(double[] drawn)
+    {
+        int at = 0;
+        FixtureJob[] fixtures = [.. job.Fixtures];
+        if (doubts.Area is not null)
+        {
+            fixtures = [.. fixtures.Select(fixture => fixture with { AreaFactor = Math.Max(0.01, drawn[at++]) })];
+        }
+
+        Shop shop = job.Shop;
+        if (doubts.TransferEfficiency is not null)
+        {
+            double factor = drawn[at++];
+            shop = shop with { Gun = Aimed(shop.Gun, factor) };
+            fixtures = [.. fixtures.Select(fixture => fixture.Gun is null ? fixture : fixture with { Gun = Aimed(fixture.Gun, factor) })];
+        }
+
+        LabourStandard[] labour = [.. standards.Select(standard => Worked(standard, Math.Max(0, drawn[at++])))];
+        shop = shop with { Labour = labour };
+        Job trial = job with { Shop = shop, Fixtures = fixtures };
+        return drawn[at] < doubts.ComesBackFraction ? Again(trial) : trial;
+    }
+
+    // Somebody comes back a day after the inspection of the room that is inspected last in the list.
+    private Job Again(Job trial)
+    {
+        HashSet<string> rooms = new(trial.Fixtures.Where(fixture => new Refinish.Substrates.Verdict(fixture.Survey, trial.Shop.Survey).MayBePlanned).Select(fixture => fixture.Room), StringComparer.Ordinal);
+        if (trial.Premises.Rooms.LastOrDefault(room => rooms.Contains(room.Id)) is not SiteRoom room)
+        {
+            return trial;
+        }
+
+        string inspected = room.Id + "/" + WorkOrder.Key(WorkKind.Inspect);
+        Operation touchUp = new() { Id = ComesBack, Kind = WorkKind.Other, Room = room.Id, Instruction = "come back and touch up", Time = doubts.TouchUp };
+        OperationChange change = OperationChange.Add(touchUp, inspected) with { Lags = [new StepLag(inspected, ComesBack, TimeSpan.FromHours(24), null, "called back after the handover")] };
+        return trial with { Changes = [.. trial.Changes, change] };
+    }
+
+    // The three points as parts of their mean, by whichever rate the standard has.
+    private static ThreePoint Relative(LabourStandard standard)
+    {
+        ThreePoint hours = standard.PerUnit.Mean > 0 ? standard.PerUnit : standard.PerSquareMeter.Mean > 0 ? standard.PerSquareMeter : standard.Fixed;
+        return hours.Mean > 0 ? new ThreePoint(hours.Minimum / hours.Mean, hours.Mode / hours.Mean, hours.Maximum / hours.Mean) : ThreePoint.Exactly(1);
+    }
+
+    private static LabourStandard Worked(LabourStandard standard, double factor) => standard with
+    {
+        Fixed = ThreePoint.Exactly(standard.Fixed.Mean * factor),
+        PerSquareMeter = ThreePoint.Exactly(standard.PerSquareMeter.Mean * factor),
+        PerUnit = ThreePoint.Exactly(standard.PerUnit.Mean * factor),
+    };
+
+    private static SprayGun Aimed(SprayGun gun, double factor) =>
+        gun with { TransferEfficiency = Ratio.FromDecimalFractions(Math.Max(0.05, Math.Min(1, gun.TransferEfficiency.DecimalFractions * factor))) };
+}

@@ -1,0 +1,63 @@
+using System;
+using System.Collections.Generic;
+
+namespace Refinish.Scheduling;
+
+/// <summary>Refuses a work whose ids, lags, people or tools do not fit each other.</summary>
+internal static class SiteCheck
+{
+    /// <summary>The number of each step by its id.</summary>
+    /// <exception cref="ArgumentException">Something does not fit.</exception>
+    public static Dictionary<string, int> Index(SiteWork work)
+    {
+        Dictionary<string, int> index = new(work.Steps.Count, StringComparer.Ordinal);
+        for (int i = 0; i < work.Steps.Count; i++)
+        {
+            SiteStep step = work.Steps[i];
+            if (index.ContainsKey(step.Id))
+            {
+                throw new ArgumentException("The step '" + step.Id + "' is listed twice.", nameof(work));
+            }
+
+            index.Add(step.Id, i);
+            if (step.People > work.Crew)
+            {
+                throw new ArgumentException(
+                    "'" + step.Name + "' takes " + Figures.Fixed(step.People, 0) + " people; allowed: at most the crew, " + Figures.Fixed(work.Crew, 0) + ".", nameof(work));
+            }
+        }
+
+        CheckLags(work, index);
+        for (int k = 0; k < work.Tools.Count; k++)
+        {
+            for (int other = 0; other < k; other++)
+            {
+                if (work.Tools[k].Name == work.Tools[other].Name)
+                {
+                    throw new ArgumentException("The tool '" + work.Tools[k].Name + "' is listed twice.", nameof(work));
+                }
+            }
+        }
+
+        return index;
+    }
+
+    private static void CheckLags(SiteWork work, Dictionary<string, int> index)
+    {
+        for (int k = 0; k < work.Lags.Count; k++)
+        {
+            StepLag lag = work.Lags[k];
+            if (!index.TryGetValue(lag.Before, out int before) || !index.ContainsKey(lag.After) || lag.Before == lag.After)
+            {
+                throw new ArgumentException("The lag '" + lag.Reason + "' runs from '" + lag.Before + "' to '" + lag.After + "'; allowed: ids of two listed steps.", nameof(work));
+            }
+
+            SiteStep first = work.Steps[before];
+            if (lag.Maximum is not null && first.IsAttended && first.IsInterruptible)
+            {
+                throw new ArgumentException(
+                    "The lag '" + lag.Reason + "' has a maximum after '" + first.Name + "', which may be interrupted; allowed: a maximum only after steps done in one go.", nameof(work));
+            }
+        }
+    }
+}

@@ -1,0 +1,93 @@
+using System;
+using Refinish.Coatings;
+using Refinish.Colours;
+using Refinish.Coverage;
+using Refinish.Estimating;
+using Refinish.Fixtures;
+using Refinish.Jobs;
+using Refinish.Substrates;
+using UnitsNet;
+
+namespace Refinish.Json.Tests;
+
+/// <summary>Fixtures and operations in which every optional field is set. Every figure is invented.</summary>
+internal static class EveryFixture
+{
+    public static FixtureJob Of(IFixture fixture, int index) => new()
+    {
+        Id = "fixture-" + index,
+        Name = fixture.GetType().Name + " " + index,
+        Room = "bath-" + (3 + (index % 3)),
+        Fixture = fixture,
+        Survey = new Survey
+        {
+            Material = FixtureMaterial.EnamelledCastIron,
+            Defects = index == 0 ? Examples.Defects : [],
+            PreviouslyRefinished = true,
+            OldCoatAdhesion = AdhesionGrade.Grade3B,
+            BuiltBefore1978 = true,
+            LeadTest = LeadTest.Positive,
+            LeadSuspected = true,
+            CertifiedForLead = true,
+            NoPermittedStrippingRoute = true,
+            FailedCleaningCycles = 2,
+            LeakCannotBeStopped = true,
+            SubstrateWet = true,
+            SwollenOrDelaminated = true,
+            StainsBleed = true,
+            CuttingOrFoodContactExpected = true,
+            NoExhaustPath = true,
+            FlameCannotBeShutOff = true,
+            SensitiveOccupantsCannotLeave = true,
+            CureTimeRefused = true,
+        },
+        Zones = [FixtureZoneKind.Floor, FixtureZoneKind.Wall],
+        Share = Ratio.FromPercent(40),
+        System = GenericCatalogue.SlipResistantTub,
+        Gun = Shop.Generic.Gun with { TransferEfficiency = Ratio.FromPercent(52) },
+        Losses = EveryShop.Losses,
+        Efficiencies = [new ZoneEfficiency(FixtureZoneKind.Floor, Ratio.FromPercent(61))],
+        Surface = Temperature.FromDegreesCelsius(17.5),
+        Weight = Mass.FromPounds(307),
+        WallThickness = Length.FromMillimeters(6.5),
+        OldColour = new CieLab(71, -9, 14),
+        NewColour = new CieLab(95, -0.5, 2),
+        Options =
+        [
+            FixtureOption.SlipResistantFloor("slip-floor", GenericCatalogue.PolymerBeads, AreaDensity.FromGramsPerSquareMeter(17.3)) with { Loss = Ratio.FromPercent(31) },
+            FixtureOption.DrainTrim("drain-trim") with { Quantity = 2m },
+            FixtureOption.Work("X-1", Own("lamp-" + index), WorkKind.Demask) with { Quantity = 2.5m },
+        ],
+    };
+
+    public static Operation Own(string id) => new()
+    {
+        Id = id,
+        Kind = WorkKind.Other,
+        Instruction = "cure the coat under the lamp",
+        Name = "lamp",
+        Room = "bath-3",
+        Fixtures = ["fixture-0"],
+        People = 2,
+        Time = TimeSpan.FromMinutes(35),
+        Labour =
+        [
+            new LabourTask(EveryShop.Standard, Area.FromSquareMeters(1.7), 3, 2)
+            {
+                Id = "own-task", Worker = "ada", Wage = 31.5m, Repeats = 4, Learning = new LearningCurve(LearningModel.Unit, Ratio.FromPercent(88)),
+            },
+        ],
+        Beside = "bath-3/tack",
+        IsInterruptible = true,
+        Sprays = true,
+        Clearing = TimeSpan.FromMinutes(25),
+        RaisesDust = true,
+        DustFree = TimeSpan.FromMinutes(45),
+        IsLoud = true,
+        Tools = ["lamp"],
+        Materials = [new MaterialNeed("stripper", "stripper", Volume.FromMilliliters(120))],
+        Vapours = [new Evaporation("degreaser", Mass.FromGrams(40), [new SolventShare(Solvents.Isopropanol, Ratio.FromPercent(100))]) { TimeConstant = TimeSpan.FromMinutes(3) }],
+        Cautions = [new Caution("own-caution", Hazard.Electricity, "The lamp stays dry.", "the electrical code", Source.CommonPractice("said"))],
+        Source = Source.Invented("for a test"),
+    };
+}
