@@ -12,7 +12,7 @@ namespace Refinish.Tests.Jobs;
 /// <summary>Makes a job that breaks a rule as small as it will go while it still breaks it, and writes it down.</summary>
 internal static class Shrinking
 {
-    private const int Tries = 60;
+    private const int Tries = 80;
 
     public static Job Smallest(Job job, Func<Job, bool> breaks)
     {
@@ -23,11 +23,6 @@ internal static class Shrinking
             smaller = false;
             foreach (Func<Job> next in Simpler(job))
             {
-                if (++tried > Tries)
-                {
-                    return job;
-                }
-
                 Job candidate;
                 try
                 {
@@ -38,7 +33,17 @@ internal static class Shrinking
                     continue;
                 }
 
-                if (!candidate.Equals(job) && breaks(candidate))
+                if (candidate.Equals(job))
+                {
+                    continue;
+                }
+
+                if (++tried > Tries)
+                {
+                    return job;
+                }
+
+                if (breaks(candidate))
                 {
                     job = candidate;
                     smaller = true;
@@ -86,6 +91,12 @@ internal static class Shrinking
     private static IEnumerable<Func<Job>> Simpler(Job job)
     {
         Shop shop = job.Shop;
+        foreach (FixtureJob fixture in job.Fixtures)
+        {
+            yield return () => job with { Fixtures = [fixture] };
+        }
+
+        yield return () => Plain(job);
         foreach (FixtureJob fixture in job.Fixtures)
         {
             yield return () => job with { Fixtures = [.. job.Fixtures.Where(one => one.Id != fixture.Id)] };
@@ -144,6 +155,17 @@ internal static class Shrinking
             yield return () => With(job, fixture with { Room = job.Premises.Rooms[0].Id });
         }
     }
+
+    // Everything but crew and fixtures at its usual value, in one step.
+    private static Job Plain(Job job) => job with
+    {
+        Start = InventedJobs.Monday,
+        Days = [],
+        Replacement = null,
+        Premises = job.Premises with { QuietHours = [], Closed = [], Difficulty = 1, Rooms = [.. job.Premises.Rooms.Select(room =>
+            InventedJobs.Bath(room.Id, 22, 20))] },
+        Shop = InventedJobs.Shop with { Crew = job.Shop.Crew, StandsBy = job.Shop.StandsBy },
+    };
 
     private static Job With(Job job, FixtureJob fixture) => job with { Fixtures = [.. job.Fixtures.Select(one => one.Id == fixture.Id
         ? fixture : one)] };
