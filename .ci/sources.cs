@@ -363,14 +363,14 @@ Write("sources.md", page);
 // The cautions, by hazard.
 page = new StringBuilder();
 INamedTypeSymbol cautionType = compilation.GetTypeByMetadataName("Refinish.Caution")!;
-List<(string Hazard, string Sentence, string DecidedBy, string Basis, List<INamedTypeSymbol> Shown)> cautions = [];
+List<(string Hazard, string Code, string Sentence, string DecidedBy, string Basis, List<INamedTypeSymbol> Shown)> cautions = [];
 foreach ((SyntaxNode site, SeparatedSyntaxList<ArgumentSyntax> given) in calls.Where(each => SymbolEqualityComparer.Default.Equals(each.Key.ContainingType, cautionType) && each.Key is IMethodSymbol { MethodKind: MethodKind.Constructor }).SelectMany(each => each.Value))
 {
     foreach (Dictionary<ISymbol, string?> known in Fillings(site, 0))
     {
-        string hazard = given[0].Expression.ToString().Replace("Hazard.", string.Empty);
-        InvocationExpressionSyntax? basis = given[3].Expression as InvocationExpressionSyntax
-            ?? (Model(site).GetSymbolInfo(given[3].Expression).Symbol?.DeclaringSyntaxReferences.FirstOrDefault()?.GetSyntax() as VariableDeclaratorSyntax)?.Initializer?.Value as InvocationExpressionSyntax;
+        string hazard = given[1].Expression.ToString().Replace("Hazard.", string.Empty);
+        InvocationExpressionSyntax? basis = given[4].Expression as InvocationExpressionSyntax
+            ?? (Model(site).GetSymbolInfo(given[4].Expression).Symbol?.DeclaringSyntaxReferences.FirstOrDefault()?.GetSyntax() as VariableDeclaratorSyntax)?.Initializer?.Value as InvocationExpressionSyntax;
         string said = basis is null ? string.Empty : string.Join(": ", basis.ArgumentList.Arguments.Select(argument => Texts(argument.Expression, known, 0).First()));
         string kind = basis is null ? string.Empty : ((MemberAccessExpressionSyntax)basis.Expression).Name.Identifier.Text switch
         {
@@ -379,9 +379,9 @@ foreach ((SyntaxNode site, SeparatedSyntaxList<ArgumentSyntax> given) in calls.W
             "FromMemory" => "from memory, unverified: ",
             string other => other.ToLowerInvariant() + ": ",
         };
-        foreach (string sentence in Texts(given[1].Expression, known, 0).OfType<string>())
+        foreach (string sentence in Texts(given[2].Expression, known, 0).OfType<string>())
         {
-            cautions.Add((hazard, sentence, Texts(given[2].Expression, known, 0).First() ?? string.Empty, kind + said, ShownBy(Member(site)!)));
+            cautions.Add((hazard, Texts(given[0].Expression, known, 0).First() ?? string.Empty, sentence, Texts(given[3].Expression, known, 0).First() ?? string.Empty, kind + said, ShownBy(Member(site)!)));
         }
     }
 }
@@ -389,10 +389,10 @@ foreach ((SyntaxNode site, SeparatedSyntaxList<ArgumentSyntax> given) in calls.W
 foreach (string hazard in compilation.GetTypeByMetadataName("Refinish.Hazard")!.GetMembers().OfType<IFieldSymbol>().Select(field => field.Name))
 {
     page.AppendLine("### " + Regex.Replace(hazard, "(?<=[a-z])([A-Z])", match => " " + match.Value.ToLowerInvariant())).AppendLine();
-    page.AppendLine("| caution | decided by | rests on | shown by |").AppendLine("|---|---|---|---|");
+    page.AppendLine("| code | caution | decided by | rests on | shown by |").AppendLine("|---|---|---|---|---|");
     foreach (var caution in cautions.Where(caution => caution.Hazard == hazard).DistinctBy(caution => caution.Sentence).OrderBy(caution => caution.Sentence, StringComparer.Ordinal))
     {
-        page.AppendLine(CultureInfo.InvariantCulture, $"| {Cell(caution.Sentence)} | {Cell(caution.DecidedBy)} | {Cell(caution.Basis)} | {Types(caution.Shown)} |");
+        page.AppendLine(CultureInfo.InvariantCulture, $"| `{caution.Code}` | {Cell(caution.Sentence)} | {Cell(caution.DecidedBy)} | {Cell(caution.Basis)} | {Types(caution.Shown)} |");
     }
 
     page.AppendLine();

@@ -30,16 +30,16 @@ public class AirBenchmarks
     {
         SolventShare[] topcoat =
         [
-            new(GenericSolvents.ButylAcetate, Ratio.FromPercent(60)),
-            new(GenericSolvents.Xylene, Ratio.FromPercent(25)),
-            new(GenericSolvents.MethoxypropylAcetate, Ratio.FromPercent(15)),
+            new(Solvents.ButylAcetate, Ratio.FromPercent(60)),
+            new(Solvents.Xylene, Ratio.FromPercent(25)),
+            new(Solvents.MethoxypropylAcetate, Ratio.FromPercent(15)),
         ];
         SolventShare[] primer =
         [
-            new(GenericSolvents.Butanone, Ratio.FromPercent(50)),
-            new(GenericSolvents.Xylene, Ratio.FromPercent(50)),
+            new(Solvents.Butanone, Ratio.FromPercent(50)),
+            new(Solvents.Xylene, Ratio.FromPercent(50)),
         ];
-        SolventShare[] wipe = [new(GenericSolvents.Acetone, Ratio.FromPercent(100))];
+        SolventShare[] wipe = [new(Solvents.Acetone, Ratio.FromPercent(100))];
         oneProduct = [.. Enumerable.Range(0, Sources).Select(i => Coat(i, topcoat, 15, null))];
         twoProducts = [.. Enumerable.Range(0, Sources).Select(i => Coat(i, i < 4 ? primer : topcoat, i < 4 ? 10 : 15, null))];
 

@@ -2,11 +2,12 @@ using System;
 using BenchmarkDotNet.Attributes;
 using Refinish.Coatings;
 using Refinish.Coverage;
+using Refinish.Films;
 using UnitsNet;
 
 namespace Refinish.Benchmarks;
 
-/// <summary>Quantity and mix of a bathroom (target below 50 µs) and batches out of cups (target below 1 ms), beside the bare arithmetic of the same quantities.</summary>
+/// <summary>Demand and mix of a bathroom (target below 50 µs) and batches out of cups (target below 1 ms), beside the bare arithmetic of the same quantities.</summary>
 [MemoryDiagnoser]
 public class CoverageBenchmarks
 {
@@ -15,9 +16,11 @@ public class CoverageBenchmarks
         new("tub", Area.FromSquareMeters(2.6)), new("sink", Area.FromSquareMeters(0.7), Ratio.FromPercent(45)), new("surround", Area.FromSquareMeters(4.5)),
     ];
 
+    private readonly SprayGun gun = new() { FluidRate = VolumeFlow.FromMillilitersPerMinute(160), TransferEfficiency = Ratio.FromPercent(60) };
+
     private readonly ApplicationLosses losses = new()
     {
-        TransferEfficiency = Ratio.FromPercent(60), EdgeOverspray = Ratio.FromPercent(8), Residue = Ratio.FromPercent(5), HoldUp = Volume.FromMilliliters(40),
+        EdgeOverspray = Ratio.FromPercent(8), Residue = Ratio.FromPercent(5), HoldUp = Volume.FromMilliliters(40),
     };
 
     private readonly CupRules one = new() { Cups = [Cup(600, 5, 50)] };
@@ -44,7 +47,7 @@ public class CoverageBenchmarks
     [Benchmark]
     public double QuantityAndMix()
     {
-        Takeoff takeoff = new(Surfaces, GenericCatalogue.EpoxyUrethaneSystem, losses);
+        Takeoff takeoff = new(Surfaces, GenericCatalogue.EpoxyUrethaneSystem, gun, losses);
         double grams = 0;
         foreach (CoatDemand coat in takeoff.Coats)
         {
@@ -59,7 +62,10 @@ public class CoverageBenchmarks
     public double AsApplied() => new MixedCoating(GenericCatalogue.AcrylicUrethaneTopcoat, Ratio.FromPercent(10)).Voc!.Regulatory.GramsPerLiter;
 
     [Benchmark]
-    public int EqualBatches() => new BatchPlan(need, use, pot, TimeSpan.Zero, new BatchRules { CupVolume = Volume.FromMilliliters(600) }).Batches.Count;
+    public double OneCoat() => new CoatDemand(Surfaces, GenericCatalogue.EpoxyUrethaneSystem.Layers[0], gun, losses).Total.CubicMeters;
+
+    [Benchmark]
+    public int EqualBatches() => new CupPlan(need, use, pot, TimeSpan.Zero, one with { EqualBatches = true }).Batches.Count;
 
     [Benchmark]
     public int BatchesOfOneCup() => new CupPlan(need, use, pot, TimeSpan.Zero, one).Batches.Count;

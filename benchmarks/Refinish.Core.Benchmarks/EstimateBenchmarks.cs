@@ -29,8 +29,8 @@ public class EstimateBenchmarks
     // 24 labour lines, as a bathroom with tub, sink and tile has.
     private static readonly EstimateRequest Job = new()
     {
-        Labour = new LabourEstimate([.. LabourStandards.Generic.Select(standard => new LabourTask(standard, Area.FromSquareMeters(7), 2))]),
-        Materials = [new("topcoat", Volume.FromMilliliters(2490)), new("primer", Volume.FromMilliliters(927))],
+        Labour = new LabourEstimate([.. LabourStandards.Generic.Select(standard => new LabourTask(standard, Area.FromSquareMeters(7), 2, 1))]),
+        Materials = [new("topcoat", "topcoat", Volume.FromMilliliters(2490)), new("primer", "primer", Volume.FromMilliliters(927))],
         Fixtures = 3,
     };
 

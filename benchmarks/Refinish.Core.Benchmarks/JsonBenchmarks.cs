@@ -7,14 +7,18 @@ using Refinish.Samples.BathroomJob;
 
 namespace Refinish.Benchmarks;
 
-/// <summary>The guesthouse as a document of about 100 KB. The peer is the platform's own reader and writer on the same text, which knows no units and checks nothing.</summary>
+/// <summary>
+/// The guesthouse as a document of about 100 KB. The peer is the platform's own reader and writer on the same text, which knows no units
+/// and checks nothing.
+/// </summary>
 [MemoryDiagnoser]
 public class JsonBenchmarks
 {
     private readonly Job job = Scenario.Guesthouse();
     private readonly JobPlan plan = Scenario.Guesthouse().Plan();
     private readonly ArrayBufferWriter<byte> bytes = new(1 << 18);
-    private readonly byte[] text = System.Text.Encoding.UTF8.GetBytes(JobJson.Write(Scenario.Guesthouse(), new JsonLayout { IsIndented = false }));
+    private readonly byte[] text = System.Text.Encoding.UTF8.GetBytes(JobJson.Write(Scenario.Guesthouse(),
+        new JsonLayout { IsIndented = false }));
 
     [Benchmark(Baseline = true)]
     public int ParseAlone()

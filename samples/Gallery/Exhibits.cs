@@ -27,19 +27,29 @@ internal static class Exhibits
         new("timeline", "The job", "`new TimelinePicture(plan)`: two people in three rooms", new TimelinePicture(Guesthouse)),
         new("timeline-one-room", "The job", "The same of one bathroom", new TimelinePicture(OneBathroom)),
         new("cure", "The job", "`new CurePicture(plan)`", new CurePicture(OneBathroom)),
-        new("cure-conversion", "The job", "`new CurePicture(forecast, \"epoxy primer\", conversion)`: with the law of its chemistry, here invented", Conversion()),
+        new("cure-conversion", "The job",
+            "`new CurePicture(forecast, \"epoxy primer\", conversion)`: with the law of its chemistry, here invented", Conversion()),
         new("air", "The job", "`new AirPicture(plan)`; of several rooms one after the other", new AirPicture(OneBathroom)),
         new("air-room", "The job", "`new AirPicture(plan.Air[0])`: one room of several", new AirPicture(Guesthouse.Air[0])),
-        new("film", "The job", "`new FilmPicture(map, \"a tub sprayed straight down, two coats\")`; where on the tub it is thin, `FilmMap.WriteSvg` draws", Film()),
+        new("film", "The job",
+            "`new FilmPicture(map, \"a tub sprayed straight down, two coats\")`; where on the tub it is thin, `FilmMap.WriteSvg` draws",
+            Film()),
         new("price", "Money", "`new PricePicture(plan)`", new PricePicture(Guesthouse)),
-        new("cost", "Money", "`new CostPicture(JobRange.Of(job, doubts, options))`: the whole job planned a thousand times", new CostPicture(JobRange.Of(OneBathroom.Job, new JobDoubts(), new SimulationOptions { Trials = 1000 }))),
-        new("cost-estimate", "Money", "`new CostPicture(EstimateRange.Of(plan.Price, doubts))`: one estimate with other hours and quantities", new CostPicture(EstimateRange.Of(Guesthouse.Price!, Scenario.Doubts()))),
-        new("recessed-bathtub", "Fixtures", "`new FixturePicture(tub, \"Bathtub\")`, and so for every kind of fixture, in the reader's units", new FixturePicture(OneBathroom.Job.Fixtures[0].Fixture, "Bathtub")),
-        new("freestanding-tub", "Fixtures", "Freestanding tub with a rolled rim", new FixturePicture(OtherFixtures.Freestanding, "Freestanding tub"), DisplayUnits.UsCustomary),
+        new("cost", "Money", "`new CostPicture(JobRange.Of(job, doubts, options))`: the whole job planned a thousand times",
+            new CostPicture(JobRange.Of(OneBathroom.Job, new JobDoubts(), new SimulationOptions { Trials = 1000 }))),
+        new("cost-estimate", "Money",
+            "`new CostPicture(EstimateRange.Of(plan.Price, doubts))`: one estimate with other hours and quantities",
+            new CostPicture(EstimateRange.Of(Guesthouse.Price!, Scenario.Doubts()))),
+        new("recessed-bathtub", "Fixtures",
+            "`new FixturePicture(tub, \"Bathtub\")`, and so for every kind of fixture, in the reader's units",
+            new FixturePicture(OneBathroom.Job.Fixtures[0].Fixture, "Bathtub")),
+        new("freestanding-tub", "Fixtures", "Freestanding tub with a rolled rim", new FixturePicture(OtherFixtures.Freestanding,
+            "Freestanding tub"), DisplayUnits.UsCustomary),
         new("oval-tub", "Fixtures", "Oval tub in a deck", new FixturePicture(OtherFixtures.Oval, "Oval tub"), DisplayUnits.UsCustomary),
         new("corner-tub", "Fixtures", "Corner tub", new FixturePicture(OtherFixtures.Corner, "Corner tub"), DisplayUnits.UsCustomary),
         new("pedestal-sink", "Fixtures", "Pedestal sink", new FixturePicture(OneBathroom.Job.Fixtures[1].Fixture, "Pedestal sink")),
-        new("counter-sink", "Fixtures", "Vessel sink on a counter", new FixturePicture(OtherFixtures.Vessel, "Vessel sink"), DisplayUnits.UsCustomary),
+        new("counter-sink", "Fixtures", "Vessel sink on a counter", new FixturePicture(OtherFixtures.Vessel, "Vessel sink"),
+            DisplayUnits.UsCustomary),
         new("shower-pan", "Fixtures", "Shower pan", new FixturePicture(OtherFixtures.Pan, "Shower pan"), DisplayUnits.UsCustomary),
         new("tiled-surround", "Fixtures", "Tiled walls", new FixturePicture(OneBathroom.Job.Fixtures[2].Fixture, "Tiled surround")),
         new("countertop", "Fixtures", "Countertop", new FixturePicture(OtherFixtures.Counter, "Kitchen counter"), DisplayUnits.UsCustomary),
@@ -61,7 +71,8 @@ internal static class Exhibits
         DateTimeOffset applied = new(2027, 3, 4, 9, 0, 0, TimeSpan.Zero);
         Temperature site = Temperature.FromDegreesCelsius(20);
         CureForecast forecast = new(GenericCatalogue.EpoxyUrethaneSystem.Layers[0].Product.Cure, site);
-        return new CurePicture(forecast, "epoxy primer, invented chemistry", new ConversionCurve(epoxy, TemperatureHistory.Constant(applied, site), applied));
+        return new CurePicture(forecast, "epoxy primer, invented chemistry", new ConversionCurve(epoxy,
+            TemperatureHistory.Constant(applied, site), applied));
     }
 
     // The gun straight down over everything, 180 mm above the rim: walls see it at a grazing angle.
@@ -75,11 +86,13 @@ internal static class Exhibits
         {
             for (double y = -0.385; y <= 0.39; y += 0.11)
             {
-                above.Add(new() { Start = new(-0.8, y, 0.52), End = new(0.8, y, 0.52), Aim = new(0, 0, -1), Speed = Speed.FromCentimetersPerSecond(20) });
+                above.Add(new() { Start = new(-0.8, y, 0.52), End = new(0.8, y, 0.52), Aim = new(0, 0, -1),
+                    Speed = Speed.FromCentimetersPerSecond(20) });
             }
         }
 
-        FilmMap map = new StrokePlan(gun, fan, above).SprayOnto(OneBathroom.Job.Fixtures[0].Fixture.Tessellate(Length.FromMillimeters(10)), Length.FromMillimeters(20), limits);
+        FilmMap map = new StrokePlan(gun, fan, above).SprayOnto(OneBathroom.Job.Fixtures[0].Fixture.Tessellate(Length.FromMillimeters(10)),
+            Length.FromMillimeters(20), limits);
         return new FilmPicture(map, "a tub sprayed straight down, two coats");
     }
 }

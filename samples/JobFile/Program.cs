@@ -6,7 +6,8 @@ using Refinish;
 using Refinish.Jobs;
 using Refinish.Json;
 
-// Reads a job, prints what stands in its way, its conditions, its price and its cautions, and writes its plan. Compiled ahead of time it starts in milliseconds.
+// Reads a job, prints what stands in its way, its conditions, its price and its cautions, and writes its plan. Compiled ahead of time it
+// starts in milliseconds.
 Console.OutputEncoding = Encoding.UTF8;
 if (args is not [string jobFile, string planFile])
 {
@@ -36,7 +37,9 @@ foreach (PlanCondition condition in plan.Conditions)
     Console.WriteLine("Condition: " + condition);
 }
 
-Console.WriteLine("Price: " + (plan.Price?.Total is decimal total ? FormattableString.Invariant($"{total} {job.Shop.Prices.Currency}") : "none"));
+Console.WriteLine("Price: " + (plan.Price?.Total is decimal total
+    ? FormattableString.Invariant($"{total} {job.Shop.Prices.Currency}")
+    : "none"));
 foreach (ProtectionNeed need in plan.Protection)
 {
     Console.WriteLine("For the respiratory protection programme: " + need);

@@ -13,12 +13,13 @@ namespace Refinish.Json;
 /// <c>refinish/job</c>, version 2.
 /// </summary>
 /// <remarks>
-/// A job that is written and read again is equal to the first one, to the last bit of every number. Optional fields may be left out by who writes by hand;
-/// they are always written here, so that a document does not change its meaning when a default does.
-/// Objects may be nested 64 deep, the limit of System.Text.Json; how long a document may be is for the caller to limit.
+/// A job that is written and read again is equal to the first one, to the last bit of every number. Optional fields may be left out by who
+/// writes by hand; they are always written here, so that a document does not change its meaning when a default does. Objects may be nested
+/// 64 deep, the limit of System.Text.Json; how long a document may be is for the caller to limit.
 /// </remarks>
 /// <example><code>
-/// bool read = JobJson.TryRead("{ \"format\": \"refinish/job\", \"version\": 2 }", out Job? job, out IReadOnlyList&lt;JsonFault&gt; faults);
+/// string json = "{ \"format\": \"refinish/job\", \"version\": 2 }";
+/// bool read = JobJson.TryRead(json, out Job? job, out IReadOnlyList&lt;JsonFault&gt; faults);
 /// string first = faults[0].ToString();               // "$.id: The field is missing."
 /// </code></example>
 public static class JobJson
@@ -28,8 +29,8 @@ public static class JobJson
     /// <returns>The document.</returns>
     /// <exception cref="ArgumentNullException"><paramref name="job"/> is missing.</exception>
     /// <exception cref="NotSupportedException">
-    /// The job holds what has no form in JSON: a kind of fixture of one's own, a time zone that is not known by its name, a lag on a clock of its own, an
-    /// operation taken from a plan with its instructions by fixture, or a log of air that is saturated at its start.
+    /// The job holds what has no form in JSON: a kind of fixture of one's own, a time zone that is not known by its name, a lag on a clock
+    /// of its own, an operation taken from a plan with its instructions by fixture, or a log of air that is saturated at its start.
     /// </exception>
     public static string Write(Job job) => Write(job, JsonLayout.Default);
 

@@ -16,7 +16,9 @@ public sealed record JsonFault
         Sentence = sentence;
     }
 
-    /// <summary>The place as a JSON path, such as <c>$.fixtures[0].fixture.rimLength.value</c>; a missing field is named as if it were there.</summary>
+    /// <summary>
+    /// The place as a JSON path, such as <c>$.fixtures[0].fixture.rimLength.value</c>; a missing field is named as if it were there.
+    /// </summary>
     public string Path { get; }
 
     /// <summary>What is wrong.</summary>

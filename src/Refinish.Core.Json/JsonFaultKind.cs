@@ -9,7 +9,9 @@ public enum JsonFaultKind
     /// <summary>A field that has to be there is not.</summary>
     Missing,
 
-    /// <summary>A field that the format does not know; it is refused, because a misspelt field would otherwise be left out in silence.</summary>
+    /// <summary>
+    /// A field that the format does not know; it is refused, because a misspelt field would otherwise be left out in silence.
+    /// </summary>
     UnknownField,
 
     /// <summary>A field stands twice in one object.</summary>

@@ -4,7 +4,10 @@ using System.Text.Unicode;
 
 namespace Refinish.Json;
 
-/// <summary>How a document is laid out. It never changes what the document says: every quantity carries its unit, and reads back to the very same number.</summary>
+/// <summary>
+/// How a document is laid out. It never changes what the document says: every quantity carries its unit, and reads back to the very same
+/// number.
+/// </summary>
 /// <example><code>
 /// JsonLayout layout = new() { Units = DisplayUnits.UsCustomary, IsIndented = false };
 /// </code></example>
@@ -18,7 +21,9 @@ public sealed record JsonLayout
     public DisplayUnits Units
     {
         get;
-        init => field = value is DisplayUnits.Si or DisplayUnits.UsCustomary ? value : throw new System.ArgumentOutOfRangeException(nameof(Units), "Units is not a named value.");
+        init => field = value is DisplayUnits.Si or DisplayUnits.UsCustomary
+            ? value
+            : throw new System.ArgumentOutOfRangeException(nameof(Units), "Units is not a named value.");
     }
 
     /// <summary>Whether the text is broken into indented lines; <see langword="true"/> when left out.</summary>

@@ -1,6 +1,8 @@
 namespace Refinish.Json;
 
-/// <summary>A stored result that is not what the same job gives now: another version of the library planned it, or someone changed it.</summary>
+/// <summary>
+/// A stored result that is not what the same job gives now: another version of the library planned it, or someone changed it.
+/// </summary>
 public sealed record PlanDifference
 {
     internal PlanDifference(string path, string? stored, string? now)

@@ -9,13 +9,13 @@ using Refinish.Json.Shapes;
 namespace Refinish.Json;
 
 /// <summary>
-/// A plan as a JSON document for readers in any language: the whole job and, beside it, its results with their units, limits, sources and cautions, in
-/// format <c>refinish/plan</c>, version 2.
+/// A plan as a JSON document for readers in any language: the whole job and, beside it, its results with their units, limits, sources and
+/// cautions, in format <c>refinish/plan</c>, version 2.
 /// </summary>
 /// <remarks>
-/// Results are written to twelve figures. Read again, the job is planned anew and every stored result is held against the new one; what differs is told,
-/// not replaced. A document of a stranger decides how far its schedule is searched, in the effort of its shop, and so how long reading takes.
-/// Whoever shows the results to people shows the cautions too.
+/// Results are written to twelve figures. Read again, the job is planned anew and every stored result is held against the new one; what
+/// differs is told, not replaced. A document of a stranger decides how far its schedule is searched, in the effort of its shop, and so how
+/// long reading takes. Whoever shows the results to people shows the cautions too.
 /// </remarks>
 /// <example><code>
 /// static bool StillTheSame(string json) => PlanJson.Read(json).Agrees;
@@ -113,7 +113,9 @@ public static class PlanJson
 
     /// <summary>Reads a plan from text, without an exception when the document is wrong.</summary>
     /// <param name="json">The document.</param>
-    /// <param name="plan">The job planned again, and where the stored results differ; <see langword="null"/> when something is wrong with the document.</param>
+    /// <param name="plan">
+    /// The job planned again, and where the stored results differ; <see langword="null"/> when something is wrong with the document.
+    /// </param>
     /// <param name="faults">Everything that is wrong; empty when the plan was read. A result that differs is no fault.</param>
     /// <returns>Whether the plan was read.</returns>
     /// <exception cref="ArgumentNullException"><paramref name="json"/> is missing.</exception>
@@ -125,7 +127,9 @@ public static class PlanJson
 
     /// <summary>Reads a plan from UTF-8, without an exception when the document is wrong.</summary>
     /// <param name="utf8">The document.</param>
-    /// <param name="plan">The job planned again, and where the stored results differ; <see langword="null"/> when something is wrong with the document.</param>
+    /// <param name="plan">
+    /// The job planned again, and where the stored results differ; <see langword="null"/> when something is wrong with the document.
+    /// </param>
     /// <param name="faults">Everything that is wrong; empty when the plan was read. A result that differs is no fault.</param>
     /// <returns>Whether the plan was read.</returns>
     public static bool TryRead(ReadOnlyMemory<byte> utf8, [NotNullWhen(true)] out StoredPlan? plan, out IReadOnlyList<JsonFault> faults) =>

@@ -12,12 +12,13 @@ public static class RefinishJson
     private static readonly Lazy<ShapeResolver> UsCustomary = new(() => new ShapeResolver(DisplayUnits.UsCustomary));
 
     /// <summary>
-    /// Serves jobs, shops, premises, fixtures, measurements, surveys, defects, products, systems, prices, calendars, sources and quantities to
-    /// <see cref="System.Text.Json.JsonSerializer"/>, in metric units. Everything else is left to the other resolvers of the chain.
+    /// Serves jobs, shops, premises, fixtures, measurements, surveys, defects, products, systems, prices, calendars, sources and quantities
+    /// to <see cref="System.Text.Json.JsonSerializer"/>, in metric units. Everything else is left to the other resolvers of the chain.
     /// </summary>
     /// <remarks>
-    /// A <see cref="Jobs.Job"/> keeps its format and version wherever it stands. A quantity is read in its SI base unit, as the library holds it.
-    /// A fault is a <see cref="RefinishJsonException"/> whose paths begin at the root of the whole document. It needs no reflection.
+    /// A <see cref="Jobs.Job"/> keeps its format and version wherever it stands. A quantity is read in its SI base unit, as the library
+    /// holds it. A fault is a <see cref="RefinishJsonException"/> whose paths begin at the root of the whole document. It needs no
+    /// reflection.
     /// </remarks>
     /// <example><code>
     /// JsonSerializerOptions options = new();
@@ -42,7 +43,10 @@ public static class RefinishJson
         _ => throw new ArgumentOutOfRangeException(nameof(units), "units is not a named value."),
     };
 
-    /// <summary>The JSON Schema (draft 2020-12) of the document that <see cref="JobJson"/> writes. What it cannot say, such as a range in any unit, the reader checks.</summary>
+    /// <summary>
+    /// The JSON Schema (draft 2020-12) of the document that <see cref="JobJson"/> writes. What it cannot say, such as a range in any unit,
+    /// the reader checks.
+    /// </summary>
     /// <example><code>
     /// JsonNode schema = JsonNode.Parse(RefinishJson.JobSchema)!;
     /// string id = (string)schema["$id"]!;                // "urn:refinish:schema:job:2"

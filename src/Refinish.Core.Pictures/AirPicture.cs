@@ -9,11 +9,12 @@ using Refinish.Pictures.Drawing;
 namespace Refinish.Pictures;
 
 /// <summary>
-/// What is in the air of each room over the coats: all vapour against its flammable limit, and the substance that comes to most of an exposure limit.
+/// What is in the air of each room over the coats: all vapour against its flammable limit, and the substance that comes to most of an
+/// exposure limit.
 /// </summary>
 /// <remarks>
-/// Every limit carries its authority and the time it is averaged over. The curve is the moment; the averages that a limit is meant for are listed below it
-/// with how far off they are. The picture compares with limits and calls nothing harmless; who decides is said on it.
+/// Every limit carries its authority and the time it is averaged over. The curve is the moment; the averages that a limit is meant for are
+/// listed below it with how far off they are. The picture compares with limits and calls nothing harmless; who decides is said on it.
 /// </remarks>
 /// <example><code>
 /// Room bathroom = new(Length.FromFeet(8), Length.FromFeet(5), Length.FromFeet(8));
@@ -56,7 +57,9 @@ public sealed class AirPicture : Picture
         : base(Heading, Given.NotNull(air, nameof(air)).Room.Name) =>
         rooms = [new RoomVapour(air, null)];
 
-    /// <summary>Pictures the air of every room of a plan, by the clock, and below what each person breathes over a day through all of them.</summary>
+    /// <summary>
+    /// Pictures the air of every room of a plan, by the clock, and below what each person breathes over a day through all of them.
+    /// </summary>
     /// <param name="plan">The plan; without a schedule, the picture says that the air was not studied.</param>
     /// <exception cref="ArgumentNullException"><paramref name="plan"/> is missing.</exception>
     public AirPicture(JobPlan plan)
@@ -79,8 +82,10 @@ public sealed class AirPicture : Picture
             return NotStudied + inTheWay;
         }
 
-        return string.Join(" ", rooms.Select(room => (rooms.Count > 1 ? room.Room!.Name + ": " : string.Empty) + (room.Study is null ? "Nothing evaporates that is stated. " : string.Empty)
-                + string.Join(" ", (room.Study is null ? [] : room.Fire.Concat(room.Worst.Select(exposure => exposure.Comparison))).Concat(room.Others)
+        return string.Join(" ", rooms.Select(room => (rooms.Count > 1 ? room.Room!.Name + ": " : string.Empty)
+            + (room.Study is null ? "Nothing evaporates that is stated. " : string.Empty)
+                + string.Join(" ", (room.Study is null ? [] : room.Fire.Concat(room.Worst.Select(exposure => exposure.Comparison)))
+                    .Concat(room.Others)
                     .Select(comparison => comparison.Sentence(units) + ".").Distinct())))
             + string.Concat(People(units).Select(line => " " + line))
             + " " + AirCautions.BreathingZone.Sentence + " Decided by: " + AirCautions.BreathingZone.DecidedBy + "." + inTheWay;

@@ -10,7 +10,10 @@ using UnitsNet;
 
 namespace Refinish.Pictures;
 
-/// <summary>How sure a cost is: the trials of an <see cref="EstimateRange"/> or a <see cref="JobRange"/> as a histogram, with what is not exceeded in one, five and nine trials of ten, and the net price.</summary>
+/// <summary>
+/// How sure a cost is: the trials of an <see cref="EstimateRange"/> or a <see cref="JobRange"/> as a histogram, with what is not exceeded
+/// in one, five and nine trials of ten, and the net price.
+/// </summary>
 /// <remarks>It shows cost and profit: it is a picture for the shop, not for the customer.</remarks>
 /// <example><code>
 /// PriceBook book = new() { Currency = "USD", LabourRate = 30m, TravelPerTrip = 25m, DisposalPerJob = 10m, ConsumablesPerFixture = 35m, TargetMargin = new(Ratio.FromPercent(45)) };
@@ -63,11 +66,13 @@ public sealed class CostPicture : Picture
         chanceOfLoss = range.ChanceOfLoss;
         currency = range.Plan.Job.Shop.Prices.Currency;
         spread = "In doubt: " + range.Doubts + "."
-            + (range.WithoutPrice > 0 ? " Without a price, and not counted: " + Figures.Fixed(range.WithoutPrice, 0) + (range.WithoutPrice == 1 ? " trial." : " trials.") : string.Empty);
+            + (range.WithoutPrice > 0 ? " Without a price, and not counted: " + Figures.Fixed(range.WithoutPrice, 0)
+                + (range.WithoutPrice == 1 ? " trial." : " trials.") : string.Empty);
     }
 
     private string NetPrice => net is decimal price
-        ? "Net price " + price.ToString("0.00", CultureInfo.InvariantCulture) + " " + currency + "; chance that the cost is above it: " + Chance(chanceOfLoss!.Value) + "."
+        ? "Net price " + price.ToString("0.00", CultureInfo.InvariantCulture) + " " + currency + "; chance that the cost is above it: "
+            + Chance(chanceOfLoss!.Value) + "."
         : "There is no net price to compare with.";
 
     /// <inheritdoc/>
@@ -100,7 +105,8 @@ public sealed class CostPicture : Picture
             return;
         }
 
-        page.Paragraph(NetPrice + (net is decimal price ? " In eight trials of ten the job leaves " + Whole((double)price - cost.P90) + " to " + Whole((double)price - cost.P10) + "." : string.Empty));
+        page.Paragraph(NetPrice + (net is decimal price ? " In eight trials of ten the job leaves " + Whole((double)price - cost.P90)
+            + " to " + Whole((double)price - cost.P10) + "." : string.Empty));
         Histogram(page, cost, (double?)net);
     }
 
@@ -129,7 +135,8 @@ public sealed class CostPicture : Picture
             // A bar that the net price runs through is drawn in two parts, each with its own trials.
             double left = k * bin;
             double right = (k + 1) * bin;
-            foreach ((double a, double b) in net > left && net < right ? (ValueTuple<double, double>[])[(left, net), (net, right)] : [(left, right)])
+            foreach ((double a, double b) in net > left && net < right ? (ValueTuple<double, double>[])[(left, net), (net, right)]
+                : [(left, right)])
             {
                 bins.Add((a, b, (Above(cost, a) - Above(cost, b)) * bin / (b - a)));
             }
@@ -138,7 +145,9 @@ public sealed class CostPicture : Picture
         double most = bins.Max(one => one.Height);
         (double At, string Words, string Short)[] marks =
         [
-            (cost.P10, "P10 " + Whole(cost.P10), "P10"), (cost.P50, "P50 " + Whole(cost.P50), "P50"), (cost.P90, "P90 " + Whole(cost.P90), "P90"),
+            (cost.P10, "P10 " + Whole(cost.P10), "P10"),
+            (cost.P50, "P50 " + Whole(cost.P50), "P50"),
+            (cost.P90, "P90 " + Whole(cost.P90), "P90"),
         ];
         double labels = 62;
         Chart chart = new(
@@ -172,11 +181,13 @@ public sealed class CostPicture : Picture
 
             if (shown)
             {
-                Mark(page, sheet, at(net, 0).X, top - labels + 10, bottom, "net price " + net.ToString("0.00", CultureInfo.InvariantCulture), Ink.Green, null);
+                string words = "net price " + net.ToString("0.00", CultureInfo.InvariantCulture);
+                Mark(page, sheet, at(net, 0).X, top - labels + 10, bottom, words, Ink.Green, null);
             }
         });
         chart.Draw(page, page.IsNarrow ? 250 : 290);
-        page.Note("Cost in " + currency + ", " + Figures.Fixed(cost.Options.Trials, 0) + " trials; bars of " + Figures.Significant(bin, 3) + ". P10, P50, P90: not exceeded in one, five and nine trials of ten. " + spread + " For the shop.");
+        page.Note("Cost in " + currency + ", " + Figures.Fixed(cost.Options.Trials, 0) + " trials; bars of " + Figures.Significant(bin, 3)
+            + ". P10, P50, P90: not exceeded in one, five and nine trials of ten. " + spread + " For the shop.");
         if (!shown && price is not null)
         {
             page.Note("The net price lies beyond the picture.");
@@ -191,7 +202,8 @@ public sealed class CostPicture : Picture
         double width = TextWidths.Of(words, Page.Small, dashes is null);
         bool left = x + 5 + width > page.Right;
         sheet.Rectangle(left ? x - 7 - width : x + 3, y - 7, width + 4, 15, Ink.Paper, OxyColors.Transparent);
-        sheet.Text(left ? x - 5 : x + 5, y, words, Ink.Line, Page.Small, left ? HorizontalAlignment.Right : HorizontalAlignment.Left, bold: dashes is null);
+        sheet.Text(left ? x - 5 : x + 5, y, words, Ink.Line, Page.Small, left ? HorizontalAlignment.Right : HorizontalAlignment.Left,
+            bold: dashes is null);
     }
 
     private static string Whole(double amount) => amount.ToString("0", CultureInfo.InvariantCulture);
@@ -199,6 +211,7 @@ public sealed class CostPicture : Picture
     private string Chance(Ratio chance)
     {
         double share = chance.DecimalFractions;
-        return share == 0 ? "none of " + Figures.Fixed(cost!.Options.Trials, 0) + " trials" : share is > 0 and < 1e-3 ? "under 0.1 %" : Measure.Percent.Format(share, DisplayUnits.Si, 3);
+        return share == 0 ? "none of " + Figures.Fixed(cost!.Options.Trials, 0) + " trials" : share is > 0 and < 1e-3 ? "under 0.1 %"
+            : Measure.Percent.Format(share, DisplayUnits.Si, 3);
     }
 }

@@ -10,8 +10,14 @@ using UnitsNet;
 
 namespace Refinish.Pictures;
 
-/// <summary>When a coat is touch dry, when its recoat window opens and closes, when it takes water and when it is cured, as bands over time; with a law of its chemistry, the conversion above them.</summary>
-/// <remarks>Time is logarithmic, from minutes to weeks. A forecast outside the data sheet's temperatures has no times; the picture then says by how much.</remarks>
+/// <summary>
+/// When a coat is touch dry, when its recoat window opens and closes, when it takes water and when it is cured, as bands over time; with a
+/// law of its chemistry, the conversion above them.
+/// </summary>
+/// <remarks>
+/// Time is logarithmic, from minutes to weeks. A forecast outside the data sheet's temperatures has no times; the picture then says by how
+/// much.
+/// </remarks>
 /// <example><code>
 /// CureTimes times = new()
 /// {
@@ -52,8 +58,8 @@ public sealed class CurePicture : Picture
         this.conversion = Given.NotNull(conversion, nameof(conversion));
 
     /// <summary>
-    /// Pictures every coating of a plan: on the surface at its temperature, in the cup at the air's, and the window's end as the plan keeps it. A coating that
-    /// meets other temperatures in another room is shown for each.
+    /// Pictures every coating of a plan: on the surface at its temperature, in the cup at the air's, and the window's end as the plan keeps
+    /// it. A coating that meets other temperatures in another room is shown for each.
     /// </summary>
     /// <param name="plan">The plan; without coats, the picture says what stands in the way.</param>
     /// <exception cref="ArgumentNullException"><paramref name="plan"/> is missing.</exception>
@@ -70,7 +76,8 @@ public sealed class CurePicture : Picture
         + string.Join(" ", coats.Select(coat => coat.Name + At(coat, units) + (coat.Stages.Count > 0
             ? ": " + string.Join("; ", coat.Stages.Select(stage => stage.Name + " " + stage.Words)) + "."
             : ": no times. " + string.Join(" ", Outside(coat, units)))))
-        + (conversion is null ? string.Empty : " Above, the conversion of the chemistry: " + string.Join(", ", Milestones(LastHour).Select(point => Clock.Span(Durations(point.Hours)) + " " + Percent(point.Alpha))) + ".")
+        + (conversion is null ? string.Empty : " Above, the conversion of the chemistry: " + string.Join(", ", Milestones(LastHour)
+            .Select(point => Clock.Span(Durations(point.Hours)) + " " + Percent(point.Alpha))) + ".")
         + string.Concat(Objections.Of(plan, units, coats.Count > 0).Select(line => " " + line));
 
     private double LastHour => coats.SelectMany(coat => coat.Stages).Select(stage => stage.Last).DefaultIfEmpty(168).Max();
@@ -111,23 +118,36 @@ public sealed class CurePicture : Picture
         if (timed.Length > 0)
         {
             page.Note("Time since the coat was put on; pot life since it was mixed. The times are the data sheet's, moved to this temperature; colder, all are longer. The data sheet decides."
-                + (coats.Any(coat => coat.Varies) ? " Where the temperature varies, the window closes as in the warmest working hour; the schedule follows the hours themselves." : string.Empty));
+                + (coats.Any(coat => coat.Varies)
+                    ? " Where the temperature varies, the window closes as in the warmest working hour;"
+                        + " the schedule follows the hours themselves."
+                    : string.Empty));
         }
     }
 
     // Runs of one product at the same temperatures are one picture; rooms are named where it takes more than one.
     private static IEnumerable<Coat> Coatings(WorkList work)
     {
-        Dictionary<string, string?> rooms = work.Operations.ToDictionary(operation => operation.Id, operation => operation.Room, StringComparer.Ordinal);
+        Dictionary<string, string?> rooms = new(StringComparer.Ordinal);
+        foreach (Operation operation in work.Operations)
+        {
+            rooms[operation.Id] = operation.Room;
+        }
+
         foreach (IGrouping<string, CoatRun> product in work.Runs.GroupBy(run => run.Layer.Product.Id, StringComparer.Ordinal))
         {
-            IGrouping<(CureForecast, CureForecast, CureForecast), CoatRun>[] climates = [.. product.GroupBy(run => (run.OnSurface, run.AtWarmest, run.InCup))];
-            foreach (IGrouping<(CureForecast, CureForecast, CureForecast), CoatRun> climate in climates)
+            CoatRun[][] climates = [.. product.GroupBy(run => (run.OnSurface, run.AtWarmest, run.InCup)).Select(group => group.ToArray())];
+            foreach (CoatRun[] climate in climates)
             {
-                CoatRun run = climate.First();
-                SiteRoom[] here = [.. work.Premises.Rooms.Where(room => climate.Any(one => rooms.TryGetValue(one.Id, out string? id) && id == room.Id))];
-                string where = climates.Length > 1 && here.Length > 0 ? ", " + string.Join(", ", here.Select(room => room.Name)) + "," : string.Empty;
-                yield return new Coat(run.Layer.Product.Name + where, run.OnSurface, run.AtWarmest, run.InCup) { Varies = here.Any(room => room.Climate.Kind != RoomClimateKind.Held) };
+                CoatRun run = climate[0];
+                string?[] ids = [.. climate.Select(one => rooms.TryGetValue(one.Id, out string? id) ? id : null)];
+                SiteRoom[] here = [.. work.Premises.Rooms.Where(room => ids.Contains(room.Id))];
+                string where = climates.Length > 1 && here.Length > 0 ? ", " + string.Join(", ", here.Select(room => room.Name)) + ","
+                    : string.Empty;
+                yield return new Coat(run.Layer.Product.Name + where, run.OnSurface, run.AtWarmest, run.InCup)
+                {
+                    Varies = here.Any(room => room.Climate.Kind != RoomClimateKind.Held),
+                };
             }
         }
     }
@@ -137,18 +157,22 @@ public sealed class CurePicture : Picture
     private static string Percent(double alpha) => Measure.Percent.Format(alpha, DisplayUnits.Si, 3);
 
     private static string At(Coat coat, DisplayUnits units) =>
-        " at " + Measure.Temperature.Format(coat.Surface.Site.Kelvins, units, 3) + (coat.Varies ? ", the coldest of working hours" : string.Empty);
+        " at " + Measure.Temperature.Format(coat.Surface.Site.Kelvins, units, 3) + (coat.Varies ? ", the coldest of working hours"
+            : string.Empty);
 
     private static IEnumerable<string> Outside(Coat coat, DisplayUnits units) =>
-        coat.Surface.Checks.Where(check => check.Outcome != ComparisonOutcome.Within).Select(check => "There are no times: " + check.Sentence(units) + ".");
+        coat.Surface.Checks.Where(check => check.Outcome != ComparisonOutcome.Within).Select(check => "There are no times: "
+            + check.Sentence(units) + ".");
 
-    private OxyThickness Margins(Page page, double bottom) => new(!page.IsNarrow ? 150 : conversion is null ? 10 : 42, 4, page.IsNarrow ? 8 : 16, bottom);
+    private OxyThickness Margins(Page page, double bottom) => new(!page.IsNarrow ? 150 : conversion is null ? 10 : 42, 4, page.IsNarrow
+        ? 8 : 16, bottom);
 
     private void Conversion(Page page, double first, double last)
     {
         page.SubHeading("Conversion of the chemistry");
         Axis across = TimeAxis.Logarithmic(first, last, page.Inside - Margins(page, 0).Left - Margins(page, 0).Right);
-        Chart chart = new(across, Chart.Scale(0, 1, new[] { 0, 0.25, 0.5, 0.75, 1 }.Select(at => (at, Figures.Fixed(at * 100, 0) + " %"))), Margins(page, 26));
+        Chart chart = new(across, Chart.Scale(0, 1, new[] { 0, 0.25, 0.5, 0.75, 1 }.Select(at => (at, Figures.Fixed(at * 100, 0) + " %"))),
+            Margins(page, 26));
         List<DataPoint> points = [];
         for (int i = 0; i <= Samples; i++)
         {
@@ -168,7 +192,8 @@ public sealed class CurePicture : Picture
                 ScreenPoint point = at(hours, alpha);
                 sheet.Circle(point.X, point.Y, 3.5, Ink.Paper, Ink.Blue, 1.6);
                 bool above = alpha < 0.8;
-                sheet.Text(point.X - 7, point.Y + (above ? -9 : 13), Percent(alpha), Ink.Line, Page.Small, above ? HorizontalAlignment.Right : HorizontalAlignment.Left);
+                sheet.Text(point.X - 7, point.Y + (above ? -9 : 13), Percent(alpha), Ink.Line, Page.Small, above
+                    ? HorizontalAlignment.Right : HorizontalAlignment.Left);
             }
         });
         chart.Draw(page, page.IsNarrow ? 150 : 190);
@@ -197,7 +222,8 @@ public sealed class CurePicture : Picture
         const double row = 26;
         double height = page.IsNarrow ? 40 : row;
         List<Stage> stages = coat.Stages;
-        Chart chart = new(TimeAxis.Logarithmic(first, last, page.Inside - Margins(page, 0).Left - Margins(page, 0).Right), Chart.Hidden(stages.Count, 0), Margins(page, 26));
+        Chart chart = new(TimeAxis.Logarithmic(first, last, page.Inside - Margins(page, 0).Left - Margins(page, 0).Right),
+            Chart.Hidden(stages.Count, 0), Margins(page, 26));
         chart.Add((sheet, at) =>
         {
             for (int i = 0; i < stages.Count; i++)
@@ -209,7 +235,8 @@ public sealed class CurePicture : Picture
                 double right = page.Right - Margins(page, 0).Right;
                 double from = stage.From is double opens ? at(opens, 0).X : left;
                 double to = stage.To is double closes ? at(closes, 0).X : right;
-                (OxyColor fill, OxyColor line) = stage.IsWindow ? (Ink.GreenTint, Ink.Green) : stage.To is null ? (Ink.BlueTint, Ink.Blue) : (Ink.VermillionTint, Ink.Vermillion);
+                (OxyColor fill, OxyColor line) = stage.IsWindow ? (Ink.GreenTint, Ink.Green) : stage.To is null ? (Ink.BlueTint, Ink.Blue)
+                    : (Ink.VermillionTint, Ink.Vermillion);
                 sheet.Rectangle(from, top, to - from, bar, fill, line, 0.8);
                 if (stage.To is not null && !stage.IsWindow)
                 {

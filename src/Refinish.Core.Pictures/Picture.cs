@@ -7,7 +7,8 @@ namespace Refinish.Pictures;
 
 /// <summary>A result of the library as an SVG picture with its title and what it shows in words.</summary>
 /// <remarks>
-/// One result and one style always give the same bytes, whatever the culture of the thread. The picture needs no script, no font file and no other file;
+/// One result and one style always give the same bytes, whatever the culture of the thread. The picture needs no script, no font file and
+/// no other file;
 /// text stays text. A reader who does not see it gets the same key numbers from its title and description.
 /// Colours are those of Okabe and Ito; none stands alone, each has a label, a dash or a hatch beside it.
 /// </remarks>
@@ -26,7 +27,9 @@ public abstract class Picture
     /// <summary>What the picture is of.</summary>
     public string Title { get; }
 
-    /// <summary>What the picture shows, in words, with the key numbers: the description that the SVG carries for readers who do not see it.</summary>
+    /// <summary>
+    /// What the picture shows, in words, with the key numbers: the description that the SVG carries for readers who do not see it.
+    /// </summary>
     /// <param name="units">The reader's units.</param>
     /// <returns>A few sentences.</returns>
     public abstract string Describe(DisplayUnits units);

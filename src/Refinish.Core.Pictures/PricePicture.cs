@@ -11,7 +11,8 @@ namespace Refinish.Pictures;
 
 /// <summary>How a price builds up, step by step: what the job costs the shop, what is earned, what the customer pays.</summary>
 /// <remarks>
-/// Cost lines of one kind are taken together; the margin is the price before discount less the cost, and the steps add up to the total to the cent.
+/// Cost lines of one kind are taken together; the margin is the price before discount less the cost, and the steps add up to the total to
+/// the cent.
 /// It shows cost and profit: it is a picture for the shop, not for the customer. When the price cannot be made it says what is missing.
 /// </remarks>
 /// <example><code>
@@ -61,7 +62,8 @@ public sealed class PricePicture : Picture
         }
 
         return "Costs and what is added to them, as bars that begin where the one before ends. "
-            + string.Join("; ", Steps(estimate).Select(step => (step.IsSum ? "together " : string.Empty) + step.Name + " " + Text(step.Amount))) + ". In " + estimate.Book.Currency + "."
+            + string.Join("; ", Steps(estimate).Select(step => (step.IsSum ? "together " : string.Empty) + step.Name + " "
+                + Text(step.Amount))) + ". In " + estimate.Book.Currency + "."
             + string.Concat(InTheWay(units).Select(line => " " + line));
     }
 
@@ -86,7 +88,8 @@ public sealed class PricePicture : Picture
             Text(estimate.Cost!.Value),
             estimate.Profit < 0 ? "a loss of" : "profit",
             Text(Math.Abs(estimate.Profit!.Value)),
-            estimate.RealisedMargin is { } margin ? ", " + Measure.Percent.Format(margin.DecimalFractions, page.Units, 3) + " of the net price" : string.Empty));
+            estimate.RealisedMargin is { } margin ? ", " + Measure.Percent.Format(margin.DecimalFractions, page.Units, 3)
+                + " of the net price" : string.Empty));
         foreach (string line in InTheWay(page.Units))
         {
             page.Warning(line);
@@ -99,15 +102,18 @@ public sealed class PricePicture : Picture
         double label = page.IsNarrow ? 8 : 180;
         double row = page.IsNarrow ? 42 : 28;
         Chart chart = new(
-            Chart.Scale((double)least, (double)most, Chart.Round((double)least, (double)most, page.IsNarrow ? 3 : 6).Select(at => (at, Figures.Significant(at, 6)))),
+            Chart.Scale((double)least, (double)most, Chart.Round((double)least, (double)most, page.IsNarrow ? 3 : 6)
+                .Select(at => (at, Figures.Significant(at, 6)))),
             Chart.Hidden(steps.Count, 0),
             new OxyThickness(label, 0, amounts, 26));
         chart.Add((sheet, at) => Bars(sheet, at, steps, least, most, page.IsNarrow));
         chart.Draw(page, (steps.Count * row) + 26);
-        page.Note("Amounts in " + estimate.Book.Currency + ". For the shop: the customer's lines carry overhead and profit within their rates.");
+        page.Note("Amounts in " + estimate.Book.Currency
+            + ". For the shop: the customer's lines carry overhead and profit within their rates.");
     }
 
-    private static void Bars(Sheet sheet, Func<double, double, ScreenPoint> at, List<PriceStep> steps, decimal least, decimal most, bool narrow)
+    private static void Bars(Sheet sheet, Func<double, double, ScreenPoint> at, List<PriceStep> steps, decimal least, decimal most,
+        bool narrow)
     {
         for (int i = 0; i < steps.Count; i++)
         {
@@ -147,7 +153,8 @@ public sealed class PricePicture : Picture
                 sheet.Line(to.X, top + height, to.X, to.Y + 4, Ink.Note);
             }
 
-            sheet.Text(at((double)least, 0).X - 8, (from.Y + to.Y) / 2, step.Name, Ink.Line, Page.Normal, HorizontalAlignment.Right, bold: step.IsSum);
+            sheet.Text(at((double)least, 0).X - 8, (from.Y + to.Y) / 2, step.Name, Ink.Line, Page.Normal, HorizontalAlignment.Right,
+                bold: step.IsSum);
             sheet.Text(left + width + 6, top + (height / 2), amount, Ink.Line, Page.Normal, bold: step.IsSum);
         }
     }
@@ -155,7 +162,8 @@ public sealed class PricePicture : Picture
     private static IEnumerable<PriceStep> Steps(PriceEstimate estimate)
     {
         decimal at = 0;
-        foreach (IGrouping<LineCategory, EstimateLine> group in estimate.CostLines.GroupBy(line => line.Category).OrderBy(group => group.Key))
+        foreach (IGrouping<LineCategory, EstimateLine> group in estimate.CostLines.GroupBy(line => line.Category)
+            .OrderBy(group => group.Key))
         {
             decimal amount = group.Sum(line => line.Amount);
             if (amount != 0)
@@ -166,7 +174,8 @@ public sealed class PricePicture : Picture
 
         yield return new PriceStep("cost", 0, at, PriceStepKind.Sum);
         decimal earned = estimate.Subtotal!.Value - at;
-        yield return new PriceStep(earned < 0 ? "below cost" : estimate.MinimumChargeApplied ? "up to minimum charge" : "margin", at, at += earned, earned < 0 ? PriceStepKind.Less : PriceStepKind.Earned);
+        yield return new PriceStep(earned < 0 ? "below cost" : estimate.MinimumChargeApplied ? "up to minimum charge" : "margin", at,
+            at += earned, earned < 0 ? PriceStepKind.Less : PriceStepKind.Earned);
         decimal discount = estimate.Net!.Value - at;
         if (discount != 0)
         {
@@ -200,7 +209,8 @@ public sealed class PricePicture : Picture
     };
 
     private IReadOnlyList<string> InTheWay(DisplayUnits units) =>
-        estimate is { IsComplete: false } ? [.. estimate.Gaps.Select(gap => gap.ToString() + "."), .. Objections.Of(plan, units, hasResult: false)]
+        estimate is { IsComplete: false } ? [.. estimate.Gaps.Select(gap => gap.ToString() + "."), .. Objections.Of(plan, units,
+            hasResult: false)]
         : Objections.Of(plan, units, estimate is not null);
 
     private static string Text(decimal amount) => amount.ToString("0.00", CultureInfo.InvariantCulture);

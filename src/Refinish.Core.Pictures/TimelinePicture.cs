@@ -8,12 +8,15 @@ using Refinish.Scheduling;
 namespace Refinish.Pictures;
 
 /// <summary>
-/// The job by the clock: the whole in one strip with a lane for each room and the nights folded, then each day with a row for each person and, room by room,
+/// The job by the clock: the whole in one strip with a lane for each room and the nights folded, then each day with a row for each person
+/// and, room by room,
 /// its operations, waits and windows.
 /// </summary>
 /// <remarks>
-/// Hours outside the calendar are shaded. A wait is dotted until its least time is over; from then on a band is drawn as long as the window stays open.
-/// After a coat a dashed line shows how long its room stays empty. A person's row shows work, coats, standing by and, dotted, waiting on site.
+/// Hours outside the calendar are shaded. A wait is dotted until its least time is over; from then on a band is drawn as long as the window
+/// stays open.
+/// After a coat a dashed line shows how long its room stays empty. A person's row shows work, coats, standing by and, dotted, waiting on
+/// site.
 /// A schedule that cannot be kept, or a plan without one, gives a picture that says why.
 /// </remarks>
 /// <example><code>
@@ -73,7 +76,8 @@ public sealed class TimelinePicture : Picture
 
         bool several = timeline.Rooms.Count > 1;
         return "Each operation with its start and end. "
-            + string.Join(" ", timeline.Rooms.Select(room => (several ? room.Name + ": " : string.Empty) + string.Join("; ", timeline.In(room).Select(Times)) + "."))
+            + string.Join(" ", timeline.Rooms.Select(room => (several ? room.Name + ": " : string.Empty)
+                + string.Join("; ", timeline.In(room).Select(Times)) + "."))
             + Water(" ") + string.Concat(inTheWay(units).Select(line => " " + line));
     }
 
@@ -88,7 +92,8 @@ public sealed class TimelinePicture : Picture
             int days = timeline.Days.Count;
             int people = timeline.Visits.Select(visit => visit.Person).Distinct().Count();
             page.Paragraph(
-                Clock.Moment(timeline.Start) + " to " + Clock.Moment(timeline.End) + ", on site on " + Figures.Fixed(days, 0) + (days == 1 ? " day" : " days")
+                Clock.Moment(timeline.Start) + " to " + Clock.Moment(timeline.End) + ", on site on " + Figures.Fixed(days, 0)
+                    + (days == 1 ? " day" : " days")
                 + (people > 1 ? ", " + Figures.Fixed(people, 0) + " people." : ".") + Water(" "));
         }
 
@@ -105,11 +110,13 @@ public sealed class TimelinePicture : Picture
     }
 
     private string Times(TimelineEntry entry) =>
-        entry.Name + " " + Clock.Moment(entry.Start) + " to " + (entry.End.Date == entry.Start.Date ? Clock.Time(entry.End) : Clock.Moment(entry.End))
+        entry.Name + " " + Clock.Moment(entry.Start) + " to " + (entry.End.Date == entry.Start.Date ? Clock.Time(entry.End)
+            : Clock.Moment(entry.End))
         + (entry.StandingBy.Count == 0 ? string.Empty : ", " + timeline!.Names(entry.StandingBy) + " stands by");
 
     private string Water(string before) => timeline!.Water.Count == 0 ? string.Empty
         : timeline.Rooms.Count == 1 ? before + "No water before " + Clock.Moment(timeline.Water.Values.Single()) + "."
         : before + "No water before: "
-            + string.Join("; ", timeline.Rooms.Where(room => timeline.Water.ContainsKey(room.Id)).Select(room => room.Name + " " + Clock.Moment(timeline.Water[room.Id]))) + ".";
+            + string.Join("; ", timeline.Rooms.Where(room => timeline.Water.ContainsKey(room.Id)).Select(room => room.Name + " "
+                + Clock.Moment(timeline.Water[room.Id]))) + ".";
 }

@@ -17,34 +17,55 @@ public class FaultTests
     private static readonly string Everything = JobJson.Write(Examples.Everything());
     private static readonly string Plan = PlanJson.Write(Examples.Bathroom().Plan());
 
-    /// <summary>What is put where in a good document; whether the schema sees it too; the fault that is found, where, and what its sentence names.</summary>
+    /// <summary>
+    /// What is put where in a good document; whether the schema sees it too; the fault that is found, where, and what its sentence names.
+    /// </summary>
     public static TheoryData<string, string, bool, string, JsonFaultKind, string> Broken => new()
     {
-        { "$.fixtures[0].fixture.rimLength.value", "9346", false, "$.fixtures[0].fixture.rimLength.value", JsonFaultKind.OutOfRange, "9346 mm" },
-        { "$.fixtures[0].fixture.rimLength.value", "9346", false, "$.fixtures[0].fixture.rimLength.value", JsonFaultKind.OutOfRange, "at most 2500 mm" },
-        { "$.fixtures[0].fixture.rimLength.value", "\"1346\"", true, "$.fixtures[0].fixture.rimLength.value", JsonFaultKind.WrongType, "a number" },
-        { "$.fixtures[0].fixture.rimLength.value", "1e999", false, "$.fixtures[0].fixture.rimLength.value", JsonFaultKind.OutOfRange, "too large" },
-        { "$.fixtures[0].fixture.rimLength.unit", "\"kg\"", true, "$.fixtures[0].fixture.rimLength.unit", JsonFaultKind.UnknownUnit, "length" },
-        { "$.fixtures[0].fixture.rimLength.unit", "\"\\\"\"", true, "$.fixtures[0].fixture.rimLength.unit", JsonFaultKind.UnknownUnit, "\"in\" meant" },
-        { "$.fixtures[0].fixture.rimLength.unit", "\"inches\"", true, "$.fixtures[0].fixture.rimLength.unit", JsonFaultKind.UnknownUnit, "\"in\" meant" },
-        { "$.fixtures[0].fixture.rimLength.unit", "\"MM\"", true, "$.fixtures[0].fixture.rimLength.unit", JsonFaultKind.UnknownUnit, "\"mm\" meant" },
+        { "$.fixtures[0].fixture.rimLength.value", "9346", false, "$.fixtures[0].fixture.rimLength.value", JsonFaultKind.OutOfRange,
+            "9346 mm" },
+        { "$.fixtures[0].fixture.rimLength.value", "9346", false, "$.fixtures[0].fixture.rimLength.value", JsonFaultKind.OutOfRange,
+            "at most 2500 mm" },
+        { "$.fixtures[0].fixture.rimLength.value", "\"1346\"", true, "$.fixtures[0].fixture.rimLength.value", JsonFaultKind.WrongType,
+            "a number" },
+        { "$.fixtures[0].fixture.rimLength.value", "1e999", false, "$.fixtures[0].fixture.rimLength.value", JsonFaultKind.OutOfRange,
+            "too large" },
+        { "$.fixtures[0].fixture.rimLength.unit", "\"kg\"", true, "$.fixtures[0].fixture.rimLength.unit", JsonFaultKind.UnknownUnit,
+            "length" },
+        { "$.fixtures[0].fixture.rimLength.unit", "\"\\\"\"", true, "$.fixtures[0].fixture.rimLength.unit", JsonFaultKind.UnknownUnit,
+            "\"in\" meant" },
+        { "$.fixtures[0].fixture.rimLength.unit", "\"inches\"", true, "$.fixtures[0].fixture.rimLength.unit", JsonFaultKind.UnknownUnit,
+            "\"in\" meant" },
+        { "$.fixtures[0].fixture.rimLength.unit", "\"MM\"", true, "$.fixtures[0].fixture.rimLength.unit", JsonFaultKind.UnknownUnit,
+            "\"mm\" meant" },
         { "$.fixtures[0].fixture.rimLength.unit", "7", true, "$.fixtures[0].fixture.rimLength.unit", JsonFaultKind.WrongType, "symbol" },
         { "$.fixtures[0].fixture.rimLength", "1346", true, "$.fixtures[0].fixture.rimLength", JsonFaultKind.WrongType, "value and unit" },
         { "$.fixtures[0].fixture.rimLength", "null", true, "$.fixtures[0].fixture.rimLength", JsonFaultKind.WrongType, "null" },
-        { "$.fixtures[0].fixture.rimLength", "{\"value\":1346}", true, "$.fixtures[0].fixture.rimLength.unit", JsonFaultKind.Missing, "missing" },
-        { "$.fixtures[0].fixture.rimLength", "{\"unit\":\"mm\"}", true, "$.fixtures[0].fixture.rimLength.value", JsonFaultKind.Missing, "missing" },
-        { "$.fixtures[0].fixture.rimLength", "{\"value\":1346,\"unit\":\"mm\",\"note\":1}", true, "$.fixtures[0].fixture.rimLength.note", JsonFaultKind.UnknownField, "value and unit" },
-        { "$.fixtures[0].fixture.rimLength", "{\"value\":1346,\"unit\":\"mm\",\"value\":1}", false, "$.fixtures[0].fixture.rimLength.value", JsonFaultKind.DuplicateField, "twice" },
-        { "$.fixtures[0].fixture.rimLenght", "1", true, "$.fixtures[0].fixture.rimLenght", JsonFaultKind.UnknownField, "no field of this name" },
-        { "$.fixtures[0].fixture.floorLength.value", "1718", false, "$.fixtures[0].fixture", JsonFaultKind.Contradiction, "floorLength is 1718 mm" },
-        { "$.fixtures[0].fixture.kind", "\"recesedBathtub\"", true, "$.fixtures[0].fixture.kind", JsonFaultKind.UnknownKind, "\"recessedBathtub\" meant" },
+        { "$.fixtures[0].fixture.rimLength", "{\"value\":1346}", true, "$.fixtures[0].fixture.rimLength.unit", JsonFaultKind.Missing,
+            "missing" },
+        { "$.fixtures[0].fixture.rimLength", "{\"unit\":\"mm\"}", true, "$.fixtures[0].fixture.rimLength.value", JsonFaultKind.Missing,
+            "missing" },
+        { "$.fixtures[0].fixture.rimLength", "{\"value\":1346,\"unit\":\"mm\",\"note\":1}", true, "$.fixtures[0].fixture.rimLength.note",
+            JsonFaultKind.UnknownField, "value and unit" },
+        { "$.fixtures[0].fixture.rimLength", "{\"value\":1346,\"unit\":\"mm\",\"value\":1}", false,
+            "$.fixtures[0].fixture.rimLength.value", JsonFaultKind.DuplicateField, "twice" },
+        { "$.fixtures[0].fixture.rimLenght", "1", true, "$.fixtures[0].fixture.rimLenght", JsonFaultKind.UnknownField,
+            "no field of this name" },
+        { "$.fixtures[0].fixture.floorLength.value", "1718", false, "$.fixtures[0].fixture", JsonFaultKind.Contradiction,
+            "floorLength is 1718 mm" },
+        { "$.fixtures[0].fixture.kind", "\"recesedBathtub\"", true, "$.fixtures[0].fixture.kind", JsonFaultKind.UnknownKind,
+            "\"recessedBathtub\" meant" },
         { "$.fixtures[0].fixture.kind", "3", true, "$.fixtures[0].fixture.kind", JsonFaultKind.WrongType, "a text" },
         { "$.fixtures[0].fixture", "{}", true, "$.fixtures[0].fixture.kind", JsonFaultKind.Missing, "recessedBathtub" },
         { "$.fixtures[0].fixture", "[]", true, "$.fixtures[0].fixture", JsonFaultKind.WrongType, "an array" },
-        { "$.fixtures[0].survey.material", "\"enameledCastIron\"", true, "$.fixtures[0].survey.material", JsonFaultKind.UnknownKind, "\"enamelledCastIron\" meant" },
-        { "$.fixtures[0].survey.defects[0].diameter.value", "0", false, "$.fixtures[0].survey.defects[0].diameter.value", JsonFaultKind.OutOfRange, "more than 0" },
-        { "$.fixtures[0].survey.failedCleaningCycles", "1.5", true, "$.fixtures[0].survey.failedCleaningCycles", JsonFaultKind.WrongType, "whole number" },
-        { "$.fixtures[0].survey.substrateWet", "\"no\"", true, "$.fixtures[0].survey.substrateWet", JsonFaultKind.WrongType, "true or false" },
+        { "$.fixtures[0].survey.material", "\"enameledCastIron\"", true, "$.fixtures[0].survey.material", JsonFaultKind.UnknownKind,
+            "\"enamelledCastIron\" meant" },
+        { "$.fixtures[0].survey.defects[0].diameter.value", "0", false, "$.fixtures[0].survey.defects[0].diameter.value",
+            JsonFaultKind.OutOfRange, "more than 0" },
+        { "$.fixtures[0].survey.failedCleaningCycles", "1.5", true, "$.fixtures[0].survey.failedCleaningCycles", JsonFaultKind.WrongType,
+            "whole number" },
+        { "$.fixtures[0].survey.substrateWet", "\"no\"", true, "$.fixtures[0].survey.substrateWet", JsonFaultKind.WrongType,
+            "true or false" },
         { "$.fixtures[1].id", "\"tub\"", false, "$.fixtures", JsonFaultKind.OutOfRange, "'tub' twice" },
         { "$.fixtures", "[]", false, "$.fixtures", JsonFaultKind.OutOfRange, "at least 1" },
         { "$.fixtures", "{}", true, "$.fixtures", JsonFaultKind.WrongType, "an array" },
@@ -54,40 +75,59 @@ public class FaultTests
         { "$.start", "\"2027-03-01T08:00:00\"", false, "$.start", JsonFaultKind.WrongType, "offset" },
         { "$.start", "\"1. March 2027\"", false, "$.start", JsonFaultKind.WrongType, "offset" },
         { "$.start", "\"0027-03-01T08:00:00Z\"", false, "$.start", JsonFaultKind.OutOfRange, "1900" },
-        { "$.shop.calendar.shifts[0].hours.until", "\"25:00\"", true, "$.shop.calendar.shifts[0].hours.until", JsonFaultKind.WrongType, "24:00" },
-        { "$.shop.calendar.shifts[0].hours.until", "\"07:00\"", false, "$.shop.calendar.shifts[0].hours.until", JsonFaultKind.OutOfRange, "later than the start of work" },
+        { "$.shop.calendar.shifts[0].hours.until", "\"25:00\"", true, "$.shop.calendar.shifts[0].hours.until", JsonFaultKind.WrongType,
+            "24:00" },
+        { "$.shop.calendar.shifts[0].hours.until", "\"07:00\"", false, "$.shop.calendar.shifts[0].hours.until", JsonFaultKind.OutOfRange,
+            "later than the start of work" },
         { "$.shop.losses.residue.value", "80", false, "$.shop.losses.residue.value", JsonFaultKind.OutOfRange, "at most 50 %" },
         { "$.premises.difficulty", "9", false, "$.premises.difficulty", JsonFaultKind.OutOfRange, "at most 3" },
-        { "$.shop.cups.cups[0].capacity.unit", "\"gal\"", true, "$.shop.cups.cups[0].capacity.unit", JsonFaultKind.UnknownUnit, "\"imp gal\"" },
-        { "$.shop.cups.cups[0].capacity.unit", "\"fl oz\"", true, "$.shop.cups.cups[0].capacity.unit", JsonFaultKind.UnknownUnit, "the two differ" },
-        { "$.catalogue.systems[0].steps[2].coats", "0", false, "$.catalogue.systems[0].steps[2].coats", JsonFaultKind.OutOfRange, "at least 1" },
-        { "$.catalogue.products[0].solvents[0].massFraction.value", "20", false, "$.catalogue.products[0].solvents", JsonFaultKind.OutOfRange, "100 %" },
-        { "$.catalogue.products[0].mixRatio.hardenerParts", "-1", false, "$.catalogue.products[0].mixRatio.hardenerParts", JsonFaultKind.OutOfRange, "more than 0" },
-        { "$.catalogue.products[0].cure.touchDry.value", "9999", false, "$.catalogue.products[0]", JsonFaultKind.Contradiction, "not after waterService" },
-        { "$.catalogue.products[0].cure.touchDry.value", "1e300", false, "$.catalogue.products[0].cure.touchDry.value", JsonFaultKind.OutOfRange, "too large" },
-        { "$.catalogue.products[0].source.kind", "\"rumour\"", true, "$.catalogue.products[0].source.kind", JsonFaultKind.UnknownKind, "invented" },
+        { "$.shop.cups.cups[0].capacity.unit", "\"gal\"", true, "$.shop.cups.cups[0].capacity.unit", JsonFaultKind.UnknownUnit,
+            "\"imp gal\"" },
+        { "$.shop.cups.cups[0].capacity.unit", "\"fl oz\"", true, "$.shop.cups.cups[0].capacity.unit", JsonFaultKind.UnknownUnit,
+            "the two differ" },
+        { "$.catalogue.systems[0].steps[2].coats", "0", false, "$.catalogue.systems[0].steps[2].coats", JsonFaultKind.OutOfRange,
+            "at least 1" },
+        { "$.catalogue.products[0].solvents[0].massFraction.value", "20", false, "$.catalogue.products[0].solvents",
+            JsonFaultKind.OutOfRange, "100 %" },
+        { "$.catalogue.products[0].mixRatio.hardenerParts", "-1", false, "$.catalogue.products[0].mixRatio.hardenerParts",
+            JsonFaultKind.OutOfRange, "more than 0" },
+        { "$.catalogue.products[0].cure.touchDry.value", "9999", false, "$.catalogue.products[0]", JsonFaultKind.Contradiction,
+            "not after waterService" },
+        { "$.catalogue.products[0].cure.touchDry.value", "1e300", false, "$.catalogue.products[0].cure.touchDry.value",
+            JsonFaultKind.OutOfRange, "too large" },
+        { "$.catalogue.products[0].source.kind", "\"rumour\"", true, "$.catalogue.products[0].source.kind", JsonFaultKind.UnknownKind,
+            "invented" },
         { "$.shop.prices.labourRate", "\"26\"", true, "$.shop.prices.labourRate", JsonFaultKind.WrongType, "a number" },
         { "$.shop.prices.labourRate", "-1", false, "$.shop.prices.labourRate", JsonFaultKind.OutOfRange, "at least 0" },
         { "$.shop.prices.labourRate", "1e40", false, "$.shop.prices.labourRate", JsonFaultKind.OutOfRange, "too large" },
-        { "$.shop.labour[0].fixed", "{\"minimum\":1,\"mode\":2,\"maximum\":3,\"unit\":\"min\"}", true, "$.shop.labour[0].fixed.unit", JsonFaultKind.UnknownUnit, "given in h" },
-        { "$.shop.labour[0].fixed", "{\"minimum\":1,\"mode\":3,\"maximum\":2,\"unit\":\"h\"}", false, "$.shop.labour[0].fixed.maximum", JsonFaultKind.OutOfRange, "at least mode" },
+        { "$.shop.labour[0].fixed", "{\"minimum\":1,\"mode\":2,\"maximum\":3,\"unit\":\"min\"}", true, "$.shop.labour[0].fixed.unit",
+            JsonFaultKind.UnknownUnit, "given in h" },
+        { "$.shop.labour[0].fixed", "{\"minimum\":1,\"mode\":3,\"maximum\":2,\"unit\":\"h\"}", false, "$.shop.labour[0].fixed.maximum",
+            JsonFaultKind.OutOfRange, "at least mode" },
         { "$.shop.warranty.years", "500", false, "$.shop.warranty.years", JsonFaultKind.OutOfRange, "at most 50" },
         { "$.shop.warranty.years", "5000000000", false, "$.shop.warranty.years", JsonFaultKind.WrongType, "whole number" },
         { "$.shop.system", "\"epoxy-urethan\"", false, "$.shop.system", JsonFaultKind.UnknownId, "\"epoxy-urethane\" meant" },
         { "$.shop.system", "\"generic/epoxy\"", false, "$.shop.system", JsonFaultKind.UnknownId, "one of the library's" },
         { "$.shop.system", "7", true, "$.shop.system", JsonFaultKind.WrongType, "identifier of a coating system" },
-        { "$.catalogue.products[1].solvents[0].solvent", "\"1-2-3\"", false, "$.catalogue.products[1].solvents[0].solvent", JsonFaultKind.UnknownId, "a solvent" },
-        { "$.catalogue.products[1].id", "\"epoxy-primer\"", false, "$.catalogue.products", JsonFaultKind.Contradiction, "\"epoxy-primer\" is defined twice" },
+        { "$.catalogue.products[1].solvents[0].solvent", "\"1-2-3\"", false, "$.catalogue.products[1].solvents[0].solvent",
+            JsonFaultKind.UnknownId, "a solvent" },
+        { "$.catalogue.products[1].id", "\"epoxy-primer\"", false, "$.catalogue.products", JsonFaultKind.Contradiction,
+            "\"epoxy-primer\" is defined twice" },
         { "$.catalogue.products", "{}", true, "$.catalogue.products", JsonFaultKind.WrongType, "an array" },
         { "$.catalogue.productz", "1", true, "$.catalogue.productz", JsonFaultKind.UnknownField, "no field of this name" },
-        { "$.catalogue.systems[0].steps[2].dryFilmPerCoat.value", "900", false, "$.catalogue.systems[0].steps[2].dryFilmPerCoat.value", JsonFaultKind.OutOfRange, "900 µm" },
-        { "$.catalogue.systems[0].steps[0].kind", "\"paint\"", true, "$.catalogue.systems[0].steps[0].kind", JsonFaultKind.UnknownKind, "wipe" },
+        { "$.catalogue.systems[0].steps[2].dryFilmPerCoat.value", "900", false, "$.catalogue.systems[0].steps[2].dryFilmPerCoat.value",
+            JsonFaultKind.OutOfRange, "900 µm" },
+        { "$.catalogue.systems[0].steps[0].kind", "\"paint\"", true, "$.catalogue.systems[0].steps[0].kind", JsonFaultKind.UnknownKind,
+            "wipe" },
         { "$.premises.rooms", "[]", false, "$.premises.rooms", JsonFaultKind.OutOfRange, "at least 1" },
         { "$.premises.rooms[0].id", "\"a/b\"", false, "$.premises.rooms[0].id", JsonFaultKind.OutOfRange, "no '/'" },
-        { "$.premises.rooms[0].climate.kind", "\"tropical\"", true, "$.premises.rooms[0].climate.kind", JsonFaultKind.UnknownKind, "logged" },
-        { "$.premises.rooms[0].climate.surface.value", "99", false, "$.premises.rooms[0].climate.surface.value", JsonFaultKind.OutOfRange, "at most 60 °C" },
+        { "$.premises.rooms[0].climate.kind", "\"tropical\"", true, "$.premises.rooms[0].climate.kind", JsonFaultKind.UnknownKind,
+            "logged" },
+        { "$.premises.rooms[0].climate.surface.value", "99", false, "$.premises.rooms[0].climate.surface.value", JsonFaultKind.OutOfRange,
+            "at most 60 °C" },
         { "$.premises.rooms[0].climate.air", "null", true, "$.premises.rooms[0].climate.air", JsonFaultKind.WrongType, "null" },
-        { "$.fixtures[0].options[0].rate.value", "5000", false, "$.fixtures[0].options[0].rate.value", JsonFaultKind.OutOfRange, "at most 1000 g/m²" },
+        { "$.fixtures[0].options[0].rate.value", "5000", false, "$.fixtures[0].options[0].rate.value", JsonFaultKind.OutOfRange,
+            "at most 1000 g/m²" },
         { "$.shop.crew[1].id", "\"first\"", false, "$.shop.crew", JsonFaultKind.OutOfRange, "'first' twice" },
         { "$.shop.paid", "\"hourly\"", true, "$.shop.paid", JsonFaultKind.UnknownKind, "onSite" },
         { "$.changes", "[{\"kind\":\"strike\",\"id\":\" \"}]", true, "$.changes[0].id", JsonFaultKind.OutOfRange, "empty" },
@@ -99,7 +139,8 @@ public class FaultTests
 
     [Theory]
     [MemberData(nameof(Broken))]
-    public void One_thing_wrong_gives_one_fault_at_its_place(string at, string json, bool inSchema, string path, JsonFaultKind kind, string names)
+    public void One_thing_wrong_gives_one_fault_at_its_place(string at, string json, bool inSchema, string path, JsonFaultKind kind,
+        string names)
     {
         _ = inSchema;
         Assert.False(JobJson.TryRead(Put(Good, at, json), out Job? job, out IReadOnlyList<JsonFault> faults));
@@ -116,9 +157,12 @@ public class FaultTests
         string json = Good;
         foreach ((string at, string put) in ((string, string)[])
         [
-            ("$.fixtures[0].fixture.rimLength.value", "9346"), ("$.fixtures[0].fixture.rimWidth.unit", "\"furlong\""), ("$.fixtures[0].fixture.depth.value", "-3"),
-            ("$.fixtures[1].fixture.faucetHoles", "99"), ("$.shop.losses.residue.value", "80"), ("$.shop.gun.fluidRate", "160"), ("$.shop.warranty.claimProbability.value", "180"),
-            ("$.catalogue.products[1].volumeSolids.value", "148"), ("$.shop.labour[3].isOnSite", "1"), ("$.premises.rooms[0].climate.surface", "[]"),
+            ("$.fixtures[0].fixture.rimLength.value", "9346"), ("$.fixtures[0].fixture.rimWidth.unit", "\"furlong\""),
+                ("$.fixtures[0].fixture.depth.value", "-3"),
+            ("$.fixtures[1].fixture.faucetHoles", "99"), ("$.shop.losses.residue.value", "80"), ("$.shop.gun.fluidRate", "160"),
+                ("$.shop.warranty.claimProbability.value", "180"),
+            ("$.catalogue.products[1].volumeSolids.value", "148"), ("$.shop.labour[3].isOnSite", "1"),
+                ("$.premises.rooms[0].climate.surface", "[]"),
         ])
         {
             json = Put(json, at, put);
@@ -128,7 +172,8 @@ public class FaultTests
         string[] expected =
         [
             "$.catalogue.products[1].volumeSolids.value", "$.fixtures[0].fixture.depth.value", "$.fixtures[0].fixture.rimLength.value",
-            "$.fixtures[0].fixture.rimWidth.unit", "$.fixtures[1].fixture.faucetHoles", "$.premises.rooms[0].climate.surface", "$.shop.gun.fluidRate",
+            "$.fixtures[0].fixture.rimWidth.unit", "$.fixtures[1].fixture.faucetHoles", "$.premises.rooms[0].climate.surface",
+                "$.shop.gun.fluidRate",
             "$.shop.labour[3].isOnSite", "$.shop.losses.residue.value", "$.shop.warranty.claimProbability.value",
         ];
         Assert.Equal(expected, faults.Select(fault => fault.Path).Order(StringComparer.Ordinal));
@@ -137,7 +182,8 @@ public class FaultTests
     [Fact]
     public void The_exception_tells_the_first_fault_and_how_many_more_there_are()
     {
-        RefinishJsonException refused = Assert.Throws<RefinishJsonException>(() => JobJson.Read("{\"format\":\"refinish/job\",\"version\":2}"));
+        RefinishJsonException refused = Assert.Throws<RefinishJsonException>(() =>
+            JobJson.Read("{\"format\":\"refinish/job\",\"version\":2}"));
         Assert.IsAssignableFrom<JsonException>(refused);
         Assert.Equal(5, refused.Faults.Count);
         Assert.Equal("$.id", refused.Path);
@@ -179,14 +225,16 @@ public class FaultTests
     public void A_document_with_thousands_of_faults_ends_after_a_hundred()
     {
         string fields = string.Join(",", Enumerable.Range(0, 5000).Select(i => "\"x" + i + "\":1"));
-        Assert.False(JobJson.TryRead("{\"format\":\"refinish/job\",\"version\":2," + fields + "}", out _, out IReadOnlyList<JsonFault> faults));
+        Assert.False(JobJson.TryRead("{\"format\":\"refinish/job\",\"version\":2," + fields + "}", out _,
+            out IReadOnlyList<JsonFault> faults));
         Assert.Equal(100, faults.Count);
     }
 
     [Fact]
     public void A_name_that_is_no_plain_word_is_quoted_in_the_path()
     {
-        Assert.False(JobJson.TryRead(Good.Replace("\"difficulty\"", "\"it's hard\"", StringComparison.Ordinal), out _, out IReadOnlyList<JsonFault> faults));
+        Assert.False(JobJson.TryRead(Good.Replace("\"difficulty\"", "\"it's hard\"", StringComparison.Ordinal), out _,
+            out IReadOnlyList<JsonFault> faults));
         Assert.Equal("$.premises['it\\'s hard']", faults[0].Path);
     }
 
@@ -197,7 +245,8 @@ public class FaultTests
         Assert.Throws<ArgumentNullException>("stream", () => JobJson.Read((Stream)null!));
         Assert.Throws<ArgumentNullException>("job", () => JobJson.Write(null!));
         Assert.Throws<ArgumentNullException>("layout", () => JobJson.Write(Examples.Least(), null!));
-        Assert.Throws<ArgumentOutOfRangeException>("units", () => JobJson.Write(new Utf8JsonWriter(new MemoryStream()), Examples.Least(), (DisplayUnits)7));
+        Assert.Throws<ArgumentOutOfRangeException>("units",
+            () => JobJson.Write(new Utf8JsonWriter(new MemoryStream()), Examples.Least(), (DisplayUnits)7));
         Assert.Throws<ArgumentNullException>("json", () => JobJson.TryRead((string)null!, out _, out _));
         Assert.Throws<ArgumentNullException>("json", () => PlanJson.Read((string)null!));
         Assert.Throws<ArgumentNullException>("plan", () => PlanJson.Write(null!));
@@ -205,7 +254,10 @@ public class FaultTests
         Assert.Throws<ArgumentOutOfRangeException>("units", () => RefinishJson.ResolverFor((DisplayUnits)7));
     }
 
-    /// <summary>Values are exchanged, dropped and replaced all over the document: whatever comes of it, it is read or refused with faults, and never anything else.</summary>
+    /// <summary>
+    /// Values are exchanged, dropped and replaced all over the document: whatever comes of it, it is read or refused with faults, and never
+    /// anything else.
+    /// </summary>
     [Property(MaxTest = 400)]
     public void However_a_document_is_spoilt_it_is_read_or_refused(int seed)
     {
@@ -229,7 +281,8 @@ public class FaultTests
     [Fact]
     public void A_document_of_an_earlier_version_is_refused_by_its_version_alone()
     {
-        Assert.False(JobJson.TryRead("{\"format\":\"refinish/job\",\"version\":1,\"name\":\"x\",\"site\":{}}", out _, out IReadOnlyList<JsonFault> faults));
+        Assert.False(JobJson.TryRead("{\"format\":\"refinish/job\",\"version\":1,\"name\":\"x\",\"site\":{}}", out _,
+            out IReadOnlyList<JsonFault> faults));
         Assert.Equal(("$.version", JsonFaultKind.UnknownVersion), (Assert.Single(faults).Path, faults[0].Kind));
         Assert.Contains("version 1", faults[0].Sentence, StringComparison.Ordinal);
         Assert.Contains("earlier version of the library", faults[0].Sentence, StringComparison.Ordinal);
@@ -274,14 +327,16 @@ public class FaultTests
             owner = part[0] == '[' ? owner[int.Parse(part[1..^1], System.Globalization.CultureInfo.InvariantCulture)]! : owner[part]!;
         }
 
-        // By way of a mark, because numbers beyond a double, half a surrogate pair and a field that stands twice do not pass through a tree.
+        // By way of a mark, because numbers beyond a double, half a surrogate pair and a field that stands twice do not pass through a
+        // tree.
         owner[parts[^1]] = "@@";
         return root.ToJsonString().Replace("\"@@\"", json, StringComparison.Ordinal);
     }
 
     private static void Spoil(JsonNode node, Random random)
     {
-        JsonNode[] children = node switch { JsonObject o => [.. o.Select(pair => pair.Value!).Where(v => v is not null)], JsonArray a => [.. a.Where(v => v is not null)!], _ => [] };
+        JsonNode[] children = node switch { JsonObject o => [.. o.Select(pair => pair.Value!).Where(v => v is not null)],
+            JsonArray a => [.. a.Where(v => v is not null)!], _ => [] };
         if (children.Length > 0 && random.Next(5) > 0)
         {
             Spoil(children[random.Next(children.Length)], random);

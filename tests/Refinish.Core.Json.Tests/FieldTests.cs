@@ -58,11 +58,14 @@ public class FieldTests
         HashSet<string> used = [.. Walk.Fields(JobShapes.Job, JsonNode.Parse(JobJson.Write(Examples.Everything())))
             .Where(found => found.Owner.ContainsKey(found.Field.Name))
             .Select(found => found.Shape.Name + "." + found.Field.Name)];
-        string[] expected = [.. Walk.Shapes(JobShapes.Job).OfType<IFieldsShape>().SelectMany(shape => shape.Fields.Select(field => shape.Name + "." + field.Name))];
-        string[] unused = [.. expected.Where(name => !used.Contains(name)).Where(name => !name.Contains("Measurements.", StringComparison.Ordinal))];
+        string[] expected = [.. Walk.Shapes(JobShapes.Job).OfType<IFieldsShape>().SelectMany(shape =>
+            shape.Fields.Select(field => shape.Name + "." + field.Name))];
+        string[] unused = [.. expected.Where(name => !used.Contains(name)).Where(name => !name.Contains("Measurements.",
+            StringComparison.Ordinal))];
 
         // Kinds that a job has one of: the others are in the test of clocks and sources.
-        Assert.Equal(["fixedClock.offset", "zoneClock.zone", "ellipse.length", "ellipse.width"], unused.Order(StringComparer.Ordinal).OrderBy(name => name.StartsWith('e')));
+        Assert.Equal(["fixedClock.offset", "zoneClock.zone", "ellipse.length", "ellipse.width"],
+            unused.Order(StringComparer.Ordinal).OrderBy(name => name.StartsWith('e')));
     }
 
     [Fact]
@@ -74,7 +77,8 @@ public class FieldTests
         foreach (string[] paths in Paths(text, required: false))
         {
             optional++;
-            Assert.True(paths.Any(path => !(JobJson.TryRead(Without(text, path), out Job? without, out _) && whole.Equals(without))), paths[0] + " makes no difference.");
+            Assert.True(paths.Any(path => !(JobJson.TryRead(Without(text, path), out Job? without, out _) && whole.Equals(without))),
+                paths[0] + " makes no difference.");
         }
 
         Assert.InRange(optional, 100, 1000);
@@ -165,7 +169,9 @@ public class FieldTests
 
     private static IEnumerable<string> Inputs(Type type) => Elsewhere.TryGetValue(type.Name, out string[]? elsewhere)
         ? elsewhere
-        : Settable(type).Select(property => Json(property.Name)).Concat(Makers(type).Take(1).SelectMany(maker => maker.GetParameters()).Select(parameter => Json(parameter.Name!)));
+        : Settable(type).Select(property =>
+            Json(property.Name)).Concat(Makers(type).Take(1).SelectMany(maker => maker.GetParameters()).Select(parameter =>
+            Json(parameter.Name!)));
 
     private static IEnumerable<PropertyInfo> Settable(Type type) => type.GetProperties()
         .Where(property => property.SetMethod is { IsPublic: true } && !RefusedInWriting.Contains(type.Name + "." + property.Name));
@@ -173,10 +179,12 @@ public class FieldTests
     // Types without a public constructor are made by factories of their own type.
     private static IEnumerable<MethodBase> Makers(Type type)
     {
-        ConstructorInfo[] constructors = [.. type.GetConstructors().Where(constructor => !constructor.GetParameters().Any(parameter => parameter.ParameterType == type))];
+        ConstructorInfo[] constructors = [.. type.GetConstructors().Where(constructor =>
+            !constructor.GetParameters().Any(parameter => parameter.ParameterType == type))];
         return constructors.Length > 0 && !type.IsEnum
             ? constructors
-            : type.GetMethods(BindingFlags.Public | BindingFlags.Static).Where(method => method.ReturnType == type && !method.IsSpecialName);
+            : type.GetMethods(BindingFlags.Public | BindingFlags.Static).Where(method => method.ReturnType == type
+                && !method.IsSpecialName);
     }
 
     private static string Json(string name) => char.ToLowerInvariant(name[0]) + name[1..];

@@ -12,8 +12,9 @@ using Xunit;
 namespace Refinish.Json.Tests;
 
 /// <summary>
-/// Documents that were written once and stay. They are no evidence that a number is right; they hold that what was stored can be read for ever and keeps
-/// its meaning. They are never written again: a change of the format that they do not survive is a new version of the format.
+/// Documents that were written once and stay. They are no evidence that a number is right; they hold that what was stored can be read for
+/// ever and keeps its meaning. They are never written again: a change of the format that they do not survive is a new version of the
+/// format.
 /// </summary>
 public class GoldenTests
 {
@@ -53,7 +54,9 @@ public class GoldenTests
         Assert.Equal(2900m, job.Replacement!.Replacement.Parts[0].Amount);
     }
 
-    /// <summary>Another version of the library may plan it otherwise; then the differences are told. The job in it stays what it was.</summary>
+    /// <summary>
+    /// Another version of the library may plan it otherwise; then the differences are told. The job in it stays what it was.
+    /// </summary>
     [Fact]
     public void A_plan_stored_in_version_2_can_still_be_read()
     {
@@ -63,7 +66,10 @@ public class GoldenTests
         Assert.Equal(3, plan.Plan.Procedures.Count);
     }
 
-    /// <summary>As a person would write it: what is usual left out, inches beside millimetres, plain spellings of the units, things named by identifier.</summary>
+    /// <summary>
+    /// As a person would write it: what is usual left out, inches beside millimetres, plain spellings of the units, things named by
+    /// identifier.
+    /// </summary>
     [Fact]
     public void A_job_written_by_hand_is_read_as_it_was_meant()
     {

@@ -22,7 +22,8 @@ public class IdentifierTests
         JsonNode root = JsonNode.Parse(JobJson.Write(Examples.Everything()))!;
         Assert.Equal("everything", (string)root["shop"]!["system"]!);
         Assert.All(root["fixtures"]!.AsArray(), fixture => Assert.Equal("slip-resistant-tub", (string)fixture!["system"]!));
-        Assert.Equal(["everything", "slip-resistant-tub"], root["catalogue"]!["systems"]!.AsArray().Select(system => (string)system!["id"]!));
+        Assert.Equal(["everything", "slip-resistant-tub"],
+            root["catalogue"]!["systems"]!.AsArray().Select(system => (string)system!["id"]!));
         Assert.Equal("epoxy-primer", (string)root["stock"]![0]!["product"]!);
         Assert.Equal("L-1", (string)root["changes"]![0]!["operation"]!["labour"]![0]!["standard"]!);
         Assert.Equal("67-63-0", (string)root["changes"]![0]!["operation"]!["vapours"]![0]!["solvents"]![0]!["solvent"]!);
@@ -34,7 +35,9 @@ public class IdentifierTests
     {
         CoatingProduct other = GenericCatalogue.EpoxyPrimer with { VolumeSolids = Ratio.FromPercent(37) };
         CoatingSystem system = new(
-            "epoxy-urethane", "the same identifier", [SystemStep.Coat(new CoatingLayer(other, Length.FromMicrometers(30), 1, other.MinimumReducer))], null, Source.Invented("for a test"));
+            "epoxy-urethane", "the same identifier",
+                [SystemStep.Coat(new CoatingLayer(other, Length.FromMicrometers(30), 1, other.MinimumReducer))], null,
+                Source.Invented("for a test"));
         Job job = Examples.Bathroom();
         job = job with
         {
@@ -57,7 +60,8 @@ public class IdentifierTests
 
         static JsonNode? Reversed(JsonNode? node) => node switch
         {
-            JsonObject owner => new JsonObject(owner.Reverse().Select(field => System.Collections.Generic.KeyValuePair.Create(field.Key, Reversed(field.Value)))),
+            JsonObject owner => new JsonObject(owner.Reverse().Select(field => System.Collections.Generic.KeyValuePair.Create(field.Key,
+                Reversed(field.Value)))),
             JsonArray list => new JsonArray([.. list.Select(Reversed)]),
             _ => node?.DeepClone(),
         };
@@ -78,7 +82,8 @@ public class IdentifierTests
         root["shop"]!.AsObject().Remove("labour");
         string code = Estimating.LabourStandards.Generic[0].Code;
         root["changes"] = JsonNode.Parse(
-            "[{\"kind\":\"add\",\"operation\":{\"id\":\"own\",\"kind\":\"other\",\"instruction\":\"own work\",\"labour\":[{\"standard\":\"" + code + "\",\"units\":2}]}}]");
+            "[{\"kind\":\"add\",\"operation\":{\"id\":\"own\",\"kind\":\"other\",\"instruction\":\"own work\",\"labour\":[{\"standard\":\""
+                + code + "\",\"units\":2}]}}]");
         Assert.Equal(Estimating.LabourStandards.Generic[0], JobJson.Read(root.ToJsonString()).Changes[0].Operation!.Labour[0].Standard);
     }
 
@@ -100,11 +105,14 @@ public class IdentifierTests
         double warm = 10 + (air / 10.0);
         Temperature dewPoint = Temperature.FromDegreesCelsius(Math.Min(warm, dew / 1000.0));
         RoomClimate climate = RoomClimate.Logged(
-            new TemperatureHistory(Examples.Bathroom().Start, [new(TimeSpan.FromHours(40), Temperature.FromDegreesCelsius(warm)), new(TimeSpan.FromHours(1), Temperature.FromDegreesFahrenheit(66))], true),
+            new TemperatureHistory(Examples.Bathroom().Start,
+                [new(TimeSpan.FromHours(40), Temperature.FromDegreesCelsius(warm)),
+                new(TimeSpan.FromHours(1), Temperature.FromDegreesFahrenheit(66))], true),
             dewPoint,
             Temperature.FromDegreesCelsius(10 + (surface / 20.0)));
         Job job = Examples.Bathroom() with { Premises = new Premises { Id = "guesthouse", Rooms = [Examples.Room("bath-3", climate)] } };
-        Assert.Equal(job, JobJson.Read(JobJson.Write(job, new JsonLayout { Units = dew % 2 == 0 ? DisplayUnits.Si : DisplayUnits.UsCustomary })));
+        Assert.Equal(job,
+            JobJson.Read(JobJson.Write(job, new JsonLayout { Units = dew % 2 == 0 ? DisplayUnits.Si : DisplayUnits.UsCustomary })));
     }
 
     [Fact]
@@ -113,16 +121,19 @@ public class IdentifierTests
         Job job = Examples.Bathroom();
         JobPlan plan = job.Plan();
         Operation taken = plan.Operations.First(operation => operation.ByFixture.Count > 0);
-        Refused(job with { Changes = [OperationChange.Replace(taken.Id, taken with { Time = TimeSpan.FromHours(1) })] }, "instructions by fixture");
+        Refused(job with { Changes = [OperationChange.Replace(taken.Id, taken with { Time = TimeSpan.FromHours(1) })] },
+            "instructions by fixture");
         Assert.NotEmpty(JobJson.Write(job with { Changes = [OperationChange.Replace(taken.Id, taken with { ByFixture = [] })] }));
 
-        EquivalentAge clock = new(new TemperatureHistory(job.Start, [new(TimeSpan.FromHours(1), Temperature.FromDegreesCelsius(20))], true), TemperatureShift.Doubling(2), Temperature.FromDegreesCelsius(25));
+        EquivalentAge clock = new(new TemperatureHistory(job.Start, [new(TimeSpan.FromHours(1), Temperature.FromDegreesCelsius(20))],
+            true), TemperatureShift.Doubling(2), Temperature.FromDegreesCelsius(25));
         StepLag lag = new("own", "bath-3/mask", TimeSpan.FromHours(1), null, "own") { Clock = clock };
         Refused(job with { Changes = [OperationChange.Add(EveryFixture.Own("own"), null) with { Lags = [lag] }] }, "clock of its own");
 
         MoistAir any = new(Temperature.FromDegreesCelsius(20), Ratio.FromPercent(50));
         RoomClimate wet = RoomClimate.Logged(
-            new TemperatureHistory(job.Start, [new(TimeSpan.FromHours(1), any.DryBulb)], true), Temperature.FromDegreesCelsius(23), any.DryBulb);
+            new TemperatureHistory(job.Start, [new(TimeSpan.FromHours(1), any.DryBulb)], true), Temperature.FromDegreesCelsius(23),
+                any.DryBulb);
         Refused(job with { Premises = new Premises { Id = "wet", Rooms = [Examples.Room("bath-3", wet)] } }, "saturated");
 
         static void Refused(Job job, string words) =>

@@ -67,7 +67,9 @@ public class JobRoundTripTests
         Assert.Equal(job, JobJson.Read(outer.RootElement[0].GetRawText()));
     }
 
-    /// <summary>One of each kind and variant, measured in inches and in millimetres, and scaled so that the numbers are not round.</summary>
+    /// <summary>
+    /// One of each kind and variant, measured in inches and in millimetres, and scaled so that the numbers are not round.
+    /// </summary>
     [Theory]
     [InlineData(LengthUnit.Inch, 1)]
     [InlineData(LengthUnit.Millimeter, 1)]
@@ -92,9 +94,11 @@ public class JobRoundTripTests
     [Fact]
     public void Every_kind_of_clock_and_source_comes_back_equal()
     {
-        LocalClock[] clocks = [LocalClock.Fixed(TimeSpan.FromHours(-3.5)), Examples.Everything().Shop.Calendar.Clock, LocalClock.Of(TimeZoneInfo.Utc), LocalClock.Of(TimeZoneInfo.FindSystemTimeZoneById("Europe/Vienna"))];
+        LocalClock[] clocks = [LocalClock.Fixed(TimeSpan.FromHours(-3.5)), Examples.Everything().Shop.Calendar.Clock,
+            LocalClock.Of(TimeZoneInfo.Utc), LocalClock.Of(TimeZoneInfo.FindSystemTimeZoneById("Europe/Vienna"))];
         Assert.All(clocks, clock => Assert.Equal(clock, Back(CalendarShapes.Clock, clock)));
-        Source[] sources = [Source.Published("a", "b"), Source.Derived("a"), Source.CommonPractice("a"), Source.FromMemory("a"), Source.Invented("a"), Source.Supplied("a")];
+        Source[] sources = [Source.Published("a", "b"), Source.Derived("a"), Source.CommonPractice("a"), Source.FromMemory("a"),
+            Source.Invented("a"), Source.Supplied("a")];
         Assert.Equal(Enum.GetValues<SourceKind>().Length, sources.Select(source => source.Kind).Distinct().Count());
         Assert.All(sources, source => Assert.Equal(source, Back(CommonShapes.Source, source)));
     }
@@ -117,11 +121,14 @@ public class JobRoundTripTests
     {
         Job job = Examples.Bathroom();
         FixtureJob own = job.Fixtures[0] with { Fixture = new OwnFixture() };
-        Assert.Contains("OwnFixture", Assert.Throws<NotSupportedException>(() => JobJson.Write(job with { Fixtures = [own] })).Message, StringComparison.Ordinal);
+        Assert.Contains("OwnFixture", Assert.Throws<NotSupportedException>(() => JobJson.Write(job with { Fixtures = [own] })).Message,
+            StringComparison.Ordinal);
 
         TimeZoneInfo zone = TimeZoneInfo.CreateCustomTimeZone("ferry time", TimeSpan.FromMinutes(77), "ferry time", "ferry time");
-        Shop shop = job.Shop with { Calendar = WorkCalendar.EveryDay(new WorkingHours(TimeSpan.FromHours(8), TimeSpan.FromHours(17)), LocalClock.Of(zone)) };
-        Assert.Contains("ferry time", Assert.Throws<NotSupportedException>(() => JobJson.Write(job with { Shop = shop })).Message, StringComparison.Ordinal);
+        Shop shop = job.Shop with { Calendar = WorkCalendar.EveryDay(new WorkingHours(TimeSpan.FromHours(8), TimeSpan.FromHours(17)),
+            LocalClock.Of(zone)) };
+        Assert.Contains("ferry time", Assert.Throws<NotSupportedException>(() => JobJson.Write(job with { Shop = shop })).Message,
+            StringComparison.Ordinal);
     }
 
     private static string Text<T>(Shape<T> shape, T value) => Document.Write(shape, value, JsonLayout.Default);

@@ -74,10 +74,14 @@ public class PlanTests
         Assert.Equal(
             plan.Runs.Sum(run => run.Mixes.Count),
             results.GetProperty("runs").EnumerateArray().Sum(run => run.GetProperty("scheduled").GetProperty("mixes").GetArrayLength()));
-        Assert.Equal(plan.Protection.Select(need => need.About), results.GetProperty("protection").EnumerateArray().Select(need => need.GetProperty("about").GetString()));
-        Assert.Equal(plan.Schedule!.Paid.Paid.TotalHours, results.GetProperty("schedule").GetProperty("paid").GetProperty("paid").GetProperty("value").GetDouble(), 1e-9);
-        Assert.Equal(plan.Price.CostLines.Select(line => line.Id), results.GetProperty("price").GetProperty("costLines").EnumerateArray().Select(Id));
-        Assert.Equal(plan.Costs!.ByFixture!.Parts.Select(part => part.Id), results.GetProperty("netByFixture").GetProperty("parts").EnumerateArray().Select(Id));
+        Assert.Equal(plan.Protection.Select(need => need.About),
+            results.GetProperty("protection").EnumerateArray().Select(need => need.GetProperty("about").GetString()));
+        Assert.Equal(plan.Schedule!.Paid.Paid.TotalHours,
+            results.GetProperty("schedule").GetProperty("paid").GetProperty("paid").GetProperty("value").GetDouble(), 1e-9);
+        Assert.Equal(plan.Price.CostLines.Select(line => line.Id),
+            results.GetProperty("price").GetProperty("costLines").EnumerateArray().Select(Id));
+        Assert.Equal(plan.Costs!.ByFixture!.Parts.Select(part => part.Id),
+            results.GetProperty("netByFixture").GetProperty("parts").EnumerateArray().Select(Id));
 
         static string? Id(JsonElement item) => item.GetProperty("id").GetString();
     }
@@ -101,7 +105,8 @@ public class PlanTests
 
         static IEnumerable<string> Named(JsonNode? node) => node switch
         {
-            JsonObject owner => owner.SelectMany(field => field.Key == "cautions" && field.Value is JsonArray list && list.Any(item => item is JsonValue)
+            JsonObject owner => owner.SelectMany(field => field.Key == "cautions" && field.Value is JsonArray list
+                && list.Any(item => item is JsonValue)
                 ? list.Select(item => (string)item!)
                 : Named(field.Value)),
             JsonArray list => list.SelectMany(Named),
@@ -112,7 +117,8 @@ public class PlanTests
     [Fact]
     public void In_us_customary_units_the_film_is_in_mils_and_the_tub_in_square_feet()
     {
-        using JsonDocument document = JsonDocument.Parse(PlanJson.Write(Examples.Bathroom().Plan(), new JsonLayout { Units = DisplayUnits.UsCustomary }));
+        using JsonDocument document = JsonDocument.Parse(PlanJson.Write(Examples.Bathroom().Plan(),
+            new JsonLayout { Units = DisplayUnits.UsCustomary }));
         JsonElement results = document.RootElement.GetProperty("results");
         Assert.Equal("usCustomary", document.RootElement.GetProperty("units").GetString());
         Assert.Equal("ft²", results.GetProperty("coatedArea").GetProperty("unit").GetString());
@@ -134,7 +140,8 @@ public class PlanTests
         StoredPlan stored = PlanJson.Read(json);
         Assert.False(stored.Agrees);
         Assert.Equal(
-            ["$.results.note", "$.results.price.total", "$.results.runs[?@.id=='" + plan.Work!.Runs[1].Id + "'].duration.value", "$.results.waits[0].reason"],
+            ["$.results.note", "$.results.price.total", "$.results.runs[?@.id=='" + plan.Work!.Runs[1].Id + "'].duration.value",
+                "$.results.waits[0].reason"],
             stored.Differences.Select(difference => difference.Path).Order(StringComparer.Ordinal));
         PlanDifference total = stored.Differences.Single(difference => difference.Path == "$.results.price.total");
         Assert.Equal("1", total.Stored);
@@ -159,11 +166,14 @@ public class PlanTests
         int all = JsonNode.Parse(json)!["results"]!["cautions"]!.AsArray().Count;
         StoredPlan stored = PlanJson.Read(FaultTests.Put(json, "$.results.cautions", "[]"));
         Assert.Equal(all, stored.Differences.Count);
-        Assert.All(stored.Differences, difference => Assert.StartsWith("$.results.cautions[?@.code=='", difference.Path, StringComparison.Ordinal));
+        Assert.All(stored.Differences,
+            difference => Assert.StartsWith("$.results.cautions[?@.code=='", difference.Path, StringComparison.Ordinal));
         Assert.All(stored.Differences, difference => Assert.Null(difference.Stored));
     }
 
-    /// <summary>What stands first or last makes no difference where entries have identifiers: one that is missing is the one that is told.</summary>
+    /// <summary>
+    /// What stands first or last makes no difference where entries have identifiers: one that is missing is the one that is told.
+    /// </summary>
     [Fact]
     public void Entries_are_held_against_the_entry_of_their_identifier()
     {
@@ -178,7 +188,8 @@ public class PlanTests
         extra["id"] = "bath-3/it's new";
         operations.Add(extra);
         PlanDifference[] differences = [.. PlanJson.Read(root.ToJsonString()).Differences];
-        Assert.Equal(["$.results.operations[?@.id=='" + first + "']", "$.results.operations[?@.id=='bath-3/it\\'s new']"], differences.Select(difference => difference.Path));
+        Assert.Equal(["$.results.operations[?@.id=='" + first + "']", "$.results.operations[?@.id=='bath-3/it\\'s new']"],
+            differences.Select(difference => difference.Path));
         Assert.Null(differences[0].Stored);
         Assert.Null(differences[1].Now);
     }
@@ -210,7 +221,10 @@ public class PlanTests
         Assert.Equal(PlanJson.Write(plan), System.Text.Encoding.UTF8.GetString(stream.ToArray()));
     }
 
-    /// <summary>What is not among the results stands in the job, or follows from what stands beside it. A result that the library gets anew shows up here.</summary>
+    /// <summary>
+    /// What is not among the results stands in the job, or follows from what stands beside it. A result that the library gets anew shows up
+    /// here.
+    /// </summary>
     [Fact]
     public void Every_result_of_a_plan_is_written_or_known_to_be_left_out()
     {
@@ -219,7 +233,8 @@ public class PlanTests
             .. Walk.Shapes(PlanResults.Plan).OfType<IFieldsShape>()
                 .Where(shape => shape.Described != typeof(Source) && shape.Described != typeof(Caution))
                 .SelectMany(shape => shape.Described.GetProperties(BindingFlags.Public | BindingFlags.Instance)
-                    .Where(property => !shape.Fields.Any(field => string.Equals(field.Name, property.Name, StringComparison.OrdinalIgnoreCase)))
+                    .Where(property => !shape.Fields.Any(field => string.Equals(field.Name, property.Name,
+                        StringComparison.OrdinalIgnoreCase)))
                     .Select(property => shape.Described.Name + "." + property.Name))
                 .Distinct()
                 .Order(StringComparer.Ordinal),

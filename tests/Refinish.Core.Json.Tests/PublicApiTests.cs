@@ -16,7 +16,8 @@ public class PublicApiTests
         {
             string received = Path.Combine(AppContext.BaseDirectory, "PublicApi.received.txt");
             File.WriteAllText(received, now);
-            Assert.Fail("The public surface changed. If that is meant, copy " + received + " over tests/Refinish.Core.Json.Tests/PublicApi.txt and commit the difference.");
+            Assert.Fail("The public surface changed. If that is meant, copy " + received
+                + " over tests/Refinish.Core.Json.Tests/PublicApi.txt and commit the difference.");
         }
     }
 }

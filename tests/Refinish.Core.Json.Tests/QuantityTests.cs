@@ -12,7 +12,9 @@ namespace Refinish.Json.Tests;
 
 public class QuantityTests
 {
-    /// <summary>Any finite double as an SI number, tiny, huge and negative ones among them, in every kind of quantity and both systems.</summary>
+    /// <summary>
+    /// Any finite double as an SI number, tiny, huge and negative ones among them, in every kind of quantity and both systems.
+    /// </summary>
     [Property(MaxTest = 3000)]
     public void Any_quantity_reads_back_to_the_last_bit(NormalFloat any)
     {
@@ -31,10 +33,12 @@ public class QuantityTests
         Holds(Quantities.Airflow, VolumeFlow.FromCubicMetersPerSecond(si), flow => flow.CubicMetersPerSecond);
         Holds(Quantities.Angle, Angle.FromRadians(si), angle => angle.Radians);
         Holds(Quantities.MolarMass, MolarMass.FromKilogramsPerMole(si), mass => mass.KilogramsPerMole);
-        Holds(Quantities.Concentration, MassConcentration.FromKilogramsPerCubicMeter(si), concentration => concentration.KilogramsPerCubicMeter);
+        Holds(Quantities.Concentration, MassConcentration.FromKilogramsPerCubicMeter(si),
+            concentration => concentration.KilogramsPerCubicMeter);
         Holds(Quantities.Viscosity, DynamicViscosity.FromPascalSeconds(si), viscosity => viscosity.PascalSeconds);
         Holds(Quantities.Speed, Speed.FromMetersPerSecond(si), speed => speed.MetersPerSecond);
-        Holds(Quantities.CoatingContent, MassConcentration.FromKilogramsPerCubicMeter(si), concentration => concentration.KilogramsPerCubicMeter);
+        Holds(Quantities.CoatingContent, MassConcentration.FromKilogramsPerCubicMeter(si),
+            concentration => concentration.KilogramsPerCubicMeter);
         Holds(Quantities.AreaDensity, AreaDensity.FromKilogramsPerSquareMeter(si), mass => mass.KilogramsPerSquareMeter);
         Holds(Quantities.SurfaceTension, ForcePerLength.FromNewtonsPerMeter(si), tension => tension.NewtonsPerMeter);
         Holds(Quantities.Scattering, ReciprocalLength.FromInverseMeters(si), scattering => scattering.InverseMeters);
@@ -56,7 +60,8 @@ public class QuantityTests
         double said = tenths / 10.0;
         string number = JsonSerializer.Serialize(said);
         Assert.Equal("{\"value\":" + number + ",\"unit\":\"mm\"}", Text(Quantities.Tape, Length.FromMillimeters(said), DisplayUnits.Si));
-        Assert.Equal("{\"value\":" + number + ",\"unit\":\"in\"}", Text(Quantities.Tape, Length.FromInches(said), DisplayUnits.UsCustomary));
+        Assert.Equal("{\"value\":" + number + ",\"unit\":\"in\"}",
+            Text(Quantities.Tape, Length.FromInches(said), DisplayUnits.UsCustomary));
         Assert.Equal("{\"value\":" + number + ",\"unit\":\"mL\"}", Text(Quantities.Liquid, Volume.FromMilliliters(said), DisplayUnits.Si));
         Assert.Equal("{\"value\":" + number + ",\"unit\":\"%\"}", Text(Quantities.Percent, Ratio.FromPercent(said), DisplayUnits.Si));
     }
@@ -71,9 +76,13 @@ public class QuantityTests
     [InlineData("{\"value\":50,\"unit\":\"um\"}", 50e-6)]
     [InlineData("{\"value\":50,\"unit\":\"µm\"}", 50e-6)]
     [InlineData("{\"value\":50,\"unit\":\"\\u03bcm\"}", 50e-6)]
-    public void A_length_is_read_in_any_of_its_units(string json, double meters) => Assert.Equal(meters, Read(Quantities.Tape, json).Meters, 1e-15);
+    public void A_length_is_read_in_any_of_its_units(string json, double meters) =>
+        Assert.Equal(meters, Read(Quantities.Tape, json).Meters, 1e-15);
 
-    /// <summary>US gallon 231 in³ and fluid ounce a 128th of it (NIST Handbook 44, Appendix C); imperial gallon 4.546 09 L and fluid ounce a 160th (Weights and Measures Act 1985, Schedule 1).</summary>
+    /// <summary>
+    /// US gallon 231 in³ and fluid ounce a 128th of it (NIST Handbook 44, Appendix C); imperial gallon 4.546 09 L and fluid ounce a 160th
+    /// (Weights and Measures Act 1985, Schedule 1).
+    /// </summary>
     [Theory]
     [InlineData("US gal", 3.785411784e-3)]
     [InlineData("US fl oz", 3.785411784e-3 / 128)]
@@ -90,7 +99,8 @@ public class QuantityTests
         Assert.Equal(253.15, kelvins);
         Assert.Equal(kelvins, Read(Quantities.Temperature, "{\"value\":-4,\"unit\":\"°F\"}").Kelvins);
         Assert.Equal(kelvins, Read(Quantities.Temperature, "{\"value\":-4,\"unit\":\"degF\"}").Kelvins);
-        Assert.Equal("{\"value\":-4,\"unit\":\"°F\"}", Text(Quantities.Temperature, Temperature.FromKelvins(253.15), DisplayUnits.UsCustomary));
+        Assert.Equal("{\"value\":-4,\"unit\":\"°F\"}",
+            Text(Quantities.Temperature, Temperature.FromKelvins(253.15), DisplayUnits.UsCustomary));
     }
 
     [Theory]
@@ -144,13 +154,15 @@ public class QuantityTests
     {
         foreach (DisplayUnits units in Enum.GetValues<DisplayUnits>())
         {
-            Assert.Equal(BitConverter.DoubleToInt64Bits(si(quantity) + 0.0), BitConverter.DoubleToInt64Bits(si(Back(shape, quantity, units)) + 0.0));
+            Assert.Equal(BitConverter.DoubleToInt64Bits(si(quantity) + 0.0),
+                BitConverter.DoubleToInt64Bits(si(Back(shape, quantity, units)) + 0.0));
         }
     }
 
     private static T Back<T>(Shape<T> shape, T value, DisplayUnits units) => Read(shape, Text(shape, value, units));
 
-    private static string Text<T>(Shape<T> shape, T value, DisplayUnits units) => Document.Write(shape, value, new JsonLayout { Units = units, IsIndented = false });
+    private static string Text<T>(Shape<T> shape, T value, DisplayUnits units) =>
+        Document.Write(shape, value, new JsonLayout { Units = units, IsIndented = false });
 
     private static T Read<T>(Shape<T> shape, string json) => Document.Read(shape, () => JsonDocument.Parse(json));
 }

@@ -81,7 +81,8 @@ public class ResolverTests
     [Fact]
     public void What_may_be_null_may_be_null()
     {
-        Visit back = JsonSerializer.Deserialize(JsonSerializer.Serialize(Example with { Fixture = null, Tape = null, Van = null }, Info("source generator")), Info("source generator"))!;
+        Visit back = JsonSerializer.Deserialize(JsonSerializer.Serialize(Example with { Fixture = null, Tape = null, Van = null },
+            Info("source generator")), Info("source generator"))!;
         Assert.Null(back.Fixture);
         Assert.Null(back.Tape);
         Assert.Null(back.Van);
@@ -97,7 +98,8 @@ public class ResolverTests
         Assert.StartsWith("$.job.fixtures[0].fixture.rimLength.value: rimLength is 9346 mm", refused.Message, StringComparison.Ordinal);
 
         string second = FaultTests.Put(JsonSerializer.Serialize(Example, Info(way)), "$.cans.primer.unit", "\"gal\"");
-        Assert.Equal("$.cans.primer.unit", Assert.Single(Assert.Throws<RefinishJsonException>(() => JsonSerializer.Deserialize(second, Info(way))).Faults).Path);
+        Assert.Equal("$.cans.primer.unit",
+            Assert.Single(Assert.Throws<RefinishJsonException>(() => JsonSerializer.Deserialize(second, Info(way))).Faults).Path);
     }
 
     [Fact]
@@ -105,7 +107,8 @@ public class ResolverTests
     {
         string pan = JsonSerializer.Serialize<IFixture>(new ShowerPan(Tapes.Pan()), ByReflection);
         Assert.IsType<ShowerPan>(JsonSerializer.Deserialize<IFixture>(pan, ByReflection));
-        RefinishJsonException refused = Assert.Throws<RefinishJsonException>(() => JsonSerializer.Deserialize<RecessedBathtub>(pan, ByReflection));
+        RefinishJsonException refused = Assert.Throws<RefinishJsonException>(() => JsonSerializer.Deserialize<RecessedBathtub>(pan,
+            ByReflection));
         Assert.Equal(("$.kind", JsonFaultKind.UnknownKind), (Assert.Single(refused.Faults).Path, refused.Faults[0].Kind));
         Assert.Equal(pan, JsonSerializer.Serialize(new ShowerPan(Tapes.Pan()), ByReflection));
         Assert.Equal("{\"kind\":\"looseTiles\",\"count\":3}", JsonSerializer.Serialize(new LooseTiles(3), ByReflection));
@@ -141,10 +144,14 @@ public class ResolverTests
         JsonSerializerOptions options = With(new DefaultJsonTypeInfoResolver());
         Type[] expected =
         [
-            .. Walk.Shapes(JobShapes.Job).OfType<IFieldsShape>().Select(shape => shape.Described).Where(type => type != typeof(Estimating.ThreePoint) && type != typeof(Catalogue)),
-            .. typeof(Defect).Assembly.GetExportedTypes().Where(type => type.IsSubclassOf(typeof(Defect)) || (typeof(IFixture).IsAssignableFrom(type))),
-            typeof(Length), typeof(Area), typeof(Volume), typeof(Mass), typeof(Density), typeof(Ratio), typeof(Temperature), typeof(TemperatureDelta), typeof(Pressure),
-            typeof(VolumeFlow), typeof(Angle), typeof(MolarMass), typeof(MassConcentration), typeof(DynamicViscosity), typeof(Speed), typeof(SpreadingRate), typeof(Length?),
+            .. Walk.Shapes(JobShapes.Job).OfType<IFieldsShape>().Select(shape => shape.Described).Where(type =>
+                type != typeof(Estimating.ThreePoint) && type != typeof(Catalogue)),
+            .. typeof(Defect).Assembly.GetExportedTypes().Where(type => type.IsSubclassOf(typeof(Defect))
+                || (typeof(IFixture).IsAssignableFrom(type))),
+            typeof(Length), typeof(Area), typeof(Volume), typeof(Mass), typeof(Density), typeof(Ratio), typeof(Temperature),
+                typeof(TemperatureDelta), typeof(Pressure),
+            typeof(VolumeFlow), typeof(Angle), typeof(MolarMass), typeof(MassConcentration), typeof(DynamicViscosity), typeof(Speed),
+                typeof(SpreadingRate), typeof(Length?),
         ];
         Assert.All(expected, type => Assert.NotNull(resolver.GetTypeInfo(type, options)));
         Assert.Null(resolver.GetTypeInfo(typeof(string), options));

@@ -29,7 +29,8 @@ public class SchemaTests
         {
             string received = Path.Combine(AppContext.BaseDirectory, file);
             File.WriteAllText(received, now);
-            Assert.Fail("Shapes and schema differ. If the change keeps to version 2, copy " + received + " over docs/schema/" + file + " and commit the difference.");
+            Assert.Fail("Shapes and schema differ. If the change keeps to version 2, copy " + received + " over docs/schema/" + file
+                + " and commit the difference.");
         }
 
         if (file[0] == 'j')
@@ -69,10 +70,13 @@ public class SchemaTests
         }
     }
 
-    /// <summary>What the schema can say it says, and what it cannot say is left to the reader: no document is refused by the schema alone.</summary>
+    /// <summary>
+    /// What the schema can say it says, and what it cannot say is left to the reader: no document is refused by the schema alone.
+    /// </summary>
     [Theory]
     [MemberData(nameof(FaultTests.Broken), MemberType = typeof(FaultTests))]
-    public void A_broken_document_is_refused_by_the_schema_where_it_can_say_so(string at, string json, bool inSchema, string path, JsonFaultKind kind, string names)
+    public void A_broken_document_is_refused_by_the_schema_where_it_can_say_so(string at, string json, bool inSchema, string path,
+        JsonFaultKind kind, string names)
     {
         _ = (path, names);
         string document = FaultTests.Put(JobJson.Write(Examples.Bathroom()), at, json);
@@ -88,7 +92,10 @@ public class SchemaTests
     {
         using JsonDocument parsed = JsonDocument.Parse(document);
         EvaluationResults results = schema.Evaluate(parsed.RootElement, new EvaluationOptions { OutputFormat = OutputFormat.List });
-        return results.IsValid ? [] : [.. (results.Details ?? []).Where(detail => detail.Errors is not null).Select(detail => detail.InstanceLocation + ": " + string.Join(", ", detail.Errors!.Values)), "not valid"];
+        return results.IsValid
+            ? []
+            : [.. (results.Details ?? []).Where(detail => detail.Errors is not null).Select(detail => detail.InstanceLocation + ": "
+            + string.Join(", ", detail.Errors!.Values)), "not valid"];
     }
 
     private static bool IsValid(JsonSchema schema, string document) => Errors(schema, document).Length == 0;

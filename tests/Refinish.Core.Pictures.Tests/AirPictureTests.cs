@@ -19,16 +19,20 @@ public class AirPictureTests
         SolventEmission coat = new()
         {
             Name = "topcoat", Start = TimeSpan.Zero, SprayTime = TimeSpan.FromMinutes(30), VolatileMass = Mass.FromGrams(200),
-            Solvents = [new(solvent ?? Refinish.Coatings.Solvents.ButylAcetate, Ratio.FromPercent(100))], FlashFraction = Ratio.FromPercent(100), FilmTimeConstant = TimeSpan.FromMinutes(15),
+            Solvents = [new(solvent ?? Refinish.Coatings.Solvents.ButylAcetate, Ratio.FromPercent(100))],
+                FlashFraction = Ratio.FromPercent(100), FilmTimeConstant = TimeSpan.FromMinutes(15),
         };
         Exhaust exhaust = new() { LabelFlow = VolumeFlow.FromCubicMetersPerHour(fan) };
-        return limits is null ? new AirStudy(Bathroom, exhaust, [coat], TimeSpan.FromHours(8)) : new AirStudy(Bathroom, exhaust, [coat], TimeSpan.FromHours(8), limits);
+        return limits is null ? new AirStudy(Bathroom, exhaust, [coat], TimeSpan.FromHours(8)) : new AirStudy(Bathroom, exhaust, [coat],
+            TimeSpan.FromHours(8), limits);
     }
 
-    private static SvgFile Drawn(AirStudy study, int width = 720) => new(new AirPicture(study).ToSvg(new PictureStyle { Theme = PictureTheme.Light, Width = width }));
+    private static SvgFile Drawn(AirStudy study, int width = 720) =>
+        new(new AirPicture(study).ToSvg(new PictureStyle { Theme = PictureTheme.Light, Width = width }));
 
     // The curves are the long blue paths: first all vapour, then one substance.
-    private static (double X, double Y)[] Curve(SvgFile file, int which) => file.Paths(Paint.Blue).Where(points => points.Length > 50).ElementAt(which);
+    private static (double X, double Y)[] Curve(SvgFile file, int which) => file.Paths(Paint.Blue).Where(points => points.Length > 50)
+        .ElementAt(which);
 
     [Theory]
     [InlineData(720)]
@@ -38,7 +42,8 @@ public class AirPictureTests
         AirStudy study = Study();
         SvgFile file = Drawn(study, width);
 
-        // All of it flashes: c = (g / q)(1 − exp(−q t / V)) while spraying, falling by exp(−q t / V) after, with q the air that counts as fresh.
+        // All of it flashes: c = (g / q)(1 − exp(−q t / V)) while spraying, falling by exp(−q t / V) after, with q the air that counts as
+        // fresh.
         double q = study.FreshAirFlow.CubicMetersPerSecond;
         double volume = 12.5;
         double g = 0.2 / 1800;
@@ -64,11 +69,13 @@ public class AirPictureTests
         AirStudy study = Study();
         SvgFile file = Drawn(study);
         SvgText[] ticks = [.. file.Texts.Where(text => text.Words is "0 %" or "20 %")];
-        Func<double, double> share = SvgFile.Scale(ticks.First(text => text.Words == "0 %").Middle, 0, ticks.First(text => text.Words == "20 %").Middle, 0.2);
+        Func<double, double> share = SvgFile.Scale(ticks.First(text => text.Words == "0 %").Middle, 0,
+            ticks.First(text => text.Words == "20 %").Middle, 0.2);
         Assert.Equal(study.PeakFlammableFraction!.Value.DecimalFractions, share(Curve(file, 0).Min(point => point.Y)), 0.003);
 
         // A quarter, and a tenth, of the lower flammable limit, each named with its source.
-        (double X, double Y)[][] limits = [.. file.Paths(Paint.Vermillion).Where(points => points.Length == 2 && points[1].X - points[0].X > 200)];
+        (double X, double Y)[][] limits = [.. file.Paths(Paint.Vermillion).Where(points => points.Length == 2
+            && points[1].X - points[0].X > 200)];
         Assert.Contains(limits, line => Math.Abs(share(line[0].Y) - 0.25) < 0.003);
         Assert.Contains(limits, line => Math.Abs(share(line[0].Y) - 0.10) < 0.003);
         Assert.Contains("25 %, International Mechanical Code", file.AllWords, StringComparison.Ordinal);
@@ -80,10 +87,12 @@ public class AirPictureTests
     {
         SvgFile file = Drawn(Study());
         Func<double, double> ppm = SvgFile.LogScale(file.Text("30").Middle, 30, file.Text("300").Middle, 300);
-        double[] heights = [.. file.Paths(Paint.Vermillion).Where(points => points.Length == 2 && points[1].X - points[0].X > 200).Select(points => ppm(points[0].Y))];
+        double[] heights = [.. file.Paths(Paint.Vermillion).Where(points => points.Length == 2 && points[1].X - points[0].X > 200)
+            .Select(points => ppm(points[0].Y))];
 
         // n-butyl acetate: 150 ppm over 8 h, 200 ppm over 15 min, 1700 ppm at any time (NIOSH Pocket Guide).
-        foreach ((double value, string label) in (ValueTuple<double, string>[])[(150, "OSHA PEL and NIOSH REL, 8 h: 150 ppm"), (200, "NIOSH REL, 15 min: 200 ppm"), (1700, "NIOSH IDLH, at any time: 1700 ppm")])
+        foreach ((double value, string label) in (ValueTuple<double, string>[])[(150, "OSHA PEL and NIOSH REL, 8 h: 150 ppm"),
+            (200, "NIOSH REL, 15 min: 200 ppm"), (1700, "NIOSH IDLH, at any time: 1700 ppm")])
         {
             Assert.Contains(heights, height => Math.Abs((height / value) - 1) < 0.02);
             Assert.Contains(label, file.AllWords, StringComparison.Ordinal);
@@ -111,7 +120,8 @@ public class AirPictureTests
     [Fact]
     public void A_substance_without_a_flammable_limit_cannot_be_judged_against_one()
     {
-        SvgFile file = Drawn(Study(solvent: Refinish.Coatings.Solvents.ButylAcetate with { CasNumber = "1-00-0", Name = "unknown thinner", LowerFlammableLimit = null }));
+        SvgFile file = Drawn(Study(solvent: Refinish.Coatings.Solvents.ButylAcetate with { CasNumber = "1-00-0", Name = "unknown thinner",
+            LowerFlammableLimit = null }));
         Assert.Contains("unknown thinner", file.AllWords, StringComparison.Ordinal);
         Assert.Contains("cannot be judged", file.Description, StringComparison.Ordinal);
     }
@@ -122,7 +132,8 @@ public class AirPictureTests
         AirStudy study = Study(fan: 1);
         SvgFile file = Drawn(study);
         Assert.Contains("beyond", file.AllWords, StringComparison.Ordinal);
-        Assert.All(study.Cautions.Except(AirCautions.ForSpraying), caution => Assert.Contains(caution.Sentence, file.AllWords, StringComparison.Ordinal));
+        Assert.All(study.Cautions.Except(AirCautions.ForSpraying), caution => Assert.Contains(caution.Sentence, file.AllWords,
+            StringComparison.Ordinal));
     }
 
     [Fact]
@@ -132,9 +143,12 @@ public class AirPictureTests
         {
             SvgFile file = new(new AirPicture(plan).ToSvg());
             Assert.Contains(plan.Protection, need => need.AsksForAir);
-            Assert.All(plan.Protection, need => Assert.Contains(need.Comparison.Sentence(DisplayUnits.Si), file.AllWords, StringComparison.Ordinal));
-            Assert.All(plan.Air, room => Assert.Contains(room.FlammableAirflow!.Sentence(DisplayUnits.Si), file.AllWords, StringComparison.Ordinal));
-            Assert.All(plan.Air, room => Assert.Contains(room.FlammableAirflow!.Sentence(DisplayUnits.Si), file.Description, StringComparison.Ordinal));
+            Assert.All(plan.Protection, need => Assert.Contains(need.Comparison.Sentence(DisplayUnits.Si), file.AllWords,
+                StringComparison.Ordinal));
+            Assert.All(plan.Air, room => Assert.Contains(room.FlammableAirflow!.Sentence(DisplayUnits.Si), file.AllWords,
+                StringComparison.Ordinal));
+            Assert.All(plan.Air, room => Assert.Contains(room.FlammableAirflow!.Sentence(DisplayUnits.Si), file.Description,
+                StringComparison.Ordinal));
             Assert.Contains(AirCautions.SuppliedAir.Sentence, file.AllWords, StringComparison.Ordinal);
         }
     }
@@ -155,15 +169,18 @@ public class AirPictureTests
     [InlineData(360)]
     public void What_evaporates_on_several_days_is_shaded_at_its_hours_by_the_clock(int width)
     {
-        RoomAirPlan air = Plans.Rooms.Air.First(room => room.Study!.Emissions.Select(emission => (room.Zero + emission.Start).Date).Distinct().Count() > 1);
+        RoomAirPlan air = Plans.Rooms.Air.First(room => room.Study!.Emissions.Select(emission => (room.Zero + emission.Start).Date)
+            .Distinct().Count() > 1);
         SvgFile file = new(new AirPicture(air).ToSvg(new PictureStyle { Theme = PictureTheme.Light, Width = width }));
         Emission[] emissions = [.. air.Study!.Emissions.OrderBy(emission => emission.Start)];
         (double X, double Y, double Width, double Height)[] shades = [.. file.Rectangles(Paint.VermillionTint).Take(emissions.Length)];
 
         // The scale of the first day, by its first and last whole hour; the clock of the site tells the hours of the emissions.
         SvgText first = file.Texts.First(text => text.Words.EndsWith(":00", StringComparison.Ordinal) && text.Anchor == "middle");
-        SvgText second = file.Texts.Where(text => text.Anchor == "middle" && text.Y == first.Y && text.Words.EndsWith(":00", StringComparison.Ordinal)).ElementAt(1);
-        Func<double, double> hour = SvgFile.Scale(first.X, int.Parse(first.Words[..2], CultureInfo.InvariantCulture), second.X, int.Parse(second.Words[..2], CultureInfo.InvariantCulture));
+        SvgText second = file.Texts.Where(text => text.Anchor == "middle" && text.Y == first.Y
+            && text.Words.EndsWith(":00", StringComparison.Ordinal)).ElementAt(1);
+        Func<double, double> hour = SvgFile.Scale(first.X, int.Parse(first.Words[..2], CultureInfo.InvariantCulture), second.X,
+            int.Parse(second.Words[..2], CultureInfo.InvariantCulture));
         DateTime day = (air.Zero + emissions[0].Start).Date;
         for (int i = 0; i < emissions.Length; i++)
         {
@@ -181,7 +198,8 @@ public class AirPictureTests
 
         // The curve is told apart there: none of its lines runs through the night.
         Assert.True(file.Paths(Paint.Blue).Count(points => points.Length > 50) >= 4);
-        Assert.Contains("after the dotted line from " + emissions.Select(emission => air.Zero + emission.Start).First(start => start.Date > day).ToString("ddd d MMM", CultureInfo.InvariantCulture), file.AllWords, StringComparison.Ordinal);
+        Assert.Contains("after the dotted line from " + emissions.Select(emission => air.Zero + emission.Start)
+            .First(start => start.Date > day).ToString("ddd d MMM", CultureInfo.InvariantCulture), file.AllWords, StringComparison.Ordinal);
     }
 
     [Fact]

@@ -11,12 +11,14 @@ namespace Refinish.Pictures.Tests;
 
 public class CostPictureTests
 {
-    private static readonly EstimateRange Range = EstimateRange.Of(Plans.One.Price!, Scenario.Doubts(), new SimulationOptions { Trials = 20_000 });
+    private static readonly EstimateRange Range = EstimateRange.Of(Plans.One.Price!, Scenario.Doubts(),
+        new SimulationOptions { Trials = 20_000 });
 
     private static (SvgFile File, Func<double, double> Money) Drawn(EstimateRange range)
     {
         SvgFile file = new(new CostPicture(range).ToSvg(new PictureStyle { Theme = PictureTheme.Light }));
-        SvgText[] ticks = [.. file.Texts.Where(text => text.Anchor == "middle" && double.TryParse(text.Words, NumberStyles.Float, CultureInfo.InvariantCulture, out _))];
+        SvgText[] ticks = [.. file.Texts.Where(text => text.Anchor == "middle" && double.TryParse(text.Words, NumberStyles.Float,
+            CultureInfo.InvariantCulture, out _))];
         return (file, SvgFile.Scale(ticks[0].X, Number(ticks[0]), ticks[^1].X, Number(ticks[^1])));
     }
 
@@ -26,7 +28,8 @@ public class CostPictureTests
     public void Quantiles_and_the_net_price_stand_where_their_numbers_say()
     {
         (SvgFile file, Func<double, double> money) = Drawn(Range);
-        double[] dashed = [.. file.Paths(Paint.Line).Where(points => points.Length == 2 && Math.Abs(points[0].X - points[1].X) < 0.01).Select(points => money(points[0].X))];
+        double[] dashed = [.. file.Paths(Paint.Line).Where(points => points.Length == 2 && Math.Abs(points[0].X - points[1].X) < 0.01)
+            .Select(points => money(points[0].X))];
         foreach (double quantile in (double[])[Range.Cost.P10, Range.Cost.P50, Range.Cost.P90])
         {
             Assert.Contains(dashed, at => Math.Abs(at - quantile) < 2.5);
@@ -44,9 +47,11 @@ public class CostPictureTests
         (double X, double Y, double Width, double Height)[] bars = [.. file.Rectangles(Paint.BlueTint)];
         Assert.True(bars.Length > 12);
         double all = bars.Sum(bar => bar.Height);
-        double below = bars.Sum(bar => bar.Height * Math.Max(0, Math.Min(1, (Range.Cost.P90 - money(bar.X)) / (money(bar.X + bar.Width) - money(bar.X)))));
+        double below = bars.Sum(bar => bar.Height * Math.Max(0,
+            Math.Min(1, (Range.Cost.P90 - money(bar.X)) / (money(bar.X + bar.Width) - money(bar.X)))));
         Assert.Equal(0.9, below / all, 0.01);
-        double lower = bars.Sum(bar => bar.Height * Math.Max(0, Math.Min(1, (Range.Cost.P10 - money(bar.X)) / (money(bar.X + bar.Width) - money(bar.X)))));
+        double lower = bars.Sum(bar => bar.Height * Math.Max(0,
+            Math.Min(1, (Range.Cost.P10 - money(bar.X)) / (money(bar.X + bar.Width) - money(bar.X)))));
         Assert.Equal(0.1, lower / all, 0.01);
     }
 
@@ -55,13 +60,15 @@ public class CostPictureTests
     {
         // The discount brings the net price down to the middle of the cost.
         EstimateRequest request = Plans.One.Price!.Request with { Discount = Ratio.FromPercent(38) };
-        EstimateRange range = EstimateRange.Of(new PriceEstimate(Plans.One.Price.Book, request), Scenario.Doubts(), new SimulationOptions { Trials = 20_000 });
+        EstimateRange range = EstimateRange.Of(new PriceEstimate(Plans.One.Price.Book, request), Scenario.Doubts(),
+            new SimulationOptions { Trials = 20_000 });
         Assert.InRange(range.ChanceOfLoss.DecimalFractions, 0.2, 0.8);
         (SvgFile file, _) = Drawn(range);
         double lost = file.Rectangles(Paint.VermillionTint).Sum(bar => bar.Height * bar.Width);
         double kept = file.Rectangles(Paint.BlueTint).Sum(bar => bar.Height * bar.Width);
         Assert.Equal(range.ChanceOfLoss.DecimalFractions, lost / (lost + kept), 0.002);
-        Assert.Contains("chance that the cost is above it: " + Measure.Percent.Format(range.ChanceOfLoss.DecimalFractions, DisplayUnits.Si, 3), file.AllWords, StringComparison.Ordinal);
+        Assert.Contains("chance that the cost is above it: " + Measure.Percent.Format(range.ChanceOfLoss.DecimalFractions, DisplayUnits.Si,
+            3), file.AllWords, StringComparison.Ordinal);
     }
 
     [Fact]
@@ -75,9 +82,12 @@ public class CostPictureTests
     [Fact]
     public void A_cost_without_doubt_is_told_and_not_drawn()
     {
-        LabourStandard exact = LabourStandards.SetUp with { Fixed = ThreePoint.Exactly(1), PerUnit = ThreePoint.Exactly(0), PerSquareMeter = ThreePoint.Exactly(0) };
-        PriceBook book = new() { Currency = "USD", LabourRate = 30m, TravelPerTrip = 25m, DisposalPerJob = 10m, ConsumablesPerFixture = 35m, TargetMargin = new(Ratio.FromPercent(45)) };
-        EstimateRange range = EstimateRange.Of(new PriceEstimate(book, new() { Labour = new([new LabourTask(exact, 1)]), Materials = [], Fixtures = 1 }), null, new SimulationOptions { Trials = 100 });
+        LabourStandard exact = LabourStandards.SetUp with { Fixed = ThreePoint.Exactly(1), PerUnit = ThreePoint.Exactly(0),
+            PerSquareMeter = ThreePoint.Exactly(0) };
+        PriceBook book = new() { Currency = "USD", LabourRate = 30m, TravelPerTrip = 25m, DisposalPerJob = 10m,
+            ConsumablesPerFixture = 35m, TargetMargin = new(Ratio.FromPercent(45)) };
+        EstimateRange range = EstimateRange.Of(new PriceEstimate(book, new() { Labour = new([new LabourTask(exact, 1)]), Materials = [],
+            Fixtures = 1 }), null, new SimulationOptions { Trials = 100 });
         SvgFile file = new(new CostPicture(range).ToSvg());
         Assert.Contains("Nothing about the cost is uncertain: every trial came to 100.", file.AllWords, StringComparison.Ordinal);
     }
@@ -88,7 +98,8 @@ public class CostPictureTests
         JobRange range = JobRange.Of(Plans.One.Job, new JobDoubts(), new SimulationOptions { Trials = 200 });
         SvgFile file = new(new CostPicture(range).ToSvg(new PictureStyle { Theme = PictureTheme.Light }));
         Assert.Contains("P50 " + range.Cost!.P50.ToString("0", CultureInfo.InvariantCulture), file.AllWords, StringComparison.Ordinal);
-        Assert.Contains("Net price " + Plans.One.Price!.Net!.Value.ToString("0.00", CultureInfo.InvariantCulture), file.AllWords, StringComparison.Ordinal);
+        Assert.Contains("Net price " + Plans.One.Price!.Net!.Value.ToString("0.00", CultureInfo.InvariantCulture), file.AllWords,
+            StringComparison.Ordinal);
         Assert.Contains(range.Doubts.ToString(), file.AllWords, StringComparison.Ordinal);
         Assert.Contains(Plans.One.Job.Name, file.Title, StringComparison.Ordinal);
     }

@@ -14,8 +14,10 @@ public class CurePictureTests
 
     private static readonly CureTimes Sheet = new()
     {
-        ReferenceTemperature = Temperature.FromDegreesCelsius(25), MinimumTemperature = Temperature.FromDegreesCelsius(10), MaximumTemperature = Temperature.FromDegreesCelsius(35),
-        PotLife = TimeSpan.FromHours(2), TouchDry = TimeSpan.FromHours(1), RecoatOpens = TimeSpan.FromHours(4), RecoatCloses = TimeSpan.FromHours(24),
+        ReferenceTemperature = Temperature.FromDegreesCelsius(25), MinimumTemperature = Temperature.FromDegreesCelsius(10),
+            MaximumTemperature = Temperature.FromDegreesCelsius(35),
+        PotLife = TimeSpan.FromHours(2), TouchDry = TimeSpan.FromHours(1), RecoatOpens = TimeSpan.FromHours(4),
+            RecoatCloses = TimeSpan.FromHours(24),
         WaterService = TimeSpan.FromHours(36), FullCure = TimeSpan.FromDays(7), Source = Source.Supplied("an invented data sheet"),
     };
 
@@ -24,7 +26,8 @@ public class CurePictureTests
     [InlineData(360)]
     public void Bands_begin_and_end_at_the_data_sheet_s_times_at_its_own_temperature(int width)
     {
-        SvgFile file = new(new CurePicture(new CureForecast(Sheet, Temperature.FromDegreesCelsius(25)), "topcoat").ToSvg(new PictureStyle { Theme = PictureTheme.Light, Width = width }));
+        SvgFile file = new(new CurePicture(new CureForecast(Sheet, Temperature.FromDegreesCelsius(25)), "topcoat")
+            .ToSvg(new PictureStyle { Theme = PictureTheme.Light, Width = width }));
         Func<double, double> hours = SvgFile.LogScale(file.Text("1 h").X, 1, file.Text("7 d").X, 168);
         (double X, double Y, double Width, double Height) window = file.Rectangles(Paint.GreenTint).First();
         Assert.Equal(4, hours(window.X), 0.05);
@@ -42,7 +45,8 @@ public class CurePictureTests
     [Fact]
     public void Ten_kelvins_colder_take_twice_as_long()
     {
-        string words = new CurePicture(new CureForecast(Sheet, Temperature.FromDegreesCelsius(15)), "topcoat").Describe(DisplayUnits.Si).Replace('\u00A0', ' ');
+        string words = new CurePicture(new CureForecast(Sheet, Temperature.FromDegreesCelsius(15)), "topcoat").Describe(DisplayUnits.Si)
+            .Replace('\u00A0', ' ');
         Assert.Contains("recoat window 8 h to 48 h", words, StringComparison.Ordinal);
         Assert.Contains("water from 3 d on", words, StringComparison.Ordinal);
         Assert.Contains("full cure from 14 d on", words, StringComparison.Ordinal);
@@ -53,7 +57,8 @@ public class CurePictureTests
     public void A_wait_is_never_told_shorter_and_a_window_never_longer_than_it_is()
     {
         // 20 °C against 25 °C: √2 longer. 1 h becomes 84.85 min, 24 h becomes 33 h 56.5 min, 7 d becomes 9.8995 d.
-        string words = new CurePicture(new CureForecast(Sheet, Temperature.FromDegreesCelsius(20)), "topcoat").Describe(DisplayUnits.Si).Replace('\u00A0', ' ');
+        string words = new CurePicture(new CureForecast(Sheet, Temperature.FromDegreesCelsius(20)), "topcoat").Describe(DisplayUnits.Si)
+            .Replace('\u00A0', ' ');
         Assert.Contains("touch dry from 1 h 25 on", words, StringComparison.Ordinal);
         Assert.Contains("to 33 h 56;", words, StringComparison.Ordinal);
         Assert.Contains("pot life, mixed until 2 h 49", words, StringComparison.Ordinal);
@@ -63,7 +68,8 @@ public class CurePictureTests
     [Fact]
     public void Outside_the_data_sheet_there_are_no_times_and_the_picture_says_by_how_much()
     {
-        SvgFile file = new(new CurePicture(new CureForecast(Sheet, Temperature.FromDegreesCelsius(4)), "topcoat").ToSvg(new PictureStyle { Theme = PictureTheme.Light }));
+        SvgFile file = new(new CurePicture(new CureForecast(Sheet, Temperature.FromDegreesCelsius(4)), "topcoat")
+            .ToSvg(new PictureStyle { Theme = PictureTheme.Light }));
         Assert.Contains("There are no times:", file.AllWords, StringComparison.Ordinal);
         Assert.Contains("6 K beyond", file.AllWords, StringComparison.Ordinal);
         Assert.Empty(file.Rectangles(Paint.GreenTint));
@@ -73,25 +79,29 @@ public class CurePictureTests
     [Fact]
     public void A_coat_without_a_window_s_end_may_be_recoated_from_then_on()
     {
-        string words = new CurePicture(new CureForecast(Sheet with { RecoatCloses = null }, Temperature.FromDegreesCelsius(25)), "topcoat").Describe(DisplayUnits.Si).Replace('\u00A0', ' ');
+        string words = new CurePicture(new CureForecast(Sheet with { RecoatCloses = null }, Temperature.FromDegreesCelsius(25)),
+            "topcoat").Describe(DisplayUnits.Si).Replace('\u00A0', ' ');
         Assert.Contains("recoat from 4 h on", words, StringComparison.Ordinal);
     }
 
     [Fact]
     public void The_curve_is_the_law_s_own()
     {
-        // A reaction of first order with k = 0.05/h at every temperature that matters here: α = 1 − exp(−k t). E = 0 is refused, so k is given at 20 °C through a small E.
+        // A reaction of first order with k = 0.05/h at every temperature that matters here: α = 1 − exp(−k t). E = 0 is refused, so k is
+        // given at 20 °C through a small E.
         const double energy = 1000;
         double rate = 0.05 / 3600 * Math.Exp(energy / (8.314462618 * 293.15));
         CureReaction law = new()
         {
             Factor = Frequency.FromHertz(rate), ActivationEnergy = MolarEnergy.FromJoulesPerMole(energy),
-            AutocatalyticFactor = Frequency.FromHertz(0), AutocatalyticActivationEnergy = MolarEnergy.FromJoulesPerMole(energy), AutocatalyticOrder = 1, Order = 1,
+            AutocatalyticFactor = Frequency.FromHertz(0), AutocatalyticActivationEnergy = MolarEnergy.FromJoulesPerMole(energy),
+                AutocatalyticOrder = 1, Order = 1,
             Source = Source.Invented("first order, for this test"),
         };
         Temperature site = Temperature.FromDegreesCelsius(20);
         ConversionCurve curve = new(law, TemperatureHistory.Constant(Applied, site), Applied);
-        SvgFile file = new(new CurePicture(new CureForecast(Sheet, site), "topcoat", curve).ToSvg(new PictureStyle { Theme = PictureTheme.Light }));
+        SvgFile file = new(new CurePicture(new CureForecast(Sheet, site), "topcoat", curve)
+            .ToSvg(new PictureStyle { Theme = PictureTheme.Light }));
         Func<double, double> hours = SvgFile.LogScale(file.Text("1 h").X, 1, file.Text("7 d").X, 168);
         Func<double, double> alpha = SvgFile.Scale(file.Text("0 %").Middle, 0, file.Text("100 %").Middle, 1);
         (double X, double Y)[] points = file.Paths(Paint.Blue).OrderByDescending(path => path.Length).First();

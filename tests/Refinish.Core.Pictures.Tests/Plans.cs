@@ -25,7 +25,8 @@ internal static class Plans
     /// <summary>Every fixture has a hole, so none may be refinished.</summary>
     public static JobPlan Refused { get; } = (Scenario.OneBathroom() with
     {
-        Fixtures = [.. Scenario.OneBathroom().Fixtures.Select(fixture => fixture with { Survey = fixture.Survey with { Defects = [new Perforation(Length.FromMillimeters(40))] } })],
+        Fixtures = [.. Scenario.OneBathroom().Fixtures.Select(fixture =>
+            fixture with { Survey = fixture.Survey with { Defects = [new Perforation(Length.FromMillimeters(40))] } })],
     }).Plan();
 
     /// <summary>A day of half an hour, in which no coat fits.</summary>
@@ -33,7 +34,8 @@ internal static class Plans
     {
         Shop = Scenario.OneBathroom().Shop with
         {
-            Calendar = WorkCalendar.Weekdays(new WorkingHours(TimeSpan.FromHours(8), TimeSpan.FromHours(8.5)), LocalClock.Fixed(TimeSpan.FromHours(1))),
+            Calendar = WorkCalendar.Weekdays(new WorkingHours(TimeSpan.FromHours(8), TimeSpan.FromHours(8.5)),
+                LocalClock.Fixed(TimeSpan.FromHours(1))),
         },
     }).Plan();
 
@@ -42,7 +44,8 @@ internal static class Plans
     {
         Premises = Scenario.OneBathroom().Premises with
         {
-            Rooms = [Scenario.OneBathroom().Premises.Rooms[0] with { Exhaust = new Exhaust { LabelFlow = VolumeFlow.FromCubicMetersPerHour(600) } }],
+            Rooms = [Scenario.OneBathroom().Premises.Rooms[0] with { Exhaust = new Exhaust { LabelFlow =
+                VolumeFlow.FromCubicMetersPerHour(600) } }],
         },
     }).Plan();
 }

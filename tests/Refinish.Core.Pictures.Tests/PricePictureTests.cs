@@ -11,16 +11,20 @@ namespace Refinish.Pictures.Tests;
 
 public class PricePictureTests
 {
-    private static readonly PriceBook Book = new() { Currency = "USD", LabourRate = 30m, TravelPerTrip = 25m, DisposalPerJob = 10m, ConsumablesPerFixture = 35m, TargetMargin = new(Ratio.FromPercent(45)) };
+    private static readonly PriceBook Book = new() { Currency = "USD", LabourRate = 30m, TravelPerTrip = 25m, DisposalPerJob = 10m,
+        ConsumablesPerFixture = 35m, TargetMargin = new(Ratio.FromPercent(45)) };
 
-    private static readonly EstimateRequest Job = new() { Labour = new([new LabourTask(LabourStandards.SetUp, 1)]), Materials = [], Fixtures = 1 };
+    private static readonly EstimateRequest Job = new() { Labour = new([new LabourTask(LabourStandards.SetUp, 1)]), Materials = [],
+        Fixtures = 1 };
 
     // Bars in the order of their rows: where each begins and ends, in money, by the two outermost tick labels.
     private static (double From, double To)[] Bars(SvgFile file)
     {
-        SvgText[] ticks = [.. file.Texts.Where(text => text.Anchor == "middle" && double.TryParse(text.Words, NumberStyles.Float, CultureInfo.InvariantCulture, out _))];
+        SvgText[] ticks = [.. file.Texts.Where(text => text.Anchor == "middle" && double.TryParse(text.Words, NumberStyles.Float,
+            CultureInfo.InvariantCulture, out _))];
         Func<double, double> money = SvgFile.Scale(ticks[0].X, Number(ticks[0]), ticks[^1].X, Number(ticks[^1]));
-        return [.. file.Elements("rect").Where(element => (string?)element.Attribute("fill") == "none" && element.Attribute("stroke") is not null)
+        return [.. file.Elements("rect").Where(element => (string?)element.Attribute("fill") == "none"
+            && element.Attribute("stroke") is not null)
             .Select(element => (SvgText.Number(element, "x"), SvgText.Number(element, "width")))
             .Select(bar => (money(bar.Item1), money(bar.Item1 + bar.Item2)))];
     }
@@ -33,9 +37,11 @@ public class PricePictureTests
     public void Bars_add_up_to_the_published_example(int width)
     {
         // (0.3 + 4 × 0.45 + 0.75) / 6 = 0.475 h, shown as 0.48; 0.48 h × 30.00 + 35 + 25 + 10 = 84.40; 84.40 / 0.55 = 153.45.
-        SvgFile file = new(new PricePicture(new PriceEstimate(Book, Job)).ToSvg(new PictureStyle { Theme = PictureTheme.Light, Width = width }));
+        SvgFile file = new(new PricePicture(new PriceEstimate(Book, Job)).ToSvg(new PictureStyle { Theme = PictureTheme.Light,
+            Width = width }));
         (double From, double To)[] bars = Bars(file);
-        (double, double)[] expected = [(0, 14.40), (14.40, 49.40), (49.40, 74.40), (74.40, 84.40), (0, 84.40), (84.40, 153.45), (0, 153.45), (0, 153.45)];
+        (double, double)[] expected = [(0, 14.40), (14.40, 49.40), (49.40, 74.40), (74.40, 84.40), (0, 84.40), (84.40, 153.45),
+            (0, 153.45), (0, 153.45)];
         Assert.Equal(expected.Length, bars.Length);
         for (int i = 0; i < bars.Length; i++)
         {
@@ -58,15 +64,19 @@ public class PricePictureTests
         double at = 0;
         foreach ((double from, double to) in bars)
         {
-            Assert.True(Math.Abs(from - at) < 3 || (Math.Abs(from) < 3 && Math.Abs(to - at) < 3), "a bar from " + from + " to " + to + " after " + at);
+            Assert.True(Math.Abs(from - at) < 3 || (Math.Abs(from) < 3 && Math.Abs(to - at) < 3), "a bar from " + from + " to " + to
+                + " after " + at);
             at = to;
         }
 
         Assert.Equal((double)estimate.Total!.Value, at, 3.0);
 
         // The written amounts add up to the cent: what is added, sums left out.
-        decimal added = file.Texts.Where(text => text.Words.StartsWith('+') || text.Words.StartsWith('-')).Sum(text => decimal.Parse(text.Words, CultureInfo.InvariantCulture));
-        decimal first = decimal.Parse(file.Texts.First(text => text.Words.Contains('.', StringComparison.Ordinal) && decimal.TryParse(text.Words, NumberStyles.Float, CultureInfo.InvariantCulture, out _) && !text.Words.StartsWith('+')).Words, CultureInfo.InvariantCulture);
+        decimal added = file.Texts.Where(text => text.Words.StartsWith('+') || text.Words.StartsWith('-'))
+            .Sum(text => decimal.Parse(text.Words, CultureInfo.InvariantCulture));
+        decimal first = decimal.Parse(file.Texts.First(text => text.Words.Contains('.', StringComparison.Ordinal)
+            && decimal.TryParse(text.Words, NumberStyles.Float, CultureInfo.InvariantCulture, out _) && !text.Words.StartsWith('+')).Words,
+            CultureInfo.InvariantCulture);
         Assert.Equal(estimate.Total, first + added);
     }
 
@@ -74,15 +84,19 @@ public class PricePictureTests
     public void Labour_and_materials_are_the_sums_of_their_lines()
     {
         string words = new PricePicture(Plans.Rooms).Describe(DisplayUnits.Si);
-        Assert.Contains("labour " + Plans.Rooms.Price!.CostLines.Where(line => line.Unit == "h" && line.Category != LineCategory.Overhead).Sum(line => line.Amount).ToString("0.00", CultureInfo.InvariantCulture), words, StringComparison.Ordinal);
-        Assert.Contains("materials " + Plans.Rooms.Price.CostLines.Where(line => line.Unit == "kit").Sum(line => line.Amount).ToString("0.00", CultureInfo.InvariantCulture), words, StringComparison.Ordinal);
-        Assert.Contains("sales tax " + Plans.Rooms.Price.Tax!.Value.ToString("0.00", CultureInfo.InvariantCulture), words, StringComparison.Ordinal);
+        Assert.Contains("labour " + Plans.Rooms.Price!.CostLines.Where(line => line.Unit == "h" && line.Category != LineCategory.Overhead)
+            .Sum(line => line.Amount).ToString("0.00", CultureInfo.InvariantCulture), words, StringComparison.Ordinal);
+        Assert.Contains("materials " + Plans.Rooms.Price.CostLines.Where(line => line.Unit == "kit").Sum(line => line.Amount)
+            .ToString("0.00", CultureInfo.InvariantCulture), words, StringComparison.Ordinal);
+        Assert.Contains("sales tax " + Plans.Rooms.Price.Tax!.Value.ToString("0.00", CultureInfo.InvariantCulture), words,
+            StringComparison.Ordinal);
     }
 
     [Fact]
     public void A_discount_below_cost_is_a_loss_and_goes_back()
     {
-        SvgFile file = new(new PricePicture(new PriceEstimate(Book, Job with { Discount = Ratio.FromPercent(60) })).ToSvg(new PictureStyle { Theme = PictureTheme.Light }));
+        SvgFile file = new(new PricePicture(new PriceEstimate(Book, Job with { Discount = Ratio.FromPercent(60) }))
+            .ToSvg(new PictureStyle { Theme = PictureTheme.Light }));
         (double From, double To)[] bars = Bars(file);
 
         // 60 % of 153.45 is 92.07, which leaves 61.38, 23.02 below cost.
@@ -119,6 +133,7 @@ public class PricePictureTests
     {
         SvgFile file = new(new PricePicture(Plans.Refused).ToSvg());
         Assert.Contains("There is no price.", file.AllWords, StringComparison.Ordinal);
-        Assert.All(Plans.Refused.Objections, objection => Assert.Contains(objection.Sentence(DisplayUnits.Si), file.AllWords, StringComparison.Ordinal));
+        Assert.All(Plans.Refused.Objections, objection => Assert.Contains(objection.Sentence(DisplayUnits.Si), file.AllWords,
+            StringComparison.Ordinal));
     }
 }

@@ -15,11 +15,13 @@ public class TimelinePictureTests
     private static readonly DateTimeOffset Start = new(2027, 3, 1, 8, 0, 0, TimeSpan.FromHours(1));
     private static readonly WorkingHours Day = new(TimeSpan.FromHours(8), TimeSpan.FromHours(17));
 
-    private static SiteWork Work(params SiteStep[] steps) => new() { Start = Start, Calendar = WorkCalendar.EveryDay(Day, LocalClock.Fixed(TimeSpan.FromHours(1))), Steps = steps, Lags = [] };
+    private static SiteWork Work(params SiteStep[] steps) => new() { Start = Start, Calendar = WorkCalendar.EveryDay(Day,
+        LocalClock.Fixed(TimeSpan.FromHours(1))), Steps = steps, Lags = [] };
 
     private static SiteStep Step(string id, double hours) => new() { Id = id, Duration = TimeSpan.FromHours(hours), Room = "bathroom" };
 
-    private static SvgFile Drawn(SiteWork work, int width = 720) => new(new TimelinePicture(work.Solve()).ToSvg(new PictureStyle { Theme = PictureTheme.Light, Width = width }));
+    private static SvgFile Drawn(SiteWork work, int width = 720) => new(new TimelinePicture(work.Solve())
+        .ToSvg(new PictureStyle { Theme = PictureTheme.Light, Width = width }));
 
     [Theory]
     [InlineData(720)]
@@ -28,7 +30,8 @@ public class TimelinePictureTests
     {
         // By hand: 2.5 h from eight, half an hour of drying, then 1.25 h. The person's row shows the same two.
         SvgFile file = Drawn(
-            Work(Step("mask", 2.5), Step("spray", 1.25)) with { Lags = [new("mask", "spray", TimeSpan.FromHours(0.5), TimeSpan.FromHours(4), "window")] }, width);
+            Work(Step("mask", 2.5), Step("spray", 1.25)) with { Lags = [new("mask", "spray", TimeSpan.FromHours(0.5),
+                TimeSpan.FromHours(4), "window")] }, width);
         Func<double, double> hour = Hours(file);
         (double X, double Y, double Width, double Height)[] bars = Bars(file);
         Assert.Equal(4, bars.Length);
@@ -89,7 +92,8 @@ public class TimelinePictureTests
             TemperatureShift.Doubling(2),
             Temperature.FromDegreesCelsius(25));
         SvgFile file = Drawn(
-            Work(Step("coat", 1), Step("next", 1)) with { Lags = [new StepLag("coat", "next", TimeSpan.FromHours(1), null, "dry") { Clock = clock }] });
+            Work(Step("coat", 1), Step("next", 1)) with { Lags = [new StepLag("coat", "next", TimeSpan.FromHours(1), null,
+                "dry") { Clock = clock }] });
         Assert.Equal(11, Hours(file)(file.Rectangles(Paint.GreenTint).First(bar => bar.Width != 24).X), 0.03);
         Assert.Contains("dry: at least 1 h counted at 25 °C, by the clock 2 h", file.AllWords, StringComparison.Ordinal);
     }
@@ -109,8 +113,10 @@ public class TimelinePictureTests
     {
         SvgFile file = new(new TimelinePicture(Plans.Rooms.Schedule!).ToSvg());
         Assert.Contains(Plans.Rooms.Job.Premises.Name, file.Title, StringComparison.Ordinal);
-        Assert.DoesNotContain("water", file.AllWords.Replace("hard enough to work on and for water", string.Empty, StringComparison.Ordinal), StringComparison.Ordinal);
-        Assert.All(Plans.Rooms.Schedule!.Work.Shop.Crew, worker => Assert.Contains(worker.Name + ": ", file.AllWords, StringComparison.Ordinal));
+        Assert.DoesNotContain("water", file.AllWords.Replace("hard enough to work on and for water", string.Empty,
+            StringComparison.Ordinal), StringComparison.Ordinal);
+        Assert.All(Plans.Rooms.Schedule!.Work.Shop.Crew, worker => Assert.Contains(worker.Name + ": ", file.AllWords,
+            StringComparison.Ordinal));
     }
 
     [Fact]
@@ -130,7 +136,8 @@ public class TimelinePictureTests
         SvgFile file = new(new TimelinePicture(Plans.One).ToSvg(new PictureStyle { Theme = PictureTheme.Light }));
         ScheduledOperation coat = Plans.One.Runs[0].Operation;
         string name = Plans.One.Job.Shop.Crew.Single(worker => worker.Id != coat.People.Single()).Name;
-        Assert.Contains(coat.Operation.Name + " Thu 4 Mar, " + coat.Start.ToString("HH:mm", CultureInfo.InvariantCulture), file.Description, StringComparison.Ordinal);
+        Assert.Contains(coat.Operation.Name + " Thu 4 Mar, " + coat.Start.ToString("HH:mm", CultureInfo.InvariantCulture),
+            file.Description, StringComparison.Ordinal);
         Assert.Contains(", " + name + " stands by", file.Description, StringComparison.Ordinal);
         Assert.Contains("stands by, outside the room", file.AllWords, StringComparison.Ordinal);
 
@@ -143,14 +150,17 @@ public class TimelinePictureTests
     {
         DateTimeOffset water = Plans.One.Handover!.WaterFrom!.Value;
         SvgFile file = new(new TimelinePicture(Plans.One).ToSvg(new PictureStyle { Theme = PictureTheme.Light }));
-        Assert.Contains("No water before " + water.ToString("ddd d MMM, HH:mm", CultureInfo.InvariantCulture) + ".", file.AllWords, StringComparison.Ordinal);
+        Assert.Contains("No water before " + water.ToString("ddd d MMM, HH:mm", CultureInfo.InvariantCulture) + ".", file.AllWords,
+            StringComparison.Ordinal);
 
-        // The columns of two days that follow each other are one width and a crease of 7 apart; each shows the hours of the days below, here 7 to 18.
+        // The columns of two days that follow each other are one width and a crease of 7 apart; each shows the hours of the days below,
+        // here 7 to 18.
         SvgText wednesday = file.Text("Wed 3 Mar");
         SvgText thursday = file.Text("Thu 4 Mar");
         SvgText last = file.Text(water.ToString("ddd d MMM", CultureInfo.InvariantCulture));
         double column = thursday.X - wednesday.X - 7;
-        double x = file.Paths(Paint.Green).First(points => Math.Abs(points[0].X - points[1].X) < 0.01 && Math.Abs(points[0].Y - points[1].Y) > 25)[0].X;
+        double x = file.Paths(Paint.Green).First(points => Math.Abs(points[0].X - points[1].X) < 0.01
+            && Math.Abs(points[0].Y - points[1].Y) > 25)[0].X;
         Assert.Equal(water.TimeOfDay.TotalHours, 7 + ((x - (last.X - 2)) / column * 11), 0.1);
     }
 
@@ -158,7 +168,8 @@ public class TimelinePictureTests
     public void Each_room_has_its_first_water_in_its_own_lane()
     {
         SvgFile file = new(new TimelinePicture(Plans.Rooms).ToSvg(new PictureStyle { Theme = PictureTheme.Light }));
-        foreach (IGrouping<string, FixtureHandover> room in Plans.Rooms.Handover!.Fixtures.GroupBy(fixture => fixture.Procedure.Fixture.Room))
+        foreach (IGrouping<string, FixtureHandover> room in Plans.Rooms.Handover!.Fixtures.GroupBy(fixture =>
+            fixture.Procedure.Fixture.Room))
         {
             string name = Plans.Rooms.Job.Premises.Rooms.Single(one => one.Id == room.Key).Name;
             string when = room.Max(fixture => fixture.WaterFrom)!.Value.ToString("ddd d MMM, HH:mm", CultureInfo.InvariantCulture);
@@ -168,7 +179,8 @@ public class TimelinePictureTests
         // A mark in each lane, and the legend's.
         Assert.Equal(
             Plans.Rooms.Job.Premises.Rooms.Count + 1,
-            file.Elements("path").Count(path => (string?)path.Attribute("stroke") == Paint.Green && (string?)path.Attribute("stroke-width") == "3"));
+            file.Elements("path").Count(path => (string?)path.Attribute("stroke") == Paint.Green
+                && (string?)path.Attribute("stroke-width") == "3"));
     }
 
     [Fact]
@@ -183,7 +195,8 @@ public class TimelinePictureTests
     [Fact]
     public void Days_without_work_are_told()
     {
-        Assert.Contains("Tue 2 Mar: nobody on site.", new SvgFile(new TimelinePicture(Plans.One).ToSvg()).AllWords, StringComparison.Ordinal);
+        Assert.Contains("Tue 2 Mar: nobody on site.", new SvgFile(new TimelinePicture(Plans.One).ToSvg()).AllWords,
+            StringComparison.Ordinal);
         SvgFile week = Drawn(Work(Step("a", 1), Step("b", 1)) with { Lags = [new("a", "b", TimeSpan.FromDays(5), null, "cure")] });
         Assert.Contains("Tue 2 Mar to Fri 5 Mar: nobody on site.", week.AllWords, StringComparison.Ordinal);
     }
@@ -220,7 +233,8 @@ public class TimelinePictureTests
             Assert.False(plan.IsPossible);
             SvgFile file = new(new TimelinePicture(plan).ToSvg());
             Assert.Contains("There is no timeline.", file.AllWords, StringComparison.Ordinal);
-            Assert.All(plan.Objections, objection => Assert.Contains(objection.Sentence(DisplayUnits.Si), file.AllWords, StringComparison.Ordinal));
+            Assert.All(plan.Objections, objection => Assert.Contains(objection.Sentence(DisplayUnits.Si), file.AllWords,
+                StringComparison.Ordinal));
         }
     }
 
@@ -246,7 +260,8 @@ public class TimelinePictureTests
         Assert.Equal("style", Assert.Throws<ArgumentNullException>(() => new TimelinePicture(Plans.One).ToSvg(null!)).ParamName);
     }
 
-    // Bars stand in the order of the page: on each day first those of the people, then those of the rooms. Each has to lie at the hours of its piece of work.
+    // Bars stand in the order of the page: on each day first those of the people, then those of the rooms. Each has to lie at the hours of
+    // its piece of work.
     private static void EveryBar(JobPlan plan, int width)
     {
         SvgFile file = new(new TimelinePicture(plan).ToSvg(new PictureStyle { Theme = PictureTheme.Light, Width = width }));
@@ -254,18 +269,21 @@ public class TimelinePictureTests
         (double X, double Y, double Width, double Height)[] bars = Bars(file);
         CrewSchedule schedule = plan.Schedule!;
         List<TimeInterval> pieces = [];
-        foreach (DateTime day in schedule.Operations.SelectMany(operation => operation.Pieces).Select(piece => piece.Start.Date).Distinct().Order())
+        foreach (DateTime day in schedule.Operations.SelectMany(operation => operation.Pieces).Select(piece => piece.Start.Date)
+            .Distinct().Order())
         {
             foreach (Worker worker in schedule.Work.Shop.Crew)
             {
-                pieces.AddRange(schedule.Operations.Where(operation => operation.People.Contains(worker.Id)).SelectMany(operation => operation.Pieces).Where(piece => piece.Start.Date == day));
+                pieces.AddRange(schedule.Operations.Where(operation => operation.People.Contains(worker.Id))
+                    .SelectMany(operation => operation.Pieces).Where(piece => piece.Start.Date == day));
             }
 
             bool one = plan.Job.Premises.Rooms.Count == 1;
             foreach (string? room in plan.Job.Premises.Rooms.Select(room => room.Id).Concat(one ? [] : new string?[] { null }))
             {
                 pieces.AddRange(schedule.Operations
-                    .Where(operation => operation.People.Count > 0 && operation.Operation.Beside is null && (one || operation.Operation.Room == room))
+                    .Where(operation => operation.People.Count > 0 && operation.Operation.Beside is null
+                        && (one || operation.Operation.Room == room))
                     .SelectMany(operation => operation.Pieces).Where(piece => piece.Start.Date == day).OrderBy(piece => piece.Start));
             }
         }
@@ -274,24 +292,29 @@ public class TimelinePictureTests
         for (int i = 0; i < pieces.Count; i++)
         {
             Assert.Equal(pieces[i].Start.TimeOfDay.TotalHours, hour(bars[i].X), 0.04);
-            Assert.True(Math.Abs(pieces[i].End.TimeOfDay.TotalHours - hour(bars[i].X + bars[i].Width)) < 0.04 || Math.Abs(bars[i].Width - 2) < 0.01, pieces[i].ToString());
+            Assert.True(Math.Abs(pieces[i].End.TimeOfDay.TotalHours - hour(bars[i].X + bars[i].Width)) < 0.04
+                || Math.Abs(bars[i].Width - 2) < 0.01, pieces[i].ToString());
         }
     }
 
     // Outlines without a fill, the legend's left out.
     private static (double X, double Y, double Width, double Height)[] Bars(SvgFile file) =>
     [
-        .. file.Elements("rect").Where(element => (string?)element.Attribute("stroke") is Paint.Blue or Paint.Vermillion && (string?)element.Attribute("fill") == "none")
-            .Select(element => (SvgText.Number(element, "x"), SvgText.Number(element, "y"), SvgText.Number(element, "width"), SvgText.Number(element, "height")))
+        .. file.Elements("rect").Where(element => (string?)element.Attribute("stroke") is Paint.Blue or Paint.Vermillion
+            && (string?)element.Attribute("fill") == "none")
+            .Select(element => (SvgText.Number(element, "x"), SvgText.Number(element, "y"), SvgText.Number(element, "width"),
+                SvgText.Number(element, "height")))
             .Where(bar => bar.Item3 != 24),
     ];
 
     // From two hours over the first day; they are numbers without anything else.
     private static Func<double, double> Hours(SvgFile file)
     {
-        List<SvgText> hours = [.. file.Texts.Where(text => text.Anchor == "middle" && int.TryParse(text.Words, NumberStyles.None, CultureInfo.InvariantCulture, out _))];
+        List<SvgText> hours = [.. file.Texts.Where(text => text.Anchor == "middle" && int.TryParse(text.Words, NumberStyles.None,
+            CultureInfo.InvariantCulture, out _))];
         SvgText first = hours[0];
         SvgText last = hours.Last(text => text.Y == first.Y);
-        return SvgFile.Scale(first.X, int.Parse(first.Words, CultureInfo.InvariantCulture), last.X, int.Parse(last.Words, CultureInfo.InvariantCulture));
+        return SvgFile.Scale(first.X, int.Parse(first.Words, CultureInfo.InvariantCulture), last.X,
+            int.Parse(last.Words, CultureInfo.InvariantCulture));
     }
 }

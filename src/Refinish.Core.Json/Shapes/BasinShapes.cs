@@ -15,7 +15,8 @@ internal static class BasinShapes
         .With("drainDiameter", Quantities.Tape, sink => sink.DrainDiameter, out Slot<Length> drainDiameter)
         .With("overflowDiameter", Quantities.Tape, sink => sink.OverflowDiameter, out Slot<Length> overflowDiameter)
         .MaybeOf("outline", FixtureParts.Outline, sink => sink.Outline, (sink, outline) => sink with { Outline = outline })
-        .Optional("wallThickness", Quantities.Tape, sink => sink.WallThickness, (sink, thickness) => sink with { WallThickness = thickness })
+        .Optional("wallThickness", Quantities.Tape, sink => sink.WallThickness,
+            (sink, thickness) => sink with { WallThickness = thickness })
         .Optional("baseDiameter", Quantities.Tape, sink => sink.BaseDiameter, (sink, diameter) => sink with { BaseDiameter = diameter })
         .Making(v => new CounterSinkMeasurements
         {
@@ -28,7 +29,8 @@ internal static class BasinShapes
             OverflowDiameter = overflowDiameter(v),
         });
 
-    public static ObjectShape<PedestalSinkMeasurements> PedestalSink { get; } = new Fields<PedestalSinkMeasurements>("pedestalSinkMeasurements")
+    public static ObjectShape<PedestalSinkMeasurements> PedestalSink { get; } =
+        new Fields<PedestalSinkMeasurements>("pedestalSinkMeasurements")
         .With("outline", FixtureParts.Outline, sink => sink.Outline, out Slot<PlanOutline> outline)
         .With("bowlLength", Quantities.Tape, sink => sink.BowlLength, out Slot<Length> bowlLength)
         .With("bowlWidth", Quantities.Tape, sink => sink.BowlWidth, out Slot<Length> bowlWidth)
@@ -42,7 +44,8 @@ internal static class BasinShapes
         .With("overflowDiameter", Quantities.Tape, sink => sink.OverflowDiameter, out Slot<Length> overflowDiameter)
         .With("faucetHoleDiameter", Quantities.Tape, sink => sink.FaucetHoleDiameter, out Slot<Length> faucetHoleDiameter)
         .With("faucetHoles", Scalars.Count, sink => sink.FaucetHoles, out Slot<int> faucetHoles)
-        .Optional("skirtProfileFactor", Scalars.Number, sink => sink.SkirtProfileFactor, (sink, factor) => sink with { SkirtProfileFactor = factor })
+        .Optional("skirtProfileFactor", Scalars.Number, sink => sink.SkirtProfileFactor,
+            (sink, factor) => sink with { SkirtProfileFactor = factor })
         .Optional("columnShare", Quantities.Percent, sink => sink.ColumnShare, (sink, share) => sink with { ColumnShare = share })
         .Making(v => new PedestalSinkMeasurements
         {

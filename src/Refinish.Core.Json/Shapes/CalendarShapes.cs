@@ -37,7 +37,8 @@ internal static class CalendarShapes
         .With("start", Times.Instant, interval => interval.Start, out Slot<DateTimeOffset> start)
         .With("end", Times.Instant, interval => interval.End, out Slot<DateTimeOffset> end)
         .MakingTogether(
-            () => new TimeInterval(new DateTimeOffset(2000, 1, 3, 8, 0, 0, TimeSpan.Zero), new DateTimeOffset(2000, 1, 3, 9, 0, 0, TimeSpan.Zero)),
+            () => new TimeInterval(new DateTimeOffset(2000, 1, 3, 8, 0, 0, TimeSpan.Zero),
+                new DateTimeOffset(2000, 1, 3, 9, 0, 0, TimeSpan.Zero)),
             v => new TimeInterval(start(v), end(v)));
 
     private static ObjectShape<LocalClock> Fixed() => new Fields<LocalClock>("fixedClock")
@@ -55,10 +56,13 @@ internal static class CalendarShapes
 
     private static TimeZoneInfo Found(string zone) => TimeZoneInfo.TryFindSystemTimeZoneById(zone, out TimeZoneInfo? found)
         ? found
-        : throw new ArgumentOutOfRangeException(nameof(zone), "zone is \"" + zone + "\", which this machine does not know; give the clock's offset and changes instead.");
+        : throw new ArgumentOutOfRangeException(nameof(zone), "zone is \"" + zone
+            + "\", which this machine does not know; give the clock's offset and changes instead.");
 
     // A zone that someone made up has rules that its name does not tell.
-    private static string Known(TimeZoneInfo zone) => TimeZoneInfo.TryFindSystemTimeZoneById(zone.Id, out TimeZoneInfo? found) && found.Equals(zone)
+    private static string Known(TimeZoneInfo zone) =>
+        TimeZoneInfo.TryFindSystemTimeZoneById(zone.Id, out TimeZoneInfo? found) && found.Equals(zone)
         ? zone.Id
-        : throw new NotSupportedException("The time zone \"" + zone.Id + "\" is not one that this machine finds by name; give the clock by its offset and changes instead.");
+        : throw new NotSupportedException("The time zone \"" + zone.Id
+            + "\" is not one that this machine finds by name; give the clock by its offset and changes instead.");
 }

@@ -33,8 +33,10 @@ internal sealed record Catalogue
         CoatingSystem[] systems = [job.Shop.System, .. job.Fixtures.Select(fixture => fixture.System).OfType<CoatingSystem>()];
         SystemStep[] steps = [.. systems.SelectMany(system => system.Steps)];
         AdhesionPromoter[] promoters = [.. steps.Select(step => step.Promoter).OfType<AdhesionPromoter>()];
-        CoatingProduct[] products = [.. steps.Select(step => step.Layer?.Product).OfType<CoatingProduct>(), .. job.Stock.Select(kit => kit.Product)];
-        Operation[] operations = [.. options.Select(option => option.Operation).Concat(job.Changes.Select(change => change.Operation)).OfType<Operation>()];
+        CoatingProduct[] products = [.. steps.Select(step => step.Layer?.Product).OfType<CoatingProduct>(),
+            .. job.Stock.Select(kit => kit.Product)];
+        IEnumerable<Operation?> own = options.Select(option => option.Operation);
+        Operation[] operations = [.. own.Concat(job.Changes.Select(change => change.Operation)).OfType<Operation>()];
         return new Catalogue
         {
             Solvents = Once(
@@ -43,7 +45,8 @@ internal sealed record Catalogue
                     .Concat(operations.SelectMany(operation => operation.Vapours).SelectMany(vapour => vapour.Solvents))
                     .Select(share => share.Solvent),
                 solvent => solvent.CasNumber),
-            Additives = Once(steps.Select(step => step.Additive).Concat(options.Select(option => option.Additive)).OfType<SlipAdditive>(), additive => additive.Id),
+            Additives = Once(steps.Select(step => step.Additive).Concat(options.Select(option => option.Additive)).OfType<SlipAdditive>(),
+                additive => additive.Id),
             Promoters = Once(promoters, promoter => promoter.Id),
             Products = Once(products, product => product.Id),
             Systems = Once(systems, system => system.Id),

@@ -10,11 +10,16 @@ internal static class CatalogueShapes
 {
     public static Shape<Catalogue> Catalogue { get; } = new DefiningShape<Catalogue>(
         new Fields<Catalogue>("catalogue")
-            .Optional("solvents", Defined(CoatingShapes.WholeSolvent, solvent => solvent.CasNumber), catalogue => catalogue.Solvents, (catalogue, solvents) => catalogue with { Solvents = solvents })
-            .Optional("additives", Defined(CoatingShapes.WholeAdditive, additive => additive.Id), catalogue => catalogue.Additives, (catalogue, additives) => catalogue with { Additives = additives })
-            .Optional("promoters", Defined(CoatingShapes.WholePromoter, promoter => promoter.Id), catalogue => catalogue.Promoters, (catalogue, promoters) => catalogue with { Promoters = promoters })
-            .Optional("products", Defined(CoatingShapes.WholeProduct, product => product.Id), catalogue => catalogue.Products, (catalogue, products) => catalogue with { Products = products })
-            .Optional("systems", Defined(SystemShapes.WholeSystem, system => system.Id), catalogue => catalogue.Systems, (catalogue, systems) => catalogue with { Systems = systems })
+            .Optional("solvents", Defined(CoatingShapes.WholeSolvent, solvent => solvent.CasNumber), catalogue => catalogue.Solvents,
+                (catalogue, solvents) => catalogue with { Solvents = solvents })
+            .Optional("additives", Defined(CoatingShapes.WholeAdditive, additive => additive.Id), catalogue => catalogue.Additives,
+                (catalogue, additives) => catalogue with { Additives = additives })
+            .Optional("promoters", Defined(CoatingShapes.WholePromoter, promoter => promoter.Id), catalogue => catalogue.Promoters,
+                (catalogue, promoters) => catalogue with { Promoters = promoters })
+            .Optional("products", Defined(CoatingShapes.WholeProduct, product => product.Id), catalogue => catalogue.Products,
+                (catalogue, products) => catalogue with { Products = products })
+            .Optional("systems", Defined(SystemShapes.WholeSystem, system => system.Id), catalogue => catalogue.Systems,
+                (catalogue, systems) => catalogue with { Systems = systems })
             .MakingInOrder(_ => new Catalogue()),
         (_, _) => null);
 

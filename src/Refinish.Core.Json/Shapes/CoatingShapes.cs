@@ -7,7 +7,9 @@ using UnitsNet;
 
 namespace Refinish.Json.Shapes;
 
-/// <summary>Solvents, products, promoters and grains. Each stands as a whole where it is defined, and elsewhere as a whole or by its identifier.</summary>
+/// <summary>
+/// Solvents, products, promoters and grains. Each stands as a whole where it is defined, and elsewhere as a whole or by its identifier.
+/// </summary>
 internal static class CoatingShapes
 {
     public static ObjectShape<Solvent> WholeSolvent { get; } = new Fields<Solvent>("solvent")
@@ -15,8 +17,10 @@ internal static class CoatingShapes
         .With("casNumber", Scalars.Text, solvent => solvent.CasNumber, out Slot<string> casNumber)
         .With("molarMass", Quantities.MolarMass, solvent => solvent.MolarMass, out Slot<MolarMass> molarMass)
         .With("density", Quantities.Density, solvent => solvent.Density, out Slot<Density> density)
-        .With("lowerFlammableLimit", Quantities.Percent.OrNull(), solvent => solvent.LowerFlammableLimit, out Slot<Ratio?> lowerFlammableLimit)
-        .Maybe("vapourPressure", Quantities.Pressure, solvent => solvent.VapourPressure, (solvent, pressure) => solvent with { VapourPressure = pressure })
+        .With("lowerFlammableLimit", Quantities.Percent.OrNull(), solvent => solvent.LowerFlammableLimit,
+            out Slot<Ratio?> lowerFlammableLimit)
+        .Maybe("vapourPressure", Quantities.Pressure, solvent => solvent.VapourPressure,
+            (solvent, pressure) => solvent with { VapourPressure = pressure })
         .With("source", CommonShapes.Source, solvent => solvent.Source, out Slot<Source> source)
         .Making(v => new Solvent
         {
@@ -46,14 +50,19 @@ internal static class CoatingShapes
         .Maybe("exemptCompounds", Quantities.Percent, can => can.ExemptCompounds, (can, share) => can with { ExemptCompounds = share })
         .Maybe("exemptDensity", Quantities.Density, can => can.ExemptDensity, (can, exempt) => can with { ExemptDensity = exempt })
         .Optional("solvents", CommonShapes.List(SolventShare), can => can.Solvents, (can, solvents) => can with { Solvents = solvents })
-        .Maybe("epoxideEquivalent", Quantities.MolarMass, can => can.EpoxideEquivalent, (can, weight) => can with { EpoxideEquivalent = weight })
-        .Maybe("amineHydrogenEquivalent", Quantities.MolarMass, can => can.AmineHydrogenEquivalent, (can, weight) => can with { AmineHydrogenEquivalent = weight })
-        .Maybe("hydroxylNumber", Quantities.HydroxylNumber, can => can.HydroxylNumber, (can, number) => can with { HydroxylNumber = number })
-        .Maybe("isocyanateContent", Quantities.Percent, can => can.IsocyanateContent, (can, share) => can with { IsocyanateContent = share })
+        .Maybe("epoxideEquivalent", Quantities.MolarMass, can => can.EpoxideEquivalent,
+            (can, weight) => can with { EpoxideEquivalent = weight })
+        .Maybe("amineHydrogenEquivalent", Quantities.MolarMass, can => can.AmineHydrogenEquivalent,
+            (can, weight) => can with { AmineHydrogenEquivalent = weight })
+        .Maybe("hydroxylNumber", Quantities.HydroxylNumber, can => can.HydroxylNumber,
+            (can, number) => can with { HydroxylNumber = number })
+        .Maybe("isocyanateContent", Quantities.Percent, can => can.IsocyanateContent,
+            (can, share) => can with { IsocyanateContent = share })
         .Maybe("viscosity", Quantities.Viscosity, can => can.Viscosity, (can, viscosity) => can with { Viscosity = viscosity })
         .Maybe("flashPoint", Quantities.Temperature, can => can.FlashPoint, (can, temperature) => can with { FlashPoint = temperature })
         .Maybe("shelfLifeOpened", Quantities.Duration, can => can.ShelfLifeOpened, (can, life) => can with { ShelfLifeOpened = life })
-        .Optional("shippingSizes", CommonShapes.List(Quantities.Liquid), can => can.ShippingSizes, (can, sizes) => can with { ShippingSizes = sizes })
+        .Optional("shippingSizes", CommonShapes.List(Quantities.Liquid), can => can.ShippingSizes,
+            (can, sizes) => can with { ShippingSizes = sizes })
         .Making(v => new CoatingComponent(id(v), name(v), density(v)));
 
     /// <summary>Parts by volume; a one-part product has no hardener in one part.</summary>
@@ -80,10 +89,13 @@ internal static class CoatingShapes
         .With("hardener", Component.OrNull(), product => product.Hardener, out Slot<CoatingComponent?> hardener)
         .With("reducer", Component.OrNull(), product => product.Reducer, out Slot<CoatingComponent?> reducer)
         .With("mixRatio", MixRatio, product => product.MixRatio, out Slot<MixRatio> mixRatio)
-        .Maybe("statedHardenerPer100Base", Scalars.Number, product => product.StatedHardenerPer100Base, (product, parts) => product with { StatedHardenerPer100Base = parts })
-        .Maybe("ratioTolerance", Quantities.Percent, product => product.RatioTolerance, (product, tolerance) => product with { RatioTolerance = tolerance })
+        .Maybe("statedHardenerPer100Base", Scalars.Number, product => product.StatedHardenerPer100Base,
+            (product, parts) => product with { StatedHardenerPer100Base = parts })
+        .Maybe("ratioTolerance", Quantities.Percent, product => product.RatioTolerance,
+            (product, tolerance) => product with { RatioTolerance = tolerance })
         .With("volumeSolids", Quantities.Percent, product => product.VolumeSolids, out Slot<Ratio> volumeSolids)
-        .Optional("minimumReducer", Quantities.Percent, product => product.MinimumReducer, (product, share) => product with { MinimumReducer = share })
+        .Optional("minimumReducer", Quantities.Percent, product => product.MinimumReducer,
+            (product, share) => product with { MinimumReducer = share })
         .With("maximumReducer", Quantities.Percent, product => product.MaximumReducer, out Slot<Ratio> maximumReducer)
         .With("minimumDryFilm", Quantities.Film, product => product.MinimumDryFilm, out Slot<Length> minimumDryFilm)
         .With("maximumDryFilm", Quantities.Film, product => product.MaximumDryFilm, out Slot<Length> maximumDryFilm)
@@ -92,9 +104,12 @@ internal static class CoatingShapes
         .With("cure", CureShapes.Times, product => product.Cure, out Slot<CureTimes> cure)
         .MaybeOf("cureTable", CureShapes.Table, product => product.CureTable, (product, table) => product with { CureTable = table })
         .With("sprayLimits", CureShapes.SprayLimits, product => product.SprayLimits, out Slot<Climate.SprayLimits> sprayLimits)
-        .With("materials", CommonShapes.List(FixtureParts.Material), product => product.Materials, out Slot<IReadOnlyList<FixtureMaterial>> materials)
-        .Optional("goesOver", CommonShapes.List(new WordShape<CoatingRole>()), product => product.GoesOver, (product, roles) => product with { GoesOver = roles })
-        .Maybe("scattering", Quantities.Scattering, product => product.Scattering, (product, scattering) => product with { Scattering = scattering })
+        .With("materials", CommonShapes.List(FixtureParts.Material), product => product.Materials,
+            out Slot<IReadOnlyList<FixtureMaterial>> materials)
+        .Optional("goesOver", CommonShapes.List(new WordShape<CoatingRole>()), product => product.GoesOver,
+            (product, roles) => product with { GoesOver = roles })
+        .Maybe("scattering", Quantities.Scattering, product => product.Scattering,
+            (product, scattering) => product with { Scattering = scattering })
         .Maybe("colour", CommonShapes.Colour, product => product.Colour, (product, colour) => product with { Colour = colour })
         .MaybeOf("flow", Flow, product => product.Flow, (product, flow) => product with { Flow = flow })
         .With("kitSizes", CommonShapes.List(Quantities.Liquid), product => product.KitSizes, out Slot<IReadOnlyList<Volume>> kitSizes)
@@ -121,14 +136,16 @@ internal static class CoatingShapes
             Source = source(v),
         });
 
-    public static ReferenceShape<CoatingProduct> Product { get; } = new(WholeProduct, "a product", product => product.Id, GenericProducts());
+    public static ReferenceShape<CoatingProduct> Product { get; } = new(WholeProduct, "a product", product => product.Id,
+        GenericProducts());
 
     public static ObjectShape<CoatingLayer> Layer { get; } = new Fields<CoatingLayer>("coatingLayer")
         .With("product", Product, layer => layer.Product, out Slot<CoatingProduct> product)
         .With("dryFilmPerCoat", Quantities.Film, layer => layer.DryFilmPerCoat, out Slot<Length> dryFilmPerCoat)
         .With("coats", Scalars.Count, layer => layer.Coats, out Slot<int> coats)
         .WithOr("reducer", Quantities.Percent, layer => layer.Reducer, default, out Slot<Ratio> reducer)
-        .MakingTogether(() => GenericCatalogue.EpoxyUrethaneSystem.Layers[0], v => new CoatingLayer(product(v), dryFilmPerCoat(v), coats(v), reducer(v)));
+        .MakingTogether(() => GenericCatalogue.EpoxyUrethaneSystem.Layers[0],
+            v => new CoatingLayer(product(v), dryFilmPerCoat(v), coats(v), reducer(v)));
 
     public static ObjectShape<AdhesionPromoter> WholePromoter { get; } = new Fields<AdhesionPromoter>("adhesionPromoter")
         .With("id", Scalars.Text, promoter => promoter.Id, out Slot<string> id)
@@ -137,8 +154,10 @@ internal static class CoatingShapes
         .With("flash", Quantities.Duration, promoter => promoter.Flash, out Slot<TimeSpan> flash)
         .With("openTime", Quantities.Duration, promoter => promoter.OpenTime, out Slot<TimeSpan> openTime)
         .Maybe("mixedLife", Quantities.Duration, promoter => promoter.MixedLife, (promoter, life) => promoter with { MixedLife = life })
-        .Optional("solvents", CommonShapes.List(SolventShare), promoter => promoter.Solvents, (promoter, solvents) => promoter with { Solvents = solvents })
-        .With("materials", CommonShapes.List(FixtureParts.Material), promoter => promoter.Materials, out Slot<IReadOnlyList<FixtureMaterial>> materials)
+        .Optional("solvents", CommonShapes.List(SolventShare), promoter => promoter.Solvents,
+            (promoter, solvents) => promoter with { Solvents = solvents })
+        .With("materials", CommonShapes.List(FixtureParts.Material), promoter => promoter.Materials,
+            out Slot<IReadOnlyList<FixtureMaterial>> materials)
         .With("source", CommonShapes.Source, promoter => promoter.Source, out Slot<Source> source)
         .Making(v => new AdhesionPromoter
         {
@@ -152,7 +171,8 @@ internal static class CoatingShapes
         });
 
     public static ReferenceShape<AdhesionPromoter> Promoter { get; } = new(
-        WholePromoter, "a promoter", promoter => promoter.Id, ById([GenericCatalogue.SilanePromoter, GenericCatalogue.PlasticPromoter], promoter => promoter.Id));
+        WholePromoter, "a promoter", promoter => promoter.Id,
+            ById([GenericCatalogue.SilanePromoter, GenericCatalogue.PlasticPromoter], promoter => promoter.Id));
 
     public static ObjectShape<SlipAdditive> WholeAdditive { get; } = new Fields<SlipAdditive>("slipAdditive")
         .With("id", Scalars.Text, additive => additive.Id, out Slot<string> id)
@@ -165,8 +185,10 @@ internal static class CoatingShapes
     public static ReferenceShape<SlipAdditive> Additive { get; } = new(
         WholeAdditive, "slip-resistant grains", additive => additive.Id, ById([GenericCatalogue.PolymerBeads], additive => additive.Id));
 
-    public static Dictionary<string, T> ById<T>(IEnumerable<T> items, Func<T, string> idOf) => items.ToDictionary(idOf, StringComparer.Ordinal);
+    public static Dictionary<string, T> ById<T>(IEnumerable<T> items, Func<T, string> idOf) =>
+        items.ToDictionary(idOf, StringComparer.Ordinal);
 
     private static Dictionary<string, CoatingProduct> GenericProducts() =>
-        ById([GenericCatalogue.EpoxyPrimer, GenericCatalogue.AcrylicUrethaneTopcoat, GenericCatalogue.AcrylicUrethaneClear], product => product.Id);
+        ById([GenericCatalogue.EpoxyPrimer, GenericCatalogue.AcrylicUrethaneTopcoat, GenericCatalogue.AcrylicUrethaneClear],
+            product => product.Id);
 }

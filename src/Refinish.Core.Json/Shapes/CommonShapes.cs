@@ -9,7 +9,8 @@ internal static class CommonShapes
     public static Shape<Source> Source { get; } = new OneOfShape<Source>("source")
         .Or("published", Published(), source => source.Kind == SourceKind.Published)
         .Or("derived", Unpublished("derivedSource", Refinish.Source.Derived), source => source.Kind == SourceKind.Derived)
-        .Or("commonPractice", Unpublished("commonPracticeSource", Refinish.Source.CommonPractice), source => source.Kind == SourceKind.CommonPractice)
+        .Or("commonPractice", Unpublished("commonPracticeSource", Refinish.Source.CommonPractice),
+            source => source.Kind == SourceKind.CommonPractice)
         .Or("fromMemory", Unpublished("fromMemorySource", Refinish.Source.FromMemory), source => source.Kind == SourceKind.FromMemory)
         .Or("invented", Unpublished("inventedSource", Refinish.Source.Invented), source => source.Kind == SourceKind.Invented)
         .Or("supplied", Unpublished("suppliedSource", Refinish.Source.Supplied), source => source.Kind == SourceKind.Supplied);

@@ -10,10 +10,12 @@ namespace Refinish.Json.Shapes;
 internal static class CureShapes
 {
     public static ObjectShape<CureTimes> Times { get; } = new Fields<CureTimes>("cureTimes")
-        .With("referenceTemperature", Quantities.Temperature, times => times.ReferenceTemperature, out Slot<Temperature> referenceTemperature)
+        .With("referenceTemperature", Quantities.Temperature, times => times.ReferenceTemperature,
+            out Slot<Temperature> referenceTemperature)
         .With("minimumTemperature", Quantities.Temperature, times => times.MinimumTemperature, out Slot<Temperature> minimumTemperature)
         .With("maximumTemperature", Quantities.Temperature, times => times.MaximumTemperature, out Slot<Temperature> maximumTemperature)
-        .Optional("ratePerTenKelvin", Scalars.Number, times => times.RatePerTenKelvin, (times, rate) => times with { RatePerTenKelvin = rate })
+        .Optional("ratePerTenKelvin", Scalars.Number, times => times.RatePerTenKelvin,
+            (times, rate) => times with { RatePerTenKelvin = rate })
         .Optional("induction", Quantities.Duration, times => times.Induction, (times, induction) => times with { Induction = induction })
         .With("potLife", Quantities.Duration.OrNull(), times => times.PotLife, out Slot<TimeSpan?> potLife)
         .With("touchDry", Quantities.Duration, times => times.TouchDry, out Slot<TimeSpan> touchDry)
@@ -43,8 +45,10 @@ internal static class CureShapes
     public static ObjectShape<SprayLimits> SprayLimits { get; } = new Fields<SprayLimits>("sprayLimits")
         .With("minimumTemperature", Quantities.Temperature, limits => limits.MinimumTemperature, out Slot<Temperature> minimumTemperature)
         .With("maximumTemperature", Quantities.Temperature, limits => limits.MaximumTemperature, out Slot<Temperature> maximumTemperature)
-        .With("maximumRelativeHumidity", Quantities.Percent, limits => limits.MaximumRelativeHumidity, out Slot<Ratio> maximumRelativeHumidity)
-        .Optional("minimumSpreadAboveDewPoint", Quantities.TemperatureDifference, limits => limits.MinimumSpreadAboveDewPoint, (limits, spread) => limits with { MinimumSpreadAboveDewPoint = spread })
+        .With("maximumRelativeHumidity", Quantities.Percent, limits => limits.MaximumRelativeHumidity,
+            out Slot<Ratio> maximumRelativeHumidity)
+        .Optional("minimumSpreadAboveDewPoint", Quantities.TemperatureDifference, limits => limits.MinimumSpreadAboveDewPoint,
+            (limits, spread) => limits with { MinimumSpreadAboveDewPoint = spread })
         .With("source", CommonShapes.Source, limits => limits.Source, out Slot<Source> source)
         .Making(v => new SprayLimits
         {

@@ -8,7 +8,8 @@ namespace Refinish.Json.Shapes;
 internal static class DefectShapes
 {
     /// <summary>Written as the class of cross-hatch adhesion is spoken: 3B.</summary>
-    public static Shape<AdhesionGrade> Adhesion { get; } = new WordShape<AdhesionGrade>(name => name.Replace("Grade", string.Empty, StringComparison.Ordinal));
+    public static Shape<AdhesionGrade> Adhesion { get; } = new WordShape<AdhesionGrade>(name => name.Replace("Grade", string.Empty,
+        StringComparison.Ordinal));
 
     public static Shape<DefectKind> Kind { get; } = new WordShape<DefectKind>();
 

@@ -9,7 +9,9 @@ internal sealed class Definitions
 {
     private readonly Dictionary<(Type Kind, string Id), object> known = [];
 
-    /// <summary>Whether something that defines could not be read; what is not found may then be among it, and is no fault of its own.</summary>
+    /// <summary>
+    /// Whether something that defines could not be read; what is not found may then be among it, and is no fault of its own.
+    /// </summary>
     public bool IsDoubtful { get; set; }
 
     /// <summary>Notes a definition.</summary>

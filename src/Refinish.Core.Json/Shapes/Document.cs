@@ -29,9 +29,12 @@ internal static class Document
     }
 
     public static T Read<T>(Shape<T> shape, Func<JsonDocument> parse) =>
-        TryRead(shape, parse, out T value, out IReadOnlyList<JsonFault> faults, out JsonException? syntax) ? value : throw RefinishJsonException.Of(faults, syntax);
+        TryRead(shape, parse, out T value, out IReadOnlyList<JsonFault> faults, out JsonException? syntax)
+            ? value
+            : throw RefinishJsonException.Of(faults, syntax);
 
-    public static bool TryRead<T>(Shape<T> shape, Func<JsonDocument> parse, out T value, out IReadOnlyList<JsonFault> faults, out JsonException? syntax)
+    public static bool TryRead<T>(Shape<T> shape, Func<JsonDocument> parse, out T value, out IReadOnlyList<JsonFault> faults,
+        out JsonException? syntax)
     {
         syntax = null;
         JsonDocument? document = null;
@@ -67,7 +70,8 @@ internal static class Document
         }
         catch (InvalidOperationException)
         {
-            // The parser lets half of a surrogate pair through and refuses it when the text is asked for; the pass still stands at that place.
+            // The parser lets half of a surrogate pair through and refuses it when the text is asked for; the pass still stands at that
+            // place.
             reading.Fault(JsonFaultKind.Malformed, "The text is no valid Unicode.");
         }
 

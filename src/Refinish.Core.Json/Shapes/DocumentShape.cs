@@ -17,6 +17,9 @@ internal interface IDocumentShape : IFieldsShape
 /// <summary>A document of its own: beside its fields it says what it is, in which version, and where its schema is.</summary>
 internal sealed class DocumentShape<T>(string format, int version, FieldsShape<T> fields) : FieldsShape<T>(format), IDocumentShape
 {
+    private const string Earlier =
+        " An earlier version of the library wrote it, when a job, its shop and its premises were one; enter the job anew.";
+
     private static readonly string[] Header = ["$schema", "format", "version"];
 
     public string Format { get; } = "refinish/" + format;
@@ -38,7 +41,9 @@ internal sealed class DocumentShape<T>(string format, int version, FieldsShape<T
         }
 
         // A document of another format or version has other fields; to go on would only make noise.
-        return HasFormat(json, reading) & HasVersion(json, reading) ? fields.ReadFields(json, reading, [.. outer, .. Header], out value) : Nothing(out value);
+        return HasFormat(json, reading) & HasVersion(json, reading)
+            ? fields.ReadFields(json, reading, [.. outer, .. Header], out value)
+            : Nothing(out value);
     }
 
     public override void WriteFields(Utf8JsonWriter json, T value, Writing to)
@@ -60,7 +65,8 @@ internal sealed class DocumentShape<T>(string format, int version, FieldsShape<T
         bool isThis = given.ValueKind == JsonValueKind.String && given.ValueEquals(Format);
         if (!isThis)
         {
-            reading.FaultAt(Header[1], JsonFaultKind.UnknownVersion, "The document is of format " + given.GetRawText() + "; expected: \"" + Format + "\".");
+            reading.FaultAt(Header[1], JsonFaultKind.UnknownVersion, "The document is of format " + given.GetRawText() + "; expected: \""
+                + Format + "\".");
         }
 
         return isThis;
@@ -83,7 +89,7 @@ internal sealed class DocumentShape<T>(string format, int version, FieldsShape<T
                 Header[2],
                 JsonFaultKind.UnknownVersion,
                 "The document is of version " + given.GetRawText() + ", which this library does not read; it reads version " + known + "."
-                    + (isEarlier ? " An earlier version of the library wrote it, before a job was told apart from its shop and its premises; enter the job anew." : string.Empty));
+                    + (isEarlier ? Earlier : string.Empty));
         }
 
         return isThis;

@@ -38,7 +38,8 @@ internal abstract class Field<T>(string name, Shape shape, bool isRequired) : IF
 /// <param name="get">Takes the value from its owner.</param>
 /// <param name="put">Puts the value on an owner already made; null for a field with which the owner is made.</param>
 /// <param name="fallback">What the owner is made with when the document leaves the field out.</param>
-internal sealed class Field<T, TField>(string name, Shape<TField> shape, bool isRequired, Func<T, TField> get, Func<T, TField, T>? put, TField fallback)
+internal sealed class Field<T, TField>(string name, Shape<TField> shape, bool isRequired, Func<T, TField> get, Func<T, TField, T>? put,
+    TField fallback)
     : Field<T>(name, shape, isRequired)
 {
     public override bool IsPartOfMaking => put is null;

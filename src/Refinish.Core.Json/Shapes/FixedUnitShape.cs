@@ -25,7 +25,8 @@ internal sealed class FixedUnitShape(params string[] spellings) : Shape<string>,
             return Outcome.Read;
         }
 
-        reading.Fault(JsonFaultKind.UnknownUnit, "\"" + json.GetString() + "\" is not the unit of this value; it is given in " + spellings[0] + ".");
+        reading.Fault(JsonFaultKind.UnknownUnit, "\"" + json.GetString() + "\" is not the unit of this value; it is given in "
+            + spellings[0] + ".");
         return Outcome.Nothing;
     }
 

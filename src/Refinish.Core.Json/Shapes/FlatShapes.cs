@@ -37,7 +37,8 @@ internal static class FlatShapes
         .With("backsplashLength", Quantities.Tape, panel => panel.BacksplashLength, out Slot<Length> backsplashLength)
         .With("backsplashHeight", Quantities.Tape, panel => panel.BacksplashHeight, out Slot<Length> backsplashHeight)
         .With("backsplashThickness", Quantities.Tape, panel => panel.BacksplashThickness, out Slot<Length> backsplashThickness)
-        .With("cutOuts", CommonShapes.List(FixtureParts.Opening), panel => panel.CutOuts, out Slot<IReadOnlyList<RectangularOpening>> cutOuts)
+        .With("cutOuts", CommonShapes.List(FixtureParts.Opening), panel => panel.CutOuts,
+            out Slot<IReadOnlyList<RectangularOpening>> cutOuts)
         .Making(v => new FlatPanelMeasurements
         {
             Length = length(v),
@@ -57,8 +58,10 @@ internal static class FlatShapes
         .With("jointWidth", Quantities.Tape, tile => tile.JointWidth, out Slot<Length> jointWidth)
         .With("jointDepth", Quantities.Tape, tile => tile.JointDepth, out Slot<Length> jointDepth)
         .With("jointProfile", new WordShape<JointProfile>(), tile => tile.JointProfile, out Slot<JointProfile> jointProfile)
-        .With("openings", CommonShapes.List(FixtureParts.Opening), tile => tile.Openings, out Slot<IReadOnlyList<RectangularOpening>> openings)
-        .Optional("recesses", CommonShapes.List(FixtureParts.Recess), tile => tile.Recesses, (tile, recesses) => tile with { Recesses = recesses })
+        .With("openings", CommonShapes.List(FixtureParts.Opening), tile => tile.Openings,
+            out Slot<IReadOnlyList<RectangularOpening>> openings)
+        .Optional("recesses", CommonShapes.List(FixtureParts.Recess), tile => tile.Recesses,
+            (tile, recesses) => tile with { Recesses = recesses })
         .Making(v => new TiledWallMeasurements
         {
             Walls = walls(v),

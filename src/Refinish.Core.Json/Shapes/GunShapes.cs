@@ -16,7 +16,8 @@ internal static class GunShapes
         .Making(v => new SprayGun { FluidRate = fluidRate(v), TransferEfficiency = transferEfficiency(v) });
 
     public static ObjectShape<ApplicationLosses> Losses { get; } = new Fields<ApplicationLosses>("applicationLosses")
-        .Optional("edgeOverspray", Quantities.Percent, losses => losses.EdgeOverspray, (losses, share) => losses with { EdgeOverspray = share })
+        .Optional("edgeOverspray", Quantities.Percent, losses => losses.EdgeOverspray,
+            (losses, share) => losses with { EdgeOverspray = share })
         .Optional("holdUp", Quantities.Liquid, losses => losses.HoldUp, (losses, volume) => losses with { HoldUp = volume })
         .Optional("residue", Quantities.Percent, losses => losses.Residue, (losses, share) => losses with { Residue = share })
         .Optional("profileDepth", Quantities.Film, losses => losses.ProfileDepth, (losses, depth) => losses with { ProfileDepth = depth })

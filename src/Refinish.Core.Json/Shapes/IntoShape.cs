@@ -5,7 +5,8 @@ using System.Text.Json;
 namespace Refinish.Json.Shapes;
 
 /// <summary>A calculation that is made of one record, such as a bathtub of its measurements, and looks like that record.</summary>
-internal sealed class IntoShape<TFrom, T>(string name, FieldsShape<TFrom> from, Func<TFrom, T> into, Func<T, TFrom> back) : FieldsShape<T>(name)
+internal sealed class IntoShape<TFrom, T>(string name, FieldsShape<TFrom> from, Func<TFrom, T> into, Func<T, TFrom> back)
+    : FieldsShape<T>(name)
 {
     public override Type Described => typeof(TFrom);
 

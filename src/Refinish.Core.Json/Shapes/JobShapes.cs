@@ -27,7 +27,8 @@ internal static class JobShapes
 
     public static ObjectShape<FixtureJob> Fixture { get; } = new Fields<FixtureJob>("fixtureJob")
         .With("id", Scalars.Text, fixture => fixture.Id, out Slot<string> id)
-        .MaybeOf("name", Scalars.Text, fixture => Said.Name(fixture.Name, fixture.Id, fixture, one => one with { Name = one.Name }), (fixture, name) => fixture with { Name = name })
+        .MaybeOf("name", Scalars.Text, fixture => Said.Name(fixture.Name, fixture.Id, fixture, one => one with { Name = one.Name }),
+            (fixture, name) => fixture with { Name = name })
         .With("room", Scalars.Text, fixture => fixture.Room, out Slot<string> room)
         .With("fixture", FixtureShapes.Fixture, fixture => fixture.Fixture, out Slot<IFixture> measured)
         .With("survey", SurveyShapes.Survey, fixture => fixture.Survey, out Slot<Survey> survey)
@@ -36,18 +37,23 @@ internal static class JobShapes
         .MaybeOf("system", SystemShapes.System, fixture => fixture.System, (fixture, system) => fixture with { System = system })
         .MaybeOf("gun", GunShapes.Gun, fixture => fixture.Gun, (fixture, gun) => fixture with { Gun = gun })
         .MaybeOf("losses", GunShapes.Losses, fixture => fixture.Losses, (fixture, losses) => fixture with { Losses = losses })
-        .Optional("efficiencies", CommonShapes.List(Efficiency), fixture => fixture.Efficiencies, (fixture, efficiencies) => fixture with { Efficiencies = efficiencies })
-        .Maybe("surface", Quantities.Temperature, fixture => fixture.Surface, (fixture, temperature) => fixture with { Surface = temperature })
+        .Optional("efficiencies", CommonShapes.List(Efficiency), fixture => fixture.Efficiencies,
+            (fixture, efficiencies) => fixture with { Efficiencies = efficiencies })
+        .Maybe("surface", Quantities.Temperature, fixture => fixture.Surface,
+            (fixture, temperature) => fixture with { Surface = temperature })
         .Maybe("weight", Quantities.Weight, fixture => fixture.Weight, (fixture, weight) => fixture with { Weight = weight })
-        .Maybe("wallThickness", Quantities.Tape, fixture => fixture.WallThickness, (fixture, thickness) => fixture with { WallThickness = thickness })
+        .Maybe("wallThickness", Quantities.Tape, fixture => fixture.WallThickness,
+            (fixture, thickness) => fixture with { WallThickness = thickness })
         .Maybe("oldColour", CommonShapes.Colour, fixture => fixture.OldColour, (fixture, colour) => fixture with { OldColour = colour })
         .Maybe("newColour", CommonShapes.Colour, fixture => fixture.NewColour, (fixture, colour) => fixture with { NewColour = colour })
-        .Optional("options", CommonShapes.List(Option), fixture => fixture.Options, (fixture, options) => fixture with { Options = options })
+        .Optional("options", CommonShapes.List(Option), fixture => fixture.Options,
+            (fixture, options) => fixture with { Options = options })
         .Making(v => new FixtureJob { Id = id(v), Room = room(v), Fixture = measured(v), Survey = survey(v) });
 
     public static ObjectShape<DayRequest> Days { get; } = new Fields<DayRequest>("dayRequest")
         .With("days", CommonShapes.List(Times.Day), request => request.Days, out Slot<IReadOnlyList<DateTime>> days)
-        .WithOr("operations", CommonShapes.List(Scalars.Text), request => request.Operations, [], out Slot<IReadOnlyList<string>> operations)
+        .WithOr("operations", CommonShapes.List(Scalars.Text), request => request.Operations, [],
+            out Slot<IReadOnlyList<string>> operations)
         .Making(v => new DayRequest(days(v), operations(v)));
 
     public static ObjectShape<OpenedKit> Kit { get; } = new Fields<OpenedKit>("openedKit")
@@ -60,14 +66,16 @@ internal static class JobShapes
     /// <summary>The fields of a job; what it defines stands before what names it.</summary>
     public static ObjectShape<Job> Fields { get; } = new Fields<Job>("job")
         .With("id", Scalars.Text, job => job.Id, out Slot<string> id)
-        .MaybeOf("name", Scalars.Text, job => Said.Name(job.Name, job.Id, job, one => one with { Name = one.Name }), (job, name) => job with { Name = name })
+        .MaybeOf("name", Scalars.Text, job => Said.Name(job.Name, job.Id, job, one => one with { Name = one.Name }),
+            (job, name) => job with { Name = name })
         .With("start", Times.Instant, job => job.Start, out Slot<DateTimeOffset> start)
         .WithOr("catalogue", CatalogueShapes.Catalogue, Catalogue.Of, new Catalogue(), out _)
         .With("shop", ShopShapes.Shop, job => job.Shop, out Slot<Shop> shop)
         .With("premises", SiteShapes.Premises, job => job.Premises, out Slot<Premises> premises)
         .With("fixtures", CommonShapes.List(Fixture), job => job.Fixtures, out Slot<IReadOnlyList<FixtureJob>> fixtures)
         .Optional("days", CommonShapes.List(Days), job => job.Days, (job, days) => job with { Days = days })
-        .Optional("changes", CommonShapes.List(OperationShapes.Change), job => job.Changes, (job, changes) => job with { Changes = changes })
+        .Optional("changes", CommonShapes.List(OperationShapes.Change), job => job.Changes,
+            (job, changes) => job with { Changes = changes })
         .Optional("stock", CommonShapes.List(Kit), job => job.Stock, (job, stock) => job with { Stock = stock })
         .MaybeOf("replacement", PriceShapes.Replacement, job => job.Replacement, (job, offer) => job with { Replacement = offer })
         .MakingInOrder(v => new Job { Id = id(v), Start = start(v), Shop = shop(v), Premises = premises(v), Fixtures = fixtures(v) });

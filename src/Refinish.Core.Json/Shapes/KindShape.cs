@@ -21,7 +21,8 @@ internal sealed class KindShape<TAny, T>(Shape<TAny> any) : Shape<T>
 
         if (outcome == Outcome.Read)
         {
-            reading.FaultAt("kind", JsonFaultKind.UnknownKind, "The kind is known but cannot stand here; expected: " + typeof(T).Name + ".");
+            reading.FaultAt("kind", JsonFaultKind.UnknownKind, "The kind is known but cannot stand here; expected: " + typeof(T).Name
+                + ".");
         }
 
         return Nothing(out value);

@@ -13,10 +13,12 @@ internal static class LabourShapes
         .With("code", Scalars.Text, standard => standard.Code, out Slot<string> code)
         .With("description", Scalars.Text, standard => standard.Description, out Slot<string> description)
         .Optional("fixed", Hours("hours", "h"), standard => standard.Fixed, (standard, hours) => standard with { Fixed = hours })
-        .Optional("perSquareMeter", Hours("hoursPerSquareMeter", "h/m²", "h/m2"), standard => standard.PerSquareMeter, (standard, hours) => standard with { PerSquareMeter = hours })
+        .Optional("perSquareMeter", Hours("hoursPerSquareMeter", "h/m²", "h/m2"), standard => standard.PerSquareMeter,
+            (standard, hours) => standard with { PerSquareMeter = hours })
         .Optional("perUnit", Hours("hours", "h"), standard => standard.PerUnit, (standard, hours) => standard with { PerUnit = hours })
         .Optional("unit", Scalars.Text, standard => standard.Unit, (standard, unit) => standard with { Unit = unit })
-        .Optional("oncePerVisit", Quantities.Percent, standard => standard.OncePerVisit, (standard, share) => standard with { OncePerVisit = share })
+        .Optional("oncePerVisit", Quantities.Percent, standard => standard.OncePerVisit,
+            (standard, share) => standard with { OncePerVisit = share })
         .Optional("fromSize", Quantities.Tape, standard => standard.FromSize, (standard, size) => standard with { FromSize = size })
         .Maybe("work", Work, standard => standard.Work, (standard, work) => standard with { Work = work })
         .Maybe("repairs", DefectShapes.Kind, standard => standard.Repairs, (standard, kind) => standard with { Repairs = kind })
@@ -25,7 +27,8 @@ internal static class LabourShapes
         .Making(v => new LabourStandard { Code = code(v), Description = description(v), Source = source(v) });
 
     /// <summary>By its code it is a standard of the shop, of its own or of the library's where the shop states none.</summary>
-    public static ReferenceShape<LabourStandard> Standard { get; } = new(WholeStandard, "a labour standard", standard => standard.Code, new Dictionary<string, LabourStandard>());
+    public static ReferenceShape<LabourStandard> Standard { get; } = new(WholeStandard, "a labour standard", standard => standard.Code,
+        new Dictionary<string, LabourStandard>());
 
     public static ObjectShape<LearningCurve> Learning { get; } = new Fields<LearningCurve>("learningCurve")
         .With("model", new WordShape<LearningModel>(), curve => curve.Model, out Slot<LearningModel> model)

@@ -16,7 +16,8 @@ internal static class LimitShapes
         .With("kind", new WordShape<ExposureLimitKind>(), limit => limit.Kind, out Slot<ExposureLimitKind> kind)
         .Maybe("period", Quantities.Duration, limit => limit.Period, (limit, period) => limit with { Period = period })
         .With("volumeFraction", Quantities.PartsPerMillion.OrNull(), limit => limit.VolumeFraction, out Slot<Ratio?> volumeFraction)
-        .With("massConcentration", Quantities.Concentration.OrNull(), limit => limit.MassConcentration, out Slot<MassConcentration?> massConcentration)
+        .With("massConcentration", Quantities.Concentration.OrNull(), limit => limit.MassConcentration,
+            out Slot<MassConcentration?> massConcentration)
         .With("asOf", Scalars.Text, limit => limit.AsOf, out Slot<string> asOf)
         .With("standing", new WordShape<Standing>(), limit => limit.Standing, out Slot<Standing> standing)
         .With("source", CommonShapes.Source, limit => limit.Source, out Slot<Source> source)

@@ -4,7 +4,9 @@ using UnitsNet;
 
 namespace Refinish.Json.Shapes;
 
-/// <summary>The dew point of a logged climate, which the climate does not hand out: found from its air, and taken only if it makes an equal climate.</summary>
+/// <summary>
+/// The dew point of a logged climate, which the climate does not hand out: found from its air, and taken only if it makes an equal climate.
+/// </summary>
 internal static class LoggedDewPoint
 {
     // The library keeps temperatures to 1e-10 K; the dew point of the air comes out within a few of these.
@@ -27,7 +29,8 @@ internal static class LoggedDewPoint
         }
 
         throw new NotSupportedException(
-            "A log whose air is saturated at its start has no form in JSON, because its dew point cannot be found; begin the log where the air is warmer than its dew point.");
+            "A log whose air is saturated at its start has no form in JSON, because its dew point cannot be found; "
+            + "begin the log where the air is warmer than its dew point.");
     }
 
     private static bool Makes(RoomClimate climate, Temperature dewPoint)

@@ -8,7 +8,9 @@ namespace Refinish.Json.Shapes;
 /// <summary>A record or struct: its fields and how it is made of them.</summary>
 internal sealed class ObjectShape<T>(string name, Field<T>[] fields, Func<Values, T> make, Func<T>? standIn) : FieldsShape<T>(name)
 {
-    /// <summary>Whether the fields are read in their own order and not in that of the document, because later ones name what earlier ones define.</summary>
+    /// <summary>
+    /// Whether the fields are read in their own order and not in that of the document, because later ones name what earlier ones define.
+    /// </summary>
     public bool IsInOrder { get; init; }
 
     /// <summary>The type whose properties the fields show; the type itself unless given.</summary>
@@ -37,7 +39,8 @@ internal sealed class ObjectShape<T>(string name, Field<T>[] fields, Func<Values
     }
 
     /// <summary>The same fields for a calculation that is made of this record and checks what lies between its values.</summary>
-    public FieldsShape<TMade> Into<TMade>(string madeName, Func<T, TMade> into, Func<TMade, T> from) => new IntoShape<T, TMade>(madeName, this, into, from);
+    public FieldsShape<TMade> Into<TMade>(string madeName, Func<T, TMade> into, Func<TMade, T> from) =>
+        new IntoShape<T, TMade>(madeName, this, into, from);
 
     public override Outcome ReadFields(JsonElement json, Reading reading, string[] outer, out T value)
     {
@@ -51,7 +54,8 @@ internal sealed class ObjectShape<T>(string name, Field<T>[] fields, Func<Values
         bool[] seen = new bool[fields.Length];
 
         // What is missing may have defined what other fields name.
-        reading.Definitions.IsDoubtful |= IsInOrder && Array.Exists(fields, field => field.IsRequired && !json.TryGetProperty(field.Name, out _));
+        reading.Definitions.IsDoubtful |= IsInOrder
+            && Array.Exists(fields, field => field.IsRequired && !json.TryGetProperty(field.Name, out _));
         ReadEach(json, reading, outer, values, seen);
         FillIn(reading, values, seen);
         return Make(reading, values, out value) ? Finish(reading, values, ref value) : Nothing(out value);
@@ -99,7 +103,8 @@ internal sealed class ObjectShape<T>(string name, Field<T>[] fields, Func<Values
         }
     }
 
-    private IEnumerable<JsonProperty> InOrder(JsonElement json) => json.EnumerateObject().OrderBy(property => Find(property, 0) is >= 0 and int field ? field : fields.Length);
+    private IEnumerable<JsonProperty> InOrder(JsonElement json) =>
+        json.EnumerateObject().OrderBy(property => Find(property, 0) is >= 0 and int field ? field : fields.Length);
 
     // Documents mostly hold the fields in the order of writing, so the one after the last is tried first.
     private int Find(JsonProperty property, int next)
@@ -136,7 +141,8 @@ internal sealed class ObjectShape<T>(string name, Field<T>[] fields, Func<Values
         }
     }
 
-    // Where a value is missing or refused, stand-ins are tried in its place until the library accepts one, so that what else is wrong comes to light too.
+    // Where a value is missing or refused, stand-ins are tried in its place until the library accepts one, so that what else is wrong comes
+    // to light too.
     private bool Make(Reading reading, Values values, out T made)
     {
         IEnumerator<object?>?[] standIns = new IEnumerator<object?>?[fields.Length];

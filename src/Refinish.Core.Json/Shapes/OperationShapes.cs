@@ -20,7 +20,8 @@ internal static class OperationShapes
     public static ObjectShape<Evaporation> Evaporation { get; } = new Fields<Evaporation>("evaporation")
         .With("name", Scalars.Text, vapour => vapour.Name, out Slot<string> name)
         .With("mass", Quantities.Mass, vapour => vapour.Mass, out Slot<Mass> mass)
-        .With("solvents", CommonShapes.List(CoatingShapes.SolventShare), vapour => vapour.Solvents, out Slot<IReadOnlyList<SolventShare>> solvents)
+        .With("solvents", CommonShapes.List(CoatingShapes.SolventShare), vapour => vapour.Solvents,
+            out Slot<IReadOnlyList<SolventShare>> solvents)
         .Optional("timeConstant", Quantities.Duration, vapour => vapour.TimeConstant, (vapour, time) => vapour with { TimeConstant = time })
         .MakingTogether(
             () => new Evaporation("stand-in", Mass.FromGrams(1), [new SolventShare(Solvents.Acetone, Ratio.FromPercent(100))]),
@@ -30,23 +31,32 @@ internal static class OperationShapes
         .With("id", Scalars.Text, operation => operation.Id, out Slot<string> id)
         .With("kind", LabourShapes.Work, Storable, out Slot<WorkKind> kind)
         .With("instruction", Scalars.Text, operation => operation.Instruction, out Slot<string> instruction)
-        .MaybeOf("name", Scalars.Text, operation => Said.Name(operation.Name, operation.Instruction, operation, one => one with { Name = one.Name }), (operation, name) => operation with { Name = name })
+        .MaybeOf("name", Scalars.Text,
+            operation => Said.Name(operation.Name, operation.Instruction, operation, one => one with { Name = one.Name }),
+            (operation, name) => operation with { Name = name })
         .MaybeOf("room", Scalars.Text, operation => operation.Room, (operation, room) => operation with { Room = room })
-        .Optional("fixtures", CommonShapes.List(Scalars.Text), operation => operation.Fixtures, (operation, fixtures) => operation with { Fixtures = fixtures })
+        .Optional("fixtures", CommonShapes.List(Scalars.Text), operation => operation.Fixtures,
+            (operation, fixtures) => operation with { Fixtures = fixtures })
         .Optional("people", Scalars.Count, operation => operation.People, (operation, people) => operation with { People = people })
         .Maybe("time", Quantities.Duration, operation => operation.Time, (operation, time) => operation with { Time = time })
-        .Optional("labour", CommonShapes.List(LabourShapes.Task), operation => operation.Labour, (operation, labour) => operation with { Labour = labour })
+        .Optional("labour", CommonShapes.List(LabourShapes.Task), operation => operation.Labour,
+            (operation, labour) => operation with { Labour = labour })
         .MaybeOf("beside", Scalars.Text, operation => operation.Beside, (operation, beside) => operation with { Beside = beside })
-        .Optional("isInterruptible", Scalars.YesNo, operation => operation.IsInterruptible, (operation, said) => operation with { IsInterruptible = said })
+        .Optional("isInterruptible", Scalars.YesNo, operation => operation.IsInterruptible,
+            (operation, said) => operation with { IsInterruptible = said })
         .Optional("sprays", Scalars.YesNo, operation => operation.Sprays, (operation, said) => operation with { Sprays = said })
         .Optional("clearing", Quantities.Duration, operation => operation.Clearing, (operation, time) => operation with { Clearing = time })
         .Optional("raisesDust", Scalars.YesNo, operation => operation.RaisesDust, (operation, said) => operation with { RaisesDust = said })
         .Optional("dustFree", Quantities.Duration, operation => operation.DustFree, (operation, time) => operation with { DustFree = time })
         .Optional("isLoud", Scalars.YesNo, operation => operation.IsLoud, (operation, said) => operation with { IsLoud = said })
-        .Optional("tools", CommonShapes.List(Scalars.Text), operation => operation.Tools, (operation, tools) => operation with { Tools = tools })
-        .Optional("materials", CommonShapes.List(Need), operation => operation.Materials, (operation, materials) => operation with { Materials = materials })
-        .Optional("vapours", CommonShapes.List(Evaporation), operation => operation.Vapours, (operation, vapours) => operation with { Vapours = vapours })
-        .Optional("cautions", CommonShapes.List(CommonShapes.Caution), operation => operation.Cautions, (operation, cautions) => operation with { Cautions = cautions })
+        .Optional("tools", CommonShapes.List(Scalars.Text), operation => operation.Tools,
+            (operation, tools) => operation with { Tools = tools })
+        .Optional("materials", CommonShapes.List(Need), operation => operation.Materials,
+            (operation, materials) => operation with { Materials = materials })
+        .Optional("vapours", CommonShapes.List(Evaporation), operation => operation.Vapours,
+            (operation, vapours) => operation with { Vapours = vapours })
+        .Optional("cautions", CommonShapes.List(CommonShapes.Caution), operation => operation.Cautions,
+            (operation, cautions) => operation with { Cautions = cautions })
         .Optional("source", CommonShapes.Source, operation => operation.Source, (operation, source) => operation with { Source = source })
         .Making(v => new Operation { Id = id(v), Kind = kind(v), Instruction = instruction(v) });
 
@@ -89,9 +99,11 @@ internal static class OperationShapes
     // What the rules wrote for single fixtures can be made by the library alone.
     private static WorkKind Storable(Operation operation) => operation.ByFixture.Count == 0
         ? operation.Kind
-        : throw new NotSupportedException("The operation \"" + operation.Id + "\" holds instructions by fixture, which only a plan can make; take it in with ByFixture empty.");
+        : throw new NotSupportedException("The operation \"" + operation.Id
+            + "\" holds instructions by fixture, which only a plan can make; take it in with ByFixture empty.");
 
     private static string Storable(StepLag lag) => lag.Clock is null
         ? lag.Before
-        : throw new NotSupportedException("The lag of \"" + lag.After + "\" after \"" + lag.Before + "\" is counted on a clock of its own, which has no form in JSON; give elapsed time.");
+        : throw new NotSupportedException("The lag of \"" + lag.After + "\" after \"" + lag.Before
+            + "\" is counted on a clock of its own, which has no form in JSON; give elapsed time.");
 }

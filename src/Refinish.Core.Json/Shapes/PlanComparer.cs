@@ -8,7 +8,9 @@ namespace Refinish.Json.Shapes;
 /// <summary>Holds stored results against new ones, place by place, and entries of lists by their identifiers.</summary>
 internal static class PlanComparer
 {
-    /// <summary>Numbers are written to twelve figures; platforms whose functions differ in the last digit of a double stay far below this.</summary>
+    /// <summary>
+    /// Numbers are written to twelve figures; platforms whose functions differ in the last digit of a double stay far below this.
+    /// </summary>
     private const double Tolerance = 1e-9;
 
     public static IReadOnlyList<PlanDifference> Compare(JsonElement stored, JsonElement now)
@@ -57,7 +59,8 @@ internal static class PlanComparer
         }
     }
 
-    // Entries with an identifier are held against the entry of that identifier, wherever it stands; the n-th against the n-th where several share one.
+    // Entries with an identifier are held against the entry of that identifier, wherever it stands; the n-th against the n-th where several
+    // share one.
     private static void CompareItems(string path, JsonElement stored, JsonElement now, List<PlanDifference> differences)
     {
         Dictionary<(string Key, int Nth), (JsonElement Item, string Path)> left = [];
@@ -106,7 +109,8 @@ internal static class PlanComparer
     {
         foreach (string name in (ReadOnlySpan<string>)["id", "code"])
         {
-            if (item.ValueKind == JsonValueKind.Object && item.TryGetProperty(name, out JsonElement id) && id.ValueKind == JsonValueKind.String && id.GetString() is { Length: > 0 } text)
+            if (item.ValueKind == JsonValueKind.Object && item.TryGetProperty(name, out JsonElement id)
+                && id.ValueKind == JsonValueKind.String && id.GetString() is { Length: > 0 } text)
             {
                 return (name, text);
             }
@@ -115,7 +119,8 @@ internal static class PlanComparer
         return null;
     }
 
-    private static string Quoted(string text) => text.Replace("\\", "\\\\", StringComparison.Ordinal).Replace("'", "\\'", StringComparison.Ordinal);
+    private static string Quoted(string text) =>
+        text.Replace("\\", "\\\\", StringComparison.Ordinal).Replace("'", "\\'", StringComparison.Ordinal);
 
     private static bool Same(JsonElement stored, JsonElement now) => stored.ValueKind == now.ValueKind && now.ValueKind switch
     {
@@ -124,5 +129,6 @@ internal static class PlanComparer
         _ => true,
     };
 
-    private static bool Near(double was, double isNow) => Math.Abs(was - isNow) <= Tolerance * Math.Max(Math.Abs(was), Math.Abs(isNow)) || Math.Abs(was - isNow) < 1e-12;
+    private static bool Near(double was, double isNow) =>
+        Math.Abs(was - isNow) <= Tolerance * Math.Max(Math.Abs(was), Math.Abs(isNow)) || Math.Abs(was - isNow) < 1e-12;
 }

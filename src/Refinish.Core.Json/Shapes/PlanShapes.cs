@@ -47,6 +47,7 @@ internal static class PlanShapes
             return Outcome.Nothing;
         }
 
-        public override void Write(Utf8JsonWriter json, PlanDocumentResults value, Writing to) => PlanResults.Plan.Write(json, value.Calculated!, to);
+        public override void Write(Utf8JsonWriter json, PlanDocumentResults value, Writing to) =>
+            PlanResults.Plan.Write(json, value.Calculated!, to);
     }
 }

@@ -21,7 +21,8 @@ internal static class PriceShapes
         .With("unit", Scalars.Text, option => option.Unit, out Slot<string> unit)
         .With("cost", Scalars.Money, option => option.Cost, out Slot<decimal> cost)
         .WithOr("price", Scalars.Money.OrNull(), option => option.Price, null, out Slot<decimal?> price)
-        .Optional("cautions", CommonShapes.List(CommonShapes.Caution), option => option.Cautions, (option, cautions) => option with { Cautions = cautions })
+        .Optional("cautions", CommonShapes.List(CommonShapes.Caution), option => option.Cautions,
+            (option, cautions) => option with { Cautions = cautions })
         .Making(v => new OptionPrice(code(v), description(v), unit(v), cost(v), price(v)));
 
     public static ObjectShape<PriceBook> Book { get; } = new Fields<PriceBook>("priceBook")
@@ -29,14 +30,18 @@ internal static class PriceShapes
         .Maybe("labourRate", Scalars.Money, book => book.LabourRate, (book, amount) => book with { LabourRate = amount })
         .Optional("burden", Quantities.Percent, book => book.Burden, (book, share) => book with { Burden = share })
         .Optional("overheadPerHour", Scalars.Money, book => book.OverheadPerHour, (book, amount) => book with { OverheadPerHour = amount })
-        .Optional("overheadOfDirectCost", Quantities.Percent, book => book.OverheadOfDirectCost, (book, share) => book with { OverheadOfDirectCost = share })
+        .Optional("overheadOfDirectCost", Quantities.Percent, book => book.OverheadOfDirectCost,
+            (book, share) => book with { OverheadOfDirectCost = share })
         .Maybe("travelPerTrip", Scalars.Money, book => book.TravelPerTrip, (book, amount) => book with { TravelPerTrip = amount })
         .Maybe("disposalPerJob", Scalars.Money, book => book.DisposalPerJob, (book, amount) => book with { DisposalPerJob = amount })
-        .Maybe("consumablesPerFixture", Scalars.Money, book => book.ConsumablesPerFixture, (book, amount) => book with { ConsumablesPerFixture = amount })
-        .Optional("materials", CommonShapes.List(Material), book => book.Materials, (book, materials) => book with { Materials = materials })
+        .Maybe("consumablesPerFixture", Scalars.Money, book => book.ConsumablesPerFixture,
+            (book, amount) => book with { ConsumablesPerFixture = amount })
+        .Optional("materials", CommonShapes.List(Material), book => book.Materials,
+            (book, materials) => book with { Materials = materials })
         .Optional("options", CommonShapes.List(Option), book => book.Options, (book, options) => book with { Options = options })
         .Optional("minimumCharge", Scalars.Money, book => book.MinimumCharge, (book, amount) => book with { MinimumCharge = amount })
-        .Optional("targetMargin", Quantities.Percent, book => book.TargetMargin.OfPrice, (book, share) => book with { TargetMargin = new Margin(share) })
+        .Optional("targetMargin", Quantities.Percent, book => book.TargetMargin.OfPrice,
+            (book, share) => book with { TargetMargin = new Margin(share) })
         .Optional("salesTax", Quantities.Percent, book => book.SalesTax, (book, share) => book with { SalesTax = share })
         .Optional("cashStep", Scalars.Money, book => book.CashStep, (book, amount) => book with { CashStep = amount })
         .Making(v => new PriceBook { Currency = currency(v) });
@@ -61,7 +66,8 @@ internal static class PriceShapes
         .With("costPerClaim", Scalars.Money, terms => terms.CostPerClaim, out Slot<decimal> costPerClaim)
         .With("claimProbability", Quantities.Percent, terms => terms.ClaimProbability, out Slot<Ratio> claimProbability)
         .Optional("discountRate", Quantities.Percent, terms => terms.DiscountRate, (terms, rate) => terms with { DiscountRate = rate })
-        .Making(v => new WarrantyTerms { Years = years(v), Life = life(v), CostPerClaim = costPerClaim(v), ClaimProbability = claimProbability(v) });
+        .Making(v => new WarrantyTerms { Years = years(v), Life = life(v), CostPerClaim = costPerClaim(v),
+            ClaimProbability = claimProbability(v) });
 
     public static ObjectShape<CostPart> Part { get; } = new Fields<CostPart>("costPart")
         .With("name", Scalars.Text, part => part.Name, out Slot<string> name)
@@ -79,6 +85,8 @@ internal static class PriceShapes
         .With("replacement", Renewal, offer => offer.Replacement, out Slot<RenewalOption> replacement)
         .With("refinishLifeYears", Scalars.Number, offer => offer.RefinishLifeYears, out Slot<double> refinishLifeYears)
         .With("discountRate", Quantities.Percent, offer => offer.DiscountRate, out Slot<Ratio> discountRate)
-        .Optional("costPerDayOutOfUse", Scalars.Money, offer => offer.CostPerDayOutOfUse, (offer, amount) => offer with { CostPerDayOutOfUse = amount })
-        .Making(v => new ReplacementOffer { Replacement = replacement(v), RefinishLifeYears = refinishLifeYears(v), DiscountRate = discountRate(v) });
+        .Optional("costPerDayOutOfUse", Scalars.Money, offer => offer.CostPerDayOutOfUse,
+            (offer, amount) => offer with { CostPerDayOutOfUse = amount })
+        .Making(v => new ReplacementOffer { Replacement = replacement(v), RefinishLifeYears = refinishLifeYears(v),
+            DiscountRate = discountRate(v) });
 }

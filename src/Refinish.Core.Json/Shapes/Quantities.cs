@@ -26,7 +26,8 @@ internal static class Quantities
 
     public static Shape<Temperature> Temperature { get; } = new QuantityShape<Temperature>(Units.Temperature, Measure.Temperature);
 
-    public static Shape<TemperatureDelta> TemperatureDifference { get; } = new QuantityShape<TemperatureDelta>(Units.TemperatureDelta, Measure.TemperatureDifference);
+    public static Shape<TemperatureDelta> TemperatureDifference { get; } = new QuantityShape<TemperatureDelta>(Units.TemperatureDelta,
+        Measure.TemperatureDifference);
 
     public static Shape<Pressure> Pressure { get; } = new QuantityShape<Pressure>(Units.Pressure, Measure.Pressure);
 
@@ -38,15 +39,19 @@ internal static class Quantities
 
     public static Shape<MolarMass> MolarMass { get; } = new QuantityShape<MolarMass>(Units.MolarMass, Measure.MolarMass);
 
-    public static Shape<MassConcentration> Concentration { get; } = new QuantityShape<MassConcentration>(Units.MassConcentration, Measure.MassConcentration);
+    public static Shape<MassConcentration> Concentration { get; } = new QuantityShape<MassConcentration>(Units.MassConcentration,
+        Measure.MassConcentration);
 
-    public static Shape<DynamicViscosity> Viscosity { get; } = new QuantityShape<DynamicViscosity>(Units.DynamicViscosity, Measure.DynamicViscosity);
+    public static Shape<DynamicViscosity> Viscosity { get; } = new QuantityShape<DynamicViscosity>(Units.DynamicViscosity,
+        Measure.DynamicViscosity);
 
     public static Shape<Speed> Speed { get; } = new QuantityShape<Speed>(Units.Speed, Measure.Speed);
 
-    public static Shape<SpreadingRate> SpreadingRate { get; } = new QuantityShape<SpreadingRate>(Units.SpreadingRate, Measure.SpreadingRate);
+    public static Shape<SpreadingRate> SpreadingRate { get; } = new QuantityShape<SpreadingRate>(Units.SpreadingRate,
+        Measure.SpreadingRate);
 
-    public static Shape<MassConcentration> CoatingContent { get; } = new QuantityShape<MassConcentration>(Units.MassConcentration, Measure.CoatingContent);
+    public static Shape<MassConcentration> CoatingContent { get; } = new QuantityShape<MassConcentration>(Units.MassConcentration,
+        Measure.CoatingContent);
 
     public static Shape<Ratio> PartsPerMillion { get; } = new QuantityShape<Ratio>(Units.Ratio, Measure.PartsPerMillion);
 
@@ -56,7 +61,8 @@ internal static class Quantities
 
     public static Shape<AreaDensity> AreaDensity { get; } = new QuantityShape<AreaDensity>(Units.AreaDensity, Measure.ArealMass);
 
-    public static Shape<ForcePerLength> SurfaceTension { get; } = new QuantityShape<ForcePerLength>(Units.SurfaceTension, Measure.SurfaceTension);
+    public static Shape<ForcePerLength> SurfaceTension { get; } = new QuantityShape<ForcePerLength>(Units.SurfaceTension,
+        Measure.SurfaceTension);
 
     public static Shape<ReciprocalLength> Scattering { get; } = new QuantityShape<ReciprocalLength>(Units.Scattering, Measure.PerFilm);
 
@@ -64,7 +70,8 @@ internal static class Quantities
 
     public static Shape<double> HydroxylNumber { get; } = new QuantityShape<double>(Units.HydroxylNumber, Measure.HydroxylNumber);
 
-    public static Shape<TimeSpan> Duration { get; } = new QuantityShape<TimeSpan>(Units.Duration, (span, _) => UnitOf(span.Duration().Ticks));
+    public static Shape<TimeSpan> Duration { get; } = new QuantityShape<TimeSpan>(Units.Duration,
+        (span, _) => UnitOf(span.Duration().Ticks));
 
     // As people say it: 7 d but 24 h, 1.5 h but 40 min.
     private static Unit<TimeSpan> UnitOf(long ticks) => Units.Duration[

@@ -54,7 +54,9 @@ internal sealed class QuantityShape<T>(UnitTable<T> table, Func<T, DisplayUnits,
             reading.Enter(property.Name);
             if (property.NameEquals(Value.EncodedUtf8Bytes))
             {
-                number = Once(ref hasValue, reading) && Scalars.Number.Read(property.Value, reading, out double read) == Outcome.Read ? read : number;
+                number = Once(ref hasValue, reading) && Scalars.Number.Read(property.Value, reading, out double read) == Outcome.Read
+                    ? read
+                    : number;
             }
             else if (property.NameEquals(Unit.EncodedUtf8Bytes))
             {
@@ -146,7 +148,8 @@ internal sealed class QuantityShape<T>(UnitTable<T> table, Func<T, DisplayUnits,
             string hint = table.Spellings.Contains("US " + given)
                 ? " Write \"US " + given + "\" or \"imp " + given + "\": the two differ."
                 : Spelling.UnitSuggestion(given, table.Spellings);
-            reading.Fault(JsonFaultKind.UnknownUnit, "\"" + given + "\" is no unit of " + table.Name + "; one of: " + string.Join(", ", table.Symbols) + "." + hint);
+            reading.Fault(JsonFaultKind.UnknownUnit, "\"" + given + "\" is no unit of " + table.Name + "; one of: "
+                + string.Join(", ", table.Symbols) + "." + hint);
         }
 
         return unit;

@@ -21,6 +21,7 @@ internal static class QuantityText
         bool fits = json.Options.Indented
             ? text.TryWrite(CultureInfo.InvariantCulture, $"{indent}{{ \"value\": {number}, \"unit\": \"{symbol}\" }}", out length)
             : text.TryWrite(CultureInfo.InvariantCulture, $"{{\"value\":{number},\"unit\":\"{symbol}\"}}", out length);
-        json.WriteRawValue(fits ? text[..length] : throw new InvalidOperationException("A quantity is longer than a line."), skipInputValidation: true);
+        json.WriteRawValue(fits ? text[..length] : throw new InvalidOperationException("A quantity is longer than a line."),
+            skipInputValidation: true);
     }
 }

@@ -11,14 +11,15 @@ internal interface IReferenceShape
 }
 
 /// <summary>
-/// A value that stands here as a whole, or by the identifier under which the document has defined it before. <c>generic/</c> and an identifier name one of
-/// the library's own catalogue.
+/// A value that stands here as a whole, or by the identifier under which the document has defined it before. <c>generic/</c> and an
+/// identifier name one of the library's own catalogue.
 /// </summary>
 /// <param name="whole">How the value looks as a whole.</param>
 /// <param name="what">What it is, in words.</param>
 /// <param name="idOf">Its identifier.</param>
 /// <param name="generic">The library's own by their identifiers; empty where it has none.</param>
-internal sealed class ReferenceShape<T>(FieldsShape<T> whole, string what, Func<T, string> idOf, IReadOnlyDictionary<string, T> generic) : Shape<T>, IReferenceShape
+internal sealed class ReferenceShape<T>(FieldsShape<T> whole, string what, Func<T, string> idOf, IReadOnlyDictionary<string, T> generic)
+    : Shape<T>, IReferenceShape
     where T : class
 {
     /// <summary>No identifier has a slash, so that nothing that a document defines can be meant.</summary>
@@ -42,7 +43,9 @@ internal sealed class ReferenceShape<T>(FieldsShape<T> whole, string what, Func<
         }
 
         string id = json.GetString()!;
-        if (id.StartsWith(GenericPrefix, StringComparison.Ordinal) ? generic.TryGetValue(id[GenericPrefix.Length..], out T? found) : reading.Definitions.TryFind(id, out found))
+        if (id.StartsWith(GenericPrefix, StringComparison.Ordinal)
+            ? generic.TryGetValue(id[GenericPrefix.Length..], out T? found)
+            : reading.Definitions.TryFind(id, out found))
         {
             // What is defined may itself be a stand-in.
             value = found;

@@ -51,7 +51,10 @@ internal static class Refusal
         return null;
     }
 
-    /// <summary>Without what the runtime adds about parameter and value, which the sentence names already; with trimmed messages it adds a key instead.</summary>
+    /// <summary>
+    /// Without what the runtime adds about parameter and value, which the sentence names already; with trimmed messages it adds a key
+    /// instead.
+    /// </summary>
     public static string Bare(string message)
     {
         int end = message.IndexOf(" (Parameter '", StringComparison.Ordinal);
@@ -73,7 +76,8 @@ internal static class Refusal
         string name = char.ToUpperInvariant(to[0]) + to[1..];
         for (int i = 0; i + name.Length <= sentence.Length; i++)
         {
-            bool isWord = (i == 0 || !char.IsLetter(sentence[i - 1])) && (i + name.Length == sentence.Length || !char.IsLetter(sentence[i + name.Length]));
+            bool isWord = (i == 0 || !char.IsLetter(sentence[i - 1]))
+                && (i + name.Length == sentence.Length || !char.IsLetter(sentence[i + name.Length]));
             if (isWord && sentence.ToString(i, name.Length) == name)
             {
                 sentence.Remove(i, name.Length).Insert(i, to);

@@ -79,14 +79,16 @@ internal static class Results
     // The distance between two temperatures has no zero point.
     private static Measure Distance(Measure measure) => measure.Equals(Measure.Temperature) ? Measure.TemperatureDifference : measure;
 
-    private static double Rounded(double value) => double.Parse(value.ToString("E11", CultureInfo.InvariantCulture), CultureInfo.InvariantCulture);
+    private static double Rounded(double value) =>
+        double.Parse(value.ToString("E11", CultureInfo.InvariantCulture), CultureInfo.InvariantCulture);
 
     private static void Write(Utf8JsonWriter json, double si, Measure measure, Writing to, bool isItem = false) =>
         json.WriteQuantity(Rounded(measure.Shown(si, to.Units)), measure.Symbol(to.Units) is { Length: > 0 } symbol ? symbol : "1", isItem);
 
     private abstract class Written<T> : Shape<T>
     {
-        public override Outcome Read(JsonElement json, Reading reading, out T value) => throw new NotSupportedException("Results are not read.");
+        public override Outcome Read(JsonElement json, Reading reading, out T value) =>
+            throw new NotSupportedException("Results are not read.");
     }
 
     private sealed class AmountShape : Written<Amount>, IQuantityShape
@@ -102,7 +104,8 @@ internal static class Results
     {
         public string Name => "calculated " + name;
 
-        public IEnumerable<string> Spellings => new HashSet<string> { measure.Symbol(DisplayUnits.Si), measure.Symbol(DisplayUnits.UsCustomary) };
+        public IEnumerable<string> Spellings =>
+            new HashSet<string> { measure.Symbol(DisplayUnits.Si), measure.Symbol(DisplayUnits.UsCustomary) };
 
         public override void Write(Utf8JsonWriter json, double value, Writing to) => Results.Write(json, value, measure, to);
 
@@ -113,7 +116,8 @@ internal static class Results
     {
         public string Keywords => "\"type\": \"string\"";
 
-        public override void Write(Utf8JsonWriter json, Func<DisplayUnits, string> value, Writing to) => json.WriteStringValue(value(to.Units));
+        public override void Write(Utf8JsonWriter json, Func<DisplayUnits, string> value, Writing to) =>
+            json.WriteStringValue(value(to.Units));
     }
 
     private sealed class CodeShape : Written<Caution>, IScalarShape

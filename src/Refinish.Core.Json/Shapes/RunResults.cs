@@ -7,7 +7,9 @@ using Refinish.Jobs;
 
 namespace Refinish.Json.Shapes;
 
-/// <summary>A run of coating beside its hour, where there is a schedule, and its volatile organic compounds, where the shop has a limit.</summary>
+/// <summary>
+/// A run of coating beside its hour, where there is a schedule, and its volatile organic compounds, where the shop has a limit.
+/// </summary>
 internal sealed record RunResult(CoatRun Run, ScheduledRun? Scheduled, LimitComparison? Voc);
 
 /// <summary>What a plan says of each run of coating: demand loss by loss, the window to spray in, times, cups and mixing cards.</summary>

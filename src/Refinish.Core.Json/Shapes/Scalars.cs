@@ -126,7 +126,8 @@ internal static class Scalars
 
             if (!json.TryGetDecimal(out value))
             {
-                reading.Fault(JsonFaultKind.OutOfRange, "The amount is too large; allowed: up to " + decimal.MaxValue.ToString(CultureInfo.InvariantCulture) + ".");
+                reading.Fault(JsonFaultKind.OutOfRange, "The amount is too large; allowed: up to "
+                    + decimal.MaxValue.ToString(CultureInfo.InvariantCulture) + ".");
                 return Outcome.Nothing;
             }
 

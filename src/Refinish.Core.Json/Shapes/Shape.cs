@@ -3,7 +3,9 @@ using System.Text.Json;
 
 namespace Refinish.Json.Shapes;
 
-/// <summary>How values of one type look in a document. One description drives reading, writing and the published schema, so that they cannot part.</summary>
+/// <summary>
+/// How values of one type look in a document. One description drives reading, writing and the published schema, so that they cannot part.
+/// </summary>
 internal abstract class Shape
 {
     /// <summary>Where below the value a refused number stands: a quantity keeps it in its field "value".</summary>

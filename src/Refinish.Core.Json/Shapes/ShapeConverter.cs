@@ -11,8 +11,11 @@ internal sealed class ShapeConverter<T>(Shape<T> shape, DisplayUnits units) : Js
     public override T Read(ref Utf8JsonReader reader, Type typeToConvert, JsonSerializerOptions options)
     {
         using JsonDocument part = JsonDocument.ParseValue(ref reader);
-        return Document.TryRead(shape, part.RootElement, out T value, out IReadOnlyList<JsonFault> faults) ? value : throw RefinishJsonException.Inside(faults);
+        return Document.TryRead(shape, part.RootElement, out T value, out IReadOnlyList<JsonFault> faults)
+            ? value
+            : throw RefinishJsonException.Inside(faults);
     }
 
-    public override void Write(Utf8JsonWriter writer, T value, JsonSerializerOptions options) => shape.Write(writer, value, new Writing(units));
+    public override void Write(Utf8JsonWriter writer, T value, JsonSerializerOptions options) =>
+        shape.Write(writer, value, new Writing(units));
 }

@@ -9,7 +9,9 @@ using UnitsNet;
 
 namespace Refinish.Json.Shapes;
 
-/// <summary>Tells the serialiser of the platform which types have a shape. Every type is named here, so that nothing is looked up by reflection.</summary>
+/// <summary>
+/// Tells the serialiser of the platform which types have a shape. Every type is named here, so that nothing is looked up by reflection.
+/// </summary>
 internal sealed class ShapeResolver : IJsonTypeInfoResolver
 {
     private readonly Dictionary<Type, Func<JsonSerializerOptions, JsonTypeInfo>> known = [];
@@ -94,7 +96,8 @@ internal sealed class ShapeResolver : IJsonTypeInfoResolver
 
     public IEnumerable<Type> Types => known.Keys;
 
-    public JsonTypeInfo? GetTypeInfo(Type type, JsonSerializerOptions options) => known.TryGetValue(type, out Func<JsonSerializerOptions, JsonTypeInfo>? make) ? make(options) : null;
+    public JsonTypeInfo? GetTypeInfo(Type type, JsonSerializerOptions options) =>
+        known.TryGetValue(type, out Func<JsonSerializerOptions, JsonTypeInfo>? make) ? make(options) : null;
 
     private void AddQuantities()
     {
@@ -177,15 +180,18 @@ internal sealed class ShapeResolver : IJsonTypeInfoResolver
         where T : struct
     {
         Add(shape);
-        known.Add(typeof(T?), options => JsonMetadataServices.CreateValueInfo<T?>(options, JsonMetadataServices.GetNullableConverter<T>(options)));
+        known.Add(typeof(T?), options => JsonMetadataServices.CreateValueInfo<T?>(options,
+            JsonMetadataServices.GetNullableConverter<T>(options)));
     }
 
     /// <summary>A plan follows from its job; read, it is a <see cref="StoredPlan"/>, which tells whether it still does.</summary>
     private sealed class PlanOut : Shape<JobPlan>
     {
         public override Outcome Read(JsonElement json, Reading reading, out JobPlan value) =>
-            throw new NotSupportedException("A plan is read as " + nameof(StoredPlan) + ", which tells where its stored results differ from the job's.");
+            throw new NotSupportedException("A plan is read as " + nameof(StoredPlan)
+                + ", which tells where its stored results differ from the job's.");
 
-        public override void Write(Utf8JsonWriter json, JobPlan value, Writing to) => PlanShapes.Plan.Write(json, PlanShapes.Of(value, to.Units), to);
+        public override void Write(Utf8JsonWriter json, JobPlan value, Writing to) =>
+            PlanShapes.Plan.Write(json, PlanShapes.Of(value, to.Units), to);
     }
 }

@@ -34,27 +34,36 @@ internal static class ShopShapes
         .Optional("losses", GunShapes.Losses, shop => shop.Losses, (shop, losses) => shop with { Losses = losses })
         .Optional("cups", GunShapes.Cups, shop => shop.Cups, (shop, cups) => shop with { Cups = cups })
         .Optional("guns", Scalars.Count, shop => shop.Guns, (shop, guns) => shop with { Guns = guns })
-        .Optional("labour", CommonShapes.List(LabourShapes.WholeStandard), shop => shop.Labour, (shop, labour) => shop with { Labour = labour })
-        .Optional("defectMaterials", CommonShapes.List(PriceShapes.DefectMaterial), shop => shop.DefectMaterials, (shop, materials) => shop with { DefectMaterials = materials })
+        .Optional("labour", CommonShapes.List(LabourShapes.WholeStandard), shop => shop.Labour,
+            (shop, labour) => shop with { Labour = labour })
+        .Optional("defectMaterials", CommonShapes.List(PriceShapes.DefectMaterial), shop => shop.DefectMaterials,
+            (shop, materials) => shop with { DefectMaterials = materials })
         .Optional("survey", SurveyShapes.SurveyPolicy, shop => shop.Survey, (shop, policy) => shop with { Survey = policy })
         .Optional("filler", SurveyShapes.FillerPolicy, shop => shop.Filler, (shop, policy) => shop with { Filler = policy })
         .Optional("paid", new WordShape<PaidTimeRule>(), shop => shop.Paid, (shop, rule) => shop with { Paid = rule })
         .Optional("halfDay", Quantities.Duration, shop => shop.HalfDay, (shop, length) => shop with { HalfDay = length })
         .Optional("standsBy", Scalars.YesNo, shop => shop.StandsBy, (shop, said) => shop with { StandsBy = said })
-        .Optional("prefers", new WordShape<SchedulePreference>(), shop => shop.Prefers, (shop, preference) => shop with { Prefers = preference })
+        .Optional("prefers", new WordShape<SchedulePreference>(), shop => shop.Prefers,
+            (shop, preference) => shop with { Prefers = preference })
         .Optional("effort", Effort, shop => shop.Effort, (shop, effort) => shop with { Effort = effort })
         .Optional("groutWait", Quantities.Duration, shop => shop.GroutWait, (shop, wait) => shop with { GroutWait = wait })
         .Optional("caulkWait", Quantities.Duration, shop => shop.CaulkWait, (shop, wait) => shop with { CaulkWait = wait })
         .Optional("drainTrimWait", Quantities.Duration, shop => shop.DrainTrimWait, (shop, wait) => shop with { DrainTrimWait = wait })
         .Optional("stripperWait", Quantities.Duration, shop => shop.StripperWait, (shop, wait) => shop with { StripperWait = wait })
-        .Optional("gunCleaningWithin", Quantities.Duration, shop => shop.GunCleaningWithin, (shop, wait) => shop with { GunCleaningWithin = wait })
-        .Optional("exposureLimits", CommonShapes.List(LimitShapes.Exposure), shop => shop.ExposureLimits, (shop, limits) => shop with { ExposureLimits = limits })
+        .Optional("gunCleaningWithin", Quantities.Duration, shop => shop.GunCleaningWithin,
+            (shop, wait) => shop with { GunCleaningWithin = wait })
+        .Optional("exposureLimits", CommonShapes.List(LimitShapes.Exposure), shop => shop.ExposureLimits,
+            (shop, limits) => shop with { ExposureLimits = limits })
         .MaybeOf("vocLimit", LimitShapes.Voc, shop => shop.VocLimit, (shop, limit) => shop with { VocLimit = limit })
         .Maybe("mistLimit", Quantities.Concentration, shop => shop.MistLimit, (shop, limit) => shop with { MistLimit = limit })
-        .Optional("mistLimitSource", CommonShapes.Source, shop => shop.MistLimitSource, (shop, source) => shop with { MistLimitSource = source })
-        .Maybe("airborneFraction", Quantities.Percent, shop => shop.AirborneFraction, (shop, share) => shop with { AirborneFraction = share })
-        .Optional("filmTimeConstant", Quantities.Duration, shop => shop.FilmTimeConstant, (shop, time) => shop with { FilmTimeConstant = time })
-        .Optional("hidingTolerance", Scalars.Number, shop => shop.HidingTolerance, (shop, tolerance) => shop with { HidingTolerance = tolerance })
+        .Optional("mistLimitSource", CommonShapes.Source, shop => shop.MistLimitSource,
+            (shop, source) => shop with { MistLimitSource = source })
+        .Maybe("airborneFraction", Quantities.Percent, shop => shop.AirborneFraction,
+            (shop, share) => shop with { AirborneFraction = share })
+        .Optional("filmTimeConstant", Quantities.Duration, shop => shop.FilmTimeConstant,
+            (shop, time) => shop with { FilmTimeConstant = time })
+        .Optional("hidingTolerance", Scalars.Number, shop => shop.HidingTolerance,
+            (shop, tolerance) => shop with { HidingTolerance = tolerance })
         .Making(v => new Shop
         {
             Name = name(v),
@@ -67,5 +76,6 @@ internal static class ShopShapes
         });
 
     /// <summary>A shop in a job, whose labour standards later places name.</summary>
-    public static Shape<Shop> Shop { get; } = new DefiningShape<Shop>(WholeShop, (definitions, shop) => CatalogueShapes.DefineLabour(definitions, shop.Labour));
+    public static Shape<Shop> Shop { get; } = new DefiningShape<Shop>(WholeShop,
+        (definitions, shop) => CatalogueShapes.DefineLabour(definitions, shop.Labour));
 }

@@ -18,15 +18,18 @@ internal static class SiteShapes
         .With("height", Quantities.Distance, room => room.Height, out Slot<Length> height)
         .Optional("airPressure", Quantities.Pressure, room => room.AirPressure, (room, pressure) => room with { AirPressure = pressure })
         .Optional("infiltration", Quantities.Airflow, room => room.Infiltration, (room, flow) => room with { Infiltration = flow })
-        .Maybe("airTemperature", Quantities.Temperature, room => room.AirTemperature, (room, temperature) => room with { AirTemperature = temperature })
+        .Maybe("airTemperature", Quantities.Temperature, room => room.AirTemperature,
+            (room, temperature) => room with { AirTemperature = temperature })
         .MakingTogether(
             () => new Room(Length.FromMeters(3), Length.FromMeters(2), Length.FromMeters(2.5)),
             v => new Room(length(v), width(v), height(v)));
 
     public static ObjectShape<Exhaust> Exhaust { get; } = new Fields<Exhaust>("exhaust")
         .With("labelFlow", Quantities.Airflow, exhaust => exhaust.LabelFlow, out Slot<VolumeFlow> labelFlow)
-        .Optional("deliveredFraction", Quantities.Percent, exhaust => exhaust.DeliveredFraction, (exhaust, share) => exhaust with { DeliveredFraction = share })
-        .Optional("mixingFactor", Scalars.Number, exhaust => exhaust.MixingFactor, (exhaust, factor) => exhaust with { MixingFactor = factor })
+        .Optional("deliveredFraction", Quantities.Percent, exhaust => exhaust.DeliveredFraction,
+            (exhaust, share) => exhaust with { DeliveredFraction = share })
+        .Optional("mixingFactor", Scalars.Number, exhaust => exhaust.MixingFactor,
+            (exhaust, factor) => exhaust with { MixingFactor = factor })
         .Making(v => new Exhaust { LabelFlow = labelFlow(v) });
 
     public static ObjectShape<MoistAir> Air { get; } = new Fields<MoistAir>("moistAir")
@@ -55,7 +58,8 @@ internal static class SiteShapes
 
     public static ObjectShape<SiteRoom> SiteRoom { get; } = new Fields<SiteRoom>("siteRoom")
         .With("id", Scalars.Text, room => room.Id, out Slot<string> id)
-        .MaybeOf("name", Scalars.Text, room => Said.Name(room.Name, room.Id, room, one => one with { Name = one.Name }), (room, name) => room with { Name = name })
+        .MaybeOf("name", Scalars.Text, room => Said.Name(room.Name, room.Id, room, one => one with { Name = one.Name }),
+            (room, name) => room with { Name = name })
         .With("room", Room, room => room.Room, out Slot<Room> size)
         .With("exhaust", Exhaust, room => room.Exhaust, out Slot<Exhaust> exhaust)
         .With("climate", Climate, room => room.Climate, out Slot<RoomClimate> climate)
@@ -63,11 +67,15 @@ internal static class SiteShapes
 
     public static ObjectShape<Premises> Premises { get; } = new Fields<Premises>("premises")
         .With("id", Scalars.Text, premises => premises.Id, out Slot<string> id)
-        .MaybeOf("name", Scalars.Text, premises => Said.Name(premises.Name, premises.Id, premises, one => one with { Name = one.Name }), (premises, name) => premises with { Name = name })
+        .MaybeOf("name", Scalars.Text, premises => Said.Name(premises.Name, premises.Id, premises, one => one with { Name = one.Name }),
+            (premises, name) => premises with { Name = name })
         .With("rooms", CommonShapes.List(SiteRoom), premises => premises.Rooms, out Slot<IReadOnlyList<SiteRoom>> rooms)
-        .Optional("quietHours", CommonShapes.List(CalendarShapes.Shift), premises => premises.QuietHours, (premises, hours) => premises with { QuietHours = hours })
-        .Optional("closed", CommonShapes.List(CalendarShapes.Interval), premises => premises.Closed, (premises, closed) => premises with { Closed = closed })
-        .Optional("difficulty", Scalars.Number, premises => premises.Difficulty, (premises, factor) => premises with { Difficulty = factor })
+        .Optional("quietHours", CommonShapes.List(CalendarShapes.Shift), premises => premises.QuietHours,
+            (premises, hours) => premises with { QuietHours = hours })
+        .Optional("closed", CommonShapes.List(CalendarShapes.Interval), premises => premises.Closed,
+            (premises, closed) => premises with { Closed = closed })
+        .Optional("difficulty", Scalars.Number, premises => premises.Difficulty,
+            (premises, factor) => premises with { Difficulty = factor })
         .Making(v => new Premises { Id = id(v), Rooms = rooms(v) });
 
     private static ObjectShape<RoomClimate> Held() => new Fields<RoomClimate>("heldClimate")
@@ -81,7 +89,8 @@ internal static class SiteShapes
         .With("swing", Quantities.TemperatureDifference, climate => climate.Swing, out Slot<TemperatureDelta> swing)
         .With("warmest", Times.Clock, climate => climate.Warmest, out Slot<TimeSpan> warmest)
         .MakingTogether(
-            () => RoomClimate.Held(new MoistAir(Temperature.FromDegreesCelsius(20), Ratio.FromPercent(50)), Temperature.FromDegreesCelsius(20)),
+            () => RoomClimate.Held(new MoistAir(Temperature.FromDegreesCelsius(20), Ratio.FromPercent(50)),
+                Temperature.FromDegreesCelsius(20)),
             v => RoomClimate.Daily(mean(v), surface(v), swing(v), warmest(v)));
 
     private static ObjectShape<RoomClimate> Logged() => new Fields<RoomClimate>("loggedClimate")
@@ -89,6 +98,7 @@ internal static class SiteShapes
         .With("dewPoint", Quantities.Temperature, LoggedDewPoint.Of, out Slot<Temperature> dewPoint)
         .With("surface", Quantities.Temperature, climate => climate.Surface, out Slot<Temperature> surface)
         .MakingTogether(
-            () => RoomClimate.Held(new MoistAir(Temperature.FromDegreesCelsius(20), Ratio.FromPercent(50)), Temperature.FromDegreesCelsius(20)),
+            () => RoomClimate.Held(new MoistAir(Temperature.FromDegreesCelsius(20), Ratio.FromPercent(50)),
+                Temperature.FromDegreesCelsius(20)),
             v => RoomClimate.Logged(log(v), dewPoint(v), surface(v)));
 }

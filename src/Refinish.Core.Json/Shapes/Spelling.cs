@@ -7,9 +7,12 @@ namespace Refinish.Json.Shapes;
 /// <summary>Which known word a misspelt one is likely to be.</summary>
 internal static class Spelling
 {
-    public static string Suggestion(string given, IEnumerable<string> known) => Nearest(given, known) is string near ? " Is \"" + near + "\" meant?" : string.Empty;
+    public static string Suggestion(string given, IEnumerable<string> known) =>
+        Nearest(given, known) is string near ? " Is \"" + near + "\" meant?" : string.Empty;
 
-    /// <summary>The symbol that a word or mark for a unit most likely stands for; the marks of inch and foot are one letter away from anything.</summary>
+    /// <summary>
+    /// The symbol that a word or mark for a unit most likely stands for; the marks of inch and foot are one letter away from anything.
+    /// </summary>
     public static string UnitSuggestion(string given, IEnumerable<string> known)
     {
         string? symbol = given.ToLowerInvariant() switch

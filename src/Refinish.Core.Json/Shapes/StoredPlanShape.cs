@@ -29,5 +29,6 @@ internal sealed class StoredPlanShape : Shape<StoredPlan>
         return Outcome.Read;
     }
 
-    public override void Write(Utf8JsonWriter json, StoredPlan value, Writing to) => PlanShapes.Plan.Write(json, PlanShapes.Of(value.Plan, to.Units), to);
+    public override void Write(Utf8JsonWriter json, StoredPlan value, Writing to) =>
+        PlanShapes.Plan.Write(json, PlanShapes.Of(value.Plan, to.Units), to);
 }

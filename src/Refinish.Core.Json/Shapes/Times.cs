@@ -10,7 +10,10 @@ internal static class Times
 {
     private const string DateTimeText = "yyyy-MM-dd'T'HH:mm:ss.FFFFFFF";
 
-    /// <summary>An instant with the offset of its clock, such as 2027-03-01T08:00:00+01:00. An offset is required: without one it would be another instant on every machine.</summary>
+    /// <summary>
+    /// An instant with the offset of its clock, such as 2027-03-01T08:00:00+01:00. An offset is required: without one it would be another
+    /// instant on every machine.
+    /// </summary>
     public static Shape<DateTimeOffset> Instant { get; } = new TextOf<DateTimeOffset>(
         "\"type\": \"string\", \"format\": \"date-time\"",
         "an instant with its offset from UTC, such as 2027-03-01T08:00:00+01:00",
@@ -22,7 +25,8 @@ internal static class Times
     public static Shape<DateTime> Day { get; } = new TextOf<DateTime>(
         "\"type\": \"string\", \"format\": \"date\"",
         "a date, such as 2027-03-01",
-        (string text, out DateTime day) => DateTime.TryParseExact(text, "yyyy-MM-dd", CultureInfo.InvariantCulture, DateTimeStyles.None, out day),
+        (string text, out DateTime day) => DateTime.TryParseExact(text, "yyyy-MM-dd", CultureInfo.InvariantCulture, DateTimeStyles.None,
+            out day),
         day => day.ToString("yyyy-MM-dd", CultureInfo.InvariantCulture),
         new DateTime(2000, 1, 3));
 
@@ -71,17 +75,21 @@ internal static class Times
 
     private static string WriteClock(TimeSpan time) =>
         time == TimeSpan.FromDays(1) ? "24:00" : time.ToString(
-            time.Ticks % TimeSpan.TicksPerMinute == 0 ? "hh\\:mm" : time.Ticks % TimeSpan.TicksPerSecond == 0 ? "hh\\:mm\\:ss" : "hh\\:mm\\:ss\\.FFFFFFF",
+            time.Ticks % TimeSpan.TicksPerMinute == 0 ? "hh\\:mm" : time.Ticks % TimeSpan.TicksPerSecond == 0
+                ? "hh\\:mm\\:ss"
+                : "hh\\:mm\\:ss\\.FFFFFFF",
             CultureInfo.InvariantCulture);
 
     private static bool TryOffset(string text, out TimeSpan offset)
     {
-        bool isRead = TimeSpan.TryParseExact(text.Length == 6 ? text[1..] : string.Empty, "hh\\:mm", CultureInfo.InvariantCulture, out offset);
+        bool isRead = TimeSpan.TryParseExact(text.Length == 6 ? text[1..] : string.Empty, "hh\\:mm", CultureInfo.InvariantCulture,
+            out offset);
         offset = isRead && text[0] == '-' ? -offset : offset;
         return isRead && text[0] is '+' or '-';
     }
 
-    private sealed class TextOf<T>(string keywords, string expected, TryParse<T> parse, Func<T, string> write, T standIn) : ScalarShape<T>(keywords, standIn)
+    private sealed class TextOf<T>(string keywords, string expected, TryParse<T> parse, Func<T, string> write, T standIn)
+        : ScalarShape<T>(keywords, standIn)
     {
         public override Outcome Read(JsonElement json, Reading reading, out T value)
         {

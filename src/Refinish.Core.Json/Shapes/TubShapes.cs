@@ -6,7 +6,8 @@ namespace Refinish.Json.Shapes;
 /// <summary>Bathtubs and what a tape measures on them.</summary>
 internal static class TubShapes
 {
-    public static ObjectShape<RecessedBathtubMeasurements> Recessed { get; } = new Fields<RecessedBathtubMeasurements>("recessedBathtubMeasurements")
+    public static ObjectShape<RecessedBathtubMeasurements> Recessed { get; } =
+        new Fields<RecessedBathtubMeasurements>("recessedBathtubMeasurements")
         .With("rimLength", Quantities.Tape, tub => tub.RimLength, out Slot<Length> rimLength)
         .With("rimWidth", Quantities.Tape, tub => tub.RimWidth, out Slot<Length> rimWidth)
         .With("rimCornerRadius", Quantities.Tape, tub => tub.RimCornerRadius, out Slot<Length> rimCornerRadius)
@@ -22,9 +23,11 @@ internal static class TubShapes
         .With("apronHeight", Quantities.Tape, tub => tub.ApronHeight, out Slot<Length> apronHeight)
         .With("drainDiameter", Quantities.Tape, tub => tub.DrainDiameter, out Slot<Length> drainDiameter)
         .With("overflowDiameter", Quantities.Tape, tub => tub.OverflowDiameter, out Slot<Length> overflowDiameter)
-        .Optional("apronProfileFactor", Scalars.Number, tub => tub.ApronProfileFactor, (tub, factor) => tub with { ApronProfileFactor = factor })
+        .Optional("apronProfileFactor", Scalars.Number, tub => tub.ApronProfileFactor,
+            (tub, factor) => tub with { ApronProfileFactor = factor })
         .Optional("floorShift", Quantities.Tape, tub => tub.FloorShift, (tub, shift) => tub with { FloorShift = shift })
-        .Optional("tilingFlangeHeight", Quantities.Tape, tub => tub.TilingFlangeHeight, (tub, height) => tub with { TilingFlangeHeight = height })
+        .Optional("tilingFlangeHeight", Quantities.Tape, tub => tub.TilingFlangeHeight,
+            (tub, height) => tub with { TilingFlangeHeight = height })
         .Making(v => new RecessedBathtubMeasurements
         {
             RimLength = rimLength(v),
@@ -44,7 +47,8 @@ internal static class TubShapes
             OverflowDiameter = overflowDiameter(v),
         });
 
-    public static ObjectShape<FreestandingTubMeasurements> Freestanding { get; } = new Fields<FreestandingTubMeasurements>("freestandingTubMeasurements")
+    public static ObjectShape<FreestandingTubMeasurements> Freestanding { get; } =
+        new Fields<FreestandingTubMeasurements>("freestandingTubMeasurements")
         .With("rimLength", Quantities.Tape, tub => tub.RimLength, out Slot<Length> rimLength)
         .With("rimWidth", Quantities.Tape, tub => tub.RimWidth, out Slot<Length> rimWidth)
         .With("rimCornerRadius", Quantities.Tape, tub => tub.RimCornerRadius, out Slot<Length> rimCornerRadius)

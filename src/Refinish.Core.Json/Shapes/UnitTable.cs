@@ -7,8 +7,8 @@ using System.Text.Json;
 namespace Refinish.Json.Shapes;
 
 /// <summary>
-/// A kind of quantity and its units, the SI base unit first. A number is written in the unit of the trade only if it reads back to the very same SI
-/// number; otherwise in the metric one, and if that does not either, in the SI base unit, which always does.
+/// A kind of quantity and its units, the SI base unit first. A number is written in the unit of the trade only if it reads back to the very
+/// same SI number; otherwise in the metric one, and if that does not either, in the SI base unit, which always does.
 /// </summary>
 internal sealed class UnitTable<T>(string name, double[] standIns, params Unit<T>[] units)
 {

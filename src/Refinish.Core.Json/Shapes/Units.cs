@@ -4,8 +4,9 @@ using UnitsNet;
 namespace Refinish.Json.Shapes;
 
 /// <summary>
-/// The units that a document may use, each kind with its SI base unit first. Conversions are those of the units library, so that 1346 mm in a document
-/// is the very number that the same words make in code. A bare "gal" or "fl oz" is refused: the US and the imperial one differ by a fifth.
+/// The units that a document may use, each kind with its SI base unit first. Conversions are those of the units library, so that 1346 mm in
+/// a document is the very number that the same words make in code. A bare "gal" or "fl oz" is refused: the US and the imperial one differ
+/// by a fifth.
 /// </summary>
 internal static class Units
 {
@@ -62,7 +63,8 @@ internal static class Units
         "density",
         [1000, .. Decades],
         new("kg/m³", value => UnitsNet.Density.FromKilogramsPerCubicMeter(value), density => density.KilogramsPerCubicMeter, "kg/m3"),
-        new("g/mL", value => UnitsNet.Density.FromGramsPerMilliliter(value), density => density.GramsPerMilliliter, "g/ml", "g/cm³", "g/cm3"),
+        new("g/mL", value => UnitsNet.Density.FromGramsPerMilliliter(value), density => density.GramsPerMilliliter, "g/ml", "g/cm³",
+            "g/cm3"),
         new("kg/L", value => UnitsNet.Density.FromKilogramsPerLiter(value), density => density.KilogramsPerLiter, "kg/l"),
         new("g/L", value => UnitsNet.Density.FromGramsPerLiter(value), density => density.GramsPerLiter, "g/l"),
         new("lb/US gal", value => UnitsNet.Density.FromPoundsPerUSGallon(value), density => density.PoundsPerUSGallon),
@@ -75,7 +77,9 @@ internal static class Units
         new("%", value => UnitsNet.Ratio.FromPercent(value), ratio => ratio.Percent),
         new("ppm", value => UnitsNet.Ratio.FromPartsPerMillion(value), ratio => ratio.PartsPerMillion));
 
-    /// <summary>As in the library, a temperature read in °C or °F is kept to 1e-10 K, so that −20 °C and −4 °F are one temperature.</summary>
+    /// <summary>
+    /// As in the library, a temperature read in °C or °F is kept to 1e-10 K, so that −20 °C and −4 °F are one temperature.
+    /// </summary>
     public static UnitTable<Temperature> Temperature { get; } = new(
         "temperature",
         [293.15, 273.15, 303.15, 253.15],
@@ -87,7 +91,8 @@ internal static class Units
         "temperature difference",
         Decades,
         new("K", value => UnitsNet.TemperatureDelta.FromKelvins(value), difference => difference.Kelvins, "Δ°C", "delta degC"),
-        new("Δ°F", value => UnitsNet.TemperatureDelta.FromDegreesFahrenheit(value), difference => difference.DegreesFahrenheit, "delta degF"));
+        new("Δ°F", value => UnitsNet.TemperatureDelta.FromDegreesFahrenheit(value), difference => difference.DegreesFahrenheit,
+            "delta degF"));
 
     public static UnitTable<Pressure> Pressure { get; } = new(
         "pressure",
@@ -131,7 +136,8 @@ internal static class Units
         new("kg/m³", value => UnitsNet.MassConcentration.FromKilogramsPerCubicMeter(value), mass => mass.KilogramsPerCubicMeter, "kg/m3"),
         new("g/m³", value => UnitsNet.MassConcentration.FromGramsPerCubicMeter(value), mass => mass.GramsPerCubicMeter, "g/m3"),
         new("mg/m³", value => UnitsNet.MassConcentration.FromMilligramsPerCubicMeter(value), mass => mass.MilligramsPerCubicMeter, "mg/m3"),
-        new("µg/m³", value => UnitsNet.MassConcentration.FromMicrogramsPerCubicMeter(value), mass => mass.MicrogramsPerCubicMeter, "ug/m3", "μg/m³"),
+        new("µg/m³", value => UnitsNet.MassConcentration.FromMicrogramsPerCubicMeter(value), mass => mass.MicrogramsPerCubicMeter, "ug/m3",
+            "μg/m³"),
         new("g/L", value => UnitsNet.MassConcentration.FromGramsPerLiter(value), mass => mass.GramsPerLiter, "g/l"),
         new("lb/US gal", value => UnitsNet.MassConcentration.FromPoundsPerUSGallon(value), mass => mass.PoundsPerUSGallon));
 
@@ -139,7 +145,8 @@ internal static class Units
         "dynamic viscosity",
         Decades,
         new("Pa·s", value => UnitsNet.DynamicViscosity.FromPascalSeconds(value), viscosity => viscosity.PascalSeconds, "Pa.s"),
-        new("mPa·s", value => UnitsNet.DynamicViscosity.FromMillipascalSeconds(value), viscosity => viscosity.MillipascalSeconds, "mPa.s", "cP"));
+        new("mPa·s", value => UnitsNet.DynamicViscosity.FromMillipascalSeconds(value), viscosity => viscosity.MillipascalSeconds, "mPa.s",
+            "cP"));
 
     public static UnitTable<Speed> Speed { get; } = new(
         "speed",
@@ -161,7 +168,8 @@ internal static class Units
         Decades,
         new("kg/m²", value => UnitsNet.AreaDensity.FromKilogramsPerSquareMeter(value), mass => mass.KilogramsPerSquareMeter, "kg/m2"),
         new("g/m²", value => UnitsNet.AreaDensity.FromGramsPerSquareMeter(value), mass => mass.GramsPerSquareMeter, "g/m2"),
-        new("oz/ft²", value => UnitsNet.AreaDensity.FromKilogramsPerSquareMeter(value * OuncePerSquareFoot), mass => mass.KilogramsPerSquareMeter / OuncePerSquareFoot, "oz/ft2"));
+        new("oz/ft²", value => UnitsNet.AreaDensity.FromKilogramsPerSquareMeter(value * OuncePerSquareFoot),
+            mass => mass.KilogramsPerSquareMeter / OuncePerSquareFoot, "oz/ft2"));
 
     public static UnitTable<ForcePerLength> SurfaceTension { get; } = new(
         "surface tension",
@@ -181,7 +189,8 @@ internal static class Units
     public static UnitTable<double> Fluidity { get; } = new("fluidity", [100, 1], new Unit<double>("1/Pa", value => value, value => value));
 
     /// <summary>The library gives this one as a number, in the unit in which data sheets print it.</summary>
-    public static UnitTable<double> HydroxylNumber { get; } = new("hydroxyl number", [100, 1], new Unit<double>("mg KOH/g", value => value, value => value));
+    public static UnitTable<double> HydroxylNumber { get; } = new("hydroxyl number", [100, 1],
+        new Unit<double>("mg KOH/g", value => value, value => value));
 
     /// <summary>Spans of time, kept to the tick of 100 ns.</summary>
     public static UnitTable<TimeSpan> Duration { get; } = new(
@@ -194,7 +203,8 @@ internal static class Units
 
     private static Temperature Kept(Temperature temperature) => UnitsNet.Temperature.FromKelvins(Math.Round(temperature.Kelvins, 10));
 
-    private static Unit<TimeSpan> Time(string symbol, long ticks) => new(symbol, value => Span(value, ticks), span => (double)span.Ticks / ticks);
+    private static Unit<TimeSpan> Time(string symbol, long ticks) =>
+        new(symbol, value => Span(value, ticks), span => (double)span.Ticks / ticks);
 
     private static TimeSpan Span(double value, long ticks)
     {

@@ -48,7 +48,8 @@ internal sealed class WordShape<T> : Shape<T>, IWordShape
         }
 
         string given = json.GetString()!;
-        reading.Fault(JsonFaultKind.UnknownKind, "\"" + given + "\" is not known; one of: " + string.Join(", ", words) + "." + Spelling.Suggestion(given, words));
+        reading.Fault(JsonFaultKind.UnknownKind, "\"" + given + "\" is not known; one of: " + string.Join(", ", words) + "."
+            + Spelling.Suggestion(given, words));
         return Nothing(out value);
     }
 

@@ -24,9 +24,11 @@ internal static class AirCharts
 
         TimeFold shown = room.Shown();
         page.Note(
-            "Room of " + Measure.RoomVolume.Format(study.Room.Volume.CubicMeters, page.Units, 3) + ", " + Measure.Airflow.Format(study.FreshAirFlow.CubicMetersPerSecond, page.Units, 3)
+            "Room of " + Measure.RoomVolume.Format(study.Room.Volume.CubicMeters, page.Units, 3) + ", "
+                + Measure.Airflow.Format(study.FreshAirFlow.CubicMetersPerSecond, page.Units, 3)
             + " of air that counts as fresh. " + (room.Zero is DateTimeOffset zero
-                ? "From " + string.Join(", after the dotted line from ", shown.Spans.Select(span => Clock.Moment(zero.AddHours(span.From)))) + " on. "
+                ? "From " + string.Join(", after the dotted line from ",
+                    shown.Spans.Select(span => Clock.Moment(zero.AddHours(span.From)))) + " on. "
                 : string.Empty)
             + "Shaded, while it is sprayed or wiped on: "
             + string.Join("; ", room.Emissions.Select((emission, i) => Figures.Fixed(i + 1, 0) + " " + room.NameOf(emission))) + ".");
@@ -50,9 +52,11 @@ internal static class AirCharts
     }
 
     // Close together where a spray begins: from next to nothing the curve rises steeply. One line for each span, none through a fold.
-    private static IEnumerable<IEnumerable<DataPoint>> Curves(AirStudy study, TimeFold shown, Func<TimeSpan, double> value) => shown.Spans.Select(span =>
+    private static IEnumerable<IEnumerable<DataPoint>> Curves(AirStudy study, TimeFold shown, Func<TimeSpan, double> value) =>
+        shown.Spans.Select(span =>
         Enumerable.Range(0, Samples + 1).Select(i => span.From + ((span.Until - span.From) * i / Samples))
-            .Concat(study.Emissions.SelectMany(emission => SecondsAfterStart.Select(seconds => emission.Start.TotalHours + (seconds / 3600)).Concat([emission.End.TotalHours])))
+            .Concat(study.Emissions.SelectMany(emission => SecondsAfterStart.Select(seconds => emission.Start.TotalHours
+                + (seconds / 3600)).Concat([emission.End.TotalHours])))
             .Concat(study.Substances.Select(substance => substance.PeakAt?.TotalHours ?? 0))
             .Concat([study.PeakFlammableAt?.TotalHours ?? 0])
             .Where(hours => hours >= span.From && hours <= span.Until)
@@ -78,7 +82,8 @@ internal static class AirCharts
         foreach ((double time, string label) in ticks)
         {
             double at = shown.At(time);
-            if (kept.Count == 0 || (at - kept[kept.Count - 1].At) * perHour > ((TextWidths.Of(kept[kept.Count - 1].Label, Page.Small) + TextWidths.Of(label, Page.Small)) / 2) + 4)
+            double before = kept.Count == 0 ? 0 : TextWidths.Of(kept[kept.Count - 1].Label, Page.Small);
+            if (kept.Count == 0 || (at - kept[kept.Count - 1].At) * perHour > ((before + TextWidths.Of(label, Page.Small)) / 2) + 4)
             {
                 kept.Add((at, label));
             }
@@ -99,14 +104,16 @@ internal static class AirCharts
         }
 
         List<LimitLine> limits = [.. new[] { study.FlammableLimit, study.FlammableDesignLine }.Where(line => line.Limit is not null)
-            .Select(line => new LimitLine(line.Limit!.Value, Measure.Percent.Format(line.Limit.Value, page.Units, 3) + ", " + line.Source.Document, [8, 4]))];
+            .Select(line => new LimitLine(line.Limit!.Value, Measure.Percent.Format(line.Limit.Value, page.Units, 3) + ", "
+                + line.Source.Document, [8, 4]))];
         double top = Math.Max(peak.DecimalFractions, limits.Max(line => line.Value)) * 1.12;
         Chart chart = new(
             Across(page, room, shown),
             Chart.Scale(0, top, Chart.Round(0, top, 5).Select(at => (at, Figures.Significant(at * 100, 3) + " %"))),
             Margins(page));
         chart.Add((sheet, at) => Coats(sheet, at, room, shown, 0, top), below: true);
-        foreach (IEnumerable<DataPoint> curve in Curves(study, shown, time => Math.Max(0, study.FlammableFractionAt(time)!.Value.DecimalFractions)))
+        foreach (IEnumerable<DataPoint> curve in Curves(study, shown,
+            time => Math.Max(0, study.FlammableFractionAt(time)!.Value.DecimalFractions)))
         {
             chart.Line(curve, Ink.Blue);
         }
@@ -126,16 +133,19 @@ internal static class AirCharts
         IReadOnlyList<ExposureComparison> comparisons = room.Worst;
         SubstanceAir air = study.Substances.First(substance => substance.Solvent.CasNumber == comparisons[0].Solvent.CasNumber);
         page.SubHeading(air.Solvent.Name + ", the substance nearest to or furthest beyond a limit");
-        double perMass = air.PeakConcentration.KilogramsPerCubicMeter > 0 ? air.Peak.DecimalFractions / air.PeakConcentration.KilogramsPerCubicMeter : 0;
+        double perMass = air.PeakConcentration.KilogramsPerCubicMeter > 0
+            ? air.Peak.DecimalFractions / air.PeakConcentration.KilogramsPerCubicMeter : 0;
         List<LimitLine> limits = [.. comparisons.Where(exposure => exposure.Limit is not null && exposure.Comparison.Limit is not null)
             .GroupBy(exposure => (exposure.Comparison.Limit!.Value, Averaging(exposure.Limit!)))
             .OrderBy(group => group.Key.Value)
             .Select(group => new LimitLine(
                 group.Key.Value,
-                string.Join(" and ", group.Select(exposure => exposure.Limit!.Authority).Distinct()) + ", " + group.Key.Item2 + ": " + Measure.PartsPerMillion.Format(group.Key.Value, page.Units, 4),
-                group.First().Limit!.Kind switch { ExposureLimitKind.Twa8h => [12, 4], ExposureLimitKind.Stel15min => [5, 3], _ => null }))];
+                string.Join(" and ", group.Select(exposure => exposure.Limit!.Authority).Distinct()) + ", " + group.Key.Item2 + ": "
+                    + Measure.PartsPerMillion.Format(group.Key.Value, page.Units, 4),
+                Dashes(group.First().Limit!.Kind)))];
         double most = Math.Max(air.Peak.DecimalFractions, limits.Select(line => line.Value).DefaultIfEmpty(0).Max());
-        double least = Math.Min(air.Peak.DecimalFractions, limits.Select(line => line.Value).DefaultIfEmpty(air.Peak.DecimalFractions).Min()) / 12;
+        double least = Math.Min(air.Peak.DecimalFractions, limits.Select(line => line.Value).DefaultIfEmpty(air.Peak.DecimalFractions)
+            .Min()) / 12;
         if (most <= 0 || least <= 0)
         {
             page.Warning("None of it is released, or none of its limits is known.");
@@ -144,9 +154,11 @@ internal static class AirCharts
 
         double low = least;
         double high = most * 1.5;
-        Chart chart = new(Across(page, room, shown), Chart.Scale(low, high, Decades(low, high / 1.25).Select(at => (at, Figures.Significant(Measure.PartsPerMillion.Shown(at, page.Units), 4))), logarithmic: true), Margins(page));
+        Chart chart = new(Across(page, room, shown), Chart.Scale(low, high, Decades(low, high / 1.25)
+            .Select(at => (at, Figures.Significant(Measure.PartsPerMillion.Shown(at, page.Units), 4))), logarithmic: true), Margins(page));
         chart.Add((sheet, at) => Coats(sheet, at, room, shown, low, high), below: true);
-        foreach (IEnumerable<DataPoint> curve in Curves(study, shown, time => Math.Max(low * 1e-3, perMass * study.ConcentrationAt(air.Solvent, time).KilogramsPerCubicMeter)))
+        foreach (IEnumerable<DataPoint> curve in Curves(study, shown, time => Math.Max(low * 1e-3,
+            perMass * study.ConcentrationAt(air.Solvent, time).KilogramsPerCubicMeter)))
         {
             chart.Line(curve, Ink.Blue);
         }
@@ -154,7 +166,8 @@ internal static class AirCharts
         chart.Add((sheet, at) =>
         {
             Limits(page, sheet, at, limits, shown, low, high);
-            sheet.Text(at(0, high).X - 6, at(0, high).Y - 10, Measure.PartsPerMillion.Symbol(page.Units), Ink.Note, Page.Small, HorizontalAlignment.Right);
+            sheet.Text(at(0, high).X - 6, at(0, high).Y - 10, Measure.PartsPerMillion.Symbol(page.Units), Ink.Note, Page.Small,
+                HorizontalAlignment.Right);
         });
         double start = page.Y;
         chart.Draw(page, page.IsNarrow ? 200 : 230);
@@ -165,6 +178,13 @@ internal static class AirCharts
             Verdict(page, exposure.Comparison);
         }
     }
+
+    private static double[]? Dashes(ExposureLimitKind kind) => kind switch
+    {
+        ExposureLimitKind.Twa8h => [12, 4],
+        ExposureLimitKind.Stel15min => [5, 3],
+        _ => null,
+    };
 
     private static IEnumerable<double> Decades(double low, double high)
     {
@@ -223,12 +243,14 @@ internal static class AirCharts
         }
     }
 
-    private static void Limits(Page page, Sheet sheet, Func<double, double, ScreenPoint> at, List<LimitLine> limits, TimeFold shown, double low, double high)
+    private static void Limits(Page page, Sheet sheet, Func<double, double, ScreenPoint> at, List<LimitLine> limits, TimeFold shown,
+        double low, double high)
     {
         double end = shown.Last;
         double room = page.Right - at(end, low).X - 12;
         IReadOnlyList<string>[] words = [.. limits.Select(line => TextWidths.Wrapped(line.Words, Page.Small, room))];
-        double[] places = Labels.Apart([.. limits.Select(line => at(end, line.Value).Y)], !page.IsNarrow && words.Any(lines => lines.Count > 1) ? 31 : 16, at(end, high).Y, at(end, low).Y);
+        double[] places = Labels.Apart([.. limits.Select(line => at(end, line.Value).Y)], !page.IsNarrow
+            && words.Any(lines => lines.Count > 1) ? 31 : 16, at(end, high).Y, at(end, low).Y);
         for (int i = 0; i < limits.Count; i++)
         {
             ScreenPoint right = at(end, limits[i].Value);

@@ -18,7 +18,8 @@ internal sealed class RoomVapour
     {
         Study = study;
         nameOf = name => name;
-        open = [.. study.Exposure.Select(exposure => exposure.Comparison).Where(comparison => comparison.Outcome != ComparisonOutcome.Within)];
+        open = [.. study.Exposure.Select(exposure => exposure.Comparison)
+            .Where(comparison => comparison.Outcome != ComparisonOutcome.Within)];
         Cautions = [.. study.Cautions.Except(AirCautions.ForSpraying), AirCautions.BreathingZone];
     }
 
@@ -51,12 +52,17 @@ internal sealed class RoomVapour
     public IReadOnlyList<Caution> Cautions { get; }
 
     /// <summary>
-    /// The hours of the study that are shown: from half an hour before something is sprayed or wiped on until all vapour is down to a fiftieth of its peak, at
-    /// least an hour and at most half a day after. What lies between is folded when it is longer than six hours.
+    /// The hours of the study that are shown: from half an hour before something is sprayed or wiped on until all vapour is down to a
+    /// fiftieth of its peak, at least an hour and at most half a day after. What lies between is folded when it is longer than six hours.
     /// </summary>
     public TimeFold Shown()
     {
-        double Sum(double hours) => Study!.Substances.Sum(substance => Study.ConcentrationAt(substance.Solvent, TimeSpan.FromHours(hours)).KilogramsPerCubicMeter);
+        double Sum(double hours)
+        {
+            TimeSpan time = TimeSpan.FromHours(hours);
+            return Study!.Substances.Sum(substance => Study.ConcentrationAt(substance.Solvent, time).KilogramsPerCubicMeter);
+        }
+
         double least = Study!.Substances.Sum(substance => substance.PeakConcentration.KilogramsPerCubicMeter) / 50;
         List<(double From, double Until)> spans = [];
         foreach (Emission emission in Emissions)
@@ -88,7 +94,10 @@ internal sealed class RoomVapour
         ? [Study!.FlammableLimit, Study.FlammableDesignLine]
         : [Study!.FlammableLimit, Study.FlammableDesignLine, airflow];
 
-    /// <summary>Every comparison of the substance that comes to the largest part of one of its limits; without any limit, of the one with the highest peak.</summary>
+    /// <summary>
+    /// Every comparison of the substance that comes to the largest part of one of its limits; without any limit, of the one with the
+    /// highest peak.
+    /// </summary>
     public IReadOnlyList<ExposureComparison> Worst
     {
         get

@@ -4,7 +4,9 @@ using System.Linq;
 
 namespace Refinish.Pictures.Drawing;
 
-/// <summary>Times in hours laid side by side, with what lies between them folded to a narrow gap: nights in which nothing happens.</summary>
+/// <summary>
+/// Times in hours laid side by side, with what lies between them folded to a narrow gap: nights in which nothing happens.
+/// </summary>
 internal sealed class TimeFold
 {
     private readonly (double From, double Until)[] spans;

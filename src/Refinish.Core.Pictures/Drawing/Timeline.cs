@@ -7,7 +7,9 @@ using Refinish.Scheduling;
 
 namespace Refinish.Pictures.Drawing;
 
-/// <summary>A schedule as a timeline draws it, whether it is the bare site search or the schedule of a crew. Everything is joined by identifiers.</summary>
+/// <summary>
+/// A schedule as a timeline draws it, whether it is the bare site search or the schedule of a crew. Everything is joined by identifiers.
+/// </summary>
 internal sealed class Timeline
 {
     private static readonly TimelineName NoRoom = new(string.Empty, "outside the rooms");
@@ -26,13 +28,16 @@ internal sealed class Timeline
         // A plain order of the work, without a time to keep, is seen from the bars themselves.
         Lags = lags.Where(lag => lag.Minimum > TimeSpan.Zero || lag.Maximum is not null).ToLookup(lag => lag.After, StringComparer.Ordinal);
         TimelineName[] used = [.. rooms.Where(room => Entries.Any(entry => entry.Room == room.Id))];
-        Rooms = used.Length != 1 && Entries.Any(entry => entry.Room is null && entry.Kind != TimelineKind.StandBy) ? [.. used, NoRoom] : used;
+        Rooms = used.Length != 1 && Entries.Any(entry => entry.Room is null && entry.Kind != TimelineKind.StandBy) ? [.. used, NoRoom]
+            : used;
         People = people;
         Visits = visits;
         TimeInterval[] pieces = [.. Entries.Where(entry => entry.Kind != TimelineKind.Wait).SelectMany(entry => entry.Pieces)];
         Days = [.. pieces.Select(piece => piece.Start.DateTime.Date).Distinct().OrderBy(day => day)];
-        FirstHour = Math.Max(0, Math.Floor(calendar.Shifts.Select(shift => shift.Hours.From.TotalHours).Concat(pieces.Select(piece => piece.Start.TimeOfDay.TotalHours)).Min() - 0.5));
-        LastHour = Math.Min(24, Math.Ceiling(calendar.Shifts.Select(shift => shift.Hours.Until.TotalHours).Concat(pieces.Select(EndHour)).Max() + 0.5));
+        FirstHour = Math.Max(0, Math.Floor(calendar.Shifts.Select(shift => shift.Hours.From.TotalHours)
+            .Concat(pieces.Select(piece => piece.Start.TimeOfDay.TotalHours)).Min() - 0.5));
+        LastHour = Math.Min(24, Math.Ceiling(calendar.Shifts.Select(shift => shift.Hours.Until.TotalHours).Concat(pieces.Select(EndHour))
+            .Max() + 0.5));
     }
 
     public WorkCalendar Calendar { get; }
@@ -43,7 +48,10 @@ internal sealed class Timeline
     /// <summary>The times to keep before an entry, by its identifier.</summary>
     public ILookup<string, StepLag> Lags { get; }
 
-    /// <summary>The rooms in which anything is done, in the order of the premises, and at the end what is done outside them; with a single room that is told there.</summary>
+    /// <summary>
+    /// The rooms in which anything is done, in the order of the premises, and at the end what is done outside them; with a single room that
+    /// is told there.
+    /// </summary>
     public IReadOnlyList<TimelineName> Rooms { get; }
 
     public IReadOnlyList<TimelineName> People { get; }
@@ -64,20 +72,24 @@ internal sealed class Timeline
     public DateTimeOffset End => Entries.Max(entry => entry.End);
 
     /// <summary>No water in a room before this instant, by its identifier.</summary>
-    public IReadOnlyDictionary<string, DateTimeOffset> Water { get; private init; } = new Dictionary<string, DateTimeOffset>(StringComparer.Ordinal);
+    public IReadOnlyDictionary<string, DateTimeOffset> Water { get; private init; } =
+        new Dictionary<string, DateTimeOffset>(StringComparer.Ordinal);
 
     public static Timeline Of(SiteSchedule schedule)
     {
         SiteWork work = schedule.Work;
-        TimelineName[] people = [.. Enumerable.Range(0, work.Crew).Select(person => new TimelineName(Number(person), "person " + Number(person + 1)))];
+        TimelineName[] people = [.. Enumerable.Range(0, work.Crew).Select(person => new TimelineName(Number(person), "person "
+            + Number(person + 1)))];
         return new Timeline(
             work.Calendar,
             schedule.Steps.Select(step => new TimelineEntry(
-                step.Step.Id, step.Step.Name, step.Step.Room, KindOf(step.Step.IsAttended, step.Step.Sprays), step.Pieces, [.. step.People.Select(Number)], step.RoomClear)),
+                step.Step.Id, step.Step.Name, step.Step.Room, KindOf(step.Step.IsAttended, step.Step.Sprays), step.Pieces,
+                    [.. step.People.Select(Number)], step.RoomClear)),
             work.Lags,
             work.Steps.Select(step => step.Room).OfType<string>().Distinct().Select(room => new TimelineName(room, room)),
             people,
-            [.. schedule.PersonDays.Select(day => new TimelineVisit(Number(day.Person), day.Arrives, day.Leaves, day.Leaves - day.Arrives - day.Worked))]);
+            [.. schedule.PersonDays.Select(day => new TimelineVisit(Number(day.Person), day.Arrives, day.Leaves,
+                day.Leaves - day.Arrives - day.Worked))]);
     }
 
     public static Timeline Of(CrewSchedule schedule, Handover? handover)
@@ -86,7 +98,8 @@ internal sealed class Timeline
         ILookup<string, ScheduledOperation> beside = schedule.Operations.Where(operation => operation.Operation.Beside is not null)
             .ToLookup(operation => operation.Operation.Beside!, StringComparer.Ordinal);
         Dictionary<string, DateTimeOffset> water = new(StringComparer.Ordinal);
-        foreach (IGrouping<string, FixtureHandover> room in (handover?.Fixtures ?? []).GroupBy(fixture => fixture.Procedure.Fixture.Room, StringComparer.Ordinal))
+        foreach (IGrouping<string, FixtureHandover> room in (handover?.Fixtures ?? []).GroupBy(fixture => fixture.Procedure.Fixture.Room,
+            StringComparer.Ordinal))
         {
             if (room.All(fixture => fixture.WaterFrom is not null))
             {
@@ -137,14 +150,17 @@ internal sealed class Timeline
 
     /// <summary>The shifts of a day; none on a day off.</summary>
     public IEnumerable<WorkingHours> Shifts(DateTime day) =>
-        Calendar.DaysOff.Contains(day.Date) ? [] : Calendar.Shifts.Where(shift => shift.Day == day.DayOfWeek).Select(shift => shift.Hours).OrderBy(hours => hours.From);
+        Calendar.DaysOff.Contains(day.Date) ? [] : Calendar.Shifts.Where(shift => shift.Day == day.DayOfWeek).Select(shift => shift.Hours)
+            .OrderBy(hours => hours.From);
 
     private TimelineName RoomOf(TimelineEntry entry) => Rooms.FirstOrDefault(room => room.Id == entry.Room) ?? Rooms[Rooms.Count - 1];
 
     private static string Number(int number) => number.ToString(CultureInfo.InvariantCulture);
 
-    private static TimelineKind KindOf(bool attended, bool sprays) => !attended ? TimelineKind.Wait : sprays ? TimelineKind.Coat : TimelineKind.Work;
+    private static TimelineKind KindOf(bool attended, bool sprays) => !attended ? TimelineKind.Wait : sprays ? TimelineKind.Coat
+        : TimelineKind.Work;
 
     // Midnight ends a day rather than begins it.
-    private static double EndHour(TimeInterval piece) => piece.End.DateTime.Date > piece.Start.DateTime.Date ? 24 : piece.End.TimeOfDay.TotalHours;
+    private static double EndHour(TimeInterval piece) => piece.End.DateTime.Date > piece.Start.DateTime.Date ? 24
+        : piece.End.TimeOfDay.TotalHours;
 }

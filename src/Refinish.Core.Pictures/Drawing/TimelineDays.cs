@@ -7,7 +7,8 @@ using Refinish.Scheduling;
 namespace Refinish.Pictures.Drawing;
 
 /// <summary>
-/// Each day on site with the same hours across: a row for each person, then room by room what is done and how long the surface has to be left alone before.
+/// Each day on site with the same hours across: a row for each person, then room by room what is done and how long the surface has to be
+/// left alone before.
 /// </summary>
 internal sealed class TimelineDays
 {
@@ -42,7 +43,8 @@ internal sealed class TimelineDays
 
         // A wait that begins on a day without anybody is told on the next day, by the lag that follows it.
         DateTime? before = null;
-        foreach (DateTime day in timeline.Entries.SelectMany(entry => entry.Pieces).Select(piece => piece.Start.DateTime.Date).Distinct().OrderBy(day => day))
+        foreach (DateTime day in timeline.Entries.SelectMany(entry => entry.Pieces).Select(piece => piece.Start.DateTime.Date).Distinct()
+            .OrderBy(day => day))
         {
             days.Between(before, day);
             days.Day(day);
@@ -58,10 +60,12 @@ internal sealed class TimelineDays
             : lag.Minimum == TimeSpan.Zero ? "within " + Clock.AtMost(most)
             : Clock.AtLeast(lag.Minimum) + " to " + Clock.AtMost(most);
         return lag.Reason + ": " + times
-            + (lag.Clock is null ? string.Empty : " counted at " + Measure.Temperature.Format(lag.Clock.Reference.Kelvins, page.Units, 3) + ", by the clock " + Clock.Span(elapsed));
+            + (lag.Clock is null ? string.Empty : " counted at " + Measure.Temperature.Format(lag.Clock.Reference.Kelvins, page.Units, 3)
+                + ", by the clock " + Clock.Span(elapsed));
     }
 
-    private static DateTimeOffset? Reached(StepLag lag, DateTimeOffset from, TimeSpan time) => lag.Clock is null ? from + time : lag.Clock.InstantOf(from, time);
+    private static DateTimeOffset? Reached(StepLag lag, DateTimeOffset from, TimeSpan time) => lag.Clock is null ? from + time
+        : lag.Clock.InstantOf(from, time);
 
     private double X(double hour) => left + ((hour - first) / (last - first) * (page.Right - left));
 
@@ -73,7 +77,8 @@ internal sealed class TimelineDays
         {
             DateTime from = earlier.AddDays(1);
             DateTime until = day.AddDays(-1);
-            page.Paragraph((from == until ? Clock.ShortDay(from) : Clock.ShortDay(from) + " to " + Clock.ShortDay(until)) + ": nobody on site.", Page.Small, Ink.Note);
+            page.Paragraph((from == until ? Clock.ShortDay(from) : Clock.ShortDay(from) + " to " + Clock.ShortDay(until))
+                + ": nobody on site.", Page.Small, Ink.Note);
         }
     }
 
@@ -138,7 +143,8 @@ internal sealed class TimelineDays
     {
         (TimelineEntry Entry, TimeInterval Piece)[] rows =
         [
-            .. timeline.In(room).SelectMany(entry => entry.Pieces.Where(piece => piece.Start.DateTime.Date == day).Select(piece => (entry, piece))).OrderBy(row => row.piece.Start),
+            .. timeline.In(room).SelectMany(entry => entry.Pieces.Where(piece => piece.Start.DateTime.Date == day)
+                .Select(piece => (entry, piece))).OrderBy(row => row.piece.Start),
         ];
         if (rows.Length > 0 && HasRooms)
         {
@@ -160,7 +166,8 @@ internal sealed class TimelineDays
 
             string who = !HasPeople || entry.People.Count == 0 ? string.Empty : " (" + timeline.Names(entry.People) + ")";
             string until = piece.End.DateTime.Date == day ? Clock.Time(piece.End) : Clock.Moment(piece.End);
-            Row(Clock.Time(piece.Start) + "–" + until + " " + entry.Name + (isFirst ? string.Empty : ", continued") + who, Page.Normal, Ink.Line, 0, y => over.Add(() =>
+            Row(Clock.Time(piece.Start) + "–" + until + " " + entry.Name + (isFirst ? string.Empty : ", continued") + who, Page.Normal,
+                Ink.Line, 0, y => over.Add(() =>
             {
                 if (entry.RoomClear > entry.End)
                 {
@@ -177,9 +184,11 @@ internal sealed class TimelineDays
     {
         (StepLag Lag, DateTimeOffset Ended)[] lags =
         [
-            .. timeline.Lags[entry.Id].Select(lag => (Lag: lag, Before: timeline.Find(lag.Before))).Where(pair => pair.Before is not null).Select(pair => (pair.Lag, pair.Before!.End)),
+            .. timeline.Lags[entry.Id].Select(lag => (Lag: lag, Before: timeline.Find(lag.Before))).Where(pair => pair.Before is not null)
+                .Select(pair => (pair.Lag, pair.Before!.End)),
         ];
-        StepLag? last = lags.Where(pair => pair.Lag.Maximum is null).OrderByDescending(pair => Reached(pair.Lag, pair.Ended, pair.Lag.Minimum) ?? DateTimeOffset.MaxValue)
+        StepLag? last = lags.Where(pair => pair.Lag.Maximum is null)
+            .OrderByDescending(pair => Reached(pair.Lag, pair.Ended, pair.Lag.Minimum) ?? DateTimeOffset.MaxValue)
             .Select(pair => pair.Lag).FirstOrDefault();
         return lags.Where(pair => pair.Lag.Maximum is not null || ReferenceEquals(pair.Lag, last));
     }
@@ -244,7 +253,8 @@ internal sealed class TimelineDays
         if (letter.Length > 0 && width >= Lettered + (6 * (letter.Length - 1)))
         {
             double half = (TextWidths.Of(letter, Page.Small) / 2) + 1;
-            sheet.Rectangle(x + (width / 2) - half, y - 6, 2 * half, 12, kind switch { TimelineKind.Coat => Ink.VermillionTint, TimelineKind.StandBy => Ink.Paper, _ => Ink.BlueTint }, OxyColors.Transparent);
+            OxyColor behind = kind switch { TimelineKind.Coat => Ink.VermillionTint, TimelineKind.StandBy => Ink.Paper, _ => Ink.BlueTint };
+            sheet.Rectangle(x + (width / 2) - half, y - 6, 2 * half, 12, behind, OxyColors.Transparent);
             sheet.Text(x + (width / 2), y, letter, Ink.Line, Page.Small, HorizontalAlignment.Center);
         }
     }

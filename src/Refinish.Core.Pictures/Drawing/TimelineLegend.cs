@@ -12,7 +12,8 @@ internal static class TimelineLegend
     {
         Sheet sheet = page.Sheet;
         page.Y += 6;
-        List<(string Words, Action<double, double> Mark)> entries = [("work on site", (x, y) => TimelineMarks.Draw(sheet, TimelineKind.Work, x, 24, y))];
+        List<(string Words, Action<double, double> Mark)> entries = [("work on site", (x, y) => TimelineMarks.Draw(sheet,
+            TimelineKind.Work, x, 24, y))];
         if (timeline.Entries.Any(entry => entry.Kind == TimelineKind.Coat))
         {
             entries.Add(("coat: mixing and spraying", (x, y) => TimelineMarks.Draw(sheet, TimelineKind.Coat, x, 24, y)));

@@ -34,14 +34,17 @@ internal static class TimelineMarks
     }
 
     /// <summary>A window from its opening to its closing.</summary>
-    public static void Window(Sheet sheet, double left, double width, double middle) => sheet.Rectangle(left, middle - 3, width, 6, Ink.GreenTint, Ink.Green, 0.7);
+    public static void Window(Sheet sheet, double left, double width, double middle) => sheet.Rectangle(left, middle - 3, width, 6,
+        Ink.GreenTint, Ink.Green, 0.7);
 
     /// <summary>The edge of a window, or the first water.</summary>
     public static void Edge(Sheet sheet, double x, double middle) => sheet.Line(x, middle - 5, x, middle + 5, Ink.Green, 1.8);
 
     /// <summary>Leave alone, or wait.</summary>
-    public static void Dots(Sheet sheet, double left, double right, double middle) => sheet.Line(left, middle, right, middle, Ink.Note, 1.5, [2, 3]);
+    public static void Dots(Sheet sheet, double left, double right, double middle) => sheet.Line(left, middle, right, middle, Ink.Note,
+        1.5, [2, 3]);
 
     /// <summary>Nobody in the room until it is clear of vapour.</summary>
-    public static void Clearing(Sheet sheet, double left, double right, double middle) => sheet.Line(left, middle, right, middle, Ink.Vermillion, 2, [5, 3]);
+    public static void Clearing(Sheet sheet, double left, double right, double middle) => sheet.Line(left, middle, right, middle,
+        Ink.Vermillion, 2, [5, 3]);
 }

@@ -6,7 +6,9 @@ using Refinish.Scheduling;
 
 namespace Refinish.Pictures.Drawing;
 
-/// <summary>The whole job in one strip with a lane for each room. Nights are folded to a crease, and days on which nothing happens to a wider one.</summary>
+/// <summary>
+/// The whole job in one strip with a lane for each room. Nights are folded to a crease, and days on which nothing happens to a wider one.
+/// </summary>
 internal sealed class TimelineStrip
 {
     private const double NightFold = 7;
@@ -26,7 +28,8 @@ internal sealed class TimelineStrip
         bool several = timeline.Rooms.Count > 1;
         double names = !several ? 0 : page.IsNarrow
             ? 16
-            : Math.Min(page.Inside / 4, timeline.Rooms.Max(room => TextWidths.Of(timeline.Letter(room) + " · " + room.Name, Page.Small)) + 8);
+            : Math.Min(page.Inside / 4, timeline.Rooms.Max(room => TextWidths.Of(timeline.Letter(room) + " · " + room.Name, Page.Small))
+                + 8);
         left = page.Left + names;
         double folds = 0;
         for (int i = 1; i < days.Length; i++)
@@ -70,7 +73,8 @@ internal sealed class TimelineStrip
             string words = "water from " + Clock.Moment(water);
             double half = TextWidths.Of(words, Page.Small, bold: true) / 2;
             sheet.Text(
-                Math.Max(page.Left + half, Math.Min(page.Right - half, X(water))), bottom + 14, words, Ink.Line, Page.Small, HorizontalAlignment.Center, bold: true);
+                Math.Max(page.Left + half, Math.Min(page.Right - half, X(water))), bottom + 14, words, Ink.Line, Page.Small,
+                    HorizontalAlignment.Center, bold: true);
             page.Y += 18;
         }
 
@@ -114,7 +118,8 @@ internal sealed class TimelineStrip
         if (timeline.Rooms.Count > 1)
         {
             string letter = timeline.Letter(room);
-            sheet.Text(page.Left, middle, page.IsNarrow ? letter : TextWidths.Shortened(letter + " · " + room.Name, Page.Small, left - page.Left - 6), Ink.Line, Page.Small, bold: page.IsNarrow);
+            sheet.Text(page.Left, middle, page.IsNarrow ? letter : TextWidths.Shortened(letter + " · " + room.Name, Page.Small,
+                left - page.Left - 6), Ink.Line, Page.Small, bold: page.IsNarrow);
         }
 
         foreach (TimelineEntry entry in timeline.In(room))
@@ -130,7 +135,8 @@ internal sealed class TimelineStrip
             {
                 double from = X(piece.Start);
                 double height = coat ? half : half * 0.55;
-                sheet.Rectangle(from, middle - height, Math.Max(1, X(piece.End) - from), 2 * height, coat ? Ink.Vermillion : Ink.Blue, OxyColors.Transparent);
+                sheet.Rectangle(from, middle - height, Math.Max(1, X(piece.End) - from), 2 * height, coat ? Ink.Vermillion : Ink.Blue,
+                    OxyColors.Transparent);
             }
         }
 
@@ -150,6 +156,9 @@ internal sealed class TimelineStrip
             : At(i, instant.TimeOfDay.TotalHours);
     }
 
-    private double At(int i, double hour) =>
-        lefts[i] + (column * (Math.Max(timeline.FirstHour, Math.Min(timeline.LastHour, hour)) - timeline.FirstHour) / (timeline.LastHour - timeline.FirstHour));
+    private double At(int i, double hour)
+    {
+        (double first, double last) = (timeline.FirstHour, timeline.LastHour);
+        return lefts[i] + (column * (Math.Max(first, Math.Min(last, hour)) - first) / (last - first));
+    }
 }

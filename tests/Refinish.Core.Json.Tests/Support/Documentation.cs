@@ -37,7 +37,8 @@ internal sealed class Documentation
                 .FirstOrDefault();
     }
 
-    private string? Summary(string member) => members.TryGetValue(member, out XElement? found) && found.Element("summary") is XElement summary ? Flat(summary) : null;
+    private string? Summary(string member) =>
+        members.TryGetValue(member, out XElement? found) && found.Element("summary") is XElement summary ? Flat(summary) : null;
 
     private static string Flat(XElement element)
     {
@@ -47,7 +48,8 @@ internal sealed class Documentation
             text.Append(node switch
             {
                 XText words => words.Value,
-                XElement { Name.LocalName: "see" or "seealso" } see => (string?)see.Attribute("langword") ?? Name((string)see.Attribute("cref")!),
+                XElement { Name.LocalName: "see" or "seealso" } see => (string?)see.Attribute("langword")
+                    ?? Name((string)see.Attribute("cref")!),
                 XElement { Name.LocalName: "paramref" } parameter => (string)parameter.Attribute("name")!,
                 XElement other => Flat(other),
                 _ => string.Empty,

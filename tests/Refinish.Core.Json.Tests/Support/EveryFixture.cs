@@ -54,7 +54,8 @@ internal static class EveryFixture
         NewColour = new CieLab(95, -0.5, 2),
         Options =
         [
-            FixtureOption.SlipResistantFloor("slip-floor", GenericCatalogue.PolymerBeads, AreaDensity.FromGramsPerSquareMeter(17.3)) with { Loss = Ratio.FromPercent(31) },
+            FixtureOption.SlipResistantFloor("slip-floor", GenericCatalogue.PolymerBeads,
+                AreaDensity.FromGramsPerSquareMeter(17.3)) with { Loss = Ratio.FromPercent(31) },
             FixtureOption.DrainTrim("drain-trim") with { Quantity = 2m },
             FixtureOption.Work("X-1", Own("lamp-" + index), WorkKind.Demask) with { Quantity = 2.5m },
         ],
@@ -74,7 +75,8 @@ internal static class EveryFixture
         [
             new LabourTask(EveryShop.Standard, Area.FromSquareMeters(1.7), 3, 2)
             {
-                Id = "own-task", Worker = "ada", Wage = 31.5m, Repeats = 4, Learning = new LearningCurve(LearningModel.Unit, Ratio.FromPercent(88)),
+                Id = "own-task", Worker = "ada", Wage = 31.5m, Repeats = 4,
+                    Learning = new LearningCurve(LearningModel.Unit, Ratio.FromPercent(88)),
             },
         ],
         Beside = "bath-3/tack",
@@ -86,8 +88,10 @@ internal static class EveryFixture
         IsLoud = true,
         Tools = ["lamp"],
         Materials = [new MaterialNeed("stripper", "stripper", Volume.FromMilliliters(120))],
-        Vapours = [new Evaporation("degreaser", Mass.FromGrams(40), [new SolventShare(Solvents.Isopropanol, Ratio.FromPercent(100))]) { TimeConstant = TimeSpan.FromMinutes(3) }],
-        Cautions = [new Caution("own-caution", Hazard.Electricity, "The lamp stays dry.", "the electrical code", Source.CommonPractice("said"))],
+        Vapours = [new Evaporation("degreaser", Mass.FromGrams(40),
+            [new SolventShare(Solvents.Isopropanol, Ratio.FromPercent(100))]) { TimeConstant = TimeSpan.FromMinutes(3) }],
+        Cautions = [new Caution("own-caution", Hazard.Electricity, "The lamp stays dry.", "the electrical code",
+            Source.CommonPractice("said"))],
         Source = Source.Invented("for a test"),
     };
 }

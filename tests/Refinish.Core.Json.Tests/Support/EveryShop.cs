@@ -17,14 +17,17 @@ internal static class EveryShop
 {
     public static LabourStandard Standard { get; } = new()
     {
-        Code = "L-1", Description = "work", Fixed = new ThreePoint(1, 2, 4), PerSquareMeter = new ThreePoint(0.1, 0.2, 0.3), PerUnit = ThreePoint.Exactly(0.25),
-        Unit = "coat", OncePerVisit = Ratio.FromPercent(20), FromSize = Length.FromMillimeters(30), Work = WorkKind.Fill, Repairs = DefectKind.Chip, IsOnSite = false,
+        Code = "L-1", Description = "work", Fixed = new ThreePoint(1, 2, 4), PerSquareMeter = new ThreePoint(0.1, 0.2, 0.3),
+            PerUnit = ThreePoint.Exactly(0.25),
+        Unit = "coat", OncePerVisit = Ratio.FromPercent(20), FromSize = Length.FromMillimeters(30), Work = WorkKind.Fill,
+            Repairs = DefectKind.Chip, IsOnSite = false,
         Source = Source.Supplied("time sheets (invented)"),
     };
 
     public static ApplicationLosses Losses { get; } = new()
     {
-        EdgeOverspray = Ratio.FromPercent(7), HoldUp = Volume.FromMilliliters(23), Residue = Ratio.FromPercent(6), ProfileDepth = Length.FromMicrometers(40),
+        EdgeOverspray = Ratio.FromPercent(7), HoldUp = Volume.FromMilliliters(23), Residue = Ratio.FromPercent(6),
+            ProfileDepth = Length.FromMicrometers(40),
         ProfileFill = Ratio.FromPercent(60), UnusedPot = Ratio.FromPercent(2),
     };
 
@@ -33,7 +36,8 @@ internal static class EveryShop
         Name = "everything (invented)",
         Crew = [new Worker("ada") { Name = "Ada", Wage = 31.25m }, new Worker("ben")],
         Calendar = new WorkCalendar(
-            LocalClock.WithChanges(TimeSpan.FromHours(1), [new ClockChange(new DateTimeOffset(2027, 3, 28, 1, 0, 0, TimeSpan.Zero), TimeSpan.FromHours(2))]),
+            LocalClock.WithChanges(TimeSpan.FromHours(1),
+                [new ClockChange(new DateTimeOffset(2027, 3, 28, 1, 0, 0, TimeSpan.Zero), TimeSpan.FromHours(2))]),
             [
                 new WorkShift(DayOfWeek.Monday, new WorkingHours(TimeSpan.FromHours(8), TimeSpan.FromHours(12.5))),
                 new WorkShift(DayOfWeek.Wednesday, new WorkingHours(TimeSpan.Zero, TimeSpan.FromHours(24))),
@@ -47,7 +51,8 @@ internal static class EveryShop
                 .. Shop.Generic.Prices.Options,
                 new OptionPrice("X-1", "an extra", "each", 10m, 20.50m)
                 {
-                    Cautions = [new Caution("own-slip", Hazard.Slip, "Wet floors are slippery.", "the owner", Source.CommonPractice("said"))],
+                    Cautions = [new Caution("own-slip", Hazard.Slip, "Wet floors are slippery.", "the owner",
+                        Source.CommonPractice("said"))],
                 },
             ],
         },
@@ -56,8 +61,10 @@ internal static class EveryShop
         Losses = Losses,
         Cups = new CupRules
         {
-            Cups = [new MixingCup(Volume.FromMilliliters(400), Volume.FromMilliliters(10), Volume.FromMilliliters(60)), new MixingCup(Volume.FromMilliliters(1100), Volume.FromMilliliters(25), Volume.FromMilliliters(200))],
-            PotLifeShare = Ratio.FromPercent(55), MixingTime = TimeSpan.FromMinutes(7), Residue = Volume.FromMilliliters(4), EqualBatches = true,
+            Cups = [new MixingCup(Volume.FromMilliliters(400), Volume.FromMilliliters(10), Volume.FromMilliliters(60)),
+                new MixingCup(Volume.FromMilliliters(1100), Volume.FromMilliliters(25), Volume.FromMilliliters(200))],
+            PotLifeShare = Ratio.FromPercent(55), MixingTime = TimeSpan.FromMinutes(7), Residue = Volume.FromMilliliters(4),
+                EqualBatches = true,
         },
         Guns = 2,
         Labour = [Standard, .. LabourStandards.Generic],
@@ -65,14 +72,17 @@ internal static class EveryShop
         [
             new DefectMaterial
             {
-                Repairs = DefectKind.RustSpot, Item = "spot-primer", Name = "spot primer", Each = Volume.FromMilliliters(5), Coverage = SpreadingRate.FromSquareFeetPerUsGallon(67),
+                Repairs = DefectKind.RustSpot, Item = "spot-primer", Name = "spot primer", Each = Volume.FromMilliliters(5),
+                    Coverage = SpreadingRate.FromSquareFeetPerUsGallon(67),
                 Source = Source.FromMemory("a guess"),
             },
         ],
         Survey = new SurveyPolicy
         {
-            MaximumFloorDeflection = Length.FromMillimeters(2.2), MaximumCrazing = Ratio.FromPercent(33), MinimumAdhesion = AdhesionGrade.Grade5B, CleaningCycles = 5,
-            UsualFiller = Volume.FromMilliliters(33), MetalLossDepth = Length.FromMillimeters(1.7), SteelPerforationDepth = Length.FromMillimeters(1.3), Filler = Filler(),
+            MaximumFloorDeflection = Length.FromMillimeters(2.2), MaximumCrazing = Ratio.FromPercent(33),
+                MinimumAdhesion = AdhesionGrade.Grade5B, CleaningCycles = 5,
+            UsualFiller = Volume.FromMilliliters(33), MetalLossDepth = Length.FromMillimeters(1.7),
+                SteelPerforationDepth = Length.FromMillimeters(1.3), Filler = Filler(),
         },
         Filler = Filler(),
         Paid = PaidTimeRule.HalfDays,
@@ -89,14 +99,17 @@ internal static class EveryShop
         [
             new ExposureLimit
             {
-                CasNumber = "123-86-4", Substance = "butyl acetate", Authority = "a rule (invented)", Jurisdiction = "here", Kind = ExposureLimitKind.Twa8h,
-                Period = TimeSpan.FromMinutes(10), VolumeFraction = Ratio.FromPartsPerMillion(62), MassConcentration = MassConcentration.FromMilligramsPerCubicMeter(300),
+                CasNumber = "123-86-4", Substance = "butyl acetate", Authority = "a rule (invented)", Jurisdiction = "here",
+                    Kind = ExposureLimitKind.Twa8h,
+                Period = TimeSpan.FromMinutes(10), VolumeFraction = Ratio.FromPartsPerMillion(62),
+                    MassConcentration = MassConcentration.FromMilligramsPerCubicMeter(300),
                 AsOf = "2026", Standing = Standing.Supplied, Source = Source.Supplied("a sheet"),
             },
         ],
         VocLimit = new VocLimit
         {
-            Jurisdiction = "here", Rule = "a rule (invented)", Category = "tub and tile", EffectiveFrom = "2026-01-01", Limit = MassConcentration.FromGramsPerLiter(420),
+            Jurisdiction = "here", Rule = "a rule (invented)", Category = "tub and tile", EffectiveFrom = "2026-01-01",
+                Limit = MassConcentration.FromGramsPerLiter(420),
             Source = Source.Invented("for a test"),
         },
         MistLimit = MassConcentration.FromMilligramsPerCubicMeter(1),
@@ -109,8 +122,10 @@ internal static class EveryShop
     private static FillerPolicy Filler() => new()
     {
         Product = FillerProduct.GenericEpoxy with { Chemistry = FillerChemistry.Polyester },
-        Overfill = Ratio.FromPercent(44), Waste = Ratio.FromPercent(22), RustGrindingMargin = Length.FromMillimeters(6), RustGrindingDepth = Length.FromMillimeters(0.7),
-        BurnCuttingMargin = Length.FromMillimeters(3.5), BurnCuttingDepth = Length.FromMillimeters(0.9), TotalDryFilm = Length.FromMicrometers(111), SinkPerDryFilm = Ratio.FromPercent(71),
+        Overfill = Ratio.FromPercent(44), Waste = Ratio.FromPercent(22), RustGrindingMargin = Length.FromMillimeters(6),
+            RustGrindingDepth = Length.FromMillimeters(0.7),
+        BurnCuttingMargin = Length.FromMillimeters(3.5), BurnCuttingDepth = Length.FromMillimeters(0.9),
+            TotalDryFilm = Length.FromMicrometers(111), SinkPerDryFilm = Ratio.FromPercent(71),
     };
 
     private static CoatingSystem System()
@@ -120,41 +135,49 @@ internal static class EveryShop
         SolventShare xylene = new(Solvents.Xylene with { VapourPressure = Pressure.FromPascals(880) }, Ratio.FromPercent(100));
         CoatingComponent can = new("can", "a can", Density.FromGramsPerMilliliter(1.2))
         {
-            MassSolids = Ratio.FromPercent(57.3), VolumeSolids = Ratio.FromPercent(42.4), Water = Ratio.FromPercent(1), ExemptCompounds = Ratio.FromPercent(2),
+            MassSolids = Ratio.FromPercent(57.3), VolumeSolids = Ratio.FromPercent(42.4), Water = Ratio.FromPercent(1),
+                ExemptCompounds = Ratio.FromPercent(2),
             ExemptDensity = Density.FromGramsPerMilliliter(0.79), Solvents = [xylene], EpoxideEquivalent = MolarMass.FromGramsPerMole(480),
             AmineHydrogenEquivalent = MolarMass.FromGramsPerMole(230), HydroxylNumber = 46.1, IsocyanateContent = Ratio.FromPercent(16.5),
-            Viscosity = DynamicViscosity.FromMillipascalSeconds(600), FlashPoint = Temperature.FromDegreesCelsius(24), ShelfLifeOpened = TimeSpan.FromDays(180),
+            Viscosity = DynamicViscosity.FromMillipascalSeconds(600), FlashPoint = Temperature.FromDegreesCelsius(24),
+                ShelfLifeOpened = TimeSpan.FromDays(180),
             ShippingSizes = [Volume.FromMilliliters(500)],
         };
         CoatingProduct product = topcoat with
         {
             Id = "every-topcoat", Base = can, Hardener = can with { HydroxylNumber = 12 }, Reducer = can with { HydroxylNumber = 700 },
-            StatedHardenerPer100Base = 22, RatioTolerance = Ratio.FromPercent(5), MinimumReducer = Ratio.FromPercent(2), GoesOver = [CoatingRole.Primer], Solvents = [xylene],
+            StatedHardenerPer100Base = 22, RatioTolerance = Ratio.FromPercent(5), MinimumReducer = Ratio.FromPercent(2),
+                GoesOver = [CoatingRole.Primer], Solvents = [xylene],
             Cure = times, Materials = [FixtureMaterial.Acrylic],
-            CureTable = new CureTable([times, times with { ReferenceTemperature = Temperature.FromDegreesCelsius(15), TouchDry = TimeSpan.FromHours(2) }]),
+            CureTable = new CureTable([times,
+                times with { ReferenceTemperature = Temperature.FromDegreesCelsius(15), TouchDry = TimeSpan.FromHours(2) }]),
             SprayLimits = topcoat.SprayLimits with { MinimumSpreadAboveDewPoint = TemperatureDelta.FromKelvins(4) },
             Scattering = ReciprocalLength.FromInverseMeters(137_000), Colour = new CieLab(92, 0.5, 3),
             Flow = new FlowFigures
             {
-                Fluidity = 210, SurfaceTension = ForcePerLength.FromMillinewtonsPerMeter(29.5), SagAllowed = Length.FromMillimeters(4), Wavelength = Length.FromMillimeters(2.5),
+                Fluidity = 210, SurfaceTension = ForcePerLength.FromMillinewtonsPerMeter(29.5), SagAllowed = Length.FromMillimeters(4),
+                    Wavelength = Length.FromMillimeters(2.5),
                 RippleLeft = 0.2, YieldStress = Pressure.FromPascals(0.3), Source = Source.Supplied("a test panel"),
             },
         };
         CoatingProduct onePart = topcoat with
         {
-            Id = "one-part", Name = "one part", Hardener = null, Reducer = null, MixRatio = MixRatio.OnePart, MaximumReducer = Ratio.Zero, RatioTolerance = null,
+            Id = "one-part", Name = "one part", Hardener = null, Reducer = null, MixRatio = MixRatio.OnePart, MaximumReducer = Ratio.Zero,
+                RatioTolerance = null,
             IsocyanateFraction = Ratio.Zero, Cure = topcoat.Cure with { PotLife = null, RecoatCloses = null },
         };
         return new CoatingSystem(
             "everything",
             "everything (invented)",
             [
-                SystemStep.Preparation(SystemStepKind.Clean, "clean twice", [FixtureMaterial.EnamelledCastIron], Source.CommonPractice("two steps")),
+                SystemStep.Preparation(SystemStepKind.Clean, "clean twice", [FixtureMaterial.EnamelledCastIron],
+                    Source.CommonPractice("two steps")),
                 SystemStep.Wipe(GenericCatalogue.SilanePromoter with { MixedLife = TimeSpan.FromHours(8), Solvents = [xylene] }),
                 SystemStep.Coat(new CoatingLayer(onePart, Length.FromMicrometers(30), 1)),
                 SystemStep.Coat(new CoatingLayer(product, Length.FromMicrometers(30), 2, Ratio.FromPercent(10))),
                 SystemStep.Broadcast(GenericCatalogue.PolymerBeads, AreaDensity.FromGramsPerSquareMeter(15)),
-                SystemStep.CoatWithGrains(new CoatingLayer(product, Length.FromMicrometers(30), 1, Ratio.FromPercent(10)), GenericCatalogue.PolymerBeads),
+                SystemStep.CoatWithGrains(new CoatingLayer(product, Length.FromMicrometers(30), 1, Ratio.FromPercent(10)),
+                    GenericCatalogue.PolymerBeads),
             ],
             Length.FromMicrometers(300),
             Source.Derived("put together"));

@@ -51,7 +51,8 @@ internal static class Examples
         Shop = Shop.Generic with
         {
             Name = "refinishers at the ferry (invented)",
-            Calendar = WorkCalendar.EveryDay(new WorkingHours(TimeSpan.FromHours(8), TimeSpan.FromHours(17)), LocalClock.Fixed(TimeSpan.FromHours(1))),
+            Calendar = WorkCalendar.EveryDay(new WorkingHours(TimeSpan.FromHours(8), TimeSpan.FromHours(17)),
+                LocalClock.Fixed(TimeSpan.FromHours(1))),
             AirborneFraction = Ratio.FromPercent(10),
             MistLimit = MassConcentration.FromMilligramsPerCubicMeter(1),
         },
@@ -69,18 +70,23 @@ internal static class Examples
         {
             Name = "one person (invented)",
             Crew = [new Worker("one")],
-            Calendar = WorkCalendar.EveryDay(new WorkingHours(TimeSpan.FromHours(8), TimeSpan.FromHours(17)), LocalClock.Fixed(TimeSpan.Zero)),
+            Calendar = WorkCalendar.EveryDay(new WorkingHours(TimeSpan.FromHours(8), TimeSpan.FromHours(17)),
+                LocalClock.Fixed(TimeSpan.Zero)),
             Prices = new PriceBook { Currency = "EUR" },
-            Warranty = new WarrantyTerms { Years = 5, Life = new WeibullLife(2.2, 18), CostPerClaim = 320m, ClaimProbability = Ratio.FromPercent(80) },
+            Warranty = new WarrantyTerms { Years = 5, Life = new WeibullLife(2.2, 18), CostPerClaim = 320m,
+                ClaimProbability = Ratio.FromPercent(80) },
             System = GenericCatalogue.EpoxyUrethaneSystem,
             Gun = new SprayGun { FluidRate = VolumeFlow.FromMillilitersPerMinute(160), TransferEfficiency = Ratio.FromPercent(60) },
         },
         Premises = new Premises { Id = "flat", Rooms = [Room("bath", Held())] },
         Start = new DateTimeOffset(2027, 3, 1, 8, 0, 0, TimeSpan.Zero),
-        Fixtures = [new FixtureJob { Id = "tub", Room = "bath", Fixture = Tub().Fixture, Survey = new Survey { Material = FixtureMaterial.EnamelledCastIron, Defects = [] } }],
+        Fixtures = [new FixtureJob { Id = "tub", Room = "bath", Fixture = Tub().Fixture,
+            Survey = new Survey { Material = FixtureMaterial.EnamelledCastIron, Defects = [] } }],
     };
 
-    /// <summary>A job with one of every kind of thing, in which every optional field is set to something else than what leaving it out would mean.</summary>
+    /// <summary>
+    /// A job with one of every kind of thing, in which every optional field is set to something else than what leaving it out would mean.
+    /// </summary>
     public static Job Everything() => Bathroom() with
     {
         Shop = EveryShop.Make(),
@@ -97,16 +103,20 @@ internal static class Examples
                     Name = "bathroom 3",
                     Room = new Room(Length.FromMeters(2.6), Length.FromMeters(2.1), Length.FromMeters(2.5))
                     {
-                        AirPressure = Pressure.FromHectopascals(985), Infiltration = VolumeFlow.FromCubicMetersPerHour(12), AirTemperature = Temperature.FromDegreesCelsius(22),
+                        AirPressure = Pressure.FromHectopascals(985), Infiltration = VolumeFlow.FromCubicMetersPerHour(12),
+                            AirTemperature = Temperature.FromDegreesCelsius(22),
                     },
-                    Exhaust = new Exhaust { LabelFlow = VolumeFlow.FromCubicFeetPerMinute(1000), DeliveredFraction = Ratio.FromPercent(70), MixingFactor = 4 },
-                    Climate = RoomClimate.Held(new MoistAir(Temperature.FromDegreesFahrenheit(71.6), Ratio.FromPercent(48), Pressure.FromHectopascals(985)), Temperature.FromDegreesCelsius(20)),
+                    Exhaust = new Exhaust { LabelFlow = VolumeFlow.FromCubicFeetPerMinute(1000), DeliveredFraction = Ratio.FromPercent(70),
+                        MixingFactor = 4 },
+                    Climate = RoomClimate.Held(new MoistAir(Temperature.FromDegreesFahrenheit(71.6), Ratio.FromPercent(48),
+                        Pressure.FromHectopascals(985)), Temperature.FromDegreesCelsius(20)),
                 },
                 Room("bath-4", Daily()),
                 Room("bath-5", Logged()),
             ],
             QuietHours = [new WorkShift(DayOfWeek.Monday, new WorkingHours(TimeSpan.FromHours(12), TimeSpan.FromHours(14.5)))],
-            Closed = [new TimeInterval(new DateTimeOffset(2027, 3, 4, 0, 0, 0, TimeSpan.FromHours(1)), new DateTimeOffset(2027, 3, 5, 0, 0, 0, TimeSpan.FromHours(1)))],
+            Closed = [new TimeInterval(new DateTimeOffset(2027, 3, 4, 0, 0, 0, TimeSpan.FromHours(1)),
+                new DateTimeOffset(2027, 3, 5, 0, 0, 0, TimeSpan.FromHours(1)))],
         },
         Fixtures = [.. Tapes.Every().Select(EveryFixture.Of)],
         Days = [new DayRequest([new DateTime(2027, 3, 2), new DateTime(2027, 3, 3)], ["bath-3/inspect"])],
@@ -120,7 +130,8 @@ internal static class Examples
             OperationChange.Move("bath-3/caulk", "bath-3/demask"),
             OperationChange.Strike("bath-3/clean-gun/1"),
         ],
-        Stock = [new OpenedKit(GenericCatalogue.EpoxyPrimer, Volume.FromMilliliters(400), Volume.FromMilliliters(100), new DateTimeOffset(2027, 2, 1, 9, 0, 0, TimeSpan.FromHours(1)))],
+        Stock = [new OpenedKit(GenericCatalogue.EpoxyPrimer, Volume.FromMilliliters(400), Volume.FromMilliliters(100),
+            new DateTimeOffset(2027, 2, 1, 9, 0, 0, TimeSpan.FromHours(1)))],
         Replacement = Replacement(),
     };
 
@@ -128,12 +139,14 @@ internal static class Examples
         RoomClimate.Held(new MoistAir(Temperature.FromDegreesCelsius(22), Ratio.FromPercent(48)), Temperature.FromDegreesCelsius(20));
 
     public static RoomClimate Daily() => RoomClimate.Daily(
-        new MoistAir(Temperature.FromDegreesCelsius(20), Ratio.FromPercent(45)), Temperature.FromDegreesCelsius(19), TemperatureDelta.FromKelvins(2.5), TimeSpan.FromHours(15.5));
+        new MoistAir(Temperature.FromDegreesCelsius(20), Ratio.FromPercent(45)), Temperature.FromDegreesCelsius(19),
+            TemperatureDelta.FromKelvins(2.5), TimeSpan.FromHours(15.5));
 
     public static RoomClimate Logged() => RoomClimate.Logged(
         new Curing.TemperatureHistory(
             new DateTimeOffset(2027, 3, 1, 0, 0, 0, TimeSpan.FromHours(1)),
-            [new(TimeSpan.FromHours(9), Temperature.FromDegreesFahrenheit(67)), new(TimeSpan.FromMinutes(500), Temperature.FromDegreesCelsius(21.7))],
+            [new(TimeSpan.FromHours(9), Temperature.FromDegreesFahrenheit(67)),
+                new(TimeSpan.FromMinutes(500), Temperature.FromDegreesCelsius(21.7))],
             lastHoldsOn: true),
         Temperature.FromDegreesFahrenheit(47.3),
         Temperature.FromDegreesCelsius(18.2));
@@ -154,15 +167,19 @@ internal static class Examples
         Fixture = new RecessedBathtub(new RecessedBathtubMeasurements
         {
             RimLength = Length.FromMillimeters(1346), RimWidth = Length.FromMillimeters(597), RimCornerRadius = Length.FromMillimeters(152),
-            FloorLength = Length.FromMillimeters(1118), FloorWidth = Length.FromMillimeters(495), FloorCornerRadius = Length.FromMillimeters(127),
-            Depth = Length.FromMillimeters(337), HeadRun = Length.FromMillimeters(178), FootRun = Length.FromMillimeters(50), CoveRadius = Length.FromMillimeters(64),
-            OverallLength = Length.FromMillimeters(1524), OverallWidth = Length.FromMillimeters(762), ApronHeight = Length.FromMillimeters(368),
+            FloorLength = Length.FromMillimeters(1118), FloorWidth = Length.FromMillimeters(495),
+                FloorCornerRadius = Length.FromMillimeters(127),
+            Depth = Length.FromMillimeters(337), HeadRun = Length.FromMillimeters(178), FootRun = Length.FromMillimeters(50),
+                CoveRadius = Length.FromMillimeters(64),
+            OverallLength = Length.FromMillimeters(1524), OverallWidth = Length.FromMillimeters(762),
+                ApronHeight = Length.FromMillimeters(368),
             DrainDiameter = Length.FromMillimeters(51), OverflowDiameter = Length.FromMillimeters(76),
         }),
         Survey = new Survey
         {
             Material = FixtureMaterial.EnamelledCastIron,
-            Defects = [new Chip(Length.FromMillimeters(18), Length.FromMillimeters(1.5)), new RustSpot(Length.FromMillimeters(25)), new SiliconeResidue(Length.FromMeters(3))],
+            Defects = [new Chip(Length.FromMillimeters(18), Length.FromMillimeters(1.5)), new RustSpot(Length.FromMillimeters(25)),
+                new SiliconeResidue(Length.FromMeters(3))],
             BuiltBefore1978 = true,
             LeadTest = LeadTest.Negative,
         },
@@ -193,16 +210,21 @@ internal static class Examples
         Room = "bath-3",
         Fixture = new TiledSurround(new TiledWallMeasurements
         {
-            Walls = [new WallRun(Length.FromMillimeters(1524), Length.FromMillimeters(1500)), new WallRun(Length.FromMillimeters(762), Length.FromMillimeters(1500))],
-            TileLength = Length.FromMillimeters(108), TileWidth = Length.FromMillimeters(108), JointWidth = Length.FromMillimeters(3), JointDepth = Length.FromMillimeters(1.5),
-            JointProfile = JointProfile.Sharp, Openings = [new RectangularOpening(Length.FromMillimeters(160), Length.FromMillimeters(110))],
+            Walls = [new WallRun(Length.FromMillimeters(1524), Length.FromMillimeters(1500)),
+                new WallRun(Length.FromMillimeters(762), Length.FromMillimeters(1500))],
+            TileLength = Length.FromMillimeters(108), TileWidth = Length.FromMillimeters(108), JointWidth = Length.FromMillimeters(3),
+                JointDepth = Length.FromMillimeters(1.5),
+            JointProfile = JointProfile.Sharp,
+                Openings = [new RectangularOpening(Length.FromMillimeters(160), Length.FromMillimeters(110))],
         }),
-        Survey = new Survey { Material = FixtureMaterial.CeramicTile, Defects = [new GroutFailure(Length.FromMeters(1.2))], BuiltBefore1978 = true, LeadTest = LeadTest.Negative },
+        Survey = new Survey { Material = FixtureMaterial.CeramicTile, Defects = [new GroutFailure(Length.FromMeters(1.2))],
+            BuiltBefore1978 = true, LeadTest = LeadTest.Negative },
     };
 
     private static ReplacementOffer Replacement() => new()
     {
-        Replacement = new RenewalOption { Name = "replacing", Parts = [new("tub, sink and tile", 2900m)], LifeYears = 30, DaysOutOfUse = 12 },
+        Replacement = new RenewalOption { Name = "replacing", Parts = [new("tub, sink and tile", 2900m)], LifeYears = 30,
+            DaysOutOfUse = 12 },
         RefinishLifeYears = 12,
         DiscountRate = Ratio.FromPercent(3),
         CostPerDayOutOfUse = 70m,

@@ -11,7 +11,8 @@ namespace Refinish.Json.Tests;
 /// <summary>Writes the JSON Schema of a document from its shapes and from the documentation of the types they describe.</summary>
 internal sealed class SchemaText
 {
-    private static readonly JsonSerializerOptions Layout = new() { WriteIndented = true, Encoder = JavaScriptEncoder.UnsafeRelaxedJsonEscaping };
+    private static readonly JsonSerializerOptions Layout = new() { WriteIndented = true,
+        Encoder = JavaScriptEncoder.UnsafeRelaxedJsonEscaping };
 
     private readonly Documentation documentation = new();
     private readonly SortedDictionary<string, JsonObject> definitions = new(StringComparer.Ordinal);
@@ -43,8 +44,11 @@ internal sealed class SchemaText
     {
         IDocumentShape document => Defined(document.Name + "Document", () => Body(document, null)),
         IThroughShape through => Of(through.Inner),
-        IReferenceShape reference => new JsonObject { ["anyOf"] = new JsonArray(new JsonObject { ["type"] = "string", ["pattern"] = "\\S" }, Of(reference.Whole)) },
-        IOneOfShape variants => Defined(variants.Name, () => new JsonObject { ["oneOf"] = new JsonArray([.. variants.Variants.Select(variant => Defined(variant.Fields.Name, () => Body(variant.Fields, variant.Kind)))]) }),
+        IReferenceShape reference => new JsonObject { ["anyOf"] = new JsonArray(new JsonObject { ["type"] = "string",
+            ["pattern"] = "\\S" }, Of(reference.Whole)) },
+        IOneOfShape variants => Defined(variants.Name,
+            () => new JsonObject { ["oneOf"] = new JsonArray([.. variants.Variants.Select(variant => Defined(variant.Fields.Name,
+            () => Body(variant.Fields, variant.Kind)))]) }),
         IFieldsShape fields => Defined(fields.Name, () => Body(fields, null)),
         IListShape list => new JsonObject { ["type"] = "array", ["items"] = Of(list.Item) },
         IHolderShape { Item: IFieldsShape { Name: "jobPlan" } results } => Of((Shape)results),

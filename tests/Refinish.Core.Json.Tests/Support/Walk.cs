@@ -8,7 +8,8 @@ namespace Refinish.Json.Tests;
 internal static class Walk
 {
     /// <summary>Every field that the shape has for an object of the document, with its owner and its path.</summary>
-    public static IEnumerable<(JsonObject Owner, IFieldsShape Shape, IField Field, string Path)> Fields(Shape shape, JsonNode? json, string path = "$")
+    public static IEnumerable<(JsonObject Owner, IFieldsShape Shape, IField Field, string Path)> Fields(Shape shape, JsonNode? json,
+        string path = "$")
     {
         switch (shape, json)
         {
@@ -112,7 +113,8 @@ internal static class Walk
         }
     }
 
-    private static IEnumerable<(JsonObject Owner, IFieldsShape Shape, IField Field, string Path)> Of(IFieldsShape shape, JsonObject owner, string path)
+    private static IEnumerable<(JsonObject Owner, IFieldsShape Shape, IField Field, string Path)> Of(IFieldsShape shape, JsonObject owner,
+        string path)
     {
         foreach (IField field in shape.Fields)
         {

@@ -91,8 +91,7 @@ internal static partial class JobRules
     }
 
     public static string? BreaksTheOrder(Job job) =>
-        job.Plan().Work is WorkList work && OrderRules.Broken(work.Operations, work.Runs,
-            work.Procedures).FirstOrDefault() is PlanObjection broken
+        job.Plan().Work is WorkList work && OrderRules.Broken(work.Operations, work.Runs, work.Procedures).FirstOrDefault() is PlanObjection broken
             ? broken.ToString() : null;
 
     /// <summary>A gun that goes on to another product is cleaned in between; what is mixed does not stay in a gun beyond its pot
