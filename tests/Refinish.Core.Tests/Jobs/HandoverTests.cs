@@ -68,7 +68,8 @@ public class HandoverTests
         JobPlan warm = Job.Plan();
         SiteRoom room = Job.Premises.Rooms[0];
         JobPlan cold = (Job with { Premises = Job.Premises with { Rooms = [room with { Climate = InventedJobs.Held(22, 18) }] } }).Plan();
-        Assert.True(cold.Handover!.Fixtures[0].CoatingReady - cold.Runs[^1].End > warm.Handover!.Fixtures[0].CoatingReady - warm.Runs[^1].End);
+        TimeSpan? longer = cold.Handover!.Fixtures[0].CoatingReady - cold.Runs[^1].End;
+        Assert.True(longer > warm.Handover!.Fixtures[0].CoatingReady - warm.Runs[^1].End);
         string sheet = warm.Handover.ToText(DisplayUnits.Si);
         Assert.Contains("coating, at 20 °C on the surface", sheet, StringComparison.Ordinal);
         Assert.Contains("no water hotter than 60 °C on the surface", sheet, StringComparison.Ordinal);

@@ -136,9 +136,12 @@ internal static partial class JobRules
         return Differ("operations", plan.Operations.Select(one => one.Id), turned.Operations.Select(one => one.Id))
             ?? Differ("objections", plan.Objections.Select(one => one.Id), turned.Objections.Select(one => one.Id))
             ?? Differ("conditions", plan.Conditions.Select(one => one.Id), turned.Conditions.Select(one => one.Id))
-            ?? Differ("lines", plan.Price?.Lines.Where(line => line.Category != LineCategory.Rounding).Select(one => one.Id) ?? [],
-                turned.Price?.Lines.Where(line => line.Category != LineCategory.Rounding).Select(one => one.Id) ?? []);
+            ?? (job.Shop.Crew.Any(worker => worker.Wage is not null) ? null : Differ("lines", Lines(plan), Lines(turned)));
     }
+
+    // With wages of their own the lines name whoever does the work, which the search decides.
+    private static IEnumerable<string> Lines(JobPlan plan) =>
+        plan.Price?.Lines.Where(line => line.Category != LineCategory.Rounding).Select(line => line.Id) ?? [];
 
     /// <summary>What can be done when the work starts a minute later can be done now: a minute earlier never adds a trip, nor a later one
     /// that nothing uses.</summary>

@@ -23,7 +23,8 @@ public class ObjectionTests
     {
         [ObjectionKind.Input] = (() => With(fixture => fixture with { Room = "attic" }), "Input/tub/room", "tub", "Its rooms are bath."),
         [ObjectionKind.FixtureLeftOut] = (
-            () => With(fixture => fixture with { Survey = fixture.Survey with { Defects = [new Perforation(Length.FromMillimeters(12))] } }), "FixtureLeftOut/tub", "tub", "structural repair first"),
+            () => With(fixture => fixture with { Survey = fixture.Survey with { Defects = [new Perforation(Length.FromMillimeters(12))] } }),
+            "FixtureLeftOut/tub", "tub", "structural repair first"),
         [ObjectionKind.Order] = (() => Job with { Changes = [OperationChange.Move("bath/mask", "bath/set-up")] },
             "Order/bath/clear/bath/mask", "bath/clear", "Move one of them."),
         [ObjectionKind.SprayWindow] = (
@@ -148,7 +149,8 @@ public class ObjectionTests
 
     private static Job With(Func<FixtureJob, FixtureJob> change) => Job with { Fixtures = [.. Job.Fixtures.Select(change)] };
 
-    private static Job Room(Func<SiteRoom, SiteRoom> change) => Job with { Premises = Job.Premises with { Rooms = [.. Job.Premises.Rooms.Select(change)] } };
+    private static Job Room(Func<SiteRoom, SiteRoom> change) =>
+        Job with { Premises = Job.Premises with { Rooms = [.. Job.Premises.Rooms.Select(change)] } };
 
     private static Job Climate(Refinish.Climate.MoistAir air, double surface, FixtureMaterial? material = null)
     {

@@ -3,6 +3,7 @@ using System.Collections.Generic;
 using System.Globalization;
 using System.Linq;
 using Refinish.Colours;
+using Refinish.Fixtures;
 using Refinish.Jobs;
 using Refinish.Substrates;
 using UnitsNet;
@@ -59,7 +60,8 @@ internal static class Shrinking
     {
         List<string> text =
         [
-            string.Create(CultureInfo.InvariantCulture, $"start {job.Start:ddd yyyy-MM-dd HH:mm}, difficulty {job.Premises.Difficulty}, {job.Shop.Crew.Count} people")
+            string.Create(CultureInfo.InvariantCulture, $"start {job.Start:ddd yyyy-MM-dd HH:mm}, difficulty {job.Premises.Difficulty}, ")
+                + job.Shop.Crew.Count + " people"
                 + (job.Shop.Crew.Any(worker => worker.Wage is not null) ? " with wages of their own" : string.Empty) + (job.Shop.StandsBy
                     ? ", one stands by" : string.Empty)
                 + ", " + job.Shop.Guns + " guns, " + job.Shop.Paid + ", " + job.Shop.Prefers + ", " + job.Shop.System.Id + ", minimum "
@@ -147,7 +149,7 @@ internal static class Shrinking
             yield return () => With(job, fixture with { Fixture = RandomJobs.Panel(1, 1) });
             yield return () => With(job, fixture with { Survey = new Survey { Material = fixture.Survey.Material,
                 Defects = fixture.Survey.Defects, BuiltBefore1978 = false } });
-            yield return () => With(job, fixture with { Survey = fixture.Survey with { Material = Refinish.Fixtures.FixtureMaterial.EnamelledSteel } });
+            yield return () => With(job, fixture with { Survey = fixture.Survey with { Material = FixtureMaterial.EnamelledSteel } });
             yield return () => With(job, fixture with { Surface = null });
             yield return () => With(job, fixture with { System = null });
             yield return () => With(job, fixture with { Share = Ratio.FromPercent(100) });

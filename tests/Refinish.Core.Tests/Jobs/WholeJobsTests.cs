@@ -182,7 +182,7 @@ public class WholeJobsTests
         Area area = plan.Planned.Single(procedure => procedure.Fixture.Id == fixture.Id).CoatedArea;
         Refinish.Climate.WarmUp warming = new()
         {
-            Mass = Mass.FromKilograms(Refinish.Climate.FixtureThermalData.DensityOf(fixture.Survey.Material)!.Value.KilogramsPerCubicMeter * wall.Meters * area.SquareMeters),
+            Mass = Volume.FromCubicMeters(wall.Meters * area.SquareMeters) * Refinish.Climate.FixtureThermalData.DensityOf(fixture.Survey.Material)!.Value,
             Material = data, WallThickness = wall, HeatTransfer = HeatTransferCoefficient.FromWattsPerSquareMeterKelvin(9), Area = area,
             Start = fixture.Surface!.Value, Room = plan.Job.Premises.Rooms[0].Climate.Air.DryBulb,
                 Target = Temperature.FromDegreesCelsius(16),

@@ -1,7 +1,7 @@
 """Three invented whole jobs from area to price, worked without the library from the formulas of the trade. Writes ../Tables/whole_jobs.csv.
 
-Which operation starts when and by whom is a search and no formula: those rows of the table are "given" (minutes after the start of the job),
-are read back from it, and are held here against every wait. Everything else is computed. Python 3, standard library only:
+Which operation starts when and by whom is a search and no formula: those rows of the table are "given" (minutes after the
+start of the job), are read back from it, and are held here against every wait. Everything else is computed. Python 3, standard library only:
 
     python3 whole_jobs.py
 """
@@ -95,7 +95,8 @@ def mix(rooms, times, out):
     runs, mixed = sorted((run for room in rooms for run in room.runs.values()), key=lambda run: times.start(run["op"])), defaultdict(float)
     done = []
     for run in runs:
-        served = [d for d in done if d["product"] is run["product"] and times.end(run["op"]) - times.start(d["op"]) <= POT_SHARE * run["cup"]["pot"]]
+        until = POT_SHARE * run["cup"]["pot"]
+        served = [d for d in done if d["product"] is run["product"] and times.end(run["op"]) - times.start(d["op"]) <= until]
         need, left = run["total"] * 1e6, served[-1]["left"] if served else 0
         left = left if 1 < left < need else 0
         batches = cups(need - left, run["most"])
@@ -113,7 +114,8 @@ def mix(rooms, times, out):
 
 def breathe(room, times, out):
     volume, moved = room.data["box"]
-    sources = [(times.start(room.wipe), times.minutes[room.wipe], room.area / room.promoter["rate"] * air.blend_density(room.promoter["solvents"]) * 1e6, WIPE_TAU, 0.0)]
+    wiped = room.area / room.promoter["rate"] * air.blend_density(room.promoter["solvents"]) * 1e6
+    sources = [(times.start(room.wipe), times.minutes[room.wipe], wiped, WIPE_TAU, 0.0)]
     blends = [room.promoter["solvents"]]
     for run in room.runs.values():
         product = run["product"]
@@ -122,9 +124,11 @@ def breathe(room, times, out):
         sources.append((times.end(run["op"]) - run["spray"], run["spray"], grams, FILM_TAU, 1 - TE))
         blends.append(product["solvents"])
     weights = [air.flammable_per_gram(blend, volume) for blend in blends]
-    out(f"peak of the flammable limit/{room.name}", air.peak(sources, weights, moved / MIXING / volume) * 100, "%", "box, sources added up over time")
+    out(f"peak of the flammable limit/{room.name}", air.peak(sources, weights, moved / MIXING / volume) * 100, "%",
+        "box, sources added up over time")
     out(f"airflow for a quarter/{room.name}", air.flow_for(sources, weights, 0.25, volume, MIXING) * 60, "m³/h", "halving")
-    out(f"steady airflow for a quarter/{room.name}", air.steady_flow_for(sources, weights, 0.25, volume, MIXING) * 60, "m³/h", "K G / 25 %")
+    steady = air.steady_flow_for(sources, weights, 0.25, volume, MIXING)
+    out(f"steady airflow for a quarter/{room.name}", steady * 60, "m³/h", "K G / 25 %")
 
 
 def kits(need, sizes):
@@ -183,7 +187,8 @@ def price(job, rooms, times, mixed, out):
     marked = cents((direct + reserve + overhead) / Decimal("0.62"))
     net = max(marked + sold_apart, Decimal(390))
     tax = cents(net * Decimal("0.07"))
-    for key, value in (("warranty reserve", reserve), ("cost", cost), ("price at margin", marked + sold_apart), ("net", net), ("tax", tax), ("total", net + tax)):
+    for key, value in (("warranty reserve", reserve), ("cost", cost), ("price at margin", marked + sold_apart), ("net", net), ("tax", tax),
+        ("total", net + tax)):
         out(key, value, "USD", "in cents, halves away from zero")
     return net + tax
 
@@ -221,8 +226,10 @@ def work(job, given, out):
     if "replace" in job:
         offer = job["replace"]
         out_of_use = ceil((max(ready) - min(times.start(op) for op in times.spans)) / DAY)
-        put("refinishing a year", yearly(float(total) + out_of_use * offer["day"], offer["rate"], offer["refinish"]), "USD", "capital recovery")
-        put("replacing a year", yearly(offer["parts"] + offer["days"] * offer["day"], offer["rate"], offer["life"]), "USD", "capital recovery")
+        put("refinishing a year", yearly(float(total) + out_of_use * offer["day"], offer["rate"], offer["refinish"]), "USD",
+            "capital recovery")
+        put("replacing a year", yearly(offer["parts"] + offer["days"] * offer["day"], offer["rate"], offer["life"]), "USD",
+            "capital recovery")
 
 
 def main():
@@ -232,9 +239,14 @@ def main():
             job, key, value, _, _ = line.split(",")
             given[job][key] = float(value)
             rows.append(line)
+
+    def out(name, key, value, unit, how):
+        rows.append(f"{name},{key},{float(value):.10g},{unit},{how.replace(',', ';')}")
+
     for job in JOBS:
-        work(job, given[job["id"]], lambda name, key, value, unit, how: rows.append(f"{name},{key},{float(value):.10g},{unit},{how.replace(',', ';')}"))
-    head = ["# Three invented whole jobs worked by Jobs/whole_jobs.py without the library; starts are given, everything else is computed.", "job,key,value,unit,how"]
+        work(job, given[job["id"]], out)
+    head = ["# Three invented whole jobs worked by Jobs/whole_jobs.py without the library; starts are given, everything else is computed.",
+        "job,key,value,unit,how"]
     TABLE.write_text("\n".join(head + rows) + "\n", encoding="utf-8")
 
 

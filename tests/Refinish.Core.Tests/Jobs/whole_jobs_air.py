@@ -1,8 +1,8 @@
 """The air of a room while coats are sprayed and promoters wiped on: the well-mixed box, each source in closed form, added up over time.
 
-A source gives off a steady part f while it is put on over T minutes and lays the rest down as a film that leaves with the time constant tau.
-For the box dm/dt = e(t) - L m the answer is a sum of exponentials; here each source is written as a switched-on ramp less the same ramp shifted
-by T, so that one formula holds before and after the end of spraying.
+A source gives off a steady part f while it is put on over T minutes and lays the rest down as a film that leaves with the time
+constant tau. For the box dm/dt = e(t) - L m the answer is a sum of exponentials; here each source is written as a switched-on ramp
+less the same ramp shifted by T, so that one formula holds before and after the end of spraying.
 """
 from math import exp
 

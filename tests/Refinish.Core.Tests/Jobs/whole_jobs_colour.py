@@ -1,4 +1,4 @@
-"""How many coats hide a colour: Kubelka and Munk's film in the bands X, Y, Z, and the colour difference CIEDE2000, from the published formulas."""
+"""How many coats hide a colour: Kubelka and Munk's film in the bands X, Y, Z, and CIEDE2000, from the published formulas."""
 from math import atan2, cos, degrees, exp, hypot, radians, sin, sqrt
 
 WHITE = (95.047, 100.0, 108.883)
@@ -31,7 +31,8 @@ def ciede2000(one, two):
     turn = (h2 - h1 + 180) % 360 - 180
     hue = (h1 + turn / 2) % 360
     mean_l, mean_c = (l1 + l2) / 2, (c1 + c2) / 2
-    t = (1 - 0.17 * cos(radians(hue - 30)) + 0.24 * cos(radians(2 * hue)) + 0.32 * cos(radians(3 * hue + 6)) - 0.20 * cos(radians(4 * hue - 63)))
+    t = (1 - 0.17 * cos(radians(hue - 30)) + 0.24 * cos(radians(2 * hue)) + 0.32 * cos(radians(3 * hue + 6))
+         - 0.20 * cos(radians(4 * hue - 63)))
     sl = 1 + 0.015 * (mean_l - 50) ** 2 / sqrt(20 + (mean_l - 50) ** 2)
     sc, sh = 1 + 0.045 * mean_c, 1 + 0.015 * mean_c * t
     rt = -2 * sqrt(mean_c ** 7 / (mean_c ** 7 + 25 ** 7)) * sin(radians(60 * exp(-((hue - 275) / 25) ** 2)))

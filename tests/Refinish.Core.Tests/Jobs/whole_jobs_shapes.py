@@ -1,6 +1,7 @@
 """Areas of the fixtures of whole_jobs.py, in square metres from inches, by adding up small flat pieces or by elementary formulas.
 
-Nothing here is taken from the library: basins are meshed between two rounded rectangles, counters are polygons set in by their edge profile.
+Nothing here is taken from the library: basins are meshed between two rounded rectangles, counters are polygons set in by their
+edge profile.
 """
 from math import pi, sin, cos, atan2, hypot, tan, sqrt
 
@@ -29,7 +30,7 @@ def polygon(points):
 
 
 def recessed_tub(t, n=400):
-    """Ruled walls as strips of triangles, floor and mouth as polygons, the cove along the floor line (design notes, B1), deck, apron, holes."""
+    """Ruled walls as strips of triangles, floor and mouth as polygons, the cove along the floor line, deck, apron, holes."""
     shift = (t["floor"][0] / 2 + t["head"]) - t["rim"][0] / 2
     bottom = rounded_rectangle(*t["floor"], 0, n)
     top = rounded_rectangle(*t["rim"], -shift, n)

@@ -31,8 +31,10 @@ AREA = {"descale": ("L-22", .15, .2, .35), "degrease": ("L-20", .25, .3, .45), "
         "promote": ("L-41", .1, .1, .1), "primer": ("L-50", .15, .175, .2), "topcoat": ("L-51", .12, .15, .2)}
 PIECE = {"travel": ("L-01", .75, 1, 2), "set-up": ("L-10", .3, .45, .75), "clear": ("L-11", .25, .4, .75), "mask": ("L-12", .2, .3, .5),
          "sand-filler": ("L-30", .25, .25, .25), "broadcast": ("L-52", .05, .1, .15), "clean-gun": ("L-53", .1, .15, .25),
-         "demask": ("L-60", .3, .4, .5), "fit-trim": ("L-62", .2, .3, .5), "caulk": ("L-61", .35, .4, .5), "inspect": ("L-63", .15, .2, .25)}
-REPAIR = {"chip": ("L-31", .06, .08, .15), "large chip": ("L-44", .1, .15, .3), "rust": ("L-33", .2, .25, .4), "strip": ("L-35", .4, .54, .9),
+         "demask": ("L-60", .3, .4, .5), "fit-trim": ("L-62", .2, .3, .5), "caulk": ("L-61", .35, .4, .5), "inspect": ("L-63", .15, .2,
+             .25)}
+REPAIR = {"chip": ("L-31", .06, .08, .15), "large chip": ("L-44", .1, .15, .3), "rust": ("L-33", .2, .25, .4), "strip": ("L-35", .4, .54,
+    .9),
           "silicone": ("L-36", .07, .1, .2), "grout": ("L-37", .1, .15, .3), "burn": ("L-39", .15, .25, .4)}
 ORDER = ["clear", "remove-silicone", "strip", "descale", "degrease", "regrout", "key", "rust", "fill", "sand-filler", "tack", "mask"]
 
@@ -40,17 +42,20 @@ TUB = dict(rim=(53, 23.5, 6), floor=(44, 19.5, 5), depth=13.25, head=7, cove=2.5
 BATH = (8 * FOOT) * (5 * FOOT) * (8 * FOOT), 1000 * FOOT ** 3 * 0.6  # m³; m³ a minute really moved
 REPLACE = dict(parts=5200, days=9, life=20, refinish=11, rate=0.04, day=40)
 JOBS = [
-    dict(id="occupied", difficulty=1.15, wages={"first": None, "second": None}, replace=REPLACE, rooms=dict(bath=dict(box=BATH, air=22, surface=20, fixtures=[
+    dict(id="occupied", difficulty=1.15, wages={"first": None, "second": None}, replace=REPLACE, rooms=dict(bath=dict(box=BATH, air=22,
+        surface=20, fixtures=[
         dict(id="tub", area=lambda: recessed_tub(TUB)[0], promoter=SILANE, options=["slip-floor", "drain-trim"], grains=3,
              defects=[("chip", 18, 1.2), ("large chip", 30, 2), ("rust", 20), ("silicone", 2.4)])]))),
     dict(id="cold", difficulty=1.0, wages={"ada": 32, "ben": 24}, rooms=dict(bath=dict(box=BATH, air=24, surface=20, fixtures=[
-        dict(id="tub", area=lambda: recessed_tub(TUB)[0], promoter=SILANE, defects=[("strip",)], cold=dict(at=12, to=16, wall=6e-3, rho=7200, c=530),
+        dict(id="tub", area=lambda: recessed_tub(TUB)[0], promoter=SILANE, defects=[("strip",)], cold=dict(at=12, to=16, wall=6e-3,
+            rho=7200, c=530),
              colours=((62, -12, 24), (84, -0.5, 1), (94, -0.5, 2))),
         dict(id="surround", area=lambda: tiled_walls([(30, 60), (60, 60), (30, 60)], 4.25, .125, .0625, [(6, 4)]), promoter=SILANE,
              defects=[("grout", 1.2)])]))),
     dict(id="rental", difficulty=1.0, wages={"first": None, "second": None}, replace=REPLACE, rooms=dict(
         kitchen=dict(box=(30.0, 2400 * 0.6 / 60), air=21, surface=21, fixtures=[
-            dict(id="counter", area=lambda: bullnose_counter(96, 72, 25.5, 1.5, 4, .75, [(32, 21)]), promoter=PLASTIC, defects=[("burn", 20)])]),
+            dict(id="counter", area=lambda: bullnose_counter(96, 72, 25.5, 1.5, 4, .75, [(32, 21)]), promoter=PLASTIC, defects=[("burn",
+                20)])]),
         bath=dict(box=BATH, air=23, surface=19, fixtures=[
             dict(id="vessel", area=lambda: vessel_cap(16, 5.5, .5, 3, 1.75), promoter=SILANE, defects=[("chip", 10, 1.0)])]))),
 ]
@@ -80,7 +85,8 @@ def needs_for(defect, area):
     """Litres of what a defect takes beside filler."""
     yard = {"rust": ("spot-primer", lambda: 5e-6 + pi * ((defect[1] / 2 + 12) / 1000) ** 2 / (150 * FOOT ** 2) * US_GALLON),
             "strip": ("stripper", lambda: area / (100 / 1.5 * FOOT ** 2) * US_GALLON),
-            "silicone": ("silicone-remover", lambda: 20e-6 + defect[1] * 0.01 / 200), "grout": ("grout", lambda: 30e-6 + defect[1] * 0.01 / 100)}
+            "silicone": ("silicone-remover", lambda: 20e-6 + defect[1] * 0.01 / 200), "grout": ("grout",
+                lambda: 30e-6 + defect[1] * 0.01 / 100)}
     return [(yard[defect[0]][0], yard[defect[0]][1]())] if defect[0] in yard else []
 
 
@@ -130,11 +136,13 @@ class Room:
             for item, volume in needs_for(d, f["m2"]):
                 self.needs[item] += volume
         units = {"silicone": lambda d, f: d[1], "grout": lambda d, f: d[1], "strip": lambda d, f: f["m2"]}
-        kinds = {"remove-silicone": ["silicone"], "strip": ["strip"], "regrout": ["grout"], "rust": ["rust"], "fill": ["chip", "large chip", "burn"]}
+        kinds = {"remove-silicone": ["silicone"], "strip": ["strip"], "regrout": ["grout"], "rust": ["rust"], "fill": ["chip",
+            "large chip", "burn"]}
         self.add("set-up", [(PIECE["set-up"][0], pert(PIECE["set-up"]))])
         for op in ORDER:
             if op in kinds:
-                parts = [(REPAIR[d[0]][0], pert(REPAIR[d[0]]) * units.get(d[0], lambda *_: 1)(d, f)) for d, f in defects if d[0] in kinds[op]]
+                parts = [(REPAIR[d[0]][0], pert(REPAIR[d[0]]) * units.get(d[0], lambda *_: 1)(d, f)) for d, f in defects
+                    if d[0] in kinds[op]]
                 if parts:
                     self.add(op, parts)
             elif op in AREA:
@@ -170,12 +178,14 @@ class Room:
             run = dict(number=number, product=product, film=film, gun=gun, total=total, spray=spray, most=most, cure=cure, cup=cup, op=full,
                        warm={k: v / rate(max(self.surface, self.data["air"])) for k, v in product["cure"].items()})
             self.runs[full] = run
-            for key, value in (("film", film), ("overspray", gun - film), ("hose", hose), ("clings", total - gun - hose), ("to mix", total)):
+            for key, value in (("film", film), ("overspray", gun - film), ("hose", hose), ("clings", total - gun - hose), ("to mix",
+                total)):
                 self.out(f"{key}/{full}", value * 1e6, "mL", "area × film × (1 + R) / VS and each loss")
             self.out(f"wet film/{full}", FILM * (1 + THIN) / product["vs"] * 1e6, "µm", "DFT (1 + R) / VS")
             self.out(f"spraying/{full}", spray, "min", "volume over mean rate")
             self.out(f"clock/{full}", minutes, "min", "rounded up")
-            for key, value in (("touch dry", cure["touch"]), ("recoat opens", cure["opens"]), ("recoat closes", run["warm"]["closes"]), ("water", cure["water"])):
+            for key, value in (("touch dry", cure["touch"]), ("recoat opens", cure["opens"]), ("recoat closes", run["warm"]["closes"]),
+                ("water", cure["water"])):
                 self.out(f"{key}/{full}", value / 60, "h", "doubling for ten kelvins")
             if product["nco"]:
                 density = sum(v * rho for v, rho, _ in product["parts"]) / sum(v for v, _, _ in product["parts"])
