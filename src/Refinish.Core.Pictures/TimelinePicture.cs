@@ -62,7 +62,7 @@ public sealed class TimelinePicture : Picture
     public TimelinePicture(JobPlan plan)
         : base(Name, Given.NotNull(plan, nameof(plan)).Job.Name)
     {
-        timeline = plan.Schedule is { Operations.Count: > 0 } schedule ? Timeline.Of(schedule, plan.Handover) : null;
+        timeline = plan.Schedule is { Operations.Count: > 0 } schedule ? Timeline.Of(schedule, plan.IsPossible ? plan.Handover : null) : null;
         inTheWay = units => Objections.Of(plan, units, timeline is not null);
     }
 

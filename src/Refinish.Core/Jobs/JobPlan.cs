@@ -13,7 +13,8 @@ namespace Refinish.Jobs;
 /// </summary>
 /// <remarks>
 /// What stands in the way is listed in <see cref="Objections"/>; what rests on a missing part is then <see langword="null"/> rather than guessed.
-/// A plan with objections is provisional: its times and price hold only once they are removed, and it has no <see cref="Handover"/>.
+/// A plan with objections is provisional: its times and price hold only once they are removed, and it has no <see cref="Handover"/>, unless all that
+/// is objected to is that a fixture is left out: then times, price and handover are those of the others.
 /// What breathing protection has to cover is listed in <see cref="Protection"/>; it does not stand in the way of the times, and no plan answers it.
 /// </remarks>
 public sealed class JobPlan
@@ -61,7 +62,7 @@ public sealed class JobPlan
     /// <summary>Refinishing against replacing; <see langword="null"/> without a price or without an offer.</summary>
     public RefinishOrReplace? Comparison { get; }
 
-    /// <summary>What the customer is told and what is kept; <see langword="null"/> while anything is objected to.</summary>
+    /// <summary>What the customer is told and what is kept; of the planned fixtures; <see langword="null"/> while anything is objected to other than a fixture that is left out.</summary>
     public Handover? Handover { get; }
 
     /// <summary>The operations; empty when no fixture is planned.</summary>

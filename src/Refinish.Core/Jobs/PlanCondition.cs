@@ -58,5 +58,5 @@ public sealed record PlanCondition
 
     /// <summary>Finding and remedy in metric units.</summary>
     /// <returns>One line of text.</returns>
-    public override string ToString() => About + ": " + Sentence(DisplayUnits.Si) + ". " + Sentences.Closed(Remedy);
+    public override string ToString() => About + ": " + Sentence(DisplayUnits.Si) + ". " + Sentences.Begun(Sentences.Closed(Remedy));
 }

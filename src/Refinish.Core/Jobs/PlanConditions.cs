@@ -94,7 +94,7 @@ internal static class PlanConditions
             yield return new PlanCondition(
                 air.Room.Id, "re-entry",
                 system => clear is TimeSpan time
-                    ? "after the last coat the air of " + air.Room.Name + " is above the lowest eight-hour limits known for " + Measure.Hours.Format(time.TotalSeconds, system, 2) + " more"
+                    ? "after the last coat the air of " + air.Room.Name + " is above the lowest eight-hour limits known for " + Measure.Minutes.Format(time.TotalSeconds, system, 2) + " more"
                     : "how long the air of " + air.Room.Name + " is above exposure limits cannot be told",
                 "whoever goes in before wears the protection that the plan lists; measure the air before people without it are let in", Source.Derived("well-mixed air of the room"));
         }
