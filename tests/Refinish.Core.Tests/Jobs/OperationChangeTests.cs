@@ -31,6 +31,36 @@ public class OperationChangeTests
         Assert.True(plan.Price.Total > before.Price!.Total);
     }
 
+    [Theory]
+    [InlineData("attic", null, null, "Input/bath/polish/room")]
+    [InlineData("bath", "ghost", null, "Input/bath/polish/fixture")]
+    [InlineData("bath", null, "ghost", "Input/bath/polish/beside")]
+    [InlineData("bath", null, "bath/polish", "Input/bath/polish/beside")]
+    [Evidence(Basis.Contract, "an added operation whose room, fixture or neighbour is not there is objected to by the identifier, and is not in the list")]
+    public void An_operation_that_belongs_to_nothing_is_objected_to(string room, string? fixture, string? beside, string id)
+    {
+        JobPlan plan = Changed(OperationChange.Add(Polish with { Room = room, Fixtures = fixture is null ? [] : [fixture], Beside = beside }, "bath/demask"));
+        PlanObjection objection = Assert.Single(plan.Objections);
+        Assert.Equal(id, objection.Id);
+        Assert.DoesNotContain(plan.Operations, operation => operation.Id == "bath/polish");
+        Assert.Null(plan.Handover);
+    }
+
+    [Fact]
+    [Evidence(Basis.Contract, "a coat that is replaced by an operation loses film, material and air, which is objected to")]
+    public void A_replaced_coat_is_objected_to()
+    {
+        Refinish.Jobs.Operation coat = Job.Plan().Operations.First(operation => operation.Kind == WorkKind.SprayPrimer);
+        JobPlan plan = Changed(OperationChange.Replace(coat.Id, coat with { Time = TimeSpan.FromHours(2) }));
+        Assert.Contains(plan.Objections, objection => objection.Id == "Order/" + coat.Id + "/coat");
+        Assert.Null(plan.Handover);
+    }
+
+    [Fact]
+    [Evidence(Basis.Contract, "an operation cannot be moved behind itself, and the objection says so")]
+    public void An_operation_is_not_moved_behind_itself() =>
+        Assert.Equal("Order/bath/mask/itself", Assert.Single(Changed(OperationChange.Move("bath/mask", "bath/mask")).Objections).Id);
+
     [Fact]
     [Evidence(Basis.Contract, "without an operation to stand after, an added one is the first")]
     public void Nothing_before_it_means_first() => Assert.Equal("bath/polish", Changed(OperationChange.Add(Polish, null)).Operations[0].Id);
