@@ -1,6 +1,7 @@
 using System;
 using System.Collections.Generic;
 using System.Linq;
+using Refinish.Air;
 using Refinish.Estimating;
 using Refinish.Fixtures;
 using UnitsNet;
@@ -25,6 +26,14 @@ internal static class PlanConditions
         foreach (PlanCondition condition in plan.Schedule is { IsPossible: true } schedule ? Guns(schedule).Concat(ReEntries(plan)) : [])
         {
             yield return condition;
+        }
+
+        if (plan.Work is { Runs.Count: > 0, Shop.StandsBy: false })
+        {
+            yield return new PlanCondition(
+                plan.Job.Id, "stand-by", _ => "nobody of the crew stands by while coats are sprayed",
+                "before the first can is opened, agree with somebody who stays outside the room, sees or hears the sprayer and can call for help",
+                AirCautions.NeverAlone.Source);
         }
 
         foreach (Operation warm in plan.Operations.Where(operation => operation.Kind == WorkKind.Warm))
