@@ -182,7 +182,7 @@ public class LabourTests
             [DefectKind.Perforation] = null,
             [DefectKind.FlexingFloor] = null,
         };
-        Assert.All(Enum.GetValues<DefectKind>(), kind => Assert.Equal(expected.GetValueOrDefault(kind, WorkKind.Fill), LabourStandards.WorkOf(kind)));
+        Assert.All(Enum.GetValues<DefectKind>(), kind => Assert.Equal(expected.TryGetValue(kind, out WorkKind? work) ? work : WorkKind.Fill, LabourStandards.WorkOf(kind)));
     }
 
     [Property]

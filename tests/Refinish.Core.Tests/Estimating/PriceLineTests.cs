@@ -105,7 +105,7 @@ public class PriceLineTests
             ["labour/L-1//35"] = 16m,
         };
         Assert.Equal(expected, Ids(tasks));
-        Assert.Equal(expected, Ids(tasks.Reverse()));
+        Assert.Equal(expected, Ids(Enumerable.Reverse(tasks)));
     }
 
     [Fact]

@@ -75,8 +75,9 @@ public class ReachedTests
         Type[] doors = [typeof(Job), typeof(JobPlan), typeof(JobRange)];
         HashSet<Type> reached = [.. doors];
         Queue<Type> open = new(doors);
-        while (open.TryDequeue(out Type? type))
+        while (open.Count > 0)
         {
+            Type type = open.Dequeue();
             foreach (Type part in Parts(type))
             {
                 if (Public.Contains(part) && reached.Add(part))

@@ -53,9 +53,9 @@ internal static partial class JobRules
             if (larger.Planned.Count == job.Plan().Planned.Count && larger.Work is not null)
             {
                 Dictionary<string, double> after = Coating(larger);
-                if (before.FirstOrDefault(one => after.GetValueOrDefault(one.Key) < one.Value * (1 - 1e-12)) is { Key: string product })
+                if (before.FirstOrDefault(one => (after.TryGetValue(one.Key, out double less) ? less : 0) < one.Value * (1 - 1e-12)) is { Key: string product })
                 {
-                    return fixture.Id + " grown takes " + after.GetValueOrDefault(product) * 1e6 + " mL of " + product + ", before "
+                    return fixture.Id + " grown takes " + (after.TryGetValue(product, out double taken) ? taken : 0) * 1e6 + " mL of " + product + ", before "
                         + before[product] * 1e6;
                 }
             }

@@ -158,7 +158,7 @@ internal sealed class RandomJobs
             Survey = new Survey
             {
                 Material = !tame && Chance(0.05) ? Pick(FixtureMaterial.Unknown, FixtureMaterial.Polyolefin) : material,
-                Defects = [.. Enumerable.Range(0, random.Next(0, 4)).Select(_ => Defect()).DistinctBy(defect => defect.Kind)],
+                Defects = [.. Enumerable.Range(0, random.Next(0, 4)).Select(_ => Defect()).GroupBy(defect => defect.Kind).Select(same => same.First())],
                 BuiltBefore1978 = Chance(0.5),
                 LeadTest = Pick(LeadTest.Negative, LeadTest.NotTested),
                 PreviouslyRefinished = refinished,

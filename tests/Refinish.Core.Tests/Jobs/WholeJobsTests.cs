@@ -137,7 +137,7 @@ public class WholeJobsTests
             }
         }
 
-        foreach (CoatingLayer layer in plan.Runs.Select(run => run.Run.Layer).DistinctBy(layer => layer.Product.Id))
+        foreach (CoatingLayer layer in plan.Runs.Select(run => run.Run.Layer).GroupBy(layer => layer.Product.Id).Select(same => same.First()))
         {
             all["voc/" + layer.Product.Id] = new MixedCoating(layer.Product, layer.Reducer).Voc!.Regulatory.GramsPerLiter;
         }
@@ -146,7 +146,7 @@ public class WholeJobsTests
         foreach (FixtureHandover handover in new Handover(plan.Schedule).Fixtures)
         {
             string key = "water/" + handover.Procedure.Fixture.Room;
-            all[key] = Math.Max(all.GetValueOrDefault(key), (handover.WaterFrom!.Value - start).TotalMinutes);
+            all[key] = Math.Max(all.TryGetValue(key, out double before) ? before : 0, (handover.WaterFrom!.Value - start).TotalMinutes);
         }
 
         return all;

@@ -53,7 +53,7 @@ public class CriticalPathTests
         Assert.Throws<ArgumentException>(() => new CriticalPath(steps, [new StepLag("mask", "polish", TimeSpan.Zero, null, "unknown")]));
         Assert.Throws<ArgumentException>(() => new CriticalPath(steps, [new StepLag("mask", "mask", TimeSpan.Zero, null, "itself")]));
         Assert.Throws<ArgumentException>(() => new CriticalPath([steps[0], steps[0]], []));
-        EquivalentAge clock = new(TemperatureHistory.Constant(DateTimeOffset.UnixEpoch, Temperature.FromDegreesCelsius(20)),
+        EquivalentAge clock = new(TemperatureHistory.Constant(new DateTimeOffset(1970, 1, 1, 0, 0, 0, TimeSpan.Zero), Temperature.FromDegreesCelsius(20)),
             TemperatureShift.Doubling(2), Temperature.FromDegreesCelsius(25));
         Assert.Throws<ArgumentException>(() =>
             new CriticalPath(steps, [new StepLag("mask", "spray", TimeSpan.Zero, null, "on a clock") { Clock = clock }]));
