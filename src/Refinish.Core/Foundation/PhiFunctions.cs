@@ -12,14 +12,8 @@ internal static class PhiFunctions
     /// <summary>The mean of e^(s·z) over s from 0 to 1; 1 at z = 0.</summary>
     public static double Phi1(double z)
     {
-        double u = Math.Exp(z);
-        if (u == 1)
-        {
-            return 1;
-        }
-
-        // Kahan: the rounding of u cancels between u − 1 and ln u. Where u is tiny the plain quotient is exact enough and ln 0 is avoided.
-        return u < 1e-10 ? (u - 1) / z : (u - 1) / Math.Log(u);
+        // The series near zero: the quotient loses its digits there, and how many depends on the host's exponential.
+        return Math.Abs(z) <= 0.05 ? Phi1Near(z) : (Math.Exp(z) - 1) / z;
     }
 
     /// <summary>φ₂, which is 1/2 at z = 0; for z = −x it is the mean of a first-order rise over x time constants, divided by x.</summary>
