@@ -50,6 +50,9 @@ internal static class ShopShapes
         .Optional("caulkWait", Quantities.Duration, shop => shop.CaulkWait, (shop, wait) => shop with { CaulkWait = wait })
         .Optional("drainTrimWait", Quantities.Duration, shop => shop.DrainTrimWait, (shop, wait) => shop with { DrainTrimWait = wait })
         .Optional("stripperWait", Quantities.Duration, shop => shop.StripperWait, (shop, wait) => shop with { StripperWait = wait })
+        .Optional("spotPrimerWait", Quantities.Duration, shop => shop.SpotPrimerWait, (shop, wait) => shop with { SpotPrimerWait = wait })
+        .Maybe("longestAfterKey", Quantities.Duration, shop => shop.LongestAfterKey,
+            (shop, longest) => shop with { LongestAfterKey = longest })
         .Optional("gunCleaningWithin", Quantities.Duration, shop => shop.GunCleaningWithin,
             (shop, wait) => shop with { GunCleaningWithin = wait })
         .Optional("exposureLimits", CommonShapes.List(LimitShapes.Exposure), shop => shop.ExposureLimits,

@@ -33,6 +33,16 @@ public static partial class LabourStandards
         WorkKind.Mask, "L-12", "mask", "fixture", 0.2, 0.3, 0.5,
         "two fifths of 45 min for setting up and masking a bathroom with one tub");
 
+    /// <summary>Laying on stripper and covering it; by area.</summary>
+    public static LabourStandard LayOnStripper { get; } = PerArea(
+        WorkKind.LayOnStripper, "L-23", "lay on stripper, cover it", 0.2, 0.25, 0.4,
+        "a quarter of an hour a tub with brush and covering film");
+
+    /// <summary>Wiping with solvent and testing with water once more after a night; by area.</summary>
+    public static LabourStandard WipeAgain { get; } = PerArea(
+        WorkKind.WipeAgain, "L-24", "wipe again, water-break test", 0.1, 0.15, 0.2,
+        "nine minutes a tub: one wipe, one test, dry again");
+
     /// <summary>Dissolving lime; by area.</summary>
     public static LabourStandard Descale { get; } = PerArea(
         WorkKind.Descale, "L-22", "descale", 0.15, 0.2, 0.35,
@@ -106,7 +116,7 @@ public static partial class LabourStandards
     /// <summary>All of them, with those that mend defects.</summary>
     public static IReadOnlyList<LabourStandard> Generic { get; } = new ValueList<LabourStandard>(
     [
-        Travel, SetUp, Clear, Descale, Degrease, Key, SandFiller, Tack, Mask, Promote, SprayPrimer, SprayTopcoat, Broadcast, CleanGun,
+        Travel, SetUp, Clear, LayOnStripper, Descale, Degrease, Key, SandFiller, Tack, Mask, WipeAgain, Promote, SprayPrimer, SprayTopcoat, Broadcast, CleanGun,
         Demask, FitTrim, Caulk, Inspect,
         Repair("L-31", "fill and sand a chip", DefectKind.Chip, "each", 0.06, 0.08, 0.15),
         Repair("L-44", "fill and sand a chip of 25 mm (1 in) or more", DefectKind.Chip, "each", 0.1, 0.15, 0.3) with
@@ -119,7 +129,7 @@ public static partial class LabourStandards
         {
             Fixed = ThreePoint.Exactly(0.25),
         },
-        Repair("L-35", "strip an old coat", DefectKind.PeelingCoat, "m²", 0.4, 0.54, 0.9),
+        Repair("L-35", "scrape off an old coat, neutralise, rinse", DefectKind.PeelingCoat, "m²", 0.4, 0.54, 0.9),
         Repair("L-36", "remove silicone", DefectKind.SiliconeResidue, "m", 0.07, 0.1, 0.2),
         Repair("L-37", "rake out and replace grout", DefectKind.GroutFailure, "m", 0.1, 0.15, 0.3),
         Repair("L-38", "fix a loose tile again", DefectKind.LooseTiles, "tile", 0.15, 0.25, 0.5),

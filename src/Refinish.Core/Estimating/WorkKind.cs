@@ -20,7 +20,10 @@ public enum WorkKind
     /// <summary>Removing silicone that cutting out leaves behind.</summary>
     RemoveSilicone,
 
-    /// <summary>Stripping a coat that does not hold.</summary>
+    /// <summary>Laying on a stripper, which then works by itself.</summary>
+    LayOnStripper,
+
+    /// <summary>Taking off a coat that does not hold, with neutralising and rinsing.</summary>
     Strip,
 
     /// <summary>Dissolving lime and other mineral deposits.</summary>
@@ -58,6 +61,9 @@ public enum WorkKind
 
     /// <summary>Masking what must not be coated.</summary>
     Mask,
+
+    /// <summary>Wiping with solvent and testing with water once more, after a night between abrading and promoter.</summary>
+    WipeAgain,
 
     /// <summary>Applying an adhesion promoter.</summary>
     Promote,

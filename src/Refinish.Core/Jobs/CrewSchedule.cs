@@ -6,8 +6,14 @@ using Refinish.Scheduling;
 namespace Refinish.Jobs;
 
 /// <summary>When each operation of premises is done and by whom: the site search over rooms, crew, gun, wet film, dust, hours and temperatures.</summary>
+/// <remarks>
+/// Two things are known only once there is a schedule: that one gun goes from room to room or waits through a night, and that a night falls between abrading
+/// and promoter. The list then gets a cleaning of the gun, or a wipe with a new water-break test, and is scheduled again; <see cref="Work"/> holds them.
+/// </remarks>
 public sealed class CrewSchedule
 {
+    private const int Rounds = 4;
+
     /// <summary>Finds the schedule.</summary>
     /// <param name="work">The operations.</param>
     /// <exception cref="ArgumentNullException"><paramref name="work"/> is missing.</exception>
@@ -23,21 +29,23 @@ public sealed class CrewSchedule
     /// <exception cref="ArgumentException">An entry of <paramref name="days"/> is missing.</exception>
     public CrewSchedule(WorkList work, IReadOnlyList<DayRequest> days)
     {
-        Work = Guard.NotNull(work, nameof(work));
         Days = Guard.List(days, nameof(days));
-        SiteSteps steps = new(work, Days);
-        Site = new SiteWork
+        Trial trial = Solve(Guard.NotNull(work, nameof(work)));
+        for (int i = 0; i < Rounds && trial.Found.IsPossible && trial.Work.Needs.With(trial.Work, trial.Found) is ScheduleNeeds needs; i++)
         {
-            Start = work.Start,
-            Calendar = work.Shop.Calendar,
-            Steps = steps.Make(),
-            Lags = work.Lags,
-            Crew = work.Shop.Crew.Count,
-            Tools = [new SiteTool(CoatBuilder.SprayGunTool, work.Shop.Guns)],
-            Prefers = work.Shop.Prefers,
-        };
-        Found = Site.Solve(work.Shop.Effort);
-        List<PlanObjection> objections = [.. steps.Objections];
+            Trial next = Solve(work.With(needs));
+            if (!next.Found.IsPossible)
+            {
+                break;
+            }
+
+            trial = next;
+        }
+
+        Work = work = trial.Work;
+        Site = trial.Site;
+        Found = trial.Found;
+        List<PlanObjection> objections = [.. trial.Objections];
         if (!Found.IsPossible)
         {
             objections.Add(new PlanObjection(ObjectionKind.Schedule, work.Premises.Id, "conflict", Found.Conflict!.ToString()));
@@ -50,7 +58,7 @@ public sealed class CrewSchedule
         Paid = new PaidHours(Visits, work.Shop);
     }
 
-    /// <summary>The operations that were scheduled.</summary>
+    /// <summary>The operations that were scheduled: those given, and what their schedule showed to be needed.</summary>
     public WorkList Work { get; }
 
     /// <summary>What the customer wants on given days.</summary>
@@ -107,6 +115,22 @@ public sealed class CrewSchedule
     /// <returns>One line of text.</returns>
     public override string ToString() => Found.ToString();
 
+    private Trial Solve(WorkList work)
+    {
+        SiteSteps steps = new(work, Days);
+        SiteWork site = new()
+        {
+            Start = work.Start,
+            Calendar = work.Shop.Calendar,
+            Steps = steps.Make(),
+            Lags = work.Lags,
+            Crew = work.Shop.Crew.Count,
+            Tools = [new SiteTool(CoatBuilder.SprayGunTool, work.Shop.Guns)],
+            Prefers = work.Shop.Prefers,
+        };
+        return new Trial(work, site, site.Solve(work.Shop.Effort), steps.Objections);
+    }
+
     private List<ScheduledOperation> Scheduled()
     {
         Dictionary<string, PlannedStep> times = new(StringComparer.Ordinal);
@@ -128,5 +152,16 @@ public sealed class CrewSchedule
         }
 
         return [.. scheduled.OrderBy(operation => operation.Start)];
+    }
+
+    private sealed class Trial(WorkList work, SiteWork site, SiteSchedule found, List<PlanObjection> objections)
+    {
+        public WorkList Work { get; } = work;
+
+        public SiteWork Site { get; } = site;
+
+        public SiteSchedule Found { get; } = found;
+
+        public List<PlanObjection> Objections { get; } = objections;
     }
 }

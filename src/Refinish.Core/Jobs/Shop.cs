@@ -236,6 +236,26 @@ public sealed record Shop
     }
     = TimeSpan.FromHours(4);
 
+    /// <summary>How long spot primer on bare metal dries before it is filled or coated, 0 to 14 days; 30 min unless given (invented: its data sheet decides).</summary>
+    /// <exception cref="ArgumentOutOfRangeException">Outside the range.</exception>
+    public TimeSpan SpotPrimerWait
+    {
+        get;
+        init => field = Wait(value, nameof(SpotPrimerWait));
+    }
+    = TimeSpan.FromMinutes(30);
+
+    /// <summary>
+    /// How long an abraded or etched surface may wait for its promoter or first coat, 0 to 14 days; <see langword="null"/>, unless given, for any time,
+    /// with a wipe and a new water-break test after a night.
+    /// </summary>
+    /// <exception cref="ArgumentOutOfRangeException">Outside the range.</exception>
+    public TimeSpan? LongestAfterKey
+    {
+        get;
+        init => field = value is TimeSpan longest ? Wait(longest, nameof(LongestAfterKey)) : null;
+    }
+
     /// <summary>How long after the last stroke the gun may wait to be cleaned, 0 to 14 days; 30 min unless given (common practice, no source: before the mix sets).</summary>
     /// <exception cref="ArgumentOutOfRangeException">Outside the range.</exception>
     public TimeSpan GunCleaningWithin

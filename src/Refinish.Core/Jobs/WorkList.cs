@@ -59,7 +59,13 @@ public sealed class WorkList
     /// <exception cref="ArgumentNullException">An argument is missing.</exception>
     /// <exception cref="ArgumentException">No procedure is given, or one names a room that the premises do not have.</exception>
     public WorkList(IReadOnlyList<Procedure> procedures, Premises premises, Shop shop, DateTimeOffset start, IReadOnlyList<OperationChange> changes)
+        : this(procedures, premises, shop, start, changes, ScheduleNeeds.None)
     {
+    }
+
+    private WorkList(IReadOnlyList<Procedure> procedures, Premises premises, Shop shop, DateTimeOffset start, IReadOnlyList<OperationChange> changes, ScheduleNeeds needs)
+    {
+        Needs = needs;
         Procedures = Guard.List(procedures, nameof(procedures), 1);
         Premises = Guard.NotNull(premises, nameof(premises));
         Shop = Guard.NotNull(shop, nameof(shop));
@@ -125,4 +131,9 @@ public sealed class WorkList
     public override string ToString() => Figures.Fixed(Operations.Count, 0) + " operations, " + Figures.Fixed(Runs.Count, 0) + " runs of coating";
 
     internal IReadOnlyDictionary<string, RoomCourse> Courses { get; }
+
+    /// <summary>What a schedule of the list without it showed to be needed.</summary>
+    internal ScheduleNeeds Needs { get; }
+
+    internal WorkList With(ScheduleNeeds needs) => new(Procedures, Premises, Shop, Start, Changes, needs);
 }

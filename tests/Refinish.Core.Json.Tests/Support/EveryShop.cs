@@ -94,6 +94,8 @@ internal static class EveryShop
         CaulkWait = TimeSpan.FromHours(18),
         DrainTrimWait = TimeSpan.FromMinutes(100),
         StripperWait = TimeSpan.FromHours(5),
+        SpotPrimerWait = TimeSpan.FromMinutes(25),
+        LongestAfterKey = TimeSpan.FromHours(9),
         GunCleaningWithin = TimeSpan.FromMinutes(40),
         ExposureLimits =
         [

@@ -40,7 +40,7 @@ public class JobProperties
     }
 
     [Fact]
-    [Evidence(Basis.Identity, "no procedure breaks the order of the trade: random surveys, systems and options")]
+    [Evidence(Basis.Independent, "no procedure breaks the order of the trade, written down here as pairs and read against the times: random surveys, systems and options")]
     public void Every_order_is_that_of_the_trade() => Holds(100, RandomJobs.Wild, JobRules.BreaksTheOrder);
 
     [Fact]

@@ -95,10 +95,6 @@ internal static partial class JobRules
         return breaches.Count == 0 ? null : string.Join("; ", breaches.Take(4));
     }
 
-    public static string? BreaksTheOrder(Job job) =>
-        job.Plan().Work is WorkList work && OrderRules.Broken(work.Operations, work.Runs, work.Procedures).FirstOrDefault() is PlanObjection broken
-            ? broken.ToString() : null;
-
     /// <summary>A gun that goes on to another product is cleaned in between; what is mixed does not stay in a gun beyond its pot
     /// life.</summary>
     public static string? LeavesTheGunDirty(Job job)
@@ -109,17 +105,11 @@ internal static partial class JobRules
             return null;
         }
 
-        HashSet<string> told = [.. plan.Conditions.Select(condition => condition.Id)];
         DateTimeOffset[] cleaned = [.. schedule.Operations.Where(operation =>
             operation.Operation.Kind == WorkKind.CleanGun).Select(operation => operation.Start)];
         for (int i = 0; i < schedule.Runs.Count; i++)
         {
             ScheduledRun run = schedule.Runs[i];
-            if (told.Contains(run.Run.Id + "/gun"))
-            {
-                continue;
-            }
-
             ScheduledRun? next = i + 1 < schedule.Runs.Count ? schedule.Runs[i + 1] : null;
             DateTimeOffset? clean = cleaned.Where(start => start >= run.End).Select(start => (DateTimeOffset?)start).Min();
             bool first = clean is not null && (next is null || clean <= next.Start);

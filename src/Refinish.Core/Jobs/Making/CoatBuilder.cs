@@ -19,7 +19,10 @@ internal sealed class CoatBuilder(WorkBuilder builder, SiteRoom room, RoomCourse
     /// <summary>Why a gun is cleaned between products.</summary>
     public static readonly Source GunCleaning = Source.CommonPractice("the gun is cleaned before the mix sets in it");
 
+    private const string AnotherProduct = "gun cleaned before the next coat goes through it";
+
     private static readonly TimeSpan WhileWet = TimeSpan.FromMinutes(10);
+    private static readonly TimeSpan WipeHolds = TimeSpan.FromHours(4);
     private static readonly Source ByClock = Source.Derived("stand-in time, mixing each cup and spraying");
 
     private readonly Dictionary<string, CoatRun> last = new(StringComparer.Ordinal);
@@ -98,6 +101,17 @@ internal sealed class CoatBuilder(WorkBuilder builder, SiteRoom room, RoomCourse
     private void Together(List<Procedure> group, CoatRun run, List<(Operation Wipe, AdhesionPromoter Promoter)> wipes)
     {
         TimeSpan duration = DurationOf(run, group, 1);
+        if (builder.Work.Needs.WipesBefore(run.Id))
+        {
+            WipeAgain(group, run, wipes.Count > 0 ? wipes[0].Wipe.Id : run.Id);
+        }
+
+        if (builder.Shop.LongestAfterKey is TimeSpan longest)
+        {
+            string keyed = room.Id + "/" + WorkOrder.Key(WorkKind.Key);
+            builder.Wait(keyed, wipes.Count > 0 ? wipes[0].Wipe.Id : run.Id, TimeSpan.Zero, longest, "the shop's longest wait after abrading or etching");
+        }
+
         foreach ((Operation wipe, AdhesionPromoter promoter) in wipes)
         {
             builder.Operations.Add(wipe);
@@ -119,6 +133,26 @@ internal sealed class CoatBuilder(WorkBuilder builder, SiteRoom room, RoomCourse
         Add(group, run, 1);
     }
 
+    // A night has passed since the surface was abraded; the wipe belongs to the day of the promoter.
+    private void WipeAgain(List<Procedure> group, CoatRun run, string next)
+    {
+        string id = run.Id + "/" + WorkOrder.Key(WorkKind.WipeAgain);
+        LabourStandard? standard = builder.Standard(room.Id, WorkKind.WipeAgain);
+        builder.Operations.Add(new Operation
+        {
+            Id = id,
+            Kind = WorkKind.WipeAgain,
+            Name = WorkOrder.Label(WorkKind.WipeAgain),
+            Instruction = "wipe with the solvent that the system allows, fresh cloths; repeat the water-break test and dry; abrade again where water breaks",
+            Room = room.Id,
+            Fixtures = [.. group.Select(procedure => procedure.Fixture.Id)],
+            Labour = standard is null ? [] : [TaskOf(standard, group, id)],
+            Cautions = [AirCautions.IgnitionSources],
+            Source = WorkRule.Of(WorkKind.WipeAgain).Source,
+        });
+        builder.Wait(id, next, TimeSpan.Zero, WipeHolds, "surface still clean from the wipe");
+    }
+
     private CoatRun Run(List<Procedure> group, int number)
     {
         PlannedCoat coat = group[0].Coats[number - 1];
@@ -131,7 +165,7 @@ internal sealed class CoatBuilder(WorkBuilder builder, SiteRoom room, RoomCourse
 
         double surface = group.Min(procedure => surfaces[procedure.Fixture.Id]);
         ApplicationLosses losses = group[0].Losses;
-        bool goesOn = number > 1 && group.TrueForAll(procedure => last[procedure.Fixture.Id].Layer.Product.Equals(product) && StaysInHose(last[procedure.Fixture.Id]));
+        bool goesOn = number > 1 && group.TrueForAll(procedure => GoesOn(last[procedure.Fixture.Id], product));
         if (number > 1 && (losses.ProfileDepth.Meters > 0 || (goesOn && losses.HoldUp.CubicMeters > 0)))
         {
             losses = losses with { ProfileDepth = Length.Zero, HoldUp = goesOn ? Volume.Zero : losses.HoldUp };
@@ -145,6 +179,9 @@ internal sealed class CoatBuilder(WorkBuilder builder, SiteRoom room, RoomCourse
 
         return new CoatRun(id, coated, coat.Layer, group[0].Gun, losses, builder.Shop.Cups, course.AirOf(course.WarmestAir), Temperature.FromKelvins(surface));
     }
+
+    private bool GoesOn(CoatRun under, CoatingProduct product) =>
+        under.Layer.Product.Equals(product) && StaysInHose(under) && !builder.Work.Needs.CleansAfter(under.Id);
 
     // The hose stays filled where the next coat may follow within the share of the pot life that is used.
     private static bool StaysInHose(CoatRun under) => under.InCup.PotLife is not TimeSpan life
@@ -307,7 +344,8 @@ internal sealed class CoatBuilder(WorkBuilder builder, SiteRoom room, RoomCourse
         for (int i = 0; i < runs.Count; i++)
         {
             CoatRun run = runs[i];
-            if (i + 1 < runs.Count && runs[i + 1].Layer.Product.Equals(run.Layer.Product))
+            bool needed = builder.Work.Needs.CleansAfter(run.Id);
+            if (!needed && i + 1 < runs.Count && runs[i + 1].Layer.Product.Equals(run.Layer.Product))
             {
                 continue;
             }
@@ -334,7 +372,12 @@ internal sealed class CoatBuilder(WorkBuilder builder, SiteRoom room, RoomCourse
             builder.Wait(run.Id, id, TimeSpan.Zero, builder.Shop.GunCleaningWithin, "gun cleaned before the mix sets");
             if (i + 1 < runs.Count)
             {
-                builder.Wait(id, runs[i + 1].Id, TimeSpan.Zero, null, "another product in the gun");
+                builder.Wait(id, runs[i + 1].Id, TimeSpan.Zero, null, AnotherProduct);
+            }
+
+            foreach ((string _, string next) in builder.Work.Needs.Cleanings.Where(pair => pair.Run == run.Id && (i + 1 == runs.Count || pair.Next != runs[i + 1].Id)))
+            {
+                builder.Wait(id, next, TimeSpan.Zero, null, AnotherProduct);
             }
         }
     }

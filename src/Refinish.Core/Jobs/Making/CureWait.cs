@@ -65,12 +65,12 @@ internal static class CureWait
         };
     }
 
-    public static StepLag Filler(string filled, string sanded, TimeSpan hard, RoomCourse course, string reason)
+    public static StepLag Filler(string filled, string sanded, TimeSpan hard, RoomCourse course, double coldest, string reason)
     {
         TemperatureShift doubling = TemperatureShift.Doubling(2);
         if (course.IsHeld)
         {
-            double rate = doubling.RateFactor(Temperature.FromKelvins(course.ColdestSurface), FillerReference);
+            double rate = doubling.RateFactor(Temperature.FromKelvins(coldest), FillerReference);
             return new StepLag(filled, sanded, Minutes.Up(Durations.FromSeconds(hard.TotalSeconds / rate)), null, reason);
         }
 

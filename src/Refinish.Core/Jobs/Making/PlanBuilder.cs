@@ -50,6 +50,8 @@ internal sealed class PlanBuilder(Job job)
         {
             Schedule = Stage.Try(Objections, job.Id, "schedule", () => new CrewSchedule(Work, job.Days));
             Objections.AddRange(Schedule?.Objections ?? []);
+            Work = Schedule?.Work ?? Work;
+            Objections.AddRange(Work.Objections.Where(objection => !Objections.Exists(one => one.Id == objection.Id)).ToList());
         }
 
         if (Schedule is { IsPossible: true })

@@ -4,6 +4,7 @@ using System.Linq;
 using Refinish.Air;
 using Refinish.Estimating;
 using Refinish.Fixtures;
+using Refinish.Scheduling;
 using UnitsNet;
 
 namespace Refinish.Jobs;
@@ -11,8 +12,6 @@ namespace Refinish.Jobs;
 /// <summary>Conditions of a plan: those of its fixtures, and films that would run or not level where the product's sheet tells.</summary>
 internal static class PlanConditions
 {
-    private const string GunRemedy = "clean the gun in between, which the price does not hold, or move the coats together";
-
     public static IEnumerable<PlanCondition> Of(JobPlan plan)
     {
         foreach (Procedure procedure in plan.Planned)
@@ -59,33 +58,15 @@ internal static class PlanConditions
         }
     }
 
-    // Nothing keeps the mix from setting while the gun waits: a coat of the same product may fall on another day, and one gun may serve another room in between.
+    // Left where the schedule could not take a cleaning in between.
     private static IEnumerable<PlanCondition> Guns(CrewSchedule schedule)
     {
-        DateTimeOffset[] cleaned = [.. schedule.Operations.Where(operation => operation.Operation.Kind == WorkKind.CleanGun).Select(operation => operation.Start)];
-        for (int i = 0; i + 1 < schedule.Runs.Count; i++)
+        Dictionary<string, PlannedStep> times = schedule.Found.Steps.ToDictionary(step => step.Step.Id, StringComparer.Ordinal);
+        foreach ((CoatRun run, CoatRun next) in ScheduleNeeds.Uncleaned(schedule.Work, times))
         {
-            ScheduledRun run = schedule.Runs[i];
-            ScheduledRun next = schedule.Runs[i + 1];
-            if (cleaned.Any(start => start >= run.End && start <= next.Start))
-            {
-                continue;
-            }
-
-            bool other = next.Run.Layer.Product.Id != run.Run.Layer.Product.Id;
-            if (schedule.Work.Shop.Guns == 1 && other)
-            {
-                yield return new PlanCondition(
-                    run.Run.Id, "gun", _ => run.Run.Layer.Product.Name + " is in the gun when " + next.Run.Layer.Product.Name + " is to be sprayed",
-                    GunRemedy, CoatBuilder.GunCleaning);
-            }
-            else if (!other && run.Run.InCup.PotLife is TimeSpan life && next.Start - run.Start > life)
-            {
-                yield return new PlanCondition(
-                    run.Run.Id, "gun", system => run.Run.Layer.Product.Name + " would stay in the gun for " + Measure.Hours.Format((next.Start - run.Start).TotalSeconds, system, 3)
-                        + " until the next coat, its pot life is " + Measure.Hours.Format(life.TotalSeconds, system, 3),
-                    GunRemedy, CoatBuilder.GunCleaning);
-            }
+            yield return new PlanCondition(
+                run.Id, "gun", _ => run.Layer.Product.Name + " is in the gun when " + next.Layer.Product.Name + " is to be sprayed (" + next.Id + ")",
+                "clean the gun in between, which the price does not hold, or move the coats together", CoatBuilder.GunCleaning);
         }
     }
 

@@ -64,6 +64,9 @@ internal sealed class ProcedureRules(Procedure procedure, SurveyPolicy policy, C
             case WorkKind.RemoveSilicone:
                 Repair(kind, "digest and scrape silicone from the joints, wipe, repeat the water-break test", Practice);
                 break;
+            case WorkKind.LayOnStripper:
+                LayOnStripper();
+                break;
             case WorkKind.Strip:
                 Strip();
                 break;
@@ -106,13 +109,26 @@ internal sealed class ProcedureRules(Procedure procedure, SurveyPolicy policy, C
         }
     }
 
+    private void LayOnStripper()
+    {
+        if (procedure.OldCoat.ComesOff)
+        {
+            Add(
+                WorkKind.LayOnStripper,
+                "lay on a permitted stripper as its sheet says, without methylene chloride; cover it and leave the room",
+                Practice,
+                new OperationTraits { Labour = labour.Hours(WorkKind.LayOnStripper, 1), IsInterruptible = true, Cautions = Stripping });
+        }
+    }
+
     private void Strip()
     {
         string least = PeelingCoat.GradeName(policy.MinimumAdhesion);
         bool patches = procedure.Defects.Any(defect => defect is PeelingCoat);
         if (procedure.OldCoat.ComesOff)
         {
-            Repair(WorkKind.Strip, "strip all of the old coat, which holds less than " + least + ", by a permitted way; neutralise, rinse, scrape clean", Practice, dusty: true);
+            Repair(WorkKind.Strip, "scrape off all of the old coat, which holds less than " + least
+                + "; neutralise as the stripper's sheet says, rinse twice, dry; residue into a closed can, none into the drain", Practice, dusty: true);
         }
         else if (patches)
         {

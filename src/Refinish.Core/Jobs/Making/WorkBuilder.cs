@@ -12,6 +12,9 @@ namespace Refinish.Jobs;
 /// <summary>Takes the procedures of each room together into one list of operations, with the waits that they need.</summary>
 internal sealed class WorkBuilder(WorkList work)
 {
+    // Common practice, no source: within the hour.
+    private static readonly TimeSpan BareMetal = TimeSpan.FromHours(1);
+
     public List<Operation> Operations { get; } = [];
 
     /// <summary>Waits with a reason of their own; the plain order of operations is added at the end.</summary>
@@ -168,9 +171,24 @@ internal sealed class WorkBuilder(WorkList work)
             Wait(Id(WorkKind.Regrout), afterGrout, Shop.GroutWait, null, "new grout dry");
         }
 
-        if (here.Any(procedure => procedure.OldCoat.ComesOff) && Next(WorkKind.Strip) is string afterStrip)
+        if (here.Any(procedure => procedure.OldCoat.ComesOff))
         {
-            Wait(Id(WorkKind.Strip), afterStrip, Shop.StripperWait, null, "stripper has worked through the old coat");
+            Wait(Id(WorkKind.LayOnStripper), Id(WorkKind.Strip), Shop.StripperWait, null, "stripper has worked through the old coat");
+        }
+
+        if (here.Any(HasRust))
+        {
+            string ground = Id(WorkKind.GrindRust);
+            string primed = Operations.Exists(operation => operation.Id == Id(WorkKind.SpotPrime)) ? Id(WorkKind.SpotPrime) : ground;
+            if (primed != ground)
+            {
+                Wait(ground, primed, TimeSpan.Zero, BareMetal, "bright metal primed before it rusts again");
+            }
+
+            if (NextOn(primed, here.Where(HasRust)) is string afterPrimer)
+            {
+                Wait(primed, afterPrimer, Shop.SpotPrimerWait, null, "spot primer dry");
+            }
         }
 
         int lifts = here.Max(procedure => procedure.Filler.Lifts);
@@ -183,9 +201,21 @@ internal sealed class WorkBuilder(WorkList work)
             string reason = "filler hard in " + Figures.Fixed(lifts, 0) + (lifts == 1 ? " lift" : " lifts");
             if (Operations.Exists(operation => operation.Id == filled) && Operations.Exists(operation => operation.Id == sanded))
             {
-                Waits.Add(CureWait.Filler(filled, sanded, hard, course, reason));
+                double coldest = here.Where(procedure => procedure.Filler.Lifts > 0).Min(procedure => procedure.Fixture.SurfaceKelvins ?? course.ColdestSurface);
+                Waits.Add(CureWait.Filler(filled, sanded, hard, course, Math.Min(coldest, course.ColdestSurface), reason));
             }
         }
+    }
+
+    private static bool HasRust(Procedure procedure) => procedure.Defects.Any(defect => defect is RustSpot);
+
+    // What is done next on any of some fixtures.
+    private string? NextOn(string id, IEnumerable<Procedure> fixtures)
+    {
+        HashSet<string> about = new(fixtures.Select(procedure => procedure.Fixture.Id), StringComparer.Ordinal);
+        int at = Operations.FindIndex(operation => operation.Id == id);
+        int next = at < 0 ? -1 : Operations.FindIndex(at + 1, operation => operation.Beside is null && operation.Fixtures.Any(about.Contains));
+        return next < 0 ? null : Operations[next].Id;
     }
 
     private void AfterWaits(SiteRoom room, Procedure[] here)

@@ -1,99 +1,77 @@
-using System;
+using System.Collections.Generic;
+using System.Linq;
 using Refinish.Estimating;
 
 namespace Refinish.Jobs;
 
-/// <summary>The kinds of work in the order of the trade, with their keys for identifiers and their labels for timelines.</summary>
+/// <summary>The kinds of work in the order of the trade: one table from which keys, labels, places and reasons are read.</summary>
 internal static class WorkOrder
 {
-    /// <summary>Kinds of work before the first coat, as they follow each other on one fixture.</summary>
-    public static readonly WorkKind[] BeforeCoats =
+    private static readonly Source Practice = Source.CommonPractice("order of work in refinishing in place; the data sheets of the products go first");
+    private static readonly Source NearerHazard = Source.CommonPractice("exhaust runs and what can spark is out before the first can is opened");
+    private static readonly Source Bare = Source.CommonPractice("bare metal rusts again within hours, sooner where etchant was rinsed off it");
+
+    // In the order of the trade; the place of a kind is its position here.
+    private static readonly WorkRule[] Ordered =
     [
-        WorkKind.Clear, WorkKind.RemoveSilicone, WorkKind.Strip, WorkKind.Descale, WorkKind.Degrease, WorkKind.Regrout, WorkKind.Key,
-        WorkKind.RinseAndDry, WorkKind.GrindRust, WorkKind.SpotPrime, WorkKind.Fill, WorkKind.SandFiller, WorkKind.Tack, WorkKind.Mask, WorkKind.Warm,
+        new(WorkKind.Notice, "notice", "tell the neighbours", "before anything can be smelled", Practice),
+        new(WorkKind.SetUp, "set-up", "set up exhaust, protect the floor", "before any work in the room: floor and exhaust protect people and house", NearerHazard),
+        new(WorkKind.Clear, "clear", "take off hardware, cut out caulk", "first on the fixture: nothing can be cleaned or coated under hardware and caulk", Practice),
+        new(WorkKind.RemoveSilicone, "remove-silicone", "remove silicone", "before any abrading, which would spread silicone over the surface", Practice),
+        new(WorkKind.LayOnStripper, "lay-on-stripper", "lay on stripper", "before cleaning: the surface under the old coat is what has to be cleaned", Practice),
+        new(WorkKind.Strip, "strip", "strip the old coat, rinse", "after the stripper has worked; its residue is neutralised and rinsed off before anything else touches the surface", Practice),
+        new(WorkKind.Descale, "descale", "clean off mineral and rust", "the first of the two cleaning steps: lime keeps a degreaser from the surface", Practice),
+        new(WorkKind.Degrease, "degrease", "clean off oils and soap", "the second cleaning step, before abrading, which would rub grease into the surface", Practice),
+        new(WorkKind.Regrout, "regrout", "fix tiles, replace grout", "on the clean surface, and dry before it is abraded or coated", Practice),
+        new(WorkKind.Key, "key", "etch or abrade, rinse and dry", "on the clean surface; everything that lasts goes on over it", Practice),
+        new(WorkKind.RinseAndDry, "rinse", "rinse and dry", "after etchant or dust, before anything that must not get wet", Practice),
+        new(WorkKind.GrindRust, "rust", "grind rust, spot prime", "after etching and rinsing, whose water would rust the bright metal again", Bare),
+        new(WorkKind.SpotPrime, "spot-prime", "spot prime", "within the hour after grinding, before the metal rusts again", Bare),
+        new(WorkKind.Fill, "fill", "fill chips and wear", "on the abraded, dry surface and under the promoter and the coats", Practice),
+        new(WorkKind.SandFiller, "sand-filler", "sand the filler", "once the filler is hard", Practice),
+        new(WorkKind.Tack, "tack", "sand and tack", "after the last sanding: its dust is wiped off before promoter and coat", Practice),
+        new(WorkKind.Mask, "mask", "mask", "on the dry surface after the last rinse and the last dust: tape does not hold on either", Practice),
+        new(WorkKind.Warm, "warm", "warm the fixture", "last before promoter and coat, which need the warm surface", Practice),
+        new(WorkKind.WipeAgain, "wipe-again", "wipe again, water-break test", "after a night between abrading and promoter: hands, dust and damp may have come on", Practice),
+        new(WorkKind.Promote, "promote", "wipe on promoter", "just before the first coat, which has to go on within its open time", Practice),
+        new(WorkKind.SprayPrimer, "coat", "spray primer", "on promoter or keyed surface", Practice),
+        new(WorkKind.SprayTopcoat, "coat", "spray topcoat", "within the recoat window of the coat below", Practice),
+        new(WorkKind.Broadcast, "broadcast", "broadcast grains", "into the wet coat that holds them", Practice),
+        new(WorkKind.Demask, "demask", "demask and clean up", "once the coat is dry to the touch", Practice),
+        new(WorkKind.FitTrim, "fit-trim", "fit drain trim", "once the coat is hard enough to bear a tool", Practice),
+        new(WorkKind.Caulk, "caulk", "caulk and refit", "once the coat has given off its solvent, after trim that is set in sealant", Practice),
+        new(WorkKind.Inspect, "inspect", "inspect and hand over", "last", Practice),
     ];
 
+    private static readonly WorkRule[] Anywhere =
+    [
+        new(WorkKind.Travel, "travel", "travel", "once for each visit", Practice),
+        new(WorkKind.CleanGun, "clean-gun", "clean the gun outdoors", "before the mix sets in it, and before another product", CoatBuilder.GunCleaning),
+        new(WorkKind.StandBy, "stand-by", "stand by", "from opening the cans until the sprayer is out of the room", Practice),
+        new(WorkKind.Other, "other", "other work", "where its author puts it", Practice),
+    ];
+
+
+    /// <summary>All rules in the order of the trade.</summary>
+    public static IReadOnlyList<WorkRule> Rules { get; } =
+        new ValueList<WorkRule>(Ordered.Select((rule, i) => rule with { Place = i + 1 }).Concat(Anywhere));
+
+    private static readonly WorkRule[] ByKind = [.. Rules.OrderBy(rule => rule.Kind)];
+
+    /// <summary>Kinds of work on one fixture before promoter and coats, as they follow each other.</summary>
+    public static readonly WorkKind[] BeforeCoats =
+        [.. Ordered.SkipWhile(rule => rule.Kind != WorkKind.Clear).TakeWhile(rule => rule.Kind != WorkKind.Promote).Select(rule => rule.Kind)];
+
     /// <summary>Kinds of work after the last coat.</summary>
-    public static readonly WorkKind[] AfterCoats = [WorkKind.Demask, WorkKind.FitTrim, WorkKind.Caulk, WorkKind.Inspect];
+    public static readonly WorkKind[] AfterCoats =
+        [.. Ordered.SkipWhile(rule => rule.Kind != WorkKind.Demask).Select(rule => rule.Kind)];
 
-    public static string Key(WorkKind kind) => kind switch
-    {
-        WorkKind.Notice => "notice",
-        WorkKind.Travel => "travel",
-        WorkKind.SetUp => "set-up",
-        WorkKind.Clear => "clear",
-        WorkKind.RemoveSilicone => "remove-silicone",
-        WorkKind.Strip => "strip",
-        WorkKind.Descale => "descale",
-        WorkKind.Degrease => "degrease",
-        WorkKind.Regrout => "regrout",
-        WorkKind.GrindRust => "rust",
-        WorkKind.Key => "key",
-        WorkKind.RinseAndDry => "rinse",
-        WorkKind.SpotPrime => "spot-prime",
-        WorkKind.Fill => "fill",
-        WorkKind.SandFiller => "sand-filler",
-        WorkKind.Tack => "tack",
-        WorkKind.Warm => "warm",
-        WorkKind.Mask => "mask",
-        WorkKind.Promote => "promote",
-        WorkKind.SprayPrimer or WorkKind.SprayTopcoat => "coat",
-        WorkKind.Broadcast => "broadcast",
-        WorkKind.CleanGun => "clean-gun",
-        WorkKind.StandBy => "stand-by",
-        WorkKind.Demask => "demask",
-        WorkKind.FitTrim => "fit-trim",
-        WorkKind.Caulk => "caulk",
-        WorkKind.Inspect => "inspect",
-        _ => "other",
-    };
+    public static WorkRule Of(WorkKind kind) => ByKind[(int)kind];
 
-    public static string Label(WorkKind kind) => kind switch
-    {
-        WorkKind.SetUp => "set up exhaust, protect the floor",
-        WorkKind.Clear => "take off hardware, cut out caulk",
-        WorkKind.RemoveSilicone => "remove silicone",
-        WorkKind.Strip => "strip the old coat",
-        WorkKind.Descale => "clean off mineral and rust",
-        WorkKind.Degrease => "clean off oils and soap",
-        WorkKind.Regrout => "fix tiles, replace grout",
-        WorkKind.GrindRust => "grind rust, spot prime",
-        WorkKind.Key => "etch or abrade, rinse and dry",
-        WorkKind.RinseAndDry => "rinse and dry",
-        WorkKind.SpotPrime => "spot prime",
-        WorkKind.Fill => "fill chips and wear",
-        WorkKind.SandFiller => "sand the filler",
-        WorkKind.Tack => "sand and tack",
-        WorkKind.Warm => "warm the fixture",
-        WorkKind.Mask => "mask",
-        WorkKind.Promote => "wipe on promoter",
-        WorkKind.Broadcast => "broadcast grains",
-        WorkKind.CleanGun => "clean the gun outdoors",
-        WorkKind.StandBy => "stand by",
-        WorkKind.Demask => "demask and clean up",
-        WorkKind.FitTrim => "fit drain trim",
-        WorkKind.Caulk => "caulk and refit",
-        WorkKind.Inspect => "inspect and hand over",
-        _ => Key(kind),
-    };
+    public static string Key(WorkKind kind) => Of(kind).Key;
 
-    /// <summary>The place of a kind in the order; kinds without one may stand anywhere.</summary>
-    public static int? Rank(WorkKind kind)
-    {
-        int before = Array.IndexOf(BeforeCoats, kind);
-        if (before >= 0)
-        {
-            return before;
-        }
+    public static string Label(WorkKind kind) => Of(kind).Label;
 
-        int after = Array.IndexOf(AfterCoats, kind);
-        return after >= 0 ? 100 + after : kind switch
-        {
-            WorkKind.SetUp => -1,
-            WorkKind.Promote => 50,
-            WorkKind.SprayPrimer => 51,
-            WorkKind.SprayTopcoat or WorkKind.Broadcast => 52,
-            _ => null,
-        };
-    }
+    /// <summary>The place of a kind in the order; kinds without one may stand anywhere. Grains fall between coats, so that topcoats share their place.</summary>
+    public static int? Rank(WorkKind kind) => kind == WorkKind.Broadcast ? Of(WorkKind.SprayTopcoat).Place : Of(kind).Place;
 }

@@ -1,0 +1,107 @@
+using System;
+using System.Collections.Generic;
+using System.Linq;
+using Refinish.Estimating;
+using Refinish.Scheduling;
+
+namespace Refinish.Jobs;
+
+/// <summary>
+/// Operations that only a schedule shows to be needed: a gun cleaned because another product, or a night, comes between two coats, and a surface wiped
+/// again because a night falls between abrading and promoter. They are put into the list, and the list is scheduled again.
+/// </summary>
+internal sealed class ScheduleNeeds
+{
+    /// <summary>Nothing yet.</summary>
+    public static readonly ScheduleNeeds None = new();
+
+    private readonly HashSet<(string Run, string Next)> cleanings = [];
+    private readonly HashSet<string> wiped = new(StringComparer.Ordinal);
+
+    private ScheduleNeeds()
+    {
+    }
+
+    /// <summary>Runs after which the gun is cleaned, each with the run that must wait for it.</summary>
+    public IEnumerable<(string Run, string Next)> Cleanings => cleanings;
+
+    public bool CleansAfter(string run) => cleanings.Any(pair => pair.Run == run);
+
+    /// <summary>Whether the surface is wiped again before a first coat.</summary>
+    public bool WipesBefore(string run) => wiped.Contains(run);
+
+    /// <summary>These needs and those that a schedule shows; <see langword="null"/> when it shows no further ones.</summary>
+    public ScheduleNeeds? With(WorkList work, SiteSchedule found)
+    {
+        Dictionary<string, PlannedStep> times = found.Steps.ToDictionary(step => step.Step.Id, StringComparer.Ordinal);
+        ScheduleNeeds more = new();
+        more.cleanings.UnionWith(cleanings);
+        more.wiped.UnionWith(wiped);
+        foreach ((CoatRun run, CoatRun next) in Uncleaned(work, times))
+        {
+            more.cleanings.Add((run.Id, next.Id));
+        }
+
+        foreach (CoatRun run in AfterNights(work, times))
+        {
+            more.wiped.Add(run.Id);
+        }
+
+        return more.cleanings.Count > cleanings.Count || more.wiped.Count > wiped.Count ? more : null;
+    }
+
+    /// <summary>Runs that follow each other through one gun which nobody cleans in between, although the product is another or would set in it.</summary>
+    public static IEnumerable<(CoatRun Run, CoatRun Next)> Uncleaned(WorkList work, IReadOnlyDictionary<string, PlannedStep> times)
+    {
+        PlannedStep[] cleaned = [.. work.Operations.Where(operation => operation.Kind == WorkKind.CleanGun && times.ContainsKey(operation.Id)).Select(operation => times[operation.Id])];
+
+        // With one gun all coats go through it; with more, each room is taken to keep its own.
+        IEnumerable<IGrouping<string, CoatRun>> guns = work.Runs.Where(run => times.ContainsKey(run.Id))
+            .GroupBy(run => work.Shop.Guns == 1 ? string.Empty : times[run.Id].Step.Room ?? string.Empty);
+        foreach (IGrouping<string, CoatRun> gun in guns)
+        {
+            CoatRun[] runs = [.. gun.OrderBy(run => times[run.Id].Start)];
+            for (int i = 0; i + 1 < runs.Length; i++)
+            {
+                PlannedStep step = times[runs[i].Id];
+                PlannedStep next = times[runs[i + 1].Id];
+                bool other = runs[i].Layer.Product.Id != runs[i + 1].Layer.Product.Id;
+                if ((other || next.Start - step.Start > runs[i].InCup.PotLife)
+                    && !Array.Exists(cleaned, clean => clean.Start >= step.End && clean.End <= next.Start))
+                {
+                    yield return (runs[i], runs[i + 1]);
+                }
+            }
+        }
+    }
+
+    private static IEnumerable<CoatRun> AfterNights(WorkList work, Dictionary<string, PlannedStep> times)
+    {
+        LocalClock clock = work.Shop.Calendar.Clock;
+        Dictionary<string, DateTime> keyed = new(StringComparer.Ordinal);
+        foreach (Operation operation in work.Operations)
+        {
+            if (operation.Kind is WorkKind.Key or WorkKind.RinseAndDry or WorkKind.WipeAgain && times.TryGetValue(operation.Id, out PlannedStep? step))
+            {
+                DateTime day = clock.OnSite(step.End).Date;
+                foreach (string fixture in operation.Fixtures)
+                {
+                    keyed[fixture] = day;
+                }
+            }
+            else if (operation.Kind == WorkKind.SprayPrimer || operation.Sprays)
+            {
+                if (work.Runs.FirstOrDefault(run => run.Id == operation.Id) is CoatRun run && times.TryGetValue(run.Id, out PlannedStep? coat)
+                    && operation.Fixtures.Any(fixture => keyed.TryGetValue(fixture, out DateTime on) && on < clock.OnSite(coat.Start).Date))
+                {
+                    yield return run;
+                }
+
+                foreach (string fixture in operation.Fixtures)
+                {
+                    keyed.Remove(fixture);
+                }
+            }
+        }
+    }
+}
