@@ -26,7 +26,7 @@ public class ObjectionTests
             () => With(fixture => fixture with { Survey = fixture.Survey with { Defects = [new Perforation(Length.FromMillimeters(12))] } }),
             "FixtureLeftOut/tub", "tub", "structural repair first"),
         [ObjectionKind.Order] = (() => Job with { Changes = [OperationChange.Move("bath/mask", "bath/set-up")] },
-            "Order/bath/clear/bath/mask", "bath/clear", "Move one of them."),
+            "Order/bath/mask/bath/clear", "bath/mask", "Move it behind them."),
         [ObjectionKind.SprayWindow] = (
             () => Climate(new Refinish.Climate.MoistAir(Temperature.FromDegreesCelsius(22), Ratio.FromPercent(82)), 22),
                 "SprayWindow/bath/epoxy-primer/humidity", "bath/epoxy-primer", "82 %; limit at most 80 %; 2 % beyond"),
