@@ -70,7 +70,7 @@ public sealed class Bath
 
     public IReadOnlyList<Caution> Cautions =>
     [
-        .. AirCautions.ForSpraying.Concat(AirCautions.ForPreparation).Concat(Work.Operations.SelectMany(operation => operation.Cautions))
+        .. Refinish.Cautions.ForSpraying.Concat(Work.Operations.SelectMany(operation => operation.Cautions))
             .Concat(Coats.SelectMany(coat => coat.Run.Window.Cautions.Concat(coat.Run.OnSurface.Cautions))).Concat(Procedure.Cautions)
             .Concat(Air?.Cautions ?? []).Distinct(),
     ];

@@ -37,7 +37,7 @@ MoistAir air = new(Temperature.FromDegreesCelsius(20), Ratio.FromPercent(70));
 SprayWindow window = new(air, Temperature.FromDegreesCelsius(16), GenericCatalogue.EpoxyPrimer.SprayLimits);
 Console.WriteLine(window);
 
-foreach (Caution caution in AirCautions.ForSpraying.Union(AirCautions.ForIsocyanates).Union(window.Cautions))
+foreach (Caution caution in Cautions.ForSpraying.Union(Cautions.ForIsocyanates).Union(window.Cautions))
 {
     Console.WriteLine("! " + caution);
 }

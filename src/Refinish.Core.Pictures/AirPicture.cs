@@ -88,7 +88,7 @@ public sealed class AirPicture : Picture
                     .Concat(room.Others)
                     .Select(comparison => comparison.Sentence(units) + ".").Distinct())))
             + string.Concat(People(units).Select(line => " " + line))
-            + " " + AirCautions.BreathingZone.Sentence + " Decided by: " + AirCautions.BreathingZone.DecidedBy + "." + inTheWay;
+            + " " + Cautions.BreathingZone.Sentence + " Decided by: " + Cautions.BreathingZone.DecidedBy + "." + inTheWay;
     }
 
     private protected override void Draw(Page page)

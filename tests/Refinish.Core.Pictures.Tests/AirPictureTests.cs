@@ -132,7 +132,7 @@ public class AirPictureTests
         AirStudy study = Study(fan: 1);
         SvgFile file = Drawn(study);
         Assert.Contains("beyond", file.AllWords, StringComparison.Ordinal);
-        Assert.All(study.Cautions.Except(AirCautions.ForSpraying), caution => Assert.Contains(caution.Sentence, file.AllWords,
+        Assert.All(study.Cautions.Except(Cautions.ForSpraying), caution => Assert.Contains(caution.Sentence, file.AllWords,
             StringComparison.Ordinal));
     }
 
@@ -149,7 +149,7 @@ public class AirPictureTests
                 StringComparison.Ordinal));
             Assert.All(plan.Air, room => Assert.Contains(room.FlammableAirflow!.Sentence(DisplayUnits.Si), file.Description,
                 StringComparison.Ordinal));
-            Assert.Contains(AirCautions.SuppliedAir.Sentence, file.AllWords, StringComparison.Ordinal);
+            Assert.Contains(Cautions.SuppliedAir.Sentence, file.AllWords, StringComparison.Ordinal);
         }
     }
 

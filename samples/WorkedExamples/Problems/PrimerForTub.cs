@@ -51,7 +51,7 @@ internal sealed class PrimerForTub : Problem
         ])
         {
             // No air is worked out here, so that the caution about its numbers has nothing to speak of.
-            Cautions = [.. AirCautions.ForSpraying.Where(caution => caution != AirCautions.BreathingZone)],
+            Cautions = [.. Cautions.ForSpraying.Where(caution => caution != Cautions.BreathingZone)],
         };
     }
 }

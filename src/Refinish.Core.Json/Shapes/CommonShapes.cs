@@ -1,4 +1,5 @@
 using System.Collections.Generic;
+using System.Linq;
 using Refinish.Colours;
 
 namespace Refinish.Json.Shapes;
@@ -15,13 +16,16 @@ internal static class CommonShapes
         .Or("invented", Unpublished("inventedSource", Refinish.Source.Invented), source => source.Kind == SourceKind.Invented)
         .Or("supplied", Unpublished("suppliedSource", Refinish.Source.Supplied), source => source.Kind == SourceKind.Supplied);
 
+    private static readonly Audience[] Everybody = [Audience.Crew, Audience.Customer, Audience.Occupant];
+
     public static ObjectShape<Caution> Caution { get; } = new Fields<Caution>("caution")
         .With("code", Scalars.Text, caution => caution.Code, out Slot<string> code)
         .With("hazard", new WordShape<Hazard>(), caution => caution.Hazard, out Slot<Hazard> hazard)
         .With("sentence", Scalars.Text, caution => caution.Sentence, out Slot<string> sentence)
         .With("decidedBy", Scalars.Text, caution => caution.DecidedBy, out Slot<string> decidedBy)
         .With("source", Source, caution => caution.Source, out Slot<Source> source)
-        .Making(v => new Caution(code(v), hazard(v), sentence(v), decidedBy(v), source(v)));
+        .With("concerns", List(new WordShape<Audience>(Everybody)), Audiences, out Slot<IReadOnlyList<Audience>> concerns)
+        .Making(v => new Caution(code(v), hazard(v), sentence(v), decidedBy(v), source(v), concerns(v).Aggregate(Audience.None, (all, one) => all | one)));
 
     public static ObjectShape<CieLab> Colour { get; } = new Fields<CieLab>("cieLab")
         .With("lightness", Scalars.Number, colour => colour.L, out Slot<double> lightness)
@@ -30,6 +34,8 @@ internal static class CommonShapes
         .Making(v => new CieLab(lightness(v), a(v), b(v)));
 
     public static Shape<IReadOnlyList<T>> List<T>(Shape<T> item) => new ListShape<T>(item);
+
+    private static Audience[] Audiences(Caution caution) => [.. Everybody.Where(one => caution.Concerns.HasFlag(one))];
 
     private static ObjectShape<Source> Published() => new Fields<Source>("publishedSource")
         .With("document", Scalars.Text, source => source.Document, out Slot<string> document)

@@ -15,8 +15,7 @@ internal interface IWordShape
 internal sealed class WordShape<T> : Shape<T>, IWordShape
     where T : struct, Enum
 {
-    private static readonly T[] Known = Enum.GetValues<T>();
-
+    private readonly T[] known;
     private readonly string[] words;
 
     public WordShape()
@@ -24,11 +23,26 @@ internal sealed class WordShape<T> : Shape<T>, IWordShape
     {
     }
 
-    public WordShape(Func<string, string> spell) => words = [.. Known.Select(value => spell(value.ToString()))];
+    public WordShape(Func<string, string> spell)
+        : this(Enum.GetValues<T>(), spell)
+    {
+    }
+
+    /// <summary>Only some of the values, as where a value stands for none of them.</summary>
+    public WordShape(T[] known)
+        : this(known, name => char.ToLowerInvariant(name[0]) + name[1..])
+    {
+    }
+
+    private WordShape(T[] known, Func<string, string> spell)
+    {
+        this.known = known;
+        words = [.. known.Select(value => spell(value.ToString()))];
+    }
 
     public IReadOnlyList<string> Words => words;
 
-    public override IEnumerable<T> StandIns => Known;
+    public override IEnumerable<T> StandIns => known;
 
     public override Outcome Read(JsonElement json, Reading reading, out T value)
     {
@@ -42,7 +56,7 @@ internal sealed class WordShape<T> : Shape<T>, IWordShape
         {
             if (json.ValueEquals(words[i]))
             {
-                value = Known[i];
+                value = known[i];
                 return Outcome.Read;
             }
         }
@@ -53,5 +67,5 @@ internal sealed class WordShape<T> : Shape<T>, IWordShape
         return Nothing(out value);
     }
 
-    public override void Write(Utf8JsonWriter json, T value, Writing to) => json.WriteStringValue(words[Array.IndexOf(Known, value)]);
+    public override void Write(Utf8JsonWriter json, T value, Writing to) => json.WriteStringValue(words[Array.IndexOf(known, value)]);
 }

@@ -20,7 +20,7 @@ internal sealed class RoomVapour
         nameOf = name => name;
         open = [.. study.Exposure.Select(exposure => exposure.Comparison)
             .Where(comparison => comparison.Outcome != ComparisonOutcome.Within)];
-        Cautions = [.. study.Cautions.Except(AirCautions.ForSpraying), AirCautions.BreathingZone];
+        Cautions = [.. study.Cautions.Except(Refinish.Cautions.ForSpraying), Refinish.Cautions.BreathingZone];
     }
 
     /// <summary>Takes the air of a room.</summary>
@@ -36,8 +36,8 @@ internal sealed class RoomVapour
         airflow = air.FlammableAirflow;
         Cautions =
         [
-            .. (air.Study?.Cautions ?? []).Except(AirCautions.ForSpraying),
-            .. air.Screens.Count > 0 ? [AirCautions.SuppliedAir, AirCautions.BreathingZone] : new[] { AirCautions.BreathingZone },
+            .. (air.Study?.Cautions ?? []).Except(Refinish.Cautions.ForSpraying),
+            .. air.Screens.Count > 0 ? [Refinish.Cautions.SuppliedAir, Refinish.Cautions.BreathingZone] : new[] { Refinish.Cautions.BreathingZone },
         ];
     }
 

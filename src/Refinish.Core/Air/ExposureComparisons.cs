@@ -47,23 +47,23 @@ internal static class ExposureComparisons
         List<Caution> cautions = [];
         if (study.Changes == 0)
         {
-            cautions.Add(AirCautions.NoAirflow);
+            cautions.Add(Refinish.Cautions.NoAirflow);
         }
 
         if (study.FlammableLimit.Outcome == ComparisonOutcome.Beyond)
         {
-            cautions.Add(AirCautions.Flammable);
+            cautions.Add(Refinish.Cautions.Flammable);
         }
         else if (study.FlammableDesignLine.Outcome == ComparisonOutcome.Beyond)
         {
-            cautions.Add(AirCautions.NearFlammable);
+            cautions.Add(Refinish.Cautions.NearFlammable);
         }
 
         foreach (LimitComparison saturation in study.Saturation)
         {
             if (saturation.Outcome == ComparisonOutcome.Beyond)
             {
-                cautions.Add(AirCautions.BeyondSaturation);
+                cautions.Add(Refinish.Cautions.BeyondSaturation);
                 break;
             }
         }
@@ -79,15 +79,15 @@ internal static class ExposureComparisons
 
         if (immediate)
         {
-            cautions.Add(AirCautions.ImmediatelyDangerous);
+            cautions.Add(Refinish.Cautions.ImmediatelyDangerous);
         }
 
         if (unknown)
         {
-            cautions.Add(AirCautions.LimitUnknown);
+            cautions.Add(Refinish.Cautions.LimitUnknown);
         }
 
-        cautions.AddRange(AirCautions.ForSpraying);
+        cautions.AddRange(Refinish.Cautions.ForSpraying);
         return new ValueList<Caution>(cautions);
     }
 

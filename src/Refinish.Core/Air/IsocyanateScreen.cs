@@ -141,8 +141,8 @@ public sealed record IsocyanateScreen
 
     /// <summary>What to warn of; supplied air in every case.</summary>
     public IReadOnlyList<Caution> Cautions => limit is null
-        ? new ValueList<Caution>([AirCautions.LimitUnknown, .. AirCautions.ForIsocyanates])
-        : AirCautions.ForIsocyanates;
+        ? new ValueList<Caution>([Refinish.Cautions.LimitUnknown, .. Refinish.Cautions.ForIsocyanates])
+        : Refinish.Cautions.ForIsocyanates;
 
     /// <summary>How the mist and the hazard ratio follow.</summary>
     /// <returns>The derivation.</returns>

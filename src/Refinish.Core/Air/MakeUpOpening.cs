@@ -62,7 +62,7 @@ public sealed record MakeUpOpening
         given < flow / speed ? "open more, across the room from the fan" : null);
 
     /// <summary>What to warn of.</summary>
-    public IReadOnlyList<Caution> Cautions { get; } = new ValueList<Caution>([AirCautions.MakeUpAir]);
+    public IReadOnlyList<Caution> Cautions { get; } = new ValueList<Caution>([Refinish.Cautions.MakeUpAir]);
 
     /// <summary>How area and speed follow.</summary>
     /// <returns>The derivation.</returns>

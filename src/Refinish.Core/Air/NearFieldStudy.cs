@@ -80,15 +80,15 @@ public sealed class NearFieldStudy
         get
         {
             List<Caution> cautions = [.. Study.Cautions];
-            if (FlammableLimit.Outcome == ComparisonOutcome.Beyond && !cautions.Contains(AirCautions.Flammable))
+            if (FlammableLimit.Outcome == ComparisonOutcome.Beyond && !cautions.Contains(Refinish.Cautions.Flammable))
             {
-                cautions.Insert(0, AirCautions.Flammable);
+                cautions.Insert(0, Refinish.Cautions.Flammable);
             }
 
-            if (!cautions.Contains(AirCautions.ImmediatelyDangerous)
+            if (!cautions.Contains(Refinish.Cautions.ImmediatelyDangerous)
                 && Exposure.Any(exposure => exposure.Limit?.Kind == ExposureLimitKind.Idlh && exposure.Comparison.Margin <= 0))
             {
-                cautions.Insert(0, AirCautions.ImmediatelyDangerous);
+                cautions.Insert(0, Refinish.Cautions.ImmediatelyDangerous);
             }
 
             return new ValueList<Caution>(cautions);

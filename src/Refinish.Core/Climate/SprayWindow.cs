@@ -92,7 +92,7 @@ public sealed record SprayWindow
     public bool IsOpen => Checks.All(check => check.Outcome == ComparisonOutcome.Within);
 
     /// <summary>What goes with warming or drying the room; empty when the window is open.</summary>
-    public IReadOnlyList<Caution> Cautions => IsOpen ? ValueList<Caution>.Empty : ClimateCautions.Heating;
+    public IReadOnlyList<Caution> Cautions => IsOpen ? ValueList<Caution>.Empty : Refinish.Cautions.ForHeating;
 
     internal double Least => Limits.MinimumTemperature.Kelvins;
 

@@ -176,7 +176,7 @@ public sealed record WarmUp
     public Energy Heat => Energy.FromJoules(Joules);
 
     /// <summary>What goes with heating.</summary>
-    public IReadOnlyList<Caution> Cautions { get; } = ClimateCautions.Heating;
+    public IReadOnlyList<Caution> Cautions { get; } = Refinish.Cautions.ForHeating;
 
     private double SpecificHeat => Material.SpecificHeat.JoulesPerKilogramKelvin;
 

@@ -51,7 +51,7 @@ public sealed record CoatingSystem
         Source = Guard.NotNull(source, nameof(source));
         Layers = new ValueList<CoatingLayer>(Steps.Select(step => step.Layer).OfType<CoatingLayer>());
         Promoters = new ValueList<AdhesionPromoter>(Steps.Select(step => step.Promoter).OfType<AdhesionPromoter>());
-        Cautions = new ValueList<Caution>(Steps.SelectMany(CoatingsCautions.Of).Distinct());
+        Cautions = new ValueList<Caution>(Steps.SelectMany(SystemCautions.Of).Distinct());
         total = Layers.Sum(layer => layer.TotalDryFilm.Meters);
         if (Layers.Count == 0)
         {

@@ -49,7 +49,7 @@ public sealed record EpoxyAmine
     public double PartsPerHundred => 100 * amineHydrogen / epoxide;
 
     /// <summary>What resin and hardener can do to who mixes them.</summary>
-    public IReadOnlyList<Caution> Cautions { get; } = new ValueList<Caution>([CoatingsCautions.Epoxy]);
+    public IReadOnlyList<Caution> Cautions { get; } = new ValueList<Caution>([Refinish.Cautions.EpoxyHardener]);
 
     /// <summary>Amine hydrogens per epoxide at another ratio.</summary>
     /// <param name="partsPerHundred">Hardener by weight to 100 of resin, 0 to 10 000.</param>

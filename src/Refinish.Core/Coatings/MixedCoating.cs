@@ -92,7 +92,7 @@ public sealed record MixedCoating
     };
 
     /// <summary>What a content does not say, and what the hardener holds.</summary>
-    public IReadOnlyList<Caution> Cautions => new ValueList<Caution>([CoatingsCautions.Content, .. CoatingsCautions.OfMixing(Product)]);
+    public IReadOnlyList<Caution> Cautions => new ValueList<Caution>([Refinish.Cautions.ContentIsNotAir, .. SystemCautions.OfMixing(Product)]);
 
     /// <summary>The product with as much reducer as its data sheet allows: what rules on volatile organic compounds look at.</summary>
     /// <param name="product">The product.</param>

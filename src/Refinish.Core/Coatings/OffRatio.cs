@@ -16,7 +16,6 @@ namespace Refinish.Coatings;
 public sealed record OffRatio
 {
     private static readonly Source Definition = Source.Derived("ratio poured over ratio stated");
-    private static readonly Source Words = Source.CommonPractice("what is left over when one side is short");
 
     private readonly double baseVolume;
     private readonly double hardenerVolume;
@@ -91,15 +90,7 @@ public sealed record OffRatio
     }
 
     /// <summary>What can hurt: what has not reacted.</summary>
-    public IReadOnlyList<Caution> Cautions { get; } = new ValueList<Caution>(
-    [
-        new Caution(
-            "off-ratio-mix",
-            Hazard.SkinAndEyes,
-            "A mix that is off its ratio keeps unreacted epoxide, amine or isocyanate in it for longer: gloves and eye protection stay on until it has hardened, and it is not sanded before that.",
-            "the product's safety data sheet",
-            Words),
-    ]);
+    public IReadOnlyList<Caution> Cautions { get; } = new ValueList<Caution>([Refinish.Cautions.OffRatioMix]);
 
     private double Off => hardenerVolume / baseVolume * Product.MixRatio.BaseParts / Product.MixRatio.HardenerParts - 1;
 

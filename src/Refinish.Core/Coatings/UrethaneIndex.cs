@@ -93,7 +93,7 @@ public sealed record UrethaneIndex
     public double IndexAfterReducer => (Nco - Taken) / Oh;
 
     /// <summary>What the hardener holds.</summary>
-    public IReadOnlyList<Caution> Cautions { get; } = new ValueList<Caution>([CoatingsCautions.Isocyanate]);
+    public IReadOnlyList<Caution> Cautions { get; } = new ValueList<Caution>([Refinish.Cautions.IsocyanateHardener]);
 
     private double Nco => isocyanate * isocyanateContent / EquivalentWeights.IsocyanateGroup;
 

@@ -54,15 +54,7 @@ public sealed record ViscosityReduction
     public Ratio Reducer => Ratio.FromDecimalFractions(Share);
 
     /// <summary>How to use the number.</summary>
-    public IReadOnlyList<Caution> Cautions { get; } = new ValueList<Caution>(
-    [
-        new Caution(
-            "reduce-in-steps",
-            Hazard.SolventVapour,
-            "Put in half of this reducer, stir, measure again, and go on in small steps: the rule is a first guess. More reducer is more vapour in the room and less film from a pass.",
-            "the product's data sheet for how much reducer it takes, its safety data sheet for the vapour",
-            Source.CommonPractice("thinning in steps against a cup")),
-    ]);
+    public IReadOnlyList<Caution> Cautions { get; } = new ValueList<Caution>([Refinish.Cautions.ReduceInSteps]);
 
     private double Share => Math.Log(coating / target) / Math.Log(target / reducer);
 

@@ -178,7 +178,7 @@ public sealed record CupPlan
     public Volume Waste => Volume.FromCubicMeters(IsPossible ? Math.Max(0, mixed - need) : 0);
 
     /// <summary>What goes with a two-part mix; empty for a one-part product.</summary>
-    public IReadOnlyList<Caution> Cautions => PotLife is null ? ValueList<Caution>.Empty : CuringCautions.Batch;
+    public IReadOnlyList<Caution> Cautions => PotLife is null ? ValueList<Caution>.Empty : Refinish.Cautions.ForBatch;
 
     internal double? SecondsToUse =>
         PotLife is TimeSpan life ? (Rules.PotLifeShare.DecimalFractions * life.TotalSeconds) - Induction.TotalSeconds - Rules.MixingTime.TotalSeconds : null;

@@ -88,7 +88,7 @@ public sealed record SlipResistantFloor
     ]);
 
     /// <summary>What goes with any floor that is to grip.</summary>
-    public IReadOnlyList<Caution> Cautions { get; } = new ValueList<Caution>([CoatingsCautions.Slip]);
+    public IReadOnlyList<Caution> Cautions { get; } = new ValueList<Caution>([Refinish.Cautions.SlipGrains]);
 
     private double D => Additive.Diameter.Meters;
 

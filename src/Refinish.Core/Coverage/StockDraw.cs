@@ -86,7 +86,7 @@ public sealed record StockDraw
 
     /// <summary>What goes with opened hardeners; empty when none of them is an isocyanate.</summary>
     public IReadOnlyList<Caution> Cautions => Product.Hardener?.IsocyanateContent is not null || Product.IsocyanateFraction.DecimalFractions > 0
-        ? new ValueList<Caution>([CoatingsCautions.SwollenCan])
+        ? new ValueList<Caution>([Refinish.Cautions.SwollenCan])
         : ValueList<Caution>.Empty;
 
     /// <summary>How the two follow.</summary>

@@ -43,7 +43,7 @@ public sealed record BatchCourse
     };
 
     /// <summary>What goes with a batch in its pot.</summary>
-    public IReadOnlyList<Caution> Cautions { get; } = CuringCautions.Batch;
+    public IReadOnlyList<Caution> Cautions { get; } = Refinish.Cautions.ForBatch;
 
     /// <summary>Pot life and peak in one line.</summary>
     /// <returns>Text such as <c>pot life 38.2 min, peak 142 °C after 61.5 min, runs away</c>.</returns>

@@ -102,7 +102,7 @@ public sealed record CureForecast
     public TimeSpan? FullCure => Shifted(Times.FullCure);
 
     /// <summary>What goes with a two-part mix; empty for a one-part product.</summary>
-    public IReadOnlyList<Caution> Cautions => Times.PotLife is null ? ValueList<Caution>.Empty : CuringCautions.Batch;
+    public IReadOnlyList<Caution> Cautions => Times.PotLife is null ? ValueList<Caution>.Empty : Refinish.Cautions.ForBatch;
 
     private double Factor => factor;
 

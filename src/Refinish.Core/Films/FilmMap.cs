@@ -72,7 +72,7 @@ public sealed class FilmMap
     public SprayBalance Balance { get; }
 
     /// <summary>What can hurt while this is done.</summary>
-    public IReadOnlyList<Caution> Cautions { get; } = SprayCautions.All;
+    public IReadOnlyList<Caution> Cautions { get; } = Refinish.Cautions.ForMist;
 
     /// <summary>The film in metres, one value a triangle.</summary>
     internal double[] Films => films;

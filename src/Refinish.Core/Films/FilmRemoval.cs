@@ -77,15 +77,7 @@ public sealed record FilmRemoval
         : null;
 
     /// <summary>What can hurt.</summary>
-    public IReadOnlyList<Caution> Cautions { get; } = new ValueList<Caution>(
-    [
-        new Caution(
-            "uncured-dust",
-            Hazard.Dust,
-            "Sanding a coating that is not fully cured sets free dust with unreacted hardener: sand wet and wear the respirator that the exposure asks for.",
-            "the product's safety data sheet and the employer's respiratory protection programme",
-            Source.CommonPractice("wet sanding of two-component coatings")),
-    ]);
+    public IReadOnlyList<Caution> Cautions { get; } = new ValueList<Caution>([Refinish.Cautions.UncuredDust]);
 
     /// <summary>How the films follow.</summary>
     /// <returns>The derivation.</returns>

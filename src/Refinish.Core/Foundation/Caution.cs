@@ -6,6 +6,8 @@ namespace Refinish;
 /// <remarks>A caution never says that something is safe. It adds to, and never replaces, local codes, the product's safety data sheet and licensed practice.</remarks>
 public sealed record Caution
 {
+    private const Audience Everybody = Audience.Crew | Audience.Customer | Audience.Occupant;
+
     /// <summary>Makes a caution.</summary>
     /// <param name="code">Stable name of this caution, kebab-case, such as <c>never-alone</c>; the library's own codes differ from one
     /// another.</param>
@@ -13,10 +15,12 @@ public sealed record Caution
     /// <param name="sentence">One plain sentence for the person at work or the customer.</param>
     /// <param name="decidedBy">Who decides: a code, a data sheet, a licensed practice.</param>
     /// <param name="source">What the sentence rests on.</param>
+    /// <param name="concerns">Whom it concerns; somebody at least.</param>
     /// <exception cref="ArgumentException">A text is empty, or <paramref name="code"/> is not lower-case letters and digits in groups
     /// joined by single hyphens.</exception>
-    /// <exception cref="ArgumentOutOfRangeException"><paramref name="hazard"/> is not a named value.</exception>
-    public Caution(string code, Hazard hazard, string sentence, string decidedBy, Source source)
+    /// <exception cref="ArgumentOutOfRangeException"><paramref name="hazard"/> is not a named value, or <paramref name="concerns"/> is nobody or
+    /// somebody unnamed.</exception>
+    public Caution(string code, Hazard hazard, string sentence, string decidedBy, Source source, Audience concerns)
     {
         Code = IsKebabCase(Guard.Named(code, nameof(code)))
             ? code
@@ -26,12 +30,16 @@ public sealed record Caution
         Sentence = Guard.Named(sentence, nameof(sentence));
         DecidedBy = Guard.Named(decidedBy, nameof(decidedBy));
         Source = Guard.NotNull(source, nameof(source));
+        Concerns = concerns is not Audience.None && (concerns & ~Everybody) == 0
+            ? concerns
+            : throw new ArgumentOutOfRangeException(
+                nameof(concerns), concerns, "concerns is " + concerns.ToString("D") + "; allowed: crew, customer, occupant, or several of them.");
     }
 
     /// <summary>Stable name by which a program finds, groups or leaves out this caution; it stays when the sentence is reworded.</summary>
     public string Code { get; }
 
-    /// <summary>What can hurt.</summary>
+    /// <summary>What can hurt; its place in <see cref="Refinish.Hazard"/> is its place in a list, what kills fastest first.</summary>
     public Hazard Hazard { get; }
 
     /// <summary>One plain sentence.</summary>
@@ -42,6 +50,9 @@ public sealed record Caution
 
     /// <summary>What the sentence rests on.</summary>
     public Source Source { get; }
+
+    /// <summary>Whom it concerns.</summary>
+    public Audience Concerns { get; }
 
     /// <summary>The sentence and who decides.</summary>
     /// <returns>One line of text.</returns>

@@ -15,20 +15,6 @@ namespace Refinish.Inspection;
 /// </code></example>
 public sealed record SlipComparison
 {
-    private static readonly Caution NotATubTest = new(
-        "not-a-tub-test",
-        Hazard.Slip,
-        "This is a criterion for hard floors walked on with shoes, not a test of a bathtub or a shower floor: no figure here means that wet bare feet will not slip.",
-        "the owner, with the coating's data sheet, local accessibility rules and a test that fits the use",
-        Source.Published("ASTM F462-79 (2007)", "the bathtub test, withdrawn in July 2016 without a successor (catalogue)"));
-
-    private static readonly Caution Wears = new(
-        "friction-wears",
-        Hazard.Slip,
-        "Soap, oil, cleaning and wear change friction: a reading on a new, clean finish does not hold for its life.",
-        "the owner's cleaning and inspection",
-        Source.CommonPractice("friction is read again when use or cleaning changes"));
-
     private readonly ValueList<double> readings;
 
     /// <summary>Takes the readings.</summary>
@@ -72,7 +58,7 @@ public sealed record SlipComparison
         MeasuredWet == Class.IsWet ? "a slip-resistant additive in the floor zone" : Class.IsWet ? "measure it wet" : "measure it dry");
 
     /// <summary>What can hurt; always there, whatever the comparison says.</summary>
-    public IReadOnlyList<Caution> Cautions { get; } = new ValueList<Caution>([NotATubTest, Wears]);
+    public IReadOnlyList<Caution> Cautions { get; } = new ValueList<Caution>([Refinish.Cautions.NotATubTest, Refinish.Cautions.FrictionWears]);
 
     /// <summary>How the mean follows.</summary>
     /// <returns>The derivation.</returns>

@@ -57,7 +57,7 @@ public sealed record FillerEstimate
     public int Lifts => Items.Count == 0 ? 0 : Items.Max(item => item.Lifts);
 
     /// <summary>What can hurt while filling.</summary>
-    public IReadOnlyList<Caution> Cautions => Items.Count == 0 ? [] : SubstrateCautions.Filler(Policy.Product.Chemistry);
+    public IReadOnlyList<Caution> Cautions => Items.Count == 0 ? [] : SurveyCautions.Filler(Policy.Product.Chemistry);
 
     /// <summary>How the amounts follow.</summary>
     /// <returns>The derivation with one part for each defect.</returns>

@@ -17,20 +17,6 @@ namespace Refinish.Substrates;
 /// </code></example>
 public sealed record MaterialIdentification
 {
-    private static readonly Caution Solvent = new(
-        "solvent-rub",
-        Hazard.SolventVapour,
-        "A solvent rub is a drop on a cloth, where it does not show, with the window open and no flame: it crazes stressed acrylic and dulls an old coat.",
-        "the solvent's safety data sheet",
-        Source.CommonPractice("solvents craze stressed acrylic"));
-
-    private static readonly Caution Scraping = new(
-        "scraping-old-coat",
-        Hazard.Lead,
-        "Old enamel, glaze and coatings may hold lead: test before anything is scraped.",
-        "a lead test and the law on lead work",
-        Source.Published("71 FR 1588", "target housing: built before 1978, TSCA section 401"));
-
     private readonly IReadOnlyList<MaterialSign> known;
 
     /// <summary>Weighs what was observed.</summary>
@@ -80,7 +66,7 @@ public sealed record MaterialIdentification
     }
 
     /// <summary>What can hurt while finding out.</summary>
-    public IReadOnlyList<Caution> Cautions { get; } = new ValueList<Caution>([Scraping, Solvent]);
+    public IReadOnlyList<Caution> Cautions { get; } = new ValueList<Caution>([Refinish.Cautions.LeadUntested, Refinish.Cautions.SolventRub]);
 
     /// <summary>The outcome as text, with every sign and what it rests on.</summary>
     /// <returns>Lines that end in a line feed.</returns>

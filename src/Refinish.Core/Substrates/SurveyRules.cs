@@ -96,6 +96,8 @@ internal static class SurveyRules
 
     public static bool IsEnamelled(FixtureMaterial material) => material is FixtureMaterial.EnamelledCastIron or FixtureMaterial.EnamelledSteel;
 
+    public static bool MayBeEtched(FixtureMaterial material) => IsEnamelled(material) || material is FixtureMaterial.VitreousChina or FixtureMaterial.CeramicTile;
+
     private static IEnumerable<Finding> When(bool applies, string sentence) => applies ? [sentence] : [];
 
     private static IEnumerable<Finding> Each<T>(Survey survey, Func<T, bool>? which = null)

@@ -38,7 +38,7 @@ public sealed record Verdict
         reasons.Sort(WorstFirst);
         Reasons = new ValueList<VerdictReason>(reasons);
         Suitability = Reasons.Count == 0 ? Suitability.Suitable : Reasons[0].Effect;
-        Cautions = new ValueList<Caution>(SubstrateCautions.Of(survey));
+        Cautions = new ValueList<Caution>(SurveyCautions.Of(survey));
     }
 
     /// <summary>What was judged.</summary>

@@ -91,7 +91,7 @@ internal static class EveryFixture
         Vapours = [new Evaporation("degreaser", Mass.FromGrams(40),
             [new SolventShare(Solvents.Isopropanol, Ratio.FromPercent(100))]) { TimeConstant = TimeSpan.FromMinutes(3) }],
         Cautions = [new Caution("own-caution", Hazard.Electricity, "The lamp stays dry.", "the electrical code",
-            Source.CommonPractice("said"))],
+            Source.CommonPractice("said"), Audience.Crew | Audience.Occupant)],
         Source = Source.Invented("for a test"),
     };
 }

@@ -52,7 +52,7 @@ internal static class EveryShop
                 new OptionPrice("X-1", "an extra", "each", 10m, 20.50m)
                 {
                     Cautions = [new Caution("own-slip", Hazard.Slip, "Wet floors are slippery.", "the owner",
-                        Source.CommonPractice("said"))],
+                        Source.CommonPractice("said"), Audience.Customer)],
                 },
             ],
         },

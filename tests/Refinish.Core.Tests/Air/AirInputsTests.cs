@@ -68,7 +68,7 @@ public class AirInputsTests
     [Evidence(Basis.Contract, "every caution names who decides and a source, and none says that something is safe")]
     public void Cautions_name_who_decides()
     {
-        Caution[] cautions = [.. AirCautions.ForSpraying, .. AirCautions.ForIsocyanates, .. AirCautions.ForPreparation];
+        Caution[] cautions = [.. Cautions.ForSpraying, .. Cautions.ForIsocyanates];
         Assert.True(cautions.Distinct().Count() >= 12);
         foreach (Caution caution in cautions)
         {

@@ -194,7 +194,7 @@ public class AirLegalInputsTests
         Assert.Equal(0, screen.AirborneMass.Grams);
         Assert.Equal(0, screen.HazardRatio);
         Assert.Contains("none, since all of it is said to land", screen.ToString(), StringComparison.Ordinal);
-        Assert.Contains(AirCautions.SuppliedAir, screen.Cautions);
+        Assert.Contains(Cautions.SuppliedAir, screen.Cautions);
         Numbers.HoldsToKernel(screen.Workings());
         Assert.DoesNotContain("none", (screen with { TransferEfficiency = Ratio.FromPercent(99) }).ToString(), StringComparison.Ordinal);
     }

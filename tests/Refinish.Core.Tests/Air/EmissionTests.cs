@@ -148,7 +148,7 @@ public class EmissionTests
         AirStudy fanned = Rooms.Study(Rooms.Bathroom, Rooms.Fan(20, 2), coat);
         Numbers.Close(fanned.Substances[0].PeakConcentration.KilogramsPerCubicMeter, without.Substances[0].PeakConcentration.KilogramsPerCubicMeter);
         Assert.NotNull(without.TimeToReEntry());
-        Assert.DoesNotContain(AirCautions.NoAirflow, without.Cautions);
+        Assert.DoesNotContain(Cautions.NoAirflow, without.Cautions);
 
         // Once the film is empty only the air changes count.
         double first = without.ConcentrationAt(Solvent, TimeSpan.FromHours(30)).KilogramsPerCubicMeter;

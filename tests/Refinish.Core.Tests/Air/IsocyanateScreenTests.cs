@@ -62,19 +62,19 @@ public class IsocyanateScreenTests
         Assert.NotEmpty(Example.Respirators);
         Assert.All(Example.Respirators, kind => Assert.True(kind.SuppliesAir && kind.AssignedProtectionFactor >= Example.HazardRatio));
         Assert.DoesNotContain(Example.Respirators, kind => kind.AssignedProtectionFactor < 1000);
-        Assert.Contains(AirCautions.SuppliedAir, Example.Cautions);
+        Assert.Contains(Cautions.SuppliedAir, Example.Cautions);
 
         IsocyanateScreen unknown = Example with { Limit = null };
         Assert.Null(unknown.HazardRatio);
         Assert.Empty(unknown.Respirators);
         Assert.Equal(ComparisonOutcome.CannotBeJudged, unknown.Comparison.Outcome);
-        Assert.Contains(AirCautions.SuppliedAir, unknown.Cautions);
+        Assert.Contains(Cautions.SuppliedAir, unknown.Cautions);
         Numbers.HoldsToKernel(unknown.Workings());
 
         IsocyanateScreen faint = Example with { AirborneFraction = Ratio.FromPercent(0.001) };
         Assert.True(faint.HazardRatio < 1);
         Assert.All(faint.Respirators, kind => Assert.True(kind.SuppliesAir));
-        Assert.Contains(AirCautions.SuppliedAir, faint.Cautions);
+        Assert.Contains(Cautions.SuppliedAir, faint.Cautions);
     }
 
     [Fact]

@@ -207,8 +207,8 @@ public class NearFieldTests
         Assert.True(zones.ShortTermIndex > study.ShortTermIndex);
         Assert.True(zones.StrictestIndex > study.StrictestIndex);
         Assert.True(zones.PeakFlammableFraction > study.PeakFlammableFraction);
-        Assert.DoesNotContain(AirCautions.ImmediatelyDangerous, study.Cautions);
-        Assert.Contains(AirCautions.ImmediatelyDangerous, zones.Cautions);
+        Assert.DoesNotContain(Cautions.ImmediatelyDangerous, study.Cautions);
+        Assert.Contains(Cautions.ImmediatelyDangerous, zones.Cautions);
 
         AirStudy unknown = Rooms.Study(Rooms.Bathroom, Rooms.Fan(300, 1), Rooms.Coat(0, 6, 30, 0.4, 15, Rooms.Share(Rooms.Solvent("unheard of", 100, null), 100)));
         NearFieldStudy blind = new(unknown, zones.NearField);

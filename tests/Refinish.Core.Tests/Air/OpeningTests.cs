@@ -22,7 +22,7 @@ public class OpeningTests
         Assert.Equal(ComparisonOutcome.CannotBeJudged, (opening with { Given = null }).Comparison.Outcome);
         Assert.Equal(ComparisonOutcome.Within, (opening with { Given = Area.FromSquareFeet(0.4) }).Comparison.Outcome);
         Assert.Null((opening with { Given = null }).GivenSpeed);
-        Assert.Contains(AirCautions.MakeUpAir, opening.Cautions);
+        Assert.Contains(Cautions.MakeUpAir, opening.Cautions);
         Numbers.HoldsToKernel(opening.Workings());
         Numbers.HoldsToKernel((opening with { Given = null }).Workings());
     }

@@ -23,9 +23,9 @@ public class TargetPriceTests
         ConsumablesPerFixture = 35m,
         Options =
         [
-            new("X-10", "slip-resistant floor", "each", 6m, 75m) { Cautions = [CoatingsCautions.Slip] },
+            new("X-10", "slip-resistant floor", "each", 6m, 75m) { Cautions = [Cautions.SlipGrains] },
             new("X-20", "colour change", "fixture", 40m),
-            new("X-40", "strip an old coat", "fixture", 90m) { Cautions = [SubstrateCautions.Strippers, SubstrateCautions.LeadOpen] },
+            new("X-40", "strip an old coat", "fixture", 90m) { Cautions = [Cautions.Strippers, Cautions.LeadUntested] },
             new("X-30", "new drain and overflow trim", "set", 18m),
             new("X-50", "renew hardware", "each", 12m),
         ],

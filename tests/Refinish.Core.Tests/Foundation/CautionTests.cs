@@ -3,11 +3,8 @@ using System.Collections.Generic;
 using System.Linq;
 using System.Reflection;
 using System.Text.RegularExpressions;
-using Refinish.Coatings;
-using Refinish.Films;
 using Refinish.Tests.House;
 using Refinish.Tests.Support;
-using UnitsNet;
 using Xunit;
 
 namespace Refinish.Tests.Foundation;
@@ -20,16 +17,18 @@ public class CautionTests
     [Evidence(Basis.Contract, "a caution has a code, a sentence, a decider and a source")]
     public void A_caution_says_who_decides()
     {
-        Caution caution = new("lead-first", Hazard.Lead, "Test the old enamel for lead before sanding.", "local code", Source.CommonPractice("lead test first"));
+        Caution caution = new("lead-first", Hazard.Lead, "Test the old enamel for lead before sanding.", "local code", Source.CommonPractice("lead test first"), Audience.Crew);
         Assert.Equal("lead-first", caution.Code);
         Assert.Equal("Test the old enamel for lead before sanding. Decided by: local code.", caution.ToString());
-        Assert.Equal(caution, new Caution("lead-first", Hazard.Lead, caution.Sentence, "local code", caution.Source));
-        Assert.NotEqual(caution, new Caution("lead-second", Hazard.Lead, caution.Sentence, "local code", caution.Source));
-        Assert.Throws<ArgumentException>(() => new Caution("x", Hazard.Lead, string.Empty, "local code", caution.Source));
-        Numbers.Refuses("hazard", () => _ = new Caution("x", (Hazard)77, "Sentence.", "local code", caution.Source));
+        Assert.Equal(caution, new Caution("lead-first", Hazard.Lead, caution.Sentence, "local code", caution.Source, Audience.Crew));
+        Assert.NotEqual(caution, new Caution("lead-second", Hazard.Lead, caution.Sentence, "local code", caution.Source, Audience.Crew));
+        Assert.Throws<ArgumentException>(() => new Caution("x", Hazard.Lead, string.Empty, "local code", caution.Source, Audience.Crew));
+        Numbers.Refuses("hazard", () => _ = new Caution("x", (Hazard)77, "Sentence.", "local code", caution.Source, Audience.Crew));
+        Numbers.Refuses("concerns", () => _ = new Caution("x", Hazard.Lead, "Sentence.", "local code", caution.Source, Audience.None));
+        Numbers.Refuses("concerns", () => _ = new Caution("x", Hazard.Lead, "Sentence.", "local code", caution.Source, (Audience)9));
         foreach (string code in (string[])["", " ", "Lead", "lead first", "-lead", "lead-", "lead--first", "lead_first", "lead\u00e9"])
         {
-            Assert.Throws<ArgumentException>(() => new Caution(code, Hazard.Lead, "Sentence.", "local code", caution.Source));
+            Assert.Throws<ArgumentException>(() => new Caution(code, Hazard.Lead, "Sentence.", "local code", caution.Source, Audience.Crew));
         }
     }
 
@@ -38,11 +37,13 @@ public class CautionTests
     public void Codes_are_kebab_case_and_each_is_one_cautions()
     {
         Type[] types = [.. typeof(Caution).Assembly.GetTypes().Where(type => !type.ContainsGenericParameters)];
-        Caution[] all = [.. types.SelectMany(Held).Concat(OfInstances()).Distinct()];
+        Caution[] all = [.. types.SelectMany(Held).Distinct()];
         Assert.Equal(types.Where(type => type != typeof(Caution)).Sum(type => IlReferences.Constructions(type, typeof(Caution))), all.Length);
         Assert.All(all, caution => Assert.Matches(new Regex("^[a-z0-9]+(-[a-z0-9]+)*$", RegexOptions.CultureInvariant), caution.Code));
         Assert.Equal(all.Length, all.Select(caution => caution.Code).Distinct().Count());
         Assert.Equal(all.Length, all.Select(caution => (caution.Sentence, caution.DecidedBy)).Distinct().Count());
+        Assert.Equal(all.Select(caution => caution.Code).OrderBy(code => code, StringComparer.Ordinal), Cautions.All.Select(caution => caution.Code).OrderBy(code => code, StringComparer.Ordinal));
+        Assert.All(all, caution => Assert.NotEqual(Audience.None, caution.Concerns));
     }
 
     // Static fields, the backing fields of static properties among them, that hold a caution or a list of cautions.
@@ -57,15 +58,4 @@ public class CautionTests
             }
         }
     }
-
-    // Made with each result; the arguments are invented.
-    private static IEnumerable<Caution> OfInstances() =>
-    [
-        .. new OffRatio(GenericCatalogue.AcrylicUrethaneTopcoat, Volume.FromMilliliters(400), Volume.FromMilliliters(110)).Cautions,
-        .. new ViscosityReduction(
-            KinematicViscosity.FromSquareMetersPerSecond(60e-6),
-            KinematicViscosity.FromSquareMetersPerSecond(1e-6),
-            KinematicViscosity.FromSquareMetersPerSecond(30e-6)).Cautions,
-        .. new FilmRemoval(Length.FromMicrometers(50), [], null).Cautions,
-    ];
 }

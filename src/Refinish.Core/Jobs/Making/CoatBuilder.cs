@@ -256,8 +256,8 @@ internal sealed class CoatBuilder(WorkBuilder builder, SiteRoom room, RoomCourse
         if (!cautions.TryGetValue(product.Id, out IReadOnlyList<Caution>? list))
         {
             list = new ValueList<Caution>(
-                (product.IsocyanateFraction.DecimalFractions > 0 ? AirCautions.ForIsocyanates.Concat(AirCautions.ForSpraying) : AirCautions.ForSpraying)
-                    .Concat(CoatingsCautions.OfMixing(product)).Distinct());
+                (product.IsocyanateFraction.DecimalFractions > 0 ? Cautions.ForIsocyanates.Concat(Cautions.ForSpraying) : Cautions.ForSpraying)
+                    .Concat(SystemCautions.OfMixing(product)).Distinct());
             cautions.Add(product.Id, list);
         }
 
@@ -273,8 +273,8 @@ internal sealed class CoatBuilder(WorkBuilder builder, SiteRoom room, RoomCourse
         Room = room.Id,
         Beside = run.Id,
         Time = duration,
-        Cautions = [AirCautions.NeverAlone],
-        Source = AirCautions.NeverAlone.Source,
+        Cautions = [Cautions.NeverAlone],
+        Source = Cautions.NeverAlone.Source,
     };
 
     // Opens after the last stroke of one coat; closes between its first stroke and the last stroke of the next.
@@ -366,7 +366,7 @@ internal sealed class CoatBuilder(WorkBuilder builder, SiteRoom room, RoomCourse
                 Instruction = "clean gun, cups and strainers outdoors with the product's cleaner; rags and waste into closed metal cans",
                 Labour = standard is null ? [] : [new LabourTask(standard, Area.Zero, 1, 1) { Id = id }],
                 Tools = [SprayGunTool],
-                Cautions = [AirCautions.Rags],
+                Cautions = [Cautions.Rags],
                 Source = GunCleaning,
             });
             builder.Wait(run.Id, id, TimeSpan.Zero, builder.Shop.GunCleaningWithin, "gun cleaned before the mix sets");

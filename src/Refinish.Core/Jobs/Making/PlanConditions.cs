@@ -32,7 +32,7 @@ internal static class PlanConditions
             yield return new PlanCondition(
                 plan.Job.Id, "stand-by", _ => "nobody of the crew stands by while coats are sprayed",
                 "before the first can is opened, agree with somebody who stays outside the room, sees or hears the sprayer and can call for help",
-                AirCautions.NeverAlone.Source);
+                Cautions.NeverAlone.Source);
         }
 
         foreach (Operation warm in plan.Operations.Where(operation => operation.Kind == WorkKind.Warm))

@@ -17,10 +17,10 @@ internal sealed class ProcedureRules(Procedure procedure, SurveyPolicy policy, C
     private static readonly Source Practice = Source.CommonPractice("order and manner of work in refinishing in place; the data sheets of the products go first");
     private static readonly Source OldCoatRule = Source.CommonPractice("a kept coating is an organic surface: abraded, not etched, and without silane for glass; the data sheet of the new system goes first");
 
-    private static readonly IReadOnlyList<Caution> Dusty = ValueList<Caution>.Owning(SubstrateCautions.Dust);
-    private static readonly IReadOnlyList<Caution> Etched = ValueList<Caution>.Owning(SubstrateCautions.Dust, SubstrateCautions.Etching);
-    private static readonly IReadOnlyList<Caution> Stripping = ValueList<Caution>.Owning(SubstrateCautions.Strippers, AirCautions.NeverAlone, AirCautions.MakeUpAir, AirCautions.Occupants);
-    private static readonly IReadOnlyList<Caution> Slippery = ValueList<Caution>.Owning(CoatingsCautions.Slip);
+    private static readonly IReadOnlyList<Caution> Dusty = ValueList<Caution>.Owning(Cautions.Dust);
+    private static readonly IReadOnlyList<Caution> Etched = ValueList<Caution>.Owning(Cautions.Dust, Cautions.Etchants);
+    private static readonly IReadOnlyList<Caution> Stripping = ValueList<Caution>.Owning(Cautions.Strippers, Cautions.NeverAlone, Cautions.MakeUpAir, Cautions.Occupants);
+    private static readonly IReadOnlyList<Caution> Slippery = ValueList<Caution>.Owning(Cautions.SlipGrains);
 
     private readonly FixtureJob fixture = procedure.Fixture;
     private readonly ValueList<string> itself = ValueList<string>.Owning(procedure.Fixture.Id);
@@ -28,7 +28,7 @@ internal sealed class ProcedureRules(Procedure procedure, SurveyPolicy policy, C
 
     public List<Operation> Operations { get; } = [];
 
-    private bool IsEtched => SubstrateCautions.MayBeEtched(procedure.Surface);
+    private bool IsEtched => SurveyRules.MayBeEtched(procedure.Surface);
 
     public void Make()
     {

@@ -38,7 +38,7 @@ internal sealed class PromoterWipes(WorkBuilder builder, string room)
                             Area.FromSquareMeters(same.Sum(procedure => procedure.SquareMeters)), Length.FromMeters(1 / promoter.SpreadingRate.SquareMetersPerCubicMeter), Volume.Zero, promoter.Solvents),
                         promoter.Solvents),
                 ],
-                Cautions = [AirCautions.IgnitionSources, AirCautions.ExplosionProofFan, AirCautions.NeverAlone],
+                Cautions = [Cautions.IgnitionSources, Cautions.ExplosionProofFan, Cautions.NeverAlone],
             }, promoter));
         }
 

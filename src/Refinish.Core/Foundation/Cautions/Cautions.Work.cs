@@ -1,0 +1,93 @@
+using System.Collections.Generic;
+
+namespace Refinish;
+
+/// <content>Power, occupants, what carries the fixture, skin and eyes.</content>
+public static partial class Cautions
+{
+    /// <summary>Electric tools in a wet room.</summary>
+    public static Caution WetElectricity { get; } = new(
+        "wet-electricity",
+        Hazard.Electricity,
+        "Lamps, sanders, heaters, fans and dehumidifiers in a wet room run from a GFCI (residual-current device) on dry cords, and everything that can spark is out of it before solvent is opened.",
+        "the local electrical code and the equipment's marking",
+        Source.CommonPractice("residual-current protection of portable tools in wet rooms"),
+        Audience.Crew);
+
+    /// <summary>Everybody else out.</summary>
+    public static Caution Occupants { get; } = new(
+        "occupants-out",
+        Hazard.Occupants,
+        "Occupants and animals, birds above all, leave the dwelling; neighbours who share air, shafts or a corridor are told. Children, pregnant women and people with asthma stay away longest. Smell does not tell when to come back.",
+        "the owner or landlord together with the product's safety data sheet; a physician for the vulnerable",
+        Source.Published("US Environmental Protection Agency, Vacate and safe re-entry time for spray polyurethane foam application", "occupants vacate while isocyanates are sprayed in a building and until it is cured and aired, children considered; foam is not a coating, the likeness is ours. Animals, neighbours and smell: common practice, no source"),
+        Audience.Crew | Audience.Customer | Audience.Occupant);
+
+    /// <summary>A heater without a flue.</summary>
+    public static Caution UnventedHeater { get; } = new(
+        "unvented-heater",
+        Hazard.Occupants,
+        "An unvented gas or kerosene heater puts its water and carbon monoxide into the room: the dew point rises while it runs, which is not reckoned here.",
+        "the heater's instructions and local codes",
+        Source.Derived("a hydrocarbon burns to carbon dioxide and water; carbon monoxide when air is short"),
+        Audience.Crew | Audience.Occupant);
+
+    /// <summary>What carries the fixture may give way.</summary>
+    public static Caution FixtureGivesWay { get; } = new(
+        "fixture-gives-way",
+        Hazard.Structure,
+        "The fixture or what carries it may give way, and a coating only hides that: repair first.",
+        "a licensed contractor and the building code",
+        Source.CommonPractice("a coating carries no load"),
+        Audience.Crew | Audience.Customer | Audience.Occupant);
+
+    /// <summary>Water behind the surface.</summary>
+    public static Caution WaterBehind { get; } = new(
+        "water-behind",
+        Hazard.Structure,
+        "Water behind the surface rots what carries it and lifts the coating: find its way first.",
+        "a licensed plumber or contractor",
+        Source.CommonPractice("a coating does not stop water from behind"),
+        Audience.Crew | Audience.Customer);
+
+    /// <summary>Epoxies and their hardeners burn and sensitise.</summary>
+    public static Caution EpoxyHardener { get; } = new(
+        "epoxy-hardener",
+        Hazard.SkinAndEyes,
+        "Epoxy resins and amine hardeners burn skin and eyes and can make skin and lungs allergic for life: gloves and closed goggles while mixing and sanding, and nobody breathes the mist when it is sprayed.",
+        "the product's safety data sheet and the employer's respiratory protection programme",
+        Source.CommonPractice("epoxies cured with amines"),
+        Audience.Crew);
+
+    /// <summary>The peroxide of polyester filler.</summary>
+    public static Caution Peroxide { get; } = new(
+        "peroxide-hardener",
+        Hazard.SkinAndEyes,
+        "Polyester filler is hardened with a peroxide that can blind: gloves and closed goggles while mixing.",
+        SafetyDataSheet + " and local rules",
+        Source.CommonPractice("peroxide hardeners"),
+        Audience.Crew);
+
+    /// <summary>A mix off its ratio stays reactive for longer.</summary>
+    public static Caution OffRatioMix { get; } = new(
+        "off-ratio-mix",
+        Hazard.SkinAndEyes,
+        "A mix that is off its ratio keeps unreacted epoxide, amine or isocyanate in it for longer: gloves and eye protection stay on until it has hardened, and it is not sanded before that.",
+        SafetyDataSheet,
+        Source.CommonPractice("what is left over when one side is short"),
+        Audience.Crew);
+
+    /// <summary>A jet under pressure goes through skin.</summary>
+    public static Caution InjectionInjury { get; } = new(
+        "injection-injury",
+        Hazard.SkinAndEyes,
+        "Never point a gun at a person or reach before the nozzle: a jet under high pressure drives coating under the skin without much pain at first. That is an emergency for a surgeon.",
+        "the maker of the equipment and emergency medicine",
+        Source.CommonPractice("injection injury by airless guns"),
+        Audience.Crew);
+
+    private static IEnumerable<Caution> Working =>
+    [
+        WetElectricity, Occupants, UnventedHeater, FixtureGivesWay, WaterBehind, EpoxyHardener, Peroxide, OffRatioMix, InjectionInjury,
+    ];
+}
