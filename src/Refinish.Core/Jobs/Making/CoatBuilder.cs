@@ -147,7 +147,7 @@ internal sealed class CoatBuilder(WorkBuilder builder, SiteRoom room, RoomCourse
             Room = room.Id,
             Fixtures = [.. group.Select(procedure => procedure.Fixture.Id)],
             Labour = standard is null ? [] : [TaskOf(standard, group, id)],
-            Cautions = [AirCautions.IgnitionSources],
+            Cautions = [Cautions.IgnitionSources],
             Source = WorkRule.Of(WorkKind.WipeAgain).Source,
         });
         builder.Wait(id, next, TimeSpan.Zero, WipeHolds, "surface still clean from the wipe");
