@@ -82,8 +82,8 @@ internal static class PlanConditions
             else if (!other && run.Run.InCup.PotLife is TimeSpan life && next.Start - run.Start > life)
             {
                 yield return new PlanCondition(
-                    run.Run.Id, "gun", system => run.Run.Layer.Product.Name + " would stay in the gun for " + Measure.Hours.Format((next.Start - run.Start).TotalSeconds, system, 3)
-                        + " until the next coat, its pot life is " + Measure.Hours.Format(life.TotalSeconds, system, 3),
+                    run.Run.Id, "gun", system => run.Run.Layer.Product.Name + " would stay in the gun for " + CarefulTime.AtLeast(next.Start - run.Start)
+                        + " until the next coat, its pot life at " + Measure.Temperature.Format(run.Run.InCup.Site.Kelvins, system, 3) + " is " + CarefulTime.AtMost(life),
                     GunRemedy, CoatBuilder.GunCleaning);
             }
         }

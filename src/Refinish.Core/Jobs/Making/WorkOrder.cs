@@ -48,33 +48,38 @@ internal static class WorkOrder
         _ => "other",
     };
 
+    /// <summary>What a kind of work is called on a timeline, as true of every fixture; a rule may name it more closely.</summary>
     public static string Label(WorkKind kind) => kind switch
     {
+        WorkKind.Notice => "tell residents and neighbours",
+        WorkKind.Travel => "travel",
         WorkKind.SetUp => "set up exhaust, protect the floor",
         WorkKind.Clear => "take off hardware, cut out caulk",
         WorkKind.RemoveSilicone => "remove silicone",
         WorkKind.Strip => "strip the old coat",
-        WorkKind.Descale => "clean off mineral and rust",
-        WorkKind.Degrease => "clean off oils and soap",
-        WorkKind.Regrout => "fix tiles, replace grout",
-        WorkKind.GrindRust => "grind rust, spot prime",
+        WorkKind.Descale => "clean off lime and soap film",
+        WorkKind.Degrease => "degrease",
+        WorkKind.Regrout => "replace grout, fix loose tiles",
+        WorkKind.GrindRust => "treat rust",
         WorkKind.Key => "etch or abrade, rinse and dry",
         WorkKind.RinseAndDry => "rinse and dry",
         WorkKind.SpotPrime => "spot prime",
-        WorkKind.Fill => "fill chips and wear",
-        WorkKind.SandFiller => "sand the filler",
-        WorkKind.Tack => "sand and tack",
+        WorkKind.Fill => "fill or seal repairs",
+        WorkKind.SandFiller => "sand the filler flush",
+        WorkKind.Tack => "vacuum and tack off",
         WorkKind.Warm => "warm the fixture",
         WorkKind.Mask => "mask",
         WorkKind.Promote => "wipe on promoter",
+        WorkKind.SprayPrimer => "spray primer",
+        WorkKind.SprayTopcoat => "spray topcoat",
         WorkKind.Broadcast => "broadcast grains",
         WorkKind.CleanGun => "clean the gun outdoors",
-        WorkKind.StandBy => "stand by",
+        WorkKind.StandBy => "stand by outside",
         WorkKind.Demask => "demask and clean up",
         WorkKind.FitTrim => "fit drain trim",
-        WorkKind.Caulk => "caulk and refit",
+        WorkKind.Caulk => "caulk, refit hardware",
         WorkKind.Inspect => "inspect and hand over",
-        _ => Key(kind),
+        _ => "other work",
     };
 
     /// <summary>The place of a kind in the order; kinds without one may stand anywhere.</summary>
