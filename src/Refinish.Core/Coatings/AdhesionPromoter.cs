@@ -44,7 +44,7 @@ public sealed record AdhesionPromoter
         }
     }
 
-    /// <summary>How long it has to dry before the first coat, up to 7 days.</summary>
+    /// <summary>How long it has to dry before the first coat, from the end of wiping; up to 7 days.</summary>
     /// <exception cref="ArgumentOutOfRangeException">Negative or too long.</exception>
     public required TimeSpan Flash
     {
@@ -56,7 +56,11 @@ public sealed record AdhesionPromoter
         }
     }
 
-    /// <summary>How long after wiping the first coat has to be on, up to 7 days; else wipe again.</summary>
+    /// <summary>
+    /// Within which the first coat has to be on, from the end of wiping to its last stroke, up to 7 days; else wipe again. Data sheets count so;
+    /// one that counts from the end of drying is entered with <see cref="Flash"/> added to its figure. The place wiped first has then been open for
+    /// longer, by the time that wiping takes: take that off where a data sheet counts from the wipe of each place.
+    /// </summary>
     /// <exception cref="ArgumentOutOfRangeException">Negative or too long.</exception>
     public required TimeSpan OpenTime
     {
@@ -124,8 +128,8 @@ public sealed record AdhesionPromoter
             age > (MixedLife?.TotalSeconds ?? double.PositiveInfinity) ? "Throw it away and mix anew." : null);
     }
 
-    /// <summary>The time since the wipe against its drying time and its open time: the first coat goes on between the two.</summary>
-    /// <param name="sinceWipe">Time since wiping, 0 to 60 days.</param>
+    /// <summary>The time since the end of wiping against drying time and open time: the first coat goes on between the two.</summary>
+    /// <param name="sinceWipe">Time since the end of wiping, 0 to 60 days.</param>
     /// <returns>Drying first, then open time.</returns>
     /// <exception cref="ArgumentOutOfRangeException">Outside the range.</exception>
     public IReadOnlyList<LimitComparison> CompareWindow(TimeSpan sinceWipe)
@@ -133,8 +137,8 @@ public sealed record AdhesionPromoter
         double since = Guard.Within(sinceWipe.TotalSeconds, Bounds.NotNegative(Measure.Hours, 60 * 86400), nameof(sinceWipe));
         return new ValueList<LimitComparison>(
         [
-            new("drying of " + Name, since, flash.TotalSeconds, LimitSense.AtLeast, Measure.Minutes, Source, since < flash.TotalSeconds ? "Wait until it is dry." : null),
-            new("open time of " + Name, since, openTime.TotalSeconds, LimitSense.AtMost, Measure.Minutes, Source, since > openTime.TotalSeconds ? "Wipe again." : null),
+            new("drying of " + Name + ", from the end of wiping", since, flash.TotalSeconds, LimitSense.AtLeast, Measure.Minutes, Source, since < flash.TotalSeconds ? "Wait until it is dry." : null),
+            new("open time of " + Name + ", from the end of wiping", since, openTime.TotalSeconds, LimitSense.AtMost, Measure.Minutes, Source, since > openTime.TotalSeconds ? "Wipe again." : null),
         ]);
     }
 

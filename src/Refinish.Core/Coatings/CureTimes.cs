@@ -116,8 +116,8 @@ public sealed record CureTimes
     /// <summary>The reference temperature and the two times that are asked for most.</summary>
     /// <returns>One line of text.</returns>
     public override string ToString() =>
-        "at " + Measure.Temperature.Format(reference) + ": recoat from " + Measure.Hours.Format(RecoatOpens.TotalSeconds)
-        + ", water from " + Measure.Hours.Format(WaterService.TotalSeconds);
+        "at " + Measure.Temperature.Format(reference) + ": recoat from " + CarefulTime.AtLeast(RecoatOpens)
+        + ", water from " + CarefulTime.AtLeast(WaterService);
 
     /// <summary>Times of one data sheet have to follow each other; called when a product takes them.</summary>
     internal void CheckOrder()

@@ -29,8 +29,10 @@ public sealed record BatchRelaxation
     /// <summary>How far that is, as the natural logarithm of the factor; for a temperature, of the factor on the rate of reaction.</summary>
     public double Effort { get; }
 
-    /// <summary>The change as a sentence, in metric units.</summary>
+    /// <summary>The change as a sentence, in metric units; what is needed is rounded to the side on which it still does.</summary>
     /// <returns>Text such as <c>spraying rate from 10 mL/min to at least 12.5 mL/min</c>.</returns>
     public override string ToString() =>
-        Subject + " from " + Measure.Format(From, DisplayUnits.Si, 3) + " to " + (To >= From ? "at least " : "at most ") + Measure.Format(To, DisplayUnits.Si, 3);
+        Subject + " from " + (To >= From
+            ? Measure.FormatAtMost(From, DisplayUnits.Si, 3) + " to at least " + Measure.FormatAtLeast(To, DisplayUnits.Si, 3)
+            : Measure.FormatAtLeast(From, DisplayUnits.Si, 3) + " to at most " + Measure.FormatAtMost(To, DisplayUnits.Si, 3));
 }

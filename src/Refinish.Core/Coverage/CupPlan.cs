@@ -263,8 +263,8 @@ public sealed record CupPlan
     {
         if (SecondsToUse is double seconds && seconds <= 0)
         {
-            return "No time is left to spray: induction and mixing take " + Measure.Minutes.Format(Induction.TotalSeconds + Rules.MixingTime.TotalSeconds, DisplayUnits.Si, 3)
-                + " of the " + Measure.Minutes.Format(Rules.PotLifeShare.DecimalFractions * PotLife!.Value.TotalSeconds, DisplayUnits.Si, 3) + " within which a batch has to be used.";
+            return "No time is left to spray: induction and mixing take " + CarefulTime.AtLeast(Induction + Rules.MixingTime)
+                + " of the " + CarefulTime.AtMost(Durations.FromSeconds(Rules.PotLifeShare.DecimalFractions * PotLife!.Value.TotalSeconds)) + " within which a batch has to be used.";
         }
 
         MixingCup best = Rules.Cups.OrderBy(cup => cup.LeastGraduations * cup.Graduation.CubicMeters).First();

@@ -46,9 +46,9 @@ public sealed record BatchCourse
     public IReadOnlyList<Caution> Cautions { get; } = Refinish.Cautions.ForBatch;
 
     /// <summary>Pot life and peak in one line.</summary>
-    /// <returns>Text such as <c>pot life 38.2 min, peak 142 °C after 61.5 min, runs away</c>.</returns>
+    /// <returns>Text such as <c>pot life 38 min, peak 142 °C after 61.5 min, runs away</c>.</returns>
     public override string ToString() =>
-        "pot life " + (PotLife is TimeSpan life ? Measure.Minutes.Format(life.TotalSeconds, DisplayUnits.Si, 3) : "not reached")
+        "pot life " + (PotLife is TimeSpan life ? CarefulTime.AtMost(life) : "not reached")
         + ", peak " + Measure.Temperature.Format(peak, DisplayUnits.Si, 3) + " after " + Measure.Minutes.Format(PeakAfter.TotalSeconds, DisplayUnits.Si, 3)
         + (RunsAway switch { true => ", runs away", false => string.Empty, null => ", runaway cannot be judged" });
 }

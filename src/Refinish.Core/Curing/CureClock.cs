@@ -152,10 +152,14 @@ public sealed record CureClock
         }
     }
 
-    /// <summary>The recoat window and the release to water in one line, in UTC.</summary>
+    /// <summary>The recoat window and the release to water in one line, in UTC; openings rounded up, the closing down to whole minutes.</summary>
     /// <returns>Text such as <c>recoat from 2026-03-03 19:49Z, to 2026-03-04 01:29Z, water from 2026-03-05 02:56Z</c>.</returns>
     public override string ToString() =>
-        "recoat from " + Text(RecoatOpens) + (Times.RecoatCloses is null ? string.Empty : ", to " + Text(RecoatCloses)) + ", water from " + Text(WaterService);
+        "recoat from " + From(RecoatOpens) + (Times.RecoatCloses is null ? string.Empty : ", to " + To(RecoatCloses)) + ", water from " + From(WaterService);
+
+    private static string From(DateTimeOffset? instant) => Text(instant is DateTimeOffset known ? CarefulTime.Up(known) : null);
+
+    private static string To(DateTimeOffset? instant) => Text(instant is DateTimeOffset known ? CarefulTime.Down(known) : null);
 
     private static string Text(DateTimeOffset? instant) =>
         instant is DateTimeOffset known ? known.UtcDateTime.ToString("yyyy-MM-dd HH:mm'Z'", System.Globalization.CultureInfo.InvariantCulture) : "not known";

@@ -141,11 +141,10 @@ public sealed record CureForecast
         return new Workings("Times at the site", steps);
     }
 
-    /// <summary>The temperature and the two times that are asked for most, or that there are none.</summary>
-    /// <returns>Text such as <c>at 22 °C: recoat from 4.92 h, water from 29.5 h</c>.</returns>
+    /// <summary>The temperature and the two times that are asked for most, rounded up, or that there are none.</summary>
+    /// <returns>Text such as <c>at 22 °C: recoat from 5 h, water from 29.6 h</c>.</returns>
     public override string ToString() => "at " + Measure.Temperature.Format(site) + ": " + (IsAvailable
-        ? "recoat from " + Measure.Hours.Format(Times.RecoatOpens.TotalSeconds / Factor, DisplayUnits.Si, 3)
-            + ", water from " + Measure.Hours.Format(Times.WaterService.TotalSeconds / Factor, DisplayUnits.Si, 3)
+        ? "recoat from " + CarefulTime.AtLeast(RecoatOpens!.Value) + ", water from " + CarefulTime.AtLeast(WaterService!.Value)
         : "outside the product's temperature range, no times");
 
     /// <summary>The lowest and the highest temperature met, against the product's range.</summary>

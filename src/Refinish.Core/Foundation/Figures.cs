@@ -23,6 +23,21 @@ internal static class Figures
             : Trimmed(value, Math.Max(0, figures - 1 - exponent));
     }
 
+    /// <summary>As <see cref="Significant(double, int)"/>, but never below the value when rounded up and never above it when rounded down.</summary>
+    public static string Significant(double value, int figures, bool up)
+    {
+        if (value == 0)
+        {
+            return "0";
+        }
+
+        double unit = Math.Pow(10, (int)Math.Floor(Math.Log10(Math.Abs(value))) - figures + 1);
+        double count = value / unit;
+
+        // A quotient of doubles may miss a whole number by its last digits.
+        return Significant((up ? Math.Ceiling(count - 1e-9) : Math.Floor(count + 1e-9)) * unit, figures);
+    }
+
     public static string SignificantLatex(double value, int figures = 6)
     {
         if (value == 0)

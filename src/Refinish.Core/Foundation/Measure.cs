@@ -288,6 +288,12 @@ public sealed class Measure : IEquatable<Measure>
     /// <summary>In both systems, for a remedy that is a sentence and cannot know its reader's units.</summary>
     internal string FormatBoth(double si, int digits = 3) => Format(si, DisplayUnits.Si, digits) + " (" + Format(si, DisplayUnits.UsCustomary, digits) + ")";
 
+    /// <summary>As <see cref="Format"/>, rounded up: what something has to reach.</summary>
+    internal string FormatAtLeast(double si, DisplayUnits system, int digits) => Joined(Figures.Significant(Shown(si, system), digits, up: true), Symbol(system));
+
+    /// <summary>As <see cref="Format"/>, rounded down: what something may not exceed.</summary>
+    internal string FormatAtMost(double si, DisplayUnits system, int digits) => Joined(Figures.Significant(Shown(si, system), digits, up: false), Symbol(system));
+
     internal string FormatNumber(double value, DisplayUnits system, int figures = 6)
     {
         double shown = Shown(value, system);

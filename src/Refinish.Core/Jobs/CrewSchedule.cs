@@ -54,6 +54,7 @@ public sealed class CrewSchedule
         Objections = new ValueList<PlanObjection>(objections);
         Operations = new ValueList<ScheduledOperation>(Found.IsPossible ? Scheduled() : []);
         Runs = new ValueList<ScheduledRun>(Found.IsPossible ? ScheduledRuns.Of(this) : []);
+        Windows = new ValueList<ScheduledWindow>(Found.IsPossible ? ScheduledWindows.Of(this) : []);
         Visits = new ValueList<PersonVisit>(Found.PersonDays.Select(day => new PersonVisit(work.Shop.Crew[day.Person].Id, day, work.Shop)));
         Paid = new PaidHours(Visits, work.Shop);
     }
@@ -78,6 +79,12 @@ public sealed class CrewSchedule
 
     /// <summary>The runs of coating with their times and cups, by start; empty when there is no schedule.</summary>
     public IReadOnlyList<ScheduledRun> Runs { get; }
+
+    /// <summary>
+    /// When the next coat may go on after each coat and each promoter's wipe, by the clock of the site, in order of their last strokes; empty when there
+    /// is no schedule.
+    /// </summary>
+    public IReadOnlyList<ScheduledWindow> Windows { get; }
 
     /// <summary>The days of each person on the premises, by date and person.</summary>
     public IReadOnlyList<PersonVisit> Visits { get; }

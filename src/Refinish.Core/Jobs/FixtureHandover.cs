@@ -41,8 +41,8 @@ public sealed class FixtureHandover
         HandedOver = schedule.Operations.Where(operation => operation.Operation.Fixtures.Contains(id)).Max(operation => operation.End);
         Caulked = EndOf(schedule, id, Estimating.WorkKind.Caulk) ?? HandedOver;
         TrimFitted = EndOf(schedule, id, Estimating.WorkKind.FitTrim) ?? Caulked;
-        CaulkReady = Caulked + shop.CaulkWait;
-        DrainTrimReady = TrimFitted + shop.DrainTrimWait;
+        CaulkReady = CarefulTime.Up(Caulked + shop.CaulkWait);
+        DrainTrimReady = CarefulTime.Up(TrimFitted + shop.DrainTrimWait);
         WarrantyUntil = HandedOver.AddYears(shop.Warranty.Years);
         HeldAt = course.IsHeld ? runs.Min(run => run.Run.OnSurface.Site.Kelvins) : null;
         Film = new FilmSpecification(
@@ -55,19 +55,19 @@ public sealed class FixtureHandover
     /// <summary>The procedure of the fixture.</summary>
     public Procedure Procedure { get; }
 
-    /// <summary>When the coating may take water; <see langword="null"/> when the temperature record ends before.</summary>
+    /// <summary>When the coating may take water, rounded up to a whole minute; <see langword="null"/> when the temperature record ends before.</summary>
     public DateTimeOffset? CoatingReady => Latest(hard);
 
-    /// <summary>When the new caulk may take water.</summary>
+    /// <summary>When the new caulk may take water, rounded up to a whole minute.</summary>
     public DateTimeOffset CaulkReady { get; }
 
-    /// <summary>When the drain trim, set again or new, may take water.</summary>
+    /// <summary>When the drain trim, set again or new, may take water, rounded up to a whole minute.</summary>
     public DateTimeOffset DrainTrimReady { get; }
 
     /// <summary>No water before this instant: the last of coating, caulk and drain trim; <see langword="null"/> when it cannot be said.</summary>
     public DateTimeOffset? WaterFrom => CoatingReady is DateTimeOffset coating ? new[] { coating, CaulkReady, DrainTrimReady }.Max() : null;
 
-    /// <summary>When the coating is fully cured; <see langword="null"/> when the temperature record ends before.</summary>
+    /// <summary>When the coating is fully cured, rounded up to a whole minute; <see langword="null"/> when the temperature record ends before.</summary>
     public DateTimeOffset? FullCure => Latest(cured);
 
     /// <summary>Temperature of the surface for which the waits hold, where the room is held; <see langword="null"/> where they follow its climate.</summary>
@@ -127,12 +127,13 @@ public sealed class FixtureHandover
     {
         if (course.IsHeld)
         {
-            return run.End + (held(run.Run.OnSurface) ?? TimeSpan.Zero);
+            return CarefulTime.Up(run.End + (held(run.Run.OnSurface) ?? TimeSpan.Zero));
         }
 
         CureTimes times = run.Run.Layer.Product.Cure;
-        EquivalentAge clock = new(course.Surface!, TemperatureShift.Doubling(times.RatePerTenKelvin), times.ReferenceTemperature) { StopsBelow = times.MinimumTemperature };
-        return course.Covers(run.End) ? clock.InstantOf(run.End, time(times)) : null;
+        return course.Covers(run.End) && CureWait.ClockOf(times, course.Surface!).InstantOf(run.End, time(times)) is DateTimeOffset instant
+            ? CarefulTime.Up(instant)
+            : null;
     }
 
     private static DateTimeOffset? Latest(ValueList<DateTimeOffset?> instants) => instants.Any(instant => instant is null) ? null : instants.Max();

@@ -92,12 +92,12 @@ public sealed class Handover
         yield return "fixture, material, defects with photographs before and after";
         foreach (CoatingProduct product in products.Distinct())
         {
-            yield return product.Name + ": batch numbers of base, hardener and reducer; ratio and weights mixed";
+            yield return product.Name + ": batch numbers of base, hardener and reducer; ratio by volume as the data sheet gives it, weights mixed as the scale showed them, and when";
         }
 
-        yield return "air temperature, relative humidity, surface temperature and dew point before each coat";
-        yield return "start and end of each coat, wet film found, who sprayed";
-        yield return "dry film found, spot by spot, and the gauge used";
-        yield return "hour from which water was allowed, told to whom";
+        yield return "before each coat, with the hour: air temperature, relative humidity, dew point, temperature of the coldest surface";
+        yield return "of each coat: first and last stroke by the clock, wet film read on the comb, who sprayed; of each promoter: beginning and end of wiping";
+        yield return "dry film of all coats together, spot by spot as the mean of three readings, and the gauge used";
+        yield return "day and hour from which water was allowed, day and hour of full cure, told to whom";
     }
 }

@@ -204,7 +204,7 @@ public sealed record Operation
     {
         if (Time is TimeSpan time)
         {
-            return Minutes.Up(time);
+            return CarefulTime.Up(time);
         }
 
         double hours = 0;
@@ -213,6 +213,6 @@ public sealed record Operation
             hours += task.Hours.Mean * (task.Standard.IsOnSite ? difficulty : 1);
         }
 
-        return Minutes.Up(Durations.FromHours(hours));
+        return CarefulTime.Up(Durations.FromHours(hours));
     }
 }

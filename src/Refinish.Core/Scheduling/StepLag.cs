@@ -56,14 +56,14 @@ public sealed record StepLag
     /// </summary>
     public EquivalentAge? Clock { get; init; }
 
-    /// <summary>The lag in one line.</summary>
+    /// <summary>The lag in one line; the least time rounded up, the most rounded down.</summary>
     /// <returns>One line of text.</returns>
     public override string ToString() =>
         Sentence(Before, After);
 
     internal string Sentence(string before, string after) =>
-        Reason + ": " + before + " → " + after + ", " + Measure.Hours.Format(Minimum.TotalSeconds, DisplayUnits.Si, 3)
-        + (Maximum is TimeSpan most ? " to " + Measure.Hours.Format(most.TotalSeconds, DisplayUnits.Si, 3) : " or more")
+        Reason + ": " + before + " → " + after + ", " + CarefulTime.AtLeast(Minimum)
+        + (Maximum is TimeSpan most ? " to " + CarefulTime.AtMost(most) : " or more")
         + (Clock is null ? string.Empty : " counted at " + Measure.Temperature.Format(Clock.Reference.Kelvins));
 
     internal StepLag With(TimeSpan minimum, TimeSpan? maximum) => new(Before, After, minimum, maximum, Reason) { Clock = Clock };

@@ -115,19 +115,19 @@ internal sealed class CoatBuilder(WorkBuilder builder, SiteRoom room, RoomCourse
         foreach ((Operation wipe, AdhesionPromoter promoter) in wipes)
         {
             builder.Operations.Add(wipe);
-            TimeSpan latest = promoter.OpenTime - duration - wipe.DurationAt(builder.Difficulty);
+            TimeSpan latest = promoter.OpenTime - duration;
             if (latest < promoter.Flash)
             {
                 builder.Objections.Add(new PlanObjection(
                     ObjectionKind.Schedule, run.Id, "open-time",
-                    promoter.Name + " stays open for " + Measure.Minutes.Format(promoter.OpenTime.TotalSeconds) + ", and wiping, drying, mixing and spraying take "
-                    + Measure.Minutes.Format((promoter.OpenTime - latest + promoter.Flash).TotalSeconds, DisplayUnits.Si, 3)
+                    promoter.Name + " stays open for " + CarefulTime.AtMost(promoter.OpenTime) + " from the end of wiping, and drying, mixing and spraying take "
+                    + CarefulTime.AtLeast(duration + promoter.Flash)
                     + ". Take a faster gun, a promoter that stays open longer, or divide the fixture into two entries."));
-                builder.Wait(wipe.Id, run.Id, promoter.Flash, null, "promoter dry");
+                builder.Wait(wipe.Id, run.Id, promoter.Flash, null, promoter.Name + " dry, from the end of wiping");
                 continue;
             }
 
-            builder.Wait(wipe.Id, run.Id, promoter.Flash, latest, "open time of the promoter, from the first wipe to the last stroke");
+            builder.Wait(wipe.Id, run.Id, promoter.Flash, latest, "open time of " + promoter.Name + ", from the end of wiping until the cans are opened");
         }
 
         Add(group, run, 1);
@@ -282,12 +282,12 @@ internal sealed class CoatBuilder(WorkBuilder builder, SiteRoom room, RoomCourse
     {
         TimeSpan opens = under.OnSurface.RecoatOpens ?? TimeSpan.Zero;
         TimeSpan? latest = under.AtWarmest.RecoatCloses - under.SprayTime - duration;
-        if (course.IsHeld && latest < Minutes.Up(opens))
+        if (course.IsHeld && latest < CarefulTime.Up(opens))
         {
             builder.Objections.Add(new PlanObjection(
                 ObjectionKind.Schedule, over.Id, "recoat/" + under.Id,
-                "The recoat window of " + under.Layer.Product.Name + " is open from " + Measure.Hours.Format(opens.TotalSeconds, DisplayUnits.Si, 3) + " to "
-                + Measure.Hours.Format((under.AtWarmest.RecoatCloses ?? TimeSpan.Zero).TotalSeconds, DisplayUnits.Si, 3) + ", too short to spray the next coat within it. Coat fewer fixtures at a time, or abrade between."));
+                "The recoat window of " + under.Layer.Product.Name + " is open from " + CarefulTime.AtLeast(opens) + " after its last stroke to "
+                + CarefulTime.AtMost(under.AtWarmest.RecoatCloses ?? TimeSpan.Zero) + " after its first, too short to spray the next coat within it. Coat fewer fixtures at a time, or abrade between."));
             latest = null;
         }
 
@@ -301,7 +301,7 @@ internal sealed class CoatBuilder(WorkBuilder builder, SiteRoom room, RoomCourse
     private TimeSpan DurationOf(CoatRun run, List<Procedure> group, int number)
     {
         TimeSpan labour = Durations.FromHours(LabourHours(group, number));
-        return Minutes.Up(labour > run.Duration ? labour : run.Duration);
+        return CarefulTime.Up(labour > run.Duration ? labour : run.Duration);
     }
 
     private double LabourHours(List<Procedure> group, int number) =>
@@ -319,7 +319,7 @@ internal sealed class CoatBuilder(WorkBuilder builder, SiteRoom room, RoomCourse
         }
 
         LabourTask task = TaskOf(standard, group, run.Id);
-        TimeSpan clock = Minutes.Up(run.Duration);
+        TimeSpan clock = CarefulTime.Up(run.Duration);
         return clock.TotalHours <= task.Hours.Mean * builder.Difficulty
             ? [task]
             : [new LabourTask(

@@ -28,7 +28,7 @@ internal static class CureWait
         if (course.IsHeld)
         {
             TimeSpan? held = stage == CureStageOf.Touch ? run.OnSurface.TouchDry : run.OnSurface.WaterService;
-            return new StepLag(run.Id, after, Minutes.Up(held ?? TimeSpan.Zero), null, reason);
+            return new StepLag(run.Id, after, CarefulTime.Up(held ?? TimeSpan.Zero), null, reason);
         }
 
         return new StepLag(run.Id, after, stage == CureStageOf.Touch ? times.TouchDry : times.WaterService, null, reason) { Clock = ClockOf(times, course.Surface!) };
@@ -37,10 +37,10 @@ internal static class CureWait
     /// <summary>Opening of a recoat window, after the last stroke, where the surface is coldest.</summary>
     public static StepLag Opens(CoatRun under, CoatRun over, TimeSpan? latest, RoomCourse course)
     {
-        string reason = "recoat window of " + under.Layer.Product.Name + ", to the last stroke";
+        string reason = Reason(under);
         if (course.IsHeld)
         {
-            return new StepLag(under.Id, over.Id, Minutes.Up(under.OnSurface.RecoatOpens ?? TimeSpan.Zero), latest is TimeSpan most ? Minutes.Down(most) : null, reason);
+            return new StepLag(under.Id, over.Id, CarefulTime.Up(under.OnSurface.RecoatOpens ?? TimeSpan.Zero), latest is TimeSpan most ? CarefulTime.Down(most) : null, reason);
         }
 
         CureTimes times = under.Layer.Product.Cure;
@@ -59,7 +59,7 @@ internal static class CureWait
         // Spraying both coats counts at the fastest rate that working hours know.
         double rate = TemperatureShift.Doubling(times.RatePerTenKelvin).RateFactor(Temperature.FromKelvins(course.WarmestOfBoth), times.ReferenceTemperature);
         double left = closes.TotalSeconds - ((under.SprayTime + duration).TotalSeconds * rate);
-        return new StepLag(under.Id, over.Id, TimeSpan.Zero, Minutes.Down(Durations.FromSeconds(Math.Max(0, left))), "recoat window of " + under.Layer.Product.Name + ", closing")
+        return new StepLag(under.Id, over.Id, TimeSpan.Zero, CarefulTime.Down(Durations.FromSeconds(Math.Max(0, left))), Reason(under))
         {
             Clock = ClockOf(times, course.Warmer!),
         };
@@ -71,12 +71,16 @@ internal static class CureWait
         if (course.IsHeld)
         {
             double rate = doubling.RateFactor(Temperature.FromKelvins(coldest), FillerReference);
-            return new StepLag(filled, sanded, Minutes.Up(Durations.FromSeconds(hard.TotalSeconds / rate)), null, reason);
+            return new StepLag(filled, sanded, CarefulTime.Up(Durations.FromSeconds(hard.TotalSeconds / rate)), null, reason);
         }
 
         return new StepLag(filled, sanded, hard, null, reason) { Clock = new EquivalentAge(course.Surface!, doubling, FillerReference) };
     }
 
-    private static EquivalentAge ClockOf(CureTimes times, TemperatureHistory history) =>
+    // What the lag counts: the window itself is told by the clock, see ScheduledWindow.
+    private static string Reason(CoatRun under) => "recoat window of " + under.Layer.Product.Name + ", from its last stroke until the next cans are opened";
+
+    /// <summary>The clock of a product at the temperatures of a surface: hours of the data sheet, none below its least temperature.</summary>
+    public static EquivalentAge ClockOf(CureTimes times, TemperatureHistory history) =>
         new(history, TemperatureShift.Doubling(times.RatePerTenKelvin), times.ReferenceTemperature) { StopsBelow = times.MinimumTemperature };
 }

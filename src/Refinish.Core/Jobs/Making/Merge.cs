@@ -18,10 +18,12 @@ internal static class Merge
         }
 
         bool alike = same.TrueForAll(operation => operation.Instruction == first.Instruction);
+        string name = same.TrueForAll(operation => operation.Name == first.Name) ? first.Name : WorkOrder.Label(first.Kind);
         return first with
         {
             Id = id,
-            Instruction = alike ? first.Instruction : first.Name + ", as each fixture says",
+            Name = name,
+            Instruction = alike ? first.Instruction : name + ", as each fixture says",
             Fixtures = [.. same.SelectMany(operation => operation.Fixtures)],
             ByFixture = [.. same.SelectMany(operation => operation.ByFixture)],
             Labour = Labour(id, same),

@@ -12,6 +12,9 @@ internal readonly struct OperationTraits
 
     public string? Id { get; init; }
 
+    /// <summary>A label that says more than that of the kind of work.</summary>
+    public string? Name { get; init; }
+
     public IReadOnlyList<LabourTask>? Labour { get; init; }
 
     public bool IsInterruptible { get; init; }

@@ -101,7 +101,7 @@ internal sealed class ProcedureRules(Procedure procedure, SurveyPolicy policy, C
                     kind,
                     sands ? "sand the filler flush and feather the edge, blow out, vacuum, wipe and tack off the dust" : "blow out, vacuum, wipe and tack off the dust",
                     Practice,
-                    new OperationTraits { Labour = labour.Hours(kind, 1), IsInterruptible = true, RaisesDust = true, CoarsestGrit = sands ? 120 : null, FinestGrit = sands ? 220 : null });
+                    new OperationTraits { Name = sands ? "sand the filler, tack off" : null, Labour = labour.Hours(kind, 1), IsInterruptible = true, RaisesDust = true, CoarsestGrit = sands ? 120 : null, FinestGrit = sands ? 220 : null });
                 break;
             case WorkKind.Mask:
                 Add(kind, "mask edges, walls and openings on the dry surface", Practice);
@@ -134,7 +134,7 @@ internal sealed class ProcedureRules(Procedure procedure, SurveyPolicy policy, C
         {
             Repair(WorkKind.Strip, procedure.OldCoat.IsTested
                 ? "take off what is loose of the old coat, feather the edges, keep the rest"
-                : "tape test the old coat: keep it from " + least + " upwards, otherwise strip it by a permitted way; take off what is loose and feather the edges", Practice, dusty: true);
+                : "tape test the old coat: keep it from " + least + " upwards, otherwise strip it by a permitted way; take off what is loose and feather the edges", Practice, dusty: true, name: "take off loose old coat");
         }
     }
 
@@ -163,6 +163,7 @@ internal sealed class ProcedureRules(Procedure procedure, SurveyPolicy policy, C
             under == FixtureMaterial.OldCoating ? OldCoatRule : own?.Source ?? Practice,
             new OperationTraits
             {
+                Name = IsEtched ? null : "abrade, rinse and dry",
                 Labour = labour.Hours(WorkKind.Key, 1),
                 RaisesDust = !etches,
                 CoarsestGrit = own is null ? grits?.Item1 : null,
@@ -187,6 +188,7 @@ internal sealed class ProcedureRules(Procedure procedure, SurveyPolicy policy, C
 
         tasks.AddRange(labour.Of(defects, WorkKind.Fill));
         bool filled = procedure.Filler.Items.Count > 0;
+        int sealedOnly = defects.Count(defect => defect.Kind == DefectKind.Crazing);
         List<MaterialNeed> materials = filled
             ? [new MaterialNeed(procedure.Shop.Filler.Product.Id, procedure.Shop.Filler.Product.Name, procedure.Filler.Volume), .. MaterialsOf(defects)]
             : [.. MaterialsOf(defects)];
@@ -194,7 +196,7 @@ internal sealed class ProcedureRules(Procedure procedure, SurveyPolicy policy, C
             WorkKind.Fill,
             filled ? "fill hollows in lifts and let them cure" : "abrade and seal",
             Practice,
-            new OperationTraits { Labour = new ValueList<LabourTask>(tasks), IsInterruptible = true, RaisesDust = true, Materials = materials, Cautions = procedure.Filler.Cautions });
+            new OperationTraits { Name = sealedOnly == 0 ? "fill repairs" : sealedOnly == defects.Length ? "abrade and seal crazing" : null, Labour = new ValueList<LabourTask>(tasks), IsInterruptible = true, RaisesDust = true, Materials = materials, Cautions = procedure.Filler.Cautions });
     }
 
     private void Promote()
@@ -249,7 +251,7 @@ internal sealed class ProcedureRules(Procedure procedure, SurveyPolicy policy, C
         }
     }
 
-    private void Repair(WorkKind kind, string instruction, Source source, bool dusty = false)
+    private void Repair(WorkKind kind, string instruction, Source source, bool dusty = false, string? name = null)
     {
         Defect[] defects = [.. repairs[kind]];
         if (defects.Length > 0)
@@ -260,6 +262,7 @@ internal sealed class ProcedureRules(Procedure procedure, SurveyPolicy policy, C
                 source,
                 new OperationTraits
                 {
+                    Name = name,
                     Labour = new ValueList<LabourTask>(labour.Of(defects, kind)),
                     IsInterruptible = true,
                     RaisesDust = dusty,
@@ -285,7 +288,7 @@ internal sealed class ProcedureRules(Procedure procedure, SurveyPolicy policy, C
         {
             Id = traits.Id ?? Id(kind),
             Kind = kind,
-            Name = WorkOrder.Label(kind),
+            Name = traits.Name ?? WorkOrder.Label(kind),
             Instruction = instruction,
             Room = fixture.Room,
             Fixtures = itself,

@@ -45,16 +45,16 @@ internal sealed class PromoterWipes(WorkBuilder builder, string room)
         return wipes;
     }
 
-    // Each promoter has to stay open over the wipes that follow its own, the last one's drying, and the coat.
+    // Each promoter has to stay open, from the end of its wipe, over the wipes that follow, the last one's drying, and the coat.
     public bool Fit(CoatRun run, List<(Operation Wipe, AdhesionPromoter Promoter)> wipes)
     {
-        TimeSpan coat = Minutes.Up(run.Duration);
+        TimeSpan coat = CarefulTime.Up(run.Duration);
         TimeSpan following = TimeSpan.Zero;
         for (int i = wipes.Count - 1; i >= 0; i--)
         {
             (Operation wipe, AdhesionPromoter promoter) = wipes[i];
             TimeSpan needed = following + wipes[wipes.Count - 1].Promoter.Flash;
-            if (promoter.OpenTime - coat - wipe.DurationAt(builder.Difficulty) < (needed > promoter.Flash ? needed : promoter.Flash))
+            if (promoter.OpenTime - coat < (needed > promoter.Flash ? needed : promoter.Flash))
             {
                 return false;
             }

@@ -19,7 +19,7 @@ internal static class RoomAir
         }
 
         AirStudy study = new(RoomAt(room, course), room.Exhaust, [Of(run, TimeSpan.Zero, shop)], TimeSpan.FromHours(8), shop.ExposureLimits);
-        return study.TimeToClear(Clear) is TimeSpan time && time <= TimeSpan.FromDays(60) ? Minutes.Up(time) : TimeSpan.Zero;
+        return study.TimeToClear(Clear) is TimeSpan time && time <= TimeSpan.FromDays(60) ? CarefulTime.Up(time) : TimeSpan.Zero;
     }
 
     /// <summary>When the first vapour of a schedule is given off. Studies of several rooms count from one instant, so that a person's day can run through them.</summary>

@@ -63,7 +63,7 @@ internal static class Warming
             Fixtures = [procedure.Fixture.Id],
             ByFixture = [],
             People = 0,
-            Time = Minutes.Up(duration),
+            Time = CarefulTime.Up(duration),
             Cautions = warming.Cautions,
             Source = Method,
         });

@@ -75,7 +75,7 @@ internal sealed class WorkBuilder(WorkList work)
     }
 
     public void Wait(string before, string after, TimeSpan? least, TimeSpan? most, string reason) =>
-        Waits.Add(new StepLag(before, after, Minutes.Up(least ?? TimeSpan.Zero), most is TimeSpan time ? Minutes.Down(time) : null, reason));
+        Waits.Add(new StepLag(before, after, CarefulTime.Up(least ?? TimeSpan.Zero), most is TimeSpan time ? CarefulTime.Down(time) : null, reason));
 
     private void Build(SiteRoom room, RoomCourse course, Procedure[] here)
     {

@@ -14,22 +14,21 @@ internal static class WorkOrder
     // In the order of the trade; the place of a kind is its position here.
     private static readonly WorkRule[] Ordered =
     [
-        new(WorkKind.Notice, "notice", "tell the neighbours", "before anything can be smelled", Practice),
         new(WorkKind.SetUp, "set-up", "set up exhaust, protect the floor", "before any work in the room: floor and exhaust protect people and house", NearerHazard),
         new(WorkKind.Clear, "clear", "take off hardware, cut out caulk", "first on the fixture: nothing can be cleaned or coated under hardware and caulk", Practice),
         new(WorkKind.RemoveSilicone, "remove-silicone", "remove silicone", "before any abrading, which would spread silicone over the surface", Practice),
         new(WorkKind.LayOnStripper, "lay-on-stripper", "lay on stripper", "before cleaning: the surface under the old coat is what has to be cleaned", Practice),
         new(WorkKind.Strip, "strip", "strip the old coat, rinse", "after the stripper has worked; its residue is neutralised and rinsed off before anything else touches the surface", Practice),
-        new(WorkKind.Descale, "descale", "clean off mineral and rust", "the first of the two cleaning steps: lime keeps a degreaser from the surface", Practice),
-        new(WorkKind.Degrease, "degrease", "clean off oils and soap", "the second cleaning step, before abrading, which would rub grease into the surface", Practice),
-        new(WorkKind.Regrout, "regrout", "fix tiles, replace grout", "on the clean surface, and dry before it is abraded or coated", Practice),
+        new(WorkKind.Descale, "descale", "clean off lime and soap film", "the first of the two cleaning steps: lime keeps a degreaser from the surface", Practice),
+        new(WorkKind.Degrease, "degrease", "degrease", "the second cleaning step, before abrading, which would rub grease into the surface", Practice),
+        new(WorkKind.Regrout, "regrout", "replace grout, fix loose tiles", "on the clean surface, and dry before it is abraded or coated", Practice),
         new(WorkKind.Key, "key", "etch or abrade, rinse and dry", "on the clean surface; everything that lasts goes on over it", Practice),
         new(WorkKind.RinseAndDry, "rinse", "rinse and dry", "after etchant or dust, before anything that must not get wet", Practice),
-        new(WorkKind.GrindRust, "rust", "grind rust, spot prime", "after etching and rinsing, whose water would rust the bright metal again", Bare),
+        new(WorkKind.GrindRust, "rust", "treat rust", "after etching and rinsing, whose water would rust the bright metal again", Bare),
         new(WorkKind.SpotPrime, "spot-prime", "spot prime", "within the hour after grinding, before the metal rusts again", Bare),
-        new(WorkKind.Fill, "fill", "fill chips and wear", "on the abraded, dry surface and under the promoter and the coats", Practice),
-        new(WorkKind.SandFiller, "sand-filler", "sand the filler", "once the filler is hard", Practice),
-        new(WorkKind.Tack, "tack", "sand and tack", "after the last sanding: its dust is wiped off before promoter and coat", Practice),
+        new(WorkKind.Fill, "fill", "fill or seal repairs", "on the abraded, dry surface and under the promoter and the coats", Practice),
+        new(WorkKind.SandFiller, "sand-filler", "sand the filler flush", "once the filler is hard", Practice),
+        new(WorkKind.Tack, "tack", "vacuum and tack off", "after the last sanding: its dust is wiped off before promoter and coat", Practice),
         new(WorkKind.Mask, "mask", "mask", "on the dry surface after the last rinse and the last dust: tape does not hold on either", Practice),
         new(WorkKind.Warm, "warm", "warm the fixture", "last before promoter and coat, which need the warm surface", Practice),
         new(WorkKind.WipeAgain, "wipe-again", "wipe again, water-break test", "after a night between abrading and promoter: hands, dust and damp may have come on", Practice),
@@ -39,18 +38,18 @@ internal static class WorkOrder
         new(WorkKind.Broadcast, "broadcast", "broadcast grains", "into the wet coat that holds them", Practice),
         new(WorkKind.Demask, "demask", "demask and clean up", "once the coat is dry to the touch", Practice),
         new(WorkKind.FitTrim, "fit-trim", "fit drain trim", "once the coat is hard enough to bear a tool", Practice),
-        new(WorkKind.Caulk, "caulk", "caulk and refit", "once the coat has given off its solvent, after trim that is set in sealant", Practice),
+        new(WorkKind.Caulk, "caulk", "caulk, refit hardware", "once the coat has given off its solvent, after trim that is set in sealant", Practice),
         new(WorkKind.Inspect, "inspect", "inspect and hand over", "last", Practice),
     ];
 
     private static readonly WorkRule[] Anywhere =
     [
+        new(WorkKind.Notice, "notice", "tell residents and neighbours", "before anything can be smelled", Practice),
         new(WorkKind.Travel, "travel", "travel", "once for each visit", Practice),
         new(WorkKind.CleanGun, "clean-gun", "clean the gun outdoors", "before the mix sets in it, and before another product", CoatBuilder.GunCleaning),
-        new(WorkKind.StandBy, "stand-by", "stand by", "from opening the cans until the sprayer is out of the room", Practice),
+        new(WorkKind.StandBy, "stand-by", "stand by outside", "from opening the cans until the sprayer is out of the room", Practice),
         new(WorkKind.Other, "other", "other work", "where its author puts it", Practice),
     ];
-
 
     /// <summary>All rules in the order of the trade.</summary>
     public static IReadOnlyList<WorkRule> Rules { get; } =

@@ -1,0 +1,64 @@
+using System;
+using System.Collections.Generic;
+using System.Linq;
+using Refinish.Coatings;
+using Refinish.Estimating;
+using Refinish.Scheduling;
+
+namespace Refinish.Jobs;
+
+/// <summary>Lays recoat windows and open times over the schedule, by the clock of the site.</summary>
+internal static class ScheduledWindows
+{
+    public static List<ScheduledWindow> Of(CrewSchedule schedule)
+    {
+        List<ScheduledWindow> windows = [.. schedule.Runs.Select(run => Recoat(schedule, run))];
+        foreach (ScheduledOperation wipe in schedule.Operations.Where(operation => operation.Operation.Kind == WorkKind.Promote))
+        {
+            Procedure? wiped = schedule.Work.Procedures.FirstOrDefault(procedure =>
+                procedure.Promoter is not null && wipe.Operation.Fixtures.Contains(procedure.Fixture.Id));
+            if (wiped?.Promoter is AdhesionPromoter promoter)
+            {
+                windows.Add(new ScheduledWindow(ScheduledWindowKind.OpenTime, wipe, promoter.Name, Next(schedule, wipe))
+                {
+                    FirstStroke = wipe.Start,
+                    Opens = CarefulTime.Up(OnSite(schedule, wipe.End + promoter.Flash)),
+                    Closes = CarefulTime.Down(OnSite(schedule, wipe.End + promoter.OpenTime)),
+                });
+            }
+        }
+
+        return [.. windows.OrderBy(window => window.LastStroke)];
+    }
+
+    private static ScheduledWindow Recoat(CrewSchedule schedule, ScheduledRun run)
+    {
+        CureTimes times = run.Run.Layer.Product.Cure;
+        RoomCourse? course = run.Operation.Operation.Room is string room && schedule.Work.Courses.TryGetValue(room, out RoomCourse? found) ? found : null;
+        bool held = course is null or { IsHeld: true };
+        DateTimeOffset? opens = held ? run.End + run.Run.OnSurface.RecoatOpens : At(times, course!, course!.Surface!, run.End, times.RecoatOpens);
+        DateTimeOffset? closes = times.RecoatCloses is not TimeSpan most ? null
+            : held ? run.SprayingFrom + run.Run.AtWarmest.RecoatCloses
+            : At(times, course!, course!.Warmer!, run.SprayingFrom, most);
+        return new ScheduledWindow(ScheduledWindowKind.Recoat, run.Operation, run.Run.Layer.Product.Name, Next(schedule, run.Operation))
+        {
+            FirstStroke = run.SprayingFrom,
+            Opens = opens is DateTimeOffset from ? CarefulTime.Up(OnSite(schedule, from)) : null,
+            Closes = closes is DateTimeOffset to ? CarefulTime.Down(OnSite(schedule, to)) : null,
+            IsOpenEnded = times.RecoatCloses is null,
+        };
+    }
+
+    private static DateTimeOffset? At(CureTimes times, RoomCourse course, Curing.TemperatureHistory history, DateTimeOffset from, TimeSpan age) =>
+        course.Covers(from) ? CureWait.ClockOf(times, history).InstantOf(from, age) : null;
+
+    private static DateTimeOffset OnSite(CrewSchedule schedule, DateTimeOffset instant) => schedule.Work.Shop.Calendar.Clock.OnSite(instant);
+
+    // The coat that follows on each of the fixtures.
+    private static string[] Next(CrewSchedule schedule, ScheduledOperation operation) =>
+    [
+        .. operation.Operation.Fixtures
+            .Select(fixture => schedule.Runs.FirstOrDefault(run => run.Start >= operation.End && run.Operation.Operation.Fixtures.Contains(fixture))?.Run.Id)
+            .OfType<string>().Distinct(),
+    ];
+}

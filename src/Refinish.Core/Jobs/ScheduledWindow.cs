@@ -1,0 +1,88 @@
+using System;
+using System.Collections.Generic;
+using System.Globalization;
+
+namespace Refinish.Jobs;
+
+/// <summary>
+/// When the next coat may go on, by the clock of the site and with the temperature at each hour: after a coat its recoat window, after a promoter's wipe
+/// the time in which it is dry and still open.
+/// </summary>
+/// <remarks>
+/// Both ends are whole minutes to the careful side: the opening is rounded up, the closing down. A recoat window opens after the last stroke of the coat,
+/// where the surface is coldest, and closes after its first stroke, where air or surface is warmest, so that it holds for every place. A promoter dries and
+/// stays open from the end of wiping, as data sheets count. By the closing the last stroke of the next coat has to be on.
+/// </remarks>
+public sealed class ScheduledWindow
+{
+    internal ScheduledWindow(ScheduledWindowKind kind, ScheduledOperation operation, string name, IReadOnlyList<string> next)
+    {
+        Kind = kind;
+        Operation = operation;
+        Name = name;
+        Next = new ValueList<string>(next);
+    }
+
+    /// <summary>What it is for.</summary>
+    public ScheduledWindowKind Kind { get; }
+
+    /// <summary>The coat or the wipe that it follows.</summary>
+    public ScheduledOperation Operation { get; }
+
+    /// <summary>Name of the product or promoter that was put on.</summary>
+    public string Name { get; }
+
+    /// <summary>Identifiers of the coats that are planned in it; empty after the last coat.</summary>
+    public IReadOnlyList<string> Next { get; }
+
+    /// <summary>First stroke of the gun, or the beginning of wiping.</summary>
+    public DateTimeOffset FirstStroke { get; internal init; }
+
+    /// <summary>Last stroke of the gun, or the end of wiping.</summary>
+    public DateTimeOffset LastStroke => Operation.End;
+
+    /// <summary>The first stroke of the next coat may be here; <see langword="null"/> when the temperature record ends before.</summary>
+    public DateTimeOffset? Opens { get; internal init; }
+
+    /// <summary>
+    /// The last stroke of the next coat has to be on by here, else abrade or wipe again; <see langword="null"/> when it stays open
+    /// (<see cref="IsOpenEnded"/>) and when the temperature record ends before.
+    /// </summary>
+    public DateTimeOffset? Closes { get; internal init; }
+
+    /// <summary>Whether the product's window never closes.</summary>
+    public bool IsOpenEnded { get; internal init; }
+
+    /// <summary>The window as the crew reads it, the days named that differ from the given one.</summary>
+    /// <param name="day">The day under which it is read; the time of day does not matter.</param>
+    /// <returns>Text such as <c>recoat from 13:05 to Tue 09:40</c>.</returns>
+    public string SentenceOn(DateTime day)
+    {
+        string what = Kind == ScheduledWindowKind.Recoat ? "recoat" : "first coat";
+        if (Closes < Opens)
+        {
+            return what + " at no time: it would open " + Clock(Opens.Value, day) + " and closes " + Clock(Closes!.Value, day);
+        }
+
+        string from = " from " + (Opens is DateTimeOffset opens ? Clock(opens, day) : "an hour beyond the temperature record");
+        return what + from + (IsOpenEnded ? " on"
+            : Closes is not DateTimeOffset closes ? ", to an hour beyond the temperature record"
+            : " to " + Clock(closes, day) + Both(closes));
+    }
+
+    /// <summary>What was put on and the window, the days named that differ from that of the last stroke.</summary>
+    /// <returns>Text such as <c>white epoxy primer: recoat from 13:05 to Tue 09:40</c>.</returns>
+    public override string ToString() => Name + ": " + SentenceOn(LastStroke.Date);
+
+    // The place wiped first is open for longer than the data sheet's time, by the time of wiping.
+    private string Both(DateTimeOffset closes) => Kind == ScheduledWindowKind.Recoat ? string.Empty
+        : ", " + CarefulTime.AtMost(closes - LastStroke) + " from the end of wiping, " + CarefulTime.AtLeast(closes - FirstStroke) + " from its beginning";
+
+    // Within the week the day's name tells it, farther off the date.
+    private static string Clock(DateTimeOffset instant, DateTime day)
+    {
+        double days = (instant.Date - day.Date).TotalDays;
+        string form = days == 0 ? "HH:mm" : Math.Abs(days) < 7 ? "ddd HH:mm" : "ddd d MMM HH:mm";
+        return instant.ToString(form, CultureInfo.InvariantCulture);
+    }
+}
