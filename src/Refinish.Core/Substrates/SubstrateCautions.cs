@@ -23,6 +23,20 @@ internal static class SubstrateCautions
         "a lead test and the law on lead work",
         Source.Published("71 FR 1588", "target housing: built before 1978, TSCA section 401"));
 
+    public static readonly Caution AsbestosFound = new(
+        "asbestos-found",
+        Hazard.Dust,
+        "Asbestos was found: nobody drills, breaks, scrapes, sands or sweeps it; only people trained and licensed for it may disturb it.",
+        "the law on asbestos work and the authority that enforces it",
+        AsbestosRules.Presumed);
+
+    public static readonly Caution AsbestosUntested = new(
+        "asbestos-untested",
+        Hazard.Dust,
+        "Old adhesive, backing board, flooring and pads or coatings under a steel tub may hold asbestos: leave them alone until they were sampled; no look and no age tells.",
+        "an accredited inspector's samples and the law on asbestos work",
+        AsbestosRules.Presumed);
+
     public static readonly Caution Dust = new(
         "preparation-dust",
         Hazard.Dust,
@@ -96,6 +110,15 @@ internal static class SubstrateCautions
         else if (SurveyRules.LeadIsOpen(survey))
         {
             yield return LeadOpen;
+        }
+
+        if (survey.AsbestosTest == AsbestosTest.Positive)
+        {
+            yield return AsbestosFound;
+        }
+        else if (AsbestosRules.IsOpen(survey))
+        {
+            yield return AsbestosUntested;
         }
 
         if (survey.Defects.Any(defect => defect is FlexingFloor or Perforation or Crack { MovesUnderLoad: true }))

@@ -10,7 +10,8 @@ internal static class WorkOrder
     public static readonly WorkKind[] BeforeCoats =
     [
         WorkKind.Clear, WorkKind.RemoveSilicone, WorkKind.Strip, WorkKind.Descale, WorkKind.Degrease, WorkKind.Regrout, WorkKind.Key,
-        WorkKind.RinseAndDry, WorkKind.GrindRust, WorkKind.SpotPrime, WorkKind.Fill, WorkKind.SandFiller, WorkKind.Tack, WorkKind.Mask, WorkKind.Warm,
+        WorkKind.RinseAndDry, WorkKind.GrindRust, WorkKind.SpotPrime, WorkKind.ReinforceCrack, WorkKind.Fill, WorkKind.SealCrazing,
+        WorkKind.SandFiller, WorkKind.Tack, WorkKind.Mask, WorkKind.Warm,
     ];
 
     /// <summary>Kinds of work after the last coat.</summary>
@@ -31,7 +32,9 @@ internal static class WorkOrder
         WorkKind.Key => "key",
         WorkKind.RinseAndDry => "rinse",
         WorkKind.SpotPrime => "spot-prime",
+        WorkKind.ReinforceCrack => "reinforce",
         WorkKind.Fill => "fill",
+        WorkKind.SealCrazing => "seal-crazing",
         WorkKind.SandFiller => "sand-filler",
         WorkKind.Tack => "tack",
         WorkKind.Warm => "warm",
@@ -61,7 +64,9 @@ internal static class WorkOrder
         WorkKind.Key => "etch or abrade, rinse and dry",
         WorkKind.RinseAndDry => "rinse and dry",
         WorkKind.SpotPrime => "spot prime",
+        WorkKind.ReinforceCrack => "open and reinforce cracks",
         WorkKind.Fill => "fill chips and wear",
+        WorkKind.SealCrazing => "abrade and seal crazing",
         WorkKind.SandFiller => "sand the filler",
         WorkKind.Tack => "sand and tack",
         WorkKind.Warm => "warm the fixture",
