@@ -45,7 +45,7 @@ internal static class ScenarioFixtures
                 new RustSpot(Length.FromMillimeters(25)),
                 new SiliconeResidue(Length.FromMeters(3)),
             ],
-            BuiltBefore1978 = true,
+            YearBuilt = 1955,
             LeadTest = LeadTest.Negative,
         },
         OldColour = new CieLab(71, -9, 14),
@@ -87,7 +87,7 @@ internal static class ScenarioFixtures
         {
             Material = FixtureMaterial.VitreousChina,
             Defects = [new Chip(Length.FromMillimeters(12), Length.FromMillimeters(1.2))],
-            BuiltBefore1978 = true,
+            YearBuilt = 1955,
             LeadTest = LeadTest.Negative,
         },
     };
@@ -117,7 +117,7 @@ internal static class ScenarioFixtures
         {
             Material = FixtureMaterial.CeramicTile,
             Defects = [new GroutFailure(Length.FromMeters(1.2))],
-            BuiltBefore1978 = true,
+            YearBuilt = 1955,
             LeadTest = LeadTest.Negative,
         },
     };
@@ -144,7 +144,7 @@ internal static class ScenarioFixtures
         {
             Material = FixtureMaterial.CulturedMarble,
             Defects = [new Crazing(Ratio.FromPercent(5))],
-            BuiltBefore1978 = true,
+            YearBuilt = 1955,
             LeadTest = LeadTest.Negative,
         },
     };
@@ -171,7 +171,7 @@ internal static class ScenarioFixtures
         {
             Material = FixtureMaterial.Gelcoat,
             Defects = [new FlexingFloor(Length.FromMillimeters(9)), new Crazing(Ratio.FromPercent(10))],
-            BuiltBefore1978 = false,
+            YearBuilt = 1995,
         },
     };
 
@@ -197,7 +197,7 @@ internal static class ScenarioFixtures
         {
             Material = FixtureMaterial.Laminate,
             Defects = [new Burn(Length.FromMillimeters(40))],
-            BuiltBefore1978 = false,
+            YearBuilt = 1995,
         },
     };
 }

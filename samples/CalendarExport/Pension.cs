@@ -70,7 +70,7 @@ internal static class Pension
         {
             Material = FixtureMaterial.EnamelledSteel,
             Defects = [new Chip(Length.FromMillimeters(12), Length.FromMillimeters(1))],
-            BuiltBefore1978 = false,
+            YearBuilt = 1995,
         },
     };
 }

@@ -53,7 +53,7 @@ internal static class Assumed
                 new("silane-promoter", Draw, 1.40m), new("plastic-promoter", Draw, 1.10m), new("epoxy-filler", Draw, 1.15m),
                 new("spot-primer", Draw, 1.20m),
                 new("sealing-primer", Draw, 0.70m), new("stripper", Draw, 0.31m), new("silicone-remover", Draw, 0.60m),
-                new("grout", Draw, 0.14m),
+                new("grout", Draw, 0.14m), new("laminating-resin", Draw, 0.44m),
             ],
             Options = [new("X-SLIP", "slip-resistant floor", "each", 31m, 85m), new("X-DRAIN", "new drain and overflow trim", "set", 42m)],
             TargetMargin = new Margin(Ratio.FromPercent(38)),

@@ -54,7 +54,7 @@ internal sealed record TakeoffRow
                     : throw new RowException("material",
                         "'" + Field("material") + "' is none of " + string.Join(", ", Enum.GetNames<FixtureMaterial>())),
                 Defects = Defects(),
-                BuiltBefore1978 = Field("built").Length == 0 ? null : Whole("built", 1700, 2100) < 1978,
+                YearBuilt = Field("built").Length == 0 ? null : Whole("built", 1700, 2100),
             },
             Options =
             [

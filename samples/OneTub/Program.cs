@@ -22,7 +22,7 @@ RoomClimate climate = RoomClimate.Held(new MoistAir(Temperature.FromDegreesFahre
     Temperature.FromDegreesFahrenheit(68));
 
 // What was found, and when work may start: the quote itself is fifteen lines.
-Survey found = new() { Material = FixtureMaterial.EnamelledCastIron, Defects = [chip], BuiltBefore1978 = false };
+Survey found = new() { Material = FixtureMaterial.EnamelledCastIron, Defects = [chip], YearBuilt = 1995 };
 Job job = new()
 {
     Id = "quote-17", Shop = Shop.Generic, Start = new DateTimeOffset(2027, 3, 1, 8, 0, 0, TimeSpan.Zero),

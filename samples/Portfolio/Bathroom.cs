@@ -61,7 +61,7 @@ internal static class Bathroom
                 Survey = new Survey
                 {
                     Material = FixtureMaterial.EnamelledCastIron,
-                    BuiltBefore1978 = true,
+                    YearBuilt = 1955,
                     LeadTest = LeadTest.Negative,
                     Defects = [.. Enumerable.Repeat<Defect>(new Chip(Length.FromMillimeters(14), Length.FromMillimeters(1.2)), chips)],
                 },

@@ -92,7 +92,7 @@ internal static class OurShop
         {
             Material = FixtureMaterial.EnamelledCastIron,
             Defects = [new Chip(Length.FromMillimeters(18), Length.FromMillimeters(1.5)), new SiliconeResidue(Length.FromMeters(3))],
-            BuiltBefore1978 = true,
+            YearBuilt = 1955,
             LeadTest = LeadTest.Negative,
         },
         Options =

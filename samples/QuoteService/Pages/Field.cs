@@ -46,7 +46,13 @@ public sealed class Field
     public void Refuse(string sentence) =>
         Error ??= Measure is null || IsNumber(out _) ? sentence : Text.Length == 0 ? "A number is needed here." : "“" + Text + "” is no number; write it like 12.5.";
 
-    private JsonNode Choice() => Text switch { "true" => true, "false" => false, _ => Text };
+    private JsonNode Choice() => Text switch
+    {
+        "true" => true,
+        "false" => false,
+        _ when Type == "number" && int.TryParse(Text, NumberStyles.None, CultureInfo.InvariantCulture, out int whole) => whole,
+        _ => Text,
+    };
 
     private JsonNode Number() => IsNumber(out double number) ? number : Text;
 

@@ -44,8 +44,9 @@ public sealed class Form
                 Name = "material", Member = "material", Label = "What the tub is made of", Text = "enamelledCastIron",
                 Choices = [.. Enum.GetValues<FixtureMaterial>().Select(material => (Camel(material.ToString()), material.InWords()))],
             },
-            new() { Name = "built", Member = "builtBefore1978", Label = "Building from before 1978", Choices = [("", "nobody knows"), ("true", "yes"), ("false", "no")] },
+            new() { Name = "built", Member = "yearBuilt", Label = "Year of the building", Help = "empty when nobody knows", Type = "number" },
             new() { Name = "lead", Member = "leadTest", Label = "Test for lead", Text = "notTested", Choices = [("notTested", "not tested"), ("negative", "no lead found"), ("positive", "lead found")] },
+            new() { Name = "asbestos", Member = "asbestosTest", Label = "Test for asbestos behind and under the tub", Text = "notTested", Choices = [("notTested", "not tested"), ("negative", "none found"), ("positive", "found")] },
         ];
         Defects =
         [

@@ -50,6 +50,7 @@ internal static class PriceShapes
         .With("repairs", DefectShapes.Kind, material => material.Repairs, out Slot<DefectKind> repairs)
         .With("item", Scalars.Text, material => material.Item, out Slot<string> item)
         .With("name", Scalars.Text, material => material.Name, out Slot<string> name)
+        .Maybe("work", LabourShapes.Work, material => material.Work, (material, work) => material with { Work = work })
         .Optional("each", Quantities.Liquid, material => material.Each, (material, volume) => material with { Each = volume })
         .Maybe("coverage", Quantities.SpreadingRate, material => material.Coverage, (material, rate) => material with { Coverage = rate })
         .With("source", CommonShapes.Source, material => material.Source, out Slot<Source> source)

@@ -16,11 +16,17 @@ internal static class SurveyShapes
             (survey, said) => survey with { PreviouslyRefinished = said })
         .Maybe("oldCoatAdhesion", DefectShapes.Adhesion, survey => survey.OldCoatAdhesion,
             (survey, grade) => survey with { OldCoatAdhesion = grade })
-        .Maybe("builtBefore1978", Scalars.YesNo, survey => survey.BuiltBefore1978, (survey, said) => survey with { BuiltBefore1978 = said })
+        .Maybe("yearBuilt", Scalars.Count, survey => survey.YearBuilt, (survey, year) => survey with { YearBuilt = year })
         .Optional("leadTest", new WordShape<LeadTest>(), survey => survey.LeadTest, (survey, result) => survey with { LeadTest = result })
         .Optional("leadSuspected", Scalars.YesNo, survey => survey.LeadSuspected, (survey, said) => survey with { LeadSuspected = said })
         .Optional("certifiedForLead", Scalars.YesNo, survey => survey.CertifiedForLead,
             (survey, said) => survey with { CertifiedForLead = said })
+        .Optional("asbestosTest", new WordShape<AsbestosTest>(), survey => survey.AsbestosTest,
+            (survey, result) => survey with { AsbestosTest = result })
+        .Optional("asbestosSuspected", Scalars.YesNo, survey => survey.AsbestosSuspected,
+            (survey, said) => survey with { AsbestosSuspected = said })
+        .Optional("certifiedForAsbestos", Scalars.YesNo, survey => survey.CertifiedForAsbestos,
+            (survey, said) => survey with { CertifiedForAsbestos = said })
         .Optional("noPermittedStrippingRoute", Scalars.YesNo, survey => survey.NoPermittedStrippingRoute,
             (survey, said) => survey with { NoPermittedStrippingRoute = said })
         .Optional("failedCleaningCycles", Scalars.Count, survey => survey.FailedCleaningCycles,

@@ -27,6 +27,17 @@ public sealed record DefectMaterial
         init => field = Guard.Defined(value, nameof(Repairs));
     }
 
+    /// <summary>
+    /// The kind of work that takes it, where that is not the one that mends the defect anyway (<see cref="LabourStandards.WorkOf"/>): resin for the
+    /// fabric over a crack goes with <see cref="WorkKind.ReinforceCrack"/>, which only some materials get.
+    /// </summary>
+    /// <exception cref="ArgumentOutOfRangeException">Not a named value.</exception>
+    public WorkKind? Work
+    {
+        get;
+        init => field = value is WorkKind kind ? Guard.Defined(kind, nameof(Work)) : null;
+    }
+
     /// <summary>Id of the material, as in the price book.</summary>
     /// <exception cref="ArgumentException">No identity: empty, too long, or with a '/'.</exception>
     public required string Item
@@ -73,6 +84,8 @@ public sealed record DefectMaterial
         get;
         init => field = Guard.NotNull(value, nameof(Source));
     }
+
+    internal WorkKind? TakenBy => Work ?? LabourStandards.WorkOf(Repairs);
 
     /// <summary>The material and its purpose.</summary>
     /// <returns>One line of text.</returns>

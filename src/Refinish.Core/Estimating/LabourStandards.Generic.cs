@@ -58,6 +58,14 @@ public static partial class LabourStandards
         WorkKind.Key, "L-21", "etch or abrade, rinse and dry", 0.75, 1.0, 1.75,
         "an hour a tub, a third of it rinsing and drying");
 
+    /// <summary>Opening a crack and laminating fabric over it; by metre of crack.</summary>
+    public static LabourStandard ReinforceCrack { get; } = PerUnit(
+        WorkKind.ReinforceCrack, "L-46", "open and reinforce a crack", "m", 0.5, 0.6, 0.9,
+        "36 min a metre for opening it and laying two strips of fabric in resin, nine minutes for cutting fabric and mixing") with
+    {
+        Fixed = ThreePoint.Exactly(0.15),
+    };
+
     /// <summary>Setting up for repairs and sanding all filler flush, for each fixture that has any.</summary>
     public static LabourStandard SandFiller { get; } = PerUnit(
         WorkKind.SandFiller, "L-30", "set up for repairs, sand filler flush", "fixture", 0.25, 0.25, 0.25,
@@ -116,7 +124,8 @@ public static partial class LabourStandards
     /// <summary>All of them, with those that mend defects.</summary>
     public static IReadOnlyList<LabourStandard> Generic { get; } = new ValueList<LabourStandard>(
     [
-        Travel, SetUp, Clear, LayOnStripper, Descale, Degrease, Key, SandFiller, Tack, Mask, WipeAgain, Promote, SprayPrimer, SprayTopcoat, Broadcast, CleanGun,
+        Travel, SetUp, Clear, LayOnStripper, Descale, Degrease, Key, ReinforceCrack, SandFiller, Tack, Mask, WipeAgain, Promote,
+        SprayPrimer, SprayTopcoat, Broadcast, CleanGun,
         Demask, FitTrim, Caulk, Inspect,
         Repair("L-31", "fill and sand a chip", DefectKind.Chip, "each", 0.06, 0.08, 0.15),
         Repair("L-44", "fill and sand a chip of 25 mm (1 in) or more", DefectKind.Chip, "each", 0.1, 0.15, 0.3) with
@@ -125,9 +134,9 @@ public static partial class LabourStandards
         },
         Repair("L-32", "fill and sand a worn patch", DefectKind.WornPatch, "each", 0.15, 0.2, 0.35),
         Repair("L-33", "grind, spot prime and fill a rust spot", DefectKind.RustSpot, "each", 0.2, 0.25, 0.4),
-        Repair("L-34", "open, reinforce and fill a crack", DefectKind.Crack, "m", 0.8, 1.0, 1.5) with
+        Repair("L-34", "open and fill a crack", DefectKind.Crack, "m", 0.3, 0.4, 0.6) with
         {
-            Fixed = ThreePoint.Exactly(0.25),
+            Fixed = ThreePoint.Exactly(0.1),
         },
         Repair("L-35", "scrape off an old coat, neutralise, rinse", DefectKind.PeelingCoat, "m²", 0.4, 0.54, 0.9),
         Repair("L-36", "remove silicone", DefectKind.SiliconeResidue, "m", 0.07, 0.1, 0.2),

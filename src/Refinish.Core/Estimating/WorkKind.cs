@@ -47,8 +47,14 @@ public enum WorkKind
     /// <summary>Priming bare metal and other spots before filling.</summary>
     SpotPrime,
 
+    /// <summary>Opening a crack in gelcoat or acrylic and laminating fabric over it, so that it does not come back through the filler.</summary>
+    ReinforceCrack,
+
     /// <summary>Filling chips, cracks, pits and burns.</summary>
     Fill,
+
+    /// <summary>Abrading crazing and sealing it with a further primer coat.</summary>
+    SealCrazing,
 
     /// <summary>Sanding cured filler flush.</summary>
     SandFiller,

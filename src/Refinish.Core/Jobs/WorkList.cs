@@ -18,7 +18,7 @@ namespace Refinish.Jobs;
 ///         Length = Length.FromMeters(2), Width = Length.FromMeters(0.6), ExposedEdge = Length.Zero, EdgeHeight = Length.Zero,
 ///         BacksplashLength = Length.Zero, BacksplashHeight = Length.Zero, BacksplashThickness = Length.Zero, CutOuts = [],
 ///     }),
-///     Survey = new Survey { Material = FixtureMaterial.Laminate, Defects = [], BuiltBefore1978 = false },
+///     Survey = new Survey { Material = FixtureMaterial.Laminate, Defects = [], YearBuilt = 1995 },
 /// };
 /// Premises flat = new()
 /// {

@@ -7,14 +7,14 @@ namespace Refinish.Substrates;
 /// <summary>What was found at one fixture: material, earlier coats, age, lead, defects and the few site facts that can forbid the work.</summary>
 /// <remarks>
 /// A flag that is left out means "looked at and not found". What nobody can tell has its own value: <see cref="FixtureMaterial.Unknown"/>,
-/// <see cref="LeadTest.NotTested"/>, a missing <see cref="BuiltBefore1978"/>, an adhesion that was not tested.
+/// <see cref="LeadTest.NotTested"/>, <see cref="AsbestosTest.NotTested"/>, a missing <see cref="YearBuilt"/>, an adhesion that was not tested.
 /// </remarks>
 /// <example><code>
 /// Survey survey = new()
 /// {
 ///     Material = FixtureMaterial.EnamelledCastIron,
 ///     Defects = [new Chip(Length.FromMillimeters(20), Length.FromMillimeters(1)), new SiliconeResidue(Length.FromMeters(3))],
-///     BuiltBefore1978 = true,
+///     YearBuilt = 1955,
 /// };
 /// Suitability answer = new Verdict(survey).Suitability;   // SuitableWithConditions
 /// </code></example>
@@ -53,8 +53,16 @@ public sealed record Survey
         init => field = value is AdhesionGrade grade ? Guard.Defined(grade, nameof(OldCoatAdhesion)) : null;
     }
 
-    /// <summary>Whether the building was built before 1978; <see langword="null"/> when nobody knows.</summary>
-    public bool? BuiltBefore1978 { get; init; }
+    /// <summary>
+    /// Year in which the building was finished, 1500 to 2200; the earliest that it may be where only that is known; <see langword="null"/> when
+    /// nobody knows. Built before 1978 it counts for lead, built in 1980 or before for asbestos.
+    /// </summary>
+    /// <exception cref="ArgumentOutOfRangeException">Outside the range.</exception>
+    public int? YearBuilt
+    {
+        get;
+        init => field = value is int year ? Guard.Count(year, 1500, 2200, nameof(YearBuilt)) : null;
+    }
 
     /// <summary>What is known about lead in the surface.</summary>
     /// <exception cref="ArgumentOutOfRangeException">Not a named value.</exception>
@@ -69,6 +77,23 @@ public sealed record Survey
 
     /// <summary>Whether the crew holds the certificate for lead work that local law asks for.</summary>
     public bool CertifiedForLead { get; init; }
+
+    /// <summary>
+    /// What is known about asbestos in what holds, backs or carries the fixture: old adhesive, backing board, flooring, pads or coatings under a
+    /// steel tub.
+    /// </summary>
+    /// <exception cref="ArgumentOutOfRangeException">Not a named value.</exception>
+    public AsbestosTest AsbestosTest
+    {
+        get;
+        init => field = Guard.Defined(value, nameof(AsbestosTest));
+    }
+
+    /// <summary>Whether asbestos is suspected for another reason than the building's age, as where old board or a salvaged tub was built into a newer house.</summary>
+    public bool AsbestosSuspected { get; init; }
+
+    /// <summary>Whether those who would disturb asbestos hold the training and licence that local law asks for.</summary>
+    public bool CertifiedForAsbestos { get; init; }
 
     /// <summary>Whether there is no permitted way to strip the old coat here.</summary>
     public bool NoPermittedStrippingRoute { get; init; }

@@ -25,6 +25,15 @@ internal static class SurveyCautions
             yield return Cautions.LeadUntested;
         }
 
+        if (survey.AsbestosTest == AsbestosTest.Positive)
+        {
+            yield return Cautions.AsbestosFound;
+        }
+        else if (AsbestosRules.IsOpen(survey))
+        {
+            yield return Cautions.AsbestosUntested;
+        }
+
         if (survey.Defects.Any(defect => defect is FlexingFloor or Perforation or Crack { MovesUnderLoad: true }))
         {
             yield return Cautions.FixtureGivesWay;

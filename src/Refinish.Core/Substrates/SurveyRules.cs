@@ -10,6 +10,7 @@ internal static class SurveyRules
 {
     private const Suitability No = Suitability.NotSuitable;
     private const Suitability If = Suitability.SuitableWithConditions;
+    private const int LeadYear = 1978;
 
     private static readonly Source Invented = Source.Invented("threshold or rule of the survey policy, to be replaced by the shop's own");
     private static readonly Source Practice = Source.CommonPractice("survey of a worn fixture");
@@ -56,9 +57,12 @@ internal static class SurveyRules
         new("S-18", "lead, certified crew", If, "lead-safe work as the certificate demands", "clearance", LeadAge,
             (s, _) => When(s.LeadTest == LeadTest.Positive && s.CertifiedForLead, "lead was found; the crew is certified")),
         new("S-19", "lead not tested", If, "test for lead before anything is sanded, etched or stripped", "lead test", LeadAge,
-            (s, _) => When(LeadIsOpen(s), s.BuiltBefore1978 == true
-                ? "built before 1978 and not tested for lead"
-                : "year of building not known and not tested for lead")),
+            (s, _) => When(LeadIsOpen(s), s.YearBuilt switch
+            {
+                null => "year of building not known and not tested for lead",
+                < LeadYear => "built before 1978 and not tested for lead",
+                _ => "lead is suspected and not tested",
+            })),
         new("S-20", "use beyond a coating's limits", No, "another worktop, or agree in writing on boards and trivets", "agreed use", Practice,
             (s, _) => When(s.CuttingOrFoodContactExpected, "cutting, hot pots or unwrapped food are expected on the surface")),
         new("S-21", "crazed beyond the policy", If, "hold: find the cause, abrade, seal with a further primer coat, exclude from warranty if it moves", "look again after abrading", Invented,
@@ -90,9 +94,19 @@ internal static class SurveyRules
             (s, _) => When(s.SensitiveOccupantsCannotLeave, "people who must not breathe the vapour cannot leave")),
         new("S-35", "pitting", If, "clean out the pits, dry, probe the deepest for holes, fill and sand", "look again under side light", Practice,
             (s, _) => Each<Pitting>(s)),
+        new("S-36", "asbestos would be disturbed", No, "a licensed firm removes or seals it first, or the work leaves it alone", "clearance by the licensed firm", AsbestosRules.Presumed,
+            (s, p) => AsbestosRules.Found(s, p, certified: false)),
+        new("S-37", "asbestos, trained and licensed crew", If, "asbestos work as the licence demands, before anything else", "clearance", AsbestosRules.Presumed,
+            (s, p) => AsbestosRules.Found(s, p, certified: true)),
+        new("S-38", "asbestos left alone", If, "mark it, tell everyone who works there, and stop if the work comes near it", "look before each visit", AsbestosRules.Presumed, AsbestosRules.LeftAlone),
+        new("S-39", "asbestos not tested where the work disturbs", If, "treat as asbestos until sampled by somebody accredited; nothing is loosened, raked out or opened before", "laboratory result",
+            AsbestosRules.Presumed, AsbestosRules.Untested),
+        new("S-40", "asbestos not tested", If, "ask what is known; leave adhesive, board, flooring and what is under the tub alone, and sample before work grows into them", "laboratory result or the owner's record",
+            AsbestosRules.Presumed, AsbestosRules.UntestedAlone),
+        new("S-41", "old coat peels in places", If, "take off what is loose, feather the edges, and tape test again beside each patch", "cross-cut tape test", Practice, Patches),
     ]);
 
-    public static bool LeadIsOpen(Survey survey) => survey.LeadTest == LeadTest.NotTested && (survey.LeadSuspected || survey.BuiltBefore1978 != false);
+    public static bool LeadIsOpen(Survey survey) => survey.LeadTest == LeadTest.NotTested && (survey.LeadSuspected || !(survey.YearBuilt >= LeadYear));
 
     public static bool IsEnamelled(FixtureMaterial material) => material is FixtureMaterial.EnamelledCastIron or FixtureMaterial.EnamelledSteel;
 
@@ -129,6 +143,10 @@ internal static class SurveyRules
             yield return "adhesion of the old coat is " + PeelingCoat.GradeName(grade) + floor;
         }
     }
+
+    // What held the tape still came off somewhere: a patch is never without a condition.
+    private static IEnumerable<Finding> Patches(Survey survey, SurveyPolicy policy) =>
+        Each<PeelingCoat>(survey, coat => coat.Adhesion >= policy.MinimumAdhesion);
 
     private static IEnumerable<Finding> Untested(Survey survey)
     {

@@ -12,7 +12,7 @@ namespace Refinish.Substrates;
 /// lead or air survey.
 /// </remarks>
 /// <example><code>
-/// Survey survey = new() { Material = FixtureMaterial.Acrylic, Defects = [new FlexingFloor(Length.FromMillimeters(4))], BuiltBefore1978 = false };
+/// Survey survey = new() { Material = FixtureMaterial.Acrylic, Defects = [new FlexingFloor(Length.FromMillimeters(4))], YearBuilt = 1995 };
 /// Verdict verdict = new(survey);
 /// string why = verdict.Reasons[0].Sentence;   // "give of the floor: 4 mm; limit at most 2 mm; 2 mm beyond"
 /// </code></example>

@@ -72,7 +72,7 @@ internal static class EveryShop
         [
             new DefectMaterial
             {
-                Repairs = DefectKind.RustSpot, Item = "spot-primer", Name = "spot primer", Each = Volume.FromMilliliters(5),
+                Repairs = DefectKind.RustSpot, Work = WorkKind.SpotPrime, Item = "spot-primer", Name = "spot primer", Each = Volume.FromMilliliters(5),
                     Coverage = SpreadingRate.FromSquareFeetPerUsGallon(67),
                 Source = Source.FromMemory("a guess"),
             },

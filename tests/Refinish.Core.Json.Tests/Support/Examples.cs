@@ -180,7 +180,7 @@ internal static class Examples
             Material = FixtureMaterial.EnamelledCastIron,
             Defects = [new Chip(Length.FromMillimeters(18), Length.FromMillimeters(1.5)), new RustSpot(Length.FromMillimeters(25)),
                 new SiliconeResidue(Length.FromMeters(3))],
-            BuiltBefore1978 = true,
+            YearBuilt = 1955,
             LeadTest = LeadTest.Negative,
         },
         OldColour = new CieLab(71, -9, 14),
@@ -200,7 +200,7 @@ internal static class Examples
         Survey = new Survey
         {
             Material = FixtureMaterial.VitreousChina, Defects = [new Chip(Length.FromMillimeters(12), Length.FromMillimeters(1.2))],
-            BuiltBefore1978 = true, LeadTest = LeadTest.Negative,
+            YearBuilt = 1955, LeadTest = LeadTest.Negative,
         },
     };
 
@@ -218,7 +218,7 @@ internal static class Examples
                 Openings = [new RectangularOpening(Length.FromMillimeters(160), Length.FromMillimeters(110))],
         }),
         Survey = new Survey { Material = FixtureMaterial.CeramicTile, Defects = [new GroutFailure(Length.FromMeters(1.2))],
-            BuiltBefore1978 = true, LeadTest = LeadTest.Negative },
+            YearBuilt = 1955, LeadTest = LeadTest.Negative },
     };
 
     private static ReplacementOffer Replacement() => new()

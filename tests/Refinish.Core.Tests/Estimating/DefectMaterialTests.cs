@@ -32,6 +32,9 @@ public class DefectMaterialTests
         Numbers.Near(211.9, Of("sealing-primer", new Crazing(Ratio.FromPercent(30))), 0.05);
         Numbers.Near(5.874, Of("spot-primer", new RustSpot(Mm(40))), 5e-4);
         Assert.Empty(DefectMaterials.For([new Chip(Mm(30), Mm(2))], Tub));
+
+        // Whether a crack is reinforced depends on what it is in, which nobody said here.
+        Assert.Empty(DefectMaterials.For([new Crack(Mm(300), Mm(1), Mm(1), false)], Tub));
     }
 
     [Property]
@@ -75,9 +78,10 @@ public class DefectMaterialTests
         IReadOnlyList<MaterialNeed> much = DefectMaterials.For(
             [.. Enumerable.Repeat(new PeelingCoat(Area.FromSquareMeters(100), null), 25)], Area.FromSquareMeters(2500));
         Assert.Equal([1000, 528], much.Select(need => Math.Round(need.Volume.Liters)));
-        Assert.Equal(["spot-primer", "stripper", "sealing-primer", "silicone-remover", "grout"], DefectMaterials.Generic.Select(standard => standard.Item));
+        Assert.Equal(["spot-primer", "stripper", "sealing-primer", "silicone-remover", "grout", "laminating-resin"], DefectMaterials.Generic.Select(standard => standard.Item));
         Numbers.Refuses("fixtureArea", () => DefectMaterials.For([], Area.Zero));
         Numbers.Refuses("Each", () => _ = own with { Each = Volume.FromLiters(11) });
+        Numbers.Refuses("Work", () => _ = own with { Work = (WorkKind)99 });
         Numbers.Refuses("Repairs", () => _ = own with { Repairs = (DefectKind)99 });
         Assert.Equal("own primer for RustSpot", own.ToString());
         Assert.All(DefectMaterials.Generic, standard => Assert.Equal(SourceKind.Invented, standard.Source.Kind));

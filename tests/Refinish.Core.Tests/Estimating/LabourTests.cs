@@ -179,6 +179,7 @@ public class LabourTests
             [DefectKind.GroutFailure] = WorkKind.Regrout,
             [DefectKind.LooseTiles] = WorkKind.Regrout,
             [DefectKind.RustSpot] = WorkKind.GrindRust,
+            [DefectKind.Crazing] = WorkKind.SealCrazing,
             [DefectKind.Perforation] = null,
             [DefectKind.FlexingFloor] = null,
         };

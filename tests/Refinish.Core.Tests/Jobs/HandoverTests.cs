@@ -22,7 +22,7 @@ public class HandoverTests
     private static Job Job => InventedJobs.OccupiedHouse() with
     {
         Fixtures = [new FixtureJob { Id = "panel", Room = "bath", Fixture = RandomJobs.Panel(1.5, 0.6),
-            Survey = new Survey { Material = FixtureMaterial.EnamelledSteel, Defects = [], BuiltBefore1978 = false } }],
+            Survey = new Survey { Material = FixtureMaterial.EnamelledSteel, Defects = [], YearBuilt = 1995 } }],
     };
 
     [Fact]

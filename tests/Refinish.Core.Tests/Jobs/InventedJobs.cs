@@ -69,7 +69,7 @@ internal static class InventedJobs
                             Length.FromMillimeters(2)),
                         new RustSpot(Length.FromMillimeters(20)), new SiliconeResidue(Length.FromMeters(2.4)),
                     ],
-                    BuiltBefore1978 = true,
+                    YearBuilt = 1955,
                     LeadTest = LeadTest.Negative,
                 },
                 Options =
@@ -99,7 +99,7 @@ internal static class InventedJobs
                 Survey = new Survey
                 {
                     Material = FixtureMaterial.EnamelledCastIron, Defects = [], PreviouslyRefinished = true,
-                        OldCoatAdhesion = AdhesionGrade.Grade2B, BuiltBefore1978 = false,
+                        OldCoatAdhesion = AdhesionGrade.Grade2B, YearBuilt = 1995,
                 },
                 Surface = Temperature.FromDegreesCelsius(12),
                 OldColour = new CieLab(62, -12, 24),
@@ -111,7 +111,7 @@ internal static class InventedJobs
                 Room = "bath",
                 Fixture = Surround,
                 Survey = new Survey { Material = FixtureMaterial.CeramicTile, Defects = [new GroutFailure(Length.FromMeters(1.2))],
-                    BuiltBefore1978 = false },
+                    YearBuilt = 1995 },
             },
         ],
     };
@@ -139,13 +139,13 @@ internal static class InventedJobs
         Fixtures =
         [
             new FixtureJob { Id = "pan", Room = "bath", Fixture = Pan, Survey = new Survey { Material = FixtureMaterial.Gelcoat,
-                Defects = [new FlexingFloor(Length.FromMillimeters(5))], BuiltBefore1978 = false } },
+                Defects = [new FlexingFloor(Length.FromMillimeters(5))], YearBuilt = 1995 } },
             new FixtureJob { Id = "counter", Room = "kitchen", Fixture = Counter,
                 Survey = new Survey { Material = FixtureMaterial.Laminate, Defects = [new Burn(Length.FromMillimeters(20))],
-                    BuiltBefore1978 = false } },
+                    YearBuilt = 1995 } },
             new FixtureJob { Id = "vessel", Room = "bath", Fixture = Vessel,
                 Survey = new Survey { Material = FixtureMaterial.VitreousChina, Defects = [new Chip(Length.FromMillimeters(10),
-                    Length.FromMillimeters(1))], BuiltBefore1978 = false } },
+                    Length.FromMillimeters(1))], YearBuilt = 1995 } },
         ],
     };
 

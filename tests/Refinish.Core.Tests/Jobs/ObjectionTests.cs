@@ -98,9 +98,9 @@ public class ObjectionTests
     public void A_cold_run_is_objected_to_beside_a_warmed_one()
     {
         FixtureJob iron = new() { Id = "iron", Room = "bath", Fixture = RandomJobs.Panel(1, 1),
-            Survey = new Survey { Material = FixtureMaterial.EnamelledSteel, Defects = [], BuiltBefore1978 = false } };
+            Survey = new Survey { Material = FixtureMaterial.EnamelledSteel, Defects = [], YearBuilt = 1995 } };
         FixtureJob top = new() { Id = "top", Room = "bath", Fixture = RandomJobs.Panel(3, 1.6),
-            Survey = new Survey { Material = FixtureMaterial.Laminate, Defects = [], BuiltBefore1978 = false } };
+            Survey = new Survey { Material = FixtureMaterial.Laminate, Defects = [], YearBuilt = 1995 } };
         Job cold = Climate(Job.Premises.Rooms[0].Climate.Air, 10);
         string[] one = [.. (cold with { Fixtures = [iron, top] }).Plan().Objections.Select(objection =>
             objection.Id).Order(StringComparer.Ordinal)];
@@ -131,7 +131,7 @@ public class ObjectionTests
         {
             Material = FixtureMaterial.EnamelledSteel, Defects = [new PeelingCoat(Area.FromSquareMeters(0.2), AdhesionGrade.Grade2B)],
                 PreviouslyRefinished = true,
-            OldCoatAdhesion = AdhesionGrade.Grade2B, BuiltBefore1978 = false,
+            OldCoatAdhesion = AdhesionGrade.Grade2B, YearBuilt = 1995,
         };
         string[] ids = [.. With(fixture => fixture with { Survey = peeling }).Plan().Conditions.Select(condition => condition.Id)];
         Assert.Equal(ids.Length, ids.Distinct().Count());
@@ -156,7 +156,7 @@ public class ObjectionTests
     {
         Job job = Room(room => room with { Climate = RoomClimate.Held(air, Temperature.FromDegreesCelsius(surface)) });
         return material is null ? job : job with { Fixtures = [.. job.Fixtures.Select(fixture => fixture with { Options = [],
-            Survey = new Survey { Material = material.Value, Defects = [], BuiltBefore1978 = false } })] };
+            Survey = new Survey { Material = material.Value, Defects = [], YearBuilt = 1995 } })] };
     }
 
     private static Job NoFan() => Room(room => room with { Exhaust = new Exhaust { LabelFlow = VolumeFlow.Zero } });

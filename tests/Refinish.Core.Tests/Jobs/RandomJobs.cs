@@ -159,7 +159,7 @@ internal sealed class RandomJobs
             {
                 Material = !tame && Chance(0.05) ? Pick(FixtureMaterial.Unknown, FixtureMaterial.Polyolefin) : material,
                 Defects = [.. Enumerable.Range(0, random.Next(0, 4)).Select(_ => Defect()).GroupBy(defect => defect.Kind).Select(same => same.First())],
-                BuiltBefore1978 = Chance(0.5),
+                YearBuilt = Chance(0.5) ? 1955 : 1995,
                 LeadTest = Pick(LeadTest.Negative, LeadTest.NotTested),
                 PreviouslyRefinished = refinished,
                 OldCoatAdhesion = refinished && Chance(0.7) ? Pick(AdhesionGrade.Grade2B, AdhesionGrade.Grade5B) : null,

@@ -148,7 +148,7 @@ internal static class Shrinking
 
             yield return () => With(job, fixture with { Fixture = RandomJobs.Panel(1, 1) });
             yield return () => With(job, fixture with { Survey = new Survey { Material = fixture.Survey.Material,
-                Defects = fixture.Survey.Defects, BuiltBefore1978 = false } });
+                Defects = fixture.Survey.Defects, YearBuilt = 1995 } });
             yield return () => With(job, fixture with { Survey = fixture.Survey with { Material = FixtureMaterial.EnamelledSteel } });
             yield return () => With(job, fixture with { Surface = null });
             yield return () => With(job, fixture with { System = null });

@@ -113,7 +113,7 @@ public class UnitsTests
                         ApronHeight = M(0.368), DrainDiameter = M(0.051), OverflowDiameter = M(0.076),
                     }),
                     Survey = new Survey { Material = FixtureMaterial.EnamelledSteel, Defects = [new Chip(M(0.018), M(0.0012)),
-                        new RustSpot(M(0.02))], BuiltBefore1978 = false },
+                        new RustSpot(M(0.02))], YearBuilt = 1995 },
                 },
             ],
         };

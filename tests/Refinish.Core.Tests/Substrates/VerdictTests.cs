@@ -28,7 +28,7 @@ public class VerdictTests
         Material = FixtureMaterial.EnamelledCastIron,
         Defects = defects,
         LeadTest = LeadTest.Negative,
-        BuiltBefore1978 = false,
+        YearBuilt = 1995,
     };
 
     [Fact]
@@ -64,8 +64,8 @@ public class VerdictTests
         { "S-16", Suitability.SuitableWithConditions, Clean(new PeelingCoat(Area.FromSquareMeters(1), null)) },
         { "S-17", Suitability.NotSuitable, Clean() with { LeadTest = LeadTest.Positive } },
         { "S-18", Suitability.SuitableWithConditions, Clean() with { LeadTest = LeadTest.Positive, CertifiedForLead = true } },
-        { "S-19", Suitability.SuitableWithConditions, Clean() with { LeadTest = LeadTest.NotTested, BuiltBefore1978 = true } },
-        { "S-19", Suitability.SuitableWithConditions, Clean() with { LeadTest = LeadTest.NotTested, BuiltBefore1978 = null } },
+        { "S-19", Suitability.SuitableWithConditions, Clean() with { LeadTest = LeadTest.NotTested, YearBuilt = 1955 } },
+        { "S-19", Suitability.SuitableWithConditions, Clean() with { LeadTest = LeadTest.NotTested, YearBuilt = null } },
         { "S-20", Suitability.NotSuitable, Clean() with { CuttingOrFoodContactExpected = true } },
         { "S-21", Suitability.SuitableWithConditions, Clean(new Crazing(Ratio.FromPercent(21))) },
         { "S-22", Suitability.SuitableWithConditions, Clean(new Crazing(Ratio.FromPercent(20))) },
@@ -82,7 +82,18 @@ public class VerdictTests
         { "S-33", Suitability.NotSuitable, Clean() with { FlameCannotBeShutOff = true } },
         { "S-34", Suitability.NotSuitable, Clean() with { SensitiveOccupantsCannotLeave = true } },
         { "S-35", Suitability.SuitableWithConditions, Clean(new Pitting(Area.FromSquareMeters(0.1), Mm(0.3), Ratio.FromPercent(20))) },
+        { "S-36", Suitability.NotSuitable, Tiles(AsbestosTest.Positive, new GroutFailure(Mm(500))) },
+        { "S-37", Suitability.SuitableWithConditions, Tiles(AsbestosTest.Positive, new GroutFailure(Mm(500))) with { CertifiedForAsbestos = true } },
+        { "S-38", Suitability.SuitableWithConditions, Clean() with { AsbestosTest = AsbestosTest.Positive } },
+        { "S-39", Suitability.SuitableWithConditions, Tiles(AsbestosTest.NotTested, new GroutFailure(Mm(500))) with { YearBuilt = 1980 } },
+        { "S-40", Suitability.SuitableWithConditions, Clean() with { YearBuilt = 1980 } },
+        { "S-40", Suitability.SuitableWithConditions, Clean() with { YearBuilt = null } },
+        { "S-40", Suitability.SuitableWithConditions, Clean() with { AsbestosSuspected = true } },
+        { "S-41", Suitability.SuitableWithConditions, Clean(new PeelingCoat(Area.FromSquareMeters(1), AdhesionGrade.Grade4B)) },
     };
+
+    private static Survey Tiles(AsbestosTest test, params Defect[] defects) =>
+        Clean(defects) with { Material = FixtureMaterial.CeramicTile, AsbestosTest = test };
 
     [Theory]
     [MemberData(nameof(Rules))]
@@ -116,7 +127,8 @@ public class VerdictTests
         Random random = new(seed);
         Defect[] some = [.. Every.Where(_ => random.Next(2) == 0)];
         Defect[] shuffled = [.. some.OrderBy(_ => random.Next())];
-        Survey survey = Clean(some) with { Material = (FixtureMaterial)(material % 11), LeadTest = (LeadTest)(lead % 3), BuiltBefore1978 = lead % 2 == 0 };
+        Survey survey = Clean(some) with { Material = (FixtureMaterial)(material % 11), LeadTest = (LeadTest)(lead % 3),
+            YearBuilt = lead % 2 == 0 ? 1955 : 1995, AsbestosTest = (AsbestosTest)random.Next(3), CertifiedForAsbestos = lead % 5 == 0 };
         Verdict verdict = new(survey);
         Verdict other = new(survey with { Defects = shuffled });
         Assert.Equal(verdict.Reasons, other.Reasons);
@@ -137,16 +149,21 @@ public class VerdictTests
         {
             Material = (FixtureMaterial)(material % 11),
             LeadTest = (LeadTest)random.Next(3),
-            BuiltBefore1978 = random.Next(3) switch { 0 => null, 1 => true, _ => false },
+            YearBuilt = random.Next(5) switch { 0 => null, 1 => 1977, 2 => 1978, 3 => 1980, _ => 1981 },
+            AsbestosTest = (AsbestosTest)random.Next(3),
+            AsbestosSuspected = random.Next(4) == 0,
             CertifiedForLead = random.Next(2) == 0,
             LeakCannotBeStopped = random.Next(2) == 0,
         };
         survey = survey with { LeadSuspected = random.Next(3) == 0 };
-        bool lead = survey.LeadTest == LeadTest.Positive || (survey.LeadTest == LeadTest.NotTested && (survey.LeadSuspected || survey.BuiltBefore1978 != false));
+        bool lead = survey.LeadTest == LeadTest.Positive || (survey.LeadTest == LeadTest.NotTested && (survey.LeadSuspected || survey.YearBuilt is null or < 1978));
+        bool asbestos = survey.AsbestosTest == AsbestosTest.Positive
+            || (survey.AsbestosTest == AsbestosTest.NotTested && (survey.AsbestosSuspected || survey.YearBuilt is null or <= 1980));
         bool structure = survey.LeakCannotBeStopped || some.Any(defect => defect.Kind is DefectKind.FlexingFloor or DefectKind.Perforation or DefectKind.LooseTiles || defect is Crack { MovesUnderLoad: true });
         foreach (IReadOnlyList<Caution> cautions in new[] { new Verdict(survey).Cautions })
         {
             Assert.Equal(lead, cautions.Any(caution => caution.Hazard == Hazard.Lead));
+            Assert.Equal(asbestos, cautions.Any(caution => caution.Code.StartsWith("asbestos-", StringComparison.Ordinal)));
             Assert.Equal(structure, cautions.Any(caution => caution.Hazard == Hazard.Structure));
             Assert.Contains(cautions, caution => caution.Hazard == Hazard.Dust);
         }
@@ -154,6 +171,84 @@ public class VerdictTests
         // Nor does the text leave out a single one.
         string text = new Verdict(survey).ToText(DisplayUnits.UsCustomary);
         Assert.All(new Verdict(survey).Cautions, caution => Assert.Contains(caution.Sentence, text, StringComparison.Ordinal));
+    }
+
+    [Theory]
+    [InlineData(1977, true, true)]
+    [InlineData(1978, false, true)]
+    [InlineData(1980, false, true)]
+    [InlineData(1981, false, false)]
+    [Evidence(Basis.Cited, "lead: target housing is built before 1978 (71 FR 1588); asbestos: presumed in buildings of no later than 1980 (29 CFR 1926.1101(b))")]
+    public void Years_decide_what_is_asked(int year, bool lead, bool asbestos)
+    {
+        Verdict verdict = new(Clean() with { YearBuilt = year, LeadTest = LeadTest.NotTested });
+        Assert.Equal(lead, verdict.Reasons.Any(reason => reason.RuleCode == "S-19"));
+        Assert.Equal(asbestos, verdict.Reasons.Any(reason => reason.RuleCode == "S-40"));
+        Assert.Equal(lead, verdict.Cautions.Any(caution => caution.Code == "lead-untested"));
+        Assert.Equal(asbestos, verdict.Cautions.Any(caution => caution.Code == "asbestos-untested"));
+        Assert.True(verdict.MayBePlanned);
+        Assert.DoesNotContain(new Verdict(verdict.Survey with { AsbestosTest = AsbestosTest.Negative }).Reasons, reason => reason.RuleCode == "S-40");
+    }
+
+    public static TheoryData<Survey> Disturbing() =>
+    [
+        Clean(new LooseTiles(1)), Clean(new GroutFailure(Mm(500))), Clean() with { SubstrateWet = true }, Clean() with { SwollenOrDelaminated = true },
+        Clean(new FlexingFloor(Mm(3))), Clean(new Crack(Mm(100), Mm(1), Mm(1), true)), Clean(new Perforation(Mm(5))), Clean() with { LeakCannotBeStopped = true },
+    ];
+
+    [Theory]
+    [MemberData(nameof(Disturbing))]
+    [Evidence(Basis.Contract, "what reaches adhesive, board, pads or pipes is told apart from work on the surface, tested or not, licensed or not")]
+    public void Work_that_disturbs_is_told_apart(Survey survey)
+    {
+        string[] Codes(Survey one) => [.. new Verdict(one).Reasons.Select(reason => reason.RuleCode).Where(code => code is "S-36" or "S-37" or "S-38" or "S-39" or "S-40")];
+        Assert.Empty(Codes(survey));
+        Assert.Equal(["S-39"], Codes(survey with { YearBuilt = 1970 }));
+        Assert.Equal(["S-36"], Codes(survey with { AsbestosTest = AsbestosTest.Positive }));
+        Assert.Equal(["S-37"], Codes(survey with { AsbestosTest = AsbestosTest.Positive, CertifiedForAsbestos = true }));
+        Assert.Empty(Codes(survey with { YearBuilt = 1970, AsbestosTest = AsbestosTest.Negative }));
+    }
+
+    [Fact]
+    [Evidence(Basis.Contract, "work that stays on the surface brings the question as a condition, never a refusal")]
+    public void Work_on_the_surface_leaves_asbestos_alone()
+    {
+        Defect[] surface = [.. Every.Where(defect => defect is not (LooseTiles or GroutFailure or Perforation or Crack { MovesUnderLoad: true }
+            or FlexingFloor { Deflection.Millimeters: > 2 }))];
+        Survey survey = Clean(surface) with { AsbestosTest = AsbestosTest.Positive };
+        Assert.Equal("S-38", Assert.Single(new Verdict(survey).Reasons, reason => reason.Title.Contains("asbestos", StringComparison.Ordinal)).RuleCode);
+        Assert.True(new Verdict(survey).MayBePlanned);
+        Assert.Equal("S-40", Assert.Single(new Verdict(survey with { AsbestosTest = AsbestosTest.NotTested, YearBuilt = null }).Reasons,
+            reason => reason.Title.Contains("asbestos", StringComparison.Ordinal)).RuleCode);
+    }
+
+    [Fact]
+    [Evidence(Basis.Contract, "a coat that peels has at least a condition, for every patch, every grade beside it, every mark and every policy")]
+    public void A_coat_that_peels_is_never_suitable_without_conditions()
+    {
+        AdhesionGrade[] grades = Enum.GetValues<AdhesionGrade>();
+        AdhesionGrade?[] all = [null, .. grades.Select(grade => (AdhesionGrade?)grade)];
+        int cases = 0;
+        foreach (AdhesionGrade? patch in all)
+        {
+            foreach (AdhesionGrade? beside in all)
+            {
+                foreach (AdhesionGrade least in grades)
+                {
+                    foreach (bool marked in new[] { false, true })
+                    {
+                        Survey survey = Clean(new PeelingCoat(Area.FromSquareMeters(0.2), patch)) with { OldCoatAdhesion = beside, PreviouslyRefinished = marked };
+                        Verdict verdict = new(survey, new SurveyPolicy { MinimumAdhesion = least });
+                        Assert.Equal(Suitability.SuitableWithConditions, verdict.Suitability);
+                        Assert.Equal(patch < least || beside < least, verdict.Reasons.Any(reason => reason.RuleCode == "S-15"));
+                        Assert.Equal(patch >= least, verdict.Reasons.Any(reason => reason.RuleCode == "S-41"));
+                        cases++;
+                    }
+                }
+            }
+        }
+
+        Assert.Equal(7 * 7 * 6 * 2, cases);
     }
 
     [Fact]
@@ -176,6 +271,9 @@ public class VerdictTests
         Numbers.Refuses("Material", () => _ = Clean() with { Material = FixtureMaterial.OldCoating });
         Numbers.Refuses("FailedCleaningCycles", () => _ = Clean() with { FailedCleaningCycles = -1 });
         Numbers.Refuses("LeadTest", () => _ = Clean() with { LeadTest = (LeadTest)4 });
+        Numbers.Refuses("AsbestosTest", () => _ = Clean() with { AsbestosTest = (AsbestosTest)3 });
+        Numbers.Refuses("YearBuilt", () => _ = Clean() with { YearBuilt = 78 });
+        Numbers.Refuses("YearBuilt", () => _ = Clean() with { YearBuilt = 2201 });
         Numbers.Refuses("MaximumFloorDeflection", () => _ = new SurveyPolicy { MaximumFloorDeflection = Length.Zero });
         Numbers.Refuses("MaximumCrazing", () => _ = new SurveyPolicy { MaximumCrazing = Ratio.FromPercent(120) });
         Numbers.Refuses("CleaningCycles", () => _ = new SurveyPolicy { CleaningCycles = 0 });

@@ -60,6 +60,7 @@ internal static class GenericShop
             new("sealing-primer", Volume.FromMilliliters(500), 31m),
             new("silicone-remover", Volume.FromMilliliters(250), 16m),
             new("grout", Volume.FromMilliliters(500), 7m),
+            new("laminating-resin", Volume.FromMilliliters(500), 22m),
         ],
         Options =
         [

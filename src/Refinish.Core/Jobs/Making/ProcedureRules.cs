@@ -17,6 +17,8 @@ internal sealed class ProcedureRules(Procedure procedure, SurveyPolicy policy, C
     private static readonly Source Practice = Source.CommonPractice("order and manner of work in refinishing in place; the data sheets of the products go first");
     private static readonly Source OldCoatRule = Source.CommonPractice("a kept coating is an organic surface: abraded, not etched, and without silane for glass; the data sheet of the new system goes first");
 
+    private static readonly Source CrackRule = Source.CommonPractice("cracks in glass-fibre and acrylic sheet are opened and reinforced before they are filled; the data sheets of resin and fabric go first");
+
     private static readonly IReadOnlyList<Caution> Dusty = ValueList<Caution>.Owning(Cautions.Dust);
     private static readonly IReadOnlyList<Caution> Etched = ValueList<Caution>.Owning(Cautions.Dust, Cautions.Etchants);
     private static readonly IReadOnlyList<Caution> Stripping = ValueList<Caution>.Owning(Cautions.Strippers, Cautions.NeverAlone, Cautions.MakeUpAir, Cautions.Occupants);
@@ -49,7 +51,7 @@ internal sealed class ProcedureRules(Procedure procedure, SurveyPolicy policy, C
                 new OperationTraits { Labour = labour.Hours(WorkKind.FitTrim, (double)trim.Quantity), IsInterruptible = true });
         }
 
-        Add(WorkKind.Caulk, "caulk the joints, refit the hardware", Practice);
+        Add(WorkKind.Caulk, ClearingText.Back(fixture.Fixture), Practice);
         Add(WorkKind.Inspect, "inspect under side light, measure the film where a gauge can, explain care and waits, hand over", Practice);
         OwnWork(WorkKind.Inspect);
     }
@@ -59,7 +61,7 @@ internal sealed class ProcedureRules(Procedure procedure, SurveyPolicy policy, C
         switch (kind)
         {
             case WorkKind.Clear:
-                Add(kind, "take off drain trim, overflow plate and stops; cut out all caulk", Practice);
+                Add(kind, ClearingText.Of(fixture.Fixture), Practice);
                 break;
             case WorkKind.RemoveSilicone:
                 Repair(kind, "digest and scrape silicone from the joints, wipe, repeat the water-break test", Practice);
@@ -92,8 +94,14 @@ internal sealed class ProcedureRules(Procedure procedure, SurveyPolicy policy, C
             case WorkKind.GrindRust:
                 Repair(kind, "grind rust to bright metal with a margin, treat it, spot prime within the hour", Practice, dusty: true);
                 break;
+            case WorkKind.ReinforceCrack:
+                Reinforce();
+                break;
             case WorkKind.Fill:
                 Fill();
+                break;
+            case WorkKind.SealCrazing:
+                Repair(kind, "abrade the crazed places and seal them with a further primer coat", Practice, dusty: true);
                 break;
             case WorkKind.Tack:
                 bool sands = procedure.Filler.Items.Count > 0 && LabourStandards.For(WorkKind.SandFiller, procedure.Shop.Labour) is null;
@@ -172,6 +180,27 @@ internal sealed class ProcedureRules(Procedure procedure, SurveyPolicy policy, C
             });
     }
 
+    // Gelcoat and acrylic are sheets that flex: filler alone opens again. Enamel, china and tile are rigid, and their cracks are only filled.
+    private void Reinforce()
+    {
+        Crack[] cracks = [.. procedure.Defects.OfType<Crack>()];
+        if (cracks.Length > 0 && fixture.Survey.Material is FixtureMaterial.Gelcoat or FixtureMaterial.Acrylic)
+        {
+            Add(
+                WorkKind.ReinforceCrack,
+                "drill the ends of each crack, open it to a wide vee, and laminate glass fabric over it in resin: from behind where the back can be reached, otherwise in a recess ground into the face; let it harden",
+                CrackRule,
+                new OperationTraits
+                {
+                    Labour = labour.Hours(WorkKind.ReinforceCrack, cracks.Sum(crack => crack.Length.Meters)),
+                    IsInterruptible = true,
+                    RaisesDust = true,
+                    Materials = MaterialsOf(WorkKind.ReinforceCrack, cracks),
+                    Cautions = SurveyCautions.Filler(FillerChemistry.Unknown),
+                });
+        }
+    }
+
     private void Fill()
     {
         Defect[] defects = [.. repairs[WorkKind.Fill]];
@@ -188,15 +217,17 @@ internal sealed class ProcedureRules(Procedure procedure, SurveyPolicy policy, C
 
         tasks.AddRange(labour.Of(defects, WorkKind.Fill));
         bool filled = procedure.Filler.Items.Count > 0;
-        int sealedOnly = defects.Count(defect => defect.Kind == DefectKind.Crazing);
-        List<MaterialNeed> materials = filled
-            ? [new MaterialNeed(procedure.Shop.Filler.Product.Id, procedure.Shop.Filler.Product.Name, procedure.Filler.Volume), .. MaterialsOf(defects)]
-            : [.. MaterialsOf(defects)];
+        List<MaterialNeed> materials = [.. MaterialsOf(WorkKind.Fill, defects)];
+        if (filled)
+        {
+            materials.Insert(0, new MaterialNeed(procedure.Shop.Filler.Product.Id, procedure.Shop.Filler.Product.Name, procedure.Filler.Volume));
+        }
+
         Add(
             WorkKind.Fill,
-            filled ? "fill hollows in lifts and let them cure" : "abrade and seal",
+            "fill hollows in lifts and let them cure",
             Practice,
-            new OperationTraits { Name = sealedOnly == 0 ? "fill repairs" : sealedOnly == defects.Length ? "abrade and seal crazing" : null, Labour = new ValueList<LabourTask>(tasks), IsInterruptible = true, RaisesDust = true, Materials = materials, Cautions = procedure.Filler.Cautions });
+            new OperationTraits { Labour = new ValueList<LabourTask>(tasks), IsInterruptible = true, RaisesDust = true, Materials = materials, Cautions = procedure.Filler.Cautions });
     }
 
     private void Promote()
@@ -266,8 +297,8 @@ internal sealed class ProcedureRules(Procedure procedure, SurveyPolicy policy, C
                     Labour = new ValueList<LabourTask>(labour.Of(defects, kind)),
                     IsInterruptible = true,
                     RaisesDust = dusty,
-                    Materials = MaterialsOf(defects),
-                    Cautions = kind == WorkKind.Strip ? Stripping : dusty ? Dusty : null,
+                    Materials = MaterialsOf(kind, defects),
+                    Cautions = kind switch { WorkKind.Strip => Stripping, WorkKind.Regrout => Regrouting(), _ => dusty ? Dusty : null },
                 });
         }
     }
@@ -306,5 +337,10 @@ internal sealed class ProcedureRules(Procedure procedure, SurveyPolicy policy, C
 
     private string Id(WorkKind kind) => fixture.Id + "/" + WorkOrder.Key(kind);
 
-    private IReadOnlyList<MaterialNeed> MaterialsOf(IReadOnlyList<Defect> defects) => DefectMaterials.For(defects, procedure.CoatedArea, procedure.Shop.DefectMaterials);
+    private IReadOnlyList<MaterialNeed> MaterialsOf(WorkKind kind, IReadOnlyList<Defect> defects) =>
+        DefectMaterials.For(kind, defects, procedure.CoatedArea, procedure.Shop.DefectMaterials);
+
+    // Raking out raises dust of grout, and may reach adhesive and board that hold asbestos.
+    private IReadOnlyList<Caution> Regrouting() =>
+        [.. SubstrateCautions.Of(fixture.Survey).Where(caution => caution == SubstrateCautions.AsbestosFound || caution == SubstrateCautions.AsbestosUntested), .. Dusty];
 }
