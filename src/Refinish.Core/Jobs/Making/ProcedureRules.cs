@@ -17,11 +17,6 @@ internal sealed class ProcedureRules(Procedure procedure, SurveyPolicy policy, C
     private static readonly Source Practice = Source.CommonPractice("order and manner of work in refinishing in place; the data sheets of the products go first");
     private static readonly Source OldCoatRule = Source.CommonPractice("a kept coating is an organic surface: abraded, not etched, and without silane for glass; the data sheet of the new system goes first");
 
-    private static readonly IReadOnlyList<Caution> Dusty = ValueList<Caution>.Owning(Cautions.Dust);
-    private static readonly IReadOnlyList<Caution> Etched = ValueList<Caution>.Owning(Cautions.Dust, Cautions.Etchants);
-    private static readonly IReadOnlyList<Caution> Stripping = ValueList<Caution>.Owning(Cautions.Strippers, Cautions.NeverAlone, Cautions.MakeUpAir, Cautions.Occupants);
-    private static readonly IReadOnlyList<Caution> Slippery = ValueList<Caution>.Owning(Cautions.SlipGrains);
-
     private readonly FixtureJob fixture = procedure.Fixture;
     private readonly ValueList<string> itself = ValueList<string>.Owning(procedure.Fixture.Id);
     private readonly ILookup<WorkKind?, Defect> repairs = procedure.Defects.ToLookup(defect => LabourStandards.WorkOf(defect.Kind));
@@ -29,6 +24,11 @@ internal sealed class ProcedureRules(Procedure procedure, SurveyPolicy policy, C
     public List<Operation> Operations { get; } = [];
 
     private bool IsEtched => SurveyRules.MayBeEtched(procedure.Surface);
+
+    private bool UsesAcid => IsEtched || OwnKey?.Kind == SystemStepKind.Etch;
+
+    private SystemStep? OwnKey => procedure.System.Steps.FirstOrDefault(step =>
+        step.Kind is SystemStepKind.Etch or SystemStepKind.Abrade && step.Materials.Contains(procedure.Surface));
 
     public void Make()
     {
@@ -126,8 +126,7 @@ internal sealed class ProcedureRules(Procedure procedure, SurveyPolicy policy, C
     private void Key()
     {
         FixtureMaterial under = procedure.Surface;
-        SystemStep? own = procedure.System.Steps.FirstOrDefault(step =>
-            step.Kind is SystemStepKind.Etch or SystemStepKind.Abrade && step.Materials.Contains(under));
+        SystemStep? own = OwnKey;
         bool etches = own?.Kind == SystemStepKind.Etch;
         (string what, (int, int)? grits) = under switch
         {
@@ -151,7 +150,6 @@ internal sealed class ProcedureRules(Procedure procedure, SurveyPolicy policy, C
                 RaisesDust = !etches,
                 CoarsestGrit = own is null ? grits?.Item1 : null,
                 FinestGrit = own is null ? grits?.Item2 : null,
-                Cautions = IsEtched ? Etched : Dusty,
             });
     }
 
@@ -178,7 +176,7 @@ internal sealed class ProcedureRules(Procedure procedure, SurveyPolicy policy, C
             WorkKind.Fill,
             filled ? "fill hollows in lifts and let them cure" : "abrade and seal",
             Practice,
-            new OperationTraits { Labour = new ValueList<LabourTask>(tasks), IsInterruptible = true, RaisesDust = true, Materials = materials, Cautions = procedure.Filler.Cautions });
+            new OperationTraits { Labour = new ValueList<LabourTask>(tasks), IsInterruptible = true, RaisesDust = true, Materials = materials });
     }
 
     private void Promote()
@@ -204,7 +202,7 @@ internal sealed class ProcedureRules(Procedure procedure, SurveyPolicy policy, C
                 coat.Kind,
                 "spray " + coat.Layer.Product.Name,
                 coat.Layer.Product.Source,
-                new OperationTraits { Id = fixture.Id + "/coat/" + Figures.Fixed(coat.Number, 0), Sprays = true, Labour = labour.Hours(coat.Kind, 1) });
+                new OperationTraits { Id = fixture.Id + "/coat/" + Figures.Fixed(coat.Number, 0), Sprays = true, Labour = labour.Hours(coat.Kind, 1), Product = coat.Layer.Product });
             if (coat.TakesGrains)
             {
                 Add(
@@ -213,7 +211,7 @@ internal sealed class ProcedureRules(Procedure procedure, SurveyPolicy policy, C
                         ? "broadcast grains evenly over the wet floor"
                         : "broadcast " + Measure.Mass.FormatBoth(coats.SlipFloor.ToWeighOut.Kilograms) + " of " + coats.SlipFloor.Additive.Name + " evenly over the wet floor",
                     Practice,
-                    new OperationTraits { Labour = labour.Hours(WorkKind.Broadcast, 1), Cautions = Slippery });
+                    new OperationTraits { Labour = labour.Hours(WorkKind.Broadcast, 1), Product = coat.Layer.Product });
             }
         }
     }
@@ -248,7 +246,6 @@ internal sealed class ProcedureRules(Procedure procedure, SurveyPolicy policy, C
                     IsInterruptible = true,
                     RaisesDust = dusty,
                     Materials = MaterialsOf(defects),
-                    Cautions = kind == WorkKind.Strip ? Stripping : dusty ? Dusty : null,
                 });
         }
     }
@@ -280,7 +277,9 @@ internal sealed class ProcedureRules(Procedure procedure, SurveyPolicy policy, C
             RaisesDust = traits.RaisesDust,
             IsLoud = traits.RaisesDust,
             Materials = traits.Materials ?? ValueList<MaterialNeed>.Empty,
-            Cautions = traits.Cautions ?? ValueList<Caution>.Empty,
+            Cautions = traits.Product is CoatingProduct product
+                ? WorkCautions.Of(kind, product, procedure.CoatsWallTile)
+                : WorkCautions.Of(kind, procedure, UsesAcid),
             Source = source,
         });
     }

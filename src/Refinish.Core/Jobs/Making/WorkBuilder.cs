@@ -117,6 +117,7 @@ internal sealed class WorkBuilder(WorkList work)
             Room = room.Id,
             Fixtures = [.. here.Select(procedure => procedure.Fixture.Id)],
             IsInterruptible = true,
+            Cautions = WorkCautions.Of(WorkKind.SetUp),
             Labour = standard is null ? [] : [new LabourTask(standard, Area.FromSquareMeters(here.Sum(procedure => procedure.SquareMeters)), 1, 1) { Id = id }],
             Source = Source.CommonPractice("protection of floor and exhaust before anything else"),
         });
