@@ -46,7 +46,7 @@ internal sealed record RowExport(RowFate Fate, IReadOnlyList<ExportLine> Lines, 
 
     private static RowExport Of(TakeoffRow row, JobPlan plan)
     {
-        string hazards = string.Join(' ', plan.Cautions.Select(caution => caution.Hazard).Distinct());
+        string hazards = string.Join(' ', plan.Cautions.Select(planned => planned.Caution.Hazard).Distinct());
         List<ExportLine> lines =
         [
             .. plan.Objections.Select(objection => new ExportLine(
@@ -62,7 +62,7 @@ internal sealed record RowExport(RowFate Fate, IReadOnlyList<ExportLine> Lines, 
         }
 
         return new RowExport(priced ? RowFate.Priced : RowFate.Objected, [.. lines.Select(line => line with { Hazards = hazards })],
-            plan.Cautions);
+            [.. plan.Cautions.Select(planned => planned.Caution)]);
     }
 
     // The quantity of one fixture times their number, at the library's rate, rounded once.

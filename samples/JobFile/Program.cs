@@ -45,7 +45,7 @@ foreach (ProtectionNeed need in plan.Protection)
     Console.WriteLine("For the respiratory protection programme: " + need);
 }
 
-foreach (Caution caution in plan.Cautions)
+foreach (PlannedCaution caution in plan.Cautions)
 {
     Console.WriteLine("Caution: " + caution);
 }

@@ -24,7 +24,7 @@ internal static class Program
         }
 
         Console.WriteLine("coated area " + Measure.Area.Format(plan.CoatedArea.SquareMeters) + ", price " + plan.Price);
-        foreach (Caution caution in plan.Cautions)
+        foreach (PlannedCaution caution in plan.Cautions)
         {
             Console.WriteLine("! " + caution);
         }

@@ -37,7 +37,7 @@ internal sealed record Answer(
             [.. plan.Conditions.Select(condition =>
                 new Condition(condition.Id, condition.About, condition.Sentence(DisplayUnits.Si), condition.Remedy))],
             [.. plan.Protection.Select(need => need.ToString())],
-            [.. plan.Cautions.Select(caution => new Caution(caution.Code, caution.Sentence, caution.DecidedBy))],
+            [.. plan.Cautions.Select(planned => new Caution(planned.Caution.Code, planned.Caution.Sentence, planned.Caution.DecidedBy))],
             quote.Price is { Net: decimal net, Tax: decimal tax, Total: decimal total } price
                 ? new(price.Book.Currency, [.. price.Lines.Select(line => Line.Of(line))], net, tax, total)
                 : null,

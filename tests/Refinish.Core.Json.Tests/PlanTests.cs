@@ -22,7 +22,7 @@ public class PlanTests
         "CrewSchedule.Found", "CrewSchedule.Objections", "CrewSchedule.Operations", "CrewSchedule.Runs", "CrewSchedule.Site",
         "CrewSchedule.Work", "CrewTurn.Piece", "CrewTurn.Step", "CupPlan.InCup", "CupPlan.Induction", "CupPlan.PotLife",
         "CupPlan.Rules", "CupPlan.Use", "CureForecast.RateFactor", "CureForecast.Shift", "CureForecast.Times",
-        "ExposureComparison.Limit", "ExposureComparison.Solvent", "FillerEstimate.Items", "FillerEstimate.NotFilled",
+        "ExposureComparison.Limit", "ExposureComparison.Solvent", "FillerEstimate.Cautions", "FillerEstimate.Items", "FillerEstimate.NotFilled",
         "FillerEstimate.Policy", "FixtureHandover.Film", "FixtureHandover.Procedure", "FixtureInstruction.Fixture", "FixturePrice.Cost",
         "HidingCoat.Colour", "HidingCoat.LightnessDifference", "HidingCoat.Ratio", "HidingCoat.Reflectance",
         "IsocyanateScreen.AirborneFraction", "IsocyanateScreen.CoatingMass", "IsocyanateScreen.Exhaust",
@@ -31,12 +31,12 @@ public class PlanTests
         "JobPlan.Work", "KitCount.Kit", "KitPurchase.Item", "KitPurchase.Prices", "LabourTask.Id", "LabourTask.Learning",
         "LabourTask.Repeats", "LabourTask.Wage", "LabourTask.Worker", "LimitComparison.Measure", "PersonExposure.Limits",
         "PersonExposure.Person", "PersonExposure.Stays", "PlannedCoat.Layer", "PouredMix.Product", "PouredMix.Reducer",
-        "PriceByFixture.Fixtures", "PriceEstimate.Book", "PriceEstimate.Request", "Procedure.Conditions", "Procedure.Defects",
+        "PriceByFixture.Fixtures", "PriceEstimate.Book", "PriceEstimate.Request", "Procedure.Cautions", "Procedure.Conditions", "Procedure.Defects",
         "Procedure.Fixture", "Procedure.Gun", "Procedure.LabourGaps", "Procedure.Losses", "Procedure.Operations", "Procedure.Shop",
         "RefinishOrReplace.CostPerDayOutOfUse", "RefinishOrReplace.DiscountRate", "RefinishOrReplace.Refinish",
         "RefinishOrReplace.Replace", "RoomAirPlan.Room", "ScheduledOperation.Operation", "ScheduledRun.Operation", "ScheduledRun.Run",
         "SlipResistantFloor.Loss", "SlipResistantFloor.Rate", "SprayWindow.Air", "SprayWindow.Limits", "StepLag.Clock",
-        "StockDraw.Product", "StockUse.Kit", "SubstanceAir.Solvent", "TimeInterval.Length", "Verdict.Policy", "Verdict.Survey",
+        "StockDraw.Product", "StockUse.Kit", "SubstanceAir.Solvent", "TimeInterval.Length", "Verdict.Cautions", "Verdict.Policy", "Verdict.Survey",
         "WarrantyReserve.ClaimProbability", "WarrantyReserve.CostPerClaim", "WarrantyReserve.DiscountRate", "WarrantyReserve.Lives",
         "WetFilm.Reducer", "WetFilm.VolumeSolids",
     ];
@@ -96,9 +96,9 @@ public class PlanTests
         JobPlan plan = Examples.Named(which).Plan();
         JsonNode results = JsonNode.Parse(PlanJson.Write(plan))!["results"]!;
         JsonArray full = results["cautions"]!.AsArray();
-        HashSet<string> codes = [.. full.Select(caution => (string)caution!["code"]!)];
-        Assert.Subset(codes, plan.Cautions.Select(caution => caution.Code).ToHashSet());
-        Assert.All(full, caution => Assert.NotEmpty((string)caution!["sentence"]!));
+        HashSet<string> codes = [.. full.Select(caution => (string)caution!["caution"]!["code"]!)];
+        Assert.Equal(plan.Cautions.Select(planned => planned.Caution.Code), full.Select(caution => (string)caution!["caution"]!["code"]!));
+        Assert.All(full, caution => Assert.NotEmpty((string)caution!["caution"]!["sentence"]!));
         string[] named = [.. Named(results)];
         Assert.NotEmpty(named);
         Assert.Subset(codes, named.ToHashSet());

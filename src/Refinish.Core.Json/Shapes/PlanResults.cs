@@ -54,12 +54,20 @@ internal static class PlanResults
         .Show("source", CommonShapes.Source, condition => condition.Source)
         .AsResults();
 
+    private static readonly FieldsShape<PlannedCaution> Caution = new Fields<PlannedCaution>("plannedCaution")
+        .Show("caution", CommonShapes.Caution, planned => planned.Caution)
+        .Show("operations", CommonShapes.List(Scalars.Text), planned => planned.Operations)
+        .Show("fixtures", CommonShapes.List(Scalars.Text), planned => planned.Fixtures)
+        .Show("rooms", CommonShapes.List(Scalars.Text), planned => planned.Rooms)
+        .Show("crew", CommonShapes.List(Scalars.Text), planned => planned.Crew)
+        .AsResults();
+
     public static FieldsShape<JobPlan> Plan { get; } = new Fields<JobPlan>("jobPlan")
         .Show("isPossible", Scalars.YesNo, plan => plan.IsPossible)
         .Show("objections", CommonShapes.List(Objection), plan => plan.Objections)
         .Show("conditions", CommonShapes.List(Condition), plan => plan.Conditions)
         .Show("protection", CommonShapes.List(AirResults.Protection), plan => plan.Protection)
-        .Show("cautions", Results.Cautions, AllCautions)
+        .Show("cautions", CommonShapes.List(Caution), plan => plan.Cautions)
         .Show("assumptions", Results.Sentences, plan => plan.Assumptions)
         .Show("coatedArea", Results.Area, plan => plan.CoatedArea.SquareMeters)
         .Show("procedures", CommonShapes.List(ProcedureResults.Procedure), plan => plan.Procedures)
@@ -77,18 +85,6 @@ internal static class PlanResults
         .Show("comparison", PriceResults.Comparison.OrNull(), plan => plan.Comparison)
         .Show("handover", Handover.OrNull(), plan => plan.Handover)
         .AsResults();
-
-    /// <summary>Every caution that a part of the results names by its code, those of the plan first.</summary>
-    private static List<Caution> AllCautions(JobPlan plan) =>
-    [
-        .. plan.Cautions
-            .Concat(plan.Work?.Runs.SelectMany(run => run.InCup.Cautions.Concat(run.AtWarmest.Cautions).Concat(run.Cups.Cautions)) ?? [])
-            .Concat(plan.Runs.SelectMany(run => run.Window.Cautions.Concat(run.Cups.Cautions)))
-            .Concat(plan.Procedures.SelectMany(procedure => procedure.SlipFloor?.Cautions ?? []))
-            .Concat(plan.Costs?.Draws.SelectMany(draw => draw.Cautions) ?? [])
-            .Concat(plan.Handover?.Cautions ?? [])
-            .Distinct(),
-    ];
 
     private static List<OperationResult> Operations(JobPlan plan)
     {

@@ -33,7 +33,6 @@ internal static class ProcedureResults
         .Show("suitability", new WordShape<Suitability>(), verdict => verdict.Suitability)
         .Show("mayBePlanned", Scalars.YesNo, verdict => verdict.MayBePlanned)
         .Show("reasons", CommonShapes.List(Reason), verdict => verdict.Reasons)
-        .Show("cautions", Results.CautionCodes, verdict => verdict.Cautions)
         .AsResults();
 
     private static readonly FieldsShape<OldCoatDecision> OldCoat = new Fields<OldCoatDecision>("oldCoatDecision")
@@ -50,7 +49,6 @@ internal static class ProcedureResults
         .Show("hardenerMass", Results.Mass, filler => filler.HardenerMass.Kilograms)
         .Show("lifts", Scalars.Count, filler => filler.Lifts)
         .Show("sink", Results.Comparisons, filler => [.. filler.Items.Where(item => item.IsFilled).Select(item => item.SinkAgainstFilm)])
-        .Show("cautions", Results.CautionCodes, filler => filler.Cautions)
         .AsResults();
 
     private static readonly FieldsShape<PlannedCoat> Coat = new Fields<PlannedCoat>("plannedCoat")
@@ -128,6 +126,5 @@ internal static class ProcedureResults
         .Show("colourChange", Colour.OrNull(), procedure => procedure.ColourChange)
         .Show("hiding", Hiding.OrNull(), procedure => procedure.Hiding)
         .Show("slipFloor", SlipFloor.OrNull(), procedure => procedure.SlipFloor)
-        .Show("cautions", Results.CautionCodes, procedure => procedure.Cautions)
         .AsResults();
 }

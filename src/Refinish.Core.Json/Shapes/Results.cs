@@ -56,9 +56,6 @@ internal static class Results
     /// <summary>A sentence in the units of the document.</summary>
     public static Shape<Func<DisplayUnits, string>> Sentence { get; } = new SentenceShape();
 
-    /// <summary>Cautions in full, as they stand once in a plan.</summary>
-    public static Shape<IReadOnlyList<Caution>> Cautions { get; } = CommonShapes.List<Caution>(CommonShapes.Caution);
-
     /// <summary>Cautions by their codes, beside what they are about.</summary>
     public static Shape<IReadOnlyList<Caution>> CautionCodes { get; } = CommonShapes.List(new CodeShape());
 

@@ -30,10 +30,7 @@ public sealed record Caution
         Sentence = Guard.Named(sentence, nameof(sentence));
         DecidedBy = Guard.Named(decidedBy, nameof(decidedBy));
         Source = Guard.NotNull(source, nameof(source));
-        Concerns = concerns is not Audience.None && (concerns & ~Everybody) == 0
-            ? concerns
-            : throw new ArgumentOutOfRangeException(
-                nameof(concerns), concerns, "concerns is " + concerns.ToString("D") + "; allowed: crew, customer, occupant, or several of them.");
+        Concerns = Somebody(concerns, nameof(concerns));
     }
 
     /// <summary>Stable name by which a program finds, groups or leaves out this caution; it stays when the sentence is reworded.</summary>
@@ -57,6 +54,10 @@ public sealed record Caution
     /// <summary>The sentence and who decides.</summary>
     /// <returns>One line of text.</returns>
     public override string ToString() => Sentence + " Decided by: " + DecidedBy + ".";
+
+    internal static Audience Somebody(Audience audience, string name) => audience is not Audience.None && (audience & ~Everybody) == 0
+        ? audience
+        : throw new ArgumentOutOfRangeException(name, audience, name + " is " + audience.ToString("D") + "; allowed: crew, customer, occupant, or several of them.");
 
     private static bool IsKebabCase(string code)
     {

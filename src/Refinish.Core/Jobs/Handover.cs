@@ -63,7 +63,9 @@ public sealed class Handover
     public IReadOnlyList<string> Record { get; }
 
     /// <summary>What can hurt after the handover.</summary>
-    public IReadOnlyList<Caution> Cautions { get; } = new ValueList<Caution>([Refinish.Cautions.CuringVapour, Refinish.Cautions.NewCoatSlip]);
+    public IReadOnlyList<Caution> Cautions => Fixtures.Any(fixture => fixture.Procedure.CoatsFloor)
+        ? ValueList<Caution>.Owning(Refinish.Cautions.CuringVapour, Refinish.Cautions.NewCoatSlip)
+        : ValueList<Caution>.Owning(Refinish.Cautions.CuringVapour);
 
     /// <summary>The handover as a sheet for the customer: waits fixture by fixture, care, cover, record.</summary>
     /// <param name="system">Metric or US customary.</param>

@@ -92,11 +92,24 @@ public sealed class JobPlan
     /// </summary>
     public IReadOnlyList<ProtectionNeed> Protection => field ??= ProtectionNeed.Open(Air.SelectMany(room => room.Protection).Concat(Exposure.SelectMany(day => day.Protection)));
 
-    /// <summary>What can hurt people in this job, what kills fastest first.</summary>
-    public IReadOnlyList<Caution> Cautions => field ??= new ValueList<Caution>(PlanCautions.Of(this));
+    /// <summary>
+    /// What can hurt people in this job, each caution once with what brings it, what kills fastest first. It stands here because an operation, the survey
+    /// of a fixture, a coat, the air of a room, an option or the handover brings it.
+    /// </summary>
+    public IReadOnlyList<PlannedCaution> Cautions => field ??= new ValueList<PlannedCaution>(PlanCautions.Of(this));
 
     /// <summary>What the plan takes for granted.</summary>
     public IReadOnlyList<string> Assumptions { get; } = PlanAssumptions.All;
+
+    /// <summary>The cautions that concern the crew, the customer or the occupants, in the same order.</summary>
+    /// <param name="audience">Whom they concern; of several, those that concern any of them.</param>
+    /// <returns>A part of <see cref="Cautions"/>.</returns>
+    /// <exception cref="ArgumentOutOfRangeException"><paramref name="audience"/> is nobody or somebody unnamed.</exception>
+    public IReadOnlyList<PlannedCaution> CautionsFor(Audience audience)
+    {
+        Audience somebody = Caution.Somebody(audience, nameof(audience));
+        return new ValueList<PlannedCaution>(Cautions.Where(planned => (planned.Caution.Concerns & somebody) != 0));
+    }
 
     /// <summary>How every number of the plan follows, stage by stage.</summary>
     /// <returns>The derivation.</returns>

@@ -144,8 +144,18 @@ public sealed class Procedure
     /// <summary>What has to be done or found out before the fixture may be coated.</summary>
     public IReadOnlyList<PlanCondition> Conditions => new ValueList<PlanCondition>(ProcedureConditions.Of(this));
 
-    /// <summary>What can hurt in this procedure.</summary>
-    public IReadOnlyList<Caution> Cautions => new ValueList<Caution>(Verdict.Cautions.Concat(Filler.Cautions).Concat(Operations.SelectMany(operation => operation.Cautions)).Distinct());
+    /// <summary>What can hurt in this procedure: what the survey found, and what its operations bring.</summary>
+    public IReadOnlyList<Caution> Cautions =>
+        new ValueList<Caution>(SurveyCautions.Found(Fixture.Survey).Concat(Operations.SelectMany(operation => operation.Cautions)).Distinct());
+
+    /// <summary>Whether a floor that people stand on gets coated.</summary>
+    internal bool CoatsFloor => IsCoated(FixtureZoneKind.Floor);
+
+    /// <summary>Whether a tiled wall gets coated, which is worked on above the head.</summary>
+    internal bool CoatsWallTile => IsCoated(FixtureZoneKind.Tile);
+
+    /// <summary>Whether lead was found in the surface or nothing rules it out.</summary>
+    internal bool MayHoldLead => Fixture.Survey.LeadTest == LeadTest.Positive || SurveyRules.LeadIsOpen(Fixture.Survey);
 
     /// <summary>How area, filler, colour difference and coats to hide follow.</summary>
     /// <returns>The derivation.</returns>
@@ -208,4 +218,7 @@ public sealed class Procedure
                 : new CoatedSurface(id, part);
         }
     }
+
+    private bool IsCoated(FixtureZoneKind kind) =>
+        Fixture.Zones?.Contains(kind) != false && Fixture.Fixture.Zones.Any(zone => zone.Kind == kind);
 }

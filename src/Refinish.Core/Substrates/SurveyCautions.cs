@@ -14,7 +14,8 @@ internal static class SurveyCautions
         _ => [Cautions.Peroxide, Cautions.EpoxyHardener, Cautions.Styrene, Cautions.Dust],
     });
 
-    public static IEnumerable<Caution> Of(Survey survey)
+    /// <summary>What was found, whatever is done about it.</summary>
+    public static IEnumerable<Caution> Found(Survey survey)
     {
         if (survey.LeadTest == LeadTest.Positive)
         {
@@ -42,6 +43,15 @@ internal static class SurveyCautions
         if (survey.SubstrateWet || survey.LeakCannotBeStopped || survey.SwollenOrDelaminated || survey.Defects.Any(defect => defect is LooseTiles))
         {
             yield return Cautions.WaterBehind;
+        }
+    }
+
+    /// <summary>What was found, and what the preparation of such a surface may bring before anybody planned it.</summary>
+    public static IEnumerable<Caution> Of(Survey survey)
+    {
+        foreach (Caution caution in Found(survey))
+        {
+            yield return caution;
         }
 
         yield return Cautions.Dust;

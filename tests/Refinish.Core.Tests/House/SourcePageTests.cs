@@ -28,7 +28,7 @@ public class SourcePageTests
         Source[] reported =
         [
             .. plan.Workings().AllSteps().Select(step => step.Source),
-            .. plan.Cautions.Select(caution => caution.Source),
+            .. plan.Cautions.Select(planned => planned.Caution.Source),
             .. PublishedLimits.All.Select(limit => limit.Source),
             .. VapourPressures.All.Select(fit => fit.Source),
             .. LegalFacts.All.Select(fact => fact.Source),
@@ -47,8 +47,8 @@ public class SourcePageTests
     public void What_the_library_warns_of_is_on_the_page_of_cautions()
     {
         string page = File.ReadAllText(Path.Combine(Docs, "safety.md"));
-        IReadOnlyList<Caution> cautions = Scenario.Guesthouse().Plan().Cautions;
-        Assert.True(cautions.Count > 10);
+        Caution[] cautions = [.. Scenario.Guesthouse().Plan().Cautions.Select(planned => planned.Caution)];
+        Assert.True(cautions.Length > 10);
         Assert.Empty(cautions.Where(caution => !page.Contains("| " + Cell(caution.Sentence) + " | " + Cell(caution.DecidedBy) + " |", StringComparison.Ordinal)).Select(caution => caution.Sentence));
     }
 

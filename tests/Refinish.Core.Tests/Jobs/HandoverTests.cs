@@ -91,12 +91,12 @@ public class HandoverTests
     public void Cautions_and_protection_are_gathered()
     {
         JobPlan plan = InventedJobs.OccupiedHouse().Plan();
-        Assert.Equal(Hazard.FireAndExplosion, plan.Cautions[0].Hazard);
+        Assert.Equal(Hazard.FireAndExplosion, plan.Cautions[0].Caution.Hazard);
         Assert.All(
             new[] { Hazard.FireAndExplosion, Hazard.SolventVapour, Hazard.Isocyanate, Hazard.Acid, Hazard.Dust, Hazard.Electricity,
                 Hazard.SkinAndEyes, Hazard.Slip },
-            hazard => Assert.Contains(plan.Cautions, caution => caution.Hazard == hazard));
-        Assert.Equal(plan.Cautions.Count, plan.Cautions.Distinct().Count());
+            hazard => Assert.Contains(plan.Cautions, planned => planned.Caution.Hazard == hazard));
+        Assert.Equal(plan.Cautions.Count, plan.Cautions.Select(planned => planned.Caution.Code).Distinct().Count());
         Assert.Contains(plan.Protection, need => need.Comparison.Subject.StartsWith("polyisocyanate mist", StringComparison.Ordinal)
             && need.AsksForAir && need.Respirators.All(one => one.SuppliesAir));
         Assert.Contains(plan.Protection, need => need.Comparison.Equals(plan.Air[0].Study!.ShortTermLimit));
@@ -105,7 +105,7 @@ public class HandoverTests
             JobPlan unknown = (Job with { Shop = silent }).Plan();
             Assert.Contains(unknown.Protection, need => need.Comparison.Subject.StartsWith("polyisocyanate mist", StringComparison.Ordinal)
                 && need.Comparison.Outcome == ComparisonOutcome.CannotBeJudged);
-            Assert.Contains(unknown.Cautions, caution => caution.Hazard == Hazard.Isocyanate);
+            Assert.Contains(unknown.Cautions, planned => planned.Caution.Hazard == Hazard.Isocyanate);
         }
 
         AdhesionPromoter quiet = GenericCatalogue.SilanePromoter with { Solvents = [] };

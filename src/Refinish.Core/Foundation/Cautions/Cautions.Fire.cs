@@ -11,7 +11,7 @@ public static partial class Cautions
         Hazard.FireAndExplosion,
         "Put out every flame and pilot light that the air can reach and within 20 ft (6 m), water heater and boiler among them, and unplug what can spark, before the can is opened and until the vapour is gone. Do not smoke, switch or charge anything in the room.",
         FireCode,
-        Source.Published("California Code of Regulations, title 8", "§5449(b), (c): no open flame, spark-producing equipment or hot surface in a spraying area nor within 20 ft of it unless a partition is between; 29 CFR 1910.107(c) in like words, its numbers from memory"),
+        Source.Published("California Code of Regulations, title 8", "§5449(b), (c): no open flame, spark-producing equipment or hot surface in a spraying area nor within 20 ft of it unless a partition is between; 29 CFR 1926.66 in like words for construction, 29 CFR 1910.107(c), its numbers from memory, for general industry"),
         Audience.Crew | Audience.Occupant);
 
     /// <summary>The fan must not be what lights the vapour.</summary>
@@ -20,7 +20,7 @@ public static partial class Cautions
         Hazard.FireAndExplosion,
         "Draw the vapour through a fan with non-sparking blades and its motor out of the air stream or rated for it; a household box fan or bathroom fan is neither. Let the outlet end in the open, away from windows, intakes and flames, and keep the fan running while spraying and until the vapour is gone.",
         FireCode,
-        Source.Published("WAC 296-24-37007; California Code of Regulations, title 8, §5450", "(2) kept in operation while spraying and until the vapour is gone, (4) non-sparking fan, (5) no motor inside the duct; 29 CFR 1910.107(d) in like words"),
+        Source.Published("WAC 296-24-37007; California Code of Regulations, title 8, §5450", "(2) kept in operation while spraying and until the vapour is gone, (4) non-sparking fan, (5) no motor inside the duct; general industry: 29 CFR 1910.107(d) in like words; construction: 29 CFR 1926.66(b), its paragraph from memory"),
         Audience.Crew);
 
     /// <summary>The vapour of the room passes a quarter of its lower flammable limit.</summary>
@@ -65,7 +65,7 @@ public static partial class Cautions
         Hazard.FireAndExplosion,
         "Bond and ground cans and containers while solvent is poured, and the spray gun and metal fixture where the equipment's maker asks for it.",
         FireCode,
-        Source.Published("29 CFR 1926.152", "(e)(2): flammable liquids are transferred only between containers that are bonded; quoted on an equipment maker's page"),
+        Source.Published("29 CFR 1926.152", "(e)(2): flammable liquids are transferred only between containers that are bonded; quoted on an equipment maker's page; general industry: 29 CFR 1910.106(e)(6)(ii), from memory"),
         Audience.Crew);
 
     /// <summary>Mist burns like vapour.</summary>

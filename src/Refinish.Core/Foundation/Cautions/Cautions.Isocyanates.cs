@@ -11,7 +11,7 @@ public static partial class Cautions
         Hazard.Isocyanate,
         "Two-part urethanes release isocyanates when sprayed: use supplied air, which is all that NIOSH lists for hexamethylene diisocyanate, in a programme with fit test and medical clearance. A cartridge gives no warning when it is spent, and one exposure too many can bring lifelong asthma.",
         Respirators,
-        Source.Published("NIOSH Pocket Guide, hexamethylene diisocyanate; NIOSH Alert 96-111 (1996)", "respirator recommendations; case reports. That cartridges give no warning is from memory"),
+        Source.Published("NIOSH Pocket Guide, hexamethylene diisocyanate; NIOSH Alert 96-111 (1996)", "respirator recommendations; case reports of asthma and deaths. That cartridges give no warning is from memory. Construction: 29 CFR 1926.103, which refers to 29 CFR 1910.134, from memory"),
         Audience.Crew);
 
     /// <summary>The supplied air itself has to be fit to breathe.</summary>
@@ -29,7 +29,7 @@ public static partial class Cautions
         Hazard.Isocyanate,
         "The hardener holds isocyanates, which sensitise skin and lungs: no skin contact while mixing, and supplied air when it is sprayed.",
         "the safety data sheet and the employer's respiratory protection programme",
-        Source.Published("NIOSH Alert 96-111 (1996)", "isocyanates; that skin contact sensitises too is from memory"),
+        Source.Published("NIOSH Alert 96-111 (1996)", "exposure also through the skin while handling; that skin contact sensitises the lungs too is from memory"),
         Audience.Crew);
 
     /// <summary>A can of isocyanate that took up water is under pressure.</summary>
@@ -41,5 +41,33 @@ public static partial class Cautions
         Source.CommonPractice("opened isocyanate hardeners"),
         Audience.Crew);
 
-    private static IEnumerable<Caution> Isocyanates => [SuppliedAir, BreathingAir, IsocyanateHardener, SwollenCan];
+    /// <summary>A loose hood protects less than a tight facepiece.</summary>
+    public static Caution LooseHood { get; } = new(
+        "loose-hood",
+        Hazard.Isocyanate,
+        "A loose-fitting facepiece has a far smaller assigned protection factor than a tight full facepiece, and so has a hood whose maker cannot show tests: hold the factor of the one on your head against what the air asks for. A tight facepiece needs a fit test and a shaved face; without the programme no factor holds.",
+        Respirators,
+        Source.Published("29 CFR 1910.134", "(d)(3)(i)(A), Table 1 with its notes 2 and 4, final rule 71 FR 50122 (24 August 2006), for construction too; table read on a code publisher's page, first page of the rule's text from memory"),
+        Audience.Crew);
+
+    /// <summary>Who has asthma or is sensitised stays away.</summary>
+    public static Caution Sensitised { get; } = new(
+        "sensitised-do-not-spray",
+        Hazard.Isocyanate,
+        "Nobody who has asthma, or whom isocyanates or epoxy hardeners ever made sensitive, mixes, sprays, cleans the gun or stands by: a trace can bring on an attack that kills. Cough, wheeze, a tight chest or a rash, also at night after work, stops the work: out into fresh air, to a physician, and not back before the physician agrees.",
+        "an occupational physician and the employer's respiratory protection programme",
+        Source.Published("NIOSH Alert 96-111 (1996)", "workers exposed to diisocyanates develop serious or fatal respiratory disease, case reports; NIOSH Respiratory Diseases Research Program, evidence package 2006–2007, 4.1b: exposure after the onset of asthma makes it worse. Who stays away and that symptoms stop the work: common practice"),
+        Audience.Crew);
+
+    /// <summary>A physician watches over who sprays isocyanates.</summary>
+    public static Caution MedicalSurveillance { get; } = new(
+        "medical-surveillance",
+        Hazard.Isocyanate,
+        "Whoever mixes or sprays isocyanates is seen by a physician who knows of it, with questions and a breathing test before the first job and again at intervals: sensitisation shows there before it shows on a job. Clearance for a respirator is a separate question.",
+        "an occupational physician; 29 CFR 1910.134(e) for the respirator",
+        Source.CommonPractice("medical surveillance of isocyanate workers, as NIOSH Alert 96-111 (1996) recommends, its wording from memory; OSHA's emphasis programme CPL 03-00-017, 20 June 2013, inspects for isocyanates and sets no such duty that was read"),
+        Audience.Crew);
+
+    private static IEnumerable<Caution> Isocyanates =>
+        [SuppliedAir, LooseHood, BreathingAir, Sensitised, MedicalSurveillance, IsocyanateHardener, SwollenCan];
 }

@@ -11,7 +11,7 @@ public static partial class Cautions
         Hazard.Electricity,
         "Lamps, sanders, heaters, fans and dehumidifiers in a wet room run from a GFCI (residual-current device) on dry cords, and everything that can spark is out of it before solvent is opened.",
         "the local electrical code and the equipment's marking",
-        Source.CommonPractice("residual-current protection of portable tools in wet rooms"),
+        Source.Published("29 CFR 1926.404(b)(1)", "ground-fault circuit interrupters, or an assured equipment grounding conductor programme, on construction sites; quoted in a state's notice and OSHA's letter of 7 February 2005. General industry: 29 CFR 1910.304, receptacles in bathrooms, second-hand. Nothing that sparks: common practice"),
         Audience.Crew);
 
     /// <summary>Everybody else out.</summary>

@@ -29,7 +29,6 @@ internal sealed class CoatBuilder(WorkBuilder builder, SiteRoom room, RoomCourse
     private readonly List<CoatRun> runs = [];
     private readonly PromoterWipes promoters = new(builder, room.Id);
     private readonly Dictionary<CoatingLayer, string> instructions = new(ByReference.Of<CoatingLayer>());
-    private readonly Dictionary<string, IReadOnlyList<Caution>> cautions = new(StringComparer.Ordinal);
 
     public void Build()
     {
@@ -147,7 +146,7 @@ internal sealed class CoatBuilder(WorkBuilder builder, SiteRoom room, RoomCourse
             Room = room.Id,
             Fixtures = [.. group.Select(procedure => procedure.Fixture.Id)],
             Labour = standard is null ? [] : [TaskOf(standard, group, id)],
-            Cautions = [Cautions.IgnitionSources],
+            Cautions = WorkCautions.Of(WorkKind.WipeAgain),
             Source = WorkRule.Of(WorkKind.WipeAgain).Source,
         });
         builder.Wait(id, next, TimeSpan.Zero, WipeHolds, "surface still clean from the wipe");
@@ -206,7 +205,7 @@ internal sealed class CoatBuilder(WorkBuilder builder, SiteRoom room, RoomCourse
             Clearing = RoomAir.ClearingAfter(run, room, course, builder.Shop),
             DustFree = run.OnSurface.TouchDry ?? product.Cure.TouchDry,
             Tools = [SprayGunTool],
-            Cautions = CautionsOf(product),
+            Cautions = WorkCautions.Of(coat.Kind, product, group.Exists(procedure => procedure.CoatsWallTile)),
             Source = product.Source,
         });
         if (builder.Shop.StandsBy && builder.Shop.Crew.Count > 1)
@@ -251,19 +250,6 @@ internal sealed class CoatBuilder(WorkBuilder builder, SiteRoom room, RoomCourse
         return text;
     }
 
-    private IReadOnlyList<Caution> CautionsOf(CoatingProduct product)
-    {
-        if (!cautions.TryGetValue(product.Id, out IReadOnlyList<Caution>? list))
-        {
-            list = new ValueList<Caution>(
-                (product.IsocyanateFraction.DecimalFractions > 0 ? Cautions.ForIsocyanates.Concat(Cautions.ForSpraying) : Cautions.ForSpraying)
-                    .Concat(SystemCautions.OfMixing(product)).Distinct());
-            cautions.Add(product.Id, list);
-        }
-
-        return list;
-    }
-
     private Operation StandBy(CoatRun run, TimeSpan duration) => new()
     {
         Id = run.Id + "/" + WorkOrder.Key(WorkKind.StandBy),
@@ -273,7 +259,7 @@ internal sealed class CoatBuilder(WorkBuilder builder, SiteRoom room, RoomCourse
         Room = room.Id,
         Beside = run.Id,
         Time = duration,
-        Cautions = [Cautions.NeverAlone],
+        Cautions = [.. WorkCautions.Of(WorkKind.StandBy), .. run.Layer.Product.Hardener is null ? [] : new[] { Cautions.Sensitised }],
         Source = Cautions.NeverAlone.Source,
     };
 
@@ -366,7 +352,7 @@ internal sealed class CoatBuilder(WorkBuilder builder, SiteRoom room, RoomCourse
                 Instruction = "clean gun, cups and strainers outdoors with the product's cleaner; rags and waste into closed metal cans",
                 Labour = standard is null ? [] : [new LabourTask(standard, Area.Zero, 1, 1) { Id = id }],
                 Tools = [SprayGunTool],
-                Cautions = [Cautions.Rags],
+                Cautions = WorkCautions.Of(WorkKind.CleanGun, run.Layer.Product, overhead: false),
                 Source = GunCleaning,
             });
             builder.Wait(run.Id, id, TimeSpan.Zero, builder.Shop.GunCleaningWithin, "gun cleaned before the mix sets");

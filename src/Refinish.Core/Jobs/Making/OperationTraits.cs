@@ -1,4 +1,5 @@
 using System.Collections.Generic;
+using Refinish.Coatings;
 using Refinish.Estimating;
 
 namespace Refinish.Jobs;
@@ -29,5 +30,5 @@ internal readonly struct OperationTraits
 
     public IReadOnlyList<MaterialNeed>? Materials { get; init; }
 
-    public IReadOnlyList<Caution>? Cautions { get; init; }
+    public CoatingProduct? Product { get; init; }
 }

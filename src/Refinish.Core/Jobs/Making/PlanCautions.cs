@@ -1,21 +1,203 @@
 using System;
 using System.Collections.Generic;
 using System.Linq;
-using Refinish.Air;
+using Refinish.Estimating;
+using Refinish.Substrates;
 
 namespace Refinish.Jobs;
 
-/// <summary>The cautions of a plan's parts, each said once, what kills fastest first; those of spraying stand even when the air could not be studied.</summary>
-internal static class PlanCautions
+/// <summary>
+/// The cautions of a plan, each said once, what kills fastest first: those that its operations, the surveys of its fixtures, its coats, the air of its
+/// rooms, its options and its handover bring, and no others.
+/// </summary>
+internal sealed class PlanCautions
 {
-    public static IEnumerable<Caution> Of(JobPlan plan) =>
-        plan.Procedures.SelectMany(procedure => procedure.Cautions)
-            .Concat(Cautions.ForSpraying)
-            .Concat(plan.Operations.SelectMany(operation => operation.Cautions))
-            .Concat(plan.Work?.Runs.SelectMany(run => run.Window.Cautions.Concat(run.OnSurface.Cautions)) ?? [])
-            .Concat(plan.Air.SelectMany(room => room.Cautions))
-            .Concat(plan.Price?.Cautions ?? [])
-            .Concat([Cautions.AcidAndBleach, Cautions.WetElectricity, Cautions.NewCoatSlip, Cautions.WetSheeting])
-            .Distinct()
-            .OrderBy(caution => caution.Hazard);
+    private readonly JobPlan plan;
+    private readonly Dictionary<string, Operation> operations = new(StringComparer.Ordinal);
+    private readonly Dictionary<Caution, Entry> entries = [];
+    private readonly List<Entry> order = [];
+
+    private PlanCautions(JobPlan plan)
+    {
+        this.plan = plan;
+        foreach (Operation operation in plan.Operations)
+        {
+            operations[operation.Id] = operation;
+        }
+    }
+
+    public static IEnumerable<PlannedCaution> Of(JobPlan plan)
+    {
+        PlanCautions gathered = new(plan);
+        gathered.Work();
+        gathered.Surveys();
+        gathered.Coats();
+        gathered.Rest();
+        List<string> known = [.. Cautions.All.Select(caution => caution.Code)];
+        int Place(string code) => known.IndexOf(code) is int at and >= 0 ? at : known.Count;
+        return gathered.order
+            .OrderBy(entry => entry.Caution.Hazard)
+            .ThenBy(entry => Place(entry.Caution.Code))
+            .Select(gathered.Planned);
+    }
+
+    private void Work()
+    {
+        foreach (Operation operation in plan.Operations)
+        {
+            foreach (Caution caution in WorkCautions.Brought(operation))
+            {
+                Add(caution, operation);
+            }
+        }
+    }
+
+    private void Surveys()
+    {
+        foreach (Procedure procedure in plan.Procedures)
+        {
+            foreach (Caution caution in SurveyCautions.Found(procedure.Fixture.Survey))
+            {
+                Add(caution, procedure.Fixture);
+                if (caution.Hazard is Hazard.Lead or Hazard.Asbestos)
+                {
+                    foreach (Operation operation in plan.Operations.Where(one => Disturbs(one) && one.Fixtures.Contains(procedure.Fixture.Id)))
+                    {
+                        Tie(entries[caution].Operations, operation.Id);
+                    }
+                }
+            }
+
+            foreach (Caution caution in procedure.IsPlanned ? procedure.SlipFloor?.Cautions ?? [] : [])
+            {
+                Add(caution, procedure.Fixture);
+            }
+        }
+    }
+
+    private void Coats()
+    {
+        foreach (CoatRun run in plan.Work?.Runs ?? [])
+        {
+            foreach (Caution caution in run.Window.Cautions.Concat(run.OnSurface.Cautions).Concat(run.InCup.Cautions).Concat(run.AtWarmest.Cautions).Concat(run.Cups.Cautions))
+            {
+                Add(caution, operations[run.Id]);
+            }
+        }
+
+        foreach (ScheduledRun run in plan.Runs)
+        {
+            foreach (Caution caution in run.Window.Cautions.Concat(run.Cups.Cautions))
+            {
+                Add(caution, run.Operation.Operation);
+            }
+        }
+    }
+
+    private void Rest()
+    {
+        foreach (RoomAirPlan room in plan.Air)
+        {
+            foreach (Caution caution in room.Cautions)
+            {
+                Tie(Entered(caution).Rooms, room.Room.Id);
+            }
+        }
+
+        foreach (Coverage.StockDraw draw in plan.Costs?.Draws ?? [])
+        {
+            foreach (Caution caution in draw.Cautions)
+            {
+                foreach (CoatRun run in plan.Work!.Runs.Where(run => run.Layer.Product.Id == draw.Product.Id))
+                {
+                    Add(caution, operations[run.Id]);
+                }
+            }
+        }
+
+        foreach (Caution caution in plan.Price?.Cautions ?? [])
+        {
+            Entered(caution);
+        }
+
+        foreach (Caution caution in plan.Handover?.Cautions ?? [])
+        {
+            foreach (FixtureHandover fixture in plan.Handover!.Fixtures.Where(fixture => !caution.Equals(Cautions.NewCoatSlip) || fixture.Procedure.CoatsFloor))
+            {
+                Add(caution, fixture.Procedure.Fixture);
+            }
+        }
+    }
+
+    // What may hold lead or asbestos is cut, scraped, abraded or rinsed off.
+    private static bool Disturbs(Operation operation) =>
+        operation.RaisesDust || operation.Kind is WorkKind.Clear or WorkKind.Strip or WorkKind.Key or WorkKind.Regrout or WorkKind.RinseAndDry;
+
+    private static void Tie(List<string> ids, string id)
+    {
+        if (!ids.Contains(id))
+        {
+            ids.Add(id);
+        }
+    }
+
+    private void Add(Caution caution, Operation operation)
+    {
+        Entry entry = Entered(caution);
+        Tie(entry.Operations, operation.Id);
+        foreach (string fixture in operation.Fixtures)
+        {
+            Tie(entry.Fixtures, fixture);
+        }
+
+        if (operation.Room is string room)
+        {
+            Tie(entry.Rooms, room);
+        }
+    }
+
+    private void Add(Caution caution, FixtureJob fixture)
+    {
+        Entry entry = Entered(caution);
+        Tie(entry.Fixtures, fixture.Id);
+        Tie(entry.Rooms, fixture.Room);
+    }
+
+    private Entry Entered(Caution caution)
+    {
+        if (!entries.TryGetValue(caution, out Entry? entry))
+        {
+            entry = new Entry(caution);
+            entries.Add(caution, entry);
+            order.Add(entry);
+        }
+
+        return entry;
+    }
+
+    private PlannedCaution Planned(Entry entry) => new(
+        entry.Caution,
+        new ValueList<string>(entry.Operations),
+        new ValueList<string>(entry.Fixtures),
+        new ValueList<string>(entry.Rooms),
+        new ValueList<string>(entry.Caution.Concerns.HasFlag(Audience.Crew) && plan.Schedule is CrewSchedule schedule
+            ? schedule.Operations.Where(operation => Concerns(entry, operation.Operation)).SelectMany(operation => operation.People).Distinct()
+            : []));
+
+    // By operation where one brings it, else by fixture, else by room, else everybody.
+    private static bool Concerns(Entry entry, Operation operation) =>
+        entry.Operations.Count > 0 ? entry.Operations.Contains(operation.Id)
+            : entry.Fixtures.Count > 0 ? operation.Fixtures.Any(entry.Fixtures.Contains)
+            : entry.Rooms.Count == 0 || (operation.Room is string room && entry.Rooms.Contains(room));
+
+    private sealed class Entry(Caution caution)
+    {
+        public Caution Caution { get; } = caution;
+
+        public List<string> Operations { get; } = [];
+
+        public List<string> Fixtures { get; } = [];
+
+        public List<string> Rooms { get; } = [];
+    }
 }

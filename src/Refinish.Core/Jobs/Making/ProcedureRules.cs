@@ -19,11 +19,6 @@ internal sealed class ProcedureRules(Procedure procedure, SurveyPolicy policy, C
 
     private static readonly Source CrackRule = Source.CommonPractice("cracks in glass-fibre and acrylic sheet are opened and reinforced before they are filled; the data sheets of resin and fabric go first");
 
-    private static readonly IReadOnlyList<Caution> Dusty = ValueList<Caution>.Owning(Cautions.Dust);
-    private static readonly IReadOnlyList<Caution> Etched = ValueList<Caution>.Owning(Cautions.Dust, Cautions.Etchants);
-    private static readonly IReadOnlyList<Caution> Stripping = ValueList<Caution>.Owning(Cautions.Strippers, Cautions.NeverAlone, Cautions.MakeUpAir, Cautions.Occupants);
-    private static readonly IReadOnlyList<Caution> Slippery = ValueList<Caution>.Owning(Cautions.SlipGrains);
-
     private readonly FixtureJob fixture = procedure.Fixture;
     private readonly ValueList<string> itself = ValueList<string>.Owning(procedure.Fixture.Id);
     private readonly ILookup<WorkKind?, Defect> repairs = procedure.Defects.ToLookup(defect => LabourStandards.WorkOf(defect.Kind));
@@ -31,6 +26,11 @@ internal sealed class ProcedureRules(Procedure procedure, SurveyPolicy policy, C
     public List<Operation> Operations { get; } = [];
 
     private bool IsEtched => SurveyRules.MayBeEtched(procedure.Surface);
+
+    private bool UsesAcid => IsEtched || OwnKey?.Kind == SystemStepKind.Etch;
+
+    private SystemStep? OwnKey => procedure.System.Steps.FirstOrDefault(step =>
+        step.Kind is SystemStepKind.Etch or SystemStepKind.Abrade && step.Materials.Contains(procedure.Surface));
 
     public void Make()
     {
@@ -125,7 +125,7 @@ internal sealed class ProcedureRules(Procedure procedure, SurveyPolicy policy, C
                 WorkKind.LayOnStripper,
                 "lay on a permitted stripper as its sheet says, without methylene chloride; cover it and leave the room",
                 Practice,
-                new OperationTraits { Labour = labour.Hours(WorkKind.LayOnStripper, 1), IsInterruptible = true, Cautions = Stripping });
+                new OperationTraits { Labour = labour.Hours(WorkKind.LayOnStripper, 1), IsInterruptible = true });
         }
     }
 
@@ -150,8 +150,7 @@ internal sealed class ProcedureRules(Procedure procedure, SurveyPolicy policy, C
     private void Key()
     {
         FixtureMaterial under = procedure.Surface;
-        SystemStep? own = procedure.System.Steps.FirstOrDefault(step =>
-            step.Kind is SystemStepKind.Etch or SystemStepKind.Abrade && step.Materials.Contains(under));
+        SystemStep? own = OwnKey;
         bool etches = own?.Kind == SystemStepKind.Etch;
         (string what, (int, int)? grits) = under switch
         {
@@ -176,7 +175,6 @@ internal sealed class ProcedureRules(Procedure procedure, SurveyPolicy policy, C
                 RaisesDust = !etches,
                 CoarsestGrit = own is null ? grits?.Item1 : null,
                 FinestGrit = own is null ? grits?.Item2 : null,
-                Cautions = IsEtched ? Etched : Dusty,
             });
     }
 
@@ -196,7 +194,6 @@ internal sealed class ProcedureRules(Procedure procedure, SurveyPolicy policy, C
                     IsInterruptible = true,
                     RaisesDust = true,
                     Materials = MaterialsOf(WorkKind.ReinforceCrack, cracks),
-                    Cautions = SurveyCautions.Filler(FillerChemistry.Unknown),
                 });
         }
     }
@@ -227,7 +224,7 @@ internal sealed class ProcedureRules(Procedure procedure, SurveyPolicy policy, C
             WorkKind.Fill,
             "fill hollows in lifts and let them cure",
             Practice,
-            new OperationTraits { Labour = new ValueList<LabourTask>(tasks), IsInterruptible = true, RaisesDust = true, Materials = materials, Cautions = procedure.Filler.Cautions });
+            new OperationTraits { Labour = new ValueList<LabourTask>(tasks), IsInterruptible = true, RaisesDust = true, Materials = materials });
     }
 
     private void Promote()
@@ -253,7 +250,7 @@ internal sealed class ProcedureRules(Procedure procedure, SurveyPolicy policy, C
                 coat.Kind,
                 "spray " + coat.Layer.Product.Name,
                 coat.Layer.Product.Source,
-                new OperationTraits { Id = fixture.Id + "/coat/" + Figures.Fixed(coat.Number, 0), Sprays = true, Labour = labour.Hours(coat.Kind, 1) });
+                new OperationTraits { Id = fixture.Id + "/coat/" + Figures.Fixed(coat.Number, 0), Sprays = true, Labour = labour.Hours(coat.Kind, 1), Product = coat.Layer.Product });
             if (coat.TakesGrains)
             {
                 Add(
@@ -262,7 +259,7 @@ internal sealed class ProcedureRules(Procedure procedure, SurveyPolicy policy, C
                         ? "broadcast grains evenly over the wet floor"
                         : "broadcast " + Measure.Mass.FormatBoth(coats.SlipFloor.ToWeighOut.Kilograms) + " of " + coats.SlipFloor.Additive.Name + " evenly over the wet floor",
                     Practice,
-                    new OperationTraits { Labour = labour.Hours(WorkKind.Broadcast, 1), Cautions = Slippery });
+                    new OperationTraits { Labour = labour.Hours(WorkKind.Broadcast, 1), Product = coat.Layer.Product });
             }
         }
     }
@@ -298,7 +295,6 @@ internal sealed class ProcedureRules(Procedure procedure, SurveyPolicy policy, C
                     IsInterruptible = true,
                     RaisesDust = dusty,
                     Materials = MaterialsOf(kind, defects),
-                    Cautions = kind switch { WorkKind.Strip => Stripping, WorkKind.Regrout => Regrouting(), _ => dusty ? Dusty : null },
                 });
         }
     }
@@ -330,7 +326,9 @@ internal sealed class ProcedureRules(Procedure procedure, SurveyPolicy policy, C
             RaisesDust = traits.RaisesDust,
             IsLoud = traits.RaisesDust,
             Materials = traits.Materials ?? ValueList<MaterialNeed>.Empty,
-            Cautions = traits.Cautions ?? ValueList<Caution>.Empty,
+            Cautions = traits.Product is CoatingProduct product
+                ? WorkCautions.Of(kind, product, procedure.CoatsWallTile)
+                : WorkCautions.Of(kind, procedure, UsesAcid),
             Source = source,
         });
     }
@@ -339,8 +337,4 @@ internal sealed class ProcedureRules(Procedure procedure, SurveyPolicy policy, C
 
     private IReadOnlyList<MaterialNeed> MaterialsOf(WorkKind kind, IReadOnlyList<Defect> defects) =>
         DefectMaterials.For(kind, defects, procedure.CoatedArea, procedure.Shop.DefectMaterials);
-
-    // Raking out raises dust of grout, and may reach adhesive and board that hold asbestos.
-    private IReadOnlyList<Caution> Regrouting() =>
-        [.. SubstrateCautions.Of(fixture.Survey).Where(caution => caution == SubstrateCautions.AsbestosFound || caution == SubstrateCautions.AsbestosUntested), .. Dusty];
 }

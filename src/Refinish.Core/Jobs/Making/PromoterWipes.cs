@@ -38,7 +38,6 @@ internal sealed class PromoterWipes(WorkBuilder builder, string room)
                             Area.FromSquareMeters(same.Sum(procedure => procedure.SquareMeters)), Length.FromMeters(1 / promoter.SpreadingRate.SquareMetersPerCubicMeter), Volume.Zero, promoter.Solvents),
                         promoter.Solvents),
                 ],
-                Cautions = [Cautions.IgnitionSources, Cautions.ExplosionProofFan, Cautions.NeverAlone],
             }, promoter));
         }
 

@@ -64,7 +64,7 @@ internal static class Warming
             ByFixture = [],
             People = 0,
             Time = CarefulTime.Up(duration),
-            Cautions = warming.Cautions,
+            Cautions = WorkCautions.Of(WorkKind.Warm),
             Source = Method,
         });
         return needed;

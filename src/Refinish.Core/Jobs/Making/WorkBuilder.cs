@@ -120,6 +120,7 @@ internal sealed class WorkBuilder(WorkList work)
             Room = room.Id,
             Fixtures = [.. here.Select(procedure => procedure.Fixture.Id)],
             IsInterruptible = true,
+            Cautions = WorkCautions.Of(WorkKind.SetUp),
             Labour = standard is null ? [] : [new LabourTask(standard, Area.FromSquareMeters(here.Sum(procedure => procedure.SquareMeters)), 1, 1) { Id = id }],
             Source = Source.CommonPractice("protection of floor and exhaust before anything else"),
         });
@@ -194,7 +195,7 @@ internal sealed class WorkBuilder(WorkList work)
         if (Next(WorkKind.ReinforceCrack) is string afterFabric)
         {
             // Resin is taken to harden as the shop's filler does.
-            Waits.Add(CureWait.Filler(Id(WorkKind.ReinforceCrack), afterFabric, Shop.Filler.Product.SandableAfter, course, "resin over the crack hard"));
+            Waits.Add(CureWait.Filler(Id(WorkKind.ReinforceCrack), afterFabric, Shop.Filler.Product.SandableAfter, course, Coldest(course, here), "resin over the crack hard"));
         }
 
         int lifts = here.Max(procedure => procedure.Filler.Lifts);
@@ -207,11 +208,14 @@ internal sealed class WorkBuilder(WorkList work)
             string reason = "filler hard in " + Figures.Fixed(lifts, 0) + (lifts == 1 ? " lift" : " lifts");
             if (Operations.Exists(operation => operation.Id == filled) && Operations.Exists(operation => operation.Id == sanded))
             {
-                double coldest = here.Where(procedure => procedure.Filler.Lifts > 0).Min(procedure => procedure.Fixture.SurfaceKelvins ?? course.ColdestSurface);
-                Waits.Add(CureWait.Filler(filled, sanded, hard, course, Math.Min(coldest, course.ColdestSurface), reason));
+                Waits.Add(CureWait.Filler(filled, sanded, hard, course, Coldest(course, here), reason));
             }
         }
     }
+
+    // Filler and resin harden on the fixture, which may be colder than its room.
+    private static double Coldest(RoomCourse course, Procedure[] here) =>
+        Math.Min(course.ColdestSurface, here.Min(procedure => procedure.Fixture.SurfaceKelvins ?? course.ColdestSurface));
 
     private static bool HasRust(Procedure procedure) => procedure.Defects.Any(defect => defect is RustSpot);
 

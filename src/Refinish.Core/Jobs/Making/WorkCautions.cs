@@ -1,0 +1,96 @@
+using System.Collections.Generic;
+using System.Linq;
+using Refinish.Coatings;
+using Refinish.Estimating;
+using Refinish.Substrates;
+
+namespace Refinish.Jobs;
+
+/// <summary>Which cautions a kind of work brings: the one table, and beside it what surface, product and defect add.</summary>
+internal static class WorkCautions
+{
+    private static readonly IReadOnlyList<Caution> Wiping = ValueList<Caution>.Owning(
+        Cautions.IgnitionSources, Cautions.ExplosionProofFan, Cautions.MakeUpAir, Cautions.NeverAlone, Cautions.Rags);
+
+    private static readonly IReadOnlyList<Caution> Acid = ValueList<Caution>.Owning(
+        Cautions.Etchants, Cautions.AcidAndBleach, Cautions.EyeWash, Cautions.RinseWater, Cautions.Drains);
+
+    private static readonly IReadOnlyList<Caution> Spray = new ValueList<Caution>(
+        [.. Cautions.ForSpraying, Cautions.FireExtinguisher, Cautions.Rescue, Cautions.Drains, Cautions.WasteOwner]);
+
+    /// <summary>What a kind of work brings on any surface and with any product.</summary>
+    public static IReadOnlyList<Caution> Of(WorkKind kind) => kind switch
+    {
+        WorkKind.Notice => [Cautions.Occupants],
+        WorkKind.SetUp =>
+        [
+            Cautions.IgnitionSources, Cautions.ExplosionProofFan, Cautions.GunAir, Cautions.FireExtinguisher, Cautions.DetectorsAndSprinklers,
+            Cautions.MakeUpAir, Cautions.Rescue, Cautions.ConfinedSpace, Cautions.HazardCommunication, Cautions.WetElectricity, Cautions.Occupants,
+            Cautions.EyeWash, Cautions.WetSheeting,
+        ],
+        WorkKind.RemoveSilicone or WorkKind.Degrease or WorkKind.SpotPrime or WorkKind.WipeAgain => Wiping,
+        WorkKind.LayOnStripper =>
+        [
+            Cautions.Strippers, Cautions.NeverAlone, Cautions.MakeUpAir, Cautions.Rescue, Cautions.IgnitionSources, Cautions.Occupants, Cautions.EyeWash,
+        ],
+        WorkKind.Strip =>
+        [
+            Cautions.Strippers, Cautions.NeverAlone, Cautions.MakeUpAir, Cautions.Rescue, Cautions.IgnitionSources, Cautions.Occupants, Cautions.Dust,
+            Cautions.EyeWash, Cautions.RinseWater, Cautions.Drains, Cautions.WasteOwner,
+        ],
+        WorkKind.Regrout or WorkKind.SealCrazing or WorkKind.Tack => [Cautions.Dust],
+        WorkKind.GrindRust => [Cautions.IgnitionSources, Cautions.WetElectricity, Cautions.Dust],
+        WorkKind.Key or WorkKind.SandFiller => [Cautions.WetElectricity, Cautions.Dust],
+        WorkKind.ReinforceCrack => [.. SurveyCautions.Filler(FillerChemistry.Unknown), Cautions.EyeWash],
+        WorkKind.RinseAndDry => [Cautions.WetElectricity, Cautions.WetSheeting],
+        WorkKind.Warm => Cautions.ForHeating,
+        WorkKind.SprayPrimer or WorkKind.SprayTopcoat => Spray,
+        WorkKind.Broadcast => [Cautions.SlipGrains],
+        WorkKind.CleanGun =>
+        [
+            Cautions.IgnitionSources, Cautions.BondingAndGrounding, Cautions.Rags, Cautions.Drains, Cautions.ReactiveWaste, Cautions.WasteOwner,
+        ],
+        WorkKind.StandBy => [Cautions.NeverAlone, Cautions.Rescue],
+        WorkKind.Demask => [Cautions.DetectorsAndSprinklers, Cautions.Rags, Cautions.WasteOwner],
+        WorkKind.Inspect => [Cautions.CuringVapour],
+        _ => [],
+    };
+
+    /// <summary>What a kind of work brings on one fixture.</summary>
+    public static IReadOnlyList<Caution> Of(WorkKind kind, Procedure procedure, bool etches)
+    {
+        IEnumerable<Caution> more = kind switch
+        {
+            WorkKind.Descale when etches => [Cautions.AcidAndBleach, Cautions.EyeWash],
+            WorkKind.Key when etches => Acid,
+            WorkKind.Key or WorkKind.RinseAndDry when etches || procedure.MayHoldLead => [Cautions.RinseWater, Cautions.Drains],
+            WorkKind.Regrout => SurveyCautions.Found(procedure.Fixture.Survey).Where(caution => caution.Hazard == Hazard.Asbestos),
+            WorkKind.Fill => procedure.Filler.Cautions.Concat(procedure.Filler.Items.Count > 0 ? [Cautions.EyeWash] : [Cautions.Dust]),
+            WorkKind.Promote when procedure.Promoter?.Solvents.Count > 0 => Wiping,
+            WorkKind.Inspect when procedure.CoatsFloor => [Cautions.NewCoatSlip],
+            _ => [],
+        };
+        IEnumerable<Caution> overhead = procedure.CoatsWallTile && kind is WorkKind.Key or WorkKind.Regrout ? [Cautions.OverheadWork] : [];
+        return new ValueList<Caution>(Of(kind).Concat(more).Concat(overhead).Distinct());
+    }
+
+    /// <summary>What spraying, broadcasting into or cleaning up after a product brings.</summary>
+    public static IReadOnlyList<Caution> Of(WorkKind kind, CoatingProduct product, bool overhead)
+    {
+        bool isocyanate = product.IsocyanateFraction.DecimalFractions > 0;
+        bool inTheMist = kind != WorkKind.CleanGun;
+        IEnumerable<Caution> lungs = isocyanate && inTheMist ? Cautions.ForIsocyanates : product.Hardener is not null ? [Cautions.Sensitised] : [];
+        IEnumerable<Caution> mist = inTheMist ? Spray : [];
+        return new ValueList<Caution>(mist.Concat(Of(kind)).Concat(lungs).Concat(SystemCautions.OfMixing(product))
+            .Concat(overhead ? [Cautions.OverheadWork] : []).Distinct());
+    }
+
+    /// <summary>All that an operation brings: its own, those of its kind, and those of what it does to the room, so that work of a caller's own loses nothing.</summary>
+    public static IEnumerable<Caution> Brought(Operation operation) =>
+        operation.Cautions
+            .Concat(Of(operation.Kind))
+            .Concat(operation.Sprays ? Spray : [])
+            .Concat(operation.Vapours.Count > 0 ? Wiping : [])
+            .Concat(operation.RaisesDust ? [Cautions.Dust] : [])
+            .Distinct();
+}
