@@ -43,22 +43,26 @@ internal static class CrewSheet
         }
 
         paper.Line("All together: " + schedule.Paid + "; " + schedule.Trips + " trips. " + schedule.Found + ".");
-        paper.Line("Windows that close; a coat that misses its window has to be abraded first:");
-        foreach (StepLag lag in schedule.Work.Lags.Where(lag => lag.Maximum is not null
-            && (lag.Minimum > TimeSpan.Zero || lag.Clock is not null)))
-        {
-            if (schedule.TryFind(lag.Before) is { } before && schedule.TryFind(lag.After) is { } after)
-            {
-                string counted = lag.Clock is null ? string.Empty : " counted at "
-                    + paper.Show(Measure.Temperature, lag.Clock.Reference.Kelvins);
-                paper.Line(lag.Before + " → " + lag.After + ", " + lag.Reason + ": " + Paper.Span(lag.Minimum) + " to "
-                    + Paper.Span(lag.Maximum!.Value) + counted
-                    + "; planned " + Paper.Span(after.Start - before.End), 2, "· ");
-            }
-        }
+        Windows(paper, plan, schedule);
     }
 
     public static string NameOf(JobPlan plan, string worker) => plan.Job.Shop.Crew.First(person => person.Id == worker).Name;
+
+    // By the clock of the site: from when the next coat may go on, and by when its last stroke has to be on.
+    private static void Windows(Paper paper, JobPlan plan, CrewSchedule schedule)
+    {
+        paper.Line("Windows by the clock, at the temperature of each hour; the next coat's last stroke is on before they close, or the "
+            + "surface is abraded, or wiped again, first:");
+        foreach (ScheduledWindow window in schedule.Windows)
+        {
+            string room = plan.Job.Premises.Rooms.FirstOrDefault(one => one.Id == window.Operation.Operation.Room)?.Name ?? "outside the rooms";
+            ScheduledOperation[] next = [.. window.Next.Select(schedule.TryFind).OfType<ScheduledOperation>()];
+            paper.Line(room + ", " + window.Operation.Operation.Name + ", done " + Paper.Moment(window.LastStroke) + ": "
+                + window.SentenceOn(window.LastStroke.Date)
+                + (next.Length == 0 ? "; no coat is planned on it" : "; planned "
+                    + string.Join(" and ", next.Select(one => Paper.Moment(one.Start) + "–" + Paper.Clock(one.End)))), 2, "· ");
+        }
+    }
 
     private static string Label(ScheduledOperation operation) => (operation.Operation.Room is string room ? room + " " : string.Empty)
         + operation.Operation.Name;

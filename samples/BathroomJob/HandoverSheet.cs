@@ -56,12 +56,12 @@ internal static class HandoverSheet
     {
         foreach (FixtureHandover fixture in handover.Fixtures)
         {
-            paper.Line(fixture.Procedure.Fixture.Id + " · " + fixture.Procedure.Fixture.Name + ": no water before " + At(fixture.WaterFrom)
-                + " (coating " + At(fixture.CoatingReady)
-                + (fixture.Surface is { } surface ? " at " + paper.Show(Measure.Temperature, surface.Kelvins)
+            paper.Line(fixture.Procedure.Fixture.Name + ": water may run from " + At(fixture.WaterFrom)
+                + ", when the last of these is ready: coating " + At(fixture.CoatingReady)
+                + (fixture.Surface is { } surface ? " at " + paper.Show(Measure.Temperature, surface.Kelvins) + " on the surface"
                     : " by the room's own climate") + ", caulk " + At(fixture.CaulkReady)
-                + ", drain trim " + At(fixture.DrainTrimReady) + ")");
-            paper.Line("Full cure " + Day(fixture.FullCure) + "; warranty until " + Day(fixture.WarrantyUntil) + "; inspect "
+                + ", drain trim " + At(fixture.DrainTrimReady));
+            paper.Line("Fully cured from " + At(fixture.FullCure) + "; warranty until " + Paper.Day(fixture.WarrantyUntil) + "; inspect "
                 + fixture.Spots + " spots of three readings, dry film "
                 + paper.Show(Measure.Film, fixture.Film.Minimum.Meters) + " to " + paper.Show(Measure.Film, fixture.Film.Maximum.Meters)
                     + " over what was there before", 2);
@@ -70,6 +70,4 @@ internal static class HandoverSheet
 
     private static string At(DateTimeOffset? instant) => instant is { } one ? Paper.Day(one) + " " + Paper.Clock(one)
         : "an hour that cannot be said";
-
-    private static string Day(DateTimeOffset? instant) => instant is { } one ? Paper.Day(one) : "on a day that cannot be said";
 }

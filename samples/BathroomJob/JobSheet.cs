@@ -117,8 +117,8 @@ internal static class JobSheet
 
         paper.Line(procedure.System.Name + ", " + paper.Show(Measure.Film, procedure.System.TotalDryFilm.Meters) + " dry in all; "
             + (procedure.Promoter is { } wipe
-            ? "on " + wipe.Name + ", dry after " + Paper.Span(wipe.Flash) + ", the first coat finished within " + Paper.Span(wipe.OpenTime)
-                + " of the first wipe"
+            ? "on " + wipe.Name + ", dry after " + Paper.Span(wipe.Flash) + ", its open time " + Paper.Within(wipe.OpenTime)
+                + " from the end of wiping to the last stroke of the first coat"
             : "no promoter for what lies under it"), 2, "System   ");
         if (procedure.ColourChange is { } change && procedure.Hiding is { } hiding)
         {

@@ -29,7 +29,7 @@ internal static class MixingCards
         paper.Line();
         foreach (ScheduledRun run in plan.Runs)
         {
-            Write(paper, run);
+            Write(paper, plan, run);
             paper.Line();
         }
     }
@@ -47,7 +47,7 @@ internal static class MixingCards
         }
     }
 
-    private static void Write(Paper paper, ScheduledRun planned)
+    private static void Write(Paper paper, JobPlan plan, ScheduledRun planned)
     {
         CoatRun run = planned.Run;
         CoatingProduct product = run.Layer.Product;
@@ -77,7 +77,8 @@ internal static class MixingCards
         string stand = run.InCup.Induction is { Ticks: > 0 } induction ? "let it stand " + Paper.Span(induction) + ", then " : string.Empty;
         if (run.InCup.PotLife is { } potLife && planned.Cups.TimeToUse is { } use)
         {
-            paper.Line(Paper.Span(potLife) + " in this air: " + stand + "spray each cup out within " + Paper.Span(use), 2, "Pot    ");
+            paper.Line(Paper.Within(potLife) + " from mixing at " + paper.Show(Measure.Temperature, run.InCup.Site.Kelvins) + ": " + stand
+                + "spray each cup out within " + Paper.Within(use), 2, "Pot    ");
         }
 
         paper.Line(product.IsocyanateFraction.DecimalFractions > 0
@@ -86,6 +87,11 @@ internal static class MixingCards
             : "the respirator of your programme, closed goggles, gloves before the cans are opened (cautions, safety data sheet)", 2,
                 "Wear   ");
         paper.Line(planned.Window.ToString(), 2, "Air    ");
+        if (plan.Schedule?.Windows.FirstOrDefault(window => window.Operation.Operation.Id == run.Id) is { } window)
+        {
+            paper.Line(window.SentenceOn(planned.Start.Date), 2, "After  ");
+        }
+
         if (product.Hardener is not null)
         {
             CupReading reading = new(planned.Mixes[^1], planned.Cups.Batches[^1].Cup.Graduation);

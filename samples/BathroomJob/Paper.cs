@@ -19,15 +19,15 @@ internal sealed class Paper(DisplayUnits system)
 
     public static string Clock(DateTimeOffset instant) => instant.ToString("HH:mm", CultureInfo.InvariantCulture);
 
+    public static string Moment(DateTimeOffset instant) => instant.ToString("ddd HH:mm", CultureInfo.InvariantCulture);
+
     public static string Day(DateTimeOffset instant) => instant.ToString("ddd d MMM yyyy", CultureInfo.InvariantCulture);
 
-    /// <summary>A span in whole minutes, rounded up, kept on one line.</summary>
-    public static string Span(TimeSpan time)
-    {
-        int minutes = (int)Math.Ceiling(time.TotalMinutes - 1e-6);
-        return (minutes >= 60 ? Whole(minutes / 60) + "\u00A0h\u00A0" + (minutes % 60).ToString("00", CultureInfo.InvariantCulture)
-            : Whole(minutes) + "\u00A0min").Replace("-", "−", StringComparison.Ordinal);
-    }
+    /// <summary>A span in whole minutes, rounded up, kept on one line: work, and what has to be waited for.</summary>
+    public static string Span(TimeSpan time) => Span((int)Math.Ceiling(time.TotalMinutes - 1e-6));
+
+    /// <summary>A span within which something has to be done: whole minutes, rounded down.</summary>
+    public static string Within(TimeSpan time) => Span((int)Math.Floor(time.TotalMinutes + 1e-6));
 
     public void Heading(string title)
     {
@@ -61,6 +61,10 @@ internal sealed class Paper(DisplayUnits system)
     }
 
     public override string ToString() => text.ToString();
+
+    private static string Span(int minutes) => (minutes >= 60
+        ? Whole(minutes / 60) + "\u00A0h\u00A0" + (minutes % 60).ToString("00", CultureInfo.InvariantCulture)
+        : Whole(minutes) + "\u00A0min").Replace("-", "−", StringComparison.Ordinal);
 
     private static string Whole(int count) => count.ToString(CultureInfo.InvariantCulture);
 

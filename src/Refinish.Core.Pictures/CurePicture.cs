@@ -74,7 +74,7 @@ public sealed class CurePicture : Picture
     public override string Describe(DisplayUnits units) =>
         (coats.Count == 0 ? "There is no coat. " : "Stages of cure after the coat is on. ")
         + string.Join(" ", coats.Select(coat => coat.Name + At(coat, units) + (coat.Stages.Count > 0
-            ? ": " + string.Join("; ", coat.Stages.Select(stage => stage.Name + " " + stage.Words)) + "."
+            ? ": " + string.Join("; ", coat.Stages.Select(stage => stage.Name + " " + stage.Words(units))) + "."
             : ": no times. " + string.Join(" ", Outside(coat, units)))))
         + (conversion is null ? string.Empty : " Above, the conversion of the chemistry: " + string.Join(", ", Milestones(LastHour)
             .Select(point => Clock.Span(Durations(point.Hours)) + " " + Percent(point.Alpha))) + ".")
@@ -117,7 +117,8 @@ public sealed class CurePicture : Picture
 
         if (timed.Length > 0)
         {
-            page.Note("Time since the coat was put on; pot life since it was mixed. The times are the data sheet's, moved to this temperature; colder, all are longer. The data sheet decides."
+            page.Note("Time since the coat was put on; pot life since it was mixed. The times are the data sheet's, moved to the temperature of the heading"
+                + " or to the one that stands beside them; colder, all are longer. The data sheet decides."
                 + (coats.Any(coat => coat.Varies)
                     ? " Where the temperature varies, the window closes as in the warmest working hour;"
                         + " the schedule follows the hours themselves."
@@ -255,12 +256,13 @@ public sealed class CurePicture : Picture
 
                 if (page.IsNarrow)
                 {
-                    sheet.Text(page.Left, at(1, i).Y + 10, stage.Name + ": " + stage.Words, Ink.Line, Page.Small);
+                    sheet.Text(page.Left, at(1, i).Y + 10, stage.Name + ": " + stage.Words(page.Units), Ink.Line, Page.Small);
                     continue;
                 }
 
                 sheet.Text(left - 8, top + (bar / 2), stage.Name, Ink.Line, Page.Normal, HorizontalAlignment.Right);
-                double width = TextWidths.Of(stage.Words, Page.Small) + 8;
+                string said = stage.Words(page.Units);
+                double width = TextWidths.Of(said, Page.Small) + 8;
                 double words = stage.To is not null && to + width < right ? to + 6 : from - width > left ? from - width + 2 : from + 6;
                 bool onBar = words >= from && words < to;
                 if (onBar)
@@ -268,7 +270,7 @@ public sealed class CurePicture : Picture
                     sheet.Rectangle(words - 2, top + 1, width - 2, bar - 2, fill, OxyColors.Transparent);
                 }
 
-                sheet.Text(words, top + (bar / 2), stage.Words, Ink.Line, Page.Small);
+                sheet.Text(words, top + (bar / 2), said, Ink.Line, Page.Small);
             }
         });
         chart.Draw(page, (stages.Count * height) + 30);
@@ -284,10 +286,14 @@ public sealed class CurePicture : Picture
 
         public double Last => To ?? From ?? 1;
 
-        public string Words =>
-            Opens is TimeSpan opens && Closes is TimeSpan closes ? Clock.AtLeast(opens) + " to " + Clock.AtMost(closes)
+        /// <summary>The temperature of the end and where it is, when it is not that of the heading.</summary>
+        public (string Where, double Kelvins)? Elsewhere { get; init; }
+
+        public string Words(DisplayUnits units) =>
+            (Opens is TimeSpan opens && Closes is TimeSpan closes ? Clock.AtLeast(opens) + " to " + Clock.AtMost(closes)
             : Closes is TimeSpan until ? "until " + Clock.AtMost(until)
-            : "from " + Clock.AtLeast(Opens!.Value) + " on";
+            : "from " + Clock.AtLeast(Opens!.Value) + " on")
+            + (Elsewhere is var (where, kelvins) ? where + Measure.Temperature.Format(kelvins, units, 3) : string.Empty);
 
         // A log scale has no zero; a stage that begins at once begins with the first minute.
         private static double? Hours(TimeSpan? time) => time is TimeSpan known ? Math.Max(known.TotalHours, 1 / 60.0) : null;
@@ -300,18 +306,22 @@ public sealed class CurePicture : Picture
             Name = name;
             Surface = surface;
             List<Stage> stages = [];
-            Add("pot life, mixed", null, cup.PotLife);
-            Add("touch dry", surface.TouchDry, null);
-            Add(warmest.RecoatCloses is null ? "recoat" : "recoat window", surface.RecoatOpens, warmest.RecoatCloses, window: true);
-            Add("water", surface.WaterService, null);
-            Add("full cure", surface.FullCure, null);
+            Add("pot life, mixed", null, cup.PotLife, Elsewhere(", in the cup at ", cup));
+            Add("touch dry", surface.TouchDry, null, null);
+            Add(warmest.RecoatCloses is null ? "recoat" : "recoat window", surface.RecoatOpens, warmest.RecoatCloses,
+                warmest.RecoatCloses is null ? null : Elsewhere(", closing as at ", warmest), window: true);
+            Add("water", surface.WaterService, null, null);
+            Add("full cure", surface.FullCure, null, null);
             Stages = stages;
 
-            void Add(string words, TimeSpan? from, TimeSpan? to, bool window = false)
+            (string, double)? Elsewhere(string where, CureForecast forecast) =>
+                forecast.Site.Kelvins == surface.Site.Kelvins ? null : (where, forecast.Site.Kelvins);
+
+            void Add(string words, TimeSpan? from, TimeSpan? to, (string, double)? elsewhere, bool window = false)
             {
                 if (surface.IsAvailable && (from ?? to) is not null)
                 {
-                    stages.Add(new Stage(words, from, to, window));
+                    stages.Add(new Stage(words, from, to, window) { Elsewhere = elsewhere });
                 }
             }
         }

@@ -18,10 +18,10 @@ internal static class Clock
     public static string Span(TimeSpan time) => Text(time, Math.Round);
 
     /// <summary>The same for a time that has to be waited for: a part of a minute, or of a tenth of a day, counts as a whole one.</summary>
-    public static string AtLeast(TimeSpan time) => Text(time, value => Math.Ceiling(value - 1e-9));
+    public static string AtLeast(TimeSpan time) => Text(CarefulTime.Up(time), value => Math.Ceiling(value - 1e-9));
 
     /// <summary>The same for a time within which something has to be done: a part does not count.</summary>
-    public static string AtMost(TimeSpan time) => Text(time, value => Math.Floor(value + 1e-9));
+    public static string AtMost(TimeSpan time) => Text(CarefulTime.Down(time), value => Math.Floor(value + 1e-9));
 
     private static string Text(TimeSpan time, Func<double, double> whole)
     {

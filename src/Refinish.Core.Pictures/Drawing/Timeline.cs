@@ -18,6 +18,7 @@ internal sealed class Timeline
         WorkCalendar calendar,
         IEnumerable<TimelineEntry> entries,
         IEnumerable<StepLag> lags,
+        IReadOnlyList<ScheduledWindow> windows,
         IEnumerable<TimelineName> rooms,
         IReadOnlyList<TimelineName> people,
         IReadOnlyList<TimelineVisit> visits)
@@ -25,8 +26,13 @@ internal sealed class Timeline
         Calendar = calendar;
         Entries = [.. entries.OrderBy(entry => entry.Start)];
 
-        // A plain order of the work, without a time to keep, is seen from the bars themselves.
-        Lags = lags.Where(lag => lag.Minimum > TimeSpan.Zero || lag.Maximum is not null).ToLookup(lag => lag.After, StringComparer.Ordinal);
+        // A window says more than the lags that keep it; a plain order of the work, without a time to keep, is seen from the bars themselves.
+        HashSet<(string, string)> told = [.. windows.SelectMany(window => window.Next.Select(next => (window.Operation.Operation.Id, next)))];
+        Holds = windows.SelectMany(TimelineHold.Of)
+            .Concat(lags.Where(lag => (lag.Minimum > TimeSpan.Zero || lag.Maximum is not null) && !told.Contains((lag.Before, lag.After)))
+                .Select(lag => (Lag: lag, Before: Find(lag.Before))).Where(pair => pair.Before is not null)
+                .Select(pair => TimelineHold.Of(pair.Lag, pair.Before!.End)))
+            .ToLookup(hold => hold.After, StringComparer.Ordinal);
         TimelineName[] used = [.. rooms.Where(room => Entries.Any(entry => entry.Room == room.Id))];
         Rooms = used.Length != 1 && Entries.Any(entry => entry.Room is null && entry.Kind != TimelineKind.StandBy) ? [.. used, NoRoom]
             : used;
@@ -45,8 +51,8 @@ internal sealed class Timeline
     /// <summary>What is done, by start.</summary>
     public IReadOnlyList<TimelineEntry> Entries { get; }
 
-    /// <summary>The times to keep before an entry, by its identifier.</summary>
-    public ILookup<string, StepLag> Lags { get; }
+    /// <summary>The waits and windows before an entry, by its identifier.</summary>
+    public ILookup<string, TimelineHold> Holds { get; }
 
     /// <summary>
     /// The rooms in which anything is done, in the order of the premises, and at the end what is done outside them; with a single room that
@@ -86,6 +92,7 @@ internal sealed class Timeline
                 step.Step.Id, step.Step.Name, step.Step.Room, KindOf(step.Step.IsAttended, step.Step.Sprays), step.Pieces,
                     [.. step.People.Select(Number)], step.RoomClear)),
             work.Lags,
+            [],
             work.Steps.Select(step => step.Room).OfType<string>().Distinct().Select(room => new TimelineName(room, room)),
             people,
             [.. schedule.PersonDays.Select(day => new TimelineVisit(Number(day.Person), day.Arrives, day.Leaves,
@@ -121,6 +128,7 @@ internal sealed class Timeline
                 StandingBy = [.. beside[one.Operation.Id].SelectMany(other => other.People)],
             }),
             schedule.Work.Lags,
+            schedule.Windows,
             schedule.Work.Premises.Rooms.Select(room => new TimelineName(room.Id, room.Name)),
             [.. schedule.Work.Shop.Crew.Select(worker => new TimelineName(worker.Id, worker.Name))],
             [.. schedule.Visits.Select(visit => new TimelineVisit(visit.Worker, visit.Arrives, visit.Leaves, visit.Waiting))])

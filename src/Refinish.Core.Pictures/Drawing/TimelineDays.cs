@@ -54,19 +54,6 @@ internal sealed class TimelineDays
         TimelineLegend.Draw(page, timeline);
     }
 
-    private string Bounds(StepLag lag, TimeSpan elapsed)
-    {
-        string times = lag.Maximum is not TimeSpan most ? "at least " + Clock.AtLeast(lag.Minimum)
-            : lag.Minimum == TimeSpan.Zero ? "within " + Clock.AtMost(most)
-            : Clock.AtLeast(lag.Minimum) + " to " + Clock.AtMost(most);
-        return lag.Reason + ": " + times
-            + (lag.Clock is null ? string.Empty : " counted at " + Measure.Temperature.Format(lag.Clock.Reference.Kelvins, page.Units, 3)
-                + ", by the clock " + Clock.Span(elapsed));
-    }
-
-    private static DateTimeOffset? Reached(StepLag lag, DateTimeOffset from, TimeSpan time) => lag.Clock is null ? from + time
-        : lag.Clock.InstantOf(from, time);
-
     private double X(double hour) => left + ((hour - first) / (last - first) * (page.Right - left));
 
     private double Hour(DateTime day, DateTimeOffset instant) => Math.Max(first, Math.Min(last, (instant.DateTime - day).TotalHours));
@@ -159,9 +146,9 @@ internal sealed class TimelineDays
         foreach ((TimelineEntry entry, TimeInterval piece) in rows)
         {
             bool isFirst = piece.Equals(entry.Pieces[0]);
-            foreach ((StepLag lag, DateTimeOffset ended) in isFirst ? Deciding(entry) : [])
+            foreach (TimelineHold hold in isFirst ? Deciding(entry) : [])
             {
-                Row(Bounds(lag, entry.Start - ended), Page.Small, Ink.Note, 12, y => over.Add(() => Window(day, ended, lag, y)));
+                Row(hold.Words(page.Units, day), Page.Small, Ink.Note, 12, y => over.Add(() => Window(day, hold, y)));
             }
 
             string who = !HasPeople || entry.People.Count == 0 ? string.Empty : " (" + timeline.Names(entry.People) + ")";
@@ -180,17 +167,11 @@ internal sealed class TimelineDays
     }
 
     // Of several least times the one that is over last decides; windows that close are all told.
-    private IEnumerable<(StepLag Lag, DateTimeOffset Ended)> Deciding(TimelineEntry entry)
+    private IEnumerable<TimelineHold> Deciding(TimelineEntry entry)
     {
-        (StepLag Lag, DateTimeOffset Ended)[] lags =
-        [
-            .. timeline.Lags[entry.Id].Select(lag => (Lag: lag, Before: timeline.Find(lag.Before))).Where(pair => pair.Before is not null)
-                .Select(pair => (pair.Lag, pair.Before!.End)),
-        ];
-        StepLag? last = lags.Where(pair => pair.Lag.Maximum is null)
-            .OrderByDescending(pair => Reached(pair.Lag, pair.Ended, pair.Lag.Minimum) ?? DateTimeOffset.MaxValue)
-            .Select(pair => pair.Lag).FirstOrDefault();
-        return lags.Where(pair => pair.Lag.Maximum is not null || ReferenceEquals(pair.Lag, last));
+        TimelineHold[] holds = [.. timeline.Holds[entry.Id]];
+        TimelineHold? last = holds.Where(hold => !hold.MayClose).OrderByDescending(hold => hold.Opens ?? DateTimeOffset.MaxValue).FirstOrDefault();
+        return holds.Where(hold => hold.MayClose || ReferenceEquals(hold, last));
     }
 
     // A row is as high as its words; the bar lies in the middle of them, or below them where there is no room beside.
@@ -260,13 +241,11 @@ internal sealed class TimelineDays
     }
 
     // Dotted from the end of the one to the least time, then a band while the window is open, up to this day's edge.
-    private void Window(DateTime day, DateTimeOffset ended, StepLag lag, double y)
+    private void Window(DateTime day, TimelineHold hold, double y)
     {
-        double end = Hour(day, ended);
-        DateTimeOffset? opened = Reached(lag, ended, lag.Minimum);
-        DateTimeOffset? closed = lag.Maximum is TimeSpan most ? Reached(lag, ended, most) : null;
-        double opens = opened is DateTimeOffset from ? Hour(day, from) : last;
-        double closes = closed is DateTimeOffset until ? Hour(day, until) : last;
+        double end = Hour(day, hold.Ended);
+        double opens = hold.Opens is DateTimeOffset from ? Hour(day, from) : last;
+        double closes = hold.Closes is DateTimeOffset until ? Hour(day, until) : last;
         if (opens > end)
         {
             TimelineMarks.Dots(sheet, X(end), X(opens), y);
@@ -275,7 +254,7 @@ internal sealed class TimelineDays
         if (closes > opens)
         {
             TimelineMarks.Window(sheet, X(opens), X(closes) - X(opens), y);
-            foreach (DateTimeOffset edge in new[] { opened, closed }.OfType<DateTimeOffset>())
+            foreach (DateTimeOffset edge in new[] { hold.Opens, hold.Closes }.OfType<DateTimeOffset>())
             {
                 double hour = (edge.DateTime - day).TotalHours;
                 if (hour >= first && hour <= last)

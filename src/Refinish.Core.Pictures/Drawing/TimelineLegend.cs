@@ -30,7 +30,7 @@ internal static class TimelineLegend
         }
 
         entries.Add(("wait, leave alone", (x, y) => TimelineMarks.Dots(sheet, x, x + 24, y)));
-        if (timeline.Entries.Any(entry => timeline.Lags[entry.Id].Any()))
+        if (timeline.Entries.Any(entry => timeline.Holds[entry.Id].Any()))
         {
             entries.Add(("may go on, from mark to mark", (x, y) =>
             {

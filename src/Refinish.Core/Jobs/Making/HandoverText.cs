@@ -13,10 +13,10 @@ internal static class HandoverText
         StringBuilder text = new();
         foreach (FixtureHandover fixture in handover.Fixtures)
         {
-            Line(text, fixture.Procedure.Fixture.Name + ": no water before " + Clock(fixture.WaterFrom) + ", whichever of these is last:");
-            Line(text, "  coating" + (fixture.Surface is { } surface ? ", at " + Measure.Temperature.Format(surface.Kelvins, system, 3) + " on the surface" : ", by the climate of the room") + ": " + Clock(fixture.CoatingReady));
-            Line(text, "  new caulk: " + Clock(fixture.CaulkReady));
-            Line(text, "  drain trim: " + Clock(fixture.DrainTrimReady));
+            Line(text, fixture.Procedure.Fixture.Name + ": water may run from " + Clock(fixture.WaterFrom) + ", not before; it waits for the last of these:");
+            Line(text, "  coating takes water" + (fixture.Surface is { } surface ? ", at " + Measure.Temperature.Format(surface.Kelvins, system, 3) + " on the surface" : ", by the climate of the room") + ": from " + Clock(fixture.CoatingReady));
+            Line(text, "  new caulk takes water: from " + Clock(fixture.CaulkReady));
+            Line(text, "  drain trim takes water: from " + Clock(fixture.DrainTrimReady));
             Line(text, "  nothing set down on it, no mats and no cleaning agent before " + Clock(fixture.FullCure) + ", when it is fully cured");
         }
 
@@ -49,7 +49,7 @@ internal static class HandoverText
         }
     }
 
-    private static string Clock(DateTimeOffset? time) => time?.ToString("yyyy-MM-dd HH:mm", CultureInfo.InvariantCulture) ?? "an hour that cannot be said";
+    private static string Clock(DateTimeOffset? time) => time?.ToString("ddd yyyy-MM-dd HH:mm", CultureInfo.InvariantCulture) ?? "an hour that cannot be said";
 
     private static void Line(StringBuilder text, string line) => text.Append(line).Append('\n');
 }
