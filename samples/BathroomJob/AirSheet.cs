@@ -29,7 +29,7 @@ internal static class AirSheet
                 Write(paper, room, study);
             }
 
-            Needs(paper, room.Protection);
+            Needs(paper, room);
             paper.Line();
         }
 
@@ -43,7 +43,7 @@ internal static class AirSheet
         }
 
         paper.Line("Without an airflow for everyone's lungs, people at work are protected by their respirator programme, not by this "
-            + "fan. Respirator classes are the smallest whose assigned protection factor reaches the ratio; the programme and the safety data sheet decide.");
+            + "fan. Factors are those assigned by 29 CFR 1910.134, Table 1, and count only inside such a programme: it decides, with the safety data sheet.");
     }
 
     private static void Write(Paper paper, RoomAirPlan room, AirStudy air)
@@ -84,17 +84,19 @@ internal static class AirSheet
             2, "· ");
     }
 
-    // Where isocyanates are sprayed, only supplied air comes into question for whatever else is in that air.
-    private static void Needs(Paper paper, IReadOnlyList<ProtectionNeed> needs)
+    // Each number against its limit, then in one line what the worst of them asks of a respirator.
+    private static void Needs(Paper paper, RoomAirPlan room)
     {
-        bool supplied = needs.Any(need => need.AsksForAir);
-        foreach (ProtectionNeed need in needs.DistinctBy(need => need.Comparison.Sentence(paper.System)))
+        foreach (ProtectionNeed need in room.Protection.DistinctBy(need => need.Comparison.Sentence(paper.System)))
         {
-            RespiratorClass? least = need.Respirators.FirstOrDefault(kind => kind.SuppliesAir || !supplied);
             paper.Line(need.Comparison.Sentence(paper.System) + (need.HazardRatio is double ratio
-                ? "; " + paper.Show(Measure.Number, ratio) + " times: "
-                    + (least is null ? "no class of respirator is listed for that" : least.ToString())
+                ? "; " + paper.Show(Measure.Number, ratio, 2) + " times"
                 : string.Empty), 2, "! ");
+        }
+
+        if (room.Hardest is ProtectionNeed worst)
+        {
+            paper.Line("Breathing protection in " + room.Room.Name + ": " + worst.InWords(), 2, "! ");
         }
     }
 

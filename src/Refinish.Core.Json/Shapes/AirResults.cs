@@ -33,6 +33,8 @@ internal static class AirResults
     private static readonly FieldsShape<RespiratorClass> Respirator = new Fields<RespiratorClass>("respiratorClass")
         .Show("name", Scalars.Text, respirator => respirator.Name)
         .Show("assignedProtectionFactor", Scalars.Count, respirator => respirator.AssignedProtectionFactor)
+        .Show("factorWithMakerEvidence", Scalars.Count.OrNull(), respirator => respirator.FactorWithMakerEvidence)
+        .Show("forImmediateDanger", Scalars.Text.OrNull(), respirator => respirator.ForImmediateDanger)
         .Show("suppliesAir", Scalars.YesNo, respirator => respirator.SuppliesAir)
         .Show("source", CommonShapes.Source, respirator => respirator.Source)
         .AsResults();
@@ -67,12 +69,22 @@ internal static class AirResults
         .Show("cautions", Results.CautionCodes, screen => screen.Cautions)
         .AsResults();
 
+    private static readonly FieldsShape<RespiratorCheck> Check = new Fields<RespiratorCheck>("respiratorCheck")
+        .Show("respirator", Scalars.Text, check => check.Respirator.Name)
+        .Show("exclusion", new WordShape<RespiratorExclusion>(), check => check.Exclusion)
+        .Show("insideOverLimit", Results.Number.OrNull(), check => check.InsideOverLimit)
+        .Show("comparison", Results.Comparison, check => check.Comparison)
+        .Show("reaches", Scalars.YesNo, check => check.Reaches)
+        .AsResults();
+
     public static FieldsShape<ProtectionNeed> Protection { get; } = new Fields<ProtectionNeed>("protectionNeed")
         .Show("about", Scalars.Text, need => need.About)
         .Show("comparison", Results.Comparison, need => need.Comparison)
         .Show("asksForAir", Scalars.YesNo, need => need.AsksForAir)
+        .Show("isImmediatelyDangerous", Scalars.YesNo, need => need.IsImmediatelyDangerous)
         .Show("hazardRatio", Results.Number.OrNull(), need => need.HazardRatio)
         .Show("respirators", CommonShapes.List(Respirator), need => need.Respirators)
+        .Show("checks", CommonShapes.List(Check), need => need.Checks)
         .AsResults();
 
     public static FieldsShape<RoomAirPlan> Room { get; } = new Fields<RoomAirPlan>("roomAirPlan")
@@ -82,6 +94,8 @@ internal static class AirResults
         .Show("flammableAirflow", Results.Comparison.OrNull(), room => room.FlammableAirflow)
         .Show("screens", CommonShapes.List(Isocyanate), room => room.Screens)
         .Show("unstated", Results.Comparisons, room => room.Unstated)
+        .Show("asksForAir", Scalars.YesNo, room => room.AsksForAir)
+        .Show("isImmediatelyDangerous", Scalars.YesNo, room => room.IsImmediatelyDangerous)
         .Show("protection", CommonShapes.List(Protection), room => room.Protection)
         .Show("cautions", Results.CautionCodes, room => room.Cautions)
         .AsResults();

@@ -9,8 +9,13 @@ namespace Refinish.Jobs;
 /// <summary>What one person breathes on one day, through all rooms they are in, without any protection.</summary>
 public sealed class DayExposure
 {
-    private DayExposure(string worker, DateTime day, PersonExposure exposure)
+    private readonly bool asksForAir;
+    private readonly bool isImmediatelyDangerous;
+
+    private DayExposure(string worker, DateTime day, PersonExposure exposure, IReadOnlyCollection<RoomAirPlan> rooms)
     {
+        asksForAir = rooms.Any(room => room.AsksForAir);
+        isImmediatelyDangerous = rooms.Any(room => room.IsImmediatelyDangerous);
         Worker = worker;
         Day = day;
         Exposure = exposure;
@@ -28,7 +33,7 @@ public sealed class DayExposure
     /// <summary>Those that are beyond their limit or cannot be judged.</summary>
     public IReadOnlyList<ProtectionNeed> Protection => ProtectionNeed.Open(Exposure.Stays.Count == 0
         ? []
-        : Exposure.Exposure.Select(one => one.Comparison).Concat([Exposure.AdditiveLimit, Exposure.StrictestLimit]).Select(comparison => new ProtectionNeed(Worker, comparison, false)));
+        : Exposure.Exposure.Select(one => one.Comparison).Concat([Exposure.AdditiveLimit, Exposure.StrictestLimit]).Select(comparison => new ProtectionNeed(Worker, comparison, asksForAir, isImmediatelyDangerous)));
 
     /// <summary>Person, day and index.</summary>
     /// <returns>One line of text.</returns>
@@ -46,17 +51,19 @@ public sealed class DayExposure
             .GroupBy(stay => (Day: stay.From.Date, stay.Person)).OrderBy(day => day.Key.Day).ThenBy(day => day.Key.Person))
         {
             List<RoomStay> stays = [];
+            HashSet<RoomAirPlan> entered = [];
             foreach (RoomPresence stay in day.OrderBy(stay => stay.From))
             {
                 if (rooms.TryGetValue(stay.Room, out RoomAirPlan? room) && stay.Until > room.Zero)
                 {
+                    entered.Add(room);
                     TimeSpan from = stay.From > room.Zero ? stay.From - room.Zero : TimeSpan.Zero;
                     stays.Add(new RoomStay(room.Study!, from, stay.Until - room.Zero));
                 }
             }
 
             string worker = schedule.Work.Shop.Crew[day.Key.Person].Id;
-            yield return new DayExposure(worker, day.Key.Day, new PersonExposure(worker, stays, schedule.Work.Shop.ExposureLimits));
+            yield return new DayExposure(worker, day.Key.Day, new PersonExposure(worker, stays, schedule.Work.Shop.ExposureLimits), entered);
         }
     }
 }

@@ -13,9 +13,6 @@ public sealed class RoomAirPlan
     private static readonly TimeSpan LongestShift = TimeSpan.FromHours(16);
     private static readonly TimeSpan ShortestShift = TimeSpan.FromMinutes(15);
 
-    // Vapour of a coat with isocyanates comes with their mist: no mask that only filters is proposed in that room.
-    private readonly bool hasIsocyanate;
-
     /// <summary>Studies the air of a room.</summary>
     /// <param name="schedule">A schedule that was found.</param>
     /// <param name="room">Identifier of a room of its premises.</param>
@@ -35,7 +32,7 @@ public sealed class RoomAirPlan
         ScheduledRun[] runs = [.. schedule.Runs.Where(run => run.Operation.Operation.Room == room)];
         (DateTimeOffset Start, Func<TimeSpan, Emission> Of)[] sources = [.. Wipes(schedule, room).Concat(runs.Where(run => run.Run.VolatileMass.Kilograms > 0)
             .Select(run => (run.SprayingFrom, (Func<TimeSpan, Emission>)(start => RoomAir.Of(run.Run, start, shop)))))];
-        hasIsocyanate = runs.Any(HasIsocyanate);
+        AsksForAir = runs.Any(HasIsocyanate);
         Screens = new ValueList<IsocyanateScreen>(Mists(runs, shop));
         Unstated = new ValueList<LimitComparison>(NotStated(schedule, runs, shop));
         if (sources.Length > 0)
@@ -79,17 +76,29 @@ public sealed class RoomAirPlan
     {
         get
         {
-            bool asks = hasIsocyanate;
-            List<ProtectionNeed> needs = [.. Screens.Select(screen => new ProtectionNeed(Room.Id, screen.Comparison, true)), .. Unstated.Select(one => new ProtectionNeed(Room.Id, one, asks))];
+            List<ProtectionNeed> needs = [.. Screens.Select(screen => Need(screen.Comparison)), .. Unstated.Select(Need)];
             if (Study is not null)
             {
-                needs.AddRange(Study.Exposure.Select(exposure => new ProtectionNeed(Room.Id, exposure.Comparison, asks)));
-                needs.AddRange(new[] { Study.AdditiveLimit, Study.StrictestLimit, Study.ShortTermLimit }.Select(index => new ProtectionNeed(Room.Id, index, asks)));
+                needs.AddRange(Study.Exposure.Select(exposure => Need(exposure.Comparison)));
+                needs.AddRange(new[] { Study.AdditiveLimit, Study.StrictestLimit, Study.ShortTermLimit }.Select(Need));
             }
 
             return ProtectionNeed.Open(needs);
         }
     }
+
+    /// <summary>
+    /// The need with the greatest ratio of those that can be judged: a respirator whose factor reaches it reaches the others;
+    /// <see langword="null"/> when none is beyond its limit.
+    /// </summary>
+    public ProtectionNeed? Hardest => Protection.Where(need => need.Comparison.Outcome == ComparisonOutcome.Beyond)
+        .OrderByDescending(need => need.HazardRatio).FirstOrDefault();
+
+    /// <summary>Whether a coat with isocyanates is sprayed here: their mist comes with the vapour, and nothing that only filters is proposed.</summary>
+    public bool AsksForAir { get; }
+
+    /// <summary>Whether the vapour of a solvent reaches what is listed as immediately dangerous to life or health, by the limits that the shop holds it against.</summary>
+    public bool IsImmediatelyDangerous => Study?.Exposure.Any(one => one.Limit?.Kind == ExposureLimitKind.Idlh && one.Comparison.Margin <= 0) == true;
 
     /// <summary>What can hurt in this air.</summary>
     public IReadOnlyList<Caution> Cautions => new ValueList<Caution>((Study?.Cautions ?? ValueList<Caution>.Empty).Concat(Screens.SelectMany(screen => screen.Cautions)).Distinct());
@@ -101,6 +110,8 @@ public sealed class RoomAirPlan
     /// <summary>The room and its flammability.</summary>
     /// <returns>One line of text.</returns>
     public override string ToString() => Room.Name + ": " + (Study?.ToString() ?? "nothing evaporates");
+
+    private ProtectionNeed Need(LimitComparison comparison) => new(Room.Id, comparison, AsksForAir, IsImmediatelyDangerous);
 
     private static bool HasIsocyanate(ScheduledRun run) => run.Run.Layer.Product.IsocyanateFraction.DecimalFractions > 0;
 
