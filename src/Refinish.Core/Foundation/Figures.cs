@@ -36,6 +36,20 @@ internal static class Figures
             : Trimmed(value, Math.Max(0, figures - 1 - exponent));
     }
 
+    /// <summary>The number with some significant figures that is next above or below; one that has no more of them, but for its last digits, stays.</summary>
+    public static double Towards(double value, int figures, bool up)
+    {
+        if (value == 0)
+        {
+            return 0;
+        }
+
+        double unit = Math.Pow(10, Math.Floor(Math.Log10(Math.Abs(value))) - figures + 1);
+        double scaled = value / unit;
+        double slack = 1e-9 * Math.Abs(scaled);
+        return (up ? Math.Ceiling(scaled - slack) : Math.Floor(scaled + slack)) * unit;
+    }
+
     /// <summary>A fixed number of decimals, as money and gauge readings are written.</summary>
     public static string Fixed(double value, int decimals)
     {

@@ -288,6 +288,10 @@ public sealed class Measure : IEquatable<Measure>
     /// <summary>In both systems, for a remedy that is a sentence and cannot know its reader's units.</summary>
     internal string FormatBoth(double si, int digits = 3) => Format(si, DisplayUnits.Si, digits) + " (" + Format(si, DisplayUnits.UsCustomary, digits) + ")";
 
+    /// <summary>Rounded up or down to some significant figures, for a number that must not look better than it is.</summary>
+    internal string FormatTowards(double si, DisplayUnits system, int figures, bool up) =>
+        Joined(Figures.Significant(Figures.Towards(Shown(si, system), figures, up), figures), Symbol(system));
+
     internal string FormatNumber(double value, DisplayUnits system, int figures = 6)
     {
         double shown = Shown(value, system);

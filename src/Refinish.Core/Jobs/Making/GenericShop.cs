@@ -59,6 +59,9 @@ internal static class GenericShop
             new("stripper", Volume.FromMilliliters(1000), 29m),
             new("sealing-primer", Volume.FromMilliliters(500), 31m),
             new("silicone-remover", Volume.FromMilliliters(250), 16m),
+            new("descaler", Volume.FromMilliliters(1000), 9m),
+            new("degreaser", Volume.FromMilliliters(1000), 11m),
+            new("alcohol-wipe", Volume.FromMilliliters(1000), 8m),
             new("grout", Volume.FromMilliliters(500), 7m),
         ],
         Options =

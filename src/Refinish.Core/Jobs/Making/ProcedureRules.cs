@@ -265,7 +265,7 @@ internal sealed class ProcedureRules(Procedure procedure, SurveyPolicy policy, C
 
     private void Add(WorkKind kind, string instruction, Source source, in OperationTraits traits)
     {
-        Operations.Add(new Operation
+        Operation operation = new()
         {
             Id = traits.Id ?? Id(kind),
             Kind = kind,
@@ -282,7 +282,8 @@ internal sealed class ProcedureRules(Procedure procedure, SurveyPolicy policy, C
             Materials = traits.Materials ?? ValueList<MaterialNeed>.Empty,
             Cautions = traits.Cautions ?? ValueList<Caution>.Empty,
             Source = source,
-        });
+        };
+        Operations.Add(ChemicalUse.On(operation, procedure));
     }
 
     private string Id(WorkKind kind) => fixture.Id + "/" + WorkOrder.Key(kind);
