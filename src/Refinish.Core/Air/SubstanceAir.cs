@@ -57,9 +57,9 @@ public sealed record SubstanceAir
     /// <summary>The substance and its three numbers.</summary>
     /// <returns>Text such as <c>n-butyl acetate: peak 1100 ppm, 15-minute average 820 ppm, 8-hour average 49 ppm</c>.</returns>
     public override string ToString() =>
-        Solvent.Name + ": peak " + Measure.PartsPerMillion.Format(Peak.DecimalFractions, DisplayUnits.Si, AirStudy.ScreeningDigits)
-        + ", 15-minute average " + Measure.PartsPerMillion.Format(FifteenMinuteAverage.DecimalFractions, DisplayUnits.Si, AirStudy.ScreeningDigits)
-        + ", 8-hour average " + Measure.PartsPerMillion.Format(EightHourAverage.DecimalFractions, DisplayUnits.Si, AirStudy.ScreeningDigits);
+        Solvent.Name + ": peak " + Measure.PartsPerMillion.FormatTowards(Peak.DecimalFractions, DisplayUnits.Si, AirStudy.ScreeningDigits, up: true)
+        + ", 15-minute average " + Measure.PartsPerMillion.FormatTowards(FifteenMinuteAverage.DecimalFractions, DisplayUnits.Si, AirStudy.ScreeningDigits, up: true)
+        + ", 8-hour average " + Measure.PartsPerMillion.FormatTowards(EightHourAverage.DecimalFractions, DisplayUnits.Si, AirStudy.ScreeningDigits, up: true);
 
     internal double? PeakSeconds => peakAt;
 

@@ -99,8 +99,8 @@ public sealed record LimitComparison
         string verdict = Margin switch
         {
             null => "cannot be judged",
-            >= 0 and double within => FormatDistance(within, system) + " within" + (IsAboutAtLimit ? ", which is about at the line: the model is good to a factor of " + Figures.Significant(GoodToFactor!.Value, 2) : string.Empty),
-            double beyond => FormatDistance(-beyond, system) + " beyond",
+            >= 0 and double within => FormatDistance(within, system, up: false) + " within" + (IsAboutAtLimit ? ", which is about at the line: the model is good to a factor of " + Figures.Significant(GoodToFactor!.Value, 2) : string.Empty),
+            double beyond => FormatDistance(-beyond, system, up: true) + " beyond",
         };
         return Subject + ": " + value + "; limit " + limit + "; " + verdict;
     }
@@ -113,6 +113,9 @@ public sealed record LimitComparison
         Digits < 4 ? Measure.FormatTowards(value, system, Digits, up) : Measure.Format(value, system, Digits);
 
     // The distance between two temperatures has no zero point.
-    private string FormatDistance(double distance, DisplayUnits system) =>
-        (Measure.Equals(Measure.Temperature) ? Measure.TemperatureDifference : Measure).Format(distance, system, Digits < 4 ? Digits : 3);
+    private string FormatDistance(double distance, DisplayUnits system, bool up)
+    {
+        Measure measure = Measure.Equals(Measure.Temperature) ? Measure.TemperatureDifference : Measure;
+        return Digits < 4 ? measure.FormatTowards(distance, system, Digits, up) : measure.Format(distance, system, 3);
+    }
 }

@@ -82,6 +82,8 @@ internal sealed class RoomWatch
                 continue;
             }
 
+            operation = operation with { Cautions = [.. operation.Cautions.Concat(Watched(operation)).Distinct()] };
+            builder.Operations[at] = operation;
             if (order.GivesOff(operation) && Study(operation) is (AirStudy study, TimeSpan end))
             {
                 TimeSpan? clear = ClearingAfter(study, end);
@@ -107,6 +109,10 @@ internal sealed class RoomWatch
             }));
         }
     }
+
+    // Grains fall into the coat's own vapour and mist.
+    private static IEnumerable<Caution> Watched(Operation operation) =>
+        operation.Kind == WorkKind.Broadcast ? [AirCautions.SuppliedAir, AirCautions.NeverAlone] : [AirCautions.NeverAlone];
 
     /// <summary>The air after an operation, with everything that may have been done in the room before it as late as the waits allow; and when the operation ends.</summary>
     private (AirStudy Study, TimeSpan End)? Study(Operation operation)
