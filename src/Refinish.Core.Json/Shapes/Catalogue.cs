@@ -43,6 +43,7 @@ internal sealed record Catalogue
                 promoters.SelectMany(promoter => promoter.Solvents)
                     .Concat(products.SelectMany(product => product.Solvents.Concat(CansOf(product).SelectMany(can => can.Solvents))))
                     .Concat(operations.SelectMany(operation => operation.Vapours).SelectMany(vapour => vapour.Solvents))
+                    .Concat(job.Shop.Chemicals.SelectMany(chemical => chemical.Solvents))
                     .Select(share => share.Solvent),
                 solvent => solvent.CasNumber),
             Additives = Once(steps.Select(step => step.Additive).Concat(options.Select(option => option.Additive)).OfType<SlipAdditive>(),

@@ -23,6 +23,7 @@ internal static class OperationShapes
         .With("solvents", CommonShapes.List(CoatingShapes.SolventShare), vapour => vapour.Solvents,
             out Slot<IReadOnlyList<SolventShare>> solvents)
         .Optional("timeConstant", Quantities.Duration, vapour => vapour.TimeConstant, (vapour, time) => vapour with { TimeConstant = time })
+        .Maybe("takenOffAfter", Quantities.Duration, vapour => vapour.TakenOffAfter, (vapour, time) => vapour with { TakenOffAfter = time })
         .MakingTogether(
             () => new Evaporation("stand-in", Mass.FromGrams(1), [new SolventShare(Solvents.Acetone, Ratio.FromPercent(100))]),
             v => new Evaporation(name(v), mass(v), solvents(v)));

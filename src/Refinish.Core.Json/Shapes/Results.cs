@@ -63,6 +63,7 @@ internal static class Results
     public static FieldsShape<LimitComparison> Comparison { get; } = new Fields<LimitComparison>("limitComparison")
         .Show("subject", Scalars.Text, comparison => comparison.Subject)
         .Show("outcome", new WordShape<ComparisonOutcome>(), comparison => comparison.Outcome)
+        .Show("isAboutAtLimit", Scalars.YesNo, comparison => comparison.IsAboutAtLimit)
         .Show("value", Amount.OrNull(), comparison => Shapes.Amount.Of(comparison.Value, comparison.Measure))
         .Show("sense", new WordShape<LimitSense>(), comparison => comparison.Sense)
         .Show("limit", Amount.OrNull(), comparison => Shapes.Amount.Of(comparison.Limit, comparison.Measure))

@@ -50,6 +50,7 @@ internal static class ScheduleResults
         .Show("mass", Results.Mass, vapour => vapour.Mass.Kilograms)
         .Show("solvents", CommonShapes.List(Share), vapour => vapour.Solvents)
         .Show("timeConstant", Results.Minutes, vapour => vapour.TimeConstant.TotalSeconds)
+        .Show("takenOffAfter", Results.Minutes.OrNull(), vapour => vapour.TakenOffAfter?.TotalSeconds)
         .AsResults();
 
     private static readonly FieldsShape<ScheduledOperation> Scheduled = new Fields<ScheduledOperation>("scheduledOperation")

@@ -76,6 +76,7 @@ internal sealed class ShapeResolver : IJsonTypeInfoResolver
         Add(PriceShapes.Part);
         Add(PriceShapes.Renewal);
         Add(PriceShapes.Replacement);
+        Add(ChemicalShapes.Prep);
         Add(ShopShapes.Worker);
         Add(ShopShapes.Effort);
         Add(ShopShapes.WholeShop);

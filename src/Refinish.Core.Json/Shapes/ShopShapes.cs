@@ -36,6 +36,8 @@ internal static class ShopShapes
         .Optional("guns", Scalars.Count, shop => shop.Guns, (shop, guns) => shop with { Guns = guns })
         .Optional("labour", CommonShapes.List(LabourShapes.WholeStandard), shop => shop.Labour,
             (shop, labour) => shop with { Labour = labour })
+        .Optional("chemicals", CommonShapes.List(ChemicalShapes.Prep), shop => shop.Chemicals,
+            (shop, chemicals) => shop with { Chemicals = chemicals })
         .Optional("defectMaterials", CommonShapes.List(PriceShapes.DefectMaterial), shop => shop.DefectMaterials,
             (shop, materials) => shop with { DefectMaterials = materials })
         .Optional("survey", SurveyShapes.SurveyPolicy, shop => shop.Survey, (shop, policy) => shop with { Survey = policy })
@@ -49,7 +51,6 @@ internal static class ShopShapes
         .Optional("groutWait", Quantities.Duration, shop => shop.GroutWait, (shop, wait) => shop with { GroutWait = wait })
         .Optional("caulkWait", Quantities.Duration, shop => shop.CaulkWait, (shop, wait) => shop with { CaulkWait = wait })
         .Optional("drainTrimWait", Quantities.Duration, shop => shop.DrainTrimWait, (shop, wait) => shop with { DrainTrimWait = wait })
-        .Optional("stripperWait", Quantities.Duration, shop => shop.StripperWait, (shop, wait) => shop with { StripperWait = wait })
         .Optional("spotPrimerWait", Quantities.Duration, shop => shop.SpotPrimerWait, (shop, wait) => shop with { SpotPrimerWait = wait })
         .Maybe("longestAfterKey", Quantities.Duration, shop => shop.LongestAfterKey,
             (shop, longest) => shop with { LongestAfterKey = longest })
@@ -65,6 +66,7 @@ internal static class ShopShapes
             (shop, share) => shop with { AirborneFraction = share })
         .Optional("filmTimeConstant", Quantities.Duration, shop => shop.FilmTimeConstant,
             (shop, time) => shop with { FilmTimeConstant = time })
+        .Optional("flashOfLanded", Quantities.Percent, shop => shop.FlashOfLanded, (shop, part) => shop with { FlashOfLanded = part })
         .Optional("hidingTolerance", Scalars.Number, shop => shop.HidingTolerance,
             (shop, tolerance) => shop with { HidingTolerance = tolerance })
         .Making(v => new Shop

@@ -75,7 +75,10 @@ public sealed partial class AirStudy
         LimitSense.AtMost,
         Measure.Number,
         Additive,
-        ShortTermIndex > 1 ? BreatheProtected : null);
+        ShortTermIndex > 1 ? BreatheProtected : null)
+    {
+        Digits = ScreeningDigits,
+    };
 
     /// <summary>
     /// The flow the exhaust must really move (mixing factor included) so that the peak stays at a quarter of the lower flammable limit;
@@ -134,7 +137,10 @@ public sealed partial class AirStudy
             LimitSense.AtMost,
             Measure.Number,
             criterion == 0.1 ? Source.Invented("a tenth of the working limits for people who live there") : Source.Supplied("the caller's criterion"),
-            "wait longer with the fan running; the safety data sheet and the product's own hold time stand above this");
+            "wait longer with the fan running; the safety data sheet and the product's own hold time stand above this")
+        {
+            Digits = ScreeningDigits,
+        };
     }
 
     private ValueList<LimitComparison> SaturationComparisons()
@@ -160,7 +166,10 @@ public sealed partial class AirStudy
         LimitSense.AtMost,
         Measure.Number,
         Additive,
-        index.Average > 1 ? BreatheProtected : null);
+        index.Average > 1 ? BreatheProtected : null)
+    {
+        Digits = ScreeningDigits,
+    };
 
     private LimitComparison Flammable(double limit, string subject, Source source) => new(
         Flammability.IsWhole ? subject : subject + ", of the substances whose limit is known",
@@ -169,7 +178,11 @@ public sealed partial class AirStudy
         LimitSense.AtMost,
         Measure.Percent,
         source,
-        Flammability.Peak > limit ? "more fresh air, less coating at a time, more time between coats" : null);
+        Flammability.Peak > limit ? "more fresh air, less coating at a time, more time between coats" : null)
+    {
+        Digits = ScreeningDigits,
+        GoodToFactor = BoxFactor,
+    };
 
     private VolumeFlow Flow(double changes) => VolumeFlow.FromCubicMetersPerSecond(
         AirKernel.FanFlow(changes, RoomVolume, Exhaust.MixingFactor, Room.Infiltration.CubicMetersPerSecond));

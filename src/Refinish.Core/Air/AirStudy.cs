@@ -42,6 +42,12 @@ public sealed partial class AirStudy
     internal static readonly Source Quarter = Source.Published("International Mechanical Code", "502.7.3.3: at most 25 % of the lower flammable limit; the same in WAC 296-835-11010 for dip tanks");
     internal static readonly Source Tenth = Source.Published("WAC 296-304-03009", "(2): below 10 % of the lower explosive limit, spray painting in ships");
 
+    /// <summary>What a model of a well-mixed room deserves.</summary>
+    internal const int ScreeningDigits = 2;
+
+    /// <summary>How well a box tells a real room.</summary>
+    internal const double BoxFactor = 2;
+
     internal const string OshaLimit = "OSHA PEL";
 
     private readonly double shift;

@@ -34,7 +34,10 @@ internal static class ExposureComparisons
                     LimitSense.AtMost,
                     Measure.PartsPerMillion,
                     None,
-                    "take a limit from the safety data sheet, section 8, and hand it in")));
+                    "take a limit from the safety data sheet, section 8, and hand it in")
+                {
+                    Digits = AirStudy.ScreeningDigits,
+                }));
             }
         }
 
@@ -54,7 +57,7 @@ internal static class ExposureComparisons
         {
             cautions.Add(Refinish.Cautions.Flammable);
         }
-        else if (study.FlammableDesignLine.Outcome == ComparisonOutcome.Beyond)
+        else if (study.FlammableDesignLine.Outcome == ComparisonOutcome.Beyond || study.FlammableLimit.IsAboutAtLimit)
         {
             cautions.Add(Refinish.Cautions.NearFlammable);
         }
@@ -139,6 +142,9 @@ internal static class ExposureComparisons
             LimitSense.AtMost,
             Measure.PartsPerMillion,
             limit.Source,
-            value > fraction ? "breathing protection by the employer's programme; less solvent at a time; another product" : null);
+            value > fraction ? "breathing protection by the employer's programme; less solvent at a time; another product" : null)
+        {
+            Digits = AirStudy.ScreeningDigits,
+        };
     }
 }

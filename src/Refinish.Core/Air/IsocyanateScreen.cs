@@ -130,7 +130,10 @@ public sealed record IsocyanateScreen
         LimitSense.AtMost,
         Measure.MassConcentration,
         LimitSource,
-        "supplied air under a respiratory protection programme");
+        "supplied air under a respiratory protection programme")
+    {
+        Digits = AirStudy.ScreeningDigits,
+    };
 
     /// <summary>
     /// The kinds that supply air and whose assigned protection factor is at least the hazard ratio, smallest factor first; empty when none

@@ -63,7 +63,11 @@ public sealed class NearFieldStudy
         LimitSense.AtMost,
         Measure.Percent,
         AirStudy.Quarter,
-        FlammablePeak.Value > AirStudy.QuarterOfLimit ? "draw the air off where it is sprayed, less coating at a time" : null);
+        FlammablePeak.Value > AirStudy.QuarterOfLimit ? "draw the air off where it is sprayed, less coating at a time" : null)
+    {
+        Digits = AirStudy.ScreeningDigits,
+        GoodToFactor = AirStudy.BoxFactor,
+    };
 
     /// <summary>
     /// The mixture index of the near field's worst fifteen minutes over the lowest short-term limit known for each substance; those without one are left

@@ -120,7 +120,10 @@ public sealed class PersonExposure
             LimitSense.AtMost,
             Measure.Number,
             AirStudy.Additive,
-            index > 1 ? AirStudy.BreatheProtected : null);
+            index > 1 ? AirStudy.BreatheProtected : null)
+        {
+            Digits = AirStudy.ScreeningDigits,
+        };
     }
 
     private ValueList<ExposureComparison> Compare()
@@ -159,5 +162,8 @@ public sealed class PersonExposure
         Measure.PartsPerMillion,
         source,
         limit is null ? "take a limit from the safety data sheet, section 8, and hand it in"
-            : average > limit ? "breathing protection by the employer's programme; less time in the room; less solvent at a time" : null);
+            : average > limit ? "breathing protection by the employer's programme; less time in the room; less solvent at a time" : null)
+    {
+        Digits = AirStudy.ScreeningDigits,
+    };
 }

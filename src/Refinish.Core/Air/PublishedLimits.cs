@@ -63,6 +63,8 @@ public static class PublishedLimits
         Niosh("95-63-6", "1,2,4-trimethylbenzene", ExposureLimitKind.Twa8h, 25, 125, Standing.SecondHand, Source.Published("NIOSH Pocket Guide to Chemical Hazards", "1,2,4-trimethylbenzene, as quoted on a chemical data page")),
         European("108-65-6", "1-methoxy-2-propyl acetate", ExposureLimitKind.Twa8h, 50, 275),
         European("108-65-6", "1-methoxy-2-propyl acetate", ExposureLimitKind.Stel15min, 100, 550),
+        German("100-51-6", "benzyl alcohol", 5, null, Source.Published("MAK Commission, re-evaluation of benzyl alcohol, 8 October 2015", "abstract: MAK value of 5 ml/m³; also absorbed through the skin")),
+        German("5989-27-5", "d-limonene", 5, 28, Source.Published("TRGS 900", "d-limonene, quoted in a lexicon of building materials; excursion factor 4")),
         Niosh("822-06-0", "hexamethylene diisocyanate", ExposureLimitKind.Twa8h, 0.005, 0.035, Standing.Seen, Guide),
         Niosh("822-06-0", "hexamethylene diisocyanate", ExposureLimitKind.Ceiling, 0.020, 0.140, Standing.Seen, Guide) with { Period = TimeSpan.FromMinutes(10) },
         Oregon(ExposureLimitKind.Twa8h, 0.5),
@@ -113,6 +115,9 @@ public static class PublishedLimits
 
     private static ExposureLimit European(string cas, string name, ExposureLimitKind kind, double ppm, double milligrams) =>
         Make(cas, name, "EU indicative limit", "European Union", kind, ppm, milligrams, "2000", Standing.SecondHand, Source.Published("Directive 2000/39/EC", "annex, quoted by the glycol-ether producers' association; also absorbed through the skin"));
+
+    private static ExposureLimit German(string cas, string name, double ppm, double? milligrams, Source source) =>
+        Make(cas, name, "MAK value", "Germany", ExposureLimitKind.Twa8h, ppm, milligrams, "web copy, edition not stated", Standing.SecondHand, source);
 
     private static ExposureLimit Oregon(ExposureLimitKind kind, double milligrams) =>
         Make("28182-81-2", "hexamethylene diisocyanate polymers", "Oregon OSHA PEL", "Oregon, United States", kind, null, milligrams, "web copy, edition not stated", Standing.SecondHand, Source.Published("Oregon OSHA, rules for air contaminants", "polyisocyanates of hexamethylene diisocyanate; registry number from memory"));

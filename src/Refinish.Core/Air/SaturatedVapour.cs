@@ -117,7 +117,10 @@ public sealed record SaturatedVapour
         LimitSense.AtMost,
         Measure.MassConcentration,
         source,
-        value > limit ? "the room model does not hold there: evaporation stops before; take the saturated value as the most" : null);
+        value > limit ? "the room model does not hold there: evaporation stops before; take the saturated value as the most" : null)
+    {
+        Digits = AirStudy.ScreeningDigits,
+    };
 
     private double? Mass() => fit is null ? null : fit.Kernel(temperature) * Solvent.MolarMass.KilogramsPerMole / (AirKernel.GasConstant * temperature);
 }

@@ -55,11 +55,11 @@ public sealed record SubstanceAir
     public MassConcentration EightHourConcentration => MassConcentration.FromKilogramsPerCubicMeter(eightHours);
 
     /// <summary>The substance and its three numbers.</summary>
-    /// <returns>Text such as <c>n-butyl acetate: peak 1079 ppm, 15-minute average 820 ppm, 8-hour average 49 ppm</c>.</returns>
+    /// <returns>Text such as <c>n-butyl acetate: peak 1100 ppm, 15-minute average 820 ppm, 8-hour average 49 ppm</c>.</returns>
     public override string ToString() =>
-        Solvent.Name + ": peak " + Measure.PartsPerMillion.Format(Peak.DecimalFractions, DisplayUnits.Si, 4)
-        + ", 15-minute average " + Measure.PartsPerMillion.Format(FifteenMinuteAverage.DecimalFractions, DisplayUnits.Si, 4)
-        + ", 8-hour average " + Measure.PartsPerMillion.Format(EightHourAverage.DecimalFractions, DisplayUnits.Si, 4);
+        Solvent.Name + ": peak " + Measure.PartsPerMillion.FormatAtLeast(Peak.DecimalFractions, DisplayUnits.Si, AirStudy.ScreeningDigits)
+        + ", 15-minute average " + Measure.PartsPerMillion.FormatAtLeast(FifteenMinuteAverage.DecimalFractions, DisplayUnits.Si, AirStudy.ScreeningDigits)
+        + ", 8-hour average " + Measure.PartsPerMillion.FormatAtLeast(EightHourAverage.DecimalFractions, DisplayUnits.Si, AirStudy.ScreeningDigits);
 
     internal double? PeakSeconds => peakAt;
 

@@ -89,6 +89,30 @@ public static class Solvents
         Source = Source.FromMemory("density; molar mass by its formula; flammable limit not known here"),
     };
 
+    /// <summary>Benzyl alcohol, of strippers without chlorinated solvents. Lower flammable limit 0.99 %, the lower of two figures; it evaporates very slowly.</summary>
+    public static Solvent BenzylAlcohol { get; } = new()
+    {
+        Name = "benzyl alcohol",
+        CasNumber = "100-51-6",
+        MolarMass = MolarMass.FromGramsPerMole(108.14),
+        Density = Density.FromGramsPerMilliliter(1.045),
+        LowerFlammableLimit = Ratio.FromPercent(0.99),
+        VapourPressure = Pressure.FromMillimetersOfMercury(0.05),
+        Source = Source.FromMemory("density, vapour pressure at 20 °C and a limit of 1.3 %; a Russian state standard for the product prints 0.99 %, the lower is taken"),
+    };
+
+    /// <summary>d-Limonene, of citrus cleaners. Lower flammable limit 0.7 %, from memory, unverified.</summary>
+    public static Solvent Limonene { get; } = new()
+    {
+        Name = "d-limonene",
+        CasNumber = "5989-27-5",
+        MolarMass = MolarMass.FromGramsPerMole(136.23),
+        Density = Density.FromGramsPerMilliliter(0.842),
+        LowerFlammableLimit = Ratio.FromPercent(0.7),
+        VapourPressure = Pressure.FromMillimetersOfMercury(1.5),
+        Source = Source.FromMemory("lower flammable limit 0.7 %, density, vapour pressure at 20 °C"),
+    };
+
     /// <summary>
     /// Methylene chloride (dichloromethane). Its limit of 13 % and its density are from memory. For strippers that should not be used: it
     /// has killed bathtub refinishers.
@@ -107,7 +131,7 @@ public static class Solvents
     public static IReadOnlyList<Solvent> All { get; } = new ValueList<Solvent>(
     [
         Acetone, Butanone, EthylAcetate, ButylAcetate, Xylene, Ethylbenzene, Toluene, MethylAmylKetone, Isopropanol,
-        MethoxypropylAcetate, Trimethylbenzene, Ethyltoluene, MethyleneChloride,
+        MethoxypropylAcetate, Trimethylbenzene, Ethyltoluene, BenzylAlcohol, Limonene, MethyleneChloride,
     ]);
 
     /// <summary>

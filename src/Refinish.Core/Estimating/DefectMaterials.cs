@@ -13,18 +13,14 @@ public static class DefectMaterials
         Source.Invented("material for defects, from memory of usual practice; replace by own records and data sheets");
 
     /// <summary>
-    /// Spot primer on rust, stripper for a peeling coat (a US gallon for 100 ft², taken one and a half times), a further primer coat that
-    /// seals
-    /// crazing, silicone remover, grout, resin with the fabric that goes over a crack where it is reinforced (two strips of 10 cm, each soaked
-    /// with 0.75 L/m²). Items: <c>spot-primer</c>, <c>stripper</c>, <c>sealing-primer</c>, <c>silicone-remover</c>, <c>grout</c>,
-    /// <c>laminating-resin</c>.
+    /// Spot primer on rust, a further primer coat that seals crazing, grout, resin with the fabric that goes over a crack where it is reinforced
+    /// (two strips of 10 cm, each soaked with 0.75 L/m²). Items: <c>spot-primer</c>, <c>sealing-primer</c>, <c>grout</c>, <c>laminating-resin</c>.
+    /// Stripper and silicone remover are not here: they are chemicals of the preparation, of which a shop keeps its own list.
     /// </summary>
     public static IReadOnlyList<DefectMaterial> Generic { get; } = new ValueList<DefectMaterial>(
     [
         Of(DefectKind.RustSpot, "spot-primer", "spot primer", 5, SpreadingRate.FromSquareFeetPerUsGallon(150)),
-        Of(DefectKind.PeelingCoat, "stripper", "stripper", 0, SpreadingRate.FromSquareFeetPerUsGallon(100 / 1.5)),
         Of(DefectKind.Crazing, "sealing-primer", "primer for a sealing coat", 0, SpreadingRate.FromSquareFeetPerUsGallon(150)),
-        Of(DefectKind.SiliconeResidue, "silicone-remover", "silicone remover", 20, SpreadingRate.FromSquareMetersPerLiter(0.2)),
         Of(DefectKind.GroutFailure, "grout", "grout", 30, SpreadingRate.FromSquareMetersPerLiter(0.1)),
         Of(DefectKind.Crack, "laminating-resin", "laminating resin with glass fabric", 30, SpreadingRate.FromSquareMetersPerLiter(1 / 1.5)) with
         {

@@ -53,6 +53,30 @@ public sealed record LimitComparison
     /// <summary>What would bring the value within the limit; <see langword="null"/> when nothing is known or needed.</summary>
     public string? Remedy { get; }
 
+    /// <summary>Significant figures with which the value is told, 2 to 15; 4 unless given. With fewer than 4 it is rounded towards the limit, never away from it.</summary>
+    /// <exception cref="System.ArgumentOutOfRangeException">Outside the range.</exception>
+    public int Digits
+    {
+        get;
+        init => field = Guard.Count(value, 2, 15, nameof(Digits));
+    }
+    = 4;
+
+    /// <summary>
+    /// The factor within which the model behind the value is good, 1 to 10, where a value close to its limit has to be told as being about at it;
+    /// <see langword="null"/> where it is not.
+    /// </summary>
+    /// <exception cref="System.ArgumentOutOfRangeException">Outside the range.</exception>
+    public double? GoodToFactor
+    {
+        get;
+        init => field = value is double factor ? Guard.Within(factor, Bounds.Between(1, 10, Measure.Number), nameof(GoodToFactor)) : null;
+    }
+
+    /// <summary>Whether the value is within the limit and no further from it than the factor to which the model behind it is good.</summary>
+    public bool IsAboutAtLimit => Outcome == ComparisonOutcome.Within && GoodToFactor is double factor
+        && (Sense == LimitSense.AtLeast ? Value <= Limit * factor : Value >= Limit / factor);
+
     /// <summary>How far the value is on the allowed side of the limit: negative when beyond it, <see langword="null"/> when it cannot be judged.</summary>
     public double? Margin => Sense == LimitSense.AtLeast ? Value - Limit : Limit - Value;
 
@@ -69,13 +93,14 @@ public sealed record LimitComparison
     /// <returns>Text such as <c>surface above dew point: 4.2 K; limit at least 3 K; 1.2 K within</c>.</returns>
     public string Sentence(DisplayUnits system)
     {
-        string value = Value is double v ? Measure.Format(v, system, 4) : "not known";
-        string limit = Limit is double l ? (Sense == LimitSense.AtLeast ? "at least " : "at most ") + Measure.Format(l, system, 4) : "none known";
+        bool least = Sense == LimitSense.AtLeast;
+        string value = Value is double v ? Rounded(v, system, up: !least) : "not known";
+        string limit = Limit is double l ? (least ? "at least " + Rounded(l, system, up: true) : "at most " + Measure.Format(l, system, 4)) : "none known";
         string verdict = Margin switch
         {
             null => "cannot be judged",
-            >= 0 and double within => FormatDistance(within, system) + " within",
-            double beyond => FormatDistance(-beyond, system) + " beyond",
+            >= 0 and double within => FormatDistance(within, system, up: false) + " within" + (IsAboutAtLimit ? ", which is about at the line: the model is good to a factor of " + Figures.Significant(GoodToFactor!.Value, 2) : string.Empty),
+            double beyond => FormatDistance(-beyond, system, up: true) + " beyond",
         };
         return Subject + ": " + value + "; limit " + limit + "; " + verdict;
     }
@@ -84,7 +109,13 @@ public sealed record LimitComparison
     /// <returns>See <see cref="Sentence"/>.</returns>
     public override string ToString() => Sentence(DisplayUnits.Si);
 
+    private string Rounded(double value, DisplayUnits system, bool up) =>
+        Digits >= 4 ? Measure.Format(value, system, Digits) : up ? Measure.FormatAtLeast(value, system, Digits) : Measure.FormatAtMost(value, system, Digits);
+
     // The distance between two temperatures has no zero point.
-    private string FormatDistance(double distance, DisplayUnits system) =>
-        (Measure.Equals(Measure.Temperature) ? Measure.TemperatureDifference : Measure).Format(distance, system, 3);
+    private string FormatDistance(double distance, DisplayUnits system, bool up)
+    {
+        Measure measure = Measure.Equals(Measure.Temperature) ? Measure.TemperatureDifference : Measure;
+        return Digits >= 4 ? measure.Format(distance, system, 3) : up ? measure.FormatAtLeast(distance, system, Digits) : measure.FormatAtMost(distance, system, Digits);
+    }
 }

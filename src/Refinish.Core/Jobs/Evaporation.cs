@@ -7,7 +7,10 @@ using UnitsNet;
 
 namespace Refinish.Jobs;
 
-/// <summary>What an operation gives off into the air of its room, evenly while it is done and then within a time constant.</summary>
+/// <summary>
+/// What an operation gives off into the air of its room. Left to evaporate, as a wipe is, all of it does, evenly while it is put on and then within a time
+/// constant. Taken off again, as a stripper is, it gives off mass over time constant for as long as it lies, and what is left then goes with what is taken off.
+/// </summary>
 /// <example><code>
 /// Evaporation wipe = new("degreaser", Mass.FromGrams(40), [new SolventShare(Solvents.Isopropanol, Ratio.FromPercent(100))]);
 /// </code></example>
@@ -17,7 +20,7 @@ public sealed record Evaporation
 
     /// <summary>States it.</summary>
     /// <param name="name">What evaporates.</param>
-    /// <param name="mass">Solvent that is given off, more than 0 and at most 100 kg.</param>
+    /// <param name="mass">Solvent in what is put on, more than 0 and at most 100 kg.</param>
     /// <param name="solvents">The solvents by mass, together 100 % within 0.1 %.</param>
     /// <exception cref="ArgumentException">A text is empty or no solvent is given.</exception>
     /// <exception cref="ArgumentOutOfRangeException">The mass is outside its range, or the shares do not add up.</exception>
@@ -34,7 +37,7 @@ public sealed record Evaporation
     /// <summary>What evaporates.</summary>
     public string Name { get; }
 
-    /// <summary>Solvent that is given off.</summary>
+    /// <summary>Solvent in what is put on. All of it is given off, unless it is taken off before.</summary>
     public Mass Mass => Mass.FromKilograms(mass);
 
     /// <summary>The solvents by mass.</summary>
@@ -52,6 +55,25 @@ public sealed record Evaporation
         }
     }
     = WipeEmission.AssumedEvaporationTime;
+
+    /// <summary>
+    /// How long after the end of the operation it is taken off, 0 to 24 h; <see langword="null"/> for what is left to evaporate. Until then its release is steady at
+    /// the rate with which a film of that time constant begins: never less than such a film gives off.
+    /// </summary>
+    /// <exception cref="ArgumentOutOfRangeException">Outside the range.</exception>
+    public TimeSpan? TakenOffAfter
+    {
+        get;
+        init
+        {
+            if (value is TimeSpan after)
+            {
+                Guard.Within(after, Bounds.NotNegative(Measure.Hours, 24 * 3600), nameof(TakenOffAfter));
+            }
+
+            field = value;
+        }
+    }
 
     /// <summary>Name and mass.</summary>
     /// <returns>One line of text.</returns>

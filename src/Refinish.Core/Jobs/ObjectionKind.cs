@@ -27,7 +27,7 @@ public enum ObjectionKind
     /// <summary>The product as applied is beyond the shop's limit of volatile organic compounds, or that cannot be judged.</summary>
     Voc,
 
-    /// <summary>The crew has nobody to stand by while a coat is sprayed.</summary>
+    /// <summary>The crew has nobody to stand by while a coat is sprayed or solvent is at work.</summary>
     StandBy,
 
     /// <summary>No times hold together.</summary>
@@ -36,7 +36,7 @@ public enum ObjectionKind
     /// <summary>A labour standard is missing, so hours and price cannot be given.</summary>
     Labour,
 
-    /// <summary>The vapour is beyond a quarter of its lower flammable limit, the exhaust moves less than the careful bound asks for, or that cannot be judged.</summary>
+    /// <summary>The vapour is beyond a quarter of its lower flammable limit, the exhaust moves less than the careful bound asks for, or that cannot be judged; or the room takes longer than a working day to clear.</summary>
     Flammability,
 
     /// <summary>The price book lacks a rate, a kit or an option.</summary>

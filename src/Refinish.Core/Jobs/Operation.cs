@@ -117,10 +117,16 @@ public sealed record Operation
     /// <summary>Whether it may stop at the end of a shift and go on in the next.</summary>
     public bool IsInterruptible { get; init; }
 
-    /// <summary>Whether it sprays: nobody but the sprayer is in the room until it is clear.</summary>
+    /// <summary>
+    /// Whether it sprays: nobody but the sprayer is in the room until it is clear. The same goes for stripping, promoters, grains and whatever gives off enough to bring
+    /// the closed room to a tenth of its lower flammable limit.
+    /// </summary>
     public bool Sprays { get; init; }
 
-    /// <summary>How long after spraying the room takes to clear, 0 to 60 days.</summary>
+    /// <summary>
+    /// How long after it the room takes to clear of what it gave off, 0 to 60 days; meanwhile nobody goes in without supplied air. Operations that the rules make have it
+    /// from a study of the room.
+    /// </summary>
     /// <exception cref="ArgumentOutOfRangeException">Outside the range.</exception>
     public TimeSpan Clearing
     {

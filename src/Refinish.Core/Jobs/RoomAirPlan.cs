@@ -7,11 +7,14 @@ using UnitsNet;
 
 namespace Refinish.Jobs;
 
-/// <summary>The air of one room over a schedule: vapour of coats and wipes, flammability, exposure in the room, mist of isocyanates, and what protection has to cover.</summary>
+/// <summary>The air of one room over a schedule: vapour of coats, promoters and chemicals of the preparation, flammability, exposure in the room, mist of isocyanates, and what protection has to cover.</summary>
 public sealed class RoomAirPlan
 {
     private static readonly TimeSpan LongestShift = TimeSpan.FromHours(16);
     private static readonly TimeSpan ShortestShift = TimeSpan.FromMinutes(15);
+    private static readonly Source Flashing = Source.Derived("what misses the surface flashes, and a part of what lands");
+
+    private readonly WorkingStep[] flashes;
 
     /// <summary>Studies the air of a room.</summary>
     /// <param name="schedule">A schedule that was found.</param>
@@ -30,16 +33,19 @@ public sealed class RoomAirPlan
 
         Shop shop = schedule.Work.Shop;
         ScheduledRun[] runs = [.. schedule.Runs.Where(run => run.Operation.Operation.Room == room)];
-        (DateTimeOffset Start, Func<TimeSpan, Emission> Of)[] sources = [.. Wipes(schedule, room).Concat(runs.Where(run => run.Run.VolatileMass.Kilograms > 0)
-            .Select(run => (run.SprayingFrom, (Func<TimeSpan, Emission>)(start => RoomAir.Of(run.Run, start, shop)))))];
+        ScheduledRun[] giving = [.. runs.Where(run => run.Run.VolatileMass.Kilograms > 0)];
+        ScheduledOperation[] uses = [.. schedule.Operations.Where(operation => operation.Operation.Room == room && operation.Operation.Vapours.Count > 0)];
         AsksForAir = runs.Any(HasIsocyanate);
         Screens = new ValueList<IsocyanateScreen>(Mists(runs, shop));
         Unstated = new ValueList<LimitComparison>(NotStated(schedule, runs, shop));
-        if (sources.Length > 0)
+        flashes = [.. giving.Select(run => Flash(run.Run, shop))];
+        if (giving.Length + uses.Length > 0)
         {
             Zero = RoomAir.ZeroOf(schedule);
             Study = new AirStudy(
-                RoomAir.RoomAt(Room, course), Room.Exhaust, [.. sources.Select(source => source.Of(source.Start - Zero))], Shift(schedule), shop.ExposureLimits);
+                RoomAir.RoomAt(Room, course), Room.Exhaust,
+                [.. uses.SelectMany(use => Emissions(use, Zero)), .. giving.Select(run => RoomAir.Of(run.Run, run.SprayingFrom - Zero, shop))],
+                Shift(schedule), shop.ExposureLimits);
         }
     }
 
@@ -56,14 +62,26 @@ public sealed class RoomAirPlan
     /// What the exhaust really moves, held against what keeps the vapour at a quarter of its lower flammable limit if all solvent of a coat or a wipe came off
     /// while it is put on: the careful bound, which does not rest on how fast the film dries; <see langword="null"/> without a study.
     /// </summary>
-    public LimitComparison? FlammableAirflow => Study is null ? null : new LimitComparison(
-        "airflow really moved, against all solvent coming off while it is put on",
-        Room.Exhaust.EffectiveFlow.CubicMetersPerSecond,
-        Study.SteadyAirflowForFlammableLimit?.CubicMetersPerSecond,
-        LimitSense.AtLeast,
-        Measure.Airflow,
-        Study.FlammableLimit.Source,
-        "A stronger exhaust with its make-up air, a slower gun, or fewer fixtures at a time.");
+    public LimitComparison? FlammableAirflow
+    {
+        get
+        {
+            if (Study is null)
+            {
+                return null;
+            }
+
+            double moved = Room.Exhaust.EffectiveFlow.CubicMetersPerSecond;
+            double? needed = Study.SteadyAirflowForFlammableLimit?.CubicMetersPerSecond;
+            return new LimitComparison(
+                "airflow really moved, against all solvent coming off while it is put on", moved, needed, LimitSense.AtLeast, Measure.Airflow, Study.FlammableLimit.Source,
+                moved >= needed ? null : "A stronger exhaust with its make-up air, a slower gun, or fewer fixtures at a time.")
+            {
+                Digits = AirStudy.ScreeningDigits,
+                GoodToFactor = AirStudy.BoxFactor,
+            };
+        }
+    }
 
     /// <summary>Isocyanate mist of each coat that has any, where the shop states an airborne fraction; empty otherwise, which is not a pass.</summary>
     public IReadOnlyList<IsocyanateScreen> Screens { get; }
@@ -101,11 +119,12 @@ public sealed class RoomAirPlan
     public bool IsImmediatelyDangerous => Study?.Exposure.Any(one => one.Limit?.Kind == ExposureLimitKind.Idlh && one.Comparison.Margin <= 0) == true;
 
     /// <summary>What can hurt in this air.</summary>
-    public IReadOnlyList<Caution> Cautions => new ValueList<Caution>((Study?.Cautions ?? ValueList<Caution>.Empty).Concat(Screens.SelectMany(screen => screen.Cautions)).Distinct());
+    public IReadOnlyList<Caution> Cautions => new ValueList<Caution>((Study?.Cautions ?? ValueList<Caution>.Empty)
+        .Concat(FlammableAirflow is { IsAboutAtLimit: true } ? [Refinish.Cautions.NearFlammable] : ValueList<Caution>.Empty).Concat(Screens.SelectMany(screen => screen.Cautions)).Distinct());
 
     /// <summary>How the vapour and the mist follow.</summary>
     /// <returns>The derivation.</returns>
-    public Workings Workings() => new("Air of " + Room.Name, [], (Study is null ? [] : new[] { Study.Workings() }).Concat(Screens.Select(screen => screen.Workings())));
+    public Workings Workings() => new("Air of " + Room.Name, flashes, (Study is null ? [] : new[] { Study.Workings() }).Concat(Screens.Select(screen => screen.Workings())));
 
     /// <summary>The room and its flammability.</summary>
     /// <returns>One line of text.</returns>
@@ -115,18 +134,20 @@ public sealed class RoomAirPlan
 
     private static bool HasIsocyanate(ScheduledRun run) => run.Run.Layer.Product.IsocyanateFraction.DecimalFractions > 0;
 
-    private static IEnumerable<(DateTimeOffset Start, Func<TimeSpan, Emission> Of)> Wipes(CrewSchedule schedule, string room)
+    private static IEnumerable<Emission> Emissions(ScheduledOperation use, DateTimeOffset zero)
     {
-        foreach (ScheduledOperation operation in schedule.Operations)
-        {
-            if (operation.Operation.Room == room)
-            {
-                foreach (Evaporation vapour in operation.Operation.Vapours)
-                {
-                    yield return (operation.Start, start => RoomAir.Of(vapour, start, operation.End - operation.Start));
-                }
-            }
-        }
+        (TimeSpan, TimeSpan)[] pieces = [.. use.Pieces.Select(piece => (piece.Start - zero, piece.End - piece.Start))];
+        return use.Operation.Vapours.SelectMany(vapour => RoomAir.Of(vapour, pieces));
+    }
+
+    private static WorkingStep Flash(CoatRun run, Shop shop)
+    {
+        double lands = run.Demand.Gun.TransferEfficiency.DecimalFractions;
+        Expression eta = Expression.Quantity("η", lands, Measure.Percent);
+        Expression landed = Expression.Quantity("f_l", shop.FlashOfLanded.DecimalFractions, Measure.Percent);
+        return new WorkingStep(
+            "part of the solvent that flashes, " + run.Id, "f", 1 - eta + (eta * landed),
+            Air.SolventEmission.FlashOf(run.Demand.Gun.TransferEfficiency, shop.FlashOfLanded).DecimalFractions, Measure.Percent, Flashing);
     }
 
     private IEnumerable<IsocyanateScreen> Mists(ScheduledRun[] runs, Shop shop)
@@ -164,9 +185,23 @@ public sealed class RoomAirPlan
         foreach (Refinish.Coatings.AdhesionPromoter promoter in schedule.Work.Procedures.Where(procedure => procedure.Fixture.Room == Room.Id)
             .Select(procedure => procedure.Promoter).OfType<Refinish.Coatings.AdhesionPromoter>().Where(promoter => promoter.Solvents.Count == 0).Distinct())
         {
-            yield return new LimitComparison("vapour of " + promoter.Name + " while it is wiped on", null, null, LimitSense.AtMost, Measure.MassConcentration, promoter.Source);
+            yield return Unknown("vapour of " + promoter.Name + " while it is wiped on", promoter.Source);
+        }
+
+        Operation[] here = [.. schedule.Operations.Select(operation => operation.Operation).Where(operation => operation.Room == Room.Id)];
+        foreach (PrepChemical chemical in shop.Chemicals.Where(chemical => !chemical.IsVapourStated && here.Any(operation => ChemicalUse.Uses(operation, chemical))))
+        {
+            yield return Unknown("vapour of " + chemical.Name, chemical.Source);
+        }
+
+        Substrates.FillerProduct filler = shop.Filler.Product;
+        if (filler.Chemistry != Substrates.FillerChemistry.Epoxy && here.Any(operation => operation.Materials.Any(need => need.Item == filler.Id)))
+        {
+            yield return Unknown("vapour of " + filler.Name + ", styrene where it is a polyester", filler.Source);
         }
     }
+
+    private static LimitComparison Unknown(string subject, Source source) => new(subject, null, null, LimitSense.AtMost, Measure.MassConcentration, source);
 
     // The longest that one person is in the room on one day; whoever stands by is outside.
     private TimeSpan Shift(CrewSchedule schedule)

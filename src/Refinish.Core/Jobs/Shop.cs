@@ -27,6 +27,7 @@ public sealed record Shop
     private readonly double? airborneFraction;
     private readonly double? mistLimit;
     private readonly double hidingTolerance = 1;
+    private readonly double flashOfLanded = SolventEmission.AssumedFlashOfLanded.DecimalFractions;
 
     /// <summary>An invented shop of two people with generic products, hours and prices in US dollars; every figure is invented unless its own source says otherwise.</summary>
     public static Shop Generic { get; } = GenericShop.Make();
@@ -129,7 +130,19 @@ public sealed record Shop
     }
     = LabourStandards.Generic;
 
-    /// <summary>What defects take beside filler, such as spot primer and stripper; the generic, invented list unless given.</summary>
+    /// <summary>
+    /// Chemicals of the preparation: stripper, silicone remover, cleaners, wipes. All that are for a kind of work are used in it, on the surfaces that each
+    /// allows; the generic, invented ones unless given.
+    /// </summary>
+    /// <exception cref="ArgumentException">An entry is missing, or two have one identifier.</exception>
+    public IReadOnlyList<PrepChemical> Chemicals
+    {
+        get;
+        init => field = Unique.Ids(Guard.List(value, nameof(Chemicals)), chemical => chemical.Id, nameof(Chemicals));
+    }
+    = PrepChemicals.Generic;
+
+    /// <summary>What defects take beside filler and chemicals, such as spot primer and grout; the generic, invented list unless given.</summary>
     /// <exception cref="ArgumentException">An entry is missing.</exception>
     public IReadOnlyList<DefectMaterial> DefectMaterials
     {
@@ -178,7 +191,8 @@ public sealed record Shop
     = TimeSpan.FromHours(4);
 
     /// <summary>
-    /// Whether a second person stands by outside the room, paid, from the opening of the cans until the sprayer is out; <see langword="true"/> unless given.
+    /// Whether a second person stands by outside the room, paid, while a coat is sprayed (from the opening of the cans until the sprayer is out), an old coat is stripped, a
+    /// promoter is wiped on or other solvent is at work that could bring the closed room to a tenth of its lower flammable limit; <see langword="true"/> unless given.
     /// </summary>
     /// <remarks>Deaths in this trade had in common that somebody worked alone in a small bathroom (OSHA/NIOSH hazard alert, January 2013).</remarks>
     public bool StandsBy { get; init; } = true;
@@ -226,15 +240,6 @@ public sealed record Shop
         init => field = Wait(value, nameof(DrainTrimWait));
     }
     = TimeSpan.FromHours(24);
-
-    /// <summary>How long a stripper without chlorinated solvents works before the old coat is scraped off, 0 to 14 days; 4 h unless given (from memory, unverified: its data sheet decides).</summary>
-    /// <exception cref="ArgumentOutOfRangeException">Outside the range.</exception>
-    public TimeSpan StripperWait
-    {
-        get;
-        init => field = Wait(value, nameof(StripperWait));
-    }
-    = TimeSpan.FromHours(4);
 
     /// <summary>How long spot primer on bare metal dries before it is filled or coated, 0 to 14 days; 30 min unless given (invented: its data sheet decides).</summary>
     /// <exception cref="ArgumentOutOfRangeException">Outside the range.</exception>
@@ -314,6 +319,17 @@ public sealed record Shop
         }
     }
     = SolventEmission.AssumedFilmTimeConstant;
+
+    /// <summary>
+    /// Part of the solvent of what lands that is gone by then or at once after, in flight and while the wet film spreads, 0 to 100 %; 25 % unless given (from memory:
+    /// handbooks of finishing give 10 to 40 % for air spray). What misses the fixture flashes altogether.
+    /// </summary>
+    /// <exception cref="ArgumentOutOfRangeException">Outside the range.</exception>
+    public Ratio FlashOfLanded
+    {
+        get => Ratio.FromDecimalFractions(flashOfLanded);
+        init => flashOfLanded = Guard.Within(value, Bounds.NotNegative(Measure.Percent, 1), nameof(FlashOfLanded));
+    }
 
     /// <summary>Largest colour difference from the colour wanted at which the old colour counts as hidden, CIEDE2000, 0.05 to 20; 1 unless given (invented).</summary>
     /// <exception cref="ArgumentOutOfRangeException">Outside the range.</exception>

@@ -74,9 +74,8 @@ public sealed record SiteStep
     public bool IsInterruptible { get; init; }
 
     /// <summary>
-    /// Whether it sprays: nobody else is in the room from its start until the room is clear. Only another step that sprays need not wait
-    /// for
-    /// <see cref="Clearing"/>, because whoever sprays wears supplied air.
+    /// Whether it sprays, or gives off vapour as spraying does: nobody else is in the room from its start until the room is clear. Only
+    /// another such step need not wait for <see cref="Clearing"/>, because whoever does it wears supplied air.
     /// </summary>
     public bool Sprays { get; init; }
 

@@ -68,6 +68,19 @@ internal static class EveryShop
         },
         Guns = 2,
         Labour = [Standard, .. LabourStandards.Generic],
+        Chemicals =
+        [
+            new PrepChemical
+            {
+                Id = "own-stripper", Name = "own stripper", For = WorkKind.Strip, Surfaces = [FixtureMaterial.EnamelledCastIron],
+                    Coverage = SpreadingRate.FromSquareMetersPerLiter(3),
+                PerMeterOfJoint = Volume.FromMilliliters(11), Each = Volume.FromMilliliters(22),
+                    Density = Density.FromGramsPerMilliliter(1.02),
+                VolatileFraction = Ratio.FromPercent(33), Solvents = [new SolventShare(Solvents.BenzylAlcohol, Ratio.FromPercent(100))],
+                    TimeConstant = TimeSpan.FromHours(20),
+                Dwell = TimeSpan.FromHours(5), Cautions = [Cautions.MakeUpAir], Source = Source.Invented("for a test"),
+            },
+        ],
         DefectMaterials =
         [
             new DefectMaterial
@@ -93,7 +106,6 @@ internal static class EveryShop
         GroutWait = TimeSpan.FromHours(30),
         CaulkWait = TimeSpan.FromHours(18),
         DrainTrimWait = TimeSpan.FromMinutes(100),
-        StripperWait = TimeSpan.FromHours(5),
         SpotPrimerWait = TimeSpan.FromMinutes(25),
         LongestAfterKey = TimeSpan.FromHours(9),
         GunCleaningWithin = TimeSpan.FromMinutes(40),
@@ -118,6 +130,7 @@ internal static class EveryShop
         MistLimitSource = Source.Published("a rule (invented)", "table 1"),
         AirborneFraction = Ratio.FromPercent(10),
         FilmTimeConstant = TimeSpan.FromMinutes(37),
+        FlashOfLanded = Ratio.FromPercent(15),
         HidingTolerance = 1.5,
     };
 

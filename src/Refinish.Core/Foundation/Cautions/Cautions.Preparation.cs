@@ -68,5 +68,32 @@ public static partial class Cautions
         Source.CommonPractice("wet sanding of two-component coatings"),
         Audience.Crew);
 
-    private static IEnumerable<Caution> Preparing => [Strippers, Etchants, AcidAndBleach, LeadFound, LeadUntested, Dust, UncuredDust];
+    /// <summary>Acid cleaners.</summary>
+    public static Caution AcidCleaner { get; } = new(
+        "acid-cleaner",
+        Hazard.Acid,
+        "An acid descaler gives off no solvent and is no less dangerous: it burns eyes and skin, and eats joints, metal trim and acrylic. Goggles, long gloves, the fan on, and much water after it.",
+        "the safety data sheet",
+        Source.CommonPractice("acid cleaners in bathrooms"),
+        Audience.Crew);
+
+    /// <summary>Alkaline degreasers.</summary>
+    public static Caution CausticCleaner { get; } = new(
+        "caustic-cleaner",
+        Hazard.SkinAndEyes,
+        "Alkaline degreasers burn eyes and skin: goggles and long gloves, splashes rinsed off at once and for long.",
+        "the safety data sheet",
+        Source.CommonPractice("strong alkali in cleaners"),
+        Audience.Crew);
+
+    /// <summary>Citrus solvent on rags.</summary>
+    public static Caution CitrusRags { get; } = new(
+        "citrus-rags",
+        Hazard.FireAndExplosion,
+        "Rags with citrus solvent can heat by themselves and burn: under water in a closed metal can, out of the room.",
+        "the safety data sheet and the local fire code",
+        Source.Published("a safety data sheet of d-limonene", "hazard statement on rags wet with unsaturated hydrocarbons"),
+        Audience.Crew);
+
+    private static IEnumerable<Caution> Preparing => [Strippers, Etchants, AcidAndBleach, AcidCleaner, CausticCleaner, CitrusRags, LeadFound, LeadUntested, Dust, UncuredDust];
 }

@@ -10,7 +10,7 @@ using UnitsNet;
 
 namespace Refinish.Jobs;
 
-/// <summary>Promoters and coats of one room: what is sprayed together, the windows between, the gun cleaned and somebody standing by.</summary>
+/// <summary>Promoters and coats of one room: what is sprayed together, the windows between, the gun cleaned.</summary>
 internal sealed class CoatBuilder(WorkBuilder builder, SiteRoom room, RoomCourse course, Procedure[] here, Dictionary<string, double> surfaces)
 {
     /// <summary>The tool that every coat occupies.</summary>
@@ -202,17 +202,11 @@ internal sealed class CoatBuilder(WorkBuilder builder, SiteRoom room, RoomCourse
             Labour = LabourOf(run, group, number),
             Time = duration,
             Sprays = true,
-            Clearing = RoomAir.ClearingAfter(run, room, course, builder.Shop),
             DustFree = run.OnSurface.TouchDry ?? product.Cure.TouchDry,
             Tools = [SprayGunTool],
             Cautions = WorkCautions.Of(coat.Kind, product, group.Exists(procedure => procedure.CoatsWallTile)),
             Source = product.Source,
         });
-        if (builder.Shop.StandsBy && builder.Shop.Crew.Count > 1)
-        {
-            builder.Operations.Add(StandBy(run, duration));
-        }
-
         foreach (CoatRun under in group.Select(procedure => last.TryGetValue(procedure.Fixture.Id, out CoatRun? before) ? before : null).OfType<CoatRun>().Distinct())
         {
             Recoat(under, run, duration);
@@ -250,18 +244,6 @@ internal sealed class CoatBuilder(WorkBuilder builder, SiteRoom room, RoomCourse
         return text;
     }
 
-    private Operation StandBy(CoatRun run, TimeSpan duration) => new()
-    {
-        Id = run.Id + "/" + WorkOrder.Key(WorkKind.StandBy),
-        Kind = WorkKind.StandBy,
-        Name = WorkOrder.Label(WorkKind.StandBy),
-        Instruction = "stand outside the room within sight or call of the sprayer, watch the fan and the air supply, call for help; do not go in without supplied air",
-        Room = room.Id,
-        Beside = run.Id,
-        Time = duration,
-        Cautions = [.. WorkCautions.Of(WorkKind.StandBy), .. run.Layer.Product.Hardener is null ? [] : new[] { Cautions.Sensitised }],
-        Source = Cautions.NeverAlone.Source,
-    };
 
     // Opens after the last stroke of one coat; closes between its first stroke and the last stroke of the next.
     private void Recoat(CoatRun under, CoatRun over, TimeSpan duration)
@@ -339,7 +321,7 @@ internal sealed class CoatBuilder(WorkBuilder builder, SiteRoom room, RoomCourse
             string id = room.Id + "/" + WorkOrder.Key(WorkKind.CleanGun) + "/" + Figures.Fixed(i + 1, 0);
             LabourStandard? standard = builder.Standard(room.Id, WorkKind.CleanGun);
             int at = builder.Operations.FindIndex(operation => operation.Id == run.Id) + 1;
-            while (at < builder.Operations.Count && builder.Operations[at].Kind is WorkKind.StandBy or WorkKind.Broadcast)
+            while (at < builder.Operations.Count && builder.Operations[at].Kind == WorkKind.Broadcast)
             {
                 at++;
             }

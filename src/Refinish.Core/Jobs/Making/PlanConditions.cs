@@ -30,8 +30,8 @@ internal static class PlanConditions
         if (plan.Work is { Runs.Count: > 0, Shop.StandsBy: false })
         {
             yield return new PlanCondition(
-                plan.Job.Id, "stand-by", _ => "nobody of the crew stands by while coats are sprayed",
-                "before the first can is opened, agree with somebody who stays outside the room, sees or hears the sprayer and can call for help",
+                plan.Job.Id, "stand-by", _ => "nobody of the crew stands by while coats are sprayed or solvent is at work",
+                "before the first can is opened, agree with somebody who stays outside the room, sees or hears who works in it and can call for help",
                 Cautions.NeverAlone.Source);
         }
 
@@ -84,8 +84,8 @@ internal static class PlanConditions
             yield return new PlanCondition(
                 air.Room.Id, "re-entry",
                 system => clear is TimeSpan time
-                    ? "after the last coat the air of " + air.Room.Name + " is above the lowest eight-hour limits known for " + Measure.Minutes.Format(time.TotalSeconds, system, 2) + " more"
-                    : "how long the air of " + air.Room.Name + " is above exposure limits cannot be told",
+                    ? "after the last coat the air of " + air.Room.Name + " is above the lowest eight-hour limits known for " + Figures.Fixed(CarefulTime.Up(time).TotalMinutes, 0) + " min more"
+                    : "how long the air of " + air.Room.Name + " is above exposure limits cannot be told: a limit is not known or nothing leaves the room",
                 "whoever goes in before wears the protection that the plan lists; measure the air before people without it are let in", Source.Derived("well-mixed air of the room"));
         }
     }

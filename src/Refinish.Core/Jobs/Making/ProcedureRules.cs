@@ -311,7 +311,7 @@ internal sealed class ProcedureRules(Procedure procedure, SurveyPolicy policy, C
 
     private void Add(WorkKind kind, string instruction, Source source, in OperationTraits traits)
     {
-        Operations.Add(new Operation
+        Operation operation = new()
         {
             Id = traits.Id ?? Id(kind),
             Kind = kind,
@@ -330,7 +330,8 @@ internal sealed class ProcedureRules(Procedure procedure, SurveyPolicy policy, C
                 ? WorkCautions.Of(kind, product, procedure.CoatsWallTile)
                 : WorkCautions.Of(kind, procedure, UsesAcid),
             Source = source,
-        });
+        };
+        Operations.Add(ChemicalUse.On(operation, procedure));
     }
 
     private string Id(WorkKind kind) => fixture.Id + "/" + WorkOrder.Key(kind);

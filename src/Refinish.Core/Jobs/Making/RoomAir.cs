@@ -1,4 +1,5 @@
 using System;
+using System.Collections.Generic;
 using Refinish.Air;
 using UnitsNet;
 
@@ -7,20 +8,10 @@ namespace Refinish.Jobs;
 /// <summary>Emissions of operations as the study of the air takes them.</summary>
 internal static class RoomAir
 {
-    // The design line below which a room counts as clear of flammable vapour; WAC 296-304-03009 (2), spray painting in ships.
-    private static readonly Ratio Clear = Ratio.FromPercent(10);
+    // Longer pieces are cut, since a single emission lasts a day at most.
+    private static readonly TimeSpan Longest = TimeSpan.FromHours(24);
 
-    /// <summary>How long after the last stroke of one coat its vapour is below a tenth of its lower flammable limit; zero where that cannot be said, which the study of the room then objects to.</summary>
-    public static TimeSpan ClearingAfter(CoatRun run, SiteRoom room, RoomCourse course, Shop shop)
-    {
-        if (run.VolatileMass.Kilograms <= 0 || room.Exhaust.FreshAirFlow.CubicMetersPerSecond <= 0)
-        {
-            return TimeSpan.Zero;
-        }
-
-        AirStudy study = new(RoomAt(room, course), room.Exhaust, [Of(run, TimeSpan.Zero, shop)], TimeSpan.FromHours(8), shop.ExposureLimits);
-        return study.TimeToClear(Clear) is TimeSpan time && time <= TimeSpan.FromDays(60) ? CarefulTime.Up(time) : TimeSpan.Zero;
-    }
+    private static readonly TimeSpan Shortest = TimeSpan.FromSeconds(1);
 
     /// <summary>When the first vapour of a schedule is given off. Studies of several rooms count from one instant, so that a person's day can run through them.</summary>
     public static DateTimeOffset ZeroOf(CrewSchedule schedule)
@@ -52,19 +43,69 @@ internal static class RoomAir
         SprayTime = run.SprayTime,
         VolatileMass = run.VolatileMass,
         Solvents = run.Layer.Product.Solvents,
-        FlashFraction = Ratio.FromDecimalFractions(1 - run.Demand.Gun.TransferEfficiency.DecimalFractions),
+        FlashFraction = SolventEmission.FlashOf(run.Demand.Gun.TransferEfficiency, shop.FlashOfLanded),
         FilmTimeConstant = shop.FilmTimeConstant,
     };
 
-    public static WipeEmission Of(Evaporation vapour, TimeSpan start, TimeSpan duration) => new()
+    /// <summary>What an operation gives off that is done in these pieces of time, each told by its start from the zero of the study and its length.</summary>
+    public static IEnumerable<Emission> Of(Evaporation vapour, IReadOnlyList<(TimeSpan Start, TimeSpan Duration)> pieces)
     {
-        Name = vapour.Name,
-        Start = start,
-        WipeTime = duration > TimeSpan.Zero ? duration : TimeSpan.FromSeconds(1),
-        VolatileMass = vapour.Mass,
-        Solvents = vapour.Solvents,
-        EvaporationTime = vapour.TimeConstant,
-    };
+        double whole = 0;
+        foreach ((_, TimeSpan duration) in pieces)
+        {
+            whole += AtLeast(duration).TotalSeconds;
+        }
+
+        foreach ((TimeSpan start, TimeSpan duration) in pieces)
+        {
+            double share = AtLeast(duration).TotalSeconds / whole;
+            Mass mass = Mass.FromKilograms(vapour.Mass.Kilograms * share);
+            foreach (Emission emission in vapour.TakenOffAfter is TimeSpan after ? Lying(vapour, mass, start, AtLeast(duration) + after) : Left(vapour, mass, start, AtLeast(duration)))
+            {
+                yield return emission;
+            }
+        }
+    }
+
+    // A wipe is spread evenly over the work and then dries.
+    private static IEnumerable<Emission> Left(Evaporation vapour, Mass mass, TimeSpan start, TimeSpan duration)
+    {
+        for (TimeSpan at = TimeSpan.Zero; at < duration; at += Longest)
+        {
+            TimeSpan piece = duration - at < Longest ? duration - at : Longest;
+            yield return new WipeEmission
+            {
+                Name = vapour.Name,
+                Start = start + at,
+                WipeTime = piece,
+                VolatileMass = Mass.FromKilograms(mass.Kilograms * piece.TotalSeconds / duration.TotalSeconds),
+                Solvents = vapour.Solvents,
+                EvaporationTime = vapour.TimeConstant,
+            };
+        }
+    }
+
+    // What lies until it is taken off gives off mass over time constant all the while, and nothing any more once all is gone.
+    private static IEnumerable<Emission> Lying(Evaporation vapour, Mass mass, TimeSpan start, TimeSpan lies)
+    {
+        TimeSpan open = lies < vapour.TimeConstant ? lies : vapour.TimeConstant;
+        for (TimeSpan at = TimeSpan.Zero; at < open; at += Longest)
+        {
+            TimeSpan piece = open - at < Longest ? open - at : Longest;
+            yield return new SolventEmission
+            {
+                Name = vapour.Name,
+                Start = start + at,
+                SprayTime = piece,
+                VolatileMass = Mass.FromKilograms(mass.Kilograms * (piece.TotalSeconds / vapour.TimeConstant.TotalSeconds)),
+                Solvents = vapour.Solvents,
+                FlashFraction = Ratio.FromPercent(100),
+                FilmTimeConstant = vapour.TimeConstant,
+            };
+        }
+    }
+
+    private static TimeSpan AtLeast(TimeSpan duration) => duration > Shortest ? duration : Shortest;
 
     public static Room RoomAt(SiteRoom room, RoomCourse course) =>
         room.Room.AirTemperature is null ? room.Room with { AirTemperature = Temperature.FromKelvins(course.WarmestAir) } : room.Room;

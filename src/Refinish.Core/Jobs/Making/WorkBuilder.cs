@@ -59,7 +59,7 @@ internal sealed class WorkBuilder(WorkList work)
         {
             Objections.Add(new PlanObjection(
                 ObjectionKind.StandBy, Shop.Crew[0].Id, string.Empty,
-                "Nobody is there to stand by while a coat is sprayed: the crew has one person. Bring a second person, or state that somebody else stands by (StandsBy) and who."));
+                "Nobody is there to stand by while a coat is sprayed or solvent is at work: the crew has one person. Bring a second person, or state that somebody else stands by (StandsBy) and who."));
         }
     }
 
@@ -105,6 +105,7 @@ internal sealed class WorkBuilder(WorkList work)
         }
 
         AfterWaits(room, here);
+        RoomWatch.Over(this, room, course);
     }
 
     private void SetUp(SiteRoom room, Procedure[] here)
@@ -172,9 +173,12 @@ internal sealed class WorkBuilder(WorkList work)
             Wait(Id(WorkKind.Regrout), afterGrout, Shop.GroutWait, null, "new grout dry");
         }
 
-        if (here.Any(procedure => procedure.OldCoat.ComesOff))
+        foreach (Operation operation in Operations.Where(operation => operation.Room == room.Id))
         {
-            Wait(Id(WorkKind.LayOnStripper), Id(WorkKind.Strip), Shop.StripperWait, null, "stripper has worked through the old coat");
+            if (ChemicalUse.WorksLongest(operation, Shop) is PrepChemical chemical && Next(operation.Kind) is string afterChemical)
+            {
+                Wait(Id(operation.Kind), afterChemical, chemical.Dwell, null, chemical.Name + " has worked");
+            }
         }
 
         if (here.Any(HasRust))

@@ -1,0 +1,59 @@
+using System;
+using System.Collections.Generic;
+using System.Linq;
+using Refinish.Estimating;
+using Refinish.Substrates;
+using UnitsNet;
+
+namespace Refinish.Jobs;
+
+/// <summary>The chemicals of the preparation on the operations that use them: what is bought, what evaporates, what can hurt, how long they work.</summary>
+internal static class ChemicalUse
+{
+    /// <summary>The operation with the shop's chemicals for its kind of work.</summary>
+    public static Operation On(Operation operation, Procedure procedure)
+    {
+        List<MaterialNeed> materials = [];
+        List<Evaporation> vapours = [];
+        List<Caution> cautions = [];
+        foreach (PrepChemical chemical in procedure.Shop.Chemicals)
+        {
+            if (chemical.For != operation.Kind || (chemical.Surfaces.Count > 0 && !chemical.Surfaces.Contains(procedure.Surface)))
+            {
+                continue;
+            }
+
+            Volume amount = chemical.Amount(procedure.CoatedArea, Joint(procedure));
+            for (double left = amount.CubicMeters; left > 0; left -= 1)
+            {
+                materials.Add(new MaterialNeed(chemical.Id, chemical.Name, Volume.FromCubicMeters(Math.Min(1, left))));
+            }
+
+            if (amount.CubicMeters > 0)
+            {
+                cautions.AddRange(chemical.Cautions);
+                if (chemical.Vapour(amount) is Evaporation vapour)
+                {
+                    vapours.Add(vapour);
+                }
+            }
+        }
+
+        return materials.Count == 0 ? operation : operation with
+        {
+            Materials = [.. operation.Materials, .. materials],
+            Vapours = [.. operation.Vapours, .. vapours],
+            Cautions = [.. operation.Cautions.Concat(cautions).Distinct()],
+        };
+    }
+
+    /// <summary>Whether an operation uses a chemical.</summary>
+    public static bool Uses(Operation operation, PrepChemical chemical) =>
+        operation.Kind == chemical.For && operation.Materials.Any(need => need.Item == chemical.Id);
+
+    /// <summary>How long the chemicals of an operation work before the next may begin, and the one that works longest; <see langword="null"/> when none has to.</summary>
+    public static PrepChemical? WorksLongest(Operation operation, Shop shop) =>
+        shop.Chemicals.Where(chemical => chemical.Dwell > TimeSpan.Zero && Uses(operation, chemical)).OrderByDescending(chemical => chemical.Dwell).FirstOrDefault();
+
+    private static Length Joint(Procedure procedure) => Length.FromMeters(procedure.Defects.OfType<SiliconeResidue>().Sum(residue => residue.Joint.Meters));
+}

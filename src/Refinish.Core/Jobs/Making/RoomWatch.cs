@@ -1,0 +1,177 @@
+using System;
+using System.Collections.Generic;
+using System.Linq;
+using Refinish.Air;
+using Refinish.Coatings;
+using Refinish.Estimating;
+using Refinish.Scheduling;
+using UnitsNet;
+
+namespace Refinish.Jobs;
+
+/// <summary>
+/// Who stays out of a room with vapour in it, for how long, and who watches. One rule for all operations: coats, stripping and promoters, and whatever else gives off
+/// enough to bring the closed room to a tenth of its lower flammable limit.
+/// </summary>
+internal sealed class RoomWatch
+{
+    // WAC 296-304-03009 (2), spray painting in ships.
+    private static readonly Ratio Clear = Ratio.FromPercent(10);
+
+    private readonly WorkBuilder builder;
+    private readonly SiteRoom room;
+    private readonly RoomCourse course;
+    private readonly VapourOrder order;
+
+    private RoomWatch(WorkBuilder builder, SiteRoom room, RoomCourse course)
+    {
+        this.builder = builder;
+        this.room = room;
+        this.course = course;
+        order = new VapourOrder(builder, room.Id);
+    }
+
+    /// <summary>Gives the operations of a room their clearing times and whoever stands by.</summary>
+    public static void Over(WorkBuilder builder, SiteRoom room, RoomCourse course) => new RoomWatch(builder, room, course).Over();
+
+    /// <summary>
+    /// Whether only those who wear supplied air are in the room meanwhile. Grains are broadcast into a coat that was sprayed minutes ago. Stripping and promoters count
+    /// however little they give off, since a fixture is leant into.
+    /// </summary>
+    public static bool KeepsOthersOut(Operation operation, Premises premises) => operation.Sprays || operation.Clearing > TimeSpan.Zero || operation.Kind == WorkKind.Broadcast
+        || (operation.Vapours.Count > 0 && operation.People > 0 && premises.Rooms.FirstOrDefault(one => one.Id == operation.Room) is SiteRoom room
+            && (operation.Kind is WorkKind.LayOnStripper or WorkKind.Strip or WorkKind.Promote || !IsLittle(operation, room)));
+
+    // All of it in the air of the closed room at once; a limit that is not known is not little.
+    private static bool IsLittle(Operation operation, SiteRoom room)
+    {
+        double volume = room.Room.Volume.CubicMeters;
+        double sum = 0;
+        foreach (SolventShare share in operation.Vapours.SelectMany(vapour => vapour.Solvents))
+        {
+            if (share.Solvent.LowerFlammableLimit is null)
+            {
+                return false;
+            }
+        }
+
+        foreach (Evaporation vapour in operation.Vapours)
+        {
+            foreach (SolventShare share in vapour.Solvents)
+            {
+                sum += AirKernel.VolumeFraction(
+                    vapour.Mass.Kilograms * share.MassFraction.DecimalFractions / volume,
+                    AirKernel.MolarVolume * AirKernel.StandardPressure / room.Room.AirPressure.Pascals, share.Solvent.MolarMass.KilogramsPerMole)
+                    / share.Solvent.LowerFlammableLimit!.Value.DecimalFractions;
+            }
+        }
+
+        return sum < Clear.DecimalFractions;
+    }
+
+    private void Over()
+    {
+        bool someone = builder.Shop.StandsBy && builder.Shop.Crew.Count > 1;
+        (TimeSpan? Longest, string Name) worst = (TimeSpan.Zero, string.Empty);
+        foreach (string id in builder.Operations.Where(operation => operation.Room == room.Id && operation.Beside is null && operation.People > 0).Select(operation => operation.Id).ToArray())
+        {
+            int at = builder.Operations.FindIndex(operation => operation.Id == id);
+            Operation operation = builder.Operations[at];
+            if (!KeepsOthersOut(operation, builder.Work.Premises))
+            {
+                continue;
+            }
+
+            operation = operation with { Cautions = [.. operation.Cautions.Concat(Watched(operation)).Distinct()] };
+            builder.Operations[at] = operation;
+            if (order.GivesOff(operation) && Study(operation) is (AirStudy study, TimeSpan end))
+            {
+                TimeSpan? clear = ClearingAfter(study, end);
+                worst = worst.Longest is null || (clear is TimeSpan time && time <= worst.Longest) ? worst : (clear, operation.Name);
+                builder.Operations[at] = operation with { Clearing = clear is TimeSpan found && found > operation.Clearing ? found : operation.Clearing };
+            }
+
+            if (someone)
+            {
+                builder.Operations.Insert(at + 1, StandBy(operation));
+            }
+        }
+
+        TimeSpan day = LongestDay();
+        if (!(worst.Longest <= day))
+        {
+            builder.Objections.Add(new PlanObjection(ObjectionKind.Flammability, room.Id, "clearing", new LimitComparison(
+                "time until the air of " + room.Name + " is clear after '" + worst.Name + "'" + (worst.Longest is null ? ", more than 60 days" : string.Empty),
+                (worst.Longest ?? TimeSpan.FromDays(60)).TotalSeconds, day.TotalSeconds, LimitSense.AtMost, Measure.Hours, Source.Derived("a working day of the shop's calendar"),
+                "a stronger exhaust with its make-up air, or less solvent at a time")
+            {
+                Digits = AirStudy.ScreeningDigits,
+            }));
+        }
+    }
+
+    // Grains fall into the coat's own vapour and mist.
+    private static IEnumerable<Caution> Watched(Operation operation) =>
+        operation.Kind == WorkKind.Broadcast ? [Cautions.SuppliedAir, Cautions.NeverAlone] : [Cautions.NeverAlone];
+
+    /// <summary>The air after an operation, with everything that may have been done in the room before it as late as the waits allow; and when the operation ends.</summary>
+    private (AirStudy Study, TimeSpan End)? Study(Operation operation)
+    {
+        List<(TimeSpan End, Operation Of)> placed = [(TimeSpan.Zero, operation), .. order.Before(operation).Select(one => (-one.Gap - order.DurationOf(operation), one.Operation))];
+        TimeSpan first = placed.Min(one => one.End - order.DurationOf(one.Of));
+        List<Emission> emissions = [.. placed.SelectMany(one => Emissions(one.Of, one.End - first))];
+        return emissions.Count == 0 ? null
+            : (new AirStudy(RoomAir.RoomAt(room, course), room.Exhaust, emissions, TimeSpan.FromHours(8), builder.Shop.ExposureLimits), -first);
+    }
+
+    // The later of the two lines that can be judged: a tenth of the lower flammable limit, and 1 on the index of the lowest eight-hour limits. Nothing where neither can
+    // be; the study of the room and the condition on going back in say so.
+    private static TimeSpan? ClearingAfter(AirStudy study, TimeSpan end)
+    {
+        if (study.AirChangesPerHour <= 0)
+        {
+            return TimeSpan.Zero;
+        }
+
+        TimeSpan last = study.LastSprayEnds - end;
+        TimeSpan? fire = study.Flammability.IsWhole ? study.TimeToClear(Clear) : TimeSpan.Zero;
+        TimeSpan? health = study.Strictest.IsWhole ? study.TimeToReEntry(1) : TimeSpan.Zero;
+        return fire is TimeSpan one && health is TimeSpan other ? CarefulTime.Up(last + (one > other ? one : other)) : null;
+    }
+
+    private IEnumerable<Emission> Emissions(Operation operation, TimeSpan end)
+    {
+        if (order.RunOf(operation) is CoatRun run)
+        {
+            return [RoomAir.Of(run, end - run.SprayTime, builder.Shop)];
+        }
+
+        TimeSpan duration = order.DurationOf(operation);
+        return operation.Vapours.SelectMany(vapour => RoomAir.Of(vapour, [(end - duration, duration)]));
+    }
+
+    private Operation StandBy(Operation operation) => new()
+    {
+        Id = operation.Id + "/" + WorkOrder.Key(WorkKind.StandBy),
+        Kind = WorkKind.StandBy,
+        Name = WorkOrder.Label(WorkKind.StandBy),
+        Instruction = "stand outside the room within sight or call of whoever works in it, watch the fan and the air supply, call for help; do not go in without supplied air",
+        Room = room.Id,
+        Beside = operation.Id,
+        Time = order.DurationOf(operation),
+        Cautions = [.. WorkCautions.Of(WorkKind.StandBy), .. order.RunOf(operation)?.Layer.Product.Hardener is null ? [] : new[] { Cautions.Sensitised }],
+        Source = Cautions.NeverAlone.Source,
+    };
+
+    private TimeSpan LongestDay()
+    {
+        TimeSpan longest = TimeSpan.Zero;
+        foreach (IGrouping<DayOfWeek, WorkShift> day in builder.Shop.Calendar.Shifts.GroupBy(shift => shift.Day))
+        {
+            TimeSpan length = day.Max(shift => shift.Hours.Until) - day.Min(shift => shift.Hours.From);
+            longest = length > longest ? length : longest;
+        }
+
+        return longest;
+    }
+}
