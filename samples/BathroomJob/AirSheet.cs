@@ -37,8 +37,7 @@ internal static class AirSheet
         // Below a thousandth of the limits a day is not printed: films of days before give off a last trace.
         foreach (DayExposure day in plan.Exposure.Where(day => day.Exposure.StrictestLimit.Value is null or >= 0.001))
         {
-            paper.Line(CrewSheet.NameOf(plan, day.Worker) + " on "
-                + day.Day.ToString("ddd d MMM", global::System.Globalization.CultureInfo.InvariantCulture) + ": "
+            paper.Line(day.Day.ToString("ddd d MMM", global::System.Globalization.CultureInfo.InvariantCulture) + ": "
                 + day.Exposure.StrictestLimit.Sentence(paper.System), 2);
         }
 

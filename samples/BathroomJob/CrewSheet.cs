@@ -55,7 +55,8 @@ internal static class CrewSheet
             + "surface is abraded, or wiped again, first:");
         foreach (ScheduledWindow window in schedule.Windows)
         {
-            string room = plan.Job.Premises.Rooms.FirstOrDefault(one => one.Id == window.Operation.Operation.Room)?.Name ?? "outside the rooms";
+            string room = plan.Job.Premises.Rooms.FirstOrDefault(one => one.Id == window.Operation.Operation.Room)?.Name
+                ?? "outside the rooms";
             ScheduledOperation[] next = [.. window.Next.Select(schedule.TryFind).OfType<ScheduledOperation>()];
             paper.Line(room + ", " + window.Operation.Operation.Name + ", done " + Paper.Moment(window.LastStroke) + ": "
                 + window.SentenceOn(window.LastStroke.Date)

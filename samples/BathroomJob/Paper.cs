@@ -17,9 +17,10 @@ internal sealed class Paper(DisplayUnits system)
 
     public string Show(Measure measure, double si, int figures = 3) => measure.Format(si, System, figures);
 
-    public static string Clock(DateTimeOffset instant) => instant.ToString("HH:mm", CultureInfo.InvariantCulture);
+    /// <summary>A time by the clock; a part of a minute counts as a whole one, so that nothing begins before it may.</summary>
+    public static string Clock(DateTimeOffset instant) => Up(instant).ToString("HH:mm", CultureInfo.InvariantCulture);
 
-    public static string Moment(DateTimeOffset instant) => instant.ToString("ddd HH:mm", CultureInfo.InvariantCulture);
+    public static string Moment(DateTimeOffset instant) => Up(instant).ToString("ddd HH:mm", CultureInfo.InvariantCulture);
 
     public static string Day(DateTimeOffset instant) => instant.ToString("ddd d MMM yyyy", CultureInfo.InvariantCulture);
 
@@ -65,6 +66,9 @@ internal sealed class Paper(DisplayUnits system)
     private static string Span(int minutes) => (minutes >= 60
         ? Whole(minutes / 60) + "\u00A0h\u00A0" + (minutes % 60).ToString("00", CultureInfo.InvariantCulture)
         : Whole(minutes) + "\u00A0min").Replace("-", "−", StringComparison.Ordinal);
+
+    private static DateTimeOffset Up(DateTimeOffset instant) =>
+        new((instant.Ticks + TimeSpan.TicksPerMinute - 1) / TimeSpan.TicksPerMinute * TimeSpan.TicksPerMinute, instant.Offset);
 
     private static string Whole(int count) => count.ToString(CultureInfo.InvariantCulture);
 

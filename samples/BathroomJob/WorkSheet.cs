@@ -33,7 +33,7 @@ internal static class WorkSheet
     {
         ScheduledOperation? planned = plan.Schedule?.TryFind(operation.Id);
         string when = planned is null ? "no time"
-            : planned.Start.ToString("ddd HH:mm", global::System.Globalization.CultureInfo.InvariantCulture)
+            : Paper.Moment(planned.Start)
                 + (planned.People.Count > 0 ? " " + string.Join(", ", planned.People.Select(worker => CrewSheet.NameOf(plan, worker)))
                     : " wait");
         paper.Line(when + " · " + operation.Id + " · " + operation.Instruction, 2, "[ ] ");

@@ -50,12 +50,12 @@ public sealed class AirPicture : Picture
         : base(title) =>
         rooms = [new RoomVapour(Given.NotNull(study, nameof(study)))];
 
-    /// <summary>Pictures the air of one room, by the clock. Operations stand under their identifiers.</summary>
+    /// <summary>Pictures the air of one room, by the clock.</summary>
     /// <param name="air">The air of the room; where nothing evaporates, the picture says so.</param>
     /// <exception cref="ArgumentNullException"><paramref name="air"/> is missing.</exception>
     public AirPicture(RoomAirPlan air)
         : base(Heading, Given.NotNull(air, nameof(air)).Room.Name) =>
-        rooms = [new RoomVapour(air, null)];
+        rooms = [new RoomVapour(air)];
 
     /// <summary>
     /// Pictures the air of every room of a plan, by the clock, and below what each person breathes over a day through all of them.
@@ -66,7 +66,7 @@ public sealed class AirPicture : Picture
         : base(Heading, Given.NotNull(plan, nameof(plan)).Job.Name)
     {
         this.plan = plan;
-        rooms = [.. plan.Air.Select(air => new RoomVapour(air, plan.Schedule))];
+        rooms = [.. plan.Air.Select(air => new RoomVapour(air))];
     }
 
     // One day of one person after the other; what a person breathes is the same whichever room it comes from.

@@ -117,8 +117,10 @@ public sealed class CurePicture : Picture
 
         if (timed.Length > 0)
         {
-            page.Note("Time since the coat was put on; pot life since it was mixed. The times are the data sheet's, moved to the temperature of the heading"
-                + " or to the one that stands beside them; colder, all are longer. The data sheet decides."
+            page.Note("Time since the coat was put on; pot life since it was mixed. The times are the data sheet's, moved to the temperature of the heading."
+                + (timed.SelectMany(coat => coat.Stages).Any(stage => stage.Elsewhere is not null)
+                    ? " Where another stands behind a time, it is that of the air: of the mix in its cup, and where a window closes first." : string.Empty)
+                + " Colder, all are longer. The data sheet decides."
                 + (coats.Any(coat => coat.Varies)
                     ? " Where the temperature varies, the window closes as in the warmest working hour;"
                         + " the schedule follows the hours themselves."
@@ -286,14 +288,14 @@ public sealed class CurePicture : Picture
 
         public double Last => To ?? From ?? 1;
 
-        /// <summary>The temperature of the end and where it is, when it is not that of the heading.</summary>
-        public (string Where, double Kelvins)? Elsewhere { get; init; }
+        /// <summary>The temperature in kelvins for which the end is, when it is not that of the heading.</summary>
+        public double? Elsewhere { get; init; }
 
         public string Words(DisplayUnits units) =>
             (Opens is TimeSpan opens && Closes is TimeSpan closes ? Clock.AtLeast(opens) + " to " + Clock.AtMost(closes)
             : Closes is TimeSpan until ? "until " + Clock.AtMost(until)
             : "from " + Clock.AtLeast(Opens!.Value) + " on")
-            + (Elsewhere is var (where, kelvins) ? where + Measure.Temperature.Format(kelvins, units, 3) : string.Empty);
+            + (Elsewhere is double kelvins ? " at " + Measure.Temperature.Format(kelvins, units, 3) : string.Empty);
 
         // A log scale has no zero; a stage that begins at once begins with the first minute.
         private static double? Hours(TimeSpan? time) => time is TimeSpan known ? Math.Max(known.TotalHours, 1 / 60.0) : null;
@@ -306,18 +308,17 @@ public sealed class CurePicture : Picture
             Name = name;
             Surface = surface;
             List<Stage> stages = [];
-            Add("pot life, mixed", null, cup.PotLife, Elsewhere(", in the cup at ", cup));
+            Add("pot life, mixed", null, cup.PotLife, Elsewhere(cup));
             Add("touch dry", surface.TouchDry, null, null);
             Add(warmest.RecoatCloses is null ? "recoat" : "recoat window", surface.RecoatOpens, warmest.RecoatCloses,
-                warmest.RecoatCloses is null ? null : Elsewhere(", closing as at ", warmest), window: true);
+                warmest.RecoatCloses is null ? null : Elsewhere(warmest), window: true);
             Add("water", surface.WaterService, null, null);
             Add("full cure", surface.FullCure, null, null);
             Stages = stages;
 
-            (string, double)? Elsewhere(string where, CureForecast forecast) =>
-                forecast.Site.Kelvins == surface.Site.Kelvins ? null : (where, forecast.Site.Kelvins);
+            double? Elsewhere(CureForecast forecast) => forecast.Site.Kelvins == surface.Site.Kelvins ? null : forecast.Site.Kelvins;
 
-            void Add(string words, TimeSpan? from, TimeSpan? to, (string, double)? elsewhere, bool window = false)
+            void Add(string words, TimeSpan? from, TimeSpan? to, double? elsewhere, bool window = false)
             {
                 if (surface.IsAvailable && (from ?? to) is not null)
                 {

@@ -34,7 +34,7 @@ public class PlanTests
         "PriceByFixture.Fixtures", "PriceEstimate.Book", "PriceEstimate.Request", "Procedure.Cautions", "Procedure.Conditions", "Procedure.Defects",
         "Procedure.Fixture", "Procedure.Gun", "Procedure.LabourGaps", "Procedure.Losses", "Procedure.Operations", "Procedure.Shop",
         "RefinishOrReplace.CostPerDayOutOfUse", "RefinishOrReplace.DiscountRate", "RefinishOrReplace.Refinish",
-        "RefinishOrReplace.Replace", "RoomAirPlan.Room", "ScheduledOperation.Operation", "ScheduledRun.Operation", "ScheduledRun.Run",
+        "RefinishOrReplace.Replace", "RoomAirPlan.Room", "RoomAirPlan.Schedule", "ScheduledOperation.Operation", "ScheduledRun.Operation", "ScheduledRun.Run",
         "SlipResistantFloor.Loss", "SlipResistantFloor.Rate", "SprayWindow.Air", "SprayWindow.Limits", "StepLag.Clock",
         "StockDraw.Product", "StockUse.Kit", "SubstanceAir.Solvent", "TimeInterval.Length", "Verdict.Cautions", "Verdict.Policy", "Verdict.Survey",
         "WarrantyReserve.ClaimProbability", "WarrantyReserve.CostPerClaim", "WarrantyReserve.DiscountRate", "WarrantyReserve.Lives",

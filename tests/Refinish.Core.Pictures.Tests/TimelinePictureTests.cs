@@ -49,7 +49,7 @@ public class TimelinePictureTests
         Assert.Equal(14.5, hour(window.X + window.Width), 0.02);
         Assert.Contains("08:00–10:30 mask", file.AllWords, StringComparison.Ordinal);
         Assert.Contains("11:00–12:15 spray", file.AllWords, StringComparison.Ordinal);
-        Assert.Contains("window: 30 min to 4 h", file.AllWords, StringComparison.Ordinal);
+        Assert.Contains("window: 30 min to 4 h, from 11:00 to 14:30", file.AllWords, StringComparison.Ordinal);
         Assert.Contains("person 1: 08:00–12:15, of it 30 min waiting", file.AllWords, StringComparison.Ordinal);
     }
 
@@ -80,7 +80,7 @@ public class TimelinePictureTests
         });
         Assert.DoesNotContain("order of the work", file.AllWords, StringComparison.Ordinal);
         Assert.DoesNotContain("first dry", file.AllWords, StringComparison.Ordinal);
-        Assert.Contains("second dry: at least 2 h", file.AllWords, StringComparison.Ordinal);
+        Assert.Contains("second dry: at least 2 h, from 12:00", file.AllWords, StringComparison.Ordinal);
     }
 
     [Fact]
@@ -95,7 +95,7 @@ public class TimelinePictureTests
             Work(Step("coat", 1), Step("next", 1)) with { Lags = [new StepLag("coat", "next", TimeSpan.FromHours(1), null,
                 "dry") { Clock = clock }] });
         Assert.Equal(11, Hours(file)(file.Rectangles(Paint.GreenTint).First(bar => bar.Width != 24).X), 0.03);
-        Assert.Contains("dry: at least 1 h counted at 25 °C, by the clock 2 h", file.AllWords, StringComparison.Ordinal);
+        Assert.Contains("dry: at least 1 h counted at 25 °C, from 11:00", file.AllWords, StringComparison.Ordinal);
     }
 
     [Theory]

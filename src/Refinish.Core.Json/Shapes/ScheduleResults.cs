@@ -60,6 +60,18 @@ internal static class ScheduleResults
         .Show("people", Results.Sentences, operation => operation.People)
         .AsResults();
 
+    private static readonly FieldsShape<ScheduledWindow> Window = new Fields<ScheduledWindow>("scheduledWindow")
+        .Show("operation", Scalars.Text, window => window.Operation.Operation.Id)
+        .Show("kind", new WordShape<ScheduledWindowKind>(), window => window.Kind)
+        .Show("name", Scalars.Text, window => window.Name)
+        .Show("next", Results.Sentences, window => window.Next)
+        .Show("firstStroke", Times.Instant, window => window.FirstStroke)
+        .Show("lastStroke", Times.Instant, window => window.LastStroke)
+        .Show("opens", Times.Instant.OrNull(), window => window.Opens)
+        .Show("closes", Times.Instant.OrNull(), window => window.Closes)
+        .Show("isOpenEnded", Scalars.YesNo, window => window.IsOpenEnded)
+        .AsResults();
+
     private static readonly FieldsShape<CrewTurn> Turn = new Fields<CrewTurn>("crewTurn")
         .Show("operation", Scalars.Text, turn => turn.Step.Id)
         .Show("start", Times.Instant, turn => turn.Piece.Start)
@@ -131,6 +143,7 @@ internal static class ScheduleResults
         .Show("trips", Scalars.Count, schedule => schedule.Trips)
         .Show("visitsBound", Scalars.Count, schedule => schedule.Found.VisitsBound)
         .Show("hasFewestVisits", Scalars.YesNo, schedule => schedule.Found.HasFewestVisits)
+        .Show("windows", CommonShapes.List(Window), schedule => schedule.Windows)
         .Show("visits", CommonShapes.List(Visit), schedule => schedule.Visits)
         .Show("paid", Paid, schedule => schedule.Paid)
         .AsResults();

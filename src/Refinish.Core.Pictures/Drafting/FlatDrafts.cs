@@ -198,7 +198,7 @@ internal static class FlatDrafts
             view.Hollow(Shape.Rectangle(x, top, run, wall.Height.Meters));
             Joints(view, x, top, run, wall.Height.Meters, tape);
             view.Edge(Shape.Rectangle(x, top, run, wall.Height.Meters), closed: true)
-                .Measured(Side.Top, x, x + run, top, tape.Walls.Count == 1 ? "wall" : "wall " + Figures.Fixed(i + 1, 0), wall.Length);
+                .Measured(Side.Top, x, x + run, top, tape.Walls.Count == 1 ? "wall" : "wall " + Figures.Fixed(i + 1, 0) + ":", wall.Length);
             if (i == 0)
             {
                 view.Measured(Side.Left, top, height, 0, "height", wall.Height);

@@ -3,16 +3,19 @@ using System.Globalization;
 
 namespace Refinish.Pictures.Drawing;
 
-/// <summary>Times as a shop writes them: in English, by the 24-hour clock, whatever the culture of the thread.</summary>
+/// <summary>
+/// Times as a shop writes them: in English, by the 24-hour clock, whatever the culture of the thread. A part of a minute counts as a whole one, so that
+/// nothing is told to begin before it may; what closes is rounded down before it comes here.
+/// </summary>
 internal static class Clock
 {
     public static string Day(DateTime day) => day.ToString("ddd d MMM yyyy", CultureInfo.InvariantCulture);
 
     public static string ShortDay(DateTime day) => day.ToString("ddd d MMM", CultureInfo.InvariantCulture);
 
-    public static string Time(DateTimeOffset instant) => instant.ToString("HH:mm", CultureInfo.InvariantCulture);
+    public static string Time(DateTimeOffset instant) => CarefulTime.Up(instant).ToString("HH:mm", CultureInfo.InvariantCulture);
 
-    public static string Moment(DateTimeOffset instant) => instant.ToString("ddd d MMM, HH:mm", CultureInfo.InvariantCulture);
+    public static string Moment(DateTimeOffset instant) => CarefulTime.Up(instant).ToString("ddd d MMM, HH:mm", CultureInfo.InvariantCulture);
 
     /// <summary>A length of time in minutes, hours or days, as long as it is: 25 min, 1 h 25, 41 h, 7 d. It is never broken at the end of a line.</summary>
     public static string Span(TimeSpan time) => Text(time, Math.Round);

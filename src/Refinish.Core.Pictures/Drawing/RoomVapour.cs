@@ -25,13 +25,12 @@ internal sealed class RoomVapour
 
     /// <summary>Takes the air of a room.</summary>
     /// <param name="air">The room.</param>
-    /// <param name="schedule">What names the operations; without it they stand under their identifiers.</param>
-    public RoomVapour(RoomAirPlan air, CrewSchedule? schedule)
+    public RoomVapour(RoomAirPlan air)
     {
         Room = air.Room;
         Study = air.Study;
         Zero = air.Study is null ? null : air.Zero;
-        nameOf = name => schedule?.TryFind(name)?.Operation.Name ?? name;
+        nameOf = name => air.Schedule.TryFind(name)?.Operation.Name ?? name;
         open = [.. air.Protection.Select(need => need.Comparison)];
         airflow = air.FlammableAirflow;
         Cautions =

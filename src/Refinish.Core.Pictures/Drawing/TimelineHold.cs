@@ -67,12 +67,8 @@ internal sealed class TimelineHold
 
     private static string ByClock(StepLag lag, DateTimeOffset? opens, DateTimeOffset? closes, DateTime day)
     {
-        string[] ends =
-        [
-            .. opens is DateTimeOffset from && lag.Minimum > TimeSpan.Zero ? new[] { "from " + When(from, day) } : [],
-            .. closes is DateTimeOffset to ? new[] { "to " + When(to, day) } : [],
-        ];
-        return ends.Length == 0 ? string.Empty : ", " + string.Join(" ", ends);
+        string from = opens is DateTimeOffset open && lag.Minimum > TimeSpan.Zero ? ", from " + When(open, day) : string.Empty;
+        return closes is DateTimeOffset close ? from + (from.Length > 0 ? " to " : ", by ") + When(close, day) : from;
     }
 
     private static string When(DateTimeOffset instant, DateTime day) => instant.Date == day ? Clock.Time(instant)

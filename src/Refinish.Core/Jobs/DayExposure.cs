@@ -62,8 +62,8 @@ public sealed class DayExposure
                 }
             }
 
-            string worker = schedule.Work.Shop.Crew[day.Key.Person].Id;
-            yield return new DayExposure(worker, day.Key.Day, new PersonExposure(worker, stays, schedule.Work.Shop.ExposureLimits), entered);
+            Worker worker = schedule.Work.Shop.Crew[day.Key.Person];
+            yield return new DayExposure(worker.Id, day.Key.Day, new PersonExposure(worker.Name, stays, schedule.Work.Shop.ExposureLimits), entered);
         }
     }
 }

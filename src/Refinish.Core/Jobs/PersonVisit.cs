@@ -57,7 +57,7 @@ public sealed record PersonVisit
     /// <summary>Person and times.</summary>
     /// <returns>One line of text.</returns>
     public override string ToString() =>
-        Worker + " " + Arrives.ToString("yyyy-MM-dd HH:mm", CultureInfo.InvariantCulture) + " to " + Leaves.ToString("HH:mm", CultureInfo.InvariantCulture);
+        Worker + " " + CarefulTime.Up(Arrives).ToString("yyyy-MM-dd HH:mm", CultureInfo.InvariantCulture) + " to " + CarefulTime.Up(Leaves).ToString("HH:mm", CultureInfo.InvariantCulture);
 
     // What lies between two shifts of one day is a break.
     private TimeSpan Breaks(WorkCalendar calendar)

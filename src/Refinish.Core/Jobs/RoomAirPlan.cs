@@ -23,7 +23,7 @@ public sealed class RoomAirPlan
     /// <exception cref="ArgumentException">The premises have no such room, or nothing is done in it.</exception>
     public RoomAirPlan(CrewSchedule schedule, string room)
     {
-        Guard.NotNull(schedule, nameof(schedule));
+        Schedule = Guard.NotNull(schedule, nameof(schedule));
         Guard.Named(room, nameof(room));
         Room = schedule.Work.Premises.Rooms.FirstOrDefault(one => one.Id == room) ?? throw new ArgumentException("room is '" + room + "', which the premises do not have.", nameof(room));
         if (!schedule.Work.Courses.TryGetValue(room, out RoomCourse? course))
@@ -48,6 +48,9 @@ public sealed class RoomAirPlan
                 Shift(schedule), shop.ExposureLimits);
         }
     }
+
+    /// <summary>The schedule, which names the operations whose identifiers the study's emissions bear.</summary>
+    public CrewSchedule Schedule { get; }
 
     /// <summary>The room.</summary>
     public SiteRoom Room { get; }

@@ -30,8 +30,8 @@ public sealed record ScheduledOperation
     /// <summary>Identifiers of the people who do it; empty for a wait.</summary>
     public IReadOnlyList<string> People { get; }
 
-    /// <summary>The times and the label.</summary>
+    /// <summary>The times, a part of a minute counted as a whole one, and the label.</summary>
     /// <returns>One line of text.</returns>
     public override string ToString() =>
-        Start.ToString("yyyy-MM-dd HH:mm", CultureInfo.InvariantCulture) + " to " + End.ToString("yyyy-MM-dd HH:mm", CultureInfo.InvariantCulture) + " " + Operation.Name;
+        CarefulTime.Up(Start).ToString("yyyy-MM-dd HH:mm", CultureInfo.InvariantCulture) + " to " + CarefulTime.Up(End).ToString("yyyy-MM-dd HH:mm", CultureInfo.InvariantCulture) + " " + Operation.Name;
 }

@@ -28,5 +28,5 @@ public sealed record CrewVisit
     /// <summary>The day and its hours.</summary>
     /// <returns>Text such as <c>2027-03-01 08:00 to 15:30, 6 h worked</c>.</returns>
     public override string ToString() =>
-        Arrives.ToString("yyyy-MM-dd HH:mm", CultureInfo.InvariantCulture) + " to " + Leaves.ToString("HH:mm", CultureInfo.InvariantCulture) + ", " + TimeConstraint.Hours(Worked) + " worked";
+        CarefulTime.Up(Arrives).ToString("yyyy-MM-dd HH:mm", CultureInfo.InvariantCulture) + " to " + CarefulTime.Up(Leaves).ToString("HH:mm", CultureInfo.InvariantCulture) + ", " + TimeConstraint.Hours(Worked) + " worked";
 }

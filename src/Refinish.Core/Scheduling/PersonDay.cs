@@ -45,6 +45,6 @@ public sealed record PersonDay
     /// <summary>The person, the day and its hours.</summary>
     /// <returns>Text such as <c>person 1: 2027-03-01 08:00 to 15:30, 6 h worked</c>.</returns>
     public override string ToString() =>
-        "person " + Figures.Fixed(Person + 1, 0) + ": " + Arrives.ToString("yyyy-MM-dd HH:mm", CultureInfo.InvariantCulture)
-        + " to " + Leaves.ToString("HH:mm", CultureInfo.InvariantCulture) + ", " + TimeConstraint.Hours(Worked) + " worked";
+        "person " + Figures.Fixed(Person + 1, 0) + ": " + CarefulTime.Up(Arrives).ToString("yyyy-MM-dd HH:mm", CultureInfo.InvariantCulture)
+        + " to " + CarefulTime.Up(Leaves).ToString("HH:mm", CultureInfo.InvariantCulture) + ", " + TimeConstraint.Hours(Worked) + " worked";
 }

@@ -61,6 +61,6 @@ public sealed record PlannedStep
     /// <summary>The times and the name.</summary>
     /// <returns>One line of text.</returns>
     public override string ToString() =>
-        Start.ToString("yyyy-MM-dd HH:mm", CultureInfo.InvariantCulture) + " to "
-            + End.ToString("yyyy-MM-dd HH:mm", CultureInfo.InvariantCulture) + " " + Step.Name;
+        CarefulTime.Up(Start).ToString("yyyy-MM-dd HH:mm", CultureInfo.InvariantCulture) + " to "
+            + CarefulTime.Up(End).ToString("yyyy-MM-dd HH:mm", CultureInfo.InvariantCulture) + " " + Step.Name;
 }

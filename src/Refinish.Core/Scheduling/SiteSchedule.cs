@@ -171,7 +171,7 @@ public sealed record SiteSchedule
     /// <returns>One line of text.</returns>
     public override string ToString() => Conflict is not null
         ? Conflict.ToString()
-        : "ends " + Finish!.Value.ToString("yyyy-MM-dd HH:mm", CultureInfo.InvariantCulture)
+        : "ends " + CarefulTime.Up(Finish!.Value).ToString("yyyy-MM-dd HH:mm", CultureInfo.InvariantCulture)
             + (IsEarliest ? " (as early as can be)" : " (at best " + TimeConstraint.Hours(Gap!.Value) + " sooner)")
             + ", " + Figures.Fixed(Visits.Count, 0) + " visits"
                 + (HasFewestVisits ? " (as few as can be)" : " (at least " + Figures.Fixed(VisitsBound, 0) + ")");

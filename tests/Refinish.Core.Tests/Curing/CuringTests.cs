@@ -78,7 +78,7 @@ public class CuringTests
         Numbers.Near(8.6, forecast.FullCure!.Value.TotalDays, 0.05);
         Numbers.Close(forecast.RecoatOpens!.Value.TotalHours * 3, forecast.RecoatCloses!.Value.TotalHours, 1e-9);
         Numbers.Close(forecast.TouchDry!.Value.TotalHours / 4, forecast.Induction!.Value.TotalHours, 1e-9);
-        Assert.Equal("at 22 °C: recoat from 2.46 h, water from 29.5 h", forecast.ToString());
+        Assert.Equal("at 22 °C: recoat from 2.5 h, water from 29.6 h", forecast.ToString());
         Numbers.HoldsToKernel(forecast.Workings());
         Assert.Equal(10, forecast.Workings().Steps.Count);
         Assert.Single(forecast.Cautions);

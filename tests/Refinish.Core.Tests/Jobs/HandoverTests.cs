@@ -44,15 +44,15 @@ public class HandoverTests
     }
 
     [Fact]
-    [Evidence(Basis.Independent, "by hand: each coat's end plus 24 h × √2 at 20 °C, full cure 7 d × √2; film of 4 × 30 µm at least and "
+    [Evidence(Basis.Independent, "by hand: each coat's end plus 24 h × √2 at 20 °C, full cure 7 d × √2, a part of a minute counted as a whole one; film of 4 × 30 µm at least and "
         + "of the sheets' 50 + 3 × 45 µm at most; five years of warranty from the end of the work")]
     public void Water_and_cure_come_out_as_by_hand()
     {
         JobPlan plan = Job.Plan();
         FixtureHandover handover = plan.Handover!.Fixtures[0];
         DateTimeOffset last = plan.Runs[^1].End;
-        Numbers.Near(24 * Math.Sqrt(2), (handover.CoatingReady!.Value - last).TotalHours, 1e-6);
-        Numbers.Near(7 * 24 * Math.Sqrt(2), (handover.FullCure!.Value - last).TotalHours, 1e-6);
+        Numbers.Near(Math.Ceiling(24 * 60 * Math.Sqrt(2)) / 60, (handover.CoatingReady!.Value - last).TotalHours, 1e-6);
+        Numbers.Near(Math.Ceiling(7 * 24 * 60 * Math.Sqrt(2)) / 60, (handover.FullCure!.Value - last).TotalHours, 1e-6);
         Assert.Equal(plan.Schedule!.TryFind("bath/caulk")!.End.AddHours(24), handover.CaulkReady);
         Assert.Equal(plan.Schedule.Operations[^1].End.AddYears(5), handover.WarrantyUntil);
         Numbers.Close(4 * 30, handover.Film.Minimum.Micrometers);
@@ -71,9 +71,9 @@ public class HandoverTests
         TimeSpan? longer = cold.Handover!.Fixtures[0].CoatingReady - cold.Runs[^1].End;
         Assert.True(longer > warm.Handover!.Fixtures[0].CoatingReady - warm.Runs[^1].End);
         string sheet = warm.Handover.ToText(DisplayUnits.Si);
-        Assert.Contains("coating, at 20 °C on the surface", sheet, StringComparison.Ordinal);
+        Assert.Contains("coating takes water, at 20 °C on the surface: from ", sheet, StringComparison.Ordinal);
         Assert.Contains("no water hotter than 60 °C on the surface", sheet, StringComparison.Ordinal);
-        Assert.Contains("coating, at 68 °F on the surface", warm.Handover.ToText(DisplayUnits.UsCustomary), StringComparison.Ordinal);
+        Assert.Contains("coating takes water, at 68 °F on the surface: from ", warm.Handover.ToText(DisplayUnits.UsCustomary), StringComparison.Ordinal);
         Assert.Contains("no water hotter than 140 °F on the surface", warm.Handover.ToText(DisplayUnits.UsCustomary),
             StringComparison.Ordinal);
         foreach (string line in (IEnumerable<string>)[.. warm.Handover.Covers, .. warm.Handover.Exclusions, .. warm.Handover.Record,

@@ -95,6 +95,30 @@ internal static partial class JobRules
         return breaches.Count == 0 ? null : string.Join("; ", breaches.Take(4));
     }
 
+    /// <summary>Coats that are planned outside the window of what is under them, to the minute to which windows are rounded.</summary>
+    public static string? MissesAWindow(Job job)
+    {
+        JobPlan plan = job.Plan();
+        if (plan.Schedule is not { IsPossible: true } schedule || plan.Objections.Any(one => one.Kind == ObjectionKind.Schedule))
+        {
+            return null;
+        }
+
+        foreach (ScheduledWindow window in schedule.Windows)
+        {
+            foreach (ScheduledRun next in schedule.Runs.Where(run => window.Next.Contains(run.Run.Id)))
+            {
+                if (next.Start.AddMinutes(1) <= window.Opens || next.End.AddMinutes(-1) >= window.Closes)
+                {
+                    return next.Run.Id + " is planned " + next.Start.ToString("ddd HH:mm:ss", null) + " to " + next.End.ToString("ddd HH:mm:ss", null)
+                        + " outside of " + window;
+                }
+            }
+        }
+
+        return null;
+    }
+
     /// <summary>A gun that goes on to another product is cleaned in between; what is mixed does not stay in a gun beyond its pot
     /// life.</summary>
     public static string? LeavesTheGunDirty(Job job)
@@ -178,7 +202,7 @@ internal static partial class JobRules
             foreach (ScheduledOperation wipe in schedule.Operations.Where(operation => operation.Operation.Kind == WorkKind.Promote
                 && operation.Operation.Fixtures.Contains(procedure.Fixture.Id)))
             {
-                if (runs[0].Start - wipe.End < procedure.Promoter!.Flash || runs[0].End - wipe.Start > procedure.Promoter.OpenTime)
+                if (runs[0].Start - wipe.End < procedure.Promoter!.Flash || runs[0].End - wipe.End > procedure.Promoter.OpenTime)
                 {
                     yield return runs[0].Run.Id + " outside the open time of " + procedure.Promoter.Id;
                 }

@@ -80,7 +80,7 @@ class Times:
             assert self.end(after["op"]) - first_stroke <= before["warm"]["closes"] + 1e-6, after["op"]
         first = next(iter(room.runs))
         wiped = self.start(first) - self.end(room.wipe)
-        assert wiped >= room.promoter["flash"] and self.end(first) - self.start(room.wipe) <= room.promoter["open"], name
+        assert wiped >= room.promoter["flash"] and self.end(first) - self.end(room.wipe) <= room.promoter["open"], name
         last = list(room.runs.values())[-1]
         assert self.start(f"{name}/demask") >= self.end(last["op"]) + last["cure"]["touch"] - 1e-6
         if room.filler:
