@@ -114,8 +114,8 @@ public static partial class LabourStandards
     /// <summary>All of them, with those that mend defects.</summary>
     public static IReadOnlyList<LabourStandard> Generic { get; } = new ValueList<LabourStandard>(
     [
-        Travel, SetUp, Clear, Descale, Degrease, Key, ReinforceCrack, SandFiller, Tack, Mask, Promote, SprayPrimer, SprayTopcoat, Broadcast, CleanGun,
-        Demask, FitTrim, Caulk, Inspect,
+        Travel, SetUp, Clear, Descale, Degrease, Key, ReinforceCrack, SandFiller, Tack, Mask, Promote, SprayPrimer, SprayTopcoat,
+        Broadcast, CleanGun, Demask, FitTrim, Caulk, Inspect,
         Repair("L-31", "fill and sand a chip", DefectKind.Chip, "each", 0.06, 0.08, 0.15),
         Repair("L-44", "fill and sand a chip of 25 mm (1 in) or more", DefectKind.Chip, "each", 0.1, 0.15, 0.3) with
         {

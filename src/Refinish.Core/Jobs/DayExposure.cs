@@ -33,7 +33,8 @@ public sealed class DayExposure
     /// <summary>Those that are beyond their limit or cannot be judged.</summary>
     public IReadOnlyList<ProtectionNeed> Protection => ProtectionNeed.Open(Exposure.Stays.Count == 0
         ? []
-        : Exposure.Exposure.Select(one => one.Comparison).Concat([Exposure.AdditiveLimit, Exposure.StrictestLimit]).Select(comparison => new ProtectionNeed(Worker, comparison, asksForAir, isImmediatelyDangerous)));
+        : Exposure.Exposure.Select(one => one.Comparison).Concat([Exposure.AdditiveLimit, Exposure.StrictestLimit])
+            .Select(comparison => new ProtectionNeed(Worker, comparison, asksForAir, isImmediatelyDangerous)));
 
     /// <summary>Person, day and index.</summary>
     /// <returns>One line of text.</returns>
@@ -63,7 +64,8 @@ public sealed class DayExposure
             }
 
             string worker = schedule.Work.Shop.Crew[day.Key.Person].Id;
-            yield return new DayExposure(worker, day.Key.Day, new PersonExposure(worker, stays, schedule.Work.Shop.ExposureLimits), entered);
+            PersonExposure exposure = new(worker, stays, schedule.Work.Shop.ExposureLimits);
+            yield return new DayExposure(worker, day.Key.Day, exposure, entered);
         }
     }
 }

@@ -33,7 +33,8 @@ internal static class SubstrateCautions
     public static readonly Caution AsbestosUntested = new(
         "asbestos-untested",
         Hazard.Dust,
-        "Old adhesive, backing board, flooring and pads or coatings under a steel tub may hold asbestos: leave them alone until they were sampled; no look and no age tells.",
+        "Old adhesive, backing board, flooring and pads or coatings under a steel tub may hold asbestos: leave them alone until they were "
+            + "sampled; no look and no age tells.",
         "an accredited inspector's samples and the law on asbestos work",
         AsbestosRules.Presumed);
 

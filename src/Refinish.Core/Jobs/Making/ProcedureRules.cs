@@ -17,7 +17,9 @@ internal sealed class ProcedureRules(Procedure procedure, SurveyPolicy policy, C
     private static readonly Source Practice = Source.CommonPractice("order and manner of work in refinishing in place; the data sheets of the products go first");
     private static readonly Source OldCoatRule = Source.CommonPractice("a kept coating is an organic surface: abraded, not etched, and without silane for glass; the data sheet of the new system goes first");
 
-    private static readonly Source CrackRule = Source.CommonPractice("cracks in glass-fibre and acrylic sheet are opened and reinforced before they are filled; the data sheets of resin and fabric go first");
+    private static readonly Source CrackRule = Source.CommonPractice(
+        "cracks in glass-fibre and acrylic sheet are opened and reinforced before they are filled; "
+            + "the data sheets of resin and fabric go first");
 
     private static readonly IReadOnlyList<Caution> Dusty = ValueList<Caution>.Owning(SubstrateCautions.Dust);
     private static readonly IReadOnlyList<Caution> Etched = ValueList<Caution>.Owning(SubstrateCautions.Dust, SubstrateCautions.Etching);
@@ -78,7 +80,7 @@ internal sealed class ProcedureRules(Procedure procedure, SurveyPolicy policy, C
                     : "degrease twice with fresh cloths until water no longer breaks", Practice);
                 break;
             case WorkKind.Regrout:
-                Repair(kind, "fix loose tiles, rake out and replace grout", Practice);
+                Repair(kind, "fix loose tiles, rake out and replace grout", Practice, dusty: true);
                 break;
             case WorkKind.Key:
                 Key();
@@ -163,7 +165,8 @@ internal sealed class ProcedureRules(Procedure procedure, SurveyPolicy policy, C
             });
     }
 
-    // Gelcoat and acrylic are sheets that flex: filler alone opens again. Enamel, china and tile are rigid, and their cracks are only filled.
+    // Gelcoat and acrylic are sheets that flex: filler alone opens again. Enamel, china and tile are rigid, and their cracks are only
+    // filled.
     private void Reinforce()
     {
         Crack[] cracks = [.. procedure.Defects.OfType<Crack>()];
@@ -171,7 +174,8 @@ internal sealed class ProcedureRules(Procedure procedure, SurveyPolicy policy, C
         {
             Add(
                 WorkKind.ReinforceCrack,
-                "drill the ends of each crack, open it to a wide vee, and laminate glass fabric over it in resin: from behind where the back can be reached, otherwise in a recess ground into the face; let it harden",
+                "drill the ends of each crack, open it to a wide vee, and laminate glass fabric over it in resin: from behind where the "
+                    + "back can be reached, otherwise in a recess ground into the face; let it harden",
                 CrackRule,
                 new OperationTraits
                 {
@@ -203,7 +207,8 @@ internal sealed class ProcedureRules(Procedure procedure, SurveyPolicy policy, C
         List<MaterialNeed> materials = [.. MaterialsOf(WorkKind.Fill, defects)];
         if (filled)
         {
-            materials.Insert(0, new MaterialNeed(procedure.Shop.Filler.Product.Id, procedure.Shop.Filler.Product.Name, procedure.Filler.Volume));
+            FillerProduct product = procedure.Shop.Filler.Product;
+            materials.Insert(0, new MaterialNeed(product.Id, product.Name, procedure.Filler.Volume));
         }
 
         Add(
@@ -323,6 +328,9 @@ internal sealed class ProcedureRules(Procedure procedure, SurveyPolicy policy, C
         DefectMaterials.For(kind, defects, procedure.CoatedArea, procedure.Shop.DefectMaterials);
 
     // Raking out raises dust of grout, and may reach adhesive and board that hold asbestos.
-    private IReadOnlyList<Caution> Regrouting() =>
-        [.. SubstrateCautions.Of(fixture.Survey).Where(caution => caution == SubstrateCautions.AsbestosFound || caution == SubstrateCautions.AsbestosUntested), .. Dusty];
+    private IReadOnlyList<Caution> Regrouting()
+    {
+        Caution[] asbestos = [SubstrateCautions.AsbestosFound, SubstrateCautions.AsbestosUntested];
+        return [.. SubstrateCautions.Of(fixture.Survey).Where(asbestos.Contains), .. Dusty];
+    }
 }

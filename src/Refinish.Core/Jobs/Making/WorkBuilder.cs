@@ -176,7 +176,8 @@ internal sealed class WorkBuilder(WorkList work)
         if (Next(WorkKind.ReinforceCrack) is string afterFabric)
         {
             // Resin is taken to harden as the shop's filler does.
-            Waits.Add(CureWait.Filler(Id(WorkKind.ReinforceCrack), afterFabric, Shop.Filler.Product.SandableAfter, course, "resin over the crack hard"));
+            TimeSpan hard = Shop.Filler.Product.SandableAfter;
+            Waits.Add(CureWait.Filler(Id(WorkKind.ReinforceCrack), afterFabric, hard, course, "resin over the crack hard"));
         }
 
         int lifts = here.Max(procedure => procedure.Filler.Lifts);
