@@ -42,7 +42,9 @@ internal static class AirSheet
         }
 
         paper.Line("Without an airflow for everyone's lungs, people at work are protected by their respirator programme, not by this "
-            + "fan. Factors are those assigned by 29 CFR 1910.134, Table 1, and count only inside such a programme: it decides, with the safety data sheet.");
+            + "fan. Factors are those assigned by 29 CFR 1910.134, Table 1, and count only inside such a programme: "
+            + "it decides, with the safety data sheet. "
+            + "They are held against the well-mixed room; close to the gun and low in a tub there is more.");
     }
 
     private static void Write(Paper paper, RoomAirPlan room, AirStudy air)

@@ -104,6 +104,7 @@ public class FaultTests
             JsonFaultKind.UnknownUnit, "given in h" },
         { "$.shop.labour[0].fixed", "{\"minimum\":1,\"mode\":3,\"maximum\":2,\"unit\":\"h\"}", false, "$.shop.labour[0].fixed.maximum",
             JsonFaultKind.OutOfRange, "at least mode" },
+        { "$.fixtures[0].survey.yearBuilt", "78", false, "$.fixtures[0].survey.yearBuilt", JsonFaultKind.OutOfRange, "1500" },
         { "$.shop.warranty.years", "500", false, "$.shop.warranty.years", JsonFaultKind.OutOfRange, "at most 50" },
         { "$.shop.warranty.years", "5000000000", false, "$.shop.warranty.years", JsonFaultKind.WrongType, "whole number" },
         { "$.shop.system", "\"epoxy-urethan\"", false, "$.shop.system", JsonFaultKind.UnknownId, "\"epoxy-urethane\" meant" },

@@ -142,7 +142,9 @@ public sealed record IsocyanateScreen
     public IReadOnlyList<RespiratorClass> Respirators => new ValueList<RespiratorClass>(
         HazardRatio is double ratio ? RespiratorClass.AtLeast(ratio).Where(kind => kind.SuppliesAir) : []);
 
-    /// <summary>The common kinds held against the mist, smallest factor first: by how much each falls short, and those that only filter excluded.</summary>
+    /// <summary>
+    /// The common kinds held against the mist, smallest factor first: by how much each falls short, and those that only filter excluded.
+    /// </summary>
     public IReadOnlyList<RespiratorCheck> Checks => new ValueList<RespiratorCheck>(
         RespiratorClass.Common.Select(kind => new RespiratorCheck(kind, Comparison, asksForAir: true, isImmediatelyDangerous: false)));
 

@@ -4,26 +4,29 @@ using System.Collections.Generic;
 namespace Refinish.Air;
 
 /// <summary>
-/// One kind of respirator held against one exposure: the hazard ratio C/L, the largest concentration the kind may be used in APF · L, and what is taken
-/// to be inside C/APF.
+/// One kind of respirator held against one exposure: the hazard ratio C/L, the largest concentration the kind may be used in APF · L, and
+/// what is taken to be inside C/APF.
 /// </summary>
 /// <remarks>
-/// Two rules go before the factor. Where the air is immediately dangerous to life or health, the factor is not applied, and only the two kinds listed
-/// for it are left (29 CFR 1910.134(d)(2) and (d)(3)(i)(B)). Where isocyanates are in the air, only kinds that supply air are left: NIOSH lists no other
-/// for hexamethylene diisocyanate. OSHA allows filters below immediate danger with a schedule for changing them (letter of 18 July 2000); this library
-/// takes the stricter of the two. A factor that reaches is no permission: fit test, medical clearance and training belong to it, and the employer's
-/// programme decides. Source of the formulas: 29 CFR 1910.134(d)(3)(i)(B), read as OSHA's training slide 35.
+/// Two rules go before the factor. Where the air is immediately dangerous to life or health, the factor is not applied, and only the two
+/// kinds listed for it are left (29 CFR 1910.134(d)(2) and (d)(3)(i)(B)). Where isocyanates are in the air, only kinds that supply air are
+/// left: NIOSH lists no other for hexamethylene diisocyanate. OSHA allows filters below immediate danger with a schedule for changing them
+/// (letter of 18 July 2000); this library takes the stricter of the two. A factor that reaches is no permission: fit test, medical
+/// clearance and training belong to it, and the employer's programme decides. Source of the formulas: 29 CFR 1910.134(d)(3)(i)(B), read
+/// as OSHA's training slide 35.
 /// </remarks>
 /// <example><code>
-/// LimitComparison toluene = new("toluene, 8-hour average", 800e-6, 20e-6, LimitSense.AtMost, Measure.PartsPerMillion, Source.Supplied("data sheet"));
-/// RespiratorCheck hood = new(RespiratorClass.All[11], toluene, asksForAir: false, isImmediatelyDangerous: false);
+/// Source sheet = Source.Supplied("data sheet");
+/// LimitComparison toluene = new("toluene, 8-hour average", 800e-6, 20e-6, LimitSense.AtMost, Measure.PartsPerMillion, sheet);
+/// RespiratorCheck hood = new(RespiratorClass.Common[2], toluene, asksForAir: false, isImmediatelyDangerous: false);
 /// double? ratio = hood.HazardRatio;          // 40
 /// double? inside = hood.InsideOverLimit;     // 1.6
 /// </code></example>
 public sealed record RespiratorCheck
 {
     private static readonly Source LargestUse = Source.Published(
-        "29 CFR 1910.134", "(d)(3)(i)(B): used at most in the factor times the limit, and never by that rule in immediately dangerous air; read as OSHA training slide 35");
+        "29 CFR 1910.134",
+        "(d)(3)(i)(B): at most factor times limit, and never by that rule in immediately dangerous air; read as OSHA training slide 35");
 
     /// <summary>Holds a kind against an exposure.</summary>
     /// <param name="respirator">The kind.</param>
@@ -32,14 +35,15 @@ public sealed record RespiratorCheck
     /// <param name="isImmediatelyDangerous">Whether the air is immediately dangerous to life or health.</param>
     /// <exception cref="ArgumentNullException">An argument is missing.</exception>
     /// <exception cref="ArgumentException">The limit of <paramref name="exposure"/> holds from below.</exception>
-    /// <exception cref="ArgumentOutOfRangeException">The value of <paramref name="exposure"/> is negative, or its limit not more than 0.</exception>
+    /// <exception cref="ArgumentOutOfRangeException">The value of <paramref name="exposure"/> is negative, or its limit not more than
+    /// 0.</exception>
     public RespiratorCheck(RespiratorClass respirator, LimitComparison exposure, bool asksForAir, bool isImmediatelyDangerous)
     {
         Respirator = Guard.NotNull(respirator, nameof(respirator));
         Exposure = Guard.NotNull(exposure, nameof(exposure));
         if (exposure.Sense != LimitSense.AtMost)
         {
-            throw new ArgumentException("exposure has a limit from below; allowed: an exposure that may at most be so much.", nameof(exposure));
+            throw new ArgumentException("exposure has a limit from below; allowed: one that may at most be so much.", nameof(exposure));
         }
 
         if (exposure.Value is double value)
@@ -70,8 +74,8 @@ public sealed record RespiratorCheck
     public double? HazardRatio => Exposure.Value / Exposure.Limit;
 
     /// <summary>
-    /// What is taken to be inside, over the limit: hazard ratio over factor. Above 1 the factor is that many times too little; <see langword="null"/>
-    /// when it cannot be judged.
+    /// What is taken to be inside, over the limit: hazard ratio over factor. Above 1 the factor is that many times too little;
+    /// <see langword="null"/> when it cannot be judged.
     /// </summary>
     public double? InsideOverLimit => HazardRatio / Respirator.AssignedProtectionFactor;
 
@@ -85,7 +89,9 @@ public sealed record RespiratorCheck
         LargestUse,
         InsideOverLimit > 1 ? "less at a time, more air, another product, or a kind with a greater factor" : null);
 
-    /// <summary>Whether nothing excludes the kind and its factor reaches the hazard ratio. The employer's programme and the data sheet still decide.</summary>
+    /// <summary>
+    /// Whether nothing excludes the kind and its factor reaches the hazard ratio. The employer's programme and the data sheet still decide.
+    /// </summary>
     public bool Reaches => Exclusion == RespiratorExclusion.None && Comparison.Outcome == ComparisonOutcome.Within;
 
     /// <summary>How ratio, largest use and the inside follow; without steps where value or limit is not known.</summary>
@@ -98,17 +104,21 @@ public sealed record RespiratorCheck
             Expression c = Expression.Quantity("C", value, Exposure.Measure);
             Expression l = Expression.Quantity("L", limit, Exposure.Measure);
             Expression factor = Expression.Quantity("APF", Respirator.AssignedProtectionFactor, Measure.Number);
-            WorkingStep ratio = new("hazard ratio, the least protection factor", "HR", c / l, HazardRatio!.Value, Measure.Number, LargestUse);
+            WorkingStep ratio = new(
+                "hazard ratio, the least protection factor", "HR", c / l, HazardRatio!.Value, Measure.Number, LargestUse);
             steps.Add(ratio);
-            steps.Add(new("largest concentration it may be used in", "MUC", factor * l, Comparison.Limit!.Value, Exposure.Measure, LargestUse));
-            steps.Add(new("what is taken to be inside, over the limit", "HR_in", ratio.Result() / factor, InsideOverLimit!.Value, Measure.Number, Respirator.Source));
+            steps.Add(new(
+                "largest concentration it may be used in", "MUC", factor * l, Comparison.Limit!.Value, Exposure.Measure, LargestUse));
+            steps.Add(new(
+                "what is taken to be inside, over the limit", "HR_in", ratio.Result() / factor, InsideOverLimit!.Value, Measure.Number,
+                Respirator.Source));
         }
 
         return new Workings("Respirator: " + Respirator.Name, steps);
     }
 
     /// <summary>The kind, its factor and by how much that falls short, in plain words.</summary>
-    /// <returns>Text such as <c>supplied air, continuous flow, hood or helmet: 25, 1.6 times too little (1000 only with the maker's test evidence)</c>.</returns>
+    /// <returns>Text such as <c>supplied air, continuous flow, half mask: 50, 1.5 times too little</c>.</returns>
     public override string ToString() => Respirator + ", " + Exclusion switch
     {
         RespiratorExclusion.NotForImmediateDanger => "not listed for immediate danger",
@@ -117,8 +127,12 @@ public sealed record RespiratorCheck
         {
             null => "cannot be judged",
             > 1 and double times => Figures.Significant(times, 2) + " times too little"
-                + (Respirator.FactorWithMakerEvidence is int more ? " (" + Figures.Fixed(more, 0) + " only with the maker's test evidence)" : string.Empty),
-            _ => "reaches" + (Respirator.ForImmediateDanger is string needs ? " (" + needs + " where the air is immediately dangerous)" : string.Empty),
+                + (Respirator.FactorWithMakerEvidence is int more
+                    ? " (" + Figures.Fixed(more, 0) + " only with the maker's test evidence)"
+                    : string.Empty),
+            _ => "reaches" + (Respirator.ForImmediateDanger is string needs
+                ? " (" + needs + " where the air is immediately dangerous)"
+                : string.Empty),
         },
     };
 }

@@ -16,7 +16,8 @@ public sealed record RespiratorClass
     private const string Scba = "certified for at least 30 minutes";
     private const string Escape = "with a bottle of its own to escape by";
 
-    private RespiratorClass(string name, int assignedProtectionFactor, bool suppliesAir, int? withEvidence = null, string? forImmediateDanger = null)
+    private RespiratorClass(
+        string name, int assignedProtectionFactor, bool suppliesAir, int? withEvidence = null, string? forImmediateDanger = null)
     {
         FactorWithMakerEvidence = withEvidence;
         ForImmediateDanger = forImmediateDanger;
@@ -54,13 +55,14 @@ public sealed record RespiratorClass
     ]);
 
     /// <summary>
-    /// The classes that a small coating shop is most likely to own or to be offered, smallest factor first: which of the table's rows these are is
-    /// common practice, no source.
+    /// The classes that a small coating shop is most likely to own or to be offered, smallest factor first: which of the table's rows these
+    /// are is common practice, no source.
     /// </summary>
     public static IReadOnlyList<RespiratorClass> Common { get; } = new ValueList<RespiratorClass>(new[]
     {
-        "air-purifying, half mask or filtering facepiece", "powered air-purifying, hood or helmet", "supplied air, continuous flow, hood or helmet",
-        "air-purifying, full facepiece", "supplied air, continuous flow, half mask", "supplied air, continuous flow, full facepiece",
+        "air-purifying, half mask or filtering facepiece", "powered air-purifying, hood or helmet",
+        "supplied air, continuous flow, hood or helmet", "air-purifying, full facepiece",
+        "supplied air, continuous flow, half mask", "supplied air, continuous flow, full facepiece",
         "supplied air, pressure demand, full facepiece", "self-contained, pressure demand, full facepiece",
     }.Select(name => All.Single(kind => kind.Name == name)));
 
@@ -85,15 +87,15 @@ public sealed record RespiratorClass
     public int AssignedProtectionFactor { get; }
 
     /// <summary>
-    /// The factor where the employer holds the maker's evidence that tests of this very hood or helmet showed it; <see langword="null"/> where the
-    /// table knows no second factor. Without the evidence <see cref="AssignedProtectionFactor"/> holds.
+    /// The factor where the employer holds the maker's evidence that tests of this very hood or helmet showed it; <see langword="null"/>
+    /// where the table knows no second factor. Without the evidence <see cref="AssignedProtectionFactor"/> holds.
     /// </summary>
     public int? FactorWithMakerEvidence { get; }
 
     /// <summary>
     /// What else it has to be or have to be one of the two kinds listed for air that is immediately dangerous to life or health;
-    /// <see langword="null"/> for a kind that is not listed (29 CFR 1910.134(d)(2)(i), from memory). With the bottle its factor stays 1000 except
-    /// while escaping (OSHA letter of interpretation, 4 November 2013).
+    /// <see langword="null"/> for a kind that is not listed (29 CFR 1910.134(d)(2)(i), from memory). With the bottle its factor stays 1000
+    /// except while escaping (OSHA letter of interpretation, 4 November 2013).
     /// </summary>
     public string? ForImmediateDanger { get; }
 

@@ -28,8 +28,8 @@ public sealed record DefectMaterial
     }
 
     /// <summary>
-    /// The kind of work that takes it, where that is not the one that mends the defect anyway (<see cref="LabourStandards.WorkOf"/>): resin for the
-    /// fabric over a crack goes with <see cref="WorkKind.ReinforceCrack"/>, which only some materials get.
+    /// The kind of work that takes it, where that is not the one that mends the defect anyway (<see cref="LabourStandards.WorkOf"/>): resin
+    /// for the fabric over a crack goes with <see cref="WorkKind.ReinforceCrack"/>, which only some materials get.
     /// </summary>
     /// <exception cref="ArgumentOutOfRangeException">Not a named value.</exception>
     public WorkKind? Work

@@ -22,7 +22,9 @@ public static class DefectMaterials
         Of(DefectKind.RustSpot, "spot-primer", "spot primer", 5, SpreadingRate.FromSquareFeetPerUsGallon(150)),
         Of(DefectKind.Crazing, "sealing-primer", "primer for a sealing coat", 0, SpreadingRate.FromSquareFeetPerUsGallon(150)),
         Of(DefectKind.GroutFailure, "grout", "grout", 30, SpreadingRate.FromSquareMetersPerLiter(0.1)),
-        Of(DefectKind.Crack, "laminating-resin", "laminating resin with glass fabric", 30, SpreadingRate.FromSquareMetersPerLiter(1 / 1.5)) with
+        Of(
+            DefectKind.Crack, "laminating-resin", "laminating resin with glass fabric", 30,
+            SpreadingRate.FromSquareMetersPerLiter(1 / 1.5)) with
         {
             Work = WorkKind.ReinforceCrack,
         },
@@ -45,10 +47,10 @@ public static class DefectMaterials
     /// <remarks>
     /// Area of a defect: rust with the grinding margin of the generic filler policy around it; a peeling coat and pitting their own;
     /// crazing its
-    /// share of the fixture; joints of silicone and grout their length times 10 mm, a crack its length times 100 mm of fabric (both invented).
-    /// Other kinds have no area here. A need of more than 1 m³ is handed out as several. What another kind of work takes than the one that mends
-    /// the defect (<see cref="DefectMaterial.Work"/>) is left out: whether a crack is reinforced depends on what the fixture is made of, and
-    /// belongs to its procedure.
+    /// share of the fixture; joints of silicone and grout their length times 10 mm, a crack its length times 100 mm of fabric (both
+    /// invented). Other kinds have no area here. A need of more than 1 m³ is handed out as several. What another kind of work takes than
+    /// the one that mends the defect (<see cref="DefectMaterial.Work"/>) is left out: whether a crack is reinforced depends on what the
+    /// fixture is made of, and belongs to its procedure.
     /// </remarks>
     /// <exception cref="ArgumentException">An entry is missing.</exception>
     /// <exception cref="ArgumentNullException">A list is missing.</exception>
@@ -57,7 +59,8 @@ public static class DefectMaterials
         Taken(defects, fixtureArea, standards, standard => standard.TakenBy == LabourStandards.WorkOf(standard.Repairs));
 
     /// <summary>What one kind of work on the defects takes.</summary>
-    internal static IReadOnlyList<MaterialNeed> For(WorkKind work, IReadOnlyList<Defect> defects, Area fixtureArea, IReadOnlyList<DefectMaterial> standards) =>
+    internal static IReadOnlyList<MaterialNeed> For(
+        WorkKind work, IReadOnlyList<Defect> defects, Area fixtureArea, IReadOnlyList<DefectMaterial> standards) =>
         Taken(defects, fixtureArea, standards, standard => standard.TakenBy == work);
 
     private static ValueList<MaterialNeed> Taken(
@@ -67,7 +70,8 @@ public static class DefectMaterials
         ValueList<Defect> found = Guard.List(defects, nameof(defects));
         ValueList<DefectMaterial> materials = Guard.List(standards, nameof(standards));
         List<MaterialNeed> needs = [];
-        foreach (IGrouping<string, DefectMaterial> item in materials.Where(which).GroupBy(standard => standard.Item, StringComparer.Ordinal))
+        foreach (IGrouping<string, DefectMaterial> item in materials
+            .Where(which).GroupBy(standard => standard.Item, StringComparer.Ordinal))
         {
             // Summed from the smallest, so that the order of the survey cannot matter.
             double volume = item

@@ -86,8 +86,8 @@ public static partial class LabourStandards
     /// <summary>The kind of work that mends a kind of defect.</summary>
     /// <param name="defect">The kind of defect.</param>
     /// <returns>
-    /// The kind of work; <see langword="null"/> for a hole and a flexing floor, which are another trade's work. A crack is filled; in gelcoat or
-    /// acrylic it is reinforced first, which has a standard of its own (<see cref="ReinforceCrack"/>).
+    /// The kind of work; <see langword="null"/> for a hole and a flexing floor, which are another trade's work. A crack is filled; in
+    /// gelcoat or acrylic it is reinforced first, which has a standard of its own (<see cref="ReinforceCrack"/>).
     /// </returns>
     /// <exception cref="ArgumentOutOfRangeException"><paramref name="defect"/> is not a named value.</exception>
     public static WorkKind? WorkOf(DefectKind defect) => Guard.Defined(defect, nameof(defect)) switch

@@ -47,7 +47,9 @@ public enum WorkKind
     /// <summary>Priming bare metal and other spots before filling.</summary>
     SpotPrime,
 
-    /// <summary>Opening a crack in gelcoat or acrylic and laminating fabric over it, so that it does not come back through the filler.</summary>
+    /// <summary>
+    /// Opening a crack in gelcoat or acrylic and laminating fabric over it, so that it does not come back through the filler.
+    /// </summary>
     ReinforceCrack,
 
     /// <summary>Filling chips, cracks, pits and burns.</summary>

@@ -33,7 +33,8 @@ public sealed class DayExposure
     /// <summary>Those that are beyond their limit or cannot be judged.</summary>
     public IReadOnlyList<ProtectionNeed> Protection => ProtectionNeed.Open(Exposure.Stays.Count == 0
         ? []
-        : Exposure.Exposure.Select(one => one.Comparison).Concat([Exposure.AdditiveLimit, Exposure.StrictestLimit]).Select(comparison => new ProtectionNeed(Worker, comparison, asksForAir, isImmediatelyDangerous)));
+        : Exposure.Exposure.Select(one => one.Comparison).Concat([Exposure.AdditiveLimit, Exposure.StrictestLimit])
+            .Select(comparison => new ProtectionNeed(Worker, comparison, asksForAir, isImmediatelyDangerous)));
 
     /// <summary>Person, day and index.</summary>
     /// <returns>One line of text.</returns>

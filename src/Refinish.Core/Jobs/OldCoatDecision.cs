@@ -23,8 +23,8 @@ public sealed record OldCoatDecision
     public bool IsThere { get; }
 
     /// <summary>
-    /// Whether all of it comes off, because somewhere it was found to hold less than the policy keeps. Where a part of it is to be kept all the same,
-    /// that part is an entry of its own, by zone or share.
+    /// Whether all of it comes off, because somewhere it was found to hold less than the policy keeps. Where a part of it is to be kept all
+    /// the same, that part is an entry of its own, by zone or share.
     /// </summary>
     public bool ComesOff { get; }
 

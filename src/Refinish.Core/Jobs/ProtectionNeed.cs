@@ -10,8 +10,8 @@ namespace Refinish.Jobs;
 /// factor that reaches it. It is a screening number; the employer's respiratory protection programme decides.
 /// </summary>
 /// <remarks>
-/// That an exposure which nobody can estimate is taken as immediately dangerous: 29 CFR 1910.134(d)(1)(iii), from memory; NIOSH 2005-100, chapter III,
-/// step 3, in like words.
+/// That an exposure which nobody can estimate is taken as immediately dangerous: 29 CFR 1910.134(d)(1)(iii), from memory; NIOSH 2005-100,
+/// chapter III, step 3, in like words.
 /// </remarks>
 public sealed record ProtectionNeed
 {
@@ -33,8 +33,8 @@ public sealed record ProtectionNeed
     public bool AsksForAir { get; }
 
     /// <summary>
-    /// Whether the air of that room, or of a room that the person is in, is immediately dangerous to life or health at its peak: then only two kinds of
-    /// respirator are listed, whatever the ratio. An exposure that nobody can estimate is to be taken for that too.
+    /// Whether the air of that room, or of a room that the person is in, is immediately dangerous to life or health at its peak: then only
+    /// two kinds of respirator are listed, whatever the ratio. An exposure that nobody can estimate is to be taken for that too.
     /// </summary>
     public bool IsImmediatelyDangerous { get; }
 
@@ -42,17 +42,22 @@ public sealed record ProtectionNeed
     public double? HazardRatio => Comparison.Value is double value && Comparison.Limit is double limit && limit > 0 ? value / limit : null;
 
     /// <summary>
-    /// Respirators that nothing excludes and whose assigned protection factor reaches the ratio, smallest first; empty when none does or when it cannot
-    /// be judged.
+    /// Respirators that nothing excludes and whose assigned protection factor reaches the ratio, smallest first; empty when none does or
+    /// when it cannot be judged.
     /// </summary>
     public IReadOnlyList<RespiratorClass> Respirators => HazardRatio is null
         ? ValueList<RespiratorClass>.Empty
         : new ValueList<RespiratorClass>(RespiratorClass.AtLeast(0).Where(kind => Of(kind).Reaches));
 
-    /// <summary>The common kinds of respirator held against the exposure, smallest factor first: by how much each falls short, or why it is excluded.</summary>
+    /// <summary>
+    /// The common kinds of respirator held against the exposure, smallest factor first: by how much each falls short, or why it is
+    /// excluded.
+    /// </summary>
     public IReadOnlyList<RespiratorCheck> Checks => new ValueList<RespiratorCheck>(RespiratorClass.Common.Select(Of));
 
-    /// <summary>Which of the common kinds fall short and by how much, which are excluded, and which factor reaches, in plain words.</summary>
+    /// <summary>
+    /// Which of the common kinds fall short and by how much, which are excluded, and which factor reaches, in plain words.
+    /// </summary>
     /// <returns>One line of text; it names what the factors say, and is no permission to wear one or to take it off.</returns>
     public string InWords()
     {
@@ -62,10 +67,14 @@ public sealed record ProtectionNeed
         }
 
         ILookup<bool, RespiratorCheck> checks = Checks.ToLookup(check => check.Reaches);
-        string[] reach = [.. checks[true].Select(check => check.Respirator + (IsImmediatelyDangerous ? " (" + check.Respirator.ForImmediateDanger + ")" : string.Empty))];
+        string[] reach = [.. checks[true].Select(check => check.Respirator
+            + (IsImmediatelyDangerous ? " (" + check.Respirator.ForImmediateDanger + ")" : string.Empty))];
         string[] small = [.. checks[false].Where(check => check.Exclusion == RespiratorExclusion.None).Select(check => check.ToString())];
         return "Asked for: a protection factor of " + Figures.Significant(ratio, 2) + ". "
-            + (IsImmediatelyDangerous ? "The air is immediately dangerous at its peak, so only the two kinds listed for that are left; better not to go in and to change the job. " : string.Empty)
+            + (IsImmediatelyDangerous
+                ? "The air is immediately dangerous at its peak, so only the two kinds listed for that are left; "
+                    + "better not to go in and to change the job. "
+                : string.Empty)
             + (AsksForAir ? "Isocyanates: nothing that only filters. " : string.Empty)
             + (small.Length > 0 ? "Too little: " + string.Join("; ", small) + ". " : string.Empty)
             + (reach.Length > 0 ? "Factor reaches: " + string.Join("; ", reach) + "." : "No common kind reaches it: change the job.");

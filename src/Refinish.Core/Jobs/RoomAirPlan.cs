@@ -115,11 +115,17 @@ public sealed class RoomAirPlan
     public ProtectionNeed? Hardest => Protection.Where(need => need.Comparison.Outcome == ComparisonOutcome.Beyond)
         .OrderByDescending(need => need.HazardRatio).FirstOrDefault();
 
-    /// <summary>Whether a coat with isocyanates is sprayed here: their mist comes with the vapour, and nothing that only filters is proposed.</summary>
+    /// <summary>
+    /// Whether a coat with isocyanates is sprayed here: their mist comes with the vapour, and nothing that only filters is proposed.
+    /// </summary>
     public bool AsksForAir { get; }
 
-    /// <summary>Whether the vapour of a solvent reaches what is listed as immediately dangerous to life or health, by the limits that the shop holds it against.</summary>
-    public bool IsImmediatelyDangerous => Study?.Exposure.Any(one => one.Limit?.Kind == ExposureLimitKind.Idlh && one.Comparison.Margin <= 0) == true;
+    /// <summary>
+    /// Whether the vapour of a solvent reaches what is listed as immediately dangerous to life or health, by the limits that the shop holds
+    /// it against.
+    /// </summary>
+    public bool IsImmediatelyDangerous =>
+        Study?.Exposure.Any(one => one.Limit?.Kind == ExposureLimitKind.Idlh && one.Comparison.Margin <= 0) == true;
 
     /// <summary>What can hurt in this air.</summary>
     public IReadOnlyList<Caution> Cautions => new ValueList<Caution>((Study?.Cautions ?? ValueList<Caution>.Empty)

@@ -5,18 +5,19 @@ namespace Refinish.Substrates;
 
 /// <summary>Whether asbestos is in question, and what the work found necessary would disturb.</summary>
 /// <remarks>
-/// Renewing the surface itself (clearing, cleaning, etching, sanding, filling, coating, drain trim fitted from above) leaves adhesive, board, flooring
-/// and what is under a tub alone. What disturbs them is listed in <see cref="Disturbing"/>.
+/// Renewing the surface itself (clearing, cleaning, etching, sanding, filling, coating, drain trim fitted from above) leaves adhesive,
+/// board, flooring and what is under a tub alone. What disturbs them is listed in <see cref="Disturbing"/>.
 /// </remarks>
 internal static class AsbestosRules
 {
-    // Insulation, sprayed or trowelled surfacing, vinyl and asphalt flooring are presumed to hold asbestos up to this year. Tile adhesive, backing
-    // board and pads are not presumed by the text, but fall under it where somebody knows or could have known.
+    // Insulation, sprayed or trowelled surfacing, vinyl and asphalt flooring are presumed to hold asbestos up to this year. Tile adhesive,
+    // backing board and pads are not presumed by the text, but fall under it where somebody knows or could have known.
     private const int LastPresumedYear = 1980;
 
     public static readonly Source Presumed = Source.Published(
         "29 CFR 1926.1101",
-        "(b), (k)(1): presumed in buildings of 1980 and before, other materials where known or to be known; read in reprints. What the trade disturbs is common practice");
+        "(b), (k)(1): presumed in buildings of 1980 and before, other materials where known or to be known; read in reprints. "
+            + "What the trade disturbs is common practice");
 
     public static bool IsOpen(Survey survey) =>
         survey.AsbestosTest == AsbestosTest.NotTested && (survey.AsbestosSuspected || !(survey.YearBuilt > LastPresumedYear));
@@ -47,7 +48,9 @@ internal static class AsbestosRules
         When(
             survey.Defects.OfType<FlexingFloor>().Any(floor => floor.Deflection > policy.MaximumFloorDeflection),
             "supporting the floor from below reaches pads and coatings under the fixture and the flooring");
-        When(survey.Defects.Any(defect => defect is Crack { MovesUnderLoad: true } or Perforation), "mending from behind reaches pads and coatings under the fixture");
+        When(
+            survey.Defects.Any(defect => defect is Crack { MovesUnderLoad: true } or Perforation),
+            "mending from behind reaches pads and coatings under the fixture");
         When(survey.LeakCannotBeStopped, "reaching the plumbing opens walls, floors and pipe insulation");
         return found;
     }

@@ -7,7 +7,8 @@ namespace Refinish.Substrates;
 /// <summary>What was found at one fixture: material, earlier coats, age, lead, defects and the few site facts that can forbid the work.</summary>
 /// <remarks>
 /// A flag that is left out means "looked at and not found". What nobody can tell has its own value: <see cref="FixtureMaterial.Unknown"/>,
-/// <see cref="LeadTest.NotTested"/>, <see cref="AsbestosTest.NotTested"/>, a missing <see cref="YearBuilt"/>, an adhesion that was not tested.
+/// <see cref="LeadTest.NotTested"/>, <see cref="AsbestosTest.NotTested"/>, a missing <see cref="YearBuilt"/>, an adhesion that was not
+/// tested.
 /// </remarks>
 /// <example><code>
 /// Survey survey = new()
@@ -54,8 +55,8 @@ public sealed record Survey
     }
 
     /// <summary>
-    /// Year in which the building was finished, 1500 to 2200; the earliest that it may be where only that is known; <see langword="null"/> when
-    /// nobody knows. Built before 1978 it counts for lead, built in 1980 or before for asbestos.
+    /// Year in which the building was finished, 1500 to 2200; the earliest that it may be where only that is known; <see langword="null"/>
+    /// when nobody knows. Built before 1978 it counts for lead, built in 1980 or before for asbestos.
     /// </summary>
     /// <exception cref="ArgumentOutOfRangeException">Outside the range.</exception>
     public int? YearBuilt
@@ -79,8 +80,8 @@ public sealed record Survey
     public bool CertifiedForLead { get; init; }
 
     /// <summary>
-    /// What is known about asbestos in what holds, backs or carries the fixture: old adhesive, backing board, flooring, pads or coatings under a
-    /// steel tub.
+    /// What is known about asbestos in what holds, backs or carries the fixture: old adhesive, backing board, flooring, pads or coatings
+    /// under a steel tub.
     /// </summary>
     /// <exception cref="ArgumentOutOfRangeException">Not a named value.</exception>
     public AsbestosTest AsbestosTest
@@ -89,7 +90,10 @@ public sealed record Survey
         init => field = Guard.Defined(value, nameof(AsbestosTest));
     }
 
-    /// <summary>Whether asbestos is suspected for another reason than the building's age, as where old board or a salvaged tub was built into a newer house.</summary>
+    /// <summary>
+    /// Whether asbestos is suspected for another reason than the building's age, as where old board or a salvaged tub was built into a
+    /// newer house.
+    /// </summary>
     public bool AsbestosSuspected { get; init; }
 
     /// <summary>Whether those who would disturb asbestos hold the training and licence that local law asks for.</summary>

@@ -94,19 +94,30 @@ internal static class SurveyRules
             (s, _) => When(s.SensitiveOccupantsCannotLeave, "people who must not breathe the vapour cannot leave")),
         new("S-35", "pitting", If, "clean out the pits, dry, probe the deepest for holes, fill and sand", "look again under side light", Practice,
             (s, _) => Each<Pitting>(s)),
-        new("S-36", "asbestos would be disturbed", No, "a licensed firm removes or seals it first, or the work leaves it alone", "clearance by the licensed firm", AsbestosRules.Presumed,
+        new("S-36", "asbestos would be disturbed", No, "a licensed firm removes or seals it first, or the work leaves it alone",
+            "clearance by the licensed firm", AsbestosRules.Presumed,
             (s, p) => AsbestosRules.Found(s, p, certified: false)),
-        new("S-37", "asbestos, trained and licensed crew", If, "asbestos work as the licence demands, before anything else", "clearance", AsbestosRules.Presumed,
+        new("S-37", "asbestos, trained and licensed crew", If, "asbestos work as the licence demands, before anything else",
+            "clearance", AsbestosRules.Presumed,
             (s, p) => AsbestosRules.Found(s, p, certified: true)),
-        new("S-38", "asbestos left alone", If, "mark it, tell everyone who works there, and stop if the work comes near it", "look before each visit", AsbestosRules.Presumed, AsbestosRules.LeftAlone),
-        new("S-39", "asbestos not tested where the work disturbs", If, "treat as asbestos until sampled by somebody accredited; nothing is loosened, raked out or opened before", "laboratory result",
-            AsbestosRules.Presumed, AsbestosRules.Untested),
-        new("S-40", "asbestos not tested", If, "ask what is known; leave adhesive, board, flooring and what is under the tub alone, and sample before work grows into them", "laboratory result or the owner's record",
-            AsbestosRules.Presumed, AsbestosRules.UntestedAlone),
-        new("S-41", "old coat peels in places", If, "take off what is loose, feather the edges, and tape test again beside each patch", "cross-cut tape test", Practice, Patches),
+        new("S-38", "asbestos left alone", If, "mark it, tell everyone who works there, and stop if the work comes near it",
+            "look before each visit", AsbestosRules.Presumed,
+            AsbestosRules.LeftAlone),
+        new("S-39", "asbestos not tested where the work disturbs", If,
+            "treat as asbestos until sampled by somebody accredited; nothing is loosened, raked out or opened before",
+            "laboratory result", AsbestosRules.Presumed,
+            AsbestosRules.Untested),
+        new("S-40", "asbestos not tested", If,
+            "ask what is known; leave adhesive, board, flooring and what is under the fixture alone, and sample before work reaches them",
+            "laboratory result or the owner's record", AsbestosRules.Presumed,
+            AsbestosRules.UntestedAlone),
+        new("S-41", "old coat peels in places", If, "take off what is loose, feather the edges, and tape test again beside each patch",
+            "cross-cut tape test", Practice,
+            Patches),
     ]);
 
-    public static bool LeadIsOpen(Survey survey) => survey.LeadTest == LeadTest.NotTested && (survey.LeadSuspected || !(survey.YearBuilt >= LeadYear));
+    public static bool LeadIsOpen(Survey survey) =>
+        survey.LeadTest == LeadTest.NotTested && (survey.LeadSuspected || !(survey.YearBuilt >= LeadYear));
 
     public static bool IsEnamelled(FixtureMaterial material) => material is FixtureMaterial.EnamelledCastIron or FixtureMaterial.EnamelledSteel;
 

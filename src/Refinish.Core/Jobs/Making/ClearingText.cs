@@ -13,19 +13,24 @@ internal static class ClearingText
         RecessedBathtub tub => Basin(tub.Measurements.DrainDiameter, tub.Measurements.OverflowDiameter) + CutOut("along walls and floor"),
         CornerTub tub => Basin(tub.Measurements.DrainDiameter, tub.Measurements.OverflowDiameter) + CutOut("along walls and floor"),
         OvalTub tub => Basin(tub.Measurements.DrainDiameter, tub.Measurements.OverflowDiameter) + CutOut("along walls and floor"),
-        FreestandingTub tub => Basin(tub.Measurements.DrainDiameter, tub.Measurements.OverflowDiameter) + "clear the floor round it; it has no joint to a wall",
-        ShowerPan pan => Basin(pan.Measurements.DrainDiameter, Length.Zero) + "take off door tracks or a curtain rod on the curb; " + CutOut("along walls and floor"),
+        FreestandingTub tub => Basin(tub.Measurements.DrainDiameter, tub.Measurements.OverflowDiameter)
+            + "clear the floor round it; it has no joint to a wall",
+        ShowerPan pan => Basin(pan.Measurements.DrainDiameter, Length.Zero)
+            + "take off door tracks or a curtain rod on the curb; " + CutOut("along walls and floor"),
         PedestalSink sink => Basin(sink.Measurements.DrainDiameter, sink.Measurements.OverflowDiameter)
-            + (sink.Measurements.FaucetHoles > 0 ? "take off the faucet or lift it free; " : string.Empty) + CutOut("along the wall and at the column"),
-        CounterSink sink => Basin(sink.Measurements.DrainDiameter, sink.Measurements.OverflowDiameter) + CutOut(sink.Measurements.Mounting switch
-        {
-            SinkMounting.Vessel => "under the foot of the bowl",
-            SinkMounting.DropIn => "under its rim",
-            _ => "between bowl and counter",
-        }),
+            + (sink.Measurements.FaucetHoles > 0 ? "take off the faucet or lift it free; " : string.Empty)
+            + CutOut("along the wall and at the column"),
+        CounterSink sink => Basin(sink.Measurements.DrainDiameter, sink.Measurements.OverflowDiameter)
+            + CutOut(sink.Measurements.Mounting switch
+            {
+                SinkMounting.Vessel => "under the foot of the bowl",
+                SinkMounting.DropIn => "under its rim",
+                _ => "between bowl and counter",
+            }),
         Countertop top => Openings(top.Measurements.CutOuts) + CutOut("along walls and splash"),
         FlatPanel panel => "take off what is fixed to it; " + Openings(panel.Measurements.CutOuts) + CutOut("along its edges"),
-        TiledSurround => "take off spout, handles, shower arm, rails and dishes, and cap the pipes; " + CutOut("in the corners and along tub, floor and ceiling"),
+        TiledSurround => "take off spout, handles, shower arm, rails and dishes, and cap the pipes; "
+            + CutOut("in the corners and along tub, floor and ceiling"),
         _ => "take off what is fixed to it and comes off; " + CutOut("round it"),
     };
 

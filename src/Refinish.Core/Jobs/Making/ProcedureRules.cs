@@ -17,7 +17,9 @@ internal sealed class ProcedureRules(Procedure procedure, SurveyPolicy policy, C
     private static readonly Source Practice = Source.CommonPractice("order and manner of work in refinishing in place; the data sheets of the products go first");
     private static readonly Source OldCoatRule = Source.CommonPractice("a kept coating is an organic surface: abraded, not etched, and without silane for glass; the data sheet of the new system goes first");
 
-    private static readonly Source CrackRule = Source.CommonPractice("cracks in glass-fibre and acrylic sheet are opened and reinforced before they are filled; the data sheets of resin and fabric go first");
+    private static readonly Source CrackRule = Source.CommonPractice(
+        "cracks in glass-fibre and acrylic sheet are opened and reinforced before they are filled; "
+            + "the data sheets of resin and fabric go first");
 
     private readonly FixtureJob fixture = procedure.Fixture;
     private readonly ValueList<string> itself = ValueList<string>.Owning(procedure.Fixture.Id);
@@ -81,7 +83,7 @@ internal sealed class ProcedureRules(Procedure procedure, SurveyPolicy policy, C
                     : "degrease twice with fresh cloths until water no longer breaks", Practice);
                 break;
             case WorkKind.Regrout:
-                Repair(kind, "fix loose tiles, rake out and replace grout", Practice);
+                Repair(kind, "fix loose tiles, rake out and replace grout", Practice, dusty: true);
                 break;
             case WorkKind.Key:
                 Key();
@@ -178,7 +180,8 @@ internal sealed class ProcedureRules(Procedure procedure, SurveyPolicy policy, C
             });
     }
 
-    // Gelcoat and acrylic are sheets that flex: filler alone opens again. Enamel, china and tile are rigid, and their cracks are only filled.
+    // Gelcoat and acrylic are sheets that flex: filler alone opens again. Enamel, china and tile are rigid, and their cracks are only
+    // filled.
     private void Reinforce()
     {
         Crack[] cracks = [.. procedure.Defects.OfType<Crack>()];
@@ -186,7 +189,8 @@ internal sealed class ProcedureRules(Procedure procedure, SurveyPolicy policy, C
         {
             Add(
                 WorkKind.ReinforceCrack,
-                "drill the ends of each crack, open it to a wide vee, and laminate glass fabric over it in resin: from behind where the back can be reached, otherwise in a recess ground into the face; let it harden",
+                "drill the ends of each crack, open it to a wide vee, and laminate glass fabric over it in resin: from behind where the "
+                    + "back can be reached, otherwise in a recess ground into the face; let it harden",
                 CrackRule,
                 new OperationTraits
                 {
@@ -217,7 +221,8 @@ internal sealed class ProcedureRules(Procedure procedure, SurveyPolicy policy, C
         List<MaterialNeed> materials = [.. MaterialsOf(WorkKind.Fill, defects)];
         if (filled)
         {
-            materials.Insert(0, new MaterialNeed(procedure.Shop.Filler.Product.Id, procedure.Shop.Filler.Product.Name, procedure.Filler.Volume));
+            FillerProduct product = procedure.Shop.Filler.Product;
+            materials.Insert(0, new MaterialNeed(product.Id, product.Name, procedure.Filler.Volume));
         }
 
         Add(
