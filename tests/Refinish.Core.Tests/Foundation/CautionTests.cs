@@ -46,6 +46,63 @@ public class CautionTests
         Assert.All(all, caution => Assert.NotEqual(Audience.None, caution.Concerns));
     }
 
+    [Fact]
+    [Evidence(Basis.Contract, "the catalogue stands in the order of hazards, each caution says whom it concerns, who decides and on what it rests, and none calls anything safe")]
+    public void The_catalogue_is_ordered_and_complete()
+    {
+        int[] hazards = [.. Cautions.All.Select(caution => (int)caution.Hazard)];
+        Assert.Equal(hazards.OrderBy(hazard => hazard), hazards);
+        foreach (Hazard hazard in (Hazard[])Enum.GetValues(typeof(Hazard)))
+        {
+            Assert.Contains(Cautions.All, caution => caution.Hazard == hazard);
+        }
+
+        foreach (Caution caution in Cautions.All)
+        {
+            Assert.NotEqual(Audience.None, caution.Concerns);
+            Assert.False(string.IsNullOrWhiteSpace(caution.DecidedBy));
+            Assert.False(string.IsNullOrWhiteSpace(caution.Source.Document));
+            Assert.EndsWith(".", caution.Sentence, StringComparison.Ordinal);
+            Assert.DoesNotMatch(new Regex(@"\b(is|are) safe\b", RegexOptions.IgnoreCase | RegexOptions.CultureInvariant), caution.Sentence);
+        }
+    }
+
+    [Fact]
+    [Evidence(Basis.Contract, "no two cautions of one hazard share half of the shorter one's words; pairs that were merged once did")]
+    public void No_two_cautions_say_the_same()
+    {
+        Assert.True(CautionWords.Overlap(
+            "Old enamel, glaze and coatings may hold lead: test before anything is sanded, etched or stripped.",
+            "Old enamel, glaze and coatings may hold lead: test before anything is scraped.") > CautionWords.SaysTheSame);
+        Assert.True(CautionWords.Overlap(
+            "Etchants for enamel and glaze may hold hydrofluoric acid, which burns deep and late and can kill: keep calcium gluconate gel at hand or abrade instead.",
+            Cautions.Etchants.Sentence) > CautionWords.SaysTheSame);
+        for (int i = 0; i < Cautions.All.Count; i++)
+        {
+            for (int j = 0; j < i; j++)
+            {
+                (Caution one, Caution other) = (Cautions.All[i], Cautions.All[j]);
+                Assert.False(one.Hazard == other.Hazard && CautionWords.Overlap(one.Sentence, other.Sentence) >= CautionWords.SaysTheSame, one.Code + " and " + other.Code);
+            }
+        }
+    }
+
+    /// <summary>What the texts that were merged said to save lives is in the one that took their place.</summary>
+    [Theory]
+    [Evidence(Basis.Contract, "the merged texts keep what the texts they replace said to save lives, phrase by phrase")]
+    [InlineData("etchant-burns", "without pain|calcium gluconate|rinse at once|ambulance|not for eyes|face shield|acid-proof gloves|never on plastics|can kill|abrade instead|through the skin")]
+    [InlineData("stripper-vapour", "methylene chloride|has killed|prohibited|own exhaust|gloves")]
+    [InlineData("lead-untested", "scraped|sanded|ground|etched|stripped|1978|renovation rule")]
+    [InlineData("preparation-dust", "wet|HEPA|dry-sweep|silica|lead|respirator|grout|filler|old coats")]
+    [InlineData("epoxy-hardener", "skin and eyes|allergic for life|gloves|goggles|mixing|sanding|mist")]
+    [InlineData("wet-electricity", "GFCI|residual-current|dry cords|spark|before solvent is opened")]
+    [InlineData("new-coat-slip", "slicker|soapy|textured|slip-resistant floor|non-slip")]
+    public void A_merged_text_keeps_what_saves_lives(string code, string phrases)
+    {
+        string sentence = Cautions.All.Single(caution => caution.Code == code).Sentence;
+        Assert.All(phrases.Split('|'), phrase => Assert.Contains(phrase, sentence, StringComparison.OrdinalIgnoreCase));
+    }
+
     // Static fields, the backing fields of static properties among them, that hold a caution or a list of cautions.
     private static IEnumerable<Caution> Held(Type type)
     {

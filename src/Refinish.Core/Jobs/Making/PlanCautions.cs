@@ -145,7 +145,8 @@ internal sealed class PlanCautions
     {
         Entry entry = Entered(caution);
         Tie(entry.Operations, operation.Id);
-        foreach (string fixture in operation.Fixtures)
+        string[] bringing = [.. operation.Fixtures.Where(fixture => Brings(fixture, operation.Kind, caution))];
+        foreach (string fixture in bringing.Length > 0 ? bringing : operation.Fixtures)
         {
             Tie(entry.Fixtures, fixture);
         }
@@ -155,6 +156,10 @@ internal sealed class PlanCautions
             Tie(entry.Rooms, room);
         }
     }
+
+    // Work on several fixtures at once has the cautions of them all: the sink is etched, the plastic tub beside it is not.
+    private bool Brings(string fixture, WorkKind kind, Caution caution) => plan.Planned.Any(procedure =>
+        procedure.Fixture.Id == fixture && procedure.Operations.Any(own => own.Kind == kind && own.Cautions.Contains(caution)));
 
     private void Add(Caution caution, FixtureJob fixture)
     {
