@@ -33,7 +33,7 @@ internal sealed class WorkBuilder(WorkList work)
     {
         foreach (SiteRoom room in work.Premises.Rooms)
         {
-            Procedure[] here = [.. work.Procedures.Where(procedure => procedure.Fixture.Room == room.Id)];
+            Procedure[] here = [.. work.Procedures.Where(procedure => procedure.Fixture.Room == room.Id).OrderBy(procedure => procedure.Fixture.Id, StringComparer.Ordinal)];
             if (here.Length > 0)
             {
                 RoomCourse course = new(room.Climate, work.Start, Shop.Calendar);
@@ -45,6 +45,12 @@ internal sealed class WorkBuilder(WorkList work)
         if (LabourStandards.For(WorkKind.Travel, Shop.Labour) is null)
         {
             Gap(LabourGap.NoStandard("travel", WorkKind.Travel));
+        }
+
+        // Driving and cleaning the gun go by the piece, and nobody knows their area.
+        foreach (LabourStandard standard in Shop.Labour.Where(one => one.Work is WorkKind.Travel or WorkKind.CleanGun && one.PerSquareMeter.Maximum > 0))
+        {
+            Gap(new LabourGap(work.Premises.Id, standard.Code, "The labour standard " + standard + " has a rate by area, and its work is counted, not measured by area; give it a rate by unit."));
         }
 
         foreach (LabourGap gap in work.Procedures.SelectMany(procedure => procedure.LabourGaps))
@@ -77,32 +83,50 @@ internal sealed class WorkBuilder(WorkList work)
     private void Build(SiteRoom room, RoomCourse course, Procedure[] here)
     {
         SetUp(room, here);
-        List<string> warmed = [];
+        foreach (WorkKind kind in WorkOrder.BeforeCoats.TakeWhile(kind => kind != WorkKind.Key))
+        {
+            Together(room, here, kind, string.Empty);
+        }
+
+        // New grout holds up the fixtures that have it and no others, which go through on their own.
+        Procedure[] grouted = [.. here.Where(HasNewGrout)];
+        Procedure[] others = [.. here.Except(grouted)];
+        foreach (Procedure[] part in new[] { others, grouted }.Where(part => part.Length > 0))
+        {
+            Coat(room, course, here, part, part == grouted && others.Length > 0 ? "/" + part[0].Fixture.Id : string.Empty);
+        }
+    }
+
+    private void Coat(SiteRoom room, RoomCourse course, Procedure[] here, Procedure[] part, string suffix)
+    {
         Dictionary<string, double> surfaces = new(StringComparer.Ordinal);
-        foreach (WorkKind kind in WorkOrder.BeforeCoats)
+        foreach (WorkKind kind in WorkOrder.BeforeCoats.SkipWhile(kind => kind != WorkKind.Key))
         {
             if (kind == WorkKind.Warm)
             {
-                foreach (Procedure procedure in here)
+                foreach (Procedure procedure in part)
                 {
                     surfaces.Add(procedure.Fixture.Id, Warming.SurfaceOf(procedure, room, course, this));
                 }
             }
             else
             {
-                Together(room, here, kind);
+                Together(room, part, kind, suffix);
             }
         }
 
-        PrepareWaits(room, course, here);
-        new CoatBuilder(this, room, course, here, surfaces).Build();
+        PrepareWaits(room, course, part, suffix);
+        new CoatBuilder(this, room, course, part, here, suffix, surfaces).Build();
         foreach (WorkKind kind in WorkOrder.AfterCoats)
         {
-            Together(room, here, kind);
+            Together(room, part, kind, suffix);
         }
 
-        AfterWaits(room, here);
+        AfterWaits(room, part, suffix);
     }
+
+    private static bool HasNewGrout(Procedure procedure) =>
+        procedure.Defects.Any(defect => defect.Kind is DefectKind.GroutFailure or DefectKind.LooseTiles);
 
     private void SetUp(SiteRoom room, Procedure[] here)
     {
@@ -122,8 +146,8 @@ internal sealed class WorkBuilder(WorkList work)
         });
     }
 
-    // One kind of work on all fixtures of the room is one operation.
-    private void Together(SiteRoom room, Procedure[] here, WorkKind kind)
+    // One kind of work on all fixtures of the room, or of a part of them, is one operation.
+    private void Together(SiteRoom room, Procedure[] here, WorkKind kind, string suffix)
     {
         List<Operation> same = [];
         foreach (Procedure procedure in here)
@@ -139,7 +163,7 @@ internal sealed class WorkBuilder(WorkList work)
 
         if (same.Count > 0)
         {
-            Operations.Add(Merge.Of(room.Id + "/" + WorkOrder.Key(kind), same));
+            Operations.Add(Merge.Of(room.Id + "/" + WorkOrder.Key(kind) + suffix, same));
         }
 
         foreach (Procedure procedure in here)
@@ -154,25 +178,24 @@ internal sealed class WorkBuilder(WorkList work)
         }
     }
 
-    private void PrepareWaits(SiteRoom room, RoomCourse course, Procedure[] here)
+    private void PrepareWaits(SiteRoom room, RoomCourse course, Procedure[] here, string suffix)
     {
-        string Id(WorkKind kind) => room.Id + "/" + WorkOrder.Key(kind);
-        string? Next(WorkKind kind)
+        string Id(WorkKind kind) => room.Id + "/" + WorkOrder.Key(kind) + suffix;
+
+        // The first operation after it that touches one of the fixtures.
+        void Holds(string id, Func<Procedure, bool> whom, TimeSpan wait, string reason)
         {
-            int at = Operations.FindIndex(operation => operation.Id == Id(kind));
-            return at >= 0 && at + 1 < Operations.Count ? Operations[at + 1].Id : null;
+            HashSet<string> held = new(here.Where(whom).Select(procedure => procedure.Fixture.Id), StringComparer.Ordinal);
+            int at = Operations.FindIndex(operation => operation.Id == id);
+            int next = held.Count == 0 || at < 0 ? -1 : Operations.FindIndex(at + 1, operation => operation.Fixtures.Any(held.Contains));
+            if (next >= 0)
+            {
+                Wait(id, Operations[next].Id, wait, null, reason);
+            }
         }
 
-        if (here.Any(procedure => procedure.Defects.Any(defect => defect.Kind is DefectKind.GroutFailure or DefectKind.LooseTiles)) && Next(WorkKind.Regrout) is string afterGrout)
-        {
-            Wait(Id(WorkKind.Regrout), afterGrout, Shop.GroutWait, null, "new grout dry");
-        }
-
-        if (here.Any(procedure => procedure.OldCoat.ComesOff) && Next(WorkKind.Strip) is string afterStrip)
-        {
-            Wait(Id(WorkKind.Strip), afterStrip, Shop.StripperWait, null, "stripper has worked through the old coat");
-        }
-
+        Holds(room.Id + "/" + WorkOrder.Key(WorkKind.Regrout), HasNewGrout, Shop.GroutWait, "new grout dry");
+        Holds(room.Id + "/" + WorkOrder.Key(WorkKind.Strip), procedure => procedure.OldCoat.ComesOff, Shop.StripperWait, "stripper has worked through the old coat");
         int lifts = here.Max(procedure => procedure.Filler.Lifts);
         if (lifts > 0)
         {
@@ -188,17 +211,19 @@ internal sealed class WorkBuilder(WorkList work)
         }
     }
 
-    private void AfterWaits(SiteRoom room, Procedure[] here)
+    private void AfterWaits(SiteRoom room, Procedure[] here, string suffix)
     {
-        string demask = room.Id + "/" + WorkOrder.Key(WorkKind.Demask);
-        string hard = Operations.Find(operation => operation.Room == room.Id && operation.Kind is WorkKind.FitTrim or WorkKind.Caulk)?.Id ?? room.Id + "/" + WorkOrder.Key(WorkKind.Inspect);
+        string demask = room.Id + "/" + WorkOrder.Key(WorkKind.Demask) + suffix;
+        bool Touches(Operation operation) => here.Any(procedure => operation.Fixtures.Contains(procedure.Fixture.Id));
+        string hard = Operations.Find(operation => operation.Room == room.Id && operation.Kind is WorkKind.FitTrim or WorkKind.Caulk && Touches(operation))?.Id
+            ?? room.Id + "/" + WorkOrder.Key(WorkKind.Inspect) + suffix;
         RoomCourse course = Courses[room.Id];
         HashSet<string> done = new(StringComparer.Ordinal);
         for (int i = Runs.Count - 1; i >= 0; i--)
         {
             CoatRun run = Runs[i];
             Operation operation = Operations.Find(one => one.Id == run.Id)!;
-            if (operation.Room != room.Id)
+            if (operation.Room != room.Id || !Touches(operation))
             {
                 continue;
             }
