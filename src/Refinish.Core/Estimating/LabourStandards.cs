@@ -182,6 +182,35 @@ public static partial class LabourStandards
         return list;
     }
 
+    /// <summary>The list, if each of its standards is the only one for its work or its defect, so that each would be found.</summary>
+    internal static IReadOnlyList<LabourStandard> Distinct(IReadOnlyList<LabourStandard> standards, string name)
+    {
+        IReadOnlyList<LabourStandard> list = Checked(standards, name);
+        for (int i = 0; i < list.Count && !ReferenceEquals(list, Generic); i++)
+        {
+            LabourStandard one = list[i];
+            if (one.Work is null && one.Repairs is null)
+            {
+                throw new ArgumentException(name + ": " + one.Code + " names neither a kind of work nor a defect, so that nothing would find it.", name);
+            }
+
+            if (one.Work is not null && one.FromMeters > 0)
+            {
+                throw new ArgumentException(name + ": " + one.Code + " is for a kind of work and has a FromSize, which only a defect has.", name);
+            }
+
+            if (list.Take(i).FirstOrDefault(other => IsForTheSame(other, one)) is LabourStandard twin)
+            {
+                throw new ArgumentException(name + ": " + twin.Code + " and " + one.Code + " are for the same work, so that the second would never be used. Leave one out.", name);
+            }
+        }
+
+        return list;
+    }
+
+    private static bool IsForTheSame(LabourStandard one, LabourStandard other) =>
+        one.Work == other.Work && one.Repairs == other.Repairs && one.FromMeters == other.FromMeters;
+
     private static double Size(Defect defect) => defect switch
     {
         Chip chip => chip.Diameter.Meters,

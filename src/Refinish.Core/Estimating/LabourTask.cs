@@ -104,12 +104,17 @@ public sealed record LabourTask
     /// Hours of one person, without difficulty: (fixed + per area × area + per unit × units) × times × repeats; the parts of one task move
     /// together.
     /// Units beyond the first leave out what is <see cref="LabourStandard.OncePerVisit"/>; with <see cref="Learning"/> repeats count as its
-    /// total.
+    /// total. In the costs of a plan they are stretched to the minutes of the clock that are paid: an operation takes whole minutes, and a
+    /// coat as long as mixing and gun need.
     /// </summary>
-    public ThreePoint Hours => (Standard.Fixed + (Standard.PerSquareMeter * area) + (Standard.PerUnit * PaidUnits)) * (Times * PaidRepeats);
+    public ThreePoint Hours =>
+        (Standard.Fixed + (Standard.PerSquareMeter * area) + (Standard.PerUnit * PaidUnits)) * (Times * PaidRepeats * Stretch);
+
+    /// <summary>Paid minutes of the clock over the hours of the standards; 1 outside of plans.</summary>
+    internal double Stretch { get; init; } = 1;
 
     /// <summary>Part of the mean hours that goes by area.</summary>
-    internal double AreaShare => Hours.Mean > 0 ? Standard.PerSquareMeter.Mean * area * Times * PaidRepeats / Hours.Mean : 0;
+    internal double AreaShare => Hours.Mean > 0 ? Standard.PerSquareMeter.Mean * area * Times * PaidRepeats * Stretch / Hours.Mean : 0;
 
     private double PaidUnits => Units > 1 ? 1 + ((Units - 1) * (1 - Standard.OncePerVisitFraction)) : Units;
 
@@ -131,6 +136,7 @@ public sealed record LabourTask
         Expression once = f + (a * Expression.Quantity("A", area, Measure.Area)) + (u * units);
         Expression hours = once * Expression.Quantity("n", Times, Measure.Number);
         Expression repeated = Repeats == 1 ? hours : hours * Expression.Quantity("T_n", PaidRepeats, Measure.Number);
-        return repeated * (Standard.IsOnSite ? difficulty : 1);
+        Expression paid = Stretch == 1 ? repeated : repeated * Expression.Quantity("c", Stretch, Measure.Number);
+        return paid * (Standard.IsOnSite ? difficulty : 1);
     }
 }

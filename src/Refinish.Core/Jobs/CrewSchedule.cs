@@ -129,11 +129,13 @@ public sealed class CrewSchedule
         {
             Start = work.Start,
             Calendar = work.Shop.Calendar,
-            Steps = steps.Make(),
+            // Room by room in the order of their ids, so that the search does not depend on how rooms are listed.
+            Steps = [.. steps.Make().OrderBy(step => step.Room ?? step.Id.Split('/')[0], StringComparer.Ordinal)],
             Lags = work.Lags,
             Crew = work.Shop.Crew.Count,
             Tools = [new SiteTool(CoatBuilder.SprayGunTool, work.Shop.Guns)],
             Prefers = work.Shop.Prefers,
+            PaidBlock = work.Shop.Paid == PaidTimeRule.HalfDays ? work.Shop.HalfDay : TimeSpan.Zero,
         };
         return new Trial(work, site, site.Solve(work.Shop.Effort), steps.Objections);
     }

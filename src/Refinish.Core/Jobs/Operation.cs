@@ -86,7 +86,10 @@ public sealed record Operation
     }
     = 1;
 
-    /// <summary>Clock time, 0 to 60 days; <see langword="null"/> for the hours of its labour.</summary>
+    /// <summary>
+    /// Clock time, 0 to 60 days; <see langword="null"/> for the hours of its labour, up to whole minutes. It goes before the labour: a longer
+    /// time, as of a coat that waits for mixing, is paid as labour of its standards; one shorter than they say is objected to.
+    /// </summary>
     /// <exception cref="ArgumentOutOfRangeException">Outside the range.</exception>
     public TimeSpan? Time
     {
@@ -102,7 +105,10 @@ public sealed record Operation
         }
     }
 
-    /// <summary>Labour by the shop's standards, for one person each; empty unless given. Work with a clock time and no standard is paid for that time.</summary>
+    /// <summary>
+    /// Labour by the shop's standards, for each of its people; empty unless given. Work with a clock time and no standard is paid for that
+    /// time. Labour of an operation with no people is objected to.
+    /// </summary>
     /// <exception cref="ArgumentException">An entry is missing.</exception>
     public IReadOnlyList<LabourTask> Labour
     {
@@ -213,12 +219,18 @@ public sealed record Operation
             return CarefulTime.Up(time);
         }
 
+        return CarefulTime.Up(Durations.FromHours(HoursAt(difficulty)));
+    }
+
+    /// <summary>Hours of one person by the labour standards.</summary>
+    internal double HoursAt(double difficulty)
+    {
         double hours = 0;
         foreach (LabourTask task in Labour)
         {
             hours += task.Hours.Mean * (task.Standard.IsOnSite ? difficulty : 1);
         }
 
-        return CarefulTime.Up(Durations.FromHours(hours));
+        return hours;
     }
 }

@@ -121,12 +121,15 @@ public sealed record Shop
     }
     = 1;
 
-    /// <summary>Labour standards; the first with the kind of work counts. The generic, invented ones unless given.</summary>
-    /// <exception cref="ArgumentException">An entry is missing, or two have one code.</exception>
+    /// <summary>
+    /// Labour standards, one for each kind of work and of defect; the generic, invented ones unless given, and
+    /// <see cref="LabourStandards.GenericWith"/> puts some of your own in their place.
+    /// </summary>
+    /// <exception cref="ArgumentException">An entry is missing or names neither work nor defect, or two have one code or are for the same work.</exception>
     public IReadOnlyList<LabourStandard> Labour
     {
         get;
-        init => field = Unique.Ids(Guard.List(value, nameof(Labour)), standard => standard.Code, nameof(Labour));
+        init => field = LabourStandards.Distinct(Guard.List(value, nameof(Labour)), nameof(Labour));
     }
     = LabourStandards.Generic;
 

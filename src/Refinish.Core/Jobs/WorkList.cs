@@ -91,6 +91,7 @@ public sealed class WorkList
             objections.AddRange(OrderRules.Broken(operations, builder.Runs, Procedures));
         }
 
+        objections.AddRange(operations.Select(operation => Contradiction(operation, premises.Difficulty)).OfType<PlanObjection>());
         Operations = new ValueList<Operation>(operations);
         Lags = new ValueList<StepLag>(WorkChain.Lags(builder, Procedures));
         Runs = new ValueList<CoatRun>(builder.Runs);
@@ -136,4 +137,28 @@ public sealed class WorkList
     internal ScheduleNeeds Needs { get; }
 
     internal WorkList With(ScheduleNeeds needs) => new(Procedures, Premises, Shop, Start, Changes, needs);
+
+    // Clock and labour are two inputs for one thing; a clock that runs longer is a wait that is paid.
+    private static PlanObjection? Contradiction(Operation operation, double difficulty)
+    {
+        if (operation.Labour.Count == 0)
+        {
+            return null;
+        }
+
+        if (operation.People == 0)
+        {
+            return new PlanObjection(
+                ObjectionKind.Input, operation.Id, "labour",
+                "'" + operation.Name + "' has labour and takes nobody: Labour would be paid to no one. Give it people, or take the labour out.");
+        }
+
+        double hours = operation.HoursAt(difficulty);
+        return operation.Time is not TimeSpan time || CarefulTime.Up(time).TotalHours >= hours - (1.0 / 60)
+            ? null
+            : new PlanObjection(
+                ObjectionKind.Input, operation.Id, "time",
+                "'" + operation.Name + "' takes " + Measure.Hours.Format(time.TotalSeconds, DisplayUnits.Si, 3) + " by Time and "
+                + Measure.Hours.Format(hours * 3600, DisplayUnits.Si, 3) + " by its Labour on these premises. Leave Time out, or give it at least as long.");
+    }
 }

@@ -1,4 +1,5 @@
 using System;
+using System.Collections.Generic;
 
 namespace Refinish.Scheduling;
 
@@ -20,9 +21,12 @@ internal sealed class LatestTimes
     private readonly bool[] isFixed;
     private readonly long[] latest;
     private readonly long end;
+    private readonly bool keepsDays;
+    private List<(int First, int Second, long Gap)>? orders;
 
-    private LatestTimes(StepModel model, DaySet days, long[] starts, long[] ends)
+    private LatestTimes(StepModel model, DaySet days, long[] starts, long[] ends, bool keepsDays)
     {
+        this.keepsDays = keepsDays;
         (this.model, this.days, this.starts, this.ends) = (model, days, starts, ends);
         firstDay = new int[model.Count];
         isFixed = new bool[model.Count];
@@ -32,16 +36,56 @@ internal sealed class LatestTimes
         {
             firstDay[i] = model.Attended[i] ? model.Openings.DayOf(starts[i], model.Duration[i]) : -1;
 
-            // Work over several shifts, and waits that have to keep clear of something, stay where they are.
-            isFixed[i] = model.Attended[i] ? ends[i] - starts[i] != model.Duration[i] : model.Blocked[i] is not null;
+            // Within their days work over several shifts, and always waits that have to keep clear of something, stay where they are.
+            isFixed[i] = model.Attended[i] ? keepsDays && ends[i] - starts[i] != model.Duration[i] : model.Blocked[i] is not null;
         }
     }
+
+    private List<(int First, int Second, long Gap)> Orders => orders ??= Ordered();
 
     /// <summary>The starts with less waiting; the given ones when no day can be shortened.</summary>
     public static long[] LessWaiting(StepModel model, DaySet days, long[] starts, long[] ends)
     {
-        LatestTimes times = new(model, days, starts, ends);
+        LatestTimes times = new(model, days, starts, ends, keepsDays: true);
         return times.HasGap() && times.Moved() is long[] moved ? moved : starts;
+    }
+
+    /// <summary>
+    /// The starts when every step is on the latest day on which it may be without a later end of the whole, in the order of now, and as
+    /// early as it can be on that day; <see langword="null"/> when no step may be on a later day than now.
+    /// </summary>
+    public static long[]? OnLaterDays(StepModel model, DaySet days, long[] starts, long[] ends)
+    {
+        LatestTimes times = new(model, days, starts, ends, keepsDays: false);
+        times.Relax();
+        return times.Later();
+    }
+
+    private long[]? Later()
+    {
+        EarliestTimes? earliest = null;
+        (long[] laterStarts, long[] laterEnds) = ((long[])starts.Clone(), (long[])ends.Clone());
+        for (int i = 0; i < model.Count; i++)
+        {
+            if (firstDay[i] < 0 || latest[i] <= starts[i] || model.Openings.DayOf(latest[i], model.Duration[i]) == firstDay[i])
+            {
+                continue;
+            }
+
+            if (earliest is null)
+            {
+                earliest = new EarliestTimes(model, null) { Days = days };
+                AddOrders(earliest);
+            }
+
+            List<WorkDay> between = model.Openings.Days(starts[i], latest[i] + 1);
+            if (!earliest.Hold(i, between[between.Count - 1].Open, end, laterStarts, laterEnds))
+            {
+                return null;
+            }
+        }
+
+        return earliest is null ? null : laterStarts;
     }
 
     // Whether there is a day with time between its first and its last work in which nobody works.
@@ -121,7 +165,7 @@ internal sealed class LatestTimes
     {
         for (int i = 0; i < model.Count; i++)
         {
-            latest[i] = isFixed[i] ? starts[i] : model.Attended[i] ? Fit(i, LastEnd(firstDay[i]) - model.Duration[i])
+            latest[i] = isFixed[i] ? starts[i] : model.Attended[i] ? Fit(i, (keepsDays ? LastEnd(firstDay[i]) : end) - model.Duration[i])
                 : end - model.Duration[i];
         }
 
@@ -138,15 +182,9 @@ internal sealed class LatestTimes
                 }
             }
 
-            for (int i = 0; i < model.Count; i++)
+            foreach ((int first, int second, long gap) in Orders)
             {
-                for (int j = 0; j < model.Count; j++)
-                {
-                    if (IsBefore(i, j))
-                    {
-                        moved |= Pull(i, latest[j] - model.GapOf(i, j) - model.Duration[i]);
-                    }
-                }
+                moved |= Pull(first, latest[second] - gap - model.Duration[first]);
             }
         }
 
@@ -210,15 +248,26 @@ internal sealed class LatestTimes
 
     private void AddOrders(EarliestTimes earliest)
     {
+        foreach ((int first, int second, long gap) in Orders)
+        {
+            earliest.Order(first, second, gap);
+        }
+    }
+
+    private List<(int First, int Second, long Gap)> Ordered()
+    {
+        List<(int, int, long)> found = new(4 * model.Count);
         for (int i = 0; i < model.Count; i++)
         {
             for (int j = 0; j < model.Count; j++)
             {
                 if (IsBefore(i, j))
                 {
-                    earliest.Order(i, j, model.GapOf(i, j));
+                    found.Add((i, j, model.GapOf(i, j)));
                 }
             }
         }
+
+        return found;
     }
 }

@@ -45,7 +45,7 @@ public sealed record SiteSchedule
         Work = work;
         Nodes = nodes;
         ChainFinder chain = new(times);
-        ValueList<int>[] people = CrewRoster.Of(times);
+        ValueList<int>[] people = times.People;
         PlannedStep[] planned = new PlannedStep[people.Length];
         for (int i = 0; i < planned.Length; i++)
         {

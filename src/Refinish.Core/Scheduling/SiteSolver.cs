@@ -124,14 +124,15 @@ internal sealed class SiteSolver(SiteWork work, SearchEffort effort, IProgress<d
             && SiteVisits.Count(model, listed.Starts, DaySet.All) < visits)
         {
             (starts, ends, days) = (listed.Starts, listed.Ends, DaySet.All);
+            visits = SiteVisits.Count(model, starts, days);
             bound = Math.Min(lowest, SiteSearch.Last(ends));
         }
 
-        long[] moved = LatestTimes.LessWaiting(model, days, starts, ends);
+        SiteTimes times = CheaperTimes.Of(work, model, days, visits, starts, ends);
         Tell(1);
         return new SiteSchedule(
             work,
-            new SiteTimes(work, model, days, starts, moved),
+            times,
             new ScheduleProof(bound, least, few ? latest : null),
             nodes + search.Nodes);
     }

@@ -5,6 +5,8 @@ namespace Refinish.Scheduling;
 /// </summary>
 internal sealed class SiteTimes(SiteWork work, StepModel model, DaySet days, long[] early, long[] starts)
 {
+    private ValueList<int>[]? people;
+
     public SiteWork Work => work;
 
     public StepModel Model => model;
@@ -19,4 +21,7 @@ internal sealed class SiteTimes(SiteWork work, StepModel model, DaySet days, lon
 
     /// <summary>The ends of the schedule.</summary>
     public long[] Ends { get; } = model.Ends(starts, days);
+
+    /// <summary>Who does each step; made once.</summary>
+    public ValueList<int>[] People => people ??= CrewRoster.Of(this);
 }

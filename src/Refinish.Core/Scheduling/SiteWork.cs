@@ -132,6 +132,9 @@ public sealed record SiteWork
     }
     = TimeSpan.FromDays(7);
 
+    /// <summary>Time on site is paid in whole blocks of this length; zero for as long as it takes.</summary>
+    internal TimeSpan PaidBlock { get; init; }
+
     /// <summary>Finds a schedule. The same work and effort give the same schedule everywhere.</summary>
     /// <param name="effort">How far to search; <see cref="SearchEffort.Standard"/> when omitted.</param>
     /// <param name="progress">Told the part that is done, from 0 to 1, never falling.</param>

@@ -192,7 +192,7 @@ internal static class InventedJobs
         null,
         Source.Invented("for this test"));
 
-    private static TiledSurround Surround { get; } = new(new TiledWallMeasurements
+    public static TiledSurround Surround { get; } = new(new TiledWallMeasurements
     {
         Walls =
         [
@@ -213,7 +213,7 @@ internal static class InventedJobs
             DrainDiameter = Length.FromInches(2),
     });
 
-    private static Countertop Counter { get; } = new(new CountertopMeasurements
+    public static Countertop Counter { get; } = new(new CountertopMeasurements
     {
         Runs = [new CounterRun(Length.FromInches(96), Length.FromInches(25.5)), new CounterRun(Length.FromInches(72),
             Length.FromInches(25.5))],
@@ -222,7 +222,7 @@ internal static class InventedJobs
         CutOuts = [new RectangularOpening(Length.FromInches(32), Length.FromInches(21))],
     });
 
-    private static CounterSink Vessel { get; } = new(new CounterSinkMeasurements
+    public static CounterSink Vessel { get; } = new(new CounterSinkMeasurements
     {
         Mounting = SinkMounting.Vessel, Shape = BowlShape.SphericalCap, MouthLength = Length.FromInches(16),
             MouthWidth = Length.FromInches(16),

@@ -11,7 +11,8 @@ using UnitsNet;
 namespace Refinish.Jobs;
 
 /// <summary>Promoters and coats of one room: what is sprayed together, the windows between, the gun cleaned.</summary>
-internal sealed class CoatBuilder(WorkBuilder builder, SiteRoom room, RoomCourse course, Procedure[] here, Dictionary<string, double> surfaces)
+internal sealed class CoatBuilder(
+    WorkBuilder builder, SiteRoom room, RoomCourse course, Procedure[] here, Procedure[] all, string suffix, Dictionary<string, double> surfaces)
 {
     /// <summary>The tool that every coat occupies.</summary>
     public const string SprayGunTool = "spray-gun";
@@ -23,7 +24,6 @@ internal sealed class CoatBuilder(WorkBuilder builder, SiteRoom room, RoomCourse
 
     private static readonly TimeSpan WhileWet = TimeSpan.FromMinutes(10);
     private static readonly TimeSpan WipeHolds = TimeSpan.FromHours(4);
-    private static readonly Source ByClock = Source.Derived("stand-in time, mixing each cup and spraying");
 
     private readonly Dictionary<string, CoatRun> last = new(StringComparer.Ordinal);
     private readonly List<CoatRun> runs = [];
@@ -107,7 +107,7 @@ internal sealed class CoatBuilder(WorkBuilder builder, SiteRoom room, RoomCourse
 
         if (builder.Shop.LongestAfterKey is TimeSpan longest)
         {
-            string keyed = room.Id + "/" + WorkOrder.Key(WorkKind.Key);
+            string keyed = room.Id + "/" + WorkOrder.Key(WorkKind.Key) + suffix;
             builder.Wait(keyed, wipes.Count > 0 ? wipes[0].Wipe.Id : run.Id, TimeSpan.Zero, longest, "the shop's longest wait after abrading or etching");
         }
 
@@ -157,7 +157,7 @@ internal sealed class CoatBuilder(WorkBuilder builder, SiteRoom room, RoomCourse
         PlannedCoat coat = group[0].Coats[number - 1];
         CoatingProduct product = coat.Layer.Product;
         string id = room.Id + "/coat/" + Figures.Fixed(number, 0) + "/" + product.Id;
-        if (here.Any(other => !group.Contains(other) && other.Coats.Count >= number && other.Coats[number - 1].Layer.Product.Id == product.Id))
+        if (all.Any(other => !group.Contains(other) && other.Coats.Count >= number && other.Coats[number - 1].Layer.Product.Id == product.Id))
         {
             id += "/" + group.Select(procedure => procedure.Fixture.Id).OrderBy(one => one, StringComparer.Ordinal).First();
         }
@@ -216,7 +216,7 @@ internal sealed class CoatBuilder(WorkBuilder builder, SiteRoom room, RoomCourse
         if (grains.Length > 0)
         {
             Operation broadcast = Merge.Of(
-                room.Id + "/" + WorkOrder.Key(WorkKind.Broadcast) + "/" + Figures.Fixed(number, 0),
+                room.Id + "/" + WorkOrder.Key(WorkKind.Broadcast) + "/" + Figures.Fixed(number, 0) + suffix,
                 [.. grains.SelectMany(procedure => procedure.Operations.Where(operation => operation.Kind == WorkKind.Broadcast))]);
             builder.Operations.Add(broadcast with { Sprays = false });
             builder.Wait(run.Id, broadcast.Id, TimeSpan.Zero, WhileWet, "grains fall into a wet coat");
@@ -278,34 +278,8 @@ internal sealed class CoatBuilder(WorkBuilder builder, SiteRoom room, RoomCourse
     private static LabourTask TaskOf(LabourStandard standard, List<Procedure> group, string? id) =>
         new(standard, Area.FromSquareMeters(group.Sum(procedure => procedure.SquareMeters)), group.Count, 1) { Id = id };
 
-    // When cans, cups and gun take longer than the standard, the longer time is worked and charged; it is a clock time, so difficulty is taken out again.
-    private List<LabourTask> LabourOf(CoatRun run, List<Procedure> group, int number)
-    {
-        if (LabourStandards.For(group[0].Coats[number - 1].Kind, builder.Shop.Labour) is not LabourStandard standard)
-        {
-            return [];
-        }
-
-        LabourTask task = TaskOf(standard, group, run.Id);
-        TimeSpan clock = CarefulTime.Up(run.Duration);
-        return clock.TotalHours <= task.Hours.Mean * builder.Difficulty
-            ? [task]
-            : [new LabourTask(
-                standard with
-                {
-                    Code = standard.Code + "-clock",
-                    Description = standard.Description + ", by cups and gun",
-                    Fixed = ThreePoint.Exactly(0),
-                    PerSquareMeter = ThreePoint.Exactly(0),
-                    PerUnit = ThreePoint.Exactly(1),
-                    OncePerVisit = Ratio.Zero,
-                    Unit = "h",
-                    Source = ByClock,
-                },
-                Area.Zero,
-                clock.TotalHours / builder.Difficulty,
-                1) { Id = run.Id }];
-    }
+    private List<LabourTask> LabourOf(CoatRun run, List<Procedure> group, int number) =>
+        LabourStandards.For(group[0].Coats[number - 1].Kind, builder.Shop.Labour) is LabourStandard standard ? [TaskOf(standard, group, run.Id)] : [];
 
     private void CleanGuns()
     {
@@ -318,7 +292,7 @@ internal sealed class CoatBuilder(WorkBuilder builder, SiteRoom room, RoomCourse
                 continue;
             }
 
-            string id = room.Id + "/" + WorkOrder.Key(WorkKind.CleanGun) + "/" + Figures.Fixed(i + 1, 0);
+            string id = room.Id + "/" + WorkOrder.Key(WorkKind.CleanGun) + "/" + Figures.Fixed(i + 1, 0) + suffix;
             LabourStandard? standard = builder.Standard(room.Id, WorkKind.CleanGun);
             int at = builder.Operations.FindIndex(operation => operation.Id == run.Id) + 1;
             while (at < builder.Operations.Count && builder.Operations[at].Kind == WorkKind.Broadcast)

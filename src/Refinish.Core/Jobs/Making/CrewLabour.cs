@@ -25,10 +25,13 @@ internal sealed class CrewLabour(CrewSchedule schedule)
 
         foreach (ScheduledOperation operation in schedule.Operations)
         {
-            string worker = operation.People.Count > 0 ? operation.People[0] : string.Empty;
-            foreach (LabourTask task in operation.Operation.Labour)
+            double stretch = Stretch(operation);
+            foreach (string worker in operation.People)
             {
-                tasks.Add(Paid(task, worker));
+                foreach (LabourTask task in operation.Operation.Labour)
+                {
+                    tasks.Add(Paid(stretch == 1 ? task : task with { Stretch = stretch }, worker));
+                }
             }
         }
 
@@ -44,7 +47,7 @@ internal sealed class CrewLabour(CrewSchedule schedule)
             {
                 Add(paid, "stand-by", "standing by while a coat is sprayed", operation.Pieces.Sum(piece => piece.Length.Ticks), operation.People.Count > 0 ? operation.People[0] : string.Empty);
             }
-            else if (operation.Operation.Labour.Count == 0 && operation.Operation.Time > TimeSpan.Zero)
+            else if (operation.Operation.Time > TimeSpan.Zero && operation.Operation.HoursAt(1) <= 0)
             {
                 foreach (string worker in operation.People)
                 {
@@ -59,6 +62,13 @@ internal sealed class CrewLabour(CrewSchedule schedule)
         }
 
         return paid;
+    }
+
+    // What is paid is the time on the clock, in whole minutes, and not what the standards come to.
+    private double Stretch(ScheduledOperation operation)
+    {
+        double hours = operation.Operation.HoursAt(schedule.Work.Premises.Difficulty);
+        return hours > 0 ? operation.Pieces.Sum(piece => piece.Length.Ticks) / (hours * TimeSpan.TicksPerHour) : 1;
     }
 
     private LabourTask Paid(LabourTask task, string worker) => WageOf(worker) is decimal wage ? task with { Worker = worker, Wage = wage } : task;

@@ -12,9 +12,6 @@ namespace Refinish.Jobs;
 /// <summary>Takes the procedures of each room together into one list of operations, with the waits that they need.</summary>
 internal sealed class WorkBuilder(WorkList work)
 {
-    // Common practice, no source: within the hour.
-    private static readonly TimeSpan BareMetal = TimeSpan.FromHours(1);
-
     public List<Operation> Operations { get; } = [];
 
     /// <summary>Waits with a reason of their own; the plain order of operations is added at the end.</summary>
@@ -36,7 +33,7 @@ internal sealed class WorkBuilder(WorkList work)
     {
         foreach (SiteRoom room in work.Premises.Rooms)
         {
-            Procedure[] here = [.. work.Procedures.Where(procedure => procedure.Fixture.Room == room.Id)];
+            Procedure[] here = [.. work.Procedures.Where(procedure => procedure.Fixture.Room == room.Id).OrderBy(procedure => procedure.Fixture.Id, StringComparer.Ordinal)];
             if (here.Length > 0)
             {
                 RoomCourse course = new(room.Climate, work.Start, Shop.Calendar);
@@ -48,6 +45,12 @@ internal sealed class WorkBuilder(WorkList work)
         if (LabourStandards.For(WorkKind.Travel, Shop.Labour) is null)
         {
             Gap(LabourGap.NoStandard("travel", WorkKind.Travel));
+        }
+
+        // Driving and cleaning the gun go by the piece, and nobody knows their area.
+        foreach (LabourStandard standard in Shop.Labour.Where(one => one.Work is WorkKind.Travel or WorkKind.CleanGun && one.PerSquareMeter.Maximum > 0))
+        {
+            Gap(new LabourGap(work.Premises.Id, standard.Code, "The labour standard " + standard + " has a rate by area, and its work is counted, not measured by area; give it a rate by unit."));
         }
 
         foreach (LabourGap gap in work.Procedures.SelectMany(procedure => procedure.LabourGaps))
@@ -80,32 +83,48 @@ internal sealed class WorkBuilder(WorkList work)
     private void Build(SiteRoom room, RoomCourse course, Procedure[] here)
     {
         SetUp(room, here);
-        List<string> warmed = [];
+        foreach (WorkKind kind in WorkOrder.BeforeCoats.TakeWhile(kind => kind != WorkKind.Key))
+        {
+            Together(room, here, kind, string.Empty);
+        }
+
+        // New grout holds up the fixtures that have it and no others, which go through on their own.
+        Procedure[] grouted = [.. here.Where(PrepWaits.HasNewGrout)];
+        Procedure[] others = [.. here.Except(grouted)];
+        foreach (Procedure[] part in new[] { others, grouted }.Where(part => part.Length > 0))
+        {
+            Coat(room, course, here, part, part == grouted && others.Length > 0 ? "/" + part[0].Fixture.Id : string.Empty);
+        }
+
+        RoomWatch.Over(this, room, course);
+    }
+
+    private void Coat(SiteRoom room, RoomCourse course, Procedure[] here, Procedure[] part, string suffix)
+    {
         Dictionary<string, double> surfaces = new(StringComparer.Ordinal);
-        foreach (WorkKind kind in WorkOrder.BeforeCoats)
+        foreach (WorkKind kind in WorkOrder.BeforeCoats.SkipWhile(kind => kind != WorkKind.Key))
         {
             if (kind == WorkKind.Warm)
             {
-                foreach (Procedure procedure in here)
+                foreach (Procedure procedure in part)
                 {
                     surfaces.Add(procedure.Fixture.Id, Warming.SurfaceOf(procedure, room, course, this));
                 }
             }
             else
             {
-                Together(room, here, kind);
+                Together(room, part, kind, suffix);
             }
         }
 
-        PrepareWaits(room, course, here);
-        new CoatBuilder(this, room, course, here, surfaces).Build();
+        new PrepWaits(this, room, course, part, suffix).Add();
+        new CoatBuilder(this, room, course, part, here, suffix, surfaces).Build();
         foreach (WorkKind kind in WorkOrder.AfterCoats)
         {
-            Together(room, here, kind);
+            Together(room, part, kind, suffix);
         }
 
-        AfterWaits(room, here);
-        RoomWatch.Over(this, room, course);
+        AfterWaits(room, part, suffix);
     }
 
     private void SetUp(SiteRoom room, Procedure[] here)
@@ -127,8 +146,8 @@ internal sealed class WorkBuilder(WorkList work)
         });
     }
 
-    // One kind of work on all fixtures of the room is one operation.
-    private void Together(SiteRoom room, Procedure[] here, WorkKind kind)
+    // One kind of work on all fixtures of the room, or of a part of them, is one operation.
+    private void Together(SiteRoom room, Procedure[] here, WorkKind kind, string suffix)
     {
         List<Operation> same = [];
         foreach (Procedure procedure in here)
@@ -144,7 +163,7 @@ internal sealed class WorkBuilder(WorkList work)
 
         if (same.Count > 0)
         {
-            Operations.Add(Merge.Of(room.Id + "/" + WorkOrder.Key(kind), same));
+            Operations.Add(Merge.Of(room.Id + "/" + WorkOrder.Key(kind) + suffix, same));
         }
 
         foreach (Procedure procedure in here)
@@ -159,90 +178,19 @@ internal sealed class WorkBuilder(WorkList work)
         }
     }
 
-    private void PrepareWaits(SiteRoom room, RoomCourse course, Procedure[] here)
+    private void AfterWaits(SiteRoom room, Procedure[] here, string suffix)
     {
-        string Id(WorkKind kind) => room.Id + "/" + WorkOrder.Key(kind);
-        string? Next(WorkKind kind)
-        {
-            int at = Operations.FindIndex(operation => operation.Id == Id(kind));
-            return at >= 0 && at + 1 < Operations.Count ? Operations[at + 1].Id : null;
-        }
-
-        if (here.Any(procedure => procedure.Defects.Any(defect => defect.Kind is DefectKind.GroutFailure or DefectKind.LooseTiles)) && Next(WorkKind.Regrout) is string afterGrout)
-        {
-            Wait(Id(WorkKind.Regrout), afterGrout, Shop.GroutWait, null, "new grout dry");
-        }
-
-        foreach (Operation operation in Operations.Where(operation => operation.Room == room.Id))
-        {
-            if (ChemicalUse.WorksLongest(operation, Shop) is PrepChemical chemical && Next(operation.Kind) is string afterChemical)
-            {
-                Wait(Id(operation.Kind), afterChemical, chemical.Dwell, null, chemical.Name + " has worked");
-            }
-        }
-
-        if (here.Any(HasRust))
-        {
-            string ground = Id(WorkKind.GrindRust);
-            string primed = Operations.Exists(operation => operation.Id == Id(WorkKind.SpotPrime)) ? Id(WorkKind.SpotPrime) : ground;
-            if (primed != ground)
-            {
-                Wait(ground, primed, TimeSpan.Zero, BareMetal, "bright metal primed before it rusts again");
-            }
-
-            if (NextOn(primed, here.Where(HasRust)) is string afterPrimer)
-            {
-                Wait(primed, afterPrimer, Shop.SpotPrimerWait, null, "spot primer dry");
-            }
-        }
-
-        if (Next(WorkKind.ReinforceCrack) is string afterFabric)
-        {
-            // Resin is taken to harden as the shop's filler does.
-            Waits.Add(CureWait.Filler(Id(WorkKind.ReinforceCrack), afterFabric, Shop.Filler.Product.SandableAfter, course, Coldest(course, here), "resin over the crack hard"));
-        }
-
-        int lifts = here.Max(procedure => procedure.Filler.Lifts);
-        if (lifts > 0)
-        {
-            // Earlier lifts harden within the work, so their waits are added to that of the last.
-            string filled = Operations.Exists(operation => operation.Id == Id(WorkKind.Fill)) ? Id(WorkKind.Fill) : Id(WorkKind.GrindRust);
-            string sanded = Operations.Exists(operation => operation.Id == Id(WorkKind.SandFiller)) ? Id(WorkKind.SandFiller) : Id(WorkKind.Tack);
-            TimeSpan hard = Durations.FromSeconds(Math.Min(Shop.Filler.Product.SandableAfter.TotalSeconds * lifts, 1e9));
-            string reason = "filler hard in " + Figures.Fixed(lifts, 0) + (lifts == 1 ? " lift" : " lifts");
-            if (Operations.Exists(operation => operation.Id == filled) && Operations.Exists(operation => operation.Id == sanded))
-            {
-                Waits.Add(CureWait.Filler(filled, sanded, hard, course, Coldest(course, here), reason));
-            }
-        }
-    }
-
-    // Filler and resin harden on the fixture, which may be colder than its room.
-    private static double Coldest(RoomCourse course, Procedure[] here) =>
-        Math.Min(course.ColdestSurface, here.Min(procedure => procedure.Fixture.SurfaceKelvins ?? course.ColdestSurface));
-
-    private static bool HasRust(Procedure procedure) => procedure.Defects.Any(defect => defect is RustSpot);
-
-    // What is done next on any of some fixtures.
-    private string? NextOn(string id, IEnumerable<Procedure> fixtures)
-    {
-        HashSet<string> about = new(fixtures.Select(procedure => procedure.Fixture.Id), StringComparer.Ordinal);
-        int at = Operations.FindIndex(operation => operation.Id == id);
-        int next = at < 0 ? -1 : Operations.FindIndex(at + 1, operation => operation.Beside is null && operation.Fixtures.Any(about.Contains));
-        return next < 0 ? null : Operations[next].Id;
-    }
-
-    private void AfterWaits(SiteRoom room, Procedure[] here)
-    {
-        string demask = room.Id + "/" + WorkOrder.Key(WorkKind.Demask);
-        string hard = Operations.Find(operation => operation.Room == room.Id && operation.Kind is WorkKind.FitTrim or WorkKind.Caulk)?.Id ?? room.Id + "/" + WorkOrder.Key(WorkKind.Inspect);
+        string demask = room.Id + "/" + WorkOrder.Key(WorkKind.Demask) + suffix;
+        bool Touches(Operation operation) => here.Any(procedure => operation.Fixtures.Contains(procedure.Fixture.Id));
+        string hard = Operations.Find(operation => operation.Room == room.Id && operation.Kind is WorkKind.FitTrim or WorkKind.Caulk && Touches(operation))?.Id
+            ?? room.Id + "/" + WorkOrder.Key(WorkKind.Inspect) + suffix;
         RoomCourse course = Courses[room.Id];
         HashSet<string> done = new(StringComparer.Ordinal);
         for (int i = Runs.Count - 1; i >= 0; i--)
         {
             CoatRun run = Runs[i];
             Operation operation = Operations.Find(one => one.Id == run.Id)!;
-            if (operation.Room != room.Id)
+            if (operation.Room != room.Id || !Touches(operation))
             {
                 continue;
             }

@@ -1,0 +1,106 @@
+using System;
+
+namespace Refinish.Scheduling;
+
+/// <summary>
+/// What a schedule costs in hours of people, to choose between schedules that end alike with as many visits: each person's span on each
+/// day, in whole blocks where these are paid, and an hour for the way of each person on each day.
+/// </summary>
+internal readonly struct PaidSpans
+{
+    // Stands for travel of a person, which costs less than a visit of the van and more than a few minutes of waiting (invented).
+    private const long Way = TimeSpan.TicksPerHour;
+
+    private readonly int days;
+    private readonly int least;
+    private readonly bool isCut;
+
+    private PaidSpans(long ticks, int days, int least, bool isCut) => (Ticks, this.days, this.least, this.isCut) = (ticks, days, least, isCut);
+
+    /// <summary>All spans with the ways to them.</summary>
+    public long Ticks { get; }
+
+    /// <summary>
+    /// Whether people may come on fewer days or wait less, as far as a glance tells: somebody comes for company on more than one day, or
+    /// work is cut by a night.
+    /// </summary>
+    public bool MayBeFewer(int visits) => isCut || days > visits + least - 1;
+
+    public static PaidSpans Of(SiteTimes times)
+    {
+        (StepModel model, long[] starts, long[] ends) = (times.Model, times.Starts, times.Ends);
+        ValueList<int>[] people = times.People;
+        Span[] spans = new Span[16];
+        (int count, int least, bool isCut) = (0, 1, false);
+        for (int i = 0; i < model.Count; i++)
+        {
+            if (!model.Attended[i])
+            {
+                continue;
+            }
+
+            least = Math.Max(least, people[i].Count);
+            if (model.Interruptible[i] && ends[i] - starts[i] != model.Duration[i])
+            {
+                int first = model.Openings.DayOf(starts[i], 1);
+                foreach ((long from, long until) in model.Hours[i]!.Cut(starts[i], model.Duration[i], times.Days))
+                {
+                    int day = model.Openings.DayOf(from, until - from);
+                    isCut |= day != first;
+                    count = Add(ref spans, count, people[i], day, from, until);
+                }
+            }
+            else
+            {
+                count = Add(ref spans, count, people[i], model.Openings.DayOf(starts[i], model.Duration[i]), starts[i], ends[i]);
+            }
+        }
+
+        long block = Math.Max(1, times.Work.PaidBlock.Ticks);
+        long sum = 0;
+        for (int k = 0; k < count; k++)
+        {
+            sum += Way + ((spans[k].Until - spans[k].From + block - 1) / block * block);
+        }
+
+        return new PaidSpans(sum, count, least, isCut);
+    }
+
+    private static int Add(ref Span[] spans, int count, ValueList<int> people, int day, long from, long until)
+    {
+        for (int p = 0; p < people.Count; p++)
+        {
+            int k = count - 1;
+            while (k >= 0 && (spans[k].Day != day || spans[k].Person != people[p]))
+            {
+                k--;
+            }
+
+            if (k >= 0)
+            {
+                spans[k] = new Span(people[p], day, Math.Min(spans[k].From, from), Math.Max(spans[k].Until, until));
+                continue;
+            }
+
+            if (count == spans.Length)
+            {
+                Array.Resize(ref spans, 2 * count);
+            }
+
+            spans[count++] = new Span(people[p], day, from, until);
+        }
+
+        return count;
+    }
+
+    private readonly struct Span(int person, int day, long from, long until)
+    {
+        public int Person { get; } = person;
+
+        public int Day { get; } = day;
+
+        public long From { get; } = from;
+
+        public long Until { get; } = until;
+    }
+}
