@@ -29,7 +29,7 @@ public class PlanTests
         "IsocyanateScreen.IsocyanateFraction", "IsocyanateScreen.Limit", "IsocyanateScreen.LimitSource", "IsocyanateScreen.Room",
         "IsocyanateScreen.SprayTime", "IsocyanateScreen.TransferEfficiency", "JobPlan.Costs", "JobPlan.Job", "JobPlan.Planned",
         "JobPlan.Work", "KitCount.Kit", "KitPurchase.Item", "KitPurchase.Prices", "LabourTask.Id", "LabourTask.Learning",
-        "LabourTask.Repeats", "LabourTask.Wage", "LabourTask.Worker", "LimitComparison.Measure", "PersonExposure.Limits",
+        "LabourTask.Repeats", "LabourTask.Wage", "LabourTask.Worker", "LimitComparison.Digits", "LimitComparison.GoodToFactor", "LimitComparison.Measure", "PersonExposure.Limits",
         "PersonExposure.Person", "PersonExposure.Stays", "PlannedCoat.Layer", "PouredMix.Product", "PouredMix.Reducer",
         "PriceByFixture.Fixtures", "PriceEstimate.Book", "PriceEstimate.Request", "Procedure.Cautions", "Procedure.Conditions", "Procedure.Defects",
         "Procedure.Fixture", "Procedure.Gun", "Procedure.LabourGaps", "Procedure.Losses", "Procedure.Operations", "Procedure.Shop",

@@ -10,7 +10,7 @@ namespace Refinish.Air;
 /// Limits change and differ from place to place: check the current text, and hand in your own list where another one applies.
 /// </summary>
 /// <remarks>
-/// There is no OSHA limit for 1-methoxy-2-propyl acetate, trimethylbenzene or hexamethylene diisocyanate. That a substance is missing here
+/// There is no OSHA limit for 1-methoxy-2-propyl acetate, trimethylbenzene, benzyl alcohol, d-limonene or hexamethylene diisocyanate. That a substance is missing here
 /// means that nothing can be judged, not that it is harmless.
 /// </remarks>
 public static class PublishedLimits

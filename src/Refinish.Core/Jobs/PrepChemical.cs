@@ -59,7 +59,7 @@ public sealed record PrepChemical
     {
         get;
         init => field = Guard.Defined(value, nameof(For)) != WorkKind.Warm && Array.IndexOf(WorkOrder.BeforeCoats, value) >= 0 ? value
-            : throw new ArgumentOutOfRangeException(nameof(For), value, "For is " + value.ToString("G") + "; allowed are the kinds of work that prepare a fixture, from Clear to Mask. Coats and promoters state what they give off themselves.");
+            : throw new ArgumentOutOfRangeException(nameof(For), value, "For is " + value.ToString("G") + "; allowed: the kinds of work that prepare a fixture, from Clear to Mask. Coats and promoters state what they give off themselves.");
     }
 
     /// <summary>Surfaces that it may touch; empty, which is any, unless given.</summary>

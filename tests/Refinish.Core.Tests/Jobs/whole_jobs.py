@@ -12,13 +12,15 @@ from pathlib import Path
 
 import whole_jobs_air as air
 from whole_jobs_colour import coats_to_hide
-from whole_jobs_work import COATS, FILM, JOBS, MARK, PIECE, POT_SHARE, TE, THIN, Room, cups, pert, rate, voc, whole
+from whole_jobs_work import (
+    CHEMICALS, COATS, FILM, JOBS, LANDED, MARK, ORDER, PIECE, POT_SHARE, TE, THIN, Room, cups, pert, rate, voc, whole)
 
 TABLE = Path(__file__).parent.parent / "Tables" / "whole_jobs.csv"
 SHIFT, DAY, FILM_TAU, WIPE_TAU, MIXING = 9 * 60, 24 * 60, 15.0, 2.0, 3.0
 KITS = {"epoxy-primer": [(750, 44), (3000, 149)], "epoxy-reducer": [(500, 9)], "acrylic-urethane-topcoat": [(1250, 92), (5000, 318)],
         "urethane-reducer": [(500, 11)], "silane-promoter": [(250, 38)], "plastic-promoter": [(250, 34)], "epoxy-filler": [(200, 24)],
-        "spot-primer": [(100, 13)], "stripper": [(1000, 29)], "silicone-remover": [(250, 16)], "grout": [(500, 7)]}
+        "spot-primer": [(100, 13)], "stripper": [(1000, 29)], "silicone-remover": [(250, 16)], "grout": [(500, 7)],
+        "descaler": [(1000, 9)], "degreaser": [(1000, 11)], "alcohol-wipe": [(1000, 8)]}
 OPTIONS = {"slip-floor": (31, 85), "drain-trim": (42, None)}
 
 
@@ -83,6 +85,9 @@ class Times:
         assert wiped >= room.promoter["flash"] and self.end(first) - self.end(room.wipe) <= room.promoter["open"], name
         last = list(room.runs.values())[-1]
         assert self.start(f"{name}/demask") >= self.end(last["op"]) + last["cure"]["touch"] - 1e-6
+        for item, used in CHEMICALS.items():
+            if item in room.needs and used.get("dwell"):
+                assert self.start(f"{name}/{ORDER[ORDER.index(used['op']) + 1]}") >= self.end(f"{name}/{used['op']}") + used["dwell"]
         if room.filler:
             hard = 90 / rate(room.data["surface"])
             assert self.start(f"{name}/sand-filler") >= self.end(f"{name}/fill") + hard - 1e-6
@@ -117,11 +122,19 @@ def breathe(room, times, out):
     wiped = room.area / room.promoter["rate"] * air.blend_density(room.promoter["solvents"]) * 1e6
     sources = [(times.start(room.wipe), times.minutes[room.wipe], wiped, WIPE_TAU, 0.0)]
     blends = [room.promoter["solvents"]]
+    for item, used in CHEMICALS.items():
+        if item in room.needs and used["part"]:
+            op, grams = f"{room.name}/{used['op']}", room.needs[item] * 1e6 * used["density"] * used["part"]
+            lies = times.end(op) - times.start(op) + used["dwell"] if "dwell" in used else None
+            # What is taken off again gives off mass over time constant while it lies; a wipe all of it, by its film.
+            sources.append((times.start(op), times.minutes[op], grams, used["tau"], 0.0) if lies is None
+                           else (times.start(op), lies, grams * lies / used["tau"], 1.0, 1.0))
+            blends.append([(used["solvent"], 1.0)])
     for run in room.runs.values():
         product = run["product"]
         grams = run["gun"] * (1 - product["vs"] / (1 + THIN)) * air.blend_density(product["solvents"]) * 1e6
         out(f"solvent/{run['op']}", grams, "g", "what is no solids, at the density of the blend")
-        sources.append((times.end(run["op"]) - run["spray"], run["spray"], grams, FILM_TAU, 1 - TE))
+        sources.append((times.end(run["op"]) - run["spray"], run["spray"], grams, FILM_TAU, 1 - TE + TE * LANDED))
         blends.append(product["solvents"])
     weights = [air.flammable_per_gram(blend, volume) for blend in blends]
     out(f"peak of the flammable limit/{room.name}", air.peak(sources, weights, moved / MIXING / volume) * 100, "%",

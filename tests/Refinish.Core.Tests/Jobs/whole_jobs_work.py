@@ -12,6 +12,7 @@ US_GALLON, FOOT = 3.785411784e-3, 0.3048
 # Solvents: g/mol, g/mL, lower flammable limit as a volume share.
 XYLENE, PMA, MEK = (106.17, 0.864, 0.009), (132.16, 0.968, 0.015), (72.11, 0.805, 0.014)
 BUAC, IPA = (116.16, 0.882, 0.017), (60.10, 0.785, 0.020)
+LIMONENE, BENZYL = (136.23, 0.842, 0.007), (108.14, 1.045, 0.0099)
 
 PRIMER = dict(
     id="epoxy-primer", vs=0.45, parts=[(2, 1400, 0.668), (1, 980, 0.472)], reducer=("epoxy-reducer", 860, 0.0), cure=dict(
@@ -20,11 +21,20 @@ TOPCOAT = dict(
     id="acrylic-urethane-topcoat", vs=0.48, parts=[(4, 1200, 0.573), (1, 1050, 0.75)], reducer=("urethane-reducer", 880, 0.0005), cure=dict(
         induction=0, pot=150, touch=60, opens=20, closes=960, water=1440), solvents=[(BUAC, 0.60), (XYLENE, 0.25), (PMA, 0.15)], nco=0.135)
 COATS = [PRIMER, TOPCOAT, TOPCOAT, TOPCOAT]
-FILM, THIN, TE, RESIDUE, HOSE = 30e-6, 0.10, 0.60, 0.08, 15e-6
+FILM, THIN, TE, LANDED, RESIDUE, HOSE = 30e-6, 0.10, 0.60, 0.25, 0.08, 15e-6
 GUN = 160e-6 * 0.45  # m³ a minute with the trigger pulled 45 % of the time
 CUP, MARK, SMALLEST, MIX, POT_SHARE = 600, 5, 50, 5, 0.7
 SILANE = dict(id="silane-promoter", rate=100e3, flash=15, open=120, solvents=[(IPA, 1.0)])
 PLASTIC = dict(id="plastic-promoter", rate=60e3, flash=10, open=60, solvents=[(XYLENE, 0.60), (BUAC, 0.40)])
+
+# Chemicals of the preparation: g/mL, part that is solvent, minutes of time constant, minutes after the work until it is taken off.
+CHEMICALS = {
+    "silicone-remover": dict(op="remove-silicone", density=0.86, part=0.90, solvent=LIMONENE, tau=240, dwell=0),
+    "stripper": dict(op="strip", density=1.05, part=0.45, solvent=BENZYL, tau=2880, dwell=240),
+    "descaler": dict(op="descale", part=0),
+    "degreaser": dict(op="degrease", part=0),
+    "alcohol-wipe": dict(op="tack", density=0.93, part=0.35, solvent=IPA, tau=2),
+}
 
 # Hours of one person, least, likely, most; per square metre of a 2.6 m² tub, per piece, or per unit of the defect.
 AREA = {"descale": ("L-22", .15, .2, .35), "degrease": ("L-20", .25, .3, .45), "key": ("L-21", .75, 1, 1.75), "tack": ("L-40", .25, .3, .4),
@@ -135,6 +145,12 @@ class Room:
         for d, f in defects:
             for item, volume in needs_for(d, f["m2"]):
                 self.needs[item] += volume
+        for f in self.fixtures:
+            # Acid only on enamel, china and glazed tile, which are the surfaces of the silane too.
+            if f["promoter"] is SILANE:
+                self.needs["descaler"] += f["m2"] / 5000
+            self.needs["degreaser"] += f["m2"] / 5000
+            self.needs["alcohol-wipe"] += f["m2"] / 30000
         units = {"silicone": lambda d, f: d[1], "grout": lambda d, f: d[1], "strip": lambda d, f: f["m2"]}
         kinds = {"remove-silicone": ["silicone"], "strip": ["strip"], "regrout": ["grout"], "rust": ["rust"], "fill": ["chip",
             "large chip", "burn"]}
