@@ -107,7 +107,7 @@ public class GenericHoursTests
         Job job = Example("tub");
         LabourStandard gun = LabourStandards.CleanGun with { PerSquareMeter = ThreePoint.Exactly(0.1) };
         JobPlan plan = (job with { Shop = job.Shop with { Labour = LabourStandards.GenericWith(gun) } }).Plan();
-        Assert.Contains(plan.Objections, objection => objection.Kind == ObjectionKind.Labour && objection.Code == "L-53");
+        Assert.Contains(plan.Objections, objection => objection.Kind == ObjectionKind.Labour && objection.Id.EndsWith("/L-53", StringComparison.Ordinal));
     }
 
     [Fact]
@@ -155,7 +155,7 @@ public class GenericHoursTests
 
     private static FixtureJob Entry(string id, IFixture fixture, FixtureMaterial material) => new()
     {
-        Id = id, Room = "bath", Fixture = fixture, Survey = new Survey { Material = material, Defects = [], BuiltBefore1978 = false },
+        Id = id, Room = "bath", Fixture = fixture, Survey = new Survey { Material = material, Defects = [], YearBuilt = 1995 },
     };
 
     private static string Refused(IReadOnlyList<LabourStandard> labour) =>

@@ -81,9 +81,9 @@ public class OldCoatTests
         Assert.Contains(plan.Costs!.Request.Labour.Lines, line => line.Task.Standard.Repairs == DefectKind.PeelingCoat);
         Assert.DoesNotContain(sound.Price!.Purchases, purchase => purchase.Item == "stripper");
         Assert.True(plan.Price.Total > sound.Price.Total);
-        ScheduledOperation strip = plan.Schedule!.TryFind("bath/strip")!;
-        ScheduledOperation next = plan.Schedule.Operations.First(operation => operation.Start >= strip.End);
-        Assert.True(next.Start - strip.End >= job.Shop.StripperWait);
+        ScheduledOperation laid = plan.Schedule!.TryFind("bath/lay-on-stripper")!;
+        ScheduledOperation strip = plan.Schedule.TryFind("bath/strip")!;
+        Assert.True(strip.Start - laid.End >= job.Shop.Chemicals.Single(chemical => chemical.Id == "stripper").Dwell);
     }
 
     [Fact]

@@ -125,7 +125,7 @@ public class PlanCautionTests
         FixtureJob acrylic = house.Fixtures[0] with
         {
             Id = "acrylic", Fixture = InventedJobs.TubOf(0.9, 53, 44), Options = [], System = GenericCatalogue.ClearedPlastic,
-            Survey = new Survey { Material = FixtureMaterial.Acrylic, Defects = [], BuiltBefore1978 = false },
+            Survey = new Survey { Material = FixtureMaterial.Acrylic, Defects = [], YearBuilt = 1995 },
         };
         JobPlan plan = (house with { Fixtures = [house.Fixtures[0], acrylic] }).Plan();
         Assert.Contains(plan.Planned, procedure => procedure.Fixture.Id == "acrylic");

@@ -159,7 +159,7 @@ public class PrepChemicalTests
             .Sum(vapour => vapour.Mass.Grams), alcohol.Released.Grams, 1e-9);
 
         Job job = InventedJobs.OccupiedHouse();
-        FixtureJob plastic = job.Fixtures[0] with { Survey = new Survey { Material = FixtureMaterial.Acrylic, Defects = [], BuiltBefore1978 = false } };
+        FixtureJob plastic = job.Fixtures[0] with { Survey = new Survey { Material = FixtureMaterial.Acrylic, Defects = [], YearBuilt = 1995 } };
         JobPlan mild = (job with { Shop = job.Shop with { System = GenericCatalogue.ClearedPlastic }, Fixtures = [plastic] }).Plan();
         Assert.Empty(mild.Operations.Single(operation => operation.Id == "bath/descale").Materials);
     }

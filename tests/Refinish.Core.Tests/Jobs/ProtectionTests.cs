@@ -72,7 +72,7 @@ public class ProtectionTests
         JobPlan plan = Dangerous.Plan();
         Assert.False(Job.Plan().Air[0].IsImmediatelyDangerous);
         Assert.True(plan.Air[0].IsImmediatelyDangerous);
-        Assert.Contains(plan.Cautions, caution => caution.Code == "immediately-dangerous");
+        Assert.Contains(plan.Cautions, caution => caution.Caution.Code == "immediately-dangerous");
         Assert.NotEmpty(plan.Exposure.SelectMany(day => day.Protection));
         Assert.All(plan.Protection, need =>
         {

@@ -17,7 +17,7 @@ public class WindowTests
     private static Job Job => InventedJobs.OccupiedHouse() with
     {
         Fixtures = [new FixtureJob { Id = "panel", Room = "bath", Fixture = RandomJobs.Panel(1.5, 0.6),
-            Survey = new Survey { Material = FixtureMaterial.EnamelledSteel, Defects = [], BuiltBefore1978 = false } }],
+            Survey = new Survey { Material = FixtureMaterial.EnamelledSteel, Defects = [], YearBuilt = 1995 } }],
     };
 
     [Fact]
@@ -140,6 +140,6 @@ public class WindowTests
     }
 
     private static string Label(FixtureMaterial material, WorkKind kind, params Defect[] defects) => new Procedure(
-        Job.Fixtures[0] with { Survey = new Survey { Material = material, Defects = defects, BuiltBefore1978 = false } }, Job.Shop)
+        Job.Fixtures[0] with { Survey = new Survey { Material = material, Defects = defects, YearBuilt = 1995 } }, Job.Shop)
         .Operations.Single(operation => operation.Kind == kind).Name;
 }
