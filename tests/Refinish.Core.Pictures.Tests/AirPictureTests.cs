@@ -203,6 +203,16 @@ public class AirPictureTests
     }
 
     [Fact]
+    public void One_room_names_its_operations_and_people_by_their_names()
+    {
+        RoomAirPlan air = Plans.Rooms.Air[0];
+        SvgFile file = new(new AirPicture(air).ToSvg(new PictureStyle { Theme = PictureTheme.Light }));
+        Assert.DoesNotContain("/coat/", file.AllWords, StringComparison.Ordinal);
+        Assert.Contains(Plans.Rooms.Runs.First(run => run.Operation.Operation.Room == air.Room.Id).Operation.Operation.Name, file.AllWords,
+            StringComparison.Ordinal);
+    }
+
+    [Fact]
     public void A_plan_without_a_study_is_no_all_clear()
     {
         SvgFile file = new(new AirPicture(Plans.Refused).ToSvg());

@@ -66,6 +66,27 @@ public class CurePictureTests
     }
 
     [Fact]
+    public void A_time_at_another_temperature_than_the_heading_s_names_it()
+    {
+        // The surface is colder than the air in which the cup stands.
+        string words = new CurePicture(Plans.One).Describe(DisplayUnits.Si).Replace('\u00A0', ' ');
+        foreach (CoatRun run in Plans.One.Runs.Select(run => run.Run))
+        {
+            Assert.True(run.InCup.Site > run.OnSurface.Site);
+            int minutes = (int)Math.Floor(run.InCup.PotLife!.Value.TotalMinutes);
+            string at = " at " + Measure.Temperature.Format(run.InCup.Site.Kelvins, DisplayUnits.Si, 3);
+            Assert.Contains("pot life, mixed until " + (minutes / 60) + " h " + (minutes % 60).ToString("00", null) + at + ";", words,
+                StringComparison.Ordinal);
+            Assert.Contains(run.Layer.Product.Name + " at " + Measure.Temperature.Format(run.OnSurface.Site.Kelvins, DisplayUnits.Si, 3), words,
+                StringComparison.Ordinal);
+        }
+
+        string one = new CurePicture(new CureForecast(Sheet, Temperature.FromDegreesCelsius(25)), "topcoat").Describe(DisplayUnits.Si)
+            .Replace('\u00A0', ' ');
+        Assert.Contains("pot life, mixed until 2 h;", one, StringComparison.Ordinal);
+    }
+
+    [Fact]
     public void Outside_the_data_sheet_there_are_no_times_and_the_picture_says_by_how_much()
     {
         SvgFile file = new(new CurePicture(new CureForecast(Sheet, Temperature.FromDegreesCelsius(4)), "topcoat")

@@ -146,6 +146,22 @@ public class TimelinePictureTests
     }
 
     [Fact]
+    public void Windows_are_told_by_the_clock_before_the_coat_that_is_planned_in_them()
+    {
+        SvgFile file = new(new TimelinePicture(Plans.One).ToSvg(new PictureStyle { Theme = PictureTheme.Light }));
+        CrewSchedule schedule = Plans.One.Schedule!;
+        Assert.Equal(schedule.Runs.Count, schedule.Windows.Sum(window => window.Next.Count));
+        foreach (ScheduledWindow window in schedule.Windows)
+        {
+            foreach (string next in window.Next)
+            {
+                Assert.Contains(window.Name + ": " + window.SentenceOn(schedule.TryFind(next)!.Start.Date), file.AllWords,
+                    StringComparison.Ordinal);
+            }
+        }
+    }
+
+    [Fact]
     public void The_strip_folds_the_nights_and_has_the_first_water_at_its_place_in_its_day()
     {
         DateTimeOffset water = Plans.One.Handover!.WaterFrom!.Value;

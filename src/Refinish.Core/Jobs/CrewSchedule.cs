@@ -54,7 +54,6 @@ public sealed class CrewSchedule
         Objections = new ValueList<PlanObjection>(objections);
         Operations = new ValueList<ScheduledOperation>(Found.IsPossible ? Scheduled() : []);
         Runs = new ValueList<ScheduledRun>(Found.IsPossible ? ScheduledRuns.Of(this) : []);
-        Windows = new ValueList<ScheduledWindow>(Found.IsPossible ? ScheduledWindows.Of(this) : []);
         Visits = new ValueList<PersonVisit>(Found.PersonDays.Select(day => new PersonVisit(work.Shop.Crew[day.Person].Id, day, work.Shop)));
         Paid = new PaidHours(Visits, work.Shop);
     }
@@ -84,7 +83,7 @@ public sealed class CrewSchedule
     /// When the next coat may go on after each coat and each promoter's wipe, by the clock of the site, in order of their last strokes; empty when there
     /// is no schedule.
     /// </summary>
-    public IReadOnlyList<ScheduledWindow> Windows { get; }
+    public IReadOnlyList<ScheduledWindow> Windows => field ??= new ValueList<ScheduledWindow>(IsPossible ? ScheduledWindows.Of(this) : []);
 
     /// <summary>The days of each person on the premises, by date and person.</summary>
     public IReadOnlyList<PersonVisit> Visits { get; }
@@ -114,9 +113,10 @@ public sealed class CrewSchedule
         return null;
     }
 
-    /// <summary>How every start follows, and the hours that are paid.</summary>
+    /// <summary>How every start follows, when every window opens and closes, and the hours that are paid.</summary>
     /// <returns>The derivation.</returns>
-    public Workings Workings() => new("Times and paid hours", [], [Found.Workings(), Paid.Workings()]);
+    public Workings Workings() => new(
+        "Times and paid hours", [], [Found.Workings(), .. Windows.Select(window => window.Workings()), Paid.Workings()]);
 
     /// <summary>The outcome of the search.</summary>
     /// <returns>One line of text.</returns>

@@ -15,6 +15,8 @@ namespace Refinish.Jobs;
 /// </remarks>
 public sealed class ScheduledWindow
 {
+    private static readonly Source Careful = Source.Derived("openings are rounded up and closings down to the whole minute of the clock");
+
     internal ScheduledWindow(ScheduledWindowKind kind, ScheduledOperation operation, string name, IReadOnlyList<string> next)
     {
         Kind = kind;
@@ -53,6 +55,36 @@ public sealed class ScheduledWindow
     /// <summary>Whether the product's window never closes.</summary>
     public bool IsOpenEnded { get; internal init; }
 
+    /// <summary>How opening and closing follow: the time that passes, and the whole minute of the clock to the careful side.</summary>
+    /// <returns>The derivation; an end that is not known has no step.</returns>
+    public Workings Workings()
+    {
+        bool coat = Kind == ScheduledWindowKind.Recoat;
+        List<WorkingStep> steps = [];
+        if (Opens is DateTimeOffset opens && Opening is DateTimeOffset opening)
+        {
+            string name = coat ? "recoat window opens, after the last stroke" : "promoter dry, after the end of wiping";
+            steps.Add(Step(name, "t_open", LastStroke, opening, opens, true));
+        }
+
+        if (Closes is DateTimeOffset closes && Closing is DateTimeOffset closing)
+        {
+            WorkingStep closed = coat
+                ? Step("recoat window closes, after the first stroke", "t_close", FirstStroke, closing, closes, false)
+                : Step("open time ends, after the end of wiping", "t_close", LastStroke, closing, closes, false);
+            steps.Add(closed);
+            if (!coat)
+            {
+                Expression wiping = Expression.Quantity("t_wipe", (LastStroke - FirstStroke).TotalSeconds, Measure.Hours);
+                steps.Add(new WorkingStep(
+                    "open time ends, after the beginning of wiping", "t_first", closed.Result() + wiping, (closes - FirstStroke).TotalSeconds,
+                    Measure.Hours, Careful));
+            }
+        }
+
+        return new Workings("Window of " + Operation.Operation.Id, steps, Parts?.Invoke() ?? []);
+    }
+
     /// <summary>The window as the crew reads it, the days named that differ from the given one.</summary>
     /// <param name="day">The day under which it is read; the time of day does not matter.</param>
     /// <returns>Text such as <c>recoat from 13:05 to Tue 09:40</c>.</returns>
@@ -73,6 +105,27 @@ public sealed class ScheduledWindow
     /// <summary>What was put on and the window, the days named that differ from that of the last stroke.</summary>
     /// <returns>Text such as <c>white epoxy primer: recoat from 13:05 to Tue 09:40</c>.</returns>
     public override string ToString() => Name + ": " + SentenceOn(LastStroke.Date);
+
+    /// <summary>The opening before it is rounded.</summary>
+    internal DateTimeOffset? Opening { get; init; }
+
+    /// <summary>The closing before it is rounded.</summary>
+    internal DateTimeOffset? Closing { get; init; }
+
+    /// <summary>How the times that pass follow from the temperatures.</summary>
+    internal Func<IReadOnlyList<Workings>>? Parts { get; init; }
+
+    // Counted from the full minute before the beginning; a hair of 1 ms keeps what misses a whole minute by the rounding of doubles.
+    private static WorkingStep Step(string name, string symbol, DateTimeOffset from, DateTimeOffset exact, DateTimeOffset rounded, bool up)
+    {
+        double since = from.TimeOfDay.Ticks % TimeSpan.TicksPerMinute / (double)TimeSpan.TicksPerSecond;
+        Expression into = Expression.Quantity("t_0", since, Measure.Seconds);
+        Expression minute = Expression.Quantity("t_1", 60, Measure.Seconds);
+        Expression hair = Expression.Quantity("ε", 0.001, Measure.Seconds);
+        Expression passed = Expression.Quantity("t", (exact - from).TotalSeconds, Measure.Hours);
+        Expression full = up ? Expression.Ceiling((into + passed - hair) / minute) : Expression.Floor((into + passed + hair) / minute);
+        return new WorkingStep(name, symbol, (full * minute) - into, (rounded - from).TotalSeconds, Measure.Hours, Careful);
+    }
 
     // The place wiped first is open for longer than the data sheet's time, by the time of wiping.
     private string Both(DateTimeOffset closes) => Kind == ScheduledWindowKind.Recoat ? string.Empty

@@ -58,6 +58,11 @@ public class WindowTests
         ScheduledRun first = schedule.Runs[0];
         Assert.Equal([first.Run.Id], window.Next);
         Assert.True(first.Start >= window.Opens && first.End <= window.Closes);
+        Numbers.HoldsToKernel(window.Workings());
+        Assert.Equal(
+            ["promoter dry, after the end of wiping", "open time ends, after the end of wiping", "open time ends, after the beginning of wiping"],
+            window.Workings().Steps.Select(step => step.Name));
+        Numbers.Near(2 + (wipe.End - wipe.Start).TotalHours, window.Workings().Steps[2].Value / 3600, 1e-9);
         Assert.Contains(", 2 h from the end of wiping, 2.", window.ToString(), StringComparison.Ordinal);
         Assert.EndsWith(" h from its beginning", window.ToString(), StringComparison.Ordinal);
     }
@@ -88,6 +93,7 @@ public class WindowTests
             Near(Reached(run.SprayingFrom, closes), window.Closes!.Value, up: false);
         }
 
+        Assert.All(schedule.Windows, window => Numbers.HoldsToKernel(window.Workings()));
         Assert.Contains(schedule.Windows, window => window.LastStroke < evening && window.Closes > evening);
 
         DateTimeOffset Reached(DateTimeOffset from, double hours)

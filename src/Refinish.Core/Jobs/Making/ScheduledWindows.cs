@@ -22,6 +22,8 @@ internal static class ScheduledWindows
                 windows.Add(new ScheduledWindow(ScheduledWindowKind.OpenTime, wipe, promoter.Name, Next(schedule, wipe))
                 {
                     FirstStroke = wipe.Start,
+                    Opening = wipe.End + promoter.Flash,
+                    Closing = wipe.End + promoter.OpenTime,
                     Opens = CarefulTime.Up(OnSite(schedule, wipe.End + promoter.Flash)),
                     Closes = CarefulTime.Down(OnSite(schedule, wipe.End + promoter.OpenTime)),
                 });
@@ -43,10 +45,29 @@ internal static class ScheduledWindows
         return new ScheduledWindow(ScheduledWindowKind.Recoat, run.Operation, run.Run.Layer.Product.Name, Next(schedule, run.Operation))
         {
             FirstStroke = run.SprayingFrom,
+            Opening = opens,
+            Closing = closes,
+            Parts = held ? null : () => Parts(times, course!, run, opens is not null, closes is not null),
             Opens = opens is DateTimeOffset from ? CarefulTime.Up(OnSite(schedule, from)) : null,
             Closes = closes is DateTimeOffset to ? CarefulTime.Down(OnSite(schedule, to)) : null,
             IsOpenEnded = times.RecoatCloses is null,
         };
+    }
+
+    private static ValueList<Workings> Parts(CureTimes times, RoomCourse course, ScheduledRun run, bool opens, bool closes)
+    {
+        List<Workings> parts = [];
+        if (opens)
+        {
+            parts.Add(CureWait.ClockOf(times, course.Surface!).WorkingsOfInstant(run.End, times.RecoatOpens));
+        }
+
+        if (closes)
+        {
+            parts.Add(CureWait.ClockOf(times, course.Warmer!).WorkingsOfInstant(run.SprayingFrom, times.RecoatCloses!.Value));
+        }
+
+        return new ValueList<Workings>(parts);
     }
 
     private static DateTimeOffset? At(CureTimes times, RoomCourse course, Curing.TemperatureHistory history, DateTimeOffset from, TimeSpan age) =>
