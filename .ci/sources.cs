@@ -226,12 +226,14 @@ List<INamedTypeSymbol> ShownBy(ISymbol origin)
     while (open.TryDequeue(out ISymbol? member))
     {
         INamedTypeSymbol type = Outermost(member);
-        if (type.DeclaredAccessibility == Accessibility.Public)
+        bool catalogue = type.Name == "Cautions" && type.ContainingType is null && type.ContainingNamespace.Name == "Refinish";
+        if (type.DeclaredAccessibility == Accessibility.Public && !catalogue)
         {
             types.Add(type);
         }
 
-        if (Shown(member) || !users.TryGetValue(member.OriginalDefinition, out HashSet<ISymbol>? by))
+        // The catalogue of cautions shows nothing by itself; who takes a caution out of it, or a list of some of them, does. The list of all is only an order.
+        if ((Shown(member) && !catalogue) || (catalogue && member.Name == "All") || !users.TryGetValue(member.OriginalDefinition, out HashSet<ISymbol>? by))
         {
             continue;
         }
@@ -240,6 +242,11 @@ List<INamedTypeSymbol> ShownBy(ISymbol origin)
         {
             open.Enqueue(user);
         }
+    }
+
+    if (types.Count == 0 && Outermost(origin).DeclaredAccessibility == Accessibility.Public)
+    {
+        types.Add(Outermost(origin));
     }
 
     return [.. types.OrderBy(shown => shown.Name, StringComparer.Ordinal)];
@@ -363,11 +370,12 @@ Write("sources.md", page);
 // The cautions, by hazard.
 page = new StringBuilder();
 INamedTypeSymbol cautionType = compilation.GetTypeByMetadataName("Refinish.Caution")!;
-List<(string Hazard, string Code, string Sentence, string DecidedBy, string Basis, List<INamedTypeSymbol> Shown)> cautions = [];
+List<(string Hazard, string Code, string Sentence, string DecidedBy, string Concerns, string Basis, List<INamedTypeSymbol> Shown)> cautions = [];
 foreach ((SyntaxNode site, SeparatedSyntaxList<ArgumentSyntax> given) in calls.Where(each => SymbolEqualityComparer.Default.Equals(each.Key.ContainingType, cautionType) && each.Key is IMethodSymbol { MethodKind: MethodKind.Constructor }).SelectMany(each => each.Value))
 {
     foreach (Dictionary<ISymbol, string?> known in Fillings(site, 0))
     {
+        string concerns = given[5].Expression.ToString().Replace("Audience.", string.Empty).Replace(" |", ",").ToLowerInvariant();
         string hazard = given[1].Expression.ToString().Replace("Hazard.", string.Empty);
         InvocationExpressionSyntax? basis = given[4].Expression as InvocationExpressionSyntax
             ?? (Model(site).GetSymbolInfo(given[4].Expression).Symbol?.DeclaringSyntaxReferences.FirstOrDefault()?.GetSyntax() as VariableDeclaratorSyntax)?.Initializer?.Value as InvocationExpressionSyntax;
@@ -381,7 +389,7 @@ foreach ((SyntaxNode site, SeparatedSyntaxList<ArgumentSyntax> given) in calls.W
         };
         foreach (string sentence in Texts(given[2].Expression, known, 0).OfType<string>())
         {
-            cautions.Add((hazard, Texts(given[0].Expression, known, 0).First() ?? string.Empty, sentence, Texts(given[3].Expression, known, 0).First() ?? string.Empty, kind + said, ShownBy(Member(site)!)));
+            cautions.Add((hazard, Texts(given[0].Expression, known, 0).First() ?? string.Empty, sentence, Texts(given[3].Expression, known, 0).First() ?? string.Empty, concerns, kind + said, ShownBy(Member(site)!)));
         }
     }
 }
@@ -389,10 +397,10 @@ foreach ((SyntaxNode site, SeparatedSyntaxList<ArgumentSyntax> given) in calls.W
 foreach (string hazard in compilation.GetTypeByMetadataName("Refinish.Hazard")!.GetMembers().OfType<IFieldSymbol>().Select(field => field.Name))
 {
     page.AppendLine("### " + Regex.Replace(hazard, "(?<=[a-z])([A-Z])", match => " " + match.Value.ToLowerInvariant())).AppendLine();
-    page.AppendLine("| code | caution | decided by | rests on | shown by |").AppendLine("|---|---|---|---|---|");
+    page.AppendLine("| code | caution | decided by | concerns | rests on | shown by |").AppendLine("|---|---|---|---|---|---|");
     foreach (var caution in cautions.Where(caution => caution.Hazard == hazard).DistinctBy(caution => caution.Sentence).OrderBy(caution => caution.Sentence, StringComparer.Ordinal))
     {
-        page.AppendLine(CultureInfo.InvariantCulture, $"| `{caution.Code}` | {Cell(caution.Sentence)} | {Cell(caution.DecidedBy)} | {Cell(caution.Basis)} | {Types(caution.Shown)} |");
+        page.AppendLine(CultureInfo.InvariantCulture, $"| `{caution.Code}` | {Cell(caution.Sentence)} | {Cell(caution.DecidedBy)} | {caution.Concerns} | {Cell(caution.Basis)} | {Types(caution.Shown)} |");
     }
 
     page.AppendLine();

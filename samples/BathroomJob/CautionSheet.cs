@@ -1,3 +1,4 @@
+using System.Collections.Generic;
 using Refinish.Jobs;
 
 namespace Refinish.Samples.BathroomJob;

@@ -4,7 +4,6 @@
 using System;
 using System.Linq;
 using Refinish;
-using Refinish.Air;
 using Refinish.Climate;
 using Refinish.Coatings;
 using Refinish.Coverage;

@@ -17,6 +17,10 @@ public class FaultTests
     private static readonly string Everything = JobJson.Write(Examples.Everything());
     private static readonly string Plan = PlanJson.Write(Examples.Bathroom().Plan());
 
+    // All of a caution but whom it concerns.
+    private const string OwnCaution = "[{\"code\":\"own\",\"hazard\":\"slip\",\"sentence\":\"Wet.\",\"decidedBy\":\"the owner\","
+        + "\"source\":{\"kind\":\"invented\",\"document\":\"x\"},\"concerns\":";
+
     /// <summary>
     /// What is put where in a good document; whether the schema sees it too; the fault that is found, where, and what its sentence names.
     /// </summary>
@@ -30,6 +34,10 @@ public class FaultTests
             "a number" },
         { "$.fixtures[0].fixture.rimLength.value", "1e999", false, "$.fixtures[0].fixture.rimLength.value", JsonFaultKind.OutOfRange,
             "too large" },
+        { "$.shop.prices.options[0].cautions", OwnCaution + "[]}]", false, "$.shop.prices.options[0].cautions[0].concerns",
+            JsonFaultKind.OutOfRange, "crew, customer, occupant" },
+        { "$.shop.prices.options[0].cautions", OwnCaution + "[\"none\"]}]", true, "$.shop.prices.options[0].cautions[0].concerns[0]",
+            JsonFaultKind.UnknownKind, "crew, customer, occupant" },
         { "$.fixtures[0].fixture.rimLength.unit", "\"kg\"", true, "$.fixtures[0].fixture.rimLength.unit", JsonFaultKind.UnknownUnit,
             "length" },
         { "$.fixtures[0].fixture.rimLength.unit", "\"\\\"\"", true, "$.fixtures[0].fixture.rimLength.unit", JsonFaultKind.UnknownUnit,

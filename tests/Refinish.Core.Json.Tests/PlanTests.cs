@@ -30,7 +30,7 @@ public class PlanTests
         "IsocyanateScreen.SprayTime", "IsocyanateScreen.TransferEfficiency", "JobPlan.Costs", "JobPlan.Job", "JobPlan.Planned",
         "JobPlan.Work", "KitCount.Kit", "KitPurchase.Item", "KitPurchase.Prices", "LabourTask.Id", "LabourTask.Learning",
         "LabourTask.Repeats", "LabourTask.Wage", "LabourTask.Worker", "LimitComparison.Digits", "LimitComparison.GoodToFactor", "LimitComparison.Measure", "PersonExposure.Limits",
-        "PersonExposure.Person", "PersonExposure.Stays", "PlannedCoat.Layer", "PouredMix.Product", "PouredMix.Reducer",
+        "PersonExposure.Person", "PersonExposure.Stays", "PlannedCaution.Caution", "PlannedCoat.Layer", "PouredMix.Product", "PouredMix.Reducer",
         "PriceByFixture.Fixtures", "PriceEstimate.Book", "PriceEstimate.Request", "Procedure.Cautions", "Procedure.Conditions", "Procedure.Defects",
         "Procedure.Fixture", "Procedure.Gun", "Procedure.LabourGaps", "Procedure.Losses", "Procedure.Operations", "Procedure.Shop",
         "RefinishOrReplace.CostPerDayOutOfUse", "RefinishOrReplace.DiscountRate", "RefinishOrReplace.Refinish",
@@ -97,11 +97,11 @@ public class PlanTests
         JobPlan plan = Examples.Named(which).Plan();
         JsonNode results = JsonNode.Parse(PlanJson.Write(plan))!["results"]!;
         JsonArray full = results["cautions"]!.AsArray();
-        HashSet<string> codes = [.. full.Select(caution => (string)caution!["caution"]!["code"]!)];
-        Assert.Equal(plan.Cautions.Select(planned => planned.Caution.Code), full.Select(caution => (string)caution!["caution"]!["code"]!));
-        Assert.All(full, caution => Assert.NotEmpty((string)caution!["caution"]!["sentence"]!));
+        HashSet<string> codes = [.. full.Select(caution => (string)caution!["code"]!)];
+        Assert.Equal(plan.Cautions.Select(planned => planned.Caution.Code), full.Select(caution => (string)caution!["code"]!));
+        Assert.All(full, caution => Assert.NotEmpty((string)caution!["sentence"]!));
         string[] named = [.. Named(results)];
-        Assert.NotEmpty(named);
+        Assert.Equal(plan.Operations.Count > 0, named.Length > 0);
         Assert.Subset(codes, named.ToHashSet());
 
         static IEnumerable<string> Named(JsonNode? node) => node switch

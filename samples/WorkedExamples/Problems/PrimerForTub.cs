@@ -1,5 +1,4 @@
 using System.Linq;
-using Refinish.Air;
 using Refinish.Coatings;
 using Refinish.Coverage;
 using Refinish.Films;

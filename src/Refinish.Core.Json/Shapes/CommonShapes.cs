@@ -18,14 +18,18 @@ internal static class CommonShapes
 
     private static readonly Audience[] Everybody = [Audience.Crew, Audience.Customer, Audience.Occupant];
 
+    /// <summary>Whom a caution concerns, one by one.</summary>
+    public static Shape<IReadOnlyList<Audience>> Audiences { get; } = List(new WordShape<Audience>(Everybody));
+
     public static ObjectShape<Caution> Caution { get; } = new Fields<Caution>("caution")
         .With("code", Scalars.Text, caution => caution.Code, out Slot<string> code)
         .With("hazard", new WordShape<Hazard>(), caution => caution.Hazard, out Slot<Hazard> hazard)
         .With("sentence", Scalars.Text, caution => caution.Sentence, out Slot<string> sentence)
         .With("decidedBy", Scalars.Text, caution => caution.DecidedBy, out Slot<string> decidedBy)
         .With("source", Source, caution => caution.Source, out Slot<Source> source)
-        .With("concerns", List(new WordShape<Audience>(Everybody)), Audiences, out Slot<IReadOnlyList<Audience>> concerns)
-        .Making(v => new Caution(code(v), hazard(v), sentence(v), decidedBy(v), source(v), concerns(v).Aggregate(Audience.None, (all, one) => all | one)));
+        .With("concerns", Audiences, Concerned, out Slot<IReadOnlyList<Audience>> concerns)
+        .Making(v => new Caution(
+            code(v), hazard(v), sentence(v), decidedBy(v), source(v), concerns(v).Aggregate(Audience.None, (all, one) => all | one)));
 
     public static ObjectShape<CieLab> Colour { get; } = new Fields<CieLab>("cieLab")
         .With("lightness", Scalars.Number, colour => colour.L, out Slot<double> lightness)
@@ -35,7 +39,7 @@ internal static class CommonShapes
 
     public static Shape<IReadOnlyList<T>> List<T>(Shape<T> item) => new ListShape<T>(item);
 
-    private static Audience[] Audiences(Caution caution) => [.. Everybody.Where(one => caution.Concerns.HasFlag(one))];
+    public static Audience[] Concerned(Caution caution) => [.. Everybody.Where(one => caution.Concerns.HasFlag(one))];
 
     private static ObjectShape<Source> Published() => new Fields<Source>("publishedSource")
         .With("document", Scalars.Text, source => source.Document, out Slot<string> document)

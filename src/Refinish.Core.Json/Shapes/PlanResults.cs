@@ -55,7 +55,12 @@ internal static class PlanResults
         .AsResults();
 
     private static readonly FieldsShape<PlannedCaution> Caution = new Fields<PlannedCaution>("plannedCaution")
-        .Show("caution", CommonShapes.Caution, planned => planned.Caution)
+        .Show("code", Scalars.Text, planned => planned.Caution.Code)
+        .Show("hazard", new WordShape<Hazard>(), planned => planned.Caution.Hazard)
+        .Show("sentence", Scalars.Text, planned => planned.Caution.Sentence)
+        .Show("decidedBy", Scalars.Text, planned => planned.Caution.DecidedBy)
+        .Show("source", CommonShapes.Source, planned => planned.Caution.Source)
+        .Show("concerns", CommonShapes.Audiences, planned => CommonShapes.Concerned(planned.Caution))
         .Show("operations", CommonShapes.List(Scalars.Text), planned => planned.Operations)
         .Show("fixtures", CommonShapes.List(Scalars.Text), planned => planned.Fixtures)
         .Show("rooms", CommonShapes.List(Scalars.Text), planned => planned.Rooms)

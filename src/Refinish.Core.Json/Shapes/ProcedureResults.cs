@@ -94,7 +94,6 @@ internal static class ProcedureResults
         .Show("addedArea", Results.Percent, floor => floor.AddedArea.DecimalFractions)
         .Show("toWeighOut", Results.Mass, floor => floor.ToWeighOut.Kilograms)
         .Show("bands", Results.Comparisons, floor => floor.Bands)
-        .Show("cautions", Results.CautionCodes, floor => floor.Cautions)
         .AsResults();
 
     public static FieldsShape<CoatedSurface> Surface { get; } = new Fields<CoatedSurface>("coatedSurface")

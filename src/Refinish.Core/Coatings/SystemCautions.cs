@@ -5,9 +5,12 @@ namespace Refinish.Coatings;
 /// <summary>Which cautions a product and the steps of a system bring, apart from spraying.</summary>
 internal static class SystemCautions
 {
-    /// <summary>What the hardener of a two-part product can do to who mixes it; one without isocyanate is taken for an epoxy's, the careful reading.</summary>
+    /// <summary>
+    /// What the hardener of a two-part product can do to who mixes it; one without isocyanate is taken for an epoxy's, the careful reading.
+    /// </summary>
     public static IEnumerable<Caution> OfMixing(CoatingProduct product) =>
-        product.IsocyanateFraction.DecimalFractions > 0 ? [Cautions.IsocyanateHardener] : product.Hardener is null ? [] : [Cautions.EpoxyHardener];
+        product.IsocyanateFraction.DecimalFractions > 0 ? [Cautions.IsocyanateHardener]
+            : product.Hardener is null ? [] : [Cautions.EpoxyHardener];
 
     public static IEnumerable<Caution> Of(SystemStep step) => step.Kind switch
     {

@@ -57,7 +57,8 @@ public sealed record Caution
 
     internal static Audience Somebody(Audience audience, string name) => audience is not Audience.None && (audience & ~Everybody) == 0
         ? audience
-        : throw new ArgumentOutOfRangeException(name, audience, name + " is " + audience.ToString("D") + "; allowed: crew, customer, occupant, or several of them.");
+        : throw new ArgumentOutOfRangeException(
+            name, audience, name + " is " + audience.ToString("D") + "; allowed: crew, customer, occupant, or several of them.");
 
     private static bool IsKebabCase(string code)
     {

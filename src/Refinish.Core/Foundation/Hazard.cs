@@ -1,7 +1,9 @@
 namespace Refinish;
 
 /// <summary>What can hurt people in this trade, in the order in which lists of cautions stand: what kills fastest first.</summary>
-/// <remarks>The order is a judgement, common practice: what can kill within minutes, then what ruins a life slowly, then what hurts.</remarks>
+/// <remarks>
+/// The order is a judgement, common practice: what can kill within minutes, then what ruins a life slowly, then what hurts.
+/// </remarks>
 public enum Hazard
 {
     /// <summary>Fire or explosion of vapour, and of rags that heat by themselves.</summary>

@@ -6,7 +6,12 @@ namespace Refinish.Jobs;
 /// <remarks>Without an operation, a fixture and a room it concerns the whole job.</remarks>
 public sealed record PlannedCaution
 {
-    internal PlannedCaution(Caution caution, IReadOnlyList<string> operations, IReadOnlyList<string> fixtures, IReadOnlyList<string> rooms, IReadOnlyList<string> crew)
+    internal PlannedCaution(
+        Caution caution,
+        IReadOnlyList<string> operations,
+        IReadOnlyList<string> fixtures,
+        IReadOnlyList<string> rooms,
+        IReadOnlyList<string> crew)
     {
         Caution = caution;
         Operations = operations;
@@ -28,8 +33,8 @@ public sealed record PlannedCaution
     public IReadOnlyList<string> Rooms { get; }
 
     /// <summary>
-    /// Identifiers of the people of the crew who do those operations or work on those fixtures or in those rooms; empty when it does not concern
-    /// the crew or there is no schedule.
+    /// Identifiers of the people of the crew who do those operations or work on those fixtures or in those rooms; empty when it does not
+    /// concern the crew or there is no schedule.
     /// </summary>
     public IReadOnlyList<string> Crew { get; }
 

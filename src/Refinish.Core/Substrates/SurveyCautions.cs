@@ -40,7 +40,8 @@ internal static class SurveyCautions
             yield return Cautions.FixtureGivesWay;
         }
 
-        if (survey.SubstrateWet || survey.LeakCannotBeStopped || survey.SwollenOrDelaminated || survey.Defects.Any(defect => defect is LooseTiles))
+        if (survey.SubstrateWet || survey.LeakCannotBeStopped || survey.SwollenOrDelaminated
+            || survey.Defects.Any(defect => defect is LooseTiles))
         {
             yield return Cautions.WaterBehind;
         }

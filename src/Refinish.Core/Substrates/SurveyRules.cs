@@ -14,7 +14,7 @@ internal static class SurveyRules
 
     private static readonly Source Invented = Source.Invented("threshold or rule of the survey policy, to be replaced by the shop's own");
     private static readonly Source Practice = Source.CommonPractice("survey of a worn fixture");
-    private static readonly Source LeadAge = Source.Published("71 FR 1588", "target housing: built before 1978, TSCA section 401, as told in the proposed rule of 10 January 2006; the final rule is of 22 April 2008, 73 FR 21692, from memory");
+    private static readonly Source LeadAge = Source.Published("73 FR 21692", "final renovation rule, 22 April 2008, summary: target housing is housing built before 1978, TSCA section 401, with exceptions");
     private static readonly Source Stripping = Source.FromMemory("40 CFR 751 subpart B (89 FR 39254) forbids methylene chloride for commercial coating removal outside listed exceptions");
 
     public static IReadOnlyList<SurveyRule> All { get; } = new ValueList<SurveyRule>(

@@ -17,7 +17,9 @@ public class CautionTests
     [Evidence(Basis.Contract, "a caution has a code, a sentence, a decider and a source")]
     public void A_caution_says_who_decides()
     {
-        Caution caution = new("lead-first", Hazard.Lead, "Test the old enamel for lead before sanding.", "local code", Source.CommonPractice("lead test first"), Audience.Crew);
+        Caution caution = new(
+            "lead-first", Hazard.Lead, "Test the old enamel for lead before sanding.", "local code", Source.CommonPractice("lead test first"),
+            Audience.Crew);
         Assert.Equal("lead-first", caution.Code);
         Assert.Equal("Test the old enamel for lead before sanding. Decided by: local code.", caution.ToString());
         Assert.Equal(caution, new Caution("lead-first", Hazard.Lead, caution.Sentence, "local code", caution.Source, Audience.Crew));
@@ -28,12 +30,14 @@ public class CautionTests
         Numbers.Refuses("concerns", () => _ = new Caution("x", Hazard.Lead, "Sentence.", "local code", caution.Source, (Audience)9));
         foreach (string code in (string[])["", " ", "Lead", "lead first", "-lead", "lead-", "lead--first", "lead_first", "lead\u00e9"])
         {
-            Assert.Throws<ArgumentException>(() => new Caution(code, Hazard.Lead, "Sentence.", "local code", caution.Source, Audience.Crew));
+            Assert.Throws<ArgumentException>(() =>
+                new Caution(code, Hazard.Lead, "Sentence.", "local code", caution.Source, Audience.Crew));
         }
     }
 
     [Fact]
-    [Evidence(Basis.Contract, "every caution that the compiled library makes has a code of its own in kebab-case; their number is that of the constructor calls in its instructions")]
+    [Evidence(Basis.Contract, "every caution that the compiled library makes has a code of its own in kebab-case; their number is "
+        + "that of the constructor calls in its instructions")]
     public void Codes_are_kebab_case_and_each_is_one_cautions()
     {
         Type[] types = [.. typeof(Caution).Assembly.GetTypes().Where(type => !type.ContainsGenericParameters)];
@@ -42,12 +46,15 @@ public class CautionTests
         Assert.All(all, caution => Assert.Matches(new Regex("^[a-z0-9]+(-[a-z0-9]+)*$", RegexOptions.CultureInvariant), caution.Code));
         Assert.Equal(all.Length, all.Select(caution => caution.Code).Distinct().Count());
         Assert.Equal(all.Length, all.Select(caution => (caution.Sentence, caution.DecidedBy)).Distinct().Count());
-        Assert.Equal(all.Select(caution => caution.Code).OrderBy(code => code, StringComparer.Ordinal), Cautions.All.Select(caution => caution.Code).OrderBy(code => code, StringComparer.Ordinal));
+        Assert.Equal(
+            all.Select(caution => caution.Code).OrderBy(code => code, StringComparer.Ordinal),
+            Cautions.All.Select(caution => caution.Code).OrderBy(code => code, StringComparer.Ordinal));
         Assert.All(all, caution => Assert.NotEqual(Audience.None, caution.Concerns));
     }
 
     [Fact]
-    [Evidence(Basis.Contract, "the catalogue stands in the order of hazards, each caution says whom it concerns, who decides and on what it rests, and none calls anything safe")]
+    [Evidence(Basis.Contract, "the catalogue stands in the order of hazards, each caution says whom it concerns, who decides and "
+        + "on what it rests, and none calls anything safe")]
     public void The_catalogue_is_ordered_and_complete()
     {
         int[] hazards = [.. Cautions.All.Select(caution => (int)caution.Hazard)];
@@ -73,16 +80,17 @@ public class CautionTests
     {
         Assert.True(CautionWords.Overlap(
             "Old enamel, glaze and coatings may hold lead: test before anything is sanded, etched or stripped.",
-            "Old enamel, glaze and coatings may hold lead: test before anything is scraped.") > CautionWords.SaysTheSame);
+            "Old enamel, glaze and coatings may hold lead: test before anything is scraped.") > CautionWords.Threshold);
         Assert.True(CautionWords.Overlap(
-            "Etchants for enamel and glaze may hold hydrofluoric acid, which burns deep and late and can kill: keep calcium gluconate gel at hand or abrade instead.",
-            Cautions.Etchants.Sentence) > CautionWords.SaysTheSame);
+            "Etchants for enamel and glaze may hold hydrofluoric acid, which burns deep and late and can kill: keep calcium gluconate gel at "
+                + "hand or abrade instead.",
+            Cautions.Etchants.Sentence) > CautionWords.Threshold);
         for (int i = 0; i < Cautions.All.Count; i++)
         {
             for (int j = 0; j < i; j++)
             {
                 (Caution one, Caution other) = (Cautions.All[i], Cautions.All[j]);
-                Assert.False(one.Hazard == other.Hazard && CautionWords.Overlap(one.Sentence, other.Sentence) >= CautionWords.SaysTheSame, one.Code + " and " + other.Code);
+                Assert.False(CautionWords.SayTheSame(one, other), one.Code + " and " + other.Code);
             }
         }
     }
@@ -90,7 +98,8 @@ public class CautionTests
     /// <summary>What the texts that were merged said to save lives is in the one that took their place.</summary>
     [Theory]
     [Evidence(Basis.Contract, "the merged texts keep what the texts they replace said to save lives, phrase by phrase")]
-    [InlineData("etchant-burns", "without pain|calcium gluconate|rinse at once|ambulance|not for eyes|face shield|acid-proof gloves|never on plastics|can kill|abrade instead|through the skin")]
+    [InlineData("etchant-burns", "without pain|calcium gluconate|rinse at once|ambulance|not for eyes|face shield|acid-proof gloves|never on plastics|"
+        + "can kill|abrade instead|through the skin")]
     [InlineData("stripper-vapour", "methylene chloride|has killed|prohibited|own exhaust|gloves")]
     [InlineData("lead-untested", "scraped|sanded|ground|etched|stripped|1978|renovation rule")]
     [InlineData("preparation-dust", "wet|HEPA|dry-sweep|silica|lead|respirator|grout|filler|old coats")]

@@ -9,10 +9,13 @@ namespace Refinish.Tests.Support;
 internal static class CautionWords
 {
     /// <summary>
-    /// Half of the shorter text's words of more than three letters. Pairs that said the same before they were merged shared 53 to 93 % where they used
-    /// the same words; the closest pair that says two things (a quarter and a tenth of the flammable limit) shares 46 %. It finds copies, not paraphrases.
+    /// Half of the shorter text's words of more than three letters. Pairs that said the same before they were merged shared 53 to 93 % where
+    /// they used the same words; the closest pair that says two things (a quarter and a tenth of the flammable limit) shares 46 %. It finds
+    /// copies, not paraphrases.
     /// </summary>
-    public const double SaysTheSame = 0.5;
+    public const double Threshold = 0.5;
+
+    public static bool SayTheSame(Caution one, Caution other) => one.Hazard == other.Hazard && Overlap(one.Sentence, other.Sentence) >= Threshold;
 
     public static double Overlap(string one, string other)
     {

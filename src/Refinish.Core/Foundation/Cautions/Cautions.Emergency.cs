@@ -29,7 +29,7 @@ public static partial class Cautions
         Hazard.SolventVapour,
         "Agree before the can is opened who calls the emergency number and with which address. Whoever finds somebody down leaves the fan running, calls, and stays out: nobody enters without supplied air, or the second person falls beside the first.",
         "the employer's emergency plan under 29 CFR 1926.35 and 1926.23; the fire department",
-        Source.Published("OSHA/NIOSH hazard alert, January 2013", "workers found dead or collapsed over the tub, alone. Who calls and who stays out: common practice; 29 CFR 1926.35 and 1926.23 from memory; general industry: 29 CFR 1910.38"),
+        Source.Published("OSHA/NIOSH hazard alert, January 2013", "workers found dead or collapsed over the tub, alone. Who calls and who stays out: common practice; 29 CFR 1926.35, read, binds where another rule asks for a plan (58 FR 35083, 30 June 1993); 1926.23 and, for general industry, 29 CFR 1910.38 from memory"),
         Audience.Crew);
 
     /// <summary>What a bathroom is in the language of the confined-space rule.</summary>

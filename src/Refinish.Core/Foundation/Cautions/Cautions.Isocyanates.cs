@@ -11,7 +11,7 @@ public static partial class Cautions
         Hazard.Isocyanate,
         "Two-part urethanes release isocyanates when sprayed: use supplied air, which is all that NIOSH lists for hexamethylene diisocyanate, in a programme with fit test and medical clearance. A cartridge gives no warning when it is spent, and one exposure too many can bring lifelong asthma.",
         Respirators,
-        Source.Published("NIOSH Pocket Guide, hexamethylene diisocyanate; NIOSH Alert 96-111 (1996)", "respirator recommendations; case reports of asthma and deaths. That cartridges give no warning is from memory. Construction: 29 CFR 1926.103, which refers to 29 CFR 1910.134, from memory"),
+        Source.Published("NIOSH Pocket Guide, hexamethylene diisocyanate; NIOSH Alert 96-111 (1996)", "respirator recommendations; case reports of asthma and deaths. That cartridges give no warning is from memory. Construction: 29 CFR 1926.103, the same as 29 CFR 1910.134 (63 FR 1297, 8 January 1998)"),
         Audience.Crew);
 
     /// <summary>The supplied air itself has to be fit to breathe.</summary>
@@ -20,7 +20,7 @@ public static partial class Cautions
         Hazard.Isocyanate,
         "Supplied air is only as good as its intake: the pump or compressor stands in fresh air, away from the fan's outlet, from engines and from flues; carbon monoxide and air quality are watched as the programme says, and there is a way out when it fails.",
         Respirators,
-        Source.Published("29 CFR 1910.134", "(i): quality of breathing air; paragraph from memory"),
+        Source.Published("29 CFR 1910.134", "(i): quality of breathing air; paragraph from memory; for construction through 29 CFR 1926.103 (63 FR 1297, 8 January 1998)"),
         Audience.Crew);
 
     /// <summary>Isocyanates sensitise, through the skin too.</summary>

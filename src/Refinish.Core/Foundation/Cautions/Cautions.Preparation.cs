@@ -11,7 +11,7 @@ public static partial class Cautions
         Hazard.Stripper,
         "Do not strip with methylene chloride. Its vapour has killed at least fourteen bathtub refinishers in the United States since 2000, each in a bathroom without enough air. Treat its use as prohibited there (40 CFR 751 subpart B) unless counsel has found an exception; elsewhere ask the local law. Any other stripper needs its own exhaust, gloves and goggles too.",
         "40 CFR 751 subpart B, the local law and " + SafetyDataSheet,
-        Source.Published("OSHA/NIOSH hazard alert, January 2013; MMWR 61(7):119-122, 24 February 2012; 89 FR 39254, 8 May 2024", "deaths; final rule, in force from 8 July 2024, which bars most commercial uses (the final rule of 27 March 2019, 84 FR 11420, barred consumers only). That no exception covers this use is from memory. Where it is still used at all: 29 CFR 1910.1052, for construction through 29 CFR 1926.1152"),
+        Source.Published("OSHA/NIOSH hazard alert, January 2013; MMWR 61(7):119-122, 24 February 2012; 89 FR 39254, 8 May 2024", "deaths; final rule, in force from 8 July 2024, which bars most commercial uses (the final rule of 27 March 2019, 84 FR 11420, barred consumers only). That no exception covers this use is from memory. Where it is still used at all: 29 CFR 1910.1052, whose paragraph (a) covers construction (2007 edition), and 29 CFR 1926.1152"),
         Audience.Crew);
 
     /// <summary>Etchants, hydrofluoric acid above all.</summary>
@@ -38,7 +38,7 @@ public static partial class Cautions
         Hazard.Lead,
         "Lead was found: dust and rinse water carry it, and children are hurt by very little.",
         "the law on lead work, carried out by a certified firm",
-        Source.Published("29 CFR 1926.62; 40 CFR 745 subpart E", "lead in construction; renovation rule, 73 FR 21692 (22 April 2008), citation from memory. That rinse water carries it and little hurts children: common practice"),
+        Source.Published("29 CFR 1926.62; 40 CFR 745 subpart E", "lead in construction; renovation rule, final, 73 FR 21692 (22 April 2008). That rinse water carries it and little hurts children: common practice"),
         Audience.Crew | Audience.Customer | Audience.Occupant);
 
     /// <summary>Nobody knows yet whether there is lead.</summary>
@@ -47,7 +47,7 @@ public static partial class Cautions
         Hazard.Lead,
         "Have the old enamel, glaze, coating or paint tested for lead before it is scraped, sanded, ground, etched or stripped. In the United States homes built before 1978 fall under the renovation rule when painted surfaces are disturbed; whether a glazed fixture does is a question for the local programme, so take the careful answer.",
         "the local lead programme; in the United States 40 CFR 745 subpart E and 29 CFR 1926.62",
-        Source.Published("40 CFR 745.83; 29 CFR 1926.62; 71 FR 1588", "definitions; (c)(1), construction, with 29 CFR 1910.1025 for general industry; target housing: built before 1978, TSCA section 401 (proposed rule of 10 January 2006; final rule 73 FR 21692, 22 April 2008, from memory)"),
+        Source.Published("40 CFR 745.83; 29 CFR 1926.62; 73 FR 21692", "definitions; (c)(1), construction, with 29 CFR 1910.1025 for general industry, from memory; final rule of 22 April 2008, summary: target housing is housing built before 1978, with exceptions (the proposal was 71 FR 1588, 10 January 2006)"),
         Audience.Crew | Audience.Customer);
 
     /// <summary>Dust of old surfaces.</summary>

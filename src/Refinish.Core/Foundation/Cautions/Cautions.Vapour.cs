@@ -29,7 +29,7 @@ public static partial class Cautions
         Hazard.SolventVapour,
         "As much clean air has to come in as the fan takes out, across the room from it. Without an opening the fan moves next to nothing, and it can draw flue gas back out of a water heater: shut gas appliances off and check their draught afterwards.",
         "the local mechanical and fuel-gas code",
-        Source.Published("29 CFR 1910.94", "(c)(7)(i): clean make-up air equal to the exhaust; construction: 29 CFR 1926.57, paragraphs from memory; back-draught is common practice"),
+        Source.Published("29 CFR 1910.94", "(c)(7)(i): clean fresh air in the quantity of what is exhausted; construction: 29 CFR 1926.57(a) to (d), exhaust that carries vapour away from people and runs on after the work; back-draught is common practice"),
         Audience.Crew);
 
     /// <summary>A peak at what is immediately dangerous to life or health.</summary>
@@ -38,7 +38,7 @@ public static partial class Cautions
         Hazard.SolventVapour,
         "A peak is at or above what NIOSH lists as immediately dangerous to life or health. Do not enter; at such a level only full-facepiece pressure-demand self-contained or supplied air with an escape bottle is listed. Change the job: less at a time, more air, another product.",
         Respirators,
-        Source.Published("29 CFR 1910.134", "(d)(2): atmospheres immediately dangerous to life or health; paragraph from memory; construction: through 29 CFR 1926.103"),
+        Source.Published("29 CFR 1910.134", "(d)(2): atmospheres immediately dangerous to life or health; paragraph from memory; for construction through 29 CFR 1926.103 (63 FR 1297, 8 January 1998)"),
         Audience.Crew);
 
     /// <summary>A study without a fan.</summary>

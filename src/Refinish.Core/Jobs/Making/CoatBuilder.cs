@@ -1,7 +1,6 @@
 using System;
 using System.Collections.Generic;
 using System.Linq;
-using Refinish.Air;
 using Refinish.Coatings;
 using Refinish.Coverage;
 using Refinish.Estimating;

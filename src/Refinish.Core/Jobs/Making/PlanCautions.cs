@@ -7,8 +7,8 @@ using Refinish.Substrates;
 namespace Refinish.Jobs;
 
 /// <summary>
-/// The cautions of a plan, each said once, what kills fastest first: those that its operations, the surveys of its fixtures, its coats, the air of its
-/// rooms, its options and its handover bring, and no others.
+/// The cautions of a plan, each said once, what kills fastest first: those that its operations, the surveys of its fixtures, its coats, the
+/// air of its rooms, its options and its handover bring, and no others.
 /// </summary>
 internal sealed class PlanCautions
 {
@@ -61,9 +61,12 @@ internal sealed class PlanCautions
                 Add(caution, procedure.Fixture);
                 if (caution.Hazard is Hazard.Lead or Hazard.Asbestos)
                 {
-                    foreach (Operation operation in plan.Operations.Where(one => Disturbs(one) && one.Fixtures.Contains(procedure.Fixture.Id)))
+                    foreach (Operation operation in plan.Operations.Where(one => one.Fixtures.Contains(procedure.Fixture.Id)))
                     {
-                        Tie(entries[caution].Operations, operation.Id);
+                        if (Disturbs(operation))
+                        {
+                            Tie(entries[caution].Operations, operation.Id);
+                        }
                     }
                 }
             }
@@ -79,7 +82,8 @@ internal sealed class PlanCautions
     {
         foreach (CoatRun run in plan.Work?.Runs ?? [])
         {
-            foreach (Caution caution in run.Window.Cautions.Concat(run.OnSurface.Cautions).Concat(run.InCup.Cautions).Concat(run.AtWarmest.Cautions).Concat(run.Cups.Cautions))
+            IEnumerable<Caution> cure = run.OnSurface.Cautions.Concat(run.InCup.Cautions).Concat(run.AtWarmest.Cautions);
+            foreach (Caution caution in run.Window.Cautions.Concat(cure).Concat(run.Cups.Cautions))
             {
                 Add(caution, operations[run.Id]);
             }
@@ -122,16 +126,20 @@ internal sealed class PlanCautions
 
         foreach (Caution caution in plan.Handover?.Cautions ?? [])
         {
-            foreach (FixtureHandover fixture in plan.Handover!.Fixtures.Where(fixture => !caution.Equals(Cautions.NewCoatSlip) || fixture.Procedure.CoatsFloor))
+            foreach (Procedure handed in plan.Handover!.Fixtures.Select(fixture => fixture.Procedure))
             {
-                Add(caution, fixture.Procedure.Fixture);
+                if (handed.CoatsFloor || !caution.Equals(Cautions.NewCoatSlip))
+                {
+                    Add(caution, handed.Fixture);
+                }
             }
         }
     }
 
     // What may hold lead or asbestos is cut, scraped, abraded or rinsed off.
     private static bool Disturbs(Operation operation) =>
-        operation.RaisesDust || operation.Kind is WorkKind.Clear or WorkKind.Strip or WorkKind.Key or WorkKind.Regrout or WorkKind.RinseAndDry;
+        operation.RaisesDust
+        || operation.Kind is WorkKind.Clear or WorkKind.Strip or WorkKind.Key or WorkKind.Regrout or WorkKind.RinseAndDry;
 
     private static void Tie(List<string> ids, string id)
     {
@@ -186,7 +194,7 @@ internal sealed class PlanCautions
         new ValueList<string>(entry.Fixtures),
         new ValueList<string>(entry.Rooms),
         new ValueList<string>(entry.Caution.Concerns.HasFlag(Audience.Crew) && plan.Schedule is CrewSchedule schedule
-            ? schedule.Operations.Where(operation => Concerns(entry, operation.Operation)).SelectMany(operation => operation.People).Distinct()
+            ? schedule.Operations.Where(one => Concerns(entry, one.Operation)).SelectMany(one => one.People).Distinct()
             : []));
 
     // By operation where one brings it, else by fixture, else by room, else everybody.

@@ -1,7 +1,6 @@
 using System;
 using System.Collections.Generic;
 using System.Linq;
-using Refinish.Air;
 using Refinish.Estimating;
 using Refinish.Fixtures;
 using Refinish.Scheduling;

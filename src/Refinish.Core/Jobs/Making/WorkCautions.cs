@@ -24,9 +24,9 @@ internal static class WorkCautions
         WorkKind.Notice => [Cautions.Occupants],
         WorkKind.SetUp =>
         [
-            Cautions.IgnitionSources, Cautions.ExplosionProofFan, Cautions.GunAir, Cautions.FireExtinguisher, Cautions.DetectorsAndSprinklers,
-            Cautions.MakeUpAir, Cautions.Rescue, Cautions.ConfinedSpace, Cautions.HazardCommunication, Cautions.WetElectricity, Cautions.Occupants,
-            Cautions.EyeWash, Cautions.WetSheeting,
+            Cautions.IgnitionSources, Cautions.ExplosionProofFan, Cautions.GunAir, Cautions.FireExtinguisher,
+            Cautions.DetectorsAndSprinklers, Cautions.MakeUpAir, Cautions.Rescue, Cautions.ConfinedSpace, Cautions.HazardCommunication,
+            Cautions.WetElectricity, Cautions.Occupants, Cautions.EyeWash, Cautions.WetSheeting,
         ],
         WorkKind.RemoveSilicone or WorkKind.Degrease or WorkKind.SpotPrime or WorkKind.WipeAgain => Wiping,
         WorkKind.LayOnStripper =>
@@ -35,8 +35,8 @@ internal static class WorkCautions
         ],
         WorkKind.Strip =>
         [
-            Cautions.Strippers, Cautions.NeverAlone, Cautions.MakeUpAir, Cautions.Rescue, Cautions.IgnitionSources, Cautions.Occupants, Cautions.Dust,
-            Cautions.EyeWash, Cautions.RinseWater, Cautions.Drains, Cautions.WasteOwner,
+            Cautions.Strippers, Cautions.NeverAlone, Cautions.MakeUpAir, Cautions.Rescue, Cautions.IgnitionSources, Cautions.Occupants,
+            Cautions.Dust, Cautions.EyeWash, Cautions.RinseWater, Cautions.Drains, Cautions.WasteOwner,
         ],
         WorkKind.Regrout or WorkKind.SealCrazing or WorkKind.Tack => [Cautions.Dust],
         WorkKind.GrindRust => [Cautions.IgnitionSources, Cautions.WetElectricity, Cautions.Dust],
@@ -48,7 +48,8 @@ internal static class WorkCautions
         WorkKind.Broadcast => [Cautions.SlipGrains],
         WorkKind.CleanGun =>
         [
-            Cautions.IgnitionSources, Cautions.BondingAndGrounding, Cautions.Rags, Cautions.Drains, Cautions.ReactiveWaste, Cautions.WasteOwner,
+            Cautions.IgnitionSources, Cautions.BondingAndGrounding, Cautions.Rags, Cautions.Drains, Cautions.ReactiveWaste,
+            Cautions.WasteOwner,
         ],
         WorkKind.StandBy => [Cautions.NeverAlone, Cautions.Rescue],
         WorkKind.Demask => [Cautions.DetectorsAndSprinklers, Cautions.Rags, Cautions.WasteOwner],
@@ -79,13 +80,17 @@ internal static class WorkCautions
     {
         bool isocyanate = product.IsocyanateFraction.DecimalFractions > 0;
         bool inTheMist = kind != WorkKind.CleanGun;
-        IEnumerable<Caution> lungs = isocyanate && inTheMist ? Cautions.ForIsocyanates : product.Hardener is not null ? [Cautions.Sensitised] : [];
+        IEnumerable<Caution> lungs = isocyanate && inTheMist ? Cautions.ForIsocyanates
+            : product.Hardener is not null ? [Cautions.Sensitised] : [];
         IEnumerable<Caution> mist = inTheMist ? Spray : [];
         return new ValueList<Caution>(mist.Concat(Of(kind)).Concat(lungs).Concat(SystemCautions.OfMixing(product))
             .Concat(overhead ? [Cautions.OverheadWork] : []).Distinct());
     }
 
-    /// <summary>All that an operation brings: its own, those of its kind, and those of what it does to the room, so that work of a caller's own loses nothing.</summary>
+    /// <summary>
+    /// All that an operation brings: its own, those of its kind, and those of what it does to the room, so that work of a caller's own
+    /// loses nothing.
+    /// </summary>
     public static IEnumerable<Caution> Brought(Operation operation) =>
         operation.Cautions
             .Concat(Of(operation.Kind))
