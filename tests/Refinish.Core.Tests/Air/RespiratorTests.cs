@@ -20,7 +20,7 @@ public class RespiratorTests
         new(Kind(name), Exposure(value, limit), air, danger);
 
     [Fact]
-    [Evidence(Basis.Cited, "a published worked example of the hazard ratio: 8 mg/m³ over a limit of 1 mg/m³ is 8 (Respiratory Protection Device guide, respfit.org.au); "
+    [Evidence(Basis.Cited, "a published worked example of the hazard ratio: 8 mg/m³ over a limit of 1 mg/m³ is 8 (RESP-FIT, respfit.org.au, page of the hazard ratio); "
         + "a factor of 10 leaves no more than one tenth inside (ISHN, Know your APFs); use at most in factor times limit (29 CFR 1910.134(d)(3)(i)(B))")]
     public void The_ratio_of_a_published_example()
     {
