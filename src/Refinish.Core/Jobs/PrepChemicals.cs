@@ -9,10 +9,13 @@ using UnitsNet;
 
 namespace Refinish.Jobs;
 
-/// <summary>A generic, invented set of chemicals for the preparation, to be replaced by a shop's own products and their data sheets.</summary>
+/// <summary>
+/// A generic, invented set of chemicals for the preparation, to be replaced by a shop's own products and their data sheets.
+/// </summary>
 public static class PrepChemicals
 {
-    private static readonly Source Made = Source.Invented("composition, amount and times of a kind of product as memory has it; the data sheets of the real product go first");
+    private static readonly Source Made = Source.Invented(
+        "composition, amount and times of a kind of product as memory has it; the data sheets of the real product go first");
 
     private static readonly Caution Caustic = new(
         "caustic-cleaner",
@@ -24,7 +27,8 @@ public static class PrepChemicals
     private static readonly Caution AcidCleaner = new(
         "acid-cleaner",
         Hazard.Acid,
-        "An acid descaler gives off no solvent and is no less dangerous: it burns eyes and skin, frees chlorine from bleach, and eats joints, metal trim and acrylic. Goggles, long gloves, the fan on, and much water after it.",
+        "An acid descaler gives off no solvent and is no less dangerous: it burns eyes and skin, frees chlorine from bleach, and "
+            + "eats joints, metal trim and acrylic. Goggles, long gloves, the fan on, and much water after it.",
         "the safety data sheet",
         Source.CommonPractice("acid cleaners in bathrooms"));
 
@@ -36,8 +40,10 @@ public static class PrepChemicals
         Source.Published("a safety data sheet of d-limonene", "hazard statement on rags wet with unsaturated hydrocarbons"));
 
     /// <summary>
-    /// A digester for silicone with citrus solvent, a stripper of benzyl alcohol in a gel (no chlorinated solvent), an acid descaler and a waterborne alkaline degreaser,
-    /// neither with solvent, and a wipe of isopropanol and water before the promoter. Items: <c>silicone-remover</c>, <c>stripper</c>, <c>descaler</c>,
+    /// A digester for silicone with citrus solvent, a stripper of benzyl alcohol in a gel (no chlorinated solvent), an acid descaler and
+    /// a waterborne alkaline degreaser,
+    /// neither with solvent, and a wipe of isopropanol and water before the promoter. Items: <c>silicone-remover</c>, <c>stripper</c>,
+    /// <c>descaler</c>,
     /// <c>degreaser</c>, <c>alcohol-wipe</c>.
     /// </summary>
     public static IReadOnlyList<PrepChemical> Generic { get; } = new ValueList<PrepChemical>(
@@ -76,7 +82,10 @@ public static class PrepChemicals
             Id = "descaler",
             Name = "acid descaler",
             For = WorkKind.Descale,
-            Surfaces = [FixtureMaterial.EnamelledCastIron, FixtureMaterial.EnamelledSteel, FixtureMaterial.VitreousChina, FixtureMaterial.CeramicTile],
+            Surfaces =
+            [
+                FixtureMaterial.EnamelledCastIron, FixtureMaterial.EnamelledSteel, FixtureMaterial.VitreousChina, FixtureMaterial.CeramicTile,
+            ],
             Coverage = SpreadingRate.FromSquareMetersPerLiter(5),
             Density = Density.FromGramsPerMilliliter(1.05),
             VolatileFraction = Ratio.Zero,
