@@ -8,8 +8,10 @@ using UnitsNet;
 namespace Refinish.Jobs;
 
 /// <summary>
-/// What an operation gives off into the air of its room. Left to evaporate, as a wipe is, all of it does, evenly while it is put on and then within a time
-/// constant. Taken off again, as a stripper is, it gives off mass over time constant for as long as it lies, and what is left then goes with what is taken off.
+/// What an operation gives off into the air of its room. Left to evaporate, as a wipe is, all of it does, evenly while it is put on and
+/// then within a time
+/// constant. Taken off again, as a stripper is, it gives off mass over time constant for as long as it lies, and what is left then goes
+/// with what is taken off.
 /// </summary>
 /// <example><code>
 /// Evaporation wipe = new("degreaser", Mass.FromGrams(40), [new SolventShare(Solvents.Isopropanol, Ratio.FromPercent(100))]);
@@ -57,7 +59,8 @@ public sealed record Evaporation
     = WipeEmission.AssumedEvaporationTime;
 
     /// <summary>
-    /// How long after the end of the operation it is taken off, 0 to 24 h; <see langword="null"/> for what is left to evaporate. Until then its release is steady at
+    /// How long after the end of the operation it is taken off, 0 to 24 h; <see langword="null"/> for what is left to evaporate. Until
+    /// then its release is steady at
     /// the rate with which a film of that time constant begins: never less than such a film gives off.
     /// </summary>
     /// <exception cref="ArgumentOutOfRangeException">Outside the range.</exception>

@@ -10,7 +10,8 @@ using UnitsNet;
 namespace Refinish.Jobs;
 
 /// <summary>
-/// A chemical that is used up while a fixture is prepared: stripper, silicone digester, descaler, degreaser, solvent wipe. It says how much is used, so that it
+/// A chemical that is used up while a fixture is prepared: stripper, silicone digester, descaler, degreaser, solvent wipe. It says how
+/// much is used, so that it
 /// is bought, and what of it evaporates, so that the air of the room knows of it. <see cref="PrepChemicals.Generic"/> is an invented set.
 /// </summary>
 /// <example><code>
@@ -25,7 +26,9 @@ public sealed record PrepChemical
 {
     /// <summary>40 CFR 751 subpart B, as far as it was read.</summary>
     internal static readonly Source NoMethyleneChloride =
-        Source.Published("40 CFR 751 subpart B, 89 FR 39254 (8 May 2024)", "its definition of paint and coating removal covers a paid refinisher; that no exception covers this use is from memory");
+        Source.Published(
+            "40 CFR 751 subpart B, 89 FR 39254 (8 May 2024)",
+            "its definition of paint and coating removal covers a paid refinisher; that no exception covers this use is from memory");
 
     private static readonly Bounds Volumes = Bounds.NotNegative(Measure.Capacity, 0.01);
 
@@ -54,12 +57,17 @@ public sealed record PrepChemical
     }
 
     /// <summary>The kind of work that uses it, one that stands before the coats and has hands at it.</summary>
-    /// <exception cref="ArgumentOutOfRangeException">Another kind: coats and promoters state what they give off themselves, and a gun is cleaned outdoors.</exception>
+    /// <exception cref="ArgumentOutOfRangeException">Another kind: coats and promoters state what they give off themselves, and a gun is
+    /// cleaned outdoors.</exception>
     public required WorkKind For
     {
         get;
         init => field = Guard.Defined(value, nameof(For)) != WorkKind.Warm && Array.IndexOf(WorkOrder.BeforeCoats, value) >= 0 ? value
-            : throw new ArgumentOutOfRangeException(nameof(For), value, "For is " + value.ToString("G") + "; allowed: the kinds of work that prepare a fixture, from Clear to Mask. Coats and promoters state what they give off themselves.");
+            : throw new ArgumentOutOfRangeException(
+                nameof(For),
+                value,
+                "For is " + value.ToString("G") + "; allowed: the kinds of work that prepare a fixture, from Clear to Mask. "
+                + "Coats and promoters state what they give off themselves.");
     }
 
     /// <summary>Surfaces that it may touch; empty, which is any, unless given.</summary>
@@ -71,7 +79,9 @@ public sealed record PrepChemical
     }
     = ValueList<FixtureMaterial>.Empty;
 
-    /// <summary>Area worked per volume, all passes and what stays in cloths included; <see langword="null"/>, no use by area, when left out.</summary>
+    /// <summary>
+    /// Area worked per volume, all passes and what stays in cloths included; <see langword="null"/>, no use by area, when left out.
+    /// </summary>
     /// <remarks>The area is the coated one; of a stripper that of the coat that comes off.</remarks>
     /// <exception cref="ArgumentOutOfRangeException">Not more than 0.</exception>
     public SpreadingRate? Coverage
@@ -112,16 +122,24 @@ public sealed record PrepChemical
         init => density = Guard.Within(value, Bounds.Between(300, 5000, Measure.Density), nameof(Density));
     }
 
-    /// <summary>Part of its mass that is organic solvent, 0 to 100 %, water not counted; <see langword="null"/> when not stated, and then its vapour cannot be judged.</summary>
+    /// <summary>
+    /// Part of its mass that is organic solvent, 0 to 100 %, water not counted; <see langword="null"/> when not stated, and then its
+    /// vapour cannot be judged.
+    /// </summary>
     /// <exception cref="ArgumentOutOfRangeException">Outside the range.</exception>
     public Ratio? VolatileFraction
     {
         get => volatiles is double fraction ? Ratio.FromDecimalFractions(fraction) : null;
-        init => volatiles = value is Ratio fraction ? Guard.Within(fraction, Bounds.NotNegative(Measure.Percent, 1), nameof(VolatileFraction)) : null;
+        init => volatiles = value is Ratio fraction
+            ? Guard.Within(fraction, Bounds.NotNegative(Measure.Percent, 1), nameof(VolatileFraction))
+            : null;
     }
 
-    /// <summary>The solvents, as shares of what is volatile that add up to 100 %; empty for a chemical without solvent, or when not stated.</summary>
-    /// <exception cref="ArgumentException">An entry is missing, or one is methylene chloride, which has killed bathtub refinishers and may not be used for this work (40 CFR 751 subpart B).</exception>
+    /// <summary>
+    /// The solvents, as shares of what is volatile that add up to 100 %; empty for a chemical without solvent, or when not stated.
+    /// </summary>
+    /// <exception cref="ArgumentException">An entry is missing, or one is methylene chloride, which has killed bathtub refinishers and
+    /// may not be used for this work (40 CFR 751 subpart B).</exception>
     /// <exception cref="ArgumentOutOfRangeException">The shares do not add up to 100 % within 0.1 %.</exception>
     public IReadOnlyList<SolventShare> Solvents
     {
@@ -131,14 +149,17 @@ public sealed record PrepChemical
             ValueList<SolventShare> shares = SolventShare.Blend(value, nameof(Solvents));
             field = !shares.Any(share => share.Solvent.CasNumber == Coatings.Solvents.MethyleneChloride.CasNumber) ? shares
                 : throw new ArgumentException(
-                    "Solvents holds methylene chloride. Its vapour has killed at least fourteen bathtub refinishers, and its use in this work is to be taken as prohibited: "
+                    "Solvents holds methylene chloride. Its vapour has killed at least fourteen bathtub refinishers, "
+                    + "and its use in this work is to be taken as prohibited: "
                     + NoMethyleneChloride + ". Choose a product without it.",
                     nameof(Solvents));
         }
     }
     = ValueList<SolventShare>.Empty;
 
-    /// <summary>Time constant with which what is put on dries, 1 s to 30 days; 2 min unless given (invented). A gel dries in hours or days.</summary>
+    /// <summary>
+    /// Time constant with which what is put on dries, 1 s to 30 days; 2 min unless given (invented). A gel dries in hours or days.
+    /// </summary>
     /// <exception cref="ArgumentOutOfRangeException">Outside the range.</exception>
     public TimeSpan TimeConstant
     {
@@ -203,12 +224,15 @@ public sealed record PrepChemical
     {
         double worked = Guard.Within(area, Bounds.NotNegative(Measure.Area, 1e4), nameof(area));
         double meters = Guard.Within(joint, Bounds.NotNegative(Measure.Distance, 1e4), nameof(joint));
-        return Volume.FromCubicMeters(each + (meters * perMeterOfJoint) + (Coverage is SpreadingRate rate ? worked / rate.SquareMetersPerCubicMeter : 0));
+        double byArea = Coverage is SpreadingRate rate ? worked / rate.SquareMetersPerCubicMeter : 0;
+        return Volume.FromCubicMeters(each + (meters * perMeterOfJoint) + byArea);
     }
 
     /// <summary>What an amount of it gives off.</summary>
     /// <param name="amount">Volume that is put on, 0 to 10 m³.</param>
-    /// <returns>The solvent in it; <see langword="null"/> when there is none or when that is not stated, see <see cref="IsVapourStated"/>.</returns>
+    /// <returns>
+    /// The solvent in it; <see langword="null"/> when there is none or when that is not stated, see <see cref="IsVapourStated"/>.
+    /// </returns>
     /// <exception cref="ArgumentOutOfRangeException">Outside the range, or more than 100 kg of solvent.</exception>
     public Evaporation? Vapour(Volume amount)
     {

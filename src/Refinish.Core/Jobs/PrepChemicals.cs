@@ -9,14 +9,19 @@ using UnitsNet;
 
 namespace Refinish.Jobs;
 
-/// <summary>A generic, invented set of chemicals for the preparation, to be replaced by a shop's own products and their data sheets.</summary>
+/// <summary>
+/// A generic, invented set of chemicals for the preparation, to be replaced by a shop's own products and their data sheets.
+/// </summary>
 public static class PrepChemicals
 {
-    private static readonly Source Made = Source.Invented("composition, amount and times of a kind of product as memory has it; the data sheets of the real product go first");
+    private static readonly Source Made = Source.Invented(
+        "composition, amount and times of a kind of product as memory has it; the data sheets of the real product go first");
 
     /// <summary>
-    /// A digester for silicone with citrus solvent, a stripper of benzyl alcohol in a gel (no chlorinated solvent), an acid descaler and a waterborne alkaline degreaser,
-    /// neither with solvent, and a wipe of isopropanol and water before the promoter. Items: <c>silicone-remover</c>, <c>stripper</c>, <c>descaler</c>,
+    /// A digester for silicone with citrus solvent, a stripper of benzyl alcohol in a gel (no chlorinated solvent), an acid descaler and
+    /// a waterborne alkaline degreaser,
+    /// neither with solvent, and a wipe of isopropanol and water before the promoter. Items: <c>silicone-remover</c>, <c>stripper</c>,
+    /// <c>descaler</c>,
     /// <c>degreaser</c>, <c>alcohol-wipe</c>.
     /// </summary>
     public static IReadOnlyList<PrepChemical> Generic { get; } = new ValueList<PrepChemical>(
@@ -55,7 +60,10 @@ public static class PrepChemicals
             Id = "descaler",
             Name = "acid descaler",
             For = WorkKind.Descale,
-            Surfaces = [FixtureMaterial.EnamelledCastIron, FixtureMaterial.EnamelledSteel, FixtureMaterial.VitreousChina, FixtureMaterial.CeramicTile],
+            Surfaces =
+            [
+                FixtureMaterial.EnamelledCastIron, FixtureMaterial.EnamelledSteel, FixtureMaterial.VitreousChina, FixtureMaterial.CeramicTile,
+            ],
             Coverage = SpreadingRate.FromSquareMetersPerLiter(5),
             Density = Density.FromGramsPerMilliliter(1.05),
             VolatileFraction = Ratio.Zero,

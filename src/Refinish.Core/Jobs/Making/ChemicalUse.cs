@@ -7,7 +7,9 @@ using UnitsNet;
 
 namespace Refinish.Jobs;
 
-/// <summary>The chemicals of the preparation on the operations that use them: what is bought, what evaporates, what can hurt, how long they work.</summary>
+/// <summary>
+/// The chemicals of the preparation on the operations that use them: what is bought, what evaporates, what can hurt, how long they work.
+/// </summary>
 internal static class ChemicalUse
 {
     /// <summary>The operation with the shop's chemicals for its kind of work.</summary>
@@ -51,9 +53,14 @@ internal static class ChemicalUse
     public static bool Uses(Operation operation, PrepChemical chemical) =>
         operation.Kind == chemical.For && operation.Materials.Any(need => need.Item == chemical.Id);
 
-    /// <summary>How long the chemicals of an operation work before the next may begin, and the one that works longest; <see langword="null"/> when none has to.</summary>
+    /// <summary>
+    /// How long the chemicals of an operation work before the next may begin, and the one that works longest; <see langword="null"/> when
+    /// none has to.
+    /// </summary>
     public static PrepChemical? WorksLongest(Operation operation, Shop shop) =>
-        shop.Chemicals.Where(chemical => chemical.Dwell > TimeSpan.Zero && Uses(operation, chemical)).OrderByDescending(chemical => chemical.Dwell).FirstOrDefault();
+        shop.Chemicals.Where(chemical => chemical.Dwell > TimeSpan.Zero && Uses(operation, chemical))
+            .OrderByDescending(chemical => chemical.Dwell).FirstOrDefault();
 
-    private static Length Joint(Procedure procedure) => Length.FromMeters(procedure.Defects.OfType<SiliconeResidue>().Sum(residue => residue.Joint.Meters));
+    private static Length Joint(Procedure procedure) =>
+        Length.FromMeters(procedure.Defects.OfType<SiliconeResidue>().Sum(residue => residue.Joint.Meters));
 }

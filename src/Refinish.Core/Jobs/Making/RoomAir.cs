@@ -13,7 +13,10 @@ internal static class RoomAir
 
     private static readonly TimeSpan Shortest = TimeSpan.FromSeconds(1);
 
-    /// <summary>When the first vapour of a schedule is given off. Studies of several rooms count from one instant, so that a person's day can run through them.</summary>
+    /// <summary>
+    /// When the first vapour of a schedule is given off. Studies of several rooms count from one instant, so that a person's day can run
+    /// through them.
+    /// </summary>
     public static DateTimeOffset ZeroOf(CrewSchedule schedule)
     {
         DateTimeOffset zero = DateTimeOffset.MaxValue;
@@ -47,7 +50,10 @@ internal static class RoomAir
         FilmTimeConstant = shop.FilmTimeConstant,
     };
 
-    /// <summary>What an operation gives off that is done in these pieces of time, each told by its start from the zero of the study and its length.</summary>
+    /// <summary>
+    /// What an operation gives off that is done in these pieces of time, each told by its start from the zero of the study and its
+    /// length.
+    /// </summary>
     public static IEnumerable<Emission> Of(Evaporation vapour, IReadOnlyList<(TimeSpan Start, TimeSpan Duration)> pieces)
     {
         double whole = 0;
@@ -58,9 +64,10 @@ internal static class RoomAir
 
         foreach ((TimeSpan start, TimeSpan duration) in pieces)
         {
-            double share = AtLeast(duration).TotalSeconds / whole;
+            TimeSpan worked = AtLeast(duration);
+            double share = worked.TotalSeconds / whole;
             Mass mass = Mass.FromKilograms(vapour.Mass.Kilograms * share);
-            foreach (Emission emission in vapour.TakenOffAfter is TimeSpan after ? Lying(vapour, mass, start, AtLeast(duration) + after) : Left(vapour, mass, start, AtLeast(duration)))
+            foreach (Emission emission in vapour.TakenOffAfter is TimeSpan after ? Lying(vapour, mass, start, worked + after) : Left(vapour, mass, start, worked))
             {
                 yield return emission;
             }

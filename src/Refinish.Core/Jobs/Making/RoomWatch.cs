@@ -10,7 +10,8 @@ using UnitsNet;
 namespace Refinish.Jobs;
 
 /// <summary>
-/// Who stays out of a room with vapour in it, for how long, and who watches. One rule for all operations: coats, stripping and promoters, and whatever else gives off
+/// Who stays out of a room with vapour in it, for how long, and who watches. One rule for all operations: coats, stripping and promoters,
+/// and whatever else gives off
 /// enough to bring the closed room to a tenth of its lower flammable limit.
 /// </summary>
 internal sealed class RoomWatch
@@ -35,17 +36,21 @@ internal sealed class RoomWatch
     public static void Over(WorkBuilder builder, SiteRoom room, RoomCourse course) => new RoomWatch(builder, room, course).Over();
 
     /// <summary>
-    /// Whether only those who wear supplied air are in the room meanwhile. Grains are broadcast into a coat that was sprayed minutes ago. Stripping and promoters count
+    /// Whether only those who wear supplied air are in the room meanwhile. Grains are broadcast into a coat that was sprayed minutes ago.
+    /// Stripping and promoters count
     /// however little they give off, since a fixture is leant into.
     /// </summary>
-    public static bool KeepsOthersOut(Operation operation, Premises premises) => operation.Sprays || operation.Clearing > TimeSpan.Zero || operation.Kind == WorkKind.Broadcast
-        || (operation.Vapours.Count > 0 && operation.People > 0 && premises.Rooms.FirstOrDefault(one => one.Id == operation.Room) is SiteRoom room
+    public static bool KeepsOthersOut(Operation operation, Premises premises) =>
+        operation.Sprays || operation.Clearing > TimeSpan.Zero || operation.Kind == WorkKind.Broadcast
+        || (operation.Vapours.Count > 0 && operation.People > 0
+            && premises.Rooms.FirstOrDefault(one => one.Id == operation.Room) is SiteRoom room
             && (operation.Kind is WorkKind.LayOnStripper or WorkKind.Strip or WorkKind.Promote || !IsLittle(operation, room)));
 
     // All of it in the air of the closed room at once; a limit that is not known is not little.
     private static bool IsLittle(Operation operation, SiteRoom room)
     {
         double volume = room.Room.Volume.CubicMeters;
+        double molar = AirKernel.MolarVolume * AirKernel.StandardPressure / room.Room.AirPressure.Pascals;
         double sum = 0;
         foreach (SolventShare share in operation.Vapours.SelectMany(vapour => vapour.Solvents))
         {
@@ -59,9 +64,8 @@ internal sealed class RoomWatch
         {
             foreach (SolventShare share in vapour.Solvents)
             {
-                sum += AirKernel.VolumeFraction(
-                    vapour.Mass.Kilograms * share.MassFraction.DecimalFractions / volume,
-                    AirKernel.MolarVolume * AirKernel.StandardPressure / room.Room.AirPressure.Pascals, share.Solvent.MolarMass.KilogramsPerMole)
+                double concentration = vapour.Mass.Kilograms * share.MassFraction.DecimalFractions / volume;
+                sum += AirKernel.VolumeFraction(concentration, molar, share.Solvent.MolarMass.KilogramsPerMole)
                     / share.Solvent.LowerFlammableLimit!.Value.DecimalFractions;
             }
         }
@@ -73,7 +77,8 @@ internal sealed class RoomWatch
     {
         bool someone = builder.Shop.StandsBy && builder.Shop.Crew.Count > 1;
         (TimeSpan? Longest, string Name) worst = (TimeSpan.Zero, string.Empty);
-        foreach (string id in builder.Operations.Where(operation => operation.Room == room.Id && operation.Beside is null && operation.People > 0).Select(operation => operation.Id).ToArray())
+        Operation[] attended = [.. builder.Operations.Where(operation => operation.Room == room.Id && operation.Beside is null && operation.People > 0)];
+        foreach (string id in attended.Select(operation => operation.Id))
         {
             int at = builder.Operations.FindIndex(operation => operation.Id == id);
             Operation operation = builder.Operations[at];
@@ -88,7 +93,10 @@ internal sealed class RoomWatch
             {
                 TimeSpan? clear = ClearingAfter(study, end);
                 worst = worst.Longest is null || (clear is TimeSpan time && time <= worst.Longest) ? worst : (clear, operation.Name);
-                builder.Operations[at] = operation with { Clearing = clear is TimeSpan found && found > operation.Clearing ? found : operation.Clearing };
+                if (clear > operation.Clearing)
+                {
+                    builder.Operations[at] = operation with { Clearing = clear.Value };
+                }
             }
 
             if (someone)
@@ -101,8 +109,13 @@ internal sealed class RoomWatch
         if (!(worst.Longest <= day))
         {
             builder.Objections.Add(new PlanObjection(ObjectionKind.Flammability, room.Id, "clearing", new LimitComparison(
-                "time until the air of " + room.Name + " is clear after '" + worst.Name + "'" + (worst.Longest is null ? ", more than 60 days" : string.Empty),
-                (worst.Longest ?? TimeSpan.FromDays(60)).TotalSeconds, day.TotalSeconds, LimitSense.AtMost, Measure.Hours, Source.Derived("a working day of the shop's calendar"),
+                "time until the air of " + room.Name + " is clear after '" + worst.Name + "'"
+                    + (worst.Longest is null ? ", more than 60 days" : string.Empty),
+                (worst.Longest ?? TimeSpan.FromDays(60)).TotalSeconds,
+                day.TotalSeconds,
+                LimitSense.AtMost,
+                Measure.Hours,
+                Source.Derived("a working day of the shop's calendar"),
                 "a stronger exhaust with its make-up air, or less solvent at a time")
             {
                 Digits = AirStudy.ScreeningDigits,
@@ -114,17 +127,22 @@ internal sealed class RoomWatch
     private static IEnumerable<Caution> Watched(Operation operation) =>
         operation.Kind == WorkKind.Broadcast ? [Cautions.SuppliedAir, Cautions.NeverAlone] : [Cautions.NeverAlone];
 
-    /// <summary>The air after an operation, with everything that may have been done in the room before it as late as the waits allow; and when the operation ends.</summary>
+    /// <summary>
+    /// The air after an operation, with everything that may have been done in the room before it as late as the waits allow; and when the
+    /// operation ends.
+    /// </summary>
     private (AirStudy Study, TimeSpan End)? Study(Operation operation)
     {
-        List<(TimeSpan End, Operation Of)> placed = [(TimeSpan.Zero, operation), .. order.Before(operation).Select(one => (-one.Gap - order.DurationOf(operation), one.Operation))];
+        TimeSpan own = order.DurationOf(operation);
+        List<(TimeSpan End, Operation Of)> placed = [(TimeSpan.Zero, operation), .. order.Before(operation).Select(one => (-one.Gap - own, one.Operation))];
         TimeSpan first = placed.Min(one => one.End - order.DurationOf(one.Of));
         List<Emission> emissions = [.. placed.SelectMany(one => Emissions(one.Of, one.End - first))];
-        return emissions.Count == 0 ? null
-            : (new AirStudy(RoomAir.RoomAt(room, course), room.Exhaust, emissions, TimeSpan.FromHours(8), builder.Shop.ExposureLimits), -first);
+        Room air = RoomAir.RoomAt(room, course);
+        return emissions.Count == 0 ? null : (new AirStudy(air, room.Exhaust, emissions, TimeSpan.FromHours(8), builder.Shop.ExposureLimits), -first);
     }
 
-    // The later of the two lines that can be judged: a tenth of the lower flammable limit, and 1 on the index of the lowest eight-hour limits. Nothing where neither can
+    // The later of the two lines that can be judged: a tenth of the lower flammable limit, and 1 on the index of the lowest eight-hour
+    // limits. Nothing where neither can
     // be; the study of the room and the condition on going back in say so.
     private static TimeSpan? ClearingAfter(AirStudy study, TimeSpan end)
     {
@@ -155,7 +173,8 @@ internal sealed class RoomWatch
         Id = operation.Id + "/" + WorkOrder.Key(WorkKind.StandBy),
         Kind = WorkKind.StandBy,
         Name = WorkOrder.Label(WorkKind.StandBy),
-        Instruction = "stand outside the room within sight or call of whoever works in it, watch the fan and the air supply, call for help; do not go in without supplied air",
+        Instruction = "stand outside the room within sight or call of whoever works in it, watch the fan and the air supply, call for help; "
+            + "do not go in without supplied air",
         Room = room.Id,
         Beside = operation.Id,
         Time = order.DurationOf(operation),

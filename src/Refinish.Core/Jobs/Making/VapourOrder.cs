@@ -6,7 +6,8 @@ using Refinish.Scheduling;
 namespace Refinish.Jobs;
 
 /// <summary>
-/// The operations of a room that give off vapour, and how soon one may follow another: by the waits of the data sheets and the order of the work on a fixture. Where
+/// The operations of a room that give off vapour, and how soon one may follow another: by the waits of the data sheets and the order of
+/// the work on a fixture. Where
 /// nothing keeps two apart they may follow each other at once.
 /// </summary>
 internal sealed class VapourOrder
@@ -78,7 +79,8 @@ internal sealed class VapourOrder
         }
     }
 
-    // The film's own rate or an hour, which is slower than the air changes of a room in which anything is sprayed; slow films within what a study holds.
+    // The film's own rate or an hour, which is slower than the air changes of a room in which anything is sprayed; slow films within
+    // what a study holds.
     private double Slowest(Operation operation)
     {
         double constant = runs.ContainsKey(operation.Id) ? builder.Shop.FilmTimeConstant.TotalSeconds : 0;
@@ -108,7 +110,9 @@ internal sealed class VapourOrder
                 // Hours on a clock that follows the temperature are not known yet.
                 TimeSpan least = wait.Clock is null ? wait.Minimum : TimeSpan.Zero;
                 int before = places[wait.Before];
-                TimeSpan? earliest = before == from ? least : starts[before] is TimeSpan began && before < i ? began + durations[before] + least : null;
+                TimeSpan? earliest = before == from ? least
+                    : before < i && starts[before] is TimeSpan began ? began + durations[before] + least
+                    : null;
                 start = earliest is TimeSpan found && !(start >= found) ? found : start;
             }
 
