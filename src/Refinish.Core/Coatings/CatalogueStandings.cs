@@ -23,7 +23,7 @@ internal static class CatalogueStandings
     public static IReadOnlyList<ValueStanding> All()
     {
         List<ValueStanding> all = [];
-        foreach (CoatingProduct product in new[] { GenericCatalogue.EpoxyPrimer, GenericCatalogue.AcrylicUrethaneTopcoat, GenericCatalogue.AcrylicUrethaneClear })
+        foreach (CoatingProduct product in new[] { GenericCatalogue.EpoxyPrimer, GenericCatalogue.AcrylicUrethaneTopcoat, GenericCatalogue.AcrylicUrethaneClear, GenericCatalogue.HighSolidsPrimer, GenericCatalogue.HighSolidsTopcoat })
         {
             Add(all, product);
         }
@@ -47,8 +47,7 @@ internal static class CatalogueStandings
         SlipAdditive beads = GenericCatalogue.PolymerBeads;
         all.Add(new(beads.Name, "diameter", Measure.Film.Format(beads.Diameter.Meters), Grains));
         all.Add(new(beads.Name, "density of a grain", Measure.Density.Format(beads.Density.KilogramsPerCubicMeter), Grains));
-        CoatingSystem[] systems = [GenericCatalogue.EpoxyUrethaneSystem, GenericCatalogue.SlipResistantTub, GenericCatalogue.ClearedPlastic];
-        foreach (CoatingSystem system in systems)
+        foreach (CoatingSystem system in GenericCatalogue.Systems)
         {
             all.Add(new(system.Name, "most dry film", Measure.Film.Format(system.MaximumTotalDryFilm!.Value.Meters), Films));
             foreach (SystemStep step in system.Steps)

@@ -45,6 +45,17 @@ public sealed record CoatingLayer
     /// <summary>Dry film of all coats together.</summary>
     public Length TotalDryFilm => Length.FromMeters(dryFilmPerCoat * Coats);
 
+    /// <summary>Volatile organic compounds, as applied and at the maker's greatest reducer, against a limit.</summary>
+    /// <param name="limit">The limit.</param>
+    /// <returns>The comparison of the greater of the two; it cannot be judged when the cans do not state enough.</returns>
+    /// <exception cref="ArgumentNullException"><paramref name="limit"/> is missing.</exception>
+    public LimitComparison Voc(VocLimit limit)
+    {
+        LimitComparison applied = new MixedCoating(Product, Reducer).Compare(Guard.NotNull(limit, nameof(limit)));
+        LimitComparison most = MixedCoating.AtMaximumReducer(Product).Compare(limit);
+        return most.Value is null || most.Value > applied.Value ? most : applied;
+    }
+
     /// <summary>Coats, product and film in one line.</summary>
     /// <returns>Text such as <c>3 × two-part acrylic urethane, 30 µm dry each</c>.</returns>
     public override string ToString() =>

@@ -103,6 +103,19 @@ public sealed record CoatingSystem
         return Promoters.FirstOrDefault(promoter => promoter.Materials.Contains(material));
     }
 
+    /// <summary>Volatile organic compounds of each product, as applied and at the maker's greatest reducer, against a limit.</summary>
+    /// <param name="limit">The limit.</param>
+    /// <returns>One comparison for each product by its id, of the greater of the two.</returns>
+    /// <exception cref="ArgumentNullException"><paramref name="limit"/> is missing.</exception>
+    public IReadOnlyDictionary<string, LimitComparison> Voc(VocLimit limit)
+    {
+        Guard.NotNull(limit, nameof(limit));
+        return Layers.GroupBy(layer => layer.Product.Id, StringComparer.Ordinal).ToDictionary(
+            same => same.Key,
+            same => same.Select(layer => layer.Voc(limit)).OrderByDescending(comparison => comparison.Value ?? double.PositiveInfinity).First(),
+            StringComparer.Ordinal);
+    }
+
     /// <summary>
     /// Why this system may not go on a material as it stands; an empty list when nothing was found against it. On an old coating that is
     /// kept no promoter is needed: it is abraded and primed, and the first product has to be stated for it.
@@ -182,6 +195,11 @@ public sealed record CoatingSystem
 
         for (int i = 0; i < Steps.Count; i++)
         {
+            if (Steps[i].Kind == SystemStepKind.Etch && (i + 1 == Steps.Count || Steps[i + 1].Kind != SystemStepKind.RinseAndDry))
+            {
+                objections.Add(Steps[i].Name + " is not neutralised, rinsed off and dried before what follows.");
+            }
+
             if (Steps[i].Kind == SystemStepKind.SlipResistantBroadcast)
             {
                 if (i == 0 || Steps[i - 1].Layer is null)

@@ -208,6 +208,10 @@ public static class GenericCatalogue
     /// Promoter wipe, one coat of epoxy primer (30 µm), three coats of acrylic urethane (30 µm each, 10 % reducer). The preparation is left
     /// to the survey.
     /// </summary>
+    /// <remarks>
+    /// Beyond the 420 g/L that the library remembers for tub and tile refinish coatings (<see cref="VocLimits"/>), as applied and at the
+    /// greatest reducer: where such a limit holds, take <see cref="HighSolidsSystem"/>. <see cref="CoatingSystem.Voc"/> compares.
+    /// </remarks>
     public static CoatingSystem EpoxyUrethaneSystem { get; } = new(
         "epoxy-urethane",
         "epoxy primer under acrylic urethane",
@@ -219,6 +223,28 @@ public static class GenericCatalogue
         ],
         Length.FromMicrometers(200),
         Generic);
+
+    /// <summary>
+    /// Two-part high-solids epoxy primer, 2 : 1 by volume, 62 % volume solids, 25 to 60 µm dry a coat, at most 5 % reducer: within 420 g/L of
+    /// volatile organic compounds.
+    /// </summary>
+    public static CoatingProduct HighSolidsPrimer => HighSolids.Primer;
+
+    /// <summary>
+    /// Two-part high-solids acrylic urethane topcoat, 4 : 1 by volume, 59.7 % volume solids, 30 to 60 µm dry a coat, at most 5 % reducer: within
+    /// 420 g/L of volatile organic compounds. Its hardener is an isocyanate.
+    /// </summary>
+    public static CoatingProduct HighSolidsTopcoat => HighSolids.Topcoat;
+
+    /// <summary>
+    /// Promoter wipe, one coat of high-solids epoxy primer (35 µm), two coats of high-solids acrylic urethane (45 µm each, 5 % reducer). The
+    /// preparation is left to the survey. Every product stays within 420 g/L of volatile organic compounds at its greatest reducer
+    /// (<see cref="VocLimits"/>); whether that is the limit where you work, your air district says.
+    /// </summary>
+    public static CoatingSystem HighSolidsSystem => HighSolids.System;
+
+    /// <summary>Every system of this catalogue.</summary>
+    public static IReadOnlyList<CoatingSystem> Systems => new ValueList<CoatingSystem>([HighSolidsSystem, EpoxyUrethaneSystem, SlipResistantTub, ClearedPlastic]);
 
     /// <summary>Two-part acrylic urethane clear, 4 : 1 by volume, 46 % volume solids, with the topcoat's hardener, reducer and times.</summary>
     public static CoatingProduct AcrylicUrethaneClear { get; } = AcrylicUrethaneTopcoat with
@@ -249,13 +275,17 @@ public static class GenericCatalogue
     /// A tub with a slip-resistant floor: clean, etch, rinse, filler, silane, primer, one finish coat, beads at 20 g/m², two finish coats
     /// over them.
     /// </summary>
+    /// <remarks>
+    /// Beyond the 420 g/L that the library remembers for tub and tile refinish coatings (<see cref="VocLimits"/>), as applied and at the
+    /// greatest reducer: where such a limit holds, take <see cref="HighSolidsSystem"/>. <see cref="CoatingSystem.Voc"/> compares.
+    /// </remarks>
     public static CoatingSystem SlipResistantTub { get; } = new(
         "slip-resistant-tub",
         "slip-resistant tub floor",
         [
             SystemStep.Preparation(SystemStepKind.Clean, "clean, rinse, clean again", [], Source.CommonPractice("two cleaning steps")),
             SystemStep.Preparation(SystemStepKind.Etch, "etch the glaze", Glassy, Source.CommonPractice("etching of glassy surfaces")),
-            SystemStep.Preparation(SystemStepKind.RinseAndDry, "rinse off the etchant and dry", [], Rinsing),
+            SystemStep.Preparation(SystemStepKind.RinseAndDry, "neutralise and rinse off the etchant, dry", [], Rinsing),
             SystemStep.Preparation(SystemStepKind.Filler, "fill chips and sand", [], Source.CommonPractice("two-part filler in chips")),
             SystemStep.Wipe(SilanePromoter),
             SystemStep.Coat(new CoatingLayer(EpoxyPrimer, Length.FromMicrometers(30), 1, Ratio.FromPercent(10))),
@@ -270,6 +300,10 @@ public static class GenericCatalogue
     /// A plastic fixture: clean, abrade, rinse, plastic wipe, primer, two finish coats, one clear coat. It also goes on an old coating that
     /// is kept.
     /// </summary>
+    /// <remarks>
+    /// Beyond the 420 g/L that the library remembers for tub and tile refinish coatings (<see cref="VocLimits"/>), as applied and at the
+    /// greatest reducer: where such a limit holds, take <see cref="HighSolidsSystem"/>. <see cref="CoatingSystem.Voc"/> compares.
+    /// </remarks>
     public static CoatingSystem ClearedPlastic { get; } = new(
         "cleared-plastic",
         "acrylic urethane with clear on plastic",

@@ -7,9 +7,8 @@ using UnitsNet;
 namespace Refinish.Coverage;
 
 /// <summary>
-/// The batches that deliver a need with the least mixed in excess, and among those the fewest, out of cups of several sizes; each is
-/// through the gun within its share
-/// of the pot life.
+/// The batches that deliver a need with the least mixed in excess, and among those the fewest, out of cups of several sizes; with as many of
+/// each cup they are as even as the marks allow, since a small rest is measured worst. Each is through the gun within its share of the pot life.
 /// </summary>
 /// <remarks>
 /// <para>Time to use a batch: t_use = s·t_pot − t_ind − t_mix, counted from mixing. Each batch is a whole number of its cup's graduations,
@@ -117,7 +116,7 @@ public sealed record CupPlan
             return;
         }
 
-        Batches = DealOut(rules.EqualBatches ? choice.Equal() : choice.Free(), usable);
+        Batches = DealOut(rules.EqualBatches ? choice.Equal() : CupEvening.Of(choice.Free(), usable), usable);
         IsLeast = choice.IsLeast;
         foreach (CupBatch batch in Batches)
         {
@@ -223,7 +222,7 @@ public sealed record CupPlan
     /// <returns>One line of text.</returns>
     public override string ToString() => IsPossible ? string.Join(" + ", Batches.Select(batch => Measure.Liquid.Format(batch.Volume.CubicMeters))) : "no batch possible: " + string.Join(" ", Objections);
 
-    // The choice fixes how many batches of which cup and how much together; dealt out evenly they are easier to mix alike.
+    // How many batches of which cup and how much of each is settled; dealt out evenly they are easier to mix alike.
     private static ValueList<CupBatch> DealOut(List<CupShare> shares, UsableCup[] cups)
     {
         List<CupBatch> batches = [];

@@ -128,12 +128,7 @@ public sealed class CoatRun
     /// <param name="limit">The limit.</param>
     /// <returns>The comparison of the greater of the two.</returns>
     /// <exception cref="ArgumentNullException"><paramref name="limit"/> is missing.</exception>
-    public LimitComparison Voc(VocLimit limit)
-    {
-        LimitComparison applied = new MixedCoating(Layer.Product, Layer.Reducer).Compare(Guard.NotNull(limit, nameof(limit)));
-        LimitComparison most = MixedCoating.AtMaximumReducer(Layer.Product).Compare(limit);
-        return most.Value is null || most.Value > applied.Value ? most : applied;
-    }
+    public LimitComparison Voc(VocLimit limit) => Layer.Voc(limit);
 
     /// <summary>How film, quantity, cups, window, times and solvent follow.</summary>
     /// <returns>The derivation.</returns>

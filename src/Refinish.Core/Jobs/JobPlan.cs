@@ -2,6 +2,7 @@ using System;
 using System.Collections.Generic;
 using System.Linq;
 using Refinish.Air;
+using Refinish.Coatings;
 using Refinish.Estimating;
 using UnitsNet;
 
@@ -82,6 +83,19 @@ public sealed class JobPlan
 
     /// <summary>What has to be done or found out before the plan holds, though nothing stands in its way.</summary>
     public IReadOnlyList<PlanCondition> Conditions => field ??= new ValueList<PlanCondition>(PlanConditions.Of(this));
+
+    /// <summary>
+    /// Volatile organic compounds of each product by its id, as applied and at the maker's greatest reducer, against the limit of the shop; where
+    /// it states none, against the one that the library remembers for tub and tile refinish coatings, whose source says how well it is known.
+    /// Only a limit of the shop stands in the way of a plan.
+    /// </summary>
+    public IReadOnlyDictionary<string, LimitComparison> Voc => field ??= (Work?.Runs ?? []).Select(run => run.Layer)
+        .GroupBy(layer => layer.Product.Id, StringComparer.Ordinal)
+        .ToDictionary(
+            same => same.Key,
+            same => same.Select(layer => layer.Voc(Job.Shop.VocLimit ?? VocLimits.CaliforniaMeasure2007))
+                .OrderByDescending(comparison => comparison.Value ?? double.PositiveInfinity).First(),
+            StringComparer.Ordinal);
 
     /// <summary>What each person breathes on each day, through the rooms they are in.</summary>
     public IReadOnlyList<DayExposure> Exposure => field ??= new ValueList<DayExposure>(DayExposure.Of(this));

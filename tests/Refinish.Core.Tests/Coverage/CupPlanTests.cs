@@ -16,13 +16,14 @@ public class CupPlanTests
     private static readonly VolumeFlow Rate = VolumeFlow.FromMillilitersPerMinute(60);
 
     [Fact]
-    [Evidence(Basis.Independent, "by hand: 1234 mL out of 600 mL cups to 10 mL and 200 mL cups to 2 mL is exact with two large and one small, and not with two")]
+    [Evidence(Basis.Independent, "by hand: 1234 mL out of 600 mL cups to 10 mL and 200 mL cups to 2 mL is exact with two large and one small, and not with two; as even as marks and cups allow, 520 + 520 + 194 and not 600 + 590 + 44")]
     public void A_fine_cup_takes_the_rest()
     {
         CupPlan plan = new(Volume.FromMilliliters(1234), Rate, TimeSpan.FromHours(2.5), TimeSpan.Zero, Two());
         Numbers.Near(0, plan.Excess.Milliliters, 1e-6);
         Assert.Equal(3, plan.Batches.Count);
         Numbers.Near(1234, plan.Mixed.Milliliters, 1e-6);
+        Assert.Equal("520 mL + 520 mL + 194 mL", plan.ToString());
         Numbers.HoldsToKernel(plan.Workings());
         Assert.NotEmpty(plan.Cautions);
     }

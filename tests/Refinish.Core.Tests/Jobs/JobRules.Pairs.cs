@@ -159,7 +159,7 @@ internal static partial class JobRules
             : null;
     }
 
-    private static Job Turned(Job job) => job with
+    internal static Job Turned(Job job) => job with
     {
         Fixtures = [.. job.Fixtures.Reverse()],
         Premises = job.Premises with { Rooms = [.. job.Premises.Rooms.Reverse()] },

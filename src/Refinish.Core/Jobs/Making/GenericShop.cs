@@ -47,6 +47,10 @@ internal static class GenericShop
         [
             new("epoxy-primer", Volume.FromMilliliters(750), 44m),
             new("epoxy-primer", Volume.FromMilliliters(3000), 149m),
+            new("high-solids-primer", Volume.FromMilliliters(750), 58m),
+            new("high-solids-primer", Volume.FromMilliliters(3000), 196m),
+            new("high-solids-topcoat", Volume.FromMilliliters(1250), 118m),
+            new("high-solids-topcoat", Volume.FromMilliliters(5000), 408m),
             new("epoxy-reducer", Volume.FromMilliliters(500), 9m),
             new("acrylic-urethane-topcoat", Volume.FromMilliliters(1250), 92m),
             new("acrylic-urethane-topcoat", Volume.FromMilliliters(5000), 318m),

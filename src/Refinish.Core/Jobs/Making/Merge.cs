@@ -14,7 +14,7 @@ internal static class Merge
         Operation first = same[0];
         if (same.Count == 1)
         {
-            return first with { Id = id, Labour = [.. first.Labour.Select(task => task with { Id = id })] };
+            return first with { Id = id, Materials = first.Materials.Count > 1 ? Materials(same) : first.Materials, Labour = [.. first.Labour.Select(task => task with { Id = id })] };
         }
 
         bool alike = same.TrueForAll(operation => operation.Instruction == first.Instruction);
@@ -30,10 +30,30 @@ internal static class Merge
             IsInterruptible = same.TrueForAll(operation => operation.IsInterruptible),
             RaisesDust = same.Exists(operation => operation.RaisesDust),
             IsLoud = same.Exists(operation => operation.IsLoud),
-            Materials = [.. same.SelectMany(operation => operation.Materials)],
+            Materials = Materials(same),
             Vapours = [.. same.SelectMany(operation => operation.Vapours)],
             Cautions = [.. same.SelectMany(operation => operation.Cautions).Distinct()],
         };
+    }
+
+    // One item is one entry, however many fixtures take some.
+    private static List<MaterialNeed> Materials(List<Operation> same)
+    {
+        List<MaterialNeed> needs = [];
+        foreach (MaterialNeed need in same.SelectMany(operation => operation.Materials))
+        {
+            int at = needs.FindIndex(one => one.Item == need.Item);
+            if (at < 0)
+            {
+                needs.Add(need);
+            }
+            else
+            {
+                needs[at] = new MaterialNeed(need.Item, needs[at].Name, Volume.FromCubicMeters(needs[at].Volume.CubicMeters + need.Volume.CubicMeters));
+            }
+        }
+
+        return needs;
     }
 
     // Hours of a kind of work: its fixed part once, areas and counts added up. Repairs stay one by one.
