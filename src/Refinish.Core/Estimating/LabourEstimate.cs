@@ -13,7 +13,7 @@ namespace Refinish.Estimating;
 /// <example><code>
 /// LabourTask clear = new(LabourStandards.Clear, units: 1);
 /// LabourTask coats = new(LabourStandards.SprayTopcoat, Area.FromSquareMeters(2.6), units: 0, times: 3);
-/// double hours = new LabourEstimate([clear, coats]).Hours.TotalHours;   // 0.893
+/// double hours = new LabourEstimate([clear, coats]).Hours.TotalHours;   // 0.589
 /// </code></example>
 public sealed record LabourEstimate
 {

@@ -72,7 +72,7 @@ public class LabourTests
     }
 
     [Fact]
-    [Evidence(Basis.Independent, "by hand: set-up (0.3 + 4·0.45 + 0.75)/6 = 0.475 h; three topcoats 3·(0.12 + 4·0.15 + 0.2)/6 = 0.46 h; chips 4·(0.06 + 4·0.08 + 0.15)/6 = 0.35333 h; all × 1.2")]
+    [Evidence(Basis.Independent, "by hand: set-up (20 + 4·27 + 45)/360 = 0.480556 h; three topcoats of 2.6 m² 3·(4 + 4·5 + 7)/360 = 0.258333 h; chips 4·(0.06 + 4·0.08 + 0.15)/6 = 0.35333 h; all × 1.2")]
     public void Hours_add_up()
     {
         LabourEstimate labour = new(
@@ -83,7 +83,7 @@ public class LabourTests
             ],
             difficulty: 1.2,
             crew: 2);
-        Numbers.Near(1.2 * (0.475 + 0.46 + 0.353333), labour.Hours.TotalHours, 1e-6);
+        Numbers.Near(1.2 * (0.480555556 + 0.258333333 + 0.353333333), labour.Hours.TotalHours, 1e-6);
         Numbers.Near(labour.Hours.TotalHours / 2, labour.CrewHours.TotalHours, 1e-6);
         Assert.Equal(["L-10", "L-51", "L-31"], labour.Lines.Select(line => line.Code));
         Numbers.HoldsToKernel(labour.Workings());
@@ -127,22 +127,22 @@ public class LabourTests
     }
 
     [Fact]
-    [Evidence(Basis.Independent, "added up by hand for one tub of 2.6 m²: set-up and masking 0.5, 0.75, 1.25 h; descaling and degreasing 0.4, 0.5, 0.8 h; caulking and inspecting 0.5, 0.6, 0.75 h")]
+    [Evidence(Basis.Independent, "added up by hand for one tub of 2.6 m²: set-up and masking 32, 45, 75 min; descaling and degreasing 24, 30, 47 min; caulking and inspecting 21, 30, 45 min")]
     public void Generic_standards_of_one_tub()
     {
-        (WorkKind, WorkKind, double[])[] sums =
+        (WorkKind, WorkKind, double[] Minutes)[] sums =
         [
-            (WorkKind.SetUp, WorkKind.Mask, [0.5, 0.75, 1.25]),
-            (WorkKind.Descale, WorkKind.Degrease, [0.4, 0.5, 0.8]),
-            (WorkKind.Caulk, WorkKind.Inspect, [0.5, 0.6, 0.75]),
+            (WorkKind.SetUp, WorkKind.Mask, [32, 45, 75]),
+            (WorkKind.Descale, WorkKind.Degrease, [24, 30, 47]),
+            (WorkKind.Caulk, WorkKind.Inspect, [21, 30, 45]),
         ];
-        foreach ((WorkKind one, WorkKind other, double[] hours) in sums)
+        foreach ((WorkKind one, WorkKind other, double[] minutes) in sums)
         {
             ThreePoint a = Tub(one);
             ThreePoint b = Tub(other);
-            Numbers.Close(hours[0], a.Minimum + b.Minimum, 1e-12);
-            Numbers.Close(hours[1], a.Mode + b.Mode, 1e-12);
-            Numbers.Close(hours[2], a.Maximum + b.Maximum, 1e-12);
+            Numbers.Close(minutes[0] / 60, a.Minimum + b.Minimum, 1e-12);
+            Numbers.Close(minutes[1] / 60, a.Mode + b.Mode, 1e-12);
+            Numbers.Close(minutes[2] / 60, a.Maximum + b.Maximum, 1e-12);
         }
 
         static ThreePoint Tub(WorkKind kind) =>

@@ -30,12 +30,15 @@ public class PriceTests
     // Invented for the test: 0.79 h for each fixture.
     private static readonly LabourStandard SetUpAndMask = LabourStandards.SetUp with { PerUnit = new ThreePoint(0.5, 0.75, 1.25) };
 
+    // And 0.46 h for three coats of 2.6 m².
+    private static readonly LabourStandard Topcoat = LabourStandards.SprayTopcoat with { PerSquareMeter = new ThreePoint(0.12, 0.15, 0.2) * (1 / 2.6) };
+
     private static EstimateRequest Job(double chips = 4, int fixtures = 1) => new()
     {
         Labour = new LabourEstimate(
         [
             new LabourTask(SetUpAndMask, units: fixtures),
-            new LabourTask(LabourStandards.SprayTopcoat, Area.FromSquareMeters(2.6), 0, 3),
+            new LabourTask(Topcoat, Area.FromSquareMeters(2.6), 0, 3),
             new LabourTask(LabourStandards.Generic.Single(standard => standard.Code == "L-31"), units: chips),
         ]),
         Materials =

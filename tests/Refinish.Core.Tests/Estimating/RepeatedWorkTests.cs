@@ -148,10 +148,10 @@ public class RepeatedWorkTests
         Numbers.Close(labour.BetaPertDeviation.TotalHours, labour.Deviation(ThreePointReading.Pert, default).TotalHours, 1e-6);
         Numbers.Close(labour.ClassicDeviation.TotalHours, labour.Deviation(ThreePointReading.NormalClassicPert, default).TotalHours, 1e-6);
 
-        // All together: (.45 + .5 + .15)/6 by the classic rule.
-        Numbers.Near(1.1 / 6, labour.Deviation(ThreePointReading.LognormalClassicPert, Ratio.FromPercent(100)).TotalHours, 1e-7);
-        double squares = (0.2025 + 0.25 + 0.0225) / 36;
-        Numbers.Near(Math.Sqrt(squares + (0.5 * ((1.1 * 1.1 / 36) - squares))), labour.Deviation(ThreePointReading.NormalClassicPert, Ratio.FromPercent(50)).TotalHours, 1e-7);
+        // All together: (25 + 23 + 15 min)/6 by the classic rule.
+        Numbers.Near(1.05 / 6, labour.Deviation(ThreePointReading.LognormalClassicPert, Ratio.FromPercent(100)).TotalHours, 1e-7);
+        double squares = (625 + 529 + 225) / 3600.0 / 36;
+        Numbers.Near(Math.Sqrt(squares + (0.5 * ((1.05 * 1.05 / 36) - squares))), labour.Deviation(ThreePointReading.NormalClassicPert, Ratio.FromPercent(50)).TotalHours, 1e-7);
     }
 
     [Fact]

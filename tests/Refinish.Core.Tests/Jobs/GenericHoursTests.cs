@@ -19,17 +19,20 @@ public class GenericHoursTests
     // three to five, four to eight, five to six hours for a tub; six to nine for a tub with its walls; all without the short return for
     // caulk, up to an hour. For sinks and counters from memory: half a day. Common practice, no source behind it.
     [Theory]
-    [InlineData("tub", 3, 9)]
-    [InlineData("tub and surround", 5, 12)]
-    [InlineData("sink", 2, 7)]
-    [InlineData("counter", 3, 9)]
+    [InlineData("tub", 3, 9, 2)]
+    [InlineData("tub and surround", 5, 12, 3)]
+    [InlineData("sink", 2, 7, 2)]
+    [InlineData("counter", 3, 9, 2)]
     [Evidence(Basis.Independent, "ranges that the trade quotes to customers (common practice, no source), a return for caulk included")]
-    public void Hours_and_visits_are_those_that_the_trade_quotes(string what, double least, double most)
+    public void Hours_and_visits_are_those_that_the_trade_quotes(string what, double least, double most, int visits)
     {
         JobPlan plan = Example(what).Plan();
         Assert.Empty(plan.Objections);
         Assert.InRange(OnSite(plan), least, most);
-        Assert.InRange(plan.Schedule!.Trips, 1, 2);
+        Assert.InRange(plan.Schedule!.Trips, 1, visits);
+
+        // The page on estimating prints the hours to a tenth.
+        Assert.Contains(OnSite(plan).ToString("F1", System.Globalization.CultureInfo.InvariantCulture) + " | " + plan.Schedule.Trips, Printed(what), StringComparison.Ordinal);
     }
 
     [Fact]
@@ -85,10 +88,15 @@ public class GenericHoursTests
         JobPlan plan = (job with { Fixtures = [job.Fixtures[0], wall, .. Example("sink").Fixtures] }).Plan();
         Assert.Empty(plan.Objections);
         ScheduledOperation grout = plan.Schedule!.Operations.Single(operation => operation.Operation.Kind == WorkKind.Regrout);
-        IEnumerable<ScheduledOperation> Of(string fixture) => plan.Schedule.Operations.Where(operation =>
-            operation.Operation.Fixtures.Contains(fixture) && operation.Operation.Kind is WorkKind.Key or WorkKind.SprayPrimer);
-        Assert.All(Of("surround"), operation => Assert.True(operation.Start >= grout.End + Shop.Generic.GroutWait));
-        Assert.All(Of("tub").Concat(Of("sink")), operation => Assert.True(operation.Start < grout.End + TimeSpan.FromHours(9)));
+        ScheduledOperation KeyOf(string fixture) => plan.Schedule.Operations.Single(operation =>
+            operation.Operation.Kind == WorkKind.Key && operation.Operation.Fixtures.Contains(fixture));
+        Assert.True(KeyOf("surround").Start >= grout.End + Shop.Generic.GroutWait);
+        Assert.True(KeyOf("tub").Start < grout.End + Shop.Generic.GroutWait);
+        Assert.True(KeyOf("sink").Start < grout.End + Shop.Generic.GroutWait);
+
+        // Nothing on tub and sink follows the wait: it leads to the wall alone.
+        Assert.All(plan.Work!.Lags.Where(lag => lag.Minimum >= Shop.Generic.GroutWait && lag.Before == grout.Operation.Id), lag =>
+            Assert.Equal(["surround"], plan.Operations.Single(operation => operation.Id == lag.After).Fixtures));
         Assert.Equal(plan.Operations.Count, plan.Operations.Select(operation => operation.Id).Distinct().Count());
     }
 
@@ -171,6 +179,12 @@ public class GenericHoursTests
         Refinish.Jobs.Operation fill = plan.Operations.Single(operation => operation.Kind == WorkKind.Fill);
         Assert.Single(fill.Materials);
         Numbers.Close(plan.Planned.Sum(procedure => procedure.Filler.Volume.Milliliters), fill.Materials[0].Volume.Milliliters, 1e-9);
+    }
+
+    private static string Printed(string what)
+    {
+        string start = what switch { "tub" => "| five-foot tub", "tub and surround" => "| tub and tiled", "sink" => "| vessel sink", _ => "| L-shaped counter" };
+        return System.IO.File.ReadAllLines(System.IO.Path.Combine(House.ReadmeTests.Root(), "docs", "estimating.md")).Single(line => line.StartsWith(start, StringComparison.Ordinal));
     }
 
     internal static double OnSite(JobPlan plan) => plan.Schedule!.Visits.GroupBy(visit => visit.Arrives.Date)

@@ -30,19 +30,22 @@ PLASTIC = dict(id="plastic-promoter", rate=60e3, flash=10, open=60, solvents=[(X
 # Chemicals of the preparation: g/mL, part that is solvent, minutes of time constant, minutes after the work until it is taken off.
 CHEMICALS = {
     "silicone-remover": dict(op="remove-silicone", density=0.86, part=0.90, solvent=LIMONENE, tau=240, dwell=0),
-    "stripper": dict(op="strip", density=1.05, part=0.45, solvent=BENZYL, tau=2880, dwell=240),
+    "stripper": dict(op="lay-on-stripper", density=1.05, part=0.45, solvent=BENZYL, tau=2880, dwell=240),
     "descaler": dict(op="descale", part=0),
     "degreaser": dict(op="degrease", part=0),
     "alcohol-wipe": dict(op="tack", density=0.93, part=0.35, solvent=IPA, tau=2),
 }
 
-# Hours of one person, least, likely, most; per square metre of a 2.6 m² tub, per piece, or per unit of the defect.
-AREA = {"descale": ("L-22", .15, .2, .35), "degrease": ("L-20", .25, .3, .45), "key": ("L-21", .75, 1, 1.75), "tack": ("L-40", .25, .3, .4),
-        "promote": ("L-41", .1, .1, .1), "primer": ("L-50", .15, .175, .2), "topcoat": ("L-51", .12, .15, .2)}
-PIECE = {"travel": ("L-01", .75, 1, 2), "set-up": ("L-10", .3, .45, .75), "clear": ("L-11", .25, .4, .75), "mask": ("L-12", .2, .3, .5),
-         "sand-filler": ("L-30", .25, .25, .25), "broadcast": ("L-52", .05, .1, .15), "clean-gun": ("L-53", .1, .15, .25),
-         "demask": ("L-60", .3, .4, .5), "fit-trim": ("L-62", .2, .3, .5), "caulk": ("L-61", .35, .4, .5), "inspect": ("L-63", .15, .2,
-             .25)}
+# Minutes of one person, least, likely, most: for each fixture and for a tub of 2.6 m²; or per piece. Repairs in hours per unit of the defect.
+EACH = {"descale": (3, 4, 6), "degrease": (4, 5, 7), "key": (12, 15, 25), "tack": (4, 5, 6), "promote": (3, 3, 4), "primer": (4, 5, 6),
+        "topcoat": (3, 4, 5), "lay-on-stripper": (4, 5, 6), "wipe-again": (2, 3, 4)}
+AREA = {"descale": ("L-22", 6, 8, 14), "degrease": ("L-20", 11, 13, 20), "key": ("L-21", 20, 27, 50), "tack": ("L-40", 8, 10, 14),
+        "promote": ("L-41", 3, 3, 4), "primer": ("L-50", 5, 6, 8), "topcoat": ("L-51", 4, 5, 7),
+        "lay-on-stripper": ("L-23", 8, 10, 18), "wipe-again": ("L-24", 4, 6, 8)}
+PIECE = {"travel": ("L-01", 45, 60, 120), "set-up": ("L-10", 20, 27, 45), "clear": ("L-11", 12, 18, 35), "mask": ("L-12", 12, 18, 30),
+         "sand-filler": ("L-30", 10, 15, 20), "broadcast": ("L-52", 3, 6, 9), "clean-gun": ("L-53", 6, 9, 15),
+         "demask": ("L-60", 10, 15, 20), "fit-trim": ("L-62", 12, 18, 30), "caulk": ("L-61", 15, 20, 30), "inspect": ("L-63", 6, 10, 15)}
+PIECE = {k: (v[0], *(m / 60 for m in v[1:])) for k, v in PIECE.items()}
 REPAIR = {"chip": ("L-31", .06, .08, .15), "large chip": ("L-44", .1, .15, .3), "rust": ("L-33", .2, .25, .4), "strip": ("L-35", .4, .54,
     .9),
           "silicone": ("L-36", .07, .1, .2), "grout": ("L-37", .1, .15, .3), "burn": ("L-39", .15, .25, .4)}
@@ -73,6 +76,11 @@ JOBS = [
 
 def pert(row):
     return (row[1] + 4 * row[2] + row[3]) / 6
+
+
+def surface(op, area, count):
+    """Hours by area and by fixture."""
+    return (pert(AREA[op]) / 2.6 * area + pert((None, *EACH[op])) * count) / 60
 
 
 def whole(minutes):
@@ -130,8 +138,9 @@ class Room:
     def add(self, op, parts):
         """parts: (standard, hours). The clock gets whole minutes at the difficulty of the premises."""
         op = f"{self.name}/{op}"
-        self.hours[op] = parts
         self.minutes[op] = whole(sum(h for _, h in parts) * self.k * 60)
+        paid = self.minutes[op] / (sum(h for _, h in parts) * self.k * 60)
+        self.hours[op] = [(code, h * paid) for code, h in parts]
         return op
 
     def prepare(self):
@@ -162,12 +171,12 @@ class Room:
                 if parts:
                     self.add(op, parts)
             elif op in AREA:
-                self.add(op, [(AREA[op][0], pert(AREA[op]) / 2.6 * self.area)])
+                self.add(op, [(AREA[op][0], surface(op, self.area, count))])
             elif op != "sand-filler" or filler:
                 n = sum(any(hollow(d) for d in f.get("defects", [])) for f in self.fixtures) if op == "sand-filler" else count
                 self.add(op, [(PIECE[op][0], pert(PIECE[op]) * n)])
         promoter = self.fixtures[0]["promoter"]
-        self.wipe = self.add(f"promote/{promoter['id']}", [(AREA["promote"][0], pert(AREA["promote"]) / 2.6 * self.area)])
+        self.wipe = self.add(f"promote/{promoter['id']}", [(AREA["promote"][0], surface("promote", self.area, count))])
         self.needs[promoter["id"]] += self.area / promoter["rate"]
         self.promoter = promoter
 
@@ -185,11 +194,10 @@ class Room:
             most = min(CUP, MARK * int((POT_SHARE * cup["pot"] - cup["induction"] - MIX) * GUN * 1e6 / MARK))
             clock = cup["induction"] + MIX * len(cups(total * 1e6, most)) + spray
             name = "primer" if product is PRIMER else "topcoat"
-            labour = pert(AREA[name]) / 2.6 * self.area
+            labour = surface(name, self.area, len(self.fixtures))
             minutes = whole(max(clock, labour * self.k * 60))
             full = f"{self.name}/{op}"
-            slow = whole(clock) > labour * self.k * 60 + 1e-9
-            self.hours[full] = [(AREA[name][0] + "-clock", whole(clock) / 60 / self.k) if slow else (AREA[name][0], labour)]
+            self.hours[full] = [(AREA[name][0], minutes / 60 / self.k)]
             self.minutes[full] = minutes
             run = dict(number=number, product=product, film=film, gun=gun, total=total, spray=spray, most=most, cure=cure, cup=cup, op=full,
                        warm={k: v / rate(max(self.surface, self.data["air"])) for k, v in product["cure"].items()})
