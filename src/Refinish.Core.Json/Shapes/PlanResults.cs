@@ -72,6 +72,7 @@ internal static class PlanResults
         .Show("objections", CommonShapes.List(Objection), plan => plan.Objections)
         .Show("conditions", CommonShapes.List(Condition), plan => plan.Conditions)
         .Show("protection", CommonShapes.List(AirResults.Protection), plan => plan.Protection)
+        .Show("voc", Results.Comparisons, plan => [.. plan.Voc.OrderBy(one => one.Key, StringComparer.Ordinal).Select(one => one.Value)])
         .Show("cautions", CommonShapes.List(Caution), plan => plan.Cautions)
         .Show("assumptions", Results.Sentences, plan => plan.Assumptions)
         .Show("coatedArea", Results.Area, plan => plan.CoatedArea.SquareMeters)

@@ -67,7 +67,7 @@ internal static class EveryShop
                 EqualBatches = true,
         },
         Guns = 2,
-        Labour = [Standard, .. LabourStandards.Generic],
+        Labour = LabourStandards.GenericWith(Standard with { Work = null }, Standard with { Code = "L-2", Repairs = null, FromSize = Length.Zero }),
         Chemicals =
         [
             new PrepChemical
