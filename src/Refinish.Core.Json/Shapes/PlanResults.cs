@@ -113,7 +113,7 @@ internal static class PlanResults
         return
         [
             .. (plan.Work?.Runs ?? []).Select(run =>
-                new RunResult(run, times.GetValueOrDefault(run.Id), plan.Job.Shop.VocLimit is { } limit ? run.Voc(limit) : null)),
+                new RunResult(run, times.GetValueOrDefault(run.Id), plan.Voc[run.Layer.Product.Id])),
         ];
     }
 }
