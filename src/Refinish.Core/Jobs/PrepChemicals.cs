@@ -38,7 +38,7 @@ public static class PrepChemicals
             Solvents = [new SolventShare(Solvents.Limonene, Ratio.FromPercent(100))],
             TimeConstant = TimeSpan.FromHours(4),
             Dwell = TimeSpan.Zero,
-            Cautions = [Cautions.IgnitionSources, Cautions.CitrusRags],
+            Cautions = [Cautions.IgnitionSources, Cautions.Rags],
             Source = Made,
         },
         new()

@@ -44,6 +44,18 @@ public sealed record WorkRule
     /// <summary>What the place in the order rests on.</summary>
     public Source Source { get; }
 
+    /// <summary>How many of the crew work on it: 1, and 0 for a wait such as warming.</summary>
+    public int People { get; internal init; } = 1;
+
+    /// <summary>
+    /// Whether somebody stands by outside the room when the shop has people standing by: always where something is sprayed, and where the chemical or the
+    /// promoter used gives off solvent. Other work is watched too when its solvent would bring the closed room to a tenth of its lower flammable limit.
+    /// </summary>
+    public bool IsWatched { get; internal init; }
+
+    /// <summary>What can hurt in it on any surface and with any product; surface, product and survey add to it.</summary>
+    public IReadOnlyList<Caution> Cautions => WorkCautions.Of(Kind);
+
     /// <summary>The rule for a kind of work.</summary>
     /// <param name="kind">The kind.</param>
     /// <returns>Its rule.</returns>

@@ -170,13 +170,22 @@ internal static partial class JobRules
     private static Job Replaced(Job job, FixtureJob fixture) => job with { Fixtures = [.. job.Fixtures.Select(one => one.Id == fixture.Id
         ? fixture : one)] };
 
-    // Waiting, trips, set-up on each day and who does what follow from the schedule, which looks for few visits and an early end and not for the least price: a
-    // longer coat may well fall on a day on which less is waited. So work is counted at one wage, and neither waiting nor trips.
+    // Waiting, trips, who does what and which leftover reaches which coat follow from the schedule, which looks for few visits and an early end and not for the
+    // least price: a longer coat may well fall on a day on which less is waited, or next to a coat whose leftover it takes. So work is counted at one wage and
+    // material by volume, and neither waiting nor trips nor whole kits.
     private static decimal? Whole(Job job) => job.Plan() is { IsPossible: true, Price: { } price } plan
-        ? price.CostLines.Where(line => line.Category is LineCategory.Material or LineCategory.Consumables or LineCategory.Waste or LineCategory.Option)
+        ? price.CostLines.Where(line => line.Category is LineCategory.Consumables or LineCategory.Waste or LineCategory.Option)
             .Sum(line => line.Amount)
+            + plan.Operations.SelectMany(operation => operation.Materials).Sum(need => By(job, need.Item, need.Volume))
+            + plan.Runs.Sum(run => By(job, run.Run.Layer.Product.Id, run.Run.Demand.Total))
             + (30m * (decimal)plan.Operations.Sum(operation => operation.Labour.Sum(task => task.Hours.Mean)))
         : null;
+
+    private static decimal By(Job job, string item, Volume volume)
+    {
+        MaterialPrice kit = job.Shop.Prices.Materials.Where(price => price.Item == item).OrderBy(price => price.Size.Liters).First();
+        return kit.Price * (decimal)(volume.Liters / kit.Size.Liters);
+    }
 
     private static Dictionary<string, double> Coating(JobPlan plan) => (plan.Work?.Runs ?? [])
         .GroupBy(run => run.Layer.Product.Id).ToDictionary(product => product.Key, product => product.Sum(run =>

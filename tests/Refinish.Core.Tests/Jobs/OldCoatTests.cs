@@ -39,6 +39,7 @@ public class OldCoatTests
                 if (demanded)
                 {
                     Holds(Assert.Single(strips), 0.9);
+                    Lays(Assert.Single(procedure.Operations, operation => operation.Kind == WorkKind.LayOnStripper), 0.9);
                 }
                 else if (patches.Length > 0)
                 {
@@ -48,15 +49,24 @@ public class OldCoatTests
                 {
                     Assert.Empty(strips);
                 }
+
+                Assert.Equal(demanded, procedure.Operations.Any(operation => operation.Kind == WorkKind.LayOnStripper));
             }
         }
 
-        // By hand: stripper is a US gallon for 100 ft², taken one and a half times; hours are 0.4, 0.54 and 0.9 for a square metre.
-        static void Holds(Refinish.Jobs.Operation strip, double squareMetres)
+        // By hand: stripper is a US gallon for 100 ft², taken one and a half times; loose patches come off without it.
+        static void Lays(Refinish.Jobs.Operation lay, double squareMetres)
         {
-            MaterialNeed stripper = Assert.Single(strip.Materials);
+            MaterialNeed stripper = Assert.Single(lay.Materials);
             Assert.Equal("stripper", stripper.Item);
             Numbers.Close(1.5 * 3.785411784 * squareMetres / (100 * 0.3048 * 0.3048), stripper.Volume.Liters, 1e-9);
+            Assert.Contains(lay.Cautions, caution => caution.Hazard == Hazard.Stripper);
+        }
+
+        // By hand: hours are 0.4, 0.54 and 0.9 for a square metre.
+        static void Holds(Refinish.Jobs.Operation strip, double squareMetres)
+        {
+            Assert.Empty(strip.Materials);
             LabourTask hours = Assert.Single(strip.Labour);
             Numbers.Close(0.54 * squareMetres, hours.Hours.Mode, 1e-9);
             Numbers.Close(0.9 * squareMetres, hours.Hours.Maximum, 1e-9);

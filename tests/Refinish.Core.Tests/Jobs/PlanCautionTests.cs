@@ -26,10 +26,10 @@ public class PlanCautionTests
         "never-alone", "breathing-zone", "make-up-air", "rescue", "confined-space", "hazard-communication",
         "supplied-air", "loose-hood", "breathing-air", "sensitised-do-not-spray", "medical-surveillance", "isocyanate-hardener",
         "wet-electricity", "occupants-out", "preparation-dust", "epoxy-hardener", "eye-wash",
-        "not-down-the-drain", "reactive-waste", "waste-is-the-shops", "wet-sheeting",
+        "not-down-the-drain", "reactive-waste", "waste-is-the-shops", "wet-sheeting", "caustic-cleaner",
     ];
 
-    private static readonly string[] Etching = ["etchant-burns", "acid-and-bleach", "rinse-water"];
+    private static readonly string[] Etching = ["etchant-burns", "acid-and-bleach", "acid-cleaner", "rinse-water"];
 
     // The kinds of hazard from fastest to slowest, as a safety officer would tell a crew in one breath.
     private static readonly Hazard[] FastestFirst =
@@ -40,15 +40,15 @@ public class PlanCautionTests
     ];
 
     [Fact]
-    [Evidence(Basis.Contract, "a chipped, rusty enamelled tub, tested free of lead, with a slip floor: the lists of crew, customer "
+    [Evidence(Basis.Contract, "a chipped, rusty enamelled tub in a house of 1955, tested free of lead and not for asbestos, with a slip floor: the lists of crew, customer "
         + "and occupant, written by hand")]
     public void An_occupied_house()
     {
         JobPlan plan = InventedJobs.OccupiedHouse().Plan();
-        Expect(plan, Audience.Crew, [.. AnySprayJob, .. Etching, "new-coat-slip", "slip-grains"]);
+        Expect(plan, Audience.Crew, [.. AnySprayJob, .. Etching, "asbestos-untested", "new-coat-slip", "slip-grains"]);
         Expect(plan, Audience.Customer,
-            ["detectors-and-sprinklers", "curing-vapour", "occupants-out", "not-down-the-drain", "waste-is-the-shops", "new-coat-slip",
-                "slip-grains"]);
+            ["detectors-and-sprinklers", "curing-vapour", "occupants-out", "asbestos-untested", "not-down-the-drain", "waste-is-the-shops",
+                "new-coat-slip", "slip-grains"]);
         Expect(plan, Audience.Occupant,
             ["ignition-sources", "detectors-and-sprinklers", "curing-vapour", "acid-and-bleach", "occupants-out", "new-coat-slip"]);
     }
@@ -68,7 +68,7 @@ public class PlanCautionTests
                 "new-coat-slip"]);
         PlannedCaution strippers = Only(plan, "stripper-vapour");
         Assert.Equal(["tub"], strippers.Fixtures);
-        Assert.All(strippers.Operations, id => Assert.Equal(WorkKind.Strip, plan.Operations.Single(one => one.Id == id).Kind));
+        Assert.All(strippers.Operations, id => Assert.True(plan.Operations.Single(one => one.Id == id).Kind is WorkKind.LayOnStripper or WorkKind.Strip));
         Assert.Equal(["surround"], Only(plan, "overhead-work").Fixtures);
     }
 
@@ -297,6 +297,7 @@ public class PlanCautionTests
             ],
             [WorkKind.Clear] = [],
             [WorkKind.RemoveSilicone] = wiping,
+            [WorkKind.LayOnStripper] = ["stripper-vapour", "never-alone", "make-up-air", "rescue", "occupants-out", "eye-wash"],
             [WorkKind.Strip] = ["stripper-vapour", "never-alone", "make-up-air", "rescue", "occupants-out", "preparation-dust",
                 "eye-wash", "rinse-water"],
             [WorkKind.Descale] = [],
@@ -306,11 +307,14 @@ public class PlanCautionTests
             [WorkKind.Key] = ["preparation-dust", "wet-electricity"],
             [WorkKind.RinseAndDry] = ["wet-electricity", "wet-sheeting"],
             [WorkKind.SpotPrime] = wiping,
+            [WorkKind.ReinforceCrack] = ["preparation-dust", "epoxy-hardener", "styrene-filler", "eye-wash"],
             [WorkKind.Fill] = [],
+            [WorkKind.SealCrazing] = ["preparation-dust"],
             [WorkKind.SandFiller] = ["preparation-dust"],
             [WorkKind.Tack] = ["preparation-dust"],
             [WorkKind.Warm] = ["glowing-heaters", "unvented-heater", "wet-electricity"],
             [WorkKind.Mask] = [],
+            [WorkKind.WipeAgain] = wiping,
             [WorkKind.Promote] = [],
             [WorkKind.SprayPrimer] = spraying,
             [WorkKind.SprayTopcoat] = spraying,

@@ -181,7 +181,7 @@ public class PrepChemicalTests
     }
 
     [Fact]
-    [Evidence(Basis.Contract, "the dwell belongs to the product: the next work on the stripped fixture waits for it and for the air after it, and somebody stands by; a "
+    [Evidence(Basis.Contract, "the dwell belongs to the product: it is scraped off after it, the next work waits for the air as well, and somebody stands by; a "
         + "chemical that is not used makes nobody wait")]
     public void The_next_work_waits_for_the_dwell()
     {
@@ -195,10 +195,13 @@ public class PrepChemicalTests
         foreach (int hours in new[] { 1, 3, 20 })
         {
             JobPlan plan = Stripped(TimeSpan.FromHours(hours));
-            ScheduledOperation strip = plan.Schedule!.TryFind("bath/strip")!;
+            ScheduledOperation laid = plan.Schedule!.TryFind("bath/lay-on-stripper")!;
+            ScheduledOperation strip = plan.Schedule.TryFind("bath/strip")!;
             ScheduledOperation next = plan.Schedule.TryFind("bath/descale")!;
-            Assert.True(next.Start - strip.End >= TimeSpan.FromHours(hours));
-            Assert.True(strip.Operation.Clearing >= TimeSpan.FromHours(hours));
+            Assert.True(strip.Start - laid.End >= TimeSpan.FromHours(hours));
+            Assert.True(laid.Operation.Clearing >= TimeSpan.FromHours(hours));
+            Assert.True(next.Start >= strip.End + strip.Operation.Clearing || next.People.All(strip.People.Contains));
+            Assert.Contains(plan.Operations, operation => operation.Beside == "bath/lay-on-stripper" && operation.Kind == WorkKind.StandBy);
             Assert.Contains(plan.Operations, operation => operation.Beside == "bath/strip" && operation.Kind == WorkKind.StandBy);
         }
 

@@ -137,9 +137,7 @@ public class WindowTests
     public void Short_labels_say_what_is_done()
     {
         Assert.Equal("fill repairs", Label(FixtureMaterial.EnamelledSteel, WorkKind.Fill, new Chip(Length.FromMillimeters(10), Length.FromMillimeters(1))));
-        Assert.Equal("abrade and seal crazing", Label(FixtureMaterial.CulturedMarble, WorkKind.Fill, new Crazing(Ratio.FromPercent(5))));
-        Assert.Equal("fill or seal repairs", Label(
-            FixtureMaterial.CulturedMarble, WorkKind.Fill, new Crazing(Ratio.FromPercent(5)), new Chip(Length.FromMillimeters(10), Length.FromMillimeters(1))));
+        Assert.Equal("abrade and seal crazing", Label(FixtureMaterial.CulturedMarble, WorkKind.SealCrazing, new Crazing(Ratio.FromPercent(5))));
         Assert.Equal("treat rust", Label(FixtureMaterial.EnamelledSteel, WorkKind.GrindRust, new RustSpot(Length.FromMillimeters(15))));
         Assert.Equal("abrade, rinse and dry", Label(FixtureMaterial.CulturedMarble, WorkKind.Key));
         Assert.Equal("etch or abrade, rinse and dry", Label(FixtureMaterial.EnamelledSteel, WorkKind.Key));

@@ -81,9 +81,9 @@ public static partial class Cautions
     public static Caution Rags { get; } = new(
         "solvent-rags",
         Hazard.FireAndExplosion,
-        "Solvent rags and overspray paper go into a closed metal can, out of the room, emptied every day. Some resins and oils heat by themselves.",
+        "Solvent rags and overspray paper go into a closed metal can, out of the room, emptied every day. Some resins, oils and citrus solvents heat by themselves and burn: those rags go under water in the can.",
         "the local fire and waste code",
-        Source.Published("WAC 296-24-37013", "(3): metal cans emptied at least daily or each shift; 29 CFR 1926.252(e), construction, in like words, second-hand; general industry: 29 CFR 1910.106(h)(8)(iii), second-hand"),
+        Source.Published("WAC 296-24-37013", "(3): metal cans emptied at least daily or each shift; 29 CFR 1926.252(e), construction, in like words, second-hand; general industry: 29 CFR 1910.106(h)(8)(iii), second-hand. Citrus solvent: hazard statement of a safety data sheet of d-limonene"),
         Audience.Crew);
 
     /// <summary>Heaters that glow or burn.</summary>

@@ -86,14 +86,5 @@ public static partial class Cautions
         Source.CommonPractice("strong alkali in cleaners"),
         Audience.Crew);
 
-    /// <summary>Citrus solvent on rags.</summary>
-    public static Caution CitrusRags { get; } = new(
-        "citrus-rags",
-        Hazard.FireAndExplosion,
-        "Rags with citrus solvent can heat by themselves and burn: under water in a closed metal can, out of the room.",
-        "the safety data sheet and the local fire code",
-        Source.Published("a safety data sheet of d-limonene", "hazard statement on rags wet with unsaturated hydrocarbons"),
-        Audience.Crew);
-
-    private static IEnumerable<Caution> Preparing => [Strippers, Etchants, AcidAndBleach, AcidCleaner, CausticCleaner, CitrusRags, LeadFound, LeadUntested, Dust, UncuredDust];
+    private static IEnumerable<Caution> Preparing => [Strippers, Etchants, AcidAndBleach, AcidCleaner, CausticCleaner, LeadFound, LeadUntested, Dust, UncuredDust];
 }

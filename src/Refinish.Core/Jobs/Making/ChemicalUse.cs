@@ -41,13 +41,28 @@ internal static class ChemicalUse
             }
         }
 
-        return materials.Count == 0 ? operation : operation with
+        if (operation.Kind == WorkKind.Strip && procedure.OldCoat.ComesOff)
+        {
+            vapours.AddRange(StillThere(procedure));
+        }
+
+        return materials.Count + vapours.Count == 0 ? operation : operation with
         {
             Materials = [.. operation.Materials, .. materials],
             Vapours = [.. operation.Vapours, .. vapours],
             Cautions = [.. operation.Cautions.Concat(cautions).Distinct()],
         };
     }
+
+    // What was laid on goes on evaporating while it is scraped off.
+    private static IEnumerable<Evaporation> StillThere(Procedure procedure) =>
+        from chemical in procedure.Shop.Chemicals
+        where chemical.For == WorkKind.LayOnStripper && (chemical.Surfaces.Count == 0 || chemical.Surfaces.Contains(procedure.Surface))
+        let amount = chemical.Amount(procedure.CoatedArea, Joint(procedure))
+        where amount.CubicMeters > 0
+        let vapour = chemical.Vapour(amount)
+        where vapour is not null
+        select vapour with { TakenOffAfter = TimeSpan.Zero };
 
     /// <summary>Whether an operation uses a chemical.</summary>
     public static bool Uses(Operation operation, PrepChemical chemical) =>

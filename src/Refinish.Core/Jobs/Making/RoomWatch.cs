@@ -37,14 +37,13 @@ internal sealed class RoomWatch
 
     /// <summary>
     /// Whether only those who wear supplied air are in the room meanwhile. Grains are broadcast into a coat that was sprayed minutes ago.
-    /// Stripping and promoters count
-    /// however little they give off, since a fixture is leant into.
+    /// Stripping and promoters count however little they give off, since one leans into the fixture.
     /// </summary>
     public static bool KeepsOthersOut(Operation operation, Premises premises) =>
         operation.Sprays || operation.Clearing > TimeSpan.Zero || operation.Kind == WorkKind.Broadcast
         || (operation.Vapours.Count > 0 && operation.People > 0
             && premises.Rooms.FirstOrDefault(one => one.Id == operation.Room) is SiteRoom room
-            && (operation.Kind is WorkKind.LayOnStripper or WorkKind.Strip or WorkKind.Promote || !IsLittle(operation, room)));
+            && (WorkOrder.Of(operation.Kind).IsWatched || !IsLittle(operation, room)));
 
     // All of it in the air of the closed room at once; a limit that is not known is not little.
     private static bool IsLittle(Operation operation, SiteRoom room)

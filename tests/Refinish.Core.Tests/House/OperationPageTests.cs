@@ -1,0 +1,60 @@
+using System;
+using System.IO;
+using System.Linq;
+using System.Text;
+using Refinish.Estimating;
+using Refinish.Jobs;
+using Refinish.Tests.Support;
+using Xunit;
+
+namespace Refinish.Tests.House;
+
+/// <summary>The table in docs/operations.md is made from the library: place, reason, standing, people and cautions of every kind of work.</summary>
+public class OperationPageTests
+{
+    private const string Marker = "<!-- Made from the library below this line; a test of the suite holds it current. -->\n";
+
+    [Fact]
+    [Evidence(Basis.Contract, "the page of operations says of every kind of work what the library says")]
+    public void The_page_of_operations_is_current()
+    {
+        string page = File.ReadAllText(Path.Combine(ReadmeTests.Root(), "docs", "operations.md")).Replace("\r\n", "\n");
+        int at = page.IndexOf(Marker, StringComparison.Ordinal);
+        Assert.True(at > 0, "docs/operations.md has lost its marker");
+        string now = page.Substring(0, at) + Marker + Table();
+        if (now != page)
+        {
+            string received = Path.Combine(AppContext.BaseDirectory, "operations.received.md");
+            File.WriteAllText(received, now);
+            Assert.Fail("The operations changed. If that is meant, copy " + received + " over docs/operations.md and commit the difference.");
+        }
+    }
+
+    [Fact]
+    [Evidence(Basis.Contract, "every kind of work has one rule, places run from 1 without a gap, and keys are unique but for the two kinds of coat")]
+    public void Every_kind_has_its_rule()
+    {
+        WorkKind[] kinds = [.. Enum.GetValues(typeof(WorkKind)).Cast<WorkKind>()];
+        Assert.Equal(kinds.Length, WorkRule.All.Count);
+        Assert.All(kinds, kind => Assert.Equal(kind, WorkRule.Of(kind).Kind));
+        int[] places = [.. WorkRule.All.Where(rule => rule.Place is not null).Select(rule => rule.Place!.Value)];
+        Assert.Equal(Enumerable.Range(1, places.Length), places);
+        Assert.Equal(kinds.Length - 1, WorkRule.All.Select(rule => rule.Key).Distinct().Count());
+        Assert.All(WorkRule.All, rule => Assert.True(rule.Reason.Length > 3 && rule.Label.Length > 3, rule.Key));
+        Numbers.Refuses("kind", () => WorkRule.Of((WorkKind)99));
+    }
+
+    private static string Table()
+    {
+        StringBuilder text = new("\n| place | kind | on a job sheet | why there | standing | people | cautions |\n|---|---|---|---|---|---|---|\n");
+        foreach (WorkRule rule in WorkRule.All)
+        {
+            text.Append("| ").Append(rule.Place?.ToString("D", null) ?? "any").Append(" | `").Append(rule.Kind.ToString("G")).Append("` | ").Append(rule.Label)
+                .Append(" | ").Append(rule.Reason).Append(" | ").Append(rule.Source)
+                .Append(" | ").Append(rule.People == 0 ? "none: a wait" : rule.IsWatched ? "1, and 1 standing by" : "1")
+                .Append(" | ").Append(rule.Cautions.Count == 0 ? "–" : string.Join(", ", rule.Cautions.Select(caution => "`" + caution.Code + "`"))).Append(" |\n");
+        }
+
+        return text.ToString();
+    }
+}
