@@ -90,7 +90,7 @@ internal static class AirSheet
     {
         foreach (ProtectionNeed need in room.Protection.DistinctBy(need => need.Comparison.Sentence(paper.System)))
         {
-            paper.Line(need.Comparison.Sentence(paper.System) + (need.HazardRatio is double ratio
+            paper.Line(need.Comparison.Sentence(paper.System) + (need.HazardRatio is double ratio and >= 1.5
                 ? "; " + paper.Show(Measure.Number, ratio, 2) + " times"
                 : string.Empty), 2, "! ");
         }

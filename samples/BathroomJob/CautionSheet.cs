@@ -1,3 +1,4 @@
+using System;
 using System.Collections.Generic;
 using Refinish.Jobs;
 
@@ -11,19 +12,24 @@ internal static class CautionSheet
 {
     public static void Write(Paper paper, JobPlan plan)
     {
-        Write(paper, "Cautions for the crew", plan.CautionsFor(Audience.Crew));
-        Write(paper, "Cautions for the customer", plan.CautionsFor(Audience.Customer));
-        Write(paper, "Cautions for the occupants", plan.CautionsFor(Audience.Occupant));
+        Write(paper, "Cautions for the crew", plan.CautionsFor(Audience.Crew), WithCrew);
+        Write(paper, "Cautions for the customer", plan.CautionsFor(Audience.Customer), InWords);
+        Write(paper, "Cautions for the occupants", plan.CautionsFor(Audience.Occupant), InWords);
     }
 
-    private static void Write(Paper paper, string heading, IEnumerable<PlannedCaution> cautions)
+    private static void Write(Paper paper, string heading, IEnumerable<PlannedCaution> cautions, Func<PlannedCaution, string> said)
     {
         paper.Heading(heading);
         foreach (PlannedCaution planned in cautions)
         {
-            Caution caution = planned.Caution;
-            string whom = planned.Crew.Count > 0 ? " [" + string.Join(", ", planned.Crew) + "]" : string.Empty;
-            paper.Line(caution.Code + whom + ": " + caution.Sentence + " (Decided by: " + caution.DecidedBy + ".)", 0, "! ");
+            paper.Line(said(planned), 0, "! ");
         }
     }
+
+    private static string WithCrew(PlannedCaution planned) => planned.Caution.Code
+        + (planned.Crew.Count > 0 ? " [" + string.Join(", ", planned.Crew) + "]" : string.Empty) + ": " + InWords(planned);
+
+    // Who lives there reads neither the codes of the operations nor the names of the crew.
+    private static string InWords(PlannedCaution planned) =>
+        planned.Caution.Sentence + " (Decided by: " + planned.Caution.DecidedBy + ".)";
 }

@@ -60,7 +60,7 @@ internal static class HandoverSheet
                 + ", when the last of these is ready: coating " + At(fixture.CoatingReady)
                 + (fixture.Surface is { } surface ? " at " + paper.Show(Measure.Temperature, surface.Kelvins) + " on the surface"
                     : " by the room's own climate") + ", caulk " + At(fixture.CaulkReady)
-                + ", drain trim " + At(fixture.DrainTrimReady));
+                + (fixture.DrainTrimReady > fixture.CaulkReady ? ", drain trim " + At(fixture.DrainTrimReady) : string.Empty));
             paper.Line("Fully cured from " + At(fixture.FullCure) + "; warranty until " + Paper.Day(fixture.WarrantyUntil) + "; inspect "
                 + fixture.Spots + " spots of three readings, dry film "
                 + paper.Show(Measure.Film, fixture.Film.Minimum.Meters) + " to " + paper.Show(Measure.Film, fixture.Film.Maximum.Meters)

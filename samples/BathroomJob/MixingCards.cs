@@ -86,7 +86,9 @@ internal static class MixingCards
                 + "safety data sheet)"
             : "the respirator of your programme, closed goggles, gloves before the cans are opened (cautions, safety data sheet)", 2,
                 "Wear   ");
-        paper.Line(planned.Window.ToString(), 2, "Air    ");
+        // The climate to spray in, which says nothing of what anybody breathes.
+        paper.Line(planned.Window.IsOpen ? "temperatures, humidity and dew point each within the product's limit"
+            : "temperatures, humidity and dew point: " + planned.Window, 2, "Room   ");
         if (plan.Schedule?.Windows.FirstOrDefault(window => window.Operation.Operation.Id == run.Id) is { } window)
         {
             paper.Line(window.SentenceOn(planned.Start.Date), 2, "After  ");

@@ -73,7 +73,7 @@ Query(
         CultureInfo.InvariantCulture, $"  {reader.GetInt64(0)}: {reader.GetInt64(1) / 100m:N2} {Shop.Generic.Prices.Currency}")));
 JobPlan sound = Bathroom.Plan(1524, 340, 2, 48);
 Console.WriteLine("Every price stands for people at work, and has to hold on site:");
-foreach (Caution caution in sound.Cautions)
+foreach (PlannedCaution caution in sound.Cautions)
 {
     Console.WriteLine("  ! " + caution);
 }

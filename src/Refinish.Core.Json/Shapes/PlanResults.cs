@@ -72,7 +72,6 @@ internal static class PlanResults
         .Show("objections", CommonShapes.List(Objection), plan => plan.Objections)
         .Show("conditions", CommonShapes.List(Condition), plan => plan.Conditions)
         .Show("protection", CommonShapes.List(AirResults.Protection), plan => plan.Protection)
-        .Show("voc", Results.Comparisons, plan => [.. plan.Voc.OrderBy(one => one.Key, StringComparer.Ordinal).Select(one => one.Value)])
         .Show("cautions", CommonShapes.List(Caution), plan => plan.Cautions)
         .Show("assumptions", Results.Sentences, plan => plan.Assumptions)
         .Show("coatedArea", Results.Area, plan => plan.CoatedArea.SquareMeters)
@@ -114,7 +113,7 @@ internal static class PlanResults
         return
         [
             .. (plan.Work?.Runs ?? []).Select(run =>
-                new RunResult(run, times.GetValueOrDefault(run.Id), plan.Job.Shop.VocLimit is { } limit ? run.Voc(limit) : null)),
+                new RunResult(run, times.GetValueOrDefault(run.Id), plan.Voc[run.Layer.Product.Id])),
         ];
     }
 }

@@ -8,9 +8,9 @@ using Refinish.Jobs;
 namespace Refinish.Json.Shapes;
 
 /// <summary>
-/// A run of coating beside its hour, where there is a schedule, and its volatile organic compounds, where the shop has a limit.
+/// A run of coating beside its hour, where there is a schedule, and the volatile organic compounds of its product.
 /// </summary>
-internal sealed record RunResult(CoatRun Run, ScheduledRun? Scheduled, LimitComparison? Voc);
+internal sealed record RunResult(CoatRun Run, ScheduledRun? Scheduled, LimitComparison Voc);
 
 /// <summary>What a plan says of each run of coating: demand loss by loss, the window to spray in, times, cups and mixing cards.</summary>
 internal static class RunResults
@@ -128,7 +128,7 @@ internal static class RunResults
         .Show("sprayTime", Results.Minutes, run => run.Run.SprayTime.TotalSeconds)
         .Show("volatileMass", Results.Mass, run => run.Run.VolatileMass.Kilograms)
         .Show("sprayedMass", Results.Mass, run => run.Run.SprayedMass.Kilograms)
-        .Show("voc", Results.Comparison.OrNull(), run => run.Voc)
+        .Show("voc", Results.Comparison, run => run.Voc)
         .Show("scheduled", Scheduled.OrNull(), run => run.Scheduled)
         .AsResultsOf(typeof(CoatRun));
 }

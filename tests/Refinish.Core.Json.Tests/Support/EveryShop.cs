@@ -19,8 +19,14 @@ internal static class EveryShop
     {
         Code = "L-1", Description = "work", Fixed = new ThreePoint(1, 2, 4), PerSquareMeter = new ThreePoint(0.1, 0.2, 0.3),
             PerUnit = ThreePoint.Exactly(0.25),
-        Unit = "coat", OncePerVisit = Ratio.FromPercent(20), FromSize = Length.FromMillimeters(30), Work = WorkKind.Fill,
-            Repairs = DefectKind.Chip, IsOnSite = false,
+        Unit = "coat", OncePerVisit = Ratio.FromPercent(20), Work = WorkKind.Fill, IsOnSite = false,
+        Source = Source.Supplied("time sheets (invented)"),
+    };
+
+    public static LabourStandard Repair { get; } = new()
+    {
+        Code = "L-2", Description = "mend a large chip", Repairs = DefectKind.Chip, FromSize = Length.FromMillimeters(30),
+        PerUnit = ThreePoint.Exactly(0.3), Unit = "chip",
         Source = Source.Supplied("time sheets (invented)"),
     };
 
@@ -67,7 +73,7 @@ internal static class EveryShop
                 EqualBatches = true,
         },
         Guns = 2,
-        Labour = LabourStandards.GenericWith(Standard with { Work = null }, Standard with { Code = "L-2", Repairs = null, FromSize = Length.Zero }),
+        Labour = [Standard, Repair, .. LabourStandards.Generic],
         Chemicals =
         [
             new PrepChemical
