@@ -59,6 +59,9 @@ public sealed class Procedure
         Promoter = System.PromoterFor(Surface);
         Surfaces = new ValueList<CoatedSurface>(SurfacesOf(fixture));
         area = Surfaces.Sum(surface => surface.Area.SquareMeters);
+        FixtureZoneKind[] coated = [.. fixture.Fixture.Zones.Select(zone => zone.Kind).Where(kind => fixture.Zones?.Contains(kind) != false)];
+        CoatsFloor = coated.Contains(FixtureZoneKind.Floor);
+        CoatsWallTile = coated.Contains(FixtureZoneKind.Tile);
         Defects = new ValueList<Defect>(OldCoat.Effective(fixture.Survey, CoatedArea));
         Filler = new FillerEstimate(Defects, filler);
         ColourChange = fixture.OldColour is CieLab old && fixture.NewColour is CieLab wanted ? new ColourDifference(old, wanted) : null;
@@ -149,10 +152,10 @@ public sealed class Procedure
         new ValueList<Caution>(SurveyCautions.Found(Fixture.Survey).Concat(Operations.SelectMany(operation => operation.Cautions)).Distinct());
 
     /// <summary>Whether a floor that people stand on gets coated.</summary>
-    internal bool CoatsFloor => IsCoated(FixtureZoneKind.Floor);
+    internal bool CoatsFloor { get; }
 
     /// <summary>Whether a tiled wall gets coated, which is worked on above the head.</summary>
-    internal bool CoatsWallTile => IsCoated(FixtureZoneKind.Tile);
+    internal bool CoatsWallTile { get; }
 
     /// <summary>Whether lead was found in the surface or nothing rules it out.</summary>
     internal bool MayHoldLead => Fixture.Survey.LeadTest == LeadTest.Positive || SurveyRules.LeadIsOpen(Fixture.Survey);
@@ -218,7 +221,4 @@ public sealed class Procedure
                 : new CoatedSurface(id, part);
         }
     }
-
-    private bool IsCoated(FixtureZoneKind kind) =>
-        Fixture.Zones?.Contains(kind) != false && Fixture.Fixture.Zones.Any(zone => zone.Kind == kind);
 }
