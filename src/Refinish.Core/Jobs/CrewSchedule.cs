@@ -8,7 +8,8 @@ namespace Refinish.Jobs;
 /// <summary>When each operation of premises is done and by whom: the site search over rooms, crew, gun, wet film, dust, hours and temperatures.</summary>
 /// <remarks>
 /// Two things are known only once there is a schedule: that one gun goes from room to room or waits through a night, and that a night falls between abrading
-/// and promoter. The list then gets a cleaning of the gun, or a wipe with a new water-break test, and is scheduled again; <see cref="Work"/> holds them.
+/// and promoter. The list then gets a cleaning of the gun, what fills the hose of a cleaned gun again, or a wipe with a new water-break test, and is
+/// scheduled again; <see cref="Work"/> holds them.
 /// </remarks>
 public sealed class CrewSchedule
 {

@@ -44,8 +44,8 @@ public class JobProperties
     public void Every_order_is_that_of_the_trade() => Holds(100, RandomJobs.Wild, JobRules.BreaksTheOrder);
 
     [Fact]
-    [Evidence(Basis.Independent, "read from the timeline: one gun goes on to another product only after cleaning, and mixed coating is "
-        + "out of it within its pot life, or a condition of the plan says so: random jobs")]
+    [Evidence(Basis.Independent, "read from the timeline: one gun goes on to another product only after cleaning, what fills its hose is "
+        + "mixed again after that, and mixed coating is out of it within its pot life: random jobs")]
     public void The_gun_is_clean_when_it_has_to_be() => Holds(60, RandomJobs.Tame, JobRules.LeavesTheGunDirty);
 
     internal static void Holds(int jobs, Func<int, Job> make, Func<Job, string?> breach)

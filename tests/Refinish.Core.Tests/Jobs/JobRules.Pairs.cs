@@ -170,15 +170,17 @@ internal static partial class JobRules
     private static Job Replaced(Job job, FixtureJob fixture) => job with { Fixtures = [.. job.Fixtures.Select(one => one.Id == fixture.Id
         ? fixture : one)] };
 
-    // Waiting, trips, who does what and which leftover reaches which coat follow from the schedule, which looks for few visits and an early end and not for the
-    // least price: a longer coat may well fall on a day on which less is waited, or next to a coat whose leftover it takes. So work is counted at one wage and
-    // material by volume, and neither waiting nor trips nor whole kits.
+    // Waiting, trips, who does what, when the gun is cleaned and its hose filled, whether a night asks for another wipe, and which leftover
+    // reaches which coat follow from the schedule, which looks for few visits and an early end and not for the least price: a longer coat may
+    // well fall on a day on which less is waited, or next to a coat whose leftover it takes. So work is counted at one wage and coating as it
+    // is sprayed, and neither waiting nor trips nor whole kits.
     private static decimal? Whole(Job job) => job.Plan() is { IsPossible: true, Price: { } price } plan
         ? price.CostLines.Where(line => line.Category is LineCategory.Consumables or LineCategory.Waste or LineCategory.Option)
             .Sum(line => line.Amount)
             + plan.Operations.SelectMany(operation => operation.Materials).Sum(need => By(job, need.Item, need.Volume))
-            + plan.Runs.Sum(run => By(job, run.Run.Layer.Product.Id, run.Run.Demand.Total))
-            + (30m * (decimal)plan.Operations.Sum(operation => operation.Labour.Sum(task => task.Hours.Mean)))
+            + plan.Runs.Sum(run => By(job, run.Run.Layer.Product.Id, run.Run.Demand.Sprayed))
+            + (30m * (decimal)plan.Operations.Where(operation => operation.Kind is not (WorkKind.CleanGun or WorkKind.WipeAgain))
+                .Sum(operation => operation.Labour.Sum(task => task.Hours.Mean)))
         : null;
 
     private static decimal By(Job job, string item, Volume volume)
@@ -189,7 +191,7 @@ internal static partial class JobRules
 
     private static Dictionary<string, double> Coating(JobPlan plan) => (plan.Work?.Runs ?? [])
         .GroupBy(run => run.Layer.Product.Id).ToDictionary(product => product.Key, product => product.Sum(run =>
-            run.Demand.Total.CubicMeters));
+            run.Demand.Sprayed.CubicMeters));
 
     private static string? Differ(string what, IEnumerable<string> one, IEnumerable<string> other)
     {

@@ -120,7 +120,7 @@ internal static partial class JobRules
     }
 
     /// <summary>A gun that goes on to another product is cleaned in between; what is mixed does not stay in a gun beyond its pot
-    /// life.</summary>
+    /// life; the coat after a cleaning fills the hose again, wherever the gun was cleaned.</summary>
     public static string? LeavesTheGunDirty(Job job)
     {
         JobPlan plan = job.Plan();
@@ -141,6 +141,12 @@ internal static partial class JobRules
             {
                 return next.Run.Id + " (" + next.Start.ToString("ddd HH:mm", null) + ") goes through the gun of " + run.Run.Id + " (ends "
                     + run.End.ToString("ddd HH:mm", null) + "), which was not cleaned";
+            }
+
+            if (next is not null && first && next.Run.Demand.HoldUp.Milliliters == 0 && plan.Planned.Any(procedure =>
+                next.Operation.Operation.Fixtures.Contains(procedure.Fixture.Id) && procedure.Losses.HoldUp.Milliliters > 0))
+            {
+                return next.Run.Id + " finds the hose empty after the gun was cleaned, and nothing is mixed to fill it";
             }
 
             DateTimeOffset used = first ? clean!.Value : next?.Start ?? run.End;

@@ -1,7 +1,8 @@
 """Three invented whole jobs from area to price, worked without the library from the formulas of the trade. Writes ../Tables/whole_jobs.csv.
 
 Which operation starts when and by whom is a search and no formula: those rows of the table are "given" (minutes after the
-start of the job), are read back from it, and are held here against every wait. Everything else is computed. Python 3, standard library only:
+start of the job), are read back from it, and are held against every wait, the gun, the crew, who stands by, and the air that
+people without supplied air go back into. Everything else is computed. Python 3, standard library only:
 
     python3 whole_jobs.py
 """
@@ -12,11 +13,12 @@ from pathlib import Path
 
 import whole_jobs_air as air
 from whole_jobs_colour import coats_to_hide
-from whole_jobs_work import (
-    CHEMICALS, COATS, FILM, JOBS, LANDED, MARK, ORDER, PIECE, POT_SHARE, TE, THIN, Room, cups, pert, rate, voc, whole)
+from whole_jobs_hold import Times
+from whole_jobs_inputs import CHEMICALS, COATS, FILM, JOBS, LANDED, MARK, PIECE, POT_SHARE, TE, THIN
+from whole_jobs_work import Room, blend_density, cups, pert, voc
 
 TABLE = Path(__file__).parent.parent / "Tables" / "whole_jobs.csv"
-SHIFT, DAY, FILM_TAU, WIPE_TAU, MIXING = 9 * 60, 24 * 60, 15.0, 2.0, 3.0
+DAY, FILM_TAU, WIPE_TAU, MIXING = 24 * 60, 15.0, 2.0, 3.0
 KITS = {"epoxy-primer": [(750, 44), (3000, 149)], "epoxy-reducer": [(500, 9)], "acrylic-urethane-topcoat": [(1250, 92), (5000, 318)],
         "urethane-reducer": [(500, 11)], "silane-promoter": [(250, 38)], "plastic-promoter": [(250, 34)], "epoxy-filler": [(200, 24)],
         "spot-primer": [(100, 13)], "stripper": [(1000, 29)], "silicone-remover": [(250, 16)], "grout": [(500, 7)],
@@ -29,116 +31,63 @@ def cents(x):
     return Decimal(f"{x:.14g}" if isinstance(x, float) else x).quantize(Decimal("0.01"), ROUND_HALF_UP)
 
 
-class Times:
-    """The given starts and people, and what follows from them: ends, days on site, waits kept."""
-
-    def __init__(self, given, rooms):
-        self.minutes = {op: m for room in rooms for op, m in room.minutes.items()}
-        self.pieces = defaultdict(dict)
-        self.people = defaultdict(list)
-        for key, start in given.items():
-            op, piece, person = key.split("/", 1)[1].rsplit("/", 2)
-            self.pieces[op][int(piece)] = start
-            if person != "-" and person not in self.people[op]:
-                self.people[op].append(person)
-        for op in list(self.pieces):
-            if op.endswith("/stand-by"):
-                self.minutes[op] = self.minutes[op[: -len("/stand-by")]]
-        assert set(self.pieces) == set(self.minutes), set(self.pieces) ^ set(self.minutes)
-        self.spans = {op: self.cut(op) for op in self.pieces}
-
-    def cut(self, op):
-        """Pieces of an operation; each but the last goes on to the end of its shift."""
-        left, spans = self.minutes[op], []
-        for _, start in sorted(self.pieces[op].items()):
-            long = left if not self.people[op] else min(left, SHIFT - start % DAY)
-            spans.append((start, start + long))
-            left -= long
-        assert abs(left) < 1e-9, op
-        return spans
-
-    def start(self, op):
-        return self.spans[op][0][0]
-
-    def end(self, op):
-        return self.spans[op][-1][1]
-
-    def days(self):
-        """Arrival, leaving and minutes worked by person and day."""
-        turns = defaultdict(list)
-        for op, spans in self.spans.items():
-            for person in self.people[op]:
-                for a, b in spans:
-                    turns[person, int(a // DAY)].append((a, b))
-        return {key: (min(a for a, _ in t), max(b for _, b in t), sum(b - a for a, b in t)) for key, t in turns.items()}
-
-    def hold(self, room):
-        """Every wait of the room, on the given times."""
-        name = room.name
-        for before, after in zip(list(room.runs.values()), list(room.runs.values())[1:]):
-            gap = self.start(after["op"]) - self.end(before["op"])
-            assert gap >= before["cure"]["opens"] - 1e-6, after["op"]
-            first_stroke = self.end(before["op"]) - before["spray"]
-            assert self.end(after["op"]) - first_stroke <= before["warm"]["closes"] + 1e-6, after["op"]
-        first = next(iter(room.runs))
-        wiped = self.start(first) - self.end(room.wipe)
-        assert wiped >= room.promoter["flash"] and self.end(first) - self.end(room.wipe) <= room.promoter["open"], name
-        last = list(room.runs.values())[-1]
-        assert self.start(f"{name}/demask") >= self.end(last["op"]) + last["cure"]["touch"] - 1e-6
-        for item, used in CHEMICALS.items():
-            if item in room.needs and used.get("dwell"):
-                assert self.start(f"{name}/{ORDER[ORDER.index(used['op']) + 1]}") >= self.end(f"{name}/{used['op']}") + used["dwell"]
-        if room.filler:
-            hard = 90 / rate(room.data["surface"])
-            assert self.start(f"{name}/sand-filler") >= self.end(f"{name}/fill") + hard - 1e-6
-        for run in room.runs.values():
-            assert self.start(f"{name}/caulk") >= self.end(run["op"]) + run["cure"]["water"] - 1e-6
-
-
 def mix(rooms, times, out):
     """Cups in the order of time, each run using what the run before it of the same product left within its pot life."""
-    runs, mixed = sorted((run for room in rooms for run in room.runs.values()), key=lambda run: times.start(run["op"])), defaultdict(float)
+    runs, mixed = sorted((run for room in rooms for run in room.runs.values()), key=lambda run: times.start(run.op)), defaultdict(float)
     done = []
     for run in runs:
-        until = POT_SHARE * run["cup"]["pot"]
-        served = [d for d in done if d["product"] is run["product"] and times.end(run["op"]) - times.start(d["op"]) <= until]
-        need, left = run["total"] * 1e6, served[-1]["left"] if served else 0
+        until = POT_SHARE * run.cup["pot"]
+        served = [d for d in done if d.product is run.product and times.end(run.op) - times.start(d.op) <= until]
+        need, left = run.total * 1e6, served[-1].left if served else 0
         left = left if 1 < left < need else 0
-        batches = cups(need - left, run["most"])
+        batches = cups(need - left, run.most)
         poured = sum(batches) * MARK
-        run["left"] = poured - (need - left)
-        out(f"cups/{run['op']}", len(batches), "", "fewest of whole marks")
-        out(f"mixed/{run['op']}", poured, "mL", "marks × 5 mL, after leftovers")
-        out(f"carried/{run['op']}", left, "mL", "within 70 % of the pot life")
-        product = run["product"]
+        run.left = poured - (need - left)
+        out(f"cups/{run.op}", len(batches), "", "fewest of whole marks")
+        out(f"mixed/{run.op}", poured, "mL", "marks × 5 mL, after leftovers")
+        out(f"carried/{run.op}", left, "mL", "within 70 % of the pot life")
+        product = run.product
         mixed[product["id"]] += poured / (1 + THIN) * 1e-6
         mixed[product["reducer"][0]] += poured * THIN / (1 + THIN) * 1e-6
         done.append(run)
     return mixed
 
 
+def sources_of(room, times, out=None):
+    """What evaporates in a room: start, minutes, grams, time constant, part that flashes; and of what."""
+    sources, blends = [], []
+    for op, given_off in room.gives.items():
+        for item, grams, solvents in given_off:
+            used = CHEMICALS.get(item, dict(tau=WIPE_TAU))
+            if "dwell" in used:
+                # What is taken off again gives off mass over time constant for as long as it lies; what has to be scraped off, until it is.
+                off = times.end(f"{room.name}/{used['until']}") if "until" in used else times.end(op) + used["dwell"]
+                lies = off - times.start(op)
+                sources.append((times.start(op), lies, grams * lies / used["tau"], 1.0, 1.0))
+            else:
+                sources.append((times.start(op), times.minutes[op], grams, used["tau"], 0.0))
+            blends.append(solvents)
+    for run in room.runs.values():
+        grams = run.gun * (1 - run.product["vs"] / (1 + THIN)) * blend_density(run.product["solvents"]) * 1e6
+        if out:
+            out(f"solvent/{run.op}", grams, "g", "what is no solids, at the density of the blend")
+        sources.append((times.end(run.op) - run.spray, run.spray, grams, FILM_TAU, 1 - TE + TE * LANDED))
+        blends.append(run.product["solvents"])
+    return sources, blends
+
+
 def breathe(room, times, out):
     volume, moved = room.data["box"]
-    wiped = room.area / room.promoter["rate"] * air.blend_density(room.promoter["solvents"]) * 1e6
-    sources = [(times.start(room.wipe), times.minutes[room.wipe], wiped, WIPE_TAU, 0.0)]
-    blends = [room.promoter["solvents"]]
-    for item, used in CHEMICALS.items():
-        if item in room.needs and used["part"]:
-            op, grams = f"{room.name}/{used['op']}", room.needs[item] * 1e6 * used["density"] * used["part"]
-            lies = times.end(op) - times.start(op) + used["dwell"] if "dwell" in used else None
-            # What is taken off again gives off mass over time constant while it lies; a wipe all of it, by its film.
-            sources.append((times.start(op), times.minutes[op], grams, used["tau"], 0.0) if lies is None
-                           else (times.start(op), lies, grams * lies / used["tau"], 1.0, 1.0))
-            blends.append([(used["solvent"], 1.0)])
-    for run in room.runs.values():
-        product = run["product"]
-        grams = run["gun"] * (1 - product["vs"] / (1 + THIN)) * air.blend_density(product["solvents"]) * 1e6
-        out(f"solvent/{run['op']}", grams, "g", "what is no solids, at the density of the blend")
-        sources.append((times.end(run["op"]) - run["spray"], run["spray"], grams, FILM_TAU, 1 - TE + TE * LANDED))
-        blends.append(product["solvents"])
+    sources, blends = sources_of(room, times, out)
     weights = [air.flammable_per_gram(blend, volume) for blend in blends]
-    out(f"peak of the flammable limit/{room.name}", air.peak(sources, weights, moved / MIXING / volume) * 100, "%",
-        "box, sources added up over time")
+    exposure = [air.exposure_per_gram(blend, volume) for blend in blends]
+    changes = moved / MIXING / volume
+    for op in times.unprotected(room):
+        # Nobody without supplied air before the air is at a tenth of the flammable limit and at the eight-hour limits.
+        for weight, line in ((weights, 0.1), (exposure, 1.0)):
+            others = [(w, s) for w, s in zip(weight, sources) if s[0] < times.start(op)]
+            assert sum(w * air.in_air(times.start(op), s, changes) for w, s in others) <= line + 1e-6, op
+    out(f"peak of the flammable limit/{room.name}", air.peak(sources, weights, changes) * 100, "%", "box, sources added up over time")
     out(f"airflow for a quarter/{room.name}", air.flow_for(sources, weights, 0.25, volume, MIXING) * 60, "m³/h", "halving")
     steady = air.steady_flow_for(sources, weights, 0.25, volume, MIXING)
     out(f"steady airflow for a quarter/{room.name}", steady * 60, "m³/h", "K G / 25 %")
@@ -214,8 +163,11 @@ def work(job, given, out):
     def put(key, value, unit, how):
         out(job["id"], key, value, unit, how)
 
-    rooms = [Room(name, data, job["difficulty"], put) for name, data in job["rooms"].items()]
+    starts = Times.starts_of(given)
+    rooms = [Room(name, data, job["difficulty"], starts, put) for name, data in job["rooms"].items()]
     times = Times(given, rooms)
+    times.hold_people()
+    times.hold_gun(rooms)
     for room in rooms:
         times.hold(room)
         breathe(room, times, put)
@@ -231,10 +183,8 @@ def work(job, given, out):
     total = price(job, rooms, times, mix(rooms, times, put), put)
     ready = []
     for room in rooms:
-        caulk = times.end(f"{room.name}/caulk") + DAY
-        trim = times.end(f"{room.name}/fit-trim") + DAY if f"{room.name}/fit-trim" in times.spans else caulk
-        coats = max(times.end(run["op"]) + run["cure"]["water"] for run in room.runs.values())
-        ready.append(max(caulk, trim, coats))
+        fixed = [times.end(op) + DAY for op in times.spans if op.startswith((f"{room.name}/caulk", f"{room.name}/fit-trim"))]
+        ready.append(max(fixed + [times.end(run.op) + run.cure["water"] for run in room.runs.values()]))
         put(f"water/{room.name}", ready[-1], "min", "slowest of coating, caulk and trim")
     if "replace" in job:
         offer = job["replace"]

@@ -46,11 +46,12 @@ def peak(sources, weights, changes):
 
 def flammable_per_gram(solvents, volume):
     """Share of the lower flammable limit that a gram of the blend makes in the room (Le Chatelier)."""
-    return sum(share / molar * LITRES / limit for (molar, _, limit), share in solvents) / volume
+    return sum(share / molar * LITRES / flammable for (molar, _, flammable, _), share in solvents) / volume
 
 
-def blend_density(solvents):
-    return 1 / sum(share / density for (_, density, _), share in solvents)
+def exposure_per_gram(solvents, volume):
+    """Share of the lowest eight-hour limits known that a gram of the blend makes in the room, added up."""
+    return sum(share / molar * LITRES / (ppm * 1e-6) for (molar, _, _, ppm), share in solvents) / volume
 
 
 def flow_for(sources, weights, line, volume, mixing):

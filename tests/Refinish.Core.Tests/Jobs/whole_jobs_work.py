@@ -1,77 +1,10 @@
-"""Inputs of the three whole jobs, and for each room the work with its hours, its minutes on the clock, and its coats.
-
-The inputs are those of InventedJobs.cs; products, hours and prices are the library's invented generic ones, typed in again.
-"""
+"""For each room of a whole job the work, with its hours, its minutes on the clock, and its coats."""
 from collections import defaultdict
 from math import ceil, log, pi
 
-from whole_jobs_shapes import bullnose_counter, recessed_tub, tiled_walls, vessel_cap
-
-US_GALLON, FOOT = 3.785411784e-3, 0.3048
-
-# Solvents: g/mol, g/mL, lower flammable limit as a volume share.
-XYLENE, PMA, MEK = (106.17, 0.864, 0.009), (132.16, 0.968, 0.015), (72.11, 0.805, 0.014)
-BUAC, IPA = (116.16, 0.882, 0.017), (60.10, 0.785, 0.020)
-LIMONENE, BENZYL = (136.23, 0.842, 0.007), (108.14, 1.045, 0.0099)
-
-PRIMER = dict(
-    id="epoxy-primer", vs=0.45, parts=[(2, 1400, 0.668), (1, 980, 0.472)], reducer=("epoxy-reducer", 860, 0.0), cure=dict(
-        induction=15, pot=240, touch=45, opens=60, closes=1440, water=1440), solvents=[(XYLENE, 0.35), (PMA, 0.35), (MEK, 0.30)], nco=0.0)
-TOPCOAT = dict(
-    id="acrylic-urethane-topcoat", vs=0.48, parts=[(4, 1200, 0.573), (1, 1050, 0.75)], reducer=("urethane-reducer", 880, 0.0005), cure=dict(
-        induction=0, pot=150, touch=60, opens=20, closes=960, water=1440), solvents=[(BUAC, 0.60), (XYLENE, 0.25), (PMA, 0.15)], nco=0.135)
-COATS = [PRIMER, TOPCOAT, TOPCOAT, TOPCOAT]
-FILM, THIN, TE, LANDED, RESIDUE, HOSE = 30e-6, 0.10, 0.60, 0.25, 0.08, 15e-6
-GUN = 160e-6 * 0.45  # m³ a minute with the trigger pulled 45 % of the time
-CUP, MARK, SMALLEST, MIX, POT_SHARE = 600, 5, 50, 5, 0.7
-SILANE = dict(id="silane-promoter", rate=100e3, flash=15, open=120, solvents=[(IPA, 1.0)])
-PLASTIC = dict(id="plastic-promoter", rate=60e3, flash=10, open=60, solvents=[(XYLENE, 0.60), (BUAC, 0.40)])
-
-# Chemicals of the preparation: g/mL, part that is solvent, minutes of time constant, minutes after the work until it is taken off.
-CHEMICALS = {
-    "silicone-remover": dict(op="remove-silicone", density=0.86, part=0.90, solvent=LIMONENE, tau=240, dwell=0),
-    "stripper": dict(op="lay-on-stripper", density=1.05, part=0.45, solvent=BENZYL, tau=2880, dwell=240),
-    "descaler": dict(op="descale", part=0),
-    "degreaser": dict(op="degrease", part=0),
-    "alcohol-wipe": dict(op="tack", density=0.93, part=0.35, solvent=IPA, tau=2),
-}
-
-# Minutes of one person, least, likely, most: for each fixture and for a tub of 2.6 m²; or per piece. Repairs in hours per unit of the defect.
-EACH = {"descale": (3, 4, 6), "degrease": (4, 5, 7), "key": (12, 15, 25), "tack": (4, 5, 6), "promote": (3, 3, 4), "primer": (4, 5, 6),
-        "topcoat": (3, 4, 5), "lay-on-stripper": (4, 5, 6), "wipe-again": (2, 3, 4)}
-AREA = {"descale": ("L-22", 6, 8, 14), "degrease": ("L-20", 11, 13, 20), "key": ("L-21", 20, 27, 50), "tack": ("L-40", 8, 10, 14),
-        "promote": ("L-41", 3, 3, 4), "primer": ("L-50", 5, 6, 8), "topcoat": ("L-51", 4, 5, 7),
-        "lay-on-stripper": ("L-23", 8, 10, 18), "wipe-again": ("L-24", 4, 6, 8)}
-PIECE = {"travel": ("L-01", 45, 60, 120), "set-up": ("L-10", 20, 27, 45), "clear": ("L-11", 12, 18, 35), "mask": ("L-12", 12, 18, 30),
-         "sand-filler": ("L-30", 10, 15, 20), "broadcast": ("L-52", 3, 6, 9), "clean-gun": ("L-53", 6, 9, 15),
-         "demask": ("L-60", 10, 15, 20), "fit-trim": ("L-62", 12, 18, 30), "caulk": ("L-61", 15, 20, 30), "inspect": ("L-63", 6, 10, 15)}
-PIECE = {k: (v[0], *(m / 60 for m in v[1:])) for k, v in PIECE.items()}
-REPAIR = {"chip": ("L-31", .06, .08, .15), "large chip": ("L-44", .1, .15, .3), "rust": ("L-33", .2, .25, .4), "strip": ("L-35", .4, .54,
-    .9),
-          "silicone": ("L-36", .07, .1, .2), "grout": ("L-37", .1, .15, .3), "burn": ("L-39", .15, .25, .4)}
-ORDER = ["clear", "remove-silicone", "strip", "descale", "degrease", "regrout", "key", "rust", "fill", "sand-filler", "tack", "mask"]
-
-TUB = dict(rim=(53, 23.5, 6), floor=(44, 19.5, 5), depth=13.25, head=7, cove=2.5, overall=(60, 30), apron=14.5, drain=2, overflow=3)
-BATH = (8 * FOOT) * (5 * FOOT) * (8 * FOOT), 1000 * FOOT ** 3 * 0.6  # m³; m³ a minute really moved
-REPLACE = dict(parts=5200, days=9, life=20, refinish=11, rate=0.04, day=40)
-JOBS = [
-    dict(id="occupied", difficulty=1.15, wages={"first": None, "second": None}, replace=REPLACE, rooms=dict(bath=dict(box=BATH, air=22,
-        surface=20, fixtures=[
-        dict(id="tub", area=lambda: recessed_tub(TUB)[0], promoter=SILANE, options=["slip-floor", "drain-trim"], grains=3,
-             defects=[("chip", 18, 1.2), ("large chip", 30, 2), ("rust", 20), ("silicone", 2.4)])]))),
-    dict(id="cold", difficulty=1.0, wages={"ada": 32, "ben": 24}, rooms=dict(bath=dict(box=BATH, air=24, surface=20, fixtures=[
-        dict(id="tub", area=lambda: recessed_tub(TUB)[0], promoter=SILANE, defects=[("strip",)], cold=dict(at=12, to=16, wall=6e-3,
-            rho=7200, c=530),
-             colours=((62, -12, 24), (84, -0.5, 1), (94, -0.5, 2))),
-        dict(id="surround", area=lambda: tiled_walls([(30, 60), (60, 60), (30, 60)], 4.25, .125, .0625, [(6, 4)]), promoter=SILANE,
-             defects=[("grout", 1.2)])]))),
-    dict(id="rental", difficulty=1.0, wages={"first": None, "second": None}, replace=REPLACE, rooms=dict(
-        kitchen=dict(box=(30.0, 2400 * 0.6 / 60), air=21, surface=21, fixtures=[
-            dict(id="counter", area=lambda: bullnose_counter(96, 72, 25.5, 1.5, 4, .75, [(32, 21)]), promoter=PLASTIC, defects=[("burn",
-                20)])]),
-        bath=dict(box=BATH, air=23, surface=19, fixtures=[
-            dict(id="vessel", area=lambda: vessel_cap(16, 5.5, .5, 3, 1.75), promoter=SILANE, defects=[("chip", 10, 1.0)])]))),
-]
+from whole_jobs_inputs import (
+    AREA, CHEMICALS, COATS, CUP, EACH, FILM, FOOT, GUN, HOSE, MARK, MIX, ORDER, PIECE, POT_SHARE, PRIMER, REPAIR, RESIDUE, SILANE,
+    SMALLEST, TE, THIN, US_GALLON)
 
 
 def pert(row):
@@ -109,122 +42,210 @@ def needs_for(defect, area):
 
 
 class Room:
-    """One room of a job: what is done in it, in order, with hours by labour standard and minutes on the clock."""
+    """One room of a job: what is done in it, in order, with hours by labour standard and minutes on the clock.
 
-    def __init__(self, name, data, difficulty, out):
-        self.name, self.data, self.k, self.out = name, data, difficulty, out
-        self.fixtures = data["fixtures"]
+    Fixtures with new grout are a part of their own from the abrading on, since the grout dries for a day; the other part does not wait.
+    """
+
+    def __init__(self, name, data, difficulty, starts, out):
+        self.name, self.data, self.k, self.starts, self.out = name, data, difficulty, starts, out
+        self.fixtures = sorted(data["fixtures"], key=lambda f: f["id"])
         for f in self.fixtures:
             f["m2"] = f["area"]()
             out(f"area/{f['id']}", f["m2"], "m²", "mesh or elementary")
-        self.area = sum(f["m2"] for f in self.fixtures)
-        self.minutes, self.hours, self.runs, self.needs = {}, {}, {}, defaultdict(float)
+        # gives: what evaporates in an operation, as item, grams of solvent, solvents.
+        self.minutes, self.hours, self.runs, self.needs, self.gives = {}, {}, {}, defaultdict(float), defaultdict(list)
+        self.fill()
+        self.before, self.parts = [], []
+        self.prepare(self.fixtures, ORDER[: ORDER.index("key")], "", self.before)
+        grouted = [f for f in self.fixtures if any(d[0] == "grout" for d in f.get("defects", []))]
+        others = [f for f in self.fixtures if f not in grouted]
+        for fixtures in (others, grouted):
+            if fixtures:
+                self.parts.append(Part(self, fixtures, f"/{fixtures[0]['id']}" if fixtures is grouted and others else ""))
+
+    def add(self, op, parts, chain):
+        """parts: (standard, hours). The clock gets whole minutes at the difficulty of the premises."""
+        op = f"{self.name}/{op}"
+        hours = sum(h for _, h in parts) * self.k
+        self.minutes[op] = whole(hours * 60)
+        self.hours[op] = [(code, h * self.minutes[op] / 60 / hours) for code, h in parts]
+        chain.append(op)
+        return op
+
+    def fill(self):
+        filler = sum(hollow(d) for f in self.fixtures for d in f.get("defects", [])) * 1.25 / (1 - 0.02) / (1 - 0.15)
+        if filler:
+            self.out(f"filler/{self.name}", filler, "mL", "a quarter over, 2 % shrinkage, 15 % waste")
+            self.needs["epoxy-filler"] += filler * 1e-6
+
+    def use(self, op, item, litres):
+        """A chemical of the preparation: bought, and its solvent in the air."""
+        self.needs[item] += litres
+        used = CHEMICALS.get(item, dict(part=0))
+        if used["part"]:
+            self.gives[op].append((item, litres * 1e6 * used["density"] * used["part"], [(used["solvent"], 1.0)]))
+
+    def prepare(self, fixtures, kinds, suffix, chain):
+        defects = [(d, f) for f in fixtures for d in f.get("defects", [])]
+        repairs = {"remove-silicone": ["silicone"], "strip": ["strip"], "regrout": ["grout"], "rust": ["rust"],
+                   "fill": ["chip", "large chip", "burn"]}
+        items = {"remove-silicone": "silicone", "lay-on-stripper": "strip", "regrout": "grout", "rust": "rust"}
+        units = {"silicone": lambda d, f: d[1], "grout": lambda d, f: d[1], "strip": lambda d, f: f["m2"]}
+        if kinds[0] == "clear":
+            self.add("set-up", [(PIECE["set-up"][0], pert(PIECE["set-up"]))], chain)
+        for kind in kinds:
+            op, on = kind + suffix, fixtures
+            if kind == "lay-on-stripper":
+                on = [f for f in fixtures if ("strip",) in f.get("defects", [])]
+            elif kind == "sand-filler":
+                on = [f for f in fixtures if any(hollow(d) for d in f.get("defects", []))]
+            if kind in repairs:
+                parts = [(REPAIR[d[0]][0], pert(REPAIR[d[0]]) * units.get(d[0], lambda *_: 1)(d, f)) for d, f in defects
+                         if d[0] in repairs[kind]]
+            elif kind in AREA:
+                parts = [(AREA[kind][0], surface(kind, sum(f["m2"] for f in on), len(on)))] if on else []
+            else:
+                parts = [(PIECE[kind][0], pert(PIECE[kind]) * len(on))] if on else []
+            if not parts:
+                continue
+            full = self.add(op, parts, chain)
+            for d, f in defects:
+                for item, litres in needs_for(d, f["m2"]):
+                    if items.get(kind) == d[0]:
+                        self.use(full, item, litres)
+            for f in fixtures:
+                # Acid only on enamel, china and glazed tile, which are the surfaces of the silane too.
+                if kind == "descale" and f["promoter"] is SILANE:
+                    self.use(full, "descaler", f["m2"] / 5000)
+                if kind == "degrease":
+                    self.use(full, "degreaser", f["m2"] / 5000)
+                if kind == "tack":
+                    self.use(full, "alcohol-wipe", f["m2"] / 30000)
+
+
+class Part:
+    """Fixtures of a room that go through together from the abrading on; one promoter and one system in each of these jobs."""
+
+    def __init__(self, room, fixtures, suffix):
+        self.room, self.fixtures, self.suffix, self.name = room, fixtures, suffix, room.name
+        self.area = sum(f["m2"] for f in fixtures)
+        self.promoter = fixtures[0]["promoter"]
+        self.has = lambda kind: any(d[0] == kind for f in fixtures for d in f.get("defects", []))
+        # Filler hardens at the colder of room and fixture, coats at the surface as it was warmed.
+        self.coldest = min([room.data["surface"]] + [f["cold"]["at"] for f in fixtures if "cold" in f])
+        self.surface = min([room.data["surface"]] + [f["cold"]["to"] for f in fixtures if "cold" in f])
+        self.chain, self.runs = [], {}
+        room.prepare(fixtures, ORDER[ORDER.index("key"):], suffix, self.chain)
         self.warm()
-        self.prepare()
+        self.wipe_again()
+        self.promote()
         self.coat()
         self.finish()
 
+    def add(self, op, kind, times=1):
+        return self.room.add(op, [(PIECE[kind][0], pert(PIECE[kind]) * times)], self.chain)
+
+    def spread(self, op, kind):
+        return self.room.add(op, [(AREA[kind][0], surface(kind, self.area, len(self.fixtures)))], self.chain)
+
     def warm(self):
-        self.surface = self.data["surface"]
         for f in self.fixtures:
             cold = f.get("cold")
             if cold:
                 tau = cold["rho"] * cold["wall"] * cold["c"] / 9 / 60
-                minutes = tau * log((self.data["air"] - cold["at"]) / (self.data["air"] - cold["to"]))
-                self.out(f"warming/{f['id']}", minutes, "min", "lumped; 9 W/(m² K)")
-                self.minutes[f"{f['id']}/warm"] = whole(minutes)
-                self.surface = min(self.surface, cold["to"])
+                minutes = tau * log((self.room.data["air"] - cold["at"]) / (self.room.data["air"] - cold["to"]))
+                self.room.out(f"warming/{f['id']}", minutes, "min", "lumped; 9 W/(m² K)")
+                self.room.minutes[f"{f['id']}/warm"] = whole(minutes)
+                self.chain.append(f"{f['id']}/warm")
 
-    def add(self, op, parts):
-        """parts: (standard, hours). The clock gets whole minutes at the difficulty of the premises."""
-        op = f"{self.name}/{op}"
-        self.minutes[op] = whole(sum(h for _, h in parts) * self.k * 60)
-        paid = self.minutes[op] / (sum(h for _, h in parts) * self.k * 60)
-        self.hours[op] = [(code, h * paid) for code, h in parts]
-        return op
+    def wipe_again(self):
+        # Whether a night came between is for the times to show; they hold that it is there when one did.
+        op = f"{self.coat_id(1)}/wipe-again"
+        self.again = self.spread(op, "wipe-again") if f"{self.name}/{op}" in self.room.starts else None
 
-    def prepare(self):
-        defects = [(d, f) for f in self.fixtures for d in f.get("defects", [])]
-        count = len(self.fixtures)
-        filler = sum(hollow(d) for d, _ in defects) * 1.25 / (1 - 0.02) / (1 - 0.15)
-        self.filler = filler * 1e-6
-        if filler:
-            self.out(f"filler/{self.name}", filler, "mL", "a quarter over, 2 % shrinkage, 15 % waste")
-            self.needs["epoxy-filler"] += self.filler
-        for d, f in defects:
-            for item, volume in needs_for(d, f["m2"]):
-                self.needs[item] += volume
-        for f in self.fixtures:
-            # Acid only on enamel, china and glazed tile, which are the surfaces of the silane too.
-            if f["promoter"] is SILANE:
-                self.needs["descaler"] += f["m2"] / 5000
-            self.needs["degreaser"] += f["m2"] / 5000
-            self.needs["alcohol-wipe"] += f["m2"] / 30000
-        units = {"silicone": lambda d, f: d[1], "grout": lambda d, f: d[1], "strip": lambda d, f: f["m2"]}
-        kinds = {"remove-silicone": ["silicone"], "strip": ["strip"], "regrout": ["grout"], "rust": ["rust"], "fill": ["chip",
-            "large chip", "burn"]}
-        self.add("set-up", [(PIECE["set-up"][0], pert(PIECE["set-up"]))])
-        for op in ORDER:
-            if op in kinds:
-                parts = [(REPAIR[d[0]][0], pert(REPAIR[d[0]]) * units.get(d[0], lambda *_: 1)(d, f)) for d, f in defects
-                    if d[0] in kinds[op]]
-                if parts:
-                    self.add(op, parts)
-            elif op in AREA:
-                self.add(op, [(AREA[op][0], surface(op, self.area, count))])
-            elif op != "sand-filler" or filler:
-                n = sum(any(hollow(d) for d in f.get("defects", [])) for f in self.fixtures) if op == "sand-filler" else count
-                self.add(op, [(PIECE[op][0], pert(PIECE[op]) * n)])
-        promoter = self.fixtures[0]["promoter"]
-        self.wipe = self.add(f"promote/{promoter['id']}", [(AREA["promote"][0], surface("promote", self.area, count))])
-        self.needs[promoter["id"]] += self.area / promoter["rate"]
-        self.promoter = promoter
+    def promote(self):
+        op = f"promote/{self.promoter['id']}"
+        self.wipe = self.spread(op + (self.suffix if f"{self.name}/{op}" in self.room.minutes else ""), "promote")
+        litres = self.area / self.promoter["rate"]
+        self.room.needs[self.promoter["id"]] += litres
+        self.room.gives[self.wipe].append((self.promoter["id"], litres * blend_density(self.promoter["solvents"]) * 1e6,
+                                           self.promoter["solvents"]))
+
+    def coat_id(self, number):
+        """Coats of one product and number in both parts of a room are told apart by a fixture."""
+        alone = len(self.fixtures) == len(self.room.fixtures)
+        return f"coat/{number}/{COATS[number - 1]['id']}" + ("" if alone else f"/{self.fixtures[0]['id']}")
 
     def coat(self):
         for number, product in enumerate(COATS, 1):
-            op = f"coat/{number}/{product['id']}"
-            cure = {k: v / rate(self.surface) for k, v in product["cure"].items()}
-            cup = {k: v / rate(self.data["air"]) for k, v in product["cure"].items()}
-            again = number > 1 and COATS[number - 2] is product and cure["opens"] <= cup["pot"] * POT_SHARE
-            film = self.area * FILM * (1 + THIN) / product["vs"]
-            gun = film / TE
-            hose = 0 if again else HOSE
-            total = (gun + hose) / (1 - RESIDUE)
-            spray = gun / GUN
-            most = min(CUP, MARK * int((POT_SHARE * cup["pot"] - cup["induction"] - MIX) * GUN * 1e6 / MARK))
-            clock = cup["induction"] + MIX * len(cups(total * 1e6, most)) + spray
-            name = "primer" if product is PRIMER else "topcoat"
-            labour = surface(name, self.area, len(self.fixtures))
-            minutes = whole(max(clock, labour * self.k * 60))
-            full = f"{self.name}/{op}"
-            self.hours[full] = [(AREA[name][0], minutes / 60 / self.k)]
-            self.minutes[full] = minutes
-            run = dict(number=number, product=product, film=film, gun=gun, total=total, spray=spray, most=most, cure=cure, cup=cup, op=full,
-                       warm={k: v / rate(max(self.surface, self.data["air"])) for k, v in product["cure"].items()})
-            self.runs[full] = run
-            for key, value in (("film", film), ("overspray", gun - film), ("hose", hose), ("clings", total - gun - hose), ("to mix",
-                total)):
-                self.out(f"{key}/{full}", value * 1e6, "mL", "area × film × (1 + R) / VS and each loss")
-            self.out(f"wet film/{full}", FILM * (1 + THIN) / product["vs"] * 1e6, "µm", "DFT (1 + R) / VS")
-            self.out(f"spraying/{full}", spray, "min", "volume over mean rate")
-            self.out(f"clock/{full}", minutes, "min", "rounded up")
-            for key, value in (("touch dry", cure["touch"]), ("recoat opens", cure["opens"]), ("recoat closes", run["warm"]["closes"]),
-                ("water", cure["water"])):
-                self.out(f"{key}/{full}", value / 60, "h", "doubling for ten kelvins")
-            if product["nco"]:
-                density = sum(v * rho for v, rho, _ in product["parts"]) / sum(v for v, _, _ in product["parts"])
-                mist = 0.1 * (1 - TE) * gun / (1 + THIN) * density * product["nco"] / (spray * self.data["box"][1] / 3)
-                self.out(f"mist/{full}", mist * 1e6, "mg/m³", "a tenth of the overspray in the air, box at steady state")
+            full = f"{self.name}/{self.coat_id(number)}"
+            run = Run(self, number, product, full)
+            self.runs[full] = self.room.runs[full] = run
+            self.chain.append(full)
             if number in [f.get("grains") for f in self.fixtures]:
-                self.add(f"broadcast/{number}", [(PIECE["broadcast"][0], pert(PIECE["broadcast"]))])
-            if number == len(COATS) or COATS[number] is not product:
-                self.add(f"clean-gun/{number}", [(PIECE["clean-gun"][0], pert(PIECE["clean-gun"]))])
+                self.add(f"broadcast/{number}{self.suffix}", "broadcast")
+            clean = f"clean-gun/{number}{self.suffix}"
+            if number == len(COATS) or COATS[number] is not product or f"{self.name}/{clean}" in self.room.starts:
+                run.clean = self.add(clean, "clean-gun")
 
     def finish(self):
-        for op in ("demask", "fit-trim", "caulk", "inspect"):
-            n = sum("drain-trim" in f.get("options", []) for f in self.fixtures) if op == "fit-trim" else len(self.fixtures)
+        for kind in ("demask", "fit-trim", "caulk", "inspect"):
+            n = sum("drain-trim" in f.get("options", []) for f in self.fixtures) if kind == "fit-trim" else len(self.fixtures)
             if n:
-                self.add(op, [(PIECE[op][0], pert(PIECE[op]) * n)])
+                self.add(kind + self.suffix, kind, n)
+
+
+class Run:
+    """One coat: film and each loss, cups, time at the gun and on the clock."""
+
+    def __init__(self, part, number, product, full):
+        room, out = part.room, part.room.out
+        air = room.data["air"]
+        self.op, self.number, self.product, self.clean = full, number, product, None
+        self.cure = {k: v / rate(part.surface) for k, v in product["cure"].items()}
+        self.cup = {k: v / rate(air) for k, v in product["cure"].items()}
+        self.warm = {k: v / rate(max(part.surface, air)) for k, v in product["cure"].items()}
+        goes_on = number > 1 and COATS[number - 2] is product and self.cure["opens"] <= self.cup["pot"] * POT_SHARE
+        self.film = part.area * FILM * (1 + THIN) / product["vs"]
+        self.gun = self.film / TE
+        self.hose = 0 if goes_on and not emptied(full, room.starts) else HOSE
+        self.total = (self.gun + self.hose) / (1 - RESIDUE)
+        self.spray = self.gun / GUN
+        self.most = min(CUP, MARK * int((POT_SHARE * self.cup["pot"] - self.cup["induction"] - MIX) * GUN * 1e6 / MARK))
+        clock = self.cup["induction"] + MIX * len(cups(self.total * 1e6, self.most)) + self.spray
+        name = "primer" if product is PRIMER else "topcoat"
+        self.minutes = whole(max(clock, surface(name, part.area, len(part.fixtures)) * room.k * 60))
+        room.hours[full] = [(AREA[name][0], self.minutes / 60 / room.k)]
+        room.minutes[full] = self.minutes
+        clings = self.total - self.gun - self.hose
+        for key, value in (("film", self.film), ("overspray", self.gun - self.film), ("hose", self.hose), ("clings", clings),
+                           ("to mix", self.total)):
+            out(f"{key}/{full}", value * 1e6, "mL", "area × film × (1 + R) / VS and each loss")
+        out(f"wet film/{full}", FILM * (1 + THIN) / product["vs"] * 1e6, "µm", "DFT (1 + R) / VS")
+        out(f"spraying/{full}", self.spray, "min", "volume over mean rate")
+        out(f"clock/{full}", self.minutes, "min", "rounded up")
+        for key, value in (("touch dry", self.cure["touch"]), ("recoat opens", self.cure["opens"]), ("recoat closes", self.warm["closes"]),
+                           ("water", self.cure["water"])):
+            out(f"{key}/{full}", value / 60, "h", "doubling for ten kelvins")
+        if product["nco"]:
+            density = sum(v * rho for v, rho, _ in product["parts"]) / sum(v for v, _, _ in product["parts"])
+            mist = 0.1 * (1 - TE) * self.gun / (1 + THIN) * density * product["nco"] / (self.spray * room.data["box"][1] / 3)
+            out(f"mist/{full}", mist * 1e6, "mg/m³", "a tenth of the overspray in the air, box at steady state")
+
+
+def emptied(op, starts):
+    """Whether the one gun of the shop was cleaned since the coat before went through it, in whatever room."""
+    before = max((t for o, t in starts.items() if is_coat(o) and t < starts[op]), default=None)
+    return before is None or any("/clean-gun/" in o and before < t < starts[op] for o, t in starts.items())
+
+
+def is_coat(op):
+    return "/coat/" in op and not op.endswith(("/stand-by", "/wipe-again"))
+
+
+def blend_density(solvents):
+    return 1 / sum(share / density for (_, density, *_), share in solvents)
 
 
 def cups(need, most):

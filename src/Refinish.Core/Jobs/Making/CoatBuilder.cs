@@ -163,7 +163,8 @@ internal sealed class CoatBuilder(
 
         double surface = group.Min(procedure => surfaces[procedure.Fixture.Id]);
         ApplicationLosses losses = group[0].Losses;
-        bool goesOn = number > 1 && group.TrueForAll(procedure => GoesOn(last[procedure.Fixture.Id], product));
+        bool goesOn = number > 1 && !builder.Work.Needs.FillsHoseFor(id)
+            && group.TrueForAll(procedure => GoesOn(last[procedure.Fixture.Id], product));
         if (number > 1 && (losses.ProfileDepth.Meters > 0 || (goesOn && losses.HoldUp.CubicMeters > 0)))
         {
             losses = losses with { ProfileDepth = Length.Zero, HoldUp = goesOn ? Volume.Zero : losses.HoldUp };

@@ -17,6 +17,7 @@ internal sealed class ScheduleNeeds
 
     private readonly HashSet<(string Run, string Next)> cleanings = [];
     private readonly HashSet<string> wiped = new(StringComparer.Ordinal);
+    private readonly HashSet<string> filled = new(StringComparer.Ordinal);
 
     private ScheduleNeeds()
     {
@@ -30,6 +31,9 @@ internal sealed class ScheduleNeeds
     /// <summary>Whether the surface is wiped again before a first coat.</summary>
     public bool WipesBefore(string run) => wiped.Contains(run);
 
+    /// <summary>Whether a coat finds the hose empty, since the gun was cleaned for a coat elsewhere.</summary>
+    public bool FillsHoseFor(string run) => filled.Contains(run);
+
     /// <summary>These needs and those that a schedule shows; <see langword="null"/> when it shows no further ones.</summary>
     public ScheduleNeeds? With(WorkList work, SiteSchedule found)
     {
@@ -37,6 +41,7 @@ internal sealed class ScheduleNeeds
         ScheduleNeeds more = new();
         more.cleanings.UnionWith(cleanings);
         more.wiped.UnionWith(wiped);
+        more.filled.UnionWith(filled);
         foreach ((CoatRun run, CoatRun next) in Uncleaned(work, times))
         {
             more.cleanings.Add((run.Id, next.Id));
@@ -47,30 +52,49 @@ internal sealed class ScheduleNeeds
             more.wiped.Add(run.Id);
         }
 
-        return more.cleanings.Count > cleanings.Count || more.wiped.Count > wiped.Count ? more : null;
+        foreach ((CoatRun _, CoatRun next, bool isCleaned) in InGun(work, times))
+        {
+            if (isCleaned && next.Demand.HoldUp.CubicMeters == 0
+                && work.Procedures.Any(procedure => procedure.Losses.HoldUp.CubicMeters > 0))
+            {
+                more.filled.Add(next.Id);
+            }
+        }
+
+        return more.cleanings.Count > cleanings.Count || more.wiped.Count > wiped.Count || more.filled.Count > filled.Count ? more : null;
     }
 
     /// <summary>Runs that follow each other through one gun which nobody cleans in between, although the product is another or would set in it.</summary>
     public static IEnumerable<(CoatRun Run, CoatRun Next)> Uncleaned(WorkList work, IReadOnlyDictionary<string, PlannedStep> times)
     {
-        PlannedStep[] cleaned = [.. work.Operations.Where(operation => operation.Kind == WorkKind.CleanGun && times.ContainsKey(operation.Id)).Select(operation => times[operation.Id])];
+        foreach ((CoatRun run, CoatRun next, bool isCleaned) in InGun(work, times))
+        {
+            bool other = run.Layer.Product.Id != next.Layer.Product.Id;
+            if (!isCleaned && (other || times[next.Id].Start - times[run.Id].Start > run.InCup.PotLife))
+            {
+                yield return (run, next);
+            }
+        }
+    }
 
-        // With one gun all coats go through it; with more, each room is taken to keep its own.
-        IEnumerable<IGrouping<string, CoatRun>> guns = work.Runs.Where(run => times.ContainsKey(run.Id))
-            .GroupBy(run => work.Shop.Guns == 1 ? string.Empty : times[run.Id].Step.Room ?? string.Empty);
-        foreach (IGrouping<string, CoatRun> gun in guns)
+    // Runs that follow each other through one gun, and whether it is cleaned in between. With one gun all coats go through it; with more,
+    // each room is taken to keep its own.
+    private static IEnumerable<(CoatRun Run, CoatRun Next, bool IsCleaned)> InGun(
+        WorkList work, IReadOnlyDictionary<string, PlannedStep> times)
+    {
+        string GunOf(string id, string? room) => work.Shop.Guns == 1 ? string.Empty : room ?? id.Split('/')[0];
+        ILookup<string, PlannedStep> cleanings = work.Operations
+            .Where(operation => operation.Kind == WorkKind.CleanGun && times.ContainsKey(operation.Id))
+            .ToLookup(operation => GunOf(operation.Id, operation.Room), operation => times[operation.Id], StringComparer.Ordinal);
+        foreach (IGrouping<string, CoatRun> gun in work.Runs.Where(run => times.ContainsKey(run.Id))
+            .GroupBy(run => GunOf(run.Id, times[run.Id].Step.Room), StringComparer.Ordinal))
         {
             CoatRun[] runs = [.. gun.OrderBy(run => times[run.Id].Start)];
             for (int i = 0; i + 1 < runs.Length; i++)
             {
                 PlannedStep step = times[runs[i].Id];
                 PlannedStep next = times[runs[i + 1].Id];
-                bool other = runs[i].Layer.Product.Id != runs[i + 1].Layer.Product.Id;
-                if ((other || next.Start - step.Start > runs[i].InCup.PotLife)
-                    && !Array.Exists(cleaned, clean => clean.Start >= step.End && clean.End <= next.Start))
-                {
-                    yield return (runs[i], runs[i + 1]);
-                }
+                yield return (runs[i], runs[i + 1], cleanings[gun.Key].Any(clean => clean.Start >= step.End && clean.End <= next.Start));
             }
         }
     }
