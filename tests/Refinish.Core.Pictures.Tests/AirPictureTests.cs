@@ -199,12 +199,18 @@ public class AirPictureTests
             else
             {
                 // Beyond the fold the picture is nearer than the clock.
-                Assert.InRange(hour(shades[i].X), hour(shades[i - 1].X), start.TimeOfDay.TotalHours + 24 - 3);
+                Assert.InRange(hour(shades[i].X), hour(shades[i - 1].X), (start.DateTime - day).TotalHours - 3);
             }
         }
 
         // The curve is told apart there: none of its lines runs through the night. The day stands under the hours of each part.
-        Assert.True(file.Paths(Paint.Blue).Count(points => points.Length > 50) >= 4);
+        int early = emissions.Count(emission => (air.Zero + emission.Start).Date == day);
+        double end = shades.Take(early).Max(shade => shade.X + shade.Width);
+        double begin = shades.Skip(early).Min(shade => shade.X);
+        (double X, double Y)[][] curves = [.. file.Paths(Paint.Blue)];
+        Assert.Contains(curves, points => points.Any(point => point.X <= end));
+        Assert.Contains(curves, points => points.Any(point => point.X >= begin));
+        Assert.DoesNotContain(curves, points => points.Any(point => point.X <= end) && points.Any(point => point.X >= begin));
         Assert.Contains("At a dotted line, the hours between are left out.", file.AllWords, StringComparison.Ordinal);
         Assert.All(emissions.Select(emission => (air.Zero + emission.Start).ToString("ddd d MMM", CultureInfo.InvariantCulture)).Distinct(),
             name => Assert.Equal(2, file.Texts.Count(text => text.Words == name)));

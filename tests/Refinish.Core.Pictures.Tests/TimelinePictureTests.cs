@@ -209,9 +209,13 @@ public class TimelinePictureTests
     public void A_room_is_closed_to_others_from_the_spray_until_it_is_clear(int width)
     {
         // By hand: two hours of preparing from eight, a spray of an hour, two hours to clear, one hour of work.
-        SiteStep[] steps = [Step("prepare", 2), Step("coat", 1) with { Sprays = true, Clearing = TimeSpan.FromHours(2) }, Step("demask", 1)];
+        SiteStep coat = Step("coat", 1) with { Sprays = true, Clearing = TimeSpan.FromHours(2) };
+        SiteStep[] steps = [Step("prepare", 2), coat, Step("demask", 1)];
         SvgFile file = Drawn(
-            Work(steps) with { Lags = [new("prepare", "coat", TimeSpan.Zero, null, "order"), new("coat", "demask", TimeSpan.Zero, null, "order")] },
+            Work(steps) with
+            {
+                Lags = [new("prepare", "coat", TimeSpan.Zero, null, "order"), new("coat", "demask", TimeSpan.Zero, null, "order")],
+            },
             width);
         Assert.Contains("Room: closed to others 10:00–13:00", file.AllWords, StringComparison.Ordinal);
         Assert.Contains("Closed to others: Mon 1 Mar, 10:00 to 13:00.", file.Description, StringComparison.Ordinal);
@@ -237,9 +241,13 @@ public class TimelinePictureTests
             string part = file.Description[(file.Description.IndexOf(room + ": ", StringComparison.Ordinal) + 1)..];
             part = part[part.IndexOf("Closed to others: ", StringComparison.Ordinal)..];
             string[] closed = part["Closed to others: ".Length..part.IndexOf('.', StringComparison.Ordinal)].Split("; ");
-            Assert.Contains(closed, one => one.StartsWith(beside.Start.ToString("ddd d MMM, ", CultureInfo.InvariantCulture), StringComparison.Ordinal)
-                && string.CompareOrdinal(one[^14..^9], beside.Start.ToString("HH:mm", CultureInfo.InvariantCulture)) <= 0
-                && string.CompareOrdinal(one[^5..], beside.End.ToString("HH:mm", CultureInfo.InvariantCulture)) >= 0);
+            string day = beside.Start.ToString("ddd d MMM, ", CultureInfo.InvariantCulture);
+            string start = beside.Start.ToString("HH:mm", CultureInfo.InvariantCulture);
+            string end = beside.End.ToString("HH:mm", CultureInfo.InvariantCulture);
+            Assert.True(
+                closed.Any(one => one.StartsWith(day, StringComparison.Ordinal)
+                    && string.CompareOrdinal(one[^14..^9], start) <= 0 && string.CompareOrdinal(one[^5..], end) >= 0),
+                beside.Operation.Beside + ", " + start + " to " + end + " in " + room + ": " + string.Join("; ", closed));
         }
     }
 
@@ -247,7 +255,8 @@ public class TimelinePictureTests
     public void Water_is_told_on_its_day_also_when_nobody_is_on_site_then()
     {
         SvgFile file = new(new TimelinePicture(Plans.Rooms).ToSvg());
-        foreach (IGrouping<string, FixtureHandover> room in Plans.Rooms.Handover!.Fixtures.GroupBy(fixture => fixture.Procedure.Fixture.Room))
+        foreach (IGrouping<string, FixtureHandover> room in Plans.Rooms.Handover!.Fixtures.GroupBy(fixture =>
+            fixture.Procedure.Fixture.Room))
         {
             DateTimeOffset water = room.Max(fixture => fixture.WaterFrom)!.Value;
             bool onSite = Plans.Rooms.Schedule!.Visits.Any(visit => visit.Arrives.Date == water.Date);

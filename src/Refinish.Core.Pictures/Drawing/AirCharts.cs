@@ -26,7 +26,8 @@ internal static class AirCharts
         page.Note(
             "Room of " + Measure.RoomVolume.Format(study.Room.Volume.CubicMeters, page.Units, 3) + ", "
                 + Measure.Airflow.Format(study.FreshAirFlow.CubicMetersPerSecond, page.Units, 3)
-            + " of air that counts as fresh. " + (times.Shown.Spans.Count > 1 ? "At a dotted line, the hours between are left out. " : string.Empty)
+            + " of air that counts as fresh. "
+            + (times.Shown.Spans.Count > 1 ? "At a dotted line, the hours between are left out. " : string.Empty)
             + "Shaded, while it is sprayed or wiped on: "
             + string.Join("; ", room.Emissions.Select((emission, i) => (Name: room.NameOf(emission), Number: i + 1))
                 .GroupBy(one => one.Name, one => one.Number)

@@ -32,7 +32,7 @@ internal sealed class AirTimes
 
     private double Beside => page.IsNarrow ? 20 : 232;
 
-    /// <summary>Above, one line of numbers, or two where they would lie on one another; below, hours and the day on which they are.</summary>
+    /// <summary>Above, one line of numbers, or two where they would lie on one another; below, hours and their day.</summary>
     public OxyThickness Margins => new(Side, crowded ? 32 : 20, Beside, room.Zero is null ? 26 : 44);
 
     /// <summary>What the margins take from the height.</summary>

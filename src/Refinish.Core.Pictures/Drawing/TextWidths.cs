@@ -13,7 +13,10 @@ internal static class TextWidths
     private const double Bold = 1.12;
 
     private static readonly string[] Units =
-        ["%", "h", "min", "s", "d", "ppm", "mg/m³", "m³/h", "cfm", "°C", "°F", "µm", "mil", "mm", "m", "m²", "m³", "in", "ft", "ft²", "ft³", "L", "EUR"];
+    [
+        "%", "h", "min", "s", "d", "ppm", "mg/m³", "m³/h", "cfm", "°C", "°F", "µm", "mil", "mm", "m", "m²", "m³", "in", "ft", "ft²", "ft³",
+        "L", "EUR",
+    ];
 
     private static readonly short[] Ascii =
     [
@@ -39,7 +42,10 @@ internal static class TextWidths
         return sum * size / 1000 * (bold ? Bold : 1);
     }
 
-    /// <summary>Lines that fit a width, broken between words but not between a number and its unit, and within a word only when it is too long by itself.</summary>
+    /// <summary>
+    /// Lines that fit a width, broken between words but not between a number and its unit, and within a word only when it is too long by
+    /// itself.
+    /// </summary>
     public static IReadOnlyList<string> Wrapped(string text, double size, double width, bool bold = false)
     {
         List<string> lines = [];
@@ -85,7 +91,8 @@ internal static class TextWidths
         foreach (string word in text.Split([' ', '\n', '\t', '\r'], StringSplitOptions.RemoveEmptyEntries))
         {
             string before = words.Count == 0 ? string.Empty : words[words.Count - 1];
-            if (before.Length > 0 && char.IsDigit(before[before.Length - 1]) && Array.IndexOf(Units, word.TrimEnd('.', ',', ';', ':', ')')) >= 0)
+            if (before.Length > 0 && char.IsDigit(before[before.Length - 1])
+                && Array.IndexOf(Units, word.TrimEnd('.', ',', ';', ':', ')')) >= 0)
             {
                 words[words.Count - 1] = before + " " + word;
             }

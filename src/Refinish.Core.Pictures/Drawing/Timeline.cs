@@ -82,6 +82,12 @@ internal sealed class Timeline
     public IReadOnlyDictionary<string, DateTimeOffset> Water { get; private init; } =
         new Dictionary<string, DateTimeOffset>(StringComparer.Ordinal);
 
+    /// <summary>First water after the last day on site, with the rooms that get it then.</summary>
+    public IEnumerable<(DateTimeOffset From, IReadOnlyList<TimelineName> Rooms)> WaterAfterwards =>
+        Rooms.Where(room => Water.TryGetValue(room.Id, out DateTimeOffset from) && from.DateTime.Date > Days[Days.Count - 1])
+            .GroupBy(room => Water[room.Id]).OrderBy(water => water.Key)
+            .Select(water => (water.Key, (IReadOnlyList<TimelineName>)[.. water]));
+
     public static Timeline Of(SiteSchedule schedule)
     {
         SiteWork work = schedule.Work;
@@ -159,13 +165,14 @@ internal sealed class Timeline
         return holds.Where(hold => hold.MayClose || ReferenceEquals(hold, last));
     }
 
-    /// <summary>When only those who do the work may be in a room: while it is sprayed or wiped on, until the air is clear.</summary>
+    /// <summary>When only those who do the work may be in a room: while it is sprayed or wiped on, until the air is clear; whole minutes, rounded to the careful side.</summary>
     public IReadOnlyList<TimeInterval> Closed(TimelineName room)
     {
         List<TimeInterval> closed = [];
         foreach (TimeInterval one in Entries.Where(entry => entry.KeepsOthersOut && RoomOf(entry) == room)
-            .SelectMany(entry => entry.Pieces.Select(piece => new TimeInterval(piece.Start, piece.End == entry.End && entry.RoomClear > entry.End
-                ? entry.RoomClear : piece.End)))
+            .SelectMany(entry => entry.Pieces.Select(piece => new TimeInterval(
+                CarefulTime.Down(piece.Start),
+                CarefulTime.Up(piece.End == entry.End && entry.RoomClear > entry.End ? entry.RoomClear : piece.End))))
             .OrderBy(one => one.Start))
         {
             TimeInterval? before = closed.Count > 0 ? closed[closed.Count - 1] : null;

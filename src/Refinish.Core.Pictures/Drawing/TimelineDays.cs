@@ -73,13 +73,11 @@ internal sealed class TimelineDays
     // Water that comes when nobody is on site any more.
     private void After()
     {
-        foreach (IGrouping<DateTimeOffset, TimelineName> water in timeline.Rooms.Where(room => timeline.Water.TryGetValue(room.Id,
-            out DateTimeOffset from) && from.DateTime.Date > timeline.Days[timeline.Days.Count - 1]).GroupBy(room => timeline.Water[room.Id])
-            .OrderBy(water => water.Key))
+        foreach ((DateTimeOffset from, IReadOnlyList<TimelineName> rooms) in timeline.WaterAfterwards)
         {
-            page.Paragraph(Clock.Moment(water.Key) + ": nobody on site; water from then on"
-                + (HasRooms ? " in " + string.Join(" and ", water.Select(room => timeline.Letter(room) + " · " + room.Name)) : string.Empty)
-                + ".", Page.Small, Ink.Line);
+            string where = HasRooms ? " in " + string.Join(" and ", rooms.Select(room => timeline.Letter(room) + " · " + room.Name))
+                : string.Empty;
+            page.Paragraph(Clock.Moment(from) + ": nobody on site; water from then on" + where + ".", Page.Small, Ink.Line);
         }
     }
 
