@@ -69,9 +69,11 @@ public sealed class AirPicture : Picture
         rooms = [.. plan.Air.Select(air => new RoomVapour(air))];
     }
 
-    // One day of one person after the other; what a person breathes is the same whichever room it comes from.
+    // What a person breathes is the same whichever room it comes from. Days of which the same is to be said are told together.
     private IEnumerable<string> People(DisplayUnits units) => (plan?.Exposure ?? [])
-        .SelectMany(day => day.Protection.Select(need => Clock.ShortDay(day.Day) + ", " + need.Comparison.Sentence(units) + "."));
+        .SelectMany(day => day.Protection.Select(need => (Day: Clock.ShortDay(day.Day), Sentence: need.Comparison.Sentence(units))))
+        .GroupBy(one => one.Sentence, one => one.Day)
+        .Select(same => string.Join(", ", same.Distinct()) + ", " + same.Key + ".");
 
     /// <inheritdoc/>
     public override string Describe(DisplayUnits units)

@@ -8,15 +8,14 @@ using Refinish.Scheduling;
 namespace Refinish.Pictures;
 
 /// <summary>
-/// The job by the clock: the whole in one strip with a lane for each room and the nights folded, then each day with a row for each person
-/// and, room by room,
-/// its operations, waits and windows.
+/// The job by the clock: the whole in one strip with a lane for each room and the nights folded, then each day with a row for each person,
+/// a row for each room that is closed to others or has its water back, and, room by room, its operations, waits and windows.
 /// </summary>
 /// <remarks>
 /// Hours outside the calendar are shaded. A wait is dotted until its least time is over; from then on a band is drawn as long as the window
 /// stays open.
-/// After a coat a dashed line shows how long its room stays empty. A person's row shows work, coats, standing by and, dotted, waiting on
-/// site.
+/// A room is closed to others while something in it is sprayed or wiped on that asks for it, and until the air is clear, which a dashed
+/// line shows after the operation. A person's row shows work, coats, standing by and, dotted, waiting on site.
 /// A schedule that cannot be kept, or a plan without one, gives a picture that says why.
 /// </remarks>
 /// <example><code>
@@ -77,7 +76,7 @@ public sealed class TimelinePicture : Picture
         bool several = timeline.Rooms.Count > 1;
         return "Each operation with its start and end. "
             + string.Join(" ", timeline.Rooms.Select(room => (several ? room.Name + ": " : string.Empty)
-                + string.Join("; ", timeline.In(room).Select(Times)) + "."))
+                + string.Join("; ", timeline.In(room).Select(Times)) + "." + Closed(room)))
             + Water(" ") + string.Concat(inTheWay(units).Select(line => " " + line));
     }
 
@@ -113,6 +112,11 @@ public sealed class TimelinePicture : Picture
         entry.Name + " " + Clock.Moment(entry.Start) + " to " + (entry.End.Date == entry.Start.Date ? Clock.Time(entry.End)
             : Clock.Moment(entry.End))
         + (entry.StandingBy.Count == 0 ? string.Empty : ", " + timeline!.Names(entry.StandingBy) + " stands by");
+
+    private string Closed(TimelineName room) => timeline!.Closed(room) is { Count: > 0 } closed
+        ? " Closed to others: " + string.Join("; ", closed.Select(one => Clock.Moment(one.Start) + " to "
+            + (one.End.Date == one.Start.Date ? Clock.Time(one.End) : Clock.Moment(one.End)))) + "."
+        : string.Empty;
 
     private string Water(string before) => timeline!.Water.Count == 0 ? string.Empty
         : timeline.Rooms.Count == 1 ? before + "No water before " + Clock.Moment(timeline.Water.Values.Single()) + "."

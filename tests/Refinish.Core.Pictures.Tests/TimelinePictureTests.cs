@@ -113,8 +113,9 @@ public class TimelinePictureTests
     {
         SvgFile file = new(new TimelinePicture(Plans.Rooms.Schedule!).ToSvg());
         Assert.Contains(Plans.Rooms.Job.Premises.Name, file.Title, StringComparison.Ordinal);
-        Assert.DoesNotContain("water", file.AllWords.Replace("hard enough to work on and for water", string.Empty,
-            StringComparison.Ordinal), StringComparison.Ordinal);
+        Assert.DoesNotContain("No water", file.AllWords, StringComparison.Ordinal);
+        Assert.DoesNotContain("water from", file.AllWords, StringComparison.Ordinal);
+        Assert.DoesNotContain("first water", file.AllWords, StringComparison.Ordinal);
         Assert.All(Plans.Rooms.Schedule!.Work.Shop.Crew, worker => Assert.Contains(worker.Name + ": ", file.AllWords,
             StringComparison.Ordinal));
     }
@@ -136,13 +137,15 @@ public class TimelinePictureTests
         SvgFile file = new(new TimelinePicture(Plans.One).ToSvg(new PictureStyle { Theme = PictureTheme.Light }));
         ScheduledOperation coat = Plans.One.Runs[0].Operation;
         string name = Plans.One.Job.Shop.Crew.Single(worker => worker.Id != coat.People.Single()).Name;
-        Assert.Contains(coat.Operation.Name + " Thu 4 Mar, " + coat.Start.ToString("HH:mm", CultureInfo.InvariantCulture),
+        Assert.Contains(coat.Operation.Name + " " + coat.Start.ToString("ddd d MMM, HH:mm", CultureInfo.InvariantCulture),
             file.Description, StringComparison.Ordinal);
         Assert.Contains(", " + name + " stands by", file.Description, StringComparison.Ordinal);
         Assert.Contains("stands by, outside the room", file.AllWords, StringComparison.Ordinal);
 
-        // One bar on paper for each coat, besides the legend's.
-        Assert.Equal(Plans.One.Runs.Count, file.Rectangles(Paint.Paper).Count(bar => Math.Abs(bar.Height - 14) < 0.01 && bar.Width != 24));
+        // One bar on paper for each coat, and for whatever else is watched, besides the legend's.
+        int watched = Plans.One.Schedule!.Operations.Count(operation => operation.Operation.Beside is not null);
+        Assert.True(watched > Plans.One.Runs.Count);
+        Assert.Equal(watched, file.Rectangles(Paint.Paper).Count(bar => Math.Abs(bar.Height - 14) < 0.01 && bar.Width != 24));
     }
 
     [Fact]
@@ -170,11 +173,10 @@ public class TimelinePictureTests
             StringComparison.Ordinal);
 
         // The columns of two days that follow each other are one width and a crease of 7 apart; each shows the hours of the days below,
-        // here 7 to 18.
-        SvgText wednesday = file.Text("Wed 3 Mar");
-        SvgText thursday = file.Text("Thu 4 Mar");
+        // here 7 to 18. The last two are Friday, on site, and Saturday with the water.
+        SvgText before = file.Text(water.AddDays(-1).ToString("ddd d MMM", CultureInfo.InvariantCulture));
         SvgText last = file.Text(water.ToString("ddd d MMM", CultureInfo.InvariantCulture));
-        double column = thursday.X - wednesday.X - 7;
+        double column = last.X - before.X - 7;
         double x = file.Paths(Paint.Green).First(points => Math.Abs(points[0].X - points[1].X) < 0.01
             && Math.Abs(points[0].Y - points[1].Y) > 25)[0].X;
         Assert.Equal(water.TimeOfDay.TotalHours, 7 + ((x - (last.X - 2)) / column * 11), 0.1);
@@ -192,11 +194,68 @@ public class TimelinePictureTests
             Assert.Contains(name + " " + when, file.AllWords, StringComparison.Ordinal);
         }
 
-        // A mark in each lane, and the legend's.
+        // A mark in each lane and the legend's, and one on each later day on site.
+        int days = Plans.Rooms.Handover!.Fixtures.GroupBy(fixture => fixture.Procedure.Fixture.Room).Sum(room => Plans.Rooms.Schedule!.Visits
+            .Select(visit => visit.Arrives.Date).Distinct().Count(day => day >= room.Max(fixture => fixture.WaterFrom)!.Value.Date));
         Assert.Equal(
-            Plans.Rooms.Job.Premises.Rooms.Count + 1,
+            Plans.Rooms.Job.Premises.Rooms.Count + 1 + days,
             file.Elements("path").Count(path => (string?)path.Attribute("stroke") == Paint.Green
                 && (string?)path.Attribute("stroke-width") == "3"));
+    }
+
+    [Theory]
+    [InlineData(720)]
+    [InlineData(360)]
+    public void A_room_is_closed_to_others_from_the_spray_until_it_is_clear(int width)
+    {
+        // By hand: two hours of preparing from eight, a spray of an hour, two hours to clear, one hour of work.
+        SiteStep[] steps = [Step("prepare", 2), Step("coat", 1) with { Sprays = true, Clearing = TimeSpan.FromHours(2) }, Step("demask", 1)];
+        SvgFile file = Drawn(
+            Work(steps) with { Lags = [new("prepare", "coat", TimeSpan.Zero, null, "order"), new("coat", "demask", TimeSpan.Zero, null, "order")] },
+            width);
+        Assert.Contains("Room: closed to others 10:00–13:00", file.AllWords, StringComparison.Ordinal);
+        Assert.Contains("Closed to others: Mon 1 Mar, 10:00 to 13:00.", file.Description, StringComparison.Ordinal);
+        Assert.Contains("13:00–14:00 demask", file.AllWords, StringComparison.Ordinal);
+
+        // Of the same tint are coats, told by their outline, and the legend, which is 24 wide; the strip's lane is higher than a bar.
+        Func<double, double> hour = Hours(file);
+        Assert.Contains(file.Rectangles(Paint.VermillionTint), bar => Math.Abs(bar.Height - 14) < 0.01
+            && Math.Abs(hour(bar.X) - 10) < 0.02 && Math.Abs(hour(bar.X + bar.Width) - 13) < 0.02);
+    }
+
+    [Fact]
+    public void Whatever_is_watched_closes_its_room_on_the_picture()
+    {
+        SvgFile file = new(new TimelinePicture(Plans.Rooms).ToSvg());
+        ScheduledOperation[] watched = [.. Plans.Rooms.Schedule!.Operations.Where(operation => operation.Operation.Beside is not null)];
+        Assert.Contains(watched, operation => operation.Operation.Beside!.Contains("promot", StringComparison.OrdinalIgnoreCase));
+        foreach (ScheduledOperation beside in watched)
+        {
+            // It begins a closed time, or lies in one that began before.
+            string room = Plans.Rooms.Job.Premises.Rooms.Single(one => one.Id == Plans.Rooms.Schedule!.TryFind(beside.Operation.Beside!)!
+                .Operation.Room).Name;
+            string part = file.Description[(file.Description.IndexOf(room + ": ", StringComparison.Ordinal) + 1)..];
+            part = part[part.IndexOf("Closed to others: ", StringComparison.Ordinal)..];
+            string[] closed = part["Closed to others: ".Length..part.IndexOf('.', StringComparison.Ordinal)].Split("; ");
+            Assert.Contains(closed, one => one.StartsWith(beside.Start.ToString("ddd d MMM, ", CultureInfo.InvariantCulture), StringComparison.Ordinal)
+                && string.CompareOrdinal(one[^14..^9], beside.Start.ToString("HH:mm", CultureInfo.InvariantCulture)) <= 0
+                && string.CompareOrdinal(one[^5..], beside.End.ToString("HH:mm", CultureInfo.InvariantCulture)) >= 0);
+        }
+    }
+
+    [Fact]
+    public void Water_is_told_on_its_day_also_when_nobody_is_on_site_then()
+    {
+        SvgFile file = new(new TimelinePicture(Plans.Rooms).ToSvg());
+        foreach (IGrouping<string, FixtureHandover> room in Plans.Rooms.Handover!.Fixtures.GroupBy(fixture => fixture.Procedure.Fixture.Room))
+        {
+            DateTimeOffset water = room.Max(fixture => fixture.WaterFrom)!.Value;
+            bool onSite = Plans.Rooms.Schedule!.Visits.Any(visit => visit.Arrives.Date == water.Date);
+            Assert.Contains(
+                onSite ? "water from " + water.ToString("HH:mm", CultureInfo.InvariantCulture)
+                    : water.ToString("ddd d MMM, HH:mm", CultureInfo.InvariantCulture) + ": nobody on site; water from then on in",
+                file.AllWords, StringComparison.Ordinal);
+        }
     }
 
     [Fact]

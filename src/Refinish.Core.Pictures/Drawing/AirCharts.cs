@@ -22,25 +22,24 @@ internal static class AirCharts
             return;
         }
 
-        TimeFold shown = room.Shown();
+        AirTimes times = new(page, room);
         page.Note(
             "Room of " + Measure.RoomVolume.Format(study.Room.Volume.CubicMeters, page.Units, 3) + ", "
                 + Measure.Airflow.Format(study.FreshAirFlow.CubicMetersPerSecond, page.Units, 3)
-            + " of air that counts as fresh. " + (room.Zero is DateTimeOffset zero
-                ? "From " + string.Join(", after the dotted line from ",
-                    shown.Spans.Select(span => Clock.Moment(zero.AddHours(span.From)))) + " on. "
-                : string.Empty)
+            + " of air that counts as fresh. " + (times.Shown.Spans.Count > 1 ? "At a dotted line, the hours between are left out. " : string.Empty)
             + "Shaded, while it is sprayed or wiped on: "
-            + string.Join("; ", room.Emissions.Select((emission, i) => Figures.Fixed(i + 1, 0) + " " + room.NameOf(emission))) + ".");
-        Flammable(page, room, study, shown);
-        Exposed(page, room, study, shown);
+            + string.Join("; ", room.Emissions.Select((emission, i) => (Name: room.NameOf(emission), Number: i + 1))
+                .GroupBy(one => one.Name, one => one.Number)
+                .Select(group => AirTimes.Numbers([.. group]) + " " + group.Key)) + ".");
+        Flammable(page, room, study, times);
+        Exposed(page, room, study, times);
         page.Y += 4;
         Further(page, room);
     }
 
     private static void Further(Page page, RoomVapour room)
     {
-        LimitComparison[] others = [.. room.Others];
+        LimitComparison[] others = [.. room.Others.GroupBy(comparison => comparison.Sentence(page.Units)).Select(same => same.First())];
         if (others.Length > 0)
         {
             page.SubHeading("Further: beyond a limit, or not to be judged");
@@ -53,7 +52,7 @@ internal static class AirCharts
 
     // Close together where a spray begins: from next to nothing the curve rises steeply. One line for each span, none through a fold.
     private static IEnumerable<IEnumerable<DataPoint>> Curves(AirStudy study, TimeFold shown, Func<TimeSpan, double> value) =>
-        shown.Spans.Select(span =>
+        shown.Spans.Select(span => (From: Math.Max(0, span.From), span.Until)).Select(span =>
         Enumerable.Range(0, Samples + 1).Select(i => span.From + ((span.Until - span.From) * i / Samples))
             .Concat(study.Emissions.SelectMany(emission => SecondsAfterStart.Select(seconds => emission.Start.TotalHours
                 + (seconds / 3600)).Concat([emission.End.TotalHours])))
@@ -64,37 +63,7 @@ internal static class AirCharts
             .OrderBy(hours => hours)
             .Select(hours => new DataPoint(shown.At(hours), value(TimeSpan.FromHours(hours)))));
 
-    // By the clock where the study lies in a calendar, otherwise in hours from its zero.
-    private static Axis Across(Page page, RoomVapour room, TimeFold shown)
-    {
-        List<(double At, string Label)> ticks = [];
-        foreach ((double from, double until) in shown.Spans)
-        {
-            int most = Math.Max(1, (int)Math.Round((page.IsNarrow ? 5 : 9) * (until - from) / shown.Last));
-            ticks.AddRange(room.Zero is DateTimeOffset zero
-                ? TimeAxis.ByTheClock(zero, from, until, most)
-                : Chart.Round(from, until, most + 2).Select(at => (at, Figures.Significant(at, 3) + (at == 0 ? " h" : string.Empty))));
-        }
-
-        // Where two spans meet at a fold, a label gives way to the one before it.
-        double perHour = (page.Inside - Margins(page).Left - Margins(page).Right) / shown.Last;
-        List<(double At, string Label)> kept = [];
-        foreach ((double time, string label) in ticks)
-        {
-            double at = shown.At(time);
-            double before = kept.Count == 0 ? 0 : TextWidths.Of(kept[kept.Count - 1].Label, Page.Small);
-            if (kept.Count == 0 || (at - kept[kept.Count - 1].At) * perHour > ((before + TextWidths.Of(label, Page.Small)) / 2) + 4)
-            {
-                kept.Add((at, label));
-            }
-        }
-
-        return Chart.Scale(0, shown.Last, kept);
-    }
-
-    private static OxyThickness Margins(Page page) => new(44, 20, page.IsNarrow ? 20 : 232, 26);
-
-    private static void Flammable(Page page, RoomVapour room, AirStudy study, TimeFold shown)
+    private static void Flammable(Page page, RoomVapour room, AirStudy study, AirTimes times)
     {
         page.SubHeading("All vapour, share of the lower flammable limit");
         if (study.PeakFlammableFraction is not { } peak)
@@ -108,19 +77,19 @@ internal static class AirCharts
                 + line.Source.Document, [8, 4]))];
         double top = Math.Max(peak.DecimalFractions, limits.Max(line => line.Value)) * 1.12;
         Chart chart = new(
-            Across(page, room, shown),
+            times.Across(),
             Chart.Scale(0, top, Chart.Round(0, top, 5).Select(at => (at, Figures.Significant(at * 100, 3) + " %"))),
-            Margins(page));
-        chart.Add((sheet, at) => Coats(sheet, at, room, shown, 0, top), below: true);
-        foreach (IEnumerable<DataPoint> curve in Curves(study, shown,
+            times.Margins);
+        chart.Add((sheet, at) => times.Draw(sheet, at, 0, top), below: true);
+        foreach (IEnumerable<DataPoint> curve in Curves(study, times.Shown,
             time => Math.Max(0, study.FlammableFractionAt(time)!.Value.DecimalFractions)))
         {
             chart.Line(curve, Ink.Blue);
         }
 
-        chart.Add((sheet, at) => Limits(page, sheet, at, limits, shown, 0, top));
+        chart.Add((sheet, at) => Limits(page, sheet, at, limits, times.Shown, 0, top));
         double start = page.Y;
-        chart.Draw(page, page.IsNarrow ? 170 : 200);
+        chart.Draw(page, times.MarginHeight + (page.IsNarrow ? 124 : 154));
         Key(page, limits, start);
         foreach (LimitComparison line in room.Fire)
         {
@@ -128,7 +97,7 @@ internal static class AirCharts
         }
     }
 
-    private static void Exposed(Page page, RoomVapour room, AirStudy study, TimeFold shown)
+    private static void Exposed(Page page, RoomVapour room, AirStudy study, AirTimes times)
     {
         IReadOnlyList<ExposureComparison> comparisons = room.Worst;
         SubstanceAir air = study.Substances.First(substance => substance.Solvent.CasNumber == comparisons[0].Solvent.CasNumber);
@@ -154,10 +123,10 @@ internal static class AirCharts
 
         double low = least;
         double high = most * 1.5;
-        Chart chart = new(Across(page, room, shown), Chart.Scale(low, high, Decades(low, high / 1.25)
-            .Select(at => (at, Figures.Significant(Measure.PartsPerMillion.Shown(at, page.Units), 4))), logarithmic: true), Margins(page));
-        chart.Add((sheet, at) => Coats(sheet, at, room, shown, low, high), below: true);
-        foreach (IEnumerable<DataPoint> curve in Curves(study, shown, time => Math.Max(low * 1e-3,
+        Chart chart = new(times.Across(), Chart.Scale(low, high, Decades(low, high / 1.25)
+            .Select(at => (at, Figures.Significant(Measure.PartsPerMillion.Shown(at, page.Units), 4))), logarithmic: true), times.Margins);
+        chart.Add((sheet, at) => times.Draw(sheet, at, low, high), below: true);
+        foreach (IEnumerable<DataPoint> curve in Curves(study, times.Shown, time => Math.Max(low * 1e-3,
             perMass * study.ConcentrationAt(air.Solvent, time).KilogramsPerCubicMeter)))
         {
             chart.Line(curve, Ink.Blue);
@@ -165,12 +134,12 @@ internal static class AirCharts
 
         chart.Add((sheet, at) =>
         {
-            Limits(page, sheet, at, limits, shown, low, high);
+            Limits(page, sheet, at, limits, times.Shown, low, high);
             sheet.Text(at(0, high).X - 6, at(0, high).Y - 10, Measure.PartsPerMillion.Symbol(page.Units), Ink.Note, Page.Small,
                 HorizontalAlignment.Right);
         });
         double start = page.Y;
-        chart.Draw(page, page.IsNarrow ? 200 : 230);
+        chart.Draw(page, times.MarginHeight + (page.IsNarrow ? 154 : 184));
         Key(page, limits, start);
         page.Note("The scale is logarithmic. The curve is the moment; a limit is held against its own average, which is:");
         foreach (ExposureComparison exposure in comparisons)
@@ -219,27 +188,6 @@ internal static class AirCharts
         else
         {
             page.Warning(comparison.Sentence(page.Units) + ".");
-        }
-    }
-
-    private static void Coats(Sheet sheet, Func<double, double, ScreenPoint> at, RoomVapour room, TimeFold shown, double low, double high)
-    {
-        int number = 0;
-        double free = double.MinValue;
-        foreach (Emission emission in room.Emissions)
-        {
-            ScreenPoint from = at(shown.At(emission.Start.TotalHours), high);
-            ScreenPoint to = at(shown.At(emission.End.TotalHours), low);
-            sheet.Rectangle(from.X, from.Y, Math.Max(1.5, to.X - from.X), to.Y - from.Y, Ink.VermillionTint, OxyColors.Transparent);
-            string name = Figures.Fixed(++number, 0);
-            double x = Math.Max((from.X + to.X) / 2, free);
-            sheet.Text(x, from.Y - 9, name, Ink.Line, Page.Small, HorizontalAlignment.Center);
-            free = x + TextWidths.Of(name, Page.Small) + 4;
-        }
-
-        foreach (double gap in shown.Gaps)
-        {
-            sheet.Line(at(gap, low).X, at(gap, high).Y, at(gap, low).X, at(gap, low).Y, Ink.Note, 1, [1, 3]);
         }
     }
 

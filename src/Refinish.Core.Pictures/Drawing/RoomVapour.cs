@@ -10,6 +10,7 @@ namespace Refinish.Pictures.Drawing;
 /// <summary>The air of one room as the picture takes it, from a bare study or from a plan.</summary>
 internal sealed class RoomVapour
 {
+    private static readonly int[] HoursApart = [1, 2, 3, 6];
     private readonly Func<string, string> nameOf;
     private readonly IReadOnlyList<LimitComparison> open;
     private readonly LimitComparison? airflow;
@@ -53,8 +54,45 @@ internal sealed class RoomVapour
     /// <summary>
     /// The hours of the study that are shown: from half an hour before something is sprayed or wiped on until all vapour is down to a
     /// fiftieth of its peak, at least an hour and at most half a day after. What lies between is folded when it is longer than six hours.
+    /// By the clock, each part has two labelled hours or more, so that its scale can be read.
     /// </summary>
-    public TimeFold Shown()
+    /// <param name="width">Of the drawing, in pixels.</param>
+    public TimeFold Shown(double width)
+    {
+        IReadOnlyList<(double From, double Until)> spans = Spans();
+        double label = TextWidths.Of("00:00", Page.Small) + 8;
+        foreach (int step in Zero is null ? [] : HoursApart)
+        {
+            TimeFold fold = new(
+                Joined(spans.Select(span => Labelled(span, Zero!.Value.TimeOfDay.TotalHours, step))),
+                width,
+                label)
+            {
+                Step = step,
+            };
+            if (width / fold.Last * step >= label || step == HoursApart[HoursApart.Length - 1])
+            {
+                return fold;
+            }
+        }
+
+        return new TimeFold(spans, width, label);
+    }
+
+    // Whole hours by the clock, and as many more, before or after, as bring in a second multiple of the step.
+    private static (double From, double Until) Labelled((double From, double Until) span, double start, int step)
+    {
+        double from = Math.Floor(span.From + start);
+        double until = Math.Ceiling(span.Until + start);
+        int first = (int)Math.Floor(from / step);
+        return Enumerable.Range(first, 2 + (int)((until - from) / step))
+            .Select(i => (From: Math.Min(from, i * step), Until: Math.Max(until, (i + 1) * step)))
+            .OrderBy(one => one.Until - one.From)
+            .Select(one => (one.From - start, one.Until - start))
+            .First();
+    }
+
+    private List<(double From, double Until)> Spans()
     {
         double Sum(double hours)
         {
@@ -63,7 +101,7 @@ internal sealed class RoomVapour
         }
 
         double least = Study!.Substances.Sum(substance => substance.PeakConcentration.KilogramsPerCubicMeter) / 50;
-        List<(double From, double Until)> spans = [];
+        List<(double From, double Until)> around = [];
         foreach (Emission emission in Emissions)
         {
             double from = Math.Max(0, Math.Floor(emission.Start.TotalHours * 2) / 2);
@@ -74,18 +112,29 @@ internal sealed class RoomVapour
                 until += 0.5;
             }
 
-            until = Math.Ceiling(until * 2) / 2;
+            around.Add((around.Count == 0 && from < 1 ? 0 : from, Math.Ceiling(until * 2) / 2));
+        }
+
+        return Joined(around);
+    }
+
+    // What is six hours apart or less is one.
+    private static List<(double From, double Until)> Joined(IEnumerable<(double From, double Until)> around)
+    {
+        List<(double From, double Until)> spans = [];
+        foreach ((double from, double until) in around)
+        {
             if (spans.Count > 0 && from - spans[spans.Count - 1].Until <= 6)
             {
                 spans[spans.Count - 1] = (spans[spans.Count - 1].From, Math.Max(spans[spans.Count - 1].Until, until));
             }
             else
             {
-                spans.Add((spans.Count == 0 && from < 1 ? 0 : from, until));
+                spans.Add((from, until));
             }
         }
 
-        return new TimeFold(spans);
+        return spans;
     }
 
     /// <summary>What vapour may do to fire: its peak against its limits, and the careful airflow.</summary>

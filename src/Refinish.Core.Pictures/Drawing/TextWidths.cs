@@ -12,6 +12,9 @@ internal static class TextWidths
 {
     private const double Bold = 1.12;
 
+    private static readonly string[] Units =
+        ["%", "h", "min", "s", "d", "ppm", "mg/m³", "m³/h", "cfm", "°C", "°F", "µm", "mil", "mm", "m", "m²", "m³", "in", "ft", "ft²", "ft³", "L", "EUR"];
+
     private static readonly short[] Ascii =
     [
         318, 401, 460, 838, 636, 950, 780, 275, 390, 390, 500, 838, 318, 361, 318, 337, 636, 636, 636, 636, 636, 636, 636, 636, 636, 636, 337, 337, 838, 838, 838, 531,
@@ -36,12 +39,12 @@ internal static class TextWidths
         return sum * size / 1000 * (bold ? Bold : 1);
     }
 
-    /// <summary>Lines that fit a width, broken between words, and within a word only when it is too long by itself.</summary>
+    /// <summary>Lines that fit a width, broken between words but not between a number and its unit, and within a word only when it is too long by itself.</summary>
     public static IReadOnlyList<string> Wrapped(string text, double size, double width, bool bold = false)
     {
         List<string> lines = [];
         StringBuilder line = new();
-        foreach (string word in text.Split([' ', '\n', '\t', '\r'], StringSplitOptions.RemoveEmptyEntries))
+        foreach (string word in Words(text))
         {
             if (line.Length > 0 && Of(line + " " + word, size, bold) <= width)
             {
@@ -74,6 +77,25 @@ internal static class TextWidths
         }
 
         return lines;
+    }
+
+    private static List<string> Words(string text)
+    {
+        List<string> words = [];
+        foreach (string word in text.Split([' ', '\n', '\t', '\r'], StringSplitOptions.RemoveEmptyEntries))
+        {
+            string before = words.Count == 0 ? string.Empty : words[words.Count - 1];
+            if (before.Length > 0 && char.IsDigit(before[before.Length - 1]) && Array.IndexOf(Units, word.TrimEnd('.', ',', ';', ':', ')')) >= 0)
+            {
+                words[words.Count - 1] = before + " " + word;
+            }
+            else
+            {
+                words.Add(word);
+            }
+        }
+
+        return words;
     }
 
     /// <summary>The text, or as much of it as fits with an ellipsis behind.</summary>

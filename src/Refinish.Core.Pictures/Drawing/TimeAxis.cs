@@ -9,8 +9,6 @@ namespace Refinish.Pictures.Drawing;
 /// <summary>Hours from minutes to weeks on one axis, marked at the times that people name.</summary>
 internal static class TimeAxis
 {
-    private static readonly int[] Steps = [1, 2, 3, 6, 12, 24];
-
     private static readonly (double Hours, string Label, bool OnNarrow)[] Named =
     [
         (1 / 60.0, "1 min", false), (5 / 60.0, "5 min", true), (0.25, "15 min", false), (0.5, "30 min", false), (1, "1 h", true),
@@ -19,16 +17,14 @@ internal static class TimeAxis
     ];
 
     /// <summary>
-    /// Whole hours by the clock between two times in hours from an instant, at most about so many, with the name of the day at midnight.
+    /// Every so many whole hours by the clock between two times in hours from an instant, with the name of the day at midnight.
     /// The offset is that of the instant throughout.
     /// </summary>
-    public static IEnumerable<(double At, string Label)> ByTheClock(DateTimeOffset zero, double from, double until, int most)
+    public static IEnumerable<(double At, string Label)> ByTheClock(DateTimeOffset zero, double from, double until, int step)
     {
-        int step = Steps.FirstOrDefault(hours => (until - from) / hours <= most);
-        step = step == 0 ? 24 * (int)Math.Ceiling((until - from) / 24 / most) : step;
         double start = zero.TimeOfDay.TotalHours;
         DateTimeOffset midnight = zero - zero.TimeOfDay;
-        for (double hour = Math.Ceiling((start + from) / step) * step; hour - start <= until; hour += step)
+        for (double hour = Math.Ceiling(((start + from) / step) - 1e-9) * step; hour - start <= until + 1e-9; hour += step)
         {
             DateTimeOffset instant = midnight.AddHours(hour);
             string label = hour % 24 == 0 ? instant.ToString("ddd d", CultureInfo.InvariantCulture) : Clock.Time(instant);

@@ -12,12 +12,18 @@ internal sealed class TimeFold
     private readonly (double From, double Until)[] spans;
     private readonly double gap;
 
-    /// <summary>Takes the spans, in order and apart.</summary>
-    public TimeFold(IReadOnlyList<(double From, double Until)> spans)
+    /// <summary>Takes the spans, in order and apart, and the width of the drawing with that of one gap, both in pixels.</summary>
+    public TimeFold(IReadOnlyList<(double From, double Until)> spans, double width, double fold)
     {
         this.spans = [.. spans];
-        gap = 0.05 * spans.Sum(span => span.Until - span.From);
+
+        // Many gaps share less than half of the width.
+        double gaps = Math.Min((spans.Count - 1) * fold, 0.4 * width);
+        gap = spans.Count < 2 ? 0 : spans.Sum(span => span.Until - span.From) * gaps / (width - gaps) / (spans.Count - 1);
     }
+
+    /// <summary>Hours between the labels; nothing where the times do not lie in a calendar.</summary>
+    public int? Step { get; init; }
 
     public IReadOnlyList<(double From, double Until)> Spans => spans;
 

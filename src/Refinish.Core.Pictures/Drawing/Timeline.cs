@@ -2,6 +2,7 @@ using System;
 using System.Collections.Generic;
 using System.Globalization;
 using System.Linq;
+using Refinish.Estimating;
 using Refinish.Jobs;
 using Refinish.Scheduling;
 
@@ -90,7 +91,10 @@ internal sealed class Timeline
             work.Calendar,
             schedule.Steps.Select(step => new TimelineEntry(
                 step.Step.Id, step.Step.Name, step.Step.Room, KindOf(step.Step.IsAttended, step.Step.Sprays), step.Pieces,
-                    [.. step.People.Select(Number)], step.RoomClear)),
+                    [.. step.People.Select(Number)], step.RoomClear)
+            {
+                KeepsOthersOut = step.Step.Sprays,
+            }),
             work.Lags,
             [],
             work.Steps.Select(step => step.Room).OfType<string>().Distinct().Select(room => new TimelineName(room, room)),
@@ -125,6 +129,10 @@ internal sealed class Timeline
                 one.People,
                 steps.TryGetValue(one.Operation.Id, out PlannedStep? step) ? step.RoomClear : one.End)
             {
+                // Whoever stands by does so because of what keeps others out.
+                KeepsOthersOut = one.Operation.Beside is null && (one.Operation.Sprays || one.Operation.Clearing > TimeSpan.Zero
+                    || one.Operation.Kind is WorkKind.LayOnStripper or WorkKind.Strip or WorkKind.Promote or WorkKind.Broadcast
+                    || beside[one.Operation.Id].Any()),
                 StandingBy = [.. beside[one.Operation.Id].SelectMany(other => other.People)],
             }),
             schedule.Work.Lags,
@@ -142,6 +150,37 @@ internal sealed class Timeline
     /// <summary>What is done in a room, without standing by, which its coat tells.</summary>
     public IEnumerable<TimelineEntry> In(TimelineName room) =>
         Entries.Where(entry => entry.Kind != TimelineKind.StandBy && RoomOf(entry) == room);
+
+    /// <summary>Of several least times the one that is over last decides; windows that close are all told.</summary>
+    public IEnumerable<TimelineHold> Deciding(TimelineEntry entry)
+    {
+        TimelineHold[] holds = [.. Holds[entry.Id]];
+        TimelineHold? last = holds.Where(hold => !hold.MayClose).OrderByDescending(hold => hold.Opens ?? DateTimeOffset.MaxValue).FirstOrDefault();
+        return holds.Where(hold => hold.MayClose || ReferenceEquals(hold, last));
+    }
+
+    /// <summary>When only those who do the work may be in a room: while it is sprayed or wiped on, until the air is clear.</summary>
+    public IReadOnlyList<TimeInterval> Closed(TimelineName room)
+    {
+        List<TimeInterval> closed = [];
+        foreach (TimeInterval one in Entries.Where(entry => entry.KeepsOthersOut && RoomOf(entry) == room)
+            .SelectMany(entry => entry.Pieces.Select(piece => new TimeInterval(piece.Start, piece.End == entry.End && entry.RoomClear > entry.End
+                ? entry.RoomClear : piece.End)))
+            .OrderBy(one => one.Start))
+        {
+            TimeInterval? before = closed.Count > 0 ? closed[closed.Count - 1] : null;
+            if (before is not null && one.Start - before.End <= TimeSpan.FromMinutes(1))
+            {
+                closed[closed.Count - 1] = new TimeInterval(before.Start, one.End > before.End ? one.End : before.End);
+            }
+            else
+            {
+                closed.Add(one);
+            }
+        }
+
+        return closed;
+    }
 
     /// <summary>The letter under which a room stands on bars, where there are several; as in a spreadsheet after the 26th.</summary>
     public string Letter(TimelineName room)

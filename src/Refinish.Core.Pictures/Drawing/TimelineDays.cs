@@ -7,8 +7,8 @@ using Refinish.Scheduling;
 namespace Refinish.Pictures.Drawing;
 
 /// <summary>
-/// Each day on site with the same hours across: a row for each person, then room by room what is done and how long the surface has to be
-/// left alone before.
+/// Each day on site with the same hours across: a row for each person, one for each room that is closed to others or has its water back,
+/// then room by room what is done and how long the surface has to be left alone before.
 /// </summary>
 internal sealed class TimelineDays
 {
@@ -29,7 +29,7 @@ internal sealed class TimelineDays
         this.timeline = timeline;
         first = timeline.FirstHour;
         last = timeline.LastHour;
-        words = page.IsNarrow ? page.Inside : Math.Floor(page.Inside * 0.52);
+        words = page.IsNarrow ? page.Inside : Math.Floor(page.Inside * 0.54);
         left = page.IsNarrow ? page.Left : page.Left + words + 12;
     }
 
@@ -51,6 +51,7 @@ internal sealed class TimelineDays
             before = day;
         }
 
+        days.After();
         TimelineLegend.Draw(page, timeline);
     }
 
@@ -66,6 +67,19 @@ internal sealed class TimelineDays
             DateTime until = day.AddDays(-1);
             page.Paragraph((from == until ? Clock.ShortDay(from) : Clock.ShortDay(from) + " to " + Clock.ShortDay(until))
                 + ": nobody on site.", Page.Small, Ink.Note);
+        }
+    }
+
+    // Water that comes when nobody is on site any more.
+    private void After()
+    {
+        foreach (IGrouping<DateTimeOffset, TimelineName> water in timeline.Rooms.Where(room => timeline.Water.TryGetValue(room.Id,
+            out DateTimeOffset from) && from.DateTime.Date > timeline.Days[timeline.Days.Count - 1]).GroupBy(room => timeline.Water[room.Id])
+            .OrderBy(water => water.Key))
+        {
+            page.Paragraph(Clock.Moment(water.Key) + ": nobody on site; water from then on"
+                + (HasRooms ? " in " + string.Join(" and ", water.Select(room => timeline.Letter(room) + " · " + room.Name)) : string.Empty)
+                + ".", Page.Small, Ink.Line);
         }
     }
 
@@ -92,6 +106,11 @@ internal sealed class TimelineDays
         foreach (TimelineVisit visit in timeline.Visits.Where(visit => visit.Arrives.DateTime.Date == day))
         {
             Person(day, visit, over);
+        }
+
+        foreach (TimelineName room in timeline.Rooms)
+        {
+            Access(day, room, over);
         }
 
         page.Y += 3;
@@ -126,6 +145,31 @@ internal sealed class TimelineDays
         }));
     }
 
+    // When the crew's other hands, and the customer, stay out of the room, and when its water may run.
+    private void Access(DateTime day, TimelineName room, List<Action> over)
+    {
+        TimelineAccess access = new(timeline, room, day);
+        if (!access.IsTold)
+        {
+            return;
+        }
+
+        Row((HasRooms ? timeline.Letter(room) + " · " + room.Name : "Room") + ": " + access.Words, Page.Normal, Ink.Line, 0,
+            y => over.Add(() =>
+        {
+            foreach (TimeInterval one in access.Closed)
+            {
+                double x = X(Hour(day, one.Start));
+                TimelineMarks.Closed(sheet, x, Math.Max(2, X(Hour(day, one.End)) - x), y);
+            }
+
+            if (access.Water is DateTimeOffset water)
+            {
+                TimelineMarks.Water(sheet, X(Hour(day, water)), X(last), y - 7, y + 7);
+            }
+        }));
+    }
+
     private void Room(DateTime day, TimelineName room, List<Action> over)
     {
         (TimelineEntry Entry, TimeInterval Piece)[] rows =
@@ -146,7 +190,7 @@ internal sealed class TimelineDays
         foreach ((TimelineEntry entry, TimeInterval piece) in rows)
         {
             bool isFirst = piece.Equals(entry.Pieces[0]);
-            foreach (TimelineHold hold in isFirst ? Deciding(entry) : [])
+            foreach (TimelineHold hold in isFirst ? timeline.Deciding(entry) : [])
             {
                 Row(hold.Words(page.Units, day), Page.Small, Ink.Note, 12, y => over.Add(() => Window(day, hold, y)));
             }
@@ -164,14 +208,6 @@ internal sealed class TimelineDays
                 Piece(day, entry.Kind, piece, y, string.Empty);
             }));
         }
-    }
-
-    // Of several least times the one that is over last decides; windows that close are all told.
-    private IEnumerable<TimelineHold> Deciding(TimelineEntry entry)
-    {
-        TimelineHold[] holds = [.. timeline.Holds[entry.Id]];
-        TimelineHold? last = holds.Where(hold => !hold.MayClose).OrderByDescending(hold => hold.Opens ?? DateTimeOffset.MaxValue).FirstOrDefault();
-        return holds.Where(hold => hold.MayClose || ReferenceEquals(hold, last));
     }
 
     // A row is as high as its words; the bar lies in the middle of them, or below them where there is no room beside.

@@ -18,6 +18,9 @@ internal sealed record TimelineEntry(
 
     public DateTimeOffset End => Pieces[Pieces.Count - 1].End;
 
+    /// <summary>Whether only those who do it are in the room from its start until the room is clear.</summary>
+    public bool KeepsOthersOut { get; init; }
+
     /// <summary>Who stands by while it lasts.</summary>
     public IReadOnlyList<string> StandingBy { get; init; } = [];
 }

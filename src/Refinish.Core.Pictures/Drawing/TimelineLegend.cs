@@ -29,6 +29,11 @@ internal static class TimelineLegend
             entries.Add(("room empty until it is clear", (x, y) => TimelineMarks.Clearing(sheet, x, x + 24, y)));
         }
 
+        if (timeline.Entries.Any(entry => entry.KeepsOthersOut))
+        {
+            entries.Add(("room closed to others", (x, y) => TimelineMarks.Closed(sheet, x, 24, y)));
+        }
+
         entries.Add(("wait, leave alone", (x, y) => TimelineMarks.Dots(sheet, x, x + 24, y)));
         if (timeline.Entries.Any(entry => timeline.Holds[entry.Id].Any()))
         {
@@ -41,7 +46,7 @@ internal static class TimelineLegend
 
         if (timeline.Water.Count > 0)
         {
-            entries.Add(("first water", (x, y) => sheet.Line(x + 12, y - 7, x + 12, y + 7, Ink.Green, 3)));
+            entries.Add(("first water, and from then on", (x, y) => TimelineMarks.Water(sheet, x + 2, x + 24, y - 7, y + 7)));
         }
 
         if (!page.IsNarrow)

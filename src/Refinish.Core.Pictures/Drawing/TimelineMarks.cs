@@ -37,7 +37,29 @@ internal static class TimelineMarks
     public static void Window(Sheet sheet, double left, double width, double middle) => sheet.Rectangle(left, middle - 3, width, 6,
         Ink.GreenTint, Ink.Green, 0.7);
 
-    /// <summary>The edge of a window, or the first water.</summary>
+    /// <summary>Closed to others, as high as a bar: neither an outline nor a hatch, which are those of coats.</summary>
+    public static void Closed(Sheet sheet, double left, double width, double middle)
+    {
+        sheet.Rectangle(left, middle - (Bar / 2), width, Bar, Ink.VermillionTint, OxyColors.Transparent);
+        foreach (int edge in new[] { -1, 1 })
+        {
+            sheet.Line(left, middle + (edge * Bar / 2), left + width, middle + (edge * Bar / 2), Ink.Vermillion, 2);
+        }
+    }
+
+    /// <summary>The first water, and from then on.</summary>
+    public static void Water(Sheet sheet, double left, double right, double top, double bottom)
+    {
+        double third = (bottom - top) / 3;
+        if (right > left)
+        {
+            sheet.Rectangle(left, top + third, right - left, third, Ink.GreenTint, OxyColors.Transparent);
+        }
+
+        sheet.Line(left, top, left, bottom, Ink.Green, 3);
+    }
+
+    /// <summary>The edge of a window.</summary>
     public static void Edge(Sheet sheet, double x, double middle) => sheet.Line(x, middle - 5, x, middle + 5, Ink.Green, 1.8);
 
     /// <summary>Leave alone, or wait.</summary>

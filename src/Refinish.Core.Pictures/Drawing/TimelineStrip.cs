@@ -122,6 +122,12 @@ internal sealed class TimelineStrip
                 left - page.Left - 6), Ink.Line, Page.Small, bold: page.IsNarrow);
         }
 
+        foreach (TimeInterval closed in timeline.Closed(room))
+        {
+            sheet.Rectangle(X(closed.Start), top + 1, Math.Max(1, X(closed.End) - X(closed.Start)), lane - 2, Ink.VermillionTint,
+                OxyColors.Transparent);
+        }
+
         foreach (TimelineEntry entry in timeline.In(room))
         {
             if (entry.Kind == TimelineKind.Wait)
@@ -142,7 +148,7 @@ internal sealed class TimelineStrip
 
         if (timeline.Water.TryGetValue(room.Id, out DateTimeOffset water))
         {
-            sheet.Line(X(water), top + 1, X(water), top + lane - 1, Ink.Green, 3);
+            TimelineMarks.Water(sheet, X(water), page.Right - 1, top + 1, top + lane - 1);
         }
     }
 

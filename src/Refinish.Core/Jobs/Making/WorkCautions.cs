@@ -1,3 +1,4 @@
+using System;
 using System.Collections.Generic;
 using System.Linq;
 using Refinish.Coatings;
@@ -18,8 +19,13 @@ internal static class WorkCautions
     private static readonly IReadOnlyList<Caution> Spray = new ValueList<Caution>(
         [.. Cautions.ForSpraying, Cautions.FireExtinguisher, Cautions.Rescue, Cautions.Drains, Cautions.WasteOwner]);
 
+    private static readonly IReadOnlyList<Caution>[] ByKind =
+        [.. Enumerable.Range(0, (int)WorkKind.Other + 1).Select(kind => new ValueList<Caution>(Listed((WorkKind)kind)))];
+
     /// <summary>What a kind of work brings on any surface and with any product.</summary>
-    public static IReadOnlyList<Caution> Of(WorkKind kind) => kind switch
+    public static IReadOnlyList<Caution> Of(WorkKind kind) => ByKind[(int)kind];
+
+    private static IReadOnlyList<Caution> Listed(WorkKind kind) => kind switch
     {
         WorkKind.Notice => [Cautions.Occupants],
         WorkKind.SetUp =>
@@ -72,7 +78,7 @@ internal static class WorkCautions
             _ => [],
         };
         IEnumerable<Caution> overhead = procedure.CoatsWallTile && kind is WorkKind.Key or WorkKind.Regrout ? [Cautions.OverheadWork] : [];
-        return new ValueList<Caution>(Of(kind).Concat(more).Concat(overhead).Distinct());
+        return more is Array { Length: 0 } && overhead is Array { Length: 0 } ? Of(kind) : new ValueList<Caution>(Of(kind).Concat(more).Concat(overhead).Distinct());
     }
 
     /// <summary>What spraying, broadcasting into or cleaning up after a product brings.</summary>
