@@ -54,6 +54,7 @@ internal static class Assumed
                 new("spot-primer", Draw, 1.20m),
                 new("sealing-primer", Draw, 0.70m), new("stripper", Draw, 0.31m), new("silicone-remover", Draw, 0.60m),
                 new("grout", Draw, 0.14m), new("laminating-resin", Draw, 0.44m),
+                new("descaler", Draw, 0.09m), new("degreaser", Draw, 0.11m), new("alcohol-wipe", Draw, 0.08m),
             ],
             Options = [new("X-SLIP", "slip-resistant floor", "each", 31m, 85m), new("X-DRAIN", "new drain and overflow trim", "set", 42m)],
             TargetMargin = new Margin(Ratio.FromPercent(38)),

@@ -37,9 +37,6 @@ foreach (PlanCondition condition in plan.Conditions)
     Console.WriteLine("Condition: " + condition);
 }
 
-Console.WriteLine("Price: " + (plan.Price?.Total is decimal total
-    ? FormattableString.Invariant($"{total} {job.Shop.Prices.Currency}")
-    : "none"));
 foreach (ProtectionNeed need in plan.Protection)
 {
     Console.WriteLine("For the respiratory protection programme: " + need);
@@ -49,6 +46,10 @@ foreach (PlannedCaution caution in plan.Cautions)
 {
     Console.WriteLine("Caution: " + caution);
 }
+
+Console.WriteLine("Price: " + (plan.Price?.Total is decimal total
+    ? FormattableString.Invariant($"{total} {job.Shop.Prices.Currency}")
+    : "none"));
 
 using FileStream file = File.Create(planFile);
 PlanJson.Write(file, plan);

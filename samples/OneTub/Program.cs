@@ -1,4 +1,5 @@
 // One tub, one quote: `dotnet run --project samples/OneTub`. Shop, house, tub and findings are invented.
+using Refinish;
 using Refinish.Air;
 using Refinish.Climate;
 using Refinish.Fixtures;
@@ -21,7 +22,7 @@ Exhaust fan = new() { LabelFlow = VolumeFlow.FromCubicFeetPerMinute(1000) };
 RoomClimate climate = RoomClimate.Held(new MoistAir(Temperature.FromDegreesFahrenheit(72), Ratio.FromPercent(48)),
     Temperature.FromDegreesFahrenheit(68));
 
-// What was found, and when work may start: the quote itself is fifteen lines.
+// What was found, and when work may start: the quote itself is twenty lines.
 Survey found = new() { Material = FixtureMaterial.EnamelledCastIron, Defects = [chip], YearBuilt = 1995 };
 Job job = new()
 {
@@ -35,7 +36,11 @@ JobPlan plan = job.Plan();
 plan.Objections.ToList().ForEach(objection => Console.WriteLine("STOP       " + objection));
 plan.Conditions.ToList().ForEach(condition => Console.WriteLine("FIRST      " + condition));
 plan.Protection.ToList().ForEach(need => Console.WriteLine("BREATHING  " + need));
+plan.Air.ToList().ForEach(room => Console.WriteLine("WEAR       at least, since not all can be judged: "
+    + (room.Hardest?.InWords() ?? "what the employer's programme names")));
+plan.CautionsFor(Audience.Crew).ToList().ForEach(caution => Console.WriteLine("! " + caution));
 Console.WriteLine("price      " + (plan.Price?.ToString() ?? "none"));
 plan.Schedule?.Visits.ToList().ForEach(visit => Console.WriteLine("visit      " + visit));
+plan.Schedule?.Windows.ToList().ForEach(window => Console.WriteLine("window     " + window));
 Console.WriteLine("handover   " + (plan.Handover?.ToString() ?? "none"));
-plan.Cautions.ToList().ForEach(caution => Console.WriteLine("! " + caution));
+plan.CautionsFor(Audience.Customer | Audience.Occupant).ToList().ForEach(caution => Console.WriteLine("at home    " + caution));

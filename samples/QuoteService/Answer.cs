@@ -16,9 +16,11 @@ internal sealed record Answer(
     IReadOnlyList<Answer.Objection> Objections,
     IReadOnlyList<Answer.Condition> Conditions,
     IReadOnlyList<string> Protection,
+    IReadOnlyList<Answer.Breathing> Respirators,
     IReadOnlyList<Answer.Caution> Cautions,
     Answer.PriceOffered? Price,
     IReadOnlyList<Answer.Step> Timeline,
+    IReadOnlyList<Answer.Window> Windows,
     IReadOnlyList<Answer.Visit> Visits,
     IReadOnlyList<Answer.Use> Fixtures,
     string Job,
@@ -37,11 +39,13 @@ internal sealed record Answer(
             [.. plan.Conditions.Select(condition =>
                 new Condition(condition.Id, condition.About, condition.Sentence(DisplayUnits.Si), condition.Remedy))],
             [.. plan.Protection.Select(need => need.ToString())],
-            [.. plan.Cautions.Select(planned => new Caution(planned.Caution.Code, planned.Caution.Sentence, planned.Caution.DecidedBy))],
+            [.. plan.Air.Where(room => room.Hardest is not null).Select(room => new Breathing(room.Room.Id, room.Hardest!.InWords()))],
+            [.. plan.Cautions.Select(Caution.Of)],
             quote.Price is { Net: decimal net, Tax: decimal tax, Total: decimal total } price
                 ? new(price.Book.Currency, [.. price.Lines.Select(line => Line.Of(line))], net, tax, total)
                 : null,
             [.. plan.Schedule?.Operations.Select(operation => Step.Of(operation)) ?? []],
+            [.. plan.Schedule?.Windows.Select(Window.Of) ?? []],
             [.. plan.Schedule?.Visits.Select(visit => new Visit(visit.Worker, visit.Arrives, visit.Leaves)) ?? []],
             [.. plan.Handover?.Fixtures.Select(one => new Use(one.Procedure.Fixture.Id, one.WaterFrom, one.FullCure)) ?? []],
             self + "/job",
@@ -53,7 +57,28 @@ internal sealed record Answer(
 
     internal sealed record Condition(string Id, string About, string Sentence, string Remedy);
 
-    internal sealed record Caution(string Code, string Sentence, string DecidedBy);
+    /// <summary>What the hardest comparison of a room that can be judged asks of a respirator, and which kinds fall short.</summary>
+    internal sealed record Breathing(string Room, string Sentence);
+
+    /// <summary>What can hurt, and who has to read it: the customer and the occupants get a list of their own.</summary>
+    internal sealed record Caution(string Code, string Sentence, string DecidedBy, IReadOnlyList<string> Concerns)
+    {
+        private static readonly (Audience Audience, string Name)[] Readers =
+            [(Audience.Crew, "crew"), (Audience.Customer, "customer"), (Audience.Occupant, "occupant")];
+
+        public static Caution Of(PlannedCaution planned)
+        {
+            Refinish.Caution caution = planned.Caution;
+            return new(caution.Code, caution.Sentence, caution.DecidedBy,
+                [.. Readers.Where(reader => caution.Concerns.HasFlag(reader.Audience)).Select(reader => reader.Name)]);
+        }
+    }
+
+    /// <summary>When the next coat may go on after a coat or a promoter; an end that is null does not come.</summary>
+    internal sealed record Window(string Operation, string Sentence, DateTimeOffset? Opens, DateTimeOffset? Closes)
+    {
+        public static Window Of(ScheduledWindow window) => new(window.Operation.Operation.Id, window.ToString(), window.Opens, window.Closes);
+    }
 
     internal sealed record PriceOffered(string Currency, IReadOnlyList<Line> Lines, decimal Net, decimal Tax, decimal Total);
 
