@@ -18,6 +18,9 @@ namespace Refinish.Jobs;
 /// </code></example>
 public sealed record Evaporation
 {
+    /// <summary>The longest that something may lie before it is taken off.</summary>
+    internal static readonly TimeSpan LongestLying = TimeSpan.FromDays(14);
+
     private readonly double mass;
 
     /// <summary>States it.</summary>
@@ -59,7 +62,7 @@ public sealed record Evaporation
     = WipeEmission.AssumedEvaporationTime;
 
     /// <summary>
-    /// How long after the end of the operation it is taken off, 0 to 24 h; <see langword="null"/> for what is left to evaporate. Until
+    /// How long after the end of the operation it is taken off, 0 to 14 days; <see langword="null"/> for what is left to evaporate. Until
     /// then its release is steady at
     /// the rate with which a film of that time constant begins: never less than such a film gives off.
     /// </summary>
@@ -71,7 +74,7 @@ public sealed record Evaporation
         {
             if (value is TimeSpan after)
             {
-                Guard.Within(after, Bounds.NotNegative(Measure.Hours, 24 * 3600), nameof(TakenOffAfter));
+                Guard.Within(after, Bounds.NotNegative(Measure.Hours, LongestLying.TotalSeconds), nameof(TakenOffAfter));
             }
 
             field = value;

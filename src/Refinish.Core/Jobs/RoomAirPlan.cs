@@ -2,6 +2,7 @@ using System;
 using System.Collections.Generic;
 using System.Linq;
 using Refinish.Air;
+using Refinish.Estimating;
 using Refinish.Scheduling;
 using UnitsNet;
 
@@ -44,7 +45,7 @@ public sealed class RoomAirPlan
             Zero = RoomAir.ZeroOf(schedule);
             Study = new AirStudy(
                 RoomAir.RoomAt(Room, course), Room.Exhaust,
-                [.. uses.SelectMany(use => Emissions(use, Zero)), .. giving.Select(run => RoomAir.Of(run.Run, run.SprayingFrom - Zero, shop))],
+                [.. uses.SelectMany(use => Emissions(schedule, use, Zero)), .. giving.Select(run => RoomAir.Of(run.Run, run.SprayingFrom - Zero, shop))],
                 Shift(schedule), shop.ExposureLimits);
         }
     }
@@ -143,10 +144,20 @@ public sealed class RoomAirPlan
 
     private static bool HasIsocyanate(ScheduledRun run) => run.Run.Layer.Product.IsocyanateFraction.DecimalFractions > 0;
 
-    private static IEnumerable<Emission> Emissions(ScheduledOperation use, DateTimeOffset zero)
+    private static IEnumerable<Emission> Emissions(CrewSchedule schedule, ScheduledOperation use, DateTimeOffset zero)
     {
         (TimeSpan, TimeSpan)[] pieces = [.. use.Pieces.Select(piece => (piece.Start - zero, piece.End - piece.Start))];
-        return use.Operation.Vapours.SelectMany(vapour => RoomAir.Of(vapour, pieces));
+        TimeSpan lies = LiesUntilScraped(schedule, use);
+        return use.Operation.Vapours.SelectMany(vapour => RoomAir.Of(vapour.TakenOffAfter < lies ? vapour with { TakenOffAfter = lies } : vapour, pieces));
+    }
+
+    // Stripper works at least for its dwell, and lies there until somebody comes to scrape it off.
+    private static TimeSpan LiesUntilScraped(CrewSchedule schedule, ScheduledOperation use)
+    {
+        ScheduledOperation? scraped = use.Operation.Kind != WorkKind.LayOnStripper ? null : schedule.Operations.FirstOrDefault(operation =>
+            operation.Operation.Kind == WorkKind.Strip && operation.Start >= use.End && operation.Operation.Fixtures.Any(use.Operation.Fixtures.Contains));
+        TimeSpan lies = scraped is null ? TimeSpan.Zero : scraped.Start - use.End;
+        return lies < Evaporation.LongestLying ? lies : Evaporation.LongestLying;
     }
 
     private static WorkingStep Flash(CoatRun run, Shop shop)

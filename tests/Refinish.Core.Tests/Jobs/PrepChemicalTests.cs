@@ -66,7 +66,7 @@ public class PrepChemicalTests
         Numbers.Refuses("PerMeterOfJoint", () => _ = Of("stripper") with { PerMeterOfJoint = Volume.FromLiters(-1) });
         Numbers.Refuses("Solvents", () => _ = Of("stripper") with { Solvents = [new SolventShare(Solvents.Acetone, Ratio.FromPercent(90))] });
         Numbers.Refuses("area", () => Of("stripper").Amount(Area.FromSquareMeters(-1), Length.Zero));
-        Numbers.Refuses("TakenOffAfter", () => _ = Of("stripper").Vapour(Volume.FromLiters(1))! with { TakenOffAfter = TimeSpan.FromHours(25) });
+        Numbers.Refuses("TakenOffAfter", () => _ = Of("stripper").Vapour(Volume.FromLiters(1))! with { TakenOffAfter = TimeSpan.FromHours((14 * 24) + 1) });
         Assert.Throws<ArgumentException>(() => _ = InventedJobs.Shop with { Chemicals = [Of("stripper"), Of("stripper")] });
     }
 
@@ -204,6 +204,14 @@ public class PrepChemicalTests
             Assert.Contains(plan.Operations, operation => operation.Beside == "bath/lay-on-stripper" && operation.Kind == WorkKind.StandBy);
             Assert.Contains(plan.Operations, operation => operation.Beside == "bath/strip" && operation.Kind == WorkKind.StandBy);
         }
+
+        // Laid on in the afternoon and left over night it gives off its vapour all night: mass over time constant, by the hours between.
+        JobPlan night = Stripped(TimeSpan.FromHours(8));
+        TimeSpan lies = night.Schedule!.TryFind("bath/strip")!.Start - night.Schedule.TryFind("bath/lay-on-stripper")!.Start;
+        Assert.True(lies > TimeSpan.FromHours(12));
+        Refinish.Air.Emission[] lying = [.. night.Air[0].Study!.Emissions.Where(emission => emission.Name == Of("stripper").Name && emission.Start < lies)];
+        Mass whole = night.Operations.Single(operation => operation.Id == "bath/lay-on-stripper").Vapours.Single().Mass;
+        Numbers.Close(whole.Grams * lies.TotalHours / 48, lying.Sum(emission => emission.VolatileMass.Grams), 1e-3);
 
         JobPlan plain = (job with { Shop = job.Shop with { Chemicals = [.. PrepChemicals.Generic.Where(chemical => chemical.Id != "silicone-remover")] } }).Plan();
         Assert.DoesNotContain(plain.Operations, operation => operation.Beside == "bath/remove-silicone");

@@ -20,7 +20,7 @@ internal static class ChemicalUse
         List<Caution> cautions = [];
         foreach (PrepChemical chemical in procedure.Shop.Chemicals)
         {
-            if (chemical.For != operation.Kind || (chemical.Surfaces.Count > 0 && !chemical.Surfaces.Contains(procedure.Surface)))
+            if (!Serves(chemical, operation.Kind) || (chemical.Surfaces.Count > 0 && !chemical.Surfaces.Contains(procedure.Surface)))
             {
                 continue;
             }
@@ -54,6 +54,10 @@ internal static class ChemicalUse
         };
     }
 
+    // A second wipe before the promoter takes what the first took.
+    private static bool Serves(PrepChemical chemical, WorkKind kind) =>
+        chemical.For == kind || (kind == WorkKind.WipeAgain && chemical.For == WorkKind.Tack);
+
     // What was laid on goes on evaporating while it is scraped off.
     private static IEnumerable<Evaporation> StillThere(Procedure procedure) =>
         from chemical in procedure.Shop.Chemicals
@@ -66,7 +70,7 @@ internal static class ChemicalUse
 
     /// <summary>Whether an operation uses a chemical.</summary>
     public static bool Uses(Operation operation, PrepChemical chemical) =>
-        operation.Kind == chemical.For && operation.Materials.Any(need => need.Item == chemical.Id);
+        Serves(chemical, operation.Kind) && operation.Materials.Any(need => need.Item == chemical.Id);
 
     /// <summary>
     /// How long the chemicals of an operation work before the next may begin, and the one that works longest; <see langword="null"/> when

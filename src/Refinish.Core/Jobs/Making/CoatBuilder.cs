@@ -136,18 +136,23 @@ internal sealed class CoatBuilder(
     {
         string id = run.Id + "/" + WorkOrder.Key(WorkKind.WipeAgain);
         LabourStandard? standard = builder.Standard(room.Id, WorkKind.WipeAgain);
-        builder.Operations.Add(new Operation
+        Operation of = new()
         {
             Id = id,
             Kind = WorkKind.WipeAgain,
             Name = WorkOrder.Label(WorkKind.WipeAgain),
             Instruction = "wipe with the solvent that the system allows, fresh cloths; repeat the water-break test and dry; abrade again where water breaks",
             Room = room.Id,
-            Fixtures = [.. group.Select(procedure => procedure.Fixture.Id)],
-            Labour = standard is null ? [] : [TaskOf(standard, group, id)],
             Cautions = WorkCautions.Of(WorkKind.WipeAgain),
             Source = WorkRule.Of(WorkKind.WipeAgain).Source,
-        });
+        };
+        builder.Operations.Add(Merge.Of(id, [.. group.Select(procedure => ChemicalUse.On(
+            of with
+            {
+                Fixtures = [procedure.Fixture.Id],
+                Labour = standard is null ? [] : [new LabourTask(standard, procedure.CoatedArea, 1, 1) { Id = id }],
+            },
+            procedure))]));
         builder.Wait(id, next, TimeSpan.Zero, WipeHolds, "surface still clean from the wipe");
     }
 
