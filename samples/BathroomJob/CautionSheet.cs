@@ -5,8 +5,8 @@ using Refinish.Jobs;
 namespace Refinish.Samples.BathroomJob;
 
 /// <summary>
-/// What can hurt people in this job, what kills fastest first, before anything is mixed: a list for the crew, with whom it concerns, and a short one each
-/// for the customer and the occupants. The operations name these by their codes.
+/// What can hurt people in this job, what kills fastest first, before anything is mixed: a list for the crew, with whom it concerns and
+/// the codes by which the operations name them, and a short one each for the customer and the occupants.
 /// </summary>
 internal static class CautionSheet
 {

@@ -77,7 +77,8 @@ internal sealed record Answer(
     /// <summary>When the next coat may go on after a coat or a promoter; an end that is null does not come.</summary>
     internal sealed record Window(string Operation, string Sentence, DateTimeOffset? Opens, DateTimeOffset? Closes)
     {
-        public static Window Of(ScheduledWindow window) => new(window.Operation.Operation.Id, window.ToString(), window.Opens, window.Closes);
+        public static Window Of(ScheduledWindow window) =>
+            new(window.Operation.Operation.Id, window.ToString(), window.Opens, window.Closes);
     }
 
     internal sealed record PriceOffered(string Currency, IReadOnlyList<Line> Lines, decimal Net, decimal Tax, decimal Total);
