@@ -2,18 +2,18 @@ namespace Refinish;
 
 /// <summary>What can hurt people in this trade, in the order in which lists of cautions stand: what kills fastest first.</summary>
 /// <remarks>
-/// The order is a judgement, common practice: what can kill within minutes, then what ruins a life slowly, then what hurts.
+/// The order is a judgement, common practice: what can kill within minutes, vapour on somebody alone before all, then what ruins a life slowly, then what hurts.
 /// </remarks>
 public enum Hazard
 {
-    /// <summary>Fire or explosion of vapour, and of rags that heat by themselves.</summary>
-    FireAndExplosion,
-
     /// <summary>Vapour of solvents: narcosis and worse in a small room.</summary>
     SolventVapour,
 
     /// <summary>Chemical strippers.</summary>
     Stripper,
+
+    /// <summary>Fire or explosion of vapour, and of rags that heat by themselves.</summary>
+    FireAndExplosion,
 
     /// <summary>Isocyanates: sensitisation and asthma.</summary>
     Isocyanate,

@@ -27,7 +27,7 @@ public sealed record Evaporation
     /// <param name="name">What evaporates.</param>
     /// <param name="mass">Solvent in what is put on, more than 0 and at most 100 kg.</param>
     /// <param name="solvents">The solvents by mass, together 100 % within 0.1 %.</param>
-    /// <exception cref="ArgumentException">A text is empty or no solvent is given.</exception>
+    /// <exception cref="ArgumentException">A text is empty no solvent is given, or one is methylene chloride.</exception>
     /// <exception cref="ArgumentOutOfRangeException">The mass is outside its range, or the shares do not add up.</exception>
     public Evaporation(string name, Mass mass, IEnumerable<SolventShare> solvents)
     {
@@ -36,7 +36,10 @@ public sealed record Evaporation
         ValueList<SolventShare> shares = Guard.List(solvents, nameof(solvents), 1);
         double sum = shares.Sum(share => share.MassFraction.DecimalFractions);
         Guard.Rule(Math.Abs(sum - 1) <= 1e-3, nameof(solvents), sum, Measure.Percent, "shares that add up to 100 % within 0.1 %");
-        Solvents = shares;
+        Solvents = shares.Any(share => share.Solvent.CasNumber == Coatings.Solvents.MethyleneChloride.CasNumber)
+            ? throw new ArgumentException(
+                "solvents holds methylene chloride, whose vapour has killed bathtub refinishers and which may not be used for this work (40 CFR 751 subpart B).", nameof(solvents))
+            : shares;
     }
 
     /// <summary>What evaporates.</summary>

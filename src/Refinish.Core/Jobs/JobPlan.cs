@@ -122,7 +122,10 @@ public sealed class JobPlan
     public IReadOnlyList<PlannedCaution> CautionsFor(Audience audience)
     {
         Audience somebody = Caution.Somebody(audience, nameof(audience));
-        return new ValueList<PlannedCaution>(Cautions.Where(planned => (planned.Caution.Concerns & somebody) != 0));
+
+        // To people who live there the first thing to know is that they leave.
+        return new ValueList<PlannedCaution>(Cautions.Where(planned => (planned.Caution.Concerns & somebody) != 0)
+            .OrderBy(planned => somebody == Audience.Occupant && planned.Caution.Hazard == Hazard.Occupants ? 0 : 1));
     }
 
     /// <summary>How every number of the plan follows, stage by stage.</summary>

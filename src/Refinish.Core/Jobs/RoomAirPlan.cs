@@ -13,6 +13,9 @@ public sealed class RoomAirPlan
 {
     private static readonly TimeSpan LongestShift = TimeSpan.FromHours(16);
     private static readonly TimeSpan ShortestShift = TimeSpan.FromMinutes(15);
+    // How far a well-mixed room may be off.
+    private const double BoxModel = 2;
+
     private static readonly Source Flashing = Source.Derived("what misses the surface flashes, and a part of what lands");
 
     private readonly WorkingStep[] flashes;
@@ -110,11 +113,12 @@ public sealed class RoomAirPlan
     }
 
     /// <summary>
-    /// The need with the greatest ratio of those that can be judged: a respirator whose factor reaches it reaches the others;
+    /// The need that decides in this room: mist of isocyanates that cannot be judged, for which no factor can be named, or else the need with the greatest
+    /// ratio, so that a respirator whose factor reaches it reaches the others that can be judged;
     /// <see langword="null"/> when none is beyond its limit.
     /// </summary>
-    public ProtectionNeed? Hardest => Protection.Where(need => need.Comparison.Outcome == ComparisonOutcome.Beyond)
-        .OrderByDescending(need => need.HazardRatio).FirstOrDefault();
+    public ProtectionNeed? Hardest => Protection.FirstOrDefault(need => need.Comparison.Outcome == ComparisonOutcome.CannotBeJudged && IsMist(need))
+        ?? Protection.Where(need => need.Comparison.Outcome == ComparisonOutcome.Beyond).OrderByDescending(need => need.HazardRatio).FirstOrDefault();
 
     /// <summary>
     /// Whether a coat with isocyanates is sprayed here: their mist comes with the vapour, and nothing that only filters is proposed.
@@ -122,11 +126,11 @@ public sealed class RoomAirPlan
     public bool AsksForAir { get; }
 
     /// <summary>
-    /// Whether the vapour of a solvent reaches what is listed as immediately dangerous to life or health, by the limits that the shop holds
-    /// it against.
+    /// Whether the vapour of a solvent comes within a factor of two of what is listed as immediately dangerous to life or health, by the limits that the
+    /// shop holds it against: the model of a room is no better than that factor.
     /// </summary>
     public bool IsImmediatelyDangerous =>
-        Study?.Exposure.Any(one => one.Limit?.Kind == ExposureLimitKind.Idlh && one.Comparison.Margin <= 0) == true;
+        Study?.Exposure.Any(one => one.Limit?.Kind == ExposureLimitKind.Idlh && one.Comparison.Value >= one.Comparison.Limit / BoxModel) == true;
 
     /// <summary>What can hurt in this air.</summary>
     public IReadOnlyList<Caution> Cautions => new ValueList<Caution>((Study?.Cautions ?? ValueList<Caution>.Empty)
@@ -139,6 +143,8 @@ public sealed class RoomAirPlan
     /// <summary>The room and its flammability.</summary>
     /// <returns>One line of text.</returns>
     public override string ToString() => Room.Name + ": " + (Study?.ToString() ?? "nothing evaporates");
+
+    private bool IsMist(ProtectionNeed need) => AsksForAir && (Screens.Any(screen => ReferenceEquals(screen.Comparison, need.Comparison)) || Unstated.Any(one => ReferenceEquals(one, need.Comparison)));
 
     private ProtectionNeed Need(LimitComparison comparison) => new(Room.Id, comparison, AsksForAir, IsImmediatelyDangerous);
 

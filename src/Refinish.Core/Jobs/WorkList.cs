@@ -88,6 +88,12 @@ public sealed class WorkList
             OperationChanges changed = new(builder);
             changed.Apply(Changes);
             objections.AddRange(changed.Objections);
+            foreach (SiteRoom room in Premises.Rooms.Where(room => builder.Courses.ContainsKey(room.Id)))
+            {
+                RoomWatch.Over(builder, room, builder.Courses[room.Id], Changes.Where(change => change.Kind is OperationChangeKind.Add or OperationChangeKind.Replace)
+                    .Select(change => change.Id ?? change.Operation!.Id));
+            }
+
             objections.AddRange(OrderRules.Broken(operations, builder.Runs, Procedures));
         }
 

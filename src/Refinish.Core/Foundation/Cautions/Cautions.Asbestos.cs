@@ -14,7 +14,7 @@ public static partial class Cautions
         "Old tile adhesive, vinyl and asphalt flooring, backing board, joint compound and the pads under steel tubs and sinks can hold asbestos: nothing of them is cut, scraped, sanded or broken before an accredited laboratory has answered. In the United States vinyl and asphalt flooring laid no later than 1980 counts as asbestos until then.",
         AsbestosLaw,
         Source.Published("29 CFR 1926.1101(k)(1), (g)(8)(i)(I)", "flooring installed no later than 1980 and what the employer should have known of; text as printed on a consultant's page. Adhesive and vinyl flooring: lists of the trade; backing board and pads under tubs and sinks from memory. General industry: 29 CFR 1910.1001"),
-        Audience.Crew | Audience.Customer);
+        Audience.Crew | Audience.Customer | Audience.Occupant);
 
     /// <summary>Asbestos was found.</summary>
     public static Caution AsbestosFound { get; } = new(

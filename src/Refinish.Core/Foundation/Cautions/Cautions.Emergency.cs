@@ -27,9 +27,9 @@ public static partial class Cautions
     public static Caution Rescue { get; } = new(
         "rescue",
         Hazard.SolventVapour,
-        "Agree before the can is opened who calls the emergency number and with which address. Whoever finds somebody down leaves the fan running, calls, and stays out: nobody enters without supplied air, or the second person falls beside the first.",
+        "Agree before the can is opened who calls the emergency number and with which address. Whoever finds somebody down leaves the fan running, calls, and stays out: nobody enters without supplied air of their own, or the second person falls beside the first. Where the air may be immediately dangerous, whoever stands by has such a set at hand and a way to pull the first one out.",
         "the employer's emergency plan under 29 CFR 1926.35 and 1926.23; the fire department",
-        Source.Published("OSHA/NIOSH hazard alert, January 2013", "workers found dead or collapsed over the tub, alone. Who calls and who stays out: common practice; 29 CFR 1926.35, read, binds where another rule asks for a plan (58 FR 35083, 30 June 1993); 1926.23 and, for general industry, 29 CFR 1910.38 from memory"),
+        Source.Published("OSHA/NIOSH hazard alert, January 2013", "workers found dead or collapsed over the tub, alone. Who calls and who stays out: common practice; 29 CFR 1926.35, read, binds where another rule asks for a plan (58 FR 35083, 30 June 1993); 1926.23, for general industry 29 CFR 1910.38, and 29 CFR 1910.134(g)(3) on people standing by from memory"),
         Audience.Crew);
 
     /// <summary>What a bathroom is in the language of the confined-space rule.</summary>
@@ -69,5 +69,5 @@ public static partial class Cautions
         Audience.Crew);
 
     private static IEnumerable<Caution> Emergencies =>
-        [FireExtinguisher, DetectorsAndSprinklers, Rescue, ConfinedSpace, HazardCommunication, EyeWash, OverheadWork];
+        [FireExtinguisher, DetectorsAndSprinklers, ConfinedSpace, HazardCommunication, EyeWash, OverheadWork];
 }

@@ -48,7 +48,7 @@ public static partial class Cautions
         "Have the old enamel, glaze, coating or paint tested for lead before it is scraped, sanded, ground, etched or stripped. In the United States homes built before 1978 fall under the renovation rule when painted surfaces are disturbed; whether a glazed fixture does is a question for the local programme, so take the careful answer.",
         "the local lead programme; in the United States 40 CFR 745 subpart E and 29 CFR 1926.62",
         Source.Published("40 CFR 745.83; 29 CFR 1926.62; 73 FR 21692", "definitions; (c)(1), construction, with 29 CFR 1910.1025 for general industry, from memory; final rule of 22 April 2008, summary: target housing is housing built before 1978, with exceptions (the proposal was 71 FR 1588, 10 January 2006)"),
-        Audience.Crew | Audience.Customer);
+        Audience.Crew | Audience.Customer | Audience.Occupant);
 
     /// <summary>Dust of old surfaces.</summary>
     public static Caution Dust { get; } = new(

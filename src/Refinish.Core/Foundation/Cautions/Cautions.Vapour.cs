@@ -115,6 +115,6 @@ public static partial class Cautions
 
     private static IEnumerable<Caution> Vapours =>
     [
-        NeverAlone, BreathingZone, MakeUpAir, ImmediatelyDangerous, NoAirflow, BeyondSaturation, LimitUnknown, Overspray, ContentIsNotAir, ReduceInSteps, SolventRub, CuringVapour,
+        ImmediatelyDangerous, NeverAlone, Rescue, NoAirflow, BeyondSaturation, MakeUpAir, BreathingZone, LimitUnknown, Overspray, ContentIsNotAir, ReduceInSteps, SolventRub, CuringVapour,
     ];
 }

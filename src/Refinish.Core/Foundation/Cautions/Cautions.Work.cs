@@ -18,9 +18,18 @@ public static partial class Cautions
     public static Caution Occupants { get; } = new(
         "occupants-out",
         Hazard.Occupants,
-        "Occupants and animals, birds above all, leave the dwelling; neighbours who share air, shafts or a corridor are told. Children, pregnant women and people with asthma stay away longest. Smell does not tell when to come back.",
+        "The coating and its vapour can set off an asthma attack, also in people who never had one. Occupants and animals, birds above all, leave the dwelling before the first can is opened and stay away over the nights between the days of work, for as long as the safety data sheet of the coating says; ask for it. Neighbours who share air, shafts or a corridor are told. Children, pregnant women and people with asthma stay away longest. Smell does not tell when to come back.",
         "the owner or landlord together with the product's safety data sheet; a physician for the vulnerable",
         Source.Published("US Environmental Protection Agency, Vacate and safe re-entry time for spray polyurethane foam application", "occupants vacate while isocyanates are sprayed in a building and until it is cured and aired, children considered; foam is not a coating, the likeness is ours. Animals, neighbours and smell: common practice, no source"),
+        Audience.Crew | Audience.Customer | Audience.Occupant);
+
+    /// <summary>Gas appliances after the work.</summary>
+    public static Caution Relight { get; } = new(
+        "relight-and-check",
+        Hazard.Occupants,
+        "Water heater, boiler and pilot lights that were shut off for the work are lit again by somebody qualified, who checks that the flue draws. A working carbon monoxide alarm hangs in the dwelling before anybody sleeps there.",
+        "the local fuel-gas code and a licensed fitter",
+        Source.CommonPractice("a fan can draw flue gas back, and a pilot that is out lets gas escape"),
         Audience.Crew | Audience.Customer | Audience.Occupant);
 
     /// <summary>A heater without a flue.</summary>
@@ -87,7 +96,6 @@ public static partial class Cautions
         Audience.Crew);
 
     private static IEnumerable<Caution> Working =>
-    [
-        WetElectricity, Occupants, UnventedHeater, FixtureGivesWay, WaterBehind, EpoxyHardener, Peroxide, OffRatioMix, InjectionInjury,
+    [Relight, WetElectricity, Occupants, UnventedHeater, FixtureGivesWay, WaterBehind, EpoxyHardener, Peroxide, OffRatioMix, InjectionInjury,
     ];
 }

@@ -10,8 +10,7 @@ using UnitsNet;
 namespace Refinish.Jobs;
 
 /// <summary>Promoters and coats of one room: what is sprayed together, the windows between, the gun cleaned.</summary>
-internal sealed class CoatBuilder(
-    WorkBuilder builder, SiteRoom room, RoomCourse course, Procedure[] here, Procedure[] all, string suffix, Dictionary<string, double> surfaces)
+internal sealed class CoatBuilder(WorkBuilder builder, SiteRoom room, RoomCourse course, Procedure[] here, Dictionary<string, double> surfaces)
 {
     /// <summary>The tool that every coat occupies.</summary>
     public const string SprayGunTool = "spray-gun";
@@ -106,8 +105,10 @@ internal sealed class CoatBuilder(
 
         if (builder.Shop.LongestAfterKey is TimeSpan longest)
         {
-            string keyed = room.Id + "/" + WorkOrder.Key(WorkKind.Key) + suffix;
-            builder.Wait(keyed, wipes.Count > 0 ? wipes[0].Wipe.Id : run.Id, TimeSpan.Zero, longest, "the shop's longest wait after abrading or etching");
+            foreach (Operation keyed in builder.Operations.Where(operation => operation.Kind == WorkKind.Key && group.Exists(procedure => operation.Fixtures.Contains(procedure.Fixture.Id))).ToArray())
+            {
+                builder.Wait(keyed.Id, wipes.Count > 0 ? wipes[0].Wipe.Id : run.Id, TimeSpan.Zero, longest, "the shop's longest wait after abrading or etching");
+            }
         }
 
         foreach ((Operation wipe, AdhesionPromoter promoter) in wipes)
@@ -161,7 +162,7 @@ internal sealed class CoatBuilder(
         PlannedCoat coat = group[0].Coats[number - 1];
         CoatingProduct product = coat.Layer.Product;
         string id = room.Id + "/coat/" + Figures.Fixed(number, 0) + "/" + product.Id;
-        if (all.Any(other => !group.Contains(other) && other.Coats.Count >= number && other.Coats[number - 1].Layer.Product.Id == product.Id))
+        if (here.Any(other => !group.Contains(other) && other.Coats.Count >= number && other.Coats[number - 1].Layer.Product.Id == product.Id))
         {
             id += "/" + group.Select(procedure => procedure.Fixture.Id).OrderBy(one => one, StringComparer.Ordinal).First();
         }
@@ -221,7 +222,7 @@ internal sealed class CoatBuilder(
         if (grains.Length > 0)
         {
             Operation broadcast = Merge.Of(
-                room.Id + "/" + WorkOrder.Key(WorkKind.Broadcast) + "/" + Figures.Fixed(number, 0) + suffix,
+                room.Id + "/" + WorkOrder.Key(WorkKind.Broadcast) + "/" + Figures.Fixed(number, 0),
                 [.. grains.SelectMany(procedure => procedure.Operations.Where(operation => operation.Kind == WorkKind.Broadcast))]);
             builder.Operations.Add(broadcast with { Sprays = false });
             builder.Wait(run.Id, broadcast.Id, TimeSpan.Zero, WhileWet, "grains fall into a wet coat");
@@ -297,7 +298,7 @@ internal sealed class CoatBuilder(
                 continue;
             }
 
-            string id = room.Id + "/" + WorkOrder.Key(WorkKind.CleanGun) + "/" + Figures.Fixed(i + 1, 0) + suffix;
+            string id = room.Id + "/" + WorkOrder.Key(WorkKind.CleanGun) + "/" + Figures.Fixed(i + 1, 0);
             LabourStandard? standard = builder.Standard(room.Id, WorkKind.CleanGun);
             int at = builder.Operations.FindIndex(operation => operation.Id == run.Id) + 1;
             while (at < builder.Operations.Count && builder.Operations[at].Kind == WorkKind.Broadcast)

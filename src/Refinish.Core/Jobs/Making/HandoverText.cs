@@ -1,7 +1,9 @@
 using System;
 using System.Collections.Generic;
 using System.Globalization;
+using System.Linq;
 using System.Text;
+using Refinish.Estimating;
 
 namespace Refinish.Jobs;
 
@@ -16,10 +18,15 @@ internal static class HandoverText
             Line(text, fixture.Procedure.Fixture.Name + ": water may run from " + Clock(fixture.WaterFrom) + ", not before; it waits for the last of these:");
             Line(text, "  coating takes water" + (fixture.Surface is { } surface ? ", at " + Measure.Temperature.Format(surface.Kelvins, system, 3) + " on the surface" : ", by the climate of the room") + ": from " + Clock(fixture.CoatingReady));
             Line(text, "  new caulk takes water: from " + Clock(fixture.CaulkReady));
-            Line(text, "  drain trim takes water: from " + Clock(fixture.DrainTrimReady));
+            if (fixture.Procedure.Operations.Any(operation => operation.Kind == WorkKind.FitTrim))
+            {
+                Line(text, "  drain trim takes water: from " + Clock(fixture.DrainTrimReady));
+            }
+
             Line(text, "  nothing set down on it, no mats and no cleaning agent before " + Clock(fixture.FullCure) + ", when it is fully cured");
         }
 
+        Line(text, "The hour at which water may run is not the hour to come back: that is for the safety data sheets of the coatings to say, and for a physician where somebody has asthma.");
         Line(text, "Keep each room at that temperature or warmer until then: colder, everything takes longer.");
         Section(text, "Care", Handover.CareLimitsIn(system));
         Line(text, "Warranty until " + handover.WarrantyUntil.ToString("yyyy-MM-dd", CultureInfo.InvariantCulture));

@@ -87,7 +87,11 @@ internal sealed class PlanBuilder(Job job)
         }
 
         Procedures.Add(procedure);
-        if (procedure.IsPlanned)
+        if (procedure.IsPlanned && WhatHoldsForAll(fixture) is string shared)
+        {
+            Objections.Add(new PlanObjection(ObjectionKind.FixtureLeftOut, fixture.Id, "shared", fixture.Name + " is left out: " + shared));
+        }
+        else if (procedure.IsPlanned)
         {
             Planned.Add(procedure);
         }
@@ -101,6 +105,18 @@ internal sealed class PlanBuilder(Job job)
             Objections.Add(new PlanObjection(
                 ObjectionKind.Hiding, fixture.Id, string.Empty, fixture.Name + ": the old colour shows through the coats planned: " + hiding + ". Take more coats, or a primer tinted towards the topcoat."));
         }
+    }
+
+    // Flames and the way of the air are the room's, people who cannot leave are everybody's: what one survey found stops the others as well.
+    private string? WhatHoldsForAll(FixtureJob fixture)
+    {
+        FixtureJob? people = job.Fixtures.FirstOrDefault(one => one.Survey.SensitiveOccupantsCannotLeave);
+        FixtureJob? flame = job.Fixtures.FirstOrDefault(one => one.Room == fixture.Room && one.Survey.FlameCannotBeShutOff);
+        FixtureJob? exhaust = job.Fixtures.FirstOrDefault(one => one.Room == fixture.Room && one.Survey.NoExhaustPath);
+        return people is not null ? "people who must not breathe the vapour cannot leave, as the survey of " + people.Name + " says; that holds for the whole premises."
+            : flame is not null ? "an open flame or pilot cannot be shut off, as the survey of " + flame.Name + " says; that holds for the whole room."
+            : exhaust is not null ? "there is no way to lead exhaust air outdoors, as the survey of " + exhaust.Name + " says; that holds for the whole room."
+            : null;
     }
 
     private static IEnumerable<string> WhyNot(Procedure procedure, DisplayUnits system) => procedure.Verdict.MayBePlanned

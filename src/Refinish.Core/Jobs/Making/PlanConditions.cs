@@ -1,5 +1,6 @@
 using System;
 using System.Collections.Generic;
+using System.Globalization;
 using System.Linq;
 using Refinish.Estimating;
 using Refinish.Fixtures;
@@ -22,6 +23,11 @@ internal static class PlanConditions
         }
 
         foreach (PlanCondition condition in plan.Schedule is { IsPossible: true } schedule ? Guns(schedule).Concat(ReEntries(plan)) : [])
+        {
+            yield return condition;
+        }
+
+        foreach (PlanCondition condition in plan.Schedule is { IsPossible: true } timed ? Nights(timed) : [])
         {
             yield return condition;
         }
@@ -69,6 +75,24 @@ internal static class PlanConditions
         }
     }
 
+    // Masking that stays on over night keeps detectors covered and tears the film when it comes off late.
+    private static IEnumerable<PlanCondition> Nights(CrewSchedule schedule)
+    {
+        foreach (ScheduledOperation demask in schedule.Operations.Where(operation => operation.Operation.Kind == WorkKind.Demask))
+        {
+            ScheduledRun? last = schedule.Runs.LastOrDefault(run => run.Operation.Operation.Room == demask.Operation.Room && run.End <= demask.Start);
+            if (last is not null && last.End.Date < demask.Start.Date)
+            {
+                yield return new PlanCondition(
+                    demask.Operation.Id, "night", _ => "masking stays on from " + Clock(last.End) + " to " + Clock(demask.Start),
+                    "each evening uncover and test smoke and gas detectors before anybody sleeps there, and look that the fan runs; cut the film along the tape before it is pulled",
+                    Source.CommonPractice("masking comes off the same day where the film allows it"));
+            }
+        }
+    }
+
+    private static string Clock(DateTimeOffset time) => time.ToString("ddd HH:mm", CultureInfo.InvariantCulture);
+
     // The study is of well-mixed air: it says when the lowest limit known is kept, not that the air is harmless.
     private static IEnumerable<PlanCondition> ReEntries(JobPlan plan)
     {
@@ -85,7 +109,7 @@ internal static class PlanConditions
                 system => clear is TimeSpan time
                     ? "after the last coat the air of " + air.Room.Name + " is above the lowest eight-hour limits known for " + Figures.Fixed(CarefulTime.Up(time).TotalMinutes, 0) + " min more"
                     : "how long the air of " + air.Room.Name + " is above exposure limits cannot be told: a limit is not known or nothing leaves the room",
-                "whoever goes in before wears the protection that the plan lists; measure the air before people without it are let in", Source.Derived("well-mixed air of the room"));
+                "whoever goes in before wears the protection that the plan lists; mist of isocyanates is not in that time; measure the air before people without it are let in", Source.Derived("well-mixed air of the room"));
         }
     }
 

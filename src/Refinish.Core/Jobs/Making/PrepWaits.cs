@@ -8,7 +8,8 @@ using UnitsNet;
 namespace Refinish.Jobs;
 
 /// <summary>Waits before the coats: chemicals that work, grout that dries, bare metal that must not rust, filler and resin that harden.</summary>
-internal sealed class PrepWaits(WorkBuilder builder, SiteRoom room, RoomCourse course, Procedure[] part, string suffix)
+internal sealed class PrepWaits(
+    WorkBuilder builder, SiteRoom room, RoomCourse course, Procedure[] part, string suffix, Dictionary<string, double> surfaces)
 {
     // Common practice, no source: within the hour.
     private static readonly TimeSpan BareMetal = TimeSpan.FromHours(1);
@@ -27,6 +28,11 @@ internal sealed class PrepWaits(WorkBuilder builder, SiteRoom room, RoomCourse c
 
         Holds(room.Id + "/" + WorkOrder.Key(WorkKind.Regrout), HasNewGrout, builder.Shop.GroutWait, "new grout dry");
         Metal();
+        if (Find(WorkKind.SealCrazing) is string seal)
+        {
+            Holds(seal, procedure => procedure.Defects.Any(defect => defect is Crazing), builder.Shop.SpotPrimerWait, "sealing primer dry");
+        }
+
         Hardening();
     }
 
@@ -44,10 +50,10 @@ internal sealed class PrepWaits(WorkBuilder builder, SiteRoom room, RoomCourse c
         Holds(apart ? Id(WorkKind.SpotPrime) : ground, HasRust, builder.Shop.SpotPrimerWait, "spot primer dry");
     }
 
-    // Filler and resin harden on the fixture, which may be colder than its room; resin is taken to harden as the shop's filler does.
+    // Filler and resin harden on the fixture, which may be colder than its room, as it was warmed; resin is taken to harden as the shop's filler does.
     private void Hardening()
     {
-        double coldest = Math.Min(course.ColdestSurface, part.Min(procedure => procedure.Fixture.SurfaceKelvins ?? course.ColdestSurface));
+        double coldest = Math.Min(course.ColdestSurface, part.Min(procedure => surfaces[procedure.Fixture.Id]));
         TimeSpan sandable = builder.Shop.Filler.Product.SandableAfter;
         if (Find(WorkKind.ReinforceCrack) is string fabric && Next(fabric, _ => true) is string over)
         {
@@ -66,7 +72,7 @@ internal sealed class PrepWaits(WorkBuilder builder, SiteRoom room, RoomCourse c
 
     private string Id(WorkKind kind) => room.Id + "/" + WorkOrder.Key(kind) + suffix;
 
-    private string? Find(WorkKind kind) => builder.Operations.Exists(operation => operation.Id == Id(kind)) ? Id(kind) : null;
+    private string? Find(WorkKind kind) => new[] { Id(kind), room.Id + "/" + WorkOrder.Key(kind) }.FirstOrDefault(id => builder.Operations.Exists(operation => operation.Id == id));
 
     // The first operation after one that touches one of some fixtures waits for it.
     private void Holds(string id, Func<Procedure, bool> whom, TimeSpan wait, string reason)

@@ -33,7 +33,11 @@ internal sealed class RoomWatch
     }
 
     /// <summary>Gives the operations of a room their clearing times and whoever stands by.</summary>
-    public static void Over(WorkBuilder builder, SiteRoom room, RoomCourse course) => new RoomWatch(builder, room, course).Over();
+    public static void Over(WorkBuilder builder, SiteRoom room, RoomCourse course) => new RoomWatch(builder, room, course).Over(_ => true);
+
+    /// <summary>The same for what the caller added or replaced.</summary>
+    public static void Over(WorkBuilder builder, SiteRoom room, RoomCourse course, IEnumerable<string> ids) =>
+        new RoomWatch(builder, room, course).Over(new HashSet<string>(ids, StringComparer.Ordinal).Contains);
 
     /// <summary>
     /// Whether only those who wear supplied air are in the room meanwhile. Grains are broadcast into a coat that was sprayed minutes ago.
@@ -72,12 +76,12 @@ internal sealed class RoomWatch
         return sum < Clear.DecimalFractions;
     }
 
-    private void Over()
+    private void Over(Func<string, bool> which)
     {
         bool someone = builder.Shop.StandsBy && builder.Shop.Crew.Count > 1;
         (TimeSpan? Longest, string Name) worst = (TimeSpan.Zero, string.Empty);
         Operation[] attended = [.. builder.Operations.Where(operation => operation.Room == room.Id && operation.Beside is null && operation.People > 0)];
-        foreach (string id in attended.Select(operation => operation.Id))
+        foreach (string id in attended.Select(operation => operation.Id).Where(which))
         {
             int at = builder.Operations.FindIndex(operation => operation.Id == id);
             Operation operation = builder.Operations[at];
@@ -98,7 +102,7 @@ internal sealed class RoomWatch
                 }
             }
 
-            if (someone)
+            if (someone && !builder.Operations.Exists(one => one.Beside == id))
             {
                 builder.Operations.Insert(at + 1, StandBy(operation));
             }
@@ -107,6 +111,7 @@ internal sealed class RoomWatch
         TimeSpan day = LongestDay();
         if (!(worst.Longest <= day))
         {
+            builder.Objections.RemoveAll(one => one.Id == ObjectionKind.Flammability.ToString("G") + "/" + room.Id + "/clearing");
             builder.Objections.Add(new PlanObjection(ObjectionKind.Flammability, room.Id, "clearing", new LimitComparison(
                 "time until the air of " + room.Name + " is clear after '" + worst.Name + "'"
                     + (worst.Longest is null ? ", more than 60 days" : string.Empty),
@@ -147,7 +152,7 @@ internal sealed class RoomWatch
     {
         if (study.AirChangesPerHour <= 0)
         {
-            return TimeSpan.Zero;
+            return null;
         }
 
         TimeSpan last = study.LastSprayEnds - end;
@@ -177,7 +182,7 @@ internal sealed class RoomWatch
         Room = room.Id,
         Beside = operation.Id,
         Time = order.DurationOf(operation),
-        Cautions = [.. WorkCautions.Of(WorkKind.StandBy), .. order.RunOf(operation)?.Layer.Product.Hardener is null ? [] : new[] { Cautions.Sensitised }],
+        Cautions = [.. WorkCautions.Of(WorkKind.StandBy), .. operation.Cautions.Contains(Cautions.Sensitised) ? new[] { Cautions.Sensitised } : []],
         Source = Cautions.NeverAlone.Source,
     };
 

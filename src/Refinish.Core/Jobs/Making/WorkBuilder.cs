@@ -83,48 +83,54 @@ internal sealed class WorkBuilder(WorkList work)
     private void Build(SiteRoom room, RoomCourse course, Procedure[] here)
     {
         SetUp(room, here);
-        foreach (WorkKind kind in WorkOrder.BeforeCoats.TakeWhile(kind => kind != WorkKind.Key))
-        {
-            Together(room, here, kind, string.Empty);
-        }
-
-        // New grout holds up the fixtures that have it and no others, which go through on their own.
-        Procedure[] grouted = [.. here.Where(PrepWaits.HasNewGrout)];
-        Procedure[] others = [.. here.Except(grouted)];
-        foreach (Procedure[] part in new[] { others, grouted }.Where(part => part.Length > 0))
-        {
-            Coat(room, course, here, part, part == grouted && others.Length > 0 ? "/" + part[0].Fixture.Id : string.Empty);
-        }
-
-        RoomWatch.Over(this, room, course);
-    }
-
-    private void Coat(SiteRoom room, RoomCourse course, Procedure[] here, Procedure[] part, string suffix)
-    {
         Dictionary<string, double> surfaces = new(StringComparer.Ordinal);
-        foreach (WorkKind kind in WorkOrder.BeforeCoats.SkipWhile(kind => kind != WorkKind.Key))
+        foreach (WorkKind kind in WorkOrder.BeforeCoats.TakeWhile(kind => kind != WorkKind.Key))
         {
             if (kind == WorkKind.Warm)
             {
-                foreach (Procedure procedure in part)
+                foreach (Procedure procedure in here)
                 {
                     surfaces.Add(procedure.Fixture.Id, Warming.SurfaceOf(procedure, room, course, this));
                 }
             }
             else
             {
+                Together(room, here, kind, string.Empty);
+            }
+        }
+
+        // New grout dries for a day: the fixtures that have it are abraded and filled apart, and hold up no others until the room is tacked off.
+        Procedure[] grouted = [.. here.Where(PrepWaits.HasNewGrout)];
+        Procedure[] others = [.. here.Except(grouted)];
+        (Procedure[] Fixtures, string Suffix)[] parts =
+            [.. new[] { others, grouted }.Where(part => part.Length > 0).Select(part => (part, part == grouted && others.Length > 0 ? "/" + part[0].Fixture.Id : string.Empty))];
+        foreach ((Procedure[] part, string suffix) in parts)
+        {
+            foreach (WorkKind kind in WorkOrder.BeforeCoats.SkipWhile(kind => kind != WorkKind.Key).TakeWhile(kind => kind != WorkKind.Tack))
+            {
                 Together(room, part, kind, suffix);
             }
         }
 
-        new PrepWaits(this, room, course, part, suffix).Add();
-        new CoatBuilder(this, room, course, part, here, suffix, surfaces).Build();
-        foreach (WorkKind kind in WorkOrder.AfterCoats)
+        // From the last dust on the room goes together: nothing is coated while something beside it is still wet or dusty work.
+        foreach (WorkKind kind in WorkOrder.BeforeCoats.SkipWhile(kind => kind != WorkKind.Tack))
         {
-            Together(room, part, kind, suffix);
+            Together(room, here, kind, string.Empty);
         }
 
-        AfterWaits(room, part, suffix);
+        foreach ((Procedure[] part, string suffix) in parts)
+        {
+            new PrepWaits(this, room, course, part, suffix, surfaces).Add();
+        }
+
+        new CoatBuilder(this, room, course, here, surfaces).Build();
+        foreach (WorkKind kind in WorkOrder.AfterCoats)
+        {
+            Together(room, here, kind, string.Empty);
+        }
+
+        AfterWaits(room, here);
+        RoomWatch.Over(this, room, course);
     }
 
     private void SetUp(SiteRoom room, Procedure[] here)
@@ -178,19 +184,18 @@ internal sealed class WorkBuilder(WorkList work)
         }
     }
 
-    private void AfterWaits(SiteRoom room, Procedure[] here, string suffix)
+    private void AfterWaits(SiteRoom room, Procedure[] here)
     {
-        string demask = room.Id + "/" + WorkOrder.Key(WorkKind.Demask) + suffix;
-        bool Touches(Operation operation) => here.Any(procedure => operation.Fixtures.Contains(procedure.Fixture.Id));
-        string hard = Operations.Find(operation => operation.Room == room.Id && operation.Kind is WorkKind.FitTrim or WorkKind.Caulk && Touches(operation))?.Id
-            ?? room.Id + "/" + WorkOrder.Key(WorkKind.Inspect) + suffix;
+        string demask = room.Id + "/" + WorkOrder.Key(WorkKind.Demask);
+        string hard = Operations.Find(operation => operation.Room == room.Id && operation.Kind is WorkKind.FitTrim or WorkKind.Caulk)?.Id
+            ?? room.Id + "/" + WorkOrder.Key(WorkKind.Inspect);
         RoomCourse course = Courses[room.Id];
         HashSet<string> done = new(StringComparer.Ordinal);
         for (int i = Runs.Count - 1; i >= 0; i--)
         {
             CoatRun run = Runs[i];
             Operation operation = Operations.Find(one => one.Id == run.Id)!;
-            if (operation.Room != room.Id || !Touches(operation))
+            if (operation.Room != room.Id)
             {
                 continue;
             }

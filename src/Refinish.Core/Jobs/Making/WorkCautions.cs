@@ -44,10 +44,11 @@ internal static class WorkCautions
             Cautions.Strippers, Cautions.NeverAlone, Cautions.MakeUpAir, Cautions.Rescue, Cautions.IgnitionSources, Cautions.Occupants,
             Cautions.Dust, Cautions.EyeWash, Cautions.RinseWater, Cautions.Drains, Cautions.WasteOwner,
         ],
-        WorkKind.Regrout or WorkKind.SealCrazing or WorkKind.Tack => [Cautions.Dust],
+        WorkKind.Regrout or WorkKind.Tack => [Cautions.Dust],
         WorkKind.GrindRust => [Cautions.IgnitionSources, Cautions.WetElectricity, Cautions.Dust],
         WorkKind.Key or WorkKind.SandFiller => [Cautions.WetElectricity, Cautions.Dust],
         WorkKind.ReinforceCrack => [.. SurveyCautions.Filler(FillerChemistry.Unknown), Cautions.EyeWash],
+        WorkKind.SealCrazing => [.. Wiping, Cautions.EpoxyHardener, Cautions.Dust, Cautions.EyeWash],
         WorkKind.RinseAndDry => [Cautions.WetElectricity, Cautions.WetSheeting],
         WorkKind.Warm => Cautions.ForHeating,
         WorkKind.SprayPrimer or WorkKind.SprayTopcoat => Spray,
@@ -59,7 +60,7 @@ internal static class WorkCautions
         ],
         WorkKind.StandBy => [Cautions.NeverAlone, Cautions.Rescue],
         WorkKind.Demask => [Cautions.DetectorsAndSprinklers, Cautions.Rags, Cautions.WasteOwner],
-        WorkKind.Inspect => [Cautions.CuringVapour],
+        WorkKind.Inspect => [Cautions.CuringVapour, Cautions.Relight],
         _ => [],
     };
 

@@ -24,6 +24,7 @@ internal static class WorkChain
         }
 
         Dictionary<string, string> last = new(StringComparer.Ordinal);
+        Dictionary<string, string> warming = new(StringComparer.Ordinal);
         List<string> before = [];
         foreach (Operation operation in builder.Operations)
         {
@@ -40,7 +41,18 @@ internal static class WorkChain
                     before.Add(earlier);
                 }
 
+                // A fixture warms by itself while it is cleaned; what needs it warm waits.
+                if (operation.Kind == WorkKind.Warm)
+                {
+                    warming[fixture] = operation.Id;
+                    continue;
+                }
+
                 last[fixture] = operation.Id;
+                if (NeedsWarmth(operation.Kind) && warming.TryGetValue(fixture, out string? warm) && warming.Remove(fixture) && !before.Contains(warm))
+                {
+                    before.Add(warm);
+                }
             }
 
             foreach (string earlier in before)
@@ -54,6 +66,8 @@ internal static class WorkChain
 
         return lags;
     }
+
+    private static bool NeedsWarmth(WorkKind kind) => WorkOrder.Rank(kind) > WorkOrder.Rank(WorkKind.RinseAndDry);
 
     /// <summary>The fixtures that an operation touches: its own, all of its room, or all; cleaning the gun touches none.</summary>
     public static IEnumerable<string> Touched(Operation operation, IReadOnlyList<Procedure> procedures)
