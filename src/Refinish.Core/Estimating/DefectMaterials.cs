@@ -21,7 +21,7 @@ public static class DefectMaterials
     [
         Of(DefectKind.RustSpot, "spot-primer", "spot primer", 5, SpreadingRate.FromSquareFeetPerUsGallon(150)),
         Of(DefectKind.Crazing, "sealing-primer", "primer for a sealing coat", 0, SpreadingRate.FromSquareFeetPerUsGallon(150)),
-        Of(DefectKind.GroutFailure, "grout", "grout", 30, SpreadingRate.FromSquareMetersPerLiter(0.1)),
+        Of(DefectKind.GroutFailure, "grout", "grout", 30, SpreadingRate.FromSquareMetersPerLiter(0.4)),
         Of(
             DefectKind.Crack, "laminating-resin", "laminating resin with glass fabric", 30,
             SpreadingRate.FromSquareMetersPerLiter(1 / 1.5)) with

@@ -37,7 +37,7 @@ public static class PrepChemicals
             VolatileFraction = Ratio.FromPercent(90),
             Solvents = [new SolventShare(Solvents.Limonene, Ratio.FromPercent(100))],
             TimeConstant = TimeSpan.FromHours(4),
-            Dwell = TimeSpan.Zero,
+            Dwell = TimeSpan.FromMinutes(30),
             Cautions = [Cautions.IgnitionSources, Cautions.Rags],
             Source = Made,
         },

@@ -37,6 +37,8 @@ internal static partial class JobRules
         (WorkKind.WipeAgain, WorkKind.Promote, "wiped before the promoter"),
         (WorkKind.Tack, WorkKind.Promote, "dust off before the promoter"),
         (WorkKind.Warm, WorkKind.Promote, "warm before the promoter"),
+        (WorkKind.Warm, WorkKind.Fill, "filler on a warm, dry fixture"),
+        (WorkKind.SandFiller, WorkKind.SealCrazing, "the seal is not sanded through"),
         (WorkKind.Promote, WorkKind.SprayPrimer, "promoter under the first coat"),
         (WorkKind.Promote, WorkKind.SprayTopcoat, "promoter under the first coat"),
         (WorkKind.SprayPrimer, WorkKind.SprayTopcoat, "primer under topcoat"),

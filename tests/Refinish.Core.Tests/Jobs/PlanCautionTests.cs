@@ -26,7 +26,7 @@ public class PlanCautionTests
         "never-alone", "breathing-zone", "make-up-air", "rescue", "confined-space", "hazard-communication",
         "supplied-air", "loose-hood", "breathing-air", "sensitised-do-not-spray", "medical-surveillance", "isocyanate-hardener",
         "wet-electricity", "occupants-out", "preparation-dust", "epoxy-hardener", "eye-wash",
-        "not-down-the-drain", "reactive-waste", "waste-is-the-shops", "wet-sheeting", "caustic-cleaner",
+        "not-down-the-drain", "reactive-waste", "waste-is-the-shops", "wet-sheeting", "caustic-cleaner", "relight-and-check",
     ];
 
     private static readonly string[] Etching = ["etchant-burns", "acid-and-bleach", "acid-cleaner", "rinse-water"];
@@ -34,7 +34,7 @@ public class PlanCautionTests
     // The kinds of hazard from fastest to slowest, as a safety officer would tell a crew in one breath.
     private static readonly Hazard[] FastestFirst =
     [
-        Hazard.FireAndExplosion, Hazard.SolventVapour, Hazard.Stripper, Hazard.Isocyanate, Hazard.Acid, Hazard.Electricity,
+        Hazard.SolventVapour, Hazard.Stripper, Hazard.FireAndExplosion, Hazard.Isocyanate, Hazard.Acid, Hazard.Electricity,
         Hazard.Occupants,
         Hazard.Structure, Hazard.Asbestos, Hazard.Lead, Hazard.Dust, Hazard.SkinAndEyes, Hazard.Waste, Hazard.Slip,
     ];
@@ -47,10 +47,10 @@ public class PlanCautionTests
         JobPlan plan = InventedJobs.OccupiedHouse().Plan();
         Expect(plan, Audience.Crew, [.. AnySprayJob, .. Etching, "asbestos-untested", "new-coat-slip", "slip-grains"]);
         Expect(plan, Audience.Customer,
-            ["detectors-and-sprinklers", "curing-vapour", "occupants-out", "asbestos-untested", "not-down-the-drain", "waste-is-the-shops",
+            ["detectors-and-sprinklers", "relight-and-check", "curing-vapour", "occupants-out", "asbestos-untested", "not-down-the-drain", "waste-is-the-shops",
                 "new-coat-slip", "slip-grains"]);
         Expect(plan, Audience.Occupant,
-            ["ignition-sources", "detectors-and-sprinklers", "curing-vapour", "acid-and-bleach", "occupants-out", "new-coat-slip"]);
+            ["ignition-sources", "detectors-and-sprinklers", "relight-and-check", "curing-vapour", "acid-and-bleach", "occupants-out", "asbestos-untested", "new-coat-slip"]);
     }
 
     [Fact]
@@ -62,9 +62,9 @@ public class PlanCautionTests
         Expect(plan, Audience.Crew,
             [.. AnySprayJob, .. Etching, "stripper-vapour", "glowing-heaters", "unvented-heater", "overhead-work", "new-coat-slip"]);
         Expect(plan, Audience.Customer,
-            ["detectors-and-sprinklers", "curing-vapour", "occupants-out", "not-down-the-drain", "waste-is-the-shops", "new-coat-slip"]);
+            ["detectors-and-sprinklers", "relight-and-check", "curing-vapour", "occupants-out", "not-down-the-drain", "waste-is-the-shops", "new-coat-slip"]);
         Expect(plan, Audience.Occupant,
-            ["ignition-sources", "detectors-and-sprinklers", "curing-vapour", "acid-and-bleach", "occupants-out", "unvented-heater",
+            ["ignition-sources", "detectors-and-sprinklers", "relight-and-check", "curing-vapour", "acid-and-bleach", "occupants-out", "unvented-heater",
                 "new-coat-slip"]);
         PlannedCaution strippers = Only(plan, "stripper-vapour");
         Assert.Equal(["tub"], strippers.Fixtures);
@@ -80,10 +80,10 @@ public class PlanCautionTests
         JobPlan plan = InventedJobs.Rental().Plan();
         Expect(plan, Audience.Crew, [.. AnySprayJob, .. Etching, "fixture-gives-way"]);
         Expect(plan, Audience.Customer,
-            ["detectors-and-sprinklers", "curing-vapour", "occupants-out", "fixture-gives-way", "not-down-the-drain",
+            ["detectors-and-sprinklers", "relight-and-check", "curing-vapour", "occupants-out", "fixture-gives-way", "not-down-the-drain",
                 "waste-is-the-shops"]);
         Expect(plan, Audience.Occupant,
-            ["ignition-sources", "detectors-and-sprinklers", "curing-vapour", "acid-and-bleach", "occupants-out", "fixture-gives-way"]);
+            ["ignition-sources", "detectors-and-sprinklers", "relight-and-check", "curing-vapour", "acid-and-bleach", "occupants-out", "fixture-gives-way"]);
         PlannedCaution acid = Only(plan, "etchant-burns");
         Assert.Equal(["vessel"], acid.Fixtures);
         Assert.Equal(["bath"], acid.Rooms);
@@ -309,7 +309,7 @@ public class PlanCautionTests
             [WorkKind.SpotPrime] = wiping,
             [WorkKind.ReinforceCrack] = ["preparation-dust", "epoxy-hardener", "styrene-filler", "eye-wash"],
             [WorkKind.Fill] = [],
-            [WorkKind.SealCrazing] = ["preparation-dust"],
+            [WorkKind.SealCrazing] = [.. wiping, "preparation-dust", "epoxy-hardener"],
             [WorkKind.SandFiller] = ["preparation-dust"],
             [WorkKind.Tack] = ["preparation-dust"],
             [WorkKind.Warm] = ["glowing-heaters", "unvented-heater", "wet-electricity"],
@@ -324,7 +324,7 @@ public class PlanCautionTests
             [WorkKind.Demask] = ["detectors-and-sprinklers", "solvent-rags"],
             [WorkKind.FitTrim] = [],
             [WorkKind.Caulk] = [],
-            [WorkKind.Inspect] = ["curing-vapour"],
+            [WorkKind.Inspect] = ["curing-vapour", "relight-and-check"],
             [WorkKind.Other] = [],
         };
         foreach (WorkKind kind in (WorkKind[])Enum.GetValues(typeof(WorkKind)))

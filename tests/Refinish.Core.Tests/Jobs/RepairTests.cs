@@ -104,7 +104,7 @@ public class RepairTests
         Assert.Equal((WorkKind.SealCrazing, "abrade and seal crazing"), (seal.Kind, seal.Name));
         Assert.Equal("sealing-primer", Assert.Single(seal.Materials).Item);
         Procedure both = Of(FixtureMaterial.Acrylic, new Crazing(Ratio.FromPercent(10)), new Chip(Length.FromMillimeters(20), Length.FromMillimeters(1)));
-        Assert.Equal([WorkKind.Fill, WorkKind.SealCrazing, WorkKind.SandFiller], both.Operations.Select(operation => operation.Kind).Where(Repairs.Contains));
+        Assert.Equal([WorkKind.Fill, WorkKind.SandFiller, WorkKind.SealCrazing], both.Operations.Select(operation => operation.Kind).Where(Repairs.Contains));
         Assert.Equal("fill repairs", both.Operations.Single(operation => operation.Kind == WorkKind.Fill).Name);
     }
 

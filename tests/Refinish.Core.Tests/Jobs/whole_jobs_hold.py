@@ -92,31 +92,43 @@ class Times:
     def hold(self, room):
         """Every wait of the room, on the given times."""
         for part in room.parts:
-            whole = [op for op in room.before + part.chain if "/clean-gun/" not in op]
-            for op, after in zip(whole, whole[1:]):
-                assert self.start(after) >= self.end(op), after
-            self.hold_preparation(room, part)
+            for fixtures, suffix, chain in room.apart:
+                whole = [op for op in room.before + chain + part.chain if "/clean-gun/" not in op]
+                for op, after in zip(whole, whole[1:]):
+                    assert self.start(after) >= self.end(op), after
+                self.hold_preparation(room, fixtures, suffix, chain + part.chain)
             self.hold_coats(part)
+        for f in room.fixtures:
+            if "cold" in f:
+                # The heat goes on once the fixture is cleared, and is done before filler or tacking.
+                warm, chain = f"{f['id']}/warm", next(chain for fixtures, _, chain in room.apart if f in fixtures)
+                needing = [op for op in chain if op.split("/")[1] in ("rust", "fill", "sand-filler")] + [f"{room.name}/tack"]
+                assert self.end(f"{room.name}/clear") <= self.start(warm), warm
+                assert self.end(warm) <= self.start(needing[0]), warm
         volume = room.data["box"][0]
         for op in room.minutes:
             filled = sum(grams * flammable_per_gram(solvents, volume) for _, grams, solvents in room.gives[op])
             watched = is_coat(op) or op.split("/")[1] in WATCHED and not op.endswith("/wipe-again") or filled >= 0.1
             assert watched == (f"{op}/stand-by" in self.spans), op
 
-    def hold_preparation(self, room, part):
-        name, chain = part.name, room.before + part.chain
+    def hold_preparation(self, room, fixtures, suffix, rest):
+        name, chain = room.name, room.before + rest
+
+        def has(kind):
+            return any(d[0] == kind for f in fixtures for d in f.get("defects", []))
+
         for item, used in CHEMICALS.items():
             laid = f"{name}/{used['op']}"
             if used.get("dwell") and laid in chain:
                 assert self.start(chain[chain.index(laid) + 1]) >= self.end(laid) + used["dwell"], laid
-        if part.has("grout"):
-            assert self.start(f"{name}/key{part.suffix}") >= self.end(f"{name}/regrout") + GROUT_DRY
-        rust, fill = f"{name}/rust{part.suffix}", f"{name}/fill{part.suffix}"
-        if part.has("rust"):
+        if has("grout"):
+            assert self.start(f"{name}/key{suffix}") >= self.end(f"{name}/regrout") + GROUT_DRY
+        rust, fill = f"{name}/rust{suffix}", f"{name}/fill{suffix}"
+        if has("rust"):
             assert self.start(chain[chain.index(rust) + 1]) >= self.end(rust) + SPOT_PRIMER_DRY
-        sand = f"{name}/sand-filler{part.suffix}"
+        sand = f"{name}/sand-filler{suffix}"
         if sand in chain:
-            assert self.start(sand) >= self.end(fill if fill in chain else rust) + SANDABLE / rate(part.coldest) - 1e-6
+            assert self.start(sand) >= self.end(fill if fill in chain else rust) + SANDABLE / rate(room.hardens_at(fixtures)) - 1e-6
 
     def hold_coats(self, part):
         runs = list(part.runs.values())
@@ -127,7 +139,7 @@ class Times:
         first, last = runs[0], runs[-1]
         assert self.start(first.op) - self.end(part.wipe) >= part.promoter["flash"], part.wipe
         assert self.end(first.op) - self.end(part.wipe) <= part.promoter["open"], part.wipe
-        keyed = self.end(f"{part.name}/key{part.suffix}") // DAY
+        keyed = min(self.end(f"{part.name}/key{suffix}") for _, suffix, _ in part.room.apart) // DAY
         if part.again:
             assert self.start(part.wipe) - self.end(part.again) <= WIPE_HOLDS
             keyed = self.end(part.again) // DAY

@@ -27,7 +27,7 @@ PLASTIC = dict(id="plastic-promoter", rate=60e3, flash=10, open=60, solvents=[(X
 # Chemicals of the preparation: g/mL, part that is solvent, minutes of time constant, minutes after the work until it is taken off, and the
 # work that takes it off, during which what is left goes on evaporating.
 CHEMICALS = {
-    "silicone-remover": dict(op="remove-silicone", density=0.86, part=0.90, solvent=LIMONENE, tau=240, dwell=0),
+    "silicone-remover": dict(op="remove-silicone", density=0.86, part=0.90, solvent=LIMONENE, tau=240, dwell=30),
     "stripper": dict(op="lay-on-stripper", until="strip", density=1.05, part=0.45, solvent=BENZYL, tau=2880, dwell=240),
     "descaler": dict(op="descale", part=0),
     "degreaser": dict(op="degrease", part=0),

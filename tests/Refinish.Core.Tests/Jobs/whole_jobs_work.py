@@ -37,14 +37,14 @@ def needs_for(defect, area):
     yard = {"rust": ("spot-primer", lambda: 5e-6 + pi * ((defect[1] / 2 + 12) / 1000) ** 2 / (150 * FOOT ** 2) * US_GALLON),
             "strip": ("stripper", lambda: area / (100 / 1.5 * FOOT ** 2) * US_GALLON),
             "silicone": ("silicone-remover", lambda: 20e-6 + defect[1] * 0.01 / 200), "grout": ("grout",
-                lambda: 30e-6 + defect[1] * 0.01 / 100)}
+                lambda: 30e-6 + defect[1] * 0.01 / 400)}
     return [(yard[defect[0]][0], yard[defect[0]][1]())] if defect[0] in yard else []
 
 
 class Room:
     """One room of a job: what is done in it, in order, with hours by labour standard and minutes on the clock.
 
-    Fixtures with new grout are a part of their own from the abrading on, since the grout dries for a day; the other part does not wait.
+    Fixtures with new grout are abraded and filled apart, since the grout dries for a day; from the last dust on the room goes together.
     """
 
     def __init__(self, name, data, difficulty, starts, out):
@@ -58,11 +58,30 @@ class Room:
         self.fill()
         self.before, self.parts = [], []
         self.prepare(self.fixtures, ORDER[: ORDER.index("key")], "", self.before)
+        self.warm()
         grouted = [f for f in self.fixtures if any(d[0] == "grout" for d in f.get("defects", []))]
         others = [f for f in self.fixtures if f not in grouted]
+        self.apart = []
         for fixtures in (others, grouted):
             if fixtures:
-                self.parts.append(Part(self, fixtures, f"/{fixtures[0]['id']}" if fixtures is grouted and others else ""))
+                suffix, chain = f"/{fixtures[0]['id']}" if fixtures is grouted and others else "", []
+                self.prepare(fixtures, ORDER[ORDER.index("key"): ORDER.index("tack")], suffix, chain)
+                self.apart.append((fixtures, suffix, chain))
+        self.parts.append(Part(self, self.fixtures, ""))
+
+    def warm(self):
+        """On arrival; it goes on by itself."""
+        for f in self.fixtures:
+            cold = f.get("cold")
+            if cold:
+                tau = cold["rho"] * cold["wall"] * cold["c"] / 9 / 60
+                minutes = tau * log((self.data["air"] - cold["at"]) / (self.data["air"] - cold["to"]))
+                self.out(f"warming/{f['id']}", minutes, "min", "lumped; 9 W/(m² K)")
+                self.minutes[f"{f['id']}/warm"] = whole(minutes)
+
+    def hardens_at(self, fixtures):
+        """Filler hardens at the colder of the room and the fixture as it was warmed."""
+        return min([self.data["surface"]] + [f["cold"]["to"] for f in fixtures if "cold" in f])
 
     def add(self, op, parts, chain):
         """parts: (standard, hours). The clock gets whole minutes at the difficulty of the premises."""
@@ -125,19 +144,16 @@ class Room:
 
 
 class Part:
-    """Fixtures of a room that go through together from the abrading on; one promoter and one system in each of these jobs."""
+    """Fixtures of a room that go through together from the last dust on; one promoter and one system in each of these jobs."""
 
     def __init__(self, room, fixtures, suffix):
         self.room, self.fixtures, self.suffix, self.name = room, fixtures, suffix, room.name
         self.area = sum(f["m2"] for f in fixtures)
         self.promoter = fixtures[0]["promoter"]
         self.has = lambda kind: any(d[0] == kind for f in fixtures for d in f.get("defects", []))
-        # Filler hardens at the colder of room and fixture, coats at the surface as it was warmed.
-        self.coldest = min([room.data["surface"]] + [f["cold"]["at"] for f in fixtures if "cold" in f])
-        self.surface = min([room.data["surface"]] + [f["cold"]["to"] for f in fixtures if "cold" in f])
+        self.surface = room.hardens_at(fixtures)
         self.chain, self.runs = [], {}
-        room.prepare(fixtures, ORDER[ORDER.index("key"):], suffix, self.chain)
-        self.warm()
+        room.prepare(fixtures, ORDER[ORDER.index("tack"):], suffix, self.chain)
         self.wipe_again()
         self.promote()
         self.coat()
@@ -148,16 +164,6 @@ class Part:
 
     def spread(self, op, kind):
         return self.room.add(op, [(AREA[kind][0], surface(kind, self.area, len(self.fixtures)))], self.chain)
-
-    def warm(self):
-        for f in self.fixtures:
-            cold = f.get("cold")
-            if cold:
-                tau = cold["rho"] * cold["wall"] * cold["c"] / 9 / 60
-                minutes = tau * log((self.room.data["air"] - cold["at"]) / (self.room.data["air"] - cold["to"]))
-                self.room.out(f"warming/{f['id']}", minutes, "min", "lumped; 9 W/(m² K)")
-                self.room.minutes[f"{f['id']}/warm"] = whole(minutes)
-                self.chain.append(f"{f['id']}/warm")
 
     def wipe_again(self):
         # Whether a night came between is for the times to show; they hold that it is there when one did.

@@ -82,7 +82,12 @@ internal sealed class ProcedureRules(Procedure procedure, SurveyPolicy policy, C
                     : "degrease twice with fresh cloths until water no longer breaks", Practice);
                 break;
             case WorkKind.Regrout:
-                Repair(kind, "fix loose tiles, rake out and replace grout", Practice, dusty: true);
+                Repair(
+                    kind,
+                    (AsbestosRules.IsOpen(fixture.Survey) ? "not before adhesive and board were sampled for asbestos: " : string.Empty) + "rake out and replace grout"
+                        + (procedure.Defects.Any(defect => defect is LooseTiles) ? ", fix loose tiles" : string.Empty),
+                    Practice,
+                    dusty: true);
                 break;
             case WorkKind.Key:
                 Key();
