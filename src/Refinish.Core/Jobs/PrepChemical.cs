@@ -215,6 +215,26 @@ public sealed record PrepChemical
     /// <returns>Text such as <c>stripper for Strip</c>.</returns>
     public override string ToString() => Name + " for " + For.ToString("G");
 
+    /// <summary>The list, if each entry has an amount and does not say both that it holds solvents and that nothing of it evaporates.</summary>
+    internal static ValueList<PrepChemical> Checked(ValueList<PrepChemical> list, string name)
+    {
+        foreach (PrepChemical chemical in list)
+        {
+            if (chemical.Coverage is null && chemical.each == 0 && chemical.perMeterOfJoint == 0)
+            {
+                throw new ArgumentException(name + ": '" + chemical.Id + "' has neither Coverage nor Each nor PerMeterOfJoint, so that it would never be used.", name);
+            }
+
+            if (chemical.volatiles == 0 && chemical.Solvents.Count > 0)
+            {
+                throw new ArgumentException(
+                    name + ": '" + chemical.Id + "' names Solvents and has a VolatileFraction of 0 %. Leave out the one that is wrong; leave out VolatileFraction when it is not known.", name);
+            }
+        }
+
+        return list;
+    }
+
     /// <summary>How much of it one fixture takes.</summary>
     /// <param name="area">Area worked, 0 to 10 000 m².</param>
     /// <param name="joint">Length of joints with silicone residue, 0 to 10 km.</param>

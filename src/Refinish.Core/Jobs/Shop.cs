@@ -137,11 +137,13 @@ public sealed record Shop
     /// Chemicals of the preparation: stripper, silicone remover, cleaners, wipes. All that are for a kind of work are used in it, on the surfaces that each
     /// allows; the generic, invented ones unless given.
     /// </summary>
-    /// <exception cref="ArgumentException">An entry is missing, or two have one identifier.</exception>
+    /// <exception cref="ArgumentException">
+    /// An entry is missing, two have one identifier, or one contradicts itself: it has no amount of any kind, or names solvents and has no volatile part.
+    /// </exception>
     public IReadOnlyList<PrepChemical> Chemicals
     {
         get;
-        init => field = Unique.Ids(Guard.List(value, nameof(Chemicals)), chemical => chemical.Id, nameof(Chemicals));
+        init => field = Unique.Ids(PrepChemical.Checked(Guard.List(value, nameof(Chemicals)), nameof(Chemicals)), chemical => chemical.Id, nameof(Chemicals));
     }
     = PrepChemicals.Generic;
 

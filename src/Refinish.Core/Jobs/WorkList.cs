@@ -87,6 +87,7 @@ public sealed class WorkList
         {
             OperationChanges changed = new(builder);
             changed.Apply(Changes);
+            Struck = changed.Struck;
             objections.AddRange(changed.Objections);
             foreach (SiteRoom room in Premises.Rooms.Where(room => builder.Courses.ContainsKey(room.Id)))
             {
@@ -97,6 +98,13 @@ public sealed class WorkList
             objections.AddRange(OrderRules.Broken(operations, builder.Runs, Procedures));
         }
 
+        HashSet<string> own = new(
+            Changes.Select(change => change.Operation?.Id).Concat(Procedures.SelectMany(procedure => procedure.Fixture.Options).Select(option => option.Operation?.Id)).OfType<string>(),
+            StringComparer.Ordinal);
+        objections.AddRange(operations.Where(operation => own.Contains(operation.Id) && operation.People > 0 && operation.Time is null && operation.Labour.Count == 0 && operation.Beside is null)
+            .Select(operation => new PlanObjection(
+                ObjectionKind.Input, operation.Id, "hours",
+                "'" + operation.Name + "' has neither Time nor Labour, so that it would take no minute and cost nothing. Give it one of them, or People 0 for a wait.")));
         objections.AddRange(operations.Select(operation => Contradiction(operation, premises.Difficulty)).OfType<PlanObjection>());
         Operations = new ValueList<Operation>(operations);
         Lags = new ValueList<StepLag>(WorkChain.Lags(builder, Procedures));
@@ -138,6 +146,9 @@ public sealed class WorkList
     public override string ToString() => Figures.Fixed(Operations.Count, 0) + " operations, " + Figures.Fixed(Runs.Count, 0) + " runs of coating";
 
     internal IReadOnlyDictionary<string, RoomCourse> Courses { get; }
+
+    /// <summary>Operations of the rules that the caller took out.</summary>
+    internal IReadOnlyList<Operation> Struck { get; } = [];
 
     /// <summary>What a schedule of the list without it showed to be needed.</summary>
     internal ScheduleNeeds Needs { get; }

@@ -91,7 +91,7 @@ public class HandoverTests
     public void Cautions_and_protection_are_gathered()
     {
         JobPlan plan = InventedJobs.OccupiedHouse().Plan();
-        Assert.Equal(Hazard.FireAndExplosion, plan.Cautions[0].Caution.Hazard);
+        Assert.Equal(Hazard.SolventVapour, plan.Cautions[0].Caution.Hazard);
         Assert.All(
             new[] { Hazard.FireAndExplosion, Hazard.SolventVapour, Hazard.Isocyanate, Hazard.Acid, Hazard.Dust, Hazard.Electricity,
                 Hazard.SkinAndEyes, Hazard.Slip },

@@ -153,7 +153,7 @@ public class PrepChemicalTests
 
         ScheduledOperation remove = plan.Schedule!.TryFind("bath/remove-silicone")!;
         SubstanceAir limonene = plan.Air[0].Study!.Substances.Single(air => air.Solvent.CasNumber == Solvents.Limonene.CasNumber);
-        Numbers.Close(140 * 0.86 * 0.9 * (remove.End - remove.Start).TotalHours / 4, limonene.Released.Grams, 1e-9);
+        Numbers.Close(140 * 0.86 * 0.9 * ((remove.End - remove.Start).TotalHours + 0.5) / 4, limonene.Released.Grams, 1e-9);
         SubstanceAir alcohol = plan.Air[0].Study!.Substances.Single(air => air.Solvent.CasNumber == Solvents.Isopropanol.CasNumber);
         Numbers.Close(plan.Operations.SelectMany(operation => operation.Vapours).Where(vapour => vapour.Solvents[0].Solvent.CasNumber == Solvents.Isopropanol.CasNumber)
             .Sum(vapour => vapour.Mass.Grams), alcohol.Released.Grams, 1e-9);

@@ -9,6 +9,9 @@ internal sealed class OperationChanges(WorkBuilder builder)
 {
     public List<PlanObjection> Objections { get; } = [];
 
+    /// <summary>What was taken out of the list.</summary>
+    public List<Operation> Struck { get; } = [];
+
     public void Apply(IReadOnlyList<OperationChange> changes)
     {
         foreach (OperationChange change in changes)
@@ -43,6 +46,7 @@ internal sealed class OperationChanges(WorkBuilder builder)
         switch (change.Kind)
         {
             case OperationChangeKind.Strike:
+                Struck.Add(list[at]);
                 list.RemoveAll(operation => operation.Beside == change.Id);
                 list.RemoveAll(operation => operation.Id == change.Id);
                 builder.Runs.RemoveAll(run => run.Id == change.Id);

@@ -60,10 +60,10 @@ internal static class OrderRules
     private static PlanObjection Objection((Operation Early, List<Operation> Late) one) => one.Late.Count == 1
         ? new PlanObjection(
             ObjectionKind.Order, one.Late[0].Id, one.Early.Id,
-            Told(one.Late[0]) + " stands after " + Told(one.Early) + ", which comes later in the order of the trade: " + WorkOrder.Of(one.Early.Kind).Reason + ". Move one of them.")
+            Told(one.Late[0]) + " stands after " + Told(one.Early) + ", which comes later in the order of the trade. Its place: " + WorkOrder.Of(one.Late[0].Kind).Reason + ". Move one of them.")
         : new PlanObjection(
             ObjectionKind.Order, one.Early.Id, one.Late[0].Id,
-            Told(one.Early) + " stands before " + string.Join(", ", one.Late.Select(Told)) + ", which come earlier in the order of the trade: "
+            Told(one.Early) + " stands before " + string.Join(", ", one.Late.Select(Told)) + ", which come earlier in the order of the trade. Its place: "
                 + WorkOrder.Of(one.Early.Kind).Reason + ". Move it behind them.");
 
     private static string Told(Operation operation) => "'" + operation.Name + "' (" + operation.Id + ")";

@@ -87,6 +87,14 @@ internal sealed class PlanBuilder(Job job)
         }
 
         Procedures.Add(procedure);
+        if (fixture.Survey.YearBuilt > job.Start.Year)
+        {
+            Objections.Add(new PlanObjection(
+                ObjectionKind.Input, fixture.Id, "year",
+                "YearBuilt of " + fixture.Name + " is " + Figures.Fixed(fixture.Survey.YearBuilt.Value, 0) + ", after the start of the work in " + Figures.Fixed(job.Start.Year, 0)
+                    + ": lead and asbestos are judged by it. Leave it out when it is not known."));
+        }
+
         if (procedure.IsPlanned && WhatHoldsForAll(fixture) is string shared)
         {
             Objections.Add(new PlanObjection(ObjectionKind.FixtureLeftOut, fixture.Id, "shared", fixture.Name + " is left out: " + shared));

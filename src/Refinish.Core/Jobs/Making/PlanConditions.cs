@@ -32,6 +32,13 @@ internal static class PlanConditions
             yield return condition;
         }
 
+        foreach (Operation struck in plan.Work?.Struck ?? [])
+        {
+            yield return new PlanCondition(
+                struck.Id, "struck", _ => "'" + struck.Name + "' was taken out of the list: it is in no time and in no price",
+                "see that it is done all the same, or that nothing needs it; its place: " + WorkOrder.Of(struck.Kind).Reason, Source.Supplied("a change of the list"));
+        }
+
         if (plan.Work is { Runs.Count: > 0, Shop.StandsBy: false })
         {
             yield return new PlanCondition(

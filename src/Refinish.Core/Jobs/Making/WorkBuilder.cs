@@ -62,7 +62,7 @@ internal sealed class WorkBuilder(WorkList work)
         {
             Objections.Add(new PlanObjection(
                 ObjectionKind.StandBy, Shop.Crew[0].Id, string.Empty,
-                "Nobody is there to stand by while a coat is sprayed or solvent is at work: the crew has one person. Bring a second person, or state that somebody else stands by (StandsBy) and who."));
+                "Nobody is there to stand by while a coat is sprayed or solvent is at work: the crew has one person. Bring a second person, or set StandsBy to false and agree with somebody outside the crew who stands by."));
         }
     }
 
