@@ -59,7 +59,7 @@ public class CautionTests
     {
         int[] hazards = [.. Cautions.All.Select(caution => (int)caution.Hazard)];
         Assert.Equal(hazards.OrderBy(hazard => hazard), hazards);
-        foreach (Hazard hazard in (Hazard[])Enum.GetValues(typeof(Hazard)))
+        foreach (Hazard hazard in Enum.GetValues<Hazard>())
         {
             Assert.Contains(Cautions.All, caution => caution.Hazard == hazard);
         }

@@ -21,7 +21,7 @@ public class OperationPageTests
         string page = File.ReadAllText(Path.Combine(ReadmeTests.Root(), "docs", "operations.md")).Replace("\r\n", "\n");
         int at = page.IndexOf(Marker, StringComparison.Ordinal);
         Assert.True(at > 0, "docs/operations.md has lost its marker");
-        string now = page.Substring(0, at) + Marker + Table();
+        string now = page.Remove(at) + Marker + Table();
         if (now != page)
         {
             string received = Path.Combine(AppContext.BaseDirectory, "operations.received.md");
@@ -34,7 +34,7 @@ public class OperationPageTests
     [Evidence(Basis.Contract, "every kind of work has one rule, places run from 1 without a gap, and keys are unique but for the two kinds of coat")]
     public void Every_kind_has_its_rule()
     {
-        WorkKind[] kinds = [.. Enum.GetValues(typeof(WorkKind)).Cast<WorkKind>()];
+        WorkKind[] kinds = [.. Enum.GetValues<WorkKind>()];
         Assert.Equal(kinds.Length, WorkRule.All.Count);
         Assert.All(kinds, kind => Assert.Equal(kind, WorkRule.Of(kind).Kind));
         int[] places = [.. WorkRule.All.Where(rule => rule.Place is not null).Select(rule => rule.Place!.Value)];

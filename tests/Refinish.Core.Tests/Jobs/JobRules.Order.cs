@@ -100,7 +100,7 @@ internal static partial class JobRules
         bool weak = worst < AdhesionGrade.Grade4B;
         bool old = survey.PreviouslyRefinished || survey.OldCoatAdhesion is not null || survey.Defects.Any(defect => defect is PeelingCoat);
         string id = procedure.Fixture.Id;
-        bool etches = procedure.Operations.Any(operation => operation.Kind == WorkKind.Key && operation.Instruction.IndexOf("etch", StringComparison.Ordinal) >= 0);
+        bool etches = procedure.Operations.Any(operation => operation.Kind == WorkKind.Key && operation.Instruction.Contains("etch", StringComparison.Ordinal));
         return weak && !(kinds.Contains(WorkKind.LayOnStripper) && kinds.Contains(WorkKind.Strip)) ? id + " is to be stripped and is not"
             : old && !weak && etches ? id + " keeps its old coat and is etched"
             : survey.Defects.Any(defect => defect is RustSpot) && !kinds.Contains(WorkKind.GrindRust) ? id + " keeps its rust"

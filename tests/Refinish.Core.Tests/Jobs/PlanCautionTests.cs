@@ -327,7 +327,7 @@ public class PlanCautionTests
             [WorkKind.Inspect] = ["curing-vapour", "relight-and-check"],
             [WorkKind.Other] = [],
         };
-        foreach (WorkKind kind in (WorkKind[])Enum.GetValues(typeof(WorkKind)))
+        foreach (WorkKind kind in Enum.GetValues<WorkKind>())
         {
             string[] brought = [.. WorkCautions.Of(kind).Select(caution => caution.Code)];
             Assert.True(least.ContainsKey(kind), kind + " has no row");
