@@ -279,8 +279,8 @@ public class TimelinePictureTests
     [Fact]
     public void Days_without_work_are_told()
     {
-        Assert.Contains("Tue 2 Mar: nobody on site.", new SvgFile(new TimelinePicture(Plans.One).ToSvg()).AllWords,
-            StringComparison.Ordinal);
+        SvgFile day = Drawn(Work(Step("a", 1), Step("b", 1)) with { Lags = [new("a", "b", TimeSpan.FromHours(40), null, "cure")] });
+        Assert.Contains("Tue 2 Mar: nobody on site.", day.AllWords, StringComparison.Ordinal);
         SvgFile week = Drawn(Work(Step("a", 1), Step("b", 1)) with { Lags = [new("a", "b", TimeSpan.FromDays(5), null, "cure")] });
         Assert.Contains("Tue 2 Mar to Fri 5 Mar: nobody on site.", week.AllWords, StringComparison.Ordinal);
     }

@@ -96,6 +96,6 @@ public static partial class Cautions
         Audience.Crew);
 
     private static IEnumerable<Caution> Working =>
-    [Relight, WetElectricity, Occupants, UnventedHeater, FixtureGivesWay, WaterBehind, EpoxyHardener, Peroxide, OffRatioMix, InjectionInjury,
+    [WetElectricity, Occupants, Relight, UnventedHeater, FixtureGivesWay, WaterBehind, EpoxyHardener, Peroxide, OffRatioMix, InjectionInjury,
     ];
 }
