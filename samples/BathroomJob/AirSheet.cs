@@ -61,9 +61,9 @@ internal static class AirSheet
             paper.Line(comparison.Sentence(paper.System), 2, "· ");
         }
 
-        int within = air.Exposure.Count(exposure => exposure.Comparison.Outcome == ComparisonOutcome.Within);
-        paper.Line(within + " of " + air.Exposure.Count + " comparisons of a solvent with a limit are within it, for the well-mixed room "
-            + "and without a respirator.", 2, "· ");
+        int open = air.Exposure.Count(exposure => exposure.Comparison.Outcome != ComparisonOutcome.Within);
+        paper.Line(open + " of " + air.Exposure.Count + " comparisons of a solvent with a limit are beyond it or cannot be judged, each solvent "
+            + "for itself; what they add up to, and mist of isocyanates, come on top.", 2, "· ");
         // The air over the work, where the sprayer stands: a box on the rim, air moving at 0.2 m/s; both invented for the demonstration.
         NearFieldStudy near = new(air, NearField.Box(Length.FromMeters(1.5), Length.FromMeters(0.75), Length.FromMeters(0.8),
             Speed.FromMetersPerSecond(0.2)));
@@ -77,12 +77,8 @@ internal static class AirSheet
         MakeUpOpening opening = new(air.Exhaust.EffectiveFlow, AirSpeedGuide.MakeUpOpening.Most!.Value);
         paper.Line("Opening for the air that has to come in: at least " + paper.Show(Measure.Area, opening.Needed.SquareMeters)
             + " free, across the room from the fan.", 2, "· ");
-        paper.Line(air.TimeToReEntry() is { } wait
-            ? "By this model the mixture index is down to a tenth (an invented criterion) " + Paper.Span(wait)
-                + " after the last coat. A film gives off its last solvent more slowly: nobody but workers comes in before the safety "
-                + "data sheets allow it, at least overnight. Smell does not tell."
-            : "When others may come back cannot be judged here: the safety data sheets decide, at least overnight. Smell does not tell.",
-            2, "· ");
+        paper.Line("When others may come back is not for this model to say: the safety data sheets of the coatings decide, at least overnight. "
+            + "Smell does not tell.", 2, "· ");
     }
 
     // Each number against its limit, then in one line what the worst of them asks of a respirator.

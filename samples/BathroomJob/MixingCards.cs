@@ -71,6 +71,12 @@ internal static class MixingCards
             return;
         }
 
+        if (planned.Cups.Excess.CubicMeters > 0.1 * planned.Cups.Mixed.CubicMeters)
+        {
+            paper.Line(paper.Show(Measure.Liquid, planned.Cups.Mixed.CubicMeters) + ": no smaller cup is measured well; "
+                + paper.Show(Measure.Liquid, planned.Cups.Excess.CubicMeters) + " are left over", 2, "Mix    ");
+        }
+
         paper.Line(product.MixRatio + " by volume = 100 : " + planned.Mixes[0].HardenerPer100Base.ToString("F1",
             CultureInfo.InvariantCulture) + " by weight, reducer "
             + paper.Show(Measure.Percent, run.Layer.Reducer.DecimalFractions) + " of A + B by volume", 2, "Ratio  ");

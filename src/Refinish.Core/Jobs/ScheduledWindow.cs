@@ -102,9 +102,10 @@ public sealed class ScheduledWindow
             : " to " + Clock(closes, day) + Both(closes));
     }
 
-    /// <summary>What was put on and the window, the days named that differ from that of the last stroke.</summary>
-    /// <returns>Text such as <c>white epoxy primer: recoat from 13:05 to Tue 09:40</c>.</returns>
-    public override string ToString() => Name + ": " + SentenceOn(LastStroke.Date);
+    /// <summary>Where, when and what was put on, and the window, the days named that differ from that of the last stroke.</summary>
+    /// <returns>Text such as <c>bath/coat/1/epoxy-primer, Mon: white epoxy primer: recoat from 13:05 to Tue 09:40</c>.</returns>
+    public override string ToString() =>
+        Operation.Operation.Id + ", " + LastStroke.ToString("ddd", CultureInfo.InvariantCulture) + ": " + Name + ": " + SentenceOn(LastStroke.Date);
 
     /// <summary>The opening before it is rounded.</summary>
     internal DateTimeOffset? Opening { get; init; }

@@ -99,7 +99,7 @@ public sealed class WorkList
         }
 
         HashSet<string> own = new(
-            Changes.Select(change => change.Operation?.Id).Concat(Procedures.SelectMany(procedure => procedure.Fixture.Options).Select(option => option.Operation?.Id)).OfType<string>(),
+            Changes.Select(change => change.Kind == OperationChangeKind.Replace ? change.Id : change.Operation?.Id).Concat(Procedures.SelectMany(procedure => procedure.Fixture.Options).Select(option => option.Operation?.Id)).OfType<string>(),
             StringComparer.Ordinal);
         objections.AddRange(operations.Where(operation => own.Contains(operation.Id) && operation.People > 0 && operation.Time is null && operation.Labour.Count == 0 && operation.Beside is null)
             .Select(operation => new PlanObjection(

@@ -27,9 +27,13 @@ public sealed record TemporalConflict
     public override string ToString()
     {
         string text = "These cannot hold together, by " + TimeConstraint.Hours(Excess) + ": " + string.Join("; ", Bounds.Select(bound => bound.Bound())) + ".";
-        List<string> cures = [.. Bounds.Where(bound => bound.By is not null).Select(bound =>
+        List<string> cures = [.. Bounds.Where(IsPossible).Select(bound =>
             bound.Constraint.Reason + (bound.IsMaximum ? " at most " : " at least ") + TimeConstraint.Hours(bound.Needed!.Value) + " instead of "
             + TimeConstraint.Hours((bound.IsMaximum ? bound.Constraint.Maximum : bound.Constraint.Minimum)!.Value))];
-        return text + (cures.Count == 0 ? " There is more than one contradiction; no single change cures all." : " Any one of these would do: " + string.Join("; ", cures) + ".");
+        return text + (cures.Count == 0 ? " No single change of them cures it." : " Any one of these would do: " + string.Join("; ", cures) + ".");
     }
+
+    // Nothing takes less than no time: such a relief cures in arithmetic only.
+    private static bool IsPossible(BoundRelief bound) =>
+        bound.Needed is TimeSpan needed && (bound.IsMaximum || needed >= TimeSpan.Zero || bound.Constraint.Minimum < TimeSpan.Zero);
 }

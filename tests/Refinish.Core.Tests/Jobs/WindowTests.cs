@@ -118,7 +118,8 @@ public class WindowTests
         string opens = window.Opens!.Value.ToString("HH:mm", System.Globalization.CultureInfo.InvariantCulture);
         string closes = window.Closes!.Value.ToString("ddd HH:mm", System.Globalization.CultureInfo.InvariantCulture);
         Assert.Equal("recoat from " + opens + " to " + closes, window.SentenceOn(window.LastStroke.Date));
-        Assert.StartsWith(window.Name + ": recoat from " + opens, window.ToString(), StringComparison.Ordinal);
+        Assert.Contains(": " + window.Name + ": recoat from " + opens, window.ToString(), StringComparison.Ordinal);
+            Assert.StartsWith(window.Operation.Operation.Id + ", ", window.ToString(), StringComparison.Ordinal);
         string day = window.LastStroke.ToString("ddd d MMM ", System.Globalization.CultureInfo.InvariantCulture);
         Assert.StartsWith("recoat from " + day + opens, window.SentenceOn(window.LastStroke.Date.AddDays(-7)), StringComparison.Ordinal);
     }
