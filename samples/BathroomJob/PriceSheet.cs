@@ -3,6 +3,7 @@ using System.Globalization;
 using System.Linq;
 using Refinish.Estimating;
 using Refinish.Jobs;
+using Refinish.Scheduling;
 
 namespace Refinish.Samples.BathroomJob;
 
@@ -43,8 +44,9 @@ internal static class PriceSheet
             + " for " + paper.Show(Measure.Percent, costs.Reserve.FailedWithinTerm.DecimalFractions)
                 + " expected failures of each fixture in "
             + plan.Job.Shop.Warranty.Years + " years.");
-        // Each trial plans the whole job again, so that cups, kits, waiting and trips move too.
-        JobRange range = JobRange.Of(plan.Job, new JobDoubts(), new SimulationOptions { Trials = 100 });
+        // Each trial plans the whole job again, so that cups, kits, waiting and trips move too; a short search keeps that to a few seconds.
+        Job brief = plan.Job with { Shop = plan.Job.Shop with { Effort = SearchEffort.Quick with { Nodes = 100, Orders = 1 } } };
+        JobRange range = JobRange.Of(brief, new JobDoubts(), new SimulationOptions { Trials = 100 });
         if (range is { Total: { } totals, ChanceOfLoss: { } loss })
         {
             paper.Line("How sure, by the invented doubts of the library (" + range.Doubts + "): to pay " + totals + " " + currency
