@@ -212,7 +212,7 @@ public sealed record PrepChemical
     public bool IsVapourStated => volatiles is double fraction && (fraction == 0 || Solvents.Count > 0);
 
     /// <summary>The name and its use.</summary>
-    /// <returns>Text such as <c>stripper for Strip</c>.</returns>
+    /// <returns>Text such as <c>stripper for LayOnStripper</c>.</returns>
     public override string ToString() => Name + " for " + For.ToString("G");
 
     /// <summary>The list, if each entry has an amount and does not say both that it holds solvents and that nothing of it evaporates.</summary>

@@ -87,4 +87,17 @@ public class CarelessInputTests
         Assert.Contains("never be used", Assert.Throws<ArgumentException>(() =>
             House.Shop with { Chemicals = [wipe with { Coverage = null }] }).Message, StringComparison.Ordinal);
     }
+
+    [Fact]
+    [Evidence(Basis.Contract, "where no second wipe fits after a night, here since it takes 20 h, the plan says so instead of leaving it out in silence")]
+    public void A_wipe_that_does_not_fit_is_a_condition()
+    {
+        Job night = Enumerable.Range(0, 9).Select(hour => House with { Start = House.Start.AddHours(hour) })
+            .First(job => job.Plan().Operations.Any(operation => operation.Kind == WorkKind.WipeAgain));
+        LabourStandard endless = LabourStandards.WipeAgain with { PerUnit = ThreePoint.Exactly(20) };
+        JobPlan plan = (night with { Shop = night.Shop with { Labour = LabourStandards.GenericWith(endless) } }).Plan();
+        Assert.DoesNotContain(plan.Operations, operation => operation.Kind == WorkKind.WipeAgain);
+        Assert.Contains(plan.Conditions, condition => condition.Id.EndsWith("/unwiped", StringComparison.Ordinal));
+        Assert.DoesNotContain(night.Plan().Conditions, condition => condition.Id.EndsWith("/unwiped", StringComparison.Ordinal));
+    }
 }

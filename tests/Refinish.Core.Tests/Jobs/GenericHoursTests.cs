@@ -23,7 +23,7 @@ public class GenericHoursTests
     [InlineData("tub and surround", 5, 12, 3)]
     [InlineData("sink", 2, 7, 2)]
     [InlineData("counter", 3, 9, 2)]
-    [Evidence(Basis.Independent, "ranges that the trade quotes to customers (common practice, no source), a return for caulk included")]
+    [Evidence(Basis.Contract, "ranges that the trade quotes to customers (common practice, no source), a return for caulk included; they were set with the figures of the plan at hand")]
     public void Hours_and_visits_are_those_that_the_trade_quotes(string what, double least, double most, int visits)
     {
         JobPlan plan = Example(what).Plan();

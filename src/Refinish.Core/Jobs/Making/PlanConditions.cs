@@ -70,7 +70,7 @@ internal static class PlanConditions
         }
     }
 
-    // Left where the schedule could not take a cleaning in between.
+    // Left where the schedule could not take a cleaning or a wipe in between.
     private static IEnumerable<PlanCondition> Guns(CrewSchedule schedule)
     {
         Dictionary<string, PlannedStep> times = schedule.Found.Steps.ToDictionary(step => step.Step.Id, StringComparer.Ordinal);
@@ -79,6 +79,13 @@ internal static class PlanConditions
             yield return new PlanCondition(
                 run.Id, "gun", _ => run.Layer.Product.Name + " is in the gun when " + next.Layer.Product.Name + " is to be sprayed (" + next.Id + ")",
                 "clean the gun in between, which the price does not hold, or move the coats together", CoatBuilder.GunCleaning);
+        }
+
+        foreach (CoatRun run in ScheduleNeeds.AfterNights(schedule.Work, times))
+        {
+            yield return new PlanCondition(
+                run.Id, "unwiped", _ => "a night falls between abrading and the first coat, and no second wipe fits into the schedule",
+                "wipe again and repeat the water-break test before the promoter, which the price does not hold", WorkRule.Of(WorkKind.WipeAgain).Source);
         }
     }
 

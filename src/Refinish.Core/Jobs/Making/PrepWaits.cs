@@ -87,7 +87,7 @@ internal sealed class PrepWaits(
     {
         HashSet<string> held = new(part.Where(whom).Select(procedure => procedure.Fixture.Id), StringComparer.Ordinal);
         int at = held.Count == 0 ? -1 : builder.Operations.FindIndex(operation => operation.Id == id);
-        int next = at < 0 ? -1 : builder.Operations.FindIndex(at + 1, operation => operation.Beside is null && operation.Fixtures.Any(held.Contains));
+        int next = at < 0 ? -1 : builder.Operations.FindIndex(at + 1, operation => operation.Beside is null && operation.Kind != WorkKind.Warm && operation.Fixtures.Any(held.Contains));
         return next < 0 ? null : builder.Operations[next].Id;
     }
 }

@@ -99,7 +99,8 @@ internal sealed class ScheduleNeeds
         }
     }
 
-    private static IEnumerable<CoatRun> AfterNights(WorkList work, Dictionary<string, PlannedStep> times)
+    /// <summary>First coats on a surface that was abraded, or wiped, on an earlier day.</summary>
+    public static IEnumerable<CoatRun> AfterNights(WorkList work, IReadOnlyDictionary<string, PlannedStep> times)
     {
         LocalClock clock = work.Shop.Calendar.Clock;
         Dictionary<string, DateTime> keyed = new(StringComparer.Ordinal);
@@ -113,7 +114,7 @@ internal sealed class ScheduleNeeds
                     keyed[fixture] = day;
                 }
             }
-            else if (operation.Kind == WorkKind.SprayPrimer || operation.Sprays)
+            else if (operation.Sprays)
             {
                 if (work.Runs.FirstOrDefault(run => run.Id == operation.Id) is CoatRun run && times.TryGetValue(run.Id, out PlannedStep? coat)
                     && operation.Fixtures.Any(fixture => keyed.TryGetValue(fixture, out DateTime on) && on < clock.OnSite(coat.Start).Date))
