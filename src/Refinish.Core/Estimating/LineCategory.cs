@@ -3,14 +3,20 @@ namespace Refinish.Estimating;
 /// <summary>What a line of an estimate is for.</summary>
 public enum LineCategory
 {
-    /// <summary>Hours, worked or otherwise paid.</summary>
+    /// <summary>Hours, worked or otherwise paid, with what overtime adds.</summary>
     Labour,
 
-    /// <summary>Kits of a material.</summary>
+    /// <summary>Materials as bought.</summary>
     Material,
 
     /// <summary>Masking, abrasives, filters, cartridges and cups.</summary>
     Consumables,
+
+    /// <summary>Hired equipment.</summary>
+    Equipment,
+
+    /// <summary>Work of another trade.</summary>
+    Subcontract,
 
     /// <summary>The van's trips; hours at the wheel are labour.</summary>
     Travel,
@@ -21,21 +27,24 @@ public enum LineCategory
     /// <summary>Extras that the customer chose.</summary>
     Option,
 
-    /// <summary>Overhead by hours or by direct cost.</summary>
+    /// <summary>A sum for what cannot be seen yet, settled by what it really takes.</summary>
+    Allowance,
+
+    /// <summary>Overhead by hours or by direct cost; its price is carried by the lines of the work.</summary>
     Overhead,
 
-    /// <summary>What is set aside for warranty claims.</summary>
+    /// <summary>What is set aside for warranty claims; its price is carried by the lines of the work.</summary>
     Warranty,
 
-    /// <summary>Discount; negative.</summary>
+    /// <summary>Price that no line of the work can carry, because none costs anything.</summary>
+    Margin,
+
+    /// <summary>Discount; its price is negative.</summary>
     Discount,
 
-    /// <summary>Cents that rounding leaves, and rounding to the cash step; either sign.</summary>
-    Rounding,
-
-    /// <summary>Sales tax.</summary>
+    /// <summary>Tax.</summary>
     Tax,
 
-    /// <summary>Overhead and profit that no other line carries, and what the minimum charge adds.</summary>
-    Margin,
+    /// <summary>Cents that rounding leaves.</summary>
+    Rounding,
 }

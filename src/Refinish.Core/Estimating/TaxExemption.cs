@@ -1,0 +1,57 @@
+using System;
+using System.Collections.Generic;
+
+namespace Refinish.Estimating;
+
+/// <summary>Why a customer pays no tax, or not every tax: a reseller, a public body, a reverse charge.</summary>
+/// <example><code>
+/// TaxExemption reseller = new("resale certificate on file (invented)");
+/// </code></example>
+public sealed record TaxExemption
+{
+    /// <summary>Exempts a customer.</summary>
+    /// <param name="reason">The reason or certificate, as it is to stand on the quote.</param>
+    /// <exception cref="ArgumentException"><paramref name="reason"/> is empty.</exception>
+    public TaxExemption(string reason) => Reason = Guard.Named(reason, nameof(reason));
+
+    /// <summary>The reason or certificate.</summary>
+    public string Reason { get; }
+
+    /// <summary>Codes of the rates that are not charged; <see langword="null"/>, all of them, when left out.</summary>
+    /// <exception cref="ArgumentException">An entry is no identity.</exception>
+    public IReadOnlyList<string>? Codes
+    {
+        get;
+        init
+        {
+            foreach (string code in value ?? [])
+            {
+                Guard.Id(code, nameof(Codes));
+            }
+
+            field = value is null ? null : new ValueList<string>(value);
+        }
+    }
+
+    internal bool Covers(TaxRate rate)
+    {
+        if (Codes is null)
+        {
+            return true;
+        }
+
+        for (int i = 0; i < Codes.Count; i++)
+        {
+            if (Codes[i] == rate.Code)
+            {
+                return true;
+            }
+        }
+
+        return false;
+    }
+
+    /// <summary>The reason.</summary>
+    /// <returns>One line of text.</returns>
+    public override string ToString() => Reason;
+}

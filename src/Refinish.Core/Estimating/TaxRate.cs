@@ -1,0 +1,71 @@
+using System;
+using System.Collections.Generic;
+using System.Linq;
+using UnitsNet;
+
+namespace Refinish.Estimating;
+
+/// <summary>One rate of tax and what it is charged on. Which lines are taxable is for a tax adviser and the local law.</summary>
+/// <example><code>
+/// TaxRate goods = new("state", "state sales tax", Ratio.FromPercent(6.25))
+/// {
+///     Categories = [LineCategory.Material, LineCategory.Consumables],   // labour is not taxed here
+/// };
+/// TaxRate vat = new("vat", "value added tax", Ratio.FromPercent(19));  // on everything
+/// </code></example>
+public sealed record TaxRate
+{
+    private readonly decimal rate;
+
+    /// <summary>Makes a rate.</summary>
+    /// <param name="code">Code of the shop's own, unique within its price book.</param>
+    /// <param name="name">What the customer reads.</param>
+    /// <param name="rate">Tax as a share of the net price, 0 to 100 %.</param>
+    /// <exception cref="ArgumentException"><paramref name="code"/> is no identity, or <paramref name="name"/> is empty.</exception>
+    /// <exception cref="ArgumentOutOfRangeException"><paramref name="rate"/> is outside its range.</exception>
+    public TaxRate(string code, string name, Ratio rate)
+    {
+        Code = Guard.Id(code, nameof(code));
+        Name = Guard.Named(name, nameof(name));
+        this.rate = Money.Fraction(rate, Bounds.NotNegative(Measure.Percent, 1), nameof(rate));
+    }
+
+    /// <summary>Code of the shop's own.</summary>
+    public string Code { get; }
+
+    /// <summary>What the customer reads.</summary>
+    public string Name { get; }
+
+    /// <summary>Tax as a share of the net price.</summary>
+    public Ratio Rate => Ratio.FromDecimalFractions((double)rate);
+
+    /// <summary>The categories of lines that are taxed; <see langword="null"/>, all that are sold, when left out.</summary>
+    /// <exception cref="ArgumentException">A category that is never sold: tax, discount, or what other lines carry.</exception>
+    /// <exception cref="ArgumentOutOfRangeException">Not a named category.</exception>
+    public IReadOnlyList<LineCategory>? Categories
+    {
+        get;
+        init
+        {
+            foreach (LineCategory category in value ?? [])
+            {
+                if (Guard.Defined(category, nameof(Categories)) is LineCategory.Tax or LineCategory.Discount or LineCategory.Overhead or LineCategory.Warranty)
+                {
+                    throw new ArgumentException(
+                        "Categories names " + category.ToString("G") + ", which is never taxed by itself: tax and discount are no goods, overhead and warranty are carried by the other lines.",
+                        nameof(Categories));
+                }
+            }
+
+            field = value is null ? null : new ValueList<LineCategory>(value.Distinct());
+        }
+    }
+
+    internal decimal Fraction => rate;
+
+    internal bool AppliesTo(LineCategory category) => Categories is null || Categories.Contains(category);
+
+    /// <summary>Name and rate.</summary>
+    /// <returns>Text such as <c>value added tax, 19 %</c>.</returns>
+    public override string ToString() => Name + ", " + Measure.Percent.Format((double)rate);
+}

@@ -1,0 +1,110 @@
+using System;
+using System.Collections.Generic;
+
+namespace Refinish;
+
+/// <summary>
+/// A currency by its ISO 4217 code, with the decimals that its amounts have. Every amount of money in this library is rounded to them, once,
+/// halves away from zero.
+/// </summary>
+/// <remarks>
+/// Currencies with 0, 2 or 3 decimals are known. The list's two units of account with 4 decimals (CLF, UYW) and the codes without a minor unit
+/// (gold, special drawing rights, tests) are refused: nobody is paid in them. ISO 4217 list one, minor units, as of January 2026; withdrawn and
+/// newer codes are refused as unknown.
+/// </remarks>
+/// <example><code>
+/// Currency dinar = Currency.Of("KWD");
+/// int decimals = dinar.Decimals;          // 3
+/// string text = dinar.Text(12.5m);        // "12.500 KWD"
+/// </code></example>
+public sealed record Currency
+{
+    private static readonly IReadOnlyDictionary<string, Currency> Known = Table();
+
+    private Currency(string code, int decimals)
+    {
+        Code = code;
+        Decimals = decimals;
+        SmallestAmount = new decimal(1, 0, 0, false, (byte)decimals);
+    }
+
+    /// <summary>Every currency that is known, by code.</summary>
+    public static IReadOnlyList<Currency> All { get; } = Sorted();
+
+    /// <summary>The three letters of ISO 4217.</summary>
+    public string Code { get; }
+
+    /// <summary>Decimals of an amount: 0, 2 or 3.</summary>
+    public int Decimals { get; }
+
+    /// <summary>The smallest amount, one minor unit: 1, 0.01 or 0.001.</summary>
+    public decimal SmallestAmount { get; }
+
+    /// <summary>Finds a currency.</summary>
+    /// <param name="code">Three capital letters of ISO 4217, such as <c>USD</c>.</param>
+    /// <returns>The currency.</returns>
+    /// <exception cref="ArgumentNullException"><paramref name="code"/> is missing.</exception>
+    /// <exception cref="ArgumentException"><paramref name="code"/> is no code of a currency with 0, 2 or 3 decimals.</exception>
+    public static Currency Of(string code) => TryOf(code, out Currency? currency)
+        ? currency!
+        : throw new ArgumentException(
+            "code is '" + Guard.NotNull(code, nameof(code)) + "'; allowed: three capital letters of ISO 4217 for a currency with 0, 2 or 3 decimals, such as USD"
+            + (CurrencyCodes.Refused.TryGetValue(code, out string? why) ? "; this one " + why + "." : "."),
+            nameof(code));
+
+    /// <summary>Finds a currency, without an exception when there is none.</summary>
+    /// <param name="code">Three capital letters of ISO 4217.</param>
+    /// <param name="currency">The currency; <see langword="null"/> when the code is not known.</param>
+    /// <returns>Whether it is known.</returns>
+    public static bool TryOf(string? code, out Currency? currency)
+    {
+        currency = null;
+        return code is not null && Known.TryGetValue(code, out currency);
+    }
+
+    /// <summary>An amount rounded to the decimals of the currency, halves away from zero.</summary>
+    /// <param name="amount">The amount.</param>
+    /// <returns>A multiple of <see cref="SmallestAmount"/>.</returns>
+    public decimal Round(decimal amount) => Math.Round(amount, Decimals, MidpointRounding.AwayFromZero);
+
+    /// <summary>Whether an amount has no more decimals than the currency.</summary>
+    /// <param name="amount">The amount.</param>
+    /// <returns><see langword="true"/> for a multiple of <see cref="SmallestAmount"/>.</returns>
+    public bool Fits(decimal amount) => Math.Round(amount, Decimals) == amount;
+
+    /// <summary>An amount as text in the invariant culture, with all decimals of the currency.</summary>
+    /// <param name="amount">The amount; it is rounded to the currency.</param>
+    /// <returns>Text such as <c>170.36 USD</c> or <c>17036 JPY</c>.</returns>
+    public string Text(decimal amount) => Number(amount) + " " + Code;
+
+    /// <summary>The code.</summary>
+    /// <returns>Three letters.</returns>
+    public override string ToString() => Code;
+
+    /// <summary>The amount without the code.</summary>
+    internal string Number(decimal amount) =>
+        Round(amount).ToString(Decimals switch { 0 => "0", 2 => "0.00", _ => "0.000" }, System.Globalization.CultureInfo.InvariantCulture);
+
+    internal decimal Round(double amount) => Round((decimal)amount);
+
+    private static Dictionary<string, Currency> Table()
+    {
+        Dictionary<string, Currency> table = new(StringComparer.Ordinal);
+        foreach ((string codes, int decimals) in new[] { (CurrencyCodes.NoDecimals, 0), (CurrencyCodes.TwoDecimals, 2), (CurrencyCodes.ThreeDecimals, 3) })
+        {
+            foreach (string code in codes.Split(' '))
+            {
+                table.Add(code, new Currency(code, decimals));
+            }
+        }
+
+        return table;
+    }
+
+    private static ValueList<Currency> Sorted()
+    {
+        List<Currency> all = [.. Known.Values];
+        all.Sort(static (one, other) => string.CompareOrdinal(one.Code, other.Code));
+        return new ValueList<Currency>(all);
+    }
+}
