@@ -53,7 +53,7 @@ internal static class ChangeText
 
     private static string Line(PlanChange change, bool rates)
     {
-        string? fixture = change.Lines.Count > 0 ? change.Lines[0].Either.Fixture : LineKey.Part(change.Key, 2) is { Length: > 0 } part ? part : null;
+        string? fixture = change.Place;
         string head = change.Name + (fixture is null ? string.Empty : " (" + fixture + ")") + ": ";
         return change.Cause switch
         {

@@ -14,8 +14,9 @@ internal static class FiguresOfPlan
         return new PlanFigures
         {
             Job = plan.Job.Id,
-            Currency = price?.Total is null ? null : price.Book.Currency,
+            Currency = price?.Total is null ? null : price.Book.Currency.Code,
             Total = price?.Total,
+            Payable = price?.Payable,
             Cost = price?.Cost,
             Net = price?.Net,
             Tax = price?.Tax,
@@ -43,45 +44,28 @@ internal static class FiguresOfPlan
             : figures with { WaterFrom = dates.WaterFrom, FullCure = dates.FullCure, HandedOver = dates.HandedOver, WarrantyUntil = dates.WarrantyUntil };
     }
 
-    // A cost line and a price line of one identity are one line; what is on one side only has nothing on the other.
     private static IEnumerable<LineFigures> Lines(PriceEstimate price)
     {
-        Dictionary<string, decimal> prices = new(StringComparer.Ordinal);
-        foreach (EstimateLine line in price.Lines)
-        {
-            prices.Add(line.Id, line.Amount);
-        }
-
-        Dictionary<string, string> names = new(StringComparer.Ordinal);
+        Dictionary<string, string> materials = new(StringComparer.Ordinal);
         foreach (KitPurchase purchase in price.Purchases)
         {
-            names[purchase.Item] = purchase.Name;
+            materials[purchase.Item] = purchase.Name;
         }
 
-        HashSet<string> costs = new(StringComparer.Ordinal);
-        foreach (EstimateLine line in price.CostLines)
+        return price.Lines.Select(line => new LineFigures
         {
-            costs.Add(line.Id);
-            yield return Figures(price, names, line, line.Amount, prices.TryGetValue(line.Id, out decimal sold) ? sold : 0);
-        }
-
-        foreach (EstimateLine line in price.Lines.Where(line => !costs.Contains(line.Id)))
-        {
-            yield return Figures(price, names, line, 0, line.Amount);
-        }
+            Id = line.Id,
+            Item = line.Item,
+            Category = line.Category,
+            Fixture = line.Fixture,
+            Room = line.Room,
+            Description = line.Category == LineCategory.Material && materials.TryGetValue(line.Code, out string? name) ? name : line.Description,
+            Quantity = line.Quantity,
+            Unit = line.Unit.Symbol(),
+            Rate = line.Rate,
+            Cost = line.Cost,
+            Price = line.Price,
+            IsPriceFixed = line.HasFixedPrice,
+        });
     }
-
-    private static LineFigures Figures(PriceEstimate estimate, Dictionary<string, string> names, EstimateLine line, decimal cost, decimal price) => new()
-    {
-        Id = line.Id,
-        Category = line.Category,
-        Fixture = line.Fixture,
-        Description = line.Category == LineCategory.Material && names.TryGetValue(LineKey.Part(line.Id, 1), out string? name) ? name : line.Description,
-        Quantity = line.Quantity,
-        Unit = line.Unit,
-        Rate = line.Rate,
-        Cost = cost,
-        Price = price,
-        IsPriceFixed = line.Category == LineCategory.Option && estimate.Book.Find(line.Code)?.Price is not null,
-    };
 }

@@ -45,7 +45,16 @@ internal static class JobInputs
         ("currency", book => book.Currency), ("labourRate", book => book.LabourRate), ("burden", book => book.Burden), ("overheadPerHour", book => book.OverheadPerHour),
         ("overheadOfDirectCost", book => book.OverheadOfDirectCost), ("travelPerTrip", book => book.TravelPerTrip), ("disposalPerJob", book => book.DisposalPerJob),
         ("consumablesPerFixture", book => book.ConsumablesPerFixture), ("materials", book => book.Materials), ("minimumCharge", book => book.MinimumCharge),
-        ("targetMargin", book => book.TargetMargin), ("salesTax", book => book.SalesTax), ("cashStep", book => book.CashStep),
+        ("targetMargin", book => book.TargetMargin), ("taxes", book => book.Taxes), ("taxRounding", book => book.TaxRounding), ("hostCodes", book => book.HostCodes), ("cashStep", book => book.CashStep),
+    ];
+
+    /// <summary>Every property that is compared, as type and name.</summary>
+    internal static string[] Compared { get; } =
+    [
+        .. JobParts.Select(part => part.Name.StartsWith("premises.", StringComparison.Ordinal) ? "Premises." + part.Name.Substring(9) : "Job." + part.Name),
+        .. FixtureParts.Select(part => "FixtureJob." + part.Name), .. RoomParts.Select(part => "SiteRoom." + part.Name),
+        .. ShopParts.Select(part => "Shop." + part.Name), .. BookParts.Select(part => "PriceBook." + part.Name),
+        "Job.Fixtures", "Job.Extras", "Job.Premises", "Job.Shop", "FixtureJob.Options", "Premises.Rooms", "SiteRoom.Id", "FixtureJob.Id", "Shop.Crew", "Shop.Prices", "PriceBook.Options",
     ];
 
     public static IReadOnlyList<ValueChange> Between(Job before, Job after)
@@ -57,6 +66,7 @@ internal static class JobInputs
             Parts(path + ".", was, now, FixtureParts, changes);
             Entries(path + ".options", "code", was.Options, now.Options, option => option.Code, changes, Whole<FixtureOption>(changes));
         });
+        Entries("$.extras", "id", before.Extras, after.Extras, extra => extra.Id, changes, Whole<ExtraItem>(changes));
         Entries("$.premises.rooms", "id", before.Premises.Rooms, after.Premises.Rooms, room => room.Id, changes,
             (path, was, now) => Parts(path + ".", was, now, RoomParts, changes));
         Parts("$.shop.", before.Shop, after.Shop, ShopParts, changes);

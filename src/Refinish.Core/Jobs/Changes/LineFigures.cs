@@ -15,11 +15,21 @@ public sealed record LineFigures
         init => field = Guard.Named(value, nameof(Id));
     }
 
+    /// <summary>What is counted, such as <c>labour/L-10</c> or <c>material/epoxy-primer/750</c>; the identity unless given.</summary>
+    public string Item
+    {
+        get => field ?? Id;
+        init;
+    }
+
     /// <summary>What the line is for; <see langword="null"/> for a stored word that this library does not know.</summary>
     public LineCategory? Category { get; init; }
 
     /// <summary>Identifier of its fixture; <see langword="null"/> for the job as a whole.</summary>
     public string? Fixture { get; init; }
+
+    /// <summary>Identifier of its room; <see langword="null"/> for several or none.</summary>
+    public string? Room { get; init; }
 
     /// <summary>What it is; of a material its name without the kit.</summary>
     /// <exception cref="ArgumentNullException">Missing.</exception>
@@ -60,6 +70,6 @@ public sealed record LineFigures
 
     /// <summary>Whether its own figures are the same, whatever it carries of shared costs.</summary>
     internal bool HasOwnFiguresOf(LineFigures other) =>
-        Quantity == other.Quantity && Unit == other.Unit && Rate == other.Rate && Cost == other.Cost && Fixture == other.Fixture
+        Quantity == other.Quantity && Unit == other.Unit && Rate == other.Rate && Cost == other.Cost 
         && (Price == other.Price || !(IsPriceFixed || other.IsPriceFixed));
 }

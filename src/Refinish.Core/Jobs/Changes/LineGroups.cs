@@ -28,7 +28,7 @@ internal static class LineGroups
         }
 
         List<LineChange> carried = [];
-        foreach (IGrouping<LineKey, LineChange> group in lines.Where(line => !told.Contains(line)).GroupBy(line => LineKey.Of(line.Either, moved)))
+        foreach (IGrouping<LineFamily, LineChange> group in lines.Where(line => !told.Contains(line)).GroupBy(line => LineFamily.Of(line.Either, moved)))
         {
             if (group.Key.Subject != ChangeSubject.SharedCosts && group.Any(Moved))
             {
@@ -58,7 +58,7 @@ internal static class LineGroups
         && before.Quantity == after.Quantity && before.Unit == after.Unit && before.Rate != after.Rate
         && (after.Fixture is null || !moved.Contains(after.Fixture));
 
-    private static PlanChange Change(LineKey key, IReadOnlyList<LineChange> lines)
+    private static PlanChange Change(LineFamily key, IReadOnlyList<LineChange> lines)
     {
         bool isNew = lines.All(line => line.Before is null);
         bool isGone = lines.All(line => line.After is null);
@@ -67,6 +67,7 @@ internal static class LineGroups
         return change with
         {
             About = key.About,
+            Place = lines[0].Either.Fixture ?? lines[0].Either.Room,
             Cause = CauseOf(key.Subject, lines),
             Time = Durations.FromHours((double)(Hours(lines, line => line.After) - Hours(lines, line => line.Before))),
             Unit = counts ? lines[0].Either.Unit : string.Empty,

@@ -26,6 +26,9 @@ public sealed record PlanChange
     /// <summary>Identifier of the fixture, material, option or other thing that it is about; empty for the job as a whole.</summary>
     public string About { get; init; } = string.Empty;
 
+    /// <summary>Identifier of the fixture or room whose lines they are; <see langword="null"/> for the job as a whole.</summary>
+    public string? Place { get; init; }
+
     /// <summary>What it is about, for people.</summary>
     public string Name { get; init; } = string.Empty;
 

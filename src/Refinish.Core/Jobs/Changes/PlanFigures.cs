@@ -31,6 +31,9 @@ public sealed record PlanFigures
     /// <summary>What the customer pays, with tax; <see langword="null"/> without a price.</summary>
     public decimal? Total { get; init; }
 
+    /// <summary>What is paid, the total rounded to coins in use; <see langword="null"/> without a price.</summary>
+    public decimal? Payable { get; init; }
+
     /// <summary>What the job costs the shop; <see langword="null"/> without a price.</summary>
     public decimal? Cost { get; init; }
 
