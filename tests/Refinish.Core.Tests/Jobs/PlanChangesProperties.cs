@@ -55,7 +55,7 @@ public class PlanChangesProperties
     public void Every_input_is_compared()
     {
         string[] compared = JobInputs.Compared;
-        foreach (Type type in new[] { typeof(Job), typeof(FixtureJob), typeof(SiteRoom), typeof(Premises), typeof(Shop), typeof(PriceBook) })
+        foreach (Type type in new[] { typeof(Job), typeof(FixtureJob), typeof(SiteRoom), typeof(Premises), typeof(QuoteTerms), typeof(Shop), typeof(PriceBook) })
         {
             foreach (System.Reflection.PropertyInfo property in type.GetProperties().Where(property => property.CanWrite))
             {

@@ -30,7 +30,7 @@ internal static class FiguresOfPlan
             Objections = new ValueList<PlanRemark>(plan.Objections.Select(objection => new PlanRemark(objection.Id, objection.About, objection.Sentence))),
             Gaps = new ValueList<PlanRemark>((price?.Gaps ?? []).Select(gap => new PlanRemark(gap.Id, gap.Code, gap.What + ": " + gap.Missing))),
             Conditions = new ValueList<PlanRemark>(plan.Conditions.Select(condition => new PlanRemark(
-                condition.Id, condition.About, units => condition.Sentence(units) + ". " + Sentences.Begun(Sentences.Closed(condition.Remedy))))),
+                condition.Id, condition.About, units => condition.Sentence(units) + "; " + condition.Remedy))),
             Cautions = new ValueList<PlanRemark>(plan.Cautions.Select(planned => new PlanRemark(planned.Caution.Code, string.Empty, planned.Caution.Sentence))),
         };
     }

@@ -24,6 +24,9 @@ internal static class JobInputs
     [
         ("id", job => job.Id), ("name", job => job.Name), ("start", job => job.Start), ("days", job => job.Days), ("changes", job => new InOrder(job.Changes)),
         ("stock", job => job.Stock), ("replacement", job => job.Replacement), ("premises.id", job => job.Premises.Id), ("premises.name", job => job.Premises.Name),
+        ("terms.number", job => job.Terms.Number), ("terms.revision", job => job.Terms.Revision), ("terms.issued", job => job.Terms.Issued),
+        ("terms.validFor", job => job.Terms.ValidFor), ("terms.discount", job => job.Terms.Discount), ("terms.exemption", job => job.Terms.Exemption),
+        ("terms.holdMargin", job => job.Terms.HoldMargin), ("terms.payments", job => new InOrder(job.Terms.Payments)), ("terms.pricesShown", job => job.Terms.PricesShown),
         ("premises.difficulty", job => job.Premises.Difficulty), ("premises.quietHours", job => job.Premises.QuietHours), ("premises.closed", job => job.Premises.Closed),
     ];
 
@@ -51,10 +54,11 @@ internal static class JobInputs
     /// <summary>Every property that is compared, as type and name.</summary>
     internal static string[] Compared { get; } =
     [
-        .. JobParts.Select(part => part.Name.StartsWith("premises.", StringComparison.Ordinal) ? "Premises." + part.Name.Substring(9) : "Job." + part.Name),
+        .. JobParts.Select(part => part.Name.StartsWith("premises.", StringComparison.Ordinal) ? part.Name
+            : part.Name.StartsWith("terms.", StringComparison.Ordinal) ? "Quote" + part.Name : "Job." + part.Name),
         .. FixtureParts.Select(part => "FixtureJob." + part.Name), .. RoomParts.Select(part => "SiteRoom." + part.Name),
         .. ShopParts.Select(part => "Shop." + part.Name), .. BookParts.Select(part => "PriceBook." + part.Name),
-        "Job.Fixtures", "Job.Extras", "Job.Premises", "Job.Shop", "FixtureJob.Options", "Premises.Rooms", "SiteRoom.Id", "FixtureJob.Id", "Shop.Crew", "Shop.Prices", "PriceBook.Options",
+        "Job.Terms", "Job.Fixtures", "Job.Extras", "Job.Premises", "Job.Shop", "FixtureJob.Options", "Premises.Rooms", "SiteRoom.Id", "FixtureJob.Id", "Shop.Crew", "Shop.Prices", "PriceBook.Options",
     ];
 
     public static IReadOnlyList<ValueChange> Between(Job before, Job after)

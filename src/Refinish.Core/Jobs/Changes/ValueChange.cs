@@ -11,6 +11,9 @@ namespace Refinish.Jobs;
 /// </code></example>
 public sealed record ValueChange
 {
+    // Whole objects stand in the property in full; a sentence shows how they begin.
+    private const int Longest = 80;
+
     /// <summary>Makes a change.</summary>
     /// <param name="path">The place as a JSON path.</param>
     /// <param name="before">What stood there; <see langword="null"/> when there was nothing, or when only the place is known.</param>
@@ -52,15 +55,20 @@ public sealed record ValueChange
     public double? Difference => UnitBefore == UnitAfter ? NumberAfter - NumberBefore : null;
 
     /// <summary>The place, and what became of what.</summary>
-    /// <returns>One line of text, unless a text in it has more.</returns>
+    /// <returns>One line of text, unless a text in it has more; of a long value its beginning.</returns>
     public override string ToString()
     {
         string place = Path.StartsWith("$.", System.StringComparison.Ordinal) ? Path.Substring(2) : Path;
         return Kind switch
         {
-            ChangeKind.Added => place + ": added" + (After is null ? string.Empty : " " + After),
-            ChangeKind.Removed => place + ": gone" + (Before is null ? string.Empty : ", was " + Before),
-            _ => Before is null ? place + ": changed" : place + ": " + Before + " became " + After,
+            ChangeKind.Added => place + ": added" + (After is null ? string.Empty : " " + Shown(NumberAfter, UnitAfter, After)),
+            ChangeKind.Removed => place + ": gone" + (Before is null ? string.Empty : ", was " + Shown(NumberBefore, UnitBefore, Before)),
+            _ => Before is null ? place + ": changed"
+                : place + ": " + Shown(NumberBefore, UnitBefore, Before) + " became " + Shown(NumberAfter, UnitAfter, After!),
         };
     }
+
+    private static string Shown(double? number, string? unit, string text) => number is double shown
+        ? Figures.Significant(shown, 12) + (unit is null ? string.Empty : " " + unit)
+        : text.Length <= Longest ? text : text.Substring(0, Longest) + "…";
 }
