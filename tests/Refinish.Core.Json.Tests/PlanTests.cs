@@ -79,8 +79,8 @@ public class PlanTests
             results.GetProperty("protection").EnumerateArray().Select(need => need.GetProperty("about").GetString()));
         Assert.Equal(plan.Schedule!.Paid.Paid.TotalHours,
             results.GetProperty("schedule").GetProperty("paid").GetProperty("paid").GetProperty("value").GetDouble(), 1e-9);
-        Assert.Equal(plan.Price.CostLines.Select(line => line.Id),
-            results.GetProperty("price").GetProperty("costLines").EnumerateArray().Select(Id));
+        Assert.Equal(plan.Price.Lines.Select(line => line.Id),
+            results.GetProperty("price").GetProperty("lines").EnumerateArray().Select(Id));
         Assert.Equal(plan.Costs!.ByFixture!.Parts.Select(part => part.Id),
             results.GetProperty("netByFixture").GetProperty("parts").EnumerateArray().Select(Id));
 
@@ -141,13 +141,14 @@ public class PlanTests
         StoredPlan stored = PlanJson.Read(json);
         Assert.False(stored.Agrees);
         Assert.Equal(
-            ["$.results.note", "$.results.price.total", "$.results.runs[?@.id=='" + plan.Work!.Runs[1].Id + "'].duration.value",
-                "$.results.waits[0].reason"],
+            ["$.results.note", "$.results.price.total", "$.results.runs[?@.id=='" + plan.Work!.Runs[1].Id + "'].duration",
+                "$.results.waits[?@.before=='" + plan.Work.Lags[0].Before + "' && @.after=='" + plan.Work.Lags[0].After + "'].reason"],
             stored.Differences.Select(difference => difference.Path).Order(StringComparer.Ordinal));
-        PlanDifference total = stored.Differences.Single(difference => difference.Path == "$.results.price.total");
-        Assert.Equal("1", total.Stored);
-        Assert.Equal(plan.Price!.Total, JsonSerializer.Deserialize<decimal>(total.Now!));
-        Assert.Contains("\"paid\"", stored.Differences.Single(difference => difference.Now is null).ToString(), StringComparison.Ordinal);
+        ValueChange total = stored.Differences.Single(difference => difference.Path == "$.results.price.total");
+        Assert.Equal(total, stored.Differences[0]);
+        Assert.Equal("1", total.Before);
+        Assert.Equal(plan.Price!.Total, JsonSerializer.Deserialize<decimal>(total.After!));
+        Assert.Contains("\"paid\"", stored.Differences.Single(difference => difference.After is null).ToString(), StringComparison.Ordinal);
         Assert.Equal(plan.Price.Total, stored.Plan.Price!.Total);
     }
 
@@ -169,7 +170,7 @@ public class PlanTests
         Assert.Equal(all, stored.Differences.Count);
         Assert.All(stored.Differences,
             difference => Assert.StartsWith("$.results.cautions[?@.code=='", difference.Path, StringComparison.Ordinal));
-        Assert.All(stored.Differences, difference => Assert.Null(difference.Stored));
+        Assert.All(stored.Differences, difference => Assert.Null(difference.Before));
     }
 
     /// <summary>
@@ -188,11 +189,11 @@ public class PlanTests
         JsonNode extra = second.DeepClone();
         extra["id"] = "bath-3/it's new";
         operations.Add(extra);
-        PlanDifference[] differences = [.. PlanJson.Read(root.ToJsonString()).Differences];
+        ValueChange[] differences = [.. PlanJson.Read(root.ToJsonString()).Differences];
         Assert.Equal(["$.results.operations[?@.id=='" + first + "']", "$.results.operations[?@.id=='bath-3/it\\'s new']"],
             differences.Select(difference => difference.Path));
-        Assert.Null(differences[0].Stored);
-        Assert.Null(differences[1].Now);
+        Assert.Null(differences[0].Before);
+        Assert.Null(differences[1].After);
     }
 
     [Theory]

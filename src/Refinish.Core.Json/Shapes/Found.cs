@@ -24,7 +24,21 @@ internal readonly struct Found(JsonElement? json, string path, List<JsonFault> f
 
     public bool IsThere => json is not null;
 
-    public string? Text => json is { ValueKind: JsonValueKind.String } text ? text.GetString() : Fault<string>("a text");
+    public string? Text
+    {
+        get
+        {
+            try
+            {
+                return json is { ValueKind: JsonValueKind.String } text ? text.GetString() : Fault<string>("a text");
+            }
+            catch (InvalidOperationException)
+            {
+                // Half of a surrogate pair, which the parser lets through.
+                return Fault<string>("valid Unicode");
+            }
+        }
+    }
 
     public decimal? Money => json is { ValueKind: JsonValueKind.Number } amount && amount.TryGetDecimal(out decimal number)
         ? number
