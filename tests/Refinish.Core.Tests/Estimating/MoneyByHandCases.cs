@@ -42,7 +42,7 @@ internal static class MoneyByHandCases
             ConsumablesPerFixture = 3300m,
             TravelPerTrip = 1500m,
             DisposalPerJob = 800m,
-            Options = [new("slip-floor", "slip-resistant floor", "each", 4200m, 12000m)],
+            Options = [new("slip-floor", "slip-resistant floor", LineUnit.Each, 4200m, 12000m)],
             TargetMargin = new Margin(Ratio.FromPercent(40)),
             Taxes = [new TaxRate("consumption", "consumption tax", Ratio.FromPercent(10))],
         },
@@ -98,8 +98,8 @@ internal static class MoneyByHandCases
             DisposalPerJob = 18.2m,
             Options =
             [
-                new("slip-floor", "slip-resistant floor", "each", 14.8m, 95m),
-                new("drain-trim", "drain and overflow trim", "each", 21.475m),
+                new("slip-floor", "slip-resistant floor", LineUnit.Each, 14.8m, 95m),
+                new("drain-trim", "drain and overflow trim", LineUnit.Each, 21.475m),
             ],
             TargetMargin = new Margin(Ratio.FromPercent(42)),
             Taxes = [new TaxRate("vat", "value added tax", Ratio.FromPercent(8.1))],
@@ -127,8 +127,8 @@ internal static class MoneyByHandCases
             DisposalPerJob = 10m,
             Options =
             [
-                new("slip-floor", "slip-resistant floor", "each", 6m, 75m),
-                new("drain-trim", "drain and overflow trim", "each", 40.25m),
+                new("slip-floor", "slip-resistant floor", LineUnit.Each, 6m, 75m),
+                new("drain-trim", "drain and overflow trim", LineUnit.Each, 40.25m),
             ],
             TargetMargin = new Margin(Ratio.FromPercent(45)),
             Taxes =
@@ -165,7 +165,7 @@ internal static class MoneyByHandCases
             ConsumablesPerFixture = 23.4m,
             TravelPerTrip = 31.7m,
             DisposalPerJob = 12.6m,
-            Options = [new("slip-floor", "slip-resistant floor", "each", 9.85m, 69.9m)],
+            Options = [new("slip-floor", "slip-resistant floor", LineUnit.Each, 9.85m, 69.9m)],
             TargetMargin = new Margin(Ratio.FromPercent(38)),
             Taxes =
             [
@@ -232,7 +232,7 @@ internal static class MoneyByHandCases
             ConsumablesPerFixture = 35m,
             TravelPerTrip = 25m,
             DisposalPerJob = 10m,
-            Options = [new("slip-floor", "slip-resistant floor", "each", 6m, 75m)],
+            Options = [new("slip-floor", "slip-resistant floor", LineUnit.Each, 6m, 75m)],
             TargetMargin = new Margin(Ratio.FromPercent(45)),
             Taxes = [new TaxRate("sales", "sales tax", Ratio.FromPercent(7.25)) { Categories = Goods }],
         },

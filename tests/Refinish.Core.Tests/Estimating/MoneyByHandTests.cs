@@ -26,8 +26,8 @@ public class MoneyByHandTests
     [InlineData("minimum undercut", 19)]
     [InlineData("minimum near", 19)]
     [InlineData("held", 21)]
-    [Evidence(Basis.Independent, "money_by_hand.py, Python 3 standard library: lines, margin, minimum charge, discount, tax and cash step in "
-        + "decimals")]
+    [Evidence(Basis.Independent, "money_by_hand.py, Python 3 standard library: lines, margin, minimum charge, discount, tax and cash "
+        + "step in decimals")]
     public void Every_line_and_result_comes_out_as_by_hand(string name, int rows)
     {
         List<Table.Row> expected = Rows.FindAll(row => row["case"] == name);
@@ -50,7 +50,8 @@ public class MoneyByHandTests
         foreach (string item in actual.Select(line => line.Item).Concat(expected.Select(row => row["row"])).Distinct())
         {
             List<Table.Row> byHand = expected.FindAll(row => row["row"] == item);
-            string[] rows = [.. byHand.Select(row => Text(row["category"], row["unit"], row["quantity"], row["rate"], row["cost"], row["price"]))];
+            string[] rows = [.. byHand.Select(row =>
+                Text(row["category"], row["unit"], row["quantity"], row["rate"], row["cost"], row["price"]))];
             bool isSum = byHand.Exists(row => row["unit"].Length == 0);
             string[] lines = [.. actual.Where(line => line.Item == item).Select(line => Text(
                 line.Category.ToString(),
