@@ -91,7 +91,7 @@ class Case:
         discount = self.discount(subtotal)
         net = [p - d for p, d in zip(price, self.divide(discount, price))]
         for (item, category, unit, quantity, rate, _), c, p in zip(self.lines, line_cost, price):
-            yield item, category, unit, quantity, rate, c, p
+            yield item, category, unit, quantity, rate, c, p, "+".join(code for code, _, on in self.taxes if category in on)
         for (item, unit, quantity, rate), c in zip(self.overhead, over_cost):
             yield item, "Overhead", unit, quantity, rate, c, D(0)
         if self.warranty:
@@ -239,11 +239,12 @@ def main():
     with TABLE.open("w", newline="\n") as out:
         out.write("# Invented estimates, worked without the library by ../Estimating/money_by_hand.py, which says the rules.\n"
                   "# A row is a line (quantity x rate = cost; price is its part of what the customer pays), or, after \"=\", a result.\n"
-                  "case,row,category,unit,quantity,rate,cost,price\n")
+                  "# The taxes are those of the category, whether the customer pays them or not.\n"
+                  "case,row,category,unit,quantity,rate,cost,price,taxes\n")
         for case in CASES:
-            for item, category, unit, quantity, rate, cost, price in case.rows():
+            for item, category, unit, quantity, rate, cost, price, *taxed_by in case.rows():
                 amounts = [text(a if a == "" or item.startswith("= exempt") else a.quantize(case.unit)) for a in (cost, price)]
-                out.write(",".join([case.name, item, category, unit, text(quantity), text(rate), *amounts]) + "\n")
+                out.write(",".join([case.name, item, category, unit, text(quantity), text(rate), *amounts, *(taxed_by or [""])]) + "\n")
             print(case.name, "- equal remainders that the order of lines settles:", case.ties)
 
 
