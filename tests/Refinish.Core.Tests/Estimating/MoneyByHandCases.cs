@@ -25,6 +25,7 @@ internal static class MoneyByHandCases
         ["minimum undercut"] = () => Small(195m, true),
         ["minimum near"] = () => Small(140m, false),
         ["held"] = Held,
+        ["halves"] = Halves,
     };
 
     public static IEnumerable<string> Names => Cases.Keys;
@@ -246,6 +247,28 @@ internal static class MoneyByHandCases
             WarrantyReserve = 11.4m,
             Discount = Discount.Of(Ratio.FromPercent(12)),
             HoldMargin = true,
+        });
+
+    private static PriceEstimate Halves() => new(
+        new PriceBook
+        {
+            Currency = Currency.Of("EUR"),
+            LabourRate = 38.71m,
+            Materials = [Kit("primer", 750, 38.73m), Kit("topcoat", 1000, 72.1m)],
+            ConsumablesPerFixture = 7.57m,
+            TravelPerTrip = 24.05m,
+            DisposalPerJob = 8.58m,
+            Options = [new("drain-trim", "drain and overflow trim", LineUnit.Each, 41.26m)],
+            TargetMargin = new Margin(Ratio.FromPercent(20)),
+        },
+        new EstimateRequest
+        {
+            Labour = new LabourEstimate([Hours("H-10", 2), Hours("H-20", 3.1)]),
+            Materials = [Need("primer", 1100), Need("topcoat", 900)],
+            Fixtures = 2,
+            Trips = 2,
+            Options = [new("drain-trim")],
+            Extras = [new("plumber", LineCategory.Subcontract, "plumber refits the waste (invented)", 1m, LineUnit.Job, 90.02m)],
         });
 
     private static MaterialPrice Kit(string item, double millilitres, decimal price) =>

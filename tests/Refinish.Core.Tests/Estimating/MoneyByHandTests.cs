@@ -26,6 +26,7 @@ public class MoneyByHandTests
     [InlineData("minimum undercut", 19)]
     [InlineData("minimum near", 19)]
     [InlineData("held", 21)]
+    [InlineData("halves", 18)]
     [Evidence(Basis.Independent, "money_by_hand.py, Python 3 standard library: lines, margin, minimum charge, discount, tax and cash "
         + "step in decimals")]
     public void Every_line_and_result_comes_out_as_by_hand(string name, int rows)

@@ -226,9 +226,22 @@ HELD = Case("held", 2, [
     ("option/slip-floor", "Option", "Each", "1", "6", "75"),
 ], margin="0.45", warranty="11.40", share="0.12", hold=True, taxes=[("sales", "0.0725", GOODS)])
 
+# Marked up by 1.25, most lines end in half a cent: what is left goes by the order of lines alone.
+HALVES = Case("halves", 2, [
+    ("labour/H-10", "Labour", "Hour", "2", "38.71", None),
+    ("labour/H-20", "Labour", "Hour", "3.1", "38.71", None),
+    ("material/primer/750", "Material", "Kit", "2", "38.73", None),
+    ("material/topcoat/1000", "Material", "Kit", "1", "72.10", None),
+    ("consumables", "Consumables", "Fixture", "2", "7.57", None),
+    ("travel", "Travel", "Trip", "2", "24.05", None),
+    ("waste", "Waste", "Job", "1", "8.58", None),
+    ("option/drain-trim", "Option", "Each", "1", "41.26", None),
+    ("extra/plumber", "Subcontract", "Job", "1", "90.02", None),
+], margin="0.20")
+
 CASES = [YEN, DINAR, FRANC, us("us"), us("us exempt", ("state", "county")), us("us county exempt", ("county",)), euro("euro sum", False),
          euro("euro lines", True), small("minimum kept", "195", False), small("minimum undercut", "195", True),
-         small("minimum near", "140", False), HELD]
+         small("minimum near", "140", False), HELD, HALVES]
 
 
 def text(value):
