@@ -11,7 +11,8 @@ namespace Refinish.Tests.Estimating;
 public class LineUnitTests
 {
     [Fact]
-    [Evidence(Basis.Cited, "UN/ECE Recommendation 20, annex II, in a public-domain reprint; each code allowed by the EN 16931 validation artefacts 1.3.16")]
+    [Evidence(Basis.Cited, "UN/ECE Recommendation 20, annex II, in a public-domain reprint; each code allowed by "
+        + "the EN 16931 validation artefacts 1.3.16")]
     public void Every_unit_has_the_published_code()
     {
         Dictionary<string, string> codes = Table.Read("unece_units.csv").Rows.ToDictionary(row => row["unit"], row => row["code"]);

@@ -17,7 +17,8 @@ public class CurrencyTests
     public void Every_code_of_the_list_with_0_2_or_3_decimals_is_known_and_no_other()
     {
         Assert.Equal(178, List.Count);
-        string[] expected = [.. List.Where(entry => entry.MinorUnit is "0" or "2" or "3").Select(entry => entry.Code + " " + entry.MinorUnit)];
+        string[] expected =
+            [.. List.Where(entry => entry.MinorUnit is "0" or "2" or "3").Select(entry => entry.Code + " " + entry.MinorUnit)];
         string[] actual = [.. Currency.All.Select(currency => currency.Code + " " + Figures(currency.Decimals))];
         Assert.Empty(expected.Except(actual));
         Assert.Empty(actual.Except(expected));
@@ -32,14 +33,21 @@ public class CurrencyTests
         Assert.Equal(15, refused.Count);
         foreach ((string code, string minorUnit) in refused)
         {
-            string reason = minorUnit switch { "4" => "has four decimals", "none" => "has no minor unit", _ => throw new FormatException(code + " " + minorUnit) };
+            string reason = minorUnit switch
+            {
+                "4" => "has four decimals",
+                "none" => "has no minor unit",
+                _ => throw new FormatException(code + " " + minorUnit),
+            };
             Assert.False(Currency.TryOf(code, out Currency? currency));
             Assert.Null(currency);
-            Assert.Contains("this one " + reason, Assert.Throws<ArgumentException>(() => Currency.Of(code)).Message, StringComparison.Ordinal);
+            ArgumentException refusal = Assert.Throws<ArgumentException>(() => Currency.Of(code));
+            Assert.Contains("this one " + reason, refusal.Message, StringComparison.Ordinal);
         }
     }
 
-    // Withdrawn by the same reprint: BGN 2026-01, ANG 2025-03, SLL 2023-12, HRK 2023-01, CUC 2021-06, STD 2017-12, DEM 2002-03. CNH is no code of the list.
+    // Withdrawn by the same reprint: BGN 2026-01, ANG 2025-03, SLL 2023-12, HRK 2023-01, CUC 2021-06, STD 2017-12, DEM 2002-03.
+    // CNH is no code of the list.
     [Theory]
     [InlineData("BGN")]
     [InlineData("ANG")]
