@@ -54,17 +54,16 @@ public class CompareTests
     [Fact]
     public void A_quantity_is_shown_in_the_units_that_are_asked_for()
     {
-        Length rim = Length.FromInches(54);
         Job after = With(tub => tub with
         {
-            Fixture = new RecessedBathtub(((RecessedBathtub)tub.Fixture).Measurements with { RimLength = rim }),
+            Fixture = new RecessedBathtub(((RecessedBathtub)tub.Fixture).Measurements with { DrainDiameter = Length.FromInches(2) }),
         });
 
-        // 1346 mm is 52.992125984252 in, and 54 in is 1371.6 mm.
+        // 51 mm / 25.4 is 2.007874015748 in, and 2 in is 50.8 mm.
         ValueChange us = Assert.Single(JobJson.Compare(Bathroom, after, DisplayUnits.UsCustomary));
-        Assert.Equal((Tub + ".fixture.rimLength", 52.9921259843, 54.0, "in"), (us.Path, us.NumberBefore, us.NumberAfter, us.UnitBefore));
+        Assert.Equal((Tub + ".fixture.drainDiameter", 2.00787401575, 2.0, "in"), (us.Path, us.NumberBefore, us.NumberAfter, us.UnitBefore));
         ValueChange si = Assert.Single(JobJson.Compare(Bathroom, after));
-        Assert.Equal((1346.0, 1371.6, 25.6), (si.NumberBefore!.Value, si.NumberAfter!.Value, Math.Round(si.Difference!.Value, 9)));
+        Assert.Equal((51.0, 50.8, -0.2), (si.NumberBefore!.Value, si.NumberAfter!.Value, Math.Round(si.Difference!.Value, 9)));
     }
 
     [Fact]

@@ -24,8 +24,8 @@ public class StoredFiguresTests
         PlanFigures figures = stored.Figures;
         Assert.Equal((plan.Job.Id, plan.Price?.Total, plan.Price?.Cost, plan.Price?.Payable), (figures.Job, figures.Total, figures.Cost, figures.Payable));
         Assert.Equal(plan.Price?.Total is null ? [] : plan.Price.Lines.Select(line => (line.Id, line.Quantity, line.Price)), figures.Lines.Select(line => (line.Id, line.Quantity, line.Price)));
-        Assert.Equal(plan.Schedule!.Visits.Select(visit => (visit.Worker, visit.Arrives)), figures.Visits.Select(visit => (visit.Worker, visit.Arrives)));
-        Assert.Equal(plan.Schedule.IsPossible ? plan.Schedule.Trips : null, figures.Trips);
+        Assert.Equal((plan.Schedule?.Visits ?? []).Select(visit => (visit.Worker, visit.Arrives)), figures.Visits.Select(visit => (visit.Worker, visit.Arrives)));
+        Assert.Equal(plan.Schedule is { IsPossible: true } found ? found.Trips : null, figures.Trips);
         Assert.Equal(plan.Handover?.WaterFrom, figures.WaterFrom);
         Assert.Equal(plan.Objections.Select(objection => objection.Sentence(units)), figures.Objections.Select(objection => objection.Sentence(units)));
         Assert.Equal(plan.Cautions.Select(planned => planned.Caution.Code), figures.Cautions.Select(caution => caution.Id));
@@ -83,13 +83,13 @@ public class StoredFiguresTests
     {
         JobPlan plan = Examples.Bathroom().Plan();
         string json = PlanJson.Write(plan);
-        foreach ((string at, string put) in ((string, string)[])[("$.results.assumptions[0]", "\"none\""), ("$.results.handover.spots", "1"),
+        foreach ((string at, string put) in ((string, string)[])[("$.results.coatedArea.value", "1"), ("$.results.handover.spots", "1"),
             ("$.results.price.cost", "1"), ("$.results.price.tax", "1000000")])
         {
             json = FaultTests.Put(json, at, put);
         }
 
-        Assert.Equal(["$.results.price.tax", "$.results.price.cost", "$.results.handover.spots", "$.results.assumptions[0]"],
+        Assert.Equal(["$.results.price.tax", "$.results.price.cost", "$.results.handover.spots", "$.results.coatedArea"],
             PlanJson.Read(json).Differences.Select(difference => difference.Path));
     }
 

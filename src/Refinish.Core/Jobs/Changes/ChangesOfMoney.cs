@@ -63,7 +63,7 @@ internal static class ChangesOfMoney
     {
         if (before.Trips is int was && after.Trips is int now && was != now && !changes.Exists(change => change.Subject == ChangeSubject.Visits))
         {
-            changes.Add(new PlanChange("visits", ChangeSubject.Visits, ChangeKind.Changed) { QuantityBefore = was, QuantityAfter = now });
+            changes.Add(new PlanChange("visits", ChangeSubject.Visits, ChangeKind.Changed) { Name = "visits", QuantityBefore = was, QuantityAfter = now });
         }
     }
 
@@ -74,7 +74,7 @@ internal static class ChangesOfMoney
         decimal cost = (after.Cost ?? 0) - (before.Cost ?? 0) - changes.Sum(change => change.Cost);
         if (price != 0 || cost != 0)
         {
-            changes.Add(new PlanChange("remainder", ChangeSubject.Remainder, ChangeKind.Changed) { Price = price, Cost = cost });
+            changes.Add(new PlanChange("remainder", ChangeSubject.Remainder, ChangeKind.Changed) { Name = "not in any line", Price = price, Cost = cost });
         }
     }
 }

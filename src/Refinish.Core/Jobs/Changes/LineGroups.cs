@@ -42,9 +42,11 @@ internal static class LineGroups
 
         if (carried.Count > 0 && (carried.Sum(line => line.Price) != 0 || carried.Sum(line => line.Cost) != 0))
         {
+            bool isLeast = before.MinimumChargeApplied || after.MinimumChargeApplied;
             changes.Add(Named(new PlanChange("shared-costs", ChangeSubject.SharedCosts, ChangeKind.Changed), carried) with
             {
-                Cause = before.MinimumChargeApplied || after.MinimumChargeApplied ? ChangeCause.MinimumCharge : ChangeCause.SharedCosts,
+                Name = isLeast ? "minimum charge" : "overhead and margin",
+                Cause = isLeast ? ChangeCause.MinimumCharge : ChangeCause.SharedCosts,
             });
         }
 
@@ -67,7 +69,7 @@ internal static class LineGroups
         return change with
         {
             About = key.About,
-            Place = lines[0].Either.Fixture ?? lines[0].Either.Room,
+            Place = key.Subject == ChangeSubject.LabourRate ? null : lines[0].Either.Fixture ?? lines[0].Either.Room,
             Cause = CauseOf(key.Subject, lines),
             Time = Durations.FromHours((double)(Hours(lines, line => line.After) - Hours(lines, line => line.Before))),
             Unit = counts ? lines[0].Either.Unit : string.Empty,
@@ -80,7 +82,12 @@ internal static class LineGroups
 
     private static PlanChange Named(PlanChange change, IReadOnlyList<LineChange> lines) => change with
     {
-        Name = lines[0].Either.Description,
+        Name = change.Subject switch
+        {
+            ChangeSubject.LabourRate => "rate of an hour",
+            ChangeSubject.Visits => "visits",
+            _ => lines[0].Either.Description,
+        },
         Price = lines.Sum(line => line.Price),
         Cost = lines.Sum(line => line.Cost),
         Lines = new ValueList<LineChange>(lines.OrderBy(line => line.Id, StringComparer.Ordinal)),
