@@ -87,6 +87,9 @@ public class PlanChangesProperties
 
         Assert.Equal(after.Price!.Total - before.Price!.Total, total);
         Assert.Equal(total, there.Changes.Sum(change => change.Price));
+
+        // Every random shop pays 28 for a trip.
+        Assert.Equal(28m * there.Trips!.Value, there.Changes.Where(change => change.Subject == ChangeSubject.Visits).Sum(change => change.Cost));
         Assert.Equal(after.Price.Cost - before.Price.Cost, there.Changes.Sum(change => change.Cost));
         Assert.Equal(total, there.ForCustomer().Sum(change => change.Price));
         Assert.All(there.ForCustomer(), change => Assert.Equal((0m, 0), (change.Cost, change.Lines.Count)));

@@ -82,7 +82,7 @@ public class PlanChangesTests
         PlanFigures after = Sum(before with { Lines = [Hours with { Rate = 33, Cost = 66, Price = 110 }, other with { Rate = 33, Cost = 33, Price = 55 }, Trip] });
         PlanChange change = Assert.Single(PlanChanges.Between(before, after, []).Changes);
         Assert.Equal((ChangeSubject.LabourRate, 9m, 15m, 30m, 33m), (change.Subject, change.Cost, change.Price, change.RateBefore, change.RateAfter));
-        Assert.Equal("Rate of an hour: 30 became 33; price +15.00 USD (cost +9.00 USD).", change.ToString());
+        Assert.Equal("Rate of an hour: 30.00 USD became 33.00 USD; price +15.00 USD (cost +9.00 USD).", change.ToString());
         Assert.Equal(change.Key, Assert.Single(PlanChanges.Between(after, before, []).Changes).Key);
     }
 

@@ -16,6 +16,8 @@ internal static class ChangeText
         ? currency!.Text(amount)
         : amount.ToString(CultureInfo.InvariantCulture) + (code is null ? string.Empty : " " + code);
 
+    public static string Clock(DateTimeOffset instant) => CarefulTime.Up(instant).ToString("yyyy-MM-dd HH:mm", CultureInfo.InvariantCulture);
+
     public static string Of(PlanChange change, DisplayUnits units, LineReader reader)
     {
         string what = What(change, units, reader == LineReader.Shop);
@@ -34,7 +36,7 @@ internal static class ChangeText
         ChangeSubject.Caution => Remark(change, units, "new caution: ", "the caution falls away: ", "the caution now says: "),
         ChangeSubject.Fixture => change.Name + (change.Kind == ChangeKind.Added ? ": added" : ": struck"),
         ChangeSubject.Material => change.Name + ": " + Kits(change, units),
-        ChangeSubject.LabourRate => "rate of an hour" + (rates ? ": " + Number(change.RateBefore) + " became " + Number(change.RateAfter) : " of labour"),
+        ChangeSubject.LabourRate => "rate of an hour" + (rates ? ": " + Amount(change.RateBefore!.Value, change.Currency) + " became " + Amount(change.RateAfter!.Value, change.Currency) : " of labour"),
         ChangeSubject.Visits => "visits: " + Counted(change, string.Empty),
         ChangeSubject.SharedCosts => change.Cause == ChangeCause.MinimumCharge
             ? "the minimum charge decides the price; what the other lines carry on top of their cost"
@@ -97,9 +99,9 @@ internal static class ChangeText
 
     private static string Instants(PlanChange change) => change switch
     {
-        { InstantBefore: null } => "now " + Clock(change.InstantAfter),
-        { InstantAfter: null } => "cannot be said any more, was " + Clock(change.InstantBefore),
-        _ => Clock(change.InstantBefore) + " became " + Clock(change.InstantAfter) + ", "
+        { InstantBefore: null } => "now " + Clock(change.InstantAfter!.Value),
+        { InstantAfter: null } => "cannot be said any more, was " + Clock(change.InstantBefore!.Value),
+        _ => Clock(change.InstantBefore!.Value) + " became " + Clock(change.InstantAfter!.Value) + ", "
             + Measure.Hours.Format(change.Time.Duration().TotalSeconds, DisplayUnits.Si, 4) + (change.Time < TimeSpan.Zero ? " earlier" : " later"),
     };
 
@@ -111,8 +113,6 @@ internal static class ChangeText
     }
 
     private static string Signed(decimal amount, string? currency) => (amount > 0 ? "+" : string.Empty) + Amount(amount, currency);
-
-    private static string Clock(DateTimeOffset? instant) => CarefulTime.Up(instant!.Value).ToString("yyyy-MM-dd HH:mm", CultureInfo.InvariantCulture);
 
     private static string Share(decimal? share) => Measure.Percent.Format((double)share!.Value);
 

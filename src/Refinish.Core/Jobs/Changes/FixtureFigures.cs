@@ -31,4 +31,8 @@ public sealed record FixtureFigures
 
     /// <summary>End of its warranty; <see langword="null"/> when it is not said.</summary>
     public DateTimeOffset? WarrantyUntil { get; init; }
+
+    /// <summary>Name and the hold on water.</summary>
+    /// <returns>One line of text.</returns>
+    public override string ToString() => Name + (WaterFrom is DateTimeOffset from ? ", no water before " + ChangeText.Clock(from) : string.Empty);
 }

@@ -24,5 +24,9 @@ public sealed record LineChange
     /// <summary>Identity of the line.</summary>
     public string Id => (After ?? Before)!.Id;
 
+    /// <summary>The line before and after.</summary>
+    /// <returns>One line of text.</returns>
+    public override string ToString() => (Before?.ToString() ?? "nothing") + " became " + (After?.ToString() ?? "nothing");
+
     internal LineFigures Either => (After ?? Before)!;
 }

@@ -21,4 +21,8 @@ public sealed record VisitFigures
 
     /// <summary>Time that the shop's rule pays; zero when it is not known.</summary>
     public TimeSpan Paid { get; init; }
+
+    /// <summary>Person and times.</summary>
+    /// <returns>One line of text.</returns>
+    public override string ToString() => Worker + " " + ChangeText.Clock(Arrives) + " to " + ChangeText.Clock(Leaves);
 }
