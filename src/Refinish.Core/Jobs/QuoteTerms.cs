@@ -1,0 +1,145 @@
+using System;
+using System.Collections.Generic;
+using System.Globalization;
+using System.Linq;
+using Refinish.Estimating;
+
+namespace Refinish.Jobs;
+
+/// <summary>
+/// What is agreed with the customer beside the work: discount, exemption from tax, stages of payment, how long the quote holds. Nothing is agreed
+/// unless given.
+/// </summary>
+/// <example><code>
+/// QuoteTerms terms = new()
+/// {
+///     Number = "Q-1042",
+///     Issued = new DateTimeOffset(2027, 3, 1, 9, 0, 0, TimeSpan.Zero),
+///     ValidFor = 30,
+///     Discount = Discount.Of(Ratio.FromPercent(5)),
+///     Payments =
+///     [
+///         PaymentStage.OfShare("deposit", PaymentDue.OnAcceptance, Ratio.FromPercent(10)),
+///         PaymentStage.OfRest("rest", PaymentDue.OnCompletion),
+///     ],
+/// };
+/// DateTime? last = terms.ValidUntil;   // 2027-03-31
+/// </code></example>
+public sealed record QuoteTerms
+{
+    /// <summary>Nothing agreed.</summary>
+    public static QuoteTerms None { get; } = new();
+
+    /// <summary>Number of the quote in the host's books; it rides along. <see langword="null"/> unless given.</summary>
+    /// <exception cref="ArgumentException">Empty.</exception>
+    public string? Number
+    {
+        get;
+        init => field = value is null ? null : Guard.Named(value, nameof(Number));
+    }
+
+    /// <summary>Revision of the quote as the host counts them; it rides along. <see langword="null"/> unless given.</summary>
+    /// <exception cref="ArgumentException">Empty.</exception>
+    public string? Revision
+    {
+        get;
+        init => field = value is null ? null : Guard.Named(value, nameof(Revision));
+    }
+
+    /// <summary>When the quote is handed out, in the years 1900 to 2200; <see langword="null"/> unless given. Its offset is the clock of the customer.</summary>
+    /// <exception cref="ArgumentOutOfRangeException">Outside those years.</exception>
+    public DateTimeOffset? Issued
+    {
+        get;
+        init
+        {
+            if (value is DateTimeOffset instant)
+            {
+                Guard.Count(instant.Year, 1900, 2200, nameof(Issued));
+            }
+
+            field = value;
+        }
+    }
+
+    /// <summary>For how many days after the day of issue the quote holds, 0 to 3650; <see langword="null"/>, not agreed, unless given.</summary>
+    /// <exception cref="ArgumentOutOfRangeException">Outside the range.</exception>
+    public int? ValidFor
+    {
+        get;
+        init => field = value is int days ? Guard.Count(days, 0, 3650, nameof(ValidFor)) : null;
+    }
+
+    /// <summary>The discount; none unless given.</summary>
+    public Discount? Discount { get; init; }
+
+    /// <summary>Why the customer pays no tax, or not every tax; <see langword="null"/> for a customer who pays all of it.</summary>
+    public TaxExemption? Exemption { get; init; }
+
+    /// <summary>Whether the price is raised so that the target margin is left after the discount; it is not unless given.</summary>
+    public bool HoldMargin { get; init; }
+
+    /// <summary>
+    /// The stages of payment in the order in which they fall due; the last takes the rest, and none before it does. Empty, nothing agreed, unless given.
+    /// </summary>
+    /// <exception cref="ArgumentException">
+    /// An entry is missing, two have one identity, one falls due before the entry ahead of it, the last is not the rest or another is, or the shares
+    /// are more than the whole.
+    /// </exception>
+    public IReadOnlyList<PaymentStage> Payments
+    {
+        get;
+        init => field = Ordered(Unique.Ids(Guard.List(value, nameof(Payments)), stage => stage.Id, nameof(Payments)));
+    }
+    = ValueList<PaymentStage>.Empty;
+
+    /// <summary>Whether prices of single items are shown net or with tax; net unless given.</summary>
+    /// <exception cref="ArgumentOutOfRangeException">Not a named value.</exception>
+    public PricesShown PricesShown
+    {
+        get;
+        init => field = Guard.Defined(value, nameof(PricesShown));
+    }
+
+    /// <summary>The last day on which the quote holds, on the clock of <see cref="Issued"/>; <see langword="null"/> when day of issue or validity is not agreed.</summary>
+    public DateTime? ValidUntil => Issued is DateTimeOffset issued && ValidFor is int days ? issued.Date.AddDays(days) : null;
+
+    /// <summary>Whether the quote holds at an instant: from its issue to the end of its last day.</summary>
+    /// <param name="moment">The instant.</param>
+    /// <returns><see langword="null"/> when day of issue or validity is not agreed.</returns>
+    public bool? HoldsAt(DateTimeOffset moment) =>
+        ValidUntil is DateTime last ? moment >= Issued!.Value && moment.ToOffset(Issued.Value.Offset).Date <= last : null;
+
+    /// <summary>Number, revision and validity.</summary>
+    /// <returns>One line of text.</returns>
+    public override string ToString() => (Number ?? "quote without a number")
+        + (Revision is null ? string.Empty : ", revision " + Revision)
+        + (ValidUntil is DateTime last ? ", holds until " + last.ToString("yyyy-MM-dd", CultureInfo.InvariantCulture) : string.Empty);
+
+    private static ValueList<PaymentStage> Ordered(ValueList<PaymentStage> stages)
+    {
+        for (int i = 0; i < stages.Count; i++)
+        {
+            bool isLast = i == stages.Count - 1;
+            if (stages[i].IsRest != isLast)
+            {
+                throw new ArgumentException(isLast
+                    ? "Payments ends with '" + stages[i].Id + "', which asks for a share or an amount; allowed: a last stage that takes the rest."
+                    : "Payments has '" + stages[i].Id + "' take the rest before its last stage; allowed: the last stage only.", nameof(Payments));
+            }
+
+            if (i > 0 && stages[i].IsBefore(stages[i - 1]))
+            {
+                throw new ArgumentException("Payments lists '" + stages[i].Id + "', due " + stages[i].WhenInWords() + ", after '" + stages[i - 1].Id + "', due "
+                    + stages[i - 1].WhenInWords() + "; allowed: stages in the order in which they fall due.", nameof(Payments));
+            }
+        }
+
+        decimal shares = stages.Sum(stage => stage.Fraction ?? 0);
+
+        // Six sixths are a hair more than the whole in fifteen figures.
+        return shares <= 1.000000000001m
+            ? stages
+            : throw new ArgumentException("Payments asks for shares of " + Measure.Percent.Format((double)shares) + " together; allowed: at most 100 %.", nameof(Payments));
+    }
+}
