@@ -16,7 +16,7 @@ namespace Refinish.Estimating;
 /// </remarks>
 /// <example><code>
 /// WarrantyJob tubs = new() { Name = "tubs", Life = new WeibullLife(1.8, 14), AgeYears = 0, TermYears = 5, CostPerClaim = 260m, ClaimProbability = Ratio.FromPercent(80), Count = 200 };
-/// BookReserve book = new([tubs], Ratio.FromPercent(90));
+/// BookReserve book = new([tubs], Ratio.FromPercent(90), Currency.Of("USD"));
 /// decimal amount = book.Reserve;   // 7540: 29 claims of 260; 23.2 are to be expected
 /// </code></example>
 public sealed record BookReserve
@@ -31,23 +31,33 @@ public sealed record BookReserve
     /// <summary>Adds up a book.</summary>
     /// <param name="jobs">The jobs, at least one and together at most 20 000.</param>
     /// <param name="confidence">Chance that the reserve suffices, 50 to less than 100 %.</param>
+    /// <param name="currency">The currency; the cost of a claim has no more decimals than it.</param>
     /// <exception cref="ArgumentException">The list is empty or holds an empty entry.</exception>
     /// <exception cref="ArgumentOutOfRangeException">There are too many jobs or <paramref name="confidence"/> is outside its range.</exception>
-    public BookReserve(IReadOnlyList<WarrantyJob> jobs, Ratio confidence)
+    public BookReserve(IReadOnlyList<WarrantyJob> jobs, Ratio confidence, Currency currency)
     {
+        Currency = Guard.NotNull(currency, nameof(currency));
         Jobs = Guard.List(jobs, nameof(jobs), 1);
         Guard.Rule(Jobs.Sum(job => (long)job.Count) <= 20_000, nameof(jobs), Jobs.Sum(job => (double)job.Count), Measure.Number, "at most 20000 jobs");
+        foreach (WarrantyJob job in Jobs)
+        {
+            Guard.Rule(currency.Fits(job.CostPerClaim), nameof(jobs), (double)job.CostPerClaim, Measure.Number, "costs with the decimals of " + currency.Code);
+        }
+
         this.confidence = Guard.Within(confidence, Bounds.Below(0.5, 1, Measure.Percent), nameof(confidence));
         claims = AddUp(_ => 1);
-        decimal exact = Jobs.Select(job => job.CostPerClaim * 100).Where(cents => cents > 0).Aggregate(0m, Divisor) / 100;
+        decimal exact = Jobs.Select(job => job.CostPerClaim / currency.SmallestAmount).Where(units => units > 0).Aggregate(0m, Divisor) * currency.SmallestAmount;
         decimal total = Jobs.Sum(job => job.Count * job.CostPerClaim);
         IsExact = exact == 0 || total / exact <= MostCells;
-        cell = exact == 0 ? 0.01m : IsExact ? exact : Math.Ceiling(total / MostCells * 100) / 100;
+        cell = exact == 0 ? currency.SmallestAmount : IsExact ? exact : Math.Ceiling(total / MostCells / currency.SmallestAmount) * currency.SmallestAmount;
         costs = AddUp(job => (int)Math.Ceiling(job.CostPerClaim / cell));
     }
 
     /// <summary>The jobs.</summary>
     public IReadOnlyList<WarrantyJob> Jobs { get; }
+
+    /// <summary>The currency.</summary>
+    public Currency Currency { get; }
 
     /// <summary>Chance that the reserve suffices.</summary>
     public Ratio Confidence => Ratio.FromDecimalFractions(confidence);
@@ -61,17 +71,17 @@ public sealed record BookReserve
     /// <summary>Number of claims that is not exceeded with the confidence.</summary>
     public int Claims => Quantile(claims);
 
-    /// <summary>Cost to expect, rounded to cents.</summary>
-    public decimal ExpectedCost => Money.Round(Mean);
+    /// <summary>Cost to expect, rounded to the currency.</summary>
+    public decimal ExpectedCost => Currency.Round(Mean);
 
-    /// <summary>Standard deviation of the cost, rounded to cents.</summary>
-    public decimal CostDeviation => Money.Round(Deviation);
+    /// <summary>Standard deviation of the cost, rounded to the currency.</summary>
+    public decimal CostDeviation => Currency.Round(Deviation);
 
     /// <summary>The least amount that suffices with the confidence, from the distribution itself.</summary>
     public decimal Reserve => Quantile(costs) * cell;
 
-    /// <summary>The same by the normal approximation, mean + z · standard deviation, rounded to cents: too low where claims are few.</summary>
-    public decimal NormalReserve => Money.Round(Mean + (Z * Deviation));
+    /// <summary>The same by the normal approximation, mean + z · standard deviation, rounded to the currency: too low where claims are few.</summary>
+    public decimal NormalReserve => Currency.Round(Mean + (Z * Deviation));
 
     private double Z => Distribution.ScoreOf(confidence);
 
@@ -96,12 +106,10 @@ public sealed record BookReserve
     }
 
     /// <summary>How expectation, spread and the normal approximation follow. The exact reserve is a sum over all outcomes and has no formula to write out.</summary>
-    /// <param name="currency">How the money is shown.</param>
     /// <returns>The derivation.</returns>
-    /// <exception cref="ArgumentException"><paramref name="currency"/> is empty.</exception>
-    public Workings Workings(string currency)
+    public Workings Workings()
     {
-        Measure money = Measure.Money(currency);
+        Measure money = Measure.Money(Currency);
         Source conditional = Source.Derived("share of those good today that fails within what is left of the term, times the chance of a claim");
         List<WorkingStep> steps = [];
         List<Expression> means = [];
@@ -124,17 +132,17 @@ public sealed record BookReserve
         steps.Add(new("claims to expect", "n_c", Expression.Sum(counts), ExpectedClaims, Measure.Number, sums));
         steps.Add(mean);
         steps.Add(deviation);
-        steps.Add(new("cost to expect", "Q_µ", Expression.RoundToCents(mean.Result()), (double)ExpectedCost, money, sums));
-        steps.Add(new("standard deviation in cents", "Q_σ", Expression.RoundToCents(deviation.Result()), (double)CostDeviation, money, sums));
+        steps.Add(new("cost to expect", "Q_µ", Expression.Round(mean.Result(), Currency), (double)ExpectedCost, money, sums));
+        steps.Add(new("standard deviation, rounded", "Q_σ", Expression.Round(deviation.Result(), Currency), (double)CostDeviation, money, sums));
         Expression z = Expression.Quantity("z", Z, Measure.Number);
-        steps.Add(new("reserve by the normal approximation", "Q_z", Expression.RoundToCents(mean.Result() + (z * deviation.Result())), (double)NormalReserve, money, Source.Derived("normal approximation of the sum")));
+        steps.Add(new("reserve by the normal approximation", "Q_z", Expression.Round(mean.Result() + (z * deviation.Result()), Currency), (double)NormalReserve, money, Source.Derived("normal approximation of the sum")));
         return new Workings("Reserve for a book of jobs", steps);
     }
 
     /// <summary>Reserve and confidence.</summary>
-    /// <returns>Text such as <c>7540.00 suffices with 90 %; 6034.24 is to be expected</c>.</returns>
+    /// <returns>Text such as <c>7540.00 USD suffices with 90 %; 6034.24 USD is to be expected</c>.</returns>
     public override string ToString() =>
-        Figures.Fixed((double)Reserve, 2) + " suffices with " + Measure.Percent.Format(confidence) + "; " + Figures.Fixed((double)ExpectedCost, 2) + " is to be expected";
+        Currency.Text(Reserve) + " suffices with " + Measure.Percent.Format(confidence) + "; " + Currency.Text(ExpectedCost) + " is to be expected";
 
     /// <summary>Whether jobs and confidence are the same; everything else follows from them.</summary>
     /// <param name="other">The reserve to compare with.</param>

@@ -1,53 +1,75 @@
 using System;
+using System.Collections.Generic;
 using System.Globalization;
 
 namespace Refinish.Estimating;
 
-/// <summary>One line of an estimate: amount = quantity × rate, rounded once to cents, halves away from zero.</summary>
-/// <remarks>Quantity and rate are the numbers shown, so that anyone who multiplies them gets the amount.</remarks>
-/// <example><code>
-/// EstimateLine line = new("labour/L-10", LineCategory.Labour, "L-10", "set up the room", 0.79m, "h", 39.04m);
-/// decimal amount = line.Amount;   // 30.84
-/// </code></example>
+/// <summary>
+/// One line of an estimate, with what it costs the shop and its part of what the customer pays. Over all lines the costs add up to
+/// <see cref="PriceEstimate.Cost"/> and the prices to <see cref="PriceEstimate.Total"/>, exactly.
+/// </summary>
+/// <remarks>
+/// The cost is quantity × rate, rounded once to the currency, halves away from zero. The price of a line without a fixed price is its part, by cost, of
+/// what is charged beside fixed prices, cut to whole minor units; what cutting leaves goes to the largest remainders (Hamilton's method).
+/// </remarks>
 public sealed record EstimateLine
 {
-    /// <summary>Makes a line.</summary>
-    /// <param name="id">Identity, unique within an estimate: ids joined by '/', never a description or a position.</param>
-    /// <param name="category">What the line is for.</param>
-    /// <param name="code">Code of the step or item, as people see it.</param>
-    /// <param name="description">What it is.</param>
-    /// <param name="quantity">How much of <paramref name="unit"/>, at most 10⁹ in size.</param>
-    /// <param name="unit">Unit of <paramref name="quantity"/>.</param>
-    /// <param name="rate">Money for one unit; negative for a discount; at most 10⁹ in size.</param>
-    /// <exception cref="ArgumentException">A text is empty.</exception>
-    /// <exception cref="ArgumentOutOfRangeException">A number is too large or <paramref name="category"/> is not a named value.</exception>
-    public EstimateLine(string id, LineCategory category, string code, string description, decimal quantity, string unit, decimal rate)
+    internal EstimateLine(LineKey key, LineCategory category, string code, string description, decimal quantity, LineUnit unit, decimal rate, Currency currency)
     {
-        Id = Guard.Named(id, nameof(id));
-        Category = Guard.Defined(category, nameof(category));
-        Code = Guard.Named(code, nameof(code));
-        Description = Guard.Named(description, nameof(description));
-        Unit = Guard.Named(unit, nameof(unit));
-        Quantity = InRange(quantity, nameof(quantity));
-        Rate = InRange(rate, nameof(rate));
-        Amount = Money.Round(quantity * rate);
+        Id = key.Id;
+        Item = key.Item;
+        Fixture = key.Fixture;
+        Room = key.Room;
+        Worker = key.Worker;
+        Category = category;
+        Code = code;
+        Description = description;
+        Quantity = quantity;
+        Unit = unit;
+        Rate = rate;
+        Currency = currency;
+        SeenBy = category is LineCategory.Option or LineCategory.Subcontract or LineCategory.Allowance or LineCategory.Discount or LineCategory.Tax
+            ? LineReader.Customer
+            : LineReader.Shop;
+        if (category is LineCategory.Tax or LineCategory.Discount)
+        {
+            Price = currency.Round(quantity * rate);
+        }
+        else
+        {
+            Cost = currency.Round(quantity * rate);
+        }
     }
 
-    /// <summary>Identity, unique within an estimate, such as <c>labour/L-10</c> or <c>material/epoxy-primer/946.353</c>.</summary>
+    /// <summary>
+    /// Key of the line, unique within an estimate: <see cref="Item"/>, fixture or else room, and worker, joined by '/', an empty part between two where one is
+    /// left out, such as <c>labour/L-10/tub-1</c> or <c>labour/L-10//bath-1/ada</c>. It follows from ids, never from a description or a position, so that
+    /// two runs and two revisions of a job can be held against each other.
+    /// </summary>
     public string Id { get; }
+
+    /// <summary>
+    /// What is counted, as the shop's books name it: <c>labour/L-10</c>, <c>material/epoxy-primer/750</c> with the size of a kit, <c>option/slip-floor</c>,
+    /// <c>extra/plumber</c>, <c>tax/vat</c>.
+    /// </summary>
+    public string Item { get; }
 
     /// <summary>What the line is for.</summary>
     public LineCategory Category { get; }
 
-    /// <summary>The fixture that the line belongs to; <see langword="null"/>, the job as a whole, when left out.</summary>
-    /// <exception cref="ArgumentException">No identity: empty, too long, or with a '/'.</exception>
-    public string? Fixture
-    {
-        get;
-        init => field = value is null ? null : Guard.Id(value, nameof(Fixture));
-    }
+    /// <summary>Id of the fixture that the line belongs to; <see langword="null"/> when it belongs to several or to none.</summary>
+    public string? Fixture { get; }
 
-    /// <summary>Code of the step or item.</summary>
+    /// <summary>Id of the room that the line belongs to; <see langword="null"/> when it belongs to several or to none, or where only the fixture is known.</summary>
+    public string? Room { get; }
+
+    /// <summary>Id of whoever is paid; <see langword="null"/> where nobody in particular is.</summary>
+    public string? Worker { get; }
+
+    /// <summary>The host's own code for <see cref="Item"/> by <see cref="PriceBook.HostCodes"/>; <see langword="null"/> when it is not mapped.</summary>
+    public string? HostCode { get; internal init; }
+
+    /// <summary>Short code that people know it by, such as that of the labour standard, the material or the option.</summary>
     public string Code { get; }
 
     /// <summary>What it is.</summary>
@@ -56,38 +78,49 @@ public sealed record EstimateLine
     /// <summary>How much.</summary>
     public decimal Quantity { get; }
 
-    /// <summary>Unit of the quantity.</summary>
-    public string Unit { get; }
+    /// <summary>What <see cref="Quantity"/> counts.</summary>
+    public LineUnit Unit { get; }
 
-    /// <summary>Money for one unit.</summary>
+    /// <summary>Money for one unit: what it costs; of a tax the share, of a discount the amount that is taken off.</summary>
     public decimal Rate { get; }
 
-    /// <summary>Quantity × rate, rounded once.</summary>
-    public decimal Amount { get; }
+    /// <summary>What it costs the shop: quantity × rate, rounded once; 0 for discount and tax.</summary>
+    public decimal Cost { get; }
+
+    /// <summary>Its part of what the customer pays, before discount and tax, which have lines of their own; 0 for overhead and warranty, which the others carry.</summary>
+    public decimal Price { get; internal init; }
+
+    /// <summary>Codes of the tax rates that apply to the price; empty when it is not taxed.</summary>
+    public IReadOnlyList<string> Taxes { get; internal init; } = ValueList<string>.Empty;
+
+    /// <summary>Whether any tax applies.</summary>
+    public bool IsTaxable => Taxes.Count > 0;
+
+    /// <summary>For whose eyes the line is meant; see <see cref="LineReader"/>.</summary>
+    public LineReader SeenBy { get; }
+
+    /// <summary>The currency of rate, cost and price.</summary>
+    public Currency Currency { get; }
 
     /// <summary>The line with its numbers.</summary>
-    /// <returns>Text such as <c>L-10 set up the room: 0.79 h × 39.04 = 30.84</c>.</returns>
+    /// <returns>Text such as <c>L-10 set up the room: 0.79 h × 39.04 = 30.84, sold at 56.07</c>.</returns>
     public override string ToString() => string.Format(
         CultureInfo.InvariantCulture,
-        "{0} {1}: {2} {3} × {4} = {5:0.00}",
+        "{0} {1}: {2} × {3} = {4}{5}",
         Code,
         Description,
-        Figures.Significant((double)Quantity, 12),
-        Unit,
+        (Figures.Significant((double)Quantity, 12) + " " + Unit.Symbol()).TrimEnd(),
         Figures.Significant((double)Rate, 12),
-        Amount);
+        Currency.Number(Category is LineCategory.Tax or LineCategory.Discount ? Price : Cost),
+        Category is LineCategory.Tax or LineCategory.Discount ? string.Empty : ", sold at " + Currency.Number(Price));
 
+    /// <summary>Quantity × rate, rounded, as a step of a derivation.</summary>
     internal WorkingStep Step(string symbol, Measure money, Source source)
     {
         Expression q = Expression.Quantity("q", (double)Quantity, Measure.Number);
         Expression r = Expression.Quantity("r", (double)Rate, money);
-        string name = Code + " " + Description + " (" + Unit + ")";
-        return new WorkingStep(name, symbol, Expression.RoundToCents(q * r), (double)Amount, money, source);
-    }
-
-    private static decimal InRange(decimal value, string name)
-    {
-        Guard.Rule(value is >= -Money.Largest and <= Money.Largest, name, (double)value, Measure.Number, "at most 1000000000 in size");
-        return value;
+        string unit = Unit.Symbol();
+        decimal value = Category is LineCategory.Tax or LineCategory.Discount ? Price : Cost;
+        return new WorkingStep(Code + " " + Description + (unit.Length == 0 ? string.Empty : " (" + unit + ")"), symbol, Expression.Round(q * r, Currency), (double)value, money, source);
     }
 }

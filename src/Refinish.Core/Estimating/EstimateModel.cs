@@ -56,7 +56,7 @@ internal sealed class EstimateModel
 
         // What does not vary: consumables, travel, disposal and options, and on the other side warranty and the cost of options at a fixed
         // price.
-        decimal labour = estimate.CostLines.Where(line => line.Category == LineCategory.Labour).Sum(line => line.Amount);
+        decimal labour = estimate.Lines.Where(line => line.Category == LineCategory.Labour).Sum(line => line.Cost);
         directRest = (double)(estimate.DirectCost - labour - estimate.Purchases.Sum(purchase => purchase.Cost));
         spreadRest = (double)estimate.FixedCost;
     }

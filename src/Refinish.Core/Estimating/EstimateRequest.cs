@@ -1,14 +1,11 @@
 using System;
 using System.Collections.Generic;
-using UnitsNet;
 
 namespace Refinish.Estimating;
 
 /// <summary>What a job takes, ready to be priced: labour, materials, fixtures, trips, options, and the concessions made.</summary>
 public sealed record EstimateRequest
 {
-    private readonly decimal discount;
-
     /// <summary>The labour.</summary>
     public required LabourEstimate Labour
     {
@@ -78,22 +75,38 @@ public sealed record EstimateRequest
         init => field = Money.Amount(value, nameof(WarrantyReserve));
     }
 
-    /// <summary>Discount on the price after the minimum charge; 0 to 100 %; none when left out.</summary>
-    /// <exception cref="ArgumentOutOfRangeException">Outside the range.</exception>
-    public Ratio Discount
+    /// <summary>Hired equipment, other trades, allowances; none when left out.</summary>
+    /// <exception cref="ArgumentException">An entry is missing, or two have one id.</exception>
+    public IReadOnlyList<ExtraItem> Extras
     {
-        get => Ratio.FromDecimalFractions((double)discount);
-        init => discount = Money.Fraction(value, Bounds.NotNegative(Measure.Percent, 1), nameof(Discount));
-    }
+        get;
+        init
+        {
+            ValueList<ExtraItem> list = Guard.List(value, nameof(Extras));
+            HashSet<string> ids = new(StringComparer.Ordinal);
+            foreach (ExtraItem extra in list)
+            {
+                if (!ids.Add(extra.Id))
+                {
+                    throw new ArgumentException("Extras holds two entries with the id " + extra.Id + "; each needs its own.", nameof(Extras));
+                }
+            }
+
+            field = list;
+        }
+    } = ValueList<ExtraItem>.Empty;
+
+    /// <summary>Discount on the price after the minimum charge, before tax; <see langword="null"/>, none, when left out.</summary>
+    public Discount? Discount { get; init; }
+
+    /// <summary>Why the customer pays no tax or not every tax; <see langword="null"/>, no reason, when left out.</summary>
+    public TaxExemption? Exemption { get; init; }
 
     /// <summary>
     /// Whether the target margin is to be left over everything, options at a fixed price and discount included. The net price is then the
-    /// least
-    /// amount of whole cents that leaves it. Otherwise the margin is put on what has no fixed price, and the discount comes out of it.
+    /// least amount that leaves it. Otherwise the margin is put on what has no fixed price, and the discount comes out of it.
     /// </summary>
     public bool HoldMargin { get; init; }
-
-    internal decimal DiscountFraction => discount;
 
     /// <summary>Fixtures and hours.</summary>
     /// <returns>One line of text.</returns>

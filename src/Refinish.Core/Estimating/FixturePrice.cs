@@ -3,10 +3,13 @@ namespace Refinish.Estimating;
 /// <summary>One fixture's part of a price.</summary>
 public sealed record FixturePrice
 {
-    internal FixturePrice(FixtureCost cost, decimal amount)
+    private readonly Currency currency;
+
+    internal FixturePrice(FixtureCost cost, decimal amount, Currency currency)
     {
         Cost = cost;
         Amount = amount;
+        this.currency = currency;
     }
 
     /// <summary>Id of the fixture.</summary>
@@ -15,10 +18,10 @@ public sealed record FixturePrice
     /// <summary>What the fixture costs by itself.</summary>
     public FixtureCost Cost { get; }
 
-    /// <summary>Its part of the price, in whole cents.</summary>
+    /// <summary>Its part of the price, in whole minor units.</summary>
     public decimal Amount { get; }
 
     /// <summary>Name and amount.</summary>
     /// <returns>One line of text.</returns>
-    public override string ToString() => Cost.Name + ": " + Figures.Fixed((double)Amount, 2);
+    public override string ToString() => Cost.Name + ": " + currency.Number(Amount);
 }

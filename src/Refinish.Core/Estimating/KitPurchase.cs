@@ -118,8 +118,8 @@ public sealed record KitPurchase
     /// <summary>How cost and volumes follow from the counts.</summary>
     /// <param name="currency">How the money is shown.</param>
     /// <returns>The derivation.</returns>
-    /// <exception cref="ArgumentException"><paramref name="currency"/> is empty.</exception>
-    public Workings Workings(string currency)
+    /// <exception cref="ArgumentNullException"><paramref name="currency"/> is missing.</exception>
+    public Workings Workings(Currency currency)
     {
         Measure money = Measure.Money(currency);
         Source choice = Source.Derived("cheapest whole numbers of kits that hold the need, by search with bounds");

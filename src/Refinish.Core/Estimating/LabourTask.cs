@@ -59,6 +59,22 @@ public sealed record LabourTask
         init => field = value is null ? null : Guard.Named(value, nameof(Id));
     }
 
+    /// <summary>Id of the fixture that it belongs to; <see langword="null"/>, none or several, when left out.</summary>
+    /// <exception cref="ArgumentException">No identity: empty, too long, or with a '/'.</exception>
+    public string? Fixture
+    {
+        get;
+        init => field = value is null ? null : Guard.Id(value, nameof(Fixture));
+    }
+
+    /// <summary>Id of the room that it belongs to; <see langword="null"/>, none or several, when left out.</summary>
+    /// <exception cref="ArgumentException">No identity: empty, too long, or with a '/'.</exception>
+    public string? Room
+    {
+        get;
+        init => field = value is null ? null : Guard.Id(value, nameof(Room));
+    }
+
     /// <summary>Id of whoever does it; <see langword="null"/>, nobody in particular, when left out.</summary>
     /// <exception cref="ArgumentException">No identity: empty, too long, or with a '/'.</exception>
     public string? Worker

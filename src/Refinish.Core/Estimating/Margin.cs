@@ -9,7 +9,7 @@ namespace Refinish.Estimating;
 /// <remarks>price = cost / (1 − margin); markup = margin / (1 − margin). Definitions. A default margin is zero.</remarks>
 /// <example><code>
 /// Margin margin = new(Ratio.FromPercent(45));
-/// decimal price = margin.PriceFor(300m);            // 545.45, not 435.00
+/// decimal price = margin.PriceFor(300m, Currency.Of("USD"));   // 545.45, not 435.00
 /// Ratio markup = margin.ToMarkup().OfCost;          // 81.8 %
 /// </code></example>
 public readonly record struct Margin
@@ -33,15 +33,18 @@ public readonly record struct Margin
 
     internal decimal Fraction => ofPrice;
 
-    /// <summary>The price that leaves this margin, rounded once to cents, halves away from zero.</summary>
-    /// <param name="cost">The cost, at least 0; the price may not pass 10²⁶.</param>
+    /// <summary>The price that leaves this margin, rounded once to the currency, halves away from zero.</summary>
+    /// <param name="cost">The cost, at least 0; the price may not pass 10²⁵.</param>
+    /// <param name="currency">The currency.</param>
     /// <returns>cost / (1 − margin).</returns>
+    /// <exception cref="ArgumentNullException"><paramref name="currency"/> is missing.</exception>
     /// <exception cref="ArgumentOutOfRangeException"><paramref name="cost"/> is negative or makes too large a price.</exception>
-    public decimal PriceFor(decimal cost)
+    public decimal PriceFor(decimal cost, Currency currency)
     {
+        Guard.NotNull(currency, nameof(currency));
         Guard.Money(cost, nameof(cost));
-        Guard.Rule(cost <= 1e26m * (1 - ofPrice), nameof(cost), (double)cost, Measure.Number, "no more than makes a price of 10²⁶");
-        return Money.Round(cost / (1 - ofPrice));
+        Guard.Rule(cost <= 1e25m * (1 - ofPrice), nameof(cost), (double)cost, Measure.Number, "no more than makes a price of 10²⁵");
+        return currency.Round(cost / (1 - ofPrice));
     }
 
     /// <summary>The same profit as a share of the cost.</summary>

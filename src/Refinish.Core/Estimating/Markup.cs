@@ -24,11 +24,14 @@ public readonly record struct Markup
     /// <summary>Profit as a share of the cost.</summary>
     public Ratio OfCost => Ratio.FromDecimalFractions((double)ofCost);
 
-    /// <summary>The price that this markup makes, rounded once to cents, halves away from zero.</summary>
+    /// <summary>The price that this markup makes, rounded once to the currency, halves away from zero.</summary>
     /// <param name="cost">The cost, at least 0.</param>
+    /// <param name="currency">The currency.</param>
     /// <returns>cost × (1 + markup).</returns>
+    /// <exception cref="ArgumentNullException"><paramref name="currency"/> is missing.</exception>
     /// <exception cref="ArgumentOutOfRangeException"><paramref name="cost"/> is negative.</exception>
-    public decimal PriceFor(decimal cost) => Money.Round(Guard.Money(cost, nameof(cost)) * (1 + ofCost));
+    public decimal PriceFor(decimal cost, Currency currency) =>
+        Guard.NotNull(currency, nameof(currency)).Round(Guard.Money(cost, nameof(cost)) * (1 + ofCost));
 
     /// <summary>The same profit as a share of the price.</summary>
     /// <returns>markup / (1 + markup).</returns>

@@ -3,15 +3,11 @@ using UnitsNet;
 
 namespace Refinish.Estimating;
 
-/// <summary>The one rounding rule for money: to cents, halves away from zero, once per line.</summary>
+/// <summary>Bounds of amounts of money, and coins. Amounts are rounded by their <see cref="Currency"/>.</summary>
 internal static class Money
 {
     /// <summary>Shares and quantities beyond this would overflow a decimal product.</summary>
     public const decimal Largest = 1_000_000_000m;
-
-    public static decimal Round(decimal amount) => Math.Round(amount, 2, MidpointRounding.AwayFromZero);
-
-    public static decimal Round(double amount) => Round((decimal)amount);
 
     /// <summary>To the nearest multiple of a coin; unchanged for a coin of zero.</summary>
     public static decimal RoundTo(decimal amount, decimal coin) => coin == 0 ? amount : Math.Round(amount / coin, 0, MidpointRounding.AwayFromZero) * coin;
@@ -27,6 +23,4 @@ internal static class Money
     }
 
     public static decimal? Amount(decimal? value, string name) => value is decimal amount ? Amount(amount, name) : null;
-
-    public static string Text(decimal amount, string currency) => Measure.Money(currency).Format((double)amount);
 }

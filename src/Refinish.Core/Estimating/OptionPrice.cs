@@ -5,19 +5,19 @@ namespace Refinish.Estimating;
 
 /// <summary>An extra that the customer can choose: slip-resistant floor, colour change, drain trim, hardware.</summary>
 /// <example><code>
-/// OptionPrice floor = new("X-10", "slip-resistant floor", "each", 6m, 75m);   // sold at 75
-/// OptionPrice trim = new("X-30", "new drain and overflow trim", "set", 18m);  // sold at the margin of the job
+/// OptionPrice floor = new("X-10", "slip-resistant floor", LineUnit.Each, 6m, 75m);   // sold at 75
+/// OptionPrice trim = new("X-30", "new drain and overflow trim", LineUnit.Set, 18m);  // sold at the margin of the job
 /// </code></example>
 public sealed record OptionPrice
 {
     /// <summary>Makes an option that is sold at the margin of the job.</summary>
     /// <param name="code">Code of the shop's own.</param>
     /// <param name="description">What the customer reads.</param>
-    /// <param name="unit">Unit of sale, such as "each" or "m".</param>
+    /// <param name="unit">Unit of sale; not money.</param>
     /// <param name="cost">What one unit costs the shop beyond the labour and materials that the job already lists, 0 to 10⁹.</param>
-    /// <exception cref="ArgumentException">A text is empty, or <paramref name="code"/> is no identity.</exception>
+    /// <exception cref="ArgumentException">A text is empty, <paramref name="code"/> is no identity, or <paramref name="unit"/> is money.</exception>
     /// <exception cref="ArgumentOutOfRangeException"><paramref name="cost"/> is outside its range.</exception>
-    public OptionPrice(string code, string description, string unit, decimal cost)
+    public OptionPrice(string code, string description, LineUnit unit, decimal cost)
         : this(code, description, unit, cost, null)
     {
     }
@@ -25,16 +25,18 @@ public sealed record OptionPrice
     /// <summary>Makes an option with a fixed price.</summary>
     /// <param name="code">Code of the shop's own.</param>
     /// <param name="description">What the customer reads.</param>
-    /// <param name="unit">Unit of sale, such as "each" or "m".</param>
+    /// <param name="unit">Unit of sale; not money.</param>
     /// <param name="cost">What one unit costs the shop beyond the labour and materials that the job already lists, 0 to 10⁹.</param>
     /// <param name="price">Fixed price of one unit, 0 to 10⁹; <see langword="null"/> when it is sold at the margin of the job.</param>
-    /// <exception cref="ArgumentException">A text is empty, or <paramref name="code"/> is no identity.</exception>
+    /// <exception cref="ArgumentException">A text is empty, <paramref name="code"/> is no identity, or <paramref name="unit"/> is money.</exception>
     /// <exception cref="ArgumentOutOfRangeException">An amount is outside its range.</exception>
-    public OptionPrice(string code, string description, string unit, decimal cost, decimal? price)
+    public OptionPrice(string code, string description, LineUnit unit, decimal cost, decimal? price)
     {
         Code = Guard.Id(code, nameof(code));
         Description = Guard.Named(description, nameof(description));
-        Unit = Guard.Named(unit, nameof(unit));
+        Unit = Guard.Defined(unit, nameof(unit)) != LineUnit.Money
+            ? unit
+            : throw new ArgumentException("unit is Money; allowed: a unit of what is sold.", nameof(unit));
         Cost = Money.Amount(cost, nameof(cost));
         Price = Money.Amount(price, nameof(price));
     }
@@ -46,7 +48,7 @@ public sealed record OptionPrice
     public string Description { get; }
 
     /// <summary>Unit of sale.</summary>
-    public string Unit { get; }
+    public LineUnit Unit { get; }
 
     /// <summary>What one unit costs the shop.</summary>
     public decimal Cost { get; }

@@ -6,18 +6,15 @@ namespace Refinish.Estimating;
 /// <summary>All orders of one option for one fixture, to be one line of an estimate.</summary>
 internal sealed class OrderedOption
 {
-    private OrderedOption(OptionOrder order, string id)
+    private OrderedOption(OptionOrder order)
     {
-        Id = id;
         Code = order.Code;
         Fixture = order.Fixture;
     }
 
-    public string Id { get; }
-
     public string Code { get; }
 
-    public string? Fixture { get; private set; }
+    public string? Fixture { get; }
 
     public decimal Quantity { get; private set; }
 
@@ -32,17 +29,12 @@ internal sealed class OrderedOption
         Dictionary<string, OrderedOption> byId = new(StringComparer.Ordinal);
         for (int i = 0; i < orders.Count; i++)
         {
-            string id = "option/" + (orders[i].Fixture ?? "job") + "/" + orders[i].Code;
+            string id = new LineKey(orders[i].Code, orders[i].Fixture).Id;
             if (!byId.TryGetValue(id, out OrderedOption? one))
             {
-                one = new OrderedOption(orders[i], id);
+                one = new OrderedOption(orders[i]);
                 byId.Add(id, one);
                 all.Add(one);
-            }
-            else if (one.Fixture != orders[i].Fixture)
-            {
-                // A fixture that is itself called "job".
-                one.Fixture = null;
             }
 
             one.Quantity += orders[i].Quantity;

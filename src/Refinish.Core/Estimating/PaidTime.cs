@@ -48,6 +48,22 @@ public sealed record PaidTime
         init => field = value is null ? null : Guard.Id(value, nameof(Worker));
     }
 
+    /// <summary>Id of the fixture that it belongs to; <see langword="null"/>, none or several, when left out.</summary>
+    /// <exception cref="ArgumentException">No identity: empty, too long, or with a '/'.</exception>
+    public string? Fixture
+    {
+        get;
+        init => field = value is null ? null : Guard.Id(value, nameof(Fixture));
+    }
+
+    /// <summary>Id of the room that it belongs to; <see langword="null"/>, none or several, when left out.</summary>
+    /// <exception cref="ArgumentException">No identity: empty, too long, or with a '/'.</exception>
+    public string? Room
+    {
+        get;
+        init => field = value is null ? null : Guard.Id(value, nameof(Room));
+    }
+
     internal double Hours => seconds / 3600;
 
     /// <summary>What is paid for, and how long.</summary>

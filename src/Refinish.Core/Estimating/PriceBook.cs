@@ -10,7 +10,7 @@ namespace Refinish.Estimating;
 /// <example><code>
 /// PriceBook book = new()
 /// {
-///     Currency = "USD",
+///     Currency = Currency.Of("USD"),
 ///     LabourRate = 32m,
 ///     Burden = Ratio.FromPercent(22),
 ///     Materials = [new("acrylic-urethane-topcoat", Volume.FromMilliliters(1183), 78m)],
@@ -21,14 +21,13 @@ public sealed record PriceBook
 {
     private readonly decimal burden;
     private readonly decimal overheadFraction;
-    private readonly decimal tax;
 
-    /// <summary>Code or sign of the currency, as it is to be shown. Amounts have two decimals.</summary>
-    /// <exception cref="ArgumentException">Empty.</exception>
-    public required string Currency
+    /// <summary>The currency of every amount. Rates, such as wages and prices of a unit, may have more decimals than it; whole amounts may not.</summary>
+    /// <exception cref="ArgumentNullException">Missing.</exception>
+    public required Currency Currency
     {
         get;
-        init => field = Guard.Named(value, nameof(Currency));
+        init => field = Guard.NotNull(value, nameof(Currency));
     }
 
     /// <summary>Wage of one person for one hour, without burden; <see langword="null"/> when not known.</summary>
@@ -117,7 +116,7 @@ public sealed record PriceBook
         }
     } = ValueList<OptionPrice>.Empty;
 
-    /// <summary>Least that is charged for a job before discount and tax; none when left out.</summary>
+    /// <summary>Least that is charged for a job before tax; none when left out. See <see cref="Discount.MayUndercutMinimum"/>.</summary>
     /// <exception cref="ArgumentOutOfRangeException">Negative or too large.</exception>
     public decimal MinimumCharge
     {
@@ -128,32 +127,67 @@ public sealed record PriceBook
     /// <summary>Profit wanted as a share of the price; none when left out.</summary>
     public Margin TargetMargin { get; init; }
 
-    /// <summary>Sales tax on the net price; 0 to 100 %; none when left out. Which lines are taxable is for a tax adviser.</summary>
-    /// <exception cref="ArgumentOutOfRangeException">Outside the range.</exception>
-    public Ratio SalesTax
-    {
-        get => Ratio.FromDecimalFractions((double)tax);
-        init => tax = Money.Fraction(value, Bounds.NotNegative(Measure.Percent, 1), nameof(SalesTax));
-    }
-
-    /// <summary>The total is rounded to a multiple of this, such as 0.05 or 1; no rounding when left out; whole cents.</summary>
-    /// <exception cref="ArgumentOutOfRangeException">Negative, too large, or not whole cents.</exception>
-    public decimal CashStep
+    /// <summary>The taxes that may apply, each on the categories of lines that it names; none when left out. Which lines are taxable is for a tax adviser.</summary>
+    /// <exception cref="ArgumentException">An entry is missing, or two have one code.</exception>
+    public IReadOnlyList<TaxRate> Taxes
     {
         get;
         init
         {
-            Money.Amount(value, nameof(CashStep));
-            Guard.Rule(Money.Round(value) == value, nameof(CashStep), (double)value, Measure.Number, "whole cents");
-            field = value;
+            ValueList<TaxRate> list = Guard.List(value, nameof(Taxes));
+            HashSet<string> codes = new(StringComparer.Ordinal);
+            foreach (TaxRate rate in list)
+            {
+                if (!codes.Add(rate.Code))
+                {
+                    throw new ArgumentException("Taxes holds two rates with the code " + rate.Code + "; each needs its own.", nameof(Taxes));
+                }
+            }
+
+            field = list;
         }
+    } = ValueList<TaxRate>.Empty;
+
+    /// <summary>Where tax is rounded; on the sum when left out.</summary>
+    /// <exception cref="ArgumentOutOfRangeException">Not a named value.</exception>
+    public TaxRounding TaxRounding
+    {
+        get;
+        init => field = Guard.Defined(value, nameof(TaxRounding));
     }
+
+    /// <summary>What is paid is rounded to a multiple of this coin, such as 0.05; no rounding when left out. The total itself is not rounded.</summary>
+    /// <exception cref="ArgumentOutOfRangeException">Negative or too large.</exception>
+    public decimal CashStep
+    {
+        get;
+        init => field = Money.Amount(value, nameof(CashStep));
+    }
+
+    /// <summary>The host's own codes for items of the estimate; none when left out.</summary>
+    /// <exception cref="ArgumentException">An entry is missing, or an item is mapped twice.</exception>
+    public IReadOnlyList<HostCode> HostCodes
+    {
+        get;
+        init
+        {
+            ValueList<HostCode> list = Guard.List(value, nameof(HostCodes));
+            HashSet<string> items = new(StringComparer.Ordinal);
+            foreach (HostCode code in list)
+            {
+                if (!items.Add(code.Item))
+                {
+                    throw new ArgumentException("HostCodes maps the item " + code.Item + " twice.", nameof(HostCodes));
+                }
+            }
+
+            field = list;
+        }
+    } = ValueList<HostCode>.Empty;
 
     internal decimal BurdenFraction => burden;
 
     internal decimal OverheadFraction => overheadFraction;
-
-    internal decimal TaxFraction => tax;
 
     internal OptionPrice? Find(string code)
     {
@@ -168,9 +202,63 @@ public sealed record PriceBook
         return null;
     }
 
+    internal TaxRate? FindTax(string code)
+    {
+        for (int i = 0; i < Taxes.Count; i++)
+        {
+            if (Taxes[i].Code == code)
+            {
+                return Taxes[i];
+            }
+        }
+
+        return null;
+    }
+
+    /// <summary>Codes of the rates that apply to a category.</summary>
+    internal ValueList<string> TaxesOn(LineCategory category)
+    {
+        if (Taxes.Count == 0)
+        {
+            return ValueList<string>.Empty;
+        }
+
+        List<string> codes = [];
+        foreach (TaxRate rate in Taxes)
+        {
+            if (rate.AppliesTo(category))
+            {
+                codes.Add(rate.Code);
+            }
+        }
+
+        return new ValueList<string>(codes);
+    }
+
+    /// <summary>The host's code of an item; that of a material without its size when there is none for the size.</summary>
+    internal string? HostCodeOf(string item)
+    {
+        string? code = null;
+        for (int i = 0; i < HostCodes.Count; i++)
+        {
+            if (HostCodes[i].Item == item)
+            {
+                return HostCodes[i].Code;
+            }
+
+            if (item.StartsWith("material/", StringComparison.Ordinal) && item.Length > HostCodes[i].Item.Length
+                && item[HostCodes[i].Item.Length] == '/' && item.StartsWith(HostCodes[i].Item, StringComparison.Ordinal) && HostCodes[i].Item.Length > "material/".Length)
+            {
+                code = HostCodes[i].Code;
+            }
+        }
+
+        return code;
+    }
+
     /// <summary>The currency and the number of prices.</summary>
     /// <returns>One line of text.</returns>
     public override string ToString() =>
-        "price book in " + Currency + " with " + Figures.Fixed(Materials.Count, 0) + " material prices and "
+        "price book in " + Currency.Code + " with " + Figures.Fixed(Materials.Count, 0) + " material prices and "
         + Figures.Fixed(Options.Count, 0) + " options";
 }

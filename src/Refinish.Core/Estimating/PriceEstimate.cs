@@ -6,24 +6,23 @@ using UnitsNet;
 namespace Refinish.Estimating;
 
 /// <summary>
-/// What a job costs the shop and what it is sold for. Each line is rounded once; the total is the sum of its lines, to the cent.
+/// What a job costs the shop and what it is sold for, line by line: each line has its cost and its price, and both add up exactly.
 /// </summary>
 /// <remarks>
-/// cost = Σ cost lines; price at margin = cost of everything without a fixed price / (1 − margin), rounded once, plus the options at fixed
-/// price;
+/// cost = Σ cost of the lines; price at margin = cost of everything without a fixed price / (1 − margin), rounded once, plus the fixed prices;
 /// or, with <see cref="EstimateRequest.HoldMargin"/>, so much that this margin is left over every cost after the discount;
-/// subtotal = the larger of that and the minimum charge; net = subtotal − discount; total = net + sales tax, rounded to the cash step.
-/// The lines for the customer carry the same quantities as the cost lines at rates that spread overhead, warranty and margin over them;
-/// a last line takes the cents that rounding leaves. Halves round away from zero.
-/// Tasks of one standard, worker and wage make one line. Every line has an id that is unique within the estimate and does not depend on its
+/// subtotal = the larger of that and the minimum charge; net = subtotal − discount; total = net + taxes; payable = total rounded to the cash step.
+/// Lines without a fixed price carry the rest of the subtotal in proportion to their cost; those of overhead and warranty carry none. A discount lowers
+/// the taxed price of every line in proportion. Halves round away from zero.
+/// Labour of one standard, place, worker and wage makes one line. Every line has a key that is unique within the estimate and does not depend on its
 /// place.
-/// A rate that the price book does not have, or an amount of more than 10⁹, is a <see cref="PriceGap"/>: then there is no price, rather
-/// than a wrong one.
+/// A rate that the price book does not have, an amount of more than 10⁹, or a whole amount with more decimals than its currency is a
+/// <see cref="PriceGap"/>: then there is no price, rather than a wrong one.
 /// </remarks>
 /// <example><code>
 /// PriceBook book = new()
 /// {
-///     Currency = "USD",
+///     Currency = Currency.Of("USD"),
 ///     LabourRate = 30m,
 ///     TravelPerTrip = 25m,
 ///     DisposalPerJob = 10m,
@@ -38,6 +37,7 @@ namespace Refinish.Estimating;
 public sealed record PriceEstimate
 {
     private readonly PricedCosts costs;
+    private readonly PriceLines sold;
 
     /// <summary>Prices a job.</summary>
     /// <param name="book">The shop's rates.</param>
@@ -48,23 +48,11 @@ public sealed record PriceEstimate
         Book = Guard.NotNull(book, nameof(book));
         Request = Guard.NotNull(request, nameof(request));
         costs = new PricedCosts(book, request);
+        sold = new PriceLines(costs, book, request);
         Purchases = new ValueList<KitPurchase>(costs.Purchases);
-        CostLines = costs.Lines();
-        Gaps = new ValueList<PriceGap>(costs.Gaps);
-        if (Gaps.Count > 0)
-        {
-            Lines = ValueList<EstimateLine>.Empty;
-            return;
-        }
-
-        CustomerLines sold = new(costs, book, request);
         Lines = sold.Lines;
-        Cost = costs.Cost;
-        PriceAtMargin = costs.AtMargin + costs.FixedPrice;
-        Subtotal = sold.Subtotal;
-        Net = sold.Net;
-        Tax = sold.Tax;
-        Total = sold.Total;
+        Gaps = new ValueList<PriceGap>(costs.Gaps);
+        Taxes = new ValueList<TaxAmount>(sold.Taxes);
     }
 
     /// <summary>The shop's rates.</summary>
@@ -82,35 +70,45 @@ public sealed record PriceEstimate
     /// <summary>The kits that are bought.</summary>
     public IReadOnlyList<KitPurchase> Purchases { get; }
 
-    /// <summary>What the job costs the shop, line by line; with a gap, the lines that could be priced.</summary>
-    public IReadOnlyList<EstimateLine> CostLines { get; }
-
-    /// <summary>What the customer pays, line by line; they add up to <see cref="Total"/>. Empty when something is missing.</summary>
+    /// <summary>Every line, with cost and price; with a gap, the lines that could be costed, without prices.</summary>
     public IReadOnlyList<EstimateLine> Lines { get; }
 
-    /// <summary>Sum of the cost lines; <see langword="null"/> when something is missing.</summary>
-    public decimal? Cost { get; }
+    /// <summary>Sum of the costs; <see langword="null"/> when something is missing.</summary>
+    public decimal? Cost => Known(costs.Cost);
 
     /// <summary>
     /// Price at the target margin with options at their fixed prices, before discount; <see langword="null"/> when something is missing.
     /// </summary>
-    public decimal? PriceAtMargin { get; }
+    public decimal? PriceAtMargin => Known(sold.AtMargin + costs.FixedPrice);
 
     /// <summary>That, or the minimum charge when it is larger; <see langword="null"/> when something is missing.</summary>
-    public decimal? Subtotal { get; }
+    public decimal? Subtotal => Known(sold.Subtotal);
+
+    /// <summary>Discount that is given, cut where the minimum charge holds; <see langword="null"/> when something is missing.</summary>
+    public decimal? DiscountGiven => Known(sold.DiscountGiven);
+
+    /// <summary>What the minimum charge takes off the discount that was asked for; <see langword="null"/> when something is missing.</summary>
+    public decimal? DiscountWithheld => Known(sold.DiscountAsked - sold.DiscountGiven);
 
     /// <summary>After the discount, before tax; <see langword="null"/> when something is missing.</summary>
-    public decimal? Net { get; }
+    public decimal? Net => Known(sold.Net);
 
-    /// <summary>Sales tax; <see langword="null"/> when something is missing.</summary>
-    public decimal? Tax { get; }
+    /// <summary>Each tax rate of the price book with what it comes to; empty when something is missing.</summary>
+    public IReadOnlyList<TaxAmount> Taxes { get; }
 
-    /// <summary>What the customer pays; <see langword="null"/> when something is missing.</summary>
-    public decimal? Total { get; }
+    /// <summary>All taxes together; <see langword="null"/> when something is missing.</summary>
+    public decimal? Tax => Known(sold.Tax);
 
-    /// <summary>What can hurt with the options ordered.</summary>
+    /// <summary>Price with tax: the sum of the prices of all lines; <see langword="null"/> when something is missing.</summary>
+    public decimal? Total => Known(sold.Total);
+
+    /// <summary>What is paid: <see cref="Total"/> rounded to the cash step; <see langword="null"/> when something is missing.</summary>
+    public decimal? Payable => Known(sold.Payable);
+
+    /// <summary>What can hurt with the options and extras ordered.</summary>
     public IReadOnlyList<Caution> Cautions => new ValueList<Caution>(Request.Options
         .SelectMany(order => Book.Find(order.Code)?.Cautions ?? [])
+        .Concat(Request.Extras.SelectMany(extra => extra.Cautions))
         .Distinct());
 
     /// <summary>Whether the minimum charge made the price.</summary>
@@ -135,18 +133,22 @@ public sealed record PriceEstimate
         Source.Derived("a price below cost is a loss"),
         "raise the price, drop the discount or cut hours");
 
+    internal PricedCosts Costs => costs;
+
+    internal PriceLines Sold => sold;
+
     internal decimal DirectCost => costs.DirectCost;
 
     internal decimal FixedCost => costs.FixedCost;
 
     /// <summary>How cost and price follow, line by line.</summary>
     /// <returns>The derivation; with a gap, only the cost lines that could be priced.</returns>
-    public Workings Workings() => PriceWorkings.Of(this, costs);
+    public Workings Workings() => PriceWorkings.Of(this);
 
     /// <summary>The total, or what is missing.</summary>
     /// <returns>Text such as <c>170.36 USD</c>.</returns>
     public override string ToString() =>
-        Total is decimal total ? Money.Text(total, Book.Currency) : "no price: " + string.Join("; ", Gaps.Select(gap => gap.ToString()));
+        Total is decimal total ? Book.Currency.Text(total) : "no price: " + string.Join("; ", Gaps.Select(gap => gap.ToString()));
 
     /// <summary>Whether book and request are the same; everything else follows from them.</summary>
     /// <param name="other">The estimate to compare with.</param>
@@ -155,4 +157,6 @@ public sealed record PriceEstimate
 
     /// <inheritdoc/>
     public override int GetHashCode() => unchecked((Book.GetHashCode() * 31) + Request.GetHashCode());
+
+    private decimal? Known(decimal amount) => IsComplete ? amount : null;
 }

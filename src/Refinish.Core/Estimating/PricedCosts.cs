@@ -6,104 +6,101 @@ namespace Refinish.Estimating;
 /// <summary>The cost lines of a job and why some have no price.</summary>
 internal sealed class PricedCosts
 {
-    private const string TooMuch = "more than 1000000000, the largest amount that is reckoned with";
+    public const string TooMuch = "more than 1000000000, the largest amount that is reckoned with";
 
     private readonly PriceBook book;
-    private readonly List<EstimateLine> fixedCosts = [];
+    private readonly EstimateRequest request;
+    private readonly Currency currency;
     private decimal labourHours;
-    private decimal spreadCost;
+    private decimal warranty;
 
     public PricedCosts(PriceBook book, EstimateRequest request)
     {
         this.book = book;
-        Direct = new(request.Labour.Lines.Count + request.PaidTime.Count + request.Materials.Count + request.Options.Count + 3);
-        AddLabour(request);
-        AddMaterials(request.Materials);
-        AddCounted("consumables", LineCategory.Consumables, "C-01", request.Fixtures, "fixture", book.ConsumablesPerFixture);
-        AddCounted("travel", LineCategory.Travel, "T-01", request.Trips, "trip", book.TravelPerTrip);
-        AddCounted("waste", LineCategory.Waste, "D-01", 1, "job", book.DisposalPerJob);
-        AddOptions(request.Options);
-        AddOverhead(request.WarrantyReserve);
-        Cost = DirectCost + OptionCost + spreadCost;
+        this.request = request;
+        currency = book.Currency;
+        Direct = new(request.Labour.Lines.Count + request.PaidTime.Count + request.Materials.Count + request.Options.Count + request.Extras.Count + 3);
+        AddLabour();
+        AddMaterials();
+        AddCounted("consumables", LineCategory.Consumables, "consumables", request.Fixtures, LineUnit.Fixture, book.ConsumablesPerFixture, nameof(book.ConsumablesPerFixture));
+        AddCounted("travel", LineCategory.Travel, "travel", request.Trips, LineUnit.Trip, book.TravelPerTrip, nameof(book.TravelPerTrip));
+        AddCounted("waste", LineCategory.Waste, "waste disposal", 1, LineUnit.Job, book.DisposalPerJob, nameof(book.DisposalPerJob));
+        AddOptions();
+        AddExtras();
+        AddOverhead();
+        Cost = DirectCost + FixedPriceCost + SpreadCost;
         if (Cost > Money.Largest)
         {
-            Gaps.Add(new PriceGap("cost", "A-06", "cost of the job", TooMuch));
+            Gaps.Add(new PriceGap("cost", "cost", "cost of the job", TooMuch));
         }
-
-        SetPrice(request);
     }
 
     public List<PriceGap> Gaps { get; } = [];
 
     public List<KitPurchase> Purchases { get; } = [];
 
-    /// <summary>Cost lines that the customer sees at a higher rate.</summary>
+    /// <summary>Cost lines whose price follows from their cost.</summary>
     public List<EstimateLine> Direct { get; }
 
-    /// <summary>Overhead and warranty.</summary>
+    /// <summary>Cost lines with a fixed price.</summary>
+    public List<EstimateLine> Fixed { get; } = [];
+
+    /// <summary>Overhead and warranty, whose price the direct lines carry.</summary>
     public List<EstimateLine> Spread { get; } = [];
 
-    /// <summary>Options as sold at their fixed price.</summary>
-    public List<EstimateLine> FixedPrices { get; } = [];
-
     public decimal DirectCost { get; private set; }
+
+    public decimal FixedPriceCost { get; private set; }
+
+    public decimal SpreadCost { get; private set; }
+
+    /// <summary>What is charged at fixed prices.</summary>
+    public decimal FixedPrice { get; private set; }
 
     /// <summary>Every cost line together.</summary>
     public decimal Cost { get; }
 
     /// <summary>Cost that the target margin is put on.</summary>
-    public decimal MarkedUp => DirectCost + spreadCost;
+    public decimal MarkedUp => DirectCost + SpreadCost;
 
-    /// <summary>Cost of options at a fixed price and warranty: what neither hours nor materials change.</summary>
-    public decimal FixedCost => OptionCost + Warranty;
-
-    public decimal FixedPrice { get; private set; }
-
-    /// <summary>What is charged for everything without a fixed price.</summary>
-    public decimal AtMargin { get; private set; }
-
-    /// <summary>The least net price that leaves the target margin over every cost; for a request that holds the margin.</summary>
-    public decimal HeldNet { get; private set; }
-
-    private decimal OptionCost { get; set; }
-
-    private decimal Warranty { get; set; }
+    /// <summary>Cost of what has a fixed price, and warranty: what neither hours nor materials change.</summary>
+    public decimal FixedCost => FixedPriceCost + warranty;
 
     /// <summary>What an hour at a wage costs the shop.</summary>
-    public static decimal Burdened(PriceBook book, decimal wage) => Money.Round(wage * (1 + book.BurdenFraction));
+    public static decimal Burdened(PriceBook book, decimal wage) => book.Currency.Round(wage * (1 + book.BurdenFraction));
 
-    /// <summary>Every cost line: direct, options at a fixed price, then what is spread over the customer's lines.</summary>
-    public ValueList<EstimateLine> Lines() => new([.. Direct, .. fixedCosts, .. Spread]);
-
-    private void AddLabour(EstimateRequest request)
+    private void AddLabour()
     {
         foreach (PricedLabour labour in PricedLabour.Of(request.Labour.Lines))
         {
-            AddHours(labour.Id, labour.Code, labour.Description, labour.Hours, labour.Wage);
+            AddHours(labour.Key, labour.Task.Standard.Code, labour.Task.Standard.Description, labour.Hours, labour.Task.Wage);
         }
 
         for (int i = 0; i < request.PaidTime.Count; i++)
         {
             PaidTime paid = request.PaidTime[i];
-            AddHours("paid-time/" + paid.Id + (paid.Worker is null ? string.Empty : "/" + paid.Worker), Numbered("P-", i + 1), paid.Description, Money.Round(paid.Hours), paid.Wage);
+            AddHours(
+                new("paid-time/" + paid.Id, paid.Fixture, paid.Room, paid.Worker), paid.Id, paid.Description,
+                Math.Round((decimal)paid.Hours, 2, MidpointRounding.AwayFromZero), paid.Wage);
         }
     }
 
-    private void AddHours(string id, string code, string description, decimal hours, decimal? wage)
+    private void AddHours(LineKey key, string code, string description, decimal hours, decimal? wage)
     {
         labourHours += hours;
         if ((wage ?? book.LabourRate) is decimal known)
         {
-            AddDirect(Line(id, LineCategory.Labour, code, description, hours, "h", Burdened(book, known)));
+            AddDirect(Line(key, LineCategory.Labour, code, description, hours, LineUnit.Hour, Burdened(book, known)));
         }
         else
         {
-            Gaps.Add(new PriceGap(id, code, description, "no labour rate in the price book (LabourRate)"));
+            Gaps.Add(new PriceGap(key.Id, code, description, "no labour rate in the price book (LabourRate)"));
         }
     }
 
-    private void AddMaterials(IReadOnlyList<MaterialNeed> needs)
+    private void AddMaterials()
     {
+        IReadOnlyList<MaterialNeed> needs = request.Materials;
         List<MaterialNeed> items = new(needs.Count);
         List<double> volumes = new(needs.Count);
         Dictionary<string, int> numbers = new(needs.Count, StringComparer.Ordinal);
@@ -122,11 +119,11 @@ internal sealed class PricedCosts
 
         for (int i = 0; i < items.Count; i++)
         {
-            AddMaterial(items[i], volumes[i], Numbered("M-", i + 1));
+            AddMaterial(items[i], volumes[i]);
         }
     }
 
-    private void AddMaterial(MaterialNeed item, double volume, string code)
+    private void AddMaterial(MaterialNeed item, double volume)
     {
         string id = "material/" + item.Item;
         List<MaterialPrice> prices = [];
@@ -140,13 +137,13 @@ internal sealed class PricedCosts
 
         if (prices.Count == 0)
         {
-            Gaps.Add(new PriceGap(id, code, item.Name, "no kit of it in the price book"));
+            Gaps.Add(new PriceGap(id, item.Item, item.Name, "no kit of it in the price book"));
             return;
         }
 
         if (volume > KitPurchase.MostNeeded)
         {
-            Gaps.Add(new PriceGap(id, code, item.Name, "more than 1000 m³ is needed, the largest volume that is bought"));
+            Gaps.Add(new PriceGap(id, item.Item, item.Name, "more than 1000 m³ is needed, the largest volume that is bought"));
             return;
         }
 
@@ -155,11 +152,11 @@ internal sealed class PricedCosts
         foreach (KitCount kit in purchase.Kits)
         {
             string what = item.Name + ", kit of " + Measure.Capacity.Format(kit.Kit.CubicMeters, DisplayUnits.Si, 4);
-            AddDirect(Line(id + "/" + kit.Kit.SizeKey, LineCategory.Material, code, what, kit.Count, "kit", kit.Kit.Price));
+            AddDirect(Line(new(id + "/" + kit.Kit.SizeKey), LineCategory.Material, item.Item, what, kit.Count, LineUnit.Kit, kit.Kit.Price));
         }
     }
 
-    private void AddCounted(string id, LineCategory category, string code, int count, string unit, decimal? rate)
+    private void AddCounted(string item, LineCategory category, string what, int count, LineUnit unit, decimal? rate, string property)
     {
         if (count == 0)
         {
@@ -168,60 +165,70 @@ internal sealed class PricedCosts
 
         if (rate is decimal known)
         {
-            AddDirect(Line(id, category, code, What(category), count, unit, known));
+            AddDirect(Line(new(item), category, item, what, count, unit, known));
         }
         else
         {
-            string property = category switch
-            {
-                LineCategory.Consumables => nameof(book.ConsumablesPerFixture),
-                LineCategory.Travel => nameof(book.TravelPerTrip),
-                _ => nameof(book.DisposalPerJob),
-            };
-            Gaps.Add(new PriceGap(id, code, What(category), property + " is not given in the price book; 0 if it costs nothing"));
+            Gaps.Add(new PriceGap(item, item, what, property + " is not given in the price book; 0 if it costs nothing"));
         }
     }
 
-    private void AddOptions(IReadOnlyList<OptionOrder> orders)
+    private void AddOptions()
     {
-        foreach (OrderedOption order in OrderedOption.Of(orders))
+        foreach (OrderedOption order in OrderedOption.Of(request.Options))
         {
-            OptionPrice? option = book.Find(order.Code);
-            if (option is null)
+            LineKey key = new("option/" + order.Code, order.Fixture);
+            if (book.Find(order.Code) is OptionPrice option)
             {
-                Gaps.Add(new PriceGap(order.Id, order.Code, "option", "no such option in the price book"));
+                AddSold(Line(key, LineCategory.Option, option.Code, option.Description, order.Quantity, option.Unit, option.Cost), option.Price);
             }
-            else if (option.Price is not decimal price)
+            else
             {
-                AddDirect(Sold(order, option, option.Cost));
-            }
-            else if (Sold(order, option, option.Cost) is EstimateLine cost && Sold(order, option, price) is EstimateLine sold)
-            {
-                fixedCosts.Add(cost);
-                FixedPrices.Add(sold);
-                OptionCost += cost.Amount;
-                FixedPrice += sold.Amount;
+                Gaps.Add(new PriceGap(key.Id, order.Code, "option", "no such option in the price book"));
             }
         }
     }
 
-    private void AddOverhead(decimal reserve)
+    private void AddExtras()
+    {
+        foreach (ExtraItem extra in request.Extras)
+        {
+            LineKey key = new("extra/" + extra.Id, extra.Fixture, extra.Room);
+            AddSold(Line(key, extra.Category, extra.Id, extra.Description, extra.Quantity, extra.Unit, extra.Rate), extra.UnitPrice);
+        }
+    }
+
+    private void AddSold(EstimateLine? line, decimal? unitPrice)
+    {
+        if (line is null || unitPrice is not decimal each)
+        {
+            AddDirect(line);
+        }
+        else if (IsWhole(each, line.Id, line.Code, "fixed price"))
+        {
+            line = line with { Price = currency.Round(line.Quantity * each) };
+            Fixed.Add(line);
+            FixedPriceCost += line.Cost;
+            FixedPrice += line.Price;
+        }
+    }
+
+    private void AddOverhead()
     {
         if (book.OverheadPerHour > 0)
         {
-            AddSpread("overhead/hours", LineCategory.Overhead, "O-01", "overhead by labour hours", labourHours, "h", book.OverheadPerHour);
+            AddSpread(Line(new("overhead/hours"), LineCategory.Overhead, "overhead", "overhead by labour hours", labourHours, LineUnit.Hour, book.OverheadPerHour));
         }
 
         if (book.OverheadFraction > 0)
         {
-            decimal share = book.OverheadFraction;
-            AddSpread("overhead/cost", LineCategory.Overhead, "O-02", "overhead on direct cost", DirectCost, book.Currency, share);
+            AddSpread(Line(new("overhead/cost"), LineCategory.Overhead, "overhead", "overhead on direct cost", DirectCost, LineUnit.Money, book.OverheadFraction));
         }
 
-        if (reserve > 0)
+        if (request.WarrantyReserve > 0 && IsWhole(request.WarrantyReserve, "warranty", "warranty", "warranty reserve"))
         {
-            AddSpread("warranty", LineCategory.Warranty, "W-01", "warranty reserve", 1, "job", reserve);
-            Warranty = reserve;
+            AddSpread(Line(new("warranty"), LineCategory.Warranty, "warranty", "warranty reserve", 1, LineUnit.Job, request.WarrantyReserve));
+            warranty = request.WarrantyReserve;
         }
     }
 
@@ -230,77 +237,38 @@ internal sealed class PricedCosts
         if (line is not null)
         {
             Direct.Add(line);
-            DirectCost += line.Amount;
+            DirectCost += line.Cost;
         }
     }
 
-    private void AddSpread(string id, LineCategory category, string code, string description, decimal quantity, string unit, decimal rate)
+    private void AddSpread(EstimateLine? line)
     {
-        if (Line(id, category, code, description, quantity, unit, rate) is EstimateLine line)
+        if (line is not null)
         {
             Spread.Add(line);
-            spreadCost += line.Amount;
+            SpreadCost += line.Cost;
         }
     }
 
-    private EstimateLine? Sold(OrderedOption order, OptionPrice option, decimal rate)
+    private bool IsWhole(decimal amount, string id, string code, string what)
     {
-        EstimateLine? line = Line(order.Id, LineCategory.Option, option.Code, option.Description, order.Quantity, option.Unit, rate);
-        return order.Fixture is null || line is null ? line : line with { Fixture = order.Fixture };
+        if (currency.Fits(amount))
+        {
+            return true;
+        }
+
+        Gaps.Add(PriceGap.Decimals(id, code, what, amount, currency));
+        return false;
     }
 
-    private EstimateLine? Line(
-        string id, LineCategory category, string code, string description, decimal quantity, string unit, decimal rate)
+    private EstimateLine? Line(LineKey key, LineCategory category, string code, string description, decimal quantity, LineUnit unit, decimal rate)
     {
         if (quantity > Money.Largest || rate > Money.Largest)
         {
-            Gaps.Add(new PriceGap(id, code, description, (quantity > Money.Largest ? "quantity of " : "rate of ") + TooMuch));
+            Gaps.Add(new PriceGap(key.Id, code, description, (quantity > Money.Largest ? "quantity of " : "rate of ") + TooMuch));
             return null;
         }
 
-        return new EstimateLine(id, category, code, description, quantity, unit, rate);
+        return new EstimateLine(key, category, code, description, quantity, unit, rate, currency) { HostCode = book.HostCodeOf(key.Item), Taxes = book.TaxesOn(category) };
     }
-
-    // To hold the margin after discount, with amounts in cents: the least net price n is cost / (1 − margin) rounded up, and the least
-    // subtotal s with s − round(s d) = n is ⌊(n − ½)/(1 − d)⌋ + 1.
-    private void SetPrice(EstimateRequest request)
-    {
-        if (request.HoldMargin && request.DiscountFraction == 1)
-        {
-            Gaps.Add(new PriceGap("discount", "A-03", "discount", "a discount of 100 % leaves nothing to hold a margin with"));
-        }
-
-        if (Gaps.Count > 0)
-        {
-            return;
-        }
-
-        if (request.HoldMargin)
-        {
-            HeldNet = Math.Ceiling(Cost / (1 - book.TargetMargin.Fraction) * 100) / 100;
-            decimal subtotal = HeldNet > Money.Largest
-                ? HeldNet
-                : (Math.Floor(((HeldNet * 100) - 0.5m) / (1 - request.DiscountFraction)) + 1) / 100;
-            AtMargin = Math.Max(0, subtotal - FixedPrice);
-        }
-        else
-        {
-            AtMargin = book.TargetMargin.PriceFor(MarkedUp);
-        }
-
-        if (AtMargin + FixedPrice > Money.Largest)
-        {
-            string margin = book.TargetMargin.Fraction > 0 ? " at a " + book.TargetMargin : string.Empty;
-            Gaps.Add(new PriceGap("price", "A-07", "price of the job" + margin, TooMuch));
-        }
-    }
-
-    private static string What(LineCategory category) => category switch
-    {
-        LineCategory.Consumables => "consumables",
-        LineCategory.Travel => "travel",
-        _ => "waste disposal",
-    };
-
-    private static string Numbered(string prefix, int number) => prefix + Figures.Fixed(number, 0).PadLeft(2, '0');
 }

@@ -1,84 +1,61 @@
 using System;
 using System.Collections.Generic;
-using System.Globalization;
 
 namespace Refinish.Estimating;
 
-/// <summary>Paid hours of one standard at one wage, to be one line of an estimate.</summary>
+/// <summary>Paid hours of one standard at one place, of one worker at one wage, to be one line of an estimate.</summary>
 internal sealed class PricedLabour
 {
-    private readonly bool hasWorker;
     private double hours;
 
-    private PricedLabour(LabourTask task, string key)
+    private PricedLabour(LabourTask task)
     {
-        Code = task.Standard.Code;
-        Description = task.Standard.Description;
-        Wage = task.Wage;
-        Id = key;
-        hasWorker = task.Worker is not null;
+        Task = task;
+        Key = new("labour/" + task.Standard.Code, task.Fixture, task.Room, task.Wage is null ? null : task.Worker);
     }
 
-    public string Id { get; private set; }
+    public LineKey Key { get; private set; }
 
-    public string Code { get; }
-
-    public string Description { get; }
-
-    /// <summary>The wage of whoever works; that of the price book when missing.</summary>
-    public decimal? Wage { get; }
+    /// <summary>The first of the tasks.</summary>
+    public LabourTask Task { get; }
 
     /// <summary>Hours are shown, and paid, in hundredths, rounded once.</summary>
-    public decimal Hours => Money.Round(hours);
+    public decimal Hours => Math.Round((decimal)hours, 2, MidpointRounding.AwayFromZero);
 
-    /// <summary>The lines of some labour, in the order in which standard and worker first appear.</summary>
+    /// <summary>The lines of some labour, in the order in which each first appears.</summary>
     public static List<PricedLabour> Of(IReadOnlyList<LabourLine> lines)
     {
         List<PricedLabour> all = new(lines.Count);
-        Dictionary<string, int> first = new(lines.Count, StringComparer.Ordinal);
+        Dictionary<string, List<PricedLabour>> byId = new(lines.Count, StringComparer.Ordinal);
         for (int i = 0; i < lines.Count; i++)
         {
-            LabourTask task = lines[i].Task;
-            string key = task.Wage is null || task.Worker is null
-                ? "labour/" + task.Standard.Code
-                : "labour/" + task.Standard.Code + "/" + task.Worker;
-            if (!first.TryGetValue(key, out int at))
+            PricedLabour one = new(lines[i].Task);
+            if (!byId.TryGetValue(one.Key.Id, out List<PricedLabour>? same))
             {
-                first.Add(key, at = all.Count);
-                all.Add(new PricedLabour(task, key));
-            }
-            else if (all[at].Wage != task.Wage)
-            {
-                at = WithAnotherWage(all, at, task, key);
+                byId.Add(one.Key.Id, same = []);
             }
 
-            all[at].hours += lines[i].HourRange.Mean;
+            int at = same.FindIndex(other => other.Task.Wage == one.Task.Wage);
+            if (at < 0)
+            {
+                same.Add(one);
+                all.Add(one);
+                at = same.Count - 1;
+            }
+
+            same[at].hours += lines[i].HourRange.Mean;
+        }
+
+        // One worker at several wages, which is rare: the wage then joins the key.
+        foreach (List<PricedLabour> same in byId.Values)
+        {
+            for (int i = 0; i < same.Count && same.Count > 1; i++)
+            {
+                LineKey key = same[i].Key;
+                same[i].Key = new(key.Item, key.Fixture, key.Room, key.Worker, same[i].Task.Wage);
+            }
         }
 
         return all;
     }
-
-    // One standard and worker at several wages, which is rare: the wage then joins the id.
-    private static int WithAnotherWage(List<PricedLabour> all, int first, LabourTask task, string key)
-    {
-        string id = key + Suffix(task.Wage, task.Worker is not null);
-        for (int i = first + 1; i < all.Count; i++)
-        {
-            if (all[i].Id == id)
-            {
-                return i;
-            }
-        }
-
-        if (all[first].Id == key)
-        {
-            all[first].Id = key + Suffix(all[first].Wage, all[first].hasWorker);
-        }
-
-        all.Add(new PricedLabour(task, id));
-        return all.Count - 1;
-    }
-
-    private static string Suffix(decimal? wage, bool hasWorker) =>
-        wage is decimal known ? (hasWorker ? "/" : "//") + known.ToString("G29", CultureInfo.InvariantCulture) : string.Empty;
 }

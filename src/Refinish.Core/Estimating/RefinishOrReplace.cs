@@ -23,7 +23,7 @@ namespace Refinish.Estimating;
 /// <example><code>
 /// RenewalOption refinish = new() { Name = "refinishing", Parts = [new CostPart("work", 1480m)], LifeYears = 7 };
 /// RenewalOption replace = new() { Name = "replacing", Parts = [new CostPart("tub, demolition, plumbing, tile", 5200m)], LifeYears = 20 };
-/// RefinishOrReplace answer = new(refinish, replace, Ratio.FromPercent(5), "USD");
+/// RefinishOrReplace answer = new(refinish, replace, Ratio.FromPercent(5), Currency.Of("USD"));
 /// decimal yearly = answer.RefinishPerYear;     // 255.77
 /// double? breakEven = answer.BreakEvenYears;   // 4.0 years
 /// </code></example>
@@ -35,17 +35,16 @@ public sealed record RefinishOrReplace
     /// <param name="refinish">Refinishing.</param>
     /// <param name="replace">Replacing.</param>
     /// <param name="discountRate">Interest per year, 0 to 100 %.</param>
-    /// <param name="currency">Code or sign of the currency.</param>
+    /// <param name="currency">The currency.</param>
     /// <param name="costPerDayOutOfUse">What a day without the fixture costs, such as a hotel room's rate; 0 to 10⁹.</param>
-    /// <exception cref="ArgumentException"><paramref name="currency"/> is empty.</exception>
-    /// <exception cref="ArgumentNullException">An option is missing.</exception>
+    /// <exception cref="ArgumentNullException">An option or the currency is missing.</exception>
     /// <exception cref="ArgumentOutOfRangeException">An argument is outside its range.</exception>
-    public RefinishOrReplace(RenewalOption refinish, RenewalOption replace, Ratio discountRate, string currency, decimal costPerDayOutOfUse = 0)
+    public RefinishOrReplace(RenewalOption refinish, RenewalOption replace, Ratio discountRate, Currency currency, decimal costPerDayOutOfUse = 0)
     {
         Refinish = Guard.NotNull(refinish, nameof(refinish));
         Replace = Guard.NotNull(replace, nameof(replace));
         rate = Guard.Within(discountRate, Bounds.NotNegative(Measure.Percent, 1), nameof(discountRate));
-        Currency = Guard.Named(currency, nameof(currency));
+        Currency = Guard.NotNull(currency, nameof(currency));
         CostPerDayOutOfUse = Money.Amount(costPerDayOutOfUse, nameof(costPerDayOutOfUse));
     }
 
@@ -58,8 +57,8 @@ public sealed record RefinishOrReplace
     /// <summary>Interest per year.</summary>
     public Ratio DiscountRate => Ratio.FromDecimalFractions(rate);
 
-    /// <summary>Code or sign of the currency.</summary>
-    public string Currency { get; }
+    /// <summary>The currency.</summary>
+    public Currency Currency { get; }
 
     /// <summary>What a day without the fixture costs.</summary>
     public decimal CostPerDayOutOfUse { get; }
@@ -70,22 +69,22 @@ public sealed record RefinishOrReplace
     /// <summary>Whole cost of replacing once, with the days out of use.</summary>
     public decimal ReplaceCost => Replace.PartsTotal + (Replace.DaysOutOfUse * CostPerDayOutOfUse);
 
-    /// <summary>Equivalent annual cost of refinishing, rounded to cents.</summary>
-    public decimal RefinishPerYear => Money.Round(Yearly(RefinishCost, Refinish));
+    /// <summary>Equivalent annual cost of refinishing, rounded to the currency.</summary>
+    public decimal RefinishPerYear => Currency.Round(Yearly(RefinishCost, Refinish));
 
-    /// <summary>Equivalent annual cost of replacing, rounded to cents.</summary>
-    public decimal ReplacePerYear => Money.Round(Yearly(ReplaceCost, Replace));
+    /// <summary>Equivalent annual cost of replacing, rounded to the currency.</summary>
+    public decimal ReplacePerYear => Currency.Round(Yearly(ReplaceCost, Replace));
 
     /// <summary>Over how many years the present values are taken: the longer of the two lives.</summary>
     public double HorizonYears => Math.Max(Refinish.LifeYears, Replace.LifeYears);
 
     /// <summary>
-    /// Present value of refinishing again and again over the horizon, a broken last life counted by its share; rounded to cents.
+    /// Present value of refinishing again and again over the horizon, a broken last life counted by its share; rounded to the currency.
     /// </summary>
-    public decimal RefinishPresentValue => Money.Round(Yearly(RefinishCost, Refinish) / EconomyKernel.CapitalRecovery(rate, HorizonYears));
+    public decimal RefinishPresentValue => Currency.Round(Yearly(RefinishCost, Refinish) / EconomyKernel.CapitalRecovery(rate, HorizonYears));
 
-    /// <summary>Present value of replacing over the horizon, a broken last life counted by its share; rounded to cents.</summary>
-    public decimal ReplacePresentValue => Money.Round(Yearly(ReplaceCost, Replace) / EconomyKernel.CapitalRecovery(rate, HorizonYears));
+    /// <summary>Present value of replacing over the horizon, a broken last life counted by its share; rounded to the currency.</summary>
+    public decimal ReplacePresentValue => Currency.Round(Yearly(ReplaceCost, Replace) / EconomyKernel.CapitalRecovery(rate, HorizonYears));
 
     /// <summary>
     /// Yearly cost of refinishing per yearly cost of replacing; below 100 % refinishing is the cheaper. <see langword="null"/> when
@@ -109,13 +108,13 @@ public sealed record RefinishOrReplace
         "At {0} interest, {1} costs {2} and, lasting {3}, {4} a year; {5} costs {6} and, lasting {7}, {8} a year. {9}",
         Measure.Percent.Format(rate),
         Refinish.Name,
-        Money.Text(RefinishCost, Currency),
+        Currency.Text(RefinishCost),
         Measure.Years.Format(Refinish.LifeYears),
-        Money.Text(RefinishPerYear, Currency),
+        Currency.Text(RefinishPerYear),
         Replace.Name,
-        Money.Text(ReplaceCost, Currency),
+        Currency.Text(ReplaceCost),
         Measure.Years.Format(Replace.LifeYears),
-        Money.Text(ReplacePerYear, Currency),
+        Currency.Text(ReplacePerYear),
         Compared());
 
     /// <summary>How the comparison follows.</summary>
@@ -135,13 +134,13 @@ public sealed record RefinishOrReplace
         WorkingStep horizon = new("years compared", "H", longer, HorizonYears, Measure.Years, Source.Derived("the longer life"));
         double factor = EconomyKernel.CapitalRecovery(rate, HorizonYears);
         WorkingStep recovery = new("capital recovery over the longer life", "k", Recovery(r, "H", HorizonYears), factor, Measure.Number, economy);
-        Expression present1 = Expression.RoundToCents(a1.Result() / recovery.Result());
-        Expression present2 = Expression.RoundToCents(a2.Result() / recovery.Result());
+        Expression present1 = Expression.Round(a1.Result() / recovery.Result(), Currency);
+        Expression present2 = Expression.Round(a2.Result() / recovery.Result(), Currency);
         List<WorkingStep> steps =
         [
             first, second, a1, a2,
-            new(Refinish.Name + ", a year, to the cent", "A_1c", Expression.RoundToCents(a1.Result()), (double)RefinishPerYear, money, economy),
-            new(Replace.Name + ", a year, to the cent", "A_2c", Expression.RoundToCents(a2.Result()), (double)ReplacePerYear, money, economy),
+            new(Refinish.Name + ", a year, rounded", "A_1c", Expression.Round(a1.Result(), Currency), (double)RefinishPerYear, money, economy),
+            new(Replace.Name + ", a year, rounded", "A_2c", Expression.Round(a2.Result(), Currency), (double)ReplacePerYear, money, economy),
             horizon,
             recovery,
             new("present value of " + Refinish.Name, "PV_1", present1, (double)RefinishPresentValue, money, economy),

@@ -3,12 +3,15 @@ namespace Refinish.Estimating;
 /// <summary>What one rate of tax comes to on an estimate.</summary>
 public sealed record TaxAmount
 {
-    internal TaxAmount(TaxRate rate, decimal taxed, decimal amount, TaxExemption? exemption)
+    private readonly Currency currency;
+
+    internal TaxAmount(TaxRate rate, decimal taxed, decimal amount, TaxExemption? exemption, Currency currency)
     {
         Rate = rate;
         Taxed = taxed;
         Amount = amount;
         Exemption = exemption;
+        this.currency = currency;
     }
 
     /// <summary>The rate.</summary>
@@ -25,5 +28,5 @@ public sealed record TaxAmount
 
     /// <summary>Rate and amount.</summary>
     /// <returns>One line of text.</returns>
-    public override string ToString() => Rate + (Exemption is null ? ": " + Amount.ToString(System.Globalization.CultureInfo.InvariantCulture) : ": exempt, " + Exemption);
+    public override string ToString() => Rate + (Exemption is null ? ": " + currency.Text(Amount) : ": exempt, " + Exemption);
 }

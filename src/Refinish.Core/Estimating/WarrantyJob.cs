@@ -43,15 +43,14 @@ public sealed record WarrantyJob
         init => field = Guard.Within(value, Bounds.NotNegative(Measure.Years, 50), nameof(TermYears));
     }
 
-    /// <summary>Cost of one claim, at least 0, in whole cents.</summary>
-    /// <exception cref="ArgumentOutOfRangeException">Negative, too large or not whole cents.</exception>
+    /// <summary>Cost of one claim, at least 0.</summary>
+    /// <exception cref="ArgumentOutOfRangeException">Negative or too large.</exception>
     public required decimal CostPerClaim
     {
         get;
         init
         {
             Money.Amount(value, nameof(CostPerClaim));
-            Guard.Rule(Money.Round(value) == value, nameof(CostPerClaim), (double)value, Measure.Number, "whole cents");
             field = value;
         }
     }

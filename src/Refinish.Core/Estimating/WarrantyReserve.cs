@@ -29,11 +29,12 @@ public sealed record WarrantyReserve
     /// <param name="termYears">Warranty term, 0 to 50 years.</param>
     /// <param name="costPerClaim">Cost of one claim, at least 0.</param>
     /// <param name="claimProbability">Chance that a failure within the term becomes a claim, 0 to 100 %.</param>
+    /// <param name="currency">The currency of the cost.</param>
     /// <param name="discountRate">Interest per year, 0 to 100 %.</param>
     /// <exception cref="ArgumentNullException"><paramref name="life"/> is missing.</exception>
     /// <exception cref="ArgumentOutOfRangeException">An argument is outside its range.</exception>
-    public WarrantyReserve(WeibullLife life, double termYears, decimal costPerClaim, Ratio claimProbability, Ratio discountRate = default)
-        : this([new LifeShare(Ratio.FromPercent(100), life)], termYears, costPerClaim, claimProbability, discountRate)
+    public WarrantyReserve(WeibullLife life, double termYears, decimal costPerClaim, Ratio claimProbability, Currency currency, Ratio discountRate = default)
+        : this([new LifeShare(Ratio.FromPercent(100), life)], termYears, costPerClaim, claimProbability, currency, discountRate)
     {
     }
 
@@ -42,15 +43,17 @@ public sealed record WarrantyReserve
     /// <param name="termYears">Warranty term, 0 to 50 years.</param>
     /// <param name="costPerClaim">Cost of one claim, at least 0.</param>
     /// <param name="claimProbability">Chance that a failure within the term becomes a claim, 0 to 100 %.</param>
+    /// <param name="currency">The currency of the cost.</param>
     /// <param name="discountRate">Interest per year, 0 to 100 %.</param>
     /// <exception cref="ArgumentException">The list is empty or holds an empty entry.</exception>
     /// <exception cref="ArgumentOutOfRangeException">An argument is outside its range.</exception>
-    public WarrantyReserve(IReadOnlyList<LifeShare> lives, double termYears, decimal costPerClaim, Ratio claimProbability, Ratio discountRate = default)
+    public WarrantyReserve(IReadOnlyList<LifeShare> lives, double termYears, decimal costPerClaim, Ratio claimProbability, Currency currency, Ratio discountRate = default)
     {
         Lives = Guard.List(lives, nameof(lives), 1);
         double shares = Lives.Sum(life => life.Share.DecimalFractions);
         Guard.Rule(Math.Abs(shares - 1) <= 1e-9, nameof(lives), shares, Measure.Percent, "shares that add up to 100 %");
         TermYears = Guard.Within(termYears, Bounds.NotNegative(Measure.Years, 50), nameof(termYears));
+        Currency = Guard.NotNull(currency, nameof(currency));
         CostPerClaim = Money.Amount(costPerClaim, nameof(costPerClaim));
         claimed = Guard.Within(claimProbability, Bounds.NotNegative(Measure.Percent, 1), nameof(claimProbability));
         rate = Guard.Within(discountRate, Bounds.NotNegative(Measure.Percent, 1), nameof(discountRate));
@@ -61,6 +64,9 @@ public sealed record WarrantyReserve
 
     /// <summary>Warranty term in years.</summary>
     public double TermYears { get; }
+
+    /// <summary>The currency of the cost.</summary>
+    public Currency Currency { get; }
 
     /// <summary>Cost of one claim.</summary>
     public decimal CostPerClaim { get; }
@@ -77,23 +83,21 @@ public sealed record WarrantyReserve
     /// <summary>Claims to expect for one job.</summary>
     public double ExpectedClaims => Failed * claimed;
 
-    /// <summary>Reserve for one job, rounded to cents.</summary>
-    public decimal Reserve => Money.Round(Failed * claimed * (double)CostPerClaim);
+    /// <summary>Reserve for one job, rounded to the currency.</summary>
+    public decimal Reserve => Currency.Round(Failed * claimed * (double)CostPerClaim);
 
-    /// <summary>Reserve for one job with every claim discounted from its own date, rounded to cents.</summary>
-    public decimal DiscountedReserve => Money.Round(DiscountedShare * claimed * (double)CostPerClaim);
+    /// <summary>Reserve for one job with every claim discounted from its own date, rounded to the currency.</summary>
+    public decimal DiscountedReserve => Currency.Round(DiscountedShare * claimed * (double)CostPerClaim);
 
     private double Failed => Lives.Sum(life => life.Share.DecimalFractions * WeibullKernel.Failed(TermYears, life.Life.Shape, life.Life.ScaleYears));
 
     private double DiscountedShare => Lives.Sum(life => life.Share.DecimalFractions * WeibullKernel.Discounted(TermYears, life.Life.Shape, life.Life.ScaleYears, Math.Log(1 + rate)));
 
     /// <summary>How the reserve follows.</summary>
-    /// <param name="currency">How the money is shown.</param>
     /// <returns>The derivation.</returns>
-    /// <exception cref="ArgumentException"><paramref name="currency"/> is empty.</exception>
-    public Workings Workings(string currency)
+    public Workings Workings()
     {
-        Measure money = Measure.Money(currency);
+        Measure money = Measure.Money(Currency);
         Expression w = Expression.Quantity("W", TermYears, Measure.Years);
         Expression p = Expression.Quantity("p", claimed, Measure.Percent);
         Expression c = Expression.Quantity("c", (double)CostPerClaim, money);
@@ -102,17 +106,17 @@ public sealed record WarrantyReserve
         Expression failed = Expression.Sum(Lives.Select(life => Expression.Quantity("a", life.Share.DecimalFractions, Measure.Percent) * life.Life.FailedFormula(w)));
         WorkingStep share = new("share that fails within the term", "F", failed, Failed, Measure.Percent, weibull);
         WorkingStep claims = new("claims to expect", "n", share.Result() * p, ExpectedClaims, Measure.Number, mean);
-        WorkingStep reserve = new("reserve", "Q", Expression.RoundToCents(claims.Result() * c), (double)Reserve, money, mean);
+        WorkingStep reserve = new("reserve", "Q", Expression.Round(claims.Result() * c, Currency), (double)Reserve, money, mean);
         double force = Math.Log(1 + rate);
         WorkingStep interest = new("force of interest per year", "δ", Expression.Ln(1 + Expression.Quantity("r", rate, Measure.Percent)), force, Measure.Number, Source.Derived("continuous form of the yearly rate"));
         Expression discounted = Expression.Sum(Lives.Select(life => Expression.Quantity("a", life.Share.DecimalFractions, Measure.Percent)
             * WeibullKernel.DiscountedFormula(TermYears, life.Life.Shape, life.Life.ScaleYears, force)));
         WorkingStep worth = new("share that fails, each at its present worth (t = T z^k)", "F_δ", discounted, DiscountedShare, Measure.Percent, Source.Derived("integral of the density times the discount factor, T the term or the age by which nothing is left"));
-        WorkingStep today = new("discounted reserve", "Q_δ", Expression.RoundToCents(worth.Result() * p * c), (double)DiscountedReserve, money, mean);
+        WorkingStep today = new("discounted reserve", "Q_δ", Expression.Round(worth.Result() * p * c, Currency), (double)DiscountedReserve, money, mean);
         return new Workings("Warranty reserve", [share, claims, reserve, interest, worth, today]);
     }
 
     /// <summary>Term and reserve.</summary>
-    /// <returns>Text such as <c>30.17 reserved for 5 a of warranty</c>.</returns>
-    public override string ToString() => Figures.Fixed((double)Reserve, 2) + " reserved for " + Measure.Years.Format(TermYears) + " of warranty";
+    /// <returns>Text such as <c>30.17 USD reserved for 5 a of warranty</c>.</returns>
+    public override string ToString() => Currency.Text(Reserve) + " reserved for " + Measure.Years.Format(TermYears) + " of warranty";
 }

@@ -178,10 +178,18 @@ public abstract class Expression
     /// <returns>⌊x⌋.</returns>
     public static Expression Floor(Expression x) => new FunctionExpression("rounddown", "\\operatorname{rounddown}", Math.Floor, x);
 
-    /// <summary>Rounded to cents, halves away from zero: the rule for money in this library.</summary>
+    /// <summary>Rounded to the decimals of a currency, halves away from zero: the rule for money in this library.</summary>
     /// <param name="x">The amount.</param>
+    /// <param name="currency">The currency.</param>
     /// <returns>The rounded amount.</returns>
-    public static Expression RoundToCents(Expression x) => new FunctionExpression("round", "\\operatorname{round}", Cents, x);
+    /// <exception cref="System.ArgumentNullException"><paramref name="currency"/> is missing.</exception>
+    public static Expression Round(Expression x, Currency currency)
+    {
+        Guard.NotNull(currency, nameof(currency));
+
+        // Through decimal, so that 12.345 rounds as the decimal that a price list means by it.
+        return new FunctionExpression("round", "\\operatorname{round}", amount => (double)currency.Round(amount), x);
+    }
 
     /// <summary>The larger of two.</summary>
     /// <param name="a">One.</param>
@@ -260,7 +268,4 @@ public abstract class Expression
     public static Expression operator /(Expression left, Expression right) => new OperationExpression(Operation.Divide, left, right);
 
     internal abstract void WriteTo(FormulaWriter writer);
-
-    // Through decimal, so that 12.345 rounds as the decimal that a price list means by it.
-    private static double Cents(double amount) => (double)Math.Round((decimal)amount, 2, MidpointRounding.AwayFromZero);
 }

@@ -222,24 +222,14 @@ public sealed class Measure : IEquatable<Measure>
     /// <summary>What kind of amount this is, in words.</summary>
     public string Kind { get; }
 
-    /// <summary>An amount of money in the given currency, written with two decimals.</summary>
-    /// <param name="currency">The currency's code or sign, as it is to be shown.</param>
+    /// <summary>An amount of money, written with the decimals of its currency.</summary>
+    /// <param name="currency">The currency.</param>
     /// <returns>A measure whose number is the amount in that currency.</returns>
-    /// <exception cref="ArgumentException"><paramref name="currency"/> is empty.</exception>
-    public static Measure Money(string currency)
+    /// <exception cref="ArgumentNullException"><paramref name="currency"/> is missing.</exception>
+    public static Measure Money(Currency currency)
     {
-        Guard.Named(currency, nameof(currency));
-        return new("money", new(currency, 1), new(currency, 1), 2);
-    }
-
-    /// <summary>An hourly rate of money in the given currency; the number is the amount per second, as every rate here is SI inside.</summary>
-    /// <param name="currency">The currency's code or sign, as it is to be shown.</param>
-    /// <returns>A measure shown as currency per hour.</returns>
-    /// <exception cref="ArgumentException"><paramref name="currency"/> is empty.</exception>
-    public static Measure HourlyRate(string currency)
-    {
-        Guard.Named(currency, nameof(currency));
-        return new("hourly rate", new(currency + "/h", 1.0 / 3600), new(currency + "/h", 1.0 / 3600), 2);
+        Guard.NotNull(currency, nameof(currency));
+        return new("money", new(currency.Code, 1), new(currency.Code, 1), currency.Decimals);
     }
 
     /// <summary>The symbol of the unit in which this kind of amount is shown.</summary>
@@ -260,7 +250,7 @@ public sealed class Measure : IEquatable<Measure>
     /// <summary>The amount as text with its unit, in the invariant culture.</summary>
     /// <param name="si">The amount in the SI base unit of its kind.</param>
     /// <param name="system">Metric or US customary.</param>
-    /// <param name="figures">Significant figures, 1 to 15; money always has two decimals.</param>
+    /// <param name="figures">Significant figures, 1 to 15; money has the decimals of its currency.</param>
     /// <returns>Text such as <c>73.3 µm</c>.</returns>
     /// <exception cref="ArgumentOutOfRangeException"><paramref name="figures"/> is outside 1 to 15.</exception>
     public string Format(double si, DisplayUnits system = DisplayUnits.Si, int figures = 5)

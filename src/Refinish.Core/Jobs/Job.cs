@@ -1,6 +1,7 @@
 using System;
 using System.Collections.Generic;
 using Refinish.Coverage;
+using Refinish.Estimating;
 using Refinish.Scheduling;
 
 namespace Refinish.Jobs;
@@ -92,6 +93,24 @@ public sealed record Job
         init => field = Guard.List(value, nameof(Stock));
     }
     = ValueList<OpenedKit>.Empty;
+
+    /// <summary>Hired equipment, other trades, allowances; none unless given.</summary>
+    /// <exception cref="ArgumentException">An entry is missing, or two have one identifier.</exception>
+    public IReadOnlyList<ExtraItem> Extras
+    {
+        get;
+        init => field = Unique.Ids(Guard.List(value, nameof(Extras)), extra => extra.Id, nameof(Extras));
+    }
+    = ValueList<ExtraItem>.Empty;
+
+    /// <summary>What was agreed with the customer: discount, exemption from tax, payments, validity; nothing unless given.</summary>
+    /// <exception cref="ArgumentNullException">Missing.</exception>
+    public QuoteTerms Terms
+    {
+        get;
+        init => field = Guard.NotNull(value, nameof(Terms));
+    }
+    = QuoteTerms.None;
 
     /// <summary>What replacing would take; <see langword="null"/> when it is not to be compared.</summary>
     public ReplacementOffer? Replacement { get; init; }

@@ -15,17 +15,20 @@ public sealed class JobCosts
     /// <param name="schedule">A schedule that was found.</param>
     /// <exception cref="ArgumentNullException"><paramref name="schedule"/> is missing.</exception>
     public JobCosts(CrewSchedule schedule)
-        : this(schedule, ValueList<OpenedKit>.Empty)
+        : this(schedule, ValueList<OpenedKit>.Empty, ValueList<ExtraItem>.Empty, QuoteTerms.None)
     {
     }
 
-    /// <summary>Prices a schedule with what is in stock.</summary>
+    /// <summary>Prices a schedule with what is in stock, what comes beside it and what was agreed.</summary>
     /// <param name="schedule">A schedule that was found.</param>
     /// <param name="stock">Opened kits that may be used up.</param>
-    /// <exception cref="ArgumentNullException"><paramref name="schedule"/> is missing.</exception>
-    /// <exception cref="ArgumentException">The schedule was not found, or an entry of <paramref name="stock"/> is missing.</exception>
-    public JobCosts(CrewSchedule schedule, IReadOnlyList<OpenedKit> stock)
+    /// <param name="extras">Hired equipment, other trades, allowances.</param>
+    /// <param name="terms">Discount, exemption from tax, and whether the margin is held.</param>
+    /// <exception cref="ArgumentNullException">An argument is missing.</exception>
+    /// <exception cref="ArgumentException">The schedule was not found, or an entry of a list is missing.</exception>
+    public JobCosts(CrewSchedule schedule, IReadOnlyList<OpenedKit> stock, IReadOnlyList<ExtraItem> extras, QuoteTerms terms)
     {
+        Guard.NotNull(terms, nameof(terms));
         Schedule = Guard.NotNull(schedule, nameof(schedule));
         if (!schedule.IsPossible)
         {
@@ -34,7 +37,7 @@ public sealed class JobCosts
 
         Shop shop = schedule.Work.Shop;
         Draws = new ValueList<StockDraw>(DrawsOf(schedule, Guard.List(stock, nameof(stock))));
-        Reserve = new WarrantyReserve(shop.Warranty.Life, shop.Warranty.Years, shop.Warranty.CostPerClaim, shop.Warranty.ClaimProbability, shop.Warranty.DiscountRate);
+        Reserve = new WarrantyReserve(shop.Warranty.Life, shop.Warranty.Years, shop.Warranty.CostPerClaim, shop.Warranty.ClaimProbability, shop.Prices.Currency, shop.Warranty.DiscountRate);
         ReserveForAll = Reserve.Reserve * schedule.Work.Procedures.Count;
         CrewLabour labour = new(schedule);
         Request = new EstimateRequest
@@ -46,7 +49,11 @@ public sealed class JobCosts
             Trips = schedule.Trips,
             Options = [.. schedule.Work.Procedures.SelectMany(procedure => procedure.Fixture.Options.Select(option =>
                 new OptionOrder(option.Code, option.Quantity) { Fixture = procedure.Fixture.Id }))],
+            Extras = Guard.List(extras, nameof(extras)),
             WarrantyReserve = ReserveForAll,
+            Discount = terms.Discount,
+            Exemption = terms.Exemption,
+            HoldMargin = terms.HoldMargin,
         };
         Price = new PriceEstimate(shop.Prices, Request);
     }
@@ -69,7 +76,10 @@ public sealed class JobCosts
     /// <summary>Cost and price, or what the price book lacks.</summary>
     public PriceEstimate Price { get; }
 
-    /// <summary>The net price by fixture: each bears its own repairs, consumables and options, and a part of everything else by coated area; <see langword="null"/> without a price.</summary>
+    /// <summary>
+    /// The net price by fixture: each bears what its own lines cost and its consumables, and a part of everything else by coated area;
+    /// <see langword="null"/> without a price.
+    /// </summary>
     public PriceByFixture? ByFixture
     {
         get
@@ -79,20 +89,12 @@ public sealed class JobCosts
                 return null;
             }
 
-            double difficulty = Schedule.Work.Premises.Difficulty;
-            FixtureCost[] own = [.. Schedule.Work.Procedures.Select(procedure =>
-            {
-                double hours = 0;
-                foreach (LabourTask task in procedure.Operations.SelectMany(operation => operation.Labour).Where(task => task.Standard.Repairs is not null))
-                {
-                    hours += task.Hours.Mean * difficulty;
-                }
-
-                decimal amount = Money.Round((decimal)hours * PricedCosts.Burdened(Price.Book, Price.Book.LabourRate ?? 0)) + (Price.Book.ConsumablesPerFixture ?? 0)
-                    + Price.CostLines.Where(line => line.Category == LineCategory.Option && line.Fixture == procedure.Fixture.Id).Sum(line => line.Amount);
-                return new FixtureCost(procedure.Fixture.Id, procedure.Fixture.Name, Math.Min(amount, cost), procedure.SquareMeters);
-            })];
-            return new PriceByFixture(net, own, Math.Max(0, cost - own.Sum(fixture => fixture.OwnCost)));
+            FixtureCost[] own = [.. Schedule.Work.Procedures.Select(procedure => new FixtureCost(
+                procedure.Fixture.Id,
+                procedure.Fixture.Name,
+                (Price.Book.ConsumablesPerFixture ?? 0) + Price.Lines.Where(line => line.Fixture == procedure.Fixture.Id).Sum(line => line.Cost),
+                procedure.SquareMeters))];
+            return new PriceByFixture(net, own, Math.Max(0, cost - own.Sum(fixture => fixture.OwnCost)), Price.Book.Currency);
         }
     }
 
@@ -100,10 +102,10 @@ public sealed class JobCosts
     /// <returns>The derivation.</returns>
     public Workings Workings()
     {
-        List<Workings> parts = [.. Draws.Select(draw => draw.Workings()), Reserve.Workings(Price.Book.Currency), Request.Labour.Workings(), Price.Workings()];
+        List<Workings> parts = [.. Draws.Select(draw => draw.Workings()), Reserve.Workings(), Request.Labour.Workings(), Price.Workings()];
         if (ByFixture is PriceByFixture fixtures)
         {
-            parts.Add(fixtures.Workings(Price.Book.Currency));
+            parts.Add(fixtures.Workings());
         }
 
         Measure money = Measure.Money(Price.Book.Currency);

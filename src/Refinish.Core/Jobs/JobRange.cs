@@ -97,5 +97,5 @@ public sealed class JobRange
     /// <returns>One line of text.</returns>
     public override string ToString() => Total is null
         ? "no price in any trial"
-        : Money.Text((decimal)Total.P10, Plan.Job.Shop.Prices.Currency) + " to " + Money.Text((decimal)Total.P90, Plan.Job.Shop.Prices.Currency) + ", median " + Money.Text((decimal)Total.P50, Plan.Job.Shop.Prices.Currency);
+        : Plan.Job.Shop.Prices.Currency.Text((decimal)Total.P10) + " to " + Plan.Job.Shop.Prices.Currency.Text((decimal)Total.P90) + ", median " + Plan.Job.Shop.Prices.Currency.Text((decimal)Total.P50);
 }

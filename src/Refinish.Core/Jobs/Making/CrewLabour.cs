@@ -30,7 +30,8 @@ internal sealed class CrewLabour(CrewSchedule schedule)
             {
                 foreach (LabourTask task in operation.Operation.Labour)
                 {
-                    tasks.Add(Paid(stretch == 1 ? task : task with { Stretch = stretch }, worker));
+                    LabourTask here = task.Fixture is null ? task with { Fixture = FixtureOf(operation.Operation), Room = operation.Operation.Room } : task;
+                    tasks.Add(Paid(stretch == 1 ? here : here with { Stretch = stretch }, worker));
                 }
             }
         }
@@ -45,24 +46,26 @@ internal sealed class CrewLabour(CrewSchedule schedule)
         {
             if (operation.Operation.Kind == WorkKind.StandBy)
             {
-                Add(paid, "stand-by", "standing by while a coat is sprayed", operation.Pieces.Sum(piece => piece.Length.Ticks), operation.People.Count > 0 ? operation.People[0] : string.Empty);
+                Add(paid, null, "stand-by", "standing by while a coat is sprayed", operation.Pieces.Sum(piece => piece.Length.Ticks), operation.People.Count > 0 ? operation.People[0] : string.Empty);
             }
             else if (operation.Operation.Time > TimeSpan.Zero && operation.Operation.HoursAt(1) <= 0)
             {
                 foreach (string worker in operation.People)
                 {
-                    Add(paid, operation.Operation.Id.Replace('/', '.'), operation.Operation.Name, operation.Pieces.Sum(piece => piece.Length.Ticks), worker);
+                    Add(paid, operation.Operation, operation.Operation.Id.Replace('/', '.'), operation.Operation.Name, operation.Pieces.Sum(piece => piece.Length.Ticks), worker);
                 }
             }
         }
 
         foreach (PersonVisit visit in schedule.Visits)
         {
-            Add(paid, "waiting", shop.Paid == PaidTimeRule.HalfDays ? "paid up to half-days" : "waiting on site", (visit.Paid - visit.Worked).Ticks, visit.Worker);
+            Add(paid, null, "waiting", shop.Paid == PaidTimeRule.HalfDays ? "paid up to half-days" : "waiting on site", (visit.Paid - visit.Worked).Ticks, visit.Worker);
         }
 
         return paid;
     }
+
+    private static string? FixtureOf(Operation operation) => operation.Fixtures.Count == 1 ? operation.Fixtures[0] : null;
 
     // What is paid is the time on the clock, in whole minutes, and not what the standards come to.
     private double Stretch(ScheduledOperation operation)
@@ -75,7 +78,7 @@ internal sealed class CrewLabour(CrewSchedule schedule)
 
     private decimal? WageOf(string worker) => byPerson ? shop.Crew.FirstOrDefault(one => one.Id == worker)?.Wage : null;
 
-    private void Add(List<PaidTime> paid, string id, string description, long ticks, string worker)
+    private void Add(List<PaidTime> paid, Operation? operation, string id, string description, long ticks, string worker)
     {
         if (ticks <= 0)
         {
@@ -87,11 +90,11 @@ internal sealed class CrewLabour(CrewSchedule schedule)
         int at = paid.FindIndex(one => one.Id == id && one.Worker == person);
         if (at < 0)
         {
-            paid.Add(new PaidTime(id, description, TimeSpan.FromTicks(ticks)) { Wage = wage, Worker = person });
+            paid.Add(new PaidTime(id, description, TimeSpan.FromTicks(ticks)) { Wage = wage, Worker = person, Fixture = operation is null ? null : FixtureOf(operation), Room = operation?.Room });
         }
         else
         {
-            paid[at] = new PaidTime(id, description, paid[at].Time + TimeSpan.FromTicks(ticks)) { Wage = wage, Worker = person };
+            paid[at] = new PaidTime(id, description, paid[at].Time + TimeSpan.FromTicks(ticks)) { Wage = wage, Worker = person, Fixture = paid[at].Fixture, Room = paid[at].Room };
         }
     }
 }

@@ -34,7 +34,7 @@ internal static class GenericShop
 
     private static PriceBook Prices() => new()
     {
-        Currency = "USD",
+        Currency = Currency.Of("USD"),
         LabourRate = 26m,
         Burden = Ratio.FromPercent(30),
         OverheadPerHour = 9m,
@@ -71,8 +71,8 @@ internal static class GenericShop
         ],
         Options =
         [
-            new OptionPrice("slip-floor", "slip-resistant floor", "each", 31m, 85m),
-            new OptionPrice("drain-trim", "new drain and overflow trim", "set", 42m),
+            new OptionPrice("slip-floor", "slip-resistant floor", LineUnit.Each, 31m, 85m),
+            new OptionPrice("drain-trim", "new drain and overflow trim", LineUnit.Set, 42m),
         ],
     };
 }

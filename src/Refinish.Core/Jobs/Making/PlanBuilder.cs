@@ -163,7 +163,7 @@ internal sealed class PlanBuilder(Job job)
             return;
         }
 
-        Costs = Stage.Try(Objections, job.Id, "price", () => new JobCosts(Schedule!, job.Stock));
+        Costs = Stage.Try(Objections, job.Id, "price", () => new JobCosts(Schedule!, job.Stock, job.Extras, job.Terms));
         foreach (PriceGap gap in Costs?.Price.Gaps ?? [])
         {
             Objections.Add(new PlanObjection(ObjectionKind.Price, gap.Id, string.Empty, "No price: " + Sentences.Closed(gap.ToString())));

@@ -28,7 +28,7 @@ internal sealed class ProcedureLabour(Procedure procedure)
     }
 
     public LabourTask Task(LabourStandard standard, WorkKind kind, double units) =>
-        new(standard, procedure.CoatedArea, units, 1) { Id = Id(kind) };
+        new(standard, procedure.CoatedArea, units, 1) { Id = Id(kind), Fixture = fixture.Id, Room = fixture.Room };
 
     public List<LabourTask> Of(IEnumerable<Defect> defects, WorkKind kind)
     {
@@ -47,7 +47,7 @@ internal sealed class ProcedureLabour(Procedure procedure)
                 Gaps.Add(new LabourGap(fixture.Id, standard.Code, "The labour standard " + standard.Code + " has a rate by area, and a " + defect.Name + " is counted, not measured by area; give it a rate by unit."));
             }
 
-            labour.Add(new LabourTask(standard, Area.FromSquareMeters(area), LabourStandards.UnitsOf(defect), 1) { Id = Id(kind) });
+            labour.Add(new LabourTask(standard, Area.FromSquareMeters(area), LabourStandards.UnitsOf(defect), 1) { Id = Id(kind), Fixture = fixture.Id, Room = fixture.Room });
         }
 
         return labour;
