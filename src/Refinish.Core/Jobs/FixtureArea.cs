@@ -14,14 +14,14 @@ public sealed record FixtureArea
     /// <summary>Makes an entry.</summary>
     /// <param name="id">Identity of the fixture.</param>
     /// <param name="name">What the customer calls it.</param>
-    /// <param name="area">Coated area, more than 0 and at most 1000 m².</param>
+    /// <param name="area">Coated area, 0 to 10⁶ m².</param>
     /// <exception cref="ArgumentException"><paramref name="id"/> is no identity, or <paramref name="name"/> is empty.</exception>
     /// <exception cref="ArgumentOutOfRangeException"><paramref name="area"/> is outside its range.</exception>
     public FixtureArea(string id, string name, Area area)
     {
         Id = Guard.Id(id, nameof(id));
         Name = Guard.Named(name, nameof(name));
-        this.area = Guard.Within(area, Bounds.Positive(Measure.Area, 1000), nameof(area));
+        this.area = Guard.Within(area, Bounds.NotNegative(Measure.Area, 1e6), nameof(area));
     }
 
     /// <summary>Identity of the fixture.</summary>

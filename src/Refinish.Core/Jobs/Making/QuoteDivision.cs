@@ -13,6 +13,7 @@ namespace Refinish.Jobs;
 internal sealed class QuoteDivision
 {
     private const string ExtraPrefix = "extra/";
+    private const string Consumables = "consumables";
 
     private readonly PriceEstimate price;
     private readonly FixtureArea[] fixtures;
@@ -29,7 +30,11 @@ internal sealed class QuoteDivision
         }
 
         beside.Sort(static (one, other) => Order(one, other));
-        ByFixture = new PriceByFixture(work.Sum(line => line.Price), [.. fixtures.Select(Cost)], Direct(null).Sum(line => line.Cost), price.Book.Currency);
+        FixtureCost[] own =
+        [
+            .. fixtures.Select(fixture => new FixtureCost(fixture.Id, fixture.Name, Direct.Sum(line => line.Cost * Part(line, fixture.Id)), fixture.SquareMeters)),
+        ];
+        ByFixture = new PriceByFixture(work.Sum(line => line.Price), own, Direct.Sum(line => line.Cost * SharedPart(line)), price.Book.Currency);
         Divide(listed);
     }
 
@@ -65,12 +70,13 @@ internal sealed class QuoteDivision
         };
     }
 
-    private FixtureCost Cost(FixtureArea fixture) =>
-        new(fixture.Id, fixture.Name, Direct(fixture.Id).Sum(line => line.Cost), fixture.SquareMeters);
-
     // Overhead and warranty are carried by the other lines, in proportion to their cost.
-    private IEnumerable<EstimateLine> Direct(string? fixture) =>
-        work.Where(line => line.Fixture == fixture && line.Category is not (LineCategory.Overhead or LineCategory.Warranty));
+    private IEnumerable<EstimateLine> Direct => work.Where(line => line.Category is not (LineCategory.Overhead or LineCategory.Warranty));
+
+    // Consumables are reckoned for each fixture.
+    private decimal Part(EstimateLine line, string fixture) => line.Item == Consumables ? 1m / fixtures.Length : line.Fixture == fixture ? 1 : 0;
+
+    private static decimal SharedPart(EstimateLine line) => line.Item == Consumables || line.Fixture is not null ? 0 : 1;
 
     private void Divide(IReadOnlyList<FixtureArea> listed)
     {
@@ -108,32 +114,25 @@ internal sealed class QuoteDivision
     // How much of each item is taxed at a rate. Of the refinishing of a fixture it is the taxed part of the lines that it bears.
     private IEnumerable<decimal> Taxed(QuoteItem[] items, string code)
     {
-        double allAreas = fixtures.Sum(fixture => fixture.SquareMeters);
-        (decimal sharedTaxed, decimal sharedAll) = Borne(null, code);
+        decimal allAreas = fixtures.Sum(fixture => (decimal)fixture.SquareMeters);
         for (int i = 0; i < fixtures.Length; i++)
         {
-            decimal area = (decimal)(fixtures[i].SquareMeters / allAreas);
-            (decimal ownTaxed, decimal ownAll) = Borne(fixtures[i].Id, code);
-            decimal all = ownAll + (sharedAll * area);
-            yield return all == 0 ? 0 : items[i].Price * (ownTaxed + (sharedTaxed * area)) / all;
+            decimal area = allAreas > 0 ? (decimal)fixtures[i].SquareMeters / allAreas : 1m / fixtures.Length;
+            decimal taxed = 0;
+            decimal all = 0;
+            foreach (EstimateLine line in work)
+            {
+                decimal borne = line.Price * (Part(line, fixtures[i].Id) + (SharedPart(line) * area));
+                all += borne;
+                taxed += line.Taxes.Contains(code) ? borne : 0;
+            }
+
+            yield return all == 0 ? 0 : items[i].Price * taxed / all;
         }
 
         foreach (EstimateLine line in beside)
         {
             yield return line.Taxes.Contains(code) ? line.Price : 0;
         }
-    }
-
-    private (decimal Taxed, decimal All) Borne(string? fixture, string code)
-    {
-        decimal taxed = 0;
-        decimal all = 0;
-        foreach (EstimateLine line in work.Where(line => line.Fixture == fixture))
-        {
-            all += line.Price;
-            taxed += line.Taxes.Contains(code) ? line.Price : 0;
-        }
-
-        return (taxed, all);
     }
 }
