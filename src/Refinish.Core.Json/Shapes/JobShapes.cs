@@ -77,6 +77,7 @@ internal static class JobShapes
         .Optional("changes", CommonShapes.List(OperationShapes.Change), job => job.Changes,
             (job, changes) => job with { Changes = changes })
         .Optional("stock", CommonShapes.List(Kit), job => job.Stock, (job, stock) => job with { Stock = stock })
+        .Optional("extras", CommonShapes.List(TaxShapes.Extra), job => job.Extras, (job, extras) => job with { Extras = extras })
         .MaybeOf("replacement", PriceShapes.Replacement, job => job.Replacement, (job, offer) => job with { Replacement = offer })
         .MakingInOrder(v => new Job { Id = id(v), Start = start(v), Shop = shop(v), Premises = premises(v), Fixtures = fixtures(v) });
 

@@ -45,6 +45,8 @@ internal static class LabourShapes
         .Maybe("wage", Scalars.Money, task => task.Wage, (task, wage) => task with { Wage = wage })
         .Optional("repeats", Scalars.Count, task => task.Repeats, (task, repeats) => task with { Repeats = repeats })
         .MaybeOf("learning", Learning, task => task.Learning, (task, curve) => task with { Learning = curve })
+        .MaybeOf("fixture", Scalars.Text, task => task.Fixture, (task, fixture) => task with { Fixture = fixture })
+        .MaybeOf("room", Scalars.Text, task => task.Room, (task, room) => task with { Room = room })
         .Making(v => new LabourTask(standard(v), area(v), units(v), times(v)));
 
     private static ObjectShape<ThreePoint> Hours(string name, params string[] units) => new Fields<ThreePoint>(name)

@@ -18,7 +18,7 @@ internal static class PriceShapes
     public static ObjectShape<OptionPrice> Option { get; } = new Fields<OptionPrice>("optionPrice")
         .With("code", Scalars.Text, option => option.Code, out Slot<string> code)
         .With("description", Scalars.Text, option => option.Description, out Slot<string> description)
-        .With("unit", Scalars.Text, option => option.Unit, out Slot<string> unit)
+        .With("unit", new WordShape<LineUnit>(), option => option.Unit, out Slot<LineUnit> unit)
         .With("cost", Scalars.Money, option => option.Cost, out Slot<decimal> cost)
         .WithOr("price", Scalars.Money.OrNull(), option => option.Price, null, out Slot<decimal?> price)
         .Optional("cautions", CommonShapes.List(CommonShapes.Caution), option => option.Cautions,
@@ -26,7 +26,7 @@ internal static class PriceShapes
         .Making(v => new OptionPrice(code(v), description(v), unit(v), cost(v), price(v)));
 
     public static ObjectShape<PriceBook> Book { get; } = new Fields<PriceBook>("priceBook")
-        .With("currency", Scalars.Text, book => book.Currency, out Slot<string> currency)
+        .With("currency", CurrencyShape.Only, book => book.Currency, out Slot<Currency> currency)
         .Maybe("labourRate", Scalars.Money, book => book.LabourRate, (book, amount) => book with { LabourRate = amount })
         .Optional("burden", Quantities.Percent, book => book.Burden, (book, share) => book with { Burden = share })
         .Optional("overheadPerHour", Scalars.Money, book => book.OverheadPerHour, (book, amount) => book with { OverheadPerHour = amount })
@@ -42,7 +42,9 @@ internal static class PriceShapes
         .Optional("minimumCharge", Scalars.Money, book => book.MinimumCharge, (book, amount) => book with { MinimumCharge = amount })
         .Optional("targetMargin", Quantities.Percent, book => book.TargetMargin.OfPrice,
             (book, share) => book with { TargetMargin = new Margin(share) })
-        .Optional("salesTax", Quantities.Percent, book => book.SalesTax, (book, share) => book with { SalesTax = share })
+        .Optional("taxes", CommonShapes.List(TaxShapes.Rate), book => book.Taxes, (book, taxes) => book with { Taxes = taxes })
+        .Optional("taxRounding", new WordShape<TaxRounding>(), book => book.TaxRounding, (book, rounding) => book with { TaxRounding = rounding })
+        .Optional("hostCodes", CommonShapes.List(TaxShapes.HostCode), book => book.HostCodes, (book, codes) => book with { HostCodes = codes })
         .Optional("cashStep", Scalars.Money, book => book.CashStep, (book, amount) => book with { CashStep = amount })
         .Making(v => new PriceBook { Currency = currency(v) });
 
