@@ -76,7 +76,13 @@ public sealed record PaymentPlan
         Guard.NotNull(limit, nameof(limit));
         decimal? asked = Payments.Count == 0 ? null : Payments.Where(payment => payment.Stage.Due <= limit.Until).Sum(payment => payment.Amount);
         return new LimitComparison(
-            "payments due " + (limit.Until == PaymentDue.OnAcceptance ? "on acceptance" : "up to: " + PaymentStage.InWords(limit.Until)),
+            limit.Until switch
+            {
+                PaymentDue.OnAcceptance => "payments due on acceptance",
+                PaymentDue.AtStart => "payments due by the start of the work",
+                PaymentDue.OnCompletion => "payments due by completion",
+                _ => "all payments",
+            },
             (double?)asked,
             (double)limit.MostOf(Total),
             LimitSense.AtMost,
@@ -103,7 +109,7 @@ public sealed record PaymentPlan
             string symbol = "p_" + Figures.Fixed(i + 1, 0);
             Expression formula = stage.Fraction is decimal share
                 ? Expression.Min(left, Expression.Floor((Expression.Quantity("q", (double)share, Measure.Percent) * total / coin) + (double)Hair) * coin)
-                : stage.Amount is decimal amount ? Expression.Quantity("a", (double)amount, money) : left;
+                : stage.Amount is decimal amount ? Expression.Quantity("a", (double)amount, money) : Expression.Round(left, Currency);
             WorkingStep step = new(stage.Name, symbol, formula, (double)Payments[i].Amount, money, Source.Supplied("terms of the quote"));
             steps.Add(step);
             left -= step.Result();

@@ -103,7 +103,7 @@ public sealed record PaymentStage
     /// <summary>Whether it falls due before another.</summary>
     internal bool IsBefore(PaymentStage other) => Due == other.Due ? Days < other.Days : Due < other.Due;
 
-    internal static string InWords(PaymentDue due) => due switch
+    private static string InWords(PaymentDue due) => due switch
     {
         PaymentDue.OnAcceptance => "on acceptance",
         PaymentDue.AtStart => "at the start",
