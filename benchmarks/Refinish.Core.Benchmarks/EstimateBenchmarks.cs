@@ -15,7 +15,7 @@ public class EstimateBenchmarks
 {
     private static readonly PriceBook Book = new()
     {
-        Currency = "USD",
+        Currency = Currency.Of("USD"),
         LabourRate = 30m,
         Burden = Ratio.FromPercent(22),
         OverheadPerHour = 9m,

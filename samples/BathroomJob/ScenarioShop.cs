@@ -59,9 +59,9 @@ internal static class ScenarioShop
         },
         Prices = Shop.Generic.Prices with
         {
-            Currency = "EUR",
+            Currency = Currency.Of("EUR"),
             Burden = Ratio.FromPercent(32),
-            SalesTax = Ratio.FromPercent(20),
+            Taxes = [new("sales", "sales tax", Ratio.FromPercent(20))],
             Materials =
             [
                 .. Shop.Generic.Prices.Materials,

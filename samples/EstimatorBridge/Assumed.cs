@@ -39,7 +39,7 @@ internal static class Assumed
             .Select(standard => standard.Work == WorkKind.Travel ? standard with { PerUnit = new ThreePoint(0, 0, 0) } : standard)],
         Prices = new PriceBook
         {
-            Currency = "EUR",
+            Currency = Currency.Of("EUR"),
             LabourRate = 26m,
             Burden = Ratio.FromPercent(32),
             OverheadPerHour = 9m,
@@ -56,7 +56,7 @@ internal static class Assumed
                 new("grout", Draw, 0.14m), new("laminating-resin", Draw, 0.44m),
                 new("descaler", Draw, 0.09m), new("degreaser", Draw, 0.11m), new("alcohol-wipe", Draw, 0.08m),
             ],
-            Options = [new("X-SLIP", "slip-resistant floor", "each", 31m, 85m), new("X-DRAIN", "new drain and overflow trim", "set", 42m)],
+            Options = [new("X-SLIP", "slip-resistant floor", LineUnit.Each, 31m, 85m), new("X-DRAIN", "new drain and overflow trim", LineUnit.Set, 42m)],
             TargetMargin = new Margin(Ratio.FromPercent(38)),
         },
     };

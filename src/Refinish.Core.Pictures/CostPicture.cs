@@ -16,7 +16,7 @@ namespace Refinish.Pictures;
 /// </summary>
 /// <remarks>It shows cost and profit: it is a picture for the shop, not for the customer.</remarks>
 /// <example><code>
-/// PriceBook book = new() { Currency = "USD", LabourRate = 30m, TravelPerTrip = 25m, DisposalPerJob = 10m, ConsumablesPerFixture = 35m, TargetMargin = new(Ratio.FromPercent(45)) };
+/// PriceBook book = new() { Currency = Currency.Of("USD"), LabourRate = 30m, TravelPerTrip = 25m, DisposalPerJob = 10m, ConsumablesPerFixture = 35m, TargetMargin = new(Ratio.FromPercent(45)) };
 /// EstimateRequest job = new() { Labour = new([new LabourTask(LabourStandards.SetUp, 1)]), Materials = [], Fixtures = 1 };
 /// string svg = new CostPicture(EstimateRange.Of(new PriceEstimate(book, job))).ToSvg();
 /// </code></example>
@@ -26,7 +26,7 @@ public sealed class CostPicture : Picture
     private readonly SimulationResult? cost;
     private readonly decimal? net;
     private readonly Ratio? chanceOfLoss;
-    private readonly string currency;
+    private readonly Currency currency;
     private readonly string spread;
     private readonly JobRange? job;
 
@@ -71,7 +71,7 @@ public sealed class CostPicture : Picture
     }
 
     private string NetPrice => net is decimal price
-        ? "Net price " + price.ToString("0.00", CultureInfo.InvariantCulture) + " " + currency + "; chance that the cost is above it: "
+        ? "Net price " + currency.Text(price) + "; chance that the cost is above it: "
             + Chance(chanceOfLoss!.Value) + "."
         : "There is no net price to compare with.";
 
@@ -181,7 +181,7 @@ public sealed class CostPicture : Picture
 
             if (shown)
             {
-                string words = "net price " + net.ToString("0.00", CultureInfo.InvariantCulture);
+                string words = "net price " + currency.Number(net);
                 Mark(page, sheet, at(net, 0).X, top - labels + 10, bottom, words, Ink.Green, null);
             }
         });

@@ -16,7 +16,7 @@ namespace Refinish.Pictures;
 /// It shows cost and profit: it is a picture for the shop, not for the customer. When the price cannot be made it says what is missing.
 /// </remarks>
 /// <example><code>
-/// PriceBook book = new() { Currency = "USD", LabourRate = 30m, TravelPerTrip = 25m, DisposalPerJob = 10m, ConsumablesPerFixture = 35m, TargetMargin = new(Ratio.FromPercent(45)) };
+/// PriceBook book = new() { Currency = Currency.Of("USD"), LabourRate = 30m, TravelPerTrip = 25m, DisposalPerJob = 10m, ConsumablesPerFixture = 35m, TargetMargin = new(Ratio.FromPercent(45)) };
 /// EstimateRequest job = new() { Labour = new([new LabourTask(LabourStandards.SetUp, 1)]), Materials = [], Fixtures = 1 };
 /// string svg = new PricePicture(new PriceEstimate(book, job)).ToSvg();
 /// </code></example>
@@ -109,10 +109,10 @@ public sealed class PricePicture : Picture
         chart.Add((sheet, at) => Bars(sheet, at, steps, least, most, page.IsNarrow));
         chart.Draw(page, (steps.Count * row) + 26);
         page.Note("Amounts in " + estimate.Book.Currency
-            + ". For the shop: the customer's lines carry overhead and profit within their rates.");
+            + ". For the shop: the prices of the lines carry overhead and profit.");
     }
 
-    private static void Bars(Sheet sheet, Func<double, double, ScreenPoint> at, List<PriceStep> steps, decimal least, decimal most,
+    private void Bars(Sheet sheet, Func<double, double, ScreenPoint> at, List<PriceStep> steps, decimal least, decimal most,
         bool narrow)
     {
         for (int i = 0; i < steps.Count; i++)
@@ -162,10 +162,10 @@ public sealed class PricePicture : Picture
     private static IEnumerable<PriceStep> Steps(PriceEstimate estimate)
     {
         decimal at = 0;
-        foreach (IGrouping<LineCategory, EstimateLine> group in estimate.CostLines.GroupBy(line => line.Category)
+        foreach (IGrouping<LineCategory, EstimateLine> group in estimate.Lines.GroupBy(line => line.Category)
             .OrderBy(group => group.Key))
         {
-            decimal amount = group.Sum(line => line.Amount);
+            decimal amount = group.Sum(line => line.Cost);
             if (amount != 0)
             {
                 yield return new PriceStep(Name(group.Key), at, at += amount, amount > 0 ? PriceStepKind.Cost : PriceStepKind.Less);
@@ -186,16 +186,16 @@ public sealed class PricePicture : Picture
         decimal tax = estimate.Tax!.Value;
         if (tax != 0)
         {
-            yield return new PriceStep("sales tax", at, at += tax, PriceStepKind.PassedOn);
-        }
-
-        decimal coins = estimate.Total!.Value - at;
-        if (coins != 0)
-        {
-            yield return new PriceStep("rounding", at, at += coins, coins > 0 ? PriceStepKind.PassedOn : PriceStepKind.Less);
+            yield return new PriceStep("tax", at, at += tax, PriceStepKind.PassedOn);
         }
 
         yield return new PriceStep("total", 0, at, PriceStepKind.Sum);
+        decimal coins = estimate.Payable!.Value - at;
+        if (coins != 0)
+        {
+            yield return new PriceStep("rounding", at, at += coins, coins > 0 ? PriceStepKind.PassedOn : PriceStepKind.Less);
+            yield return new PriceStep("payable", 0, at, PriceStepKind.Sum);
+        }
     }
 
     private static string Name(LineCategory category) => category switch
@@ -213,7 +213,7 @@ public sealed class PricePicture : Picture
             hasResult: false)]
         : Objections.Of(plan, units, estimate is not null);
 
-    private static string Text(decimal amount) => amount.ToString("0.00", CultureInfo.InvariantCulture);
+    private string Text(decimal amount) => estimate!.Book.Currency.Number(amount);
 
     private enum PriceStepKind
     {

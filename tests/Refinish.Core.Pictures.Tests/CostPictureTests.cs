@@ -84,7 +84,7 @@ public class CostPictureTests
     {
         LabourStandard exact = LabourStandards.SetUp with { Fixed = ThreePoint.Exactly(1), PerUnit = ThreePoint.Exactly(0),
             PerSquareMeter = ThreePoint.Exactly(0) };
-        PriceBook book = new() { Currency = "USD", LabourRate = 30m, TravelPerTrip = 25m, DisposalPerJob = 10m,
+        PriceBook book = new() { Currency = Currency.Of("USD"), LabourRate = 30m, TravelPerTrip = 25m, DisposalPerJob = 10m,
             ConsumablesPerFixture = 35m, TargetMargin = new(Ratio.FromPercent(45)) };
         EstimateRange range = EstimateRange.Of(new PriceEstimate(book, new() { Labour = new([new LabourTask(exact, 1)]), Materials = [],
             Fixtures = 1 }), null, new SimulationOptions { Trials = 100 });

@@ -36,7 +36,7 @@ public class ExampleTests
     [Fact]
     public void Price()
     {
-        PriceBook book = new() { Currency = "USD", LabourRate = 30m, TravelPerTrip = 25m, DisposalPerJob = 10m, ConsumablesPerFixture = 35m, TargetMargin = new(Ratio.FromPercent(45)) };
+        PriceBook book = new() { Currency = Currency.Of("USD"), LabourRate = 30m, TravelPerTrip = 25m, DisposalPerJob = 10m, ConsumablesPerFixture = 35m, TargetMargin = new(Ratio.FromPercent(45)) };
         EstimateRequest job = new() { Labour = new([new LabourTask(LabourStandards.SetUp, 1)]), Materials = [], Fixtures = 1 };
         string svg = new PricePicture(new PriceEstimate(book, job)).ToSvg();
         Assert.Contains("153.45", svg, StringComparison.Ordinal);
@@ -45,7 +45,7 @@ public class ExampleTests
     [Fact]
     public void Cost()
     {
-        PriceBook book = new() { Currency = "USD", LabourRate = 30m, TravelPerTrip = 25m, DisposalPerJob = 10m, ConsumablesPerFixture = 35m, TargetMargin = new(Ratio.FromPercent(45)) };
+        PriceBook book = new() { Currency = Currency.Of("USD"), LabourRate = 30m, TravelPerTrip = 25m, DisposalPerJob = 10m, ConsumablesPerFixture = 35m, TargetMargin = new(Ratio.FromPercent(45)) };
         EstimateRequest job = new() { Labour = new([new LabourTask(LabourStandards.SetUp, 1)]), Materials = [], Fixtures = 1 };
         string svg = new CostPicture(EstimateRange.Of(new PriceEstimate(book, job))).ToSvg();
         Assert.Contains("P90", svg, StringComparison.Ordinal);

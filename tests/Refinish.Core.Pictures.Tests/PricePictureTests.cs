@@ -11,7 +11,7 @@ namespace Refinish.Pictures.Tests;
 
 public class PricePictureTests
 {
-    private static readonly PriceBook Book = new() { Currency = "USD", LabourRate = 30m, TravelPerTrip = 25m, DisposalPerJob = 10m,
+    private static readonly PriceBook Book = new() { Currency = Currency.Of("USD"), LabourRate = 30m, TravelPerTrip = 25m, DisposalPerJob = 10m,
         ConsumablesPerFixture = 35m, TargetMargin = new(Ratio.FromPercent(45)) };
 
     private static readonly EstimateRequest Job = new() { Labour = new([new LabourTask(LabourStandards.SetUp, 1)]), Materials = [],
@@ -108,7 +108,7 @@ public class PricePictureTests
     [Fact]
     public void A_minimum_charge_and_the_rounding_of_the_total_are_told()
     {
-        PriceEstimate estimate = new(Book with { MinimumCharge = 250m, SalesTax = Ratio.FromPercent(7.3), CashStep = 0.05m }, Job);
+        PriceEstimate estimate = new(Book with { MinimumCharge = 250m, Taxes = [new("sales", "sales tax", Ratio.FromPercent(7.3))], CashStep = 0.05m }, Job);
         SvgFile file = new(new PricePicture(estimate).ToSvg());
 
         // 7.3 % of 250 is 18.25; 268.25 needs no rounding to five cents, so the step is not there.
@@ -120,7 +120,7 @@ public class PricePictureTests
     [Fact]
     public void A_gap_in_the_price_book_is_told_instead_of_a_price()
     {
-        PriceEstimate estimate = new(new PriceBook { Currency = "USD", LabourRate = 30m, TargetMargin = new(Ratio.FromPercent(45)) }, Job);
+        PriceEstimate estimate = new(new PriceBook { Currency = Currency.Of("USD"), LabourRate = 30m, TargetMargin = new(Ratio.FromPercent(45)) }, Job);
         Assert.False(estimate.IsComplete);
         SvgFile file = new(new PricePicture(estimate).ToSvg());
         Assert.Contains("There is no price.", file.AllWords, StringComparison.Ordinal);

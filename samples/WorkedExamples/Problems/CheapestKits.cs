@@ -32,9 +32,9 @@ internal sealed class CheapestKits : Problem
         decimal cost = purchase.Cost;
         Volume leftOver = purchase.LeftOver;
         // end
-        return new(purchase.Workings("EUR"),
+        return new(purchase.Workings(Currency.Of("EUR")),
         [
-            new("cost", Measure.Money("EUR"), (double)cost, "234.00"),
+            new("cost", Measure.Money(Currency.Of("EUR")), (double)cost, "234.00"),
             new("left over", Measure.Liquid, leftOver.CubicMeters, "1059"),
         ]);
     }

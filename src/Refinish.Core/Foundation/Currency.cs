@@ -81,8 +81,10 @@ public sealed record Currency
     /// <returns>Three letters.</returns>
     public override string ToString() => Code;
 
-    /// <summary>The amount without the code.</summary>
-    internal string Number(decimal amount) =>
+    /// <summary>An amount as text in the invariant culture, without the code.</summary>
+    /// <param name="amount">The amount; it is rounded to the currency.</param>
+    /// <returns>Text such as <c>170.36</c>.</returns>
+    public string Number(decimal amount) =>
         Round(amount).ToString(Decimals switch { 0 => "0", 2 => "0.00", _ => "0.000" }, System.Globalization.CultureInfo.InvariantCulture);
 
     internal decimal Round(double amount) => Round((decimal)amount);

@@ -51,11 +51,11 @@ internal static class EveryShop
             [new DateTime(2027, 3, 29)]),
         Prices = Shop.Generic.Prices with
         {
-            OverheadOfDirectCost = Ratio.FromPercent(3), SalesTax = Ratio.FromPercent(7.25), CashStep = 0.05m,
+            OverheadOfDirectCost = Ratio.FromPercent(3), Taxes = [new("sales", "sales tax", Ratio.FromPercent(7.25))], CashStep = 0.05m,
             Options =
             [
                 .. Shop.Generic.Prices.Options,
-                new OptionPrice("X-1", "an extra", "each", 10m, 20.50m)
+                new OptionPrice("X-1", "an extra", LineUnit.Each, 10m, 20.50m)
                 {
                     Cautions = [new Caution("own-slip", Hazard.Slip, "Wet floors are slippery.", "the owner",
                         Source.CommonPractice("said"), Audience.Customer)],

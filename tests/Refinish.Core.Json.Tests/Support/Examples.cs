@@ -72,7 +72,7 @@ internal static class Examples
             Crew = [new Worker("one")],
             Calendar = WorkCalendar.EveryDay(new WorkingHours(TimeSpan.FromHours(8), TimeSpan.FromHours(17)),
                 LocalClock.Fixed(TimeSpan.Zero)),
-            Prices = new PriceBook { Currency = "EUR" },
+            Prices = new PriceBook { Currency = Currency.Of("EUR") },
             Warranty = new WarrantyTerms { Years = 5, Life = new WeibullLife(2.2, 18), CostPerClaim = 320m,
                 ClaimProbability = Ratio.FromPercent(80) },
             System = GenericCatalogue.EpoxyUrethaneSystem,

@@ -11,6 +11,8 @@ namespace Refinish.Tests.Estimating;
 
 public class ClaimsTests
 {
+    private static readonly Currency Usd = Currency.Of("USD");
+
     private static readonly LifeRecord[] Handbook =
         [.. ((double[])[54, 187, 216, 240, 244, 335, 361, 373, 375, 386]).Select(age => new LifeRecord(age, true)), new LifeRecord(500, false, 10)];
 
@@ -176,7 +178,7 @@ public class ClaimsTests
     [Evidence(Basis.Independent, "scipy 1.10.1, binom.ppf(q, 200, 0.116043) and binom.sf(30) = .0579989")]
     public void A_book_of_like_jobs_is_binomial(double confidence, int claims)
     {
-        BookReserve book = new([Job(200, 0, 5, 1.8, 14, 80, 260m)], Percent(confidence));
+        BookReserve book = new([Job(200, 0, 5, 1.8, 14, 80, 260m)], Percent(confidence), Usd);
         Assert.True(book.IsExact);
         Assert.Equal(claims, book.Claims);
         Assert.Equal(claims * 260m, book.Reserve);
@@ -194,13 +196,13 @@ public class ClaimsTests
     public void A_mixed_book(double confidence, int reserve)
     {
         WarrantyJob[] jobs = [Job(40, 0, 5, 1.8, 14, 80, 260m), Job(25, 2, 5, 1.8, 14, 80, 260m), Job(10, 1, 5, 0.7, 40, 90, 400m)];
-        BookReserve book = new(jobs, Percent(confidence));
+        BookReserve book = new(jobs, Percent(confidence), Usd);
         Assert.Equal(reserve, book.Reserve);
         Assert.Equal(2350.27m, book.ExpectedCost);
         Assert.Equal(778.01m, book.CostDeviation);
         Numbers.Near(0.1913927, book.ChanceOfMoreThan(3000).DecimalFractions, 1e-7);
-        Assert.Equal(book.Reserve, new BookReserve([.. jobs.AsEnumerable().Reverse()], Percent(confidence)).Reserve);
-        Numbers.HoldsToKernel(book.Workings("USD"));
+        Assert.Equal(book.Reserve, new BookReserve([.. jobs.AsEnumerable().Reverse()], Percent(confidence), Usd).Reserve);
+        Numbers.HoldsToKernel(book.Workings());
         Assert.InRange(book.NormalReserve, reserve * 0.9m, reserve * 1.1m);
     }
 
@@ -209,9 +211,9 @@ public class ClaimsTests
     public void A_coarse_grid_errs_to_the_high_side()
     {
         WarrantyJob[] odd = [Job(300, 0, 5, 1.8, 14, 80, 259.99m), Job(200, 1, 5, 1.8, 14, 80, 310.01m)];
-        BookReserve coarse = new(odd, Percent(90));
+        BookReserve coarse = new(odd, Percent(90), Usd);
         Assert.False(coarse.IsExact);
-        BookReserve near = new([odd[0] with { CostPerClaim = 260m }, odd[1] with { CostPerClaim = 310m }], Percent(90));
+        BookReserve near = new([odd[0] with { CostPerClaim = 260m }, odd[1] with { CostPerClaim = 310m }], Percent(90), Usd);
         Assert.True(near.IsExact);
         Assert.InRange(coarse.Reserve, near.Reserve - 1, near.Reserve + (coarse.Claims * 8m));
     }
@@ -223,11 +225,11 @@ public class ClaimsTests
         double term = 1 + (a.Get % 8);
         double confidence = 50 + (b.Get % 48);
         WarrantyJob job = Job(30, 0.5, term, 1.4, 12, 70, 200m);
-        decimal reserve = new BookReserve([job], Percent(confidence)).Reserve;
-        Assert.True(new BookReserve([job with { TermYears = term + 1 }], Percent(confidence)).Reserve >= reserve);
-        Assert.True(new BookReserve([job], Percent(confidence + 1)).Reserve >= reserve);
-        Assert.True(new BookReserve([job with { Life = job.Life.WithHazardRatio(2) }], Percent(confidence)).Reserve >= reserve);
-        Assert.Equal(0, new BookReserve([job with { AgeYears = term }], Percent(confidence)).Reserve);
+        decimal reserve = new BookReserve([job], Percent(confidence), Usd).Reserve;
+        Assert.True(new BookReserve([job with { TermYears = term + 1 }], Percent(confidence), Usd).Reserve >= reserve);
+        Assert.True(new BookReserve([job], Percent(confidence + 1), Usd).Reserve >= reserve);
+        Assert.True(new BookReserve([job with { Life = job.Life.WithHazardRatio(2) }], Percent(confidence), Usd).Reserve >= reserve);
+        Assert.Equal(0, new BookReserve([job with { AgeYears = term }], Percent(confidence), Usd).Reserve);
         Numbers.Close(job.ChanceOfClaim.DecimalFractions, 0.7 * job.Life.FailedWithin(0.5, term - 0.5).DecimalFractions, 1e-13);
     }
 
@@ -239,11 +241,11 @@ public class ClaimsTests
         Numbers.Refuses("AgeYears", () => _ = job with { AgeYears = -1 });
         Numbers.Refuses("CostPerClaim", () => _ = job with { CostPerClaim = 0.001m });
         Numbers.Refuses("Count", () => _ = job with { Count = 0 });
-        Numbers.Refuses("confidence", () => _ = new BookReserve([job], Percent(49)));
-        Numbers.Refuses("jobs", () => _ = new BookReserve([job with { Count = 20_000 }, job], Percent(90)));
-        Assert.Throws<ArgumentException>(() => new BookReserve([], Percent(90)));
+        Numbers.Refuses("confidence", () => _ = new BookReserve([job], Percent(49), Usd));
+        Numbers.Refuses("jobs", () => _ = new BookReserve([job with { Count = 20_000 }, job], Percent(90), Usd));
+        Assert.Throws<ArgumentException>(() => new BookReserve([], Percent(90), Usd));
         Assert.Equal("1 × job, 5 years of warranty left", job.ToString());
-        Assert.Equal("7540.00 suffices with 90 %; 6034.24 is to be expected", new BookReserve([job with { Count = 200 }], Percent(90)).ToString());
-        Assert.Equal(0, new BookReserve([job with { CostPerClaim = 0 }], Percent(90)).Reserve);
+        Assert.Equal("7540.00 USD suffices with 90 %; 6034.24 USD is to be expected", new BookReserve([job with { Count = 200 }], Percent(90), Usd).ToString());
+        Assert.Equal(0, new BookReserve([job with { CostPerClaim = 0 }], Percent(90), Usd).Reserve);
     }
 }

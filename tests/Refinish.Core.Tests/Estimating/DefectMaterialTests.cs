@@ -88,7 +88,7 @@ public class DefectMaterialTests
 
     private static PriceBook Book => new()
     {
-        Currency = "USD",
+        Currency = Currency.Of("USD"),
         LabourRate = 30m,
         TravelPerTrip = 25m,
         DisposalPerJob = 10m,

@@ -16,7 +16,7 @@ public class EstimateRangeTests
     // Invented for the test.
     private static readonly PriceBook Book = new()
     {
-        Currency = "USD",
+        Currency = Currency.Of("USD"),
         LabourRate = 30m,
         Burden = Ratio.FromPercent(22),
         OverheadPerHour = 9m,
@@ -25,7 +25,7 @@ public class EstimateRangeTests
         DisposalPerJob = 10m,
         ConsumablesPerFixture = 35m,
         Materials = [new("topcoat", Volume.FromMilliliters(1183), 78m), new("topcoat", Volume.FromMilliliters(4732), 240m), new("primer", Volume.FromMilliliters(946), 52.35m)],
-        Options = [new("X-10", "slip-resistant floor", "each", 6m, 75m), new("X-20", "colour change", "each", 40m)],
+        Options = [new("X-10", "slip-resistant floor", LineUnit.Each, 6m, 75m), new("X-20", "colour change", LineUnit.Each, 40m)],
         TargetMargin = new Margin(Ratio.FromPercent(45)),
     };
 
@@ -187,6 +187,6 @@ public class EstimateRangeTests
     {
         LabourStandard own = LabourStandards.SetUp with { Code = "mask" };
         PriceEstimate estimate = new(Book, Job() with { Labour = new LabourEstimate([new LabourTask(own, units: 1)]) });
-        Assert.Equal(0.48m, estimate.CostLines.Single(line => line.Code == "O-01").Quantity);
+        Assert.Equal(0.48m, estimate.Lines.Single(line => line.Id == "overhead/hours").Quantity);
     }
 }

@@ -42,7 +42,7 @@ public class KitPurchaseTests
         Assert.True(purchase.Bought.Milliliters >= need - 1e-6);
         if (need > 0)
         {
-            Numbers.HoldsToKernel(purchase.Workings("USD"));
+            Numbers.HoldsToKernel(purchase.Workings(Currency.Of("USD")));
         }
     }
 
@@ -112,7 +112,7 @@ public class KitPurchaseTests
     {
         KitPurchase purchase = new(new MaterialNeed("topcoat", "white topcoat", Volume.FromMilliliters(1500)), [Kit(1000, 50)]);
         Assert.Equal("topcoat", purchase.Item);
-        Assert.Equal("Kits of white topcoat", purchase.Workings("USD").Title);
+        Assert.Equal("Kits of white topcoat", purchase.Workings(Currency.Of("USD")).Title);
         Assert.Throws<ArgumentException>(() => new KitPurchase(new MaterialNeed("primer", "primer", Volume.Zero), [Kit(1000, 50)]));
     }
 

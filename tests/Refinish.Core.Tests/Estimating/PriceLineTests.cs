@@ -15,7 +15,7 @@ public class PriceLineTests
     // Invented for the test.
     private static readonly PriceBook Book = new()
     {
-        Currency = "USD",
+        Currency = Currency.Of("USD"),
         LabourRate = 30m,
         OverheadPerHour = 10m,
         OverheadOfDirectCost = Ratio.FromPercent(5),
@@ -23,9 +23,9 @@ public class PriceLineTests
         DisposalPerJob = 10m,
         ConsumablesPerFixture = 35m,
         Materials = [new("topcoat", Volume.FromUsQuarts(1), 78m), new("topcoat", Volume.FromUsGallons(1), 240m)],
-        Options = [new("X-10", "slip-resistant floor", "each", 6m, 75m), new("X-20", "colour change", "fixture", 40m)],
+        Options = [new("X-10", "slip-resistant floor", LineUnit.Each, 6m, 75m), new("X-20", "colour change", LineUnit.Fixture, 40m)],
         TargetMargin = new Margin(Ratio.FromPercent(45)),
-        SalesTax = Ratio.FromPercent(7),
+        Taxes = [new("sales", "sales tax", Ratio.FromPercent(7))],
         CashStep = 0.05m,
     };
 
@@ -53,27 +53,29 @@ public class PriceLineTests
             PaidTime = [new PaidTime("wait-1", "waiting on site", TimeSpan.FromMinutes(30)) { Worker = "anna", Wage = 40m }],
             Options = [new("X-10", 1) { Fixture = "tub-1" }, new("X-20"), new("X-20", 2)],
             WarrantyReserve = 20m,
-            Discount = Ratio.FromPercent(5),
+            Discount = Discount.Of(Ratio.FromPercent(5)),
         });
         string[] expected =
         [
-            "labour/L-1", "labour/L-2/anna", "paid-time/wait-1/anna", "material/topcoat/946.352946", "material/topcoat/3785.411784",
-            "consumables", "travel", "waste", "option/job/X-20", "option/tub-1/X-10", "overhead/hours", "overhead/cost", "warranty",
+            "labour/L-1", "labour/L-2///anna", "paid-time/wait-1///anna", "material/topcoat/946.352946", "material/topcoat/3785.411784",
+            "consumables", "travel", "waste", "option/X-20", "option/X-10/tub-1", "overhead/hours", "overhead/cost", "warranty", "discount", "tax/sales",
         ];
-        Assert.Equal(expected, estimate.CostLines.Select(line => line.Id));
-        Assert.Equal([30m, 40m, 40m], estimate.CostLines.Take(3).Select(line => line.Rate));
-        Assert.Equal(3.5m, estimate.CostLines.Single(line => line.Id == "overhead/hours").Quantity);
-        Assert.Equal(3m, estimate.CostLines.Single(line => line.Id == "option/job/X-20").Quantity);
-        Assert.Equal("tub-1", estimate.Lines.Single(line => line.Id == "option/tub-1/X-10").Fixture);
-        Assert.Equal("white topcoat, kit of 3.785 L", estimate.CostLines.Single(line => line.Id == "material/topcoat/3785.411784").Description);
+        Assert.Equal(expected, estimate.Lines.Select(line => line.Id));
+        Assert.Equal([30m, 40m, 40m], estimate.Lines.Take(3).Select(line => line.Rate));
+        Assert.Equal(3.5m, estimate.Lines.Single(line => line.Id == "overhead/hours").Quantity);
+        Assert.Equal(3m, estimate.Lines.Single(line => line.Id == "option/X-20").Quantity);
+        EstimateLine grains = estimate.Lines.Single(line => line.Id == "option/X-10/tub-1");
+        Assert.Equal(("tub-1", "option/X-10", 75m), (grains.Fixture, grains.Item, grains.Price));
+        Assert.Equal("white topcoat, kit of 3.785 L", estimate.Lines.Single(line => line.Id == "material/topcoat/3785.411784").Description);
         Assert.Equal(
             [
                 LineCategory.Labour, LineCategory.Labour, LineCategory.Labour, LineCategory.Material, LineCategory.Material, LineCategory.Consumables,
-                LineCategory.Travel, LineCategory.Waste, LineCategory.Option, LineCategory.Rounding, LineCategory.Option, LineCategory.Discount,
-                LineCategory.Tax, LineCategory.Rounding,
+                LineCategory.Travel, LineCategory.Waste, LineCategory.Option, LineCategory.Option, LineCategory.Overhead, LineCategory.Overhead,
+                LineCategory.Warranty, LineCategory.Discount, LineCategory.Tax,
             ],
             estimate.Lines.Select(line => line.Category));
-        Assert.Equal(["rounding/lines", "discount", "tax", "rounding/cash"], estimate.Lines.Select(line => line.Id).Where(id => !expected.Contains(id)));
+        Assert.All(estimate.Lines.Where(line => line.Category is LineCategory.Overhead or LineCategory.Warranty), line => Assert.Equal(0m, line.Price));
+        Assert.Equal(["sales"], grains.Taxes);
         Numbers.HoldsToKernel(estimate.Workings());
     }
 
@@ -82,7 +84,7 @@ public class PriceLineTests
     public void Tasks_of_one_standard_are_one_line()
     {
         PriceEstimate estimate = new(Book, Job(Hours("L-1", 0.333), Hours("L-2", 1), Hours("L-1", 0.333), Hours("L-1", 0.333)));
-        Assert.Equal([1m, 1m], estimate.CostLines.Where(line => line.Category == LineCategory.Labour).Select(line => line.Quantity));
+        Assert.Equal([1m, 1m], estimate.Lines.Where(line => line.Category == LineCategory.Labour).Select(line => line.Quantity));
     }
 
     [Fact]
@@ -94,15 +96,15 @@ public class PriceLineTests
             Hours("L-1", 1) with { Worker = "anna", Wage = 40m }, Hours("L-1", 2) with { Worker = "anna", Wage = 50.50m }, Hours("L-1", 4),
             Hours("L-1", 8) with { Worker = "anna", Wage = 40.0m }, Hours("L-1", 16) with { Wage = 35m }, Hours("L-1", 32) with { Worker = "ben" },
         ];
-        static Dictionary<string, decimal> Ids(IEnumerable<LabourTask> tasks) => new PriceEstimate(Book, Job([.. tasks])).CostLines
+        static Dictionary<string, decimal> Ids(IEnumerable<LabourTask> tasks) => new PriceEstimate(Book, Job([.. tasks])).Lines
             .Where(line => line.Category == LineCategory.Labour)
             .ToDictionary(line => line.Id, line => line.Quantity);
         Dictionary<string, decimal> expected = new()
         {
-            ["labour/L-1/anna/40"] = 9m,
-            ["labour/L-1/anna/50.5"] = 2m,
+            ["labour/L-1///anna/40"] = 9m,
+            ["labour/L-1///anna/50.5"] = 2m,
             ["labour/L-1"] = 36m,
-            ["labour/L-1//35"] = 16m,
+            ["labour/L-1////35"] = 16m,
         };
         Assert.Equal(expected, Ids(tasks));
         Assert.Equal(expected, Ids(Enumerable.Reverse(tasks)));
@@ -112,15 +114,15 @@ public class PriceLineTests
     [Evidence(Basis.Contract, "gaps carry the ids of the lines that are missing; a wage of its own needs no rate in the book")]
     public void Gaps_have_ids()
     {
-        PriceEstimate estimate = new(new PriceBook { Currency = "USD" }, Job(Hours("L-1", 1), Hours("L-1", 1), Hours("L-2", 1) with { Wage = 30m }) with
+        PriceEstimate estimate = new(new PriceBook { Currency = Currency.Of("USD") }, Job(Hours("L-1", 1), Hours("L-1", 1), Hours("L-2", 1) with { Wage = 30m }) with
         {
             PaidTime = [new PaidTime("wait", "waiting", TimeSpan.Zero)],
             Options = [new("X-9"), new("X-9"), new("X-9") { Fixture = "tub" }],
         });
         Assert.Equal(
-            ["labour/L-1", "paid-time/wait", "material/topcoat", "consumables", "travel", "waste", "option/job/X-9", "option/tub/X-9"],
+            ["labour/L-1", "paid-time/wait", "material/topcoat", "consumables", "travel", "waste", "option/X-9", "option/X-9/tub"],
             estimate.Gaps.Select(gap => gap.Id));
-        Assert.Equal("labour/L-2", Assert.Single(estimate.CostLines).Id);
+        Assert.Equal("labour/L-2", Assert.Single(estimate.Lines).Id);
     }
 
     [Fact]
@@ -138,23 +140,23 @@ public class PriceLineTests
         EstimateRequest job = Job(Hours("L-1", 1));
         Margin near = new(Ratio.FromPercent(99.9999999999999));
         Assert.Equal("price", Gap(Book with { TargetMargin = near }, job).Id);
-        Assert.Equal("price", Gap(Book with { TargetMargin = near }, job with { HoldMargin = true, Discount = Ratio.FromPercent(99.9999999999999) }).Id);
+        Assert.Equal("price", Gap(Book with { TargetMargin = near }, job with { HoldMargin = true, Discount = Discount.Of(Ratio.FromPercent(99.9999999999999)) }).Id);
         Assert.Contains("more than 1000000000", Gap(Book with { TargetMargin = near }, job).ToString(), StringComparison.Ordinal);
         Assert.Equal("labour/L-1", Gap(Book with { LabourRate = 1e9m, Burden = Ratio.FromPercent(100) }, job).Id);
         Assert.Equal("cost", Gap(Book with { TravelPerTrip = 1e9m, OverheadOfDirectCost = Ratio.Zero }, job).Id);
         Assert.Equal("overhead/cost", Gap(Book with { TravelPerTrip = 1e9m }, job).Id);
-        Assert.Equal("cost", Gap(Book with { Options = [new("X-10", "dear", "each", 1e9m, 1e9m)] }, job with { Options = [new("X-10", 1e9m)] }).Id);
+        Assert.Equal("cost", Gap(Book with { Options = [new("X-10", "dear", LineUnit.Each, 1e9m, 1e9m)] }, job with { Options = [new("X-10", 1e9m)] }).Id);
         MaterialNeed cubic = new("topcoat", "topcoat", Volume.FromCubicMeters(1));
         Assert.Equal("material/topcoat", Gap(Book, job with { Materials = [.. Enumerable.Repeat(cubic, 1001)] }).Id);
         Numbers.Refuses("ofPrice", () => _ = new Margin(Ratio.FromDecimalFractions(1 - 1e-16)));
-        Numbers.Refuses("cost", () => _ = near.PriceFor(decimal.MaxValue));
+        Numbers.Refuses("cost", () => _ = near.PriceFor(decimal.MaxValue, Currency.Of("USD")));
     }
 
     [Fact]
-    [Evidence(Basis.Contract, "where direct costs are too small to carry the price, a line of its own does; the lines still add up")]
-    public void Tiny_direct_costs_do_not_carry_the_price()
+    [Evidence(Basis.Contract, "a cost of a cent carries the whole price; where nothing costs anything a line of its own does; the lines add up")]
+    public void Tiny_direct_costs_carry_the_price()
     {
-        PriceBook book = new() { Currency = "USD", LabourRate = 1e8m, DisposalPerJob = 0m, TargetMargin = new Margin(Ratio.FromPercent(10)) };
+        PriceBook book = new() { Currency = Currency.Of("USD"), LabourRate = 1m, DisposalPerJob = 0m, TargetMargin = new Margin(Ratio.FromPercent(10)) };
         EstimateRequest job = new()
         {
             Labour = new LabourEstimate([]),
@@ -164,10 +166,12 @@ public class PriceLineTests
             Trips = 0,
             WarrantyReserve = 8e8m,
         };
-        PriceEstimate estimate = new(book with { LabourRate = 1e6m }, job);
-        Assert.Equal(estimate.Total, estimate.Lines.Sum(line => line.Amount));
-        Assert.Equal("margin", Assert.Single(estimate.Lines).Id);
-        Assert.Equal(["paid-time/p", "waste", "warranty"], estimate.CostLines.Select(line => line.Id));
+        PriceEstimate estimate = new(book, job);
+        Assert.Equal(estimate.Total, estimate.Lines.Sum(line => line.Price));
+        Assert.Equal(estimate.Total, estimate.Lines[0].Price);
+        PriceEstimate nothing = new(book, job with { PaidTime = [] });
+        Assert.Equal(["waste", "margin", "warranty"], nothing.Lines.Select(line => line.Id));
+        Assert.Equal(nothing.Total, nothing.Lines[1].Price);
     }
 
     [Property(MaxTest = 300)]
@@ -181,7 +185,7 @@ public class PriceLineTests
         decimal? Wage() => random.Next(3) switch { 0 => null, 1 => 30m, _ => Amount() };
         PriceBook book = new()
         {
-            Currency = "USD",
+            Currency = Currency.Of("USD"),
             LabourRate = Wage(),
             Burden = Ratio.FromPercent(Share()),
             OverheadPerHour = Amount(),
@@ -190,10 +194,10 @@ public class PriceLineTests
             DisposalPerJob = Amount(),
             ConsumablesPerFixture = Amount(),
             Materials = [.. Enumerable.Range(0, random.Next(0, 12)).Select(i => new MaterialPrice("m" + (i % 3), Volume.FromMilliliters(random.Next(1, 50) * 100), Amount()))],
-            Options = [new("a", "option", "each", Amount(), random.Next(2) == 0 ? null : Amount()), new("b", "option", "each", Amount())],
-            MinimumCharge = Amount(),
+            Options = [new("a", "option", LineUnit.Each, Amount(), random.Next(2) == 0 ? null : Math.Round(Amount(), 2)), new("b", "option", LineUnit.Each, Amount())],
+            MinimumCharge = Math.Round(Amount(), 2),
             TargetMargin = new Margin(Ratio.FromPercent(Share())),
-            SalesTax = Ratio.FromPercent(Share()),
+            Taxes = [new("sales", "sales tax", Ratio.FromPercent(Share()))],
             CashStep = random.Next(3) == 0 ? 1e9m : 0.05m,
         };
         EstimateRequest job = new()
@@ -203,17 +207,16 @@ public class PriceLineTests
             Materials = [.. Enumerable.Range(0, random.Next(0, 5)).Select(i => new MaterialNeed("m" + (i % 4), "material", Volume.FromMilliliters(random.Next(0, 1_000_000))))],
             Fixtures = random.Next(0, 3) * 50_000,
             Options = [.. Enumerable.Range(0, random.Next(0, 5)).Select(i => new OptionOrder(i % 2 == 0 ? "a" : "b", Math.Max(0.0001m, Amount())) { Fixture = Someone() })],
-            WarrantyReserve = Amount(),
-            Discount = Ratio.FromPercent(Share()),
+            WarrantyReserve = Math.Round(Amount(), 2),
+            Discount = Discount.Of(Ratio.FromPercent(Share())),
             HoldMargin = random.Next(2) == 0,
         };
         PriceEstimate estimate = new(book, job);
-        Assert.Distinct(estimate.CostLines.Select(line => line.Id));
         Assert.Distinct(estimate.Lines.Select(line => line.Id));
         Assert.Distinct(estimate.Gaps.Select(gap => gap.Id));
         Assert.Equal(estimate.IsComplete, estimate.Total is not null);
-        Assert.Equal(estimate.Total ?? 0, estimate.Lines.Sum(line => line.Amount));
-        Assert.Equal(estimate.Cost ?? 0, estimate.IsComplete ? estimate.CostLines.Sum(line => line.Amount) : 0);
+        Assert.Equal(estimate.Total ?? 0, estimate.IsComplete ? estimate.Lines.Sum(line => line.Price) : 0);
+        Assert.Equal(estimate.Cost ?? 0, estimate.IsComplete ? estimate.Lines.Sum(line => line.Cost) : 0);
         Assert.NotEmpty(estimate.ToString());
     }
 
@@ -230,7 +233,7 @@ public class PriceLineTests
         Numbers.Refuses("time", () => _ = new PaidTime("wait", "waiting", TimeSpan.FromHours(-1)));
         Numbers.Refuses("Wage", () => _ = wait with { Wage = -1m });
         Numbers.Refuses("Wage", () => _ = Hours("L-1", 1) with { Wage = -1m });
-        Numbers.Refuses("category", () => _ = new EstimateLine("a", (LineCategory)99, "a", "b", 1, "h", 1));
+        Numbers.Refuses("category", () => _ = new ExtraItem("a", (LineCategory)99, "b", 1, LineUnit.Hour, 1));
         Assert.Equal("waiting: 1 h", wait.ToString());
     }
 }

@@ -14,7 +14,7 @@ public class RefinishOrReplaceTests
         new() { Name = name, Parts = [new CostPart("work", cost)], LifeYears = life, DaysOutOfUse = days };
 
     private static RefinishOrReplace Compare(double percent, decimal day = 0) =>
-        new(Option("refinishing", 1480m, 7, 2), Option("replacing", 5200m, 20, 5), Ratio.FromPercent(percent), "USD", day);
+        new(Option("refinishing", 1480m, 7, 2), Option("replacing", 5200m, 20, 5), Ratio.FromPercent(percent), Currency.Of("USD"), day);
 
     [Fact]
     [Evidence(Basis.Cited, "discrete cash-flow factors, Table 1 (0.25 %), textbook appendix; five decimals")]
@@ -62,7 +62,7 @@ public class RefinishOrReplaceTests
         double rate = a.Get % 20 / 100.0;
         int life = 1 + (b.Get % 30);
         decimal cost = 100 + (c.Get % 5000);
-        RefinishOrReplace answer = new(Option("r", cost, life), Option("n", 5200m, 25), Ratio.FromDecimalFractions(rate), "USD", 12m);
+        RefinishOrReplace answer = new(Option("r", cost, life), Option("n", 5200m, 25), Ratio.FromDecimalFractions(rate), Currency.Of("USD"), 12m);
         double yearly = (double)cost * EconomyKernel.CapitalRecovery(rate, life);
         double worth = 0;
         for (int year = 1; year <= life; year++)
@@ -73,12 +73,12 @@ public class RefinishOrReplaceTests
         Numbers.Close((double)cost, worth, 1e-10);
         if (answer.BreakEvenYears is double even && even <= 200)
         {
-            RefinishOrReplace at = new(Option("r", cost, even), Option("n", 5200m, 25), Ratio.FromDecimalFractions(rate), "USD");
+            RefinishOrReplace at = new(Option("r", cost, even), Option("n", 5200m, 25), Ratio.FromDecimalFractions(rate), Currency.Of("USD"));
             Numbers.Close(1, at.RefinishPerReplace!.Value.DecimalFractions, 1e-9);
         }
 
-        Assert.True(new RefinishOrReplace(Option("r", cost + 50, life), Option("n", 5200m, 25), Ratio.FromDecimalFractions(rate), "USD").RefinishPerYear > answer.RefinishPerYear);
-        Assert.True(new RefinishOrReplace(Option("r", cost, life + 1), Option("n", 5200m, 25), Ratio.FromDecimalFractions(rate), "USD").RefinishPerYear < answer.RefinishPerYear);
+        Assert.True(new RefinishOrReplace(Option("r", cost + 50, life), Option("n", 5200m, 25), Ratio.FromDecimalFractions(rate), Currency.Of("USD")).RefinishPerYear > answer.RefinishPerYear);
+        Assert.True(new RefinishOrReplace(Option("r", cost, life + 1), Option("n", 5200m, 25), Ratio.FromDecimalFractions(rate), Currency.Of("USD")).RefinishPerYear < answer.RefinishPerYear);
         Numbers.HoldsToKernel(answer.Workings());
     }
 
@@ -92,7 +92,7 @@ public class RefinishOrReplaceTests
         Assert.Equal(297.50m, plain.ReplacePerYear);
         Assert.Equal(5085.71m, plain.RefinishPresentValue);
         Numbers.Close(1780 / 297.5, plain.BreakEvenYears!.Value, 1e-12);
-        RefinishOrReplace never = new(Option("refinishing", 4000m, 7), Option("replacing", 2000m, 20), Ratio.FromPercent(20), "USD");
+        RefinishOrReplace never = new(Option("refinishing", 4000m, 7), Option("replacing", 2000m, 20), Ratio.FromPercent(20), Currency.Of("USD"));
         Assert.Null(never.BreakEvenYears);
         Assert.Contains("However long it lasts", never.Sentence(), StringComparison.Ordinal);
         Numbers.HoldsToKernel(never.Workings());
@@ -102,17 +102,17 @@ public class RefinishOrReplaceTests
     [Evidence(Basis.Contract, "an option at no cost is an answer: no share and no break-even, said in words")]
     public void An_option_at_no_cost()
     {
-        RefinishOrReplace free = new(Option("refinishing", 1480m, 7), Option("replacing", 0m, 20), Ratio.FromPercent(5), "USD");
+        RefinishOrReplace free = new(Option("refinishing", 1480m, 7), Option("replacing", 0m, 20), Ratio.FromPercent(5), Currency.Of("USD"));
         Assert.Null(free.RefinishPerReplace);
         Assert.Null(free.BreakEvenYears);
         Assert.Equal(0m, free.ReplacePerYear);
         Assert.Contains("As replacing costs nothing, no share of it can be given", free.Sentence(), StringComparison.Ordinal);
         Numbers.HoldsToKernel(free.Workings());
-        RefinishOrReplace gift = new(Option("refinishing", 0m, 7), Option("replacing", 10m, 20), Ratio.Zero, "USD");
+        RefinishOrReplace gift = new(Option("refinishing", 0m, 7), Option("replacing", 10m, 20), Ratio.Zero, Currency.Of("USD"));
         Assert.Equal(0, gift.RefinishPerReplace!.Value.DecimalFractions);
         Assert.Contains("As refinishing costs nothing, it is the cheaper", gift.Sentence(), StringComparison.Ordinal);
         Numbers.HoldsToKernel(gift.Workings());
-        RefinishOrReplace both = new(Option("refinishing", 0m, 7), Option("replacing", 0m, 20), Ratio.FromPercent(5), "USD");
+        RefinishOrReplace both = new(Option("refinishing", 0m, 7), Option("replacing", 0m, 20), Ratio.FromPercent(5), Currency.Of("USD"));
         Assert.EndsWith("Neither costs anything, so there is nothing to compare.", both.Sentence(), StringComparison.Ordinal);
         Numbers.HoldsToKernel(both.Workings());
     }
@@ -140,8 +140,8 @@ public class RefinishOrReplaceTests
         Numbers.Close(1 / sum, EconomyKernel.CapitalRecovery(rate, 30), 1e-12);
         Numbers.Close(30, EconomyKernel.BreakEven(sum, 1, rate)!.Value, 1e-9);
         Ratio interest = Ratio.FromDecimalFractions(rate);
-        Numbers.HoldsToKernel(new RefinishOrReplace(Option("r", 1480m, 7), Option("n", 5200m, 20), interest, "USD").Workings());
-        Numbers.HoldsToKernel(new RefinishOrReplace(Option("r", 0.01m, 0.001), Option("n", 1e9m, 200), interest, "USD", 1e9m).Workings());
+        Numbers.HoldsToKernel(new RefinishOrReplace(Option("r", 1480m, 7), Option("n", 5200m, 20), interest, Currency.Of("USD")).Workings());
+        Numbers.HoldsToKernel(new RefinishOrReplace(Option("r", 0.01m, 0.001), Option("n", 1e9m, 200), interest, Currency.Of("USD"), 1e9m).Workings());
     }
 
     [Fact]

@@ -10,6 +10,8 @@ namespace Refinish.Tests.Estimating;
 
 public class WarrantyTests
 {
+    private static readonly Currency Usd = Currency.Of("USD");
+
     private static readonly LifeShare[] Mixture =
     [
         new(Ratio.FromPercent(4), new WeibullLife(1, 0.5)),
@@ -36,22 +38,22 @@ public class WarrantyTests
     {
         Numbers.Near(0.1451, new WeibullLife(1.8, 14).FailedBy(5).DecimalFractions, 5e-5);
         Numbers.Near(0.2081, new WeibullLife(0.7, 40).FailedBy(5).DecimalFractions, 5e-5);
-        Numbers.Near(0.0357, new WarrantyReserve(Mixture, 1, 260m, Eighty).FailedWithinTerm.DecimalFractions, 5e-5);
+        Numbers.Near(0.0357, new WarrantyReserve(Mixture, 1, 260m, Eighty, Usd).FailedWithinTerm.DecimalFractions, 5e-5);
 
         // The fifth digit is a five: .09965.
-        Numbers.Near(0.0996, new WarrantyReserve(Mixture, 5, 260m, Eighty).FailedWithinTerm.DecimalFractions, 1e-4);
+        Numbers.Near(0.0996, new WarrantyReserve(Mixture, 5, 260m, Eighty, Usd).FailedWithinTerm.DecimalFractions, 1e-4);
     }
 
     [Fact]
     [Evidence(Basis.Independent, "mixture above, 80 % claimed at 260: 20.73; discounted at 5 % 18.57 (mpmath 1.3.0: 18.5688531); no published source")]
     public void A_reserve()
     {
-        WarrantyReserve reserve = new(Mixture, 5, 260m, Eighty, Ratio.FromPercent(5));
+        WarrantyReserve reserve = new(Mixture, 5, 260m, Eighty, Usd, Ratio.FromPercent(5));
         Assert.Equal(20.73m, reserve.Reserve);
         Assert.Equal(18.57m, reserve.DiscountedReserve);
         Numbers.Near(0.09965 * 0.8, reserve.ExpectedClaims, 1e-5);
         Assert.Equal("20.73 reserved for 5 years of warranty", reserve.ToString());
-        Numbers.HoldsToKernel(reserve.Workings("USD"));
+        Numbers.HoldsToKernel(reserve.Workings());
     }
 
     [Fact]
@@ -85,12 +87,12 @@ public class WarrantyTests
     {
         double term = a.Get % 400 / 10.0;
         Ratio rate = Ratio.FromPercent(b.Get % 20);
-        WarrantyReserve reserve = new(Mixture, term, 260m, Eighty, rate);
-        Assert.True(new WarrantyReserve(Mixture, term + 1, 260m, Eighty, rate).Reserve >= reserve.Reserve);
-        Assert.True(new WarrantyReserve(Mixture, term + 1, 260m, Eighty, rate).DiscountedReserve >= reserve.DiscountedReserve);
-        Assert.True(new WarrantyReserve(Mixture, term, 261m, Eighty, rate).Reserve >= reserve.Reserve);
+        WarrantyReserve reserve = new(Mixture, term, 260m, Eighty, Usd, rate);
+        Assert.True(new WarrantyReserve(Mixture, term + 1, 260m, Eighty, Usd, rate).Reserve >= reserve.Reserve);
+        Assert.True(new WarrantyReserve(Mixture, term + 1, 260m, Eighty, Usd, rate).DiscountedReserve >= reserve.DiscountedReserve);
+        Assert.True(new WarrantyReserve(Mixture, term, 261m, Eighty, Usd, rate).Reserve >= reserve.Reserve);
         Assert.True(reserve.DiscountedReserve <= reserve.Reserve);
-        Numbers.HoldsToKernel(reserve.Workings("USD"));
+        Numbers.HoldsToKernel(reserve.Workings());
     }
 
     [Property]
@@ -129,11 +131,11 @@ public class WarrantyTests
         Numbers.Refuses("years", () => _ = life.HazardAt(0));
         Numbers.Refuses("failed", () => _ = life.AgeAtFailed(Ratio.FromPercent(100)));
         Numbers.Refuses("deviationYears", () => _ = WeibullLife.FromMeanAndSpread(10, 0.1));
-        Numbers.Refuses("termYears", () => _ = new WarrantyReserve(life, 51, 260m, Eighty));
-        Numbers.Refuses("claimProbability", () => _ = new WarrantyReserve(life, 5, 260m, Ratio.FromPercent(101)));
-        Numbers.Refuses("costPerClaim", () => _ = new WarrantyReserve(life, 5, -1m, Eighty));
-        Numbers.Refuses("lives", () => _ = new WarrantyReserve([Mixture[0]], 5, 260m, Eighty));
-        Assert.Throws<ArgumentException>(() => new WarrantyReserve([], 5, 260m, Eighty));
-        Assert.Equal(new WarrantyReserve(Mixture, 5, 260m, Eighty), new WarrantyReserve([Mixture[0], Mixture[1]], 5, 260m, Eighty));
+        Numbers.Refuses("termYears", () => _ = new WarrantyReserve(life, 51, 260m, Eighty, Usd));
+        Numbers.Refuses("claimProbability", () => _ = new WarrantyReserve(life, 5, 260m, Ratio.FromPercent(101), Usd));
+        Numbers.Refuses("costPerClaim", () => _ = new WarrantyReserve(life, 5, -1m, Eighty, Usd));
+        Numbers.Refuses("lives", () => _ = new WarrantyReserve([Mixture[0]], 5, 260m, Eighty, Usd));
+        Assert.Throws<ArgumentException>(() => new WarrantyReserve([], 5, 260m, Eighty, Usd));
+        Assert.Equal(new WarrantyReserve(Mixture, 5, 260m, Eighty, Usd), new WarrantyReserve([Mixture[0], Mixture[1]], 5, 260m, Eighty, Usd));
     }
 }

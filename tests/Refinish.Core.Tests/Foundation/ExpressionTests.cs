@@ -28,7 +28,7 @@ public class ExpressionTests
         Numbers.Close(2, Expression.Floor(X + 0.9).Evaluate());
         Numbers.Close(6, Expression.Sum([X, X, X]).Evaluate());
         Assert.Equal(0, Expression.Sum([]).Evaluate());
-        Numbers.Close(12.35, Expression.RoundToCents(12.345).Evaluate());
+        Numbers.Close(12.35, Expression.Round(12.345, Currency.Of("USD")).Evaluate());
     }
 
     [Fact]

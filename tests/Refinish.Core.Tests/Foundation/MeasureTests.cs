@@ -39,13 +39,13 @@ public class MeasureTests
     }
 
     [Fact]
-    [Evidence(Basis.Contract, "money has two decimals, whatever the amount")]
-    public void Money_has_two_decimals()
+    [Evidence(Basis.Contract, "money has the decimals of its currency, whatever the amount")]
+    public void Money_has_the_decimals_of_its_currency()
     {
-        Assert.Equal("1480.00 EUR", Measure.Money("EUR").Format(1480));
-        Assert.Equal("36.00 EUR/h", Measure.HourlyRate("EUR").Format(0.01));
-        Assert.Throws<ArgumentException>(() => Measure.Money(" "));
-        Assert.NotEqual(Measure.Money("EUR"), Measure.Money("USD"));
+        Assert.Equal("1480.00 EUR", Measure.Money(Currency.Of("EUR")).Format(1480));
+        Assert.Equal("1480 JPY", Measure.Money(Currency.Of("JPY")).Format(1480));
+        Assert.Equal("1480.000 KWD", Measure.Money(Currency.Of("KWD")).Format(1480));
+        Assert.NotEqual(Measure.Money(Currency.Of("EUR")), Measure.Money(Currency.Of("USD")));
     }
 
     [Fact]

@@ -57,9 +57,9 @@ public class GenericHoursTests
     public void A_coat_that_waits_for_mixing_keeps_its_code()
     {
         JobPlan plan = Example("sink").Plan();
-        Assert.DoesNotContain(plan.Price!.CostLines, line => line.Code.EndsWith("clock", StringComparison.Ordinal));
+        Assert.DoesNotContain(plan.Price!.Lines, line => line.Code.EndsWith("clock", StringComparison.Ordinal));
         decimal minutes = (decimal)plan.Schedule!.Runs.Where(run => run.Run.Id.Contains("topcoat")).Sum(run => (run.End - run.Start).TotalMinutes);
-        Assert.InRange(plan.Price.CostLines.Single(line => line.Id == "labour/L-51").Quantity - (minutes / 60), -0.005m, 0.005m);
+        Assert.InRange(plan.Price.Lines.Single(line => line.Item == "labour/L-51").Quantity - (minutes / 60), -0.005m, 0.005m);
     }
 
     [Fact]

@@ -175,8 +175,8 @@ internal static partial class JobRules
     // well fall on a day on which less is waited, or next to a coat whose leftover it takes. So work is counted at one wage and coating as it
     // is sprayed, and neither waiting nor trips nor whole kits.
     private static decimal? Whole(Job job) => job.Plan() is { IsPossible: true, Price: { } price } plan
-        ? price.CostLines.Where(line => line.Category is LineCategory.Consumables or LineCategory.Waste or LineCategory.Option)
-            .Sum(line => line.Amount)
+        ? price.Lines.Where(line => line.Category is LineCategory.Consumables or LineCategory.Waste or LineCategory.Option)
+            .Sum(line => line.Cost)
             + plan.Operations.SelectMany(operation => operation.Materials).Sum(need => By(job, need.Item, need.Volume))
             + plan.Runs.Sum(run => By(job, run.Run.Layer.Product.Id, run.Run.Demand.Sprayed))
             + (30m * (decimal)plan.Operations.Where(operation => operation.Kind is not (WorkKind.CleanGun or WorkKind.WipeAgain))

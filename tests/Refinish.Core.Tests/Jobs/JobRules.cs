@@ -38,7 +38,6 @@ internal static partial class JobRules
             ?? Repeated("run", plan.Work?.Runs.Select(run => run.Id) ?? [])
             ?? Repeated("objection", plan.Objections.Select(objection => objection.Id))
             ?? Repeated("condition", plan.Conditions.Select(condition => condition.Id))
-            ?? Repeated("cost line", plan.Price?.CostLines.Select(line => line.Id) ?? [])
             ?? Repeated("line", plan.Price?.Lines.Select(line => line.Id) ?? []);
     }
 
@@ -69,12 +68,11 @@ internal static partial class JobRules
             return null;
         }
 
-        decimal lines = price.Lines.Sum(line => line.Amount);
+        decimal lines = price.Lines.Sum(line => line.Price);
         return lines != total ? "lines are " + lines + ", the total is " + total
-            : price.CostLines.Sum(line => line.Amount) != price.Cost ? "cost lines are " + price.CostLines.Sum(line => line.Amount)
+            : price.Lines.Sum(line => line.Cost) != price.Cost ? "the lines cost " + price.Lines.Sum(line => line.Cost)
                 + ", the cost is " + price.Cost
-            : price.Lines.Where(line => line.Category is not LineCategory.Tax && line.Id != "rounding/cash").Sum(line =>
-                line.Amount) != price.Net ? "lines before tax are not the net"
+            : price.Lines.Where(line => line.Category is not LineCategory.Tax).Sum(line => line.Price) != price.Net ? "lines before tax are not the net"
             : plan.Costs!.ByFixture is { } fixtures && fixtures.Parts.Sum(part => part.Amount) != price.Net ? "fixtures are "
                 + fixtures.Parts.Sum(part => part.Amount) + ", the net is " + price.Net
             : price.Purchases.FirstOrDefault(kit => kit.Bought < kit.Need - Volume.FromMicroliters(1)) is { } few ? few.Item

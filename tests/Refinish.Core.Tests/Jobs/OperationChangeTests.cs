@@ -27,7 +27,7 @@ public class OperationChangeTests
         Assert.Equal("bath/polish", plan.Operations[IndexOf(plan, "bath/demask") + 1].Id);
         Assert.True(plan.Schedule!.TryFind("bath/polish")!.Start >= plan.Schedule.TryFind("bath/demask")!.End.AddMinutes(90));
         Assert.Equal(before.Operations.Count + 1, plan.Operations.Count);
-        Assert.Contains(plan.Price!.CostLines, line => line.Id == "paid-time/bath.polish" && line.Quantity == 0.67m);
+        Assert.Contains(plan.Price!.Lines, line => line.Item == "paid-time/bath.polish" && line.Quantity == 0.67m);
         Assert.True(plan.Price.Total > before.Price!.Total);
     }
 
@@ -89,7 +89,7 @@ public class OperationChangeTests
         JobPlan before = Job.Plan();
         JobPlan plan = Changed(OperationChange.Strike("bath/descale"));
         Assert.Empty(plan.Objections);
-        Assert.DoesNotContain(plan.Price!.CostLines, line => line.Code == LabourStandards.Descale.Code);
+        Assert.DoesNotContain(plan.Price!.Lines, line => line.Code == LabourStandards.Descale.Code);
         Assert.True(plan.Price.Total < before.Price!.Total);
         JobPlan coat = Changed(OperationChange.Strike("bath/coat/4/acrylic-urethane-topcoat"));
         Assert.Equal(3, coat.Work!.Runs.Count);

@@ -89,7 +89,7 @@ internal sealed class RandomJobs
                 GenericCatalogue.ClearedPlastic),
             Prices = InventedJobs.Shop.Prices with
             {
-                Options = [.. InventedJobs.Shop.Prices.Options, new OptionPrice("polish", "polish the taps", "each", 3m)],
+                Options = [.. InventedJobs.Shop.Prices.Options, new OptionPrice("polish", "polish the taps", LineUnit.Each, 3m)],
                 MinimumCharge = Pick(0m, 390m, 1200m),
                 CashStep = Pick(0m, 0.05m, 1m),
             },

@@ -29,8 +29,8 @@ public class UnitsTests
         Assert.Equal(metric.Schedule!.Operations.Select(operation => operation.ToString()),
             customary.Schedule!.Operations.Select(operation =>
             operation.ToString()));
-        Assert.Equal(metric.Price!.Lines.Select(line => line.Id + line.Amount.ToString(CultureInfo.InvariantCulture)),
-            customary.Price!.Lines.Select(line => line.Id + line.Amount.ToString(CultureInfo.InvariantCulture)));
+        Assert.Equal(metric.Price!.Lines.Select(line => line.Id + line.Price.ToString(CultureInfo.InvariantCulture)),
+            customary.Price!.Lines.Select(line => line.Id + line.Price.ToString(CultureInfo.InvariantCulture)));
         WorkingStep[] expected = [.. metric.Workings().AllSteps()];
         WorkingStep[] actual = [.. customary.Workings().AllSteps()];
         Assert.Equal(expected.Select(step => step.Name), actual.Select(step => step.Name));

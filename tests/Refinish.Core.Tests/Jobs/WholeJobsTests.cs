@@ -207,7 +207,7 @@ public class WholeJobsTests
                 paid.Time.TotalHours);
         }
 
-        all["labour"] = (double)price.CostLines.Where(line => line.Category == LineCategory.Labour).Sum(line => line.Amount);
+        all["labour"] = (double)price.Lines.Where(line => line.Category == LineCategory.Labour).Sum(line => line.Cost);
         foreach (IGrouping<string, MaterialNeed> need in plan.Costs.Request.Materials.GroupBy(need => need.Item))
         {
             all["need/" + need.Key] = need.Sum(one => one.Volume.Milliliters);
