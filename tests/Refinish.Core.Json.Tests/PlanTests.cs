@@ -79,8 +79,8 @@ public class PlanTests
             results.GetProperty("protection").EnumerateArray().Select(need => need.GetProperty("about").GetString()));
         Assert.Equal(plan.Schedule!.Paid.Paid.TotalHours,
             results.GetProperty("schedule").GetProperty("paid").GetProperty("paid").GetProperty("value").GetDouble(), 1e-9);
-        Assert.Equal(plan.Price.CostLines.Select(line => line.Id),
-            results.GetProperty("price").GetProperty("costLines").EnumerateArray().Select(Id));
+        Assert.Equal(plan.Price.Lines.Select(line => line.Id),
+            results.GetProperty("price").GetProperty("lines").EnumerateArray().Select(Id));
         Assert.Equal(plan.Costs!.ByFixture!.Parts.Select(part => part.Id),
             results.GetProperty("netByFixture").GetProperty("parts").EnumerateArray().Select(Id));
 

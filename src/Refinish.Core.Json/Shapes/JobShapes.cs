@@ -78,6 +78,9 @@ internal static class JobShapes
             (job, changes) => job with { Changes = changes })
         .Optional("stock", CommonShapes.List(Kit), job => job.Stock, (job, stock) => job with { Stock = stock })
         .Optional("extras", CommonShapes.List(TaxShapes.Extra), job => job.Extras, (job, extras) => job with { Extras = extras })
+        .Optional("terms", QuoteShapes.Terms, job => job.Terms, (job, terms) => job with { Terms = terms })
+        .Optional("alternatives", CommonShapes.List(QuoteShapes.Alternative), job => job.Alternatives,
+            (job, alternatives) => job with { Alternatives = alternatives })
         .MaybeOf("replacement", PriceShapes.Replacement, job => job.Replacement, (job, offer) => job with { Replacement = offer })
         .MakingInOrder(v => new Job { Id = id(v), Start = start(v), Shop = shop(v), Premises = premises(v), Fixtures = fixtures(v) });
 
