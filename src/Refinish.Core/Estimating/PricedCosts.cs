@@ -81,7 +81,7 @@ internal sealed class PricedCosts
             PaidTime paid = request.PaidTime[i];
             AddHours(
                 new("paid-time/" + paid.Id, paid.Fixture, paid.Room, paid.Worker), paid.Id, paid.Description,
-                Math.Round((decimal)paid.Hours, 2, MidpointRounding.AwayFromZero), paid.Wage);
+                Math.Round((decimal)paid.Hours, 3, MidpointRounding.AwayFromZero), paid.Wage);
         }
     }
 

@@ -19,8 +19,8 @@ internal sealed class PricedLabour
     /// <summary>The first of the tasks.</summary>
     public LabourTask Task { get; }
 
-    /// <summary>Hours are shown, and paid, in hundredths, rounded once.</summary>
-    public decimal Hours => Math.Round((decimal)hours, 2, MidpointRounding.AwayFromZero);
+    /// <summary>Hours are shown, and paid, in thousandths, rounded once: finer than anybody books, so that many short lines still add up.</summary>
+    public decimal Hours => Math.Round((decimal)hours, 3, MidpointRounding.AwayFromZero);
 
     /// <summary>The lines of some labour, in the order in which each first appears.</summary>
     public static List<PricedLabour> Of(IReadOnlyList<LabourLine> lines)

@@ -239,7 +239,7 @@ public class ClaimsTests
     {
         WarrantyJob job = Job(1, 0, 5, 1.8, 14, 80, 260m);
         Numbers.Refuses("AgeYears", () => _ = job with { AgeYears = -1 });
-        Numbers.Refuses("CostPerClaim", () => _ = job with { CostPerClaim = 0.001m });
+        Numbers.Refuses("jobs", () => _ = new BookReserve([job with { CostPerClaim = 0.001m }], Percent(90), Usd));
         Numbers.Refuses("Count", () => _ = job with { Count = 0 });
         Numbers.Refuses("confidence", () => _ = new BookReserve([job], Percent(49), Usd));
         Numbers.Refuses("jobs", () => _ = new BookReserve([job with { Count = 20_000 }, job], Percent(90), Usd));

@@ -187,6 +187,6 @@ public class EstimateRangeTests
     {
         LabourStandard own = LabourStandards.SetUp with { Code = "mask" };
         PriceEstimate estimate = new(Book, Job() with { Labour = new LabourEstimate([new LabourTask(own, units: 1)]) });
-        Assert.Equal(0.48m, estimate.Lines.Single(line => line.Id == "overhead/hours").Quantity);
+        Assert.Equal(0.481m, estimate.Lines.Single(line => line.Id == "overhead/hours").Quantity);
     }
 }

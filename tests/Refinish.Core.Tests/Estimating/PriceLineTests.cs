@@ -80,10 +80,10 @@ public class PriceLineTests
     }
 
     [Fact]
-    [Evidence(Basis.Independent, "by hand: three times 0.333 h of one standard are 1.00 h and not three times 0.33")]
+    [Evidence(Basis.Independent, "by hand: three times 0.3333 h of one standard are 1.000 h and not three times 0.333")]
     public void Tasks_of_one_standard_are_one_line()
     {
-        PriceEstimate estimate = new(Book, Job(Hours("L-1", 0.333), Hours("L-2", 1), Hours("L-1", 0.333), Hours("L-1", 0.333)));
+        PriceEstimate estimate = new(Book, Job(Hours("L-1", 0.3333), Hours("L-2", 1), Hours("L-1", 0.3333), Hours("L-1", 0.3333)));
         Assert.Equal([1m, 1m], estimate.Lines.Where(line => line.Category == LineCategory.Labour).Select(line => line.Quantity));
     }
 

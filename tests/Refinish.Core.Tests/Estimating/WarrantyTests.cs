@@ -52,7 +52,7 @@ public class WarrantyTests
         Assert.Equal(20.73m, reserve.Reserve);
         Assert.Equal(18.57m, reserve.DiscountedReserve);
         Numbers.Near(0.09965 * 0.8, reserve.ExpectedClaims, 1e-5);
-        Assert.Equal("20.73 reserved for 5 years of warranty", reserve.ToString());
+        Assert.Equal("20.73 USD reserved for 5 years of warranty", reserve.ToString());
         Numbers.HoldsToKernel(reserve.Workings());
     }
 

@@ -11,7 +11,7 @@ namespace Refinish.Tests.Jobs;
 /// <content>Rules between two jobs that differ in one thing.</content>
 internal static partial class JobRules
 {
-    // Each line of hours is rounded to a hundredth of an hour, up to thirty lines at about 70 USD an hour sold: a few USD either way.
+    // Each line of hours is rounded to a thousandth of an hour, up to ninety lines at about 70 USD an hour sold: a few USD either way.
     private const decimal HourRounding = 4m;
 
     /// <summary>A fixture struck out or an option declined never costs more in total.</summary>

@@ -31,6 +31,11 @@ def cents(x):
     return Decimal(f"{x:.14g}" if isinstance(x, float) else x).quantize(Decimal("0.01"), ROUND_HALF_UP)
 
 
+def thousandths(x):
+    """Hours as a line shows them."""
+    return Decimal(f"{x:.14g}").quantize(Decimal("0.001"), ROUND_HALF_UP)
+
+
 def mix(rooms, times, out):
     """Cups in the order of time, each run using what the run before it of the same product left within its pot life."""
     runs, mixed = sorted((run for room in rooms for run in room.runs.values()), key=lambda run: times.start(run.op)), defaultdict(float)
@@ -106,16 +111,16 @@ def price(job, rooms, times, mixed, out):
     by_line, exact = defaultdict(float), defaultdict(float)
     days = times.days()
 
-    def hours(code, value, person):
-        by_line[code, person if wages[person] else None] += value
+    def hours(code, value, person, place=None):
+        by_line[code, place, person if wages[person] else None] += value
         exact[code] += value
 
     for person, _ in days:
         hours(PIECE["travel"][0], pert(PIECE["travel"]), person)
     for room in rooms:
         for op, parts in room.hours.items():
-            for code, value in parts:
-                hours(code, value * job["difficulty"], times.people[op][0])
+            for code, value, place in parts:
+                hours(code, value * job["difficulty"], times.people[op][0], place)
     paid = defaultdict(float)
     for op in times.spans:
         if op.endswith("/stand-by"):
@@ -126,7 +131,8 @@ def price(job, rooms, times, mixed, out):
         out(f"labour/{code}", value, "h", "mean of least, likely and most")
     for what in ("stand-by", "waiting"):
         out(what, sum(v for (w, _), v in paid.items() if w == what), "h", "given days on site less work")
-    booked = [(cents(value), person) for (_, person), value in list(by_line.items()) + list(paid.items()) if value > 0]
+    # Hours of a line are paid in thousandths.
+    booked = [(thousandths(value), person) for (*_, person), value in list(by_line.items()) + list(paid.items()) if value > 0]
     labour = sum(cents(h * cents(Decimal(wages[p] if p else 26) * Decimal("1.3"))) for h, p in booked)
     out("labour", labour, "USD", "hours × wage × 1.3")
     needs = defaultdict(float, mixed)

@@ -83,12 +83,16 @@ class Room:
         """Filler hardens at the colder of the room and the fixture as it was warmed."""
         return min([self.data["surface"]] + [f["cold"]["to"] for f in fixtures if "cold" in f])
 
-    def add(self, op, parts, chain):
-        """parts: (standard, hours). The clock gets whole minutes at the difficulty of the premises."""
+    def place(self, fixtures):
+        """Where the hours are booked: on the fixture when there is one, else on the room."""
+        return fixtures[0]["id"] if len(fixtures) == 1 else self.name
+
+    def add(self, op, parts, chain, place):
+        """parts: (standard, hours), or with the place of each. The clock gets whole minutes at the difficulty of the premises."""
         op = f"{self.name}/{op}"
-        hours = sum(h for _, h in parts) * self.k
+        hours = sum(part[1] for part in parts) * self.k
         self.minutes[op] = whole(hours * 60)
-        self.hours[op] = [(code, h * self.minutes[op] / 60 / hours) for code, h in parts]
+        self.hours[op] = [(part[0], part[1] * self.minutes[op] / 60 / hours, part[2] if len(part) > 2 else place) for part in parts]
         chain.append(op)
         return op
 
@@ -112,7 +116,7 @@ class Room:
         items = {"remove-silicone": "silicone", "lay-on-stripper": "strip", "regrout": "grout", "rust": "rust"}
         units = {"silicone": lambda d, f: d[1], "grout": lambda d, f: d[1], "strip": lambda d, f: f["m2"]}
         if kinds[0] == "clear":
-            self.add("set-up", [(PIECE["set-up"][0], pert(PIECE["set-up"]))], chain)
+            self.add("set-up", [(PIECE["set-up"][0], pert(PIECE["set-up"]))], chain, self.place(self.fixtures))
         for kind in kinds:
             op, on = kind + suffix, fixtures
             if kind == "lay-on-stripper":
@@ -120,7 +124,7 @@ class Room:
             elif kind == "sand-filler":
                 on = [f for f in fixtures if any(hollow(d) for d in f.get("defects", []))]
             if kind in repairs:
-                parts = [(REPAIR[d[0]][0], pert(REPAIR[d[0]]) * units.get(d[0], lambda *_: 1)(d, f)) for d, f in defects
+                parts = [(REPAIR[d[0]][0], pert(REPAIR[d[0]]) * units.get(d[0], lambda *_: 1)(d, f), f["id"]) for d, f in defects
                          if d[0] in repairs[kind]]
             elif kind in AREA:
                 parts = [(AREA[kind][0], surface(kind, sum(f["m2"] for f in on), len(on)))] if on else []
@@ -128,7 +132,7 @@ class Room:
                 parts = [(PIECE[kind][0], pert(PIECE[kind]) * len(on))] if on else []
             if not parts:
                 continue
-            full = self.add(op, parts, chain)
+            full = self.add(op, parts, chain, self.place(on) if on else self.name)
             for d, f in defects:
                 for item, litres in needs_for(d, f["m2"]):
                     if items.get(kind) == d[0]:
@@ -159,11 +163,11 @@ class Part:
         self.coat()
         self.finish()
 
-    def add(self, op, kind, times=1):
-        return self.room.add(op, [(PIECE[kind][0], pert(PIECE[kind]) * times)], self.chain)
+    def add(self, op, kind, place, times=1):
+        return self.room.add(op, [(PIECE[kind][0], pert(PIECE[kind]) * times)], self.chain, place)
 
     def spread(self, op, kind):
-        return self.room.add(op, [(AREA[kind][0], surface(kind, self.area, len(self.fixtures)))], self.chain)
+        return self.room.add(op, [(AREA[kind][0], surface(kind, self.area, len(self.fixtures)))], self.chain, self.room.place(self.fixtures))
 
     def wipe_again(self):
         # Whether a night came between is for the times to show; they hold that it is there when one did.
@@ -189,17 +193,18 @@ class Part:
             run = Run(self, number, product, full)
             self.runs[full] = self.room.runs[full] = run
             self.chain.append(full)
-            if number in [f.get("grains") for f in self.fixtures]:
-                self.add(f"broadcast/{number}{self.suffix}", "broadcast")
+            grained = [f for f in self.fixtures if f.get("grains") == number]
+            if grained:
+                self.add(f"broadcast/{number}{self.suffix}", "broadcast", self.room.place(grained))
             clean = f"clean-gun/{number}{self.suffix}"
             if number == len(COATS) or COATS[number] is not product or f"{self.name}/{clean}" in self.room.starts:
-                run.clean = self.add(clean, "clean-gun")
+                run.clean = self.add(clean, "clean-gun", None)
 
     def finish(self):
         for kind in ("demask", "fit-trim", "caulk", "inspect"):
-            n = sum("drain-trim" in f.get("options", []) for f in self.fixtures) if kind == "fit-trim" else len(self.fixtures)
-            if n:
-                self.add(kind + self.suffix, kind, n)
+            on = [f for f in self.fixtures if kind != "fit-trim" or "drain-trim" in f.get("options", [])]
+            if on:
+                self.add(kind + self.suffix, kind, self.room.place(on), len(on))
 
 
 class Run:
@@ -222,7 +227,7 @@ class Run:
         clock = self.cup["induction"] + MIX * len(cups(self.total * 1e6, self.most)) + self.spray
         name = "primer" if product is PRIMER else "topcoat"
         self.minutes = whole(max(clock, surface(name, part.area, len(part.fixtures)) * room.k * 60))
-        room.hours[full] = [(AREA[name][0], self.minutes / 60 / room.k)]
+        room.hours[full] = [(AREA[name][0], self.minutes / 60 / room.k, room.place(part.fixtures))]
         room.minutes[full] = self.minutes
         clings = self.total - self.gun - self.hose
         for key, value in (("film", self.film), ("overspray", self.gun - self.film), ("hose", self.hose), ("clings", clings),
