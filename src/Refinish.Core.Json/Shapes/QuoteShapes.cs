@@ -1,12 +1,11 @@
 using System;
-using System.Collections.Generic;
 using Refinish.Estimating;
 using Refinish.Jobs;
 using UnitsNet;
 
 namespace Refinish.Json.Shapes;
 
-/// <summary>What is agreed with the customer, and other ways to do the job.</summary>
+/// <summary>What is agreed with the customer.</summary>
 internal static class QuoteShapes
 {
     private static readonly Shape<PaymentDue> Due = new WordShape<PaymentDue>();
@@ -41,15 +40,6 @@ internal static class QuoteShapes
             () => new DepositLimit(Ratio.FromPercent(10), null, Source.Invented("stand-in")),
             v => new DepositLimit(share(v), amount(v), source(v)));
 
-    public static ObjectShape<JobAlternative> Alternative { get; } = new Fields<JobAlternative>("jobAlternative")
-        .With("id", Scalars.Text, alternative => alternative.Id, out Slot<string> id)
-        .MaybeOf("name", Scalars.Text, alternative => Said.Name(alternative.Name, alternative.Id, alternative, one => one with { Name = one.Name }),
-            (alternative, name) => alternative with { Name = name })
-        .Optional("fixtures", CommonShapes.List(JobShapes.Fixture), alternative => alternative.Fixtures,
-            (alternative, fixtures) => alternative with { Fixtures = fixtures })
-        .Optional("leftOut", CommonShapes.List(Scalars.Text), alternative => alternative.LeftOut, (alternative, ids) => alternative with { LeftOut = ids })
-        .Making(v => new JobAlternative { Id = id(v) });
-
     private static ObjectShape<Discount> ShareOff() => Agreed(new Fields<Discount>("discountByShare")
         .With("share", Quantities.Percent, discount => discount.Share, out Slot<Ratio> share))
         .Making(v => Estimating.Discount.Of(share(v)));
@@ -62,20 +52,23 @@ internal static class QuoteShapes
         .Optional("mayUndercutMinimum", Scalars.YesNo, discount => discount.MayUndercutMinimum, (discount, may) => discount with { MayUndercutMinimum = may })
         .Optional("reason", Scalars.Text, discount => discount.Reason, (discount, reason) => discount with { Reason = reason });
 
-    private static ObjectShape<PaymentStage> Share() => Begin("paymentByShare", out Slot<string> id, out Slot<PaymentDue> due)
+    private static ObjectShape<PaymentStage> Share() => Begin("paymentByShare", out Slot<string> id, out Slot<PaymentDue> due, out Slot<int> days)
         .With("share", Quantities.Percent, stage => stage.Share!.Value, out Slot<Ratio> share)
-        .Making(v => PaymentStage.OfShare(id(v), due(v), share(v)));
+        .MakingTogether(StandIn, v => PaymentStage.OfShare(id(v), due(v), share(v)) with { Days = days(v) });
 
-    private static ObjectShape<PaymentStage> Amount() => Begin("paymentByAmount", out Slot<string> id, out Slot<PaymentDue> due)
+    private static ObjectShape<PaymentStage> Amount() => Begin("paymentByAmount", out Slot<string> id, out Slot<PaymentDue> due, out Slot<int> days)
         .With("amount", Scalars.Money, stage => stage.Amount!.Value, out Slot<decimal> amount)
-        .Making(v => PaymentStage.OfAmount(id(v), due(v), amount(v)));
+        .MakingTogether(StandIn, v => PaymentStage.OfAmount(id(v), due(v), amount(v)) with { Days = days(v) });
 
-    private static ObjectShape<PaymentStage> Rest() => Begin("paymentOfRest", out Slot<string> id, out Slot<PaymentDue> due)
-        .Making(v => PaymentStage.OfRest(id(v), due(v)));
+    private static ObjectShape<PaymentStage> Rest() => Begin("paymentOfRest", out Slot<string> id, out Slot<PaymentDue> due, out Slot<int> days)
+        .MakingTogether(StandIn, v => PaymentStage.OfRest(id(v), due(v)) with { Days = days(v) });
 
-    private static Fields<PaymentStage> Begin(string name, out Slot<string> id, out Slot<PaymentDue> due) => new Fields<PaymentStage>(name)
+    private static PaymentStage StandIn() => PaymentStage.OfRest("stand-in", PaymentDue.OnCompletion);
+
+    // How many days only makes sense after completion.
+    private static Fields<PaymentStage> Begin(string name, out Slot<string> id, out Slot<PaymentDue> due, out Slot<int> days) => new Fields<PaymentStage>(name)
         .With("id", Scalars.Text, stage => stage.Id, out id)
         .MaybeOf("name", Scalars.Text, stage => Said.Name(stage.Name, stage.Id, stage, one => one with { Name = one.Name }), (stage, name) => stage with { Name = name })
         .With("due", Due, stage => stage.Due, out due)
-        .Optional("days", Scalars.Count, stage => stage.Days, (stage, days) => stage with { Days = days });
+        .WithOr("days", Scalars.Count, stage => stage.Days, 0, out days);
 }
