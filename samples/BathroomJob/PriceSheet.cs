@@ -19,7 +19,7 @@ internal static class PriceSheet
             return;
         }
 
-        string currency = price.Book.Currency;
+        Currency currency = price.Book.Currency;
         if (!plan.IsPossible)
         {
             paper.Line("Provisional: " + plan.Objections.Count + " on the job sheet under STOP.");
@@ -27,11 +27,11 @@ internal static class PriceSheet
 
         List<string[]> rows = [.. price.Lines.Select(line => new[]
         {
-            line.Code, line.Description, line.Fixture ?? string.Empty, line.Quantity.ToString("0.##", CultureInfo.InvariantCulture),
-                line.Unit, Money(line.Rate), Money(line.Amount),
+            line.Code, line.Description, line.Fixture ?? line.Room ?? string.Empty, line.Quantity.ToString("0.###", CultureInfo.InvariantCulture),
+                line.Unit.Symbol(), line.Rate.ToString("0.00##", CultureInfo.InvariantCulture), Money(line.Cost), Money(line.Price),
         })];
-        rows.Add([string.Empty, "to pay, " + currency, string.Empty, string.Empty, string.Empty, string.Empty, Money(total)]);
-        paper.Table(rows, "lllrlrr");
+        rows.Add([string.Empty, "to pay, " + currency, string.Empty, string.Empty, string.Empty, string.Empty, string.Empty, Money(total)]);
+        paper.Table(rows, "lllrlrrr");
         paper.Line();
         paper.Line("Net by fixture, each with its own repairs, options and consumables and a part of all else by area:");
         paper.Table([.. costs.ByFixture!.Parts.Select(part => new[] { part.Id, part.Cost.Name, Money(part.Amount) })], "llr");

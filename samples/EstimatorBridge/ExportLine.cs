@@ -9,7 +9,7 @@ namespace Refinish.Samples.EstimatorBridge;
 internal sealed record ExportLine(string Item, string Description)
 {
     private static readonly string[] Columns =
-        ["row", "item", "quantity", "unit", "unit cost", "amount", "currency", "hazards", "room", "fixture", "description"];
+        ["row", "key", "item", "category", "quantity", "unit", "unit cost", "cost", "price", "currency", "taxes", "hazards", "room", "fixture", "description"];
 
     /// <summary>Line of the takeoff; 0 for what belongs to all.</summary>
     public int Row { get; init; }
@@ -24,7 +24,18 @@ internal sealed record ExportLine(string Item, string Description)
 
     public decimal UnitCost { get; init; }
 
-    public decimal Amount { get; init; }
+    public decimal Cost { get; init; }
+
+    /// <summary>Its part of what the customer pays.</summary>
+    public decimal Price { get; init; }
+
+    /// <summary>Key of the line within its row; the same in every run. Empty for what is no line of money.</summary>
+    public string Key { get; init; } = string.Empty;
+
+    public string Category { get; init; } = string.Empty;
+
+    /// <summary>Codes of the taxes that apply.</summary>
+    public string Taxes { get; init; } = string.Empty;
 
     /// <summary>What can hurt in the work of this row; the sentences stand in the CAUTION lines at the end.</summary>
     public string Hazards { get; init; } = string.Empty;
@@ -34,8 +45,8 @@ internal sealed record ExportLine(string Item, string Description)
     public void Write(CsvWriter csv) => Record(
         csv,
         [
-            Row.ToString(CultureInfo.InvariantCulture), Plain(Item), Number(Quantity), Plain(Unit), Number(UnitCost), Number(Amount),
-            Assumed.Shop.Prices.Currency, Hazards, Plain(Room), Plain(Fixture), Plain(Description),
+            Row.ToString(CultureInfo.InvariantCulture), Plain(Key), Plain(Item), Category, Number(Quantity), Plain(Unit), Number(UnitCost), Number(Cost), Number(Price),
+            Assumed.Shop.Prices.Currency.Code, Plain(Taxes), Hazards, Plain(Room), Plain(Fixture), Plain(Description),
         ]);
 
     // A spreadsheet takes a cell for a formula that begins with one of these; an apostrophe before it makes it text. Control characters
@@ -46,7 +57,7 @@ internal sealed record ExportLine(string Item, string Description)
         return printed.Length > 0 && "=+-@＝＋－＠".Contains(printed[0]) ? "'" + printed : printed;
     }
 
-    private static string Number(decimal value) => value.ToString("0.00", CultureInfo.InvariantCulture);
+    private static string Number(decimal value) => value.ToString("0.00##", CultureInfo.InvariantCulture);
 
     private static void Record(CsvWriter csv, IEnumerable<string> fields)
     {

@@ -58,25 +58,25 @@ internal sealed record RowExport(RowFate Fate, IReadOnlyList<ExportLine> Lines, 
         if (priced)
         {
             lines.Add(new ExportLine("CONDITION", Assumed.Note));
-            lines.AddRange(plan.Price!.Lines.Where(line => line.Amount != 0).Select(line => Sold(line, plan.Price.Purchases, row.Count)));
+            lines.AddRange(plan.Price!.Lines.Where(line => line.Cost != 0 || line.Price != 0).Select(line => Sold(line, row.Count)));
         }
 
         return new RowExport(priced ? RowFate.Priced : RowFate.Objected, [.. lines.Select(line => line with { Hazards = hazards })],
             [.. plan.Cautions.Select(planned => planned.Caution)]);
     }
 
-    // The quantity of one fixture times their number, at the library's rate, rounded once.
-    private static ExportLine Sold(EstimateLine line, IReadOnlyList<KitPurchase> purchases, int count)
+    // The line of one fixture times their number.
+    private static ExportLine Sold(EstimateLine line, int count) => new(line.HostCode ?? line.Code, line.Description)
     {
-        EstimateLine all = new(line.Id, line.Category, line.Code, line.Description, line.Quantity * count, line.Unit, line.Rate);
-        KitPurchase? drawn = line.Category == LineCategory.Material
-            ? purchases.First(purchase => line.Id.StartsWith("material/" + purchase.Item + "/", StringComparison.Ordinal))
-            : null;
-        return new ExportLine(drawn?.Item ?? line.Code, drawn?.Name ?? line.Description)
-        {
-            Quantity = all.Quantity, Unit = drawn is null ? all.Unit : Assumed.DrawUnit, UnitCost = all.Rate, Amount = all.Amount,
-        };
-    }
+        Key = line.Id,
+        Category = line.Category.ToString(),
+        Quantity = line.Quantity * count,
+        Unit = line.Unit.Symbol(),
+        UnitCost = line.Category is LineCategory.Tax or LineCategory.Discount ? 0 : line.Rate,
+        Cost = line.Cost * count,
+        Price = line.Price * count,
+        Taxes = string.Join(' ', line.Taxes),
+    };
 
     private static RowExport Wrong(string what) => new(RowFate.Wrong, [new ExportLine("WRONG", what)], []);
 

@@ -181,7 +181,7 @@ public sealed class CostPicture : Picture
 
             if (shown)
             {
-                string words = "net price " + currency.Number(net);
+                string words = "net price " + currency.Number((decimal)net);
                 Mark(page, sheet, at(net, 0).X, top - labels + 10, bottom, words, Ink.Green, null);
             }
         });

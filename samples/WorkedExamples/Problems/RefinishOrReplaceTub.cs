@@ -36,13 +36,13 @@ internal sealed class RefinishOrReplaceTub : Problem
             new RenewalOption { Name = "refinishing", Parts = [new("as quoted", refinishing)], LifeYears = refinishingYears },
             new RenewalOption { Name = "replacing", Parts = [new("as quoted", replacing)], LifeYears = replacingYears },
             discountRate,
-            "EUR");
+            Currency.Of("EUR"));
         double? breakEven = choice.BreakEvenYears;
         // end
         return new(choice.Workings(),
         [
-            new("refinishing, a year", Measure.Money(Currency.Of("EUR")), (double)choice.RefinishPerYear, "255.77"),
-            new("replacing, a year", Measure.Money(Currency.Of("EUR")), (double)choice.ReplacePerYear, "417.26"),
+            new("refinishing, a year", Measure.Money(Currency.Of(Currency.Of("EUR"))), (double)choice.RefinishPerYear, "255.77"),
+            new("replacing, a year", Measure.Money(Currency.Of(Currency.Of("EUR"))), (double)choice.ReplacePerYear, "417.26"),
             .. breakEven is { } years ? [new Answer("refinishing has to last", Measure.Years, years, "4.0")] : (Answer[])[],
         ]);
     }
