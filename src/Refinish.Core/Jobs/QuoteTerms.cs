@@ -132,8 +132,8 @@ public sealed record QuoteTerms
 
             if (i > 0 && stages[i].IsBefore(stages[i - 1]))
             {
-                throw new ArgumentException(name + " lists '" + stages[i].Id + "', due " + stages[i].WhenInWords() + ", after '" + stages[i - 1].Id + "', due "
-                    + stages[i - 1].WhenInWords() + "; allowed: stages in the order in which they fall due.", name);
+                throw new ArgumentException(name + " lists '" + stages[i].Id + "', due " + stages[i].When + ", after '" + stages[i - 1].Id + "', due "
+                    + stages[i - 1].When + "; allowed: stages in the order in which they fall due.", name);
             }
         }
 

@@ -115,7 +115,7 @@ internal sealed class QuoteText
     {
         foreach (QuotePayment payment in quote.Payments)
         {
-            Amount("pay " + payment.Stage.WhenInWords() + ": " + payment.Stage.Name, payment.Amount);
+            Amount("pay " + payment.Stage.When + ": " + payment.Stage.Name, payment.Amount);
         }
     }
 
