@@ -8,27 +8,31 @@ namespace Refinish.Pictures.Drawing;
 /// <summary>A price as level bars, one below the other, each with its name and its amount.</summary>
 internal static class PriceBars
 {
-    private const double NameWidth = 180;
+    private const double LeastNameWidth = 180;
+    private const double MostNameWidth = 230;
 
     public static void Draw(Page page, IReadOnlyList<PriceStep> steps, Func<decimal, string> text)
     {
         decimal most = Math.Max(1, steps.Max(step => Math.Max(step.From, step.To)));
         decimal least = Math.Min(0, steps.Min(step => Math.Min(step.From, step.To)));
         double amounts = page.IsNarrow ? 8 : 82;
-        double label = page.IsNarrow ? 8 : NameWidth;
+        double label = page.IsNarrow
+            ? 8
+            : Math.Max(LeastNameWidth, Math.Min(MostNameWidth, 12 + steps.Max(step => TextWidths.Of(step.Name, Page.Normal, step.IsSum))));
         double row = page.IsNarrow ? 42 : 28;
         Chart chart = new(
             Chart.Scale((double)least, (double)most, Chart.Round((double)least, (double)most, page.IsNarrow ? 3 : 6)
                 .Select(at => (at, Figures.Significant(at, 6)))),
             Chart.Hidden(steps.Count, 0),
             new OxyThickness(label, 0, amounts, 26));
-        chart.Add((sheet, at) => Bars(sheet, at, steps, text, (double)least, (double)most, page.IsNarrow));
+        chart.Add((sheet, at) => Bars(sheet, at, steps, text, (double)least, (double)most, page.IsNarrow ? null : label - 10));
         chart.Draw(page, (steps.Count * row) + 26);
     }
 
     private static void Bars(Sheet sheet, Func<double, double, ScreenPoint> at, IReadOnlyList<PriceStep> steps, Func<decimal, string> text, double least,
-        double most, bool narrow)
+        double most, double? names)
     {
+        bool narrow = names is null;
         for (int i = 0; i < steps.Count; i++)
         {
             PriceStep step = steps[i];
@@ -69,7 +73,7 @@ internal static class PriceBars
                 sheet.Line(to.X, top + height, to.X, to.Y + 4, Ink.Note);
             }
 
-            sheet.Text(at(least, 0).X - 8, (from.Y + to.Y) / 2, TextWidths.Shortened(step.Name, Page.Normal, NameWidth - 10, step.IsSum), Ink.Line, Page.Normal,
+            sheet.Text(at(least, 0).X - 8, (from.Y + to.Y) / 2, TextWidths.Shortened(step.Name, Page.Normal, names!.Value, step.IsSum), Ink.Line, Page.Normal,
                 HorizontalAlignment.Right, bold: step.IsSum);
             sheet.Text(left + width + 6, top + (height / 2), amount, Ink.Line, Page.Normal, bold: step.IsSum);
         }
