@@ -1,0 +1,93 @@
+using System;
+using System.Collections.Generic;
+using System.Globalization;
+using System.Linq;
+
+namespace Refinish.Fixtures;
+
+/// <summary>The slips between tape and form: what would have been meant if a length came about by one.</summary>
+internal static class Slips
+{
+    /// <summary>
+    /// Factors from what stands there to what was meant, by the definitions of the units, and the unit in which the number was taken, in m; 0 where any may be
+    /// meant.
+    /// </summary>
+    public static readonly (ReadingSlip Slip, double Factor, double TakenIn)[] Factors =
+    [
+        (ReadingSlip.InchesAsCentimetres, 2.54, 0.01), (ReadingSlip.CentimetresAsInches, 1 / 2.54, 0.0254),
+        (ReadingSlip.FeetAsMetres, 0.3048, 1), (ReadingSlip.MetresAsFeet, 1 / 0.3048, 0.3048),
+        (ReadingSlip.TenTimesTooSmall, 10, 0), (ReadingSlip.TenTimesTooLarge, 0.1, 0),
+        (ReadingSlip.InchesAsMillimetres, 25.4, 0.001), (ReadingSlip.MillimetresAsInches, 1 / 25.4, 0.0254),
+        (ReadingSlip.FeetAsInches, 12, 0.0254), (ReadingSlip.InchesAsFeet, 1.0 / 12, 0.3048),
+    ];
+
+    // A number that was typed has few digits in the unit it was typed in; in the others it has many.
+    private static readonly double[] TypedIn = [0.0254, 0.01, 0.001];
+
+    public static string InWords(ReadingSlip slip) => slip switch
+    {
+        ReadingSlip.InchesAsCentimetres => "inches typed as centimetres",
+        ReadingSlip.CentimetresAsInches => "centimetres typed as inches",
+        ReadingSlip.InchesAsMillimetres => "inches typed as millimetres",
+        ReadingSlip.MillimetresAsInches => "millimetres typed as inches",
+        ReadingSlip.FeetAsMetres => "feet typed as metres",
+        ReadingSlip.MetresAsFeet => "metres typed as feet",
+        ReadingSlip.FeetAsInches => "feet typed as inches",
+        ReadingSlip.InchesAsFeet => "inches typed as feet",
+        ReadingSlip.TenTimesTooSmall => "centimetres typed as millimetres, or a digit lost",
+        ReadingSlip.TenTimesTooLarge => "millimetres typed as centimetres, or a digit too many",
+        ReadingSlip.DigitsSwapped => "two digits swapped",
+        _ => "a digit typed twice",
+    };
+
+    /// <summary>
+    /// Whether a length is a number of few digits in a unit, as numbers are that somebody typed in it: to a sixteenth, or to four places. That tells inches
+    /// typed as centimetres from metres typed as feet.
+    /// </summary>
+    public static bool LooksTyped(double metres, double unit)
+    {
+        double number = metres / unit;
+        return unit == 0 || Math.Abs(Math.Round(number, 4) - number) <= 1e-9 * number;
+    }
+
+    /// <summary>Whatever one slip would turn into the length given, those first whose number looks typed; may hold the same length twice.</summary>
+    public static IEnumerable<LikelySlip> Of(double metres) =>
+    [
+        .. Units(metres, true), .. Digits(metres), .. Units(metres, false),
+    ];
+
+    private static IEnumerable<LikelySlip> Units(double metres, bool typed) => Factors.Where(factor => LooksTyped(metres, factor.TakenIn) == typed)
+        .Select(factor => new LikelySlip(factor.Slip, metres * factor.Factor));
+
+    private static IEnumerable<LikelySlip> Digits(double metres)
+    {
+        foreach (double unit in TypedIn)
+        {
+            double typed = Math.Round(metres / unit, 3);
+            if (Math.Abs((typed * unit) - metres) > 1e-9 * metres)
+            {
+                continue;
+            }
+
+            string text = typed.ToString("0.###", CultureInfo.InvariantCulture);
+            int point = text.IndexOf('.');
+            string digits = text.Replace(".", string.Empty);
+            for (int i = 0; i + 1 < digits.Length; i++)
+            {
+                string begun = digits.Substring(0, i);
+                string rest = digits.Substring(i + 2);
+                if (digits[i] != digits[i + 1])
+                {
+                    yield return new LikelySlip(ReadingSlip.DigitsSwapped, Number(begun + digits[i + 1] + digits[i] + rest, point) * unit);
+                }
+                else if (point < 0 || i + 1 < point)
+                {
+                    yield return new LikelySlip(ReadingSlip.DigitDoubled, Number(begun + digits[i] + rest, point - 1) * unit);
+                }
+            }
+        }
+    }
+
+    private static double Number(string digits, int point) =>
+        double.Parse(point > 0 ? digits.Insert(point, ".") : digits, CultureInfo.InvariantCulture);
+}
