@@ -58,7 +58,7 @@ internal static class PlanResults
     private static readonly FieldsShape<LikelySlip> Slip = new Fields<LikelySlip>("likelySlip")
         .Show("slip", new WordShape<ReadingSlip>(), slip => slip.Slip)
         .Show("isUnitMixUp", Scalars.YesNo, slip => slip.IsUnitMixUp)
-        .Show("meant", Results.Amount, slip => new Amount(slip.Meant, Measure.Length))
+        .Show("meant", Results.Amount, slip => new Amount(slip.Meant.Meters, Measure.Length))
         .AsResults();
 
     private static readonly FieldsShape<Doubt> Doubt = new Fields<Doubt>("doubt")

@@ -4,7 +4,8 @@ using System.Linq;
 namespace Refinish.Fixtures;
 
 /// <summary>
-/// Something about the readings that is not what such fixtures are: what, by how much, which slip would explain it, and what to do. Nothing is corrected, and
+/// Something about the readings that is not what such fixtures are: what, by how much, which slip would explain it, and what to do.
+/// Nothing is corrected, and
 /// a doubt stands in nobody's way: the fixture may be an unusual one.
 /// </summary>
 public sealed record Doubt
@@ -20,7 +21,8 @@ public sealed record Doubt
     }
 
     /// <summary>Identifier, formed from what it is about, its kind and the reading; never from its place in a list of doubts.</summary>
-    public string Id => About + "/" + Kind.ToString("G").ToLowerInvariant() + (Reading is null || Kind == DoubtKind.Unit ? string.Empty : "/" + Reading);
+    public string Id => About + "/" + Kind.ToString("G").ToLowerInvariant()
+        + (Reading is null || Kind == DoubtKind.Unit ? string.Empty : "/" + Reading);
 
     /// <summary>What kind of doubt it is.</summary>
     public DoubtKind Kind { get; }
@@ -29,7 +31,8 @@ public sealed record Doubt
     public string About { get; }
 
     /// <summary>
-    /// The reading, by its name among the measurements, such as <c>Depth</c> or <c>Walls[1].Length</c>; for a unit the one that is furthest off;
+    /// The reading, by its name among the measurements, such as <c>Depth</c> or <c>Walls[1].Length</c>; for a unit the one that is
+    /// furthest off;
     /// <see langword="null"/> where it is about none.
     /// </summary>
     public string? Reading { get; }
@@ -50,7 +53,8 @@ public sealed record Doubt
     public Measure Measure { get; internal init; } = Measure.Length;
 
     /// <summary>
-    /// The slips that would explain the value, the likeliest first, three at most; empty when none would. Each fits the band and the other readings. First
+    /// The slips that would explain the value, the likeliest first, three at most; empty when none would. Each fits the band and the
+    /// other readings. First
     /// come mix-ups of units in whose unit the number has few digits, then slips of digits, then other units.
     /// </summary>
     public IReadOnlyList<LikelySlip> Slips { get; internal init; } = ValueList<LikelySlip>.Empty;
@@ -76,7 +80,8 @@ public sealed record Doubt
 
         string found = Subject + " is " + Shown(value, system) + "; usual is " + Band(system);
         return Kind == DoubtKind.Unit
-            ? "the lengths look like " + Fixtures.Slips.InWords(Slips[0].Slip) + ": " + found + ", and " + Shown(Slips[0].Meant, system) + " would be meant"
+            ? "the lengths look like " + Fixtures.Slips.InWords(Slips[0].Slip) + ": " + found + ", and " + Shown(Slips[0].Metres, system)
+                + " would be meant"
             : Slips.Count == 0 ? found
             : found + "; perhaps " + string.Join(" or ", Slips.Select(slip => slip.Describe(system))) + " was meant";
     }

@@ -30,7 +30,9 @@ public enum ReadingSlip
     /// <summary>Ten times too small: centimetres taken as millimetres, or a digit was lost. The number alone cannot tell which.</summary>
     TenTimesTooSmall,
 
-    /// <summary>Ten times too large: millimetres taken as centimetres, or there is a digit too many. The number alone cannot tell which.</summary>
+    /// <summary>
+    /// Ten times too large: millimetres taken as centimetres, or there is a digit too many. The number alone cannot tell which.
+    /// </summary>
     TenTimesTooLarge,
 
     /// <summary>Two digits side by side changed places.</summary>

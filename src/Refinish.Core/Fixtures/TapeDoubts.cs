@@ -5,11 +5,17 @@ using UnitsNet;
 
 namespace Refinish.Fixtures;
 
-/// <summary>A practitioner's second look at the tape: each reading of a fixture against what such fixtures are. What is unusual is said and not corrected.</summary>
+/// <summary>
+/// A practitioner's second look at the tape: each reading of a fixture against what such fixtures are. What is unusual is said and not
+/// corrected.
+/// </summary>
 /// <remarks>
-/// Every reading is held against its band in <see cref="UsualReadings"/>. Where one factor between two units brings all unusual readings back, that is one doubt
-/// about the unit. Where one reading is unusual, the slips are named that would explain it: units, a digit lost, doubled or swapped, each only if it fits the band
-/// and the other readings. Then how readings go together: a cove with a third of the depth, cut-outs with 40 % of the top, rim and deck of a recessed tub,
+/// Every reading is held against its band in <see cref="UsualReadings"/>. Where one factor between two units brings all unusual readings
+/// back, that is one doubt
+/// about the unit. Where one reading is unusual, the slips are named that would explain it: units, a digit lost, doubled or swapped, each
+/// only if it fits the band
+/// and the other readings. Then how readings go together: a cove with a third of the depth, cut-outs with 40 % of the top, rim and deck
+/// of a recessed tub,
 /// its depth beside its apron; and the capacity with the label's, 15 % either way. A fixture without doubts may still be measured wrongly.
 /// </remarks>
 /// <example><code>
@@ -21,7 +27,8 @@ public sealed class TapeDoubts
 {
     private const string Again = "Measure it again before a price is told.";
 
-    // So many of the readings may leave their bands while a change of unit brings back those that were outside: a tile's size is often typed in another unit.
+    // So many of the readings may leave their bands while a change of unit brings back those that were outside: a tile's size is often
+    // typed in another unit.
     private const double MayLeave = 0.15;
 
     // More than three guesses are none.
@@ -45,7 +52,9 @@ public sealed class TapeDoubts
     /// <summary>Identifier of the fixture.</summary>
     public string About { get; }
 
-    /// <summary>The capacity on the label or in the maker's sheet, more than 0 and at most 10 m³; <see langword="null"/> when there is none.</summary>
+    /// <summary>
+    /// The capacity on the label or in the maker's sheet, more than 0 and at most 10 m³; <see langword="null"/> when there is none.
+    /// </summary>
     /// <exception cref="ArgumentOutOfRangeException">Outside the range.</exception>
     public Volume? LabelledCapacity
     {
@@ -54,8 +63,8 @@ public sealed class TapeDoubts
     }
 
     /// <summary>
-    /// The capacity from the tape to the level that the label means, usually the overflow, more than 0 and at most 10 m³; the fixture's own to the rim unless
-    /// given.
+    /// The capacity from the tape to the level that the label means, usually the overflow, more than 0 and at most 10 m³; the fixture's
+    /// own to the rim unless given.
     /// </summary>
     /// <exception cref="ArgumentOutOfRangeException">Outside the range.</exception>
     public Volume? MeasuredCapacity
@@ -64,7 +73,10 @@ public sealed class TapeDoubts
         init => field = Positive(value, nameof(MeasuredCapacity));
     }
 
-    /// <summary>The doubts; none for a fixture of the caller's own type, of which this library knows no readings, unless its label speaks against it.</summary>
+    /// <summary>
+    /// The doubts; none for a fixture of the caller's own type, of which this library knows no readings, unless its label speaks
+    /// against it.
+    /// </summary>
     public IReadOnlyList<Doubt> Doubts => field ??= new ValueList<Doubt>([.. OfReadings(), .. OfProportions(), .. OfCapacity()]);
 
     /// <summary>The doubts in one line, in metric units.</summary>
@@ -82,7 +94,8 @@ public sealed class TapeDoubts
             [
                 Of(DoubtKind.Unit, about, worst) with
                 {
-                    Slips = new ValueList<LikelySlip>(common.Take(MostSlips).Select(one => new LikelySlip(one.Slip, worst.Metres * one.Factor))),
+                    Slips = new ValueList<LikelySlip>(common.Take(MostSlips).Select(one =>
+                        new LikelySlip(one.Slip, worst.Metres * one.Factor))),
                 },
             ];
         }
@@ -91,12 +104,14 @@ public sealed class TapeDoubts
     }
 
     private static Doubt Of(DoubtKind kind, string about, TypedReading reading) =>
-        new(kind, about, reading.Path, reading.Words, kind == DoubtKind.Unit ? "Ask in which unit the lengths were read, or measure again before a price is told." : Again, reading.Usual.Source)
+        new(kind, about, reading.Path, reading.Words, kind == DoubtKind.Unit
+            ? "Ask in which unit the lengths were read, or measure again before a price is told." : Again, reading.Usual.Source)
         {
             Value = reading.Metres, Least = reading.Usual.LeastMetres, Greatest = reading.Usual.GreatestMetres,
         };
 
-    // The likeliest first: that in whose unit the most numbers look typed, then that which brings them nearest to the middle of their bands.
+    // The likeliest first: that in whose unit the most numbers look typed, then that which brings them nearest to the middle of their
+    // bands.
     private static (ReadingSlip Slip, double Factor)[] CommonSlips(IReadOnlyList<TypedReading> readings, TypedReading[] odd) =>
     [
         .. Slips.Factors
@@ -112,8 +127,8 @@ public sealed class TapeDoubts
         List<LikelySlip> found = [];
         foreach (LikelySlip slip in Slips.Of(reading.Metres))
         {
-            if (found.Count < MostSlips && reading.Usual.Holds(slip.Meant)
-                && !found.Exists(other => Math.Abs(other.Meant - slip.Meant) < 1e-3 * slip.Meant) && reading.Fits(slip.Meant))
+            if (found.Count < MostSlips && reading.Usual.Holds(slip.Metres)
+                && !found.Exists(other => Math.Abs(other.Metres - slip.Metres) < 1e-3 * slip.Metres) && reading.Fits(slip.Metres))
             {
                 found.Add(slip);
             }
@@ -135,7 +150,8 @@ public sealed class TapeDoubts
     private IEnumerable<Doubt> OfReadings() => KnownKind.Of(fixture) is KnownKind kind ? OfReadings(About, [.. kind.Read(fixture)]) : [];
 
     private IEnumerable<Doubt> OfProportions() => (KnownKind.Of(fixture)?.Proportions(fixture) ?? []).Where(proportion => !proportion.Holds)
-        .Select(proportion => new Doubt(DoubtKind.Proportion, About, proportion.Code, proportion.Words, proportion.Remedy, proportion.Source)
+        .Select(proportion => new Doubt(DoubtKind.Proportion, About, proportion.Code, proportion.Words, proportion.Remedy,
+            proportion.Source)
         {
             Value = proportion.Value, Least = proportion.Least, Greatest = proportion.Greatest, Measure = proportion.Measure,
         });
@@ -151,12 +167,14 @@ public sealed class TapeDoubts
         if ((MeasuredCapacity ?? fixture.WaterCapacity) is not Volume water)
         {
             yield return new Doubt(
-                DoubtKind.Capacity, About, null, "a capacity on the label of what holds no water", "Look whether the label belongs to this fixture.", Label);
+                DoubtKind.Capacity, About, null, "a capacity on the label of what holds no water",
+                    "Look whether the label belongs to this fixture.", Label);
         }
         else if (water.CubicMeters < 0.85 * promised || water.CubicMeters > 1.15 * promised)
         {
             yield return new Doubt(
-                DoubtKind.Capacity, About, null, "capacity from the tape beside the label", "Ask to which level the label counts, then measure again.", Label)
+                DoubtKind.Capacity, About, null, "capacity from the tape beside the label",
+                    "Ask to which level the label counts, then measure again.", Label)
             {
                 Value = water.CubicMeters, Least = 0.85 * promised, Greatest = 1.15 * promised, Measure = Measure.Capacity,
             };

@@ -4,7 +4,10 @@ using UnitsNet;
 namespace Refinish.Fixtures;
 
 /// <summary>What a reading of a kind of fixture usually is.</summary>
-/// <remarks>A band is wide enough for what is met in houses, and narrow enough that most slips leave it. Beyond it a reading is in doubt, not wrong.</remarks>
+/// <remarks>
+/// A band is wide enough for what is met in houses, and narrow enough that most slips leave it. Beyond it a reading is in doubt, not
+/// wrong.
+/// </remarks>
 public sealed record UsualReading
 {
     private readonly double least;
@@ -27,7 +30,9 @@ public sealed record UsualReading
     /// <summary>Which form of it, where one kind stands for several things, such as <c>counter along a wall</c>.</summary>
     public string Form { get; }
 
-    /// <summary>The reading, by its name among the measurements; that of a list's entry with a point, such as <c>Walls.Length</c>.</summary>
+    /// <summary>
+    /// The reading, by its name among the measurements; that of a list's entry with a point, such as <c>Walls.Length</c>.
+    /// </summary>
     public string Name { get; }
 
     /// <summary>The reading in words.</summary>

@@ -15,7 +15,9 @@ public static class UsualReadings
 
     /// <summary>The bands that hold for a fixture as it was measured.</summary>
     /// <param name="fixture">The fixture.</param>
-    /// <returns>Those of its kind and form; empty for a fixture of the caller's own type, of which this library knows no readings.</returns>
+    /// <returns>
+    /// Those of its kind and form; empty for a fixture of the caller's own type, of which this library knows no readings.
+    /// </returns>
     /// <exception cref="System.ArgumentNullException"><paramref name="fixture"/> is missing.</exception>
     public static IReadOnlyList<UsualReading> Of(IFixture fixture)
     {

@@ -4,11 +4,16 @@ using System.Linq;
 
 namespace Refinish.Fixtures;
 
-/// <summary>What is known of a kind of fixture, in one place: its readings with their bands, how they go together, its place on the floor, its usual materials.</summary>
+/// <summary>
+/// What is known of a kind of fixture, in one place: its readings with their bands, how they go together, its place on the floor, its
+/// usual materials.
+/// </summary>
 internal abstract class KnownKind
 {
     /// <summary>One entry for each kind.</summary>
-    /// <remarks>Made when it is first asked for: the entries are of classes that derive from this one, whose own statics come first.</remarks>
+    /// <remarks>
+    /// Made when it is first asked for: the entries are of classes that derive from this one, whose own statics come first.
+    /// </remarks>
     public static IReadOnlyList<KnownKind> All => field ??= new ValueList<KnownKind>(
     [
         TubRows.Recessed, TubRows.Freestanding, TubRows.Oval, TubRows.Corner,
@@ -25,7 +30,9 @@ internal abstract class KnownKind
 
     public abstract IReadOnlyList<UsualReading> Usual { get; }
 
-    /// <summary>The fixture that was measured: itself, unless it stands for another one. The one place where a wrapper is unwrapped.</summary>
+    /// <summary>
+    /// The fixture that was measured: itself, unless it stands for another one. The one place where a wrapper is unwrapped.
+    /// </summary>
     public static IFixture Measured(IFixture fixture) => fixture;
 
     /// <summary>The kind of a fixture; <see langword="null"/> for one of a caller's own type.</summary>

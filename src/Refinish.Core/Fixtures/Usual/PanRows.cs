@@ -16,9 +16,11 @@ internal static class PanRows
         new("FloorWidth", "width of the floor", 23, 60, Sizes, t => t.FloorWidth, (t, x) => t with { FloorWidth = x }),
         new("WallHeight", "height of the walls", 0.75, 8, Details, t => t.WallHeight, (t, x) => t with { WallHeight = x }),
         new("LedgeWidth", "width of the ledge", 0.4, 4, Details, t => t.LedgeWidth, (t, x) => t with { LedgeWidth = x }),
-        new("CurbInsideHeight", "height of the curb inside", 0.75, 9, Curb, t => t.CurbInsideHeight, (t, x) => t with { CurbInsideHeight = x }),
+        new("CurbInsideHeight", "height of the curb inside", 0.75, 9, Curb, t => t.CurbInsideHeight, (t, x) =>
+            t with { CurbInsideHeight = x }),
         new("CurbTopWidth", "width of the curb", 1.2, 8, Details, t => t.CurbTopWidth, (t, x) => t with { CurbTopWidth = x }),
-        new("CurbOutsideHeight", "height of the curb outside", 1, 12, Details, t => t.CurbOutsideHeight, (t, x) => t with { CurbOutsideHeight = x }),
+        new("CurbOutsideHeight", "height of the curb outside", 1, 12, Details, t => t.CurbOutsideHeight, (t, x) =>
+            t with { CurbOutsideHeight = x }),
         new("DrainDiameter", "diameter of the drain", 1.45, 5, Details, t => t.DrainDiameter, (t, x) => t with { DrainDiameter = x }),
         new("ThresholdWidth", "width of the threshold", 1, 12, Details, t => t.ThresholdWidth, (t, x) => t with { ThresholdWidth = x })))
     {
@@ -27,6 +29,7 @@ internal static class PanRows
         Tape = pan => pan.Measurements,
         Make = tape => new ShowerPan(tape),
         OnTheFloor = tape => Fixtures.Footprint.Of(
-            tape.FloorLength.Meters + (2 * tape.LedgeWidth.Meters), tape.FloorWidth.Meters + tape.LedgeWidth.Meters + tape.CurbTopWidth.Meters),
+            tape.FloorLength.Meters + (2 * tape.LedgeWidth.Meters), tape.FloorWidth.Meters + tape.LedgeWidth.Meters
+                + tape.CurbTopWidth.Meters),
     };
 }

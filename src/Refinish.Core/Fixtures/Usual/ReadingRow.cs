@@ -19,7 +19,8 @@ internal sealed class ReadingRow<T>
     private readonly Func<T, int, Length, T> with;
 
     /// <summary>A single reading.</summary>
-    public ReadingRow(string name, string words, double least, double greatest, Source source, Func<T, Length> value, Func<T, Length, T> with)
+    public ReadingRow(string name, string words, double least, double greatest, Source source, Func<T, Length> value, Func<T, Length,
+        T> with)
         : this(name, words, least, greatest, source, null, (tape, _) => value(tape), (tape, _, length) => with(tape, length))
     {
     }
@@ -39,7 +40,8 @@ internal sealed class ReadingRow<T>
         this.with = with;
     }
 
-    public UsualReading Usual(string fixture, string form) => new(fixture, form, name, words.Replace(" {0}", string.Empty), least * 0.0254, greatest * 0.0254, source);
+    public UsualReading Usual(string fixture, string form) =>
+        new(fixture, form, name, words.Replace(" {0}", string.Empty), least * 0.0254, greatest * 0.0254, source);
 
     /// <summary>The readings that were taken: one of 0 was not.</summary>
     public IEnumerable<TypedReading> Read(T tape, UsualReading usual, Func<T, IFixture> make)
@@ -60,7 +62,8 @@ internal sealed class ReadingRow<T>
     }
 
     /// <summary>A list with another entry in one place.</summary>
-    public static IReadOnlyList<TEntry> Put<TEntry>(IReadOnlyList<TEntry> list, int place, TEntry entry) => [.. list.Select((old, i) => i == place ? entry : old)];
+    public static IReadOnlyList<TEntry> Put<TEntry>(IReadOnlyList<TEntry> list, int place, TEntry entry) =>
+        [.. list.Select((old, i) => i == place ? entry : old)];
 
     private string Path(int i)
     {

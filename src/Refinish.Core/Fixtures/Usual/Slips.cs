@@ -9,7 +9,8 @@ namespace Refinish.Fixtures;
 internal static class Slips
 {
     /// <summary>
-    /// Factors from what stands there to what was meant, by the definitions of the units, and the unit in which the number was taken, in m; 0 where any may be
+    /// Factors from what stands there to what was meant, by the definitions of the units, and the unit in which the number was taken, in
+    /// m; 0 where any may be
     /// meant.
     /// </summary>
     public static readonly (ReadingSlip Slip, double Factor, double TakenIn)[] Factors =
@@ -21,8 +22,10 @@ internal static class Slips
         (ReadingSlip.FeetAsInches, 12, 0.0254), (ReadingSlip.InchesAsFeet, 1.0 / 12, 0.3048),
     ];
 
+    private const double Inch = 0.0254;
+
     // A number that was typed has few digits in the unit it was typed in; in the others it has many.
-    private static readonly double[] TypedIn = [0.0254, 0.01, 0.001];
+    private static readonly double[] TypedIn = [Inch, 0.01, 0.001];
 
     public static string InWords(ReadingSlip slip) => slip switch
     {
@@ -41,35 +44,38 @@ internal static class Slips
     };
 
     /// <summary>
-    /// Whether a length is a number of few digits in a unit, as numbers are that somebody typed in it: to a sixteenth, or to four places. That tells inches
-    /// typed as centimetres from metres typed as feet.
+    /// Whether a length is a number of few digits in a unit, as numbers are that somebody typed in it: four digits, or a sixteenth of an
+    /// inch. That tells
+    /// inches typed as centimetres from metres typed as feet.
     /// </summary>
     public static bool LooksTyped(double metres, double unit)
     {
         double number = metres / unit;
-        return unit == 0 || Math.Abs(Math.Round(number, 4) - number) <= 1e-9 * number;
+        return unit == 0 || Same(Digits4(number), number) || (unit == Inch && Same(Math.Round(number * 16) / 16, number));
     }
 
-    /// <summary>Whatever one slip would turn into the length given, those first whose number looks typed; may hold the same length twice.</summary>
+    /// <summary>
+    /// Whatever one slip would turn into the length given, those first whose number looks typed; may hold the same length twice.
+    /// </summary>
     public static IEnumerable<LikelySlip> Of(double metres) =>
     [
         .. Units(metres, true), .. Digits(metres), .. Units(metres, false),
     ];
 
-    private static IEnumerable<LikelySlip> Units(double metres, bool typed) => Factors.Where(factor => LooksTyped(metres, factor.TakenIn) == typed)
+    private static IEnumerable<LikelySlip> Units(double metres, bool typed) =>
+        Factors.Where(factor => LooksTyped(metres, factor.TakenIn) == typed)
         .Select(factor => new LikelySlip(factor.Slip, metres * factor.Factor));
 
     private static IEnumerable<LikelySlip> Digits(double metres)
     {
         foreach (double unit in TypedIn)
         {
-            double typed = Math.Round(metres / unit, 3);
-            if (Math.Abs((typed * unit) - metres) > 1e-9 * metres)
+            if (!LooksTyped(metres, unit))
             {
                 continue;
             }
 
-            string text = typed.ToString("0.###", CultureInfo.InvariantCulture);
+            string text = (metres / unit).ToString("0.####", CultureInfo.InvariantCulture);
             int point = text.IndexOf('.');
             string digits = text.Replace(".", string.Empty);
             for (int i = 0; i + 1 < digits.Length; i++)
@@ -87,6 +93,14 @@ internal static class Slips
             }
         }
     }
+
+    private static double Digits4(double number)
+    {
+        double place = Math.Pow(10, 3 - Math.Floor(Math.Log10(number)));
+        return Math.Round(number * place) / place;
+    }
+
+    private static bool Same(double rounded, double number) => Math.Abs(rounded - number) <= 1e-9 * number;
 
     private static double Number(string digits, int point) =>
         double.Parse(point > 0 ? digits.Insert(point, ".") : digits, CultureInfo.InvariantCulture);

@@ -10,7 +10,8 @@ internal static class TopRows
 {
     private static readonly FixtureMaterial[] Materials =
     [
-        FixtureMaterial.Laminate, FixtureMaterial.CulturedMarble, FixtureMaterial.SolidSurface, FixtureMaterial.CeramicTile, FixtureMaterial.Gelcoat,
+        FixtureMaterial.Laminate, FixtureMaterial.CulturedMarble, FixtureMaterial.SolidSurface, FixtureMaterial.CeramicTile,
+            FixtureMaterial.Gelcoat,
         FixtureMaterial.Acrylic,
     ];
 
@@ -19,7 +20,8 @@ internal static class TopRows
 
     private static readonly Source Sizes = Source.CommonPractice("counters run up to 15 ft; an upstand is 3 to 6 in high, up to 24 in where it reaches the cabinets");
     private static readonly Source Sheets = Source.Published(
-        "Unified Facilities Guide Specification 12320A, Cabinets and Countertops", "2.2.1, 2.2.2: cores of 3/4 in, solid sheet of 1/2 or 3/4 in; the band reaches to built-up edges of 4 in");
+        "Unified Facilities Guide Specification 12320A, Cabinets and Countertops",
+            "2.2.1, 2.2.2: cores of 3/4 in, solid sheet of 1/2 or 3/4 in; the band reaches to built-up edges of 4 in");
 
     private static readonly Source Details = Source.Invented("bands of edges, upstands and openings of counters and panels");
     private const double FrontShare = 0.5;
@@ -39,7 +41,8 @@ internal static class TopRows
         GoTogether = tape =>
         [
             CutOuts(tape.CutOuts, tape.Length.Meters * tape.Width.Meters),
-            .. AlongAWall(tape) ? [Front("ExposedEdge", "edge that shows", tape.ExposedEdge, tape.Length), Front("BacksplashLength", "upstand", tape.BacksplashLength, tape.Length)] : Array.Empty<Proportion>(),
+            .. AlongAWall(tape) ? [Front("ExposedEdge", "edge that shows", tape.ExposedEdge, tape.Length),
+                Front("BacksplashLength", "upstand", tape.BacksplashLength, tape.Length)] : Array.Empty<Proportion>(),
         ],
     };
 
@@ -53,11 +56,14 @@ internal static class TopRows
         new("Thickness", "thickness", 0.4, 4, Sheets, t => t.Thickness, (t, x) => t with { Thickness = x }),
         new("EdgeRadius", "radius of the edge", 0.04, 1.5, Details, t => t.EdgeRadius, (t, x) => t with { EdgeRadius = x }),
         new("BacksplashHeight", "height of the upstand", 2, 24, Sizes, t => t.BacksplashHeight, (t, x) => t with { BacksplashHeight = x }),
-        new("BacksplashThickness", "thickness of the upstand", 0.2, 2, Sheets, t => t.BacksplashThickness, (t, x) => t with { BacksplashThickness = x }),
+        new("BacksplashThickness", "thickness of the upstand", 0.2, 2, Sheets, t => t.BacksplashThickness, (t, x) =>
+            t with { BacksplashThickness = x }),
         new("CutOuts.Length", "length of cut-out {0}", 1.2, 50, Details, t => Places(t.CutOuts.Count), (t, i) => t.CutOuts[i].Length,
-            (t, i, x) => t with { CutOuts = ReadingRow<CountertopMeasurements>.Put(t.CutOuts, i, new RectangularOpening(x, t.CutOuts[i].Height)) }),
+            (t, i, x) => t with { CutOuts = ReadingRow<CountertopMeasurements>.Put(t.CutOuts, i,
+                new RectangularOpening(x, t.CutOuts[i].Height)) }),
         new("CutOuts.Height", "width of cut-out {0}", 1.2, 50, Details, t => Places(t.CutOuts.Count), (t, i) => t.CutOuts[i].Height,
-            (t, i, x) => t with { CutOuts = ReadingRow<CountertopMeasurements>.Put(t.CutOuts, i, new RectangularOpening(t.CutOuts[i].Length, x)) })))
+            (t, i, x) => t with { CutOuts = ReadingRow<CountertopMeasurements>.Put(t.CutOuts, i,
+                new RectangularOpening(t.CutOuts[i].Length, x)) })))
     {
         Words = "countertop",
         Materials = Materials,
@@ -86,9 +92,11 @@ internal static class TopRows
     // An island shows its edge all round; a plain panel shows none, and has no upstand and no cut-out.
     private static bool AlongAWall(FlatPanelMeasurements tape) =>
         tape.BacksplashLength.Meters > 0
-        || (tape.ExposedEdge.Meters > 0 ? tape.ExposedEdge.Meters <= (tape.Length.Meters + (2 * tape.Width.Meters)) * (1 + PlaneShapes.LastDigits) : tape.CutOuts.Count > 0);
+        || (tape.ExposedEdge.Meters > 0 ? tape.ExposedEdge.Meters <= (tape.Length.Meters + (2 * tape.Width.Meters)) * (1
+            + PlaneShapes.LastDigits) : tape.CutOuts.Count > 0);
 
-    private static IEnumerable<ReadingRow<FlatPanelMeasurements>> PanelRows(double shortest, double longest, double narrowest, double widest, Source width) =>
+    private static IEnumerable<ReadingRow<FlatPanelMeasurements>> PanelRows(double shortest, double longest, double narrowest,
+        double widest, Source width) =>
     [
         new("Length", "length", shortest, longest, Sizes, t => t.Length, (t, x) => t with { Length = x }),
         new("Width", "width", narrowest, widest, width, t => t.Width, (t, x) => t with { Width = x }),
@@ -96,20 +104,25 @@ internal static class TopRows
         new("EdgeHeight", "height of the edge", 0.4, 5, Sheets, t => t.EdgeHeight, (t, x) => t with { EdgeHeight = x }),
         new("BacksplashLength", "length of the upstand", 6, 260, Sizes, t => t.BacksplashLength, (t, x) => t with { BacksplashLength = x }),
         new("BacksplashHeight", "height of the upstand", 2, 24, Sizes, t => t.BacksplashHeight, (t, x) => t with { BacksplashHeight = x }),
-        new("BacksplashThickness", "thickness of the upstand", 0.2, 2, Sheets, t => t.BacksplashThickness, (t, x) => t with { BacksplashThickness = x }),
+        new("BacksplashThickness", "thickness of the upstand", 0.2, 2, Sheets, t => t.BacksplashThickness, (t, x) =>
+            t with { BacksplashThickness = x }),
         new("CutOuts.Length", "length of cut-out {0}", 1.2, 50, Details, t => Places(t.CutOuts.Count), (t, i) => t.CutOuts[i].Length,
-            (t, i, x) => t with { CutOuts = ReadingRow<FlatPanelMeasurements>.Put(t.CutOuts, i, new RectangularOpening(x, t.CutOuts[i].Height)) }),
+            (t, i, x) => t with { CutOuts = ReadingRow<FlatPanelMeasurements>.Put(t.CutOuts, i,
+                new RectangularOpening(x, t.CutOuts[i].Height)) }),
         new("CutOuts.Height", "width of cut-out {0}", 1.2, 50, Details, t => Places(t.CutOuts.Count), (t, i) => t.CutOuts[i].Height,
-            (t, i, x) => t with { CutOuts = ReadingRow<FlatPanelMeasurements>.Put(t.CutOuts, i, new RectangularOpening(t.CutOuts[i].Length, x)) }),
+            (t, i, x) => t with { CutOuts = ReadingRow<FlatPanelMeasurements>.Put(t.CutOuts, i,
+                new RectangularOpening(t.CutOuts[i].Length, x)) }),
     ];
 
     // One that is not there is no doubt.
     private static Proportion Front(string reading, string words, Length found, Length length) => new(
-        reading + "/Length", "length of the " + words + " beside the length", found.Meters == 0 ? length.Meters : found.Meters, FrontShare * length.Meters, null,
+        reading + "/Length", "length of the " + words + " beside the length", found.Meters == 0 ? length.Meters : found.Meters,
+            FrontShare * length.Meters, null,
         Measure.Length, FrontLimit, "Measure the length of the " + words + " again.");
 
     private static Proportion CutOuts(IReadOnlyList<RectangularOpening> cutOuts, double gross) => new(
-        "CutOuts", "all cut-outs", RectangularOpening.AreaOf(cutOuts), null, 0.4 * gross, Measure.Area, CutOutLimit, "Measure the cut-outs again.");
+        "CutOuts", "all cut-outs", RectangularOpening.AreaOf(cutOuts), null, 0.4 * gross, Measure.Area, CutOutLimit,
+            "Measure the cut-outs again.");
 
     private static CountertopMeasurements WithRunLength(CountertopMeasurements tape, int i, Length x) =>
         tape with { Runs = ReadingRow<CountertopMeasurements>.Put(tape.Runs, i, new CounterRun(x, tape.Runs[i].Depth)) };

@@ -21,26 +21,31 @@ internal static class TubRows
     private static readonly Source DeckLimit = Source.Invented("rim and deck together take 1/2 to 20 in of the length and 1/2 to 16 in of the width of a recessed tub");
     private static readonly Source FloorLimit = Source.Derived("the floor of a tub does not lie below the floor of the room; 2 in are left for tile laid against the apron");
 
-    public static KnownKind Recessed { get; } = new KnownKind<RecessedBathtub, RecessedBathtubMeasurements>(new Form<RecessedBathtubMeasurements>(
+    public static KnownKind Recessed { get; } = new KnownKind<RecessedBathtub,
+        RecessedBathtubMeasurements>(new Form<RecessedBathtubMeasurements>(
         "recessed bathtub",
         _ => true,
         new("OverallLength", "length over all", 46, 74, Sizes, t => t.OverallLength, (t, x) => t with { OverallLength = x }),
         new("OverallWidth", "width over all", 25, 48, Sizes, t => t.OverallWidth, (t, x) => t with { OverallWidth = x }),
         new("RimLength", "length of the mouth", 36, 72, Sizes, t => t.RimLength, (t, x) => t with { RimLength = x }),
         new("RimWidth", "width of the mouth", 17, 42, Sizes, t => t.RimWidth, (t, x) => t with { RimWidth = x }),
-        new("RimCornerRadius", "corner radius of the mouth", 0.5, 18, Details, t => t.RimCornerRadius, (t, x) => t with { RimCornerRadius = x }),
+        new("RimCornerRadius", "corner radius of the mouth", 0.5, 18, Details, t => t.RimCornerRadius, (t, x) =>
+            t with { RimCornerRadius = x }),
         new("FloorLength", "length of the floor", 26, 64, Sizes, t => t.FloorLength, (t, x) => t with { FloorLength = x }),
         new("FloorWidth", "width of the floor", 12, 36, Sizes, t => t.FloorWidth, (t, x) => t with { FloorWidth = x }),
-        new("FloorCornerRadius", "corner radius of the floor", 0.5, 16, Details, t => t.FloorCornerRadius, (t, x) => t with { FloorCornerRadius = x }),
+        new("FloorCornerRadius", "corner radius of the floor", 0.5, 16, Details, t => t.FloorCornerRadius, (t, x) =>
+            t with { FloorCornerRadius = x }),
         new("Depth", "depth", 10, 24, Sizes, t => t.Depth, (t, x) => t with { Depth = x }),
         new("HeadRun", "run of the head wall", 0.25, 24, Details, t => t.HeadRun, (t, x) => t with { HeadRun = x }),
         new("FootRun", "run of the foot wall", 0.25, 16, Details, t => t.FootRun, (t, x) => t with { FootRun = x }),
         new("CoveRadius", "radius of the cove", 0.4, 8, Details, t => t.CoveRadius, (t, x) => t with { CoveRadius = x }),
         new("ApronHeight", "height of the apron", 11, 25, Sizes, t => t.ApronHeight, (t, x) => t with { ApronHeight = x }),
         new("DrainDiameter", "diameter of the drain", 1.45, 3.5, Outlet, t => t.DrainDiameter, (t, x) => t with { DrainDiameter = x }),
-        new("OverflowDiameter", "diameter of the overflow", 1.2, 4.5, Details, t => t.OverflowDiameter, (t, x) => t with { OverflowDiameter = x }),
+        new("OverflowDiameter", "diameter of the overflow", 1.2, 4.5, Details, t => t.OverflowDiameter, (t, x) =>
+            t with { OverflowDiameter = x }),
         new("FloorShift", "shift of the floor", 0.1, 5, Details, t => t.FloorShift, (t, x) => t with { FloorShift = x }),
-        new("TilingFlangeHeight", "height of the tiling flange", 0.4, 2.5, Details, t => t.TilingFlangeHeight, (t, x) => t with { TilingFlangeHeight = x })))
+        new("TilingFlangeHeight", "height of the tiling flange", 0.4, 2.5, Details, t => t.TilingFlangeHeight, (t, x) =>
+            t with { TilingFlangeHeight = x })))
     {
         Words = "recessed bathtub",
         Materials = Materials,
@@ -50,24 +55,29 @@ internal static class TubRows
         GoTogether = GoTogether,
     };
 
-    public static KnownKind Freestanding { get; } = new KnownKind<FreestandingTub, FreestandingTubMeasurements>(new Form<FreestandingTubMeasurements>(
+    public static KnownKind Freestanding { get; } = new KnownKind<FreestandingTub,
+        FreestandingTubMeasurements>(new Form<FreestandingTubMeasurements>(
         "freestanding tub",
         _ => true,
         new("RimLength", "length of the mouth", 40, 76, Sizes, t => t.RimLength, (t, x) => t with { RimLength = x }),
         new("RimWidth", "width of the mouth", 18, 42, Sizes, t => t.RimWidth, (t, x) => t with { RimWidth = x }),
-        new("RimCornerRadius", "corner radius of the mouth", 3, 20, Details, t => t.RimCornerRadius, (t, x) => t with { RimCornerRadius = x }),
+        new("RimCornerRadius", "corner radius of the mouth", 3, 20, Details, t => t.RimCornerRadius, (t, x) =>
+            t with { RimCornerRadius = x }),
         new("FloorLength", "length of the floor", 24, 64, Sizes, t => t.FloorLength, (t, x) => t with { FloorLength = x }),
         new("FloorWidth", "width of the floor", 10, 34, Sizes, t => t.FloorWidth, (t, x) => t with { FloorWidth = x }),
-        new("FloorCornerRadius", "corner radius of the floor", 1, 17, Details, t => t.FloorCornerRadius, (t, x) => t with { FloorCornerRadius = x }),
+        new("FloorCornerRadius", "corner radius of the floor", 1, 17, Details, t => t.FloorCornerRadius, (t, x) =>
+            t with { FloorCornerRadius = x }),
         new("Depth", "depth", 11, 26, Sizes, t => t.Depth, (t, x) => t with { Depth = x }),
         new("HeadRun", "run of the head wall", 0.25, 24, Details, t => t.HeadRun, (t, x) => t with { HeadRun = x }),
         new("FootRun", "run of the foot wall", 0.25, 24, Details, t => t.FootRun, (t, x) => t with { FootRun = x }),
         new("CoveRadius", "radius of the cove", 0.5, 8, Details, t => t.CoveRadius, (t, x) => t with { CoveRadius = x }),
         new("RollRadius", "radius of the roll", 0.4, 2, Details, t => t.RollRadius, (t, x) => t with { RollRadius = x }),
         new("WallThickness", "thickness of the wall", 0.08, 2.5, Details, t => t.WallThickness, (t, x) => t with { WallThickness = x }),
-        new("FootPadDiameter", "diameter of a foot's pad", 0.8, 5, Details, t => t.FootPadDiameter, (t, x) => t with { FootPadDiameter = x }),
+        new("FootPadDiameter", "diameter of a foot's pad", 0.8, 5, Details, t => t.FootPadDiameter, (t, x) =>
+            t with { FootPadDiameter = x }),
         new("DrainDiameter", "diameter of the drain", 1.45, 3.5, Outlet, t => t.DrainDiameter, (t, x) => t with { DrainDiameter = x }),
-        new("OverflowDiameter", "diameter of the overflow", 1.2, 4.5, Details, t => t.OverflowDiameter, (t, x) => t with { OverflowDiameter = x })))
+        new("OverflowDiameter", "diameter of the overflow", 1.2, 4.5, Details, t => t.OverflowDiameter, (t, x) =>
+            t with { OverflowDiameter = x })))
     {
         Words = "freestanding tub",
         Materials = Materials,
@@ -90,7 +100,8 @@ internal static class TubRows
         new("Depth", "depth", 11, 26, Sizes, t => t.Depth, (t, x) => t with { Depth = x }),
         new("ApronHeight", "height of the apron", 11, 30, Sizes, t => t.ApronHeight, (t, x) => t with { ApronHeight = x }),
         new("DrainDiameter", "diameter of the drain", 1.45, 3.5, Outlet, t => t.DrainDiameter, (t, x) => t with { DrainDiameter = x }),
-        new("OverflowDiameter", "diameter of the overflow", 1.2, 4.5, Details, t => t.OverflowDiameter, (t, x) => t with { OverflowDiameter = x })))
+        new("OverflowDiameter", "diameter of the overflow", 1.2, 4.5, Details, t => t.OverflowDiameter, (t, x) =>
+            t with { OverflowDiameter = x })))
     {
         Words = "oval tub",
         Materials = Materials,
@@ -114,7 +125,8 @@ internal static class TubRows
         new("FloorWidth", "width of the floor", 14, 48, Sizes, t => t.FloorWidth, (t, x) => t with { FloorWidth = x }),
         new("Depth", "depth", 11, 26, Sizes, t => t.Depth, (t, x) => t with { Depth = x }),
         new("DrainDiameter", "diameter of the drain", 1.45, 3.5, Outlet, t => t.DrainDiameter, (t, x) => t with { DrainDiameter = x }),
-        new("OverflowDiameter", "diameter of the overflow", 1.2, 4.5, Details, t => t.OverflowDiameter, (t, x) => t with { OverflowDiameter = x })))
+        new("OverflowDiameter", "diameter of the overflow", 1.2, 4.5, Details, t => t.OverflowDiameter, (t, x) =>
+            t with { OverflowDiameter = x })))
     {
         Words = "corner tub",
         Materials = Materials,
@@ -134,15 +146,18 @@ internal static class TubRows
         if (tape.ApronHeight.Meters > 0)
         {
             yield return new Proportion(
-                "Depth/ApronHeight", "depth beside the height of the apron", tape.Depth.Meters, null, tape.ApronHeight.Meters + (2 * 0.0254), Measure.Length,
+                "Depth/ApronHeight", "depth beside the height of the apron", tape.Depth.Meters, null, tape.ApronHeight.Meters
+                    + (2 * 0.0254), Measure.Length,
                 FloorLimit, "Measure the depth and the height of the apron again.");
         }
     }
 
     private static Proportion Deck(string side, double deck, double greatest) => new(
-        side == "length" ? "OverallLength/RimLength" : "OverallWidth/RimWidth", "rim and deck along the " + side, deck, 0.5 * 0.0254, greatest, Measure.Length,
+        side == "length" ? "OverallLength/RimLength" : "OverallWidth/RimWidth", "rim and deck along the " + side, deck, 0.5 * 0.0254,
+            greatest, Measure.Length,
         DeckLimit, "Measure the " + side + " over all and the " + side + " of the mouth again.");
 
     private static Proportion Cove(double radius, double depth) => new(
-        "CoveRadius/Depth", "radius of the cove beside the depth", radius, null, depth / 3, Measure.Length, CoveLimit, "Measure the cove with a radius gauge.");
+        "CoveRadius/Depth", "radius of the cove beside the depth", radius, null, depth / 3, Measure.Length, CoveLimit,
+            "Measure the cove with a radius gauge.");
 }

@@ -15,6 +15,9 @@ internal static class WallRows
     private static readonly Source Joints = Source.Published(
         "ANSI A108.02, quoted second-hand", "4.3.8: a grout joint is in no case narrower than 1/16 in; the band begins at 1 mm, which is met on older walls, and ends at 1/2 in");
 
+    private const double SideShare = 0.45;
+
+    private static readonly Source SideLimit = Source.Invented("of three walls round a tub or shower, a side wall of less than 45 % of the other is rare");
     private static readonly Source Details = Source.Invented("bands of joints' depths, openings and recesses of tiled walls");
 
     public static KnownKind Surround { get; } = new KnownKind<TiledSurround, Tape>(
@@ -24,15 +27,29 @@ internal static class WallRows
         Words = "tiled surround",
         Materials =
         [
-            FixtureMaterial.CeramicTile, FixtureMaterial.CulturedMarble, FixtureMaterial.SolidSurface, FixtureMaterial.Gelcoat, FixtureMaterial.Acrylic,
+            FixtureMaterial.CeramicTile, FixtureMaterial.CulturedMarble, FixtureMaterial.SolidSurface, FixtureMaterial.Gelcoat,
+                FixtureMaterial.Acrylic,
             FixtureMaterial.Laminate,
         ],
         Tape = walls => walls.Measurements,
         Make = tape => new TiledSurround(tape),
+        GoTogether = Sides,
     };
 
     /// <summary>Whether the tile is low for its length: a ratio, so that a unit typed wrongly does not change the answer.</summary>
     public static bool IsLow(Tape tape) => tape.Walls.Max(wall => wall.Height.Meters) * 3 <= tape.Walls.Max(wall => wall.Length.Meters);
+
+    // Of three walls the two besides the longest face each other.
+    private static IEnumerable<Proportion> Sides(Tape tape)
+    {
+        if (tape.Walls.Count == 3 && !IsLow(tape))
+        {
+            double[] sides = [.. Others(tape).Select(i => tape.Walls[i].Length.Meters).OrderBy(length => length)];
+            yield return new Proportion(
+                "Walls", "shorter side wall beside the other", sides[0], SideShare * sides[1], null, Measure.Length, SideLimit,
+                    "Measure the side walls again.");
+        }
+    }
 
     private static IEnumerable<ReadingRow<Tape>> Rows(double lowest, double highest, Source heights) =>
     [
@@ -48,9 +65,11 @@ internal static class WallRows
             (t, i, x) => t with { Openings = ReadingRow<Tape>.Put(t.Openings, i, new RectangularOpening(x, t.Openings[i].Height)) }),
         new("Openings.Height", "height of opening {0}", 0.75, 84, Details, t => Places(t.Openings.Count), (t, i) => t.Openings[i].Height,
             (t, i, x) => t with { Openings = ReadingRow<Tape>.Put(t.Openings, i, new RectangularOpening(t.Openings[i].Length, x)) }),
-        new("Recesses.Opening.Length", "length of recess {0}", 3, 84, Details, t => Places(t.Recesses.Count), (t, i) => t.Recesses[i].Opening.Length,
+        new("Recesses.Opening.Length", "length of recess {0}", 3, 84, Details, t => Places(t.Recesses.Count), (t, i) =>
+            t.Recesses[i].Opening.Length,
             (t, i, x) => WithRecess(t, i, x, t.Recesses[i].Opening.Height, t.Recesses[i].Depth)),
-        new("Recesses.Opening.Height", "height of recess {0}", 3, 84, Details, t => Places(t.Recesses.Count), (t, i) => t.Recesses[i].Opening.Height,
+        new("Recesses.Opening.Height", "height of recess {0}", 3, 84, Details, t => Places(t.Recesses.Count), (t, i) =>
+            t.Recesses[i].Opening.Height,
             (t, i, x) => WithRecess(t, i, t.Recesses[i].Opening.Length, x, t.Recesses[i].Depth)),
         new("Recesses.Depth", "depth of recess {0}", 0.75, 14, Details, t => Places(t.Recesses.Count), (t, i) => t.Recesses[i].Depth,
             (t, i, x) => WithRecess(t, i, t.Recesses[i].Opening.Length, t.Recesses[i].Opening.Height, x)),
@@ -62,7 +81,8 @@ internal static class WallRows
     private static Tape WithRecess(Tape tape, int i, Length length, Length height, Length depth) =>
         tape with { Recesses = ReadingRow<Tape>.Put(tape.Recesses, i, new WallRecess(tape.Recesses[i].Kind, length, height, depth)) };
 
-    private static IEnumerable<int> Longest(Tape tape) => Places(tape.Walls.Count).OrderByDescending(i => tape.Walls[i].Length.Meters).Take(1);
+    private static IEnumerable<int> Longest(Tape tape) => Places(tape.Walls.Count).OrderByDescending(i =>
+        tape.Walls[i].Length.Meters).Take(1);
 
     private static IEnumerable<int> Others(Tape tape) => Places(tape.Walls.Count).Except(Longest(tape));
 

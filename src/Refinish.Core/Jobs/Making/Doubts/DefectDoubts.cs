@@ -6,7 +6,10 @@ using Refinish.Substrates;
 
 namespace Refinish.Jobs;
 
-/// <summary>Defects against what they are on: none is larger than its fixture, and all together are no more than the part that the entry speaks of.</summary>
+/// <summary>
+/// Defects against what they are on: none is larger than its fixture, and all together are no more than the part that the entry speaks
+/// of.
+/// </summary>
 internal static class DefectDoubts
 {
     // A crack across corners is longer than the longest side: by √2 at most on a square, by 12 % on a tub.
@@ -29,7 +32,8 @@ internal static class DefectDoubts
         if (entry.Survey.Defects.Any(defect => defect is FlexingFloor) && fixture.Zones.All(zone => zone.Kind != FixtureZoneKind.Floor))
         {
             yield return new Doubt(
-                DoubtKind.Defect, entry.Id, nameof(DefectKind.FlexingFloor), "a floor that gives, on a fixture without a floor", "Look which fixture it belongs to.", Larger);
+                DoubtKind.Defect, entry.Id, nameof(DefectKind.FlexingFloor), "a floor that gives, on a fixture without a floor",
+                    "Look which fixture it belongs to.", Larger);
         }
 
         if (!lengthsHold)
@@ -37,7 +41,8 @@ internal static class DefectDoubts
             yield break;
         }
 
-        double area = entry.ShareFraction * fixture.Zones.Where(zone => entry.Zones?.Contains(zone.Kind) != false).Sum(zone => zone.Area.SquareMeters);
+        double area = entry.ShareFraction * fixture.Zones.Where(zone => entry.Zones?.Contains(zone.Kind) != false).Sum(zone =>
+            zone.Area.SquareMeters);
         double longest = KnownKind.Of(fixture)?.Longest(fixture) ?? 0;
         double together = 0;
         bool one = false;
@@ -50,11 +55,13 @@ internal static class DefectDoubts
             if (AreaOf(widest) > area)
             {
                 one = true;
-                yield return Beyond(kind.Key.ToString("G"), "the area of a defect (" + widest.Name + ")", AreaOf(widest), area, Measure.Area, Larger);
+                yield return Beyond(kind.Key.ToString("G"), "the area of a defect (" + widest.Name + ")", AreaOf(widest), area,
+                    Measure.Area, Larger);
             }
             else if (longest > 0 && LengthOf(farthest) > AcrossCorners * longest)
             {
-                yield return Beyond(kind.Key.ToString("G"), "the length of a defect (" + farthest.Name + ")", LengthOf(farthest), AcrossCorners * longest, Measure.Length, Larger);
+                yield return Beyond(kind.Key.ToString("G"), "the length of a defect (" + farthest.Name + ")", LengthOf(farthest),
+                    AcrossCorners * longest, Measure.Length, Larger);
             }
         }
 
@@ -78,7 +85,8 @@ internal static class DefectDoubts
         double edges = BeadsPerEdge * fixture.MaskedEdge.Meters;
         if (caulk > edges)
         {
-            yield return new Doubt(DoubtKind.Defect, entry.Id, nameof(DefectKind.SiliconeResidue), "the length of old caulk", Again, Beads) { Value = caulk, Greatest = edges };
+            yield return new Doubt(DoubtKind.Defect, entry.Id, nameof(DefectKind.SiliconeResidue), "the length of old caulk", Again,
+                Beads) { Value = caulk, Greatest = edges };
         }
 
         if (fixture is not TiledSurround { Measurements: TiledWallMeasurements tape })
@@ -90,14 +98,16 @@ internal static class DefectDoubts
         double joints = tape.FlatArea() * (tape.Joint.TileLength + tape.Joint.TileWidth + tape.Joint.Width) / tape.Joint.Module;
         if (grout > joints)
         {
-            yield return new Doubt(DoubtKind.Defect, entry.Id, nameof(DefectKind.GroutFailure), "the length of failed grout", Again, Larger) { Value = grout, Greatest = joints };
+            yield return new Doubt(DoubtKind.Defect, entry.Id, nameof(DefectKind.GroutFailure), "the length of failed grout", Again,
+                Larger) { Value = grout, Greatest = joints };
         }
 
         double loose = entry.Survey.Defects.OfType<LooseTiles>().Sum(defect => (double)defect.Count);
         double tiles = Math.Ceiling(tape.FlatArea() / tape.Joint.Module);
         if (loose > tiles)
         {
-            yield return new Doubt(DoubtKind.Defect, entry.Id, nameof(DefectKind.LooseTiles), "the number of loose tiles", "Count the loose tiles again.", Larger)
+            yield return new Doubt(DoubtKind.Defect, entry.Id, nameof(DefectKind.LooseTiles), "the number of loose tiles",
+                "Count the loose tiles again.", Larger)
             {
                 Value = loose, Greatest = tiles, Measure = Measure.Number,
             };

@@ -9,6 +9,8 @@ namespace Refinish.Jobs;
 /// <summary>What stands together in one room: walls with the tub or pan they stand on, sinks with the counter they are let into.</summary>
 internal static class NeighbourDoubts
 {
+    private const double Lip = 0.06;
+
     private static readonly Source WallLimit = Source.Invented(
         "round a tub or pan the back wall is as long as it to 50 mm less or 150 mm more; the side walls are as long as it is wide to 50 mm less or 500 mm more");
 
@@ -23,7 +25,8 @@ internal static class NeighbourDoubts
         foreach (FixtureJob entry in inside)
         {
             // Three walls that are not low go round something; two or five may go anywhere.
-            if (bases.Length == 0 || KnownKind.Measured(entry.Fixture) is not TiledSurround { Measurements: { Walls.Count: 3 } tape } || WallRows.IsLow(tape))
+            if (bases.Length == 0 || KnownKind.Measured(entry.Fixture) is not TiledSurround { Measurements: { Walls.Count: 3 } tape }
+                || WallRows.IsLow(tape))
             {
                 continue;
             }
@@ -77,12 +80,15 @@ internal static class NeighbourDoubts
             : [];
     }
 
-    private static int LongestOf(TiledWallMeasurements tape) => Enumerable.Range(0, tape.Walls.Count).OrderByDescending(i => tape.Walls[i].Length.Meters).First();
+    private static int LongestOf(TiledWallMeasurements tape) =>
+        Enumerable.Range(0, tape.Walls.Count).OrderByDescending(i => tape.Walls[i].Length.Meters).First();
 
     private static IEnumerable<Doubt> Sinks(IReadOnlyList<FixtureJob> inside)
     {
-        FixtureJob[] let = [.. inside.Where(entry => KnownKind.Measured(entry.Fixture) is CounterSink sink && sink.Measurements.Mounting != SinkMounting.Vessel)];
-        IFixture[] tops = [.. inside.Select(entry => KnownKind.Measured(entry.Fixture)).Where(fixture => TopRows.Deepest(fixture) is not null)];
+        FixtureJob[] let = [.. inside.Where(entry => KnownKind.Measured(entry.Fixture) is CounterSink sink
+            && sink.Measurements.Mounting != SinkMounting.Vessel)];
+        IFixture[] tops = [.. inside.Select(entry => KnownKind.Measured(entry.Fixture)).Where(fixture =>
+            TopRows.Deepest(fixture) is not null)];
         if (let.Length == 0 || tops.Length == 0)
         {
             yield break;
@@ -98,7 +104,8 @@ internal static class NeighbourDoubts
             if (narrow.Meters > deepest)
             {
                 yield return new Doubt(
-                    DoubtKind.CutOut, entry.Id, rim ? "Outline.Width" : "MouthWidth", "the sink, the way the counter is deep,", "Measure the sink and the counter again.", SinkLimit)
+                    DoubtKind.CutOut, entry.Id, rim ? "Outline.Width" : "MouthWidth", "the sink, the way the counter is deep,",
+                        "Measure the sink and the counter again.", SinkLimit)
                 {
                     Value = narrow.Meters, Greatest = deepest,
                 };
@@ -106,14 +113,14 @@ internal static class NeighbourDoubts
             else if (holes.Length == let.Length && !holes.Any(hole => Takes(hole, tape)))
             {
                 // With as many cut-outs as sinks, one of them is this one's.
-                RectangularOpening near = holes.OrderBy(hole => Math.Abs(hole.Area.SquareMeters - (tape.MouthLength.Meters * tape.MouthWidth.Meters))).First();
-                (double least, double greatest) = Limits(tape, Long(tape.MouthLength, tape.MouthWidth), rim ? Long(tape.Outline!.Length, tape.Outline.Width) : null);
-                (double leastAcross, double greatestAcross) = Limits(
-                    tape, Min(tape.MouthLength, tape.MouthWidth).Meters, rim ? Min(tape.Outline!.Length, tape.Outline.Width).Meters : null);
+                RectangularOpening near = holes.OrderBy(hole =>
+                    Math.Abs(hole.Area.SquareMeters - (tape.MouthLength.Meters * tape.MouthWidth.Meters))).First();
+                ((double least, double greatest), (double leastAcross, double greatestAcross)) = HoleFor(tape);
                 double found = Long(near.Length, near.Height);
                 bool along = found < least || found > greatest;
                 yield return new Doubt(
-                    DoubtKind.CutOut, entry.Id, "CutOuts", "the " + (along ? "longer" : "shorter") + " side of the cut-out beside the sink", "Measure the cut-out and the sink again.", HoleLimit)
+                    DoubtKind.CutOut, entry.Id, "CutOuts", "the " + (along ? "longer" : "shorter")
+                        + " side of the cut-out beside the sink", "Measure the cut-out and the sink again.", HoleLimit)
                 {
                     Value = along ? found : Min(near.Length, near.Height).Meters,
                     Least = along ? least : leastAcross,
@@ -125,17 +132,22 @@ internal static class NeighbourDoubts
 
     private static bool Takes(RectangularOpening hole, CounterSinkMeasurements tape)
     {
-        bool rim = tape is { Mounting: SinkMounting.DropIn, Outline: not null };
-        (double least, double greatest) = Limits(tape, Long(tape.MouthLength, tape.MouthWidth), rim ? Long(tape.Outline!.Length, tape.Outline.Width) : null);
-        (double leastAcross, double greatestAcross) = Limits(
-            tape, Min(tape.MouthLength, tape.MouthWidth).Meters, rim ? Min(tape.Outline!.Length, tape.Outline.Width).Meters : null);
-        double along = Long(hole.Length, hole.Height);
-        double across = Min(hole.Length, hole.Height).Meters;
-        return along >= least && along <= greatest && across >= leastAcross && across <= greatestAcross;
+        ((double Least, double Greatest) along, (double Least, double Greatest) across) = HoleFor(tape);
+        double longer = Long(hole.Length, hole.Height);
+        double shorter = Min(hole.Length, hole.Height).Meters;
+        return longer >= along.Least && longer <= along.Greatest && shorter >= across.Least && shorter <= across.Greatest;
     }
 
-    private static (double Least, double Greatest) Limits(CounterSinkMeasurements tape, double mouth, double? rim) =>
-        (mouth - 0.06, rim ?? (tape.Mounting == SinkMounting.Undermount ? mouth + 0.06 : double.PositiveInfinity));
+    /// <summary>What the longer and the shorter side of the cut-out for a sink may be.</summary>
+    private static ((double Least, double Greatest) Along, (double Least, double Greatest) Across) HoleFor(CounterSinkMeasurements tape)
+    {
+        PlanOutline? rim = tape.Mounting == SinkMounting.DropIn ? tape.Outline : null;
+        double longer = Long(tape.MouthLength, tape.MouthWidth);
+        double shorter = Min(tape.MouthLength, tape.MouthWidth).Meters;
+        return rim is null
+            ? ((longer - Lip, longer + Lip), (shorter - Lip, shorter + Lip))
+            : ((longer - Lip, Long(rim.Length, rim.Width)), (shorter - Lip, Min(rim.Length, rim.Width).Meters));
+    }
 
     private static double Long(Length one, Length other) => Math.Max(one.Meters, other.Meters);
 

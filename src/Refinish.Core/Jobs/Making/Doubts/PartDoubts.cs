@@ -13,13 +13,15 @@ internal static class PartDoubts
     private static readonly Source Whole = Source.Derived("the parts of a fixture add up to the fixture");
 
     /// <summary>Whether entries of one shape in one room are parts of one fixture rather than several fixtures alike.</summary>
-    public static bool AreParts(IEnumerable<FixtureJob> same) => same.Skip(1).Any() && same.Any(entry => entry.Zones is not null || entry.ShareFraction < 1);
+    public static bool AreParts(IEnumerable<FixtureJob> same) => same.Skip(1).Any()
+        && same.Any(entry => entry.Zones is not null || entry.ShareFraction < 1);
 
     public static IEnumerable<Doubt> Of(IReadOnlyList<FixtureJob> parts)
     {
         (FixtureZoneKind Zone, double Sum)[] sums =
         [
-            .. parts[0].Fixture.Zones.Select(zone => (zone.Kind, parts.Where(part => part.Zones?.Contains(zone.Kind) != false).Sum(part => part.ShareFraction))),
+            .. parts[0].Fixture.Zones.Select(zone => (zone.Kind,
+                parts.Where(part => part.Zones?.Contains(zone.Kind) != false).Sum(part => part.ShareFraction))),
         ];
         if (sums.Length == 0)
         {
@@ -36,13 +38,16 @@ internal static class PartDoubts
         string entries = string.Join(", ", parts.Select(part => part.Id));
         foreach ((FixtureZoneKind zone, double sum) in sums.OrderBy(sum => sum.Sum).Take(1).Where(sum => sum.Sum < 1 - LastDigits))
         {
-            yield return Part(zone, sum, " that the entries " + entries + " hold together", "See whether a part of the fixture was left out.");
+            yield return Part(zone, sum, " that the entries " + entries + " hold together",
+                "See whether a part of the fixture was left out.");
         }
 
-        foreach ((FixtureZoneKind zone, double sum) in sums.OrderByDescending(sum => sum.Sum).Take(1).Where(sum => sum.Sum > 1 + LastDigits))
+        foreach ((FixtureZoneKind zone, double sum) in sums.OrderByDescending(sum => sum.Sum).Take(1).Where(sum => sum.Sum > 1
+            + LastDigits))
         {
             yield return Part(
-                zone, sum, " that the entries " + entries + " hold together", "See whether a part was entered twice, or whether they are several fixtures alike.");
+                zone, sum, " that the entries " + entries + " hold together",
+                    "See whether a part was entered twice, or whether they are several fixtures alike.");
         }
 
         Doubt Part(FixtureZoneKind zone, double sum, string what, string remedy) =>

@@ -14,13 +14,14 @@ internal static class PlanDoubts
     {
         List<Doubt> doubts = [];
         List<FixtureJob> whole = [];
-        foreach (IGrouping<(string, IFixture), FixtureJob> same in job.Fixtures.GroupBy(fixture => (fixture.Room, KnownKind.Measured(fixture.Fixture))))
+        foreach (IGrouping<(string, IFixture), FixtureJob> same in job.Fixtures.GroupBy(fixture =>
+            (fixture.Room, KnownKind.Measured(fixture.Fixture))))
         {
             // Entries for parts of one fixture hold its readings several times; they are looked at once.
             bool parts = PartDoubts.AreParts(same);
             foreach (FixtureJob fixture in parts ? same.OrderBy(entry => entry.Id, StringComparer.Ordinal).Take(1) : same)
             {
-                IReadOnlyList<Doubt> own = Tried(() => new TapeDoubts(fixture.Id, fixture.Fixture).Doubts);
+                ValueList<Doubt> own = Tried(() => new TapeDoubts(fixture.Id, fixture.Fixture).Doubts);
                 doubts.AddRange(own);
 
                 // One slip of the unit is one doubt: nothing else is held against lengths that are all wrong.
@@ -53,7 +54,8 @@ internal static class PlanDoubts
     }
 
     // A fixture of a caller's own type may refuse to tell its zones; the plan leaves it out and says why.
-    private static IReadOnlyList<Doubt> Tried(Func<IEnumerable<Doubt>> look) => Stage.Try([], string.Empty, string.Empty, () => new ValueList<Doubt>(look())) ?? ValueList<Doubt>.Empty;
+    private static ValueList<Doubt> Tried(Func<IEnumerable<Doubt>> look) =>
+        Stage.Try([], string.Empty, string.Empty, () => new ValueList<Doubt>(look())) ?? ValueList<Doubt>.Empty;
 
     private static IEnumerable<Doubt> OfMaterial(FixtureJob fixture)
     {
@@ -64,7 +66,8 @@ internal static class PlanDoubts
             && KnownKind.Of(KnownKind.Measured(fixture.Fixture)) is KnownKind kind && !kind.Materials.Contains(material))
         {
             yield return new Doubt(
-                DoubtKind.Material, fixture.Id, null, ("aeiou".Contains(kind.Words[0]) ? "an " : "a ") + kind.Words + " of " + material.InWords(),
+                DoubtKind.Material, fixture.Id, null, ("aeiou".Contains(kind.Words[0]) ? "an " : "a ") + kind.Words + " of "
+                    + material.InWords(),
                 "Identify the material again: preparation, promoter and verdict rest on it.", UsualMaterials);
         }
     }

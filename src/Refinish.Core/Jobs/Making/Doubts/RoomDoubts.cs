@@ -49,7 +49,8 @@ internal static class RoomDoubts
             // Walls round a corner of a room may be as long as the room; none is longer, and tile ends at the ceiling.
             double longest = walls.Measurements.Walls.Max(wall => wall.Length.Meters);
             double highest = walls.Measurements.Walls.Max(wall => wall.Height.Meters);
-            return [.. Beyond("Walls.Length", "the longest tiled wall", longest, along), .. Beyond("Walls.Height", "the highest tile", highest, room.Height.Meters + Slack)];
+            return [.. Beyond("Walls.Length", "the longest tiled wall", longest, along),
+                .. Beyond("Walls.Height", "the highest tile", highest, room.Height.Meters + Slack)];
         }
 
         return KnownKind.Of(fixture)?.Footprint(fixture) is Footprint floor
@@ -61,18 +62,22 @@ internal static class RoomDoubts
             : [];
 
         IEnumerable<Doubt> Beyond(string reading, string words, double value, double greatest) => value > greatest
-            ? [new Doubt(DoubtKind.Room, entry.Id, reading, words, "Measure the room and the fixture again, or look whether it stands in this room.", Inside) { Value = value, Greatest = greatest }]
+            ? [new Doubt(DoubtKind.Room, entry.Id, reading, words,
+                "Measure the room and the fixture again, or look whether it stands in this room.", Inside) { Value = value,
+                    Greatest = greatest }]
             : [];
     }
 
     private static IEnumerable<Doubt> OfFloor(SiteRoom site, IReadOnlyList<FixtureJob> inside)
     {
-        double taken = inside.Select(entry => KnownKind.Measured(entry.Fixture)).Sum(fixture => KnownKind.Of(fixture)?.Footprint(fixture)?.Area ?? 0);
+        double taken = inside.Select(entry => KnownKind.Measured(entry.Fixture)).Sum(fixture =>
+            KnownKind.Of(fixture)?.Footprint(fixture)?.Area ?? 0);
         double floor = site.Room.Length.Meters * site.Room.Width.Meters;
         if (taken > floor)
         {
             yield return new Doubt(
-                DoubtKind.Room, site.Id, "Floor", "the floor that the fixtures take together", "Measure the room again, or look whether all of them stand in it.", Inside)
+                DoubtKind.Room, site.Id, "Floor", "the floor that the fixtures take together",
+                    "Measure the room again, or look whether all of them stand in it.", Inside)
             {
                 Value = taken, Greatest = floor, Measure = Measure.Area,
             };
