@@ -53,9 +53,9 @@ public sealed record Doubt
     public Measure Measure { get; internal init; } = Measure.Length;
 
     /// <summary>
-    /// The slips that would explain the value, the likeliest first, three at most; empty when none would. Each fits the band and the
-    /// other readings. First
-    /// come mix-ups of units in whose unit the number has few digits, then slips of digits, then other units.
+    /// The slips that would explain the value, the likeliest first, three at most; empty when none would. Of a reading each fits its band and
+    /// the other readings: mix-ups of units in whose unit the number has few digits, then slips of digits, and other mix-ups only where none
+    /// of these fits.
     /// </summary>
     public IReadOnlyList<LikelySlip> Slips { get; internal init; } = ValueList<LikelySlip>.Empty;
 

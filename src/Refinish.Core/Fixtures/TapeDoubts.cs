@@ -124,8 +124,14 @@ public sealed class TapeDoubts
 
     private static ValueList<LikelySlip> Explaining(TypedReading reading)
     {
+        ValueList<LikelySlip> typed = Fitting(reading, Slips.LookingTyped(reading.Metres));
+        return typed.Count > 0 ? typed : Fitting(reading, Slips.Others(reading.Metres));
+    }
+
+    private static ValueList<LikelySlip> Fitting(TypedReading reading, IEnumerable<LikelySlip> slips)
+    {
         List<LikelySlip> found = [];
-        foreach (LikelySlip slip in Slips.Of(reading.Metres))
+        foreach (LikelySlip slip in slips)
         {
             if (found.Count < MostSlips && reading.Usual.Holds(slip.Metres)
                 && !found.Exists(other => Math.Abs(other.Metres - slip.Metres) < 1e-3 * slip.Metres) && reading.Fits(slip.Metres))

@@ -54,13 +54,11 @@ internal static class Slips
         return unit == 0 || Same(Digits4(number), number) || (unit == Inch && Same(Math.Round(number * 16) / 16, number));
     }
 
-    /// <summary>
-    /// Whatever one slip would turn into the length given, those first whose number looks typed; may hold the same length twice.
-    /// </summary>
-    public static IEnumerable<LikelySlip> Of(double metres) =>
-    [
-        .. Units(metres, true), .. Digits(metres), .. Units(metres, false),
-    ];
+    /// <summary>Whatever one slip would turn into the length given, by what the number looks like; may hold the same length twice.</summary>
+    public static IEnumerable<LikelySlip> LookingTyped(double metres) => [.. Units(metres, true), .. Digits(metres)];
+
+    /// <summary>The same where the number was converted or rounded on its way, so that it looks typed in no unit that explains it.</summary>
+    public static IEnumerable<LikelySlip> Others(double metres) => Units(metres, false);
 
     private static IEnumerable<LikelySlip> Units(double metres, bool typed) =>
         Factors.Where(factor => LooksTyped(metres, factor.TakenIn) == typed)
