@@ -15,12 +15,16 @@ internal sealed class LongestPaths
     private readonly StepModel model;
     private readonly int count;
     private readonly List<long[]> tables;
+    private readonly int[] later;
+    private readonly long[] least;
 
     private LongestPaths(StepModel model)
     {
         this.model = model;
         count = model.Count;
         tables = [FromLags(model)];
+        later = new int[count];
+        least = new long[count];
     }
 
     /// <summary>The tables; <see langword="null"/> when there are too many steps for them to pay.</summary>
@@ -51,30 +55,35 @@ internal sealed class LongestPaths
 
     private void Lengthen(long[] from, long[] to, int first, int second)
     {
+        if (!ReferenceEquals(from, to))
+        {
+            Array.Copy(from, to, to.Length);
+        }
+
         long step = model.Duration[first] + model.GapOf(first, second);
-        long[] onwards = new long[count];
-        Array.Copy(from, second * count, onwards, 0, count);
+        if (to[(first * count) + second] is long forced && forced != Openings.Never && forced >= step)
+        {
+            return;
+        }
+
+        int last = 0;
+        for (int j = 0; j < count; j++)
+        {
+            if (to[(second * count) + j] is long onwards && onwards != Openings.Never)
+            {
+                (later[last], least[last]) = (j, step + onwards);
+                last++;
+            }
+        }
+
         for (int i = 0; i < count; i++)
         {
             int row = i * count;
-            long reach = from[row + first];
-            if (!ReferenceEquals(from, to))
+            long reach = to[row + first];
+            for (int k = 0; k < last && reach != Openings.Never; k++)
             {
-                Array.Copy(from, row, to, row, count);
-            }
-
-            if (reach == Openings.Never)
-            {
-                continue;
-            }
-
-            reach += step;
-            for (int j = 0; j < count; j++)
-            {
-                if (onwards[j] != Openings.Never && (to[row + j] == Openings.Never || reach + onwards[j] > to[row + j]))
-                {
-                    to[row + j] = reach + onwards[j];
-                }
+                ref long path = ref to[row + later[k]];
+                path = path == Openings.Never || reach + least[k] > path ? reach + least[k] : path;
             }
         }
     }

@@ -270,7 +270,7 @@ internal sealed class SiteSearch
     private long BoundOf(long[] starts, long[] ends, bool thorough)
     {
         long bound = Last(ends);
-        return bound > limit ? bound : Math.Max(bound, load!.Of(starts, Days, thorough));
+        return bound > limit ? bound : load!.Of(starts, Days, thorough, bound);
     }
 
     /// <summary>

@@ -10,6 +10,11 @@ internal sealed class StepOverlaps
 {
     private readonly StepModel model;
     private readonly List<(long From, long Until, int Need)>[]? others;
+
+    // The steps that need a mean of which there is more than one, in the order of their starts when they were last looked at, since times
+    // change little from one look to the next.
+    private readonly int[][] users;
+    private readonly int[] active;
     private (int First, int Second)[] pairs;
 
     /// <param name="model">The steps; all pairs of them that exclude each other are looked at.</param>
@@ -18,31 +23,12 @@ internal sealed class StepOverlaps
     {
         this.model = model;
         this.others = others;
-        int found = 0;
-        for (int pass = 0; ; pass++)
+        pairs = model.Pairs;
+        active = new int[model.Count];
+        users = new int[model.Means.Count][];
+        for (int m = 0; m < users.Length; m++)
         {
-            pairs = new (int, int)[found];
-            found = 0;
-            for (int i = 0; i < model.Count; i++)
-            {
-                for (int j = i + 1; j < model.Count; j++)
-                {
-                    if (model.Gap(i, j) != StepModel.None)
-                    {
-                        if (pass == 1)
-                        {
-                            pairs[found] = (i, j);
-                        }
-
-                        found++;
-                    }
-                }
-            }
-
-            if (pass == 1)
-            {
-                break;
-            }
+            users[m] = model.Means[m].Capacity > 1 ? model.Means[m].Users() : [];
         }
     }
 
@@ -62,14 +48,11 @@ internal sealed class StepOverlaps
         (int I, int J) found = (-1, -1);
         foreach ((int i, int j) in pairs)
         {
-            if (starts[j] < ends[i] + model.Gap(i, j) && starts[i] < ends[j] + model.Gap(j, i))
+            long later = starts[i] > starts[j] ? starts[i] : starts[j];
+            if (later < when && starts[j] < ends[i] + model.Gap(i, j) && starts[i] < ends[j] + model.Gap(j, i))
             {
-                long later = starts[i] > starts[j] ? starts[i] : starts[j];
-                if (later < when)
-                {
-                    when = later;
-                    found = (i, j);
-                }
+                when = later;
+                found = (i, j);
             }
         }
 
@@ -106,37 +89,82 @@ internal sealed class StepOverlaps
     private List<int>? Crowd(long[] starts, long[] ends, ref long when)
     {
         List<int>? crowd = null;
-        for (int m = 0; m < model.Means.Count; m++)
+        for (int m = 0; m < users.Length; m++)
         {
-            if (model.Means[m].Capacity <= 1)
+            if (users[m].Length == 0)
             {
                 continue;
             }
 
-            for (int i = 0; i < model.Count; i++)
+            if (Sweep(m, starts, ends, when) is long time and >= 0
+                && TooMany(time, Left(m, time), model.Means[m].Need, starts, ends) is List<int> few)
             {
-                if (model.Means[m].Need[i] > 0)
-                {
-                    Look(m, starts[i], starts, ends, ref when, ref crowd);
-                }
+                (when, crowd) = (time, few);
             }
 
             for (int k = 0; k < (others?[m].Count ?? 0); k++)
             {
-                Look(m, others![m][k].From, starts, ends, ref when, ref crowd);
+                long from = others![m][k].From;
+                if (from < when && TooMany(from, Left(m, from), model.Means[m].Need, starts, ends) is List<int> beside)
+                {
+                    (when, crowd) = (from, beside);
+                }
             }
         }
 
         return crowd;
     }
 
-    private void Look(int mean, long time, long[] starts, long[] ends, ref long when, ref List<int>? crowd)
+    // The first start, before an instant, at which steps need too much of a mean together; −1 when there is none.
+    private long Sweep(int mean, long[] starts, long[] ends, long before)
     {
-        if (time >= when)
+        (int[] order, int[] need) = (users[mean], model.Means[mean].Need);
+        Sort(order, starts);
+        (int number, int sum) = (0, 0);
+        for (int k = 0; k < order.Length; k++)
         {
-            return;
+            long time = starts[order[k]];
+            if (time >= before)
+            {
+                return -1;
+            }
+
+            if (number > 0 && (k == 0 || starts[order[k - 1]] != time))
+            {
+                int kept = 0;
+                for (int a = 0; a < number; a++)
+                {
+                    if (ends[active[a]] > time)
+                    {
+                        active[kept++] = active[a];
+                    }
+                    else
+                    {
+                        sum -= need[active[a]];
+                    }
+                }
+
+                number = kept;
+            }
+
+            if (ends[order[k]] > time)
+            {
+                active[number++] = order[k];
+                sum += need[order[k]];
+            }
+
+            // With the last of those that start together.
+            if (number > 1 && (k + 1 == order.Length || starts[order[k + 1]] != time) && sum > Left(mean, time))
+            {
+                return time;
+            }
         }
 
+        return -1;
+    }
+
+    private int Left(int mean, long time)
+    {
         int left = model.Means[mean].Capacity;
         for (int k = 0; k < (others?[mean].Count ?? 0); k++)
         {
@@ -144,10 +172,23 @@ internal sealed class StepOverlaps
             left -= from <= time && until > time ? need : 0;
         }
 
-        if (TooMany(time, left, model.Means[mean].Need, starts, ends) is List<int> few)
+        return left;
+    }
+
+    // By start; nearly in order already, so insertion is quick.
+    private static void Sort(int[] order, long[] starts)
+    {
+        for (int k = 1; k < order.Length; k++)
         {
-            crowd = few;
-            when = time;
+            int step = order[k];
+            long time = starts[step];
+            int at = k;
+            for (; at > 0 && starts[order[at - 1]] > time; at--)
+            {
+                order[at] = order[at - 1];
+            }
+
+            order[at] = step;
         }
     }
 
