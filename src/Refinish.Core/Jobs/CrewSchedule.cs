@@ -31,10 +31,10 @@ public sealed class CrewSchedule
     public CrewSchedule(WorkList work, IReadOnlyList<DayRequest> days)
     {
         Days = Guard.List(days, nameof(days));
-        Trial trial = Solve(Guard.NotNull(work, nameof(work)));
+        Trial trial = Solve(Guard.NotNull(work, nameof(work)), null);
         for (int i = 0; i < Rounds && trial.Found.IsPossible && trial.Work.Needs.With(trial.Work, trial.Found) is ScheduleNeeds needs; i++)
         {
-            Trial next = Solve(work.With(needs));
+            Trial next = Solve(trial.Work.With(needs), trial.Found);
             if (!next.Found.IsPossible)
             {
                 break;
@@ -123,7 +123,7 @@ public sealed class CrewSchedule
     /// <returns>One line of text.</returns>
     public override string ToString() => Found.ToString();
 
-    private Trial Solve(WorkList work)
+    private Trial Solve(WorkList work, SiteSchedule? earlier)
     {
         SiteSteps steps = new(work, Days);
         SiteWork site = new()
@@ -138,7 +138,7 @@ public sealed class CrewSchedule
             Prefers = work.Shop.Prefers,
             PaidBlock = work.Shop.Paid == PaidTimeRule.HalfDays ? work.Shop.HalfDay : TimeSpan.Zero,
         };
-        return new Trial(work, site, site.Solve(work.Shop.Effort), steps.Objections);
+        return new Trial(work, site, earlier is null ? site.Solve(work.Shop.Effort) : site.SolveAfter(earlier, work.Shop.Effort), steps.Objections);
     }
 
     private List<ScheduledOperation> Scheduled()

@@ -15,21 +15,30 @@ internal sealed class ListedOrder
     private readonly StepModel model;
     private readonly StepOverlaps overlaps;
     private readonly EarliestTimes earliest;
+    private readonly int[]? place;
 
-    public ListedOrder(StepModel model, StepOverlaps overlaps, long[]?[]? taken)
+    /// <param name="model">The steps.</param>
+    /// <param name="overlaps">Where steps overlap.</param>
+    /// <param name="taken">Stretches that each step has to keep clear of; those of the model unless given.</param>
+    /// <param name="order">The steps in another order than that of the model.</param>
+    public ListedOrder(StepModel model, StepOverlaps overlaps, long[]?[]? taken, int[]? order = null)
     {
         this.model = model;
         this.overlaps = overlaps;
+        place = order is null ? null : new int[order.Length];
         earliest = new EarliestTimes(model, taken);
         for (int i = 0; i < model.Count; i++)
         {
+            int first = order?[i] ?? i;
+            place?[first] = i;
             int row = 0;
             for (int j = i + 1; j < model.Count; j++)
             {
-                long gap = model.Gap(i, j);
+                int second = order?[j] ?? j;
+                long gap = model.Gap(first, second);
                 if (gap > 0 || (gap == 0 && row++ < MostInRow))
                 {
-                    earliest.Order(i, j, gap);
+                    earliest.Order(first, second, gap);
                 }
             }
         }
@@ -59,12 +68,12 @@ internal sealed class ListedOrder
     }
 
     // The one listed last waits for the first of the others to end.
-    private static (int First, int Last) Pick(List<int> crowd, long[] ends)
+    private (int First, int Last) Pick(List<int> crowd, long[] ends)
     {
         int last = crowd[0];
         foreach (int i in crowd)
         {
-            last = i > last ? i : last;
+            last = (place?[i] ?? i) > (place?[last] ?? last) ? i : last;
         }
 
         int first = -1;
