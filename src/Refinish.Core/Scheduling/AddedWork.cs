@@ -113,6 +113,18 @@ internal static class AddedWork
         return DaySet.Of(days);
     }
 
+    /// <summary>Working time of all people.</summary>
+    public static long Ticks(SiteWork work)
+    {
+        long sum = 0;
+        foreach (SiteStep step in work.Steps)
+        {
+            sum += step.Duration.Ticks * step.People;
+        }
+
+        return sum;
+    }
+
     private static bool IsAtLeast(SiteStep step, SiteStep other) =>
         other.Duration == step.Duration && other.Room == step.Room && other.People == step.People && other.IsInterruptible == step.IsInterruptible
         && other.Sprays == step.Sprays && other.Clearing >= step.Clearing && other.RaisesDust == step.RaisesDust && other.DustFree >= step.DustFree

@@ -50,42 +50,16 @@ internal sealed class SiteSolver(SiteWork work, SearchEffort effort, IProgress<d
             return Refused(late);
         }
 
-        if (Earlier is not null && FittedIn(model, Earlier) is SiteSchedule fitted)
+        FittedWork? fitted = Earlier is null ? null : FittedWork.Of(work, model, openings, Earlier);
+        if (fitted is { IsDearer: false })
         {
-            return fitted;
+            Tell(1);
+            return fitted.Schedule;
         }
 
         List<List<int>> groups = compiler.Groups();
-        return groups.Count == 1 ? One(model, explainer) : Many(model, groups, compiler, explainer);
-    }
-
-    // What was found and proved without what was added still holds when that fits in: more rules let nothing end sooner or need fewer visits.
-    private SiteSchedule? FittedIn(StepModel model, SiteSchedule earlier)
-    {
-        if (!AddedWork.IsAddedTo(earlier.Work, work))
-        {
-            return null;
-        }
-
-        ListedOrder order = new(model, new StepOverlaps(model, null), null, AddedWork.Order(earlier, work));
-        (long[] starts, long[] ends) = (new long[model.Count], new long[model.Count]);
-        foreach (DaySet days in new[] { DaySet.All, AddedWork.DaysOf(earlier, openings) })
-        {
-            nodes++;
-            if (order.Run(start, earlier.Finish!.Value.UtcTicks, days, starts, ends) && SiteVisits.Count(model, starts, days) <= earlier.Visits.Count)
-            {
-                int visits = SiteVisits.Count(model, starts, days);
-                SiteTimes times = CheaperTimes.Of(work, model, days, visits, starts, ends);
-                Tell(1);
-                return new SiteSchedule(
-                    work,
-                    times,
-                    new ScheduleProof(earlier.FinishBound!.Value.UtcTicks, earlier.VisitsBound, earlier.LatestEnd?.UtcTicks),
-                    nodes);
-            }
-        }
-
-        return null;
+        SiteSchedule found = groups.Count == 1 ? One(model, explainer) : Many(model, groups, compiler, explainer);
+        return fitted is null || !fitted.IsBetterThan(found) ? found : fitted.Schedule;
     }
 
     private SiteSchedule One(StepModel model, ConflictExplainer explainer)
