@@ -5,7 +5,7 @@ namespace Refinish.Scheduling;
 
 /// <summary>
 /// The least time from the start of one step to the start of another that lags and chosen orders force, as longest paths between all pairs:
-/// one table for every depth of a search, each the one above it and the paths through one more order.
+/// one table that grows with every order that a search chooses, and remembers what an order changed until it is taken back.
 /// </summary>
 internal sealed class LongestPaths
 {
@@ -14,7 +14,10 @@ internal sealed class LongestPaths
 
     private readonly StepModel model;
     private readonly int count;
-    private readonly List<long[]> tables;
+    private readonly long[] table;
+
+    // What orders changed, newest last: the place and the path before.
+    private readonly List<(int Place, long Path)> changes = [];
     private readonly int[] later;
     private readonly long[] least;
 
@@ -22,7 +25,7 @@ internal sealed class LongestPaths
     {
         this.model = model;
         count = model.Count;
-        tables = [FromLags(model)];
+        table = FromLags(model);
         later = new int[count];
         least = new long[count];
     }
@@ -31,37 +34,33 @@ internal sealed class LongestPaths
     public static LongestPaths? Of(StepModel model) => model.Count <= MostSteps ? new(model) : null;
 
     /// <summary>
-    /// The least time from the start of one step to that of another before any order is chosen; never when nothing forces any.
+    /// The least time from the start of one step to that of another under the orders chosen; never when nothing forces any.
     /// </summary>
-    public long Between(int first, int second) => tables[0][(first * count) + second];
+    public long Between(int first, int second) => table[(first * count) + second];
 
-    public bool CanPrecede(int depth, int first, int second) =>
-        tables[depth][(second * count) + first] is long back
+    public bool CanPrecede(int first, int second) =>
+        table[(second * count) + first] is long back
             && (back == Openings.Never || model.Duration[first] + model.GapOf(first, second) + back <= 0);
 
-    /// <summary>An order that holds in every branch.</summary>
-    public void Impose(int first, int second) => Lengthen(tables[0], tables[0], first, second);
+    /// <summary>How much was changed so far, to come back to.</summary>
+    public int Mark => changes.Count;
 
-    /// <summary>The table of the next depth: the paths of this one, and those through the new order.</summary>
-    public void Lengthen(int depth, int first, int second)
+    /// <summary>Takes back the orders chosen since a mark.</summary>
+    public void Back(int mark)
     {
-        if (tables.Count <= depth + 1)
+        for (int k = changes.Count - 1; k >= mark; k--)
         {
-            tables.Add(new long[count * count]);
+            table[changes[k].Place] = changes[k].Path;
         }
 
-        Lengthen(tables[depth], tables[depth + 1], first, second);
+        changes.RemoveRange(mark, changes.Count - mark);
     }
 
-    private void Lengthen(long[] from, long[] to, int first, int second)
+    /// <summary>Adds the paths through a chosen order.</summary>
+    public void Add(int first, int second)
     {
-        if (!ReferenceEquals(from, to))
-        {
-            Array.Copy(from, to, to.Length);
-        }
-
         long step = model.Duration[first] + model.GapOf(first, second);
-        if (to[(first * count) + second] is long forced && forced != Openings.Never && forced >= step)
+        if (Between(first, second) is long forced && forced != Openings.Never && forced >= step)
         {
             return;
         }
@@ -69,7 +68,7 @@ internal sealed class LongestPaths
         int last = 0;
         for (int j = 0; j < count; j++)
         {
-            if (to[(second * count) + j] is long onwards && onwards != Openings.Never)
+            if (Between(second, j) is long onwards && onwards != Openings.Never)
             {
                 (later[last], least[last]) = (j, step + onwards);
                 last++;
@@ -79,11 +78,15 @@ internal sealed class LongestPaths
         for (int i = 0; i < count; i++)
         {
             int row = i * count;
-            long reach = to[row + first];
+            long reach = table[row + first];
             for (int k = 0; k < last && reach != Openings.Never; k++)
             {
-                ref long path = ref to[row + later[k]];
-                path = path == Openings.Never || reach + least[k] > path ? reach + least[k] : path;
+                int place = row + later[k];
+                if (table[place] == Openings.Never || reach + least[k] > table[place])
+                {
+                    changes.Add((place, table[place]));
+                    table[place] = reach + least[k];
+                }
             }
         }
     }

@@ -15,6 +15,7 @@ internal sealed class StepOverlaps
     // change little from one look to the next.
     private readonly int[][] users;
     private readonly int[] active;
+    private readonly List<(long Time, int Left)>[]? left;
     private (int First, int Second)[] pairs;
 
     /// <param name="model">The steps; all pairs of them that exclude each other are looked at.</param>
@@ -25,6 +26,7 @@ internal sealed class StepOverlaps
         this.others = others;
         pairs = model.Pairs;
         active = new int[model.Count];
+        left = Lefts();
         users = new int[model.Means.Count][];
         for (int m = 0; m < users.Length; m++)
         {
@@ -91,70 +93,63 @@ internal sealed class StepOverlaps
         List<int>? crowd = null;
         for (int m = 0; m < users.Length; m++)
         {
-            if (users[m].Length == 0)
-            {
-                continue;
-            }
-
-            if (Sweep(m, starts, ends, when) is long time and >= 0
+            if (users[m].Length > 0 && Sweep(m, starts, ends, when) is long time and >= 0
                 && TooMany(time, Left(m, time), model.Means[m].Need, starts, ends) is List<int> few)
             {
                 (when, crowd) = (time, few);
-            }
-
-            for (int k = 0; k < (others?[m].Count ?? 0); k++)
-            {
-                long from = others![m][k].From;
-                if (from < when && TooMany(from, Left(m, from), model.Means[m].Need, starts, ends) is List<int> beside)
-                {
-                    (when, crowd) = (from, beside);
-                }
             }
         }
 
         return crowd;
     }
 
-    // The first start, before an instant, at which steps need too much of a mean together; −1 when there is none.
+    // The first time, before an instant, at which steps need too much of a mean together; −1 when there is none. More may be needed where a
+    // step starts, and less be left where one of another group does.
     private long Sweep(int mean, long[] starts, long[] ends, long before)
     {
         (int[] order, int[] need) = (users[mean], model.Means[mean].Need);
+        List<(long Time, int Left)>? lefts = left?[mean];
         Sort(order, starts);
-        (int number, int sum) = (0, 0);
-        for (int k = 0; k < order.Length; k++)
+        (int number, int sum, int at, int next) = (0, 0, 0, 0);
+        int now = model.Means[mean].Capacity;
+        while (at < order.Length || (lefts is not null && next < lefts.Count && number > 1))
         {
-            long time = starts[order[k]];
+            long time = at < order.Length ? starts[order[at]] : long.MaxValue;
+            time = lefts is not null && next < lefts.Count && lefts[next].Time < time ? lefts[next].Time : time;
             if (time >= before)
             {
                 return -1;
             }
 
-            if (number > 0 && (k == 0 || starts[order[k - 1]] != time))
+            int kept = 0;
+            for (int a = 0; a < number; a++)
             {
-                int kept = 0;
-                for (int a = 0; a < number; a++)
+                if (ends[active[a]] > time)
                 {
-                    if (ends[active[a]] > time)
-                    {
-                        active[kept++] = active[a];
-                    }
-                    else
-                    {
-                        sum -= need[active[a]];
-                    }
+                    active[kept++] = active[a];
                 }
-
-                number = kept;
+                else
+                {
+                    sum -= need[active[a]];
+                }
             }
 
-            if (ends[order[k]] > time)
+            number = kept;
+            for (; at < order.Length && starts[order[at]] == time; at++)
             {
-                active[number++] = order[k];
-                sum += need[order[k]];
+                if (ends[order[at]] > time)
+                {
+                    active[number++] = order[at];
+                    sum += need[order[at]];
+                }
             }
 
-            // With the last of those that start together.
-            if (number > 1 && (k + 1 == order.Length || starts[order[k + 1]] != time) && sum > Left(mean, time))
+            for (; lefts is not null && next < lefts.Count && lefts[next].Time <= time; next++)
+            {
+                now = lefts[next].Left;
+            }
+
+            if (number > 1 && sum > now)
             {
                 return time;
             }
@@ -163,16 +158,57 @@ internal sealed class StepOverlaps
         return -1;
     }
 
-    private int Left(int mean, long time)
+    // How much other groups leave of each mean, by the time from which on.
+    private List<(long Time, int Left)>[]? Lefts()
     {
-        int left = model.Means[mean].Capacity;
-        for (int k = 0; k < (others?[mean].Count ?? 0); k++)
+        if (others is null)
         {
-            (long from, long until, int need) = others![mean][k];
-            left -= from <= time && until > time ? need : 0;
+            return null;
         }
 
-        return left;
+        List<(long Time, int Left)>[] lefts = new List<(long, int)>[others.Length];
+        for (int m = 0; m < lefts.Length; m++)
+        {
+            List<(long Time, int Change)> changes = new(2 * others[m].Count);
+            foreach ((long from, long until, int need) in others[m])
+            {
+                if (until > from)
+                {
+                    changes.Add((from, -need));
+                    changes.Add((until, need));
+                }
+            }
+
+            changes.Sort();
+            lefts[m] = new(changes.Count);
+            int now = model.Means[m].Capacity;
+            for (int k = 0; k < changes.Count; k++)
+            {
+                now += changes[k].Change;
+                if (k + 1 == changes.Count || changes[k + 1].Time != changes[k].Time)
+                {
+                    lefts[m].Add((changes[k].Time, now));
+                }
+            }
+        }
+
+        return lefts;
+    }
+
+    private int Left(int mean, long time)
+    {
+        int now = model.Means[mean].Capacity;
+        foreach ((long from, int rest) in left?[mean] ?? [])
+        {
+            if (from > time)
+            {
+                break;
+            }
+
+            now = rest;
+        }
+
+        return now;
     }
 
     // By start; nearly in order already, so insertion is quick.
