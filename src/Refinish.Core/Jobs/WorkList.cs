@@ -59,13 +59,15 @@ public sealed class WorkList
     /// <exception cref="ArgumentNullException">An argument is missing.</exception>
     /// <exception cref="ArgumentException">No procedure is given, or one names a room that the premises do not have.</exception>
     public WorkList(IReadOnlyList<Procedure> procedures, Premises premises, Shop shop, DateTimeOffset start, IReadOnlyList<OperationChange> changes)
-        : this(procedures, premises, shop, start, changes, ScheduleNeeds.None)
+        : this(procedures, premises, shop, start, changes, ScheduleNeeds.None, new Dictionary<string, RoomPart>())
     {
     }
 
-    private WorkList(IReadOnlyList<Procedure> procedures, Premises premises, Shop shop, DateTimeOffset start, IReadOnlyList<OperationChange> changes, ScheduleNeeds needs)
+    private WorkList(IReadOnlyList<Procedure> procedures, Premises premises, Shop shop, DateTimeOffset start, IReadOnlyList<OperationChange> changes, ScheduleNeeds needs,
+        IReadOnlyDictionary<string, RoomPart> parts)
     {
         Needs = needs;
+        Parts = parts;
         Procedures = Guard.List(procedures, nameof(procedures), 1);
         Premises = Guard.NotNull(premises, nameof(premises));
         Shop = Guard.NotNull(shop, nameof(shop));
@@ -110,6 +112,9 @@ public sealed class WorkList
         Lags = new ValueList<StepLag>(WorkChain.Lags(builder, Procedures));
         Runs = new ValueList<CoatRun>(builder.Runs);
         Courses = builder.Courses;
+
+        // An option's work in another room stands in the part of neither alone.
+        Parts = Procedures.Any(procedure => procedure.Fixture.Options.Any(option => option.Operation?.Room is string room && room != procedure.Fixture.Room)) ? [] : builder.Parts;
         objections.AddRange(RunObjections.Of(this));
         Objections = new ValueList<PlanObjection>(objections);
     }
@@ -153,7 +158,10 @@ public sealed class WorkList
     /// <summary>What a schedule of the list without it showed to be needed.</summary>
     internal ScheduleNeeds Needs { get; }
 
-    internal WorkList With(ScheduleNeeds needs) => new(Procedures, Premises, Shop, Start, Changes, needs);
+    /// <summary>What each room gave to the list; empty where rooms cannot be told apart. While a list is made, that of the list before.</summary>
+    internal IReadOnlyDictionary<string, RoomPart> Parts { get; }
+
+    internal WorkList With(ScheduleNeeds needs) => new(Procedures, Premises, Shop, Start, Changes, needs, Parts);
 
     // Clock and labour are two inputs for one thing; a clock that runs longer is a wait that is paid.
     private static PlanObjection? Contradiction(Operation operation, double difficulty)

@@ -23,6 +23,9 @@ internal sealed class WorkBuilder(WorkList work)
 
     public Dictionary<string, RoomCourse> Courses { get; } = new(StringComparer.Ordinal);
 
+    /// <summary>What each room gave.</summary>
+    public Dictionary<string, RoomPart> Parts { get; } = new(StringComparer.Ordinal);
+
     public WorkList Work => work;
 
     public Shop Shop => work.Shop;
@@ -36,9 +39,19 @@ internal sealed class WorkBuilder(WorkList work)
             Procedure[] here = [.. work.Procedures.Where(procedure => procedure.Fixture.Room == room.Id).OrderBy(procedure => procedure.Fixture.Id, StringComparer.Ordinal)];
             if (here.Length > 0)
             {
-                RoomCourse course = new(room.Climate, work.Start, Shop.Calendar);
+                RoomPart? known = Known(room.Id);
+                RoomCourse course = known?.Course ?? new RoomCourse(room.Climate, work.Start, Shop.Calendar);
                 Courses.Add(room.Id, course);
+                if (known?.Holds(work.Needs) == true)
+                {
+                    known.AddTo(this);
+                    Parts.Add(room.Id, known);
+                    continue;
+                }
+
+                (int, int, int, int) before = (Operations.Count, Waits.Count, Runs.Count, Objections.Count);
                 Build(room, course, here);
+                Parts.Add(room.Id, new RoomPart(this, before, course));
             }
         }
 
@@ -79,6 +92,8 @@ internal sealed class WorkBuilder(WorkList work)
 
     public void Wait(string before, string after, TimeSpan? least, TimeSpan? most, string reason) =>
         Waits.Add(new StepLag(before, after, CarefulTime.Up(least ?? TimeSpan.Zero), most is TimeSpan time ? CarefulTime.Down(time) : null, reason));
+
+    private RoomPart? Known(string room) => work.Parts.TryGetValue(room, out RoomPart? part) ? part : null;
 
     private void Build(SiteRoom room, RoomCourse course, Procedure[] here)
     {
