@@ -266,14 +266,17 @@ internal sealed class LatestTimes
         }
     }
 
+    // What follows from two orders after each other is left out.
     private List<(int First, int Second, long Gap)> Ordered()
     {
-        List<(int, int, long)> found = new(4 * model.Count);
+        List<(int First, int Second, long Gap)> found = new(4 * model.Count);
         foreach (int i in fromLast)
         {
-            for (int j = 0; j < model.Count; j++)
+            int own = found.Count;
+            for (int k = fromLast.Length - 1; k >= 0; k--)
             {
-                if (IsBefore(i, j))
+                int j = fromLast[k];
+                if (IsBefore(i, j) && !Follows(found, own, j, model.GapOf(i, j)))
                 {
                     found.Add((i, j, model.GapOf(i, j)));
                 }
@@ -281,5 +284,19 @@ internal sealed class LatestTimes
         }
 
         return found;
+    }
+
+    private bool Follows(List<(int First, int Second, long Gap)> found, int own, int later, long gap)
+    {
+        for (int k = own; k < found.Count; k++)
+        {
+            (_, int between, long before) = found[k];
+            if (gap <= before + model.Duration[between] + model.GapOf(between, later) && IsBefore(between, later))
+            {
+                return true;
+            }
+        }
+
+        return false;
     }
 }

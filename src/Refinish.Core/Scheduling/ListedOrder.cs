@@ -9,9 +9,6 @@ namespace Refinish.Scheduling;
 /// </summary>
 internal sealed class ListedOrder
 {
-    // Steps that only exclude each other, without a gap, follow in a row; this many of the row are told apart.
-    private const int MostInRow = 64;
-
     private readonly StepModel model;
     private readonly StepOverlaps overlaps;
     private readonly EarliestTimes earliest;
@@ -27,21 +24,38 @@ internal sealed class ListedOrder
         this.overlaps = overlaps;
         place = order is null ? null : new int[order.Length];
         earliest = new EarliestTimes(model, taken);
+        List<int> next = [];
         for (int i = 0; i < model.Count; i++)
         {
             int first = order?[i] ?? i;
             place?[first] = i;
-            int row = 0;
+            next.Clear();
             for (int j = i + 1; j < model.Count; j++)
             {
                 int second = order?[j] ?? j;
                 long gap = model.Gap(first, second);
-                if (gap > 0 || (gap == 0 && row++ < MostInRow))
+                if (gap != StepModel.None && !Follows(next, first, second, gap))
                 {
+                    next.Add(second);
                     earliest.Order(first, second, gap);
                 }
             }
         }
+    }
+
+    // What follows from two orders after each other need not be told.
+    private bool Follows(List<int> next, int first, int second, long gap)
+    {
+        foreach (int between in next)
+        {
+            long after = model.Gap(between, second);
+            if (after != StepModel.None && gap <= model.Gap(first, between) + model.Duration[between] + after)
+            {
+                return true;
+            }
+        }
+
+        return false;
     }
 
     /// <summary>Finds the times; false when the list's order cannot be kept by the limit.</summary>
@@ -63,7 +77,7 @@ internal sealed class ListedOrder
             earliest.Forget(added.Pop());
         }
 
-        // Checked, because a long row is told apart only in part.
+        // Checked, because of what other groups take.
         return holds && overlaps.First(starts, ends).Length == 0;
     }
 
