@@ -59,15 +59,15 @@ public sealed class WorkList
     /// <exception cref="ArgumentNullException">An argument is missing.</exception>
     /// <exception cref="ArgumentException">No procedure is given, or one names a room that the premises do not have.</exception>
     public WorkList(IReadOnlyList<Procedure> procedures, Premises premises, Shop shop, DateTimeOffset start, IReadOnlyList<OperationChange> changes)
-        : this(procedures, premises, shop, start, changes, ScheduleNeeds.None, new Dictionary<string, RoomPart>())
+        : this(procedures, premises, shop, start, changes, ScheduleNeeds.None, new Dictionary<string, RoomResult>())
     {
     }
 
     private WorkList(IReadOnlyList<Procedure> procedures, Premises premises, Shop shop, DateTimeOffset start, IReadOnlyList<OperationChange> changes, ScheduleNeeds needs,
-        IReadOnlyDictionary<string, RoomPart> parts)
+        IReadOnlyDictionary<string, RoomResult> rooms)
     {
         Needs = needs;
-        Parts = parts;
+        Rooms = rooms;
         Procedures = Guard.List(procedures, nameof(procedures), 1);
         Premises = Guard.NotNull(premises, nameof(premises));
         Shop = Guard.NotNull(shop, nameof(shop));
@@ -114,7 +114,8 @@ public sealed class WorkList
         Courses = builder.Courses;
 
         // An option's work in another room stands in the part of neither alone.
-        Parts = Procedures.Any(procedure => procedure.Fixture.Options.Any(option => option.Operation?.Room is string room && room != procedure.Fixture.Room)) ? [] : builder.Parts;
+        bool isApart = Procedures.All(procedure => procedure.Fixture.Options.All(option => option.Operation?.Room is not string room || room == procedure.Fixture.Room));
+        Rooms = isApart ? builder.Rooms : [];
         objections.AddRange(RunObjections.Of(this));
         Objections = new ValueList<PlanObjection>(objections);
     }
@@ -159,9 +160,9 @@ public sealed class WorkList
     internal ScheduleNeeds Needs { get; }
 
     /// <summary>What each room gave to the list; empty where rooms cannot be told apart. While a list is made, that of the list before.</summary>
-    internal IReadOnlyDictionary<string, RoomPart> Parts { get; }
+    internal IReadOnlyDictionary<string, RoomResult> Rooms { get; }
 
-    internal WorkList With(ScheduleNeeds needs) => new(Procedures, Premises, Shop, Start, Changes, needs, Parts);
+    internal WorkList With(ScheduleNeeds needs) => new(Procedures, Premises, Shop, Start, Changes, needs, Rooms);
 
     // Clock and labour are two inputs for one thing; a clock that runs longer is a wait that is paid.
     private static PlanObjection? Contradiction(Operation operation, double difficulty)
