@@ -162,7 +162,8 @@ public sealed class WorkList
     /// <summary>What each room gave to the list; empty where rooms cannot be told apart. While a list is made, that of the list before.</summary>
     internal IReadOnlyDictionary<string, RoomResult> Rooms { get; }
 
-    internal WorkList With(ScheduleNeeds needs) => new(Procedures, Premises, Shop, Start, Changes, needs, Rooms);
+    internal WorkList With(ScheduleNeeds needs, bool reusing = true) =>
+        new(Procedures, Premises, Shop, Start, Changes, needs, reusing ? Rooms : new Dictionary<string, RoomResult>());
 
     // Clock and labour are two inputs for one thing; a clock that runs longer is a wait that is paid.
     private static PlanObjection? Contradiction(Operation operation, double difficulty)

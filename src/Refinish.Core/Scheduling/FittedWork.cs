@@ -41,7 +41,7 @@ internal sealed class FittedWork
 
         return best is null ? null : new FittedWork(
             new SiteSchedule(
-                work, best, new ScheduleProof(earlier.FinishBound!.Value.UtcTicks, earlier.VisitsBound, earlier.LatestEnd?.UtcTicks), nodes: 1),
+                work, best, new ScheduleProof(earlier.FinishBound!.Value.UtcTicks, earlier.VisitsBound, earlier.LatestEnd?.UtcTicks), nodes: 1) { IsFitted = true },
             least,
             least > most);
     }
