@@ -3,14 +3,16 @@ using System.Collections.Generic;
 
 namespace Refinish.Scheduling;
 
-/// <summary>A work that is another one with steps and lags added, so that what was proved of the smaller one holds for the larger one.</summary>
+/// <summary>
+/// A work that is another one with steps and lags added, so that what was proved of the smaller one holds for the larger one.
+/// </summary>
 internal static class AddedWork
 {
     /// <summary>Whether every schedule of the larger work holds all rules of the smaller one, as far as a glance tells.</summary>
     public static bool IsAddedTo(SiteWork smaller, SiteWork larger)
     {
-        if (smaller.Start != larger.Start || !smaller.Calendar.Equals(larger.Calendar) || smaller.Crew != larger.Crew || smaller.Prefers != larger.Prefers
-            || smaller.VisitSlack != larger.VisitSlack || !smaller.Tools.Equals(larger.Tools))
+        if (smaller.Start != larger.Start || !smaller.Calendar.Equals(larger.Calendar) || smaller.Crew != larger.Crew
+            || smaller.Prefers != larger.Prefers || smaller.VisitSlack != larger.VisitSlack || !smaller.Tools.Equals(larger.Tools))
         {
             return false;
         }
@@ -52,7 +54,9 @@ internal static class AddedWork
         return true;
     }
 
-    /// <summary>The places of the steps of the larger work in the order of the earlier schedule; what was added comes right after what it waits for.</summary>
+    /// <summary>
+    /// The places of the steps of the larger work in the order of the earlier schedule; what was added comes right after what it waits for.
+    /// </summary>
     public static int[] Order(SiteSchedule earlier, SiteWork larger)
     {
         Dictionary<string, int> index = new(StringComparer.Ordinal);
@@ -126,9 +130,9 @@ internal static class AddedWork
     }
 
     private static bool IsAtLeast(SiteStep step, SiteStep other) =>
-        other.Duration == step.Duration && other.Room == step.Room && other.People == step.People && other.IsInterruptible == step.IsInterruptible
-        && other.Sprays == step.Sprays && other.Clearing >= step.Clearing && other.RaisesDust == step.RaisesDust && other.DustFree >= step.DustFree
-        && other.Tools.Equals(step.Tools) && other.Unavailable.Equals(step.Unavailable);
+        other.Duration == step.Duration && other.Room == step.Room && other.People == step.People
+        && other.IsInterruptible == step.IsInterruptible && other.Sprays == step.Sprays && other.Clearing >= step.Clearing && other.RaisesDust == step.RaisesDust
+        && other.DustFree >= step.DustFree && other.Tools.Equals(step.Tools) && other.Unavailable.Equals(step.Unavailable);
 
     private static bool IsAtLeast(StepLag lag, StepLag other) =>
         Equals(lag.Clock, other.Clock) && other.Minimum >= lag.Minimum && (lag.Maximum is null || other.Maximum <= lag.Maximum);

@@ -1,8 +1,8 @@
 namespace Refinish.Scheduling;
 
 /// <summary>
-/// A schedule of a work that grew, in the order of one that was found before: it ends no later and has no more visits, so that nothing has to
-/// be searched, and what was proved before still holds, since more rules let nothing end sooner and nobody come less often.
+/// A schedule of a work that grew, in the order of one that was found before: it ends no later and has no more visits, so that
+/// nothing has to be searched, and what was proved before still holds, since more rules let nothing end sooner and nobody come less often.
 /// </summary>
 internal sealed class FittedWork
 {
@@ -15,7 +15,9 @@ internal sealed class FittedWork
     /// <summary>Whether people wait more than before, so that a search might find it cheaper.</summary>
     public bool IsDearer { get; }
 
-    /// <summary>The schedule; <see langword="null"/> where what was added does not fit in, or the work is not just another one that grew.</summary>
+    /// <summary>
+    /// The schedule; <see langword="null"/> where what was added does not fit in, or the work is not just another one that grew.
+    /// </summary>
     public static FittedWork? Of(SiteWork work, StepModel model, Openings openings, SiteSchedule earlier)
     {
         if (!AddedWork.IsAddedTo(earlier.Work, work))
@@ -41,12 +43,17 @@ internal sealed class FittedWork
 
         return best is null ? null : new FittedWork(
             new SiteSchedule(
-                work, best, new ScheduleProof(earlier.FinishBound!.Value.UtcTicks, earlier.VisitsBound, earlier.LatestEnd?.UtcTicks), nodes: 1) { IsFitted = true },
+                work, best, new ScheduleProof(earlier.FinishBound!.Value.UtcTicks, earlier.VisitsBound, earlier.LatestEnd?.UtcTicks), nodes: 1)
+            {
+                IsFitted = true,
+            },
             least,
             least > most);
     }
 
-    /// <summary>Whether another schedule of the same work ends later, has more visits, or costs more hours of people where it has neither.</summary>
+    /// <summary>
+    /// Whether another schedule of the same work ends later, has more visits, or costs more hours of people where it has neither.
+    /// </summary>
     public bool IsBetterThan(SiteSchedule other)
     {
         if (!other.IsPossible)

@@ -74,7 +74,8 @@ internal sealed class LoadBound
     public int Gates => gates.Count;
 
     /// <summary>The step that a gate holds, and the time before which it cannot start.</summary>
-    public (int Step, long Time) Gate(int k, long[] times, DaySet days) => (gates[k].Target, Over(gates[k], times, days, thorough: true, times[gates[k].Target]));
+    public (int Step, long Time) Gate(int k, long[] times, DaySet days) => 
+        (gates[k].Target, Over(gates[k], times, days, thorough: true, times[gates[k].Target]));
 
     private void FindSets()
     {
@@ -100,7 +101,9 @@ internal sealed class LoadBound
         bool counted = days.IsAll && Count(steps.Length);
         foreach (long level in thorough ? load.Levels : Lowest)
         {
-            bound = counted ? Counted(work, following, steps.Length, level, bound) : Packed(work, following, steps.Length, level, days, bound);
+            bound = counted
+                ? Counted(work, following, steps.Length, level, bound)
+                : Packed(work, following, steps.Length, level, days, bound);
         }
 
         return bound;

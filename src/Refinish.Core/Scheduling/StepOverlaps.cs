@@ -103,8 +103,8 @@ internal sealed class StepOverlaps
         return crowd;
     }
 
-    // The first time, before an instant, at which steps need too much of a mean together; −1 when there is none. More may be needed where a
-    // step starts, and less be left where one of another group does.
+    // The first time, before an instant, at which steps need too much of a mean together; −1 when there is none. More may be needed
+    // where a step starts, and less be left where one of another group does.
     private long Sweep(int mean, long[] starts, long[] ends, long before)
     {
         (int[] order, int[] need) = (users[mean], model.Means[mean].Need);

@@ -25,7 +25,9 @@ internal sealed class RoomMemo
         }
     }
 
-    /// <summary>Everything before the first coat, and the temperature of each fixture's surface; <see langword="null"/> until it is made.</summary>
+    /// <summary>
+    /// Everything before the first coat, and the temperature of each fixture's surface; <see langword="null"/> until it is made.
+    /// </summary>
     public (RoomPart Part, Dictionary<string, double> Surfaces)? Preparation { get; set; }
 
     /// <summary>A run of the same fixtures with the same losses on a surface as cold; made unless it is there.</summary>
@@ -60,7 +62,8 @@ internal sealed class RoomMemo
         return clear;
     }
 
-    private static bool IsSame((object Source, TimeSpan End, TimeSpan Duration)[] one, (object Source, TimeSpan End, TimeSpan Duration)[] other)
+    private static bool IsSame(
+        (object Source, TimeSpan End, TimeSpan Duration)[] one, (object Source, TimeSpan End, TimeSpan Duration)[] other)
     {
         bool same = one.Length == other.Length;
         for (int k = 0; same && k < one.Length; k++)

@@ -35,7 +35,8 @@ internal sealed class RoomWatch
     }
 
     /// <summary>Gives the operations of a room their clearing times and whoever stands by.</summary>
-    public static void Over(WorkBuilder builder, SiteRoom room, RoomCourse course, RoomMemo memo) => new RoomWatch(builder, room, course, memo).Over(_ => true);
+    public static void Over(WorkBuilder builder, SiteRoom room, RoomCourse course, RoomMemo memo) =>
+        new RoomWatch(builder, room, course, memo).Over(_ => true);
 
     /// <summary>The same for what the caller added or replaced.</summary>
     public static void Over(WorkBuilder builder, SiteRoom room, RoomCourse course, IEnumerable<string> ids) =>
@@ -138,7 +139,8 @@ internal sealed class RoomWatch
     private TimeSpan? ClearingAfter(Operation operation)
     {
         TimeSpan own = order.DurationOf(operation);
-        List<(TimeSpan End, Operation Of)> placed = [(TimeSpan.Zero, operation), .. order.Before(operation).Select(one => (-one.Gap - own, one.Operation))];
+        List<(TimeSpan End, Operation Of)> placed =
+            [(TimeSpan.Zero, operation), .. order.Before(operation).Select(one => (-one.Gap - own, one.Operation))];
         return memo.Clearing(
             [.. placed.Select(one => ((object?)order.RunOf(one.Of) ?? one.Of.Vapours, one.End, order.DurationOf(one.Of)))],
             () =>
