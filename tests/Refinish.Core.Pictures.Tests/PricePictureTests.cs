@@ -84,18 +84,18 @@ public class PricePictureTests
     public void Labour_and_materials_are_the_sums_of_their_lines()
     {
         string words = new PricePicture(Plans.Rooms).Describe(DisplayUnits.Si);
-        Assert.Contains("labour " + Plans.Rooms.Price!.CostLines.Where(line => line.Unit == "h" && line.Category != LineCategory.Overhead)
-            .Sum(line => line.Amount).ToString("0.00", CultureInfo.InvariantCulture), words, StringComparison.Ordinal);
-        Assert.Contains("materials " + Plans.Rooms.Price.CostLines.Where(line => line.Unit == "kit").Sum(line => line.Amount)
+        Assert.Contains("labour " + Plans.Rooms.Price!.Lines.Where(line => line.Category == LineCategory.Labour)
+            .Sum(line => line.Cost).ToString("0.00", CultureInfo.InvariantCulture), words, StringComparison.Ordinal);
+        Assert.Contains("materials " + Plans.Rooms.Price.Lines.Where(line => line.Unit == LineUnit.Kit).Sum(line => line.Cost)
             .ToString("0.00", CultureInfo.InvariantCulture), words, StringComparison.Ordinal);
-        Assert.Contains("sales tax " + Plans.Rooms.Price.Tax!.Value.ToString("0.00", CultureInfo.InvariantCulture), words,
+        Assert.Contains("tax " + Plans.Rooms.Price.Tax!.Value.ToString("0.00", CultureInfo.InvariantCulture), words,
             StringComparison.Ordinal);
     }
 
     [Fact]
     public void A_discount_below_cost_is_a_loss_and_goes_back()
     {
-        SvgFile file = new(new PricePicture(new PriceEstimate(Book, Job with { Discount = Ratio.FromPercent(60) }))
+        SvgFile file = new(new PricePicture(new PriceEstimate(Book, Job with { Discount = Discount.Of(Ratio.FromPercent(60)) }))
             .ToSvg(new PictureStyle { Theme = PictureTheme.Light }));
         (double From, double To)[] bars = Bars(file);
 
