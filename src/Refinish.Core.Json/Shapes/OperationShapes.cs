@@ -14,8 +14,9 @@ internal static class OperationShapes
     public static ObjectShape<MaterialNeed> Need { get; } = new Fields<MaterialNeed>("materialNeed")
         .With("item", Scalars.Text, need => need.Item, out Slot<string> item)
         .With("name", Scalars.Text, need => need.Name, out Slot<string> name)
-        .With("volume", Quantities.Liquid, need => need.Volume, out Slot<Volume> volume)
-        .Making(v => new MaterialNeed(item(v), name(v), volume(v)));
+        .With("amount", Quantities.Material, need => need.Amount, out Slot<MaterialAmount> amount)
+        .Maybe("density", Quantities.Density, need => need.Density, (need, density) => need with { Density = density })
+        .Making(v => new MaterialNeed(item(v), name(v), amount(v)));
 
     public static ObjectShape<Evaporation> Evaporation { get; } = new Fields<Evaporation>("evaporation")
         .With("name", Scalars.Text, vapour => vapour.Name, out Slot<string> name)

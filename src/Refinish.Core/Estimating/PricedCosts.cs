@@ -79,19 +79,20 @@ internal sealed class PricedCosts
     {
         foreach (PricedLabour labour in PricedLabour.Of(request.Labour.Lines))
         {
+            labourHours += labour.Hours;
             AddHours(labour.Id, labour.Code, labour.Description, labour.Hours, labour.Wage);
         }
 
         for (int i = 0; i < request.PaidTime.Count; i++)
         {
             PaidTime paid = request.PaidTime[i];
+            labourHours += paid.IsPremium ? 0 : Money.Round(paid.Hours);
             AddHours("paid-time/" + paid.Id + (paid.Worker is null ? string.Empty : "/" + paid.Worker), Numbered("P-", i + 1), paid.Description, Money.Round(paid.Hours), paid.Wage);
         }
     }
 
     private void AddHours(string id, string code, string description, decimal hours, decimal? wage)
     {
-        labourHours += hours;
         if ((wage ?? book.LabourRate) is decimal known)
         {
             AddDirect(Line(id, LineCategory.Labour, code, description, hours, "h", Burdened(book, known)));
@@ -104,58 +105,41 @@ internal sealed class PricedCosts
 
     private void AddMaterials(IReadOnlyList<MaterialNeed> needs)
     {
-        List<MaterialNeed> items = new(needs.Count);
-        List<double> volumes = new(needs.Count);
-        Dictionary<string, int> numbers = new(needs.Count, StringComparer.Ordinal);
-        for (int i = 0; i < needs.Count; i++)
-        {
-            if (numbers.TryGetValue(needs[i].Item, out int number))
-            {
-                volumes[number] += needs[i].CubicMeters;
-                continue;
-            }
-
-            numbers.Add(needs[i].Item, items.Count);
-            items.Add(needs[i]);
-            volumes.Add(needs[i].CubicMeters);
-        }
-
+        List<MaterialNeed> items = MaterialNeed.Joined(needs);
         for (int i = 0; i < items.Count; i++)
         {
-            AddMaterial(items[i], volumes[i], Numbered("M-", i + 1));
+            AddMaterial(items, i, Numbered("M-", i + 1));
         }
     }
 
-    private void AddMaterial(MaterialNeed item, double volume, string code)
+    private void AddMaterial(List<MaterialNeed> needs, int at, string code)
     {
-        string id = "material/" + item.Item;
+        MaterialNeed need = needs[at];
         List<MaterialPrice> prices = [];
         for (int i = 0; i < book.Materials.Count; i++)
         {
-            if (book.Materials[i].Item == item.Item)
+            if (book.Materials[i].Item == need.Item)
             {
                 prices.Add(book.Materials[i]);
             }
         }
 
-        if (prices.Count == 0)
+        string id = "material/" + need.Item;
+        KitOffer offer = new(prices, need.Amount.Dimension, need.KilogramsPerCubicMeter);
+        if ((prices.Count == 0 ? "no price of it in the price book" : offer.Refusal(need.Amount.Si)) is string missing)
         {
-            Gaps.Add(new PriceGap(id, code, item.Name, "no kit of it in the price book"));
+            // An item that is needed by several dimensions may lack a price for one of them.
+            bool again = needs.FindIndex(other => other.Item == need.Item) < at;
+            string dimension = again ? "/" + need.Amount.Dimension.ToString("G").ToLowerInvariant() : string.Empty;
+            Gaps.Add(new PriceGap(id + dimension, code, need.Name, missing));
             return;
         }
 
-        if (volume > KitPurchase.MostNeeded)
-        {
-            Gaps.Add(new PriceGap(id, code, item.Name, "more than 1000 m³ is needed, the largest volume that is bought"));
-            return;
-        }
-
-        KitPurchase purchase = new(volume, new ValueList<MaterialPrice>(prices), item);
+        KitPurchase purchase = new(need.Amount.Si, new ValueList<MaterialPrice>(prices), offer, need);
         Purchases.Add(purchase);
-        foreach (KitCount kit in purchase.Kits)
+        foreach (PurchaseLine line in purchase.Lines)
         {
-            string what = item.Name + ", kit of " + Measure.Capacity.Format(kit.Kit.CubicMeters, DisplayUnits.Si, 4);
-            AddDirect(Line(id + "/" + kit.Kit.SizeKey, LineCategory.Material, code, what, kit.Count, "kit", kit.Kit.Price));
+            AddDirect(Line(id + "/" + line.Key, LineCategory.Material, code, line.Description, line.Quantity, line.Unit.Symbol(), line.Rate));
         }
     }
 
