@@ -162,7 +162,7 @@ internal sealed class KitSearch
         foreach (int kit in bySize)
         {
             if ((useful > 0 && kits[kit].Price > kits[bySize[useful - 1]].Price)
-                || (hasLoose && kits[kit].Price >= LooseSteps(Steps(offer.Sizes[kit])) * loosePrice))
+                || (hasLoose && kits[kit].Price >= LooseSteps(Steps(offer.Sizes[kit]) - Slack) * loosePrice))
             {
                 continue;
             }
@@ -193,8 +193,8 @@ internal sealed class KitSearch
         return a;
     }
 
-    // Ten-thousandths of the loose unit that hold an open amount; a rounding error of a double is no further one.
-    private long LooseSteps(long open) => (long)Math.Ceiling((open / looseSize * (1 - Tolerance)) - 1e-9);
+    // Ten-thousandths of the loose unit that hold an open amount; the slack taken off the need is more than the rounding of this quotient.
+    private long LooseSteps(long open) => (long)Math.Ceiling(open / looseSize);
 
     private void Visit(int from, long rest, decimal cost, int depth)
     {

@@ -6,7 +6,7 @@ namespace Refinish.Estimating;
 /// <summary>An amount of material: a volume, a mass, an area, a length, or a number of pieces.</summary>
 /// <remarks>
 /// Quantities of the units library turn into amounts by themselves. An amount may be any number; what takes one states its range. Two amounts
-/// are equal when they measure alike and hold the same number in SI, whatever unit they were made in. The default is no volume.
+/// are equal when they measure alike and hold the same number in SI. The default is no volume.
 /// </remarks>
 /// <example><code>
 /// MaterialAmount film = Area.FromSquareMeters(12);
