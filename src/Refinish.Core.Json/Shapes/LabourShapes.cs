@@ -55,7 +55,8 @@ internal static class LabourShapes
         area is null && standard.PerSquareMeter.Maximum > 0
             ? throw new ArgumentException("area is missing: the labour standard " + standard.Code + " has hours by area.", nameof(area))
             : units is null && standard.PerUnit.Maximum > 0
-                ? throw new ArgumentException("units is missing: the labour standard " + standard.Code + " has hours by " + standard.Unit + ".", nameof(units))
+                ? throw new ArgumentException(
+                    "units is missing: the labour standard " + standard.Code + " has hours by " + standard.Unit + ".", nameof(units))
                 : new LabourTask(standard, area ?? Area.Zero, units ?? 0, times);
 
     private static ObjectShape<ThreePoint> Hours(string name, params string[] units) => new Fields<ThreePoint>(name)

@@ -27,7 +27,8 @@ internal sealed class MaterialAmountShape : Shape<MaterialAmount>, IQuantityShap
     public override Outcome Read(JsonElement json, Reading reading, out MaterialAmount value)
     {
         JsonElement unit = default;
-        bool hasUnit = json.ValueKind == JsonValueKind.Object && json.TryGetProperty("unit", out unit) && unit.ValueKind == JsonValueKind.String;
+        bool hasUnit = json.ValueKind == JsonValueKind.Object && json.TryGetProperty("unit", out unit)
+            && unit.ValueKind == JsonValueKind.String;
         Outcome outcome;
         if (!hasUnit || Units.Volume.Find(unit) is not null)
         {

@@ -13,7 +13,8 @@ internal static class PriceShapes
     /// <summary>Either the size of a kit or the unit that is sold loose.</summary>
     public static ObjectShape<MaterialPrice> Material { get; } = new Fields<MaterialPrice>("materialPrice")
         .With("item", Scalars.Text, price => price.Item, out Slot<string> item)
-        .WithOr("size", Quantities.Material.OrNull(), price => price.IsLoose ? null : (MaterialAmount?)price.Size, null, out Slot<MaterialAmount?> size)
+        .WithOr("size", Quantities.Material.OrNull(), price => price.IsLoose ? null : (MaterialAmount?)price.Size, null,
+            out Slot<MaterialAmount?> size)
         .WithOr("unit", new WordShape<LineUnit>().OrNull(), price => price.IsLoose ? price.Unit : null, null, out Slot<LineUnit?> unit)
         .With("price", Scalars.Money, price => price.Price, out Slot<decimal> amount)
         .Making(v => (size(v), unit(v)) switch

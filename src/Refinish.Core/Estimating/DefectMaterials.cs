@@ -82,7 +82,8 @@ public static class DefectMaterials
                 .Sum();
             if (volume > 0)
             {
-                needs.Add(new MaterialNeed(item.Key, item.First().Name, Volume.FromCubicMeters(volume), item.First().KilogramsPerCubicMeter));
+                DefectMaterial first = item.First();
+                needs.Add(new MaterialNeed(item.Key, first.Name, Volume.FromCubicMeters(volume), first.KilogramsPerCubicMeter));
             }
         }
 

@@ -3,7 +3,9 @@ using System.Collections.Generic;
 
 namespace Refinish.Estimating;
 
-/// <summary>The prices of one item as they serve a need of one dimension, their sizes turned into it by the density where that is known.</summary>
+/// <summary>
+/// The prices of one item as they serve a need of one dimension, their sizes turned into it by the density where that is known.
+/// </summary>
 internal sealed class KitOffer
 {
     // Counts of kits are whole numbers up to here.
@@ -114,6 +116,9 @@ internal sealed class KitOffer
                 + (wantsDensity ? "its density is not known" : "nothing turns one into the other");
         }
 
-        return need <= Most ? null : new MaterialAmount(Dimension, need).Text(12) + " is needed, and at most " + new MaterialAmount(Dimension, Most).Text(6) + " is bought at once";
+        return need <= Most
+            ? null
+            : new MaterialAmount(Dimension, need).Text(12) + " is needed, and at most " + new MaterialAmount(Dimension, Most).Text(6)
+                + " is bought at once";
     }
 }

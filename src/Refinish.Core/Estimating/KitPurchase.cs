@@ -10,7 +10,8 @@ namespace Refinish.Estimating;
 /// </summary>
 /// <remarks>
 /// Found by branch and bound on the price per amount, starting from the best single size; any number of sizes may be on offer. A nanolitre
-/// short counts as enough, so that three kits of a third of the need do; so do a microgram, a square millimetre's millionth, a nanometre and
+/// short counts as enough, so that three kits of a third of the need do; so do a microgram, a square millimetre's millionth, a nanometre
+/// and
 /// 10⁻⁹ of a piece. Of prices for one size the lowest counts. Pieces are bought in whole numbers, other loose amounts in ten-thousandths of
 /// their unit, rounded up.
 /// A need by volume is bought by mass, or the reverse, where the density is known; a price that nothing turns into the need is not used.
@@ -36,7 +37,9 @@ public sealed record KitPurchase
     /// <exception cref="ArgumentException">
     /// The list is empty, holds an empty entry, holds prices of several items, or none that serves: of another dimension.
     /// </exception>
-    /// <exception cref="ArgumentOutOfRangeException"><paramref name="need"/> is outside its range, or more than 10⁹ of the smallest kit.</exception>
+    /// <exception cref="ArgumentOutOfRangeException">
+    /// <paramref name="need"/> is outside its range, or more than 10⁹ of the smallest kit.
+    /// </exception>
     public KitPurchase(MaterialAmount need, IReadOnlyList<MaterialPrice> prices)
         : this(need, Guard.List(prices, nameof(prices), 1), null)
     {
@@ -45,7 +48,9 @@ public sealed record KitPurchase
     /// <summary>Finds the purchase for the need of a job.</summary>
     /// <param name="need">The material and how much of it.</param>
     /// <param name="prices">The prices on offer, at least one, all of this item.</param>
-    /// <exception cref="ArgumentException">The list is empty, holds an empty entry, holds prices of another item, or none that serves.</exception>
+    /// <exception cref="ArgumentException">
+    /// The list is empty, holds an empty entry, holds prices of another item, or none that serves.
+    /// </exception>
     /// <exception cref="ArgumentNullException">An argument is missing.</exception>
     /// <exception cref="ArgumentOutOfRangeException">More than 10⁹ of the smallest kit are needed.</exception>
     public KitPurchase(MaterialNeed need, IReadOnlyList<MaterialPrice> prices)
@@ -178,7 +183,8 @@ public sealed record KitPurchase
         WorkingStep bought = new(word + " bought", "V_b", amount, this.bought, measure, choice);
         Expression left = Expression.Max(0, bought.Result() - Expression.Quantity("V_need", need, measure));
         MaterialPrice best = offer.Best();
-        Expression least = Expression.Quantity("V_need", need, measure) * (Expression.Quantity("p", (double)best.Price, money) / Size(best));
+        Expression least = Expression.Quantity("V_need", need, measure)
+            * (Expression.Quantity("p", (double)best.Price, money) / Size(best));
         return new Workings(
             "Kits of " + Name,
             [

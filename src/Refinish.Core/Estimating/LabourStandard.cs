@@ -45,7 +45,8 @@ public sealed record LabourStandard
     }
 
     /// <summary>
-    /// Hours each time, whatever the size: for each operation, however many fixtures of a room it is done on, or for each defect; none when left
+    /// Hours each time, whatever the size: for each operation, however many fixtures of a room it is done on, or for each defect; none
+    /// when left
     /// out.
     /// </summary>
     /// <exception cref="ArgumentOutOfRangeException">Negative.</exception>
@@ -56,7 +57,8 @@ public sealed record LabourStandard
     }
 
     /// <summary>
-    /// Hours for each square metre; none when left out. In a plan that is the coated area of the fixtures, of stripping and pitting that of the
+    /// Hours for each square metre; none when left out. In a plan that is the coated area of the fixtures, of stripping and pitting that
+    /// of the
     /// defects, of grains that of the floor. Work and defects that are counted alone have no area: there a rate by area is refused.
     /// </summary>
     /// <exception cref="ArgumentOutOfRangeException">Negative.</exception>
@@ -83,9 +85,11 @@ public sealed record LabourStandard
     } = "each";
 
     /// <summary>
-    /// Part of the hours per unit that is done once for all units of one operation in a visit, 0 to 100 %, such as fetching and putting away the
+    /// Part of the hours per unit that is done once for all units of one operation in a visit, 0 to 100 %, such as fetching and putting
+    /// away the
     /// tools; none when left out.
-    /// Each unit after the first takes that much less: the second fixture of a room, the second chip. Trips, rooms and guns come one at a time;
+    /// Each unit after the first takes that much less: the second fixture of a room, the second chip. Trips, rooms and guns come one at
+    /// a time;
     /// there it is refused.
     /// </summary>
     /// <exception cref="ArgumentOutOfRangeException">Outside the range.</exception>
@@ -139,9 +143,12 @@ public sealed record LabourStandard
         init => field = Guard.NotNull(value, nameof(Source));
     }
 
-    /// <summary>What in the standard itself could not be honoured by any task, as words behind its code; <see langword="null"/> when all can.</summary>
+    /// <summary>
+    /// What in the standard itself could not be honoured by any task, as words behind its code; <see langword="null"/> when all can.
+    /// </summary>
     internal string? Contradiction() =>
-        Fixed.Maximum <= 0 && PerSquareMeter.Maximum <= 0 && PerUnit.Maximum <= 0 ? "has no hours at all; give it Fixed, PerSquareMeter or PerUnit"
+        Fixed.Maximum <= 0 && PerSquareMeter.Maximum <= 0 && PerUnit.Maximum <= 0
+            ? "has no hours at all; give it Fixed, PerSquareMeter or PerUnit"
         : Work is not null && Repairs is not null ? "names a kind of work and a defect; a standard is for one of them"
         : oncePerVisit > 0 && PerUnit.Maximum <= 0 ? "has OncePerVisit and no PerUnit, of which it is a part"
         : fromSize > 0 && Repairs is null ? "has a FromSize, which only a defect has"

@@ -155,7 +155,8 @@ public static partial class LabourStandards
     /// <summary>The generic standards with some of your own in place of those for the same work, or the same defect from the same size.</summary>
     /// <param name="own">Your own standards.</param>
     /// <returns>Yours, and the generic ones that yours do not replace.</returns>
-    /// <exception cref="ArgumentException">An entry is missing, names neither or both of work and defect, has a rate that cannot be honoured,
+    /// <exception cref="ArgumentException">An entry is missing, names neither or both of work and defect, has a rate that cannot be
+    /// honoured,
     /// or has the code of another or of a generic one that stays.</exception>
     /// <exception cref="ArgumentNullException"><paramref name="own"/> is missing.</exception>
     public static IReadOnlyList<LabourStandard> GenericWith(params LabourStandard[] own)
@@ -167,7 +168,8 @@ public static partial class LabourStandards
             if (list.FirstOrDefault(mine => mine.Code == standard.Code) is LabourStandard mine)
             {
                 throw new ArgumentException(
-                    "own: the code of " + mine + " is also that of the generic standard " + standard + ", which it does not replace. Give yours another code.",
+                    "own: the code of " + mine + " is also that of the generic standard " + standard
+                        + ", which it does not replace. Give yours another code.",
                     nameof(own));
             }
         }

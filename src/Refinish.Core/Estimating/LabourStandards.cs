@@ -43,7 +43,8 @@ public static partial class LabourStandards
     /// <param name="defect">The defect.</param>
     /// <param name="standards">Standards to look in.</param>
     /// <returns>
-    /// That for the largest size which the defect reaches; <see langword="null"/> when there is none. The generic standards have none for a hole
+    /// That for the largest size which the defect reaches; <see langword="null"/> when there is none. The generic standards have none
+    /// for a hole
     /// or a flexing floor: mending what carries the fixture is another trade's work.
     /// </returns>
     /// <exception cref="ArgumentException">Two are for that defect from the same size, so that one of them would be ignored.</exception>
@@ -126,7 +127,9 @@ public static partial class LabourStandards
     /// One task for each defect that has a standard; <see cref="WithoutStandard(IReadOnlyList{Defect}, IReadOnlyList{LabourStandard})"/>
     /// names the others.
     /// </returns>
-    /// <exception cref="ArgumentException">An entry is missing, two standards have one code, or a rate of one cannot be honoured.</exception>
+    /// <exception cref="ArgumentException">
+    /// An entry is missing, two standards have one code, or a rate of one cannot be honoured.
+    /// </exception>
     /// <exception cref="ArgumentNullException">An argument is missing.</exception>
     public static IReadOnlyList<LabourTask> ForDefects(IReadOnlyList<Defect> defects, IReadOnlyList<LabourStandard> standards)
     {
@@ -154,7 +157,9 @@ public static partial class LabourStandards
     /// <param name="defects">What was found.</param>
     /// <param name="standards">Standards to look in.</param>
     /// <returns>Those that <see cref="ForDefects(IReadOnlyList{Defect}, IReadOnlyList{LabourStandard})"/> leaves out.</returns>
-    /// <exception cref="ArgumentException">An entry is missing, two standards have one code, or a rate of one cannot be honoured.</exception>
+    /// <exception cref="ArgumentException">
+    /// An entry is missing, two standards have one code, or a rate of one cannot be honoured.
+    /// </exception>
     /// <exception cref="ArgumentNullException">An argument is missing.</exception>
     public static IReadOnlyList<Defect> WithoutStandard(IReadOnlyList<Defect> defects, IReadOnlyList<LabourStandard> standards)
     {
@@ -213,7 +218,8 @@ public static partial class LabourStandards
         one.Work == other.Work && one.Repairs == other.Repairs && one.FromMeters == other.FromMeters;
 
     private static ArgumentException Twins(LabourStandard one, LabourStandard other, string name) => new(
-        name + ": " + one.Code + " and " + other.Code + " are for the same work, so that the second would never be used. Leave one out.", name);
+        name + ": " + one.Code + " and " + other.Code + " are for the same work, so that the second would never be used. Leave one out.",
+        name);
 
     private static double Size(Defect defect) => defect switch
     {

@@ -10,7 +10,9 @@ public sealed record LabourTask
 
     /// <summary>Makes a task that is done once by a standard of fixed hours alone.</summary>
     /// <param name="standard">The standard.</param>
-    /// <exception cref="ArgumentException"><paramref name="standard"/> has hours by area or by unit, which would be lost, or none at all.</exception>
+    /// <exception cref="ArgumentException">
+    /// <paramref name="standard"/> has hours by area or by unit, which would be lost, or none at all.
+    /// </exception>
     /// <exception cref="ArgumentNullException"><paramref name="standard"/> is missing.</exception>
     public LabourTask(LabourStandard standard)
         : this(standard, default, 0, 1) => Uses(area: false, units: false);
@@ -162,7 +164,8 @@ public sealed record LabourTask
 
         if (!units && Standard.PerUnit.Maximum > 0)
         {
-            throw new ArgumentException("standard: " + Standard.Code + " has hours by " + Standard.Unit + ", and no number of units is given.", "standard");
+            throw new ArgumentException(
+                "standard: " + Standard.Code + " has hours by " + Standard.Unit + ", and no number of units is given.", "standard");
         }
     }
 }

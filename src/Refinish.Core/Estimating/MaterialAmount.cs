@@ -5,7 +5,8 @@ namespace Refinish.Estimating;
 
 /// <summary>An amount of material: a volume, a mass, an area, a length, or a number of pieces.</summary>
 /// <remarks>
-/// Quantities of the units library turn into amounts by themselves. An amount may be any number; what takes one states its range. Two amounts
+/// Quantities of the units library turn into amounts by themselves. An amount may be any number; what takes one states its range. Two
+/// amounts
 /// are equal when they measure alike and hold the same number in SI. The default is no volume.
 /// </remarks>
 /// <example><code>
@@ -79,7 +80,8 @@ public readonly record struct MaterialAmount
         return dimension == Dimension
             ? Si / si
             : throw new InvalidOperationException(
-                "An amount by " + MaterialUnits.Word(Dimension) + " has no number of " + unit.Symbol() + ", which measures by " + MaterialUnits.Word(dimension) + ".");
+                "An amount by " + MaterialUnits.Word(Dimension) + " has no number of " + unit.Symbol()
+                    + ", which measures by " + MaterialUnits.Word(dimension) + ".");
     }
 
     /// <summary>A volume as an amount.</summary>

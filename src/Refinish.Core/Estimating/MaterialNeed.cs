@@ -16,7 +16,9 @@ public sealed record MaterialNeed
     /// <summary>Makes a need.</summary>
     /// <param name="item">Id of the product, component or material, as in the price book.</param>
     /// <param name="name">What people call it.</param>
-    /// <param name="amount">Amount: a volume, mixed, up to 1000 m³; a mass up to 1000 t; an area, a length or pieces up to 10⁶ (m², m); at least 0.</param>
+    /// <param name="amount">
+    /// Amount: a volume, mixed, up to 1000 m³; a mass up to 1000 t; an area, a length or pieces up to 10⁶ (m², m); at least 0.
+    /// </param>
     /// <exception cref="ArgumentException"><paramref name="item"/> is no identity, or <paramref name="name"/> is empty.</exception>
     /// <exception cref="ArgumentOutOfRangeException"><paramref name="amount"/> is outside its range.</exception>
     public MaterialNeed(string item, string name, MaterialAmount amount)
@@ -44,10 +46,13 @@ public sealed record MaterialNeed
     public MaterialAmount Amount { get; }
 
     /// <summary>
-    /// Density, 0.05 to 25 g/mL, with which a need by volume is bought by mass and the reverse; <see langword="null"/>, unless given: then each
+    /// Density, 0.05 to 25 g/mL, with which a need by volume is bought by mass and the reverse; <see langword="null"/>, unless given:
+    /// then each
     /// is bought as it is needed.
     /// </summary>
-    /// <exception cref="ArgumentException">The need is an area, a length or a number of pieces, which no density turns into anything.</exception>
+    /// <exception cref="ArgumentException">
+    /// The need is an area, a length or a number of pieces, which no density turns into anything.
+    /// </exception>
     /// <exception cref="ArgumentOutOfRangeException">Outside the range.</exception>
     public Density? Density
     {
@@ -57,7 +62,8 @@ public sealed record MaterialNeed
             if (value is not null && Amount.Dimension is not (MaterialDimension.Volume or MaterialDimension.Mass))
             {
                 throw new ArgumentException(
-                    "Density is given for " + Item + ", which is needed by " + MaterialUnits.Word(Amount.Dimension) + "; only a volume or a mass has a use for it.",
+                    "Density is given for " + Item + ", which is needed by " + MaterialUnits.Word(Amount.Dimension)
+                        + "; only a volume or a mass has a use for it.",
                     nameof(Density));
             }
 
@@ -75,7 +81,8 @@ public sealed record MaterialNeed
         value is Density known ? Guard.Within(known, Bounds.Between(50, 25_000, Measure.Density), name) : null;
 
     /// <summary>
-    /// One need for each item, in the order in which items first appear; several where an item is needed by dimensions that nothing turns into
+    /// One need for each item, in the order in which items first appear; several where an item is needed by dimensions that nothing
+    /// turns into
     /// each other. A density that one need of an item states holds for all of them.
     /// </summary>
     internal static List<MaterialNeed> Joined(IReadOnlyList<MaterialNeed> needs)
@@ -121,7 +128,8 @@ public sealed record MaterialNeed
         {
             MaterialAmount amount = need.Amount;
             double? known = need.density ?? Density;
-            MaterialDimension into = known is not null && amount.Dimension == MaterialDimension.Mass && IsAlsoByVolume ? MaterialDimension.Volume : amount.Dimension;
+            bool turns = known is not null && IsAlsoByVolume && amount.Dimension == MaterialDimension.Mass;
+            MaterialDimension into = turns ? MaterialDimension.Volume : amount.Dimension;
             amounts[(int)into] = (amounts[(int)into] ?? 0) + amount.As(into, known)!.Value;
         }
 

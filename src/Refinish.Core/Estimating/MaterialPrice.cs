@@ -17,7 +17,8 @@ public sealed record MaterialPrice
     /// <summary>Makes a price of a kit.</summary>
     /// <param name="item">Id of the product, component or material.</param>
     /// <param name="size">
-    /// What the kit holds: 1 mL to 1 m³ of mixed product, base, hardener and what belongs in it together; or 1 g to 10 t, 10 cm² to 10 000 m²,
+    /// What the kit holds: 1 mL to 1 m³ of mixed product, base, hardener and what belongs in it together; or 1 g to 10 t, 10 cm² to 10
+    /// 000 m²,
     /// 1 mm to 100 km, or 1 to 1 000 000 whole pieces.
     /// </param>
     /// <param name="price">Price of one kit, 0 to 10⁹.</param>
@@ -28,7 +29,11 @@ public sealed record MaterialPrice
     {
         Guard.Within(size.Si, MaterialUnits.KitSizes(size.Dimension), nameof(size));
         Guard.Rule(
-            size.Dimension != MaterialDimension.Pieces || Math.Floor(size.Si) == size.Si, nameof(size), size.Si, Measure.Number, "whole pieces");
+            size.Dimension != MaterialDimension.Pieces || Math.Floor(size.Si) == size.Si,
+            nameof(size),
+            size.Si,
+            Measure.Number,
+            "whole pieces");
     }
 
     private MaterialPrice(string item, MaterialAmount size, LineUnit unit, decimal price)
@@ -66,7 +71,9 @@ public sealed record MaterialPrice
     /// <param name="price">Price of one unit, 0 to 10⁹.</param>
     /// <returns>The price.</returns>
     /// <exception cref="ArgumentException"><paramref name="item"/> is no identity: empty, too long, or with a '/'.</exception>
-    /// <exception cref="ArgumentOutOfRangeException"><paramref name="price"/> is outside its range, or <paramref name="unit"/> is no unit of material.</exception>
+    /// <exception cref="ArgumentOutOfRangeException">
+    /// <paramref name="price"/> is outside its range, or <paramref name="unit"/> is no unit of material.
+    /// </exception>
     public static MaterialPrice Loose(string item, LineUnit unit, decimal price)
     {
         (MaterialDimension dimension, double si) = MaterialUnits.Of(unit, nameof(unit));

@@ -2,7 +2,9 @@ using System;
 
 namespace Refinish.Estimating;
 
-/// <summary>The five ways in which material is measured: what shows them, how much of each is reckoned with, and in which units it is sold.</summary>
+/// <summary>
+/// The five ways in which material is measured: what shows them, how much of each is reckoned with, and in which units it is sold.
+/// </summary>
 internal static class MaterialUnits
 {
     // NIST Special Publication 811 (2008), Appendix B; the US gallon is 231 cubic inches, NIST Handbook 44, Appendix C.
@@ -33,7 +35,9 @@ internal static class MaterialUnits
         _ => Bounds.Between(1, 1e6, Measure.Number),
     };
 
-    /// <summary>What a loose unit measures and how large it is in SI; <see langword="null"/> for a unit that no material is sold in.</summary>
+    /// <summary>
+    /// What a loose unit measures and how large it is in SI; <see langword="null"/> for a unit that no material is sold in.
+    /// </summary>
     public static (MaterialDimension Dimension, double Si)? Find(LineUnit unit) => unit switch
     {
         LineUnit.Each => (MaterialDimension.Pieces, 1),
@@ -68,7 +72,9 @@ internal static class MaterialUnits
         _ => "the piece",
     };
 
-    /// <summary>An amount to twelve figures in one unit of its kind, as a part of an identity: one size, whatever unit it was given in.</summary>
+    /// <summary>
+    /// An amount to twelve figures in one unit of its kind, as a part of an identity: one size, whatever unit it was given in.
+    /// </summary>
     public static string Key(MaterialDimension dimension, double si) => dimension switch
     {
         MaterialDimension.Volume => Figures.Significant(si * 1e6, 12),

@@ -4,10 +4,14 @@ using System.Linq;
 
 namespace Refinish.Estimating;
 
-/// <summary>The overtime of one person over some days: which hours are paid at a multiple of the wage, and what they cost on top of it.</summary>
+/// <summary>
+/// The overtime of one person over some days: which hours are paid at a multiple of the wage, and what they cost on top of it.
+/// </summary>
 /// <remarks>
-/// Of each day the hours between one step and the next are paid at that step's factor. Of each week the same goes for the sum of the hours that
-/// no day has paid as overtime already. Premium = Σ hours × (factor − 1) × wage: the hours themselves are paid as wages anyway. Only the days
+/// Of each day the hours between one step and the next are paid at that step's factor. Of each week the same goes for the sum of the
+/// hours that
+/// no day has paid as overtime already. Premium = Σ hours × (factor − 1) × wage: the hours themselves are paid as wages anyway. Only the
+/// days
 /// handed in are counted; what the person works elsewhere in the same week has to be among them to count.
 /// </remarks>
 /// <example><code>
@@ -53,7 +57,9 @@ public sealed record OvertimeHours
         }
 
         Bands = new ValueList<OvertimeBand>(
-            Of(rule.Daily, dates.Values, false).Concat(Of(rule.Weekly, weeks.Select(week => week.Regular), true)).Where(band => band.Hours > TimeSpan.Zero));
+            Of(rule.Daily, dates.Values, false)
+                .Concat(Of(rule.Weekly, weeks.Select(week => week.Regular), true))
+                .Where(band => band.Hours > TimeSpan.Zero));
         Overtime = TimeSpan.FromTicks(Bands.Sum(band => band.Hours.Ticks));
         PremiumHours = Bands.Sum(band => band.Premium);
     }
@@ -102,8 +108,11 @@ public sealed record OvertimeHours
     {
         List<WorkingStep> steps = [];
         List<Expression> premiums = [];
-        Expression[] days = [.. Days.Select((day, i) => Expression.Quantity("t_" + Figures.Fixed(i + 1, 0), day.Hours.TotalSeconds, Measure.Hours))];
-        Expression[] regular = [.. weeks.Select(week => Expression.Sum(Days.Select((day, i) => (day, i)).Where(one => Rule.WeekOf(one.day.Date) == week.Start)
+        Expression[] days = [.. Days.Select((day, i) =>
+            Expression.Quantity("t_" + Figures.Fixed(i + 1, 0), day.Hours.TotalSeconds, Measure.Hours))];
+        Expression[] regular = [.. weeks.Select(week => Expression.Sum(Days
+            .Select((day, i) => (day, i))
+            .Where(one => Rule.WeekOf(one.day.Date) == week.Start)
             .Select(one => Rule.Daily.Count > 0 ? Expression.Min(days[one.i], Hours("T_1", Rule.Daily[0].After)) : days[one.i])))];
         Add("day", Rule.Daily, days);
         Add("week", Rule.Weekly, regular);
@@ -118,9 +127,16 @@ public sealed record OvertimeHours
                 Expression from = Hours("T", list[i].After);
                 Expression beyond = Expression.Sum(hours.Select(all => Expression.Max(
                     0, (i + 1 < list.Count ? Expression.Min(all, Hours("T'", list[i + 1].After)) : all) - from)));
-                double seconds = Bands.Where(band => band.Step == list[i] && band.IsWeekly == (word == "week")).Sum(band => band.Hours.TotalSeconds);
+                double seconds = Bands
+                    .Where(band => band.Step == list[i] && band.IsWeekly == (word == "week"))
+                    .Sum(band => band.Hours.TotalSeconds);
                 WorkingStep step = new(
-                    "hours of the " + word + " " + list[i], "t_" + word[0] + Figures.Fixed(i + 1, 0), beyond, seconds, Measure.Hours, Rule.Source);
+                    "hours of the " + word + " " + list[i],
+                    "t_" + word[0] + Figures.Fixed(i + 1, 0),
+                    beyond,
+                    seconds,
+                    Measure.Hours,
+                    Rule.Source);
                 steps.Add(step);
                 premiums.Add(step.Result() * (Expression.Quantity("f", (double)list[i].Factor, Measure.Number) - 1));
             }
@@ -135,7 +151,8 @@ public sealed record OvertimeHours
     /// <summary>Whether rule, person and days are the same; everything else follows from them.</summary>
     /// <param name="other">The overtime to compare with.</param>
     /// <returns><see langword="true"/> when they are alike.</returns>
-    public bool Equals(OvertimeHours? other) => other is not null && Worker == other.Worker && Rule.Equals(other.Rule) && Days.Equals(other.Days);
+    public bool Equals(OvertimeHours? other) => 
+        other is not null && Worker == other.Worker && Rule.Equals(other.Rule) && Days.Equals(other.Days);
 
     /// <inheritdoc/>
     public override int GetHashCode() => unchecked((StringComparer.Ordinal.GetHashCode(Worker) * 31) + Days.GetHashCode());

@@ -5,11 +5,13 @@ using System.Linq;
 namespace Refinish.Estimating;
 
 /// <summary>
-/// Which paid hours of a day and of a week cost more than the wage. An hour that is paid as overtime of its day does not count again for the
+/// Which paid hours of a day and of a week cost more than the wage. An hour that is paid as overtime of its day does not count again for
+/// the
 /// week.
 /// </summary>
 /// <remarks>
-/// Which rule applies is for the law of the place, the contract and whoever does the payroll: rules for a seventh day, for holidays, for night
+/// Which rule applies is for the law of the place, the contract and whoever does the payroll: rules for a seventh day, for holidays, for
+/// night
 /// work and for breaks that were missed are not here.
 /// </remarks>
 /// <example><code>
@@ -25,7 +27,8 @@ namespace Refinish.Estimating;
 public sealed record OvertimeRule
 {
     /// <summary>
-    /// The weekly rule of the United States: hours beyond 40 in a week of the employer's own choice at one and a half times the wage. States add
+    /// The weekly rule of the United States: hours beyond 40 in a week of the employer's own choice at one and a half times the wage.
+    /// States add
     /// rules of their own.
     /// </summary>
     public static OvertimeRule UsFederal { get; } = new()
@@ -33,7 +36,8 @@ public sealed record OvertimeRule
         Weekly = [new OvertimeStep(TimeSpan.FromHours(40), 1.5m)],
         WeekStarts = DayOfWeek.Sunday,
         Source = Source.Published(
-            "29 CFR 778.110(a), 76 FR 18857 (5 April 2011), on 29 U.S.C. 207(a)(1)", "read in a reprint; that the week begins on Sunday is invented"),
+            "29 CFR 778.110(a), 76 FR 18857 (5 April 2011), on 29 U.S.C. 207(a)(1)",
+            "read in a reprint; that the week begins on Sunday is invented"),
     };
 
     /// <summary>Steps of one day, by rising hours and factors; none when left out.</summary>
@@ -91,7 +95,8 @@ public sealed record OvertimeRule
             if (i > 0 && (steps[i].After <= steps[i - 1].After || steps[i].Factor < steps[i - 1].Factor))
             {
                 throw new ArgumentException(
-                    name + " holds the step " + steps[i] + " after the step " + steps[i - 1] + "; hours have to rise and factors may not fall.", name);
+                    name + " holds the step " + steps[i] + " after the step " + steps[i - 1] + "; hours have to rise and factors may not fall.",
+                    name);
             }
         }
 

@@ -25,5 +25,6 @@ public sealed record PaidDay
 
     /// <summary>Day and hours.</summary>
     /// <returns>Text such as <c>2026-06-01: 9.5 h</c>.</returns>
-    public override string ToString() => Date.ToString("yyyy-MM-dd", CultureInfo.InvariantCulture) + ": " + Measure.Hours.Format(Hours.TotalSeconds);
+    public override string ToString() =>
+        Date.ToString("yyyy-MM-dd", CultureInfo.InvariantCulture) + ": " + Measure.Hours.Format(Hours.TotalSeconds);
 }

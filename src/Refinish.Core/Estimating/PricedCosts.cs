@@ -139,7 +139,8 @@ internal sealed class PricedCosts
         Purchases.Add(purchase);
         foreach (PurchaseLine line in purchase.Lines)
         {
-            AddDirect(Line(id + "/" + line.Key, LineCategory.Material, code, line.Description, line.Quantity, line.Unit.Symbol(), line.Rate));
+            string unit = line.Unit.Symbol();
+            AddDirect(Line(id + "/" + line.Key, LineCategory.Material, code, line.Description, line.Quantity, unit, line.Rate));
         }
     }
 

@@ -9,14 +9,16 @@ public sealed record PurchaseLine
     {
         Price = price;
         Quantity = quantity;
-        Description = name + (price.IsLoose ? ", by the " + (price.Unit == LineUnit.Each ? "piece" : price.Unit.Symbol()) : ", kit of " + price.Size.Text(4));
+        string unit = price.Unit == LineUnit.Each ? "piece" : price.Unit.Symbol();
+        Description = name + (price.IsLoose ? ", by the " + unit : ", kit of " + price.Size.Text(4));
     }
 
     /// <summary>The price of one kit or unit.</summary>
     public MaterialPrice Price { get; }
 
     /// <summary>
-    /// What tells the line from others of its material: the size of the kit, such as <c>750</c> for one of 750 mL, <c>1000-g</c>, <c>50-m2</c>,
+    /// What tells the line from others of its material: the size of the kit, such as <c>750</c> for one of 750 mL, <c>1000-g</c>,
+    /// <c>50-m2</c>,
     /// <c>24-m</c> or <c>100-each</c>, or the loose unit, such as <c>litre</c>.
     /// </summary>
     public string Key => Price.Key;

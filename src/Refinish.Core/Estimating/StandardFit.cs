@@ -7,16 +7,20 @@ namespace Refinish.Estimating;
 /// <summary>What kinds of work and of defects are measured by, and so which rates of a labour standard can be honoured.</summary>
 internal static class StandardFit
 {
-    /// <summary>A rate that nothing of this work or defect is measured by, as words behind the code; <see langword="null"/> when all fit.</summary>
+    /// <summary>
+    /// A rate that nothing of this work or defect is measured by, as words behind the code; <see langword="null"/> when all fit.
+    /// </summary>
     public static string? Misfit(LabourStandard standard)
     {
         bool hasArea = standard.PerSquareMeter.Maximum > 0;
         if (standard.Work is WorkKind kind)
         {
             return hasArea && Counted(kind) is string counted
-                ? "has a rate by area, and " + WordsOf(kind) + " is counted in " + counted + ", not measured by area; give it a rate by unit"
+                ? "has a rate by area, and " + WordsOf(kind) + " is counted in " + counted
+                    + ", not measured by area; give it a rate by unit"
                 : standard.OncePerVisitFraction > 0 && ComesAlone(kind) is string unit
-                    ? "has OncePerVisit, and " + WordsOf(kind) + " comes one " + unit + " at a time, so that there is no second one to take less"
+                    ? "has OncePerVisit, and " + WordsOf(kind) + " comes one " + unit
+                        + " at a time, so that there is no second one to take less"
                     : null;
         }
 
@@ -28,7 +32,9 @@ internal static class StandardFit
             : null;
     }
 
-    /// <summary>Why no operation of a plan would take its hours, as words behind the code; <see langword="null"/> when some would.</summary>
+    /// <summary>
+    /// Why no operation of a plan would take its hours, as words behind the code; <see langword="null"/> when some would.
+    /// </summary>
     public static string? NeverUsed(LabourStandard standard) => (standard.Work, standard.Repairs) switch
     {
         (null, null) => "names neither a kind of work nor a defect, so that nothing would find it",

@@ -6,7 +6,8 @@ using Refinish.Estimating;
 namespace Refinish.Jobs;
 
 /// <summary>
-/// The overtime of everybody on a schedule by the shop's rule, from what is paid for each day: hours worked, waiting as the shop pays it, and
+/// The overtime of everybody on a schedule by the shop's rule, from what is paid for each day: hours worked, waiting as the shop pays
+/// it, and
 /// travel. A visit counts for the day on which the person arrives.
 /// </summary>
 /// <remarks>Only this job is counted. What somebody works elsewhere on the same day or in the same week is not known here.</remarks>
@@ -35,7 +36,8 @@ public sealed class CrewOvertime
         People = new ValueList<OvertimeHours>(schedule.Visits
             .GroupBy(visit => visit.Worker, StringComparer.Ordinal)
             .OrderBy(person => person.Key, StringComparer.Ordinal)
-            .Select(person => new OvertimeHours(rule, person.Key, [.. person.Select(visit => new PaidDay(visit.Arrives.Date, visit.Paid + travel))])));
+            .Select(person => new OvertimeHours(rule, person.Key, 
+                [.. person.Select(visit => new PaidDay(visit.Arrives.Date, visit.Paid + travel))])));
         bool byPerson = shop.Crew.Any(worker => worker.Wage is not null);
         Premiums = new ValueList<PaidTime>(People
             .Select(person => person.AsPaidTime(byPerson ? shop.Crew.FirstOrDefault(worker => worker.Id == person.Worker)?.Wage : null))
@@ -54,5 +56,6 @@ public sealed class CrewOvertime
 
     /// <summary>The overtime of each person.</summary>
     /// <returns>One line of text.</returns>
-    public override string ToString() => People.Count == 0 ? "no overtime rule" : string.Join("; ", People.Select(person => person.ToString()));
+    public override string ToString() =>
+        People.Count == 0 ? "no overtime rule" : string.Join("; ", People.Select(person => person.ToString()));
 }

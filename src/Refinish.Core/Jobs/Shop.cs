@@ -196,7 +196,8 @@ public sealed record Shop
     = TimeSpan.FromHours(4);
 
     /// <summary>
-    /// Which paid hours of a person's day and week cost more than the wage; <see langword="null"/>, none, unless given. The premium is burdened as
+    /// Which paid hours of a person's day and week cost more than the wage; <see langword="null"/>, none, unless given. The premium is
+    /// burdened as
     /// wages are. Only the hours of one job are known here: whoever works elsewhere in the same week may earn more.
     /// </summary>
     /// <exception cref="ArgumentException">A rule without any step.</exception>
@@ -204,7 +205,8 @@ public sealed record Shop
     {
         get;
         init => field = value?.IsEmpty == true
-            ? throw new ArgumentException("Overtime has neither a daily nor a weekly step; leave it out when no overtime is paid.", nameof(Overtime))
+            ? throw new ArgumentException(
+                "Overtime has neither a daily nor a weekly step; leave it out when no overtime is paid.", nameof(Overtime))
             : value;
     }
 

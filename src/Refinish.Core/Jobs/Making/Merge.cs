@@ -37,7 +37,8 @@ internal static class Merge
     }
 
     // One item is one entry, however many fixtures take some.
-    private static List<MaterialNeed> Materials(List<Operation> same) => MaterialNeed.Joined([.. same.SelectMany(operation => operation.Materials)]);
+    private static List<MaterialNeed> Materials(List<Operation> same) =>
+        MaterialNeed.Joined([.. same.SelectMany(operation => operation.Materials)]);
 
     // Hours of a kind of work: its fixed part once, areas and counts added up. Repairs stay one by one.
     private static List<LabourTask> Labour(string id, List<Operation> same)

@@ -1,3 +1,4 @@
+using System;
 using System.Collections.Generic;
 using System.Linq;
 using Refinish.Estimating;
@@ -16,12 +17,15 @@ internal static class OwnHours
             return operation;
         }
 
-        double area = procedures.Where(procedure => operation.Fixtures.Contains(procedure.Fixture.Id)).Sum(procedure => procedure.SquareMeters);
+        double area = procedures
+            .Where(procedure => operation.Fixtures.Contains(procedure.Fixture.Id))
+            .Sum(procedure => procedure.SquareMeters);
+        int units = Math.Max(1, operation.Fixtures.Count);
         return area <= 0 && standard.PerSquareMeter.Maximum > 0
             ? operation
             : operation with
             {
-                Labour = [new LabourTask(standard, Area.FromSquareMeters(area), operation.Fixtures.Count == 0 ? 1 : operation.Fixtures.Count, 1) { Id = operation.Id }],
+                Labour = [new LabourTask(standard, Area.FromSquareMeters(area), units, 1) { Id = operation.Id }],
             };
     }
 

@@ -17,7 +17,9 @@ internal sealed class ProcedureLabour(Procedure procedure)
     public ValueList<LabourTask> Hours(WorkKind kind, double units) => Hours(kind, procedure.CoatedArea, units);
 
     public ValueList<LabourTask> Hours(WorkKind kind, Area area, double units) =>
-        Standard(kind) is LabourStandard standard ? ValueList<LabourTask>.Owning(Task(standard, kind, area, units)) : ValueList<LabourTask>.Empty;
+        Standard(kind) is LabourStandard standard
+            ? ValueList<LabourTask>.Owning(Task(standard, kind, area, units))
+            : ValueList<LabourTask>.Empty;
 
     public LabourStandard? Standard(WorkKind kind)
     {
@@ -30,7 +32,9 @@ internal sealed class ProcedureLabour(Procedure procedure)
         return standard;
     }
 
-    /// <summary>The repairs of one kind: what the shop sets aside for the kind of work on a fixture, where it does, and each defect.</summary>
+    /// <summary>
+    /// The repairs of one kind: what the shop sets aside for the kind of work on a fixture, where it does, and each defect.
+    /// </summary>
     public List<LabourTask> Of(IReadOnlyList<Defect> defects, WorkKind kind)
     {
         List<LabourTask> labour = [];
@@ -54,7 +58,8 @@ internal sealed class ProcedureLabour(Procedure procedure)
         return labour;
     }
 
-    private LabourTask Task(LabourStandard standard, WorkKind kind, Area area, double units) => new(standard, area, units, 1) { Id = Id(kind) };
+    private LabourTask Task(LabourStandard standard, WorkKind kind, Area area, double units) =>
+        new(standard, area, units, 1) { Id = Id(kind) };
 
     private string Id(WorkKind kind) => fixture.Id + "/" + WorkOrder.Key(kind);
 }

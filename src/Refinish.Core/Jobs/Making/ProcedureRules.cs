@@ -226,7 +226,10 @@ internal sealed class ProcedureRules(Procedure procedure, SurveyPolicy policy, C
             WorkKind.Fill,
             "fill hollows in lifts and let them cure",
             Practice,
-            new OperationTraits { Labour = new ValueList<LabourTask>(labour.Of(defects, WorkKind.Fill)), IsInterruptible = true, RaisesDust = true, Materials = materials });
+            new OperationTraits
+            {
+                Labour = new ValueList<LabourTask>(labour.Of(defects, WorkKind.Fill)), IsInterruptible = true, RaisesDust = true, Materials = materials,
+            });
     }
 
     private void Promote()
@@ -261,7 +264,10 @@ internal sealed class ProcedureRules(Procedure procedure, SurveyPolicy policy, C
                         ? "broadcast grains evenly over the wet floor"
                         : "broadcast " + Measure.Mass.FormatBoth(coats.SlipFloor.ToWeighOut.Kilograms) + " of " + coats.SlipFloor.Additive.Name + " evenly over the wet floor",
                     Practice,
-                    new OperationTraits { Labour = labour.Hours(WorkKind.Broadcast, coats.SlipFloor?.Floor ?? procedure.CoatedArea, 1), Product = coat.Layer.Product });
+                    new OperationTraits
+                    {
+                        Labour = labour.Hours(WorkKind.Broadcast, coats.SlipFloor?.Floor ?? procedure.CoatedArea, 1), Product = coat.Layer.Product,
+                    });
             }
         }
     }
@@ -305,7 +311,8 @@ internal sealed class ProcedureRules(Procedure procedure, SurveyPolicy policy, C
     {
         foreach (FixtureOption option in fixture.Options.Where(option => option.Kind == FixtureOptionKind.Work && option.After == after))
         {
-            Operations.Add(OwnHours.Of(option.Operation! with { Room = option.Operation!.Room ?? fixture.Room, Fixtures = [fixture.Id] }, procedure.Shop, [procedure]));
+            Operation own = option.Operation! with { Room = option.Operation!.Room ?? fixture.Room, Fixtures = [fixture.Id] };
+            Operations.Add(OwnHours.Of(own, procedure.Shop, [procedure]));
         }
     }
 

@@ -172,7 +172,8 @@ internal sealed class WorkBuilder(WorkList work)
             {
                 if (option.Kind == FixtureOptionKind.Work && option.After == kind)
                 {
-                    Operations.Add(OwnHours.Of(option.Operation! with { Room = option.Operation!.Room ?? room.Id, Fixtures = [procedure.Fixture.Id] }, Shop, work.Procedures));
+                    Operation own = option.Operation! with { Room = option.Operation!.Room ?? room.Id, Fixtures = [procedure.Fixture.Id] };
+                    Operations.Add(OwnHours.Of(own, Shop, work.Procedures));
                 }
             }
         }
