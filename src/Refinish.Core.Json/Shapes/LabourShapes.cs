@@ -38,10 +38,8 @@ internal static class LabourShapes
 
     public static ObjectShape<LabourTask> Task { get; } = new Fields<LabourTask>("labourTask")
         .With("standard", Standard, task => task.Standard, out Slot<LabourStandard> standard)
-        .WithOr("area", Quantities.Area.OrNull(),
-            task => task.Standard.PerSquareMeter.Maximum > 0 || task.Area.SquareMeters > 0 ? task.Area : null, null, out Slot<Area?> area)
-        .WithOr("units", Scalars.Number.OrNull(),
-            task => task.Standard.PerUnit.Maximum > 0 || task.Units > 0 ? task.Units : null, null, out Slot<double?> units)
+        .WithOr("area", Quantities.Area.OrNull(), task => task.Area, null, out Slot<Area?> area)
+        .WithOr("units", Scalars.Number.OrNull(), task => task.Units, null, out Slot<double?> units)
         .WithOr("times", Scalars.Count, task => task.Times, 1, out Slot<int> times)
         .MaybeOf("id", Scalars.Text, task => task.Id, (task, id) => task with { Id = id })
         .MaybeOf("worker", Scalars.Text, task => task.Worker, (task, worker) => task with { Worker = worker })

@@ -28,6 +28,9 @@ public sealed record LabourStandard
     private readonly double oncePerVisit;
     private readonly double fromSize;
 
+    // No time, said, is an answer; no time because nothing was said is a slip.
+    private readonly bool isStated;
+
     /// <summary>Code, such as "L-31"; the standard's identity within a list.</summary>
     /// <exception cref="ArgumentException">No identity: empty, too long, or with a '/'.</exception>
     public required string Code
@@ -53,7 +56,11 @@ public sealed record LabourStandard
     public ThreePoint Fixed
     {
         get;
-        init => field = Hours(value, nameof(Fixed));
+        init
+        {
+            field = Hours(value, nameof(Fixed));
+            isStated = true;
+        }
     }
 
     /// <summary>
@@ -65,7 +72,11 @@ public sealed record LabourStandard
     public ThreePoint PerSquareMeter
     {
         get;
-        init => field = Hours(value, nameof(PerSquareMeter));
+        init
+        {
+            field = Hours(value, nameof(PerSquareMeter));
+            isStated = true;
+        }
     }
 
     /// <summary>Hours for each <see cref="Unit"/>: a defect, a coat, a metre of joint; none when left out.</summary>
@@ -73,7 +84,11 @@ public sealed record LabourStandard
     public ThreePoint PerUnit
     {
         get;
-        init => field = Hours(value, nameof(PerUnit));
+        init
+        {
+            field = Hours(value, nameof(PerUnit));
+            isStated = true;
+        }
     }
 
     /// <summary>What <see cref="PerUnit"/> counts; "each" when left out.</summary>
@@ -147,8 +162,7 @@ public sealed record LabourStandard
     /// What in the standard itself could not be honoured by any task, as words behind its code; <see langword="null"/> when all can.
     /// </summary>
     internal string? Contradiction() =>
-        Fixed.Maximum <= 0 && PerSquareMeter.Maximum <= 0 && PerUnit.Maximum <= 0
-            ? "has no hours at all; give it Fixed, PerSquareMeter or PerUnit"
+        !isStated ? "has no hours at all; give it Fixed, PerSquareMeter or PerUnit, or 0 h where it takes none"
         : Work is not null && Repairs is not null ? "names a kind of work and a defect; a standard is for one of them"
         : oncePerVisit > 0 && PerUnit.Maximum <= 0 ? "has OncePerVisit and no PerUnit, of which it is a part"
         : fromSize > 0 && Repairs is null ? "has a FromSize, which only a defect has"

@@ -232,6 +232,9 @@ public class LabourRateTests
         Assert.Throws<ArgumentException>(() => new LabourTask(both));
         Assert.Contains("no hours at all", Assert.Throws<ArgumentException>(() => new LabourTask(Host(WorkKind.Key), Area.Zero, 1, 1)).Message, StringComparison.Ordinal);
         Numbers.Close(0.7, new LabourTask(both, Area.FromSquareMeters(2), 2, 1).Hours.Mean, 1e-12);
+
+        // No time that is stated is an answer.
+        Assert.Equal(0, new LabourTask(Host(WorkKind.Key) with { PerUnit = ThreePoint.Exactly(0) }, Area.Zero, 1, 1).Hours.Mean);
     }
 
     [Fact]
