@@ -95,7 +95,8 @@ public sealed record OvertimeRule
             if (i > 0 && (steps[i].After <= steps[i - 1].After || steps[i].Factor < steps[i - 1].Factor))
             {
                 throw new ArgumentException(
-                    name + " holds the step " + steps[i] + " after the step " + steps[i - 1] + "; hours have to rise and factors may not fall.",
+                    name + " holds the step " + steps[i] + " after the step " + steps[i - 1]
+                        + "; hours have to rise and factors may not fall.",
                     name);
             }
         }

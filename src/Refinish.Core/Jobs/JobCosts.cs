@@ -105,7 +105,10 @@ public sealed class JobCosts
     public Workings Workings()
     {
         List<Workings> parts =
-            [.. Draws.Select(draw => draw.Workings()), Reserve.Workings(Price.Book.Currency), Request.Labour.Workings(), .. Overtime.People.Select(person => person.Workings()), Price.Workings()];
+        [
+            .. Draws.Select(draw => draw.Workings()), Reserve.Workings(Price.Book.Currency), Request.Labour.Workings(),
+            .. Overtime.People.Select(person => person.Workings()), Price.Workings(),
+        ];
         if (ByFixture is PriceByFixture fixtures)
         {
             parts.Add(fixtures.Workings(Price.Book.Currency));

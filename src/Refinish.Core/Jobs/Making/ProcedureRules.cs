@@ -228,7 +228,10 @@ internal sealed class ProcedureRules(Procedure procedure, SurveyPolicy policy, C
             Practice,
             new OperationTraits
             {
-                Labour = new ValueList<LabourTask>(labour.Of(defects, WorkKind.Fill)), IsInterruptible = true, RaisesDust = true, Materials = materials,
+                Labour = new ValueList<LabourTask>(labour.Of(defects, WorkKind.Fill)),
+                IsInterruptible = true,
+                RaisesDust = true,
+                Materials = materials,
             });
     }
 
@@ -266,7 +269,8 @@ internal sealed class ProcedureRules(Procedure procedure, SurveyPolicy policy, C
                     Practice,
                     new OperationTraits
                     {
-                        Labour = labour.Hours(WorkKind.Broadcast, coats.SlipFloor?.Floor ?? procedure.CoatedArea, 1), Product = coat.Layer.Product,
+                        Labour = labour.Hours(WorkKind.Broadcast, coats.SlipFloor?.Floor ?? procedure.CoatedArea, 1),
+                        Product = coat.Layer.Product,
                     });
             }
         }
