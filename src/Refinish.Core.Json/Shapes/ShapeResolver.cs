@@ -64,6 +64,8 @@ internal sealed class ShapeResolver : IJsonTypeInfoResolver
         Add(CalendarShapes.Interval);
         Add(CalendarShapes.Shift);
         Add(CalendarShapes.Calendar);
+        Add(ShopShapes.OvertimeStep);
+        Add(ShopShapes.Overtime);
         Add(PriceShapes.Material);
         Add(PriceShapes.Option);
         Add(PriceShapes.Book);
@@ -105,6 +107,7 @@ internal sealed class ShapeResolver : IJsonTypeInfoResolver
         AddStruct(Quantities.Tape);
         AddStruct(Quantities.Area);
         AddStruct(Quantities.Liquid);
+        AddStruct(Quantities.Material);
         AddStruct(Quantities.Mass);
         AddStruct(Quantities.Density);
         AddStruct(Quantities.Percent);

@@ -90,7 +90,11 @@ internal static class EveryFixture
         DustFree = TimeSpan.FromMinutes(45),
         IsLoud = true,
         Tools = ["lamp"],
-        Materials = [new MaterialNeed("stripper", "stripper", Volume.FromMilliliters(120))],
+        Materials =
+        [
+            new MaterialNeed("stripper", "stripper", Volume.FromMilliliters(120)) { Density = Density.FromGramsPerMilliliter(1.05) },
+            new MaterialNeed("film", "film", Area.FromSquareMeters(12.5)), new MaterialNeed("disc", "disc", MaterialAmount.FromPieces(3.5)),
+        ],
         Vapours = [new Evaporation("degreaser", Mass.FromGrams(40),
             [new SolventShare(Solvents.Isopropanol, Ratio.FromPercent(100))]) { TimeConstant = TimeSpan.FromMinutes(3),
                 TakenOffAfter = TimeSpan.FromMinutes(20) }],

@@ -13,6 +13,9 @@ internal sealed class JobTrial
 {
     private const string ComesBack = "touch-up";
 
+    // A standard has some hours.
+    private const double Shortest = 1e-6;
+
     private readonly Job job;
     private readonly JobDoubts doubts;
     private readonly LabourStandard[] standards;
@@ -57,7 +60,7 @@ internal sealed class JobTrial
             fixtures = [.. fixtures.Select(fixture => fixture.Gun is null ? fixture : fixture with { Gun = Aimed(fixture.Gun, factor) })];
         }
 
-        LabourStandard[] labour = [.. standards.Select(standard => Worked(standard, Math.Max(0, drawn[at++])))];
+        LabourStandard[] labour = [.. standards.Select(standard => Worked(standard, Math.Max(Shortest, drawn[at++])))];
         shop = shop with { Labour = labour };
         Job trial = job with { Shop = shop, Fixtures = fixtures };
         return drawn[at] < doubts.ComesBackFraction ? Again(trial) : trial;
