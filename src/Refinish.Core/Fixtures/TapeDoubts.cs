@@ -35,7 +35,7 @@ public sealed record TapeDoubts
     /// <exception cref="System.ArgumentOutOfRangeException">A capacity is not positive.</exception>
     public TapeDoubts(IFixture fixture, Volume? labelledCapacity, Volume? measuredCapacity)
     {
-        Guard.NotNull(fixture, nameof(fixture));
+        fixture = RoughFixture.Behind(Guard.NotNull(fixture, nameof(fixture)));
         Bounds positive = Bounds.Positive(Measure.Capacity, 10);
         double? label = labelledCapacity is Volume l ? Guard.Within(l, positive, nameof(labelledCapacity)) : null;
         double? water = measuredCapacity is Volume m ? Guard.Within(m, positive, nameof(measuredCapacity)) : fixture.WaterCapacity?.CubicMeters;
