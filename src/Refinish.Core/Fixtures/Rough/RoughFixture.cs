@@ -61,7 +61,7 @@ public sealed partial record RoughFixture : IFixture
     public bool IsMeasured => Taken.Count == shape.Count;
 
     /// <summary>Between which areas it may lie, and which reading is worth taking next.</summary>
-    public AreaRange AreaRange => AreaRangeOf(null);
+    public AreaRange AreaRange => field ??= AreaRangeOf(null);
 
     /// <summary>The readings that were taken and lie outside what such fixtures are, so that the proportions of the others may not hold either.</summary>
     public IReadOnlyList<LimitComparison> Doubts => new ValueList<LimitComparison>(Compared().Where(comparison => comparison.Outcome == ComparisonOutcome.Beyond));
