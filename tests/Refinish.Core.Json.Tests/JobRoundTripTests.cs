@@ -85,6 +85,21 @@ public class JobRoundTripTests
     }
 
     [Fact]
+    public void Every_kind_of_rough_fixture_comes_back_equal()
+    {
+        foreach (RoughKind kind in RoughKind.Kinds)
+        {
+            IFixture rough = RoughFixture.Of(kind, kind.Needed.Select(name =>
+                new TakenReading(name, UnitsNet.Length.FromInches(kind.Id.EndsWith("Sink", StringComparison.Ordinal) ? 16.3 : kind.Id == "vanityTop" ? 24.7 : 59.7), RoughFixture.SaidPlusMinus)));
+            IFixture back = Back(FixtureShapes.Fixture, rough);
+            Assert.Equal(rough, back);
+            Assert.Equal(rough.CoatedArea.SquareMeters, back.CoatedArea.SquareMeters);
+        }
+
+        Assert.All(EveryFixture.Rough, rough => Assert.Equal(rough, Back(FixtureShapes.Fixture, rough)));
+    }
+
+    [Fact]
     public void Every_kind_of_defect_comes_back_equal()
     {
         Assert.Equal(13, Examples.Defects.Select(defect => defect.Kind).Distinct().Count());
