@@ -89,8 +89,17 @@ public class JobRoundTripTests
     {
         foreach (RoughKind kind in RoughKind.Kinds)
         {
-            IFixture rough = RoughFixture.Of(kind, kind.Needed.Select(name =>
-                new TakenReading(name, UnitsNet.Length.FromInches(kind.Id.EndsWith("Sink", StringComparison.Ordinal) ? 16.3 : kind.Id == "vanityTop" ? 24.7 : 59.7), RoughFixture.SaidPlusMinus)));
+            double[] inches = kind.Id switch
+            {
+                "cornerTub" or "tiledSurround" => [59.7, 59.9],
+                "showerPan" => [36.1, 39.3],
+                "countertop" => [96.1],
+                "cornerCountertop" => [96.1, 72.3],
+                "recessedBathtub" or "freestandingTub" or "freestandingTubAllRound" or "ovalTub" or "flatPanel" => [59.7, 29.9],
+                _ => [22.3, 16.3],
+            };
+            IFixture rough = RoughFixture.Of(kind, kind.Needed.Zip(inches, (name, length) =>
+                new TakenReading(name, UnitsNet.Length.FromInches(length), RoughFixture.SaidPlusMinus)));
             IFixture back = Back(FixtureShapes.Fixture, rough);
             Assert.Equal(rough, back);
             Assert.Equal(rough.CoatedArea.SquareMeters, back.CoatedArea.SquareMeters);
