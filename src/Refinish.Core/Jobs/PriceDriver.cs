@@ -8,23 +8,25 @@ namespace Refinish.Jobs;
 
 /// <summary>How much of the spread of a job's price stands behind one uncertain input, from the trials that were drawn.</summary>
 /// <remarks>
-/// With the correlation r of input and price over n trials, a straight line through them explains the share r² of the variance; without the input the spread is
-/// √(1 − r²) of what it was. An input that has nothing to do with the price comes out within ± 3/√n three hundred times in three hundred and one; what lies
-/// within is not told from nothing, and a few hundred trials tell only the largest. Inputs of one group share a part of each other's variance when
-/// <see cref="SimulationOptions.Correlation"/> joins them. Source: elementary statistics.
+/// The price of the trials is fitted by a plane in all inputs at once (least squares on values less their mean, over their deviation). An effect b says by how
+/// many standard deviations the price moves with one of the input; b² is its share of the variance as long as inputs go their own ways, and without the input
+/// the spread is √(1 − b²) of what it was. What the plane leaves (jumps of kits and trips) belongs to nobody. Inputs of one group share a part when
+/// <see cref="SimulationOptions.Correlation"/> joins them. An effect is told from nothing when it is so many standard errors away that among all inputs together
+/// one without effect gets there in one run of a hundred. With no more than ten trials beyond the number of inputs there is no plane, and b is the correlation.
+/// Source: elementary statistics, standardised regression coefficients.
 /// </remarks>
 public sealed record PriceDriver
 {
-    private readonly double correlation;
+    private readonly double effect;
 
-    private PriceDriver(string input, (string Fixture, string Reading)? reading, double correlation, double spread, int trials)
+    private PriceDriver(string input, (string Fixture, string Reading)? reading, double effect, double spread, bool isTold)
     {
         Input = input;
         Fixture = reading?.Fixture;
         Reading = reading?.Reading;
-        this.correlation = correlation;
-        Narrowing = spread * (1 - Math.Sqrt(1 - (correlation * correlation)));
-        IsTold = Math.Abs(correlation) > 3 / Math.Sqrt(trials);
+        this.effect = effect;
+        Narrowing = spread * (1 - Math.Sqrt(1 - Math.Min(1, effect * effect)));
+        IsTold = isTold;
     }
 
     /// <summary>Name of the input.</summary>
@@ -36,59 +38,64 @@ public sealed record PriceDriver
     /// <summary>Name of the reading; <see langword="null"/> for other inputs.</summary>
     public string? Reading { get; }
 
-    /// <summary>Correlation of input and price, −1 to 1.</summary>
-    public double Correlation => correlation;
+    /// <summary>By how many standard deviations the price moves with one standard deviation of the input.</summary>
+    public double Effect => effect;
 
-    /// <summary>Share of the variance of the price that a straight line in this input explains.</summary>
-    public Ratio ShareOfVariance => Ratio.FromDecimalFractions(correlation * correlation);
+    /// <summary>Share of the variance of the price that goes with this input.</summary>
+    public Ratio ShareOfVariance => Ratio.FromDecimalFractions(effect * effect);
 
-    /// <summary>By how much the price at the target margin narrows, between its tenth and its ninetieth percentile, when this input is known; in the currency of the job.</summary>
+    /// <summary>
+    /// By how much the price at the target margin narrows, between its tenth and its ninetieth percentile, when this input is known; in the currency of the job.
+    /// </summary>
     public double Narrowing { get; }
 
-    /// <summary>Whether the trials tell the share from nothing.</summary>
+    /// <summary>Whether the trials tell the effect from nothing.</summary>
     public bool IsTold { get; }
 
     /// <summary>Input, share and what knowing it is worth.</summary>
     /// <returns>Text such as <c>Depth of tub: 31.2 % of the variance, 24.1 narrower</c>.</returns>
-    public override string ToString() => Input + ": " + Measure.Percent.Format(correlation * correlation, figures: 3) + " of the variance, " + Figures.Significant(Narrowing, 3)
-        + " narrower" + (IsTold ? string.Empty : ", not told from nothing");
+    public override string ToString() => Input + ": " + Measure.Percent.Format(effect * effect, figures: 3) + " of the variance, "
+        + Figures.Significant(Narrowing, 3) + " narrower" + (IsTold ? string.Empty : ", not told from nothing");
 
     internal static IReadOnlyList<PriceDriver> Of(JobTrial trial, double[] prices, Func<int, double[]> drawn)
     {
-        (double mean, double deviation) = Moments(prices);
-        if (deviation <= 1e-9 * Math.Abs(mean) || prices.Length < 2)
+        if (prices.Length < 2 || Standardised(prices) is not double[] price)
         {
             return ValueList<PriceDriver>.Empty;
         }
 
         SimulationResult result = new((double[])prices.Clone(), new SimulationOptions());
         double spread = result.P90 - result.P10;
-        List<PriceDriver> drivers = [];
+        List<int> inputs = [];
+        List<double[]> columns = [];
         for (int i = 0; i < trial.Inputs.Count; i++)
         {
-            double[] values = drawn(i);
-            (double middle, double width) = Moments(values);
-            if (width <= 1e-12 * Math.Abs(middle))
+            if (Standardised(drawn(i)) is double[] column)
             {
-                continue;
+                inputs.Add(i);
+                columns.Add(column);
             }
-
-            double together = 0;
-            for (int j = 0; j < values.Length; j++)
-            {
-                together += (values[j] - middle) / width * ((prices[j] - mean) / deviation);
-            }
-
-            drivers.Add(new PriceDriver(trial.Inputs[i].Name, trial.ReadingOf(i), Math.Max(-1, Math.Min(1, together / values.Length)), spread, prices.Length));
         }
 
-        return new ValueList<PriceDriver>(drivers.OrderByDescending(driver => Math.Abs(driver.correlation)).ThenBy(driver => driver.Input, StringComparer.Ordinal));
+        if (columns.Count == 0)
+        {
+            return ValueList<PriceDriver>.Empty;
+        }
+
+        double far = Distribution.ScoreOf(1 - (0.005 / columns.Count));
+        PlaneFit fit = new(columns, price);
+        return new ValueList<PriceDriver>(inputs
+            .Select((input, i) => new PriceDriver(
+                trial.Inputs[input].Name, trial.ReadingOf(input), fit.Effects[i], spread, Math.Abs(fit.Effects[i]) > far * fit.Errors[i]))
+            .OrderByDescending(driver => Math.Abs(driver.effect))
+            .ThenBy(driver => driver.Input, StringComparer.Ordinal));
     }
 
-    // Mean and root of the mean square about it.
-    private static (double Mean, double Deviation) Moments(double[] values)
+    // Less the mean, over the root of the mean square; null for what does not move.
+    private static double[]? Standardised(double[] values)
     {
         double mean = values.Average();
-        return (mean, Math.Sqrt(values.Sum(value => (value - mean) * (value - mean)) / values.Length));
+        double deviation = Math.Sqrt(values.Sum(value => (value - mean) * (value - mean)) / values.Length);
+        return deviation <= 1e-9 * Math.Abs(mean) || deviation == 0 ? null : [.. values.Select(value => (value - mean) / deviation)];
     }
 }

@@ -109,7 +109,7 @@ public class RoughJobTests
         Assert.Equal(2, drivers.Count);
         Assert.Equal("Depth", drivers[0].Reading);
         Numbers.Close(0.64, drivers[0].ShareOfVariance.DecimalFractions);
-        Numbers.Close(0.8, drivers[0].Correlation);
+        Numbers.Close(0.8, drivers[0].Effect);
         Numbers.Close(0.36, drivers[1].ShareOfVariance.DecimalFractions);
         Assert.Null(drivers[1].Reading);
         double[] sorted = [.. prices.OrderBy(price => price)];
