@@ -8,12 +8,13 @@ namespace Refinish.Jobs;
 
 /// <summary>How much of the spread of a job's price stands behind one uncertain input, from the trials that were drawn.</summary>
 /// <remarks>
-/// The price of the trials is fitted by a plane in all inputs at once (least squares on values less their mean, over their deviation). An effect b says by how
-/// many standard deviations the price moves with one of the input; b² is its share of the variance as long as inputs go their own ways, and without the input
-/// the spread is √(1 − b²) of what it was. What the plane leaves (jumps of kits and trips) belongs to nobody. Inputs of one group share a part when
-/// <see cref="SimulationOptions.Correlation"/> joins them. An effect is told from nothing when it is so many standard errors away that among all inputs together
-/// one without effect gets there in one run of a hundred. With no more than ten trials beyond the number of inputs there is no plane, and b is the correlation.
-/// Source: elementary statistics, standardised regression coefficients.
+/// The price of the trials is fitted by a plane in all inputs at once (least squares on values less their mean, over their deviation). An
+/// effect b says by how many standard deviations the price moves with one of the input; b² is its share of the variance as long as inputs
+/// go their own ways, and without the input the spread is √(1 − b²) of what it was. What the plane leaves (jumps of kits and trips) belongs
+/// to nobody. Inputs of one group share a part when <see cref="SimulationOptions.Correlation"/> joins them. An effect is told from nothing
+/// when it is so many standard errors away that among all inputs together one without effect gets there in one run of a hundred. With no
+/// more than ten trials beyond the number of inputs there is no plane, and b is the correlation. Source: elementary statistics,
+/// standardised regression coefficients.
 /// </remarks>
 public sealed record PriceDriver
 {
@@ -45,7 +46,8 @@ public sealed record PriceDriver
     public Ratio ShareOfVariance => Ratio.FromDecimalFractions(effect * effect);
 
     /// <summary>
-    /// By how much the price at the target margin narrows, between its tenth and its ninetieth percentile, when this input is known; in the currency of the job.
+    /// By how much the price at the target margin narrows, between its tenth and its ninetieth percentile, when this input is known; in the
+    /// currency of the job.
     /// </summary>
     public double Narrowing { get; }
 

@@ -23,7 +23,8 @@ internal static class EveryFixture
             .Assuming(ReadingAssumption.Usual("ApronProfileFactor", 1, 1.03, 1.05, Own()))
             .Assuming(ReadingAssumption.Share("RimLength", "OverallLength", 0.85, 0.88, 0.91, Own()))
             .Assuming(ReadingAssumption.ShareOfRest("HeadRun", "RimLength", "FloorLength", 0.6, 0.7, 0.9, Own()))
-            .Assuming(ReadingAssumption.Beyond("ApronHeight", "Depth", Length.FromInches(0.5), Length.FromInches(1), Length.FromInches(2), Own())),
+            .Assuming(ReadingAssumption.Beyond("ApronHeight", "Depth", Length.FromInches(0.5), Length.FromInches(1), Length.FromInches(2),
+                Own())),
         RoughFixture.FreestandingTub(Length.FromMeters(1.5), Length.FromMeters(0.7), allRound: false)
             .Assuming(ReadingAssumption.Usual("RollTurn", Angle.FromDegrees(170), Angle.FromDegrees(180), Angle.FromDegrees(200), Own())),
     ];

@@ -38,7 +38,8 @@ public class RoughFixtureTests
     [Evidence(Basis.Contract, "every fixture of the library has a kind that can be quoted roughly, from at most three readings; every point names a source that claims no more than common practice")]
     public void Every_fixture_has_a_kind()
     {
-        string[] fixtures = [.. typeof(IFixture).Assembly.GetExportedTypes().Where(type => typeof(IFixture).IsAssignableFrom(type) && !type.IsInterface && type != typeof(RoughFixture)).Select(type => type.Name)];
+        string[] fixtures = [.. typeof(IFixture).Assembly.GetExportedTypes().Where(type => typeof(IFixture).IsAssignableFrom(type)
+            && !type.IsInterface && type != typeof(RoughFixture)).Select(type => type.Name)];
         string[] covered = [.. RoughKind.Kinds.Select(kind => kind.FixtureType.Name)];
         Assert.Empty(fixtures.Except(covered));
         Assert.Equal(RoughKind.Kinds.Count, RoughKind.Kinds.Select(kind => kind.Id).Distinct().Count());
@@ -47,7 +48,8 @@ public class RoughFixtureTests
             Assert.InRange(kind.Needed.Count, 1, 3);
             Assert.Equal(kind.Readings.Count, kind.Needed.Count + kind.Assumptions.Count);
             Assert.Equal(Said[kind.Id].Length, kind.Needed.Count);
-            Assert.All(kind.Assumptions, assumption => Assert.Contains(assumption.Source.Kind, new[] { SourceKind.Invented, SourceKind.CommonPractice, SourceKind.Published }));
+            Assert.All(kind.Assumptions, assumption => Assert.Contains(assumption.Source.Kind, new[] { SourceKind.Invented,
+                SourceKind.CommonPractice, SourceKind.Published }));
             Assert.IsType(kind.FixtureType, Exactly(kind).Likely);
             Assert.Same(kind, RoughKind.Of(kind.Id));
         }
@@ -82,7 +84,8 @@ public class RoughFixtureTests
         Assert.InRange(range.Likely.SquareMeters, range.Least.SquareMeters, range.Greatest.SquareMeters);
 
         // Nor is the range idle: what was drawn fills a third of it.
-        Assert.True(greatest - least > (range.Greatest - range.Least).SquareMeters / 3, "drawn " + least + " to " + greatest + " of " + range);
+        Assert.True(greatest - least > (range.Greatest - range.Least).SquareMeters / 3, "drawn " + least + " to " + greatest
+            + " of " + range);
     }
 
     [Theory]
@@ -107,7 +110,8 @@ public class RoughFixtureTests
                 rough = rough.With(reading);
                 AreaRange after = rough.AreaRange;
                 Assert.True(after.Least.SquareMeters >= before.Least.SquareMeters - 1e-6, reading.Name + ": " + before + " to " + after);
-                Assert.True(after.Greatest.SquareMeters <= before.Greatest.SquareMeters + 1e-6, reading.Name + ": " + before + " to " + after);
+                Assert.True(after.Greatest.SquareMeters <= before.Greatest.SquareMeters + 1e-6, reading.Name + ": " + before
+                    + " to " + after);
                 before = after;
             }
 
@@ -123,21 +127,32 @@ public class RoughFixtureTests
     [Evidence(Basis.Identity, "once every reading is taken the area is that of the ordinary fixture to the last bit, and so are edges and capacity")]
     public void A_measured_fixture_is_the_ordinary_one()
     {
-        Same("recessedBathtub", new RecessedBathtub(Tapes.FiveFootTub() with { TilingFlangeHeight = In(1), FloorShift = In(-0.5), ApronProfileFactor = 1.05 }), Tapes.FiveFootTub() with { TilingFlangeHeight = In(1), FloorShift = In(-0.5), ApronProfileFactor = 1.05 });
+        Same("recessedBathtub", new RecessedBathtub(Tapes.FiveFootTub() with { TilingFlangeHeight = In(1), FloorShift = In(-0.5),
+            ApronProfileFactor = 1.05 }), Tapes.FiveFootTub() with { TilingFlangeHeight = In(1), FloorShift = In(-0.5),
+            ApronProfileFactor = 1.05 });
         Same("freestandingTubAllRound", new FreestandingTub(Tapes.Freestanding()), Tapes.Freestanding());
-        Same("freestandingTub", new FreestandingTub(Tapes.Freestanding() with { OutsideIsCoated = false, UndersideIsCoated = false }), Tapes.Freestanding());
+        Same("freestandingTub", new FreestandingTub(Tapes.Freestanding() with { OutsideIsCoated = false, UndersideIsCoated = false }),
+            Tapes.Freestanding());
         Same("ovalTub", new OvalTub(Tapes.Oval()), Tapes.Oval());
         Same("cornerTub", new CornerTub(Tapes.Corner() with { FrontBow = In(5) }), Tapes.Corner() with { FrontBow = In(5) });
-        Same("pedestalSink", new PedestalSink(Tapes.Sink()), Tapes.Sink(), ("OutlineLength", 24), ("OutlineWidth", 19), ("OutlineCornerRadius", 4));
-        Same("dropInSink", new CounterSink(Tapes.DropIn()), Tapes.DropIn(), ("OutlineLength", 20), ("OutlineWidth", 17), ("OutlineCornerRadius", 3));
+        Same("pedestalSink", new PedestalSink(Tapes.Sink()), Tapes.Sink(), ("OutlineLength", 24), ("OutlineWidth", 19),
+            ("OutlineCornerRadius", 4));
+        Same("dropInSink", new CounterSink(Tapes.DropIn()), Tapes.DropIn(), ("OutlineLength", 20), ("OutlineWidth", 17),
+            ("OutlineCornerRadius", 3));
         Same("undermountSink", new CounterSink(Tapes.Undermount()), Tapes.Undermount());
         Same("vesselSink", new CounterSink(Tapes.Vessel() with { Shape = BowlShape.HalfEllipsoid }), Tapes.Vessel());
-        Same("showerPan", new ShowerPan(Tapes.Pan() with { ThresholdWidth = In(4) }), Tapes.Pan() with { ThresholdWidth = In(4) }, ("OverallLength", 36), ("OverallWidth", 39));
-        Same("countertop", new Countertop(Tapes.LCounter() with { Runs = [Tapes.LCounter().Runs[0]], LeftEndIsOpen = false }), Tapes.LCounter(), ("Run1Length", 96), ("Run1Depth", 25.5), ("CutOutLength", 32), ("CutOutDepth", 21));
-        Same("cornerCountertop", new Countertop(Tapes.LCounter() with { LeftEndIsOpen = false }), Tapes.LCounter(), ("Run1Length", 96), ("Run2Length", 72), ("Run1Depth", 25.5), ("Run2Depth", 25.5), ("CutOutLength", 32), ("CutOutDepth", 21));
-        Same("vanityTop", new FlatPanel(Tapes.Counter() with { Width = In(22) }), Tapes.Counter() with { Width = In(22) }, ("CutOutLength", 32), ("CutOutDepth", 21));
+        Same("showerPan", new ShowerPan(Tapes.Pan() with { ThresholdWidth = In(4) }), Tapes.Pan() with { ThresholdWidth = In(4) },
+            ("OverallLength", 36), ("OverallWidth", 39));
+        Same("countertop", new Countertop(Tapes.LCounter() with { Runs = [Tapes.LCounter().Runs[0]], LeftEndIsOpen = false }),
+            Tapes.LCounter(), ("Run1Length", 96), ("Run1Depth", 25.5), ("CutOutLength", 32), ("CutOutDepth", 21));
+        Same("cornerCountertop", new Countertop(Tapes.LCounter() with { LeftEndIsOpen = false }), Tapes.LCounter(), ("Run1Length", 96),
+            ("Run2Length", 72), ("Run1Depth", 25.5), ("Run2Depth", 25.5), ("CutOutLength", 32), ("CutOutDepth", 21));
+        Same("vanityTop", new FlatPanel(Tapes.Counter() with { Width = In(22) }), Tapes.Counter() with { Width = In(22) }, ("CutOutLength",
+            32), ("CutOutDepth", 21));
         Same("flatPanel", new FlatPanel(Tapes.Counter() with { CutOuts = [] }), Tapes.Counter(), ("CutOutLength", 0), ("CutOutDepth", 21));
-        Same("tiledSurround", new TiledSurround(Tapes.Alcove() with { Openings = [new(In(24), In(36))] }), Tapes.Alcove(), ("LeftWallLength", 30), ("BackWallLength", 60), ("RightWallLength", 30), ("TileHeight", 60), ("WindowLength", 24), ("WindowHeight", 36));
+        Same("tiledSurround", new TiledSurround(Tapes.Alcove() with { Openings = [new(In(24), In(36))] }), Tapes.Alcove(),
+            ("LeftWallLength", 30), ("BackWallLength", 60), ("RightWallLength", 30), ("TileHeight", 60), ("WindowLength", 24),
+            ("WindowHeight", 36));
 
         static void Same<T>(string id, IFixture ordinary, T tape, params (string Name, double Inches)[] others)
         {
@@ -164,7 +179,8 @@ public class RoughFixtureTests
             // Only the ± of the tape is left, which is small beside what was assumed.
             AreaRange open = Exactly(kind).AreaRange;
             AreaRange left = rough.AreaRange;
-            Assert.True((left.Greatest - left.Least).SquareMeters < 0.6 * (open.Greatest - open.Least).SquareMeters, left + " beside " + open);
+            Assert.True((left.Greatest - left.Least).SquareMeters < 0.6 * (open.Greatest - open.Least).SquareMeters,
+                left + " beside " + open);
             Assert.All(left.Readings, reading => Assert.True(reading.IsTaken));
         }
     }
@@ -194,7 +210,8 @@ public class RoughFixtureTests
         Assert.Null(panel.AreaRangeOf([FixtureZoneKind.Top]).Next);
 
         // Taken: 2.5 m of edge, 30 mm high.
-        RoughFixture taken = panel.With(new TakenReading("ExposedEdge", Length.FromMeters(2.5), Length.Zero)).With(new TakenReading("EdgeHeight", Length.FromMillimeters(30), Length.FromMillimeters(2)));
+        RoughFixture taken = panel.With(new TakenReading("ExposedEdge", Length.FromMeters(2.5),
+            Length.Zero)).With(new TakenReading("EdgeHeight", Length.FromMillimeters(30), Length.FromMillimeters(2)));
         Numbers.Close(1.2 + (2.5 * 0.028), taken.AreaRange.Least.SquareMeters);
         Numbers.Close(1.2 + (2.5 * 0.032), taken.AreaRange.Greatest.SquareMeters);
     }
@@ -206,12 +223,14 @@ public class RoughFixtureTests
         RoughFixture said = RoughFixture.RecessedBathtub(In(60), In(30));
         foreach (double front in new[] { 14.0, 17 })
         {
-            RoughFixture told = said.With("RimLength", In(55)).With("RimWidth", In(24)).With("FloorLength", In(45)).With("FloorWidth", In(22)).With("ApronHeight", In(front));
+            RoughFixture told = said.With("RimLength", In(55)).With("RimWidth", In(24)).With("FloorLength", In(45)).With("FloorWidth",
+                In(22)).With("ApronHeight", In(front));
             Assert.Empty(told.Doubts);
         }
 
         Assert.InRange(said.CoatedArea.SquareFeet, 25, 35);
-        Assert.InRange(new RecessedBathtub(Tapes.FiveFootTub()).CoatedArea.SquareFeet, said.AreaRange.Least.SquareFeet, said.AreaRange.Greatest.SquareFeet);
+        Assert.InRange(new RecessedBathtub(Tapes.FiveFootTub()).CoatedArea.SquareFeet, said.AreaRange.Least.SquareFeet,
+            said.AreaRange.Greatest.SquareFeet);
     }
 
     [Fact]
@@ -219,12 +238,14 @@ public class RoughFixtureTests
     public void What_was_taken_cuts_other_bands()
     {
         RoughFixture said = Exactly(RoughKind.Of("recessedBathtub"));
-        OpenReading mouth = said.With(new TakenReading("FloorLength", In(49), Length.Zero)).AreaRange.Readings.Single(reading => reading.Name == "RimLength");
+        OpenReading mouth = said.With(new TakenReading("FloorLength", In(49), Length.Zero)).AreaRange.Readings.Single(reading =>
+            reading.Name == "RimLength");
         Numbers.Close(49 / 0.92, Length.FromMeters(mouth.Least).Inches);
         RoughFixture summed = said.With("FloorLength", In(44)).With("HeadRun", In(7)).With("FootRun", In(2));
         RecessedBathtub tub = Assert.IsType<RecessedBathtub>(summed.Likely);
         Numbers.Close(53, tub.Measurements.RimLength.Inches);
-        Numbers.Close(7, ((RecessedBathtub)said.With("RimLength", In(53)).With("FloorLength", In(44)).With("FootRun", In(2)).Likely).Measurements.HeadRun.Inches);
+        Numbers.Close(7, ((RecessedBathtub)said.With("RimLength", In(53)).With("FloorLength", In(44)).With("FootRun",
+            In(2)).Likely).Measurements.HeadRun.Inches);
         Assert.DoesNotContain(summed.AreaRange.Readings, reading => reading.Name == "RimLength");
     }
 
@@ -242,7 +263,8 @@ public class RoughFixtureTests
             Assert.Equal(inches.GetHashCode(), Exactly(kind).GetHashCode());
             Assert.NotEqual(inches, Exactly(kind).Assuming(kind.Assumptions[0]));
             Numbers.HoldsToKernel(inches.Workings());
-            Assert.Contains(kind.Assumptions[0].Reading + ", most likely", inches.Workings().ToPlainText(DisplayUnits.Si), StringComparison.Ordinal);
+            Assert.Contains(kind.Assumptions[0].Reading + ", most likely", inches.Workings().ToPlainText(DisplayUnits.Si),
+                StringComparison.Ordinal);
             Assert.Contains("from " + kind.Needed.Count + " of ", inches.ToString(), StringComparison.Ordinal);
         }
     }
@@ -277,9 +299,12 @@ public class RoughFixtureTests
         Numbers.Refuses("mounting", () => RoughFixture.CounterSink((SinkMounting)9, In(20), In(17)));
         Assert.Contains("RimLength", Assert.Throws<ArgumentException>(() => said.With("Girth", In(20))).Message, StringComparison.Ordinal);
         Assert.Contains("length", Assert.Throws<ArgumentException>(() => said.With("Depth", 13.0)).Message, StringComparison.Ordinal);
-        Assert.Contains("twice", Assert.Throws<ArgumentException>(() => RoughFixture.Of(said.Kind, said.Taken.Concat(said.Taken))).Message, StringComparison.Ordinal);
-        Assert.Contains("OverallWidth", Assert.Throws<ArgumentException>(() => RoughFixture.Of(said.Kind, [said.Taken[0]])).Message, StringComparison.Ordinal);
-        Assert.Contains("comes after", Assert.Throws<ArgumentException>(() => said.Assuming(ReadingAssumption.Share("RimLength", "Depth", 1, 2, 3, Told))).Message, StringComparison.Ordinal);
+        Assert.Contains("twice", Assert.Throws<ArgumentException>(() => RoughFixture.Of(said.Kind, said.Taken.Concat(said.Taken))).Message,
+            StringComparison.Ordinal);
+        Assert.Contains("OverallWidth", Assert.Throws<ArgumentException>(() => RoughFixture.Of(said.Kind, [said.Taken[0]])).Message,
+            StringComparison.Ordinal);
+        Assert.Contains("comes after", Assert.Throws<ArgumentException>(() => said.Assuming(ReadingAssumption.Share("RimLength", "Depth",
+            1, 2, 3, Told))).Message, StringComparison.Ordinal);
         Assert.Throws<ArgumentNullException>(() => RoughFixture.Of(null!, []));
         Assert.Throws<ArgumentNullException>(() => said.With((TakenReading)null!));
     }
@@ -288,14 +313,17 @@ public class RoughFixtureTests
     [Evidence(Basis.Contract, "no draw of open readings ends in an exception, however far the ± of contradicting readings goes, and the drawn areas lie within the range")]
     public void Drawing_never_fails()
     {
-        RoughFixture tight = Exactly(RoughKind.Of("recessedBathtub")).With(new TakenReading("RimWidth", In(22), In(2))).With(new TakenReading("FloorWidth", In(21.5), In(2)))
+        RoughFixture tight = Exactly(RoughKind.Of("recessedBathtub")).With(new TakenReading("RimWidth", In(22),
+            In(2))).With(new TakenReading("FloorWidth", In(21.5), In(2)))
             .With(new TakenReading("FootRun", In(0.5), In(1)));
         (string Reading, double Least, double Likely, double Greatest)[] spreads = [.. tight.Spreads()];
         Random random = new(1);
         for (int i = 0; i < 500; i++)
         {
-            IFixture drawn = tight.Drawn([.. spreads.Select(spread => spread.Least + ((spread.Greatest - spread.Least) * random.NextDouble()))], 0);
-            Assert.InRange(drawn.CoatedArea.SquareMeters, tight.AreaRange.Least.SquareMeters - 1e-9, tight.AreaRange.Greatest.SquareMeters + 1e-9);
+            IFixture drawn = tight.Drawn([.. spreads.Select(spread =>
+                spread.Least + ((spread.Greatest - spread.Least) * random.NextDouble()))], 0);
+            Assert.InRange(drawn.CoatedArea.SquareMeters, tight.AreaRange.Least.SquareMeters - 1e-9, tight.AreaRange.Greatest.SquareMeters
+                + 1e-9);
         }
     }
 
@@ -303,7 +331,8 @@ public class RoughFixtureTests
 
     // The needed readings without error, so that only the assumptions are open.
     private static RoughFixture Exactly(RoughKind kind, params Length[] lengths) =>
-        RoughFixture.Of(kind, kind.Needed.Zip(lengths.Length == 0 ? Said[kind.Id] : lengths, (name, length) => new TakenReading(name, length, Length.Zero)));
+        RoughFixture.Of(kind, kind.Needed.Zip(lengths.Length == 0 ? Said[kind.Id] : lengths, (name, length) => new TakenReading(name,
+            length, Length.Zero)));
 
     // Readings drawn from the bands as they are printed; null when they make no fixture. A third lie at an end.
     private static TakenReading[]? Drawn(RoughKind kind, Random random)
@@ -324,7 +353,8 @@ public class RoughFixtureTests
             double value = assumption.Reading == "FootRun" ? values["RimLength"] - values["FloorLength"] - values["HeadRun"]
                 : assumption.Form switch { AssumptionForm.Share => point * (of - less), AssumptionForm.Beyond => of + point, _ => point };
             values[assumption.Reading] = value;
-            readings.Add(assumption.Form == AssumptionForm.Usual && assumption.Measure.Equals(Measure.Number) ? new TakenReading(assumption.Reading, value)
+            readings.Add(assumption.Form == AssumptionForm.Usual && assumption.Measure.Equals(Measure.Number)
+                ? new TakenReading(assumption.Reading, value)
                 : assumption.Measure.Equals(Measure.Angle) ? new TakenReading(assumption.Reading, Angle.FromRadians(value))
                 : new TakenReading(assumption.Reading, Length.FromMeters(value), Length.Zero));
         }

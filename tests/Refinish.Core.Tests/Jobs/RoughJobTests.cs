@@ -36,7 +36,8 @@ public class RoughJobTests
         Assert.DoesNotContain(measured.Conditions, one => one.Id.EndsWith("assumed-readings", StringComparison.Ordinal));
         Assert.Empty(measured.NextReadings);
         JobPlan unusual = With(Said.With("Depth", Length.FromInches(24))).Plan();
-        Assert.Contains("Depth", Assert.Single(unusual.Conditions, one => one.Id == "tub/unusual-reading").Sentence(DisplayUnits.Si), StringComparison.Ordinal);
+        Assert.Contains("Depth", Assert.Single(unusual.Conditions, one => one.Id == "tub/unusual-reading").Sentence(DisplayUnits.Si),
+            StringComparison.Ordinal);
     }
 
     [Fact]
@@ -118,7 +119,8 @@ public class RoughJobTests
         Numbers.Close(spread * 0.4, drivers[0].Narrowing);
         Assert.Empty(PriceDriver.Of(trial, none, _ => x));
 
-        double At(double chance) => sorted[(int)(chance * 399)] + (((chance * 399) - (int)(chance * 399)) * (sorted[(int)(chance * 399) + 1] - sorted[(int)(chance * 399)]));
+        double At(double chance) => sorted[(int)(chance * 399)] + (((chance * 399) - (int)(chance * 399)) * (sorted[(int)(chance * 399)
+            + 1] - sorted[(int)(chance * 399)]));
     }
 
     [Fact]
@@ -132,7 +134,8 @@ public class RoughJobTests
     private static Job With(IFixture fixture)
     {
         Job house = InventedJobs.OccupiedHouse();
-        return house with { Replacement = null, Fixtures = [house.Fixtures[0] with { Fixture = fixture, Options = [], Survey = new Survey { Material = FixtureMaterial.EnamelledSteel, Defects = [], YearBuilt = 1995 } }] };
+        return house with { Replacement = null, Fixtures = [house.Fixtures[0] with { Fixture = fixture, Options = [],
+            Survey = new Survey { Material = FixtureMaterial.EnamelledSteel, Defects = [], YearBuilt = 1995 } }] };
     }
 
     // Hours that are sure, so that only readings are in doubt.
@@ -152,7 +155,8 @@ public class RoughJobTests
     private static RoughFixture Measured()
     {
         RecessedBathtubMeasurements tape = Tapes.FiveFootTub();
-        return RoughFixture.Of(Said.Kind, Said.Kind.Readings.Select(name => typeof(RecessedBathtubMeasurements).GetProperty(name)!.GetValue(tape) is Length length
+        return RoughFixture.Of(Said.Kind, Said.Kind.Readings.Select(name =>
+            typeof(RecessedBathtubMeasurements).GetProperty(name)!.GetValue(tape) is Length length
             ? new TakenReading(name, length, Length.Zero)
             : new TakenReading(name, 1.0)));
     }

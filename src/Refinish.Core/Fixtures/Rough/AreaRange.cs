@@ -6,8 +6,8 @@ namespace Refinish.Fixtures;
 
 /// <summary>Between which areas a rough fixture may lie, and which open reading is worth taking next.</summary>
 /// <remarks>
-/// Least and greatest are searched for over all open readings at once, each in turn at the ends, the middle and the quarters of its band until none
-/// widens the range; a search and no proof. The tests hold it to a thousand fixtures drawn within the bands of each kind.
+/// Least and greatest are searched for over all open readings at once, each in turn at the ends, the middle and the quarters of its band
+/// until none widens the range; a search and no proof. The tests hold it to a thousand fixtures drawn within the bands of each kind.
 /// </remarks>
 /// <example><code>
 /// AreaRange range = RoughFixture.RecessedBathtub(Length.FromInches(60), Length.FromInches(30)).AreaRange;
@@ -24,7 +24,9 @@ public sealed record AreaRange
         this.least = least;
         this.likely = likely;
         this.greatest = greatest;
-        Readings = new ValueList<OpenReading>(readings.OrderByDescending(reading => reading.NarrowingSquareMeters).ThenBy(reading => reading.Name, System.StringComparer.Ordinal));
+        Readings = new ValueList<OpenReading>(readings
+            .OrderByDescending(reading => reading.NarrowingSquareMeters)
+            .ThenBy(reading => reading.Name, System.StringComparer.Ordinal));
     }
 
     /// <summary>Least area.</summary>

@@ -14,7 +14,13 @@ public sealed record OpenReading
     private readonly double areaAtGreatest;
     private readonly double narrowing;
 
-    internal OpenReading(string name, bool isTaken, (double Least, double Likely, double Greatest) band, Measure measure, (double AtLeast, double AtGreatest, double Narrowing) area, Source source)
+    internal OpenReading(
+        string name,
+        bool isTaken,
+        (double Least, double Likely, double Greatest) band,
+        Measure measure,
+        (double AtLeast, double AtGreatest, double Narrowing) area,
+        Source source)
     {
         Name = name;
         IsTaken = isTaken;
@@ -48,7 +54,10 @@ public sealed record OpenReading
     /// <summary>Coated area with this reading alone at its greatest.</summary>
     public Area AreaAtGreatest => Area.FromSquareMeters(areaAtGreatest);
 
-    /// <summary>By how much the range from least to greatest area narrows when this reading is taken without error and comes out as the most likely value.</summary>
+    /// <summary>
+    /// By how much the range from least to greatest area narrows when this reading is taken without error and comes out as the most likely
+    /// value.
+    /// </summary>
     public Area Narrowing => Area.FromSquareMeters(narrowing);
 
     /// <summary>Where the band comes from.</summary>

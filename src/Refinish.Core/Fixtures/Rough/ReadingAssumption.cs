@@ -5,11 +5,13 @@ using UnitsNet;
 namespace Refinish.Fixtures;
 
 /// <summary>
-/// What stands in for a reading that was not taken: a least, a most likely and a greatest value, as they are, as a share of another reading, or beyond it.
+/// What stands in for a reading that was not taken: a least, a most likely and a greatest value, as they are, as a share of another
+/// reading, or beyond it.
 /// </summary>
 /// <remarks>
-/// With points p, base x and what is taken off it y: usual p; share p (x − y); beyond x + p. A share fits whatever the base is, so that readings drawn one
-/// by one still make a fixture that can be. The proportions of this library come from no document; each says so in its <see cref="Source"/>.
+/// With points p, base x and what is taken off it y: usual p; share p (x − y); beyond x + p. A share fits whatever the base is, so that
+/// readings drawn one by one still make a fixture that can be. The proportions of this library come from no document; each says so in its
+/// <see cref="Source"/>.
 /// </remarks>
 /// <example><code>
 /// ReadingAssumption depth = ReadingAssumption.Usual(
@@ -22,7 +24,8 @@ public sealed record ReadingAssumption
     private static readonly Bounds Numbers = Bounds.Between(0, 1000, Measure.Number);
     private static readonly Bounds Angles = Bounds.Between(0, 2 * Math.PI, Measure.Angle);
 
-    private ReadingAssumption(string reading, AssumptionForm form, string? of, string? less, double least, double likely, double greatest, Bounds bounds, Source source)
+    private ReadingAssumption(string reading, AssumptionForm form, string? of, string? less, double least, double likely, double greatest,
+        Bounds bounds, Source source)
     {
         Reading = Guard.Named(reading, nameof(reading));
         Form = form;
@@ -127,8 +130,10 @@ public sealed record ReadingAssumption
     /// <returns>The assumption.</returns>
     /// <exception cref="ArgumentException">A text is empty or missing.</exception>
     /// <exception cref="ArgumentOutOfRangeException">A value is out of range or out of order.</exception>
-    public static ReadingAssumption ShareOfRest(string reading, string of, string less, double least, double likely, double greatest, Source source) =>
-        new(reading, AssumptionForm.Share, Guard.Named(of, nameof(of)), Guard.Named(less, nameof(less)), least, likely, greatest, Shares, source);
+    public static ReadingAssumption ShareOfRest(string reading, string of, string less, double least, double likely, double greatest,
+        Source source) =>
+        new(reading, AssumptionForm.Share, Guard.Named(of, nameof(of)), Guard.Named(less, nameof(less)), least, likely, greatest, Shares,
+            source);
 
     /// <summary>A length beyond another reading.</summary>
     /// <param name="reading">Name of the reading.</param>
@@ -141,7 +146,8 @@ public sealed record ReadingAssumption
     /// <exception cref="ArgumentException">A text is empty or missing.</exception>
     /// <exception cref="ArgumentOutOfRangeException">A value is out of range or out of order.</exception>
     public static ReadingAssumption Beyond(string reading, string of, Length least, Length likely, Length greatest, Source source) =>
-        new(reading, AssumptionForm.Beyond, Guard.Named(of, nameof(of)), null, least.Meters, likely.Meters, greatest.Meters, Lengths, source);
+        new(reading, AssumptionForm.Beyond, Guard.Named(of, nameof(of)), null, least.Meters, likely.Meters, greatest.Meters, Lengths,
+            source);
 
     /// <summary>The three points and what they refer to, in metric units.</summary>
     /// <returns>Text such as <c>RimLength: 0.84 – 0.885 – 0.93 of OverallLength</c>.</returns>

@@ -7,14 +7,15 @@ using UnitsNet;
 namespace Refinish.Fixtures;
 
 /// <summary>
-/// A fixture of which two or three readings are known, as from a telephone call: the others are assumed by the proportions of its kind, each with a least, a
-/// most likely and a greatest value. It is worked out as the ordinary fixture of its most likely readings, and <see cref="AreaRange"/> says how far off that may be.
+/// A fixture of which two or three readings are known, as from a telephone call: the others are assumed by the proportions of its kind,
+/// each with a least, a most likely and a greatest value. It is worked out as the ordinary fixture of its most likely readings, and
+/// <see cref="AreaRange"/> says how far off that may be.
 /// </summary>
 /// <remarks>
-/// <see cref="With(string, Length)"/> replaces one reading after another by what the tape gives; what was taken also cuts the bands of the readings that it
-/// depends on, and a reading that follows from the others of its sum is worked out. Once all are taken it is the ordinary fixture to the last digit.
-/// The assumed proportions are invented or common practice, see <see cref="RoughKind"/>; a fixture with parts that its kind does not have, such as a niche in
-/// the tile, is handed in as the ordinary fixture when it was measured.
+/// <see cref="With(string, Length)"/> replaces one reading after another by what the tape gives; what was taken also cuts the bands of the
+/// readings that it depends on, and a reading that follows from the others of its sum is worked out. Once all are taken it is the ordinary
+/// fixture to the last digit. The assumed proportions are invented or common practice, see <see cref="RoughKind"/>; a fixture with parts
+/// that its kind does not have, such as a niche in the tile, is handed in as the ordinary fixture when it was measured.
 /// </remarks>
 /// <example><code>
 /// RoughFixture tub = RoughFixture.RecessedBathtub(Length.FromInches(60), Length.FromInches(30));
@@ -35,7 +36,9 @@ public sealed partial record RoughFixture : IFixture
     }
 
     /// <summary>The ± of a length that was said on the telephone and not measured: 13 mm (half an inch).</summary>
-    /// <remarks>ASME A112.19.1-2013, 4.3.2, allows the length of an apron bathtub ± 13 mm (0.5 in); for other lengths the same is invented.</remarks>
+    /// <remarks>
+    /// ASME A112.19.1-2013, 4.3.2, allows the length of an apron bathtub ± 13 mm (0.5 in); for other lengths the same is invented.
+    /// </remarks>
     public static Length SaidPlusMinus => Length.FromMillimeters(13);
 
     /// <summary>The ± of a length that the tape gave: 3 mm (an eighth of an inch); invented.</summary>
@@ -52,7 +55,7 @@ public sealed partial record RoughFixture : IFixture
 
     /// <summary>What stands in for the readings that were not taken.</summary>
     public IReadOnlyList<ReadingAssumption> Assumptions => new ValueList<ReadingAssumption>(
-        Enumerable.Range(0, shape.Count).Where(place => shape.Taken(place) is null).Select(place => shape.Assumption(place)).OfType<ReadingAssumption>());
+        Assumed.Select(place => shape.Assumption(place)).OfType<ReadingAssumption>());
 
     /// <summary>The ordinary fixture of the most likely readings.</summary>
     public IFixture Likely { get; }
@@ -63,8 +66,11 @@ public sealed partial record RoughFixture : IFixture
     /// <summary>Between which areas it may lie, and which reading is worth taking next.</summary>
     public AreaRange AreaRange => field ??= AreaRangeOf(null);
 
-    /// <summary>The readings that were taken and lie outside what such fixtures are, so that the proportions of the others may not hold either.</summary>
-    public IReadOnlyList<LimitComparison> Doubts => new ValueList<LimitComparison>(Compared().Where(comparison => comparison.Outcome == ComparisonOutcome.Beyond));
+    /// <summary>
+    /// The readings that were taken and lie outside what such fixtures are, so that the proportions of the others may not hold either.
+    /// </summary>
+    public IReadOnlyList<LimitComparison> Doubts =>
+        new ValueList<LimitComparison>(Compared().Where(comparison => comparison.Outcome == ComparisonOutcome.Beyond));
 
     /// <inheritdoc/>
     public string Description => Likely.Description + (IsMeasured ? string.Empty : string.Format(
@@ -90,8 +96,10 @@ public sealed partial record RoughFixture : IFixture
     /// <param name="taken">The readings; at least those that the kind needs, none twice.</param>
     /// <returns>The fixture.</returns>
     /// <exception cref="ArgumentNullException">An argument is missing.</exception>
-    /// <exception cref="ArgumentException">A reading is not one of the kind, is given twice or in another kind of unit, or a needed one is missing.</exception>
-    /// <exception cref="ArgumentOutOfRangeException">A reading is outside what the proportions are made for, or readings cannot go together.</exception>
+    /// <exception cref="ArgumentException">A reading is not one of the kind, is given twice or in another kind of unit, or a needed one is
+    /// missing.</exception>
+    /// <exception cref="ArgumentOutOfRangeException">A reading is outside what the proportions are made for, or readings cannot go
+    /// together.</exception>
     public static RoughFixture Of(RoughKind kind, IEnumerable<TakenReading> taken) => Of(kind, taken, []);
 
     /// <summary>Makes a fixture of any kind from readings and assumptions of one's own.</summary>
@@ -100,8 +108,10 @@ public sealed partial record RoughFixture : IFixture
     /// <param name="own">Assumptions in place of those of the kind; each rests on readings that stand before it in the kind's list.</param>
     /// <returns>The fixture.</returns>
     /// <exception cref="ArgumentNullException">An argument is missing.</exception>
-    /// <exception cref="ArgumentException">A reading or an assumption is not one of the kind, is given twice or in another kind of unit, or a needed reading is missing.</exception>
-    /// <exception cref="ArgumentOutOfRangeException">A reading is outside what the proportions are made for, or readings cannot go together.</exception>
+    /// <exception cref="ArgumentException">A reading or an assumption is not one of the kind, is given twice or in another kind of unit, or
+    /// a needed reading is missing.</exception>
+    /// <exception cref="ArgumentOutOfRangeException">A reading is outside what the proportions are made for, or readings cannot go
+    /// together.</exception>
     public static RoughFixture Of(RoughKind kind, IEnumerable<TakenReading> taken, IEnumerable<ReadingAssumption> own)
     {
         Guard.NotNull(kind, nameof(kind));
@@ -114,7 +124,8 @@ public sealed partial record RoughFixture : IFixture
             RoughReading known = kind.All[kind.PlaceOf(reading.Name, nameof(taken))];
             Fits(known, reading.Measure, nameof(taken));
             Guard.Within(reading.Value, known.Allowed, reading.Name);
-            Guard.Rule(!known.IsWhole || reading.Value == Math.Floor(reading.Value), reading.Name, reading.Value, Measure.Number, "a whole number");
+            Guard.Rule(!known.IsWhole || reading.Value == Math.Floor(reading.Value), reading.Name, reading.Value, Measure.Number,
+                "a whole number");
         }
 
         foreach (ReadingAssumption assumption in assumptions)
@@ -125,10 +136,13 @@ public sealed partial record RoughFixture : IFixture
             Earlier(kind, assumption.Less, place);
         }
 
-        string[] missing = [.. kind.Needed.Where(name => readings.All(reading => reading.Name != name) && assumptions.All(assumption => assumption.Reading != name))];
+        string[] missing = [.. kind.Needed
+            .Except(readings.Select(reading => reading.Name), StringComparer.Ordinal)
+            .Except(assumptions.Select(assumption => assumption.Reading), StringComparer.Ordinal)];
         return missing.Length == 0
             ? new RoughFixture(kind, readings, assumptions)
-            : throw new ArgumentException("taken lacks " + string.Join(" and ", missing) + ", which a " + kind.Name + " needs.", nameof(taken));
+            : throw new ArgumentException("taken lacks " + string.Join(" and ", missing) + ", which a " + kind.Name + " needs.",
+                nameof(taken));
     }
 
     /// <summary>The same fixture with a length that the tape gave, ± <see cref="TapePlusMinus"/>.</summary>
@@ -136,7 +150,8 @@ public sealed partial record RoughFixture : IFixture
     /// <param name="value">The length.</param>
     /// <returns>The fixture.</returns>
     /// <exception cref="ArgumentException">The kind has no such reading, or it is no length.</exception>
-    /// <exception cref="ArgumentOutOfRangeException">The length is out of range, or cannot go together with the others that were taken.</exception>
+    /// <exception cref="ArgumentOutOfRangeException">The length is out of range, or cannot go together with the others that were
+    /// taken.</exception>
     public RoughFixture With(string reading, Length value) => With(new TakenReading(reading, value, TapePlusMinus));
 
     /// <summary>The same fixture with a number: a count, a factor, an exponent.</summary>
@@ -186,7 +201,9 @@ public sealed partial record RoughFixture : IFixture
     /// <returns>The range.</returns>
     public AreaRange AreaRangeOf(IReadOnlyList<FixtureZoneKind>? zones) => new RoughSearch(
         shape,
-        zones is null ? static fixture => fixture.CoatedArea.SquareMeters : fixture => fixture.Zones.Where(zone => zones.Contains(zone.Kind)).Sum(zone => zone.Area.SquareMeters)).Range(Kind);
+        zones is null
+            ? static fixture => fixture.CoatedArea.SquareMeters
+            : fixture => fixture.Zones.Where(zone => zones.Contains(zone.Kind)).Sum(zone => zone.Area.SquareMeters)).Range(Kind);
 
     /// <inheritdoc/>
     public TriangleMesh Tessellate(Length chordTolerance) => Likely.Tessellate(chordTolerance);
@@ -196,31 +213,40 @@ public sealed partial record RoughFixture : IFixture
     public Workings Workings()
     {
         double[] values = shape.Values(new double[shape.Count]);
-        return new Workings("Readings of a " + Kind.Name, Enumerable.Range(0, shape.Count).Where(place => shape.Taken(place) is null).Select(Step), [Likely.Workings()]);
+        return new Workings("Readings of a " + Kind.Name, Assumed.Select(Step), [Likely.Workings()]);
 
         WorkingStep Step(int place)
         {
             RoughReading reading = Kind.All[place];
             ReadingAssumption assumption = shape.Assumption(place)!;
             Expression formula = assumption.Form == AssumptionForm.Share
-                ? Expression.Number(assumption.Likely) * (assumption.Less is null ? Named(assumption.Of!) : Named(assumption.Of!) - Named(assumption.Less))
-                : assumption.Form == AssumptionForm.Beyond ? Named(assumption.Of!) + Expression.Quantity("p", assumption.Likely, assumption.Measure)
-                : Expression.Quantity("p", assumption.Likely, assumption.Measure);
+                ? Expression.Number(assumption.Likely)
+                    * (assumption.Less is null ? Named(assumption.Of!) : Named(assumption.Of!) - Named(assumption.Less))
+                : assumption.Form == AssumptionForm.Beyond ? Named(assumption.Of!) + Point(assumption.Likely, assumption.Measure)
+                : Point(assumption.Likely, assumption.Measure);
 
             // What was taken beside it moved the value off its proportion.
             bool holds = Math.Abs(formula.Evaluate() - values[place]) <= 1e-12 * Math.Max(1, Math.Abs(values[place]));
             return new WorkingStep(
-                reading.Name + ", most likely", reading.Name, holds ? formula : Expression.Quantity("p", values[place], reading.Measure), values[place], reading.Measure,
+                reading.Name + ", most likely",
+                reading.Name,
+                holds ? formula : Point(values[place], reading.Measure),
+                values[place],
+                reading.Measure,
                 holds ? assumption.Source : Source.Derived("what the readings that were taken leave of its band"));
         }
 
-        Expression Named(string reading) => Expression.Quantity(reading, values[Kind.Places[reading]], Kind.All[Kind.Places[reading]].Measure);
+        static Expression Point(double value, Measure measure) => Expression.Quantity("p", value, measure);
+
+        Expression Named(string reading) => Expression.Quantity(reading, values[Kind.Places[reading]],
+            Kind.All[Kind.Places[reading]].Measure);
     }
 
     /// <summary>Whether the other is of the same kind, with the same readings and the same assumptions.</summary>
     /// <param name="other">The other fixture.</param>
     /// <returns><see langword="true"/> when it is.</returns>
-    public bool Equals(RoughFixture? other) => other is not null && ReferenceEquals(Kind, other.Kind) && Taken.Equals(other.Taken) && OwnAssumptions.Equals(other.OwnAssumptions);
+    public bool Equals(RoughFixture? other) => other is not null && ReferenceEquals(Kind, other.Kind) && Taken.Equals(other.Taken)
+        && OwnAssumptions.Equals(other.OwnAssumptions);
 
     /// <summary>A hash of kind and readings.</summary>
     /// <returns>The hash.</returns>
@@ -252,6 +278,9 @@ public sealed partial record RoughFixture : IFixture
         return shape.Make(places);
     }
 
+    // The places of the readings that were not taken.
+    private IEnumerable<int> Assumed => Enumerable.Range(0, shape.Count).Where(place => shape.Taken(place) is null);
+
     private IEnumerable<LimitComparison> Compared()
     {
         foreach (TakenReading reading in Taken)
@@ -259,9 +288,12 @@ public sealed partial record RoughFixture : IFixture
             int place = Kind.Places[reading.Name];
             if (reading.Value != 0 && shape.Usual(place) is (double least, double greatest))
             {
-                const string Remedy = "take it again; if it stands, the proportions assumed for the other readings may not hold: take them too";
-                yield return new LimitComparison(reading.Name, reading.Value, least - reading.PlusMinus, LimitSense.AtLeast, reading.Measure, shape.Assumption(place)!.Source, Remedy);
-                yield return new LimitComparison(reading.Name, reading.Value, greatest + reading.PlusMinus, LimitSense.AtMost, reading.Measure, shape.Assumption(place)!.Source, Remedy);
+                yield return Held(LimitSense.AtLeast, least - reading.PlusMinus);
+                yield return Held(LimitSense.AtMost, greatest + reading.PlusMinus);
+
+                LimitComparison Held(LimitSense sense, double limit) => new(
+                    reading.Name, reading.Value, limit, sense, reading.Measure, shape.Assumption(place)!.Source,
+                    "take it again; if it stands, the proportions assumed for the others may not hold: take them too");
             }
         }
     }
@@ -282,7 +314,8 @@ public sealed partial record RoughFixture : IFixture
     {
         if (!known.Measure.Equals(measure))
         {
-            throw new ArgumentException(parameter + " gives " + known.Name + " as a " + measure.Kind + "; it is a " + known.Measure.Kind + ".", parameter);
+            throw new ArgumentException(parameter + " gives " + known.Name + " as a " + measure.Kind + "; it is a "
+                + known.Measure.Kind + ".", parameter);
         }
     }
 
@@ -290,7 +323,9 @@ public sealed partial record RoughFixture : IFixture
     {
         if (reading is not null && kind.PlaceOf(reading, "own") >= place)
         {
-            throw new ArgumentException("own lets " + kind.All[place].Name + " rest on " + reading + ", which comes after it; before it come: " + string.Join(", ", kind.Readings.Take(place)) + ".", nameof(reading));
+            throw new ArgumentException("own lets " + kind.All[place].Name
+                + " rest on " + reading + ", which comes after it; before it come: " + string.Join(", ", kind.Readings.Take(place)) + ".",
+                nameof(reading));
         }
     }
 }

@@ -7,28 +7,31 @@ namespace Refinish.Fixtures;
 /// <summary>The counters, panels and tiled walls that can be quoted roughly. Lengths in metres.</summary>
 internal static class RoughFlats
 {
-    private static readonly Source CounterDepth = Source.CommonPractice("a kitchen counter is 24 to 26 in (610 to 660 mm) deep, mostly 25.5 in");
+    private static readonly Source CounterDepth =
+        Source.CommonPractice("a kitchen counter is 24 to 26 in (610 to 660 mm) deep, mostly 25.5 in");
     private static readonly Source Splash = Source.CommonPractice("a counter's upstand is mostly 4 in (100 mm) high");
     private static readonly Source Edge = Source.CommonPractice("a counter's edge is mostly 1.5 in (38 mm) high");
     private static readonly Source Tile = Source.CommonPractice("bathroom wall tile is mostly 4.25 in (108 mm) square, newer tile larger");
 
     public static IEnumerable<RoughKind> All() => [Straight(), Angled(), Panel(), Vanity(), Alcove()];
 
-    private static RoughKind Straight() => new RoughKindBuilder("countertop", "straight counter with a sink, one end open", typeof(Countertop))
+    private static RoughKind Straight() => new RoughKindBuilder("countertop", "straight counter with a sink, one end open",
+        typeof(Countertop))
         .Needed("Run1Length", 0.9, 6)
         .Usual("Run1Depth", 0.58, 0.645, 0.67, CounterDepth)
         .Between(k => (Math.Max(0.1, k.Or("CutOutDepth", 0)), 3))
         .With(Counter)
-        .Making(k => Top(k, new CounterRun(k.Length("Run1Length"), k.Length("Run1Depth"))));
+        .Making(k => Top(k, Run(k, "Run1")));
 
-    private static RoughKind Angled() => new RoughKindBuilder("cornerCountertop", "counter round a corner with a sink, one end open", typeof(Countertop))
+    private static RoughKind Angled() => new RoughKindBuilder("cornerCountertop", "counter round a corner with a sink, one end open",
+        typeof(Countertop))
         .Needed("Run1Length", 1.5, 6)
         .Needed("Run2Length", 1.5, 6)
         .Usual("Run1Depth", 0.58, 0.645, 0.67, CounterDepth)
         .Between(k => (Math.Max(0.1, k.Or("CutOutDepth", 0)), 3))
         .Share("Run2Depth", "Run1Depth", 0.95, 1, 1.05)
         .With(Counter)
-        .Making(k => Top(k, new CounterRun(k.Length("Run1Length"), k.Length("Run1Depth")), new CounterRun(k.Length("Run2Length"), k.Length("Run2Depth"))));
+        .Making(k => Top(k, Run(k, "Run1"), Run(k, "Run2")));
 
     private static RoughKind Panel() => new RoughKindBuilder("flatPanel", "plain panel", typeof(FlatPanel))
         .Needed("Length", 0.2, 6)
@@ -84,16 +87,20 @@ internal static class RoughFlats
         .Usual("CutOutDepth", 0.36, 0.5, 0.56)
         .Between(k => (0, k["Run1Depth"]));
 
+    private static CounterRun Run(KnownReadings k, string run) => new(k.Length(run + "Length"), k.Length(run + "Depth"));
+
     private static Countertop Top(KnownReadings k, params CounterRun[] runs) => new(new CountertopMeasurements
     {
         Runs = runs, Thickness = k.Length("Thickness"), Profile = EdgeProfile.Square, LeftEndIsOpen = false, RightEndIsOpen = true,
-        BacksplashHeight = k.Length("BacksplashHeight"), BacksplashThickness = k.Length("BacksplashThickness"), CutOuts = CutOut(k, "CutOutLength", "CutOutDepth"),
+        BacksplashHeight = k.Length("BacksplashHeight"), BacksplashThickness = k.Length("BacksplashThickness"),
+        CutOuts = CutOut(k, "CutOutLength", "CutOutDepth"),
     });
 
     private static FlatPanel Flat(KnownReadings k) => new(new FlatPanelMeasurements
     {
         Length = k.Length("Length"), Width = k.Length("Width"), ExposedEdge = k.Length("ExposedEdge"), EdgeHeight = k.Length("EdgeHeight"),
-        BacksplashLength = k.Length("BacksplashLength"), BacksplashHeight = k.Length("BacksplashHeight"), BacksplashThickness = k.Length("BacksplashThickness"),
+        BacksplashLength = k.Length("BacksplashLength"), BacksplashHeight = k.Length("BacksplashHeight"),
+            BacksplashThickness = k.Length("BacksplashThickness"),
         CutOuts = CutOut(k, "CutOutLength", "CutOutDepth"),
     });
 
@@ -102,8 +109,10 @@ internal static class RoughFlats
         Length height = k.Length("TileHeight");
         return new TiledSurround(new TiledWallMeasurements
         {
-            Walls = [new(k.Length("LeftWallLength"), height), new(k.Length("BackWallLength"), height), new(k.Length("RightWallLength"), height)],
-            TileLength = k.Length("TileLength"), TileWidth = k.Length("TileWidth"), JointWidth = k.Length("JointWidth"), JointDepth = k.Length("JointDepth"),
+            Walls = [new(k.Length("LeftWallLength"), height), new(k.Length("BackWallLength"), height), new(k.Length("RightWallLength"),
+                height)],
+            TileLength = k.Length("TileLength"), TileWidth = k.Length("TileWidth"), JointWidth = k.Length("JointWidth"),
+            JointDepth = k.Length("JointDepth"),
             JointProfile = JointProfile.Sharp, Openings = CutOut(k, "WindowLength", "WindowHeight"),
         });
     }

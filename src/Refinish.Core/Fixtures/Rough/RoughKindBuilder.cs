@@ -18,17 +18,20 @@ internal sealed class RoughKindBuilder(string id, string name, Type fixture)
         Add(reading, Measure.Length, Bounds.Between(least, greatest, Measure.Length), null);
 
     public RoughKindBuilder Usual(string reading, double least, double likely, double greatest, Source? source = null) => Add(
-        reading, Measure.Length, AnyLength, ReadingAssumption.Usual(reading, Length.FromMeters(least), Length.FromMeters(likely), Length.FromMeters(greatest), source ?? Guess));
+        reading, Measure.Length, AnyLength, ReadingAssumption.Usual(reading, Length.FromMeters(least), Length.FromMeters(likely),
+            Length.FromMeters(greatest), source ?? Guess));
 
     /// <summary>A length that is taken as one value unless it is said otherwise.</summary>
     public RoughKindBuilder Fixed(string reading, double value, string why) => Usual(reading, value, value, value, Source.Invented(why));
 
     /// <summary>A length either way, 0 unless it is said otherwise.</summary>
     public RoughKindBuilder Shift(string reading, string why) => Add(
-        reading, Measure.Length, Bounds.Between(-1, 1, Measure.Length), ReadingAssumption.Usual(reading, Length.Zero, Length.Zero, Length.Zero, Source.Invented(why)));
+        reading, Measure.Length, Bounds.Between(-1, 1, Measure.Length), ReadingAssumption.Usual(reading, Length.Zero, Length.Zero,
+            Length.Zero, Source.Invented(why)));
 
     public RoughKindBuilder Number(string reading, double least, double likely, double greatest, Source? source = null) =>
-        Add(reading, Measure.Number, Bounds.NotNegative(Measure.Number, 1000), ReadingAssumption.Usual(reading, least, likely, greatest, source ?? Guess));
+        Add(reading, Measure.Number, Bounds.NotNegative(Measure.Number, 1000), ReadingAssumption.Usual(reading, least, likely, greatest,
+            source ?? Guess));
 
     public RoughKindBuilder Count(string reading, int usual, string why)
     {
@@ -48,7 +51,8 @@ internal sealed class RoughKindBuilder(string id, string name, Type fixture)
         Add(reading, Measure.Length, AnyLength, ReadingAssumption.ShareOfRest(reading, of, less, least, likely, greatest, Guess));
 
     public RoughKindBuilder Beyond(string reading, string of, double least, double likely, double greatest, Source? source = null) => Add(
-        reading, Measure.Length, AnyLength, ReadingAssumption.Beyond(reading, of, Length.FromMeters(least), Length.FromMeters(likely), Length.FromMeters(greatest), source ?? Guess));
+        reading, Measure.Length, AnyLength, ReadingAssumption.Beyond(reading, of, Length.FromMeters(least), Length.FromMeters(likely),
+            Length.FromMeters(greatest), source ?? Guess));
 
     /// <summary>What the last reading can be beside those that are known.</summary>
     public RoughKindBuilder Between(Func<KnownReadings, (double Low, double High)> limits)

@@ -2,7 +2,9 @@ using System;
 
 namespace Refinish.Fixtures;
 
-/// <summary>One reading of a kind of rough fixture: what it is, what stands in for it, and what it may be beside readings that are known.</summary>
+/// <summary>
+/// One reading of a kind of rough fixture: what it is, what stands in for it, and what it may be beside readings that are known.
+/// </summary>
 internal sealed class RoughReading(string name, Measure measure, Bounds allowed, ReadingAssumption? assumption)
 {
     public string Name => name;

@@ -4,12 +4,14 @@ using System.Collections.Generic;
 namespace Refinish.Fixtures;
 
 /// <summary>
-/// Works the readings of a rough fixture out one after another, each between its least and its greatest at a place from −1 over 0, the most likely, to 1.
-/// A reading that was taken is moved within its ±. What was taken cuts the bands of readings that it depends on.
+/// Works the readings of a rough fixture out one after another, each between its least and its greatest at a place from −1 over 0, the most
+/// likely, to 1. A reading that was taken is moved within its ±. What was taken cuts the bands of readings that it depends on.
 /// </summary>
 internal sealed class RoughShape
 {
-    /// <summary>How often a set of readings that makes no fixture is moved halfway to the most likely one before the most likely one is taken.</summary>
+    /// <summary>
+    /// How often a set of readings that makes no fixture is moved halfway to the most likely one before the most likely one is taken.
+    /// </summary>
     private const int Halvings = 6;
 
     private readonly RoughKind kind;
@@ -73,7 +75,8 @@ internal sealed class RoughShape
     public double PlaceOf(int place, double point)
     {
         (double least, double likely, double greatest) = Points(place);
-        double share = point <= likely ? (likely == least ? 0 : (point - likely) / (likely - least)) : (point - likely) / (greatest - likely);
+        double share = point <= likely ? (likely == least ? 0 : (point - likely) / (likely - least))
+            : (point - likely) / (greatest - likely);
         return Math.Max(-1, Math.Min(1, share));
     }
 
@@ -152,7 +155,10 @@ internal sealed class RoughShape
         return (least, likely, Values(places)[place]);
     }
 
-    /// <summary>What the assumption of a reading allows beside the most likely values of the others; null where nothing is assumed or it is left out.</summary>
+    /// <summary>
+    /// What the assumption of a reading allows beside the most likely values of the others; null where nothing is assumed or it is left
+    /// out.
+    /// </summary>
     public (double Least, double Greatest)? Usual(int place)
     {
         if (assumptions[place] is not { IsExact: false } assumption || Follows(place))
@@ -184,7 +190,8 @@ internal sealed class RoughShape
         values[last] = taken[last]!.Value + moved;
     }
 
-    // Whether a reading follows from the others of its sum, so that it is not open itself: the last of those that were not taken, or the last of all.
+    // Whether a reading follows from the others of its sum, so that it is not open itself: the last of those that were not taken, or the
+    // last of all.
     private bool Follows(int place)
     {
         int last = -1;
@@ -223,7 +230,10 @@ internal sealed class RoughShape
         {
             (double low, double high) = limits(readings);
             band = (Math.Max(band.Low, low), Math.Min(band.High, high));
-            band = band.Low <= band.High ? band : low <= high ? (Math.Max(low, Math.Min(high, likely)), Math.Max(low, Math.Min(high, likely))) : (likely, likely);
+
+            // Nothing of the band can be: what can be and lies nearest, or, where nothing can be, what the fixture itself will refuse.
+            double nearest = low <= high ? Math.Max(low, Math.Min(high, likely)) : likely;
+            band = band.Low <= band.High ? band : (nearest, nearest);
         }
 
         // A reading that rests on this one and was taken says between what this one lies, unless it is none of the usual ones.
@@ -255,11 +265,13 @@ internal sealed class RoughShape
             }
             else if (isWhole && assumption.Greatest > 0)
             {
-                yield return (less + (values[i] / assumption.Greatest), assumption.Least > 0 ? less + (values[i] / assumption.Least) : double.PositiveInfinity);
+                yield return (less + (values[i] / assumption.Greatest), assumption.Least > 0 ? less + (values[i] / assumption.Least)
+                    : double.PositiveInfinity);
             }
             else if (isTakenOff && assumption.Greatest > 0)
             {
-                yield return (assumption.Least > 0 ? of - (values[i] / assumption.Least) : double.NegativeInfinity, of - (values[i] / assumption.Greatest));
+                yield return (assumption.Least > 0 ? of - (values[i] / assumption.Least) : double.NegativeInfinity,
+                    of - (values[i] / assumption.Greatest));
             }
         }
     }

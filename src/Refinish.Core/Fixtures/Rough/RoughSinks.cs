@@ -1,6 +1,7 @@
 using System;
 using System.Collections.Generic;
 using UnitsNet;
+using Points = (double A, double M, double B);
 
 namespace Refinish.Fixtures;
 
@@ -26,8 +27,10 @@ internal static class RoughSinks
         {
             Outline = Outline(k), BowlLength = k.Length("BowlLength"), BowlWidth = k.Length("BowlWidth"), BowlDepth = k.Length("BowlDepth"),
             SkirtHeight = k.Length("SkirtHeight"), SkirtProfileFactor = k["SkirtProfileFactor"], WallContact = k.Length("WallContact"),
-            ColumnTopDiameter = k.Length("ColumnTopDiameter"), ColumnBaseDiameter = k.Length("ColumnBaseDiameter"), ColumnHeight = k.Length("ColumnHeight"),
-            ColumnShare = Ratio.FromDecimalFractions(k["ColumnShare"]), DrainDiameter = k.Length("DrainDiameter"), OverflowDiameter = k.Length("OverflowDiameter"),
+            ColumnTopDiameter = k.Length("ColumnTopDiameter"), ColumnBaseDiameter = k.Length("ColumnBaseDiameter"),
+            ColumnHeight = k.Length("ColumnHeight"),
+            ColumnShare = Ratio.FromDecimalFractions(k["ColumnShare"]), DrainDiameter = k.Length("DrainDiameter"),
+            OverflowDiameter = k.Length("OverflowDiameter"),
             FaucetHoleDiameter = k.Length("FaucetHoleDiameter"), FaucetHoles = k.Count("FaucetHoles"),
         }));
 
@@ -69,13 +72,15 @@ internal static class RoughSinks
         .Fixed("ThresholdWidth", 0, "no threshold strip unless it is said otherwise")
         .Making(k => new ShowerPan(new ShowerPanMeasurements
         {
-            FloorLength = k.Length("FloorLength"), FloorWidth = k.Length("FloorWidth"), WallHeight = k.Length("WallHeight"), LedgeWidth = k.Length("LedgeWidth"),
-            CurbInsideHeight = k.Length("CurbInsideHeight"), CurbTopWidth = k.Length("CurbTopWidth"), CurbOutsideHeight = k.Length("CurbOutsideHeight"),
+            FloorLength = k.Length("FloorLength"), FloorWidth = k.Length("FloorWidth"), WallHeight = k.Length("WallHeight"),
+            LedgeWidth = k.Length("LedgeWidth"),
+            CurbInsideHeight = k.Length("CurbInsideHeight"), CurbTopWidth = k.Length("CurbTopWidth"),
+            CurbOutsideHeight = k.Length("CurbOutsideHeight"),
             TextureFactor = k["TextureFactor"], DrainDiameter = k.Length("DrainDiameter"), ThresholdWidth = k.Length("ThresholdWidth"),
         }));
 
     private static RoughKindBuilder Outlined(
-        RoughKindBuilder rows, (double A, double M, double B) along, (double A, double M, double B) across, (double A, double M, double B) depth, string bowl) => rows
+        RoughKindBuilder rows, Points along, Points across, Points depth, string bowl) => rows
         .Share("OutlineCornerRadius", "OutlineWidth", 0.05, 0.2, 0.45)
         .Between(k => (0, Math.Min(k["OutlineLength"], k["OutlineWidth"]) / 2))
         .Share(bowl + "Length", "OutlineLength", along.A, along.M, along.B)
@@ -84,7 +89,7 @@ internal static class RoughSinks
         .Between(k => (0.1, k["OutlineWidth"]))
         .With(more => Wet(more, depth, bowl));
 
-    private static RoughKindBuilder Wet(RoughKindBuilder rows, (double A, double M, double B) depth, string bowl) => rows
+    private static RoughKindBuilder Wet(RoughKindBuilder rows, Points depth, string bowl) => rows
         .Usual("BowlDepth", depth.A, depth.M, depth.B)
         .Between(k => (Math.Max(0.04, k.Or("OverflowDiameter", 0)), 0.4))
         .Usual("DrainDiameter", 0.04, 0.045, 0.05)
@@ -94,7 +99,8 @@ internal static class RoughSinks
 
     private static CounterSink Sink(KnownReadings k, SinkMounting mounting) => new(new CounterSinkMeasurements
     {
-        Mounting = mounting, Shape = BowlShape.HalfEllipsoid, MouthLength = k.Length("MouthLength"), MouthWidth = k.Length("MouthWidth"), BowlDepth = k.Length("BowlDepth"),
+        Mounting = mounting, Shape = BowlShape.HalfEllipsoid, MouthLength = k.Length("MouthLength"), MouthWidth = k.Length("MouthWidth"),
+            BowlDepth = k.Length("BowlDepth"),
         Outline = mounting == SinkMounting.DropIn ? Outline(k) : null,
         WallThickness = mounting == SinkMounting.Vessel ? k.Length("WallThickness") : Length.Zero,
         BaseDiameter = mounting == SinkMounting.Vessel ? k.Length("BaseDiameter") : Length.Zero,

@@ -1,6 +1,7 @@
 using System;
 using System.Collections.Generic;
 using UnitsNet;
+using Points = (double A, double M, double B);
 
 namespace Refinish.Fixtures;
 
@@ -32,12 +33,15 @@ internal static class RoughTubs
             FloorLength = k.Length("FloorLength"), FloorWidth = k.Length("FloorWidth"), FloorCornerRadius = k.Length("FloorCornerRadius"),
             Depth = k.Length("Depth"), HeadRun = k.Length("HeadRun"), FootRun = k.Length("FootRun"), CoveRadius = k.Length("CoveRadius"),
             OverallLength = k.Length("OverallLength"), OverallWidth = k.Length("OverallWidth"), ApronHeight = k.Length("ApronHeight"),
-            ApronProfileFactor = k["ApronProfileFactor"], DrainDiameter = k.Length("DrainDiameter"), OverflowDiameter = k.Length("OverflowDiameter"),
+            ApronProfileFactor = k["ApronProfileFactor"], DrainDiameter = k.Length("DrainDiameter"),
+            OverflowDiameter = k.Length("OverflowDiameter"),
             FloorShift = k.Length("FloorShift"), TilingFlangeHeight = k.Length("TilingFlangeHeight"),
         }));
 
     private static RoughKind Freestanding(bool outside) => new RoughKindBuilder(
-            outside ? "freestandingTubAllRound" : "freestandingTub", outside ? "freestanding tub, coated all round" : "freestanding tub, coated inside", typeof(FreestandingTub))
+            outside ? "freestandingTubAllRound" : "freestandingTub",
+            outside ? "freestanding tub, coated all round" : "freestanding tub, coated inside",
+            typeof(FreestandingTub))
         .Needed("RimLength", 0.9, 2.1)
         .Needed("RimWidth", 0.45, 1.2)
         .With(rows => Basin(rows, (0.62, 0.73, 0.85), (0.45, 0.6, 0.85), (0.55, 0.68, 0.82), (0.36, 0.43, 0.52), (0.35, 0.45, 0.5)))
@@ -74,7 +78,8 @@ internal static class RoughTubs
         .Making(k => new OvalTub(new OvalTubMeasurements
         {
             MouthLength = k.Length("MouthLength"), MouthWidth = k.Length("MouthWidth"), MouthExponent = k["MouthExponent"],
-            FloorLength = k.Length("FloorLength"), FloorWidth = k.Length("FloorWidth"), FloorExponent = k["FloorExponent"], Depth = k.Length("Depth"),
+            FloorLength = k.Length("FloorLength"), FloorWidth = k.Length("FloorWidth"), FloorExponent = k["FloorExponent"],
+            Depth = k.Length("Depth"),
             DeckLength = k.Length("DeckLength"), DeckWidth = k.Length("DeckWidth"), ApronHeight = k.Length("ApronHeight"),
             DrainDiameter = k.Length("DrainDiameter"), OverflowDiameter = k.Length("OverflowDiameter"),
         }));
@@ -95,14 +100,17 @@ internal static class RoughTubs
         .Making(k => new CornerTub(new CornerTubMeasurements
         {
             MouthLength = k.Length("MouthLength"), MouthWidth = k.Length("MouthWidth"), MouthExponent = k["MouthExponent"],
-            FloorLength = k.Length("FloorLength"), FloorWidth = k.Length("FloorWidth"), FloorExponent = k["FloorExponent"], Depth = k.Length("Depth"),
-            LeftWall = k.Length("LeftWall"), RightWall = k.Length("RightWall"), LeftReturn = k.Length("LeftReturn"), RightReturn = k.Length("RightReturn"),
-            FrontBow = k.Length("FrontBow"), FrontHeight = k.Length("FrontHeight"), DrainDiameter = k.Length("DrainDiameter"), OverflowDiameter = k.Length("OverflowDiameter"),
+            FloorLength = k.Length("FloorLength"), FloorWidth = k.Length("FloorWidth"), FloorExponent = k["FloorExponent"],
+            Depth = k.Length("Depth"),
+            LeftWall = k.Length("LeftWall"), RightWall = k.Length("RightWall"), LeftReturn = k.Length("LeftReturn"),
+            RightReturn = k.Length("RightReturn"),
+            FrontBow = k.Length("FrontBow"), FrontHeight = k.Length("FrontHeight"), DrainDiameter = k.Length("DrainDiameter"),
+            OverflowDiameter = k.Length("OverflowDiameter"),
         }));
 
     // Floor, runs, depth and the corner of the mouth of a ruled basin.
     private static RoughKindBuilder Basin(
-        RoughKindBuilder rows, (double A, double M, double B) floor, (double A, double M, double B) head, (double A, double M, double B) across, (double A, double M, double B) depth, (double A, double M, double B) corner) => rows
+        RoughKindBuilder rows, Points floor, Points head, Points across, Points depth, Points corner) => rows
         .Share("FloorLength", "RimLength", floor.A, floor.M, floor.B)
         .Between(k => (0.1, k["RimLength"] - k.Or("HeadRun", 0) - k.Or("FootRun", 0)))
         .ShareOfRest("HeadRun", "RimLength", "FloorLength", head.A, head.M, head.B)
@@ -114,17 +122,18 @@ internal static class RoughTubs
         .Usual("Depth", depth.A, depth.M, depth.B)
         .Between(k => (Math.Max(0.1, k.Or("CoveRadius", 0) + k.Or("OverflowDiameter", 0)), 0.8))
         .Share("RimCornerRadius", "RimWidth", corner.A, corner.M, corner.B)
-        .Between(k => (0, Math.Min(Math.Min(k["RimLength"], k["RimWidth"]) / 2, k.Or("FloorCornerRadius", Math.Min(k["FloorLength"], k["FloorWidth"]) / 2) + Reach(k))));
+        .Between(k => (0, Math.Min(Math.Min(k["RimLength"], k["RimWidth"]) / 2, k.Or("FloorCornerRadius", FloorCornerMost(k)) + Reach(k))));
 
     private static RoughKindBuilder Openings(RoughKindBuilder rows) => rows
-        .Share("CoveRadius", "Depth", 0.05, 0.18, 0.33, Source.Invented("a cove of up to a third of the depth, as the doubts of the tape have it"))
+        .Share("CoveRadius", "Depth", 0.05, 0.18, 0.33,
+            Source.Invented("a cove of up to a third of the depth, as the doubts of the tape have it"))
         .Between(k => (0, Math.Min(k["FloorCornerRadius"], k["Depth"] - k.Or("OverflowDiameter", 0))))
         .Usual("DrainDiameter", 0.038, 0.05, 0.065)
         .Between(k => (0, Math.Min(k["FloorLength"], k["FloorWidth"]) - (2 * k["CoveRadius"])))
         .Usual("OverflowDiameter", 0.05, 0.075, 0.09)
         .Between(k => (0, Math.Min(k["Depth"] - k["CoveRadius"], k["FloorWidth"])));
 
-    private static RoughKindBuilder OvalBasin(RoughKindBuilder rows, (double A, double M, double B) depth) => rows
+    private static RoughKindBuilder OvalBasin(RoughKindBuilder rows, Points depth) => rows
         .Number("MouthExponent", 2, 2.4, 3.2)
         .Share("FloorLength", "MouthLength", 0.60, 0.72, 0.84)
         .Between(k => (Math.Max(0.1, k.Or("DrainDiameter", 0)), k["MouthLength"]))
@@ -141,7 +150,9 @@ internal static class RoughTubs
 
     // The corner of the floor stays inside the corner of the mouth, as the measurements of the tub check it.
     private static (double Low, double High) FloorCorner(KnownReadings k) => (
-        Math.Max(k.Or("CoveRadius", 0), k["RimCornerRadius"] - Reach(k)), Math.Min(k["FloorLength"], k["FloorWidth"]) / 2);
+        Math.Max(k.Or("CoveRadius", 0), k["RimCornerRadius"] - Reach(k)), FloorCornerMost(k));
+
+    private static double FloorCornerMost(KnownReadings k) => Math.Min(k["FloorLength"], k["FloorWidth"]) / 2;
 
     private static double Reach(KnownReadings k)
     {

@@ -4,8 +4,8 @@ using System.Collections.Generic;
 namespace Refinish.Jobs;
 
 /// <summary>
-/// Least squares of standardised values y over standardised columns x: b solves (XᵀX/n) b = Xᵀy/n, by Cholesky's factors; the standard error of b_i is
-/// √((1 − R²)/(n − m − 1) · (XᵀX/n)⁻¹_ii). With too few values b is the correlation and its error 1/√n.
+/// Least squares of standardised values y over standardised columns x: b solves (XᵀX/n) b = Xᵀy/n, by Cholesky's factors; the standard
+/// error of b_i is √((1 − R²)/(n − m − 1) · (XᵀX/n)⁻¹_ii). With too few values b is the correlation and its error 1/√n.
 /// </summary>
 internal sealed class PlaneFit
 {
