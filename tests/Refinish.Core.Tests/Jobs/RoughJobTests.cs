@@ -120,7 +120,7 @@ public class RoughJobTests
             double[][] columns = [.. Enumerable.Range(0, 20).Select(_ => Enumerable.Range(0, 200).Select(_ => Math.Sqrt(12) * (random.NextDouble() - 0.5)).ToArray())];
             double[] values = [.. Enumerable.Range(0, 200).Select(i => (0.6 * columns[0][i]) - (0.5 * columns[1][i]) + (0.6 * Math.Sqrt(12) * (random.NextDouble() - 0.5)))];
             PlaneFit fit = new(columns, values);
-            within += Math.Abs(fit.Effects[0] - 0.6) < 4 * fit.Errors[0] + 0.05 && Math.Abs(fit.Effects[1] + 0.5) < 4 * fit.Errors[1] + 0.05 ? 1 : 0;
+            within += Math.Abs(fit.Effects[0] - 0.6) < 4 * fit.Errors[0] && Math.Abs(fit.Effects[1] + 0.5) < 4 * fit.Errors[1] ? 1 : 0;
             told += Enumerable.Range(2, 18).Count(i => Math.Abs(fit.Effects[i]) > 2 * fit.Errors[i]);
         }
 
