@@ -18,7 +18,7 @@ public class PlanTests
     private static readonly string[] LeftOut =
     [
         "AirStudy.AdditiveIndex", "AirStudy.Emissions", "AirStudy.Exhaust", "AirStudy.Limits", "AirStudy.Merged", "AirStudy.Room",
-        "AirStudy.ShortTermIndex", "AirStudy.StrictestIndex", "AirStudy.VapourPressures", "CoatDemand.Gun", "CoatDemand.Layer",
+        "AirStudy.ShortTermIndex", "AirStudy.StrictestIndex", "AirStudy.VapourPressures", "AreaRange.Next", "AreaRange.Readings", "CoatDemand.Gun", "CoatDemand.Layer",
         "CoatDemand.Losses", "CoatRun.Air", "CoatRun.Layer", "ColourDifference.Cie94Textile", "ColourDifference.Cmc11",
         "ColourDifference.Cmc21", "ColourDifference.Reference", "ColourDifference.Sample", "ColourJudgement.Plan", "CrewSchedule.Days",
         "CrewSchedule.Found", "CrewSchedule.Objections", "CrewSchedule.Operations", "CrewSchedule.Runs", "CrewSchedule.Site",
@@ -32,7 +32,8 @@ public class PlanTests
         "IsocyanateScreen.IsocyanateFraction", "IsocyanateScreen.Limit", "IsocyanateScreen.LimitSource", "IsocyanateScreen.Room",
         "IsocyanateScreen.SprayTime", "IsocyanateScreen.TransferEfficiency", "JobPlan.Costs", "JobPlan.Job", "JobPlan.Planned",
         "JobPlan.Voc", "JobPlan.Work", "KitPurchase.Item", "KitPurchase.Kits", "KitPurchase.Prices", "KitPurchase.Unused", "LabourTask.Id", "LabourTask.Learning",
-        "LabourTask.Repeats", "LabourTask.Wage", "LabourTask.Worker", "LimitComparison.Digits", "LimitComparison.GoodToFactor", "LimitComparison.Measure", "PersonExposure.Limits",
+        "LabourTask.Repeats", "LabourTask.Wage", "LabourTask.Worker", "LimitComparison.Digits", "LimitComparison.GoodToFactor", "LimitComparison.Measure", "OpenReading.Greatest", "OpenReading.Least",
+        "OpenReading.Likely", "OpenReading.Measure", "PersonExposure.Limits",
         "PersonExposure.Person", "PersonExposure.Stays", "PlannedCaution.Caution", "PlannedCoat.Layer", "PouredMix.Product", "PouredMix.Reducer",
         "PriceByFixture.Fixtures", "PriceEstimate.Book", "PriceEstimate.Request", "Procedure.Cautions", "Procedure.Conditions", "Procedure.Defects",
         "Procedure.Fixture", "Procedure.Gun", "Procedure.LabourGaps", "Procedure.Losses", "Procedure.Operations", "Procedure.Shop", "PurchaseLine.Price",

@@ -139,6 +139,9 @@ internal sealed class ShapeResolver : IJsonTypeInfoResolver
         Add(new KindShape<IFixture, Countertop>(FixtureShapes.Fixture));
         Add(new KindShape<IFixture, FlatPanel>(FixtureShapes.Fixture));
         Add(new KindShape<IFixture, TiledSurround>(FixtureShapes.Fixture));
+        Add(new KindShape<IFixture, RoughFixture>(FixtureShapes.Fixture));
+        Add(RoughShapes.Taken);
+        Add(RoughShapes.Assumption);
         Add(TubShapes.Recessed);
         Add(TubShapes.Freestanding);
         Add(TubShapes.Oval);
