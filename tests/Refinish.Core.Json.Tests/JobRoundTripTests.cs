@@ -4,11 +4,13 @@ using System.IO;
 using System.Linq;
 using System.Text;
 using System.Text.Json;
+using Refinish.Estimating;
 using Refinish.Fixtures;
 using Refinish.Jobs;
 using Refinish.Json.Shapes;
 using Refinish.Scheduling;
 using Refinish.Tests.Fixtures;
+using UnitsNet;
 using UnitsNet.Units;
 using Xunit;
 
@@ -85,6 +87,30 @@ public class JobRoundTripTests
     }
 
     [Fact]
+    public void Every_kind_of_rough_fixture_comes_back_equal()
+    {
+        foreach (RoughKind kind in RoughKind.Kinds)
+        {
+            double[] inches = kind.Id switch
+            {
+                "cornerTub" or "tiledSurround" => [59.7, 59.9],
+                "showerPan" => [36.1, 39.3],
+                "countertop" => [96.1],
+                "cornerCountertop" => [96.1, 72.3],
+                "recessedBathtub" or "freestandingTub" or "freestandingTubAllRound" or "ovalTub" or "flatPanel" => [59.7, 29.9],
+                _ => [22.3, 16.3],
+            };
+            IFixture rough = RoughFixture.Of(kind, kind.Needed.Zip(inches, (name, length) =>
+                new TakenReading(name, UnitsNet.Length.FromInches(length), RoughFixture.SaidPlusMinus)));
+            IFixture back = Back(FixtureShapes.Fixture, rough);
+            Assert.Equal(rough, back);
+            Assert.Equal(rough.CoatedArea.SquareMeters, back.CoatedArea.SquareMeters);
+        }
+
+        Assert.All(EveryFixture.Rough, rough => Assert.Equal(rough, Back(FixtureShapes.Fixture, rough)));
+    }
+
+    [Fact]
     public void Every_kind_of_defect_comes_back_equal()
     {
         Assert.Equal(13, Examples.Defects.Select(defect => defect.Kind).Distinct().Count());
@@ -101,6 +127,16 @@ public class JobRoundTripTests
             Source.Invented("a"), Source.Supplied("a")];
         Assert.Equal(Enum.GetValues<SourceKind>().Length, sources.Select(source => source.Kind).Distinct().Count());
         Assert.All(sources, source => Assert.Equal(source, Back(CommonShapes.Source, source)));
+    }
+
+    [Fact]
+    public void Every_kind_of_discount_and_payment_comes_back_equal()
+    {
+        Discount[] discounts = [Discount.Of(12.5m), Discount.Of(12.5m) with { Reason = "a", MayUndercutMinimum = true }, Discount.Of(Ratio.FromPercent(7.25)), Discount.Of(0m)];
+        Assert.All(discounts, discount => Assert.Equal(discount, Back(QuoteShapes.Discount, discount)));
+        Assert.All(Examples.Terms().Payments, stage => Assert.Equal(stage, Back(QuoteShapes.Stage, stage)));
+        Assert.All((DepositLimit[])[new(null, 5m, Source.Invented("a")), new(Ratio.FromPercent(5), null, Source.Invented("a"))],
+            limit => Assert.Equal(limit, Back(QuoteShapes.Deposit, limit)));
     }
 
     [Fact]

@@ -5,8 +5,10 @@ using System.Linq;
 using System.Reflection;
 using System.Text.Json;
 using System.Text.Json.Nodes;
+using Refinish.Fixtures;
 using Refinish.Jobs;
 using Refinish.Json.Shapes;
+using UnitsNet;
 using Xunit;
 
 namespace Refinish.Json.Tests;
@@ -16,23 +18,27 @@ public class PlanTests
     private static readonly string[] LeftOut =
     [
         "AirStudy.AdditiveIndex", "AirStudy.Emissions", "AirStudy.Exhaust", "AirStudy.Limits", "AirStudy.Merged", "AirStudy.Room",
-        "AirStudy.ShortTermIndex", "AirStudy.StrictestIndex", "AirStudy.VapourPressures", "CoatDemand.Gun", "CoatDemand.Layer",
+        "AirStudy.ShortTermIndex", "AirStudy.StrictestIndex", "AirStudy.VapourPressures", "AreaRange.Next", "AreaRange.Readings", "CoatDemand.Gun", "CoatDemand.Layer",
         "CoatDemand.Losses", "CoatRun.Air", "CoatRun.Layer", "ColourDifference.Cie94Textile", "ColourDifference.Cmc11",
         "ColourDifference.Cmc21", "ColourDifference.Reference", "ColourDifference.Sample", "ColourJudgement.Plan", "CrewSchedule.Days",
         "CrewSchedule.Found", "CrewSchedule.Objections", "CrewSchedule.Operations", "CrewSchedule.Runs", "CrewSchedule.Site",
         "CrewSchedule.Work", "CrewTurn.Piece", "CrewTurn.Step", "CupPlan.InCup", "CupPlan.Induction", "CupPlan.PotLife",
-        "CupPlan.Rules", "CupPlan.Use", "CureForecast.RateFactor", "CureForecast.Shift", "CureForecast.Times",
+        "CupPlan.Rules", "CupPlan.Use", "CureForecast.RateFactor", "CureForecast.Shift", "CureForecast.Times", "CustomerQuote.Handover", "CustomerQuote.Items", "CustomerQuote.Name",
+        "CustomerQuote.Terms", "CustomerQuote.Warranty",
+        "Doubt.Measure",
         "ExposureComparison.Limit", "ExposureComparison.Solvent", "FillerEstimate.Cautions", "FillerEstimate.Items", "FillerEstimate.NotFilled",
         "FillerEstimate.Policy", "FixtureHandover.Film", "FixtureHandover.Procedure", "FixtureInstruction.Fixture", "FixturePrice.Cost",
         "HidingCoat.Colour", "HidingCoat.LightnessDifference", "HidingCoat.Ratio", "HidingCoat.Reflectance",
         "IsocyanateScreen.AirborneFraction", "IsocyanateScreen.Checks", "IsocyanateScreen.CoatingMass", "IsocyanateScreen.Exhaust",
         "IsocyanateScreen.IsocyanateFraction", "IsocyanateScreen.Limit", "IsocyanateScreen.LimitSource", "IsocyanateScreen.Room",
         "IsocyanateScreen.SprayTime", "IsocyanateScreen.TransferEfficiency", "JobPlan.Costs", "JobPlan.Job", "JobPlan.Planned",
-        "JobPlan.Voc", "JobPlan.Work", "KitCount.Kit", "KitPurchase.Item", "KitPurchase.Prices", "LabourTask.Id", "LabourTask.Learning",
-        "LabourTask.Repeats", "LabourTask.Wage", "LabourTask.Worker", "LimitComparison.Digits", "LimitComparison.GoodToFactor", "LimitComparison.Measure", "PersonExposure.Limits",
+        "JobPlan.Voc", "JobPlan.Work", "KitPurchase.Item", "KitPurchase.Kits", "KitPurchase.Prices", "KitPurchase.Unused", "LabourTask.Id", "LabourTask.Learning",
+        "LabourTask.Repeats", "LabourTask.Wage", "LabourTask.Worker", "LimitComparison.Digits", "LimitComparison.GoodToFactor", "LimitComparison.Measure", "OpenReading.Greatest", "OpenReading.Least",
+        "OpenReading.Likely", "OpenReading.Measure", "PersonExposure.Limits",
         "PersonExposure.Person", "PersonExposure.Stays", "PlannedCaution.Caution", "PlannedCoat.Layer", "PouredMix.Product", "PouredMix.Reducer",
         "PriceByFixture.Fixtures", "PriceEstimate.Book", "PriceEstimate.Request", "Procedure.Cautions", "Procedure.Conditions", "Procedure.Defects",
-        "Procedure.Fixture", "Procedure.Gun", "Procedure.LabourGaps", "Procedure.Losses", "Procedure.Operations", "Procedure.Shop",
+        "Procedure.Fixture", "Procedure.Gun", "Procedure.LabourGaps", "Procedure.Losses", "Procedure.Operations", "Procedure.Shop", "PurchaseLine.Price",
+        "QuotePayment.Stage",
         "RefinishOrReplace.CostPerDayOutOfUse", "RefinishOrReplace.DiscountRate", "RefinishOrReplace.Refinish",
         "RefinishOrReplace.Replace", "RespiratorCheck.Exposure", "RespiratorCheck.HazardRatio",
         "RoomAirPlan.Hardest", "RoomAirPlan.Room", "RoomAirPlan.Schedule", "ScheduledOperation.Operation", "ScheduledRun.Operation", "ScheduledRun.Run",
@@ -85,6 +91,30 @@ public class PlanTests
             results.GetProperty("netByFixture").GetProperty("parts").EnumerateArray().Select(Id));
 
         static string? Id(JsonElement item) => item.GetProperty("id").GetString();
+    }
+
+    [Fact]
+    public void Doubts_stand_among_the_results_with_their_numbers()
+    {
+        Job job = Examples.Bathroom();
+        FixtureJob panel = job.Fixtures[0] with
+        {
+            Fixture = new FlatPanel(new FlatPanelMeasurements
+            {
+                Length = Length.FromInches(96), Width = Length.FromInches(52.5), ExposedEdge = Length.FromInches(96), EdgeHeight = Length.FromInches(1.5),
+                BacksplashLength = Length.Zero, BacksplashHeight = Length.Zero, BacksplashThickness = Length.Zero, CutOuts = [],
+            }),
+        };
+        JobPlan plan = (job with { Fixtures = [panel] }).Plan();
+        JsonNode results = JsonNode.Parse(PlanJson.Write(plan, new JsonLayout { Units = DisplayUnits.UsCustomary }))!["results"]!;
+        JsonNode doubt = results["doubts"]!.AsArray().Single(one => (string)one!["id"]! == panel.Id + "/reading/Width")!;
+        Assert.Equal(52.5, (double)doubt["value"]!["value"]!, 1e-9);
+        Assert.Equal("in", (string)doubt["value"]!["unit"]!);
+        Assert.Equal(31, (double)doubt["greatest"]!["value"]!, 1e-9);
+        Assert.Equal(["centimetresAsInches", "digitsSwapped"], doubt["slips"]!.AsArray().Select(slip => (string)slip!["slip"]!));
+        Assert.Equal(25.5, (double)doubt["slips"]![1]!["meant"]!["value"]!, 1e-9);
+        Assert.StartsWith("width is 52.5 in; usual is 12 in to 31 in", (string)doubt["sentence"]!, StringComparison.Ordinal);
+        Assert.Contains(results["conditions"]!.AsArray(), condition => (string)condition!["id"]! == panel.Id + "/measure-again");
     }
 
     /// <summary>Cautions stand in full once; everywhere else their codes do, and each code leads to one that is there.</summary>

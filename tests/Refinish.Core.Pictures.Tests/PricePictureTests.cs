@@ -36,12 +36,12 @@ public class PricePictureTests
     [InlineData(360)]
     public void Bars_add_up_to_the_published_example(int width)
     {
-        // (0.3 + 4 × 0.45 + 0.75) / 6 = 0.475 h, shown as 0.48; 0.48 h × 30.00 + 35 + 25 + 10 = 84.40; 84.40 / 0.55 = 153.45.
+        // (0.3 + 4 × 0.45 + 0.75) / 6 = 0.475 h; 0.475 h × 30.00 + 35 + 25 + 10 = 84.25; 84.25 / 0.55 = 153.18.
         SvgFile file = new(new PricePicture(new PriceEstimate(Book, Job)).ToSvg(new PictureStyle { Theme = PictureTheme.Light,
             Width = width }));
         (double From, double To)[] bars = Bars(file);
-        (double, double)[] expected = [(0, 14.40), (14.40, 49.40), (49.40, 74.40), (74.40, 84.40), (0, 84.40), (84.40, 153.45),
-            (0, 153.45), (0, 153.45)];
+        (double, double)[] expected = [(0, 14.25), (14.25, 49.25), (49.25, 74.25), (74.25, 84.25), (0, 84.25), (84.25, 153.18),
+            (0, 153.18), (0, 153.18)];
         Assert.Equal(expected.Length, bars.Length);
         for (int i = 0; i < bars.Length; i++)
         {
@@ -49,7 +49,7 @@ public class PricePictureTests
             Assert.Equal(expected[i].Item2, bars[i].To, 0.35);
         }
 
-        foreach (string amount in (string[])["14.40", "+35.00", "+25.00", "+10.00", "84.40", "+69.05", "153.45"])
+        foreach (string amount in (string[])["14.25", "+35.00", "+25.00", "+10.00", "84.25", "+68.93", "153.18"])
         {
             Assert.Contains(file.Texts, text => text.Words == amount);
         }
@@ -84,25 +84,25 @@ public class PricePictureTests
     public void Labour_and_materials_are_the_sums_of_their_lines()
     {
         string words = new PricePicture(Plans.Rooms).Describe(DisplayUnits.Si);
-        Assert.Contains("labour " + Plans.Rooms.Price!.CostLines.Where(line => line.Unit == "h" && line.Category != LineCategory.Overhead)
-            .Sum(line => line.Amount).ToString("0.00", CultureInfo.InvariantCulture), words, StringComparison.Ordinal);
-        Assert.Contains("materials " + Plans.Rooms.Price.CostLines.Where(line => line.Unit == "kit").Sum(line => line.Amount)
+        Assert.Contains("labour " + Plans.Rooms.Price!.Lines.Where(line => line.Category == LineCategory.Labour)
+            .Sum(line => line.Cost).ToString("0.00", CultureInfo.InvariantCulture), words, StringComparison.Ordinal);
+        Assert.Contains("materials " + Plans.Rooms.Price.Lines.Where(line => line.Unit == LineUnit.Kit).Sum(line => line.Cost)
             .ToString("0.00", CultureInfo.InvariantCulture), words, StringComparison.Ordinal);
-        Assert.Contains("sales tax " + Plans.Rooms.Price.Tax!.Value.ToString("0.00", CultureInfo.InvariantCulture), words,
+        Assert.Contains("tax " + Plans.Rooms.Price.Tax!.Value.ToString("0.00", CultureInfo.InvariantCulture), words,
             StringComparison.Ordinal);
     }
 
     [Fact]
     public void A_discount_below_cost_is_a_loss_and_goes_back()
     {
-        SvgFile file = new(new PricePicture(new PriceEstimate(Book, Job with { Discount = Ratio.FromPercent(60) }))
+        SvgFile file = new(new PricePicture(new PriceEstimate(Book, Job with { Discount = Discount.Of(Ratio.FromPercent(60)) }))
             .ToSvg(new PictureStyle { Theme = PictureTheme.Light }));
         (double From, double To)[] bars = Bars(file);
 
-        // 60 % of 153.45 is 92.07, which leaves 61.38, 23.02 below cost.
-        Assert.Contains(file.Texts, text => text.Words == "-92.07");
-        Assert.Contains("a loss of 23.02", file.AllWords, StringComparison.Ordinal);
-        Assert.Contains(bars, bar => Math.Abs(bar.From - 61.38) < 0.4 && Math.Abs(bar.To - 153.45) < 0.4);
+        // 60 % of 153.18 is 91.91, which leaves 61.27, 22.98 below cost.
+        Assert.Contains(file.Texts, text => text.Words == "-91.91");
+        Assert.Contains("a loss of 22.98", file.AllWords, StringComparison.Ordinal);
+        Assert.Contains(bars, bar => Math.Abs(bar.From - 61.27) < 0.4 && Math.Abs(bar.To - 153.18) < 0.4);
     }
 
     [Fact]

@@ -1,6 +1,7 @@
 using System;
 using System.Collections.Generic;
 using System.Linq;
+using Refinish.Fixtures;
 using Refinish.Jobs;
 
 namespace Refinish.Json.Shapes;
@@ -10,7 +11,9 @@ internal static class PlanResults
 {
     private static readonly FieldsShape<FixtureHandover> FixtureHandover = new Fields<FixtureHandover>("fixtureHandover")
         .Show("id", Scalars.Text, fixture => fixture.Procedure.Fixture.Id)
+        .Show("begun", Times.Instant, fixture => fixture.Begun)
         .Show("waterFrom", Times.Instant.OrNull(), fixture => fixture.WaterFrom)
+        .Show("daysOutOfUse", Scalars.Count.OrNull(), fixture => fixture.DaysOutOfUse)
         .Show("coatingReady", Times.Instant.OrNull(), fixture => fixture.CoatingReady)
         .Show("caulkReady", Times.Instant, fixture => fixture.CaulkReady)
         .Show("drainTrimReady", Times.Instant, fixture => fixture.DrainTrimReady)
@@ -25,7 +28,9 @@ internal static class PlanResults
 
     private static readonly FieldsShape<Handover> Handover = new Fields<Handover>("handover")
         .Show("fixtures", CommonShapes.List(FixtureHandover), handover => handover.Fixtures)
+        .Show("begun", Times.Instant, handover => handover.Begun)
         .Show("waterFrom", Times.Instant.OrNull(), handover => handover.WaterFrom)
+        .Show("daysOutOfUse", Scalars.Count.OrNull(), handover => handover.DaysOutOfUse)
         .Show("fullCure", Times.Instant.OrNull(), handover => handover.FullCure)
         .Show("handedOver", Times.Instant, handover => handover.HandedOver)
         .Show("warrantyUntil", Times.Instant, handover => handover.WarrantyUntil)
@@ -54,6 +59,49 @@ internal static class PlanResults
         .Show("source", CommonShapes.Source, condition => condition.Source)
         .AsResults();
 
+    private static readonly FieldsShape<LikelySlip> Slip = new Fields<LikelySlip>("likelySlip")
+        .Show("slip", new WordShape<ReadingSlip>(), slip => slip.Slip)
+        .Show("isUnitMixUp", Scalars.YesNo, slip => slip.IsUnitMixUp)
+        .Show("meant", Results.Amount, slip => new Amount(slip.Meant.Meters, Measure.Length))
+        .AsResults();
+
+    private static readonly FieldsShape<Doubt> Doubt = new Fields<Doubt>("doubt")
+        .Show("id", Scalars.Text, doubt => doubt.Id)
+        .Show("kind", new WordShape<DoubtKind>(), doubt => doubt.Kind)
+        .Show("about", Scalars.Text, doubt => doubt.About)
+        .Show("reading", Scalars.Text.OrNull(), doubt => doubt.Reading)
+        .Show("subject", Scalars.Text, doubt => doubt.Subject)
+        .Show("value", Results.Amount.OrNull(), doubt => Amount.Of(doubt.Value, doubt.Measure))
+        .Show("least", Results.Amount.OrNull(), doubt => Amount.Of(doubt.Least, doubt.Measure))
+        .Show("greatest", Results.Amount.OrNull(), doubt => Amount.Of(doubt.Greatest, doubt.Measure))
+        .Show("slips", CommonShapes.List(Slip), doubt => doubt.Slips)
+        .Show("isUnitMixUp", Scalars.YesNo, doubt => doubt.IsUnitMixUp)
+        .Show("sentence", Results.Sentence, doubt => doubt.Sentence)
+        .Show("remedy", Scalars.Text, doubt => doubt.Remedy)
+        .Show("source", CommonShapes.Source, doubt => doubt.Source)
+        .AsResults();
+
+    private static readonly FieldsShape<AreaRange> Range = new Fields<AreaRange>("areaRange")
+        .Show("least", Results.Area, range => range.Least.SquareMeters)
+        .Show("likely", Results.Area, range => range.Likely.SquareMeters)
+        .Show("greatest", Results.Area, range => range.Greatest.SquareMeters)
+        .AsResults();
+
+    private static readonly FieldsShape<OpenReading> Open = new Fields<OpenReading>("openReading")
+        .Show("name", Scalars.Text, reading => reading.Name)
+        .Show("isTaken", Scalars.YesNo, reading => reading.IsTaken)
+        .Show("areaAtLeast", Results.Area, reading => reading.AreaAtLeast.SquareMeters)
+        .Show("areaAtGreatest", Results.Area, reading => reading.AreaAtGreatest.SquareMeters)
+        .Show("narrowing", Results.Area, reading => reading.Narrowing.SquareMeters)
+        .Show("source", CommonShapes.Source, reading => reading.Source)
+        .AsResults();
+
+    private static readonly FieldsShape<NextReading> Next = new Fields<NextReading>("nextReading")
+        .Show("fixture", Scalars.Text, next => next.Fixture)
+        .Show("range", Range, next => next.Range)
+        .Show("reading", Open, next => next.Reading)
+        .AsResults();
+
     private static readonly FieldsShape<PlannedCaution> Caution = new Fields<PlannedCaution>("plannedCaution")
         .Show("code", Scalars.Text, planned => planned.Caution.Code)
         .Show("hazard", new WordShape<Hazard>(), planned => planned.Caution.Hazard)
@@ -71,6 +119,8 @@ internal static class PlanResults
         .Show("isPossible", Scalars.YesNo, plan => plan.IsPossible)
         .Show("objections", CommonShapes.List(Objection), plan => plan.Objections)
         .Show("conditions", CommonShapes.List(Condition), plan => plan.Conditions)
+        .Show("doubts", CommonShapes.List(Doubt), plan => plan.Doubts)
+        .Show("nextReadings", CommonShapes.List(Next), plan => plan.NextReadings)
         .Show("protection", CommonShapes.List(AirResults.Protection), plan => plan.Protection)
         .Show("cautions", CommonShapes.List(Caution), plan => plan.Cautions)
         .Show("assumptions", Results.Sentences, plan => plan.Assumptions)
@@ -89,6 +139,7 @@ internal static class PlanResults
         .Show("reserveForAll", Scalars.Money.OrNull(), plan => plan.Costs?.ReserveForAll)
         .Show("comparison", PriceResults.Comparison.OrNull(), plan => plan.Comparison)
         .Show("handover", Handover.OrNull(), plan => plan.Handover)
+        .Show("quote", QuoteResults.Quote.OrNull(), plan => plan.Quote)
         .AsResults();
 
     private static List<OperationResult> Operations(JobPlan plan)

@@ -64,6 +64,16 @@ internal sealed class ShapeResolver : IJsonTypeInfoResolver
         Add(CalendarShapes.Interval);
         Add(CalendarShapes.Shift);
         Add(CalendarShapes.Calendar);
+        Add(TaxShapes.Rate);
+        Add(TaxShapes.Exemption);
+        Add(TaxShapes.HostCode);
+        Add(TaxShapes.Extra);
+        Add(QuoteShapes.Discount);
+        Add(QuoteShapes.Stage);
+        Add(QuoteShapes.Terms);
+        Add(QuoteShapes.Deposit);
+        Add(ShopShapes.OvertimeStep);
+        Add(ShopShapes.Overtime);
         Add(PriceShapes.Material);
         Add(PriceShapes.Option);
         Add(PriceShapes.Book);
@@ -88,6 +98,7 @@ internal sealed class ShapeResolver : IJsonTypeInfoResolver
         Add(JobShapes.Efficiency);
         Add(JobShapes.Option);
         Add(JobShapes.Fixture);
+        Add(JobShapes.Alternative);
         Add(JobShapes.Days);
         Add(JobShapes.Kit);
         Add(JobShapes.Job);
@@ -105,6 +116,7 @@ internal sealed class ShapeResolver : IJsonTypeInfoResolver
         AddStruct(Quantities.Tape);
         AddStruct(Quantities.Area);
         AddStruct(Quantities.Liquid);
+        AddStruct(Quantities.Material);
         AddStruct(Quantities.Mass);
         AddStruct(Quantities.Density);
         AddStruct(Quantities.Percent);
@@ -136,6 +148,9 @@ internal sealed class ShapeResolver : IJsonTypeInfoResolver
         Add(new KindShape<IFixture, Countertop>(FixtureShapes.Fixture));
         Add(new KindShape<IFixture, FlatPanel>(FixtureShapes.Fixture));
         Add(new KindShape<IFixture, TiledSurround>(FixtureShapes.Fixture));
+        Add(new KindShape<IFixture, RoughFixture>(FixtureShapes.Fixture));
+        Add(RoughShapes.Taken);
+        Add(RoughShapes.Assumption);
         Add(TubShapes.Recessed);
         Add(TubShapes.Freestanding);
         Add(TubShapes.Oval);

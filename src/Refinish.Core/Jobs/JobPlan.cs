@@ -4,6 +4,7 @@ using System.Linq;
 using Refinish.Air;
 using Refinish.Coatings;
 using Refinish.Estimating;
+using Refinish.Fixtures;
 using UnitsNet;
 
 namespace Refinish.Jobs;
@@ -66,6 +67,12 @@ public sealed class JobPlan
     /// <summary>What the customer is told and what is kept; of the planned fixtures; <see langword="null"/> while anything is objected to other than a fixture that is left out.</summary>
     public Handover? Handover { get; }
 
+    /// <summary>
+    /// The quote for the customer, of the planned fixtures; <see langword="null"/> without a price, or while anything is objected to other than a fixture that
+    /// is left out: <see cref="Objections"/> then says why.
+    /// </summary>
+    public CustomerQuote? Quote => field ??= Handover is not null && Price is { IsComplete: true } ? new CustomerQuote(this) : null;
+
     /// <summary>The operations; empty when no fixture is planned.</summary>
     public IReadOnlyList<Operation> Operations => Work?.Operations ?? ValueList<Operation>.Empty;
 
@@ -83,6 +90,18 @@ public sealed class JobPlan
 
     /// <summary>What has to be done or found out before the plan holds, though nothing stands in its way.</summary>
     public IReadOnlyList<PlanCondition> Conditions => field ??= new ValueList<PlanCondition>(PlanConditions.Of(this));
+
+    /// <summary>
+    /// What about the readings is not what such fixtures are: of each fixture, of each against its defects, its room and what stands beside it. No doubt
+    /// stands in the way of a plan; a mix-up of units is among the <see cref="Conditions"/> too. An empty list does not say that the readings are right.
+    /// </summary>
+    public IReadOnlyList<Doubt> Doubts => field ??= new ValueList<Doubt>(PlanDoubts.Of(Job));
+
+    /// <summary>
+    /// The reading of each planned rough fixture that is worth taking next, by the area that is coated, the one that narrows its area most first; empty when every
+    /// fixture was measured. <see cref="JobRange.NextReading"/> says it by the price.
+    /// </summary>
+    public IReadOnlyList<NextReading> NextReadings => field ??= new ValueList<NextReading>(NextReading.Of(this));
 
     /// <summary>
     /// Volatile organic compounds of each product by its id, as applied and at the maker's greatest reducer, against the limit of the shop; where

@@ -58,6 +58,11 @@ public sealed record PaymentStage
                 + "; allowed: 0, or a stage that falls due after completion.", nameof(Days));
     }
 
+    /// <summary>When it falls due, in words, such as <c>14 days after completion</c>.</summary>
+    public string When => Due == PaymentDue.AfterCompletion
+        ? Figures.Fixed(Days, 0) + (Days == 1 ? " day" : " days") + " after completion"
+        : InWords(Due);
+
     internal decimal? Fraction { get; }
 
     /// <summary>A share of the total with tax, rounded down to the currency or to its coin.</summary>
@@ -66,17 +71,20 @@ public sealed record PaymentStage
     /// <param name="share">Share, more than 0 and at most 100 %.</param>
     /// <returns>The stage.</returns>
     /// <exception cref="ArgumentException"><paramref name="id"/> is no identity.</exception>
-    /// <exception cref="ArgumentOutOfRangeException"><paramref name="share"/> is outside its range, or <paramref name="due"/> is not a named value.</exception>
+    /// <exception cref="ArgumentOutOfRangeException"><paramref name="share"/> is outside its range, or <paramref name="due"/> is not a
+    /// named value.</exception>
     public static PaymentStage OfShare(string id, PaymentDue due, Ratio share) =>
         new(id, due, Money.Fraction(share, Bounds.Positive(Measure.Percent, 1), nameof(share)), null);
 
     /// <summary>An amount with tax.</summary>
     /// <param name="id">Identity, unique within the terms.</param>
     /// <param name="due">When it falls due.</param>
-    /// <param name="amount">Amount in the currency of the price book, more than 0 and at most 10⁹. Whether it fits the currency and the total shows when it is quoted.</param>
+    /// <param name="amount">Amount in the currency of the price book, more than 0 and at most 10⁹. Whether it fits the currency and the
+    /// total shows when it is quoted.</param>
     /// <returns>The stage.</returns>
     /// <exception cref="ArgumentException"><paramref name="id"/> is no identity.</exception>
-    /// <exception cref="ArgumentOutOfRangeException"><paramref name="amount"/> is outside its range, or <paramref name="due"/> is not a named value.</exception>
+    /// <exception cref="ArgumentOutOfRangeException"><paramref name="amount"/> is outside its range, or <paramref name="due"/> is not a
+    /// named value.</exception>
     public static PaymentStage OfAmount(string id, PaymentDue due, decimal amount) =>
         new(id, due, null, Money.Amount(amount, nameof(amount), zeroAllowed: false));
 
@@ -94,11 +102,7 @@ public sealed record PaymentStage
         + (Fraction is decimal share ? Measure.Percent.Format((double)share)
             : Amount is decimal amount ? amount.ToString(CultureInfo.InvariantCulture)
             : "the rest")
-        + " " + WhenInWords();
-
-    internal string WhenInWords() => Due == PaymentDue.AfterCompletion
-        ? Figures.Fixed(Days, 0) + (Days == 1 ? " day" : " days") + " after completion"
-        : InWords(Due);
+        + " " + When;
 
     /// <summary>Whether it falls due before another.</summary>
     internal bool IsBefore(PaymentStage other) => Due == other.Due ? Days < other.Days : Due < other.Due;

@@ -1,4 +1,5 @@
 using System;
+using System.Linq;
 using Refinish.Air;
 using Refinish.Coatings;
 using Refinish.Colours;
@@ -51,6 +52,13 @@ internal static class EveryShop
             [new DateTime(2027, 3, 29)]),
         Prices = Shop.Generic.Prices with
         {
+            Materials =
+            [
+                .. Shop.Generic.Prices.Materials, new("grout", Mass.FromPounds(10), 9.5m), new("film", Area.FromSquareFeet(400), 12m),
+                new("tape", Length.FromFeet(180), 4m), new("disc", MaterialAmount.FromPieces(50), 21m),
+                .. new[] { LineUnit.Each, LineUnit.UsQuart, LineUnit.Gram, LineUnit.Metre, LineUnit.SquareFoot }
+                    .Select(unit => MaterialPrice.Loose("loose", unit, 0.125m)),
+            ],
             OverheadOfDirectCost = Ratio.FromPercent(3), Taxes = [new("sales", "sales tax", Ratio.FromPercent(7.25))], CashStep = 0.05m,
             Options =
             [
@@ -74,6 +82,13 @@ internal static class EveryShop
         },
         Guns = 2,
         Labour = [Standard, Repair, .. LabourStandards.Generic],
+        Overtime = new OvertimeRule
+        {
+            Daily = [new OvertimeStep(TimeSpan.FromHours(7.5), 1.25m), new OvertimeStep(TimeSpan.FromHours(11), 2m)],
+            Weekly = [new OvertimeStep(TimeSpan.FromHours(38), 1.5m)],
+            WeekStarts = DayOfWeek.Saturday,
+            Source = Source.Invented("for a test"),
+        },
         Chemicals =
         [
             new PrepChemical
@@ -92,7 +107,7 @@ internal static class EveryShop
             new DefectMaterial
             {
                 Repairs = DefectKind.RustSpot, Work = WorkKind.SpotPrime, Item = "spot-primer", Name = "spot primer", Each = Volume.FromMilliliters(5),
-                    Coverage = SpreadingRate.FromSquareFeetPerUsGallon(67),
+                    Coverage = SpreadingRate.FromSquareFeetPerUsGallon(67), Density = Density.FromGramsPerMilliliter(1.3),
                 Source = Source.FromMemory("a guess"),
             },
         ],
@@ -126,6 +141,7 @@ internal static class EveryShop
                 AsOf = "2026", Standing = Standing.Supplied, Source = Source.Supplied("a sheet"),
             },
         ],
+        DepositLimit = new DepositLimit(Ratio.FromPercent(10), 1000m, Source.Invented("a limit for this test")) { Until = PaymentDue.OnAcceptance },
         VocLimit = new VocLimit
         {
             Jurisdiction = "here", Rule = "a rule (invented)", Category = "tub and tile", EffectiveFrom = "2026-01-01",

@@ -118,7 +118,7 @@ internal static class Examples
             Closed = [new TimeInterval(new DateTimeOffset(2027, 3, 4, 0, 0, 0, TimeSpan.FromHours(1)),
                 new DateTimeOffset(2027, 3, 5, 0, 0, 0, TimeSpan.FromHours(1)))],
         },
-        Fixtures = [.. Tapes.Every().Select(EveryFixture.Of)],
+        Fixtures = [.. Tapes.Every().Concat(EveryFixture.Rough).Select(EveryFixture.Of)],
         Days = [new DayRequest([new DateTime(2027, 3, 2), new DateTime(2027, 3, 3)], ["bath-3/inspect"])],
         Changes =
         [
@@ -132,7 +132,32 @@ internal static class Examples
         ],
         Stock = [new OpenedKit(GenericCatalogue.EpoxyPrimer, Volume.FromMilliliters(400), Volume.FromMilliliters(100),
             new DateTimeOffset(2027, 2, 1, 9, 0, 0, TimeSpan.FromHours(1)))],
+        Terms = Terms(),
+        Alternatives =
+        [
+            new JobAlternative { Id = "white", Name = "the tub in white", Fixtures = [EveryFixture.Of(Tapes.Every()[0], 0)], LeftOut = [EveryFixture.Of(Tapes.Every()[1], 1).Id] },
+        ],
         Replacement = Replacement(),
+    };
+
+    public static QuoteTerms Terms() => new()
+    {
+        Number = "Q-1042",
+        Revision = "B",
+        Issued = new DateTimeOffset(2027, 2, 20, 9, 30, 0, TimeSpan.FromHours(1)),
+        ValidFor = 30,
+        Discount = Discount.Of(Ratio.FromPercent(5)) with { Reason = "neighbours", MayUndercutMinimum = true },
+        Exemption = new TaxExemption("public body (invented)"),
+        HoldMargin = true,
+        Payments =
+        [
+            PaymentStage.OfShare("deposit", PaymentDue.OnAcceptance, Ratio.FromPercent(10)) with { Name = "deposit against the calendar" },
+            PaymentStage.OfAmount("goods", PaymentDue.AtStart, 120.50m) with { Name = "goods delivered" },
+            PaymentStage.OfAmount("later", PaymentDue.AfterCompletion, 10m) with { Days = 7 },
+            PaymentStage.OfShare("much-later", PaymentDue.AfterCompletion, Ratio.FromPercent(2)) with { Days = 14 },
+            PaymentStage.OfRest("rest", PaymentDue.AfterCompletion) with { Name = "the rest", Days = 30 },
+        ],
+        PricesShown = PricesShown.WithTax,
     };
 
     public static RoomClimate Held() =>

@@ -25,6 +25,15 @@ public class ObjectionTests
         [ObjectionKind.FixtureLeftOut] = (
             () => With(fixture => fixture with { Survey = fixture.Survey with { Defects = [new Perforation(Length.FromMillimeters(12))] } }),
             "FixtureLeftOut/tub", "tub", "structural repair first"),
+        [ObjectionKind.Payment] = (
+            () => Job with
+            {
+                Terms = new QuoteTerms
+                {
+                    Payments = [PaymentStage.OfAmount("deposit", PaymentDue.OnAcceptance, 99_999m), PaymentStage.OfRest("rest", PaymentDue.OnCompletion)],
+                },
+            },
+            "Payment/deposit", "deposit", "99999 USD; allowed: at most "),
         [ObjectionKind.Order] = (() => Job with { Changes = [OperationChange.Move("bath/mask", "bath/set-up")] },
             "Order/bath/mask/bath/clear", "bath/mask", "Move it behind them."),
         [ObjectionKind.SprayWindow] = (
@@ -52,7 +61,7 @@ public class ObjectionTests
         [ObjectionKind.Price] = (
             () => Job with { Shop = Job.Shop with { Prices = Job.Shop.Prices with { Materials = [.. Job.Shop.Prices.Materials.Where(price =>
                 price.Item != "epoxy-filler")] } } },
-            "Price/material/epoxy-filler", "material/epoxy-filler", "no kit of it in the price book"),
+            "Price/material/epoxy-filler", "material/epoxy-filler", "no price of it in the price book"),
         [ObjectionKind.OutOfRange] = (() => With(fixture => fixture with { Fixture = new GrownFixture(fixture.Fixture, 300),
             Options = [] }), "OutOfRange/occupied/work", "occupied", "allowed: "),
     };

@@ -23,6 +23,9 @@ internal sealed class WorkBuilder(WorkList work)
 
     public Dictionary<string, RoomCourse> Courses { get; } = new(StringComparer.Ordinal);
 
+    /// <summary>What each room gave.</summary>
+    public Dictionary<string, RoomResult> Rooms { get; } = new(StringComparer.Ordinal);
+
     public WorkList Work => work;
 
     public Shop Shop => work.Shop;
@@ -36,21 +39,26 @@ internal sealed class WorkBuilder(WorkList work)
             Procedure[] here = [.. work.Procedures.Where(procedure => procedure.Fixture.Room == room.Id).OrderBy(procedure => procedure.Fixture.Id, StringComparer.Ordinal)];
             if (here.Length > 0)
             {
-                RoomCourse course = new(room.Climate, work.Start, Shop.Calendar);
+                RoomResult? known = work.Rooms.TryGetValue(room.Id, out RoomResult? found) ? found : null;
+                RoomCourse course = known?.Course ?? new RoomCourse(room.Climate, work.Start, Shop.Calendar);
                 Courses.Add(room.Id, course);
-                Build(room, course, here);
+                if (known?.Part.Holds(work.Needs) == true)
+                {
+                    known.Part.AddTo(this);
+                    Rooms.Add(room.Id, known);
+                    continue;
+                }
+
+                (int, int, int, int) before = Count;
+                RoomMemo memo = new(known?.Memo);
+                Build(room, course, here, memo);
+                Rooms.Add(room.Id, new RoomResult(course, new RoomPart(this, before), memo));
             }
         }
 
         if (LabourStandards.For(WorkKind.Travel, Shop.Labour) is null)
         {
             Gap(LabourGap.NoStandard("travel", WorkKind.Travel));
-        }
-
-        // Driving and cleaning the gun go by the piece, and nobody knows their area.
-        foreach (LabourStandard standard in Shop.Labour.Where(one => one.Work is WorkKind.Travel or WorkKind.CleanGun && one.PerSquareMeter.Maximum > 0))
-        {
-            Gap(new LabourGap(work.Premises.Id, standard.Code, "The labour standard " + standard + " has a rate by area, and its work is counted, not measured by area; give it a rate by unit."));
         }
 
         foreach (LabourGap gap in work.Procedures.SelectMany(procedure => procedure.LabourGaps))
@@ -80,7 +88,34 @@ internal sealed class WorkBuilder(WorkList work)
     public void Wait(string before, string after, TimeSpan? least, TimeSpan? most, string reason) =>
         Waits.Add(new StepLag(before, after, CarefulTime.Up(least ?? TimeSpan.Zero), most is TimeSpan time ? CarefulTime.Down(time) : null, reason));
 
-    private void Build(SiteRoom room, RoomCourse course, Procedure[] here)
+    private (int Operations, int Waits, int Runs, int Objections) Count => (Operations.Count, Waits.Count, Runs.Count, Objections.Count);
+
+    private void Build(SiteRoom room, RoomCourse course, Procedure[] here, RoomMemo memo)
+    {
+        if (memo.Preparation is (RoomPart prepared, Dictionary<string, double> known))
+        {
+            prepared.AddTo(this);
+            new CoatBuilder(this, room, course, here, known, memo).Build();
+        }
+        else
+        {
+            (int, int, int, int) before = Count;
+            Dictionary<string, double> surfaces = Prepare(room, course, here);
+            memo.Preparation = (new RoomPart(this, before), surfaces);
+            new CoatBuilder(this, room, course, here, surfaces, memo).Build();
+        }
+
+        foreach (WorkKind kind in WorkOrder.AfterCoats)
+        {
+            Together(room, here, kind, string.Empty);
+        }
+
+        AfterWaits(room, here);
+        RoomWatch.Over(this, room, course, memo);
+    }
+
+    // Everything before the first coat; returns the temperature of each fixture's surface.
+    private Dictionary<string, double> Prepare(SiteRoom room, RoomCourse course, Procedure[] here)
     {
         SetUp(room, here);
         Dictionary<string, double> surfaces = new(StringComparer.Ordinal);
@@ -123,14 +158,7 @@ internal sealed class WorkBuilder(WorkList work)
             new PrepWaits(this, room, course, part, suffix, surfaces).Add();
         }
 
-        new CoatBuilder(this, room, course, here, surfaces).Build();
-        foreach (WorkKind kind in WorkOrder.AfterCoats)
-        {
-            Together(room, here, kind, string.Empty);
-        }
-
-        AfterWaits(room, here);
-        RoomWatch.Over(this, room, course);
+        return surfaces;
     }
 
     private void SetUp(SiteRoom room, Procedure[] here)
@@ -178,7 +206,8 @@ internal sealed class WorkBuilder(WorkList work)
             {
                 if (option.Kind == FixtureOptionKind.Work && option.After == kind)
                 {
-                    Operations.Add(option.Operation! with { Room = option.Operation!.Room ?? room.Id, Fixtures = [procedure.Fixture.Id] });
+                    Operation own = option.Operation! with { Room = option.Operation!.Room ?? room.Id, Fixtures = [procedure.Fixture.Id] };
+                    Operations.Add(OwnHours.Of(own, Shop, work.Procedures));
                 }
             }
         }
