@@ -23,7 +23,7 @@ internal static class JobInputs
     private static readonly (string Name, Func<Job, object?> Part)[] JobParts =
     [
         ("id", job => job.Id), ("name", job => job.Name), ("start", job => job.Start), ("days", job => job.Days), ("changes", job => new InOrder(job.Changes)),
-        ("stock", job => job.Stock), ("replacement", job => job.Replacement), ("premises.id", job => job.Premises.Id), ("premises.name", job => job.Premises.Name),
+        ("stock", job => job.Stock), ("alternatives", job => job.Alternatives), ("replacement", job => job.Replacement), ("premises.id", job => job.Premises.Id), ("premises.name", job => job.Premises.Name),
         ("terms.number", job => job.Terms.Number), ("terms.revision", job => job.Terms.Revision), ("terms.issued", job => job.Terms.Issued),
         ("terms.validFor", job => job.Terms.ValidFor), ("terms.discount", job => job.Terms.Discount), ("terms.exemption", job => job.Terms.Exemption),
         ("terms.holdMargin", job => job.Terms.HoldMargin), ("terms.payments", job => new InOrder(job.Terms.Payments)), ("terms.pricesShown", job => job.Terms.PricesShown),
@@ -40,7 +40,8 @@ internal static class JobInputs
         ("spotPrimerWait", shop => shop.SpotPrimerWait), ("longestAfterKey", shop => shop.LongestAfterKey), ("gunCleaningWithin", shop => shop.GunCleaningWithin),
         ("exposureLimits", shop => shop.ExposureLimits), ("vocLimit", shop => shop.VocLimit), ("mistLimit", shop => shop.MistLimit),
         ("mistLimitSource", shop => shop.MistLimitSource), ("airborneFraction", shop => shop.AirborneFraction), ("filmTimeConstant", shop => shop.FilmTimeConstant),
-        ("flashOfLanded", shop => shop.FlashOfLanded), ("hidingTolerance", shop => shop.HidingTolerance),
+        ("flashOfLanded", shop => shop.FlashOfLanded), ("hidingTolerance", shop => shop.HidingTolerance), ("overtime", shop => shop.Overtime),
+        ("depositLimit", shop => shop.DepositLimit),
     ];
 
     private static readonly (string Name, Func<PriceBook, object?> Part)[] BookParts =
