@@ -70,7 +70,7 @@ public class CompareTests
     public void A_price_is_named_by_item_and_size()
     {
         Job after = Bathroom with { Shop = Bathroom.Shop with { Prices = Bathroom.Shop.Prices with { Materials =
-            [.. Bathroom.Shop.Prices.Materials.Select(price => price is { Item: "epoxy-primer", Size.Milliliters: < 1000 }
+            [.. Bathroom.Shop.Prices.Materials.Select(price => price.Item == "epoxy-primer" && price.Size.In(LineUnit.Millilitre) < 1000
                 ? new MaterialPrice(price.Item, price.Size, 49m) : price).Reverse()] } } };
         ValueChange price = Assert.Single(JobJson.Compare(Bathroom, after));
         Assert.Equal("$.shop.prices.materials[?@.item=='epoxy-primer' && @.size.value==750 && @.size.unit=='mL'].price", price.Path);

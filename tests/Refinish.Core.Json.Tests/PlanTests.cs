@@ -87,8 +87,8 @@ public class PlanTests
             results.GetProperty("schedule").GetProperty("paid").GetProperty("paid").GetProperty("value").GetDouble(), 1e-9);
         Assert.Equal(plan.Price.Lines.Select(line => line.Id),
             results.GetProperty("price").GetProperty("lines").EnumerateArray().Select(Id));
-        Assert.Equal(plan.Costs!.ByFixture!.Parts.Select(part => part.Id),
-            results.GetProperty("netByFixture").GetProperty("parts").EnumerateArray().Select(Id));
+        Assert.Equal(plan.Quote!.Fixtures.Select(fixture => fixture.Id),
+            results.GetProperty("quote").GetProperty("fixtures").EnumerateArray().Select(Id));
 
         static string? Id(JsonElement item) => item.GetProperty("id").GetString();
     }

@@ -134,7 +134,6 @@ internal static class PlanResults
         .Show("exposure", CommonShapes.List(AirResults.Day), plan => plan.Exposure)
         .Show("price", PriceResults.Price.OrNull(), plan => plan.Price)
         .Show("draws", CommonShapes.List(PriceResults.Draw), plan => plan.Costs?.Draws ?? [])
-        .Show("netByFixture", PriceResults.ByFixture.OrNull(), plan => plan.Costs?.ByFixture)
         .Show("reserve", PriceResults.Reserve.OrNull(), plan => plan.Costs?.Reserve)
         .Show("reserveForAll", Scalars.Money.OrNull(), plan => plan.Costs?.ReserveForAll)
         .Show("comparison", PriceResults.Comparison.OrNull(), plan => plan.Comparison)

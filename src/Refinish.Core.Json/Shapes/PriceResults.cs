@@ -63,12 +63,6 @@ internal static class PriceResults
         .Show("leftOver", Results.Amount, purchase => MaterialAmountShape.Result(purchase.LeftOver))
         .AsResults();
 
-    private static readonly FieldsShape<FixturePrice> Part = new Fields<FixturePrice>("fixturePrice")
-        .Show("id", Scalars.Text, part => part.Id)
-        .Show("name", Scalars.Text, part => part.Cost.Name)
-        .Show("amount", Scalars.Money, part => part.Amount)
-        .AsResults();
-
     public static FieldsShape<PriceEstimate> Price { get; } = new Fields<PriceEstimate>("priceEstimate")
         .Show("currency", CurrencyShape.Only, price => price.Book.Currency)
         .Show("isComplete", Scalars.YesNo, price => price.IsComplete)
@@ -91,12 +85,6 @@ internal static class PriceResults
         .Show("realisedMarkup", Results.Percent.OrNull(), price => price.RealisedMarkup?.DecimalFractions)
         .Show("netAgainstCost", Results.Comparison, price => price.NetAgainstCost)
         .Show("cautions", Results.CautionCodes, price => price.Cautions)
-        .AsResults();
-
-    public static FieldsShape<PriceByFixture> ByFixture { get; } = new Fields<PriceByFixture>("priceByFixture")
-        .Show("price", Scalars.Money, net => net.Price)
-        .Show("sharedCost", Scalars.Money, net => net.SharedCost)
-        .Show("parts", CommonShapes.List(Part), net => net.Parts)
         .AsResults();
 
     public static FieldsShape<RefinishOrReplace> Comparison { get; } = new Fields<RefinishOrReplace>("refinishOrReplace")

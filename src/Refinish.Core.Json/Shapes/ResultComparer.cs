@@ -14,7 +14,7 @@ internal static class ResultComparer
     /// </summary>
     private const double Tolerance = 1e-9;
 
-    private static readonly string[] Money = ["$.results.price", "$.results.netByFixture", "$.results.reserve", "$.results.comparison"];
+    private static readonly string[] Money = ["$.results.price", "$.results.reserve", "$.results.comparison"];
     private static readonly string[] Time = ["$.results.schedule", "$.results.handover", "$.results.operations", "$.results.runs", "$.results.waits"];
 
     public static IReadOnlyList<ValueChange> Compare(JsonElement stored, JsonElement now) =>

@@ -80,28 +80,6 @@ public sealed class JobCosts
     /// <summary>Cost and price, or what the price book lacks.</summary>
     public PriceEstimate Price { get; }
 
-    /// <summary>
-    /// The net price by fixture: each bears what its own lines cost and its consumables, and a part of everything else by coated area;
-    /// <see langword="null"/> without a price.
-    /// </summary>
-    public PriceByFixture? ByFixture
-    {
-        get
-        {
-            if (Price is not { Net: decimal net, Cost: decimal cost } || cost <= 0)
-            {
-                return null;
-            }
-
-            FixtureCost[] own = [.. Schedule.Work.Procedures.Select(procedure => new FixtureCost(
-                procedure.Fixture.Id,
-                procedure.Fixture.Name,
-                (Price.Book.ConsumablesPerFixture ?? 0) + Price.Lines.Where(line => line.Fixture == procedure.Fixture.Id).Sum(line => line.Cost),
-                procedure.SquareMeters))];
-            return new PriceByFixture(net, own, Math.Max(0, cost - own.Sum(fixture => fixture.OwnCost)), Price.Book.Currency);
-        }
-    }
-
     /// <summary>How hours, materials and price follow.</summary>
     /// <returns>The derivation.</returns>
     public Workings Workings()
@@ -111,11 +89,6 @@ public sealed class JobCosts
             .. Draws.Select(draw => draw.Workings()), Reserve.Workings(), Request.Labour.Workings(),
             .. Overtime.People.Select(person => person.Workings()), Price.Workings(),
         ];
-        if (ByFixture is PriceByFixture fixtures)
-        {
-            parts.Add(fixtures.Workings());
-        }
-
         Measure money = Measure.Money(Price.Book.Currency);
         WorkingStep reserve = new(
             "warranty reserve of all planned fixtures", "R",

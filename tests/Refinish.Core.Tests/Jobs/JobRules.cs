@@ -18,7 +18,7 @@ internal static partial class JobRules
     {
         JobPlan plan = job.Plan();
         return plan.Conditions.Count + plan.Cautions.Count + plan.Workings().AllSteps().Count() + plan.ToString().Length
-            + (plan.Costs?.ByFixture?.Parts.Count ?? 0)
+            + (plan.Quote?.Fixtures.Count ?? 0)
             + (plan.Handover?.ToText(DisplayUnits.UsCustomary).Length ?? 0)
             + plan.Objections.Sum(objection => objection.Sentence(DisplayUnits.UsCustomary).Length) + plan.Conditions.Sum(condition =>
                 condition.Sentence(DisplayUnits.UsCustomary).Length) + plan.Doubts.Sum(doubt => doubt.Sentence(DisplayUnits.UsCustomary).Length);
@@ -74,8 +74,8 @@ internal static partial class JobRules
             : price.Lines.Sum(line => line.Cost) != price.Cost ? "the lines cost " + price.Lines.Sum(line => line.Cost)
                 + ", the cost is " + price.Cost
             : price.Lines.Where(line => line.Category is not LineCategory.Tax).Sum(line => line.Price) != price.Net ? "lines before tax are not the net"
-            : plan.Costs!.ByFixture is { } fixtures && fixtures.Parts.Sum(part => part.Amount) != price.Net ? "fixtures are "
-                + fixtures.Parts.Sum(part => part.Amount) + ", the net is " + price.Net
+            : plan.Quote is { } quote && quote.Items.Sum(item => item.Price) != price.Subtotal ? "the items of the quote are "
+                + quote.Items.Sum(item => item.Price) + ", the subtotal is " + price.Subtotal
             : price.Purchases.FirstOrDefault(kit => kit.Bought.In(LineUnit.Litre) < kit.Need.In(LineUnit.Litre) - 1e-6) is { } few ? few.Item
                 + " is bought too little"
             : null;
