@@ -42,7 +42,7 @@ internal sealed record Answer(
             [.. plan.Air.Where(room => room.Hardest is not null).Select(room => new Breathing(room.Room.Id, room.Hardest!.InWords()))],
             [.. plan.Cautions.Select(Caution.Of)],
             quote.Price is { Net: decimal net, Tax: decimal tax, Total: decimal total } price
-                ? new(price.Book.Currency, [.. price.Lines.Select(line => Line.Of(line))], net, tax, total)
+                ? new(price.Book.Currency.Code, [.. price.Lines.Select(line => Line.Of(line))], net, tax, total)
                 : null,
             [.. plan.Schedule?.Operations.Select(operation => Step.Of(operation)) ?? []],
             [.. plan.Schedule?.Windows.Select(Window.Of) ?? []],
@@ -83,10 +83,10 @@ internal sealed record Answer(
 
     internal sealed record PriceOffered(string Currency, IReadOnlyList<Line> Lines, decimal Net, decimal Tax, decimal Total);
 
-    internal sealed record Line(string Id, string? Fixture, string Description, decimal Quantity, string Unit, decimal Rate, decimal Amount)
+    internal sealed record Line(string Id, string? Fixture, string Description, decimal Quantity, string Unit, decimal Price)
     {
         public static Line Of(EstimateLine line) =>
-            new(line.Id, line.Fixture, line.Description, line.Quantity, line.Unit, line.Rate, line.Amount);
+            new(line.Id, line.Fixture, line.Description, line.Quantity, line.Unit.Symbol(), line.Price);
     }
 
     internal sealed record Step(string Id, string Name, string? Room, IReadOnlyList<string> Fixtures, DateTimeOffset Start,

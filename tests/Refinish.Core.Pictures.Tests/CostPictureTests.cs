@@ -59,7 +59,7 @@ public class CostPictureTests
     public void What_lies_above_the_net_price_is_hatched_as_a_loss()
     {
         // The discount brings the net price down to the middle of the cost.
-        EstimateRequest request = Plans.One.Price!.Request with { Discount = Ratio.FromPercent(38) };
+        EstimateRequest request = Plans.One.Price!.Request with { Discount = Discount.Of(Ratio.FromPercent(38)) };
         EstimateRange range = EstimateRange.Of(new PriceEstimate(Plans.One.Price.Book, request), Scenario.Doubts(),
             new SimulationOptions { Trials = 20_000 });
         Assert.InRange(range.ChanceOfLoss.DecimalFractions, 0.2, 0.8);

@@ -36,12 +36,12 @@ public class PricePictureTests
     [InlineData(360)]
     public void Bars_add_up_to_the_published_example(int width)
     {
-        // (0.3 + 4 × 0.45 + 0.75) / 6 = 0.475 h, shown as 0.48; 0.48 h × 30.00 + 35 + 25 + 10 = 84.40; 84.40 / 0.55 = 153.45.
+        // (20 + 4 × 27 + 45) / 6 min = 0.481 h × 30.00 = 14.43; + 35 + 25 + 10 = 84.43; 84.43 / 0.55 = 153.51.
         SvgFile file = new(new PricePicture(new PriceEstimate(Book, Job)).ToSvg(new PictureStyle { Theme = PictureTheme.Light,
             Width = width }));
         (double From, double To)[] bars = Bars(file);
-        (double, double)[] expected = [(0, 14.40), (14.40, 49.40), (49.40, 74.40), (74.40, 84.40), (0, 84.40), (84.40, 153.45),
-            (0, 153.45), (0, 153.45)];
+        (double, double)[] expected = [(0, 14.43), (14.43, 49.43), (49.43, 74.43), (74.43, 84.43), (0, 84.43), (84.43, 153.51),
+            (0, 153.51), (0, 153.51)];
         Assert.Equal(expected.Length, bars.Length);
         for (int i = 0; i < bars.Length; i++)
         {
@@ -49,7 +49,7 @@ public class PricePictureTests
             Assert.Equal(expected[i].Item2, bars[i].To, 0.35);
         }
 
-        foreach (string amount in (string[])["14.40", "+35.00", "+25.00", "+10.00", "84.40", "+69.05", "153.45"])
+        foreach (string amount in (string[])["14.43", "+35.00", "+25.00", "+10.00", "84.43", "+69.08", "153.51"])
         {
             Assert.Contains(file.Texts, text => text.Words == amount);
         }
@@ -83,26 +83,30 @@ public class PricePictureTests
     [Fact]
     public void Labour_and_materials_are_the_sums_of_their_lines()
     {
+        PriceEstimate price = Plans.Rooms.Price!;
         string words = new PricePicture(Plans.Rooms).Describe(DisplayUnits.Si);
-        Assert.Contains("labour " + Plans.Rooms.Price!.CostLines.Where(line => line.Unit == "h" && line.Category != LineCategory.Overhead)
-            .Sum(line => line.Amount).ToString("0.00", CultureInfo.InvariantCulture), words, StringComparison.Ordinal);
-        Assert.Contains("materials " + Plans.Rooms.Price.CostLines.Where(line => line.Unit == "kit").Sum(line => line.Amount)
-            .ToString("0.00", CultureInfo.InvariantCulture), words, StringComparison.Ordinal);
-        Assert.Contains("sales tax " + Plans.Rooms.Price.Tax!.Value.ToString("0.00", CultureInfo.InvariantCulture), words,
-            StringComparison.Ordinal);
+        Assert.Contains("labour " + Sum("labour/", "paid-time/", "overtime"), words, StringComparison.Ordinal);
+        Assert.Contains("materials " + Sum("material/"), words, StringComparison.Ordinal);
+        Assert.Contains("overhead " + Sum("overhead/"), words, StringComparison.Ordinal);
+        Assert.Contains("tax " + (price.Total - price.Net)!.Value.ToString("0.00", CultureInfo.InvariantCulture), words, StringComparison.Ordinal);
+
+        // By what the items are called, where the picture goes by category.
+        string Sum(params string[] items) => price.Lines.Where(line => Array.Exists(items, item => line.Item.StartsWith(item, StringComparison.Ordinal)))
+            .Sum(line => Math.Round(line.Quantity * line.Rate, 2, MidpointRounding.AwayFromZero))
+            .ToString("0.00", CultureInfo.InvariantCulture);
     }
 
     [Fact]
     public void A_discount_below_cost_is_a_loss_and_goes_back()
     {
-        SvgFile file = new(new PricePicture(new PriceEstimate(Book, Job with { Discount = Ratio.FromPercent(60) }))
+        SvgFile file = new(new PricePicture(new PriceEstimate(Book, Job with { Discount = Discount.Of(Ratio.FromPercent(60)) }))
             .ToSvg(new PictureStyle { Theme = PictureTheme.Light }));
         (double From, double To)[] bars = Bars(file);
 
-        // 60 % of 153.45 is 92.07, which leaves 61.38, 23.02 below cost.
-        Assert.Contains(file.Texts, text => text.Words == "-92.07");
-        Assert.Contains("a loss of 23.02", file.AllWords, StringComparison.Ordinal);
-        Assert.Contains(bars, bar => Math.Abs(bar.From - 61.38) < 0.4 && Math.Abs(bar.To - 153.45) < 0.4);
+        // 60 % of 153.51 is 92.11, which leaves 61.40, 23.03 below the cost of 84.43.
+        Assert.Contains(file.Texts, text => text.Words == "-92.11");
+        Assert.Contains("a loss of 23.03", file.AllWords, StringComparison.Ordinal);
+        Assert.Contains(bars, bar => Math.Abs(bar.From - 61.40) < 0.4 && Math.Abs(bar.To - 153.51) < 0.4);
     }
 
     [Fact]
@@ -115,6 +119,32 @@ public class PricePictureTests
         Assert.Contains("up to minimum charge", file.AllWords, StringComparison.Ordinal);
         Assert.Contains(file.Texts, text => text.Words == "268.25");
         Assert.DoesNotContain("rounding", file.AllWords, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void What_the_coins_take_or_give_stands_after_the_total()
+    {
+        PriceEstimate estimate = new(Book with { MinimumCharge = 250m, Taxes = [new("sales", "sales tax", Ratio.FromPercent(7.31))], CashStep = 0.05m }, Job);
+        SvgFile file = new(new PricePicture(estimate).ToSvg(new PictureStyle { Theme = PictureTheme.Light }));
+
+        // 7.31 % of 250 is 18.275, rounded 18.28; 268.28 is paid with 268.30.
+        foreach (string words in (string[])["+18.28", "268.28", "+0.02", "268.30", "payable"])
+        {
+            Assert.Contains(file.Texts, text => text.Words == words);
+        }
+    }
+
+    [Fact]
+    public void Other_trades_and_extras_at_a_fixed_price_are_costs_of_their_own_kind()
+    {
+        ExtraItem plumber = new("plumber", LineCategory.Subcontract, "plumber (invented)", 2, LineUnit.Hour, 40m) { UnitPrice = 60m };
+        SvgFile file = new(new PricePicture(new PriceEstimate(Book, Job with { Extras = [plumber] })).ToSvg(new PictureStyle { Theme = PictureTheme.Light }));
+
+        // 84.43 + 80 = 164.43 cost; 153.51 at margin + 2 × 60 = 273.51, so 109.08 is earned.
+        foreach (string words in (string[])["subcontract", "+80.00", "164.43", "+109.08", "273.51"])
+        {
+            Assert.Contains(file.Texts, text => text.Words == words);
+        }
     }
 
     [Fact]
