@@ -1,6 +1,7 @@
 using System;
 using System.Collections.Generic;
 using System.Linq;
+using System.Numerics;
 
 namespace Refinish.Estimating;
 
@@ -16,44 +17,47 @@ internal static class Apportionment
     /// <param name="step">The smallest amount: a minor unit or a coin.</param>
     public static decimal[] Of(decimal amount, IReadOnlyList<decimal> weights, decimal step)
     {
-        decimal sign = amount < 0 ? -1 : 1;
-        decimal units = Math.Abs(amount) / step;
-        decimal all = weights.Sum();
-        decimal[] parts = new decimal[weights.Count];
-        decimal[] rests = new decimal[weights.Count];
-        decimal left = units;
+        // Whole numbers, because the last digit of a decimal quotient would settle between remainders that are equal.
+        BigInteger units = new(Math.Abs(amount) / step);
+        BigInteger[] shares = Whole(weights);
+        BigInteger all = shares.Aggregate(BigInteger.Add);
+        BigInteger[] parts = new BigInteger[shares.Length];
+        BigInteger[] rests = new BigInteger[shares.Length];
+        BigInteger left = units;
         for (int i = 0; i < parts.Length; i++)
         {
-            decimal exact = all > 0 ? units * (weights[i] / all) : units / parts.Length;
-            parts[i] = Math.Floor(exact);
-            rests[i] = exact - parts[i];
+            parts[i] = BigInteger.DivRem(units * shares[i], all, out rests[i]);
             left -= parts[i];
         }
 
-        // A share that was rounded up to a whole by the last digit of a decimal would leave less than nothing.
-        IOrderedEnumerable<int> order = Enumerable.Range(0, parts.Length).OrderByDescending(i => rests[i]).ThenBy(i => i);
-        foreach (int i in order)
+        foreach (int i in Enumerable.Range(0, parts.Length).OrderByDescending(i => rests[i]).ThenBy(i => i).Take((int)left))
         {
-            if (left <= 0)
-            {
-                break;
-            }
-
             parts[i]++;
-            left--;
         }
 
-        if (left < 0)
+        decimal signed = amount < 0 ? -step : step;
+        return Array.ConvertAll(parts, part => (decimal)part * signed);
+    }
+
+    private static BigInteger[] Whole(IReadOnlyList<decimal> weights)
+    {
+        int places = weights.Max(Places);
+        BigInteger[] whole = new BigInteger[weights.Count];
+        bool any = false;
+        for (int i = 0; i < whole.Length; i++)
         {
-            int most = Enumerable.Range(0, parts.Length).OrderByDescending(i => parts[i]).First();
-            parts[most] += left;
+            whole[i] = Mantissa(weights[i]) * BigInteger.Pow(10, places - Places(weights[i]));
+            any |= !whole[i].IsZero;
         }
 
-        for (int i = 0; i < parts.Length; i++)
-        {
-            parts[i] = sign * parts[i] * step;
-        }
+        return any ? whole : Array.ConvertAll(whole, static _ => BigInteger.One);
+    }
 
-        return parts;
+    private static int Places(decimal number) => (decimal.GetBits(number)[3] >> 16) & 0xFF;
+
+    private static BigInteger Mantissa(decimal number)
+    {
+        int[] bits = decimal.GetBits(number);
+        return new BigInteger(new decimal(bits[0], bits[1], bits[2], false, 0));
     }
 }

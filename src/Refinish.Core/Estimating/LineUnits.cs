@@ -38,16 +38,19 @@ public static class LineUnits
         _ => Guard.Defined(unit, nameof(unit)) == LineUnit.Money ? string.Empty : unit.ToString("G"),
     };
 
-    /// <summary>The code of UN/ECE Recommendation 20 or 21, which electronic invoices by EN 16931 use for units.</summary>
+    /// <summary>The common code of UN/ECE Recommendation 20, which electronic invoices by EN 16931 use for units.</summary>
     /// <param name="unit">The unit.</param>
-    /// <returns>A code such as <c>HUR</c>; <c>C62</c>, one, for what the list has no code for: jobs, trips, fixtures and amounts of money.</returns>
+    /// <returns>A code such as <c>HUR</c>; <c>C62</c>, one, for what the list has no code for: fixtures and amounts of money.</returns>
     /// <exception cref="ArgumentOutOfRangeException"><paramref name="unit"/> is not a named value.</exception>
     public static string ExchangeCode(this LineUnit unit) => Guard.Defined(unit, nameof(unit)) switch
     {
+        LineUnit.Each => "EA",
         LineUnit.Set => "SET",
         LineUnit.Kit => "KT",
         LineUnit.Hour => "HUR",
         LineUnit.Day => "DAY",
+        LineUnit.Job => "E51",
+        LineUnit.Trip => "E54",
         LineUnit.Millilitre => "MLT",
         LineUnit.Litre => "LTR",
         LineUnit.UsFluidOunce => "OZA",

@@ -9,7 +9,7 @@ namespace Refinish;
 /// </summary>
 /// <remarks>
 /// Currencies with 0, 2 or 3 decimals are known. The list's two units of account with 4 decimals (CLF, UYW) and the codes without a minor unit
-/// (gold, special drawing rights, tests) are refused: nobody is paid in them. ISO 4217 list one, minor units, as of January 2026; withdrawn and
+/// (gold, special drawing rights, tests) are refused: nobody is paid in them. ISO 4217 list one, minor units, as of February 2026; withdrawn and
 /// newer codes are refused as unknown.
 /// </remarks>
 /// <example><code>
