@@ -23,6 +23,11 @@ internal static class JobSheet
             paper.Line(condition.About + ": " + condition.Sentence(paper.System) + "; " + condition.Remedy, 0, "FIRST  ");
         }
 
+        foreach (Doubt doubt in plan.Doubts)
+        {
+            paper.Line(doubt.About + ": " + doubt.Sentence(paper.System) + ". " + doubt.Remedy, 0, "DOUBT  ");
+        }
+
         if (plan.Protection.Count > 0)
         {
             ProtectionNeed? worst = plan.Air.Select(room => room.Hardest).OfType<ProtectionNeed>()

@@ -51,6 +51,7 @@ internal sealed record RowExport(RowFate Fate, IReadOnlyList<ExportLine> Lines, 
         [
             .. plan.Objections.Select(objection => new ExportLine(
                 objection.Kind == ObjectionKind.FixtureLeftOut ? "REFUSED" : "OBJECTION", objection.Sentence(DisplayUnits.Si))),
+            .. plan.Doubts.Select(doubt => new ExportLine("DOUBT", doubt.Sentence(DisplayUnits.Si) + ". " + doubt.Remedy)),
             .. plan.Conditions.Select(condition =>
                 new ExportLine("CONDITION", condition.Sentence(DisplayUnits.Si) + ": " + condition.Remedy)),
         ];

@@ -35,6 +35,7 @@ Job job = new()
 JobPlan plan = job.Plan();
 plan.Objections.ToList().ForEach(objection => Console.WriteLine("STOP       " + objection));
 plan.Conditions.ToList().ForEach(condition => Console.WriteLine("FIRST      " + condition));
+plan.Doubts.ToList().ForEach(doubt => Console.WriteLine("DOUBT      " + doubt));
 plan.Protection.ToList().ForEach(need => Console.WriteLine("BREATHING  " + need));
 plan.Air.ToList().ForEach(room => Console.WriteLine("WEAR       at least, since not all can be judged: "
     + (room.Hardest?.InWords() ?? "what the employer's programme names")));

@@ -15,6 +15,7 @@ internal sealed record Answer(
     Area CoatedArea,
     IReadOnlyList<Answer.Objection> Objections,
     IReadOnlyList<Answer.Condition> Conditions,
+    IReadOnlyList<Answer.Doubtful> Doubts,
     IReadOnlyList<string> Protection,
     IReadOnlyList<Answer.Breathing> Respirators,
     IReadOnlyList<Answer.Caution> Cautions,
@@ -38,6 +39,7 @@ internal sealed record Answer(
             [.. quote.InTheWay(DisplayUnits.Si)],
             [.. plan.Conditions.Select(condition =>
                 new Condition(condition.Id, condition.About, condition.Sentence(DisplayUnits.Si), condition.Remedy))],
+            [.. plan.Doubts.Select(doubt => new Doubtful(doubt.Id, doubt.About, doubt.Reading, doubt.Sentence(DisplayUnits.Si), doubt.Remedy))],
             [.. plan.Protection.Select(need => need.ToString())],
             [.. plan.Air.Where(room => room.Hardest is not null).Select(room => new Breathing(room.Room.Id, room.Hardest!.InWords()))],
             [.. plan.Cautions.Select(Caution.Of)],
@@ -56,6 +58,9 @@ internal sealed record Answer(
     internal sealed record Objection(string Id, string About, string Sentence);
 
     internal sealed record Condition(string Id, string About, string Sentence, string Remedy);
+
+    /// <summary>A reading to look at again before the price is told: the form can mark it by its name.</summary>
+    internal sealed record Doubtful(string Id, string About, string? Reading, string Sentence, string Remedy);
 
     /// <summary>What the hardest comparison of a room that can be judged asks of a respirator, and which kinds fall short.</summary>
     internal sealed record Breathing(string Room, string Sentence);

@@ -5,8 +5,10 @@ using System.Linq;
 using System.Reflection;
 using System.Text.Json;
 using System.Text.Json.Nodes;
+using Refinish.Fixtures;
 using Refinish.Jobs;
 using Refinish.Json.Shapes;
+using UnitsNet;
 using Xunit;
 
 namespace Refinish.Json.Tests;
@@ -22,6 +24,7 @@ public class PlanTests
         "CrewSchedule.Found", "CrewSchedule.Objections", "CrewSchedule.Operations", "CrewSchedule.Runs", "CrewSchedule.Site",
         "CrewSchedule.Work", "CrewTurn.Piece", "CrewTurn.Step", "CupPlan.InCup", "CupPlan.Induction", "CupPlan.PotLife",
         "CupPlan.Rules", "CupPlan.Use", "CureForecast.RateFactor", "CureForecast.Shift", "CureForecast.Times",
+        "Doubt.Measure",
         "ExposureComparison.Limit", "ExposureComparison.Solvent", "FillerEstimate.Cautions", "FillerEstimate.Items", "FillerEstimate.NotFilled",
         "FillerEstimate.Policy", "FixtureHandover.Film", "FixtureHandover.Procedure", "FixtureInstruction.Fixture", "FixturePrice.Cost",
         "HidingCoat.Colour", "HidingCoat.LightnessDifference", "HidingCoat.Ratio", "HidingCoat.Reflectance",
@@ -85,6 +88,30 @@ public class PlanTests
             results.GetProperty("netByFixture").GetProperty("parts").EnumerateArray().Select(Id));
 
         static string? Id(JsonElement item) => item.GetProperty("id").GetString();
+    }
+
+    [Fact]
+    public void Doubts_stand_among_the_results_with_their_numbers()
+    {
+        Job job = Examples.Bathroom();
+        FixtureJob panel = job.Fixtures[0] with
+        {
+            Fixture = new FlatPanel(new FlatPanelMeasurements
+            {
+                Length = Length.FromInches(96), Width = Length.FromInches(52.5), ExposedEdge = Length.FromInches(96), EdgeHeight = Length.FromInches(1.5),
+                BacksplashLength = Length.Zero, BacksplashHeight = Length.Zero, BacksplashThickness = Length.Zero, CutOuts = [],
+            }),
+        };
+        JobPlan plan = (job with { Fixtures = [panel] }).Plan();
+        JsonNode results = JsonNode.Parse(PlanJson.Write(plan, new JsonLayout { Units = DisplayUnits.UsCustomary }))!["results"]!;
+        JsonNode doubt = results["doubts"]!.AsArray().Single(one => (string)one!["id"]! == panel.Id + "/reading/Width")!;
+        Assert.Equal(52.5, (double)doubt["value"]!["value"]!, 1e-9);
+        Assert.Equal("in", (string)doubt["value"]!["unit"]!);
+        Assert.Equal(31, (double)doubt["greatest"]!["value"]!, 1e-9);
+        Assert.Equal(["centimetresAsInches", "digitsSwapped"], doubt["slips"]!.AsArray().Select(slip => (string)slip!["slip"]!));
+        Assert.Equal(25.5, (double)doubt["slips"]![1]!["meant"]!["value"]!, 1e-9);
+        Assert.StartsWith("width is 52.5 in; usual is 12 in to 31 in", (string)doubt["sentence"]!, StringComparison.Ordinal);
+        Assert.Contains(results["conditions"]!.AsArray(), condition => (string)condition!["id"]! == panel.Id + "/measure-again");
     }
 
     /// <summary>Cautions stand in full once; everywhere else their codes do, and each code leads to one that is there.</summary>

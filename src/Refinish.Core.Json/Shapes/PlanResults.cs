@@ -1,6 +1,7 @@
 using System;
 using System.Collections.Generic;
 using System.Linq;
+using Refinish.Fixtures;
 using Refinish.Jobs;
 
 namespace Refinish.Json.Shapes;
@@ -54,6 +55,28 @@ internal static class PlanResults
         .Show("source", CommonShapes.Source, condition => condition.Source)
         .AsResults();
 
+    private static readonly FieldsShape<LikelySlip> Slip = new Fields<LikelySlip>("likelySlip")
+        .Show("slip", new WordShape<ReadingSlip>(), slip => slip.Slip)
+        .Show("isUnitMixUp", Scalars.YesNo, slip => slip.IsUnitMixUp)
+        .Show("meant", Results.Amount, slip => new Amount(slip.Meant.Meters, Measure.Length))
+        .AsResults();
+
+    private static readonly FieldsShape<Doubt> Doubt = new Fields<Doubt>("doubt")
+        .Show("id", Scalars.Text, doubt => doubt.Id)
+        .Show("kind", new WordShape<DoubtKind>(), doubt => doubt.Kind)
+        .Show("about", Scalars.Text, doubt => doubt.About)
+        .Show("reading", Scalars.Text.OrNull(), doubt => doubt.Reading)
+        .Show("subject", Scalars.Text, doubt => doubt.Subject)
+        .Show("value", Results.Amount.OrNull(), doubt => Amount.Of(doubt.Value, doubt.Measure))
+        .Show("least", Results.Amount.OrNull(), doubt => Amount.Of(doubt.Least, doubt.Measure))
+        .Show("greatest", Results.Amount.OrNull(), doubt => Amount.Of(doubt.Greatest, doubt.Measure))
+        .Show("slips", CommonShapes.List(Slip), doubt => doubt.Slips)
+        .Show("isUnitMixUp", Scalars.YesNo, doubt => doubt.IsUnitMixUp)
+        .Show("sentence", Results.Sentence, doubt => doubt.Sentence)
+        .Show("remedy", Scalars.Text, doubt => doubt.Remedy)
+        .Show("source", CommonShapes.Source, doubt => doubt.Source)
+        .AsResults();
+
     private static readonly FieldsShape<PlannedCaution> Caution = new Fields<PlannedCaution>("plannedCaution")
         .Show("code", Scalars.Text, planned => planned.Caution.Code)
         .Show("hazard", new WordShape<Hazard>(), planned => planned.Caution.Hazard)
@@ -71,6 +94,7 @@ internal static class PlanResults
         .Show("isPossible", Scalars.YesNo, plan => plan.IsPossible)
         .Show("objections", CommonShapes.List(Objection), plan => plan.Objections)
         .Show("conditions", CommonShapes.List(Condition), plan => plan.Conditions)
+        .Show("doubts", CommonShapes.List(Doubt), plan => plan.Doubts)
         .Show("protection", CommonShapes.List(AirResults.Protection), plan => plan.Protection)
         .Show("cautions", CommonShapes.List(Caution), plan => plan.Cautions)
         .Show("assumptions", Results.Sentences, plan => plan.Assumptions)

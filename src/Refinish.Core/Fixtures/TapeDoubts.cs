@@ -1,116 +1,189 @@
+using System;
 using System.Collections.Generic;
-using System.Globalization;
+using System.Linq;
 using UnitsNet;
 
 namespace Refinish.Fixtures;
 
-/// <summary>A practitioner's second look at the tape: what lies outside the usual, said and not corrected.</summary>
+/// <summary>
+/// A practitioner's second look at the tape: each reading of a fixture against what such fixtures are. What is unusual is said and not
+/// corrected.
+/// </summary>
 /// <remarks>
-/// Compared, as far as they apply: the coated area and the capacity of tubs with the bands of common practice, the capacity with the label's (15 % either way),
-/// a cove with a third of the depth, cut-outs with 40 % of the top. Every limit carries its source; most are common practice or invented defaults.
-/// A fixture that breaks none of them may still be measured wrongly.
+/// Every reading is held against its band in <see cref="UsualReadings"/>. Where one factor between two units brings all unusual readings
+/// back, that is one doubt
+/// about the unit. Where one reading is unusual, the slips are named that would explain it: units, a digit lost, doubled or swapped, each
+/// only if it fits the band
+/// and the other readings. Then how readings go together: a cove with a third of the depth, cut-outs with 40 % of the top, rim and deck
+/// of a recessed tub,
+/// its depth beside its apron; and the capacity with the label's, 15 % either way. A fixture without doubts may still be measured wrongly.
 /// </remarks>
 /// <example><code>
-/// RecessedBathtub tub = new(tape);                           // the tub of RecessedBathtubMeasurements
-/// TapeDoubts doubts = new(tub, Volume.FromUsGallons(42), tub.CapacityBelowRim(Length.FromInches(3)));
-/// bool measureAgain = doubts.Doubts.Count > 0;               // false
+/// TiledSurround walls = new(tape);                           // the walls of TiledWallMeasurements
+/// IReadOnlyList&lt;Doubt&gt; doubts = new TapeDoubts("surround", walls).Doubts;
+/// bool measureAgain = doubts.Count &gt; 0;                      // false
 /// </code></example>
-public sealed record TapeDoubts
+public sealed class TapeDoubts
 {
-    private const double SquareFoot = 0.3048 * 0.3048;
-    private const double UsGallon = 231 * 0.0254 * 0.0254 * 0.0254;
-    private const double Foot = 0.3048;
+    private const string Again = "Measure it again before a price is told.";
 
-    private static readonly Source FiveFoot = Source.CommonPractice("a five-foot recessed tub with deck and apron coats 25 to 35 ft² and holds 40 to 60 US gal to the rim");
-    private static readonly Source AnyTub = Source.Invented("band in which the inside, deck, roll or apron of a tub is expected: 10 to 60 ft²");
+    // So many of the readings may leave their bands while a change of unit brings back those that were outside: a tile's size is often
+    // typed in another unit.
+    private const double MayLeave = 0.15;
+
+    // More than three guesses are none.
+    private const int MostSlips = 3;
+
     private static readonly Source Label = Source.Invented("a label and a tape that agree within 15 % are taken to speak of the same tub");
-    private static readonly Source CoveLimit = Source.Invented("a cove of more than a third of the depth is rare");
-    private static readonly Source CutOutLimit = Source.Invented("cut-outs of more than 40 % of a top are rare");
+
+    private readonly IFixture fixture;
 
     /// <summary>Looks at a fixture.</summary>
+    /// <param name="about">Identifier of the fixture, which the doubts carry.</param>
     /// <param name="fixture">The fixture.</param>
-    /// <param name="labelledCapacity">The capacity on the label or in the maker's sheet; <see langword="null"/> when there is none.</param>
-    /// <param name="measuredCapacity">The capacity from the tape to the level that the label means, usually the overflow; <see langword="null"/> to take the fixture's own to the rim.</param>
-    /// <exception cref="System.ArgumentNullException"><paramref name="fixture"/> is missing.</exception>
-    /// <exception cref="System.ArgumentOutOfRangeException">A capacity is not positive.</exception>
-    public TapeDoubts(IFixture fixture, Volume? labelledCapacity, Volume? measuredCapacity)
+    /// <exception cref="ArgumentNullException">An argument is missing.</exception>
+    /// <exception cref="ArgumentException"><paramref name="about"/> is empty.</exception>
+    public TapeDoubts(string about, IFixture fixture)
     {
-        Guard.NotNull(fixture, nameof(fixture));
-        Bounds positive = Bounds.Positive(Measure.Capacity, 10);
-        double? label = labelledCapacity is Volume l ? Guard.Within(l, positive, nameof(labelledCapacity)) : null;
-        double? water = measuredCapacity is Volume m ? Guard.Within(m, positive, nameof(measuredCapacity)) : fixture.WaterCapacity?.CubicMeters;
-        List<LimitComparison> comparisons = [];
-        double area = fixture.CoatedArea.SquareMeters;
-        bool tub = fixture is RecessedBathtub or FreestandingTub or OvalTub or CornerTub;
-        (double Low, double High) band = (10 * SquareFoot, 60 * SquareFoot);
-        if (tub)
+        About = Guard.Named(about, nameof(about));
+        this.fixture = KnownKind.Measured(Guard.NotNull(fixture, nameof(fixture)));
+    }
+
+    /// <summary>Identifier of the fixture.</summary>
+    public string About { get; }
+
+    /// <summary>
+    /// The capacity on the label or in the maker's sheet, more than 0 and at most 10 m³; <see langword="null"/> when there is none.
+    /// </summary>
+    /// <exception cref="ArgumentOutOfRangeException">Outside the range.</exception>
+    public Volume? LabelledCapacity
+    {
+        get;
+        init => field = Positive(value, nameof(LabelledCapacity));
+    }
+
+    /// <summary>
+    /// The capacity from the tape to the level that the label means, usually the overflow, more than 0 and at most 10 m³; the fixture's
+    /// own to the rim unless given.
+    /// </summary>
+    /// <exception cref="ArgumentOutOfRangeException">Outside the range.</exception>
+    public Volume? MeasuredCapacity
+    {
+        get;
+        init => field = Positive(value, nameof(MeasuredCapacity));
+    }
+
+    /// <summary>
+    /// The doubts; none for a fixture of the caller's own type, of which this library knows no readings, unless its label speaks
+    /// against it.
+    /// </summary>
+    public IReadOnlyList<Doubt> Doubts => field ??= new ValueList<Doubt>([.. OfReadings(), .. OfProportions(), .. OfCapacity()]);
+
+    /// <summary>The doubts in one line, in metric units.</summary>
+    /// <returns>Text such as <c>surround: no doubts</c>.</returns>
+    public override string ToString() => Doubts.Count == 0 ? About + ": no doubts" : string.Join(" ", Doubts);
+
+    /// <summary>Doubts about readings, of a fixture or of anything else that has bands.</summary>
+    internal static IEnumerable<Doubt> OfReadings(string about, IReadOnlyList<TypedReading> readings)
+    {
+        TypedReading[] odd = [.. readings.Where(reading => !reading.IsUsual)];
+        if (odd.Length > 1 && CommonSlips(readings, odd) is { Length: > 0 } common)
         {
-            bool five = fixture is RecessedBathtub recessed && IsFiveFoot(recessed);
-            band = five ? (25 * SquareFoot, 35 * SquareFoot) : band;
-            Source source = five ? FiveFoot : AnyTub;
-            comparisons.Add(new("coated area", area, band.Low, LimitSense.AtLeast, Measure.Area, source, "measure length, width and depth again"));
-            comparisons.Add(new("coated area", area, band.High, LimitSense.AtMost, Measure.Area, source, "measure length, width and depth again"));
-            if (five)
+            TypedReading worst = odd.OrderByDescending(reading => reading.Off).First();
+            return
+            [
+                Of(DoubtKind.Unit, about, worst) with
+                {
+                    Slips = new ValueList<LikelySlip>(common.Take(MostSlips).Select(one =>
+                        new LikelySlip(one.Slip, worst.Metres * one.Factor))),
+                },
+            ];
+        }
+
+        return odd.Select(reading => Of(DoubtKind.Reading, about, reading) with { Slips = Explaining(reading) });
+    }
+
+    private static Doubt Of(DoubtKind kind, string about, TypedReading reading) =>
+        new(kind, about, reading.Path, reading.Words, kind == DoubtKind.Unit
+            ? "Ask in which unit the lengths were read, or measure again before a price is told." : Again, reading.Usual.Source)
+        {
+            Value = reading.Metres, Least = reading.Usual.LeastMetres, Greatest = reading.Usual.GreatestMetres,
+        };
+
+    // The likeliest first: that in whose unit the most numbers look typed, then that which brings them nearest to the middle of their
+    // bands.
+    private static (ReadingSlip Slip, double Factor)[] CommonSlips(IReadOnlyList<TypedReading> readings, TypedReading[] odd) =>
+    [
+        .. Slips.Factors
+            .Where(slip => odd.All(reading => reading.Usual.Holds(reading.Metres * slip.Factor))
+                && readings.Count(reading => !reading.Usual.Holds(reading.Metres * slip.Factor)) <= MayLeave * readings.Count)
+            .OrderByDescending(slip => odd.Count(reading => Slips.LooksTyped(reading.Metres, slip.TakenIn)))
+            .ThenBy(slip => odd.Sum(reading => reading.FromMiddle(reading.Metres * slip.Factor)))
+            .Select(slip => (slip.Slip, slip.Factor)),
+    ];
+
+    private static ValueList<LikelySlip> Explaining(TypedReading reading)
+    {
+        ValueList<LikelySlip> typed = Fitting(reading, Slips.LookingTyped(reading.Metres));
+        return typed.Count > 0 ? typed : Fitting(reading, Slips.Others(reading.Metres));
+    }
+
+    private static ValueList<LikelySlip> Fitting(TypedReading reading, IEnumerable<LikelySlip> slips)
+    {
+        List<LikelySlip> found = [];
+        foreach (LikelySlip slip in slips)
+        {
+            if (found.Count < MostSlips && reading.Usual.Holds(slip.Metres)
+                && !found.Exists(other => Math.Abs(other.Metres - slip.Metres) < 1e-3 * slip.Metres) && reading.Fits(slip.Metres))
             {
-                comparisons.Add(new("capacity to the rim", fixture.WaterCapacity?.CubicMeters, 40 * UsGallon, LimitSense.AtLeast, Measure.Capacity, FiveFoot, "measure the floor and the runs again"));
-                comparisons.Add(new("capacity to the rim", fixture.WaterCapacity?.CubicMeters, 60 * UsGallon, LimitSense.AtMost, Measure.Capacity, FiveFoot, "measure the floor and the runs again"));
+                found.Add(slip);
             }
         }
 
-        if (label is double promised)
+        return new ValueList<LikelySlip>(found);
+    }
+
+    private static Volume? Positive(Volume? value, string name)
+    {
+        if (value is Volume given)
         {
-            comparisons.Add(new("capacity from the tape beside the label", water, 0.85 * promised, LimitSense.AtLeast, Measure.Capacity, Label, "ask to which level the label counts, then measure again"));
-            comparisons.Add(new("capacity from the tape beside the label", water, 1.15 * promised, LimitSense.AtMost, Measure.Capacity, Label, "ask to which level the label counts, then measure again"));
+            Guard.Within(given, Bounds.Positive(Measure.Capacity, 10), name);
         }
 
-        AddShape(fixture, comparisons);
-        Comparisons = new ValueList<LimitComparison>(comparisons);
-        Doubts = new ValueList<LimitComparison>(comparisons.FindAll(static comparison => comparison.Outcome == ComparisonOutcome.Beyond));
-        MixUp = tub ? Suspect(area, band) : UnitMixUp.NotSuspected;
+        return value;
     }
 
-    /// <summary>Everything that was compared.</summary>
-    public IReadOnlyList<LimitComparison> Comparisons { get; }
+    private IEnumerable<Doubt> OfReadings() => KnownKind.Of(fixture) is KnownKind kind ? OfReadings(About, [.. kind.Read(fixture)]) : [];
 
-    /// <summary>The comparisons that went beyond their limit.</summary>
-    public IReadOnlyList<LimitComparison> Doubts { get; }
-
-    /// <summary>Whether a tub outside its band would lie inside it if all lengths were 2.54 times larger or smaller.</summary>
-    public UnitMixUp MixUp { get; }
-
-    /// <summary>The doubts in one line, in metric units.</summary>
-    /// <returns>Text such as <c>no doubts among 4 comparisons</c>.</returns>
-    public override string ToString() => Doubts.Count == 0
-        ? string.Format(CultureInfo.InvariantCulture, "no doubts among {0} comparisons", Comparisons.Count)
-        : string.Join("; ", Doubts);
-
-    private static bool IsFiveFoot(RecessedBathtub tub) =>
-        tub.Measurements.OverallLength.Meters is > 4.75 * Foot and < 5.25 * Foot && tub.Measurements.ApronHeight.Meters > 0;
-
-    private static UnitMixUp Suspect(double area, (double Low, double High) band)
-    {
-        const double Square = 2.54 * 2.54;
-        return area < band.Low && area * Square >= band.Low && area * Square <= band.High ? UnitMixUp.InchesEnteredAsCentimetres
-            : area > band.High && area / Square >= band.Low && area / Square <= band.High ? UnitMixUp.CentimetresEnteredAsInches
-            : UnitMixUp.NotSuspected;
-    }
-
-    private static void AddShape(IFixture fixture, List<LimitComparison> comparisons)
-    {
-        switch (fixture)
+    private IEnumerable<Doubt> OfProportions() => (KnownKind.Of(fixture)?.Proportions(fixture) ?? []).Where(proportion => !proportion.Holds)
+        .Select(proportion => new Doubt(DoubtKind.Proportion, About, proportion.Code, proportion.Words, proportion.Remedy,
+            proportion.Source)
         {
-            case RecessedBathtub tub:
-                comparisons.Add(new("radius of the cove", tub.Measurements.CoveRadius.Meters, tub.Measurements.Depth.Meters / 3, LimitSense.AtMost, Measure.Length, CoveLimit, "measure the cove with a radius gauge"));
-                break;
-            case FreestandingTub tub:
-                comparisons.Add(new("radius of the cove", tub.Measurements.CoveRadius.Meters, tub.Measurements.Depth.Meters / 3, LimitSense.AtMost, Measure.Length, CoveLimit, "measure the cove with a radius gauge"));
-                break;
-            case FlatPanel panel:
-                comparisons.Add(new("cut-outs", panel.OpeningArea.SquareMeters, 0.4 * (panel.TopArea.SquareMeters + panel.OpeningArea.SquareMeters), LimitSense.AtMost, Measure.Area, CutOutLimit, "measure the cut-outs again"));
-                break;
-            case Countertop counter:
-                comparisons.Add(new("cut-outs", counter.OpeningArea.SquareMeters, 0.4 * counter.TopArea.SquareMeters, LimitSense.AtMost, Measure.Area, CutOutLimit, "measure the cut-outs again"));
-                break;
+            Value = proportion.Value, Least = proportion.Least, Greatest = proportion.Greatest, Measure = proportion.Measure,
+        });
+
+    private IEnumerable<Doubt> OfCapacity()
+    {
+        if (LabelledCapacity is not Volume label)
+        {
+            yield break;
+        }
+
+        double promised = label.CubicMeters;
+        if ((MeasuredCapacity ?? fixture.WaterCapacity) is not Volume water)
+        {
+            yield return new Doubt(
+                DoubtKind.Capacity, About, null, "a capacity on the label of what holds no water",
+                    "Look whether the label belongs to this fixture.", Label);
+        }
+        else if (water.CubicMeters < 0.85 * promised || water.CubicMeters > 1.15 * promised)
+        {
+            yield return new Doubt(
+                DoubtKind.Capacity, About, null, "capacity from the tape beside the label",
+                    "Ask to which level the label counts, then measure again.", Label)
+            {
+                Value = water.CubicMeters, Least = 0.85 * promised, Greatest = 1.15 * promised, Measure = Measure.Capacity,
+            };
         }
     }
 }

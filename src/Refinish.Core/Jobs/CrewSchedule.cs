@@ -9,7 +9,8 @@ namespace Refinish.Jobs;
 /// <remarks>
 /// Two things are known only once there is a schedule: that one gun goes from room to room or waits through a night, and that a night falls between abrading
 /// and promoter. The list then gets a cleaning of the gun, what fills the hose of a cleaned gun again, or a wipe with a new water-break test, and is
-/// scheduled again; <see cref="Work"/> holds them.
+/// scheduled again; <see cref="Work"/> holds them. The schedule before is kept where they fit in without a later end, a further visit or longer waiting,
+/// so that the premises are searched anew only where they do not.
 /// </remarks>
 public sealed class CrewSchedule
 {
@@ -31,10 +32,13 @@ public sealed class CrewSchedule
     public CrewSchedule(WorkList work, IReadOnlyList<DayRequest> days)
     {
         Days = Guard.List(days, nameof(days));
-        Trial trial = Solve(Guard.NotNull(work, nameof(work)));
+        (int searches, int rounds) = (1, 1);
+        Trial trial = Solve(Guard.NotNull(work, nameof(work)), null);
         for (int i = 0; i < Rounds && trial.Found.IsPossible && trial.Work.Needs.With(trial.Work, trial.Found) is ScheduleNeeds needs; i++)
         {
-            Trial next = Solve(work.With(needs));
+            rounds++;
+            Trial next = Solve(trial.Work.With(needs), trial.Found);
+            searches += next.Found.IsFitted ? 0 : 1;
             if (!next.Found.IsPossible)
             {
                 break;
@@ -43,6 +47,7 @@ public sealed class CrewSchedule
             trial = next;
         }
 
+        Effort = (searches, rounds);
         Work = work = trial.Work;
         Site = trial.Site;
         Found = trial.Found;
@@ -89,6 +94,9 @@ public sealed class CrewSchedule
     /// <summary>The days of each person on the premises, by date and person.</summary>
     public IReadOnlyList<PersonVisit> Visits { get; }
 
+    /// <summary>How many times the premises were searched, and how many rounds it took.</summary>
+    internal (int Searches, int Rounds) Effort { get; }
+
     /// <summary>Days on which anybody of the shop comes to the premises.</summary>
     public int Trips => Found.Visits.Count;
 
@@ -123,7 +131,7 @@ public sealed class CrewSchedule
     /// <returns>One line of text.</returns>
     public override string ToString() => Found.ToString();
 
-    private Trial Solve(WorkList work)
+    private Trial Solve(WorkList work, SiteSchedule? earlier)
     {
         SiteSteps steps = new(work, Days);
         SiteWork site = new()
@@ -138,7 +146,7 @@ public sealed class CrewSchedule
             Prefers = work.Shop.Prefers,
             PaidBlock = work.Shop.Paid == PaidTimeRule.HalfDays ? work.Shop.HalfDay : TimeSpan.Zero,
         };
-        return new Trial(work, site, site.Solve(work.Shop.Effort), steps.Objections);
+        return new Trial(work, site, earlier is null ? site.Solve(work.Shop.Effort) : site.SolveAfter(earlier, work.Shop.Effort), steps.Objections);
     }
 
     private List<ScheduledOperation> Scheduled()

@@ -4,6 +4,7 @@ using System.Linq;
 using Refinish.Air;
 using Refinish.Coatings;
 using Refinish.Estimating;
+using Refinish.Fixtures;
 using UnitsNet;
 
 namespace Refinish.Jobs;
@@ -83,6 +84,12 @@ public sealed class JobPlan
 
     /// <summary>What has to be done or found out before the plan holds, though nothing stands in its way.</summary>
     public IReadOnlyList<PlanCondition> Conditions => field ??= new ValueList<PlanCondition>(PlanConditions.Of(this));
+
+    /// <summary>
+    /// What about the readings is not what such fixtures are: of each fixture, of each against its defects, its room and what stands beside it. No doubt
+    /// stands in the way of a plan; a mix-up of units is among the <see cref="Conditions"/> too. An empty list does not say that the readings are right.
+    /// </summary>
+    public IReadOnlyList<Doubt> Doubts => field ??= new ValueList<Doubt>(PlanDoubts.Of(Job));
 
     /// <summary>
     /// Volatile organic compounds of each product by its id, as applied and at the maker's greatest reducer, against the limit of the shop; where

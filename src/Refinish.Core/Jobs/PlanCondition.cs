@@ -3,7 +3,7 @@ using Refinish.Substrates;
 
 namespace Refinish.Jobs;
 
-/// <summary>What has to be done or found out before a plan holds, though nothing stands in its way: from the verdicts, from colours that cannot be judged, from flow.</summary>
+/// <summary>What has to be done or found out before a plan holds, though nothing stands in its way: from the verdicts, from colours that cannot be judged, from flow, from units that look mixed up.</summary>
 public sealed record PlanCondition
 {
     private readonly Func<DisplayUnits, string> sentence;

@@ -59,13 +59,15 @@ public sealed class WorkList
     /// <exception cref="ArgumentNullException">An argument is missing.</exception>
     /// <exception cref="ArgumentException">No procedure is given, or one names a room that the premises do not have.</exception>
     public WorkList(IReadOnlyList<Procedure> procedures, Premises premises, Shop shop, DateTimeOffset start, IReadOnlyList<OperationChange> changes)
-        : this(procedures, premises, shop, start, changes, ScheduleNeeds.None)
+        : this(procedures, premises, shop, start, changes, ScheduleNeeds.None, new Dictionary<string, RoomResult>())
     {
     }
 
-    private WorkList(IReadOnlyList<Procedure> procedures, Premises premises, Shop shop, DateTimeOffset start, IReadOnlyList<OperationChange> changes, ScheduleNeeds needs)
+    private WorkList(IReadOnlyList<Procedure> procedures, Premises premises, Shop shop, DateTimeOffset start, IReadOnlyList<OperationChange> changes, ScheduleNeeds needs,
+        IReadOnlyDictionary<string, RoomResult> rooms)
     {
         Needs = needs;
+        Rooms = rooms;
         Procedures = Guard.List(procedures, nameof(procedures), 1);
         Premises = Guard.NotNull(premises, nameof(premises));
         Shop = Guard.NotNull(shop, nameof(shop));
@@ -110,6 +112,10 @@ public sealed class WorkList
         Lags = new ValueList<StepLag>(WorkChain.Lags(builder, Procedures));
         Runs = new ValueList<CoatRun>(builder.Runs);
         Courses = builder.Courses;
+
+        // An option's work in another room stands in the part of neither alone.
+        bool isApart = Procedures.All(procedure => procedure.Fixture.Options.All(option => option.Operation?.Room is not string room || room == procedure.Fixture.Room));
+        Rooms = isApart ? builder.Rooms : [];
         objections.AddRange(RunObjections.Of(this));
         Objections = new ValueList<PlanObjection>(objections);
     }
@@ -153,7 +159,11 @@ public sealed class WorkList
     /// <summary>What a schedule of the list without it showed to be needed.</summary>
     internal ScheduleNeeds Needs { get; }
 
-    internal WorkList With(ScheduleNeeds needs) => new(Procedures, Premises, Shop, Start, Changes, needs);
+    /// <summary>What each room gave to the list; empty where rooms cannot be told apart. While a list is made, that of the list before.</summary>
+    internal IReadOnlyDictionary<string, RoomResult> Rooms { get; }
+
+    internal WorkList With(ScheduleNeeds needs, bool reusing = true) =>
+        new(Procedures, Premises, Shop, Start, Changes, needs, reusing ? Rooms : new Dictionary<string, RoomResult>());
 
     // Clock and labour are two inputs for one thing; a clock that runs longer is a wait that is paid.
     private static PlanObjection? Contradiction(Operation operation, double difficulty)

@@ -19,6 +19,9 @@ internal sealed class LatestTimes
     private readonly long[] ends;
     private readonly int[] firstDay;
     private readonly bool[] isFixed;
+
+    // From the step that starts last to the first, so that one pass tells a step of all that follows it.
+    private readonly int[] fromLast;
     private readonly long[] latest;
     private readonly long end;
     private readonly bool keepsDays;
@@ -31,14 +34,18 @@ internal sealed class LatestTimes
         firstDay = new int[model.Count];
         isFixed = new bool[model.Count];
         latest = new long[model.Count];
+        fromLast = new int[model.Count];
         end = SiteSearch.Last(ends);
         for (int i = 0; i < model.Count; i++)
         {
+            fromLast[i] = i;
             firstDay[i] = model.Attended[i] ? model.Openings.DayOf(starts[i], model.Duration[i]) : -1;
 
             // Within their days work over several shifts, and always waits that have to keep clear of something, stay where they are.
             isFixed[i] = model.Attended[i] ? keepsDays && ends[i] - starts[i] != model.Duration[i] : model.Blocked[i] is not null;
         }
+
+        Array.Sort(fromLast, (a, b) => starts[a] != starts[b] ? starts[b].CompareTo(starts[a]) : b.CompareTo(a));
     }
 
     private List<(int First, int Second, long Gap)> Orders => orders ??= Ordered();
@@ -173,18 +180,23 @@ internal sealed class LatestTimes
         for (int round = 0; moved && round < 50 * model.Count; round++)
         {
             moved = false;
-            foreach (StepEdge edge in model.Edges)
+            int next = 0;
+            foreach (int i in fromLast)
             {
-                moved |= Pull(edge.From, edge.LatestEnd(latest[edge.To]) - model.Duration[edge.From]);
-                if (edge.Lag.Maximum is not null && !isFixed[edge.To])
+                for (int at = model.FirstEdge(i); at < model.FirstEdge(i + 1); at++)
                 {
-                    moved |= Pull(edge.To, edge.LatestStart(latest[edge.From] + model.Duration[edge.From]));
+                    ref readonly StepEdge edge = ref model.Edges[at];
+                    moved |= Pull(i, edge.LatestEnd(latest[edge.To]) - model.Duration[i]);
+                    if (edge.Lag.Maximum is not null && !isFixed[edge.To])
+                    {
+                        moved |= Pull(edge.To, edge.LatestStart(latest[i] + model.Duration[i]));
+                    }
                 }
-            }
 
-            foreach ((int first, int second, long gap) in Orders)
-            {
-                moved |= Pull(first, latest[second] - gap - model.Duration[first]);
+                for (; next < Orders.Count && Orders[next].First == i; next++)
+                {
+                    moved |= Pull(i, latest[Orders[next].Second] - Orders[next].Gap - model.Duration[i]);
+                }
             }
         }
 
@@ -254,14 +266,17 @@ internal sealed class LatestTimes
         }
     }
 
+    // What follows from two orders after each other is left out.
     private List<(int First, int Second, long Gap)> Ordered()
     {
-        List<(int, int, long)> found = new(4 * model.Count);
-        for (int i = 0; i < model.Count; i++)
+        List<(int First, int Second, long Gap)> found = new(4 * model.Count);
+        foreach (int i in fromLast)
         {
-            for (int j = 0; j < model.Count; j++)
+            int own = found.Count;
+            for (int k = fromLast.Length - 1; k >= 0; k--)
             {
-                if (IsBefore(i, j))
+                int j = fromLast[k];
+                if (IsBefore(i, j) && !Follows(found, own, j, model.GapOf(i, j)))
                 {
                     found.Add((i, j, model.GapOf(i, j)));
                 }
@@ -269,5 +284,19 @@ internal sealed class LatestTimes
         }
 
         return found;
+    }
+
+    private bool Follows(List<(int First, int Second, long Gap)> found, int own, int later, long gap)
+    {
+        for (int k = own; k < found.Count; k++)
+        {
+            (_, int between, long before) = found[k];
+            if (gap <= before + model.Duration[between] + model.GapOf(between, later) && IsBefore(between, later))
+            {
+                return true;
+            }
+        }
+
+        return false;
     }
 }

@@ -9,30 +9,53 @@ namespace Refinish.Scheduling;
 /// </summary>
 internal sealed class ListedOrder
 {
-    // Steps that only exclude each other, without a gap, follow in a row; this many of the row are told apart.
-    private const int MostInRow = 64;
-
     private readonly StepModel model;
     private readonly StepOverlaps overlaps;
     private readonly EarliestTimes earliest;
+    private readonly int[]? place;
 
-    public ListedOrder(StepModel model, StepOverlaps overlaps, long[]?[]? taken)
+    /// <param name="model">The steps.</param>
+    /// <param name="overlaps">Where steps overlap.</param>
+    /// <param name="taken">Stretches that each step has to keep clear of; those of the model unless given.</param>
+    /// <param name="order">The steps in another order than that of the model.</param>
+    public ListedOrder(StepModel model, StepOverlaps overlaps, long[]?[]? taken, int[]? order = null)
     {
         this.model = model;
         this.overlaps = overlaps;
+        place = order is null ? null : new int[order.Length];
         earliest = new EarliestTimes(model, taken);
+        List<int> next = [];
         for (int i = 0; i < model.Count; i++)
         {
-            int row = 0;
+            int first = order?[i] ?? i;
+            place?[first] = i;
+            next.Clear();
             for (int j = i + 1; j < model.Count; j++)
             {
-                long gap = model.Gap(i, j);
-                if (gap > 0 || (gap == 0 && row++ < MostInRow))
+                int second = order?[j] ?? j;
+                long gap = model.Gap(first, second);
+                if (gap != StepModel.None && !Follows(next, first, second, gap))
                 {
-                    earliest.Order(i, j, gap);
+                    next.Add(second);
+                    earliest.Order(first, second, gap);
                 }
             }
         }
+    }
+
+    // What follows from two orders after each other need not be told.
+    private bool Follows(List<int> next, int first, int second, long gap)
+    {
+        foreach (int between in next)
+        {
+            long after = model.Gap(between, second);
+            if (after != StepModel.None && gap <= model.Gap(first, between) + model.Duration[between] + after)
+            {
+                return true;
+            }
+        }
+
+        return false;
     }
 
     /// <summary>Finds the times; false when the list's order cannot be kept by the limit.</summary>
@@ -54,17 +77,17 @@ internal sealed class ListedOrder
             earliest.Forget(added.Pop());
         }
 
-        // Checked, because a long row is told apart only in part.
+        // Checked, because of what other groups take.
         return holds && overlaps.First(starts, ends).Length == 0;
     }
 
     // The one listed last waits for the first of the others to end.
-    private static (int First, int Last) Pick(List<int> crowd, long[] ends)
+    private (int First, int Last) Pick(List<int> crowd, long[] ends)
     {
         int last = crowd[0];
         foreach (int i in crowd)
         {
-            last = i > last ? i : last;
+            last = (place?[i] ?? i) > (place?[last] ?? last) ? i : last;
         }
 
         int first = -1;

@@ -24,11 +24,13 @@ internal sealed class LoadBound
     private readonly StepModel model;
     private readonly List<(int[] Steps, Func<int, long> Work)> sets = [];
     private readonly long[] starts;
+    private readonly long[] worked;
 
     public LoadBound(StepModel model)
     {
         this.model = model;
         starts = new long[model.Count];
+        worked = new long[model.Count];
         FindSets();
         long[] tails = model.Tails();
         foreach ((int[] steps, Func<int, long> work) in sets)
@@ -38,12 +40,16 @@ internal sealed class LoadBound
     }
 
     /// <summary>The bound over every start time; when thorough, over every least that follows as well.</summary>
-    public long Of(long[] times, DaySet days, bool thorough)
+    /// <param name="times">The earliest start of each step.</param>
+    /// <param name="days">The days on which may be worked.</param>
+    /// <param name="thorough">Whether every least that follows counts.</param>
+    /// <param name="known">A bound that is known already; only a later one is told.</param>
+    public long Of(long[] times, DaySet days, bool thorough, long known)
     {
-        long bound = 0;
+        long bound = known;
         foreach (Load load in whole)
         {
-            bound = Math.Max(bound, Over(load, times, days, thorough));
+            bound = Over(load, times, days, thorough, bound);
         }
 
         return bound;
@@ -68,7 +74,8 @@ internal sealed class LoadBound
     public int Gates => gates.Count;
 
     /// <summary>The step that a gate holds, and the time before which it cannot start.</summary>
-    public (int Step, long Time) Gate(int k, long[] times, DaySet days) => (gates[k].Target, Over(gates[k], times, days, thorough: true));
+    public (int Step, long Time) Gate(int k, long[] times, DaySet days) => 
+        (gates[k].Target, Over(gates[k], times, days, thorough: true, times[gates[k].Target]));
 
     private void FindSets()
     {
@@ -86,27 +93,89 @@ internal sealed class LoadBound
         }
     }
 
-    private long Over(Load load, long[] times, DaySet days, bool thorough)
+    private long Over(Load load, long[] times, DaySet days, bool thorough, long known)
     {
-        long bound = 0;
+        long bound = known;
         (int[] steps, long[] work, long[] following) = (load.Steps, load.Work, load.Following);
         Sort(times, steps, work, following);
+        bool counted = days.IsAll && Count(steps.Length);
         foreach (long level in thorough ? load.Levels : Lowest)
         {
-            long sum = 0;
-            long after = long.MaxValue;
-            for (int k = steps.Length - 1; k >= 0; k--)
+            bound = counted
+                ? Counted(work, following, steps.Length, level, bound)
+                : Packed(work, following, steps.Length, level, days, bound);
+        }
+
+        return bound;
+    }
+
+    private long Packed(long[] work, long[] following, int length, long level, DaySet days, long known)
+    {
+        (long bound, long sum, long after) = (known, 0, long.MaxValue);
+        for (int k = length - 1; k >= 0; k--)
+        {
+            if (following[k] >= level)
             {
-                if (following[k] >= level)
-                {
-                    sum += work[k];
-                    after = Math.Min(after, following[k]);
-                    bound = Math.Max(bound, model.Openings.AfterWork(times[steps[k]], sum, days) + after);
-                }
+                sum += work[k];
+                after = Math.Min(after, following[k]);
+                bound = Math.Max(bound, model.Openings.AfterWork(starts[k], sum, days) + after);
             }
         }
 
         return bound;
+    }
+
+    // The same in working time: a load ends after an instant exactly when it comes to more than the working time until then, which saves
+    // looking up an instant for each.
+    private long Counted(long[] work, long[] following, int length, long level, long known)
+    {
+        (long bound, long sum, long after, long least) = (known, 0, long.MaxValue, 0);
+        for (int k = length - 1; k >= 0; k--)
+        {
+            if (following[k] < level)
+            {
+                continue;
+            }
+
+            sum += work[k];
+            if (following[k] < after)
+            {
+                after = following[k];
+                least = model.Openings.WorkUntil(bound - after);
+            }
+
+            if (sum <= 0)
+            {
+                // No work ends where it starts, within a shift or not.
+                if (starts[k] + after > bound)
+                {
+                    bound = starts[k] + after;
+                    least = model.Openings.WorkUntil(bound - after);
+                }
+            }
+            else if (least >= 0 && worked[k] + sum > least)
+            {
+                bound = model.Openings.WhenWorked(worked[k] + sum) + after;
+                least = worked[k] + sum;
+            }
+        }
+
+        return bound;
+    }
+
+    // Working time until each start; false when one lies beyond the calendar.
+    private bool Count(int length)
+    {
+        for (int k = 0; k < length; k++)
+        {
+            worked[k] = model.Openings.WorkUntil(starts[k]);
+            if (worked[k] < 0)
+            {
+                return false;
+            }
+        }
+
+        return true;
     }
 
     // By start; nearly in order already, so insertion is quick.

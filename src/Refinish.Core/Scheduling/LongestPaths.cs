@@ -5,7 +5,7 @@ namespace Refinish.Scheduling;
 
 /// <summary>
 /// The least time from the start of one step to the start of another that lags and chosen orders force, as longest paths between all pairs:
-/// one table for every depth of a search, each the one above it and the paths through one more order.
+/// one table that grows with every order that a search chooses, and remembers what an order changed until it is taken back.
 /// </summary>
 internal sealed class LongestPaths
 {
@@ -14,66 +14,78 @@ internal sealed class LongestPaths
 
     private readonly StepModel model;
     private readonly int count;
-    private readonly List<long[]> tables;
+    private readonly long[] table;
+
+    // What orders changed, newest last: the place and the path before.
+    private readonly List<(int Place, long Path)> changes = [];
+    private readonly int[] later;
+    private readonly long[] least;
 
     private LongestPaths(StepModel model)
     {
         this.model = model;
         count = model.Count;
-        tables = [FromLags(model)];
+        table = FromLags(model);
+        later = new int[count];
+        least = new long[count];
     }
 
     /// <summary>The tables; <see langword="null"/> when there are too many steps for them to pay.</summary>
     public static LongestPaths? Of(StepModel model) => model.Count <= MostSteps ? new(model) : null;
 
     /// <summary>
-    /// The least time from the start of one step to that of another before any order is chosen; never when nothing forces any.
+    /// The least time from the start of one step to that of another under the orders chosen; never when nothing forces any.
     /// </summary>
-    public long Between(int first, int second) => tables[0][(first * count) + second];
+    public long Between(int first, int second) => table[(first * count) + second];
 
-    public bool CanPrecede(int depth, int first, int second) =>
-        tables[depth][(second * count) + first] is long back
+    public bool CanPrecede(int first, int second) =>
+        table[(second * count) + first] is long back
             && (back == Openings.Never || model.Duration[first] + model.GapOf(first, second) + back <= 0);
 
-    /// <summary>An order that holds in every branch.</summary>
-    public void Impose(int first, int second) => Lengthen(tables[0], tables[0], first, second);
+    /// <summary>How much was changed so far, to come back to.</summary>
+    public int Mark => changes.Count;
 
-    /// <summary>The table of the next depth: the paths of this one, and those through the new order.</summary>
-    public void Lengthen(int depth, int first, int second)
+    /// <summary>Takes back the orders chosen since a mark.</summary>
+    public void Back(int mark)
     {
-        if (tables.Count <= depth + 1)
+        for (int k = changes.Count - 1; k >= mark; k--)
         {
-            tables.Add(new long[count * count]);
+            table[changes[k].Place] = changes[k].Path;
         }
 
-        Lengthen(tables[depth], tables[depth + 1], first, second);
+        changes.RemoveRange(mark, changes.Count - mark);
     }
 
-    private void Lengthen(long[] from, long[] to, int first, int second)
+    /// <summary>Adds the paths through a chosen order.</summary>
+    public void Add(int first, int second)
     {
         long step = model.Duration[first] + model.GapOf(first, second);
-        long[] onwards = new long[count];
-        Array.Copy(from, second * count, onwards, 0, count);
+        if (Between(first, second) is long forced && forced != Openings.Never && forced >= step)
+        {
+            return;
+        }
+
+        int last = 0;
+        for (int j = 0; j < count; j++)
+        {
+            if (Between(second, j) is long onwards && onwards != Openings.Never)
+            {
+                (later[last], least[last]) = (j, step + onwards);
+                last++;
+            }
+        }
+
         for (int i = 0; i < count; i++)
         {
             int row = i * count;
-            long reach = from[row + first];
-            if (!ReferenceEquals(from, to))
+            long reach = table[row + first];
+            for (int k = 0; k < last && reach != Openings.Never; k++)
             {
-                Array.Copy(from, row, to, row, count);
-            }
-
-            if (reach == Openings.Never)
-            {
-                continue;
-            }
-
-            reach += step;
-            for (int j = 0; j < count; j++)
-            {
-                if (onwards[j] != Openings.Never && (to[row + j] == Openings.Never || reach + onwards[j] > to[row + j]))
+                int place = row + later[k];
+                if (table[place] == Openings.Never || reach + least[k] > table[place])
                 {
-                    to[row + j] = reach + onwards[j];
+                    changes.Add((place, table[place]));
+                    table[place] = reach + least[k];
                 }
             }
         }

@@ -126,6 +126,27 @@ internal sealed class Openings
         return set.IsAll ? Packed(k, start, work) : Walked(k, start, work, set);
     }
 
+    /// <summary>Working time from the first shift to an instant; −1 when no shift closes after it.</summary>
+    public long WorkUntil(long time)
+    {
+        int k = After(time);
+        return k < 0 ? -1 : before[k] + Math.Max(0, time - opens[k]);
+    }
+
+    /// <summary>The first instant until which so much working time, more than none, has passed since the first shift.</summary>
+    public long WhenWorked(long worked)
+    {
+        while (count == 0 || before[count - 1] + closes[count - 1] - opens[count - 1] < worked)
+        {
+            if (Grown(count) < 0)
+            {
+                return Never;
+            }
+        }
+
+        return When(worked, 0);
+    }
+
     public long WorkBetween(long from, long until)
     {
         long sum = 0;
@@ -211,15 +232,29 @@ internal sealed class Openings
             }
         }
 
-        int low = k;
-        int high = count - 1;
+        return When(target, k);
+    }
+
+    // The shift is sought in steps that double, since most work is done within days of where it begins.
+    private long When(long worked, int from)
+    {
+        int low = from;
+        int step = 1;
+        int high = from;
+        while (high < count - 1 && before[high] + closes[high] - opens[high] < worked)
+        {
+            low = high + 1;
+            high = Math.Min(count - 1, high + step);
+            step *= 2;
+        }
+
         while (low < high)
         {
             int middle = (low + high) / 2;
-            (low, high) = before[middle] + closes[middle] - opens[middle] >= target ? (low, middle) : (middle + 1, high);
+            (low, high) = before[middle] + closes[middle] - opens[middle] >= worked ? (low, middle) : (middle + 1, high);
         }
 
-        return opens[low] + target - before[low];
+        return opens[low] + worked - before[low];
     }
 
     private long Walked(int k, long start, long work, DaySet set)
@@ -262,7 +297,15 @@ internal sealed class Openings
         }
 
         int low = 0;
-        int high = count - 1;
+        int high = 0;
+        int step = 1;
+        while (closes[high] <= time)
+        {
+            low = high + 1;
+            high = Math.Min(count - 1, high + step);
+            step *= 2;
+        }
+
         while (low < high)
         {
             int middle = (low + high) / 2;

@@ -56,14 +56,31 @@ internal readonly struct PaidSpans
             }
         }
 
-        long block = Math.Max(1, times.Work.PaidBlock.Ticks);
         long sum = 0;
         for (int k = 0; k < count; k++)
         {
-            sum += Way + ((spans[k].Until - spans[k].From + block - 1) / block * block);
+            sum += Paid(times.Work, spans[k].Until - spans[k].From);
         }
 
         return new PaidSpans(sum, count, least, isCut);
+    }
+
+    /// <summary>All spans of a schedule with the ways to them.</summary>
+    public static long Of(SiteSchedule schedule)
+    {
+        long sum = 0;
+        foreach (PersonDay day in schedule.PersonDays)
+        {
+            sum += Paid(schedule.Work, (day.Leaves - day.Arrives).Ticks);
+        }
+
+        return sum;
+    }
+
+    private static long Paid(SiteWork work, long span)
+    {
+        long block = Math.Max(1, work.PaidBlock.Ticks);
+        return Way + ((span + block - 1) / block * block);
     }
 
     private static int Add(ref Span[] spans, int count, ValueList<int> people, int day, long from, long until)

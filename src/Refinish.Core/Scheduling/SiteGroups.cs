@@ -74,7 +74,7 @@ internal sealed class SiteGroups(
         long[] ends = new long[whole.Count];
         return new EarliestTimes(whole, null).Solve(start, horizon, starts, ends) >= 0
             ? start
-            : Math.Max(SiteSearch.Last(ends), new LoadBound(whole).Of(starts, DaySet.All, thorough: true));
+            : new LoadBound(whole).Of(starts, DaySet.All, thorough: true, SiteSearch.Last(ends));
     }
 
     // Groups placed two or three together mesh better; a few orders in which one placed alone may end sooner; then, from the best, one

@@ -70,6 +70,9 @@ public sealed record SiteSchedule
     /// <summary>The work that was asked for.</summary>
     public SiteWork Work { get; }
 
+    /// <summary>Whether it was not searched, but fitted into a schedule found before.</summary>
+    internal bool IsFitted { get; init; }
+
     /// <summary>Whether there is a schedule.</summary>
     public bool IsPossible => Conflict is null;
 

@@ -220,12 +220,14 @@ internal sealed class SiteSearch
             long gap = model.GapOf(first, second);
             earliest.Order(first, second, gap);
             Copy(depth);
-            paths?.Lengthen(depth, first, second);
+            int mark = paths?.Mark ?? 0;
+            paths?.Add(first, second);
             if (earliest.Push(first, second, gap, limit, childStarts, childEnds) < 0 && HoldGates(childStarts, childEnds))
             {
                 Visit(depth + 1, children[k].Bound);
             }
 
+            paths?.Back(mark);
             earliest.Forget(first);
         }
     }
@@ -233,7 +235,7 @@ internal sealed class SiteSearch
     // Leaves the child's times in the arrays of the next depth.
     private bool Descend(int depth, int first, int second)
     {
-        if (paths?.CanPrecede(depth, first, second) == false)
+        if (paths?.CanPrecede(first, second) == false)
         {
             return false;
         }
@@ -270,7 +272,7 @@ internal sealed class SiteSearch
     private long BoundOf(long[] starts, long[] ends, bool thorough)
     {
         long bound = Last(ends);
-        return bound > limit ? bound : Math.Max(bound, load!.Of(starts, Days, thorough));
+        return bound > limit ? bound : load!.Of(starts, Days, thorough, bound);
     }
 
     /// <summary>
@@ -295,8 +297,8 @@ internal sealed class SiteSearch
         foreach ((int i, int j) in overlaps.Pairs)
         {
             // An order that the lags already force becomes a lag of its own, so that it is never branched on.
-            bool forwards = paths.CanPrecede(0, i, j);
-            if (paths.CanPrecede(0, j, i) == forwards)
+            bool forwards = paths.CanPrecede(i, j);
+            if (paths.CanPrecede(j, i) == forwards)
             {
                 pairs.Add((i, j));
                 continue;
@@ -304,7 +306,7 @@ internal sealed class SiteSearch
 
             (int first, int second) = forwards ? (i, j) : (j, i);
             earliest.Order(first, second, model.Gap(first, second));
-            paths.Impose(first, second);
+            paths.Add(first, second);
         }
 
         listed = new ListedOrder(model, new StepOverlaps(model, overlaps.Others), taken);

@@ -24,6 +24,9 @@ internal sealed class SiteSolver(SiteWork work, SearchEffort effort, IProgress<d
     private int nodes;
     private double told;
 
+    /// <summary>A schedule of the same work without some of its steps or lags; <see langword="null"/> when none is known.</summary>
+    public SiteSchedule? Earlier { get; init; }
+
     public SiteSchedule Solve()
     {
         SiteCompiler compiler = new(work, openings);
@@ -47,8 +50,16 @@ internal sealed class SiteSolver(SiteWork work, SearchEffort effort, IProgress<d
             return Refused(late);
         }
 
+        FittedWork? fitted = Earlier is null ? null : FittedWork.Of(work, model, openings, Earlier);
+        if (fitted is { IsDearer: false })
+        {
+            Tell(1);
+            return fitted.Schedule;
+        }
+
         List<List<int>> groups = compiler.Groups();
-        return groups.Count == 1 ? One(model, explainer) : Many(model, groups, compiler, explainer);
+        SiteSchedule found = groups.Count == 1 ? One(model, explainer) : Many(model, groups, compiler, explainer);
+        return fitted is null || !fitted.IsBetterThan(found) ? found : fitted.Schedule;
     }
 
     private SiteSchedule One(StepModel model, ConflictExplainer explainer)

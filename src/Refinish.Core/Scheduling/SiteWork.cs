@@ -149,6 +149,12 @@ public sealed record SiteWork
     public SiteSchedule Solve(SearchEffort? effort = null, IProgress<double>? progress = null, CancellationToken cancellation = default) =>
         new SiteSolver(this, effort ?? SearchEffort.Standard, progress, cancellation).Solve();
 
+    /// <summary>Finds a schedule after one of the same work was found before a few steps or lags were added to it.</summary>
+    /// <param name="earlier">The schedule without them; it is kept where they fit in.</param>
+    /// <param name="effort">How far to search where they do not.</param>
+    internal SiteSchedule SolveAfter(SiteSchedule earlier, SearchEffort effort) =>
+        new SiteSolver(this, effort, null, CancellationToken.None) { Earlier = earlier }.Solve();
+
     /// <summary>The number of steps and of rooms.</summary>
     /// <returns>One line of text.</returns>
     public override string ToString() =>

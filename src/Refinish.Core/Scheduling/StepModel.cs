@@ -12,6 +12,7 @@ internal sealed class StepModel
     private readonly int[] first;
     private readonly int[] heldFirst;
     private readonly int[] held;
+    private (int First, int Second)[]? pairs;
 
     public StepModel(int count, Openings openings, List<StepEdge> edges)
     {
@@ -117,6 +118,32 @@ internal sealed class StepModel
 
     /// <summary>The time to leave between two steps in this order; none where they may follow at once.</summary>
     public long GapOf(int i, int j) => Math.Max(0, gaps[(i * Count) + j]);
+
+    /// <summary>The pairs that exclude each other; found once, when all are set.</summary>
+    public (int First, int Second)[] Pairs
+    {
+        get
+        {
+            if (pairs is null)
+            {
+                List<(int, int)> found = new(4 * Count);
+                for (int i = 0; i < Count; i++)
+                {
+                    for (int j = i + 1; j < Count; j++)
+                    {
+                        if (Gap(i, j) != None)
+                        {
+                            found.Add((i, j));
+                        }
+                    }
+                }
+
+                pairs = [.. found];
+            }
+
+            return pairs;
+        }
+    }
 
     public void Apart(int i, int j, long gap) => gaps[(i * Count) + j] = Math.Max(gaps[(i * Count) + j], gap);
 

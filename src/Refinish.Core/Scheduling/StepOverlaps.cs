@@ -10,6 +10,12 @@ internal sealed class StepOverlaps
 {
     private readonly StepModel model;
     private readonly List<(long From, long Until, int Need)>[]? others;
+
+    // The steps that need a mean of which there is more than one, in the order of their starts when they were last looked at, since times
+    // change little from one look to the next.
+    private readonly int[][] users;
+    private readonly int[] active;
+    private readonly List<(long Time, int Left)>[]? left;
     private (int First, int Second)[] pairs;
 
     /// <param name="model">The steps; all pairs of them that exclude each other are looked at.</param>
@@ -18,31 +24,13 @@ internal sealed class StepOverlaps
     {
         this.model = model;
         this.others = others;
-        int found = 0;
-        for (int pass = 0; ; pass++)
+        pairs = model.Pairs;
+        active = new int[model.Count];
+        left = Lefts();
+        users = new int[model.Means.Count][];
+        for (int m = 0; m < users.Length; m++)
         {
-            pairs = new (int, int)[found];
-            found = 0;
-            for (int i = 0; i < model.Count; i++)
-            {
-                for (int j = i + 1; j < model.Count; j++)
-                {
-                    if (model.Gap(i, j) != StepModel.None)
-                    {
-                        if (pass == 1)
-                        {
-                            pairs[found] = (i, j);
-                        }
-
-                        found++;
-                    }
-                }
-            }
-
-            if (pass == 1)
-            {
-                break;
-            }
+            users[m] = model.Means[m].Capacity > 1 ? model.Means[m].Users() : [];
         }
     }
 
@@ -62,14 +50,11 @@ internal sealed class StepOverlaps
         (int I, int J) found = (-1, -1);
         foreach ((int i, int j) in pairs)
         {
-            if (starts[j] < ends[i] + model.Gap(i, j) && starts[i] < ends[j] + model.Gap(j, i))
+            long later = starts[i] > starts[j] ? starts[i] : starts[j];
+            if (later < when && starts[j] < ends[i] + model.Gap(i, j) && starts[i] < ends[j] + model.Gap(j, i))
             {
-                long later = starts[i] > starts[j] ? starts[i] : starts[j];
-                if (later < when)
-                {
-                    when = later;
-                    found = (i, j);
-                }
+                when = later;
+                found = (i, j);
             }
         }
 
@@ -106,48 +91,140 @@ internal sealed class StepOverlaps
     private List<int>? Crowd(long[] starts, long[] ends, ref long when)
     {
         List<int>? crowd = null;
-        for (int m = 0; m < model.Means.Count; m++)
+        for (int m = 0; m < users.Length; m++)
         {
-            if (model.Means[m].Capacity <= 1)
+            if (users[m].Length > 0 && Sweep(m, starts, ends, when) is long time and >= 0
+                && TooMany(time, Left(m, time), model.Means[m].Need, starts, ends) is List<int> few)
             {
-                continue;
-            }
-
-            for (int i = 0; i < model.Count; i++)
-            {
-                if (model.Means[m].Need[i] > 0)
-                {
-                    Look(m, starts[i], starts, ends, ref when, ref crowd);
-                }
-            }
-
-            for (int k = 0; k < (others?[m].Count ?? 0); k++)
-            {
-                Look(m, others![m][k].From, starts, ends, ref when, ref crowd);
+                (when, crowd) = (time, few);
             }
         }
 
         return crowd;
     }
 
-    private void Look(int mean, long time, long[] starts, long[] ends, ref long when, ref List<int>? crowd)
+    // The first time, before an instant, at which steps need too much of a mean together; −1 when there is none. More may be needed
+    // where a step starts, and less be left where one of another group does.
+    private long Sweep(int mean, long[] starts, long[] ends, long before)
     {
-        if (time >= when)
+        (int[] order, int[] need) = (users[mean], model.Means[mean].Need);
+        List<(long Time, int Left)>? lefts = left?[mean];
+        Sort(order, starts);
+        (int number, int sum, int at, int next) = (0, 0, 0, 0);
+        int now = model.Means[mean].Capacity;
+        while (at < order.Length || (lefts is not null && next < lefts.Count && number > 1))
         {
-            return;
+            long time = at < order.Length ? starts[order[at]] : long.MaxValue;
+            time = lefts is not null && next < lefts.Count && lefts[next].Time < time ? lefts[next].Time : time;
+            if (time >= before)
+            {
+                return -1;
+            }
+
+            int kept = 0;
+            for (int a = 0; a < number; a++)
+            {
+                if (ends[active[a]] > time)
+                {
+                    active[kept++] = active[a];
+                }
+                else
+                {
+                    sum -= need[active[a]];
+                }
+            }
+
+            number = kept;
+            for (; at < order.Length && starts[order[at]] == time; at++)
+            {
+                if (ends[order[at]] > time)
+                {
+                    active[number++] = order[at];
+                    sum += need[order[at]];
+                }
+            }
+
+            for (; lefts is not null && next < lefts.Count && lefts[next].Time <= time; next++)
+            {
+                now = lefts[next].Left;
+            }
+
+            if (number > 1 && sum > now)
+            {
+                return time;
+            }
         }
 
-        int left = model.Means[mean].Capacity;
-        for (int k = 0; k < (others?[mean].Count ?? 0); k++)
+        return -1;
+    }
+
+    // How much other groups leave of each mean, by the time from which on.
+    private List<(long Time, int Left)>[]? Lefts()
+    {
+        if (others is null)
         {
-            (long from, long until, int need) = others![mean][k];
-            left -= from <= time && until > time ? need : 0;
+            return null;
         }
 
-        if (TooMany(time, left, model.Means[mean].Need, starts, ends) is List<int> few)
+        List<(long Time, int Left)>[] lefts = new List<(long, int)>[others.Length];
+        for (int m = 0; m < lefts.Length; m++)
         {
-            crowd = few;
-            when = time;
+            List<(long Time, int Change)> changes = new(2 * others[m].Count);
+            foreach ((long from, long until, int need) in others[m])
+            {
+                if (until > from)
+                {
+                    changes.Add((from, -need));
+                    changes.Add((until, need));
+                }
+            }
+
+            changes.Sort();
+            lefts[m] = new(changes.Count);
+            int now = model.Means[m].Capacity;
+            for (int k = 0; k < changes.Count; k++)
+            {
+                now += changes[k].Change;
+                if (k + 1 == changes.Count || changes[k + 1].Time != changes[k].Time)
+                {
+                    lefts[m].Add((changes[k].Time, now));
+                }
+            }
+        }
+
+        return lefts;
+    }
+
+    private int Left(int mean, long time)
+    {
+        int now = model.Means[mean].Capacity;
+        foreach ((long from, int rest) in left?[mean] ?? [])
+        {
+            if (from > time)
+            {
+                break;
+            }
+
+            now = rest;
+        }
+
+        return now;
+    }
+
+    // By start; nearly in order already, so insertion is quick.
+    private static void Sort(int[] order, long[] starts)
+    {
+        for (int k = 1; k < order.Length; k++)
+        {
+            int step = order[k];
+            long time = starts[step];
+            int at = k;
+            for (; at > 0 && starts[order[at - 1]] > time; at--)
+            {
+                order[at] = order[at - 1];
+            }
+
+            order[at] = step;
         }
     }
 

@@ -77,37 +77,6 @@ public class TapeTests
         }
     }
 
-    [Fact]
-    [Evidence(Basis.Contract, "doubts are said with their limit and source, nothing is corrected; no label, no comparison with one")]
-    public void Doubts_are_values()
-    {
-        RecessedBathtub tub = new(Tapes.FiveFootTub());
-        TapeDoubts plain = new(tub, null, null);
-        Assert.Empty(plain.Doubts);
-        Assert.Equal(5, plain.Comparisons.Count);
-        Assert.Equal("no doubts among 5 comparisons", plain.ToString());
-        Assert.Equal(UnitMixUp.NotSuspected, plain.MixUp);
-        Volume overflow = tub.CapacityBelowRim(Length.FromInches(3));
-        Assert.Empty(new TapeDoubts(tub, Volume.FromUsGallons(42), overflow).Doubts);
-        LimitComparison doubt = Assert.Single(new TapeDoubts(tub, Volume.FromUsGallons(60), overflow).Doubts);
-        Numbers.Close(0.85 * 60, Volume.FromCubicMeters(doubt.Limit!.Value).UsGallons);
-        Assert.Single(new TapeDoubts(tub, Volume.FromUsGallons(36), overflow).Doubts);
-        Assert.Equal(2.5724, Math.Round(tub.CoatedArea.SquareMeters, 4));
-
-        // A tub whose inches were taken as centimetres: 1/2.54 of every length; and one entered the other way about.
-        OvalTub small = new(Tapes.Oval(1 / 2.2) with { MouthLength = Length.FromMeters(0.635), DeckLength = Length.FromMeters(0.76) });
-        TapeDoubts shrunk = new(small, null, null);
-        Assert.Equal(UnitMixUp.InchesEnteredAsCentimetres, shrunk.MixUp);
-        Assert.NotEmpty(shrunk.Doubts);
-        CornerTub large = new(Tapes.Corner(1.8));
-        Assert.Equal(UnitMixUp.CentimetresEnteredAsInches, new TapeDoubts(large, null, null).MixUp);
-        TapeDoubts holes = new(new FlatPanel(Tapes.Counter() with { CutOuts = [new(Length.FromInches(80), Length.FromInches(20))] }), null, null);
-        Assert.Equal("cut-outs", Assert.Single(holes.Doubts).Subject);
-        Numbers.Refuses("labelledCapacity", () => _ = new TapeDoubts(tub, Volume.Zero, null));
-        Assert.Throws<ArgumentNullException>(() => new TapeDoubts(null!, null, null));
-        Assert.Equal(ComparisonOutcome.CannotBeJudged, new TapeDoubts(new TiledSurround(Tapes.Alcove()), Volume.FromLiters(10), null).Comparisons[0].Outcome);
-    }
-
     private static void Matches<T>(T tape, Func<T, IFixture> make, IReadOnlyList<TapeReading<T>> readings, Func<Random, double> draw, int draws = 20_000)
         where T : class
     {

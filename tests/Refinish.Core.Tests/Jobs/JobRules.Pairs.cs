@@ -136,6 +136,7 @@ internal static partial class JobRules
         return Differ("operations", plan.Operations.Select(one => one.Id), turned.Operations.Select(one => one.Id))
             ?? Differ("objections", plan.Objections.Select(one => one.Id), turned.Objections.Select(one => one.Id))
             ?? Differ("conditions", plan.Conditions.Select(one => one.Id), turned.Conditions.Select(one => one.Id))
+            ?? Differ("doubts", plan.Doubts.Select(one => one.Id), turned.Doubts.Select(one => one.Id))
             ?? (job.Shop.Crew.Any(worker => worker.Wage is not null) ? null : Differ("lines", Lines(plan), Lines(turned)));
     }
 

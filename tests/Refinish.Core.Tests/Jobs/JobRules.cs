@@ -21,7 +21,7 @@ internal static partial class JobRules
             + (plan.Costs?.ByFixture?.Parts.Count ?? 0)
             + (plan.Handover?.ToText(DisplayUnits.UsCustomary).Length ?? 0)
             + plan.Objections.Sum(objection => objection.Sentence(DisplayUnits.UsCustomary).Length) + plan.Conditions.Sum(condition =>
-                condition.Sentence(DisplayUnits.UsCustomary).Length);
+                condition.Sentence(DisplayUnits.UsCustomary).Length) + plan.Doubts.Sum(doubt => doubt.Sentence(DisplayUnits.UsCustomary).Length);
     });
 
     /// <summary>What people breathe can be asked for, whatever the job.</summary>
@@ -38,6 +38,7 @@ internal static partial class JobRules
             ?? Repeated("run", plan.Work?.Runs.Select(run => run.Id) ?? [])
             ?? Repeated("objection", plan.Objections.Select(objection => objection.Id))
             ?? Repeated("condition", plan.Conditions.Select(condition => condition.Id))
+            ?? Repeated("doubt", plan.Doubts.Select(doubt => doubt.Id))
             ?? Repeated("line", plan.Price?.Lines.Select(line => line.Id) ?? []);
     }
 

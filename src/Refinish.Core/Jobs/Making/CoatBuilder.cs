@@ -10,7 +10,7 @@ using UnitsNet;
 namespace Refinish.Jobs;
 
 /// <summary>Promoters and coats of one room: what is sprayed together, the windows between, the gun cleaned.</summary>
-internal sealed class CoatBuilder(WorkBuilder builder, SiteRoom room, RoomCourse course, Procedure[] here, Dictionary<string, double> surfaces)
+internal sealed class CoatBuilder(WorkBuilder builder, SiteRoom room, RoomCourse course, Procedure[] here, Dictionary<string, double> surfaces, RoomMemo memo)
 {
     /// <summary>The tool that every coat occupies.</summary>
     public const string SprayGunTool = "spray-gun";
@@ -176,13 +176,8 @@ internal sealed class CoatBuilder(WorkBuilder builder, SiteRoom room, RoomCourse
             losses = losses with { ProfileDepth = Length.Zero, HoldUp = goesOn ? Volume.Zero : losses.HoldUp };
         }
 
-        List<CoatedSurface> coated = [];
-        foreach (Procedure procedure in group)
-        {
-            coated.AddRange(procedure.Surfaces);
-        }
-
-        return new CoatRun(id, coated, coat.Layer, group[0].Gun, losses, builder.Shop.Cups, course.AirOf(course.WarmestAir), Temperature.FromKelvins(surface));
+        return memo.Run(id, group, losses, surface, () => new CoatRun(
+            id, [.. group.SelectMany(procedure => procedure.Surfaces)], coat.Layer, group[0].Gun, losses, builder.Shop.Cups, course.AirOf(course.WarmestAir), Temperature.FromKelvins(surface)));
     }
 
     private bool GoesOn(CoatRun under, CoatingProduct product) =>

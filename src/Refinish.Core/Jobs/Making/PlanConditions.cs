@@ -22,6 +22,14 @@ internal static class PlanConditions
             }
         }
 
+        foreach (IGrouping<string, Doubt> about in plan.Doubts.Where(doubt => doubt.IsUnitMixUp).GroupBy(doubt => doubt.About, StringComparer.Ordinal))
+        {
+            Doubt[] doubts = [.. about];
+            yield return new PlanCondition(
+                about.Key, "measure-again", system => string.Join("; ", doubts.Select(doubt => doubt.Sentence(system))),
+                "measure again before the price is told: in another unit everything would have another price", doubts[0].Source);
+        }
+
         foreach (PlanCondition condition in plan.Schedule is { IsPossible: true } schedule ? Guns(schedule).Concat(ReEntries(plan)) : [])
         {
             yield return condition;

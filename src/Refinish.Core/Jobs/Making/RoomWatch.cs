@@ -22,10 +22,12 @@ internal sealed class RoomWatch
     private readonly WorkBuilder builder;
     private readonly SiteRoom room;
     private readonly RoomCourse course;
+    private readonly RoomMemo memo;
     private readonly VapourOrder order;
 
-    private RoomWatch(WorkBuilder builder, SiteRoom room, RoomCourse course)
+    private RoomWatch(WorkBuilder builder, SiteRoom room, RoomCourse course, RoomMemo memo)
     {
+        this.memo = memo;
         this.builder = builder;
         this.room = room;
         this.course = course;
@@ -33,11 +35,12 @@ internal sealed class RoomWatch
     }
 
     /// <summary>Gives the operations of a room their clearing times and whoever stands by.</summary>
-    public static void Over(WorkBuilder builder, SiteRoom room, RoomCourse course) => new RoomWatch(builder, room, course).Over(_ => true);
+    public static void Over(WorkBuilder builder, SiteRoom room, RoomCourse course, RoomMemo memo) =>
+        new RoomWatch(builder, room, course, memo).Over(_ => true);
 
     /// <summary>The same for what the caller added or replaced.</summary>
     public static void Over(WorkBuilder builder, SiteRoom room, RoomCourse course, IEnumerable<string> ids) =>
-        new RoomWatch(builder, room, course).Over(new HashSet<string>(ids, StringComparer.Ordinal).Contains);
+        new RoomWatch(builder, room, course, builder.Rooms[room.Id].Memo).Over(new HashSet<string>(ids, StringComparer.Ordinal).Contains);
 
     /// <summary>
     /// Whether only those who wear supplied air are in the room meanwhile. Grains are broadcast into a coat that was sprayed minutes ago.
@@ -92,9 +95,9 @@ internal sealed class RoomWatch
 
             operation = operation with { Cautions = [.. operation.Cautions.Concat(Watched(operation)).Distinct()] };
             builder.Operations[at] = operation;
-            if (order.GivesOff(operation) && Study(operation) is (AirStudy study, TimeSpan end))
+            if (order.GivesOff(operation))
             {
-                TimeSpan? clear = ClearingAfter(study, end);
+                TimeSpan? clear = ClearingAfter(operation);
                 worst = worst.Longest is null || (clear is TimeSpan time && time <= worst.Longest) ? worst : (clear, operation.Name);
                 if (clear > operation.Clearing)
                 {
@@ -131,18 +134,24 @@ internal sealed class RoomWatch
     private static IEnumerable<Caution> Watched(Operation operation) =>
         operation.Kind == WorkKind.Broadcast ? [Cautions.SuppliedAir, Cautions.NeverAlone] : [Cautions.NeverAlone];
 
-    /// <summary>
-    /// The air after an operation, with everything that may have been done in the room before it as late as the waits allow; and when the
-    /// operation ends.
-    /// </summary>
-    private (AirStudy Study, TimeSpan End)? Study(Operation operation)
+    // The air after an operation, with everything that may have been done in the room before it as late as the waits allow. The same once
+    // more is not studied twice.
+    private TimeSpan? ClearingAfter(Operation operation)
     {
         TimeSpan own = order.DurationOf(operation);
-        List<(TimeSpan End, Operation Of)> placed = [(TimeSpan.Zero, operation), .. order.Before(operation).Select(one => (-one.Gap - own, one.Operation))];
-        TimeSpan first = placed.Min(one => one.End - order.DurationOf(one.Of));
-        List<Emission> emissions = [.. placed.SelectMany(one => Emissions(one.Of, one.End - first))];
-        Room air = RoomAir.RoomAt(room, course);
-        return emissions.Count == 0 ? null : (new AirStudy(air, room.Exhaust, emissions, TimeSpan.FromHours(8), builder.Shop.ExposureLimits), -first);
+        List<(TimeSpan End, Operation Of)> placed =
+            [(TimeSpan.Zero, operation), .. order.Before(operation).Select(one => (-one.Gap - own, one.Operation))];
+        return memo.Clearing(
+            [.. placed.Select(one => ((object?)order.RunOf(one.Of) ?? one.Of.Vapours, one.End, order.DurationOf(one.Of)))],
+            () =>
+            {
+                TimeSpan first = placed.Min(one => one.End - order.DurationOf(one.Of));
+                List<Emission> emissions = [.. placed.SelectMany(one => Emissions(one.Of, one.End - first))];
+                Room air = RoomAir.RoomAt(room, course);
+                return emissions.Count == 0
+                    ? TimeSpan.Zero
+                    : ClearingAfter(new AirStudy(air, room.Exhaust, emissions, TimeSpan.FromHours(8), builder.Shop.ExposureLimits), -first);
+            });
     }
 
     // The later of the two lines that can be judged: a tenth of the lower flammable limit, and 1 on the index of the lowest eight-hour

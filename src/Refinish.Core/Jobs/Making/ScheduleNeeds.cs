@@ -34,6 +34,12 @@ internal sealed class ScheduleNeeds
     /// <summary>Whether a coat finds the hose empty, since the gun was cleaned for a coat elsewhere.</summary>
     public bool FillsHoseFor(string run) => filled.Contains(run);
 
+    /// <summary>Whether these are more needs than others, of runs that are asked for.</summary>
+    public bool AddTo(ScheduleNeeds others, Func<string, bool> isAskedFor) =>
+        cleanings.Any(pair => !others.cleanings.Contains(pair) && isAskedFor(pair.Run))
+        || wiped.Any(run => !others.wiped.Contains(run) && isAskedFor(run))
+        || filled.Any(run => !others.filled.Contains(run) && isAskedFor(run));
+
     /// <summary>These needs and those that a schedule shows; <see langword="null"/> when it shows no further ones.</summary>
     public ScheduleNeeds? With(WorkList work, SiteSchedule found)
     {

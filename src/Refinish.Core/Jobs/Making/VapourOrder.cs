@@ -22,7 +22,8 @@ internal sealed class VapourOrder
     private readonly List<int> giving = [];
     private readonly Dictionary<int, TimeSpan?[]> gaps = [];
     private readonly Dictionary<string, CoatRun> runs;
-    private readonly List<StepLag>[] waits;
+    private readonly List<StepLag>?[] waits;
+    private readonly string[][] touched;
 
     public VapourOrder(WorkBuilder builder, string room)
     {
@@ -30,10 +31,12 @@ internal sealed class VapourOrder
         runs = builder.Runs.Where(run => run.VolatileMass.Kilograms > 0).ToDictionary(run => run.Id, StringComparer.Ordinal);
         all = [.. builder.Operations.Where(operation => operation.Beside is null)];
         durations = [.. all.Select(operation => operation.DurationAt(builder.Difficulty))];
-        waits = [.. all.Select(_ => new List<StepLag>())];
+        waits = new List<StepLag>?[all.Count];
+        touched = new string[all.Count][];
         for (int i = 0; i < all.Count; i++)
         {
             places.Add(all[i].Id, i);
+            touched[i] = [.. WorkChain.Touched(all[i], builder.Work.Procedures)];
             if (all[i].Room == room && GivesOff(all[i]))
             {
                 giving.Add(i);
@@ -44,7 +47,7 @@ internal sealed class VapourOrder
         {
             if (places.ContainsKey(wait.Before) && places.TryGetValue(wait.After, out int after))
             {
-                waits[after].Add(wait);
+                (waits[after] ??= []).Add(wait);
             }
         }
 
@@ -97,7 +100,7 @@ internal sealed class VapourOrder
     {
         TimeSpan?[] starts = new TimeSpan?[all.Count];
         Dictionary<string, TimeSpan> until = new(StringComparer.Ordinal);
-        foreach (string fixture in WorkChain.Touched(all[from], builder.Work.Procedures))
+        foreach (string fixture in touched[from])
         {
             until[fixture] = TimeSpan.Zero;
         }
@@ -105,7 +108,7 @@ internal sealed class VapourOrder
         for (int i = from + 1; i < all.Count; i++)
         {
             TimeSpan? start = null;
-            foreach (StepLag wait in waits[i])
+            foreach (StepLag wait in waits[i] ?? [])
             {
                 // Hours on a clock that follows the temperature are not known yet.
                 TimeSpan least = wait.Clock is null ? wait.Minimum : TimeSpan.Zero;
@@ -116,7 +119,7 @@ internal sealed class VapourOrder
                 start = earliest is TimeSpan found && !(start >= found) ? found : start;
             }
 
-            foreach (string fixture in WorkChain.Touched(all[i], builder.Work.Procedures))
+            foreach (string fixture in touched[i])
             {
                 start = until.TryGetValue(fixture, out TimeSpan free) && !(start >= free) ? free : start;
             }
@@ -124,7 +127,7 @@ internal sealed class VapourOrder
             starts[i] = start;
             if (start is TimeSpan at)
             {
-                foreach (string fixture in WorkChain.Touched(all[i], builder.Work.Procedures))
+                foreach (string fixture in touched[i])
                 {
                     until[fixture] = at + durations[i];
                 }

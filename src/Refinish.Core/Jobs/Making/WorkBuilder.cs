@@ -23,6 +23,9 @@ internal sealed class WorkBuilder(WorkList work)
 
     public Dictionary<string, RoomCourse> Courses { get; } = new(StringComparer.Ordinal);
 
+    /// <summary>What each room gave.</summary>
+    public Dictionary<string, RoomResult> Rooms { get; } = new(StringComparer.Ordinal);
+
     public WorkList Work => work;
 
     public Shop Shop => work.Shop;
@@ -36,9 +39,20 @@ internal sealed class WorkBuilder(WorkList work)
             Procedure[] here = [.. work.Procedures.Where(procedure => procedure.Fixture.Room == room.Id).OrderBy(procedure => procedure.Fixture.Id, StringComparer.Ordinal)];
             if (here.Length > 0)
             {
-                RoomCourse course = new(room.Climate, work.Start, Shop.Calendar);
+                RoomResult? known = work.Rooms.TryGetValue(room.Id, out RoomResult? found) ? found : null;
+                RoomCourse course = known?.Course ?? new RoomCourse(room.Climate, work.Start, Shop.Calendar);
                 Courses.Add(room.Id, course);
-                Build(room, course, here);
+                if (known?.Part.Holds(work.Needs) == true)
+                {
+                    known.Part.AddTo(this);
+                    Rooms.Add(room.Id, known);
+                    continue;
+                }
+
+                (int, int, int, int) before = Count;
+                RoomMemo memo = new(known?.Memo);
+                Build(room, course, here, memo);
+                Rooms.Add(room.Id, new RoomResult(course, new RoomPart(this, before), memo));
             }
         }
 
@@ -80,7 +94,34 @@ internal sealed class WorkBuilder(WorkList work)
     public void Wait(string before, string after, TimeSpan? least, TimeSpan? most, string reason) =>
         Waits.Add(new StepLag(before, after, CarefulTime.Up(least ?? TimeSpan.Zero), most is TimeSpan time ? CarefulTime.Down(time) : null, reason));
 
-    private void Build(SiteRoom room, RoomCourse course, Procedure[] here)
+    private (int Operations, int Waits, int Runs, int Objections) Count => (Operations.Count, Waits.Count, Runs.Count, Objections.Count);
+
+    private void Build(SiteRoom room, RoomCourse course, Procedure[] here, RoomMemo memo)
+    {
+        if (memo.Preparation is (RoomPart prepared, Dictionary<string, double> known))
+        {
+            prepared.AddTo(this);
+            new CoatBuilder(this, room, course, here, known, memo).Build();
+        }
+        else
+        {
+            (int, int, int, int) before = Count;
+            Dictionary<string, double> surfaces = Prepare(room, course, here);
+            memo.Preparation = (new RoomPart(this, before), surfaces);
+            new CoatBuilder(this, room, course, here, surfaces, memo).Build();
+        }
+
+        foreach (WorkKind kind in WorkOrder.AfterCoats)
+        {
+            Together(room, here, kind, string.Empty);
+        }
+
+        AfterWaits(room, here);
+        RoomWatch.Over(this, room, course, memo);
+    }
+
+    // Everything before the first coat; returns the temperature of each fixture's surface.
+    private Dictionary<string, double> Prepare(SiteRoom room, RoomCourse course, Procedure[] here)
     {
         SetUp(room, here);
         Dictionary<string, double> surfaces = new(StringComparer.Ordinal);
@@ -123,14 +164,7 @@ internal sealed class WorkBuilder(WorkList work)
             new PrepWaits(this, room, course, part, suffix, surfaces).Add();
         }
 
-        new CoatBuilder(this, room, course, here, surfaces).Build();
-        foreach (WorkKind kind in WorkOrder.AfterCoats)
-        {
-            Together(room, here, kind, string.Empty);
-        }
-
-        AfterWaits(room, here);
-        RoomWatch.Over(this, room, course);
+        return surfaces;
     }
 
     private void SetUp(SiteRoom room, Procedure[] here)
