@@ -34,7 +34,8 @@ internal static class Exhibits
         new("film", "The job",
             "`new FilmPicture(map, \"a tub sprayed straight down, two coats\")`; where on the tub it is thin, `FilmMap.WriteSvg` draws",
             Film()),
-        new("price", "Money", "`new PricePicture(plan)`", new PricePicture(Guesthouse)),
+        new("price", "Money", "`new PricePicture(plan)`: for the shop", new PricePicture(Guesthouse)),
+        new("quote", "Money", "`new QuotePicture(plan)`: for the customer, here with a discount, a deposit and two taxes", new QuotePicture(Quoted().Plan())),
         new("cost", "Money", "`new CostPicture(JobRange.Of(job, doubts, options))`: the whole job planned a thousand times",
             new CostPicture(JobRange.Of(OneBathroom.Job, new JobDoubts(), new SimulationOptions { Trials = 1000 }))),
         new("cost-estimate", "Money",
@@ -55,6 +56,32 @@ internal static class Exhibits
         new("countertop", "Fixtures", "Countertop", new FixturePicture(OtherFixtures.Counter, "Kitchen counter"), DisplayUnits.UsCustomary),
         new("flat-panel", "Fixtures", "Panel", new FixturePicture(OtherFixtures.Panel, "Panel"), DisplayUnits.UsCustomary),
     ];
+
+    private static Job Quoted()
+    {
+        Job job = Guesthouse.Job;
+        return job with
+        {
+            Shop = job.Shop with
+            {
+                Prices = job.Shop.Prices with
+                {
+                    Taxes =
+                    [
+                        new("state", "state sales tax", Ratio.FromPercent(6.25)) { Categories = [LineCategory.Material, LineCategory.Consumables, LineCategory.Option] },
+                        new("city", "city tax", Ratio.FromPercent(1)),
+                    ],
+                },
+            },
+            Extras = [new("rust", LineCategory.Allowance, "rust under the overflow", 1, LineUnit.Job, 60m) { UnitPrice = 60m }],
+            Terms = new QuoteTerms
+            {
+                Number = "Q-1042",
+                Discount = Discount.Of(Ratio.FromPercent(5)) with { Reason = "three rooms at once" },
+                Payments = [PaymentStage.OfShare("deposit", PaymentDue.OnAcceptance, Ratio.FromPercent(10)), PaymentStage.OfRest("rest", PaymentDue.OnCompletion)],
+            },
+        };
+    }
 
     private static CurePicture Conversion()
     {

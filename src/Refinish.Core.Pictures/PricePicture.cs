@@ -2,7 +2,6 @@ using System;
 using System.Collections.Generic;
 using System.Globalization;
 using System.Linq;
-using OxyPlot;
 using Refinish.Estimating;
 using Refinish.Jobs;
 using Refinish.Pictures.Drawing;
@@ -95,68 +94,9 @@ public sealed class PricePicture : Picture
             page.Warning(line);
         }
 
-        List<PriceStep> steps = [.. Steps(estimate)];
-        decimal most = Math.Max(1, steps.Max(step => Math.Max(step.From, step.To)));
-        decimal least = Math.Min(0, steps.Min(step => Math.Min(step.From, step.To)));
-        double amounts = page.IsNarrow ? 8 : 82;
-        double label = page.IsNarrow ? 8 : 180;
-        double row = page.IsNarrow ? 42 : 28;
-        Chart chart = new(
-            Chart.Scale((double)least, (double)most, Chart.Round((double)least, (double)most, page.IsNarrow ? 3 : 6)
-                .Select(at => (at, Figures.Significant(at, 6)))),
-            Chart.Hidden(steps.Count, 0),
-            new OxyThickness(label, 0, amounts, 26));
-        chart.Add((sheet, at) => Bars(sheet, at, steps, least, most, page.IsNarrow));
-        chart.Draw(page, (steps.Count * row) + 26);
+        PriceBars.Draw(page, [.. Steps(estimate)], Text);
         page.Note("Amounts in " + estimate.Book.Currency
             + ". For the shop: the prices of the lines carry overhead and profit.");
-    }
-
-    private void Bars(Sheet sheet, Func<double, double, ScreenPoint> at, List<PriceStep> steps, decimal least, decimal most,
-        bool narrow)
-    {
-        for (int i = 0; i < steps.Count; i++)
-        {
-            PriceStep step = steps[i];
-            ScreenPoint from = at((double)step.From, i);
-            ScreenPoint to = at((double)step.To, i + 1);
-            double left = Math.Min(from.X, to.X);
-            double width = Math.Abs(to.X - from.X);
-            double top = from.Y + (narrow ? 20 : 4);
-            double height = to.Y - top - (narrow ? 3 : 4);
-            (OxyColor fill, OxyColor line) = step.Kind switch
-            {
-                PriceStepKind.Sum => (Ink.Body, Ink.Line),
-                PriceStepKind.Earned => (Ink.GreenTint, Ink.Green),
-                PriceStepKind.Less => (Ink.VermillionTint, Ink.Vermillion),
-                PriceStepKind.PassedOn => (Ink.Paper, Ink.Note),
-                _ => (Ink.BlueTint, Ink.Blue),
-            };
-            sheet.Rectangle(left, top, width, height, fill, OxyColors.Transparent);
-            if (step.Kind is PriceStepKind.Earned or PriceStepKind.Less)
-            {
-                sheet.Hatch(left, top, width, height, line, falling: step.Kind == PriceStepKind.Less);
-            }
-
-            sheet.Rectangle(left, top, width, height, OxyColors.Transparent, line, step.IsSum ? 2 : 1);
-            string amount = (step.Amount < 0 || step.IsSum || i == 0 ? string.Empty : "+") + Text(step.Amount);
-            if (narrow)
-            {
-                ScreenPoint end = at((double)most, 0);
-                sheet.Text(at(0, 0).X, from.Y + 11, step.Name, Ink.Line, Page.Normal, bold: step.IsSum);
-                sheet.Text(end.X, from.Y + 11, amount, Ink.Line, Page.Normal, HorizontalAlignment.Right, bold: step.IsSum);
-                continue;
-            }
-
-            if (i + 1 < steps.Count)
-            {
-                sheet.Line(to.X, top + height, to.X, to.Y + 4, Ink.Note);
-            }
-
-            sheet.Text(at((double)least, 0).X - 8, (from.Y + to.Y) / 2, step.Name, Ink.Line, Page.Normal, HorizontalAlignment.Right,
-                bold: step.IsSum);
-            sheet.Text(left + width + 6, top + (height / 2), amount, Ink.Line, Page.Normal, bold: step.IsSum);
-        }
     }
 
     private static IEnumerable<PriceStep> Steps(PriceEstimate estimate)
@@ -214,20 +154,4 @@ public sealed class PricePicture : Picture
         : Objections.Of(plan, units, estimate is not null);
 
     private string Text(decimal amount) => estimate!.Book.Currency.Number(amount);
-
-    private enum PriceStepKind
-    {
-        Cost,
-        Earned,
-        PassedOn,
-        Less,
-        Sum,
-    }
-
-    private sealed record PriceStep(string Name, decimal From, decimal To, PriceStepKind Kind)
-    {
-        public decimal Amount => To - From;
-
-        public bool IsSum => Kind == PriceStepKind.Sum;
-    }
 }

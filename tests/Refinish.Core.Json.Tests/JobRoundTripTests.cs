@@ -4,11 +4,13 @@ using System.IO;
 using System.Linq;
 using System.Text;
 using System.Text.Json;
+using Refinish.Estimating;
 using Refinish.Fixtures;
 using Refinish.Jobs;
 using Refinish.Json.Shapes;
 using Refinish.Scheduling;
 using Refinish.Tests.Fixtures;
+using UnitsNet;
 using UnitsNet.Units;
 using Xunit;
 
@@ -101,6 +103,16 @@ public class JobRoundTripTests
             Source.Invented("a"), Source.Supplied("a")];
         Assert.Equal(Enum.GetValues<SourceKind>().Length, sources.Select(source => source.Kind).Distinct().Count());
         Assert.All(sources, source => Assert.Equal(source, Back(CommonShapes.Source, source)));
+    }
+
+    [Fact]
+    public void Every_kind_of_discount_and_payment_comes_back_equal()
+    {
+        Discount[] discounts = [Discount.Of(12.5m), Discount.Of(12.5m) with { Reason = "a", MayUndercutMinimum = true }, Discount.Of(Ratio.FromPercent(7.25)), Discount.Of(0m)];
+        Assert.All(discounts, discount => Assert.Equal(discount, Back(QuoteShapes.Discount, discount)));
+        Assert.All(Examples.Terms().Payments, stage => Assert.Equal(stage, Back(QuoteShapes.Stage, stage)));
+        Assert.All((DepositLimit[])[new(null, 5m, Source.Invented("a")), new(Ratio.FromPercent(5), null, Source.Invented("a"))],
+            limit => Assert.Equal(limit, Back(QuoteShapes.Deposit, limit)));
     }
 
     [Fact]

@@ -29,8 +29,9 @@ internal sealed record Catalogue
     /// <summary>What a job is made of, each identifier once; a second thing of the same identifier stands where it is used.</summary>
     public static Catalogue Of(Job job)
     {
-        FixtureOption[] options = [.. job.Fixtures.SelectMany(fixture => fixture.Options)];
-        CoatingSystem[] systems = [job.Shop.System, .. job.Fixtures.Select(fixture => fixture.System).OfType<CoatingSystem>()];
+        FixtureJob[] fixtures = [.. job.Fixtures, .. job.Alternatives.SelectMany(alternative => alternative.Fixtures)];
+        FixtureOption[] options = [.. fixtures.SelectMany(fixture => fixture.Options)];
+        CoatingSystem[] systems = [job.Shop.System, .. fixtures.Select(fixture => fixture.System).OfType<CoatingSystem>()];
         SystemStep[] steps = [.. systems.SelectMany(system => system.Steps)];
         AdhesionPromoter[] promoters = [.. steps.Select(step => step.Promoter).OfType<AdhesionPromoter>()];
         CoatingProduct[] products = [.. steps.Select(step => step.Layer?.Product).OfType<CoatingProduct>(),

@@ -50,6 +50,15 @@ internal static class JobShapes
             (fixture, options) => fixture with { Options = options })
         .Making(v => new FixtureJob { Id = id(v), Room = room(v), Fixture = measured(v), Survey = survey(v) });
 
+    public static ObjectShape<JobAlternative> Alternative { get; } = new Fields<JobAlternative>("jobAlternative")
+        .With("id", Scalars.Text, alternative => alternative.Id, out Slot<string> other)
+        .MaybeOf("name", Scalars.Text, alternative => Said.Name(alternative.Name, alternative.Id, alternative, one => one with { Name = one.Name }),
+            (alternative, name) => alternative with { Name = name })
+        .Optional("fixtures", CommonShapes.List(Fixture), alternative => alternative.Fixtures,
+            (alternative, fixtures) => alternative with { Fixtures = fixtures })
+        .Optional("leftOut", CommonShapes.List(Scalars.Text), alternative => alternative.LeftOut, (alternative, ids) => alternative with { LeftOut = ids })
+        .Making(v => new JobAlternative { Id = other(v) });
+
     public static ObjectShape<DayRequest> Days { get; } = new Fields<DayRequest>("dayRequest")
         .With("days", CommonShapes.List(Times.Day), request => request.Days, out Slot<IReadOnlyList<DateTime>> days)
         .WithOr("operations", CommonShapes.List(Scalars.Text), request => request.Operations, [],
@@ -78,6 +87,9 @@ internal static class JobShapes
             (job, changes) => job with { Changes = changes })
         .Optional("stock", CommonShapes.List(Kit), job => job.Stock, (job, stock) => job with { Stock = stock })
         .Optional("extras", CommonShapes.List(TaxShapes.Extra), job => job.Extras, (job, extras) => job with { Extras = extras })
+        .Optional("terms", QuoteShapes.Terms, job => job.Terms, (job, terms) => job with { Terms = terms })
+        .Optional("alternatives", CommonShapes.List(Alternative), job => job.Alternatives,
+            (job, alternatives) => job with { Alternatives = alternatives })
         .MaybeOf("replacement", PriceShapes.Replacement, job => job.Replacement, (job, offer) => job with { Replacement = offer })
         .MakingInOrder(v => new Job { Id = id(v), Start = start(v), Shop = shop(v), Premises = premises(v), Fixtures = fixtures(v) });
 

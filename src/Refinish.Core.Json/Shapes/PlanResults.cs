@@ -11,7 +11,9 @@ internal static class PlanResults
 {
     private static readonly FieldsShape<FixtureHandover> FixtureHandover = new Fields<FixtureHandover>("fixtureHandover")
         .Show("id", Scalars.Text, fixture => fixture.Procedure.Fixture.Id)
+        .Show("begun", Times.Instant, fixture => fixture.Begun)
         .Show("waterFrom", Times.Instant.OrNull(), fixture => fixture.WaterFrom)
+        .Show("daysOutOfUse", Scalars.Count.OrNull(), fixture => fixture.DaysOutOfUse)
         .Show("coatingReady", Times.Instant.OrNull(), fixture => fixture.CoatingReady)
         .Show("caulkReady", Times.Instant, fixture => fixture.CaulkReady)
         .Show("drainTrimReady", Times.Instant, fixture => fixture.DrainTrimReady)
@@ -26,7 +28,9 @@ internal static class PlanResults
 
     private static readonly FieldsShape<Handover> Handover = new Fields<Handover>("handover")
         .Show("fixtures", CommonShapes.List(FixtureHandover), handover => handover.Fixtures)
+        .Show("begun", Times.Instant, handover => handover.Begun)
         .Show("waterFrom", Times.Instant.OrNull(), handover => handover.WaterFrom)
+        .Show("daysOutOfUse", Scalars.Count.OrNull(), handover => handover.DaysOutOfUse)
         .Show("fullCure", Times.Instant.OrNull(), handover => handover.FullCure)
         .Show("handedOver", Times.Instant, handover => handover.HandedOver)
         .Show("warrantyUntil", Times.Instant, handover => handover.WarrantyUntil)
@@ -113,6 +117,7 @@ internal static class PlanResults
         .Show("reserveForAll", Scalars.Money.OrNull(), plan => plan.Costs?.ReserveForAll)
         .Show("comparison", PriceResults.Comparison.OrNull(), plan => plan.Comparison)
         .Show("handover", Handover.OrNull(), plan => plan.Handover)
+        .Show("quote", QuoteResults.Quote.OrNull(), plan => plan.Quote)
         .AsResults();
 
     private static List<OperationResult> Operations(JobPlan plan)

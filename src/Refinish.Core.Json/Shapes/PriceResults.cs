@@ -25,7 +25,7 @@ internal static class PriceResults
         .Show("seenBy", new WordShape<LineReader>(), line => line.SeenBy)
         .AsResults();
 
-    private static readonly FieldsShape<TaxAmount> Tax = new Fields<TaxAmount>("taxAmount")
+    public static readonly FieldsShape<TaxAmount> Tax = new Fields<TaxAmount>("taxAmount")
         .Show("code", Scalars.Text, tax => tax.Rate.Code)
         .Show("name", Scalars.Text, tax => tax.Rate.Name)
         .Show("rate", Results.Percent, tax => tax.Rate.Rate.DecimalFractions)

@@ -64,6 +64,14 @@ internal sealed class ShapeResolver : IJsonTypeInfoResolver
         Add(CalendarShapes.Interval);
         Add(CalendarShapes.Shift);
         Add(CalendarShapes.Calendar);
+        Add(TaxShapes.Rate);
+        Add(TaxShapes.Exemption);
+        Add(TaxShapes.HostCode);
+        Add(TaxShapes.Extra);
+        Add(QuoteShapes.Discount);
+        Add(QuoteShapes.Stage);
+        Add(QuoteShapes.Terms);
+        Add(QuoteShapes.Deposit);
         Add(PriceShapes.Material);
         Add(PriceShapes.Option);
         Add(PriceShapes.Book);
@@ -88,6 +96,7 @@ internal sealed class ShapeResolver : IJsonTypeInfoResolver
         Add(JobShapes.Efficiency);
         Add(JobShapes.Option);
         Add(JobShapes.Fixture);
+        Add(JobShapes.Alternative);
         Add(JobShapes.Days);
         Add(JobShapes.Kit);
         Add(JobShapes.Job);

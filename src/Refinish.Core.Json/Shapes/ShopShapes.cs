@@ -58,6 +58,7 @@ internal static class ShopShapes
             (shop, wait) => shop with { GunCleaningWithin = wait })
         .Optional("exposureLimits", CommonShapes.List(LimitShapes.Exposure), shop => shop.ExposureLimits,
             (shop, limits) => shop with { ExposureLimits = limits })
+        .MaybeOf("depositLimit", QuoteShapes.Deposit, shop => shop.DepositLimit, (shop, limit) => shop with { DepositLimit = limit })
         .MaybeOf("vocLimit", LimitShapes.Voc, shop => shop.VocLimit, (shop, limit) => shop with { VocLimit = limit })
         .Maybe("mistLimit", Quantities.Concentration, shop => shop.MistLimit, (shop, limit) => shop with { MistLimit = limit })
         .Optional("mistLimitSource", CommonShapes.Source, shop => shop.MistLimitSource,

@@ -38,7 +38,9 @@ public sealed class FixtureHandover
         hard = new ValueList<DateTimeOffset?>(runs.Select(run => Reached(run, course, times => times.WaterService, forecast => forecast.WaterService)));
         cured = new ValueList<DateTimeOffset?>(runs.Select(run => Reached(run, course, times => times.FullCure, forecast => forecast.FullCure)));
         Shop shop = schedule.Work.Shop;
-        HandedOver = schedule.Operations.Where(operation => operation.Operation.Fixtures.Contains(id)).Max(operation => operation.End);
+        ScheduledOperation[] own = [.. schedule.Operations.Where(operation => operation.Operation.Fixtures.Contains(id))];
+        Begun = own.Min(operation => operation.Start);
+        HandedOver = own.Max(operation => operation.End);
         Caulked = EndOf(schedule, id, Estimating.WorkKind.Caulk) ?? HandedOver;
         TrimFitted = EndOf(schedule, id, Estimating.WorkKind.FitTrim) ?? Caulked;
         CaulkReady = CarefulTime.Up(Caulked + shop.CaulkWait);
@@ -72,6 +74,12 @@ public sealed class FixtureHandover
 
     /// <summary>Temperature of the surface for which the waits hold, where the room is held; <see langword="null"/> where they follow its climate.</summary>
     public Temperature? Surface => HeldAt is double kelvins ? Temperature.FromKelvins(kelvins) : null;
+
+    /// <summary>Start of the first operation on the fixture: from then on it is out of use.</summary>
+    public DateTimeOffset Begun { get; }
+
+    /// <summary>Days out of use, from <see cref="Begun"/> to <see cref="WaterFrom"/>, each begun day counted; <see langword="null"/> when it cannot be said.</summary>
+    public int? DaysOutOfUse => WaterFrom is DateTimeOffset water ? (int)Math.Ceiling((water - Begun).TotalDays) : null;
 
     /// <summary>End of the last operation on the fixture.</summary>
     public DateTimeOffset HandedOver { get; }

@@ -21,6 +21,7 @@ public sealed class Handover
     {
         Guard.NotNull(schedule, nameof(schedule));
         Fixtures = new ValueList<FixtureHandover>(schedule.Work.Procedures.Select(procedure => new FixtureHandover(schedule, procedure)));
+        Begun = schedule.Operations[0].Start;
         Record = new ValueList<string>(RecordOf(schedule.Runs.Select(run => run.Run.Layer.Product)));
     }
 
@@ -29,6 +30,14 @@ public sealed class Handover
 
     /// <summary>No water on any fixture before this instant; <see langword="null"/> when it cannot be said for one of them.</summary>
     public DateTimeOffset? WaterFrom => Fixtures.Any(fixture => fixture.WaterFrom is null) ? null : Fixtures.Max(fixture => fixture.WaterFrom);
+
+    /// <summary>Start of the first operation of the job.</summary>
+    public DateTimeOffset Begun { get; }
+
+    /// <summary>
+    /// Days out of use, from <see cref="Begun"/> to <see cref="WaterFrom"/>, each begun day counted; <see langword="null"/> when it cannot be said.
+    /// </summary>
+    public int? DaysOutOfUse => WaterFrom is DateTimeOffset water ? (int)Math.Ceiling((water - Begun).TotalDays) : null;
 
     /// <summary>When all coatings are fully cured; <see langword="null"/> when it cannot be said for one of them.</summary>
     public DateTimeOffset? FullCure => Fixtures.Any(fixture => fixture.FullCure is null) ? null : Fixtures.Max(fixture => fixture.FullCure);

@@ -112,6 +112,18 @@ public sealed record Job
     }
     = QuoteTerms.None;
 
+    /// <summary>
+    /// Other ways to do the job, priced beside it by <see cref="QuoteAlternatives"/>; none unless given. <see cref="Plan"/> plans the job as it stands, and
+    /// objects to an alternative that does not fit it.
+    /// </summary>
+    /// <exception cref="ArgumentException">An entry is missing, or two have one identifier.</exception>
+    public IReadOnlyList<JobAlternative> Alternatives
+    {
+        get;
+        init => field = Unique.Ids(Guard.List(value, nameof(Alternatives)), alternative => alternative.Id, nameof(Alternatives));
+    }
+    = ValueList<JobAlternative>.Empty;
+
     /// <summary>What replacing would take; <see langword="null"/> when it is not to be compared.</summary>
     public ReplacementOffer? Replacement { get; init; }
 

@@ -67,6 +67,12 @@ public sealed class JobPlan
     /// <summary>What the customer is told and what is kept; of the planned fixtures; <see langword="null"/> while anything is objected to other than a fixture that is left out.</summary>
     public Handover? Handover { get; }
 
+    /// <summary>
+    /// The quote for the customer, of the planned fixtures; <see langword="null"/> without a price, or while anything is objected to other than a fixture that
+    /// is left out: <see cref="Objections"/> then says why.
+    /// </summary>
+    public CustomerQuote? Quote => field ??= Handover is not null && Price is { IsComplete: true } ? new CustomerQuote(this) : null;
+
     /// <summary>The operations; empty when no fixture is planned.</summary>
     public IReadOnlyList<Operation> Operations => Work?.Operations ?? ValueList<Operation>.Empty;
 

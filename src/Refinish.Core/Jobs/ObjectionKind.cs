@@ -42,6 +42,9 @@ public enum ObjectionKind
     /// <summary>The price book lacks a rate, a kit or an option.</summary>
     Price,
 
+    /// <summary>A stage of payment fits neither the total nor the currency, or more is asked for before the work than the shop's limit allows.</summary>
+    Payment,
+
     /// <summary>A part of the job is outside what the library computes.</summary>
     OutOfRange,
 }

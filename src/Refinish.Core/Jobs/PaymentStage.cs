@@ -58,6 +58,11 @@ public sealed record PaymentStage
                 + "; allowed: 0, or a stage that falls due after completion.", nameof(Days));
     }
 
+    /// <summary>When it falls due, in words, such as <c>14 days after completion</c>.</summary>
+    public string When => Due == PaymentDue.AfterCompletion
+        ? Figures.Fixed(Days, 0) + (Days == 1 ? " day" : " days") + " after completion"
+        : InWords(Due);
+
     internal decimal? Fraction { get; }
 
     /// <summary>A share of the total with tax, rounded down to the currency or to its coin.</summary>
@@ -94,11 +99,7 @@ public sealed record PaymentStage
         + (Fraction is decimal share ? Measure.Percent.Format((double)share)
             : Amount is decimal amount ? amount.ToString(CultureInfo.InvariantCulture)
             : "the rest")
-        + " " + WhenInWords();
-
-    internal string WhenInWords() => Due == PaymentDue.AfterCompletion
-        ? Figures.Fixed(Days, 0) + (Days == 1 ? " day" : " days") + " after completion"
-        : InWords(Due);
+        + " " + When;
 
     /// <summary>Whether it falls due before another.</summary>
     internal bool IsBefore(PaymentStage other) => Due == other.Due ? Days < other.Days : Due < other.Due;

@@ -89,7 +89,7 @@ public sealed record QuoteTerms
     public IReadOnlyList<PaymentStage> Payments
     {
         get;
-        init => field = Ordered(Unique.Ids(Guard.List(value, nameof(Payments)), stage => stage.Id, nameof(Payments)));
+        init => field = InOrder(value, nameof(Payments));
     }
     = ValueList<PaymentStage>.Empty;
 
@@ -116,30 +116,31 @@ public sealed record QuoteTerms
         + (Revision is null ? string.Empty : ", revision " + Revision)
         + (ValidUntil is DateTime last ? ", holds until " + last.ToString("yyyy-MM-dd", CultureInfo.InvariantCulture) : string.Empty);
 
-    private static ValueList<PaymentStage> Ordered(ValueList<PaymentStage> stages)
+    /// <summary>Stages of one quote, or a refusal that names the parameter.</summary>
+    internal static ValueList<PaymentStage> InOrder(IReadOnlyList<PaymentStage> value, string name)
     {
+        ValueList<PaymentStage> stages = Unique.Ids(Guard.List(value, name), stage => stage.Id, name);
         for (int i = 0; i < stages.Count; i++)
         {
             bool isLast = i == stages.Count - 1;
             if (stages[i].IsRest != isLast)
             {
-                throw new ArgumentException(isLast
-                    ? "Payments ends with '" + stages[i].Id + "', which asks for a share or an amount; allowed: a last stage that takes the rest."
-                    : "Payments has '" + stages[i].Id + "' take the rest before its last stage; allowed: the last stage only.", nameof(Payments));
+                throw new ArgumentException(name + (isLast
+                    ? " ends with '" + stages[i].Id + "', which asks for a share or an amount; allowed: a last stage that takes the rest."
+                    : " lets '" + stages[i].Id + "' take the rest before the last stage; allowed: the last stage only."), name);
             }
 
             if (i > 0 && stages[i].IsBefore(stages[i - 1]))
             {
-                throw new ArgumentException("Payments lists '" + stages[i].Id + "', due " + stages[i].WhenInWords() + ", after '" + stages[i - 1].Id + "', due "
-                    + stages[i - 1].WhenInWords() + "; allowed: stages in the order in which they fall due.", nameof(Payments));
+                throw new ArgumentException(name + " lists '" + stages[i].Id + "', due " + stages[i].When + ", after '" + stages[i - 1].Id + "', due "
+                    + stages[i - 1].When + "; allowed: stages in the order in which they fall due.", name);
             }
         }
 
-        decimal shares = stages.Sum(stage => stage.Fraction ?? 0);
-
         // Six sixths are a hair more than the whole in fifteen figures.
+        decimal shares = stages.Sum(stage => stage.Fraction ?? 0);
         return shares <= 1.000000000001m
             ? stages
-            : throw new ArgumentException("Payments asks for shares of " + Measure.Percent.Format((double)shares) + " together; allowed: at most 100 %.", nameof(Payments));
+            : throw new ArgumentException(name + " asks for shares of " + Measure.Percent.Format((double)shares) + " together; allowed: at most 100 %.", name);
     }
 }

@@ -70,6 +70,12 @@ public sealed record Shop
         init => field = Guard.NotNull(value, nameof(Prices));
     }
 
+    /// <summary>
+    /// The most that may be asked for before the work has begun, where the shop states a limit; <see langword="null"/>, none stated, unless given. Beyond it a
+    /// plan objects.
+    /// </summary>
+    public DepositLimit? DepositLimit { get; init; }
+
     /// <summary>The warranty that goes with every fixture.</summary>
     /// <exception cref="ArgumentNullException">Missing.</exception>
     public required WarrantyTerms Warranty

@@ -134,6 +134,7 @@ internal static class EveryShop
                 AsOf = "2026", Standing = Standing.Supplied, Source = Source.Supplied("a sheet"),
             },
         ],
+        DepositLimit = new DepositLimit(Ratio.FromPercent(10), 1000m, Source.Invented("a limit for this test")) { Until = PaymentDue.OnAcceptance },
         VocLimit = new VocLimit
         {
             Jurisdiction = "here", Rule = "a rule (invented)", Category = "tub and tile", EffectiveFrom = "2026-01-01",

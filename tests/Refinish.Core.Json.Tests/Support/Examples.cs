@@ -140,7 +140,32 @@ internal static class Examples
             },
             new ExtraItem("lift", LineCategory.Equipment, "hoist for the cast-iron tub", 1, LineUnit.Day, 48m),
         ],
+        Terms = Terms(),
+        Alternatives =
+        [
+            new JobAlternative { Id = "white", Name = "the tub in white", Fixtures = [EveryFixture.Of(Tapes.Every()[0], 0)], LeftOut = [EveryFixture.Of(Tapes.Every()[1], 1).Id] },
+        ],
         Replacement = Replacement(),
+    };
+
+    public static QuoteTerms Terms() => new()
+    {
+        Number = "Q-1042",
+        Revision = "B",
+        Issued = new DateTimeOffset(2027, 2, 20, 9, 30, 0, TimeSpan.FromHours(1)),
+        ValidFor = 30,
+        Discount = Discount.Of(Ratio.FromPercent(5)) with { Reason = "neighbours", MayUndercutMinimum = true },
+        Exemption = new TaxExemption("public body (invented)") { Codes = ["local"] },
+        HoldMargin = true,
+        Payments =
+        [
+            PaymentStage.OfShare("deposit", PaymentDue.OnAcceptance, Ratio.FromPercent(10)) with { Name = "deposit against the calendar" },
+            PaymentStage.OfAmount("goods", PaymentDue.AtStart, 120.50m) with { Name = "goods delivered" },
+            PaymentStage.OfAmount("later", PaymentDue.AfterCompletion, 10m) with { Days = 7 },
+            PaymentStage.OfShare("much-later", PaymentDue.AfterCompletion, Ratio.FromPercent(2)) with { Days = 14 },
+            PaymentStage.OfRest("rest", PaymentDue.AfterCompletion) with { Name = "the rest", Days = 30 },
+        ],
+        PricesShown = PricesShown.WithTax,
     };
 
     public static RoomClimate Held() =>

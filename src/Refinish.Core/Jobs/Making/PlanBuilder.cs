@@ -34,6 +34,7 @@ internal sealed class PlanBuilder(Job job)
             Judge(fixture);
         }
 
+        Fit();
         if (Planned.Count == 0)
         {
             return;
@@ -68,6 +69,28 @@ internal sealed class PlanBuilder(Job job)
 
     private static bool IsInTheWayOfTimes(PlanObjection objection) =>
         objection.Kind is ObjectionKind.CureTemperature or ObjectionKind.Batch or ObjectionKind.Schedule or ObjectionKind.OutOfRange;
+
+    // What names a fixture or a room of the job has to name one that is there.
+    private void Fit()
+    {
+        foreach (ExtraItem extra in job.Extras)
+        {
+            if (extra.Fixture is string fixture && job.Fixtures.All(one => one.Id != fixture))
+            {
+                Objections.Add(new PlanObjection(ObjectionKind.Input, extra.Id, "extra-fixture", "The extra '" + extra.Id + "' names the fixture '" + fixture + "', which the job does not have."));
+            }
+
+            if (extra.Room is string room && job.Premises.Rooms.All(one => one.Id != room))
+            {
+                Objections.Add(new PlanObjection(ObjectionKind.Input, extra.Id, "extra-room", "The extra '" + extra.Id + "' names the room '" + room + "', which the premises do not have."));
+            }
+        }
+
+        foreach (JobAlternative alternative in job.Alternatives)
+        {
+            Objections.AddRange(alternative.Misfits(job).Select(misfit => AlternativePlan.Misfit(alternative, misfit)));
+        }
+    }
 
     private void Judge(FixtureJob fixture)
     {
@@ -163,22 +186,44 @@ internal sealed class PlanBuilder(Job job)
             return;
         }
 
-        Costs = Stage.Try(Objections, job.Id, "price", () => new JobCosts(Schedule!, job.Stock, job.Extras, job.Terms));
+        Costs = Stage.Try(Objections, job.Id, "price", () => new JobCosts(Schedule!, job.Stock, [.. job.Extras.Where(IsPlanned)], job.Terms));
         foreach (PriceGap gap in Costs?.Price.Gaps ?? [])
         {
             Objections.Add(new PlanObjection(ObjectionKind.Price, gap.Id, string.Empty, "No price: " + Sentences.Closed(gap.ToString())));
         }
 
+        CheckPayments();
         if (job.Replacement is ReplacementOffer offer && !Objections.Exists(objection => objection.Kind == ObjectionKind.Order) && Costs?.Price.Total is decimal total && total > 0)
         {
             Comparison = Stage.Try(Objections, job.Id, "comparison", () => Compare(offer, total));
         }
     }
 
+    // What is added for a fixture goes with it when it is left out.
+    private bool IsPlanned(ExtraItem extra) => extra.Fixture is null || Planned.Exists(procedure => procedure.Fixture.Id == extra.Fixture);
+
+    private void CheckPayments()
+    {
+        if (Costs?.Price is not { Total: decimal total } price)
+        {
+            return;
+        }
+
+        PaymentPlan payments = new(price.Book.Currency, total, price.Book.CashStep, job.Terms.Payments);
+        foreach (IGrouping<string, PaymentFault> faults in payments.Faults.GroupBy(fault => fault.Stage, StringComparer.Ordinal))
+        {
+            Objections.Add(new PlanObjection(ObjectionKind.Payment, faults.Key, string.Empty, string.Join(" ", faults.Select(fault => fault.Sentence))));
+        }
+
+        if (job.Shop.DepositLimit is DepositLimit limit && payments.Payments.Count > 0 && payments.Against(limit) is { Outcome: not ComparisonOutcome.Within } beyond)
+        {
+            Objections.Add(new PlanObjection(ObjectionKind.Payment, job.Id, "deposit", beyond));
+        }
+    }
+
     private RefinishOrReplace Compare(ReplacementOffer offer, decimal total)
     {
-        DateTimeOffset? water = new Handover(Schedule!).WaterFrom;
-        int days = water is DateTimeOffset from ? (int)Math.Ceiling((from - Schedule!.Operations[0].Start).TotalDays) : 0;
+        int days = new Handover(Schedule!).DaysOutOfUse ?? 0;
         return new RefinishOrReplace(
             new RenewalOption { Name = "refinishing", Parts = [new CostPart("refinishing, as quoted", total)], LifeYears = offer.RefinishLifeYears, DaysOutOfUse = days },
             offer.Replacement, offer.DiscountRate, job.Shop.Prices.Currency, offer.CostPerDayOutOfUse);

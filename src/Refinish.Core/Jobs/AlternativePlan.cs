@@ -1,0 +1,68 @@
+using System.Collections.Generic;
+using System.Linq;
+
+namespace Refinish.Jobs;
+
+/// <summary>An alternative, planned and held against the job as it stands. A difference is the alternative less the job.</summary>
+public sealed class AlternativePlan
+{
+    internal AlternativePlan(JobPlan quoted, JobAlternative alternative)
+    {
+        Alternative = alternative;
+        Quoted = quoted;
+        List<PlanObjection> misfits = [.. alternative.Misfits(quoted.Job).Select(misfit => Misfit(alternative, misfit))];
+        Plan = misfits.Count > 0 ? null : alternative.Of(quoted.Job).Plan();
+        Objections = Plan?.Objections ?? new ValueList<PlanObjection>(misfits);
+    }
+
+    /// <summary>The alternative.</summary>
+    public JobAlternative Alternative { get; }
+
+    /// <summary>The plan of the job as it stands.</summary>
+    public JobPlan Quoted { get; }
+
+    /// <summary>The plan of the alternative; <see langword="null"/> when it does not fit the job.</summary>
+    public JobPlan? Plan { get; }
+
+    /// <summary>The quote of the alternative; <see langword="null"/> while something stands in its way.</summary>
+    public CustomerQuote? Quote => Plan?.Quote;
+
+    /// <summary>What stands in the way of the alternative, or does not fit the job.</summary>
+    public IReadOnlyList<PlanObjection> Objections { get; }
+
+    /// <summary>Total with tax; <see langword="null"/> without a quote.</summary>
+    public decimal? Total => Quote?.Total;
+
+    /// <summary>Difference of the totals with tax; <see langword="null"/> without both quotes.</summary>
+    public decimal? TotalDifference => Total - Quoted.Quote?.Total;
+
+    /// <summary>Difference of the net prices; <see langword="null"/> without both quotes.</summary>
+    public decimal? NetDifference => Quote?.Net - Quoted.Quote?.Net;
+
+    /// <summary>Days out of use; <see langword="null"/> when they cannot be said.</summary>
+    public int? DaysOutOfUse => Plan?.Handover?.DaysOutOfUse;
+
+    /// <summary>Difference of the days out of use; <see langword="null"/> when they cannot be said of both.</summary>
+    public int? DaysDifference => DaysOutOfUse - Quoted.Handover?.DaysOutOfUse;
+
+    /// <summary>Difference of the visits; <see langword="null"/> without both schedules.</summary>
+    public int? TripsDifference => (Plan?.Schedule is { IsPossible: true } other ? other.Trips : null) - (Quoted.Schedule is { IsPossible: true } own ? own.Trips : (int?)null);
+
+    /// <summary>The fixtures of both, in the order of the job; empty without both quotes.</summary>
+    public IReadOnlyList<QuotedDifference> Fixtures => field ??= Quoted.Quote is CustomerQuote own && Quote is CustomerQuote other
+        ? new ValueList<QuotedDifference>(Quoted.Job.Fixtures
+            .Select(fixture => new QuotedDifference(Find(own, fixture.Id), Find(other, fixture.Id)))
+            .Where(pair => pair.Quoted is not null || pair.Alternative is not null))
+        : ValueList<QuotedDifference>.Empty;
+
+    /// <summary>Name, total and difference.</summary>
+    /// <returns>Text such as <c>without the sink: 812.30 USD, -120.00</c>.</returns>
+    public override string ToString() => Alternative.Name + ": " + (Quote is not CustomerQuote quote
+        ? "no quote. " + string.Join(" ", Objections.Select(objection => objection.ToString()))
+        : quote.Currency.Text(quote.Total) + (TotalDifference is decimal difference ? ", " + (difference > 0 ? "+" : string.Empty) + quote.Currency.Number(difference) : string.Empty));
+
+    internal static PlanObjection Misfit(JobAlternative alternative, (string Fixture, string Sentence) misfit) =>
+        new(ObjectionKind.Input, alternative.Id, misfit.Fixture.Length == 0 ? "alternative" : "alternative/" + misfit.Fixture, misfit.Sentence);
+
+    private static QuotedFixture? Find(CustomerQuote quote, string id) => quote.Fixtures.FirstOrDefault(fixture => fixture.Id == id);
+}

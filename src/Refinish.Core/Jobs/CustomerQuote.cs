@@ -1,0 +1,175 @@
+using System;
+using System.Collections.Generic;
+using System.Linq;
+using Refinish.Estimating;
+
+namespace Refinish.Jobs;
+
+/// <summary>
+/// A quote as the customer reads it: price by fixture with its options under it, what was added for the job, discount, each tax, total, payments,
+/// validity, and from a plan the days out of use, conditions, warranty and cautions. It shows no labour, no materials, no rates and no cost.
+/// </summary>
+/// <remarks>
+/// Σ items = subtotal; subtotal − discount = net; net + Σ taxes = total; total + cash rounding = payable; Σ payments = payable; all exactly.
+/// Options and extras have the prices of their lines. Everything else is divided over the fixtures: each bears its own cost and a part of what is shared
+/// by coated area, at one margin (<see cref="PriceByFixture"/>). Discount and taxes are divided over the items that they apply to, so that with tax
+/// too Σ items = total. Amounts do not depend on the order in which fixtures are listed; a share is no stand-alone price.
+/// </remarks>
+public sealed class CustomerQuote
+{
+    private readonly QuoteDivision division;
+
+    /// <summary>Makes a quote from its parts, without what a plan adds.</summary>
+    /// <param name="price">An estimate that is complete, made with the discount, the exemption and the margin of <paramref name="terms"/>.</param>
+    /// <param name="fixtures">The fixtures, at least one: those that the estimate's lines name, and those that only share.</param>
+    /// <param name="terms">What is agreed.</param>
+    /// <exception cref="ArgumentNullException">An argument is missing.</exception>
+    /// <exception cref="ArgumentException">
+    /// The estimate is not complete, or was made with other terms, or names a fixture that is not listed; the list is empty or holds a fixture twice;
+    /// or the stages of payment do not fit the total.
+    /// </exception>
+    public CustomerQuote(PriceEstimate price, IReadOnlyList<FixtureArea> fixtures, QuoteTerms terms)
+    {
+        Guard.NotNull(price, nameof(price));
+        Terms = Guard.NotNull(terms, nameof(terms));
+        ValueList<FixtureArea> listed = Unique.Ids(Guard.List(fixtures, nameof(fixtures), 1), fixture => fixture.Id, nameof(fixtures));
+        if (!price.IsComplete)
+        {
+            throw new ArgumentException("price is not complete: " + price, nameof(price));
+        }
+
+        EstimateRequest request = price.Request;
+        if (!Equals(request.Discount, terms.Discount) || !Equals(request.Exemption, terms.Exemption) || request.HoldMargin != terms.HoldMargin)
+        {
+            throw new ArgumentException("terms has another discount, exemption or margin than the estimate was made with.", nameof(terms));
+        }
+
+        if (price.Lines.FirstOrDefault(line => line.Fixture is not null && listed.All(fixture => fixture.Id != line.Fixture)) is EstimateLine strange)
+        {
+            throw new ArgumentException("fixtures does not hold '" + strange.Fixture + "', which the line " + strange.Id + " names.", nameof(fixtures));
+        }
+
+        Price = price;
+        Currency = price.Book.Currency;
+        Name = terms.Number ?? "quote";
+        Schedule = new PaymentPlan(Currency, Total, price.Book.CashStep, terms.Payments);
+        if (Schedule.Faults.Count > 0)
+        {
+            throw new ArgumentException("terms has payments that do not fit. " + Schedule, nameof(terms));
+        }
+
+        division = new QuoteDivision(price, listed);
+    }
+
+    internal CustomerQuote(JobPlan plan)
+        : this(plan.Price!, [.. plan.Planned.Select(procedure => new FixtureArea(procedure.Fixture.Id, procedure.Fixture.Name, procedure.CoatedArea))], plan.Job.Terms)
+    {
+        Name = plan.Job.Name;
+        Handover = plan.Handover;
+        Warranty = plan.Job.Shop.Warranty;
+        LeftOut = plan.Objections;
+        Conditions = plan.Conditions;
+        Cautions = plan.CautionsFor(Audience.Customer | Audience.Occupant);
+        Deposit = plan.Job.Shop.DepositLimit is DepositLimit limit && Schedule.Payments.Count > 0 ? Schedule.Against(limit) : null;
+    }
+
+    /// <summary>Name of the job; the number of the quote where there is no job.</summary>
+    public string Name { get; }
+
+    /// <summary>What is agreed: number, revision, validity, stages of payment.</summary>
+    public QuoteTerms Terms { get; }
+
+    /// <summary>The currency of all amounts.</summary>
+    public Currency Currency { get; }
+
+    /// <summary>The fixtures in the order of the job, each with its options and extras.</summary>
+    public IReadOnlyList<QuotedFixture> Fixtures => division.Fixtures;
+
+    /// <summary>What was added for the job as a whole, by id: allowances, other trades, hired equipment, options of no one fixture.</summary>
+    public IReadOnlyList<QuoteItem> ForTheJob => division.ForTheJob;
+
+    /// <summary>Every item: each fixture, what is under it, and what concerns the job as a whole.</summary>
+    public IEnumerable<QuoteItem> Items => Fixtures.SelectMany(fixture => new[] { fixture.Work }.Concat(fixture.Extras)).Concat(ForTheJob);
+
+    /// <summary>Price of all items before discount and tax.</summary>
+    public decimal Subtotal => Price.Subtotal!.Value;
+
+    /// <summary>Discount that is given; 0 when none is.</summary>
+    public decimal Discount => Price.DiscountGiven!.Value;
+
+    /// <summary>What the minimum charge takes off the discount that was asked for; 0 when nothing.</summary>
+    public decimal DiscountWithheld => Price.DiscountWithheld!.Value;
+
+    /// <summary>After the discount, before tax.</summary>
+    public decimal Net => Price.Net!.Value;
+
+    /// <summary>Each tax with what it comes to, or why the customer does not pay it.</summary>
+    public IReadOnlyList<TaxAmount> Taxes => Price.Taxes;
+
+    /// <summary>All taxes together.</summary>
+    public decimal Tax => Price.Tax!.Value;
+
+    /// <summary>Price with tax.</summary>
+    public decimal Total => Price.Total!.Value;
+
+    /// <summary>What rounding to the cash step adds or takes; 0 where none is used.</summary>
+    public decimal CashRounding => Payable - Total;
+
+    /// <summary>What is paid.</summary>
+    public decimal Payable => Price.Payable!.Value;
+
+    /// <summary>What is paid when; they add up to <see cref="Payable"/>. Empty when no stages are agreed.</summary>
+    public IReadOnlyList<QuotePayment> Payments => Schedule.Payments;
+
+    /// <summary>
+    /// What is asked for before the work has begun, against <see cref="Shop.DepositLimit"/>; <see langword="null"/> without a plan, a limit or stages.
+    /// </summary>
+    public LimitComparison? Deposit { get; }
+
+    /// <summary>When each fixture may be used again and what the warranty covers; <see langword="null"/> without a plan.</summary>
+    public Handover? Handover { get; }
+
+    /// <summary>The term of the warranty; <see langword="null"/> without a plan.</summary>
+    public WarrantyTerms? Warranty { get; }
+
+    /// <summary>Fixtures that are not in the price, each with the reason; empty without a plan.</summary>
+    public IReadOnlyList<PlanObjection> LeftOut { get; } = ValueList<PlanObjection>.Empty;
+
+    /// <summary>What has to be done or found out before the quote holds; empty without a plan.</summary>
+    public IReadOnlyList<PlanCondition> Conditions { get; } = ValueList<PlanCondition>.Empty;
+
+    /// <summary>The cautions that concern the customer or the occupants; empty without a plan, which is no all-clear.</summary>
+    public IReadOnlyList<PlannedCaution> Cautions { get; } = ValueList<PlannedCaution>.Empty;
+
+    /// <summary>The quote as a sheet for the customer.</summary>
+    /// <param name="system">Metric or US customary, for conditions and reasons.</param>
+    /// <returns>Lines that end in a line feed.</returns>
+    public string ToText(DisplayUnits system) => QuoteText.Of(this, system);
+
+    /// <summary>How the price is divided over the fixtures, and how items make up the total and the total the payments. For the shop: it tells costs.</summary>
+    /// <returns>The derivation.</returns>
+    public Workings Workings()
+    {
+        Measure money = Measure.Money(Currency);
+        Source sum = Source.Derived("sum of the items");
+        Expression Amount(string symbol, decimal amount) => Expression.Quantity(symbol, (double)amount, money);
+        WorkingStep subtotal = new(
+            "subtotal", "S", Expression.Sum(Items.Select((item, i) => Amount("p_" + Figures.Fixed(i + 1, 0), item.Price))), (double)Subtotal, money, sum);
+        WorkingStep net = new("net price after discount", "N", subtotal.Result() - Amount("D", Discount), (double)Net, money, Source.Supplied("discount agreed"));
+        WorkingStep total = new(
+            "total with tax", "T", net.Result() + Expression.Sum([Amount("X_0", 0), .. Taxes.Select(tax => Amount("X_" + tax.Rate.Code, tax.Amount))]), (double)Total, money,
+            Source.Supplied("taxes of the price book"));
+        WorkingStep items = new(
+            "total of the items with tax", "T_i", Expression.Sum(Items.Select((item, i) => Amount("g_" + Figures.Fixed(i + 1, 0), item.WithTax))), (double)Total, money, sum);
+        return new Workings("Quote for the customer", [subtotal, net, total, items], [division.ByFixture.Workings(), Schedule.Workings()]);
+    }
+
+    /// <summary>Number, revision and total.</summary>
+    /// <returns>One line of text.</returns>
+    public override string ToString() => Terms + ": " + Currency.Text(Total);
+
+    internal PriceEstimate Price { get; }
+
+    /// <summary>Total, payable and stages.</summary>
+    internal PaymentPlan Schedule { get; }
+}

@@ -1,0 +1,95 @@
+using System;
+using System.Collections.Generic;
+using System.Linq;
+
+namespace Refinish.Jobs;
+
+/// <summary>
+/// Another way to do a job, to be priced beside it: some fixtures with another colour, system or options, or some left out. What it does not name
+/// stays as in the job.
+/// </summary>
+/// <example><code>
+/// JobAlternative without = new() { Id = "no-sink", Name = "without the sink", LeftOut = ["sink"] };
+/// </code></example>
+public sealed record JobAlternative
+{
+    private readonly string? name;
+
+    /// <summary>Identity, unique within the job.</summary>
+    /// <exception cref="ArgumentException">Empty, longer than 100 characters, or with a slash.</exception>
+    public required string Id
+    {
+        get;
+        init => field = Guard.Id(value, nameof(Id));
+    }
+
+    /// <summary>What the customer reads; the identity unless given.</summary>
+    /// <exception cref="ArgumentException">Empty.</exception>
+    public string Name
+    {
+        get => name ?? Id;
+        init => name = Guard.Named(value, nameof(Name));
+    }
+
+    /// <summary>Entries that take the place of the job's fixtures with the same identifier; none unless given.</summary>
+    /// <exception cref="ArgumentException">An entry is missing, or two have one identifier.</exception>
+    public IReadOnlyList<FixtureJob> Fixtures
+    {
+        get;
+        init => field = Unique.Ids(Guard.List(value, nameof(Fixtures)), fixture => fixture.Id, nameof(Fixtures));
+    }
+    = ValueList<FixtureJob>.Empty;
+
+    /// <summary>Identifiers of the job's fixtures that are not done; none unless given.</summary>
+    /// <exception cref="ArgumentException">An entry is no identity, or stands twice.</exception>
+    public IReadOnlyList<string> LeftOut
+    {
+        get;
+        init => field = Unique.Ids(new ValueList<string>(Guard.List(value, nameof(LeftOut)).Select(id => Guard.Id(id, nameof(LeftOut)))), id => id, nameof(LeftOut));
+    }
+    = ValueList<string>.Empty;
+
+    /// <summary>The job done this way, without alternatives of its own.</summary>
+    /// <param name="job">The job.</param>
+    /// <returns>The job with those fixtures, in its own order.</returns>
+    /// <exception cref="ArgumentNullException"><paramref name="job"/> is missing.</exception>
+    /// <exception cref="ArgumentException">It does not fit the job: see <see cref="JobPlan.Objections"/> of the job's plan.</exception>
+    public Job Of(Job job)
+    {
+        Guard.NotNull(job, nameof(job));
+        if (Misfits(job).FirstOrDefault() is { Sentence: not null } misfit)
+        {
+            throw new ArgumentException(misfit.Sentence, nameof(job));
+        }
+
+        return job with
+        {
+            Fixtures = [.. job.Fixtures.Where(fixture => !LeftOut.Contains(fixture.Id)).Select(fixture => Fixtures.FirstOrDefault(one => one.Id == fixture.Id) ?? fixture)],
+            Extras = [.. job.Extras.Where(extra => extra.Fixture is null || !LeftOut.Contains(extra.Fixture))],
+            Alternatives = [],
+        };
+    }
+
+    /// <summary>The name.</summary>
+    /// <returns>One line of text.</returns>
+    public override string ToString() => Name;
+
+    /// <summary>What of it does not fit a job, by fixture; without one where it is the whole.</summary>
+    internal IEnumerable<(string Fixture, string Sentence)> Misfits(Job job)
+    {
+        foreach (string id in Fixtures.Select(fixture => fixture.Id).Concat(LeftOut).Where(id => job.Fixtures.All(fixture => fixture.Id != id)).Distinct())
+        {
+            yield return (id, "The alternative '" + Id + "' names the fixture '" + id + "', which the job does not have.");
+        }
+
+        foreach (string id in Fixtures.Select(fixture => fixture.Id).Where(id => LeftOut.Contains(id) && job.Fixtures.Any(fixture => fixture.Id == id)))
+        {
+            yield return (id, "The alternative '" + Id + "' leaves the fixture '" + id + "' out and changes it too.");
+        }
+
+        if (job.Fixtures.All(fixture => LeftOut.Contains(fixture.Id)))
+        {
+            yield return (string.Empty, "The alternative '" + Id + "' leaves every fixture out.");
+        }
+    }
+}

@@ -1,0 +1,121 @@
+using System;
+using System.Linq;
+using Refinish.Estimating;
+using Refinish.Jobs;
+using Refinish.Substrates;
+using Refinish.Tests.Support;
+using UnitsNet;
+using Xunit;
+
+namespace Refinish.Tests.Jobs;
+
+/// <summary>The quote of a whole job.</summary>
+public class PlanQuoteTests
+{
+    private static readonly PaymentStage Rest = PaymentStage.OfRest("rest", PaymentDue.OnCompletion);
+
+    private static PaymentStage Deposit(double percent) => PaymentStage.OfShare("deposit", PaymentDue.OnAcceptance, Ratio.FromPercent(percent));
+
+    private static ExtraItem Plumber(string id, string? fixture) =>
+        new(id, LineCategory.Subcontract, "plumber (invented)", 1, LineUnit.Job, 100m) { UnitPrice = 140m, Fixture = fixture };
+
+    [Fact]
+    [Evidence(Basis.Contract, "a plan's quote is its price by fixture, with terms, handover, conditions and the cautions of customer and occupant by reference")]
+    public void A_plan_has_a_quote()
+    {
+        JobPlan plan = (InventedJobs.OccupiedHouse() with { Terms = new QuoteTerms { Number = "Q-9", Payments = [Deposit(30), Rest] } }).Plan();
+        CustomerQuote quote = plan.Quote!;
+        Assert.Same(quote, plan.Quote);
+        Assert.Equal(plan.Price!.Total, quote.Total);
+        Assert.Equal(["fixture/tub", "option/drain-trim/tub", "option/slip-floor/tub"], quote.Items.Select(item => item.Id));
+        Assert.Equal(plan.Price.Net, quote.Fixtures.Single().Price);
+        Assert.Same(plan.Handover, quote.Handover);
+        Assert.Same(plan.Conditions, quote.Conditions);
+        Assert.NotEmpty(quote.Cautions);
+        Assert.All(quote.Cautions, caution => Assert.Contains(caution, plan.Cautions));
+        Assert.All(quote.Cautions, caution => Assert.NotEqual(Audience.None, caution.Caution.Concerns & (Audience.Customer | Audience.Occupant)));
+        Assert.Null(quote.Deposit);
+        string text = quote.ToText(DisplayUnits.Si);
+        Assert.StartsWith("occupied: Q-9\n", text, StringComparison.Ordinal);
+        Assert.Contains("water may run from ", text, StringComparison.Ordinal);
+        Assert.Contains("Warranty of 5 years, until ", text, StringComparison.Ordinal);
+        foreach (PlannedCaution caution in quote.Cautions)
+        {
+            Assert.Contains("! " + caution.Caution, text, StringComparison.Ordinal);
+        }
+
+        Numbers.HoldsToKernel(quote.Workings());
+    }
+
+    [Fact]
+    [Evidence(Basis.Contract, "days out of use run from the first operation on the fixture to the hour of water, a begun day counted")]
+    public void Days_out_of_use_are_counted_up()
+    {
+        Handover handover = InventedJobs.OccupiedHouse().Plan().Handover!;
+        FixtureHandover tub = handover.Fixtures[0];
+        Assert.InRange((tub.WaterFrom!.Value - tub.Begun).TotalDays, tub.DaysOutOfUse!.Value - 1, tub.DaysOutOfUse.Value);
+        Assert.InRange((handover.WaterFrom!.Value - handover.Begun).TotalDays, handover.DaysOutOfUse!.Value - 1, handover.DaysOutOfUse.Value);
+        Assert.True(handover.Begun <= tub.Begun && tub.Begun < tub.HandedOver);
+    }
+
+    [Fact]
+    [Evidence(Basis.Contract, "a fixture that is left out is named with its reason and has no price; what was added for it goes with it")]
+    public void A_fixture_left_out_is_told()
+    {
+        JobPlan plan = (InventedJobs.Rental() with { Extras = [Plumber("for-the-pan", "pan"), Plumber("for-the-vessel", "vessel"), Plumber("for-all", null)] }).Plan();
+        CustomerQuote quote = plan.Quote!;
+        Assert.Equal(["counter", "vessel"], quote.Fixtures.Select(fixture => fixture.Id));
+        Assert.Equal(["extra/for-the-vessel/vessel"], quote.Fixtures[1].Extras.Select(item => item.Id));
+        Assert.Equal(["extra/for-all"], quote.ForTheJob.Select(item => item.Id));
+        Assert.Equal("pan", Assert.Single(quote.LeftOut).About);
+        Assert.Contains("Not in this price:\n  " + quote.LeftOut[0].Sentence(DisplayUnits.Si) + "\n", quote.ToText(DisplayUnits.Si), StringComparison.Ordinal);
+    }
+
+    [Fact]
+    [Evidence(Basis.Contract, "no quote without a price or while something stands in the way; the objections say why")]
+    public void No_quote_while_something_stands_in_the_way()
+    {
+        Job job = InventedJobs.OccupiedHouse();
+        JobPlan unpriced = (job with { Shop = job.Shop with { Prices = job.Shop.Prices with { TravelPerTrip = null } } }).Plan();
+        Assert.Null(unpriced.Quote);
+        Assert.Contains(unpriced.Objections, objection => objection.Kind == ObjectionKind.Price);
+        JobPlan refused = (job with { Fixtures = [job.Fixtures[0] with { Survey = job.Fixtures[0].Survey with { Defects = [new Perforation(Length.FromMillimeters(40))] } }] }).Plan();
+        Assert.Null(refused.Quote);
+        Assert.All(refused.Objections, objection => Assert.Equal(ObjectionKind.FixtureLeftOut, objection.Kind));
+    }
+
+    [Fact]
+    [Evidence(Basis.Contract, "payments that do not fit are objections of the plan by stage, never an exception; there is a price and no quote")]
+    public void Payments_that_do_not_fit_are_objected_to()
+    {
+        QuoteTerms terms = new() { Payments = [PaymentStage.OfAmount("first", PaymentDue.OnAcceptance, 100.005m), PaymentStage.OfAmount("second", PaymentDue.AtStart, 99_999m), Rest] };
+        JobPlan plan = (InventedJobs.OccupiedHouse() with { Terms = terms }).Plan();
+        Assert.Equal(["Payment/first", "Payment/second"], plan.Objections.Select(objection => objection.Id));
+        Assert.Contains("multiples of 0.01", plan.Objections[0].Sentence(DisplayUnits.Si), StringComparison.Ordinal);
+        Assert.Null(plan.Quote);
+        Assert.NotNull(plan.Price!.Total);
+    }
+
+    [Fact]
+    [Evidence(Basis.Contract, "a limit that the shop states for deposits stands in the way when it is exceeded and is told when it is kept")]
+    public void A_deposit_beyond_the_limit_of_the_shop_is_objected_to()
+    {
+        Job job = InventedJobs.OccupiedHouse();
+        job = job with { Shop = job.Shop with { DepositLimit = new DepositLimit(Ratio.FromPercent(10), 1000m, Source.Invented("test")) } };
+        JobPlan much = (job with { Terms = new QuoteTerms { Payments = [Deposit(11), Rest] } }).Plan();
+        PlanObjection objection = Assert.Single(much.Objections);
+        Assert.Equal("Payment/occupied/deposit", objection.Id);
+        Assert.Equal(ComparisonOutcome.Beyond, objection.Comparison!.Outcome);
+        CustomerQuote kept = (job with { Terms = new QuoteTerms { Payments = [Deposit(10), Rest] } }).Plan().Quote!;
+        Assert.Equal(ComparisonOutcome.Within, kept.Deposit!.Outcome);
+        Assert.Null(job.Plan().Quote!.Deposit);
+    }
+
+    [Fact]
+    [Evidence(Basis.Contract, "an extra that names a fixture or a room which is not there is objected to, not ignored")]
+    public void An_extra_names_what_is_there()
+    {
+        JobPlan plan = (InventedJobs.OccupiedHouse() with { Extras = [Plumber("a", "bath-tub"), Plumber("b", null) with { Room = "cellar" }] }).Plan();
+        Assert.Equal(["Input/a/extra-fixture", "Input/b/extra-room"], plan.Objections.Select(objection => objection.Id));
+    }
+}
