@@ -1,6 +1,7 @@
 using System.Collections.Generic;
 using System.Linq;
 using Refinish.Jobs;
+using UnitsNet;
 
 namespace Refinish.Samples.BathroomJob;
 
@@ -52,8 +53,8 @@ internal static class WorkSheet
 
         if (operation.Materials.Count > 0)
         {
-            paper.Line(string.Join("; ", operation.Materials.Select(need => paper.Show(Measure.Liquid, need.Volume.CubicMeters) + " of "
-                + need.Name)), 8, "· ");
+            paper.Line(string.Join("; ", operation.Materials.Select(need =>
+                (need.Amount.Volume is Volume volume ? paper.Show(Measure.Liquid, volume.CubicMeters) : need.Amount.ToString()) + " of " + need.Name)), 8, "· ");
         }
 
         if (operation.Cautions.Count > 0)

@@ -45,7 +45,7 @@ public sealed class FixturePicture : Picture
         Blueprint blueprint = FixtureDrafts.Of(fixture, units);
         IEnumerable<string> lengths = blueprint.Views
             .Select(view => view.Name + ": " + string.Join(", ", view.All.Select(dimension => dimension.Words + " " + Measure.Length.Format(dimension.Length, units, 4)).Concat(view.Points.Select(point => point.Words)).Distinct()) + ".");
-        return "Drawing with measured lengths. " + string.Join(" ", lengths)
+        return (Assumed(units) ?? "Drawing with measured lengths.") + " " + string.Join(" ", lengths)
             + (blueprint.Further.Count > 0 ? " Further: " + string.Join(", ", blueprint.Further) + "." : string.Empty)
             + " Coated " + Measure.Area.Format(fixture.CoatedArea.SquareMeters, units, 4) + ": " + string.Join(", ", fixture.Zones.Select(zone => Zone(zone, units))) + ".";
     }
@@ -55,6 +55,11 @@ public sealed class FixturePicture : Picture
         page.Paragraph(
             "Coated area " + Measure.Area.Format(fixture.CoatedArea.SquareMeters, page.Units, 4) + ", edge to be taped " + Measure.Distance.Format(fixture.MaskedEdge.Meters, page.Units, 3)
             + (fixture.WaterCapacity is { } water ? ", would hold " + Measure.Capacity.Format(water.CubicMeters, page.Units, 3) + " to the rim" : string.Empty) + ".");
+        if (Assumed(page.Units) is string assumed)
+        {
+            page.Paragraph(assumed);
+        }
+
         Blueprint blueprint = FixtureDrafts.Of(fixture, page.Units);
         if (blueprint.Views.Count == 0)
         {
@@ -95,6 +100,11 @@ public sealed class FixturePicture : Picture
             page.Note(remark);
         }
     }
+
+    // Nobody takes an assumed length for one that was measured.
+    private string? Assumed(DisplayUnits units) => fixture is RoughFixture { IsMeasured: false } rough
+        ? string.Format(CultureInfo.InvariantCulture, "Drawn from {0} of {1} readings; the other lengths are assumed, its area may be {2}.", rough.Taken.Count, rough.Kind.Readings.Count, rough.AreaRange.Sentence(units))
+        : null;
 
     private static string Zone(FixtureZone zone, DisplayUnits units) => string.Format(
         CultureInfo.InvariantCulture,

@@ -87,6 +87,30 @@ public class JobRoundTripTests
     }
 
     [Fact]
+    public void Every_kind_of_rough_fixture_comes_back_equal()
+    {
+        foreach (RoughKind kind in RoughKind.Kinds)
+        {
+            double[] inches = kind.Id switch
+            {
+                "cornerTub" or "tiledSurround" => [59.7, 59.9],
+                "showerPan" => [36.1, 39.3],
+                "countertop" => [96.1],
+                "cornerCountertop" => [96.1, 72.3],
+                "recessedBathtub" or "freestandingTub" or "freestandingTubAllRound" or "ovalTub" or "flatPanel" => [59.7, 29.9],
+                _ => [22.3, 16.3],
+            };
+            IFixture rough = RoughFixture.Of(kind, kind.Needed.Zip(inches, (name, length) =>
+                new TakenReading(name, UnitsNet.Length.FromInches(length), RoughFixture.SaidPlusMinus)));
+            IFixture back = Back(FixtureShapes.Fixture, rough);
+            Assert.Equal(rough, back);
+            Assert.Equal(rough.CoatedArea.SquareMeters, back.CoatedArea.SquareMeters);
+        }
+
+        Assert.All(EveryFixture.Rough, rough => Assert.Equal(rough, Back(FixtureShapes.Fixture, rough)));
+    }
+
+    [Fact]
     public void Every_kind_of_defect_comes_back_equal()
     {
         Assert.Equal(13, Examples.Defects.Select(defect => defect.Kind).Distinct().Count());

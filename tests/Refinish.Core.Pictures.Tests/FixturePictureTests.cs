@@ -89,6 +89,24 @@ public class FixturePictureTests
         });
     }
 
+    [Fact]
+    public void A_rough_fixture_is_drawn_as_its_most_likely_shape()
+    {
+        foreach (RoughFixture rough in new[]
+        {
+            RoughFixture.RecessedBathtub(Length.FromInches(60), Length.FromInches(30)), RoughFixture.CornerTub(Length.FromInches(60), Length.FromInches(60)),
+            RoughFixture.PedestalSink(Length.FromInches(24), Length.FromInches(19)), RoughFixture.TiledSurround(Length.FromInches(60), Length.FromInches(60)),
+        })
+        {
+            SvgFile likely = new(new FixturePicture(rough.Likely, "rough").ToSvg(new PictureStyle()));
+            SvgFile drawn = new(new FixturePicture(rough, "rough").ToSvg(new PictureStyle()));
+            Assert.Equal(likely.Elements("path").Count(), drawn.Elements("path").Count());
+            Assert.Contains("Drawn from 2 of ", drawn.AllWords, StringComparison.Ordinal);
+            Assert.StartsWith("Drawn from 2 of ", drawn.Description, StringComparison.Ordinal);
+            Assert.DoesNotContain("Drawn from", likely.AllWords, StringComparison.Ordinal);
+        }
+    }
+
     [Theory]
     [MemberData(nameof(Drawn))]
     public void Labels_numbers_and_letters_keep_apart(string kind, int width, DisplayUnits units)

@@ -30,12 +30,12 @@ internal sealed class CheapestKits : Problem
         // shown
         KitPurchase purchase = new(need, [new("topcoat", Volume.FromMilliliters(4732), large), new("topcoat", Volume.FromMilliliters(1183), small)]);
         decimal cost = purchase.Cost;
-        Volume leftOver = purchase.LeftOver;
+        double leftOver = purchase.LeftOver.In(LineUnit.Millilitre);
         // end
         return new(purchase.Workings(Currency.Of("EUR")),
         [
             new("cost", Measure.Money(Currency.Of("EUR")), (double)cost, "234.00"),
-            new("left over", Measure.Liquid, leftOver.CubicMeters, "1059"),
+            new("left over", Measure.Liquid, leftOver / 1e6, "1059"),
         ]);
     }
 }

@@ -2,10 +2,10 @@ using Refinish.Fixtures;
 
 namespace Refinish.Json.Shapes;
 
-/// <summary>The ten kinds of fixture.</summary>
+/// <summary>The ten kinds of fixture, and one of which only some readings are known.</summary>
 internal static class FixtureShapes
 {
-    /// <summary>A fixture is written as its kind and, beside it, its measurements.</summary>
+    /// <summary>A fixture is written as its kind and, beside it, its measurements; a rough one as the kind it is of and what was taken.</summary>
     public static OneOfShape<IFixture> Fixture { get; } = new OneOfShape<IFixture>("fixture")
         .Or("recessedBathtub", TubShapes.Recessed.Into("recessedBathtub", tub => new RecessedBathtub(tub), tub => tub.Measurements))
         .Or("freestandingTub", TubShapes.Freestanding.Into("freestandingTub", tub => new FreestandingTub(tub), tub => tub.Measurements))
@@ -16,5 +16,6 @@ internal static class FixtureShapes
         .Or("showerPan", BasinShapes.ShowerPan.Into("showerPan", pan => new ShowerPan(pan), pan => pan.Measurements))
         .Or("countertop", FlatShapes.Countertop.Into("countertop", top => new Countertop(top), top => top.Measurements))
         .Or("flatPanel", FlatShapes.Panel.Into("flatPanel", panel => new FlatPanel(panel), panel => panel.Measurements))
-        .Or("tiledSurround", FlatShapes.TiledWalls.Into("tiledSurround", tile => new TiledSurround(tile), tile => tile.Measurements));
+        .Or("tiledSurround", FlatShapes.TiledWalls.Into("tiledSurround", tile => new TiledSurround(tile), tile => tile.Measurements))
+        .Or("rough", RoughShapes.Fixture);
 }

@@ -1,3 +1,4 @@
+using System;
 using System.Collections.Generic;
 using Refinish.Estimating;
 using UnitsNet;
@@ -37,8 +38,8 @@ internal static class LabourShapes
 
     public static ObjectShape<LabourTask> Task { get; } = new Fields<LabourTask>("labourTask")
         .With("standard", Standard, task => task.Standard, out Slot<LabourStandard> standard)
-        .WithOr("area", Quantities.Area, task => task.Area, Area.Zero, out Slot<Area> area)
-        .WithOr("units", Scalars.Number, task => task.Units, 0, out Slot<double> units)
+        .WithOr("area", Quantities.Area.OrNull(), task => task.Area, null, out Slot<Area?> area)
+        .WithOr("units", Scalars.Number.OrNull(), task => task.Units, null, out Slot<double?> units)
         .WithOr("times", Scalars.Count, task => task.Times, 1, out Slot<int> times)
         .MaybeOf("id", Scalars.Text, task => task.Id, (task, id) => task with { Id = id })
         .MaybeOf("worker", Scalars.Text, task => task.Worker, (task, worker) => task with { Worker = worker })
@@ -47,7 +48,16 @@ internal static class LabourShapes
         .MaybeOf("learning", Learning, task => task.Learning, (task, curve) => task with { Learning = curve })
         .MaybeOf("fixture", Scalars.Text, task => task.Fixture, (task, fixture) => task with { Fixture = fixture })
         .MaybeOf("room", Scalars.Text, task => task.Room, (task, room) => task with { Room = room })
-        .Making(v => new LabourTask(standard(v), area(v), units(v), times(v)));
+        .Making(v => Stated(standard(v), area(v), units(v), times(v)));
+
+    // What a standard has a rate for is stated, if only as 0; left out it would be no hours without a word.
+    private static LabourTask Stated(LabourStandard standard, Area? area, double? units, int times) =>
+        area is null && standard.PerSquareMeter.Maximum > 0
+            ? throw new ArgumentException("area is missing: the labour standard " + standard.Code + " has hours by area.", nameof(area))
+            : units is null && standard.PerUnit.Maximum > 0
+                ? throw new ArgumentException(
+                    "units is missing: the labour standard " + standard.Code + " has hours by " + standard.Unit + ".", nameof(units))
+                : new LabourTask(standard, area ?? Area.Zero, units ?? 0, times);
 
     private static ObjectShape<ThreePoint> Hours(string name, params string[] units) => new Fields<ThreePoint>(name)
         .With("minimum", Scalars.Number, hours => hours.Minimum, out Slot<double> minimum)

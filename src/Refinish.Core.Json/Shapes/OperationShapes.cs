@@ -11,11 +11,20 @@ namespace Refinish.Json.Shapes;
 /// <summary>Operations of the caller's own, and changes to the list that the rules make.</summary>
 internal static class OperationShapes
 {
+    /// <summary>A need by volume, or by an amount whose unit says what it measures.</summary>
     public static ObjectShape<MaterialNeed> Need { get; } = new Fields<MaterialNeed>("materialNeed")
         .With("item", Scalars.Text, need => need.Item, out Slot<string> item)
         .With("name", Scalars.Text, need => need.Name, out Slot<string> name)
-        .With("volume", Quantities.Liquid, need => need.Volume, out Slot<Volume> volume)
-        .Making(v => new MaterialNeed(item(v), name(v), volume(v)));
+        .WithOr("volume", Quantities.Liquid.OrNull(), need => need.Amount.Volume, null, out Slot<Volume?> volume)
+        .WithOr("amount", Quantities.Material.OrNull(), need => need.Amount.Volume is null ? (MaterialAmount?)need.Amount : null, null,
+            out Slot<MaterialAmount?> amount)
+        .Maybe("density", Quantities.Density, need => need.Density, (need, density) => need with { Density = density })
+        .Making(v => (volume(v), amount(v)) switch
+        {
+            (Volume liquid, null) => new MaterialNeed(item(v), name(v), liquid),
+            (null, MaterialAmount other) => new MaterialNeed(item(v), name(v), other),
+            _ => throw new ArgumentException("A need has either a volume or an amount of another kind.", nameof(amount)),
+        });
 
     public static ObjectShape<Evaporation> Evaporation { get; } = new Fields<Evaporation>("evaporation")
         .With("name", Scalars.Text, vapour => vapour.Name, out Slot<string> name)

@@ -81,6 +81,27 @@ internal static class PlanResults
         .Show("source", CommonShapes.Source, doubt => doubt.Source)
         .AsResults();
 
+    private static readonly FieldsShape<AreaRange> Range = new Fields<AreaRange>("areaRange")
+        .Show("least", Results.Area, range => range.Least.SquareMeters)
+        .Show("likely", Results.Area, range => range.Likely.SquareMeters)
+        .Show("greatest", Results.Area, range => range.Greatest.SquareMeters)
+        .AsResults();
+
+    private static readonly FieldsShape<OpenReading> Open = new Fields<OpenReading>("openReading")
+        .Show("name", Scalars.Text, reading => reading.Name)
+        .Show("isTaken", Scalars.YesNo, reading => reading.IsTaken)
+        .Show("areaAtLeast", Results.Area, reading => reading.AreaAtLeast.SquareMeters)
+        .Show("areaAtGreatest", Results.Area, reading => reading.AreaAtGreatest.SquareMeters)
+        .Show("narrowing", Results.Area, reading => reading.Narrowing.SquareMeters)
+        .Show("source", CommonShapes.Source, reading => reading.Source)
+        .AsResults();
+
+    private static readonly FieldsShape<NextReading> Next = new Fields<NextReading>("nextReading")
+        .Show("fixture", Scalars.Text, next => next.Fixture)
+        .Show("range", Range, next => next.Range)
+        .Show("reading", Open, next => next.Reading)
+        .AsResults();
+
     private static readonly FieldsShape<PlannedCaution> Caution = new Fields<PlannedCaution>("plannedCaution")
         .Show("code", Scalars.Text, planned => planned.Caution.Code)
         .Show("hazard", new WordShape<Hazard>(), planned => planned.Caution.Hazard)
@@ -99,6 +120,7 @@ internal static class PlanResults
         .Show("objections", CommonShapes.List(Objection), plan => plan.Objections)
         .Show("conditions", CommonShapes.List(Condition), plan => plan.Conditions)
         .Show("doubts", CommonShapes.List(Doubt), plan => plan.Doubts)
+        .Show("nextReadings", CommonShapes.List(Next), plan => plan.NextReadings)
         .Show("protection", CommonShapes.List(AirResults.Protection), plan => plan.Protection)
         .Show("cautions", CommonShapes.List(Caution), plan => plan.Cautions)
         .Show("assumptions", Results.Sentences, plan => plan.Assumptions)

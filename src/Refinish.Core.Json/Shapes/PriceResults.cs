@@ -41,22 +41,25 @@ internal static class PriceResults
         .Show("missing", Scalars.Text, gap => gap.Missing)
         .AsResults();
 
-    private static readonly FieldsShape<KitCount> Kit = new Fields<KitCount>("kitCount")
-        .Show("size", Results.Liquid, kit => kit.Kit.Size.CubicMeters)
-        .Show("count", Scalars.Count, kit => kit.Count)
-        .Show("cost", Scalars.Money, kit => kit.Cost)
+    private static readonly FieldsShape<PurchaseLine> Bought = new Fields<PurchaseLine>("purchaseLine")
+        .Show("key", Scalars.Text, line => line.Key)
+        .Show("description", Scalars.Text, line => line.Description)
+        .Show("quantity", Scalars.Money, line => line.Quantity)
+        .Show("unit", new WordShape<LineUnit>(), line => line.Unit)
+        .Show("rate", Scalars.Money, line => line.Rate)
+        .Show("cost", Scalars.Money, line => line.Cost)
         .AsResults();
 
     private static readonly FieldsShape<KitPurchase> Purchase = new Fields<KitPurchase>("kitPurchase")
         .Show("id", Scalars.Text, purchase => purchase.Item)
         .Show("name", Scalars.Text, purchase => purchase.Name)
-        .Show("need", Results.Liquid, purchase => purchase.Need.CubicMeters)
-        .Show("kits", CommonShapes.List(Kit), purchase => purchase.Kits)
+        .Show("need", Results.Amount, purchase => MaterialAmountShape.Result(purchase.Need))
+        .Show("lines", CommonShapes.List(Bought), purchase => purchase.Lines)
         .Show("cost", Scalars.Money, purchase => purchase.Cost)
         .Show("leastPossible", Scalars.Money, purchase => purchase.LeastPossible)
         .Show("isProvenCheapest", Scalars.YesNo, purchase => purchase.IsProvenCheapest)
-        .Show("bought", Results.Liquid, purchase => purchase.Bought.CubicMeters)
-        .Show("leftOver", Results.Liquid, purchase => purchase.LeftOver.CubicMeters)
+        .Show("bought", Results.Amount, purchase => MaterialAmountShape.Result(purchase.Bought))
+        .Show("leftOver", Results.Amount, purchase => MaterialAmountShape.Result(purchase.LeftOver))
         .AsResults();
 
     private static readonly FieldsShape<FixturePrice> Part = new Fields<FixturePrice>("fixturePrice")

@@ -1,3 +1,4 @@
+using System;
 using System.Collections.Generic;
 using Refinish.Estimating;
 using Refinish.Jobs;
@@ -9,11 +10,19 @@ namespace Refinish.Json.Shapes;
 /// <summary>Prices, warranty and the offer of a replacement. Amounts are plain numbers in the currency of the price book.</summary>
 internal static class PriceShapes
 {
+    /// <summary>Either the size of a kit or the unit that is sold loose.</summary>
     public static ObjectShape<MaterialPrice> Material { get; } = new Fields<MaterialPrice>("materialPrice")
         .With("item", Scalars.Text, price => price.Item, out Slot<string> item)
-        .With("size", Quantities.Liquid, price => price.Size, out Slot<Volume> size)
+        .WithOr("size", Quantities.Material.OrNull(), price => price.IsLoose ? null : (MaterialAmount?)price.Size, null,
+            out Slot<MaterialAmount?> size)
+        .WithOr("unit", new WordShape<LineUnit>().OrNull(), price => price.IsLoose ? price.Unit : null, null, out Slot<LineUnit?> unit)
         .With("price", Scalars.Money, price => price.Price, out Slot<decimal> amount)
-        .Making(v => new MaterialPrice(item(v), size(v), amount(v)));
+        .Making(v => (size(v), unit(v)) switch
+        {
+            (MaterialAmount kit, null) => new MaterialPrice(item(v), kit, amount(v)),
+            (null, LineUnit loose) => MaterialPrice.Loose(item(v), loose, amount(v)),
+            _ => throw new ArgumentException("A price has either the size of a kit or the unit that is sold loose.", nameof(size)),
+        });
 
     public static ObjectShape<OptionPrice> Option { get; } = new Fields<OptionPrice>("optionPrice")
         .With("code", Scalars.Text, option => option.Code, out Slot<string> code)
@@ -55,6 +64,7 @@ internal static class PriceShapes
         .Maybe("work", LabourShapes.Work, material => material.Work, (material, work) => material with { Work = work })
         .Optional("each", Quantities.Liquid, material => material.Each, (material, volume) => material with { Each = volume })
         .Maybe("coverage", Quantities.SpreadingRate, material => material.Coverage, (material, rate) => material with { Coverage = rate })
+        .Maybe("density", Quantities.Density, material => material.Density, (material, density) => material with { Density = density })
         .With("source", CommonShapes.Source, material => material.Source, out Slot<Source> source)
         .Making(v => new DefectMaterial { Repairs = repairs(v), Item = item(v), Name = name(v), Source = source(v) });
 

@@ -1,4 +1,5 @@
 using System;
+using Refinish.Estimating;
 using UnitsNet;
 
 namespace Refinish.Json.Shapes;
@@ -17,6 +18,9 @@ internal static class Quantities
     public static Shape<Area> SmallArea { get; } = new QuantityShape<Area>(Units.Area, Measure.SmallArea);
 
     public static Shape<Volume> Liquid { get; } = new QuantityShape<Volume>(Units.Volume, Measure.Liquid);
+
+    /// <summary>A volume, a mass, an area, a length or pieces, as its unit says.</summary>
+    public static Shape<MaterialAmount> Material { get; } = new MaterialAmountShape();
 
     public static Shape<Mass> Mass { get; } = new QuantityShape<Mass>(Units.Mass, Measure.Mass);
 

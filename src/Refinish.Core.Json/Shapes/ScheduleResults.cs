@@ -37,7 +37,8 @@ internal static class ScheduleResults
     private static readonly FieldsShape<MaterialNeed> Need = new Fields<MaterialNeed>("neededMaterial")
         .Show("item", Scalars.Text, need => need.Item)
         .Show("name", Scalars.Text, need => need.Name)
-        .Show("volume", Results.Liquid, need => need.Volume.CubicMeters)
+        .Show("amount", Results.Amount, need => MaterialAmountShape.Result(need.Amount))
+        .Show("density", Results.Amount.OrNull(), need => Amount.Of(need.Density?.KilogramsPerCubicMeter, Measure.Density))
         .AsResults();
 
     private static readonly FieldsShape<SolventShare> Share = new Fields<SolventShare>("evaporatedShare")

@@ -72,6 +72,8 @@ internal sealed class ShapeResolver : IJsonTypeInfoResolver
         Add(QuoteShapes.Stage);
         Add(QuoteShapes.Terms);
         Add(QuoteShapes.Deposit);
+        Add(ShopShapes.OvertimeStep);
+        Add(ShopShapes.Overtime);
         Add(PriceShapes.Material);
         Add(PriceShapes.Option);
         Add(PriceShapes.Book);
@@ -114,6 +116,7 @@ internal sealed class ShapeResolver : IJsonTypeInfoResolver
         AddStruct(Quantities.Tape);
         AddStruct(Quantities.Area);
         AddStruct(Quantities.Liquid);
+        AddStruct(Quantities.Material);
         AddStruct(Quantities.Mass);
         AddStruct(Quantities.Density);
         AddStruct(Quantities.Percent);
@@ -145,6 +148,9 @@ internal sealed class ShapeResolver : IJsonTypeInfoResolver
         Add(new KindShape<IFixture, Countertop>(FixtureShapes.Fixture));
         Add(new KindShape<IFixture, FlatPanel>(FixtureShapes.Fixture));
         Add(new KindShape<IFixture, TiledSurround>(FixtureShapes.Fixture));
+        Add(new KindShape<IFixture, RoughFixture>(FixtureShapes.Fixture));
+        Add(RoughShapes.Taken);
+        Add(RoughShapes.Assumption);
         Add(TubShapes.Recessed);
         Add(TubShapes.Freestanding);
         Add(TubShapes.Oval);

@@ -1,3 +1,4 @@
+using System;
 using System.Collections.Generic;
 using Refinish.Coatings;
 using Refinish.Estimating;
@@ -23,6 +24,18 @@ internal static class ShopShapes
         .Optional("stepsForProof", Scalars.Count, effort => effort.StepsForProof, (effort, steps) => effort with { StepsForProof = steps })
         .Making(_ => new SearchEffort());
 
+    public static ObjectShape<OvertimeStep> OvertimeStep { get; } = new Fields<OvertimeStep>("overtimeStep")
+        .With("after", Quantities.Duration, step => step.After, out Slot<TimeSpan> after)
+        .With("factor", Scalars.Money, step => step.Factor, out Slot<decimal> factor)
+        .Making(v => new OvertimeStep(after(v), factor(v)));
+
+    public static ObjectShape<OvertimeRule> Overtime { get; } = new Fields<OvertimeRule>("overtimeRule")
+        .Optional("daily", CommonShapes.List(OvertimeStep), rule => rule.Daily, (rule, steps) => rule with { Daily = steps })
+        .Optional("weekly", CommonShapes.List(OvertimeStep), rule => rule.Weekly, (rule, steps) => rule with { Weekly = steps })
+        .Optional("weekStarts", new WordShape<DayOfWeek>(), rule => rule.WeekStarts, (rule, day) => rule with { WeekStarts = day })
+        .With("source", CommonShapes.Source, rule => rule.Source, out Slot<Source> source)
+        .Making(v => new OvertimeRule { Source = source(v) });
+
     public static ObjectShape<Shop> WholeShop { get; } = new Fields<Shop>("shop")
         .With("name", Scalars.Text, shop => shop.Name, out Slot<string> name)
         .With("crew", CommonShapes.List(Worker), shop => shop.Crew, out Slot<IReadOnlyList<Worker>> crew)
@@ -44,6 +57,7 @@ internal static class ShopShapes
         .Optional("filler", SurveyShapes.FillerPolicy, shop => shop.Filler, (shop, policy) => shop with { Filler = policy })
         .Optional("paid", new WordShape<PaidTimeRule>(), shop => shop.Paid, (shop, rule) => shop with { Paid = rule })
         .Optional("halfDay", Quantities.Duration, shop => shop.HalfDay, (shop, length) => shop with { HalfDay = length })
+        .MaybeOf("overtime", Overtime, shop => shop.Overtime, (shop, rule) => shop with { Overtime = rule })
         .Optional("standsBy", Scalars.YesNo, shop => shop.StandsBy, (shop, said) => shop with { StandsBy = said })
         .Optional("prefers", new WordShape<SchedulePreference>(), shop => shop.Prefers,
             (shop, preference) => shop with { Prefers = preference })

@@ -59,6 +59,9 @@ internal static class Units
         new("lb", value => UnitsNet.Mass.FromPounds(value), mass => mass.Pounds),
         new("oz", value => UnitsNet.Mass.FromOunces(value), mass => mass.Ounces));
 
+    /// <summary>Pieces of a material.</summary>
+    public static UnitTable<double> Pieces { get; } = new("pieces", [1, 10], new Unit<double>("each", value => value, pieces => pieces));
+
     public static UnitTable<Density> Density { get; } = new(
         "density",
         [1000, .. Decades],

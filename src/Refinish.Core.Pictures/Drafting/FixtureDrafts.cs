@@ -5,7 +5,7 @@ namespace Refinish.Pictures.Drafting;
 /// <summary>Which drawing belongs to which kind of fixture.</summary>
 internal static class FixtureDrafts
 {
-    public static Blueprint Of(IFixture fixture, DisplayUnits units) => fixture switch
+    public static Blueprint Of(IFixture fixture, DisplayUnits units) => (fixture is RoughFixture rough ? rough.Likely : fixture) switch
     {
         RecessedBathtub tub => TubDrafts.Of(tub, units),
         FreestandingTub tub => TubDrafts.Of(tub, units),

@@ -18,6 +18,7 @@ namespace Refinish.Estimating;
 public sealed record DefectMaterial
 {
     private readonly double each;
+    private readonly double? density;
 
     /// <summary>The kind of defect.</summary>
     /// <exception cref="ArgumentOutOfRangeException">Not a named value.</exception>
@@ -78,12 +79,24 @@ public sealed record DefectMaterial
         }
     }
 
+    /// <summary>
+    /// Density, 0.05 to 25 g/mL, with which it is bought by mass, as grout is; <see langword="null"/>, when left out: then by volume alone.
+    /// </summary>
+    /// <exception cref="ArgumentOutOfRangeException">Outside the range.</exception>
+    public Density? Density
+    {
+        get => density is double known ? UnitsNet.Density.FromKilogramsPerCubicMeter(known) : null;
+        init => density = MaterialNeed.Checked(value, nameof(Density));
+    }
+
     /// <summary>Where the figures come from.</summary>
     public required Source Source
     {
         get;
         init => field = Guard.NotNull(value, nameof(Source));
     }
+
+    internal double? KilogramsPerCubicMeter => density;
 
     internal WorkKind? TakenBy => Work ?? LabourStandards.WorkOf(Repairs);
 

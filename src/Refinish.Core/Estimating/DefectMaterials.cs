@@ -43,12 +43,12 @@ public static class DefectMaterials
     /// <param name="defects">What was found.</param>
     /// <param name="fixtureArea">Coated area of the fixture, of which crazing is a share; more than 0 and at most 10 000 m².</param>
     /// <param name="standards">Standards to look in; an item is named as its first standard names it.</param>
-    /// <returns>Needs with more than nothing in them, each at most 1 m³. The order of the defects does not matter.</returns>
+    /// <returns>Needs with more than nothing in them. The order of the defects does not matter.</returns>
     /// <remarks>
     /// Area of a defect: rust with the grinding margin of the generic filler policy around it; a peeling coat and pitting their own;
     /// crazing its
     /// share of the fixture; joints of silicone and grout their length times 10 mm, a crack its length times 100 mm of fabric (both
-    /// invented). Other kinds have no area here. A need of more than 1 m³ is handed out as several. What another kind of work takes than
+    /// invented). Other kinds have no area here. What another kind of work takes than
     /// the one that mends the defect (<see cref="DefectMaterial.Work"/>) is left out: whether a crack is reinforced depends on what the
     /// fixture is made of, and belongs to its procedure.
     /// </remarks>
@@ -80,9 +80,10 @@ public static class DefectMaterials
                     .Select(defect => VolumeOf(standard, defect, whole)))
                 .OrderBy(part => part)
                 .Sum();
-            for (; volume > 0; volume -= 1)
+            if (volume > 0)
             {
-                needs.Add(new MaterialNeed(item.Key, item.First().Name, Volume.FromCubicMeters(Math.Min(1, volume))));
+                DefectMaterial first = item.First();
+                needs.Add(new MaterialNeed(item.Key, first.Name, Volume.FromCubicMeters(volume), first.KilogramsPerCubicMeter));
             }
         }
 

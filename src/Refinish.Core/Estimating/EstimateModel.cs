@@ -45,12 +45,12 @@ internal sealed class EstimateModel
         ];
         areaShares = [.. request.Labour.Lines.Select(line => line.Task.AreaShare)];
         rates = [.. request.Labour.Lines.Select(line => Rate(book, line.Task.Wage))];
-        paidHours = request.PaidTime.Sum(paid => paid.Hours);
+        paidHours = request.PaidTime.Where(paid => !paid.IsPremium).Sum(paid => paid.Hours);
         paidCost = request.PaidTime.Sum(paid => paid.Hours * Rate(book, paid.Wage));
-        needs = [.. estimate.Purchases.Select(purchase => purchase.NeedCubicMeters)];
+        needs = [.. estimate.Purchases.Select(purchase => purchase.NeedInSi)];
         multiplies = [.. estimate.Purchases.Select(purchase =>
             Enumerable.Range(0, factors.Length).Where(i => factors[i].Multiplies(purchase.Item)).ToArray())];
-        kits = [.. estimate.Purchases.Select((purchase, i) => new KitStaircase(purchase.Prices, End(i, low: true), End(i, low: false)))];
+        kits = [.. estimate.Purchases.Select((purchase, i) => new KitStaircase(purchase, End(i, low: true), End(i, low: false)))];
         overheadPerHour = (double)book.OverheadPerHour;
         overheadFraction = (double)book.OverheadFraction;
 

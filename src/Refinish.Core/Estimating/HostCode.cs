@@ -10,7 +10,7 @@ namespace Refinish.Estimating;
 public sealed record HostCode
 {
     /// <summary>Maps an item.</summary>
-    /// <param name="item">The item as <see cref="EstimateLine.Item"/> names it; a material may be given without its size.</param>
+    /// <param name="item">The item as <c>EstimateLine.Item</c> names it; a material may be given without its size.</param>
     /// <param name="code">The host's code.</param>
     /// <exception cref="ArgumentException">A text is empty.</exception>
     public HostCode(string item, string code)
@@ -19,7 +19,7 @@ public sealed record HostCode
         Code = Guard.Named(code, nameof(code));
     }
 
-    /// <summary>The item as <see cref="EstimateLine.Item"/> names it.</summary>
+    /// <summary>The item as <c>EstimateLine.Item</c> names it.</summary>
     public string Item { get; }
 
     /// <summary>The host's code.</summary>

@@ -2,7 +2,7 @@ using System.Globalization;
 
 namespace Refinish.Estimating;
 
-/// <summary>How many kits of one size are bought.</summary>
+/// <summary>How many kits of one size, or loose pieces, are bought.</summary>
 public sealed record KitCount
 {
     internal KitCount(MaterialPrice kit, int count)
@@ -11,7 +11,7 @@ public sealed record KitCount
         Count = count;
     }
 
-    /// <summary>The kit.</summary>
+    /// <summary>The kit, or the price of one piece.</summary>
     public MaterialPrice Kit { get; }
 
     /// <summary>How many, at least 1.</summary>

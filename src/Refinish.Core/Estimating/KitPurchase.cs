@@ -1,58 +1,72 @@
 using System;
 using System.Collections.Generic;
 using System.Linq;
-using UnitsNet;
 
 namespace Refinish.Estimating;
 
 /// <summary>
-/// The cheapest whole number of kits of each size that holds at least what is needed; among equally cheap ones, that with the least left
-/// over.
+/// The cheapest purchase that holds at least what is needed: whole kits of each size, and beside them, where the material is sold loose, as
+/// much at one loose price as the kits leave open; among equally cheap ones, that with the least left over.
 /// </summary>
 /// <remarks>
-/// Found by branch and bound on the price per volume, starting from the best single size. A nanolitre short counts as enough, so that three
-/// kits of a
-/// third of the need do. Of prices for one size the lowest counts. Where very many combinations cost about the same the search stops early
-/// with the
-/// best it has found: <see cref="IsProvenCheapest"/> is then false, and <see cref="LeastPossible"/> tells by how much the purchase can be
-/// too dear at most.
+/// Found by branch and bound on the price per amount, starting from the best single size; any number of sizes may be on offer. A nanolitre
+/// short counts as enough, so that three kits of a third of the need do; so do a microgram, a square millimetre's millionth, a nanometre
+/// and
+/// 10⁻⁹ of a piece. Of prices for one size the lowest counts. Pieces are bought in whole numbers, other loose amounts in ten-thousandths of
+/// their unit, rounded up.
+/// A need by volume is bought by mass, or the reverse, where the density is known; a price that nothing turns into the need is not used.
+/// Where very many combinations cost about the same the search stops early with the best it has found: <see cref="IsProvenCheapest"/> is
+/// then false, and <see cref="LeastPossible"/> tells by how much the purchase can be too dear at most.
 /// What is left over is mixed product that keeps only as long as its data sheet says.
 /// </remarks>
 /// <example><code>
 /// MaterialPrice[] kits = [new("topcoat", Volume.FromMilliliters(1183), 78m), new("topcoat", Volume.FromMilliliters(4732), 240m)];
 /// decimal cost = new KitPurchase(Volume.FromMilliliters(2490), kits).Cost;   // 234: three small ones
+/// MaterialPrice[] film = [new("film", Area.FromSquareMeters(50), 15m), MaterialPrice.Loose("film", LineUnit.SquareMetre, 0.40m)];
+/// decimal mixed = new KitPurchase(Area.FromSquareMeters(60), film).Cost;     // 19: a roll and 10 m² at 0.40
 /// </code></example>
 public sealed record KitPurchase
 {
-    // In m³; sizes from a millilitre then make at most 10⁹ kits.
-    internal const double MostNeeded = 1000;
-
+    private readonly KitOffer offer;
     private readonly double need;
     private readonly double bought;
 
-    /// <summary>Finds the purchase for a volume.</summary>
-    /// <param name="need">Mixed volume needed, 0 to 1000 m³.</param>
-    /// <param name="prices">The sizes on offer, at least one, all of one item.</param>
-    /// <exception cref="ArgumentException">The list is empty, holds an empty entry, or holds prices of several items.</exception>
-    /// <exception cref="ArgumentOutOfRangeException"><paramref name="need"/> is outside its range.</exception>
-    public KitPurchase(Volume need, IReadOnlyList<MaterialPrice> prices)
-        : this(need.CubicMeters, Guard.List(prices, nameof(prices), 1), null)
+    /// <summary>Finds the purchase for an amount.</summary>
+    /// <param name="need">Amount needed, at least 0: at most 1000 m³, 1000 t, 10⁶ m², 10⁶ m or 10⁶ pieces.</param>
+    /// <param name="prices">The prices on offer, at least one, all of one item.</param>
+    /// <exception cref="ArgumentException">
+    /// The list is empty, holds an empty entry, holds prices of several items, or none that serves: of another dimension.
+    /// </exception>
+    /// <exception cref="ArgumentOutOfRangeException">
+    /// <paramref name="need"/> is outside its range, or more than 10⁹ of the smallest kit.
+    /// </exception>
+    public KitPurchase(MaterialAmount need, IReadOnlyList<MaterialPrice> prices)
+        : this(need, Guard.List(prices, nameof(prices), 1), null)
     {
     }
 
     /// <summary>Finds the purchase for the need of a job.</summary>
     /// <param name="need">The material and how much of it.</param>
-    /// <param name="prices">The sizes on offer, at least one, all of this item.</param>
-    /// <exception cref="ArgumentException">The list is empty, holds an empty entry, or holds prices of another item.</exception>
+    /// <param name="prices">The prices on offer, at least one, all of this item.</param>
+    /// <exception cref="ArgumentException">
+    /// The list is empty, holds an empty entry, holds prices of another item, or none that serves.
+    /// </exception>
     /// <exception cref="ArgumentNullException">An argument is missing.</exception>
+    /// <exception cref="ArgumentOutOfRangeException">More than 10⁹ of the smallest kit are needed.</exception>
     public KitPurchase(MaterialNeed need, IReadOnlyList<MaterialPrice> prices)
-        : this(Guard.NotNull(need, nameof(need)).CubicMeters, Guard.List(prices, nameof(prices), 1), need)
+        : this(Guard.NotNull(need, nameof(need)).Amount, Guard.List(prices, nameof(prices), 1), need)
     {
     }
 
-    internal KitPurchase(double need, ValueList<MaterialPrice> prices, MaterialNeed? material)
+    private KitPurchase(MaterialAmount need, ValueList<MaterialPrice> prices, MaterialNeed? material)
+        : this(need.Si, prices, new KitOffer(prices, need.Dimension, material?.KilogramsPerCubicMeter), material)
     {
-        this.need = Guard.Within(need, Bounds.NotNegative(Measure.Capacity, MostNeeded), nameof(need));
+    }
+
+    internal KitPurchase(double need, ValueList<MaterialPrice> prices, KitOffer offer, MaterialNeed? material)
+    {
+        this.offer = offer;
+        Prices = prices;
         Item = material?.Item ?? prices[0].Item;
         Name = material?.Name ?? Item;
         for (int i = 0; i < prices.Count; i++)
@@ -63,22 +77,47 @@ public sealed record KitPurchase
             }
         }
 
-        Prices = prices;
-        KitSearch search = new(need, prices);
-        int[] counts = search.Best(prices.Count);
+        if (!offer.Serves)
+        {
+            throw new ArgumentException("prices hold none for " + Item + ": " + offer.Refusal(need) + ".", nameof(prices));
+        }
+
+        this.need = Guard.Within(need, Bounds.NotNegative(MaterialUnits.MeasureOf(offer.Dimension), offer.Most), nameof(need));
+        MaterialPrice? loose = offer.Loose.Count > 0 ? offer.Loose[0] : null;
+        KitSearch search = new(need, offer, loose);
         IsProvenCheapest = search.IsComplete;
+        for (int i = 1; i < offer.Loose.Count; i++)
+        {
+            KitSearch other = new(need, offer, offer.Loose[i]);
+            IsProvenCheapest &= other.IsComplete;
+            if (other.Cost < search.Cost)
+            {
+                (search, loose) = (other, offer.Loose[i]);
+            }
+        }
+
+        int[] counts = search.Counts();
         List<KitCount> kits = [];
+        List<PurchaseLine> lines = [];
         for (int i = 0; i < counts.Length; i++)
         {
             if (counts[i] > 0)
             {
-                kits.Add(new KitCount(prices[i], counts[i]));
-                bought += counts[i] * prices[i].CubicMeters;
-                Cost += counts[i] * prices[i].Price;
+                kits.Add(new KitCount(offer.Kits[i], counts[i]));
+                lines.Add(new PurchaseLine(offer.Kits[i], counts[i], Name));
+                bought += counts[i] * offer.Sizes[i];
             }
         }
 
+        if (search.Loose > 0)
+        {
+            lines.Add(new PurchaseLine(loose!, search.Loose, Name));
+            bought += (double)search.Loose * offer.SizeOf(loose!);
+        }
+
         Kits = new ValueList<KitCount>(kits);
+        Lines = new ValueList<PurchaseLine>(lines);
+        Cost = search.Cost;
     }
 
     /// <summary>Id of the material.</summary>
@@ -87,14 +126,20 @@ public sealed record KitPurchase
     /// <summary>What people call it; its id when nothing else is known.</summary>
     public string Name { get; }
 
-    /// <summary>Mixed volume needed.</summary>
-    public Volume Need => Volume.FromCubicMeters(need);
+    /// <summary>Amount needed.</summary>
+    public MaterialAmount Need => new(offer.Dimension, need);
 
-    /// <summary>The sizes on offer.</summary>
+    /// <summary>The prices on offer.</summary>
     public IReadOnlyList<MaterialPrice> Prices { get; }
 
-    /// <summary>What is bought; empty when nothing is needed.</summary>
+    /// <summary>Prices that do not serve the need: of another dimension, with no density that turns one into the other.</summary>
+    public IReadOnlyList<MaterialPrice> Unused => offer.Unused;
+
+    /// <summary>The kits and loose pieces that are bought; empty when nothing is needed.</summary>
     public IReadOnlyList<KitCount> Kits { get; }
+
+    /// <summary>All that is bought, one line for each kit size and for the loose amount; empty when nothing is needed.</summary>
+    public IReadOnlyList<PurchaseLine> Lines { get; }
 
     /// <summary>What it costs.</summary>
     public decimal Cost { get; }
@@ -102,44 +147,52 @@ public sealed record KitPurchase
     /// <summary>Whether every combination that could be cheaper was ruled out.</summary>
     public bool IsProvenCheapest { get; }
 
-    /// <summary>What the need would cost at the best price per volume: no purchase can cost less.</summary>
-    public decimal LeastPossible => (decimal)(need * Prices.Min(PerVolume));
+    /// <summary>What the need would cost at the best price per amount: no purchase can cost less.</summary>
+    public decimal LeastPossible => (decimal)(need * offer.Rate(offer.Best()));
 
-    /// <summary>Volume bought.</summary>
-    public Volume Bought => Volume.FromCubicMeters(bought);
+    /// <summary>Amount bought, measured as the need.</summary>
+    public MaterialAmount Bought => new(offer.Dimension, bought);
 
-    /// <summary>Volume left over.</summary>
-    public Volume LeftOver => Volume.FromCubicMeters(Math.Max(0, bought - need));
+    /// <summary>Amount left over.</summary>
+    public MaterialAmount LeftOver => new(offer.Dimension, Math.Max(0, bought - need));
 
-    internal double NeedCubicMeters => need;
+    internal double NeedInSi => need;
 
-    internal double BoughtCubicMeters => bought;
+    internal KitOffer Offer => offer;
 
-    /// <summary>How cost and volumes follow from the counts.</summary>
+    /// <summary>How cost and amounts follow from the counts.</summary>
     /// <param name="currency">How the money is shown.</param>
     /// <returns>The derivation.</returns>
     /// <exception cref="ArgumentNullException"><paramref name="currency"/> is missing.</exception>
     public Workings Workings(Currency currency)
     {
         Measure money = Measure.Money(currency);
-        Source choice = Source.Derived("cheapest whole numbers of kits that hold the need, by search with bounds");
-        Expression cost = Expression.Sum(Kits.Select(kit =>
-            Expression.Quantity("n", kit.Count, Measure.Number) * Expression.Quantity("p", (double)kit.Kit.Price, money)));
-        Expression volume = Expression.Sum(Kits.Select(kit =>
-            Expression.Quantity("n", kit.Count, Measure.Number) * Expression.Quantity("V", kit.Kit.CubicMeters, Measure.Capacity)));
-        WorkingStep bought = new("volume bought", "V_b", volume, this.bought, Measure.Capacity, choice);
-        Expression left = Expression.Max(0, bought.Result() - Expression.Quantity("V_need", need, Measure.Capacity));
-        MaterialPrice best = Prices.OrderBy(PerVolume).First();
-        Expression least = Expression.Quantity("V_need", need, Measure.Capacity)
-            * (Expression.Quantity("p", (double)best.Price, money) / Expression.Quantity("V", best.CubicMeters, Measure.Capacity));
+        Measure measure = MaterialUnits.MeasureOf(offer.Dimension);
+        string word = offer.Dimension switch
+        {
+            MaterialDimension.Pieces => "pieces",
+            MaterialDimension other => MaterialUnits.Word(other),
+        };
+        Source choice = Source.Derived(offer.Loose.Count == 0
+            ? "cheapest whole numbers of kits that hold the need, by search with bounds"
+            : "cheapest whole numbers of kits, with loose material for what they leave open, by search with bounds");
+        Expression cost = Expression.Sum(Lines.Select(line =>
+            Expression.Quantity("n", (double)line.Quantity, Measure.Number) * Expression.Quantity("p", (double)line.Rate, money)));
+        Expression amount = Expression.Sum(Lines.Select(line =>
+            Expression.Quantity("n", (double)line.Quantity, Measure.Number) * Size(line.Price)));
+        WorkingStep bought = new(word + " bought", "V_b", amount, this.bought, measure, choice);
+        Expression left = Expression.Max(0, bought.Result() - Expression.Quantity("V_need", need, measure));
+        MaterialPrice best = offer.Best();
+        Expression least = Expression.Quantity("V_need", need, measure)
+            * (Expression.Quantity("p", (double)best.Price, money) / Size(best));
         return new Workings(
             "Kits of " + Name,
             [
                 new("cost of the kits", "C", cost, (double)Cost, money, choice),
                 bought,
-                new("left over", "V_l", left, LeftOver.CubicMeters, Measure.Capacity, choice),
+                new("left over", "V_l", left, LeftOver.Si, measure, choice),
                 new(
-                    "cost at the best price per volume, rounding of kits left out",
+                    "cost at the best price per " + word + ", rounding of kits left out",
                     "C_min",
                     least,
                     (double)LeastPossible,
@@ -148,12 +201,34 @@ public sealed record KitPurchase
             ]);
     }
 
-    /// <summary>The kits and their cost.</summary>
+    /// <summary>What is bought and its cost.</summary>
     /// <returns>One line of text.</returns>
     public override string ToString() =>
-        Kits.Count == 0
+        Lines.Count == 0
             ? "nothing to buy"
-            : string.Join("; ", Kits.Select(kit => kit.ToString())) + "; in all " + Figures.Fixed((double)Cost, 2);
+            : string.Join("; ", Lines.Select(line => line.ToString())) + "; in all " + Figures.Fixed((double)Cost, 2);
 
-    private static double PerVolume(MaterialPrice price) => (double)price.Price / price.CubicMeters;
+    /// <summary>Whether need and prices are the same; everything else follows from them.</summary>
+    /// <param name="other">The purchase to compare with.</param>
+    /// <returns><see langword="true"/> when they are alike.</returns>
+    public bool Equals(KitPurchase? other) => other is not null && Item == other.Item && Name == other.Name && Need == other.Need
+        && offer.Density.Equals(other.offer.Density) && Prices.Equals(other.Prices);
+
+    /// <inheritdoc/>
+    public override int GetHashCode() => unchecked((Need.GetHashCode() * 31) + StringComparer.Ordinal.GetHashCode(Item));
+
+    // What one kit or unit holds, measured as the need.
+    private Expression Size(MaterialPrice price)
+    {
+        MaterialAmount size = price.Size;
+        if (size.Dimension == offer.Dimension)
+        {
+            return Expression.Quantity("V", size.Si, size.Measure);
+        }
+
+        Expression density = Expression.Quantity("ρ", offer.Density!.Value, Measure.Density);
+        return size.Dimension == MaterialDimension.Mass
+            ? Expression.Quantity("m", size.Si, size.Measure) / density
+            : Expression.Quantity("V", size.Si, size.Measure) * density;
+    }
 }

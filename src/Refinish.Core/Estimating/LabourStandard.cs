@@ -28,6 +28,9 @@ public sealed record LabourStandard
     private readonly double oncePerVisit;
     private readonly double fromSize;
 
+    // No time, said, is an answer; no time because nothing was said is a slip.
+    private readonly bool isStated;
+
     /// <summary>Code, such as "L-31"; the standard's identity within a list.</summary>
     /// <exception cref="ArgumentException">No identity: empty, too long, or with a '/'.</exception>
     public required string Code
@@ -44,20 +47,36 @@ public sealed record LabourStandard
         init => field = Guard.Named(value, nameof(Description));
     }
 
-    /// <summary>Hours each time, whatever the size; none when left out.</summary>
+    /// <summary>
+    /// Hours each time, whatever the size: for each operation, however many fixtures of a room it is done on, or for each defect; none
+    /// when left
+    /// out.
+    /// </summary>
     /// <exception cref="ArgumentOutOfRangeException">Negative.</exception>
     public ThreePoint Fixed
     {
         get;
-        init => field = Hours(value, nameof(Fixed));
+        init
+        {
+            field = Hours(value, nameof(Fixed));
+            isStated = true;
+        }
     }
 
-    /// <summary>Hours for each square metre; none when left out.</summary>
+    /// <summary>
+    /// Hours for each square metre; none when left out. In a plan that is the coated area of the fixtures, of stripping and pitting that
+    /// of the
+    /// defects, of grains that of the floor. Work and defects that are counted alone have no area: there a rate by area is refused.
+    /// </summary>
     /// <exception cref="ArgumentOutOfRangeException">Negative.</exception>
     public ThreePoint PerSquareMeter
     {
         get;
-        init => field = Hours(value, nameof(PerSquareMeter));
+        init
+        {
+            field = Hours(value, nameof(PerSquareMeter));
+            isStated = true;
+        }
     }
 
     /// <summary>Hours for each <see cref="Unit"/>: a defect, a coat, a metre of joint; none when left out.</summary>
@@ -65,7 +84,11 @@ public sealed record LabourStandard
     public ThreePoint PerUnit
     {
         get;
-        init => field = Hours(value, nameof(PerUnit));
+        init
+        {
+            field = Hours(value, nameof(PerUnit));
+            isStated = true;
+        }
     }
 
     /// <summary>What <see cref="PerUnit"/> counts; "each" when left out.</summary>
@@ -77,9 +100,12 @@ public sealed record LabourStandard
     } = "each";
 
     /// <summary>
-    /// Part of the hours per unit that is done once for all units of a visit, 0 to 100 %, such as fetching and putting away the tools; none
-    /// when left out.
-    /// Each unit after the first takes that much less.
+    /// Part of the hours per unit that is done once for all units of one operation in a visit, 0 to 100 %, such as fetching and putting
+    /// away the
+    /// tools; none when left out.
+    /// Each unit after the first takes that much less: the second fixture of a room, the second chip. Trips, rooms and guns come one at
+    /// a time;
+    /// there it is refused.
     /// </summary>
     /// <exception cref="ArgumentOutOfRangeException">Outside the range.</exception>
     public Ratio OncePerVisit
@@ -131,6 +157,16 @@ public sealed record LabourStandard
         get;
         init => field = Guard.NotNull(value, nameof(Source));
     }
+
+    /// <summary>
+    /// What in the standard itself could not be honoured by any task, as words behind its code; <see langword="null"/> when all can.
+    /// </summary>
+    internal string? Contradiction() =>
+        !isStated ? "has no hours at all; give it Fixed, PerSquareMeter or PerUnit, or 0 h where it takes none"
+        : Work is not null && Repairs is not null ? "names a kind of work and a defect; a standard is for one of them"
+        : oncePerVisit > 0 && PerUnit.Maximum <= 0 ? "has OncePerVisit and no PerUnit, of which it is a part"
+        : fromSize > 0 && Repairs is null ? "has a FromSize, which only a defect has"
+        : null;
 
     internal double OncePerVisitFraction => oncePerVisit;
 

@@ -155,13 +155,26 @@ public static partial class LabourStandards
     /// <summary>The generic standards with some of your own in place of those for the same work, or the same defect from the same size.</summary>
     /// <param name="own">Your own standards.</param>
     /// <returns>Yours, and the generic ones that yours do not replace.</returns>
-    /// <exception cref="ArgumentException">An entry is missing, names neither or both of work and defect, or two are for the same or have
-    /// one code.</exception>
+    /// <exception cref="ArgumentException">An entry is missing, names neither or both of work and defect, has a rate that cannot be
+    /// honoured,
+    /// or has the code of another or of a generic one that stays.</exception>
     /// <exception cref="ArgumentNullException"><paramref name="own"/> is missing.</exception>
     public static IReadOnlyList<LabourStandard> GenericWith(params LabourStandard[] own)
     {
         IReadOnlyList<LabourStandard> list = Distinct(own, nameof(own));
-        return Distinct([.. list, .. Generic.Where(standard => !list.Any(mine => IsForTheSame(mine, standard)))], nameof(own));
+        LabourStandard[] kept = [.. Generic.Where(standard => !list.Any(mine => IsForTheSame(mine, standard)))];
+        foreach (LabourStandard standard in kept)
+        {
+            if (list.FirstOrDefault(mine => mine.Code == standard.Code) is LabourStandard mine)
+            {
+                throw new ArgumentException(
+                    "own: the code of " + mine + " is also that of the generic standard " + standard
+                        + ", which it does not replace. Give yours another code.",
+                    nameof(own));
+            }
+        }
+
+        return new ValueList<LabourStandard>([.. list, .. kept]);
     }
 
     // Minutes of a unit.

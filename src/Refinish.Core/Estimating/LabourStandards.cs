@@ -19,32 +19,35 @@ public static partial class LabourStandards
     /// <summary>The standard for a kind of work.</summary>
     /// <param name="kind">The kind.</param>
     /// <param name="standards">Standards to look in.</param>
-    /// <returns>The first listed of that kind; <see langword="null"/> when there is none.</returns>
+    /// <returns>The one of that kind; <see langword="null"/> when there is none.</returns>
+    /// <exception cref="ArgumentException">Two are of that kind, so that one of them would be ignored.</exception>
     /// <exception cref="ArgumentNullException"><paramref name="standards"/> is missing.</exception>
     /// <exception cref="ArgumentOutOfRangeException"><paramref name="kind"/> is not a named value.</exception>
     public static LabourStandard? For(WorkKind kind, IReadOnlyList<LabourStandard> standards)
     {
         Guard.Defined(kind, nameof(kind));
         Guard.NotNull(standards, nameof(standards));
+        LabourStandard? found = null;
         for (int i = 0; i < standards.Count; i++)
         {
             if (standards[i].Work == kind)
             {
-                return standards[i];
+                found = found is null ? standards[i] : throw Twins(found, standards[i], nameof(standards));
             }
         }
 
-        return null;
+        return found;
     }
 
     /// <summary>The standard for mending a defect.</summary>
     /// <param name="defect">The defect.</param>
     /// <param name="standards">Standards to look in.</param>
     /// <returns>
-    /// That for the largest size which the defect reaches, the first listed among equals; <see langword="null"/> when there is none. The
-    /// generic
-    /// standards have none for a hole or a flexing floor: mending what carries the fixture is another trade's work.
+    /// That for the largest size which the defect reaches; <see langword="null"/> when there is none. The generic standards have none
+    /// for a hole
+    /// or a flexing floor: mending what carries the fixture is another trade's work.
     /// </returns>
+    /// <exception cref="ArgumentException">Two are for that defect from the same size, so that one of them would be ignored.</exception>
     /// <exception cref="ArgumentNullException">An argument is missing.</exception>
     public static LabourStandard? ForDefect(Defect defect, IReadOnlyList<LabourStandard> standards)
     {
@@ -55,10 +58,17 @@ public static partial class LabourStandards
         for (int i = 0; i < standards.Count; i++)
         {
             LabourStandard standard = standards[i];
-            if (standard.Repairs == defect.Kind && standard.FromMeters <= size && (best is null || standard.FromMeters > best.FromMeters))
+            if (standard.Repairs != defect.Kind || standard.FromMeters > size)
             {
-                best = standard;
+                continue;
             }
+
+            if (best?.FromMeters == standard.FromMeters)
+            {
+                throw Twins(best, standard, nameof(standards));
+            }
+
+            best = best is null || standard.FromMeters > best.FromMeters ? standard : best;
         }
 
         return best;
@@ -117,8 +127,9 @@ public static partial class LabourStandards
     /// One task for each defect that has a standard; <see cref="WithoutStandard(IReadOnlyList{Defect}, IReadOnlyList{LabourStandard})"/>
     /// names the others.
     /// </returns>
-    /// <exception cref="ArgumentException">An entry is missing, two standards have one code, or a standard names both work and
-    /// defect.</exception>
+    /// <exception cref="ArgumentException">
+    /// An entry is missing, two standards have one code, or a rate of one cannot be honoured.
+    /// </exception>
     /// <exception cref="ArgumentNullException">An argument is missing.</exception>
     public static IReadOnlyList<LabourTask> ForDefects(IReadOnlyList<Defect> defects, IReadOnlyList<LabourStandard> standards)
     {
@@ -128,7 +139,7 @@ public static partial class LabourStandards
         {
             if (ForDefect(defect, all) is LabourStandard standard)
             {
-                tasks.Add(new LabourTask(standard, UnitsOf(defect)));
+                tasks.Add(StandardFit.Task(standard, defect, tasks));
             }
         }
 
@@ -146,8 +157,9 @@ public static partial class LabourStandards
     /// <param name="defects">What was found.</param>
     /// <param name="standards">Standards to look in.</param>
     /// <returns>Those that <see cref="ForDefects(IReadOnlyList{Defect}, IReadOnlyList{LabourStandard})"/> leaves out.</returns>
-    /// <exception cref="ArgumentException">An entry is missing, two standards have one code, or a standard names both work and
-    /// defect.</exception>
+    /// <exception cref="ArgumentException">
+    /// An entry is missing, two standards have one code, or a rate of one cannot be honoured.
+    /// </exception>
     /// <exception cref="ArgumentNullException">An argument is missing.</exception>
     public static IReadOnlyList<Defect> WithoutStandard(IReadOnlyList<Defect> defects, IReadOnlyList<LabourStandard> standards)
     {
@@ -155,7 +167,7 @@ public static partial class LabourStandards
         return new ValueList<Defect>(Guard.List(defects, nameof(defects)).Where(defect => ForDefect(defect, all) is null));
     }
 
-    /// <summary>The list, if every standard has a code of its own and none names both a kind of work and a defect.</summary>
+    /// <summary>The list, if every standard has a code of its own and each of its rates can be honoured.</summary>
     internal static IReadOnlyList<LabourStandard> Checked(IReadOnlyList<LabourStandard> standards, string name)
     {
         if (ReferenceEquals(standards, Generic))
@@ -172,10 +184,9 @@ public static partial class LabourStandards
                 throw new ArgumentException(name + " holds two standards with the code " + standard.Code + "; each needs its own.", name);
             }
 
-            if (standard.Work is not null && standard.Repairs is not null)
+            if ((standard.Contradiction() ?? StandardFit.Misfit(standard)) is string fault)
             {
-                throw new ArgumentException(
-                    name + ": " + standard.Code + " names a kind of work and a defect; a standard is for one of them.", name);
+                throw new ArgumentException(name + ": " + standard.Code + " " + fault + ".", name);
             }
         }
 
@@ -189,19 +200,14 @@ public static partial class LabourStandards
         for (int i = 0; i < list.Count && !ReferenceEquals(list, Generic); i++)
         {
             LabourStandard one = list[i];
-            if (one.Work is null && one.Repairs is null)
+            if (StandardFit.NeverUsed(one) is string reason)
             {
-                throw new ArgumentException(name + ": " + one.Code + " names neither a kind of work nor a defect, so that nothing would find it.", name);
-            }
-
-            if (one.Work is not null && one.FromMeters > 0)
-            {
-                throw new ArgumentException(name + ": " + one.Code + " is for a kind of work and has a FromSize, which only a defect has.", name);
+                throw new ArgumentException(name + ": " + one.Code + " " + reason + ".", name);
             }
 
             if (list.Take(i).FirstOrDefault(other => IsForTheSame(other, one)) is LabourStandard twin)
             {
-                throw new ArgumentException(name + ": " + twin.Code + " and " + one.Code + " are for the same work, so that the second would never be used. Leave one out.", name);
+                throw Twins(twin, one, name);
             }
         }
 
@@ -210,6 +216,10 @@ public static partial class LabourStandards
 
     private static bool IsForTheSame(LabourStandard one, LabourStandard other) =>
         one.Work == other.Work && one.Repairs == other.Repairs && one.FromMeters == other.FromMeters;
+
+    private static ArgumentException Twins(LabourStandard one, LabourStandard other, string name) => new(
+        name + ": " + one.Code + " and " + other.Code + " are for the same work, so that the second would never be used. Leave one out.",
+        name);
 
     private static double Size(Defect defect) => defect switch
     {

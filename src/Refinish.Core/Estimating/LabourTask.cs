@@ -8,39 +8,39 @@ public sealed record LabourTask
 {
     private readonly double area;
 
-    /// <summary>Makes a task that is done once and has neither area nor units: only the fixed hours of the standard count.</summary>
+    /// <summary>Makes a task that is done once by a standard of fixed hours alone.</summary>
     /// <param name="standard">The standard.</param>
+    /// <exception cref="ArgumentException">
+    /// <paramref name="standard"/> has hours by area or by unit, which would be lost, or none at all.
+    /// </exception>
     /// <exception cref="ArgumentNullException"><paramref name="standard"/> is missing.</exception>
     public LabourTask(LabourStandard standard)
-        : this(standard, default, 0, 1)
-    {
-    }
+        : this(standard, default, 0, 1) => Uses(area: false, units: false);
 
-    /// <summary>Makes a task that is done once over an area.</summary>
+    /// <summary>Makes a task that is done once over an area, by a standard without hours by unit.</summary>
     /// <param name="standard">The standard.</param>
     /// <param name="area">Area worked on, 0 to 10 000 m².</param>
+    /// <exception cref="ArgumentException"><paramref name="standard"/> has hours by unit, which would be lost, or none at all.</exception>
     /// <exception cref="ArgumentNullException"><paramref name="standard"/> is missing.</exception>
     /// <exception cref="ArgumentOutOfRangeException"><paramref name="area"/> is outside its range.</exception>
     public LabourTask(LabourStandard standard, Area area)
-        : this(standard, area, 0, 1)
-    {
-    }
+        : this(standard, area, 0, 1) => Uses(area: true, units: false);
 
-    /// <summary>Makes a task that is done once for a number of units.</summary>
+    /// <summary>Makes a task that is done once for a number of units, by a standard without hours by area.</summary>
     /// <param name="standard">The standard.</param>
     /// <param name="units">Units: defects, metres of joint, trips, fixtures; 0 to 1 000 000.</param>
+    /// <exception cref="ArgumentException"><paramref name="standard"/> has hours by area, which would be lost, or none at all.</exception>
     /// <exception cref="ArgumentNullException"><paramref name="standard"/> is missing.</exception>
     /// <exception cref="ArgumentOutOfRangeException"><paramref name="units"/> is outside its range.</exception>
     public LabourTask(LabourStandard standard, double units)
-        : this(standard, default, units, 1)
-    {
-    }
+        : this(standard, default, units, 1) => Uses(area: false, units: true);
 
     /// <summary>Makes a task.</summary>
     /// <param name="standard">The standard.</param>
     /// <param name="area">Area worked on each time, 0 to 10 000 m².</param>
     /// <param name="units">Units each time: defects, metres of joint, trips, fixtures; 0 to 1 000 000.</param>
     /// <param name="times">How often it is done, such as coats; 1 to 10 000.</param>
+    /// <exception cref="ArgumentException"><paramref name="standard"/> has no hours at all, or contradicts itself.</exception>
     /// <exception cref="ArgumentNullException"><paramref name="standard"/> is missing.</exception>
     /// <exception cref="ArgumentOutOfRangeException">A number is outside its range.</exception>
     public LabourTask(LabourStandard standard, Area area, double units, int times)
@@ -49,6 +49,10 @@ public sealed record LabourTask
         this.area = Guard.Within(area, Bounds.NotNegative(Measure.Area, 1e4), nameof(area));
         Units = Guard.Within(units, Bounds.NotNegative(Measure.Number, 1e6), nameof(units));
         Times = Guard.Count(times, 1, 10_000, nameof(times));
+        if (standard.Contradiction() is string fault)
+        {
+            throw new ArgumentException("standard: " + standard.Code + " " + fault + ".", nameof(standard));
+        }
     }
 
     /// <summary>Id of the operation that the task belongs to; <see langword="null"/> when left out.</summary>
@@ -132,7 +136,10 @@ public sealed record LabourTask
     /// <summary>Part of the mean hours that goes by area.</summary>
     internal double AreaShare => Hours.Mean > 0 ? Standard.PerSquareMeter.Mean * area * Times * PaidRepeats * Stretch / Hours.Mean : 0;
 
-    private double PaidUnits => Units > 1 ? 1 + ((Units - 1) * (1 - Standard.OncePerVisitFraction)) : Units;
+    /// <summary>Units of the same standard that stand before this task in its operation; they have done what is done once.</summary>
+    internal double UnitsBefore { get; init; }
+
+    private double PaidUnits => Paid(UnitsBefore + Units) - Paid(UnitsBefore);
 
     private double PaidRepeats => Learning?.Total(Repeats) ?? Repeats;
 
@@ -146,13 +153,35 @@ public sealed record LabourTask
         Expression a = Expression.Quantity("t_A", Standard.PerSquareMeter.Mean * 3600, Measure.Hours);
         Expression u = Expression.Quantity("t_u", Standard.PerUnit.Mean * 3600, Measure.Hours);
         Expression n = Expression.Quantity("n_u", Units, Measure.Number);
-        Expression units = Units > 1 && Standard.OncePerVisitFraction > 0
-            ? 1 + ((n - 1) * (1 - Expression.Quantity("q", Standard.OncePerVisitFraction, Measure.Percent)))
-            : n;
+        Expression b = Expression.Quantity("n_b", UnitsBefore, Measure.Number);
+        Expression units = Standard.OncePerVisitFraction == 0 ? n
+            : UnitsBefore == 0 ? Counted(n, Units)
+            : Counted(b + n, UnitsBefore + Units) - Counted(b, UnitsBefore);
         Expression once = f + (a * Expression.Quantity("A", area, Measure.Area)) + (u * units);
         Expression hours = once * Expression.Quantity("n", Times, Measure.Number);
         Expression repeated = Repeats == 1 ? hours : hours * Expression.Quantity("T_n", PaidRepeats, Measure.Number);
         Expression paid = Stretch == 1 ? repeated : repeated * Expression.Quantity("c", Stretch, Measure.Number);
         return paid * (Standard.IsOnSite ? difficulty : 1);
+    }
+
+    // Of so many units all but the first leave out what is done once.
+    private double Paid(double units) => units > 1 ? 1 + ((units - 1) * (1 - Standard.OncePerVisitFraction)) : units;
+
+    private Expression Counted(Expression units, double number) =>
+        number > 1 ? 1 + ((units - 1) * (1 - Expression.Quantity("q", Standard.OncePerVisitFraction, Measure.Percent))) : units;
+
+    // A rate that the constructor has no number for would be no hours without a word.
+    private void Uses(bool area, bool units)
+    {
+        if (!area && Standard.PerSquareMeter.Maximum > 0)
+        {
+            throw new ArgumentException("standard: " + Standard.Code + " has hours by area, and no area is given.", "standard");
+        }
+
+        if (!units && Standard.PerUnit.Maximum > 0)
+        {
+            throw new ArgumentException(
+                "standard: " + Standard.Code + " has hours by " + Standard.Unit + ", and no number of units is given.", "standard");
+        }
     }
 }

@@ -1,24 +1,39 @@
 using System;
+using System.Collections.Generic;
 using UnitsNet;
 
 namespace Refinish.Estimating;
 
-/// <summary>How much of a material a job takes, as mixed volume with all losses.</summary>
+/// <summary>How much of a material a job takes, with all losses.</summary>
+/// <example><code>
+/// MaterialNeed tape = new("masking-tape", "masking tape", Length.FromMeters(24));
+/// MaterialNeed filler = new("epoxy-filler", "epoxy filler", Volume.FromMilliliters(80)) { Density = Density.FromGramsPerMilliliter(1.6) };
+/// </code></example>
 public sealed record MaterialNeed
 {
-    private readonly double volume;
+    private readonly double? density;
 
     /// <summary>Makes a need.</summary>
     /// <param name="item">Id of the product, component or material, as in the price book.</param>
     /// <param name="name">What people call it.</param>
-    /// <param name="volume">Mixed volume, 0 to 1 m³.</param>
+    /// <param name="amount">
+    /// Amount: a volume, mixed, up to 1000 m³; a mass up to 1000 t; an area, a length or pieces up to 10⁶ (m², m); at least 0.
+    /// </param>
     /// <exception cref="ArgumentException"><paramref name="item"/> is no identity, or <paramref name="name"/> is empty.</exception>
-    /// <exception cref="ArgumentOutOfRangeException"><paramref name="volume"/> is outside its range.</exception>
-    public MaterialNeed(string item, string name, Volume volume)
+    /// <exception cref="ArgumentOutOfRangeException"><paramref name="amount"/> is outside its range.</exception>
+    public MaterialNeed(string item, string name, MaterialAmount amount)
+        : this(item, name, amount, null)
+    {
+        Guard.Within(amount.Si, Bounds.NotNegative(amount.Measure, MaterialUnits.Most(amount.Dimension)), nameof(amount));
+    }
+
+    // A sum may be more than is bought, which the price tells as a gap, and what a stock covers is less than nothing until it is added up.
+    internal MaterialNeed(string item, string name, MaterialAmount amount, double? density)
     {
         Item = Guard.Id(item, nameof(item));
         Name = Guard.Named(name, nameof(name));
-        this.volume = Guard.Within(volume, Bounds.NotNegative(Measure.Capacity, 1), nameof(volume));
+        Amount = amount;
+        this.density = density;
     }
 
     /// <summary>Id of the material.</summary>
@@ -27,12 +42,108 @@ public sealed record MaterialNeed
     /// <summary>What people call it.</summary>
     public string Name { get; }
 
-    /// <summary>Mixed volume.</summary>
-    public Volume Volume => Volume.FromCubicMeters(volume);
+    /// <summary>How much.</summary>
+    public MaterialAmount Amount { get; }
 
-    internal double CubicMeters => volume;
+    /// <summary>
+    /// Density, 0.05 to 25 g/mL, with which a need by volume is bought by mass and the reverse; <see langword="null"/>, unless given:
+    /// then each
+    /// is bought as it is needed.
+    /// </summary>
+    /// <exception cref="ArgumentException">
+    /// The need is an area, a length or a number of pieces, which no density turns into anything.
+    /// </exception>
+    /// <exception cref="ArgumentOutOfRangeException">Outside the range.</exception>
+    public Density? Density
+    {
+        get => density is double known ? UnitsNet.Density.FromKilogramsPerCubicMeter(known) : null;
+        init
+        {
+            if (value is not null && Amount.Dimension is not (MaterialDimension.Volume or MaterialDimension.Mass))
+            {
+                throw new ArgumentException(
+                    "Density is given for " + Item + ", which is needed by " + MaterialUnits.Word(Amount.Dimension)
+                        + "; only a volume or a mass has a use for it.",
+                    nameof(Density));
+            }
 
-    /// <summary>Name and volume.</summary>
+            density = Checked(value, nameof(Density));
+        }
+    }
+
+    internal double? KilogramsPerCubicMeter => density;
+
+    /// <summary>Name and amount.</summary>
     /// <returns>One line of text.</returns>
-    public override string ToString() => Measure.Capacity.Format(volume) + " of " + Name;
+    public override string ToString() => Amount + " of " + Name;
+
+    internal static double? Checked(Density? value, string name) =>
+        value is Density known ? Guard.Within(known, Bounds.Between(50, 25_000, Measure.Density), name) : null;
+
+    /// <summary>
+    /// One need for each item, in the order in which items first appear; several where an item is needed by dimensions that nothing
+    /// turns into
+    /// each other. A density that one need of an item states holds for all of them.
+    /// </summary>
+    internal static List<MaterialNeed> Joined(IReadOnlyList<MaterialNeed> needs)
+    {
+        List<string> items = new(needs.Count);
+        Dictionary<string, Sum> sums = new(needs.Count, StringComparer.Ordinal);
+        for (int i = 0; i < needs.Count; i++)
+        {
+            if (!sums.TryGetValue(needs[i].Item, out Sum? sum))
+            {
+                items.Add(needs[i].Item);
+                sums.Add(needs[i].Item, sum = new Sum(needs[i]));
+            }
+
+            sum.Density ??= needs[i].density;
+            sum.IsAlsoByVolume |= needs[i].Amount.Dimension == MaterialDimension.Volume;
+        }
+
+        for (int i = 0; i < needs.Count; i++)
+        {
+            sums[needs[i].Item].Add(needs[i]);
+        }
+
+        List<MaterialNeed> joined = new(items.Count);
+        foreach (string item in items)
+        {
+            sums[item].AddTo(joined);
+        }
+
+        return joined;
+    }
+
+    private sealed class Sum(MaterialNeed first)
+    {
+        private readonly double?[] amounts = new double?[5];
+
+        public double? Density { get; set; }
+
+        public bool IsAlsoByVolume { get; set; }
+
+        // With a density masses are counted as volume, so that the order of the needs does not matter.
+        public void Add(MaterialNeed need)
+        {
+            MaterialAmount amount = need.Amount;
+            double? known = need.density ?? Density;
+            bool turns = known is not null && IsAlsoByVolume && amount.Dimension == MaterialDimension.Mass;
+            MaterialDimension into = turns ? MaterialDimension.Volume : amount.Dimension;
+            amounts[(int)into] = (amounts[(int)into] ?? 0) + amount.As(into, known)!.Value;
+        }
+
+        public void AddTo(List<MaterialNeed> joined)
+        {
+            for (int i = 0; i < amounts.Length; i++)
+            {
+                if (amounts[i] is double amount)
+                {
+                    MaterialDimension dimension = (MaterialDimension)i;
+                    bool isFluid = dimension is MaterialDimension.Volume or MaterialDimension.Mass;
+                    joined.Add(new MaterialNeed(first.Item, first.Name, new MaterialAmount(dimension, amount), isFluid ? Density : null));
+                }
+            }
+        }
+    }
 }

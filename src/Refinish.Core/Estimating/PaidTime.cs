@@ -64,6 +64,13 @@ public sealed record PaidTime
         init => field = value is null ? null : Guard.Id(value, nameof(Room));
     }
 
+    /// <summary>
+    /// Whether it is paid on top of hours that are counted already, as the premium of overtime is: it costs its wage and is no hour of
+    /// overhead;
+    /// <see langword="false"/> when left out.
+    /// </summary>
+    public bool IsPremium { get; init; }
+
     internal double Hours => seconds / 3600;
 
     /// <summary>What is paid for, and how long.</summary>

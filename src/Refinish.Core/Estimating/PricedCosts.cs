@@ -73,21 +73,23 @@ internal sealed class PricedCosts
     {
         foreach (PricedLabour labour in PricedLabour.Of(request.Labour.Lines))
         {
+            labourHours += labour.Hours;
             AddHours(labour.Key, labour.Task.Standard.Code, labour.Task.Standard.Description, labour.Hours, labour.Task.Wage);
         }
 
         for (int i = 0; i < request.PaidTime.Count; i++)
         {
             PaidTime paid = request.PaidTime[i];
+            decimal hours = Math.Round((decimal)paid.Hours, 3, MidpointRounding.AwayFromZero);
+            labourHours += paid.IsPremium ? 0 : hours;
             AddHours(
-                new("paid-time/" + paid.Id, paid.Fixture, paid.Room, paid.Worker), paid.Id, paid.Description,
-                Math.Round((decimal)paid.Hours, 3, MidpointRounding.AwayFromZero), paid.Wage);
+                new(paid.IsPremium ? "overtime" : "paid-time/" + paid.Id, paid.Fixture, paid.Room, paid.Worker), paid.IsPremium ? "overtime" : paid.Id,
+                paid.Description, hours, paid.Wage);
         }
     }
 
     private void AddHours(LineKey key, string code, string description, decimal hours, decimal? wage)
     {
-        labourHours += hours;
         if ((wage ?? book.LabourRate) is decimal known)
         {
             AddDirect(Line(key, LineCategory.Labour, code, description, hours, LineUnit.Hour, Burdened(book, known)));
@@ -100,59 +102,41 @@ internal sealed class PricedCosts
 
     private void AddMaterials()
     {
-        IReadOnlyList<MaterialNeed> needs = request.Materials;
-        List<MaterialNeed> items = new(needs.Count);
-        List<double> volumes = new(needs.Count);
-        Dictionary<string, int> numbers = new(needs.Count, StringComparer.Ordinal);
-        for (int i = 0; i < needs.Count; i++)
-        {
-            if (numbers.TryGetValue(needs[i].Item, out int number))
-            {
-                volumes[number] += needs[i].CubicMeters;
-                continue;
-            }
-
-            numbers.Add(needs[i].Item, items.Count);
-            items.Add(needs[i]);
-            volumes.Add(needs[i].CubicMeters);
-        }
-
+        List<MaterialNeed> items = MaterialNeed.Joined(request.Materials);
         for (int i = 0; i < items.Count; i++)
         {
-            AddMaterial(items[i], volumes[i]);
+            AddMaterial(items, i);
         }
     }
 
-    private void AddMaterial(MaterialNeed item, double volume)
+    private void AddMaterial(List<MaterialNeed> needs, int at)
     {
-        string id = "material/" + item.Item;
+        MaterialNeed need = needs[at];
         List<MaterialPrice> prices = [];
         for (int i = 0; i < book.Materials.Count; i++)
         {
-            if (book.Materials[i].Item == item.Item)
+            if (book.Materials[i].Item == need.Item)
             {
                 prices.Add(book.Materials[i]);
             }
         }
 
-        if (prices.Count == 0)
+        string id = "material/" + need.Item;
+        KitOffer offer = new(prices, need.Amount.Dimension, need.KilogramsPerCubicMeter);
+        if ((prices.Count == 0 ? "no price of it in the price book" : offer.Refusal(need.Amount.Si)) is string missing)
         {
-            Gaps.Add(new PriceGap(id, item.Item, item.Name, "no kit of it in the price book"));
+            // An item that is needed by several dimensions may lack a price for one of them.
+            bool again = needs.FindIndex(other => other.Item == need.Item) < at;
+            string dimension = again ? "/" + need.Amount.Dimension.ToString("G").ToLowerInvariant() : string.Empty;
+            Gaps.Add(new PriceGap(id + dimension, need.Item, need.Name, missing));
             return;
         }
 
-        if (volume > KitPurchase.MostNeeded)
-        {
-            Gaps.Add(new PriceGap(id, item.Item, item.Name, "more than 1000 m³ is needed, the largest volume that is bought"));
-            return;
-        }
-
-        KitPurchase purchase = new(volume, new ValueList<MaterialPrice>(prices), item);
+        KitPurchase purchase = new(need.Amount.Si, new ValueList<MaterialPrice>(prices), offer, need);
         Purchases.Add(purchase);
-        foreach (KitCount kit in purchase.Kits)
+        foreach (PurchaseLine line in purchase.Lines)
         {
-            string what = item.Name + ", kit of " + Measure.Capacity.Format(kit.Kit.CubicMeters, DisplayUnits.Si, 4);
-            AddDirect(Line(new(id + "/" + kit.Kit.SizeKey), LineCategory.Material, item.Item, what, kit.Count, LineUnit.Kit, kit.Kit.Price));
+            AddDirect(Line(new(id + "/" + line.Key), LineCategory.Material, need.Item, line.Description, line.Quantity, line.Unit, line.Rate));
         }
     }
 

@@ -40,10 +40,11 @@ public sealed class JobCosts
         Reserve = new WarrantyReserve(shop.Warranty.Life, shop.Warranty.Years, shop.Warranty.CostPerClaim, shop.Warranty.ClaimProbability, shop.Prices.Currency, shop.Warranty.DiscountRate);
         ReserveForAll = Reserve.Reserve * schedule.Work.Procedures.Count;
         CrewLabour labour = new(schedule);
+        Overtime = new CrewOvertime(schedule);
         Request = new EstimateRequest
         {
             Labour = new LabourEstimate(labour.Tasks(), schedule.Work.Premises.Difficulty, 1),
-            PaidTime = labour.PaidTime(),
+            PaidTime = [.. labour.PaidTime(), .. Overtime.Premiums],
             Materials = Needs(schedule),
             Fixtures = schedule.Work.Procedures.Count,
             Trips = schedule.Trips,
@@ -63,6 +64,9 @@ public sealed class JobCosts
 
     /// <summary>What is taken out of opened kits, product by product.</summary>
     public IReadOnlyList<StockDraw> Draws { get; }
+
+    /// <summary>Overtime of the crew by the shop's rule, from the hours of this job alone.</summary>
+    public CrewOvertime Overtime { get; }
 
     /// <summary>Warranty reserve of one fixture.</summary>
     public WarrantyReserve Reserve { get; }
@@ -102,7 +106,11 @@ public sealed class JobCosts
     /// <returns>The derivation.</returns>
     public Workings Workings()
     {
-        List<Workings> parts = [.. Draws.Select(draw => draw.Workings()), Reserve.Workings(), Request.Labour.Workings(), Price.Workings()];
+        List<Workings> parts =
+        [
+            .. Draws.Select(draw => draw.Workings()), Reserve.Workings(), Request.Labour.Workings(),
+            .. Overtime.People.Select(person => person.Workings()), Price.Workings(),
+        ];
         if (ByFixture is PriceByFixture fixtures)
         {
             parts.Add(fixtures.Workings());
@@ -148,37 +156,24 @@ public sealed class JobCosts
         {
             CoatingProduct product = run.Run.Layer.Product;
             double mixed = Mixed(run);
-            Add(needs, product.Id, product.Name, mixed);
+            Add(needs, product.Id, product.Name, mixed, product.MixedDensity);
             if (product.Reducer is CoatingComponent reducer && run.Run.Layer.Reducer.DecimalFractions > 0)
             {
-                Add(needs, reducer.Id, reducer.Name, run.Cups.Mixed.CubicMeters - mixed);
+                Add(needs, reducer.Id, reducer.Name, run.Cups.Mixed.CubicMeters - mixed, reducer.Density);
             }
         }
 
         foreach (StockDraw draw in Draws)
         {
-            Add(needs, draw.Product.Id, draw.Product.Name, -draw.Covered.CubicMeters);
+            Add(needs, draw.Product.Id, draw.Product.Name, -draw.Covered.CubicMeters, draw.Product.MixedDensity);
         }
 
-        foreach (MaterialNeed need in schedule.Work.Operations.SelectMany(operation => operation.Materials))
-        {
-            Add(needs, need.Item, need.Name, need.Volume.CubicMeters);
-        }
-
-        needs.RemoveAll(need => need.Volume.CubicMeters <= 0);
+        needs.AddRange(schedule.Work.Operations.SelectMany(operation => operation.Materials));
+        needs = MaterialNeed.Joined(needs);
+        needs.RemoveAll(need => need.Amount.Si <= 0);
         return needs;
     }
 
-    private static void Add(List<MaterialNeed> needs, string item, string name, double volume)
-    {
-        int at = needs.FindIndex(need => need.Item == item);
-        if (at < 0)
-        {
-            needs.Add(new MaterialNeed(item, name, Volume.FromCubicMeters(Math.Max(0, volume))));
-        }
-        else
-        {
-            needs[at] = new MaterialNeed(item, name, Volume.FromCubicMeters(Math.Max(0, needs[at].Volume.CubicMeters + volume)));
-        }
-    }
+    private static void Add(List<MaterialNeed> needs, string item, string name, double volume, Density density) =>
+        needs.Add(new MaterialNeed(item, name, Volume.FromCubicMeters(volume), density.KilogramsPerCubicMeter));
 }

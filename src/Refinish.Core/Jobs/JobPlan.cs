@@ -98,6 +98,12 @@ public sealed class JobPlan
     public IReadOnlyList<Doubt> Doubts => field ??= new ValueList<Doubt>(PlanDoubts.Of(Job));
 
     /// <summary>
+    /// The reading of each planned rough fixture that is worth taking next, by the area that is coated, the one that narrows its area most first; empty when every
+    /// fixture was measured. <see cref="JobRange.NextReading"/> says it by the price.
+    /// </summary>
+    public IReadOnlyList<NextReading> NextReadings => field ??= new ValueList<NextReading>(NextReading.Of(this));
+
+    /// <summary>
     /// Volatile organic compounds of each product by its id, as applied and at the maker's greatest reducer, against the limit of the shop; where
     /// it states none, against the one that the library remembers for tub and tile refinish coatings, whose source says how well it is known.
     /// Only a limit of the shop stands in the way of a plan.

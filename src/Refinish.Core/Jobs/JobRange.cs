@@ -3,18 +3,25 @@ using System.Collections.Generic;
 using System.Linq;
 using System.Threading;
 using Refinish.Estimating;
+using Refinish.Fixtures;
 using UnitsNet;
 
 namespace Refinish.Jobs;
 
 /// <summary>
-/// How sure the price of a whole job is: the job is planned again and again with other areas, another gun, other hours and now and then a further visit, so
+/// How sure the price of a whole job is: the job is planned again and again with other readings of rough fixtures, other areas, another gun, other hours and now and then a further visit, so
 /// that cups, kits, times, waiting and trips move as they would.
 /// </summary>
-/// <remarks>The same job, doubts and options give the same range on every machine and on any number of threads.</remarks>
+/// <remarks>
+/// The same job, doubts and options give the same range on every machine and on any number of threads. The open readings of a <see cref="RoughFixture"/>
+/// are drawn from triangles over their three points, each on its own; readings that make no fixture are moved halfway to the most likely ones until they do.
+/// The factor <see cref="JobDoubts.Area"/> is drawn beside them: without it the last reading taken would make the price less sure.
+/// </remarks>
 public sealed class JobRange
 {
-    private JobRange(JobPlan plan, JobDoubts doubts, SimulationOptions options, double[][] drawn)
+    private const int Outputs = 5;
+
+    private JobRange(JobPlan plan, JobDoubts doubts, SimulationOptions options, double[][] drawn, JobTrial trial)
     {
         Plan = plan;
         Doubts = doubts;
@@ -22,6 +29,7 @@ public sealed class JobRange
         WithoutPrice = options.Trials - priced.Length;
         if (priced.Length > 0)
         {
+            Drivers = PriceDriver.Of(trial, [.. priced.Select(i => drawn[3][i])], input => [.. priced.Select(i => drawn[Outputs + input][i])]);
             SimulationOptions counted = options with { Trials = priced.Length };
             Total = new SimulationResult([.. priced.Select(i => drawn[0][i])], counted);
             Cost = new SimulationResult([.. priced.Select(i => drawn[1][i])], counted);
@@ -51,6 +59,15 @@ public sealed class JobRange
     /// <summary>Price at the target margin, before a minimum charge hides how wide it is; <see langword="null"/> when no trial gave a price.</summary>
     public SimulationResult? AtMargin { get; }
 
+    /// <summary>
+    /// What stands behind the spread of <see cref="AtMargin"/>: every uncertain input with its share, the largest first; empty when the price is the same in
+    /// every trial or there is none.
+    /// </summary>
+    public IReadOnlyList<PriceDriver> Drivers { get; } = ValueList<PriceDriver>.Empty;
+
+    /// <summary>The reading of a rough fixture that is worth taking next, by the spread of the price that goes with it; <see langword="null"/> when the trials tell none.</summary>
+    public PriceDriver? NextReading => Drivers.FirstOrDefault(driver => driver.Reading is not null && driver.IsTold);
+
     /// <summary>Chance that the cost is above the net price of the plan as it stands; <see langword="null"/> without either.</summary>
     public Ratio? ChanceOfLoss => Plan.Price?.Net is decimal net ? Cost?.ChanceAbove((double)net) : null;
 
@@ -78,7 +95,7 @@ public sealed class JobRange
         Guard.NotNull(options, nameof(options));
         JobTrial trial = new(job, doubts);
         double[][] drawn = new SimulationEngine(trial.Inputs, options).Run(
-            5,
+            Outputs + trial.Inputs.Count,
             (inputs, outputs) =>
             {
                 JobPlan plan = trial.With(inputs).Plan();
@@ -87,10 +104,11 @@ public sealed class JobRange
                 outputs[2] = plan.Schedule?.Paid.Paid.TotalHours ?? 0;
                 outputs[3] = (double?)plan.Price?.PriceAtMargin ?? 0;
                 outputs[4] = plan.Price is null ? 0 : 1;
+                inputs.CopyTo(outputs, Outputs);
             },
             progress,
             cancellation);
-        return new JobRange(job.Plan(), doubts, options, drawn);
+        return new JobRange(job.Plan(), doubts, options, drawn, trial);
     }
 
     /// <summary>The tenth to the ninetieth percentile, and the median.</summary>

@@ -2,7 +2,7 @@ using Refinish.Estimating;
 
 namespace Refinish.Jobs;
 
-/// <summary>Work for which the shop's labour standards give no hours, or give a rate that cannot be applied.</summary>
+/// <summary>Work for which the shop's labour standards give no hours.</summary>
 public sealed record LabourGap
 {
     internal LabourGap(string about, string code, string sentence)

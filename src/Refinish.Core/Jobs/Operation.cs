@@ -106,8 +106,11 @@ public sealed record Operation
     }
 
     /// <summary>
-    /// Labour by the shop's standards, for each of its people; empty unless given. Work with a clock time and no standard is paid for that
-    /// time. Labour of an operation with no people is objected to.
+    /// Labour by the shop's standards, for each of its people; empty unless given. An operation of the caller's own with neither labour
+    /// nor clock
+    /// time takes that of the shop's standard for its kind of work, over the coated area of its fixtures and once for each. Work with a
+    /// clock
+    /// time and no standard is paid for that time. Labour of an operation with no people is objected to.
     /// </summary>
     /// <exception cref="ArgumentException">An entry is missing.</exception>
     public IReadOnlyList<LabourTask> Labour
@@ -171,7 +174,10 @@ public sealed record Operation
     }
     = ValueList<string>.Empty;
 
-    /// <summary>Materials it uses up, by identifier of the item; coats state theirs in their run. None unless given.</summary>
+    /// <summary>
+    /// Materials it uses up, by identifier of the item: by volume, mass, area, length or piece; coats state theirs in their run. None
+    /// unless given.
+    /// </summary>
     /// <exception cref="ArgumentException">An entry is missing.</exception>
     public IReadOnlyList<MaterialNeed> Materials
     {

@@ -202,6 +202,21 @@ public sealed record Shop
     = TimeSpan.FromHours(4);
 
     /// <summary>
+    /// Which paid hours of a person's day and week cost more than the wage; <see langword="null"/>, none, unless given. The premium is
+    /// burdened as
+    /// wages are. Only the hours of one job are known here: whoever works elsewhere in the same week may earn more.
+    /// </summary>
+    /// <exception cref="ArgumentException">A rule without any step.</exception>
+    public OvertimeRule? Overtime
+    {
+        get;
+        init => field = value?.IsEmpty == true
+            ? throw new ArgumentException(
+                "Overtime has neither a daily nor a weekly step; leave it out when no overtime is paid.", nameof(Overtime))
+            : value;
+    }
+
+    /// <summary>
     /// Whether a second person stands by outside the room, paid, while a coat is sprayed (from the opening of the cans until the sprayer is out), an old coat is stripped, a
     /// promoter is wiped on or other solvent is at work that could bring the closed room to a tenth of its lower flammable limit; <see langword="true"/> unless given.
     /// </summary>

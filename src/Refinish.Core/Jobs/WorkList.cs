@@ -103,10 +103,14 @@ public sealed class WorkList
         HashSet<string> own = new(
             Changes.Select(change => change.Kind == OperationChangeKind.Replace ? change.Id : change.Operation?.Id).Concat(Procedures.SelectMany(procedure => procedure.Fixture.Options).Select(option => option.Operation?.Id)).OfType<string>(),
             StringComparer.Ordinal);
-        objections.AddRange(operations.Where(operation => own.Contains(operation.Id) && operation.People > 0 && operation.Time is null && operation.Labour.Count == 0 && operation.Beside is null)
-            .Select(operation => new PlanObjection(
-                ObjectionKind.Input, operation.Id, "hours",
-                "'" + operation.Name + "' has neither Time nor Labour, so that it would take no minute and cost nothing. Give it one of them, or People 0 for a wait.")));
+        foreach (Operation operation in operations.Where(operation => own.Contains(operation.Id)))
+        {
+            if (OwnHours.Objection(operation, shop) is string sentence)
+            {
+                objections.Add(new PlanObjection(ObjectionKind.Input, operation.Id, "hours", sentence));
+            }
+        }
+
         objections.AddRange(operations.Select(operation => Contradiction(operation, premises.Difficulty)).OfType<PlanObjection>());
         Operations = new ValueList<Operation>(operations);
         Lags = new ValueList<StepLag>(WorkChain.Lags(builder, Procedures));

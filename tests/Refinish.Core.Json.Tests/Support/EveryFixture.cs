@@ -13,6 +13,22 @@ namespace Refinish.Json.Tests;
 /// <summary>Fixtures and operations in which every optional field is set. Every figure is invented.</summary>
 internal static class EveryFixture
 {
+    /// <summary>Fixtures of which some readings were taken, with every form of reading and of assumption.</summary>
+    public static IFixture[] Rough { get; } =
+    [
+        RoughFixture.FreestandingTub(Length.FromInches(55), Length.FromInches(25), allRound: true)
+            .With("RollTurn", Angle.FromDegrees(250)).With("Feet", 3).With("Depth", Length.FromInches(17)),
+        RoughFixture.RecessedBathtub(Length.FromInches(60), Length.FromInches(30))
+            .Assuming(ReadingAssumption.Usual("Depth", Length.FromInches(12), Length.FromInches(13), Length.FromInches(15), Own()))
+            .Assuming(ReadingAssumption.Usual("ApronProfileFactor", 1, 1.03, 1.05, Own()))
+            .Assuming(ReadingAssumption.Share("RimLength", "OverallLength", 0.85, 0.88, 0.91, Own()))
+            .Assuming(ReadingAssumption.ShareOfRest("HeadRun", "RimLength", "FloorLength", 0.6, 0.7, 0.9, Own()))
+            .Assuming(ReadingAssumption.Beyond("ApronHeight", "Depth", Length.FromInches(0.5), Length.FromInches(1), Length.FromInches(2),
+                Own())),
+        RoughFixture.FreestandingTub(Length.FromMeters(1.5), Length.FromMeters(0.7), allRound: false)
+            .Assuming(ReadingAssumption.Usual("RollTurn", Angle.FromDegrees(170), Angle.FromDegrees(180), Angle.FromDegrees(200), Own())),
+    ];
+
     public static FixtureJob Of(IFixture fixture, int index) => new()
     {
         Id = "fixture-" + index,
@@ -78,7 +94,7 @@ internal static class EveryFixture
         [
             new LabourTask(EveryShop.Standard, Area.FromSquareMeters(1.7), 3, 2)
             {
-                Id = "own-task", Worker = "ada", Wage = 31.5m, Repeats = 4,
+                Id = "own-task", Fixture = "fixture-0", Room = "bath-3", Worker = "ada", Wage = 31.5m, Repeats = 4,
                     Learning = new LearningCurve(LearningModel.Unit, Ratio.FromPercent(88)),
             },
         ],
@@ -90,7 +106,11 @@ internal static class EveryFixture
         DustFree = TimeSpan.FromMinutes(45),
         IsLoud = true,
         Tools = ["lamp"],
-        Materials = [new MaterialNeed("stripper", "stripper", Volume.FromMilliliters(120))],
+        Materials =
+        [
+            new MaterialNeed("stripper", "stripper", Volume.FromMilliliters(120)) { Density = Density.FromGramsPerMilliliter(1.05) },
+            new MaterialNeed("film", "film", Area.FromSquareMeters(12.5)), new MaterialNeed("disc", "disc", MaterialAmount.FromPieces(3.5)),
+        ],
         Vapours = [new Evaporation("degreaser", Mass.FromGrams(40),
             [new SolventShare(Solvents.Isopropanol, Ratio.FromPercent(100))]) { TimeConstant = TimeSpan.FromMinutes(3),
                 TakenOffAfter = TimeSpan.FromMinutes(20) }],
@@ -98,4 +118,6 @@ internal static class EveryFixture
             Source.CommonPractice("said"), Audience.Crew | Audience.Occupant)],
         Source = Source.Invented("for a test"),
     };
+
+    private static Source Own() => Source.Supplied("tubs of this house (invented)");
 }

@@ -1,4 +1,5 @@
 using System;
+using System.Linq;
 using Refinish.Air;
 using Refinish.Coatings;
 using Refinish.Colours;
@@ -51,6 +52,13 @@ internal static class EveryShop
             [new DateTime(2027, 3, 29)]),
         Prices = Shop.Generic.Prices with
         {
+            Materials =
+            [
+                .. Shop.Generic.Prices.Materials, new("grout", Mass.FromPounds(10), 9.5m), new("film", Area.FromSquareFeet(400), 12m),
+                new("tape", Length.FromFeet(180), 4m), new("disc", MaterialAmount.FromPieces(50), 21m),
+                .. new[] { LineUnit.Each, LineUnit.UsQuart, LineUnit.Gram, LineUnit.Metre, LineUnit.SquareFoot }
+                    .Select(unit => MaterialPrice.Loose("loose", unit, 0.125m)),
+            ],
             OverheadOfDirectCost = Ratio.FromPercent(3),
             Taxes =
             [
@@ -82,6 +90,13 @@ internal static class EveryShop
         },
         Guns = 2,
         Labour = [Standard, Repair, .. LabourStandards.Generic],
+        Overtime = new OvertimeRule
+        {
+            Daily = [new OvertimeStep(TimeSpan.FromHours(7.5), 1.25m), new OvertimeStep(TimeSpan.FromHours(11), 2m)],
+            Weekly = [new OvertimeStep(TimeSpan.FromHours(38), 1.5m)],
+            WeekStarts = DayOfWeek.Saturday,
+            Source = Source.Invented("for a test"),
+        },
         Chemicals =
         [
             new PrepChemical
@@ -100,7 +115,7 @@ internal static class EveryShop
             new DefectMaterial
             {
                 Repairs = DefectKind.RustSpot, Work = WorkKind.SpotPrime, Item = "spot-primer", Name = "spot primer", Each = Volume.FromMilliliters(5),
-                    Coverage = SpreadingRate.FromSquareFeetPerUsGallon(67),
+                    Coverage = SpreadingRate.FromSquareFeetPerUsGallon(67), Density = Density.FromGramsPerMilliliter(1.3),
                 Source = Source.FromMemory("a guess"),
             },
         ],

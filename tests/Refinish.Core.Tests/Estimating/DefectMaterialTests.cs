@@ -27,7 +27,7 @@ public class DefectMaterialTests
     [Evidence(Basis.Independent, "by hand: 30 % of 2.6 m² at 150 ft²/gal = 0.05597 gal = 0.2119 L; rust 40 mm with 12 mm around: π 32² mm² = 32.17 cm² at 150 ft²/gal and 5 mL = 5.874 mL")]
     public void Materials_of_defects()
     {
-        double Of(string item, params Defect[] defects) => DefectMaterials.For(defects, Tub).Single(need => need.Item == item).Volume.Milliliters;
+        double Of(string item, params Defect[] defects) => DefectMaterials.For(defects, Tub).Single(need => need.Item == item).Amount.In(LineUnit.Millilitre);
         Numbers.Near(211.9, Of("sealing-primer", new Crazing(Ratio.FromPercent(30))), 0.05);
         Numbers.Near(5.874, Of("spot-primer", new RustSpot(Mm(40))), 5e-4);
         Assert.Empty(DefectMaterials.For([new Chip(Mm(30), Mm(2))], Tub));
@@ -47,7 +47,7 @@ public class DefectMaterialTests
         Defect[] more = [.. some, Every[random.Next(Every.Length)]];
         foreach (MaterialNeed need in DefectMaterials.For(some, Tub))
         {
-            Assert.True(DefectMaterials.For(more, Tub).Single(other => other.Item == need.Item).Volume >= need.Volume);
+            Assert.True(DefectMaterials.For(more, Tub).Single(other => other.Item == need.Item).Amount.Volume >= need.Amount.Volume);
         }
     }
 
@@ -73,10 +73,10 @@ public class DefectMaterialTests
     public void Refuses_what_cannot_be()
     {
         DefectMaterial own = DefectMaterials.Generic[0] with { Item = "own-primer", Name = "own primer", Each = Volume.FromMilliliters(8), Coverage = null };
-        Numbers.Close(16, DefectMaterials.For(Every, Tub, [own]).Single().Volume.Milliliters, 1e-12);
+        Numbers.Close(16, DefectMaterials.For(Every, Tub, [own]).Single().Amount.In(LineUnit.Millilitre), 1e-12);
         IReadOnlyList<MaterialNeed> much = DefectMaterials.For(
             [new Crazing(Ratio.FromPercent(100))], Area.FromSquareMeters(10_000));   // at 3.68136 m²/L
-        Assert.Equal([1000, 1000, 716], much.Select(need => Math.Round(need.Volume.Liters)));
+        Assert.Equal(2716, Math.Round(Assert.Single(much).Amount.In(LineUnit.Litre)));
         Assert.Equal(["spot-primer", "sealing-primer", "grout", "laminating-resin"], DefectMaterials.Generic.Select(standard => standard.Item));
         Numbers.Refuses("fixtureArea", () => DefectMaterials.For([], Area.Zero));
         Numbers.Refuses("Each", () => _ = own with { Each = Volume.FromLiters(11) });

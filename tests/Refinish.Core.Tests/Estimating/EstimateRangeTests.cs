@@ -99,7 +99,7 @@ public class EstimateRangeTests
     [Evidence(Basis.Independent, "the staircase of kit costs agrees with a purchase made for each need")]
     public void The_staircase_is_the_purchase(PositiveInt number)
     {
-        KitStaircase staircase = new([.. Book.Materials.Take(2)], 0.5e-3, 12e-3);
+        KitStaircase staircase = new(new KitPurchase(Volume.FromLiters(1), [.. Book.Materials.Take(2)]), 0.5e-3, 12e-3);
         double need = number.Get % 15_000 / 1e6;
         Assert.Equal((double)new KitPurchase(Volume.FromCubicMeters(need), [.. Book.Materials.Take(2)]).Cost, staircase.CostOf(need));
     }

@@ -20,7 +20,7 @@ public class KitPurchaseTests
         KitPurchase purchase = new(Volume.FromMilliliters(2490), [Kit(4732, 240), Kit(1183, 78)]);
         Assert.Equal(234m, purchase.Cost);
         Assert.Equal(3, Assert.Single(purchase.Kits).Count);
-        Numbers.Near(3 * 1183 - 2490, purchase.LeftOver.Milliliters, 1e-9);
+        Numbers.Near(3 * 1183 - 2490, purchase.LeftOver.In(LineUnit.Millilitre), 1e-9);
         Assert.Equal(240m, new KitPurchase(Volume.FromMilliliters(3550), [Kit(4732, 240), Kit(1183, 78)]).Cost);
     }
 
@@ -36,10 +36,10 @@ public class KitPurchaseTests
         (int Cost, int Left) best = Cheapest(volume, price, need, 0, 0);
         KitPurchase purchase = new(Volume.FromMilliliters(need), [.. volume.Select((size, i) => Kit(size, price[i]))]);
         Assert.Equal(best.Cost, purchase.Cost);
-        Numbers.Near(best.Left, purchase.LeftOver.Milliliters, 1e-6);
+        Numbers.Near(best.Left, purchase.LeftOver.In(LineUnit.Millilitre), 1e-6);
         Assert.True(purchase.IsProvenCheapest);
         Assert.True(purchase.Cost >= purchase.LeastPossible - 1e-9m);
-        Assert.True(purchase.Bought.Milliliters >= need - 1e-6);
+        Assert.True(purchase.Bought.In(LineUnit.Millilitre) >= need - 1e-6);
         if (need > 0)
         {
             Numbers.HoldsToKernel(purchase.Workings(Currency.Of("USD")));
@@ -66,7 +66,7 @@ public class KitPurchaseTests
         KitPurchase purchase = new(Volume.FromMilliliters(777_777), kits);
         Assert.Equal(31_120m, purchase.Cost);
         Assert.True(purchase.IsProvenCheapest);
-        Numbers.Near(778_000 - 777_777, purchase.LeftOver.Milliliters, 1e-3);
+        Numbers.Near(778_000 - 777_777, purchase.LeftOver.In(LineUnit.Millilitre), 1e-3);
         MaterialPrice[] uneven = [Kit(473.176, 41.3m), Kit(946.353, 78.2m), Kit(3785.412, 281), Kit(1182.94, 90.55m), Kit(4731.765, 340)];
         Assert.True(new KitPurchase(Volume.FromLiters(950), uneven).Cost >= 950_000 / 4731.765m * 340);
 
@@ -85,7 +85,7 @@ public class KitPurchaseTests
         Assert.False(many.IsProvenCheapest);
         Assert.True(many.Cost >= many.LeastPossible);
         Assert.True(many.Cost <= many.LeastPossible * 1.001m);
-        Assert.True(many.Bought.Liters >= many.Need.Liters - 1e-9);
+        Assert.True(many.Bought.In(LineUnit.Litre) >= many.Need.In(LineUnit.Litre) - 1e-9);
         Assert.Equal(1_000_000, new KitPurchase(Volume.FromLiters(1000), [Kit(1, 5)]).Kits.Single().Count);
         MaterialPrice[] hundred = [.. Enumerable.Range(1, 100).Select(i => Kit(100 + (7 * i), 10 + (0.69m * i)))];
         KitPurchase wide = new(Volume.FromLiters(33), hundred);
@@ -103,7 +103,7 @@ public class KitPurchaseTests
         KitPurchase free = new(Volume.FromMilliliters(1001), [Kit(400, 0), Kit(900, 0)]);
         Assert.Equal(0m, free.Cost);
         Assert.True(free.IsProvenCheapest);
-        Numbers.Near(199, free.LeftOver.Milliliters, 1e-6);
+        Numbers.Near(199, free.LeftOver.In(LineUnit.Millilitre), 1e-6);
     }
 
     [Fact]

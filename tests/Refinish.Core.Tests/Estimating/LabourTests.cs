@@ -150,13 +150,14 @@ public class LabourTests
     }
 
     [Fact]
-    [Evidence(Basis.Contract, "a standard is found by its kind of work or by the defect it mends; the first listed counts; one code, one standard")]
+    [Evidence(Basis.Contract, "a standard is found by its kind of work or by the defect it mends; two for one kind are refused; one code, one standard")]
     public void Standards_are_found()
     {
         Assert.Equal("L-51", LabourStandards.For(WorkKind.SprayTopcoat, LabourStandards.Generic)!.Code);
         Assert.Null(LabourStandards.For(WorkKind.Notice, LabourStandards.Generic));
         LabourStandard own = LabourStandards.SprayTopcoat with { Code = "own" };
-        Assert.Same(own, LabourStandards.For(WorkKind.SprayTopcoat, [own, .. LabourStandards.Generic]));
+        Assert.Same(own, LabourStandards.For(WorkKind.SprayTopcoat, [LabourStandards.Key, own]));
+        Assert.Contains("own and L-51", Assert.Throws<ArgumentException>(() => LabourStandards.For(WorkKind.SprayTopcoat, [own, .. LabourStandards.Generic])).Message, StringComparison.Ordinal);
         Assert.All(LabourStandards.Generic, standard => Assert.True(standard.Work is null != standard.Repairs is null));
         Assert.Null(LabourStandards.ForDefect(new Perforation(Length.FromMillimeters(8)), LabourStandards.Generic));
         Assert.Equal("L-44", LabourStandards.ForDefect(new Chip(Length.FromMillimeters(25), Length.FromMillimeters(1)), LabourStandards.Generic)!.Code);
@@ -193,7 +194,7 @@ public class LabourTests
         double x = 0.1 + (a.Get % 50);
         int n = 1 + (b.Get % 20);
         double Hours(double area, int units, double difficulty) => new LabourEstimate(
-            [new LabourTask(LabourStandards.Key, Area.FromSquareMeters(area)), .. LabourStandards.ForDefects([new LooseTiles(units), new SiliconeResidue(Length.FromMeters(area))])],
+            [new LabourTask(LabourStandards.Key, Area.FromSquareMeters(area), 1, 1), .. LabourStandards.ForDefects([new LooseTiles(units), new SiliconeResidue(Length.FromMeters(area))])],
             difficulty).Hours.TotalHours;
         Assert.True(Hours(x * 1.1, n, 1) > Hours(x, n, 1));
         Assert.True(Hours(x, n + 1, 1) > Hours(x, n, 1));

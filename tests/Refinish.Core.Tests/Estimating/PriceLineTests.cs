@@ -202,7 +202,7 @@ public class PriceLineTests
         };
         EstimateRequest job = new()
         {
-            Labour = new LabourEstimate([.. Enumerable.Range(0, random.Next(0, 9)).Select(i => Hours("L-" + (i % 3), random.Next(0, 300) / 100.0) with { Worker = Someone(), Wage = Wage() })]),
+            Labour = new LabourEstimate([.. Enumerable.Range(0, random.Next(0, 9)).Select(i => Hours("L-" + (i % 3), random.Next(1, 300) / 100.0) with { Worker = Someone(), Wage = Wage() })]),
             PaidTime = [.. Enumerable.Range(0, random.Next(0, 3)).Select(i => new PaidTime("p" + i, "paid", TimeSpan.FromHours(random.Next(0, 1000) * 1000)) { Wage = Wage() })],
             Materials = [.. Enumerable.Range(0, random.Next(0, 5)).Select(i => new MaterialNeed("m" + (i % 4), "material", Volume.FromMilliliters(random.Next(0, 1_000_000))))],
             Fixtures = random.Next(0, 3) * 50_000,

@@ -179,7 +179,7 @@ public class PriceTests
         Assert.Contains("L-51 spray topcoat, one coat: no labour rate in the price book", estimate.ToString(), StringComparison.Ordinal);
 
         PriceEstimate one = new(Book with { Materials = [Book.Materials[2]] }, Job());
-        Assert.Equal("topcoat white topcoat: no kit of it in the price book", Assert.Single(one.Gaps).ToString());
+        Assert.Equal("topcoat white topcoat: no price of it in the price book", Assert.Single(one.Gaps).ToString());
         Assert.Equal(7, one.Lines.Count);
         Assert.Null(one.Total);
         Numbers.HoldsToKernel(one.Workings());

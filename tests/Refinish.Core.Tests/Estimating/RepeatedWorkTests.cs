@@ -163,7 +163,7 @@ public class RepeatedWorkTests
         Numbers.Refuses("model", () => _ = new LearningCurve((LearningModel)5, Ratio.FromPercent(90)));
         Numbers.Refuses("number", () => Wright(80).Unit(0));
         Numbers.Refuses("count", () => Wright(80).Total(10_001));
-        Numbers.Refuses("Repeats", () => _ = new LabourTask(LabourStandards.SetUp) { Repeats = 0 });
+        Numbers.Refuses("Repeats", () => _ = new LabourTask(LabourStandards.SetUp, units: 1) { Repeats = 0 });
         Numbers.Refuses("OncePerVisit", () => _ = LabourStandards.SetUp with { OncePerVisit = Ratio.FromPercent(101) });
         Numbers.Refuses("FromSize", () => _ = LabourStandards.SetUp with { FromSize = Length.FromMeters(6) });
         Numbers.Refuses("fixtures", () => _ = new SharedDrying(0, 1, TimeSpan.FromMinutes(1), TimeSpan.Zero));

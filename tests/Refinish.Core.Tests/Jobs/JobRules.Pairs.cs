@@ -178,7 +178,7 @@ internal static partial class JobRules
     private static decimal? Whole(Job job) => job.Plan() is { IsPossible: true, Price: { } price } plan
         ? price.Lines.Where(line => line.Category is LineCategory.Consumables or LineCategory.Waste or LineCategory.Option)
             .Sum(line => line.Cost)
-            + plan.Operations.SelectMany(operation => operation.Materials).Sum(need => By(job, need.Item, need.Volume))
+            + plan.Operations.SelectMany(operation => operation.Materials).Sum(need => By(job, need.Item, need.Amount.Volume!.Value))
             + plan.Runs.Sum(run => By(job, run.Run.Layer.Product.Id, run.Run.Demand.Sprayed))
             + (30m * (decimal)plan.Operations.Where(operation => operation.Kind is not (WorkKind.CleanGun or WorkKind.WipeAgain))
                 .Sum(operation => operation.Labour.Sum(task => task.Hours.Mean)))
@@ -186,8 +186,8 @@ internal static partial class JobRules
 
     private static decimal By(Job job, string item, Volume volume)
     {
-        MaterialPrice kit = job.Shop.Prices.Materials.Where(price => price.Item == item).OrderBy(price => price.Size.Liters).First();
-        return kit.Price * (decimal)(volume.Liters / kit.Size.Liters);
+        MaterialPrice kit = job.Shop.Prices.Materials.Where(price => price.Item == item).OrderBy(price => price.Size.In(LineUnit.Litre)).First();
+        return kit.Price * (decimal)(volume.Liters / kit.Size.In(LineUnit.Litre));
     }
 
     private static Dictionary<string, double> Coating(JobPlan plan) => (plan.Work?.Runs ?? [])

@@ -76,7 +76,7 @@ internal static partial class JobRules
             : price.Lines.Where(line => line.Category is not LineCategory.Tax).Sum(line => line.Price) != price.Net ? "lines before tax are not the net"
             : plan.Costs!.ByFixture is { } fixtures && fixtures.Parts.Sum(part => part.Amount) != price.Net ? "fixtures are "
                 + fixtures.Parts.Sum(part => part.Amount) + ", the net is " + price.Net
-            : price.Purchases.FirstOrDefault(kit => kit.Bought < kit.Need - Volume.FromMicroliters(1)) is { } few ? few.Item
+            : price.Purchases.FirstOrDefault(kit => kit.Bought.In(LineUnit.Litre) < kit.Need.In(LineUnit.Litre) - 1e-6) is { } few ? few.Item
                 + " is bought too little"
             : null;
     }

@@ -52,7 +52,7 @@ public class ObjectionTests
         [ObjectionKind.Price] = (
             () => Job with { Shop = Job.Shop with { Prices = Job.Shop.Prices with { Materials = [.. Job.Shop.Prices.Materials.Where(price =>
                 price.Item != "epoxy-filler")] } } },
-            "Price/material/epoxy-filler", "material/epoxy-filler", "no kit of it in the price book"),
+            "Price/material/epoxy-filler", "material/epoxy-filler", "no price of it in the price book"),
         [ObjectionKind.OutOfRange] = (() => With(fixture => fixture with { Fixture = new GrownFixture(fixture.Fixture, 300),
             Options = [] }), "OutOfRange/occupied/work", "occupied", "allowed: "),
     };

@@ -59,7 +59,7 @@ public class OldCoatTests
         {
             MaterialNeed stripper = Assert.Single(lay.Materials);
             Assert.Equal("stripper", stripper.Item);
-            Numbers.Close(1.5 * 3.785411784 * squareMetres / (100 * 0.3048 * 0.3048), stripper.Volume.Liters, 1e-9);
+            Numbers.Close(1.5 * 3.785411784 * squareMetres / (100 * 0.3048 * 0.3048), stripper.Amount.In(LineUnit.Litre), 1e-9);
             Assert.Contains(lay.Cautions, caution => caution.Hazard == Hazard.Stripper);
         }
 
@@ -87,7 +87,7 @@ public class OldCoatTests
         Assert.Empty(plan.Objections);
         Assert.Equal("bath/strip", Assert.Single(plan.Operations, operation => operation.Kind == WorkKind.Strip).Id);
         KitPurchase bought = Assert.Single(plan.Price!.Purchases, purchase => purchase.Item == "stripper");
-        Numbers.Close(0.550068, bought.Need.Liters, 1e-5);
+        Numbers.Close(0.550068, bought.Need.In(LineUnit.Litre), 1e-5);
         Assert.Contains(plan.Costs!.Request.Labour.Lines, line => line.Task.Standard.Repairs == DefectKind.PeelingCoat);
         Assert.DoesNotContain(sound.Price!.Purchases, purchase => purchase.Item == "stripper");
         Assert.True(plan.Price.Total > sound.Price.Total);

@@ -96,7 +96,7 @@ public class OperationChangeTests
         Assert.DoesNotContain(coat.Operations, operation => operation.Id.StartsWith("bath/coat/4", StringComparison.Ordinal));
         Assert.True(Need(coat) < Need(before));
 
-        static Volume Need(JobPlan plan) => plan.Costs!.Request.Materials.Single(need => need.Item == "acrylic-urethane-topcoat").Volume;
+        static Volume Need(JobPlan plan) => plan.Costs!.Request.Materials.Single(need => need.Item == "acrylic-urethane-topcoat").Amount.Volume!.Value;
     }
 
     [Fact]

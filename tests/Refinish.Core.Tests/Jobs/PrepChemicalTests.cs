@@ -145,7 +145,7 @@ public class PrepChemicalTests
     {
         JobPlan plan = InventedJobs.OccupiedHouse().Plan();
         Refinish.Jobs.Operation Find(string id) => plan.Operations.Single(operation => operation.Id == id);
-        Assert.Contains(Find("bath/remove-silicone").Materials, need => need.Item == "silicone-remover" && Math.Abs(need.Volume.Milliliters - 140) < 1e-9);
+        Assert.Contains(Find("bath/remove-silicone").Materials, need => need.Item == "silicone-remover" && Math.Abs(need.Amount.In(LineUnit.Millilitre) - 140) < 1e-9);
         Assert.Contains(Find("bath/descale").Materials, need => need.Item == "descaler");
         Assert.Empty(Find("bath/descale").Vapours);
         Assert.Contains(Find("bath/descale").Cautions, caution => caution.Code == "acid-cleaner");

@@ -44,7 +44,7 @@ public class RepairTests
         Numbers.Close(0.26, Assert.Single(fill.Labour).Hours.Mode, 1e-9);
         MaterialNeed resin = Assert.Single(reinforce.Materials);
         Assert.Equal("laminating-resin", resin.Item);
-        Numbers.Close(90, resin.Volume.Milliliters, 1e-9);
+        Numbers.Close(90, resin.Amount.In(LineUnit.Millilitre), 1e-9);
         Assert.Equal("epoxy-filler", Assert.Single(fill.Materials).Item);
         Assert.Contains(reinforce.Cautions, caution => caution.Hazard == Hazard.SkinAndEyes);
         Assert.True(reinforce.RaisesDust);
@@ -76,7 +76,7 @@ public class RepairTests
 
         // Six hours at 25 °C or whatever the filler's sheet says, more on a surface of 20 °C.
         Assert.True(plan.Schedule!.TryFind("bath/fill")!.Start - plan.Schedule.TryFind("bath/reinforce")!.End >= job.Shop.Filler.Product.SandableAfter);
-        Numbers.Close(90, Assert.Single(plan.Price!.Purchases, purchase => purchase.Item == "laminating-resin").Need.Milliliters, 1e-9);
+        Numbers.Close(90, Assert.Single(plan.Price!.Purchases, purchase => purchase.Item == "laminating-resin").Need.In(LineUnit.Millilitre), 1e-9);
         Assert.Contains(plan.Costs!.Request.Labour.Lines, line => line.Code == "L-46");
         Shop without = job.Shop with { Labour = [.. job.Shop.Labour.Where(standard => standard.Work != WorkKind.ReinforceCrack)] };
         Assert.Contains((job with { Shop = without }).Plan().Objections, objection => objection.Kind == ObjectionKind.Labour && objection.About == "pan");

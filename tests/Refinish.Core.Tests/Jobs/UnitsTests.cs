@@ -86,7 +86,7 @@ public class UnitsTests
                 Losses = new ApplicationLosses { Residue = Ratio.FromPercent(8), HoldUp = L(0.015) },
                 Cups = new CupRules { Cups = [new MixingCup(L(0.6), L(0.005), L(0.05))] },
                 Prices = job.Shop.Prices with { Materials = [.. job.Shop.Prices.Materials.Select(price => new MaterialPrice(price.Item,
-                    L(price.Size.Liters), price.Price))] },
+                    L(price.Size.In(LineUnit.Litre)), price.Price))] },
             },
             Premises = job.Premises with
             {

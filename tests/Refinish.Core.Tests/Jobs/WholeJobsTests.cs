@@ -210,7 +210,7 @@ public class WholeJobsTests
         all["labour"] = (double)price.Lines.Where(line => line.Category == LineCategory.Labour).Sum(line => line.Cost);
         foreach (IGrouping<string, MaterialNeed> need in plan.Costs.Request.Materials.GroupBy(need => need.Item))
         {
-            all["need/" + need.Key] = need.Sum(one => one.Volume.Milliliters);
+            all["need/" + need.Key] = need.Sum(one => one.Amount.In(LineUnit.Millilitre));
         }
 
         foreach (KitPurchase purchase in price.Purchases)

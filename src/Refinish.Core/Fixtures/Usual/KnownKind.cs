@@ -33,7 +33,7 @@ internal abstract class KnownKind
     /// <summary>
     /// The fixture that was measured: itself, unless it stands for another one. The one place where a wrapper is unwrapped.
     /// </summary>
-    public static IFixture Measured(IFixture fixture) => fixture;
+    public static IFixture Measured(IFixture fixture) => RoughFixture.Behind(fixture);
 
     /// <summary>The kind of a fixture; <see langword="null"/> for one of a caller's own type.</summary>
     public static KnownKind? Of(IFixture fixture)

@@ -26,13 +26,9 @@ internal static class ChemicalUse
             }
 
             Volume amount = chemical.Amount(procedure.CoatedArea, Joint(procedure));
-            for (double left = amount.CubicMeters; left > 0; left -= 1)
-            {
-                materials.Add(new MaterialNeed(chemical.Id, chemical.Name, Volume.FromCubicMeters(Math.Min(1, left))));
-            }
-
             if (amount.CubicMeters > 0)
             {
+                materials.Add(new MaterialNeed(chemical.Id, chemical.Name, amount, chemical.Density.KilogramsPerCubicMeter));
                 cautions.AddRange(chemical.Cautions);
                 if (chemical.Vapour(amount) is Evaporation vapour)
                 {

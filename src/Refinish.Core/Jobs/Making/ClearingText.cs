@@ -8,7 +8,7 @@ namespace Refinish.Jobs;
 internal static class ClearingText
 {
     /// <summary>The instruction for clearing.</summary>
-    public static string Of(IFixture fixture) => fixture switch
+    public static string Of(IFixture fixture) => RoughFixture.Behind(fixture) switch
     {
         RecessedBathtub tub => Basin(tub.Measurements.DrainDiameter, tub.Measurements.OverflowDiameter) + CutOut("along walls and floor"),
         CornerTub tub => Basin(tub.Measurements.DrainDiameter, tub.Measurements.OverflowDiameter) + CutOut("along walls and floor"),
@@ -35,7 +35,7 @@ internal static class ClearingText
     };
 
     /// <summary>The instruction for putting back.</summary>
-    public static string Back(IFixture fixture) => fixture switch
+    public static string Back(IFixture fixture) => RoughFixture.Behind(fixture) switch
     {
         FreestandingTub => "put drain and overflow parts back in sealant where they were taken off",
         TiledSurround => "caulk corners and the joints to tub, floor and ceiling; refit spout, handles, shower arm, rails and dishes",

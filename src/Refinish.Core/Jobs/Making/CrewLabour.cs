@@ -19,7 +19,8 @@ internal sealed class CrewLabour(CrewSchedule schedule)
         {
             foreach (IGrouping<string, PersonVisit> person in schedule.Visits.GroupBy(visit => byPerson ? visit.Worker : string.Empty, StringComparer.Ordinal))
             {
-                tasks.Add(Paid(new LabourTask(travel, person.Count()) { Id = "travel" }, person.Key));
+                // Each trip is one of its own: fixed hours count for each.
+                tasks.Add(Paid(new LabourTask(travel, Area.Zero, 1, person.Count()) { Id = "travel" }, person.Key));
             }
         }
 

@@ -3,19 +3,25 @@ using System.Collections.Generic;
 using System.Linq;
 using Refinish.Estimating;
 using Refinish.Films;
+using Refinish.Fixtures;
 using Refinish.Scheduling;
 using UnitsNet;
 
 namespace Refinish.Jobs;
 
-/// <summary>A job with other areas, another gun, other hours and a further visit, as one trial draws them.</summary>
+/// <summary>A job with other readings of rough fixtures, other areas, another gun, other hours and a further visit, as one trial draws them.</summary>
 internal sealed class JobTrial
 {
     private const string ComesBack = "touch-up";
 
+    // A standard has some hours.
+    private const double Shortest = 1e-6;
+
     private readonly Job job;
     private readonly JobDoubts doubts;
     private readonly LabourStandard[] standards;
+    private readonly List<(string Fixture, string Reading)> asked = [];
+    private readonly int readings;
 
     public JobTrial(Job job, JobDoubts doubts)
     {
@@ -35,15 +41,38 @@ internal sealed class JobTrial
 
         inputs.AddRange(standards.Select(standard => new UncertainInput("hours of " + standard.Code, Relative(standard).As(doubts.Hours), "labour")));
         inputs.Add(new UncertainInput("comes back", new UniformDistribution(0, 1)));
+        readings = inputs.Count;
+        foreach (FixtureJob fixture in job.Fixtures)
+        {
+            foreach ((string reading, double least, double likely, double greatest) in (fixture.Fixture as RoughFixture)?.Spreads() ?? [])
+            {
+                inputs.Add(new UncertainInput(reading + " of " + fixture.Id, new TriangularDistribution(least, likely, greatest)));
+                asked.Add((fixture.Id, reading));
+            }
+        }
+
         Inputs = inputs;
     }
 
     public IReadOnlyList<UncertainInput> Inputs { get; }
 
+    /// <summary>Of which fixture an input is a reading, and which; null for the others.</summary>
+    public (string Fixture, string Reading)? ReadingOf(int input) => input < readings ? null : asked[input - readings];
+
     public Job With(double[] drawn)
     {
         int at = 0;
         FixtureJob[] fixtures = [.. job.Fixtures];
+        int from = readings;
+        for (int i = 0; i < fixtures.Length; i++)
+        {
+            if (fixtures[i].Fixture is RoughFixture rough)
+            {
+                fixtures[i] = fixtures[i] with { Fixture = rough.Drawn(drawn, from) };
+                from += rough.Spreads().Count();
+            }
+        }
+
         if (doubts.Area is not null)
         {
             fixtures = [.. fixtures.Select(fixture => fixture with { AreaFactor = Math.Max(0.01, drawn[at++]) })];
@@ -57,7 +86,7 @@ internal sealed class JobTrial
             fixtures = [.. fixtures.Select(fixture => fixture.Gun is null ? fixture : fixture with { Gun = Aimed(fixture.Gun, factor) })];
         }
 
-        LabourStandard[] labour = [.. standards.Select(standard => Worked(standard, Math.Max(0, drawn[at++])))];
+        LabourStandard[] labour = [.. standards.Select(standard => Worked(standard, Math.Max(Shortest, drawn[at++])))];
         shop = shop with { Labour = labour };
         Job trial = job with { Shop = shop, Fixtures = fixtures };
         return drawn[at] < doubts.ComesBackFraction ? Again(trial) : trial;

@@ -37,24 +37,8 @@ internal static class Merge
     }
 
     // One item is one entry, however many fixtures take some.
-    private static List<MaterialNeed> Materials(List<Operation> same)
-    {
-        List<MaterialNeed> needs = [];
-        foreach (MaterialNeed need in same.SelectMany(operation => operation.Materials))
-        {
-            int at = needs.FindIndex(one => one.Item == need.Item);
-            if (at < 0)
-            {
-                needs.Add(need);
-            }
-            else
-            {
-                needs[at] = new MaterialNeed(need.Item, needs[at].Name, Volume.FromCubicMeters(needs[at].Volume.CubicMeters + need.Volume.CubicMeters));
-            }
-        }
-
-        return needs;
-    }
+    private static List<MaterialNeed> Materials(List<Operation> same) =>
+        MaterialNeed.Joined([.. same.SelectMany(operation => operation.Materials)]);
 
     // Hours of a kind of work: its fixed part once, areas and counts added up. Repairs stay one by one.
     private static List<LabourTask> Labour(string id, List<Operation> same)
@@ -67,7 +51,7 @@ internal static class Merge
                 int at = task.Standard.Repairs is null ? labour.FindIndex(one => ReferenceEquals(one.Standard, task.Standard)) : -1;
                 if (at < 0)
                 {
-                    labour.Add(task with { Id = id });
+                    labour.Add(StandardFit.After(task, labour) with { Id = id });
                 }
                 else
                 {

@@ -52,7 +52,12 @@ internal sealed class OperationChanges(WorkBuilder builder)
                 builder.Runs.RemoveAll(run => run.Id == change.Id);
                 break;
             case OperationChangeKind.Replace:
-                list[at] = change.Operation! with { Id = change.Id!, Room = change.Operation!.Room ?? list[at].Room, Fixtures = change.Operation!.Fixtures.Count > 0 ? change.Operation!.Fixtures : list[at].Fixtures };
+                list[at] = WithHours(change.Operation! with
+                {
+                    Id = change.Id!,
+                    Room = change.Operation!.Room ?? list[at].Room,
+                    Fixtures = change.Operation!.Fixtures.Count > 0 ? change.Operation!.Fixtures : list[at].Fixtures,
+                });
                 builder.Runs.RemoveAll(run => run.Id == change.Id);
                 break;
             case OperationChangeKind.Move:
@@ -76,7 +81,7 @@ internal sealed class OperationChanges(WorkBuilder builder)
                 {
                     Objections.Add(new PlanObjection(ObjectionKind.Order, change.Operation!.Id, "twice", "The operation '" + change.Operation!.Id + "' is added, and one of that identifier is in the list."));
                 }
-                else if (Insert(change.Operation!, change))
+                else if (Insert(WithHours(change.Operation!), change))
                 {
                     builder.Waits.AddRange(change.Lags);
                     foreach (string other in change.Lags.SelectMany(lag => new[] { lag.Before, lag.After }).Where(other => !list.Exists(operation => operation.Id == other)))
@@ -120,6 +125,8 @@ internal sealed class OperationChanges(WorkBuilder builder)
 
         return true;
     }
+
+    private Operation WithHours(Operation operation) => OwnHours.Of(operation, builder.Shop, builder.Work.Procedures);
 
     private bool Insert(Operation operation, OperationChange change)
     {

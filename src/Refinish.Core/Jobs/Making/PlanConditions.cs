@@ -30,6 +30,11 @@ internal static class PlanConditions
                 "measure again before the price is told: in another unit everything would have another price", doubts[0].Source);
         }
 
+        foreach (PlanCondition condition in plan.Planned.SelectMany(Readings))
+        {
+            yield return condition;
+        }
+
         foreach (PlanCondition condition in plan.Schedule is { IsPossible: true } schedule ? Guns(schedule).Concat(ReEntries(plan)) : [])
         {
             yield return condition;
@@ -75,6 +80,29 @@ internal static class PlanConditions
                 yield return new PlanCondition(
                     run.Id, beyond.Sense == LimitSense.AtMost ? "sag" : "level", beyond.Sentence, beyond.Remedy ?? string.Empty, beyond.Source);
             }
+        }
+    }
+
+    // A price from a telephone call is told as one.
+    private static IEnumerable<PlanCondition> Readings(Procedure procedure)
+    {
+        if (procedure.Fixture.Fixture is not RoughFixture { IsMeasured: false } rough)
+        {
+            yield break;
+        }
+
+        AreaRange range = rough.AreaRangeOf(procedure.Fixture.Zones);
+        string next = range.Next is OpenReading open ? "take " + open.Name + " next; then " : string.Empty;
+        yield return new PlanCondition(
+            procedure.Fixture.Id, "assumed-readings",
+            system => Figures.Fixed(rough.Assumptions.Count, 0) + " of " + Figures.Fixed(rough.Kind.Readings.Count, 0) + " readings are assumed: its area is " + range.Sentence(system),
+            next + "measure what is left on site before the price is promised", RoughKindBuilder.Guess);
+        int number = 0;
+        foreach (LimitComparison doubt in rough.Doubts)
+        {
+            number++;
+            yield return new PlanCondition(
+                procedure.Fixture.Id, "unusual-reading" + (number > 1 ? "/" + Figures.Fixed(number, 0) : string.Empty), doubt.Sentence, doubt.Remedy ?? string.Empty, doubt.Source);
         }
     }
 

@@ -1,4 +1,5 @@
 using System.Collections.Generic;
+using System.Linq;
 using Refinish.Estimating;
 using Refinish.Substrates;
 using UnitsNet;
@@ -13,8 +14,12 @@ internal sealed class ProcedureLabour(Procedure procedure)
 
     public List<LabourGap> Gaps { get; } = [];
 
-    public ValueList<LabourTask> Hours(WorkKind kind, double units) =>
-        Standard(kind) is LabourStandard standard ? ValueList<LabourTask>.Owning(Task(standard, kind, units)) : ValueList<LabourTask>.Empty;
+    public ValueList<LabourTask> Hours(WorkKind kind, double units) => Hours(kind, procedure.CoatedArea, units);
+
+    public ValueList<LabourTask> Hours(WorkKind kind, Area area, double units) =>
+        Standard(kind) is LabourStandard standard
+            ? ValueList<LabourTask>.Owning(Task(standard, kind, area, units))
+            : ValueList<LabourTask>.Empty;
 
     public LabourStandard? Standard(WorkKind kind)
     {
@@ -27,12 +32,18 @@ internal sealed class ProcedureLabour(Procedure procedure)
         return standard;
     }
 
-    public LabourTask Task(LabourStandard standard, WorkKind kind, double units) =>
-        new(standard, procedure.CoatedArea, units, 1) { Id = Id(kind), Fixture = fixture.Id, Room = fixture.Room };
-
-    public List<LabourTask> Of(IEnumerable<Defect> defects, WorkKind kind)
+    /// <summary>
+    /// The repairs of one kind: what the shop sets aside for the kind of work on a fixture, where it does, and each defect.
+    /// </summary>
+    public List<LabourTask> Of(IReadOnlyList<Defect> defects, WorkKind kind)
     {
         List<LabourTask> labour = [];
+        if (LabourStandards.For(kind, standards) is LabourStandard setUp)
+        {
+            double stripped = defects.OfType<PeelingCoat>().Sum(coat => coat.Area.SquareMeters);
+            labour.Add(Task(setUp, kind, kind == WorkKind.Strip ? Area.FromSquareMeters(stripped) : procedure.CoatedArea, 1));
+        }
+
         foreach (Defect defect in defects)
         {
             if (LabourStandards.ForDefect(defect, standards) is not LabourStandard standard)
@@ -41,17 +52,14 @@ internal sealed class ProcedureLabour(Procedure procedure)
                 continue;
             }
 
-            double area = defect switch { PeelingCoat coat => coat.Area.SquareMeters, Pitting pitting => pitting.Area.SquareMeters, _ => 0 };
-            if (area == 0 && standard.PerSquareMeter.Maximum > 0)
-            {
-                Gaps.Add(new LabourGap(fixture.Id, standard.Code, "The labour standard " + standard.Code + " has a rate by area, and a " + defect.Name + " is counted, not measured by area; give it a rate by unit."));
-            }
-
-            labour.Add(new LabourTask(standard, Area.FromSquareMeters(area), LabourStandards.UnitsOf(defect), 1) { Id = Id(kind), Fixture = fixture.Id, Room = fixture.Room });
+            labour.Add(StandardFit.Task(standard, defect, labour) with { Id = Id(kind), Fixture = fixture.Id, Room = fixture.Room });
         }
 
         return labour;
     }
+
+    private LabourTask Task(LabourStandard standard, WorkKind kind, Area area, double units) =>
+        new(standard, area, units, 1) { Id = Id(kind), Fixture = fixture.Id, Room = fixture.Room };
 
     private string Id(WorkKind kind) => fixture.Id + "/" + WorkOrder.Key(kind);
 }

@@ -214,26 +214,25 @@ internal sealed class ProcedureRules(Procedure procedure, SurveyPolicy policy, C
             return;
         }
 
-        List<LabourTask> tasks = [];
-        if (LabourStandards.For(WorkKind.Fill, procedure.Shop.Labour) is LabourStandard setUp)
-        {
-            tasks.Add(labour.Task(setUp, WorkKind.Fill, 1));
-        }
-
-        tasks.AddRange(labour.Of(defects, WorkKind.Fill));
         bool filled = procedure.Filler.Items.Count > 0;
         List<MaterialNeed> materials = [.. MaterialsOf(WorkKind.Fill, defects)];
         if (filled)
         {
             FillerProduct product = procedure.Shop.Filler.Product;
-            materials.Insert(0, new MaterialNeed(product.Id, product.Name, procedure.Filler.Volume));
+            materials.Insert(0, new MaterialNeed(product.Id, product.Name, procedure.Filler.Volume) { Density = product.MixedDensity });
         }
 
         Add(
             WorkKind.Fill,
             "fill hollows in lifts and let them cure",
             Practice,
-            new OperationTraits { Labour = new ValueList<LabourTask>(tasks), IsInterruptible = true, RaisesDust = true, Materials = materials });
+            new OperationTraits
+            {
+                Labour = new ValueList<LabourTask>(labour.Of(defects, WorkKind.Fill)),
+                IsInterruptible = true,
+                RaisesDust = true,
+                Materials = materials,
+            });
     }
 
     private void Promote()
@@ -268,7 +267,11 @@ internal sealed class ProcedureRules(Procedure procedure, SurveyPolicy policy, C
                         ? "broadcast grains evenly over the wet floor"
                         : "broadcast " + Measure.Mass.FormatBoth(coats.SlipFloor.ToWeighOut.Kilograms) + " of " + coats.SlipFloor.Additive.Name + " evenly over the wet floor",
                     Practice,
-                    new OperationTraits { Labour = labour.Hours(WorkKind.Broadcast, 1), Product = coat.Layer.Product });
+                    new OperationTraits
+                    {
+                        Labour = labour.Hours(WorkKind.Broadcast, coats.SlipFloor?.Floor ?? procedure.CoatedArea, 1),
+                        Product = coat.Layer.Product,
+                    });
             }
         }
     }
@@ -312,7 +315,8 @@ internal sealed class ProcedureRules(Procedure procedure, SurveyPolicy policy, C
     {
         foreach (FixtureOption option in fixture.Options.Where(option => option.Kind == FixtureOptionKind.Work && option.After == after))
         {
-            Operations.Add(option.Operation! with { Room = option.Operation!.Room ?? fixture.Room, Fixtures = [fixture.Id] });
+            Operation own = option.Operation! with { Room = option.Operation!.Room ?? fixture.Room, Fixtures = [fixture.Id] };
+            Operations.Add(OwnHours.Of(own, procedure.Shop, [procedure]));
         }
     }
 

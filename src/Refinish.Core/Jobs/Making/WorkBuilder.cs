@@ -61,12 +61,6 @@ internal sealed class WorkBuilder(WorkList work)
             Gap(LabourGap.NoStandard("travel", WorkKind.Travel));
         }
 
-        // Driving and cleaning the gun go by the piece, and nobody knows their area.
-        foreach (LabourStandard standard in Shop.Labour.Where(one => one.Work is WorkKind.Travel or WorkKind.CleanGun && one.PerSquareMeter.Maximum > 0))
-        {
-            Gap(new LabourGap(work.Premises.Id, standard.Code, "The labour standard " + standard + " has a rate by area, and its work is counted, not measured by area; give it a rate by unit."));
-        }
-
         foreach (LabourGap gap in work.Procedures.SelectMany(procedure => procedure.LabourGaps))
         {
             Gap(gap);
@@ -212,7 +206,8 @@ internal sealed class WorkBuilder(WorkList work)
             {
                 if (option.Kind == FixtureOptionKind.Work && option.After == kind)
                 {
-                    Operations.Add(option.Operation! with { Room = option.Operation!.Room ?? room.Id, Fixtures = [procedure.Fixture.Id] });
+                    Operation own = option.Operation! with { Room = option.Operation!.Room ?? room.Id, Fixtures = [procedure.Fixture.Id] };
+                    Operations.Add(OwnHours.Of(own, Shop, work.Procedures));
                 }
             }
         }

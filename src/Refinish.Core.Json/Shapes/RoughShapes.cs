@@ -1,0 +1,138 @@
+using System;
+using System.Collections.Generic;
+using System.Linq;
+using System.Text.Json;
+using Refinish.Fixtures;
+using UnitsNet;
+
+namespace Refinish.Json.Shapes;
+
+/// <summary>Fixtures from two or three readings: the kind, what was taken, and assumptions where they are the caller's own.</summary>
+internal static class RoughShapes
+{
+    public static OneOfShape<TakenReading> Taken { get; } = new OneOfShape<TakenReading>("takenReading")
+        .Or("length", TakenLength(), reading => reading.Measure.Equals(Measure.Length))
+        .Or("angle", TakenAngle(), reading => reading.Measure.Equals(Measure.Angle))
+        .Or("number", TakenNumber());
+
+    public static OneOfShape<ReadingAssumption> Assumption { get; } = new OneOfShape<ReadingAssumption>("readingAssumption")
+        .Or("share", Share(), assumption => assumption.Form == AssumptionForm.Share)
+        .Or("beyond", Beyond(), assumption => assumption.Form == AssumptionForm.Beyond)
+        .Or("usualLength", UsualLength(), assumption => assumption.Measure.Equals(Measure.Length))
+        .Or("usualAngle", UsualAngle(), assumption => assumption.Measure.Equals(Measure.Angle))
+        .Or("usualNumber", UsualNumber());
+
+    /// <summary>Assumptions of the kind are not written: they are the library's.</summary>
+    public static ObjectShape<RoughFixture> Fixture { get; } = new Fields<RoughFixture>("roughFixture")
+        .With("of", new RoughKindShape(), rough => rough.Kind, out Slot<RoughKind> of)
+        .With("taken", CommonShapes.List(Taken), rough => rough.Taken, out Slot<IReadOnlyList<TakenReading>> taken)
+        .WithOr("own", CommonShapes.List(Assumption), rough => rough.OwnAssumptions, [], out Slot<IReadOnlyList<ReadingAssumption>> own)
+        .MakingTogether(
+            () => RoughFixture.RecessedBathtub(Length.FromInches(60), Length.FromInches(30)),
+            v => RoughFixture.Of(of(v), taken(v), own(v)));
+
+    private static ObjectShape<TakenReading> TakenLength() => new Fields<TakenReading>("takenLength")
+        .With("name", Scalars.Text, reading => reading.Name, out Slot<string> name)
+        .With("value", Quantities.Tape, reading => Length.FromMeters(reading.Value), out Slot<Length> value)
+        .With("plusMinus", Quantities.Tape, reading => Length.FromMeters(reading.PlusMinus), out Slot<Length> plusMinus)
+        .Making(v => new TakenReading(name(v), value(v), plusMinus(v)));
+
+    private static ObjectShape<TakenReading> TakenAngle() => new Fields<TakenReading>("takenAngle")
+        .With("name", Scalars.Text, reading => reading.Name, out Slot<string> name)
+        .With("value", Quantities.Angle, reading => Angle.FromRadians(reading.Value), out Slot<Angle> value)
+        .Making(v => new TakenReading(name(v), value(v)));
+
+    private static ObjectShape<TakenReading> TakenNumber() => new Fields<TakenReading>("takenNumber")
+        .With("name", Scalars.Text, reading => reading.Name, out Slot<string> name)
+        .With("value", Scalars.Number, reading => reading.Value, out Slot<double> value)
+        .Making(v => new TakenReading(name(v), value(v)));
+
+    private static ObjectShape<ReadingAssumption> Share() => new Fields<ReadingAssumption>("shareAssumption")
+        .With("reading", Scalars.Text, assumption => assumption.Reading, out Slot<string> reading)
+        .With("of", Scalars.Text, assumption => assumption.Of!, out Slot<string> of)
+        .WithOr("less", Scalars.Text.OrNull(), assumption => assumption.Less, null, out Slot<string?> less)
+        .With("least", Scalars.Number, assumption => assumption.Least, out Slot<double> least)
+        .With("likely", Scalars.Number, assumption => assumption.Likely, out Slot<double> likely)
+        .With("greatest", Scalars.Number, assumption => assumption.Greatest, out Slot<double> greatest)
+        .With("source", CommonShapes.Source, assumption => assumption.Source, out Slot<Source> source)
+        .MakingTogether(
+            () => ReadingAssumption.Share("RimLength", "OverallLength", 0.8, 0.9, 1, Source.Invented("stand-in")),
+            v => less(v) is string off
+                ? ReadingAssumption.ShareOfRest(reading(v), of(v), off, least(v), likely(v), greatest(v), source(v))
+                : ReadingAssumption.Share(reading(v), of(v), least(v), likely(v), greatest(v), source(v)));
+
+    private static ObjectShape<ReadingAssumption> Beyond() => new Fields<ReadingAssumption>("beyondAssumption")
+        .With("reading", Scalars.Text, assumption => assumption.Reading, out Slot<string> reading)
+        .With("of", Scalars.Text, assumption => assumption.Of!, out Slot<string> of)
+        .With("least", Quantities.Tape, Least, out Slot<Length> least)
+        .With("likely", Quantities.Tape, Likely, out Slot<Length> likely)
+        .With("greatest", Quantities.Tape, Greatest, out Slot<Length> greatest)
+        .With("source", CommonShapes.Source, assumption => assumption.Source, out Slot<Source> source)
+        .MakingTogether(
+            () => ReadingAssumption.Beyond("ApronHeight", "Depth", Length.Zero, Length.Zero, Length.Zero, Source.Invented("stand-in")),
+            v => ReadingAssumption.Beyond(reading(v), of(v), least(v), likely(v), greatest(v), source(v)));
+
+    private static ObjectShape<ReadingAssumption> UsualLength() => new Fields<ReadingAssumption>("usualLengthAssumption")
+        .With("reading", Scalars.Text, assumption => assumption.Reading, out Slot<string> reading)
+        .With("least", Quantities.Tape, Least, out Slot<Length> least)
+        .With("likely", Quantities.Tape, Likely, out Slot<Length> likely)
+        .With("greatest", Quantities.Tape, Greatest, out Slot<Length> greatest)
+        .With("source", CommonShapes.Source, assumption => assumption.Source, out Slot<Source> source)
+        .MakingTogether(
+            () => ReadingAssumption.Usual("Depth", Length.Zero, Length.Zero, Length.Zero, Source.Invented("stand-in")),
+            v => ReadingAssumption.Usual(reading(v), least(v), likely(v), greatest(v), source(v)));
+
+    private static ObjectShape<ReadingAssumption> UsualAngle() => new Fields<ReadingAssumption>("usualAngleAssumption")
+        .With("reading", Scalars.Text, assumption => assumption.Reading, out Slot<string> reading)
+        .With("least", Quantities.Angle, assumption => Angle.FromRadians(assumption.Least), out Slot<Angle> least)
+        .With("likely", Quantities.Angle, assumption => Angle.FromRadians(assumption.Likely), out Slot<Angle> likely)
+        .With("greatest", Quantities.Angle, assumption => Angle.FromRadians(assumption.Greatest), out Slot<Angle> greatest)
+        .With("source", CommonShapes.Source, assumption => assumption.Source, out Slot<Source> source)
+        .MakingTogether(
+            () => ReadingAssumption.Usual("RollTurn", Angle.Zero, Angle.Zero, Angle.Zero, Source.Invented("stand-in")),
+            v => ReadingAssumption.Usual(reading(v), least(v), likely(v), greatest(v), source(v)));
+
+    private static ObjectShape<ReadingAssumption> UsualNumber() => new Fields<ReadingAssumption>("usualNumberAssumption")
+        .With("reading", Scalars.Text, assumption => assumption.Reading, out Slot<string> reading)
+        .With("least", Scalars.Number, assumption => assumption.Least, out Slot<double> least)
+        .With("likely", Scalars.Number, assumption => assumption.Likely, out Slot<double> likely)
+        .With("greatest", Scalars.Number, assumption => assumption.Greatest, out Slot<double> greatest)
+        .With("source", CommonShapes.Source, assumption => assumption.Source, out Slot<Source> source)
+        .MakingTogether(
+            () => ReadingAssumption.Usual("Feet", 4, 4, 4, Source.Invented("stand-in")),
+            v => ReadingAssumption.Usual(reading(v), least(v), likely(v), greatest(v), source(v)));
+
+    private static Length Least(ReadingAssumption assumption) => Length.FromMeters(assumption.Least);
+
+    private static Length Likely(ReadingAssumption assumption) => Length.FromMeters(assumption.Likely);
+
+    private static Length Greatest(ReadingAssumption assumption) => Length.FromMeters(assumption.Greatest);
+
+    /// <summary>A kind by its identifier.</summary>
+    private sealed class RoughKindShape() : ScalarShape<RoughKind>(
+        "\"enum\": [" + string.Join(", ", RoughKind.Kinds.Select(kind => "\"" + kind.Id + "\"")) + "]", [.. RoughKind.Kinds])
+    {
+        public override Outcome Read(JsonElement json, Reading reading, out RoughKind value)
+        {
+            if (json.ValueKind != JsonValueKind.String)
+            {
+                reading.WrongType(json, "a word as a text");
+                return Nothing(out value);
+            }
+
+            string given = json.GetString()!;
+            if (RoughKind.Kinds.FirstOrDefault(kind => kind.Id == given) is RoughKind known)
+            {
+                value = known;
+                return Outcome.Read;
+            }
+
+            IEnumerable<string> words = RoughKind.Kinds.Select(kind => kind.Id);
+            reading.Fault(JsonFaultKind.UnknownKind, "\"" + given + "\" is not known; one of: " + string.Join(", ", words) + "."
+                + Spelling.Suggestion(given, words));
+            return Nothing(out value);
+        }
+
+        public override void Write(Utf8JsonWriter json, RoughKind value, Writing to) => json.WriteStringValue(value.Id);
+    }
+}
