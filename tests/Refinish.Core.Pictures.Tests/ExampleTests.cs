@@ -8,6 +8,7 @@ using Refinish.Curing;
 using Refinish.Estimating;
 using Refinish.Films;
 using Refinish.Fixtures;
+using Refinish.Jobs;
 using Refinish.Scheduling;
 using UnitsNet;
 using Xunit;
@@ -40,6 +41,15 @@ public class ExampleTests
         EstimateRequest job = new() { Labour = new([new LabourTask(LabourStandards.SetUp, 1)]), Materials = [], Fixtures = 1 };
         string svg = new PricePicture(new PriceEstimate(book, job)).ToSvg();
         Assert.Contains("153.51", svg, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void Quote()
+    {
+        PriceBook book = new() { Currency = Currency.Of("USD"), LabourRate = 30m, TravelPerTrip = 25m, DisposalPerJob = 10m, ConsumablesPerFixture = 35m, TargetMargin = new(Ratio.FromPercent(45)) };
+        PriceEstimate price = new(book, new EstimateRequest { Labour = new([new LabourTask(LabourStandards.SetUp, 1)]), Materials = [], Fixtures = 1 });
+        string svg = new QuotePicture(new CustomerQuote(price, [new FixtureArea("tub", "bathtub", Area.FromSquareMeters(3))], QuoteTerms.None)).ToSvg();
+        Assert.Contains("153.51 USD", svg, StringComparison.Ordinal);
     }
 
     [Fact]

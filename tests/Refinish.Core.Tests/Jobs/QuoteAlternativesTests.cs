@@ -93,7 +93,7 @@ public class QuoteAlternativesTests
         Assert.Equal(plan.Objections.Select(objection => objection.Id), all.Alternatives.SelectMany(one => one.Objections).Select(objection => objection.Id));
         Assert.Throws<ArgumentException>(() => strange.Of(Job));
         Assert.Null(all.TryFind("nobody"));
-        JobAlternative slow = new() { Id = "grains", Fixtures = [Job.Fixtures[1] with { Options = [FixtureOption.Work("unknown-option", new Operation { Id = "own", Kind = WorkKind.Other, Instruction = "work", Time = TimeSpan.FromHours(1) }, WorkKind.Inspect)] }] };
+        JobAlternative slow = new() { Id = "grains", Fixtures = [Job.Fixtures[1] with { Options = [FixtureOption.Work("unknown-option", new Refinish.Jobs.Operation { Id = "own", Kind = WorkKind.Other, Instruction = "work", Time = TimeSpan.FromHours(1) }, WorkKind.Inspect)] }] };
         AlternativePlan unpriced = new QuoteAlternatives((Job with { Alternatives = [slow] }).Plan()).Alternatives[0];
         Assert.Null(unpriced.Total);
         Assert.Null(unpriced.TotalDifference);
