@@ -9,7 +9,8 @@ namespace Refinish.Pictures;
 
 /// <summary>A quote as the customer may see it: price by fixture with its options, discount, each tax, total, what is paid.</summary>
 /// <remarks>
-/// It shows no cost, no rates and no materials. Prices of items stand net or with tax as the terms of the quote say; with tax, the discount and the
+/// It shows no cost, no rates and no materials. Prices of items stand net or with tax as the terms of the quote say; with tax, the
+/// discount and the
 /// taxes in them are told below. When a plan has no quote it says what stands in the way.
 /// </remarks>
 /// <example><code>
@@ -42,9 +43,11 @@ public sealed class QuotePicture : Picture
 
     /// <inheritdoc/>
     public override string Describe(DisplayUnits units) => quote is null
-        ? "There is no quote; what stands in the way: " + Figures.Fixed(plan!.Objections.Count, 0) + ". " + string.Join(" ", Objections.Of(plan, units, hasResult: false))
+        ? "There is no quote; what stands in the way: " + Figures.Fixed(plan!.Objections.Count, 0) + ". " + string.Join(" ",
+            Objections.Of(plan, units, hasResult: false))
         : "The price item by item, as bars that begin where the one before ends. "
-            + string.Join("; ", Steps(quote).Select(step => (step.IsSum ? "together " : string.Empty) + step.Name + " " + quote.Currency.Number(step.Amount)))
+            + string.Join("; ", Steps(quote).Select(step => (step.IsSum ? "together " : string.Empty) + step.Name + " "
+                + quote.Currency.Number(step.Amount)))
             + ". In " + quote.Currency + "." + string.Concat(Notes(quote).Select(note => " " + note))
             + string.Concat(quote.LeftOut.Select(objection => " Not in this price: " + objection.Sentence(units)));
 
@@ -81,7 +84,8 @@ public sealed class QuotePicture : Picture
         foreach (QuoteItem item in quote.Items)
         {
             yield return new PriceStep(
-                item.Description, at, at += item.As(quote.Terms.PricesShown), item.Kind == QuoteItemKind.Fixture ? PriceStepKind.Cost : PriceStepKind.Earned);
+                item.Description, at, at += item.As(quote.Terms.PricesShown), item.Kind == QuoteItemKind.Fixture ? PriceStepKind.Cost
+                    : PriceStepKind.Earned);
         }
 
         if (!withTax && quote.Discount != 0)
@@ -102,7 +106,8 @@ public sealed class QuotePicture : Picture
         yield return new PriceStep("total", 0, at, PriceStepKind.Sum);
         if (quote.CashRounding != 0)
         {
-            yield return new PriceStep("rounding to coins", at, at += quote.CashRounding, quote.CashRounding > 0 ? PriceStepKind.PassedOn : PriceStepKind.Less);
+            yield return new PriceStep("rounding to coins", at, at += quote.CashRounding, quote.CashRounding > 0 ? PriceStepKind.PassedOn
+                : PriceStepKind.Less);
             yield return new PriceStep("to be paid", 0, at, PriceStepKind.Sum);
         }
     }
@@ -111,7 +116,8 @@ public sealed class QuotePicture : Picture
     {
         if (quote.Terms.PricesShown == PricesShown.WithTax)
         {
-            yield return "Each price is with tax" + (quote.Discount == 0 ? "." : " and after the discount of " + quote.Currency.Text(quote.Discount) + " before tax.");
+            yield return "Each price is with tax" + (quote.Discount == 0 ? "." : " and after the discount of "
+                + quote.Currency.Text(quote.Discount) + " before tax.");
             foreach (TaxAmount tax in quote.Taxes.Where(tax => tax.Amount != 0))
             {
                 yield return "In the total: " + tax.Rate + ", " + quote.Currency.Text(tax.Amount) + ".";

@@ -28,7 +28,8 @@ internal static class QuoteShapes
         .MaybeOf("exemption", TaxShapes.Exemption, terms => terms.Exemption, (terms, exemption) => terms with { Exemption = exemption })
         .Optional("holdMargin", Scalars.YesNo, terms => terms.HoldMargin, (terms, hold) => terms with { HoldMargin = hold })
         .Optional("payments", CommonShapes.List(Stage), terms => terms.Payments, (terms, payments) => terms with { Payments = payments })
-        .Optional("pricesShown", new WordShape<PricesShown>(), terms => terms.PricesShown, (terms, shown) => terms with { PricesShown = shown })
+        .Optional("pricesShown", new WordShape<PricesShown>(), terms => terms.PricesShown, (terms, shown) =>
+            terms with { PricesShown = shown })
         .Making(_ => new QuoteTerms());
 
     public static ObjectShape<DepositLimit> Deposit { get; } = new Fields<DepositLimit>("depositLimit")
@@ -49,26 +50,32 @@ internal static class QuoteShapes
         .Making(v => Estimating.Discount.Of(amount(v)));
 
     private static Fields<Discount> Agreed(Fields<Discount> fields) => fields
-        .Optional("mayUndercutMinimum", Scalars.YesNo, discount => discount.MayUndercutMinimum, (discount, may) => discount with { MayUndercutMinimum = may })
+        .Optional("mayUndercutMinimum", Scalars.YesNo, discount => discount.MayUndercutMinimum, (discount, may) =>
+            discount with { MayUndercutMinimum = may })
         .Optional("reason", Scalars.Text, discount => discount.Reason, (discount, reason) => discount with { Reason = reason });
 
-    private static ObjectShape<PaymentStage> Share() => Begin("paymentByShare", out Slot<string> id, out Slot<PaymentDue> due, out Slot<int> days)
+    private static ObjectShape<PaymentStage> Share() => Begin("paymentByShare", out Slot<string> id, out Slot<PaymentDue> due,
+        out Slot<int> days)
         .With("share", Quantities.Percent, stage => stage.Share!.Value, out Slot<Ratio> share)
         .MakingTogether(StandIn, v => PaymentStage.OfShare(id(v), due(v), share(v)) with { Days = days(v) });
 
-    private static ObjectShape<PaymentStage> Amount() => Begin("paymentByAmount", out Slot<string> id, out Slot<PaymentDue> due, out Slot<int> days)
+    private static ObjectShape<PaymentStage> Amount() => Begin("paymentByAmount", out Slot<string> id, out Slot<PaymentDue> due,
+        out Slot<int> days)
         .With("amount", Scalars.Money, stage => stage.Amount!.Value, out Slot<decimal> amount)
         .MakingTogether(StandIn, v => PaymentStage.OfAmount(id(v), due(v), amount(v)) with { Days = days(v) });
 
-    private static ObjectShape<PaymentStage> Rest() => Begin("paymentOfRest", out Slot<string> id, out Slot<PaymentDue> due, out Slot<int> days)
+    private static ObjectShape<PaymentStage> Rest() => Begin("paymentOfRest", out Slot<string> id, out Slot<PaymentDue> due,
+        out Slot<int> days)
         .MakingTogether(StandIn, v => PaymentStage.OfRest(id(v), due(v)) with { Days = days(v) });
 
     private static PaymentStage StandIn() => PaymentStage.OfRest("stand-in", PaymentDue.OnCompletion);
 
     // How many days only makes sense after completion.
-    private static Fields<PaymentStage> Begin(string name, out Slot<string> id, out Slot<PaymentDue> due, out Slot<int> days) => new Fields<PaymentStage>(name)
+    private static Fields<PaymentStage> Begin(string name, out Slot<string> id, out Slot<PaymentDue> due, out Slot<int> days) =>
+        new Fields<PaymentStage>(name)
         .With("id", Scalars.Text, stage => stage.Id, out id)
-        .MaybeOf("name", Scalars.Text, stage => Said.Name(stage.Name, stage.Id, stage, one => one with { Name = one.Name }), (stage, name) => stage with { Name = name })
+        .MaybeOf("name", Scalars.Text, stage => Said.Name(stage.Name, stage.Id, stage, one => one with { Name = one.Name }), (stage,
+            name) => stage with { Name = name })
         .With("due", Due, stage => stage.Due, out due)
         .WithOr("days", Scalars.Count, stage => stage.Days, 0, out days);
 }

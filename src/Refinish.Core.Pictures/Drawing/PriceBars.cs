@@ -29,7 +29,8 @@ internal static class PriceBars
         chart.Draw(page, (steps.Count * row) + 26);
     }
 
-    private static void Bars(Sheet sheet, Func<double, double, ScreenPoint> at, IReadOnlyList<PriceStep> steps, Func<decimal, string> text, double least,
+    private static void Bars(Sheet sheet, Func<double, double, ScreenPoint> at, IReadOnlyList<PriceStep> steps, Func<decimal, string> text,
+        double least,
         double most, double? names)
     {
         bool narrow = names is null;
@@ -63,7 +64,8 @@ internal static class PriceBars
                 double start = at(0, 0).X;
                 double end = at(most, 0).X;
                 double room = end - start - TextWidths.Of(amount, Page.Normal, step.IsSum) - 8;
-                sheet.Text(start, from.Y + 11, TextWidths.Shortened(step.Name, Page.Normal, room, step.IsSum), Ink.Line, Page.Normal, bold: step.IsSum);
+                sheet.Text(start, from.Y + 11, TextWidths.Shortened(step.Name, Page.Normal, room, step.IsSum), Ink.Line, Page.Normal,
+                    bold: step.IsSum);
                 sheet.Text(end, from.Y + 11, amount, Ink.Line, Page.Normal, HorizontalAlignment.Right, bold: step.IsSum);
                 continue;
             }
@@ -73,7 +75,8 @@ internal static class PriceBars
                 sheet.Line(to.X, top + height, to.X, to.Y + 4, Ink.Note);
             }
 
-            sheet.Text(at(least, 0).X - 8, (from.Y + to.Y) / 2, TextWidths.Shortened(step.Name, Page.Normal, names!.Value, step.IsSum), Ink.Line, Page.Normal,
+            sheet.Text(at(least, 0).X - 8, (from.Y + to.Y) / 2, TextWidths.Shortened(step.Name, Page.Normal, names!.Value, step.IsSum),
+                Ink.Line, Page.Normal,
                 HorizontalAlignment.Right, bold: step.IsSum);
             sheet.Text(left + width + 6, top + (height / 2), amount, Ink.Line, Page.Normal, bold: step.IsSum);
         }

@@ -46,7 +46,8 @@ public sealed class AlternativePlan
     public int? DaysDifference => DaysOutOfUse - Quoted.Handover?.DaysOutOfUse;
 
     /// <summary>Difference of the visits; <see langword="null"/> without both schedules.</summary>
-    public int? TripsDifference => (Plan?.Schedule is { IsPossible: true } other ? other.Trips : null) - (Quoted.Schedule is { IsPossible: true } own ? own.Trips : (int?)null);
+    public int? TripsDifference => (Plan?.Schedule is { IsPossible: true } other ? other.Trips
+        : null) - (Quoted.Schedule is { IsPossible: true } own ? own.Trips : (int?)null);
 
     /// <summary>The fixtures of both, in the order of the job; empty without both quotes.</summary>
     public IReadOnlyList<QuotedDifference> Fixtures => field ??= Quoted.Quote is CustomerQuote own && Quote is CustomerQuote other
@@ -59,10 +60,12 @@ public sealed class AlternativePlan
     /// <returns>Text such as <c>without the sink: 812.30 USD, -120.00</c>.</returns>
     public override string ToString() => Alternative.Name + ": " + (Quote is not CustomerQuote quote
         ? "no quote. " + string.Join(" ", Objections.Select(objection => objection.ToString()))
-        : quote.Currency.Text(quote.Total) + (TotalDifference is decimal difference ? ", " + (difference > 0 ? "+" : string.Empty) + quote.Currency.Number(difference) : string.Empty));
+        : quote.Currency.Text(quote.Total) + (TotalDifference is decimal difference ? ", " + (difference > 0 ? "+" : string.Empty)
+            + quote.Currency.Number(difference) : string.Empty));
 
     internal static PlanObjection Misfit(JobAlternative alternative, (string Fixture, string Sentence) misfit) =>
-        new(ObjectionKind.Input, alternative.Id, misfit.Fixture.Length == 0 ? "alternative" : "alternative/" + misfit.Fixture, misfit.Sentence);
+        new(ObjectionKind.Input, alternative.Id, misfit.Fixture.Length == 0 ? "alternative" : "alternative/" + misfit.Fixture,
+            misfit.Sentence);
 
     private static QuotedFixture? Find(CustomerQuote quote, string id) => quote.Fixtures.FirstOrDefault(fixture => fixture.Id == id);
 }

@@ -6,13 +6,18 @@ using Refinish.Estimating;
 namespace Refinish.Jobs;
 
 /// <summary>
-/// A quote as the customer reads it: price by fixture with its options under it, what was added for the job, discount, each tax, total, payments,
-/// validity, and from a plan the days out of use, conditions, warranty and cautions. It shows no labour, no materials, no rates and no cost.
+/// A quote as the customer reads it: price by fixture with its options under it, what was added for the job, discount, each tax, total,
+/// payments,
+/// validity, and from a plan the days out of use, conditions, warranty and cautions. It shows no labour, no materials, no rates and no
+/// cost.
 /// </summary>
 /// <remarks>
-/// Σ items = subtotal; subtotal − discount = net; net + Σ taxes = total; total + cash rounding = payable; Σ payments = payable; all exactly.
-/// Options and extras have the prices of their lines. Everything else is divided over the fixtures: each bears its own cost and a part of what is shared
-/// by coated area, at one margin (<see cref="PriceByFixture"/>). Discount and taxes are divided over the items that they apply to, so that with tax
+/// Σ items = subtotal; subtotal − discount = net; net + Σ taxes = total; total + cash rounding = payable; Σ payments = payable; all
+/// exactly.
+/// Options and extras have the prices of their lines. Everything else is divided over the fixtures: each bears its own cost and a part of
+/// what is shared
+/// by coated area, at one margin (<see cref="PriceByFixture"/>). Discount and taxes are divided over the items that they apply to, so that
+/// with tax
 /// too Σ items = total. Amounts do not depend on the order in which fixtures are listed; a share is no stand-alone price.
 /// </remarks>
 public sealed class CustomerQuote
@@ -20,12 +25,14 @@ public sealed class CustomerQuote
     private readonly QuoteDivision division;
 
     /// <summary>Makes a quote from its parts, without what a plan adds.</summary>
-    /// <param name="price">An estimate that is complete, made with the discount, the exemption and the margin of <paramref name="terms"/>.</param>
+    /// <param name="price">An estimate that is complete, made with the discount, the exemption and the margin of
+    /// <paramref name="terms"/>.</param>
     /// <param name="fixtures">The fixtures, at least one: those that the estimate's lines name, and those that only share.</param>
     /// <param name="terms">What is agreed.</param>
     /// <exception cref="ArgumentNullException">An argument is missing.</exception>
     /// <exception cref="ArgumentException">
-    /// The estimate is not complete, or was made with other terms, or names a fixture that is not listed; the list is empty or holds a fixture twice;
+    /// The estimate is not complete, or was made with other terms, or names a fixture that is not listed; the list is empty or holds a
+    /// fixture twice;
     /// or the stages of payment do not fit the total.
     /// </exception>
     public CustomerQuote(PriceEstimate price, IReadOnlyList<FixtureArea> fixtures, QuoteTerms terms)
@@ -39,14 +46,17 @@ public sealed class CustomerQuote
         }
 
         EstimateRequest request = price.Request;
-        if (!Equals(request.Discount, terms.Discount) || !Equals(request.Exemption, terms.Exemption) || request.HoldMargin != terms.HoldMargin)
+        if (!Equals(request.Discount, terms.Discount) || !Equals(request.Exemption, terms.Exemption)
+            || request.HoldMargin != terms.HoldMargin)
         {
             throw new ArgumentException("terms has another discount, exemption or margin than the estimate was made with.", nameof(terms));
         }
 
-        if (price.Lines.FirstOrDefault(line => line.Fixture is not null && listed.All(fixture => fixture.Id != line.Fixture)) is EstimateLine strange)
+        if (price.Lines.FirstOrDefault(line => line.Fixture is not null && listed.All(fixture =>
+            fixture.Id != line.Fixture)) is EstimateLine strange)
         {
-            throw new ArgumentException("fixtures does not hold '" + strange.Fixture + "', which the line " + strange.Id + " names.", nameof(fixtures));
+            throw new ArgumentException("fixtures does not hold '" + strange.Fixture + "', which the line " + strange.Id + " names.",
+                nameof(fixtures));
         }
 
         Price = price;
@@ -62,7 +72,8 @@ public sealed class CustomerQuote
     }
 
     internal CustomerQuote(JobPlan plan)
-        : this(plan.Price!, [.. plan.Planned.Select(procedure => new FixtureArea(procedure.Fixture.Id, procedure.Fixture.Name, procedure.CoatedArea))], plan.Job.Terms)
+        : this(plan.Price!, [.. plan.Planned.Select(procedure => new FixtureArea(procedure.Fixture.Id, procedure.Fixture.Name,
+            procedure.CoatedArea))], plan.Job.Terms)
     {
         Name = plan.Job.Name;
         Handover = plan.Handover;
@@ -85,7 +96,8 @@ public sealed class CustomerQuote
     /// <summary>The fixtures in the order of the job, each with its options and extras.</summary>
     public IReadOnlyList<QuotedFixture> Fixtures => division.Fixtures;
 
-    /// <summary>What was added for the job as a whole, by id: allowances, other trades, hired equipment, options of no one fixture.</summary>
+    /// <summary>What was added for the job as a whole, by id: allowances, other trades, hired equipment, options of no one
+    /// fixture.</summary>
     public IReadOnlyList<QuoteItem> ForTheJob => division.ForTheJob;
 
     /// <summary>Every item: each fixture, what is under it, and what concerns the job as a whole.</summary>
@@ -122,7 +134,8 @@ public sealed class CustomerQuote
     public IReadOnlyList<QuotePayment> Payments => Schedule.Payments;
 
     /// <summary>
-    /// What is asked for before the work has begun, against <see cref="Shop.DepositLimit"/>; <see langword="null"/> without a plan, a limit or stages.
+    /// What is asked for before the work has begun, against <see cref="Shop.DepositLimit"/>; <see langword="null"/> without a plan, a
+    /// limit or stages.
     /// </summary>
     public LimitComparison? Deposit { get; }
 
@@ -146,7 +159,8 @@ public sealed class CustomerQuote
     /// <returns>Lines that end in a line feed.</returns>
     public string ToText(DisplayUnits system) => QuoteText.Of(this, system);
 
-    /// <summary>How the price is divided over the fixtures, and how items make up the total and the total the payments. For the shop: it tells costs.</summary>
+    /// <summary>How the price is divided over the fixtures, and how items make up the total and the total the payments. For the shop: it
+    /// tells costs.</summary>
     /// <returns>The derivation.</returns>
     public Workings Workings()
     {
@@ -154,13 +168,17 @@ public sealed class CustomerQuote
         Source sum = Source.Derived("sum of the items");
         Expression Amount(string symbol, decimal amount) => Expression.Quantity(symbol, (double)amount, money);
         WorkingStep subtotal = new(
-            "subtotal", "S", Expression.Sum(Items.Select((item, i) => Amount("p_" + Figures.Fixed(i + 1, 0), item.Price))), (double)Subtotal, money, sum);
-        WorkingStep net = new("net price after discount", "N", subtotal.Result() - Amount("D", Discount), (double)Net, money, Source.Supplied("discount agreed"));
+            "subtotal", "S", Expression.Sum(Items.Select((item, i) => Amount("p_" + Figures.Fixed(i + 1, 0), item.Price))),
+                (double)Subtotal, money, sum);
+        WorkingStep net = new("net price after discount", "N", subtotal.Result() - Amount("D", Discount), (double)Net, money,
+            Source.Supplied("discount agreed"));
         WorkingStep total = new(
-            "total with tax", "T", net.Result() + Expression.Sum([Amount("X_0", 0), .. Taxes.Select(tax => Amount("X_" + tax.Rate.Code, tax.Amount))]), (double)Total, money,
+            "total with tax", "T", net.Result() + Expression.Sum([Amount("X_0", 0), .. Taxes.Select(tax => Amount("X_" + tax.Rate.Code,
+                tax.Amount))]), (double)Total, money,
             Source.Supplied("taxes of the price book"));
         WorkingStep items = new(
-            "total of the items with tax", "T_i", Expression.Sum(Items.Select((item, i) => Amount("g_" + Figures.Fixed(i + 1, 0), item.WithTax))), (double)Total, money, sum);
+            "total of the items with tax", "T_i", Expression.Sum(Items.Select((item, i) => Amount("g_" + Figures.Fixed(i + 1, 0),
+                item.WithTax))), (double)Total, money, sum);
         return new Workings("Quote for the customer", [subtotal, net, total, items], [division.ByFixture.Workings(), Schedule.Workings()]);
     }
 

@@ -5,7 +5,8 @@ using UnitsNet;
 namespace Refinish.Jobs;
 
 /// <summary>
-/// The most that may be asked for before the work has begun, as the shop states it for the place where it works: a share of the total with tax, an
+/// The most that may be asked for before the work has begun, as the shop states it for the place where it works: a share of the total with
+/// tax, an
 /// amount, or the lesser of both. Whether a law applies to a job is for the shop and its adviser.
 /// </summary>
 /// <example><code>
@@ -44,7 +45,8 @@ public sealed record DepositLimit
     public Source Source { get; }
 
     /// <summary>
-    /// The last moment whose payments count; the start of the work unless given, since nothing is done by then. Payments that fall due later do not
+    /// The last moment whose payments count; the start of the work unless given, since nothing is done by then. Payments that fall due
+    /// later do not
     /// count.
     /// </summary>
     /// <exception cref="ArgumentOutOfRangeException">Not a named value.</exception>

@@ -5,7 +5,8 @@ using System.Linq;
 namespace Refinish.Jobs;
 
 /// <summary>
-/// Another way to do a job, to be priced beside it: some fixtures with another colour, system or options, or some left out. What it does not name
+/// Another way to do a job, to be priced beside it: some fixtures with another colour, system or options, or some left out. What it does
+/// not name
 /// stays as in the job.
 /// </summary>
 /// <example><code>
@@ -45,7 +46,8 @@ public sealed record JobAlternative
     public IReadOnlyList<string> LeftOut
     {
         get;
-        init => field = Unique.Ids(new ValueList<string>(Guard.List(value, nameof(LeftOut)).Select(id => Guard.Id(id, nameof(LeftOut)))), id => id, nameof(LeftOut));
+        init => field = Unique.Ids(new ValueList<string>(Guard.List(value, nameof(LeftOut)).Select(id => Guard.Id(id, nameof(LeftOut)))),
+            id => id, nameof(LeftOut));
     }
     = ValueList<string>.Empty;
 
@@ -64,7 +66,8 @@ public sealed record JobAlternative
 
         return job with
         {
-            Fixtures = [.. job.Fixtures.Where(fixture => !LeftOut.Contains(fixture.Id)).Select(fixture => Fixtures.FirstOrDefault(one => one.Id == fixture.Id) ?? fixture)],
+            Fixtures = [.. job.Fixtures.Where(fixture => !LeftOut.Contains(fixture.Id)).Select(fixture => Fixtures.FirstOrDefault(one =>
+                one.Id == fixture.Id) ?? fixture)],
             Extras = [.. job.Extras.Where(extra => extra.Fixture is null || !LeftOut.Contains(extra.Fixture))],
             Alternatives = [],
         };
@@ -77,12 +80,14 @@ public sealed record JobAlternative
     /// <summary>What of it does not fit a job, by fixture; without one where it is the whole.</summary>
     internal IEnumerable<(string Fixture, string Sentence)> Misfits(Job job)
     {
-        foreach (string id in Fixtures.Select(fixture => fixture.Id).Concat(LeftOut).Where(id => job.Fixtures.All(fixture => fixture.Id != id)).Distinct())
+        foreach (string id in Fixtures.Select(fixture => fixture.Id).Concat(LeftOut).Where(id => job.Fixtures.All(fixture =>
+            fixture.Id != id)).Distinct())
         {
             yield return (id, "The alternative '" + Id + "' names the fixture '" + id + "', which the job does not have.");
         }
 
-        foreach (string id in Fixtures.Select(fixture => fixture.Id).Where(id => LeftOut.Contains(id) && job.Fixtures.Any(fixture => fixture.Id == id)))
+        foreach (string id in Fixtures.Select(fixture => fixture.Id).Where(id => LeftOut.Contains(id) && job.Fixtures.Any(fixture =>
+            fixture.Id == id)))
         {
             yield return (id, "The alternative '" + Id + "' leaves the fixture '" + id + "' out and changes it too.");
         }

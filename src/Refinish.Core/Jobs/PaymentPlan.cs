@@ -7,8 +7,10 @@ namespace Refinish.Jobs;
 
 /// <summary>A total with tax, paid in stages: each a multiple of the coin, none negative, together exactly what is to be paid.</summary>
 /// <remarks>
-/// A stage by share is its share of the total, rounded down to a coin, so that no stage asks for more than its share; the last stage takes the rest.
-/// A coin is the cash step, or the smallest amount of the currency where there is none. Amounts that are no multiple of it, or stages that ask for
+/// A stage by share is its share of the total, rounded down to a coin, so that no stage asks for more than its share; the last stage takes
+/// the rest.
+/// A coin is the cash step, or the smallest amount of the currency where there is none. Amounts that are no multiple of it, or stages that
+/// ask for
 /// more than the total, are <see cref="Faults"/>; then there are no payments.
 /// </remarks>
 /// <example><code>
@@ -74,7 +76,8 @@ public sealed record PaymentPlan
     public LimitComparison Against(DepositLimit limit)
     {
         Guard.NotNull(limit, nameof(limit));
-        decimal? asked = Payments.Count == 0 ? null : Payments.Where(payment => payment.Stage.Due <= limit.Until).Sum(payment => payment.Amount);
+        decimal? asked = Payments.Count == 0 ? null : Payments.Where(payment => payment.Stage.Due <= limit.Until).Sum(payment =>
+            payment.Amount);
         return new LimitComparison(
             limit.Until switch
             {
@@ -99,7 +102,8 @@ public sealed record PaymentPlan
         Expression total = Expression.Quantity("T", (double)Total, money);
         Expression coin = Expression.Quantity("s", (double)Coin, money);
         WorkingStep payable = new(
-            "to be paid, in whole coins", "T_p", CashStep == 0 ? total : Expression.Floor((total / coin) + 0.5 + (double)Hair) * coin, (double)Payable, money,
+            "to be paid, in whole coins", "T_p", CashStep == 0 ? total : Expression.Floor((total / coin) + 0.5 + (double)Hair) * coin,
+                (double)Payable, money,
             Source.Derived("the total rounded to the coin, halves up"));
         List<WorkingStep> steps = [payable];
         Expression left = payable.Result();
@@ -108,7 +112,8 @@ public sealed record PaymentPlan
             PaymentStage stage = Payments[i].Stage;
             string symbol = "p_" + Figures.Fixed(i + 1, 0);
             Expression formula = stage.Fraction is decimal share
-                ? Expression.Min(left, Expression.Floor((Expression.Quantity("q", (double)share, Measure.Percent) * total / coin) + (double)Hair) * coin)
+                ? Expression.Min(left, Expression.Floor((Expression.Quantity("q", (double)share, Measure.Percent) * total / coin)
+                    + (double)Hair) * coin)
                 : stage.Amount is decimal amount ? Expression.Quantity("a", (double)amount, money) : Expression.Round(left, Currency);
             WorkingStep step = new(stage.Name, symbol, formula, (double)Payments[i].Amount, money, Source.Supplied("terms of the quote"));
             steps.Add(step);
@@ -142,7 +147,8 @@ public sealed record PaymentPlan
                 if (amount % Coin != 0)
                 {
                     faults.Add(new PaymentFault(stage.Id, nameof(PaymentStage.Amount),
-                        "Amount of the payment '" + stage.Id + "' is " + Plain(amount) + " " + Currency.Code + "; allowed: multiples of " + Plain(Coin) + "."));
+                        "Amount of the payment '" + stage.Id + "' is " + Plain(amount) + " " + Currency.Code + "; allowed: multiples of "
+                            + Plain(Coin) + "."));
                 }
 
                 if (amount > left)

@@ -3,8 +3,10 @@ using System.Linq;
 
 namespace Refinish.Jobs;
 
-/// <summary>A plan and the alternatives of its job, side by side. Each alternative is planned anew, which takes about as long as the plan.</summary>
-/// <remarks>An alternative is planned by itself: its price does not depend on the others or on their order, and one that changes nothing costs the same.</remarks>
+/// <summary>A plan and the alternatives of its job, side by side. Each alternative is planned anew, which takes about as long as the
+/// plan.</summary>
+/// <remarks>An alternative is planned by itself: its price does not depend on the others or on their order, and one that changes nothing
+/// costs the same.</remarks>
 public sealed class QuoteAlternatives
 {
     /// <summary>Plans the alternatives of a job.</summary>
@@ -32,5 +34,6 @@ public sealed class QuoteAlternatives
 
     /// <summary>The quote and the alternatives, one a line.</summary>
     /// <returns>Lines of text.</returns>
-    public override string ToString() => string.Join("\n", new[] { Quote?.ToString() ?? Plan.ToString() }.Concat(Alternatives.Select(one => one.ToString())));
+    public override string ToString() => string.Join("\n", new[] { Quote?.ToString() ?? Plan.ToString() }.Concat(Alternatives.Select(one =>
+        one.ToString())));
 }

@@ -7,7 +7,8 @@ using Refinish.Estimating;
 namespace Refinish.Jobs;
 
 /// <summary>
-/// What is agreed with the customer beside the work: discount, exemption from tax, stages of payment, how long the quote holds. Nothing is agreed
+/// What is agreed with the customer beside the work: discount, exemption from tax, stages of payment, how long the quote holds. Nothing is
+/// agreed
 /// unless given.
 /// </summary>
 /// <example><code>
@@ -46,7 +47,8 @@ public sealed record QuoteTerms
         init => field = value is null ? null : Guard.Named(value, nameof(Revision));
     }
 
-    /// <summary>When the quote is handed out, in the years 1900 to 2200; <see langword="null"/> unless given. Its offset is the clock of the customer.</summary>
+    /// <summary>When the quote is handed out, in the years 1900 to 2200; <see langword="null"/> unless given. Its offset is the clock of
+    /// the customer.</summary>
     /// <exception cref="ArgumentOutOfRangeException">Outside those years.</exception>
     public DateTimeOffset? Issued
     {
@@ -62,7 +64,8 @@ public sealed record QuoteTerms
         }
     }
 
-    /// <summary>For how many days after the day of issue the quote holds, 0 to 3650; <see langword="null"/>, not agreed, unless given.</summary>
+    /// <summary>For how many days after the day of issue the quote holds, 0 to 3650; <see langword="null"/>, not agreed, unless
+    /// given.</summary>
     /// <exception cref="ArgumentOutOfRangeException">Outside the range.</exception>
     public int? ValidFor
     {
@@ -80,10 +83,12 @@ public sealed record QuoteTerms
     public bool HoldMargin { get; init; }
 
     /// <summary>
-    /// The stages of payment in the order in which they fall due; the last takes the rest, and none before it does. Empty, nothing agreed, unless given.
+    /// The stages of payment in the order in which they fall due; the last takes the rest, and none before it does. Empty, nothing agreed,
+    /// unless given.
     /// </summary>
     /// <exception cref="ArgumentException">
-    /// An entry is missing, two have one identity, one falls due before the entry ahead of it, the last is not the rest or another is, or the shares
+    /// An entry is missing, two have one identity, one falls due before the entry ahead of it, the last is not the rest or another is, or
+    /// the shares
     /// are more than the whole.
     /// </exception>
     public IReadOnlyList<PaymentStage> Payments
@@ -101,7 +106,8 @@ public sealed record QuoteTerms
         init => field = Guard.Defined(value, nameof(PricesShown));
     }
 
-    /// <summary>The last day on which the quote holds, on the clock of <see cref="Issued"/>; <see langword="null"/> when day of issue or validity is not agreed.</summary>
+    /// <summary>The last day on which the quote holds, on the clock of <see cref="Issued"/>; <see langword="null"/> when day of issue or
+    /// validity is not agreed.</summary>
     public DateTime? ValidUntil => Issued is DateTimeOffset issued && ValidFor is int days ? issued.Date.AddDays(days) : null;
 
     /// <summary>Whether the quote holds at an instant: from its issue to the end of its last day.</summary>
@@ -132,7 +138,8 @@ public sealed record QuoteTerms
 
             if (i > 0 && stages[i].IsBefore(stages[i - 1]))
             {
-                throw new ArgumentException(name + " lists '" + stages[i].Id + "', due " + stages[i].When + ", after '" + stages[i - 1].Id + "', due "
+                throw new ArgumentException(name + " lists '" + stages[i].Id + "', due " + stages[i].When + ", after '" + stages[i - 1].Id
+                    + "', due "
                     + stages[i - 1].When + "; allowed: stages in the order in which they fall due.", name);
             }
         }
@@ -141,6 +148,7 @@ public sealed record QuoteTerms
         decimal shares = stages.Sum(stage => stage.Fraction ?? 0);
         return shares <= 1.000000000001m
             ? stages
-            : throw new ArgumentException(name + " asks for shares of " + Measure.Percent.Format((double)shares) + " together; allowed: at most 100 %.", name);
+            : throw new ArgumentException(name + " asks for shares of " + Measure.Percent.Format((double)shares)
+                + " together; allowed: at most 100 %.", name);
     }
 }

@@ -1,7 +1,8 @@
 namespace Refinish.Jobs;
 
 /// <summary>One fixture in a quote and in an alternative to it.</summary>
-/// <remarks>The part that a fixture bears of shared costs moves when another fixture changes; so a fixture that is the same in both may differ in price.</remarks>
+/// <remarks>The part that a fixture bears of shared costs moves when another fixture changes; so a fixture that is the same in both may
+/// differ in price.</remarks>
 public sealed record QuotedDifference
 {
     internal QuotedDifference(QuotedFixture? quoted, QuotedFixture? alternative)
@@ -30,5 +31,6 @@ public sealed record QuotedDifference
 
     /// <summary>Name and difference with tax.</summary>
     /// <returns>One line of text.</returns>
-    public override string ToString() => Name + ": " + (WithTax > 0 ? "+" : string.Empty) + WithTax.ToString(System.Globalization.CultureInfo.InvariantCulture);
+    public override string ToString() => Name + ": " + (WithTax > 0 ? "+" : string.Empty)
+        + WithTax.ToString(System.Globalization.CultureInfo.InvariantCulture);
 }

@@ -36,7 +36,7 @@ public class MaterialPriceTests
         Assert.Equal(15m, new KitPurchase(Area.FromSquareMeters(40), film).Cost);   // 16 loose
         Assert.True(sixty.IsProvenCheapest);
         Assert.Equal(18m, sixty.LeastPossible, 9);   // 60 × 15 / 50
-        Numbers.HoldsToKernel(sixty.Workings("USD"));
+        Numbers.HoldsToKernel(sixty.Workings(Currency.Of("USD")));
     }
 
     [Fact]
@@ -49,7 +49,7 @@ public class MaterialPriceTests
         Assert.Equal([("each", 3m, LineUnit.Each), ("10-each", 1m, LineUnit.Kit)], purchase.Lines.Select(line => (line.Key, line.Quantity, line.Unit)));
         Assert.Equal(0.5, purchase.LeftOver.Pieces!.Value, 9);
         Assert.Equal("disc, by the piece", purchase.Lines[0].Description);
-        Numbers.HoldsToKernel(purchase.Workings("EUR"));
+        Numbers.HoldsToKernel(purchase.Workings(Currency.Of("EUR")));
     }
 
     [Fact]
@@ -62,11 +62,11 @@ public class MaterialPriceTests
         Assert.Equal(7.20m, loose.Cost);
         Assert.Equal((0.8m, LineUnit.Kilogram), (loose.Lines[0].Quantity, loose.Lines[0].Unit));
         Assert.Equal(500, loose.Bought.In(LineUnit.Millilitre), 6);
-        Numbers.HoldsToKernel(loose.Workings("USD"));
+        Numbers.HoldsToKernel(loose.Workings(Currency.Of("USD")));
         KitPurchase bag = new(grout, [byMass[0]]);
         Assert.Equal("5000-g", Assert.Single(bag.Lines).Key);
         Assert.Equal(5000 / 1.6 - 500, bag.LeftOver.In(LineUnit.Millilitre), 6);
-        Numbers.HoldsToKernel(bag.Workings("USD"));
+        Numbers.HoldsToKernel(bag.Workings(Currency.Of("USD")));
         MaterialNeed heavy = new("epoxy", "epoxy", Mass.FromKilograms(2.4)) { Density = Density.FromGramsPerMilliliter(1.2) };
         Assert.Equal(14m, new KitPurchase(heavy, [new("epoxy", Volume.FromLiters(1), 7m)]).Cost);
 
@@ -79,7 +79,7 @@ public class MaterialPriceTests
     public void What_cannot_be_bought_is_a_gap()
     {
         PriceEstimate Of(MaterialNeed need, params MaterialPrice[] prices) => new(
-            new PriceBook { Currency = "USD", DisposalPerJob = 0m, TravelPerTrip = 0m, Materials = prices },
+            new PriceBook { Currency = Currency.Of("USD"), DisposalPerJob = 0m, TravelPerTrip = 0m, Materials = prices },
             new EstimateRequest { Labour = new LabourEstimate([]), Materials = [need], Fixtures = 0 });
         MaterialPrice bag = new("grout", Mass.FromKilograms(5), 30m);
         MaterialNeed volume = new("grout", "grout", Volume.FromMilliliters(500));
@@ -98,7 +98,7 @@ public class MaterialPriceTests
 
         // Where one item is needed by area and by length, each is priced, or is a gap of its own.
         PriceEstimate two = new(
-            new PriceBook { Currency = "USD", DisposalPerJob = 0m, TravelPerTrip = 0m, Materials = [MaterialPrice.Loose("film", LineUnit.Each, 1m)] },
+            new PriceBook { Currency = Currency.Of("USD"), DisposalPerJob = 0m, TravelPerTrip = 0m, Materials = [MaterialPrice.Loose("film", LineUnit.Each, 1m)] },
             new EstimateRequest
             {
                 Labour = new LabourEstimate([]), Fixtures = 0,
@@ -116,7 +116,7 @@ public class MaterialPriceTests
         foreach (MaterialNeed[] needs in new[] { new[] { volume, mass }, [mass, volume] })
         {
             PriceEstimate estimate = new(
-                new PriceBook { Currency = "USD", DisposalPerJob = 0m, TravelPerTrip = 0m, Materials = [new("grout", Volume.FromLiters(1), 12m)] },
+                new PriceBook { Currency = Currency.Of("USD"), DisposalPerJob = 0m, TravelPerTrip = 0m, Materials = [new("grout", Volume.FromLiters(1), 12m)] },
                 new EstimateRequest { Labour = new LabourEstimate([]), Materials = needs, Fixtures = 0 });
             Assert.Equal(12m, estimate.Cost);
             Assert.Equal(600, Assert.Single(estimate.Purchases).Need.In(LineUnit.Millilitre), 6);

@@ -25,6 +25,15 @@ public class ObjectionTests
         [ObjectionKind.FixtureLeftOut] = (
             () => With(fixture => fixture with { Survey = fixture.Survey with { Defects = [new Perforation(Length.FromMillimeters(12))] } }),
             "FixtureLeftOut/tub", "tub", "structural repair first"),
+        [ObjectionKind.Payment] = (
+            () => Job with
+            {
+                Terms = new QuoteTerms
+                {
+                    Payments = [PaymentStage.OfAmount("deposit", PaymentDue.OnAcceptance, 99_999m), PaymentStage.OfRest("rest", PaymentDue.OnCompletion)],
+                },
+            },
+            "Payment/deposit", "deposit", "99999 USD; allowed: at most "),
         [ObjectionKind.Order] = (() => Job with { Changes = [OperationChange.Move("bath/mask", "bath/set-up")] },
             "Order/bath/mask/bath/clear", "bath/mask", "Move it behind them."),
         [ObjectionKind.SprayWindow] = (

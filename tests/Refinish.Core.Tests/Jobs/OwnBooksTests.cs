@@ -41,8 +41,8 @@ public class OwnBooksTests
         Assert.Empty(plan.Objections);
         Assert.Equal(
             [("material/masking-film/square-metre", 18m, 6.30m), ("material/tape/20-m", 2m, 5.80m), ("material/disc/each", 5m, 4.00m)],
-            plan.Price!.CostLines.Where(line => own.Any(price => line.Id.StartsWith("material/" + price.Item + "/", StringComparison.Ordinal)))
-                .Select(line => (line.Id, line.Quantity, line.Amount)));
+            plan.Price!.Lines.Where(line => own.Any(price => line.Id.StartsWith("material/" + price.Item + "/", StringComparison.Ordinal)))
+                .Select(line => (line.Id, line.Quantity, line.Cost)));
     }
 
     [Fact]
@@ -78,17 +78,17 @@ public class OwnBooksTests
         OvertimeRule rule = new() { Daily = [new(TimeSpan.FromHours(4), 1.5m)], Source = Source.Invented("for a test") };
         JobPlan plain = House.Plan();
         JobPlan plan = (House with { Shop = House.Shop with { Overtime = rule } }).Plan();
-        EstimateLine[] lines = [.. plan.Price!.CostLines.Where(line => line.Id.StartsWith("paid-time/overtime", StringComparison.Ordinal))];
+        EstimateLine[] lines = [.. plan.Price!.Lines.Where(line => line.Item == "overtime")];
         Assert.NotEmpty(lines);
         Assert.All(lines, line => Assert.Equal((LineCategory.Labour, 33.8m), (line.Category, line.Rate)));
         foreach (IGrouping<string, PersonVisit> person in plan.Schedule!.Visits.GroupBy(visit => visit.Worker))
         {
             double beyond = person.GroupBy(visit => visit.Arrives.Date).Sum(day => Math.Max(0, day.Sum(visit => visit.Paid.TotalHours + 1.125) - 4));
-            decimal charged = lines.Where(line => line.Id == "paid-time/overtime/" + person.Key).Sum(line => line.Quantity);
+            decimal charged = lines.Where(line => line.Worker == person.Key).Sum(line => line.Quantity);
             Assert.InRange(charged - (decimal)(beyond / 2), -0.005m, 0.005m);
         }
 
-        Assert.Equal(lines.Sum(line => line.Amount), plan.Price.Cost - plain.Price!.Cost);
+        Assert.Equal(lines.Sum(line => line.Cost), plan.Price.Cost - plain.Price!.Cost);
         Assert.Equal(plan.Costs!.Overtime.Premiums.Count, lines.Length);
         foreach (OvertimeHours person in plan.Costs.Overtime.People)
         {

@@ -6,8 +6,10 @@ using Refinish.Estimating;
 namespace Refinish.Jobs;
 
 /// <summary>
-/// The lines of an estimate as a customer reads them: options and extras keep their prices; all other prices together are divided over the fixtures by
-/// their own cost and by coated area. Discount and taxes are divided over what they apply to. Every division is in whole minor units, in the order of
+/// The lines of an estimate as a customer reads them: options and extras keep their prices; all other prices together are divided over the
+/// fixtures by
+/// their own cost and by coated area. Discount and taxes are divided over what they apply to. Every division is in whole minor units, in
+/// the order of
 /// ids, so that it does not depend on the order in which fixtures are listed.
 /// </summary>
 internal sealed class QuoteDivision
@@ -32,9 +34,11 @@ internal sealed class QuoteDivision
         beside.Sort(static (one, other) => Order(one, other));
         FixtureCost[] own =
         [
-            .. fixtures.Select(fixture => new FixtureCost(fixture.Id, fixture.Name, Direct.Sum(line => line.Cost * Part(line, fixture.Id)), fixture.SquareMeters)),
+            .. fixtures.Select(fixture => new FixtureCost(fixture.Id, fixture.Name, Direct.Sum(line => line.Cost * Part(line, fixture.Id)),
+                fixture.SquareMeters)),
         ];
-        ByFixture = new PriceByFixture(work.Sum(line => line.Price), own, Direct.Sum(line => line.Cost * SharedPart(line)), price.Book.Currency);
+        ByFixture = new PriceByFixture(work.Sum(line => line.Price), own, Direct.Sum(line => line.Cost * SharedPart(line)),
+            price.Book.Currency);
         Divide(listed);
     }
 
@@ -61,7 +65,8 @@ internal sealed class QuoteDivision
     private static QuoteItem Item(EstimateLine line)
     {
         bool isOption = line.Category == LineCategory.Option;
-        return new QuoteItem(line.Id, isOption ? QuoteItemKind.Option : QuoteItemKind.Extra, line.Code, line.Description, line.Quantity, line.Unit)
+        return new QuoteItem(line.Id, isOption ? QuoteItemKind.Option : QuoteItemKind.Extra, line.Code, line.Description, line.Quantity,
+            line.Unit)
         {
             Fixture = line.Fixture,
             Room = line.Room,
@@ -74,7 +79,8 @@ internal sealed class QuoteDivision
     private IEnumerable<EstimateLine> Direct => work.Where(line => line.Category is not (LineCategory.Overhead or LineCategory.Warranty));
 
     // Consumables are reckoned for each fixture.
-    private decimal Part(EstimateLine line, string fixture) => line.Item == Consumables ? 1m / fixtures.Length : line.Fixture == fixture ? 1 : 0;
+    private decimal Part(EstimateLine line, string fixture) => line.Item == Consumables ? 1m / fixtures.Length : line.Fixture == fixture
+        ? 1 : 0;
 
     private static decimal SharedPart(EstimateLine line) => line.Item == Consumables || line.Fixture is not null ? 0 : 1;
 
@@ -82,7 +88,8 @@ internal sealed class QuoteDivision
     {
         QuoteItem[] items =
         [
-            .. fixtures.Select((fixture, i) => new QuoteItem("fixture/" + fixture.Id, QuoteItemKind.Fixture, fixture.Id, fixture.Name, 1, LineUnit.Fixture)
+            .. fixtures.Select((fixture, i) => new QuoteItem("fixture/" + fixture.Id, QuoteItemKind.Fixture, fixture.Id, fixture.Name, 1,
+                LineUnit.Fixture)
             {
                 Fixture = fixture.Id,
                 Price = ByFixture.Parts[i].Amount,

@@ -128,7 +128,8 @@ internal sealed class QuoteText
 
         foreach (FixtureHandover fixture in handover.Fixtures)
         {
-            Line(fixture.Procedure.Fixture.Name + ": out of use from " + Clock(fixture.Begun) + "; water may run from " + Clock(fixture.WaterFrom) + ", not before");
+            Line(fixture.Procedure.Fixture.Name + ": out of use from " + Clock(fixture.Begun) + "; water may run from "
+                + Clock(fixture.WaterFrom) + ", not before");
         }
 
         Line("Warranty of " + quote.Warranty + ", until " + handover.WarrantyUntil.ToString("yyyy-MM-dd", CultureInfo.InvariantCulture)
