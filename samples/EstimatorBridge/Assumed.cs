@@ -57,7 +57,10 @@ internal static class Assumed
             TargetMargin = new Margin(Ratio.FromPercent(38)),
             Taxes =
             [
-                new("goods", "tax on goods (invented)", Ratio.FromPercent(20)) { Categories = [LineCategory.Material, LineCategory.Consumables, LineCategory.Option] },
+                new("goods", "tax on goods (invented)", Ratio.FromPercent(20))
+                {
+                    Categories = [LineCategory.Material, LineCategory.Consumables, LineCategory.Option],
+                },
                 new("work", "reduced tax on work (invented)", Ratio.FromPercent(10)) { Categories = [LineCategory.Labour] },
             ],
 

@@ -10,8 +10,8 @@ internal sealed record ExportLine(string Item, string Description)
 {
     private static readonly string[] Columns =
     [
-        "row", "key", "item", "category", "quantity", "unit", "unit cost", "cost", "price", "currency", "taxes", "hazards", "room", "fixture",
-        "description",
+        "row", "key", "item", "category", "quantity", "unit", "unit cost", "cost", "price", "currency", "taxes", "hazards", "room",
+        "fixture", "description",
     ];
 
     /// <summary>Line of the takeoff; 0 for what belongs to all.</summary>
@@ -50,7 +50,8 @@ internal sealed record ExportLine(string Item, string Description)
         csv,
         [
             Row.ToString(CultureInfo.InvariantCulture), Plain(Key), Plain(Item), Category, Number(Quantity), Plain(Unit), Number(UnitCost),
-            Number(Cost), Number(Price), Assumed.Shop.Prices.Currency.Code, Plain(Taxes), Hazards, Plain(Room), Plain(Fixture), Plain(Description),
+            Number(Cost), Number(Price), Assumed.Shop.Prices.Currency.Code, Plain(Taxes), Hazards, Plain(Room),
+            Plain(Fixture), Plain(Description),
         ]);
 
     // A spreadsheet takes a cell for a formula that begins with one of these; an apostrophe before it makes it text. Control characters

@@ -39,7 +39,8 @@ internal sealed record Answer(
             [.. quote.InTheWay(DisplayUnits.Si)],
             [.. plan.Conditions.Select(condition =>
                 new Condition(condition.Id, condition.About, condition.Sentence(DisplayUnits.Si), condition.Remedy))],
-            [.. plan.Doubts.Select(doubt => new Doubtful(doubt.Id, doubt.About, doubt.Reading, doubt.Sentence(DisplayUnits.Si), doubt.Remedy))],
+            [.. plan.Doubts.Select(doubt =>
+                new Doubtful(doubt.Id, doubt.About, doubt.Reading, doubt.Sentence(DisplayUnits.Si), doubt.Remedy))],
             [.. plan.Protection.Select(need => need.ToString())],
             [.. plan.Air.Where(room => room.Hardest is not null).Select(room => new Breathing(room.Room.Id, room.Hardest!.InWords()))],
             [.. plan.Cautions.Select(Caution.Of)],
@@ -86,8 +87,8 @@ internal sealed record Answer(
 
     /// <summary>What the customer pays for what: Σ items = subtotal; less discount, with each tax = total; Σ payments = payable.</summary>
     internal sealed record PriceOffered(
-        string Currency, string? Number, IReadOnlyList<Item> Items, decimal Subtotal, decimal Discount, decimal Net, IReadOnlyList<Tax> Taxes,
-        decimal Total, decimal Payable, IReadOnlyList<Payment> Payments, DateTime? ValidUntil)
+        string Currency, string? Number, IReadOnlyList<Item> Items, decimal Subtotal, decimal Discount, decimal Net,
+        IReadOnlyList<Tax> Taxes, decimal Total, decimal Payable, IReadOnlyList<Payment> Payments, DateTime? ValidUntil)
     {
         public static PriceOffered Of(CustomerQuote quote) => new(
             quote.Currency.Code, quote.Terms.Number, [.. quote.Items.Select(Item.Of)], quote.Subtotal, quote.Discount, quote.Net,

@@ -22,7 +22,7 @@ internal static class Problems
         TypedResults.Problem("There is no quote " + id + ".", statusCode: StatusCodes.Status404NotFound, title: "No such quote.");
 
     public static ProblemHttpResult NoPrice(Guid id) =>
-        TypedResults.Problem("Something stands in the way of quote " + id + ".", statusCode: StatusCodes.Status404NotFound, title: "No price.");
+        TypedResults.Problem("Something stands in the way of " + id + ".", statusCode: StatusCodes.Status404NotFound, title: "No price.");
 
     public static ProblemHttpResult NoSuchPicture(string name) =>
         TypedResults.Problem("This quote has no picture " + name + ".", statusCode: StatusCodes.Status404NotFound, title: "No such picture.");

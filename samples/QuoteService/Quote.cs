@@ -13,7 +13,8 @@ namespace Refinish.Samples.QuoteService;
 public sealed record Quote(Guid Id, DateTimeOffset Stored, JobPlan Plan, IReadOnlyList<PlanDifference> Differences)
 {
     /// <summary>
-    /// What the customer is offered; nothing while anything stands in the way, or once the stored results are no longer those of the library.
+    /// What the customer is offered; nothing while anything stands in the way, or once the stored results are no longer those of the
+    /// library.
     /// </summary>
     public CustomerQuote? Offer => Plan.IsPossible && Differences.Count == 0 ? Plan.Quote : null;
 

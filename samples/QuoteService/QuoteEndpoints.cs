@@ -29,7 +29,8 @@ internal static class QuoteEndpoints
         shop.MapGet("/{id:guid}/job", GetJob).WithName("GetJob").WithSummary("The job document that the quote follows from, for the shop.")
             .Produces(StatusCodes.Status200OK, contentType: "application/json").ProducesProblem(StatusCodes.Status401Unauthorized)
             .ProducesProblem(StatusCodes.Status404NotFound);
-        shop.MapGet("/{id:guid}/lines", GetLines).WithName("GetLines").WithSummary("What the quote costs and brings, line by line, for the shop.")
+        shop.MapGet("/{id:guid}/lines", GetLines).WithName("GetLines")
+            .WithSummary("What the quote costs and brings, line by line, for the shop.")
             .ProducesProblem(StatusCodes.Status401Unauthorized).ProducesProblem(StatusCodes.Status404NotFound);
     }
 

@@ -9,8 +9,9 @@ using Microsoft.Extensions.Configuration;
 namespace Refinish.Samples.QuoteService;
 
 /// <summary>
-/// Costs, wages and profit are nobody's business but the shop's: what stands behind this asks for the shop's password (<c>Shop:Password</c> in the
-/// configuration), and without one it is not there. It goes with every request in the clear, so have TLS in front.
+/// Costs, wages and profit are nobody's business but the shop's: what stands behind this asks for the shop's password
+/// (<c>Shop:Password</c> in the configuration), and without one it is not there. It goes with every request in the clear, so have TLS
+/// in front.
 /// </summary>
 internal sealed class ShopOnly(IConfiguration configuration) : IEndpointFilter
 {
@@ -34,7 +35,8 @@ internal sealed class ShopOnly(IConfiguration configuration) : IEndpointFilter
     // Any name will do; the time that the comparison takes tells nothing of the password.
     private static bool Knows(string? authorization, string password)
     {
-        if (!AuthenticationHeaderValue.TryParse(authorization, out AuthenticationHeaderValue? said) || said is not { Scheme: "Basic", Parameter: { } coded })
+        if (!AuthenticationHeaderValue.TryParse(authorization, out AuthenticationHeaderValue? said)
+            || said is not { Scheme: "Basic", Parameter: { } coded })
         {
             return false;
         }
@@ -47,6 +49,8 @@ internal sealed class ShopOnly(IConfiguration configuration) : IEndpointFilter
 
         string words = Encoding.UTF8.GetString(bytes, 0, written);
         return words.IndexOf(':', StringComparison.Ordinal) is >= 0 and int at
-            && CryptographicOperations.FixedTimeEquals(SHA256.HashData(Encoding.UTF8.GetBytes(words[(at + 1)..])), SHA256.HashData(Encoding.UTF8.GetBytes(password)));
+            && CryptographicOperations.FixedTimeEquals(Hash(words[(at + 1)..]), Hash(password));
     }
+
+    private static byte[] Hash(string words) => SHA256.HashData(Encoding.UTF8.GetBytes(words));
 }

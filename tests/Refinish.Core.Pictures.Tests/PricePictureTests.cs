@@ -88,10 +88,12 @@ public class PricePictureTests
         Assert.Contains("labour " + Sum("labour/", "paid-time/", "overtime"), words, StringComparison.Ordinal);
         Assert.Contains("materials " + Sum("material/"), words, StringComparison.Ordinal);
         Assert.Contains("overhead " + Sum("overhead/"), words, StringComparison.Ordinal);
-        Assert.Contains("tax " + (price.Total - price.Net)!.Value.ToString("0.00", CultureInfo.InvariantCulture), words, StringComparison.Ordinal);
+        string tax = (price.Total - price.Net)!.Value.ToString("0.00", CultureInfo.InvariantCulture);
+        Assert.Contains("tax " + tax, words, StringComparison.Ordinal);
 
         // By what the items are called, where the picture goes by category.
-        string Sum(params string[] items) => price.Lines.Where(line => Array.Exists(items, item => line.Item.StartsWith(item, StringComparison.Ordinal)))
+        string Sum(params string[] items) => price.Lines
+            .Where(line => Array.Exists(items, item => line.Item.StartsWith(item, StringComparison.Ordinal)))
             .Sum(line => Math.Round(line.Quantity * line.Rate, 2, MidpointRounding.AwayFromZero))
             .ToString("0.00", CultureInfo.InvariantCulture);
     }
@@ -124,7 +126,8 @@ public class PricePictureTests
     [Fact]
     public void What_the_coins_take_or_give_stands_after_the_total()
     {
-        PriceEstimate estimate = new(Book with { MinimumCharge = 250m, Taxes = [new("sales", "sales tax", Ratio.FromPercent(7.31))], CashStep = 0.05m }, Job);
+        TaxRate sales = new("sales", "sales tax", Ratio.FromPercent(7.31));
+        PriceEstimate estimate = new(Book with { MinimumCharge = 250m, Taxes = [sales], CashStep = 0.05m }, Job);
         SvgFile file = new(new PricePicture(estimate).ToSvg(new PictureStyle { Theme = PictureTheme.Light }));
 
         // 7.31 % of 250 is 18.275, rounded 18.28; 268.28 is paid with 268.30.
@@ -138,7 +141,8 @@ public class PricePictureTests
     public void Other_trades_and_extras_at_a_fixed_price_are_costs_of_their_own_kind()
     {
         ExtraItem plumber = new("plumber", LineCategory.Subcontract, "plumber (invented)", 2, LineUnit.Hour, 40m) { UnitPrice = 60m };
-        SvgFile file = new(new PricePicture(new PriceEstimate(Book, Job with { Extras = [plumber] })).ToSvg(new PictureStyle { Theme = PictureTheme.Light }));
+        PriceEstimate estimate = new(Book, Job with { Extras = [plumber] });
+        SvgFile file = new(new PricePicture(estimate).ToSvg(new PictureStyle { Theme = PictureTheme.Light }));
 
         // 84.43 + 80 = 164.43 cost; 153.51 at margin + 2 × 60 = 273.51, so 109.08 is earned.
         foreach (string words in (string[])["subcontract", "+80.00", "164.43", "+109.08", "273.51"])

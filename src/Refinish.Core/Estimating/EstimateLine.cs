@@ -123,6 +123,7 @@ public sealed record EstimateLine
         Expression r = Expression.Quantity("r", (double)Rate, money);
         string unit = Unit.Symbol();
         decimal value = Category is LineCategory.Tax or LineCategory.Discount ? Price : Cost;
-        return new WorkingStep(Name + (unit.Length == 0 ? string.Empty : " (" + unit + ")"), symbol, Expression.Round(q * r, Currency), (double)value, money, source);
+        string name = Name + (unit.Length == 0 ? string.Empty : " (" + unit + ")");
+        return new WorkingStep(name, symbol, Expression.Round(q * r, Currency), (double)value, money, source);
     }
 }

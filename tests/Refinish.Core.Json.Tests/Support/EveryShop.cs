@@ -62,7 +62,10 @@ internal static class EveryShop
             OverheadOfDirectCost = Ratio.FromPercent(3),
             Taxes =
             [
-                new("sales", "sales tax on goods", Ratio.FromPercent(7.25)) { Categories = [LineCategory.Material, LineCategory.Consumables] },
+                new("sales", "sales tax on goods", Ratio.FromPercent(7.25))
+                {
+                    Categories = [LineCategory.Material, LineCategory.Consumables],
+                },
                 new("local", "local tax", Ratio.FromPercent(1.5)),
             ],
             TaxRounding = TaxRounding.PerLine,
