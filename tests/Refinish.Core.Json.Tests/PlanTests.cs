@@ -46,7 +46,7 @@ public class PlanTests
         "SlipResistantFloor.Cautions", "SlipResistantFloor.Loss", "SlipResistantFloor.Rate", "SprayWindow.Air", "SprayWindow.Limits", "StepLag.Clock",
         "StockDraw.Product", "StockUse.Kit", "SubstanceAir.Solvent", "TaxAmount.Exemption", "TimeInterval.Length",
         "Verdict.Cautions", "Verdict.Policy", "Verdict.Survey",
-        "WarrantyReserve.ClaimProbability", "WarrantyReserve.CostPerClaim", "WarrantyReserve.DiscountRate", "WarrantyReserve.Lives",
+        "WarrantyReserve.ClaimProbability", "WarrantyReserve.CostPerClaim", "WarrantyReserve.Currency", "WarrantyReserve.DiscountRate", "WarrantyReserve.Lives",
         "WetFilm.Reducer", "WetFilm.VolumeSolids",
     ];
 
