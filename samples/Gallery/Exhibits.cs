@@ -22,6 +22,12 @@ internal static class Exhibits
 
     private static readonly JobPlan OneBathroom = Scenario.OneBathroom().Plan();
 
+    private static Job Revised() => OneBathroom.Job with
+    {
+        Shop = OneBathroom.Job.Shop with { Prices = OneBathroom.Job.Shop.Prices with { LabourRate = OneBathroom.Job.Shop.Prices.LabourRate + 2 } },
+        Fixtures = [.. OneBathroom.Job.Fixtures.Select(fixture => fixture with { Options = [] })],
+    };
+
     public static IReadOnlyList<Exhibit> All { get; } =
     [
         new("timeline", "The job", "`new TimelinePicture(plan)`: two people in three rooms", new TimelinePicture(Guesthouse)),
@@ -36,6 +42,8 @@ internal static class Exhibits
             Film()),
         new("price", "Money", "`new PricePicture(plan)`: for the shop", new PricePicture(Guesthouse)),
         new("quote", "Money", "`new QuotePicture(plan)`: for the customer, here with a discount, a deposit and two taxes", new QuotePicture(Quoted().Plan())),
+        new("changes", "Money", "`new ChangesPicture(PlanChanges.Between(before, after))`: the quote without its options, an hour 2 dearer",
+            new ChangesPicture(PlanChanges.Between(OneBathroom, Revised().Plan()))),
         new("cost", "Money", "`new CostPicture(JobRange.Of(job, doubts, options))`: the whole job planned a thousand times",
             new CostPicture(JobRange.Of(OneBathroom.Job, new JobDoubts(), new SimulationOptions { Trials = 1000 }))),
         new("cost-estimate", "Money",

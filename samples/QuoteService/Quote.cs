@@ -10,7 +10,7 @@ namespace Refinish.Samples.QuoteService;
 /// <summary>
 /// A quote: the plan of the job with the shop's prices of that day, when it was stored, and what comes out otherwise today.
 /// </summary>
-public sealed record Quote(Guid Id, DateTimeOffset Stored, JobPlan Plan, IReadOnlyList<PlanDifference> Differences)
+public sealed record Quote(Guid Id, DateTimeOffset Stored, JobPlan Plan, IReadOnlyList<ValueChange> Differences, PlanChanges? Changes = null)
 {
     /// <summary>
     /// What the customer is offered; nothing while anything stands in the way, or once the stored results are no longer those of the
@@ -29,6 +29,12 @@ public sealed record Quote(Guid Id, DateTimeOffset Stored, JobPlan Plan, IReadOn
             yield return new(
                 "drift", Plan.Job.Id, "Worked out again today, the job gives other results than were stored (" + Differences[0]
                     + "): the shop looks at this quote before it holds.");
+
+            // What moved, as a customer may read it; work and materials are one change.
+            foreach (PlanChange change in Changes?.ForCustomer() ?? [])
+            {
+                yield return new("drift/" + change.Key, change.About.Length > 0 ? change.About : Plan.Job.Id, change.Sentence(units, LineReader.Customer));
+            }
         }
 
         foreach (PlanObjection objection in Plan.Objections)

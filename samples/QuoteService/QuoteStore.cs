@@ -51,7 +51,8 @@ internal sealed class QuoteStore(IConfiguration configuration, IHostEnvironment 
         }
 
         StoredPlan again = PlanJson.Read(row.GetString(1));
-        return new Quote(id, DateTimeOffset.ParseExact(row.GetString(0), "O", CultureInfo.InvariantCulture), again.Plan, again.Differences);
+        return new Quote(id, DateTimeOffset.ParseExact(row.GetString(0), "O", CultureInfo.InvariantCulture), again.Plan, again.Differences,
+            again.Changes);
     });
 
     private T Run<T>(string statement, Func<SqliteCommand, T> run)

@@ -14,7 +14,7 @@ namespace Refinish.Json;
 /// </summary>
 /// <remarks>
 /// Results are written to twelve figures. Read again, the job is planned anew and every stored result is held against the new one; what
-/// differs is told, not replaced. A document of a stranger decides how far its schedule is searched, in the effort of its shop, and so how
+/// differs is told, not replaced. <see cref="ReadFigures(string)"/> reads the stored figures alone. A document of a stranger decides how far its schedule is searched, in the effort of its shop, and so how
 /// long reading takes. Whoever shows the results to people shows the cautions too.
 /// </remarks>
 /// <example><code>
@@ -82,6 +82,40 @@ public static class PlanJson
         ArgumentNullException.ThrowIfNull(plan);
         PlanShapes.Plan.Write(json, PlanShapes.Of(plan, units), Writing.In(units));
     }
+
+    /// <summary>What changed between two plans, with every input that differs by its place.</summary>
+    /// <param name="before">The plan before.</param>
+    /// <param name="after">The plan after.</param>
+    /// <param name="units">The units in which the inputs are shown.</param>
+    /// <returns>The changes; <see cref="JobJson.Compare(Job, Job, DisplayUnits)"/> gives their inputs.</returns>
+    /// <exception cref="ArgumentNullException">A plan is missing.</exception>
+    /// <exception cref="ArgumentOutOfRangeException"><paramref name="units"/> is not a named value.</exception>
+    /// <exception cref="NotSupportedException">A job has no form in JSON; see <see cref="JobJson.Write(Job)"/>.</exception>
+    public static PlanChanges Compare(JobPlan before, JobPlan after, DisplayUnits units)
+    {
+        ArgumentNullException.ThrowIfNull(before);
+        ArgumentNullException.ThrowIfNull(after);
+        return PlanChanges.Between(PlanFigures.Of(before), PlanFigures.Of(after), JobJson.Compare(before.Job, after.Job, units));
+    }
+
+    /// <summary>
+    /// Reads what a stored plan told people. Nothing is planned, and a job that today's library refuses stands in the way of nothing.
+    /// </summary>
+    /// <param name="json">The document.</param>
+    /// <returns>The figures, and beside them what is wrong with the document.</returns>
+    /// <exception cref="ArgumentNullException"><paramref name="json"/> is missing.</exception>
+    /// <exception cref="RefinishJsonException">The text is no JSON object.</exception>
+    public static StoredFigures ReadFigures(string json)
+    {
+        ArgumentNullException.ThrowIfNull(json);
+        return Document.Read(StoredFiguresShape.Only, () => JsonDocument.Parse(json));
+    }
+
+    /// <summary>Reads what a stored plan told people, from UTF-8.</summary>
+    /// <param name="utf8">The document.</param>
+    /// <returns>See <see cref="ReadFigures(string)"/>.</returns>
+    /// <exception cref="RefinishJsonException">The text is no JSON object.</exception>
+    public static StoredFigures ReadFigures(ReadOnlyMemory<byte> utf8) => Document.Read(StoredFiguresShape.Only, () => JsonDocument.Parse(utf8));
 
     /// <summary>Reads a plan from text.</summary>
     /// <param name="json">The document.</param>

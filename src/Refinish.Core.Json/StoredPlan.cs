@@ -7,10 +7,11 @@ namespace Refinish.Json;
 /// <remarks>Numbers are held to each other within 1 in 10⁹, so that another platform makes no difference.</remarks>
 public sealed class StoredPlan
 {
-    internal StoredPlan(JobPlan plan, string library, IReadOnlyList<PlanDifference> differences)
+    internal StoredPlan(JobPlan plan, string library, PlanFigures figures, IReadOnlyList<ValueChange> differences)
     {
         Plan = plan;
         Library = library;
+        Figures = figures;
         Differences = differences;
     }
 
@@ -20,8 +21,17 @@ public sealed class StoredPlan
     /// <summary>Version of the library that wrote the document.</summary>
     public string Library { get; }
 
-    /// <summary>Stored results that differ from <see cref="Plan"/>; empty when all agree.</summary>
-    public IReadOnlyList<PlanDifference> Differences { get; }
+    /// <summary>The figures as they were stored: what people were told.</summary>
+    public PlanFigures Figures { get; }
+
+    /// <summary>
+    /// Every stored result that differs from that of <see cref="Plan"/>, by its path: money first, by size, then times, then the rest. Empty
+    /// when all agree.
+    /// </summary>
+    public IReadOnlyList<ValueChange> Differences { get; }
+
+    /// <summary>The differences that people were told of, in words and with what moved them.</summary>
+    public PlanChanges Changes => field ??= PlanChanges.Between(Figures, PlanFigures.Of(Plan), []);
 
     /// <summary>Whether every stored result is the one that the job gives now.</summary>
     public bool Agrees => Differences.Count == 0;

@@ -173,13 +173,14 @@ public class PlanTests
         StoredPlan stored = PlanJson.Read(json);
         Assert.False(stored.Agrees);
         Assert.Equal(
-            ["$.results.note", "$.results.price.total", "$.results.runs[?@.id=='" + plan.Work!.Runs[1].Id + "'].duration.value",
-                "$.results.waits[0].reason"],
+            ["$.results.note", "$.results.price.total", "$.results.runs[?@.id=='" + plan.Work!.Runs[1].Id + "'].duration",
+                "$.results.waits[?@.before=='" + plan.Work.Lags[0].Before + "' && @.after=='" + plan.Work.Lags[0].After + "'].reason"],
             stored.Differences.Select(difference => difference.Path).Order(StringComparer.Ordinal));
-        PlanDifference total = stored.Differences.Single(difference => difference.Path == "$.results.price.total");
-        Assert.Equal("1", total.Stored);
-        Assert.Equal(plan.Price!.Total, JsonSerializer.Deserialize<decimal>(total.Now!));
-        Assert.Contains("\"paid\"", stored.Differences.Single(difference => difference.Now is null).ToString(), StringComparison.Ordinal);
+        ValueChange total = stored.Differences.Single(difference => difference.Path == "$.results.price.total");
+        Assert.Equal(total, stored.Differences[0]);
+        Assert.Equal("1", total.Before);
+        Assert.Equal(plan.Price!.Total, JsonSerializer.Deserialize<decimal>(total.After!));
+        Assert.Contains("\"paid\"", stored.Differences.Single(difference => difference.After is null).ToString(), StringComparison.Ordinal);
         Assert.Equal(plan.Price.Total, stored.Plan.Price!.Total);
     }
 
@@ -201,7 +202,7 @@ public class PlanTests
         Assert.Equal(all, stored.Differences.Count);
         Assert.All(stored.Differences,
             difference => Assert.StartsWith("$.results.cautions[?@.code=='", difference.Path, StringComparison.Ordinal));
-        Assert.All(stored.Differences, difference => Assert.Null(difference.Stored));
+        Assert.All(stored.Differences, difference => Assert.Null(difference.Before));
     }
 
     /// <summary>
@@ -220,11 +221,11 @@ public class PlanTests
         JsonNode extra = second.DeepClone();
         extra["id"] = "bath-3/it's new";
         operations.Add(extra);
-        PlanDifference[] differences = [.. PlanJson.Read(root.ToJsonString()).Differences];
+        ValueChange[] differences = [.. PlanJson.Read(root.ToJsonString()).Differences];
         Assert.Equal(["$.results.operations[?@.id=='" + first + "']", "$.results.operations[?@.id=='bath-3/it\\'s new']"],
             differences.Select(difference => difference.Path));
-        Assert.Null(differences[0].Stored);
-        Assert.Null(differences[1].Now);
+        Assert.Null(differences[0].Before);
+        Assert.Null(differences[1].After);
     }
 
     [Theory]

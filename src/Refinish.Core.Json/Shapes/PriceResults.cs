@@ -21,6 +21,7 @@ internal static class PriceResults
         .Show("rate", Scalars.Money, line => line.Rate)
         .Show("cost", Scalars.Money, line => line.Cost)
         .Show("price", Scalars.Money, line => line.Price)
+        .Show("hasFixedPrice", Scalars.YesNo, line => line.HasFixedPrice)
         .Show("taxes", CommonShapes.List(Scalars.Text), line => line.Taxes)
         .Show("seenBy", new WordShape<LineReader>(), line => line.SeenBy)
         .AsResults();

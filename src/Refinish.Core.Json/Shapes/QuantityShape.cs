@@ -81,6 +81,13 @@ internal sealed class QuantityShape<T>(UnitTable<T> table, Func<T, DisplayUnits,
 
     private void Write(Utf8JsonWriter json, T value, Writing to, bool isItem)
     {
+        if (to.IsShown)
+        {
+            Unit<T> shown = choose(value, to.Units);
+            json.WriteQuantity(Results.Rounded(shown.In(value)), shown.Symbol, isItem);
+            return;
+        }
+
         foreach (Unit<T> unit in (ReadOnlySpan<Unit<T>>)[choose(value, to.Units), choose(value, DisplayUnits.Si)])
         {
             if (table.Exactly(value, unit) is double number)

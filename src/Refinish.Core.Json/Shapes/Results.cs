@@ -77,7 +77,8 @@ internal static class Results
     // The distance between two temperatures has no zero point.
     private static Measure Distance(Measure measure) => measure.Equals(Measure.Temperature) ? Measure.TemperatureDifference : measure;
 
-    private static double Rounded(double value) =>
+    /// <summary>To the twelve figures that are written.</summary>
+    public static double Rounded(double value) =>
         double.Parse(value.ToString("E11", CultureInfo.InvariantCulture), CultureInfo.InvariantCulture);
 
     private static void Write(Utf8JsonWriter json, double si, Measure measure, Writing to, bool isItem = false) =>

@@ -25,7 +25,8 @@ internal sealed class StoredPlanShape : Shape<StoredPlan>
         }
 
         using JsonDocument now = JsonDocument.Parse(bytes.WrittenMemory);
-        value = new StoredPlan(plan, document.Library, PlanComparer.Compare(document.Results.Stored, now.RootElement));
+        value = new StoredPlan(
+            plan, document.Library, FiguresReader.Read(json).Figures, ResultComparer.Compare(document.Results.Stored, now.RootElement));
         return Outcome.Read;
     }
 

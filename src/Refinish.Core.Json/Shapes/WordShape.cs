@@ -44,6 +44,9 @@ internal sealed class WordShape<T> : Shape<T>, IWordShape
 
     public override IEnumerable<T> StandIns => known;
 
+    /// <summary>The value of a word; null when it is not known.</summary>
+    public T? Find(string word) => Array.IndexOf(words, word) is >= 0 and int at ? known[at] : null;
+
     public override Outcome Read(JsonElement json, Reading reading, out T value)
     {
         if (json.ValueKind != JsonValueKind.String)

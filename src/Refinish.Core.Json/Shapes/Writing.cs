@@ -12,5 +12,10 @@ internal sealed class Writing(DisplayUnits units)
         ? new(units)
         : throw new ArgumentOutOfRangeException(nameof(units), "units is not a named value.");
 
+    /// <summary>
+    /// Whether quantities are shown in the units that are wanted, to twelve figures, and not so that they read back to the very same number.
+    /// </summary>
+    public bool IsShown { get; init; }
+
     public Definitions Definitions { get; } = new();
 }

@@ -90,6 +90,9 @@ public sealed record EstimateLine
     /// <summary>Its part of what the customer pays, before discount and tax, which have lines of their own; 0 for overhead and warranty, which the others carry.</summary>
     public decimal Price { get; internal init; }
 
+    /// <summary>Whether the price is fixed by the price book or the extra, so that it carries nothing of overhead, warranty and margin.</summary>
+    public bool HasFixedPrice { get; internal init; }
+
     /// <summary>Codes of the tax rates that apply to the price; empty when it is not taxed.</summary>
     public IReadOnlyList<string> Taxes { get; internal init; } = ValueList<string>.Empty;
 

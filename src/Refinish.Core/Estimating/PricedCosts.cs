@@ -190,7 +190,7 @@ internal sealed class PricedCosts
         }
         else if (IsWhole(each, line.Id, line.Code, "fixed price"))
         {
-            line = line with { Price = currency.Round(line.Quantity * each) };
+            line = line with { Price = currency.Round(line.Quantity * each), HasFixedPrice = true };
             Fixed.Add(line);
             FixedPriceCost += line.Cost;
             FixedPrice += line.Price;

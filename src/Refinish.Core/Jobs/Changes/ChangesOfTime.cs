@@ -1,0 +1,47 @@
+using System;
+using System.Collections.Generic;
+
+namespace Refinish.Jobs;
+
+/// <summary>Dates that moved by themselves, and not only because the work starts at another time.</summary>
+internal static class ChangesOfTime
+{
+    public static IEnumerable<PlanChange> Of(PlanFigures before, PlanFigures after)
+    {
+        TimeSpan moved = after.Start - before.Start ?? TimeSpan.Zero;
+        if (Change("start", ChangeSubject.Start, string.Empty, before.Start, after.Start, TimeSpan.Zero) is PlanChange start)
+        {
+            yield return start;
+        }
+
+        if (Change("end", ChangeSubject.End, string.Empty, before.End, after.End, moved) is PlanChange end)
+        {
+            yield return end;
+        }
+
+        foreach (Pairs<FixtureFigures>.Pair pair in new Pairs<FixtureFigures>(before.Fixtures, after.Fixtures, fixture => fixture.Id).All)
+        {
+            if (pair.Kind == ChangeKind.Changed
+                && Change("water/" + pair.Key, ChangeSubject.WaterFrom, pair.Id, pair.Before!.WaterFrom, pair.After!.WaterFrom, moved) is PlanChange water)
+            {
+                yield return water with { Name = pair.After.Name };
+            }
+        }
+    }
+
+    private static PlanChange? Change(string key, ChangeSubject subject, string about, DateTimeOffset? before, DateTimeOffset? after, TimeSpan moved)
+    {
+        if (after == before || after - before == moved)
+        {
+            return null;
+        }
+
+        return new PlanChange(key, subject, before is null ? ChangeKind.Added : after is null ? ChangeKind.Removed : ChangeKind.Changed)
+        {
+            About = about,
+            InstantBefore = before,
+            InstantAfter = after,
+            Time = after - before ?? TimeSpan.Zero,
+        };
+    }
+}

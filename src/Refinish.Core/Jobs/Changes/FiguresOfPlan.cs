@@ -1,0 +1,71 @@
+using System;
+using System.Collections.Generic;
+using System.Linq;
+using Refinish.Estimating;
+
+namespace Refinish.Jobs;
+
+/// <summary>Takes the figures out of a plan.</summary>
+internal static class FiguresOfPlan
+{
+    public static PlanFigures Of(JobPlan plan)
+    {
+        PriceEstimate? price = plan.Price;
+        return new PlanFigures
+        {
+            Job = plan.Job.Id,
+            Currency = price?.Total is null ? null : price.Book.Currency.Code,
+            Total = price?.Total,
+            Payable = price?.Payable,
+            Cost = price?.Cost,
+            Net = price?.Net,
+            Tax = price?.Tax,
+            MinimumChargeApplied = price?.MinimumChargeApplied ?? false,
+            Lines = price?.Total is null ? ValueList<LineFigures>.Empty : new ValueList<LineFigures>(Lines(price)),
+            Trips = plan.Schedule is { IsPossible: true } found ? found.Trips : null,
+            Paid = plan.Schedule is { IsPossible: true } paid ? paid.Paid.Paid : null,
+            Visits = new ValueList<VisitFigures>((plan.Schedule?.Visits ?? []).Select(visit =>
+                new VisitFigures { Worker = visit.Worker, Arrives = visit.Arrives, Leaves = visit.Leaves, Paid = visit.Paid })),
+            Fixtures = new ValueList<FixtureFigures>(plan.Planned.Select(procedure => Fixture(procedure, plan.Handover))),
+            Objections = new ValueList<PlanRemark>(plan.Objections.Select(objection => new PlanRemark(objection.Id, objection.About, objection.Sentence))),
+            Gaps = new ValueList<PlanRemark>((price?.Gaps ?? []).Select(gap => new PlanRemark(gap.Id, gap.Code, gap.What + ": " + gap.Missing))),
+            Conditions = new ValueList<PlanRemark>(plan.Conditions.Select(condition => new PlanRemark(
+                condition.Id, condition.About, units => condition.Sentence(units) + "; " + condition.Remedy))),
+            Cautions = new ValueList<PlanRemark>(plan.Cautions.Select(planned => new PlanRemark(planned.Caution.Code, string.Empty, planned.Caution.Sentence))),
+        };
+    }
+
+    private static FixtureFigures Fixture(Procedure procedure, Handover? handover)
+    {
+        FixtureFigures figures = new() { Id = procedure.Fixture.Id, Name = procedure.Fixture.Name };
+        FixtureHandover? dates = handover?.Fixtures.FirstOrDefault(fixture => fixture.Procedure.Fixture.Id == figures.Id);
+        return dates is null
+            ? figures
+            : figures with { WaterFrom = dates.WaterFrom, FullCure = dates.FullCure, HandedOver = dates.HandedOver, WarrantyUntil = dates.WarrantyUntil };
+    }
+
+    private static IEnumerable<LineFigures> Lines(PriceEstimate price)
+    {
+        Dictionary<string, string> materials = new(StringComparer.Ordinal);
+        foreach (KitPurchase purchase in price.Purchases)
+        {
+            materials[purchase.Item] = purchase.Name;
+        }
+
+        return price.Lines.Select(line => new LineFigures
+        {
+            Id = line.Id,
+            Item = line.Item,
+            Category = line.Category,
+            Fixture = line.Fixture,
+            Room = line.Room,
+            Description = line.Category == LineCategory.Material && materials.TryGetValue(line.Code, out string? name) ? name : line.Description,
+            Quantity = line.Quantity,
+            Unit = line.Unit.Symbol(),
+            Rate = line.Rate,
+            Cost = line.Cost,
+            Price = line.Price,
+            IsPriceFixed = line.HasFixedPrice,
+        });
+    }
+}
