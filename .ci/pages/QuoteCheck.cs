@@ -14,13 +14,15 @@ namespace Refinish.Pages;
 /// <summary>The quote service: what its endpoints answer, that quotes outlive it, and its pages as a person at the keyboard uses them.</summary>
 internal static class QuoteCheck
 {
+    public const string Password = "pärchen:3"; // A colon and a letter outside ASCII, which both may stand in one.
+
     public static async Task Run(string folder, string scratch)
     {
         string file = Path.GetFullPath(Path.Combine(scratch, "quotes.db"));
         File.Delete(file);
         string address;
         string before;
-        await using (Service service = await Service.Start(folder, "QuoteService.dll", ("Quotes__File", file)))
+        await using (Service service = await Service.Start(folder, "QuoteService.dll", ("Quotes__File", file), ("Shop__Password", Password)))
         {
             JsonNode example = await OpenApi(service.Client);
             address = await Quote(service.Client, example);
@@ -29,7 +31,7 @@ internal static class QuoteCheck
             await Objection(service.Client, example);
         }
 
-        await using (Service again = await Service.Start(folder, "QuoteService.dll", ("Quotes__File", file)))
+        await using (Service again = await Service.Start(folder, "QuoteService.dll", ("Quotes__File", file), ("Shop__Password", Password)))
         {
             Check.Same(before, await again.Client.GetStringAsync(address), "the quote after a restart");
             await Drift(again.Client, file, address, JsonNode.Parse(before)!);
@@ -44,7 +46,7 @@ internal static class QuoteCheck
     {
         JsonNode document = JsonNode.Parse(await client.GetStringAsync("/openapi/v1.json"))!;
         Check.Same(
-            "/quotes /quotes/{id} /quotes/{id}/job /quotes/{id}/pictures/{name}.svg",
+            "/quotes /quotes/{id} /quotes/{id}/pictures/{name}.svg /shop/{id}/job /shop/{id}/lines",
             string.Join(' ', document["paths"]!.AsObject().Select(path => path.Key).Order(StringComparer.Ordinal)),
             "the endpoints of the OpenAPI document");
         return document["paths"]!["/quotes"]!["post"]!["requestBody"]!["content"]!["application/json"]!["example"]!;
@@ -70,10 +72,67 @@ internal static class QuoteCheck
             Check.Holds(await svg.Content.ReadAsStringAsync(), "<svg", "the picture");
         }
 
-        Job job = Refinish.Json.JobJson.Read(await client.GetStringAsync(quote["job"]!.GetValue<string>()));
-        Check.Same(OurShop.Example.Fixtures[0], job.Fixtures[0], "the tub of the job document");
-        Check.Same(OurShop.Shop, job.Shop, "the shop of the job document");
+        Money(quote["price"]!);
+        string job = quote["job"]!.GetValue<string>();
+        await ForTheShop(client, job, quote["price"]!);
+        Job stored = Refinish.Json.JobJson.Read(await Ask(client, job, Password));
+        Check.Same(OurShop.Example.Fixtures[0], stored.Fixtures[0], "the tub of the job document");
+        Check.Same(OurShop.Shop, stored.Shop, "the shop of the job document");
         return created.Headers.Location!.AbsolutePath;
+    }
+
+    // The customer's sums, and nothing of what it costs.
+    private static void Money(JsonNode price)
+    {
+        decimal Sum(string list, string of) => price[list]!.AsArray().Sum(item => item![of]!.GetValue<decimal>());
+        decimal Of(string name) => price[name]!.GetValue<decimal>();
+        Check.Same(Of("subtotal"), Sum("items", "price"), "the items and the subtotal");
+        Check.Same(Of("net"), Of("subtotal") - Of("discount"), "the net price");
+        Check.Same(Of("total"), Of("net") + Sum("taxes", "amount"), "net, taxes and total");
+        Check.Same(Of("payable"), Sum("payments", "amount"), "the payments and what is to be paid");
+        Check.Same("fixture/tub option/drain-trim/tub option/slip-floor/tub", string.Join(' ', price["items"]!.AsArray().Select(item => item!["id"]!.GetValue<string>())), "the items");
+        Check.That(price["validUntil"] is not null, "a quote that holds for ever");
+        Check.That(!price.ToJsonString().Contains("cost", StringComparison.OrdinalIgnoreCase), "the customer is told a cost");
+    }
+
+    // Costs are told to whoever has the password, and add up as the prices do.
+    private static async Task ForTheShop(HttpClient client, string job, JsonNode price)
+    {
+        string lines = job.Replace("/job", "/lines", StringComparison.Ordinal);
+        foreach (string path in (string[])[job, lines, job.Replace("/job", string.Empty, StringComparison.Ordinal)])
+        {
+            foreach (string? password in (string?[])[null, string.Empty, Password + "x"])
+            {
+                using HttpRequestMessage request = Request(path, password);
+                using HttpResponseMessage refused = await client.SendAsync(request);
+                Check.Same(401, (int)refused.StatusCode, path + " without the shop's password");
+            }
+        }
+
+        JsonNode books = JsonNode.Parse(await Ask(client, lines, Password))!;
+        JsonArray all = books["lines"]!.AsArray();
+        Check.Same(books["cost"]!.GetValue<decimal>(), all.Sum(line => line!["cost"]!.GetValue<decimal>()), "the costs of the lines");
+        Check.Same(price["total"]!.GetValue<decimal>(), all.Sum(line => line!["price"]!.GetValue<decimal>()), "the prices of the lines, and the total that the customer is told");
+        Check.Same(all.Count, all.Select(line => line!["id"]!.GetValue<string>()).Distinct().Count(), "keys of the lines");
+    }
+
+    private static async Task<string> Ask(HttpClient client, string path, string? password)
+    {
+        using HttpRequestMessage request = Request(path, password);
+        using HttpResponseMessage answer = await client.SendAsync(request);
+        Check.Same(200, (int)answer.StatusCode, "the status of " + path);
+        return await answer.Content.ReadAsStringAsync();
+    }
+
+    private static HttpRequestMessage Request(string path, string? password)
+    {
+        HttpRequestMessage request = new(HttpMethod.Get, path);
+        if (password is not null)
+        {
+            request.Headers.Authorization = new("Basic", Convert.ToBase64String(Encoding.UTF8.GetBytes("shop:" + password)));
+        }
+
+        return request;
     }
 
     private static async Task Faults(HttpClient client, JsonNode example)
@@ -100,7 +159,6 @@ internal static class QuoteCheck
         house["fixtures"] = new JsonArray([.. Enumerable.Repeat(0, 13).Select(_ => example["fixtures"]![0]!.DeepClone())]);
         Check.Holds((await Problem(await Post(client, house.ToJsonString()), 422))["errors"]!["$.fixtures"]![0]!.GetValue<string>(), "at most 12", "a request for a house");
         await Problem(await client.GetAsync("/quotes/" + Guid.Empty), 404);
-        await Problem(await client.GetAsync("/quotes/" + Guid.Empty + "/job"), 404);
         await Problem(await client.GetAsync("/quotes/nothing"), 404);
     }
 

@@ -40,10 +40,13 @@ internal static class QuotePages
         await browser.Write("humidity", "48");
         await Submit(browser, "#total");
         string[] headings = await browser.Ask<string[]>("[...document.querySelectorAll('h2')].map(heading => heading.textContent)");
-        string[] order = ["What has to be met first", "Breathing protection", "Cautions", "Price", "Timeline", "Pictures", "What this takes for granted"];
+        string[] order = ["What has to be met first", "Cautions", "Price", "When", "Pictures", "What this takes for granted"];
         Check.Same(string.Join(", ", order), string.Join(", ", headings), "the order of a quote");
         Check.Holds(await browser.Text("#visits"), "Ada", "who comes");
         Check.That(decimal.Parse(await browser.Text("#total"), System.Globalization.CultureInfo.InvariantCulture) >= 390, "the price is below the shop's minimum charge");
+        Check.Holds(await browser.Text("#handover"), "not before", "when water may run");
+        Check.Holds(await browser.Text("#payments"), "on acceptance", "what is paid when");
+        Check.That(!(await browser.Text("main")).Contains("profit", StringComparison.OrdinalIgnoreCase), "the customer is told the profit");
         Check.Holds(await browser.Text("main"), "Invented demonstration", "the notice");
         await browser.Page.WaitForFunctionAsync("() => document.readyState === 'complete'");
         Check.That(await browser.Ask<bool>("[...document.images].length > 1 && [...document.images].every(image => image.complete && image.naturalWidth > 0 && image.alt.length > 40)"), "a picture is missing, or has no words");
@@ -51,6 +54,19 @@ internal static class QuotePages
         await browser.IsAccessible("quote");
         await browser.FitsNarrow("quote");
         await browser.Photograph("quote");
+
+        // The shop's own page, behind its password: what protects the crew, costs beside prices, who does what.
+        string customers = browser.Page.Url;
+        await browser.Page.AuthenticateAsync(new PuppeteerSharp.Credentials { Username = "shop", Password = QuoteCheck.Password });
+        await browser.Page.GoToAsync(customers.Replace("/sheets/", "/shop/", StringComparison.Ordinal));
+        await browser.Page.WaitForSelectorAsync("#profit");
+        string[] forTheShop = await browser.Ask<string[]>("[...document.querySelectorAll('h2')].map(heading => heading.textContent)");
+        Check.Same("What has to be met first, Breathing protection, Cautions, Cost and price, Timeline, What this takes for granted", string.Join(", ", forTheShop), "the order of the shop's page");
+        Check.That(decimal.Parse(await browser.Text("#profit"), System.Globalization.CultureInfo.InvariantCulture) > 0, "no profit");
+        await browser.IsAccessible("for the shop");
+        await browser.FitsNarrow("for the shop");
+        await browser.Photograph("quote-shop");
+        await browser.Page.AuthenticateAsync(null!);
 
         // Damp air, in US units: what stands in the way instead of a price.
         await browser.Page.GoToAsync(address + "?us=true");
@@ -68,7 +84,7 @@ internal static class QuotePages
         await browser.Page.GoToAsync(address + "sheets/" + Guid.Empty);
         Check.Same("No such quote", await browser.Text("h1"), "the page of a quote that is not there");
         await browser.IsAccessible("no such quote");
-        browser.Complaints.RemoveAll(complaint => complaint.Contains("status of 404", StringComparison.Ordinal) || complaint.Contains("status of 422", StringComparison.Ordinal));
+        browser.Complaints.RemoveAll(complaint => complaint.Contains("status of 401", StringComparison.Ordinal) || complaint.Contains("status of 404", StringComparison.Ordinal) || complaint.Contains("status of 422", StringComparison.Ordinal));
         Check.That(browser.Complaints.Count == 0, "the pages complain: " + string.Join("; ", browser.Complaints));
     }
 

@@ -46,6 +46,19 @@ internal sealed class Paper(DisplayUnits system)
         }
     }
 
+    /// <summary>A line of a text made elsewhere: as it is laid out where it fits, else wrapped.</summary>
+    public void Said(string line)
+    {
+        if (line.Length <= Width)
+        {
+            Row(line);
+        }
+        else
+        {
+            Line(line.TrimStart(), line.Length - line.TrimStart().Length);
+        }
+    }
+
     /// <summary>A line that is laid out already and is not to be wrapped.</summary>
     public void Row(string line) => text.Append(line.TrimEnd()).Append('\n');
 

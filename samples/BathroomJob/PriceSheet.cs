@@ -7,36 +7,47 @@ using Refinish.Scheduling;
 
 namespace Refinish.Samples.BathroomJob;
 
-/// <summary>The lines that the customer sees, what is behind them, and how that compares with tearing everything out.</summary>
+/// <summary>The customer's quote; then, for the shop alone, each line with cost, price and key, and how sure they are.</summary>
 internal static class PriceSheet
 {
     public static void Write(Paper paper, JobPlan plan)
     {
-        paper.Heading("Price");
-        if (plan.Costs is not { Price: { Total: decimal total } price } costs)
+        paper.Heading("Quote for the customer");
+        if (plan.Costs is not { Price: { IsComplete: true } price } costs)
         {
             paper.Line("No price; see the job sheet.");
             return;
         }
 
-        Currency currency = price.Book.Currency;
-        if (!plan.IsPossible)
+        if (plan.Quote is CustomerQuote quote)
         {
-            paper.Line("Provisional: " + plan.Objections.Count + " on the job sheet under STOP.");
+            foreach (string line in quote.ToText(paper.System).TrimEnd().Split('\n'))
+            {
+                paper.Said(line);
+            }
+        }
+        else
+        {
+            paper.Line("None while anything stands in the way; see the job sheet under STOP.");
         }
 
-        List<string[]> rows = [.. price.Lines.Select(line => new[]
+        Currency currency = price.Book.Currency;
+        paper.Heading("Cost and price, for the shop only");
+        List<string[]> rows = [["", "", "", "rate", "cost", "price", "key"]];
+        foreach (IGrouping<LineCategory, EstimateLine> kind in price.Lines.GroupBy(line => line.Category))
         {
-            line.Code, line.Description, line.Fixture ?? line.Room ?? string.Empty, line.Quantity.ToString("0.###", CultureInfo.InvariantCulture),
-                line.Unit.Symbol(), line.Rate.ToString("0.00##", CultureInfo.InvariantCulture), Money(line.Cost), Money(line.Price),
-        })];
-        rows.Add([string.Empty, "to pay, " + currency, string.Empty, string.Empty, string.Empty, string.Empty, string.Empty, Money(total)]);
-        paper.Table(rows, "lllrlrrr");
+            rows.Add([kind.Key.ToString("G"), "", "", "", Money(kind.Sum(line => line.Cost)), Money(kind.Sum(line => line.Price)), ""]);
+            rows.AddRange(kind.Select(line => new[]
+            {
+                "  " + line.Description, line.Quantity.ToString("0.###", CultureInfo.InvariantCulture), line.Unit.Symbol(),
+                line.Rate.ToString("0.00##", CultureInfo.InvariantCulture), Money(line.Cost), Money(line.Price), line.Id,
+            }));
+        }
+
+        rows.Add(["Together, " + currency, "", "", "", Money(price.Cost!.Value), Money(price.Total!.Value), ""]);
+        paper.Table(rows, "lrlrrrl");
         paper.Line();
-        paper.Line("Net by fixture, each with its own repairs, options and consumables and a part of all else by area:");
-        paper.Table([.. costs.ByFixture!.Parts.Select(part => new[] { part.Id, part.Cost.Name, Money(part.Amount) })], "llr");
-        paper.Line();
-        paper.Line("For the shop only: cost " + Money(price.Cost!.Value) + ", net " + Money(price.Net!.Value) + ", profit "
+        paper.Line("Cost " + Money(price.Cost!.Value) + ", net " + Money(price.Net!.Value) + ", profit "
             + Money(price.Profit!.Value) + " " + currency
             + " = " + paper.Show(Measure.Percent, price.RealisedMargin!.Value.DecimalFractions) + " margin on price = "
             + paper.Show(Measure.Percent, price.RealisedMarkup!.Value.DecimalFractions) + " markup on cost; warranty reserve "
@@ -63,7 +74,7 @@ internal static class PriceSheet
         {
             paper.Line(caution.ToString(), 0, "! ");
         }
-    }
 
-    private static string Money(decimal amount) => amount.ToString("F2", CultureInfo.InvariantCulture);
+        string Money(decimal amount) => currency.Number(amount);
+    }
 }

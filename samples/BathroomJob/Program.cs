@@ -7,7 +7,7 @@ namespace Refinish.Samples.BathroomJob;
 
 /// <summary>
 /// Plans an invented guesthouse and prints what a refinisher takes along: job sheet, cautions, who does what, operations, mixing cards,
-/// air, price, handover.
+/// air, the customer's quote, costs, handover.
 /// </summary>
 internal static class Program
 {

@@ -28,6 +28,17 @@ internal static class Scenario
             ScenarioFixtures.FlexingPan("shower-2", "bath-2"),
             ScenarioFixtures.Counter("counter", "kitchenette"),
         ],
+        Terms = new QuoteTerms
+        {
+            Number = "F-2027-03",
+            Issued = new DateTimeOffset(2027, 2, 15, 9, 0, 0, TimeSpan.FromHours(1)),
+            ValidFor = 30,
+            Payments =
+            [
+                PaymentStage.OfShare("deposit", PaymentDue.OnAcceptance, Ratio.FromPercent(20)),
+                PaymentStage.OfRest("rest", PaymentDue.OnCompletion),
+            ],
+        },
         Replacement = Replacing(
             16, new("tub, sinks, tile and counter", 8200m), new("demolition and haul-away", 2600m), new("plumbing", 3900m),
                 new("tile setting", 6100m)),

@@ -25,9 +25,6 @@ internal static class Assumed
     // The shop works through a property with open drums, so materials are charged by ten millilitres drawn and not by the kit.
     private static readonly Volume Draw = Volume.FromMilliliters(10);
 
-    /// <summary>Unit of the lines for materials.</summary>
-    public const string DrawUnit = "10 mL";
-
     /// <summary>
     /// The shop: whoever waits on one fixture works on the next, so hours worked are paid; travel and disposal belong to the property.
     /// </summary>
@@ -58,6 +55,17 @@ internal static class Assumed
             ],
             Options = [new("X-SLIP", "slip-resistant floor", LineUnit.Each, 31m, 85m), new("X-DRAIN", "new drain and overflow trim", LineUnit.Set, 42m)],
             TargetMargin = new Margin(Ratio.FromPercent(38)),
+            Taxes =
+            [
+                new("goods", "tax on goods (invented)", Ratio.FromPercent(20))
+                {
+                    Categories = [LineCategory.Material, LineCategory.Consumables, LineCategory.Option],
+                },
+                new("work", "reduced tax on work (invented)", Ratio.FromPercent(10)) { Categories = [LineCategory.Labour] },
+            ],
+
+            // What the estimating program calls these items; whatever is not mapped keeps its short code.
+            HostCodes = [new("labour/" + LabourStandards.SetUp.Code, "09-97-10"), new("material/epoxy-primer", "09-97-71")],
         },
     };
 

@@ -9,7 +9,10 @@ namespace Refinish.Samples.EstimatorBridge;
 internal sealed record ExportLine(string Item, string Description)
 {
     private static readonly string[] Columns =
-        ["row", "key", "item", "category", "quantity", "unit", "unit cost", "cost", "price", "currency", "taxes", "hazards", "room", "fixture", "description"];
+    [
+        "row", "key", "item", "category", "quantity", "unit", "unit cost", "cost", "price", "currency", "taxes", "hazards", "room",
+        "fixture", "description",
+    ];
 
     /// <summary>Line of the takeoff; 0 for what belongs to all.</summary>
     public int Row { get; init; }
@@ -24,6 +27,7 @@ internal sealed record ExportLine(string Item, string Description)
 
     public decimal UnitCost { get; init; }
 
+    /// <summary>What it costs the shop.</summary>
     public decimal Cost { get; init; }
 
     /// <summary>Its part of what the customer pays.</summary>
@@ -45,8 +49,9 @@ internal sealed record ExportLine(string Item, string Description)
     public void Write(CsvWriter csv) => Record(
         csv,
         [
-            Row.ToString(CultureInfo.InvariantCulture), Plain(Key), Plain(Item), Category, Number(Quantity), Plain(Unit), Number(UnitCost), Number(Cost), Number(Price),
-            Assumed.Shop.Prices.Currency.Code, Plain(Taxes), Hazards, Plain(Room), Plain(Fixture), Plain(Description),
+            Row.ToString(CultureInfo.InvariantCulture), Plain(Key), Plain(Item), Category, Number(Quantity), Plain(Unit), Number(UnitCost),
+            Number(Cost), Number(Price), Assumed.Shop.Prices.Currency.Code, Plain(Taxes), Hazards, Plain(Room),
+            Plain(Fixture), Plain(Description),
         ]);
 
     // A spreadsheet takes a cell for a formula that begins with one of these; an apostrophe before it makes it text. Control characters

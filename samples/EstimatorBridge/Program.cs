@@ -55,7 +55,8 @@ static int Export(TakeoffHeader header, IEnumerable<TakeoffLine> rows, CsvWriter
     Stopwatch watch = Stopwatch.StartNew();
     int[] fates = new int[Enum.GetValues<RowFate>().Length];
     int items = 0;
-    decimal total = 0;
+    decimal cost = 0;
+    decimal price = 0;
     Dictionary<string, Caution> cautions = new(StringComparer.Ordinal);
     ExportLine.WriteHeader(lines);
     foreach (TakeoffLine[] block in rows.Where(row => row.Text != string.Empty).Chunk(Block))
@@ -66,8 +67,9 @@ static int Export(TakeoffHeader header, IEnumerable<TakeoffLine> rows, CsvWriter
             foreach (ExportLine line in row.Lines)
             {
                 line.Write(lines);
-                items += line.Amount == 0 ? 0 : 1;
-                total += line.Amount;
+                items += line.Key.Length == 0 ? 0 : 1;
+                cost += line.Cost;
+                price += line.Price;
             }
 
             foreach (Caution caution in row.Cautions)
@@ -83,9 +85,10 @@ static int Export(TakeoffHeader header, IEnumerable<TakeoffLine> rows, CsvWriter
     }
 
     using Process self = Process.GetCurrentProcess();
-    string sum = total.ToString("F2", CultureInfo.InvariantCulture) + " " + Assumed.Shop.Prices.Currency;
+    Currency currency = Assumed.Shop.Prices.Currency;
+    string sums = "cost " + currency.Number(cost) + ", price " + currency.Text(price);
     string not = FormattableString.Invariant($"{Of(RowFate.Objected)} with objections, {Of(RowFate.Wrong)} wrong");
-    Say($"{fates.Sum()} rows: {Of(RowFate.Priced)} priced, {not}; {items} items; total {sum}");
+    Say($"{fates.Sum()} rows: {Of(RowFate.Priced)} priced, {not}; {items} items; {sums}");
     Say($"{fates.Sum() / watch.Elapsed.TotalSeconds:F0} rows a second; most memory {self.PeakWorkingSet64 / 1048576.0:F0} MB");
     return Of(RowFate.Wrong) == 0 ? 0 : 1;
 

@@ -66,7 +66,8 @@ internal sealed record RowExport(RowFate Fate, IReadOnlyList<ExportLine> Lines, 
             [.. plan.Cautions.Select(planned => planned.Caution)]);
     }
 
-    // The line of one fixture times their number.
+    // The line of one fixture times their number; the sums are then as many times those of one, to the cent.
+    // The rate of a tax is no cost, so it has no column.
     private static ExportLine Sold(EstimateLine line, int count) => new(line.HostCode ?? line.Code, line.Description)
     {
         Key = line.Id,

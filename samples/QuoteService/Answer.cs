@@ -39,19 +39,18 @@ internal sealed record Answer(
             [.. quote.InTheWay(DisplayUnits.Si)],
             [.. plan.Conditions.Select(condition =>
                 new Condition(condition.Id, condition.About, condition.Sentence(DisplayUnits.Si), condition.Remedy))],
-            [.. plan.Doubts.Select(doubt => new Doubtful(doubt.Id, doubt.About, doubt.Reading, doubt.Sentence(DisplayUnits.Si), doubt.Remedy))],
+            [.. plan.Doubts.Select(doubt =>
+                new Doubtful(doubt.Id, doubt.About, doubt.Reading, doubt.Sentence(DisplayUnits.Si), doubt.Remedy))],
             [.. plan.Protection.Select(need => need.ToString())],
             [.. plan.Air.Where(room => room.Hardest is not null).Select(room => new Breathing(room.Room.Id, room.Hardest!.InWords()))],
             [.. plan.Cautions.Select(Caution.Of)],
-            quote.Price is { Net: decimal net, Tax: decimal tax, Total: decimal total } price
-                ? new(price.Book.Currency, [.. price.Lines.Select(line => Line.Of(line))], net, tax, total)
-                : null,
+            quote.Offer is { } offer ? PriceOffered.Of(offer) : null,
             [.. plan.Schedule?.Operations.Select(operation => Step.Of(operation)) ?? []],
             [.. plan.Schedule?.Windows.Select(Window.Of) ?? []],
             [.. plan.Schedule?.Visits.Select(visit => new Visit(visit.Worker, visit.Arrives, visit.Leaves)) ?? []],
             [.. plan.Handover?.Fixtures.Select(one => new Use(one.Procedure.Fixture.Id, one.WaterFrom, one.FullCure)) ?? []],
-            self + "/job",
-            [.. QuotePictures.Of(plan).Select(picture => self + "/pictures/" + Uri.EscapeDataString(picture.Name) + ".svg")]);
+            "/shop/" + quote.Id + "/job",
+            [.. QuotePictures.Of(quote).Select(picture => self + "/pictures/" + Uri.EscapeDataString(picture.Name) + ".svg")]);
     }
 
     /// <summary>What stands in the way: an identifier to act upon, what it is about, and a sentence to show.</summary>
@@ -86,13 +85,27 @@ internal sealed record Answer(
             new(window.Operation.Operation.Id, window.ToString(), window.Opens, window.Closes);
     }
 
-    internal sealed record PriceOffered(string Currency, IReadOnlyList<Line> Lines, decimal Net, decimal Tax, decimal Total);
-
-    internal sealed record Line(string Id, string? Fixture, string Description, decimal Quantity, string Unit, decimal Rate, decimal Amount)
+    /// <summary>What the customer pays for what: Σ items = subtotal; less discount, with each tax = total; Σ payments = payable.</summary>
+    internal sealed record PriceOffered(
+        string Currency, string? Number, IReadOnlyList<Item> Items, decimal Subtotal, decimal Discount, decimal Net,
+        IReadOnlyList<Tax> Taxes, decimal Total, decimal Payable, IReadOnlyList<Payment> Payments, DateTime? ValidUntil)
     {
-        public static Line Of(EstimateLine line) =>
-            new(line.Id, line.Fixture, line.Description, line.Quantity, line.Unit, line.Rate, line.Amount);
+        public static PriceOffered Of(CustomerQuote quote) => new(
+            quote.Currency.Code, quote.Terms.Number, [.. quote.Items.Select(Item.Of)], quote.Subtotal, quote.Discount, quote.Net,
+            [.. quote.Taxes.Select(tax => new Tax(tax.Rate.Code, tax.Rate.ToString(), tax.Amount, tax.Exemption?.Reason))],
+            quote.Total, quote.Payable, [.. quote.Payments.Select(payment => new Payment(payment.Id, payment.ToString(), payment.Amount))],
+            quote.Terms.ValidUntil);
     }
+
+    internal sealed record Item(string Id, string Kind, string? Fixture, string Description, decimal Quantity, string Unit, decimal Price)
+    {
+        public static Item Of(QuoteItem item) =>
+            new(item.Id, item.Kind.ToString("G"), item.Fixture, item.Description, item.Quantity, item.Unit.Symbol(), item.Price);
+    }
+
+    internal sealed record Tax(string Code, string Name, decimal Amount, string? Exempt);
+
+    internal sealed record Payment(string Id, string When, decimal Amount);
 
     internal sealed record Step(string Id, string Name, string? Room, IReadOnlyList<string> Fixtures, DateTimeOffset Start,
         DateTimeOffset End, IReadOnlyList<string> People)

@@ -28,7 +28,12 @@ internal static class OurShop
         Name = "Old Ferry Refinishing (invented)",
         Crew = [new Worker("ada") { Name = "Ada", Wage = 28m }, new Worker("ben") { Name = "Ben", Wage = 22m }],
         Calendar = WorkCalendar.Weekdays(new WorkingHours(TimeSpan.FromHours(8), TimeSpan.FromHours(17)), LocalClock.Fixed(Clock)),
-        Prices = Shop.Generic.Prices with { Currency = Currency.Of("EUR"), Burden = Ratio.FromPercent(32), Taxes = [new("sales", "sales tax", Ratio.FromPercent(20))] },
+        Prices = Shop.Generic.Prices with
+        {
+            Currency = Currency.Of("EUR"),
+            Burden = Ratio.FromPercent(32),
+            Taxes = [new("vat", "value added tax", Ratio.FromPercent(20))],
+        },
         AirborneFraction = Ratio.FromPercent(10),
         MistLimit = MassConcentration.FromMilligramsPerCubicMeter(1),
         MistLimitSource = Source.Published("Oregon OSHA, rules for air contaminants",
@@ -63,6 +68,15 @@ internal static class OurShop
             ],
         },
         Fixtures = [Tub()],
+        Terms = new QuoteTerms
+        {
+            ValidFor = 30,
+            Payments =
+            [
+                PaymentStage.OfShare("deposit", PaymentDue.OnAcceptance, Ratio.FromPercent(20)),
+                PaymentStage.OfRest("rest", PaymentDue.OnCompletion),
+            ],
+        },
     };
 
     private static FixtureJob Tub() => new()

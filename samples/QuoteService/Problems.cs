@@ -21,6 +21,9 @@ internal static class Problems
     public static ProblemHttpResult NoSuchQuote(Guid id) =>
         TypedResults.Problem("There is no quote " + id + ".", statusCode: StatusCodes.Status404NotFound, title: "No such quote.");
 
+    public static ProblemHttpResult NoPrice(Guid id) =>
+        TypedResults.Problem("Something stands in the way of " + id + ".", statusCode: StatusCodes.Status404NotFound, title: "No price.");
+
     public static ProblemHttpResult NoSuchPicture(string name) =>
         TypedResults.Problem("This quote has no picture " + name + ".", statusCode: StatusCodes.Status404NotFound, title: "No such picture.");
 

@@ -12,8 +12,14 @@ namespace Refinish.Samples.QuoteService;
 /// </summary>
 public sealed record Quote(Guid Id, DateTimeOffset Stored, JobPlan Plan, IReadOnlyList<ValueChange> Differences, PlanChanges? Changes = null)
 {
-    /// <summary>The price; none while anything stands in the way, or once the stored results are no longer those of the library.</summary>
-    public PriceEstimate? Price => Plan is { IsPossible: true, Price.Total: not null } && Differences.Count == 0 ? Plan.Price : null;
+    /// <summary>
+    /// What the customer is offered; nothing while anything stands in the way, or once the stored results are no longer those of the
+    /// library.
+    /// </summary>
+    public CustomerQuote? Offer => Plan.IsPossible && Differences.Count == 0 ? Plan.Quote : null;
+
+    /// <summary>What is behind it, for the shop; none while there is no offer.</summary>
+    public PriceEstimate? Price => Offer is null ? null : Plan.Price;
 
     /// <summary>What stands in the way of the price.</summary>
     internal IEnumerable<Answer.Objection> InTheWay(DisplayUnits units)

@@ -22,10 +22,16 @@ internal static class QuoteEndpoints
         quotes.MapPost("/", Create).WithName("CreateQuote").WithSummary("Plans a bathroom and stores the quote.")
             .ProducesProblem(StatusCodes.Status400BadRequest).ProducesValidationProblem(StatusCodes.Status422UnprocessableEntity, Problem);
         quotes.MapGet("/{id:guid}", Get).WithName("GetQuote").WithSummary("A stored quote.").ProducesProblem(StatusCodes.Status404NotFound);
-        quotes.MapGet("/{id:guid}/job", GetJob).WithName("GetJob").WithSummary("The job document that the quote follows from.")
-            .Produces(StatusCodes.Status200OK, contentType: "application/json").ProducesProblem(StatusCodes.Status404NotFound);
         quotes.MapGet("/{id:guid}/pictures/{name}.svg", GetPicture).WithName("GetPicture").WithSummary("A picture of the quote, in metric or US customary units.")
             .Produces(StatusCodes.Status200OK, contentType: "image/svg+xml").ProducesProblem(StatusCodes.Status404NotFound);
+
+        RouteGroupBuilder shop = routes.MapGroup("/shop").WithTags("Shop").AddEndpointFilter<ShopOnly>();
+        shop.MapGet("/{id:guid}/job", GetJob).WithName("GetJob").WithSummary("The job document that the quote follows from, for the shop.")
+            .Produces(StatusCodes.Status200OK, contentType: "application/json").ProducesProblem(StatusCodes.Status401Unauthorized)
+            .ProducesProblem(StatusCodes.Status404NotFound);
+        shop.MapGet("/{id:guid}/lines", GetLines).WithName("GetLines")
+            .WithSummary("What the quote costs and brings, line by line, for the shop.")
+            .ProducesProblem(StatusCodes.Status401Unauthorized).ProducesProblem(StatusCodes.Status404NotFound);
     }
 
     private static Results<CreatedAtRoute<Answer>, ProblemHttpResult> Create(JsonElement ask, QuoteStore store)
@@ -50,6 +56,13 @@ internal static class QuoteEndpoints
     private static Results<ContentHttpResult, ProblemHttpResult> GetJob(Guid id, QuoteStore store) =>
         store.Find(id) is Quote quote ? TypedResults.Content(JobJson.Write(quote.Plan.Job), "application/json") : Problems.NoSuchQuote(id);
 
+    private static Results<Ok<ShopLines>, ProblemHttpResult> GetLines(Guid id, QuoteStore store) => store.Find(id) switch
+    {
+        { Price: { } price } => TypedResults.Ok(ShopLines.Of(price)),
+        null => Problems.NoSuchQuote(id),
+        _ => Problems.NoPrice(id),
+    };
+
     private static Results<ContentHttpResult, ProblemHttpResult> GetPicture(Guid id, string name, QuoteStore store, bool us = false, bool narrow = false)
     {
         if (store.Find(id) is not Quote quote)
@@ -58,7 +71,7 @@ internal static class QuoteEndpoints
         }
 
         PictureStyle style = new() { Units = us ? DisplayUnits.UsCustomary : DisplayUnits.Si, Width = narrow ? 320 : 720 };
-        return QuotePictures.Find(quote.Plan, name) is Picture picture
+        return QuotePictures.Find(quote, name) is Picture picture
             ? TypedResults.Content(picture.ToSvg(style), "image/svg+xml")
             : Problems.NoSuchPicture(name);
     }

@@ -1,6 +1,6 @@
+using System;
 using System.Collections.Generic;
 using System.Linq;
-using Refinish.Jobs;
 using Refinish.Pictures;
 
 namespace Refinish.Samples.QuoteService;
@@ -10,12 +10,13 @@ namespace Refinish.Samples.QuoteService;
 /// </summary>
 internal static class QuotePictures
 {
-    public static IReadOnlyList<(string Name, Picture Picture)> Of(JobPlan plan) =>
+    public static IReadOnlyList<(string Name, Picture Picture)> Of(Quote quote) =>
     [
-        ("timeline", new TimelinePicture(plan)),
-        .. plan.Job.Fixtures.Select(fixture => ("fixture-" + fixture.Id, (Picture)new FixturePicture(fixture.Fixture, fixture.Name))),
+        .. quote.Offer is { } offer ? [("price", new QuotePicture(offer))] : Array.Empty<(string, Picture)>(),
+        ("timeline", new TimelinePicture(quote.Plan)),
+        .. quote.Plan.Job.Fixtures.Select(fixture => ("fixture-" + fixture.Id, (Picture)new FixturePicture(fixture.Fixture, fixture.Name))),
     ];
 
-    public static Picture? Find(JobPlan plan, string name) => Of(plan).Where(picture => picture.Name == name)
+    public static Picture? Find(Quote quote, string name) => Of(quote).Where(picture => picture.Name == name)
         .Select(picture => picture.Picture).FirstOrDefault();
 }

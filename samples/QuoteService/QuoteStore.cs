@@ -28,7 +28,9 @@ internal sealed class QuoteStore(IConfiguration configuration, IHostEnvironment 
     {
         // Whoever knows the number may read the quote, so it is not to be guessed.
         Guid id = Guid.NewGuid();
-        Quote quote = new(id, time.GetUtcNow(), (job with { Id = "quote-" + id }).Plan(), []);
+        DateTimeOffset now = time.GetUtcNow();
+        QuoteTerms terms = job.Terms with { Number = id.ToString("N")[..8], Issued = now.ToOffset(OurShop.Clock) };
+        Quote quote = new(id, now, (job with { Id = "quote-" + id, Terms = terms }).Plan(), []);
         Run("INSERT INTO quotes (id, stored, [plan]) VALUES ($id, $stored, $plan)", command =>
         {
             command.Parameters.AddWithValue("$id", quote.Id.ToString());

@@ -153,7 +153,8 @@ public class FieldTests
                     Add(argument);
                 }
             }
-            else if (bare.Assembly == core && !bare.IsEnum && bare != typeof(SpreadingRate) && bare != typeof(Estimating.MaterialAmount)
+            else if (bare.Assembly == core && !bare.IsEnum && bare != typeof(SpreadingRate)
+                && bare != typeof(Currency) && bare != typeof(Estimating.MaterialAmount)
                 && seen.Add(bare))
             {
                 open.Enqueue(bare);

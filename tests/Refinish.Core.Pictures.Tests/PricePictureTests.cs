@@ -36,12 +36,12 @@ public class PricePictureTests
     [InlineData(360)]
     public void Bars_add_up_to_the_published_example(int width)
     {
-        // (0.3 + 4 × 0.45 + 0.75) / 6 = 0.475 h; 0.475 h × 30.00 + 35 + 25 + 10 = 84.25; 84.25 / 0.55 = 153.18.
+        // (20 + 4 × 27 + 45) / 6 min = 0.481 h × 30.00 = 14.43; + 35 + 25 + 10 = 84.43; 84.43 / 0.55 = 153.51.
         SvgFile file = new(new PricePicture(new PriceEstimate(Book, Job)).ToSvg(new PictureStyle { Theme = PictureTheme.Light,
             Width = width }));
         (double From, double To)[] bars = Bars(file);
-        (double, double)[] expected = [(0, 14.25), (14.25, 49.25), (49.25, 74.25), (74.25, 84.25), (0, 84.25), (84.25, 153.18),
-            (0, 153.18), (0, 153.18)];
+        (double, double)[] expected = [(0, 14.43), (14.43, 49.43), (49.43, 74.43), (74.43, 84.43), (0, 84.43), (84.43, 153.51),
+            (0, 153.51), (0, 153.51)];
         Assert.Equal(expected.Length, bars.Length);
         for (int i = 0; i < bars.Length; i++)
         {
@@ -49,7 +49,7 @@ public class PricePictureTests
             Assert.Equal(expected[i].Item2, bars[i].To, 0.35);
         }
 
-        foreach (string amount in (string[])["14.25", "+35.00", "+25.00", "+10.00", "84.25", "+68.93", "153.18"])
+        foreach (string amount in (string[])["14.43", "+35.00", "+25.00", "+10.00", "84.43", "+69.08", "153.51"])
         {
             Assert.Contains(file.Texts, text => text.Words == amount);
         }
@@ -83,13 +83,19 @@ public class PricePictureTests
     [Fact]
     public void Labour_and_materials_are_the_sums_of_their_lines()
     {
+        PriceEstimate price = Plans.Rooms.Price!;
         string words = new PricePicture(Plans.Rooms).Describe(DisplayUnits.Si);
-        Assert.Contains("labour " + Plans.Rooms.Price!.Lines.Where(line => line.Category == LineCategory.Labour)
-            .Sum(line => line.Cost).ToString("0.00", CultureInfo.InvariantCulture), words, StringComparison.Ordinal);
-        Assert.Contains("materials " + Plans.Rooms.Price.Lines.Where(line => line.Unit == LineUnit.Kit).Sum(line => line.Cost)
-            .ToString("0.00", CultureInfo.InvariantCulture), words, StringComparison.Ordinal);
-        Assert.Contains("tax " + Plans.Rooms.Price.Tax!.Value.ToString("0.00", CultureInfo.InvariantCulture), words,
-            StringComparison.Ordinal);
+        Assert.Contains("labour " + Sum("labour/", "paid-time/", "overtime"), words, StringComparison.Ordinal);
+        Assert.Contains("materials " + Sum("material/"), words, StringComparison.Ordinal);
+        Assert.Contains("overhead " + Sum("overhead/"), words, StringComparison.Ordinal);
+        string tax = (price.Total - price.Net)!.Value.ToString("0.00", CultureInfo.InvariantCulture);
+        Assert.Contains("tax " + tax, words, StringComparison.Ordinal);
+
+        // By what the items are called, where the picture goes by category.
+        string Sum(params string[] items) => price.Lines
+            .Where(line => Array.Exists(items, item => line.Item.StartsWith(item, StringComparison.Ordinal)))
+            .Sum(line => Math.Round(line.Quantity * line.Rate, 2, MidpointRounding.AwayFromZero))
+            .ToString("0.00", CultureInfo.InvariantCulture);
     }
 
     [Fact]
@@ -99,10 +105,10 @@ public class PricePictureTests
             .ToSvg(new PictureStyle { Theme = PictureTheme.Light }));
         (double From, double To)[] bars = Bars(file);
 
-        // 60 % of 153.18 is 91.91, which leaves 61.27, 22.98 below cost.
-        Assert.Contains(file.Texts, text => text.Words == "-91.91");
-        Assert.Contains("a loss of 22.98", file.AllWords, StringComparison.Ordinal);
-        Assert.Contains(bars, bar => Math.Abs(bar.From - 61.27) < 0.4 && Math.Abs(bar.To - 153.18) < 0.4);
+        // 60 % of 153.51 is 92.11, which leaves 61.40, 23.03 below the cost of 84.43.
+        Assert.Contains(file.Texts, text => text.Words == "-92.11");
+        Assert.Contains("a loss of 23.03", file.AllWords, StringComparison.Ordinal);
+        Assert.Contains(bars, bar => Math.Abs(bar.From - 61.40) < 0.4 && Math.Abs(bar.To - 153.51) < 0.4);
     }
 
     [Fact]
@@ -115,6 +121,34 @@ public class PricePictureTests
         Assert.Contains("up to minimum charge", file.AllWords, StringComparison.Ordinal);
         Assert.Contains(file.Texts, text => text.Words == "268.25");
         Assert.DoesNotContain("rounding", file.AllWords, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void What_the_coins_take_or_give_stands_after_the_total()
+    {
+        TaxRate sales = new("sales", "sales tax", Ratio.FromPercent(7.31));
+        PriceEstimate estimate = new(Book with { MinimumCharge = 250m, Taxes = [sales], CashStep = 0.05m }, Job);
+        SvgFile file = new(new PricePicture(estimate).ToSvg(new PictureStyle { Theme = PictureTheme.Light }));
+
+        // 7.31 % of 250 is 18.275, rounded 18.28; 268.28 is paid with 268.30.
+        foreach (string words in (string[])["+18.28", "268.28", "+0.02", "268.30", "payable"])
+        {
+            Assert.Contains(file.Texts, text => text.Words == words);
+        }
+    }
+
+    [Fact]
+    public void Other_trades_and_extras_at_a_fixed_price_are_costs_of_their_own_kind()
+    {
+        ExtraItem plumber = new("plumber", LineCategory.Subcontract, "plumber (invented)", 2, LineUnit.Hour, 40m) { UnitPrice = 60m };
+        PriceEstimate estimate = new(Book, Job with { Extras = [plumber] });
+        SvgFile file = new(new PricePicture(estimate).ToSvg(new PictureStyle { Theme = PictureTheme.Light }));
+
+        // 84.43 + 80 = 164.43 cost; 153.51 at margin + 2 × 60 = 273.51, so 109.08 is earned.
+        foreach (string words in (string[])["subcontract", "+80.00", "164.43", "+109.08", "273.51"])
+        {
+            Assert.Contains(file.Texts, text => text.Words == words);
+        }
     }
 
     [Fact]

@@ -20,6 +20,9 @@ internal static class PageEndpoints
         pages.MapGet("/sheets/{id:guid}", (Guid id, QuoteStore store, bool us = false) => store.Find(id) is Quote quote
             ? new RazorComponentResult<QuotePage>(new { Quote = quote, Us = us })
             : (IResult)new RazorComponentResult<MissingPage> { StatusCode = StatusCodes.Status404NotFound });
+        pages.MapGet("/shop/{id:guid}", (Guid id, QuoteStore store, bool us = false) => store.Find(id) is Quote quote
+            ? new RazorComponentResult<ShopPage>(new { Quote = quote, Us = us })
+            : (IResult)new RazorComponentResult<MissingPage> { StatusCode = StatusCodes.Status404NotFound }).AddEndpointFilter<ShopOnly>();
     }
 
     // Nothing here belongs to a signed-in person, so there is no forged request to guard against.

@@ -41,8 +41,8 @@ internal sealed class RefinishOrReplaceTub : Problem
         // end
         return new(choice.Workings(),
         [
-            new("refinishing, a year", Measure.Money(Currency.Of(Currency.Of("EUR"))), (double)choice.RefinishPerYear, "255.77"),
-            new("replacing, a year", Measure.Money(Currency.Of(Currency.Of("EUR"))), (double)choice.ReplacePerYear, "417.26"),
+            new("refinishing, a year", Measure.Money(Currency.Of("EUR")), (double)choice.RefinishPerYear, "255.77"),
+            new("replacing, a year", Measure.Money(Currency.Of("EUR")), (double)choice.ReplacePerYear, "417.26"),
             .. breakEven is { } years ? [new Answer("refinishing has to last", Measure.Years, years, "4.0")] : (Answer[])[],
         ]);
     }

@@ -109,13 +109,15 @@ public sealed record EstimateLine
     /// <returns>Text such as <c>L-10 set up the room: 0.79 h × 39.04 = 30.84, sold at 56.07</c>.</returns>
     public override string ToString() => string.Format(
         CultureInfo.InvariantCulture,
-        "{0} {1}: {2} × {3} = {4}{5}",
-        Code,
-        Description,
+        "{0}: {1} × {2} = {3}{4}",
+        Name,
         (Figures.Significant((double)Quantity, 12) + " " + Unit.Symbol()).TrimEnd(),
         Figures.Significant((double)Rate, 12),
         Currency.Number(Category is LineCategory.Tax or LineCategory.Discount ? Price : Cost),
         Category is LineCategory.Tax or LineCategory.Discount ? string.Empty : ", sold at " + Currency.Number(Price));
+
+    // Code and description, once where the one begins the other: no "travel travel".
+    private string Name => Description.StartsWith(Code, StringComparison.Ordinal) ? Description : Code + " " + Description;
 
     /// <summary>Quantity × rate, rounded, as a step of a derivation.</summary>
     internal WorkingStep Step(string symbol, Measure money, Source source)
@@ -124,6 +126,7 @@ public sealed record EstimateLine
         Expression r = Expression.Quantity("r", (double)Rate, money);
         string unit = Unit.Symbol();
         decimal value = Category is LineCategory.Tax or LineCategory.Discount ? Price : Cost;
-        return new WorkingStep(Code + " " + Description + (unit.Length == 0 ? string.Empty : " (" + unit + ")"), symbol, Expression.Round(q * r, Currency), (double)value, money, source);
+        string name = Name + (unit.Length == 0 ? string.Empty : " (" + unit + ")");
+        return new WorkingStep(name, symbol, Expression.Round(q * r, Currency), (double)value, money, source);
     }
 }

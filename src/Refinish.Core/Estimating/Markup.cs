@@ -7,7 +7,7 @@ namespace Refinish.Estimating;
 /// <remarks>price = cost (1 + markup); margin = markup / (1 + markup). Definitions. A default markup is zero.</remarks>
 /// <example><code>
 /// Markup markup = new(Ratio.FromPercent(50));
-/// decimal price = markup.PriceFor(300m);             // 450.00
+/// decimal price = markup.PriceFor(300m, Currency.Of("USD"));   // 450.00
 /// Ratio margin = markup.ToMargin().OfPrice;          // 33.3 %
 /// </code></example>
 public readonly record struct Markup

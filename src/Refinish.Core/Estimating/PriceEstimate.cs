@@ -31,8 +31,8 @@ namespace Refinish.Estimating;
 /// };
 /// EstimateRequest job = new() { Labour = new([new LabourTask(LabourStandards.Clear, units: 1)]), Materials = [], Fixtures = 1 };
 /// PriceEstimate estimate = new(book, job);
-/// decimal? cost = estimate.Cost;     // 79.90 = 0.33 h × 30.00 + 35 + 25 + 10
-/// decimal? price = estimate.Total;   // 145.27 = 79.90 / 0.55
+/// decimal? cost = estimate.Cost;     // 79.93 = 0.331 h × 30.00 + 35 + 25 + 10
+/// decimal? price = estimate.Total;   // 145.33 = 79.93 / 0.55
 /// </code></example>
 public sealed record PriceEstimate
 {

@@ -16,7 +16,7 @@ namespace Refinish.Estimating;
 /// The integral is taken by Gauss–Legendre quadrature after t = T z^k, which is smooth for every shape.
 /// </remarks>
 /// <example><code>
-/// WarrantyReserve reserve = new(new WeibullLife(1.8, 14), 5, 260m, Ratio.FromPercent(80), Ratio.FromPercent(5));
+/// WarrantyReserve reserve = new(new WeibullLife(1.8, 14), 5, 260m, Ratio.FromPercent(80), Currency.Of("USD"), Ratio.FromPercent(5));
 /// decimal amount = reserve.Reserve;   // 30.17 = 14.51 % × 80 % × 260
 /// </code></example>
 public sealed record WarrantyReserve

@@ -24,7 +24,7 @@ namespace Refinish.Jobs;
 ///         PaymentStage.OfRest("rest", PaymentDue.OnCompletion),
 ///     ],
 /// };
-/// DateTime? last = terms.ValidUntil;   // 2027-03-31
+/// DateTime? last = terms.ValidUntil;   // the 31st of March 2027
 /// </code></example>
 public sealed record QuoteTerms
 {

@@ -94,7 +94,7 @@ internal static class EveryFixture
         [
             new LabourTask(EveryShop.Standard, Area.FromSquareMeters(1.7), 3, 2)
             {
-                Id = "own-task", Worker = "ada", Wage = 31.5m, Repeats = 4,
+                Id = "own-task", Fixture = "fixture-0", Room = "bath-3", Worker = "ada", Wage = 31.5m, Repeats = 4,
                     Learning = new LearningCurve(LearningModel.Unit, Ratio.FromPercent(88)),
             },
         ],

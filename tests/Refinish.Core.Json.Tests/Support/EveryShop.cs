@@ -59,7 +59,18 @@ internal static class EveryShop
                 .. new[] { LineUnit.Each, LineUnit.UsQuart, LineUnit.Gram, LineUnit.Metre, LineUnit.SquareFoot }
                     .Select(unit => MaterialPrice.Loose("loose", unit, 0.125m)),
             ],
-            OverheadOfDirectCost = Ratio.FromPercent(3), Taxes = [new("sales", "sales tax", Ratio.FromPercent(7.25))], CashStep = 0.05m,
+            OverheadOfDirectCost = Ratio.FromPercent(3),
+            Taxes =
+            [
+                new("sales", "sales tax on goods", Ratio.FromPercent(7.25))
+                {
+                    Categories = [LineCategory.Material, LineCategory.Consumables],
+                },
+                new("local", "local tax", Ratio.FromPercent(1.5)),
+            ],
+            TaxRounding = TaxRounding.PerLine,
+            CashStep = 0.05m,
+            HostCodes = [new("labour/L-1", "5-2100"), new("material/" + GenericCatalogue.EpoxyPrimer.Id, "ART-771")],
             Options =
             [
                 .. Shop.Generic.Prices.Options,

@@ -132,6 +132,14 @@ internal static class Examples
         ],
         Stock = [new OpenedKit(GenericCatalogue.EpoxyPrimer, Volume.FromMilliliters(400), Volume.FromMilliliters(100),
             new DateTimeOffset(2027, 2, 1, 9, 0, 0, TimeSpan.FromHours(1)))],
+        Extras =
+        [
+            new ExtraItem("plumber", LineCategory.Subcontract, "refits the waste", 1.5m, LineUnit.Hour, 62.345m)
+            {
+                UnitPrice = 95.50m, Fixture = "fixture-0", Room = "bath-3", Cautions = [Cautions.MakeUpAir],
+            },
+            new ExtraItem("lift", LineCategory.Equipment, "hoist for the cast-iron tub", 1, LineUnit.Day, 48m),
+        ],
         Terms = Terms(),
         Alternatives =
         [
@@ -147,7 +155,7 @@ internal static class Examples
         Issued = new DateTimeOffset(2027, 2, 20, 9, 30, 0, TimeSpan.FromHours(1)),
         ValidFor = 30,
         Discount = Discount.Of(Ratio.FromPercent(5)) with { Reason = "neighbours", MayUndercutMinimum = true },
-        Exemption = new TaxExemption("public body (invented)"),
+        Exemption = new TaxExemption("public body (invented)") { Codes = ["local"] },
         HoldMargin = true,
         Payments =
         [
