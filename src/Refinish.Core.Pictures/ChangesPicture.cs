@@ -75,7 +75,7 @@ public sealed class ChangesPicture : Picture
 
         List<Step> steps = [.. Steps()];
         page.Paragraph(string.Format(
-            CultureInfo.InvariantCulture, "{0} became {1} {2}: {3}", Amount(steps[0].To), Amount(steps[^1].To), changes.Currency,
+            CultureInfo.InvariantCulture, "{0} became {1} {2}: {3}", Amount(steps[0].To), Amount(steps[steps.Count - 1].To), changes.Currency,
             total == 0 ? "the total stays" : Signed(total)));
         decimal most = steps.Max(step => Math.Max(step.From, step.To));
         decimal least = steps.Min(step => Math.Min(step.From, step.To));

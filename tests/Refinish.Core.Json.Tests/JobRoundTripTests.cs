@@ -100,7 +100,7 @@ public class JobRoundTripTests
                 "recessedBathtub" or "freestandingTub" or "freestandingTubAllRound" or "ovalTub" or "flatPanel" => [59.7, 29.9],
                 _ => [22.3, 16.3],
             };
-            IFixture rough = RoughFixture.Of(kind, kind.Needed.Zip(inches, (name, length) =>
+            RoughFixture rough = RoughFixture.Of(kind, kind.Needed.Zip(inches, (name, length) =>
                 new TakenReading(name, UnitsNet.Length.FromInches(length), RoughFixture.SaidPlusMinus)));
             IFixture back = Back(FixtureShapes.Fixture, rough);
             Assert.Equal(rough, back);

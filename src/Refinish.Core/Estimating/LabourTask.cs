@@ -15,7 +15,7 @@ public sealed record LabourTask
     /// </exception>
     /// <exception cref="ArgumentNullException"><paramref name="standard"/> is missing.</exception>
     public LabourTask(LabourStandard standard)
-        : this(standard, default, 0, 1) => Uses(area: false, units: false);
+        : this(standard, default, 0, 1) => Uses(Standard, area: false, units: false);
 
     /// <summary>Makes a task that is done once over an area, by a standard without hours by unit.</summary>
     /// <param name="standard">The standard.</param>
@@ -24,7 +24,7 @@ public sealed record LabourTask
     /// <exception cref="ArgumentNullException"><paramref name="standard"/> is missing.</exception>
     /// <exception cref="ArgumentOutOfRangeException"><paramref name="area"/> is outside its range.</exception>
     public LabourTask(LabourStandard standard, Area area)
-        : this(standard, area, 0, 1) => Uses(area: true, units: false);
+        : this(standard, area, 0, 1) => Uses(Standard, area: true, units: false);
 
     /// <summary>Makes a task that is done once for a number of units, by a standard without hours by area.</summary>
     /// <param name="standard">The standard.</param>
@@ -33,7 +33,7 @@ public sealed record LabourTask
     /// <exception cref="ArgumentNullException"><paramref name="standard"/> is missing.</exception>
     /// <exception cref="ArgumentOutOfRangeException"><paramref name="units"/> is outside its range.</exception>
     public LabourTask(LabourStandard standard, double units)
-        : this(standard, default, units, 1) => Uses(area: false, units: true);
+        : this(standard, default, units, 1) => Uses(Standard, area: false, units: true);
 
     /// <summary>Makes a task.</summary>
     /// <param name="standard">The standard.</param>
@@ -171,17 +171,17 @@ public sealed record LabourTask
         number > 1 ? 1 + ((units - 1) * (1 - Expression.Quantity("q", Standard.OncePerVisitFraction, Measure.Percent))) : units;
 
     // A rate that the constructor has no number for would be no hours without a word.
-    private void Uses(bool area, bool units)
+    private static void Uses(LabourStandard standard, bool area, bool units)
     {
-        if (!area && Standard.PerSquareMeter.Maximum > 0)
+        if (!area && standard.PerSquareMeter.Maximum > 0)
         {
-            throw new ArgumentException("standard: " + Standard.Code + " has hours by area, and no area is given.", "standard");
+            throw new ArgumentException("standard: " + standard.Code + " has hours by area, and no area is given.", nameof(standard));
         }
 
-        if (!units && Standard.PerUnit.Maximum > 0)
+        if (!units && standard.PerUnit.Maximum > 0)
         {
             throw new ArgumentException(
-                "standard: " + Standard.Code + " has hours by " + Standard.Unit + ", and no number of units is given.", "standard");
+                "standard: " + standard.Code + " has hours by " + standard.Unit + ", and no number of units is given.", nameof(standard));
         }
     }
 }

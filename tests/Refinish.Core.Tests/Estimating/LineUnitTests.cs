@@ -16,7 +16,7 @@ public class LineUnitTests
     public void Every_unit_has_the_published_code()
     {
         Dictionary<string, string> codes = Table.Read("unece_units.csv").Rows.ToDictionary(row => row["unit"], row => row["code"]);
-        LineUnit[] units = [.. Enum.GetValues(typeof(LineUnit)).Cast<LineUnit>()];
+        LineUnit[] units = Enum.GetValues<LineUnit>();
         Assert.Equal(units.Length, codes.Count);
         Assert.All(units, unit => Assert.Equal(codes[unit.ToString()], unit.ExchangeCode()));
     }
@@ -25,7 +25,7 @@ public class LineUnitTests
     [Evidence(Basis.Contract, "no two units look alike; an unnamed value is refused")]
     public void Symbols_tell_the_units_apart()
     {
-        LineUnit[] units = [.. Enum.GetValues(typeof(LineUnit)).Cast<LineUnit>()];
+        LineUnit[] units = Enum.GetValues<LineUnit>();
         Assert.Equal(units.Length, units.Select(unit => unit.Symbol()).Distinct().Count());
         Assert.Throws<ArgumentOutOfRangeException>(() => ((LineUnit)units.Length).ExchangeCode());
         Assert.Throws<ArgumentOutOfRangeException>(() => ((LineUnit)(-1)).Symbol());

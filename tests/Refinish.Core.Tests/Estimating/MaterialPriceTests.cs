@@ -236,7 +236,7 @@ public class MaterialPriceTests
         {
             Volume.FromLiters(1.5), Mass.FromKilograms(2), Area.FromSquareMeters(3), Length.FromMeters(4), MaterialAmount.FromPieces(1), MaterialAmount.FromPieces(5),
         }.Select(amount => amount.ToString()));
-        foreach (LineUnit unit in Enum.GetValues(typeof(LineUnit)))
+        foreach (LineUnit unit in Enum.GetValues<LineUnit>())
         {
             if (Sold.Contains(unit))
             {

@@ -13,7 +13,7 @@ public class RoughFixtureTests
 {
     private static readonly Source Told = Source.Invented("told for the test");
 
-    private static readonly IReadOnlyDictionary<string, Length[]> Said = new Dictionary<string, Length[]>
+    private static readonly Dictionary<string, Length[]> Said = new Dictionary<string, Length[]>
     {
         ["recessedBathtub"] = [In(60), In(30)],
         ["freestandingTub"] = [In(55), In(25)],

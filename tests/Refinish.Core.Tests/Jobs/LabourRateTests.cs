@@ -75,7 +75,7 @@ public class LabourRateTests
         WorkKind[] aside = [WorkKind.Warm, WorkKind.StandBy];
         WorkKind[] pieces = [WorkKind.Travel, WorkKind.CleanGun, WorkKind.FitTrim, WorkKind.ReinforceCrack];
         WorkKind[] alone = [WorkKind.Travel, WorkKind.CleanGun, WorkKind.SetUp];
-        foreach (WorkKind kind in Enum.GetValues(typeof(WorkKind)))
+        foreach (WorkKind kind in Enum.GetValues<WorkKind>())
         {
             foreach ((string form, Func<LabourStandard, LabourStandard> give) in Forms)
             {
@@ -127,7 +127,7 @@ public class LabourRateTests
             [DefectKind.PeelingCoat] = (1, 0.4, 0.4, 0),
         };
         DefectKind[] anothers = [DefectKind.Perforation, DefectKind.FlexingFloor];
-        foreach (DefectKind kind in Enum.GetValues(typeof(DefectKind)))
+        foreach (DefectKind kind in Enum.GetValues<DefectKind>())
         {
             (int count, double units, double area, int fromSize) = counted.TryGetValue(kind, out (int, double, double, int) one) ? one : default;
             foreach ((string form, Func<LabourStandard, LabourStandard> give) in Forms)

@@ -97,6 +97,6 @@ public class PlanChangesProperties
     }
 
     // A sentence is there, ends in a full stop and shows no number that was not asked for.
-    private static int Count(string sentence, PlanChange change) => sentence.Length > 5 && sentence.EndsWith(".", StringComparison.Ordinal)
+    private static int Count(string sentence, PlanChange change) => sentence.Length > 5 && sentence[sentence.Length - 1] == '.'
         && !sentence.Contains("E-") && (change.Price == 0 || sentence.Contains("price")) ? 1 : 0;
 }

@@ -60,7 +60,7 @@ internal static class LineGroups
         && before.Quantity == after.Quantity && before.Unit == after.Unit && before.Rate != after.Rate
         && (after.Fixture is null || !moved.Contains(after.Fixture));
 
-    private static PlanChange Change(LineFamily key, IReadOnlyList<LineChange> lines)
+    private static PlanChange Change(LineFamily key, LineChange[] lines)
     {
         bool isNew = lines.All(line => line.Before is null);
         bool isGone = lines.All(line => line.After is null);

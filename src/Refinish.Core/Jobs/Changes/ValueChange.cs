@@ -70,5 +70,5 @@ public sealed record ValueChange
 
     private static string Shown(double? number, string? unit, string text) => number is double shown
         ? Figures.Significant(shown, 12) + (unit is null ? string.Empty : " " + unit)
-        : text.Length <= Longest ? text : text.Substring(0, Longest) + "…";
+        : text.Length <= Longest ? text : text.Remove(Longest) + "…";
 }
