@@ -16,7 +16,7 @@ namespace Refinish.Pictures;
 /// <example><code>
 /// PriceBook book = new() { Currency = Currency.Of("USD"), LabourRate = 30m, TravelPerTrip = 25m, DisposalPerJob = 10m, ConsumablesPerFixture = 35m, TargetMargin = new(Ratio.FromPercent(45)) };
 /// PriceEstimate price = new(book, new EstimateRequest { Labour = new([new LabourTask(LabourStandards.SetUp, 1)]), Materials = [], Fixtures = 1 });
-/// string svg = new QuotePicture(new CustomerQuote(price, [new FixtureArea("tub", "bathtub", Area.FromSquareMeters(3))], QuoteTerms.None)).ToSvg();
+/// string svg = new QuotePicture(new CustomerQuote(price, [new FixtureWeight("tub", "bathtub", 3)], QuoteTerms.None)).ToSvg();
 /// </code></example>
 public sealed class QuotePicture : Picture
 {

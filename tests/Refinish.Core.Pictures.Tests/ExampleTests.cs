@@ -48,7 +48,7 @@ public class ExampleTests
     {
         PriceBook book = new() { Currency = Currency.Of("USD"), LabourRate = 30m, TravelPerTrip = 25m, DisposalPerJob = 10m, ConsumablesPerFixture = 35m, TargetMargin = new(Ratio.FromPercent(45)) };
         PriceEstimate price = new(book, new EstimateRequest { Labour = new([new LabourTask(LabourStandards.SetUp, 1)]), Materials = [], Fixtures = 1 });
-        string svg = new QuotePicture(new CustomerQuote(price, [new FixtureArea("tub", "bathtub", Area.FromSquareMeters(3))], QuoteTerms.None)).ToSvg();
+        string svg = new QuotePicture(new CustomerQuote(price, [new FixtureWeight("tub", "bathtub", 3)], QuoteTerms.None)).ToSvg();
         Assert.Contains("153.51 USD", svg, StringComparison.Ordinal);
     }
 

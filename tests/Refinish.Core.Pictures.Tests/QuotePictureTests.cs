@@ -31,7 +31,7 @@ public class QuotePictureTests
         Materials = [], Fixtures = 1, Options = [new("slip-floor") { Fixture = "tub" }], Discount = Terms.Discount,
     };
 
-    private static CustomerQuote Quote(QuoteTerms terms) => new(new PriceEstimate(Book, Request), [new FixtureArea("tub", "bathtub", Area.FromSquareMeters(3))], terms);
+    private static CustomerQuote Quote(QuoteTerms terms) => new(new PriceEstimate(Book, Request), [new FixtureWeight("tub", "bathtub", 3)], terms);
 
     private static SvgFile Drawn(CustomerQuote quote, int width) => new(new QuotePicture(quote).ToSvg(new PictureStyle { Theme = PictureTheme.Light, Width = width }));
 

@@ -42,8 +42,8 @@ public sealed record EstimateLine
     }
 
     /// <summary>
-    /// Key of the line, unique within an estimate: <see cref="Item"/>, fixture or else room, and worker, joined by '/', an empty part between two where one is
-    /// left out, such as <c>labour/L-10/tub-1</c> or <c>labour/L-10//bath-1/ada</c>. It follows from ids, never from a description or a position, so that
+    /// Key of the line, unique within an estimate: <see cref="Item"/>, fixture or else room, and, where it is paid at several wages, worker, joined by '/', an empty part between two where one is
+    /// left out, such as <c>labour/L-31/tub-1</c> or <c>labour/L-10//bath-1/ada</c>. It follows from ids, never from a description or a position, so that
     /// two runs and two revisions of a job can be held against each other.
     /// </summary>
     public string Id { get; }
@@ -63,8 +63,8 @@ public sealed record EstimateLine
     /// <summary>Id of the room that the line belongs to; <see langword="null"/> when it belongs to several or to none, or where only the fixture is known.</summary>
     public string? Room { get; }
 
-    /// <summary>Id of whoever is paid; <see langword="null"/> where nobody in particular is.</summary>
-    public string? Worker { get; }
+    /// <summary>Id of whoever does all of it; <see langword="null"/> where several do or nobody in particular.</summary>
+    public string? Worker { get; internal init; }
 
     /// <summary>The host's own code for <see cref="Item"/> by <see cref="PriceBook.HostCodes"/>; <see langword="null"/> when it is not mapped.</summary>
     public string? HostCode { get; internal init; }

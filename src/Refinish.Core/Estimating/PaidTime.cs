@@ -71,6 +71,9 @@ public sealed record PaidTime
     /// </summary>
     public bool IsPremium { get; init; }
 
+    /// <summary>Id of the caller's own operation that is paid by the clock.</summary>
+    internal string? Operation { get; init; }
+
     internal double Hours => seconds / 3600;
 
     /// <summary>What is paid for, and how long.</summary>

@@ -215,8 +215,8 @@ public sealed record PriceBook
         return null;
     }
 
-    /// <summary>Codes of the rates that apply to a category.</summary>
-    internal ValueList<string> TaxesOn(LineCategory category)
+    /// <summary>Codes of the rates that are charged on a category.</summary>
+    internal ValueList<string> TaxesOn(LineCategory category, TaxExemption? exemption)
     {
         if (Taxes.Count == 0)
         {
@@ -226,7 +226,7 @@ public sealed record PriceBook
         List<string> codes = [];
         foreach (TaxRate rate in Taxes)
         {
-            if (rate.AppliesTo(category))
+            if (rate.AppliesTo(category) && exemption?.Covers(rate) != true)
             {
                 codes.Add(rate.Code);
             }

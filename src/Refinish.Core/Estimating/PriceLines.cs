@@ -6,6 +6,9 @@ namespace Refinish.Estimating;
 /// <summary>From cost to price: margin, minimum charge, discount and tax, and what part of it each line carries.</summary>
 internal sealed class PriceLines
 {
+    // A coin changes what is paid by next to nothing; more than this is no coin.
+    private const decimal MostRounding = 0.01m;
+
     private readonly PricedCosts costs;
     private readonly PriceBook book;
     private readonly EstimateRequest request;
@@ -44,6 +47,11 @@ internal sealed class PriceLines
         AddTaxes();
         Total = Net + Tax;
         Payable = Money.RoundTo(Total, book.CashStep);
+        if (Math.Abs(Payable - Total) > Total * MostRounding)
+        {
+            costs.Gaps.Add(new PriceGap(
+                "cash-step", "cash-step", "cash step of " + currency.Text(book.CashStep), "it would round the total of " + currency.Text(Total) + " by more than 1 %"));
+        }
     }
 
     /// <summary>What is charged for everything without a fixed price, before the minimum charge.</summary>
@@ -179,7 +187,7 @@ internal sealed class PriceLines
                 {
                     Price = charged,
                     HostCode = book.HostCodeOf("margin"),
-                    Taxes = book.TaxesOn(LineCategory.Margin),
+                    Taxes = book.TaxesOn(LineCategory.Margin, request.Exemption),
                 });
             }
         }

@@ -71,32 +71,18 @@ internal sealed class PricedCosts
 
     private void AddLabour()
     {
-        foreach (PricedLabour labour in PricedLabour.Of(request.Labour.Lines))
+        foreach (PricedLabour labour in PricedLabour.Of(request))
         {
-            labourHours += labour.Hours;
-            AddHours(labour.Key, labour.Task.Standard.Code, labour.Task.Standard.Description, labour.Hours, labour.Task.Wage);
-        }
-
-        for (int i = 0; i < request.PaidTime.Count; i++)
-        {
-            PaidTime paid = request.PaidTime[i];
-            decimal hours = Math.Round((decimal)paid.Hours, 3, MidpointRounding.AwayFromZero);
-            labourHours += paid.IsPremium ? 0 : hours;
-            AddHours(
-                new(paid.IsPremium ? "overtime" : "paid-time/" + paid.Id, paid.Fixture, paid.Room, paid.Worker), paid.IsPremium ? "overtime" : paid.Id,
-                paid.Description, hours, paid.Wage);
-        }
-    }
-
-    private void AddHours(LineKey key, string code, string description, decimal hours, decimal? wage)
-    {
-        if ((wage ?? book.LabourRate) is decimal known)
-        {
-            AddDirect(Line(key, LineCategory.Labour, code, description, hours, LineUnit.Hour, Burdened(book, known)));
-        }
-        else
-        {
-            Gaps.Add(new PriceGap(key.Id, code, description, "no labour rate in the price book (LabourRate)"));
+            labourHours += labour.IsPremium ? 0 : labour.Hours;
+            if ((labour.Wage ?? book.LabourRate) is decimal known)
+            {
+                EstimateLine? line = Line(labour.Key, LineCategory.Labour, labour.Code, labour.Description, labour.Hours, LineUnit.Hour, Burdened(book, known));
+                AddDirect(line is null ? null : line with { Worker = labour.Worker });
+            }
+            else
+            {
+                Gaps.Add(new PriceGap(labour.Key.Id, labour.Code, labour.Description, "no labour rate in the price book (LabourRate)"));
+            }
         }
     }
 
@@ -253,6 +239,6 @@ internal sealed class PricedCosts
             return null;
         }
 
-        return new EstimateLine(key, category, code, description, quantity, unit, rate, currency) { HostCode = book.HostCodeOf(key.Item), Taxes = book.TaxesOn(category) };
+        return new EstimateLine(key, category, code, description, quantity, unit, rate, currency) { HostCode = book.HostCodeOf(key.Item), Taxes = book.TaxesOn(category, request.Exemption) };
     }
 }

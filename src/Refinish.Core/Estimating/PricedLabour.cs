@@ -3,59 +3,109 @@ using System.Collections.Generic;
 
 namespace Refinish.Estimating;
 
-/// <summary>Paid hours of one standard at one place, of one worker at one wage, to be one line of an estimate.</summary>
+/// <summary>Paid hours of one item at one place and one wage, to be one line of an estimate.</summary>
+/// <remarks>
+/// Who does it joins the key only where one item at one place is paid at several wages: otherwise every shift of the schedule from one person to another
+/// would move keys.
+/// </remarks>
 internal sealed class PricedLabour
 {
+    private readonly string item;
+    private readonly string? fixture;
+    private readonly string? room;
+    private string? worker;
+    private bool hasSeveralWorkers;
     private double hours;
 
-    private PricedLabour(LabourTask task)
+    private PricedLabour(string item, LabourTask task)
     {
-        Task = task;
-        Key = new("labour/" + task.Standard.Code, task.Fixture, task.Room, task.Wage is null ? null : task.Worker);
+        this.item = item;
+        fixture = task.Fixture;
+        room = task.Room;
+        worker = task.Worker;
+        Code = task.Standard.Code;
+        Description = task.Standard.Description;
+        Wage = task.Wage;
+    }
+
+    private PricedLabour(string item, PaidTime paid)
+    {
+        this.item = item;
+        fixture = paid.Fixture;
+        room = paid.Room;
+        worker = paid.Worker;
+        Code = paid.IsPremium ? "overtime" : paid.Operation ?? paid.Id;
+        Description = paid.Description;
+        Wage = paid.Wage;
+        IsPremium = paid.IsPremium;
     }
 
     public LineKey Key { get; private set; }
 
-    /// <summary>The first of the tasks.</summary>
-    public LabourTask Task { get; }
+    /// <summary>Whoever does all of it; <see langword="null"/> for several or nobody in particular.</summary>
+    public string? Worker => hasSeveralWorkers ? null : worker;
+
+    public string Code { get; }
+
+    public string Description { get; }
+
+    /// <summary>The wage; that of the price book when missing.</summary>
+    public decimal? Wage { get; }
+
+    /// <summary>Whether it is paid on top of hours that are counted already.</summary>
+    public bool IsPremium { get; }
 
     /// <summary>Hours are shown, and paid, in thousandths, rounded once: finer than anybody books, so that many short lines still add up.</summary>
     public decimal Hours => Math.Round((decimal)hours, 3, MidpointRounding.AwayFromZero);
 
-    /// <summary>The lines of some labour, in the order in which each first appears.</summary>
-    public static List<PricedLabour> Of(IReadOnlyList<LabourLine> lines)
+    /// <summary>The lines of labour and of other paid time, in the order in which each first appears.</summary>
+    public static List<PricedLabour> Of(EstimateRequest request)
     {
-        List<PricedLabour> all = new(lines.Count);
-        Dictionary<string, List<PricedLabour>> byId = new(lines.Count, StringComparer.Ordinal);
-        for (int i = 0; i < lines.Count; i++)
+        List<PricedLabour> all = new(request.Labour.Lines.Count + request.PaidTime.Count);
+        Dictionary<string, List<PricedLabour>> byPlace = new(StringComparer.Ordinal);
+        for (int i = 0; i < request.Labour.Lines.Count; i++)
         {
-            PricedLabour one = new(lines[i].Task);
-            if (!byId.TryGetValue(one.Key.Id, out List<PricedLabour>? same))
-            {
-                byId.Add(one.Key.Id, same = []);
-            }
-
-            int at = same.FindIndex(other => other.Task.Wage == one.Task.Wage);
-            if (at < 0)
-            {
-                same.Add(one);
-                all.Add(one);
-                at = same.Count - 1;
-            }
-
-            same[at].hours += lines[i].HourRange.Mean;
+            LabourTask task = request.Labour.Lines[i].Task;
+            Add(all, byPlace, new PricedLabour("labour/" + task.Standard.Code, task), request.Labour.Lines[i].HourRange.Mean);
         }
 
-        // One worker at several wages, which is rare: the wage then joins the key.
-        foreach (List<PricedLabour> same in byId.Values)
+        for (int i = 0; i < request.PaidTime.Count; i++)
         {
-            for (int i = 0; i < same.Count && same.Count > 1; i++)
+            PaidTime paid = request.PaidTime[i];
+            string item = paid.IsPremium ? "overtime" : paid.Operation is null ? "paid-time/" + paid.Id : "operation/" + paid.Operation;
+            Add(all, byPlace, new PricedLabour(item, paid), paid.Hours);
+        }
+
+        foreach (List<PricedLabour> same in byPlace.Values)
+        {
+            foreach (PricedLabour one in same)
             {
-                LineKey key = same[i].Key;
-                same[i].Key = new(key.Item, key.Fixture, key.Room, key.Worker, same[i].Task.Wage);
+                one.Key = same.Count == 1 && !one.IsPremium
+                    ? new(one.item, one.fixture, one.room)
+                    : new(one.item, one.fixture, one.room, one.Worker, same.FindAll(other => other.Worker == one.Worker).Count > 1 ? one.Wage : null);
             }
         }
 
         return all;
+    }
+
+    private static void Add(List<PricedLabour> all, Dictionary<string, List<PricedLabour>> byPlace, PricedLabour one, double hours)
+    {
+        string place = new LineKey(one.item, one.fixture, one.room, one.IsPremium ? one.worker : null).Id;
+        if (!byPlace.TryGetValue(place, out List<PricedLabour>? same))
+        {
+            byPlace.Add(place, same = []);
+        }
+
+        int at = same.FindIndex(other => other.Wage == one.Wage);
+        if (at < 0)
+        {
+            same.Add(one);
+            all.Add(one);
+            at = same.Count - 1;
+        }
+
+        same[at].hours += hours;
+        same[at].hasSeveralWorkers |= same[at].worker != one.worker;
     }
 }

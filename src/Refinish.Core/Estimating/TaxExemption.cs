@@ -18,7 +18,7 @@ public sealed record TaxExemption
     public string Reason { get; }
 
     /// <summary>Codes of the rates that are not charged; <see langword="null"/>, all of them, when left out.</summary>
-    /// <exception cref="ArgumentException">An entry is no identity.</exception>
+    /// <exception cref="ArgumentException">The list is empty, or an entry is no identity.</exception>
     public IReadOnlyList<string>? Codes
     {
         get;
@@ -29,7 +29,9 @@ public sealed record TaxExemption
                 Guard.Id(code, nameof(Codes));
             }
 
-            field = value is null ? null : new ValueList<string>(value);
+            field = value is null ? null
+                : value.Count > 0 ? new ValueList<string>(value)
+                : throw new ArgumentException("Codes is empty, so that no tax would be left out; leave it out to exempt from all of them.", nameof(Codes));
         }
     }
 

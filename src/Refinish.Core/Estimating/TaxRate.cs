@@ -40,7 +40,7 @@ public sealed record TaxRate
     public Ratio Rate => Ratio.FromDecimalFractions((double)rate);
 
     /// <summary>The categories of lines that are taxed; <see langword="null"/>, all that are sold, when left out.</summary>
-    /// <exception cref="ArgumentException">A category that is never sold: tax, discount, or what other lines carry.</exception>
+    /// <exception cref="ArgumentException">The list is empty, or names a category that is never sold: tax, discount, or what other lines carry.</exception>
     /// <exception cref="ArgumentOutOfRangeException">Not a named category.</exception>
     public IReadOnlyList<LineCategory>? Categories
     {
@@ -57,7 +57,9 @@ public sealed record TaxRate
                 }
             }
 
-            field = value is null ? null : new ValueList<LineCategory>(value.Distinct());
+            field = value is null ? null
+                : value.Count > 0 ? new ValueList<LineCategory>(value.Distinct())
+                : throw new ArgumentException("Categories is empty, so that nothing would be taxed; leave it out to tax everything.", nameof(Categories));
         }
     }
 

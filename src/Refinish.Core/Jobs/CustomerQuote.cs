@@ -16,7 +16,7 @@ namespace Refinish.Jobs;
 /// exactly.
 /// Options and extras have the prices of their lines. Everything else is divided over the fixtures: each bears its own cost and a part of
 /// what is shared
-/// by coated area, at one margin (<see cref="PriceByFixture"/>). Discount and taxes are divided over the items that they apply to, so that
+/// by the hours that its work would take alone, at one margin (<see cref="PriceByFixture"/>). Discount and taxes are divided over the items that they apply to, so that
 /// with tax
 /// too Σ items = total. Amounts do not depend on the order in which fixtures are listed; a share is no stand-alone price.
 /// </remarks>
@@ -35,11 +35,11 @@ public sealed class CustomerQuote
     /// fixture twice;
     /// or the stages of payment do not fit the total.
     /// </exception>
-    public CustomerQuote(PriceEstimate price, IReadOnlyList<FixtureArea> fixtures, QuoteTerms terms)
+    public CustomerQuote(PriceEstimate price, IReadOnlyList<FixtureWeight> fixtures, QuoteTerms terms)
     {
         Guard.NotNull(price, nameof(price));
         Terms = Guard.NotNull(terms, nameof(terms));
-        ValueList<FixtureArea> listed = Unique.Ids(Guard.List(fixtures, nameof(fixtures), 1), fixture => fixture.Id, nameof(fixtures));
+        ValueList<FixtureWeight> listed = Unique.Ids(Guard.List(fixtures, nameof(fixtures), 1), fixture => fixture.Id, nameof(fixtures));
         if (!price.IsComplete)
         {
             throw new ArgumentException("price is not complete: " + price, nameof(price));
@@ -72,8 +72,8 @@ public sealed class CustomerQuote
     }
 
     internal CustomerQuote(JobPlan plan)
-        : this(plan.Price!, [.. plan.Planned.Select(procedure => new FixtureArea(procedure.Fixture.Id, procedure.Fixture.Name,
-            procedure.CoatedArea))], plan.Job.Terms)
+        : this(plan.Price!, [.. plan.Planned.Select(procedure => new FixtureWeight(procedure.Fixture.Id, procedure.Fixture.Name,
+            procedure.HoursAlone))], plan.Job.Terms)
     {
         Name = plan.Job.Name;
         Handover = plan.Handover;

@@ -201,6 +201,26 @@ public sealed class Procedure
 
     internal double SquareMeters => area;
 
+    /// <summary>Hours of one person for the work on this fixture by the shop's standards, as if it were done alone; travel and setting up left out.</summary>
+    internal double HoursAlone
+    {
+        get
+        {
+            double hours = 0;
+            foreach (Operation operation in Operations)
+            {
+                hours += operation.HoursAt(1);
+            }
+
+            foreach (PlannedCoat coat in Coats)
+            {
+                hours += LabourStandards.For(coat.Kind, Shop.Labour) is LabourStandard standard ? new LabourTask(standard, CoatedArea, 1, 1).Hours.Mean : 0;
+            }
+
+            return hours;
+        }
+    }
+
     private static IEnumerable<CoatedSurface> SurfacesOf(FixtureJob fixture)
     {
         if (fixture.Zones is null && fixture.Efficiencies.Count == 0)

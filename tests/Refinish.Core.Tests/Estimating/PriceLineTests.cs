@@ -57,11 +57,12 @@ public class PriceLineTests
         });
         string[] expected =
         [
-            "labour/L-1", "labour/L-2///anna", "paid-time/wait-1///anna", "material/topcoat/946.352946", "material/topcoat/3785.411784",
+            "labour/L-1", "labour/L-2", "paid-time/wait-1", "material/topcoat/946.352946", "material/topcoat/3785.411784",
             "consumables", "travel", "waste", "option/X-20", "option/X-10/tub-1", "overhead/hours", "overhead/cost", "warranty", "discount", "tax/sales",
         ];
         Assert.Equal(expected, estimate.Lines.Select(line => line.Id));
         Assert.Equal([30m, 40m, 40m], estimate.Lines.Take(3).Select(line => line.Rate));
+        Assert.Equal([null, "anna", "anna"], estimate.Lines.Take(3).Select(line => line.Worker));
         Assert.Equal(3.5m, estimate.Lines.Single(line => line.Id == "overhead/hours").Quantity);
         Assert.Equal(3m, estimate.Lines.Single(line => line.Id == "option/X-20").Quantity);
         EstimateLine grains = estimate.Lines.Single(line => line.Id == "option/X-10/tub-1");
@@ -108,6 +109,27 @@ public class PriceLineTests
         };
         Assert.Equal(expected, Ids(tasks));
         Assert.Equal(expected, Ids(Enumerable.Reverse(tasks)));
+    }
+
+    [Fact]
+    [Evidence(Basis.Contract, "a line names the taxes that are charged, and none of those that its customer is exempt from")]
+    public void An_exempt_line_is_not_taxable()
+    {
+        PriceBook book = Book with { Taxes = [new("state", "state", Ratio.FromPercent(6)), new("county", "county", Ratio.FromPercent(1))] };
+        PriceEstimate partly = new(book, Job(Hours("L-1", 1)) with { Exemption = new TaxExemption("resale, invented") { Codes = ["county"] } });
+        Assert.All(partly.Lines.Where(line => line.Price > 0 && line.Category != LineCategory.Tax), line => Assert.Equal(["state"], line.Taxes));
+        PriceEstimate wholly = new(book, Job(Hours("L-1", 1)) with { Exemption = new TaxExemption("resale, invented") });
+        Assert.DoesNotContain(wholly.Lines, line => line.IsTaxable);
+        Assert.Equal(0m, wholly.Tax);
+    }
+
+    [Fact]
+    [Evidence(Basis.Contract, "what would round the amount to be paid by more than a hundredth is no coin")]
+    public void A_coin_beyond_the_price_is_a_gap()
+    {
+        PriceEstimate estimate = new(Book with { CashStep = 100_000m }, Job(Hours("L-1", 1)));
+        Assert.Equal("cash-step", Assert.Single(estimate.Gaps).Id);
+        Assert.Null(estimate.Payable);
     }
 
     [Fact]
@@ -233,6 +255,12 @@ public class PriceLineTests
         Numbers.Refuses("time", () => _ = new PaidTime("wait", "waiting", TimeSpan.FromHours(-1)));
         Numbers.Refuses("Wage", () => _ = wait with { Wage = -1m });
         Numbers.Refuses("Wage", () => _ = Hours("L-1", 1) with { Wage = -1m });
+        Assert.Throws<ArgumentException>(() => new TaxExemption("reseller") { Codes = [] });
+        Assert.Throws<ArgumentException>(() => new TaxRate("a", "a", Ratio.FromPercent(1)) { Categories = [] });
+        Assert.Throws<ArgumentException>(() => new TaxRate("a", "a", Ratio.FromPercent(1)) { Categories = [LineCategory.Overhead] });
+        Assert.Throws<ArgumentException>(() => new HostCode("rubbish", "1"));
+        Assert.Throws<ArgumentException>(() => new HostCode(" labour/L-1", "1"));
+        Assert.Throws<ArgumentException>(() => new HostCode("labour/", "1"));
         Numbers.Refuses("category", () => _ = new ExtraItem("a", (LineCategory)99, "b", 1, LineUnit.Hour, 1));
         Assert.Equal("waiting: 1 h", wait.ToString());
     }

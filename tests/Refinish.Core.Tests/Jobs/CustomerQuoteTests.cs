@@ -41,8 +41,8 @@ public class CustomerQuoteTests
         ],
     };
 
-    private static readonly FixtureArea Tub = new("tub", "bathtub", Area.FromSquareMeters(3));
-    private static readonly FixtureArea Sink = new("sink", "sink", Area.FromSquareMeters(1));
+    private static readonly FixtureWeight Tub = new("tub", "bathtub", 3);
+    private static readonly FixtureWeight Sink = new("sink", "sink", 1);
 
     // Direct cost: labour of the tub 2 h, 60; shared 1 h, 30; consumables 60; travel 40; waste 20; plumber 100: 310, sold at 620.
     // At fixed prices: slip-resistant floor 75, hidden rust 60. Subtotal 755.

@@ -27,7 +27,7 @@ public class OperationChangeTests
         Assert.Equal("bath/polish", plan.Operations[IndexOf(plan, "bath/demask") + 1].Id);
         Assert.True(plan.Schedule!.TryFind("bath/polish")!.Start >= plan.Schedule.TryFind("bath/demask")!.End.AddMinutes(90));
         Assert.Equal(before.Operations.Count + 1, plan.Operations.Count);
-        Assert.Contains(plan.Price!.Lines, line => line.Item == "paid-time/bath.polish" && line.Quantity == 0.667m);
+        Assert.Contains(plan.Price!.Lines, line => line.Item == "operation/bath/polish" && line.Quantity == 0.667m);
         Assert.True(plan.Price.Total > before.Price!.Total);
     }
 

@@ -112,7 +112,7 @@ def price(job, rooms, times, mixed, out):
     days = times.days()
 
     def hours(code, value, person, place=None):
-        by_line[code, place, person if wages[person] else None] += value
+        by_line[code, place, wages[person]] += value
         exact[code] += value
 
     for person, _ in days:
@@ -124,16 +124,16 @@ def price(job, rooms, times, mixed, out):
     paid = defaultdict(float)
     for op in times.spans:
         if op.endswith("/stand-by"):
-            paid["stand-by", times.people[op][0] if wages[times.people[op][0]] else None] += times.minutes[op] / 60
+            paid["stand-by", wages[times.people[op][0]]] += times.minutes[op] / 60
     for (person, _), (arrives, leaves, worked) in days.items():
-        paid["waiting", person if wages[person] else None] += (leaves - arrives - worked) / 60
+        paid["waiting", wages[person]] += (leaves - arrives - worked) / 60
     for code, value in sorted(exact.items()):
         out(f"labour/{code}", value, "h", "mean of least, likely and most")
     for what in ("stand-by", "waiting"):
         out(what, sum(v for (w, _), v in paid.items() if w == what), "h", "given days on site less work")
     # Hours of a line are paid in thousandths.
-    booked = [(thousandths(value), person) for (*_, person), value in list(by_line.items()) + list(paid.items()) if value > 0]
-    labour = sum(cents(h * cents(Decimal(wages[p] if p else 26) * Decimal("1.3"))) for h, p in booked)
+    booked = [(thousandths(value), wage) for (*_, wage), value in list(by_line.items()) + list(paid.items()) if value > 0]
+    labour = sum(cents(h * cents(Decimal(w or 26) * Decimal("1.3"))) for h, w in booked)
     out("labour", labour, "USD", "hours × wage × 1.3")
     needs = defaultdict(float, mixed)
     for room in rooms:

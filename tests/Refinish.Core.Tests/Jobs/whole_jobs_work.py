@@ -83,9 +83,9 @@ class Room:
         """Filler hardens at the colder of the room and the fixture as it was warmed."""
         return min([self.data["surface"]] + [f["cold"]["to"] for f in fixtures if "cold" in f])
 
-    def place(self, fixtures):
-        """Where the hours are booked: on the fixture when there is one, else on the room."""
-        return fixtures[0]["id"] if len(fixtures) == 1 else self.name
+    def place(self, _):
+        """Hours are booked on the room, but for repairs."""
+        return self.name
 
     def add(self, op, parts, chain, place):
         """parts: (standard, hours), or with the place of each. The clock gets whole minutes at the difficulty of the premises."""

@@ -31,7 +31,7 @@ internal sealed class CrewLabour(CrewSchedule schedule)
             {
                 foreach (LabourTask task in operation.Operation.Labour)
                 {
-                    LabourTask here = task.Fixture is null ? task with { Fixture = FixtureOf(operation.Operation), Room = operation.Operation.Room } : task;
+                    LabourTask here = At(operation.Operation, task);
                     tasks.Add(Paid(stretch == 1 ? here : here with { Stretch = stretch }, worker));
                 }
             }
@@ -53,7 +53,7 @@ internal sealed class CrewLabour(CrewSchedule schedule)
             {
                 foreach (string worker in operation.People)
                 {
-                    Add(paid, operation.Operation, operation.Operation.Id.Replace('/', '.'), operation.Operation.Name, operation.Pieces.Sum(piece => piece.Length.Ticks), worker);
+                    Add(paid, operation.Operation, Own(operation.Operation.Id), operation.Operation.Name, operation.Pieces.Sum(piece => piece.Length.Ticks), worker);
                 }
             }
         }
@@ -66,6 +66,9 @@ internal sealed class CrewLabour(CrewSchedule schedule)
         return paid;
     }
 
+    // An identity without '/' that no other operation and no time of the library's own has.
+    private static string Own(string operation) => "operation." + operation.Replace("%", "%25").Replace("/", "%2F");
+
     private static string? FixtureOf(Operation operation) => operation.Fixtures.Count == 1 ? operation.Fixtures[0] : null;
 
     // What is paid is the time on the clock, in whole minutes, and not what the standards come to.
@@ -75,9 +78,15 @@ internal sealed class CrewLabour(CrewSchedule schedule)
         return hours > 0 ? operation.Pieces.Sum(piece => piece.Length.Ticks) / (hours * TimeSpan.TicksPerHour) : 1;
     }
 
-    private LabourTask Paid(LabourTask task, string worker) => WageOf(worker) is decimal wage ? task with { Worker = worker, Wage = wage } : task;
+    private LabourTask Paid(LabourTask task, string worker) => task with { Worker = worker.Length == 0 ? null : worker, Wage = WageOf(worker) };
 
-    private decimal? WageOf(string worker) => byPerson ? shop.Crew.FirstOrDefault(one => one.Id == worker)?.Wage : null;
+    // Repairs belong to their fixture, all other work to its room: whether a room holds one fixture or two must not move a line.
+    private static LabourTask At(Operation operation, LabourTask task) => task.Standard.Repairs is not null && (task.Fixture ?? FixtureOf(operation)) is string fixture
+        ? task with { Fixture = fixture, Room = operation.Room }
+        : task with { Fixture = null, Room = operation.Room };
+
+    // A wage that is that of the price book is no other wage.
+    private decimal? WageOf(string worker) => byPerson ? shop.Crew.FirstOrDefault(one => one.Id == worker)?.Wage ?? shop.Prices.LabourRate : null;
 
     private void Add(List<PaidTime> paid, Operation? operation, string id, string description, long ticks, string worker)
     {
@@ -87,15 +96,15 @@ internal sealed class CrewLabour(CrewSchedule schedule)
         }
 
         decimal? wage = WageOf(worker);
-        string? person = wage is null ? null : worker;
+        string? person = worker.Length == 0 ? null : worker;
         int at = paid.FindIndex(one => one.Id == id && one.Worker == person);
         if (at < 0)
         {
-            paid.Add(new PaidTime(id, description, TimeSpan.FromTicks(ticks)) { Wage = wage, Worker = person, Fixture = operation is null ? null : FixtureOf(operation), Room = operation?.Room });
+            paid.Add(new PaidTime(id, description, TimeSpan.FromTicks(ticks)) { Wage = wage, Worker = person, Fixture = operation is null ? null : FixtureOf(operation), Room = operation?.Room, Operation = operation?.Id });
         }
         else
         {
-            paid[at] = new PaidTime(id, description, paid[at].Time + TimeSpan.FromTicks(ticks)) { Wage = wage, Worker = person, Fixture = paid[at].Fixture, Room = paid[at].Room };
+            paid[at] = new PaidTime(id, description, paid[at].Time + TimeSpan.FromTicks(ticks)) { Wage = wage, Worker = person, Fixture = paid[at].Fixture, Room = paid[at].Room, Operation = paid[at].Operation };
         }
     }
 }

@@ -30,6 +30,11 @@ internal static class PlanConditions
                 "measure again before the price is told: in another unit everything would have another price", doubts[0].Source);
         }
 
+        if (Clock(plan.Job) is PlanCondition clock)
+        {
+            yield return clock;
+        }
+
         foreach (PlanCondition condition in plan.Planned.SelectMany(Readings))
         {
             yield return condition;
@@ -84,6 +89,21 @@ internal static class PlanConditions
     }
 
     // A price from a telephone call is told as one.
+    // A start in universal time is how instants are stored; one with another offset was meant for the clock on somebody's wall.
+    private static PlanCondition? Clock(Job job)
+    {
+        TimeSpan clock = job.Shop.Calendar.Clock.OffsetAt(job.Start);
+        return job.Start.Offset == clock || job.Start.Offset == TimeSpan.Zero ? null : new PlanCondition(
+            job.Id,
+            "clock",
+            _ => string.Format(
+                CultureInfo.InvariantCulture,
+                "the start is given as {0:HH:mm} with an offset of {0:zzz}, and on the clock of the shop's calendar, {1:zzz}, that is {1:HH:mm}",
+                job.Start, job.Start.ToOffset(clock)),
+            "give the calendar the clock of the site, or the start by the calendar's clock: working hours, nights and dates are read on it",
+            Source.Supplied("start of the job and calendar of the shop"));
+    }
+
     private static IEnumerable<PlanCondition> Readings(Procedure procedure)
     {
         if (procedure.Fixture.Fixture is not RoughFixture { IsMeasured: false } rough)

@@ -8,7 +8,7 @@ namespace Refinish.Jobs;
 /// <summary>
 /// The lines of an estimate as a customer reads them: options and extras keep their prices; all other prices together are divided over the
 /// fixtures by
-/// their own cost and by coated area. Discount and taxes are divided over what they apply to. Every division is in whole minor units, in
+/// their own cost and by what they weigh. Discount and taxes are divided over what they apply to. Every division is in whole minor units, in
 /// the order of
 /// ids, so that it does not depend on the order in which fixtures are listed.
 /// </summary>
@@ -18,11 +18,11 @@ internal sealed class QuoteDivision
     private const string Consumables = "consumables";
 
     private readonly PriceEstimate price;
-    private readonly FixtureArea[] fixtures;
+    private readonly FixtureWeight[] fixtures;
     private readonly List<EstimateLine> work = [];
     private readonly List<EstimateLine> beside = [];
 
-    public QuoteDivision(PriceEstimate price, IReadOnlyList<FixtureArea> listed)
+    public QuoteDivision(PriceEstimate price, IReadOnlyList<FixtureWeight> listed)
     {
         this.price = price;
         fixtures = [.. listed.OrderBy(fixture => fixture.Id, StringComparer.Ordinal)];
@@ -35,7 +35,7 @@ internal sealed class QuoteDivision
         FixtureCost[] own =
         [
             .. fixtures.Select(fixture => new FixtureCost(fixture.Id, fixture.Name, Direct.Sum(line => line.Cost * Part(line, fixture.Id)),
-                fixture.SquareMeters)),
+                fixture.Weight)),
         ];
         ByFixture = new PriceByFixture(work.Sum(line => line.Price), own, Direct.Sum(line => line.Cost * SharedPart(line)),
             price.Book.Currency);
@@ -84,7 +84,7 @@ internal sealed class QuoteDivision
 
     private static decimal SharedPart(EstimateLine line) => line.Item == Consumables || line.Fixture is not null ? 0 : 1;
 
-    private void Divide(IReadOnlyList<FixtureArea> listed)
+    private void Divide(IReadOnlyList<FixtureWeight> listed)
     {
         QuoteItem[] items =
         [
@@ -121,15 +121,15 @@ internal sealed class QuoteDivision
     // How much of each item is taxed at a rate. Of the refinishing of a fixture it is the taxed part of the lines that it bears.
     private IEnumerable<decimal> Taxed(QuoteItem[] items, string code)
     {
-        decimal allAreas = fixtures.Sum(fixture => (decimal)fixture.SquareMeters);
+        decimal allWeights = fixtures.Sum(fixture => (decimal)fixture.Weight);
         for (int i = 0; i < fixtures.Length; i++)
         {
-            decimal area = allAreas > 0 ? (decimal)fixtures[i].SquareMeters / allAreas : 1m / fixtures.Length;
+            decimal share = allWeights > 0 ? (decimal)fixtures[i].Weight / allWeights : 1m / fixtures.Length;
             decimal taxed = 0;
             decimal all = 0;
             foreach (EstimateLine line in work)
             {
-                decimal borne = line.Price * (Part(line, fixtures[i].Id) + (SharedPart(line) * area));
+                decimal borne = line.Price * (Part(line, fixtures[i].Id) + (SharedPart(line) * share));
                 all += borne;
                 taxed += line.Taxes.Contains(code) ? borne : 0;
             }
