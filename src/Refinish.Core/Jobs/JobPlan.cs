@@ -68,10 +68,12 @@ public sealed class JobPlan
     public Handover? Handover { get; }
 
     /// <summary>
-    /// The quote for the customer, of the planned fixtures; <see langword="null"/> without a price, or while anything is objected to other than a fixture that
-    /// is left out: <see cref="Objections"/> then says why.
+    /// The quote for the customer, of the planned fixtures; <see langword="null"/> without a price, while anything is objected to other than a fixture that
+    /// is left out (<see cref="Objections"/> then says why), and while readings look like another unit (<see cref="Doubts"/>): they are taken again first.
     /// </summary>
-    public CustomerQuote? Quote => field ??= Handover is not null && Price is { IsComplete: true } ? new CustomerQuote(this) : null;
+    public CustomerQuote? Quote => field ??= Handover is not null && Price is { IsComplete: true } && !Doubts.Any(doubt => doubt.IsUnitMixUp)
+        ? new CustomerQuote(this)
+        : null;
 
     /// <summary>The operations; empty when no fixture is planned.</summary>
     public IReadOnlyList<Operation> Operations => Work?.Operations ?? ValueList<Operation>.Empty;

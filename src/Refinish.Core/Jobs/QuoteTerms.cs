@@ -79,7 +79,10 @@ public sealed record QuoteTerms
     /// <summary>Why the customer pays no tax, or not every tax; <see langword="null"/> for a customer who pays all of it.</summary>
     public TaxExemption? Exemption { get; init; }
 
-    /// <summary>Whether the price is raised so that the target margin is left after the discount; it is not unless given.</summary>
+    /// <summary>
+    /// Whether the price is set so that the target margin, neither less nor more, is left over every cost after the discount: a discount raises it, an
+    /// option or extra whose fixed price earns more lowers it. It is not unless given.
+    /// </summary>
     public bool HoldMargin { get; init; }
 
     /// <summary>
