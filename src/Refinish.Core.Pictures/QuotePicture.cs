@@ -99,9 +99,8 @@ public sealed class QuotePicture : Picture
         decimal at = 0;
         foreach (QuoteItem item in quote.Items)
         {
-            string many = item.Quantity == 1 ? string.Empty : Figures.Significant((double)item.Quantity, 12) + " " + item.Unit.Symbol() + " ";
             yield return new PriceStep(
-                many + item.Description, at, at += item.As(quote.Terms.PricesShown), item.Kind == QuoteItemKind.Fixture ? PriceStepKind.Cost
+                item.Label, at, at += item.As(quote.Terms.PricesShown), item.Kind == QuoteItemKind.Fixture ? PriceStepKind.Cost
                     : PriceStepKind.Earned)
             {
                 IsUnder = item.Kind != QuoteItemKind.Fixture && item.Fixture is not null,

@@ -13,7 +13,7 @@ namespace Refinish.Json.Tests;
 
 public class QuoteJsonTests
 {
-    private static readonly JobPlan Plan = (Examples.Bathroom() with { Terms = Examples.Terms() }).Plan();
+    private static readonly JobPlan Plan = (Examples.Bathroom() with { Terms = Examples.Terms() with { Exemption = null } }).Plan();
 
     // Invented; the amounts are worked by hand: 2 h × 30 + 30 + 40 + 20 = 150 of cost, sold at 300 with a margin of a half, an option at
     // 75, less 10 %, which leaves 337.50; 20 % of tax: 405.00, of which a tenth is 40.50.

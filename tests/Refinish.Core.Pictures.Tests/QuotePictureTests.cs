@@ -98,8 +98,8 @@ public class QuotePictureTests
         SvgText[] name = [.. texts.SkipWhile(text => !ReferenceEquals(text, first)).TakeWhile(text => text.X == first.X && Long.Contains(text.Words, StringComparison.Ordinal))];
         Assert.True(name.Length > 1);
         Assert.Equal(Long, string.Join(" ", name.Select(text => text.Words)));
-        SvgText option = texts.Single(text => text.Words.StartsWith("2 ", StringComparison.Ordinal));
-        Assert.Contains("slip-resistant", option.Words, StringComparison.Ordinal);
+        SvgText option = texts.Single(text => text.Words.StartsWith("slip-resistant", StringComparison.Ordinal));
+        Assert.Contains("slip-resistant floor, 2 each", file.AllWords, StringComparison.Ordinal);
         Assert.True(option.X > first.X);
         SvgText job = texts.Single(text => text.Words.StartsWith("clearing", StringComparison.Ordinal));
         Assert.Equal(first.X, job.X, 0.1);

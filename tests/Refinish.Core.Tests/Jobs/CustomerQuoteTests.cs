@@ -150,6 +150,8 @@ public class CustomerQuoteTests
         Assert.Contains(text, line => line.StartsWith("total ", StringComparison.Ordinal) && line.EndsWith(" 755.00", StringComparison.Ordinal));
         Assert.DoesNotContain(text, line => line.Contains("tax") || line.Contains("subtotal") || line.Contains("number"));
         Assert.Equal("quote: 755.00 USD", quote.ToString());
+        Assert.Equal("slip-resistant floor", quote.Fixtures[0].Extras[0].Label);
+        Assert.Equal("slip-resistant floor, 3 each", Quote(Book, Request with { Options = [new("slip-floor", 3) { Fixture = "tub" }] }, Terms).Fixtures[0].Extras[0].Label);
         Assert.Equal("revision 2", (QuoteTerms.None with { Revision = "2" }).ToString());
         Assert.Equal("amounts in USD; items before discount", Quote(Book with { Taxes = [] }, Request, Terms).ToText(DisplayUnits.Si).Split('\n')[1]);
         Assert.Equal("amounts in USD; each item with its tax", Quote(Book, Request with { Discount = null }, new QuoteTerms { PricesShown = PricesShown.WithTax }).ToText(DisplayUnits.Si).Split('\n')[1]);

@@ -22,6 +22,8 @@ internal sealed class QuoteText
         this.system = system;
     }
 
+    private string Total => quote.Tax == 0 ? "total" : "total with tax";
+
     public static string Of(CustomerQuote quote, DisplayUnits system)
     {
         QuoteText sheet = new(quote, system);
@@ -36,6 +38,49 @@ internal sealed class QuoteText
 
     private static string Clock(DateTimeOffset? time) =>
         time?.ToString("ddd yyyy-MM-dd HH:mm", CultureInfo.InvariantCulture) ?? "an hour that cannot be said";
+
+    private static bool ForOccupants(PlannedCaution caution) => caution.Caution.Concerns.HasFlag(Audience.Occupant);
+
+    private static bool ForOccupants(PlanCondition condition) => condition.Concerns.HasFlag(Audience.Occupant);
+
+    // Where the clocks change while the fixtures are out of use, both are said.
+    private static string Zones(Handover handover) => string.Join(", then ", handover.Fixtures
+        .SelectMany(fixture => new[] { (DateTimeOffset?)fixture.Begun, fixture.WaterFrom })
+        .Where(time => time is not null).OrderBy(time => time).Select(time => Zone(time!.Value.Offset)).Distinct());
+
+    private static string Zone(TimeSpan offset) =>
+        "UTC" + (offset < TimeSpan.Zero ? "-" : "+") + offset.ToString("hh\\:mm", CultureInfo.InvariantCulture);
+
+    private static IEnumerable<string> Wrapped(string what)
+    {
+        string indent = new(' ', what.Length - what.TrimStart(' ').Length);
+        string line = indent;
+        bool isEmpty = true;
+        foreach (string word in what.Split([' '], StringSplitOptions.RemoveEmptyEntries))
+        {
+            string rest = word;
+            if (!isEmpty && line.Length + 1 + rest.Length > Width)
+            {
+                yield return line;
+                line = indent + "  ";
+                isEmpty = true;
+            }
+
+            while (line.Length + rest.Length > Width)
+            {
+                int part = Width - line.Length;
+                part -= char.IsHighSurrogate(rest[part - 1]) ? 1 : 0;
+                yield return line + rest.Substring(0, part);
+                rest = rest.Substring(part);
+                line = indent + "  ";
+            }
+
+            line += (isEmpty ? string.Empty : " ") + rest;
+            isEmpty = false;
+        }
+
+        yield return line;
+    }
 
     private void Prices()
     {
@@ -96,8 +141,6 @@ internal sealed class QuoteText
         }
     }
 
-    private string Total => quote.Tax == 0 ? "total" : "total with tax";
-
     // Of the items alone: total, payments and what is written under the items are what they are called.
     private string Items(bool withTax)
     {
@@ -123,11 +166,7 @@ internal sealed class QuoteText
         }
     }
 
-    private void Item(string indent, QuoteItem item)
-    {
-        string many = item.Quantity == 1 ? string.Empty : Figures.Significant((double)item.Quantity, 12) + " " + item.Unit.Symbol() + " ";
-        Amount(indent + many + item.Description, item.As(quote.Terms.PricesShown));
-    }
+    private void Item(string indent, QuoteItem item) => Amount(indent + item.Label, item.As(quote.Terms.PricesShown));
 
     private void Payments()
     {
@@ -182,20 +221,8 @@ internal sealed class QuoteText
         }
     }
 
-    private static bool ForOccupants(PlannedCaution caution) => caution.Caution.Concerns.HasFlag(Audience.Occupant);
-
-    private static bool ForOccupants(PlanCondition condition) => condition.Concerns.HasFlag(Audience.Occupant);
-
     private string Condition(PlanCondition condition) =>
         condition.In(system, quote.Fixtures.FirstOrDefault(fixture => fixture.Id == condition.About)?.Name ?? condition.About);
-
-    // Where the clocks change while the fixtures are out of use, both are said.
-    private static string Zones(Handover handover) => string.Join(", then ", handover.Fixtures
-        .SelectMany(fixture => new[] { (DateTimeOffset?)fixture.Begun, fixture.WaterFrom })
-        .Where(time => time is not null).OrderBy(time => time).Select(time => Zone(time!.Value.Offset)).Distinct());
-
-    private static string Zone(TimeSpan offset) =>
-        "UTC" + (offset < TimeSpan.Zero ? "-" : "+") + offset.ToString("hh\\:mm", CultureInfo.InvariantCulture);
 
     private void Section(string title, IEnumerable<string> lines)
     {
@@ -220,37 +247,6 @@ internal sealed class QuoteText
         }
 
         Line(lines[lines.Length - 1].PadRight(Width) + " " + quote.Currency.Number(amount).PadLeft(12));
-    }
-
-    private static IEnumerable<string> Wrapped(string what)
-    {
-        string indent = new(' ', what.Length - what.TrimStart(' ').Length);
-        string line = indent;
-        bool isEmpty = true;
-        foreach (string word in what.Split([' '], StringSplitOptions.RemoveEmptyEntries))
-        {
-            string rest = word;
-            if (!isEmpty && line.Length + 1 + rest.Length > Width)
-            {
-                yield return line;
-                line = indent + "  ";
-                isEmpty = true;
-            }
-
-            while (line.Length + rest.Length > Width)
-            {
-                int part = Width - line.Length;
-                part -= char.IsHighSurrogate(rest[part - 1]) ? 1 : 0;
-                yield return line + rest.Substring(0, part);
-                rest = rest.Substring(part);
-                line = indent + "  ";
-            }
-
-            line += (isEmpty ? string.Empty : " ") + rest;
-            isEmpty = false;
-        }
-
-        yield return line;
     }
 
     private void Line(string line) => text.Append(line).Append('\n');
