@@ -24,13 +24,13 @@ internal static class PriceBars
         double amounts = narrow ? 8 : 82;
         double label = narrow
             ? 8
-            : Math.Max(LeastNameWidth, Math.Min(MostNameWidth, 12 + steps.Max(step => In(step) + TextWidths.Of(step.Name, Page.Normal, step.IsSum))));
+            : Math.Max(LeastNameWidth, Math.Min(MostNameWidth, 12 + steps.Max(step => In(step) + WidthOf(step, step.Name))));
         List<Row> rows = [];
         double down = 0;
         foreach (PriceStep step in steps)
         {
             string amount = (step.Amount < 0 || step.IsSum || rows.Count == 0 ? string.Empty : "+") + text(step.Amount);
-            double room = (narrow ? page.Inside - label - amounts - TextWidths.Of(amount, Page.Normal, step.IsSum) - 8 : label - 10) - In(step);
+            double room = (narrow ? page.Inside - label - amounts - WidthOf(step, amount) - 8 : label - 10) - In(step);
             IReadOnlyList<string> name = TextWidths.Wrapped(step.Name, Page.Normal, room, step.IsSum);
             down += step.IsApart ? Apart : 0;
             rows.Add(new Row(step, name, amount, down));
@@ -48,7 +48,10 @@ internal static class PriceBars
 
     private static double In(PriceStep step) => step.IsUnder ? Indent : 0;
 
-    private static void Bars(Sheet sheet, Func<double, double, ScreenPoint> at, List<Row> rows, double down, double least, double most, double? names)
+    private static double WidthOf(PriceStep step, string text) => TextWidths.Of(text, Page.Normal, step.IsSum);
+
+    private static void Bars(Sheet sheet, Func<double, double, ScreenPoint> at, List<Row> rows, double down, double least, double most,
+        double? names)
     {
         bool narrow = names is null;
         for (int i = 0; i < rows.Count; i++)

@@ -163,7 +163,8 @@ internal static class PlanConditions
                 system => clear is TimeSpan time
                     ? "after the last coat the air of " + air.Room.Name + " is above the lowest eight-hour limits known for " + Figures.Fixed(CarefulTime.Up(time).TotalMinutes, 0) + " min more"
                     : "how long the air of " + air.Room.Name + " is above exposure limits cannot be told: a limit is not known or nothing leaves the room",
-                "keep out until the air was measured; who has work in there before wears breathing protection, and mist of isocyanates is not in that time",
+                "keep out until the air was measured; who has work in there before wears breathing protection, and mist of isocyanates is "
+                    + "not in that time",
                 Source.Derived("well-mixed air of the room"), Audience.Crew | Audience.Customer | Audience.Occupant);
         }
     }

@@ -70,7 +70,8 @@ internal sealed class QuoteText
             {
                 int part = Width - line.Length;
                 part -= char.IsHighSurrogate(rest[part - 1]) ? 1 : 0;
-                yield return line + rest.Substring(0, part);
+                string head = rest.Substring(0, part);
+                yield return line + head;
                 rest = rest.Substring(part);
                 line = indent + "  ";
             }
