@@ -56,6 +56,9 @@ public static class RefinishJson
     /// <summary>The JSON Schema (draft 2020-12) of the document that <see cref="PlanJson"/> writes; it holds that of the job.</summary>
     public static string PlanSchema => Published("plan-2.schema.json");
 
+    /// <summary>The JSON Schema (draft 2020-12) of the document that <see cref="QuoteJson"/> writes.</summary>
+    public static string QuoteSchema => Published("quote-1.schema.json");
+
     private static string Published(string file)
     {
         using Stream stream = typeof(RefinishJson).Assembly.GetManifestResourceStream(file)!;

@@ -1,5 +1,6 @@
 using System;
 using System.Collections.Generic;
+using System.Globalization;
 using System.Linq;
 using Refinish.Estimating;
 using Refinish.Jobs;
@@ -45,7 +46,7 @@ public sealed class QuotePicture : Picture
     public override string Describe(DisplayUnits units) => quote is null
         ? "There is no quote; what stands in the way: " + Figures.Fixed(plan!.Objections.Count, 0) + ". " + string.Join(" ",
             Objections.Of(plan, units, hasResult: false))
-        : "The price item by item, as bars that begin where the one before ends. "
+        : (Terms(quote) is { Length: > 0 } terms ? Begun(terms) + ". " : string.Empty) + "The price item by item, as bars that begin where the one before ends. "
             + string.Join("; ", Steps(quote).Select(step => (step.IsSum ? "together " : string.Empty) + step.Name + " "
                 + quote.Currency.Number(step.Amount)))
             + ". In " + quote.Currency + "." + string.Concat(Notes(quote).Select(note => " " + note))
@@ -64,6 +65,11 @@ public sealed class QuotePicture : Picture
             return;
         }
 
+        if (Terms(quote) is { Length: > 0 } terms)
+        {
+            page.Note(terms);
+        }
+
         page.Paragraph(quote.Currency.Text(quote.Total) + (quote.Tax > 0 ? " with tax" : string.Empty), bold: true);
         foreach (PlanObjection objection in quote.LeftOut)
         {
@@ -77,6 +83,16 @@ public sealed class QuotePicture : Picture
         }
     }
 
+    // Number, revision and validity, without the number where the quote is called by it.
+    private static string Terms(CustomerQuote quote) => string.Join(", ", new[]
+    {
+        quote.Terms.Number == quote.Name ? null : quote.Terms.Number,
+        quote.Terms.Revision is null ? null : "revision " + quote.Terms.Revision,
+        quote.Terms.ValidUntil is DateTime last ? "holds until " + last.ToString("yyyy-MM-dd", CultureInfo.InvariantCulture) : null,
+    }.Where(part => part is not null));
+
+    private static string Begun(string words) => char.ToUpperInvariant(words[0]) + words.Substring(1);
+
     private static IEnumerable<PriceStep> Steps(CustomerQuote quote)
     {
         bool withTax = quote.Terms.PricesShown == PricesShown.WithTax;
@@ -84,31 +100,43 @@ public sealed class QuotePicture : Picture
         foreach (QuoteItem item in quote.Items)
         {
             yield return new PriceStep(
-                item.Description, at, at += item.As(quote.Terms.PricesShown), item.Kind == QuoteItemKind.Fixture ? PriceStepKind.Cost
-                    : PriceStepKind.Earned);
+                item.Label, at, at += item.As(quote.Terms.PricesShown), item.Kind == QuoteItemKind.Fixture ? PriceStepKind.Cost
+                    : PriceStepKind.Earned)
+            {
+                IsUnder = item.Kind != QuoteItemKind.Fixture && item.Fixture is not null,
+                IsApart = quote.ForTheJob.Count > 0 && ReferenceEquals(item, quote.ForTheJob[0]),
+            };
+        }
+
+        bool apart = true;
+        PriceStep Sum(string name)
+        {
+            PriceStep sum = new(name, 0, at, PriceStepKind.Sum) { IsApart = apart };
+            apart = false;
+            return sum;
         }
 
         if (!withTax && quote.Discount != 0)
         {
-            yield return new PriceStep("subtotal", 0, at, PriceStepKind.Sum);
+            yield return Sum("subtotal");
             yield return new PriceStep(quote.Terms.Discount!.Reason, at, at -= quote.Discount, PriceStepKind.Less);
         }
 
         if (!withTax && quote.Taxes.Count > 0)
         {
-            yield return new PriceStep("net", 0, at, PriceStepKind.Sum);
+            yield return Sum("net");
             foreach (TaxAmount tax in quote.Taxes.Where(tax => tax.Amount != 0))
             {
                 yield return new PriceStep(tax.Rate.ToString(), at, at += tax.Amount, PriceStepKind.PassedOn);
             }
         }
 
-        yield return new PriceStep("total", 0, at, PriceStepKind.Sum);
+        yield return Sum("total");
         if (quote.CashRounding != 0)
         {
             yield return new PriceStep("rounding to coins", at, at += quote.CashRounding, quote.CashRounding > 0 ? PriceStepKind.PassedOn
                 : PriceStepKind.Less);
-            yield return new PriceStep("to be paid", 0, at, PriceStepKind.Sum);
+            yield return Sum("to be paid");
         }
     }
 

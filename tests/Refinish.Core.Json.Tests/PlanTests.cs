@@ -39,7 +39,7 @@ public class PlanTests
         "PersonExposure.Person", "PersonExposure.Stays", "PlannedCaution.Caution", "PlannedCoat.Layer", "PouredMix.Product", "PouredMix.Reducer",
         "PriceByFixture.Currency", "PriceByFixture.Fixtures", "PriceEstimate.Book", "PriceEstimate.Request", "Procedure.Cautions",
         "Procedure.Conditions", "Procedure.Defects", "Procedure.Fixture", "Procedure.Gun", "Procedure.LabourGaps", "Procedure.Losses",
-        "Procedure.Operations", "Procedure.Shop", "PurchaseLine.Price", "QuotePayment.Stage",
+        "Procedure.Operations", "Procedure.Shop", "PurchaseLine.Price", "QuoteItem.Label", "QuotePayment.Stage",
         "RefinishOrReplace.CostPerDayOutOfUse", "RefinishOrReplace.DiscountRate", "RefinishOrReplace.Refinish",
         "RefinishOrReplace.Replace", "RespiratorCheck.Exposure", "RespiratorCheck.HazardRatio",
         "RoomAirPlan.Hardest", "RoomAirPlan.Room", "RoomAirPlan.Schedule", "ScheduledOperation.Operation", "ScheduledRun.Operation", "ScheduledRun.Run",

@@ -14,22 +14,25 @@ namespace Refinish.Json.Tests;
 public class SchemaTests
 {
     private static readonly JsonSchema Job = JsonSchema.FromText(RefinishJson.JobSchema);
+    private static readonly JsonSchema Quote = JsonSchema.FromText(RefinishJson.QuoteSchema);
     private static readonly JsonSchema Plan = JsonSchema.FromText(RefinishJson.PlanSchema);
 
     [Theory]
     [InlineData("job-2.schema.json")]
     [InlineData("plan-2.schema.json")]
+    [InlineData("quote-1.schema.json")]
     public void The_published_schema_is_the_one_that_shapes_and_documentation_give(string file)
     {
         string now = file[0] == 'j'
             ? SchemaText.Of(JobShapes.Job, "A job of Refinish.Core, format refinish/job, version 2", out IReadOnlyList<string> unexplained)
+            : file[0] == 'q' ? SchemaText.Of(SheetShapes.Quote, "A customer's quote of Refinish.Core, format refinish/quote, version 1", out unexplained)
             : SchemaText.Of(PlanShapes.Plan, "A plan of Refinish.Core, format refinish/plan, version 2", out unexplained);
         string published = Path.Combine(Repository(), "docs", "schema", file);
         if (!File.Exists(published) || File.ReadAllText(published).ReplaceLineEndings("\n") != now)
         {
             string received = Path.Combine(AppContext.BaseDirectory, file);
             File.WriteAllText(received, now);
-            Assert.Fail("Shapes and schema differ. If the change keeps to version 2, copy " + received + " over docs/schema/" + file
+            Assert.Fail("Shapes and schema differ. If the change keeps to the version, copy " + received + " over docs/schema/" + file
                 + " and commit the difference.");
         }
 
@@ -44,12 +47,13 @@ public class SchemaTests
     {
         Assert.Equal(File.ReadAllText(Path.Combine(Repository(), "docs", "schema", "job-2.schema.json")), RefinishJson.JobSchema);
         Assert.Equal(File.ReadAllText(Path.Combine(Repository(), "docs", "schema", "plan-2.schema.json")), RefinishJson.PlanSchema);
+        Assert.Equal(File.ReadAllText(Path.Combine(Repository(), "docs", "schema", "quote-1.schema.json")), RefinishJson.QuoteSchema);
     }
 
     [Fact]
     public void The_schemas_are_schemas_of_draft_2020_12()
     {
-        foreach (string text in (string[])[RefinishJson.JobSchema, RefinishJson.PlanSchema])
+        foreach (string text in (string[])[RefinishJson.JobSchema, RefinishJson.PlanSchema, RefinishJson.QuoteSchema])
         {
             Assert.True(IsValid(MetaSchemas.Draft202012, text));
         }
@@ -66,7 +70,12 @@ public class SchemaTests
         {
             JsonLayout layout = new() { Units = units };
             Assert.Equal([], Errors(Job, JobJson.Write(job, layout)));
-            Assert.Equal([], Errors(Plan, PlanJson.Write(job.Plan(), layout)));
+            JobPlan plan = job.Plan();
+            Assert.Equal([], Errors(Plan, PlanJson.Write(plan, layout)));
+            if (plan.Quote is CustomerQuote quote)
+            {
+                Assert.Equal([], Errors(Quote, QuoteJson.Write(quote, layout)));
+            }
         }
     }
 

@@ -76,6 +76,36 @@ public class QuotePictureTests
         Assert.Contains("after the discount of 37.50 USD before tax", file.AllWords, StringComparison.Ordinal);
     }
 
+    [Theory]
+    [InlineData(720)]
+    [InlineData(360)]
+    public void Long_names_are_broken_not_cut_and_what_belongs_to_a_fixture_stands_in_under_it(int width)
+    {
+        const string Long = "bathtub of the guests on the second floor, enamelled, with the broad rim that was mended a second time";
+        EstimateRequest request = Request with
+        {
+            Options = [new("slip-floor", 2) { Fixture = "tub" }],
+            Extras = [new ExtraItem("skip", LineCategory.Allowance, "clearing away what stood in the room", 1, LineUnit.Job, 20m) { UnitPrice = 40m }],
+        };
+        QuoteTerms terms = Terms with { Number = "Q-7", Revision = "3", Issued = new DateTimeOffset(2027, 2, 15, 9, 0, 0, TimeSpan.Zero), ValidFor = 30 };
+        CustomerQuote quote = new(new PriceEstimate(Book, request), [new FixtureArea("tub", Long, Area.FromSquareMeters(3))], terms);
+        SvgFile file = Drawn(quote, width);
+        Assert.Contains("revision 3, holds until 2027-03-17", file.AllWords, StringComparison.Ordinal);
+        Assert.Contains("Q-7", file.AllWords, StringComparison.Ordinal);
+        SvgText[] texts = [.. file.Texts];
+        Assert.DoesNotContain(texts, text => text.Words.EndsWith('…'));
+        SvgText first = texts.Single(text => text.Words.StartsWith("bathtub of", StringComparison.Ordinal));
+        SvgText[] name = [.. texts.SkipWhile(text => !ReferenceEquals(text, first)).TakeWhile(text => text.X == first.X && Long.Contains(text.Words, StringComparison.Ordinal))];
+        Assert.True(name.Length > 1);
+        Assert.Equal(Long, string.Join(" ", name.Select(text => text.Words)));
+        SvgText option = texts.Single(text => text.Words.StartsWith("slip-resistant", StringComparison.Ordinal));
+        Assert.Contains("slip-resistant floor, 2 each", file.AllWords, StringComparison.Ordinal);
+        Assert.True(option.X > first.X);
+        SvgText job = texts.Single(text => text.Words.StartsWith("clearing", StringComparison.Ordinal));
+        Assert.Equal(first.X, job.X, 0.1);
+        Assert.All(texts, text => Assert.InRange(text.Y, 0, file.Height));
+    }
+
     [Fact]
     public void The_customer_sees_no_costs_and_reads_what_to_pay_when()
     {

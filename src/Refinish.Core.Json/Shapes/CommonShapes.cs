@@ -39,7 +39,9 @@ internal static class CommonShapes
 
     public static Shape<IReadOnlyList<T>> List<T>(Shape<T> item) => new ListShape<T>(item);
 
-    public static Audience[] Concerned(Caution caution) => [.. Everybody.Where(one => caution.Concerns.HasFlag(one))];
+    public static Audience[] Concerned(Caution caution) => Concerned(caution.Concerns);
+
+    public static Audience[] Concerned(Audience concerns) => [.. Everybody.Where(one => concerns.HasFlag(one))];
 
     private static ObjectShape<Source> Published() => new Fields<Source>("publishedSource")
         .With("document", Scalars.Text, source => source.Document, out Slot<string> document)

@@ -57,6 +57,7 @@ internal static class PlanResults
         .Show("remedy", Scalars.Text, condition => condition.Remedy)
         .Show("reason", ProcedureResults.Reason.OrNull(), condition => condition.Reason)
         .Show("source", CommonShapes.Source, condition => condition.Source)
+        .Show("concerns", CommonShapes.Audiences, condition => CommonShapes.Concerned(condition.Concerns))
         .AsResults();
 
     private static readonly FieldsShape<LikelySlip> Slip = new Fields<LikelySlip>("likelySlip")

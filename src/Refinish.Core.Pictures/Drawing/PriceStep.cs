@@ -15,5 +15,11 @@ internal sealed record PriceStep(string Name, decimal From, decimal To, PriceSte
 {
     public decimal Amount => To - From;
 
+    /// <summary>Whether it belongs to the bar before it that does not.</summary>
+    public bool IsUnder { get; init; }
+
+    /// <summary>Whether it stands apart from what is before it.</summary>
+    public bool IsApart { get; init; }
+
     public bool IsSum => Kind == PriceStepKind.Sum;
 }

@@ -79,8 +79,11 @@ public sealed class CustomerQuote
         Handover = plan.Handover;
         Warranty = plan.Job.Shop.Warranty;
         LeftOut = plan.Objections;
-        Conditions = plan.Conditions;
-        Cautions = plan.CautionsFor(Audience.Customer | Audience.Occupant);
+        Conditions = new ValueList<PlanCondition>(plan.Conditions.Where(condition =>
+            (condition.Concerns & (Audience.Customer | Audience.Occupant)) != 0));
+
+        // What the people in the dwelling have to do comes before what the customer has to know.
+        Cautions = new ValueList<PlannedCaution>(plan.CautionsFor(Audience.Occupant).Concat(plan.CautionsFor(Audience.Customer)).Distinct());
         Deposit = plan.Job.Shop.DepositLimit is DepositLimit limit && Schedule.Payments.Count > 0 ? Schedule.Against(limit) : null;
     }
 
@@ -148,10 +151,12 @@ public sealed class CustomerQuote
     /// <summary>Fixtures that are not in the price, each with the reason; empty without a plan.</summary>
     public IReadOnlyList<PlanObjection> LeftOut { get; } = ValueList<PlanObjection>.Empty;
 
-    /// <summary>What has to be done or found out before the quote holds; empty without a plan.</summary>
+    /// <summary>What has to be done or found out before the quote holds, without what is for the crew alone; empty without a
+    /// plan.</summary>
     public IReadOnlyList<PlanCondition> Conditions { get; } = ValueList<PlanCondition>.Empty;
 
-    /// <summary>The cautions that concern the customer or the occupants; empty without a plan, which is no all-clear.</summary>
+    /// <summary>The cautions that concern the occupants, then those that concern the customer alone; empty without a plan, which is no
+    /// all-clear.</summary>
     public IReadOnlyList<PlannedCaution> Cautions { get; } = ValueList<PlannedCaution>.Empty;
 
     /// <summary>The quote as a sheet for the customer.</summary>

@@ -57,7 +57,7 @@ public sealed class Handover
     /// <summary>What the warranty covers.</summary>
     public IReadOnlyList<string> Covers { get; } = new ValueList<string>(
     [
-        "Peeling, blistering and loss of adhesion of the new coating in ordinary domestic use, cared for as above.",
+        "Peeling, blistering and loss of adhesion of the new coating in ordinary domestic use, cared for as the handover says.",
         "Defects of material and work; they are mended by the same trade, where needed by coating again.",
     ]);
 

@@ -3,7 +3,10 @@ using Refinish.Substrates;
 
 namespace Refinish.Jobs;
 
-/// <summary>What has to be done or found out before a plan holds, though nothing stands in its way: from the verdicts, from colours that cannot be judged, from flow, from units that look mixed up.</summary>
+/// <summary>
+/// What has to be done or found out before a plan holds, though nothing stands in its way: from the verdicts, from colours that cannot be
+/// judged, from flow, from units that look mixed up.
+/// </summary>
 public sealed record PlanCondition
 {
     private readonly Func<DisplayUnits, string> sentence;
@@ -16,15 +19,23 @@ public sealed record PlanCondition
         sentence = reason.SentenceIn;
         Remedy = reason.Remedy;
         Source = reason.Source;
+        Concerns = Of(reason);
     }
 
-    internal PlanCondition(string about, string code, Func<DisplayUnits, string> sentence, string remedy, Source source)
+    internal PlanCondition(
+        string about,
+        string code,
+        Func<DisplayUnits, string> sentence,
+        string remedy,
+        Source source,
+        Audience concerns = Audience.Crew | Audience.Customer)
     {
         About = about;
         Id = about + "/" + code;
         this.sentence = sentence;
         Remedy = remedy;
         Source = source;
+        Concerns = concerns;
     }
 
     /// <summary>Identifier, formed from what it is about and the code of the rule, with a number where a rule finds more than one thing.</summary>
@@ -42,6 +53,12 @@ public sealed record PlanCondition
     /// <summary>What it rests on.</summary>
     public Source Source { get; }
 
+    /// <summary>
+    /// Who has to do, decide or know it: the crew alone where it is about how the work is done; the customer too where price, result or
+    /// doubt is theirs; the occupants too where it can hurt them.
+    /// </summary>
+    public Audience Concerns { get; }
+
     /// <summary>What was found.</summary>
     /// <param name="system">Metric or US customary.</param>
     /// <returns>One sentence without a full stop.</returns>
@@ -58,5 +75,18 @@ public sealed record PlanCondition
 
     /// <summary>Finding and remedy in metric units.</summary>
     /// <returns>One line of text.</returns>
-    public override string ToString() => About + ": " + Sentence(DisplayUnits.Si) + ". " + Sentences.Begun(Sentences.Closed(Remedy));
+    public override string ToString() => In(DisplayUnits.Si, About);
+
+    /// <summary>Finding and remedy under a name for what it is about.</summary>
+    internal string In(DisplayUnits system, string about) =>
+        about + ": " + Sentence(system) + ". " + Sentences.Begun(Sentences.Closed(Remedy));
+
+    // Silicone, crazing, stains, grout and burns are mended in the course of the work, and the price holds it. Wherever a hole may be found,
+    // or a test is still to be made, the customer knows. Lead and asbestos are for everybody in the building.
+    private static Audience Of(VerdictReason reason) => reason.RuleCode switch
+    {
+        "S-13" or "S-22" or "S-23" or "S-28" or "S-29" => Audience.Crew,
+        "S-18" or "S-19" or "S-37" or "S-38" or "S-39" or "S-40" => Audience.Crew | Audience.Customer | Audience.Occupant,
+        _ => Audience.Crew | Audience.Customer,
+    };
 }

@@ -37,6 +37,12 @@ public sealed record QuoteItem
     /// <summary>What the customer reads.</summary>
     public string Description { get; }
 
+    /// <summary>Description and, where it is not one, how many of what.</summary>
+    /// <value>Text such as <c>slip-resistant floor</c> or <c>boards, 3 each</c>.</value>
+    public string Label => Quantity == 1
+        ? Description
+        : Description + ", " + Figures.Significant((double)Quantity, 12) + (Unit == LineUnit.Money ? string.Empty : " " + Unit.Symbol());
+
     /// <summary>How many of <see cref="Unit"/>.</summary>
     public decimal Quantity { get; }
 

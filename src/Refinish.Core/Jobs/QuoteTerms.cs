@@ -119,11 +119,17 @@ public sealed record QuoteTerms
     public bool? HoldsAt(DateTimeOffset moment) =>
         ValidUntil is DateTime last ? moment >= Issued!.Value && moment.ToOffset(Issued.Value.Offset).Date <= last : null;
 
-    /// <summary>Number, revision and validity.</summary>
-    /// <returns>One line of text.</returns>
-    public override string ToString() => (Number ?? "quote without a number")
-        + (Revision is null ? string.Empty : ", revision " + Revision)
-        + (ValidUntil is DateTime last ? ", holds until " + last.ToString("yyyy-MM-dd", CultureInfo.InvariantCulture) : string.Empty);
+    /// <summary>Number, revision and validity, as far as they are agreed.</summary>
+    /// <returns>One line of text; <c>quote</c> where none of them is.</returns>
+    public override string ToString() => Said.Length > 0 ? Said : "quote";
+
+    /// <summary>Number, revision and validity; empty where none is agreed.</summary>
+    internal string Said => string.Join(", ", new[]
+    {
+        Number,
+        Revision is null ? null : "revision " + Revision,
+        ValidUntil is DateTime last ? "holds until " + last.ToString("yyyy-MM-dd", CultureInfo.InvariantCulture) : null,
+    }.Where(part => part is not null));
 
     /// <summary>Stages of one quote, or a refusal that names the parameter.</summary>
     internal static ValueList<PaymentStage> InOrder(IReadOnlyList<PaymentStage> value, string name)

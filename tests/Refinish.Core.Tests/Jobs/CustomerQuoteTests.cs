@@ -130,7 +130,7 @@ public class CustomerQuoteTests
     {
         string[] net = Quote(Book, Request, Terms).ToText(DisplayUnits.Si).Split('\n');
         Assert.Equal("Q-1", net[0]);
-        Assert.Equal("amounts in USD, before discount and tax", net[1]);
+        Assert.Equal("amounts in USD; items before discount and tax", net[1]);
         Assert.Equal(["bathtub", "315.00"], net[2].Split("  ", StringSplitOptions.RemoveEmptyEntries).Select(part => part.Trim()));
         Assert.Contains(net, line => line.StartsWith("neighbours ", StringComparison.Ordinal) && line.EndsWith(" -75.50", StringComparison.Ordinal));
         Assert.Contains(net, line => line.StartsWith("city tax, 2 % ", StringComparison.Ordinal) && line.EndsWith(" 13.59", StringComparison.Ordinal));
@@ -138,6 +138,44 @@ public class CustomerQuoteTests
         string[] gross = Quote(Book, Request, Terms with { PricesShown = PricesShown.WithTax }).ToText(DisplayUnits.Si).Split('\n');
         Assert.Contains(gross, line => line.StartsWith("bathtub ", StringComparison.Ordinal) && line.EndsWith(" 292.54", StringComparison.Ordinal));
         Assert.Contains(gross, line => line.StartsWith("  state sales tax, 6.25 % in it ", StringComparison.Ordinal) && line.EndsWith(" 6.75", StringComparison.Ordinal));
+    }
+
+    [Fact]
+    [Evidence(Basis.Contract, "no tax: no word of it, no subtotal that only repeats the total; no number: no word of that")]
+    public void What_is_not_there_is_not_said()
+    {
+        CustomerQuote quote = Quote(Book with { Taxes = [] }, Request with { Discount = null }, QuoteTerms.None);
+        string[] text = quote.ToText(DisplayUnits.Si).Split('\n');
+        Assert.Equal(["quote", "amounts in USD"], text.Take(2));
+        Assert.Contains(text, line => line.StartsWith("total ", StringComparison.Ordinal) && line.EndsWith(" 755.00", StringComparison.Ordinal));
+        Assert.DoesNotContain(text, line => line.Contains("tax") || line.Contains("subtotal") || line.Contains("number"));
+        Assert.Equal("quote: 755.00 USD", quote.ToString());
+        Assert.Equal("slip-resistant floor", quote.Fixtures[0].Extras[0].Label);
+        Assert.Equal("slip-resistant floor, 3 each", Quote(Book, Request with { Options = [new("slip-floor", 3) { Fixture = "tub" }] }, Terms).Fixtures[0].Extras[0].Label);
+        Assert.Equal("revision 2", (QuoteTerms.None with { Revision = "2" }).ToString());
+        Assert.Equal("amounts in USD; items before discount", Quote(Book with { Taxes = [] }, Request, Terms).ToText(DisplayUnits.Si).Split('\n')[1]);
+        Assert.Equal("amounts in USD; each item with its tax", Quote(Book, Request with { Discount = null }, new QuoteTerms { PricesShown = PricesShown.WithTax }).ToText(DisplayUnits.Si).Split('\n')[1]);
+    }
+
+    [Fact]
+    [Evidence(Basis.Contract, "long names go on below themselves; every amount ends in the same column, and no letter of a name is lost")]
+    public void Long_names_leave_the_amounts_in_their_column()
+    {
+        const string Long = "bathtub of the guests on the second floor, enamelled, of the broad rim, mended a second time";
+        string endless = new('q', 120);
+        CustomerQuote quote = new(
+            new PriceEstimate(Book with { Options = [new("slip-floor", endless, LineUnit.Each, 6m, 75m)] }, Request),
+            [new FixtureArea("tub", Long, Area.FromSquareMeters(3)), Sink], Terms);
+        string[] text = quote.ToText(DisplayUnits.Si).Split('\n');
+        string[] amounts = [.. text.Skip(2).Where(line => line.Length > 3 && line[line.Length - 3] == '.' && char.IsDigit(line[line.Length - 1]))];
+
+        // Five items; subtotal, discount, net, two taxes, total; three payments.
+        Assert.Equal(14, amounts.Length);
+        Assert.All(amounts, line => Assert.Equal(61, line.Length));
+        Assert.All(text, line => Assert.True(line.Length <= 61, line));
+        string[] tub = [.. text.SkipWhile(line => !line.StartsWith("bathtub", StringComparison.Ordinal)).TakeWhile(line => !line.StartsWith("  q", StringComparison.Ordinal))];
+        Assert.Equal(Long, string.Join(" ", tub.Select(line => line.Length > 48 ? line.Substring(0, 48).Trim() : line.Trim())));
+        Assert.Equal(120, text.Sum(line => line.Count(letter => letter == 'q')));
     }
 
     [Fact]

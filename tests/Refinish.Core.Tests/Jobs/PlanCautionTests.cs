@@ -47,7 +47,7 @@ public class PlanCautionTests
         JobPlan plan = InventedJobs.OccupiedHouse().Plan();
         Expect(plan, Audience.Crew, [.. AnySprayJob, .. Etching, "asbestos-untested", "new-coat-slip", "slip-grains"]);
         Expect(plan, Audience.Customer,
-            ["detectors-and-sprinklers", "relight-and-check", "curing-vapour", "occupants-out", "asbestos-untested", "not-down-the-drain", "waste-is-the-shops",
+            ["detectors-and-sprinklers", "relight-and-check", "curing-vapour", "occupants-out", "asbestos-untested", "not-down-the-drain",
                 "new-coat-slip", "slip-grains"]);
         Expect(plan, Audience.Occupant,
             ["ignition-sources", "detectors-and-sprinklers", "relight-and-check", "curing-vapour", "acid-and-bleach", "occupants-out", "asbestos-untested", "new-coat-slip"]);
@@ -62,7 +62,7 @@ public class PlanCautionTests
         Expect(plan, Audience.Crew,
             [.. AnySprayJob, .. Etching, "stripper-vapour", "glowing-heaters", "unvented-heater", "overhead-work", "new-coat-slip"]);
         Expect(plan, Audience.Customer,
-            ["detectors-and-sprinklers", "relight-and-check", "curing-vapour", "occupants-out", "not-down-the-drain", "waste-is-the-shops", "new-coat-slip"]);
+            ["detectors-and-sprinklers", "relight-and-check", "curing-vapour", "occupants-out", "not-down-the-drain", "new-coat-slip"]);
         Expect(plan, Audience.Occupant,
             ["ignition-sources", "detectors-and-sprinklers", "relight-and-check", "curing-vapour", "acid-and-bleach", "occupants-out", "unvented-heater",
                 "new-coat-slip"]);
@@ -80,8 +80,7 @@ public class PlanCautionTests
         JobPlan plan = InventedJobs.Rental().Plan();
         Expect(plan, Audience.Crew, [.. AnySprayJob, .. Etching, "fixture-gives-way"]);
         Expect(plan, Audience.Customer,
-            ["detectors-and-sprinklers", "relight-and-check", "curing-vapour", "occupants-out", "fixture-gives-way", "not-down-the-drain",
-                "waste-is-the-shops"]);
+            ["detectors-and-sprinklers", "relight-and-check", "curing-vapour", "occupants-out", "fixture-gives-way", "not-down-the-drain"]);
         Expect(plan, Audience.Occupant,
             ["ignition-sources", "detectors-and-sprinklers", "relight-and-check", "curing-vapour", "acid-and-bleach", "occupants-out", "fixture-gives-way"]);
         PlannedCaution acid = Only(plan, "etchant-burns");

@@ -30,7 +30,7 @@ public class PlanQuoteTests
         Assert.Equal(["fixture/tub", "option/drain-trim/tub", "option/slip-floor/tub"], quote.Items.Select(item => item.Id));
         Assert.Equal(plan.Price.Net, quote.Fixtures.Single().Price);
         Assert.Same(plan.Handover, quote.Handover);
-        Assert.Same(plan.Conditions, quote.Conditions);
+        Assert.Equal(plan.Conditions.Where(condition => condition.Concerns != Audience.Crew), quote.Conditions);
         Assert.NotEmpty(quote.Cautions);
         Assert.All(quote.Cautions, caution => Assert.Contains(caution, plan.Cautions));
         Assert.All(quote.Cautions, caution => Assert.NotEqual(Audience.None, caution.Caution.Concerns & (Audience.Customer | Audience.Occupant)));
@@ -45,6 +45,71 @@ public class PlanQuoteTests
         }
 
         Numbers.HoldsToKernel(quote.Workings());
+    }
+
+    [Fact]
+    [Evidence(Basis.Contract, "what is for the crew alone stays in the plan; what protects the people of the dwelling stands on the sheet, right after prices and times, leaving it first")]
+    public void The_sheet_speaks_to_the_customer()
+    {
+        foreach (Job job in (Job[])[InventedJobs.OccupiedHouse(), InventedJobs.ColdHouse(), InventedJobs.Rental()])
+        {
+            JobPlan plan = job.Plan();
+            if (plan.Quote is not CustomerQuote quote)
+            {
+                continue;
+            }
+
+            string text = quote.ToText(DisplayUnits.Si);
+            foreach (string word in (string[])["mask", "goes in before", "leave the heat on", "clean the gun", "262.11", "stands by", "offered a slip"])
+            {
+                Assert.DoesNotContain(word, text, StringComparison.OrdinalIgnoreCase);
+            }
+
+            // Whatever the catalogue says to customers or occupants is there.
+            Assert.Equal(
+                plan.Cautions.Where(caution => (caution.Caution.Concerns & (Audience.Customer | Audience.Occupant)) != 0).Select(caution => caution.Caution.Code).OrderBy(code => code, StringComparer.Ordinal),
+                quote.Cautions.Select(caution => caution.Caution.Code).OrderBy(code => code, StringComparer.Ordinal));
+            int last = text.IndexOf("Keep each room as warm as planned", StringComparison.Ordinal);
+            foreach (Caution caution in (Caution[])[Cautions.Occupants, Cautions.IgnitionSources, Cautions.DetectorsAndSprinklers, Cautions.CuringVapour])
+            {
+                int at = text.IndexOf(caution.Sentence, StringComparison.Ordinal);
+                Assert.InRange(at, last, text.IndexOf("Warranty of ", StringComparison.Ordinal));
+            }
+
+            Assert.Equal(Cautions.Occupants, quote.Cautions[0].Caution);
+            foreach (PlanCondition air in plan.Conditions.Where(condition => condition.Id.EndsWith("/re-entry", StringComparison.Ordinal)))
+            {
+                Assert.Contains(air, quote.Conditions);
+                Assert.InRange(text.IndexOf(air.Sentence(DisplayUnits.Si), StringComparison.Ordinal), last, text.IndexOf("Warranty of ", StringComparison.Ordinal));
+            }
+
+            Assert.All(plan.Conditions.Where(condition => condition.Id.EndsWith("/night", StringComparison.Ordinal)), night => Assert.Equal(Audience.Crew, night.Concerns));
+            Assert.Contains("cared for as the handover says", text, StringComparison.Ordinal);
+            Assert.DoesNotContain("as above", text, StringComparison.Ordinal);
+        }
+    }
+
+    [Fact]
+    [Evidence(Basis.Contract, "lead and asbestos are everybody's, a hole that may be found is the customer's, silicone is the crew's")]
+    public void Conditions_say_whom_they_concern()
+    {
+        Job job = InventedJobs.OccupiedHouse();
+        Survey survey = job.Fixtures[0].Survey with { YearBuilt = 1950, LeadTest = LeadTest.NotTested, Defects = [new SiliconeResidue(Length.FromMeters(1)), new RustSpot(Length.FromMillimeters(10))] };
+        JobPlan plan = (job with { Fixtures = [job.Fixtures[0] with { Survey = survey }] }).Plan();
+        Audience Of(string rule) => plan.Conditions.First(condition => condition.Reason?.RuleCode == rule).Concerns;
+        Assert.Equal(Audience.Crew, Of("S-13"));
+        Assert.Equal(Audience.Crew | Audience.Customer, Of("S-27"));
+        Assert.Equal(Audience.Crew | Audience.Customer | Audience.Occupant, Of("S-19"));
+        Assert.All(plan.Conditions, condition => Assert.NotEqual(Audience.None, condition.Concerns));
+    }
+
+    [Fact]
+    [Evidence(Basis.Contract, "the clock that the times are on is said once, with its offset")]
+    public void The_clock_is_said_once()
+    {
+        string text = InventedJobs.OccupiedHouse().Plan().Quote!.ToText(DisplayUnits.Si);
+        Assert.Equal(2, text.Split(new[] { "UTC+01:00" }, StringSplitOptions.None).Length);
+        Assert.Contains("Times are on the clock of the place, UTC+01:00.\n", text, StringComparison.Ordinal);
     }
 
     [Fact]

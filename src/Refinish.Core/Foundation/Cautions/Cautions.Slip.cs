@@ -9,7 +9,7 @@ public static partial class Cautions
     public static Caution NewCoatSlip { get; } = new(
         "new-coat-slip",
         Hazard.Slip,
-        "A newly coated tub or shower floor is slicker than the worn one, most of all wet and soapy, also where it was textured: the customer is told and offered a slip-resistant floor, and no floor is ever called non-slip.",
+        "A newly coated tub or shower floor is slicker than the worn one, most of all wet and soapy, also where it was textured: whether it gets a slip-resistant floor is for the customer to decide, and no floor is ever called non-slip.",
         "the local building code and the test method it names; the customer, once told; the maker's test report, with its method and criterion",
         Source.CommonPractice("slipping in bathtubs; ASTM F462 for tub floors was withdrawn in July 2016"),
         Audience.Crew | Audience.Customer | Audience.Occupant);

@@ -39,7 +39,7 @@ public static partial class Cautions
         "Whoever makes the waste answers for it: the shop finds out whether it is hazardous and counts it month by month; up to 100 kg (220 lb) a month the federal rules for very small generators are lighter, those of a state may not be. Do not count on the household exclusion for what a trade brings into a house, and leave nothing in the customer's bin.",
         "the state's hazardous waste programme; in the United States 40 CFR 262.11 and 262.14",
         Source.Published("40 CFR 262.11, 262.14; 40 CFR 261.4(b)(1)", "determination; conditions of a very small quantity generator, 100 kg a month, read in a state's copy and an EPA leaflet; EPA's answers of March 1990 and 31 July 2000 on contractors' household waste disagree on renovation, and speak of lead paint, not of strippers and etchants"),
-        Audience.Crew | Audience.Customer);
+        Audience.Crew);
 
     private static IEnumerable<Caution> Wastes => [Drains, RinseWater, ReactiveWaste, WasteOwner];
 }

@@ -62,14 +62,14 @@ internal static class PlanConditions
             yield return new PlanCondition(
                 plan.Job.Id, "stand-by", _ => "nobody of the crew stands by while coats are sprayed or solvent is at work",
                 "before the first can is opened, agree with somebody who stays outside the room, sees or hears who works in it and can call for help",
-                Cautions.NeverAlone.Source);
+                Cautions.NeverAlone.Source, Audience.Crew);
         }
 
         foreach (Operation warm in plan.Operations.Where(operation => operation.Kind == WorkKind.Warm))
         {
             yield return new PlanCondition(
                 warm.Id, "stays-warm", _ => warm.Name + " is counted on for every coat and for the cure",
-                "leave the heat on until the fixture has cured, and read its surface before each coat", warm.Source);
+                "leave the heat on until the fixture has cured, and read its surface before each coat", warm.Source, Audience.Crew);
         }
 
         foreach (CoatRun run in plan.Work?.Runs ?? [])
@@ -83,7 +83,8 @@ internal static class PlanConditions
             foreach (LimitComparison beyond in run.Flow(steepest).Where(comparison => comparison.Outcome == ComparisonOutcome.Beyond))
             {
                 yield return new PlanCondition(
-                    run.Id, beyond.Sense == LimitSense.AtMost ? "sag" : "level", beyond.Sentence, beyond.Remedy ?? string.Empty, beyond.Source);
+                    run.Id, beyond.Sense == LimitSense.AtMost ? "sag" : "level", beyond.Sentence, beyond.Remedy ?? string.Empty,
+                    beyond.Source, Audience.Crew);
             }
         }
     }
@@ -134,18 +135,21 @@ internal static class PlanConditions
         {
             yield return new PlanCondition(
                 run.Id, "gun", _ => run.Layer.Product.Name + " is in the gun when " + next.Layer.Product.Name + " is to be sprayed (" + next.Id + ")",
-                "clean the gun in between, which the price does not hold, or move the coats together", CoatBuilder.GunCleaning);
+                "clean the gun in between, which the price does not hold, or move the coats together", CoatBuilder.GunCleaning,
+                Audience.Crew);
         }
 
         foreach (CoatRun run in ScheduleNeeds.AfterNights(schedule.Work, times))
         {
             yield return new PlanCondition(
                 run.Id, "unwiped", _ => "a night falls between abrading and the first coat, and no second wipe fits into the schedule",
-                "wipe again and repeat the water-break test before the promoter, which the price does not hold", WorkRule.Of(WorkKind.WipeAgain).Source);
+                "wipe again and repeat the water-break test before the promoter, which the price does not hold", WorkRule.Of(WorkKind.WipeAgain).Source,
+                Audience.Crew);
         }
     }
 
-    // Masking that stays on over night keeps detectors covered and tears the film when it comes off late.
+    // Masking that stays on over night keeps detectors covered and tears the film when it comes off late. It is the crew's to take off; that
+    // detectors are tested before anybody sleeps there, customer and occupants read in the caution that masking brings.
     private static IEnumerable<PlanCondition> Nights(CrewSchedule schedule)
     {
         foreach (ScheduledOperation demask in schedule.Operations.Where(operation => operation.Operation.Kind == WorkKind.Demask))
@@ -156,7 +160,7 @@ internal static class PlanConditions
                 yield return new PlanCondition(
                     demask.Operation.Id, "night", _ => "masking stays on from " + Clock(last.End) + " to " + Clock(demask.Start),
                     "each evening uncover and test smoke and gas detectors before anybody sleeps there, and look that the fan runs; cut the film along the tape before it is pulled",
-                    Source.CommonPractice("masking comes off the same day where the film allows it"));
+                    Source.CommonPractice("masking comes off the same day where the film allows it"), Audience.Crew);
             }
         }
     }
@@ -179,7 +183,9 @@ internal static class PlanConditions
                 system => clear is TimeSpan time
                     ? "after the last coat the air of " + air.Room.Name + " is above the lowest eight-hour limits known for " + Figures.Fixed(CarefulTime.Up(time).TotalMinutes, 0) + " min more"
                     : "how long the air of " + air.Room.Name + " is above exposure limits cannot be told: a limit is not known or nothing leaves the room",
-                "whoever goes in before wears the protection that the plan lists; mist of isocyanates is not in that time; measure the air before people without it are let in", Source.Derived("well-mixed air of the room"));
+                "keep out until the air was measured; who has work in there before wears breathing protection, and mist of isocyanates is "
+                    + "not in that time",
+                Source.Derived("well-mixed air of the room"), Audience.Crew | Audience.Customer | Audience.Occupant);
         }
     }
 

@@ -34,7 +34,7 @@ internal static class ProcedureConditions
             LimitComparison band = procedure.SlipFloor!.Bands[i];
             if (band.Outcome == ComparisonOutcome.Beyond)
             {
-                yield return new PlanCondition(id, BandCodes[i], band.Sentence, band.Remedy ?? string.Empty, band.Source);
+                yield return new PlanCondition(id, BandCodes[i], band.Sentence, band.Remedy ?? string.Empty, band.Source, Audience.Crew);
             }
         }
     }

@@ -1,3 +1,4 @@
+using System;
 using System.Collections.Generic;
 using System.Globalization;
 using System.Linq;
@@ -21,24 +22,73 @@ internal sealed class QuoteText
         this.system = system;
     }
 
+    private string Total => quote.Tax == 0 ? "total" : "total with tax";
+
     public static string Of(CustomerQuote quote, DisplayUnits system)
     {
         QuoteText sheet = new(quote, system);
         sheet.Prices();
         sheet.Payments();
         sheet.Times();
+        sheet.Occupants();
+        sheet.Warranty();
         sheet.Rest();
         return sheet.text.ToString();
     }
 
-    private static string Clock(System.DateTimeOffset? time) =>
+    private static string Clock(DateTimeOffset? time) =>
         time?.ToString("ddd yyyy-MM-dd HH:mm", CultureInfo.InvariantCulture) ?? "an hour that cannot be said";
+
+    private static bool ForOccupants(PlannedCaution caution) => caution.Caution.Concerns.HasFlag(Audience.Occupant);
+
+    private static bool ForOccupants(PlanCondition condition) => condition.Concerns.HasFlag(Audience.Occupant);
+
+    // Where the clocks change while the fixtures are out of use, both are said.
+    private static string Zones(Handover handover) => string.Join(", then ", handover.Fixtures
+        .SelectMany(fixture => new[] { (DateTimeOffset?)fixture.Begun, fixture.WaterFrom })
+        .Where(time => time is not null).OrderBy(time => time).Select(time => Zone(time!.Value.Offset)).Distinct());
+
+    private static string Zone(TimeSpan offset) =>
+        "UTC" + (offset < TimeSpan.Zero ? "-" : "+") + offset.ToString("hh\\:mm", CultureInfo.InvariantCulture);
+
+    private static IEnumerable<string> Wrapped(string what)
+    {
+        string indent = new(' ', what.Length - what.TrimStart(' ').Length);
+        string line = indent;
+        bool isEmpty = true;
+        foreach (string word in what.Split([' '], StringSplitOptions.RemoveEmptyEntries))
+        {
+            string rest = word;
+            if (!isEmpty && line.Length + 1 + rest.Length > Width)
+            {
+                yield return line;
+                line = indent + "  ";
+                isEmpty = true;
+            }
+
+            while (line.Length + rest.Length > Width)
+            {
+                int part = Width - line.Length;
+                part -= char.IsHighSurrogate(rest[part - 1]) ? 1 : 0;
+                string head = rest.Substring(0, part);
+                yield return line + head;
+                rest = rest.Substring(part);
+                line = indent + "  ";
+            }
+
+            line += (isEmpty ? string.Empty : " ") + rest;
+            isEmpty = false;
+        }
+
+        yield return line;
+    }
 
     private void Prices()
     {
         bool withTax = quote.Terms.PricesShown == PricesShown.WithTax;
-        Line(quote.Name == quote.Terms.Number ? quote.Terms.ToString() : quote.Name + ": " + quote.Terms);
-        Line("amounts in " + quote.Currency.Code + (withTax ? ", each with its discount and tax" : ", before discount and tax"));
+        string said = quote.Terms.Said;
+        Line(quote.Name == quote.Terms.Number ? said : quote.Name + (said.Length > 0 ? ": " + said : string.Empty));
+        Line("amounts in " + quote.Currency.Code + Items(withTax));
         foreach (QuotedFixture fixture in quote.Fixtures)
         {
             Amount(fixture.Name, fixture.Work.As(quote.Terms.PricesShown));
@@ -55,7 +105,7 @@ internal sealed class QuoteText
 
         if (withTax)
         {
-            Amount("total with tax", quote.Total);
+            Amount(Total, quote.Total);
             if (quote.Discount != 0)
             {
                 Amount("  " + Reason() + " in it, before tax", -quote.Discount);
@@ -65,7 +115,11 @@ internal sealed class QuoteText
         }
         else
         {
-            Amount("subtotal", quote.Subtotal);
+            if (quote.Discount != 0 || quote.Taxes.Count > 0)
+            {
+                Amount("subtotal", quote.Subtotal);
+            }
+
             if (quote.Discount != 0)
             {
                 Amount(Reason(), -quote.Discount);
@@ -73,7 +127,7 @@ internal sealed class QuoteText
             }
 
             Taxes(string.Empty, string.Empty);
-            Amount("total with tax", quote.Total);
+            Amount(Total, quote.Total);
         }
 
         if (quote.CashRounding != 0)
@@ -86,6 +140,14 @@ internal sealed class QuoteText
         {
             Line("The minimum charge takes " + quote.Currency.Text(quote.DiscountWithheld) + " off the discount.");
         }
+    }
+
+    // Of the items alone: total, payments and what is written under the items are what they are called.
+    private string Items(bool withTax)
+    {
+        string between = quote.Discount != 0 && quote.Tax != 0 ? "discount and tax" : quote.Discount != 0 ? "discount" : "tax";
+        return quote.Discount == 0 && quote.Tax == 0 ? string.Empty
+            : withTax ? "; each item with its " + between : "; items before " + between;
     }
 
     private string Reason() => quote.Terms.Discount?.Reason ?? "discount";
@@ -105,11 +167,7 @@ internal sealed class QuoteText
         }
     }
 
-    private void Item(string indent, QuoteItem item)
-    {
-        string many = item.Quantity == 1 ? string.Empty : Figures.Significant((double)item.Quantity, 12) + " " + item.Unit.Symbol() + " ";
-        Amount(indent + many + item.Description, item.As(quote.Terms.PricesShown));
-    }
+    private void Item(string indent, QuoteItem item) => Amount(indent + item.Label, item.As(quote.Terms.PricesShown));
 
     private void Payments()
     {
@@ -126,10 +184,27 @@ internal sealed class QuoteText
             return;
         }
 
+        Line("Times are on the clock of the place, " + Zones(handover) + ".");
         foreach (FixtureHandover fixture in handover.Fixtures)
         {
             Line(fixture.Procedure.Fixture.Name + ": out of use from " + Clock(fixture.Begun) + "; water may run from "
                 + Clock(fixture.WaterFrom) + ", not before");
+        }
+
+        Line("Keep each room as warm as planned until then: colder, everything takes longer.");
+    }
+
+    private void Occupants()
+    {
+        Section("For everybody who lives there", quote.Cautions.Where(ForOccupants).Select(caution => "! " + caution)
+            .Concat(quote.Conditions.Where(ForOccupants).Select(Condition)));
+    }
+
+    private void Warranty()
+    {
+        if (quote.Handover is not Handover handover)
+        {
+            return;
         }
 
         Line("Warranty of " + quote.Warranty + ", until " + handover.WarrantyUntil.ToString("yyyy-MM-dd", CultureInfo.InvariantCulture)
@@ -140,13 +215,15 @@ internal sealed class QuoteText
     private void Rest()
     {
         Section("Not in this price", quote.LeftOut.Select(objection => objection.Sentence(system)));
-        Section("Before this holds", quote.Conditions.Select(condition =>
-            condition.About + ": " + condition.Sentence(system) + ". " + Sentences.Begun(Sentences.Closed(condition.Remedy))));
-        foreach (PlannedCaution caution in quote.Cautions)
+        Section("Before this holds", quote.Conditions.Where(condition => !ForOccupants(condition)).Select(Condition));
+        foreach (PlannedCaution caution in quote.Cautions.Where(caution => !ForOccupants(caution)))
         {
             Line("! " + caution);
         }
     }
+
+    private string Condition(PlanCondition condition) =>
+        condition.In(system, quote.Fixtures.FirstOrDefault(fixture => fixture.Id == condition.About)?.Name ?? condition.About);
 
     private void Section(string title, IEnumerable<string> lines)
     {
@@ -161,7 +238,17 @@ internal sealed class QuoteText
         }
     }
 
-    private void Amount(string what, decimal amount) => Line(what.PadRight(Width) + " " + quote.Currency.Number(amount).PadLeft(12));
+    // A name that is too long goes on below itself, so that the amounts stay in their column.
+    private void Amount(string what, decimal amount)
+    {
+        string[] lines = [.. Wrapped(what)];
+        foreach (string line in lines.Take(lines.Length - 1))
+        {
+            Line(line);
+        }
+
+        Line(lines[lines.Length - 1].PadRight(Width) + " " + quote.Currency.Number(amount).PadLeft(12));
+    }
 
     private void Line(string line) => text.Append(line).Append('\n');
 }
