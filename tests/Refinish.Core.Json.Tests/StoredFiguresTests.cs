@@ -97,7 +97,7 @@ public class StoredFiguresTests
     [Fact]
     public void A_plan_of_an_earlier_library_still_says_what_was_told()
     {
-        string json = File.ReadAllText(Path.Combine(AppContext.BaseDirectory, "Golden", "plan-2-bathroom.json"));
+        string json = File.ReadAllText(Path.Combine(AppContext.BaseDirectory, "Golden", "plan-2-bathroom-earlier.json"));
         JsonNode results = JsonNode.Parse(json)!["results"]!;
         StoredFigures stored = PlanJson.ReadFigures(json);
         Assert.Equal((decimal)results["price"]!["total"]!, stored.Figures.Total);
