@@ -1,5 +1,6 @@
 using System;
 using System.Globalization;
+using Refinish.Estimating;
 
 namespace Refinish.Jobs;
 
@@ -30,14 +31,14 @@ public sealed record ItemFigures
     /// <summary>How much; 1 unless given.</summary>
     public decimal Quantity { get; init; } = 1;
 
-    /// <summary>Symbol of the unit of the quantity.</summary>
+    /// <summary>Symbol of the unit of the quantity; pieces unless given.</summary>
     /// <exception cref="ArgumentNullException">Missing.</exception>
     public string Unit
     {
         get;
         init => field = Guard.NotNull(value, nameof(Unit));
     }
-    = string.Empty;
+    = LineUnit.Each.Symbol();
 
     /// <summary>Price before discount and tax.</summary>
     public decimal Price { get; init; }
