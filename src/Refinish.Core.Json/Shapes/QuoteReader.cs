@@ -57,7 +57,8 @@ internal static class QuoteReader
         {
             string id = Named(payment["id"].Text, "(no id)");
             PaymentFigures figures = new() { Id = id, Amount = payment["amount"].Money ?? 0 };
-            yield return !stages.TryGetValue(id, out Found stage) ? figures : figures with { Name = stage["name"].Text ?? id, When = When(stage) };
+            yield return !stages.TryGetValue(id, out Found stage) ? figures
+                : figures with { Name = stage["name"].Text ?? id, When = When(stage) };
         }
     }
 
@@ -69,7 +70,8 @@ internal static class QuoteReader
         }
 
         PaymentStage told = PaymentStage.OfRest("stage", due);
-        return (due == PaymentDue.AfterCompletion && stage["days"].Count is int days and >= 0 and <= 3650 ? told with { Days = days } : told).When;
+        bool isAfter = due == PaymentDue.AfterCompletion && stage["days"].Count is >= 0 and <= 3650;
+        return (isAfter ? told with { Days = stage["days"].Count!.Value } : told).When;
     }
 
     private static string Named(string? text, string otherwise) => string.IsNullOrWhiteSpace(text) ? otherwise : text;

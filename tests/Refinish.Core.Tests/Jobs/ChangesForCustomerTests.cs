@@ -58,8 +58,8 @@ public class ChangesForCustomerTests
                 "Slip-resistant floor (bathtub): gone; price -85.00 USD.",
                 "Trim (bathtub): new, 2 m; price +40.00 USD.",
                 "Tile walls: 500.00 USD became 510.00 USD; price +10.00 USD.",
-                "Another discount; price +2.25 USD.",
-                "VAT: on another price; price -4.28 USD.",
+                "Two at once: -79.25 USD became -77.00 USD; price +2.25 USD.",
+                "VAT: 150.58 USD became 146.30 USD; price -4.28 USD.",
                 "Total with tax: 1656.33 USD became 1609.30 USD.",
                 "Deposit on acceptance: 165.63 USD became 160.93 USD.",
                 "Rest on completion: 1490.70 USD became 1448.37 USD.",
@@ -83,7 +83,7 @@ public class ChangesForCustomerTests
         Assert.Equal([("fixture/tub", -10.45m), ("option/slip-floor/tub", -88.83m), ("extra/trim/tub", 41.80m), ("fixture/walls", 10.45m)],
             seen.Changes.Where(change => change.Price != 0).Select(change => (change.Key, change.Price)));
         Assert.Equal(-47.03m, seen.Changes.Sum(change => change.Price));
-        Assert.Equal("VAT: on another price; it is in the prices.", seen.Changes.Single(change => change.Subject == ChangeSubject.Tax).ToString());
+        Assert.Equal("VAT: 150.58 USD became 146.30 USD; it is in the prices.", seen.Changes.Single(change => change.Subject == ChangeSubject.Tax).ToString());
         Assert.Equal("fixture/tub, -10.00", PlanChanges.Between(first, Second, []).For(LineReader.Customer).Changes.Take(1)
             .Select(change => change.Key + ", " + change.Price.ToString("0.00", System.Globalization.CultureInfo.InvariantCulture)).Single());
     }
@@ -129,7 +129,7 @@ public class ChangesForCustomerTests
 
     private static LineFigures Line(string id, LineCategory category, decimal price, decimal cost) => new()
     {
-        Id = id, Category = category, Description = category == LineCategory.Tax ? "VAT" : "work", Quantity = price, Rate = category == LineCategory.Tax ? 0.1m : 1, Cost = cost, Price = price,
+        Id = id, Category = category, Description = category == LineCategory.Tax ? "VAT" : category == LineCategory.Discount ? "two at once" : "work", Quantity = price, Rate = category == LineCategory.Tax ? 0.1m : 1, Cost = cost, Price = price,
     };
 
     private static ItemFigures Item(string id, string name, string fixture, decimal price, decimal withTax) => new()

@@ -40,13 +40,21 @@ internal static class ChangeText
         ChangeSubject.PriceGap => Remark(change, units, "the price book lacks ", "the price book no longer lacks ", "the price book lacks "),
         ChangeSubject.Condition => Remark(change, units, "has to be met now: ", "need not be met any more: ", "still has to be met: "),
         ChangeSubject.Caution => Remark(change, units, "new caution: ", "the caution falls away: ", "the caution now says: "),
-        ChangeSubject.Fixture => change.Name + ": " + change.Kind switch { ChangeKind.Added => "added", ChangeKind.Removed => "struck", _ => Amounts(change) },
+        ChangeSubject.Fixture => change.Name + ": " + change.Kind switch
+        {
+            ChangeKind.Added => "added",
+            ChangeKind.Removed => "struck",
+            _ => Amounts(change),
+        },
         ChangeSubject.Material => change.Name + ": " + Kits(change, units),
         ChangeSubject.LabourRate => "rate of an hour" + (rates ? ": " + Amount(change.RateBefore!.Value, change.Currency) + " became " + Amount(change.RateAfter!.Value, change.Currency) : " of labour"),
         ChangeSubject.Visits => "visits: " + Counted(change, string.Empty),
         ChangeSubject.SharedCosts => change.Cause == ChangeCause.MinimumCharge
             ? "the minimum charge decides the price; what the other lines carry on top of their cost"
             : "overhead, warranty reserve and margin, as the other lines carry them",
+        ChangeSubject.Tax or ChangeSubject.Discount when change is { AmountBefore: not null, AmountAfter: not null } =>
+            change.Name + ": " + (change.Subject == ChangeSubject.Discount || change.RateBefore == change.RateAfter ? string.Empty
+                : Share(change.RateBefore) + " became " + Share(change.RateAfter) + ", ") + Amounts(change),
         ChangeSubject.Tax => change.Name + ": " + (change.Kind == ChangeKind.Changed
             ? change.RateBefore == change.RateAfter ? "on another price" : Share(change.RateBefore) + " became " + Share(change.RateAfter)
             : change.Kind == ChangeKind.Added ? "charged" : "no longer charged"),
@@ -74,20 +82,20 @@ internal static class ChangeText
         {
             ChangeCause.Rate when rates && change.RateBefore is not null && change.RateAfter is not null =>
                 head + "rate of " + Number(change.RateBefore) + " became " + Number(change.RateAfter),
-            ChangeCause.Rate or ChangeCause.Unknown when change.AmountBefore is null && change.AmountAfter is null => head + "priced otherwise",
+            ChangeCause.Rate or ChangeCause.Unknown when change is { AmountBefore: null, AmountAfter: null } => head + "priced otherwise",
             _ => head + Counted(change, change.Unit),
         };
     }
 
     private static string Counted(PlanChange change, string unit) => change.Kind switch
     {
-        ChangeKind.Added => change.QuantityAfter is null || IsOne(change.QuantityAfter, unit) ? "new" : "new, " + Quantity(change.QuantityAfter, unit),
-        ChangeKind.Removed => change.QuantityBefore is null || IsOne(change.QuantityBefore, unit) ? "gone" : "gone, was " + Quantity(change.QuantityBefore, unit),
+        ChangeKind.Added => GoesWithoutSaying(change.QuantityAfter, unit) ? "new" : "new, " + Quantity(change.QuantityAfter, unit),
+        ChangeKind.Removed => GoesWithoutSaying(change.QuantityBefore, unit) ? "gone" : "gone, was " + Quantity(change.QuantityBefore, unit),
         _ => change.QuantityBefore is null ? "other quantities" : Quantity(change.QuantityBefore, unit) + " became " + Quantity(change.QuantityAfter, unit),
     };
 
-    // That there is one of it goes without saying; one hour or one metre does not.
-    private static bool IsOne(decimal? quantity, string unit) => quantity == 1 && CountedByPiece.Contains(unit);
+    // That there is one of it; not one hour or one metre.
+    private static bool GoesWithoutSaying(decimal? quantity, string unit) => quantity is null || (quantity == 1 && CountedByPiece.Contains(unit));
 
     private static string Amounts(PlanChange change) => change switch
     {

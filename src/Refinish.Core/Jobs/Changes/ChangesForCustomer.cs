@@ -1,6 +1,7 @@
 using System;
 using System.Collections.Generic;
 using System.Linq;
+using Refinish.Estimating;
 
 namespace Refinish.Jobs;
 
@@ -16,8 +17,8 @@ internal static class ChangesForCustomer
         IReadOnlyCollection<string>? told = Told(all);
         changes.AddRange(all.Changes.Where(change => change.Subject switch
         {
-            ChangeSubject.Visits or ChangeSubject.Start or ChangeSubject.End or ChangeSubject.WaterFrom or ChangeSubject.Refusal or ChangeSubject.Price
-                or ChangeSubject.Currency or ChangeSubject.Objection or ChangeSubject.Condition => true,
+            ChangeSubject.Visits or ChangeSubject.Start or ChangeSubject.End or ChangeSubject.WaterFrom or ChangeSubject.Refusal
+                or ChangeSubject.Price or ChangeSubject.Currency or ChangeSubject.Objection or ChangeSubject.Condition => true,
             ChangeSubject.Caution => told is null || told.Contains(change.Key.Substring("caution/".Length)),
             ChangeSubject.Fixture or ChangeSubject.Option => all.Total is null || all.Before.Quote is null || all.After.Quote is null,
             _ => false,
@@ -30,7 +31,7 @@ internal static class ChangesForCustomer
     {
         Cost = null,
         Paid = null,
-        Lines = new ValueList<LineFigures>(figures.Lines.Where(line => line.Category is Estimating.LineCategory.Discount or Estimating.LineCategory.Tax)),
+        Lines = new ValueList<LineFigures>(figures.Lines.Where(line => line.Category is LineCategory.Discount or LineCategory.Tax)),
         Gaps = ValueList<PlanRemark>.Empty,
         Visits = new ValueList<VisitFigures>(figures.Visits.Select(visit => visit with { Paid = TimeSpan.Zero })),
     };
@@ -48,7 +49,13 @@ internal static class ChangesForCustomer
         bool withTax = was?.PricesShown == PricesShown.WithTax && now?.PricesShown == PricesShown.WithTax;
         List<PlanChange> changes = [.. was is null || now is null ? [] : Items(was, now, withTax)];
         changes.AddRange(all.Changes.Where(change => change.Subject is ChangeSubject.Discount or ChangeSubject.Tax)
-            .Select(change => Stripped(change) with { Price = withTax ? 0 : change.Price, IsInPrices = withTax }));
+            .Select(change => Stripped(change) with
+            {
+                Price = withTax ? 0 : change.Price,
+                IsInPrices = withTax,
+                AmountBefore = change.Kind == ChangeKind.Added ? null : change.Lines.Sum(line => line.Before?.Price ?? 0),
+                AmountAfter = change.Kind == ChangeKind.Removed ? null : change.Lines.Sum(line => line.After?.Price ?? 0),
+            }));
         decimal rest = total - changes.Sum(change => change.Price);
         if (rest != 0)
         {

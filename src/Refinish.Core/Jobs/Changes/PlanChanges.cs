@@ -23,7 +23,12 @@ namespace Refinish.Jobs;
 /// </code></example>
 public sealed class PlanChanges
 {
-    private PlanChanges(PlanFigures before, PlanFigures after, IReadOnlyList<ValueChange> inputs, IEnumerable<PlanChange> changes, LineReader reader = LineReader.Shop)
+    private PlanChanges(
+        PlanFigures before,
+        PlanFigures after,
+        IReadOnlyList<ValueChange> inputs,
+        IEnumerable<PlanChange> changes,
+        LineReader reader = LineReader.Shop)
     {
         Before = before;
         After = after;
@@ -32,7 +37,8 @@ public sealed class PlanChanges
         Dictionary<string, string> names = Names(before, after);
         changes = changes.Select(change => change.Place is string place
             ? change with { PlaceName = names.TryGetValue(place, out string? name) ? name : place } : change);
-        Changes = new ValueList<PlanChange>(reader == LineReader.Shop ? Sorted(changes) : changes.OrderBy(change => RankForCustomer(change.Subject)));
+        Changes = new ValueList<PlanChange>(
+            reader == LineReader.Shop ? Sorted(changes) : changes.OrderBy(change => RankForCustomer(change.Subject)));
     }
 
     /// <summary>Who reads it; the shop unless it was made with <see cref="For"/>.</summary>
@@ -161,7 +167,8 @@ public sealed class PlanChanges
             names[fixture.Id] = fixture.Name;
         }
 
-        foreach (string shared in names.GroupBy(name => name.Value).Where(same => same.Count() > 1).SelectMany(same => same).Select(name => name.Key).ToList())
+        foreach (string shared in names.GroupBy(name => name.Value).Where(same => same.Count() > 1)
+            .SelectMany(same => same).Select(name => name.Key).ToList())
         {
             names[shared] += " " + shared;
         }
