@@ -30,8 +30,8 @@ public sealed record Quote(Guid Id, DateTimeOffset Stored, JobPlan Plan, IReadOn
                 "drift", Plan.Job.Id, "Worked out again today, the job gives other results than were stored (" + Differences[0]
                     + "): the shop looks at this quote before it holds.");
 
-            // What moved, as a customer may read it; work and materials are one change.
-            foreach (PlanChange change in Changes?.ForCustomer() ?? [])
+            // What moved, as a customer may read it, item by item.
+            foreach (PlanChange change in Changes?.For(LineReader.Customer).Changes ?? [])
             {
                 yield return new("drift/" + change.Key, change.About.Length > 0 ? change.About : Plan.Job.Id, change.Sentence(units, LineReader.Customer));
             }

@@ -12,40 +12,26 @@ namespace Refinish.Pictures;
 /// <summary>From the old price to the new one, change by change, the largest first; what is small is taken together.</summary>
 /// <remarks>
 /// The steps add up from the total before to the total after, exactly. The axis does not begin at zero, so that a change of a few per cent can
-/// be seen; the picture says so, and the bars of the totals have no height to be compared. What moved no money is not in it.
+/// be seen; the picture says so, and the bars of the totals have no height to be compared. What moved no money is not in it. It shows what the
+/// changes hold: for a customer take <see cref="PlanChanges.For"/>.
 /// </remarks>
 /// <example><code>
-/// static string Svg(JobPlan before, JobPlan after) => new ChangesPicture(PlanChanges.Between(before, after), LineReader.Customer).ToSvg();
+/// static string Svg(JobPlan before, JobPlan after) => new ChangesPicture(PlanChanges.Between(before, after).For(LineReader.Customer)).ToSvg();
 /// </code></example>
 public sealed class ChangesPicture : Picture
 {
     private const int MostSteps = 8;
+    private const double Line = 16;
+    private const double Bar = 20;
     private readonly PlanChanges changes;
-    private readonly IReadOnlyList<PlanChange> shown;
 
-    /// <summary>Pictures changes for the shop.</summary>
+    /// <summary>Pictures changes for their reader.</summary>
     /// <param name="changes">The changes.</param>
     /// <exception cref="ArgumentNullException"><paramref name="changes"/> is missing.</exception>
     public ChangesPicture(PlanChanges changes)
-        : this(changes, LineReader.Shop)
-    {
-    }
-
-    /// <summary>Pictures changes for the shop, or for a customer, who sees work and materials as one step.</summary>
-    /// <param name="changes">The changes.</param>
-    /// <param name="reader">Who reads it.</param>
-    /// <exception cref="ArgumentNullException"><paramref name="changes"/> is missing.</exception>
-    /// <exception cref="ArgumentOutOfRangeException"><paramref name="reader"/> is not a named value.</exception>
-    public ChangesPicture(PlanChanges changes, LineReader reader)
-        : base("From the old price to the new one", Given.NotNull(changes, nameof(changes)).After.Job)
+        : base("From the old price to the new one", Subtitle(Given.NotNull(changes, nameof(changes))))
     {
         this.changes = changes;
-        shown = reader switch
-        {
-            LineReader.Shop => changes.Changes,
-            LineReader.Customer => changes.ForCustomer(),
-            _ => throw new ArgumentOutOfRangeException(nameof(reader), "reader is not a named value."),
-        };
     }
 
     /// <inheritdoc/>
@@ -53,7 +39,7 @@ public sealed class ChangesPicture : Picture
     {
         if (changes.Total is null)
         {
-            return "There are no two prices to compare, but " + Text(changes.Changes.Count) + " changes. " + string.Join(" ", InTheWay(units));
+            return "There are no two prices to compare, but " + Text(changes.Changes.Count) + (changes.Changes.Count == 1 ? " change. " : " changes. ") + string.Join(" ", InTheWay(units));
         }
 
         return "Bars that begin where the one before ends, from the total before to the total after. " + string.Join("; ", Steps()
@@ -82,28 +68,36 @@ public sealed class ChangesPicture : Picture
         decimal room = most > least ? (most - least) / 4 : Math.Max(1, most / 20);
         least = least > 0 ? Math.Max(0, least - room) : least - room;
         double label = page.IsNarrow ? 8 : 230;
-        double row = page.IsNarrow ? 42 : 28;
+        double[] rows = [0, .. Rows(page, steps, label)];
+        for (int i = 1; i < rows.Length; i++)
+        {
+            rows[i] += rows[i - 1];
+        }
+
+        double height = rows[rows.Length - 1];
         Chart chart = new(
             Chart.Scale((double)least, (double)most, Chart.Round((double)least, (double)most, page.IsNarrow ? 3 : 6)
                 .Select(at => (at, Figures(at)))),
-            Chart.Hidden(steps.Count, 0),
+            Chart.Hidden(height, 0),
             new OxyThickness(label, 0, page.IsNarrow ? 8 : 92, 26));
-        chart.Add((sheet, at) => Bars(sheet, at, steps, least, most, page.IsNarrow, label));
-        chart.Draw(page, (steps.Count * row) + 26);
+        chart.Add((sheet, at) => Bars(sheet, at, steps, rows, least, most, page.IsNarrow));
+        chart.Draw(page, height + 26);
         page.Note("Amounts in " + changes.Currency + (least > 0 ? "; the axis does not begin at zero." : "."));
     }
 
-    private void Bars(Sheet sheet, Func<double, double, ScreenPoint> at, List<Step> steps, decimal least, decimal most, bool narrow, double label)
+    private void Bars(Sheet sheet, Func<double, double, ScreenPoint> at, List<Step> steps, double[] rows, decimal least, decimal most, bool narrow)
     {
         for (int i = 0; i < steps.Count; i++)
         {
             Step step = steps[i];
-            ScreenPoint from = at((double)(step.IsSum ? least : step.From), i);
-            ScreenPoint to = at((double)step.To, i + 1);
+            ScreenPoint from = at((double)(step.IsSum ? least : step.From), rows[i]);
+            ScreenPoint to = at((double)step.To, rows[i + 1]);
             double left = Math.Min(from.X, to.X);
             double width = Math.Abs(to.X - from.X);
-            double top = from.Y + (narrow ? 20 : 4);
-            double height = to.Y - top - (narrow ? 3 : 4);
+
+            // A name of several lines makes its row higher, and the bar stands below it or beside its middle.
+            double top = narrow ? to.Y - 22 : ((from.Y + to.Y) / 2) - (Bar / 2);
+            double height = narrow ? Bar - 1 : Bar;
             if (step.IsSum)
             {
                 // A mark at its amount and no bar: a length from the middle of an axis says nothing.
@@ -125,31 +119,47 @@ public sealed class ChangesPicture : Picture
             ScreenPoint edge = at((double)most, 0);
             if (narrow)
             {
-                string number = Number(step);
-                sheet.Text(at((double)least, 0).X, from.Y + 11,
-                    TextWidths.Shortened(step.Name, Page.Normal, edge.X - at((double)least, 0).X - TextWidths.Of(number, Page.Normal, step.IsSum) - 10, step.IsSum),
-                    Ink.Line, Page.Normal, bold: step.IsSum);
-                sheet.Text(edge.X, from.Y + 11, number, Ink.Line, Page.Normal, HorizontalAlignment.Right, bold: step.IsSum);
+                Lines(sheet, at((double)least, 0).X, from.Y + 11, step, HorizontalAlignment.Left);
+                sheet.Text(edge.X, from.Y + 11, Number(step), Ink.Line, Page.Normal, HorizontalAlignment.Right, bold: step.IsSum);
                 continue;
             }
 
             if (i + 1 < steps.Count)
             {
-                sheet.Line(to.X, top + height, to.X, to.Y + 4, Ink.Note);
+                sheet.Line(to.X, top + height, to.X, at((double)step.To, (rows[i + 1] + rows[i + 2]) / 2).Y - (Bar / 2), Ink.Note);
             }
 
-            sheet.Text(at((double)least, 0).X - 8, (from.Y + to.Y) / 2, TextWidths.Shortened(step.Name, Page.Normal, label - 12, step.IsSum), Ink.Line, Page.Normal,
-                HorizontalAlignment.Right, bold: step.IsSum);
+            Lines(sheet, at((double)least, 0).X - 8, ((from.Y + to.Y) / 2) - ((step.Lines.Count - 1) * Line / 2), step, HorizontalAlignment.Right);
             sheet.Text(end + 6, top + (height / 2), Number(step), Ink.Line, Page.Normal, bold: step.IsSum);
         }
     }
 
-    // In the order of the list, which is by size; a small rest is one step.
+    private static void Lines(Sheet sheet, double x, double y, Step step, HorizontalAlignment align)
+    {
+        for (int i = 0; i < step.Lines.Count; i++)
+        {
+            sheet.Text(x, y + (i * Line), step.Lines[i], Ink.Line, Page.Normal, align, bold: step.IsSum);
+        }
+    }
+
+    // Names are wrapped, never cut: at the left of the bars, or above them beside the number where the page is narrow.
+    private IEnumerable<double> Rows(Page page, List<Step> steps, double label)
+    {
+        foreach (Step step in steps)
+        {
+            double width = page.IsNarrow ? page.Inside - (2 * label) - TextWidths.Of(Number(step), Page.Normal, step.IsSum) - 10 : label - 12;
+            step.Lines = TextWidths.Wrapped(step.Name, Page.Normal, width, step.IsSum);
+            double more = (step.Lines.Count - 1) * Line;
+            yield return page.IsNarrow ? 42 + more : Math.Max(28, 12 + Line + more);
+        }
+    }
+
+    // In the order of the list, but the largest first where it has another; a small rest is one step.
     private IEnumerable<Step> Steps()
     {
         decimal at = changes.Before.Total!.Value;
         yield return new Step("before", at, at, true);
-        PlanChange[] moved = [.. shown.Where(change => change.Price != 0)];
+        PlanChange[] moved = [.. changes.Changes.Where(change => change.Price != 0).OrderByDescending(change => Math.Abs(change.Price))];
         int single = moved.Length <= MostSteps ? moved.Length : MostSteps - 1;
         foreach (PlanChange change in moved.Take(single))
         {
@@ -164,12 +174,13 @@ public sealed class ChangesPicture : Picture
         yield return new Step("after", at, at, true);
     }
 
-    private static string Name(PlanChange change) => change.Name + (change.Place is string place && change.Subject != ChangeSubject.Fixture ? ", " + place : string.Empty)
+    private static string Name(PlanChange change) => change.Name + (change.PlaceName is string place && change.Subject != ChangeSubject.Fixture ? ", " + place : string.Empty)
         + (change.Kind, change.Subject) switch
         {
-            (ChangeKind.Added, ChangeSubject.Fixture or ChangeSubject.Option) => ": new",
+            (ChangeKind.Added, ChangeSubject.Fixture or ChangeSubject.Option or ChangeSubject.OtherLine) => ": new",
             (ChangeKind.Removed, ChangeSubject.Fixture) => ": struck",
             (ChangeKind.Removed, ChangeSubject.Option) => ": declined",
+            (ChangeKind.Removed, ChangeSubject.OtherLine) => ": gone",
             _ => string.Empty,
         };
 
@@ -190,5 +201,25 @@ public sealed class ChangesPicture : Picture
 
     private static string Text(int number) => number.ToString(CultureInfo.InvariantCulture);
 
-    private sealed record Step(string Name, decimal From, decimal To, bool IsSum);
+    // The job, and the number and revisions of the quote as far as they are known.
+    private static string Subtitle(PlanChanges changes)
+    {
+        string name = changes.After.Name != changes.After.Job ? changes.After.Name : changes.Before.Name;
+        string was = Quote(changes.Before.Quote);
+        string now = Quote(changes.After.Quote);
+        return name + (now.Length == 0 ? was.Length == 0 ? string.Empty : ", " + was
+            : was.Length == 0 || was == now ? ", " + now
+            : changes.Before.Quote!.Number == changes.After.Quote!.Number && changes.Before.Quote.Revision is string first
+                && changes.After.Quote.Revision is string second ? ", " + Numbered(changes.After.Quote) + "revision " + first + " to revision " + second
+            : ", " + was + " to " + now);
+
+        static string Numbered(QuoteFigures quote) => quote.Number is string number ? number + ", " : string.Empty;
+        static string Quote(QuoteFigures? quote) => quote is null ? string.Empty
+            : string.Join(", ", new[] { quote.Number, quote.Revision is string revision ? "revision " + revision : null }.Where(part => part is not null));
+    }
+
+    private sealed record Step(string Name, decimal From, decimal To, bool IsSum)
+    {
+        public IReadOnlyList<string> Lines { get; set; } = [];
+    }
 }

@@ -31,6 +31,14 @@ public class StoredFiguresTests
         Assert.Equal(plan.Cautions.Select(planned => planned.Caution.Code), figures.Cautions.Select(caution => caution.Id));
         Assert.Equal(plan.Planned.Select(procedure => procedure.Fixture.Name), figures.Fixtures.Select(fixture => fixture.Name));
         Assert.Equal([], stored.Today().Sentences(units));
+        Assert.Equal((plan.Job.Name, plan.Quote is null, plan.Job.Terms.Revision, plan.Quote?.Terms.ValidUntil),
+            (figures.Name, figures.Quote is null, figures.Quote is null ? plan.Job.Terms.Revision : figures.Quote.Revision, figures.Quote?.ValidUntil));
+        Assert.Equal(plan.Quote?.Items.Select(item => (item.Id, item.Description, item.Fixture, (QuoteItemKind?)item.Kind, item.Quantity, item.Price, item.WithTax)) ?? [],
+            figures.Quote?.Items.Select(item => (item.Id, item.Description, item.Fixture, item.Kind, item.Quantity, item.Price, item.WithTax)) ?? []);
+        Assert.Equal(plan.Quote?.Payments.Select(payment => (payment.Id, payment.Stage.Name, payment.Stage.When, payment.Amount)) ?? [],
+            figures.Quote?.Payments.Select(payment => (payment.Id, payment.Name, payment.When, payment.Amount)) ?? []);
+        Assert.Equal(plan.Quote?.Cautions.Select(planned => planned.Caution.Code) ?? [], figures.Quote?.Cautions ?? []);
+        Assert.Empty(stored.Today().For(Estimating.LineReader.Customer).Changes);
         Assert.True(PlanJson.Read(PlanJson.Write(plan)).Changes.IsEmpty);
         Assert.Equal(typeof(JobPlan).Assembly.GetName().Version!.ToString(3), stored.Library);
         Assert.Equal(2, stored.Version);
@@ -97,7 +105,7 @@ public class StoredFiguresTests
     [Fact]
     public void A_plan_of_an_earlier_library_still_says_what_was_told()
     {
-        string json = File.ReadAllText(Path.Combine(AppContext.BaseDirectory, "Golden", "plan-2-bathroom.json"));
+        string json = File.ReadAllText(Path.Combine(AppContext.BaseDirectory, "Golden", "plan-2-bathroom-earlier.json"));
         JsonNode results = JsonNode.Parse(json)!["results"]!;
         StoredFigures stored = PlanJson.ReadFigures(json);
         Assert.Equal((decimal)results["price"]!["total"]!, stored.Figures.Total);
@@ -105,6 +113,10 @@ public class StoredFiguresTests
         Assert.Equal(results["handover"]!["fixtures"]!.AsArray().Select(fixture => (string)fixture!["id"]!), stored.Figures.Fixtures.Select(fixture => fixture.Id));
         Assert.Equal(DateTimeOffset.Parse((string)results["handover"]!["waterFrom"]!, System.Globalization.CultureInfo.InvariantCulture), stored.Figures.WaterFrom);
         Assert.NotEmpty(stored.Today().Changes);
+
+        // It had no quote yet, so that a customer is told the difference of the whole price.
+        Assert.Null(stored.Figures.Quote);
+        Assert.DoesNotContain(stored.Today().For(Estimating.LineReader.Customer).Changes, change => change.Subject is ChangeSubject.Labour or ChangeSubject.Material);
     }
 
     [Fact]

@@ -83,14 +83,47 @@ public class ChangesPictureTests
     }
 
     [Fact]
-    public void A_customer_sees_work_as_one_step()
+    public void Without_a_quote_a_customer_sees_the_price_as_one_step()
     {
-        SvgFile file = new(new ChangesPicture(Few, LineReader.Customer).ToSvg());
+        SvgFile file = new(new ChangesPicture(Few.For(LineReader.Customer)).ToSvg());
         Assert.Contains(file.Texts, text => text.Words == "work and materials");
         Assert.DoesNotContain("thing", file.AllWords, StringComparison.Ordinal);
-        Assert.Throws<ArgumentOutOfRangeException>(() => new ChangesPicture(Few, (LineReader)9));
         Assert.Throws<ArgumentNullException>(() => new ChangesPicture(null!));
     }
+
+    [Theory]
+    [InlineData(720)]
+    [InlineData(360)]
+    public void A_customer_sees_the_items_of_the_quote_under_its_name_and_revisions(int width)
+    {
+        PlanFigures before = Quoted("1", ("fixture/tub", "bathtub", 100m), ("option/trim/tub", "new drain and overflow trim, the old one is taken along", 85m));
+        PlanFigures after = Quoted("2", ("fixture/tub", "bathtub", 90m));
+        SvgFile file = new(new ChangesPicture(PlanChanges.Between(before, after, []).For(LineReader.Customer)).ToSvg(
+            new PictureStyle { Theme = PictureTheme.Light, Width = width }));
+        Assert.Contains("7 Hill Street, Q-1042, revision 1 to revision 2", file.AllWords, StringComparison.Ordinal);
+        Assert.Contains(file.Texts, text => text.Words == "-85.00");
+        Assert.Contains(file.Texts, text => text.Words == "-10.00");
+        Assert.DoesNotContain("…", file.AllWords, StringComparison.Ordinal);
+        Assert.Contains("new drain and overflow trim, the old one is taken along, bathtub: declined",
+            string.Join(" ", file.Texts.Select(text => text.Words)), StringComparison.Ordinal);
+        (double, double)[] bars = Bars(file);
+        Assert.Equal(2, bars.Length);
+    }
+
+    private static PlanFigures Quoted(string revision, params (string Id, string Name, decimal Price)[] items) => new()
+    {
+        Job = "q-77", Name = "7 Hill Street", Currency = "USD", Total = items.Sum(item => item.Price), Cost = 0,
+        Fixtures = [new FixtureFigures { Id = "tub", Name = "bathtub" }],
+        Quote = new QuoteFigures
+        {
+            Number = "Q-1042", Revision = revision,
+            Items = [.. items.Select(item => new ItemFigures
+            {
+                Id = item.Id, Kind = item.Id.StartsWith("option", StringComparison.Ordinal) ? QuoteItemKind.Option : QuoteItemKind.Fixture,
+                Fixture = "tub", Description = item.Name, Price = item.Price, WithTax = item.Price,
+            })],
+        },
+    };
 
     [Fact]
     public void Nothing_that_changed_is_two_marks()

@@ -23,6 +23,8 @@ internal static class FiguresReader
         PlanFigures figures = new()
         {
             Job = Named(document["job"]["id"].Text, "(no id)"),
+            Name = Named(document["job"]["name"].Text, Named(document["job"]["id"].Text, "(no id)")),
+            Quote = QuoteReader.Read(results["quote"], document["job"]["terms"]),
             Units = document["units"].Word<DisplayUnits>() ?? DisplayUnits.Si,
             Currency = isPriced ? price["currency"].Text : null,
             Total = price["total"].Money,

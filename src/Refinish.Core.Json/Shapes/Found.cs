@@ -51,6 +51,9 @@ internal readonly struct Found(JsonElement? json, string path, List<JsonFault> f
     public DateTimeOffset? Instant => json is { ValueKind: JsonValueKind.String } text
         && Times.Instant.Read(text, new Reading(), out DateTimeOffset instant) == Outcome.Read ? instant : Fault<DateTimeOffset?>("an instant with its offset");
 
+    public DateTime? Day => json is { ValueKind: JsonValueKind.String } text
+        && Times.Day.Read(text, new Reading(), out DateTime day) == Outcome.Read ? day : Fault<DateTime?>("a date");
+
     public TimeSpan? Duration => json is JsonElement given && Quantity.TryOf(given, out _, out _)
         && Quantities.Duration.Read(given, new Reading(), out TimeSpan time) == Outcome.Read ? time : Fault<TimeSpan?>("a duration");
 

@@ -13,7 +13,7 @@ internal static class ListKeys
 {
     private static readonly string[][] Sets =
     [
-        ["id"], ["item", "size"], ["repairs", "item"], ["item"], ["casNumber", "kind", "jurisdiction", "authority"], ["code"], ["before", "after"],
+        ["id"], ["item", "size"], ["item", "unit"], ["repairs", "item"], ["item"], ["casNumber", "kind", "jurisdiction", "authority"], ["code"], ["before", "after"],
         ["operation", "kind"], ["operation"], ["worker"], ["zone"], ["solvent"],
     ];
 

@@ -49,12 +49,11 @@ public sealed class AlternativePlan
     public int? TripsDifference => (Plan?.Schedule is { IsPossible: true } other ? other.Trips
         : null) - (Quoted.Schedule is { IsPossible: true } own ? own.Trips : (int?)null);
 
-    /// <summary>The fixtures of both, in the order of the job; empty without both quotes.</summary>
-    public IReadOnlyList<QuotedDifference> Fixtures => field ??= Quoted.Quote is CustomerQuote own && Quote is CustomerQuote other
-        ? new ValueList<QuotedDifference>(Quoted.Job.Fixtures
-            .Select(fixture => new QuotedDifference(Find(own, fixture.Id), Find(other, fixture.Id)))
-            .Where(pair => pair.Quoted is not null || pair.Alternative is not null))
-        : ValueList<QuotedDifference>.Empty;
+    /// <summary>
+    /// What the alternative changes, as between two revisions; <see cref="PlanChanges.For"/> gives what a customer reads, item by item.
+    /// <see langword="null"/> when it does not fit the job.
+    /// </summary>
+    public PlanChanges? Changes => field ??= Plan is null ? null : PlanChanges.Between(Quoted, Plan);
 
     /// <summary>Name, total and difference.</summary>
     /// <returns>Text such as <c>without the sink: 812.30 USD, -120.00</c>.</returns>
@@ -66,6 +65,4 @@ public sealed class AlternativePlan
     internal static PlanObjection Misfit(JobAlternative alternative, (string Fixture, string Sentence) misfit) =>
         new(ObjectionKind.Input, alternative.Id, misfit.Fixture.Length == 0 ? "alternative" : "alternative/" + misfit.Fixture,
             misfit.Sentence);
-
-    private static QuotedFixture? Find(CustomerQuote quote, string id) => quote.Fixtures.FirstOrDefault(fixture => fixture.Id == id);
 }

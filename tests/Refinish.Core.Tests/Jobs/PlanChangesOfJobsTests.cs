@@ -84,10 +84,16 @@ public class PlanChangesOfJobsTests
     public void A_customer_reads_no_costs()
     {
         PlanChanges changes = With(tub => tub with { Options = [], Survey = tub.Survey with { Defects = [] } });
-        string all = string.Join(" ", changes.ForCustomer().Select(change => change.Sentence(DisplayUnits.UsCustomary, LineReader.Customer)));
+        PlanChanges seen = changes.For(LineReader.Customer);
+        string all = string.Join(" ", seen.Sentences(DisplayUnits.UsCustomary));
         Assert.DoesNotContain("cost", all, StringComparison.Ordinal);
         Assert.DoesNotContain("kit", all, StringComparison.Ordinal);
-        Assert.Equal(changes.Total, changes.ForCustomer().Sum(change => change.Price));
+        Assert.Equal(changes.Total, seen.Changes.Sum(change => change.Price));
+        Assert.Equal((LineReader.Customer, 0, null, null), (seen.Reader, seen.Inputs.Count, seen.Cost, seen.Before.Cost));
+        Assert.DoesNotContain(seen.Before.Lines, line => line.Category is not (LineCategory.Discount or LineCategory.Tax));
+        Assert.Same(seen, seen.For(LineReader.Shop));
+        Assert.Same(changes, changes.For(LineReader.Shop));
+        Assert.Throws<ArgumentOutOfRangeException>(() => changes.For((LineReader)9));
     }
 
     private static PlanChanges With(Func<FixtureJob, FixtureJob> change) => To(House with { Fixtures = [change(House.Fixtures[0])] });

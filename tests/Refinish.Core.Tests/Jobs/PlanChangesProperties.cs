@@ -91,9 +91,33 @@ public class PlanChangesProperties
         // Every random shop pays 28 for a trip.
         Assert.Equal(28m * there.Trips!.Value, there.Changes.Where(change => change.Subject == ChangeSubject.Visits).Sum(change => change.Cost));
         Assert.Equal(after.Price.Cost - before.Price.Cost, there.Changes.Sum(change => change.Cost));
-        Assert.Equal(total, there.ForCustomer().Sum(change => change.Price));
-        Assert.All(there.ForCustomer(), change => Assert.Equal((0m, 0), (change.Cost, change.Lines.Count)));
+        PlanChanges seen = there.For(LineReader.Customer);
+        Assert.Equal(total, seen.Changes.Sum(change => change.Price));
+        Assert.All(seen.Changes, change => Assert.Equal((0m, 0), (change.Cost, change.Lines.Count)));
+        Assert.Equal(seen.Changes.Count, seen.Changes.Select(change => change.Key).Distinct().Count());
+        AgreesWithTheQuotes(seen, before.Quote, after.Quote);
         return true;
+    }
+
+    // Each item of the two quotes that differs is one change of just that amount, and nothing is left beside items, discount and taxes.
+    private static void AgreesWithTheQuotes(PlanChanges seen, CustomerQuote? before, CustomerQuote? after)
+    {
+        if (before is null || after is null)
+        {
+            return;
+        }
+
+        string[] ids = [.. before.Items.Concat(after.Items).Select(item => item.Id).Distinct()];
+        foreach (string id in ids)
+        {
+            decimal moved = after.Items.Where(item => item.Id == id).Sum(item => item.Price) - before.Items.Where(item => item.Id == id).Sum(item => item.Price);
+            Assert.Equal(moved, seen.Changes.Where(change => change.Key == id).Sum(change => change.Price));
+        }
+
+        Assert.All(seen.Changes.Where(change => change.Price != 0), change => Assert.True(
+            ids.Contains(change.Key) || change.Subject is ChangeSubject.Discount or ChangeSubject.Tax, change.Key));
+        Assert.Equal(before.Discount - after.Discount, seen.Changes.Where(change => change.Subject == ChangeSubject.Discount).Sum(change => change.Price));
+        Assert.Equal(after.Tax - before.Tax, seen.Changes.Where(change => change.Subject == ChangeSubject.Tax).Sum(change => change.Price));
     }
 
     // A sentence is there, ends in a full stop and shows no number that was not asked for.

@@ -38,7 +38,8 @@ public class PlanChangesTests
         Assert.Equal("Topcoat: 3 × 1 US qt became 1 × 1 US gal; price +30.00 USD (cost +18.00 USD).", kits.Sentence(DisplayUnits.UsCustomary));
         Assert.Equal("Topcoat: 3 × 946.4 mL became 1 × 3.785 L; price +30.00 USD (cost +18.00 USD).", kits.Sentence(DisplayUnits.Si));
         Assert.Equal("Value added tax: on another price; price +3.00 USD.", changes.Changes[1].Sentence(DisplayUnits.Si));
-        Assert.Equal([("work", 30m), ("tax/vat", 3m)], changes.ForCustomer().Select(change => (change.Key, change.Price)));
+        Assert.Equal([("work", 30m), ("tax/vat", 3m), ("total", 0m)],
+            changes.For(LineReader.Customer).Changes.Select(change => (change.Key, change.Price)));
     }
 
     [Fact]
@@ -110,7 +111,7 @@ public class PlanChangesTests
         Assert.Equal(("fixture/sink", ChangeKind.Removed, -105m, -54m, -0.4), (struck.Key, struck.Kind, struck.Price, struck.Cost, struck.Time.TotalHours));
         Assert.Equal("The sink: struck; price -105.00 USD (cost -54.00 USD).", struck.ToString());
         PlanChange declined = Assert.Single(PlanChanges.Between(both, Sum(both with { Lines = [Hours, sink, Trip] }), []).Changes);
-        Assert.Equal("New trim (sink): gone, was 1 set; price -85.00 USD (cost -42.00 USD).", declined.ToString());
+        Assert.Equal("New trim (the sink): gone; price -85.00 USD (cost -42.00 USD).", declined.ToString());
         PlanChange dearer = Assert.Single(PlanChanges.Between(both, Sum(both with { Lines = [Hours, sink, Trip, trim with { Price = 90 }] }), []).Changes);
         Assert.Equal((ChangeSubject.Option, 5m, 0m), (dearer.Subject, dearer.Price, dearer.Cost));
     }
@@ -123,7 +124,7 @@ public class PlanChangesTests
         PlanFigures tuesday = Days(Monday.AddDays(1), 6);
         PlanChange start = Assert.Single(PlanChanges.Between(monday, tuesday, []).Changes);
         Assert.Equal((ChangeSubject.Start, TimeSpan.FromDays(1)), (start.Subject, start.Time));
-        Assert.Equal("Start: 2027-03-01 08:00 became 2027-03-02 08:00, 24 h later.", start.ToString());
+        Assert.Equal("Start: 2027-03-01 08:00 became 2027-03-02 08:00, 1 day later.", start.ToString());
         Assert.Equal([("start", 24.0), ("end", 27.0), ("water/tub", 27.0)], PlanChanges.Between(monday, Days(Monday.AddDays(1), 9), [])
             .Changes.OrderBy(change => change.Time).ThenBy(change => change.Key).Select(change => (change.Key, change.Time.TotalHours)));
 
@@ -133,6 +134,28 @@ public class PlanChangesTests
             Visits = [new VisitFigures { Worker = "ada", Arrives = start, Leaves = start.AddHours(hours) }],
             Fixtures = [new FixtureFigures { Id = "tub", WaterFrom = start.AddHours(hours + 48) }],
         };
+    }
+
+    [Fact]
+    [Evidence(Basis.Independent, "worked by hand: 3 and 23.5 hours are told in hours, 27 hours in days, 8832 hours are 368 days")]
+    public void Long_times_are_told_in_days()
+    {
+        Assert.Equal(["3 h", "23.5 h", "1.1 days", "368 days"], new[] { 3, 23.5, 27, 8832 }.Select(hours => Moved(hours).Split(',')[1].Trim().Replace(" later.", string.Empty)));
+
+        static string Moved(double hours) => Assert.Single(PlanChanges.Between(Starting(0), Starting(hours), []).Changes).ToString();
+        static PlanFigures Starting(double later) => new()
+        {
+            Job = "quote", Visits = [new VisitFigures { Worker = "ada", Arrives = Monday.AddHours(later), Leaves = Monday.AddHours(later + 6) }],
+        };
+    }
+
+    [Fact]
+    [Evidence(Basis.Contract, "one input and one result take no s")]
+    public void One_is_not_many()
+    {
+        PlanFigures dearer = Before with { Total = 400 };
+        Assert.Equal("385.00 USD became 400.00 USD, 1 input and 1 result changed", PlanChanges.Between(Before, dearer, [new ValueChange("$.a", "1", "2")]).ToString());
+        Assert.Equal("385.00 USD became 400.00 USD, 0 inputs and 1 result changed", PlanChanges.Between(Before, dearer, []).ToString());
     }
 
     [Fact]

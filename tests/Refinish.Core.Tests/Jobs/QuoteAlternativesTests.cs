@@ -31,12 +31,12 @@ public class QuoteAlternativesTests
         {
             Assert.Equal((0m, 0m, 0, 0), (one.TotalDifference!.Value, one.NetDifference!.Value, one.DaysDifference!.Value, one.TripsDifference!.Value));
             Assert.Equal(both.Quote!.Items.Select(item => (item.Id, item.Price, item.WithTax)), one.Quote!.Items.Select(item => (item.Id, item.Price, item.WithTax)));
-            Assert.All(one.Fixtures, difference => Assert.Equal((0m, 0m), (difference.Price, difference.WithTax)));
+            Assert.Empty(one.Changes!.Changes);
         }
     }
 
     [Fact]
-    [Evidence(Basis.Identity, "a difference is the alternative's amount less the job's, and by fixture it adds up; the job without the fixture costs as much as planned alone")]
+    [Evidence(Basis.Identity, "a difference is the alternative's amount less the job's, and item by item it adds up; the job without the fixture costs as much as planned alone")]
     public void A_fixture_less()
     {
         AlternativePlan without = new QuoteAlternatives((Job with { Alternatives = [Without] }).Plan()).TryFind("without")!;
@@ -44,10 +44,10 @@ public class QuoteAlternativesTests
         Assert.Equal(alone.Price!.Total, without.Total);
         Assert.Equal(alone.Price.Total - Job.Plan().Price!.Total, without.TotalDifference);
         Assert.True(without.TotalDifference < 0);
-        Assert.Equal(["counter", "vessel"], without.Fixtures.Select(difference => difference.Id));
-        Assert.Null(without.Fixtures[1].Alternative);
-        Assert.Equal(without.TotalDifference, without.Fixtures.Sum(difference => difference.WithTax));
-        Assert.Equal(-without.Fixtures[1].Quoted!.WithTax, without.Fixtures[1].WithTax);
+        PlanChange[] items = [.. without.Changes!.For(LineReader.Customer).Changes.Where(change => change.Subject == ChangeSubject.Fixture)];
+        Assert.Equal([("fixture/counter", ChangeKind.Changed), ("fixture/vessel", ChangeKind.Removed)], items.Select(change => (change.Key, change.Kind)));
+        Assert.Equal(without.TotalDifference, without.Changes.For(LineReader.Customer).Changes.Sum(change => change.Price));
+        Assert.Equal(-without.Quoted.Quote!.Items.Single(item => item.Id == "fixture/vessel").Price, items[1].Price);
     }
 
     [Fact]
@@ -89,7 +89,7 @@ public class QuoteAlternativesTests
         JobPlan plan = (Job with { Alternatives = [strange, empty, twice] }).Plan();
         Assert.Equal(["Input/strange/alternative/bidet", "Input/empty/alternative", "Input/twice/alternative/vessel"], plan.Objections.Select(objection => objection.Id));
         QuoteAlternatives all = new(plan);
-        Assert.All(all.Alternatives, one => Assert.Null(one.Plan));
+        Assert.All(all.Alternatives, one => Assert.Equal((null, null), (one.Plan, one.Changes)));
         Assert.Equal(plan.Objections.Select(objection => objection.Id), all.Alternatives.SelectMany(one => one.Objections).Select(objection => objection.Id));
         Assert.Throws<ArgumentException>(() => strange.Of(Job));
         Assert.Null(all.TryFind("nobody"));
@@ -97,7 +97,7 @@ public class QuoteAlternativesTests
         AlternativePlan unpriced = new QuoteAlternatives((Job with { Alternatives = [slow] }).Plan()).Alternatives[0];
         Assert.Null(unpriced.Total);
         Assert.Null(unpriced.TotalDifference);
-        Assert.Empty(unpriced.Fixtures);
+        Assert.Null(unpriced.Changes!.Total);
         Assert.Contains(unpriced.Objections, objection => objection.Kind == ObjectionKind.Price);
         Assert.NotNull(unpriced.Quoted.Quote);
         Assert.Throws<ArgumentException>(() => _ = Job with { Alternatives = [Nothing, Nothing] });

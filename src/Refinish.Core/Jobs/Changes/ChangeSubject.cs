@@ -18,7 +18,7 @@ public enum ChangeSubject
     /// <summary>The price book lacks something, or no longer does.</summary>
     PriceGap,
 
-    /// <summary>A fixture came or went, with the lines that belong to it alone.</summary>
+    /// <summary>A fixture came or went, with the lines that belong to it alone; for a customer also its price in the quote.</summary>
     Fixture,
 
     /// <summary>An option was ordered, declined or priced otherwise.</summary>
@@ -66,6 +66,15 @@ public enum ChangeSubject
     /// <summary>A caution that people are told.</summary>
     Caution,
 
-    /// <summary>Work, materials and shared costs taken together, as a customer sees them.</summary>
+    /// <summary>The whole price before discount and tax, for a customer, where there are no two quotes with items.</summary>
     Work,
+
+    /// <summary>What the customer pays in all, with tax; its difference stands in the changes before it.</summary>
+    Total,
+
+    /// <summary>A stage of payment, a part of the total.</summary>
+    Payment,
+
+    /// <summary>How long the quote holds.</summary>
+    Validity,
 }

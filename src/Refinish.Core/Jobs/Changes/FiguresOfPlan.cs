@@ -14,6 +14,8 @@ internal static class FiguresOfPlan
         return new PlanFigures
         {
             Job = plan.Job.Id,
+            Name = plan.Job.Name,
+            Quote = plan.Quote is CustomerQuote quote ? Quote(quote) : null,
             Currency = price?.Total is null ? null : price.Book.Currency.Code,
             Total = price?.Total,
             Payable = price?.Payable,
@@ -34,6 +36,30 @@ internal static class FiguresOfPlan
             Cautions = new ValueList<PlanRemark>(plan.Cautions.Select(planned => new PlanRemark(planned.Caution.Code, string.Empty, planned.Caution.Sentence))),
         };
     }
+
+    private static QuoteFigures Quote(CustomerQuote quote) => new()
+    {
+        Number = quote.Terms.Number,
+        Revision = quote.Terms.Revision,
+        ValidUntil = quote.Terms.ValidUntil,
+        PricesShown = quote.Terms.PricesShown,
+        Items = new ValueList<ItemFigures>(quote.Items.Select(item => new ItemFigures
+        {
+            Id = item.Id,
+            Kind = item.Kind,
+            Fixture = item.Fixture,
+            Description = item.Description,
+            Quantity = item.Quantity,
+            Unit = item.Unit.Symbol(),
+            Price = item.Price,
+            WithTax = item.WithTax,
+        })),
+        Payments = new ValueList<PaymentFigures>(quote.Payments.Select(payment => new PaymentFigures
+        {
+            Id = payment.Id, Name = payment.Stage.Name, When = payment.Stage.When, Amount = payment.Amount,
+        })),
+        Cautions = new ValueList<string>(quote.Cautions.Select(planned => planned.Caution.Code)),
+    };
 
     private static FixtureFigures Fixture(Procedure procedure, Handover? handover)
     {

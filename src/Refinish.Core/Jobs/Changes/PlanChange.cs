@@ -29,6 +29,9 @@ public sealed record PlanChange
     /// <summary>Identifier of the fixture or room whose lines they are; <see langword="null"/> for the job as a whole.</summary>
     public string? Place { get; init; }
 
+    /// <summary>Name of the fixture, or identifier of the room, whose lines they are; <see langword="null"/> for the job as a whole.</summary>
+    public string? PlaceName { get; init; }
+
     /// <summary>What it is about, for people.</summary>
     public string Name { get; init; } = string.Empty;
 
@@ -61,6 +64,15 @@ public sealed record PlanChange
 
     /// <summary>Rate after, where it is one for all lines; a share for a tax.</summary>
     public decimal? RateAfter { get; init; }
+
+    /// <summary>Amount before, of an item of the quote, a payment or the total; <see langword="null"/> where there is none.</summary>
+    public decimal? AmountBefore { get; init; }
+
+    /// <summary>Amount after, of an item of the quote, a payment or the total; <see langword="null"/> where there is none.</summary>
+    public decimal? AmountAfter { get; init; }
+
+    /// <summary>Whether a discount or a tax is in the prices of the items, so that it moves nothing beside them.</summary>
+    public bool IsInPrices { get; init; }
 
     /// <summary>The instant before; <see langword="null"/> where there is none.</summary>
     public DateTimeOffset? InstantBefore { get; init; }

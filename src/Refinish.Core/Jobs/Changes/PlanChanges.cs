@@ -1,6 +1,7 @@
 using System;
 using System.Collections.Generic;
 using System.Linq;
+using Refinish.Estimating;
 
 namespace Refinish.Jobs;
 
@@ -22,13 +23,26 @@ namespace Refinish.Jobs;
 /// </code></example>
 public sealed class PlanChanges
 {
-    private PlanChanges(PlanFigures before, PlanFigures after, IReadOnlyList<ValueChange> inputs, IEnumerable<PlanChange> changes)
+    private PlanChanges(
+        PlanFigures before,
+        PlanFigures after,
+        IReadOnlyList<ValueChange> inputs,
+        IEnumerable<PlanChange> changes,
+        LineReader reader = LineReader.Shop)
     {
         Before = before;
         After = after;
         Inputs = inputs;
-        Changes = new ValueList<PlanChange>(Sorted(changes));
+        Reader = reader;
+        Dictionary<string, string> names = Names(before, after);
+        changes = changes.Select(change => change.Place is string place
+            ? change with { PlaceName = names.TryGetValue(place, out string? name) ? name : place } : change);
+        Changes = new ValueList<PlanChange>(
+            reader == LineReader.Shop ? Sorted(changes) : changes.OrderBy(change => RankForCustomer(change.Subject)));
     }
+
+    /// <summary>Who reads it; the shop unless it was made with <see cref="For"/>.</summary>
+    public LineReader Reader { get; }
 
     /// <summary>The figures before.</summary>
     public PlanFigures Before { get; }
@@ -41,7 +55,7 @@ public sealed class PlanChanges
 
     /// <summary>
     /// What came of it: refusals, a price or currency that came or went, objections and gaps first, then by size of the difference in price,
-    /// in cost and in time; conditions and cautions last.
+    /// in cost and in time; conditions and cautions last. For a customer in the order of the quote.
     /// </summary>
     public IReadOnlyList<PlanChange> Changes { get; }
 
@@ -113,45 +127,29 @@ public sealed class PlanChanges
     }
 
     /// <summary>
-    /// The changes as a customer may see them: hours, rates, kits, trips' costs and shared costs are one change, without their costs; fixtures,
-    /// options, discount, tax, visits, dates, objections, conditions and cautions stay. The prices still add up to <see cref="Total"/>.
+    /// The changes for one reader, in the same shape: sentences and pictures are made of it alike. The shop reads all of it. A customer reads
+    /// what can be checked against the two quotes: their items by identity, discount, each tax, total, payments and validity, then visits,
+    /// dates, conditions and the cautions of the quote; no inputs, hours, materials, rates and costs.
     /// </summary>
-    /// <returns>The changes, in the same order.</returns>
-    public IReadOnlyList<PlanChange> ForCustomer()
-    {
-        PlanChange[] work = [.. Changes.Where(change => change.Subject is ChangeSubject.Labour or ChangeSubject.LabourRate or ChangeSubject.Material
-            or ChangeSubject.OtherLine or ChangeSubject.SharedCosts or ChangeSubject.Remainder)];
-        List<PlanChange> seen = [.. Changes.Except(work).Select(change => change with
-        {
-            Cost = 0,
-            Lines = ValueList<LineChange>.Empty,
-            RateBefore = change.Subject == ChangeSubject.Tax ? change.RateBefore : null,
-            RateAfter = change.Subject == ChangeSubject.Tax ? change.RateAfter : null,
-        })];
-        if (work.Length > 0)
-        {
-            seen.Add(new PlanChange("work", ChangeSubject.Work, ChangeKind.Changed)
-            {
-                Name = "work and materials",
-                Price = work.Sum(change => change.Price),
-                Time = Durations.FromHours(work.Sum(change => change.Time.TotalHours)),
-                Currency = Currency,
-            });
-        }
+    /// <param name="reader">Who reads it. What was left out for a customer does not come back for the shop.</param>
+    /// <returns>The changes; their prices still add up to <see cref="Total"/>.</returns>
+    /// <exception cref="ArgumentOutOfRangeException"><paramref name="reader"/> is not a named value.</exception>
+    public PlanChanges For(LineReader reader) => Guard.Defined(reader, nameof(reader)) == Reader || Reader == LineReader.Customer
+        ? this
+        : new PlanChanges(
+            ChangesForCustomer.Seen(Before), ChangesForCustomer.Seen(After), ValueList<ValueChange>.Empty, ChangesForCustomer.Of(this), reader);
 
-        return new ValueList<PlanChange>(Sorted(seen.Where(change => change.Subject != ChangeSubject.Work || change.Price != 0)));
-    }
-
-    /// <summary>All of it in words, the inputs first; it tells costs and is not for a customer.</summary>
+    /// <summary>All of it in words for its <see cref="Reader"/>, the inputs first.</summary>
     /// <param name="system">Metric or US customary.</param>
     /// <returns>One sentence for each input and each change.</returns>
     public IReadOnlyList<string> Sentences(DisplayUnits system) => new ValueList<string>(
-        Inputs.Select(input => input + ".").Concat(Changes.Select(change => change.Sentence(system))));
+        Inputs.Select(input => input + ".").Concat(Changes.Select(change => change.Sentence(system, Reader))));
 
     /// <summary>The total before and after, and how many changes there are.</summary>
     /// <returns>One line of text.</returns>
     public override string ToString() => IsEmpty ? "nothing changed" : ChangeText.Amount(Before) + " became " + ChangeText.Amount(After) + ", "
-        + Figures.Fixed(Inputs.Count, 0) + " inputs and " + Figures.Fixed(Changes.Count, 0) + " results changed";
+        + (Reader == LineReader.Shop ? ChangeText.Count(Inputs.Count, "input") + " and " : string.Empty)
+        + ChangeText.Count(Changes.Count, "result") + " changed";
 
     private static IEnumerable<PlanChange> Sorted(IEnumerable<PlanChange> changes) => changes
         .OrderBy(change => Rank(change.Subject))
@@ -159,6 +157,40 @@ public sealed class PlanChanges
         .ThenByDescending(change => Math.Abs(change.Cost))
         .ThenByDescending(change => change.Time.Duration())
         .ThenBy(change => change.Key, StringComparer.Ordinal);
+
+    // Two fixtures of one name are told apart by their identifiers.
+    private static Dictionary<string, string> Names(PlanFigures before, PlanFigures after)
+    {
+        Dictionary<string, string> names = new(StringComparer.Ordinal);
+        foreach (FixtureFigures fixture in before.Fixtures.Concat(after.Fixtures))
+        {
+            names[fixture.Id] = fixture.Name;
+        }
+
+        foreach (string shared in names.GroupBy(name => name.Value).Where(same => same.Count() > 1)
+            .SelectMany(same => same).Select(name => name.Key).ToList())
+        {
+            names[shared] += " " + shared;
+        }
+
+        return names;
+    }
+
+    private static int RankForCustomer(ChangeSubject subject) => subject switch
+    {
+        ChangeSubject.Refusal => 0,
+        ChangeSubject.Price or ChangeSubject.Currency => 1,
+        ChangeSubject.Objection => 2,
+        ChangeSubject.Fixture or ChangeSubject.Option or ChangeSubject.OtherLine or ChangeSubject.Work or ChangeSubject.Remainder => 3,
+        ChangeSubject.Discount => 4,
+        ChangeSubject.Tax => 5,
+        ChangeSubject.Total => 6,
+        ChangeSubject.Payment => 7,
+        ChangeSubject.Validity => 8,
+        ChangeSubject.Condition => 10,
+        ChangeSubject.Caution => 11,
+        _ => 9,
+    };
 
     private static int Rank(ChangeSubject subject) => subject switch
     {

@@ -25,6 +25,16 @@ public sealed record PlanFigures
         init => field = Guard.Named(value, nameof(Job));
     }
 
+    /// <summary>Name of the job for people; the identifier unless given.</summary>
+    public string Name
+    {
+        get => field ?? Job;
+        init;
+    }
+
+    /// <summary>The quote as the customer holds it; <see langword="null"/> when there is none.</summary>
+    public QuoteFigures? Quote { get; init; }
+
     /// <summary>Code of the currency of all amounts; <see langword="null"/> without a price.</summary>
     public string? Currency { get; init; }
 
