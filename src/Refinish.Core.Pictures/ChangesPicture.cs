@@ -12,11 +12,12 @@ namespace Refinish.Pictures;
 /// <summary>From the old price to the new one, change by change, the largest first; what is small is taken together.</summary>
 /// <remarks>
 /// The steps add up from the total before to the total after, exactly. The axis does not begin at zero, so that a change of a few per cent can
-/// be seen; the picture says so, and the bars of the totals have no height to be compared. What moved no money is not in it. It shows what the
-/// changes hold: for a customer take <see cref="PlanChanges.For"/>.
+/// be seen; the picture says so, and the bars of the totals have no height to be compared. What moved no money is not in it. It shows what
+/// the changes hold: for a customer take <see cref="PlanChanges.For"/>.
 /// </remarks>
 /// <example><code>
-/// static string Svg(JobPlan before, JobPlan after) => new ChangesPicture(PlanChanges.Between(before, after).For(LineReader.Customer)).ToSvg();
+/// static string Svg(JobPlan before, JobPlan after) =>
+///     new ChangesPicture(PlanChanges.Between(before, after).For(LineReader.Customer)).ToSvg();
 /// </code></example>
 public sealed class ChangesPicture : Picture
 {
@@ -39,7 +40,8 @@ public sealed class ChangesPicture : Picture
     {
         if (changes.Total is null)
         {
-            return "There are no two prices to compare, but " + Text(changes.Changes.Count) + (changes.Changes.Count == 1 ? " change. " : " changes. ") + string.Join(" ", InTheWay(units));
+            return "There are no two prices to compare, but " + Text(changes.Changes.Count)
+                + (changes.Changes.Count == 1 ? " change. " : " changes. ") + string.Join(" ", InTheWay(units));
         }
 
         return "Bars that begin where the one before ends, from the total before to the total after. " + string.Join("; ", Steps()
@@ -85,7 +87,8 @@ public sealed class ChangesPicture : Picture
         page.Note("Amounts in " + changes.Currency + (least > 0 ? "; the axis does not begin at zero." : "."));
     }
 
-    private void Bars(Sheet sheet, Func<double, double, ScreenPoint> at, List<Step> steps, double[] rows, decimal least, decimal most, bool narrow)
+    private void Bars(
+        Sheet sheet, Func<double, double, ScreenPoint> at, List<Step> steps, double[] rows, decimal least, decimal most, bool narrow)
     {
         for (int i = 0; i < steps.Count; i++)
         {
@@ -129,7 +132,8 @@ public sealed class ChangesPicture : Picture
                 sheet.Line(to.X, top + height, to.X, at((double)step.To, (rows[i + 1] + rows[i + 2]) / 2).Y - (Bar / 2), Ink.Note);
             }
 
-            Lines(sheet, at((double)least, 0).X - 8, ((from.Y + to.Y) / 2) - ((step.Lines.Count - 1) * Line / 2), step, HorizontalAlignment.Right);
+            double first = ((from.Y + to.Y) / 2) - ((step.Lines.Count - 1) * Line / 2);
+            Lines(sheet, at((double)least, 0).X - 8, first, step, HorizontalAlignment.Right);
             sheet.Text(end + 6, top + (height / 2), Number(step), Ink.Line, Page.Normal, bold: step.IsSum);
         }
     }
@@ -147,7 +151,9 @@ public sealed class ChangesPicture : Picture
     {
         foreach (Step step in steps)
         {
-            double width = page.IsNarrow ? page.Inside - (2 * label) - TextWidths.Of(Number(step), Page.Normal, step.IsSum) - 10 : label - 12;
+            double width = page.IsNarrow
+                ? page.Inside - (2 * label) - TextWidths.Of(Number(step), Page.Normal, step.IsSum) - 10
+                : label - 12;
             step.Lines = TextWidths.Wrapped(step.Name, Page.Normal, width, step.IsSum);
             double more = (step.Lines.Count - 1) * Line;
             yield return page.IsNarrow ? 42 + more : Math.Max(28, 12 + Line + more);
@@ -174,7 +180,8 @@ public sealed class ChangesPicture : Picture
         yield return new Step("after", at, at, true);
     }
 
-    private static string Name(PlanChange change) => change.Name + (change.PlaceName is string place && change.Subject != ChangeSubject.Fixture ? ", " + place : string.Empty)
+    private static string Name(PlanChange change) => change.Name
+        + (change.PlaceName is string place && change.Subject != ChangeSubject.Fixture ? ", " + place : string.Empty)
         + (change.Kind, change.Subject) switch
         {
             (ChangeKind.Added, ChangeSubject.Fixture or ChangeSubject.Option or ChangeSubject.OtherLine) => ": new",
@@ -205,17 +212,20 @@ public sealed class ChangesPicture : Picture
     private static string Subtitle(PlanChanges changes)
     {
         string name = changes.After.Name != changes.After.Job ? changes.After.Name : changes.Before.Name;
-        string was = Quote(changes.Before.Quote);
-        string now = Quote(changes.After.Quote);
-        return name + (now.Length == 0 ? was.Length == 0 ? string.Empty : ", " + was
-            : was.Length == 0 || was == now ? ", " + now
-            : changes.Before.Quote!.Number == changes.After.Quote!.Number && changes.Before.Quote.Revision is string first
-                && changes.After.Quote.Revision is string second ? ", " + Numbered(changes.After.Quote) + "revision " + first + " to revision " + second
-            : ", " + was + " to " + now);
+        string quotes = (changes.Before.Quote, changes.After.Quote) switch
+        {
+            (QuoteFigures was, QuoteFigures now) when Quote(was) != Quote(now) && Quote(was).Length > 0 => was.Number == now.Number
+                ? Quote(was) + " to " + Revision(now)
+                : Quote(was) + " to " + Quote(now),
+            (QuoteFigures was, null) => Quote(was),
+            (_, QuoteFigures now) => Quote(now),
+            _ => string.Empty,
+        };
+        return name + (quotes.Length == 0 ? string.Empty : ", " + quotes);
 
-        static string Numbered(QuoteFigures quote) => quote.Number is string number ? number + ", " : string.Empty;
-        static string Quote(QuoteFigures? quote) => quote is null ? string.Empty
-            : string.Join(", ", new[] { quote.Number, quote.Revision is string revision ? "revision " + revision : null }.Where(part => part is not null));
+        static string Quote(QuoteFigures quote) => string.Join(", ", new[] { quote.Number, quote.Revision is null ? null : Revision(quote) }
+            .Where(part => part is not null));
+        static string Revision(QuoteFigures quote) => quote.Revision is string revision ? "revision " + revision : "no revision";
     }
 
     private sealed record Step(string Name, decimal From, decimal To, bool IsSum)

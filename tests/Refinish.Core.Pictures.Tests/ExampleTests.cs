@@ -44,6 +44,15 @@ public class ExampleTests
     }
 
     [Fact]
+    public void Changes()
+    {
+        Assert.Contains("the total stays", Svg(Plans.Provisional, Plans.Provisional), StringComparison.Ordinal);
+
+        static string Svg(JobPlan before, JobPlan after) =>
+            new ChangesPicture(PlanChanges.Between(before, after).For(LineReader.Customer)).ToSvg();
+    }
+
+    [Fact]
     public void Quote()
     {
         PriceBook book = new() { Currency = Currency.Of("USD"), LabourRate = 30m, TravelPerTrip = 25m, DisposalPerJob = 10m, ConsumablesPerFixture = 35m, TargetMargin = new(Ratio.FromPercent(45)) };

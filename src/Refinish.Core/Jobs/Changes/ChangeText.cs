@@ -61,8 +61,7 @@ internal static class ChangeText
         ChangeSubject.Discount => change.Kind switch { ChangeKind.Added => "discount given", ChangeKind.Removed => "no discount any more", _ => "another discount" },
         ChangeSubject.Remainder or ChangeSubject.Work => change.Name,
         ChangeSubject.Total or ChangeSubject.Payment => change.Name + ": " + Amounts(change),
-        ChangeSubject.Validity => "the quote holds until " + (change.InstantAfter is DateTimeOffset last ? QuoteFigures.Day(last.DateTime) : "no stated day")
-            + "; before, until " + (change.InstantBefore is DateTimeOffset first ? QuoteFigures.Day(first.DateTime) : "no stated day"),
+        ChangeSubject.Validity => "the quote holds until " + Day(change.InstantAfter) + "; before, until " + Day(change.InstantBefore),
         ChangeSubject.Start => "start: " + Instants(change),
         ChangeSubject.End => "end of the last visit: " + Instants(change),
         ChangeSubject.WaterFrom => "no water on " + change.Name + " before: " + Instants(change),
@@ -90,12 +89,17 @@ internal static class ChangeText
     private static string Counted(PlanChange change, string unit) => change.Kind switch
     {
         ChangeKind.Added => GoesWithoutSaying(change.QuantityAfter, unit) ? "new" : "new, " + Quantity(change.QuantityAfter, unit),
-        ChangeKind.Removed => GoesWithoutSaying(change.QuantityBefore, unit) ? "gone" : "gone, was " + Quantity(change.QuantityBefore, unit),
+        ChangeKind.Removed => GoesWithoutSaying(change.QuantityBefore, unit)
+            ? "gone"
+            : "gone, was " + Quantity(change.QuantityBefore, unit),
         _ => change.QuantityBefore is null ? "other quantities" : Quantity(change.QuantityBefore, unit) + " became " + Quantity(change.QuantityAfter, unit),
     };
 
     // That there is one of it; not one hour or one metre.
-    private static bool GoesWithoutSaying(decimal? quantity, string unit) => quantity is null || (quantity == 1 && CountedByPiece.Contains(unit));
+    private static bool GoesWithoutSaying(decimal? quantity, string unit) =>
+        quantity is null || (quantity == 1 && CountedByPiece.Contains(unit));
+
+    private static string Day(DateTimeOffset? day) => day?.ToString("yyyy-MM-dd", CultureInfo.InvariantCulture) ?? "no stated day";
 
     private static string Amounts(PlanChange change) => change switch
     {
@@ -152,7 +156,9 @@ internal static class ChangeText
     private static string Money(PlanChange change, LineReader reader)
     {
         bool cost = reader == LineReader.Shop && change.Cost != 0;
-        string price = change.IsInPrices ? "it is in the prices" : change.Price == 0 ? cost ? "price as before" : string.Empty : "price " + Signed(change.Price, change.Currency);
+        string price = change.IsInPrices ? "it is in the prices"
+            : change.Price == 0 ? cost ? "price as before" : string.Empty
+            : "price " + Signed(change.Price, change.Currency);
         return price + (cost ? " (cost " + Signed(change.Cost, change.Currency) + ")" : string.Empty);
     }
 

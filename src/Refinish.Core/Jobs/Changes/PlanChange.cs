@@ -29,7 +29,9 @@ public sealed record PlanChange
     /// <summary>Identifier of the fixture or room whose lines they are; <see langword="null"/> for the job as a whole.</summary>
     public string? Place { get; init; }
 
-    /// <summary>Name of the fixture, or identifier of the room, whose lines they are; <see langword="null"/> for the job as a whole.</summary>
+    /// <summary>
+    /// Name of the fixture, or identifier of the room, whose lines they are; <see langword="null"/> for the job as a whole.
+    /// </summary>
     public string? PlaceName { get; init; }
 
     /// <summary>What it is about, for people.</summary>

@@ -127,8 +127,8 @@ public sealed class PlanChanges
     }
 
     /// <summary>
-    /// The changes for one reader, in the same shape: sentences and pictures are made of it alike. The shop reads all of it. A customer reads
-    /// what can be checked against the two quotes: their items by identity, discount, each tax, total, payments and validity, then visits,
+    /// The changes for one reader, in the same shape: sentences and pictures are made of it alike. The shop reads all of it. A customer
+    /// reads what can be checked against the two quotes: their items by identity, discount, each tax, total, payments and validity, then visits,
     /// dates, conditions and the cautions of the quote; no inputs, hours, materials, rates and costs.
     /// </summary>
     /// <param name="reader">Who reads it. What was left out for a customer does not come back for the shop.</param>
@@ -137,7 +137,11 @@ public sealed class PlanChanges
     public PlanChanges For(LineReader reader) => Guard.Defined(reader, nameof(reader)) == Reader || Reader == LineReader.Customer
         ? this
         : new PlanChanges(
-            ChangesForCustomer.Seen(Before), ChangesForCustomer.Seen(After), ValueList<ValueChange>.Empty, ChangesForCustomer.Of(this), reader);
+            ChangesForCustomer.Seen(Before),
+            ChangesForCustomer.Seen(After),
+            ValueList<ValueChange>.Empty,
+            ChangesForCustomer.Of(this),
+            reader);
 
     /// <summary>All of it in words for its <see cref="Reader"/>, the inputs first.</summary>
     /// <param name="system">Metric or US customary.</param>

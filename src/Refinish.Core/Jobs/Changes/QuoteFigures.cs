@@ -1,6 +1,5 @@
 using System;
 using System.Collections.Generic;
-using System.Globalization;
 
 namespace Refinish.Jobs;
 
@@ -58,6 +57,4 @@ public sealed record QuoteFigures
     /// <returns>One line of text.</returns>
     public override string ToString() => (Number ?? "quote without a number") + (Revision is null ? string.Empty : ", revision " + Revision)
         + ", " + ChangeText.Count(Items.Count, "item");
-
-    internal static string Day(DateTime day) => day.ToString("yyyy-MM-dd", CultureInfo.InvariantCulture);
 }
