@@ -88,7 +88,7 @@ public class QuotePictureTests
             Extras = [new ExtraItem("skip", LineCategory.Allowance, "clearing away what stood in the room", 1, LineUnit.Job, 20m) { UnitPrice = 40m }],
         };
         QuoteTerms terms = Terms with { Number = "Q-7", Revision = "3", Issued = new DateTimeOffset(2027, 2, 15, 9, 0, 0, TimeSpan.Zero), ValidFor = 30 };
-        CustomerQuote quote = new(new PriceEstimate(Book, request), [new FixtureArea("tub", Long, Area.FromSquareMeters(3))], terms);
+        CustomerQuote quote = new(new PriceEstimate(Book, request), [new FixtureWeight("tub", Long, 3)], terms);
         SvgFile file = Drawn(quote, width);
         Assert.Contains("revision 3, holds until 2027-03-17", file.AllWords, StringComparison.Ordinal);
         Assert.Contains("Q-7", file.AllWords, StringComparison.Ordinal);

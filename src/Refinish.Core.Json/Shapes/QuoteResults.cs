@@ -40,6 +40,7 @@ internal static class QuoteResults
 
     public static FieldsShape<CustomerQuote> Quote { get; } = new Fields<CustomerQuote>("customerQuote")
         .Show("currency", CurrencyShape.Only, quote => quote.Currency)
+        .Show("isEstimate", Scalars.YesNo, quote => quote.IsEstimate)
         .Show("validUntil", Times.Day.OrNull(), quote => quote.Terms.ValidUntil)
         .Show("fixtures", CommonShapes.List(Fixture), quote => quote.Fixtures)
         .Show("forTheJob", CommonShapes.List(Item), quote => quote.ForTheJob)

@@ -83,6 +83,7 @@ internal static class SheetShapes
         .Show("number", Scalars.Text.OrNull(), quote => quote.Terms.Number)
         .Show("revision", Scalars.Text.OrNull(), quote => quote.Terms.Revision)
         .Show("issued", Times.Instant.OrNull(), quote => quote.Terms.Issued)
+        .Show("isEstimate", Scalars.YesNo, quote => quote.IsEstimate)
         .Show("validUntil", Times.Day.OrNull(), quote => quote.Terms.ValidUntil)
         .Show("currency", CurrencyShape.Only, quote => quote.Currency)
         .Show("pricesShown", new WordShape<PricesShown>(), quote => quote.Terms.PricesShown)

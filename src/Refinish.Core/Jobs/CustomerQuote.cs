@@ -2,6 +2,7 @@ using System;
 using System.Collections.Generic;
 using System.Linq;
 using Refinish.Estimating;
+using Refinish.Fixtures;
 
 namespace Refinish.Jobs;
 
@@ -78,6 +79,7 @@ public sealed class CustomerQuote
         Name = plan.Job.Name;
         Handover = plan.Handover;
         Warranty = plan.Job.Shop.Warranty;
+        IsEstimate = plan.Planned.Any(procedure => procedure.Fixture.Fixture is RoughFixture { IsMeasured: false });
         LeftOut = plan.Objections;
         Conditions = new ValueList<PlanCondition>(plan.Conditions.Where(condition =>
             (condition.Concerns & (Audience.Customer | Audience.Occupant)) != 0));
@@ -89,6 +91,12 @@ public sealed class CustomerQuote
 
     /// <summary>Name of the job; the number of the quote where there is no job.</summary>
     public string Name { get; }
+
+    /// <summary>
+    /// Whether sizes of a fixture are still assumed, as after a telephone call: then it is an estimate that a visit has to confirm, and the sheet says so;
+    /// <see langword="false"/> without a plan.
+    /// </summary>
+    public bool IsEstimate { get; }
 
     /// <summary>What is agreed: number, revision, validity, stages of payment.</summary>
     public QuoteTerms Terms { get; }

@@ -165,7 +165,7 @@ public class CustomerQuoteTests
         string endless = new('q', 120);
         CustomerQuote quote = new(
             new PriceEstimate(Book with { Options = [new("slip-floor", endless, LineUnit.Each, 6m, 75m)] }, Request),
-            [new FixtureArea("tub", Long, Area.FromSquareMeters(3)), Sink], Terms);
+            [new FixtureWeight("tub", Long, 3), Sink], Terms);
         string[] text = quote.ToText(DisplayUnits.Si).Split('\n');
         string[] amounts = [.. text.Skip(2).Where(line => line.Length > 3 && line[line.Length - 3] == '.' && char.IsDigit(line[line.Length - 1]))];
 

@@ -88,6 +88,11 @@ internal sealed class QuoteText
         bool withTax = quote.Terms.PricesShown == PricesShown.WithTax;
         string said = quote.Terms.Said;
         Line(quote.Name == quote.Terms.Number ? said : quote.Name + (said.Length > 0 ? ": " + said : string.Empty));
+        if (quote.IsEstimate)
+        {
+            Line("ESTIMATE, not yet a quote: some sizes are assumed. The price can be promised once they are measured.");
+        }
+
         Line("amounts in " + quote.Currency.Code + Items(withTax));
         foreach (QuotedFixture fixture in quote.Fixtures)
         {
@@ -134,6 +139,11 @@ internal sealed class QuoteText
         {
             Amount("rounding to coins", quote.CashRounding);
             Amount("to be paid", quote.Payable);
+        }
+
+        if (quote.Fixtures.Count > 1)
+        {
+            Line("Setting up, travel and waiting are shared among the fixtures: each price is a part of this job, and no price for that fixture alone.");
         }
 
         if (quote.DiscountWithheld != 0)
