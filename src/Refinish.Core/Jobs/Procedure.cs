@@ -209,7 +209,8 @@ public sealed class Procedure
             double hours = 0;
             foreach (Operation operation in Operations)
             {
-                hours += operation.HoursAt(1);
+                // Options are priced by themselves: ordering one moves no part of another fixture.
+                hours += operation.Kind is WorkKind.Broadcast or WorkKind.FitTrim ? 0 : operation.HoursAt(1);
             }
 
             foreach (PlannedCoat coat in Coats)

@@ -90,7 +90,8 @@ internal sealed class QuoteText
         Line(quote.Name == quote.Terms.Number ? said : quote.Name + (said.Length > 0 ? ": " + said : string.Empty));
         if (quote.IsEstimate)
         {
-            Line("ESTIMATE, not yet a quote: some sizes are assumed. The price can be promised once they are measured.");
+            Line("ESTIMATE, not yet a quote: some sizes are assumed.");
+            Line("The price can be promised once they are measured.");
         }
 
         Line("amounts in " + quote.Currency.Code + Items(withTax));
@@ -143,7 +144,8 @@ internal sealed class QuoteText
 
         if (quote.Fixtures.Count > 1)
         {
-            Line("Setting up, travel and waiting are shared among the fixtures: each price is a part of this job, and no price for that fixture alone.");
+            Line("Each of these prices is a part of the whole job:");
+            Line("one fixture alone would be priced anew.");
         }
 
         if (quote.DiscountWithheld != 0)
