@@ -108,7 +108,7 @@ public class PlanChangesTests
         PlanFigures both = Sum(Before with { Lines = [Hours, sink, trim, Trip], Fixtures = [new FixtureFigures { Id = "tub" }, new FixtureFigures { Id = "sink", Name = "the sink" }] });
         PlanFigures tub = Sum(both with { Lines = [Hours, Trip], Fixtures = [both.Fixtures[0]] });
         PlanChange struck = Assert.Single(PlanChanges.Between(both, tub, []).Changes);
-        Assert.Equal(("fixture/sink", ChangeKind.Removed, -105m, -54m, -0.4), (struck.Key, struck.Kind, struck.Price, struck.Cost, struck.Time.TotalHours));
+        Assert.Equal(("fixture/sink", ChangeKind.Removed, -105m, -54m, TimeSpan.FromMinutes(-24)), (struck.Key, struck.Kind, struck.Price, struck.Cost, struck.Time));
         Assert.Equal("The sink: struck; price -105.00 USD (cost -54.00 USD).", struck.ToString());
         PlanChange declined = Assert.Single(PlanChanges.Between(both, Sum(both with { Lines = [Hours, sink, Trip] }), []).Changes);
         Assert.Equal("New trim (the sink): gone; price -85.00 USD (cost -42.00 USD).", declined.ToString());
