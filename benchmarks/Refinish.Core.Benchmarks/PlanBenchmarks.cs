@@ -64,5 +64,5 @@ public class PlanBenchmarks
     public JobPlan ThreeRooms() => guesthouse.Plan();
 
     [Benchmark]
-    public JobRange HundredTrials() => JobRange.Of(job, new JobDoubts(), Trials);
+    public JobRange HundredTrials() => JobRange.Of(job, new JobUncertainty(), Trials);
 }

@@ -57,10 +57,10 @@ internal static class PriceSheet
             + plan.Job.Shop.Warranty.Years + " years.");
         // Each trial plans the whole job again, so that cups, kits, waiting and trips move too; a short search keeps that to a few seconds.
         Job brief = plan.Job with { Shop = plan.Job.Shop with { Effort = SearchEffort.Quick with { Nodes = 100, Orders = 1 } } };
-        JobRange range = JobRange.Of(brief, new JobDoubts(), new SimulationOptions { Trials = 100 });
+        JobRange range = JobRange.Of(brief, new JobUncertainty(), new SimulationOptions { Trials = 100 });
         if (range is { Total: { } totals, ChanceOfLoss: { } loss })
         {
-            paper.Line("How sure, by the invented doubts of the library (" + range.Doubts + "): to pay " + totals + " " + currency
+            paper.Line("How sure, by the invented doubts of the library (" + range.Uncertainty + "): to pay " + totals + " " + currency
                 + "; chance that the cost is above this net price "
                 + paper.Show(Measure.Percent, loss.DecimalFractions) + ".");
         }

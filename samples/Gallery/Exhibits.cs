@@ -45,7 +45,7 @@ internal static class Exhibits
         new("changes", "Money", "`new ChangesPicture(PlanChanges.Between(before, after))`: the quote without its options, an hour 2 dearer",
             new ChangesPicture(PlanChanges.Between(OneBathroom, Revised().Plan()))),
         new("cost", "Money", "`new CostPicture(JobRange.Of(job, doubts, options))`: the whole job planned a thousand times",
-            new CostPicture(JobRange.Of(OneBathroom.Job, new JobDoubts(), new SimulationOptions { Trials = 1000 }))),
+            new CostPicture(JobRange.Of(OneBathroom.Job, new JobUncertainty(), new SimulationOptions { Trials = 1000 }))),
         new("cost-estimate", "Money",
             "`new CostPicture(EstimateRange.Of(plan.Price, doubts))`: one estimate with other hours and quantities",
             new CostPicture(EstimateRange.Of(Guesthouse.Price!, Scenario.Doubts()))),

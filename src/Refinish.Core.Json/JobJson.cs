@@ -98,15 +98,19 @@ public static class JobJson
 
     /// <summary>The inputs in which two jobs differ, value by value.</summary>
     /// <remarks>
-    /// Entries of lists are held against each other by identity: <c>id</c>, <c>code</c>, a material by item and size. Entries without one, such
-    /// as defects and working hours, are held against the one that is alike, and the rest of a kind in order; so a chip that is gone is one
-    /// change, wherever it stood. Coats of a system, stretches of a log, changes of operations and stages of payment are compared in order. What
-    /// several places name, such as a product, is told once, in <c>$.catalogue</c>. Numbers are compared as shown, to twelve figures.
+    /// Entries of lists are held against each other by identity: <c>id</c>, <c>code</c>, a material by item and size. Entries without one,
+    /// such as defects and working hours, are held against the one that is alike, and the rest of a kind in order; so a chip that is gone
+    /// is one change, wherever it stood. Coats of a system, stretches of a log, changes of operations and stages of payment are compared in
+    /// order. What several places name, such as a product, is told once, in <c>$.catalogue</c>. Numbers are compared as shown, to twelve
+    /// figures.
     /// </remarks>
     /// <param name="before">The job before.</param>
     /// <param name="after">The job after.</param>
     /// <param name="units">The units in which quantities are shown.</param>
-    /// <returns>What differs: fixtures, extras, terms, start and premises first, then the shop. Empty when the jobs are the same but for the order of lists.</returns>
+    /// <returns>
+    /// What differs: fixtures, extras, terms, start and premises first, then the shop. Empty when the jobs are the same but for the order
+    /// of lists.
+    /// </returns>
     /// <exception cref="ArgumentNullException">A job is missing.</exception>
     /// <exception cref="ArgumentOutOfRangeException"><paramref name="units"/> is not a named value.</exception>
     /// <exception cref="NotSupportedException">A job has no form in JSON; see <see cref="Write(Job)"/>.</exception>

@@ -14,8 +14,9 @@ namespace Refinish.Json;
 /// </summary>
 /// <remarks>
 /// Results are written to twelve figures. Read again, the job is planned anew and every stored result is held against the new one; what
-/// differs is told, not replaced. <see cref="ReadFigures(string)"/> reads the stored figures alone. A document of a stranger decides how far its schedule is searched, in the effort of its shop, and so how
-/// long reading takes. Whoever shows the results to people shows the cautions too.
+/// differs is told, not replaced. <see cref="ReadFigures(string)"/> reads the stored figures alone. A document of a stranger decides how
+/// far its schedule is searched, in the effort of its shop, and so how long reading takes. Whoever shows the results to people shows the
+/// cautions too.
 /// </remarks>
 /// <example><code>
 /// static bool StillTheSame(string json) => PlanJson.Read(json).Agrees;
@@ -115,7 +116,8 @@ public static class PlanJson
     /// <param name="utf8">The document.</param>
     /// <returns>See <see cref="ReadFigures(string)"/>.</returns>
     /// <exception cref="RefinishJsonException">The text is no JSON object.</exception>
-    public static StoredFigures ReadFigures(ReadOnlyMemory<byte> utf8) => Document.Read(StoredFiguresShape.Only, () => JsonDocument.Parse(utf8));
+    public static StoredFigures ReadFigures(ReadOnlyMemory<byte> utf8) =>
+        Document.Read(StoredFiguresShape.Only, () => JsonDocument.Parse(utf8));
 
     /// <summary>Reads a plan from text.</summary>
     /// <param name="json">The document.</param>

@@ -11,8 +11,8 @@ namespace Refinish.Json;
 /// payments, times, conditions, cautions and warranty, and nothing of the shop's hours, wages, costs and margin.
 /// </summary>
 /// <remarks>
-/// It is written and not read: what it was made from is the job, and <see cref="JobJson"/> keeps that. Whoever shows it to people shows
-/// its cautions too.
+/// It is written and not read: what it was made from is the job, and <see cref="JobJson"/> keeps that. Whoever shows it to people shows its
+/// cautions too.
 /// </remarks>
 /// <example><code>
 /// static string ForTheCustomer(JobPlan plan) => QuoteJson.Write(plan.Quote!);

@@ -5,8 +5,8 @@ using Refinish.Jobs;
 namespace Refinish.Json;
 
 /// <summary>
-/// What a stored plan told people, read without planning it again: total, lines, visits, dates, what stood in the way, cautions. It is there
-/// even when today's library refuses the stored job, its version or its fields.
+/// What a stored plan told people, read without planning it again: total, lines, visits, dates, what stood in the way, cautions. It is
+/// there even when today's library refuses the stored job, its version or its fields.
 /// </summary>
 /// <example><code>
 /// static void Show(string json)
@@ -30,7 +30,10 @@ public sealed class StoredFigures
         Faults = faults;
     }
 
-    /// <summary>The figures as they were stored; what the document does not have, or has in another form, is missing and told in <see cref="Faults"/>.</summary>
+    /// <summary>
+    /// The figures as they were stored; what the document does not have, or has in another form, is missing and told in
+    /// <see cref="Faults"/>.
+    /// </summary>
     public PlanFigures Figures { get; }
 
     /// <summary>Version of the library that wrote the document; <see langword="null"/> when it does not say.</summary>

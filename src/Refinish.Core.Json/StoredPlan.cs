@@ -25,8 +25,8 @@ public sealed class StoredPlan
     public PlanFigures Figures { get; }
 
     /// <summary>
-    /// Every stored result that differs from that of <see cref="Plan"/>, by its path: money first, by size, then times, then the rest. Empty
-    /// when all agree.
+    /// Every stored result that differs from that of <see cref="Plan"/>, by its path: money first, by size, then times, then the rest.
+    /// Empty when all agree.
     /// </summary>
     public IReadOnlyList<ValueChange> Differences { get; }
 

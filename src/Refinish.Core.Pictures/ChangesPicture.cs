@@ -11,9 +11,9 @@ namespace Refinish.Pictures;
 
 /// <summary>From the old price to the new one, change by change, the largest first; what is small is taken together.</summary>
 /// <remarks>
-/// The steps add up from the total before to the total after, exactly. The axis does not begin at zero, so that a change of a few per cent can
-/// be seen; the picture says so, and the bars of the totals have no height to be compared. What moved no money is not in it. It shows what
-/// the changes hold: for a customer take <see cref="PlanChanges.For"/>.
+/// The steps add up from the total before to the total after, exactly. The axis does not begin at zero, so that a change of a few per cent
+/// can be seen; the picture says so, and the bars of the totals have no height to be compared. What moved no money is not in it. It shows
+/// what the changes hold: for a customer take <see cref="PlanChanges.For"/>.
 /// </remarks>
 /// <example><code>
 /// static string Svg(JobPlan before, JobPlan after) =>
@@ -63,7 +63,8 @@ public sealed class ChangesPicture : Picture
 
         List<Step> steps = [.. Steps()];
         page.Paragraph(string.Format(
-            CultureInfo.InvariantCulture, "{0} became {1} {2}: {3}", Amount(steps[0].To), Amount(steps[steps.Count - 1].To), changes.Currency,
+            CultureInfo.InvariantCulture, "{0} became {1} {2}: {3}", Amount(steps[0].To), Amount(steps[steps.Count - 1].To),
+                changes.Currency,
             total == 0 ? "the total stays" : Signed(total)));
         decimal most = steps.Max(step => Math.Max(step.From, step.To));
         decimal least = steps.Min(step => Math.Min(step.From, step.To));
@@ -174,7 +175,8 @@ public sealed class ChangesPicture : Picture
 
         if (moved.Length > single)
         {
-            yield return new Step("all " + Text(moved.Length - single) + " others", at, at += moved.Skip(single).Sum(change => change.Price), false);
+            yield return new Step("all " + Text(moved.Length - single) + " others", at,
+                at += moved.Skip(single).Sum(change => change.Price), false);
         }
 
         yield return new Step("after", at, at, true);

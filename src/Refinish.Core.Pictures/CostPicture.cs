@@ -65,7 +65,7 @@ public sealed class CostPicture : Picture
         net = range.Plan.Price?.Net;
         chanceOfLoss = range.ChanceOfLoss;
         currency = range.Plan.Job.Shop.Prices.Currency;
-        spread = "In doubt: " + range.Doubts + "."
+        spread = "In doubt: " + range.Uncertainty + "."
             + (range.WithoutPrice > 0 ? " Without a price, and not counted: " + Figures.Fixed(range.WithoutPrice, 0)
                 + (range.WithoutPrice == 1 ? " trial." : " trials.") : string.Empty);
     }

@@ -11,9 +11,9 @@ namespace Refinish.Pictures;
 
 /// <summary>A fixture as a technical drawing: its views at one scale with every measured length, and its zones with their areas.</summary>
 /// <remarks>
-/// Lengths stand on dimension lines; diameters, radii and what is too small for a line are numbered points with a key below; zones carry letters.
-/// Where drain, overflow, holes and cut-outs lie is not measured: they are drawn where they usually are.
-/// A fixture of a kind that this package does not know is described by its zones alone.
+/// Lengths stand on dimension lines; diameters, radii and what is too small for a line are numbered points with a key below; zones carry
+/// letters. Where drain, overflow, holes and cut-outs lie is not measured: they are drawn where they usually are. A fixture of a kind that
+/// this package does not know is described by its zones alone.
 /// </remarks>
 /// <example><code>
 /// RecessedBathtubMeasurements tape = new()
@@ -103,7 +103,9 @@ public sealed class FixturePicture : Picture
 
     // Nobody takes an assumed length for one that was measured.
     private string? Assumed(DisplayUnits units) => fixture is RoughFixture { IsMeasured: false } rough
-        ? string.Format(CultureInfo.InvariantCulture, "Drawn from {0} of {1} readings; the other lengths are assumed, its area may be {2}.", rough.Taken.Count, rough.Kind.Readings.Count, rough.AreaRange.Sentence(units))
+        ? string.Format(CultureInfo.InvariantCulture,
+            "Drawn from {0} of {1} readings; the other lengths are assumed, its area may be {2}.", rough.Taken.Count,
+            rough.Kind.Readings.Count, rough.AreaRange.Sentence(units))
         : null;
 
     private static string Zone(FixtureZone zone, DisplayUnits units) => string.Format(

@@ -11,8 +11,8 @@ namespace Refinish.Pictures;
 /// <summary>How a price builds up, step by step: what the job costs the shop, what is earned, what the customer pays.</summary>
 /// <remarks>
 /// Cost lines of one kind are taken together; the margin is the price before discount less the cost, and the steps add up to the total to
-/// the cent.
-/// It shows cost and profit: it is a picture for the shop, not for the customer. When the price cannot be made it says what is missing.
+/// the cent. It shows cost and profit: it is a picture for the shop, not for the customer. When the price cannot be made it says what is
+/// missing.
 /// </remarks>
 /// <example><code>
 /// PriceBook book = new() { Currency = Currency.Of("USD"), LabourRate = 30m, TravelPerTrip = 25m, DisposalPerJob = 10m, ConsumablesPerFixture = 35m, TargetMargin = new(Ratio.FromPercent(45)) };

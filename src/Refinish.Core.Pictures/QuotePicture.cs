@@ -10,9 +10,8 @@ namespace Refinish.Pictures;
 
 /// <summary>A quote as the customer may see it: price by fixture with its options, discount, each tax, total, what is paid.</summary>
 /// <remarks>
-/// It shows no cost, no rates and no materials. Prices of items stand net or with tax as the terms of the quote say; with tax, the
-/// discount and the
-/// taxes in them are told below. When a plan has no quote it says what stands in the way.
+/// It shows no cost, no rates and no materials. Prices of items stand net or with tax as the terms of the quote say; with tax, the discount
+/// and the taxes in them are told below. When a plan has no quote it says what stands in the way.
 /// </remarks>
 /// <example><code>
 /// PriceBook book = new() { Currency = Currency.Of("USD"), LabourRate = 30m, TravelPerTrip = 25m, DisposalPerJob = 10m, ConsumablesPerFixture = 35m, TargetMargin = new(Ratio.FromPercent(45)) };
@@ -46,7 +45,8 @@ public sealed class QuotePicture : Picture
     public override string Describe(DisplayUnits units) => quote is null
         ? "There is no quote; what stands in the way: " + Figures.Fixed(plan!.Objections.Count, 0) + ". " + string.Join(" ",
             Objections.Of(plan, units, hasResult: false))
-        : (Terms(quote) is { Length: > 0 } terms ? Begun(terms) + ". " : string.Empty) + "The price item by item, as bars that begin where the one before ends. "
+        : (Terms(quote) is { Length: > 0 } terms ? Begun(terms) + ". " : string.Empty)
+            + "The price item by item, as bars that begin where the one before ends. "
             + string.Join("; ", Steps(quote).Select(step => (step.IsSum ? "together " : string.Empty) + step.Name + " "
                 + quote.Currency.Number(step.Amount)))
             + ". In " + quote.Currency + "." + string.Concat(Notes(quote).Select(note => " " + note))

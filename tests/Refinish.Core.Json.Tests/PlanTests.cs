@@ -24,7 +24,7 @@ public class PlanTests
         "CrewSchedule.Found", "CrewSchedule.Objections", "CrewSchedule.Operations", "CrewSchedule.Runs", "CrewSchedule.Site",
         "CrewSchedule.Work", "CrewTurn.Piece", "CrewTurn.Step", "CupPlan.InCup", "CupPlan.Induction", "CupPlan.PotLife",
         "CupPlan.Rules", "CupPlan.Use", "CureForecast.RateFactor", "CureForecast.Shift", "CureForecast.Times", "CustomerQuote.Handover",
-        "CustomerQuote.Items", "CustomerQuote.Name", "CustomerQuote.Terms", "CustomerQuote.Warranty", "Doubt.Measure",
+        "CustomerQuote.Items", "CustomerQuote.Name", "CustomerQuote.Premises", "CustomerQuote.Shop", "CustomerQuote.Terms", "CustomerQuote.VisitDays", "CustomerQuote.Warranty", "Doubt.Measure",
         "EstimateLine.Currency", "EstimateLine.IsTaxable",
         "ExposureComparison.Limit", "ExposureComparison.Solvent", "FillerEstimate.Cautions", "FillerEstimate.Items", "FillerEstimate.NotFilled",
         "FillerEstimate.Policy", "FixtureHandover.Film", "FixtureHandover.Procedure", "FixtureInstruction.Fixture",

@@ -95,12 +95,12 @@ public class CostPictureTests
     [Fact]
     public void A_range_of_the_whole_job_is_told_with_its_doubts_and_its_chance_of_loss()
     {
-        JobRange range = JobRange.Of(Plans.One.Job, new JobDoubts(), new SimulationOptions { Trials = 200 });
+        JobRange range = JobRange.Of(Plans.One.Job, new JobUncertainty(), new SimulationOptions { Trials = 200 });
         SvgFile file = new(new CostPicture(range).ToSvg(new PictureStyle { Theme = PictureTheme.Light }));
         Assert.Contains("P50 " + range.Cost!.P50.ToString("0", CultureInfo.InvariantCulture), file.AllWords, StringComparison.Ordinal);
         Assert.Contains("Net price " + Plans.One.Price!.Net!.Value.ToString("0.00", CultureInfo.InvariantCulture), file.AllWords,
             StringComparison.Ordinal);
-        Assert.Contains(range.Doubts.ToString(), file.AllWords, StringComparison.Ordinal);
+        Assert.Contains(range.Uncertainty.ToString(), file.AllWords, StringComparison.Ordinal);
         Assert.Contains(Plans.One.Job.Name, file.Title, StringComparison.Ordinal);
     }
 }

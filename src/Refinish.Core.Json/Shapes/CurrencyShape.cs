@@ -19,7 +19,8 @@ internal sealed class CurrencyShape() : ScalarShape<Currency>(Schema(), Currency
         string code = json.GetString()!;
         if (!Currency.TryOf(code, out Currency? known))
         {
-            reading.Fault(JsonFaultKind.UnknownKind, "\"" + code + "\" is no currency that is known; allowed: three capital letters of ISO 4217 for one with 0, 2 or 3 decimals, such as USD."
+            reading.Fault(JsonFaultKind.UnknownKind,
+                "\"" + code + "\" is no currency that is known; allowed: three capital letters of ISO 4217 for one with 0, 2 or 3 decimals, such as USD."
                 + Spelling.Suggestion(code, [.. Currency.All.Select(one => one.Code)]));
             return Nothing(out value);
         }

@@ -40,7 +40,8 @@ internal static class FiguresReader
             Visits = [.. Visits(schedule)],
             Fixtures = [.. Fixtures(results)],
             Objections = [.. Remarks(results["objections"], "id", "about", remark => remark["sentence"].Text)],
-            Conditions = [.. Remarks(results["conditions"], "id", "about", remark => remark["sentence"].Text + "; " + remark["remedy"].Text)],
+            Conditions = [.. Remarks(results["conditions"], "id", "about", remark =>
+                remark["sentence"].Text + "; " + remark["remedy"].Text)],
             Cautions = [.. Remarks(results["cautions"], "code", null, remark => remark["sentence"].Text)],
         };
         return (figures, faults);
@@ -61,7 +62,8 @@ internal static class FiguresReader
         {
             LineCategory? category = line["category"].Word<LineCategory>();
             string id = Named(line["id"].Text, "(no id)");
-            string? material = category == LineCategory.Material && line["code"].Text is string code ? materials.GetValueOrDefault(code) : null;
+            string? material = category == LineCategory.Material && line["code"].Text is string code
+                ? materials.GetValueOrDefault(code) : null;
             yield return new LineFigures
             {
                 Id = id,
@@ -88,7 +90,8 @@ internal static class FiguresReader
             {
                 yield return new VisitFigures
                 {
-                    Worker = Named(visit["worker"].Text, "(no id)"), Arrives = arrives, Leaves = leaves, Paid = visit["paid"].Duration ?? TimeSpan.Zero,
+                    Worker = Named(visit["worker"].Text, "(no id)"), Arrives = arrives, Leaves = leaves,
+                        Paid = visit["paid"].Duration ?? TimeSpan.Zero,
                 };
             }
         }
@@ -118,7 +121,8 @@ internal static class FiguresReader
 
     private static IEnumerable<PlanRemark> Remarks(Found list, string id, string? about, Func<Found, string?> sentence) =>
         list.Items.Select(remark => new PlanRemark(
-            Named(remark[id].Text, "(no id)"), about is null ? string.Empty : remark[about].Text ?? string.Empty, sentence(remark) ?? string.Empty));
+            Named(remark[id].Text, "(no id)"), about is null
+                ? string.Empty : remark[about].Text ?? string.Empty, sentence(remark) ?? string.Empty));
 
     private static string Named(string? text, string otherwise) => string.IsNullOrWhiteSpace(text) ? otherwise : text;
 }

@@ -5,7 +5,9 @@ namespace Refinish.Json.Shapes;
 /// <summary>The ten kinds of fixture, and one of which only some readings are known.</summary>
 internal static class FixtureShapes
 {
-    /// <summary>A fixture is written as its kind and, beside it, its measurements; a rough one as the kind it is of and what was taken.</summary>
+    /// <summary>
+    /// A fixture is written as its kind and, beside it, its measurements; a rough one as the kind it is of and what was taken.
+    /// </summary>
     public static OneOfShape<IFixture> Fixture { get; } = new OneOfShape<IFixture>("fixture")
         .Or("recessedBathtub", TubShapes.Recessed.Into("recessedBathtub", tub => new RecessedBathtub(tub), tub => tub.Measurements))
         .Or("freestandingTub", TubShapes.Freestanding.Into("freestandingTub", tub => new FreestandingTub(tub), tub => tub.Measurements))

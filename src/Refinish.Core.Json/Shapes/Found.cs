@@ -16,7 +16,8 @@ internal readonly struct Found(JsonElement? json, string path, List<JsonFault> f
 {
     /// <summary>A field below; nothing when it is missing or null.</summary>
     public Found this[string field] => new(
-        json is { ValueKind: JsonValueKind.Object } owner && owner.TryGetProperty(field, out JsonElement value) && value.ValueKind != JsonValueKind.Null
+        json is { ValueKind: JsonValueKind.Object } owner && owner.TryGetProperty(field, out JsonElement value)
+            && value.ValueKind != JsonValueKind.Null
             ? value
             : null,
         path + "." + field,
@@ -44,12 +45,15 @@ internal readonly struct Found(JsonElement? json, string path, List<JsonFault> f
         ? number
         : Fault<decimal?>("an amount");
 
-    public int? Count => json is { ValueKind: JsonValueKind.Number } count && count.TryGetInt32(out int number) ? number : Fault<int?>("a whole number");
+    public int? Count =>
+        json is { ValueKind: JsonValueKind.Number } count && count.TryGetInt32(out int number) ? number : Fault<int?>("a whole number");
 
-    public bool? YesNo => json is { ValueKind: JsonValueKind.True or JsonValueKind.False } said ? said.GetBoolean() : Fault<bool?>("true or false");
+    public bool? YesNo =>
+        json is { ValueKind: JsonValueKind.True or JsonValueKind.False } said ? said.GetBoolean() : Fault<bool?>("true or false");
 
     public DateTimeOffset? Instant => json is { ValueKind: JsonValueKind.String } text
-        && Times.Instant.Read(text, new Reading(), out DateTimeOffset instant) == Outcome.Read ? instant : Fault<DateTimeOffset?>("an instant with its offset");
+        && Times.Instant.Read(text, new Reading(), out DateTimeOffset instant) == Outcome.Read
+            ? instant : Fault<DateTimeOffset?>("an instant with its offset");
 
     public DateTime? Day => json is { ValueKind: JsonValueKind.String } text
         && Times.Day.Read(text, new Reading(), out DateTime day) == Outcome.Read ? day : Fault<DateTime?>("a date");

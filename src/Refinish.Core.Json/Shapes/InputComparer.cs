@@ -11,7 +11,8 @@ namespace Refinish.Json.Shapes;
 internal static class InputComparer
 {
     // What a customer asked for stands before what the shop set.
-    private static readonly string[] Order = ["$.fixtures", "$.extras", "$.terms", "$.start", "$.days", "$.premises", "$.changes", "$.stock"];
+    private static readonly string[] Order =
+        ["$.fixtures", "$.extras", "$.terms", "$.start", "$.days", "$.premises", "$.changes", "$.stock"];
 
     public static IReadOnlyList<ValueChange> Compare(Job before, Job after, DisplayUnits units)
     {

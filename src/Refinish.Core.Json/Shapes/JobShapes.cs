@@ -52,11 +52,13 @@ internal static class JobShapes
 
     public static ObjectShape<JobAlternative> Alternative { get; } = new Fields<JobAlternative>("jobAlternative")
         .With("id", Scalars.Text, alternative => alternative.Id, out Slot<string> other)
-        .MaybeOf("name", Scalars.Text, alternative => Said.Name(alternative.Name, alternative.Id, alternative, one => one with { Name = one.Name }),
+        .MaybeOf("name", Scalars.Text, alternative =>
+            Said.Name(alternative.Name, alternative.Id, alternative, one => one with { Name = one.Name }),
             (alternative, name) => alternative with { Name = name })
         .Optional("fixtures", CommonShapes.List(Fixture), alternative => alternative.Fixtures,
             (alternative, fixtures) => alternative with { Fixtures = fixtures })
-        .Optional("leftOut", CommonShapes.List(Scalars.Text), alternative => alternative.LeftOut, (alternative, ids) => alternative with { LeftOut = ids })
+        .Optional("leftOut", CommonShapes.List(Scalars.Text), alternative => alternative.LeftOut, (alternative, ids) =>
+            alternative with { LeftOut = ids })
         .Making(v => new JobAlternative { Id = other(v) });
 
     public static ObjectShape<DayRequest> Days { get; } = new Fields<DayRequest>("dayRequest")

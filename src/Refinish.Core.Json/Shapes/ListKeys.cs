@@ -13,7 +13,8 @@ internal static class ListKeys
 {
     private static readonly string[][] Sets =
     [
-        ["id"], ["item", "size"], ["item", "unit"], ["repairs", "item"], ["item"], ["casNumber", "kind", "jurisdiction", "authority"], ["code"], ["before", "after"],
+        ["id"], ["item", "size"], ["item", "unit"], ["repairs", "item"], ["item"], ["casNumber", "kind", "jurisdiction", "authority"],
+        ["code"], ["before", "after"],
         ["operation", "kind"], ["operation"], ["worker"], ["zone"], ["solvent"],
     ];
 
@@ -55,7 +56,8 @@ internal static class ListKeys
     {
         JsonValueKind.String when value.GetString() is { Length: > 0 } text => "@." + name + "=='" + Quoted(text) + "'",
         JsonValueKind.Object when Quantity.TryOf(value, out double number, out string unit) =>
-            "@." + name + ".value==" + number.ToString("R", CultureInfo.InvariantCulture) + " && @." + name + ".unit=='" + Quoted(unit) + "'",
+            "@." + name + ".value==" + number.ToString("R", CultureInfo.InvariantCulture) + " && @." + name + ".unit=='" + Quoted(unit)
+                + "'",
         _ => null,
     };
 

@@ -52,8 +52,10 @@ internal static class PriceShapes
         .Optional("targetMargin", Quantities.Percent, book => book.TargetMargin.OfPrice,
             (book, share) => book with { TargetMargin = new Margin(share) })
         .Optional("taxes", CommonShapes.List(TaxShapes.Rate), book => book.Taxes, (book, taxes) => book with { Taxes = taxes })
-        .Optional("taxRounding", new WordShape<TaxRounding>(), book => book.TaxRounding, (book, rounding) => book with { TaxRounding = rounding })
-        .Optional("hostCodes", CommonShapes.List(TaxShapes.HostCode), book => book.HostCodes, (book, codes) => book with { HostCodes = codes })
+        .Optional("taxRounding", new WordShape<TaxRounding>(), book => book.TaxRounding, (book, rounding) =>
+            book with { TaxRounding = rounding })
+        .Optional("hostCodes", CommonShapes.List(TaxShapes.HostCode), book => book.HostCodes, (book, codes) =>
+            book with { HostCodes = codes })
         .Optional("cashStep", Scalars.Money, book => book.CashStep, (book, amount) => book with { CashStep = amount })
         .Making(v => new PriceBook { Currency = currency(v) });
 

@@ -10,7 +10,8 @@ internal static class Quantity
         number = 0;
         unit = string.Empty;
         if (json.ValueKind != JsonValueKind.Object
-            || !json.TryGetProperty("value", out JsonElement value) || value.ValueKind != JsonValueKind.Number || !value.TryGetDouble(out number)
+            || !json.TryGetProperty("value", out JsonElement value) || value.ValueKind != JsonValueKind.Number
+                || !value.TryGetDouble(out number)
             || !json.TryGetProperty("unit", out JsonElement symbol) || symbol.ValueKind != JsonValueKind.String)
         {
             return false;

@@ -7,20 +7,11 @@ namespace Refinish.Json.Shapes;
 /// <summary>The customer's quote of a plan, in the currency of the price book. What it only repeats stands there by identifier.</summary>
 internal static class QuoteResults
 {
-    private static readonly FieldsShape<QuoteItem> Item = new Fields<QuoteItem>("quoteItem")
-        .Show("id", Scalars.Text, item => item.Id)
-        .Show("kind", new WordShape<QuoteItemKind>(), item => item.Kind)
+    private static readonly FieldsShape<QuoteItem> Item = Sold(new Fields<QuoteItem>("quoteItem"))
         .Show("fixture", Scalars.Text.OrNull(), item => item.Fixture)
         .Show("room", Scalars.Text.OrNull(), item => item.Room)
         .Show("code", Scalars.Text, item => item.Code)
         .Show("hostCode", Scalars.Text.OrNull(), item => item.HostCode)
-        .Show("description", Scalars.Text, item => item.Description)
-        .Show("quantity", Scalars.Money, item => item.Quantity)
-        .Show("unit", new WordShape<LineUnit>(), item => item.Unit)
-        .Show("price", Scalars.Money, item => item.Price)
-        .Show("discount", Scalars.Money, item => item.Discount)
-        .Show("tax", Scalars.Money, item => item.Tax)
-        .Show("withTax", Scalars.Money, item => item.WithTax)
         .AsResults();
 
     private static readonly FieldsShape<QuotedFixture> Fixture = new Fields<QuotedFixture>("quotedFixture")
@@ -59,4 +50,16 @@ internal static class QuoteResults
         .Show("conditions", Results.Sentences, quote => [.. quote.Conditions.Select(condition => condition.Id)])
         .Show("cautions", Results.CautionCodes, quote => [.. quote.Cautions.Select(planned => planned.Caution)])
         .AsResults();
+
+    /// <summary>What the customer may read of an item.</summary>
+    public static Fields<QuoteItem> Sold(Fields<QuoteItem> fields) => fields
+        .Show("id", Scalars.Text, item => item.Id)
+        .Show("kind", new WordShape<QuoteItemKind>(), item => item.Kind)
+        .Show("description", Scalars.Text, item => item.Description)
+        .Show("quantity", Scalars.Money, item => item.Quantity)
+        .Show("unit", new WordShape<LineUnit>(), item => item.Unit)
+        .Show("price", Scalars.Money, item => item.Price)
+        .Show("discount", Scalars.Money, item => item.Discount)
+        .Show("tax", Scalars.Money, item => item.Tax)
+        .Show("withTax", Scalars.Money, item => item.WithTax);
 }

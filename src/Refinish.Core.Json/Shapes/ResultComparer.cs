@@ -15,7 +15,8 @@ internal static class ResultComparer
     private const double Tolerance = 1e-9;
 
     private static readonly string[] Money = ["$.results.price", "$.results.reserve", "$.results.comparison"];
-    private static readonly string[] Time = ["$.results.schedule", "$.results.handover", "$.results.operations", "$.results.runs", "$.results.waits"];
+    private static readonly string[] Time =
+        ["$.results.schedule", "$.results.handover", "$.results.operations", "$.results.runs", "$.results.waits"];
 
     public static IReadOnlyList<ValueChange> Compare(JsonElement stored, JsonElement now) =>
     [
@@ -24,5 +25,6 @@ internal static class ResultComparer
             .ThenByDescending(change => Within(change.Path, Money) && change.UnitAfter is null ? Math.Abs(change.Difference ?? 0) : 0),
     ];
 
-    private static bool Within(string path, string[] places) => Array.Exists(places, place => path.StartsWith(place, StringComparison.Ordinal));
+    private static bool Within(string path, string[] places) =>
+        Array.Exists(places, place => path.StartsWith(place, StringComparison.Ordinal));
 }

@@ -7,17 +7,7 @@ namespace Refinish.Json.Shapes;
 /// <summary>The customer's quote as a document of its own: what the customer may read, and nothing of what the shop reckons with.</summary>
 internal static class SheetShapes
 {
-    private static readonly FieldsShape<QuoteItem> Item = new Fields<QuoteItem>("quotedItem")
-        .Show("id", Scalars.Text, item => item.Id)
-        .Show("kind", new WordShape<QuoteItemKind>(), item => item.Kind)
-        .Show("description", Scalars.Text, item => item.Description)
-        .Show("quantity", Scalars.Money, item => item.Quantity)
-        .Show("unit", new WordShape<LineUnit>(), item => item.Unit)
-        .Show("price", Scalars.Money, item => item.Price)
-        .Show("discount", Scalars.Money, item => item.Discount)
-        .Show("tax", Scalars.Money, item => item.Tax)
-        .Show("withTax", Scalars.Money, item => item.WithTax)
-        .AsResults();
+    private static readonly FieldsShape<QuoteItem> Item = QuoteResults.Sold(new Fields<QuoteItem>("quotedItem")).AsResults();
 
     private static readonly FieldsShape<QuotedFixture> Fixture = new Fields<QuotedFixture>("quotedFixture")
         .Show("id", Scalars.Text, fixture => fixture.Id)
@@ -80,6 +70,8 @@ internal static class SheetShapes
 
     public static DocumentShape<CustomerQuote> Quote { get; } = new("quote", 1, new Fields<CustomerQuote>("quote")
         .Show("name", Scalars.Text, quote => quote.Name)
+        .Show("shop", Scalars.Text.OrNull(), quote => quote.Shop)
+        .Show("premises", Scalars.Text.OrNull(), quote => quote.Premises)
         .Show("number", Scalars.Text.OrNull(), quote => quote.Terms.Number)
         .Show("revision", Scalars.Text.OrNull(), quote => quote.Terms.Revision)
         .Show("issued", Times.Instant.OrNull(), quote => quote.Terms.Issued)
@@ -100,6 +92,7 @@ internal static class SheetShapes
         .Show("cashRounding", Scalars.Money, quote => quote.CashRounding)
         .Show("payable", Scalars.Money, quote => quote.Payable)
         .Show("payments", CommonShapes.List(Payment), quote => quote.Payments)
+        .Show("visitDays", CommonShapes.List(Times.Day), quote => quote.VisitDays)
         .Show("outOfUse", CommonShapes.List(OutOfUse), quote => quote.Handover?.Fixtures ?? [])
         .Show("cautions", CommonShapes.List<Caution>(Caution), quote => [.. quote.Cautions.Select(planned => planned.Caution)])
         .Show("conditions", CommonShapes.List(Condition), quote => quote.Conditions)

@@ -21,7 +21,8 @@ internal sealed class StoredFiguresShape : Shape<StoredFigures>
         bool isRead = Document.TryRead(PlanShapes.Plan, json, out PlanDocument document, out IReadOnlyList<JsonFault> faults);
         List<JsonFault> header = [];
         Found root = new(json, "$", header);
-        value = new StoredFigures(figures, root["library"].Text, root["version"].Count, isRead ? document.Job : null, [.. faults, .. unread]);
+        value = new StoredFigures(figures, root["library"].Text, root["version"].Count, isRead
+            ? document.Job : null, [.. faults, .. unread]);
         return Outcome.Read;
     }
 

@@ -13,12 +13,14 @@ internal static class TaxShapes
         .With("code", Scalars.Text, rate => rate.Code, out Slot<string> code)
         .With("name", Scalars.Text, rate => rate.Name, out Slot<string> name)
         .With("rate", Quantities.Percent, rate => rate.Rate, out Slot<Ratio> share)
-        .MaybeOf("categories", CommonShapes.List(Category), rate => rate.Categories, (rate, categories) => rate with { Categories = categories })
+        .MaybeOf("categories", CommonShapes.List(Category), rate => rate.Categories, (rate, categories) =>
+            rate with { Categories = categories })
         .Making(v => new TaxRate(code(v), name(v), share(v)));
 
     public static ObjectShape<TaxExemption> Exemption { get; } = new Fields<TaxExemption>("taxExemption")
         .With("reason", Scalars.Text, exemption => exemption.Reason, out Slot<string> reason)
-        .MaybeOf("codes", CommonShapes.List(Scalars.Text), exemption => exemption.Codes, (exemption, codes) => exemption with { Codes = codes })
+        .MaybeOf("codes", CommonShapes.List(Scalars.Text), exemption => exemption.Codes, (exemption, codes) =>
+            exemption with { Codes = codes })
         .Making(v => new TaxExemption(reason(v)));
 
     public static ObjectShape<HostCode> HostCode { get; } = new Fields<HostCode>("hostCode")
@@ -36,6 +38,7 @@ internal static class TaxShapes
         .Maybe("unitPrice", Scalars.Money, extra => extra.UnitPrice, (extra, price) => extra with { UnitPrice = price })
         .MaybeOf("fixture", Scalars.Text, extra => extra.Fixture, (extra, fixture) => extra with { Fixture = fixture })
         .MaybeOf("room", Scalars.Text, extra => extra.Room, (extra, room) => extra with { Room = room })
-        .Optional("cautions", CommonShapes.List(CommonShapes.Caution), extra => extra.Cautions, (extra, cautions) => extra with { Cautions = cautions })
+        .Optional("cautions", CommonShapes.List(CommonShapes.Caution), extra => extra.Cautions, (extra, cautions) =>
+            extra with { Cautions = cautions })
         .Making(v => new ExtraItem(id(v), category(v), description(v), quantity(v), unit(v), rate(v)));
 }

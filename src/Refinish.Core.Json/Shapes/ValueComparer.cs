@@ -73,7 +73,8 @@ internal sealed class ValueComparer(double tolerance)
     {
         List<Item> left = Items(path, before);
         List<Item> now = Items(path, after);
-        bool isOrdered = ListKeys.IsOrdered(field) || (left.Count > 0 && left.TrueForAll(item => item.Json.ValueKind == JsonValueKind.Number));
+        bool isOrdered = ListKeys.IsOrdered(field)
+            || (left.Count > 0 && left.TrueForAll(item => item.Json.ValueKind == JsonValueKind.Number));
         if (isOrdered)
         {
             DropAlikeEnds(left, now);
@@ -95,7 +96,8 @@ internal sealed class ValueComparer(double tolerance)
         foreach (Item item in now)
         {
             // An entry that nothing identifies is held against what is left of its kind; one with an identity of its own has come.
-            if ((isOrdered || item.Key is null) && rest.TryGetValue(isOrdered ? string.Empty : "/" + KindOf(item.Json), out Queue<Item>? same) && same.Count > 0)
+            if ((isOrdered || item.Key is null)
+                && rest.TryGetValue(isOrdered ? string.Empty : "/" + KindOf(item.Json), out Queue<Item>? same) && same.Count > 0)
             {
                 Compare(item.Path, string.Empty, same.Dequeue().Json, item.Json);
             }
@@ -217,7 +219,8 @@ internal sealed class ValueComparer(double tolerance)
         _ => (null, null),
     };
 
-    private static string? KindOf(JsonElement json) => json.ValueKind == JsonValueKind.Object && json.TryGetProperty("kind", out JsonElement kind)
+    private static string? KindOf(JsonElement json) =>
+        json.ValueKind == JsonValueKind.Object && json.TryGetProperty("kind", out JsonElement kind)
         && kind.ValueKind == JsonValueKind.String ? kind.GetString() : null;
 
     // Entry by entry in order: two objects whose lists stand in another order are told apart here and found alike when they are compared.
@@ -234,7 +237,8 @@ internal sealed class ValueComparer(double tolerance)
     };
 
     private bool Near(double was, double now) =>
-        was == now || (tolerance > 0 && (Math.Abs(was - now) <= tolerance * Math.Max(Math.Abs(was), Math.Abs(now)) || Math.Abs(was - now) < 1e-12));
+        was == now || (tolerance > 0
+            && (Math.Abs(was - now) <= tolerance * Math.Max(Math.Abs(was), Math.Abs(now)) || Math.Abs(was - now) < 1e-12));
 
     private sealed record Item(string? Key, int Nth, string Path, JsonElement Json);
 }

@@ -13,7 +13,8 @@ internal sealed class Writing(DisplayUnits units)
         : throw new ArgumentOutOfRangeException(nameof(units), "units is not a named value.");
 
     /// <summary>
-    /// Whether quantities are shown in the units that are wanted, to twelve figures, and not so that they read back to the very same number.
+    /// Whether quantities are shown in the units that are wanted, to twelve figures, and not so that they read back to the very same
+    /// number.
     /// </summary>
     public bool IsShown { get; init; }
 

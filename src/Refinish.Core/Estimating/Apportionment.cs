@@ -6,8 +6,8 @@ using System.Numerics;
 namespace Refinish.Estimating;
 
 /// <summary>
-/// An amount of money divided by weight into parts of whole minor units that add up to it: each part is cut, and what is left goes to the largest
-/// remainders, the earlier among equals (Hamilton's method).
+/// An amount of money divided by weight into parts of whole minor units that add up to it: each part is cut, and what is left goes to the
+/// largest remainders, the earlier among equals (Hamilton's method).
 /// </summary>
 internal static class Apportionment
 {

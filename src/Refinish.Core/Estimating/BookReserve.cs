@@ -6,13 +6,14 @@ using UnitsNet;
 namespace Refinish.Estimating;
 
 /// <summary>
-/// What to set aside for a whole book of jobs under warranty so that it suffices with a chosen confidence. The distribution of the cost is added up
-/// exactly, job by job (Poisson-binomial), and beside it stands the normal approximation by name.
+/// What to set aside for a whole book of jobs under warranty so that it suffices with a chosen confidence. The distribution of the cost is
+/// added up exactly, job by job (Poisson-binomial), and beside it stands the normal approximation by name.
 /// </summary>
 /// <remarks>
-/// Each job claims at most once and independently of the others. A bad drum or a bad month makes many fail together: then this is too low, and
-/// <see cref="WeibullLife.WithHazardRatio"/> on the jobs concerned is the way to see by how much. Not discounted. Costs are counted on a grid of their
-/// greatest common divisor; if that takes more than 20 000 cells, on a coarser grid with every cost rounded up, see <see cref="IsExact"/>.
+/// Each job claims at most once and independently of the others. A bad drum or a bad month makes many fail together: then this is too low,
+/// and <see cref="WeibullLife.WithHazardRatio"/> on the jobs concerned is the way to see by how much. Not discounted. Costs are counted on
+/// a grid of their greatest common divisor; if that takes more than 20 000 cells, on a coarser grid with every cost rounded up, see
+/// <see cref="IsExact"/>.
 /// </remarks>
 /// <example><code>
 /// WarrantyJob tubs = new() { Name = "tubs", Life = new WeibullLife(1.8, 14), AgeYears = 0, TermYears = 5, CostPerClaim = 260m, ClaimProbability = Ratio.FromPercent(80), Count = 200 };
@@ -33,7 +34,9 @@ public sealed record BookReserve
     /// <param name="confidence">Chance that the reserve suffices, 50 to less than 100 %.</param>
     /// <param name="currency">The currency; the cost of a claim has no more decimals than it.</param>
     /// <exception cref="ArgumentException">The list is empty or holds an empty entry.</exception>
-    /// <exception cref="ArgumentOutOfRangeException">There are too many jobs or <paramref name="confidence"/> is outside its range.</exception>
+    /// <exception cref="ArgumentOutOfRangeException">
+    /// There are too many jobs or <paramref name="confidence"/> is outside its range.
+    /// </exception>
     public BookReserve(IReadOnlyList<WarrantyJob> jobs, Ratio confidence, Currency currency)
     {
         Currency = Guard.NotNull(currency, nameof(currency));
@@ -41,15 +44,19 @@ public sealed record BookReserve
         Guard.Rule(Jobs.Sum(job => (long)job.Count) <= 20_000, nameof(jobs), Jobs.Sum(job => (double)job.Count), Measure.Number, "at most 20000 jobs");
         foreach (WarrantyJob job in Jobs)
         {
-            Guard.Rule(currency.Fits(job.CostPerClaim), nameof(jobs), (double)job.CostPerClaim, Measure.Number, "costs with the decimals of " + currency.Code);
+            Guard.Rule(currency.Fits(job.CostPerClaim), nameof(jobs), (double)job.CostPerClaim, Measure.Number,
+                "costs with the decimals of " + currency.Code);
         }
 
         this.confidence = Guard.Within(confidence, Bounds.Below(0.5, 1, Measure.Percent), nameof(confidence));
         claims = AddUp(_ => 1);
-        decimal exact = Jobs.Select(job => job.CostPerClaim / currency.SmallestAmount).Where(units => units > 0).Aggregate(0m, Divisor) * currency.SmallestAmount;
+        decimal exact = Jobs.Select(job => job.CostPerClaim / currency.SmallestAmount).Where(units =>
+            units > 0).Aggregate(0m, Divisor) * currency.SmallestAmount;
         decimal total = Jobs.Sum(job => job.Count * job.CostPerClaim);
         IsExact = exact == 0 || total / exact <= MostCells;
-        cell = exact == 0 ? currency.SmallestAmount : IsExact ? exact : Math.Ceiling(total / MostCells / currency.SmallestAmount) * currency.SmallestAmount;
+        cell = exact == 0 ? currency.SmallestAmount
+            : IsExact ? exact
+            : Math.Ceiling(total / MostCells / currency.SmallestAmount) * currency.SmallestAmount;
         costs = AddUp(job => (int)Math.Ceiling(job.CostPerClaim / cell));
     }
 
@@ -80,7 +87,9 @@ public sealed record BookReserve
     /// <summary>The least amount that suffices with the confidence, from the distribution itself.</summary>
     public decimal Reserve => Quantile(costs) * cell;
 
-    /// <summary>The same by the normal approximation, mean + z · standard deviation, rounded to the currency: too low where claims are few.</summary>
+    /// <summary>
+    /// The same by the normal approximation, mean + z · standard deviation, rounded to the currency: too low where claims are few.
+    /// </summary>
     public decimal NormalReserve => Currency.Round(Mean + (Z * Deviation));
 
     private double Z => Distribution.ScoreOf(confidence);
@@ -105,7 +114,10 @@ public sealed record BookReserve
         return Ratio.FromDecimalFractions(more);
     }
 
-    /// <summary>How expectation, spread and the normal approximation follow. The exact reserve is a sum over all outcomes and has no formula to write out.</summary>
+    /// <summary>
+    /// How expectation, spread and the normal approximation follow. The exact reserve is a sum over all outcomes and has no formula to
+    /// write out.
+    /// </summary>
     /// <returns>The derivation.</returns>
     public Workings Workings()
     {
@@ -133,16 +145,19 @@ public sealed record BookReserve
         steps.Add(mean);
         steps.Add(deviation);
         steps.Add(new("cost to expect", "Q_µ", Expression.Round(mean.Result(), Currency), (double)ExpectedCost, money, sums));
-        steps.Add(new("standard deviation, rounded", "Q_σ", Expression.Round(deviation.Result(), Currency), (double)CostDeviation, money, sums));
+        steps.Add(new("standard deviation, rounded", "Q_σ", Expression.Round(deviation.Result(), Currency), (double)CostDeviation, money,
+            sums));
         Expression z = Expression.Quantity("z", Z, Measure.Number);
-        steps.Add(new("reserve by the normal approximation", "Q_z", Expression.Round(mean.Result() + (z * deviation.Result()), Currency), (double)NormalReserve, money, Source.Derived("normal approximation of the sum")));
+        steps.Add(new("reserve by the normal approximation", "Q_z", Expression.Round(mean.Result() + (z * deviation.Result()), Currency),
+            (double)NormalReserve, money, Source.Derived("normal approximation of the sum")));
         return new Workings("Reserve for a book of jobs", steps);
     }
 
     /// <summary>Reserve and confidence.</summary>
     /// <returns>Text such as <c>7540.00 USD suffices with 90 %; 6034.24 USD is to be expected</c>.</returns>
     public override string ToString() =>
-        Currency.Text(Reserve) + " suffices with " + Measure.Percent.Format(confidence) + "; " + Currency.Text(ExpectedCost) + " is to be expected";
+        Currency.Text(Reserve) + " suffices with " + Measure.Percent.Format(confidence) + "; " + Currency.Text(ExpectedCost)
+            + " is to be expected";
 
     /// <summary>Whether jobs and confidence are the same; everything else follows from them.</summary>
     /// <param name="other">The reserve to compare with.</param>

@@ -13,9 +13,10 @@ public static class DefectMaterials
         Source.Invented("material for defects, from memory of usual practice; replace by own records and data sheets");
 
     /// <summary>
-    /// Spot primer on rust, a further primer coat that seals crazing, grout, resin with the fabric that goes over a crack where it is reinforced
-    /// (two strips of 10 cm, each soaked with 0.75 L/m²). Items: <c>spot-primer</c>, <c>sealing-primer</c>, <c>grout</c>, <c>laminating-resin</c>.
-    /// Stripper and silicone remover are not here: they are chemicals of the preparation, of which a shop keeps its own list.
+    /// Spot primer on rust, a further primer coat that seals crazing, grout, resin with the fabric that goes over a crack where it is
+    /// reinforced (two strips of 10 cm, each soaked with 0.75 L/m²). Items: <c>spot-primer</c>, <c>sealing-primer</c>, <c>grout</c>,
+    /// <c>laminating-resin</c>. Stripper and silicone remover are not here: they are chemicals of the preparation, of which a shop keeps
+    /// its own list.
     /// </summary>
     public static IReadOnlyList<DefectMaterial> Generic { get; } = new ValueList<DefectMaterial>(
     [
@@ -46,11 +47,10 @@ public static class DefectMaterials
     /// <returns>Needs with more than nothing in them. The order of the defects does not matter.</returns>
     /// <remarks>
     /// Area of a defect: rust with the grinding margin of the generic filler policy around it; a peeling coat and pitting their own;
-    /// crazing its
-    /// share of the fixture; joints of silicone and grout their length times 10 mm, a crack its length times 100 mm of fabric (both
-    /// invented). Other kinds have no area here. What another kind of work takes than
-    /// the one that mends the defect (<see cref="DefectMaterial.Work"/>) is left out: whether a crack is reinforced depends on what the
-    /// fixture is made of, and belongs to its procedure.
+    /// crazing its share of the fixture; joints of silicone and grout their length times 10 mm, a crack its length times 100 mm of fabric
+    /// (both invented). Other kinds have no area here. What another kind of work takes than the one that mends the defect
+    /// (<see cref="DefectMaterial.Work"/>) is left out: whether a crack is reinforced depends on what the fixture is made of, and belongs
+    /// to its procedure.
     /// </remarks>
     /// <exception cref="ArgumentException">An entry is missing.</exception>
     /// <exception cref="ArgumentNullException">A list is missing.</exception>

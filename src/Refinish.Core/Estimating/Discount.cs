@@ -25,8 +25,8 @@ public sealed record Discount
     public decimal? Amount { get; }
 
     /// <summary>
-    /// Whether the price after the discount may be less than the minimum charge; when left out it may not, and the discount is cut so that the minimum
-    /// charge is left.
+    /// Whether the price after the discount may be less than the minimum charge; when left out it may not, and the discount is cut so that
+    /// the minimum charge is left.
     /// </summary>
     public bool MayUndercutMinimum { get; init; }
 
@@ -55,5 +55,6 @@ public sealed record Discount
     /// <summary>Share or amount.</summary>
     /// <returns>One line of text.</returns>
     public override string ToString() =>
-        Reason + ": " + (Amount is decimal amount ? amount.ToString(System.Globalization.CultureInfo.InvariantCulture) : Measure.Percent.Format((double)share));
+        Reason + ": " + (Amount is decimal amount
+            ? amount.ToString(System.Globalization.CultureInfo.InvariantCulture) : Measure.Percent.Format((double)share));
 }

@@ -9,12 +9,14 @@ namespace Refinish.Estimating;
 /// <see cref="PriceEstimate.Cost"/> and the prices to <see cref="PriceEstimate.Total"/>, exactly.
 /// </summary>
 /// <remarks>
-/// The cost is quantity × rate, rounded once to the currency, halves away from zero. The price of a line without a fixed price is its part, by cost, of
-/// what is charged beside fixed prices, cut to whole minor units; what cutting leaves goes to the largest remainders (Hamilton's method).
+/// The cost is quantity × rate, rounded once to the currency, halves away from zero. The price of a line without a fixed price is its part,
+/// by cost, of what is charged beside fixed prices, cut to whole minor units; what cutting leaves goes to the largest remainders
+/// (Hamilton's method).
 /// </remarks>
 public sealed record EstimateLine
 {
-    internal EstimateLine(LineKey key, LineCategory category, string code, string description, decimal quantity, LineUnit unit, decimal rate, Currency currency)
+    internal EstimateLine(LineKey key, LineCategory category, string code, string description, decimal quantity, LineUnit unit,
+        decimal rate, Currency currency)
     {
         Id = key.Id;
         Item = key.Item;
@@ -42,15 +44,16 @@ public sealed record EstimateLine
     }
 
     /// <summary>
-    /// Key of the line, unique within an estimate: <see cref="Item"/>, fixture or else room, and, where it is paid at several wages, worker, joined by '/', an empty part between two where one is
-    /// left out, such as <c>labour/L-31/tub-1</c> or <c>labour/L-10//bath-1/ada</c>. It follows from ids, never from a description or a position, so that
-    /// two runs and two revisions of a job can be held against each other.
+    /// Key of the line, unique within an estimate: <see cref="Item"/>, fixture or else room, and, where it is paid at several wages,
+    /// worker, joined by '/', an empty part between two where one is left out, such as <c>labour/L-31/tub-1</c> or
+    /// <c>labour/L-10//bath-1/ada</c>. It follows from ids, never from a description or a position, so that two runs and two revisions of a
+    /// job can be held against each other.
     /// </summary>
     public string Id { get; }
 
     /// <summary>
-    /// What is counted, as the shop's books name it: <c>labour/L-10</c>, <c>material/epoxy-primer/750</c> with the size of a kit, <c>option/slip-floor</c>,
-    /// <c>extra/plumber</c>, <c>tax/vat</c>.
+    /// What is counted, as the shop's books name it: <c>labour/L-10</c>, <c>material/epoxy-primer/750</c> with the size of a kit,
+    /// <c>option/slip-floor</c>, <c>extra/plumber</c>, <c>tax/vat</c>.
     /// </summary>
     public string Item { get; }
 
@@ -60,13 +63,18 @@ public sealed record EstimateLine
     /// <summary>Id of the fixture that the line belongs to; <see langword="null"/> when it belongs to several or to none.</summary>
     public string? Fixture { get; }
 
-    /// <summary>Id of the room that the line belongs to; <see langword="null"/> when it belongs to several or to none, or where only the fixture is known.</summary>
+    /// <summary>
+    /// Id of the room that the line belongs to; <see langword="null"/> when it belongs to several or to none, or where only the fixture is
+    /// known.
+    /// </summary>
     public string? Room { get; }
 
     /// <summary>Id of whoever does all of it; <see langword="null"/> where several do or nobody in particular.</summary>
     public string? Worker { get; internal init; }
 
-    /// <summary>The host's own code for <see cref="Item"/> by <see cref="PriceBook.HostCodes"/>; <see langword="null"/> when it is not mapped.</summary>
+    /// <summary>
+    /// The host's own code for <see cref="Item"/> by <see cref="PriceBook.HostCodes"/>; <see langword="null"/> when it is not mapped.
+    /// </summary>
     public string? HostCode { get; internal init; }
 
     /// <summary>Short code that people know it by, such as that of the labour standard, the material or the option.</summary>
@@ -87,10 +95,15 @@ public sealed record EstimateLine
     /// <summary>What it costs the shop: quantity × rate, rounded once; 0 for discount and tax.</summary>
     public decimal Cost { get; }
 
-    /// <summary>Its part of what the customer pays, before discount and tax, which have lines of their own; 0 for overhead and warranty, which the others carry.</summary>
+    /// <summary>
+    /// Its part of what the customer pays, before discount and tax, which have lines of their own; 0 for overhead and warranty, which the
+    /// others carry.
+    /// </summary>
     public decimal Price { get; internal init; }
 
-    /// <summary>Whether the price is fixed by the price book or the extra, so that it carries nothing of overhead, warranty and margin.</summary>
+    /// <summary>
+    /// Whether the price is fixed by the price book or the extra, so that it carries nothing of overhead, warranty and margin.
+    /// </summary>
     public bool HasFixedPrice { get; internal init; }
 
     /// <summary>Codes of the tax rates that apply to the price; empty when it is not taxed.</summary>

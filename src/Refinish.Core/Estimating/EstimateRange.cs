@@ -12,12 +12,9 @@ namespace Refinish.Estimating;
 /// </summary>
 /// <remarks>
 /// Hours are drawn from the three points of the labour standards, read as <see cref="EstimateUncertainty.Hours"/> says; kits stay whole, so
-/// the cost
-/// of materials jumps when the need passes what a purchase holds. Hours and amounts of a trial are not rounded. Tasks are not independent:
-/// one slow
-/// helper or a crowded room slows them all, and <see cref="SimulationOptions.Correlation"/> joins them; without it the spread is a lower
-/// bound.
-/// The risk is that of cost; that the customer pays is taken for granted.
+/// the cost of materials jumps when the need passes what a purchase holds. Hours and amounts of a trial are not rounded. Tasks are not
+/// independent: one slow helper or a crowded room slows them all, and <see cref="SimulationOptions.Correlation"/> joins them; without it
+/// the spread is a lower bound. The risk is that of cost; that the customer pays is taken for granted.
 /// </remarks>
 /// <example><code>
 /// PriceBook book = new()
@@ -143,8 +140,7 @@ public sealed class EstimateRange
 
     /// <summary>
     /// What the trials were drawn from: the estimate and the moments of every uncertain input. Quantiles and chances are counted over the
-    /// trials and have
-    /// no formula to write out; closed forms beside them are in the tests.
+    /// trials and have no formula to write out; closed forms beside them are in the tests.
     /// </summary>
     /// <returns>The derivation.</returns>
     public Workings Workings() => new(
@@ -157,5 +153,6 @@ public sealed class EstimateRange
     public override string ToString() =>
         "cost " + Cost + " " + Estimate.Book.Currency + "; chance of a loss " + Measure.Percent.Format(ChanceOfLoss.DecimalFractions, figures: 3) + "; hours " + HourVariance;
 
-    private decimal RoundedUp(decimal amount) => Math.Ceiling(amount / Estimate.Book.Currency.SmallestAmount) * Estimate.Book.Currency.SmallestAmount;
+    private decimal RoundedUp(decimal amount) =>
+        Math.Ceiling(amount / Estimate.Book.Currency.SmallestAmount) * Estimate.Book.Currency.SmallestAmount;
 }

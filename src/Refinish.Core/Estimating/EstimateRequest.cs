@@ -18,21 +18,8 @@ public sealed record EstimateRequest
     public IReadOnlyList<PaidTime> PaidTime
     {
         get;
-        init
-        {
-            ValueList<PaidTime> list = Guard.List(value, nameof(PaidTime));
-            HashSet<string> ids = new(StringComparer.Ordinal);
-            foreach (PaidTime paid in list)
-            {
-                if (!ids.Add(paid.Id + "/" + paid.Worker))
-                {
-                    throw new ArgumentException(
-                        "PaidTime holds two entries with the id " + paid.Id + " for one worker; each needs its own.", nameof(PaidTime));
-                }
-            }
-
-            field = list;
-        }
+        init => field = Unique.Ids(Guard.List(value, nameof(PaidTime)), paid =>
+            paid.Worker is null ? paid.Id : paid.Id + "/" + paid.Worker, nameof(PaidTime));
     } = ValueList<PaidTime>.Empty;
 
     /// <summary>The materials; needs of one item are bought together.</summary>
@@ -80,20 +67,7 @@ public sealed record EstimateRequest
     public IReadOnlyList<ExtraItem> Extras
     {
         get;
-        init
-        {
-            ValueList<ExtraItem> list = Guard.List(value, nameof(Extras));
-            HashSet<string> ids = new(StringComparer.Ordinal);
-            foreach (ExtraItem extra in list)
-            {
-                if (!ids.Add(extra.Id))
-                {
-                    throw new ArgumentException("Extras holds two entries with the id " + extra.Id + "; each needs its own.", nameof(Extras));
-                }
-            }
-
-            field = list;
-        }
+        init => field = Unique.Ids(Guard.List(value, nameof(Extras)), extra => extra.Id, nameof(Extras));
     } = ValueList<ExtraItem>.Empty;
 
     /// <summary>Discount on the price after the minimum charge, before tax; <see langword="null"/>, none, when left out.</summary>

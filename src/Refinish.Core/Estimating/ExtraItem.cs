@@ -4,8 +4,8 @@ using System.Collections.Generic;
 namespace Refinish.Estimating;
 
 /// <summary>
-/// Something that a job takes beside its own labour and materials: hired equipment, another trade's work, an allowance for what cannot be seen
-/// yet.
+/// Something that a job takes beside its own labour and materials: hired equipment, another trade's work, an allowance for what cannot be
+/// seen yet.
 /// </summary>
 /// <example><code>
 /// ExtraItem plumber = new("plumber", LineCategory.Subcontract, "plumber refits the waste (invented)", 1, LineUnit.Job, 140m);
@@ -21,8 +21,8 @@ public sealed record ExtraItem
     /// <param name="unit">What is counted; not money.</param>
     /// <param name="rate">What one unit costs the shop, 0 to 10⁹.</param>
     /// <exception cref="ArgumentException">
-    /// <paramref name="id"/> is no identity, <paramref name="description"/> is empty, or <paramref name="category"/> or <paramref name="unit"/> is one that
-    /// nobody can buy.
+    /// <paramref name="id"/> is no identity, <paramref name="description"/> is empty, or <paramref name="category"/> or
+    /// <paramref name="unit"/> is one that nobody can buy.
     /// </exception>
     /// <exception cref="ArgumentOutOfRangeException">A number is outside its range, or an enumeration has no such value.</exception>
     public ExtraItem(string id, LineCategory category, string description, decimal quantity, LineUnit unit, decimal rate)
@@ -32,7 +32,8 @@ public sealed record ExtraItem
             or LineCategory.Material or LineCategory.Consumables or LineCategory.Travel or LineCategory.Waste
             ? category
             : throw new ArgumentException(
-                "category is " + category.ToString("G") + "; allowed: Equipment, Subcontract, Allowance, Material, Consumables, Travel and Waste.", nameof(category));
+                "category is " + category.ToString("G")
+                    + "; allowed: Equipment, Subcontract, Allowance, Material, Consumables, Travel and Waste.", nameof(category));
         Description = Guard.Named(description, nameof(description));
         Quantity = Money.Amount(quantity, nameof(quantity), zeroAllowed: false);
         Unit = Guard.Defined(unit, nameof(unit)) != LineUnit.Money

@@ -9,7 +9,8 @@ namespace Refinish.Estimating;
 /// </code></example>
 public sealed record HostCode
 {
-    private static readonly string[] Alone = ["overtime", "consumables", "travel", "waste", "overhead/hours", "overhead/cost", "warranty", "margin", "discount"];
+    private static readonly string[] Alone =
+        ["overtime", "consumables", "travel", "waste", "overhead/hours", "overhead/cost", "warranty", "margin", "discount"];
 
     private static readonly string[] Families = ["labour/", "paid-time/", "operation/", "material/", "option/", "extra/", "tax/"];
 
@@ -22,7 +23,8 @@ public sealed record HostCode
         Item = IsItem(Guard.Named(item, nameof(item)))
             ? item
             : throw new ArgumentException(
-                "item is '" + item + "'; allowed: " + string.Join(", ", Alone) + ", or one of " + string.Join(", ", Families) + " with a code behind it.", nameof(item));
+                "item is '" + item + "'; allowed: " + string.Join(", ", Alone) + ", or one of " + string.Join(", ", Families)
+                    + " with a code behind it.", nameof(item));
         Code = Guard.Named(code, nameof(code));
     }
 
@@ -33,7 +35,8 @@ public sealed record HostCode
     public string Code { get; }
 
     private static bool IsItem(string item) => Array.IndexOf(Alone, item) >= 0
-        || (item.Trim() == item && Array.Exists(Families, family => item.Length > family.Length && item.StartsWith(family, StringComparison.Ordinal)));
+        || (item.Trim() == item
+            && Array.Exists(Families, family => item.Length > family.Length && item.StartsWith(family, StringComparison.Ordinal)));
 
     /// <summary>Item and code.</summary>
     /// <returns>One line of text.</returns>

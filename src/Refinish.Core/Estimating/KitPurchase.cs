@@ -11,13 +11,11 @@ namespace Refinish.Estimating;
 /// <remarks>
 /// Found by branch and bound on the price per amount, starting from the best single size; any number of sizes may be on offer. A nanolitre
 /// short counts as enough, so that three kits of a third of the need do; so do a microgram, a square millimetre's millionth, a nanometre
-/// and
-/// 10⁻⁹ of a piece. Of prices for one size the lowest counts. Pieces are bought in whole numbers, other loose amounts in ten-thousandths of
-/// their unit, rounded up.
-/// A need by volume is bought by mass, or the reverse, where the density is known; a price that nothing turns into the need is not used.
-/// Where very many combinations cost about the same the search stops early with the best it has found: <see cref="IsProvenCheapest"/> is
-/// then false, and <see cref="LeastPossible"/> tells by how much the purchase can be too dear at most.
-/// What is left over is mixed product that keeps only as long as its data sheet says.
+/// and 10⁻⁹ of a piece. Of prices for one size the lowest counts. Pieces are bought in whole numbers, other loose amounts in
+/// ten-thousandths of their unit, rounded up. A need by volume is bought by mass, or the reverse, where the density is known; a price that
+/// nothing turns into the need is not used. Where very many combinations cost about the same the search stops early with the best it has
+/// found: <see cref="IsProvenCheapest"/> is then false, and <see cref="LeastPossible"/> tells by how much the purchase can be too dear at
+/// most. What is left over is mixed product that keeps only as long as its data sheet says.
 /// </remarks>
 /// <example><code>
 /// MaterialPrice[] kits = [new("topcoat", Volume.FromMilliliters(1183), 78m), new("topcoat", Volume.FromMilliliters(4732), 240m)];

@@ -4,10 +4,9 @@ using System.Collections.Generic;
 namespace Refinish.Estimating;
 
 /// <summary>
-/// The least cost of a material as a function of the need. Of kits alone it is flat from each need up to what its purchase holds, so
-/// that a few
-/// purchases answer every need between two ends. Where the material is sold loose too, it is the least over these purchases of their cost
-/// and what the rest costs at the loose rate. Needs beyond the ends are bought one by one.
+/// The least cost of a material as a function of the need. Of kits alone it is flat from each need up to what its purchase holds, so that a
+/// few purchases answer every need between two ends. Where the material is sold loose too, it is the least over these purchases of their
+/// cost and what the rest costs at the loose rate. Needs beyond the ends are bought one by one.
 /// </summary>
 internal sealed class KitStaircase
 {

@@ -9,8 +9,7 @@ namespace Refinish.Estimating;
 /// </summary>
 /// <remarks>
 /// The form, a time per task kept apart from travel and set-up, is that of public engineered performance standards; the numbers are the
-/// shop's own.
-/// A standard is found either by its kind of work or by the defect that it mends, so it names one of the two.
+/// shop's own. A standard is found either by its kind of work or by the defect that it mends, so it names one of the two.
 /// </remarks>
 /// <example><code>
 /// LabourStandard chips = new()
@@ -48,9 +47,8 @@ public sealed record LabourStandard
     }
 
     /// <summary>
-    /// Hours each time, whatever the size: for each operation, however many fixtures of a room it is done on, or for each defect; none
-    /// when left
-    /// out.
+    /// Hours each time, whatever the size: for each operation, however many fixtures of a room it is done on, or for each defect; none when
+    /// left out.
     /// </summary>
     /// <exception cref="ArgumentOutOfRangeException">Negative.</exception>
     public ThreePoint Fixed
@@ -64,9 +62,8 @@ public sealed record LabourStandard
     }
 
     /// <summary>
-    /// Hours for each square metre; none when left out. In a plan that is the coated area of the fixtures, of stripping and pitting that
-    /// of the
-    /// defects, of grains that of the floor. Work and defects that are counted alone have no area: there a rate by area is refused.
+    /// Hours for each square metre; none when left out. In a plan that is the coated area of the fixtures, of stripping and pitting that of
+    /// the defects, of grains that of the floor. Work and defects that are counted alone have no area: there a rate by area is refused.
     /// </summary>
     /// <exception cref="ArgumentOutOfRangeException">Negative.</exception>
     public ThreePoint PerSquareMeter
@@ -101,11 +98,8 @@ public sealed record LabourStandard
 
     /// <summary>
     /// Part of the hours per unit that is done once for all units of one operation in a visit, 0 to 100 %, such as fetching and putting
-    /// away the
-    /// tools; none when left out.
-    /// Each unit after the first takes that much less: the second fixture of a room, the second chip. Trips, rooms and guns come one at
-    /// a time;
-    /// there it is refused.
+    /// away the tools; none when left out. Each unit after the first takes that much less: the second fixture of a room, the second chip.
+    /// Trips, rooms and guns come one at a time; there it is refused.
     /// </summary>
     /// <exception cref="ArgumentOutOfRangeException">Outside the range.</exception>
     public Ratio OncePerVisit
@@ -116,8 +110,7 @@ public sealed record LabourStandard
 
     /// <summary>
     /// Size of a defect from which this standard is taken rather than one for smaller ones of its kind: the diameter of a chip, spot or
-    /// burn, the length
-    /// of a patch or crack; 0 to 5 m; zero when left out.
+    /// burn, the length of a patch or crack; 0 to 5 m; zero when left out.
     /// </summary>
     /// <exception cref="ArgumentOutOfRangeException">Outside the range.</exception>
     public Length FromSize
@@ -146,8 +139,7 @@ public sealed record LabourStandard
 
     /// <summary>
     /// Whether the work is done at the site, where an occupied home, stairs or a missing window slow it down; <see langword="true"/> when
-    /// left out.
-    /// Driving is not.
+    /// left out. Driving is not.
     /// </summary>
     public bool IsOnSite { get; init; } = true;
 

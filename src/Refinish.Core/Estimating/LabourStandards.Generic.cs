@@ -152,12 +152,15 @@ public static partial class LabourStandards
         Repair("L-42", "abrade and seal crazing", DefectKind.Crazing, "each", 0.15, 0.2, 0.3, "12 min to abrade and seal the spots of a fixture"),
     ]);
 
-    /// <summary>The generic standards with some of your own in place of those for the same work, or the same defect from the same size.</summary>
+    /// <summary>
+    /// The generic standards with some of your own in place of those for the same work, or the same defect from the same size.
+    /// </summary>
     /// <param name="own">Your own standards.</param>
     /// <returns>Yours, and the generic ones that yours do not replace.</returns>
-    /// <exception cref="ArgumentException">An entry is missing, names neither or both of work and defect, has a rate that cannot be
-    /// honoured,
-    /// or has the code of another or of a generic one that stays.</exception>
+    /// <exception cref="ArgumentException">
+    /// An entry is missing, names neither or both of work and defect, has a rate that cannot be honoured, or has the code of another or of
+    /// a generic one that stays.
+    /// </exception>
     /// <exception cref="ArgumentNullException"><paramref name="own"/> is missing.</exception>
     public static IReadOnlyList<LabourStandard> GenericWith(params LabourStandard[] own)
     {

@@ -7,8 +7,7 @@ namespace Refinish.Estimating;
 
 /// <summary>
 /// A generic set of labour standards for one five-foot tub and one person, every figure invented, to be replaced by a shop's own time
-/// sheets;
-/// and how a standard is found for an operation or a defect.
+/// sheets; and how a standard is found for an operation or a defect.
 /// </summary>
 /// <example><code>
 /// LabourStandard? coat = LabourStandards.For(WorkKind.SprayTopcoat, LabourStandards.Generic);
@@ -43,9 +42,8 @@ public static partial class LabourStandards
     /// <param name="defect">The defect.</param>
     /// <param name="standards">Standards to look in.</param>
     /// <returns>
-    /// That for the largest size which the defect reaches; <see langword="null"/> when there is none. The generic standards have none
-    /// for a hole
-    /// or a flexing floor: mending what carries the fixture is another trade's work.
+    /// That for the largest size which the defect reaches; <see langword="null"/> when there is none. The generic standards have none for a
+    /// hole or a flexing floor: mending what carries the fixture is another trade's work.
     /// </returns>
     /// <exception cref="ArgumentException">Two are for that defect from the same size, so that one of them would be ignored.</exception>
     /// <exception cref="ArgumentNullException">An argument is missing.</exception>
@@ -78,8 +76,7 @@ public static partial class LabourStandards
     /// <param name="defect">The defect.</param>
     /// <returns>
     /// Metres of a crack or a joint, square metres of a peeling coat or of pitting, the number of loose tiles; 1 for any other kind. A
-    /// caller's own
-    /// standards have to count alike.
+    /// caller's own standards have to count alike.
     /// </returns>
     /// <exception cref="ArgumentNullException"><paramref name="defect"/> is missing.</exception>
     public static double UnitsOf(Defect defect) => Guard.NotNull(defect, nameof(defect)) switch

@@ -122,10 +122,9 @@ public sealed record LabourTask
 
     /// <summary>
     /// Hours of one person, without difficulty: (fixed + per area × area + per unit × units) × times × repeats; the parts of one task move
-    /// together.
-    /// Units beyond the first leave out what is <see cref="LabourStandard.OncePerVisit"/>; with <see cref="Learning"/> repeats count as its
-    /// total. In the costs of a plan they are stretched to the minutes of the clock that are paid: an operation takes whole minutes, and a
-    /// coat as long as mixing and gun need.
+    /// together. Units beyond the first leave out what is <see cref="LabourStandard.OncePerVisit"/>; with <see cref="Learning"/> repeats
+    /// count as its total. In the costs of a plan they are stretched to the minutes of the clock that are paid: an operation takes whole
+    /// minutes, and a coat as long as mixing and gun need.
     /// </summary>
     public ThreePoint Hours =>
         (Standard.Fixed + (Standard.PerSquareMeter * area) + (Standard.PerUnit * PaidUnits)) * (Times * PaidRepeats * Stretch);

@@ -2,7 +2,9 @@ using System;
 
 namespace Refinish.Estimating;
 
-/// <summary>What the quantity of a line counts. The list is closed, so that a host can map each unit once; see <see cref="LineUnits"/>.</summary>
+/// <summary>
+/// What the quantity of a line counts. The list is closed, so that a host can map each unit once; see <see cref="LineUnits"/>.
+/// </summary>
 public enum LineUnit
 {
     /// <summary>Pieces.</summary>

@@ -3,7 +3,9 @@ using UnitsNet;
 
 namespace Refinish.Estimating;
 
-/// <summary>Profit as a share of the cost: markup = (price − cost) / cost. Not the same as a <see cref="Margin"/>, which is a share of the price.</summary>
+/// <summary>
+/// Profit as a share of the cost: markup = (price − cost) / cost. Not the same as a <see cref="Margin"/>, which is a share of the price.
+/// </summary>
 /// <remarks>price = cost (1 + markup); margin = markup / (1 + markup). Definitions. A default markup is zero.</remarks>
 /// <example><code>
 /// Markup markup = new(Ratio.FromPercent(50));

@@ -6,8 +6,7 @@ namespace Refinish.Estimating;
 /// <summary>An amount of material: a volume, a mass, an area, a length, or a number of pieces.</summary>
 /// <remarks>
 /// Quantities of the units library turn into amounts by themselves. An amount may be any number; what takes one states its range. Two
-/// amounts
-/// are equal when they measure alike and hold the same number in SI. The default is no volume.
+/// amounts are equal when they measure alike and hold the same number in SI. The default is no volume.
 /// </remarks>
 /// <example><code>
 /// MaterialAmount film = Area.FromSquareMeters(12);
@@ -108,8 +107,8 @@ public readonly record struct MaterialAmount
         + (Dimension != MaterialDimension.Pieces ? string.Empty : Si == 1 ? " piece" : " pieces");
 
     /// <summary>
-    /// In m³, kg, m², m or pieces of another dimension, by a density in kg/m³ where the two are a volume and a mass;
-    /// <see langword="null"/> where nothing turns one into the other.
+    /// In m³, kg, m², m or pieces of another dimension, by a density in kg/m³ where the two are a volume and a mass; <see langword="null"/>
+    /// where nothing turns one into the other.
     /// </summary>
     internal double? As(MaterialDimension other, double? density) => (Dimension, other) switch
     {

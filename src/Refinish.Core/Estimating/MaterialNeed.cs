@@ -46,9 +46,8 @@ public sealed record MaterialNeed
     public MaterialAmount Amount { get; }
 
     /// <summary>
-    /// Density, 0.05 to 25 g/mL, with which a need by volume is bought by mass and the reverse; <see langword="null"/>, unless given:
-    /// then each
-    /// is bought as it is needed.
+    /// Density, 0.05 to 25 g/mL, with which a need by volume is bought by mass and the reverse; <see langword="null"/>, unless given: then
+    /// each is bought as it is needed.
     /// </summary>
     /// <exception cref="ArgumentException">
     /// The need is an area, a length or a number of pieces, which no density turns into anything.
@@ -81,9 +80,8 @@ public sealed record MaterialNeed
         value is Density known ? Guard.Within(known, Bounds.Between(50, 25_000, Measure.Density), name) : null;
 
     /// <summary>
-    /// One need for each item, in the order in which items first appear; several where an item is needed by dimensions that nothing
-    /// turns into
-    /// each other. A density that one need of an item states holds for all of them.
+    /// One need for each item, in the order in which items first appear; several where an item is needed by dimensions that nothing turns
+    /// into each other. A density that one need of an item states holds for all of them.
     /// </summary>
     internal static List<MaterialNeed> Joined(IReadOnlyList<MaterialNeed> needs)
     {

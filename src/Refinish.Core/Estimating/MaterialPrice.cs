@@ -17,9 +17,8 @@ public sealed record MaterialPrice
     /// <summary>Makes a price of a kit.</summary>
     /// <param name="item">Id of the product, component or material.</param>
     /// <param name="size">
-    /// What the kit holds: 1 mL to 1 m³ of mixed product, base, hardener and what belongs in it together; or 1 g to 10 t, 10 cm² to 10
-    /// 000 m²,
-    /// 1 mm to 100 km, or 1 to 1 000 000 whole pieces.
+    /// What the kit holds: 1 mL to 1 m³ of mixed product, base, hardener and what belongs in it together; or 1 g to 10 t, 10 cm² to 10 000
+    /// m², 1 mm to 100 km, or 1 to 1 000 000 whole pieces.
     /// </param>
     /// <param name="price">Price of one kit, 0 to 10⁹.</param>
     /// <exception cref="ArgumentException"><paramref name="item"/> is no identity: empty, too long, or with a '/'.</exception>

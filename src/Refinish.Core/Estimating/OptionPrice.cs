@@ -15,7 +15,9 @@ public sealed record OptionPrice
     /// <param name="description">What the customer reads.</param>
     /// <param name="unit">Unit of sale; not money.</param>
     /// <param name="cost">What one unit costs the shop beyond the labour and materials that the job already lists, 0 to 10⁹.</param>
-    /// <exception cref="ArgumentException">A text is empty, <paramref name="code"/> is no identity, or <paramref name="unit"/> is money.</exception>
+    /// <exception cref="ArgumentException">
+    /// A text is empty, <paramref name="code"/> is no identity, or <paramref name="unit"/> is money.
+    /// </exception>
     /// <exception cref="ArgumentOutOfRangeException"><paramref name="cost"/> is outside its range.</exception>
     public OptionPrice(string code, string description, LineUnit unit, decimal cost)
         : this(code, description, unit, cost, null)
@@ -28,7 +30,9 @@ public sealed record OptionPrice
     /// <param name="unit">Unit of sale; not money.</param>
     /// <param name="cost">What one unit costs the shop beyond the labour and materials that the job already lists, 0 to 10⁹.</param>
     /// <param name="price">Fixed price of one unit, 0 to 10⁹; <see langword="null"/> when it is sold at the margin of the job.</param>
-    /// <exception cref="ArgumentException">A text is empty, <paramref name="code"/> is no identity, or <paramref name="unit"/> is money.</exception>
+    /// <exception cref="ArgumentException">
+    /// A text is empty, <paramref name="code"/> is no identity, or <paramref name="unit"/> is money.
+    /// </exception>
     /// <exception cref="ArgumentOutOfRangeException">An amount is outside its range.</exception>
     public OptionPrice(string code, string description, LineUnit unit, decimal cost, decimal? price)
     {

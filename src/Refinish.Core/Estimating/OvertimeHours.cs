@@ -8,11 +8,9 @@ namespace Refinish.Estimating;
 /// The overtime of one person over some days: which hours are paid at a multiple of the wage, and what they cost on top of it.
 /// </summary>
 /// <remarks>
-/// Of each day the hours between one step and the next are paid at that step's factor. Of each week the same goes for the sum of the
-/// hours that
-/// no day has paid as overtime already. Premium = Σ hours × (factor − 1) × wage: the hours themselves are paid as wages anyway. Only the
-/// days
-/// handed in are counted; what the person works elsewhere in the same week has to be among them to count.
+/// Of each day the hours between one step and the next are paid at that step's factor. Of each week the same goes for the sum of the hours
+/// that no day has paid as overtime already. Premium = Σ hours × (factor − 1) × wage: the hours themselves are paid as wages anyway. Only
+/// the days handed in are counted; what the person works elsewhere in the same week has to be among them to count.
 /// </remarks>
 /// <example><code>
 /// PaidDay[] week = [.. Enumerable.Range(1, 5).Select(day => new PaidDay(new DateTime(2026, 6, day), TimeSpan.FromHours(9.2)))];

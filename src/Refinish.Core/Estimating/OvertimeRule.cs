@@ -6,13 +6,11 @@ namespace Refinish.Estimating;
 
 /// <summary>
 /// Which paid hours of a day and of a week cost more than the wage. An hour that is paid as overtime of its day does not count again for
-/// the
-/// week.
+/// the week.
 /// </summary>
 /// <remarks>
 /// Which rule applies is for the law of the place, the contract and whoever does the payroll: rules for a seventh day, for holidays, for
-/// night
-/// work and for breaks that were missed are not here.
+/// night work and for breaks that were missed are not here.
 /// </remarks>
 /// <example><code>
 /// OvertimeRule rule = new()
@@ -28,8 +26,7 @@ public sealed record OvertimeRule
 {
     /// <summary>
     /// The weekly rule of the United States: hours beyond 40 in a week of the employer's own choice at one and a half times the wage.
-    /// States add
-    /// rules of their own.
+    /// States add rules of their own.
     /// </summary>
     public static OvertimeRule UsFederal { get; } = new()
     {

@@ -66,8 +66,7 @@ public sealed record PaidTime
 
     /// <summary>
     /// Whether it is paid on top of hours that are counted already, as the premium of overtime is: it costs its wage and is no hour of
-    /// overhead;
-    /// <see langword="false"/> when left out.
+    /// overhead; <see langword="false"/> when left out.
     /// </summary>
     public bool IsPremium { get; init; }
 

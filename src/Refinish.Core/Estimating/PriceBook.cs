@@ -22,7 +22,9 @@ public sealed record PriceBook
     private readonly decimal burden;
     private readonly decimal overheadFraction;
 
-    /// <summary>The currency of every amount. Rates, such as wages and prices of a unit, may have more decimals than it; whole amounts may not.</summary>
+    /// <summary>
+    /// The currency of every amount. Rates, such as wages and prices of a unit, may have more decimals than it; whole amounts may not.
+    /// </summary>
     /// <exception cref="ArgumentNullException">Missing.</exception>
     public required Currency Currency
     {
@@ -99,21 +101,7 @@ public sealed record PriceBook
     public IReadOnlyList<OptionPrice> Options
     {
         get;
-        init
-        {
-            ValueList<OptionPrice> list = Guard.List(value, nameof(Options));
-            HashSet<string> codes = new(StringComparer.Ordinal);
-            foreach (OptionPrice option in list)
-            {
-                if (!codes.Add(option.Code))
-                {
-                    throw new ArgumentException(
-                        "Options holds two options with the code " + option.Code + "; each needs its own.", nameof(Options));
-                }
-            }
-
-            field = list;
-        }
+        init => field = Unique.Ids(Guard.List(value, nameof(Options)), option => option.Code, nameof(Options));
     } = ValueList<OptionPrice>.Empty;
 
     /// <summary>Least that is charged for a job before tax; none when left out. See <see cref="Discount.MayUndercutMinimum"/>.</summary>
@@ -127,25 +115,15 @@ public sealed record PriceBook
     /// <summary>Profit wanted as a share of the price; none when left out.</summary>
     public Margin TargetMargin { get; init; }
 
-    /// <summary>The taxes that may apply, each on the categories of lines that it names; none when left out. Which lines are taxable is for a tax adviser.</summary>
+    /// <summary>
+    /// The taxes that may apply, each on the categories of lines that it names; none when left out. Which lines are taxable is for a tax
+    /// adviser.
+    /// </summary>
     /// <exception cref="ArgumentException">An entry is missing, or two have one code.</exception>
     public IReadOnlyList<TaxRate> Taxes
     {
         get;
-        init
-        {
-            ValueList<TaxRate> list = Guard.List(value, nameof(Taxes));
-            HashSet<string> codes = new(StringComparer.Ordinal);
-            foreach (TaxRate rate in list)
-            {
-                if (!codes.Add(rate.Code))
-                {
-                    throw new ArgumentException("Taxes holds two rates with the code " + rate.Code + "; each needs its own.", nameof(Taxes));
-                }
-            }
-
-            field = list;
-        }
+        init => field = Unique.Ids(Guard.List(value, nameof(Taxes)), rate => rate.Code, nameof(Taxes));
     } = ValueList<TaxRate>.Empty;
 
     /// <summary>Where tax is rounded; on the sum when left out.</summary>
@@ -156,7 +134,9 @@ public sealed record PriceBook
         init => field = Guard.Defined(value, nameof(TaxRounding));
     }
 
-    /// <summary>What is paid is rounded to a multiple of this coin, such as 0.05; no rounding when left out. The total itself is not rounded.</summary>
+    /// <summary>
+    /// What is paid is rounded to a multiple of this coin, such as 0.05; no rounding when left out. The total itself is not rounded.
+    /// </summary>
     /// <exception cref="ArgumentOutOfRangeException">Negative or too large.</exception>
     public decimal CashStep
     {
@@ -169,20 +149,7 @@ public sealed record PriceBook
     public IReadOnlyList<HostCode> HostCodes
     {
         get;
-        init
-        {
-            ValueList<HostCode> list = Guard.List(value, nameof(HostCodes));
-            HashSet<string> items = new(StringComparer.Ordinal);
-            foreach (HostCode code in list)
-            {
-                if (!items.Add(code.Item))
-                {
-                    throw new ArgumentException("HostCodes maps the item " + code.Item + " twice.", nameof(HostCodes));
-                }
-            }
-
-            field = list;
-        }
+        init => field = Unique.Ids(Guard.List(value, nameof(HostCodes)), code => code.Item, nameof(HostCodes));
     } = ValueList<HostCode>.Empty;
 
     internal decimal BurdenFraction => burden;
@@ -247,7 +214,8 @@ public sealed record PriceBook
             }
 
             if (item.StartsWith("material/", StringComparison.Ordinal) && item.Length > HostCodes[i].Item.Length
-                && item[HostCodes[i].Item.Length] == '/' && item.StartsWith(HostCodes[i].Item, StringComparison.Ordinal) && HostCodes[i].Item.Length > "material/".Length)
+                && item[HostCodes[i].Item.Length] == '/' && item.StartsWith(HostCodes[i].Item, StringComparison.Ordinal)
+                    && HostCodes[i].Item.Length > "material/".Length)
             {
                 code = HostCodes[i].Code;
             }

@@ -6,15 +6,12 @@ namespace Refinish.Estimating;
 
 /// <summary>
 /// The price of a job divided over its fixtures: each bears its own cost and a part of what is shared (travel, setting up, disposal) by
-/// weight, at
-/// one and the same margin. The parts are whole minor units and add up to the price.
+/// weight, at one and the same margin. The parts are whole minor units and add up to the price.
 /// </summary>
 /// <remarks>
 /// part = P (own + S w / Σw) / (Σ own + S). Where nothing costs anything the price is divided by weight alone, and where no fixture has a
-/// weight all
-/// weigh the same. Parts are cut to the currency, and what is left goes to the largest remainders (Hamilton's method; the earlier in the
-/// list among
-/// equals). A share is no stand-alone price: done alone, a fixture bears all of S.
+/// weight all weigh the same. Parts are cut to the currency, and what is left goes to the largest remainders (Hamilton's method; the
+/// earlier in the list among equals). A share is no stand-alone price: done alone, a fixture bears all of S.
 /// </remarks>
 /// <example><code>
 /// FixtureCost tub = new("tub-1", "tub", 300m, 1);
@@ -40,18 +37,8 @@ public sealed record PriceByFixture
         Currency = Guard.NotNull(currency, nameof(currency));
         Price = Money.Amount(price, nameof(price));
         Guard.Rule(currency.Fits(price), nameof(price), (double)price, Measure.Number, "an amount with the decimals of " + currency.Code);
-        Fixtures = Guard.List(fixtures, nameof(fixtures), 1);
+        Fixtures = Unique.Ids(Guard.List(fixtures, nameof(fixtures), 1), fixture => fixture.Id, nameof(fixtures));
         SharedCost = Money.Amount(sharedCost, nameof(sharedCost));
-        HashSet<string> ids = new(StringComparer.Ordinal);
-        foreach (FixtureCost fixture in Fixtures)
-        {
-            if (!ids.Add(fixture.Id))
-            {
-                throw new ArgumentException(
-                    "fixtures holds two fixtures with the id " + fixture.Id + "; each needs its own.", nameof(fixtures));
-            }
-        }
-
         allWeights = Fixtures.Sum(fixture => (decimal)fixture.Weight);
         total = Fixtures.Sum(fixture => fixture.OwnCost) + sharedCost;
         decimal[] parts = Apportionment.Of(price, [.. Fixtures.Select(Bears)], currency.SmallestAmount);
@@ -119,5 +106,6 @@ public sealed record PriceByFixture
 
     private decimal WeightOf(FixtureCost fixture) => allWeights > 0 ? (decimal)fixture.Weight : 1;
 
-    private decimal Bears(FixtureCost fixture) => total > 0 ? fixture.OwnCost + (SharedCost * (WeightOf(fixture) / Weights)) : WeightOf(fixture);
+    private decimal Bears(FixtureCost fixture) =>
+        total > 0 ? fixture.OwnCost + (SharedCost * (WeightOf(fixture) / Weights)) : WeightOf(fixture);
 }

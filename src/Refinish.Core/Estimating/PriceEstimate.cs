@@ -9,15 +9,14 @@ namespace Refinish.Estimating;
 /// What a job costs the shop and what it is sold for, line by line: each line has its cost and its price, and both add up exactly.
 /// </summary>
 /// <remarks>
-/// cost = Σ cost of the lines; price at margin = cost of everything without a fixed price / (1 − margin), rounded once, plus the fixed prices;
-/// or, with <see cref="EstimateRequest.HoldMargin"/>, so much that this margin is left over every cost after the discount;
-/// subtotal = the larger of that and the minimum charge; net = subtotal − discount; total = net + taxes; payable = total rounded to the cash step.
-/// Lines without a fixed price carry the rest of the subtotal in proportion to their cost; those of overhead and warranty carry none. A discount lowers
-/// the taxed price of every line in proportion. Halves round away from zero.
-/// Labour of one standard, place, worker and wage makes one line. Every line has a key that is unique within the estimate and does not depend on its
-/// place.
-/// A rate that the price book does not have, an amount of more than 10⁹, or a whole amount with more decimals than its currency is a
-/// <see cref="PriceGap"/>: then there is no price, rather than a wrong one.
+/// cost = Σ cost of the lines; price at margin = cost of everything without a fixed price / (1 − margin), rounded once, plus the fixed
+/// prices; or, with <see cref="EstimateRequest.HoldMargin"/>, so much that this margin is left over every cost after the discount; subtotal
+/// = the larger of that and the minimum charge; net = subtotal − discount; total = net + taxes; payable = total rounded to the cash step.
+/// Lines without a fixed price carry the rest of the subtotal in proportion to their cost; those of overhead and warranty carry none. A
+/// discount lowers the taxed price of every line in proportion. Halves round away from zero. Labour of one standard, place, worker and wage
+/// makes one line. Every line has a key that is unique within the estimate and does not depend on its place. A rate that the price book
+/// does not have, an amount of more than 10⁹, or a whole amount with more decimals than its currency is a <see cref="PriceGap"/>: then
+/// there is no price, rather than a wrong one.
 /// </remarks>
 /// <example><code>
 /// PriceBook book = new()
@@ -87,7 +86,9 @@ public sealed record PriceEstimate
     /// <summary>Discount that is given, cut where the minimum charge holds; <see langword="null"/> when something is missing.</summary>
     public decimal? DiscountGiven => Known(sold.DiscountGiven);
 
-    /// <summary>What the minimum charge takes off the discount that was asked for; <see langword="null"/> when something is missing.</summary>
+    /// <summary>
+    /// What the minimum charge takes off the discount that was asked for; <see langword="null"/> when something is missing.
+    /// </summary>
     public decimal? DiscountWithheld => Known(sold.DiscountAsked - sold.DiscountGiven);
 
     /// <summary>After the discount, before tax; <see langword="null"/> when something is missing.</summary>

@@ -28,7 +28,8 @@ public sealed record PriceGap
     /// <summary>An amount of money that its currency cannot have.</summary>
     internal static PriceGap Decimals(string id, string code, string what, decimal amount, Currency currency) => new(
         id, code, what + " of " + amount.ToString(System.Globalization.CultureInfo.InvariantCulture) + " " + currency.Code,
-        currency.Code + " has " + (currency.Decimals == 0 ? "no" : Figures.Fixed(currency.Decimals, 0)) + " decimals: a multiple of " + currency.Number(currency.SmallestAmount) + " is needed");
+        currency.Code + " has " + (currency.Decimals == 0 ? "no" : Figures.Fixed(currency.Decimals, 0)) + " decimals: a multiple of "
+            + currency.Number(currency.SmallestAmount) + " is needed");
 
     /// <summary>The gap in one line.</summary>
     /// <returns>Text such as <c>L-51 spray topcoat, one coat: no labour rate in the price book</c>.</returns>

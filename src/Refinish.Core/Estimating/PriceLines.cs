@@ -50,7 +50,8 @@ internal sealed class PriceLines
         if (Math.Abs(Payable - Total) > Total * MostRounding)
         {
             costs.Gaps.Add(new PriceGap(
-                "cash-step", "cash-step", "cash step of " + currency.Text(book.CashStep), "it would round the total of " + currency.Text(Total) + " by more than 1 %"));
+                "cash-step", "cash-step", "cash step of " + currency.Text(book.CashStep),
+                    "it would round the total of " + currency.Text(Total) + " by more than 1 %"));
         }
     }
 
@@ -152,21 +153,24 @@ internal sealed class PriceLines
         if (DiscountAsked > Subtotal)
         {
             costs.Gaps.Add(new PriceGap(
-                "discount", "discount", "discount of " + currency.Text(DiscountAsked), "it is more than the price before it, " + currency.Text(Subtotal)));
+                "discount", "discount", "discount of " + currency.Text(DiscountAsked),
+                    "it is more than the price before it, " + currency.Text(Subtotal)));
             return;
         }
 
         DiscountGiven = discount.MayUndercutMinimum ? DiscountAsked : Math.Min(DiscountAsked, Math.Max(0, Subtotal - book.MinimumCharge));
         if (DiscountGiven > 0)
         {
-            rest.Add(new EstimateLine(new("discount"), LineCategory.Discount, "discount", discount.Reason, 1, LineUnit.Job, -DiscountGiven, currency)
+            rest.Add(new EstimateLine(new("discount"), LineCategory.Discount, "discount", discount.Reason, 1, LineUnit.Job, -DiscountGiven,
+                currency)
             {
                 HostCode = book.HostCodeOf("discount"),
             });
         }
     }
 
-    // Direct costs carry overhead, warranty, profit and the top-up to the minimum charge. Where nothing costs anything a line of its own does.
+    // Direct costs carry overhead, warranty, profit and the top-up to the minimum charge. Where nothing costs anything a line of its own
+    // does.
     private void Divide()
     {
         decimal charged = Subtotal - costs.FixedPrice;
@@ -242,8 +246,8 @@ internal sealed class PriceLines
 
     private decimal AddTax(TaxRate rate, string item, string? taxedLine, decimal taxed)
     {
-        EstimateLine line = new(
-            taxedLine is null ? new(item) : LineKey.Of(item, taxedLine), LineCategory.Tax, rate.Code, rate.Name, taxed, LineUnit.Money, rate.Fraction, currency)
+        LineKey key = taxedLine is null ? new(item) : LineKey.Of(item, taxedLine);
+        EstimateLine line = new(key, LineCategory.Tax, rate.Code, rate.Name, taxed, LineUnit.Money, rate.Fraction, currency)
         {
             HostCode = book.HostCodeOf(item),
         };

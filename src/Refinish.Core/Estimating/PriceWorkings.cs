@@ -10,7 +10,8 @@ internal static class PriceWorkings
     private static readonly Source Sums = Source.Derived("sum of the rounded lines");
     private static readonly Source Rounded = Source.Derived("margin is a share of the price; rounded up to the currency");
     private static readonly Source Book = Source.Supplied("price book");
-    private static readonly Source Division = Source.Derived("in proportion to cost, cut to the currency, what is left to the largest remainders");
+    private static readonly Source Division =
+        Source.Derived("in proportion to cost, cut to the currency, what is left to the largest remainders");
 
     public static Workings Of(PriceEstimate estimate)
     {
@@ -21,7 +22,8 @@ internal static class PriceWorkings
             .. estimate.Purchases.Select(purchase => purchase.Workings(estimate.Book.Currency)),
         ];
         List<WorkingStep> steps = [.. Hourly(estimate, money)];
-        EstimateLine[] bought = [.. estimate.Lines.Where(line => line.Category is not (LineCategory.Tax or LineCategory.Discount or LineCategory.Margin))];
+        EstimateLine[] bought =
+            [.. estimate.Lines.Where(line => line.Category is not (LineCategory.Tax or LineCategory.Discount or LineCategory.Margin))];
         List<WorkingStep> costLines = [.. bought.Select((line, i) => line.Step("c_" + Figures.Fixed(i + 1, 0), money, Line))];
         steps.AddRange(costLines);
         if (!estimate.IsComplete)
@@ -36,18 +38,21 @@ internal static class PriceWorkings
         steps.AddRange(Divided(estimate, costLines, bought, subtotal, money));
         steps.AddRange(After(estimate, subtotal, money));
         WorkingStep net = steps.First(step => step.Symbol == "N");
-        WorkingStep profit = Step("profit", "G", net.Result() - cost.Result(), estimate.Profit, money, Source.Derived("net price less cost"));
+        WorkingStep profit =
+            Step("profit", "G", net.Result() - cost.Result(), estimate.Profit, money, Source.Derived("net price less cost"));
         steps.Add(profit);
         if (estimate.RealisedMargin is UnitsNet.Ratio margin)
         {
             Expression share = profit.Result() / net.Result();
-            steps.Add(new("realised margin, a share of the price", "m_r", share, margin.DecimalFractions, Measure.Percent, Source.Derived("definition of margin")));
+            steps.Add(new("realised margin, a share of the price", "m_r", share, margin.DecimalFractions, Measure.Percent,
+                Source.Derived("definition of margin")));
         }
 
         if (estimate.RealisedMarkup is UnitsNet.Ratio markup)
         {
             Expression share = profit.Result() / cost.Result();
-            steps.Add(new("realised markup, a share of the cost", "u_r", share, markup.DecimalFractions, Measure.Percent, Source.Derived("definition of markup")));
+            steps.Add(new("realised markup, a share of the cost", "u_r", share, markup.DecimalFractions, Measure.Percent,
+                Source.Derived("definition of markup")));
         }
 
         return new Workings("Price", steps, parts);
@@ -95,7 +100,8 @@ internal static class PriceWorkings
             WorkingStep least = Step("least net price that leaves the margin", "N_m", held, estimate.Sold.HeldNet, money, Rounded);
             yield return least;
             decimal before = estimate.Sold.AtMargin + costs.FixedPrice;
-            Expression discountOf = Expression.Quantity("D_m", (double)(estimate.Sold.HeldNet < before ? before - estimate.Sold.HeldNet : 0), money);
+            Expression discountOf =
+                Expression.Quantity("D_m", (double)(estimate.Sold.HeldNet < before ? before - estimate.Sold.HeldNet : 0), money);
             atMargin = Step(
                 "price before the discount that leaves this after it, at least the fixed prices",
                 "P",
@@ -107,16 +113,19 @@ internal static class PriceWorkings
         else
         {
             Expression sold = Expression.Round(marked / (1 - margin), estimate.Book.Currency) + options;
-            atMargin = Step("price at the target margin, with fixed prices", "P", sold, estimate.PriceAtMargin, money, Source.Derived("margin is a share of the price"));
+            atMargin = Step("price at the target margin, with fixed prices", "P", sold, estimate.PriceAtMargin, money,
+                Source.Derived("margin is a share of the price"));
         }
 
         yield return atMargin;
         Expression minimum = Expression.Quantity("P_min", (double)estimate.Book.MinimumCharge, money);
-        yield return Step("subtotal, at least the minimum charge", "S", Expression.Max(atMargin.Result(), minimum), estimate.Subtotal, money, Book);
+        yield return Step("subtotal, at least the minimum charge", "S", Expression.Max(atMargin.Result(), minimum), estimate.Subtotal,
+            money, Book);
     }
 
     // What each line without a fixed price carries of the subtotal.
-    private static IEnumerable<WorkingStep> Divided(PriceEstimate estimate, List<WorkingStep> costs, EstimateLine[] lines, WorkingStep subtotal, Measure money)
+    private static IEnumerable<WorkingStep> Divided(PriceEstimate estimate, List<WorkingStep> costs, EstimateLine[] lines,
+        WorkingStep subtotal, Measure money)
     {
         PricedCosts priced = estimate.Costs;
         if (priced.DirectCost == 0)
@@ -132,7 +141,8 @@ internal static class PriceWorkings
             decimal exact = carried * (lines[i].Cost / priced.DirectCost);
             Expression cut = Expression.Quantity("δ", (double)(lines[i].Price - exact), money);
             yield return new(
-                lines[i].Code + " " + lines[i].Description + ", as sold", "p_" + Figures.Fixed(i + 1, 0), (charged * (costs[i].Result() / direct)) + cut,
+                lines[i].Code + " " + lines[i].Description + ", as sold", "p_" + Figures.Fixed(i + 1, 0),
+                    (charged * (costs[i].Result() / direct)) + cut,
                 (double)lines[i].Price, money, Division);
         }
     }
@@ -143,14 +153,16 @@ internal static class PriceWorkings
         Discount? discount = estimate.Request.Discount;
         Expression asked = discount?.Amount is decimal amount
             ? Expression.Quantity("D_a", (double)amount, money)
-            : Expression.Round(subtotal.Result() * Expression.Quantity("d", (double)(discount?.Fraction ?? 0), Measure.Percent), book.Currency);
+            : Expression.Round(subtotal.Result() * Expression.Quantity("d", (double)(discount?.Fraction ?? 0), Measure.Percent),
+                book.Currency);
         Expression minimum = Expression.Quantity("P_min", (double)book.MinimumCharge, money);
         Expression allowed = discount is null or { MayUndercutMinimum: true }
             ? asked
             : Expression.Min(asked, Expression.Max(Expression.Quantity("0", 0, money), subtotal.Result() - minimum));
         WorkingStep given = Step("discount that is given", "D", allowed, estimate.DiscountGiven, money, Source.Supplied("discount agreed"));
         yield return given;
-        WorkingStep net = Step("net price after discount", "N", subtotal.Result() - given.Result(), estimate.Net, money, Source.Derived("subtotal less discount"));
+        WorkingStep net = Step("net price after discount", "N", subtotal.Result() - given.Result(), estimate.Net, money,
+            Source.Derived("subtotal less discount"));
         yield return net;
         List<WorkingStep> taxes = [.. estimate.Lines.Where(line => line.Category == LineCategory.Tax)
             .Select((line, i) => line.Step("X_" + Figures.Fixed(i + 1, 0), money, Book))];
@@ -159,12 +171,14 @@ internal static class PriceWorkings
             yield return tax;
         }
 
-        WorkingStep total = Step("total with tax", "T", taxes.Count == 0 ? net.Result() : net.Result() + Total(taxes), estimate.Total, money, Sums);
+        WorkingStep total = Step("total with tax", "T", taxes.Count == 0
+            ? net.Result() : net.Result() + Total(taxes), estimate.Total, money, Sums);
         yield return total;
         if (book.CashStep > 0)
         {
             Expression coin = Expression.Quantity("s", (double)book.CashStep, money);
-            yield return Step("payable, to the cash step", "T_s", Expression.Floor((total.Result() / coin) + 0.5) * coin, estimate.Payable, money, Book);
+            yield return Step("payable, to the cash step", "T_s", Expression.Floor((total.Result() / coin) + 0.5) * coin, estimate.Payable,
+                money, Book);
         }
     }
 

@@ -19,10 +19,12 @@ internal sealed class PricedCosts
         this.book = book;
         this.request = request;
         currency = book.Currency;
-        Direct = new(request.Labour.Lines.Count + request.PaidTime.Count + request.Materials.Count + request.Options.Count + request.Extras.Count + 3);
+        Direct = new(request.Labour.Lines.Count + request.PaidTime.Count + request.Materials.Count + request.Options.Count
+            + request.Extras.Count + 3);
         AddLabour();
         AddMaterials();
-        AddCounted("consumables", LineCategory.Consumables, "consumables", request.Fixtures, LineUnit.Fixture, book.ConsumablesPerFixture, nameof(book.ConsumablesPerFixture));
+        AddCounted("consumables", LineCategory.Consumables, "consumables", request.Fixtures, LineUnit.Fixture, book.ConsumablesPerFixture,
+            nameof(book.ConsumablesPerFixture));
         AddCounted("travel", LineCategory.Travel, "travel", request.Trips, LineUnit.Trip, book.TravelPerTrip, nameof(book.TravelPerTrip));
         AddCounted("waste", LineCategory.Waste, "waste disposal", 1, LineUnit.Job, book.DisposalPerJob, nameof(book.DisposalPerJob));
         AddOptions();
@@ -76,7 +78,8 @@ internal sealed class PricedCosts
             labourHours += labour.IsPremium ? 0 : labour.Hours;
             if ((labour.Wage ?? book.LabourRate) is decimal known)
             {
-                EstimateLine? line = Line(labour.Key, LineCategory.Labour, labour.Code, labour.Description, labour.Hours, LineUnit.Hour, Burdened(book, known));
+                decimal rate = Burdened(book, known);
+                EstimateLine? line = Line(labour.Key, LineCategory.Labour, labour.Code, labour.Description, labour.Hours, LineUnit.Hour, rate);
                 AddDirect(line is null ? null : line with { Worker = labour.Worker });
             }
             else
@@ -122,7 +125,8 @@ internal sealed class PricedCosts
         Purchases.Add(purchase);
         foreach (PurchaseLine line in purchase.Lines)
         {
-            AddDirect(Line(new(id + "/" + line.Key), LineCategory.Material, need.Item, line.Description, line.Quantity, line.Unit, line.Rate));
+            AddDirect(Line(new(id + "/" + line.Key), LineCategory.Material, need.Item, line.Description, line.Quantity, line.Unit,
+                line.Rate));
         }
     }
 
@@ -150,7 +154,8 @@ internal sealed class PricedCosts
             LineKey key = new("option/" + order.Code, order.Fixture);
             if (book.Find(order.Code) is OptionPrice option)
             {
-                AddSold(Line(key, LineCategory.Option, option.Code, option.Description, order.Quantity, option.Unit, option.Cost), option.Price);
+                AddSold(Line(key, LineCategory.Option, option.Code, option.Description, order.Quantity, option.Unit, option.Cost),
+                    option.Price);
             }
             else
             {
@@ -187,17 +192,20 @@ internal sealed class PricedCosts
     {
         if (book.OverheadPerHour > 0)
         {
-            AddSpread(Line(new("overhead/hours"), LineCategory.Overhead, "overhead", "overhead by labour hours", labourHours, LineUnit.Hour, book.OverheadPerHour));
+            AddSpread(Line(new("overhead/hours"), LineCategory.Overhead, "overhead", "overhead by labour hours", labourHours,
+                LineUnit.Hour, book.OverheadPerHour));
         }
 
         if (book.OverheadFraction > 0)
         {
-            AddSpread(Line(new("overhead/cost"), LineCategory.Overhead, "overhead", "overhead on direct cost", DirectCost, LineUnit.Money, book.OverheadFraction));
+            AddSpread(Line(new("overhead/cost"), LineCategory.Overhead, "overhead", "overhead on direct cost", DirectCost, LineUnit.Money,
+                book.OverheadFraction));
         }
 
         if (request.WarrantyReserve > 0 && IsWhole(request.WarrantyReserve, "warranty", "warranty", "warranty reserve"))
         {
-            AddSpread(Line(new("warranty"), LineCategory.Warranty, "warranty", "warranty reserve", 1, LineUnit.Job, request.WarrantyReserve));
+            AddSpread(Line(new("warranty"), LineCategory.Warranty, "warranty", "warranty reserve", 1, LineUnit.Job,
+                request.WarrantyReserve));
             warranty = request.WarrantyReserve;
         }
     }
@@ -231,7 +239,8 @@ internal sealed class PricedCosts
         return false;
     }
 
-    private EstimateLine? Line(LineKey key, LineCategory category, string code, string description, decimal quantity, LineUnit unit, decimal rate)
+    private EstimateLine? Line(LineKey key, LineCategory category, string code, string description, decimal quantity, LineUnit unit,
+        decimal rate)
     {
         if (quantity > Money.Largest || rate > Money.Largest)
         {
@@ -239,6 +248,10 @@ internal sealed class PricedCosts
             return null;
         }
 
-        return new EstimateLine(key, category, code, description, quantity, unit, rate, currency) { HostCode = book.HostCodeOf(key.Item), Taxes = book.TaxesOn(category, request.Exemption) };
+        return new EstimateLine(key, category, code, description, quantity, unit, rate, currency)
+        {
+            HostCode = book.HostCodeOf(key.Item),
+            Taxes = book.TaxesOn(category, request.Exemption),
+        };
     }
 }

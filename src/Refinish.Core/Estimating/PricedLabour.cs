@@ -5,8 +5,8 @@ namespace Refinish.Estimating;
 
 /// <summary>Paid hours of one item at one place and one wage, to be one line of an estimate.</summary>
 /// <remarks>
-/// Who does it joins the key only where one item at one place is paid at several wages: otherwise every shift of the schedule from one person to another
-/// would move keys.
+/// Who does it joins the key only where one item at one place is paid at several wages: otherwise every shift of the schedule from one
+/// person to another would move keys.
 /// </remarks>
 internal sealed class PricedLabour
 {
@@ -55,7 +55,9 @@ internal sealed class PricedLabour
     /// <summary>Whether it is paid on top of hours that are counted already.</summary>
     public bool IsPremium { get; }
 
-    /// <summary>Hours are shown, and paid, in thousandths, rounded once: finer than anybody books, so that many short lines still add up.</summary>
+    /// <summary>
+    /// Hours are shown, and paid, in thousandths, rounded once: finer than anybody books, so that many short lines still add up.
+    /// </summary>
     public decimal Hours => Math.Round((decimal)hours, 3, MidpointRounding.AwayFromZero);
 
     /// <summary>The lines of labour and of other paid time, in the order in which each first appears.</summary>
@@ -82,7 +84,8 @@ internal sealed class PricedLabour
             {
                 one.Key = same.Count == 1 && !one.IsPremium
                     ? new(one.item, one.fixture, one.room)
-                    : new(one.item, one.fixture, one.room, one.Worker, same.FindAll(other => other.Worker == one.Worker).Count > 1 ? one.Wage : null);
+                    : new(one.item, one.fixture, one.room, one.Worker, same.FindAll(other => other.Worker == one.Worker).Count > 1
+                        ? one.Wage : null);
             }
         }
 

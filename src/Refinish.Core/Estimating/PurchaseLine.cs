@@ -18,8 +18,7 @@ public sealed record PurchaseLine
 
     /// <summary>
     /// What tells the line from others of its material: the size of the kit, such as <c>750</c> for one of 750 mL, <c>1000-g</c>,
-    /// <c>50-m2</c>,
-    /// <c>24-m</c> or <c>100-each</c>, or the loose unit, such as <c>litre</c>.
+    /// <c>50-m2</c>, <c>24-m</c> or <c>100-each</c>, or the loose unit, such as <c>litre</c>.
     /// </summary>
     public string Key => Price.Key;
 

@@ -8,17 +8,13 @@ namespace Refinish.Estimating;
 
 /// <summary>
 /// Two options with different lives, compared by what each costs a year: A = P r / (1 − (1 + r)^(−n)), with P the whole cost, n the life in
-/// years
-/// and r the interest. Without interest, A = P / n.
+/// years and r the interest. Without interest, A = P / n.
 /// </summary>
 /// <remarks>
 /// The capital recovery factor r(1 + r)^n/((1 + r)^n − 1) of engineering-economy tables. The comparison assumes that each option can be
-/// renewed at the
-/// same price when its life ends. Present values are those of the yearly costs over the longer life. Lives are the caller's; none is
-/// assumed.
-/// Break-even life: that life of the first option at which both cost the same a year, −ln(1 − P₁ r / A₂)/ln(1 + r). An option that costs
-/// nothing is
-/// taken as it is: there is then no share of it and no break-even life, and the sentence says so.
+/// renewed at the same price when its life ends. Present values are those of the yearly costs over the longer life. Lives are the caller's;
+/// none is assumed. Break-even life: that life of the first option at which both cost the same a year, −ln(1 − P₁ r / A₂)/ln(1 + r). An
+/// option that costs nothing is taken as it is: there is then no share of it and no break-even life, and the sentence says so.
 /// </remarks>
 /// <example><code>
 /// RenewalOption refinish = new() { Name = "refinishing", Parts = [new CostPart("work", 1480m)], LifeYears = 7 };
@@ -39,7 +35,8 @@ public sealed record RefinishOrReplace
     /// <param name="costPerDayOutOfUse">What a day without the fixture costs, such as a hotel room's rate; 0 to 10⁹.</param>
     /// <exception cref="ArgumentNullException">An option or the currency is missing.</exception>
     /// <exception cref="ArgumentOutOfRangeException">An argument is outside its range.</exception>
-    public RefinishOrReplace(RenewalOption refinish, RenewalOption replace, Ratio discountRate, Currency currency, decimal costPerDayOutOfUse = 0)
+    public RefinishOrReplace(RenewalOption refinish, RenewalOption replace, Ratio discountRate, Currency currency,
+        decimal costPerDayOutOfUse = 0)
     {
         Refinish = Guard.NotNull(refinish, nameof(refinish));
         Replace = Guard.NotNull(replace, nameof(replace));
@@ -81,23 +78,22 @@ public sealed record RefinishOrReplace
     /// <summary>
     /// Present value of refinishing again and again over the horizon, a broken last life counted by its share; rounded to the currency.
     /// </summary>
-    public decimal RefinishPresentValue => Currency.Round(Yearly(RefinishCost, Refinish) / EconomyKernel.CapitalRecovery(rate, HorizonYears));
+    public decimal RefinishPresentValue =>
+        Currency.Round(Yearly(RefinishCost, Refinish) / EconomyKernel.CapitalRecovery(rate, HorizonYears));
 
     /// <summary>Present value of replacing over the horizon, a broken last life counted by its share; rounded to the currency.</summary>
     public decimal ReplacePresentValue => Currency.Round(Yearly(ReplaceCost, Replace) / EconomyKernel.CapitalRecovery(rate, HorizonYears));
 
     /// <summary>
     /// Yearly cost of refinishing per yearly cost of replacing; below 100 % refinishing is the cheaper. <see langword="null"/> when
-    /// replacing costs
-    /// nothing.
+    /// replacing costs nothing.
     /// </summary>
     public Ratio? RefinishPerReplace =>
         ReplaceCost > 0 ? Ratio.FromDecimalFractions(Yearly(RefinishCost, Refinish) / Yearly(ReplaceCost, Replace)) : null;
 
     /// <summary>
     /// How long refinishing has to last to cost no more a year than replacing, in years; <see langword="null"/> when no life is long enough
-    /// or
-    /// when replacing costs nothing.
+    /// or when replacing costs nothing.
     /// </summary>
     public double? BreakEvenYears => EconomyKernel.BreakEven((double)RefinishCost, Yearly(ReplaceCost, Replace), rate);
 
@@ -139,8 +135,10 @@ public sealed record RefinishOrReplace
         List<WorkingStep> steps =
         [
             first, second, a1, a2,
-            new(Refinish.Name + ", a year, rounded", "A_1c", Expression.Round(a1.Result(), Currency), (double)RefinishPerYear, money, economy),
-            new(Replace.Name + ", a year, rounded", "A_2c", Expression.Round(a2.Result(), Currency), (double)ReplacePerYear, money, economy),
+            new(Refinish.Name + ", a year, rounded", "A_1c", Expression.Round(a1.Result(), Currency), (double)RefinishPerYear, money,
+                economy),
+            new(Replace.Name + ", a year, rounded", "A_2c", Expression.Round(a2.Result(), Currency), (double)ReplacePerYear, money,
+                economy),
             horizon,
             recovery,
             new("present value of " + Refinish.Name, "PV_1", present1, (double)RefinishPresentValue, money, economy),

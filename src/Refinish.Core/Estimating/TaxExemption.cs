@@ -31,7 +31,8 @@ public sealed record TaxExemption
 
             field = value is null ? null
                 : value.Count > 0 ? new ValueList<string>(value)
-                : throw new ArgumentException("Codes is empty, so that no tax would be left out; leave it out to exempt from all of them.", nameof(Codes));
+                : throw new ArgumentException("Codes is empty, so that no tax would be left out; leave it out to exempt from all of them.",
+                    nameof(Codes));
         }
     }
 

@@ -40,7 +40,9 @@ public sealed record TaxRate
     public Ratio Rate => Ratio.FromDecimalFractions((double)rate);
 
     /// <summary>The categories of lines that are taxed; <see langword="null"/>, all that are sold, when left out.</summary>
-    /// <exception cref="ArgumentException">The list is empty, or names a category that is never sold: tax, discount, or what other lines carry.</exception>
+    /// <exception cref="ArgumentException">
+    /// The list is empty, or names a category that is never sold: tax, discount, or what other lines carry.
+    /// </exception>
     /// <exception cref="ArgumentOutOfRangeException">Not a named category.</exception>
     public IReadOnlyList<LineCategory>? Categories
     {
@@ -49,17 +51,20 @@ public sealed record TaxRate
         {
             foreach (LineCategory category in value ?? [])
             {
-                if (Guard.Defined(category, nameof(Categories)) is LineCategory.Tax or LineCategory.Discount or LineCategory.Overhead or LineCategory.Warranty)
+                Guard.Defined(category, nameof(Categories));
+                if (category is LineCategory.Tax or LineCategory.Discount or LineCategory.Overhead or LineCategory.Warranty)
                 {
                     throw new ArgumentException(
-                        "Categories names " + category.ToString("G") + ", which is never taxed by itself: tax and discount are no goods, overhead and warranty are carried by the other lines.",
+                        "Categories names " + category.ToString("G")
+                            + ", which is never taxed by itself: tax and discount are no goods, overhead and warranty are carried by the other lines.",
                         nameof(Categories));
                 }
             }
 
             field = value is null ? null
                 : value.Count > 0 ? new ValueList<LineCategory>(value.Distinct())
-                : throw new ArgumentException("Categories is empty, so that nothing would be taxed; leave it out to tax everything.", nameof(Categories));
+                : throw new ArgumentException("Categories is empty, so that nothing would be taxed; leave it out to tax everything.",
+                    nameof(Categories));
         }
     }
 

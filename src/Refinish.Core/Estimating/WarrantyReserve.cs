@@ -6,14 +6,14 @@ using UnitsNet;
 namespace Refinish.Estimating;
 
 /// <summary>
-/// What to set aside for warranty claims on one job: reserve = F(W) · p · c, with F(W) the share that fails within the term,
-/// p the chance that a failure becomes a claim and c the cost of a claim. Discounted, each claim counts at its own date: p c ∫ f(t) (1 + r)^(−t) dt.
+/// What to set aside for warranty claims on one job: reserve = F(W) · p · c, with F(W) the share that fails within the term, p the chance
+/// that a failure becomes a claim and c the cost of a claim. Discounted, each claim counts at its own date: p c ∫ f(t) (1 + r)^(−t) dt.
 /// </summary>
 /// <remarks>
-/// The first failure of each job only; a mended job that fails again adds little within a short term and is left out.
-/// Lifetimes that are a mixture, such as a few badly prepared jobs among many good ones, are given as shares.
-/// It is a mean: a book of few jobs can cost far more, so it is no measure of what may happen at worst.
-/// The integral is taken by Gauss–Legendre quadrature after t = T z^k, which is smooth for every shape.
+/// The first failure of each job only; a mended job that fails again adds little within a short term and is left out. Lifetimes that are a
+/// mixture, such as a few badly prepared jobs among many good ones, are given as shares. It is a mean: a book of few jobs can cost far
+/// more, so it is no measure of what may happen at worst. The integral is taken by Gauss–Legendre quadrature after t = T z^k, which is
+/// smooth for every shape.
 /// </remarks>
 /// <example><code>
 /// WarrantyReserve reserve = new(new WeibullLife(1.8, 14), 5, 260m, Ratio.FromPercent(80), Currency.Of("USD"), Ratio.FromPercent(5));
@@ -33,7 +33,8 @@ public sealed record WarrantyReserve
     /// <param name="discountRate">Interest per year, 0 to 100 %.</param>
     /// <exception cref="ArgumentNullException"><paramref name="life"/> is missing.</exception>
     /// <exception cref="ArgumentOutOfRangeException">An argument is outside its range.</exception>
-    public WarrantyReserve(WeibullLife life, double termYears, decimal costPerClaim, Ratio claimProbability, Currency currency, Ratio discountRate = default)
+    public WarrantyReserve(WeibullLife life, double termYears, decimal costPerClaim, Ratio claimProbability, Currency currency,
+        Ratio discountRate = default)
         : this([new LifeShare(Ratio.FromPercent(100), life)], termYears, costPerClaim, claimProbability, currency, discountRate)
     {
     }
@@ -47,7 +48,8 @@ public sealed record WarrantyReserve
     /// <param name="discountRate">Interest per year, 0 to 100 %.</param>
     /// <exception cref="ArgumentException">The list is empty or holds an empty entry.</exception>
     /// <exception cref="ArgumentOutOfRangeException">An argument is outside its range.</exception>
-    public WarrantyReserve(IReadOnlyList<LifeShare> lives, double termYears, decimal costPerClaim, Ratio claimProbability, Currency currency, Ratio discountRate = default)
+    public WarrantyReserve(IReadOnlyList<LifeShare> lives, double termYears, decimal costPerClaim, Ratio claimProbability,
+        Currency currency, Ratio discountRate = default)
     {
         Lives = Guard.List(lives, nameof(lives), 1);
         double shares = Lives.Sum(life => life.Share.DecimalFractions);
@@ -112,7 +114,8 @@ public sealed record WarrantyReserve
         Expression discounted = Expression.Sum(Lives.Select(life => Expression.Quantity("a", life.Share.DecimalFractions, Measure.Percent)
             * WeibullKernel.DiscountedFormula(TermYears, life.Life.Shape, life.Life.ScaleYears, force)));
         WorkingStep worth = new("share that fails, each at its present worth (t = T z^k)", "F_δ", discounted, DiscountedShare, Measure.Percent, Source.Derived("integral of the density times the discount factor, T the term or the age by which nothing is left"));
-        WorkingStep today = new("discounted reserve", "Q_δ", Expression.Round(worth.Result() * p * c, Currency), (double)DiscountedReserve, money, mean);
+        WorkingStep today = new("discounted reserve", "Q_δ", Expression.Round(worth.Result() * p * c, Currency), (double)DiscountedReserve,
+            money, mean);
         return new Workings("Warranty reserve", [share, claims, reserve, interest, worth, today]);
     }
 

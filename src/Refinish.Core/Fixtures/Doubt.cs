@@ -4,9 +4,8 @@ using System.Linq;
 namespace Refinish.Fixtures;
 
 /// <summary>
-/// Something about the readings that is not what such fixtures are: what, by how much, which slip would explain it, and what to do.
-/// Nothing is corrected, and
-/// a doubt stands in nobody's way: the fixture may be an unusual one.
+/// Something about the readings that is not what such fixtures are: what, by how much, which slip would explain it, and what to do. Nothing
+/// is corrected, and a doubt stands in nobody's way: the fixture may be an unusual one.
 /// </summary>
 public sealed record Doubt
 {
@@ -31,9 +30,8 @@ public sealed record Doubt
     public string About { get; }
 
     /// <summary>
-    /// The reading, by its name among the measurements, such as <c>Depth</c> or <c>Walls[1].Length</c>; for a unit the one that is
-    /// furthest off;
-    /// <see langword="null"/> where it is about none.
+    /// The reading, by its name among the measurements, such as <c>Depth</c> or <c>Walls[1].Length</c>; for a unit the one that is furthest
+    /// off; <see langword="null"/> where it is about none.
     /// </summary>
     public string? Reading { get; }
 
@@ -53,9 +51,9 @@ public sealed record Doubt
     public Measure Measure { get; internal init; } = Measure.Length;
 
     /// <summary>
-    /// The slips that would explain the value, the likeliest first, three at most; empty when none would. Of a reading each fits its band and
-    /// the other readings: mix-ups of units in whose unit the number has few digits, then slips of digits, and other mix-ups only where none
-    /// of these fits.
+    /// The slips that would explain the value, the likeliest first, three at most; empty when none would. Of a reading each fits its band
+    /// and the other readings: mix-ups of units in whose unit the number has few digits, then slips of digits, and other mix-ups only where
+    /// none of these fits.
     /// </summary>
     public IReadOnlyList<LikelySlip> Slips { get; internal init; } = ValueList<LikelySlip>.Empty;
 

@@ -11,12 +11,10 @@ namespace Refinish.Fixtures;
 /// </summary>
 /// <remarks>
 /// Every reading is held against its band in <see cref="UsualReadings"/>. Where one factor between two units brings all unusual readings
-/// back, that is one doubt
-/// about the unit. Where one reading is unusual, the slips are named that would explain it: units, a digit lost, doubled or swapped, each
-/// only if it fits the band
-/// and the other readings. Then how readings go together: a cove with a third of the depth, cut-outs with 40 % of the top, rim and deck
-/// of a recessed tub,
-/// its depth beside its apron; and the capacity with the label's, 15 % either way. A fixture without doubts may still be measured wrongly.
+/// back, that is one doubt about the unit. Where one reading is unusual, the slips are named that would explain it: units, a digit lost,
+/// doubled or swapped, each only if it fits the band and the other readings. Then how readings go together: a cove with a third of the
+/// depth, cut-outs with 40 % of the top, rim and deck of a recessed tub, its depth beside its apron; and the capacity with the label's, 15
+/// % either way. A fixture without doubts may still be measured wrongly.
 /// </remarks>
 /// <example><code>
 /// TiledSurround walls = new(tape);                           // the walls of TiledWallMeasurements
@@ -63,8 +61,8 @@ public sealed class TapeDoubts
     }
 
     /// <summary>
-    /// The capacity from the tape to the level that the label means, usually the overflow, more than 0 and at most 10 m³; the fixture's
-    /// own to the rim unless given.
+    /// The capacity from the tape to the level that the label means, usually the overflow, more than 0 and at most 10 m³; the fixture's own
+    /// to the rim unless given.
     /// </summary>
     /// <exception cref="ArgumentOutOfRangeException">Outside the range.</exception>
     public Volume? MeasuredCapacity
@@ -74,8 +72,8 @@ public sealed class TapeDoubts
     }
 
     /// <summary>
-    /// The doubts; none for a fixture of the caller's own type, of which this library knows no readings, unless its label speaks
-    /// against it.
+    /// The doubts; none for a fixture of the caller's own type, of which this library knows no readings, unless its label speaks against
+    /// it.
     /// </summary>
     public IReadOnlyList<Doubt> Doubts => field ??= new ValueList<Doubt>([.. OfReadings(), .. OfProportions(), .. OfCapacity()]);
 

@@ -5,8 +5,7 @@ namespace Refinish.Fixtures;
 
 /// <summary>What a reading of a kind of fixture usually is.</summary>
 /// <remarks>
-/// A band is wide enough for what is met in houses, and narrow enough that most slips leave it. Beyond it a reading is in doubt, not
-/// wrong.
+/// A band is wide enough for what is met in houses, and narrow enough that most slips leave it. Beyond it a reading is in doubt, not wrong.
 /// </remarks>
 public sealed record UsualReading
 {

@@ -4,13 +4,13 @@ using System.Collections.Generic;
 namespace Refinish;
 
 /// <summary>
-/// A currency by its ISO 4217 code, with the decimals that its amounts have. Every amount of money in this library is rounded to them, once,
-/// halves away from zero.
+/// A currency by its ISO 4217 code, with the decimals that its amounts have. Every amount of money in this library is rounded to them,
+/// once, halves away from zero.
 /// </summary>
 /// <remarks>
-/// Currencies with 0, 2 or 3 decimals are known. The list's two units of account with 4 decimals (CLF, UYW) and the codes without a minor unit
-/// (gold, special drawing rights, tests) are refused: nobody is paid in them. ISO 4217 list one, minor units, as of February 2026; withdrawn and
-/// newer codes are refused as unknown.
+/// Currencies with 0, 2 or 3 decimals are known. The list's two units of account with 4 decimals (CLF, UYW) and the codes without a minor
+/// unit (gold, special drawing rights, tests) are refused: nobody is paid in them. ISO 4217 list one, minor units, as of February 2026;
+/// withdrawn and newer codes are refused as unknown.
 /// </remarks>
 /// <example><code>
 /// Currency dinar = Currency.Of("KWD");
@@ -48,7 +48,8 @@ public sealed record Currency
     public static Currency Of(string code) => TryOf(code, out Currency? currency)
         ? currency!
         : throw new ArgumentException(
-            "code is '" + Guard.NotNull(code, nameof(code)) + "'; allowed: three capital letters of ISO 4217 for a currency with 0, 2 or 3 decimals, such as USD"
+            "code is '" + Guard.NotNull(code, nameof(code))
+                + "'; allowed: three capital letters of ISO 4217 for a currency with 0, 2 or 3 decimals, such as USD"
             + (CurrencyCodes.Refused.TryGetValue(code, out string? why) ? "; this one " + why + "." : "."),
             nameof(code));
 
@@ -92,7 +93,8 @@ public sealed record Currency
     private static Dictionary<string, Currency> Table()
     {
         Dictionary<string, Currency> table = new(StringComparer.Ordinal);
-        foreach ((string codes, int decimals) in new[] { (CurrencyCodes.NoDecimals, 0), (CurrencyCodes.TwoDecimals, 2), (CurrencyCodes.ThreeDecimals, 3) })
+        foreach ((string codes, int decimals) in new[] { (CurrencyCodes.NoDecimals, 0), (CurrencyCodes.TwoDecimals, 2),
+            (CurrencyCodes.ThreeDecimals, 3) })
         {
             foreach (string code in codes.Split(' '))
             {

@@ -3,7 +3,9 @@ using System.Collections.Generic;
 
 namespace Refinish;
 
-/// <summary>The codes of ISO 4217 list one by their minor units, as a reprint of 1 February 2026 has them; without BGN, withdrawn in January 2026.</summary>
+/// <summary>
+/// The codes of ISO 4217 list one by their minor units, as a reprint of 1 February 2026 has them; without BGN, withdrawn in January 2026.
+/// </summary>
 internal static class CurrencyCodes
 {
     public const string NoDecimals = "BIF CLP DJF GNF ISK JPY KMF KRW PYG RWF UGX UYI VND VUV XAF XOF XPF";

@@ -4,12 +4,12 @@ using System.Collections.Generic;
 namespace Refinish;
 
 /// <summary>
-/// A formula as a value: one definition that is both evaluated and written out, so that a derivation shown to a person
-/// cannot drift from the number that was calculated. Evaluation is in SI base units.
+/// A formula as a value: one definition that is both evaluated and written out, so that a derivation shown to a person cannot drift from
+/// the number that was calculated. Evaluation is in SI base units.
 /// </summary>
 /// <remarks>
-/// Leaves are made with <see cref="Number"/> and <see cref="Quantity"/>, joined by the operators and by the functions of this class.
-/// The library's kernels do not evaluate expressions; they are plain arithmetic, and the tests hold each expression to its kernel.
+/// Leaves are made with <see cref="Number"/> and <see cref="Quantity"/>, joined by the operators and by the functions of this class. The
+/// library's kernels do not evaluate expressions; they are plain arithmetic, and the tests hold each expression to its kernel.
 /// </remarks>
 /// <example><code>
 /// Expression dry = Expression.Quantity("DFT", 30e-6, Measure.Film);
@@ -113,7 +113,9 @@ public abstract class Expression
     /// <returns>ln x.</returns>
     public static Expression Ln(Expression x) => new FunctionExpression("ln", "\\ln", Math.Log, x);
 
-    /// <summary>φ₁(x) = (exp(x) − 1) / x, which is 1 at zero: the mean of a first-order decay when x is minus the time in time constants.</summary>
+    /// <summary>
+    /// φ₁(x) = (exp(x) − 1) / x, which is 1 at zero: the mean of a first-order decay when x is minus the time in time constants.
+    /// </summary>
     /// <param name="x">The argument.</param>
     /// <returns>φ₁(x), evaluated without loss of digits near zero.</returns>
     public static Expression Phi1(Expression x) => new FunctionExpression("φ₁", "\\varphi_1", PhiFunctions.Phi1, x);

@@ -3,10 +3,12 @@ using System;
 namespace Refinish;
 
 /// <summary>
-/// What kind of amount a number is, and the unit in which each <see cref="DisplayUnits"/> shows it.
-/// The number itself is always in the SI base unit of its kind (metres, kilograms, seconds, kelvins and their products).
+/// What kind of amount a number is, and the unit in which each <see cref="DisplayUnits"/> shows it. The number itself is always in the SI
+/// base unit of its kind (metres, kilograms, seconds, kelvins and their products).
 /// </summary>
-/// <remarks>Units and factors: NIST Special Publication 811 (2008), Appendix B; the US gallon is 231 cubic inches, NIST Handbook 44, Appendix C.</remarks>
+/// <remarks>
+/// Units and factors: NIST Special Publication 811 (2008), Appendix B; the US gallon is 231 cubic inches, NIST Handbook 44, Appendix C.
+/// </remarks>
 /// <example><code>
 /// string film = Measure.Film.Format(30e-6, DisplayUnits.UsCustomary);   // "1.1811 mil"
 /// </code></example>
@@ -180,7 +182,9 @@ public sealed class Measure : IEquatable<Measure>
     /// <summary>A longer time: hours.</summary>
     public static Measure Hours { get; } = new("time in hours", new("h", 3600), new("h", 3600));
 
-    /// <summary>A service life or warranty term, shown in years and held in years (a calendar year has no fixed number of seconds).</summary>
+    /// <summary>
+    /// A service life or warranty term, shown in years and held in years (a calendar year has no fixed number of seconds).
+    /// </summary>
     public static Measure Years { get; } = new("years", new("years", 1), new("years", 1));
 
     /// <summary>How fast a gun is moved: cm/s or in/s.</summary>

@@ -6,9 +6,8 @@ using Refinish.Estimating;
 namespace Refinish.Jobs;
 
 /// <summary>
-/// The overtime of everybody on a schedule by the shop's rule, from what is paid for each day: hours worked, waiting as the shop pays
-/// it, and
-/// travel. A visit counts for the day on which the person arrives.
+/// The overtime of everybody on a schedule by the shop's rule, from what is paid for each day: hours worked, waiting as the shop pays it,
+/// and travel. A visit counts for the day on which the person arrives.
 /// </summary>
 /// <remarks>Only this job is counted. What somebody works elsewhere on the same day or in the same week is not known here.</remarks>
 public sealed class CrewOvertime

@@ -5,12 +5,14 @@ using Refinish.Scheduling;
 
 namespace Refinish.Jobs;
 
-/// <summary>When each operation of premises is done and by whom: the site search over rooms, crew, gun, wet film, dust, hours and temperatures.</summary>
+/// <summary>
+/// When each operation of premises is done and by whom: the site search over rooms, crew, gun, wet film, dust, hours and temperatures.
+/// </summary>
 /// <remarks>
-/// Two things are known only once there is a schedule: that one gun goes from room to room or waits through a night, and that a night falls between abrading
-/// and promoter. The list then gets a cleaning of the gun, what fills the hose of a cleaned gun again, or a wipe with a new water-break test, and is
-/// scheduled again; <see cref="Work"/> holds them. The schedule before is kept where they fit in without a later end, a further visit or longer waiting,
-/// so that the premises are searched anew only where they do not.
+/// Two things are known only once there is a schedule: that one gun goes from room to room or waits through a night, and that a night falls
+/// between abrading and promoter. The list then gets a cleaning of the gun, what fills the hose of a cleaned gun again, or a wipe with a
+/// new water-break test, and is scheduled again; <see cref="Work"/> holds them. The schedule before is kept where they fit in without a
+/// later end, a further visit or longer waiting, so that the premises are searched anew only where they do not.
 /// </remarks>
 public sealed class CrewSchedule
 {
@@ -86,8 +88,8 @@ public sealed class CrewSchedule
     public IReadOnlyList<ScheduledRun> Runs { get; }
 
     /// <summary>
-    /// When the next coat may go on after each coat and each promoter's wipe, by the clock of the site, in order of their last strokes; empty when there
-    /// is no schedule.
+    /// When the next coat may go on after each coat and each promoter's wipe, by the clock of the site, in order of their last strokes;
+    /// empty when there is no schedule.
     /// </summary>
     public IReadOnlyList<ScheduledWindow> Windows => field ??= new ValueList<ScheduledWindow>(IsPossible ? ScheduledWindows.Of(this) : []);
 
@@ -103,7 +105,9 @@ public sealed class CrewSchedule
     /// <summary>Hours worked, on site, and by half-days, and which of them are paid.</summary>
     public PaidHours Paid { get; }
 
-    /// <summary>What stands in the way: a contradiction with its cures, a request for an operation that is not there, more people than the crew has.</summary>
+    /// <summary>
+    /// What stands in the way: a contradiction with its cures, a request for an operation that is not there, more people than the crew has.
+    /// </summary>
     public IReadOnlyList<PlanObjection> Objections { get; }
 
     /// <summary>The times of one operation.</summary>
@@ -146,7 +150,8 @@ public sealed class CrewSchedule
             Prefers = work.Shop.Prefers,
             PaidBlock = work.Shop.Paid == PaidTimeRule.HalfDays ? work.Shop.HalfDay : TimeSpan.Zero,
         };
-        return new Trial(work, site, earlier is null ? site.Solve(work.Shop.Effort) : site.SolveAfter(earlier, work.Shop.Effort), steps.Objections);
+        return new Trial(work, site, earlier is null
+            ? site.Solve(work.Shop.Effort) : site.SolveAfter(earlier, work.Shop.Effort), steps.Objections);
     }
 
     private List<ScheduledOperation> Scheduled()

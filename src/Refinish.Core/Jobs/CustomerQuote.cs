@@ -8,33 +8,31 @@ namespace Refinish.Jobs;
 
 /// <summary>
 /// A quote as the customer reads it: price by fixture with its options under it, what was added for the job, discount, each tax, total,
-/// payments,
-/// validity, and from a plan the days out of use, conditions, warranty and cautions. It shows no labour, no materials, no rates and no
-/// cost.
+/// payments, validity, and from a plan the days out of use, conditions, warranty and cautions. It shows no labour, no materials, no rates
+/// and no cost.
 /// </summary>
 /// <remarks>
 /// Σ items = subtotal; subtotal − discount = net; net + Σ taxes = total; total + cash rounding = payable; Σ payments = payable; all
-/// exactly.
-/// Options and extras have the prices of their lines. Everything else is divided over the fixtures: each bears its own cost and a part of
-/// what is shared
-/// by the hours that its work would take alone, at one margin (<see cref="PriceByFixture"/>). Discount and taxes are divided over the items that they apply to, so that
-/// with tax
-/// too Σ items = total. Amounts do not depend on the order in which fixtures are listed; a share is no stand-alone price.
+/// exactly. Options and extras have the prices of their lines. Everything else is divided over the fixtures: each bears its own cost and a
+/// part of what is shared by the hours that its work would take alone, at one margin (<see cref="PriceByFixture"/>). Discount and taxes are
+/// divided over the items that they apply to, so that with tax too Σ items = total. Amounts do not depend on the order in which fixtures
+/// are listed; a share is no stand-alone price.
 /// </remarks>
 public sealed class CustomerQuote
 {
     private readonly QuoteDivision division;
+    private readonly IReadOnlyList<SiteRoom> rooms = ValueList<SiteRoom>.Empty;
 
     /// <summary>Makes a quote from its parts, without what a plan adds.</summary>
-    /// <param name="price">An estimate that is complete, made with the discount, the exemption and the margin of
-    /// <paramref name="terms"/>.</param>
+    /// <param name="price">
+    /// An estimate that is complete, made with the discount, the exemption and the margin of <paramref name="terms"/>.
+    /// </param>
     /// <param name="fixtures">The fixtures, at least one: those that the estimate's lines name, and those that only share.</param>
     /// <param name="terms">What is agreed.</param>
     /// <exception cref="ArgumentNullException">An argument is missing.</exception>
     /// <exception cref="ArgumentException">
     /// The estimate is not complete, or was made with other terms, or names a fixture that is not listed; the list is empty or holds a
-    /// fixture twice;
-    /// or the stages of payment do not fit the total.
+    /// fixture twice; or the stages of payment do not fit the total.
     /// </exception>
     public CustomerQuote(PriceEstimate price, IReadOnlyList<FixtureWeight> fixtures, QuoteTerms terms)
     {
@@ -77,6 +75,10 @@ public sealed class CustomerQuote
             procedure.HoursAlone))], plan.Job.Terms)
     {
         Name = plan.Job.Name;
+        Shop = plan.Job.Shop.Name;
+        Premises = plan.Job.Premises.Name == plan.Job.Premises.Id ? null : plan.Job.Premises.Name;
+        rooms = plan.Job.Premises.Rooms;
+        VisitDays = new ValueList<DateTime>(plan.Schedule!.Visits.Select(visit => visit.Arrives.Date).Distinct().OrderBy(day => day));
         Handover = plan.Handover;
         Warranty = plan.Job.Shop.Warranty;
         IsEstimate = plan.Planned.Any(procedure => procedure.Fixture.Fixture is RoughFixture { IsMeasured: false });
@@ -92,9 +94,18 @@ public sealed class CustomerQuote
     /// <summary>Name of the job; the number of the quote where there is no job.</summary>
     public string Name { get; }
 
+    /// <summary>Name of the shop; <see langword="null"/> without a plan.</summary>
+    public string? Shop { get; }
+
+    /// <summary>Name of the premises; <see langword="null"/> without a plan, or where they have none beside their identity.</summary>
+    public string? Premises { get; }
+
+    /// <summary>The days on which somebody of the shop comes, on the clock of the place; empty without a plan.</summary>
+    public IReadOnlyList<DateTime> VisitDays { get; } = ValueList<DateTime>.Empty;
+
     /// <summary>
-    /// Whether sizes of a fixture are still assumed, as after a telephone call: then it is an estimate that a visit has to confirm, and the sheet says so;
-    /// <see langword="false"/> without a plan.
+    /// Whether sizes of a fixture are still assumed, as after a telephone call: then it is an estimate that a visit has to confirm, and the
+    /// sheet says so; <see langword="false"/> without a plan.
     /// </summary>
     public bool IsEstimate { get; }
 
@@ -107,8 +118,9 @@ public sealed class CustomerQuote
     /// <summary>The fixtures in the order of the job, each with its options and extras.</summary>
     public IReadOnlyList<QuotedFixture> Fixtures => division.Fixtures;
 
-    /// <summary>What was added for the job as a whole, by id: allowances, other trades, hired equipment, options of no one
-    /// fixture.</summary>
+    /// <summary>
+    /// What was added for the job as a whole, by id: allowances, other trades, hired equipment, options of no one fixture.
+    /// </summary>
     public IReadOnlyList<QuoteItem> ForTheJob => division.ForTheJob;
 
     /// <summary>Every item: each fixture, what is under it, and what concerns the job as a whole.</summary>
@@ -145,8 +157,8 @@ public sealed class CustomerQuote
     public IReadOnlyList<QuotePayment> Payments => Schedule.Payments;
 
     /// <summary>
-    /// What is asked for before the work has begun, against <see cref="Shop.DepositLimit"/>; <see langword="null"/> without a plan, a
-    /// limit or stages.
+    /// What is asked for before the work has begun, against <see cref="Shop.DepositLimit"/>; <see langword="null"/> without a plan, a limit
+    /// or stages.
     /// </summary>
     public LimitComparison? Deposit { get; }
 
@@ -159,12 +171,14 @@ public sealed class CustomerQuote
     /// <summary>Fixtures that are not in the price, each with the reason; empty without a plan.</summary>
     public IReadOnlyList<PlanObjection> LeftOut { get; } = ValueList<PlanObjection>.Empty;
 
-    /// <summary>What has to be done or found out before the quote holds, without what is for the crew alone; empty without a
-    /// plan.</summary>
+    /// <summary>
+    /// What has to be done or found out before the quote holds, without what is for the crew alone; empty without a plan.
+    /// </summary>
     public IReadOnlyList<PlanCondition> Conditions { get; } = ValueList<PlanCondition>.Empty;
 
-    /// <summary>The cautions that concern the occupants, then those that concern the customer alone; empty without a plan, which is no
-    /// all-clear.</summary>
+    /// <summary>
+    /// The cautions that concern the occupants, then those that concern the customer alone; empty without a plan, which is no all-clear.
+    /// </summary>
     public IReadOnlyList<PlannedCaution> Cautions { get; } = ValueList<PlannedCaution>.Empty;
 
     /// <summary>The quote as a sheet for the customer.</summary>
@@ -172,8 +186,10 @@ public sealed class CustomerQuote
     /// <returns>Lines that end in a line feed.</returns>
     public string ToText(DisplayUnits system) => QuoteText.Of(this, system);
 
-    /// <summary>How the price is divided over the fixtures, and how items make up the total and the total the payments. For the shop: it
-    /// tells costs.</summary>
+    /// <summary>
+    /// How the price is divided over the fixtures, and how items make up the total and the total the payments. For the shop: it tells
+    /// costs.
+    /// </summary>
     /// <returns>The derivation.</returns>
     public Workings Workings()
     {
@@ -198,6 +214,11 @@ public sealed class CustomerQuote
     /// <summary>Number, revision and total.</summary>
     /// <returns>One line of text.</returns>
     public override string ToString() => Terms + ": " + Currency.Text(Total);
+
+    /// <summary>What people call a fixture or a room; its identity when neither has it.</summary>
+    internal string NameOf(string id) => Fixtures.FirstOrDefault(fixture => fixture.Id == id)?.Name
+        ?? rooms.FirstOrDefault(room => room.Id == id)?.Name
+        ?? id;
 
     internal PriceEstimate Price { get; }
 

@@ -6,8 +6,7 @@ namespace Refinish.Jobs;
 
 /// <summary>
 /// The most that may be asked for before the work has begun, as the shop states it for the place where it works: a share of the total with
-/// tax, an
-/// amount, or the lesser of both. Whether a law applies to a job is for the shop and its adviser.
+/// tax, an amount, or the lesser of both. Whether a law applies to a job is for the shop and its adviser.
 /// </summary>
 /// <example><code>
 /// DepositLimit limit = new(Ratio.FromPercent(10), 1000m, Source.Published("California Business and Professions Code", "§ 7159.5 (a)(3), read second-hand"));
@@ -46,8 +45,7 @@ public sealed record DepositLimit
 
     /// <summary>
     /// The last moment whose payments count; the start of the work unless given, since nothing is done by then. Payments that fall due
-    /// later do not
-    /// count.
+    /// later do not count.
     /// </summary>
     /// <exception cref="ArgumentOutOfRangeException">Not a named value.</exception>
     public PaymentDue Until

@@ -57,7 +57,9 @@ public sealed class FixtureHandover
     /// <summary>The procedure of the fixture.</summary>
     public Procedure Procedure { get; }
 
-    /// <summary>When the coating may take water, rounded up to a whole minute; <see langword="null"/> when the temperature record ends before.</summary>
+    /// <summary>
+    /// When the coating may take water, rounded up to a whole minute; <see langword="null"/> when the temperature record ends before.
+    /// </summary>
     public DateTimeOffset? CoatingReady => Latest(hard);
 
     /// <summary>When the new caulk may take water, rounded up to a whole minute.</summary>
@@ -66,19 +68,28 @@ public sealed class FixtureHandover
     /// <summary>When the drain trim, set again or new, may take water, rounded up to a whole minute.</summary>
     public DateTimeOffset DrainTrimReady { get; }
 
-    /// <summary>No water before this instant: the last of coating, caulk and drain trim; <see langword="null"/> when it cannot be said.</summary>
+    /// <summary>
+    /// No water before this instant: the last of coating, caulk and drain trim; <see langword="null"/> when it cannot be said.
+    /// </summary>
     public DateTimeOffset? WaterFrom => CoatingReady is DateTimeOffset coating ? new[] { coating, CaulkReady, DrainTrimReady }.Max() : null;
 
-    /// <summary>When the coating is fully cured, rounded up to a whole minute; <see langword="null"/> when the temperature record ends before.</summary>
+    /// <summary>
+    /// When the coating is fully cured, rounded up to a whole minute; <see langword="null"/> when the temperature record ends before.
+    /// </summary>
     public DateTimeOffset? FullCure => Latest(cured);
 
-    /// <summary>Temperature of the surface for which the waits hold, where the room is held; <see langword="null"/> where they follow its climate.</summary>
+    /// <summary>
+    /// Temperature of the surface for which the waits hold, where the room is held; <see langword="null"/> where they follow its climate.
+    /// </summary>
     public Temperature? Surface => HeldAt is double kelvins ? Temperature.FromKelvins(kelvins) : null;
 
     /// <summary>Start of the first operation on the fixture: from then on it is out of use.</summary>
     public DateTimeOffset Begun { get; }
 
-    /// <summary>Days out of use, from <see cref="Begun"/> to <see cref="WaterFrom"/>, each begun day counted; <see langword="null"/> when it cannot be said.</summary>
+    /// <summary>
+    /// Days out of use, from <see cref="Begun"/> to <see cref="WaterFrom"/>, each begun day counted; <see langword="null"/> when it cannot
+    /// be said.
+    /// </summary>
     public int? DaysOutOfUse => WaterFrom is DateTimeOffset water ? (int)Math.Ceiling((water - Begun).TotalDays) : null;
 
     /// <summary>End of the last operation on the fixture.</summary>

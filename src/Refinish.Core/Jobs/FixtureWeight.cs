@@ -11,7 +11,9 @@ public sealed record FixtureWeight
     /// <summary>Makes an entry.</summary>
     /// <param name="id">Identity of the fixture.</param>
     /// <param name="name">What the customer calls it.</param>
-    /// <param name="weight">Weight for what is shared, 0 to 10⁶; a plan takes the hours of the fixture's work, as if it were done alone.</param>
+    /// <param name="weight">
+    /// Weight for what is shared, 0 to 10⁶; a plan takes the hours of the fixture's work, as if it were done alone.
+    /// </param>
     /// <exception cref="ArgumentException"><paramref name="id"/> is no identity, or <paramref name="name"/> is empty.</exception>
     /// <exception cref="ArgumentOutOfRangeException"><paramref name="weight"/> is outside its range.</exception>
     public FixtureWeight(string id, string name, double weight)

@@ -6,10 +6,14 @@ using Refinish.Coatings;
 
 namespace Refinish.Jobs;
 
-/// <summary>What the customer is told and what is kept: when each fixture may be used, how to care for it, what the warranty covers, what has to be on record.</summary>
+/// <summary>
+/// What the customer is told and what is kept: when each fixture may be used, how to care for it, what the warranty covers, what has to be
+/// on record.
+/// </summary>
 /// <remarks>
-/// Care limits, cover and exclusions are common practice of the trade without a source and give way to the contract, the water temperature from memory;
-/// the coating's data sheet goes first. The film for inspection runs from the film planned to the sum of the data sheets' most for one coat.
+/// Care limits, cover and exclusions are common practice of the trade without a source and give way to the contract, the water temperature
+/// from memory; the coating's data sheet goes first. The film for inspection runs from the film planned to the sum of the data sheets' most
+/// for one coat.
 /// </remarks>
 public sealed class Handover
 {
@@ -35,7 +39,8 @@ public sealed class Handover
     public DateTimeOffset Begun { get; }
 
     /// <summary>
-    /// Days out of use, from <see cref="Begun"/> to <see cref="WaterFrom"/>, each begun day counted; <see langword="null"/> when it cannot be said.
+    /// Days out of use, from <see cref="Begun"/> to <see cref="WaterFrom"/>, each begun day counted; <see langword="null"/> when it cannot
+    /// be said.
     /// </summary>
     public int? DaysOutOfUse => WaterFrom is DateTimeOffset water ? (int)Math.Ceiling((water - Begun).TotalDays) : null;
 

@@ -7,10 +7,12 @@ using Refinish.Scheduling;
 namespace Refinish.Jobs;
 
 /// <summary>
-/// One quote: a shop, premises, their fixtures and a start. <see cref="Plan"/> makes everything else: verdicts, operations, mixing, times, air, price
-/// and handover.
+/// One quote: a shop, premises, their fixtures and a start. <see cref="Plan"/> makes everything else: verdicts, operations, mixing, times,
+/// air, price and handover.
 /// </summary>
-/// <remarks>See <c>samples/OneTub</c> for the shortest whole quote and <c>samples/BathroomJob</c> for a guesthouse of three rooms.</remarks>
+/// <remarks>
+/// See <c>samples/OneTub</c> for the shortest whole quote and <c>samples/BathroomJob</c> for a guesthouse of three rooms.
+/// </remarks>
 public sealed record Job
 {
     private readonly string? name;
@@ -55,7 +57,9 @@ public sealed record Job
         init => field = Unique.Ids(Guard.List(value, nameof(Fixtures), 1), fixture => fixture.Id, nameof(Fixtures));
     }
 
-    /// <summary>Work starts not before this instant, in the years 1900 to 2200. Times of day are read on the clock of the shop's calendar.</summary>
+    /// <summary>
+    /// Work starts not before this instant, in the years 1900 to 2200. Times of day are read on the clock of the shop's calendar.
+    /// </summary>
     /// <exception cref="ArgumentOutOfRangeException">Outside those years.</exception>
     public required DateTimeOffset Start
     {
@@ -113,8 +117,8 @@ public sealed record Job
     = QuoteTerms.None;
 
     /// <summary>
-    /// Other ways to do the job, priced beside it by <see cref="QuoteAlternatives"/>; none unless given. <see cref="Plan"/> plans the job as it stands, and
-    /// objects to an alternative that does not fit it.
+    /// Other ways to do the job, priced beside it by <see cref="QuoteAlternatives"/>; none unless given. <see cref="Plan"/> plans the job
+    /// as it stands, and objects to an alternative that does not fit it.
     /// </summary>
     /// <exception cref="ArgumentException">An entry is missing, or two have one identifier.</exception>
     public IReadOnlyList<JobAlternative> Alternatives

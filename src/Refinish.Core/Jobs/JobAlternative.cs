@@ -6,8 +6,7 @@ namespace Refinish.Jobs;
 
 /// <summary>
 /// Another way to do a job, to be priced beside it: some fixtures with another colour, system or options, or some left out. What it does
-/// not name
-/// stays as in the job.
+/// not name stays as in the job.
 /// </summary>
 /// <example><code>
 /// JobAlternative without = new() { Id = "no-sink", Name = "without the sink", LeftOut = ["sink"] };
@@ -51,7 +50,7 @@ public sealed record JobAlternative
     }
     = ValueList<string>.Empty;
 
-    /// <summary>The job done this way, without alternatives of its own.</summary>
+    /// <summary>The job done this way, with the name of the alternative behind its own and without alternatives of its own.</summary>
     /// <param name="job">The job.</param>
     /// <returns>The job with those fixtures, in its own order.</returns>
     /// <exception cref="ArgumentNullException"><paramref name="job"/> is missing.</exception>
@@ -66,6 +65,7 @@ public sealed record JobAlternative
 
         return job with
         {
+            Name = job.Name + ", " + Name,
             Fixtures = [.. job.Fixtures.Where(fixture => !LeftOut.Contains(fixture.Id)).Select(fixture => Fixtures.FirstOrDefault(one =>
                 one.Id == fixture.Id) ?? fixture)],
             Extras = [.. job.Extras.Where(extra => extra.Fixture is null || !LeftOut.Contains(extra.Fixture))],

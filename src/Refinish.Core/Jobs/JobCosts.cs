@@ -8,7 +8,10 @@ using UnitsNet;
 
 namespace Refinish.Jobs;
 
-/// <summary>What a schedule costs: labour of the operations, paid time beyond them, trips, materials as bought, options and warranty, priced by the shop's book.</summary>
+/// <summary>
+/// What a schedule costs: labour of the operations, paid time beyond them, trips, materials as bought, options and warranty, priced by the
+/// shop's book.
+/// </summary>
 public sealed class JobCosts
 {
     /// <summary>Prices a schedule.</summary>
@@ -37,7 +40,8 @@ public sealed class JobCosts
 
         Shop shop = schedule.Work.Shop;
         Draws = new ValueList<StockDraw>(DrawsOf(schedule, Guard.List(stock, nameof(stock))));
-        Reserve = new WarrantyReserve(shop.Warranty.Life, shop.Warranty.Years, shop.Warranty.CostPerClaim, shop.Warranty.ClaimProbability, shop.Prices.Currency, shop.Warranty.DiscountRate);
+        Reserve = new WarrantyReserve(shop.Warranty.Life, shop.Warranty.Years, shop.Warranty.CostPerClaim, shop.Warranty.ClaimProbability,
+            shop.Prices.Currency, shop.Warranty.DiscountRate);
         ReserveForAll = Reserve.Reserve * schedule.Work.Procedures.Count;
         CrewLabour labour = new(schedule);
         Overtime = new CrewOvertime(schedule);

@@ -10,14 +10,15 @@ using UnitsNet;
 namespace Refinish.Jobs;
 
 /// <summary>
-/// One plan for one job, made by <see cref="Job.Plan"/>, stage by stage: procedures, operations and runs of coating, schedule, air of each room, costs and
-/// handover. It calls the stages in this order and adds nothing of its own.
+/// One plan for one job, made by <see cref="Job.Plan"/>, stage by stage: procedures, operations and runs of coating, schedule, air of each
+/// room, costs and handover. It calls the stages in this order and adds nothing of its own.
 /// </summary>
 /// <remarks>
-/// What stands in the way is listed in <see cref="Objections"/>; what rests on a missing part is then <see langword="null"/> rather than guessed.
-/// A plan with objections is provisional: its times and price hold only once they are removed, and it has no <see cref="Handover"/>, unless all that
-/// is objected to is that a fixture is left out: then times, price and handover are those of the others.
-/// What breathing protection has to cover is listed in <see cref="Protection"/>; it does not stand in the way of the times, and no plan answers it.
+/// What stands in the way is listed in <see cref="Objections"/>; what rests on a missing part is then <see langword="null"/> rather than
+/// guessed. A plan with objections is provisional: its times and price hold only once they are removed, and it has no
+/// <see cref="Handover"/>, unless all that is objected to is that a fixture is left out: then times, price and handover are those of the
+/// others. What breathing protection has to cover is listed in <see cref="Protection"/>; it does not stand in the way of the times, and no
+/// plan answers it.
 /// </remarks>
 public sealed class JobPlan
 {
@@ -55,7 +56,9 @@ public sealed class JobPlan
     /// <summary>The air room by room; empty without a schedule that was found.</summary>
     public IReadOnlyList<RoomAirPlan> Air { get; }
 
-    /// <summary>Hours, materials, options and price; <see langword="null"/> without a schedule or when a labour standard is missing.</summary>
+    /// <summary>
+    /// Hours, materials, options and price; <see langword="null"/> without a schedule or when a labour standard is missing.
+    /// </summary>
     public JobCosts? Costs { get; }
 
     /// <summary>Cost and price; <see langword="null"/> without <see cref="Costs"/>.</summary>
@@ -64,14 +67,19 @@ public sealed class JobPlan
     /// <summary>Refinishing against replacing; <see langword="null"/> without a price or without an offer.</summary>
     public RefinishOrReplace? Comparison { get; }
 
-    /// <summary>What the customer is told and what is kept; of the planned fixtures; <see langword="null"/> while anything is objected to other than a fixture that is left out.</summary>
+    /// <summary>
+    /// What the customer is told and what is kept; of the planned fixtures; <see langword="null"/> while anything is objected to other than
+    /// a fixture that is left out.
+    /// </summary>
     public Handover? Handover { get; }
 
     /// <summary>
-    /// The quote for the customer, of the planned fixtures; <see langword="null"/> without a price, while anything is objected to other than a fixture that
-    /// is left out (<see cref="Objections"/> then says why), and while readings look like another unit (<see cref="Doubts"/>): they are taken again first.
+    /// The quote for the customer, of the planned fixtures; <see langword="null"/> without a price, while anything is objected to other
+    /// than a fixture that is left out (<see cref="Objections"/> then says why), and while readings look like another unit
+    /// (<see cref="Doubts"/>): they are taken again first.
     /// </summary>
-    public CustomerQuote? Quote => field ??= Handover is not null && Price is { IsComplete: true } && !Doubts.Any(doubt => doubt.IsUnitMixUp)
+    public CustomerQuote? Quote =>
+        field ??= Handover is not null && Price is { IsComplete: true } && !Doubts.Any(doubt => doubt.IsUnitMixUp)
         ? new CustomerQuote(this)
         : null;
 
@@ -84,7 +92,10 @@ public sealed class JobPlan
     /// <summary>Area of the planned fixtures; zero when none is planned.</summary>
     public Area CoatedArea => Area.FromSquareMeters(Planned.Sum(procedure => procedure.SquareMeters));
 
-    /// <summary>Whether nothing stands in the way as far as this library can tell; the <see cref="Conditions"/> still have to be met. It says nothing about safety.</summary>
+    /// <summary>
+    /// Whether nothing stands in the way as far as this library can tell; the <see cref="Conditions"/> still have to be met. It says
+    /// nothing about safety.
+    /// </summary>
     public bool IsPossible => Objections.Count == 0;
 
     /// <summary>What stands in the way, each with what would help.</summary>
@@ -94,21 +105,22 @@ public sealed class JobPlan
     public IReadOnlyList<PlanCondition> Conditions => field ??= new ValueList<PlanCondition>(PlanConditions.Of(this));
 
     /// <summary>
-    /// What about the readings is not what such fixtures are: of each fixture, of each against its defects, its room and what stands beside it. No doubt
-    /// stands in the way of a plan; a mix-up of units is among the <see cref="Conditions"/> too. An empty list does not say that the readings are right.
+    /// What about the readings is not what such fixtures are: of each fixture, of each against its defects, its room and what stands beside
+    /// it. No doubt stands in the way of a plan; a mix-up of units is among the <see cref="Conditions"/> too. An empty list does not say
+    /// that the readings are right.
     /// </summary>
     public IReadOnlyList<Doubt> Doubts => field ??= new ValueList<Doubt>(PlanDoubts.Of(Job));
 
     /// <summary>
-    /// The reading of each planned rough fixture that is worth taking next, by the area that is coated, the one that narrows its area most first; empty when every
-    /// fixture was measured. <see cref="JobRange.NextReading"/> says it by the price.
+    /// The reading of each planned rough fixture that is worth taking next, by the area that is coated, the one that narrows its area most
+    /// first; empty when every fixture was measured. <see cref="JobRange.NextReading"/> says it by the price.
     /// </summary>
     public IReadOnlyList<NextReading> NextReadings => field ??= new ValueList<NextReading>(NextReading.Of(this));
 
     /// <summary>
-    /// Volatile organic compounds of each product by its id, as applied and at the maker's greatest reducer, against the limit of the shop; where
-    /// it states none, against the one that the library remembers for tub and tile refinish coatings, whose source says how well it is known.
-    /// Only a limit of the shop stands in the way of a plan.
+    /// Volatile organic compounds of each product by its id, as applied and at the maker's greatest reducer, against the limit of the shop;
+    /// where it states none, against the one that the library remembers for tub and tile refinish coatings, whose source says how well it
+    /// is known. Only a limit of the shop stands in the way of a plan.
     /// </summary>
     public IReadOnlyDictionary<string, LimitComparison> Voc => field ??= (Work?.Runs ?? []).Select(run => run.Layer)
         .GroupBy(layer => layer.Product.Id, StringComparer.Ordinal)
@@ -122,14 +134,14 @@ public sealed class JobPlan
     public IReadOnlyList<DayExposure> Exposure => field ??= new ValueList<DayExposure>(DayExposure.Of(this));
 
     /// <summary>
-    /// Exposures of rooms and people that are beyond their limit, beyond first, or that cannot be judged: what the employer's respiratory protection
-    /// programme has to cover. An empty list is no all-clear.
+    /// Exposures of rooms and people that are beyond their limit, beyond first, or that cannot be judged: what the employer's respiratory
+    /// protection programme has to cover. An empty list is no all-clear.
     /// </summary>
     public IReadOnlyList<ProtectionNeed> Protection => field ??= ProtectionNeed.Open(Air.SelectMany(room => room.Protection).Concat(Exposure.SelectMany(day => day.Protection)));
 
     /// <summary>
-    /// What can hurt people in this job, each caution once with what brings it, what kills fastest first. It stands here because an operation, the survey
-    /// of a fixture, a coat, the air of a room, an option or the handover brings it.
+    /// What can hurt people in this job, each caution once with what brings it, what kills fastest first. It stands here because an
+    /// operation, the survey of a fixture, a coat, the air of a room, an option or the handover brings it.
     /// </summary>
     public IReadOnlyList<PlannedCaution> Cautions => field ??= new ValueList<PlannedCaution>(PlanCautions.Of(this));
 

@@ -9,27 +9,29 @@ using UnitsNet;
 namespace Refinish.Jobs;
 
 /// <summary>
-/// How sure the price of a whole job is: the job is planned again and again with other readings of rough fixtures, other areas, another gun, other hours and now and then a further visit, so
-/// that cups, kits, times, waiting and trips move as they would.
+/// How sure the price of a whole job is: the job is planned again and again with other readings of rough fixtures, other areas, another
+/// gun, other hours and now and then a further visit, so that cups, kits, times, waiting and trips move as they would.
 /// </summary>
 /// <remarks>
-/// The same job, doubts and options give the same range on every machine and on any number of threads. The open readings of a <see cref="RoughFixture"/>
-/// are drawn from triangles over their three points, each on its own; readings that make no fixture are moved halfway to the most likely ones until they do.
-/// The factor <see cref="JobDoubts.Area"/> is drawn beside them: without it the last reading taken would make the price less sure.
+/// The same job, uncertainty and options give the same range on every machine and on any number of threads. The open readings of a
+/// <see cref="RoughFixture"/> are drawn from triangles over their three points, each on its own; readings that make no fixture are moved
+/// halfway to the most likely ones until they do. The factor <see cref="JobUncertainty.Area"/> is drawn beside them: without it the last
+/// reading taken would make the price less sure.
 /// </remarks>
 public sealed class JobRange
 {
     private const int Outputs = 5;
 
-    private JobRange(JobPlan plan, JobDoubts doubts, SimulationOptions options, double[][] drawn, JobTrial trial)
+    private JobRange(JobPlan plan, JobUncertainty uncertainty, SimulationOptions options, double[][] drawn, JobTrial trial)
     {
         Plan = plan;
-        Doubts = doubts;
+        Uncertainty = uncertainty;
         int[] priced = [.. Enumerable.Range(0, options.Trials).Where(i => drawn[4][i] > 0)];
         WithoutPrice = options.Trials - priced.Length;
         if (priced.Length > 0)
         {
-            Drivers = PriceDriver.Of(trial, [.. priced.Select(i => drawn[3][i])], input => [.. priced.Select(i => drawn[Outputs + input][i])]);
+            Drivers = PriceDriver.Of(trial, [.. priced.Select(i => drawn[3][i])], input =>
+                [.. priced.Select(i => drawn[Outputs + input][i])]);
             SimulationOptions counted = options with { Trials = priced.Length };
             Total = new SimulationResult([.. priced.Select(i => drawn[0][i])], counted);
             Cost = new SimulationResult([.. priced.Select(i => drawn[1][i])], counted);
@@ -41,10 +43,12 @@ public sealed class JobRange
     /// <summary>The plan as it stands, with what is known.</summary>
     public JobPlan Plan { get; }
 
-    /// <summary>What is in doubt.</summary>
-    public JobDoubts Doubts { get; }
+    /// <summary>What is uncertain.</summary>
+    public JobUncertainty Uncertainty { get; }
 
-    /// <summary>Trials that gave no price, because no schedule was found or the price book lacks something; they are not counted in the results.</summary>
+    /// <summary>
+    /// Trials that gave no price, because no schedule was found or the price book lacks something; they are not counted in the results.
+    /// </summary>
     public int WithoutPrice { get; }
 
     /// <summary>Total price with tax; <see langword="null"/> when no trial gave a price.</summary>
@@ -56,16 +60,21 @@ public sealed class JobRange
     /// <summary>Paid hours on site, over all people; <see langword="null"/> when no trial gave a price.</summary>
     public SimulationResult? Hours { get; }
 
-    /// <summary>Price at the target margin, before a minimum charge hides how wide it is; <see langword="null"/> when no trial gave a price.</summary>
+    /// <summary>
+    /// Price at the target margin, before a minimum charge hides how wide it is; <see langword="null"/> when no trial gave a price.
+    /// </summary>
     public SimulationResult? AtMargin { get; }
 
     /// <summary>
-    /// What stands behind the spread of <see cref="AtMargin"/>: every uncertain input with its share, the largest first; empty when the price is the same in
-    /// every trial or there is none.
+    /// What stands behind the spread of <see cref="AtMargin"/>: every uncertain input with its share, the largest first; empty when the
+    /// price is the same in every trial or there is none.
     /// </summary>
     public IReadOnlyList<PriceDriver> Drivers { get; } = ValueList<PriceDriver>.Empty;
 
-    /// <summary>The reading of a rough fixture that is worth taking next, by the spread of the price that goes with it; <see langword="null"/> when the trials tell none.</summary>
+    /// <summary>
+    /// The reading of a rough fixture that is worth taking next, by the spread of the price that goes with it; <see langword="null"/> when
+    /// the trials tell none.
+    /// </summary>
     public PriceDriver? NextReading => Drivers.FirstOrDefault(driver => driver.Reading is not null && driver.IsTold);
 
     /// <summary>Chance that the cost is above the net price of the plan as it stands; <see langword="null"/> without either.</summary>
@@ -73,27 +82,31 @@ public sealed class JobRange
 
     /// <summary>Draws the range.</summary>
     /// <param name="job">The job.</param>
-    /// <param name="doubts">What is in doubt.</param>
+    /// <param name="uncertainty">What is uncertain.</param>
     /// <param name="options">Number of trials, seed and threads. A trial takes about as long as a plan.</param>
     /// <returns>The range.</returns>
     /// <exception cref="ArgumentNullException">An argument is missing.</exception>
-    public static JobRange Of(Job job, JobDoubts doubts, SimulationOptions options) => Of(job, doubts, options, null, CancellationToken.None);
+    public static JobRange Of(Job job, JobUncertainty uncertainty, SimulationOptions options) =>
+        Of(job, uncertainty, options, null, CancellationToken.None);
 
     /// <summary>Draws the range, telling how far it is.</summary>
     /// <param name="job">The job.</param>
-    /// <param name="doubts">What is in doubt.</param>
+    /// <param name="uncertainty">What is uncertain.</param>
     /// <param name="options">Number of trials, seed and threads. A trial takes about as long as a plan.</param>
     /// <param name="progress">Told the part that is done, from 0 to 1.</param>
     /// <param name="cancellation">Stops it.</param>
     /// <returns>The range.</returns>
-    /// <exception cref="ArgumentNullException"><paramref name="job"/>, <paramref name="doubts"/> or <paramref name="options"/> is missing.</exception>
+    /// <exception cref="ArgumentNullException">
+    /// <paramref name="job"/>, <paramref name="uncertainty"/> or <paramref name="options"/> is missing.
+    /// </exception>
     /// <exception cref="OperationCanceledException">It was stopped.</exception>
-    public static JobRange Of(Job job, JobDoubts doubts, SimulationOptions options, IProgress<double>? progress, CancellationToken cancellation)
+    public static JobRange Of(Job job, JobUncertainty uncertainty, SimulationOptions options, IProgress<double>? progress,
+        CancellationToken cancellation)
     {
         Guard.NotNull(job, nameof(job));
-        Guard.NotNull(doubts, nameof(doubts));
+        Guard.NotNull(uncertainty, nameof(uncertainty));
         Guard.NotNull(options, nameof(options));
-        JobTrial trial = new(job, doubts);
+        JobTrial trial = new(job, uncertainty);
         double[][] drawn = new SimulationEngine(trial.Inputs, options).Run(
             Outputs + trial.Inputs.Count,
             (inputs, outputs) =>
@@ -108,12 +121,13 @@ public sealed class JobRange
             },
             progress,
             cancellation);
-        return new JobRange(job.Plan(), doubts, options, drawn, trial);
+        return new JobRange(job.Plan(), uncertainty, options, drawn, trial);
     }
 
     /// <summary>The tenth to the ninetieth percentile, and the median.</summary>
     /// <returns>One line of text.</returns>
     public override string ToString() => Total is null
         ? "no price in any trial"
-        : Plan.Job.Shop.Prices.Currency.Text((decimal)Total.P10) + " to " + Plan.Job.Shop.Prices.Currency.Text((decimal)Total.P90) + ", median " + Plan.Job.Shop.Prices.Currency.Text((decimal)Total.P50);
+        : Plan.Job.Shop.Prices.Currency.Text((decimal)Total.P10) + " to " + Plan.Job.Shop.Prices.Currency.Text((decimal)Total.P90)
+            + ", median " + Plan.Job.Shop.Prices.Currency.Text((decimal)Total.P50);
 }

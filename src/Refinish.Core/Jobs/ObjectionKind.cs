@@ -36,13 +36,18 @@ public enum ObjectionKind
     /// <summary>A labour standard is missing, so hours and price cannot be given.</summary>
     Labour,
 
-    /// <summary>The vapour is beyond a quarter of its lower flammable limit, the exhaust moves less than the careful bound asks for, or that cannot be judged; or the room takes longer than a working day to clear.</summary>
+    /// <summary>
+    /// The vapour is beyond a quarter of its lower flammable limit, the exhaust moves less than the careful bound asks for, or that cannot
+    /// be judged; or the room takes longer than a working day to clear.
+    /// </summary>
     Flammability,
 
     /// <summary>The price book lacks a rate, a kit or an option.</summary>
     Price,
 
-    /// <summary>A stage of payment fits neither the total nor the currency, or more is asked for before the work than the shop's limit allows.</summary>
+    /// <summary>
+    /// A stage of payment fits neither the total nor the currency, or more is asked for before the work than the shop's limit allows.
+    /// </summary>
     Payment,
 
     /// <summary>A part of the job is outside what the library computes.</summary>

@@ -8,8 +8,8 @@ using UnitsNet;
 namespace Refinish.Jobs;
 
 /// <summary>
-/// One operation on site, from a notice to the neighbours to the last inspection: what is done, where, by how many, how long, what it takes and what it
-/// does to the room. Schedule, air, money and job sheets are all made from the list of operations and from nothing else.
+/// One operation on site, from a notice to the neighbours to the last inspection: what is done, where, by how many, how long, what it takes
+/// and what it does to the room. Schedule, air, money and job sheets are all made from the list of operations and from nothing else.
 /// </summary>
 /// <example><code>
 /// Operation lamp = new()
@@ -24,7 +24,10 @@ public sealed record Operation
 
     private readonly string? name;
 
-    /// <summary>Identifier, unique within the job. Those that the rules make are formed from identifiers: room, kind of work, product, number of the coat.</summary>
+    /// <summary>
+    /// Identifier, unique within the job. Those that the rules make are formed from identifiers: room, kind of work, product, number of the
+    /// coat.
+    /// </summary>
     /// <exception cref="ArgumentException">Empty.</exception>
     public required string Id
     {
@@ -77,7 +80,9 @@ public sealed record Operation
     }
     = ValueList<FixtureInstruction>.Empty;
 
-    /// <summary>How many of the crew it takes, 0 to 20; 1 unless given. With none it is a wait, which runs through nights and days off.</summary>
+    /// <summary>
+    /// How many of the crew it takes, 0 to 20; 1 unless given. With none it is a wait, which runs through nights and days off.
+    /// </summary>
     /// <exception cref="ArgumentOutOfRangeException">Outside the range.</exception>
     public int People
     {
@@ -87,8 +92,8 @@ public sealed record Operation
     = 1;
 
     /// <summary>
-    /// Clock time, 0 to 60 days; <see langword="null"/> for the hours of its labour, up to whole minutes. It goes before the labour: a longer
-    /// time, as of a coat that waits for mixing, is paid as labour of its standards; one shorter than they say is objected to.
+    /// Clock time, 0 to 60 days; <see langword="null"/> for the hours of its labour, up to whole minutes. It goes before the labour: a
+    /// longer time, as of a coat that waits for mixing, is paid as labour of its standards; one shorter than they say is objected to.
     /// </summary>
     /// <exception cref="ArgumentOutOfRangeException">Outside the range.</exception>
     public TimeSpan? Time
@@ -106,11 +111,9 @@ public sealed record Operation
     }
 
     /// <summary>
-    /// Labour by the shop's standards, for each of its people; empty unless given. An operation of the caller's own with neither labour
-    /// nor clock
-    /// time takes that of the shop's standard for its kind of work, over the coated area of its fixtures and once for each. Work with a
-    /// clock
-    /// time and no standard is paid for that time. Labour of an operation with no people is objected to.
+    /// Labour by the shop's standards, for each of its people; empty unless given. An operation of the caller's own with neither labour nor
+    /// clock time takes that of the shop's standard for its kind of work, over the coated area of its fixtures and once for each. Work with
+    /// a clock time and no standard is paid for that time. Labour of an operation with no people is objected to.
     /// </summary>
     /// <exception cref="ArgumentException">An entry is missing.</exception>
     public IReadOnlyList<LabourTask> Labour
@@ -120,21 +123,23 @@ public sealed record Operation
     }
     = ValueList<LabourTask>.Empty;
 
-    /// <summary>Identifier of the operation beside which it runs from start to end, as standing by does; <see langword="null"/> for one of its own.</summary>
+    /// <summary>
+    /// Identifier of the operation beside which it runs from start to end, as standing by does; <see langword="null"/> for one of its own.
+    /// </summary>
     public string? Beside { get; init; }
 
     /// <summary>Whether it may stop at the end of a shift and go on in the next.</summary>
     public bool IsInterruptible { get; init; }
 
     /// <summary>
-    /// Whether it sprays: nobody but the sprayer is in the room until it is clear. The same goes for stripping, promoters, grains and whatever gives off enough to bring
-    /// the closed room to a tenth of its lower flammable limit.
+    /// Whether it sprays: nobody but the sprayer is in the room until it is clear. The same goes for stripping, promoters, grains and
+    /// whatever gives off enough to bring the closed room to a tenth of its lower flammable limit.
     /// </summary>
     public bool Sprays { get; init; }
 
     /// <summary>
-    /// How long after it the room takes to clear of what it gave off, 0 to 60 days; meanwhile nobody goes in without supplied air. Operations that the rules make have it
-    /// from a study of the room.
+    /// How long after it the room takes to clear of what it gave off, 0 to 60 days; meanwhile nobody goes in without supplied air.
+    /// Operations that the rules make have it from a study of the room.
     /// </summary>
     /// <exception cref="ArgumentOutOfRangeException">Outside the range.</exception>
     public TimeSpan Clearing

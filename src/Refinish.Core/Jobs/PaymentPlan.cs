@@ -8,10 +8,8 @@ namespace Refinish.Jobs;
 /// <summary>A total with tax, paid in stages: each a multiple of the coin, none negative, together exactly what is to be paid.</summary>
 /// <remarks>
 /// A stage by share is its share of the total, rounded down to a coin, so that no stage asks for more than its share; the last stage takes
-/// the rest.
-/// A coin is the cash step, or the smallest amount of the currency where there is none. Amounts that are no multiple of it, or stages that
-/// ask for
-/// more than the total, are <see cref="Faults"/>; then there are no payments.
+/// the rest. A coin is the cash step, or the smallest amount of the currency where there is none. Amounts that are no multiple of it, or
+/// stages that ask for more than the total, are <see cref="Faults"/>; then there are no payments.
 /// </remarks>
 /// <example><code>
 /// PaymentPlan plan = new(Currency.Of("USD"), 1234.56m, 0m,

@@ -71,20 +71,24 @@ public sealed record PaymentStage
     /// <param name="share">Share, more than 0 and at most 100 %.</param>
     /// <returns>The stage.</returns>
     /// <exception cref="ArgumentException"><paramref name="id"/> is no identity.</exception>
-    /// <exception cref="ArgumentOutOfRangeException"><paramref name="share"/> is outside its range, or <paramref name="due"/> is not a
-    /// named value.</exception>
+    /// <exception cref="ArgumentOutOfRangeException">
+    /// <paramref name="share"/> is outside its range, or <paramref name="due"/> is not a named value.
+    /// </exception>
     public static PaymentStage OfShare(string id, PaymentDue due, Ratio share) =>
         new(id, due, Money.Fraction(share, Bounds.Positive(Measure.Percent, 1), nameof(share)), null);
 
     /// <summary>An amount with tax.</summary>
     /// <param name="id">Identity, unique within the terms.</param>
     /// <param name="due">When it falls due.</param>
-    /// <param name="amount">Amount in the currency of the price book, more than 0 and at most 10⁹. Whether it fits the currency and the
-    /// total shows when it is quoted.</param>
+    /// <param name="amount">
+    /// Amount in the currency of the price book, more than 0 and at most 10⁹. Whether it fits the currency and the total shows when it is
+    /// quoted.
+    /// </param>
     /// <returns>The stage.</returns>
     /// <exception cref="ArgumentException"><paramref name="id"/> is no identity.</exception>
-    /// <exception cref="ArgumentOutOfRangeException"><paramref name="amount"/> is outside its range, or <paramref name="due"/> is not a
-    /// named value.</exception>
+    /// <exception cref="ArgumentOutOfRangeException">
+    /// <paramref name="amount"/> is outside its range, or <paramref name="due"/> is not a named value.
+    /// </exception>
     public static PaymentStage OfAmount(string id, PaymentDue due, decimal amount) =>
         new(id, due, null, Money.Amount(amount, nameof(amount), zeroAllowed: false));
 

@@ -38,7 +38,9 @@ public sealed record PlanCondition
         Concerns = concerns;
     }
 
-    /// <summary>Identifier, formed from what it is about and the code of the rule, with a number where a rule finds more than one thing.</summary>
+    /// <summary>
+    /// Identifier, formed from what it is about and the code of the rule, with a number where a rule finds more than one thing.
+    /// </summary>
     public string Id { get; }
 
     /// <summary>Identifier of the fixture or operation that it is about.</summary>
@@ -81,7 +83,8 @@ public sealed record PlanCondition
     internal string In(DisplayUnits system, string about) =>
         about + ": " + Sentence(system) + ". " + Sentences.Begun(Sentences.Closed(Remedy));
 
-    // Silicone, crazing, stains, grout and burns are mended in the course of the work, and the price holds it. Wherever a hole may be found,
+    // Silicone, crazing, stains, grout and burns are mended in the course of the work, and the price holds it. Wherever a hole may be
+    // found,
     // or a test is still to be made, the customer knows. Lead and asbestos are for everybody in the building.
     private static Audience Of(VerdictReason reason) => reason.RuleCode switch
     {

@@ -10,9 +10,9 @@ using UnitsNet;
 namespace Refinish.Jobs;
 
 /// <summary>
-/// A chemical that is used up while a fixture is prepared: stripper, silicone digester, descaler, degreaser, solvent wipe. It says how
-/// much is used, so that it
-/// is bought, and what of it evaporates, so that the air of the room knows of it. <see cref="PrepChemicals.Generic"/> is an invented set.
+/// A chemical that is used up while a fixture is prepared: stripper, silicone digester, descaler, degreaser, solvent wipe. It says how much
+/// is used, so that it is bought, and what of it evaporates, so that the air of the room knows of it. <see cref="PrepChemicals.Generic"/>
+/// is an invented set.
 /// </summary>
 /// <example><code>
 /// PrepChemical wipe = new()
@@ -57,8 +57,9 @@ public sealed record PrepChemical
     }
 
     /// <summary>The kind of work that uses it, one that stands before the coats and has hands at it.</summary>
-    /// <exception cref="ArgumentOutOfRangeException">Another kind: coats and promoters state what they give off themselves, and a gun is
-    /// cleaned outdoors.</exception>
+    /// <exception cref="ArgumentOutOfRangeException">
+    /// Another kind: coats and promoters state what they give off themselves, and a gun is cleaned outdoors.
+    /// </exception>
     public required WorkKind For
     {
         get;
@@ -123,8 +124,8 @@ public sealed record PrepChemical
     }
 
     /// <summary>
-    /// Part of its mass that is organic solvent, 0 to 100 %, water not counted; <see langword="null"/> when not stated, and then its
-    /// vapour cannot be judged.
+    /// Part of its mass that is organic solvent, 0 to 100 %, water not counted; <see langword="null"/> when not stated, and then its vapour
+    /// cannot be judged.
     /// </summary>
     /// <exception cref="ArgumentOutOfRangeException">Outside the range.</exception>
     public Ratio? VolatileFraction
@@ -138,8 +139,10 @@ public sealed record PrepChemical
     /// <summary>
     /// The solvents, as shares of what is volatile that add up to 100 %; empty for a chemical without solvent, or when not stated.
     /// </summary>
-    /// <exception cref="ArgumentException">An entry is missing, or one is methylene chloride, which has killed bathtub refinishers and
-    /// may not be used for this work (40 CFR 751 subpart B).</exception>
+    /// <exception cref="ArgumentException">
+    /// An entry is missing, or one is methylene chloride, which has killed bathtub refinishers and may not be used for this work (40 CFR
+    /// 751 subpart B).
+    /// </exception>
     /// <exception cref="ArgumentOutOfRangeException">The shares do not add up to 100 % within 0.1 %.</exception>
     public IReadOnlyList<SolventShare> Solvents
     {
@@ -215,7 +218,9 @@ public sealed record PrepChemical
     /// <returns>Text such as <c>stripper for LayOnStripper</c>.</returns>
     public override string ToString() => Name + " for " + For.ToString("G");
 
-    /// <summary>The list, if each entry has an amount and does not say both that it holds solvents and that nothing of it evaporates.</summary>
+    /// <summary>
+    /// The list, if each entry has an amount and does not say both that it holds solvents and that nothing of it evaporates.
+    /// </summary>
     internal static ValueList<PrepChemical> Checked(ValueList<PrepChemical> list, string name)
     {
         foreach (PrepChemical chemical in list)

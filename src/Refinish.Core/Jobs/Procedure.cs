@@ -13,12 +13,12 @@ using UnitsNet;
 namespace Refinish.Jobs;
 
 /// <summary>
-/// What is done to one fixture, from taking off the hardware to the last inspection, by the rules of the trade: from the verdict, from what will
-/// really lie under the new coat, from the coating system and from the options.
+/// What is done to one fixture, from taking off the hardware to the last inspection, by the rules of the trade: from the verdict, from what
+/// will really lie under the new coat, from the coating system and from the options.
 /// </summary>
 /// <remarks>
-/// A kept old coat is an organic surface: it is abraded, never etched, and gets only a promoter that the system states for it. Where the survey
-/// demands that the old coat comes off, all of it is stripped, and the bare material is what lies under the new coat.
+/// A kept old coat is an organic surface: it is abraded, never etched, and gets only a promoter that the system states for it. Where the
+/// survey demands that the old coat comes off, all of it is stripped, and the bare material is what lies under the new coat.
 /// </remarks>
 /// <example><code>
 /// FixtureJob top = new()
@@ -42,7 +42,9 @@ public sealed class Procedure
     /// <param name="fixture">The fixture.</param>
     /// <param name="shop">The shop with its usual system, policies and labour standards.</param>
     /// <exception cref="ArgumentNullException">An argument is missing.</exception>
-    /// <exception cref="ArgumentOutOfRangeException">The fixture has no coated area among the zones it names, or more than 1000 m².</exception>
+    /// <exception cref="ArgumentOutOfRangeException">
+    /// The fixture has no coated area among the zones it names, or more than 1000 m².
+    /// </exception>
     public Procedure(FixtureJob fixture, Shop shop)
     {
         Fixture = Guard.NotNull(fixture, nameof(fixture));
@@ -201,7 +203,9 @@ public sealed class Procedure
 
     internal double SquareMeters => area;
 
-    /// <summary>Hours of one person for the work on this fixture by the shop's standards, as if it were done alone; travel and setting up left out.</summary>
+    /// <summary>
+    /// Hours of one person for the work on this fixture by the shop's standards, as if it were done alone; travel and setting up left out.
+    /// </summary>
     internal double HoursAlone
     {
         get
@@ -215,7 +219,8 @@ public sealed class Procedure
 
             foreach (PlannedCoat coat in Coats)
             {
-                hours += LabourStandards.For(coat.Kind, Shop.Labour) is LabourStandard standard ? new LabourTask(standard, CoatedArea, 1, 1).Hours.Mean : 0;
+                hours += LabourStandards.For(coat.Kind, Shop.Labour) is LabourStandard standard
+                    ? new LabourTask(standard, CoatedArea, 1, 1).Hours.Mean : 0;
             }
 
             return hours;

@@ -3,10 +3,13 @@ using System.Linq;
 
 namespace Refinish.Jobs;
 
-/// <summary>A plan and the alternatives of its job, side by side. Each alternative is planned anew, which takes about as long as the
-/// plan.</summary>
-/// <remarks>An alternative is planned by itself: its price does not depend on the others or on their order, and one that changes nothing
-/// costs the same.</remarks>
+/// <summary>
+/// A plan and the alternatives of its job, side by side. Each alternative is planned anew, which takes about as long as the plan.
+/// </summary>
+/// <remarks>
+/// An alternative is planned by itself: its price does not depend on the others or on their order, and one that changes nothing costs the
+/// same.
+/// </remarks>
 public sealed class QuoteAlternatives
 {
     /// <summary>Plans the alternatives of a job.</summary>

@@ -15,8 +15,9 @@ public sealed record QuoteItem
         Unit = unit;
     }
 
-    /// <summary>Identity, unique within the quote, from ids alone: <c>fixture/tub</c>, <c>option/slip-floor/tub</c>,
-    /// <c>extra/plumber</c>.</summary>
+    /// <summary>
+    /// Identity, unique within the quote, from ids alone: <c>fixture/tub</c>, <c>option/slip-floor/tub</c>, <c>extra/plumber</c>.
+    /// </summary>
     public string Id { get; }
 
     /// <summary>What it is.</summary>

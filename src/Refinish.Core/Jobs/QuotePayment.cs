@@ -20,5 +20,6 @@ public sealed record QuotePayment
 
     /// <summary>Name, amount and when it is due.</summary>
     /// <returns>Text such as <c>deposit, on acceptance: 120.00</c>.</returns>
-    public override string ToString() => Stage.Name + ", " + Stage.When + ": " + Amount.ToString(System.Globalization.CultureInfo.InvariantCulture);
+    public override string ToString() =>
+        Stage.Name + ", " + Stage.When + ": " + Amount.ToString(System.Globalization.CultureInfo.InvariantCulture);
 }

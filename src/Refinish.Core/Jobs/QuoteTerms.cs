@@ -8,8 +8,7 @@ namespace Refinish.Jobs;
 
 /// <summary>
 /// What is agreed with the customer beside the work: discount, exemption from tax, stages of payment, how long the quote holds. Nothing is
-/// agreed
-/// unless given.
+/// agreed unless given.
 /// </summary>
 /// <example><code>
 /// QuoteTerms terms = new()
@@ -47,8 +46,10 @@ public sealed record QuoteTerms
         init => field = value is null ? null : Guard.Named(value, nameof(Revision));
     }
 
-    /// <summary>When the quote is handed out, in the years 1900 to 2200; <see langword="null"/> unless given. Its offset is the clock of
-    /// the customer.</summary>
+    /// <summary>
+    /// When the quote is handed out, in the years 1900 to 2200; <see langword="null"/> unless given. Its offset is the clock of the
+    /// customer.
+    /// </summary>
     /// <exception cref="ArgumentOutOfRangeException">Outside those years.</exception>
     public DateTimeOffset? Issued
     {
@@ -64,8 +65,9 @@ public sealed record QuoteTerms
         }
     }
 
-    /// <summary>For how many days after the day of issue the quote holds, 0 to 3650; <see langword="null"/>, not agreed, unless
-    /// given.</summary>
+    /// <summary>
+    /// For how many days after the day of issue the quote holds, 0 to 3650; <see langword="null"/>, not agreed, unless given.
+    /// </summary>
     /// <exception cref="ArgumentOutOfRangeException">Outside the range.</exception>
     public int? ValidFor
     {
@@ -80,8 +82,8 @@ public sealed record QuoteTerms
     public TaxExemption? Exemption { get; init; }
 
     /// <summary>
-    /// Whether the price is set so that the target margin, neither less nor more, is left over every cost after the discount: a discount raises it, an
-    /// option or extra whose fixed price earns more lowers it. It is not unless given.
+    /// Whether the price is set so that the target margin, neither less nor more, is left over every cost after the discount: a discount
+    /// raises it, an option or extra whose fixed price earns more lowers it. It is not unless given.
     /// </summary>
     public bool HoldMargin { get; init; }
 
@@ -91,8 +93,7 @@ public sealed record QuoteTerms
     /// </summary>
     /// <exception cref="ArgumentException">
     /// An entry is missing, two have one identity, one falls due before the entry ahead of it, the last is not the rest or another is, or
-    /// the shares
-    /// are more than the whole.
+    /// the shares are more than the whole.
     /// </exception>
     public IReadOnlyList<PaymentStage> Payments
     {
@@ -109,8 +110,10 @@ public sealed record QuoteTerms
         init => field = Guard.Defined(value, nameof(PricesShown));
     }
 
-    /// <summary>The last day on which the quote holds, on the clock of <see cref="Issued"/>; <see langword="null"/> when day of issue or
-    /// validity is not agreed.</summary>
+    /// <summary>
+    /// The last day on which the quote holds, on the clock of <see cref="Issued"/>; <see langword="null"/> when day of issue or validity is
+    /// not agreed.
+    /// </summary>
     public DateTime? ValidUntil => Issued is DateTimeOffset issued && ValidFor is int days ? issued.Date.AddDays(days) : null;
 
     /// <summary>Whether the quote holds at an instant: from its issue to the end of its last day.</summary>
@@ -119,15 +122,16 @@ public sealed record QuoteTerms
     public bool? HoldsAt(DateTimeOffset moment) =>
         ValidUntil is DateTime last ? moment >= Issued!.Value && moment.ToOffset(Issued.Value.Offset).Date <= last : null;
 
-    /// <summary>Number, revision and validity, as far as they are agreed.</summary>
+    /// <summary>Number, revision, date and validity, as far as they are agreed.</summary>
     /// <returns>One line of text; <c>quote</c> where none of them is.</returns>
     public override string ToString() => Said.Length > 0 ? Said : "quote";
 
-    /// <summary>Number, revision and validity; empty where none is agreed.</summary>
+    /// <summary>Number, revision, date and validity; empty where none is agreed.</summary>
     internal string Said => string.Join(", ", new[]
     {
         Number,
         Revision is null ? null : "revision " + Revision,
+        Issued is DateTimeOffset issued ? "of " + issued.ToString("yyyy-MM-dd", CultureInfo.InvariantCulture) : null,
         ValidUntil is DateTime last ? "holds until " + last.ToString("yyyy-MM-dd", CultureInfo.InvariantCulture) : null,
     }.Where(part => part is not null));
 

@@ -5,13 +5,14 @@ using System.Globalization;
 namespace Refinish.Jobs;
 
 /// <summary>
-/// When the next coat may go on, by the clock of the site and with the temperature at each hour: after a coat its recoat window, after a promoter's wipe
-/// the time in which it is dry and still open.
+/// When the next coat may go on, by the clock of the site and with the temperature at each hour: after a coat its recoat window, after a
+/// promoter's wipe the time in which it is dry and still open.
 /// </summary>
 /// <remarks>
-/// Both ends are whole minutes to the careful side: the opening is rounded up, the closing down. A recoat window opens after the last stroke of the coat,
-/// where the surface is coldest, and closes after its first stroke, where air or surface is warmest, so that it holds for every place. A promoter dries and
-/// stays open from the end of wiping, as data sheets count. By the closing the last stroke of the next coat has to be on.
+/// Both ends are whole minutes to the careful side: the opening is rounded up, the closing down. A recoat window opens after the last
+/// stroke of the coat, where the surface is coldest, and closes after its first stroke, where air or surface is warmest, so that it holds
+/// for every place. A promoter dries and stays open from the end of wiping, as data sheets count. By the closing the last stroke of the
+/// next coat has to be on.
 /// </remarks>
 public sealed class ScheduledWindow
 {
@@ -105,7 +106,8 @@ public sealed class ScheduledWindow
     /// <summary>Where, when and what was put on, and the window, the days named that differ from that of the last stroke.</summary>
     /// <returns>Text such as <c>bath/coat/1/epoxy-primer, Mon: white epoxy primer: recoat from 13:05 to Tue 09:40</c>.</returns>
     public override string ToString() =>
-        Operation.Operation.Id + ", " + LastStroke.ToString("ddd", CultureInfo.InvariantCulture) + ": " + Name + ": " + SentenceOn(LastStroke.Date);
+        Operation.Operation.Id + ", " + LastStroke.ToString("ddd", CultureInfo.InvariantCulture) + ": " + Name + ": "
+            + SentenceOn(LastStroke.Date);
 
     /// <summary>The opening before it is rounded.</summary>
     internal DateTimeOffset? Opening { get; init; }

@@ -29,7 +29,10 @@ public sealed record Shop
     private readonly double hidingTolerance = 1;
     private readonly double flashOfLanded = SolventEmission.AssumedFlashOfLanded.DecimalFractions;
 
-    /// <summary>An invented shop of two people with generic products, hours and prices in US dollars; every figure is invented unless its own source says otherwise.</summary>
+    /// <summary>
+    /// An invented shop of two people with generic products, hours and prices in US dollars; every figure is invented unless its own source
+    /// says otherwise.
+    /// </summary>
     public static Shop Generic { get; } = GenericShop.Make();
 
     /// <summary>Name of the shop.</summary>
@@ -71,8 +74,8 @@ public sealed record Shop
     }
 
     /// <summary>
-    /// The most that may be asked for before the work has begun, where the shop states a limit; <see langword="null"/>, none stated, unless given. Beyond it a
-    /// plan objects.
+    /// The most that may be asked for before the work has begun, where the shop states a limit; <see langword="null"/>, none stated, unless
+    /// given. Beyond it a plan objects.
     /// </summary>
     public DepositLimit? DepositLimit { get; init; }
 
@@ -100,7 +103,9 @@ public sealed record Shop
         init => field = Guard.NotNull(value, nameof(Gun));
     }
 
-    /// <summary>What is lost between cup and surface apart from the gun's own transfer efficiency; an invented start unless given.</summary>
+    /// <summary>
+    /// What is lost between cup and surface apart from the gun's own transfer efficiency; an invented start unless given.
+    /// </summary>
     /// <exception cref="ArgumentNullException">Missing.</exception>
     public ApplicationLosses Losses
     {
@@ -131,7 +136,9 @@ public sealed record Shop
     /// Labour standards, one for each kind of work and of defect; the generic, invented ones unless given, and
     /// <see cref="LabourStandards.GenericWith"/> puts some of your own in their place.
     /// </summary>
-    /// <exception cref="ArgumentException">An entry is missing or names neither work nor defect, or two have one code or are for the same work.</exception>
+    /// <exception cref="ArgumentException">
+    /// An entry is missing or names neither work nor defect, or two have one code or are for the same work.
+    /// </exception>
     public IReadOnlyList<LabourStandard> Labour
     {
         get;
@@ -140,11 +147,12 @@ public sealed record Shop
     = LabourStandards.Generic;
 
     /// <summary>
-    /// Chemicals of the preparation: stripper, silicone remover, cleaners, wipes. All that are for a kind of work are used in it, on the surfaces that each
-    /// allows; the generic, invented ones unless given.
+    /// Chemicals of the preparation: stripper, silicone remover, cleaners, wipes. All that are for a kind of work are used in it, on the
+    /// surfaces that each allows; the generic, invented ones unless given.
     /// </summary>
     /// <exception cref="ArgumentException">
-    /// An entry is missing, two have one identifier, or one contradicts itself: it has no amount of any kind, or names solvents and has no volatile part.
+    /// An entry is missing, two have one identifier, or one contradicts itself: it has no amount of any kind, or names solvents and has no
+    /// volatile part.
     /// </exception>
     public IReadOnlyList<PrepChemical> Chemicals
     {
@@ -153,7 +161,9 @@ public sealed record Shop
     }
     = PrepChemicals.Generic;
 
-    /// <summary>What defects take beside filler and chemicals, such as spot primer and grout; the generic, invented list unless given.</summary>
+    /// <summary>
+    /// What defects take beside filler and chemicals, such as spot primer and grout; the generic, invented list unless given.
+    /// </summary>
     /// <exception cref="ArgumentException">An entry is missing.</exception>
     public IReadOnlyList<DefectMaterial> DefectMaterials
     {
@@ -188,7 +198,9 @@ public sealed record Shop
         init => field = Guard.Defined(value, nameof(Paid));
     }
 
-    /// <summary>Length of a half-day for <see cref="PaidTimeRule.HalfDays"/>, more than 0 and at most 12 h; 4 h unless given (invented).</summary>
+    /// <summary>
+    /// Length of a half-day for <see cref="PaidTimeRule.HalfDays"/>, more than 0 and at most 12 h; 4 h unless given (invented).
+    /// </summary>
     /// <exception cref="ArgumentOutOfRangeException">Outside the range.</exception>
     public TimeSpan HalfDay
     {
@@ -203,8 +215,7 @@ public sealed record Shop
 
     /// <summary>
     /// Which paid hours of a person's day and week cost more than the wage; <see langword="null"/>, none, unless given. The premium is
-    /// burdened as
-    /// wages are. Only the hours of one job are known here: whoever works elsewhere in the same week may earn more.
+    /// burdened as wages are. Only the hours of one job are known here: whoever works elsewhere in the same week may earn more.
     /// </summary>
     /// <exception cref="ArgumentException">A rule without any step.</exception>
     public OvertimeRule? Overtime
@@ -217,10 +228,13 @@ public sealed record Shop
     }
 
     /// <summary>
-    /// Whether a second person stands by outside the room, paid, while a coat is sprayed (from the opening of the cans until the sprayer is out), an old coat is stripped, a
-    /// promoter is wiped on or other solvent is at work that could bring the closed room to a tenth of its lower flammable limit; <see langword="true"/> unless given.
+    /// Whether a second person stands by outside the room, paid, while a coat is sprayed (from the opening of the cans until the sprayer is
+    /// out), an old coat is stripped, a promoter is wiped on or other solvent is at work that could bring the closed room to a tenth of its
+    /// lower flammable limit; <see langword="true"/> unless given.
     /// </summary>
-    /// <remarks>Deaths in this trade had in common that somebody worked alone in a small bathroom (OSHA/NIOSH hazard alert, January 2013).</remarks>
+    /// <remarks>
+    /// Deaths in this trade had in common that somebody worked alone in a small bathroom (OSHA/NIOSH hazard alert, January 2013).
+    /// </remarks>
     public bool StandsBy { get; init; } = true;
 
     /// <summary>Fewest visits first, or the earliest end first.</summary>
@@ -240,7 +254,10 @@ public sealed record Shop
     }
     = SearchEffort.Quick;
 
-    /// <summary>How long new grout dries before it is etched, abraded or coated, 0 to 14 days; 24 h unless given (from memory, unverified: the grout's data sheet decides).</summary>
+    /// <summary>
+    /// How long new grout dries before it is etched, abraded or coated, 0 to 14 days; 24 h unless given (from memory, unverified: the
+    /// grout's data sheet decides).
+    /// </summary>
     /// <exception cref="ArgumentOutOfRangeException">Outside the range.</exception>
     public TimeSpan GroutWait
     {
@@ -249,7 +266,9 @@ public sealed record Shop
     }
     = TimeSpan.FromHours(24);
 
-    /// <summary>How long new caulk stands before water, 0 to 14 days; 24 h unless given (from memory, unverified: the sealant's data sheet decides).</summary>
+    /// <summary>
+    /// How long new caulk stands before water, 0 to 14 days; 24 h unless given (from memory, unverified: the sealant's data sheet decides).
+    /// </summary>
     /// <exception cref="ArgumentOutOfRangeException">Outside the range.</exception>
     public TimeSpan CaulkWait
     {
@@ -258,7 +277,10 @@ public sealed record Shop
     }
     = TimeSpan.FromHours(24);
 
-    /// <summary>How long drain trim set in sealant stands before water, 0 to 14 days; 24 h unless given (from memory, unverified: the sealant's data sheet decides).</summary>
+    /// <summary>
+    /// How long drain trim set in sealant stands before water, 0 to 14 days; 24 h unless given (from memory, unverified: the sealant's data
+    /// sheet decides).
+    /// </summary>
     /// <exception cref="ArgumentOutOfRangeException">Outside the range.</exception>
     public TimeSpan DrainTrimWait
     {
@@ -267,7 +289,10 @@ public sealed record Shop
     }
     = TimeSpan.FromHours(24);
 
-    /// <summary>How long spot primer on bare metal dries before it is filled or coated, 0 to 14 days; 30 min unless given (invented: its data sheet decides).</summary>
+    /// <summary>
+    /// How long spot primer on bare metal dries before it is filled or coated, 0 to 14 days; 30 min unless given (invented: its data sheet
+    /// decides).
+    /// </summary>
     /// <exception cref="ArgumentOutOfRangeException">Outside the range.</exception>
     public TimeSpan SpotPrimerWait
     {
@@ -277,8 +302,8 @@ public sealed record Shop
     = TimeSpan.FromMinutes(30);
 
     /// <summary>
-    /// How long an abraded or etched surface may wait for its promoter or first coat, 0 to 14 days; <see langword="null"/>, unless given, for any time,
-    /// with a wipe and a new water-break test after a night.
+    /// How long an abraded or etched surface may wait for its promoter or first coat, 0 to 14 days; <see langword="null"/>, unless given,
+    /// for any time, with a wipe and a new water-break test after a night.
     /// </summary>
     /// <exception cref="ArgumentOutOfRangeException">Outside the range.</exception>
     public TimeSpan? LongestAfterKey
@@ -287,7 +312,10 @@ public sealed record Shop
         init => field = value is TimeSpan longest ? Wait(longest, nameof(LongestAfterKey)) : null;
     }
 
-    /// <summary>How long after the last stroke the gun may wait to be cleaned, 0 to 14 days; 30 min unless given (common practice, no source: before the mix sets).</summary>
+    /// <summary>
+    /// How long after the last stroke the gun may wait to be cleaned, 0 to 14 days; 30 min unless given (common practice, no source: before
+    /// the mix sets).
+    /// </summary>
     /// <exception cref="ArgumentOutOfRangeException">Outside the range.</exception>
     public TimeSpan GunCleaningWithin
     {
@@ -305,10 +333,14 @@ public sealed record Shop
     }
     = PublishedLimits.All;
 
-    /// <summary>Limit of volatile organic compounds that applies where the shop works; <see langword="null"/> when none is compared.</summary>
+    /// <summary>
+    /// Limit of volatile organic compounds that applies where the shop works; <see langword="null"/> when none is compared.
+    /// </summary>
     public VocLimit? VocLimit { get; init; }
 
-    /// <summary>Limit for polyisocyanate mist from the hardener's safety data sheet or local law; <see langword="null"/> means "cannot be judged".</summary>
+    /// <summary>
+    /// Limit for polyisocyanate mist from the hardener's safety data sheet or local law; <see langword="null"/> means "cannot be judged".
+    /// </summary>
     /// <exception cref="ArgumentOutOfRangeException">Not above 0, or above 1 kg/m³.</exception>
     public MassConcentration? MistLimit
     {
@@ -325,7 +357,10 @@ public sealed record Shop
     }
     = Source.Supplied("no limit given");
 
-    /// <summary>Part of the overspray that stays in the air, more than 0 and at most 100 %; <see langword="null"/> means that mist "cannot be judged". Nobody has measured it in general; 5 to 30 % is a guess.</summary>
+    /// <summary>
+    /// Part of the overspray that stays in the air, more than 0 and at most 100 %; <see langword="null"/> means that mist "cannot be
+    /// judged". Nobody has measured it in general; 5 to 30 % is a guess.
+    /// </summary>
     /// <exception cref="ArgumentOutOfRangeException">Outside the range.</exception>
     public Ratio? AirborneFraction
     {
@@ -347,8 +382,8 @@ public sealed record Shop
     = SolventEmission.AssumedFilmTimeConstant;
 
     /// <summary>
-    /// Part of the solvent of what lands that is gone by then or at once after, in flight and while the wet film spreads, 0 to 100 %; 25 % unless given (from memory:
-    /// handbooks of finishing give 10 to 40 % for air spray). What misses the fixture flashes altogether.
+    /// Part of the solvent of what lands that is gone by then or at once after, in flight and while the wet film spreads, 0 to 100 %; 25 %
+    /// unless given (from memory: handbooks of finishing give 10 to 40 % for air spray). What misses the fixture flashes altogether.
     /// </summary>
     /// <exception cref="ArgumentOutOfRangeException">Outside the range.</exception>
     public Ratio FlashOfLanded
@@ -357,7 +392,10 @@ public sealed record Shop
         init => flashOfLanded = Guard.Within(value, Bounds.NotNegative(Measure.Percent, 1), nameof(FlashOfLanded));
     }
 
-    /// <summary>Largest colour difference from the colour wanted at which the old colour counts as hidden, CIEDE2000, 0.05 to 20; 1 unless given (invented).</summary>
+    /// <summary>
+    /// Largest colour difference from the colour wanted at which the old colour counts as hidden, CIEDE2000, 0.05 to 20; 1 unless given
+    /// (invented).
+    /// </summary>
     /// <exception cref="ArgumentOutOfRangeException">Outside the range.</exception>
     public double HidingTolerance
     {

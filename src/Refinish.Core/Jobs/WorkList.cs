@@ -6,8 +6,8 @@ using Refinish.Scheduling;
 namespace Refinish.Jobs;
 
 /// <summary>
-/// All operations of premises in the order of the trade: the procedures of its fixtures, with what is done together in one room taken together, the
-/// runs of coating, the waits between operations, and the changes of the caller.
+/// All operations of premises in the order of the trade: the procedures of its fixtures, with what is done together in one room taken
+/// together, the runs of coating, the waits between operations, and the changes of the caller.
 /// </summary>
 /// <example><code>
 /// FixtureJob top = new()
@@ -63,7 +63,8 @@ public sealed class WorkList
     {
     }
 
-    private WorkList(IReadOnlyList<Procedure> procedures, Premises premises, Shop shop, DateTimeOffset start, IReadOnlyList<OperationChange> changes, ScheduleNeeds needs,
+    private WorkList(IReadOnlyList<Procedure> procedures, Premises premises, Shop shop, DateTimeOffset start,
+        IReadOnlyList<OperationChange> changes, ScheduleNeeds needs,
         IReadOnlyDictionary<string, RoomResult> rooms)
     {
         Needs = needs;
@@ -101,7 +102,10 @@ public sealed class WorkList
         }
 
         HashSet<string> own = new(
-            Changes.Select(change => change.Kind == OperationChangeKind.Replace ? change.Id : change.Operation?.Id).Concat(Procedures.SelectMany(procedure => procedure.Fixture.Options).Select(option => option.Operation?.Id)).OfType<string>(),
+            Changes.Select(change =>
+                change.Kind == OperationChangeKind.Replace
+                ? change.Id : change.Operation?.Id).Concat(Procedures.SelectMany(procedure => procedure.Fixture.Options).Select(option =>
+                option.Operation?.Id)).OfType<string>(),
             StringComparer.Ordinal);
         foreach (Operation operation in operations.Where(operation => own.Contains(operation.Id)))
         {
@@ -118,7 +122,8 @@ public sealed class WorkList
         Courses = builder.Courses;
 
         // An option's work in another room stands in the part of neither alone.
-        bool isApart = Procedures.All(procedure => procedure.Fixture.Options.All(option => option.Operation?.Room is not string room || room == procedure.Fixture.Room));
+        bool isApart = Procedures.All(procedure =>
+            procedure.Fixture.Options.All(option => option.Operation?.Room is not string room || room == procedure.Fixture.Room));
         Rooms = isApart ? builder.Rooms : [];
         objections.AddRange(RunObjections.Of(this));
         Objections = new ValueList<PlanObjection>(objections);
@@ -148,7 +153,10 @@ public sealed class WorkList
     /// <summary>The runs of coating, in the order of the operations of the same identifiers.</summary>
     public IReadOnlyList<CoatRun> Runs { get; }
 
-    /// <summary>What stands in the way of the list: open times and windows that cannot be kept, changes that break an order rule, people and standards that are missing.</summary>
+    /// <summary>
+    /// What stands in the way of the list: open times and windows that cannot be kept, changes that break an order rule, people and
+    /// standards that are missing.
+    /// </summary>
     public IReadOnlyList<PlanObjection> Objections { get; }
 
     /// <summary>The number of operations.</summary>
@@ -163,7 +171,9 @@ public sealed class WorkList
     /// <summary>What a schedule of the list without it showed to be needed.</summary>
     internal ScheduleNeeds Needs { get; }
 
-    /// <summary>What each room gave to the list; empty where rooms cannot be told apart. While a list is made, that of the list before.</summary>
+    /// <summary>
+    /// What each room gave to the list; empty where rooms cannot be told apart. While a list is made, that of the list before.
+    /// </summary>
     internal IReadOnlyDictionary<string, RoomResult> Rooms { get; }
 
     internal WorkList With(ScheduleNeeds needs, bool reusing = true) =>

@@ -131,7 +131,8 @@ internal static class AddedWork
 
     private static bool IsAtLeast(SiteStep step, SiteStep other) =>
         other.Duration == step.Duration && other.Room == step.Room && other.People == step.People
-        && other.IsInterruptible == step.IsInterruptible && other.Sprays == step.Sprays && other.Clearing >= step.Clearing && other.RaisesDust == step.RaisesDust
+        && other.IsInterruptible == step.IsInterruptible && other.Sprays == step.Sprays && other.Clearing >= step.Clearing
+            && other.RaisesDust == step.RaisesDust
         && other.DustFree >= step.DustFree && other.Tools.Equals(step.Tools) && other.Unavailable.Equals(step.Unavailable);
 
     private static bool IsAtLeast(StepLag lag, StepLag other) =>

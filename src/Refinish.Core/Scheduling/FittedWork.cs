@@ -1,8 +1,8 @@
 namespace Refinish.Scheduling;
 
 /// <summary>
-/// A schedule of a work that grew, in the order of one that was found before: it ends no later and has no more visits, so that
-/// nothing has to be searched, and what was proved before still holds, since more rules let nothing end sooner and nobody come less often.
+/// A schedule of a work that grew, in the order of one that was found before: it ends no later and has no more visits, so that nothing has
+/// to be searched, and what was proved before still holds, since more rules let nothing end sooner and nobody come less often.
 /// </summary>
 internal sealed class FittedWork
 {
@@ -43,7 +43,8 @@ internal sealed class FittedWork
 
         return best is null ? null : new FittedWork(
             new SiteSchedule(
-                work, best, new ScheduleProof(earlier.FinishBound!.Value.UtcTicks, earlier.VisitsBound, earlier.LatestEnd?.UtcTicks), nodes: 1)
+                work, best, new ScheduleProof(earlier.FinishBound!.Value.UtcTicks, earlier.VisitsBound, earlier.LatestEnd?.UtcTicks),
+                    nodes: 1)
             {
                 IsFitted = true,
             },

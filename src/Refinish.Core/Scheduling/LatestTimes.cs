@@ -5,11 +5,9 @@ namespace Refinish.Scheduling;
 
 /// <summary>
 /// Less waiting within a visit: how late the first work of each day can begin when the last end of the day, the day of every step and the
-/// end of the
-/// whole stay, found as a greatest fixed point (every rule can only pull a step earlier). Days that become shorter then begin so late, and
-/// everything
-/// else is as early as it can be from there. Steps that exclude each other, or do not share what is scarce, keep their order, so every
-/// rule is kept.
+/// end of the whole stay, found as a greatest fixed point (every rule can only pull a step earlier). Days that become shorter then begin so
+/// late, and everything else is as early as it can be from there. Steps that exclude each other, or do not share what is scarce, keep their
+/// order, so every rule is kept.
 /// </summary>
 internal sealed class LatestTimes
 {

@@ -4,8 +4,7 @@ namespace Refinish.Scheduling;
 
 /// <summary>
 /// The schedule that follows the list: of two steps that exclude each other the one listed first comes first, and each is as early as it
-/// can be.
-/// It is what somebody would do who works a list off, so a search starts from it and is never worse.
+/// can be. It is what somebody would do who works a list off, so a search starts from it and is never worse.
 /// </summary>
 internal sealed class ListedOrder
 {

@@ -6,10 +6,8 @@ namespace Refinish.Scheduling;
 
 /// <summary>
 /// A time before which the work cannot end, from what only one can have at a time. Steps that start not before a time, and after which at
-/// least
-/// so much has to follow, are packed from that time on as if they could be cut anywhere: into the crew's hours by their work, and the
-/// spraying of
-/// one room one coat after the other.
+/// least so much has to follow, are packed from that time on as if they could be cut anywhere: into the crew's hours by their work, and the
+/// spraying of one room one coat after the other.
 /// </summary>
 internal sealed class LoadBound
 {

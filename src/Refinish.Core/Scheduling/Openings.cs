@@ -5,8 +5,7 @@ namespace Refinish.Scheduling;
 
 /// <summary>
 /// A calendar unrolled from a first day onwards into shifts in ticks of universal time, as far as they are asked for: where each shift
-/// opens and
-/// closes, and on which day. One made without certain times has these cut out of its shifts.
+/// opens and closes, and on which day. One made without certain times has these cut out of its shifts.
 /// </summary>
 internal sealed class Openings
 {

@@ -6,9 +6,8 @@ using System.Threading;
 namespace Refinish.Scheduling;
 
 /// <summary>
-/// Places groups of steps one after the other, each as early as it can end in the time that the earlier ones leave free, in several
-/// orders; keeps
-/// the best. Each group alone, and the load of the crew, give a time before which the whole cannot end.
+/// Places groups of steps one after the other, each as early as it can end in the time that the earlier ones leave free, in several orders;
+/// keeps the best. Each group alone, and the load of the crew, give a time before which the whole cannot end.
 /// </summary>
 internal sealed class SiteGroups(
     SiteWork work, SiteCompiler compiler, StepModel whole, List<List<int>> groups, SearchEffort effort, long start, long horizon,

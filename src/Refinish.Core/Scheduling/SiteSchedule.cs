@@ -8,8 +8,7 @@ namespace Refinish.Scheduling;
 
 /// <summary>
 /// When each step of a <see cref="SiteWork"/> is done and by whom, what was proved about the end and about the number of visits, what
-/// drives the end, and
-/// the days of the crew; or why there is no schedule.
+/// drives the end, and the days of the crew; or why there is no schedule.
 /// </summary>
 /// <example><code>
 /// SiteWork work = new()
@@ -86,9 +85,8 @@ public sealed record SiteSchedule
     public DateTimeOffset? Finish { get; }
 
     /// <summary>
-    /// No schedule ends before this instant, or, when <see cref="SiteWork.Prefers"/> is <see cref="SchedulePreference.FewestVisits"/>,
-    /// none with as few visits
-    /// as this one; proved.
+    /// No schedule ends before this instant, or, when <see cref="SiteWork.Prefers"/> is <see cref="SchedulePreference.FewestVisits"/>, none
+    /// with as few visits as this one; proved.
     /// </summary>
     public DateTimeOffset? FinishBound { get; }
 
@@ -99,8 +97,8 @@ public sealed record SiteSchedule
 
     /// <summary>
     /// Until when a schedule was allowed to end for the sake of fewer visits: <see cref="SiteWork.VisitSlack"/> after the close of the
-    /// working day of the
-    /// earliest end that was found. <see langword="null"/> for <see cref="SchedulePreference.EarliestEnd"/> and without a schedule.
+    /// working day of the earliest end that was found. <see langword="null"/> for <see cref="SchedulePreference.EarliestEnd"/> and without
+    /// a schedule.
     /// </summary>
     public DateTimeOffset? LatestEnd { get; }
 
@@ -121,8 +119,8 @@ public sealed record SiteSchedule
     public IReadOnlyList<PersonDay> PersonDays => cache.Days ??= CrewDays.Persons(steps);
 
     /// <summary>
-    /// No schedule has fewer visits among those that end as early, or, for <see cref="SchedulePreference.FewestVisits"/>, by <see
-    /// cref="LatestEnd"/>; proved.
+    /// No schedule has fewer visits among those that end as early, or, for <see cref="SchedulePreference.FewestVisits"/>, by
+    /// <see cref="LatestEnd"/>; proved.
     /// </summary>
     public int VisitsBound { get; }
 

@@ -6,18 +6,15 @@ namespace Refinish.Scheduling;
 
 /// <summary>
 /// Branch and bound over the order of steps that may not overlap. A node is a set of demands "this one first"; its earliest times are a
-/// least
-/// fixed point; where two steps still overlap, or too many share what is scarce, one child a possible order follows. Without overlap the
-/// earliest
-/// times are a schedule, and no schedule under the same demands ends sooner. One object searches the same steps on one set of days after
-/// another.
+/// least fixed point; where two steps still overlap, or too many share what is scarce, one child a possible order follows. Without overlap
+/// the earliest times are a schedule, and no schedule under the same demands ends sooner. One object searches the same steps on one set of
+/// days after another.
 /// </summary>
 /// <remarks>
 /// The scheme is that of De Reyck and Herroelen for projects with generalized precedence relations (European Journal of Operational
-/// Research 111
-/// (1998)), with the linear propagation replaced by one that also keeps working hours. Bound: the earliest times themselves, and for every
-/// set of
-/// steps that start not before a time, their work packed into working hours from then on plus the least time that has to follow.
+/// Research 111 (1998)), with the linear propagation replaced by one that also keeps working hours. Bound: the earliest times themselves,
+/// and for every set of steps that start not before a time, their work packed into working hours from then on plus the least time that has
+/// to follow.
 /// </remarks>
 internal sealed class SiteSearch
 {

@@ -6,11 +6,9 @@ using Refinish.Curing;
 namespace Refinish.Scheduling;
 
 /// <summary>
-/// The way from a work to its schedule: first whether times and hours allow any; one group (a bathroom) by exact search; several groups
-/// one after
-/// the other into the time that the earlier ones leave, in a few orders, with a bound from the crew's load and from each group alone; an
-/// exact
-/// search for a proof where the whole is small. Then the visits, then less waiting within each of them.
+/// The way from a work to its schedule: first whether times and hours allow any; one group (a bathroom) by exact search; several groups one
+/// after the other into the time that the earlier ones leave, in a few orders, with a bound from the crew's load and from each group alone;
+/// an exact search for a proof where the whole is small. Then the visits, then less waiting within each of them.
 /// </summary>
 internal sealed class SiteSolver(SiteWork work, SearchEffort effort, IProgress<double>? progress, CancellationToken cancellation)
 {

@@ -13,11 +13,9 @@ namespace Refinish.Scheduling;
 /// </summary>
 /// <remarks>
 /// The order of work is found, not given: it follows from the lags, the crew, the tools and the rooms. A room is empty but for the sprayer
-/// while
-/// a coat is sprayed and until it is clear; dust is kept from wet film in the same room; interruptible work stops at the end of a shift,
-/// or when it
-/// cannot be done, only. The order in which steps are listed is one of the orders that are tried, so the result is never worse than that.
-/// When end and days are settled, steps of a visit move later where that shortens it, so that nobody comes early to wait.
+/// while a coat is sprayed and until it is clear; dust is kept from wet film in the same room; interruptible work stops at the end of a
+/// shift, or when it cannot be done, only. The order in which steps are listed is one of the orders that are tried, so the result is never
+/// worse than that. When end and days are settled, steps of a visit move later where that shortens it, so that nobody comes early to wait.
 /// </remarks>
 /// <example><code>
 /// SiteWork work = new()
@@ -117,8 +115,7 @@ public sealed record SiteWork
 
     /// <summary>
     /// How much later than the end of the working day of the earliest end a schedule may end for the sake of fewer visits, 0 to 60 days; 7
-    /// days unless
-    /// given (invented: the same days come again a week later).
+    /// days unless given (invented: the same days come again a week later).
     /// </summary>
     /// <exception cref="ArgumentOutOfRangeException">Outside the range.</exception>
     public TimeSpan VisitSlack
@@ -141,9 +138,8 @@ public sealed record SiteWork
     /// <param name="cancellation">Stops the search.</param>
     /// <returns>The schedule with what was proved about it; when there is none, what contradicts what.</returns>
     /// <exception cref="ArgumentException">
-    /// Ids, lags, people or tools do not fit each other: an id stands twice, a lag refers to no listed step or has a most time after a
-    /// step that may be
-    /// interrupted, a step needs more people than the crew has, a tool is listed twice.
+    /// Ids, lags, people or tools do not fit each other: an id stands twice, a lag refers to no listed step or has a most time after a step
+    /// that may be interrupted, a step needs more people than the crew has, a tool is listed twice.
     /// </exception>
     /// <exception cref="OperationCanceledException">The search was stopped.</exception>
     public SiteSchedule Solve(SearchEffort? effort = null, IProgress<double>? progress = null, CancellationToken cancellation = default) =>

@@ -30,7 +30,8 @@ public sealed record TemporalConflict
         List<string> cures = [.. Bounds.Where(IsPossible).Select(bound =>
             bound.Constraint.Reason + (bound.IsMaximum ? " at most " : " at least ") + TimeConstraint.Hours(bound.Needed!.Value) + " instead of "
             + TimeConstraint.Hours((bound.IsMaximum ? bound.Constraint.Maximum : bound.Constraint.Minimum)!.Value))];
-        return text + (cures.Count == 0 ? " No single change of them cures it." : " Any one of these would do: " + string.Join("; ", cures) + ".");
+        return text + (cures.Count == 0
+            ? " No single change of them cures it." : " Any one of these would do: " + string.Join("; ", cures) + ".");
     }
 
     // Nothing takes less than no time: such a relief cures in arithmetic only.

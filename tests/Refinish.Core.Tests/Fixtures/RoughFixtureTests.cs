@@ -225,7 +225,7 @@ public class RoughFixtureTests
         {
             RoughFixture told = said.With("RimLength", In(55)).With("RimWidth", In(24)).With("FloorLength", In(45)).With("FloorWidth",
                 In(22)).With("ApronHeight", In(front));
-            Assert.Empty(told.Doubts);
+            Assert.Empty(told.UnusualReadings);
         }
 
         Assert.InRange(said.CoatedArea.SquareFeet, 25, 35);
@@ -285,9 +285,9 @@ public class RoughFixtureTests
     public void What_is_unusual_is_said_and_what_cannot_be_is_refused()
     {
         RoughFixture said = RoughFixture.RecessedBathtub(In(60), In(30));
-        LimitComparison doubt = Assert.Single(said.With("Depth", In(24)).Doubts);
+        LimitComparison doubt = Assert.Single(said.With("Depth", In(24)).UnusualReadings);
         Assert.Equal("Depth", doubt.Subject);
-        Assert.Empty(said.Doubts);
+        Assert.Empty(said.UnusualReadings);
         Numbers.Refuses("OverallLength", () => RoughFixture.RecessedBathtub(Length.FromCentimeters(60), In(30)));
         Numbers.Refuses("OverallLength", () => RoughFixture.RecessedBathtub(Length.FromFeet(60), In(30)));
         Numbers.Refuses("OverallWidth", () => said.With("OverallWidth", Length.FromMeters(3)));

@@ -12,7 +12,7 @@ public class JobRangeTests
 {
     private static readonly Job Job = InventedJobs.OccupiedHouse();
     private static readonly SimulationOptions Hundred = new() { Trials = 100, Seed = 7 };
-    private static readonly JobDoubts Sure = new() { Area = null, TransferEfficiency = null, ComesBack = Ratio.Zero };
+    private static readonly JobUncertainty Sure = new() { Area = null, TransferEfficiency = null, ComesBack = Ratio.Zero };
 
     [Fact]
     [Evidence(Basis.Identity, "with nothing in doubt every trial is the plan: price, cost and paid hours")]
@@ -44,7 +44,7 @@ public class JobRangeTests
     public void A_job_without_a_price_has_no_results()
     {
         Job attic = Job with { Fixtures = [.. Job.Fixtures.Select(fixture => fixture with { Room = "attic" })] };
-        JobRange range = JobRange.Of(attic, new JobDoubts(), Hundred);
+        JobRange range = JobRange.Of(attic, new JobUncertainty(), Hundred);
         Assert.Equal(100, range.WithoutPrice);
         Assert.Null(range.Total);
         Assert.Null(range.Cost);
@@ -67,7 +67,7 @@ public class JobRangeTests
     [Evidence(Basis.Contract, "an area factor that is mostly below a tenth or above ten is refused by name")]
     public void Areas_that_are_no_areas_are_refused()
     {
-        Numbers.Refuses("Area", () => _ = new JobDoubts { Area = new TriangularDistribution(-2, -1.5, -1) });
-        Numbers.Refuses("Area", () => _ = new JobDoubts { Area = new TriangularDistribution(0.001, 1, 1000) });
+        Numbers.Refuses("Area", () => _ = new JobUncertainty { Area = new TriangularDistribution(-2, -1.5, -1) });
+        Numbers.Refuses("Area", () => _ = new JobUncertainty { Area = new TriangularDistribution(0.001, 1, 1000) });
     }
 }

@@ -1,6 +1,8 @@
 using System;
+using System.Globalization;
 using System.Linq;
 using Refinish.Estimating;
+using Refinish.Fixtures;
 using Refinish.Jobs;
 using Refinish.Substrates;
 using Refinish.Tests.Support;
@@ -36,7 +38,9 @@ public class PlanQuoteTests
         Assert.All(quote.Cautions, caution => Assert.NotEqual(Audience.None, caution.Caution.Concerns & (Audience.Customer | Audience.Occupant)));
         Assert.Null(quote.Deposit);
         string text = quote.ToText(DisplayUnits.Si);
-        Assert.StartsWith("occupied: Q-9\n", text, StringComparison.Ordinal);
+        Assert.StartsWith(plan.Job.Shop.Name + "\noccupied: Q-9\n", text, StringComparison.Ordinal);
+        Assert.Equal(plan.Schedule!.Visits.Select(visit => visit.Arrives.Date).Distinct().Count(), quote.VisitDays.Count);
+        Assert.Contains("We come on " + quote.VisitDays[0].ToString("ddd yyyy-MM-dd", CultureInfo.InvariantCulture), text, StringComparison.Ordinal);
         Assert.Contains("water may run from ", text, StringComparison.Ordinal);
         Assert.Contains("Warranty of 5 years, until ", text, StringComparison.Ordinal);
         foreach (PlannedCaution caution in quote.Cautions)
@@ -45,6 +49,40 @@ public class PlanQuoteTests
         }
 
         Numbers.HoldsToKernel(quote.Workings());
+    }
+
+    [Fact]
+    [Evidence(Basis.Contract, "assumed sizes make an estimate: the sheet says so and asks for no money; a mix-up of units makes no quote at all")]
+    public void Sizes_that_are_assumed_or_doubtful_are_no_quote()
+    {
+        Job job = InventedJobs.OccupiedHouse() with { Terms = new QuoteTerms { Number = "Q-9", Payments = [Deposit(30), Rest] } };
+        FixtureJob rough = job.Fixtures[0] with { Fixture = RoughFixture.RecessedBathtub(Length.FromInches(60), Length.FromInches(30)) };
+        CustomerQuote estimate = (job with { Fixtures = [rough] }).Plan().Quote!;
+        Assert.True(estimate.IsEstimate);
+        Assert.False(job.Plan().Quote!.IsEstimate);
+        string text = estimate.ToText(DisplayUnits.Si);
+        Assert.Contains("ESTIMATE, not yet a quote", text, StringComparison.Ordinal);
+        Assert.DoesNotContain("pay on", text, StringComparison.Ordinal);
+
+        // Walls of 30, 60 and 30 in by 60 in, typed as centimetres.
+        TiledSurround walls = new(InventedJobs.Surround.Measurements with
+        {
+            Walls = [.. new[] { 30, 60, 30 }.Select(length => new WallRun(Length.FromCentimeters(length), Length.FromCentimeters(60)))], Openings = [],
+        });
+        JobPlan mixed = (job with { Fixtures = [job.Fixtures[0], rough with { Id = "walls", Survey = new Survey { Material = FixtureMaterial.CeramicTile, Defects = [] }, Options = [], Fixture = walls }] }).Plan();
+        Assert.Contains(mixed.Doubts, doubt => doubt.IsUnitMixUp);
+        Assert.NotNull(mixed.Price?.Total);
+        Assert.Null(mixed.Quote);
+    }
+
+    [Fact]
+    [Evidence(Basis.Contract, "the quote of an alternative says which one it is")]
+    public void An_alternative_says_its_name()
+    {
+        Job job = InventedJobs.OccupiedHouse();
+        JobAlternative plain = new() { Id = "plain", Name = "without grains", Fixtures = [job.Fixtures[0] with { Options = [] }] };
+        AlternativePlan one = new QuoteAlternatives((job with { Alternatives = [plain] }).Plan()).Alternatives.Single();
+        Assert.Contains("occupied, without grains", one.Quote!.ToText(DisplayUnits.Si), StringComparison.Ordinal);
     }
 
     [Fact]

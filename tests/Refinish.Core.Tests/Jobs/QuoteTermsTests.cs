@@ -26,7 +26,7 @@ public class QuoteTermsTests
         Assert.False(Terms.HoldsAt(new DateTimeOffset(2027, 3, 3, 5, 0, 0, TimeSpan.Zero)));
         Assert.False(Terms.HoldsAt(Terms.Issued!.Value.AddSeconds(-1)));
         Assert.True(Terms.HoldsAt(Terms.Issued.Value));
-        Assert.Equal("Q-7, revision 2, holds until 2027-03-02", Terms.ToString());
+        Assert.Equal("Q-7, revision 2, of 2027-02-27, holds until 2027-03-02", Terms.ToString());
     }
 
     [Fact]

@@ -16,7 +16,7 @@ public class RoughJobTests
 {
     private static readonly RoughFixture Said = RoughFixture.RecessedBathtub(Length.FromInches(60), Length.FromInches(30));
     private static readonly SimulationOptions Trials = new() { Trials = 200, Seed = 7 };
-    private static readonly JobDoubts Sure = new() { Area = null, TransferEfficiency = null, ComesBack = Ratio.Zero };
+    private static readonly JobUncertainty Sure = new() { Area = null, TransferEfficiency = null, ComesBack = Ratio.Zero };
 
     [Fact]
     [Evidence(Basis.Contract, "a plan from a telephone call carries the condition that its price rests on assumed readings, with the range and what to take next; a measured one carries none")]
@@ -134,7 +134,7 @@ public class RoughJobTests
     [Evidence(Basis.Independent, "by hand: a price of 3 x + 4 y over independent x and y of one spread has 9/25 of its variance from x and 16/25 from y; without x its spread is 4/5 of what it was")]
     public void Shares_of_variance_by_hand()
     {
-        JobTrial trial = new(With(Said), new JobDoubts());
+        JobTrial trial = new(With(Said), new JobUncertainty());
         double[] x = [.. Enumerable.Range(0, 400).Select(i => (double)(i % 20))];
         double[] y = [.. Enumerable.Range(0, 400).Select(i => (double)(i / 20))];
         double[] none = new double[400];

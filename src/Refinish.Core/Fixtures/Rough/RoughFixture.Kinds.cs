@@ -46,12 +46,14 @@ public sealed partial record RoughFixture
 
     /// <summary>A sink on, in or under a counter, with a bowl that is half an ellipsoid.</summary>
     /// <param name="mounting">How it sits at the counter.</param>
-    /// <param name="length">Length: over the rim of a drop-in sink (0.3 to 1.1 m), of the mouth of the others (0.25 m to 0.9 m, for a
-    /// vessel 0.8 m).</param>
+    /// <param name="length">
+    /// Length: over the rim of a drop-in sink (0.3 to 1.1 m), of the mouth of the others (0.25 m to 0.9 m, for a vessel 0.8 m).
+    /// </param>
     /// <param name="width">Width, in the same way: 0.25 to 0.75 m, for the others 0.2 to 0.6 m.</param>
     /// <returns>The fixture.</returns>
-    /// <exception cref="ArgumentOutOfRangeException">A length is outside what the proportions are made for, or <paramref name="mounting"/>
-    /// is not a named value.</exception>
+    /// <exception cref="ArgumentOutOfRangeException">
+    /// A length is outside what the proportions are made for, or <paramref name="mounting"/> is not a named value.
+    /// </exception>
     public static RoughFixture CounterSink(SinkMounting mounting, Length length, Length width) => Said(
         Guard.Defined(mounting, nameof(mounting)) switch
         {

@@ -69,7 +69,7 @@ public sealed partial record RoughFixture : IFixture
     /// <summary>
     /// The readings that were taken and lie outside what such fixtures are, so that the proportions of the others may not hold either.
     /// </summary>
-    public IReadOnlyList<LimitComparison> Doubts =>
+    public IReadOnlyList<LimitComparison> UnusualReadings =>
         new ValueList<LimitComparison>(Compared().Where(comparison => comparison.Outcome == ComparisonOutcome.Beyond));
 
     /// <inheritdoc/>
@@ -96,10 +96,12 @@ public sealed partial record RoughFixture : IFixture
     /// <param name="taken">The readings; at least those that the kind needs, none twice.</param>
     /// <returns>The fixture.</returns>
     /// <exception cref="ArgumentNullException">An argument is missing.</exception>
-    /// <exception cref="ArgumentException">A reading is not one of the kind, is given twice or in another kind of unit, or a needed one is
-    /// missing.</exception>
-    /// <exception cref="ArgumentOutOfRangeException">A reading is outside what the proportions are made for, or readings cannot go
-    /// together.</exception>
+    /// <exception cref="ArgumentException">
+    /// A reading is not one of the kind, is given twice or in another kind of unit, or a needed one is missing.
+    /// </exception>
+    /// <exception cref="ArgumentOutOfRangeException">
+    /// A reading is outside what the proportions are made for, or readings cannot go together.
+    /// </exception>
     public static RoughFixture Of(RoughKind kind, IEnumerable<TakenReading> taken) => Of(kind, taken, []);
 
     /// <summary>Makes a fixture of any kind from readings and assumptions of one's own.</summary>
@@ -108,10 +110,12 @@ public sealed partial record RoughFixture : IFixture
     /// <param name="own">Assumptions in place of those of the kind; each rests on readings that stand before it in the kind's list.</param>
     /// <returns>The fixture.</returns>
     /// <exception cref="ArgumentNullException">An argument is missing.</exception>
-    /// <exception cref="ArgumentException">A reading or an assumption is not one of the kind, is given twice or in another kind of unit, or
-    /// a needed reading is missing.</exception>
-    /// <exception cref="ArgumentOutOfRangeException">A reading is outside what the proportions are made for, or readings cannot go
-    /// together.</exception>
+    /// <exception cref="ArgumentException">
+    /// A reading or an assumption is not one of the kind, is given twice or in another kind of unit, or a needed reading is missing.
+    /// </exception>
+    /// <exception cref="ArgumentOutOfRangeException">
+    /// A reading is outside what the proportions are made for, or readings cannot go together.
+    /// </exception>
     public static RoughFixture Of(RoughKind kind, IEnumerable<TakenReading> taken, IEnumerable<ReadingAssumption> own)
     {
         Guard.NotNull(kind, nameof(kind));
@@ -150,8 +154,9 @@ public sealed partial record RoughFixture : IFixture
     /// <param name="value">The length.</param>
     /// <returns>The fixture.</returns>
     /// <exception cref="ArgumentException">The kind has no such reading, or it is no length.</exception>
-    /// <exception cref="ArgumentOutOfRangeException">The length is out of range, or cannot go together with the others that were
-    /// taken.</exception>
+    /// <exception cref="ArgumentOutOfRangeException">
+    /// The length is out of range, or cannot go together with the others that were taken.
+    /// </exception>
     public RoughFixture With(string reading, Length value) => With(new TakenReading(reading, value, TapePlusMinus));
 
     /// <summary>The same fixture with a number: a count, a factor, an exponent.</summary>

@@ -5,8 +5,8 @@ using System.Linq;
 namespace Refinish.Fixtures;
 
 /// <summary>
-/// What is known of a kind of fixture, in one place: its readings with their bands, how they go together, its place on the floor, its
-/// usual materials.
+/// What is known of a kind of fixture, in one place: its readings with their bands, how they go together, its place on the floor, its usual
+/// materials.
 /// </summary>
 internal abstract class KnownKind
 {

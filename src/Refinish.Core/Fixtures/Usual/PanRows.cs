@@ -3,7 +3,8 @@ namespace Refinish.Fixtures;
 /// <summary>What is known of shower pans.</summary>
 internal static class PanRows
 {
-    private static readonly Source Sizes = Source.CommonPractice("receptors are 30 to 72 in long and 30 to 48 in wide over all; the floor inside is up to 6 in less");
+    private static readonly Source Sizes =
+        Source.CommonPractice("receptors are 30 to 72 in long and 30 to 48 in wide over all; the floor inside is up to 6 in less");
     private static readonly Source Details = Source.Invented("bands of the walls, ledges, thresholds and drains of pans");
     private static readonly Source Curb = Source.Published(
         "International Residential Code 2021, quoted second-hand",

@@ -7,7 +7,8 @@ internal static class SinkRows
 {
     private static readonly FixtureMaterial[] Materials = [.. TubRows.Materials, FixtureMaterial.VitreousChina];
 
-    private static readonly Source Sizes = Source.CommonPractice("pedestal sinks are 16 to 30 in wide and stand 30 to 36 in high; counter sinks have bowls of 10 to 33 in");
+    private static readonly Source Sizes =
+        Source.CommonPractice("pedestal sinks are 16 to 30 in wide and stand 30 to 36 in high; counter sinks have bowls of 10 to 33 in");
     private static readonly Source Details = Source.Invented("bands of skirts, columns, walls, radii and holes of sinks");
 
     public static KnownKind Pedestal { get; } = new KnownKind<PedestalSink, PedestalSinkMeasurements>(new Form<PedestalSinkMeasurements>(

@@ -9,9 +9,8 @@ namespace Refinish.Fixtures;
 internal static class Slips
 {
     /// <summary>
-    /// Factors from what stands there to what was meant, by the definitions of the units, and the unit in which the number was taken, in
-    /// m; 0 where any may be
-    /// meant.
+    /// Factors from what stands there to what was meant, by the definitions of the units, and the unit in which the number was taken, in m;
+    /// 0 where any may be meant.
     /// </summary>
     public static readonly (ReadingSlip Slip, double Factor, double TakenIn)[] Factors =
     [
@@ -45,8 +44,7 @@ internal static class Slips
 
     /// <summary>
     /// Whether a length is a number of few digits in a unit, as numbers are that somebody typed in it: four digits, or a sixteenth of an
-    /// inch. That tells
-    /// inches typed as centimetres from metres typed as feet.
+    /// inch. That tells inches typed as centimetres from metres typed as feet.
     /// </summary>
     public static bool LooksTyped(double metres, double unit)
     {
@@ -54,10 +52,14 @@ internal static class Slips
         return unit == 0 || Same(Digits4(number), number) || (unit == Inch && Same(Math.Round(number * 16) / 16, number));
     }
 
-    /// <summary>Whatever one slip would turn into the length given, by what the number looks like; may hold the same length twice.</summary>
+    /// <summary>
+    /// Whatever one slip would turn into the length given, by what the number looks like; may hold the same length twice.
+    /// </summary>
     public static IEnumerable<LikelySlip> LookingTyped(double metres) => [.. Units(metres, true), .. Digits(metres)];
 
-    /// <summary>The same where the number was converted or rounded on its way, so that it looks typed in no unit that explains it.</summary>
+    /// <summary>
+    /// The same where the number was converted or rounded on its way, so that it looks typed in no unit that explains it.
+    /// </summary>
     public static IEnumerable<LikelySlip> Others(double metres) => Units(metres, false);
 
     private static IEnumerable<LikelySlip> Units(double metres, bool typed) =>

@@ -18,7 +18,8 @@ internal static class TopRows
     private static readonly Source Depths = Source.CommonPractice(
         "counters are 24 to 25.5 in deep in kitchens and 19 to 22.5 in over vanities; shelves of 12 in and peninsulas of 31 in are met along a wall");
 
-    private static readonly Source Sizes = Source.CommonPractice("counters run up to 15 ft; an upstand is 3 to 6 in high, up to 24 in where it reaches the cabinets");
+    private static readonly Source Sizes =
+        Source.CommonPractice("counters run up to 15 ft; an upstand is 3 to 6 in high, up to 24 in where it reaches the cabinets");
     private static readonly Source Sheets = Source.Published(
         "Unified Facilities Guide Specification 12320A, Cabinets and Countertops",
             "2.2.1, 2.2.2: cores of 3/4 in, solid sheet of 1/2 or 3/4 in; the band reaches to built-up edges of 4 in");
@@ -26,7 +27,8 @@ internal static class TopRows
     private static readonly Source Details = Source.Invented("bands of edges, upstands and openings of counters and panels");
     private const double FrontShare = 0.5;
 
-    private static readonly Source FrontLimit = Source.Invented("a counter along a wall shows its edge, and has its upstand where it has one, over half of its length or more");
+    private static readonly Source FrontLimit =
+        Source.Invented("a counter along a wall shows its edge, and has its upstand where it has one, over half of its length or more");
     private static readonly Source CutOutLimit = Source.Invented("cut-outs of more than 40 % of a top are rare");
 
     public static KnownKind Panel { get; } = new KnownKind<FlatPanel, FlatPanelMeasurements>(

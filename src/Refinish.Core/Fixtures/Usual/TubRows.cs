@@ -13,13 +13,17 @@ internal static class TubRows
     ];
 
     public static readonly Source Outlet = Source.Published(
-        "Municipal Code of Chicago, plumbing code", "18-29-407.2: waste outlets of bathtubs at least 1 1/2 in; the band begins at 1.45 in for what 38 mm rounds to");
+        "Municipal Code of Chicago, plumbing code",
+            "18-29-407.2: waste outlets of bathtubs at least 1 1/2 in; the band begins at 1.45 in for what 38 mm rounds to");
 
-    private static readonly Source Sizes = Source.CommonPractice("tubs are 4 to 6 ft long, 26 to 42 in wide and 12 to 22 in deep; bands widened to what is met");
+    private static readonly Source Sizes =
+        Source.CommonPractice("tubs are 4 to 6 ft long, 26 to 42 in wide and 12 to 22 in deep; bands widened to what is met");
     private static readonly Source Details = Source.Invented("bands of radii, runs, rolls and plates of tubs");
     private static readonly Source CoveLimit = Source.Invented("a cove of more than a third of the depth is rare");
-    private static readonly Source DeckLimit = Source.Invented("rim and deck together take 1/2 to 20 in of the length and 1/2 to 16 in of the width of a recessed tub");
-    private static readonly Source FloorLimit = Source.Derived("the floor of a tub does not lie below the floor of the room; 2 in are left for tile laid against the apron");
+    private static readonly Source DeckLimit =
+        Source.Invented("rim and deck together take 1/2 to 20 in of the length and 1/2 to 16 in of the width of a recessed tub");
+    private static readonly Source FloorLimit =
+        Source.Derived("the floor of a tub does not lie below the floor of the room; 2 in are left for tile laid against the apron");
 
     public static KnownKind Recessed { get; } = new KnownKind<RecessedBathtub,
         RecessedBathtubMeasurements>(new Form<RecessedBathtubMeasurements>(

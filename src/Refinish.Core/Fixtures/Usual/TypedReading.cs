@@ -3,8 +3,8 @@ using System;
 namespace Refinish.Fixtures;
 
 /// <summary>
-/// A reading as it was typed, beside what is usual. The action measures the whole with another length in its place, and refuses what
-/// cannot be.
+/// A reading as it was typed, beside what is usual. The action measures the whole with another length in its place, and refuses what cannot
+/// be.
 /// </summary>
 internal sealed record TypedReading(string Path, string Words, UsualReading Usual, double Metres, Action<double> Measured)
 {

@@ -8,16 +8,21 @@ namespace Refinish.Fixtures;
 /// <summary>What is known of tiled walls.</summary>
 internal static class WallRows
 {
-    private static readonly Source Heights = Source.CommonPractice("tile round a tub or a shower goes 48 to 96 in up, from half-high walls to high ceilings");
-    private static readonly Source LowHeights = Source.CommonPractice("low tile, as behind a counter, is 4 to 24 in high; a wainscot goes up to 60 in");
-    private static readonly Source Lengths = Source.CommonPractice("the longest tiled wall is 28 in, that of a small shower, to 14 ft; a return may be as short as a tile");
+    private static readonly Source Heights =
+        Source.CommonPractice("tile round a tub or a shower goes 48 to 96 in up, from half-high walls to high ceilings");
+    private static readonly Source LowHeights =
+        Source.CommonPractice("low tile, as behind a counter, is 4 to 24 in high; a wainscot goes up to 60 in");
+    private static readonly Source Lengths =
+        Source.CommonPractice("the longest tiled wall is 28 in, that of a small shower, to 14 ft; a return may be as short as a tile");
     private static readonly Source Tiles = Source.CommonPractice("wall tile goes from mosaic of 3/4 in to slabs of 5 ft");
     private static readonly Source Joints = Source.Published(
-        "ANSI A108.02, quoted second-hand", "4.3.8: a grout joint is in no case narrower than 1/16 in; the band begins at 1 mm, which is met on older walls, and ends at 1/2 in");
+        "ANSI A108.02, quoted second-hand",
+            "4.3.8: a grout joint is in no case narrower than 1/16 in; the band begins at 1 mm, which is met on older walls, and ends at 1/2 in");
 
     private const double SideShare = 0.45;
 
-    private static readonly Source SideLimit = Source.Invented("of three walls round a tub or shower, a side wall of less than 45 % of the other is rare");
+    private static readonly Source SideLimit =
+        Source.Invented("of three walls round a tub or shower, a side wall of less than 45 % of the other is rare");
     private static readonly Source Details = Source.Invented("bands of joints' depths, openings and recesses of tiled walls");
 
     public static KnownKind Surround { get; } = new KnownKind<TiledSurround, Tape>(

@@ -22,7 +22,8 @@ internal static class ChangeText
     /// <summary>A count with its noun, which takes an s for any number but one.</summary>
     public static string Count(int count, string noun) => Figures.Fixed(count, 0) + " " + noun + (count == 1 ? string.Empty : "s");
 
-    public static string Clock(DateTimeOffset instant) => CarefulTime.Up(instant).ToString("yyyy-MM-dd HH:mm", CultureInfo.InvariantCulture);
+    public static string Clock(DateTimeOffset instant) =>
+        CarefulTime.Up(instant).ToString("yyyy-MM-dd HH:mm", CultureInfo.InvariantCulture);
 
     public static string Of(PlanChange change, DisplayUnits units, LineReader reader)
     {
@@ -34,10 +35,13 @@ internal static class ChangeText
     private static string What(PlanChange change, DisplayUnits units, bool rates) => change.Subject switch
     {
         ChangeSubject.Refusal => "today's library refuses the input: " + change.RemarkAfter!.Sentence(units),
-        ChangeSubject.Price => change.Kind == ChangeKind.Added ? "there is a price now, " + change.Name : "there is no price any more; it was " + change.Name,
+        ChangeSubject.Price =>
+            change.Kind == ChangeKind.Added ? "there is a price now, " + change.Name : "there is no price any more; it was " + change.Name,
         ChangeSubject.Currency => change.Name + "; amounts of two currencies are not compared",
-        ChangeSubject.Objection => Remark(change, units, "stands in the way now: ", "no longer stands in the way: ", "still stands in the way: "),
-        ChangeSubject.PriceGap => Remark(change, units, "the price book lacks ", "the price book no longer lacks ", "the price book lacks "),
+        ChangeSubject.Objection =>
+            Remark(change, units, "stands in the way now: ", "no longer stands in the way: ", "still stands in the way: "),
+        ChangeSubject.PriceGap =>
+            Remark(change, units, "the price book lacks ", "the price book no longer lacks ", "the price book lacks "),
         ChangeSubject.Condition => Remark(change, units, "has to be met now: ", "need not be met any more: ", "still has to be met: "),
         ChangeSubject.Caution => Remark(change, units, "new caution: ", "the caution falls away: ", "the caution now says: "),
         ChangeSubject.Fixture => change.Name + ": " + change.Kind switch
@@ -47,7 +51,9 @@ internal static class ChangeText
             _ => Amounts(change),
         },
         ChangeSubject.Material => change.Name + ": " + Kits(change, units),
-        ChangeSubject.LabourRate => "rate of an hour" + (rates ? ": " + Amount(change.RateBefore!.Value, change.Currency) + " became " + Amount(change.RateAfter!.Value, change.Currency) : " of labour"),
+        ChangeSubject.LabourRate => "rate of an hour" + (rates
+            ? ": " + Amount(change.RateBefore!.Value, change.Currency) + " became " + Amount(change.RateAfter!.Value, change.Currency)
+            : " of labour"),
         ChangeSubject.Visits => "visits: " + Counted(change, string.Empty),
         ChangeSubject.SharedCosts => change.Cause == ChangeCause.MinimumCharge
             ? "the minimum charge decides the price; what the other lines carry on top of their cost"
@@ -58,7 +64,12 @@ internal static class ChangeText
         ChangeSubject.Tax => change.Name + ": " + (change.Kind == ChangeKind.Changed
             ? change.RateBefore == change.RateAfter ? "on another price" : Share(change.RateBefore) + " became " + Share(change.RateAfter)
             : change.Kind == ChangeKind.Added ? "charged" : "no longer charged"),
-        ChangeSubject.Discount => change.Kind switch { ChangeKind.Added => "discount given", ChangeKind.Removed => "no discount any more", _ => "another discount" },
+        ChangeSubject.Discount => change.Kind switch
+        {
+            ChangeKind.Added => "discount given",
+            ChangeKind.Removed => "no discount any more",
+            _ => "another discount",
+        },
         ChangeSubject.Remainder or ChangeSubject.Work => change.Name,
         ChangeSubject.Total or ChangeSubject.Payment => change.Name + ": " + Amounts(change),
         ChangeSubject.Validity => "the quote holds until " + Day(change.InstantAfter) + "; before, until " + Day(change.InstantBefore),
@@ -92,7 +103,8 @@ internal static class ChangeText
         ChangeKind.Removed => GoesWithoutSaying(change.QuantityBefore, unit)
             ? "gone"
             : "gone, was " + Quantity(change.QuantityBefore, unit),
-        _ => change.QuantityBefore is null ? "other quantities" : Quantity(change.QuantityBefore, unit) + " became " + Quantity(change.QuantityAfter, unit),
+        _ => change.QuantityBefore is null
+            ? "other quantities" : Quantity(change.QuantityBefore, unit) + " became " + Quantity(change.QuantityAfter, unit),
     };
 
     // That there is one of it; not one hour or one metre.
@@ -124,7 +136,8 @@ internal static class ChangeText
 
     private static string Kits(IEnumerable<LineFigures?> lines, DisplayUnits units) => string.Join(" + ", lines
         .Where(line => line is { Quantity: not 0 }).OrderBy(line => KitSize.Of(line!) ?? double.MaxValue)
-        .Select(line => KitSize.Of(line!) is double size ? Number(line!.Quantity) + " × " + KitSize.Text(size, units) : Quantity(line!.Quantity, line.Unit)));
+        .Select(line => KitSize.Of(line!) is double size
+            ? Number(line!.Quantity) + " × " + KitSize.Text(size, units) : Quantity(line!.Quantity, line.Unit)));
 
     private static string Remark(PlanChange change, DisplayUnits units, string added, string removed, string changed) => change.Kind switch
     {

@@ -3,7 +3,9 @@ using System.Linq;
 
 namespace Refinish.Jobs;
 
-/// <summary>What moved the price, so that the changes add up to its difference; and fixtures and visits, which move more than that.</summary>
+/// <summary>
+/// What moved the price, so that the changes add up to its difference; and fixtures and visits, which move more than that.
+/// </summary>
 internal static class ChangesOfMoney
 {
     public static IEnumerable<PlanChange> Of(PlanFigures before, PlanFigures after)
@@ -61,9 +63,11 @@ internal static class ChangesOfMoney
 
     private static void AddVisits(List<PlanChange> changes, PlanFigures before, PlanFigures after)
     {
-        if (before.Trips is int was && after.Trips is int now && was != now && !changes.Exists(change => change.Subject == ChangeSubject.Visits))
+        if (before.Trips is int was && after.Trips is int now && was != now
+            && !changes.Exists(change => change.Subject == ChangeSubject.Visits))
         {
-            changes.Add(new PlanChange("visits", ChangeSubject.Visits, ChangeKind.Changed) { Name = "visits", QuantityBefore = was, QuantityAfter = now });
+            changes.Add(new PlanChange("visits", ChangeSubject.Visits, ChangeKind.Changed) { Name = "visits", QuantityBefore = was,
+                QuantityAfter = now });
         }
     }
 
@@ -74,7 +78,8 @@ internal static class ChangesOfMoney
         decimal cost = (after.Cost ?? 0) - (before.Cost ?? 0) - changes.Sum(change => change.Cost);
         if (price != 0 || cost != 0)
         {
-            changes.Add(new PlanChange("remainder", ChangeSubject.Remainder, ChangeKind.Changed) { Name = "not in any line", Price = price, Cost = cost });
+            changes.Add(new PlanChange("remainder", ChangeSubject.Remainder, ChangeKind.Changed) { Name = "not in any line", Price = price,
+                Cost = cost });
         }
     }
 }

@@ -13,7 +13,8 @@ internal static class ChangesOfRemarks
             .Concat(Of("caution/", ChangeSubject.Caution, before, before.Cautions, after, after.Cautions));
 
     private static IEnumerable<PlanChange> Of(
-        string prefix, ChangeSubject subject, PlanFigures before, IReadOnlyList<PlanRemark> was, PlanFigures after, IReadOnlyList<PlanRemark> now)
+        string prefix, ChangeSubject subject, PlanFigures before, IReadOnlyList<PlanRemark> was, PlanFigures after,
+            IReadOnlyList<PlanRemark> now)
     {
         // Stored sentences stand in the units of their document; two documents in different units say the same in other numbers.
         bool comparable = before.Units is null || after.Units is null || before.Units == after.Units;

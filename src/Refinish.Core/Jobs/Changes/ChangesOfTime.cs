@@ -22,14 +22,16 @@ internal static class ChangesOfTime
         foreach (Pairs<FixtureFigures>.Pair pair in new Pairs<FixtureFigures>(before.Fixtures, after.Fixtures, fixture => fixture.Id).All)
         {
             if (pair.Kind == ChangeKind.Changed
-                && Change("water/" + pair.Key, ChangeSubject.WaterFrom, pair.Id, pair.Before!.WaterFrom, pair.After!.WaterFrom, moved) is PlanChange water)
+                && Change("water/" + pair.Key, ChangeSubject.WaterFrom, pair.Id, pair.Before!.WaterFrom, pair.After!.WaterFrom,
+                    moved) is PlanChange water)
             {
                 yield return water with { Name = pair.After.Name };
             }
         }
     }
 
-    private static PlanChange? Change(string key, ChangeSubject subject, string about, DateTimeOffset? before, DateTimeOffset? after, TimeSpan moved)
+    private static PlanChange? Change(string key, ChangeSubject subject, string about, DateTimeOffset? before, DateTimeOffset? after,
+        TimeSpan moved)
     {
         if (after == before || after - before == moved)
         {

@@ -29,11 +29,14 @@ internal static class FiguresOfPlan
             Visits = new ValueList<VisitFigures>((plan.Schedule?.Visits ?? []).Select(visit =>
                 new VisitFigures { Worker = visit.Worker, Arrives = visit.Arrives, Leaves = visit.Leaves, Paid = visit.Paid })),
             Fixtures = new ValueList<FixtureFigures>(plan.Planned.Select(procedure => Fixture(procedure, plan.Handover))),
-            Objections = new ValueList<PlanRemark>(plan.Objections.Select(objection => new PlanRemark(objection.Id, objection.About, objection.Sentence))),
-            Gaps = new ValueList<PlanRemark>((price?.Gaps ?? []).Select(gap => new PlanRemark(gap.Id, gap.Code, gap.What + ": " + gap.Missing))),
+            Objections = new ValueList<PlanRemark>(plan.Objections.Select(objection =>
+                new PlanRemark(objection.Id, objection.About, objection.Sentence))),
+            Gaps = new ValueList<PlanRemark>((price?.Gaps ?? []).Select(gap =>
+                new PlanRemark(gap.Id, gap.Code, gap.What + ": " + gap.Missing))),
             Conditions = new ValueList<PlanRemark>(plan.Conditions.Select(condition => new PlanRemark(
                 condition.Id, condition.About, units => condition.Sentence(units) + "; " + condition.Remedy))),
-            Cautions = new ValueList<PlanRemark>(plan.Cautions.Select(planned => new PlanRemark(planned.Caution.Code, string.Empty, planned.Caution.Sentence))),
+            Cautions = new ValueList<PlanRemark>(plan.Cautions.Select(planned =>
+                new PlanRemark(planned.Caution.Code, string.Empty, planned.Caution.Sentence))),
         };
     }
 
@@ -67,7 +70,8 @@ internal static class FiguresOfPlan
         FixtureHandover? dates = handover?.Fixtures.FirstOrDefault(fixture => fixture.Procedure.Fixture.Id == figures.Id);
         return dates is null
             ? figures
-            : figures with { WaterFrom = dates.WaterFrom, FullCure = dates.FullCure, HandedOver = dates.HandedOver, WarrantyUntil = dates.WarrantyUntil };
+            : figures with { WaterFrom = dates.WaterFrom, FullCure = dates.FullCure, HandedOver = dates.HandedOver,
+                WarrantyUntil = dates.WarrantyUntil };
     }
 
     private static IEnumerable<LineFigures> Lines(PriceEstimate price)
@@ -85,7 +89,8 @@ internal static class FiguresOfPlan
             Category = line.Category,
             Fixture = line.Fixture,
             Room = line.Room,
-            Description = line.Category == LineCategory.Material && materials.TryGetValue(line.Code, out string? name) ? name : line.Description,
+            Description = line.Category == LineCategory.Material && materials.TryGetValue(line.Code, out string? name)
+                ? name : line.Description,
             Quantity = line.Quantity,
             Unit = line.Unit.Symbol(),
             Rate = line.Rate,

@@ -34,5 +34,6 @@ public sealed record FixtureFigures
 
     /// <summary>Name and the hold on water.</summary>
     /// <returns>One line of text.</returns>
-    public override string ToString() => Name + (WaterFrom is DateTimeOffset from ? ", no water before " + ChangeText.Clock(from) : string.Empty);
+    public override string ToString() =>
+        Name + (WaterFrom is DateTimeOffset from ? ", no water before " + ChangeText.Clock(from) : string.Empty);
 }

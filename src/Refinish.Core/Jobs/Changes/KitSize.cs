@@ -10,7 +10,8 @@ internal static class KitSize
 
     /// <returns>Cubic metres; null for a line that is no kit of a known volume.</returns>
     public static double? Of(LineFigures line) =>
-        double.TryParse(LineFamily.Part(line.Item, 2), NumberStyles.Float, CultureInfo.InvariantCulture, out double millilitres) && millilitres > 0
+        double.TryParse(LineFamily.Part(line.Item, 2), NumberStyles.Float, CultureInfo.InvariantCulture, out double millilitres)
+            && millilitres > 0
             ? millilitres * 1e-6
             : null;
 

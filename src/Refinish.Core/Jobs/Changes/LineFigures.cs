@@ -66,7 +66,8 @@ public sealed record LineFigures
 
     /// <summary>Identity and figures.</summary>
     /// <returns>One line of text.</returns>
-    public override string ToString() => string.Format(CultureInfo.InvariantCulture, "{0}: {1} {2} × {3}, cost {4}, price {5}", Id, Quantity, Unit, Rate, Cost, Price);
+    public override string ToString() =>
+        string.Format(CultureInfo.InvariantCulture, "{0}: {1} {2} × {3}, cost {4}, price {5}", Id, Quantity, Unit, Rate, Cost, Price);
 
     /// <summary>Whether its own figures are the same, whatever it carries of shared costs.</summary>
     internal bool HasOwnFiguresOf(LineFigures other) =>

@@ -24,11 +24,13 @@ internal static class LineGroups
         {
             LineChange[] same = [.. rate];
             told.UnionWith(same);
-            changes.Add(Change(new("labour-rate/" + same.Select(line => line.Id).OrderBy(id => id, StringComparer.Ordinal).First(), ChangeSubject.LabourRate, string.Empty), same));
+            changes.Add(Change(new("labour-rate/" + same.Select(line => line.Id).OrderBy(id => id, StringComparer.Ordinal).First(),
+                ChangeSubject.LabourRate, string.Empty), same));
         }
 
         List<LineChange> carried = [];
-        foreach (IGrouping<LineFamily, LineChange> group in lines.Where(line => !told.Contains(line)).GroupBy(line => LineFamily.Of(line.Either, moved)))
+        foreach (IGrouping<LineFamily, LineChange> group in lines.Where(line => !told.Contains(line))
+            .GroupBy(line => LineFamily.Of(line.Either, moved)))
         {
             if (group.Key.Subject != ChangeSubject.SharedCosts && group.Any(Moved))
             {
@@ -55,7 +57,8 @@ internal static class LineGroups
 
     private static bool Moved(LineChange line) => line.Before is null || line.After is null || !line.Before.HasOwnFiguresOf(line.After);
 
-    private static bool IsRateOfLabour(LineChange line, HashSet<string> moved) => line is { Before: LineFigures before, After: LineFigures after }
+    private static bool IsRateOfLabour(LineChange line, HashSet<string> moved) =>
+        line is { Before: LineFigures before, After: LineFigures after }
         && after.Category == LineCategory.Labour && before.Category == LineCategory.Labour
         && before.Quantity == after.Quantity && before.Unit == after.Unit && before.Rate != after.Rate
         && (after.Fixture is null || !moved.Contains(after.Fixture));
@@ -64,7 +67,8 @@ internal static class LineGroups
     {
         bool isNew = lines.All(line => line.Before is null);
         bool isGone = lines.All(line => line.After is null);
-        PlanChange change = Named(new PlanChange(key.Key, key.Subject, isNew ? ChangeKind.Added : isGone ? ChangeKind.Removed : ChangeKind.Changed), lines);
+        ChangeKind kind = isNew ? ChangeKind.Added : isGone ? ChangeKind.Removed : ChangeKind.Changed;
+        PlanChange change = Named(new PlanChange(key.Key, key.Subject, kind), lines);
         bool counts = key.Subject != ChangeSubject.Fixture && lines.Select(line => line.Either.Unit).Distinct().Count() == 1;
         return change with
         {

@@ -3,7 +3,10 @@ using System.Collections.Generic;
 
 namespace Refinish.Jobs;
 
-/// <summary>Two lists held against each other by the identity of their entries, wherever they stand; the n-th against the n-th where several share one.</summary>
+/// <summary>
+/// Two lists held against each other by the identity of their entries, wherever they stand; the n-th against the n-th where several share
+/// one.
+/// </summary>
 internal sealed class Pairs<T>
     where T : class
 {

@@ -3,7 +3,9 @@ using System.Collections.Generic;
 
 namespace Refinish.Jobs;
 
-/// <summary>One thing that differs between two plans: what it is about, its figures before and after, and what it does to the money and to the time.</summary>
+/// <summary>
+/// One thing that differs between two plans: what it is about, its figures before and after, and what it does to the money and to the time.
+/// </summary>
 /// <remarks>Numbers stand in fields; <see cref="Sentence(DisplayUnits)"/> is made of them.</remarks>
 public sealed record PlanChange
 {
@@ -101,7 +103,8 @@ public sealed record PlanChange
     /// <param name="reader">The shop, or a customer, who reads no cost and no rate.</param>
     /// <returns>One sentence with a full stop.</returns>
     /// <exception cref="ArgumentOutOfRangeException"><paramref name="reader"/> is not a named value.</exception>
-    public string Sentence(DisplayUnits system, Refinish.Estimating.LineReader reader) => ChangeText.Of(this, system, Guard.Defined(reader, nameof(reader)));
+    public string Sentence(DisplayUnits system, Refinish.Estimating.LineReader reader) =>
+        ChangeText.Of(this, system, Guard.Defined(reader, nameof(reader)));
 
     /// <summary>The sentence in metric units.</summary>
     /// <returns>See <see cref="Sentence(DisplayUnits)"/>.</returns>

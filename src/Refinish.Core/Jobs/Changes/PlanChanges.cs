@@ -12,10 +12,10 @@ namespace Refinish.Jobs;
 /// <remarks>
 /// Lists are held against each other by identity, never by place: a list in another order is no change. Lines that one thing moved make one
 /// change: the kits of a material, the hours of one kind of work on one fixture, all lines of a fixture that came or went, all hours whose
-/// rate moved alike. A line whose own figures stayed but that carries more or less of overhead, warranty and margin is counted in one change,
-/// <see cref="ChangeSubject.SharedCosts"/>. So the prices of all changes add up to <see cref="Total"/> and their costs to <see cref="Cost"/>,
-/// exactly. Operations are not listed by themselves: what they take is in the hours and the materials, and what they keep waiting is in the
-/// dates. Dates that only move along with the start are not listed.
+/// rate moved alike. A line whose own figures stayed but that carries more or less of overhead, warranty and margin is counted in one
+/// change, <see cref="ChangeSubject.SharedCosts"/>. So the prices of all changes add up to <see cref="Total"/> and their costs to
+/// <see cref="Cost"/>, exactly. Operations are not listed by themselves: what they take is in the hours and the materials, and what they
+/// keep waiting is in the dates. Dates that only move along with the start are not listed.
 /// </remarks>
 /// <example><code>
 /// static string WhatChanged(Job before, Job after) =>
@@ -54,8 +54,8 @@ public sealed class PlanChanges
     public IReadOnlyList<ValueChange> Inputs { get; }
 
     /// <summary>
-    /// What came of it: refusals, a price or currency that came or went, objections and gaps first, then by size of the difference in price,
-    /// in cost and in time; conditions and cautions last. For a customer in the order of the quote.
+    /// What came of it: refusals, a price or currency that came or went, objections and gaps first, then by size of the difference in
+    /// price, in cost and in time; conditions and cautions last. For a customer in the order of the quote.
     /// </summary>
     public IReadOnlyList<PlanChange> Changes { get; }
 
@@ -87,8 +87,8 @@ public sealed class PlanChanges
     public TimeSpan? WaterFrom => After.WaterFrom - Before.WaterFrom;
 
     /// <summary>
-    /// Compares two plans. The inputs are told part by part (a fixture's survey, the price book's materials); the companion for JSON tells them
-    /// value by value.
+    /// Compares two plans. The inputs are told part by part (a fixture's survey, the price book's materials); the companion for JSON tells
+    /// them value by value.
     /// </summary>
     /// <param name="before">The plan before.</param>
     /// <param name="after">The plan after.</param>
@@ -112,7 +112,9 @@ public sealed class PlanChanges
             .Concat(ChangesOfTime.Of(before, after)).Concat(ChangesOfRemarks.Of(before, after)));
     }
 
-    /// <summary>Stored figures whose input today's library refuses: there is nothing to compare them with, and that is the change.</summary>
+    /// <summary>
+    /// Stored figures whose input today's library refuses: there is nothing to compare them with, and that is the change.
+    /// </summary>
     /// <param name="before">The stored figures, which stay readable.</param>
     /// <param name="reasons">Why the input is refused, at least one.</param>
     /// <returns>One change for each reason.</returns>
@@ -123,13 +125,14 @@ public sealed class PlanChanges
         Guard.NotNull(before, nameof(before));
         return new PlanChanges(before, new PlanFigures { Job = before.Job }, ValueList<ValueChange>.Empty, new Pairs<PlanRemark>(
             [], Guard.List(reasons, nameof(reasons), 1), reason => reason.Id).All.Select(pair =>
-            new PlanChange("refusal/" + pair.Key, ChangeSubject.Refusal, ChangeKind.Added) { About = pair.After!.About, RemarkAfter = pair.After }));
+            new PlanChange("refusal/" + pair.Key, ChangeSubject.Refusal, ChangeKind.Added) { About = pair.After!.About,
+                RemarkAfter = pair.After }));
     }
 
     /// <summary>
     /// The changes for one reader, in the same shape: sentences and pictures are made of it alike. The shop reads all of it. A customer
-    /// reads what can be checked against the two quotes: their items by identity, discount, each tax, total, payments and validity, then visits,
-    /// dates, conditions and the cautions of the quote; no inputs, hours, materials, rates and costs.
+    /// reads what can be checked against the two quotes: their items by identity, discount, each tax, total, payments and validity, then
+    /// visits, dates, conditions and the cautions of the quote; no inputs, hours, materials, rates and costs.
     /// </summary>
     /// <param name="reader">Who reads it. What was left out for a customer does not come back for the shop.</param>
     /// <returns>The changes; their prices still add up to <see cref="Total"/>.</returns>
@@ -151,7 +154,8 @@ public sealed class PlanChanges
 
     /// <summary>The total before and after, and how many changes there are.</summary>
     /// <returns>One line of text.</returns>
-    public override string ToString() => IsEmpty ? "nothing changed" : ChangeText.Amount(Before) + " became " + ChangeText.Amount(After) + ", "
+    public override string ToString() =>
+        IsEmpty ? "nothing changed" : ChangeText.Amount(Before) + " became " + ChangeText.Amount(After) + ", "
         + (Reader == LineReader.Shop ? ChangeText.Count(Inputs.Count, "input") + " and " : string.Empty)
         + ChangeText.Count(Changes.Count, "result") + " changed";
 

@@ -135,7 +135,8 @@ public sealed record PlanFigures
     public DateTimeOffset? End => Visits.Count == 0 ? null : Visits.Max(visit => visit.Leaves);
 
     /// <summary>No water on any fixture before this instant; <see langword="null"/> when it is not said of one of them.</summary>
-    public DateTimeOffset? WaterFrom => Fixtures.Count == 0 || Fixtures.Any(fixture => fixture.WaterFrom is null) ? null : Fixtures.Max(fixture => fixture.WaterFrom);
+    public DateTimeOffset? WaterFrom =>
+        Fixtures.Count == 0 || Fixtures.Any(fixture => fixture.WaterFrom is null) ? null : Fixtures.Max(fixture => fixture.WaterFrom);
 
     /// <summary>The figures of a plan.</summary>
     /// <param name="plan">The plan.</param>

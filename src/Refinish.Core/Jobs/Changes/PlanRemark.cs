@@ -2,7 +2,9 @@ using System;
 
 namespace Refinish.Jobs;
 
-/// <summary>A sentence that belongs to a plan - an objection, a condition, a gap in the price book, a caution - with its identity.</summary>
+/// <summary>
+/// A sentence that belongs to a plan - an objection, a condition, a gap in the price book, a caution - with its identity.
+/// </summary>
 public sealed record PlanRemark
 {
     private readonly Func<DisplayUnits, string> sentence;

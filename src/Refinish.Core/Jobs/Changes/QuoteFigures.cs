@@ -24,9 +24,7 @@ public sealed record QuoteFigures
         init => field = Guard.Defined(value, nameof(PricesShown));
     }
 
-    /// <summary>
-    /// The items in the order of the quote. Their prices are the subtotal; with discount and tax they are the total.
-    /// </summary>
+    /// <summary>The items in the order of the quote. Their prices are the subtotal; with discount and tax they are the total.</summary>
     /// <exception cref="ArgumentException">An entry is missing.</exception>
     public IReadOnlyList<ItemFigures> Items
     {

@@ -24,13 +24,16 @@ public sealed record ValueChange
         Path = Guard.Named(path, nameof(path));
         Before = before;
         After = after;
-        Kind = before is null && after is not null ? ChangeKind.Added : after is null && before is not null ? ChangeKind.Removed : ChangeKind.Changed;
+        Kind = before is null && after is not null
+            ? ChangeKind.Added : after is null && before is not null ? ChangeKind.Removed : ChangeKind.Changed;
     }
 
     /// <summary>The place as a JSON path.</summary>
     public string Path { get; }
 
-    /// <summary>What stood there, as JSON or in words; <see langword="null"/> when there was nothing, or when only the place is known.</summary>
+    /// <summary>
+    /// What stood there, as JSON or in words; <see langword="null"/> when there was nothing, or when only the place is known.
+    /// </summary>
     public string? Before { get; }
 
     /// <summary>What stands there now; <see langword="null"/> when there is nothing, or when only the place is known.</summary>

@@ -10,7 +10,8 @@ using UnitsNet;
 namespace Refinish.Jobs;
 
 /// <summary>Promoters and coats of one room: what is sprayed together, the windows between, the gun cleaned.</summary>
-internal sealed class CoatBuilder(WorkBuilder builder, SiteRoom room, RoomCourse course, Procedure[] here, Dictionary<string, double> surfaces, RoomMemo memo)
+internal sealed class CoatBuilder(WorkBuilder builder, SiteRoom room, RoomCourse course, Procedure[] here, Dictionary<string,
+    double> surfaces, RoomMemo memo)
 {
     /// <summary>The tool that every coat occupies.</summary>
     public const string SprayGunTool = "spray-gun";
@@ -177,7 +178,8 @@ internal sealed class CoatBuilder(WorkBuilder builder, SiteRoom room, RoomCourse
         }
 
         return memo.Run(id, group, losses, surface, () => new CoatRun(
-            id, [.. group.SelectMany(procedure => procedure.Surfaces)], coat.Layer, group[0].Gun, losses, builder.Shop.Cups, course.AirOf(course.WarmestAir), Temperature.FromKelvins(surface)));
+            id, [.. group.SelectMany(procedure => procedure.Surfaces)], coat.Layer, group[0].Gun, losses, builder.Shop.Cups,
+                course.AirOf(course.WarmestAir), Temperature.FromKelvins(surface)));
     }
 
     private bool GoesOn(CoatRun under, CoatingProduct product) =>

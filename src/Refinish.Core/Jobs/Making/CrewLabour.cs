@@ -6,7 +6,9 @@ using UnitsNet;
 
 namespace Refinish.Jobs;
 
-/// <summary>The labour of a schedule: tasks by standard, and time that is paid beyond them, each at the wage of whoever does it where wages differ.</summary>
+/// <summary>
+/// The labour of a schedule: tasks by standard, and time that is paid beyond them, each at the wage of whoever does it where wages differ.
+/// </summary>
 internal sealed class CrewLabour(CrewSchedule schedule)
 {
     private readonly Shop shop = schedule.Work.Shop;
@@ -47,20 +49,23 @@ internal sealed class CrewLabour(CrewSchedule schedule)
         {
             if (operation.Operation.Kind == WorkKind.StandBy)
             {
-                Add(paid, null, "stand-by", "standing by while a coat is sprayed", operation.Pieces.Sum(piece => piece.Length.Ticks), operation.People.Count > 0 ? operation.People[0] : string.Empty);
+                Add(paid, null, "stand-by", "standing by while a coat is sprayed", operation.Pieces.Sum(piece => piece.Length.Ticks),
+                    operation.People.Count > 0 ? operation.People[0] : string.Empty);
             }
             else if (operation.Operation.Time > TimeSpan.Zero && operation.Operation.HoursAt(1) <= 0)
             {
                 foreach (string worker in operation.People)
                 {
-                    Add(paid, operation.Operation, Own(operation.Operation.Id), operation.Operation.Name, operation.Pieces.Sum(piece => piece.Length.Ticks), worker);
+                    Add(paid, operation.Operation, Own(operation.Operation.Id), operation.Operation.Name,
+                        operation.Pieces.Sum(piece => piece.Length.Ticks), worker);
                 }
             }
         }
 
         foreach (PersonVisit visit in schedule.Visits)
         {
-            Add(paid, null, "waiting", shop.Paid == PaidTimeRule.HalfDays ? "paid up to half-days" : "waiting on site", (visit.Paid - visit.Worked).Ticks, visit.Worker);
+            Add(paid, null, "waiting", shop.Paid == PaidTimeRule.HalfDays
+                ? "paid up to half-days" : "waiting on site", (visit.Paid - visit.Worked).Ticks, visit.Worker);
         }
 
         return paid;
@@ -78,15 +83,18 @@ internal sealed class CrewLabour(CrewSchedule schedule)
         return hours > 0 ? operation.Pieces.Sum(piece => piece.Length.Ticks) / (hours * TimeSpan.TicksPerHour) : 1;
     }
 
-    private LabourTask Paid(LabourTask task, string worker) => task with { Worker = worker.Length == 0 ? null : worker, Wage = WageOf(worker) };
+    private LabourTask Paid(LabourTask task, string worker) =>
+        task with { Worker = worker.Length == 0 ? null : worker, Wage = WageOf(worker) };
 
     // Repairs belong to their fixture, all other work to its room: whether a room holds one fixture or two must not move a line.
-    private static LabourTask At(Operation operation, LabourTask task) => task.Standard.Repairs is not null && (task.Fixture ?? FixtureOf(operation)) is string fixture
+    private static LabourTask At(Operation operation, LabourTask task) =>
+        task.Standard.Repairs is not null && (task.Fixture ?? FixtureOf(operation)) is string fixture
         ? task with { Fixture = fixture, Room = operation.Room }
         : task with { Fixture = null, Room = operation.Room };
 
     // A wage that is that of the price book is no other wage.
-    private decimal? WageOf(string worker) => byPerson ? shop.Crew.FirstOrDefault(one => one.Id == worker)?.Wage ?? shop.Prices.LabourRate : null;
+    private decimal? WageOf(string worker) =>
+        byPerson ? shop.Crew.FirstOrDefault(one => one.Id == worker)?.Wage ?? shop.Prices.LabourRate : null;
 
     private void Add(List<PaidTime> paid, Operation? operation, string id, string description, long ticks, string worker)
     {
@@ -100,11 +108,13 @@ internal sealed class CrewLabour(CrewSchedule schedule)
         int at = paid.FindIndex(one => one.Id == id && one.Worker == person);
         if (at < 0)
         {
-            paid.Add(new PaidTime(id, description, TimeSpan.FromTicks(ticks)) { Wage = wage, Worker = person, Fixture = operation is null ? null : FixtureOf(operation), Room = operation?.Room, Operation = operation?.Id });
+            paid.Add(new PaidTime(id, description, TimeSpan.FromTicks(ticks)) { Wage = wage, Worker = person, Fixture = operation is null
+                ? null : FixtureOf(operation), Room = operation?.Room, Operation = operation?.Id });
         }
         else
         {
-            paid[at] = new PaidTime(id, description, paid[at].Time + TimeSpan.FromTicks(ticks)) { Wage = wage, Worker = person, Fixture = paid[at].Fixture, Room = paid[at].Room, Operation = paid[at].Operation };
+            paid[at] = new PaidTime(id, description, paid[at].Time + TimeSpan.FromTicks(ticks)) { Wage = wage, Worker = person,
+                Fixture = paid[at].Fixture, Room = paid[at].Room, Operation = paid[at].Operation };
         }
     }
 }

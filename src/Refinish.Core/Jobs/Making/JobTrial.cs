@@ -9,7 +9,9 @@ using UnitsNet;
 
 namespace Refinish.Jobs;
 
-/// <summary>A job with other readings of rough fixtures, other areas, another gun, other hours and a further visit, as one trial draws them.</summary>
+/// <summary>
+/// A job with other readings of rough fixtures, other areas, another gun, other hours and a further visit, as one trial draws them.
+/// </summary>
 internal sealed class JobTrial
 {
     private const string ComesBack = "touch-up";
@@ -18,12 +20,12 @@ internal sealed class JobTrial
     private const double Shortest = 1e-6;
 
     private readonly Job job;
-    private readonly JobDoubts doubts;
+    private readonly JobUncertainty doubts;
     private readonly LabourStandard[] standards;
     private readonly List<(string Fixture, string Reading)> asked = [];
     private readonly int readings;
 
-    public JobTrial(Job job, JobDoubts doubts)
+    public JobTrial(Job job, JobUncertainty doubts)
     {
         this.job = job;
         this.doubts = doubts;

@@ -77,12 +77,14 @@ internal sealed class PlanBuilder(Job job)
         {
             if (extra.Fixture is string fixture && job.Fixtures.All(one => one.Id != fixture))
             {
-                Objections.Add(new PlanObjection(ObjectionKind.Input, extra.Id, "extra-fixture", "The extra '" + extra.Id + "' names the fixture '" + fixture + "', which the job does not have."));
+                Objections.Add(new PlanObjection(ObjectionKind.Input, extra.Id, "extra-fixture",
+                    "The extra '" + extra.Id + "' names the fixture '" + fixture + "', which the job does not have."));
             }
 
             if (extra.Room is string room && job.Premises.Rooms.All(one => one.Id != room))
             {
-                Objections.Add(new PlanObjection(ObjectionKind.Input, extra.Id, "extra-room", "The extra '" + extra.Id + "' names the room '" + room + "', which the premises do not have."));
+                Objections.Add(new PlanObjection(ObjectionKind.Input, extra.Id, "extra-room",
+                    "The extra '" + extra.Id + "' names the room '" + room + "', which the premises do not have."));
             }
         }
 
@@ -186,7 +188,8 @@ internal sealed class PlanBuilder(Job job)
             return;
         }
 
-        Costs = Stage.Try(Objections, job.Id, "price", () => new JobCosts(Schedule!, job.Stock, [.. job.Extras.Where(IsPlanned)], job.Terms));
+        Costs = Stage.Try(Objections, job.Id, "price", () =>
+            new JobCosts(Schedule!, job.Stock, [.. job.Extras.Where(IsPlanned)], job.Terms));
         foreach (PriceGap gap in Costs?.Price.Gaps ?? [])
         {
             Objections.Add(new PlanObjection(ObjectionKind.Price, gap.Id, string.Empty, "No price: " + Sentences.Closed(gap.ToString())));
@@ -212,10 +215,12 @@ internal sealed class PlanBuilder(Job job)
         PaymentPlan payments = new(price.Book.Currency, total, price.Book.CashStep, job.Terms.Payments);
         foreach (IGrouping<string, PaymentFault> faults in payments.Faults.GroupBy(fault => fault.Stage, StringComparer.Ordinal))
         {
-            Objections.Add(new PlanObjection(ObjectionKind.Payment, faults.Key, string.Empty, string.Join(" ", faults.Select(fault => fault.Sentence))));
+            Objections.Add(new PlanObjection(ObjectionKind.Payment, faults.Key, string.Empty,
+                string.Join(" ", faults.Select(fault => fault.Sentence))));
         }
 
-        if (job.Shop.DepositLimit is DepositLimit limit && payments.Payments.Count > 0 && payments.Against(limit) is { Outcome: not ComparisonOutcome.Within } beyond)
+        if (job.Shop.DepositLimit is DepositLimit limit && payments.Payments.Count > 0
+            && payments.Against(limit) is { Outcome: not ComparisonOutcome.Within } beyond)
         {
             Objections.Add(new PlanObjection(ObjectionKind.Payment, job.Id, "deposit", beyond));
         }

@@ -22,7 +22,8 @@ internal static class PlanConditions
             }
         }
 
-        foreach (IGrouping<string, Doubt> about in plan.Doubts.Where(doubt => doubt.IsUnitMixUp).GroupBy(doubt => doubt.About, StringComparer.Ordinal))
+        foreach (IGrouping<string,
+            Doubt> about in plan.Doubts.Where(doubt => doubt.IsUnitMixUp).GroupBy(doubt => doubt.About, StringComparer.Ordinal))
         {
             Doubt[] doubts = [.. about];
             yield return new PlanCondition(
@@ -116,14 +117,16 @@ internal static class PlanConditions
         string next = range.Next is OpenReading open ? "take " + open.Name + " next; then " : string.Empty;
         yield return new PlanCondition(
             procedure.Fixture.Id, "assumed-readings",
-            system => Figures.Fixed(rough.Assumptions.Count, 0) + " of " + Figures.Fixed(rough.Kind.Readings.Count, 0) + " readings are assumed: its area is " + range.Sentence(system),
+            system => Figures.Fixed(rough.Assumptions.Count, 0) + " of " + Figures.Fixed(rough.Kind.Readings.Count, 0)
+                + " readings are assumed: its area is " + range.Sentence(system),
             next + "measure what is left on site before the price is promised", RoughKindBuilder.Guess);
         int number = 0;
-        foreach (LimitComparison doubt in rough.Doubts)
+        foreach (LimitComparison doubt in rough.UnusualReadings)
         {
             number++;
             yield return new PlanCondition(
-                procedure.Fixture.Id, "unusual-reading" + (number > 1 ? "/" + Figures.Fixed(number, 0) : string.Empty), doubt.Sentence, doubt.Remedy ?? string.Empty, doubt.Source);
+                procedure.Fixture.Id, "unusual-reading" + (number > 1 ? "/" + Figures.Fixed(number, 0) : string.Empty), doubt.Sentence,
+                    doubt.Remedy ?? string.Empty, doubt.Source);
         }
     }
 
@@ -143,12 +146,14 @@ internal static class PlanConditions
         {
             yield return new PlanCondition(
                 run.Id, "unwiped", _ => "a night falls between abrading and the first coat, and no second wipe fits into the schedule",
-                "wipe again and repeat the water-break test before the promoter, which the price does not hold", WorkRule.Of(WorkKind.WipeAgain).Source,
+                "wipe again and repeat the water-break test before the promoter, which the price does not hold",
+                    WorkRule.Of(WorkKind.WipeAgain).Source,
                 Audience.Crew);
         }
     }
 
-    // Masking that stays on over night keeps detectors covered and tears the film when it comes off late. It is the crew's to take off; that
+    // Masking that stays on over night keeps detectors covered and tears the film when it comes off late. It is the crew's to take off;
+    // that
     // detectors are tested before anybody sleeps there, customer and occupants read in the caution that masking brings.
     private static IEnumerable<PlanCondition> Nights(CrewSchedule schedule)
     {

@@ -7,7 +7,9 @@ using UnitsNet;
 
 namespace Refinish.Jobs;
 
-/// <summary>Waits before the coats: chemicals that work, grout that dries, bare metal that must not rust, filler and resin that harden.</summary>
+/// <summary>
+/// Waits before the coats: chemicals that work, grout that dries, bare metal that must not rust, filler and resin that harden.
+/// </summary>
 internal sealed class PrepWaits(
     WorkBuilder builder, SiteRoom room, RoomCourse course, Procedure[] part, string suffix, Dictionary<string, double> surfaces)
 {
@@ -87,7 +89,9 @@ internal sealed class PrepWaits(
     {
         HashSet<string> held = new(part.Where(whom).Select(procedure => procedure.Fixture.Id), StringComparer.Ordinal);
         int at = held.Count == 0 ? -1 : builder.Operations.FindIndex(operation => operation.Id == id);
-        int next = at < 0 ? -1 : builder.Operations.FindIndex(at + 1, operation => operation.Beside is null && operation.Kind != WorkKind.Warm && operation.Fixtures.Any(held.Contains));
+        int next = at < 0 ? -1
+            : builder.Operations.FindIndex(at + 1, operation =>
+            operation.Beside is null && operation.Kind != WorkKind.Warm && operation.Fixtures.Any(held.Contains));
         return next < 0 ? null : builder.Operations[next].Id;
     }
 }

@@ -7,10 +7,8 @@ namespace Refinish.Jobs;
 
 /// <summary>
 /// The lines of an estimate as a customer reads them: options and extras keep their prices; all other prices together are divided over the
-/// fixtures by
-/// their own cost and by what they weigh. Discount and taxes are divided over what they apply to. Every division is in whole minor units, in
-/// the order of
-/// ids, so that it does not depend on the order in which fixtures are listed.
+/// fixtures by their own cost and by what they weigh. Discount and taxes are divided over what they apply to. Every division is in whole
+/// minor units, in the order of ids, so that it does not depend on the order in which fixtures are listed.
 /// </summary>
 internal sealed class QuoteDivision
 {

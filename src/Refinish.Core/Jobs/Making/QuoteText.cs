@@ -86,8 +86,18 @@ internal sealed class QuoteText
     private void Prices()
     {
         bool withTax = quote.Terms.PricesShown == PricesShown.WithTax;
+        if (quote.Shop is string shop)
+        {
+            Line(shop);
+        }
+
         string said = quote.Terms.Said;
         Line(quote.Name == quote.Terms.Number ? said : quote.Name + (said.Length > 0 ? ": " + said : string.Empty));
+        if (quote.Premises is string place && quote.Name.IndexOf(place, StringComparison.Ordinal) < 0)
+        {
+            Line("at " + place);
+        }
+
         if (quote.IsEstimate)
         {
             Line("ESTIMATE, not yet a quote: some sizes are assumed.");
@@ -183,6 +193,12 @@ internal sealed class QuoteText
 
     private void Payments()
     {
+        if (quote.IsEstimate)
+        {
+            // Nobody pays on a guess.
+            return;
+        }
+
         foreach (QuotePayment payment in quote.Payments)
         {
             Amount("pay " + payment.Stage.When + ": " + payment.Stage.Name, payment.Amount);
@@ -196,6 +212,8 @@ internal sealed class QuoteText
             return;
         }
 
+        Line("We come on " + string.Join(", ", quote.VisitDays.Select(day => day.ToString("ddd yyyy-MM-dd", CultureInfo.InvariantCulture)))
+            + ".");
         Line("Times are on the clock of the place, " + Zones(handover) + ".");
         foreach (FixtureHandover fixture in handover.Fixtures)
         {
@@ -235,7 +253,7 @@ internal sealed class QuoteText
     }
 
     private string Condition(PlanCondition condition) =>
-        condition.In(system, quote.Fixtures.FirstOrDefault(fixture => fixture.Id == condition.About)?.Name ?? condition.About);
+        condition.In(system, quote.NameOf(condition.About));
 
     private void Section(string title, IEnumerable<string> lines)
     {

@@ -11,8 +11,7 @@ namespace Refinish.Jobs;
 
 /// <summary>
 /// Who stays out of a room with vapour in it, for how long, and who watches. One rule for all operations: coats, stripping and promoters,
-/// and whatever else gives off
-/// enough to bring the closed room to a tenth of its lower flammable limit.
+/// and whatever else gives off enough to bring the closed room to a tenth of its lower flammable limit.
 /// </summary>
 internal sealed class RoomWatch
 {

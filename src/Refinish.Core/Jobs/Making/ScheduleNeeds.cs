@@ -7,8 +7,8 @@ using Refinish.Scheduling;
 namespace Refinish.Jobs;
 
 /// <summary>
-/// Operations that only a schedule shows to be needed: a gun cleaned because another product, or a night, comes between two coats, and a surface wiped
-/// again because a night falls between abrading and promoter. They are put into the list, and the list is scheduled again.
+/// Operations that only a schedule shows to be needed: a gun cleaned because another product, or a night, comes between two coats, and a
+/// surface wiped again because a night falls between abrading and promoter. They are put into the list, and the list is scheduled again.
 /// </summary>
 internal sealed class ScheduleNeeds
 {
@@ -70,7 +70,9 @@ internal sealed class ScheduleNeeds
         return more.cleanings.Count > cleanings.Count || more.wiped.Count > wiped.Count || more.filled.Count > filled.Count ? more : null;
     }
 
-    /// <summary>Runs that follow each other through one gun which nobody cleans in between, although the product is another or would set in it.</summary>
+    /// <summary>
+    /// Runs that follow each other through one gun which nobody cleans in between, although the product is another or would set in it.
+    /// </summary>
     public static IEnumerable<(CoatRun Run, CoatRun Next)> Uncleaned(WorkList work, IReadOnlyDictionary<string, PlannedStep> times)
     {
         foreach ((CoatRun run, CoatRun next, bool isCleaned) in InGun(work, times))

@@ -6,9 +6,8 @@ using Refinish.Scheduling;
 namespace Refinish.Jobs;
 
 /// <summary>
-/// The operations of a room that give off vapour, and how soon one may follow another: by the waits of the data sheets and the order of
-/// the work on a fixture. Where
-/// nothing keeps two apart they may follow each other at once.
+/// The operations of a room that give off vapour, and how soon one may follow another: by the waits of the data sheets and the order of the
+/// work on a fixture. Where nothing keeps two apart they may follow each other at once.
 /// </summary>
 internal sealed class VapourOrder
 {

@@ -7,8 +7,7 @@ using Refinish.Substrates;
 namespace Refinish.Jobs;
 
 /// <summary>
-/// Defects against what they are on: none is larger than its fixture, and all together are no more than the part that the entry speaks
-/// of.
+/// Defects against what they are on: none is larger than its fixture, and all together are no more than the part that the entry speaks of.
 /// </summary>
 internal static class DefectDoubts
 {

@@ -15,7 +15,8 @@ internal static class NeighbourDoubts
         "round a tub or pan the back wall is as long as it to 50 mm less or 150 mm more; the side walls are as long as it is wide to 50 mm less or 500 mm more");
 
     private static readonly Source SinkLimit = Source.Invented("a counter is at least 25 mm deeper than the sink let into it");
-    private static readonly Source HoleLimit = Source.Invented("a cut-out is at most 60 mm smaller than the bowl, and no larger than the rim that lies on it or than the bowl and 60 mm");
+    private static readonly Source HoleLimit =
+        Source.Invented("a cut-out is at most 60 mm smaller than the bowl, and no larger than the rim that lies on it or than the bowl and 60 mm");
 
     public static IEnumerable<Doubt> Of(IReadOnlyList<FixtureJob> inside) => [.. Walls(inside), .. Sinks(inside)];
 

@@ -13,7 +13,8 @@ internal static class RoomDoubts
     // Tape goes along skirtings, tile and plaster.
     private const double Slack = 0.05;
 
-    private static readonly Source Sizes = Source.CommonPractice("rooms with fixtures are 2.5 to 30 ft long and wide and 6.5 to 13 ft high");
+    private static readonly Source Sizes =
+        Source.CommonPractice("rooms with fixtures are 2.5 to 30 ft long and wide and 6.5 to 13 ft high");
     private static readonly Source Inside = Source.Derived("what stands in a room is no larger than the room; 50 mm are left for the tape");
 
     private static readonly UsualReading Length = new("Room", "room", "Room.Length", "length of the room", 0.75, 9.2, Sizes);

@@ -1,7 +1,7 @@
 using System;
 using System.Collections.Generic;
 
-namespace Refinish.Jobs;
+namespace Refinish;
 
 /// <summary>Refuses lists in which two entries have one identifier.</summary>
 internal static class Unique

@@ -4,17 +4,21 @@ using UnitsNet;
 
 namespace Refinish.Jobs;
 
-/// <summary>What is not known for sure before a job is done: areas by the tape, what lands of the spray, hours, and whether somebody has to come back.</summary>
+/// <summary>
+/// What is not known for sure before a job is done: areas by the tape, what lands of the spray, hours, and whether somebody has to come
+/// back.
+/// </summary>
 /// <remarks>The defaults are invented; replace them by the shop's own records.</remarks>
-public sealed record JobDoubts
+public sealed record JobUncertainty
 {
     private static readonly Bounds Factors = Bounds.Between(0.1, 10, Measure.Number);
 
     private readonly double comesBack = 0.1;
 
     /// <summary>
-    /// Factor on the area of each fixture, drawn for each on its own; triangular 0.95, 1, 1.1 unless given (invented). <see langword="null"/> for areas that are
-    /// sure. One draw in a thousand may lie below 0.1 or above 10, where it is kept within 0.01 or becomes an area that cannot be planned.
+    /// Factor on the area of each fixture, drawn for each on its own; triangular 0.95, 1, 1.1 unless given (invented).
+    /// <see langword="null"/> for areas that are sure. One draw in a thousand may lie below 0.1 or above 10, where it is kept within 0.01
+    /// or becomes an area that cannot be planned.
     /// </summary>
     /// <exception cref="ArgumentOutOfRangeException">More of it lies below 0.1 or above 10.</exception>
     public Distribution? Area
@@ -33,7 +37,10 @@ public sealed record JobDoubts
     }
     = new TriangularDistribution(0.95, 1, 1.1);
 
-    /// <summary>Factor on the gun's transfer efficiency; beta-PERT 0.75, 1, 1.17 unless given (invented). <see langword="null"/> for a gun that is sure. What it makes of the efficiency is kept within 5 and 100 %.</summary>
+    /// <summary>
+    /// Factor on the gun's transfer efficiency; beta-PERT 0.75, 1, 1.17 unless given (invented). <see langword="null"/> for a gun that is
+    /// sure. What it makes of the efficiency is kept within 5 and 100 %.
+    /// </summary>
     public Distribution? TransferEfficiency { get; init; } = new PertDistribution(0.75, 1, 1.17);
 
     /// <summary>How the three points of a labour standard are read; beta-PERT unless given.</summary>
