@@ -55,19 +55,8 @@ internal sealed record Catalogue
         };
     }
 
-    private static IEnumerable<CoatingComponent> CansOf(CoatingProduct product)
-    {
-        yield return product.Base;
-        if (product.Hardener is CoatingComponent hardener)
-        {
-            yield return hardener;
-        }
-
-        if (product.Reducer is CoatingComponent reducer)
-        {
-            yield return reducer;
-        }
-    }
+    private static IEnumerable<CoatingComponent> CansOf(CoatingProduct product) =>
+        product.Parts.Select(part => part.Component).Concat(product.Reducer is null ? [] : [product.Reducer]);
 
     private static List<T> Once<T>(IEnumerable<T> items, Func<T, string> idOf) => [.. items.DistinctBy(idOf, StringComparer.Ordinal)];
 }

@@ -65,11 +65,40 @@ internal static class CoatingShapes
             (can, sizes) => can with { ShippingSizes = sizes })
         .Making(v => new CoatingComponent(id(v), name(v), density(v)));
 
-    /// <summary>Parts by volume; a one-part product has no hardener in one part.</summary>
-    public static ObjectShape<MixRatio> MixRatio { get; } = new Fields<MixRatio>("mixRatio")
-        .With("baseParts", Scalars.Number, ratio => ratio.BaseParts, out Slot<double> baseParts)
-        .With("hardenerParts", Scalars.Number, ratio => ratio.HardenerParts, out Slot<double> hardenerParts)
-        .Making(v => hardenerParts(v) == 0 && baseParts(v) == 1 ? Coatings.MixRatio.OnePart : new MixRatio(baseParts(v), hardenerParts(v)));
+    public static ObjectShape<MixPart> Part { get; } = new Fields<MixPart>("mixPart")
+        .With("component", Component, part => part.Component, out Slot<CoatingComponent> component)
+        .With("parts", Scalars.Number, part => part.Parts, out Slot<double> parts)
+        .Maybe("statedPer100OfFirst", Scalars.Number, part => part.StatedPer100OfFirst,
+            (part, stated) => part with { StatedPer100OfFirst = stated })
+        .Making(v => new MixPart(component(v), parts(v)));
+
+    public static ObjectShape<CoatOperation> Operation { get; } = new Fields<CoatOperation>("coatOperation")
+        .With("id", Scalars.Text, operation => operation.Id, out Slot<string> id)
+        .With("name", Scalars.Text, operation => operation.Name, out Slot<string> name)
+        .With("instruction", Scalars.Text, operation => operation.Instruction, out Slot<string> instruction)
+        .With("setUp", Quantities.Duration, operation => operation.SetUp, out Slot<TimeSpan> setUp)
+        .Optional("perSquareMeter", Quantities.Duration, operation => operation.PerSquareMeter,
+            (operation, time) => operation with { PerSquareMeter = time })
+        .Optional("people", Scalars.Count, operation => operation.People, (operation, people) => operation with { People = people })
+        .Optional("wait", Quantities.Duration, operation => operation.Wait, (operation, wait) => operation with { Wait = wait })
+        .Maybe("within", Quantities.Duration, operation => operation.Within, (operation, within) => operation with { Within = within })
+        .Optional("cures", Scalars.YesNo, operation => operation.Cures, (operation, said) => operation with { Cures = said })
+        .Optional("tools", CommonShapes.List(Scalars.Text), operation => operation.Tools,
+            (operation, tools) => operation with { Tools = tools })
+        .Optional("cautions", CommonShapes.List(CommonShapes.Caution), operation => operation.Cautions,
+            (operation, cautions) => operation with { Cautions = cautions })
+        .MaybeOf("conditions", CureShapes.SprayLimits, operation => operation.Conditions,
+            (operation, conditions) => operation with { Conditions = conditions })
+        .With("source", CommonShapes.Source, operation => operation.Source, out Slot<Source> source)
+        .Making(v => new CoatOperation
+        {
+            Id = id(v), Name = name(v), Instruction = instruction(v), SetUp = setUp(v), Source = source(v),
+        });
+
+    public static ObjectShape<PartVolume> PartVolume { get; } = new Fields<PartVolume>("partVolume")
+        .With("component", Scalars.Text, one => one.Component, out Slot<string> component)
+        .With("volume", Quantities.Liquid, one => one.Volume, out Slot<Volume> volume)
+        .Making(v => new PartVolume(component(v), volume(v)));
 
     public static ObjectShape<FlowFigures> Flow { get; } = new Fields<FlowFigures>("flowFigures")
         .With("fluidity", Quantities.Fluidity, flow => flow.Fluidity, out Slot<double> fluidity)
@@ -85,12 +114,9 @@ internal static class CoatingShapes
         .With("id", Scalars.Text, product => product.Id, out Slot<string> id)
         .With("name", Scalars.Text, product => product.Name, out Slot<string> name)
         .With("role", new WordShape<CoatingRole>(), product => product.Role, out Slot<CoatingRole> role)
-        .With("base", Component, product => product.Base, out Slot<CoatingComponent> basis)
-        .With("hardener", Component.OrNull(), product => product.Hardener, out Slot<CoatingComponent?> hardener)
+        .Optional("form", new WordShape<CoatingForm>(), product => product.Form, (product, form) => product with { Form = form })
+        .With("parts", CommonShapes.List(Part), product => product.Parts, out Slot<IReadOnlyList<MixPart>> parts)
         .With("reducer", Component.OrNull(), product => product.Reducer, out Slot<CoatingComponent?> reducer)
-        .With("mixRatio", MixRatio, product => product.MixRatio, out Slot<MixRatio> mixRatio)
-        .Maybe("statedHardenerPer100Base", Scalars.Number, product => product.StatedHardenerPer100Base,
-            (product, parts) => product with { StatedHardenerPer100Base = parts })
         .Maybe("ratioTolerance", Quantities.Percent, product => product.RatioTolerance,
             (product, tolerance) => product with { RatioTolerance = tolerance })
         .With("volumeSolids", Quantities.Percent, product => product.VolumeSolids, out Slot<Ratio> volumeSolids)
@@ -112,6 +138,10 @@ internal static class CoatingShapes
             (product, scattering) => product with { Scattering = scattering })
         .Maybe("colour", CommonShapes.Colour, product => product.Colour, (product, colour) => product with { Colour = colour })
         .MaybeOf("flow", Flow, product => product.Flow, (product, flow) => product with { Flow = flow })
+        .Optional("cautions", CommonShapes.List(CommonShapes.Caution), product => product.Cautions,
+            (product, cautions) => product with { Cautions = cautions })
+        .Optional("operations", CommonShapes.List(Operation), product => product.Operations,
+            (product, operations) => product with { Operations = operations })
         .With("kitSizes", CommonShapes.List(Quantities.Liquid), product => product.KitSizes, out Slot<IReadOnlyList<Volume>> kitSizes)
         .With("source", CommonShapes.Source, product => product.Source, out Slot<Source> source)
         .Making(v => new CoatingProduct
@@ -119,10 +149,8 @@ internal static class CoatingShapes
             Id = id(v),
             Name = name(v),
             Role = role(v),
-            Base = basis(v),
-            Hardener = hardener(v),
+            Parts = parts(v),
             Reducer = reducer(v),
-            MixRatio = mixRatio(v),
             VolumeSolids = volumeSolids(v),
             MaximumReducer = maximumReducer(v),
             MinimumDryFilm = minimumDryFilm(v),

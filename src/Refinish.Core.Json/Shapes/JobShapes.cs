@@ -69,10 +69,9 @@ internal static class JobShapes
 
     public static ObjectShape<OpenedKit> Kit { get; } = new Fields<OpenedKit>("openedKit")
         .With("product", CoatingShapes.Product, kit => kit.Product, out Slot<CoatingProduct> product)
-        .With("baseLeft", Quantities.Liquid, kit => kit.BaseLeft, out Slot<Volume> baseLeft)
-        .With("hardenerLeft", Quantities.Liquid, kit => kit.HardenerLeft, out Slot<Volume> hardenerLeft)
+        .With("left", CommonShapes.List(CoatingShapes.PartVolume), kit => kit.Left, out Slot<IReadOnlyList<PartVolume>> left)
         .With("opened", Times.Instant, kit => kit.Opened, out Slot<DateTimeOffset> opened)
-        .Making(v => new OpenedKit(product(v), baseLeft(v), hardenerLeft(v), opened(v)));
+        .Making(v => new OpenedKit(product(v), left(v), opened(v)));
 
     /// <summary>The fields of a job; what it defines stands before what names it.</summary>
     public static ObjectShape<Job> Fields { get; } = new Fields<Job>("job")

@@ -1,3 +1,4 @@
+using Refinish.Coatings;
 using Refinish.Coverage;
 using Refinish.Estimating;
 
@@ -108,11 +109,15 @@ internal static class PriceResults
         .Show("discountedReserve", Scalars.Money, reserve => reserve.DiscountedReserve)
         .AsResults();
 
+    private static readonly FieldsShape<PartVolume> Part = new Fields<PartVolume>("partTaken")
+        .Show("component", Scalars.Text, part => part.Component)
+        .Show("volume", Results.Liquid, part => part.Volume.CubicMeters)
+        .AsResults();
+
     private static readonly FieldsShape<StockUse> Use = new Fields<StockUse>("stockUse")
         .Show("opened", Times.Instant, use => use.Kit.Opened)
         .Show("mixed", Results.Liquid, use => use.Mixed.CubicMeters)
-        .Show("base", Results.Liquid, use => use.Base.CubicMeters)
-        .Show("hardener", Results.Liquid, use => use.Hardener.CubicMeters)
+        .Show("parts", CommonShapes.List(Part), use => use.Parts)
         .Show("age", Results.Comparison, use => use.Age)
         .AsResults();
 

@@ -89,18 +89,17 @@ internal static class RunResults
         .Show("cautions", Results.CautionCodes, cups => cups.Cautions)
         .AsResults();
 
+    private static readonly FieldsShape<PouredPart> Poured = new Fields<PouredPart>("pouredPart")
+        .Show("component", Scalars.Text, part => part.Component.Id)
+        .Show("volume", Results.Liquid, part => part.Volume.CubicMeters)
+        .Show("mass", Results.Mass, part => part.Mass.Kilograms)
+        .Show("fillLine", Results.Liquid, part => part.FillLine.CubicMeters)
+        .Show("scale", Results.Mass, part => part.Scale.Kilograms)
+        .AsResults();
+
     private static readonly FieldsShape<PouredMix> Mix = new Fields<PouredMix>("pouredMix")
         .Show("total", Results.Liquid, cup => cup.Total.CubicMeters)
-        .Show("baseVolume", Results.Liquid, cup => cup.BaseVolume.CubicMeters)
-        .Show("hardenerVolume", Results.Liquid, cup => cup.HardenerVolume.CubicMeters)
-        .Show("lineAfterHardener", Results.Liquid, cup => cup.LineAfterHardener.CubicMeters)
-        .Show("reducerVolume", Results.Liquid, cup => cup.ReducerVolume.CubicMeters)
-        .Show("baseMass", Results.Mass, cup => cup.BaseMass.Kilograms)
-        .Show("hardenerMass", Results.Mass, cup => cup.HardenerMass.Kilograms)
-        .Show("reducerMass", Results.Mass, cup => cup.ReducerMass.Kilograms)
-        .Show("scaleAfterHardener", Results.Mass, cup => cup.ScaleAfterHardener.Kilograms)
-        .Show("scaleAfterReducer", Results.Mass, cup => cup.ScaleAfterReducer.Kilograms)
-        .Show("hardenerPer100Base", Results.Number, cup => cup.HardenerPer100Base)
+        .Show("parts", CommonShapes.List(Poured), cup => cup.Parts)
         .AsResults();
 
     private static readonly FieldsShape<ScheduledRun> Scheduled = new Fields<ScheduledRun>("scheduledRun")
@@ -127,6 +126,7 @@ internal static class RunResults
         .Show("duration", Results.Minutes, run => run.Run.Duration.TotalSeconds)
         .Show("sprayTime", Results.Minutes, run => run.Run.SprayTime.TotalSeconds)
         .Show("volatileMass", Results.Mass, run => run.Run.VolatileMass.Kilograms)
+        .Show("waterMass", Results.Mass, run => run.Run.WaterMass.Kilograms)
         .Show("sprayedMass", Results.Mass, run => run.Run.SprayedMass.Kilograms)
         .Show("voc", Results.Comparison, run => run.Voc)
         .Show("scheduled", Scheduled.OrNull(), run => run.Scheduled)

@@ -33,7 +33,9 @@ internal sealed class ShapeResolver : IJsonTypeInfoResolver
         Add(CoatingShapes.Solvent);
         Add(CoatingShapes.SolventShare);
         Add(CoatingShapes.Component);
-        AddStruct(CoatingShapes.MixRatio);
+        Add(CoatingShapes.Part);
+        Add(CoatingShapes.Operation);
+        Add(CoatingShapes.PartVolume);
         Add(CoatingShapes.Product);
         Add(CoatingShapes.Layer);
         Add(CoatingShapes.Promoter);

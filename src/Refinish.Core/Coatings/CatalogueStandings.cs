@@ -1,5 +1,6 @@
 using System;
 using System.Collections.Generic;
+using System.Linq;
 using UnitsNet;
 
 namespace Refinish.Coatings;
@@ -78,7 +79,7 @@ internal static class CatalogueStandings
             }
         }
 
-        Figure("mix ratio by volume", product.MixRatio.ToString(), Ratios);
+        Figure("mix ratio by volume", product.MixRatio, Ratios);
         Figure("tolerance of the ratio", Measure.Percent.Format(product.RatioTolerance!.Value.DecimalFractions), Tolerance);
         Figure("volume solids", Measure.Percent.Format(product.VolumeSolids.DecimalFractions), Films);
         Figure("least dry film", Measure.Film.Format(product.MinimumDryFilm.Meters), Films);
@@ -107,9 +108,9 @@ internal static class CatalogueStandings
         Time("water from", cure.WaterService);
         Time("full cure", cure.FullCure);
         Figure("spray window", product.SprayLimits.ToString(), Times);
-        foreach (CoatingComponent? can in new[] { product.Base, product.Hardener, product.Reducer })
+        foreach (CoatingComponent can in product.Parts.Select(part => part.Component).Concat([product.Reducer!]))
         {
-            AddCan(can!, (figure, value, source) => Figure(can!.Name + ", " + figure, value, source));
+            AddCan(can, (figure, value, source) => Figure(can.Name + ", " + figure, value, source));
         }
     }
 

@@ -10,7 +10,7 @@ namespace Refinish.Coatings;
 
 /// <summary>A sprayed or wiped product as its data sheet describes it. Film, mixing, cure and vapour calculations all read from here.</summary>
 /// <remarks>Volumes are taken as additive on mixing. Values come from the caller's data sheet or, marked as generic and invented, from <see cref="GenericCatalogue"/>.</remarks>
-public sealed record CoatingProduct
+public sealed partial record CoatingProduct
 {
     internal static readonly Bounds Scatterings = Bounds.Between(1, 1e8, Measure.PerFilm);
 
@@ -52,21 +52,22 @@ public sealed record CoatingProduct
         init => field = Guard.Defined(value, nameof(Role));
     }
 
-    /// <summary>Component A.</summary>
-    public required CoatingComponent Base
+    /// <summary>The cans that are mixed, in the order of pouring, A first; one to ten, and one alone for a product in one part.</summary>
+    /// <exception cref="ArgumentException">The list is empty, an entry is missing, or two cans share an identity.</exception>
+    /// <exception cref="ArgumentOutOfRangeException">More than ten.</exception>
+    public required IReadOnlyList<MixPart> Parts
     {
         get;
-        init => field = Guard.NotNull(value, nameof(Base));
+        init
+        {
+            ValueList<MixPart> parts = Guard.List(value, nameof(Parts), 1);
+            Guard.Count(parts.Count, 1, 10, nameof(Parts));
+            field = Unique.Ids(parts, part => part.Component.Id, nameof(Parts));
+        }
     }
-
-    /// <summary>Component B; <see langword="null"/> for a one-part product.</summary>
-    public required CoatingComponent? Hardener { get; init; }
 
     /// <summary>The reducer that goes with it; <see langword="null"/> when it must not be reduced.</summary>
     public required CoatingComponent? Reducer { get; init; }
-
-    /// <summary>A : B by volume.</summary>
-    public required MixRatio MixRatio { get; init; }
 
     /// <summary>Volume solids of the mixed, unreduced product, 0 to 100 %; 0 only for a wipe that leaves no film.</summary>
     /// <exception cref="ArgumentOutOfRangeException">Outside the range.</exception>
@@ -100,7 +101,10 @@ public sealed record CoatingProduct
         init => maximumDryFilm = Guard.Within(value, Films, nameof(MaximumDryFilm));
     }
 
-    /// <summary>What evaporates, as shares of the volatile mass that add up to 100 %.</summary>
+    /// <summary>
+    /// What evaporates beside water, exempt compounds among it, as shares of that mass that add up to 100 %; empty when nothing but water
+    /// evaporates, or nothing at all.
+    /// </summary>
     /// <exception cref="ArgumentException">An entry is missing.</exception>
     /// <exception cref="ArgumentOutOfRangeException">The shares do not add up to 100 % within 0.1 %.</exception>
     public required IReadOnlyList<SolventShare> Solvents
@@ -143,7 +147,7 @@ public sealed record CoatingProduct
         init => field = new ValueList<FixtureMaterial>(Guard.NotNull(value, nameof(Materials)));
     }
 
-    /// <summary>The sizes in which mixed product can be bought (base and hardener together), each as mixed volume.</summary>
+    /// <summary>The sizes in which mixed product can be bought (all parts together), each as mixed volume.</summary>
     public required IReadOnlyList<Volume> KitSizes
     {
         get;
@@ -156,15 +160,7 @@ public sealed record CoatingProduct
         }
     }
 
-    /// <summary>Hardener by weight to 100 of base as the data sheet prints it, more than 0 and at most 10 000; <see langword="null"/> when it prints no weight ratio. Only compared, never used for pouring.</summary>
-    /// <exception cref="ArgumentOutOfRangeException">Outside the range.</exception>
-    public double? StatedHardenerPer100Base
-    {
-        get;
-        init => field = value is double given ? Guard.Within(given, Bounds.Positive(Measure.Number, 1e4), nameof(StatedHardenerPer100Base)) : null;
-    }
-
-    /// <summary>How far the ratio of hardener to base may be off, more than 0 and at most 50 %; <see langword="null"/> when the data sheet does not say, and then an error cannot be judged.</summary>
+    /// <summary>How far the ratio of one part to another may be off, more than 0 and at most 50 %; <see langword="null"/> when the data sheet does not say, and then an error cannot be judged.</summary>
     /// <exception cref="ArgumentOutOfRangeException">Outside the range.</exception>
     public Ratio? RatioTolerance
     {
@@ -220,26 +216,37 @@ public sealed record CoatingProduct
         init => field = Guard.NotNull(value, nameof(Source));
     }
 
-    /// <summary>Density of the mixed, unreduced product, volumes additive.</summary>
-    public Density MixedDensity => Density.FromKilogramsPerCubicMeter(
-        (Base.Density.KilogramsPerCubicMeter * MixRatio.BaseFraction.DecimalFractions)
-        + ((Hardener?.Density.KilogramsPerCubicMeter ?? 0) * MixRatio.HardenerFraction.DecimalFractions));
+    /// <summary>Liquid unless given; a powder is objected to by every system that holds it.</summary>
+    /// <exception cref="ArgumentOutOfRangeException">Not a named value.</exception>
+    public CoatingForm Form
+    {
+        get;
+        init => field = Guard.Defined(value, nameof(Form));
+    }
+
+    /// <summary>What can hurt with this product beyond what its parts, solvents and isocyanate bring; none unless given.</summary>
+    /// <exception cref="ArgumentException">An entry is missing.</exception>
+    public IReadOnlyList<Caution> Cautions
+    {
+        get;
+        init => field = Guard.List(value, nameof(Cautions));
+    }
+    = ValueList<Caution>.Empty;
+
+    /// <summary>What every coat of it needs once it is on, in order, such as a pass of a lamp; none unless given.</summary>
+    /// <exception cref="ArgumentException">An entry is missing, or two share an identity.</exception>
+    public IReadOnlyList<CoatOperation> Operations
+    {
+        get;
+        init => field = Unique.Ids(Guard.List(value, nameof(Operations)), operation => operation.Id, nameof(Operations));
+    }
+    = ValueList<CoatOperation>.Empty;
 
     /// <summary>The times that stand nearest to a temperature: interpolated within <see cref="CureTable"/>, its nearest row outside, <see cref="Cure"/> without a table.</summary>
     /// <param name="temperature">The temperature asked for, −20 to 60 °C.</param>
     /// <returns>Times with their own reference temperature and limits, to be shifted from there.</returns>
     /// <exception cref="ArgumentOutOfRangeException">Outside the range.</exception>
     public CureTimes CureNear(Temperature temperature) => CureTable?.Near(temperature) ?? Cure;
-
-    /// <summary>Rules between two figures of the data sheet, checked where the product is put to use.</summary>
-    internal void CheckConsistency()
-    {
-        Guard.Rule(Hardener is null == (MixRatio.HardenerParts == 0), nameof(MixRatio), MixRatio.HardenerParts, Measure.Number, Hardener is null ? "no parts of hardener, since Hardener is null" : "a ratio with parts of hardener, since Hardener is given");
-        Guard.Rule(Reducer is not null || maximumReducer == 0, nameof(MaximumReducer), maximumReducer, Measure.Percent, "0 % when Reducer is null");
-        Guard.Rule(minimumReducer <= maximumReducer, nameof(MinimumReducer), minimumReducer, Measure.Percent, "at most MaximumReducer");
-        Guard.Rule(minimumDryFilm <= maximumDryFilm, nameof(MinimumDryFilm), minimumDryFilm, Measure.Film, "at most MaximumDryFilm");
-        Guard.Rule((volumeSolids == 1) == (Solvents.Count == 0), nameof(VolumeSolids), volumeSolids, Measure.Percent, "100 % exactly when Solvents is empty");
-    }
 
     /// <summary>The name.</summary>
     /// <returns><see cref="Name"/>.</returns>

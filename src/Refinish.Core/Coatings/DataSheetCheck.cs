@@ -5,19 +5,30 @@ using UnitsNet;
 
 namespace Refinish.Coatings;
 
-/// <summary>A data sheet held against itself: weight ratio against volume ratio and densities, ratio against stoichiometry, volume solids against mass solids and against the cans.</summary>
+/// <summary>
+/// A data sheet held against itself: weight ratio against volume ratio and densities, ratio against stoichiometry, volume solids against
+/// mass solids, water and the cans, polyisocyanate against the solids of the cans that hold it.
+/// </summary>
 /// <remarks>
 /// Only figures that are stated are compared, so an empty list of findings means that nothing could be judged, not that all is well. Two per cent counts as
 /// agreement for physics and 25 % for stoichiometry, because makers leave one to one on purpose: both defaults are invented.
 /// </remarks>
 /// <example><code>
-/// DataSheetCheck check = new(GenericCatalogue.EpoxyPrimer with { StatedHardenerPer100Base = 50 });
+/// DataSheetCheck check = new(GenericCatalogue.EpoxyPrimer with
+/// {
+///     Parts =
+///     [
+///         GenericCatalogue.EpoxyPrimer.Parts[0], GenericCatalogue.EpoxyPrimer.Parts[1] with { StatedPer100OfFirst = 50 },
+///     ],
+/// });
 /// string contradiction = check.Contradictions[0].ToString();   // stated 50, follows as 35: a volume ratio printed as a weight ratio
 /// </code></example>
 public sealed record DataSheetCheck
 {
+    private const string Ask = "Ask the maker which figure holds before anything is mixed.";
+
     private static readonly Source Physics = Source.Derived("definition of density, volumes additive");
-    private static readonly Source Chemistry = Source.Derived("ratio of equivalents, both cans as supplied");
+    private static readonly Source Chemistry = Source.Derived("ratio of equivalents, all cans as supplied");
 
     private readonly double agreement;
     private readonly double stoichiometry;
@@ -71,42 +82,81 @@ public sealed record DataSheetCheck
 
     private IEnumerable<DataSheetFinding> Find()
     {
-        const string Ask = "Ask the maker which figure holds before anything is mixed.";
-        CoatingComponent a = Product.Base;
-        if (Product.Hardener is CoatingComponent b && Product.MixRatio.HardenerParts > 0)
+        for (int i = 1; i < Product.Parts.Count; i++)
         {
-            double phr = Product.MixRatio.HardenerPer100Base(a.Density, b.Density);
-            if (Product.StatedHardenerPer100Base is double stated)
+            MixPart part = Product.Parts[i];
+            if (part.StatedPer100OfFirst is double stated)
             {
-                yield return new("hardener by weight to 100 of base, against volume ratio and densities", stated, phr, Measure.Number, agreement, Physics, Ask);
-            }
-
-            if (OffRatio.Equivalents(a, b) is (double ewA, double ewB))
-            {
-                yield return new("hardener by weight to 100 of base, against one to one of reactive groups", phr, 100 * ewB / ewA, Measure.Number, stoichiometry, Chemistry, Ask);
-            }
-
-            if (a.VolumeSolids is Ratio vsA && b.VolumeSolids is Ratio vsB)
-            {
-                double mixed = (vsA.DecimalFractions * Product.MixRatio.BaseFraction.DecimalFractions) + (vsB.DecimalFractions * Product.MixRatio.HardenerFraction.DecimalFractions);
-                if (mixed > 0)
-                {
-                    yield return new("volume solids of the mix, against the cans", Product.VolumeSolids.DecimalFractions, mixed, Measure.Percent, agreement, Physics, Ask);
-                }
+                yield return Held(
+                    "weight-ratio/" + part.Component.Id, part.Component.Name + " by weight to 100 of " + Product.Parts[0].Component.Name
+                        + ", against volume ratio and densities", stated, Product.Per100OfFirst[i], Measure.Number);
             }
         }
 
-        foreach (CoatingComponent can in new[] { a, Product.Hardener }.OfType<CoatingComponent>())
+        if (ReactiveGroups.Stated(Product) is double index)
         {
-            IReadOnlyList<SolventShare> solvents = can.Solvents.Count > 0 ? can.Solvents : Product.Solvents;
-            if (can.VolumeSolids is Ratio volume && can.MassSolids is Ratio weight && solvents.Count > 0)
+            yield return new(
+                "stoichiometry", "groups that harden per group of the resin, against one to one", index, 1, Measure.Number, stoichiometry,
+                Chemistry, Ask);
+        }
+
+        if (OfCans() is double mixed and > 0)
+        {
+            yield return Held("volume-solids", "volume solids of the mix, against the cans", Product.VolumeSolids.DecimalFractions, mixed, Measure.Percent);
+        }
+
+        if (Polyisocyanate() is double isocyanate)
+        {
+            yield return Held(
+                "isocyanate", "polyisocyanate in the mix, against the solids of the cans that hold it",
+                Product.IsocyanateFraction.DecimalFractions, isocyanate, Measure.Percent);
+        }
+
+        foreach (CoatingComponent can in Product.Parts.Select(part => part.Component))
+        {
+            if (can.VolumeSolids is Ratio volume && ByMass(can) is double follows and > 0)
             {
-                double follows = 1 - (can.Density.KilogramsPerCubicMeter * (1 - weight.DecimalFractions) / MixedCoating.BlendDensity(solvents));
-                if (follows > 0)
-                {
-                    yield return new("volume solids of " + can.Name + ", against its solids by mass", volume.DecimalFractions, follows, Measure.Percent, agreement, Physics, Ask);
-                }
+                yield return Held(
+                    "volume-solids/" + can.Id, "volume solids of " + can.Name + ", against its solids and water by mass",
+                    volume.DecimalFractions, follows, Measure.Percent);
             }
         }
+    }
+
+    private DataSheetFinding Held(string code, string subject, double stated, double follows, Measure measure) =>
+        new(code, subject, stated, follows, measure, agreement, Physics, Ask);
+
+    // Volume solids that each can states, or that follow from its solids and water by mass where it states none.
+    private double? OfCans() => SumOf(can => can.VolumeSolids?.DecimalFractions ?? ByMass(can));
+
+    // What solvents and water leave of the volume of a can.
+    private double? ByMass(CoatingComponent can)
+    {
+        IReadOnlyList<SolventShare> solvents = can.Solvents.Count > 0 ? can.Solvents : Product.Solvents;
+        double water = can.Water?.DecimalFractions ?? 0;
+        if (can.MassSolids is not Ratio weight || (solvents.Count == 0 && water == 0))
+        {
+            return null;
+        }
+
+        double rest = Math.Max(0, 1 - weight.DecimalFractions - water);
+        double density = can.Density.KilogramsPerCubicMeter;
+        return 1 - (density * water / MixedCoating.WaterDensity) - (solvents.Count == 0 ? 0 : density * rest / MixedCoating.BlendDensity(solvents));
+    }
+
+    // The solids of a can that states isocyanate groups are taken as polyisocyanate.
+    private double? Polyisocyanate() => !Product.Parts.Any(part => part.Component.IsocyanateContent is not null) ? null
+        : SumOf(can => can.IsocyanateContent is null ? 0 : can.Density.KilogramsPerCubicMeter * can.MassSolids?.DecimalFractions)
+            / Product.MixedDensity.KilogramsPerCubicMeter;
+
+    private double? SumOf(Func<CoatingComponent, double?> figure)
+    {
+        double? sum = 0;
+        for (int i = 0; i < Product.Parts.Count; i++)
+        {
+            sum += Product.ShareOf(i) * figure(Product.Parts[i].Component);
+        }
+
+        return sum;
     }
 }

@@ -3,8 +3,9 @@ namespace Refinish.Coatings;
 /// <summary>One figure of a data sheet held against the same figure as it follows from others: both numbers, and how far apart they may lie.</summary>
 public sealed record DataSheetFinding
 {
-    internal DataSheetFinding(string subject, double stated, double calculated, Measure measure, double agreement, Source source, string remedy)
+    internal DataSheetFinding(string code, string subject, double stated, double calculated, Measure measure, double agreement, Source source, string remedy)
     {
+        Code = code;
         Subject = subject;
         Stated = stated;
         Calculated = calculated;
@@ -13,6 +14,12 @@ public sealed record DataSheetFinding
             subject + ", relative difference", System.Math.Abs((stated / calculated) - 1), agreement, LimitSense.AtMost, Measure.Percent, source,
             System.Math.Abs((stated / calculated) - 1) <= agreement ? null : remedy);
     }
+
+    /// <summary>
+    /// Stable name: <c>weight-ratio/</c> and <c>volume-solids/</c> with a component's identity, <c>volume-solids</c>, <c>isocyanate</c>,
+    /// <c>stoichiometry</c>.
+    /// </summary>
+    public string Code { get; }
 
     /// <summary>Which figure.</summary>
     public string Subject { get; }

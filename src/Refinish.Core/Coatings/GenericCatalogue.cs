@@ -27,7 +27,7 @@ public static class GenericCatalogue
         FixtureMaterial.Gelcoat, FixtureMaterial.Acrylic, FixtureMaterial.CulturedMarble, FixtureMaterial.SolidSurface, FixtureMaterial.Laminate,
     ];
 
-    private static readonly CoatingComponent IsocyanateHardener =
+    internal static readonly CoatingComponent IsocyanateHardener =
         new("isocyanate-hardener", "isocyanate hardener", Density.FromGramsPerMilliliter(1.05))
     {
         MassSolids = Ratio.FromPercent(75),
@@ -94,24 +94,31 @@ public static class GenericCatalogue
         Id = "epoxy-primer",
         Name = "two-part epoxy primer",
         Role = CoatingRole.Primer,
-        Base = new CoatingComponent("epoxy-primer-base", "primer base", Density.FromGramsPerMilliliter(1.40))
-        {
-            MassSolids = Ratio.FromPercent(66.8),
-            VolumeSolids = Ratio.FromPercent(47),
-            EpoxideEquivalent = MolarMass.FromGramsPerMole(900),
-            Viscosity = DynamicViscosity.FromMillipascalSeconds(900),
-            FlashPoint = Temperature.FromDegreesCelsius(5),
-            ShelfLifeOpened = TimeSpan.FromDays(180),
-        },
-        Hardener = new CoatingComponent("epoxy-primer-hardener", "primer hardener", Density.FromGramsPerMilliliter(0.98))
-        {
-            MassSolids = Ratio.FromPercent(47.2),
-            VolumeSolids = Ratio.FromPercent(41),
-            AmineHydrogenEquivalent = MolarMass.FromGramsPerMole(350),
-            Viscosity = DynamicViscosity.FromMillipascalSeconds(300),
-            FlashPoint = Temperature.FromDegreesCelsius(5),
-            ShelfLifeOpened = TimeSpan.FromDays(90),
-        },
+        Parts =
+        [
+            new(
+                new CoatingComponent("epoxy-primer-base", "primer base", Density.FromGramsPerMilliliter(1.40))
+                {
+                    MassSolids = Ratio.FromPercent(66.8),
+                    VolumeSolids = Ratio.FromPercent(47),
+                    EpoxideEquivalent = MolarMass.FromGramsPerMole(900),
+                    Viscosity = DynamicViscosity.FromMillipascalSeconds(900),
+                    FlashPoint = Temperature.FromDegreesCelsius(5),
+                    ShelfLifeOpened = TimeSpan.FromDays(180),
+                },
+                2),
+            new(
+                new CoatingComponent("epoxy-primer-hardener", "primer hardener", Density.FromGramsPerMilliliter(0.98))
+                {
+                    MassSolids = Ratio.FromPercent(47.2),
+                    VolumeSolids = Ratio.FromPercent(41),
+                    AmineHydrogenEquivalent = MolarMass.FromGramsPerMole(350),
+                    Viscosity = DynamicViscosity.FromMillipascalSeconds(300),
+                    FlashPoint = Temperature.FromDegreesCelsius(5),
+                    ShelfLifeOpened = TimeSpan.FromDays(90),
+                },
+                1),
+        ],
         Reducer = new CoatingComponent("epoxy-reducer", "epoxy reducer", Density.FromGramsPerMilliliter(0.86))
         {
             MassSolids = Ratio.Zero,
@@ -122,7 +129,6 @@ public static class GenericCatalogue
         },
         RatioTolerance = Ratio.FromPercent(5),
         GoesOver = [CoatingRole.Filler, CoatingRole.Primer],
-        MixRatio = new MixRatio(2, 1),
         VolumeSolids = Ratio.FromPercent(45),
         MaximumReducer = Ratio.FromPercent(20),
         MinimumDryFilm = Length.FromMicrometers(20),
@@ -160,20 +166,24 @@ public static class GenericCatalogue
         Id = "acrylic-urethane-topcoat",
         Name = "two-part acrylic urethane topcoat",
         Role = CoatingRole.Topcoat,
-        Base = new CoatingComponent("acrylic-urethane-topcoat-base", "topcoat base", Density.FromGramsPerMilliliter(1.20))
-        {
-            MassSolids = Ratio.FromPercent(57.3),
-            VolumeSolids = Ratio.FromPercent(42.4),
-            HydroxylNumber = 46,
-            Viscosity = DynamicViscosity.FromMillipascalSeconds(600),
-            FlashPoint = Temperature.FromDegreesCelsius(24),
-            ShelfLifeOpened = TimeSpan.FromDays(180),
-        },
-        Hardener = IsocyanateHardener,
+        Parts =
+        [
+            new(
+                new CoatingComponent("acrylic-urethane-topcoat-base", "topcoat base", Density.FromGramsPerMilliliter(1.20))
+                {
+                    MassSolids = Ratio.FromPercent(57.3),
+                    VolumeSolids = Ratio.FromPercent(42.4),
+                    HydroxylNumber = 46,
+                    Viscosity = DynamicViscosity.FromMillipascalSeconds(600),
+                    FlashPoint = Temperature.FromDegreesCelsius(24),
+                    ShelfLifeOpened = TimeSpan.FromDays(180),
+                },
+                4),
+            new(IsocyanateHardener, 1),
+        ],
         Reducer = UrethaneReducer,
         RatioTolerance = Ratio.FromPercent(5),
         GoesOver = [CoatingRole.Primer, CoatingRole.Topcoat],
-        MixRatio = new MixRatio(4, 1),
         VolumeSolids = Ratio.FromPercent(48),
         MaximumReducer = Ratio.FromPercent(15),
         MinimumDryFilm = Length.FromMicrometers(25),
@@ -252,15 +262,21 @@ public static class GenericCatalogue
         Id = "acrylic-urethane-clear",
         Name = "two-part acrylic urethane clear",
         Role = CoatingRole.ClearCoat,
-        Base = new CoatingComponent("acrylic-urethane-clear-base", "clear base", Density.FromGramsPerMilliliter(0.99))
-        {
-            MassSolids = Ratio.FromPercent(46.1),
-            VolumeSolids = Ratio.FromPercent(40),
-            HydroxylNumber = 56,
-            Viscosity = DynamicViscosity.FromMillipascalSeconds(200),
-            FlashPoint = Temperature.FromDegreesCelsius(24),
-            ShelfLifeOpened = TimeSpan.FromDays(180),
-        },
+        Parts =
+        [
+            new(
+                new CoatingComponent("acrylic-urethane-clear-base", "clear base", Density.FromGramsPerMilliliter(0.99))
+                {
+                    MassSolids = Ratio.FromPercent(46.1),
+                    VolumeSolids = Ratio.FromPercent(40),
+                    HydroxylNumber = 56,
+                    Viscosity = DynamicViscosity.FromMillipascalSeconds(200),
+                    FlashPoint = Temperature.FromDegreesCelsius(24),
+                    ShelfLifeOpened = TimeSpan.FromDays(180),
+                },
+                4),
+            new(IsocyanateHardener, 1),
+        ],
         VolumeSolids = Ratio.FromPercent(46.1),
         IsocyanateFraction = Ratio.FromPercent(15.7),
         GoesOver = [CoatingRole.Topcoat],

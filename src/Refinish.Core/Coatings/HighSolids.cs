@@ -10,24 +10,31 @@ internal static class HighSolids
     {
         Id = "high-solids-primer",
         Name = "two-part high-solids epoxy primer",
-        Base = new CoatingComponent("high-solids-primer-base", "high-solids primer base", Density.FromGramsPerMilliliter(1.50))
-        {
-            MassSolids = Ratio.FromPercent(78.9),
-            VolumeSolids = Ratio.FromPercent(64),
-            EpoxideEquivalent = MolarMass.FromGramsPerMole(720),
-            Viscosity = DynamicViscosity.FromMillipascalSeconds(700),
-            FlashPoint = Temperature.FromDegreesCelsius(5),
-            ShelfLifeOpened = TimeSpan.FromDays(180),
-        },
-        Hardener = new CoatingComponent("high-solids-primer-hardener", "high-solids primer hardener", Density.FromGramsPerMilliliter(0.99))
-        {
-            MassSolids = Ratio.FromPercent(62.8),
-            VolumeSolids = Ratio.FromPercent(58),
-            AmineHydrogenEquivalent = MolarMass.FromGramsPerMole(264),
-            Viscosity = DynamicViscosity.FromMillipascalSeconds(250),
-            FlashPoint = Temperature.FromDegreesCelsius(5),
-            ShelfLifeOpened = TimeSpan.FromDays(90),
-        },
+        Parts =
+        [
+            new(
+                new CoatingComponent("high-solids-primer-base", "high-solids primer base", Density.FromGramsPerMilliliter(1.50))
+                {
+                    MassSolids = Ratio.FromPercent(78.9),
+                    VolumeSolids = Ratio.FromPercent(64),
+                    EpoxideEquivalent = MolarMass.FromGramsPerMole(720),
+                    Viscosity = DynamicViscosity.FromMillipascalSeconds(700),
+                    FlashPoint = Temperature.FromDegreesCelsius(5),
+                    ShelfLifeOpened = TimeSpan.FromDays(180),
+                },
+                2),
+            new(
+                new CoatingComponent("high-solids-primer-hardener", "high-solids primer hardener", Density.FromGramsPerMilliliter(0.99))
+                {
+                    MassSolids = Ratio.FromPercent(62.8),
+                    VolumeSolids = Ratio.FromPercent(58),
+                    AmineHydrogenEquivalent = MolarMass.FromGramsPerMole(264),
+                    Viscosity = DynamicViscosity.FromMillipascalSeconds(250),
+                    FlashPoint = Temperature.FromDegreesCelsius(5),
+                    ShelfLifeOpened = TimeSpan.FromDays(90),
+                },
+                1),
+        ],
         VolumeSolids = Ratio.FromPercent(62),
         MaximumReducer = Ratio.FromPercent(5),
         MinimumDryFilm = Length.FromMicrometers(25),
@@ -38,15 +45,21 @@ internal static class HighSolids
     {
         Id = "high-solids-topcoat",
         Name = "two-part high-solids acrylic urethane topcoat",
-        Base = new CoatingComponent("high-solids-topcoat-base", "high-solids topcoat base", Density.FromGramsPerMilliliter(1.28))
-        {
-            MassSolids = Ratio.FromPercent(70.1),
-            VolumeSolids = Ratio.FromPercent(57),
-            HydroxylNumber = 43,
-            Viscosity = DynamicViscosity.FromMillipascalSeconds(700),
-            FlashPoint = Temperature.FromDegreesCelsius(24),
-            ShelfLifeOpened = TimeSpan.FromDays(180),
-        },
+        Parts =
+        [
+            new(
+                new CoatingComponent("high-solids-topcoat-base", "high-solids topcoat base", Density.FromGramsPerMilliliter(1.28))
+                {
+                    MassSolids = Ratio.FromPercent(70.1),
+                    VolumeSolids = Ratio.FromPercent(57),
+                    HydroxylNumber = 43,
+                    Viscosity = DynamicViscosity.FromMillipascalSeconds(700),
+                    FlashPoint = Temperature.FromDegreesCelsius(24),
+                    ShelfLifeOpened = TimeSpan.FromDays(180),
+                },
+                4),
+            new(GenericCatalogue.IsocyanateHardener, 1),
+        ],
         VolumeSolids = Ratio.FromPercent(59.7),
         MaximumReducer = Ratio.FromPercent(5),
         MinimumDryFilm = Length.FromMicrometers(30),

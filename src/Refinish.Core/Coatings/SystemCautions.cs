@@ -6,11 +6,11 @@ namespace Refinish.Coatings;
 internal static class SystemCautions
 {
     /// <summary>
-    /// What the hardener of a two-part product can do to who mixes it; one without isocyanate is taken for an epoxy's, the careful reading.
+    /// What the parts of a product can do to who mixes it; one without isocyanate is taken for an epoxy's, the careful reading.
     /// </summary>
     public static IEnumerable<Caution> OfMixing(CoatingProduct product) =>
         product.IsocyanateFraction.DecimalFractions > 0 ? [Cautions.IsocyanateHardener]
-            : product.Hardener is null ? [] : [Cautions.EpoxyHardener];
+            : product.Parts.Count == 1 ? [] : [Cautions.EpoxyHardener];
 
     public static IEnumerable<Caution> Of(SystemStep step) => step.Kind switch
     {

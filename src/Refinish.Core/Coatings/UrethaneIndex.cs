@@ -102,30 +102,46 @@ public sealed record UrethaneIndex
     private double Taken => (2 * water / EquivalentWeights.Water) + alcoholHydroxyl;
 
     /// <summary>What the product's components amount to at its own ratio and a share of reducer.</summary>
-    /// <param name="product">The product; its base needs a hydroxyl number and its hardener an isocyanate content.</param>
+    /// <param name="product">The product; one part needs a hydroxyl number and another an isocyanate content.</param>
     /// <param name="reducer">Reducer per volume of mixed product, 0 to 100 %.</param>
-    /// <returns>The index for 1 L of mixed product; <see langword="null"/> when base or hardener lacks the figure.</returns>
+    /// <returns>The index for 1 L of mixed product; <see langword="null"/> when no part states one of them.</returns>
     /// <remarks>Water counts where a component states it, and the reducer's hydroxyl number is that of its alcohols. What is not stated counts as none.</remarks>
     /// <exception cref="ArgumentOutOfRangeException"><paramref name="reducer"/> is outside its range.</exception>
     public static UrethaneIndex? Of(CoatingProduct product, Ratio reducer)
     {
         Guard.NotNull(product, nameof(product));
         double share = Guard.Within(reducer, Bounds.NotNegative(Measure.Percent, 1), nameof(reducer));
-        if (product.Base.HydroxylNumber is not double number || product.Hardener?.IsocyanateContent is not Ratio content)
+        double resin = 0, hydroxyl = 0, hardener = 0, isocyanate = 0, water = 0;
+        for (int i = 0; i < product.Parts.Count; i++)
+        {
+            CoatingComponent can = product.Parts[i].Component;
+            double mass = 1e-3 * product.ShareOf(i) * can.Density.KilogramsPerCubicMeter;
+            water += mass * (can.Water?.DecimalFractions ?? 0);
+            if (can.IsocyanateContent is Ratio content)
+            {
+                hardener += mass;
+                isocyanate += mass * content.DecimalFractions;
+            }
+            else if (can.HydroxylNumber is double number)
+            {
+                resin += mass;
+                hydroxyl += mass * number;
+            }
+        }
+
+        if (resin == 0 || hardener == 0)
         {
             return null;
         }
 
-        double a = 1e-3 * product.MixRatio.BaseFraction.DecimalFractions * product.Base.Density.KilogramsPerCubicMeter;
-        double b = 1e-3 * product.MixRatio.HardenerFraction.DecimalFractions * product.Hardener.Density.KilogramsPerCubicMeter;
         double r = 1e-3 * share * (product.Reducer?.Density.KilogramsPerCubicMeter ?? 0);
         return new UrethaneIndex
         {
-            Resin = Mass.FromKilograms(a),
-            HydroxylNumber = number,
-            Isocyanate = Mass.FromKilograms(b),
-            IsocyanateContent = content,
-            Water = Mass.FromKilograms((a * (product.Base.Water?.DecimalFractions ?? 0)) + (r * (product.Reducer?.Water?.DecimalFractions ?? 0))),
+            Resin = Mass.FromKilograms(resin),
+            HydroxylNumber = hydroxyl / resin,
+            Isocyanate = Mass.FromKilograms(hardener),
+            IsocyanateContent = Ratio.FromDecimalFractions(isocyanate / hardener),
+            Water = Mass.FromKilograms(water + (r * (product.Reducer?.Water?.DecimalFractions ?? 0))),
             AlcoholHydroxyl = AmountOfSubstance.FromMoles(r * (product.Reducer?.HydroxylNumber ?? 0) / 1000 / EquivalentWeights.PotassiumHydroxide),
         };
     }

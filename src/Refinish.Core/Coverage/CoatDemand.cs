@@ -142,7 +142,7 @@ public sealed record CoatDemand
     /// <summary>Reduced coating to mix, all losses in.</summary>
     public Volume Total => Volume.FromCubicMeters(all);
 
-    /// <summary>Base and hardener in it.</summary>
+    /// <summary>All parts of the product in it, the reducer left out.</summary>
     public Volume Mixed => Volume.FromCubicMeters(mixed);
 
     /// <summary>Part of what is mixed that becomes film.</summary>
@@ -190,7 +190,7 @@ public sealed record CoatDemand
             "One coat of " + Layer.Product.Name + " over all surfaces",
             [
                 sum, wetFilm, deadFilm, onSurface, filling, aim, over, gun, edge, fill, pour, clings, total, unused,
-                new("base and hardener", "V_mix", total.Result() / (1 + r), mixed, Measure.Liquid, Balance),
+                new("all parts, without the reducer", "V_mix", total.Result() / (1 + r), mixed, Measure.Liquid, Balance),
                 new("part that becomes film", "η", onSurface.Result() / total.Result(), film / all, Measure.Percent, Balance),
                 new("theoretical spreading rate", "SR_t", 1 / wetFilm.Result(), 1 / wet, Measure.SpreadingRate, Balance),
                 new("practical spreading rate", "SR_p", sum.Result() / total.Result(), area / all, Measure.SpreadingRate, Balance),

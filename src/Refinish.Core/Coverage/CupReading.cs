@@ -1,4 +1,6 @@
 using System;
+using System.Collections.Generic;
+using System.Linq;
 using Refinish.Coatings;
 using UnitsNet;
 
@@ -6,8 +8,9 @@ namespace Refinish.Coverage;
 
 /// <summary>What one graduation misread does to the ratio and the index of a cup, and how large a cup has to be for it not to matter.</summary>
 /// <remarks>
-/// The first line is read one graduation g too low or too high and the second line right, so that what base lacks is filled up with hardener:
-/// (V_B ± g)/(V_A ∓ g) against V_B/V_A. Smallest cup for a tolerance τ: V = (1 + R)·g·(1/f_B + (1 + τ)/f_A)/τ. Source: algebra.
+/// One fill line between two parts is read one graduation g too low or too high and all others right, so that what the part before it lacks
+/// is filled up with the part after it: (V_j ± g)/(V_i ∓ g) against V_j/V_i, for the two parts that the line divides; no other pair of parts
+/// is off by more. Smallest cup for a tolerance τ: V = (1 + R)·g·(1/f_j + (1 + τ)/f_i)/τ, the largest over all lines. Source: algebra.
 /// </remarks>
 /// <example><code>
 /// PouredMix cup = new(GenericCatalogue.AcrylicUrethaneTopcoat, Volume.FromMilliliters(550), Ratio.FromPercent(10));
@@ -16,26 +19,26 @@ namespace Refinish.Coverage;
 /// </code></example>
 public sealed record CupReading
 {
-    private static readonly Source Misread = Source.Derived("one graduation misread at the first line, the second read right");
+    private static readonly Source Misread = Source.Derived("one graduation misread at one line between two parts, the others read right");
 
     private readonly double graduation;
 
     /// <summary>Looks at a cup.</summary>
-    /// <param name="cup">The cup of a two-part product.</param>
-    /// <param name="graduation">Its graduation, more than 0 and less than either part.</param>
+    /// <param name="cup">The cup of a product in two parts or more.</param>
+    /// <param name="graduation">Its graduation, more than 0 and less than each part.</param>
     /// <exception cref="ArgumentException">The product comes in one part.</exception>
     /// <exception cref="ArgumentOutOfRangeException"><paramref name="graduation"/> is outside its range.</exception>
     public CupReading(PouredMix cup, Volume graduation)
     {
         Cup = Guard.NotNull(cup, nameof(cup));
-        if (cup.Product.Hardener is null)
+        if (cup.Product.Parts.Count == 1)
         {
             throw new ArgumentException("cup holds a product in one part; there is no ratio to be off.", nameof(cup));
         }
 
         this.graduation = Guard.Within(graduation, Bounds.Positive(Measure.Liquid), nameof(graduation));
-        double smaller = Math.Min(A, B);
-        Guard.Rule(this.graduation < smaller, nameof(graduation), this.graduation, Measure.Liquid, "less than either part, ", smaller);
+        double smallest = Enumerable.Range(0, Lines + 1).Min(VolumeOf);
+        Guard.Rule(this.graduation < smallest, nameof(graduation), this.graduation, Measure.Liquid, "less than each part, ", smallest);
     }
 
     /// <summary>The cup.</summary>
@@ -44,71 +47,92 @@ public sealed record CupReading
     /// <summary>Its graduation.</summary>
     public Volume Graduation => Volume.FromCubicMeters(graduation);
 
-    /// <summary>Deviation of the ratio with hardener too much.</summary>
+    /// <summary>Largest deviation of two parts' ratio with too much of the later one.</summary>
     public Ratio DeviationHigh => Ratio.FromDecimalFractions(High);
 
-    /// <summary>Deviation of the ratio with hardener short; negative.</summary>
-    public Ratio DeviationLow => Ratio.FromDecimalFractions(Low);
+    /// <summary>Largest deviation of two parts' ratio with the later one short; negative.</summary>
+    public Ratio DeviationLow => Ratio.FromDecimalFractions(Enumerable.Range(0, Lines).Min(line => Off(line, -graduation)));
 
-    /// <summary>Reactive groups of the hardener per group of the base, with hardener too much; <see langword="null"/> when the cans do not state their equivalents.</summary>
-    public double? IndexHigh => OffRatio.IndexAtStatedRatio(Cup.Product) * (1 + High);
+    /// <summary>Groups that harden per group of the resin, the most that one misread line makes; <see langword="null"/> when the cans do not state their equivalents.</summary>
+    public double? IndexHigh => Indices().Max();
 
-    /// <summary>The same with hardener short.</summary>
-    public double? IndexLow => OffRatio.IndexAtStatedRatio(Cup.Product) * (1 + Low);
+    /// <summary>The same, the least that one misread line makes.</summary>
+    public double? IndexLow => Indices().Min();
 
-    /// <summary>The larger deviation against the data sheet's tolerance; it cannot be judged when none is stated.</summary>
+    /// <summary>The largest deviation against the data sheet's tolerance; it cannot be judged when none is stated.</summary>
     public LimitComparison Comparison => new(
-        "ratio of hardener to base with one graduation misread", High, Tolerance, LimitSense.AtMost, Measure.Percent, Cup.Product.Source,
+        "ratio of two parts with one graduation misread", High, Tolerance, LimitSense.AtMost, Measure.Percent, Cup.Product.Source,
         High > Tolerance ? "Weigh instead, take a finer cup, or mix at least " + Measure.Liquid.Format(SmallestTotal!.Value.CubicMeters, DisplayUnits.Si, 3) + "." : null);
 
     /// <summary>Smallest reduced volume at which a graduation misread stays within the tolerance; <see langword="null"/> when none is stated.</summary>
-    public Volume? SmallestTotal => Tolerance is double tolerance ? Volume.FromCubicMeters(Smallest(tolerance)) : null;
+    public Volume? SmallestTotal => Tolerance is double tolerance
+        ? Volume.FromCubicMeters(Enumerable.Range(0, Lines).Max(line => Smallest(line, tolerance))) : null;
 
     private double? Tolerance => Cup.Product.RatioTolerance?.DecimalFractions;
 
-    private double A => Cup.BaseVolume.CubicMeters;
+    private int Lines => Cup.Product.Parts.Count - 1;
 
-    private double B => Cup.HardenerVolume.CubicMeters;
+    private double High => Enumerable.Range(0, Lines).Max(line => Off(line, graduation));
 
-    private double High => ((B + graduation) / (A - graduation) / (B / A)) - 1;
-
-    private double Low => ((B - graduation) / (A + graduation) / (B / A)) - 1;
-
-    /// <summary>How the deviations follow.</summary>
+    /// <summary>How the deviations follow, line by line.</summary>
     /// <returns>The derivation.</returns>
     public Workings Workings()
     {
-        Expression a = Expression.Quantity("V_A", A, Measure.Liquid);
-        Expression b = Expression.Quantity("V_B", B, Measure.Liquid);
-        Expression g = Expression.Quantity("g", graduation, Measure.Liquid);
-        WorkingStep high = new("hardener too much", "δ_high", ((b + g) / (a - g) / (b / a)) - 1, High, Measure.Percent, Misread);
-        WorkingStep low = new("hardener short", "δ_low", ((b - g) / (a + g) / (b / a)) - 1, Low, Measure.Percent, Misread);
-        global::System.Collections.Generic.List<WorkingStep> steps = [high, low];
-        if (OffRatio.IndexAtStatedRatio(Cup.Product) is double index)
+        List<WorkingStep> steps = [];
+        for (int line = 0; line < Lines; line++)
         {
-            WorkingStep stated = OffRatio.IndexStep(Cup.Product, index);
-            steps.Add(stated);
-            steps.Add(new("index, hardener too much", "I_high", stated.Result() * (1 + high.Result()), index * (1 + High), Measure.Number, Misread));
-            steps.Add(new("index, hardener short", "I_low", stated.Result() * (1 + low.Result()), index * (1 + Low), Measure.Number, Misread));
-        }
+            string before = ReactiveGroups.Letter(line);
+            string after = ReactiveGroups.Letter(line + 1);
+            Expression a = Expression.Quantity("V_" + before, VolumeOf(line), Measure.Liquid);
+            Expression b = Expression.Quantity("V_" + after, VolumeOf(line + 1), Measure.Liquid);
+            Expression g = Expression.Quantity("g", graduation, Measure.Liquid);
+            string name = Cup.Product.Parts[line + 1].Component.Name;
+            steps.Add(new(name + " too much", "δ_high," + after, ((b + g) / (a - g) / (b / a)) - 1, Off(line, graduation), Measure.Percent, Misread));
+            steps.Add(new(name + " short", "δ_low," + after, ((b - g) / (a + g) / (b / a)) - 1, Off(line, -graduation), Measure.Percent, Misread));
+            if (ReactiveGroups.Stated(Cup.Product) is not null)
+            {
+                steps.Add(ReactiveGroups.Step(Cup.Product, Poured(line, graduation), "index, " + name + " too much", "I_high," + after));
+                steps.Add(ReactiveGroups.Step(Cup.Product, Poured(line, -graduation), "index, " + name + " short", "I_low," + after));
+            }
 
-        if (Tolerance is double tolerance)
-        {
-            Expression t = Expression.Quantity("τ", tolerance, Measure.Percent);
-            Expression fa = Expression.Quantity("f_A", Cup.Product.MixRatio.BaseFraction.DecimalFractions, Measure.Percent);
-            Expression fb = Expression.Quantity("f_B", Cup.Product.MixRatio.HardenerFraction.DecimalFractions, Measure.Percent);
-            Expression r = Expression.Quantity("R", Cup.Reducer.DecimalFractions, Measure.Percent);
-            steps.Add(new("smallest cup for the tolerance", "V_min", (1 + r) * g * ((1 / fb) + ((1 + t) / fa)) / t, Smallest(tolerance), Measure.Liquid, Misread));
+            if (Tolerance is double tolerance)
+            {
+                Expression t = Expression.Quantity("τ", tolerance, Measure.Percent);
+                Expression fa = Expression.Quantity("f_" + before, Cup.Product.ShareOf(line), Measure.Percent);
+                Expression fb = Expression.Quantity("f_" + after, Cup.Product.ShareOf(line + 1), Measure.Percent);
+                Expression r = Expression.Quantity("R", Cup.Reducer.DecimalFractions, Measure.Percent);
+                steps.Add(new(
+                    "smallest cup for the tolerance, " + name, "V_min," + after, (1 + r) * g * ((1 / fb) + ((1 + t) / fa)) / t, Smallest(line, tolerance),
+                    Measure.Liquid, Misread));
+            }
         }
 
         return new Workings("One graduation misread", steps);
     }
 
-    /// <summary>The larger deviation in one line.</summary>
+    /// <summary>The largest deviation in one line.</summary>
     /// <returns>Text such as <c>6.3 % off when 5 mL is misread</c>.</returns>
     public override string ToString() => Measure.Percent.Format(High, DisplayUnits.Si, 3) + " off when " + Measure.Liquid.Format(graduation) + " is misread";
 
-    private double Smallest(double tolerance) =>
+    private double VolumeOf(int part) => Cup.Parts[part].Volume.CubicMeters;
+
+    private double Off(int line, double misread) =>
+        ((VolumeOf(line + 1) + misread) / (VolumeOf(line) - misread) / (VolumeOf(line + 1) / VolumeOf(line))) - 1;
+
+    private double[] Poured(int line, double misread)
+    {
+        double[] poured = [.. Enumerable.Range(0, Lines + 1).Select(VolumeOf)];
+        poured[line] -= misread;
+        poured[line + 1] += misread;
+        return poured;
+    }
+
+    private IEnumerable<double?> Indices() => Enumerable.Range(0, Lines).SelectMany(line => new[]
+    {
+        ReactiveGroups.Index(Cup.Product, Poured(line, graduation)), ReactiveGroups.Index(Cup.Product, Poured(line, -graduation)),
+    });
+
+    private double Smallest(int line, double tolerance) =>
         (1 + Cup.Reducer.DecimalFractions) * graduation
-        * ((1 / Cup.Product.MixRatio.HardenerFraction.DecimalFractions) + ((1 + tolerance) / Cup.Product.MixRatio.BaseFraction.DecimalFractions)) / tolerance;
+        * ((1 / Cup.Product.ShareOf(line + 1)) + ((1 + tolerance) / Cup.Product.ShareOf(line))) / tolerance;
 }

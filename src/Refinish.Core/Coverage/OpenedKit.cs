@@ -1,55 +1,49 @@
 using System;
+using System.Collections.Generic;
+using System.Linq;
 using Refinish.Coatings;
 using UnitsNet;
 
 namespace Refinish.Coverage;
 
 /// <summary>What is left of a product from an earlier job: cans opened at a known time and closed again.</summary>
+/// <example><code>
+/// OpenedKit left = new(
+///     GenericCatalogue.EpoxyPrimer,
+///     [new("epoxy-primer-base", Volume.FromMilliliters(300)), new("epoxy-primer-hardener", Volume.FromMilliliters(200))],
+///     new DateTimeOffset(2027, 1, 10, 8, 0, 0, TimeSpan.Zero));
+/// double usable = left.Usable.Milliliters;   // 450: base is the scarcer can
+/// </code></example>
 public sealed record OpenedKit
 {
-    private static readonly Bounds Volumes = Bounds.NotNegative(Measure.Capacity, 1);
-
-    private readonly double baseLeft;
-    private readonly double hardenerLeft;
-
     /// <summary>Makes a leftover.</summary>
     /// <param name="product">The product; its cans state how long they keep once opened.</param>
-    /// <param name="baseLeft">Base left, 0 to 1000 L.</param>
-    /// <param name="hardenerLeft">Hardener left, 0 to 1000 L; 0 for a one-part product.</param>
+    /// <param name="left">What is left of each part, each once; 0 is a volume.</param>
     /// <param name="opened">When the first of the cans was opened.</param>
-    /// <exception cref="ArgumentOutOfRangeException">A volume is outside its range.</exception>
-    public OpenedKit(CoatingProduct product, Volume baseLeft, Volume hardenerLeft, DateTimeOffset opened)
+    /// <exception cref="ArgumentException"><paramref name="left"/> does not hold each part of the product once.</exception>
+    public OpenedKit(CoatingProduct product, IEnumerable<PartVolume> left, DateTimeOffset opened)
     {
         Product = Guard.NotNull(product, nameof(product));
-        this.baseLeft = Guard.Within(baseLeft, Volumes, nameof(baseLeft));
-        this.hardenerLeft = Guard.Within(hardenerLeft, Volumes, nameof(hardenerLeft));
+        Left = PartList.Of(product, left, nameof(left));
         Opened = opened;
     }
 
     /// <summary>The product.</summary>
     public CoatingProduct Product { get; }
 
-    /// <summary>Base left.</summary>
-    public Volume BaseLeft => Volume.FromCubicMeters(baseLeft);
-
-    /// <summary>Hardener left.</summary>
-    public Volume HardenerLeft => Volume.FromCubicMeters(hardenerLeft);
+    /// <summary>What is left, in the order of the product's parts.</summary>
+    public IReadOnlyList<PartVolume> Left { get; }
 
     /// <summary>When the first of the cans was opened.</summary>
     public DateTimeOffset Opened { get; }
 
-    /// <summary>Mixed product that can be made of it at the stated ratio: the scarcer can decides.</summary>
-    public Volume Usable => Volume.FromCubicMeters(Product.Hardener is null
-        ? baseLeft
-        : Math.Min(baseLeft / Product.MixRatio.BaseFraction.DecimalFractions, hardenerLeft / Product.MixRatio.HardenerFraction.DecimalFractions));
+    /// <summary>Mixed product that can be made of it at the stated ratio: the scarcest can decides.</summary>
+    public Volume Usable => Volume.FromCubicMeters(Left.Select((part, i) => part.Volume.CubicMeters / Product.ShareOf(i)).Min());
 
-    /// <summary>How long it keeps once opened: the shorter of the cans; <see langword="null"/> when one that is needed does not say.</summary>
-    public TimeSpan? ShelfLife => (Product.Base.ShelfLifeOpened, Product.Hardener) switch
-    {
-        (TimeSpan a, null) => a,
-        (TimeSpan a, { ShelfLifeOpened: TimeSpan b }) => a < b ? a : b,
-        _ => null,
-    };
+    /// <summary>How long it keeps once opened: the shortest of the cans; <see langword="null"/> when one does not say.</summary>
+    public TimeSpan? ShelfLife => Product.Parts.Any(part => part.Component.ShelfLifeOpened is null)
+        ? null
+        : Product.Parts.Min(part => part.Component.ShelfLifeOpened);
 
     /// <summary>Its age against its shelf life; it cannot be judged when no shelf life is stated.</summary>
     /// <param name="when">The instant of use, not before it was opened.</param>

@@ -1,17 +1,20 @@
 using System;
+using System.Collections.Generic;
+using System.Linq;
 using Refinish.Coatings;
 using UnitsNet;
 
 namespace Refinish.Coverage;
 
-/// <summary>One cup of a product: base, hardener and reducer by volume and by weight, and the running totals on a scale in pouring order.</summary>
+/// <summary>One cup of a product: its parts and the reducer by volume and by weight, and the running totals on a scale in pouring order.</summary>
 /// <remarks>
-/// V_A = V·f_A/(1 + R), V_B = V·f_B/(1 + R), V_R = V·R/(1 + R); masses by density. Volumes are taken as additive: no contraction on mixing.
+/// V_i = V·f_i/(1 + R), V_R = V·R/(1 + R), f the share of a part in the mixed volume; masses by density. Volumes are taken as additive: no
+/// contraction on mixing.
 /// </remarks>
 /// <example><code>
 /// PouredMix cup = new(GenericCatalogue.AcrylicUrethaneTopcoat, Volume.FromMilliliters(550), Ratio.FromPercent(10));
-/// double a = cup.BaseVolume.Milliliters;      // 400
-/// double onScale = cup.ScaleAfterHardener.Grams;   // 585 = 400 × 1.20 + 100 × 1.05
+/// double a = cup.Parts[0].Volume.Milliliters;   // 400
+/// double onScale = cup.Parts[1].Scale.Grams;    // 585 = 400 × 1.20 + 100 × 1.05
 /// </code></example>
 public sealed record PouredMix
 {
@@ -32,6 +35,7 @@ public sealed record PouredMix
         product.CheckConsistency();
         this.total = Guard.Within(total, Bounds.Positive(Measure.Liquid, 0.1), nameof(total));
         this.reducer = Guard.Within(reducer, Bounds.Between(product.MinimumReducer.DecimalFractions, product.MaximumReducer.DecimalFractions, Measure.Percent), nameof(reducer));
+        Parts = ValueList<PouredPart>.Owning(Pour());
     }
 
     /// <summary>The product.</summary>
@@ -43,47 +47,8 @@ public sealed record PouredMix
     /// <summary>Reducer per volume of mixed product.</summary>
     public Ratio Reducer => Ratio.FromDecimalFractions(reducer);
 
-    /// <summary>Component A by volume; the first fill line.</summary>
-    public Volume BaseVolume => Volume.FromCubicMeters(A);
-
-    /// <summary>Component B by volume.</summary>
-    public Volume HardenerVolume => Volume.FromCubicMeters(B);
-
-    /// <summary>The second fill line: base and hardener.</summary>
-    public Volume LineAfterHardener => Volume.FromCubicMeters(A + B);
-
-    /// <summary>Reducer by volume.</summary>
-    public Volume ReducerVolume => Volume.FromCubicMeters(R);
-
-    /// <summary>Component A by weight; the first reading on the scale.</summary>
-    public Mass BaseMass => Mass.FromKilograms(A * DensityA);
-
-    /// <summary>Component B by weight.</summary>
-    public Mass HardenerMass => Mass.FromKilograms(B * DensityB);
-
-    /// <summary>Reducer by weight.</summary>
-    public Mass ReducerMass => Mass.FromKilograms(R * DensityR);
-
-    /// <summary>The second reading on the scale, without taring.</summary>
-    public Mass ScaleAfterHardener => Mass.FromKilograms((A * DensityA) + (B * DensityB));
-
-    /// <summary>The last reading on the scale, without taring.</summary>
-    public Mass ScaleAfterReducer => Mass.FromKilograms((A * DensityA) + (B * DensityB) + (R * DensityR));
-
-    /// <summary>Parts of hardener by weight to 100 of base; zero for a one-part product.</summary>
-    public double HardenerPer100Base => Product.Hardener is null ? 0 : Product.MixRatio.HardenerPer100Base(Product.Base.Density, Product.Hardener.Density);
-
-    private double A => total * Product.MixRatio.BaseFraction.DecimalFractions / (1 + reducer);
-
-    private double B => total * Product.MixRatio.HardenerFraction.DecimalFractions / (1 + reducer);
-
-    private double R => total * reducer / (1 + reducer);
-
-    private double DensityA => Product.Base.Density.KilogramsPerCubicMeter;
-
-    private double DensityB => Product.Hardener?.Density.KilogramsPerCubicMeter ?? 0;
-
-    private double DensityR => Product.Reducer?.Density.KilogramsPerCubicMeter ?? 0;
+    /// <summary>What is poured, in order: the parts of the product, and the reducer last where there is any.</summary>
+    public IReadOnlyList<PouredPart> Parts { get; }
 
     /// <summary>How the cup is divided.</summary>
     /// <returns>The derivation.</returns>
@@ -91,27 +56,51 @@ public sealed record PouredMix
     {
         Expression v = Expression.Quantity("V", total, Measure.Liquid);
         Expression r = Expression.Quantity("R", reducer, Measure.Percent);
-        Expression a = Expression.Quantity("a", Product.MixRatio.BaseParts, Measure.Number);
-        Expression b = Expression.Quantity("b", Product.MixRatio.HardenerParts, Measure.Number);
-        WorkingStep baseVolume = new("base", "V_A", v * a / (a + b) / (1 + r), A, Measure.Liquid, Balance);
-        WorkingStep hardener = new("hardener", "V_B", v * b / (a + b) / (1 + r), B, Measure.Liquid, Balance);
-        WorkingStep thinner = new("reducer", "V_R", v * r / (1 + r), R, Measure.Liquid, Balance);
-        Expression rhoA = Expression.Quantity("ρ_A", DensityA, Measure.Density);
-        Expression rhoB = Expression.Quantity("ρ_B", DensityB, Measure.Density);
-        Expression rhoR = Expression.Quantity("ρ_R", DensityR, Measure.Density);
-        WorkingStep first = new("scale after base", "m_A", baseVolume.Result() * rhoA, BaseMass.Kilograms, Measure.Mass, Weighing);
-        WorkingStep line = new("fill line after hardener", "V_AB", baseVolume.Result() + hardener.Result(), A + B, Measure.Liquid, Balance);
-        WorkingStep massB = new("hardener by weight", "m_B", hardener.Result() * rhoB, HardenerMass.Kilograms, Measure.Mass, Weighing);
-        WorkingStep massR = new("reducer by weight", "m_R", thinner.Result() * rhoR, ReducerMass.Kilograms, Measure.Mass, Weighing);
-        WorkingStep second = new("scale after hardener", "m_AB", first.Result() + massB.Result(), ScaleAfterHardener.Kilograms, Measure.Mass, Weighing);
-        WorkingStep third = new("scale after reducer", "m_ABR", second.Result() + massR.Result(), ScaleAfterReducer.Kilograms, Measure.Mass, Weighing);
-        WorkingStep weight = new("hardener by weight to 100 of base", "phr", 100 * b * rhoB / (a * rhoA), HardenerPer100Base, Measure.Number, Weighing);
-        return new Workings("Cup of " + Product.Name, [baseVolume, hardener, thinner, line, first, massB, massR, second, third, weight]);
+        Expression all = Expression.Sum(Product.Parts.Select((part, i) => PartsOf(i)));
+        List<WorkingStep> steps = [];
+        WorkingStep? line = null;
+        WorkingStep? scale = null;
+        for (int i = 0; i < Parts.Count; i++)
+        {
+            PouredPart part = Parts[i];
+            bool last = i == Product.Parts.Count;
+            string letter = last ? "R" : ReactiveGroups.Letter(i);
+            Expression share = last ? v * r / (1 + r) : v * PartsOf(i) / all / (1 + r);
+            WorkingStep volume = new(part.Component.Name, "V_" + letter, share, part.Volume.CubicMeters, Measure.Liquid, Balance);
+            Expression density = Expression.Quantity("ρ_" + letter, part.Component.Density.KilogramsPerCubicMeter, Measure.Density);
+            WorkingStep mass = new(part.Component.Name + " by weight", "m_" + letter, volume.Result() * density, part.Mass.Kilograms, Measure.Mass, Weighing);
+            line = new(
+                "fill line after " + part.Component.Name, "L_" + letter, line is null ? volume.Result() : line.Result() + volume.Result(),
+                part.FillLine.CubicMeters, Measure.Liquid, Balance);
+            scale = new(
+                "scale after " + part.Component.Name, "S_" + letter, scale is null ? mass.Result() : scale.Result() + mass.Result(),
+                part.Scale.Kilograms, Measure.Mass, Weighing);
+            steps.AddRange([volume, mass, line, scale]);
+        }
+
+        return new Workings("Cup of " + Product.Name, steps);
     }
 
     /// <summary>The cup in one line, in metric units.</summary>
-    /// <returns>Text such as <c>400 mL A + 100 mL B + 50 mL reducer</c>.</returns>
-    public override string ToString() =>
-        Measure.Liquid.Format(A, DisplayUnits.Si, 4) + " A + " + Measure.Liquid.Format(B, DisplayUnits.Si, 4) + " B + "
-        + Measure.Liquid.Format(R, DisplayUnits.Si, 4) + " reducer";
+    /// <returns>Text such as <c>400 mL topcoat base + 100 mL isocyanate hardener + 50 mL urethane reducer</c>.</returns>
+    public override string ToString() => string.Join(" + ", Parts);
+
+    private Expression PartsOf(int part) => Expression.Quantity("p_" + ReactiveGroups.Letter(part), Product.Parts[part].Parts, Measure.Number);
+
+    private PouredPart[] Pour()
+    {
+        bool reduced = Product.Reducer is not null && reducer > 0;
+        PouredPart[] poured = new PouredPart[Product.Parts.Count + (reduced ? 1 : 0)];
+        for (int i = 0; i < Product.Parts.Count; i++)
+        {
+            poured[i] = new PouredPart(Product.Parts[i].Component, total * Product.ShareOf(i) / (1 + reducer), i == 0 ? null : poured[i - 1]);
+        }
+
+        if (reduced)
+        {
+            poured[poured.Length - 1] = new PouredPart(Product.Reducer!, total * reducer / (1 + reducer), poured[poured.Length - 2]);
+        }
+
+        return poured;
+    }
 }

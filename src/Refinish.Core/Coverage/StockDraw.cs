@@ -11,7 +11,8 @@ namespace Refinish.Coverage;
 /// <example><code>
 /// CoatingProduct primer = GenericCatalogue.EpoxyPrimer;
 /// DateTimeOffset day = new(2027, 3, 1, 8, 0, 0, TimeSpan.Zero);
-/// OpenedKit left = new(primer, Volume.FromMilliliters(300), Volume.FromMilliliters(200), day.AddDays(-40));
+/// OpenedKit left = new(
+///     primer, [new("epoxy-primer-base", Volume.FromMilliliters(300)), new("epoxy-primer-hardener", Volume.FromMilliliters(200))], day.AddDays(-40));
 /// StockDraw draw = new(primer, Volume.FromMilliliters(700), day, [left]);
 /// double toBuy = draw.ToBuy.Milliliters;   // 250: base is the scarcer can, 300 mL of it make 450 mL
 /// </code></example>
@@ -85,7 +86,7 @@ public sealed record StockDraw
     public Volume ToBuy => Volume.FromCubicMeters(Math.Max(0, need - covered));
 
     /// <summary>What goes with opened hardeners; empty when none of them is an isocyanate.</summary>
-    public IReadOnlyList<Caution> Cautions => Product.Hardener?.IsocyanateContent is not null || Product.IsocyanateFraction.DecimalFractions > 0
+    public IReadOnlyList<Caution> Cautions => Product.HoldsIsocyanate
         ? new ValueList<Caution>([Refinish.Cautions.SwollenCan])
         : ValueList<Caution>.Empty;
 

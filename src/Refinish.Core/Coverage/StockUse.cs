@@ -1,3 +1,6 @@
+using System.Collections.Generic;
+using System.Linq;
+using Refinish.Coatings;
 using UnitsNet;
 
 namespace Refinish.Coverage;
@@ -20,11 +23,9 @@ public sealed record StockUse
     /// <summary>Mixed product made of it.</summary>
     public Volume Mixed => Volume.FromCubicMeters(mixed);
 
-    /// <summary>Base taken.</summary>
-    public Volume Base => Volume.FromCubicMeters(mixed * Kit.Product.MixRatio.BaseFraction.DecimalFractions);
-
-    /// <summary>Hardener taken.</summary>
-    public Volume Hardener => Volume.FromCubicMeters(mixed * Kit.Product.MixRatio.HardenerFraction.DecimalFractions);
+    /// <summary>What is taken of each part, in the order of the product's parts.</summary>
+    public IReadOnlyList<PartVolume> Parts => new ValueList<PartVolume>(
+        Kit.Product.Parts.Select((part, i) => new PartVolume(part.Component.Id, Volume.FromCubicMeters(mixed * Kit.Product.ShareOf(i)))));
 
     /// <summary>Its age against its shelf life on the day.</summary>
     public LimitComparison Age { get; }

@@ -27,23 +27,21 @@ public sealed record TakeoffLine
     /// <summary>Its coats in order.</summary>
     public IReadOnlyList<CoatDemand> Coats { get; }
 
-    /// <summary>Base and hardener together: what kits are bought for.</summary>
+    /// <summary>All parts together: what kits are bought for.</summary>
     public Volume Mixed => Volume.FromCubicMeters(mixed);
 
-    /// <summary>Base.</summary>
-    public Volume Base => Volume.FromCubicMeters(mixed * Product.MixRatio.BaseFraction.DecimalFractions);
-
-    /// <summary>Hardener.</summary>
-    public Volume Hardener => Volume.FromCubicMeters(mixed * Product.MixRatio.HardenerFraction.DecimalFractions);
+    /// <summary>Each part, in the order of the product's parts.</summary>
+    public IReadOnlyList<PartVolume> Parts =>
+        new ValueList<PartVolume>(Product.Parts.Select((part, i) => new PartVolume(part.Component.Id, Volume.FromCubicMeters(mixed * Product.ShareOf(i)))));
 
     /// <summary>Reducer.</summary>
     public Volume Reducer => Volume.FromCubicMeters(reducer);
 
-    /// <summary>Base, hardener and reducer by weight.</summary>
+    /// <summary>All parts and the reducer by weight.</summary>
     public Mass Weight => Mass.FromKilograms((mixed * Product.MixedDensity.KilogramsPerCubicMeter) + (reducer * (Product.Reducer?.Density.KilogramsPerCubicMeter ?? 0)));
 
     /// <summary>What is there against what is needed; the margin is what is left over, and negative when it is short.</summary>
-    /// <param name="available">Base and hardener together, bought and left from earlier jobs; 0 to 1000 L.</param>
+    /// <param name="available">All parts together, bought and left from earlier jobs; 0 to 1000 L.</param>
     /// <returns>The comparison.</returns>
     /// <exception cref="System.ArgumentOutOfRangeException">Outside the range.</exception>
     public LimitComparison Compare(Volume available)
@@ -61,17 +59,16 @@ public sealed record TakeoffLine
 
     internal Workings Workings()
     {
-        WorkingStep all = new("base and hardener", "V_mix", Expression.Sum(Coats.Select(coat => Expression.Quantity("V", coat.Mixed.CubicMeters, Measure.Liquid))), mixed, Measure.Liquid, Balance);
+        WorkingStep all = new("all parts", "V_mix", Expression.Sum(Coats.Select(coat => Expression.Quantity("V", coat.Mixed.CubicMeters, Measure.Liquid))), mixed, Measure.Liquid, Balance);
         WorkingStep thinner = new(
             "reducer", "V_R", Expression.Sum(Coats.Select(coat => Expression.Quantity("V_all", coat.Total.CubicMeters, Measure.Liquid) - Expression.Quantity("V", coat.Mixed.CubicMeters, Measure.Liquid))), reducer, Measure.Liquid, Balance);
-        Expression a = Expression.Quantity("a", Product.MixRatio.BaseParts, Measure.Number);
-        Expression b = Expression.Quantity("b", Product.MixRatio.HardenerParts, Measure.Number);
+        Expression parts = Expression.Sum(Product.Parts.Select((part, i) => PartsOf(i)));
         return new Workings(
             Product.Name,
             [
                 all,
-                new("base", "V_A", all.Result() * a / (a + b), Base.CubicMeters, Measure.Liquid, Balance),
-                new("hardener", "V_B", all.Result() * b / (a + b), Hardener.CubicMeters, Measure.Liquid, Balance),
+                .. Product.Parts.Select((part, i) => new WorkingStep(
+                    part.Component.Name, "V_" + ReactiveGroups.Letter(i), all.Result() * PartsOf(i) / parts, mixed * Product.ShareOf(i), Measure.Liquid, Balance)),
                 thinner,
                 new(
                     "weight",
@@ -84,4 +81,6 @@ public sealed record TakeoffLine
             ],
             Coats.Distinct().Select(coat => coat.Workings()));
     }
+
+    private Expression PartsOf(int part) => Expression.Quantity("p_" + ReactiveGroups.Letter(part), Product.Parts[part].Parts, Measure.Number);
 }

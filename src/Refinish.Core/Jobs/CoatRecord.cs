@@ -1,6 +1,9 @@
 using System;
+using System.Collections.Generic;
 using System.Globalization;
+using System.Linq;
 using Refinish.Climate;
+using Refinish.Coatings;
 using UnitsNet;
 
 namespace Refinish.Jobs;
@@ -9,9 +12,6 @@ namespace Refinish.Jobs;
 public sealed record CoatRecord
 {
     private readonly double surface;
-    private readonly double baseMass;
-    private readonly double hardenerMass;
-    private readonly double reducerMass;
     private readonly double? wetFilm;
 
     /// <summary>Identifier of the run, as in the plan.</summary>
@@ -52,28 +52,12 @@ public sealed record CoatRecord
         init => surface = Guard.Within(value, Bounds.Between(253.15, 353.15, Measure.Temperature), nameof(Surface));
     }
 
-    /// <summary>Base weighed for the coat, all cups together; more than 0 and at most 100 kg.</summary>
-    /// <exception cref="ArgumentOutOfRangeException">Outside the range.</exception>
-    public required Mass Base
+    /// <summary>What was weighed of each can, all cups together, in the order of pouring; at least one.</summary>
+    /// <exception cref="ArgumentException">The list is empty, an entry is missing, or one can stands twice.</exception>
+    public required IReadOnlyList<PartMass> Weighed
     {
-        get => Mass.FromKilograms(baseMass);
-        init => baseMass = Guard.Within(value, Bounds.Positive(Measure.Mass, 100), nameof(Base));
-    }
-
-    /// <summary>Hardener weighed for the coat; 0 to 100 kg; none when left out.</summary>
-    /// <exception cref="ArgumentOutOfRangeException">Outside the range.</exception>
-    public Mass Hardener
-    {
-        get => Mass.FromKilograms(hardenerMass);
-        init => hardenerMass = Guard.Within(value, Bounds.NotNegative(Measure.Mass, 100), nameof(Hardener));
-    }
-
-    /// <summary>Reducer weighed for the coat; 0 to 100 kg; none when left out.</summary>
-    /// <exception cref="ArgumentOutOfRangeException">Outside the range.</exception>
-    public Mass Reducer
-    {
-        get => Mass.FromKilograms(reducerMass);
-        init => reducerMass = Guard.Within(value, Bounds.NotNegative(Measure.Mass, 100), nameof(Reducer));
+        get;
+        init => field = Unique.Ids(Guard.List(value, nameof(Weighed), 1), one => one.Component, nameof(Weighed));
     }
 
     /// <summary>Wet film found with the comb, more than 0 and at most 2 mm; <see langword="null"/> when not measured.</summary>
@@ -84,8 +68,8 @@ public sealed record CoatRecord
         init => wetFilm = value is Length film ? Guard.Within(film, Bounds.Positive(Measure.Film, 0.002), nameof(WetFilm)) : null;
     }
 
-    /// <summary>Hardener to 100 of base by weight, as weighed.</summary>
-    public double HardenerPer100Base => 100 * hardenerMass / baseMass;
+    /// <summary>Each can by weight to 100 of the first, as weighed, in the same order.</summary>
+    public IReadOnlyList<double> Per100OfFirst => [.. Weighed.Select(one => 100 * one.Mass.Kilograms / Weighed[0].Mass.Kilograms)];
 
     /// <summary>How far the surface was above the dew point; negative below it.</summary>
     public TemperatureDelta SurfaceAboveDewPoint => TemperatureDelta.FromKelvins(surface - Air.DewPoint.Kelvins);
@@ -94,14 +78,15 @@ public sealed record CoatRecord
     /// <returns>The derivation.</returns>
     public Workings Workings()
     {
-        Expression a = Expression.Quantity("m_A", baseMass, Measure.Mass);
-        Expression b = Expression.Quantity("m_B", hardenerMass, Measure.Mass);
         Expression surfaceAt = Expression.Quantity("T_s", surface, Measure.AbsoluteTemperature);
         Expression dew = Expression.Quantity("T_d", Air.DewPoint.Kelvins, Measure.AbsoluteTemperature);
         return new Workings(
             Coat,
             [
-                new("hardener to 100 of base by weight", "m_100", 100 * b / a, HardenerPer100Base, Measure.Number, Source.Derived("ratio of what was weighed")),
+                .. Weighed.Skip(1).Select((one, i) => new WorkingStep(
+                    one.Component + " to 100 of " + Weighed[0].Component + " by weight", "m_100," + Figures.Fixed(i + 2, 0),
+                    100 * Expression.Quantity("m", one.Mass.Kilograms, Measure.Mass) / Expression.Quantity("m_1", Weighed[0].Mass.Kilograms, Measure.Mass),
+                    Per100OfFirst[i + 1], Measure.Number, Source.Derived("ratio of what was weighed"))),
                 new("surface above dew point", "ΔT", surfaceAt - dew, SurfaceAboveDewPoint.Kelvins, Measure.TemperatureDifference, Source.Derived("difference of two readings")),
             ],
             [Air.Workings()]);

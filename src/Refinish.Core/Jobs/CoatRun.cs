@@ -24,7 +24,7 @@ namespace Refinish.Jobs;
 public sealed class CoatRun
 {
     private static readonly Source Clock = Source.Derived("one cup after the other");
-    private static readonly Source Blend = Source.Derived("volatile volume times the density of the blend, volumes additive");
+    private static readonly Source Blend = Source.Derived("volume through the gun times what a volume as applied gives off");
 
     private readonly double volatiles;
 
@@ -52,9 +52,8 @@ public sealed class CoatRun
         OnSurface = new CureForecast(product.CureNear(surface), surface);
         AtWarmest = new CureForecast(product.CureNear(warmest), warmest);
         Cups = new CupPlan(Demand.Total, gun.MeanRate, InCup, cups);
-        volatiles = product.Solvents.Count == 0
-            ? 0
-            : SolventEmission.VolatileMassOf(Demand.Sprayed, Demand.WetFilm.ReducedSolids, product.Solvents).Kilograms;
+        Coating = new MixedCoating(product, layer.Reducer);
+        volatiles = Demand.Sprayed.CubicMeters * Coating.SolventContent.KilogramsPerCubicMeter;
     }
 
     /// <summary>Identifier of the operation.</summary>
@@ -93,8 +92,14 @@ public sealed class CoatRun
     /// <summary>Clock time from opening the cans to the last stroke: stand-in time, mixing each cup, spraying.</summary>
     public TimeSpan Duration => (InCup.Induction ?? TimeSpan.Zero) + TimeSpan.FromTicks(Cups.Rules.MixingTime.Ticks * Math.Max(1, Cups.Batches.Count)) + SprayTime;
 
-    /// <summary>Solvent that the sprayed coating gives off.</summary>
+    /// <summary>The product as it is applied: density, solids, solvent, water.</summary>
+    public MixedCoating Coating { get; }
+
+    /// <summary>Solvent that the sprayed coating gives off; its water is not among it.</summary>
     public Mass VolatileMass => Mass.FromKilograms(volatiles);
+
+    /// <summary>Water that the sprayed coating gives off to the air of the room.</summary>
+    public Mass WaterMass => Mass.FromKilograms(Demand.Sprayed.CubicMeters * Coating.WaterContent.KilogramsPerCubicMeter);
 
     /// <summary>Coating that goes through the gun, without the reducer.</summary>
     public Mass SprayedMass => Mass.FromKilograms(Demand.Sprayed.CubicMeters / (1 + Layer.Reducer.DecimalFractions) * Layer.Product.MixedDensity.KilogramsPerCubicMeter);
@@ -114,7 +119,7 @@ public sealed class CoatRun
         {
             Fluidity = flow.Fluidity,
             Slope = slope.Radians > Math.PI / 2 ? Angle.FromRadians(Math.PI / 2) : slope,
-            Density = new MixedCoating(Layer.Product, Layer.Reducer).Density,
+            Density = Coating.Density,
             SagAllowed = flow.SagAllowed,
             SurfaceTension = flow.SurfaceTension,
             Wavelength = flow.Wavelength,
@@ -149,18 +154,12 @@ public sealed class CoatRun
         Expression number = Expression.Quantity("n", Math.Max(1, Cups.Batches.Count), Measure.Number);
         Expression spraying = Expression.Quantity("t_spray", SprayTime.TotalSeconds, Measure.Minutes);
         List<WorkingStep> steps = [new("time for the coat", "t_coat", induction + (number * mixing) + spraying, Duration.TotalSeconds, Measure.Minutes, Clock)];
-        if (volatiles > 0)
-        {
-            Expression volume = Expression.Quantity("V_gun", Demand.Sprayed.CubicMeters, Measure.Liquid);
-            Expression solids = Expression.Quantity("VS′", Demand.WetFilm.ReducedSolids.DecimalFractions, Measure.Percent);
-            Expression specific = Expression.Sum(Layer.Product.Solvents.Select((share, i) =>
-                Expression.Quantity("w_" + Figures.Fixed(i + 1, 0), share.MassFraction.DecimalFractions, Measure.Percent)
-                / Expression.Quantity("ρ_" + Figures.Fixed(i + 1, 0), share.Solvent.Density.KilogramsPerCubicMeter, Measure.Density)));
-            Expression shares = Expression.Sum(Layer.Product.Solvents.Select((share, i) =>
-                Expression.Quantity("w_" + Figures.Fixed(i + 1, 0), share.MassFraction.DecimalFractions, Measure.Percent)));
-            steps.Add(new("solvent given off", "M", volume * (1 - solids) * shares / specific, volatiles, Measure.Mass, Blend));
-        }
-
+        Expression volume = Expression.Quantity("V_gun", Demand.Sprayed.CubicMeters, Measure.Liquid);
+        Expression solvent = Expression.Quantity("c_s", Coating.SolventContent.KilogramsPerCubicMeter, Measure.Density);
+        Expression water = Expression.Quantity("c_w", Coating.WaterContent.KilogramsPerCubicMeter, Measure.Density);
+        steps.Add(new("solvent given off", "M", volume * solvent, volatiles, Measure.Mass, Blend));
+        steps.Add(new("water given off", "M_w", volume * water, WaterMass.Kilograms, Measure.Mass, Blend));
+        parts.Add(Coating.Workings());
         return new Workings(Id, steps, parts);
     }
 

@@ -111,9 +111,8 @@ public sealed record WarrantyRecord
                 .Append(Measure.Percent.Format(coat.Air.RelativeHumidity.DecimalFractions, system, 3)).Append(" humidity, dew point ")
                 .Append(Measure.Temperature.Format(coat.Air.DewPoint.Kelvins, system, 3)).Append("; surface ")
                 .Append(Measure.Temperature.Format(coat.Surface.Kelvins, system, 3)).Append("; weighed ")
-                .Append(Measure.Mass.Format(coat.Base.Kilograms, system, 4)).Append(" base, ")
-                .Append(Measure.Mass.Format(coat.Hardener.Kilograms, system, 4)).Append(" hardener, ")
-                .Append(Measure.Mass.Format(coat.Reducer.Kilograms, system, 4)).Append(" reducer; wet film ")
+                .Append(string.Join(", ", coat.Weighed.Select(one => Measure.Mass.Format(one.Mass.Kilograms, system, 4) + " " + one.Component)))
+                .Append("; wet film ")
                 .Append(coat.WetFilm is Length film ? Measure.Film.Format(film.Meters, system, 3) : "not measured").Append('\n');
         }
 
@@ -137,7 +136,7 @@ public sealed record WarrantyRecord
         foreach (CoatingProduct product in plan.Runs.Select(run => run.Run.Layer.Product).Distinct())
         {
             bool reduced = plan.Runs.Any(run => run.Run.Layer.Product.Equals(product) && run.Run.Layer.Reducer.DecimalFractions > 0);
-            foreach (CoatingComponent component in new[] { product.Base, product.Hardener, reduced ? product.Reducer : null }.OfType<CoatingComponent>())
+            foreach (CoatingComponent component in product.Parts.Select(part => part.Component).Concat(reduced ? [product.Reducer!] : []))
             {
                 if (!Batches.Any(batch => batch.Product == product.Id && batch.Component == component.Id))
                 {
@@ -160,9 +159,12 @@ public sealed record WarrantyRecord
                 yield return done.Coat + ": an end after its start";
             }
 
-            if (planned.Run.Layer.Product.Hardener is not null && done.Hardener.Kilograms == 0)
+            foreach (CoatingComponent can in planned.Run.Layer.Product.Parts.Select(part => part.Component))
             {
-                yield return done.Coat + ": what was weighed of hardener";
+                if (!done.Weighed.Any(one => one.Component == can.Id))
+                {
+                    yield return done.Coat + ": what was weighed of " + can.Name;
+                }
             }
 
             if (done.WetFilm is null)

@@ -88,9 +88,9 @@ internal static class WorkCautions
         bool isocyanate = product.IsocyanateFraction.DecimalFractions > 0;
         bool inTheMist = kind != WorkKind.CleanGun;
         IEnumerable<Caution> lungs = isocyanate && inTheMist ? Cautions.ForIsocyanates
-            : product.Hardener is not null ? [Cautions.Sensitised] : [];
+            : product.Parts.Count > 1 ? [Cautions.Sensitised] : [];
         IEnumerable<Caution> mist = inTheMist ? Spray : [];
-        return new ValueList<Caution>(mist.Concat(Of(kind)).Concat(lungs).Concat(SystemCautions.OfMixing(product))
+        return new ValueList<Caution>(mist.Concat(Of(kind)).Concat(lungs).Concat(SystemCautions.OfMixing(product)).Concat(product.Cautions)
             .Concat(overhead ? [Cautions.OverheadWork] : []).Distinct());
     }
 

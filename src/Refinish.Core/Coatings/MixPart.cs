@@ -1,0 +1,71 @@
+using System;
+using System.Collections.Generic;
+using System.Linq;
+using UnitsNet;
+
+namespace Refinish.Coatings;
+
+/// <summary>One can of a product and how many parts by volume of it go into the mix.</summary>
+/// <remarks>
+/// By weight a part is its volume times its density. Reading a ratio by volume on a scale puts the mix off by the ratio of the densities,
+/// the commonest mixing fault; a sheet that prints its ratio by weight is entered with <see cref="ByMass"/>.
+/// </remarks>
+/// <example><code>
+/// MixPart[] parts =
+/// [
+///     new(new CoatingComponent("resin", "resin", Density.FromGramsPerMilliliter(1.20)), 4),
+///     new(new CoatingComponent("hardener", "hardener", Density.FromGramsPerMilliliter(1.05)), 1),
+/// ];
+/// CoatingProduct topcoat = GenericCatalogue.AcrylicUrethaneTopcoat with { Parts = parts };
+/// double grams = topcoat.Per100OfFirst[1];   // 21.875, not 25
+/// </code></example>
+public sealed record MixPart
+{
+    private const double LargestPart = 1e6;
+
+    /// <summary>Makes a part.</summary>
+    /// <param name="component">What is in the can.</param>
+    /// <param name="parts">Parts by volume, more than 0 and at most 1 000 000; any number for a product in one part.</param>
+    /// <exception cref="ArgumentNullException"><paramref name="component"/> is missing.</exception>
+    /// <exception cref="ArgumentOutOfRangeException"><paramref name="parts"/> is outside its range.</exception>
+    public MixPart(CoatingComponent component, double parts)
+    {
+        Component = Guard.NotNull(component, nameof(component));
+        Parts = Guard.Within(parts, Bounds.Positive(Measure.Number, LargestPart), nameof(parts));
+    }
+
+    /// <summary>What is in the can.</summary>
+    public CoatingComponent Component { get; }
+
+    /// <summary>Parts by volume.</summary>
+    public double Parts { get; }
+
+    /// <summary>
+    /// By weight to 100 of the first part as the data sheet prints it beside the ratio by volume, more than 0 and at most 10 000;
+    /// <see langword="null"/> when it prints none. Only compared (<see cref="DataSheetCheck"/>), never used for pouring.
+    /// </summary>
+    /// <exception cref="ArgumentOutOfRangeException">Outside the range.</exception>
+    public double? StatedPer100OfFirst
+    {
+        get;
+        init => field = value is double given ? Guard.Within(given, Bounds.Positive(Measure.Number, 1e4), nameof(StatedPer100OfFirst)) : null;
+    }
+
+    /// <summary>Parts by volume of a ratio that the data sheet prints by weight, scaled so that the smallest is one part.</summary>
+    /// <param name="byWeight">All parts of the product, each with its parts by weight.</param>
+    /// <returns>The same cans with their parts by volume.</returns>
+    /// <exception cref="ArgumentException">The list is empty or holds an empty entry.</exception>
+    public static IReadOnlyList<MixPart> ByMass(IEnumerable<MixPart> byWeight)
+    {
+        ValueList<MixPart> given = Guard.List(byWeight, nameof(byWeight), 1);
+        double smallest = given.Min(Volume);
+        return new ValueList<MixPart>(given.Select(part =>
+            new MixPart(part.Component, Volume(part) / smallest) { StatedPer100OfFirst = part.StatedPer100OfFirst }));
+
+        static double Volume(MixPart part) => part.Parts / part.Component.Density.KilogramsPerCubicMeter;
+    }
+
+    /// <summary>Parts and can.</summary>
+    /// <returns>Text such as <c>4 primer base</c>.</returns>
+    public override string ToString() => Figures.Significant(Parts, 4) + " " + Component.Name;
+}
