@@ -67,6 +67,18 @@ internal static class AirKernel
     public static double FanFlow(double changes, double volume, double mixing, double infiltration) =>
         Math.Max((changes * volume * mixing) - infiltration, 0);
 
+    /// <summary>Σ c/L: the mixture index of exposure, Le Chatelier's sum for flammability. What has no limit is left out.</summary>
+    public static double SumOfFractions(double[] values, double?[] limits)
+    {
+        double sum = 0;
+        for (int i = 0; i < values.Length; i++)
+        {
+            sum += limits[i] is double limit ? values[i] / limit : 0;
+        }
+
+        return sum;
+    }
+
     /// <summary>Volume fraction of a vapour from its mass concentration: C · V_m / M.</summary>
     public static double VolumeFraction(double concentration, double molarVolume, double molarMass) => concentration * molarVolume / molarMass;
 }

@@ -25,7 +25,7 @@ public sealed partial class AirStudy
     public LimitComparison FlammableLimit => Flammable(QuarterOfLimit, "peak of the vapour, of its lower flammable limit", Quarter);
 
     /// <summary>The same peak against a tenth, the line to design for.</summary>
-    public LimitComparison FlammableDesignLine => Flammable(0.1, "peak of the vapour, of its lower flammable limit, design line", Tenth);
+    public LimitComparison FlammableDesignLine => Flammable(TenthOfLimit, "peak of the vapour, of its lower flammable limit, design line", Tenth);
 
     /// <summary>Each substance against each limit known for it; one that cannot be judged where there is none.</summary>
     public IReadOnlyList<ExposureComparison> Exposure => field ??= ExposureComparisons.Of(Substances, Limits);
@@ -84,8 +84,7 @@ public sealed partial class AirStudy
     /// The flow the exhaust must really move (mixing factor included) so that the peak stays at a quarter of the lower flammable limit;
     /// zero when it does without a fan, <see langword="null"/> when a limit is not known. It is solved for anew at each call.
     /// </summary>
-    public VolumeFlow? AirflowForFlammableLimit =>
-        Flammability.IsWhole ? Flow(AirSizing.ForPeak(Load, Flammability.Weights, QuarterOfLimit * RoomVolume)) : null;
+    public VolumeFlow? AirflowForFlammableLimit => Holding(QuarterOfLimit);
 
     /// <summary>
     /// The flow that would do so if the coats flashed as they are sprayed and spraying never ended: K · G / (25 % of the limit).
@@ -105,6 +104,13 @@ public sealed partial class AirStudy
                 AirSizing.ForDose(Load, Strictest.Weights, shift, EightHours * RoomVolume),
                 AirSizing.ForDose(Load, ShortTerm.Weights, FifteenMinutes, FifteenMinutes * RoomVolume)))
             : null;
+
+    /// <summary>The flow the exhaust must really move (mixing factor included) so that the peak stays at a share of the lower flammable limit.</summary>
+    /// <param name="ofLowerFlammableLimit">The share, more than 0 and at most 100 %; a quarter is the usual limit, a tenth the line to design for.</param>
+    /// <returns>The flow; zero when it does without a fan, <see langword="null"/> when a limit is not known.</returns>
+    /// <exception cref="ArgumentOutOfRangeException"><paramref name="ofLowerFlammableLimit"/> is outside its range.</exception>
+    public VolumeFlow? AirflowToHold(Ratio ofLowerFlammableLimit) =>
+        Holding(Guard.Within(ofLowerFlammableLimit, Bounds.Positive(Measure.Percent, 1), nameof(ofLowerFlammableLimit)));
 
     /// <summary>How long after the last spray the air is at or below a fraction of the lower flammable limit for good.</summary>
     /// <param name="ofLowerFlammableLimit">The fraction, more than 0 and at most 100 %.</param>
@@ -159,30 +165,27 @@ public sealed partial class AirStudy
 
     private static double Criterion(double criterion) => Guard.Within(criterion, Bounds.Positive(Measure.Number, 1), nameof(criterion));
 
-    private static LimitComparison IndexComparison(AirIndex index, string subject) => new(
-        index.IsWhole ? subject : subject + ", of the substances whose limit is known",
-        index.IsWhole || index.Average > 1 ? index.Average : null,
-        1,
-        LimitSense.AtMost,
-        Measure.Number,
-        Additive,
-        index.Average > 1 ? BreatheProtected : null)
-    {
-        Digits = ScreeningDigits,
-    };
-
-    private LimitComparison Flammable(double limit, string subject, Source source) => new(
-        Flammability.IsWhole ? subject : subject + ", of the substances whose limit is known",
-        Flammability.IsWhole || Flammability.Peak > limit ? Flammability.Peak : null,
+    internal static LimitComparison FlammableAgainst(double limit, string subject, Source source, double value, bool isWhole, string remedy) => new(
+        isWhole ? subject : subject + ", of the substances whose limit is known",
+        isWhole || value > limit ? value : null,
         limit,
         LimitSense.AtMost,
         Measure.Percent,
         source,
-        Flammability.Peak > limit ? "more fresh air, less coating at a time, more time between coats" : null)
+        value > limit ? remedy : null);
+
+    private static LimitComparison IndexComparison(AirIndex index, string subject) =>
+        MixtureIndex.Compare(subject, index.Average, index.IsWhole, ScreeningDigits);
+
+    private LimitComparison Flammable(double limit, string subject, Source source) => FlammableAgainst(
+        limit, subject, source, Flammability.Peak, Flammability.IsWhole, "more fresh air, less coating at a time, more time between coats") with
     {
         Digits = ScreeningDigits,
         GoodToFactor = BoxFactor,
     };
+
+    private VolumeFlow? Holding(double share) =>
+        Flammability.IsWhole ? Flow(AirSizing.ForPeak(Load, Flammability.Weights, share * RoomVolume)) : null;
 
     private VolumeFlow Flow(double changes) => VolumeFlow.FromCubicMetersPerSecond(
         AirKernel.FanFlow(changes, RoomVolume, Exhaust.MixingFactor, Room.Infiltration.CubicMetersPerSecond));

@@ -36,6 +36,7 @@ public sealed partial class AirStudy
     internal const double EightHours = 8 * 3600;
     internal const double FifteenMinutes = 15 * 60;
     internal const double QuarterOfLimit = 0.25;
+    internal const double TenthOfLimit = 0.1;
 
     internal static readonly Source TimeWeighted = Source.Published("29 CFR 1910.1000", "(d)(1)(i)");
     internal static readonly Source Additive = Source.Published("29 CFR 1910.1000", "(d)(2)(i)");

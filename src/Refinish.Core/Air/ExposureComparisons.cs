@@ -7,7 +7,9 @@ namespace Refinish.Air;
 /// <summary>Substances in the air held against the limits, and what has to be said with them.</summary>
 internal static class ExposureComparisons
 {
-    private static readonly Source None = Source.Supplied("no limit among those given");
+    internal const string LookUp = "take a limit from the safety data sheet, section 8, and hand it in";
+
+    internal static readonly Source NoLimit = Source.Supplied("no limit among those given");
 
     /// <summary>Each substance against each of its limits; one that cannot be judged where there is no eight-hour limit.</summary>
     public static IReadOnlyList<ExposureComparison> Of(IReadOnlyList<SubstanceAir> substances, IReadOnlyList<ExposureLimit> limits)
@@ -33,8 +35,8 @@ internal static class ExposureComparisons
                     null,
                     LimitSense.AtMost,
                     Measure.PartsPerMillion,
-                    None,
-                    "take a limit from the safety data sheet, section 8, and hand it in")
+                    NoLimit,
+                    LookUp)
                 {
                     Digits = AirStudy.ScreeningDigits,
                 }));

@@ -63,16 +63,7 @@ internal sealed class PersonAir
         AirKernel.VolumeFraction(averages[substance], AirKernel.MolarVolume, Solvents[substance].MolarMass.KilogramsPerMole);
 
     /// <summary>Σ average over limit; substances without a limit are left out.</summary>
-    public double Index(double?[] limits)
-    {
-        double sum = 0;
-        for (int j = 0; j < Solvents.Length; j++)
-        {
-            sum += limits[j] is double limit ? Fraction(j) / limit : 0;
-        }
-
-        return sum;
-    }
+    public double Index(double?[] limits) => AirKernel.SumOfFractions([.. Enumerable.Range(0, Solvents.Length).Select(Fraction)], limits);
 
     public WorkingStep IndexStep(string name, double?[] limits) => new(
         "mixture index, " + name,

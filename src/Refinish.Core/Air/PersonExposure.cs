@@ -113,17 +113,7 @@ public sealed class PersonExposure
         double?[] lowest = Lowest(authority);
         double index = air.Index(lowest);
         bool whole = lowest.All(limit => limit is not null);
-        return new LimitComparison(
-            Person + ": " + (whole ? subject : subject + ", of the substances whose limit is known"),
-            whole || index > 1 ? index : null,
-            1,
-            LimitSense.AtMost,
-            Measure.Number,
-            AirStudy.Additive,
-            index > 1 ? AirStudy.BreatheProtected : null)
-        {
-            Digits = AirStudy.ScreeningDigits,
-        };
+        return MixtureIndex.Compare(Person + ": " + subject, index, whole, AirStudy.ScreeningDigits);
     }
 
     private ValueList<ExposureComparison> Compare()
@@ -161,7 +151,7 @@ public sealed class PersonExposure
         LimitSense.AtMost,
         Measure.PartsPerMillion,
         source,
-        limit is null ? "take a limit from the safety data sheet, section 8, and hand it in"
+        limit is null ? ExposureComparisons.LookUp
             : average > limit ? "breathing protection by the employer's programme; less time in the room; less solvent at a time" : null)
     {
         Digits = AirStudy.ScreeningDigits,

@@ -77,9 +77,9 @@ public sealed record CureTableFit
         double products = 0;
         foreach (StageTimes row in this.rows)
         {
-            (_, _, double rowSquares, double rowProducts) = CureTimeFit.Sums(row.Times, law);
-            squares += rowSquares;
-            products += rowProducts;
+            LineFit line = CureTimeFit.Line(row.Times, law);
+            squares += line.Squares;
+            products += line.Products;
         }
 
         commonSlope = products / squares;
@@ -172,9 +172,9 @@ public sealed record CureTableFit
         foreach (StageTimes row in rows)
         {
             parts.Add(new Workings(row.Stage.ToString(), FitOf(row.Stage)!.Workings(temperature).Steps));
-            (_, _, double rowSquares, double rowProducts) = CureTimeFit.Sums(row.Times, Law);
-            squares.Add(Expression.Quantity("S_xx," + row.Stage, rowSquares, Measure.Number));
-            products.Add(Expression.Quantity("S_xy," + row.Stage, rowProducts, Measure.Number));
+            LineFit line = CureTimeFit.Line(row.Times, Law);
+            squares.Add(Expression.Quantity("S_xx," + row.Stage, line.Squares, Measure.Number));
+            products.Add(Expression.Quantity("S_xy," + row.Stage, line.Products, Measure.Number));
         }
 
         return new Workings(

@@ -49,8 +49,8 @@ public sealed record CureTimeFit
         this.margin = margin is TemperatureDelta given ? Guard.Within(given, Bounds.NotNegative(Measure.TemperatureDifference, 15), nameof(margin)) : 5;
         Guard.Rule(
             High - Low >= 1 - 1e-9, nameof(times), High - Low, Measure.TemperatureDifference, "temperatures that span at least " + Measure.TemperatureDifference.Format(1));
-        (meanX, meanLog, double squares, double products) = Sums(this.times, law);
-        slope = products / squares;
+        LineFit line = Line(this.times, law);
+        (meanX, meanLog, slope) = (line.MeanX, line.MeanY, line.Slope);
         double factor = FactorInTheMiddle;
         Guard.Rule(
             factor >= 1 - 1e-12 && factor <= LargestFactor, nameof(times), factor, Measure.Number,
@@ -192,21 +192,8 @@ public sealed record CureTimeFit
         ? TemperatureShift.Arrhenius(MolarEnergy.FromJoulesPerMole(Math.Max(0, slope * CuringKernel.GasConstant)))
         : TemperatureShift.Doubling(Math.Max(1, Math.Exp(-10 * slope)));
 
-    internal static (double MeanX, double MeanLog, double Squares, double Products) Sums(IReadOnlyList<TabulatedTime> times, TemperatureLaw law)
-    {
-        double meanX = times.Sum(time => X(law, time.Kelvins)) / times.Count;
-        double meanLog = times.Sum(time => Math.Log(time.Time.TotalSeconds)) / times.Count;
-        double squares = 0;
-        double products = 0;
-        foreach (TabulatedTime time in times)
-        {
-            double dx = X(law, time.Kelvins) - meanX;
-            squares += dx * dx;
-            products += dx * (Math.Log(time.Time.TotalSeconds) - meanLog);
-        }
-
-        return (meanX, meanLog, squares, products);
-    }
+    internal static LineFit Line(IReadOnlyList<TabulatedTime> times, TemperatureLaw law) =>
+        LineFit.Through([.. times.Select(time => X(law, time.Kelvins))], [.. times.Select(time => Math.Log(time.Time.TotalSeconds))]);
 
     internal bool Covers(double t) => t >= Low - margin && t <= High + margin;
 

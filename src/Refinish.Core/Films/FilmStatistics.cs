@@ -19,7 +19,7 @@ namespace Refinish.Films;
 public sealed record FilmStatistics
 {
     private static readonly Source Statistics = Source.Derived("definition of mean and standard deviation with n − 1");
-    private static readonly Source Student = Source.Published("NIST/SEMATECH e-Handbook of Statistical Methods", "1.3.5.2, confidence limits for the mean (section from memory)");
+    private static readonly Source StudentSource = Source.Published("NIST/SEMATECH e-Handbook of Statistical Methods", "1.3.5.2, confidence limits for the mean (section from memory)");
 
     private readonly ValueList<double> films;
     private readonly double confidence;
@@ -73,7 +73,7 @@ public sealed record FilmStatistics
             }
 
             double mean = StatisticsKernel.Mean(films);
-            double half = StudentT * s / Math.Sqrt(films.Count);
+            double half = Student * s / Math.Sqrt(films.Count);
             return new(mean - half, mean + half);
         }
     }
@@ -82,7 +82,7 @@ public sealed record FilmStatistics
 
     internal double? Deviation => films.Count < 2 ? null : StatisticsKernel.StandardDeviation(films);
 
-    private double StudentT => StatisticsKernel.StudentT(confidence, films.Count - 1);
+    private double Student => StudentT.Quantile(confidence, films.Count - 1);
 
     /// <summary>How the statistics follow from the readings.</summary>
     /// <returns>The derivation.</returns>
@@ -103,7 +103,7 @@ public sealed record FilmStatistics
             WorkingStep s = new("standard deviation", "s", Expression.Sqrt(squares / (n - 1)), deviation, Measure.Film, Statistics);
             WorkingStep error = new("standard error of the mean", "s_m", s.Result() / Expression.Sqrt(n), StandardError!.Value.Meters, Measure.Film, Statistics);
             FilmInterval interval = MeanInterval!;
-            Expression t = Expression.Quantity("t", StudentT, Measure.Number);
+            Expression t = Expression.Quantity("t", Student, Measure.Number);
             steps.Add(s);
             steps.Add(error);
             if (CoefficientOfVariation is Ratio variation)
@@ -111,8 +111,8 @@ public sealed record FilmStatistics
                 steps.Add(new("coefficient of variation", "CV", s.Result() / mean.Result(), variation.DecimalFractions, Measure.Percent, Statistics));
             }
 
-            steps.Add(new("mean, at least", "d_1", mean.Result() - (t * error.Result()), interval.LowerMeters, Measure.Film, Student));
-            steps.Add(new("mean, at most", "d_2", mean.Result() + (t * error.Result()), interval.UpperMeters!.Value, Measure.Film, Student));
+            steps.Add(new("mean, at least", "d_1", mean.Result() - (t * error.Result()), interval.LowerMeters, Measure.Film, StudentSource));
+            steps.Add(new("mean, at most", "d_2", mean.Result() + (t * error.Result()), interval.UpperMeters!.Value, Measure.Film, StudentSource));
         }
 
         return new Workings("Film statistics", steps);

@@ -28,7 +28,4 @@ internal static class StatisticsKernel
 
         return Math.Sqrt(squares / (values.Count - 1));
     }
-
-    /// <summary>Two-sided quantile of Student's t.</summary>
-    public static double StudentT(double confidence, int freedom) => MathNet.Numerics.Distributions.StudentT.InvCDF(0, 1, freedom, 0.5 + (confidence / 2));
 }

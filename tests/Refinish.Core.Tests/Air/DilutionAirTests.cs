@@ -50,6 +50,41 @@ public class DilutionAirTests
     }
 
     [Fact]
+    [Evidence(Basis.Independent, "by hand: 30.37 ft³ of toluene vapour to a tenth of 1.4 % is 30.37 · 0.9986/0.0014 = 21 662 ft³; over an hour, with mixing factor 3, 1083 ft³/min; gas to 0.1 %")]
+    public void Any_share_and_its_airflow_by_hand()
+    {
+        DilutionAir air = new(Volume.FromUsGallons(1), Solvents.Toluene with { LowerFlammableLimit = Ratio.FromPercent(1.4) })
+        {
+            OfLimit = Ratio.FromPercent(10),
+            EvaporationTime = TimeSpan.FromHours(1),
+            MixingFactor = 3,
+        };
+        Numbers.Close(21662, air.Exact!.Value.CubicFeet, 1e-3);
+        Numbers.Close(1083, air.Airflow!.Value.CubicFeetPerMinute, 1e-3);
+        Assert.Null(air.Printed);
+        Numbers.HoldsToKernel(air.Workings());
+        Assert.Null((air with { EvaporationTime = null }).Airflow);
+        Assert.True((air with { OfLimit = Ratio.FromPercent(5) }).Exact > air.Exact);
+        Assert.Contains(Cautions.IgnitionSources, air.Cautions);
+    }
+
+    [Fact]
+    [Evidence(Basis.Identity, "with the airflow for a share of the limit the peak of the room is that share")]
+    public void The_room_held_at_any_share()
+    {
+        AirStudy study = Rooms.Study(Rooms.Bathroom, Rooms.Fan(10, 3), Rooms.Coat(0, 6, 164, 0.4, 15));
+        foreach (double percent in new[] { 5.0, 10, 20 })
+        {
+            VolumeFlow flow = study.AirflowToHold(Ratio.FromPercent(percent))!.Value;
+            AirStudy held = Rooms.Study(Rooms.Bathroom, new Exhaust { LabelFlow = flow, DeliveredFraction = Ratio.FromPercent(100), MixingFactor = 3 }, [.. study.Emissions]);
+            Numbers.Close(percent, held.PeakFlammableFraction!.Value.Percent, 1e-9);
+        }
+
+        Assert.Equal(study.AirflowForFlammableLimit, study.AirflowToHold(Ratio.FromPercent(25)));
+        Numbers.Refuses("ofLowerFlammableLimit", () => study.AirflowToHold(Ratio.Zero));
+    }
+
+    [Fact]
     [Evidence(Basis.Contract, "no limit, no air; ranges of the docstring")]
     public void Says_when_it_cannot()
     {
@@ -57,7 +92,12 @@ public class DilutionAirTests
         Assert.Null(air.Exact);
         Assert.Null(air.Printed);
         Numbers.HoldsToKernel(air.Workings());
+        Assert.Null((air with { EvaporationTime = TimeSpan.FromHours(1) }).Airflow);
+        Assert.Contains(Cautions.LimitUnknown, air.Cautions);
         Numbers.Refuses("liquid", () => _ = new DilutionAir(Volume.Zero, Solvents.Toluene));
+        Numbers.Refuses("OfLimit", () => _ = air with { OfLimit = Ratio.Zero });
+        Numbers.Refuses("EvaporationTime", () => _ = air with { EvaporationTime = TimeSpan.Zero });
+        Numbers.Refuses("MixingFactor", () => _ = air with { MixingFactor = 11 });
     }
 
     private static Solvent Of(Table.Row row) => new()

@@ -41,6 +41,15 @@ public static partial class Cautions
         Source.Published("WAC 296-304-03009", "(2): below 10 % of the lower explosive limit, spray painting in ships; the factor of two is that of the box model"),
         Audience.Crew);
 
+    /// <summary>Too rich today burns while it thins out.</summary>
+    public static Caution TooRichThinsOut { get; } = new(
+        "too-rich-thins-out",
+        Hazard.FireAndExplosion,
+        "Vapour above its upper flammable limit is no protection: as air comes in it thins out through the whole range in which it burns, and at its edges it burns already. Stay below a quarter of the lower limit.",
+        FireCode,
+        Source.Derived("a rich mixture that is diluted to nothing passes every fraction between"),
+        Audience.Crew);
+
     /// <summary>Measure, low in the fixture.</summary>
     public static Caution GasMeter { get; } = new(
         "gas-meter",
@@ -115,6 +124,6 @@ public static partial class Cautions
 
     private static IEnumerable<Caution> Fire =>
     [
-        IgnitionSources, ExplosionProofFan, Flammable, NearFlammable, GasMeter, GunAir, BondingAndGrounding, MistBurns, Rags, GlowingHeaters, BatchHeats, Styrene,
+        IgnitionSources, ExplosionProofFan, Flammable, NearFlammable, TooRichThinsOut, GasMeter, GunAir, BondingAndGrounding, MistBurns, Rags, GlowingHeaters, BatchHeats, Styrene,
     ];
 }

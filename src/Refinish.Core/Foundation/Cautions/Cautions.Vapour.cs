@@ -68,6 +68,24 @@ public static partial class Cautions
         Source.Derived("missing data"),
         Audience.Crew);
 
+    /// <summary>A reading is of one place and time.</summary>
+    public static Caution ReadingIsAMoment { get; } = new(
+        "reading-is-a-moment",
+        Hazard.SolventVapour,
+        "A reading speaks for the place, the minutes and the work at which it was taken, and for what the instrument can see. Within limits is no finding of no harm: limits are for healthy workers, not for children, the sick or people who live there.",
+        "an industrial hygienist, the employer's air sampling and the local authority; " + Respirators,
+        Source.CommonPractice("a sample of the air stands for its place and time; limits are set for workers"),
+        Audience.Crew);
+
+    /// <summary>Purging counts what is in the air, not what still comes.</summary>
+    public static Caution ClearingCountsNoSource { get; } = new(
+        "clearing-counts-no-source",
+        Hazard.SolventVapour,
+        "Air changes and times to clear count only what is in the air when the release has ended, in a room that is mixed. A wet film goes on giving off vapour, and corners and the tub itself clear later: measure before anybody goes in unprotected or a flame is lit.",
+        "air sampling by an industrial hygienist; the product's safety data sheet",
+        Source.Published("MMWR 43(RR-13), 28 October 1994", "Table S3-1, notes: the times assume perfect mixing, which usually does not occur; the factor can be as high as 10. That a film goes on: derived"),
+        Audience.Crew);
+
     /// <summary>Overspray stays in the air.</summary>
     public static Caution Overspray { get; } = new(
         "overspray-in-air",
@@ -115,6 +133,6 @@ public static partial class Cautions
 
     private static IEnumerable<Caution> Vapours =>
     [
-        ImmediatelyDangerous, NeverAlone, Rescue, NoAirflow, BeyondSaturation, MakeUpAir, BreathingZone, LimitUnknown, Overspray, ContentIsNotAir, ReduceInSteps, SolventRub, CuringVapour,
+        ImmediatelyDangerous, NeverAlone, Rescue, NoAirflow, BeyondSaturation, MakeUpAir, BreathingZone, LimitUnknown, ReadingIsAMoment, ClearingCountsNoSource, Overspray, ContentIsNotAir, ReduceInSteps, SolventRub, CuringVapour,
     ];
 }

@@ -1,0 +1,135 @@
+using System;
+using System.Collections.Generic;
+using System.Globalization;
+using System.Linq;
+using UnitsNet;
+
+namespace Refinish.Air;
+
+/// <summary>
+/// Several vapours in the same air: between which limits their mixture burns, and how near it is to the lower one. Le Chatelier's rule:
+/// limit of the mixture = Σc / Σ(c/L), with c the part of each vapour and L its own limit.
+/// </summary>
+/// <remarks>
+/// The rule supposes that the vapours burn independently and that all flames at their limit are equally hot. Mashuga and Crowl
+/// (Process Safety Progress 19(2), 2000) found both reasonable at the lower limit and less so at the upper, and some handbooks leave the upper one out: take <see cref="UpperLimit"/>
+/// as a rough figure, and never as a line to stay above. Leave out what does not burn (water, nitrogen); halogenated vapours, which can
+/// slow a flame or feed it, are outside the rule. Where only the proportions of the vapour are known, parts that add up to 100 % give the
+/// two limits. What evaporates from a liquid is not in the proportions of the liquid.
+/// </remarks>
+/// <example><code>
+/// FlammableMixture air = new(
+/// [
+///     new("hexane", Ratio.FromPercent(0.8), Ratio.FromPercent(1.2), Ratio.FromPercent(7.5)),
+///     new("methane", Ratio.FromPercent(2), Ratio.FromPercent(5.3), Ratio.FromPercent(15)),
+///     new("ethylene", Ratio.FromPercent(0.5), Ratio.FromPercent(3.1), Ratio.FromPercent(32)),
+/// ]);
+/// double? lower = air.LowerLimit?.Percent;        // 2.74 of the three together
+/// double? part = air.OfLowerLimit?.Percent;       // 120.5 : it burns
+/// </code></example>
+public sealed record FlammableMixture
+{
+    private static readonly Source LeChatelier = Source.Published(
+        "C. V. Mashuga, D. A. Crowl, Derivation of Le Chatelier's mixing rule for flammable limits, Process Safety Progress 19(2), 2000",
+        "abstract: the rule, its assumptions, reasonably valid at the lower limit and less so at the upper");
+
+    private static readonly Source Parts = Source.Derived("parts by volume add up");
+
+    private readonly ValueList<FlammableVapour> vapours;
+
+    /// <summary>Puts vapours together.</summary>
+    /// <param name="vapours">At least one; together at most 100 % of the air.</param>
+    /// <exception cref="ArgumentException">There is none.</exception>
+    /// <exception cref="ArgumentOutOfRangeException">Together they are more than 100 %.</exception>
+    public FlammableMixture(IReadOnlyList<FlammableVapour> vapours)
+    {
+        this.vapours = Guard.List(vapours, nameof(vapours), 1);
+        Guard.Rule(Sum <= 1 + 1e-9, nameof(vapours), Sum, Measure.Percent, "parts that add up to at most 100 %");
+    }
+
+    /// <summary>The vapours.</summary>
+    public IReadOnlyList<FlammableVapour> Vapours => vapours;
+
+    /// <summary>All vapour together, by volume of the air.</summary>
+    public Ratio Total => Ratio.FromDecimalFractions(Sum);
+
+    /// <summary>Lower flammable limit of this mixture, all vapour together by volume; <see langword="null"/> when one is not known.</summary>
+    public Ratio? LowerLimit => IsWhole ? Ratio.FromDecimalFractions(Sum / OfLower) : null;
+
+    /// <summary>Upper flammable limit of this mixture; <see langword="null"/> when one is not known. Less certain than the lower one.</summary>
+    public Ratio? UpperLimit => HasUpper ? Ratio.FromDecimalFractions(Sum / OfUpper) : null;
+
+    /// <summary>How much of its lower flammable limit the mixture is; from 100 % on it can burn. <see langword="null"/> when one is not known.</summary>
+    public Ratio? OfLowerLimit => IsWhole ? Ratio.FromDecimalFractions(OfLower) : null;
+
+    /// <summary>That part against a quarter. It cannot be judged when a limit is not known, unless the others alone pass it.</summary>
+    public LimitComparison Comparison => Against(AirStudy.QuarterOfLimit, "vapour of its lower flammable limit", AirStudy.Quarter);
+
+    /// <summary>That part against a tenth, the line to design for.</summary>
+    public LimitComparison DesignLine => Against(AirStudy.TenthOfLimit, "vapour of its lower flammable limit, design line", AirStudy.Tenth);
+
+    /// <summary>What to warn of.</summary>
+    public IReadOnlyList<Caution> Cautions
+    {
+        get
+        {
+            List<Caution> cautions = OfLower > AirStudy.QuarterOfLimit ? [Refinish.Cautions.Flammable]
+                : OfLower > AirStudy.TenthOfLimit ? [Refinish.Cautions.NearFlammable] : [];
+            if (!IsWhole)
+            {
+                cautions.Add(Refinish.Cautions.LimitUnknown);
+            }
+
+            return new ValueList<Caution>([.. cautions, Refinish.Cautions.TooRichThinsOut, Refinish.Cautions.IgnitionSources, Refinish.Cautions.GasMeter]);
+        }
+    }
+
+    private bool IsWhole => vapours.All(vapour => vapour.Lower is not null);
+
+    private bool HasUpper => vapours.All(vapour => vapour.Upper is not null);
+
+    private double Sum => vapours.Sum(vapour => vapour.Part);
+
+    private double OfLower => AirKernel.SumOfFractions([.. vapours.Select(one => one.Part)], [.. vapours.Select(one => one.Lower)]);
+
+    private double OfUpper => AirKernel.SumOfFractions([.. vapours.Select(one => one.Part)], [.. vapours.Select(one => one.Upper)]);
+
+    /// <summary>How the limits follow.</summary>
+    /// <returns>The derivation.</returns>
+    public Workings Workings()
+    {
+        Expression[] parts = [.. vapours.Select((vapour, i) => Expression.Quantity("c" + Mark(i), vapour.Part, Measure.Percent))];
+        WorkingStep total = new("all vapour", "c", Expression.Sum(parts), Sum, Measure.Percent, Parts);
+        List<WorkingStep> steps = [total];
+        if (IsWhole)
+        {
+            WorkingStep part = Fractions("part of the lower limit", "Φ", "LFL", parts, vapour => vapour.Lower!.Value, OfLower);
+            steps.AddRange([part, new("lower limit of the mixture", "LFL", total.Result() / part.Result(), Sum / OfLower, Measure.Percent, LeChatelier)]);
+        }
+
+        if (HasUpper)
+        {
+            WorkingStep part = Fractions("part of the upper limit", "Ψ", "UFL", parts, vapour => vapour.Upper!.Value, OfUpper);
+            steps.AddRange([part, new("upper limit of the mixture", "UFL", total.Result() / part.Result(), Sum / OfUpper, Measure.Percent, LeChatelier)]);
+        }
+
+        return new Workings("Flammable limits of a mixture", steps);
+    }
+
+    /// <summary>The part of the lower limit against a quarter.</summary>
+    /// <returns>One line of text.</returns>
+    public override string ToString() => Comparison.ToString();
+
+    private static string Mark(int index) => "_" + (index + 1).ToString(CultureInfo.InvariantCulture);
+
+    private WorkingStep Fractions(string name, string symbol, string limit, Expression[] parts, Func<FlammableVapour, double> value, double sum) => new(
+        name,
+        symbol,
+        Expression.Sum(parts.Select((part, i) => part / Expression.Quantity(limit + Mark(i), value(vapours[i]), Measure.Percent))),
+        sum,
+        Measure.Percent,
+        LeChatelier);
+
+    private LimitComparison Against(double limit, string subject, Source source) =>
+        AirStudy.FlammableAgainst(limit, subject, source, OfLower, IsWhole, "more fresh air, or less vapour");
+}
