@@ -94,6 +94,7 @@ internal static class PriceShapes
         .With("parts", CommonShapes.List(Part), option => option.Parts, out Slot<IReadOnlyList<CostPart>> parts)
         .With("lifeYears", Scalars.Number, option => option.LifeYears, out Slot<double> lifeYears)
         .Optional("daysOutOfUse", Scalars.Count, option => option.DaysOutOfUse, (option, days) => option with { DaysOutOfUse = days })
+        .Optional("yearlyCost", Scalars.Money, option => option.YearlyCost, (option, amount) => option with { YearlyCost = amount })
         .Making(v => new RenewalOption { Name = name(v), Parts = parts(v), LifeYears = lifeYears(v) });
 
     public static ObjectShape<ReplacementOffer> Replacement { get; } = new Fields<ReplacementOffer>("replacementOffer")
@@ -102,6 +103,8 @@ internal static class PriceShapes
         .With("discountRate", Quantities.Percent, offer => offer.DiscountRate, out Slot<Ratio> discountRate)
         .Optional("costPerDayOutOfUse", Scalars.Money, offer => offer.CostPerDayOutOfUse,
             (offer, amount) => offer with { CostPerDayOutOfUse = amount })
+        .Optional("refinishYearlyCost", Scalars.Money, offer => offer.RefinishYearlyCost,
+            (offer, amount) => offer with { RefinishYearlyCost = amount })
         .Making(v => new ReplacementOffer { Replacement = replacement(v), RefinishLifeYears = refinishLifeYears(v),
             DiscountRate = discountRate(v) });
 }

@@ -67,6 +67,26 @@ internal static class SlabKernel
     /// <summary>What is left of the first difference at the back, the last place to warm.</summary>
     public static double Back(double biot, double fourier) => fourier <= ShortTime ? 1 : Series(biot, fourier, false);
 
+    /// <summary>
+    /// Share of all its heat that the wall has taken, 1 − Σ C_n e^(−ζ_n² Fo) sin ζ_n / ζ_n; Bi times the integral of <see cref="Face"/>.
+    /// </summary>
+    public static double Taken(double biot, double fourier)
+    {
+        if (fourier <= ShortTime)
+        {
+            return HalfSpaceTaken(biot * Math.Sqrt(fourier)) / biot;
+        }
+
+        double sum = 0;
+        for (int n = Terms(fourier); n >= 1; n--)
+        {
+            double zeta = Eigenvalue(biot, n);
+            sum += Coefficient(zeta) * Math.Exp(-(zeta * zeta * fourier)) * Math.Sin(zeta) / zeta;
+        }
+
+        return 1 - sum;
+    }
+
     /// <summary>e^(x²) erfc(x) for x ≥ 0, beyond the point where the two factors overflow and underflow.</summary>
     public static double ScaledErfc(double x)
     {
@@ -86,6 +106,28 @@ internal static class SlabKernel
         }
 
         return sum / (x * Math.Sqrt(Math.PI));
+    }
+
+    // e^(x²) erfc(x) − 1 + 2x/√π: twice the integral of x e^(x²) erfc(x).
+    private static double HalfSpaceTaken(double x)
+    {
+        if (x >= 0.5)
+        {
+            return ScaledErfc(x) - 1 + (2 * x / Math.Sqrt(Math.PI));
+        }
+
+        // Σ (−x)^k / Γ(1 + k/2) from the second term on, since the difference would lose digits; Γ(5/2) = 3√π/4.
+        double even = x * x;
+        double odd = -(x * x * x) * 4 / (3 * Math.Sqrt(Math.PI));
+        double sum = 0;
+        for (int k = 2; k < 40; k += 2)
+        {
+            sum += even + odd;
+            even *= x * x / (1 + (k / 2.0));
+            odd *= x * x / (1 + ((k + 1) / 2.0));
+        }
+
+        return sum;
     }
 
     private static double Series(double biot, double fourier, bool face)

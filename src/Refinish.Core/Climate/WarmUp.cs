@@ -38,6 +38,9 @@ namespace Refinish.Climate;
 /// };
 /// TimeSpan? face = shell.Time;               // 20.9 minutes
 /// TimeSpan? throughout = shell.TimeThroughout;
+/// double first = (double)tub.PowerAfter(TimeSpan.Zero).Watts;             // 237.6 W at the beginning
+/// double flux = tub.HeatFluxAfter(time!.Value).WattsPerSquareMeter;       // 36 W/m² when it has 18 °C
+/// double taken = tub.HeatTakenAfter(time.Value).Kilojoules;               // as much as tub.Heat
 /// </code></example>
 public sealed record WarmUp
 {
@@ -225,6 +228,38 @@ public sealed record WarmUp
     /// <exception cref="ArgumentOutOfRangeException">Outside the range.</exception>
     public Temperature BackTemperatureAfter(TimeSpan time) => Temperature.FromKelvins(After(time, false));
 
+    /// <summary>
+    /// Heat that flows into each square metre of the face after a time, h (T_r − T_face); negative while the fixture cools. It is largest at
+    /// the beginning.
+    /// </summary>
+    /// <param name="time">Time from now, 0 to 60 days.</param>
+    /// <returns>The heat flux.</returns>
+    /// <exception cref="ArgumentOutOfRangeException">Outside the range.</exception>
+    public HeatFlux HeatFluxAfter(TimeSpan time) => HeatFlux.FromWattsPerSquareMeter(heatTransfer * (room - After(time, true)));
+
+    /// <summary>
+    /// Heat that the fixture draws from the room at a moment, <see cref="HeatFluxAfter"/> over the whole <see cref="Area"/>; negative while
+    /// it cools.
+    /// </summary>
+    /// <param name="time">Time from now, 0 to 60 days.</param>
+    /// <returns>The power. A heater has to give it on top of what the room itself loses, or the room does not stay at its temperature.</returns>
+    /// <exception cref="ArgumentOutOfRangeException">Outside the range.</exception>
+    public Power PowerAfter(TimeSpan time) => Power.FromWatts(heatTransfer * area * (room - After(time, true)));
+
+    /// <summary>Heat that the fixture has taken up by a time, the sum of <see cref="PowerAfter"/> until then; negative when it has cooled.</summary>
+    /// <param name="time">Time from now, 0 to 60 days.</param>
+    /// <returns>
+    /// m c (T − T_0) of a lump; of a plane wall m c (T_r − T_0) (1 − Σ C_n e^(−ζ_n² Fo) sin ζ_n / ζ_n), which is more than <see cref="Heat"/>
+    /// when the face has its temperature before the back.
+    /// </returns>
+    /// <exception cref="ArgumentOutOfRangeException">Outside the range.</exception>
+    public Energy HeatTakenAfter(TimeSpan time)
+    {
+        double seconds = Seconds(time);
+        double taken = IsLumped ? seconds / Tau * PhiFunctions.Phi1(-seconds / Tau) : SlabKernel.Taken(BiotNumber, seconds / DiffusionTime);
+        return Energy.FromJoules(mass * SpecificHeat * (room - start) * taken);
+    }
+
     /// <summary>How the Biot number, the heat and, where they can be given, the time constant and the time follow.</summary>
     /// <returns>The derivation.</returns>
     public Workings Workings()
@@ -280,9 +315,11 @@ public sealed record WarmUp
         (IsAvailable ? Measure.Minutes.Format(FaceSeconds, DisplayUnits.Si, 3) : "no time can be given") + " from " + Measure.Temperature.Format(start)
         + " to " + Measure.Temperature.Format(Goal) + " in a room of " + Measure.Temperature.Format(room);
 
+    private static double Seconds(TimeSpan time) => Guard.Within(time, Bounds.NotNegative(Measure.Hours, 60 * 24 * 3600), nameof(time));
+
     private double After(TimeSpan time, bool face)
     {
-        double seconds = Guard.Within(time, Bounds.NotNegative(Measure.Hours, 60 * 24 * 3600), nameof(time));
+        double seconds = Seconds(time);
         double fourier = seconds / DiffusionTime;
         double left = IsLumped ? Math.Exp(-seconds / Tau) : face ? SlabKernel.Face(BiotNumber, fourier) : SlabKernel.Back(BiotNumber, fourier);
         return room - ((room - start) * left);

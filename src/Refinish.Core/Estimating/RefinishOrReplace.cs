@@ -7,14 +7,15 @@ using UnitsNet;
 namespace Refinish.Estimating;
 
 /// <summary>
-/// Two options with different lives, compared by what each costs a year: A = P r / (1 − (1 + r)^(−n)), with P the whole cost, n the life in
-/// years and r the interest. Without interest, A = P / n.
+/// Two options with different lives, compared by what each costs a year: A = P r / (1 − (1 + r)^(−n)) + C, with P the whole cost, n the life
+/// in years, r the interest and C what its care costs every year. Without interest, A = P / n + C.
 /// </summary>
 /// <remarks>
 /// The capital recovery factor r(1 + r)^n/((1 + r)^n − 1) of engineering-economy tables. The comparison assumes that each option can be
 /// renewed at the same price when its life ends. Present values are those of the yearly costs over the longer life. Lives are the caller's;
-/// none is assumed. Break-even life: that life of the first option at which both cost the same a year, −ln(1 − P₁ r / A₂)/ln(1 + r). An
-/// option that costs nothing is taken as it is: there is then no share of it and no break-even life, and the sentence says so.
+/// none is assumed. Yearly care is the same every year and paid at the end of it, as those tables take it. Break-even life: that life of the
+/// first option at which both cost the same a year, −ln(1 − P₁ r / (A₂ − C₁))/ln(1 + r). An option that costs nothing is taken as it is:
+/// there is then no share of it and no break-even life, and the sentence says so.
 /// </remarks>
 /// <example><code>
 /// RenewalOption refinish = new() { Name = "refinishing", Parts = [new CostPart("work", 1480m)], LifeYears = 7 };
@@ -22,6 +23,8 @@ namespace Refinish.Estimating;
 /// RefinishOrReplace answer = new(refinish, replace, Ratio.FromPercent(5), Currency.Of("USD"));
 /// decimal yearly = answer.RefinishPerYear;     // 255.77
 /// double? breakEven = answer.BreakEvenYears;   // 4.0 years
+/// RefinishOrReplace cared = new(refinish with { YearlyCost = 60m }, replace, Ratio.FromPercent(5), Currency.Of("USD"));
+/// decimal withCare = cared.RefinishPerYear;    // 315.77
 /// </code></example>
 public sealed record RefinishOrReplace
 {
@@ -66,10 +69,10 @@ public sealed record RefinishOrReplace
     /// <summary>Whole cost of replacing once, with the days out of use.</summary>
     public decimal ReplaceCost => Replace.PartsTotal + (Replace.DaysOutOfUse * CostPerDayOutOfUse);
 
-    /// <summary>Equivalent annual cost of refinishing, rounded to the currency.</summary>
+    /// <summary>Equivalent annual cost of refinishing, its yearly care included; rounded to the currency.</summary>
     public decimal RefinishPerYear => Currency.Round(Yearly(RefinishCost, Refinish));
 
-    /// <summary>Equivalent annual cost of replacing, rounded to the currency.</summary>
+    /// <summary>Equivalent annual cost of replacing, its yearly care included; rounded to the currency.</summary>
     public decimal ReplacePerYear => Currency.Round(Yearly(ReplaceCost, Replace));
 
     /// <summary>Over how many years the present values are taken: the longer of the two lives.</summary>
@@ -89,28 +92,33 @@ public sealed record RefinishOrReplace
     /// replacing costs nothing.
     /// </summary>
     public Ratio? RefinishPerReplace =>
-        ReplaceCost > 0 ? Ratio.FromDecimalFractions(Yearly(RefinishCost, Refinish) / Yearly(ReplaceCost, Replace)) : null;
+        ReplaceCost + Replace.YearlyCost > 0 ? Ratio.FromDecimalFractions(Yearly(RefinishCost, Refinish) / Yearly(ReplaceCost, Replace)) : null;
 
     /// <summary>
-    /// How long refinishing has to last to cost no more a year than replacing, in years; <see langword="null"/> when no life is long enough
-    /// or when replacing costs nothing.
+    /// How long refinishing has to last to cost no more a year than replacing, in years; <see langword="null"/> when no life is long enough,
+    /// as when its care alone costs more, or when replacing costs nothing.
     /// </summary>
-    public double? BreakEvenYears => EconomyKernel.BreakEven((double)RefinishCost, Yearly(ReplaceCost, Replace), rate);
+    public double? BreakEvenYears => EconomyKernel.BreakEven((double)RefinishCost, LeftForRefinishing, rate);
+
+    // What replacing costs a year beyond the care of refinishing.
+    private double LeftForRefinishing => Yearly(ReplaceCost, Replace) - (double)Refinish.YearlyCost;
 
     /// <summary>The comparison in a plain sentence with its numbers.</summary>
     /// <returns>Two or three sentences.</returns>
     public string Sentence() => string.Format(
         CultureInfo.InvariantCulture,
-        "At {0} interest, {1} costs {2} and, lasting {3}, {4} a year; {5} costs {6} and, lasting {7}, {8} a year. {9}",
+        "At {0} interest, {1} costs {2} and, lasting {3}, {4} a year{5}; {6} costs {7} and, lasting {8}, {9} a year{10}. {11}",
         Measure.Percent.Format(rate),
         Refinish.Name,
         Currency.Text(RefinishCost),
         Measure.Years.Format(Refinish.LifeYears),
         Currency.Text(RefinishPerYear),
+        Care(Refinish),
         Replace.Name,
         Currency.Text(ReplaceCost),
         Measure.Years.Format(Replace.LifeYears),
         Currency.Text(ReplacePerYear),
+        Care(Replace),
         Compared());
 
     /// <summary>How the comparison follows.</summary>
@@ -152,8 +160,9 @@ public sealed record RefinishOrReplace
 
         if (BreakEvenYears is double years)
         {
-            double interest = (double)RefinishCost * rate / Yearly(ReplaceCost, Replace);
-            Expression even = EconomyKernel.BreakEvenFormula(first.Result(), a2.Result(), interest, r, rate);
+            double interest = (double)RefinishCost * rate / LeftForRefinishing;
+            Expression left = Refinish.YearlyCost > 0 ? a2.Result() - CareOf(Refinish, "1", money) : a2.Result();
+            Expression even = EconomyKernel.BreakEvenFormula(first.Result(), left, interest, r, rate);
             Source solved = Source.Derived("equal yearly costs, solved for the life");
             steps.Add(new("break-even life of " + Refinish.Name, "n*", even, years, Measure.Years, solved));
         }
@@ -172,10 +181,22 @@ public sealed record RefinishOrReplace
         return new("whole cost of " + option.Name, "P_" + index, parts + (days * day), (double)cost, money, Source.Supplied("costs of the options"));
     }
 
-    private double Yearly(decimal cost, RenewalOption option) => (double)cost * EconomyKernel.CapitalRecovery(rate, option.LifeYears);
+    private static Expression CareOf(RenewalOption option, string index, Measure money) =>
+        Expression.Quantity("C_" + index, (double)option.YearlyCost, money);
 
-    private WorkingStep PerYear(RenewalOption option, string index, WorkingStep cost, Expression r, double yearly, Measure money, Source source) =>
-        new(option.Name + ", a year", "A_" + index, cost.Result() * Recovery(r, "n_" + index, option.LifeYears), yearly, money, source);
+    private string Care(RenewalOption option) =>
+        option.YearlyCost > 0 ? ", of it " + Currency.Text(option.YearlyCost) + " for its care" : string.Empty;
+
+    private double Yearly(decimal cost, RenewalOption option) =>
+        ((double)cost * EconomyKernel.CapitalRecovery(rate, option.LifeYears)) + (double)option.YearlyCost;
+
+    private WorkingStep PerYear(
+        RenewalOption option, string index, WorkingStep cost, Expression r, double yearly, Measure money, Source source)
+    {
+        Expression capital = cost.Result() * Recovery(r, "n_" + index, option.LifeYears);
+        Expression whole = option.YearlyCost > 0 ? capital + CareOf(option, index, money) : capital;
+        return new(option.Name + ", a year", "A_" + index, whole, yearly, money, source);
+    }
 
     private Expression Recovery(Expression r, string symbol, double years) =>
         EconomyKernel.CapitalRecoveryFormula(r, rate, Expression.Quantity(symbol, years, Measure.Years), years);
@@ -184,15 +205,16 @@ public sealed record RefinishOrReplace
     {
         if (RefinishPerReplace is not Ratio share)
         {
-            return RefinishCost > 0
+            return RefinishCost + Refinish.YearlyCost > 0
                 ? "As " + Replace.Name + " costs nothing, no share of it can be given, and however long "
                     + Refinish.Name + " lasts, it costs more."
                 : "Neither costs anything, so there is nothing to compare.";
         }
 
-        if (RefinishCost == 0)
+        if (RefinishCost == 0 && BreakEvenYears is not null)
         {
-            return "As " + Refinish.Name + " costs nothing, it is the cheaper however short it lasts.";
+            return "As " + Refinish.Name + " costs nothing" + (Refinish.YearlyCost > 0 ? " but its care" : string.Empty)
+                + ", it is the cheaper however short it lasts.";
         }
 
         string compared = "Per year " + Refinish.Name + " costs " + Measure.Percent.Format(share.DecimalFractions, DisplayUnits.Si, 3)

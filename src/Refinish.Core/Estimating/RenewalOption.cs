@@ -5,7 +5,7 @@ using System.Linq;
 namespace Refinish.Estimating;
 
 /// <summary>
-/// One way to have a good surface again: everything it costs once, how long it lasts, and how long the bathroom is out of use.
+/// One way to have a good surface again: everything it costs once and every year, how long it lasts, and how long the bathroom is out of use.
 /// </summary>
 public sealed record RenewalOption
 {
@@ -39,6 +39,16 @@ public sealed record RenewalOption
     {
         get;
         init => field = Guard.Count(value, 0, 1000, nameof(DaysOutOfUse));
+    }
+
+    /// <summary>
+    /// What its care costs every year of its life, such as a cleaner that it needs or repairs of its finish; 0 to 10⁹, nothing when left out.
+    /// </summary>
+    /// <exception cref="ArgumentOutOfRangeException">Negative or too large.</exception>
+    public decimal YearlyCost
+    {
+        get;
+        init => field = Money.Amount(value, nameof(YearlyCost));
     }
 
     /// <summary>Sum of the parts.</summary>

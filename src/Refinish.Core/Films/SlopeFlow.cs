@@ -1,5 +1,6 @@
 using System;
 using System.Collections.Generic;
+using System.Diagnostics.CodeAnalysis;
 using UnitsNet;
 
 namespace Refinish.Films;
@@ -16,10 +17,17 @@ namespace Refinish.Films;
 /// SlopeFlow flow = new(Length.FromMicrometers(100), Angle.FromDegrees(90), Density.FromKilogramsPerCubicMeter(1300),
 ///     FilmRheology.Newtonian(DynamicViscosity.FromPascalSeconds(0.5)));
 /// double surface = flow.SurfaceSpeed.MillimetersPerSecond;        // 0.1275
+/// SlopeFlow back = SlopeFlow.Find(flow.FlowPerWidth, flow.Slope, flow.Density, flow.Rheology);
+/// double film = back.Film.Micrometers;                            // 100
 /// </code></example>
 public sealed record SlopeFlow
 {
     private static readonly Source Balance = Source.Derived("balance of weight and shear stress in a thin film; for a Newtonian liquid Nusselt (1916)");
+
+    private const double Thickest = 5e-3;
+
+    private static readonly Bounds Flows = Bounds.Positive(Measure.FilmFlux, 1e-2);
+    private static readonly Bounds Steep = Bounds.Above(0, Math.PI / 2, Measure.Angle);
 
     private readonly double film;
     private readonly double slope;
@@ -33,7 +41,7 @@ public sealed record SlopeFlow
     /// <exception cref="ArgumentOutOfRangeException">An argument is outside its range.</exception>
     public SlopeFlow(Length film, Angle slope, Density density, FilmRheology rheology)
     {
-        this.film = Guard.Within(film, Bounds.Positive(Measure.Film, 5e-3), nameof(film));
+        this.film = Guard.Within(film, Bounds.Positive(Measure.Film, Thickest), nameof(film));
         this.slope = Guard.Within(slope, FlowRanges.Slope, nameof(slope));
         this.density = Guard.Within(density, FlowRanges.Density, nameof(density));
         Rheology = Guard.NotNull(rheology, nameof(rheology));
@@ -78,6 +86,59 @@ public sealed record SlopeFlow
 
     private double Flux => FlowKernel.Flux(Surface, film, Sheared, Rheology.Index);
 
+    /// <summary>The film that lets a flow pass on a slope, as where a surface is flooded at a known rate.</summary>
+    /// <param name="flowPerWidth">Volume that passes per width and time, more than 0 and at most 0.01 m²/s.</param>
+    /// <param name="slope">Slope from level, more than 0 and at most 90°: a level film does not flow.</param>
+    /// <param name="density">Density of the wet coating, 0.5 to 3 g/mL.</param>
+    /// <param name="rheology">How it resists shear.</param>
+    /// <returns>
+    /// The flow with its film; without yield stress h = ((2n + 1)/n · q · (K/G)^(1/n))^(n/(2n + 1)), Newtonian (3ηq/(ρ g sin α))^(1/3).
+    /// </returns>
+    /// <exception cref="ArgumentNullException"><paramref name="rheology"/> is missing.</exception>
+    /// <exception cref="ArgumentOutOfRangeException">
+    /// An argument is outside its range, or more flows than a film of 5 mm lets pass.
+    /// </exception>
+    public static SlopeFlow Find(double flowPerWidth, Angle slope, Density density, FilmRheology rheology)
+    {
+        if (!TryFind(flowPerWidth, slope, density, rheology, out SlopeFlow? found))
+        {
+            SlopeFlow thickest = new(Length.FromMeters(Thickest), slope, density, rheology);
+            Guard.Rule(
+                false, nameof(flowPerWidth), flowPerWidth, Measure.FilmFlux, "at most what a film of 5 mm lets pass, ", thickest.Flux);
+        }
+
+        return found!;
+    }
+
+    /// <summary>The same, where the film may be too thick to be one.</summary>
+    /// <param name="flowPerWidth">Volume that passes per width and time, more than 0 and at most 0.01 m²/s.</param>
+    /// <param name="slope">Slope from level, more than 0 and at most 90°.</param>
+    /// <param name="density">Density of the wet coating, 0.5 to 3 g/mL.</param>
+    /// <param name="rheology">How it resists shear.</param>
+    /// <param name="found">The flow with its film; <see langword="null"/> when more flows than a film of 5 mm lets pass.</param>
+    /// <returns>Whether there is one.</returns>
+    /// <exception cref="ArgumentNullException"><paramref name="rheology"/> is missing.</exception>
+    /// <exception cref="ArgumentOutOfRangeException">An argument is outside its range.</exception>
+    public static bool TryFind(
+        double flowPerWidth, Angle slope, Density density, FilmRheology rheology, [NotNullWhen(true)] out SlopeFlow? found)
+    {
+        double flow = Guard.Within(flowPerWidth, Flows, nameof(flowPerWidth));
+        double alpha = Guard.Within(slope, Steep, nameof(slope));
+        double rho = Guard.Within(density, FlowRanges.Density, nameof(density));
+        double drive = FlowKernel.Drive(rho, alpha);
+        double held = Guard.NotNull(rheology, nameof(rheology)).YieldPascals / drive;
+        (double Drive, double Held, double Flow, FilmRheology Liquid) state = (drive, held, flow, rheology);
+        if (held >= Thickest || Beyond(state, Thickest - held) < 0)
+        {
+            found = null;
+            return false;
+        }
+
+        double sheared = Roots.Rising(state, static (given, depth) => Beyond(given, depth), 0, Thickest - held);
+        found = new SlopeFlow(Length.FromMeters(held + sheared), slope, density, rheology);
+        return true;
+    }
+
     /// <summary>Speed at a height above the wall.</summary>
     /// <param name="height">0 (the wall) to the film (the surface).</param>
     /// <returns>The speed.</returns>
@@ -117,4 +178,11 @@ public sealed record SlopeFlow
     /// <returns>Text such as <c>100 µm at 90°: surface 127.49 µm/s</c>.</returns>
     public override string ToString() =>
         Measure.Film.Format(film) + " at " + Measure.Angle.Format(slope) + ": " + (IsHeld ? "stands" : "surface " + Measure.FilmSpeed.Format(Surface));
+
+    // By how much a film with so much of it sheared lets more pass.
+    private static double Beyond((double Drive, double Held, double Flow, FilmRheology Liquid) given, double sheared)
+    {
+        double surface = FlowKernel.SurfaceSpeed(given.Drive, given.Liquid.Consistency, given.Liquid.Index, sheared);
+        return FlowKernel.Flux(surface, given.Held + sheared, sheared, given.Liquid.Index) - given.Flow;
+    }
 }

@@ -54,7 +54,7 @@ public sealed record SprayStroke
     public required Speed Speed
     {
         get => Speed.FromMetersPerSecond(speed);
-        init => speed = Guard.Within(value, Bounds.Between(0.01, 3, Measure.Speed), nameof(Speed));
+        init => speed = Guard.Within(value, StrokeSettings.Speeds, nameof(Speed));
     }
 
     /// <summary>How far the fan is turned about the aim from standing across the travel, −90° to 90°; 0 unless it is set.</summary>

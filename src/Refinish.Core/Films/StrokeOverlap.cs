@@ -18,6 +18,8 @@ namespace Refinish.Films;
 /// StrokeOverlap wall = new(gun, fan, hand);         // the gun of StrokePlan
 /// double wet = wall.MeanWetFilm.Micrometers;        // 33.6
 /// double uneven = wall.Variation.Percent;           // 11.2 for a parabola
+/// double passes = wall.PassesFor(Length.FromMicrometers(100));                             // 2.98 at this speed
+/// double slower = wall.SpeedFor(Length.FromMicrometers(100), 2).CentimetersPerSecond;      // in two passes
 /// </code></example>
 public sealed record StrokeOverlap
 {
@@ -27,6 +29,8 @@ public sealed record StrokeOverlap
     private static readonly Source Stripes = Source.Derived("flat stripes: N or N + 1 of them over each point");
     private static readonly Source Pieces = Source.Derived("sum of equal strokes over one period, extremes searched within its smooth pieces, squares integrated over them");
     private static readonly Source Crossed = Source.Derived("two independent patterns of half the film each");
+
+    private static readonly Bounds Films = Bounds.Positive(Measure.Film, 5e-3);
 
     private readonly double width;
     private readonly double spacing;
@@ -77,7 +81,10 @@ public sealed record StrokeOverlap
     /// <summary>Standard deviation over mean of two equal coats crossed at right angles.</summary>
     public Ratio CrossedVariation => Ratio.FromDecimalFractions(Cv / Math.Sqrt(2));
 
-    private double Mean => Gun.FluidRate.CubicMetersPerSecond * Gun.TransferEfficiency.DecimalFractions / (Settings.SpeedSi * spacing);
+    // Q TE, what lands per time.
+    private double Landed => Gun.FluidRate.CubicMetersPerSecond * Gun.TransferEfficiency.DecimalFractions;
+
+    private double Mean => Landed / (Settings.SpeedSi * spacing);
 
     private double Highest => Pattern.Shape switch
     {
@@ -99,6 +106,35 @@ public sealed record StrokeOverlap
         FanPatternShape.Gaussian => StrokeOverlapKernel.GaussianVariation(share),
         _ => StrokeOverlapKernel.BetaVariation(share, Pattern.Exponent),
     };
+
+    /// <summary>
+    /// How many passes at this speed build a wet film: its thickness over <see cref="MeanWetFilm"/>. No whole number in general; the
+    /// passes of a coat are whole, so take a whole number and <see cref="SpeedFor"/> it.
+    /// </summary>
+    /// <param name="wetFilm">Mean wet film in all, more than 0 and at most 5 mm.</param>
+    /// <returns>The passes, as if each flashed off and lost nothing of its thickness before the next.</returns>
+    /// <exception cref="ArgumentOutOfRangeException">Outside the range.</exception>
+    public double PassesFor(Length wetFilm) => Guard.Within(wetFilm, Films, nameof(wetFilm)) / Mean;
+
+    /// <summary>The speed of the gun at which a number of passes builds a mean wet film: passes × Q × TE / (film × spacing).</summary>
+    /// <param name="wetFilm">Mean wet film in all, more than 0 and at most 5 mm.</param>
+    /// <param name="passes">Passes, 1 to 20.</param>
+    /// <returns>The speed; distance and overlap stay as they are.</returns>
+    /// <exception cref="ArgumentOutOfRangeException">
+    /// An argument is outside its range, or the film asks for a speed outside that of <see cref="StrokeSettings.Speed"/>, 1 to 300 cm/s:
+    /// change the passes or the fluid rate.
+    /// </exception>
+    public Speed SpeedFor(Length wetFilm, int passes = 1)
+    {
+        double film = Guard.Within(wetFilm, Films, nameof(wetFilm));
+        double speed = Guard.Count(passes, 1, 20, nameof(passes)) * Landed / (film * spacing);
+        Guard.Rule(
+            StrokeSettings.Speeds.Contains(speed), nameof(wetFilm), film, Measure.Film,
+            Measure.Film.Format(passes * Landed / (StrokeSettings.Speeds.Maximum * spacing)) + " to "
+            + Measure.Film.Format(passes * Landed / (StrokeSettings.Speeds.Minimum * spacing))
+            + " in these passes, for a speed of " + StrokeSettings.Speeds);
+        return Speed.FromMetersPerSecond(speed);
+    }
 
     /// <summary>How the mean and the evenness follow.</summary>
     /// <returns>The derivation.</returns>

@@ -60,7 +60,7 @@ public sealed record StrokeSearch
     public required Speed SlowestSpeed
     {
         get => Speed.FromMetersPerSecond(slowest);
-        init => slowest = Guard.Within(value, Bounds.Between(0.01, 3, Measure.Speed), nameof(SlowestSpeed));
+        init => slowest = Guard.Within(value, StrokeSettings.Speeds, nameof(SlowestSpeed));
     }
 
     /// <summary>Fastest speed of the gun, 1 to 300 cm/s and not below the slowest.</summary>
@@ -68,7 +68,7 @@ public sealed record StrokeSearch
     public required Speed FastestSpeed
     {
         get => Speed.FromMetersPerSecond(fastest);
-        init => fastest = Guard.Within(value, Bounds.Between(0.01, 3, Measure.Speed), nameof(FastestSpeed));
+        init => fastest = Guard.Within(value, StrokeSettings.Speeds, nameof(FastestSpeed));
     }
 
     /// <summary>Edges of the mesh longer than this are halved, 1 to 100 mm.</summary>

@@ -17,6 +17,8 @@ namespace Refinish.Films;
 /// </code></example>
 public sealed record StrokeSettings
 {
+    internal static readonly Bounds Speeds = Bounds.Between(0.01, 3, Measure.Speed);
+
     private readonly double distance;
     private readonly double speed;
     private readonly double overlap;
@@ -35,7 +37,7 @@ public sealed record StrokeSettings
     public required Speed Speed
     {
         get => Speed.FromMetersPerSecond(speed);
-        init => speed = Guard.Within(value, Bounds.Between(0.01, 3, Measure.Speed), nameof(Speed));
+        init => speed = Guard.Within(value, Speeds, nameof(Speed));
     }
 
     /// <summary>Part of the fan's width that covers the stroke before, 0 to 90 %.</summary>

@@ -35,12 +35,21 @@ public sealed record ReplacementOffer
         init => discountRate = Guard.Within(value, Bounds.NotNegative(Measure.Percent, 1), nameof(DiscountRate));
     }
 
-    /// <summary>What a day without the bathroom costs, zero or more; nothing unless given.</summary>
-    /// <exception cref="ArgumentOutOfRangeException">Negative.</exception>
+    /// <summary>What the care of the refinished surfaces costs every year, 0 to 10⁹; nothing unless given. That of the new ones is in
+    /// <see cref="Replacement"/>.</summary>
+    /// <exception cref="ArgumentOutOfRangeException">Negative or too large.</exception>
+    public decimal RefinishYearlyCost
+    {
+        get;
+        init => field = Money.Amount(value, nameof(RefinishYearlyCost));
+    }
+
+    /// <summary>What a day without the bathroom costs, 0 to 10⁹; nothing unless given.</summary>
+    /// <exception cref="ArgumentOutOfRangeException">Negative or too large.</exception>
     public decimal CostPerDayOutOfUse
     {
         get;
-        init => field = Guard.Money(value, nameof(CostPerDayOutOfUse));
+        init => field = Money.Amount(value, nameof(CostPerDayOutOfUse));
     }
 
     /// <summary>The replacement in one line.</summary>

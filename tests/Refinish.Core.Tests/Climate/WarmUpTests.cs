@@ -143,6 +143,74 @@ public class WarmUpTests
         Numbers.HoldsToKernel(shell.Workings());
     }
 
+    [Fact]
+    [Evidence(Basis.Independent, "lump by hand: 9 × 12 = 108 W/m² and × 2.2 m² = 237.6 W at the beginning, at 18 °C 9 × 4 = 36 W/m² and 79.2 W; 136.08 kg × 460 × 8 K = 500.8 kJ taken; a cooling one gives it back")]
+    public void Heat_that_an_iron_bath_draws()
+    {
+        Numbers.Close(108, Tub.HeatFluxAfter(TimeSpan.Zero).WattsPerSquareMeter);
+        Numbers.Close(237.6, (double)Tub.PowerAfter(TimeSpan.Zero).Watts);
+        Numbers.Close(36, Tub.HeatFluxAfter(Tub.Time!.Value).WattsPerSquareMeter, 1e-6);
+        Numbers.Close(79.2, (double)Tub.PowerAfter(Tub.Time.Value).Watts, 1e-6);
+        Numbers.Near(500.8, Tub.HeatTakenAfter(Tub.Time.Value).Kilojoules, 0.05);
+        Numbers.Close(Tub.Heat.Joules, Tub.HeatTakenAfter(Tub.Time.Value).Joules, 1e-6);
+        Assert.Equal(0, Tub.HeatTakenAfter(TimeSpan.Zero).Joules);
+        WarmUp cooling = Tub with { Start = Temperature.FromDegreesCelsius(34) };
+        Numbers.Close(-237.6, (double)cooling.PowerAfter(TimeSpan.Zero).Watts);
+        Numbers.Close(-Tub.HeatTakenAfter(TimeSpan.FromHours(1)).Joules, cooling.HeatTakenAfter(TimeSpan.FromHours(1)).Joules);
+    }
+
+    [Fact]
+    [Evidence(Basis.Independent, "series summed outside: steel of 7832 kg/m³, 434 J/(kg K), 63.9 W/(m K), 40 mm, h 500 W/(m² K), from −20 °C in 60 °C, after 480 s 7318.7475 W/m² and 8 675 258 J/m²; the figures of Incropera and DeWitt's pipeline, chapter 5, from memory 7400 W/m² and 2.73e7 J/m over π m², one term of four digits")]
+    public void Heat_that_a_steel_wall_draws()
+    {
+        WarmUp wall = new()
+        {
+            Mass = Mass.FromKilograms(7832 * 0.04),
+            Material = FixtureThermalData.Steel with
+            {
+                SpecificHeat = SpecificEntropy.FromJoulesPerKilogramKelvin(434), Conductivity = ThermalConductivity.FromWattsPerMeterKelvin(63.9),
+            },
+            WallThickness = Length.FromMillimeters(40),
+            HeatTransfer = HeatTransferCoefficient.FromWattsPerSquareMeterKelvin(500),
+            Area = Area.FromSquareMeters(1),
+            Start = Temperature.FromDegreesCelsius(-20),
+            Room = Temperature.FromDegreesCelsius(60),
+            Target = Temperature.FromDegreesCelsius(20),
+        };
+        TimeSpan time = TimeSpan.FromMinutes(8);
+        Numbers.Close(7318.7475, wall.HeatFluxAfter(time).WattsPerSquareMeter, 1e-7);
+        Numbers.Near(7400, wall.HeatFluxAfter(time).WattsPerSquareMeter, 100);
+        Numbers.Close(8675258.3574, wall.HeatTakenAfter(time).Joules, 1e-9);
+        Numbers.Near(2.73e7, wall.HeatTakenAfter(time).Joules * Math.PI, 1e5);
+    }
+
+    [Theory]
+    [InlineData(0.1)]
+    [InlineData(1)]
+    [InlineData(40)]
+    [InlineData(2000)]
+    [Evidence(Basis.Identity, "heat is kept: what a wall has taken is Bi times the integral of what is left at its face, summed by Simpson's rule in the sixth root of Fo; short times and series meet")]
+    public void A_wall_keeps_its_heat(double biot)
+    {
+        foreach (double fourier in (double[])[1e-6, 1e-3, SlabKernel.ShortTime, 0.05, 1])
+        {
+            const int panels = 2000;
+            double end = Math.Sqrt(fourier);
+            double sum = 0;
+            for (int i = 0; i <= panels; i++)
+            {
+                double x = (double)i / panels;
+                double u = end * x * x * x;
+                sum += (i == 0 || i == panels ? 1 : i % 2 == 1 ? 4 : 2) * 2 * u * SlabKernel.Face(biot, u * u) * 3 * x * x;
+            }
+
+            Numbers.Close(biot * sum * end / panels / 3, SlabKernel.Taken(biot, fourier), 1e-7);
+        }
+
+        Numbers.Close(SlabKernel.Taken(biot, SlabKernel.ShortTime), SlabKernel.Taken(biot, SlabKernel.ShortTime * (1 + 1e-12)), 1e-9);
+        Numbers.Close(1, SlabKernel.Taken(biot, 400));
+    }
+
     [Property]
     [Evidence(Basis.Identity, "face before back, both rising; target reached at the time given; near a Biot number of 0.1 the wall takes 0.9 to 1.12 of the time of the lump; workings hold to the kernel")]
     public void Walls_are_consistent(NormalFloat a, NormalFloat b, NormalFloat c)
@@ -272,6 +340,9 @@ public class WarmUpTests
         Numbers.Refuses("SpecificHeat", () => _ = Iron460 with { SpecificHeat = SpecificEntropy.Zero });
         Numbers.Refuses("Conductivity", () => _ = Iron460 with { Conductivity = ThermalConductivity.FromWattsPerMeterKelvin(501) });
         Numbers.Refuses("time", () => _ = Tub.TemperatureAfter(TimeSpan.FromHours(-1)));
+        Numbers.Refuses("time", () => _ = Tub.HeatFluxAfter(TimeSpan.FromDays(61)));
+        Numbers.Refuses("time", () => _ = Tub.PowerAfter(TimeSpan.FromHours(-1)));
+        Numbers.Refuses("time", () => _ = Tub.HeatTakenAfter(TimeSpan.FromHours(-1)));
         Assert.Equal(Tub, Tub with { Mass = Mass.FromKilograms(Tub.Mass.Kilograms) });
         Assert.Equal(3, Tub.Cautions.Count);
     }

@@ -69,6 +69,49 @@ public class StoichiometryTests
     public void Hydroxyl_equivalents(double number, double grams, double tolerance) =>
         Numbers.Near(grams, EquivalentWeights.OfHydroxyl(number).GramsPerMole, tolerance);
 
+    [Theory]
+    [InlineData(136, 31.0, 0.15)]
+    [InlineData(183, 23, 0.5)]
+    [Evidence(Basis.Cited, "the same two sources the other way; the tolerance is half a gram of the printed equivalent, or half a per cent")]
+    public void Isocyanate_contents(double grams, double percent, double tolerance) =>
+        Numbers.Near(percent, EquivalentWeights.IsocyanateContentOf(Grams(grams)).Percent, tolerance);
+
+    [Theory]
+    [InlineData(31.0, 1810, 3)]
+    [InlineData(460, 122, 0.5)]
+    [Evidence(Basis.Cited, "the same two sources the other way; 31.0 g/eq is printed to 0.05, which is 3 mg KOH/g")]
+    public void Hydroxyl_numbers(double grams, double number, double tolerance) =>
+        Numbers.Near(number, EquivalentWeights.HydroxylNumberOf(Grams(grams)), tolerance);
+
+    [Fact]
+    [Evidence(Basis.Cited, "USP 32, Oleic Acid: C18H34O2 of 282.46 g/mol, one carboxyl; acid value between 196 and 204")]
+    public void The_acid_number_of_a_fatty_acid()
+    {
+        MolarMass oleic = EquivalentWeights.OfMolecule(Grams(282.46), 1);
+        Assert.InRange(EquivalentWeights.AcidNumberOf(oleic), 196, 204);
+        Assert.InRange(282.46, EquivalentWeights.OfAcid(204).GramsPerMole, EquivalentWeights.OfAcid(196).GramsPerMole);
+    }
+
+    [Theory]
+    [InlineData(30, 1870)]
+    [InlineData(56.1, 1000)]
+    [Evidence(Basis.Independent, "by hand: 56 100 over the acid number, with the molar mass of potassium hydroxide of 56.1 g/mol")]
+    public void Acid_equivalents(double number, double grams)
+    {
+        Numbers.Close(grams, EquivalentWeights.OfAcid(number).GramsPerMole);
+        Numbers.Close(number, EquivalentWeights.AcidNumberOf(Grams(grams)));
+    }
+
+    [Property]
+    [Evidence(Basis.Identity, "a number turned into an equivalent weight and back is itself")]
+    public void Numbers_round_trip(byte tenths)
+    {
+        double number = 3 + (tenths / 10.0);
+        Numbers.Close(number, EquivalentWeights.AcidNumberOf(EquivalentWeights.OfAcid(number)));
+        Numbers.Close(number, EquivalentWeights.HydroxylNumberOf(EquivalentWeights.OfHydroxyl(number)));
+        Numbers.Close(number, EquivalentWeights.IsocyanateContentOf(EquivalentWeights.OfIsocyanate(Ratio.FromPercent(number))).Percent);
+    }
+
     [Fact]
     [Evidence(Basis.Cited, "isocyanate maker's nomograph: hydroxyl number 80 and 23.1 % NCO at an index of 1 take 26 parts to 100 (exact 25.94)")]
     public void Parts_of_a_nomograph()
@@ -168,6 +211,11 @@ public class StoichiometryTests
         Numbers.Refuses("epoxideEquivalent", () => _ = new EpoxyAmine(Grams(1), Grams(43)));
         Numbers.Refuses("isocyanateContent", () => EquivalentWeights.OfIsocyanate(Ratio.FromPercent(61)));
         Numbers.Refuses("hydroxylNumber", () => EquivalentWeights.OfHydroxyl(0));
+        Numbers.Refuses("acidNumber", () => EquivalentWeights.OfAcid(0));
+        Numbers.Refuses("acidNumber", () => EquivalentWeights.OfAcid(2001));
+        Numbers.Refuses("equivalentWeight", () => EquivalentWeights.AcidNumberOf(Grams(28)));
+        Numbers.Refuses("equivalentWeight", () => EquivalentWeights.HydroxylNumberOf(Grams(20001)));
+        Numbers.Refuses("equivalentWeight", () => EquivalentWeights.IsocyanateContentOf(Grams(70)));
         Numbers.Refuses("activeSites", () => EquivalentWeights.OfMolecule(Grams(100), 0));
         Numbers.Refuses("HydroxylNumber", () => Mix(100, double.NaN, 25, 16.5));
         Numbers.Refuses("index", () => Mix(100, 60, 25, 16.5).IsocyanateFor(0));

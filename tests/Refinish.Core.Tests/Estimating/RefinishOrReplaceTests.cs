@@ -117,6 +117,70 @@ public class RefinishOrReplaceTests
         Numbers.HoldsToKernel(both.Workings());
     }
 
+    [Fact]
+    [Evidence(Basis.Cited, "worked question on equivalent uniform annual worth (wizedu.com 1097152), 15 %: 20 000 over 3 years 8760 and 8500 a year; 15 000 over 2 years 9226.5 and 7000 a year; the parts for salvage values left out")]
+    public void Yearly_costs_of_two_methods()
+    {
+        // The factors are printed to four decimals: 20 000 × 0.00005 = 1.
+        RefinishOrReplace methods = new(
+            Option("method 1", 20000m, 3) with { YearlyCost = 8500m },
+            Option("method 2", 15000m, 2) with { YearlyCost = 7000m },
+            Ratio.FromPercent(15), Currency.Of("USD"));
+        Numbers.Near(8760 + 8500, (double)methods.RefinishPerYear, 1);
+        Numbers.Near(9226.5 + 7000, (double)methods.ReplacePerYear, 0.75);
+        Numbers.HoldsToKernel(methods.Workings());
+    }
+
+    [Fact]
+    [Evidence(Basis.Independent, "by hand: 255.77 a year and 60 for care are 315.77; the break-even is that of 5200 × 0.080243 − 60 = 357.26 a year, −ln(1 − 1480 × 0.05/357.2614)/ln 1.05 = 4.76 years")]
+    public void Care_every_year()
+    {
+        RefinishOrReplace answer = new(
+            Option("refinishing", 1480m, 7) with { YearlyCost = 60m }, Option("replacing", 5200m, 20), Ratio.FromPercent(5), Currency.Of("USD"));
+        Assert.Equal(315.77m, answer.RefinishPerYear);
+        Numbers.Near(4.76, answer.BreakEvenYears!.Value, 0.005);
+        Assert.Contains("315.77 USD a year, of it 60.00 USD for its care;", answer.Sentence(), StringComparison.Ordinal);
+        Numbers.HoldsToKernel(answer.Workings());
+        RefinishOrReplace costly = new(
+            Option("refinishing", 1480m, 7) with { YearlyCost = 500m }, Option("replacing", 5200m, 20), Ratio.FromPercent(5), Currency.Of("USD"));
+        Assert.Null(costly.BreakEvenYears);
+        Assert.EndsWith("However long it lasts, it costs more a year than replacing.", costly.Sentence(), StringComparison.Ordinal);
+        RefinishOrReplace careOnly = new(
+            Option("refinishing", 0m, 7) with { YearlyCost = 10m }, Option("replacing", 0m, 20) with { YearlyCost = 20m }, Ratio.Zero, Currency.Of("USD"));
+        Numbers.Close(0.5, careOnly.RefinishPerReplace!.Value.DecimalFractions);
+        Assert.EndsWith("As refinishing costs nothing but its care, it is the cheaper however short it lasts.", careOnly.Sentence(), StringComparison.Ordinal);
+        Numbers.HoldsToKernel(careOnly.Workings());
+        Numbers.Refuses("YearlyCost", () => _ = Option("r", 1m, 1) with { YearlyCost = -1m });
+    }
+
+    [Property]
+    [Evidence(Basis.Identity, "care at the end of every year, discounted one by one with the cost, is worth what the yearly cost is worth; at the break-even life both cost the same")]
+    public void Care_is_worth_what_it_is(PositiveInt a, PositiveInt b, PositiveInt c)
+    {
+        double rate = a.Get % 20 / 100.0;
+        int life = 1 + (b.Get % 30);
+        RenewalOption option = Option("r", 1480m, life) with { YearlyCost = c.Get % 100 };
+        RenewalOption other = Option("n", 5200m, 25) with { YearlyCost = 7m };
+        Ratio interest = Ratio.FromDecimalFractions(rate);
+        RefinishOrReplace answer = new(option, other, interest, Currency.Of("USD"));
+        double worth = 1480;
+        double one = 0;
+        for (int year = 1; year <= life; year++)
+        {
+            worth += (double)option.YearlyCost / Math.Pow(1 + rate, year);
+            one += 1 / Math.Pow(1 + rate, year);
+        }
+
+        Numbers.Near(worth / one, (double)answer.RefinishPerYear, 0.00501);
+        if (answer.BreakEvenYears is double even && even >= 0.001 && even <= 200)
+        {
+            RefinishOrReplace at = new(option with { LifeYears = even }, other, interest, Currency.Of("USD"));
+            Numbers.Close(1, at.RefinishPerReplace!.Value.DecimalFractions, 1e-9);
+        }
+
+        Numbers.HoldsToKernel(answer.Workings());
+    }
+
     [Theory]
     [InlineData(1e-20)]
     [InlineData(1e-15)]

@@ -50,6 +50,60 @@ public class FlowTests
         Numbers.HoldsToKernel(thick.Workings());
     }
 
+    [Fact]
+    [Evidence(Basis.Cited, "Bird, Stewart and Lightfoot, Transport Phenomena, 2nd ed., Example 2.2-1: oil of 2e-4 m²/s and 800 kg/m³, 2.5 mm on a vertical wall, carries 0.204 kg/(m s), with g 9.80; three figures, a third of their half a unit on the film")]
+    public void The_film_of_a_falling_oil()
+    {
+        FilmRheology oil = FilmRheology.Newtonian(DynamicViscosity.FromPascalSeconds(2e-4 * 800));
+        SlopeFlow flow = SlopeFlow.Find(0.204 / 800, Angle.FromDegrees(90), Density.FromKilogramsPerCubicMeter(800), oil);
+        Numbers.Near(2.5, flow.Film.Millimeters, 0.003);
+    }
+
+    [Fact]
+    [Evidence(Basis.Cited, "Bird, Stewart and Lightfoot, Transport Phenomena, 2nd ed., Problem 2A.1: water of 20 °C (1.0019 mPa·s) on a vertical wall at 0.727 gal/(h ft) is a film of 0.00361 in; three figures")]
+    public void The_film_of_falling_water()
+    {
+        double flow = VolumeFlow.FromUsGallonsPerHour(0.727).CubicMetersPerSecond / 0.3048;
+        FilmRheology water = FilmRheology.Newtonian(DynamicViscosity.FromMillipascalSeconds(1.0019));
+        SlopeFlow found = SlopeFlow.Find(flow, Angle.FromDegrees(90), Density.FromKilogramsPerCubicMeter(998.2), water);
+        Numbers.Near(0.00361, found.Film.Inches, 0.000006);
+    }
+
+    [Property]
+    [Evidence(Basis.Identity, "the film of the flow of a film is that film, with and without yield stress; without, h = ((2n + 1)/n q (K/G)^(1/n))^(n/(2n + 1))")]
+    public void The_film_of_a_flow_is_the_film(byte a, byte b, byte c, bool yields)
+    {
+        double n = 0.4 + (b / 255.0);
+        FilmRheology liquid = new(Pressure.FromPascals(yields ? 0.3 : 0), 0.2 + (c / 100.0), n);
+        SlopeFlow flow = new(
+            Length.FromMicrometers(150 + (4 * a)), Angle.FromDegrees(20 + (c % 71)), Density.FromKilogramsPerCubicMeter(1100), liquid);
+        SlopeFlow back = SlopeFlow.Find(flow.FlowPerWidth, flow.Slope, flow.Density, liquid);
+        Numbers.Close(flow.Film.Meters, back.Film.Meters, 1e-11);
+        if (!yields)
+        {
+            double drive = 1100 * 9.80665 * Math.Sin(flow.Slope.Radians);
+            double closed = Math.Pow((2 * n + 1) / n * flow.FlowPerWidth * Math.Pow(liquid.Consistency / drive, 1 / n), n / (2 * n + 1));
+            Numbers.Close(closed, back.Film.Meters, 1e-11);
+        }
+    }
+
+    [Fact]
+    [Evidence(Basis.Contract, "a level surface, no flow and one that no film of 5 mm lets pass have no film")]
+    public void Flows_without_a_film()
+    {
+        FilmRheology thick = FilmRheology.Newtonian(DynamicViscosity.FromPascalSeconds(10));
+        Density density = Density.FromKilogramsPerCubicMeter(1200);
+        Numbers.Refuses("flowPerWidth", () => SlopeFlow.Find(0, Angle.FromDegrees(90), density, thick));
+        Numbers.Refuses("flowPerWidth", () => SlopeFlow.Find(1e-3, Angle.FromDegrees(90), density, thick));
+        Numbers.Refuses("slope", () => SlopeFlow.Find(1e-6, Angle.Zero, density, thick));
+        Numbers.Refuses("density", () => SlopeFlow.Find(1e-6, Angle.FromDegrees(9), Density.Zero, thick));
+        Assert.False(SlopeFlow.TryFind(1e-3, Angle.FromDegrees(90), density, thick, out _));
+        Assert.False(SlopeFlow.TryFind(
+            1e-9, Angle.FromDegrees(90), density, FilmRheology.Bingham(Pressure.FromPascals(100), DynamicViscosity.FromPascalSeconds(1)), out _));
+        Assert.True(SlopeFlow.TryFind(1e-9, Angle.FromDegrees(90), density, thick, out SlopeFlow? found));
+        Numbers.Close(1e-9, found!.FlowPerWidth, 1e-11);
+    }
+
     [Property]
     [Evidence(Basis.Independent, "numerical integration of the shear rate ((τ − τ_y)/K)^(1/n) from the wall upwards, and of the speed over the film, by the midpoint rule")]
     public void Speeds_are_the_integral_of_the_shear_rate(byte a, byte b, byte c)

@@ -43,6 +43,36 @@ public class StrokeOverlapTests
     }
 
     [Fact]
+    [Evidence(Basis.Independent, "by hand: 33.58 µm a pass at 45.72 cm/s; 100 µm are 2.978 passes; in two passes 45.72 × 2 × 33.58 / 100 = 30.71 cm/s, in three 46.06 cm/s")]
+    public void Passes_and_speed_for_a_film()
+    {
+        StrokeOverlap wall = Of(SprayScene.Patterns[0], 50, 0.4572, 0.2 * 25.4 / 24);
+        Length film = Length.FromMicrometers(100);
+        Numbers.Near(2.978, wall.PassesFor(film), 0.0005);
+        Numbers.Near(30.71, wall.SpeedFor(film, 2).CentimetersPerSecond, 0.005);
+        Numbers.Near(46.06, wall.SpeedFor(film, 3).CentimetersPerSecond, 0.01);
+        Numbers.Close(1, wall.PassesFor(wall.MeanWetFilm));
+        Numbers.Close(0.4572, wall.SpeedFor(wall.MeanWetFilm).MetersPerSecond);
+        Numbers.Refuses("wetFilm", () => wall.PassesFor(Length.Zero));
+        Numbers.Refuses("wetFilm", () => wall.SpeedFor(Length.FromMillimeters(5.1)));
+        Numbers.Refuses("passes", () => wall.SpeedFor(film, 0));
+        Numbers.Refuses("wetFilm", () => wall.SpeedFor(Length.FromMicrometers(5)));
+        Numbers.Refuses("wetFilm", () => wall.SpeedFor(Length.FromMillimeters(2)));
+    }
+
+    [Property]
+    [Evidence(Basis.Identity, "at the speed for a film in n passes, n passes lay that film")]
+    public void Speed_and_passes_are_inverse(byte passes, byte micrometers)
+    {
+        int n = 1 + (passes % 4);
+        Length film = Length.FromMicrometers(20 + micrometers);
+        StrokeOverlap wall = Of(SprayScene.Patterns[0], 50);
+        StrokeOverlap set = new(wall.Gun, wall.Pattern, wall.Settings with { Speed = wall.SpeedFor(film, n) });
+        Numbers.Close(film.Meters, n * set.MeanWetFilm.Meters, 1e-11);
+        Numbers.Close(n, set.PassesFor(film), 1e-11);
+    }
+
+    [Fact]
     [Evidence(Basis.Independent, "sums of profiles on a grid of 4 000 points by another route: RelativeBuild, normalised by its own sum")]
     public void Evenness_is_what_a_grid_of_profiles_gives()
     {

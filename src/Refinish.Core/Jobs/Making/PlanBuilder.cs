@@ -230,7 +230,14 @@ internal sealed class PlanBuilder(Job job)
     {
         int days = new Handover(Schedule!).DaysOutOfUse ?? 0;
         return new RefinishOrReplace(
-            new RenewalOption { Name = "refinishing", Parts = [new CostPart("refinishing, as quoted", total)], LifeYears = offer.RefinishLifeYears, DaysOutOfUse = days },
+            new RenewalOption
+            {
+                Name = "refinishing",
+                Parts = [new CostPart("refinishing, as quoted", total)],
+                LifeYears = offer.RefinishLifeYears,
+                DaysOutOfUse = days,
+                YearlyCost = offer.RefinishYearlyCost,
+            },
             offer.Replacement, offer.DiscountRate, job.Shop.Prices.Currency, offer.CostPerDayOutOfUse);
     }
 

@@ -1,0 +1,126 @@
+using System;
+using Refinish.Films;
+using UnitsNet;
+
+namespace Refinish.Coverage;
+
+/// <summary>
+/// The transfer efficiency that a coat had, back from the dry film that was found on an area and the volume that went through the gun.
+/// </summary>
+/// <remarks>
+/// <para>TE = A · WFT / (V_gun (1 − o)), WFT = DFT (1 + R) / VS: volume that is film over volume aimed at the piece. With o = 0 it counts what
+/// passes the edges as lost, as the rule of thumb of coverage tables does; with the share o that passes them it is the gun's own, the
+/// <see cref="SprayGun.TransferEfficiency"/> that <see cref="CoatDemand"/> takes beside <see cref="ApplicationLosses.EdgeOverspray"/>.</para>
+/// <para>Take the mean of many readings over the whole area, and the volume from before and after the coat, hose and cup as full as before.
+/// Coating that a dry film does not show (roughness filled, runs wiped off) makes the efficiency look smaller than it was.</para>
+/// </remarks>
+/// <example><code>
+/// MeasuredTransfer coat = new(
+///     Area.FromSquareMeters(2.5), Length.FromMicrometers(30), Ratio.FromPercent(45), Volume.FromMilliliters(330), Ratio.FromPercent(10));
+/// double efficiency = coat.Efficiency.Percent;      // 55.6 = 2.5 m² × 30 µm × 1.1 / 0.45 / 330 mL
+/// </code></example>
+public sealed record MeasuredTransfer
+{
+    private static readonly Source Definition =
+        Source.Published("South Coast air district, Spray equipment transfer efficiency", "definition");
+
+    private static readonly Source Balance = Source.Derived("volume balance from film to gun, volumes additive");
+
+    private readonly double area;
+    private readonly double dry;
+    private readonly double solids;
+    private readonly double reducer;
+    private readonly double sprayed;
+    private readonly double edge;
+
+    /// <summary>Takes what was measured.</summary>
+    /// <param name="area">Area coated, more than 0 and at most 1000 m².</param>
+    /// <param name="dryFilm">Mean dry film of this coat found on it, more than 0 and at most 5 mm.</param>
+    /// <param name="volumeSolids">Volume solids of the mixed, unreduced coating, 1 to 100 %.</param>
+    /// <param name="sprayed">Reduced coating through the gun, more than 0 and at most 1 m³.</param>
+    /// <param name="reducer">Reducer per volume of mixed coating, 0 to 100 %; none when omitted.</param>
+    /// <param name="edgeOverspray">Part of it that passed the edges, 0 to 50 %; none when omitted.</param>
+    /// <exception cref="ArgumentOutOfRangeException">
+    /// An argument is outside its range, or less was sprayed at the piece than lies on it: then one of the measurements is wrong.
+    /// </exception>
+    public MeasuredTransfer(
+        Area area, Length dryFilm, Ratio volumeSolids, Volume sprayed, Ratio reducer = default, Ratio edgeOverspray = default)
+    {
+        this.area = Guard.Within(area, Bounds.Positive(Measure.Area, 1000), nameof(area));
+        dry = Guard.Within(dryFilm, Bounds.Positive(Measure.Film, 5e-3), nameof(dryFilm));
+        solids = Guard.Within(volumeSolids, Bounds.Between(0.01, 1, Measure.Percent), nameof(volumeSolids));
+        this.sprayed = Guard.Within(sprayed, Bounds.Positive(Measure.Liquid, 1), nameof(sprayed));
+        this.reducer = Guard.Within(reducer, Bounds.NotNegative(Measure.Percent, 1), nameof(reducer));
+        edge = Guard.Within(edgeOverspray, Bounds.NotNegative(Measure.Percent, 0.5), nameof(edgeOverspray));
+
+        // Up to the last digits, so that a coat of which all landed is one.
+        Guard.Rule(
+            Share <= 1 + 1e-12, nameof(sprayed), this.sprayed, Measure.Liquid, "at least what lies on the area and passed its edges, ",
+            Landed / (1 - edge));
+    }
+
+    /// <summary>Area coated.</summary>
+    public Area Area => Area.FromSquareMeters(area);
+
+    /// <summary>Mean dry film found.</summary>
+    public Length DryFilm => Length.FromMeters(dry);
+
+    /// <summary>Volume solids of the mixed, unreduced coating.</summary>
+    public Ratio VolumeSolids => Ratio.FromDecimalFractions(solids);
+
+    /// <summary>Reduced coating through the gun.</summary>
+    public Volume Sprayed => Volume.FromCubicMeters(sprayed);
+
+    /// <summary>Reducer per volume of mixed coating.</summary>
+    public Ratio Reducer => Ratio.FromDecimalFractions(reducer);
+
+    /// <summary>Part of what was sprayed that passed the edges.</summary>
+    public Ratio EdgeOverspray => Ratio.FromDecimalFractions(edge);
+
+    /// <summary>Reduced coating that became film.</summary>
+    public Volume Film => Volume.FromCubicMeters(Landed);
+
+    /// <summary>Reduced coating that was aimed at the piece and blown off it.</summary>
+    public Volume Overspray => Volume.FromCubicMeters((sprayed * (1 - edge)) - Landed);
+
+    /// <summary>The transfer efficiency of the gun: film over what was aimed at the piece.</summary>
+    public Ratio Efficiency => Ratio.FromDecimalFractions(Share);
+
+    private double Wet => FilmKernel.WetFilm(dry, solids, reducer);
+
+    private double Landed => CoverageKernel.FilmVolume(area, Wet);
+
+    private double Share => Landed / (sprayed * (1 - edge));
+
+    /// <summary>How the efficiency follows.</summary>
+    /// <returns>The derivation.</returns>
+    public Workings Workings()
+    {
+        Expression vs = Expression.Quantity("VS", solids, Measure.Percent);
+        Expression r = Expression.Quantity("R", reducer, Measure.Percent);
+        WorkingStep wet = new(
+            "wet film", "WFT", Expression.Quantity("DFT", dry, Measure.Film) * (1 + r) / vs, Wet, Measure.Film, Balance);
+        WorkingStep film = new(
+            "became film", "V_film", Expression.Quantity("A", area, Measure.Area) * wet.Result(), Landed, Measure.Liquid, Balance);
+        WorkingStep aimed = new(
+            "aimed at the piece",
+            "V_aim",
+            Expression.Quantity("V_gun", sprayed, Measure.Liquid) * (1 - Expression.Quantity("o", edge, Measure.Percent)),
+            sprayed * (1 - edge),
+            Measure.Liquid,
+            Balance);
+        return new Workings(
+            "Transfer efficiency from film and volume",
+            [
+                wet, film, aimed,
+                new("blown off", "V_over", aimed.Result() - film.Result(), (sprayed * (1 - edge)) - Landed, Measure.Liquid, Balance),
+                new("transfer efficiency", "TE", film.Result() / aimed.Result(), Share, Measure.Percent, Definition),
+            ]);
+    }
+
+    /// <summary>The efficiency with the volumes, in metric units.</summary>
+    /// <returns>Text such as <c>55.6 %: 183 mL of 330 mL became film</c>.</returns>
+    public override string ToString() =>
+        Measure.Percent.Format(Share, DisplayUnits.Si, 3) + ": " + Measure.Liquid.Format(Landed, DisplayUnits.Si, 3) + " of "
+        + Measure.Liquid.Format(sprayed, DisplayUnits.Si, 3) + " became film";
+}
