@@ -1,5 +1,6 @@
 using System;
 using System.Collections.Generic;
+using System.Linq;
 using UnitsNet;
 
 namespace Refinish.Air;
@@ -41,7 +42,7 @@ public sealed partial class AirStudy
 
     /// <summary>
     /// Each substance's peak against its saturated vapour at the room's temperature: beyond it the model does not hold. Cannot be judged when the room's
-    /// temperature is not given or no vapour pressure covers it.
+    /// temperature is not given or no vapour pressure covers it. Of water what is given off counts, not what the air held before.
     /// </summary>
     public IReadOnlyList<LimitComparison> Saturation => field ??= SaturationComparisons();
 
@@ -148,7 +149,7 @@ public sealed partial class AirStudy
         List<LimitComparison> comparisons = [];
         foreach (SubstanceAir air in Substances)
         {
-            string subject = air.Solvent.Name + ", peak, of its saturated vapour";
+            string subject = air.Solvent.Name + (air.Solvent.IsWater ? " given off" : string.Empty) + ", peak, of its saturated vapour";
             comparisons.Add(Room.AirTemperature is Temperature temperature
                 ? new SaturatedVapour(air.Solvent, temperature, Room.AirPressure, VapourPressures).Compare(subject, air.PeakConcentration)
                 : SaturatedVapour.Against(subject, air.PeakConcentration.KilogramsPerCubicMeter, null, TemperatureUnknown));
@@ -171,8 +172,14 @@ public sealed partial class AirStudy
         Digits = ScreeningDigits,
     };
 
+    /// <summary>Of which substances a fraction of the flammable limit speaks, where not of all.</summary>
+    internal string FlammableOf =>
+        !Flammability.IsWhole ? ", of the substances whose limit is known"
+        : Load.Solvents.Any(solvent => solvent.Flammability.IsNonBurning && !solvent.IsWater) ? ", of the substances that burn"
+        : string.Empty;
+
     private LimitComparison Flammable(double limit, string subject, Source source) => new(
-        Flammability.IsWhole ? subject : subject + ", of the substances whose limit is known",
+        subject + FlammableOf,
         Flammability.IsWhole || Flammability.Peak > limit ? Flammability.Peak : null,
         limit,
         LimitSense.AtMost,

@@ -53,7 +53,7 @@ public sealed record DilutionAir
     /// <summary>Air by the exact form, which is never less; <see langword="null"/> when the limit is not known.</summary>
     public Volume? Exact => Limit is double lel ? Volume.FromCubicMeters(VapourVolume() * (4 - lel) / lel) : null;
 
-    private double? Limit => Solvent.LowerFlammableLimit?.DecimalFractions;
+    private double? Limit => Solvent.Flammability.Lower?.DecimalFractions;
 
     /// <summary>How the vapour and the air follow.</summary>
     /// <returns>The derivation.</returns>

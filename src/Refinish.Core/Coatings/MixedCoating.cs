@@ -58,7 +58,12 @@ public sealed record MixedCoating
 
         if (!IsFromCans)
         {
-            volatiles += (1 - product.VolumeSolids.DecimalFractions) * BlendDensity(product.Solvents);
+            double liquid = (1 - product.VolumeSolids.DecimalFractions) * BlendDensity(product.Solvents);
+            volatiles += liquid;
+            foreach (SolventShare share in product.Solvents)
+            {
+                water += share.Solvent.IsWater ? liquid * share.MassFraction.DecimalFractions : 0;
+            }
         }
     }
 

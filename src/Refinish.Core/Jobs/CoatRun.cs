@@ -26,6 +26,7 @@ public sealed class CoatRun
     private static readonly Source Clock = Source.Derived("one cup after the other");
     private static readonly Source Blend = Source.Derived("volatile volume times the density of the blend, volumes additive");
 
+    private readonly double liquid;
     private readonly double volatiles;
 
     /// <summary>Reckons a run.</summary>
@@ -52,9 +53,10 @@ public sealed class CoatRun
         OnSurface = new CureForecast(product.CureNear(surface), surface);
         AtWarmest = new CureForecast(product.CureNear(warmest), warmest);
         Cups = new CupPlan(Demand.Total, gun.MeanRate, InCup, cups);
-        volatiles = product.Solvents.Count == 0
+        liquid = product.Solvents.Count == 0
             ? 0
             : SolventEmission.VolatileMassOf(Demand.Sprayed, Demand.WetFilm.ReducedSolids, product.Solvents).Kilograms;
+        volatiles = SolventShare.IsAllVolatile(product.Solvents) ? liquid : liquid * SolventShare.VolatilePart(product.Solvents);
     }
 
     /// <summary>Identifier of the operation.</summary>
@@ -93,8 +95,11 @@ public sealed class CoatRun
     /// <summary>Clock time from opening the cans to the last stroke: stand-in time, mixing each cup, spraying.</summary>
     public TimeSpan Duration => (InCup.Induction ?? TimeSpan.Zero) + TimeSpan.FromTicks(Cups.Rules.MixingTime.Ticks * Math.Max(1, Cups.Batches.Count)) + SprayTime;
 
-    /// <summary>Solvent that the sprayed coating gives off.</summary>
+    /// <summary>What the sprayed coating gives off: its solvents, and water where its solvents name it, without what is not volatile.</summary>
     public Mass VolatileMass => Mass.FromKilograms(volatiles);
+
+    /// <summary>That and what is not volatile: all that is not solids.</summary>
+    internal Mass LiquidMass => Mass.FromKilograms(liquid);
 
     /// <summary>Coating that goes through the gun, without the reducer.</summary>
     public Mass SprayedMass => Mass.FromKilograms(Demand.Sprayed.CubicMeters / (1 + Layer.Reducer.DecimalFractions) * Layer.Product.MixedDensity.KilogramsPerCubicMeter);
@@ -158,7 +163,11 @@ public sealed class CoatRun
                 / Expression.Quantity("ρ_" + Figures.Fixed(i + 1, 0), share.Solvent.Density.KilogramsPerCubicMeter, Measure.Density)));
             Expression shares = Expression.Sum(Layer.Product.Solvents.Select((share, i) =>
                 Expression.Quantity("w_" + Figures.Fixed(i + 1, 0), share.MassFraction.DecimalFractions, Measure.Percent)));
-            steps.Add(new("solvent given off", "M", volume * (1 - solids) * shares / specific, volatiles, Measure.Mass, Blend));
+            Expression mass = volume * (1 - solids) * shares / specific;
+            Expression given = SolventShare.IsAllVolatile(Layer.Product.Solvents)
+                ? mass
+                : mass * Expression.Quantity("w_v", SolventShare.VolatilePart(Layer.Product.Solvents), Measure.Percent);
+            steps.Add(new("solvent given off", "M", given, volatiles, Measure.Mass, Blend));
         }
 
         return new Workings(Id, steps, parts);
