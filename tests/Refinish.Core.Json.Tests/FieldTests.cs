@@ -18,6 +18,7 @@ public class FieldTests
     private static readonly Dictionary<string, string[]> Elsewhere = new()
     {
         ["CieLab"] = ["lightness", "a", "b"],
+        ["Solvent"] = ["lowerFlammableLimit", "upperFlammableLimit", "flashPoint", "nonBurning", "vapourPressure", "boilingPoint", "notVolatile"],
         ["WallRecess"] = ["kind", "length", "height", "depth"],
         ["RoomClimate"] = ["air", "mean", "surface", "swing", "warmest", "log", "dewPoint"],
         ["SystemStep"] = ["step", "name", "materials", "source", "promoter", "layer", "additive", "rate"],
@@ -163,8 +164,9 @@ public class FieldTests
     }
 
     // A fixture is made of its measurements, a margin of a ratio, and a clock of one of three things; a kind of rough fixture is one of the library's.
+    // Whether a solvent burns and evaporates is told by fields of the solvent.
     private static bool IsRecord(Type type) =>
-        !typeof(IFixture).IsAssignableFrom(type) && type != typeof(Estimating.Margin) && type != typeof(LocalClock) && type != typeof(RoughKind);
+        type != typeof(Coatings.Flammability) && type != typeof(Coatings.Volatility) && !typeof(IFixture).IsAssignableFrom(type) && type != typeof(Estimating.Margin) && type != typeof(LocalClock) && type != typeof(RoughKind);
 
     private static IEnumerable<Type> InputTypes(Type type) => Settable(type).Select(property => property.PropertyType)
         .Concat(Makers(type).SelectMany(maker => maker.GetParameters()).Select(parameter => parameter.ParameterType));

@@ -1,4 +1,5 @@
 using System;
+using System.Linq;
 using Refinish.Air;
 using Refinish.Jobs;
 
@@ -54,6 +55,7 @@ internal static class AirResults
         .Show("shortTermLimit", Results.Comparison, air => air.ShortTermLimit)
         .Show("saturation", Results.Comparisons, air => air.Saturation)
         .Show("substances", CommonShapes.List(Substance), air => air.Substances)
+        .Show("notGivenOff", CommonShapes.List(Scalars.Text), air => [.. air.NotGivenOff.Select(solvent => solvent.Name)])
         .Show("airflowForFlammableLimit", Results.Airflow.OrNull(), air => air.AirflowForFlammableLimit?.CubicMetersPerSecond)
         .Show("steadyAirflowForFlammableLimit", Results.Airflow.OrNull(), air => air.SteadyAirflowForFlammableLimit?.CubicMetersPerSecond)
         .Show("airflowForExposureIndex", Results.Airflow.OrNull(), air => air.AirflowForExposureIndex?.CubicMetersPerSecond)

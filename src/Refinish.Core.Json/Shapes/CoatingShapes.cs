@@ -17,10 +17,18 @@ internal static class CoatingShapes
         .With("casNumber", Scalars.Text, solvent => solvent.CasNumber, out Slot<string> casNumber)
         .With("molarMass", Quantities.MolarMass, solvent => solvent.MolarMass, out Slot<MolarMass> molarMass)
         .With("density", Quantities.Density, solvent => solvent.Density, out Slot<Density> density)
-        .With("lowerFlammableLimit", Quantities.Percent.OrNull(), solvent => solvent.LowerFlammableLimit,
+        .With("lowerFlammableLimit", Quantities.Percent.OrNull(), solvent => solvent.Flammability.Lower,
             out Slot<Ratio?> lowerFlammableLimit)
-        .Maybe("vapourPressure", Quantities.Pressure, solvent => solvent.VapourPressure,
-            (solvent, pressure) => solvent with { VapourPressure = pressure })
+        .WithOr("upperFlammableLimit", Quantities.Percent.OrNull(), solvent => solvent.Flammability.Upper, null,
+            out Slot<Ratio?> upperFlammableLimit)
+        .WithOr("flashPoint", Quantities.Temperature.OrNull(), solvent => solvent.Flammability.FlashPoint, null,
+            out Slot<Temperature?> flashPoint)
+        .WithOr("nonBurning", CommonShapes.Source.OrNull(), solvent => solvent.Flammability.Basis, null, out Slot<Source?> nonBurning)
+        .WithOr("vapourPressure", Quantities.Pressure.OrNull(), solvent => solvent.Volatility.VapourPressure, null,
+            out Slot<Pressure?> vapourPressure)
+        .WithOr("boilingPoint", Quantities.Temperature.OrNull(), solvent => solvent.Volatility.BoilingPoint, null,
+            out Slot<Temperature?> boilingPoint)
+        .WithOr("notVolatile", CommonShapes.Source.OrNull(), solvent => solvent.Volatility.Basis, null, out Slot<Source?> notVolatile)
         .With("source", CommonShapes.Source, solvent => solvent.Source, out Slot<Source> source)
         .Making(v => new Solvent
         {
@@ -28,7 +36,8 @@ internal static class CoatingShapes
             CasNumber = casNumber(v),
             MolarMass = molarMass(v),
             Density = density(v),
-            LowerFlammableLimit = lowerFlammableLimit(v),
+            Flammability = FlammabilityOf(lowerFlammableLimit(v), upperFlammableLimit(v), flashPoint(v), nonBurning(v)),
+            Volatility = VolatilityOf(vapourPressure(v), boilingPoint(v), notVolatile(v)),
             Source = source(v),
         });
 
@@ -219,4 +228,19 @@ internal static class CoatingShapes
     private static Dictionary<string, CoatingProduct> GenericProducts() =>
         ById([GenericCatalogue.EpoxyPrimer, GenericCatalogue.AcrylicUrethaneTopcoat, GenericCatalogue.AcrylicUrethaneClear],
             product => product.Id);
+
+    // The two forms of a document exclude each other, as those of the library do.
+    private static Flammability FlammabilityOf(Ratio? lower, Ratio? upper, Temperature? flash, Source? nonBurning) =>
+        lower is Ratio limit
+            ? nonBurning is null ? Flammability.Between(limit, upper, flash)
+                : throw new ArgumentException("NonBurning stands beside LowerFlammableLimit; leave out the one that is wrong.")
+            : upper is not null || flash is not null
+                ? throw new ArgumentException("UpperFlammableLimit or FlashPoint stands without LowerFlammableLimit.")
+                : nonBurning is null ? Flammability.Unknown : Flammability.NonBurning(nonBurning);
+
+    private static Volatility VolatilityOf(Pressure? vapourPressure, Temperature? boilingPoint, Source? notVolatile) =>
+        notVolatile is not null && boilingPoint is Temperature boils && vapourPressure is null ? Volatility.NotVolatile(boils, notVolatile)
+        : notVolatile is not null || boilingPoint is not null
+            ? throw new ArgumentException("NotVolatile and BoilingPoint stand together, and without VapourPressure.")
+        : vapourPressure is Pressure pressure ? Volatility.At20Celsius(pressure) : Volatility.Unknown;
 }

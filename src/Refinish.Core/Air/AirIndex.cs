@@ -23,7 +23,7 @@ internal sealed class AirIndex
         foreach (double? limit in limits)
         {
             IsWhole &= limit is not null;
-            IsEmpty &= limit is null;
+            IsEmpty &= limit is null || double.IsInfinity(limit.Value);
         }
 
         Weights = study.Load.Weights(molarVolume, limits);
@@ -31,10 +31,10 @@ internal sealed class AirIndex
 
     public double MolarVolume { get; }
 
-    /// <summary>Per substance, the limit by volume.</summary>
+    /// <summary>Per substance, the limit by volume; infinite where none applies: a vapour that does not burn, or water.</summary>
     public double?[] Limits { get; }
 
-    /// <summary>Whether every substance has a limit.</summary>
+    /// <summary>Whether every substance to which a limit applies has one.</summary>
     public bool IsWhole { get; }
 
     /// <summary>Whether no substance has one.</summary>

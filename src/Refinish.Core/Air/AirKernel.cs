@@ -21,6 +21,19 @@ internal static class AirKernel
 
     public const double StandardPressure = 101325;
 
+    public const double ReferenceTemperature = 298.15;
+
+    /// <summary>
+    /// Molar volume for the fraction of the flammable limit: at the pressure of the room, and at its temperature where it is warmer than
+    /// 25 °C. A colder room is taken at 25 °C, which is the careful side: the same mass is a larger part of warmer air.
+    /// </summary>
+    public static double FlammableMolarVolume(Room room) =>
+        MolarVolume * StandardPressure / room.AirPressure.Pascals * Warmth(room);
+
+    /// <summary>T/T₀ of a room warmer than 25 °C, otherwise 1.</summary>
+    public static double Warmth(Room room) =>
+        room.AirTemperature is UnitsNet.Temperature air && air.Kelvins > ReferenceTemperature ? air.Kelvins / ReferenceTemperature : 1;
+
     public static double BoxVolume(double length, double width, double height) => length * width * height;
 
     /// <summary>(e^(−x/τ) − e^(−λx))/(λ − 1/τ): what one unit of film gives to the room's air, over the film's rate.</summary>

@@ -1,5 +1,6 @@
 using System;
 using System.Collections.Generic;
+using System.Linq;
 using Refinish.Coatings;
 
 namespace Refinish.Air;
@@ -11,6 +12,7 @@ namespace Refinish.Air;
 internal sealed class AirLoad
 {
     private readonly double[][] masses;
+    private readonly double[][] kept;
 
     public AirLoad(IReadOnlyList<Emission> emissions)
     {
@@ -52,14 +54,16 @@ internal sealed class AirLoad
             }
         }
 
-        Solvents = [.. solvents];
         Merged = sheets ?? [];
         foreach (CarefulSolvent careful in Merged)
         {
-            Solvents[IndexOf(careful.Figures.CasNumber)] = careful.Figures;
+            solvents[IndexOf(solvents, careful.Figures.CasNumber)] = careful.Figures;
         }
 
-        masses = [.. rows];
+        Solvents = [.. solvents.Where(solvent => solvent.Volatility.IsVolatile)];
+        NotGivenOff = [.. solvents.Where(solvent => !solvent.Volatility.IsVolatile)];
+        masses = [.. rows.Where((_, j) => solvents[j].Volatility.IsVolatile)];
+        kept = [.. rows.Where((_, j) => !solvents[j].Volatility.IsVolatile)];
         Timeline = new RoomTimeline(Terms);
     }
 
@@ -69,8 +73,13 @@ internal sealed class AirLoad
     /// <summary>Which emission each of them is of.</summary>
     public Emission[] Owners { get; }
 
-    /// <summary>One description of each substance: the first given, or the careful figures of those that differ.</summary>
+    /// <summary>
+    /// One description of each substance that evaporates: the first given, or the careful figures of those that differ.
+    /// </summary>
     public Solvent[] Solvents { get; }
+
+    /// <summary>The substances that are not volatile and stay in their films.</summary>
+    public Solvent[] NotGivenOff { get; }
 
     /// <summary>The substances that came with descriptions that differ.</summary>
     public IReadOnlyList<CarefulSolvent> Merged { get; }
@@ -79,6 +88,12 @@ internal sealed class AirLoad
 
     /// <summary>Mass of one substance from each term.</summary>
     public double[] Masses(int substance) => masses[substance];
+
+    /// <summary>Mass of one substance that is not volatile from each term.</summary>
+    public double[] Kept(int substance) => kept[substance];
+
+    /// <summary>Where a registry number stands among those that are not volatile; −1 when it is none of them.</summary>
+    public int IndexOfKept(string casNumber) => IndexOf(NotGivenOff, casNumber);
 
     /// <summary>Where a registry number stands among the substances; −1 when it is not released.</summary>
     public int IndexOf(string casNumber) => IndexOf(Solvents, casNumber);
@@ -131,16 +146,20 @@ internal sealed class AirLoad
     /// <summary>The masses put on and still in films at a time, beside what is in the air and gone.</summary>
     public MassBalance Balance(double[] masses, double time, double inAir, double removed)
     {
-        double applied = 0;
         double film = 0;
         for (int i = 0; i < masses.Length; i++)
         {
-            double since = time - Timeline.Start(i);
-            applied += masses[i] * Math.Min(Math.Max(since / Timeline.Spray(i), 0), 1);
-            film += masses[i] * AirKernel.Film(Timeline.Flash(i), Timeline.Spray(i), Timeline.TimeConstant(i), since);
+            film += masses[i] * AirKernel.Film(Timeline.Flash(i), Timeline.Spray(i), Timeline.TimeConstant(i), time - Timeline.Start(i));
         }
 
-        return new MassBalance(applied, film, inAir, removed);
+        return new MassBalance(Applied(masses, time), film, inAir, removed);
+    }
+
+    /// <summary>What has been put on of a substance that is not volatile: all of it lies in films and overspray.</summary>
+    public MassBalance Kept(double[] masses, double time)
+    {
+        double applied = Applied(masses, time);
+        return new MassBalance(applied, applied, 0, 0);
     }
 
     /// <summary>All weights together: what would be in the air if nothing left it.</summary>
@@ -153,6 +172,17 @@ internal sealed class AirLoad
         }
 
         return sum;
+    }
+
+    private double Applied(double[] masses, double time)
+    {
+        double applied = 0;
+        for (int i = 0; i < masses.Length; i++)
+        {
+            applied += masses[i] * Math.Min(Math.Max((time - Timeline.Start(i)) / Timeline.Spray(i), 0), 1);
+        }
+
+        return applied;
     }
 
     private static int IndexOf(IReadOnlyList<Solvent> solvents, string casNumber)

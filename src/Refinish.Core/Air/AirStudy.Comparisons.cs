@@ -1,5 +1,6 @@
 using System;
 using System.Collections.Generic;
+using System.Linq;
 using UnitsNet;
 
 namespace Refinish.Air;
@@ -41,7 +42,7 @@ public sealed partial class AirStudy
 
     /// <summary>
     /// Each substance's peak against its saturated vapour at the room's temperature: beyond it the model does not hold. Cannot be judged when the room's
-    /// temperature is not given or no vapour pressure covers it.
+    /// temperature is not given or no vapour pressure covers it. Of water what is given off counts, not what the air held before.
     /// </summary>
     public IReadOnlyList<LimitComparison> Saturation => field ??= SaturationComparisons();
 
@@ -154,7 +155,7 @@ public sealed partial class AirStudy
         List<LimitComparison> comparisons = [];
         foreach (SubstanceAir air in Substances)
         {
-            string subject = air.Solvent.Name + ", peak, of its saturated vapour";
+            string subject = air.Solvent.Name + (air.Solvent.IsWater ? " given off" : string.Empty) + ", peak, of its saturated vapour";
             comparisons.Add(Room.AirTemperature is Temperature temperature
                 ? new SaturatedVapour(air.Solvent, temperature, Room.AirPressure, VapourPressures).Compare(subject, air.PeakConcentration)
                 : SaturatedVapour.Against(subject, air.PeakConcentration.KilogramsPerCubicMeter, null, TemperatureUnknown));
@@ -165,8 +166,14 @@ public sealed partial class AirStudy
 
     private static double Criterion(double criterion) => Guard.Within(criterion, Bounds.Positive(Measure.Number, 1), nameof(criterion));
 
+    /// <summary>Of which substances a fraction of the flammable limit speaks, where not of all.</summary>
+    internal string FlammableOf =>
+        !Flammability.IsWhole ? KnownOnly
+        : Load.Solvents.Any(solvent => solvent.Flammability.IsNonBurning && !solvent.IsWater) ? ", of the substances that burn"
+        : string.Empty;
+
     internal static LimitComparison FlammableAgainst(double limit, string subject, Source source, double value, bool isWhole, string remedy) => new(
-        isWhole ? subject : subject + ", of the substances whose limit is known",
+        subject,
         isWhole || value > limit ? value : null,
         limit,
         LimitSense.AtMost,
@@ -178,7 +185,7 @@ public sealed partial class AirStudy
         MixtureIndex.Compare(subject, index.Average, index.IsWhole, ScreeningDigits);
 
     private LimitComparison Flammable(double limit, string subject, Source source) => FlammableAgainst(
-        limit, subject, source, Flammability.Peak, Flammability.IsWhole, "more fresh air, less coating at a time, more time between coats") with
+        limit, subject + FlammableOf, source, Flammability.Peak, Flammability.IsWhole, "more fresh air, less coating at a time, more time between coats") with
     {
         Digits = ScreeningDigits,
         GoodToFactor = BoxFactor,

@@ -13,7 +13,8 @@ namespace Refinish.Air;
 /// <remarks>
 /// Each coat has a closed form (steady spray, part flashing, first-order film) and coats add up. Maxima are located where derivatives
 /// vanish, with the zeros counted, so no peak is missed between samples. Flammability of a mixture by Le Chatelier: the sum of volume
-/// fraction over limit, at the room's pressure. Eight-hour average and mixture index: 29 CFR 1910.1000(d)(1)(i) and (d)(2)(i); the average is the
+/// fraction over limit, at the room's pressure and at its temperature where that is above 25 °C, of the substances that burn; those that do
+/// not are taken as air, which is the careful side of a rule for mixtures with them. Eight-hour average and mixture index: 29 CFR 1910.1000(d)(1)(i) and (d)(2)(i); the average is the
 /// worst period of a shift's length, spread over eight hours. Infiltration is the room's own, and comes on top of the fan.
 /// A screening, not a finding of compliance: the breathing zone beside the gun is richer than the room, and a film's last solvent is slower than first order.
 /// </remarks>
@@ -37,6 +38,7 @@ public sealed partial class AirStudy
     internal const double FifteenMinutes = 15 * 60;
     internal const double QuarterOfLimit = 0.25;
     internal const double TenthOfLimit = 0.1;
+    internal const string KnownOnly = ", of the substances whose limit is known";
 
     internal static readonly Source TimeWeighted = Source.Published("29 CFR 1910.1000", "(d)(1)(i)");
     internal static readonly Source Additive = Source.Published("29 CFR 1910.1000", "(d)(2)(i)");
@@ -108,6 +110,12 @@ public sealed partial class AirStudy
     /// </summary>
     public IReadOnlyList<Solvent> Merged => field ??= new ValueList<Solvent>(Load.Merged.Select(careful => careful.Figures));
 
+    /// <summary>
+    /// The substances that are not volatile: they stay in film and overspray and are in no figure of the air. <see cref="BalanceAt"/> says
+    /// how much of each has been put on.
+    /// </summary>
+    public IReadOnlyList<Solvent> NotGivenOff => field ??= new ValueList<Solvent>(Load.NotGivenOff);
+
     /// <summary>How long a person is in the room in a working day.</summary>
     public TimeSpan Shift => Durations.FromSeconds(shift);
 
@@ -120,7 +128,10 @@ public sealed partial class AirStudy
     /// <summary>Air changes per hour that count: fresh-air flow over volume.</summary>
     public double AirChangesPerHour => Changes * 3600;
 
-    /// <summary>Each substance's peak and averages, one for each registry number, in the order in which the coats name them.</summary>
+    /// <summary>
+    /// The peak and averages of each substance that evaporates, water included, one for each registry number, in the order in which the
+    /// coats name them.
+    /// </summary>
     public IReadOnlyList<SubstanceAir> Substances => field ??= new ValueList<SubstanceAir>(Enumerable.Range(0, Load.Solvents.Length).Select(Study));
 
     /// <summary>What to warn of with these results.</summary>
@@ -139,8 +150,8 @@ public sealed partial class AirStudy
 
     internal AirIndex Flammability => field ??= new AirIndex(
         this,
-        AirKernel.MolarVolume * AirKernel.StandardPressure / Room.AirPressure.Pascals,
-        [.. Load.Solvents.Select(solvent => solvent.LowerFlammableLimit?.DecimalFractions)],
+        AirKernel.FlammableMolarVolume(Room),
+        [.. Load.Solvents.Select(solvent => solvent.IsWater ? double.PositiveInfinity : solvent.Flammability.InMixture)],
         shift,
         EightHours);
 
@@ -170,15 +181,21 @@ public sealed partial class AirStudy
     }
 
     /// <summary>Where a substance is at a time: film, air, gone.</summary>
-    /// <param name="solvent">A substance of this study, known by its registry number.</param>
+    /// <param name="solvent">A substance of this study, volatile or not, known by its registry number.</param>
     /// <param name="time">From the start of the study, 0 to 120 days.</param>
-    /// <returns>The masses.</returns>
+    /// <returns>The masses; of what is not volatile all that has been put on counts as in the film.</returns>
     /// <exception cref="ArgumentException"><paramref name="solvent"/> is not released in this study.</exception>
     /// <exception cref="ArgumentOutOfRangeException"><paramref name="time"/> is outside its range.</exception>
     public MassBalance BalanceAt(Solvent solvent, TimeSpan time)
     {
-        double[] masses = Load.Masses(Known(solvent));
         double seconds = Time(time, nameof(time));
+        int kept = Load.IndexOfKept(Guard.NotNull(solvent, nameof(solvent)).CasNumber);
+        if (kept >= 0)
+        {
+            return Load.Kept(Load.Kept(kept), seconds);
+        }
+
+        double[] masses = Load.Masses(Known(solvent));
         return Load.Balance(masses, seconds, AirLoad.Sum(masses, Shapes.Answers, seconds), Changes * AirLoad.Dose(masses, Shapes.Answers, 0, seconds));
     }
 

@@ -9,7 +9,8 @@ namespace Refinish.Air;
 
 /// <summary>
 /// One substance from data sheets that differ. The careful figures count: the lowest molar mass, which is the most vapour by volume; the
-/// lowest flammable limit and the highest vapour pressure that any sheet knows. Name and density are the first sheet's.
+/// lowest flammable limit and the highest vapour pressure that any sheet knows. It does not burn, or is not volatile, only where all sheets
+/// say so. Name and density are the first sheet's.
 /// </summary>
 internal sealed class CarefulSolvent
 {
@@ -28,9 +29,11 @@ internal sealed class CarefulSolvent
     public Solvent Figures => figures ??= sheets[0] with
     {
         MolarMass = sheets.Select(sheet => sheet.MolarMass).OrderBy(mass => mass.KilogramsPerMole).First(),
-        LowerFlammableLimit = sheets.Select(sheet => sheet.LowerFlammableLimit)
-            .OrderBy(limit => limit?.DecimalFractions ?? double.MaxValue).First(),
-        VapourPressure = sheets.Select(sheet => sheet.VapourPressure).OrderByDescending(pressure => pressure?.Pascals ?? 0).First(),
+        // A limit goes before nothing known, and that before not burning.
+        Flammability = sheets.Select(sheet => sheet.Flammability)
+            .OrderBy(one => one.Lower?.DecimalFractions ?? (one.IsNonBurning ? double.PositiveInfinity : double.MaxValue)).First(),
+        Volatility = sheets.Select(sheet => sheet.Volatility)
+            .OrderByDescending(one => one.VapourPressure?.Pascals ?? (one.IsVolatile ? 0 : -1)).First(),
         Source = Source.Derived("the careful figures of " + string.Join(
             "; ",
             sheets.Select(sheet => sheet.Source.ToString()).Distinct(StringComparer.Ordinal))),
@@ -79,14 +82,14 @@ internal sealed class CarefulSolvent
                 Measure.MolarMass,
                 Rule),
         ];
-        if (Figures.LowerFlammableLimit is Ratio limit)
+        if (Figures.Flammability.Lower is Ratio limit)
         {
             steps.Add(new(
                 "lowest flammable limit that a description gives",
                 "LFL",
-                Least(sheets.Where(sheet => sheet.LowerFlammableLimit is not null)
+                Least(sheets.Where(sheet => sheet.Flammability.Lower is not null)
                     .Select((sheet, i) =>
-                        Expression.Quantity("LFL_" + Number(i), sheet.LowerFlammableLimit!.Value.DecimalFractions, Measure.Percent))),
+                        Expression.Quantity("LFL_" + Number(i), sheet.Flammability.Lower!.Value.DecimalFractions, Measure.Percent))),
                 limit.DecimalFractions,
                 Measure.Percent,
                 Rule));

@@ -100,7 +100,7 @@ public sealed record DilutionAir
             ? [Refinish.Cautions.LimitUnknown, Refinish.Cautions.IgnitionSources, Refinish.Cautions.MakeUpAir]
             : [Refinish.Cautions.IgnitionSources, Refinish.Cautions.MakeUpAir]);
 
-    private double? Limit => Solvent.LowerFlammableLimit?.DecimalFractions;
+    private double? Limit => Solvent.Flammability.Lower?.DecimalFractions;
 
     /// <summary>How the vapour and the air follow.</summary>
     /// <returns>The derivation.</returns>

@@ -9,7 +9,7 @@ namespace Refinish.Air;
 /// <summary>
 /// Something that gives off vapour in the room: a sprayed coat (<see cref="SolventEmission"/>) or a wiped-on liquid (<see cref="WipeEmission"/>).
 /// It is put on at a steady rate from <see cref="Start"/> to <see cref="End"/>; what does not flash leaves its films at first-order rates.
-/// In the end all of the volatile mass has been in the air.
+/// In the end all of the volatile mass has been in the air, apart from what is not volatile among <see cref="Solvents"/>: that stays.
 /// </summary>
 public abstract record Emission
 {
@@ -42,7 +42,10 @@ public abstract record Emission
         }
     }
 
-    /// <summary>All that will evaporate, overspray included; more than 0 and at most 100 kg.</summary>
+    /// <summary>
+    /// The liquid that <see cref="Solvents"/> make up, which evaporates apart from what is not volatile in it; overspray included, more
+    /// than 0 and at most 100 kg.
+    /// </summary>
     /// <exception cref="ArgumentOutOfRangeException">Outside the range.</exception>
     public required Mass VolatileMass
     {
@@ -50,7 +53,7 @@ public abstract record Emission
         init => volatileMass = Guard.Within(value, Bounds.Positive(Measure.Mass, 100), nameof(VolatileMass));
     }
 
-    /// <summary>What evaporates, as shares of the volatile mass that add up to 100 %.</summary>
+    /// <summary>What it is made of, water included where it is given, as shares of the mass that add up to 100 %.</summary>
     /// <exception cref="ArgumentException">The list is empty, an entry is missing, or a solvent is named twice.</exception>
     /// <exception cref="ArgumentOutOfRangeException">The shares do not add up to 100 % within 0.1 %.</exception>
     public required IReadOnlyList<SolventShare> Solvents

@@ -1,5 +1,6 @@
 using System;
 using System.Collections.Generic;
+using System.Linq;
 using Refinish.Coatings;
 
 namespace Refinish.Air;
@@ -11,11 +12,13 @@ internal static class ExposureComparisons
 
     internal static readonly Source NoLimit = Source.Supplied("no limit among those given");
 
-    /// <summary>Each substance against each of its limits; one that cannot be judged where there is no eight-hour limit.</summary>
+    /// <summary>
+    /// Each substance but water against each of its limits; one that cannot be judged where there is no eight-hour limit.
+    /// </summary>
     public static IReadOnlyList<ExposureComparison> Of(IReadOnlyList<SubstanceAir> substances, IReadOnlyList<ExposureLimit> limits)
     {
         List<ExposureComparison> comparisons = [];
-        foreach (SubstanceAir air in substances)
+        foreach (SubstanceAir air in substances.Where(one => !one.Solvent.IsWater))
         {
             bool average = false;
             foreach (ExposureLimit limit in limits)
@@ -92,14 +95,32 @@ internal static class ExposureComparisons
             cautions.Add(Refinish.Cautions.LimitUnknown);
         }
 
+        if (study.Load.Solvents.Any(solvent => solvent.Flammability.IsNonBurning && !solvent.IsWater))
+        {
+            cautions.Add(Refinish.Cautions.NonBurningVapour);
+        }
+
+        if (study.NotGivenOff.Count > 0)
+        {
+            cautions.Add(Refinish.Cautions.StaysInFilm);
+        }
+
         cautions.AddRange(Refinish.Cautions.ForSpraying);
         return new ValueList<Caution>(cautions);
     }
 
-    /// <summary>For each solvent the lowest limit of a kind by volume, of one authority or of any; <see langword="null"/> where there is none.</summary>
+    /// <summary>
+    /// For each solvent the lowest limit of a kind by volume, of one authority or of any; <see langword="null"/> where there is none, and
+    /// infinite for water, to which none applies.
+    /// </summary>
     public static double?[] Lowest(Solvent[] solvents, IReadOnlyList<ExposureLimit> limits, ExposureLimitKind kind, string? authority)
     {
         double?[] lowest = new double?[solvents.Length];
+        for (int j = 0; j < solvents.Length; j++)
+        {
+            lowest[j] = solvents[j].IsWater ? double.PositiveInfinity : null;
+        }
+
         for (int i = 0; i < limits.Count; i++)
         {
             ExposureLimit limit = limits[i];
@@ -110,7 +131,7 @@ internal static class ExposureComparisons
 
             for (int j = 0; j < solvents.Length; j++)
             {
-                if (string.Equals(limit.CasNumber, solvents[j].CasNumber, StringComparison.Ordinal)
+                if (!solvents[j].IsWater && string.Equals(limit.CasNumber, solvents[j].CasNumber, StringComparison.Ordinal)
                     && limit.VolumeFractionOf(solvents[j].MolarMass)?.DecimalFractions is double fraction
                     && !(lowest[j] <= fraction))
                 {

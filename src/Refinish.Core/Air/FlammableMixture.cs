@@ -131,5 +131,6 @@ public sealed record FlammableMixture
         LeChatelier);
 
     private LimitComparison Against(double limit, string subject, Source source) =>
-        AirStudy.FlammableAgainst(limit, subject, source, OfLower, IsWhole, "more fresh air, or less vapour");
+        AirStudy.FlammableAgainst(
+            limit, IsWhole ? subject : subject + AirStudy.KnownOnly, source, OfLower, IsWhole, "more fresh air, or less vapour");
 }

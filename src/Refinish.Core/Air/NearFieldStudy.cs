@@ -57,7 +57,7 @@ public sealed class NearFieldStudy
 
     /// <summary>That against a quarter of the limit. Cannot be judged when a limit is not known, unless the others alone pass it.</summary>
     public LimitComparison FlammableLimit => new(
-        "peak of the vapour in the near field, of its lower flammable limit" + (Study.Flammability.IsWhole ? string.Empty : ", of the substances whose limit is known"),
+        "peak of the vapour in the near field, of its lower flammable limit" + Study.FlammableOf,
         Study.Flammability.IsWhole || FlammablePeak.Value > AirStudy.QuarterOfLimit ? FlammablePeak.Value : null,
         AirStudy.QuarterOfLimit,
         LimitSense.AtMost,
@@ -131,8 +131,13 @@ public sealed class NearFieldStudy
     /// <exception cref="ArgumentOutOfRangeException"><paramref name="time"/> is outside its range.</exception>
     public MassBalance BalanceAt(Solvent solvent, TimeSpan time)
     {
-        double[] masses = Study.Load.Masses(Study.Known(solvent));
         double seconds = AirStudy.Time(time, nameof(time));
+        if (Study.Load.IndexOfKept(Guard.NotNull(solvent, nameof(solvent)).CasNumber) >= 0)
+        {
+            return Study.BalanceAt(solvent, time);
+        }
+
+        double[] masses = Study.Load.Masses(Study.Known(solvent));
         return Study.Load.Balance(
             masses,
             seconds,

@@ -68,9 +68,9 @@ internal sealed class PersonAir
     public WorkingStep IndexStep(string name, double?[] limits) => new(
         "mixture index, " + name,
         "Em",
-        Expression.Sum([.. Solvents.Select((solvent, j) =>
-            Expression.Quantity("c_" + solvent.Name, Fraction(j), Measure.PartsPerMillion)
-                / Expression.Quantity("L_" + solvent.Name, limits[j]!.Value, Measure.PartsPerMillion))]),
+        Expression.Sum([.. Enumerable.Range(0, Solvents.Length).Where(j => !double.IsInfinity(limits[j]!.Value)).Select(j =>
+            Expression.Quantity("c_" + Solvents[j].Name, Fraction(j), Measure.PartsPerMillion)
+                / Expression.Quantity("L_" + Solvents[j].Name, limits[j]!.Value, Measure.PartsPerMillion))]),
         Index(limits),
         Measure.Number,
         AirStudy.Additive);

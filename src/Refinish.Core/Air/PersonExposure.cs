@@ -122,6 +122,11 @@ public sealed class PersonExposure
         for (int j = 0; j < air.Solvents.Length; j++)
         {
             Solvent solvent = air.Solvents[j];
+            if (solvent.IsWater)
+            {
+                continue;
+            }
+
             double average = air.Fraction(j);
             int known = comparisons.Count;
             foreach (ExposureLimit limit in Limits)

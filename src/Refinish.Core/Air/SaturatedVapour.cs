@@ -1,5 +1,6 @@
 using System;
 using System.Collections.Generic;
+using System.Linq;
 using Refinish.Coatings;
 using UnitsNet;
 
@@ -17,7 +18,9 @@ namespace Refinish.Air;
 public sealed record SaturatedVapour
 {
     private static readonly Source Gas = Source.Derived("ideal gas, R = 8.314 462 618 J/(mol·K)");
-    private static readonly Source Unknown = Source.Supplied("no vapour pressure that covers the temperature");
+
+    private static readonly Bounds Rooms =
+        Bounds.Between(233.15, 333.15, Measure.Temperature).Because("the temperatures at which a room can be; ask the fit itself for others");
 
     private readonly double temperature;
     private readonly double airPressure;
@@ -33,7 +36,7 @@ public sealed record SaturatedVapour
     public SaturatedVapour(Solvent solvent, Temperature temperature, Pressure airPressure, IReadOnlyList<VapourPressureFit> fits)
     {
         Solvent = Guard.NotNull(solvent, nameof(solvent));
-        this.temperature = Guard.Within(temperature, Bounds.Between(233.15, 333.15, Measure.Temperature), nameof(temperature));
+        this.temperature = Guard.Within(temperature, Rooms, nameof(temperature));
         this.airPressure = Guard.Within(airPressure, Bounds.Between(20e3, 110e3, Measure.Pressure), nameof(airPressure));
         foreach (VapourPressureFit candidate in Guard.NotNull(fits, nameof(fits)))
         {
@@ -47,6 +50,8 @@ public sealed record SaturatedVapour
                 fit = candidate;
             }
         }
+
+        WhyUnknown = fit is null ? Missing(solvent, fits) : null;
     }
 
     /// <summary>The substance.</summary>
@@ -60,6 +65,12 @@ public sealed record SaturatedVapour
 
     /// <summary>The fit that served; <see langword="null"/> when none covers the temperature.</summary>
     public VapourPressureFit? Fit => fit;
+
+    /// <summary>
+    /// Why nothing is known at this temperature: no vapour pressure is given for the substance, or those given hold elsewhere, with their
+    /// ranges; <see langword="null"/> when one serves.
+    /// </summary>
+    public string? WhyUnknown { get; }
 
     /// <summary>Vapour pressure; <see langword="null"/> when no fit covers the temperature.</summary>
     public Pressure? VapourPressure => fit is null ? null : Pressure.FromPascals(fit.Kernel(temperature));
@@ -76,7 +87,7 @@ public sealed record SaturatedVapour
     /// <returns>The comparison; it cannot be judged when no fit covers the temperature.</returns>
     /// <exception cref="ArgumentOutOfRangeException"><paramref name="concentration"/> is negative.</exception>
     public LimitComparison Compare(string subject, MassConcentration concentration) =>
-        Against(subject, Guard.Within(concentration, Bounds.NotNegative(Measure.MassConcentration), nameof(concentration)), Mass(), fit?.Source ?? Unknown);
+        Against(subject, Guard.Within(concentration, Bounds.NotNegative(Measure.MassConcentration), nameof(concentration)), Mass(), fit?.Source ?? Source.Supplied(WhyUnknown!));
 
     /// <summary>How the pressure and the fractions follow; nothing but the temperature when no fit covers it.</summary>
     /// <returns>The derivation.</returns>
@@ -85,7 +96,8 @@ public sealed record SaturatedVapour
         Expression t = Expression.Quantity("T", temperature, Measure.AbsoluteTemperature);
         if (fit is null)
         {
-            return new Workings("Saturated vapour of " + Solvent.Name + ": no vapour pressure that covers the temperature", [new("temperature", "T", t, temperature, Measure.AbsoluteTemperature, Unknown)]);
+            return new Workings("Saturated vapour of " + Solvent.Name + ": no vapour pressure that covers the temperature",
+                [new("temperature", "T", t, temperature, Measure.AbsoluteTemperature, Source.Supplied(WhyUnknown!))]);
         }
 
         double pressure = fit.Kernel(temperature);
@@ -108,7 +120,7 @@ public sealed record SaturatedVapour
     /// <returns>Text such as <c>toluene at 20 °C: at most 28700 ppm</c>.</returns>
     public override string ToString() =>
         Solvent.Name + " at " + Measure.Temperature.Format(temperature) + ": "
-        + (VolumeFraction is Ratio most ? "at most " + Measure.PartsPerMillion.Format(most.DecimalFractions, DisplayUnits.Si, 3) : "vapour pressure not known there");
+        + (VolumeFraction is Ratio most ? "at most " + Measure.PartsPerMillion.Format(most.DecimalFractions, DisplayUnits.Si, 3) : WhyUnknown);
 
     internal static LimitComparison Against(string subject, double value, double? limit, Source source) => new(
         subject,
@@ -121,6 +133,15 @@ public sealed record SaturatedVapour
     {
         Digits = AirStudy.ScreeningDigits,
     };
+
+    private static string Missing(Solvent solvent, IReadOnlyList<VapourPressureFit> fits)
+    {
+        string ranges = string.Join(
+            "; ", fits.Where(one => string.Equals(one.CasNumber, solvent.CasNumber, StringComparison.Ordinal)).Select(one => one.ToString()));
+        return ranges.Length == 0
+            ? "no vapour pressure is given for " + solvent.Name
+            : "no vapour pressure that covers the temperature; given: " + ranges;
+    }
 
     private double? Mass() => fit is null ? null : fit.Kernel(temperature) * Solvent.MolarMass.KilogramsPerMole / (AirKernel.GasConstant * temperature);
 }

@@ -38,7 +38,7 @@ public sealed record Substance
         init => field = Guard.Named(value, nameof(Note));
     }
 
-    /// <summary>Molar mass, density and lower flammable limit; <see langword="null"/> for a dust, a mist or a gas.</summary>
+    /// <summary>Molar mass, density, flammability and volatility; <see langword="null"/> for a dust, a mist or a gas.</summary>
     public required Solvent? Liquid { get; init; }
 
     /// <summary>Its vapour pressure over ranges of temperature; empty when not known here.</summary>

@@ -49,7 +49,7 @@ internal static class SubstanceWorkings
             {
                 Solvent solvent = study.Load.Solvents[j];
                 double mass = study.Load.Masses(j)[i];
-                if (mass > 0 && index.Limits[j] is double limit)
+                if (mass > 0 && index.Limits[j] is double limit && !double.IsInfinity(limit))
                 {
                     Expression m = Expression.Quantity("m_" + solvent.Name, mass, Measure.Mass);
                     Expression molarMass = Expression.Quantity("M_" + solvent.Name, solvent.MolarMass.KilogramsPerMole, Measure.MolarMass);

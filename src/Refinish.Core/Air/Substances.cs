@@ -27,6 +27,7 @@ public static class Substances
         Of(Solvents.Isopropanol, "Wiping, adhesion promoters. Flammable."),
         Of(Solvents.Trimethylbenzene, "Largest single part of aromatic naphtha. A narcotic; irritates."),
         Of(Solvents.Ethyltoluene, "Part of aromatic naphtha; no limit is known here, so it cannot be judged."),
+        Of(Solvents.Water, "Waterborne products and cleaners. Makes the air humid, which slows drying; no solvent, and no limit applies."),
         Of(Solvents.MethyleneChloride, "Strippers. Has killed bathtub refinishers; the body makes carbon monoxide of it."),
         Hazardous("822-06-0", "hexamethylene diisocyanate (monomer)", "Hardeners hold a little of it, usually below 0.5 % by weight, from memory. Sensitises: asthma for life."),
         Hazardous("28182-81-2", "hexamethylene diisocyanate polymers", "The hardener itself, in the mist while spraying. No federal limit; some states have one. Screened as mist by IsocyanateScreen, not as vapour."),

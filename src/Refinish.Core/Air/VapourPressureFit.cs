@@ -9,9 +9,12 @@ namespace Refinish.Air;
 /// VapourPressureFit acetone = VapourPressureFit.Antoine("67-64-1", "acetone", 9.2184, 1197.01, -45.09,
 ///     Temperature.FromKelvins(247.38), Temperature.FromKelvins(350.65), Standing.SecondHand, Source.Published("Poling, The Properties of Gases and Liquids, 5th ed.", "Appendix A"));
 /// Pressure at20 = acetone.PressureAt(Temperature.FromDegreesCelsius(20));      // 24712 Pa
+/// double boils = acetone.FindTemperature(Pressure.FromPascals(101325)).DegreesCelsius;   // 56.08
 /// </code></example>
 public sealed record VapourPressureFit
 {
+    private const string Range = "the range in which the fit holds; nothing is extrapolated";
+
     private readonly ValueList<double> coefficients;
     private readonly double minimum;
     private readonly double maximum;
@@ -121,13 +124,80 @@ public sealed record VapourPressureFit
     /// <returns>The pressure.</returns>
     /// <exception cref="ArgumentOutOfRangeException"><paramref name="temperature"/> is outside the fit's range.</exception>
     public Pressure PressureAt(Temperature temperature) =>
-        Pressure.FromPascals(Kernel(Guard.Within(temperature, Bounds.Between(minimum, maximum, Measure.AbsoluteTemperature), nameof(temperature))));
+        Pressure.FromPascals(Kernel(Guard.Within(
+            temperature, Bounds.Between(minimum, maximum, Measure.AbsoluteTemperature).Because(Range), nameof(temperature))));
+
+    /// <summary>The temperature at which the vapour pressure is this: at the pressure of the air the boiling point.</summary>
+    /// <param name="vapourPressure">Between the vapour pressures at both ends of the fit's range.</param>
+    /// <returns>The temperature, within the fit's range.</returns>
+    /// <exception cref="ArgumentOutOfRangeException">The fit does not reach <paramref name="vapourPressure"/> within its range.</exception>
+    public Temperature FindTemperature(Pressure vapourPressure) =>
+        Temperature.FromKelvins(Inverse(Guard.Within(vapourPressure, Reached.Because(Range), nameof(vapourPressure))));
+
+    /// <summary>The same for a vapour pressure that the fit may not reach.</summary>
+    /// <param name="vapourPressure">Any pressure.</param>
+    /// <param name="temperature">The temperature; 0 K when it is not found.</param>
+    /// <returns>Whether the fit reaches the pressure within its range.</returns>
+    public bool TryFindTemperature(Pressure vapourPressure, out Temperature temperature)
+    {
+        bool found = Reached.Contains(vapourPressure.Pascals);
+        temperature = Temperature.FromKelvins(found ? Inverse(vapourPressure.Pascals) : 0);
+        return found;
+    }
+
+    /// <summary>How a temperature follows from a vapour pressure.</summary>
+    /// <param name="vapourPressure">Between the vapour pressures at both ends of the fit's range.</param>
+    /// <returns>The derivation.</returns>
+    /// <exception cref="ArgumentOutOfRangeException">The fit does not reach <paramref name="vapourPressure"/> within its range.</exception>
+    public Workings WorkingsOfTemperature(Pressure vapourPressure)
+    {
+        double kelvins = FindTemperature(vapourPressure).Kelvins;
+        return new Workings(
+            "Temperature at which " + Substance + " has a vapour pressure",
+            [new("temperature", "T", InverseFormula(vapourPressure.Pascals), kelvins, Measure.AbsoluteTemperature, Source)]);
+    }
 
     /// <summary>The substance, the formula and the range.</summary>
     /// <returns>Text such as <c>acetone, Antoine, 247.38 K to 350.65 K</c>.</returns>
     public override string ToString() =>
         Substance + ", " + (Form switch { VapourPressureForm.Antoine => "Antoine", VapourPressureForm.Dippr101 => "DIPPR 101", _ => "two points" })
         + ", " + Measure.AbsoluteTemperature.Format(minimum) + " to " + Measure.AbsoluteTemperature.Format(maximum);
+
+    private Bounds Reached => Bounds.Between(Kernel(minimum), Kernel(maximum), Measure.Pressure);
+
+    // Rounding may put an end of the range a digit beyond it.
+    private double Inverse(double pascals) => Math.Min(Math.Max(Solved(pascals), minimum), maximum);
+
+    private double Solved(double pascals) => Form switch
+    {
+        VapourPressureForm.Antoine => (coefficients[1] / (coefficients[0] - Math.Log10(pascals))) - coefficients[2],
+        VapourPressureForm.Dippr101 =>
+            Roots.Rising((this, Math.Log(pascals)), static (state, t) => Math.Log(state.Item1.Kernel(t)) - state.Item2, minimum, maximum),
+        _ => 1 / ((1 / coefficients[0]) - (Math.Log(pascals / coefficients[1]) / Math.Log(coefficients[3] / coefficients[1])
+            * ((1 / coefficients[0]) - (1 / coefficients[2])))),
+    };
+
+    private Expression InverseFormula(double pascals)
+    {
+        Expression p = Expression.Quantity("p", pascals, Measure.Pressure);
+        switch (Form)
+        {
+            case VapourPressureForm.Antoine:
+                return (Coefficient("B", 1) / (Coefficient("A", 0) - (Expression.Ln(p) / Expression.Ln(10)))) - Coefficient("C", 2);
+            case VapourPressureForm.Dippr101:
+                return Expression.Solution("T", minimum, maximum, t => Expression.Exp(Logarithm(t)), p);
+            default:
+                Expression first = Expression.Quantity("T_1", coefficients[0], Measure.AbsoluteTemperature);
+                Expression second = Expression.Quantity("T_2", coefficients[2], Measure.AbsoluteTemperature);
+                Expression low = Expression.Quantity("p_1", coefficients[1], Measure.Pressure);
+                Expression high = Expression.Quantity("p_2", coefficients[3], Measure.Pressure);
+                return 1 / ((1 / first) - (Expression.Ln(p / low) / Expression.Ln(high / low) * ((1 / first) - (1 / second))));
+        }
+    }
+
+    private Expression Logarithm(Expression t) =>
+        Coefficient("C_1", 0) + (Coefficient("C_2", 1) / t) + (Coefficient("C_3", 2) * Expression.Ln(t))
+        + (Coefficient("C_4", 3) * Expression.Power(t, Coefficient("C_5", 4)));
 
     internal double Kernel(double kelvins) => Form switch
     {
@@ -144,7 +214,7 @@ public sealed record VapourPressureFit
             case VapourPressureForm.Antoine:
                 return Expression.Power(Expression.Number(10), Coefficient("A", 0) - (Coefficient("B", 1) / (t + Coefficient("C", 2))));
             case VapourPressureForm.Dippr101:
-                return Expression.Exp(Coefficient("C_1", 0) + (Coefficient("C_2", 1) / t) + (Coefficient("C_3", 2) * Expression.Ln(t)) + (Coefficient("C_4", 3) * Expression.Power(t, Coefficient("C_5", 4))));
+                return Expression.Exp(Logarithm(t));
             default:
                 Expression first = Expression.Quantity("T_1", coefficients[0], Measure.AbsoluteTemperature);
                 Expression second = Expression.Quantity("T_2", coefficients[2], Measure.AbsoluteTemperature);

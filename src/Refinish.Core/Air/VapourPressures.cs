@@ -55,6 +55,8 @@ public static class VapourPressures
         Antoine("108-10-1", "methyl isobutyl ketone", 8.8222, 1190.6904, -77.7, 293.4, 415.85, Poling),
         Dippr("108-10-1", "methyl isobutyl ketone", 80.503, -7421.8, -8.379, 1.8114e-17, 6, 189.15, 574.6, Perry),
         Dippr("110-43-0", "methyl n-amyl ketone", 75.494, -7896.5, -7.5047, 8.913e-18, 6, 238.15, 611.4, Perry),
+        Antoine("7732-18-5", "water", 10.11564, 1687.537, -42.98, 273.2, 473.2, Poling),
+        Dippr("7732-18-5", "water", 73.649, -7258.2, -7.3037, 4.1653e-6, 2, 273.16, 647.096, Perry),
         VapourPressureFit.TwoPoints(
             "108-65-6",
             "1-methoxy-2-propyl acetate",

@@ -105,7 +105,7 @@ public sealed record CoatingComponent
     public IReadOnlyList<SolventShare> Solvents
     {
         get;
-        init => field = SolventShare.Blend(value, nameof(Solvents));
+        init => field = SolventShare.WithoutWater(value, nameof(Solvents));
     }
     = ValueList<SolventShare>.Empty;
 

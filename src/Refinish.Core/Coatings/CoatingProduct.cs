@@ -110,7 +110,7 @@ public sealed partial record CoatingProduct
     public required IReadOnlyList<SolventShare> Solvents
     {
         get;
-        init => field = SolventShare.Blend(value, nameof(Solvents));
+        init => field = SolventShare.WithoutWater(value, nameof(Solvents));
     }
 
     /// <summary>Polyisocyanate in the mixed product, by mass; 0 when there is none.</summary>

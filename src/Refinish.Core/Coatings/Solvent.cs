@@ -3,17 +3,19 @@ using UnitsNet;
 
 namespace Refinish.Coatings;
 
-/// <summary>A volatile liquid in a coating: what it is and what its vapour amounts to.</summary>
+/// <summary>
+/// A liquid in a coating, a cleaner or a stripper that is not solids: what it is, whether it evaporates and what its vapour amounts to.
+/// </summary>
 /// <example><code>
 /// Solvent butylAcetate = Solvents.ButylAcetate;
 /// double gramsPerMole = butylAcetate.MolarMass.GramsPerMole;   // 116.16
 /// </code></example>
 public sealed record Solvent
 {
+    internal const string Water = "7732-18-5";
+
     private readonly double molarMass;
     private readonly double density;
-    private readonly double? lowerFlammableLimit;
-    private readonly double? vapourPressure;
 
     /// <summary>Generic chemical name.</summary>
     /// <exception cref="ArgumentException">Empty.</exception>
@@ -47,23 +49,28 @@ public sealed record Solvent
         init => density = Guard.Within(value, Bounds.Between(500, 2000, Measure.Density), nameof(Density));
     }
 
-    /// <summary>Lower flammable limit as a volume fraction of vapour in air; <see langword="null"/> when not known, which is not the same as none.</summary>
-    /// <exception cref="ArgumentOutOfRangeException">Outside 1 ppb to 100 %.</exception>
-    public required Ratio? LowerFlammableLimit
+    /// <summary>Whether its vapour burns in air: its limits, that it does not burn, or that nothing is known.</summary>
+    /// <exception cref="ArgumentNullException">Missing.</exception>
+    public required Flammability Flammability
     {
-        get => lowerFlammableLimit is double limit ? Ratio.FromDecimalFractions(limit) : null;
-        init => lowerFlammableLimit = value is Ratio limit
-            ? Guard.Within(limit, Bounds.Between(1e-9, 1, Measure.Percent), nameof(LowerFlammableLimit))
-            : null;
+        get;
+        init => field = Guard.NotNull(value, nameof(Flammability));
     }
 
-    /// <summary>Vapour pressure at 20 °C, more than 0 and at most 101 325 Pa; <see langword="null"/> when not known.</summary>
-    /// <exception cref="ArgumentOutOfRangeException">Outside the range.</exception>
-    public Pressure? VapourPressure
+    /// <summary>Whether it evaporates: its vapour pressure, that it is not volatile, or, unless given, that nothing is known.</summary>
+    /// <exception cref="ArgumentNullException">Missing.</exception>
+    public Volatility Volatility
     {
-        get => vapourPressure is double pressure ? Pressure.FromPascals(pressure) : null;
-        init => vapourPressure = value is Pressure pressure ? Guard.Within(pressure, Bounds.Positive(Measure.Pressure, 101325), nameof(VapourPressure)) : null;
+        get;
+        init => field = Guard.NotNull(value, nameof(Volatility));
     }
+    = Volatility.Unknown;
+
+    /// <summary>
+    /// Whether it is water, by the registry number: it evaporates and makes the air humid, and is no solvent, so that no limit of
+    /// exposure is asked for.
+    /// </summary>
+    public bool IsWater => string.Equals(CasNumber, Water, StringComparison.Ordinal);
 
     /// <summary>Where the figures come from.</summary>
     public required Source Source

@@ -3,8 +3,11 @@ namespace Refinish;
 /// <summary>An allowed range in the SI base unit of a <see cref="Refinish.Measure"/>, with open or closed ends.</summary>
 internal readonly struct Bounds
 {
-    private Bounds(double minimum, double maximum, bool minimumIncluded, bool maximumIncluded, Measure measure)
+    private readonly string? reason;
+
+    private Bounds(double minimum, double maximum, bool minimumIncluded, bool maximumIncluded, Measure measure, string? reason = null)
     {
+        this.reason = reason;
         Minimum = minimum;
         Maximum = maximum;
         MinimumIncluded = minimumIncluded;
@@ -37,6 +40,9 @@ internal readonly struct Bounds
     /// <summary>The lower end excluded, the upper end allowed.</summary>
     public static Bounds Above(double minimum, double maximum, Measure measure) => new(minimum, maximum, false, true, measure);
 
+    /// <summary>The same range, with why it ends there for whoever is refused.</summary>
+    public Bounds Because(string why) => new(Minimum, Maximum, MinimumIncluded, MaximumIncluded, Measure, why);
+
     public bool Contains(double value)
     {
         // Written so that NaN fails every branch.
@@ -48,8 +54,9 @@ internal readonly struct Bounds
     public override string ToString()
     {
         string lower = (MinimumIncluded ? "at least " : "more than ") + Measure.Format(Minimum);
-        return double.IsInfinity(Maximum)
+        string range = double.IsInfinity(Maximum)
             ? lower
             : lower + " and " + (MaximumIncluded ? "at most " : "less than ") + Measure.Format(Maximum);
+        return reason is null ? range : range + ", " + reason;
     }
 }

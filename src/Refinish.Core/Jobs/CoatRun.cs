@@ -26,6 +26,7 @@ public sealed class CoatRun
     private static readonly Source Clock = Source.Derived("one cup after the other");
     private static readonly Source Blend = Source.Derived("volume through the gun times what a volume as applied gives off");
 
+    private readonly double liquid;
     private readonly double volatiles;
 
     /// <summary>Reckons a run.</summary>
@@ -53,7 +54,8 @@ public sealed class CoatRun
         AtWarmest = new CureForecast(product.CureNear(warmest), warmest);
         Cups = new CupPlan(Demand.Total, gun.MeanRate, InCup, cups);
         Coating = new MixedCoating(product, layer.Reducer);
-        volatiles = Demand.Sprayed.CubicMeters * Coating.SolventContent.KilogramsPerCubicMeter;
+        liquid = Demand.Sprayed.CubicMeters * Coating.SolventContent.KilogramsPerCubicMeter;
+        volatiles = SolventShare.IsAllVolatile(product.Solvents) ? liquid : liquid * SolventShare.VolatilePart(product.Solvents);
     }
 
     /// <summary>Identifier of the operation.</summary>
@@ -95,11 +97,14 @@ public sealed class CoatRun
     /// <summary>The product as it is applied: density, solids, solvent, water.</summary>
     public MixedCoating Coating { get; }
 
-    /// <summary>Solvent that the sprayed coating gives off; its water is not among it.</summary>
+    /// <summary>Solvent that the sprayed coating gives off; neither its water is among it nor what is not volatile.</summary>
     public Mass VolatileMass => Mass.FromKilograms(volatiles);
 
     /// <summary>Water that the sprayed coating gives off to the air of the room.</summary>
     public Mass WaterMass => Mass.FromKilograms(Demand.Sprayed.CubicMeters * Coating.WaterContent.KilogramsPerCubicMeter);
+
+    /// <summary>That and what is not volatile.</summary>
+    internal Mass LiquidMass => Mass.FromKilograms(liquid);
 
     /// <summary>Coating that goes through the gun, without the reducer.</summary>
     public Mass SprayedMass => Mass.FromKilograms(Demand.Sprayed.CubicMeters / (1 + Layer.Reducer.DecimalFractions) * Layer.Product.MixedDensity.KilogramsPerCubicMeter);
@@ -157,7 +162,10 @@ public sealed class CoatRun
         Expression volume = Expression.Quantity("V_gun", Demand.Sprayed.CubicMeters, Measure.Liquid);
         Expression solvent = Expression.Quantity("c_s", Coating.SolventContent.KilogramsPerCubicMeter, Measure.Density);
         Expression water = Expression.Quantity("c_w", Coating.WaterContent.KilogramsPerCubicMeter, Measure.Density);
-        steps.Add(new("solvent given off", "M", volume * solvent, volatiles, Measure.Mass, Blend));
+        Expression mass = SolventShare.IsAllVolatile(Layer.Product.Solvents)
+            ? volume * solvent
+            : volume * solvent * Expression.Quantity("w_v", SolventShare.VolatilePart(Layer.Product.Solvents), Measure.Percent);
+        steps.Add(new("solvent given off", "M", mass, volatiles, Measure.Mass, Blend));
         steps.Add(new("water given off", "M_w", volume * water, WaterMass.Kilograms, Measure.Mass, Blend));
         parts.Add(Coating.Workings());
         return new Workings(Id, steps, parts);

@@ -124,8 +124,8 @@ public sealed record PrepChemical
     }
 
     /// <summary>
-    /// Part of its mass that is organic solvent, 0 to 100 %, water not counted; <see langword="null"/> when not stated, and then its vapour
-    /// cannot be judged.
+    /// Part of its mass that <see cref="Solvents"/> make up, 0 to 100 %: organic solvent, with water only where they name it;
+    /// <see langword="null"/> when not stated, and then its vapour cannot be judged.
     /// </summary>
     /// <exception cref="ArgumentOutOfRangeException">Outside the range.</exception>
     public Ratio? VolatileFraction
@@ -137,7 +137,7 @@ public sealed record PrepChemical
     }
 
     /// <summary>
-    /// The solvents, as shares of what is volatile that add up to 100 %; empty for a chemical without solvent, or when not stated.
+    /// The solvents, as shares of that part that add up to 100 %; what is not volatile among them is not given off; empty for a chemical without solvent, or when not stated.
     /// </summary>
     /// <exception cref="ArgumentException">
     /// An entry is missing, or one is methylene chloride, which has killed bathtub refinishers and may not be used for this work (40 CFR

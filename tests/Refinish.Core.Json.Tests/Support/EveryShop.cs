@@ -180,12 +180,21 @@ internal static class EveryShop
     {
         CoatingProduct topcoat = GenericCatalogue.AcrylicUrethaneTopcoat;
         CureTimes times = topcoat.Cure with { RatePerTenKelvin = 1.8, Induction = TimeSpan.FromMinutes(5) };
-        SolventShare xylene = new(Solvents.Xylene with { VapourPressure = Pressure.FromPascals(880) }, Ratio.FromPercent(100));
+        Solvent plasticiser = Solvents.Xylene with
+        {
+            CasNumber = "plasticiser", Flammability = Flammability.NonBurning(Source.Invented("an example")),
+            Volatility = Volatility.NotVolatile(Temperature.FromDegreesCelsius(340), Source.Invented("an example")),
+        };
+        SolventShare[] xylene =
+        [
+            new(Solvents.Xylene with { Volatility = Volatility.At20Celsius(Pressure.FromPascals(880)) }, Ratio.FromPercent(97)),
+            new(plasticiser, Ratio.FromPercent(3)),
+        ];
         CoatingComponent can = new("can", "a can", Density.FromGramsPerMilliliter(1.2))
         {
             MassSolids = Ratio.FromPercent(57.3), VolumeSolids = Ratio.FromPercent(42.4), Water = Ratio.FromPercent(1),
                 ExemptCompounds = Ratio.FromPercent(2),
-            ExemptDensity = Density.FromGramsPerMilliliter(0.79), Solvents = [xylene], EpoxideEquivalent = MolarMass.FromGramsPerMole(480),
+            ExemptDensity = Density.FromGramsPerMilliliter(0.79), Solvents = xylene, EpoxideEquivalent = MolarMass.FromGramsPerMole(480),
             AmineHydrogenEquivalent = MolarMass.FromGramsPerMole(230), HydroxylNumber = 46.1, IsocyanateContent = Ratio.FromPercent(16.5),
             Viscosity = DynamicViscosity.FromMillipascalSeconds(600), FlashPoint = Temperature.FromDegreesCelsius(24),
                 ShelfLifeOpened = TimeSpan.FromDays(180),
@@ -195,7 +204,7 @@ internal static class EveryShop
         {
             Id = "every-topcoat", Base = can, Hardener = can with { HydroxylNumber = 12 }, Reducer = can with { HydroxylNumber = 700 },
             StatedHardenerPer100Base = 22, RatioTolerance = Ratio.FromPercent(5), MinimumReducer = Ratio.FromPercent(2),
-                GoesOver = [CoatingRole.Primer], Solvents = [xylene],
+                GoesOver = [CoatingRole.Primer], Solvents = xylene,
             Cure = times, Materials = [FixtureMaterial.Acrylic],
             CureTable = new CureTable([times,
                 times with { ReferenceTemperature = Temperature.FromDegreesCelsius(15), TouchDry = TimeSpan.FromHours(2) }]),
@@ -220,7 +229,7 @@ internal static class EveryShop
             [
                 SystemStep.Preparation(SystemStepKind.Clean, "clean twice", [FixtureMaterial.EnamelledCastIron],
                     Source.CommonPractice("two steps")),
-                SystemStep.Wipe(GenericCatalogue.SilanePromoter with { MixedLife = TimeSpan.FromHours(8), Solvents = [xylene] }),
+                SystemStep.Wipe(GenericCatalogue.SilanePromoter with { MixedLife = TimeSpan.FromHours(8), Solvents = xylene }),
                 SystemStep.Coat(new CoatingLayer(onePart, Length.FromMicrometers(30), 1)),
                 SystemStep.Coat(new CoatingLayer(product, Length.FromMicrometers(30), 2, Ratio.FromPercent(10))),
                 SystemStep.Broadcast(GenericCatalogue.PolymerBeads, AreaDensity.FromGramsPerSquareMeter(15)),

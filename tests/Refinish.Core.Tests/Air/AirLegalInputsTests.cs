@@ -17,9 +17,9 @@ public class AirLegalInputsTests
     [Evidence(Basis.Independent, "by hand in a closed room of 10 m³: 10 g and 20 g at the lowest molar mass of 100 g/mol and the lowest limit of 1.5 % are 30/100 · 24.45e-3/10/0.015 of it; 30/100 · 24.45e-3/10 by volume")]
     public void Sheets_that_differ_give_the_careful_figures()
     {
-        Solvent first = Rooms.Solvent("x", 104, 2) with { VapourPressure = Pressure.FromPascals(900) };
-        Solvent second = first with { Name = "x, technical", MolarMass = MolarMass.FromGramsPerMole(100), LowerFlammableLimit = null, VapourPressure = null, Source = Source.Invented("another sheet") };
-        Solvent third = first with { Density = Density.FromGramsPerMilliliter(0.85), LowerFlammableLimit = Ratio.FromPercent(1.5), VapourPressure = Pressure.FromPascals(1200) };
+        Solvent first = Rooms.Solvent("x", 104, 2) with { Volatility = Volatility.At20Celsius(Pressure.FromPascals(900)) };
+        Solvent second = first with { Name = "x, technical", MolarMass = MolarMass.FromGramsPerMole(100), Flammability = Flammability.Unknown, Volatility = Volatility.Unknown, Source = Source.Invented("another sheet") };
+        Solvent third = first with { Density = Density.FromGramsPerMilliliter(0.85), Flammability = Flammability.Between(Ratio.FromPercent(1.5)), Volatility = Volatility.At20Celsius(Pressure.FromPascals(1200)) };
         AirStudy study = Rooms.Study(
             Rooms.Of(10),
             Rooms.Fan(0, 1),
@@ -29,7 +29,7 @@ public class AirLegalInputsTests
         Solvent merged = Assert.Single(study.Merged);
         Assert.Equal("x", merged.Name);
         Assert.Equal(900, merged.Density.KilogramsPerCubicMeter);
-        Assert.Equal(1200, merged.VapourPressure!.Value.Pascals);
+        Assert.Equal(1200, merged.Volatility.VapourPressure!.Value.Pascals);
         Assert.Equal(SourceKind.Derived, merged.Source.Kind);
         Assert.Equal(merged, Assert.Single(study.Substances).Solvent);
         Numbers.Close(30 / 100.0 * 24.45e-3 / 10, study.Substances[0].Peak.DecimalFractions);
@@ -143,12 +143,12 @@ public class AirLegalInputsTests
     [Evidence(Basis.Contract, "a part in a billion is the least flammable limit and is borne; less is refused")]
     public void The_least_flammable_limit_is_borne()
     {
-        Solvent edge = Rooms.Solvent("edge", 100) with { LowerFlammableLimit = Ratio.FromPartsPerBillion(1) };
+        Solvent edge = Rooms.Solvent("edge", 100) with { Flammability = Flammability.Between(Ratio.FromPartsPerBillion(1)) };
         AirStudy study = new(Rooms.Bathroom, Rooms.Fan(100, 2), [Rooms.Coat(0, 6, 100, 0.4, 15, Rooms.Share(edge, 100))], TimeSpan.FromHours(8), [Rooms.Limit("edge", 1e-9)]);
         Assert.Equal(ComparisonOutcome.Beyond, study.FlammableLimit.Outcome);
         Everything(study);
-        Numbers.Refuses("LowerFlammableLimit", () => _ = edge with { LowerFlammableLimit = Ratio.FromDecimalFractions(1e-320) });
-        Numbers.Refuses("LowerFlammableLimit", () => _ = edge with { LowerFlammableLimit = Ratio.FromDecimalFractions(9e-10) });
+        Numbers.Refuses("lowerFlammableLimit", () => Flammability.Between(Ratio.FromDecimalFractions(1e-320)));
+        Numbers.Refuses("lowerFlammableLimit", () => Flammability.Between(Ratio.FromDecimalFractions(9e-10)));
         Numbers.Refuses("VolumeFraction", () => _ = Rooms.Limit("edge", 1e-300));
         Numbers.Refuses("MassConcentration", () => _ = Rooms.Limit("edge", 1) with { MassConcentration = MassConcentration.FromKilogramsPerCubicMeter(1e-320) });
     }

@@ -30,7 +30,7 @@ public class DilutionAirTests
     [Evidence(Basis.Cited, "29 CFR 1910.94(c)(6)(ii), example for toluene: 4 (100 − 1.4) 30.4/1.4 = 8564 ft³ a gallon; from memory, and the gas differs by 0.1 %")]
     public void Toluene_example()
     {
-        DilutionAir air = new(Volume.FromUsGallons(1), Solvents.Toluene with { LowerFlammableLimit = Ratio.FromPercent(1.4) });
+        DilutionAir air = new(Volume.FromUsGallons(1), Solvents.Toluene with { Flammability = Flammability.Between(Ratio.FromPercent(1.4)) });
         Numbers.Close(8564, air.Printed!.Value.CubicFeet, 2e-3);
         Numbers.Close(8655, air.Exact!.Value.CubicFeet, 2e-3);
     }
@@ -39,11 +39,11 @@ public class DilutionAirTests
     [Evidence(Basis.Identity, "with the exact air the vapour is a quarter of its limit in the mixture; the regulation's form always asks for less")]
     public void The_exact_form_is_exact_and_never_less()
     {
-        foreach (Solvent solvent in Solvents.All.Where(one => one.LowerFlammableLimit is not null))
+        foreach (Solvent solvent in Solvents.All.Where(one => one.Flammability.Lower is not null))
         {
             DilutionAir air = new(Volume.FromLiters(3), solvent);
             double fraction = air.Vapour.CubicMeters / (air.Vapour + air.Exact!.Value).CubicMeters;
-            Numbers.Close(0.25 * solvent.LowerFlammableLimit!.Value.DecimalFractions, fraction);
+            Numbers.Close(0.25 * solvent.Flammability.Lower!.Value.DecimalFractions, fraction);
             Assert.True(air.Printed < air.Exact);
             Numbers.HoldsToKernel(air.Workings());
         }
@@ -106,7 +106,7 @@ public class DilutionAirTests
         CasNumber = row["solvent"],
         MolarMass = MolarMass.FromGramsPerMole(row.Number("g_per_mol")),
         Density = Density.FromGramsPerMilliliter(row.Number("g_per_ml")),
-        LowerFlammableLimit = Ratio.FromPercent(row.Number("lel_pct")),
+        Flammability = Flammability.Between(Ratio.FromPercent(row.Number("lel_pct"))),
         Source = Source.FromMemory("header of the table"),
     };
 }

@@ -71,7 +71,7 @@ public class ExposureLimitTests
         foreach (Solvent solvent in new[] { Solvents.Acetone, Solvents.ButylAcetate, Solvents.EthylAcetate })
         {
             ExposureLimit idlh = PublishedLimits.For(solvent.CasNumber).Single(limit => limit.Kind == ExposureLimitKind.Idlh);
-            Numbers.Close(solvent.LowerFlammableLimit!.Value.PartsPerMillion / 10, idlh.VolumeFraction!.Value.PartsPerMillion);
+            Numbers.Close(solvent.Flammability.Lower!.Value.PartsPerMillion / 10, idlh.VolumeFraction!.Value.PartsPerMillion);
         }
     }
 

@@ -77,7 +77,7 @@ internal static class Rooms
         CasNumber = name,
         MolarMass = MolarMass.FromGramsPerMole(gramsPerMole),
         Density = Density.FromGramsPerMilliliter(0.9),
-        LowerFlammableLimit = lflPercent is double lfl ? Ratio.FromPercent(lfl) : null,
+        Flammability = lflPercent is double lfl ? Flammability.Between(Ratio.FromPercent(lfl)) : Flammability.Unknown,
         Source = Source.Invented("test"),
     };
 

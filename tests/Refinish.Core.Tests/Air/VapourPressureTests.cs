@@ -46,6 +46,73 @@ public class VapourPressureTests
     }
 
     [Fact]
+    [Evidence(Basis.Cited, "the same boiling points of the handbook: the temperature found for one atmosphere is within 0.4 K of them by Antoine and 0.8 K by DIPPR")]
+    public void Temperature_of_one_atmosphere_is_the_boiling_point()
+    {
+        int compared = 0;
+        foreach (Table.Row row in Table.Read("boiling_points.csv").Rows)
+        {
+            foreach (VapourPressureFit fit in VapourPressures.For(row["cas"]).Where(fit => !fit.Source.Section!.Contains("isomer")))
+            {
+                Numbers.Near(row.Number("celsius"), fit.FindTemperature(Atmosphere).DegreesCelsius, fit.Form == VapourPressureForm.Antoine ? 0.4 : 0.8);
+                compared++;
+            }
+        }
+
+        Assert.True(compared >= 18, FormattableString.Invariant($"{compared}"));
+    }
+
+    [Fact]
+    [Evidence(Basis.Identity, "pressure of the temperature of a pressure is that pressure, over the range of every fit; the derivations hold; outside it is refused and not found")]
+    public void Temperature_from_a_pressure_comes_back()
+    {
+        foreach (VapourPressureFit fit in VapourPressures.All)
+        {
+            double low = fit.PressureAt(fit.Minimum).Pascals;
+            double high = fit.PressureAt(fit.Maximum).Pascals;
+            for (int i = 0; i <= 20; i++)
+            {
+                Pressure pressure = Pressure.FromPascals(Math.Min(Math.Max(low * Math.Pow(high / low, i / 20.0), low), high));
+                Numbers.Close(pressure.Pascals, fit.PressureAt(fit.FindTemperature(pressure)).Pascals, 1e-10);
+                Assert.True(fit.TryFindTemperature(pressure, out Temperature found));
+                Assert.Equal(fit.FindTemperature(pressure), found);
+            }
+
+            Numbers.HoldsToKernel(fit.WorkingsOfTemperature(Pressure.FromPascals(Math.Sqrt(low * high))));
+            Numbers.Refuses("vapourPressure", () => fit.FindTemperature(Pressure.FromPascals(low * 0.999)));
+            Numbers.Refuses("vapourPressure", () => fit.FindTemperature(Pressure.FromPascals(high * 1.001)));
+            Assert.False(fit.TryFindTemperature(Pressure.FromPascals(high * 1.001), out Temperature none));
+            Assert.Equal(0, none.Kelvins);
+        }
+    }
+
+    [Theory]
+    [InlineData(150)]
+    [InlineData(-80)]
+    [Evidence(Basis.Contract, "no room is that hot or cold: refused with the range and the reason; a fit is refused with its own")]
+    public void Saturation_outside_rooms_is_refused_with_the_reason(double celsius)
+    {
+        ArgumentOutOfRangeException refused = Assert.Throws<ArgumentOutOfRangeException>(
+            () => _ = new SaturatedVapour(Solvents.Acetone, Temperature.FromDegreesCelsius(celsius), Atmosphere, VapourPressures.All));
+        Assert.Contains("at least -40 °C and at most 60 °C, the temperatures at which a room can be", refused.Message.Replace('−', '-'), StringComparison.Ordinal);
+        ArgumentOutOfRangeException fit = Assert.Throws<ArgumentOutOfRangeException>(
+            () => VapourPressures.For("67-64-1")[0].PressureAt(Temperature.FromDegreesCelsius(celsius)));
+        Assert.Contains("247.38 K", fit.Message, StringComparison.Ordinal);
+        Assert.Contains("the range in which the fit holds", fit.Message, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    [Evidence(Basis.Contract, "where no fit covers the temperature, what is given and where it holds is told")]
+    public void What_is_not_known_says_why()
+    {
+        SaturatedVapour cold = new(Solvents.MethoxypropylAcetate, Temperature.FromDegreesCelsius(15), Atmosphere, VapourPressures.All);
+        Assert.Contains("1-methoxy-2-propyl acetate, two points, 293.15 K to 418.95 K", cold.WhyUnknown!, StringComparison.Ordinal);
+        Assert.Contains("293.15 K", cold.Compare("x", MassConcentration.FromGramsPerCubicMeter(1)).Source.ToString(), StringComparison.Ordinal);
+        Assert.Equal("no vapour pressure is given for d-limonene", new SaturatedVapour(Solvents.Limonene, Temperature.FromDegreesCelsius(20), Atmosphere, VapourPressures.All).WhyUnknown);
+        Assert.Null(new SaturatedVapour(Solvents.Acetone, Temperature.FromDegreesCelsius(20), Atmosphere, VapourPressures.All).WhyUnknown);
+    }
+
+    [Fact]
     [Evidence(Basis.Cited, "NIOSH Pocket Guide and National Academies, vapour pressures at 68 °F; which rows were read is in the table's header")]
     public void Pressures_of_the_pocket_guide()
     {

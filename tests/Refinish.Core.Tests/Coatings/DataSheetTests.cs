@@ -77,7 +77,7 @@ public class DataSheetTests
         Numbers.Refuses("RatioTolerance", () => _ = GenericCatalogue.EpoxyPrimer with { RatioTolerance = Ratio.Zero });
         Numbers.Refuses("MinimumReducer", () => _ = new CoatingLayer(GenericCatalogue.EpoxyPrimer with { MinimumReducer = Ratio.FromPercent(30) }, Length.FromMicrometers(30), 1, Ratio.FromPercent(20)));
         Numbers.Refuses("reducer", () => _ = new CoatingLayer(GenericCatalogue.EpoxyPrimer with { MinimumReducer = Ratio.FromPercent(5) }, Length.FromMicrometers(30), 1));
-        Numbers.Refuses("VapourPressure", () => _ = Solvents.Xylene with { VapourPressure = Pressure.Zero });
+        Numbers.Refuses("vapourPressure", () => Volatility.At20Celsius(Pressure.Zero));
         Assert.Equal(can with { MassSolids = Ratio.FromPercent(50) }, can with { MassSolids = Ratio.FromDecimalFractions(0.5) });
         Assert.NotEqual(can, can with { MassSolids = Ratio.FromPercent(50) });
     }

@@ -86,6 +86,24 @@ public static partial class Cautions
         Source.Published("MMWR 43(RR-13), 28 October 1994", "Table S3-1, notes: the times assume perfect mixing, which usually does not occur; the factor can be as high as 10. That a film goes on: derived"),
         Audience.Crew);
 
+    /// <summary>A vapour that does not burn.</summary>
+    public static Caution NonBurningVapour { get; } = new(
+        "non-burning-vapour",
+        Hazard.SolventVapour,
+        "A vapour here is said not to burn and is left out of the flammable limit. It is breathed like any other, displaces air low in the fixture, and breaks down at flames and glowing surfaces, chlorinated solvents into hydrogen chloride and phosgene: put those out all the same.",
+        "the safety data sheet, sections 8 to 10; " + Respirators,
+        Source.Published("62 FR 1494 (10 January 1997)", "IV: a chlorinated solvent gives off phosgene, hydrogen chloride and carbon monoxide in a fire; for other solvents common practice, no source"),
+        Audience.Crew);
+
+    /// <summary>A liquid that is not volatile.</summary>
+    public static Caution StaysInFilm { get; } = new(
+        "stays-in-film",
+        Hazard.SolventVapour,
+        "What is said not to be volatile stays in the film, and its vapour is not counted here. It keeps the film soft for longer and leaves it over weeks and months: air the room, and ask the maker what the cured film gives off. As mist it is breathed while spraying.",
+        "the safety data sheet and the maker of the product",
+        Source.CommonPractice("liquids that boil above 250 °C leave a film slowly"),
+        Audience.Crew | Audience.Customer);
+
     /// <summary>Overspray stays in the air.</summary>
     public static Caution Overspray { get; } = new(
         "overspray-in-air",
@@ -133,6 +151,7 @@ public static partial class Cautions
 
     private static IEnumerable<Caution> Vapours =>
     [
-        ImmediatelyDangerous, NeverAlone, Rescue, NoAirflow, BeyondSaturation, MakeUpAir, BreathingZone, LimitUnknown, ReadingIsAMoment, ClearingCountsNoSource, Overspray, ContentIsNotAir, ReduceInSteps, SolventRub, CuringVapour,
+        ImmediatelyDangerous, NeverAlone, Rescue, NoAirflow, BeyondSaturation, MakeUpAir, BreathingZone, LimitUnknown, ReadingIsAMoment, ClearingCountsNoSource, NonBurningVapour, StaysInFilm,
+        Overspray, ContentIsNotAir, ReduceInSteps, SolventRub, CuringVapour,
     ];
 }

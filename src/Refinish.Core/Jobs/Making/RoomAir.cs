@@ -44,7 +44,7 @@ internal static class RoomAir
         Name = run.Id,
         Start = start,
         SprayTime = run.SprayTime,
-        VolatileMass = run.VolatileMass,
+        VolatileMass = run.LiquidMass,
         Solvents = run.Layer.Product.Solvents,
         FlashFraction = SolventEmission.FlashOf(run.Demand.Gun.TransferEfficiency, shop.FlashOfLanded),
         FilmTimeConstant = shop.FilmTimeConstant,

@@ -51,27 +51,24 @@ internal sealed class RoomWatch
             && premises.Rooms.FirstOrDefault(one => one.Id == operation.Room) is SiteRoom room
             && (WorkOrder.Of(operation.Kind).IsWatched || !IsLittle(operation, room)));
 
-    // All of it in the air of the closed room at once; a limit that is not known is not little.
+    // All of it in the air of the closed room at once. A limit that is not known is not little, nor is a vapour that does not burn: how much
+    // of it harms, no flammable limit tells. Water and what is not volatile do not count.
     private static bool IsLittle(Operation operation, SiteRoom room)
     {
         double volume = room.Room.Volume.CubicMeters;
-        double molar = AirKernel.MolarVolume * AirKernel.StandardPressure / room.Room.AirPressure.Pascals;
+        double molar = AirKernel.FlammableMolarVolume(room.Room);
         double sum = 0;
-        foreach (SolventShare share in operation.Vapours.SelectMany(vapour => vapour.Solvents))
-        {
-            if (share.Solvent.LowerFlammableLimit is null)
-            {
-                return false;
-            }
-        }
-
         foreach (Evaporation vapour in operation.Vapours)
         {
-            foreach (SolventShare share in vapour.Solvents)
+            foreach (SolventShare share in vapour.Solvents.Where(one => one.Solvent.Volatility.IsVolatile && !one.Solvent.IsWater))
             {
+                if (share.Solvent.Flammability.Lower is not Ratio lower)
+                {
+                    return false;
+                }
+
                 double concentration = vapour.Mass.Kilograms * share.MassFraction.DecimalFractions / volume;
-                sum += AirKernel.VolumeFraction(concentration, molar, share.Solvent.MolarMass.KilogramsPerMole)
-                    / share.Solvent.LowerFlammableLimit!.Value.DecimalFractions;
+                sum += AirKernel.VolumeFraction(concentration, molar, share.Solvent.MolarMass.KilogramsPerMole) / lower.DecimalFractions;
             }
         }
 
