@@ -163,10 +163,17 @@ public class FieldTests
         }
     }
 
-    // A fixture is made of its measurements, a margin of a ratio, and a clock of one of three things; a kind of rough fixture is one of the library's.
-    // Whether a solvent burns and evaporates is told by fields of the solvent.
+    private static readonly Type[] ToldByOthers =
+    [
+        typeof(MeshPoint), typeof(MeshTriangle), typeof(Estimating.Margin), typeof(LocalClock), typeof(RoughKind), typeof(Coatings.Flammability),
+        typeof(Coatings.Volatility),
+    ];
+
+    // A fixture is made of its measurements, a margin of a ratio, and a clock of one of three things; a kind of rough fixture is one of
+    // the library's; points and triangles stand in the lists of their mesh. Whether a solvent burns and evaporates is told by fields of
+    // the solvent.
     private static bool IsRecord(Type type) =>
-        type != typeof(Coatings.Flammability) && type != typeof(Coatings.Volatility) && !typeof(IFixture).IsAssignableFrom(type) && type != typeof(Estimating.Margin) && type != typeof(LocalClock) && type != typeof(RoughKind);
+        !ToldByOthers.Contains(type) && !typeof(IFixture).IsAssignableFrom(type);
 
     private static IEnumerable<Type> InputTypes(Type type) => Settable(type).Select(property => property.PropertyType)
         .Concat(Makers(type).SelectMany(maker => maker.GetParameters()).Select(parameter => parameter.ParameterType));

@@ -111,6 +111,56 @@ public class JobRoundTripTests
     }
 
     [Fact]
+    public void A_fixture_of_zones_comes_back_equal_to_the_last_bit_and_its_mesh_takes_three_lines()
+    {
+        ZonedFixture zoned = EveryFixture.Zoned;
+        Assert.Equal(zoned, Back(FixtureShapes.Fixture, zoned));
+        Assert.Equal(zoned with { Mesh = null }, Back(FixtureShapes.Fixture, zoned with { Mesh = null }));
+        string text = Text(FixtureShapes.Fixture, zoned);
+        Assert.Contains("\"triangles\": [0,1,2,0,0,2,3,0,3,2,4,1,3,4,5,1]", text, StringComparison.Ordinal);
+        Assert.Contains("0.3333333333333333,1E-17", text, StringComparison.Ordinal);
+    }
+
+    [Theory]
+    [InlineData("\"measuredArea\":{\"value\":0.471", "\"measuredArea\":{\"value\":0.6", "measuredArea is 0.6 m²; allowed: within 2 % of the parts together")]
+    [InlineData("1E-17", "0.3", "mesh is 0.28389 m²; allowed: within 2 % of Floor of the parts, 0.23333 m²")]
+    [InlineData("1,3,4,5,1]", "1,3,4,5,2]", "triangles names zone 2; there are 2")]
+    [InlineData("1,3,4,5,1]", "1,3,4,5]", "triangles has 15 numbers; allowed: three places in vertices and one in zones")]
+    [InlineData("1,3,4,5,1]", "1,3,4,6,1]", "triangles is 6 (a count); allowed: at least 0 and at most 5")]
+    [InlineData("\"vertices\":[0,0,0,", "\"vertices\":[0,0,", "vertices has 17 numbers; allowed: x, y and z of each point")]
+    public void A_mesh_that_contradicts_its_parts_or_itself_is_a_fault(string was, string now, string sentence)
+    {
+        string text = Document.Write(FixtureShapes.Fixture, EveryFixture.Zoned, JsonLayout.Default with { IsIndented = false });
+        Assert.Contains(was, text, StringComparison.Ordinal);
+        RefinishJsonException refused = Assert.Throws<RefinishJsonException>(() => Document.Read(FixtureShapes.Fixture, () => JsonDocument.Parse(text.Replace(was, now, StringComparison.Ordinal))));
+        Assert.Contains(refused.Faults, fault => fault.Sentence.Contains(sentence, StringComparison.Ordinal));
+    }
+
+    [Fact]
+    public void Another_mesh_is_one_change_of_its_points_and_not_thousands()
+    {
+        ZonedFixture before = EveryFixture.Zoned with { Mesh = null, MeasuredArea = null };
+        Job Of(ZonedFixture fixture) => Examples.Bathroom() with { Fixtures = [EveryFixture.Of(fixture, 1)] };
+        ZonedFixture near = EveryFixture.Zoned with { MeasuredArea = null };
+        ZonedFixture moved = near with { Mesh = new TriangleMesh(near.Mesh!.Vertices.Select(point => point with { X = point.X + 0.001 }), near.Mesh.Triangles) };
+        Assert.EndsWith(".fixture.mesh.vertices", Assert.Single(InputComparer.Compare(Of(near), Of(moved), DisplayUnits.Si)).Path, StringComparison.Ordinal);
+        Assert.EndsWith(".fixture.mesh", Assert.Single(InputComparer.Compare(Of(before), Of(near), DisplayUnits.Si)).Path, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void A_large_scan_is_written_and_read_and_a_huge_one_is_refused()
+    {
+        TriangleMesh Grid(int side) => new(
+            [.. Enumerable.Range(0, (side + 1) * (side + 1)).Select(i => new MeshPoint(i % (side + 1) * 0.7 / side, i / (side + 1) * 0.3 / side, 0.01 / 3))],
+            [.. Enumerable.Range(0, side * side).Select(i => (i / side * (side + 1)) + (i % side)).SelectMany(a => (MeshTriangle[])
+                [new(a, a + 1, a + side + 2, FixtureZoneKind.Top), new(a, a + side + 2, a + side + 1, FixtureZoneKind.Top)])]);
+        ZonedFixture Top(int side) => new("top", [new ZonePart("top", FixtureZoneKind.Top, UnitsNet.Area.FromSquareMeters(0.21), UnitsNet.Angle.Zero)], Length.Zero) { Mesh = Grid(side) };
+        Assert.Equal(Top(150), Back(FixtureShapes.Fixture, Top(150)));
+        string refused = Assert.Throws<NotSupportedException>(() => Text(FixtureShapes.Fixture, Top(320))).Message;
+        Assert.Contains("A mesh of 204800 triangles is not written into JSON; at most 200000", refused, StringComparison.Ordinal);
+    }
+
+    [Fact]
     public void Every_kind_of_defect_comes_back_equal()
     {
         Assert.Equal(13, Examples.Defects.Select(defect => defect.Kind).Distinct().Count());
@@ -157,8 +207,9 @@ public class JobRoundTripTests
     {
         Job job = Examples.Bathroom();
         FixtureJob own = job.Fixtures[0] with { Fixture = new OwnFixture() };
-        Assert.Contains("OwnFixture", Assert.Throws<NotSupportedException>(() => JobJson.Write(job with { Fixtures = [own] })).Message,
-            StringComparison.Ordinal);
+        string refused = Assert.Throws<NotSupportedException>(() => JobJson.Write(job with { Fixtures = [own] })).Message;
+        Assert.Contains("OwnFixture", refused, StringComparison.Ordinal);
+        Assert.Contains("into a ZonedFixture, which has one", refused, StringComparison.Ordinal);
 
         TimeZoneInfo zone = TimeZoneInfo.CreateCustomTimeZone("ferry time", TimeSpan.FromMinutes(77), "ferry time", "ferry time");
         Shop shop = job.Shop with { Calendar = WorkCalendar.EveryDay(new WorkingHours(TimeSpan.FromHours(8), TimeSpan.FromHours(17)),

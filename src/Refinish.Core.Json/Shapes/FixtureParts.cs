@@ -8,6 +8,8 @@ internal static class FixtureParts
 {
     public static Shape<FixtureMaterial> Material { get; } = new WordShape<FixtureMaterial>();
 
+    public static Shape<FixtureZoneKind> Zone { get; } = new WordShape<FixtureZoneKind>();
+
     public static OneOfShape<PlanOutline> Outline { get; } = new OneOfShape<PlanOutline>("planOutline")
         .Or("roundedRectangle", RoundedRectangle(), outline => !outline.IsEllipse)
         .Or("ellipse", Ellipse(), outline => outline.IsEllipse);

@@ -2,13 +2,16 @@ using Refinish.Fixtures;
 
 namespace Refinish.Json.Shapes;
 
-/// <summary>The ten kinds of fixture, and one of which only some readings are known.</summary>
+/// <summary>The kinds of fixture, one of which only some readings are known, and one of zones that has no kind.</summary>
 internal static class FixtureShapes
 {
     /// <summary>
     /// A fixture is written as its kind and, beside it, its measurements; a rough one as the kind it is of and what was taken.
     /// </summary>
     public static OneOfShape<IFixture> Fixture { get; } = new OneOfShape<IFixture>("fixture")
+        {
+            Instead = "put what it coats into a " + nameof(ZonedFixture) + ", which has one",
+        }
         .Or("recessedBathtub", TubShapes.Recessed.Into("recessedBathtub", tub => new RecessedBathtub(tub), tub => tub.Measurements))
         .Or("freestandingTub", TubShapes.Freestanding.Into("freestandingTub", tub => new FreestandingTub(tub), tub => tub.Measurements))
         .Or("ovalTub", TubShapes.Oval.Into("ovalTub", tub => new OvalTub(tub), tub => tub.Measurements))
@@ -19,5 +22,6 @@ internal static class FixtureShapes
         .Or("countertop", FlatShapes.Countertop.Into("countertop", top => new Countertop(top), top => top.Measurements))
         .Or("flatPanel", FlatShapes.Panel.Into("flatPanel", panel => new FlatPanel(panel), panel => panel.Measurements))
         .Or("tiledSurround", FlatShapes.TiledWalls.Into("tiledSurround", tile => new TiledSurround(tile), tile => tile.Measurements))
-        .Or("rough", RoughShapes.Fixture);
+        .Or("rough", RoughShapes.Fixture)
+        .Or("zoned", ZonedShapes.Fixture);
 }

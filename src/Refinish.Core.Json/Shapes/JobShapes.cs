@@ -13,10 +13,8 @@ namespace Refinish.Json.Shapes;
 /// <summary>A whole job: what it defines, its shop, its premises and what is wanted.</summary>
 internal static class JobShapes
 {
-    public static Shape<FixtureZoneKind> Zone { get; } = new WordShape<FixtureZoneKind>();
-
     public static ObjectShape<ZoneEfficiency> Efficiency { get; } = new Fields<ZoneEfficiency>("zoneEfficiency")
-        .With("zone", Zone, efficiency => efficiency.Zone, out Slot<FixtureZoneKind> zone)
+        .With("zone", FixtureParts.Zone, efficiency => efficiency.Zone, out Slot<FixtureZoneKind> zone)
         .With("efficiency", Quantities.Percent, efficiency => efficiency.Efficiency, out Slot<Ratio> part)
         .Making(v => new ZoneEfficiency(zone(v), part(v)));
 
@@ -32,7 +30,7 @@ internal static class JobShapes
         .With("room", Scalars.Text, fixture => fixture.Room, out Slot<string> room)
         .With("fixture", FixtureShapes.Fixture, fixture => fixture.Fixture, out Slot<IFixture> measured)
         .With("survey", SurveyShapes.Survey, fixture => fixture.Survey, out Slot<Survey> survey)
-        .MaybeOf("zones", CommonShapes.List(Zone), fixture => fixture.Zones, (fixture, zones) => fixture with { Zones = zones })
+        .MaybeOf("zones", CommonShapes.List(FixtureParts.Zone), fixture => fixture.Zones, (fixture, zones) => fixture with { Zones = zones })
         .Optional("share", Quantities.Percent, fixture => fixture.Share, (fixture, share) => fixture with { Share = share })
         .MaybeOf("system", SystemShapes.System, fixture => fixture.System, (fixture, system) => fixture with { System = system })
         .MaybeOf("gun", GunShapes.Gun, fixture => fixture.Gun, (fixture, gun) => fixture with { Gun = gun })

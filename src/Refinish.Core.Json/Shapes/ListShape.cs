@@ -1,3 +1,4 @@
+using System.Buffers;
 using System.Collections.Generic;
 using System.Linq;
 using System.Text.Json;
@@ -14,7 +15,9 @@ internal interface IHolderShape
 internal interface IListShape : IHolderShape;
 
 /// <summary>A list of values of one shape.</summary>
-internal sealed class ListShape<T>(Shape<T> item) : Shape<IReadOnlyList<T>>, IListShape
+/// <param name="item">The shape of each.</param>
+/// <param name="isPacked">Whether it is written in one line, as the thousands of numbers of a mesh are.</param>
+internal sealed class ListShape<T>(Shape<T> item, bool isPacked = false) : Shape<IReadOnlyList<T>>, IListShape
 {
     public Shape Item => item;
 
@@ -57,6 +60,24 @@ internal sealed class ListShape<T>(Shape<T> item) : Shape<IReadOnlyList<T>>, ILi
     }
 
     public override void Write(Utf8JsonWriter json, IReadOnlyList<T> value, Writing to)
+    {
+        if (isPacked)
+        {
+            ArrayBufferWriter<byte> bytes = new();
+            using (Utf8JsonWriter line = new(bytes, json.Options with { Indented = false }))
+            {
+                WriteItems(line, value, to);
+            }
+
+            json.WriteRawValue(bytes.WrittenSpan, skipInputValidation: true);
+        }
+        else
+        {
+            WriteItems(json, value, to);
+        }
+    }
+
+    private void WriteItems(Utf8JsonWriter json, IReadOnlyList<T> value, Writing to)
     {
         json.WriteStartArray();
         foreach (T each in value)

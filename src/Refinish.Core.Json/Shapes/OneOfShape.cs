@@ -26,6 +26,9 @@ internal sealed class OneOfShape<T>(string name) : Shape<T>, IOneOfShape
 
     public override IEnumerable<T> StandIns => variants.SelectMany(variant => variant.StandIns);
 
+    /// <summary>What has a form in the place of a type of one's own; <see langword="null"/> where nothing has.</summary>
+    public string? Instead { get; init; }
+
     public OneOfShape<T> Or<TVariant>(string kind, FieldsShape<TVariant> shape, Func<TVariant, bool>? when = null)
         where TVariant : T
     {
@@ -68,7 +71,8 @@ internal sealed class OneOfShape<T>(string name) : Shape<T>, IOneOfShape
     public override void Write(Utf8JsonWriter json, T value, Writing to)
     {
         Variant variant = variants.Find(each => each.Holds(value))
-            ?? throw new NotSupportedException("A " + value!.GetType().Name + " of one's own has no form in JSON; known: " + Kinds + ".");
+            ?? throw new NotSupportedException("A " + value!.GetType().Name + " of one's own has no form in JSON; "
+                + (Instead is null ? string.Empty : Instead + "; ") + "known: " + Kinds + ".");
         json.WriteStartObject();
         json.WriteString(Discriminator[0], variant.Kind);
         variant.WriteFields(json, value, to);

@@ -24,7 +24,7 @@ internal static class ProcedureResults
         .AsResults();
 
     private static readonly FieldsShape<FixtureZone> Zone = new Fields<FixtureZone>("fixtureZone")
-        .Show("kind", JobShapes.Zone, zone => zone.Kind)
+        .Show("kind", FixtureParts.Zone, zone => zone.Kind)
         .Show("area", Results.Area, zone => zone.Area.SquareMeters)
         .Show("slopeFromHorizontal", Results.Angle, zone => zone.SlopeFromHorizontal.Radians)
         .AsResults();

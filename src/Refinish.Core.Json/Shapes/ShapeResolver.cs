@@ -151,6 +151,9 @@ internal sealed class ShapeResolver : IJsonTypeInfoResolver
         Add(new KindShape<IFixture, FlatPanel>(FixtureShapes.Fixture));
         Add(new KindShape<IFixture, TiledSurround>(FixtureShapes.Fixture));
         Add(new KindShape<IFixture, RoughFixture>(FixtureShapes.Fixture));
+        Add(new KindShape<IFixture, ZonedFixture>(FixtureShapes.Fixture));
+        Add(ZonedShapes.Part);
+        Add(ZonedShapes.Mesh);
         Add(RoughShapes.Taken);
         Add(RoughShapes.Assumption);
         Add(TubShapes.Recessed);

@@ -36,7 +36,7 @@ internal sealed class ValueComparer(double tolerance)
                 Add(path, before, after);
             }
         }
-        else if (before.ValueKind == JsonValueKind.Array && after.ValueKind == JsonValueKind.Array)
+        else if (before.ValueKind == JsonValueKind.Array && after.ValueKind == JsonValueKind.Array && !ListKeys.IsWhole(field))
         {
             CompareItems(path, field, before, after);
         }

@@ -1,5 +1,6 @@
 using System;
 using System.Collections.Generic;
+using System.Linq;
 
 namespace Refinish.Fixtures;
 
@@ -67,6 +68,42 @@ internal static class MeshEdges
             (int Low, int High) key = from < to ? (from, to) : (to, from);
             edges.TryGetValue(key, out (int Up, int Down) faces);
             edges[key] = from < to ? (faces.Up + 1, faces.Down) : (faces.Up, faces.Down + 1);
+        }
+    }
+
+    /// <summary>The triangles by connected piece, in the order of their first ones.</summary>
+    public static IEnumerable<MeshTriangle[]> Pieces(MeshTriangle[] triangles)
+    {
+        Loops loops = new();
+        foreach (MeshTriangle t in triangles)
+        {
+            loops.Join(t.A, t.B);
+            loops.Join(t.B, t.C);
+        }
+
+        return triangles.GroupBy(t => loops.Root(t.A)).Select(piece => piece.ToArray());
+    }
+
+    /// <summary>The corners of edges with one triangle only.</summary>
+    public static IEnumerable<int> OpenVertices(MeshTriangle[] triangles)
+    {
+        HashSet<(int Low, int High)> open = [];
+        foreach (MeshTriangle t in triangles)
+        {
+            Turn(t.A, t.B);
+            Turn(t.B, t.C);
+            Turn(t.C, t.A);
+        }
+
+        return open.SelectMany(edge => new[] { edge.Low, edge.High });
+
+        void Turn(int from, int to)
+        {
+            (int, int) key = from < to ? (from, to) : (to, from);
+            if (!open.Remove(key))
+            {
+                open.Add(key);
+            }
         }
     }
 
@@ -161,7 +198,7 @@ internal static class MeshEdges
         return (low, t.A ^ t.B ^ t.C ^ low ^ high, high);
     }
 
-    /// <summary>Open edges that hang together, by union and find.</summary>
+    /// <summary>What hangs together, by union and find.</summary>
     private sealed class Loops
     {
         private readonly Dictionary<int, int> parents = [];
@@ -179,7 +216,7 @@ internal static class MeshEdges
             }
         }
 
-        private int Root(int vertex)
+        public int Root(int vertex)
         {
             if (!parents.TryGetValue(vertex, out int parent))
             {

@@ -23,6 +23,10 @@ namespace Refinish.Jobs;
 /// </code></example>
 public sealed class CoatRun
 {
+    private static readonly Source Underside = Source.Published(
+        "P.-T. Brun and others, Rayleigh-Taylor instability under an inclined plane, Physics of Fluids",
+        "abstract: drops form in a thin film under a plane, and none beyond a critical tilt; no limit for a drying coat is known to us");
+
     private static readonly Source Clock = Source.Derived("one cup after the other");
     private static readonly Source Blend = Source.Derived("volume through the gun times what a volume as applied gives off");
 
@@ -109,10 +113,27 @@ public sealed class CoatRun
     /// <summary>Coating that goes through the gun, without the reducer.</summary>
     public Mass SprayedMass => Mass.FromKilograms(Demand.Sprayed.CubicMeters / (1 + Layer.Reducer.DecimalFractions) * Layer.Product.MixedDensity.KilogramsPerCubicMeter);
 
-    /// <summary>The wet film held against what levels and what sags on a slope; one comparison that cannot be judged when the product's sheet has no flow figures.</summary>
-    /// <param name="slope">The steepest slope that is coated, 0 to 90° from level; steeper counts as 90°.</param>
-    /// <returns>The comparisons.</returns>
+    /// <summary>
+    /// The wet film held against what levels and what sags on a slope; one comparison that cannot be judged when the product's sheet has no
+    /// flow figures.
+    /// </summary>
+    /// <param name="slope">The slope that is coated, 0 (looks up) over 90° (upright) to 180° (looks down).</param>
+    /// <returns>
+    /// The comparisons. Beyond 90° the film creeps as at 180° less the slope, and one comparison more, on dripping, cannot be judged.
+    /// </returns>
+    /// <exception cref="ArgumentOutOfRangeException"><paramref name="slope"/> is outside its range.</exception>
     public IReadOnlyList<LimitComparison> Flow(Angle slope)
+    {
+        double tilt = Guard.Within(slope, Bounds.Between(0, Math.PI, Measure.Angle), nameof(slope));
+        return new ValueList<LimitComparison>([.. OnTheSurface(Math.Min(tilt, Math.PI - tilt)), .. tilt > Math.PI / 2 ? [Hanging] : (LimitComparison[])[]]);
+    }
+
+    // The drive along the surface is ρ g sin α on both sides of it; what pulls away from it, on the underside, is in no model here.
+    internal LimitComparison Hanging => new(
+        "wet film against dripping, where it hangs", Demand.WetFilm.Thickness.Meters, null, LimitSense.AtMost, Measure.Film, Underside,
+        "try the coat on a board that hangs like the surface; thinner coats with a flash between");
+
+    private IReadOnlyList<LimitComparison> OnTheSurface(double slope)
     {
         if (Layer.Product.Flow is not FlowFigures flow)
         {
@@ -123,7 +144,7 @@ public sealed class CoatRun
         FlowWindow window = new()
         {
             Fluidity = flow.Fluidity,
-            Slope = slope.Radians > Math.PI / 2 ? Angle.FromRadians(Math.PI / 2) : slope,
+            Slope = Angle.FromRadians(slope),
             Density = Coating.Density,
             SagAllowed = flow.SagAllowed,
             SurfaceTension = flow.SurfaceTension,

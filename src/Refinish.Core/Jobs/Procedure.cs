@@ -63,7 +63,8 @@ public sealed class Procedure
         area = Surfaces.Sum(surface => surface.Area.SquareMeters);
         FixtureZoneKind[] coated = [.. fixture.Fixture.Zones.Select(zone => zone.Kind).Where(kind => fixture.Zones?.Contains(kind) != false)];
         CoatsFloor = coated.Contains(FixtureZoneKind.Floor);
-        CoatsWallTile = coated.Contains(FixtureZoneKind.Tile);
+        LooksDown = CoatedSlopes.AreOverhead(fixture);
+        IsOverhead = LooksDown || coated.Contains(FixtureZoneKind.Tile);
         Defects = new ValueList<Defect>(OldCoat.Effective(fixture.Survey, CoatedArea));
         Filler = new FillerEstimate(Defects, filler);
         ColourChange = fixture.OldColour is CieLab old && fixture.NewColour is CieLab wanted ? new ColourDifference(old, wanted) : null;
@@ -156,8 +157,11 @@ public sealed class Procedure
     /// <summary>Whether a floor that people stand on gets coated.</summary>
     internal bool CoatsFloor { get; }
 
-    /// <summary>Whether a tiled wall gets coated, which is worked on above the head.</summary>
-    internal bool CoatsWallTile { get; }
+    /// <summary>Whether some of what gets coated is worked on from below, so that everything wet or loose falls towards whoever does it.</summary>
+    internal bool LooksDown { get; }
+
+    /// <summary>Whether it is sprayed above the head: it looks down, or it is a tiled wall.</summary>
+    internal bool IsOverhead { get; }
 
     /// <summary>Whether lead was found in the surface or nothing rules it out.</summary>
     internal bool MayHoldLead => Fixture.Survey.LeadTest == LeadTest.Positive || SurveyRules.LeadIsOpen(Fixture.Survey);

@@ -29,6 +29,28 @@ internal static class EveryFixture
             .Assuming(ReadingAssumption.Usual("RollTurn", Angle.FromDegrees(170), Angle.FromDegrees(180), Angle.FromDegrees(200), Own())),
     ];
 
+    /// <summary>A fixture without a type of its own, with a mesh of which no coordinate is round.</summary>
+    public static ZonedFixture Zoned { get; } = new(
+        "niche",
+        [
+            new ZonePart("bottom", FixtureZoneKind.Floor, Area.FromSquareMeters(0.7 / 3), Angle.FromDegrees(1.5))
+            {
+                DevelopedFactor = 1.07, OpeningArea = Area.FromSquareMeters(0.011), Source = Own(),
+            },
+            new ZonePart("back", FixtureZoneKind.Wall, Area.FromSquareMeters(0.7 / 3), Angle.FromDegrees(91.5)),
+        ],
+        Length.FromMeters(2.9))
+    {
+        WaterCapacity = Volume.FromLiters(3.7),
+        MeasuredArea = Area.FromSquareMeters(0.471),
+        Mesh = new TriangleMesh(
+            [new(0, 0, 0), new(0.7, 0, 0), new(0.7, 1.0 / 3, 1e-17), new(0, 1.0 / 3, 0), new(0.7, 1.0 / 3, 1.0 / 3), new(0, 1.0 / 3, 1.0 / 3)],
+            [
+                new(0, 1, 2, FixtureZoneKind.Floor), new(0, 2, 3, FixtureZoneKind.Floor), new(3, 2, 4, FixtureZoneKind.Wall),
+                new(3, 4, 5, FixtureZoneKind.Wall),
+            ]),
+    };
+
     public static FixtureJob Of(IFixture fixture, int index) => new()
     {
         Id = "fixture-" + index,

@@ -118,7 +118,7 @@ internal static class Examples
             Closed = [new TimeInterval(new DateTimeOffset(2027, 3, 4, 0, 0, 0, TimeSpan.FromHours(1)),
                 new DateTimeOffset(2027, 3, 5, 0, 0, 0, TimeSpan.FromHours(1)))],
         },
-        Fixtures = [.. Tapes.Every().Concat(EveryFixture.Rough).Select(EveryFixture.Of)],
+        Fixtures = [.. Tapes.Every().Concat(EveryFixture.Rough).Append(EveryFixture.Zoned).Select(EveryFixture.Of)],
         Days = [new DayRequest([new DateTime(2027, 3, 2), new DateTime(2027, 3, 3)], ["bath-3/inspect"])],
         Changes =
         [

@@ -131,6 +131,10 @@ internal sealed class SchemaText
     {
         (_, "unit") when field.Shape is FixedUnitShape => "Unit of the three values.",
         ("roughFixture", "of") => "Which kind of fixture it is, by the name of its kind.",
+        ("triangleMesh", "vertices") => "The points in metres, three numbers each: along, across, upwards.",
+        ("triangleMesh", "zones") => "The zones that its triangles name by their place in this list, from 0.",
+        ("triangleMesh", "triangles") => "Four numbers for each triangle: three places in vertices, from 0 and anticlockwise as seen from "
+            + "the coated side, and one in zones, -1 for none. At most 200 000 triangles.",
         ("materialNeed", "volume") => "How much, where it is needed by volume; otherwise amount.",
         ("preparationStep", "step") => documentation.Of(shape.Described, "kind"),
         ("solvent", "nonBurning") => "What it rests on that the vapour does not burn; left out when it burns or when nothing is known.",

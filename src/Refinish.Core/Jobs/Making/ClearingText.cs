@@ -31,6 +31,8 @@ internal static class ClearingText
         FlatPanel panel => "take off what is fixed to it; " + Openings(panel.Measurements.CutOuts) + CutOut("along its edges"),
         TiledSurround => "take off spout, handles, shower arm, rails and dishes, and cap the pipes; "
             + CutOut("in the corners and along tub, floor and ceiling"),
+        ZonedFixture own => (own.WaterCapacity is null ? string.Empty : "take off drain and overflow parts; ")
+            + "take off what is fixed to it and comes off" + (own.MaskedEdge > Length.Zero ? "; " + CutOut("round it") : string.Empty),
         _ => "take off what is fixed to it and comes off; " + CutOut("round it"),
     };
 
@@ -39,6 +41,7 @@ internal static class ClearingText
     {
         FreestandingTub => "put drain and overflow parts back in sealant where they were taken off",
         TiledSurround => "caulk corners and the joints to tub, floor and ceiling; refit spout, handles, shower arm, rails and dishes",
+        ZonedFixture { MaskedEdge.Meters: 0 } => "put back what was taken off",
         Countertop or FlatPanel => "caulk the joints, put back what was taken off",
         _ => "caulk the joints, refit the hardware",
     };

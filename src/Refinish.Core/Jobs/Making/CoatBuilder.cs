@@ -207,7 +207,7 @@ internal sealed class CoatBuilder(WorkBuilder builder, SiteRoom room, RoomCourse
             Sprays = true,
             DustFree = run.OnSurface.TouchDry ?? product.Cure.TouchDry,
             Tools = [SprayGunTool],
-            Cautions = WorkCautions.Of(coat.Kind, product, group.Exists(procedure => procedure.CoatsWallTile)),
+            Cautions = WorkCautions.Of(coat.Kind, product, group.Exists(procedure => procedure.IsOverhead)),
             Source = product.Source,
         });
         foreach (CoatRun under in group.Select(procedure => last.TryGetValue(procedure.Fixture.Id, out CoatRun? before) ? before : null).OfType<CoatRun>().Distinct())

@@ -75,12 +75,20 @@ internal static class PlanConditions
 
         foreach (CoatRun run in plan.Work?.Runs ?? [])
         {
+            IReadOnlyList<string> ids = plan.Work!.Operations.First(operation => operation.Id == run.Id).Fixtures;
+            FixtureJob[] coated = [.. plan.Planned.Select(procedure => procedure.Fixture).Where(fixture => ids.Contains(fixture.Id))];
+            if (coated.Any(CoatedSlopes.Hang))
+            {
+                yield return new PlanCondition(
+                    run.Id, "drip", run.Hanging.Sentence, run.Hanging.Remedy!, run.Hanging.Source, Audience.Crew);
+            }
+
             if (run.Layer.Product.Flow is null)
             {
                 continue;
             }
 
-            Angle steepest = Angle.FromRadians(Steepest(plan, run));
+            Angle steepest = Angle.FromRadians(coated.Select(CoatedSlopes.Steepest).DefaultIfEmpty().Max());
             foreach (LimitComparison beyond in run.Flow(steepest).Where(comparison => comparison.Outcome == ComparisonOutcome.Beyond))
             {
                 yield return new PlanCondition(
@@ -192,23 +200,5 @@ internal static class PlanConditions
                     + "not in that time",
                 Source.Derived("well-mixed air of the room"), Audience.Crew | Audience.Customer | Audience.Occupant);
         }
-    }
-
-    private static double Steepest(JobPlan plan, CoatRun run)
-    {
-        IReadOnlyList<string> fixtures = plan.Work!.Operations.First(operation => operation.Id == run.Id).Fixtures;
-        double steepest = 0;
-        foreach (Procedure procedure in plan.Planned.Where(procedure => fixtures.Contains(procedure.Fixture.Id)))
-        {
-            foreach (FixtureZone zone in procedure.Fixture.Fixture.Zones)
-            {
-                if (procedure.Fixture.Zones is null || procedure.Fixture.Zones.Contains(zone.Kind))
-                {
-                    steepest = Math.Max(steepest, Math.Min(zone.SlopeFromHorizontal.Radians, Math.PI / 2));
-                }
-            }
-        }
-
-        return steepest;
     }
 }

@@ -340,7 +340,7 @@ internal sealed class ProcedureRules(Procedure procedure, SurveyPolicy policy, C
             IsLoud = traits.RaisesDust,
             Materials = traits.Materials ?? ValueList<MaterialNeed>.Empty,
             Cautions = traits.Product is CoatingProduct product
-                ? WorkCautions.Of(kind, product, procedure.CoatsWallTile)
+                ? WorkCautions.Of(kind, product, procedure.IsOverhead)
                 : WorkCautions.Of(kind, procedure, UsesAcid),
             Source = source,
         };

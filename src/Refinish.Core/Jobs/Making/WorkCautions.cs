@@ -78,7 +78,8 @@ internal static class WorkCautions
             WorkKind.Inspect when procedure.CoatsFloor => [Cautions.NewCoatSlip],
             _ => [],
         };
-        IEnumerable<Caution> overhead = procedure.CoatsWallTile && kind is WorkKind.Key or WorkKind.Regrout ? [Cautions.OverheadWork] : [];
+        bool above = procedure.LooksDown ? kind != WorkKind.Inspect : procedure.IsOverhead && kind is WorkKind.Key or WorkKind.Regrout;
+        IEnumerable<Caution> overhead = above ? [Cautions.OverheadWork] : [];
         return more is Array { Length: 0 } && overhead is Array { Length: 0 } ? Of(kind) : new ValueList<Caution>(Of(kind).Concat(more).Concat(overhead).Distinct());
     }
 
