@@ -6,8 +6,6 @@ namespace Refinish.Json.Shapes;
 /// <summary>What several fixtures are made of.</summary>
 internal static class FixtureParts
 {
-    public static Shape<FixtureMaterial> Material { get; } = new WordShape<FixtureMaterial>();
-
     public static OneOfShape<PlanOutline> Outline { get; } = new OneOfShape<PlanOutline>("planOutline")
         .Or("roundedRectangle", RoundedRectangle(), outline => !outline.IsEllipse)
         .Or("ellipse", Ellipse(), outline => outline.IsEllipse);

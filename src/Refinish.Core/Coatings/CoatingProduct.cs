@@ -140,7 +140,7 @@ public sealed record CoatingProduct
     public required IReadOnlyList<FixtureMaterial> Materials
     {
         get;
-        init => field = new ValueList<FixtureMaterial>(Guard.NotNull(value, nameof(Materials)));
+        init => field = Guard.List(value, nameof(Materials));
     }
 
     /// <summary>The sizes in which mixed product can be bought (base and hardener together), each as mixed volume.</summary>
