@@ -73,7 +73,7 @@ internal static class JobSheet
 
     private static void WriteFixture(Paper paper, Procedure procedure)
     {
-        paper.Line(procedure.Fixture.Id + " · " + procedure.Fixture.Name + " · " + procedure.Fixture.Survey.Material.InWords() + " · "
+        paper.Line(procedure.Fixture.Id + " · " + procedure.Fixture.Name + " · " + procedure.Fixture.Survey.Material.Name + " · "
             + procedure.OldCoat);
         paper.Line(procedure.Verdict.Suitability switch
         {

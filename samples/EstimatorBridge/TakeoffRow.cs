@@ -49,10 +49,9 @@ internal sealed record TakeoffRow
             Count = Whole("count", 1, 1000),
             Survey = new Survey
             {
-                Material = Enum.GetNames<FixtureMaterial>().Contains(Field("material"))
-                    ? Enum.Parse<FixtureMaterial>(Field("material"))
-                    : throw new RowException("material",
-                        "'" + Field("material") + "' is none of " + string.Join(", ", Enum.GetNames<FixtureMaterial>())),
+                Material = FixtureMaterial.All.FirstOrDefault(one => one.Id.Equals(Field("material"), StringComparison.OrdinalIgnoreCase))
+                    ?? throw new RowException("material",
+                        "'" + Field("material") + "' is none of " + string.Join(", ", FixtureMaterial.All.Select(one => one.Id))),
                 Defects = Defects(),
                 YearBuilt = Field("built").Length == 0 ? null : Whole("built", 1700, 2100),
             },

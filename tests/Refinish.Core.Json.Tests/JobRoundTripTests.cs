@@ -192,7 +192,8 @@ public class JobRoundTripTests
     [Fact]
     public void Every_named_value_comes_back()
     {
-        AllWords<FixtureMaterial>(FixtureParts.Material);
+        Assert.All(FixtureMaterial.All, value => Assert.Equal(value, Back(MaterialShapes.Material, value)));
+        Assert.Equal("\"enamelledCastIron\"", Text(MaterialShapes.Material, FixtureMaterial.EnamelledCastIron));
         AllWords(DefectShapes.Kind);
         AllWords(DefectShapes.Adhesion);
         Assert.Equal("\"3B\"", Text(DefectShapes.Adhesion, Substrates.AdhesionGrade.Grade3B));

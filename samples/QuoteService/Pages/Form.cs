@@ -42,7 +42,7 @@ public sealed class Form
             new()
             {
                 Name = "material", Member = "material", Label = "What the tub is made of", Text = "enamelledCastIron",
-                Choices = [.. Enum.GetValues<FixtureMaterial>().Select(material => (Camel(material.ToString()), material.InWords()))],
+                Choices = [.. FixtureMaterial.All.Select(material => (material.Id, material.Name))],
             },
             new() { Name = "built", Member = "yearBuilt", Label = "Year of the building", Help = "empty when nobody knows", Type = "number" },
             new() { Name = "lead", Member = "leadTest", Label = "Test for lead", Text = "notTested", Choices = [("notTested", "not tested"), ("negative", "no lead found"), ("positive", "lead found")] },
@@ -156,8 +156,6 @@ public sealed class Form
 
         return owner;
     }
-
-    private static string Camel(string word) => char.ToLowerInvariant(word[0]) + word[1..];
 
     private Field Tub(string member, string label, string help, double metres) => Amount(member, member, label, help, Measure.Length, metres);
 

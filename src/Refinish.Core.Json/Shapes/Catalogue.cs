@@ -4,6 +4,7 @@ using System.Linq;
 using Refinish.Coatings;
 using Refinish.Coverage;
 using Refinish.Estimating;
+using Refinish.Fixtures;
 using Refinish.Jobs;
 
 namespace Refinish.Json.Shapes;
@@ -11,6 +12,9 @@ namespace Refinish.Json.Shapes;
 /// <summary>What a document defines once and names by identifier elsewhere.</summary>
 internal sealed record Catalogue
 {
+    /// <summary>Materials of fixtures that are not the library's own, by their identifiers.</summary>
+    public IReadOnlyList<FixtureMaterial> Materials { get; init; } = [];
+
     /// <summary>Solvents, by their CAS numbers.</summary>
     public IReadOnlyList<Solvent> Solvents { get; init; } = [];
 
@@ -40,6 +44,14 @@ internal sealed record Catalogue
         Operation[] operations = [.. own.Concat(job.Changes.Select(change => change.Operation)).OfType<Operation>()];
         return new Catalogue
         {
+            Materials = Once(
+                fixtures.Select(fixture => fixture.Survey.Material)
+                    .Concat(products.SelectMany(product => product.Materials))
+                    .Concat(promoters.SelectMany(promoter => promoter.Materials))
+                    .Concat(steps.SelectMany(step => step.Materials))
+                    .Concat(job.Shop.Chemicals.SelectMany(chemical => chemical.Surfaces))
+                    .Where(material => FixtureMaterial.TryFind(material.Id) is null),
+                material => material.Id),
             Solvents = Once(
                 promoters.SelectMany(promoter => promoter.Solvents)
                     .Concat(products.SelectMany(product => product.Solvents.Concat(CansOf(product).SelectMany(can => can.Solvents))))

@@ -10,6 +10,9 @@ internal static class CatalogueShapes
 {
     public static Shape<Catalogue> Catalogue { get; } = new DefiningShape<Catalogue>(
         new Fields<Catalogue>("catalogue")
+            .MaybeOf("materials", Defined(MaterialShapes.Whole, material => material.Id),
+                catalogue => catalogue.Materials.Count > 0 ? catalogue.Materials : null,
+                (catalogue, materials) => catalogue with { Materials = materials })
             .Optional("solvents", Defined(CoatingShapes.WholeSolvent, solvent => solvent.CasNumber), catalogue => catalogue.Solvents,
                 (catalogue, solvents) => catalogue with { Solvents = solvents })
             .Optional("additives", Defined(CoatingShapes.WholeAdditive, additive => additive.Id), catalogue => catalogue.Additives,

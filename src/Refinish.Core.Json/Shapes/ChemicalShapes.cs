@@ -11,7 +11,7 @@ internal static class ChemicalShapes
         .With("id", Scalars.Text, chemical => chemical.Id, out Slot<string> id)
         .With("name", Scalars.Text, chemical => chemical.Name, out Slot<string> name)
         .With("for", LabourShapes.Work, chemical => chemical.For, out Slot<WorkKind> use)
-        .Optional("surfaces", CommonShapes.List(FixtureParts.Material), chemical => chemical.Surfaces,
+        .Optional("surfaces", CommonShapes.List(MaterialShapes.Material), chemical => chemical.Surfaces,
             (chemical, surfaces) => chemical with { Surfaces = surfaces })
         .Maybe("coverage", Quantities.SpreadingRate, chemical => chemical.Coverage, (chemical, rate) => chemical with { Coverage = rate })
         .Optional("perMeterOfJoint", Quantities.Liquid, chemical => chemical.PerMeterOfJoint,

@@ -139,7 +139,7 @@ internal static class CoatingShapes
         .With("cure", CureShapes.Times, product => product.Cure, out Slot<CureTimes> cure)
         .MaybeOf("cureTable", CureShapes.Table, product => product.CureTable, (product, table) => product with { CureTable = table })
         .With("sprayLimits", CureShapes.SprayLimits, product => product.SprayLimits, out Slot<Climate.SprayLimits> sprayLimits)
-        .With("materials", CommonShapes.List(FixtureParts.Material), product => product.Materials,
+        .With("materials", CommonShapes.List(MaterialShapes.Material), product => product.Materials,
             out Slot<IReadOnlyList<FixtureMaterial>> materials)
         .Optional("goesOver", CommonShapes.List(new WordShape<CoatingRole>()), product => product.GoesOver,
             (product, roles) => product with { GoesOver = roles })
@@ -193,7 +193,7 @@ internal static class CoatingShapes
         .Maybe("mixedLife", Quantities.Duration, promoter => promoter.MixedLife, (promoter, life) => promoter with { MixedLife = life })
         .Optional("solvents", CommonShapes.List(SolventShare), promoter => promoter.Solvents,
             (promoter, solvents) => promoter with { Solvents = solvents })
-        .With("materials", CommonShapes.List(FixtureParts.Material), promoter => promoter.Materials,
+        .With("materials", CommonShapes.List(MaterialShapes.Material), promoter => promoter.Materials,
             out Slot<IReadOnlyList<FixtureMaterial>> materials)
         .With("source", CommonShapes.Source, promoter => promoter.Source, out Slot<Source> source)
         .Making(v => new AdhesionPromoter

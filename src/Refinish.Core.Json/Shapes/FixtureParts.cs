@@ -6,8 +6,6 @@ namespace Refinish.Json.Shapes;
 /// <summary>What several fixtures are made of.</summary>
 internal static class FixtureParts
 {
-    public static Shape<FixtureMaterial> Material { get; } = new WordShape<FixtureMaterial>();
-
     public static Shape<FixtureZoneKind> Zone { get; } = new WordShape<FixtureZoneKind>();
 
     public static OneOfShape<PlanOutline> Outline { get; } = new OneOfShape<PlanOutline>("planOutline")

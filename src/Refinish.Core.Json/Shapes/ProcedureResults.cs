@@ -112,7 +112,7 @@ internal static class ProcedureResults
         .Show("system", Scalars.Text, procedure => procedure.System.Id)
         .Show("systemObjections", Results.Sentences, procedure => procedure.SystemObjections)
         .Show("refusals", Results.Sentences, procedure => procedure.Refusals)
-        .Show("surface", FixtureParts.Material, procedure => procedure.Surface)
+        .Show("surface", Scalars.Text, procedure => procedure.Surface.Id)
         .Show("oldCoat", OldCoat, procedure => procedure.OldCoat)
         .Show("coatedArea", Results.Area, procedure => procedure.CoatedArea.SquareMeters)
         .Show("surfaces", CommonShapes.List(Surface), procedure => procedure.Surfaces)

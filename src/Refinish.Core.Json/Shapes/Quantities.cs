@@ -26,6 +26,11 @@ internal static class Quantities
 
     public static Shape<Density> Density { get; } = new QuantityShape<Density>(Units.Density, Measure.Density);
 
+    public static Shape<SpecificEntropy> SpecificHeat { get; } = new QuantityShape<SpecificEntropy>(Units.SpecificHeat, Measure.SpecificHeat);
+
+    public static Shape<ThermalConductivity> Conductivity { get; } = new QuantityShape<ThermalConductivity>(Units.Conductivity,
+        Measure.Conductivity);
+
     public static Shape<Ratio> Percent { get; } = new QuantityShape<Ratio>(Units.Ratio, Measure.Percent);
 
     public static Shape<Temperature> Temperature { get; } = new QuantityShape<Temperature>(Units.Temperature, Measure.Temperature);

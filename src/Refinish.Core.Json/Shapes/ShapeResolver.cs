@@ -26,6 +26,10 @@ internal sealed class ShapeResolver : IJsonTypeInfoResolver
         Add(CommonShapes.Caution);
         AddStruct(CommonShapes.Colour);
         AddDefects();
+        Add(MaterialShapes.Material);
+        Add(MaterialShapes.Body);
+        Add(MaterialShapes.Heat);
+        Add(MaterialShapes.Keying);
         Add(SurveyShapes.Survey);
         Add(SurveyShapes.SurveyPolicy);
         Add(SurveyShapes.FillerPolicy);
@@ -120,6 +124,8 @@ internal sealed class ShapeResolver : IJsonTypeInfoResolver
         AddStruct(Quantities.Liquid);
         AddStruct(Quantities.Material);
         AddStruct(Quantities.Mass);
+        AddStruct(Quantities.SpecificHeat);
+        AddStruct(Quantities.Conductivity);
         AddStruct(Quantities.Density);
         AddStruct(Quantities.Percent);
         AddStruct(Quantities.Temperature);

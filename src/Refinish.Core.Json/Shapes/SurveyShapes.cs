@@ -10,7 +10,7 @@ namespace Refinish.Json.Shapes;
 internal static class SurveyShapes
 {
     public static ObjectShape<Survey> Survey { get; } = new Fields<Survey>("survey")
-        .With("material", FixtureParts.Material, survey => survey.Material, out Slot<FixtureMaterial> material)
+        .With("material", MaterialShapes.Material, survey => survey.Material, out Slot<FixtureMaterial> material)
         .With("defects", CommonShapes.List(DefectShapes.Defect), survey => survey.Defects, out Slot<IReadOnlyList<Defect>> defects)
         .Optional("previouslyRefinished", Scalars.YesNo, survey => survey.PreviouslyRefinished,
             (survey, said) => survey with { PreviouslyRefinished = said })

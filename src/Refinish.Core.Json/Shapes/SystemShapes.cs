@@ -35,7 +35,7 @@ internal static class SystemShapes
     private static ObjectShape<SystemStep> Preparation() => new Fields<SystemStep>("preparationStep")
         .With("step", new WordShape<SystemStepKind>(), step => step.Kind, out Slot<SystemStepKind> kind)
         .With("name", Scalars.Text, step => step.Name, out Slot<string> name)
-        .WithOr("materials", CommonShapes.List(FixtureParts.Material), step => step.Materials, [],
+        .WithOr("materials", CommonShapes.List(MaterialShapes.Material), step => step.Materials, [],
             out Slot<IReadOnlyList<FixtureMaterial>> materials)
         .With("source", CommonShapes.Source, step => step.Source, out Slot<Source> source)
         .Making(v => SystemStep.Preparation(kind(v), name(v), materials(v), source(v)));

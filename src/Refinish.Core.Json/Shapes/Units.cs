@@ -73,6 +73,21 @@ internal static class Units
         new("lb/US gal", value => UnitsNet.Density.FromPoundsPerUSGallon(value), density => density.PoundsPerUSGallon),
         new("lb/ft³", value => UnitsNet.Density.FromPoundsPerCubicFoot(value), density => density.PoundsPerCubicFoot, "lb/ft3"));
 
+    public static UnitTable<SpecificEntropy> SpecificHeat { get; } = new(
+        "specific heat",
+        [1000, .. Decades],
+        new("J/(kg·K)", value => UnitsNet.SpecificEntropy.FromJoulesPerKilogramKelvin(value), heat => heat.JoulesPerKilogramKelvin, "J/(kg K)"),
+        new("Btu/(lb·°F)", value => UnitsNet.SpecificEntropy.FromBtusPerPoundFahrenheit(value), heat => heat.BtusPerPoundFahrenheit,
+            "Btu/(lb degF)"));
+
+    public static UnitTable<ThermalConductivity> Conductivity { get; } = new(
+        "thermal conductivity",
+        Decades,
+        new("W/(m·K)", value => UnitsNet.ThermalConductivity.FromWattsPerMeterKelvin(value), conductivity => conductivity.WattsPerMeterKelvin,
+            "W/(m K)"),
+        new("Btu/(h·ft·°F)", value => UnitsNet.ThermalConductivity.FromBtusPerHourFootFahrenheit(value),
+            conductivity => conductivity.BtusPerHourFootFahrenheit, "Btu/(h ft degF)"));
+
     public static UnitTable<Ratio> Ratio { get; } = new(
         "ratio",
         [0.5, 0.1, 0.01, 0, 1],

@@ -1,5 +1,6 @@
 using System;
 using System.Collections.Generic;
+using Refinish.Fixtures;
 using UnitsNet;
 
 namespace Refinish.Climate;

@@ -93,7 +93,7 @@ public sealed record AdhesionPromoter
     public required IReadOnlyList<FixtureMaterial> Materials
     {
         get;
-        init => field = new ValueList<FixtureMaterial>(Guard.NotNull(value, nameof(Materials)));
+        init => field = Guard.List(value, nameof(Materials));
     }
 
     /// <summary>

@@ -144,7 +144,7 @@ public sealed partial record CoatingProduct
     public required IReadOnlyList<FixtureMaterial> Materials
     {
         get;
-        init => field = new ValueList<FixtureMaterial>(Guard.NotNull(value, nameof(Materials)));
+        init => field = Guard.List(value, nameof(Materials));
     }
 
     /// <summary>The sizes in which mixed product can be bought (all parts together), each as mixed volume.</summary>

@@ -95,12 +95,15 @@ public sealed record CoatingSystem
 
     /// <summary>The wipe for a material.</summary>
     /// <param name="material">What lies under the new coat.</param>
-    /// <returns>The first promoter meant for it, or <see langword="null"/>.</returns>
-    /// <exception cref="ArgumentOutOfRangeException">Not a named value.</exception>
+    /// <returns>
+    /// The first promoter meant for it, otherwise the first for what it bonds like; <see langword="null"/> when there is none.
+    /// </returns>
+    /// <exception cref="ArgumentNullException"><paramref name="material"/> is missing.</exception>
     public AdhesionPromoter? PromoterFor(FixtureMaterial material)
     {
-        Guard.Defined(material, nameof(material));
-        return Promoters.FirstOrDefault(promoter => promoter.Materials.Contains(material));
+        Guard.NotNull(material, nameof(material));
+        return Promoters.FirstOrDefault(promoter => material.IsNamedIn(promoter.Materials))
+            ?? Promoters.FirstOrDefault(promoter => material.BondsAsNamedIn(promoter.Materials));
     }
 
     /// <summary>Volatile organic compounds of each product, as applied and at the maker's greatest reducer, against a limit.</summary>
@@ -122,10 +125,10 @@ public sealed record CoatingSystem
     /// </summary>
     /// <param name="material">What lies under the new coat.</param>
     /// <returns>One sentence for each objection.</returns>
-    /// <exception cref="ArgumentOutOfRangeException">Not a named value.</exception>
+    /// <exception cref="ArgumentNullException"><paramref name="material"/> is missing.</exception>
     public IReadOnlyList<string> ObjectionsFor(FixtureMaterial material)
     {
-        Guard.Defined(material, nameof(material));
+        Guard.NotNull(material, nameof(material));
         List<string> objections = [];
         if (Steps[0].Kind != SystemStepKind.Clean && Steps.Any(step => step.IsPreparation))
         {
@@ -134,20 +137,24 @@ public sealed record CoatingSystem
 
         foreach (SystemStep step in Steps.Where(step => step.IsPreparation))
         {
-            if (step.Materials.Count > 0 && !step.Materials.Contains(material))
+            if (step.Materials.Count > 0 && !step.Serves(material))
             {
-                objections.Add(step.Name + " is not stated for " + material.InWords() + ".");
+                objections.Add(step.Name + " is not stated for " + material.Name + ".");
+            }
+            else if (step.Kind == SystemStepKind.Etch && !material.MayBeEtched)
+            {
+                objections.Add(step.Name + " is an etch, and " + material.Name + " may not be etched.");
             }
         }
 
-        if (Promoters.Count > 0 && material != FixtureMaterial.OldCoating && PromoterFor(material) is null)
+        if (Promoters.Count > 0 && !material.IsOldCoating && PromoterFor(material) is null)
         {
-            objections.Add("No adhesion promoter of this system is meant for " + material.InWords() + ".");
+            objections.Add("No adhesion promoter of this system is meant for " + material.Name + ".");
         }
 
-        if (!Layers[0].Product.Materials.Contains(material))
+        if (!material.BondsAsNamedIn(Layers[0].Product.Materials))
         {
-            objections.Add(Layers[0].Product.Name + " is not stated for " + material.InWords() + ".");
+            objections.Add(Layers[0].Product.Name + " is not stated for " + material.Name + ".");
         }
 
         AddOrder(objections);

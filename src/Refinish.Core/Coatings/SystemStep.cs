@@ -37,6 +37,10 @@ public sealed record SystemStep
     /// <summary>The materials it is meant for; empty when it suits any.</summary>
     public IReadOnlyList<FixtureMaterial> Materials { get; }
 
+    // What a material bonds like is no word about acid.
+    internal bool Serves(FixtureMaterial material) =>
+        Kind == SystemStepKind.Etch ? material.IsNamedIn(Materials) : material.BondsAsNamedIn(Materials);
+
     /// <summary>The layer; <see langword="null"/> for a step that lays down none.</summary>
     public CoatingLayer? Layer { get; private init; }
 
@@ -62,8 +66,10 @@ public sealed record SystemStep
     /// <param name="materials">The materials it is meant for; empty when it suits any.</param>
     /// <param name="source">Where it comes from.</param>
     /// <returns>The step.</returns>
-    /// <exception cref="ArgumentException"><paramref name="name"/> is empty, or <paramref name="kind"/> is another sort of step.</exception>
-    /// <exception cref="ArgumentOutOfRangeException"><paramref name="kind"/> or a material is not a named value.</exception>
+    /// <exception cref="ArgumentException">
+    /// <paramref name="name"/> is empty, a material is missing, or <paramref name="kind"/> is another sort of step.
+    /// </exception>
+    /// <exception cref="ArgumentOutOfRangeException"><paramref name="kind"/> is not a named value.</exception>
     public static SystemStep Preparation(SystemStepKind kind, string name, IEnumerable<FixtureMaterial> materials, Source source)
     {
         if (Guard.Defined(kind, nameof(kind)) > SystemStepKind.Filler)
@@ -72,7 +78,7 @@ public sealed record SystemStep
         }
 
         return new(
-            kind, Guard.Named(name, nameof(name)), Guard.NotNull(materials, nameof(materials)).Select(material => Guard.Defined(material, nameof(materials))), Guard.NotNull(source, nameof(source)));
+            kind, Guard.Named(name, nameof(name)), Guard.List(materials, nameof(materials)), Guard.NotNull(source, nameof(source)));
     }
 
     /// <summary>A wipe.</summary>

@@ -22,11 +22,12 @@ public sealed record GaugeFit
     /// <summary>Takes the gauge and the material.</summary>
     /// <param name="gauge">The gauge.</param>
     /// <param name="material">What the fixture is made of.</param>
-    /// <exception cref="ArgumentOutOfRangeException">Not a named value.</exception>
+    /// <exception cref="ArgumentNullException"><paramref name="material"/> is missing.</exception>
+    /// <exception cref="ArgumentOutOfRangeException"><paramref name="gauge"/> is not a named value.</exception>
     public GaugeFit(GaugeKind gauge, FixtureMaterial material)
     {
         Gauge = Guard.Defined(gauge, nameof(gauge));
-        Material = Guard.Defined(material, nameof(material));
+        Material = Guard.NotNull(material, nameof(material));
     }
 
     /// <summary>The gauge.</summary>
@@ -45,19 +46,19 @@ public sealed record GaugeFit
     public string? Objection => Gauge switch
     {
         GaugeKind.WitnessPanel => null,
-        _ when Material == FixtureMaterial.Unknown => "the material is not known: find out what lies below before a reading means anything",
-        _ when Material == FixtureMaterial.OldCoating => "an old coating does not say what lies below it: name what the fixture is made of",
-        GaugeKind.Magnetic when !OnIron => "a magnetic gauge needs iron or steel below; " + Material.InWords() + " has no metal for it to find",
-        GaugeKind.EddyCurrent when OnIron => "an eddy-current gauge is for metals that are not magnetic; on " + Material.InWords() + " a magnetic gauge reads",
-        GaugeKind.EddyCurrent => "an eddy-current gauge needs metal below; " + Material.InWords() + " has none",
+        _ when Material.IsUnknown => "the material is not known: find out what lies below before a reading means anything",
+        _ when Material.IsOldCoating => "an old coating does not say what lies below it: name what the fixture is made of",
+        GaugeKind.Magnetic when !Material.IsMagnetic => "a magnetic gauge needs iron or steel below; " + Material.Name + " has no metal for it to find",
+        GaugeKind.EddyCurrent when Material.IsMagnetic => "an eddy-current gauge is for metals that are not magnetic; on " + Material.Name + " a magnetic gauge reads",
+        GaugeKind.EddyCurrent when Material.Metal == MetalBelow.None => "an eddy-current gauge needs metal below; " + Material.Name + " has none",
         _ => null,
     };
 
     /// <summary>What has to be minded.</summary>
     public string Note => Gauge switch
     {
-        GaugeKind.Magnetic => "The gauge counts the enamel as coating: read the prepared enamel in ten places or more before coating and take the mean off.",
-        GaugeKind.EddyCurrent => "Use it on an aluminium panel sprayed along; adjust it on the bare panel.",
+        GaugeKind.Magnetic => "The gauge counts enamel or zinc as coating: read the prepared surface in ten places or more before coating and take the mean off.",
+        GaugeKind.EddyCurrent => "Use it on an aluminium panel sprayed along, or on the metal itself; adjust it on the bare metal.",
         GaugeKind.Ultrasonic => "Use a coupling gel and wash it off; coats of like resin give no echo between them; verify on a panel of the same coating and substrate.",
         _ => "A metal panel of postcard size beside the zone at the same slope, measured after cure; it tells what was sprayed there, not what ran.",
     };
@@ -65,22 +66,20 @@ public sealed record GaugeFit
     /// <summary>What this rests on.</summary>
     public Source Source => Gauge is GaugeKind.Magnetic or GaugeKind.EddyCurrent ? Scope : Practice;
 
-    private bool OnIron => Material is FixtureMaterial.EnamelledCastIron or FixtureMaterial.EnamelledSteel;
-
     /// <summary>The gauges that can measure on a material, the direct ones first.</summary>
     /// <param name="material">What the fixture is made of.</param>
     /// <returns>The gauges with their notes.</returns>
-    /// <exception cref="ArgumentOutOfRangeException">Not a named value.</exception>
+    /// <exception cref="ArgumentNullException"><paramref name="material"/> is missing.</exception>
     public static IReadOnlyList<GaugeFit> For(FixtureMaterial material)
     {
-        Guard.Defined(material, nameof(material));
+        Guard.NotNull(material, nameof(material));
         GaugeKind[] kinds = [GaugeKind.Magnetic, GaugeKind.EddyCurrent, GaugeKind.Ultrasonic, GaugeKind.WitnessPanel];
         return new ValueList<GaugeFit>(kinds.Select(kind => new GaugeFit(kind, material)).Where(fit => fit.IsUsable));
     }
 
     /// <summary>The fit in one line.</summary>
     /// <returns>Text such as <c>magnetic gauge on enamelled steel: usable, with a base reading</c>.</returns>
-    public override string ToString() => Words + " on " + Material.InWords() + ": " + (Objection ?? (NeedsBaseReading ? "usable, with a base reading" : "usable"));
+    public override string ToString() => Words + " on " + Material.Name + ": " + (Objection ?? (NeedsBaseReading ? "usable, with a base reading" : "usable"));
 
     private string Words => Gauge switch
     {

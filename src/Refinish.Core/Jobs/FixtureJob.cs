@@ -155,7 +155,7 @@ public sealed record FixtureJob
 
     /// <summary>Name and material.</summary>
     /// <returns>One line of text.</returns>
-    public override string ToString() => Name + ", " + Survey.Material.InWords();
+    public override string ToString() => Name + ", " + Survey.Material.Name;
 
     internal double ShareFraction => share;
 

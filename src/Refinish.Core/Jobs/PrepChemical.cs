@@ -76,7 +76,7 @@ public sealed record PrepChemical
     public IReadOnlyList<FixtureMaterial> Surfaces
     {
         get;
-        init => field = new ValueList<FixtureMaterial>(Guard.NotNull(value, nameof(Surfaces)));
+        init => field = Guard.List(value, nameof(Surfaces));
     }
     = ValueList<FixtureMaterial>.Empty;
 

@@ -29,7 +29,7 @@ public sealed record MaterialCandidate
 
     /// <summary>The material and what speaks for and against it.</summary>
     /// <returns>Text such as <c>enamelled cast iron: for it I-01, I-03; against it nothing</c>.</returns>
-    public override string ToString() => Material.InWords() + ": for it " + Codes(For) + "; against it " + Codes(Against);
+    public override string ToString() => Material.Name + ": for it " + Codes(For) + "; against it " + Codes(Against);
 
     private static string Codes(IReadOnlyList<MaterialSign> signs) => signs.Count == 0 ? "nothing" : string.Join(", ", signs.Select(sign => sign.Code));
 }

@@ -13,7 +13,7 @@ namespace Refinish.Substrates;
 /// </remarks>
 /// <example><code>
 /// MaterialIdentification tub = new(["I-01", "I-03"]);
-/// FixtureMaterial likely = tub.Candidates[0].Material;   // EnamelledCastIron: a magnet sticks and it sounds dull
+/// FixtureMaterial likely = tub.Candidates[0].Material;   // enamelled cast iron: a magnet sticks and it sounds dull
 /// </code></example>
 public sealed record MaterialIdentification
 {
@@ -31,11 +31,13 @@ public sealed record MaterialIdentification
         Candidates = new ValueList<MaterialCandidate>(known
             .SelectMany(sign => sign.SpeaksFor.Concat(sign.SpeaksAgainst))
             .Distinct()
-            .OrderBy(material => material)
+            .OrderBy(Place)
+            .ThenBy(material => material.Id, StringComparer.Ordinal)
             .Select(material => new MaterialCandidate(material, Observed))
             .OrderBy(candidate => candidate.Against.Count)
             .ThenByDescending(candidate => candidate.For.Count)
-            .ThenBy(candidate => candidate.Material));
+            .ThenBy(candidate => Place(candidate.Material))
+            .ThenBy(candidate => candidate.Material.Id, StringComparer.Ordinal));
     }
 
     /// <summary>What was observed, by code.</summary>
@@ -102,7 +104,7 @@ public sealed record MaterialIdentification
     public override string ToString() =>
         Observed.Count == 0 ? "nothing observed yet"
         : Contradicts ? "agrees with no material: look for an old coat or a second material"
-        : "agrees with " + string.Join(", ", Consistent.Select(candidate => candidate.Material.InWords())) + "; signs, not proof";
+        : "agrees with " + string.Join(", ", Consistent.Select(candidate => candidate.Material.Name)) + "; signs, not proof";
 
     /// <summary>Whether the same was observed under the same signs.</summary>
     /// <param name="other">The identification to compare with.</param>
@@ -111,6 +113,18 @@ public sealed record MaterialIdentification
 
     /// <inheritdoc/>
     public override int GetHashCode() => Observed.GetHashCode();
+
+    // Ready materials in their usual order, a caller's own after them.
+    private static int Place(FixtureMaterial material)
+    {
+        int place = 0;
+        while (place < FixtureMaterial.All.Count && FixtureMaterial.All[place].Id != material.Id)
+        {
+            place++;
+        }
+
+        return place;
+    }
 
     private static string Words(IdentificationAid aid) => aid switch
     {

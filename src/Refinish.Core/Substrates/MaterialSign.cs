@@ -20,7 +20,7 @@ public sealed record MaterialSign
     /// <param name="source">What this rests on.</param>
     /// <exception cref="ArgumentException">A text is empty, a material stands on both sides, or a sign says nothing at all.</exception>
     /// <exception cref="ArgumentNullException">An argument is missing.</exception>
-    /// <exception cref="ArgumentOutOfRangeException">An enum is not a named value.</exception>
+    /// <exception cref="ArgumentOutOfRangeException"><paramref name="aid"/> is not a named value.</exception>
     public MaterialSign(
         string code,
         IdentificationAid aid,
@@ -35,11 +35,6 @@ public sealed record MaterialSign
         SpeaksFor = Guard.List(speaksFor, nameof(speaksFor));
         SpeaksAgainst = Guard.List(speaksAgainst, nameof(speaksAgainst));
         Source = Guard.NotNull(source, nameof(source));
-        foreach (FixtureMaterial material in SpeaksFor.Concat(SpeaksAgainst))
-        {
-            Guard.Defined(material, SpeaksFor.Contains(material) ? nameof(speaksFor) : nameof(speaksAgainst));
-        }
-
         if (SpeaksFor.Intersect(SpeaksAgainst).Any() || SpeaksFor.Count + SpeaksAgainst.Count == 0)
         {
             throw new ArgumentException("speaksAgainst names a material that the sign also speaks for, or the sign names none at all.", nameof(speaksAgainst));

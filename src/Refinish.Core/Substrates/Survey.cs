@@ -22,11 +22,12 @@ namespace Refinish.Substrates;
 public sealed record Survey
 {
     /// <summary>What the fixture is made of at its surface, under any old coat; never <see cref="FixtureMaterial.OldCoating"/>.</summary>
-    /// <exception cref="ArgumentOutOfRangeException">Not a named value, or an old coating.</exception>
+    /// <exception cref="ArgumentNullException">Missing.</exception>
+    /// <exception cref="ArgumentOutOfRangeException">An old coating.</exception>
     public required FixtureMaterial Material
     {
         get;
-        init => field = Guard.Defined(value, nameof(Material)) != FixtureMaterial.OldCoating
+        init => field = !Guard.NotNull(value, nameof(Material)).IsOldCoating
             ? value
             : throw new ArgumentOutOfRangeException(
                 nameof(Material),
@@ -138,6 +139,6 @@ public sealed record Survey
     public bool CureTimeRefused { get; init; }
 
     /// <summary>The material and the number of defects.</summary>
-    /// <returns>Text such as <c>EnamelledCastIron, 2 defects</c>.</returns>
-    public override string ToString() => Material.ToString("G") + ", " + Figures.Fixed(Defects.Count, 0) + (Defects.Count == 1 ? " defect" : " defects");
+    /// <returns>Text such as <c>enamelled cast iron, 2 defects</c>.</returns>
+    public override string ToString() => Material + ", " + Figures.Fixed(Defects.Count, 0) + (Defects.Count == 1 ? " defect" : " defects");
 }

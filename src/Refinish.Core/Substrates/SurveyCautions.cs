@@ -56,7 +56,7 @@ internal static class SurveyCautions
         }
 
         yield return Cautions.Dust;
-        if (SurveyRules.MayBeEtched(survey.Material))
+        if (survey.Material.MayBeEtched)
         {
             yield return Cautions.Etchants;
         }

@@ -20,9 +20,9 @@ internal static class SurveyRules
     public static IReadOnlyList<SurveyRule> All { get; } = new ValueList<SurveyRule>(
     [
         new("S-01", "material not known", No, "identify the material: magnet, sound, edge, hidden solvent rub", "identification", Practice,
-            (s, _) => When(s.Material == FixtureMaterial.Unknown, "the material is not known, so nothing can be judged")),
+            (s, _) => When(s.Material.IsUnknown, "the material is not known, so nothing can be judged")),
         new("S-02", "nothing bonds in the field", No, "replace the fixture", "identification", Source.CommonPractice("polyethylene and polypropylene are not coated in place"),
-            (s, _) => When(s.Material == FixtureMaterial.Polyolefin, "polyethylene or polypropylene: coatings do not bond to it in the field")),
+            (s, _) => When(!s.Material.BondsInTheField, s.Material.Name + ": coatings do not bond to it in the field")),
         new("S-03", "hole right through", No, "structural repair first, where one is allowed", "load and leak test", Practice,
             (s, _) => Each<Perforation>(s)),
         new("S-04", "floor gives", No, "support the floor from below", "deflection under a standing person", Invented,
@@ -85,7 +85,7 @@ internal static class SurveyRules
             (s, _) => Each<Burn>(s)),
         new("S-30", "much filler", If, "measure again; ask whether replacing is the better answer", "survey", Invented, Filler),
         new("S-31", "survey contradicts itself", If, "identify the material again, or find where the trace comes from", "identification", Practice,
-            (s, _) => s.Defects.Where(defect => Contradicts(s.Material, defect)).Select(defect => new Finding(system => defect.Describe(system) + " does not go with " + s.Material.InWords()))),
+            (s, _) => s.Defects.Where(defect => Contradicts(s.Material, defect)).Select(defect => new Finding(system => defect.Describe(system) + " does not go with " + s.Material.Name))),
         new("S-32", "no exhaust path", No, "another way for the air, or no spraying here", "smoke or paper test at the opening", Practice,
             (s, _) => When(s.NoExhaustPath, "there is no way to lead exhaust air outdoors")),
         new("S-33", "flame", No, "have the flame or pilot shut off", "look before mixing", Practice,
@@ -118,10 +118,6 @@ internal static class SurveyRules
 
     public static bool LeadIsOpen(Survey survey) =>
         survey.LeadTest == LeadTest.NotTested && (survey.LeadSuspected || !(survey.YearBuilt >= LeadYear));
-
-    public static bool IsEnamelled(FixtureMaterial material) => material is FixtureMaterial.EnamelledCastIron or FixtureMaterial.EnamelledSteel;
-
-    public static bool MayBeEtched(FixtureMaterial material) => IsEnamelled(material) || material is FixtureMaterial.VitreousChina or FixtureMaterial.CeramicTile;
 
     private static IEnumerable<Finding> When(bool applies, string sentence) => applies ? [sentence] : [];
 
@@ -174,7 +170,7 @@ internal static class SurveyRules
 
     private static IEnumerable<Finding> Deep(Survey survey, double limit, string subject, bool steelOnly)
     {
-        if (steelOnly ? survey.Material != FixtureMaterial.EnamelledSteel : !IsEnamelled(survey.Material))
+        if (!survey.Material.IsEnamelled || (steelOnly && survey.Material.Metal != MetalBelow.SteelSheet))
         {
             return [];
         }
@@ -205,9 +201,9 @@ internal static class SurveyRules
 
     private static bool Contradicts(FixtureMaterial material, Defect defect) => defect switch
     {
-        _ when material == FixtureMaterial.Unknown => false,
-        RustSpot => !IsEnamelled(material),
-        GroutFailure or LooseTiles => material != FixtureMaterial.CeramicTile,
+        _ when material.IsUnknown => false,
+        RustSpot => !material.IsMagnetic,
+        GroutFailure or LooseTiles => !material.HasJoints,
         _ => false,
     };
 }

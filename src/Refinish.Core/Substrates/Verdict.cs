@@ -65,7 +65,7 @@ public sealed record Verdict
     public string ToText(DisplayUnits system)
     {
         System.Text.StringBuilder text = new();
-        text.Append(Survey.Material.InWords()).Append(": ").Append(Outcome).Append('\n');
+        text.Append(Survey.Material.Name).Append(": ").Append(Outcome).Append('\n');
         foreach (VerdictReason reason in Reasons)
         {
             text.Append("  ").Append(reason.RuleCode).Append(' ').Append(reason.Title).Append(": ").Append(reason.SentenceIn(system))

@@ -51,6 +51,18 @@ internal static class EveryFixture
             ]),
     };
 
+    public static FixtureMaterial Panel { get; } = new()
+    {
+        Id = "pressed-panel", Name = "pressed resin panel", Surface = MaterialSurface.FilledPolymer, Metal = MetalBelow.NotMagnetic,
+        BondsLike = FixtureMaterial.SolidSurface with
+        {
+            Id = "other-panel", Metal = MetalBelow.CastIron, MayBeEtched = true, BondsInTheField = false, CrazesInSolvent = true,
+            IsFlexibleSheet = true, HasJoints = true, Body = FixtureMaterial.Acrylic.Body,
+        },
+        BondsInTheField = false, MayBeEtched = true, CrazesInSolvent = true, IsFlexibleSheet = true, HasJoints = true,
+        Keying = new MaterialKeying("scuff", 320, 400), Body = FixtureMaterial.Gelcoat.Body, Source = Own(),
+    };
+
     public static FixtureJob Of(IFixture fixture, int index) => new()
     {
         Id = "fixture-" + index,
@@ -59,7 +71,7 @@ internal static class EveryFixture
         Fixture = fixture,
         Survey = new Survey
         {
-            Material = FixtureMaterial.EnamelledCastIron,
+            Material = index == 1 ? Panel : FixtureMaterial.EnamelledCastIron,
             Defects = index == 0 ? Examples.Defects : [],
             PreviouslyRefinished = true,
             OldCoatAdhesion = AdhesionGrade.Grade3B,

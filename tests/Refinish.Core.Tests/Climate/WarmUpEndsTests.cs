@@ -1,4 +1,5 @@
 using System;
+using System.Linq;
 using Refinish.Climate;
 using Refinish.Fixtures;
 using Refinish.Tests.Support;
@@ -74,25 +75,17 @@ public class WarmUpEndsTests
     [Evidence(Basis.Contract, "ready data for six of the materials, with where they come from; none made up for the others; density, thickness and the area of a bath give the mass within what baths weigh (about 100 to 180 kg of cast iron, from memory, unverified)")]
     public void Usual_data_stand_by_the_material()
     {
-        foreach (FixtureMaterial material in Enum.GetValues<FixtureMaterial>())
-        {
-            bool known = material is FixtureMaterial.EnamelledCastIron or FixtureMaterial.EnamelledSteel or FixtureMaterial.Gelcoat
-                or FixtureMaterial.Acrylic or FixtureMaterial.VitreousChina or FixtureMaterial.CeramicTile;
-            Assert.Equal(known, FixtureThermalData.For(material) is not null);
-            Assert.Equal(known, FixtureThermalData.UsualThickness(material) is not null);
-            Assert.Equal(known, FixtureThermalData.DensityOf(material) is not null);
-        }
-
-        Assert.Same(FixtureThermalData.CastIron, FixtureThermalData.For(FixtureMaterial.EnamelledCastIron));
-        Assert.Same(FixtureThermalData.GlassFibrePolyester, FixtureThermalData.For(FixtureMaterial.Gelcoat));
-        Assert.Same(FixtureThermalData.GlazedCeramic, FixtureThermalData.For(FixtureMaterial.CeramicTile));
-        double iron = FixtureThermalData.DensityOf(FixtureMaterial.EnamelledCastIron)!.Value.KilogramsPerCubicMeter;
-        Assert.InRange(iron * FixtureThermalData.UsualThickness(FixtureMaterial.EnamelledCastIron)!.Value.Meters * 2.6, 100, 180);
-        Assert.Equal(SourceKind.FromMemory, FixtureThermalData.UsualThicknessSource.Kind);
-        Assert.Equal(SourceKind.FromMemory, FixtureThermalData.DensitySource.Kind);
-        Numbers.Refuses("material", () => FixtureThermalData.For((FixtureMaterial)99));
-        Numbers.Refuses("material", () => FixtureThermalData.UsualThickness((FixtureMaterial)99));
-        Numbers.Refuses("material", () => FixtureThermalData.DensityOf((FixtureMaterial)99));
+        Assert.Equal(
+            ["enamelledCastIron", "enamelledSteel", "gelcoat", "acrylic", "vitreousChina", "ceramicTile"],
+            FixtureMaterial.All.Where(material => material.Body is not null).Select(material => material.Id));
+        Assert.Same(FixtureThermalData.CastIron, FixtureMaterial.EnamelledCastIron.Body!.Heat);
+        Assert.Same(FixtureThermalData.GlassFibrePolyester, FixtureMaterial.Gelcoat.Body!.Heat);
+        Assert.Same(FixtureThermalData.GlazedCeramic, FixtureMaterial.CeramicTile.Body!.Heat);
+        MaterialBody iron = FixtureMaterial.EnamelledCastIron.Body;
+        Assert.InRange(iron.Density.KilogramsPerCubicMeter * iron.UsualThickness.Meters * 2.6, 100, 180);
+        Assert.Equal(SourceKind.FromMemory, iron.Source.Kind);
+        Numbers.Refuses("UsualThickness", () => _ = iron with { UsualThickness = Length.FromMeters(0.6) });
+        Numbers.Refuses("Density", () => _ = iron with { Density = Density.Zero });
         Numbers.Refuses("Highest", () => _ = WarmUpTests.Tub with { Highest = Temperature.FromDegreesCelsius(61) });
     }
 

@@ -3,6 +3,7 @@ using FsCheck;
 using FsCheck.Fluent;
 using FsCheck.Xunit;
 using Refinish.Climate;
+using Refinish.Fixtures;
 using Refinish.Tests.Support;
 using UnitsNet;
 using Xunit;

@@ -63,7 +63,7 @@ public class CoatingSystemTests
     [Evidence(Basis.Contract, "on a kept old coat no promoter is asked for, the first product has to be stated for it; steps for glass or plastic only are objected to")]
     public void A_kept_old_coat_is_primed_without_a_promoter()
     {
-        const FixtureMaterial Old = FixtureMaterial.OldCoating;
+        FixtureMaterial Old = FixtureMaterial.OldCoating;
         Assert.Null(GenericCatalogue.EpoxyUrethaneSystem.PromoterFor(Old));
         Assert.Empty(GenericCatalogue.EpoxyUrethaneSystem.ObjectionsFor(Old));
         Assert.Empty(GenericCatalogue.ClearedPlastic.ObjectionsFor(Old));

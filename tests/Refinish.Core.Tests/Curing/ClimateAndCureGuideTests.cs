@@ -1,6 +1,7 @@
 using System;
 using Refinish.Climate;
 using Refinish.Curing;
+using Refinish.Fixtures;
 using Refinish.Tests.Support;
 using UnitsNet;
 using Xunit;

@@ -165,7 +165,7 @@ public class ObjectionTests
     {
         Job job = Room(room => room with { Climate = RoomClimate.Held(air, Temperature.FromDegreesCelsius(surface)) });
         return material is null ? job : job with { Fixtures = [.. job.Fixtures.Select(fixture => fixture with { Options = [],
-            Survey = new Survey { Material = material.Value, Defects = [], YearBuilt = 1995 } })] };
+            Survey = new Survey { Material = material, Defects = [], YearBuilt = 1995 } })] };
     }
 
     private static Job NoFan() => Room(room => room with { Exhaust = new Exhaust { LabelFlow = VolumeFlow.Zero } });

@@ -171,9 +171,8 @@ public class PlanCautionTests
             }
 
             foreach (Refinish.Jobs.Operation operation in plan.Operations.Where(operation => operation.Kind == WorkKind.Key
-                && operation.Fixtures.Any(id => plan.Planned.Single(one => one.Fixture.Id == id).Surface
-                    is FixtureMaterial.EnamelledSteel or FixtureMaterial.EnamelledCastIron or FixtureMaterial.VitreousChina
-                    or FixtureMaterial.CeramicTile)))
+                && operation.Fixtures.Any(id => plan.Planned.Single(one => one.Fixture.Id == id).Surface.Id
+                    is "enamelledSteel" or "enamelledCastIron" or "vitreousChina" or "ceramicTile")))
             {
                 etches++;
                 Carries(plan, operation.Id, ["etchant-burns", "acid-and-bleach", "eye-wash"]);

@@ -27,13 +27,13 @@ public class RepairTests
     private static Procedure Of(FixtureMaterial material, params Defect[] defects) => new(Panel("pan", "bath", material, defects), Shop.Generic);
 
     [Theory]
-    [InlineData(FixtureMaterial.Gelcoat)]
-    [InlineData(FixtureMaterial.Acrylic)]
+    [InlineData("gelcoat")]
+    [InlineData("acrylic")]
     [Evidence(Basis.Independent, "by hand for 0.4 m: 0.15 + 0.6 · 0.4 = 0.39 h to open and reinforce, 0.1 + 0.4 · 0.4 = 0.26 h to fill; "
         + "30 mL + 0.4 m · 0.1 m · 1.5 L/m² = 90 mL of resin; vee of 1/2 · 1.5 mm · 2 mm · 400 mm = 0.6 mL to fill before its losses")]
-    public void A_crack_in_sheet_is_reinforced_before_it_is_filled(FixtureMaterial material)
+    public void A_crack_in_sheet_is_reinforced_before_it_is_filled(string material)
     {
-        Procedure procedure = Of(material, Crack);
+        Procedure procedure = Of(FixtureMaterial.TryFind(material)!, Crack);
         Refinish.Jobs.Operation reinforce = Assert.Single(procedure.Operations, operation => operation.Kind == WorkKind.ReinforceCrack);
         Refinish.Jobs.Operation fill = Assert.Single(procedure.Operations, operation => operation.Kind == WorkKind.Fill);
         List<WorkKind> order = [.. procedure.Operations.Select(operation => operation.Kind)];
@@ -51,15 +51,15 @@ public class RepairTests
     }
 
     [Theory]
-    [InlineData(FixtureMaterial.EnamelledCastIron)]
-    [InlineData(FixtureMaterial.VitreousChina)]
-    [InlineData(FixtureMaterial.CeramicTile)]
-    [InlineData(FixtureMaterial.CulturedMarble)]
-    [InlineData(FixtureMaterial.SolidSurface)]
+    [InlineData("enamelledCastIron")]
+    [InlineData("vitreousChina")]
+    [InlineData("ceramicTile")]
+    [InlineData("culturedMarble")]
+    [InlineData("solidSurface")]
     [Evidence(Basis.Contract, "a crack in something rigid is opened and filled, without fabric and without its hours")]
-    public void A_crack_in_something_rigid_is_only_filled(FixtureMaterial material)
+    public void A_crack_in_something_rigid_is_only_filled(string material)
     {
-        Procedure procedure = Of(material, Crack);
+        Procedure procedure = Of(FixtureMaterial.TryFind(material)!, Crack);
         Assert.DoesNotContain(procedure.Operations, operation => operation.Kind == WorkKind.ReinforceCrack);
         Assert.Single(procedure.Operations, operation => operation.Kind == WorkKind.Fill);
         Assert.DoesNotContain(procedure.Operations.SelectMany(operation => operation.Materials), need => need.Item == "laminating-resin");

@@ -177,13 +177,13 @@ public class WholeJobsTests
     private static double Warming(JobPlan plan, ScheduledOperation operation)
     {
         FixtureJob fixture = plan.Job.Fixtures.Single(one => one.Id == operation.Operation.Fixtures[0]);
-        Refinish.Climate.FixtureThermalData data = Refinish.Climate.FixtureThermalData.For(fixture.Survey.Material)!;
-        Length wall = Refinish.Climate.FixtureThermalData.UsualThickness(fixture.Survey.Material)!.Value;
+        Refinish.Fixtures.MaterialBody body = fixture.Survey.Material.Body!;
+        Length wall = body.UsualThickness;
         Area area = plan.Planned.Single(procedure => procedure.Fixture.Id == fixture.Id).CoatedArea;
         Refinish.Climate.WarmUp warming = new()
         {
-            Mass = Volume.FromCubicMeters(wall.Meters * area.SquareMeters) * Refinish.Climate.FixtureThermalData.DensityOf(fixture.Survey.Material)!.Value,
-            Material = data, WallThickness = wall, HeatTransfer = HeatTransferCoefficient.FromWattsPerSquareMeterKelvin(9), Area = area,
+            Mass = Volume.FromCubicMeters(wall.Meters * area.SquareMeters) * body.Density,
+            Material = body.Heat, WallThickness = wall, HeatTransfer = HeatTransferCoefficient.FromWattsPerSquareMeterKelvin(9), Area = area,
             Start = fixture.Surface!.Value, Room = plan.Job.Premises.Rooms[0].Climate.Air.DryBulb,
                 Target = Temperature.FromDegreesCelsius(16),
         };

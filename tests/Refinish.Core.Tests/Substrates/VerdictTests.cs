@@ -127,7 +127,7 @@ public class VerdictTests
         Random random = new(seed);
         Defect[] some = [.. Every.Where(_ => random.Next(2) == 0)];
         Defect[] shuffled = [.. some.OrderBy(_ => random.Next())];
-        Survey survey = Clean(some) with { Material = (FixtureMaterial)(material % 11), LeadTest = (LeadTest)(lead % 3),
+        Survey survey = Clean(some) with { Material = FixtureMaterial.All[material % 11], LeadTest = (LeadTest)(lead % 3),
             YearBuilt = lead % 2 == 0 ? 1955 : 1995, AsbestosTest = (AsbestosTest)random.Next(3), CertifiedForAsbestos = lead % 5 == 0 };
         Verdict verdict = new(survey);
         Verdict other = new(survey with { Defects = shuffled });
@@ -147,7 +147,7 @@ public class VerdictTests
         Defect[] some = [.. Every.Where(_ => random.Next(3) == 0)];
         Survey survey = Clean(some) with
         {
-            Material = (FixtureMaterial)(material % 11),
+            Material = FixtureMaterial.All[material % 11],
             LeadTest = (LeadTest)random.Next(3),
             YearBuilt = random.Next(5) switch { 0 => null, 1 => 1977, 2 => 1978, 3 => 1980, _ => 1981 },
             AsbestosTest = (AsbestosTest)random.Next(3),
@@ -267,7 +267,7 @@ public class VerdictTests
     [Evidence(Basis.Contract, "ranges of the docstrings; equality")]
     public void Refuses_and_equals()
     {
-        Numbers.Refuses("Material", () => _ = Clean() with { Material = (FixtureMaterial)99 });
+        Assert.Throws<ArgumentNullException>(() => Clean() with { Material = null! });
         Numbers.Refuses("Material", () => _ = Clean() with { Material = FixtureMaterial.OldCoating });
         Numbers.Refuses("FailedCleaningCycles", () => _ = Clean() with { FailedCleaningCycles = -1 });
         Numbers.Refuses("LeadTest", () => _ = Clean() with { LeadTest = (LeadTest)4 });
@@ -279,6 +279,6 @@ public class VerdictTests
         Numbers.Refuses("CleaningCycles", () => _ = new SurveyPolicy { CleaningCycles = 0 });
         Assert.Throws<ArgumentNullException>(() => new Verdict(null!));
         Assert.Equal(new Verdict(Clean(Every)), new Verdict(Clean(Every)));
-        Assert.Equal("EnamelledCastIron, 1 defect", Clean(Every[0]).ToString());
+        Assert.Equal("enamelled cast iron, 1 defect", Clean(Every[0]).ToString());
     }
 }

@@ -12,7 +12,8 @@ internal static class TopRows
     [
         FixtureMaterial.Laminate, FixtureMaterial.CulturedMarble, FixtureMaterial.SolidSurface, FixtureMaterial.CeramicTile,
             FixtureMaterial.Gelcoat,
-        FixtureMaterial.Acrylic,
+        FixtureMaterial.Acrylic, FixtureMaterial.Stone, FixtureMaterial.Concrete, FixtureMaterial.StainlessSteel, FixtureMaterial.Wood,
+        FixtureMaterial.VinylSheet, FixtureMaterial.GalvanisedSteel,
     ];
 
     private static readonly Source Depths = Source.CommonPractice(

@@ -9,7 +9,8 @@ internal static class TubRows
     public static readonly FixtureMaterial[] Materials =
     [
         FixtureMaterial.EnamelledCastIron, FixtureMaterial.EnamelledSteel, FixtureMaterial.Gelcoat, FixtureMaterial.Acrylic,
-        FixtureMaterial.CulturedMarble, FixtureMaterial.SolidSurface,
+        FixtureMaterial.CulturedMarble, FixtureMaterial.SolidSurface, FixtureMaterial.VinylSheet, FixtureMaterial.Stone,
+        FixtureMaterial.StainlessSteel, FixtureMaterial.GalvanisedSteel, FixtureMaterial.Concrete,
     ];
 
     public static readonly Source Outlet = Source.Published(

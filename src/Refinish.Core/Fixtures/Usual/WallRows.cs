@@ -34,7 +34,7 @@ internal static class WallRows
         [
             FixtureMaterial.CeramicTile, FixtureMaterial.CulturedMarble, FixtureMaterial.SolidSurface, FixtureMaterial.Gelcoat,
                 FixtureMaterial.Acrylic,
-            FixtureMaterial.Laminate,
+            FixtureMaterial.Laminate, FixtureMaterial.VinylSheet, FixtureMaterial.Stone, FixtureMaterial.PaintedWallboard,
         ],
         Tape = walls => walls.Measurements,
         Make = tape => new TiledSurround(tape),

@@ -20,7 +20,7 @@ internal static class ChemicalUse
         List<Caution> cautions = [];
         foreach (PrepChemical chemical in procedure.Shop.Chemicals)
         {
-            if (!Serves(chemical, operation.Kind) || (chemical.Surfaces.Count > 0 && !chemical.Surfaces.Contains(procedure.Surface)))
+            if (!Serves(chemical, operation.Kind) || (chemical.Surfaces.Count > 0 && !procedure.Surface.IsNamedIn(chemical.Surfaces)))
             {
                 continue;
             }
@@ -57,7 +57,7 @@ internal static class ChemicalUse
     // What was laid on goes on evaporating while it is scraped off.
     private static IEnumerable<Evaporation> StillThere(Procedure procedure) =>
         from chemical in procedure.Shop.Chemicals
-        where chemical.For == WorkKind.LayOnStripper && (chemical.Surfaces.Count == 0 || chemical.Surfaces.Contains(procedure.Surface))
+        where chemical.For == WorkKind.LayOnStripper && (chemical.Surfaces.Count == 0 || procedure.Surface.IsNamedIn(chemical.Surfaces))
         let amount = chemical.Amount(procedure.CoatedArea, Joint(procedure))
         where amount.CubicMeters > 0
         let vapour = chemical.Vapour(amount)

@@ -1,6 +1,7 @@
 using System;
 using System.Collections.Generic;
 using System.Linq;
+using Refinish.Fixtures;
 using Refinish.Substrates;
 
 namespace Refinish.Jobs;
@@ -22,6 +23,14 @@ internal static class ProcedureConditions
             yield return new PlanCondition(id, reason, before + 1);
         }
 
+        if (BondsBy(procedure) is FixtureMaterial like)
+        {
+            FixtureMaterial under = procedure.Surface;
+            yield return new PlanCondition(
+                id, "bonds-like", _ => under.Name + " is taken to bond like " + like.Name + ": system and promoter name that one, not this one",
+                "coat a test spot and tape test it before the whole is coated", under.Source);
+        }
+
         if (procedure.Hiding is { IsJudged: false } hiding)
         {
             yield return new PlanCondition(
@@ -37,5 +46,14 @@ internal static class ProcedureConditions
                 yield return new PlanCondition(id, BandCodes[i], band.Sentence, band.Remedy ?? string.Empty, band.Source, Audience.Crew);
             }
         }
+    }
+
+    // What a material is taken to bond like, where nothing of the system names the material itself.
+    private static FixtureMaterial? BondsBy(Procedure procedure)
+    {
+        FixtureMaterial under = procedure.Surface;
+        bool named = under.IsNamedIn(procedure.System.Layers[0].Product.Materials)
+            && (procedure.Promoter is null || under.IsNamedIn(procedure.Promoter.Materials));
+        return named ? null : under.BondsLike;
     }
 }

@@ -26,12 +26,12 @@ internal sealed class ProcedureRules(Procedure procedure, SurveyPolicy policy, C
 
     public List<Operation> Operations { get; } = [];
 
-    private bool IsEtched => SurveyRules.MayBeEtched(procedure.Surface);
+    private bool IsEtched => procedure.Surface.MayBeEtched;
 
     private bool UsesAcid => IsEtched || OwnKey?.Kind == SystemStepKind.Etch;
 
     private SystemStep? OwnKey => procedure.System.Steps.FirstOrDefault(step =>
-        step.Kind is SystemStepKind.Etch or SystemStepKind.Abrade && step.Materials.Contains(procedure.Surface));
+        step.Kind is SystemStepKind.Etch or SystemStepKind.Abrade && step.Serves(procedure.Surface));
 
     public void Make()
     {
@@ -77,8 +77,8 @@ internal sealed class ProcedureRules(Procedure procedure, SurveyPolicy policy, C
                 Add(kind, IsEtched ? "clean off lime, rust stains and soap film with a descaler, rinse" : "clean off lime and soap film with a mild cleaner, no acid; rinse", Practice);
                 break;
             case WorkKind.Degrease:
-                Add(kind, procedure.Surface == FixtureMaterial.Acrylic
-                    ? "degrease with a mild wipe after a spot test, since solvents craze stressed acrylic; repeat until water no longer breaks"
+                Add(kind, procedure.Surface.CrazesInSolvent
+                    ? "degrease with a mild wipe after a spot test, since solvents craze it where it is under stress; repeat until water no longer breaks"
                     : "degrease twice with fresh cloths until water no longer breaks", Practice);
                 break;
             case WorkKind.Regrout:
@@ -158,29 +158,18 @@ internal sealed class ProcedureRules(Procedure procedure, SurveyPolicy policy, C
         FixtureMaterial under = procedure.Surface;
         SystemStep? own = OwnKey;
         bool etches = own?.Kind == SystemStepKind.Etch;
-        (string what, (int, int)? grits) = under switch
-        {
-            FixtureMaterial.OldCoating => ("abrade the old coat evenly until no gloss is left, no acid; try primer and tape on a test spot", ((int, int)?)(220, 320)),
-            FixtureMaterial.EnamelledCastIron or FixtureMaterial.EnamelledSteel or FixtureMaterial.VitreousChina =>
-                ("abrade until no gloss is left, or etch as the etchant's sheet says and neutralise", (120, 220)),
-            FixtureMaterial.CeramicTile => ("abrade or etch the glaze until no gloss is left; keep etchant out of the joints", (120, 220)),
-            FixtureMaterial.Acrylic => ("abrade wet, lightly and evenly, no acid and no strong solvent", (320, 320)),
-            FixtureMaterial.SolidSurface => ("abrade evenly", (220, 220)),
-            FixtureMaterial.Laminate => ("abrade evenly without going through the face", (180, 220)),
-            _ => ("abrade until no gloss is left, no acid", (220, 320)),
-        };
         string rinse = IsEtched ? "; rinse off all etchant and dust, dry with heat and air, joints included" : "; rinse off the dust, dry with air";
         Add(
             WorkKind.Key,
-            (own?.Name ?? what) + rinse,
-            under == FixtureMaterial.OldCoating ? OldCoatRule : own?.Source ?? Practice,
+            (own?.Name ?? under.KeyedBy.Instruction) + rinse,
+            under.IsOldCoating ? OldCoatRule : own?.Source ?? Practice,
             new OperationTraits
             {
                 Name = IsEtched ? null : "abrade, rinse and dry",
                 Labour = labour.Hours(WorkKind.Key, 1),
                 RaisesDust = !etches,
-                CoarsestGrit = own is null ? grits?.Item1 : null,
-                FinestGrit = own is null ? grits?.Item2 : null,
+                CoarsestGrit = own is null ? under.KeyedBy.CoarsestGrit : null,
+                FinestGrit = own is null ? under.KeyedBy.FinestGrit : null,
             });
     }
 
@@ -189,7 +178,7 @@ internal sealed class ProcedureRules(Procedure procedure, SurveyPolicy policy, C
     private void Reinforce()
     {
         Crack[] cracks = [.. procedure.Defects.OfType<Crack>()];
-        if (cracks.Length > 0 && fixture.Survey.Material is FixtureMaterial.Gelcoat or FixtureMaterial.Acrylic)
+        if (cracks.Length > 0 && fixture.Survey.Material.IsFlexibleSheet)
         {
             Add(
                 WorkKind.ReinforceCrack,

@@ -3,6 +3,7 @@ using System.Linq;
 using Refinish.Climate;
 using Refinish.Coatings;
 using Refinish.Estimating;
+using Refinish.Fixtures;
 using UnitsNet;
 
 namespace Refinish.Jobs;
@@ -31,14 +32,14 @@ internal static class Warming
         }
 
         double air = course.ColdestAir;
-        if (FixtureThermalData.For(procedure.Fixture.Survey.Material) is not FixtureThermalData data)
+        if (procedure.Fixture.Survey.Material.Body is not MaterialBody body)
         {
             return surface;
         }
 
         if (air - needed < EnoughAbove)
         {
-            WarmUp heated = Of(procedure, data, surface, needed + 5, needed);
+            WarmUp heated = Of(procedure, body, surface, needed + 5, needed);
             builder.Objections.Add(new PlanObjection(
                 ObjectionKind.SprayWindow, procedure.Fixture.Id, "warm",
                 system => procedure.Fixture.Name + " is too cold to be coated: " + Measure.Temperature.Format(surface, system, 3) + ", " + Measure.Temperature.Format(needed, system, 3)
@@ -47,7 +48,7 @@ internal static class Warming
             return surface;
         }
 
-        WarmUp warming = Of(procedure, data, surface, air, needed);
+        WarmUp warming = Of(procedure, body, surface, air, needed);
         if (warming.Time is not TimeSpan duration)
         {
             return surface;
@@ -76,15 +77,15 @@ internal static class Warming
         return Math.Max(window.NeededSurface, product.CureNear(Temperature.FromKelvins(surface)).MinimumTemperature.Kelvins);
     }
 
-    private static WarmUp Of(Procedure procedure, FixtureThermalData data, double start, double room, double target)
+    private static WarmUp Of(Procedure procedure, MaterialBody body, double start, double room, double target)
     {
-        Length wall = procedure.Fixture.WallThickness ?? FixtureThermalData.UsualThickness(procedure.Fixture.Survey.Material)!.Value;
-        double density = FixtureThermalData.DensityOf(procedure.Fixture.Survey.Material)!.Value.KilogramsPerCubicMeter;
+        Length wall = procedure.Fixture.WallThickness ?? body.UsualThickness;
+        double density = body.Density.KilogramsPerCubicMeter;
         double mass = procedure.Fixture.Weight?.Kilograms ?? Math.Min(1000, density * wall.Meters * procedure.SquareMeters);
         return new WarmUp
         {
             Mass = Mass.FromKilograms(mass),
-            Material = data,
+            Material = body.Heat,
             WallThickness = wall,
             HeatTransfer = HeatTransferCoefficient.FromWattsPerSquareMeterKelvin(StillAir),
             Area = Area.FromSquareMeters(Math.Min(50, procedure.SquareMeters)),

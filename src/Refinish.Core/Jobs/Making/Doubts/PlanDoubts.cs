@@ -61,13 +61,13 @@ internal static class PlanDoubts
     {
         FixtureMaterial material = fixture.Survey.Material;
 
-        // What is unknown, or holds no coat, is told by the verdict.
-        if (material is not (FixtureMaterial.Unknown or FixtureMaterial.Polyolefin)
-            && KnownKind.Of(KnownKind.Measured(fixture.Fixture)) is KnownKind kind && !kind.Materials.Contains(material))
+        // What is unknown, or holds no coat, is told by the verdict; of a material of the caller's own nobody here knows what is made of it.
+        if (!material.IsUnknown && material.BondsInTheField && FixtureMaterial.TryFind(material.Id) is not null
+            && KnownKind.Of(KnownKind.Measured(fixture.Fixture)) is KnownKind kind && !material.IsNamedIn(kind.Materials))
         {
             yield return new Doubt(
                 DoubtKind.Material, fixture.Id, null, ("aeiou".Contains(kind.Words[0]) ? "an " : "a ") + kind.Words + " of "
-                    + material.InWords(),
+                    + material.Name,
                 "Identify the material again: preparation, promoter and verdict rest on it.", UsualMaterials);
         }
     }

@@ -1,12 +1,11 @@
-using Refinish.Fixtures;
 using UnitsNet;
 
-namespace Refinish.Climate;
+namespace Refinish.Fixtures;
 
 /// <summary>How a fixture's material takes up and conducts heat, each figure with where it comes from.</summary>
 /// <remarks>
-/// The ready values are generic. A thin coat of enamel or gelcoat is left out of account. Where no figure was found for a material there is none here;
-/// give your own.
+/// The ready values are generic. A thin coat of enamel or gelcoat is left out of account. Which of them a fixture has, its material says:
+/// <see cref="FixtureMaterial.Body"/>.
 /// </remarks>
 /// <example><code>
 /// FixtureThermalData iron = FixtureThermalData.CastIron;
@@ -45,62 +44,6 @@ public sealed record FixtureThermalData
         SpecificHeatSource = Source.FromMemory("specific heat of glass-fibre reinforced polyester, about 1200 to 1400 J/(kg K)"),
         Conductivity = ThermalConductivity.FromWattsPerMeterKelvin(0.40),
         ConductivitySource = Source.Published("EN ISO 10077-2:2003 (as reproduced in a table of conductivities)", "fibreglass, UP resin"),
-    };
-
-    /// <summary>Where the figures of <see cref="UsualThickness"/> come from.</summary>
-    public static Source UsualThicknessSource { get; } =
-        Source.FromMemory("usual wall thickness of a fixture by its material; measure where it counts");
-
-    /// <summary>Where the figures of <see cref="DensityOf"/> come from.</summary>
-    public static Source DensitySource { get; } = Source.FromMemory("usual density of what a fixture is made of");
-
-    /// <summary>The ready data for a fixture's material: of the metal below enamel, of the laminate below gelcoat.</summary>
-    /// <param name="material">What the fixture is made of.</param>
-    /// <returns>The data; <see langword="null"/> when there are none here for the material.</returns>
-    /// <exception cref="System.ArgumentOutOfRangeException"><paramref name="material"/> is not a named value.</exception>
-    public static FixtureThermalData? For(FixtureMaterial material) => Guard.Defined(material, nameof(material)) switch
-    {
-        FixtureMaterial.EnamelledCastIron => CastIron,
-        FixtureMaterial.EnamelledSteel => Steel,
-        FixtureMaterial.Gelcoat => GlassFibrePolyester,
-        FixtureMaterial.Acrylic => Acrylic,
-        FixtureMaterial.VitreousChina or FixtureMaterial.CeramicTile => GlazedCeramic,
-        _ => null,
-    };
-
-    /// <summary>Wall thickness that is usual for a fixture's material; see <see cref="UsualThicknessSource"/>.</summary>
-    /// <param name="material">What the fixture is made of.</param>
-    /// <returns>Cast iron 6 mm, steel 2 mm, gelcoat and acrylic 5 mm, china 10 mm, tile 8 mm; <see langword="null"/> for the
-    /// others.</returns>
-    /// <exception cref="System.ArgumentOutOfRangeException"><paramref name="material"/> is not a named value.</exception>
-    public static Length? UsualThickness(FixtureMaterial material) => Guard.Defined(material, nameof(material)) switch
-    {
-        FixtureMaterial.EnamelledCastIron => Length.FromMillimeters(6),
-        FixtureMaterial.EnamelledSteel => Length.FromMillimeters(2),
-        FixtureMaterial.Gelcoat or FixtureMaterial.Acrylic => Length.FromMillimeters(5),
-        FixtureMaterial.VitreousChina => Length.FromMillimeters(10),
-        FixtureMaterial.CeramicTile => Length.FromMillimeters(8),
-        _ => null,
-    };
-
-    /// <summary>
-    /// Density that is usual for a fixture's material; see <see cref="DensitySource"/>. Times area and thickness it is the mass that has to
-    /// warm.
-    /// </summary>
-    /// <param name="material">What the fixture is made of.</param>
-    /// <returns>
-    /// Cast iron 7200, steel 7850, glass-fibre polyester below gelcoat 1500, acrylic 1180, china and tile 2300 kg/m³;
-    /// <see langword="null"/> for the others.
-    /// </returns>
-    /// <exception cref="System.ArgumentOutOfRangeException"><paramref name="material"/> is not a named value.</exception>
-    public static Density? DensityOf(FixtureMaterial material) => Guard.Defined(material, nameof(material)) switch
-    {
-        FixtureMaterial.EnamelledCastIron => Density.FromKilogramsPerCubicMeter(7200),
-        FixtureMaterial.EnamelledSteel => Density.FromKilogramsPerCubicMeter(7850),
-        FixtureMaterial.Gelcoat => Density.FromKilogramsPerCubicMeter(1500),
-        FixtureMaterial.Acrylic => Density.FromKilogramsPerCubicMeter(1180),
-        FixtureMaterial.VitreousChina or FixtureMaterial.CeramicTile => Density.FromKilogramsPerCubicMeter(2300),
-        _ => null,
     };
 
     /// <summary>What the material is called.</summary>
