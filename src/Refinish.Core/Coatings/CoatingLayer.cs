@@ -57,7 +57,11 @@ public sealed record CoatingLayer
     }
 
     /// <summary>Coats, product and film in one line.</summary>
-    /// <returns>Text such as <c>3 × two-part acrylic urethane, 30 µm dry each</c>.</returns>
+    /// <returns>Text such as <c>3 × two-part acrylic urethane, 30 µm dry each, 90 µm in all</c>.</returns>
     public override string ToString() =>
-        Coats.ToString(CultureInfo.InvariantCulture) + " × " + Product.Name + ", " + Measure.Film.Format(dryFilmPerCoat) + " dry each";
+        Coats.ToString(CultureInfo.InvariantCulture) + " × " + Product.Name + ", " + Measure.Film.Format(dryFilmPerCoat)
+        + (Coats == 1 ? " dry" : " dry each, " + Measure.Film.Format(TotalDryFilm.Meters) + " in all");
+
+    /// <summary>One coat of it.</summary>
+    internal CoatingLayer OneCoat() => Coats == 1 ? this : new CoatingLayer(Product, DryFilmPerCoat, 1, Reducer);
 }

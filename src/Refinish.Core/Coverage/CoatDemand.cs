@@ -9,7 +9,7 @@ namespace Refinish.Coverage;
 
 /// <summary>
 /// What one coat over a set of surfaces takes, with each loss by itself, and how long it takes to spray; the film and the losses add up to
-/// what is mixed.
+/// what is mixed. All figures are of one coat, except <see cref="TotalOfAllCoats"/>.
 /// </summary>
 /// <remarks>
 /// V_film = ΣA·WFT; dead volume of the roughness p·f is filled first, V_dead = ΣA·p·f·(1 + R)/VS; V_aim = Σ A·(WFT + p·f·(1 + R)/VS)/TE; V_gun = V_aim/(1 − o);
@@ -41,6 +41,7 @@ public sealed record CoatDemand
     private readonly double filled;
     private readonly double poured;
     private readonly double all;
+    private readonly double further;
     private readonly double mixed;
     private readonly double seconds;
 
@@ -76,6 +77,7 @@ public sealed record CoatDemand
         double reducer = layer.Reducer.DecimalFractions;
         wet = FilmKernel.WetFilm(layer.DryFilmPerCoat.Meters, solids, reducer);
         deadWet = FilmKernel.WetFilm(losses.ProfileDepth.Meters * losses.ProfileFill.DecimalFractions, solids, reducer);
+        double smooth = 0;
         for (int i = 0; i < list.Count; i++)
         {
             double a = list[i].Area.SquareMeters;
@@ -83,12 +85,11 @@ public sealed record CoatDemand
             film += CoverageKernel.FilmVolume(a, wet);
             dead += CoverageKernel.FilmVolume(a, deadWet);
             aimed += CoverageKernel.SprayedVolume(a * (wet + deadWet), EfficiencyOf(list[i]));
+            smooth += CoverageKernel.SprayedVolume(a * wet, EfficiencyOf(list[i]));
         }
 
-        sprayed = CoverageKernel.PouredVolume(aimed, losses.EdgeOverspray.DecimalFractions);
-        filled = sprayed + losses.HoldUp.CubicMeters;
-        poured = CoverageKernel.PouredVolume(filled, losses.Residue.DecimalFractions);
-        all = CoverageKernel.PouredVolume(poured, losses.UnusedPot.DecimalFractions);
+        (sprayed, filled, poured, all) = ToMix(aimed, losses);
+        (_, _, _, further) = ToMix(smooth, losses);
         mixed = CoverageKernel.MixedVolume(all, reducer);
         seconds = sprayed / (gun.FluidRate.CubicMetersPerSecond * gun.TriggerFraction.DecimalFractions);
         Guard.Rule(seconds <= LongestCoat, nameof(gun), seconds, Measure.Hours, "a gun that sprays this coat in at most 2400 h (100 days)");
@@ -142,7 +143,12 @@ public sealed record CoatDemand
     /// <summary>Reduced coating to mix, all losses in.</summary>
     public Volume Total => Volume.FromCubicMeters(all);
 
-    /// <summary>All parts of the product in it, the reducer left out.</summary>
+    /// <summary>
+    /// Reduced coating to mix for all coats of the layer, each with these losses; the roughness is filled by the first alone.
+    /// </summary>
+    public Volume TotalOfAllCoats => Volume.FromCubicMeters(AllCoats);
+
+    /// <summary>All parts of the product in <see cref="Total"/>, the reducer left out.</summary>
     public Volume Mixed => Volume.FromCubicMeters(mixed);
 
     /// <summary>Part of what is mixed that becomes film.</summary>
@@ -184,12 +190,21 @@ public sealed record CoatDemand
         WorkingStep clings = new("clings to cups and filter", "V_cling", clinging, poured - filled, Measure.Liquid, Balance);
         WorkingStep total = new("to mix", "V_all", pour.Result() / Rest("u", Losses.UnusedPot), all, Measure.Liquid, Balance);
         WorkingStep unused = new("thrown away unused", "V_unused", total.Result() - pour.Result(), all - poured, Measure.Liquid, Balance);
+        List<WorkingStep> steps =
+        [
+            sum, wetFilm, deadFilm, onSurface, filling, aim, over, gun, edge, fill, pour, clings, total, unused,
+        ];
+        if (Layer.Coats > 1)
+        {
+            AddAllCoats(steps, wetFilm, total, hose);
+        }
+
         Expression mean = Expression.Quantity("Q_gun", Gun.FluidRate.CubicMetersPerSecond, Measure.FluidRate)
             * Expression.Quantity("d", Gun.TriggerFraction.DecimalFractions, Measure.Percent);
         return new Workings(
             "One coat of " + Layer.Product.Name + " over all surfaces",
             [
-                sum, wetFilm, deadFilm, onSurface, filling, aim, over, gun, edge, fill, pour, clings, total, unused,
+                .. steps,
                 new("all parts, without the reducer", "V_mix", total.Result() / (1 + r), mixed, Measure.Liquid, Balance),
                 new("part that becomes film", "η", onSurface.Result() / total.Result(), film / all, Measure.Percent, Balance),
                 new("theoretical spreading rate", "SR_t", 1 / wetFilm.Result(), 1 / wet, Measure.SpreadingRate, Balance),
@@ -198,12 +213,35 @@ public sealed record CoatDemand
             ]);
     }
 
-    /// <summary>The demand in one line, in metric units.</summary>
-    /// <returns>Text such as <c>423 mL of two-part acrylic urethane topcoat for 3.3 m², 54 % of it film</c>.</returns>
+    /// <summary>The demand in one line, in metric units: of one coat, and of all where the layer has several.</summary>
+    /// <returns>
+    /// Text such as <c>423 mL of two-part acrylic urethane topcoat for one coat on 3.3 m², 54 % of it film; 1270 mL for 3 coats</c>.
+    /// </returns>
     public override string ToString() =>
         Measure.Liquid.Format(all, DisplayUnits.Si, 3) + " of " + Layer.Product.Name
-        + " for " + Measure.Area.Format(area, DisplayUnits.Si, 3) + ", "
-        + Measure.Percent.Format(film / all, DisplayUnits.Si, 2) + " of it film";
+        + " for one coat on " + Measure.Area.Format(area, DisplayUnits.Si, 3) + ", "
+        + Measure.Percent.Format(film / all, DisplayUnits.Si, 2) + " of it film"
+        + (Layer.Coats == 1 ? string.Empty : "; " + Measure.Liquid.Format(AllCoats, DisplayUnits.Si, 3) + " for " + Figures.Fixed(Layer.Coats, 0) + " coats");
+
+    private double AllCoats => all + ((Layer.Coats - 1) * further);
+
+    private static (double Sprayed, double Filled, double Poured, double All) ToMix(double aimed, ApplicationLosses losses)
+    {
+        double sprayed = CoverageKernel.PouredVolume(aimed, losses.EdgeOverspray.DecimalFractions);
+        double filled = sprayed + losses.HoldUp.CubicMeters;
+        double poured = CoverageKernel.PouredVolume(filled, losses.Residue.DecimalFractions);
+        return (sprayed, filled, poured, CoverageKernel.PouredVolume(poured, losses.UnusedPot.DecimalFractions));
+    }
+
+    private void AddAllCoats(List<WorkingStep> steps, WorkingStep wetFilm, WorkingStep total, Expression hose)
+    {
+        Expression smooth = Expression.Sum(Surfaces.Select(one =>
+            Expression.Quantity("A", one.Area.SquareMeters, Measure.Area) * wetFilm.Result() / Expression.Quantity("TE", EfficiencyOf(one), Measure.Percent)));
+        Expression mix = ((smooth / Rest("o", Losses.EdgeOverspray)) + hose) / Rest("w", Losses.Residue) / Rest("u", Losses.UnusedPot);
+        WorkingStep next = new("to mix for a further coat", "V_next", mix, further, Measure.Liquid, Balance);
+        Expression coats = Expression.Quantity("n", Layer.Coats, Measure.Number);
+        steps.AddRange([next, new("to mix for all coats", "V_coats", total.Result() + ((coats - 1) * next.Result()), AllCoats, Measure.Liquid, Balance)]);
+    }
 
     private static Expression Rest(string symbol, Ratio lost) => 1 - Expression.Quantity(symbol, lost.DecimalFractions, Measure.Percent);
 

@@ -36,7 +36,7 @@ public sealed class CoatRun
     /// <summary>Reckons a run.</summary>
     /// <param name="id">Identifier of the operation.</param>
     /// <param name="surfaces">What gets coated, at least one surface.</param>
-    /// <param name="layer">Product, film and reducer; the coats it counts do not matter here.</param>
+    /// <param name="layer">Product, film of one coat and reducer; a run is one coat, however many the layer counts.</param>
     /// <param name="gun">The gun as it is set.</param>
     /// <param name="losses">What is lost apart from the gun's transfer efficiency.</param>
     /// <param name="cups">Cups and mixing.</param>
@@ -49,7 +49,7 @@ public sealed class CoatRun
         Id = Guard.Named(id, nameof(id));
         Layer = Guard.NotNull(layer, nameof(layer));
         Air = Guard.NotNull(air, nameof(air));
-        Demand = new CoatDemand(surfaces, layer, gun, losses);
+        Demand = new CoatDemand(surfaces, layer.OneCoat(), gun, losses);
         CoatingProduct product = layer.Product;
         Window = new SprayWindow(air, surface, product.SprayLimits);
         Temperature warmest = air.DryBulb > surface ? air.DryBulb : surface;
@@ -65,10 +65,10 @@ public sealed class CoatRun
     /// <summary>Identifier of the operation.</summary>
     public string Id { get; }
 
-    /// <summary>Product, film and reducer.</summary>
+    /// <summary>The layer that this is a coat of.</summary>
     public CoatingLayer Layer { get; }
 
-    /// <summary>How much it takes, loss by loss.</summary>
+    /// <summary>How much the one coat takes, loss by loss.</summary>
     public CoatDemand Demand { get; }
 
     /// <summary>The cups to mix, before leftovers of the run before it are used.</summary>

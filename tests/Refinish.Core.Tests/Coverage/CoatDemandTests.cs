@@ -67,6 +67,38 @@ public class CoatDemandTests
         Numbers.Close(2 * once, twice, 1e-12);
     }
 
+    [Property]
+    [Evidence(Basis.Identity, "all coats of a layer take what a take-off of a system with that layer alone takes; one coat's figures do not depend on how many there are")]
+    public void All_coats_of_a_layer_are_its_takeoff(byte te, byte hose, byte rough)
+    {
+        ApplicationLosses losses = Losses(20, 20, 20, hose, rough);
+        CoatedSurface[] surfaces = [new("tub", Area.FromSquareMeters(2.6)), new("leg", Area.FromSquareMeters(0.2), Ratio.FromPercent(25))];
+        CoatDemand coat = new(surfaces, Layer, Gun(20 + (te / 3.2)), losses);
+        double each = 0;
+        for (int i = 0; i < 3; i++)
+        {
+            each += new CoatDemand(surfaces, Layer, coat.Gun, i == 0 ? losses : losses with { ProfileDepth = Length.Zero }).Total.CubicMeters;
+        }
+
+        Numbers.Close(each, coat.TotalOfAllCoats.CubicMeters, 1e-12);
+        Numbers.HoldsToKernel(coat.Workings());
+        CoatDemand alone = new(surfaces, new CoatingLayer(Layer.Product, Layer.DryFilmPerCoat, 1, Layer.Reducer), coat.Gun, losses);
+        Numbers.Close(alone.Total.CubicMeters, coat.Total.CubicMeters);
+        Numbers.Close(alone.Total.CubicMeters, alone.TotalOfAllCoats.CubicMeters);
+    }
+
+    [Fact]
+    [Evidence(Basis.Independent, "by hand: 2.57 m² × 30 µm × 1.1 / 0.48 / 0.6 = 294.5 mL a coat, 883.4 mL for three; 30 µm each are 90 µm")]
+    public void Texts_say_what_is_of_one_coat_and_what_of_all()
+    {
+        CoatDemand coat = new(Area.FromSquareMeters(2.57), Layer, Gun(60), new ApplicationLosses());
+        Assert.Equal("294 mL of two-part acrylic urethane topcoat for one coat on 2.57 m², 60 % of it film; 883 mL for 3 coats", coat.ToString());
+        Assert.Equal("3 × two-part acrylic urethane topcoat, 30 µm dry each, 90 µm in all", Layer.ToString());
+        CoatingLayer one = new(Layer.Product, Layer.DryFilmPerCoat, 1, Layer.Reducer);
+        Assert.Equal("294 mL of two-part acrylic urethane topcoat for one coat on 2.57 m², 60 % of it film", new CoatDemand(Area.FromSquareMeters(2.57), one, Gun(60), new ApplicationLosses()).ToString());
+        Assert.Equal("1 × two-part acrylic urethane topcoat, 30 µm dry", one.ToString());
+    }
+
     [Fact]
     [Evidence(Basis.Independent, "by hand in gallons: 27.69 ft² × 1.2 mil / (1604.17 × 0.40 × 0.60) = 0.0863 gal = 326.7 mL, through the gun in 326.7/150/0.4 min; no published source")]
     public void A_tub_of_primer_comes_out_as_by_hand()
