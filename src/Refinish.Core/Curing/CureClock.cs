@@ -164,7 +164,29 @@ public sealed record CureClock
     private static string Text(DateTimeOffset? instant) =>
         instant is DateTimeOffset known ? known.UtcDateTime.ToString("yyyy-MM-dd HH:mm'Z'", System.Globalization.CultureInfo.InvariantCulture) : "not known";
 
-    private EquivalentAge AgeOf(CureStage stage) => stages.Count == 0 ? age : stages[(int)stage] ?? age;
+    /// <summary>The age by the law of a stage.</summary>
+    internal EquivalentAge AgeOf(CureStage stage) => stages.Count == 0 ? age : stages[(int)stage] ?? age;
+
+    /// <summary>
+    /// The instant from which on, application or later, the surface stays within the product's range until another; none when it does not
+    /// just before.
+    /// </summary>
+    internal DateTimeOffset? InRangeUntil(DateTimeOffset until)
+    {
+        long last = until.UtcTicks - Applied.UtcTicks;
+        long? from = 0;
+        foreach ((long begin, double kelvins) in Stretches())
+        {
+            if (begin >= last && begin > 0)
+            {
+                break;
+            }
+
+            from = IsOutside(kelvins) ? null : from ?? begin;
+        }
+
+        return from is long ticks ? Applied.AddTicks(ticks) : null;
+    }
 
     private DateTimeOffset? Reached(CureStage stage, TimeSpan time)
     {
@@ -177,7 +199,7 @@ public sealed record CureClock
     {
         foreach ((long begin, double kelvins) in Stretches())
         {
-            if (kelvins < Times.MinimumTemperature.Kelvins || kelvins > Times.MaximumTemperature.Kelvins)
+            if (IsOutside(kelvins))
             {
                 return Applied.AddTicks(begin);
             }
@@ -185,6 +207,8 @@ public sealed record CureClock
 
         return null;
     }
+
+    private bool IsOutside(double kelvins) => kelvins < Times.MinimumTemperature.Kelvins || kelvins > Times.MaximumTemperature.Kelvins;
 
     private (double Lowest, double Highest) Extremes()
     {

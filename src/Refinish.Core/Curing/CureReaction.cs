@@ -30,10 +30,10 @@ namespace Refinish.Curing;
 public sealed record CureReaction
 {
     internal static readonly Bounds Thermometer = Bounds.Between(233.15, 573.15, Measure.Temperature);
+    internal static readonly Bounds Energies = Bounds.NotNegative(Measure.MolarEnergy, 200e3);
 
     private static readonly Source Law = Source.Published("M. R. Kamal and S. Sourour, Polymer Engineering and Science 13 (1973)", "page 59");
     private static readonly Bounds Factors = Bounds.NotNegative(Measure.Rate, 1e20);
-    private static readonly Bounds Energies = Bounds.NotNegative(Measure.MolarEnergy, 200e3);
 
     private readonly double factor;
     private readonly double energy;
@@ -88,6 +88,9 @@ public sealed record CureReaction
         init => field = Guard.Within(value, Bounds.Between(0.5, 5, Measure.Number), nameof(Order));
     }
 
+    /// <summary>Other activation energies from a temperature on; <see langword="null"/> when the same hold throughout.</summary>
+    public ActivationChange? Change { get; init; }
+
     /// <summary>How the glassy film stops it; <see langword="null"/> for none.</summary>
     public DiffusionLimit? Diffusion { get; init; }
 
@@ -120,8 +123,8 @@ public sealed record CureReaction
         Expression t = Expression.Quantity("T", kelvins, Measure.AbsoluteTemperature);
         Expression r = Expression.Quantity("R", CuringKernel.GasConstant, Measure.MolarEntropy);
         Expression a = Expression.Quantity("α", alpha, Measure.Percent);
-        WorkingStep first = Constant("1", factor, energy);
-        WorkingStep second = Constant("2", autocatalyticFactor, autocatalyticEnergy);
+        WorkingStep first = Constant("1", factor, energy, Change?.Energy);
+        WorkingStep second = Constant("2", autocatalyticFactor, autocatalyticEnergy, Change?.AutocatalyticEnergy);
         List<WorkingStep> steps = [first, second];
         Expression rate = (first.Result() + (second.Result() * Expression.Power(a, Expression.Quantity("m", AutocatalyticOrder, Measure.Number))))
             * Expression.Power(1 - a, Expression.Quantity("n", Order, Measure.Number));
@@ -149,19 +152,27 @@ public sealed record CureReaction
         steps.Add(new WorkingStep("rate of cure", "dα/dt", rate, RateAt(kelvins, alpha), Measure.Rate, Law));
         return new Workings("Rate of cure", steps);
 
-        WorkingStep Constant(string index, double a0, double e) => new(
-            "rate constant " + index,
-            "k_" + index,
-            Expression.Quantity("A_" + index, a0, Measure.Rate) * Expression.Exp(-(Expression.Quantity("E_" + index, e, Measure.MolarEnergy) / (r * t))),
-            a0 * Math.Exp(-e / (CuringKernel.GasConstant * kelvins)),
-            Measure.Rate,
-            Source);
+        WorkingStep Constant(string index, double a0, double e, double? above)
+        {
+            Expression at = Change is ActivationChange change && kelvins >= change.Kelvins
+                ? Expression.Quantity("T_c", change.Kelvins, Measure.AbsoluteTemperature)
+                : t;
+            Expression k = Expression.Quantity("A_" + index, a0, Measure.Rate)
+                * Expression.Exp(-(Expression.Quantity("E_" + index, e, Measure.MolarEnergy) / (r * at)));
+            if (!ReferenceEquals(at, t))
+            {
+                k *= Expression.Exp(Expression.Quantity("E_" + index + "'", above!.Value, Measure.MolarEnergy) / r * ((1 / at) - (1 / t)));
+            }
+
+            return new("rate constant " + index, "k_" + index, k, ConstantAt(kelvins, a0, e, Change?.Kelvins, above), Measure.Rate, Source);
+        }
     }
 
     /// <summary>The law in one line.</summary>
     /// <returns>Text such as <c>Kamal–Sourour, m 1, n 2, 48 kJ/mol and 52 kJ/mol</c>.</returns>
     public override string ToString() => "Kamal–Sourour, m " + Figures.Significant(AutocatalyticOrder) + ", n " + Figures.Significant(Order) + ", "
-        + Measure.MolarEnergy.Format(energy) + " and " + Measure.MolarEnergy.Format(autocatalyticEnergy) + (Diffusion is null ? string.Empty : ", " + Diffusion);
+        + Measure.MolarEnergy.Format(energy) + " and " + Measure.MolarEnergy.Format(autocatalyticEnergy) + (Change is null ? string.Empty : ", " + Change)
+        + (Diffusion is null ? string.Empty : ", " + Diffusion);
 
     /// <summary>Both factors zero is no reaction; called where a reaction is taken.</summary>
     internal void CheckReacts() => Guard.Rule(factor + autocatalyticFactor > 0, nameof(Factor), factor, Measure.Rate, "more than 0 for this or AutocatalyticFactor");
@@ -171,6 +182,12 @@ public sealed record CureReaction
         CureStepper stepper = new(this, alpha, kelvins);
         return stepper.Rate(alpha, kelvins);
     }
+
+    /// <summary>k = A e^(−E/RT), from the change on k(T_c) e^(E'/R (1/T_c − 1/T)).</summary>
+    internal static double ConstantAt(double kelvins, double factor, double energy, double? change, double? above) =>
+        change is double at && kelvins >= at
+            ? factor * Math.Exp(-energy / (CuringKernel.GasConstant * at)) * CuringKernel.Arrhenius(above!.Value, kelvins, at)
+            : factor * Math.Exp(-energy / (CuringKernel.GasConstant * kelvins));
 
     private static (double Kelvins, double Alpha) Checked(Temperature temperature, Ratio conversion) => (
         Guard.Within(temperature, Thermometer, nameof(temperature)),

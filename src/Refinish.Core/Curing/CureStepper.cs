@@ -9,7 +9,7 @@ namespace Refinish.Curing;
 /// </summary>
 /// <remarks>
 /// J. R. Dormand and P. J. Prince, "A family of embedded Runge–Kutta formulae", Journal of Computational and Applied Mathematics 6 (1980) 19: fifth order with a
-/// fourth-order error estimate and a step that follows it. A struct of doubles; no step allocates.
+/// fourth-order error estimate and a step that follows it. A struct; no step allocates.
 /// </remarks>
 internal struct CureStepper
 {
@@ -24,6 +24,7 @@ internal struct CureStepper
     private readonly double energy;
     private readonly double autocatalyticFactor;
     private readonly double autocatalyticEnergy;
+    private readonly ActivationChange? change;
     private readonly double m;
     private readonly double n;
     private readonly double steepness;
@@ -45,9 +46,10 @@ internal struct CureStepper
         : this()
     {
         factor = reaction.Factor.Hertz;
-        energy = reaction.ActivationEnergy.JoulesPerMole / CuringKernel.GasConstant;
+        energy = reaction.ActivationEnergy.JoulesPerMole;
         autocatalyticFactor = reaction.AutocatalyticFactor.Hertz;
-        autocatalyticEnergy = reaction.AutocatalyticActivationEnergy.JoulesPerMole / CuringKernel.GasConstant;
+        autocatalyticEnergy = reaction.AutocatalyticActivationEnergy.JoulesPerMole;
+        change = reaction.Change;
         m = reaction.AutocatalyticOrder;
         n = reaction.Order;
         if (reaction.Diffusion is DiffusionLimit glass)
@@ -97,8 +99,8 @@ internal struct CureStepper
         if (kelvins != constantsAt)
         {
             constantsAt = kelvins;
-            k1 = factor * Math.Exp(-energy / kelvins);
-            k2 = autocatalyticFactor * Math.Exp(-autocatalyticEnergy / kelvins);
+            k1 = CureReaction.ConstantAt(kelvins, factor, energy, change?.Kelvins, change?.Energy);
+            k2 = CureReaction.ConstantAt(kelvins, autocatalyticFactor, autocatalyticEnergy, change?.Kelvins, change?.AutocatalyticEnergy);
             critical = criticalAtZero + (criticalPerKelvin * kelvins);
         }
 

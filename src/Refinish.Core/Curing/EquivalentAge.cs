@@ -144,6 +144,34 @@ public sealed record EquivalentAge
         return instant < 0 ? null : History.Start.ToUniversalTime().AddTicks(instant).ToOffset(until.Offset);
     }
 
+    /// <summary>
+    /// The latest instant from which a film gains at least an age until another instant: how late a step may end for what follows to find
+    /// it dry.
+    /// </summary>
+    /// <param name="until">Until when the age is gained, within the history.</param>
+    /// <param name="age">The age to be gained, 0 to 10 years of 365 days at the reference temperature.</param>
+    /// <returns>
+    /// The instant, with the offset of <paramref name="until"/>; <see langword="null"/> when the known history gains less before.
+    /// </returns>
+    /// <exception cref="ArgumentOutOfRangeException"><paramref name="until"/> is outside the history, or the age outside its
+    /// range.</exception>
+    public DateTimeOffset? LatestBefore(DateTimeOffset until, TimeSpan age)
+    {
+        double needed = Guard.Within(age, Ages, nameof(age));
+        double gained = 0;
+        long end = History.TicksOf(until, nameof(until));
+        for (int i = History.SegmentAt(Math.Max(0, end - 1)); i >= 0 && gained < needed; i--)
+        {
+            long begin = History.BeginOf(i);
+            double whole = (end - begin) / (double)TimeSpan.TicksPerSecond * rates[i];
+            bool enough = gained + whole >= needed;
+            end = enough ? Math.Max(begin, end - (long)Math.Ceiling((needed - gained) / rates[i] * TimeSpan.TicksPerSecond)) : begin;
+            gained = enough ? needed : gained + whole;
+        }
+
+        return gained < needed ? null : History.Start.ToUniversalTime().AddTicks(end).ToOffset(until.Offset);
+    }
+
     /// <summary>How the age between two instants follows, stretch by stretch.</summary>
     /// <param name="from">When it begins to count, within the history.</param>
     /// <param name="to">Until when, within the history and not before <paramref name="from"/>.</param>

@@ -3,16 +3,23 @@ using UnitsNet;
 
 namespace Refinish.Curing;
 
-/// <summary>How reactions quicken with warmth, as a law that can be passed about: a fixed factor for ten kelvins, or Arrhenius' law.</summary>
+/// <summary>
+/// How reactions quicken with warmth, as a law that can be passed about: a fixed factor for ten kelvins, Arrhenius' law, one of one's own, or
+/// two of them that meet at a temperature.
+/// </summary>
 /// <remarks>
 /// <para>Fixed factor: k(T)/k(T_ref) = Q^((T − T_ref)/10 K). The trade's rule of thumb is Q = 2; systems seen lie between about 1.5 and 2.5 (second-hand, no standard).</para>
 /// <para>Arrhenius: k(T)/k(T_ref) = exp(E/R (1/T_ref − 1/T)). Doubling from 20 to 30 °C is E = 51.2 kJ/mol.</para>
-/// <para>Neither law knows a product's limits: below its least temperature an epoxy may stop short of curing altogether. <see cref="CureForecast"/> keeps to the limits.</para>
+/// <para>In pieces, with the change at T_c: the law below up to T_c and the law above from there on, each counted from T_c, so that the rate
+/// has no step there. A piece may itself be in pieces.</para>
+/// <para>No law knows a product's limits: below its least temperature an epoxy may stop short of curing altogether. <see cref="CureForecast"/> keeps to the limits.</para>
 /// </remarks>
 /// <example><code>
 /// TemperatureShift rule = TemperatureShift.Doubling(2);
 /// double factor = rule.RateFactor(Temperature.FromDegreesCelsius(15), Temperature.FromDegreesCelsius(25));   // 0.5: takes twice as long
 /// TemperatureShift law = TemperatureShift.Arrhenius(MolarEnergy.FromKilojoulesPerMole(55));
+/// TemperatureShift pieces = TemperatureShift.InPieces(rule, Temperature.FromDegreesCelsius(20), TemperatureShift.Doubling(1.5));
+/// double warm = pieces.RateFactor(Temperature.FromDegreesCelsius(30), Temperature.FromDegreesCelsius(10));   // 3 = 2 × 1.5
 /// </code></example>
 public sealed record TemperatureShift
 {
@@ -20,25 +27,60 @@ public sealed record TemperatureShift
 
     private static readonly Source Rule = Source.CommonPractice("a fixed factor of the reaction rate for ten kelvins, 2 unless the data sheet tells otherwise");
     private static readonly Source Law = Source.Derived("Arrhenius' law with the gas constant of the SI (2019)");
+    private static readonly Source Meeting = Source.Derived("two laws that meet at a temperature without a step");
+    private static readonly Bounds Rates = Bounds.Between(1e-12, 1e12, Measure.Number);
 
     private readonly double ratePerTenKelvin;
     private readonly double activationEnergy;
+    private readonly Func<Temperature, double>? own;
+    private readonly string? name;
+    private readonly double change;
 
     private TemperatureShift(double ratePerTenKelvin, double activationEnergy)
     {
         this.ratePerTenKelvin = ratePerTenKelvin;
         this.activationEnergy = activationEnergy;
+        Source = ratePerTenKelvin == 0 ? Law : Rule;
     }
 
-    /// <summary>The factor for ten kelvins; <see langword="null"/> for Arrhenius' law, where it depends on the temperature.</summary>
-    public double? RatePerTenKelvin => IsArrhenius ? null : ratePerTenKelvin;
+    private TemperatureShift(string name, Func<Temperature, double> own, Source source)
+    {
+        this.name = name;
+        this.own = own;
+        Source = source;
+    }
 
-    /// <summary>The activation energy of Arrhenius' law; <see langword="null"/> for the fixed factor.</summary>
+    private TemperatureShift(TemperatureShift below, double change, TemperatureShift above)
+    {
+        Below = below;
+        this.change = change;
+        Above = above;
+        Source = Meeting;
+    }
+
+    /// <summary>The factor for ten kelvins; <see langword="null"/> for other laws, where it depends on the temperature.</summary>
+    public double? RatePerTenKelvin => ratePerTenKelvin > 0 ? ratePerTenKelvin : null;
+
+    /// <summary>The activation energy of Arrhenius' law; <see langword="null"/> for other laws.</summary>
     public MolarEnergy? ActivationEnergy => IsArrhenius ? MolarEnergy.FromJoulesPerMole(activationEnergy) : null;
 
-    internal Source Source => IsArrhenius ? Law : Rule;
+    /// <summary>Of a law in pieces, the law below the change; <see langword="null"/> otherwise.</summary>
+    public TemperatureShift? Below { get; }
 
-    private bool IsArrhenius => ratePerTenKelvin == 0;
+    /// <summary>Of a law in pieces, the law from the change on; <see langword="null"/> otherwise.</summary>
+    public TemperatureShift? Above { get; }
+
+    /// <summary>Of a law in pieces, the temperature at which they meet; <see langword="null"/> otherwise.</summary>
+    public Temperature? ChangesAt => Below is null ? null : Temperature.FromKelvins(change);
+
+    /// <summary>Where the law comes from.</summary>
+    public Source Source { get; }
+
+    private bool IsArrhenius => ratePerTenKelvin == 0 && own is null && Below is null;
+
+    private double LastChange => Below is null ? double.NegativeInfinity : Math.Max(change, Above!.LastChange);
+
+    private double FirstChange => Below is null ? double.PositiveInfinity : Math.Min(change, Below.FirstChange);
 
     /// <summary>The fixed factor for ten kelvins.</summary>
     /// <param name="ratePerTenKelvin">By which factor reactions quicken with ten kelvins more, 1 to 4.</param>
@@ -53,6 +95,54 @@ public sealed record TemperatureShift
     /// <exception cref="ArgumentOutOfRangeException">Outside 0 to 200 kJ/mol.</exception>
     public static TemperatureShift Arrhenius(MolarEnergy activationEnergy) =>
         new(0, Guard.Within(activationEnergy, Bounds.NotNegative(Measure.MolarEnergy, 200e3), nameof(activationEnergy)));
+
+    /// <summary>Two laws that meet at a temperature, such as Arrhenius' law with another activation energy above it.</summary>
+    /// <param name="below">The law up to the change.</param>
+    /// <param name="change">The temperature of the change, more than −20 and less than 60 °C.</param>
+    /// <param name="above">The law from the change on.</param>
+    /// <returns>The law; its rate has no step at the change, whatever the two laws say elsewhere.</returns>
+    /// <exception cref="ArgumentNullException">A law is missing.</exception>
+    /// <exception cref="ArgumentOutOfRangeException">
+    /// The change is outside its range, or a piece that is itself in pieces changes where it does not hold.
+    /// </exception>
+    public static TemperatureShift InPieces(TemperatureShift below, Temperature change, TemperatureShift above)
+    {
+        Guard.NotNull(below, nameof(below));
+        Guard.NotNull(above, nameof(above));
+        double at = Guard.Within(change, Thermometer, nameof(change));
+        Guard.Rule(
+            at > Thermometer.Minimum && at < Thermometer.Maximum, nameof(change), at, Measure.Temperature,
+            "between " + Measure.Temperature.Format(Thermometer.Minimum) + " and " + Measure.Temperature.Format(Thermometer.Maximum));
+        double last = below.LastChange;
+        double first = above.FirstChange;
+        Guard.Rule(last < at, nameof(below), last, Measure.Temperature, "a law whose changes lie below ", at);
+        Guard.Rule(first > at, nameof(above), first, Measure.Temperature, "a law whose changes lie above ", at);
+        return new TemperatureShift(below, at, above);
+    }
+
+    /// <summary>A law of one's own.</summary>
+    /// <param name="name">What it is called; it stands for the law in derivations and texts.</param>
+    /// <param name="rate">
+    /// The rate at a temperature of −20 to 60 °C, in any unit: only ratios count. From 10⁻¹² to 10¹², always the same for the same
+    /// temperature, and for times that are to shorten with warmth rising. It is asked once for each stretch of a history.
+    /// </param>
+    /// <param name="source">Where it comes from.</param>
+    /// <returns>The law. Two such laws are equal when name, source and function are the same.</returns>
+    /// <exception cref="ArgumentException"><paramref name="name"/> is empty.</exception>
+    /// <exception cref="ArgumentNullException">An argument is missing.</exception>
+    /// <exception cref="ArgumentOutOfRangeException">
+    /// The rate is outside its range at −20, −15, … or 60 °C; what it is in between is looked at when it is asked for.
+    /// </exception>
+    public static TemperatureShift Own(string name, Func<Temperature, double> rate, Source source)
+    {
+        TemperatureShift law = new(Guard.Named(name, nameof(name)), Guard.NotNull(rate, nameof(rate)), Guard.NotNull(source, nameof(source)));
+        for (double kelvins = Thermometer.Minimum; kelvins <= Thermometer.Maximum; kelvins += 5)
+        {
+            law.OwnRate(kelvins);
+        }
+
+        return law;
+    }
 
     /// <summary>How much faster reactions run at one temperature than at another.</summary>
     /// <param name="at">The temperature asked for, −20 to 60 °C.</param>
@@ -73,8 +163,9 @@ public sealed record TemperatureShift
 
     /// <summary>The law in one line.</summary>
     /// <returns>Text such as <c>rate × 2 for ten kelvins</c>.</returns>
-    public override string ToString() => IsArrhenius
-        ? "Arrhenius, " + Measure.MolarEnergy.Format(activationEnergy)
+    public override string ToString() => name is not null ? name
+        : Below is not null ? Below + " below " + Measure.Temperature.Format(change) + ", " + Above + " above"
+        : IsArrhenius ? "Arrhenius, " + Measure.MolarEnergy.Format(activationEnergy)
         : "rate × " + Figures.Significant(ratePerTenKelvin) + " for ten kelvins";
 
     /// <summary>
@@ -83,6 +174,16 @@ public sealed record TemperatureShift
     /// </summary>
     internal void Factors(ValueList<double> kelvins, double reference, double[] rates)
     {
+        if (own is not null || Below is not null)
+        {
+            for (int i = 0; i < rates.Length; i++)
+            {
+                rates[i] = i > 0 && kelvins[i] == kelvins[i - 1] ? rates[i - 1] : Factor(kelvins[i], reference);
+            }
+
+            return;
+        }
+
         double scale = IsArrhenius ? activationEnergy / CuringKernel.GasConstant : Math.Log(ratePerTenKelvin) / 10;
         double origin = IsArrhenius ? 1 / reference : reference;
         bool arrhenius = IsArrhenius;
@@ -108,18 +209,43 @@ public sealed record TemperatureShift
         }
     }
 
-    internal double Factor(double t, double reference) =>
-        IsArrhenius ? CuringKernel.Arrhenius(activationEnergy, t, reference) : CuringKernel.PowerLaw(ratePerTenKelvin, t, reference);
+    internal double Factor(double t, double reference)
+    {
+        if (Below is not null)
+        {
+            return (t < change) == (reference < change)
+                ? Piece(t).Factor(t, reference)
+                : Piece(t).Factor(t, change) * Piece(reference).Factor(change, reference);
+        }
+
+        return own is not null ? OwnRate(t) / OwnRate(reference)
+            : IsArrhenius ? CuringKernel.Arrhenius(activationEnergy, t, reference)
+            : CuringKernel.PowerLaw(ratePerTenKelvin, t, reference);
+    }
 
     internal WorkingStep FactorStep(string temperatureSymbol, double t, double reference) =>
         new("rate against the reference", "f", Formula(temperatureSymbol, t, reference), Factor(t, reference), Measure.Number, Source);
 
-    internal Expression Formula(string temperatureSymbol, double t, double reference)
+    internal Expression Formula(string temperatureSymbol, double t, double reference, string referenceSymbol = "T_ref")
     {
+        if (Below is not null)
+        {
+            return (t < change) == (reference < change)
+                ? Piece(t).Formula(temperatureSymbol, t, reference, referenceSymbol)
+                : Piece(t).Formula(temperatureSymbol, t, change, "T_c")
+                    * Piece(reference).Formula("T_c", change, reference, referenceSymbol);
+        }
+
+        if (own is not null)
+        {
+            return Expression.Quantity("k(" + temperatureSymbol + ")", OwnRate(t), Measure.Number)
+                / Expression.Quantity("k(" + referenceSymbol + ")", OwnRate(reference), Measure.Number);
+        }
+
         // A difference of thermometer readings in one system, an absolute temperature in the other.
         Measure measure = IsArrhenius ? Measure.AbsoluteTemperature : Measure.Temperature;
         Expression at = Expression.Quantity(temperatureSymbol, t, measure);
-        Expression from = Expression.Quantity("T_ref", reference, measure);
+        Expression from = Expression.Quantity(referenceSymbol, reference, measure);
         return IsArrhenius
             ? Expression.Exp(
                 Expression.Quantity("E_a", activationEnergy, Measure.MolarEnergy) / Expression.Quantity("R", CuringKernel.GasConstant, Measure.MolarEntropy)
@@ -128,4 +254,8 @@ public sealed record TemperatureShift
                 Expression.Quantity("Q", ratePerTenKelvin, Measure.Number),
                 (at - from) / Expression.Quantity("10 K", 10, Measure.TemperatureDifference));
     }
+
+    private TemperatureShift Piece(double t) => t < change ? Below! : Above!;
+
+    private double OwnRate(double kelvins) => Guard.Within(own!(Temperature.FromKelvins(kelvins)), Rates, "rate");
 }

@@ -1,5 +1,4 @@
 using System;
-using MathNet.Numerics;
 using UnitsNet;
 
 namespace Refinish.Estimating;
@@ -55,7 +54,7 @@ public abstract record Distribution
     internal static double ScoreOf(double u) => NormalScore.Of(u);
 
     /// <summary>The chance of at most z under the standard normal distribution.</summary>
-    internal static double ChanceOf(double z) => SpecialFunctions.Erfc(-z / Constants.Sqrt2) / 2;
+    internal static double ChanceOf(double z) => NormalScore.ChanceOf(z);
 
     internal static double Chance(Ratio chance, string name)
     {

@@ -45,10 +45,11 @@ public readonly record struct ThreePoint
     public double Maximum { get; }
 
     /// <summary>PERT mean: (a + 4m + b)/6.</summary>
-    public double Mean => (Minimum + (4 * Mode) + Maximum) / 6;
+    public double Mean => PertMoments.Mean(Minimum, Mode, Maximum);
 
     /// <summary>The classic PERT variance, a rule of thumb: ((b − a)/6)².</summary>
-    public double ClassicVariance => (Maximum - Minimum) / 6 * ((Maximum - Minimum) / 6);
+    public double ClassicVariance =>
+        PertMoments.ClassicDeviation(Minimum, Maximum) * PertMoments.ClassicDeviation(Minimum, Maximum);
 
     /// <summary>The variance of the beta distribution that has the PERT mean: (µ − a)(b − µ)/7.</summary>
     public double BetaPertVariance
@@ -139,15 +140,14 @@ public readonly record struct ThreePoint
         Expression a = Expression.Quantity("a", Minimum, Measure.Number);
         Expression m = Expression.Quantity("m", Mode, Measure.Number);
         Expression b = Expression.Quantity("b", Maximum, Measure.Number);
-        Source pert = Source.FromMemory("three-point estimates of network planning");
         Source beta = Source.Derived("variance of the beta distribution with shapes 1 + 4(m − a)/(b − a) and 1 + 4(b − m)/(b − a)");
-        WorkingStep mean = new("PERT mean", "µ", (a + (4 * m) + b) / 6, Mean, Measure.Number, pert);
+        WorkingStep mean = new("PERT mean", "µ", (a + (4 * m) + b) / 6, Mean, Measure.Number, PertMoments.Source);
         Source triangle = Source.Derived("moments of the triangular distribution");
         return new Workings(
             "Three-point estimate",
             [
                 mean,
-                new("classic PERT variance", "σ²_P", Expression.Square((b - a) / 6), ClassicVariance, Measure.Number, pert),
+                new("classic PERT variance", "σ²_P", Expression.Square((b - a) / 6), ClassicVariance, Measure.Number, PertMoments.Source),
                 new("beta-PERT variance", "σ²_B", (mean.Result() - a) * (b - mean.Result()) / 7, BetaPertVariance, Measure.Number, beta),
                 new("triangular mean", "µ_T", (a + m + b) / 3, TriangularMean, Measure.Number, triangle),
                 new("triangular variance", "σ²_T", (Expression.Square(m - a) + ((m - a) * (b - m)) + Expression.Square(b - m)) / 18, TriangularVariance, Measure.Number, triangle),

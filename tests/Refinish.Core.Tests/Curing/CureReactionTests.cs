@@ -59,6 +59,43 @@ public class CureReactionTests
         Source = Source.Invented("for this test"),
     };
 
+    [Fact]
+    [Evidence(Basis.Independent, "closed form of a first order with the energy 50 kJ/mol below 40 °C and 20 kJ/mol above, A = 3e4 per second: α = 1 − e^(−(k(30) 900 s + k(55) 600 s)), k(55) = k(40) e^(20 000/R (1/313.15 − 1/328.15)) by hand")]
+    public void Another_energy_above_a_temperature()
+    {
+        CureReaction law = Simple(3e4, 0, 0, 1) with
+        {
+            ActivationEnergy = MolarEnergy.FromKilojoulesPerMole(50),
+            Change = new ActivationChange(C(40), MolarEnergy.FromKilojoulesPerMole(20), MolarEnergy.Zero),
+        };
+        const double gas = 8.31446261815324;
+        double k30 = 3e4 * Math.Exp(-50000 / gas / 303.15);
+        double k40 = 3e4 * Math.Exp(-50000 / gas / 313.15);
+        double k55 = k40 * Math.Exp(20000 / gas * ((1 / 313.15) - (1 / 328.15)));
+        Numbers.Close(k30 * 0.9, law.Rate(C(30), Ratio.FromPercent(10)).Hertz, 1e-12);
+        Numbers.Close(k55 * 0.9, law.Rate(C(55), Ratio.FromPercent(10)).Hertz, 1e-12);
+        Numbers.Close(law.Rate(C(40 - 1e-9), Ratio.Zero).Hertz, law.Rate(C(40), Ratio.Zero).Hertz, 1e-9);
+        ConversionCurve curve = new(law, new TemperatureHistory(Five, [At(0.25, 30), At(1, 55)]), Five);
+        Numbers.Near(1 - Math.Exp(-((k30 * 900) + (k55 * 600))), curve.ConversionAt(Five.AddSeconds(1500)).DecimalFractions, 1e-9);
+        Numbers.HoldsToKernel(law.Workings(C(30), Ratio.FromPercent(10)));
+        Numbers.HoldsToKernel(law.Workings(C(55), Ratio.FromPercent(10)));
+        Assert.EndsWith("50 kJ/mol and 0 kJ/mol, 20 kJ/mol and 0 kJ/mol from 40 °C", law.ToString(), StringComparison.Ordinal);
+        Numbers.Refuses("at", () => _ = new ActivationChange(C(301), MolarEnergy.Zero, MolarEnergy.Zero));
+        Numbers.Refuses("activationEnergy", () => _ = new ActivationChange(C(30), MolarEnergy.FromKilojoulesPerMole(201), MolarEnergy.Zero));
+        Numbers.Refuses("autocatalyticActivationEnergy", () => _ = new ActivationChange(C(30), MolarEnergy.Zero, MolarEnergy.FromKilojoulesPerMole(-1)));
+    }
+
+    [Property]
+    [Evidence(Basis.Identity, "a change to the same energies changes nothing, at any temperature and conversion, also for a batch that heats itself through it")]
+    public void A_change_to_the_same_is_none(NormalFloat a, NormalFloat b)
+    {
+        CureReaction same = Invented with { Change = new ActivationChange(C(45), Invented.ActivationEnergy, Invented.AutocatalyticActivationEnergy) };
+        Temperature at = C(10 + (70 * Part(a)));
+        Ratio conversion = Ratio.FromDecimalFractions(Part(b));
+        Numbers.Close(Invented.Rate(at, conversion).Hertz, same.Rate(at, conversion).Hertz, 1e-12);
+        Numbers.HoldsToKernel(same.Workings(at, conversion));
+    }
+
     [Theory]
     [InlineData(60, 0.0783250)]
     [InlineData(120, 0.1996171)]

@@ -1,9 +1,10 @@
 using System;
+using MathNet.Numerics;
 
-namespace Refinish.Estimating;
+namespace Refinish;
 
 /// <summary>
-/// The score of the standard normal distribution for a chance: M. J. Wichura, "Algorithm AS 241: the percentage points of the normal distribution",
+/// The score of the standard normal distribution for a chance, and the chance of a score. The score: M. J. Wichura, "Algorithm AS 241: the percentage points of the normal distribution",
 /// Applied Statistics 37 (1988), routine PPND16, about sixteen figures. Coefficients from memory; held to the inverse error function of MathNet.Numerics
 /// by a test, which it beats in speed.
 /// </summary>
@@ -26,6 +27,9 @@ internal static class NormalScore
         double score = tail <= 5 ? Near(tail - 1.6) : Far(tail - 5);
         return q < 0 ? -score : score;
     }
+
+    /// <summary>The chance of at most z.</summary>
+    public static double ChanceOf(double z) => SpecialFunctions.Erfc(-z / Constants.Sqrt2) / 2;
 
     private static double Near(double r)
     {

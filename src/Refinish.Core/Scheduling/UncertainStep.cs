@@ -1,0 +1,60 @@
+using System;
+
+namespace Refinish.Scheduling;
+
+/// <summary>One step of a <see cref="PathForecast"/>: how long it takes at the least, most likely and at the most.</summary>
+/// <example><code>
+/// UncertainStep strip = new("strip", TimeSpan.FromHours(2), TimeSpan.FromHours(4), TimeSpan.FromHours(9));
+/// TimeSpan mean = strip.Mean;   // 4.5 h
+/// </code></example>
+public sealed record UncertainStep
+{
+    private static readonly Bounds Times = Bounds.NotNegative(Measure.Hours, 60 * 24 * 3600);
+
+    /// <summary>Makes a step.</summary>
+    /// <param name="id">What identifies it; lags refer to it.</param>
+    /// <param name="least">Least time, 0 to 60 days.</param>
+    /// <param name="likely">Most likely time, more than 0, from <paramref name="least"/> to 60 days.</param>
+    /// <param name="most">Most time, from <paramref name="likely"/> to 60 days.</param>
+    /// <exception cref="ArgumentException"><paramref name="id"/> is empty.</exception>
+    /// <exception cref="ArgumentOutOfRangeException">A time is outside its range or out of order.</exception>
+    public UncertainStep(string id, TimeSpan least, TimeSpan likely, TimeSpan most)
+    {
+        Id = Guard.Named(id, nameof(id));
+        Guard.Within(least, Times, nameof(least));
+        Guard.Within(likely, Bounds.Positive(Measure.Hours, Times.Maximum), nameof(likely));
+        Guard.Within(most, Times, nameof(most));
+        Guard.Rule(likely >= least, nameof(likely), likely.TotalSeconds, Measure.Hours, "at least the least time, ", least.TotalSeconds);
+        Guard.Rule(most >= likely, nameof(most), most.TotalSeconds, Measure.Hours, "at least the likely time, ", likely.TotalSeconds);
+        Least = least;
+        Likely = likely;
+        Most = most;
+    }
+
+    /// <summary>What identifies it.</summary>
+    public string Id { get; }
+
+    /// <summary>Least time, a.</summary>
+    public TimeSpan Least { get; }
+
+    /// <summary>Most likely time, m.</summary>
+    public TimeSpan Likely { get; }
+
+    /// <summary>Most time, b.</summary>
+    public TimeSpan Most { get; }
+
+    /// <summary>Mean time: (a + 4m + b)/6.</summary>
+    public TimeSpan Mean => Durations.FromSeconds(MeanSeconds);
+
+    /// <summary>Standard deviation, by the rule of thumb (b − a)/6.</summary>
+    public TimeSpan Deviation => Durations.FromSeconds(DeviationSeconds);
+
+    internal double MeanSeconds => PertMoments.Mean(Least.TotalSeconds, Likely.TotalSeconds, Most.TotalSeconds);
+
+    internal double DeviationSeconds => PertMoments.ClassicDeviation(Least.TotalSeconds, Most.TotalSeconds);
+
+    /// <summary>The step and its three times.</summary>
+    /// <returns>Text such as <c>strip, 2 h – 4 h – 9 h</c>.</returns>
+    public override string ToString() =>
+        Id + ", " + TimeConstraint.Hours(Least) + " – " + TimeConstraint.Hours(Likely) + " – " + TimeConstraint.Hours(Most);
+}
