@@ -20,9 +20,9 @@ namespace Refinish.Air;
 /// <example><code>
 /// FlammableMixture air = new(
 /// [
-///     new("hexane", Ratio.FromPercent(0.8), Ratio.FromPercent(1.2), Ratio.FromPercent(7.5)),
-///     new("methane", Ratio.FromPercent(2), Ratio.FromPercent(5.3), Ratio.FromPercent(15)),
-///     new("ethylene", Ratio.FromPercent(0.5), Ratio.FromPercent(3.1), Ratio.FromPercent(32)),
+///     new("hexane", Ratio.FromPercent(0.8), Flammability.Between(Ratio.FromPercent(1.2), Ratio.FromPercent(7.5))),
+///     new("methane", Ratio.FromPercent(2), Flammability.Between(Ratio.FromPercent(5.3), Ratio.FromPercent(15))),
+///     new("ethylene", Ratio.FromPercent(0.5), Flammability.Between(Ratio.FromPercent(3.1), Ratio.FromPercent(32))),
 /// ]);
 /// double? lower = air.LowerLimit?.Percent;        // 2.74 of the three together
 /// double? part = air.OfLowerLimit?.Percent;       // 120.5 : it burns

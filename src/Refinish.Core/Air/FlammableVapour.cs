@@ -1,4 +1,5 @@
 using System;
+using Refinish.Coatings;
 using UnitsNet;
 
 namespace Refinish.Air;
@@ -6,29 +7,28 @@ namespace Refinish.Air;
 /// <summary>A vapour in air that can burn: how much there is of it and between which limits it burns alone.</summary>
 /// <remarks>Limits are stated at room temperature and one atmosphere. The warmer, the lower the lower one.</remarks>
 /// <example><code>
-/// FlammableVapour toluene = new("toluene", Ratio.FromPercent(0.2), Ratio.FromPercent(1.1), Ratio.FromPercent(7.1));
+/// FlammableVapour toluene = new("toluene", Ratio.FromPercent(0.2), Solvents.Toluene.Flammability);
 /// </code></example>
 public sealed record FlammableVapour
 {
     private readonly double fraction;
-    private readonly double? lower;
-    private readonly double? upper;
 
     /// <summary>Describes a vapour.</summary>
     /// <param name="name">Its name.</param>
     /// <param name="fraction">Its part of the air by volume, more than 0 and at most 100 %.</param>
-    /// <param name="lowerLimit">Lower flammable limit by volume, 1 ppb to 100 %; <see langword="null"/> when not known.</param>
-    /// <param name="upperLimit">Upper flammable limit by volume, above the lower one and at most 100 %; <see langword="null"/> when not known.</param>
-    /// <exception cref="ArgumentException"><paramref name="name"/> is empty.</exception>
-    /// <exception cref="ArgumentOutOfRangeException">An argument is outside its range.</exception>
-    public FlammableVapour(string name, Ratio fraction, Ratio? lowerLimit, Ratio? upperLimit = null)
+    /// <param name="flammability">Its limits, or that they are not known.</param>
+    /// <exception cref="ArgumentException">
+    /// <paramref name="name"/> is empty, or <paramref name="flammability"/> says that it does not burn: such a vapour is left out.
+    /// </exception>
+    /// <exception cref="ArgumentOutOfRangeException"><paramref name="fraction"/> is outside its range.</exception>
+    public FlammableVapour(string name, Ratio fraction, Flammability flammability)
     {
         Name = Guard.Named(name, nameof(name));
         this.fraction = Guard.Within(fraction, Bounds.Positive(Measure.Percent, 1), nameof(fraction));
-        Bounds limits = Bounds.Between(1e-9, 1, Measure.Percent);
-        lower = lowerLimit is Ratio low ? Guard.Within(low, limits, nameof(lowerLimit)) : null;
-        upper = upperLimit is Ratio high ? Guard.Within(high, limits, nameof(upperLimit)) : null;
-        Guard.Rule(!(upper <= lower), nameof(upperLimit), upper ?? 0, Measure.Percent, "more than the lower limit, ", lower ?? 0);
+        Flammability = !Guard.NotNull(flammability, nameof(flammability)).IsNonBurning
+            ? flammability
+            : throw new ArgumentException(
+                "flammability says that " + name + " does not burn; leave it out of the mixture.", nameof(flammability));
     }
 
     /// <summary>Its name.</summary>
@@ -37,17 +37,14 @@ public sealed record FlammableVapour
     /// <summary>Its part of the air by volume.</summary>
     public Ratio Fraction => Ratio.FromDecimalFractions(fraction);
 
-    /// <summary>Lower flammable limit; <see langword="null"/> when not known.</summary>
-    public Ratio? LowerLimit => lower is double limit ? Ratio.FromDecimalFractions(limit) : null;
-
-    /// <summary>Upper flammable limit; <see langword="null"/> when not known.</summary>
-    public Ratio? UpperLimit => upper is double limit ? Ratio.FromDecimalFractions(limit) : null;
+    /// <summary>Its limits.</summary>
+    public Flammability Flammability { get; }
 
     internal double Part => fraction;
 
-    internal double? Lower => lower;
+    internal double? Lower => Flammability.Lower?.DecimalFractions;
 
-    internal double? Upper => upper;
+    internal double? Upper => Flammability.Upper?.DecimalFractions;
 
     /// <summary>The name and the part.</summary>
     /// <returns>Text such as <c>0.2 % toluene</c>.</returns>

@@ -53,7 +53,7 @@ public class DilutionAirTests
     [Evidence(Basis.Independent, "by hand: 30.37 ft³ of toluene vapour to a tenth of 1.4 % is 30.37 · 0.9986/0.0014 = 21 662 ft³; over an hour, with mixing factor 3, 1083 ft³/min; gas to 0.1 %")]
     public void Any_share_and_its_airflow_by_hand()
     {
-        DilutionAir air = new(Volume.FromUsGallons(1), Solvents.Toluene with { LowerFlammableLimit = Ratio.FromPercent(1.4) })
+        DilutionAir air = new(Volume.FromUsGallons(1), Solvents.Toluene with { Flammability = Flammability.Between(Ratio.FromPercent(1.4)) })
         {
             OfLimit = Ratio.FromPercent(10),
             EvaporationTime = TimeSpan.FromHours(1),

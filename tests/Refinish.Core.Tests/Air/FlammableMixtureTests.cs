@@ -79,7 +79,7 @@ public class FlammableMixtureTests
         FlammableMixture air = new([.. solvents.Select(solvent => new FlammableVapour(
             solvent.Name,
             Ratio.FromDecimalFractions(study.ConcentrationAt(solvent, time).KilogramsPerCubicMeter * 24.45e-3 / solvent.MolarMass.KilogramsPerMole),
-            solvent.LowerFlammableLimit))]);
+            solvent.Flammability))]);
         Numbers.Close(study.FlammableFractionAt(time)!.Value.DecimalFractions, air.OfLowerLimit!.Value.DecimalFractions, 1e-9);
     }
 
@@ -104,8 +104,8 @@ public class FlammableMixtureTests
     public void Refuses_what_cannot_be()
     {
         Numbers.Refuses("fraction", () => Vapour("one", 0, 1));
-        Numbers.Refuses("lowerLimit", () => Vapour("one", 1, 0));
-        Numbers.Refuses("upperLimit", () => Vapour("one", 1, 5, 5));
+        Numbers.Refuses("lowerFlammableLimit", () => Vapour("one", 1, 0));
+        Numbers.Refuses("upperFlammableLimit", () => Vapour("one", 1, 5, 5));
         Numbers.Refuses("vapours", () => _ = new FlammableMixture([Vapour("one", 60, 1), Vapour("two", 50, 1)]));
         Assert.Throws<ArgumentException>(() => new FlammableMixture([]));
     }
@@ -113,6 +113,5 @@ public class FlammableMixtureTests
     private static FlammableVapour Vapour(string name, double percent, double? lower, double? upper = null) => new(
         name,
         Ratio.FromPercent(percent),
-        lower is double low ? Ratio.FromPercent(low) : null,
-        upper is double high ? Ratio.FromPercent(high) : null);
+        lower is double low ? Flammability.Between(Ratio.FromPercent(low), upper is double high ? Ratio.FromPercent(high) : null) : Flammability.Unknown);
 }
