@@ -97,7 +97,7 @@ public class FaultTests
             "at least 1" },
         { "$.catalogue.products[0].solvents[0].massFraction.value", "20", false, "$.catalogue.products[0].solvents",
             JsonFaultKind.OutOfRange, "100 %" },
-        { "$.catalogue.products[0].mixRatio.hardenerParts", "-1", false, "$.catalogue.products[0].mixRatio.hardenerParts",
+        { "$.catalogue.products[0].parts[0].parts", "-1", false, "$.catalogue.products[0].parts[0].parts",
             JsonFaultKind.OutOfRange, "more than 0" },
         { "$.catalogue.products[0].cure.touchDry.value", "9999", false, "$.catalogue.products[0]", JsonFaultKind.Contradiction,
             "not after waterService" },

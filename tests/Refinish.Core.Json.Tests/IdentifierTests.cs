@@ -42,7 +42,7 @@ public class IdentifierTests
         job = job with
         {
             Fixtures = [job.Fixtures[0] with { System = system }, .. job.Fixtures.Skip(1)],
-            Stock = [new OpenedKit(other, Volume.FromMilliliters(100), Volume.FromMilliliters(25), job.Start.AddDays(-3))],
+            Stock = [new OpenedKit(other, [.. other.Parts.Select(part => new PartVolume(part.Component.Id, Volume.FromMilliliters(25 * part.Parts)))], job.Start.AddDays(-3))],
         };
         string text = JobJson.Write(job);
         Job back = JobJson.Read(text);

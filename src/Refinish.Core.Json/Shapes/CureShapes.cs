@@ -47,6 +47,8 @@ internal static class CureShapes
         .With("maximumTemperature", Quantities.Temperature, limits => limits.MaximumTemperature, out Slot<Temperature> maximumTemperature)
         .With("maximumRelativeHumidity", Quantities.Percent, limits => limits.MaximumRelativeHumidity,
             out Slot<Ratio> maximumRelativeHumidity)
+        .Optional("minimumRelativeHumidity", Quantities.Percent, limits => limits.MinimumRelativeHumidity,
+            (limits, humidity) => limits with { MinimumRelativeHumidity = humidity })
         .Optional("minimumSpreadAboveDewPoint", Quantities.TemperatureDifference, limits => limits.MinimumSpreadAboveDewPoint,
             (limits, spread) => limits with { MinimumSpreadAboveDewPoint = spread })
         .With("source", CommonShapes.Source, limits => limits.Source, out Slot<Source> source)

@@ -1,5 +1,6 @@
 using System;
 using System.Collections.Generic;
+using System.Linq;
 using Refinish.Coatings;
 using Refinish.Coverage;
 using Refinish.Estimating;
@@ -69,7 +70,12 @@ internal static class JobShapes
         .With("product", CoatingShapes.Product, kit => kit.Product, out Slot<CoatingProduct> product)
         .With("left", CommonShapes.List(CoatingShapes.PartVolume), kit => kit.Left, out Slot<IReadOnlyList<PartVolume>> left)
         .With("opened", Times.Instant, kit => kit.Opened, out Slot<DateTimeOffset> opened)
-        .Making(v => new OpenedKit(product(v), left(v), opened(v)));
+        .MakingTogether(
+            () => new OpenedKit(
+                GenericCatalogue.EpoxyPrimer,
+                [.. GenericCatalogue.EpoxyPrimer.Parts.Select(part => new PartVolume(part.Component.Id, Volume.Zero))],
+                DateTimeOffset.MinValue),
+            v => new OpenedKit(product(v), left(v), opened(v)));
 
     /// <summary>The fields of a job; what it defines stands before what names it.</summary>
     public static ObjectShape<Job> Fields { get; } = new Fields<Job>("job")

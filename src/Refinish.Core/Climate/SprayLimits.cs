@@ -19,6 +19,7 @@ public sealed record SprayLimits
     private readonly double minimumTemperature;
     private readonly double maximumTemperature;
     private readonly double maximumRelativeHumidity;
+    private readonly double minimumRelativeHumidity;
     private readonly double minimumSpread = 3;
 
     /// <summary>Lowest temperature of air and surface, −40 to 60 °C.</summary>
@@ -45,6 +46,17 @@ public sealed record SprayLimits
         init => maximumRelativeHumidity = Guard.Within(value, Bounds.Positive(Measure.Percent, 1), nameof(MaximumRelativeHumidity));
     }
 
+    /// <summary>
+    /// Lowest relative humidity of the air, 0 to 100 %; 0, which asks for nothing, unless given. Products that cure with the moisture of
+    /// the air state one.
+    /// </summary>
+    /// <exception cref="System.ArgumentOutOfRangeException">Outside the range.</exception>
+    public Ratio MinimumRelativeHumidity
+    {
+        get => Ratio.FromDecimalFractions(minimumRelativeHumidity);
+        init => minimumRelativeHumidity = Guard.Within(value, Bounds.NotNegative(Measure.Percent, 1), nameof(MinimumRelativeHumidity));
+    }
+
     /// <summary>How far the surface has to be above the dew point: 3 K unless the data sheet asks for more; 0 to 20 K.</summary>
     /// <remarks>The 3 °C are those of ISO 8502-4 (figure seen second-hand in galvanizing and paint-application handbooks, not in the standard itself).</remarks>
     /// <exception cref="System.ArgumentOutOfRangeException">Outside 0 to 20 K.</exception>
@@ -65,6 +77,7 @@ public sealed record SprayLimits
     /// <returns>Text such as <c>16 °C to 32 °C, at most 80 %, 3 K above dew point</c>.</returns>
     public override string ToString() =>
         Measure.Temperature.Format(minimumTemperature) + " to " + Measure.Temperature.Format(maximumTemperature)
+        + (minimumRelativeHumidity > 0 ? ", at least " + Measure.Percent.Format(minimumRelativeHumidity) : string.Empty)
         + ", at most " + Measure.Percent.Format(maximumRelativeHumidity) + " relative humidity, "
         + Measure.TemperatureDifference.Format(minimumSpread) + " above dew point";
 }

@@ -14,6 +14,9 @@ internal static class SprayRemedies
             ? ", or heat it to " + Measure.Temperature.FormatBoth(t) + " without adding water (the dew point stays)."
             : "; heating alone would have to go beyond the product's limits.");
 
+    public static string DryAir(SprayWindow window) =>
+        "Moisten the air to " + Percent(window.LeastHumidity) + " relative humidity at its present temperature, or wait for damper air.";
+
     public static string ColdAir(SprayWindow window) =>
         "Heat the air to " + Measure.Temperature.FormatBoth(window.Least) + "; its relative humidity falls to " + Percent(HumidityAt(window, window.Least)) + " if no water is added.";
 

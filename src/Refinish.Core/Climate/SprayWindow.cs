@@ -36,12 +36,15 @@ public sealed record SprayWindow
     /// <param name="surface">Temperature of the surface at its coldest place, −60 to 60 °C.</param>
     /// <param name="limits">The product's limits.</param>
     /// <exception cref="ArgumentNullException">An argument is missing.</exception>
-    /// <exception cref="ArgumentOutOfRangeException">The surface temperature is outside its range, or the limits' minimum temperature is above their maximum.</exception>
+    /// <exception cref="ArgumentOutOfRangeException">The surface temperature is outside its range, or a minimum of the limits is above its maximum.</exception>
     public SprayWindow(MoistAir air, Temperature surface, SprayLimits limits)
     {
         Air = Guard.NotNull(air, nameof(air));
         this.surface = Guard.Within(surface, MoistAir.Thermometer, nameof(surface));
         Limits = Guard.NotNull(limits, nameof(limits));
+        Guard.Rule(
+            LeastHumidity <= HumidityLimit, nameof(SprayLimits.MinimumRelativeHumidity), LeastHumidity, Measure.Percent,
+            "at most MaximumRelativeHumidity");
         Guard.Rule(Least <= Most, nameof(SprayLimits.MinimumTemperature), Least, Measure.Temperature, "at most MaximumTemperature");
     }
 
@@ -77,7 +80,10 @@ public sealed record SprayWindow
     /// </summary>
     public Temperature? AirTemperatureForHumidity => AirForHumidity is double t ? Temperature.FromKelvins(t) : null;
 
-    /// <summary>The limits one by one: spread above dew point, relative humidity, lowest and highest air temperature, lowest and highest surface temperature.</summary>
+    /// <summary>
+    /// The limits one by one: spread above dew point, relative humidity, lowest and highest air temperature, lowest and highest surface
+    /// temperature, and lowest relative humidity where the product states one.
+    /// </summary>
     public IReadOnlyList<LimitComparison> Checks => new ValueList<LimitComparison>(
     [
         Check("surface above dew point", Spread, SpreadLimit, LimitSense.AtLeast, Measure.TemperatureDifference, SprayRemedies.Spread),
@@ -86,6 +92,7 @@ public sealed record SprayWindow
         Check("highest air temperature", Air.Kelvins, Most, LimitSense.AtMost, Measure.Temperature, SprayRemedies.HotAir),
         Check("lowest surface temperature", surface, Least, LimitSense.AtLeast, Measure.Temperature, SprayRemedies.ColdSurface),
         Check("highest surface temperature", surface, Most, LimitSense.AtMost, Measure.Temperature, SprayRemedies.HotSurface),
+        .. LeastHumidity > 0 ? [Check("lowest relative humidity of the air", Air.RelativeHumidity.DecimalFractions, LeastHumidity, LimitSense.AtLeast, Measure.Percent, SprayRemedies.DryAir)] : Array.Empty<LimitComparison>(),
     ]);
 
     /// <summary>Whether every check is within its limit. Not a statement about anything that is not among <see cref="Checks"/>.</summary>
@@ -97,6 +104,8 @@ public sealed record SprayWindow
     internal double Least => Limits.MinimumTemperature.Kelvins;
 
     internal double Most => Limits.MaximumTemperature.Kelvins;
+
+    internal double LeastHumidity => Limits.MinimumRelativeHumidity.DecimalFractions;
 
     internal double HumidityLimit => Limits.MaximumRelativeHumidity.DecimalFractions;
 

@@ -21,6 +21,10 @@ namespace Refinish.Coatings;
 /// </code></example>
 public sealed record CoatingSystem
 {
+    // Common practice: powders melt and cure at 160 to 200 °C of the piece, the figures from memory.
+    private const string Baked = " is a powder coating: it melts and cures in an oven and clings by an electric field, so that it cannot be put "
+        + "on a fixture where it stands. Take a liquid product.";
+
     private readonly double? maximumTotal;
     private readonly double total;
 
@@ -157,6 +161,7 @@ public sealed record CoatingSystem
             objections.Add(Layers[0].Product.Name + " is not stated for " + material.Name + ".");
         }
 
+        objections.AddRange(Layers.Where(layer => layer.Product.Form == CoatingForm.Powder).Select(layer => layer.Product.Name + Baked));
         AddOrder(objections);
         AddRecoat(objections);
         if (total > maximumTotal)

@@ -25,6 +25,8 @@ namespace Refinish.Coatings;
 /// </code></example>
 public sealed record DataSheetCheck
 {
+    internal const string StoichiometryCode = "stoichiometry";
+
     private const string Ask = "Ask the maker which figure holds before anything is mixed.";
 
     private static readonly Source Physics = Source.Derived("definition of density, volumes additive");
@@ -96,7 +98,7 @@ public sealed record DataSheetCheck
         if (ReactiveGroups.Stated(Product) is double index)
         {
             yield return new(
-                "stoichiometry", "groups that harden per group of the resin, against one to one", index, 1, Measure.Number, stoichiometry,
+                StoichiometryCode, "groups that harden per group of the resin, against one to one", index, 1, Measure.Number, stoichiometry,
                 Chemistry, Ask);
         }
 

@@ -98,8 +98,8 @@ public sealed class CoatRun
     /// <summary>Clock time from opening the cans to the last stroke: stand-in time, mixing each cup, spraying.</summary>
     public TimeSpan Duration => (InCup.Induction ?? TimeSpan.Zero) + TimeSpan.FromTicks(Cups.Rules.MixingTime.Ticks * Math.Max(1, Cups.Batches.Count)) + SprayTime;
 
-    /// <summary>The product as it is applied: density, solids, solvent, water.</summary>
-    public MixedCoating Coating { get; }
+    /// <summary>The product as it is applied.</summary>
+    internal MixedCoating Coating { get; }
 
     /// <summary>Solvent that the sprayed coating gives off; neither its water is among it nor what is not volatile.</summary>
     public Mass VolatileMass => Mass.FromKilograms(volatiles);

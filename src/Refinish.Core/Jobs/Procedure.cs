@@ -225,6 +225,7 @@ public sealed class Procedure
             {
                 hours += LabourStandards.For(coat.Kind, Shop.Labour) is LabourStandard standard
                     ? new LabourTask(standard, CoatedArea, 1, 1).Hours.Mean : 0;
+                hours += coat.Layer.Product.Operations.Sum(operation => operation.People * operation.TimeFor(CoatedArea).TotalHours);
             }
 
             return hours;

@@ -12,7 +12,8 @@ namespace Refinish.Jobs;
 /// Both ends are whole minutes to the careful side: the opening is rounded up, the closing down. A recoat window opens after the last
 /// stroke of the coat, where the surface is coldest, and closes after its first stroke, where air or surface is warmest, so that it holds
 /// for every place. A promoter dries and stays open from the end of wiping, as data sheets count. By the closing the last stroke of the
-/// next coat has to be on.
+/// next coat has to be on. Of a coat that an operation of its product cures, such as a pass of a lamp, that operation stands for the coat:
+/// its beginning for the first stroke, its end for the last.
 /// </remarks>
 public sealed class ScheduledWindow
 {
@@ -29,7 +30,7 @@ public sealed class ScheduledWindow
     /// <summary>What it is for.</summary>
     public ScheduledWindowKind Kind { get; }
 
-    /// <summary>The coat or the wipe that it follows.</summary>
+    /// <summary>The coat or the wipe that it follows, or the operation that cures the coat.</summary>
     public ScheduledOperation Operation { get; }
 
     /// <summary>Name of the product or promoter that was put on.</summary>
@@ -38,10 +39,10 @@ public sealed class ScheduledWindow
     /// <summary>Identifiers of the coats that are planned in it; empty after the last coat.</summary>
     public IReadOnlyList<string> Next { get; }
 
-    /// <summary>First stroke of the gun, or the beginning of wiping.</summary>
+    /// <summary>First stroke of the gun, or the beginning of wiping or of the operation that cures.</summary>
     public DateTimeOffset FirstStroke { get; internal init; }
 
-    /// <summary>Last stroke of the gun, or the end of wiping.</summary>
+    /// <summary>Last stroke of the gun, or the end of wiping or of the operation that cures.</summary>
     public DateTimeOffset LastStroke => Operation.End;
 
     /// <summary>The first stroke of the next coat may be here; <see langword="null"/> when the temperature record ends before.</summary>

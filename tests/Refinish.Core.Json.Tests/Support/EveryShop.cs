@@ -167,6 +167,26 @@ internal static class EveryShop
         HidingTolerance = 1.5,
     };
 
+    /// <summary>What no product of the systems has: a form of its own, cautions and an operation that ride on it.</summary>
+    public static OpenedKit LampPowder()
+    {
+        CoatOperation lamp = new()
+        {
+            Id = "lamp", Name = "lamp (invented)", Instruction = "pass the lamp", SetUp = TimeSpan.FromMinutes(10),
+            PerSquareMeter = TimeSpan.FromMinutes(4), People = 2, Wait = TimeSpan.FromMinutes(5), Within = TimeSpan.FromHours(1), Cures = true,
+            Tools = ["uv-lamp"], Cautions = [Cautions.UltravioletLight],
+            Conditions = GenericCatalogue.EpoxyPrimer.SprayLimits with { MinimumRelativeHumidity = Ratio.FromPercent(30) },
+            Source = Source.Invented("a lamp for the tests"),
+        };
+        CoatingProduct powder = GenericCatalogue.EpoxyPrimer with
+        {
+            Id = "lamp-powder", Form = CoatingForm.Powder, Cautions = [Cautions.Acrylates], Operations = [lamp],
+        };
+        return new OpenedKit(
+            powder, [.. powder.Parts.Select(part => new PartVolume(part.Component.Id, Volume.FromMilliliters(50)))],
+            new DateTimeOffset(2027, 2, 2, 9, 0, 0, TimeSpan.FromHours(1)));
+    }
+
     private static FillerPolicy Filler() => new()
     {
         Product = FillerProduct.GenericEpoxy with { Chemistry = FillerChemistry.Polyester },
@@ -190,7 +210,7 @@ internal static class EveryShop
             new(Solvents.Xylene with { Volatility = Volatility.At20Celsius(Pressure.FromPascals(880)) }, Ratio.FromPercent(97)),
             new(plasticiser, Ratio.FromPercent(3)),
         ];
-        CoatingComponent can = new("can", "a can", Density.FromGramsPerMilliliter(1.2))
+        CoatingComponent Can(string id) => new(id, "a can", Density.FromGramsPerMilliliter(1.2))
         {
             MassSolids = Ratio.FromPercent(57.3), VolumeSolids = Ratio.FromPercent(42.4), Water = Ratio.FromPercent(1),
                 ExemptCompounds = Ratio.FromPercent(2),
@@ -202,8 +222,9 @@ internal static class EveryShop
         };
         CoatingProduct product = topcoat with
         {
-            Id = "every-topcoat", Base = can, Hardener = can with { HydroxylNumber = 12 }, Reducer = can with { HydroxylNumber = 700 },
-            StatedHardenerPer100Base = 22, RatioTolerance = Ratio.FromPercent(5), MinimumReducer = Ratio.FromPercent(2),
+            Id = "every-topcoat", Reducer = Can("can-reducer") with { HydroxylNumber = 700 },
+            Parts = [new(Can("can"), 4), new(Can("can-hardener") with { HydroxylNumber = 12 }, 1) { StatedPer100OfFirst = 22 }],
+            RatioTolerance = Ratio.FromPercent(5), MinimumReducer = Ratio.FromPercent(2),
                 GoesOver = [CoatingRole.Primer], Solvents = xylene,
             Cure = times, Materials = [FixtureMaterial.Acrylic],
             CureTable = new CureTable([times,
@@ -219,7 +240,7 @@ internal static class EveryShop
         };
         CoatingProduct onePart = topcoat with
         {
-            Id = "one-part", Name = "one part", Hardener = null, Reducer = null, MixRatio = MixRatio.OnePart, MaximumReducer = Ratio.Zero,
+            Id = "one-part", Name = "one part", Parts = [new(topcoat.Parts[0].Component, 1)], Reducer = null, MaximumReducer = Ratio.Zero,
                 RatioTolerance = null,
             IsocyanateFraction = Ratio.Zero, Cure = topcoat.Cure with { PotLife = null, RecoatCloses = null },
         };

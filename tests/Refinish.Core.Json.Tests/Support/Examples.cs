@@ -130,8 +130,9 @@ internal static class Examples
             OperationChange.Move("bath-3/caulk", "bath-3/demask"),
             OperationChange.Strike("bath-3/clean-gun/1"),
         ],
-        Stock = [new OpenedKit(GenericCatalogue.EpoxyPrimer, Volume.FromMilliliters(400), Volume.FromMilliliters(100),
-            new DateTimeOffset(2027, 2, 1, 9, 0, 0, TimeSpan.FromHours(1)))],
+        Stock = [new OpenedKit(GenericCatalogue.EpoxyPrimer,
+            [new("epoxy-primer-base", Volume.FromMilliliters(400)), new("epoxy-primer-hardener", Volume.FromMilliliters(100))],
+            new DateTimeOffset(2027, 2, 1, 9, 0, 0, TimeSpan.FromHours(1))), EveryShop.LampPowder()],
         Extras =
         [
             new ExtraItem("plumber", LineCategory.Subcontract, "refits the waste", 1.5m, LineUnit.Hour, 62.345m)

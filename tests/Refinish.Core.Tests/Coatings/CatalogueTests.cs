@@ -101,7 +101,7 @@ public class CatalogueTests
             FillerProduct.GenericEpoxy.Id, FillerProduct.GenericPolyester.Id,
         ];
         Assert.Equal(ids.Length, ids.Distinct().Count());
-        CoatingComponent[] cans = [.. products.SelectMany(product => new[] { product.Base, product.Hardener!, product.Reducer! })];
+        CoatingComponent[] cans = [.. products.SelectMany(product => product.Parts.Select(part => part.Component).Concat([product.Reducer!]))];
         Assert.Equal(cans.Distinct().Count(), cans.Select(can => can.Id).Distinct().Count());
         Assert.All([.. ids, .. cans.Select(can => can.Id)], id => Assert.Matches("^[a-z]+(-[a-z]+)*$", id));
     }
@@ -141,7 +141,6 @@ public class CatalogueTests
         Numbers.Refuses("VolumeSolids", () => _ = Primer with { VolumeSolids = Ratio.FromPercent(101) });
         Numbers.Refuses("Solvents", () => _ = Primer with { Solvents = [new SolventShare(Solvents.Xylene, Ratio.FromPercent(60))] });
         Numbers.Refuses("MinimumDryFilm", () => _ = new CoatingLayer(Primer with { MinimumDryFilm = Length.FromMicrometers(80) }, Length.FromMicrometers(30), 1));
-        Numbers.Refuses("MixRatio", () => _ = new CoatingLayer(Primer with { Hardener = null }, Length.FromMicrometers(30), 1));
         Numbers.Refuses("MaximumReducer", () => _ = new CoatingLayer(Primer with { Reducer = null }, Length.FromMicrometers(30), 1));
         Numbers.Refuses("RecoatOpens", () => _ = Primer with { Cure = Primer.Cure with { RecoatCloses = TimeSpan.FromMinutes(30) } });
         Numbers.Refuses("WaterService", () => _ = Primer with { Cure = Primer.Cure with { WaterService = TimeSpan.FromDays(8) } });

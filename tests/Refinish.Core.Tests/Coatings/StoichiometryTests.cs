@@ -187,18 +187,18 @@ public class StoichiometryTests
     public void Off_ratio_is_compared_with_the_data_sheet()
     {
         CoatingProduct topcoat = GenericCatalogue.AcrylicUrethaneTopcoat;
-        OffRatio much = new(topcoat, Volume.FromMilliliters(400), Volume.FromMilliliters(110));
+        OffRatio much = Poured(topcoat, 400, 110);
         Numbers.Near(10, much.Deviation.Percent, 1e-9);
         Assert.Equal(ComparisonOutcome.Beyond, much.Comparison.Outcome);
         Assert.Contains("moisture", much.Meaning, StringComparison.Ordinal);
         Numbers.Close(1.1, much.PouredIndex!.Value / much.StatedIndex!.Value);
         Numbers.Close(UrethaneIndex.Of(topcoat, Ratio.Zero)!.Index, much.StatedIndex.Value);
         Numbers.HoldsToKernel(much.Workings());
-        OffRatio small = new(topcoat, Volume.FromMilliliters(400), Volume.FromMilliliters(96));
+        OffRatio small = Poured(topcoat, 400, 96);
         Assert.Equal(ComparisonOutcome.Within, small.Comparison.Outcome);
-        OffRatio unknown = new(topcoat with { RatioTolerance = null }, Volume.FromMilliliters(400), Volume.FromMilliliters(96));
+        OffRatio unknown = Poured(topcoat with { RatioTolerance = null }, 400, 96);
         Assert.Equal(ComparisonOutcome.CannotBeJudged, unknown.Comparison.Outcome);
-        OffRatio epoxy = new(GenericCatalogue.EpoxyPrimer, Volume.FromMilliliters(200), Volume.FromMilliliters(90));
+        OffRatio epoxy = Poured(GenericCatalogue.EpoxyPrimer, 200, 90);
         Assert.Contains("epoxide", epoxy.Meaning, StringComparison.Ordinal);
         Numbers.Near(0.9, epoxy.StatedIndex!.Value, 1e-12);
         Assert.All(much.Cautions, caution => Assert.DoesNotContain(" safe ", caution.Sentence, StringComparison.OrdinalIgnoreCase));
@@ -222,9 +222,18 @@ public class StoichiometryTests
         Numbers.Refuses("mass", () => _ = new ReactivePart("nothing", Mass.Zero, null));
         Assert.Throws<ArgumentException>(() => new ReactiveBlend([new("filler", Mass.FromGrams(10), null)]));
         Assert.Throws<ArgumentException>(() => new OffRatio(
-            GenericCatalogue.EpoxyPrimer with { Hardener = null, MixRatio = MixRatio.OnePart }, Volume.FromLiters(1), Volume.Zero));
+            GenericCatalogue.EpoxyPrimer with { Parts = [GenericCatalogue.EpoxyPrimer.Parts[0]] }, [new("epoxy-primer-base", Volume.FromLiters(1))]));
+        Assert.Throws<ArgumentException>(() => new OffRatio(GenericCatalogue.EpoxyPrimer, [new("epoxy-primer-base", Volume.FromLiters(1))]));
+        Assert.Throws<ArgumentException>(() => Poured(GenericCatalogue.EpoxyPrimer, 1, 1, "isocyanate-hardener"));
         Assert.Equal(Filled(), Filled());
     }
+
+    private static OffRatio Poured(CoatingProduct product, double a, double b, string? hardener = null) => new(
+        product,
+        [
+            new(product.Parts[0].Component.Id, Volume.FromMilliliters(a)),
+            new(hardener ?? product.Parts[1].Component.Id, Volume.FromMilliliters(b)),
+        ]);
 
     private static ReactiveBlend Filled() => new(
     [

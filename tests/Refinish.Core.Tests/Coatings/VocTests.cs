@@ -160,8 +160,11 @@ public class VocTests
     {
         CoatingProduct bare = Topcoat with
         {
-            Base = new CoatingComponent("base", "base", Topcoat.Base.Density),
-            Hardener = new CoatingComponent("hardener", "hardener", Topcoat.Hardener!.Density),
+            Parts =
+            [
+                new(new CoatingComponent("base", "base", Topcoat.Parts[0].Component.Density), 4),
+                new(new CoatingComponent("hardener", "hardener", Topcoat.Parts[1].Component.Density), 1),
+            ],
         };
         MixedCoating product = new(bare, Ratio.Zero);
         MixedCoating cans = new(Topcoat, Ratio.Zero);

@@ -146,8 +146,8 @@ public class CoatDemandTests
         Assert.All(takeoff.Coats.Skip(1), coat => Assert.Equal(0, coat.DeadVolume.CubicMeters));
         TakeoffLine topcoat = takeoff.Lines[1];
         Numbers.Close(takeoff.Coats.Skip(1).Sum(coat => coat.Mixed.CubicMeters), topcoat.Mixed.CubicMeters);
-        Numbers.Close(topcoat.Mixed.CubicMeters, topcoat.Base.CubicMeters + topcoat.Hardener.CubicMeters);
-        double grams = (topcoat.Base.Milliliters * 1.20) + (topcoat.Hardener.Milliliters * 1.05) + (topcoat.Reducer.Milliliters * 0.88);
+        Numbers.Close(topcoat.Mixed.CubicMeters, topcoat.Parts.Sum(part => part.Volume.CubicMeters));
+        double grams = (topcoat.Parts[0].Volume.Milliliters * 1.20) + (topcoat.Parts[1].Volume.Milliliters * 1.05) + (topcoat.Reducer.Milliliters * 0.88);
         Numbers.Close(grams, topcoat.Weight.Grams);
         LimitComparison bought = topcoat.Compare(Volume.FromMilliliters(5000));
         Numbers.Close(0.005 - topcoat.Mixed.CubicMeters, bought.Margin!.Value);

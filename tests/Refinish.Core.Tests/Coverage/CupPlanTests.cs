@@ -92,7 +92,7 @@ public class CupPlanTests
         double share = 0.7 * inCup.PotLife!.Value.TotalMinutes;
         Assert.All(plan.Batches, batch => Assert.True((batch.Volume.Milliliters / use) + 5 + inCup.Induction!.Value.TotalMinutes <= share + 1e-6));
         double parts = plan.Batches.Select(batch => new PouredMix(GenericCatalogue.EpoxyPrimer, batch.Volume, Ratio.FromPercent(10)))
-            .Sum(cup => cup.BaseVolume.CubicMeters + cup.HardenerVolume.CubicMeters + cup.ReducerVolume.CubicMeters);
+            .Sum(cup => cup.Parts.Sum(part => part.Volume.CubicMeters));
         Numbers.Close(plan.Mixed.CubicMeters, parts, 1e-12);
         Assert.True(plan.Mixed >= plan.Need || Math.Abs((plan.Mixed - plan.Need).Milliliters) < 1e-6);
     }

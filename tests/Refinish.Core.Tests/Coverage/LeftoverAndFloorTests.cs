@@ -24,8 +24,8 @@ public class LeftoverAndFloorTests
         Numbers.Near(450, draw.Covered.Milliliters, 1e-9);
         Numbers.Near(250, draw.ToBuy.Milliliters, 1e-9);
         Assert.Equal(fresh, Assert.Single(draw.Uses).Kit);
-        Numbers.Near(300, draw.Uses[0].Base.Milliliters, 1e-9);
-        Numbers.Near(150, draw.Uses[0].Hardener.Milliliters, 1e-9);
+        Assert.Equal(["epoxy-primer-base", "epoxy-primer-hardener"], draw.Uses[0].Parts.Select(part => part.Component));
+        Assert.Equal([300, 150], draw.Uses[0].Parts.Select(part => Math.Round(part.Volume.Milliliters, 9)));
         LimitComparison age = Assert.Single(draw.NotCounted);
         Assert.Equal(ComparisonOutcome.Beyond, age.Outcome);
         Numbers.HoldsToKernel(draw.Workings());
@@ -41,8 +41,8 @@ public class LeftoverAndFloorTests
         StockDraw draw = new(Primer, Volume.FromMilliliters(300), Day, [Kit(200, 100, 10), Kit(100, 50, 80), Kit(100, 50, 50)]);
         Assert.Equal([80, 50], draw.Uses.Select(use => (int)Math.Round((Day - use.Kit.Opened).TotalDays)));
         Numbers.Near(0, draw.ToBuy.Milliliters, 1e-9);
-        CoatingProduct unknown = Primer with { Hardener = Primer.Hardener! with { ShelfLifeOpened = null } };
-        StockDraw none = new(unknown, Volume.FromMilliliters(300), Day, [new(unknown, Volume.FromLiters(1), Volume.FromLiters(1), Day.AddDays(-1))]);
+        CoatingProduct unknown = Primer with { Parts = [Primer.Parts[0], new(Primer.Parts[1].Component with { ShelfLifeOpened = null }, 1)] };
+        StockDraw none = new(unknown, Volume.FromMilliliters(300), Day, [Kit(unknown, 1000, 1000, 1)]);
         Assert.Equal(ComparisonOutcome.CannotBeJudged, Assert.Single(none.NotCounted).Outcome);
         Numbers.Near(300, none.ToBuy.Milliliters, 1e-9);
         Assert.Throws<ArgumentException>(() => new StockDraw(GenericCatalogue.AcrylicUrethaneTopcoat, Volume.FromMilliliters(300), Day, [Kit(1, 1, 1)]));
@@ -55,7 +55,7 @@ public class LeftoverAndFloorTests
     {
         StockDraw draw = new(Primer, Volume.FromMilliliters(need), Day, [Kit(a, b, 20), Kit(b, a, 30)]);
         Numbers.Near(need, draw.Covered.Milliliters + draw.ToBuy.Milliliters, 1e-6);
-        Assert.All(draw.Uses, use => Assert.True(use.Base.Milliliters <= use.Kit.BaseLeft.Milliliters + 1e-9 && use.Hardener.Milliliters <= use.Kit.HardenerLeft.Milliliters + 1e-9));
+        Assert.All(draw.Uses, use => Assert.All(use.Parts, (part, i) => Assert.True(part.Volume.Milliliters <= use.Kit.Left[i].Volume.Milliliters + 1e-9)));
         Numbers.HoldsToKernel(draw.Workings());
     }
 
@@ -143,11 +143,18 @@ public class LeftoverAndFloorTests
         CupReading unknown = new(new PouredMix(silent, Volume.FromMilliliters(500), Ratio.Zero), Volume.FromMilliliters(5));
         Assert.Equal(ComparisonOutcome.CannotBeJudged, unknown.Comparison.Outcome);
         Assert.Null(unknown.SmallestTotal);
-        CoatingProduct single = Primer with { Hardener = null, MixRatio = MixRatio.OnePart };
+        CoatingProduct single = Primer with { Parts = [Primer.Parts[0]] };
         Assert.Throws<ArgumentException>(() => new CupReading(new PouredMix(single, Volume.FromMilliliters(500), Ratio.Zero), Volume.FromMilliliters(5)));
     }
 
-    private static OpenedKit Kit(double a, double b, double days) => new(Primer, Volume.FromMilliliters(a), Volume.FromMilliliters(b), Day.AddDays(-days));
+    private static OpenedKit Kit(double a, double b, double days) => Kit(Primer, a, b, days);
+
+    private static OpenedKit Kit(CoatingProduct product, double a, double b, double days) => new(
+        product,
+        [
+            new(product.Parts[0].Component.Id, Volume.FromMilliliters(a)), new(product.Parts[1].Component.Id, Volume.FromMilliliters(b)),
+        ],
+        Day.AddDays(-days));
 
     private static SlipResistantFloor Floor(double grams, Length film) =>
         new(Area.FromSquareMeters(0.5), GenericCatalogue.PolymerBeads, AreaDensity.FromGramsPerSquareMeter(grams), film, Ratio.FromPercent(20));

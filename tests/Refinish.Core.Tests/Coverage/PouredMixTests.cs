@@ -1,3 +1,5 @@
+using System;
+using System.Linq;
 using FsCheck.Xunit;
 using Refinish.Coatings;
 using Refinish.Coverage;
@@ -14,15 +16,11 @@ public class PouredMixTests
     public void A_cup_of_topcoat_comes_out_as_by_hand()
     {
         PouredMix cup = new(GenericCatalogue.AcrylicUrethaneTopcoat, Volume.FromMilliliters(550), Ratio.FromPercent(10));
-        Numbers.Close(400, cup.BaseVolume.Milliliters);
-        Numbers.Close(100, cup.HardenerVolume.Milliliters);
-        Numbers.Close(50, cup.ReducerVolume.Milliliters);
-        Numbers.Close(500, cup.LineAfterHardener.Milliliters);
-        Numbers.Close(480, cup.BaseMass.Grams);
-        Numbers.Close(585, cup.ScaleAfterHardener.Grams);
-        Numbers.Close(629, cup.ScaleAfterReducer.Grams);
-        Numbers.Close(21.875, cup.HardenerPer100Base);
-        Assert.Equal("400 mL A + 100 mL B + 50 mL reducer", cup.ToString());
+        Assert.Equal([400, 100, 50], cup.Parts.Select(part => Math.Round(part.Volume.Milliliters, 9)));
+        Assert.Equal([400, 500, 550], cup.Parts.Select(part => Math.Round(part.FillLine.Milliliters, 9)));
+        Assert.Equal([480, 105, 44], cup.Parts.Select(part => Math.Round(part.Mass.Grams, 9)));
+        Assert.Equal([480, 585, 629], cup.Parts.Select(part => Math.Round(part.Scale.Grams, 9)));
+        Assert.Equal("400 mL topcoat base + 100 mL isocyanate hardener + 50 mL urethane reducer", cup.ToString());
     }
 
     [Property]
@@ -34,9 +32,10 @@ public class PouredMixTests
         int n = (parts % 7) + 1;
         PouredMix whole = new(GenericCatalogue.EpoxyPrimer, total, reducer);
         PouredMix part = new(GenericCatalogue.EpoxyPrimer, total / n, reducer);
-        Numbers.Close(whole.Total.CubicMeters, whole.BaseVolume.CubicMeters + whole.HardenerVolume.CubicMeters + whole.ReducerVolume.CubicMeters);
-        Numbers.Close(whole.ScaleAfterReducer.Kilograms, whole.BaseMass.Kilograms + whole.HardenerMass.Kilograms + whole.ReducerMass.Kilograms);
-        Numbers.Close(whole.ScaleAfterReducer.Kilograms, n * part.ScaleAfterReducer.Kilograms);
+        Numbers.Close(whole.Total.CubicMeters, whole.Parts.Sum(one => one.Volume.CubicMeters));
+        double scale = whole.Parts[whole.Parts.Count - 1].Scale.Kilograms;
+        Numbers.Close(scale, whole.Parts.Sum(one => one.Mass.Kilograms));
+        Numbers.Close(scale, n * part.Parts[part.Parts.Count - 1].Scale.Kilograms);
         Numbers.HoldsToKernel(whole.Workings());
     }
 

@@ -141,7 +141,7 @@ public class HandoverTests
         string coat = plan.Runs[0].Run.Id;
         Assert.Contains(coat + ": wet film", (record with { Coats = [record.Coats[0] with { WetFilm = null },
             .. record.Coats.Skip(1)] }).MissingFor(plan));
-        Assert.Contains(coat + ": what was weighed of hardener", (record with { Coats = [record.Coats[0] with { Hardener = Mass.Zero },
+        Assert.Contains(coat + ": what was weighed of primer hardener", (record with { Coats = [record.Coats[0] with { Weighed = [record.Coats[0].Weighed[0]] },
             .. record.Coats.Skip(1)] }).MissingFor(plan));
         Assert.Contains(coat + ": time, who, air, surface and what was weighed",
             (record with { Coats = [.. record.Coats.Skip(1)] }).MissingFor(plan));
@@ -163,7 +163,7 @@ public class HandoverTests
         JobPlan plan = Job.Plan();
         WarrantyRecord record = Complete(plan);
         CoatRecord coat = record.Coats[0];
-        Numbers.Close(25, coat.HardenerPer100Base, 1e-12);
+        Numbers.Close(25, coat.Per100OfFirst[1], 1e-12);
         Numbers.Near(8.9, coat.SurfaceAboveDewPoint.Kelvins, 0.05);
         Numbers.HoldsToKernel(coat.Workings());
         LifeRecord life = record.AgeOn(record.HandedOver!.Value.AddDays(730.5), failed: true);
@@ -172,12 +172,13 @@ public class HandoverTests
         Numbers.Refuses("day", () => record.AgeOn(record.HandedOver.Value, failed: true));
         Assert.Throws<InvalidOperationException>(() => (record with { HandedOver = null }).AgeOn(DateTimeOffset.MaxValue, failed: false));
         string text = record.ToText(DisplayUnits.Si);
-        Assert.Contains("dew point 11.1 °C; surface 20 °C; weighed 200 g base, 50 g hardener, 0 g reducer; wet film 75 µm", text,
+        Assert.Contains("dew point 11.1 °C; surface 20 °C; weighed 200 g epoxy-primer-base, 50 g epoxy-primer-hardener; wet film 75 µm", text,
             StringComparison.Ordinal);
         Assert.Contains("handed over 2027-03-04 12:00 by the painter", text, StringComparison.Ordinal);
         Assert.Equal(record, Complete(plan));
         Assert.Equal("record 2027-014, " + plan.Runs.Count + " coats", record.ToString());
-        Numbers.Refuses("Base", () => _ = coat with { Base = Mass.Zero });
+        Assert.Throws<ArgumentException>(() => coat with { Weighed = [] });
+        Numbers.Refuses("mass", () => _ = new PartMass("epoxy-primer-base", Mass.Zero));
         Numbers.Refuses("DryFilm", () => _ = record with { DryFilm = [Length.FromMillimeters(6)] });
         Assert.Throws<ArgumentException>(() => new BatchNumber("a", "b", " "));
     }
@@ -192,8 +193,7 @@ public class HandoverTests
         By = "the painter",
         Air = new MoistAir(Temperature.FromDegreesCelsius(22), Ratio.FromPercent(50)),
         Surface = Twenty,
-        Base = Mass.FromGrams(200),
-        Hardener = Mass.FromGrams(50),
+        Weighed = [.. run.Run.Layer.Product.Parts.Select((part, i) => new PartMass(part.Component.Id, Mass.FromGrams(i == 0 ? 200 : 50)))],
         WetFilm = Length.FromMicrometers(75),
     };
 
@@ -203,7 +203,7 @@ public class HandoverTests
         Batches =
         [
             .. plan.Runs.Select(run => run.Run.Layer.Product).Distinct()
-                .SelectMany(product => new[] { product.Base, product.Hardener, product.Reducer }.OfType<CoatingComponent>().Select(part =>
+                .SelectMany(product => product.Parts.Select(part => part.Component).Concat([product.Reducer!]).Select(part =>
                     new BatchNumber(product.Id, part.Id, "B-1"))),
         ],
         Coats = [.. plan.Runs.Select((run, i) => Coat(run, i + 1))],

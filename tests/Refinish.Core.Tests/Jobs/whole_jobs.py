@@ -73,9 +73,10 @@ def sources_of(room, times, out=None):
                 sources.append((times.start(op), times.minutes[op], grams, used["tau"], 0.0))
             blends.append(solvents)
     for run in room.runs.values():
-        grams = run.gun * (1 - run.product["vs"] / (1 + THIN)) * blend_density(run.product["solvents"]) * 1e6
+        water = THIN * run.product["reducer"][1] * run.product["reducer"][2] / 998.15
+        grams = run.gun * (1 - (run.product["vs"] + water) / (1 + THIN)) * blend_density(run.product["solvents"]) * 1e6
         if out:
-            out(f"solvent/{run.op}", grams, "g", "what is no solids, at the density of the blend")
+            out(f"solvent/{run.op}", grams, "g", "what is neither solids nor the reducer's water, at the density of the blend")
         sources.append((times.end(run.op) - run.spray, run.spray, grams, FILM_TAU, 1 - TE + TE * LANDED))
         blends.append(run.product["solvents"])
     return sources, blends

@@ -26,7 +26,7 @@ public static partial class Cautions
 
     /// <summary>All of them, what kills fastest first: by <see cref="Hazard"/>, and as written within one.</summary>
     public static IReadOnlyList<Caution> All => field ??= new ValueList<Caution>(
-        new[] { Vapours, Emergencies, Fire, Isocyanates, Preparing, Working, Asbestos, Wastes, Slips }
+        new[] { Vapours, Emergencies, Fire, Isocyanates, Preparing, Working, Lamps, Asbestos, Wastes, Slips }
             .SelectMany(some => some).OrderBy(caution => caution.Hazard));
 
     /// <summary>Those for spraying solvent-borne coatings.</summary>

@@ -205,7 +205,7 @@ internal sealed class CoatBuilder(WorkBuilder builder, SiteRoom room, RoomCourse
             Labour = LabourOf(run, group, number),
             Time = duration,
             Sprays = true,
-            DustFree = run.OnSurface.TouchDry ?? product.Cure.TouchDry,
+            DustFree = CoatOperations.DustFree(run),
             Tools = [SprayGunTool],
             Cautions = WorkCautions.Of(coat.Kind, product, group.Exists(procedure => procedure.IsOverhead)),
             Source = product.Source,
@@ -225,6 +225,7 @@ internal sealed class CoatBuilder(WorkBuilder builder, SiteRoom room, RoomCourse
             builder.Wait(run.Id, broadcast.Id, TimeSpan.Zero, WhileWet, "grains fall into a wet coat");
         }
 
+        CoatOperations.Add(builder, run, room.Id, [.. group.Select(procedure => procedure.Fixture.Id)]);
         foreach (Procedure procedure in group)
         {
             last[procedure.Fixture.Id] = run;
@@ -249,11 +250,13 @@ internal sealed class CoatBuilder(WorkBuilder builder, SiteRoom room, RoomCourse
     }
 
 
-    // Opens after the last stroke of one coat; closes between its first stroke and the last stroke of the next.
+    // Opens after the last stroke of one coat; closes between its first stroke and the last stroke of the next. Where an operation cures
+    // the coat, its end and its beginning stand for the strokes.
     private void Recoat(CoatRun under, CoatRun over, TimeSpan duration)
     {
         TimeSpan opens = under.OnSurface.RecoatOpens ?? TimeSpan.Zero;
-        TimeSpan? latest = under.AtWarmest.RecoatCloses - under.SprayTime - duration;
+        TimeSpan between = duration + (under.Layer.Product.Curing is CoatOperation cure ? CoatOperations.TimeOf(under, cure) : under.SprayTime);
+        TimeSpan? latest = under.AtWarmest.RecoatCloses - between;
         if (course.IsHeld && latest < CarefulTime.Up(opens))
         {
             builder.Objections.Add(new PlanObjection(
@@ -264,7 +267,7 @@ internal sealed class CoatBuilder(WorkBuilder builder, SiteRoom room, RoomCourse
         }
 
         builder.Waits.Add(CureWait.Opens(under, over, latest, course));
-        if (CureWait.Closes(under, over, duration, course) is StepLag closes)
+        if (CureWait.Closes(under, over, between, course) is StepLag closes)
         {
             builder.Waits.Add(closes);
         }

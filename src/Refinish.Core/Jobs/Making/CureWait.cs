@@ -22,16 +22,23 @@ internal static class CureWait
     // The temperature at which filler data sheets give their times; the trade's doubling rule shifts them.
     private static readonly Temperature FillerReference = Temperature.FromDegreesCelsius(25);
 
+    /// <summary>
+    /// Identifier of the operation from whose end a coat hardens: the coat's own, or that of the operation of its product by which it
+    /// cures.
+    /// </summary>
+    public static string CureOf(CoatRun run) => run.Layer.Product.Curing is CoatOperation cure ? CoatOperations.IdOf(run, cure) : run.Id;
+
     public static StepLag After(CoatRun run, string after, CureStageOf stage, RoomCourse course, string reason)
     {
+        string cured = CureOf(run);
         CureTimes times = run.Layer.Product.Cure;
         if (course.IsHeld)
         {
             TimeSpan? held = stage == CureStageOf.Touch ? run.OnSurface.TouchDry : run.OnSurface.WaterService;
-            return new StepLag(run.Id, after, CarefulTime.Up(held ?? TimeSpan.Zero), null, reason);
+            return new StepLag(cured, after, CarefulTime.Up(held ?? TimeSpan.Zero), null, reason);
         }
 
-        return new StepLag(run.Id, after, stage == CureStageOf.Touch ? times.TouchDry : times.WaterService, null, reason) { Clock = ClockOf(times, course.Surface!) };
+        return new StepLag(cured, after, stage == CureStageOf.Touch ? times.TouchDry : times.WaterService, null, reason) { Clock = ClockOf(times, course.Surface!) };
     }
 
     /// <summary>Opening of a recoat window, after the last stroke, where the surface is coldest.</summary>
@@ -40,15 +47,15 @@ internal static class CureWait
         string reason = Reason(under);
         if (course.IsHeld)
         {
-            return new StepLag(under.Id, over.Id, CarefulTime.Up(under.OnSurface.RecoatOpens ?? TimeSpan.Zero), latest is TimeSpan most ? CarefulTime.Down(most) : null, reason);
+            return new StepLag(CureOf(under), over.Id, CarefulTime.Up(under.OnSurface.RecoatOpens ?? TimeSpan.Zero), latest is TimeSpan most ? CarefulTime.Down(most) : null, reason);
         }
 
         CureTimes times = under.Layer.Product.Cure;
-        return new StepLag(under.Id, over.Id, times.RecoatOpens, null, reason) { Clock = ClockOf(times, course.Surface!) };
+        return new StepLag(CureOf(under), over.Id, times.RecoatOpens, null, reason) { Clock = ClockOf(times, course.Surface!) };
     }
 
     /// <summary>Closing of a recoat window where it is warmest; <see langword="null"/> where the temperature is held or the window never closes.</summary>
-    public static StepLag? Closes(CoatRun under, CoatRun over, TimeSpan duration, RoomCourse course)
+    public static StepLag? Closes(CoatRun under, CoatRun over, TimeSpan between, RoomCourse course)
     {
         CureTimes times = under.Layer.Product.Cure;
         if (course.IsHeld || times.RecoatCloses is not TimeSpan closes)
@@ -56,10 +63,10 @@ internal static class CureWait
             return null;
         }
 
-        // Spraying both coats counts at the fastest rate that working hours know.
+        // What lies between the two ends of the lag counts at the fastest rate that working hours know.
         double rate = TemperatureShift.Doubling(times.RatePerTenKelvin).RateFactor(Temperature.FromKelvins(course.WarmestOfBoth), times.ReferenceTemperature);
-        double left = closes.TotalSeconds - ((under.SprayTime + duration).TotalSeconds * rate);
-        return new StepLag(under.Id, over.Id, TimeSpan.Zero, CarefulTime.Down(Durations.FromSeconds(Math.Max(0, left))), Reason(under))
+        double left = closes.TotalSeconds - (between.TotalSeconds * rate);
+        return new StepLag(CureOf(under), over.Id, TimeSpan.Zero, CarefulTime.Down(Durations.FromSeconds(Math.Max(0, left))), Reason(under))
         {
             Clock = ClockOf(times, course.Warmer!),
         };
@@ -78,7 +85,8 @@ internal static class CureWait
     }
 
     // What the lag counts: the window itself is told by the clock, see ScheduledWindow.
-    private static string Reason(CoatRun under) => "recoat window of " + under.Layer.Product.Name + ", from its last stroke until the next cans are opened";
+    private static string Reason(CoatRun under) => "recoat window of " + under.Layer.Product.Name + ", from "
+        + (under.Layer.Product.Curing is CoatOperation cure ? "the end of '" + cure.Name + "'" : "its last stroke") + " until the next cans are opened";
 
     /// <summary>The clock of a product at the temperatures of a surface: hours of the data sheet, none below its least temperature.</summary>
     public static EquivalentAge ClockOf(CureTimes times, TemperatureHistory history) =>

@@ -114,6 +114,7 @@ internal sealed class RoomCourse
         double least = Math.Max(limits.MinimumTemperature.Kelvins, cure.Least);
         double most = Math.Min(limits.MaximumTemperature.Kelvins, cure.Most);
         return surface - dew >= limits.MinimumSpreadAboveDewPoint.Kelvins && humidity <= limits.MaximumRelativeHumidity.DecimalFractions
+            && humidity >= limits.MinimumRelativeHumidity.DecimalFractions
             && Math.Min(t, surface) >= least && Math.Max(t, surface) <= most;
     }
 

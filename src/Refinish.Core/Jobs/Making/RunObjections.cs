@@ -9,7 +9,7 @@ namespace Refinish.Jobs;
 internal static class RunObjections
 {
     // In the order in which the spray window and the forecast list their checks.
-    private static readonly string[] WindowCodes = ["dew-point", "humidity", "air-cold", "air-hot", "surface-cold", "surface-hot"];
+    private static readonly string[] WindowCodes = ["dew-point", "humidity", "air-cold", "air-hot", "surface-cold", "surface-hot", "humidity-low"];
     private static readonly string[] CureCodes = ["cure-cold", "cure-hot"];
 
     public static IEnumerable<PlanObjection> Of(WorkList work)
@@ -22,7 +22,7 @@ internal static class RunObjections
             Operation? operation = work.Operations.FirstOrDefault(one => one.Id == run.Id);
             bool held = operation?.Room is not string room || work.Courses[room].IsHeld;
             string about = (operation?.Room ?? run.Id) + "/" + run.Layer.Product.Id;
-            foreach (PlanObjection objection in held ? Climate(run, about).Where(objection => told.Add(objection.Id)) : [])
+            foreach (PlanObjection objection in held ? Climate(run, about).Concat(Operations(run)).Where(objection => told.Add(objection.Id)) : [])
             {
                 yield return objection;
             }
@@ -33,12 +33,28 @@ internal static class RunObjections
                 yield return new PlanObjection(ObjectionKind.Batch, run.Id, string.Empty, run.Layer.Product.Name + ": " + string.Join(" ", run.Cups.Objections));
             }
 
-            if (work.Shop.VocLimit is VocLimit limit && compared.Add(run.Layer.Product) && run.Voc(limit) is { } voc && voc.Outcome != ComparisonOutcome.Within)
+            bool first = compared.Add(run.Layer.Product);
+            foreach (PlanObjection objection in first ? Sheet(run.Layer.Product) : [])
+            {
+                yield return objection;
+            }
+
+            if (work.Shop.VocLimit is VocLimit limit && first && run.Voc(limit) is { } voc && voc.Outcome != ComparisonOutcome.Within)
             {
                 yield return new PlanObjection(ObjectionKind.Voc, run.Layer.Product.Id, string.Empty, voc);
             }
         }
     }
+
+    private static IEnumerable<PlanObjection> Operations(CoatRun run) => CoatOperations.Outside(run).Select(outside =>
+        new PlanObjection(
+            ObjectionKind.SprayWindow, CoatOperations.IdOf(run, outside.Operation), WindowCodes[outside.Index], outside.Check));
+
+    // Stoichiometry is left out: makers leave one to one on purpose.
+    private static IEnumerable<PlanObjection> Sheet(CoatingProduct product) => new DataSheetCheck(product).Contradictions
+        .Where(finding => finding.Code != DataSheetCheck.StoichiometryCode)
+        .Select(finding => new PlanObjection(
+            ObjectionKind.Input, product.Id, finding.Code, "The data sheet of " + product.Name + " contradicts itself. " + finding + ". " + finding.Comparison.Remedy));
 
     private static IEnumerable<PlanObjection> Climate(CoatRun run, string about)
     {

@@ -38,33 +38,36 @@ internal static class ScheduledWindows
         CureTimes times = run.Run.Layer.Product.Cure;
         RoomCourse? course = run.Operation.Operation.Room is string room && schedule.Work.Courses.TryGetValue(room, out RoomCourse? found) ? found : null;
         bool held = course is null or { IsHeld: true };
-        DateTimeOffset? opens = held ? run.End + run.Run.OnSurface.RecoatOpens : At(times, course!, course!.Surface!, run.End, times.RecoatOpens);
+        ScheduledOperation cure = schedule.TryFind(CureWait.CureOf(run.Run)) ?? run.Operation;
+        DateTimeOffset from = cure == run.Operation ? run.SprayingFrom : cure.Start;
+        DateTimeOffset? opens = held ? cure.End + run.Run.OnSurface.RecoatOpens : At(times, course!, course!.Surface!, cure.End, times.RecoatOpens);
         DateTimeOffset? closes = times.RecoatCloses is not TimeSpan most ? null
-            : held ? run.SprayingFrom + run.Run.AtWarmest.RecoatCloses
-            : At(times, course!, course!.Warmer!, run.SprayingFrom, most);
-        return new ScheduledWindow(ScheduledWindowKind.Recoat, run.Operation, run.Run.Layer.Product.Name, Next(schedule, run.Operation))
+            : held ? from + run.Run.AtWarmest.RecoatCloses
+            : At(times, course!, course!.Warmer!, from, most);
+        return new ScheduledWindow(ScheduledWindowKind.Recoat, cure, run.Run.Layer.Product.Name, Next(schedule, run.Operation))
         {
-            FirstStroke = run.SprayingFrom,
+            FirstStroke = from,
             Opening = opens,
             Closing = closes,
-            Parts = held ? null : () => Parts(times, course!, run, opens is not null, closes is not null),
-            Opens = opens is DateTimeOffset from ? CarefulTime.Up(OnSite(schedule, from)) : null,
+            Parts = held ? null : () => Parts(times, course!, (from, cure.End), opens is not null, closes is not null),
+            Opens = opens is DateTimeOffset open ? CarefulTime.Up(OnSite(schedule, open)) : null,
             Closes = closes is DateTimeOffset to ? CarefulTime.Down(OnSite(schedule, to)) : null,
             IsOpenEnded = times.RecoatCloses is null,
         };
     }
 
-    private static ValueList<Workings> Parts(CureTimes times, RoomCourse course, ScheduledRun run, bool opens, bool closes)
+    private static ValueList<Workings> Parts(
+        CureTimes times, RoomCourse course, (DateTimeOffset First, DateTimeOffset Last) strokes, bool opens, bool closes)
     {
         List<Workings> parts = [];
         if (opens)
         {
-            parts.Add(CureWait.ClockOf(times, course.Surface!).WorkingsOfInstant(run.End, times.RecoatOpens));
+            parts.Add(CureWait.ClockOf(times, course.Surface!).WorkingsOfInstant(strokes.Last, times.RecoatOpens));
         }
 
         if (closes)
         {
-            parts.Add(CureWait.ClockOf(times, course.Warmer!).WorkingsOfInstant(run.SprayingFrom, times.RecoatCloses!.Value));
+            parts.Add(CureWait.ClockOf(times, course.Warmer!).WorkingsOfInstant(strokes.First, times.RecoatCloses!.Value));
         }
 
         return new ValueList<Workings>(parts);

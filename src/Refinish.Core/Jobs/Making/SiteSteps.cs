@@ -1,6 +1,7 @@
 using System;
 using System.Collections.Generic;
 using System.Linq;
+using Refinish.Climate;
 using Refinish.Coatings;
 using Refinish.Scheduling;
 
@@ -13,6 +14,7 @@ internal sealed class SiteSteps(WorkList work, IReadOnlyList<DayRequest> days)
 
     private readonly LocalClock clock = work.Shop.Calendar.Clock;
     private readonly Dictionary<(string Room, string Product), IReadOnlyList<TimeInterval>> windows = [];
+    private readonly Dictionary<string, SprayLimits> conditions = new(StringComparer.Ordinal);
     private IReadOnlyList<TimeInterval>? quiet;
 
     public List<PlanObjection> Objections { get; } = [];
@@ -21,6 +23,14 @@ internal sealed class SiteSteps(WorkList work, IReadOnlyList<DayRequest> days)
     {
         HashSet<string> standing = new(work.Operations.Select(operation => operation.Beside).OfType<string>(), StringComparer.Ordinal);
         Dictionary<string, CoatRun> runs = work.Runs.ToDictionary(run => run.Id, StringComparer.Ordinal);
+        foreach (CoatRun run in work.Runs)
+        {
+            foreach (CoatOperation operation in run.Layer.Product.Operations.Where(one => one.Conditions is not null))
+            {
+                conditions[CoatOperations.IdOf(run, operation)] = operation.Conditions!;
+            }
+        }
+
         foreach (string id in days.SelectMany(request => request.Operations).Where(id => !work.Operations.Any(operation => operation.Id == id)).Distinct())
         {
             Objections.Add(new PlanObjection(ObjectionKind.Schedule, id, "request", "A day is asked for the operation '" + id + "', which is not in the plan."));
@@ -90,6 +100,12 @@ internal sealed class SiteSteps(WorkList work, IReadOnlyList<DayRequest> days)
             }
 
             closed.AddRange(window);
+        }
+
+        if (conditions.TryGetValue(operation.Id, out SprayLimits? limits) && operation.Room is string here
+            && work.Courses.TryGetValue(here, out RoomCourse? climate) && !climate.IsHeld)
+        {
+            closed.AddRange(climate.Closed(limits, new CureRange(limits.MinimumTemperature.Kelvins, limits.MaximumTemperature.Kelvins)));
         }
 
         foreach (DayRequest request in days)

@@ -1,0 +1,83 @@
+using System;
+using System.Collections.Generic;
+using System.Linq;
+using Refinish.Climate;
+using Refinish.Coatings;
+using Refinish.Estimating;
+using UnitsNet;
+
+namespace Refinish.Jobs;
+
+/// <summary>The operations that ride on a product, put after each of its coats.</summary>
+internal static class CoatOperations
+{
+    // So that two of them in one plan cannot share an identifier: coats end in a product's identity, these in their own.
+    public static string IdOf(CoatRun run, CoatOperation operation) => run.Id + "/" + operation.Id;
+
+    /// <summary>Time of the operation after a run.</summary>
+    public static TimeSpan TimeOf(CoatRun run, CoatOperation operation) => CarefulTime.Up(operation.TimeFor(run.Demand.Area));
+
+    /// <summary>Puts them behind a coat, each waiting for the one before.</summary>
+    public static void Add(WorkBuilder builder, CoatRun run, string room, IReadOnlyList<string> fixtures)
+    {
+        string before = run.Id;
+        foreach (CoatOperation operation in run.Layer.Product.Operations)
+        {
+            string id = IdOf(run, operation);
+            builder.Operations.Add(new Operation
+            {
+                Id = id,
+                Kind = WorkKind.Other,
+                Name = operation.Name,
+                Instruction = operation.Instruction,
+                Room = room,
+                Fixtures = fixtures,
+                People = operation.People,
+                Time = TimeOf(run, operation),
+                DustFree = operation.Cures ? TouchDry(run) : TimeSpan.Zero,
+                Tools = operation.Tools,
+                Cautions = [.. operation.Cautions.Concat(run.Layer.Product.Cautions).Distinct()],
+                Source = operation.Source,
+            });
+            builder.Wait(before, id, operation.Wait, operation.Within, "'" + operation.Name + "' after the coat of " + run.Layer.Product.Name);
+            before = id;
+        }
+    }
+
+    /// <summary>From the last stroke until the film takes no more dust.</summary>
+    public static TimeSpan DustFree(CoatRun run)
+    {
+        TimeSpan waits = TimeSpan.Zero;
+        foreach (CoatOperation operation in run.Layer.Product.Curing is null ? [] : run.Layer.Product.Operations)
+        {
+            waits += operation.Wait + TimeOf(run, operation);
+            if (operation.Cures)
+            {
+                break;
+            }
+        }
+
+        return waits + TouchDry(run);
+    }
+
+    /// <summary>What is done in air or on a surface outside its conditions, where the climate of the room is held.</summary>
+    public static IEnumerable<(CoatOperation Operation, LimitComparison Check, int Index)> Outside(CoatRun run)
+    {
+        foreach (CoatOperation operation in run.Layer.Product.Operations)
+        {
+            if (operation.Conditions is SprayLimits limits)
+            {
+                IReadOnlyList<LimitComparison> checks = new SprayWindow(run.Air, run.OnSurface.Site, limits).Checks;
+                for (int i = 0; i < checks.Count; i++)
+                {
+                    if (checks[i].Outcome != ComparisonOutcome.Within)
+                    {
+                        yield return (operation, checks[i], i);
+                    }
+                }
+            }
+        }
+    }
+
+    private static TimeSpan TouchDry(CoatRun run) => run.OnSurface.TouchDry ?? run.Layer.Product.Cure.TouchDry;
+}
