@@ -7,16 +7,18 @@ namespace Refinish.Air;
 /// <summary>Substances in the air held against the limits, and what has to be said with them.</summary>
 internal static class ExposureComparisons
 {
-    private static readonly Source None = Source.Supplied("no limit among those given");
+    public static Source Missing { get; } = Source.Supplied("no eight-hour limit in the set that was chosen");
+
+    public static string NoneIn(LimitSet limits) => "no limit in " + limits.Name;
 
     /// <summary>Each substance against each of its limits; one that cannot be judged where there is no eight-hour limit.</summary>
-    public static IReadOnlyList<ExposureComparison> Of(IReadOnlyList<SubstanceAir> substances, IReadOnlyList<ExposureLimit> limits)
+    public static IReadOnlyList<ExposureComparison> Of(IReadOnlyList<SubstanceAir> substances, LimitSet limits)
     {
         List<ExposureComparison> comparisons = [];
         foreach (SubstanceAir air in substances)
         {
             bool average = false;
-            foreach (ExposureLimit limit in limits)
+            foreach (ExposureLimit limit in limits.Exposure)
             {
                 if (string.Equals(limit.CasNumber, air.Solvent.CasNumber, StringComparison.Ordinal))
                 {
@@ -28,15 +30,16 @@ internal static class ExposureComparisons
             if (!average)
             {
                 comparisons.Add(new ExposureComparison(air.Solvent, null, new LimitComparison(
-                    air.Solvent.Name + ", 8-hour average, no limit known",
+                    air.Solvent.Name + ", 8-hour average, " + NoneIn(limits),
                     air.EightHourAverage.DecimalFractions,
                     null,
                     LimitSense.AtMost,
                     Measure.PartsPerMillion,
-                    None,
+                    Missing,
                     "take a limit from the safety data sheet, section 8, and hand it in")
                 {
                     Digits = AirStudy.ScreeningDigits,
+                    Whose = limits.Whose,
                 }));
             }
         }
@@ -94,14 +97,15 @@ internal static class ExposureComparisons
         return new ValueList<Caution>(cautions);
     }
 
-    /// <summary>For each solvent the lowest limit of a kind by volume, of one authority or of any; <see langword="null"/> where there is none.</summary>
-    public static double?[] Lowest(Solvent[] solvents, IReadOnlyList<ExposureLimit> limits, ExposureLimitKind kind, string? authority)
+    /// <summary>For each solvent the lowest limit of a kind by volume; <see langword="null"/> where there is none.</summary>
+    public static double?[] Lowest(Solvent[] solvents, LimitSet set, ExposureLimitKind kind)
     {
+        IReadOnlyList<ExposureLimit> limits = set.Exposure;
         double?[] lowest = new double?[solvents.Length];
         for (int i = 0; i < limits.Count; i++)
         {
             ExposureLimit limit = limits[i];
-            if (limit.Kind != kind || (authority is not null && !string.Equals(limit.Authority, authority, StringComparison.Ordinal)))
+            if (limit.Kind != kind)
             {
                 continue;
             }
@@ -145,6 +149,7 @@ internal static class ExposureComparisons
             value > fraction ? "breathing protection by the employer's programme; less solvent at a time; another product" : null)
         {
             Digits = AirStudy.ScreeningDigits,
+            Whose = limit.Whose,
         };
     }
 }

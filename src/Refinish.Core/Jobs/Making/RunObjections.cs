@@ -33,7 +33,8 @@ internal static class RunObjections
                 yield return new PlanObjection(ObjectionKind.Batch, run.Id, string.Empty, run.Layer.Product.Name + ": " + string.Join(" ", run.Cups.Objections));
             }
 
-            if (work.Shop.VocLimit is VocLimit limit && compared.Add(run.Layer.Product) && run.Voc(limit) is { } voc && voc.Outcome != ComparisonOutcome.Within)
+            if (work.Shop.Limits.Voc.Count > 0 && compared.Add(run.Layer.Product)
+                && VocComparison.Of(run.Layer, work.Shop.Limits) is { Outcome: not ComparisonOutcome.Within } voc)
             {
                 yield return new PlanObjection(ObjectionKind.Voc, run.Layer.Product.Id, string.Empty, voc);
             }
