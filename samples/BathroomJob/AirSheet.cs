@@ -53,7 +53,7 @@ internal static class AirSheet
         paper.Line("Fan: " + Flow(paper, air.Exhaust.LabelFlow) + " on its label, " + Flow(paper, air.Exhaust.EffectiveFlow)
             + " really moved, "
             + Flow(paper, air.Exhaust.FreshAirFlow) + " of it counted as fresh after mixing", 2);
-        Needed(paper, "To keep the vapour at a quarter of its lower flammable limit, as sprayed and dried here",
+        Needed(paper, "To keep the vapour within its share of the lower flammable limit, as sprayed and dried here",
             air.AirflowForFlammableLimit, delivered);
         Needed(paper, "To bring the exposure indices below to one by air alone", air.AirflowForExposureIndex, delivered);
         foreach (LimitComparison comparison in new[] { room.FlammableAirflow!, air.FlammableLimit, air.FlammableDesignLine })

@@ -38,9 +38,9 @@ internal static class MixingCards
     private static void Product(Paper paper, JobPlan plan, CoatRun run)
     {
         paper.Line(run.Layer.Product.Name + ", " + run.Layer.Product.Source);
-        VocLimit limit = plan.Job.Shop.VocLimit ?? VocLimits.CaliforniaMeasure2007;
-        paper.Line(run.Voc(limit).Sentence(paper.System) + (plan.Job.Shop.VocLimit is null
-            ? "; for comparison only, the shop states no limit of its own (" + limit.Source + ")" : string.Empty), 2, "VOC   ");
+        LimitComparison voc = plan.Voc[run.Layer.Product.Id];
+        paper.Line(voc.Sentence(paper.System) + (plan.Job.Shop.Limits.Voc.Count == 0
+            ? "; for comparison only, " + plan.Job.Shop.Limits.Name + " has no limit (" + voc.Source + ")" : string.Empty), 2, "VOC   ");
         foreach (LimitComparison flow in run.Flow(UnitsNet.Angle.FromDegrees(90)))
         {
             paper.Line(flow.Sentence(paper.System), 2, "Flow  ");

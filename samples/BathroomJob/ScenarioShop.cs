@@ -73,8 +73,5 @@ internal static class ScenarioShop
         },
         Warranty = Shop.Generic.Warranty with { DiscountRate = Ratio.FromPercent(3) },
         AirborneFraction = Ratio.FromPercent(10),
-        MistLimit = MassConcentration.FromMilligramsPerCubicMeter(1),
-        MistLimitSource = Source.Published(
-            "Oregon OSHA, rules for air contaminants", "polyisocyanates of hexamethylene diisocyanate, ceiling; seen second-hand"),
     };
 }

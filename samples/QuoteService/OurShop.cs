@@ -35,9 +35,6 @@ internal static class OurShop
             Taxes = [new("vat", "value added tax", Ratio.FromPercent(20))],
         },
         AirborneFraction = Ratio.FromPercent(10),
-        MistLimit = MassConcentration.FromMilligramsPerCubicMeter(1),
-        MistLimitSource = Source.Published("Oregon OSHA, rules for air contaminants",
-            "polyisocyanates of hexamethylene diisocyanate, ceiling; seen second-hand"),
     };
 
     /// <summary>The fan that the shop brings into every room.</summary>

@@ -107,7 +107,7 @@ public class CompareTests
             {
                 Labour = [.. job.Shop.Labour.Reverse()],
                 Prices = job.Shop.Prices with { Materials = [.. job.Shop.Prices.Materials.Reverse()], Options = [.. job.Shop.Prices.Options.Reverse()] },
-                ExposureLimits = [.. job.Shop.ExposureLimits.Reverse()],
+                Limits = job.Shop.Limits with { Exposure = [.. job.Shop.Limits.Exposure.Reverse()] },
             },
         };
         Assert.NotEqual(job, turned);

@@ -13,6 +13,7 @@ internal static class AirResults
         .Show("casNumber", Scalars.Text, exposure => exposure.Solvent.CasNumber)
         .Show("authority", Scalars.Text.OrNull(), exposure => exposure.Limit?.Authority)
         .Show("jurisdiction", Scalars.Text.OrNull(), exposure => exposure.Limit?.Jurisdiction)
+        .Show("asOf", Scalars.Text.OrNull(), exposure => exposure.Limit?.AsOf)
         .Show("kind", new WordShape<ExposureLimitKind>().OrNull(), exposure => exposure.Limit?.Kind)
         .Show("standing", new WordShape<Standing>().OrNull(), exposure => exposure.Limit?.Standing)
         .Show("comparison", Results.Comparison, exposure => exposure.Comparison)
@@ -50,7 +51,6 @@ internal static class AirResults
         .Show("flammableLimit", Results.Comparison, air => air.FlammableLimit)
         .Show("flammableDesignLine", Results.Comparison, air => air.FlammableDesignLine)
         .Show("exposure", CommonShapes.List(Exposure), air => air.Exposure)
-        .Show("additiveLimit", Results.Comparison, air => air.AdditiveLimit)
         .Show("strictestLimit", Results.Comparison, air => air.StrictestLimit)
         .Show("shortTermLimit", Results.Comparison, air => air.ShortTermLimit)
         .Show("saturation", Results.Comparisons, air => air.Saturation)
@@ -104,7 +104,6 @@ internal static class AirResults
 
     private static readonly FieldsShape<PersonExposure> Person = new Fields<PersonExposure>("personExposure")
         .Show("exposure", CommonShapes.List(Exposure), person => person.Exposure)
-        .Show("additiveLimit", Results.Comparison.OrNull(), person => person.Stays.Count == 0 ? null : person.AdditiveLimit)
         .Show("strictestLimit", Results.Comparison.OrNull(), person => person.Stays.Count == 0 ? null : person.StrictestLimit)
         .AsResults();
 
@@ -113,5 +112,19 @@ internal static class AirResults
         .Show("day", Times.Day, day => day.Day)
         .Show("exposure", Person, day => day.Exposure)
         .Show("protection", CommonShapes.List(Protection), day => day.Protection)
+        .AsResults();
+
+    private static readonly FieldsShape<NoiseDose> Dose = new Fields<NoiseDose>("noiseDose")
+        .Show("dose", Results.Percent.OrNull(), dose => dose.Dose?.DecimalFractions)
+        .Show("dailyLevel", Results.SoundLevel.OrNull(), dose => dose.DailyLevel?.Decibels)
+        .Show("leastNoiseReductionRating", Results.SoundLevel.OrNull(), dose => dose.LeastNoiseReductionRating?.Decibels)
+        .Show("comparison", Results.Comparison, dose => dose.Comparison)
+        .Show("cautions", Results.CautionCodes, dose => dose.Cautions)
+        .AsResults();
+
+    public static FieldsShape<DayNoise> Noise { get; } = new Fields<DayNoise>("dayNoise")
+        .Show("worker", Scalars.Text, day => day.Worker)
+        .Show("day", Times.Day, day => day.Day)
+        .Show("doses", CommonShapes.List(Dose), day => day.Doses)
         .AsResults();
 }

@@ -59,6 +59,8 @@ internal static class OperationShapes
         .Optional("raisesDust", Scalars.YesNo, operation => operation.RaisesDust, (operation, said) => operation with { RaisesDust = said })
         .Optional("dustFree", Quantities.Duration, operation => operation.DustFree, (operation, time) => operation with { DustFree = time })
         .Optional("isLoud", Scalars.YesNo, operation => operation.IsLoud, (operation, said) => operation with { IsLoud = said })
+        .Maybe("soundLevel", Quantities.SoundLevel, operation => operation.SoundLevel,
+            (operation, level) => operation with { SoundLevel = level })
         .Optional("tools", CommonShapes.List(Scalars.Text), operation => operation.Tools,
             (operation, tools) => operation with { Tools = tools })
         .Optional("materials", CommonShapes.List(Need), operation => operation.Materials,

@@ -133,6 +133,7 @@ internal static class PlanResults
         .Show("schedule", ScheduleResults.Schedule.OrNull(), plan => plan.Schedule)
         .Show("air", CommonShapes.List(AirResults.Room), plan => plan.Air)
         .Show("exposure", CommonShapes.List(AirResults.Day), plan => plan.Exposure)
+        .Show("noise", CommonShapes.List(AirResults.Noise), plan => plan.Noise)
         .Show("price", PriceResults.Price.OrNull(), plan => plan.Price)
         .Show("draws", CommonShapes.List(PriceResults.Draw), plan => plan.Costs?.Draws ?? [])
         .Show("reserve", PriceResults.Reserve.OrNull(), plan => plan.Costs?.Reserve)

@@ -38,6 +38,8 @@ internal static class Quantities
     public static Shape<TemperatureDelta> TemperatureDifference { get; } = new QuantityShape<TemperatureDelta>(Units.TemperatureDelta,
         Measure.TemperatureDifference);
 
+    public static Shape<Level> SoundLevel { get; } = new QuantityShape<Level>(Units.SoundLevel, Measure.SoundLevel);
+
     public static Shape<Pressure> Pressure { get; } = new QuantityShape<Pressure>(Units.Pressure, Measure.Pressure);
 
     public static Shape<VolumeFlow> FluidRate { get; } = new QuantityShape<VolumeFlow>(Units.VolumeFlow, Measure.FluidRate);

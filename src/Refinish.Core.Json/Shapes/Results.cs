@@ -46,6 +46,8 @@ internal static class Results
 
     public static Shape<double> Airflow { get; } = new ResultShape("airflow", Measure.Airflow);
 
+    public static Shape<double> SoundLevel { get; } = new ResultShape("sound level", Measure.SoundLevel);
+
     public static Shape<double> Angle { get; } = new ResultShape("angle", Measure.Angle);
 
     /// <summary>A number without a unit.</summary>
@@ -69,6 +71,7 @@ internal static class Results
         .Show("limit", Amount.OrNull(), comparison => Shapes.Amount.Of(comparison.Limit, comparison.Measure))
         .Show("margin", Amount.OrNull(), comparison => Shapes.Amount.Of(comparison.Margin, Distance(comparison.Measure)))
         .Show("remedy", Scalars.Text.OrNull(), comparison => comparison.Remedy)
+        .Show("whose", Scalars.Text.OrNull(), comparison => comparison.Whose)
         .Show("source", CommonShapes.Source, comparison => comparison.Source)
         .AsResults();
 

@@ -117,6 +117,7 @@ internal static class ScheduleResults
         .Show("raisesDust", Scalars.YesNo, one => one.Operation.RaisesDust)
         .Show("dustFree", Results.Minutes, one => one.Operation.DustFree.TotalSeconds)
         .Show("isLoud", Scalars.YesNo, one => one.Operation.IsLoud)
+        .Show("soundLevel", Results.SoundLevel.OrNull(), one => one.Operation.SoundLevel?.Decibels)
         .Show("tools", Results.Sentences, one => one.Operation.Tools)
         .Show("materials", CommonShapes.List(Need), one => one.Operation.Materials)
         .Show("vapours", CommonShapes.List(Vapour), one => one.Operation.Vapours)

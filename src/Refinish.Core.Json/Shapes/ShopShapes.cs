@@ -70,13 +70,9 @@ internal static class ShopShapes
             (shop, longest) => shop with { LongestAfterKey = longest })
         .Optional("gunCleaningWithin", Quantities.Duration, shop => shop.GunCleaningWithin,
             (shop, wait) => shop with { GunCleaningWithin = wait })
-        .Optional("exposureLimits", CommonShapes.List(LimitShapes.Exposure), shop => shop.ExposureLimits,
-            (shop, limits) => shop with { ExposureLimits = limits })
+        .Optional("limits", LimitShapes.Set, shop => shop.Limits, (shop, limits) => shop with { Limits = limits })
+        .Optional("noise", CommonShapes.List(LimitShapes.Work), shop => shop.Noise, (shop, noise) => shop with { Noise = noise })
         .MaybeOf("depositLimit", QuoteShapes.Deposit, shop => shop.DepositLimit, (shop, limit) => shop with { DepositLimit = limit })
-        .MaybeOf("vocLimit", LimitShapes.Voc, shop => shop.VocLimit, (shop, limit) => shop with { VocLimit = limit })
-        .Maybe("mistLimit", Quantities.Concentration, shop => shop.MistLimit, (shop, limit) => shop with { MistLimit = limit })
-        .Optional("mistLimitSource", CommonShapes.Source, shop => shop.MistLimitSource,
-            (shop, source) => shop with { MistLimitSource = source })
         .Maybe("airborneFraction", Quantities.Percent, shop => shop.AirborneFraction,
             (shop, share) => shop with { AirborneFraction = share })
         .Optional("filmTimeConstant", Quantities.Duration, shop => shop.FilmTimeConstant,

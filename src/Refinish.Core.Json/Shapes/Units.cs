@@ -26,6 +26,9 @@ internal static class Units
         new("in", value => UnitsNet.Length.FromInches(value), length => length.Inches),
         new("mil", value => UnitsNet.Length.FromMils(value), length => length.Mils));
 
+    public static UnitTable<Level> SoundLevel { get; } = new(
+        "sound level", [90, 4, 100], new Unit<Level>("dB", value => Level.FromDecibels(value), level => level.Decibels));
+
     public static UnitTable<Area> Area { get; } = new(
         "area",
         Decades,

@@ -22,11 +22,15 @@ public sealed partial class AirStudy
     /// <summary>When that peak is reached; <see langword="null"/> without airflow or when a limit is not known.</summary>
     public TimeSpan? PeakFlammableAt => Flammability.IsWhole && Flammability.PeakAt is double at ? Durations.FromSeconds(at) : null;
 
-    /// <summary>The peak against a quarter of the lower flammable limit. Cannot be judged when a limit is not known, unless the others alone pass it.</summary>
-    public LimitComparison FlammableLimit => Flammable(QuarterOfLimit, "peak of the vapour, of its lower flammable limit", Quarter);
+    /// <summary>
+    /// The peak against the share of the lower flammable limit that <see cref="Limits"/> allow, a quarter where they say none. Cannot be judged
+    /// when a limit is not known, unless the others alone pass it.
+    /// </summary>
+    public LimitComparison FlammableLimit => Flammable(Limits.FlammableLine, "peak of the vapour, of its lower flammable limit");
 
-    /// <summary>The same peak against a tenth, the line to design for.</summary>
-    public LimitComparison FlammableDesignLine => Flammable(TenthOfLimit, "peak of the vapour, of its lower flammable limit, design line", Tenth);
+    /// <summary>The same peak against the line to design for, a tenth where <see cref="Limits"/> say none.</summary>
+    public LimitComparison FlammableDesignLine =>
+        Flammable(Limits.FlammableDesignLine, "peak of the vapour, of its lower flammable limit, design line");
 
     /// <summary>Each substance against each limit known for it; one that cannot be judged where there is none.</summary>
     public IReadOnlyList<ExposureComparison> Exposure => field ??= ExposureComparisons.Of(Substances, Limits);
@@ -47,30 +51,23 @@ public sealed partial class AirStudy
     public IReadOnlyList<LimitComparison> Saturation => field ??= SaturationComparisons();
 
     /// <summary>
-    /// The mixture index of the eight-hour averages over the OSHA limits, Em = Σ C/L; <see langword="null"/> when a substance has no OSHA limit.
-    /// </summary>
-    public double? AdditiveIndex => Osha.IsWhole ? Osha.Average : null;
-
-    /// <summary>That index against 1. Cannot be judged when a substance has no OSHA limit, unless the others alone pass 1.</summary>
-    public LimitComparison AdditiveLimit => IndexComparison(Osha, "mixture index of the OSHA limits, 8-hour averages");
-
-    /// <summary>
-    /// The mixture index over the lowest eight-hour limit known for each substance, whoever set it; <see langword="null"/> when a substance has none.
+    /// The mixture index of the eight-hour averages, Em = Σ C/L, over the lowest eight-hour limit that <see cref="Limits"/> have for each
+    /// substance; <see langword="null"/> when they have none for one.
     /// </summary>
     public double? StrictestIndex => Strictest.IsWhole ? Strictest.Average : null;
 
-    /// <summary>That index against 1.</summary>
-    public LimitComparison StrictestLimit => IndexComparison(Strictest, "mixture index of the lowest limits known, 8-hour averages");
+    /// <summary>That index against 1. Cannot be judged when a substance has no limit in the set, unless the others alone pass 1.</summary>
+    public LimitComparison StrictestLimit => IndexComparison(Strictest);
 
     /// <summary>
-    /// The mixture index of the worst fifteen minutes over the lowest short-term limit known for each substance. Those without a short-term
+    /// The mixture index of the worst fifteen minutes over the lowest short-term limit of the set for each substance. Those without a short-term
     /// limit are left out; <see langword="null"/> when none has one.
     /// </summary>
     public double? ShortTermIndex => ShortTerm.IsEmpty ? null : ShortTerm.Average;
 
     /// <summary>That index against 1. It is usually the one that a bathroom fails, since a coat is sprayed in minutes.</summary>
     public LimitComparison ShortTermLimit => new(
-        "mixture index of the lowest short-term limits known, worst fifteen minutes",
+        "mixture index of the short-term limits, worst fifteen minutes, " + Limits.Name,
         ShortTermIndex,
         1,
         LimitSense.AtMost,
@@ -79,23 +76,24 @@ public sealed partial class AirStudy
         ShortTermIndex > 1 ? BreatheProtected : null)
     {
         Digits = ScreeningDigits,
+        Whose = Limits.Whose,
     };
 
     /// <summary>
-    /// The flow the exhaust must really move (mixing factor included) so that the peak stays at a quarter of the lower flammable limit;
+    /// The flow the exhaust must really move (mixing factor included) so that the peak stays within <see cref="FlammableLimit"/>;
     /// zero when it does without a fan, <see langword="null"/> when a limit is not known. It is solved for anew at each call.
     /// </summary>
-    public VolumeFlow? AirflowForFlammableLimit => Holding(QuarterOfLimit);
+    public VolumeFlow? AirflowForFlammableLimit => Holding(ShareAllowed);
 
     /// <summary>
-    /// The flow that would do so if the coats flashed as they are sprayed and spraying never ended: K · G / (25 % of the limit).
+    /// The flow that would do so if the coats flashed as they are sprayed and spraying never ended: K · G / (the share of the limit that is allowed).
     /// Never less than <see cref="AirflowForFlammableLimit"/>.
     /// </summary>
     public VolumeFlow? SteadyAirflowForFlammableLimit =>
-        Flammability.IsWhole ? Flow(AirSizing.GreatestRelease(Load, Flammability.Weights) / QuarterOfLimit / RoomVolume) : null;
+        Flammability.IsWhole ? Flow(AirSizing.GreatestRelease(Load, Flammability.Weights) / ShareAllowed / RoomVolume) : null;
 
     /// <summary>
-    /// The flow the exhaust must really move so that neither the mixture index of the lowest eight-hour limits known nor that of the short-term
+    /// The flow the exhaust must really move so that neither the mixture index of the lowest eight-hour limits of the set nor that of the short-term
     /// limits is above 1; zero when both are below without a fan, <see langword="null"/> when a substance has no eight-hour limit.
     /// In a bathroom it is usually far beyond any fan: then breathing protection has to do it.
     /// </summary>
@@ -121,7 +119,7 @@ public sealed partial class AirStudy
         Flammability.TimeToFall(Guard.Within(ofLowerFlammableLimit, Bounds.Positive(Measure.Percent, 1), nameof(ofLowerFlammableLimit)));
 
     /// <summary>
-    /// How long after the last spray the momentary mixture index, over the lowest eight-hour limit known for each substance, is at or below a criterion for good.
+    /// How long after the last spray the momentary mixture index, over the lowest eight-hour limit of the set for each substance, is at or below a criterion for good.
     /// </summary>
     /// <param name="criterion">The index to fall below, more than 0 and at most 1. A tenth is invented: limits are for healthy workers, not for a household.</param>
     /// <returns>The time; <see langword="null"/> when it cannot be judged (no airflow, a substance without limit) or is longer than 60 days.</returns>
@@ -147,6 +145,7 @@ public sealed partial class AirStudy
             "wait longer with the fan running; the safety data sheet and the product's own hold time stand above this")
         {
             Digits = ScreeningDigits,
+            Whose = "limits of " + Limits.Whose,
         };
     }
 
@@ -172,20 +171,29 @@ public sealed partial class AirStudy
         : Load.Solvents.Any(solvent => solvent.Flammability.IsNonBurning && !solvent.IsWater) ? ", of the substances that burn"
         : string.Empty;
 
-    internal static LimitComparison FlammableAgainst(double limit, string subject, Source source, double value, bool isWhole, string remedy) => new(
+    /// <summary>What vapour may reach of its lower flammable limit.</summary>
+    internal double ShareAllowed => Limits.FlammableLine.Fraction;
+
+    internal static LimitComparison FlammableAgainst(FlammableShare line, string subject, double value, bool isWhole, string remedy) => new(
         subject,
-        isWhole || value > limit ? value : null,
-        limit,
+        isWhole || value > line.Fraction ? value : null,
+        line.Fraction,
         LimitSense.AtMost,
         Measure.Percent,
-        source,
-        value > limit ? remedy : null);
+        line.Source,
+        value > line.Fraction ? remedy : null)
+    {
+        Whose = line.Whose,
+    };
 
-    private static LimitComparison IndexComparison(AirIndex index, string subject) =>
-        MixtureIndex.Compare(subject, index.Average, index.IsWhole, ScreeningDigits);
+    private LimitComparison IndexComparison(AirIndex index) =>
+        MixtureIndex.Compare("mixture index, 8-hour averages, " + Limits.Name, index.Average, index.IsWhole, ScreeningDigits) with
+        {
+            Whose = Limits.Whose,
+        };
 
-    private LimitComparison Flammable(double limit, string subject, Source source) => FlammableAgainst(
-        limit, subject + FlammableOf, source, Flammability.Peak, Flammability.IsWhole, "more fresh air, less coating at a time, more time between coats") with
+    private LimitComparison Flammable(FlammableShare line, string subject) => FlammableAgainst(
+        line, subject + FlammableOf, Flammability.Peak, Flammability.IsWhole, "more fresh air, less coating at a time, more time between coats") with
     {
         Digits = ScreeningDigits,
         GoodToFactor = BoxFactor,

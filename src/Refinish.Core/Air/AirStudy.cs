@@ -28,7 +28,7 @@ namespace Refinish.Air;
 ///     FlashFraction = Ratio.FromPercent(40), FilmTimeConstant = TimeSpan.FromMinutes(15),
 /// };
 /// AirStudy study = new(bathroom, fan, [coat], TimeSpan.FromHours(8));
-/// LimitComparison fire = study.FlammableLimit;              // against a quarter of the lower flammable limit
+/// LimitComparison fire = study.FlammableLimit;              // against a quarter of the lower flammable limit, or the set's own line
 /// TimeSpan? back = study.TimeToReEntry(0.1);
 /// </code></example>
 public sealed partial class AirStudy
@@ -36,14 +36,10 @@ public sealed partial class AirStudy
     /// <summary>29 CFR 1910.1000(d)(1)(i) divides by eight hours whatever the length of the shift.</summary>
     internal const double EightHours = 8 * 3600;
     internal const double FifteenMinutes = 15 * 60;
-    internal const double QuarterOfLimit = 0.25;
-    internal const double TenthOfLimit = 0.1;
     internal const string KnownOnly = ", of the substances whose limit is known";
 
     internal static readonly Source TimeWeighted = Source.Published("29 CFR 1910.1000", "(d)(1)(i)");
     internal static readonly Source Additive = Source.Published("29 CFR 1910.1000", "(d)(2)(i)");
-    internal static readonly Source Quarter = Source.Published("International Mechanical Code", "502.7.3.3: at most 25 % of the lower flammable limit; the same in WAC 296-835-11010 for dip tanks");
-    internal static readonly Source Tenth = Source.Published("WAC 296-304-03009", "(2): below 10 % of the lower explosive limit, spray painting in ships");
 
     /// <summary>What a model of a well-mixed room deserves.</summary>
     internal const int ScreeningDigits = 2;
@@ -51,12 +47,10 @@ public sealed partial class AirStudy
     /// <summary>How well a box tells a real room.</summary>
     internal const double BoxFactor = 2;
 
-    internal const string OshaLimit = "OSHA PEL";
-
     private readonly double shift;
     private readonly double freshAir;
 
-    /// <summary>Studies a room against <see cref="PublishedLimits"/>.</summary>
+    /// <summary>Studies a room against <see cref="LimitSets.Default"/>.</summary>
     /// <param name="room">The room.</param>
     /// <param name="exhaust">Its exhaust.</param>
     /// <param name="emissions">The coats, at least one, in any order; they may overlap.</param>
@@ -64,25 +58,27 @@ public sealed partial class AirStudy
     /// <exception cref="ArgumentException">There is no coat.</exception>
     /// <exception cref="ArgumentOutOfRangeException"><paramref name="shift"/> is outside its range.</exception>
     public AirStudy(Room room, Exhaust exhaust, IReadOnlyList<Emission> emissions, TimeSpan shift)
-        : this(room, exhaust, emissions, shift, PublishedLimits.All)
+        : this(room, exhaust, emissions, shift, LimitSets.Default)
     {
     }
 
-    /// <summary>Studies a room against the caller's own limits.</summary>
+    /// <summary>Studies a room against a set of limits.</summary>
     /// <param name="room">The room.</param>
     /// <param name="exhaust">Its exhaust.</param>
     /// <param name="emissions">The coats, at least one, in any order; they may overlap.</param>
     /// <param name="shift">How long a person is in the room in a working day, 15 min to 16 h.</param>
     /// <param name="limits">The limits to compare with; a substance without one cannot be judged.</param>
     /// <exception cref="ArgumentException">There is no coat.</exception>
-    /// <exception cref="ArgumentOutOfRangeException"><paramref name="shift"/> is outside its range.</exception>
-    public AirStudy(Room room, Exhaust exhaust, IReadOnlyList<Emission> emissions, TimeSpan shift, IReadOnlyList<ExposureLimit> limits)
+    /// <exception cref="ArgumentOutOfRangeException">
+    /// <paramref name="shift"/> is outside its range, or the limits have a design line above their flammable share.
+    /// </exception>
+    public AirStudy(Room room, Exhaust exhaust, IReadOnlyList<Emission> emissions, TimeSpan shift, LimitSet limits)
     {
         Room = Guard.NotNull(room, nameof(room));
         Exhaust = Guard.NotNull(exhaust, nameof(exhaust));
         Emissions = Guard.List(emissions, nameof(emissions), 1);
         this.shift = Guard.Within(shift, Bounds.Between(FifteenMinutes, 16 * 3600, Measure.Hours), nameof(shift));
-        Limits = Guard.List(limits, nameof(limits));
+        Limits = LimitSet.Checked(limits, nameof(limits));
 
         Load = new AirLoad(Emissions);
         RoomVolume = room.Volume.CubicMeters;
@@ -101,7 +97,7 @@ public sealed partial class AirStudy
     public IReadOnlyList<Emission> Emissions { get; }
 
     /// <summary>The limits compared with.</summary>
-    public IReadOnlyList<ExposureLimit> Limits { get; }
+    public LimitSet Limits { get; }
 
     /// <summary>
     /// The substances whose descriptions differ from emission to emission, with the figures taken: the lowest molar mass, the lowest
@@ -155,11 +151,15 @@ public sealed partial class AirStudy
         shift,
         EightHours);
 
-    internal AirIndex Osha => field ??= new AirIndex(this, AirKernel.MolarVolume, ExposureComparisons.Lowest(Load.Solvents, Limits, ExposureLimitKind.Twa8h, OshaLimit), shift, EightHours);
+    internal AirIndex Strictest => field ??= new AirIndex(this, AirKernel.MolarVolume, ExposureComparisons.Lowest(Load.Solvents, Limits, ExposureLimitKind.Twa8h), shift, EightHours);
 
-    internal AirIndex Strictest => field ??= new AirIndex(this, AirKernel.MolarVolume, ExposureComparisons.Lowest(Load.Solvents, Limits, ExposureLimitKind.Twa8h, null), shift, EightHours);
+    internal AirIndex ShortTerm => field ??= new AirIndex(this, AirKernel.MolarVolume, ExposureComparisons.Lowest(Load.Solvents, Limits, ExposureLimitKind.Stel15min), FifteenMinutes, FifteenMinutes);
 
-    internal AirIndex ShortTerm => field ??= new AirIndex(this, AirKernel.MolarVolume, ExposureComparisons.Lowest(Load.Solvents, Limits, ExposureLimitKind.Stel15min, null), FifteenMinutes, FifteenMinutes);
+    /// <summary>The same room, exhaust and emissions against another set of limits.</summary>
+    /// <param name="limits">The limits.</param>
+    /// <returns>A study of its own.</returns>
+    /// <exception cref="ArgumentNullException"><paramref name="limits"/> is missing.</exception>
+    public AirStudy Against(LimitSet limits) => new(Room, Exhaust, Emissions, Shift, limits) { VapourPressures = VapourPressures };
 
     /// <summary>The concentration of a substance at a time.</summary>
     /// <param name="solvent">A substance of this study, known by its registry number.</param>

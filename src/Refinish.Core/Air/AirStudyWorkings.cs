@@ -39,14 +39,9 @@ internal static class AirStudyWorkings
             parts.Add(Flammability(study, room));
         }
 
-        if (study.Osha.IsWhole)
-        {
-            parts.Add(new Workings("Mixture index, OSHA limits", Index(room, study, study.Osha, study.Osha.AverageMaximum, "mixture index, OSHA limits", "Em", study.ShiftSeconds, AirStudy.EightHours)));
-        }
-
         if (study.Strictest.IsWhole)
         {
-            parts.Add(new Workings("Mixture index, lowest limits known", Index(room, study, study.Strictest, study.Strictest.AverageMaximum, "mixture index, lowest limits known", "Em_low", study.ShiftSeconds, AirStudy.EightHours)));
+            parts.Add(new Workings("Mixture index, lowest limits of the set", Index(room, study, study.Strictest, study.Strictest.AverageMaximum, "mixture index, lowest limits of the set", "Em_low", study.ShiftSeconds, AirStudy.EightHours)));
         }
 
         if (!study.ShortTerm.IsEmpty)
@@ -98,27 +93,27 @@ internal static class AirStudyWorkings
         steps.Add(new("peak of the sum of fractions", "Φ_peak", room.Moment(terms, index.PeakAt, steps), index.Peak, Measure.Percent, LeChatelier));
 
         Expression mixing = Expression.Quantity("K", study.Exhaust.MixingFactor, Measure.Number);
-        Expression quarter = Expression.Quantity("q", AirStudy.QuarterOfLimit, Measure.Percent);
-        double changes = AirSizing.ForPeak(study.Load, index.Weights, AirStudy.QuarterOfLimit * study.RoomVolume);
+        Expression quarter = Expression.Quantity("q", study.ShareAllowed, Measure.Percent);
+        double changes = AirSizing.ForPeak(study.Load, index.Weights, study.ShareAllowed * study.RoomVolume);
         if (changes > 0)
         {
             RoomHistory.Peak(new RoomPath(new RoomGrid(study.Load.Timeline, changes, 0), index.Weights), out double at);
             TermAnswers answers = new(study.Load.Timeline, changes);
             Expression needed = Expression.Quantity("λ_q", changes, Measure.AirChanges);
-            steps.Add(new("air changes that hold the peak at a quarter, found by trial", "λ_q", needed, changes, Measure.AirChanges, Sizing));
+            steps.Add(new("air changes that hold the peak at the share allowed, found by trial", "λ_q", needed, changes, Measure.AirChanges, Sizing));
             Expression held = new TermFormulas(study.Load, answers, changes, "λ_q", "q", false).Moment(terms, at, steps) / Volume(study);
             steps.Add(new("check: the peak at those air changes", "Φ_q", held, AirLoad.Sum(index.Weights, answers, at) / study.RoomVolume, Measure.Percent, LeChatelier));
-            steps.Add(new("airflow for a quarter of the flammable limit", "Q_q", FanFlow(study, needed, mixing), study.AirflowForFlammableLimit!.Value.CubicMetersPerSecond, Measure.Airflow, Sizing));
+            steps.Add(new("airflow for the share of the flammable limit allowed", "Q_q", FanFlow(study, needed, mixing), study.AirflowForFlammableLimit!.Value.CubicMetersPerSecond, Measure.Airflow, Sizing));
         }
         else
         {
-            steps.Add(new("airflow for a quarter of the flammable limit: none is needed", "Q_q", Expression.Number(0), 0, Measure.Airflow, Sizing));
+            steps.Add(new("airflow for the share of the flammable limit allowed: none is needed", "Q_q", Expression.Number(0), 0, Measure.Airflow, Sizing));
         }
 
         double release = AirSizing.GreatestRelease(study.Load, index.Weights);
         WorkingStep greatest = new("air brought to its limit per time, all flashing", "G", Release(study, terms, index.Weights, release), release, Measure.Airflow, LeChatelier);
         steps.Add(greatest);
-        steps.Add(new("steady airflow for a quarter of the flammable limit", "Q_steady", Expression.Max((greatest.Result() / quarter * mixing) - Infiltration(study), Expression.Number(0)), study.SteadyAirflowForFlammableLimit!.Value.CubicMetersPerSecond, Measure.Airflow, Sizing));
+        steps.Add(new("steady airflow for the share of the flammable limit allowed", "Q_steady", Expression.Max((greatest.Result() / quarter * mixing) - Infiltration(study), Expression.Number(0)), study.SteadyAirflowForFlammableLimit!.Value.CubicMetersPerSecond, Measure.Airflow, Sizing));
         return new Workings("Flammability", steps);
     }
 

@@ -26,6 +26,8 @@ namespace Refinish.Air;
 /// </code></example>
 public sealed record DilutionAir
 {
+    private const double Quarter = 0.25;
+
     /// <summary>R · 294.26 K / 101 325 Pa.</summary>
     private const double MolarVolumeAt70F = AirKernel.GasConstant * (21.111111111111111 + 273.15) / 101325;
 
@@ -35,7 +37,7 @@ public sealed record DilutionAir
     private static readonly Source Steady = Source.Derived("air over the time of evaporation, times the mixing factor");
 
     private readonly double liquid;
-    private readonly double share = AirStudy.QuarterOfLimit;
+    private readonly double share = Quarter;
     private readonly double? evaporation;
     private readonly double mixing = 1;
 
@@ -83,7 +85,7 @@ public sealed record DilutionAir
     public Volume Vapour => Volume.FromCubicMeters(VapourVolume());
 
     /// <summary>Air by the form of the regulation; <see langword="null"/> when the limit is not known or <see cref="OfLimit"/> is not a quarter.</summary>
-    public Volume? Printed => Limit is double lel && share == AirStudy.QuarterOfLimit ? Volume.FromCubicMeters(4 * (1 - lel) * VapourVolume() / lel) : null;
+    public Volume? Printed => Limit is double lel && share == Quarter ? Volume.FromCubicMeters(4 * (1 - lel) * VapourVolume() / lel) : null;
 
     /// <summary>Air by the exact form, which is never less; <see langword="null"/> when the limit is not known.</summary>
     public Volume? Exact => Limit is double lel ? Volume.FromCubicMeters(ExactVolume(lel)) : null;

@@ -10,18 +10,18 @@ internal static class ExposureComparisons
 {
     internal const string LookUp = "take a limit from the safety data sheet, section 8, and hand it in";
 
-    internal static readonly Source NoLimit = Source.Supplied("no limit among those given");
+    public static Source Missing { get; } = Source.Supplied("no eight-hour limit in the set that was chosen");
 
-    /// <summary>
-    /// Each substance but water against each of its limits; one that cannot be judged where there is no eight-hour limit.
-    /// </summary>
-    public static IReadOnlyList<ExposureComparison> Of(IReadOnlyList<SubstanceAir> substances, IReadOnlyList<ExposureLimit> limits)
+    public static string NoneIn(LimitSet limits) => "no limit in " + limits.Name;
+
+    /// <summary>Each substance but water against each of its limits; one that cannot be judged where there is no eight-hour limit.</summary>
+    public static IReadOnlyList<ExposureComparison> Of(IReadOnlyList<SubstanceAir> substances, LimitSet limits)
     {
         List<ExposureComparison> comparisons = [];
         foreach (SubstanceAir air in substances.Where(one => !one.Solvent.IsWater))
         {
             bool average = false;
-            foreach (ExposureLimit limit in limits)
+            foreach (ExposureLimit limit in limits.Exposure)
             {
                 if (string.Equals(limit.CasNumber, air.Solvent.CasNumber, StringComparison.Ordinal))
                 {
@@ -33,15 +33,16 @@ internal static class ExposureComparisons
             if (!average)
             {
                 comparisons.Add(new ExposureComparison(air.Solvent, null, new LimitComparison(
-                    air.Solvent.Name + ", 8-hour average, no limit known",
+                    air.Solvent.Name + ", 8-hour average, " + NoneIn(limits),
                     air.EightHourAverage.DecimalFractions,
                     null,
                     LimitSense.AtMost,
                     Measure.PartsPerMillion,
-                    NoLimit,
+                    Missing,
                     LookUp)
                 {
                     Digits = AirStudy.ScreeningDigits,
+                    Whose = limits.Whose,
                 }));
             }
         }
@@ -109,12 +110,10 @@ internal static class ExposureComparisons
         return new ValueList<Caution>(cautions);
     }
 
-    /// <summary>
-    /// For each solvent the lowest limit of a kind by volume, of one authority or of any; <see langword="null"/> where there is none, and
-    /// infinite for water, to which none applies.
-    /// </summary>
-    public static double?[] Lowest(Solvent[] solvents, IReadOnlyList<ExposureLimit> limits, ExposureLimitKind kind, string? authority)
+    /// <summary>For each solvent the lowest limit of a kind by volume; <see langword="null"/> where there is none, and infinite for water.</summary>
+    public static double?[] Lowest(Solvent[] solvents, LimitSet set, ExposureLimitKind kind)
     {
+        IReadOnlyList<ExposureLimit> limits = set.Exposure;
         double?[] lowest = new double?[solvents.Length];
         for (int j = 0; j < solvents.Length; j++)
         {
@@ -124,7 +123,7 @@ internal static class ExposureComparisons
         for (int i = 0; i < limits.Count; i++)
         {
             ExposureLimit limit = limits[i];
-            if (limit.Kind != kind || (authority is not null && !string.Equals(limit.Authority, authority, StringComparison.Ordinal)))
+            if (limit.Kind != kind)
             {
                 continue;
             }
@@ -168,6 +167,7 @@ internal static class ExposureComparisons
             value > fraction ? "breathing protection by the employer's programme; less solvent at a time; another product" : null)
         {
             Digits = AirStudy.ScreeningDigits,
+            Whose = limit.Whose,
         };
     }
 }

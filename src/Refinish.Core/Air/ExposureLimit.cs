@@ -147,6 +147,24 @@ public sealed record ExposureLimit
             : MassConcentration;
     }
 
+    internal static ExposureLimit Listed(
+        string cas, string name, string authority, string jurisdiction, ExposureLimitKind kind, double? ppm, double? milligrams, string asOf,
+        Standing standing, Source source) => new()
+    {
+        CasNumber = cas,
+        Substance = name,
+        Authority = authority,
+        Jurisdiction = jurisdiction,
+        Kind = kind,
+        VolumeFraction = ppm is double fraction ? Ratio.FromPartsPerMillion(fraction) : null,
+        MassConcentration = milligrams is double mass ? UnitsNet.MassConcentration.FromMilligramsPerCubicMeter(mass) : null,
+        AsOf = asOf,
+        Standing = standing,
+        Source = source,
+    };
+
+    internal string Whose => Whom.Of(Authority, Jurisdiction, AsOf);
+
     /// <summary>The limit in one line.</summary>
     /// <returns>Text such as <c>n-butyl acetate, OSHA PEL: 150 ppm</c>.</returns>
     public override string ToString() =>

@@ -81,7 +81,7 @@ public sealed record ExposureReading
         LimitValue,
         LimitSense.AtMost,
         Unit,
-        Limit?.Source ?? ExposureComparisons.NoLimit,
+        Limit?.Source ?? ExposureComparisons.Missing,
         Limit is null ? ExposureComparisons.LookUp : OfLimit > 1 ? AirStudy.BreatheProtected : null);
 
     internal double Measured => measured;

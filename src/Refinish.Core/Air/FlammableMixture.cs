@@ -62,19 +62,39 @@ public sealed record FlammableMixture
     /// <summary>How much of its lower flammable limit the mixture is; from 100 % on it can burn. <see langword="null"/> when one is not known.</summary>
     public Ratio? OfLowerLimit => IsWhole ? Ratio.FromDecimalFractions(OfLower) : null;
 
-    /// <summary>That part against a quarter. It cannot be judged when a limit is not known, unless the others alone pass it.</summary>
-    public LimitComparison Comparison => Against(AirStudy.QuarterOfLimit, "vapour of its lower flammable limit", AirStudy.Quarter);
+    /// <summary>What vapour may reach of its lower flammable limit, a quarter unless given.</summary>
+    /// <exception cref="ArgumentNullException">It is missing.</exception>
+    public FlammableShare Allowed
+    {
+        get;
+        init => field = Guard.NotNull(value, nameof(Allowed));
+    }
+    = FlammableShare.Quarter;
 
-    /// <summary>That part against a tenth, the line to design for.</summary>
-    public LimitComparison DesignLine => Against(AirStudy.TenthOfLimit, "vapour of its lower flammable limit, design line", AirStudy.Tenth);
+    /// <summary>The share to design for, a tenth unless given.</summary>
+    /// <exception cref="ArgumentNullException">It is missing.</exception>
+    public FlammableShare Design
+    {
+        get;
+        init => field = Guard.NotNull(value, nameof(Design));
+    }
+    = FlammableShare.Tenth;
+
+    /// <summary>
+    /// That part against <see cref="Allowed"/>. It cannot be judged when a limit is not known, unless the others alone pass it.
+    /// </summary>
+    public LimitComparison Comparison => Against(Allowed, "vapour of its lower flammable limit");
+
+    /// <summary>That part against <see cref="Design"/>.</summary>
+    public LimitComparison DesignLine => Against(Design, "vapour of its lower flammable limit, design line");
 
     /// <summary>What to warn of.</summary>
     public IReadOnlyList<Caution> Cautions
     {
         get
         {
-            List<Caution> cautions = OfLower > AirStudy.QuarterOfLimit ? [Refinish.Cautions.Flammable]
-                : OfLower > AirStudy.TenthOfLimit ? [Refinish.Cautions.NearFlammable] : [];
+            List<Caution> cautions = OfLower > Allowed.Fraction ? [Refinish.Cautions.Flammable]
+                : OfLower > Design.Fraction ? [Refinish.Cautions.NearFlammable] : [];
             if (!IsWhole)
             {
                 cautions.Add(Refinish.Cautions.LimitUnknown);
@@ -116,7 +136,7 @@ public sealed record FlammableMixture
         return new Workings("Flammable limits of a mixture", steps);
     }
 
-    /// <summary>The part of the lower limit against a quarter.</summary>
+    /// <summary>The part of the lower limit against what is allowed.</summary>
     /// <returns>One line of text.</returns>
     public override string ToString() => Comparison.ToString();
 
@@ -130,7 +150,6 @@ public sealed record FlammableMixture
         Measure.Percent,
         LeChatelier);
 
-    private LimitComparison Against(double limit, string subject, Source source) =>
-        AirStudy.FlammableAgainst(
-            limit, IsWhole ? subject : subject + AirStudy.KnownOnly, source, OfLower, IsWhole, "more fresh air, or less vapour");
+    private LimitComparison Against(FlammableShare line, string subject) => AirStudy.FlammableAgainst(
+        line, IsWhole ? subject : subject + AirStudy.KnownOnly, OfLower, IsWhole, "more fresh air, or less vapour");
 }

@@ -113,6 +113,9 @@ public sealed record IsocyanateScreen
         init => field = Guard.NotNull(value, nameof(LimitSource));
     }
 
+    /// <summary>Whose limit that is, where and as of when, in words; <see langword="null"/> unless given.</summary>
+    public string? Whose { get; init; }
+
     /// <summary>Polyisocyanate that stays in the air over the whole spray.</summary>
     public Mass AirborneMass => Mass.FromKilograms(Airborne());
 
@@ -133,6 +136,7 @@ public sealed record IsocyanateScreen
         "supplied air under a respiratory protection programme")
     {
         Digits = AirStudy.ScreeningDigits,
+        Whose = Whose,
     };
 
     /// <summary>

@@ -55,18 +55,19 @@ public sealed class NearFieldStudy
     /// <summary>The largest fraction of the lower flammable limit in the near field; <see langword="null"/> when a limit is not known.</summary>
     public Ratio? PeakFlammableFraction => Study.Flammability.IsWhole ? Ratio.FromDecimalFractions(FlammablePeak.Value) : null;
 
-    /// <summary>That against a quarter of the limit. Cannot be judged when a limit is not known, unless the others alone pass it.</summary>
+    /// <summary>That against the share that the study's limits allow. Cannot be judged when a limit is not known, unless the others alone pass it.</summary>
     public LimitComparison FlammableLimit => new(
         "peak of the vapour in the near field, of its lower flammable limit" + Study.FlammableOf,
-        Study.Flammability.IsWhole || FlammablePeak.Value > AirStudy.QuarterOfLimit ? FlammablePeak.Value : null,
-        AirStudy.QuarterOfLimit,
+        Study.Flammability.IsWhole || FlammablePeak.Value > Study.ShareAllowed ? FlammablePeak.Value : null,
+        Study.ShareAllowed,
         LimitSense.AtMost,
         Measure.Percent,
-        AirStudy.Quarter,
-        FlammablePeak.Value > AirStudy.QuarterOfLimit ? "draw the air off where it is sprayed, less coating at a time" : null)
+        Study.Limits.FlammableLine.Source,
+        FlammablePeak.Value > Study.ShareAllowed ? "draw the air off where it is sprayed, less coating at a time" : null)
     {
         Digits = AirStudy.ScreeningDigits,
         GoodToFactor = AirStudy.BoxFactor,
+        Whose = Study.Limits.FlammableLine.Whose,
     };
 
     /// <summary>

@@ -18,13 +18,11 @@ namespace Refinish.Air;
 /// <example><code>
 /// // the study of AirStudy
 /// RoomStay spraying = new(study, TimeSpan.Zero, TimeSpan.FromMinutes(20));
-/// PersonExposure sprayer = new("sprayer", [spraying], PublishedLimits.All);
+/// PersonExposure sprayer = new("sprayer", [spraying], LimitSets.Default);
 /// LimitComparison strictest = sprayer.StrictestLimit;
 /// </code></example>
 public sealed class PersonExposure
 {
-    private static readonly Source NoLimit = Source.Supplied("no eight-hour limit among those given");
-
     private readonly PersonAir air;
 
     /// <summary>Adds up what a person breathes.</summary>
@@ -37,11 +35,11 @@ public sealed class PersonExposure
     /// <exception cref="ArgumentException"><paramref name="person"/> is empty, or a list holds an empty entry.</exception>
     /// <exception cref="ArgumentOutOfRangeException">A stay begins before another ends, or more than 24 h lie between the first entry and
     /// the last leaving.</exception>
-    public PersonExposure(string person, IReadOnlyList<RoomStay> stays, IReadOnlyList<ExposureLimit> limits)
+    public PersonExposure(string person, IReadOnlyList<RoomStay> stays, LimitSet limits)
     {
         Person = Guard.Named(person, nameof(person));
         Stays = Guard.List(stays, nameof(stays));
-        Limits = Guard.List(limits, nameof(limits));
+        Limits = LimitSet.Checked(limits, nameof(limits));
         RoomStay[] ordered = [.. Stays.OrderBy(stay => stay.From)];
         for (int i = 1; i < ordered.Length; i++)
         {
@@ -68,7 +66,7 @@ public sealed class PersonExposure
     public IReadOnlyList<RoomStay> Stays { get; }
 
     /// <summary>The limits compared with.</summary>
-    public IReadOnlyList<ExposureLimit> Limits { get; }
+    public LimitSet Limits { get; }
 
     /// <summary>
     /// The eight-hour average of each substance breathed against each of its eight-hour limits, by volume; one that cannot be judged where
@@ -77,26 +75,20 @@ public sealed class PersonExposure
     public IReadOnlyList<ExposureComparison> Exposure => field ??= Compare();
 
     /// <summary>
-    /// The mixture index of the eight-hour averages over the OSHA limits against 1, 29 CFR 1910.1000(d)(2)(i); 0 when nothing is breathed.
-    /// Cannot be judged when a substance breathed has no OSHA limit, unless the others alone pass 1.
+    /// The mixture index of the eight-hour averages over the lowest limit of the set for each substance against 1, 29 CFR 1910.1000(d)(2)(i);
+    /// 0 when nothing is breathed. Cannot be judged when a substance breathed has no limit in the set, unless the others alone pass 1.
     /// </summary>
-    public LimitComparison AdditiveLimit => field ??= Mixture(AirStudy.OshaLimit, "mixture index of the OSHA limits, 8-hour averages");
-
-    /// <summary>That index over the lowest eight-hour limit known for each substance, whoever set it.</summary>
-    public LimitComparison StrictestLimit => field ??= Mixture(null, "mixture index of the lowest limits known, 8-hour averages");
+    public LimitComparison StrictestLimit => field ??= Mixture();
 
     /// <summary>How the averages and, where every limit is known, the indices follow.</summary>
     /// <returns>The derivation.</returns>
     public Workings Workings()
     {
         List<Workings> parts = [.. air.Parts()];
-        foreach ((string? authority, string name) in new[] { (AirStudy.OshaLimit, "OSHA limits"), ((string?)null, "lowest limits known") })
+        double?[] lowest = Lowest();
+        if (lowest.All(limit => limit is not null))
         {
-            double?[] lowest = Lowest(authority);
-            if (lowest.All(limit => limit is not null))
-            {
-                parts.Add(new Workings("Mixture index, " + name, [air.IndexStep(name, lowest)]));
-            }
+            parts.Add(new Workings("Mixture index, lowest limits of the set", [air.IndexStep("lowest limits of the set", lowest)]));
         }
 
         return new Workings("What " + Person + " breathes", [], parts);
@@ -106,14 +98,15 @@ public sealed class PersonExposure
     /// <returns>One line of text.</returns>
     public override string ToString() => StrictestLimit.ToString();
 
-    private double?[] Lowest(string? authority) => ExposureComparisons.Lowest(air.Solvents, Limits, ExposureLimitKind.Twa8h, authority);
+    private double?[] Lowest() => ExposureComparisons.Lowest(air.Solvents, Limits, ExposureLimitKind.Twa8h);
 
-    private LimitComparison Mixture(string? authority, string subject)
+    private LimitComparison Mixture()
     {
-        double?[] lowest = Lowest(authority);
+        double?[] lowest = Lowest();
+        string subject = "mixture index, 8-hour averages, " + Limits.Name;
         double index = air.Index(lowest);
         bool whole = lowest.All(limit => limit is not null);
-        return MixtureIndex.Compare(Person + ": " + subject, index, whole, AirStudy.ScreeningDigits);
+        return MixtureIndex.Compare(Person + ": " + subject, index, whole, AirStudy.ScreeningDigits) with { Whose = Limits.Whose };
     }
 
     private ValueList<ExposureComparison> Compare()
@@ -129,27 +122,28 @@ public sealed class PersonExposure
 
             double average = air.Fraction(j);
             int known = comparisons.Count;
-            foreach (ExposureLimit limit in Limits)
+            foreach (ExposureLimit limit in Limits.Exposure)
             {
                 if (limit.Kind == ExposureLimitKind.Twa8h
                     && string.Equals(limit.CasNumber, solvent.CasNumber, StringComparison.Ordinal)
                     && limit.VolumeFractionOf(solvent.MolarMass)?.DecimalFractions is double fraction)
                 {
-                    LimitComparison against = Against(solvent, average, limit.Authority, fraction, limit.Source);
+                    LimitComparison against = Against(solvent, average, limit.Authority, fraction, limit.Source, limit.Whose);
                     comparisons.Add(new ExposureComparison(solvent, limit, against));
                 }
             }
 
             if (comparisons.Count == known)
             {
-                comparisons.Add(new ExposureComparison(solvent, null, Against(solvent, average, "no limit known", null, NoLimit)));
+                comparisons.Add(new ExposureComparison(solvent, null, Against(
+                    solvent, average, ExposureComparisons.NoneIn(Limits), null, ExposureComparisons.Missing, Limits.Whose)));
             }
         }
 
         return new ValueList<ExposureComparison>(comparisons);
     }
 
-    private LimitComparison Against(Solvent solvent, double average, string whose, double? limit, Source source) => new(
+    private LimitComparison Against(Solvent solvent, double average, string whose, double? limit, Source source, string whom) => new(
         Person + ": " + solvent.Name + ", 8-hour average, " + whose,
         average,
         limit,

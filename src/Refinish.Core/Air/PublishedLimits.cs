@@ -7,7 +7,8 @@ namespace Refinish.Air;
 
 /// <summary>
 /// Public occupational limits for what this trade puts into the air, as data with date, place, source and how well each was looked up.
-/// Limits change and differ from place to place: check the current text, and hand in your own list where another one applies.
+/// Limits change and differ from place to place: check the current text. Sets to choose from are in <see cref="LimitSets"/>, and a set of one's
+/// own takes what applies.
 /// </summary>
 /// <remarks>
 /// There is no OSHA limit for 1-methoxy-2-propyl acetate, trimethylbenzene, benzyl alcohol, d-limonene or hexamethylene diisocyanate. That a substance is missing here
@@ -25,6 +26,8 @@ public static class PublishedLimits
     /// <summary>All of them.</summary>
     public static IReadOnlyList<ExposureLimit> All { get; } = new ValueList<ExposureLimit>(
     [
+        .. EuropeanLimits.Union,
+        .. EuropeanLimits.UnitedKingdom,
         Osha("67-64-1", "acetone", ExposureLimitKind.Twa8h, 1000, 2400, Standing.Seen, TableZ1),
         Niosh("67-64-1", "acetone", ExposureLimitKind.Twa8h, 250, 590, Standing.Seen, Sampling),
         NioshIdlh("67-64-1", "acetone", ExposureLimitKind.Idlh, 2500, null, Standing.Seen, Sampling),
@@ -61,8 +64,6 @@ public static class PublishedLimits
         Niosh("108-88-3", "toluene", ExposureLimitKind.Stel15min, 150, 560, Standing.Seen, Idlh("108-88-3")),
         NioshIdlh("108-88-3", "toluene", ExposureLimitKind.Idlh, 500, null, Standing.Seen, Idlh("108-88-3")),
         Niosh("95-63-6", "1,2,4-trimethylbenzene", ExposureLimitKind.Twa8h, 25, 125, Standing.SecondHand, Source.Published("NIOSH Pocket Guide to Chemical Hazards", "1,2,4-trimethylbenzene, as quoted on a chemical data page")),
-        European("108-65-6", "1-methoxy-2-propyl acetate", ExposureLimitKind.Twa8h, 50, 275),
-        European("108-65-6", "1-methoxy-2-propyl acetate", ExposureLimitKind.Stel15min, 100, 550),
         German("100-51-6", "benzyl alcohol", 5, null, Source.Published("MAK Commission, re-evaluation of benzyl alcohol, 8 October 2015", "abstract: MAK value of 5 ml/m³; also absorbed through the skin")),
         German("5989-27-5", "d-limonene", 5, 28, Source.Published("TRGS 900", "d-limonene, quoted in a lexicon of building materials; excursion factor 4")),
         Niosh("822-06-0", "hexamethylene diisocyanate", ExposureLimitKind.Twa8h, 0.005, 0.035, Standing.Seen, Guide),
@@ -105,37 +106,20 @@ public static class PublishedLimits
     private static Source Idlh(string cas) => Source.Published("NIOSH IDLH documentation", cas + ", with PEL and REL; 29 CFR 1910.1000 and NIOSH limits as listed there");
 
     private static ExposureLimit Osha(string cas, string name, ExposureLimitKind kind, double? ppm, double? milligrams, Standing standing, Source source) =>
-        Make(cas, name, "OSHA PEL", Federal, kind, ppm, milligrams, "web copy of the regulation, edition not stated", standing, source);
+        ExposureLimit.Listed(cas, name, "OSHA PEL", Federal, kind, ppm, milligrams, "web copy of the regulation, edition not stated", standing, source);
 
     private static ExposureLimit Niosh(string cas, string name, ExposureLimitKind kind, double? ppm, double? milligrams, Standing standing, Source source) =>
-        Make(cas, name, "NIOSH REL", Federal, kind, ppm, milligrams, ReferenceEquals(source, Guide) ? "2005" : "web copy, edition not stated", standing, source);
+        ExposureLimit.Listed(cas, name, "NIOSH REL", Federal, kind, ppm, milligrams, ReferenceEquals(source, Guide) ? "2005" : "web copy, edition not stated", standing, source);
 
     private static ExposureLimit NioshIdlh(string cas, string name, ExposureLimitKind kind, double? ppm, double? milligrams, Standing standing, Source source) =>
-        Make(cas, name, "NIOSH IDLH", Federal, kind, ppm, milligrams, "web copy, edition not stated", standing, source);
-
-    private static ExposureLimit European(string cas, string name, ExposureLimitKind kind, double ppm, double milligrams) =>
-        Make(cas, name, "EU indicative limit", "European Union", kind, ppm, milligrams, "2000", Standing.SecondHand, Source.Published("Directive 2000/39/EC", "annex, quoted by the glycol-ether producers' association; also absorbed through the skin"));
+        ExposureLimit.Listed(cas, name, "NIOSH IDLH", Federal, kind, ppm, milligrams, "web copy, edition not stated", standing, source);
 
     private static ExposureLimit German(string cas, string name, double ppm, double? milligrams, Source source) =>
-        Make(cas, name, "MAK value", "Germany", ExposureLimitKind.Twa8h, ppm, milligrams, "web copy, edition not stated", Standing.SecondHand, source);
+        ExposureLimit.Listed(cas, name, "MAK value", "Germany", ExposureLimitKind.Twa8h, ppm, milligrams, "web copy, edition not stated", Standing.SecondHand, source);
 
     private static ExposureLimit Oregon(ExposureLimitKind kind, double milligrams) =>
-        Make("28182-81-2", "hexamethylene diisocyanate polymers", "Oregon OSHA PEL", "Oregon, United States", kind, null, milligrams, "web copy, edition not stated", Standing.SecondHand, Source.Published("Oregon OSHA, rules for air contaminants", "polyisocyanates of hexamethylene diisocyanate; registry number from memory"));
+        ExposureLimit.Listed("28182-81-2", "hexamethylene diisocyanate polymers", "Oregon OSHA PEL", "Oregon, United States", kind, null, milligrams, "web copy, edition not stated", Standing.SecondHand, Source.Published("Oregon OSHA, rules for air contaminants", "polyisocyanates of hexamethylene diisocyanate; registry number from memory"));
 
     private static ExposureLimit Epa(ExposureLimitKind kind, double ppm) =>
-        Make("75-09-2", "methylene chloride", kind == ExposureLimitKind.Twa8h ? "EPA ECEL" : "EPA STEL", Federal, kind, ppm, null, "8 July 2024", Standing.SecondHand, Source.Published("40 CFR 751.109, 89 FR 39254 (8 May 2024)", "quoted by the industrial-hygiene association, 18 July 2024"));
-
-    private static ExposureLimit Make(string cas, string name, string authority, string jurisdiction, ExposureLimitKind kind, double? ppm, double? milligrams, string asOf, Standing standing, Source source) => new()
-    {
-        CasNumber = cas,
-        Substance = name,
-        Authority = authority,
-        Jurisdiction = jurisdiction,
-        Kind = kind,
-        VolumeFraction = ppm is double fraction ? Ratio.FromPartsPerMillion(fraction) : null,
-        MassConcentration = milligrams is double mass ? MassConcentration.FromMilligramsPerCubicMeter(mass) : null,
-        AsOf = asOf,
-        Standing = standing,
-        Source = source,
-    };
+        ExposureLimit.Listed("75-09-2", "methylene chloride", kind == ExposureLimitKind.Twa8h ? "EPA ECEL" : "EPA STEL", Federal, kind, ppm, null, "8 July 2024", Standing.SecondHand, Source.Published("40 CFR 751.109, 89 FR 39254 (8 May 2024)", "quoted by the industrial-hygiene association, 18 July 2024"));
 }

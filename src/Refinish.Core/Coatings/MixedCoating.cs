@@ -116,10 +116,10 @@ public sealed record MixedCoating
     /// <exception cref="ArgumentOutOfRangeException">The product's data contradict each other.</exception>
     public static MixedCoating AtMaximumReducer(CoatingProduct product) => new(product, Guard.NotNull(product, nameof(product)).MaximumReducer);
 
-    /// <summary>Holds the content less water and exempt compounds against a limit.</summary>
+    /// <summary>Holds the content that a limit counts against it.</summary>
     /// <param name="limit">The limit.</param>
     /// <returns>The comparison; it cannot be judged when <see cref="Voc"/> is missing.</returns>
-    public LimitComparison Compare(VocLimit limit) => Guard.NotNull(limit, nameof(limit)).Compare(Voc?.Regulatory);
+    public LimitComparison Compare(VocLimit limit) => Guard.NotNull(limit, nameof(limit)).Compare(Voc);
 
     /// <summary>How density, solids and volatile organic compounds follow.</summary>
     /// <returns>The derivation.</returns>

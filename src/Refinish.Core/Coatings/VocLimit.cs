@@ -46,7 +46,17 @@ public sealed record VocLimit
     /// <summary>From when, as the rule prints it; <see langword="null"/> when not known.</summary>
     public required string? EffectiveFrom { get; init; }
 
-    /// <summary>The limit, less water and exempt compounds, more than 0 and at most 2 kg/L.</summary>
+    /// <summary>
+    /// What the limit counts: <see cref="VocBasis.LessWaterAndExempt"/>, as the rules of the United States do, unless given.
+    /// </summary>
+    /// <exception cref="ArgumentOutOfRangeException">Not a named value.</exception>
+    public VocBasis Basis
+    {
+        get;
+        init => field = Guard.Defined(value, nameof(Basis));
+    }
+
+    /// <summary>The limit on its <see cref="Basis"/>, more than 0 and at most 2 kg/L.</summary>
     /// <exception cref="ArgumentOutOfRangeException">Outside the range.</exception>
     public required MassConcentration Limit
     {
@@ -63,16 +73,22 @@ public sealed record VocLimit
     }
 
     /// <summary>Holds a content against this limit.</summary>
-    /// <param name="content">Content less water and exempt compounds as applied; <see langword="null"/> when not known.</param>
+    /// <param name="content">Content as applied, of which <see cref="Basis"/> says what counts; <see langword="null"/> when not known.</param>
     /// <returns>The comparison; it cannot be judged without a content.</returns>
-    public LimitComparison Compare(MassConcentration? content) => new(
-        "VOC less water and exempt compounds, " + Jurisdiction + ", " + Category,
+    public LimitComparison Compare(VocContent? content) =>
+        Compare(content is null ? null : Basis == VocBasis.ReadyToUse ? content.Material : content.Regulatory);
+
+    private LimitComparison Compare(MassConcentration? content) => new(
+        (Basis == VocBasis.ReadyToUse ? "VOC ready to use, " : "VOC less water and exempt compounds, ") + Jurisdiction + ", " + Category,
         content?.KilogramsPerCubicMeter,
         limit,
         LimitSense.AtMost,
         Measure.CoatingContent,
         Source,
-        content is MassConcentration c && c.KilogramsPerCubicMeter > limit ? "Use less reducer, an exempt reducer, or a product with more solids; ask the local air district." : null);
+        content is MassConcentration c && c.KilogramsPerCubicMeter > limit ? "Use less reducer, an exempt reducer, or a product with more solids; ask the local air district." : null)
+    {
+        Whose = Whom.Of(Rule, Jurisdiction, EffectiveFrom ?? "date not known"),
+    };
 
     /// <summary>Where, what and how much in one line.</summary>
     /// <returns>One line of text.</returns>

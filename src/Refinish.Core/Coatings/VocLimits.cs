@@ -24,7 +24,22 @@ public static class VocLimits
     /// <summary>States of the ozone transport region that took its second model rule.</summary>
     public static VocLimit OzoneTransportStates { get; } = Remembered("states with the ozone transport commission's phase II rule, as Maryland's COMAR 26.11.39", "architectural and industrial maintenance coatings, phase II", "Maryland: made on or after 2017-01-01");
 
-    /// <summary>All of them.</summary>
+    /// <summary>
+    /// The European limit for two-pack reactive performance coatings for specific end use, solvent-borne, ready to use: 500 g/L. The directive
+    /// speaks of buildings, their trim and fittings; whether a bath is one, the authority says.
+    /// </summary>
+    public static VocLimit EuropeanTwoPack { get; } = new()
+    {
+        Jurisdiction = "European Union",
+        Rule = "Directive 2004/42/EC, annex II A(j)",
+        Category = "two-pack reactive performance coatings, solvent-borne",
+        EffectiveFrom = "2010-01-01",
+        Basis = VocBasis.ReadyToUse,
+        Limit = MassConcentration.FromGramsPerLiter(500),
+        Source = Source.FromMemory("500 g/L in Directive 2004/42/EC, annex II, table A, subcategory j from 2010; that it counts g/L ready to use was read in the British regulations 2005/2773"),
+    };
+
+    /// <summary>Those for tub and tile refinish coatings.</summary>
     public static IReadOnlyList<VocLimit> All { get; } = new ValueList<VocLimit>([CaliforniaMeasure2007, CaliforniaMeasure2019, SouthCoast1113, OzoneTransportStates]);
 
     private static VocLimit Remembered(string jurisdiction, string rule, string? from) => new()

@@ -66,6 +66,8 @@ internal static class Guard
 
     public static double Within(AreaDensity value, Bounds bounds, string name) => Check(value.KilogramsPerSquareMeter, bounds, name, value);
 
+    public static double Within(Level value, Bounds bounds, string name) => Check(value.Decibels, bounds, name, value);
+
     public static double Within(TimeSpan value, Bounds bounds, string name) => Within(value.TotalSeconds, bounds, name);
 
     public static decimal Money(decimal value, string name, bool zeroAllowed = true)

@@ -47,4 +47,7 @@ public enum Hazard
 
     /// <summary>Slips on a wet floor, and falls.</summary>
     Slip,
+
+    /// <summary>Noise of tools.</summary>
+    Noise,
 }

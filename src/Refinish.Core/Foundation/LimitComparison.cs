@@ -53,6 +53,12 @@ public sealed record LimitComparison
     /// <summary>What would bring the value within the limit; <see langword="null"/> when nothing is known or needed.</summary>
     public string? Remedy { get; }
 
+    /// <summary>
+    /// Whose limit it is, where it holds and as of when, with the set that it was chosen from where there is one; <see langword="null"/> where
+    /// <see cref="Source"/> says it all.
+    /// </summary>
+    public string? Whose { get; init; }
+
     /// <summary>Significant figures with which the value is told, 2 to 15; 4 unless given. With fewer than 4 it is rounded towards the limit, never away from it.</summary>
     /// <exception cref="System.ArgumentOutOfRangeException">Outside the range.</exception>
     public int Digits

@@ -220,6 +220,9 @@ public sealed class Measure : IEquatable<Measure>
     /// <summary>Specular gloss, in gloss units: black glass of refractive index 1.567 reads 100.</summary>
     public static Measure Gloss { get; } = new("gloss", new("GU", 1), new("GU", 1));
 
+    /// <summary>An A-weighted sound level, or a difference of two: decibels.</summary>
+    public static Measure SoundLevel { get; } = new("sound level", new("dB", 1), new("dB", 1));
+
     /// <summary>An angle: degrees.</summary>
     public static Measure Angle { get; } = new("angle", new("°", Math.PI / 180), new("°", Math.PI / 180));
 

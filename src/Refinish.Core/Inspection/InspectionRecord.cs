@@ -81,7 +81,7 @@ public sealed record InspectionRecord
     /// <summary>Colour; <see langword="null"/> when not tested.</summary>
     public ColourAcceptance? Colour { get; init; }
 
-    /// <summary>Friction of the floor zone; <see langword="null"/> when not tested.</summary>
+    /// <summary>Slip test of the floor zone; <see langword="null"/> when not tested.</summary>
     public SlipComparison? Slip { get; init; }
 
     /// <summary>What else was seen: runs, nibs, dry spray, repairs.</summary>
@@ -183,7 +183,7 @@ public sealed record InspectionRecord
         PencilTest => "Pencil hardness",
         GlossAcceptance => "Gloss",
         ColourAcceptance => "Colour",
-        _ => "Friction",
+        _ => "Slip test",
     };
 
     private static void Line(StringBuilder text, string line) => text.Append(line).Append('\n');

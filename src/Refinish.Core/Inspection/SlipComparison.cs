@@ -1,12 +1,13 @@
 using System;
 using System.Collections.Generic;
 using System.Linq;
+using Refinish.Coatings;
 
 namespace Refinish.Inspection;
 
-/// <summary>Measured dynamic friction of a floor held against a published class. It names method and criterion, and never says that a surface is non-slip.</summary>
+/// <summary>Readings of a slip test on a floor held against a published class. It names method and criterion, and never says that a surface is non-slip.</summary>
 /// <remarks>
-/// The class is a criterion for hard floors walked on with shoes. A bathtub or a shower floor stands under bare, wet, soapy feet: the one test for tubs, ASTM F462, was withdrawn in July 2016 (seen in the society's catalogue) and has no successor here. A comparison that
+/// Most classes are criteria for hard floors walked on with shoes. A bathtub or a shower floor stands under bare, wet, soapy feet: the one test for tubs, ASTM F462, was withdrawn in July 2016 (seen in the society's catalogue) and has no successor here. A comparison that
 /// falls short tells something; one that holds tells little.
 /// </remarks>
 /// <example><code>
@@ -18,7 +19,10 @@ public sealed record SlipComparison
     private readonly ValueList<double> readings;
 
     /// <summary>Takes the readings.</summary>
-    /// <param name="readings">Dynamic coefficients of friction, at least one, each from 0 to 2; one for each direction of the test.</param>
+    /// <param name="readings">
+    /// Readings in the scale of the class, at least one; one for each direction of the test: coefficients from 0 to 2, pendulum values from 0
+    /// to 150, or angles from 0 to 45 degrees.
+    /// </param>
     /// <param name="against">The class.</param>
     /// <param name="measuredWet">Whether they were measured wet.</param>
     /// <param name="method">Instrument, slider and liquid.</param>
@@ -26,8 +30,12 @@ public sealed record SlipComparison
     /// <exception cref="ArgumentOutOfRangeException">A reading is outside its range.</exception>
     public SlipComparison(IEnumerable<double> readings, SlipClass against, bool measuredWet, string method)
     {
-        this.readings = new(Guard.List(readings, nameof(readings), 1).Select(one => Guard.Within(one, Bounds.Between(0, 2, Measure.Number), nameof(readings))));
         Class = Guard.NotNull(against, nameof(against));
+        this.readings = new(Guard.List(readings, nameof(readings), 1).Select(one =>
+        {
+            against.Check(one, nameof(readings));
+            return one;
+        }));
         MeasuredWet = measuredWet;
         Method = Guard.Named(method, nameof(method));
     }
@@ -49,13 +57,16 @@ public sealed record SlipComparison
 
     /// <summary>The mean against the class; not to be judged when a wet class is asked of dry readings or the other way round.</summary>
     public LimitComparison Comparison => new(
-        "dynamic friction against " + Class.Name + " (floors)",
-        MeasuredWet == Class.IsWet ? Mean : null,
-        Class.Least,
+        Class.ScaleInWords + " against " + Class.Name + " (floors)",
+        MeasuredWet == Class.IsWet ? Mean * Class.Factor : null,
+        Class.Least * Class.Factor,
         LimitSense.AtLeast,
-        Measure.Number,
+        Class.Measure,
         Class.Source,
-        MeasuredWet == Class.IsWet ? "a slip-resistant additive in the floor zone" : Class.IsWet ? "measure it wet" : "measure it dry");
+        MeasuredWet == Class.IsWet ? "a slip-resistant additive in the floor zone" : Class.IsWet ? "measure it wet" : "measure it dry")
+    {
+        Whose = Class.Whose,
+    };
 
     /// <summary>What can hurt; always there, whatever the comparison says.</summary>
     public IReadOnlyList<Caution> Cautions { get; } = new ValueList<Caution>([Refinish.Cautions.NotATubTest, Refinish.Cautions.FrictionWears]);
@@ -66,13 +77,14 @@ public sealed record SlipComparison
     {
         Expression sum = Expression.Sum(readings.Select((one, i) => Expression.Quantity("µ_" + Figures.Significant(i + 1), one, Measure.Number)));
         return new Workings(
-            "Dynamic friction", [new("mean", "µ_m", sum / Expression.Quantity("n", readings.Count, Measure.Number), Mean, Measure.Number, Source.Derived("mean of the readings"))]);
+            "Slip test", [new("mean", "µ_m", sum / Expression.Quantity("n", readings.Count, Measure.Number), Mean, Measure.Number, Source.Derived("mean of the readings"))]);
     }
 
     /// <summary>The result in one line.</summary>
-    /// <returns>Text such as <c>0.465 wet by digital tribometer; 0.42 for Interior, Wet floors; not a bathtub test</c>.</returns>
+    /// <returns>Text such as <c>0.465 wet by digital tribometer; 0.42 for ANSI A326.3 Interior, Wet floors; not a bathtub test</c>.</returns>
     public override string ToString() =>
-        Figures.Significant(Mean, 3) + (MeasuredWet ? " wet" : " dry") + " by " + Method + "; " + Figures.Significant(Class.Least) + " for " + Class.Name + " floors; not a bathtub test";
+        Class.Format(Mean) + (MeasuredWet ? " wet" : " dry") + " by " + Method + "; "
+            + Class.Format(Class.Least) + " for " + Class.Name + " floors; not a bathtub test";
 
     private double Sum()
     {

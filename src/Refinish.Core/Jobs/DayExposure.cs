@@ -33,7 +33,7 @@ public sealed class DayExposure
     /// <summary>Those that are beyond their limit or cannot be judged.</summary>
     public IReadOnlyList<ProtectionNeed> Protection => ProtectionNeed.Open(Exposure.Stays.Count == 0
         ? []
-        : Exposure.Exposure.Select(one => one.Comparison).Concat([Exposure.AdditiveLimit, Exposure.StrictestLimit])
+        : Exposure.Exposure.Select(one => one.Comparison).Concat([Exposure.StrictestLimit])
             .Select(comparison => new ProtectionNeed(Worker, comparison, asksForAir, isImmediatelyDangerous)));
 
     /// <summary>Person, day and index.</summary>
@@ -64,7 +64,7 @@ public sealed class DayExposure
             }
 
             Worker worker = schedule.Work.Shop.Crew[day.Key.Person];
-            yield return new DayExposure(worker.Id, day.Key.Day, new PersonExposure(worker.Name, stays, schedule.Work.Shop.ExposureLimits), entered);
+            yield return new DayExposure(worker.Id, day.Key.Day, new PersonExposure(worker.Name, stays, schedule.Work.Shop.Limits), entered);
         }
     }
 }

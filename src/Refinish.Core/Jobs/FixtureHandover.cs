@@ -52,6 +52,7 @@ public sealed class FixtureHandover
             Length.FromMeters(procedure.System.Layers.Sum(layer => layer.Coats * layer.Product.MaximumDryFilm.Meters)),
             Source.Supplied("the film planned as the least mean, and the data sheets' most, added up over the coats"));
         Spots = FilmAcceptance.SpotsFor(procedure.CoatedArea);
+        SlipCriteria = procedure.Fixture.Options.Any(option => option.Kind == FixtureOptionKind.SlipResistantFloor) ? shop.Limits.Slip : ValueList<SlipClass>.Empty;
     }
 
     /// <summary>The procedure of the fixture.</summary>
@@ -103,6 +104,12 @@ public sealed class FixtureHandover
 
     /// <summary>Spots to measure.</summary>
     public int Spots { get; }
+
+    /// <summary>
+    /// What the finished floor is measured against where it gets grains, by the shop's set of limits: hand each to a
+    /// <see cref="SlipComparison"/> with the readings; empty without such a floor or where the set has no criterion.
+    /// </summary>
+    public IReadOnlyList<SlipClass> SlipCriteria { get; }
 
     /// <summary>How the waits follow, as hours after the end of the last coat.</summary>
     /// <returns>The derivation.</returns>

@@ -118,20 +118,25 @@ public sealed class JobPlan
     public IReadOnlyList<NextReading> NextReadings => field ??= new ValueList<NextReading>(NextReading.Of(this));
 
     /// <summary>
-    /// Volatile organic compounds of each product by its id, as applied and at the maker's greatest reducer, against the limit of the shop;
-    /// where it states none, against the one that the library remembers for tub and tile refinish coatings, whose source says how well it
-    /// is known. Only a limit of the shop stands in the way of a plan.
+    /// Volatile organic compounds of each product by its id, as applied and at the maker's greatest reducer, against the limit of the shop's
+    /// set that it keeps least; where the set has none, against the one that the library remembers for tub and tile refinish coatings, whose
+    /// source says how well it is known. Only a limit of the set stands in the way of a plan.
     /// </summary>
     public IReadOnlyDictionary<string, LimitComparison> Voc => field ??= (Work?.Runs ?? []).Select(run => run.Layer)
         .GroupBy(layer => layer.Product.Id, StringComparer.Ordinal)
         .ToDictionary(
             same => same.Key,
-            same => same.Select(layer => layer.Voc(Job.Shop.VocLimit ?? VocLimits.CaliforniaMeasure2007))
-                .OrderByDescending(comparison => comparison.Value ?? double.PositiveInfinity).First(),
+            same => same.Select(layer => VocComparison.Of(layer, Job.Shop.Limits)).OrderBy(LeastKept.Rank).First(),
             StringComparer.Ordinal);
 
     /// <summary>What each person breathes on each day, through the rooms they are in.</summary>
     public IReadOnlyList<DayExposure> Exposure => field ??= new ValueList<DayExposure>(DayExposure.Of(this));
+
+    /// <summary>
+    /// The noise of each person on each day with loud work, against each noise limit of the shop's set, without hearing protection; empty
+    /// without a schedule that was found.
+    /// </summary>
+    public IReadOnlyList<DayNoise> Noise => field ??= new ValueList<DayNoise>(DayNoise.Of(this));
 
     /// <summary>
     /// Exposures of rooms and people that are beyond their limit, beyond first, or that cannot be judged: what the employer's respiratory

@@ -1,6 +1,7 @@
 using System;
 using System.Collections.Generic;
 using System.Linq;
+using Refinish.Air;
 using Refinish.Coatings;
 using Refinish.Estimating;
 using UnitsNet;
@@ -23,6 +24,7 @@ public sealed record Operation
     private static readonly Bounds Times = Bounds.NotNegative(Measure.Hours, 60 * 24 * 3600);
 
     private readonly string? name;
+    private readonly double? soundLevel;
 
     /// <summary>
     /// Identifier, unique within the job. Those that the rules make are formed from identifiers: room, kind of work, product, number of the
@@ -133,7 +135,7 @@ public sealed record Operation
 
     /// <summary>
     /// Whether it sprays: nobody but the sprayer is in the room until it is clear. The same goes for stripping, promoters, grains and
-    /// whatever gives off enough to bring the closed room to a tenth of its lower flammable limit.
+    /// whatever gives off enough to bring the closed room to the design line of flammability, a tenth by default.
     /// </summary>
     public bool Sprays { get; init; }
 
@@ -169,6 +171,17 @@ public sealed record Operation
 
     /// <summary>Whether it is loud, so that it keeps to the hours outside the quiet hours of the premises.</summary>
     public bool IsLoud { get; init; }
+
+    /// <summary>
+    /// A-weighted level at the ear of whoever does it, 60 to 140 dB; <see langword="null"/>, unless given, for that of the shop's list for its
+    /// kind of work. Without either, work that is loud or sprays cannot be judged, and other work counts as quiet.
+    /// </summary>
+    /// <exception cref="ArgumentOutOfRangeException">Outside the range.</exception>
+    public Level? SoundLevel
+    {
+        get => soundLevel is double level ? Level.FromDecibels(level) : null;
+        init => soundLevel = value is Level level ? Guard.Within(level, NoiseSpan.Levels, nameof(SoundLevel)) : null;
+    }
 
     /// <summary>Tools it occupies, one of each; none unless given. The spray gun is <c>spray-gun</c>.</summary>
     /// <exception cref="ArgumentException">An entry is missing.</exception>

@@ -18,6 +18,8 @@ public sealed class RoomAirPlan
 
     private static readonly Source Flashing = Source.Derived("what misses the surface flashes, and a part of what lands");
 
+    private static readonly Source NoMistLimit = Source.Supplied("no limit for the mist of polyisocyanates in the set that was chosen");
+
     private readonly WorkingStep[] flashes;
 
     /// <summary>Studies the air of a room.</summary>
@@ -49,7 +51,7 @@ public sealed class RoomAirPlan
             Study = new AirStudy(
                 RoomAir.RoomAt(Room, course), Room.Exhaust,
                 [.. uses.SelectMany(use => Emissions(schedule, use, Zero)), .. giving.Select(run => RoomAir.Of(run.Run, run.SprayingFrom - Zero, shop))],
-                Shift(schedule), shop.ExposureLimits);
+                Shift(schedule), shop.Limits);
         }
     }
 
@@ -66,7 +68,7 @@ public sealed class RoomAirPlan
     public AirStudy? Study { get; }
 
     /// <summary>
-    /// What the exhaust really moves, held against what keeps the vapour at a quarter of its lower flammable limit if all solvent of a coat or a wipe came off
+    /// What the exhaust really moves, held against what keeps the vapour at the allowed share of its lower flammable limit if all solvent of a coat or a wipe came off
     /// while it is put on: the careful bound, which does not rest on how fast the film dries; <see langword="null"/> without a study.
     /// </summary>
     public LimitComparison? FlammableAirflow
@@ -86,6 +88,7 @@ public sealed class RoomAirPlan
             {
                 Digits = AirStudy.ScreeningDigits,
                 GoodToFactor = AirStudy.BoxFactor,
+                Whose = Study.FlammableLimit.Whose,
             };
         }
     }
@@ -105,7 +108,7 @@ public sealed class RoomAirPlan
             if (Study is not null)
             {
                 needs.AddRange(Study.Exposure.Select(exposure => Need(exposure.Comparison)));
-                needs.AddRange(new[] { Study.AdditiveLimit, Study.StrictestLimit, Study.ShortTermLimit }.Select(Need));
+                needs.AddRange(new[] { Study.StrictestLimit, Study.ShortTermLimit }.Select(Need));
             }
 
             return ProtectionNeed.Open(needs);
@@ -194,8 +197,9 @@ public sealed class RoomAirPlan
                 IsocyanateFraction = run.Run.Layer.Product.IsocyanateFraction,
                 TransferEfficiency = run.Run.Demand.Gun.TransferEfficiency,
                 AirborneFraction = airborne,
-                Limit = shop.MistLimit,
-                LimitSource = shop.MistLimitSource,
+                Limit = shop.Limits.PolyisocyanateMist?.MassConcentration,
+                LimitSource = shop.Limits.PolyisocyanateMist?.Source ?? NoMistLimit,
+                Whose = shop.Limits.PolyisocyanateMist?.Whose ?? shop.Limits.Whose,
             };
         }
     }
@@ -204,8 +208,13 @@ public sealed class RoomAirPlan
     {
         if (shop.AirborneFraction is null && runs.Any(HasIsocyanate))
         {
+            ExposureLimit? mist = shop.Limits.PolyisocyanateMist;
             yield return new LimitComparison(
-                "polyisocyanate mist while spraying", null, shop.MistLimit?.KilogramsPerCubicMeter, LimitSense.AtMost, Measure.MassConcentration, shop.MistLimitSource, "state an airborne fraction; supplied air under a respiratory protection programme whatever it says");
+                "polyisocyanate mist while spraying", null, mist?.MassConcentration?.KilogramsPerCubicMeter, LimitSense.AtMost, Measure.MassConcentration,
+                mist?.Source ?? NoMistLimit, "state an airborne fraction; supplied air under a respiratory protection programme whatever it says")
+            {
+                Whose = mist?.Whose ?? shop.Limits.Whose,
+            };
         }
 
         foreach (Refinish.Coatings.AdhesionPromoter promoter in schedule.Work.Procedures.Where(procedure => procedure.Fixture.Room == Room.Id)

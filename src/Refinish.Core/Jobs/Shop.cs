@@ -25,7 +25,6 @@ public sealed record Shop
     private static readonly Bounds Waits = Bounds.NotNegative(Measure.Hours, 14 * 86400);
 
     private readonly double? airborneFraction;
-    private readonly double? mistLimit;
     private readonly double hidingTolerance = 1;
     private readonly double flashOfLanded = SolventEmission.AssumedFlashOfLanded.DecimalFractions;
 
@@ -324,38 +323,31 @@ public sealed record Shop
     }
     = TimeSpan.FromMinutes(30);
 
-    /// <summary>Exposure limits that apply where the shop works; those that this library knows unless given.</summary>
-    /// <exception cref="ArgumentException">An entry is missing.</exception>
-    public IReadOnlyList<ExposureLimit> ExposureLimits
-    {
-        get;
-        init => field = Guard.List(value, nameof(ExposureLimits));
-    }
-    = PublishedLimits.All;
-
     /// <summary>
-    /// Limit of volatile organic compounds that applies where the shop works; <see langword="null"/> when none is compared.
+    /// The limits that the shop's plans are held against: exposure, flammability, volatile organic compounds, slip, noise;
+    /// <see cref="LimitSets.Default"/> unless given. Comparisons say whose they are. A product beyond a VOC limit of the set, and vapour beyond
+    /// its flammable share, stand in the way of a plan.
     /// </summary>
-    public VocLimit? VocLimit { get; init; }
-
-    /// <summary>
-    /// Limit for polyisocyanate mist from the hardener's safety data sheet or local law; <see langword="null"/> means "cannot be judged".
-    /// </summary>
-    /// <exception cref="ArgumentOutOfRangeException">Not above 0, or above 1 kg/m³.</exception>
-    public MassConcentration? MistLimit
-    {
-        get => mistLimit is double limit ? MassConcentration.FromKilogramsPerCubicMeter(limit) : null;
-        init => mistLimit = value is MassConcentration limit ? Guard.Within(limit, Bounds.Positive(Measure.MassConcentration, 1), nameof(MistLimit)) : null;
-    }
-
-    /// <summary>Where <see cref="MistLimit"/> comes from.</summary>
     /// <exception cref="ArgumentNullException">Missing.</exception>
-    public Source MistLimitSource
+    /// <exception cref="ArgumentOutOfRangeException">The design line of flammability is above its limit.</exception>
+    public LimitSet Limits
     {
         get;
-        init => field = Guard.NotNull(value, nameof(MistLimitSource));
+        init => field = LimitSet.Checked(value, nameof(Limits));
     }
-    = Source.Supplied("no limit given");
+    = LimitSets.Default;
+
+    /// <summary>
+    /// How loud kinds of work are at the ear, one for each kind; levels of like tools, second-hand, unless given. Loud work without a level
+    /// "cannot be judged".
+    /// </summary>
+    /// <exception cref="ArgumentException">An entry is missing, or two are for one kind of work.</exception>
+    public IReadOnlyList<WorkNoise> Noise
+    {
+        get;
+        init => field = Unique.Ids(Guard.List(value, nameof(Noise)), noise => noise.Work.ToString("G"), nameof(Noise));
+    }
+    = WorkNoises.Generic;
 
     /// <summary>
     /// Part of the overspray that stays in the air, more than 0 and at most 100 %; <see langword="null"/> means that mist "cannot be

@@ -139,6 +139,7 @@ internal static class EveryFixture
         RaisesDust = true,
         DustFree = TimeSpan.FromMinutes(45),
         IsLoud = true,
+        SoundLevel = Level.FromDecibels(88),
         Tools = ["lamp"],
         Materials =
         [

@@ -141,7 +141,19 @@ internal static class EveryShop
         SpotPrimerWait = TimeSpan.FromMinutes(25),
         LongestAfterKey = TimeSpan.FromHours(9),
         GunCleaningWithin = TimeSpan.FromMinutes(40),
-        ExposureLimits =
+        Limits = Limits(),
+        Noise = [new WorkNoise(WorkKind.Key, "our sander (invented)", Level.FromDecibels(84), Source.Supplied("read at the ear"))],
+        DepositLimit = new DepositLimit(Ratio.FromPercent(10), 1000m, Source.Invented("a limit for this test")) { Until = PaymentDue.OnAcceptance },
+        AirborneFraction = Ratio.FromPercent(10),
+        FilmTimeConstant = TimeSpan.FromMinutes(37),
+        FlashOfLanded = Ratio.FromPercent(15),
+        HidingTolerance = 1.5,
+    };
+
+    private static LimitSet Limits() => new()
+    {
+        Id = "ours", Name = "our limits (invented)", Jurisdiction = "here", AsOf = "2026-05-01",
+        Exposure =
         [
             new ExposureLimit
             {
@@ -152,19 +164,33 @@ internal static class EveryShop
                 AsOf = "2026", Standing = Standing.Supplied, Source = Source.Supplied("a sheet"),
             },
         ],
-        DepositLimit = new DepositLimit(Ratio.FromPercent(10), 1000m, Source.Invented("a limit for this test")) { Until = PaymentDue.OnAcceptance },
-        VocLimit = new VocLimit
-        {
-            Jurisdiction = "here", Rule = "a rule (invented)", Category = "tub and tile", EffectiveFrom = "2026-01-01",
-                Limit = MassConcentration.FromGramsPerLiter(420),
-            Source = Source.Invented("for a test"),
-        },
-        MistLimit = MassConcentration.FromMilligramsPerCubicMeter(1),
-        MistLimitSource = Source.Published("a rule (invented)", "table 1"),
-        AirborneFraction = Ratio.FromPercent(10),
-        FilmTimeConstant = TimeSpan.FromMinutes(37),
-        FlashOfLanded = Ratio.FromPercent(15),
-        HidingTolerance = 1.5,
+        Flammable = Line(20),
+        FlammableDesign = Line(8),
+        Voc =
+        [
+            new VocLimit
+            {
+                Jurisdiction = "here", Rule = "a rule (invented)", Category = "tub and tile", EffectiveFrom = "2026-01-01",
+                    Limit = MassConcentration.FromGramsPerLiter(420),
+                Source = Source.Invented("for a test"), Basis = VocBasis.ReadyToUse,
+            },
+        ],
+        Slip = [new SlipClass("our floors (invented)", SlipScale.RampAngle, 19.5, true, true, "here", "2026", Source.Invented("for a test"))],
+        Noise =
+        [
+            new NoiseLimit
+            {
+                Authority = "our noise rule (invented)", Jurisdiction = "here", CriterionLevel = Level.FromDecibels(84.5),
+                ExchangeRate = Level.FromDecibels(4), Threshold = Level.FromDecibels(75), AsksFor = "ear muffs", AsOf = "2026",
+                Source = Source.Invented("for a test"),
+            },
+        ],
+    };
+
+    private static FlammableShare Line(double percent) => new()
+    {
+        Share = Ratio.FromPercent(percent), Authority = "our insurer (invented)", Jurisdiction = "here", AsOf = "2026",
+        Source = Source.Invented("for a test"),
     };
 
     /// <summary>What no product of the systems has: a form of its own, cautions and an operation that ride on it.</summary>

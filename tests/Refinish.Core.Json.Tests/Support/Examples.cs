@@ -54,7 +54,6 @@ internal static class Examples
             Calendar = WorkCalendar.EveryDay(new WorkingHours(TimeSpan.FromHours(8), TimeSpan.FromHours(17)),
                 LocalClock.Fixed(TimeSpan.FromHours(1))),
             AirborneFraction = Ratio.FromPercent(10),
-            MistLimit = MassConcentration.FromMilligramsPerCubicMeter(1),
         },
         Premises = new Premises { Id = "guesthouse", Difficulty = 1.1, Rooms = [Room("bath-3", Held())] },
         Start = new DateTimeOffset(2027, 3, 1, 8, 0, 0, TimeSpan.FromHours(1)),

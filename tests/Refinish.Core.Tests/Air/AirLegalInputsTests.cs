@@ -66,10 +66,10 @@ public class AirLegalInputsTests
         AirStudy two = Rooms.Study(Rooms.Bathroom, Rooms.Fan(100, 2), Rooms.Coat(0, 6, 10, 0.4, 15, Rooms.Share(light, 100)));
         AirStudy lightOne = Rooms.Study(Rooms.Bathroom, Rooms.Fan(100, 2), Rooms.Coat(0, 6, 10, 0.4, 15, Rooms.Share(light, 100)));
         RoomStay later = new(two, TimeSpan.FromHours(1), TimeSpan.FromHours(2));
-        ExposureLimit[] limits = [Rooms.Limit("x", 50)];
+        LimitSet limits = Rooms.Set(Rooms.Limit("x", 50));
         PersonExposure person = new("helper", [new RoomStay(one, TimeSpan.Zero, TimeSpan.FromHours(1)), later], limits);
         PersonExposure careful = new("helper", [new RoomStay(lightOne, TimeSpan.Zero, TimeSpan.FromHours(1)), later], limits);
-        Numbers.Close(careful.AdditiveLimit.Value!.Value, person.AdditiveLimit.Value!.Value, 1e-14);
+        Numbers.Close(careful.StrictestLimit.Value!.Value, person.StrictestLimit.Value!.Value, 1e-14);
         Numbers.HoldsToKernel(person.Workings());
     }
 
@@ -144,7 +144,7 @@ public class AirLegalInputsTests
     public void The_least_flammable_limit_is_borne()
     {
         Solvent edge = Rooms.Solvent("edge", 100) with { Flammability = Flammability.Between(Ratio.FromPartsPerBillion(1)) };
-        AirStudy study = new(Rooms.Bathroom, Rooms.Fan(100, 2), [Rooms.Coat(0, 6, 100, 0.4, 15, Rooms.Share(edge, 100))], TimeSpan.FromHours(8), [Rooms.Limit("edge", 1e-9)]);
+        AirStudy study = new(Rooms.Bathroom, Rooms.Fan(100, 2), [Rooms.Coat(0, 6, 100, 0.4, 15, Rooms.Share(edge, 100))], TimeSpan.FromHours(8), Rooms.Set(Rooms.Limit("edge", 1e-9)));
         Assert.Equal(ComparisonOutcome.Beyond, study.FlammableLimit.Outcome);
         Everything(study);
         Numbers.Refuses("lowerFlammableLimit", () => Flammability.Between(Ratio.FromDecimalFractions(1e-320)));
@@ -230,7 +230,6 @@ public class AirLegalInputsTests
     {
         Assert.NotEmpty(study.Exposure);
         Assert.NotEmpty(study.Cautions);
-        Assert.NotEmpty(study.AdditiveLimit.Sentence(DisplayUnits.Si));
         Assert.NotEmpty(study.StrictestLimit.Sentence(DisplayUnits.Si));
         Assert.NotEmpty(study.ShortTermLimit.Sentence(DisplayUnits.Si));
         Assert.NotNull(study.AirflowForFlammableLimit);

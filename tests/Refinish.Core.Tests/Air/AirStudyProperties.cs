@@ -129,7 +129,7 @@ public class AirStudyProperties
             AtMost(better.Substances[j].EightHourConcentration.KilogramsPerCubicMeter, study.Substances[j].EightHourConcentration.KilogramsPerCubicMeter);
         }
 
-        AtMost(better.AdditiveIndex!.Value, study.AdditiveIndex!.Value);
+        AtMost(better.StrictestIndex!.Value, study.StrictestIndex!.Value);
         AtMost(better.PeakFlammableFraction!.Value.DecimalFractions, study.PeakFlammableFraction!.Value.DecimalFractions);
         TimeSpan? before = study.TimeToReEntry();
         Assert.True(before is null || better.TimeToReEntry() <= before + TimeSpan.FromMilliseconds(1));

@@ -42,8 +42,8 @@ public class AirStudyTests
         // Eight hours of steady spray after a long lead so that each average is the example's. One shift, perfect mixing, all flashing.
         (string Name, double Ppm, double Limit)[] example = [("B", 500, 1000), ("C", 45, 200), ("D", 40, 200)];
         AirStudy study = SteadyDay([.. example.Select(item => (item.Name, item.Ppm))], [.. example.Select(item => Rooms.Limit(item.Name, item.Limit))]);
-        Numbers.Close(0.925, study.AdditiveIndex!.Value, 1e-6);
-        Assert.Equal(ComparisonOutcome.Within, study.AdditiveLimit.Outcome);
+        Numbers.Close(0.925, study.StrictestIndex!.Value, 1e-6);
+        Assert.Equal(ComparisonOutcome.Within, study.StrictestLimit.Outcome);
     }
 
     [Fact]
@@ -60,7 +60,7 @@ public class AirStudyTests
             Step(substance, 120, 120, 75),
             Step(substance, 240, 240, 50),
         ];
-        AirStudy study = new(room, fan, coats, TimeSpan.FromHours(8), [Rooms.Limit("substance", 100)]);
+        AirStudy study = new(room, fan, coats, TimeSpan.FromHours(8), Rooms.Set(Rooms.Limit("substance", 100)));
 
         // The air takes one second to follow each step: 1 s in 8 h.
         Numbers.Near(81.25, study.Substances[0].EightHourAverage.PartsPerMillion, 81.25 / 28800 * 3);
@@ -197,7 +197,6 @@ public class AirStudyTests
         Solvent unknown = Rooms.Solvent("unheard of", 100, null);
         AirStudy study = Rooms.Study(Rooms.Bathroom, Rooms.Fan(150, 2), Rooms.Coat(0, 6, 20, 0.4, 15, Rooms.Share(unknown, 50), Rooms.Share(Solvents.Acetone, 50)));
         Assert.Equal(ComparisonOutcome.CannotBeJudged, study.FlammableLimit.Outcome);
-        Assert.Equal(ComparisonOutcome.CannotBeJudged, study.AdditiveLimit.Outcome);
         Assert.Equal(ComparisonOutcome.CannotBeJudged, study.StrictestLimit.Outcome);
         Assert.Equal(ComparisonOutcome.CannotBeJudged, study.Exposure.Single(exposure => exposure.Solvent == unknown).Comparison.Outcome);
         Assert.Null(study.PeakFlammableFraction);
@@ -217,7 +216,7 @@ public class AirStudyTests
         Solvent unknown = Rooms.Solvent("unheard of", 100, null);
         AirStudy study = Rooms.Study(Rooms.Bathroom, Rooms.Fan(0, 2), Rooms.Coat(0, 6, 2000, 0.4, 15, Rooms.Share(unknown, 50), Rooms.Share(Solvents.Xylene, 50)));
         Assert.Equal(ComparisonOutcome.Beyond, study.FlammableLimit.Outcome);
-        Assert.Equal(ComparisonOutcome.Beyond, study.AdditiveLimit.Outcome);
+        Assert.Equal(ComparisonOutcome.Beyond, study.StrictestLimit.Outcome);
         Assert.Contains(study.Cautions, caution => caution.Hazard == Hazard.FireAndExplosion && caution.Sentence.Contains("Do not spray", StringComparison.Ordinal));
         Assert.Contains(study.Cautions, caution => caution.Sentence.Contains("immediately dangerous", StringComparison.Ordinal));
     }
@@ -256,6 +255,6 @@ public class AirStudyTests
         }
 
         double grams = total * 1e-6 * 0.1 / 24.45e-3 * 10 * 1000;
-        return new AirStudy(Rooms.Of(10), Rooms.Fan(0, 1), [Rooms.Coat(0, 1, grams, 1, 15, [.. shares])], TimeSpan.FromHours(8), limits);
+        return new AirStudy(Rooms.Of(10), Rooms.Fan(0, 1), [Rooms.Coat(0, 1, grams, 1, 15, [.. shares])], TimeSpan.FromHours(8), Rooms.Set(limits));
     }
 }

@@ -13,7 +13,7 @@ public class PersonExposureTests
 {
     private static readonly Solvent A = Rooms.Solvent("A", 100);
     private static readonly Solvent B = Rooms.Solvent("B", 80);
-    private static readonly ExposureLimit[] Limits = [Rooms.Limit("A", 100), Rooms.Limit("B", 50), Rooms.Limit("B", 20, "strict")];
+    private static readonly LimitSet Limits = Rooms.Set(Rooms.Limit("A", 100), Rooms.Limit("B", 50), Rooms.Limit("B", 20, "strict"));
 
     [Fact]
     [Evidence(Basis.Identity, "a shift of eight hours that begins with the first coat holds the worst eight hours of a room that has cleared: the person's averages and indices are the room's")]
@@ -27,7 +27,6 @@ public class PersonExposureTests
             Assert.All(person.Exposure.Where(item => item.Solvent == air.Solvent), item => Numbers.Close(air.EightHourAverage.DecimalFractions, item.Comparison.Value!.Value, 1e-9));
         }
 
-        Numbers.Close(study.AdditiveIndex!.Value, person.AdditiveLimit.Value!.Value, 1e-9);
         Numbers.Close(study.StrictestIndex!.Value, person.StrictestLimit.Value!.Value, 1e-9);
         Assert.Equal(study.StrictestLimit.Outcome, person.StrictestLimit.Outcome);
         Numbers.HoldsToKernel(person.Workings());
@@ -40,7 +39,7 @@ public class PersonExposureTests
         AirStudy closed = Study(Rooms.Of(10), Rooms.Coat(0, 1, 10, 1, 15, Rooms.Share(A, 100)), Rooms.Fan(0, 1));
         PersonExposure person = new("helper", [new RoomStay(closed, TimeSpan.FromHours(1), TimeSpan.FromHours(3))], Limits);
         Numbers.Close(61.125e-6, Assert.Single(person.Exposure).Comparison.Value!.Value, 1e-9);
-        Numbers.Close(0.61125, person.AdditiveLimit.Value!.Value, 1e-9);
+        Numbers.Close(0.61125, person.StrictestLimit.Value!.Value, 1e-9);
         Numbers.HoldsToKernel(person.Workings());
     }
 
@@ -84,7 +83,6 @@ public class PersonExposureTests
         foreach (PersonExposure person in new[] { new PersonExposure("x", [new RoomStay(study, TimeSpan.Zero, TimeSpan.FromMinutes(30))], Limits), new PersonExposure("x", [], Limits) })
         {
             Assert.Empty(person.Exposure);
-            Assert.Equal(0, person.AdditiveLimit.Value);
             Assert.Equal(0, person.StrictestLimit.Value);
             Assert.Equal(ComparisonOutcome.Within, person.StrictestLimit.Outcome);
             Numbers.HoldsToKernel(person.Workings());
@@ -113,15 +111,15 @@ public class PersonExposureTests
     {
         AirStudy study = Study(Rooms.Bathroom, Both(0, 0.5));
         RoomStay stay = new(study, TimeSpan.Zero, TimeSpan.FromHours(8));
-        ExposureLimit[] one = [Rooms.Limit("A", 100), Rooms.Limit("B", 50, kind: ExposureLimitKind.Stel15min)];
+        LimitSet one = Rooms.Set(Rooms.Limit("A", 100), Rooms.Limit("B", 50, kind: ExposureLimitKind.Stel15min));
         PersonExposure person = new("sprayer", [stay], one);
-        Assert.Equal(ComparisonOutcome.CannotBeJudged, person.AdditiveLimit.Outcome);
+        Assert.Equal(ComparisonOutcome.CannotBeJudged, person.StrictestLimit.Outcome);
         Assert.Equal([ComparisonOutcome.Within, ComparisonOutcome.CannotBeJudged], person.Exposure.Select(item => item.Comparison.Outcome));
         Assert.Null(person.Exposure[1].Limit);
         Numbers.HoldsToKernel(person.Workings());
 
         PersonExposure much = new("sprayer", [new RoomStay(Study(Rooms.Bathroom, Both(0, 5000)), TimeSpan.Zero, TimeSpan.FromHours(8))], one);
-        Assert.Equal(ComparisonOutcome.Beyond, much.AdditiveLimit.Outcome);
+        Assert.Equal(ComparisonOutcome.Beyond, much.StrictestLimit.Outcome);
         Assert.StartsWith("sprayer: ", much.ToString(), StringComparison.Ordinal);
     }
 

@@ -81,6 +81,10 @@ internal static class Rooms
         Source = Source.Invented("test"),
     };
 
+    /// <summary>A set made for a test.</summary>
+    public static LimitSet Set(params ExposureLimit[] limits) =>
+        new() { Id = "test", Name = "limits of a test", Jurisdiction = "nowhere", AsOf = "today", Exposure = limits };
+
     public static ExposureLimit Limit(string cas, double ppm, string authority = "OSHA PEL", ExposureLimitKind kind = ExposureLimitKind.Twa8h) => new()
     {
         CasNumber = cas,

@@ -211,6 +211,26 @@ public class VocTests
     }
 
     [Fact]
+    [Evidence(Basis.Independent, "by hand: 1 L with 500 g volatiles, 100 g water in 0.1 L, 50 g exempt in 0.0625 L: 350 g/L ready to use, 350/0.8375 = 417.9 g/L less water and exempt compounds")]
+    public void A_limit_says_what_it_counts()
+    {
+        VocContent content = new()
+        {
+            Volume = Volume.FromLiters(1), Volatiles = Mass.FromGrams(500), Water = Mass.FromGrams(100), WaterVolume = Volume.FromMilliliters(100),
+            Exempt = Mass.FromGrams(50), ExemptVolume = Volume.FromMilliliters(62.5),
+        };
+        VocLimit ready = VocLimits.EuropeanTwoPack with { Limit = MassConcentration.FromGramsPerLiter(400) };
+        Numbers.Close(350, ready.Compare(content).Value!.Value, 1e-12);
+        Assert.Equal(ComparisonOutcome.Within, ready.Compare(content).Outcome);
+        LimitComparison less = (ready with { Basis = VocBasis.LessWaterAndExempt }).Compare(content);
+        Numbers.Close(350 / 0.8375, less.Value!.Value, 1e-12);
+        Assert.Equal(ComparisonOutcome.Beyond, less.Outcome);
+        Assert.Contains("2004/42/EC", less.Whose!, StringComparison.Ordinal);
+        Assert.Equal(ComparisonOutcome.CannotBeJudged, ready.Compare(null).Outcome);
+        Numbers.Refuses("Basis", () => _ = ready with { Basis = (VocBasis)9 });
+    }
+
+    [Fact]
     [Evidence(Basis.Contract, "contents that cannot be are refused")]
     public void Refuses_what_cannot_be()
     {

@@ -2,6 +2,7 @@ using System;
 using System.Linq;
 using FsCheck;
 using FsCheck.Xunit;
+using Refinish.Coatings;
 using Refinish.Colours;
 using Refinish.Fixtures;
 using Refinish.Inspection;
@@ -132,9 +133,29 @@ public class InspectionTests
         Assert.Equal(ComparisonOutcome.Beyond, new SlipComparison(floor.Readings, SlipClasses.HardFloors[2], true, "digital tribometer").Comparison.Outcome);
         Assert.Equal(ComparisonOutcome.CannotBeJudged, new SlipComparison(floor.Readings, SlipClasses.HardFloors[0], true, "digital tribometer").Comparison.Outcome);
         Assert.Contains(floor.Cautions, caution => caution.Hazard == Hazard.Slip && caution.Sentence.Contains("not a test of a bathtub", StringComparison.Ordinal));
-        Assert.Equal("0.465 wet by digital tribometer; 0.42 for Interior, Wet floors; not a bathtub test", floor.ToString());
+        Assert.Equal("0.465 wet by digital tribometer; 0.42 for ANSI A326.3 Interior, Wet floors; not a bathtub test", floor.ToString());
         Numbers.HoldsToKernel(floor.Workings());
         Numbers.Refuses("readings", () => _ = new SlipComparison([2.1], SlipClasses.HardFloors[1], true, "x"));
+    }
+
+    [Fact]
+    [Evidence(Basis.Cited, "DIN 51097, least angles 12°, 18° (showers) and 24°, as quoted from GUV-Information of 1999; HSE bands of pendulum values, 36 and more (second-hand, two testers)")]
+    public void Other_scales_are_compared_in_their_own_unit()
+    {
+        Assert.Equal([12, 18, 24], SlipClasses.Barefoot.Select(one => one.Least));
+        Assert.All(SlipClasses.Barefoot, one => Assert.True(one.IsBarefoot && one.IsWet));
+        SlipComparison ramp = new([17.2, 17.9], SlipClasses.Barefoot[1], true, "ramp, soap solution, two people");
+        Assert.Equal(ComparisonOutcome.Beyond, ramp.Comparison.Outcome);
+        Assert.Contains("17.55°; limit at least 18°", ramp.Comparison.ToString(), StringComparison.Ordinal);
+        Assert.Contains("DIN 51097 group B (Germany", ramp.Comparison.Whose!, StringComparison.Ordinal);
+        SlipComparison swing = new([35, 38], SlipClasses.PendulumLow, true, "pendulum, soft slider, water");
+        Assert.Equal(36, SlipClasses.PendulumLow.Least);
+        Assert.Equal(ComparisonOutcome.Within, swing.Comparison.Outcome);
+        Assert.All([ramp, swing], one => Numbers.HoldsToKernel(one.Workings()));
+        Numbers.Refuses("readings", () => _ = new SlipComparison([46], SlipClasses.Barefoot[0], true, "x"));
+        Numbers.Refuses("least", () => _ = new SlipClass("x", SlipScale.RampAngle, 50, true, true, "x", "x", Source.Invented("test")));
+        Numbers.Refuses("least", () => _ = new SlipClass("x", SlipScale.DynamicFriction, 0, true, true, "x", "x", Source.Invented("test")));
+        Numbers.Refuses("scale", () => _ = new SlipClass("x", (SlipScale)7, 1, true, true, "x", "x", Source.Invented("test")));
     }
 
     [Fact]
@@ -167,14 +188,14 @@ public class InspectionTests
             + "Adhesion: 3 % removed: 4B (ASTM D3359 B), class 1 (ISO 2409)\n"
             + "Pencil hardness: gouge H, scratch H\n"
             + "Gloss: 78 GU at 20°\n"
-            + "Friction: 0.47 wet by digital tribometer; 0.42 for Interior, Wet floors; not a bathtub test\n"
+            + "Slip test: 0.47 wet by digital tribometer; 0.42 for ANSI A326.3 Interior, Wet floors; not a bathtub test\n"
             + "- mean film against the least: 5.06 mil; limit at least 4 mil; 1.06 mil within\n"
             + "- mean film against the most: 5.06 mil; limit at most 6.5 mil; 1.44 mil within\n"
             + "- thinnest spot: 4.2 mil; limit at least 3.2 mil; 1 mil within\n"
             + "- thickest spot: 6 mil; limit at most 7.8 mil; 1.8 mil within\n"
             + "- cross-cut adhesion grade, ASTM D3359 B: 4; limit at least 4; 0 within\n"
             + "- gloss at 20° against the least: 78 GU; limit at least 80 GU; 2 GU beyond; polish, or look for dry spray and moisture in the coat\n"
-            + "- dynamic friction against Interior, Wet (floors): 0.47; limit at least 0.42; 0.05 within\n"
+            + "- dynamic friction against ANSI A326.3 Interior, Wet (floors): 0.47; limit at least 0.42; 0.05 within\n"
             + "Note: one nib at the drain, polished out\n"
             + string.Concat(record.Cautions.Select(caution => "Caution: " + caution + "\n")),
             record.ToText(DisplayUnits.UsCustomary));

@@ -64,7 +64,7 @@ public class ClearingTests
         Assert.DoesNotContain(InventedJobs.OccupiedHouse().Plan().Objections, one => one.Kind == ObjectionKind.Flammability);
 
         Job job = InventedJobs.OccupiedHouse();
-        JobPlan unknown = (job with { Shop = job.Shop with { ExposureLimits = [] } }).Plan();
+        JobPlan unknown = (job with { Shop = job.Shop with { Limits = LimitSets.UnitedStates with { Exposure = [] } } }).Plan();
         Assert.Contains(unknown.Conditions, condition => condition.Id == "bath/re-entry" && condition.Sentence(DisplayUnits.Si).Contains("cannot be told", StringComparison.Ordinal));
         Assert.True(unknown.Operations.Last(operation => operation.Sprays).Clearing < job.Plan().Operations.Last(operation => operation.Sprays).Clearing);
     }
@@ -153,7 +153,7 @@ public class ClearingTests
         foreach (RoomAirPlan air in plan.Air.Where(air => air.Study is { AirChangesPerHour: > 0 }))
         {
             ScheduledOperation[] here = [.. schedule.Operations.Where(one => one.Operation.Room == air.Room.Id && one.Operation.Beside is null && one.Operation.People > 0)];
-            ScheduledOperation[] closed = [.. here.Where(one => RoomWatch.KeepsOthersOut(one.Operation, job.Premises))];
+            ScheduledOperation[] closed = [.. here.Where(one => RoomWatch.KeepsOthersOut(one.Operation, job.Premises, job.Shop.Limits))];
             foreach ((ScheduledOperation entered, DateTimeOffset at) in here.Except(closed).SelectMany(one => one.Pieces.Select(piece => (one, piece.Start))))
             {
                 Emission[] emissions = [.. closed.Where(one => one.End <= at).SelectMany(one => Emissions(one, schedule, air.Zero))];
@@ -162,12 +162,12 @@ public class ClearingTests
                     continue;
                 }
 
-                AirStudy before = new(air.Study!.Room, air.Room.Exhaust, emissions, TimeSpan.FromHours(8), job.Shop.ExposureLimits);
+                AirStudy before = new(air.Study!.Room, air.Room.Exhaust, emissions, TimeSpan.FromHours(8), job.Shop.Limits);
                 double fire = before.FlammableFractionAt(at - air.Zero)?.DecimalFractions ?? 0;
                 double index = 0;
                 foreach (SubstanceAir substance in before.Substances)
                 {
-                    double[] limits = [.. job.Shop.ExposureLimits.Where(limit => limit.CasNumber == substance.Solvent.CasNumber && limit.Kind == ExposureLimitKind.Twa8h)
+                    double[] limits = [.. job.Shop.Limits.Exposure.Where(limit => limit.CasNumber == substance.Solvent.CasNumber && limit.Kind == ExposureLimitKind.Twa8h)
                         .Select(limit => limit.VolumeFractionOf(substance.Solvent.MolarMass)?.DecimalFractions).OfType<double>()];
                     index = limits.Length == 0 ? double.NaN
                         : index + (before.ConcentrationAt(substance.Solvent, at - air.Zero).KilogramsPerCubicMeter * 24.45e-3 / substance.Solvent.MolarMass.KilogramsPerMole / limits.Min());

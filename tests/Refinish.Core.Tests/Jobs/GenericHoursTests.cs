@@ -1,6 +1,7 @@
 using System;
 using System.Collections.Generic;
 using System.Linq;
+using Refinish.Air;
 using Refinish.Coatings;
 using Refinish.Estimating;
 using Refinish.Fixtures;
@@ -146,7 +147,7 @@ public class GenericHoursTests
         Assert.Equal(["acrylic-urethane-topcoat", "epoxy-primer"], plan.Voc.Keys.OrderBy(id => id, StringComparer.Ordinal));
         Assert.All(plan.Voc.Values, comparison => Assert.Equal(ComparisonOutcome.Beyond, comparison.Outcome));
         Assert.All(plan.Voc.Values, comparison => Assert.Equal(SourceKind.FromMemory, comparison.Source.Kind));
-        Job lawful = Example("tub") with { Shop = Shop.Generic with { System = GenericCatalogue.HighSolidsSystem, VocLimit = VocLimits.SouthCoast1113 } };
+        Job lawful = Example("tub") with { Shop = Shop.Generic with { System = GenericCatalogue.HighSolidsSystem, Limits = LimitSets.Default with { Voc = [VocLimits.SouthCoast1113] } } };
         JobPlan within = lawful.Plan();
         Assert.Empty(within.Objections);
         Assert.NotNull(within.Price?.Total);

@@ -100,7 +100,7 @@ public class HandoverTests
         Assert.Contains(plan.Protection, need => need.Comparison.Subject.StartsWith("polyisocyanate mist", StringComparison.Ordinal)
             && need.AsksForAir && need.Respirators.All(one => one.SuppliesAir));
         Assert.Contains(plan.Protection, need => need.Comparison.Equals(plan.Air[0].Study!.ShortTermLimit));
-        foreach (Shop silent in new[] { Job.Shop with { AirborneFraction = null }, Job.Shop with { MistLimit = null } })
+        foreach (Shop silent in new[] { Job.Shop with { AirborneFraction = null }, Job.Shop with { Limits = LimitSets.UnitedStates } })
         {
             JobPlan unknown = (Job with { Shop = silent }).Plan();
             Assert.Contains(unknown.Protection, need => need.Comparison.Subject.StartsWith("polyisocyanate mist", StringComparison.Ordinal)

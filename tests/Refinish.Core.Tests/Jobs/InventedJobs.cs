@@ -39,7 +39,6 @@ internal static class InventedJobs
         Calendar = Weekdays,
         Prices = Shop.Generic.Prices with { Taxes = [new("sales", "sales tax", Ratio.FromPercent(7))] },
         AirborneFraction = Ratio.FromPercent(10),
-        MistLimit = MassConcentration.FromMilligramsPerCubicMeter(1),
     };
 
     /// <summary>The five-foot tub of the docs' example tape.</summary>

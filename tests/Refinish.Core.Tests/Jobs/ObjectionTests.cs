@@ -47,7 +47,7 @@ public class ObjectionTests
             () => Job with { Shop = Job.Shop with { Cups = Job.Shop.Cups with { PotLifeShare = Ratio.FromPercent(6) } } },
                 "Batch/bath/coat/1/epoxy-primer", "bath/coat/1/epoxy-primer", "No time is left to spray"),
         [ObjectionKind.Hiding] = (ShowsThrough, "Hiding/tub", "tub", "Take more coats, or a primer tinted towards the topcoat."),
-        [ObjectionKind.Voc] = (() => Job with { Shop = Job.Shop with { VocLimit = VocLimits.SouthCoast1113 } }, "Voc/epoxy-primer",
+        [ObjectionKind.Voc] = (() => Job with { Shop = Job.Shop with { Limits = LimitSets.Default with { Voc = [VocLimits.SouthCoast1113] } } }, "Voc/epoxy-primer",
             "epoxy-primer", "limit at most"),
         [ObjectionKind.StandBy] = (() => Job with { Shop = Job.Shop with { Crew = [new Worker("ada")] } }, "StandBy/ada", "ada",
             "Bring a second person"),

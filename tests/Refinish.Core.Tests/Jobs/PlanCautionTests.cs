@@ -25,7 +25,7 @@ public class PlanCautionTests
         "fire-extinguisher", "detectors-and-sprinklers",
         "never-alone", "breathing-zone", "make-up-air", "rescue", "confined-space", "hazard-communication",
         "supplied-air", "loose-hood", "breathing-air", "sensitised-do-not-spray", "medical-surveillance", "isocyanate-hardener",
-        "wet-electricity", "occupants-out", "preparation-dust", "epoxy-hardener", "eye-wash",
+        "wet-electricity", "occupants-out", "preparation-dust", "epoxy-hardener", "eye-wash", "noise",
         "not-down-the-drain", "reactive-waste", "waste-is-the-shops", "wet-sheeting", "caustic-cleaner", "relight-and-check",
     ];
 
@@ -36,7 +36,7 @@ public class PlanCautionTests
     [
         Hazard.SolventVapour, Hazard.Stripper, Hazard.FireAndExplosion, Hazard.Isocyanate, Hazard.Acid, Hazard.Electricity,
         Hazard.Occupants,
-        Hazard.Structure, Hazard.Asbestos, Hazard.Lead, Hazard.Dust, Hazard.SkinAndEyes, Hazard.Waste, Hazard.Slip,
+        Hazard.Structure, Hazard.Asbestos, Hazard.Lead, Hazard.Dust, Hazard.SkinAndEyes, Hazard.Waste, Hazard.Slip, Hazard.Noise,
     ];
 
     [Fact]

@@ -18,12 +18,15 @@ public class ProtectionTests
     {
         Shop = Job.Shop with
         {
-            ExposureLimits =
-            [
-                .. PublishedLimits.UnitedStates.Select(limit => limit.Kind == ExposureLimitKind.Idlh
-                    ? limit with { VolumeFraction = Ratio.FromPartsPerMillion(0.1), MassConcentration = null }
-                    : limit),
-            ],
+            Limits = LimitSets.UnitedStates with
+            {
+                Exposure =
+                [
+                    .. PublishedLimits.UnitedStates.Select(limit => limit.Kind == ExposureLimitKind.Idlh
+                        ? limit with { VolumeFraction = Ratio.FromPartsPerMillion(0.1), MassConcentration = null }
+                        : limit),
+                ],
+            },
         },
     };
 

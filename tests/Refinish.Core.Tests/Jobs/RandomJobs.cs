@@ -84,7 +84,7 @@ internal sealed class RandomJobs
                 new WorkCalendar(LocalClock.Fixed(TimeSpan.FromHours(1)), Enum.GetValues<DayOfWeek>().SelectMany(day =>
                     new[] { new WorkShift(day, Hours(8, 12)), new WorkShift(day, Hours(12.5, 17)) }))),
             AirborneFraction = Chance(0.5) ? Ratio.FromPercent(10) : null,
-            VocLimit = !tame && Chance(0.2) ? VocLimits.SouthCoast1113 : null,
+            Limits = !tame && Chance(0.2) ? LimitSets.Default with { Voc = [VocLimits.SouthCoast1113] } : LimitSets.Default,
             System = Pick(GenericCatalogue.EpoxyUrethaneSystem, GenericCatalogue.EpoxyUrethaneSystem, GenericCatalogue.EpoxyUrethaneSystem,
                 GenericCatalogue.ClearedPlastic),
             Prices = InventedJobs.Shop.Prices with

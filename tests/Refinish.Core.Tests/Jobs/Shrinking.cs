@@ -2,6 +2,7 @@ using System;
 using System.Collections.Generic;
 using System.Globalization;
 using System.Linq;
+using Refinish.Air;
 using Refinish.Colours;
 using Refinish.Fixtures;
 using Refinish.Jobs;
@@ -123,7 +124,7 @@ internal static class Shrinking
         yield return () => job with { Shop = shop with { Paid = PaidTimeRule.OnSite } };
         yield return () => job with { Shop = shop with { Prefers = Refinish.Scheduling.SchedulePreference.FewestVisits } };
         yield return () => job with { Shop = shop with { Calendar = InventedJobs.Weekdays } };
-        yield return () => job with { Shop = shop with { VocLimit = null } };
+        yield return () => job with { Shop = shop with { Limits = LimitSets.Default } };
         yield return () => job with { Shop = shop with { System = InventedJobs.Shop.System } };
         yield return () => job with { Shop = shop with { Prices = shop.Prices with { MinimumCharge = 0, CashStep = 0 } } };
         foreach (SiteRoom room in job.Premises.Rooms)

@@ -95,7 +95,17 @@ public static partial class Cautions
         Source.CommonPractice("injection injury by airless guns"),
         Audience.Crew);
 
+    /// <summary>Noise takes hearing for life.</summary>
+    public static Caution Noise { get; } = new(
+        "noise",
+        Hazard.Noise,
+        "Sanders, grinders, fans and spray guns take hearing for life and without pain, and a tiled bathroom makes them louder: quieter tools, less time, and hearing protection that fits, worn from the first minute; no protector keeps somebody from being called, so agree on signs with whoever stands by.",
+        "the employer's hearing conservation programme, and a level measured at the ear",
+        Source.Published("29 CFR 1910.95", "daily noise; for construction 29 CFR 1926.52 and 1926.101, from memory. Louder in small hard rooms, and signs: common practice, no source"),
+        Audience.Crew);
+
     private static IEnumerable<Caution> Working =>
     [WetElectricity, Occupants, Relight, UnventedHeater, FixtureGivesWay, WaterBehind, EpoxyHardener, Peroxide, OffRatioMix, InjectionInjury,
+        Noise,
     ];
 }

@@ -51,6 +51,11 @@ internal static class PlanConditions
             yield return condition;
         }
 
+        foreach (PlanCondition condition in LimitConditions.Of(plan))
+        {
+            yield return condition;
+        }
+
         foreach (Operation struck in plan.Work?.Struck ?? [])
         {
             yield return new PlanCondition(

@@ -11,13 +11,10 @@ namespace Refinish.Jobs;
 
 /// <summary>
 /// Who stays out of a room with vapour in it, for how long, and who watches. One rule for all operations: coats, stripping and promoters,
-/// and whatever else gives off enough to bring the closed room to a tenth of its lower flammable limit.
+/// and whatever else gives off enough to bring the closed room to the design line of flammability, a tenth of the lower limit by default.
 /// </summary>
 internal sealed class RoomWatch
 {
-    // WAC 296-304-03009 (2), spray painting in ships.
-    private static readonly Ratio Clear = Ratio.FromPercent(10);
-
     private readonly WorkBuilder builder;
     private readonly SiteRoom room;
     private readonly RoomCourse course;
@@ -45,15 +42,15 @@ internal sealed class RoomWatch
     /// Whether only those who wear supplied air are in the room meanwhile. Grains are broadcast into a coat that was sprayed minutes ago.
     /// Stripping and promoters count however little they give off, since one leans into the fixture.
     /// </summary>
-    public static bool KeepsOthersOut(Operation operation, Premises premises) =>
+    public static bool KeepsOthersOut(Operation operation, Premises premises, LimitSet limits) =>
         operation.Sprays || operation.Clearing > TimeSpan.Zero || operation.Kind == WorkKind.Broadcast
         || (operation.Vapours.Count > 0 && operation.People > 0
             && premises.Rooms.FirstOrDefault(one => one.Id == operation.Room) is SiteRoom room
-            && (WorkOrder.Of(operation.Kind).IsWatched || !IsLittle(operation, room)));
+            && (WorkOrder.Of(operation.Kind).IsWatched || !IsLittle(operation, room, limits)));
 
     // All of it in the air of the closed room at once. A limit that is not known is not little, nor is a vapour that does not burn: how much
     // of it harms, no flammable limit tells. Water and what is not volatile do not count.
-    private static bool IsLittle(Operation operation, SiteRoom room)
+    private static bool IsLittle(Operation operation, SiteRoom room, LimitSet limits)
     {
         double volume = room.Room.Volume.CubicMeters;
         double molar = AirKernel.FlammableMolarVolume(room.Room);
@@ -72,7 +69,7 @@ internal sealed class RoomWatch
             }
         }
 
-        return sum < Clear.DecimalFractions;
+        return sum < limits.FlammableDesignLine.Fraction;
     }
 
     private void Over(Func<string, bool> which)
@@ -84,7 +81,7 @@ internal sealed class RoomWatch
         {
             int at = builder.Operations.FindIndex(operation => operation.Id == id);
             Operation operation = builder.Operations[at];
-            if (!KeepsOthersOut(operation, builder.Work.Premises))
+            if (!KeepsOthersOut(operation, builder.Work.Premises, builder.Shop.Limits))
             {
                 continue;
             }
@@ -146,13 +143,12 @@ internal sealed class RoomWatch
                 Room air = RoomAir.RoomAt(room, course);
                 return emissions.Count == 0
                     ? TimeSpan.Zero
-                    : ClearingAfter(new AirStudy(air, room.Exhaust, emissions, TimeSpan.FromHours(8), builder.Shop.ExposureLimits), -first);
+                    : ClearingAfter(new AirStudy(air, room.Exhaust, emissions, TimeSpan.FromHours(8), builder.Shop.Limits), -first);
             });
     }
 
-    // The later of the two lines that can be judged: a tenth of the lower flammable limit, and 1 on the index of the lowest eight-hour
-    // limits. Nothing where neither can
-    // be; the study of the room and the condition on going back in say so.
+    // The later of the two lines that can be judged: the design line of flammability, and 1 on the index of the lowest eight-hour
+    // limits. Nothing where neither can be; the study of the room and the condition on going back in say so.
     private static TimeSpan? ClearingAfter(AirStudy study, TimeSpan end)
     {
         if (study.AirChangesPerHour <= 0)
@@ -161,7 +157,7 @@ internal sealed class RoomWatch
         }
 
         TimeSpan last = study.LastSprayEnds - end;
-        TimeSpan? fire = study.Flammability.IsWhole ? study.TimeToClear(Clear) : TimeSpan.Zero;
+        TimeSpan? fire = study.Flammability.IsWhole ? study.TimeToClear(study.Limits.FlammableDesignLine.Share) : TimeSpan.Zero;
         TimeSpan? health = study.Strictest.IsWhole ? study.TimeToReEntry(1) : TimeSpan.Zero;
         return fire is TimeSpan one && health is TimeSpan other ? CarefulTime.Up(last + (one > other ? one : other)) : null;
     }

@@ -39,7 +39,8 @@ internal static class RunObjections
                 yield return objection;
             }
 
-            if (work.Shop.VocLimit is VocLimit limit && first && run.Voc(limit) is { } voc && voc.Outcome != ComparisonOutcome.Within)
+            if (work.Shop.Limits.Voc.Count > 0 && first
+                && VocComparison.Of(run.Layer, work.Shop.Limits) is { Outcome: not ComparisonOutcome.Within } voc)
             {
                 yield return new PlanObjection(ObjectionKind.Voc, run.Layer.Product.Id, string.Empty, voc);
             }

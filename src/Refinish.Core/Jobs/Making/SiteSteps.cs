@@ -68,7 +68,7 @@ internal sealed class SiteSteps(WorkList work, IReadOnlyList<DayRequest> days)
             Room = operation.Room,
             People = people,
             IsInterruptible = operation.IsInterruptible,
-            Sprays = RoomWatch.KeepsOthersOut(operation, work.Premises),
+            Sprays = RoomWatch.KeepsOthersOut(operation, work.Premises, work.Shop.Limits),
             Clearing = operation.Clearing,
             RaisesDust = operation.RaisesDust,
             DustFree = operation.DustFree,

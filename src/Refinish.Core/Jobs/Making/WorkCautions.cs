@@ -105,5 +105,6 @@ internal static class WorkCautions
             .Concat(operation.Sprays ? Spray : [])
             .Concat(operation.Vapours.Count > 0 ? Wiping : [])
             .Concat(operation.RaisesDust ? [Cautions.Dust] : [])
+            .Concat(operation.IsLoud || operation.Sprays || operation.SoundLevel is not null ? [Cautions.Noise] : [])
             .Distinct();
 }

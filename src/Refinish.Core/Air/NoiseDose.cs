@@ -1,0 +1,144 @@
+using System;
+using System.Collections.Generic;
+using System.Linq;
+using UnitsNet;
+
+namespace Refinish.Air;
+
+/// <summary>
+/// One person's noise of one day against one limit, without any protection: dose D = 100 % · Σ C/T over the stretches that count, and the level
+/// that would make the same dose in eight hours.
+/// </summary>
+/// <remarks>
+/// D, T: 29 CFR 1910.95, Appendix A, I(1); level of an eight-hour day Lc + q·log2(D), there 16.61·log10(D/100) + 90. What lies between the
+/// stretches counts as quiet. 29 CFR 1926.52, for construction, has the same table (from memory). Levels of a list are those of other people's tools in other rooms: a hard small room is louder, and measuring at
+/// the ear decides.
+/// </remarks>
+/// <example><code>
+/// NoiseDose day = new(
+///     "sander",
+///     [new NoiseSpan("sanding", Level.FromDecibels(95), TimeSpan.FromHours(2)), new NoiseSpan("spraying", Level.FromDecibels(90), TimeSpan.FromHours(2))],
+///     NoiseLimits.OshaPermissible);
+/// double percent = day.Dose!.Value.Percent;            // 75
+/// double level = day.DailyLevel!.Value.Decibels;       // 87.925
+/// </code></example>
+public sealed record NoiseDose
+{
+    private static readonly Source Derating = Source.Published(
+        "29 CFR 1910.95", "Appendix B, the rating less 7 dB for A-weighted levels, second-hand; half of that by OSHA's practice, second-hand");
+
+    private readonly ValueList<NoiseSpan> spans;
+    private readonly double known;
+    private readonly bool isWhole;
+
+    /// <summary>Adds up a day.</summary>
+    /// <param name="person">Who it is.</param>
+    /// <param name="spans">The stretches with noise, 24 h at most together; without any the dose is none.</param>
+    /// <param name="limit">What it is held against.</param>
+    /// <exception cref="ArgumentException"><paramref name="person"/> is empty, or an entry is missing.</exception>
+    /// <exception cref="ArgumentOutOfRangeException">The stretches are longer than a day.</exception>
+    public NoiseDose(string person, IReadOnlyList<NoiseSpan> spans, NoiseLimit limit)
+    {
+        Person = Guard.Named(person, nameof(person));
+        this.spans = Guard.List(spans, nameof(spans));
+        Limit = Guard.NotNull(limit, nameof(limit));
+        double together = spans.Sum(span => span.Time.TotalSeconds);
+        Guard.Rule(together <= 24 * 3600, nameof(spans), together, Measure.Hours, "stretches of one day, at most 24 h together");
+        known = this.spans.Sum(span => span.Decibels is double level && limit.Counts(level) ? span.Time.TotalSeconds / limit.Reference(level) : 0);
+        isWhole = this.spans.All(span => span.Decibels is not null);
+    }
+
+    /// <summary>Who it is.</summary>
+    public string Person { get; }
+
+    /// <summary>The stretches with noise.</summary>
+    public IReadOnlyList<NoiseSpan> Spans => spans;
+
+    /// <summary>What it is held against.</summary>
+    public NoiseLimit Limit { get; }
+
+    /// <summary>The dose; <see langword="null"/> when a level is not known, unless the others alone pass 100 %.</summary>
+    public Ratio? Dose => isWhole || known > 1 ? Ratio.FromDecimalFractions(known) : null;
+
+    /// <summary>A-weighted level that makes the same dose in eight hours; <see langword="null"/> when the dose is not known or none.</summary>
+    public Level? DailyLevel => Dose is not null && known > 0 ? Level.FromDecibels(EightHour) : null;
+
+    /// <summary>The dose against 100 %, with the hearing protection that would reach the limit's level.</summary>
+    public LimitComparison Comparison => new(
+        Person + ": noise of the day, dose by " + Limit.Authority + (isWhole ? string.Empty : ", of the work whose level is known"),
+        Dose?.DecimalFractions,
+        1,
+        LimitSense.AtMost,
+        Measure.Percent,
+        Limit.Source,
+        known > 1 ? Remedy() : isWhole ? null : "have the level at the ear measured, or take it from the tool's maker: " + Unknown())
+    {
+        Digits = 2,
+        Whose = Limit.Whose,
+    };
+
+    /// <summary>
+    /// Least noise reduction rating that brings the day to the limit's level by (NRR − 7)/2, the rating derated by half for A-weighted levels;
+    /// <see langword="null"/> when the dose is not known, zero when the day is within without.
+    /// </summary>
+    public Level? LeastNoiseReductionRating => Dose is null ? null : Level.FromDecibels(known > 1 ? 7 + (2 * (EightHour - Limit.Criterion)) : 0);
+
+    /// <summary>What can hurt.</summary>
+    public IReadOnlyList<Caution> Cautions { get; } = new ValueList<Caution>([Refinish.Cautions.Noise]);
+
+    /// <summary>The level of the day under hearing protection, derated: L − (NRR − 7)/2.</summary>
+    /// <param name="noiseReductionRating">Rating of the protector's label, 7 to 40 dB.</param>
+    /// <returns>The level; <see langword="null"/> when <see cref="DailyLevel"/> is.</returns>
+    /// <remarks>
+    /// The 7 dB for A-weighted levels: 29 CFR 1910.95, Appendix B, second-hand; the half: OSHA's practice where protection is held against other
+    /// means, second-hand. A rating counts only for a protector that fits and is worn all the time.
+    /// </remarks>
+    /// <exception cref="ArgumentOutOfRangeException"><paramref name="noiseReductionRating"/> is outside its range.</exception>
+    public Level? Under(Level noiseReductionRating)
+    {
+        double rating = Guard.Within(noiseReductionRating, Bounds.Between(7, 40, Measure.SoundLevel), nameof(noiseReductionRating));
+        return DailyLevel is null ? null : Level.FromDecibels(EightHour - ((rating - 7) / 2));
+    }
+
+    /// <summary>How the dose follows.</summary>
+    /// <returns>The derivation, of the stretches whose level is known and counts.</returns>
+    public Workings Workings()
+    {
+        NoiseSpan[] counted = [.. spans.Where(span => span.Decibels is double level && Limit.Counts(level))];
+        Expression criterion = Expression.Quantity("L_c", Limit.Criterion, Measure.SoundLevel);
+        Expression exchange = Expression.Quantity("q", Limit.Exchange, Measure.SoundLevel);
+        Expression day = Expression.Quantity("T_8", AirStudy.EightHours, Measure.Hours);
+        Expression sum = counted.Length == 0 ? Expression.Number(0) : Expression.Sum(counted.Select((span, i) =>
+            Expression.Quantity("C_" + Figures.Fixed(i + 1, 0), span.Time.TotalSeconds, Measure.Hours) / day
+                * Expression.Power(Expression.Number(2), (Expression.Quantity("L_" + Figures.Fixed(i + 1, 0), span.Decibels!.Value, Measure.SoundLevel) - criterion) / exchange)));
+        WorkingStep dose = new("dose of the day", "D", sum, known, Measure.Percent, Limit.Source);
+        List<WorkingStep> steps = [dose];
+        if (known > 0)
+        {
+            steps.Add(new("level of an eight-hour day with that dose", "L_8", criterion + (exchange * Expression.Ln(dose.Result()) / Expression.Ln(2)),
+                EightHour, Measure.SoundLevel, Limit.Source));
+        }
+
+        if (known > 1)
+        {
+            steps.Add(new("least noise reduction rating", "NRR", 7 + (2 * (steps[1].Result() - criterion)), 7 + (2 * (EightHour - Limit.Criterion)),
+                Measure.SoundLevel, Derating));
+        }
+
+        return new Workings("Noise of " + Person + ", " + Limit.Authority, steps);
+    }
+
+    /// <summary>The dose against its limit.</summary>
+    /// <returns>One line of text.</returns>
+    public override string ToString() => Comparison.ToString();
+
+    private double EightHour => Limit.Criterion + (Limit.Exchange * Math.Log(known) / Math.Log(2));
+
+    private string Unknown() => string.Join(", ", spans.Where(span => span.Decibels is null).Select(span => span.Work).Distinct());
+
+    private string Remedy() => Limit.AsksFor + "; "
+        + (LeastNoiseReductionRating is Level least && least.Decibels <= 33
+            ? "a noise reduction rating of at least " + Measure.SoundLevel.FormatAtLeast(least.Decibels, DisplayUnits.Si, 2)
+                + " would reach it by (NRR − 7)/2, if it fits and is worn all the time"
+            : "no common hearing protector reaches it by (NRR − 7)/2: less time or quieter tools");
+}
