@@ -257,8 +257,9 @@ internal static class Examples
     private static ReplacementOffer Replacement() => new()
     {
         Replacement = new RenewalOption { Name = "replacing", Parts = [new("tub, sink and tile", 2900m)], LifeYears = 30,
-            DaysOutOfUse = 12 },
+            DaysOutOfUse = 12, YearlyCost = 15m },
         RefinishLifeYears = 12,
+        RefinishYearlyCost = 35m,
         DiscountRate = Ratio.FromPercent(3),
         CostPerDayOutOfUse = 70m,
     };

@@ -22,6 +22,19 @@ public class PlanQuoteTests
         new(id, LineCategory.Subcontract, "plumber (invented)", 1, LineUnit.Job, 100m) { UnitPrice = 140m, Fixture = fixture };
 
     [Fact]
+    [Evidence(Basis.Identity, "yearly care of either option is added to what it costs a year, to the cent")]
+    public void Yearly_care_goes_into_the_comparison()
+    {
+        ReplacementOffer offer = InventedJobs.Replacing;
+        ReplacementOffer cared = offer with { RefinishYearlyCost = 40m, Replacement = offer.Replacement with { YearlyCost = 25m } };
+        RefinishOrReplace plain = (InventedJobs.OccupiedHouse() with { Replacement = offer }).Plan().Comparison!;
+        RefinishOrReplace care = (InventedJobs.OccupiedHouse() with { Replacement = cared }).Plan().Comparison!;
+        Assert.Equal(plain.RefinishPerYear + 40m, care.RefinishPerYear);
+        Assert.Equal(plain.ReplacePerYear + 25m, care.ReplacePerYear);
+        Numbers.Refuses("RefinishYearlyCost", () => _ = offer with { RefinishYearlyCost = -1m });
+    }
+
+    [Fact]
     [Evidence(Basis.Contract, "a plan's quote is its price by fixture, with terms, handover, conditions and the cautions of customer and occupant by reference")]
     public void A_plan_has_a_quote()
     {
