@@ -94,6 +94,7 @@ internal static class AirResults
         .Show("zero", Times.Instant.OrNull(), room => room.Study is null ? (DateTimeOffset?)null : room.Zero)
         .Show("study", Study.OrNull(), room => room.Study)
         .Show("flammableAirflow", Results.Comparison.OrNull(), room => room.FlammableAirflow)
+        .Show("humidity", Results.Comparison.OrNull(), room => room.Humidity)
         .Show("screens", CommonShapes.List(Isocyanate), room => room.Screens)
         .Show("unstated", Results.Comparisons, room => room.Unstated)
         .Show("asksForAir", Scalars.YesNo, room => room.AsksForAir)

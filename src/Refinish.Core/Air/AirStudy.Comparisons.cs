@@ -1,6 +1,7 @@
 using System;
 using System.Collections.Generic;
 using System.Linq;
+using Refinish.Climate;
 using UnitsNet;
 
 namespace Refinish.Air;
@@ -8,6 +9,7 @@ namespace Refinish.Air;
 /// <content>The study against its limits: flammability, exposure, saturation, the airflow that would do, and when people may be let in again.</content>
 public sealed partial class AirStudy
 {
+    private static readonly Source Condenses = Source.Derived("vapour pressure of the air and of the water given off, ideal gas, over saturation");
     private static readonly Source TemperatureUnknown = Source.Supplied("no temperature given for the room");
 
     internal const string BreatheProtected =
@@ -146,6 +148,37 @@ public sealed partial class AirStudy
         {
             Digits = ScreeningDigits,
             Whose = "limits of " + Limits.Whose,
+        };
+    }
+
+    /// <summary>
+    /// The relative humidity that the water given off makes at its peak, against 100 %, where it condenses. A waterborne film hardly dries
+    /// long before that: the product's own limit stands above this one.
+    /// </summary>
+    /// <param name="before">The air of the room without that water, which is also what the fan brings in.</param>
+    /// <returns>The comparison; <see langword="null"/> when no water is given off.</returns>
+    /// <exception cref="ArgumentNullException"><paramref name="before"/> is missing.</exception>
+    public LimitComparison? Humidity(MoistAir before)
+    {
+        double kelvins = Guard.NotNull(before, nameof(before)).DryBulb.Kelvins;
+        SubstanceAir? water = Substances.FirstOrDefault(one => one.Solvent.IsWater);
+        if (water is null)
+        {
+            return null;
+        }
+
+        double given = water.PeakConcentration.KilogramsPerCubicMeter * AirKernel.GasConstant * kelvins / water.Solvent.MolarMass.KilogramsPerMole;
+        double humidity = (before.VapourPressure.Pascals + given) / ClimateKernel.SaturationPressure(kelvins);
+        return new LimitComparison(
+            "relative humidity at the peak of the water given off",
+            humidity,
+            1,
+            LimitSense.AtMost,
+            Measure.Percent,
+            Condenses,
+            humidity > 1 ? "more fresh air, fewer coats at a time: water condenses on the coldest surface and in the film" : null)
+        {
+            Digits = ScreeningDigits,
         };
     }
 

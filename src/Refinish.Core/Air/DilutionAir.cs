@@ -12,8 +12,10 @@ namespace Refinish.Air;
 /// <remarks>
 /// The exact form asks for more air: it puts the mixture, air and vapour together, at exactly the share, which is the form to design by.
 /// The other is smaller by 3/(400 − LEL) · LEL, 0.8 % at a limit of 1 % and 5.6 % at 7.3 %. It is from memory, not checked against the text of
-/// the regulation. Vapour by the ideal gas at 70 °F and 1 atm (24.14 L/mol), as that table's first column has it. The airflow supposes that
-/// the liquid evaporates at a steady rate; a coat does not, its first minutes are the richest: see <see cref="AirStudy.AirflowToHold"/>.
+/// the regulation. Vapour by the ideal gas at 70 °F and 1 atm (24.14 L/mol), as that table's first column has it. Table G-11 rounds the vapour
+/// of a gallon to four tenths of a cubic foot and has its own limits: <see cref="Tabled"/> is what it gives, beside the figures worked out.
+/// The airflow supposes that the liquid evaporates at a steady rate; a coat does not, its first minutes are the richest: see
+/// <see cref="AirStudy.AirflowToHold"/>.
 /// </remarks>
 /// <example><code>
 /// DilutionAir toluene = new(Volume.FromUsGallons(1), Solvents.Toluene)
@@ -23,6 +25,7 @@ namespace Refinish.Air;
 /// };
 /// double? cubicFeet = toluene.Exact?.CubicFeet;                    // 27582
 /// double? flow = toluene.Airflow?.CubicFeetPerMinute;              // 459.7
+/// double? byTheTable = (toluene with { OfLimit = Ratio.FromPercent(25) }).Tabled?.CubicFeet;    // 8564.1
 /// </code></example>
 public sealed record DilutionAir
 {
@@ -35,6 +38,18 @@ public sealed record DilutionAir
     private static readonly Source Form = Source.FromMemory("29 CFR 1910.94(c)(6)(ii): 4 (100 − LEL) (vapour per volume) / LEL, LEL in per cent");
     private static readonly Source Balance = Source.Derived("vapour over vapour and air is the share of the limit");
     private static readonly Source Steady = Source.Derived("air over the time of evaporation, times the mixing factor");
+
+    private static readonly Source Table = Source.FromMemory(
+        "29 CFR 1910.94 Table G-11, cubic feet of vapour per gallon at 70 °F and limits; the volumes agree with the ideal gas within 1.5 %, "
+        + "isopropyl alcohol within 4.5 %");
+
+    // Cubic feet of vapour per US gallon, and lower limit in per cent.
+    private static readonly Dictionary<string, (double Vapour, double Limit)> Rows = new(StringComparer.Ordinal)
+    {
+        ["67-64-1"] = (44.0, 2.6), ["123-86-4"] = (24.8, 1.7), ["71-36-3"] = (35.2, 1.4), ["141-78-6"] = (32.8, 2.5),
+        ["64-17-5"] = (55.2, 4.3), ["67-56-1"] = (80.8, 7.3), ["67-63-0"] = (44.0, 2.0), ["108-88-3"] = (30.4, 1.4),
+        ["95-47-6"] = (26.4, 1.0), ["108-94-1"] = (31.2, 1.1),
+    };
 
     private readonly double liquid;
     private readonly double share = Quarter;
@@ -84,23 +99,51 @@ public sealed record DilutionAir
     /// <summary>The vapour it makes at 70 °F and 1 atm.</summary>
     public Volume Vapour => Volume.FromCubicMeters(VapourVolume());
 
-    /// <summary>Air by the form of the regulation; <see langword="null"/> when the limit is not known or <see cref="OfLimit"/> is not a quarter.</summary>
-    public Volume? Printed => Limit is double lel && share == Quarter ? Volume.FromCubicMeters(4 * (1 - lel) * VapourVolume() / lel) : null;
+    /// <summary>
+    /// Air by the form of the regulation; 0 for what does not burn, <see langword="null"/> when the limit is not known or
+    /// <see cref="OfLimit"/> is not a quarter.
+    /// </summary>
+    public Volume? Printed =>
+        share != Quarter ? null : Limit is double lel ? Volume.FromCubicMeters(4 * (1 - lel) * VapourVolume() / lel) : None;
 
-    /// <summary>Air by the exact form, which is never less; <see langword="null"/> when the limit is not known.</summary>
-    public Volume? Exact => Limit is double lel ? Volume.FromCubicMeters(ExactVolume(lel)) : null;
+    /// <summary>
+    /// Air by the exact form, which is never less; 0 for what does not burn, <see langword="null"/> when the limit is not known.
+    /// </summary>
+    public Volume? Exact => Limit is double lel ? Volume.FromCubicMeters(ExactVolume(lel)) : None;
+
+    /// <summary>
+    /// Air by the regulation's own rounded figures, Table G-11: vapour of a gallon and limit as printed there, put into its form;
+    /// <see langword="null"/> for a solvent without a row, or when <see cref="OfLimit"/> is not a quarter. The rows are from memory.
+    /// </summary>
+    public Volume? Tabled => Row is (double vapour, double limit) ? Volume.FromCubicMeters(TabledAir(vapour, limit)) : null;
+
+    /// <summary>
+    /// How far the table is from the form worked out, <see cref="Tabled"/> over <see cref="Printed"/> less 1: rounding and another limit.
+    /// Below 0 the table asks for less air. <see langword="null"/> where one of the two is missing or 0.
+    /// </summary>
+    public Ratio? TabledDifference => Difference is double off ? Ratio.FromDecimalFractions(off) : null;
 
     /// <summary>
     /// Flow of fresh air, mixing factor included, while the liquid evaporates steadily over <see cref="EvaporationTime"/>;
-    /// <see langword="null"/> without that time or when the limit is not known.
+    /// 0 for what does not burn, <see langword="null"/> without that time or when the limit is not known.
     /// </summary>
-    public VolumeFlow? Airflow => Limit is double lel && evaporation is double time ? VolumeFlow.FromCubicMetersPerSecond(Flow(lel, time)) : null;
+    public VolumeFlow? Airflow => evaporation is not double time ? null
+        : Limit is double lel ? VolumeFlow.FromCubicMetersPerSecond(Flow(lel, time))
+        : Solvent.Flammability.IsNonBurning ? VolumeFlow.Zero : null;
 
     /// <summary>What to warn of.</summary>
     public IReadOnlyList<Caution> Cautions => new ValueList<Caution>(
-        Limit is null
-            ? [Refinish.Cautions.LimitUnknown, Refinish.Cautions.IgnitionSources, Refinish.Cautions.MakeUpAir]
+        Solvent.Flammability.IsNonBurning ? [Refinish.Cautions.NonBurningVapour]
+            : Limit is null ? [Refinish.Cautions.LimitUnknown, Refinish.Cautions.IgnitionSources, Refinish.Cautions.MakeUpAir]
             : [Refinish.Cautions.IgnitionSources, Refinish.Cautions.MakeUpAir]);
+
+    private (double Vapour, double Limit)? Row => share == Quarter && Rows.TryGetValue(Solvent.CasNumber, out (double, double) row) ? row : null;
+
+    private double? Difference => Row is (double vapour, double limit) && Printed is Volume printed && printed > Volume.Zero
+        ? (TabledAir(vapour, limit) / printed.CubicMeters) - 1
+        : null;
+
+    private Volume? None => Solvent.Flammability.IsNonBurning ? Volume.Zero : null;
 
     private double? Limit => Solvent.Flammability.Lower?.DecimalFractions;
 
@@ -116,25 +159,39 @@ public sealed record DilutionAir
             VapourVolume(),
             Measure.RoomVolume,
             Gas);
-        if (Limit is not double limit)
-        {
-            return new Workings("Dilution air", [vapour]);
-        }
-
-        Expression lel = Expression.Quantity("LEL", limit, Measure.Percent);
         List<WorkingStep> steps = [vapour];
-        if (Printed is Volume printed)
+        WorkingStep? printed = null;
+        if (Limit is double limit && Printed is Volume byForm)
         {
-            steps.Add(new("air by the regulation's form", "V_r", 4 * (1 - lel) * vapour.Result() / lel, printed.CubicMeters, Measure.RoomVolume, Form));
+            Expression lel = Expression.Quantity("LEL", limit, Measure.Percent);
+            printed = new("air by the regulation's form", "V_r", 4 * (1 - lel) * vapour.Result() / lel, byForm.CubicMeters, Measure.RoomVolume, Form);
+            steps.Add(printed);
         }
 
-        Expression part = Expression.Quantity("s", share, Measure.Percent) * lel;
-        WorkingStep air = new("air, exactly", "V_a", vapour.Result() * (1 - part) / part, ExactVolume(limit), Measure.RoomVolume, Balance);
-        steps.Add(air);
-        if (evaporation is double time)
+        if (Limit is double lower)
         {
-            Expression flow = air.Result() / Expression.Quantity("t", time, Measure.Minutes) * Expression.Quantity("K", mixing, Measure.Number);
-            steps.Add(new("airflow", "Q", flow, Flow(limit, time), Measure.Airflow, Steady));
+            Expression part = Expression.Quantity("s", share, Measure.Percent) * Expression.Quantity("LEL", lower, Measure.Percent);
+            WorkingStep air = new("air, exactly", "V_a", vapour.Result() * (1 - part) / part, ExactVolume(lower), Measure.RoomVolume, Balance);
+            steps.Add(air);
+            if (evaporation is double time)
+            {
+                Expression flow = air.Result() / Expression.Quantity("t", time, Measure.Minutes) * Expression.Quantity("K", mixing, Measure.Number);
+                steps.Add(new("airflow", "Q", flow, Flow(lower, time), Measure.Airflow, Steady));
+            }
+        }
+
+        if (Row is (double perVolume, double ownLimit))
+        {
+            Expression lel = Expression.Quantity("LEL_G11", ownLimit / 100, Measure.Percent);
+            WorkingStep tabled = new(
+                "air by the regulation's table", "V_G11",
+                4 * (1 - lel) * Expression.Quantity("V_l", liquid, Measure.Capacity) * Expression.Quantity("v_G11", Expansion(perVolume), Measure.Number) / lel,
+                TabledAir(perVolume, ownLimit), Measure.RoomVolume, Table);
+            steps.Add(tabled);
+            if (printed is not null && Difference is double off)
+            {
+                steps.Add(new("table over form, less 1", "δ", (tabled.Result() / printed.Result()) - 1, off, Measure.Percent, Table));
+            }
         }
 
         return new Workings("Dilution air", steps);
@@ -144,7 +201,15 @@ public sealed record DilutionAir
     /// <returns>Text such as <c>3.7854 L of toluene: 311.23 m³ of air to 25 % of its flammable limit</c>.</returns>
     public override string ToString() =>
         Measure.Capacity.Format(liquid) + " of " + Solvent.Name + ": "
-        + (Exact is Volume air ? Measure.RoomVolume.Format(air.CubicMeters) + " of air to " + Measure.Percent.Format(share) + " of its flammable limit" : "flammable limit not known");
+        + (Solvent.Flammability.IsNonBurning ? "does not burn, and asks for no air on that account"
+            : Exact is Volume air ? Measure.RoomVolume.Format(air.CubicMeters) + " of air to " + Measure.Percent.Format(share) + " of its flammable limit"
+            : "flammable limit not known");
+
+    // Volume of vapour for a volume of liquid, from cubic feet per US gallon.
+    private static double Expansion(double cubicFeetPerGallon) => cubicFeetPerGallon * 0.028316846592 / 0.003785411784;
+
+    private double TabledAir(double vapour, double limitPercent) =>
+        4 * (1 - (limitPercent / 100)) * liquid * Expansion(vapour) / (limitPercent / 100);
 
     private double ExactVolume(double limit) => VapourVolume() * (1 - (share * limit)) / (share * limit);
 

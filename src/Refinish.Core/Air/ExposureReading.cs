@@ -82,7 +82,10 @@ public sealed record ExposureReading
         LimitSense.AtMost,
         Unit,
         Limit?.Source ?? ExposureComparisons.Missing,
-        Limit is null ? ExposureComparisons.LookUp : OfLimit > 1 ? AirStudy.BreatheProtected : null);
+        Limit is null ? ExposureComparisons.LookUp : OfLimit > 1 ? AirStudy.BreatheProtected : null)
+    {
+        Whose = Limit?.Whose,
+    };
 
     internal double Measured => measured;
 

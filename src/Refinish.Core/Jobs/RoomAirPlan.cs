@@ -52,6 +52,7 @@ public sealed class RoomAirPlan
                 RoomAir.RoomAt(Room, course), Room.Exhaust,
                 [.. uses.SelectMany(use => Emissions(schedule, use, Zero)), .. giving.Select(run => RoomAir.Of(run.Run, run.SprayingFrom - Zero, shop))],
                 Shift(schedule), shop.Limits);
+            Humidity = Study.Humidity(course.AirOf(course.WarmestAir));
         }
     }
 
@@ -92,6 +93,12 @@ public sealed class RoomAirPlan
             };
         }
     }
+
+    /// <summary>
+    /// Relative humidity at the peak of the water that waterborne coats and cleaners give off, against 100 %; <see langword="null"/> when none
+    /// states water among its solvents. Times and spray windows are not changed by it.
+    /// </summary>
+    public LimitComparison? Humidity { get; }
 
     /// <summary>Isocyanate mist of each coat that has any, where the shop states an airborne fraction; empty otherwise, which is not a pass.</summary>
     public IReadOnlyList<IsocyanateScreen> Screens { get; }
