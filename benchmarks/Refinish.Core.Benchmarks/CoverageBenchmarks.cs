@@ -52,7 +52,7 @@ public class CoverageBenchmarks
         foreach (CoatDemand coat in takeoff.Coats)
         {
             PouredMix mix = new(coat.Layer.Product, coat.Total, coat.Layer.Reducer);
-            grams += mix.ScaleAfterReducer.Grams;
+            grams += mix.Parts[mix.Parts.Count - 1].Scale.Grams;
         }
 
         return grams + takeoff.Lines.Count;

@@ -77,9 +77,9 @@ internal static class MixingCards
                 + paper.Show(Measure.Liquid, planned.Cups.Excess.CubicMeters) + " are left over", 2, "Mix    ");
         }
 
-        paper.Line(product.MixRatio + " by volume = 100 : " + planned.Mixes[0].HardenerPer100Base.ToString("F1",
-            CultureInfo.InvariantCulture) + " by weight, reducer "
-            + paper.Show(Measure.Percent, run.Layer.Reducer.DecimalFractions) + " of A + B by volume", 2, "Ratio  ");
+        paper.Line(product.MixRatio + " by volume = 100 : " + string.Join(" : ", product.Per100OfFirst.Skip(1).Select(parts => parts.ToString("F1",
+            CultureInfo.InvariantCulture))) + " by weight, reducer "
+            + paper.Show(Measure.Percent, run.Layer.Reducer.DecimalFractions) + " of the mixed parts by volume", 2, "Ratio  ");
         string stand = run.InCup.Induction is { Ticks: > 0 } induction ? "let it stand " + Paper.Span(induction) + ", then " : string.Empty;
         if (run.InCup.PotLife is { } potLife && planned.Cups.TimeToUse is { } use)
         {
@@ -100,7 +100,7 @@ internal static class MixingCards
             paper.Line(window.SentenceOn(planned.Start.Date), 2, "After  ");
         }
 
-        if (product.Hardener is not null)
+        if (product.Parts.Count > 1)
         {
             CupReading reading = new(planned.Mixes[^1], planned.Cups.Batches[^1].Cup.Graduation);
             paper.Line(reading + (reading.Comparison.Remedy is string remedy ? ", more than the data sheet allows. " + remedy
@@ -112,22 +112,20 @@ internal static class MixingCards
 
     private static void Cups(Paper paper, IReadOnlyList<PouredMix> mixes)
     {
+        int parts = mixes[0].Parts.Count;
+        string[] after = [.. Enumerable.Range(0, parts).Select(i => i == 0 ? mixes[0].Parts[0].Component.Name : "+ " + mixes[0].Parts[i].Component.Name)];
         List<string[]> rows =
         [
-            ["", "fill line", "fill line", "fill line", "scale", "scale", "scale"],
-            ["cup", "A", "A+B", "A+B+reducer", "A", "A+B", "A+B+reducer"],
+            ["", .. Enumerable.Repeat("fill line", parts), .. Enumerable.Repeat("scale", parts)],
+            ["cup", .. after, .. after],
         ];
-        rows.AddRange(mixes.Select((cup, i) => new[]
-        {
+        rows.AddRange(mixes.Select((cup, i) => (string[])
+        [
             (i + 1).ToString(CultureInfo.InvariantCulture),
-            Line(paper, Measure.Liquid, cup.BaseVolume.CubicMeters),
-            Line(paper, Measure.Liquid, cup.LineAfterHardener.CubicMeters),
-            Line(paper, Measure.Liquid, cup.Total.CubicMeters),
-            Line(paper, Measure.Mass, cup.BaseMass.Kilograms),
-            Line(paper, Measure.Mass, cup.ScaleAfterHardener.Kilograms),
-            Line(paper, Measure.Mass, cup.ScaleAfterReducer.Kilograms),
-        }));
-        paper.Table(rows, "rrrrrrr");
+            .. cup.Parts.Select(part => Line(paper, Measure.Liquid, part.FillLine.CubicMeters)),
+            .. cup.Parts.Select(part => Line(paper, Measure.Mass, part.Scale.Kilograms)),
+        ]));
+        paper.Table(rows, new string('r', 1 + (2 * parts)));
     }
 
     // Millilitres and grams as a cup and a bench scale show them; a fluid ounce and an ounce are thirty times coarser.

@@ -44,9 +44,9 @@ internal sealed class PrimerForTub : Problem
         return new(new Workings("One coat and its cup", [], [coat.Workings(), cup.Workings()]),
         [
             new("to mix", Measure.Liquid, coat.Total.CubicMeters, "341.4"),
-            new("base", Measure.Liquid, cup.BaseVolume.CubicMeters, "206.9"),
-            new("hardener", Measure.Liquid, cup.HardenerVolume.CubicMeters, "103.5"),
-            new("reducer", Measure.Liquid, cup.ReducerVolume.CubicMeters, "31.0"),
+            new("base", Measure.Liquid, cup.Parts[0].Volume.CubicMeters, "206.9"),
+            new("hardener", Measure.Liquid, cup.Parts[1].Volume.CubicMeters, "103.5"),
+            new("reducer", Measure.Liquid, cup.Parts[2].Volume.CubicMeters, "31.0"),
         ])
         {
             // No air is worked out here, so that the caution about its numbers has nothing to speak of.

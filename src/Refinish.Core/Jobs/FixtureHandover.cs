@@ -35,8 +35,8 @@ public sealed class FixtureHandover
         }
 
         RoomCourse course = schedule.Work.Courses[procedure.Fixture.Room];
-        hard = new ValueList<DateTimeOffset?>(runs.Select(run => Reached(run, course, times => times.WaterService, forecast => forecast.WaterService)));
-        cured = new ValueList<DateTimeOffset?>(runs.Select(run => Reached(run, course, times => times.FullCure, forecast => forecast.FullCure)));
+        hard = new ValueList<DateTimeOffset?>(runs.Select(run => Reached(run, HardensFrom(schedule, run), course, times => times.WaterService, forecast => forecast.WaterService)));
+        cured = new ValueList<DateTimeOffset?>(runs.Select(run => Reached(run, HardensFrom(schedule, run), course, times => times.FullCure, forecast => forecast.FullCure)));
         Shop shop = schedule.Work.Shop;
         ScheduledOperation[] own = [.. schedule.Operations.Where(operation => operation.Operation.Fixtures.Contains(id))];
         Begun = own.Min(operation => operation.Start);
@@ -149,15 +149,19 @@ public sealed class FixtureHandover
 
     private double? HeldAt { get; }
 
-    private static DateTimeOffset? Reached(ScheduledRun run, RoomCourse course, Func<CureTimes, TimeSpan> time, Func<CureForecast, TimeSpan?> held)
+    // The last stroke, or the end of the operation by which the coat cures.
+    private static DateTimeOffset HardensFrom(CrewSchedule schedule, ScheduledRun run) => schedule.TryFind(CureWait.CureOf(run.Run))?.End ?? run.End;
+
+    private static DateTimeOffset? Reached(
+        ScheduledRun run, DateTimeOffset from, RoomCourse course, Func<CureTimes, TimeSpan> time, Func<CureForecast, TimeSpan?> held)
     {
         if (course.IsHeld)
         {
-            return CarefulTime.Up(run.End + (held(run.Run.OnSurface) ?? TimeSpan.Zero));
+            return CarefulTime.Up(from + (held(run.Run.OnSurface) ?? TimeSpan.Zero));
         }
 
         CureTimes times = run.Run.Layer.Product.Cure;
-        return course.Covers(run.End) && CureWait.ClockOf(times, course.Surface!).InstantOf(run.End, time(times)) is DateTimeOffset instant
+        return course.Covers(from) && CureWait.ClockOf(times, course.Surface!).InstantOf(from, time(times)) is DateTimeOffset instant
             ? CarefulTime.Up(instant)
             : null;
     }

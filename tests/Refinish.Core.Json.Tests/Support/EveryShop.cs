@@ -206,7 +206,9 @@ internal static class EveryShop
         };
         CoatingProduct powder = GenericCatalogue.EpoxyPrimer with
         {
-            Id = "lamp-powder", Form = CoatingForm.Powder, Cautions = [Cautions.Acrylates], Operations = [lamp],
+            Id = "lamp-powder",
+            Parts = [.. GenericCatalogue.EpoxyPrimer.Parts, new(new CoatingComponent("flexibiliser", "flexibiliser", Density.FromGramsPerMilliliter(1)), 0.5)],
+            Form = CoatingForm.Powder, Cautions = [Cautions.Acrylates], Operations = [lamp],
         };
         return new OpenedKit(
             powder, [.. powder.Parts.Select(part => new PartVolume(part.Component.Id, Volume.FromMilliliters(50)))],
