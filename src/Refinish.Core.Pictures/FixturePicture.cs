@@ -12,8 +12,9 @@ namespace Refinish.Pictures;
 /// <summary>A fixture as a technical drawing: its views at one scale with every measured length, and its zones with their areas.</summary>
 /// <remarks>
 /// Lengths stand on dimension lines; diameters, radii and what is too small for a line are numbered points with a key below; zones carry
-/// letters. Where drain, overflow, holes and cut-outs lie is not measured: they are drawn where they usually are. A fixture of a kind that
-/// this package does not know is described by its zones alone.
+/// letters. Where drain, overflow, holes and cut-outs lie is not measured: they are drawn where they usually are. A <see cref="ZonedFixture"/> is
+/// drawn from its mesh, or, where it has none, as one square for each part. Any other kind that this package does not know is described by
+/// its zones alone.
 /// </remarks>
 /// <example><code>
 /// RecessedBathtubMeasurements tape = new()
@@ -63,7 +64,7 @@ public sealed class FixturePicture : Picture
         Blueprint blueprint = FixtureDrafts.Of(fixture, page.Units);
         if (blueprint.Views.Count == 0)
         {
-            page.Paragraph("There is no drawing for this kind of fixture; its zones are listed.");
+            page.Paragraph("There is no drawing for this kind of fixture; its zones are listed. As a ZonedFixture it is drawn.");
         }
 
         IReadOnlyList<FixtureZone> zones = fixture.Zones;
@@ -101,19 +102,33 @@ public sealed class FixturePicture : Picture
         }
     }
 
-    // Nobody takes an assumed length for one that was measured.
-    private string? Assumed(DisplayUnits units) => fixture is RoughFixture { IsMeasured: false } rough
-        ? string.Format(CultureInfo.InvariantCulture,
+    // Nobody takes an assumed length, or a square, for something that was measured.
+    private string? Assumed(DisplayUnits units) => fixture switch
+    {
+        RoughFixture { IsMeasured: false } rough => string.Format(CultureInfo.InvariantCulture,
             "Drawn from {0} of {1} readings; the other lengths are assumed, its area may be {2}.", rough.Taken.Count,
-            rough.Kind.Readings.Count, rough.AreaRange.Sentence(units))
-        : null;
+            rough.Kind.Readings.Count, rough.AreaRange.Sentence(units)),
+        ZonedFixture { Mesh: TriangleMesh mesh } => string.Format(
+            CultureInfo.InvariantCulture, "Drawn from a mesh of {0} triangles.", mesh.Triangles.Count),
+        ZonedFixture => "Drawn from areas alone: each part is a square of its own area.",
+        _ => null,
+    };
 
     private static string Zone(FixtureZone zone, DisplayUnits units) => string.Format(
         CultureInfo.InvariantCulture,
         "{0} {1}, {2}",
         zone.Kind.ToString("G").ToLowerInvariant(),
         Measure.Area.Format(zone.Area.SquareMeters, units, 3),
-        zone.SlopeFromHorizontal.Degrees < 0.5 ? "level" : zone.SlopeFromHorizontal.Degrees > 89.5 ? "upright" : Measure.Angle.Format(zone.SlopeFromHorizontal.Radians, units, 2) + " from level");
+        Slope(zone.SlopeFromHorizontal, units));
+
+    private static string Slope(UnitsNet.Angle slope, DisplayUnits units) => slope.Degrees switch
+    {
+        < 0.5 => "level",
+        <= 89.5 => Measure.Angle.Format(slope.Radians, units, 2) + " from level",
+        < 90.5 => "upright",
+        < 179.5 => "looking down, " + Measure.Angle.Format(Math.PI - slope.Radians, units, 2) + " from level",
+        _ => "looking straight down",
+    };
 
     private static void Letterbox(Sheet sheet, double x, double y, char? letter)
     {

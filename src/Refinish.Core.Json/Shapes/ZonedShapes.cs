@@ -69,26 +69,26 @@ internal static class ZonedShapes
         return corners;
     }
 
-    private static TriangleMesh Made(IReadOnlyList<double> vertices, IReadOnlyList<FixtureZoneKind> zones, IReadOnlyList<int> corners)
+    private static TriangleMesh Made(IReadOnlyList<double> vertices, IReadOnlyList<FixtureZoneKind> zones, IReadOnlyList<int> triangles)
     {
         Whole(vertices.Count, 3, int.MaxValue, nameof(vertices), "x, y and z of each point");
-        Whole(corners.Count, 4, 4 * MostTriangles, "triangles", "three places in vertices and one in zones for each triangle");
-        List<MeshTriangle> triangles = new(corners.Count / 4);
-        for (int i = 0; i < corners.Count; i += 4)
+        Whole(triangles.Count, 4, 4 * MostTriangles, nameof(triangles), "three places in vertices and one in zones for each triangle");
+        List<MeshTriangle> made = new(triangles.Count / 4);
+        for (int i = 0; i < triangles.Count; i += 4)
         {
-            int zone = corners[i + 3];
+            int zone = triangles[i + 3];
             if (zone < -1 || zone >= zones.Count)
             {
                 throw new ArgumentException(
-                    "triangles names zone " + Text(zone) + "; there are " + Text(zones.Count)
-                    + ", counted from 0, and -1 is none.", "triangles");
+                    "triangles names zone " + Text(zone) + "; there are " + Text(zones.Count) + ", counted from 0, and -1 is none.",
+                    nameof(triangles));
             }
 
-            triangles.Add(new(corners[i], corners[i + 1], corners[i + 2], zone < 0 ? null : zones[zone]));
+            made.Add(new(triangles[i], triangles[i + 1], triangles[i + 2], zone < 0 ? null : zones[zone]));
         }
 
         return new TriangleMesh(Enumerable.Range(0, vertices.Count / 3).Select(i =>
-            new MeshPoint(vertices[3 * i], vertices[(3 * i) + 1], vertices[(3 * i) + 2])), triangles);
+            new MeshPoint(vertices[3 * i], vertices[(3 * i) + 1], vertices[(3 * i) + 2])), made);
     }
 
     private static string Text(int number) => number.ToString(CultureInfo.InvariantCulture);

@@ -116,6 +116,19 @@ public class ZonedFixtureJobTests
         Assert.DoesNotContain(plan.Cautions, caution => caution.Caution.Code == "overhead-work");
     }
 
+    [Theory]
+    [InlineData(0, 3, 0)]
+    [InlineData(0, 32.3, 1)]
+    [InlineData(90, 20, 0)]
+    [InlineData(90, 215, 1)]
+    [Evidence(Basis.Contract, "an area in square feet typed as square metres is larger than the room: 3 m² of floor and 20 m² of walls are 32.3 and 215 ft²")]
+    public void An_area_larger_than_its_room_is_doubted(double degrees, double area, int doubts)
+    {
+        JobPlan plan = PlanOf(new ZonedFixture("panel", [new ZonePart("panel", FixtureZoneKind.Top, Area.FromSquareMeters(area), Angle.FromDegrees(degrees))], Length.FromMeters(4.6)));
+        Assert.Equal(doubts, plan.Doubts.Count);
+        Assert.All(plan.Doubts, doubt => Assert.Equal((DoubtKind.Room, "Parts[0].Area"), (doubt.Kind, doubt.Reading)));
+    }
+
     [Fact]
     [Evidence(Basis.Contract, "nobody looks for a drain in what holds no water, nor for caulk where no edge is taped")]
     public void Clearing_follows_from_what_the_fixture_is()

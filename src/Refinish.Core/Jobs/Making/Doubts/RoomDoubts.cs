@@ -54,6 +54,11 @@ internal static class RoomDoubts
                 .. Beyond("Walls.Height", "the highest tile", highest, room.Height.Meters + Slack)];
         }
 
+        if (fixture is ZonedFixture own)
+        {
+            return own.Parts.SelectMany((part, i) => OfPart(entry, room, part, "Parts[" + Figures.Fixed(i, 0) + "].Area"));
+        }
+
         return KnownKind.Of(fixture)?.Footprint(fixture) is Footprint floor
             ?
             [
@@ -67,6 +72,27 @@ internal static class RoomDoubts
                 "Measure the room and the fixture again, or look whether it stands in this room.", Inside) { Value = value,
                     Greatest = greatest }]
             : [];
+    }
+
+    // Square feet typed as square metres are ten times too many, and of a part nothing but its area is known.
+    private static IEnumerable<Doubt> OfPart(FixtureJob entry, Room room, ZonePart part, string reading)
+    {
+        double length = room.Length.Meters + Slack;
+        double width = room.Width.Meters + Slack;
+        double slope = part.SlopeFromHorizontal.Radians;
+        double level = part.Area.SquareMeters * Math.Abs(Math.Cos(slope));
+        double upright = part.Area.SquareMeters * Math.Sin(slope);
+        double walls = 2 * (length + width) * (room.Height.Meters + Slack);
+        if (level > length * width || upright > walls)
+        {
+            bool floor = level > length * width;
+            yield return new Doubt(
+                DoubtKind.Room, entry.Id, reading, "the area of '" + part.Name + "' beside " + (floor ? "the floor" : "all walls") + " of its room",
+                "Measure the part again, or look which unit its area was typed in.", Inside)
+            {
+                Value = floor ? level : upright, Greatest = floor ? length * width : walls, Measure = Measure.Area,
+            };
+        }
     }
 
     private static IEnumerable<Doubt> OfFloor(SiteRoom site, IReadOnlyList<FixtureJob> inside)
