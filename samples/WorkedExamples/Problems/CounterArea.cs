@@ -10,12 +10,12 @@ internal sealed class CounterArea : Problem
     public override string Title => "How large is a countertop?";
 
     public override string Question =>
-        "A straight countertop is 96 in long and 25 1/2 in from the face of the splash to the front edge. The edge is 1 1/2 in high, the splash 4 in high and 3/4 in thick. What gets coated?";
+        "A straight countertop is 96 in long and 25 1/2 in from the wall to the front edge. The edge is 1 1/2 in high, the splash 4 in high and 3/4 in thick. What gets coated?";
 
     public override Backing Backing => Backing.WorkedApart;
 
     public override string Origin =>
-        "By hand: 96 · 25.5 + 96 · 1.5 + 96 · (4 + 0.75) = 3048 in² = 21.17 ft². The splash stands behind the width; where the tape ran from the wall, take its thickness off first. Measurements invented.";
+        "By hand: 96 · (25.5 − 0.75) + 96 · 1.5 + 96 · (4 + 0.75) = 2976 in² = 20.67 ft². The splash covers a strip of the top and shows its own top edge instead; where the tape met the face of the splash, add its thickness first. Measurements invented.";
 
     public override DisplayUnits Units => DisplayUnits.UsCustomary;
 
@@ -28,7 +28,7 @@ internal sealed class CounterArea : Problem
         Length backsplashHeight = Length.FromInches(4);
         // given
         given.Take(ref length, "length along the wall");
-        given.Take(ref width, "from the face of the splash to the front edge");
+        given.Take(ref width, "from the wall to the front edge");
         given.Take(ref edgeHeight, "height of the front edge");
         given.Take(ref backsplashHeight, "height of the backsplash");
         // shown
@@ -43,7 +43,7 @@ internal sealed class CounterArea : Problem
         // end
         return new(counter.Workings(),
         [
-            new("coated area", Measure.Area, coated.SquareMeters, "21.17", DisplayUnits.UsCustomary),
+            new("coated area", Measure.Area, coated.SquareMeters, "20.67", DisplayUnits.UsCustomary),
             new("edge to tape", Measure.Distance, counter.MaskedEdge.Meters),
         ]);
     }

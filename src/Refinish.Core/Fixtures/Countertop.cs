@@ -8,7 +8,9 @@ namespace Refinish.Fixtures;
 /// <summary>A counter of one to three runs with an edge profile, mitred at its corners, a backsplash and cut-outs.</summary>
 /// <remarks>
 /// With the edge's line L, corners that stand out less corners that turn in k, and a profile of developed length s, reach i and moment m:
-/// edge = L s − 2 k m, top = gross − (L i − k i²) − cut-outs. Backsplash: face, top (with its outer corners), and an end cap at each open end.
+/// edge = L s − 2 k m, top = gross − (L i − k i²) − strip − cut-outs. Runs and depths are from the wall; the strip of thickness t below the
+/// backsplash along the walls W, less corners and the profiles of e open ends, is t (W − e i) − (n − 1) t². Backsplash: face
+/// (W − 2 (n − 1) t) h, top t W − (n − 1) t², and an end cap h t at each open end.
 /// Source: derived, elementary geometry; the tests hold it to triangulation.
 /// </remarks>
 /// <example><code>
@@ -48,7 +50,7 @@ public sealed record Countertop : IFixture
     /// <summary>A counter holds no water.</summary>
     public Volume? WaterCapacity => null;
 
-    /// <summary>The level top inside the profile, cut-outs not taken off.</summary>
+    /// <summary>The level top between the backsplash and the profile, cut-outs not taken off.</summary>
     public Area TopArea => Area.FromSquareMeters(Top);
 
     /// <summary>The profiled edge.</summary>
@@ -77,38 +79,39 @@ public sealed record Countertop : IFixture
             Expression radius = Tape("r", Measurements.EdgeRadius.Meters);
             Expression reach = Shape.ReachFormula(thickness, radius);
             Expression height = Tape("h_b", Measurements.BacksplashHeight.Meters);
-            Expression deep = Tape("t_b", Measurements.BacksplashThickness.Meters);
+            Expression deep = Tape("t_b", Deep);
             Expression wall = Tape("L_w", Measurements.WallLine);
+            Expression open = Expression.Quantity("e", Measurements.OpenEnds, Measure.Number);
+            Expression turns = Expression.Quantity("n", Measurements.Runs.Count, Measure.Number) - 1;
+            Expression strip = (deep * (wall - (open * reach))) - (turns * Expression.Square(deep));
             return PatchLedger.Present(
-                new SurfacePatch(Step("top", "A_top", GrossFormula() - ((line * reach) - (corners * Expression.Square(reach))), Top), FixtureZoneKind.Top, 0, openings: open),
+                new SurfacePatch(Step("top", "A_top", GrossFormula() - ((line * reach) - (corners * Expression.Square(reach))) - strip, Top), FixtureZoneKind.Top, 0, openings: this.open),
                 new SurfacePatch(Step("edge", "A_edge", (line * Shape.DevelopedFormula(thickness, radius)) - (2 * corners * Shape.MomentFormula(thickness, radius)), Edge), FixtureZoneKind.Edge, Shape.Slope, Shape.SlopeFormula(thickness, radius)),
-                new SurfacePatch(Step("backsplash, face", "A_face", wall * height, Face), FixtureZoneKind.Backsplash, Math.PI / 2),
-                new SurfacePatch(Step("backsplash, top", "A_cap", (wall + ((Measurements.Runs.Count - 1) * deep)) * deep, Cap), FixtureZoneKind.Backsplash, 0),
-                new SurfacePatch(Step("backsplash, open ends", "A_end", OpenEnds * height * deep, Ends), FixtureZoneKind.Backsplash, Math.PI / 2));
+                new SurfacePatch(Step("backsplash, face", "A_face", (wall - (2 * turns * deep)) * height, Face), FixtureZoneKind.Backsplash, Math.PI / 2),
+                new SurfacePatch(Step("backsplash, top", "A_cap", (deep * wall) - (turns * Expression.Square(deep)), Cap), FixtureZoneKind.Backsplash, 0),
+                new SurfacePatch(Step("backsplash, open ends", "A_end", open * height * deep, Ends), FixtureZoneKind.Backsplash, Math.PI / 2));
         }
     }
 
     private EdgeShape Shape => Measurements.Edge;
 
-    private double Top => Measurements.Gross - ((Measurements.EdgeLine * Shape.Reach) - (Measurements.OutwardCorners * (Shape.Reach * Shape.Reach)));
+    private double Top => Measurements.Gross - ((Measurements.EdgeLine * Shape.Reach) - (Measurements.OutwardCorners * (Shape.Reach * Shape.Reach))) - Measurements.Strip;
 
     private double Edge => (Measurements.EdgeLine * Shape.Developed) - (2 * Measurements.OutwardCorners * Shape.Moment);
 
     private double Height => Measurements.BacksplashHeight.Meters;
 
-    private double Deep => Height == 0 ? 0 : Measurements.BacksplashThickness.Meters;
+    private double Deep => Measurements.Covered;
 
-    private double Face => Measurements.WallLine * Height;
+    private double Face => (Measurements.WallLine - (2 * (Measurements.Runs.Count - 1) * Deep)) * Height;
 
-    private double Cap => (Measurements.WallLine + ((Measurements.Runs.Count - 1) * Deep)) * Deep;
+    private double Cap => (Deep * Measurements.WallLine) - ((Measurements.Runs.Count - 1) * (Deep * Deep));
 
-    private double OpenEnds => (Measurements.LeftEndIsOpen ? 1 : 0) + (Measurements.RightEndIsOpen ? 1 : 0);
-
-    private double Ends => OpenEnds * Height * Deep;
+    private double Ends => Measurements.OpenEnds * Height * Deep;
 
     private double ClosedEnds => (Measurements.LeftEndIsOpen ? 0 : Measurements.Runs[0].Depth.Meters) + (Measurements.RightEndIsOpen ? 0 : Measurements.Runs[Measurements.Runs.Count - 1].Depth.Meters);
 
-    private double Mask => Measurements.EdgeLine + Measurements.WallLine + (2 * (Measurements.Runs.Count - 1) * Deep) + ClosedEnds + (2 * Height) + RectangularOpening.EdgeOf(Measurements.CutOuts);
+    private double Mask => Measurements.EdgeLine + Measurements.WallLine + ClosedEnds + (2 * Height) + RectangularOpening.EdgeOf(Measurements.CutOuts);
 
     /// <inheritdoc/>
     /// <remarks>Cut-outs are not cut out. The runs are drawn in plan from left to right, each turning towards the room.</remarks>
@@ -123,7 +126,7 @@ public sealed record Countertop : IFixture
             around.Add(2 * (Tape("l_" + Index(i), Measurements.CutOuts[i].Length.Meters) + Tape("h_" + Index(i), Measurements.CutOuts[i].Height.Meters)));
         }
 
-        Expression edge = Tape("L_e", Measurements.EdgeLine) + Tape("L_w", Measurements.WallLine) + (2 * (Measurements.Runs.Count - 1) * Tape("t_b", Deep)) + Tape("L_c", ClosedEnds) + (2 * Tape("h_b", Height)) + Expression.Sum(around);
+        Expression edge = Tape("L_e", Measurements.EdgeLine) + Tape("L_w", Measurements.WallLine) + Tape("L_c", ClosedEnds) + (2 * Tape("h_b", Height)) + Expression.Sum(around);
         List<Expression> fronts = [];
         List<Expression> walls = [];
         for (int i = 0; i < Measurements.Runs.Count; i++)
@@ -160,7 +163,7 @@ public sealed record Countertop : IFixture
     }
 
     /// <summary>What it is and what gets coated, in one line, in metric units.</summary>
-    /// <returns>Text such as <c>straight countertop 2438.4 mm × 647.7 mm, Square edge: 1.5329 m² coated</c>.</returns>
+    /// <returns>Text such as <c>straight countertop 2438.4 mm × 647.7 mm, Square edge: 1.4864 m² coated</c>.</returns>
     public override string ToString() => Description + ": " + Measure.Area.Format(CoatedArea.SquareMeters) + " coated";
 
     private static string Index(int place) => (place + 1).ToString(CultureInfo.InvariantCulture);

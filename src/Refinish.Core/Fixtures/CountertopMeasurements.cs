@@ -6,7 +6,7 @@ using UnitsNet;
 namespace Refinish.Fixtures;
 
 /// <summary>What a tape measure gives for a counter of one, two or three runs along walls that meet at right angles: straight, L or U.</summary>
-/// <remarks>The ranges are generous limits that catch a length typed in the wrong unit (invented); whether the lengths fit each other is checked by <see cref="Countertop"/>. Lengths and depths are level, from the face of the backsplash (or the wall) to the outermost line of the edge.</remarks>
+/// <remarks>The ranges are generous limits that catch a length typed in the wrong unit (invented); whether the lengths fit each other is checked by <see cref="Countertop"/>. Lengths and depths are level, from the bare wall, what a backsplash covers included, to the outermost line of the edge. Where the tape meets the face of the backsplash, add its thickness.</remarks>
 /// <example><code>
 /// CountertopMeasurements tape = new()
 /// {
@@ -69,7 +69,10 @@ public sealed record CountertopMeasurements
         init => backsplashHeight = Guard.Within(value, Bounds.NotNegative(Measure.Length, 1.5), nameof(BacksplashHeight));
     }
 
-    /// <summary>Thickness of the backsplash's top edge, 0 to 0.1 m; 0 when it is not coated.</summary>
+    /// <summary>
+    /// How far the backsplash stands out from the wall, 0 to 0.1 m: that much of the top is below it and not coated, its own top edge is. 0
+    /// where it covers nothing, such as tile or a sheet on the wall.
+    /// </summary>
     /// <exception cref="ArgumentOutOfRangeException">Outside the range.</exception>
     public required Length BacksplashThickness
     {
@@ -103,6 +106,7 @@ public sealed record CountertopMeasurements
         {
             CounterRun run = Runs[i];
             AtMost(edge.Reach, run.Depth.Meters, nameof(Thickness), "so thin that the profile is no wider than the counter is deep");
+            AtMost(Covered + edge.Reach, run.Depth.Meters, nameof(BacksplashThickness), "so thin that top is left between it and the edge");
             double front = Front(i);
             if (front < 2 * edge.Reach)
             {
@@ -111,10 +115,10 @@ public sealed record CountertopMeasurements
         }
 
         double open = RectangularOpening.AreaOf(CutOuts);
-        double most = Gross;
+        double most = Gross - Strip;
         if (open > most)
         {
-            Guard.Rule(false, nameof(CutOuts), open, Measure.Area, "at most " + Measure.Area.Format(most) + ", the area of the top");
+            Guard.Rule(false, nameof(CutOuts), open, Measure.Area, "at most " + Measure.Area.Format(most) + ", the area of the top before the backsplash");
         }
 
         for (int i = 0; i < CutOuts.Count; i++)
@@ -164,7 +168,15 @@ public sealed record CountertopMeasurements
     }
 
     /// <summary>Corners of that line that stand out, less those that turn in.</summary>
-    internal int OutwardCorners => (LeftEndIsOpen ? 1 : 0) + (RightEndIsOpen ? 1 : 0) - (Runs.Count - 1);
+    internal int OutwardCorners => OpenEnds - (Runs.Count - 1);
+
+    /// <summary>How far a backsplash stands out; 0 where there is none.</summary>
+    internal double Covered => backsplashHeight == 0 ? 0 : backsplashThickness;
+
+    /// <summary>The flat top below the backsplash, corners counted once; the profile of an open end is no part of it.</summary>
+    internal double Strip => (Covered * (WallLine - (OpenEnds * Edge.Reach))) - ((Runs.Count - 1) * (Covered * Covered));
+
+    internal int OpenEnds => (LeftEndIsOpen ? 1 : 0) + (RightEndIsOpen ? 1 : 0);
 
     internal double WallLine
     {
@@ -184,7 +196,7 @@ public sealed record CountertopMeasurements
     {
         for (int i = 0; i < Runs.Count; i++)
         {
-            if (opening.FitsInto(Runs[i].Length.Meters, Runs[i].Depth.Meters))
+            if (opening.FitsInto(Runs[i].Length.Meters, Runs[i].Depth.Meters - Covered))
             {
                 return true;
             }

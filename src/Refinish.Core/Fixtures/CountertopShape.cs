@@ -3,7 +3,7 @@ using System.Collections.Generic;
 
 namespace Refinish.Fixtures;
 
-/// <summary>The mesh of a <see cref="Countertop"/>: the line of the edge set inwards by the profile, mitred; the top between it and the walls.</summary>
+/// <summary>The mesh of a <see cref="Countertop"/>: the line of the edge set inwards by the profile, mitred; the top between it and the backsplash, or the walls.</summary>
 internal static class CountertopShape
 {
     public static TriangleMesh Mesh(CountertopMeasurements tape, Tessellation mesh)
@@ -68,6 +68,7 @@ internal static class CountertopShape
         MeshPoint r = new(0, -1, 0);
         int last = tape.Runs.Count - 1;
         double reach = tape.Edge.Reach;
+        double covered = tape.Covered;
         for (int i = 0; i <= last; i++)
         {
             double length = tape.Runs[i].Length.Meters;
@@ -78,26 +79,26 @@ internal static class CountertopShape
                 MeshPoint top = tape.LeftEndIsOpen ? At(start, d, reach) : start;
                 if (tape.LeftEndIsOpen)
                 {
-                    Add(start, d, top);
+                    Add(start, d, At(top, r, covered));
                 }
 
-                Add(At(start, r, depth), tape.LeftEndIsOpen ? MeshPoint.Difference(d, r) : MeshPoint.Scaled(r, -1), top);
+                Add(At(start, r, depth), tape.LeftEndIsOpen ? MeshPoint.Difference(d, r) : MeshPoint.Scaled(r, -1), At(top, r, covered));
             }
 
             if (i == last)
             {
                 MeshPoint back = MeshPoint.Scaled(d, -1);
                 MeshPoint top = tape.RightEndIsOpen ? At(end, d, -reach) : end;
-                Add(At(end, r, depth), tape.RightEndIsOpen ? MeshPoint.Difference(back, r) : MeshPoint.Scaled(r, -1), top);
+                Add(At(end, r, depth), tape.RightEndIsOpen ? MeshPoint.Difference(back, r) : MeshPoint.Scaled(r, -1), At(top, r, covered));
                 if (tape.RightEndIsOpen)
                 {
-                    Add(end, back, top);
+                    Add(end, back, At(top, r, covered));
                 }
             }
             else
             {
                 // The corner turns in: both fronts go back towards their walls.
-                Add(At(At(end, r, depth), d, -tape.Runs[i + 1].Depth.Meters), MeshPoint.Difference(d, r), end);
+                Add(At(At(end, r, depth), d, -tape.Runs[i + 1].Depth.Meters), MeshPoint.Difference(d, r), At(At(end, r, covered), d, -covered));
             }
 
             start = end;
@@ -134,19 +135,18 @@ internal static class CountertopShape
             bool first = i == 0;
             bool last = i == tape.Runs.Count - 1;
             MeshPoint end = At(start, d, tape.Runs[i].Length.Meters);
-            MeshPoint a = At(start, r, -deep), b = At(end, r, -deep);
-            MeshPoint left = first ? a : At(a, d, -deep), right = last ? b : At(b, d, deep);
+            MeshPoint left = At(At(start, r, deep), d, first ? 0 : deep), right = At(At(end, r, deep), d, last ? 0 : -deep);
             mesh.AddFaces(
-                SurfaceBand.Face(Back, start, end, Up(end), Up(start)),
-                SurfaceBand.Face(Back, Up(start), Up(end), Up(right), Up(left)));
+                SurfaceBand.Face(Back, left, right, Up(right), Up(left)),
+                SurfaceBand.Face(Back, Up(left), Up(right), Up(end), Up(start)));
             if (first && tape.LeftEndIsOpen)
             {
-                mesh.AddFaces(SurfaceBand.Face(Back, a, start, Up(start), Up(a)));
+                mesh.AddFaces(SurfaceBand.Face(Back, start, left, Up(left), Up(start)));
             }
 
             if (last && tape.RightEndIsOpen)
             {
-                mesh.AddFaces(SurfaceBand.Face(Back, end, b, Up(b), Up(end)));
+                mesh.AddFaces(SurfaceBand.Face(Back, right, end, Up(end), Up(right)));
             }
 
             start = end;

@@ -6,10 +6,14 @@ using UnitsNet;
 namespace Refinish.Fixtures;
 
 /// <summary>A straight counter or a plain panel: top less cut-outs, the edge that shows, and the upstand's face and top.</summary>
-/// <remarks>Top = L W − cut-outs; edge = length that shows × developed height; upstand = length × (height + thickness). Source: elementary plane geometry.</remarks>
+/// <remarks>
+/// Top = L W − L_b t_b − cut-outs, with length and width from the wall and the strip below the upstand taken off; edge = length that shows ×
+/// developed height; upstand = length along the wall × (height + thickness), corners neither added nor taken off. Source: elementary plane
+/// geometry.
+/// </remarks>
 /// <example><code>
 /// FlatPanel counter = new(tape);                        // the counter of FlatPanelMeasurements
-/// double squareFeet = counter.CoatedArea.SquareFeet;    // 16.5
+/// double squareFeet = counter.CoatedArea.SquareFeet;    // 16
 /// </code></example>
 public sealed record FlatPanel : IFixture
 {
@@ -47,7 +51,7 @@ public sealed record FlatPanel : IFixture
     /// <summary>A panel holds no water.</summary>
     public Volume? WaterCapacity => null;
 
-    /// <summary>The top, cut-outs taken off.</summary>
+    /// <summary>The top before the upstand, cut-outs taken off.</summary>
     public Area TopArea => Area.FromSquareMeters(Top);
 
     /// <summary>The edge that shows.</summary>
@@ -59,7 +63,9 @@ public sealed record FlatPanel : IFixture
     /// <summary>The cut-outs together.</summary>
     public Area OpeningArea => Area.FromSquareMeters(open);
 
-    private double Top => (Measurements.Length.Meters * Measurements.Width.Meters) - open;
+    private double Whole => (Measurements.Length.Meters * Measurements.Width.Meters) - Measurements.Strip;
+
+    private double Top => Whole - open;
 
     private double Edge => Measurements.ExposedEdge.Meters * Measurements.EdgeHeight.Meters;
 
@@ -86,7 +92,7 @@ public sealed record FlatPanel : IFixture
             double length = Measurements.Length.Meters;
             double width = Measurements.Width.Meters;
             return PatchLedger.Present(
-                new SurfacePatch(Step("top", "A_top", Tape("L", length) * Tape("W", width), length * width), FixtureZoneKind.Top, 0, openings: open),
+                new SurfacePatch(Step("top", "A_top", (Tape("L", length) * Tape("W", width)) - (Tape("L_b", run) * Tape("t_b", thickness)), Whole), FixtureZoneKind.Top, 0, openings: open),
                 SurfacePatch.Of(workings, "Z_edge", FixtureZoneKind.Edge, Math.PI / 2),
                 new SurfacePatch(Step("upstand's face", "A_face", Tape("L_b", run) * Tape("h_b", height), run * height), FixtureZoneKind.Backsplash, Math.PI / 2),
                 new SurfacePatch(Step("upstand's top", "A_cap", Tape("L_b", run) * Tape("t_b", thickness), run * thickness), FixtureZoneKind.Backsplash, 0));
@@ -94,7 +100,10 @@ public sealed record FlatPanel : IFixture
     }
 
     /// <inheritdoc/>
-    /// <remarks>Edge and upstand are drawn straight, along the front and along the back, whatever sides they run along.</remarks>
+    /// <remarks>
+    /// Edge and upstand are drawn straight, along the front and along the back, whatever sides they run along; an upstand longer than the top
+    /// covers a wider strip of the drawing, of the same area.
+    /// </remarks>
     public TriangleMesh Tessellate(Length chordTolerance)
     {
         double x = Measurements.Length.Meters / 2;
@@ -102,11 +111,18 @@ public sealed record FlatPanel : IFixture
         double e = Measurements.ExposedEdge.Meters / 2;
         double b = Measurements.BacksplashLength.Meters / 2;
         double h = Measurements.BacksplashHeight.Meters;
-        return new Tessellation(chordTolerance).AddFaces(
-            SurfaceBand.Level(FixtureZoneKind.Top, -x, 0, x, y, 0),
+        double t = b > 0 ? Measurements.BacksplashThickness.Meters : 0;
+        Tessellation mesh = new(chordTolerance);
+        mesh.AddFaces(SurfaceBand.Level(FixtureZoneKind.Top, -x, 0, x, y - (t * Math.Max(1, b / x)), 0));
+        if (t > 0 && b < x)
+        {
+            mesh.AddFaces(SurfaceBand.Level(FixtureZoneKind.Top, -x, y - t, -b, y, 0), SurfaceBand.Level(FixtureZoneKind.Top, b, y - t, x, y, 0));
+        }
+
+        return mesh.AddFaces(
             SurfaceBand.Upright(FixtureZoneKind.Edge, -e, 0, e, 0, -Measurements.EdgeHeight.Meters, 0),
-            SurfaceBand.Upright(FixtureZoneKind.Backsplash, -b, y, b, y, 0, h),
-            SurfaceBand.Level(FixtureZoneKind.Backsplash, -b, y, b, y + Measurements.BacksplashThickness.Meters, h)).Mesh();
+            SurfaceBand.Upright(FixtureZoneKind.Backsplash, -b, y - t, b, y - t, 0, h),
+            SurfaceBand.Level(FixtureZoneKind.Backsplash, -b, y - t, b, y, h)).Mesh();
     }
 
     /// <inheritdoc/>
@@ -135,7 +151,8 @@ public sealed record FlatPanel : IFixture
         }
 
         WorkingStep holes = Step("cut-outs", "A_open", Expression.Sum(areas), open);
-        WorkingStep top = Step("zone Top", "Z_top", (length * width) - holes.Result(), Top);
+        Expression strip = Tape("L_b", Measurements.BacksplashLength.Meters) * Tape("t_b", Measurements.BacksplashThickness.Meters);
+        WorkingStep top = Step("zone Top", "Z_top", (length * width) - strip - holes.Result(), Top);
         WorkingStep edge = Step("zone Edge", "Z_edge", Tape("L_e", Measurements.ExposedEdge.Meters) * Tape("h_e", Measurements.EdgeHeight.Meters), Edge);
         WorkingStep splash = Step("zone Backsplash", "Z_back", Tape("L_b", Measurements.BacksplashLength.Meters) * developed, Splash);
         List<WorkingStep> steps = [holes, top, ZoneSteps.Level("Top", "φ_top"), edge, ZoneSteps.Upright("Edge", "φ_edge"), splash];
@@ -150,7 +167,7 @@ public sealed record FlatPanel : IFixture
     }
 
     /// <summary>What it is and what gets coated, in one line, in metric units.</summary>
-    /// <returns>Text such as <c>countertop 2438.4 mm × 647.7 mm: 1.5329 m² coated</c>.</returns>
+    /// <returns>Text such as <c>countertop 2438.4 mm × 647.7 mm: 1.4864 m² coated</c>.</returns>
     public override string ToString() => Description + ": " + Measure.Area.Format(CoatedArea.SquareMeters) + " coated";
 
     private static Expression Tape(string symbol, double value) => Expression.Quantity(symbol, value, Measure.Length);

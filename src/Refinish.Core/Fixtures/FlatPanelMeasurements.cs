@@ -5,7 +5,7 @@ using System.Globalization;
 namespace Refinish.Fixtures;
 
 /// <summary>What a tape measure gives for a straight counter or a plain panel.</summary>
-/// <remarks>The ranges are generous limits that catch a length typed in the wrong unit (invented); whether the lengths fit each other is checked by <see cref="FlatPanel"/>.</remarks>
+/// <remarks>Length and width are level, from the bare wall, what an upstand covers included, to the outermost line of the edge. Where the tape meets the face of the upstand, add its thickness. The ranges are generous limits that catch a length typed in the wrong unit (invented); whether the lengths fit each other is checked by <see cref="FlatPanel"/>.</remarks>
 /// <example><code>
 /// FlatPanelMeasurements tape = new()
 /// {
@@ -33,7 +33,7 @@ public sealed record FlatPanelMeasurements
         init => length = Guard.Within(value, Bounds.Between(0.1, 10, Measure.Length), nameof(Length));
     }
 
-    /// <summary>Width (depth) of the top, 0.1 to 3 m; from the face of an upstand at the back, which stands behind it.</summary>
+    /// <summary>Width (depth) of the top, 0.1 to 3 m; from the wall, the strip below an upstand included.</summary>
     /// <exception cref="System.ArgumentOutOfRangeException">Outside the range.</exception>
     public required UnitsNet.Length Width
     {
@@ -57,7 +57,7 @@ public sealed record FlatPanelMeasurements
         init => edgeHeight = Guard.Within(value, Bounds.NotNegative(Measure.Length, 0.5), nameof(EdgeHeight));
     }
 
-    /// <summary>Length of the upstand, 0 up to the whole perimeter; 0 when there is none.</summary>
+    /// <summary>Length of the upstand along the walls, 0 up to the whole perimeter; 0 when there is none.</summary>
     /// <exception cref="System.ArgumentOutOfRangeException">Outside the range.</exception>
     public required UnitsNet.Length BacksplashLength
     {
@@ -73,7 +73,10 @@ public sealed record FlatPanelMeasurements
         init => backsplashHeight = Guard.Within(value, Bounds.NotNegative(Measure.Length, 1.5), nameof(BacksplashHeight));
     }
 
-    /// <summary>Thickness of the upstand's top edge, 0 to 0.1 m; 0 when it is not coated.</summary>
+    /// <summary>
+    /// How far the upstand stands out from the wall, 0 to 0.1 m: that much of the top is below it and not coated, its own top edge is. 0
+    /// where it covers nothing, such as tile or a sheet on the wall.
+    /// </summary>
     /// <exception cref="System.ArgumentOutOfRangeException">Outside the range.</exception>
     public required UnitsNet.Length BacksplashThickness
     {
@@ -94,21 +97,26 @@ public sealed record FlatPanelMeasurements
     public override string ToString() =>
         string.Format(CultureInfo.InvariantCulture, "{0} × {1}", Measure.Length.Format(length), Measure.Length.Format(width));
 
-    /// <summary>Rules between two lengths; each refusal names the one that cannot be. Nothing is put into words while all is well.</summary>
+    /// <summary>The top below the upstand.</summary>
+    internal double Strip => backsplashLength * backsplashThickness;
+
+    /// <summary>Rules between two lengths; each refusal names the one that cannot be.</summary>
     internal void CheckConsistency()
     {
         double perimeter = 2 * (length + width);
         AtMost(exposedEdge, perimeter, nameof(ExposedEdge), Measure.Length, "the whole perimeter");
         AtMost(backsplashLength, perimeter, nameof(BacksplashLength), Measure.Length, "the whole perimeter");
+        double covered = backsplashLength > 0 ? backsplashThickness : 0;
+        AtMost(covered, width / 2, nameof(BacksplashThickness), Measure.Length, "half of the width");
         for (int i = 0; i < CutOuts.Count; i++)
         {
-            if (!CutOuts[i].FitsInto(length, width))
+            if (!CutOuts[i].FitsInto(length, width - covered))
             {
                 Guard.Rule(false, nameof(CutOuts), CutOuts[i].Length.Meters, Measure.Length, "a cut-out (" + CutOuts[i] + ") that fits the top of " + this);
             }
         }
 
-        AtMost(RectangularOpening.AreaOf(CutOuts), length * width, nameof(CutOuts), Measure.Area, "the area of the top");
+        AtMost(RectangularOpening.AreaOf(CutOuts), (length * width) - Strip, nameof(CutOuts), Measure.Area, "the area of the top before the upstand");
     }
 
     private static void AtMost(double value, double limit, string name, Measure measure, string what)

@@ -49,19 +49,44 @@ public class CounterTests
     }
 
     [Fact]
-    [Evidence(Basis.Independent, "worked L of the design notes: 27.855 ft² with face and top of the backsplash taken along the wall (here with its corner and its two end caps besides); parts by hand")]
+    [Evidence(Basis.Independent, "by hand in plan, all from the walls: an L of 96 and 72 by 25.5 in is 25.234 ft² (also in the design notes), less a strip of 3/4 in along both walls below the splash, its corner once; the splash's faces meet in the corner, 3/4 in before each wall, and its top is the strip again")]
     public void The_worked_counter_comes_out()
     {
         Countertop counter = new(Tapes.LCounter());
-        Numbers.Near(25.234, counter.TopArea.SquareFeet, 5e-4);
+        double strip = (0.75 * 96) + (0.75 * (72 - 0.75));
+        Numbers.Near(25.234, counter.TopArea.SquareFeet + (strip / 144), 5e-4);
+        Numbers.Close((95.25 * 24.75) + ((71.25 - 24.75) * 24.75), counter.TopArea.SquareInches, 1e-10);
         Numbers.Near(1.750, counter.EdgeArea.SquareFeet, 5e-4);
         Numbers.Close(117 + 51, counter.EdgeLength.Inches);
-        double splash = (168 * 4) + ((168 + 0.75) * 0.75) + (2 * 4 * 0.75);
+        double splash = ((95.25 + 71.25) * 4) + strip + (2 * 4 * 0.75);
         Numbers.Close(splash, counter.BacksplashArea.SquareInches, 1e-10);
-        Numbers.Near(27.855, counter.CoatedArea.SquareFeet - (6.0 / 144), 0.01);
-        Assert.Equal("L-shaped countertop 2438.4 mm × 647.7 mm + 1828.8 mm × 647.7 mm, Square edge: 2.5914 m² coated"[..60], counter.ToString()[..60]);
+        Numbers.Close(((96 * 25.5) + (46.5 * 25.5)) - 672 + (168 * 1.5) + (166.5 * 4) + 6, counter.CoatedArea.SquareInches, 1e-10);
+        Assert.StartsWith("L-shaped countertop 2438.4 mm × 647.7 mm + 1828.8 mm × 647.7 mm, Square edge: ", counter.ToString(), StringComparison.Ordinal);
         Assert.Null(counter.WaterCapacity);
-        Numbers.Close(168 + 168 + 1.5 + 8 + 106, counter.MaskedEdge.Inches, 1e-10);
+        Numbers.Close(168 + 168 + 8 + 106, counter.MaskedEdge.Inches, 1e-10);
+    }
+
+    [Theory]
+    [InlineData(EdgeProfile.Square)]
+    [InlineData(EdgeProfile.Bullnose)]
+    [Evidence(Basis.Independent, "the same counter measured by its floor plan between the faces of the splash: a thicker splash moves the faces into the room; top, faces and the strip between walls and faces are those of that smaller plan")]
+    public void A_thicker_splash_covers_more_of_the_top(EdgeProfile profile)
+    {
+        foreach (double thick in new[] { 0, 0.5, 2 })
+        {
+            Countertop counter = new(Tapes.LCounter() with { Profile = profile, BacksplashThickness = In(thick), LeftEndIsOpen = false, RightEndIsOpen = false });
+            double reach = profile == EdgeProfile.Bullnose ? 0.75 : 0;
+
+            // Two rectangles between the faces and the line where the profile begins.
+            double depth = 25.5 - thick - reach;
+            Numbers.Close(((96 - thick) * depth) + ((72 - thick - depth) * depth), counter.TopArea.SquareInches, 1e-10);
+            double walls = (96 + 72 - (2 * thick)) * 4;
+            double cap = (96 * thick) + ((72 - thick) * thick);
+            Numbers.Close(walls + cap, counter.BacksplashArea.SquareInches, 1e-10);
+        }
+
+        Numbers.Refuses("BacksplashThickness", () => _ = new Countertop(Tapes.LCounter() with { Runs = [new(In(96), In(4))], CutOuts = [], BacksplashThickness = In(3.9), Profile = EdgeProfile.Bullnose }));
+        Numbers.Refuses("CutOuts", () => _ = new Countertop(Tapes.LCounter() with { CutOuts = [new(In(32), In(25))] }));
     }
 
     [Theory]

@@ -96,7 +96,7 @@ public class FixtureContractTests
             Assert.Equal("shower pan, floor 838.2 mm × 838.2 mm: 1.3105 m² coated", all[4].ToString());
             Assert.Equal("pedestal sink 609.6 mm × 482.6 mm: 0.86786 m² coated, 11.815 L to the rim", all[1].ToString());
             Assert.Equal("tiled surround of 3 walls: 4.903 m² coated", all[2].ToString());
-            Assert.Equal("countertop 2438.4 mm × 647.7 mm: 1.5329 m² coated", all[3].ToString());
+            Assert.Equal("countertop 2438.4 mm × 647.7 mm: 1.4864 m² coated", all[3].ToString());
             Assert.Equal("1346.2 mm × 596.9 mm × 336.55 mm inside 1524 mm × 762 mm", Tapes.FiveFootTub().ToString());
             Assert.Equal("rounded rectangle 609.6 mm × 482.6 mm, r 101.6 mm", Tapes.Sink().Outline.ToString());
             Assert.Equal("3 walls, tile 107.95 mm × 107.95 mm, joint 3.175 mm", Tapes.Alcove().ToString());

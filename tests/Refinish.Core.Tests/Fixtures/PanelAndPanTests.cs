@@ -15,14 +15,16 @@ public class PanelAndPanTests
     private static ShowerPanMeasurements Pan => Tapes.Pan();
 
     [Fact]
-    [Evidence(Basis.Independent, "by hand: 96 × 25.5 − 32 × 21, 96 × 1.5, 96 × 4.75 in²; no published source")]
+    [Evidence(Basis.Independent, "by hand, the width from the wall: 96 × 24.75 − 32 × 21, 96 × 1.5, 96 × 4.75 in²; no published source")]
     public void A_counter_follows_by_hand()
     {
         FlatPanel counter = new(Counter);
-        Numbers.Close((96 * 25.5) - (32 * 21), counter.TopArea.SquareInches);
+        Numbers.Close((96 * 24.75) - (32 * 21), counter.TopArea.SquareInches);
         Numbers.Close(144, counter.EdgeArea.SquareInches);
         Numbers.Close(456, counter.BacksplashArea.SquareInches);
-        Numbers.Close(16.5, counter.CoatedArea.SquareFeet);
+        Numbers.Close(16, counter.CoatedArea.SquareFeet);
+        FlatPanel thin = new(Counter with { BacksplashThickness = Length.Zero });
+        Numbers.Close(thin.CoatedArea.SquareInches, counter.CoatedArea.SquareInches, 1e-12);
         Numbers.Close((2 * 121.5) + 8 + 106, counter.MaskedEdge.Inches);
         Numbers.Close(90 * 4 / 4.75, counter.Zones[2].SlopeFromHorizontal.Degrees);
         Assert.Null(counter.WaterCapacity);
@@ -63,7 +65,7 @@ public class PanelAndPanTests
     public void Cut_outs_only_take_off(int seed)
     {
         Random random = new(seed);
-        RectangularOpening first = new(In(48 * (1 - random.NextDouble())), In(25.5 * (1 - random.NextDouble())));
+        RectangularOpening first = new(In(48 * (1 - random.NextDouble())), In(24.75 * (1 - random.NextDouble())));
         FlatPanel one = new(Counter with { CutOuts = [first] });
         FlatPanel two = new(Counter with { CutOuts = [first, first] });
         Assert.InRange(two.TopArea.SquareMeters, -1e-15, one.TopArea.SquareMeters);
@@ -83,6 +85,8 @@ public class PanelAndPanTests
         Numbers.Refuses("EdgeHeight", () => _ = Counter with { EdgeHeight = In(-1) });
         Numbers.Refuses("BacksplashHeight", () => _ = Counter with { BacksplashHeight = In(-1) });
         Numbers.Refuses("BacksplashThickness", () => _ = Counter with { BacksplashThickness = In(-1) });
+        Numbers.Refuses("BacksplashThickness", () => _ = new FlatPanel(Counter with { Width = In(5), CutOuts = [], BacksplashThickness = In(3) }));
+        Numbers.Refuses("CutOuts", () => _ = new FlatPanel(Counter with { CutOuts = [new(In(32), In(25))] }));
         Numbers.Refuses("FloorLength", () => _ = Pan with { FloorLength = Length.Zero });
         Numbers.Refuses("FloorWidth", () => _ = Pan with { FloorWidth = Length.Zero });
         Numbers.Refuses("WallHeight", () => _ = Pan with { WallHeight = In(-1) });

@@ -62,21 +62,23 @@ def tiled_walls(walls, tile, joint, recess, openings):
 
 
 def bullnose_counter(a, b, depth, thick, splash, cap, holes):
-    """An L: wall a along x, wall b down the right-hand end. Both outer ends open, the front a half round of the thickness, mitred."""
+    """An L: wall a along x, wall b down the right-hand end, all from the walls. Both outer ends open, the front a half round of the
+    thickness, mitred; the splash stands on the top, cap thick."""
     r = thick / 2
 
     def outline(inset):
         x0, x1, y1 = inset, a - depth + inset, -b + inset
         return [(x0, 0), (x0, -depth + inset), (x1, -depth + inset), (x1, y1), (a, y1), (a, 0)]
 
-    top = polygon(outline(r)) - sum(w * h for w, h in holes)
+    before = outline(r)[:4] + [(a - cap, -b + r), (a - cap, -cap)]
+    top = polygon([(r, -cap)] + before[1:]) - sum(w * h for w, h in holes)
     edge, n = 0.0, 2000
     for k in range(n):
         angle = pi * (k + 0.5) / n
         p = outline(r * (1 - sin(angle)))
         line = sum(hypot(p[i + 1][0] - p[i][0], p[i + 1][1] - p[i][1]) for i in range(4))
         edge += line * pi * r / n
-    back = (a + b) * splash + polygon([(0, 0), (0, cap), (a + cap, cap), (a + cap, -b), (a, -b), (a, 0)]) + 2 * splash * cap
+    back = (a + b - 2 * cap) * splash + polygon([(0, 0), (0, -cap), (a - cap, -cap), (a - cap, -b), (a, -b), (a, 0)]) + 2 * splash * cap
     return (top + edge + back) * INCH2
 
 

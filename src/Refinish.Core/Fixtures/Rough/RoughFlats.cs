@@ -19,7 +19,7 @@ internal static class RoughFlats
         typeof(Countertop))
         .Needed("Run1Length", 0.9, 6)
         .Usual("Run1Depth", 0.58, 0.645, 0.67, CounterDepth)
-        .Between(k => (Math.Max(0.1, k.Or("CutOutDepth", 0)), 3))
+        .Between(k => (Math.Max(0.1, k.Or("CutOutDepth", 0) + k.Or("BacksplashThickness", 0)), 3))
         .With(Counter)
         .Making(k => Top(k, Run(k, "Run1")));
 
@@ -28,7 +28,7 @@ internal static class RoughFlats
         .Needed("Run1Length", 1.5, 6)
         .Needed("Run2Length", 1.5, 6)
         .Usual("Run1Depth", 0.58, 0.645, 0.67, CounterDepth)
-        .Between(k => (Math.Max(0.1, k.Or("CutOutDepth", 0)), 3))
+        .Between(k => (Math.Max(0.1, k.Or("CutOutDepth", 0) + k.Or("BacksplashThickness", 0)), 3))
         .Share("Run2Depth", "Run1Depth", 0.95, 1, 1.05)
         .With(Counter)
         .Making(k => Top(k, Run(k, "Run1"), Run(k, "Run2")));
@@ -44,7 +44,7 @@ internal static class RoughFlats
         .Usual("BacksplashThickness", 0.01, 0.019, 0.025)
         .Fixed("CutOutLength", 0, "a plain panel has no cut-out unless it is said otherwise")
         .Usual("CutOutDepth", 0.30, 0.36, 0.42)
-        .Between(k => (0.01, k["Width"]))
+        .Between(k => (0.01, k["Width"] - k["BacksplashThickness"]))
         .Making(Flat);
 
     private static RoughKind Vanity() => new RoughKindBuilder("vanityTop", "vanity top with upstand and one sink", typeof(FlatPanel))
@@ -60,7 +60,7 @@ internal static class RoughFlats
         .Usual("CutOutLength", 0.33, 0.43, 0.52)
         .Between(k => (0, k["Length"]))
         .Usual("CutOutDepth", 0.26, 0.34, 0.40)
-        .Between(k => (0, k["Width"]))
+        .Between(k => (0, k["Width"] - k["BacksplashThickness"]))
         .Making(Flat);
 
     private static RoughKind Alcove() => new RoughKindBuilder("tiledSurround", "tiled walls of an alcove", typeof(TiledSurround))
@@ -85,7 +85,7 @@ internal static class RoughFlats
         .Usual("CutOutLength", 0.4, 0.72, 0.84)
         .Between(k => (0, k["Run1Length"]))
         .Usual("CutOutDepth", 0.36, 0.5, 0.56)
-        .Between(k => (0, k["Run1Depth"]));
+        .Between(k => (0, k["Run1Depth"] - k["BacksplashThickness"]));
 
     private static CounterRun Run(KnownReadings k, string run) => new(k.Length(run + "Length"), k.Length(run + "Depth"));
 

@@ -17,7 +17,7 @@ internal static class TopRows
     ];
 
     private static readonly Source Depths = Source.CommonPractice(
-        "counters are 24 to 25.5 in deep in kitchens and 19 to 22.5 in over vanities; shelves of 12 in and peninsulas of 31 in are met along a wall");
+        "counters are 24 to 25.5 in deep from the wall in kitchens and 19 to 22.5 in over vanities; shelves of 12 in and peninsulas of 31 in are met along a wall");
 
     private static readonly Source Sizes =
         Source.CommonPractice("counters run up to 15 ft; an upstand is 3 to 6 in high, up to 24 in where it reaches the cabinets");
@@ -84,11 +84,12 @@ internal static class TopRows
         _ => [],
     };
 
-    /// <summary>The depth of a counter where it is deepest; <see langword="null"/> for what is none.</summary>
+    /// <summary>The depth of a counter before its upstand, where it is deepest; <see langword="null"/> for what is none.</summary>
     public static double? Deepest(IFixture fixture) => fixture switch
     {
-        FlatPanel panel when AlongAWall(panel.Measurements) => panel.Measurements.Width.Meters,
-        Countertop counter => counter.Measurements.Runs.Max(run => run.Depth.Meters),
+        FlatPanel panel when AlongAWall(panel.Measurements) =>
+            panel.Measurements.Width.Meters - (panel.Measurements.BacksplashLength.Meters > 0 ? panel.Measurements.BacksplashThickness.Meters : 0),
+        Countertop counter => counter.Measurements.Runs.Max(run => run.Depth.Meters) - counter.Measurements.Covered,
         _ => null,
     };
 
