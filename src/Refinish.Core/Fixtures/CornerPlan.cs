@@ -9,7 +9,7 @@ namespace Refinish.Fixtures;
 /// </summary>
 internal readonly record struct CornerPlan(double Left, double Right, double LeftReturn, double RightReturn, double Bow)
 {
-    private double Chord => Math.Sqrt(((Right - LeftReturn) * (Right - LeftReturn)) + ((Left - RightReturn) * (Left - RightReturn)));
+    public double Chord => Math.Sqrt(((Right - LeftReturn) * (Right - LeftReturn)) + ((Left - RightReturn) * (Left - RightReturn)));
 
     private double HalfAngle => 2 * Math.Atan(2 * Bow / Chord);
 
@@ -70,6 +70,22 @@ internal readonly record struct CornerPlan(double Left, double Right, double Lef
         }
 
         return [.. marks];
+    }
+
+    /// <summary>Whether a mouth over the middle lies inside, at a point for every degree.</summary>
+    public bool Holds(SuperellipseBasin basin)
+    {
+        for (int i = 0; i < 360; i++)
+        {
+            MeshPoint point = basin.Point(true, i * Math.PI / 180);
+            MeshPoint edge = Towards(point, point.Z);
+            if (Math.Abs(point.X) + Math.Abs(point.Y) > Math.Abs(edge.X) + Math.Abs(edge.Y))
+            {
+                return false;
+            }
+        }
+
+        return true;
     }
 
     /// <summary>Where the ray from the mouth's middle through one of its points leaves the deck.</summary>

@@ -41,4 +41,16 @@ public enum FixtureZoneKind
 
     /// <summary>The upright tiling flange of a tub, where it shows.</summary>
     Flange,
+
+    /// <summary>A ceiling or another underside over a room, worked on overhead.</summary>
+    Ceiling,
+
+    /// <summary>The surface that a person sits on in a shower.</summary>
+    Seat,
+
+    /// <summary>The front that shows: of an apron sink, of a seat, of doors and drawers.</summary>
+    Front,
+
+    /// <summary>A foot of a tub, with the pad it stands on.</summary>
+    Foot,
 }

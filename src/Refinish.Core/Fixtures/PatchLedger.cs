@@ -31,7 +31,8 @@ internal static class PatchLedger
 
             if (area > 0)
             {
-                zones.Add(FixtureZone.Of(kind, area, tilt / area));
+                // The mean of undersides may lie a last digit beyond them.
+                zones.Add(FixtureZone.Of(kind, area, Math.Min(Math.PI, tilt / area)));
             }
         }
 

@@ -30,7 +30,7 @@ internal static class RecessedBathtubWorkings
         WorkingStep cove = Area("change by the cove", "A_cove", symbols.Radius * (lines[1].Result() - (2 * lines[3].Result())), basin.CoveArea, RuledBasinExpressions.Cove);
         WorkingStep slopeTangent = symbols.CornerSlopeTangent();
         WorkingStep versine = symbols.CornerVersine();
-        WorkingStep excess = Area("over-reading of the cove at the corners", "ε_cove", 2 * Expression.Square(symbols.Radius) * (slopeTangent.Result() - versine.Result()), basin.CoveOverestimate, Source.Derived("Pappus, second order in the cove radius, exact for conical corners"));
+        WorkingStep excess = symbols.CoveExcess(slopeTangent, versine);
         WorkingStep interior = Area("whole inside", "A_in", walls.Result() + floor.Result() + cove.Result(), basin.Interior, Plane);
         WorkingStep least = Area(
             "least inside of that capacity and mouth",

@@ -107,6 +107,15 @@ internal sealed class RuledBasinExpressions
         basin.CornerVersine,
         Measure.Number);
 
+    /// <summary>By how much the cove's change over-reads at the corners.</summary>
+    public WorkingStep CoveExcess(WorkingStep slopeTangent, WorkingStep versine) => new(
+        "over-reading of the cove at the corners",
+        "ε_cove",
+        2 * Expression.Square(Radius) * (slopeTangent.Result() - versine.Result()),
+        basin.CoveOverestimate,
+        Measure.Area,
+        Source.Derived("Pappus, second order in the cove radius, exact for conical corners"));
+
     /// <summary>∫ and ∮ of φ and of tan(φ/2): what area and water of the cove rest on.</summary>
     public WorkingStep[] CoveLines()
     {

@@ -1,5 +1,6 @@
 using System;
 using System.Collections.Generic;
+using System.Linq;
 
 namespace Refinish.Fixtures;
 
@@ -144,6 +145,18 @@ public static class TapeReadings
         new("BacksplashLength", plusMinus, spread, static t => t.BacksplashLength, static (t, x) => t with { BacksplashLength = x }),
         new("BacksplashHeight", plusMinus, spread, static t => t.BacksplashHeight, static (t, x) => t with { BacksplashHeight = x }),
         new("BacksplashThickness", plusMinus, spread, static t => t.BacksplashThickness, static (t, x) => t with { BacksplashThickness = x }));
+
+    /// <summary>The lengths of a fixture that is put together from parts, each with the ± that it was taken with.</summary>
+    /// <param name="fixture">The fixture.</param>
+    /// <param name="spread">What the ± means.</param>
+    /// <returns>The lengths that were taken and are not 0.</returns>
+    /// <exception cref="ArgumentNullException"><paramref name="fixture"/> is missing.</exception>
+    /// <exception cref="ArgumentOutOfRangeException"><paramref name="spread"/> is not a named value.</exception>
+    public static IReadOnlyList<TapeReading<ComposedFixture>> Of(ComposedFixture fixture, ReadingSpread spread) => Taken(
+        Guard.NotNull(fixture, nameof(fixture)),
+        [.. fixture.Taken.Where(reading => reading.Measure.Equals(Measure.Length)).Select(reading => new TapeReading<ComposedFixture>(
+            reading.Name, UnitsNet.Length.FromMeters(reading.PlusMinus), spread, made => UnitsNet.Length.FromMeters(made.Value(reading.Name)),
+            (made, length) => made.With(new TakenReading(reading.Name, length, UnitsNet.Length.FromMeters(reading.PlusMinus)))))]);
 
     private static ValueList<TapeReading<T>> Taken<T>(T tape, params TapeReading<T>[] readings)
         where T : class

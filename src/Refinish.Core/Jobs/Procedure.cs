@@ -62,7 +62,7 @@ public sealed class Procedure
         Surfaces = new ValueList<CoatedSurface>(SurfacesOf(fixture));
         area = Surfaces.Sum(surface => surface.Area.SquareMeters);
         FixtureZoneKind[] coated = [.. fixture.Fixture.Zones.Select(zone => zone.Kind).Where(kind => fixture.Zones?.Contains(kind) != false)];
-        CoatsFloor = coated.Contains(FixtureZoneKind.Floor);
+        CoatsFloor = coated.Contains(FixtureZoneKind.Floor) || coated.Contains(FixtureZoneKind.Seat);
         LooksDown = CoatedSlopes.AreOverhead(fixture);
         IsOverhead = LooksDown || coated.Contains(FixtureZoneKind.Tile);
         Defects = new ValueList<Defect>(OldCoat.Effective(fixture.Survey, CoatedArea));
@@ -73,7 +73,7 @@ public sealed class Procedure
         coats.Make();
         Coats = new ValueList<PlannedCoat>(coats.Coats);
         SlipFloor = coats.SlipFloor;
-        Refusals = new ValueList<string>(coats.Refusals);
+        Refusals = new ValueList<string>([.. coats.Refusals, .. LeftBare(fixture)]);
         ProcedureLabour labour = new(this);
         ProcedureRules rules = new(this, policy, coats, labour);
         rules.Make();
@@ -154,7 +154,7 @@ public sealed class Procedure
     public IReadOnlyList<Caution> Cautions =>
         new ValueList<Caution>(SurveyCautions.Found(Fixture.Survey).Concat(Operations.SelectMany(operation => operation.Cautions)).Distinct());
 
-    /// <summary>Whether a floor that people stand on gets coated.</summary>
+    /// <summary>Whether a floor that people stand on, or a seat that they sit on, gets coated.</summary>
     internal bool CoatsFloor { get; }
 
     /// <summary>Whether some of what gets coated is worked on from below, so that everything wet or loose falls towards whoever does it.</summary>
@@ -232,6 +232,11 @@ public sealed class Procedure
         }
     }
 
+    // Zones that somebody asked for and that such a fixture does not get coated.
+    private static IEnumerable<string> LeftBare(FixtureJob fixture) => RoughFixture.Behind(fixture.Fixture) is ComposedFixture made && fixture.Zones is not null
+        ? made.Kind.NotCoated.Where(surface => surface.Zone is FixtureZoneKind zone && fixture.Zones.Contains(zone)).Select(surface => surface.ToString())
+        : [];
+
     private static IEnumerable<CoatedSurface> SurfacesOf(FixtureJob fixture)
     {
         if (fixture.Zones is null && fixture.Efficiencies.Count == 0)
@@ -242,7 +247,7 @@ public sealed class Procedure
 
         FixtureZone[] zones = [.. fixture.Fixture.Zones.Where(zone => fixture.Zones is null || fixture.Zones.Contains(zone.Kind))];
         double sum = zones.Sum(zone => zone.Area.SquareMeters);
-        Guard.Rule(sum > 0, nameof(FixtureJob.Zones), sum, Measure.Area, "zones of the fixture with an area");
+        Guard.Rule(sum > 0, nameof(FixtureJob.Zones), sum, Measure.Area, string.Join("; ", ["zones of the fixture with an area", .. LeftBare(fixture)]));
         foreach (IGrouping<FixtureZoneKind, FixtureZone> zone in zones.GroupBy(zone => zone.Kind))
         {
             Area part = Area.FromSquareMeters(zone.Sum(one => one.Area.SquareMeters) * fixture.ShareFraction * fixture.AreaFactor);

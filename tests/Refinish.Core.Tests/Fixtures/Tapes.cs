@@ -166,6 +166,7 @@ internal static class Tapes
         new Countertop(LCounter(scale, unit) with { Profile = EdgeProfile.Eased, EdgeRadius = Inches(0.5, scale, unit), BacksplashHeight = Length.Zero, Runs = [new(Inches(96, scale, unit), Inches(25.5, scale, unit))] }),
         new Countertop(LCounter(scale, unit) with { Profile = EdgeProfile.Ogee, Runs = [new(Inches(72, scale, unit), Inches(25.5, scale, unit)), new(Inches(96, scale, unit), Inches(25.5, scale, unit)), new(Inches(60, scale, unit), Inches(30, scale, unit))] }),
         new TiledSurround(RecessedAlcove(scale, unit)), new ShowerPan(Pan(scale, unit) with { ThresholdWidth = Inches(4, scale, unit) }),
+        .. ComposedTapes.Every(scale, unit),
     ];
 
     private static Length Inches(double value, double scale, LengthUnit unit) => Length.FromInches(value * scale).ToUnit(unit);

@@ -137,7 +137,7 @@ public class RepairTests
     public void Each_kind_of_fixture_is_cleared_of_what_it_has()
     {
         HashSet<Type> seen = [];
-        foreach (IFixture fixture in Tapes.Every())
+        foreach (IFixture fixture in Tapes.Every().Where(fixture => fixture is not ComposedFixture))
         {
             Procedure procedure = new(new FixtureJob { Id = "one", Room = "bath", Fixture = fixture,
                 Survey = new Survey { Material = FixtureMaterial.CulturedMarble, Defects = [], YearBuilt = 1995 } }, Shop.Generic);

@@ -30,6 +30,16 @@ public sealed record TakenReading
         Measure = Measure.Length;
     }
 
+    /// <summary>A length that the tape gave, ± <see cref="RoughFixture.TapePlusMinus"/>.</summary>
+    /// <param name="name">Name of the reading, as the measurements of the fixture call it.</param>
+    /// <param name="value">The length, −1 to 20 m; what its fixture allows is narrower.</param>
+    /// <exception cref="ArgumentException"><paramref name="name"/> is empty.</exception>
+    /// <exception cref="ArgumentOutOfRangeException"><paramref name="value"/> is outside its range.</exception>
+    public TakenReading(string name, Length value)
+        : this(name, value, RoughFixture.TapePlusMinus)
+    {
+    }
+
     /// <summary>A number without a ±: a count, a factor, an exponent.</summary>
     /// <param name="name">Name of the reading.</param>
     /// <param name="value">The number, 0 to 1000; what its fixture allows is narrower.</param>

@@ -18,6 +18,7 @@ internal abstract class KnownKind
     [
         TubRows.Recessed, TubRows.Freestanding, TubRows.Oval, TubRows.Corner,
         SinkRows.Pedestal, SinkRows.Counter, PanRows.Pan, TopRows.Panel, TopRows.Counter, WallRows.Surround,
+        .. ComposedKind.Kinds.Select(UsualOfComposed.Kind),
     ]);
 
     /// <summary>The kind in words, such as <c>recessed bathtub</c>.</summary>
@@ -25,8 +26,6 @@ internal abstract class KnownKind
 
     /// <summary>Materials that such fixtures are made of.</summary>
     public required IReadOnlyList<FixtureMaterial> Materials { get; init; }
-
-    public abstract Type Type { get; }
 
     public abstract IReadOnlyList<UsualReading> Usual { get; }
 
@@ -36,11 +35,10 @@ internal abstract class KnownKind
     public static IFixture Measured(IFixture fixture) => RoughFixture.Behind(fixture);
 
     /// <summary>The kind of a fixture; <see langword="null"/> for one of a caller's own type.</summary>
-    public static KnownKind? Of(IFixture fixture)
-    {
-        Type type = fixture.GetType();
-        return All.FirstOrDefault(kind => kind.Type == type);
-    }
+    public static KnownKind? Of(IFixture fixture) => All.FirstOrDefault(kind => kind.Holds(fixture));
+
+    /// <summary>Whether a fixture is of this kind.</summary>
+    public abstract bool Holds(IFixture fixture);
 
     public abstract IEnumerable<UsualReading> UsualFor(IFixture fixture);
 
@@ -63,13 +61,19 @@ internal sealed class KnownKind<TFixture, TTape> : KnownKind
     private readonly (UsualReading Usual, ReadingRow<TTape> Row)[][] rows;
 
     public KnownKind(params Form<TTape>[] forms)
+        : this(typeof(TFixture).Name, forms)
+    {
+    }
+
+    public KnownKind(string name, params Form<TTape>[] forms)
     {
         Forms = forms;
-        rows = [.. forms.Select(form => form.Rows.Select(row => (row.Usual(typeof(TFixture).Name, form.Words), row)).ToArray())];
+        rows = [.. forms.Select(form => form.Rows.Select(row => (row.Usual(name, form.Words), row)).ToArray())];
         Usual = new ValueList<UsualReading>(rows.SelectMany(form => form.Select(row => row.Usual)));
     }
 
-    public override Type Type => typeof(TFixture);
+    /// <summary>Which fixtures of the type; all unless set.</summary>
+    public Func<TFixture, bool> Only { get; init; } = _ => true;
 
     public override IReadOnlyList<UsualReading> Usual { get; }
 
@@ -82,6 +86,8 @@ internal sealed class KnownKind<TFixture, TTape> : KnownKind
     public Func<TTape, Footprint?> OnTheFloor { get; init; } = _ => null;
 
     private Form<TTape>[] Forms { get; }
+
+    public override bool Holds(IFixture fixture) => fixture.GetType() == typeof(TFixture) && Only((TFixture)fixture);
 
     public override IEnumerable<UsualReading> UsualFor(IFixture fixture) => RowsFor(Tape((TFixture)fixture)).Select(row => row.Usual);
 

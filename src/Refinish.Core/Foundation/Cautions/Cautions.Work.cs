@@ -59,6 +59,24 @@ public static partial class Cautions
         Source.CommonPractice("a coating does not stop water from behind"),
         Audience.Crew | Audience.Customer);
 
+    /// <summary>Sun and condensation at a window.</summary>
+    public static Caution SunAndCondensation { get; } = new(
+        "sun-and-condensation",
+        Hazard.Structure,
+        "Sun yellows and chalks a coat that is not made for daylight, and condensation that stands at the frame gets behind its edge: ask whether the product may be used at a window. A sill carries nobody: nobody stands on it, for work or later, and an open window behind it is a fall.",
+        "the coating's data sheet and the employer's safety programme",
+        Source.CommonPractice("sills are wetted from the glass and lit by the sun; coatings of bathrooms are seldom rated for daylight"),
+        Audience.Crew | Audience.Customer | Audience.Occupant);
+
+    /// <summary>A toilet, urinal or bidet is soiled.</summary>
+    public static Caution SoiledFixture { get; } = new(
+        "soiled-fixture",
+        Hazard.SkinAndEyes,
+        "Toilets, urinals and bidets carry germs, and sanding or blowing throws them into the air: flush, clean and disinfect before anything else, wear waterproof gloves and closed goggles, wash hands before eating, and keep tools for it apart. Vitreous china that breaks cuts to the bone.",
+        "the disinfectant's label, the employer's safety programme and local health rules",
+        Source.CommonPractice("hygiene and sharp edges at sanitary ware"),
+        Audience.Crew);
+
     /// <summary>Epoxies and their hardeners burn and sensitise.</summary>
     public static Caution EpoxyHardener { get; } = new(
         "epoxy-hardener",
@@ -105,7 +123,8 @@ public static partial class Cautions
         Audience.Crew);
 
     private static IEnumerable<Caution> Working =>
-    [WetElectricity, Occupants, Relight, UnventedHeater, FixtureGivesWay, WaterBehind, EpoxyHardener, Peroxide, OffRatioMix, InjectionInjury,
-        Noise,
+    [
+        WetElectricity, Occupants, Relight, UnventedHeater, FixtureGivesWay, WaterBehind, SunAndCondensation, SoiledFixture, EpoxyHardener,
+        Peroxide, OffRatioMix, InjectionInjury, Noise,
     ];
 }

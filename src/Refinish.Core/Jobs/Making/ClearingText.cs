@@ -1,4 +1,5 @@
 using System.Collections.Generic;
+using System.Linq;
 using Refinish.Fixtures;
 using UnitsNet;
 
@@ -33,6 +34,8 @@ internal static class ClearingText
             + CutOut("in the corners and along tub, floor and ceiling"),
         ZonedFixture own => (own.WaterCapacity is null ? string.Empty : "take off drain and overflow parts; ")
             + "take off what is fixed to it and comes off" + (own.MaskedEdge > Length.Zero ? "; " + CutOut("round it") : string.Empty),
+        ComposedFixture made => Basin(Taken(made, "DrainDiameter"), Taken(made, "OverflowDiameter"))
+            + (Taken(made, "FaucetHoleDiameter") > Length.Zero ? "take off the faucet or lift it free; " : string.Empty) + made.Kind.Clearing,
         _ => "take off what is fixed to it and comes off; " + CutOut("round it"),
     };
 
@@ -42,6 +45,7 @@ internal static class ClearingText
         FreestandingTub => "put drain and overflow parts back in sealant where they were taken off",
         TiledSurround => "caulk corners and the joints to tub, floor and ceiling; refit spout, handles, shower arm, rails and dishes",
         ZonedFixture { MaskedEdge.Meters: 0 } => "put back what was taken off",
+        ComposedFixture made => made.Kind.PuttingBack,
         Countertop or FlatPanel => "caulk the joints, put back what was taken off",
         _ => "caulk the joints, refit the hardware",
     };
@@ -53,6 +57,9 @@ internal static class ClearingText
         (false, true) => "take off the overflow plate; ",
         _ => string.Empty,
     };
+
+    private static Length Taken(ComposedFixture made, string reading) =>
+        Length.FromMeters(made.Taken.FirstOrDefault(one => one.Name == reading)?.Value ?? 0);
 
     private static string Openings(IReadOnlyList<RectangularOpening> cutOuts) =>
         cutOuts.Count > 0 ? "take out what sits in the cut-outs, or free its rim and lift it; " : string.Empty;

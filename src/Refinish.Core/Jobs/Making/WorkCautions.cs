@@ -3,6 +3,7 @@ using System.Collections.Generic;
 using System.Linq;
 using Refinish.Coatings;
 using Refinish.Estimating;
+using Refinish.Fixtures;
 using Refinish.Substrates;
 
 namespace Refinish.Jobs;
@@ -69,6 +70,7 @@ internal static class WorkCautions
     {
         IEnumerable<Caution> more = kind switch
         {
+            WorkKind.Clear => procedure.Fixture.Fixture is ComposedFixture made ? made.Kind.Cautions : [],
             WorkKind.Descale when etches => [Cautions.AcidAndBleach, Cautions.EyeWash],
             WorkKind.Key when etches => Acid,
             WorkKind.Key or WorkKind.RinseAndDry when etches || procedure.MayHoldLead => [Cautions.RinseWater, Cautions.Drains],
