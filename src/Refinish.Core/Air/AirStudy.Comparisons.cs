@@ -66,7 +66,7 @@ public sealed partial class AirStudy
 
     /// <summary>That index against 1. It is usually the one that a bathroom fails, since a coat is sprayed in minutes.</summary>
     public LimitComparison ShortTermLimit => new(
-        "mixture index of the short-term limits, worst fifteen minutes, " + Limits.Name,
+        "mixture index of the worst fifteen minutes (" + Limits.Name + ")",
         ShortTermIndex,
         1,
         LimitSense.AtMost,
@@ -159,7 +159,7 @@ public sealed partial class AirStudy
     private static double Criterion(double criterion) => Guard.Within(criterion, Bounds.Positive(Measure.Number, 1), nameof(criterion));
 
     private LimitComparison IndexComparison(AirIndex index) => new(
-        "mixture index, 8-hour averages, " + Limits.Name + (index.IsWhole ? string.Empty : ", of the substances whose limit is known"),
+        "mixture index of 8-hour averages (" + Limits.Name + ")" + (index.IsWhole ? string.Empty : ", of the substances whose limit is known"),
         index.IsWhole || index.Average > 1 ? index.Average : null,
         1,
         LimitSense.AtMost,
