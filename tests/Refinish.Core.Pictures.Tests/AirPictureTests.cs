@@ -14,7 +14,7 @@ public class AirPictureTests
 {
     private static readonly Room Bathroom = new(Length.FromMeters(2.5), Length.FromMeters(2), Length.FromMeters(2.5));
 
-    private static AirStudy Study(double fan = 400, IReadOnlyList<ExposureLimit>? limits = null, Solvent? solvent = null)
+    private static AirStudy Study(double fan = 400, LimitSet? limits = null, Solvent? solvent = null)
     {
         SolventEmission coat = new()
         {
@@ -112,7 +112,7 @@ public class AirPictureTests
     [Fact]
     public void A_limit_that_is_not_known_cannot_be_judged_and_is_no_pass()
     {
-        SvgFile file = Drawn(Study(limits: []));
+        SvgFile file = Drawn(Study(limits: LimitSets.Default with { Exposure = [] }));
         Assert.Contains("cannot be judged", file.AllWords, StringComparison.Ordinal);
         Assert.Contains("limit none known", file.AllWords, StringComparison.Ordinal);
     }

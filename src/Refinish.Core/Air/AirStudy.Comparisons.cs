@@ -69,7 +69,7 @@ public sealed partial class AirStudy
 
     /// <summary>That index against 1. It is usually the one that a bathroom fails, since a coat is sprayed in minutes.</summary>
     public LimitComparison ShortTermLimit => new(
-        "mixture index of the short-term limits, worst fifteen minutes, " + Limits.Name,
+        "mixture index of the worst fifteen minutes (" + Limits.Name + ")",
         ShortTermIndex,
         1,
         LimitSense.AtMost,
@@ -220,7 +220,7 @@ public sealed partial class AirStudy
     };
 
     private LimitComparison IndexComparison(AirIndex index) =>
-        MixtureIndex.Compare("mixture index, 8-hour averages, " + Limits.Name, index.Average, index.IsWhole, ScreeningDigits) with
+        MixtureIndex.Compare("mixture index of 8-hour averages (" + Limits.Name + ")", index.Average, index.IsWhole, ScreeningDigits) with
         {
             Whose = Limits.Whose,
         };

@@ -17,7 +17,7 @@ namespace Refinish.Air;
 /// <example><code>
 /// LimitSet strict = LimitSets.Osha.JoinedWith(LimitSets.Niosh);            // of each substance and kind the lower one counts
 /// LimitSet filled = LimitSets.Osha.FilledFrom(LimitSets.EuropeanUnion);    // European only where OSHA has none
-/// string name = filled.Name;   // "OSHA, European Union where it has none"
+/// string name = filled.Name;   // "OSHA, filled from European Union"
 /// </code></example>
 public sealed record LimitSet
 {
@@ -149,8 +149,8 @@ public sealed record LimitSet
         Guard.NotNull(other, nameof(other));
         return this with
         {
-            Id = Id + "-else-" + other.Id,
-            Name = Name + ", " + other.Name + " where it has none",
+            Id = Id + "-filled-from-" + other.Id,
+            Name = Name + ", filled from " + other.Name,
             Jurisdiction = Either(Jurisdiction, other.Jurisdiction),
             AsOf = Either(AsOf, other.AsOf),
             Exposure = [.. Exposure, .. other.Exposure.Where(limit => !known.Contains(limit.CasNumber))],

@@ -103,7 +103,7 @@ public sealed class PersonExposure
     private LimitComparison Mixture()
     {
         double?[] lowest = Lowest();
-        string subject = "mixture index, 8-hour averages, " + Limits.Name;
+        string subject = "mixture index of 8-hour averages (" + Limits.Name + ")";
         double index = air.Index(lowest);
         bool whole = lowest.All(limit => limit is not null);
         return MixtureIndex.Compare(Person + ": " + subject, index, whole, AirStudy.ScreeningDigits) with { Whose = Limits.Whose };
@@ -154,5 +154,6 @@ public sealed class PersonExposure
             : average > limit ? "breathing protection by the employer's programme; less time in the room; less solvent at a time" : null)
     {
         Digits = AirStudy.ScreeningDigits,
+        Whose = whom,
     };
 }

@@ -12,7 +12,7 @@ namespace Refinish.Jobs;
 /// <summary>The noise of one person's loud work on one day, against each noise limit of the shop's set, without hearing protection.</summary>
 /// <remarks>
 /// Only a person's own work counts: who stands by outside, or works beside a grinder, hears it too. Fans and compressors are counted as far as a
-/// level at the ear includes them.
+/// level at the ear includes them. An operation counts from its start to its end, though no tool runs all of that time: the careful side.
 /// </remarks>
 public sealed class DayNoise
 {

@@ -43,7 +43,7 @@ public sealed record PlanCondition
     /// </summary>
     public string Id { get; }
 
-    /// <summary>Identifier of the fixture or operation that it is about.</summary>
+    /// <summary>Identifier of the fixture, operation, room, person or job that it is about.</summary>
     public string About { get; }
 
     /// <summary>The rule of the survey that it comes from; <see langword="null"/> when it comes from elsewhere.</summary>

@@ -9,7 +9,7 @@ public static class WorkNoises
 {
     private static readonly Source Sander = Page("orbital sanders 97 dB(A); sanders from 82 to 100");
     private static readonly Source Gun = Page("paint spraying measured at 93 dB(A); inside a booth 75 to 91");
-    private static readonly Source Grinder = Page("nine-inch angle grinders 97 to 110 dB(A); those for rust spots are smaller, so the upper end is the careful side");
+    private static readonly Source Grinder = Page("nine-inch angle grinders 97 to 110 dB(A); the lower end, since those for rust spots are smaller");
 
     /// <summary>Abrading and sanding of filler, spraying, grinding of rust. Other loud work, such as cutting out grout, has no level here.</summary>
     public static IReadOnlyList<WorkNoise> Generic { get; } = new ValueList<WorkNoise>(
@@ -18,7 +18,7 @@ public static class WorkNoises
         new(WorkKind.SandFiller, "hand-held sander", Level.FromDecibels(97), Sander),
         new(WorkKind.SprayPrimer, "spray gun", Level.FromDecibels(93), Gun),
         new(WorkKind.SprayTopcoat, "spray gun", Level.FromDecibels(93), Gun),
-        new(WorkKind.GrindRust, "angle grinder", Level.FromDecibels(110), Grinder),
+        new(WorkKind.GrindRust, "angle grinder", Level.FromDecibels(97), Grinder),
     ]);
 
     private static Source Page(string levels) => Source.Published(

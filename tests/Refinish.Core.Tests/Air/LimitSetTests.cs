@@ -92,7 +92,7 @@ public class LimitSetTests
     public void Comparisons_name_the_set()
     {
         AirStudy osha = SteadyDay(30).Against(LimitSets.Osha);
-        Assert.Equal("mixture index, 8-hour averages, OSHA", osha.StrictestLimit.Subject);
+        Assert.Equal("mixture index of 8-hour averages (OSHA)", osha.StrictestLimit.Subject);
         Assert.StartsWith("OSHA (United States; ", osha.StrictestLimit.Whose!, StringComparison.Ordinal);
         Assert.All(osha.Exposure, exposure => Assert.StartsWith("OSHA PEL (United States; ", exposure.Comparison.Whose!, StringComparison.Ordinal));
         Assert.Equal("OSHA (United States; from memory)", osha.FlammableLimit.Whose);

@@ -59,7 +59,7 @@ public class NonBurningTests
             {
                 System = system,
                 Chemicals = [.. shop.Chemicals.Select(one => one.Id == "stripper" ? stripper : one)],
-                ExposureLimits = [.. shop.ExposureLimits, Rooms.Limit("inert", 200)],
+                Limits = shop.Limits with { Exposure = [.. shop.Limits.Exposure, Rooms.Limit("inert", 200)] },
             },
         };
     }

@@ -26,7 +26,7 @@ public class OwnProductTests
     public void Three_parts_are_mixed_held_against_the_limit_and_recorded()
     {
         Job job = OwnProducts.With(OwnProducts.ThreePart, 2, Ratio.FromPercent(10));
-        JobPlan plan = (job with { Shop = job.Shop with { VocLimit = Limit } }).Plan();
+        JobPlan plan = (job with { Shop = job.Shop with { Limits = job.Shop.Limits with { Voc = [Limit] } } }).Plan();
         Assert.DoesNotContain(plan.Objections, objection => objection.Kind != ObjectionKind.Voc);
         CoatRun run = plan.Work!.Runs.First(one => one.Layer.Product.Id == "three-part-topcoat");
         PouredMix cup = run.Mixes[0];
@@ -53,7 +53,7 @@ public class OwnProductTests
     public void Water_leaves_the_film_and_is_no_solvent()
     {
         Job job = OwnProducts.With(OwnProducts.Waterborne, 2, Ratio.FromPercent(5));
-        JobPlan plan = (job with { Shop = job.Shop with { VocLimit = Limit with { Limit = MassConcentration.FromGramsPerLiter(600) } } }).Plan();
+        JobPlan plan = (job with { Shop = job.Shop with { Limits = job.Shop.Limits with { Voc = [Limit with { Limit = MassConcentration.FromGramsPerLiter(600) }] } } }).Plan();
         Assert.Empty(plan.Objections);
         CoatRun run = plan.Work!.Runs.First(one => one.Layer.Product.Id == "waterborne-topcoat");
         Numbers.Close(66 / (1 - (0.54 * 1100 / 998.15)), plan.Voc["waterborne-topcoat"].Value!.Value, 1e-9);

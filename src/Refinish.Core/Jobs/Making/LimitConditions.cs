@@ -1,6 +1,5 @@
 using System;
 using System.Collections.Generic;
-using System.Globalization;
 using System.Linq;
 using Refinish.Air;
 using Refinish.Coatings;
@@ -57,13 +56,12 @@ internal static class LimitConditions
     {
         foreach (IGrouping<string, DayNoise> days in plan.Noise.GroupBy(day => day.Worker, StringComparer.Ordinal))
         {
-            (DateTime day, NoiseDose dose) = days.SelectMany(day => day.Doses.Select(dose => (day.Day, dose))).OrderBy(one => LeastKept.Rank(one.dose.Comparison)).First();
-            LimitComparison worst = dose.Comparison;
+            LimitComparison worst = days.SelectMany(day => day.Doses).Select(dose => dose.Comparison).OrderBy(LeastKept.Rank).First();
             if (worst.Outcome != ComparisonOutcome.Within)
             {
-                string when = day.ToString("ddd d MMM", CultureInfo.InvariantCulture);
                 yield return new PlanCondition(
-                    days.Key, "noise", system => when + ": " + worst.Sentence(system) + " (" + worst.Whose + ")", worst.Remedy ?? string.Empty, worst.Source, Audience.Crew);
+                    days.Key, "noise", system => "on the loudest day, " + worst.Sentence(system) + "; limit of " + worst.Whose, worst.Remedy ?? string.Empty,
+                    worst.Source, Audience.Crew);
             }
         }
     }
