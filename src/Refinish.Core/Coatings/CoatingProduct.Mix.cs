@@ -16,7 +16,8 @@ public sealed partial record CoatingProduct
     public IReadOnlyList<Ratio> VolumeShares => [.. Enumerable.Range(0, Parts.Count).Select(i => Ratio.FromDecimalFractions(ShareOf(i)))];
 
     /// <summary>Each part by weight to 100 of the first, in the order of the parts.</summary>
-    public IReadOnlyList<double> Per100OfFirst => [.. Parts.Select(part => 100 * part.Parts * DensityOf(part) / (Parts[0].Parts * DensityOf(Parts[0])))];
+    public IReadOnlyList<double> Per100OfFirst =>
+        [.. Parts.Select(part => 100 * part.Parts * DensityOf(part) / (Parts[0].Parts * DensityOf(Parts[0])))];
 
     /// <summary>The ratio by volume in words: <c>4 : 1</c>, <c>one part</c>.</summary>
     public string MixRatio => Parts.Count == 1 ? "one part" : string.Join(" : ", Parts.Select(part => Figures.Significant(part.Parts, 4)));
@@ -60,7 +61,8 @@ public sealed partial record CoatingProduct
     /// <summary>Rules between two figures of the data sheet, checked where the product is put to use.</summary>
     internal void CheckConsistency()
     {
-        Guard.Rule(Reducer is not null || maximumReducer == 0, nameof(MaximumReducer), maximumReducer, Measure.Percent, "0 % when Reducer is null");
+        Guard.Rule(Reducer is not null || maximumReducer == 0, nameof(MaximumReducer), maximumReducer, Measure.Percent,
+            "0 % when Reducer is null");
         Guard.Rule(minimumReducer <= maximumReducer, nameof(MinimumReducer), minimumReducer, Measure.Percent, "at most MaximumReducer");
         Guard.Rule(minimumDryFilm <= maximumDryFilm, nameof(MinimumDryFilm), minimumDryFilm, Measure.Film, "at most MaximumDryFilm");
         for (int i = 0; i < Parts.Count; i++)

@@ -48,7 +48,9 @@ public sealed record MixPart
     public double? StatedPer100OfFirst
     {
         get;
-        init => field = value is double given ? Guard.Within(given, Bounds.Positive(Measure.Number, 1e4), nameof(StatedPer100OfFirst)) : null;
+        init => field = value is double given
+            ? Guard.Within(given, Bounds.Positive(Measure.Number, 1e4), nameof(StatedPer100OfFirst))
+            : null;
     }
 
     /// <summary>Parts by volume of a ratio that the data sheet prints by weight, scaled so that the smallest is one part.</summary>

@@ -21,6 +21,7 @@ internal static class PartList
 
         return new ValueList<PartVolume>(product.Parts.Select(part =>
             given.FirstOrDefault(one => one.Component == part.Component.Id)
-                ?? throw new ArgumentException(name + " lacks the part '" + part.Component.Id + "' of " + product.Name + "; 0 is a volume.", name)));
+                ?? throw new ArgumentException(
+                    name + " lacks the part '" + part.Component.Id + "' of " + product.Name + "; 0 is a volume.", name)));
     }
 }

@@ -30,7 +30,8 @@ internal static class ReactiveGroups
         (double?[] resin, double?[] hardener) = Sides(product)!.Value;
         return new(name, symbol, Total(hardener) / Total(resin), Index(product, volumes)!.Value, Measure.Number, Equivalents);
 
-        Expression Total(double?[] weights) => Expression.Sum(Enumerable.Range(0, weights.Length).Where(i => weights[i] is not null).Select(i =>
+        Expression Total(double?[] weights) => Expression.Sum(
+            Enumerable.Range(0, weights.Length).Where(i => weights[i] is not null).Select(i =>
             Expression.Quantity("v_" + Letter(i), volumes[i], Measure.Number)
             * Expression.Quantity("ρ_" + Letter(i), product.Parts[i].Component.Density.KilogramsPerCubicMeter, Measure.Density)
             / Expression.Quantity("EW_" + Letter(i), weights[i]!.Value, Measure.EquivalentWeight)));

@@ -23,7 +23,8 @@ public class MixPartTests
     }
 
     [Property]
-    [Evidence(Basis.Identity, "volume to weight to volume gives the ratio back for three parts; the shares add up to one, and the density of the mix is mass over volume")]
+    [Evidence(Basis.Identity, "volume to weight to volume gives the ratio back for three parts; the shares add up to one, and the "
+        + "density of the mix is mass over volume")]
     public void Ratios_round_trip(byte a, byte b, byte c)
     {
         MixPart[] parts = [Can("a", 1.35, a + 1), Can("b", 1.05, b + 1), Can("c", 0.9, c + 1)];
@@ -43,7 +44,8 @@ public class MixPartTests
     }
 
     [Fact]
-    [Evidence(Basis.Cited, "state of Michigan, emission reporting worksheet on coatings in several parts, January 2005, example: 10.5, 7.5 and 6.75 lb/gal at 60, 30 and 10 % of the mix; "
+    [Evidence(Basis.Cited, "state of Michigan, emission reporting worksheet on coatings in several parts, January 2005, example: "
+        + "10.5, 7.5 and 6.75 lb/gal at 60, 30 and 10 % of the mix; "
         + "density is the sum of density times share. Its printed result was not seen: 9.225 lb/gal by hand")]
     public void Density_of_three_parts()
     {
@@ -55,7 +57,8 @@ public class MixPartTests
     }
 
     [Fact]
-    [Evidence(Basis.Cited, "Metal Finishing guidebook 2013, appendix B, p. 817, example 2: 3 parts at 3.1 lb/gal, 1 part at 1.8 lb/gal and 7 parts of water are 11.1/4 less water; "
+    [Evidence(Basis.Cited, "Metal Finishing guidebook 2013, appendix B, p. 817, example 2: 3 parts at 3.1 lb/gal, 1 part at 1.8 "
+        + "lb/gal and 7 parts of water are 11.1/4 less water; "
         + "it prints 2.75 where it is 2.775. Densities of the cans are made up: the content does not depend on them")]
     public void Three_parts_of_which_one_is_water()
     {
@@ -64,7 +67,10 @@ public class MixPartTests
             Parts =
             [
                 Organic("a", 1.2, 3.1, 3), Organic("b", 1.1, 1.8, 1),
-                new(new CoatingComponent("water", "water", Density.FromKilogramsPerCubicMeter(998.15)) { MassSolids = Ratio.Zero, Water = Ratio.FromPercent(100) }, 7),
+                new(new CoatingComponent("water", "water", Density.FromKilogramsPerCubicMeter(998.15))
+                {
+                    MassSolids = Ratio.Zero, Water = Ratio.FromPercent(100),
+                }, 7),
             ],
             VolumeSolids = Ratio.FromPercent(22.7),
         };
@@ -77,12 +83,16 @@ public class MixPartTests
     }
 
     [Fact]
-    [Evidence(Basis.Cited, "the same page, example 3: 42 % water and 52 % solids by volume leave 6 % solvent, 0.06/0.58 × 7.36 = 0.76 lb/gal less water; "
+    [Evidence(Basis.Cited, "the same page, example 3: 42 % water and 52 % solids by volume leave 6 % solvent, 0.06/0.58 × 7.36 = 0.76 "
+        + "lb/gal less water; "
         + "the page names the 52 and the 42 the other way round, which its own 0.52 and 0.58 gal contradict")]
     public void Volumes_alone_tell_the_solvent_where_no_can_states_its_solids()
     {
         Solvent carrier = Solvents.ButylAcetate with { Density = Lighter };
-        CoatingComponent can = new("can", "can", Density.FromGramsPerMilliliter(1.1)) { Water = Ratio.FromDecimalFractions(0.42 * 998.15 / 1100) };
+        CoatingComponent can = new("can", "can", Density.FromGramsPerMilliliter(1.1))
+        {
+            Water = Ratio.FromDecimalFractions(0.42 * 998.15 / 1100),
+        };
         CoatingProduct product = Water(Topcoat) with
         {
             Parts = [new(can, 1)], VolumeSolids = Ratio.FromPercent(52), Solvents = [new(carrier, Ratio.FromPercent(100))],
@@ -95,10 +105,14 @@ public class MixPartTests
     }
 
     [Fact]
-    [Evidence(Basis.Cited, "paint and coatings resource centre, March 2004: 8.52 lb/gal, 53.0 % water and 20.8 % solids by weight, water 8.33 lb/gal; 2.23 lb/gal as it is, 4.87 less water")]
+    [Evidence(Basis.Cited, "paint and coatings resource centre, March 2004: 8.52 lb/gal, 53.0 % water and 20.8 % solids by weight, "
+        + "water 8.33 lb/gal; 2.23 lb/gal as it is, 4.87 less water")]
     public void One_part_of_which_half_is_water()
     {
-        CoatingComponent can = new("can", "can", Density.FromPoundsPerUSGallon(8.52)) { MassSolids = Ratio.FromPercent(20.8), Water = Ratio.FromPercent(53) };
+        CoatingComponent can = new("can", "can", Density.FromPoundsPerUSGallon(8.52))
+        {
+            MassSolids = Ratio.FromPercent(20.8), Water = Ratio.FromPercent(53),
+        };
         MixedCoating mixed = new(Water(Topcoat) with { Parts = [new(can, 1)], VolumeSolids = Ratio.FromPercent(15) }, Ratio.Zero);
         Numbers.Near(2.23, mixed.Voc!.Material.PoundsPerUSGallon, 0.005);
         Numbers.Near(4.87, mixed.Voc.Regulatory.PoundsPerUSGallon, 0.005);
@@ -115,7 +129,10 @@ public class MixPartTests
         Assert.Throws<ArgumentException>(() => MixPart.ByMass([]));
         Assert.Throws<ArgumentException>(() => Topcoat with { Parts = [] });
         Assert.Throws<ArgumentException>(() => Topcoat with { Parts = [Can("a", 1, 1), Can("a", 1, 1)] });
-        Numbers.Refuses("Parts", () => _ = Topcoat with { Parts = [.. Enumerable.Range(0, 11).Select(i => Can("can-" + (char)('a' + i), 1, 1))] });
+        Numbers.Refuses("Parts", () => _ = Topcoat with
+        {
+            Parts = [.. Enumerable.Range(0, 11).Select(i => Can("can-" + (char)('a' + i), 1, 1))],
+        });
         Refused("IsocyanateFraction", Topcoat with { IsocyanateFraction = Ratio.Zero });
         Refused("Reducer", Topcoat with { Reducer = Topcoat.Parts[0].Component });
         Refused("MassSolids", Topcoat with { Parts = [Wet(60, 50)] });
@@ -129,9 +146,11 @@ public class MixPartTests
     private static void Refused(string name, CoatingProduct product) =>
         Numbers.Refuses(name, () => _ = new CoatingLayer(product, Length.FromMicrometers(30), 1));
 
-    private static MixPart Can(string id, double density, double parts) => new(new CoatingComponent(id, id, Density.FromGramsPerMilliliter(density)), parts);
+    private static MixPart Can(string id, double density, double parts) =>
+        new(new CoatingComponent(id, id, Density.FromGramsPerMilliliter(density)), parts);
 
-    private static MixPart Pounds(string id, double density, double parts) => new(new CoatingComponent(id, id, Density.FromPoundsPerUSGallon(density)), parts);
+    private static MixPart Pounds(string id, double density, double parts) =>
+        new(new CoatingComponent(id, id, Density.FromPoundsPerUSGallon(density)), parts);
 
     private static MixPart Organic(string id, double density, double pounds, double parts) =>
         new(new CoatingComponent(id, id, Density.FromGramsPerMilliliter(density))
@@ -140,7 +159,11 @@ public class MixPartTests
         }, parts);
 
     private static MixPart Wet(double solids, double water) =>
-        new(new CoatingComponent("can", "can", Density.FromGramsPerMilliliter(1.1)) { MassSolids = Ratio.FromPercent(solids), Water = Ratio.FromPercent(water) }, 1);
+        new(new CoatingComponent("can", "can", Density.FromGramsPerMilliliter(1.1))
+        {
+            MassSolids = Ratio.FromPercent(solids), Water = Ratio.FromPercent(water),
+        }, 1);
 
-    private static CoatingProduct Water(CoatingProduct product) => product with { Reducer = null, MaximumReducer = Ratio.Zero, IsocyanateFraction = Ratio.Zero };
+    private static CoatingProduct Water(CoatingProduct product) =>
+        product with { Reducer = null, MaximumReducer = Ratio.Zero, IsocyanateFraction = Ratio.Zero };
 }

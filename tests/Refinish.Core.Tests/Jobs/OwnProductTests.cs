@@ -21,7 +21,8 @@ public class OwnProductTests
     };
 
     [Fact]
-    [Evidence(Basis.Independent, "by hand: 100 : 25 : 10 by weight are 80 : 23.81 : 10 mL; 135 g with 48.25 g of volatiles in 113.81 mL; at 15 % reducer of 0.88 g/mL, of which 0.05 % is water, "
+    [Evidence(Basis.Independent, "by hand: 100 : 25 : 10 by weight are 80 : 23.81 : 10 mL; 135 g with 48.25 g of volatiles in 113.81 "
+        + "mL; at 15 % reducer of 0.88 g/mL, of which 0.05 % is water, "
         + "(423.95 + 131.93)/(1.15 − 0.00007) g/L")]
     public void Three_parts_are_mixed_held_against_the_limit_and_recorded()
     {
@@ -30,7 +31,8 @@ public class OwnProductTests
         Assert.DoesNotContain(plan.Objections, objection => objection.Kind != ObjectionKind.Voc);
         CoatRun run = plan.Work!.Runs.First(one => one.Layer.Product.Id == "three-part-topcoat");
         PouredMix cup = run.Mixes[0];
-        Assert.Equal(["three-part-resin", "three-part-hardener", "three-part-flexibiliser", "urethane-reducer"], cup.Parts.Select(part => part.Component.Id));
+        Assert.Equal(["three-part-resin", "three-part-hardener", "three-part-flexibiliser", "urethane-reducer"], 
+            cup.Parts.Select(part => part.Component.Id));
         Numbers.Close(0.25, cup.Parts[1].Mass / cup.Parts[0].Mass, 1e-12);
         Numbers.Close(0.10, cup.Parts[2].Mass / cup.Parts[0].Mass, 1e-12);
         Numbers.Close(cup.Total.CubicMeters, cup.Parts[3].FillLine.CubicMeters, 1e-12);
@@ -49,11 +51,13 @@ public class OwnProductTests
     }
 
     [Fact]
-    [Evidence(Basis.Independent, "by hand: of 1.10 kg a litre 54 % is water, 0.5951 L, and 6 % solvent, 66 g: 66/(1 − 0.5951) g/L less water at any share of water added; 30 µm dry are 30·1.05/0.337 µm wet")]
+    [Evidence(Basis.Independent, "by hand: of 1.10 kg a litre 54 % is water, 0.5951 L, and 6 % solvent, 66 g: 66/(1 − 0.5951) g/L "
+        + "less water at any share of water added; 30 µm dry are 30·1.05/0.337 µm wet")]
     public void Water_leaves_the_film_and_is_no_solvent()
     {
         Job job = OwnProducts.With(OwnProducts.Waterborne, 2, Ratio.FromPercent(5));
-        JobPlan plan = (job with { Shop = job.Shop with { Limits = job.Shop.Limits with { Voc = [Limit with { Limit = MassConcentration.FromGramsPerLiter(600) }] } } }).Plan();
+        VocLimit wide = Limit with { Limit = MassConcentration.FromGramsPerLiter(600) };
+        JobPlan plan = (job with { Shop = job.Shop with { Limits = job.Shop.Limits with { Voc = [wide] } } }).Plan();
         Assert.Empty(plan.Objections);
         CoatRun run = plan.Work!.Runs.First(one => one.Layer.Product.Id == "waterborne-topcoat");
         Numbers.Close(66 / (1 - (0.54 * 1100 / 998.15)), plan.Voc["waterborne-topcoat"].Value!.Value, 1e-9);
@@ -62,13 +66,20 @@ public class OwnProductTests
         Numbers.Close(30 * 1.05 / 0.337, run.Demand.WetFilm.Thickness.Micrometers, 1e-9);
         Numbers.HoldsToKernel(run.Workings());
         RoomAirPlan air = Assert.Single(plan.Air);
-        Assert.Contains(air.Study!.Emissions, emission => emission.Name == run.Id && Math.Abs(emission.VolatileMass.Grams - run.VolatileMass.Grams) < 1e-9);
+        Assert.Contains(air.Study!.Emissions, emission =>
+            emission.Name == run.Id && Math.Abs(emission.VolatileMass.Grams - run.VolatileMass.Grams) < 1e-9);
         Assert.DoesNotContain(plan.Cautions, caution => caution.Caution == Cautions.SuppliedAir && caution.Operations.Contains(run.Id));
         Assert.DoesNotContain(plan.Cautions, caution => caution.Caution == Cautions.EpoxyHardener && caution.Operations.Contains(run.Id));
 
         CoatingProduct pure = OwnProducts.Waterborne with
         {
-            Parts = [new(new CoatingComponent("pure-can", "topcoat", Density.FromGramsPerMilliliter(1.10)) { MassSolids = Ratio.FromPercent(46), Water = Ratio.FromPercent(54) }, 1)],
+            Parts =
+            [
+                new(new CoatingComponent("pure-can", "topcoat", Density.FromGramsPerMilliliter(1.10))
+                {
+                    MassSolids = Ratio.FromPercent(46), Water = Ratio.FromPercent(54),
+                }, 1),
+            ],
             VolumeSolids = Ratio.FromPercent(40.5), Solvents = [],
         };
         JobPlan dry = OwnProducts.With(pure, 2).Plan();
@@ -78,7 +89,9 @@ public class OwnProductTests
     }
 
     [Fact]
-    [Evidence(Basis.Independent, "by hand: 10 min and 4 min for each square metre, to the whole minute; 5 to 60 min after the last stroke; times of 25 °C shift by a doubling for 10 K: the window closes 4·2^0.3 h after the first pass began in air of 22 °C, water comes 48·2^0.5 h after the last one on a surface of 20 °C")]
+    [Evidence(Basis.Independent, "by hand: 10 min and 4 min for each square metre, to the whole minute; 5 to 60 min after the last "
+        + "stroke; times of 25 °C shift by a doubling for 10 K: the window closes 4·2^0.3 h after the first pass began in air of 22 "
+        + "°C, water comes 48·2^0.5 h after the last one on a surface of 20 °C")]
     public void A_lamp_follows_every_coat_and_the_cure_follows_the_lamp()
     {
         // Slower than the primer, so that the last pass decides when water may run.
@@ -118,7 +131,8 @@ public class OwnProductTests
     }
 
     [Fact]
-    [Evidence(Basis.Contract, "a pass outside its humidity, a sheet that contradicts itself and a powder are objected to by name, and nothing is thrown")]
+    [Evidence(Basis.Contract, "a pass outside its humidity, a sheet that contradicts itself and a powder are objected to by name, and "
+        + "nothing is thrown")]
     public void What_cannot_be_done_is_said()
     {
         Job lamp = OwnProducts.With(OwnProducts.LampCured, 2);
@@ -127,7 +141,14 @@ public class OwnProductTests
         {
             Premises = lamp.Premises with
             {
-                Rooms = [room with { Climate = RoomClimate.Held(new MoistAir(Temperature.FromDegreesCelsius(22), Ratio.FromPercent(20)), Temperature.FromDegreesCelsius(20)) }],
+                Rooms =
+                [
+                    room with
+                    {
+                        Climate = RoomClimate.Held(
+                            new MoistAir(Temperature.FromDegreesCelsius(22), Ratio.FromPercent(20)), Temperature.FromDegreesCelsius(20)),
+                    },
+                ],
             },
         }).Plan();
         PlanObjection[] dryness = [.. arid.Objections.Where(objection => objection.Kind == ObjectionKind.SprayWindow)];
@@ -141,7 +162,8 @@ public class OwnProductTests
         Assert.Contains(wrong.Objections, objection => objection.Id == "Input/waterborne-topcoat/volume-solids");
 
         JobPlan powder = OwnProducts.With(OwnProducts.Powder, new CoatingSystem(
-            "powder", "powder", [SystemStep.Coat(new CoatingLayer(OwnProducts.Powder, Length.FromMicrometers(40), 1))], null, Source.Invented("a test"))).Plan();
+            "powder", "powder", [SystemStep.Coat(new CoatingLayer(OwnProducts.Powder, Length.FromMicrometers(40), 1))], null,
+            Source.Invented("a test"))).Plan();
         PlanObjection refused = Assert.Single(powder.Objections, objection => objection.Kind == ObjectionKind.FixtureLeftOut);
         Assert.Contains("powder coating: it melts and cures in an oven", refused.ToString(), StringComparison.Ordinal);
         Assert.Empty(powder.Planned);
@@ -160,16 +182,19 @@ public class OwnProductTests
         Assert.Throws<ArgumentException>(() => OwnProducts.LampCured with { Operations = [lamp, lamp] });
         Numbers.Refuses("Operations", () => Layer(OwnProducts.LampCured with { Operations = [lamp, lamp with { Id = "again" }] }));
 
-        static void Refused(string name, CoatOperation operation) => Numbers.Refuses(name, () => Layer(OwnProducts.LampCured with { Operations = [operation] }));
+        static void Refused(string name, CoatOperation operation) =>
+            Numbers.Refuses(name, () => Layer(OwnProducts.LampCured with { Operations = [operation] }));
         static CoatingLayer Layer(CoatingProduct product) => new(product, Length.FromMicrometers(30), 1);
     }
 
     [Fact]
-    [Evidence(Basis.Independent, "by hand: of 80 : 23.81 : 10 mL, 5 mL too much of the last is half as much again; one line 1 mL off between 23.81 and 10 makes (10 + 1)/(23.81 − 1) of 10/23.81, 14.8 % off")]
+    [Evidence(Basis.Independent, "by hand: of 80 : 23.81 : 10 mL, 5 mL too much of the last is half as much again; one line 1 mL off "
+        + "between 23.81 and 10 makes (10 + 1)/(23.81 − 1) of 10/23.81, 14.8 % off")]
     public void What_is_measured_by_parts_works_with_three()
     {
         CoatingProduct product = OwnProducts.ThreePart;
-        OffRatio poured = new(product, [Part("three-part-flexibiliser", 15), Part("three-part-resin", 80), Part("three-part-hardener", 25 / 1.05)]);
+        OffRatio poured = new(product,
+            [Part("three-part-flexibiliser", 15), Part("three-part-resin", 80), Part("three-part-hardener", 25 / 1.05)]);
         Numbers.Close(0.5, poured.Deviation.DecimalFractions, 1e-9);
         Numbers.Near(0, poured.Deviations["three-part-hardener"].DecimalFractions, 1e-9);
         Numbers.Close(poured.StatedIndex!.Value, poured.PouredIndex!.Value, 1e-12);
@@ -184,7 +209,9 @@ public class OwnProductTests
         CupReading smallest = new(new PouredMix(product, reading.SmallestTotal!.Value, Ratio.Zero), Volume.FromMilliliters(1));
         Numbers.Close(0.05, smallest.DeviationHigh.DecimalFractions, 1e-9);
 
-        OpenedKit left = new(product, [Part("three-part-resin", 160), Part("three-part-hardener", 100), Part("three-part-flexibiliser", 10)], DateTimeOffset.MinValue);
+        OpenedKit left = new(
+            product, [Part("three-part-resin", 160), Part("three-part-hardener", 100), Part("three-part-flexibiliser", 10)],
+            DateTimeOffset.MinValue);
         Numbers.Close(90 + b, left.Usable.Milliliters, 1e-9);
         Assert.Equal(TimeSpan.FromDays(30), left.ShelfLife);
         Assert.Empty(new DataSheetCheck(product).Contradictions);

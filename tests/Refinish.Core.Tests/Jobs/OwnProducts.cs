@@ -98,11 +98,13 @@ internal static class OwnProducts
         Source = Sheet,
     };
 
-    /// <summary>Ten minutes and four for each square metre, five minutes after the last stroke at the earliest, in air of 30 to 70 %.</summary>
+    /// <summary>Ten minutes and four for each square metre, five minutes after the stroke, in air of 30 to 70 %.</summary>
     public static CoatOperation Lamp => new()
     {
-        Id = "lamp", Name = "cure under the lamp", Instruction = "pass the lamp over every part of the coat at the distance that its maker states",
-        SetUp = TimeSpan.FromMinutes(10), PerSquareMeter = TimeSpan.FromMinutes(4), Wait = TimeSpan.FromMinutes(5), Within = TimeSpan.FromHours(1),
+        Id = "lamp", Name = "cure under the lamp",
+        Instruction = "pass the lamp over every part of the coat at the distance that its maker states",
+        SetUp = TimeSpan.FromMinutes(10), PerSquareMeter = TimeSpan.FromMinutes(4),
+        Wait = TimeSpan.FromMinutes(5), Within = TimeSpan.FromHours(1),
         Cures = true, Tools = ["uv-lamp"], Cautions = [Cautions.UltravioletLight, Cautions.LampIgnites],
         Conditions = GenericCatalogue.AcrylicUrethaneTopcoat.SprayLimits with
         {
@@ -114,8 +116,12 @@ internal static class OwnProducts
     /// <summary>The generic primer as a powder.</summary>
     public static CoatingProduct Powder { get; } = GenericCatalogue.EpoxyPrimer with
     {
-        Id = "powder-primer", Name = "epoxy powder (invented)", Form = CoatingForm.Powder, VolumeSolids = Ratio.FromPercent(100), Solvents = [],
-        Parts = [new(new CoatingComponent("powder", "powder", Density.FromGramsPerMilliliter(1.5)) { MassSolids = Ratio.FromPercent(100) }, 1)],
+        Id = "powder-primer", Name = "epoxy powder (invented)", Form = CoatingForm.Powder,
+        VolumeSolids = Ratio.FromPercent(100), Solvents = [],
+        Parts =
+        [
+            new(new CoatingComponent("powder", "powder", Density.FromGramsPerMilliliter(1.5)) { MassSolids = Ratio.FromPercent(100) }, 1),
+        ],
         Reducer = null, MaximumReducer = Ratio.Zero, RatioTolerance = null,
     };
 
@@ -146,7 +152,8 @@ internal static class OwnProducts
                 {
                     Materials =
                     [
-                        .. prices.Materials, .. product.KitSizes.Select(size => new Refinish.Estimating.MaterialPrice(product.Id, size, 95m)),
+                        .. prices.Materials,
+                        .. product.KitSizes.Select(size => new Refinish.Estimating.MaterialPrice(product.Id, size, 95m)),
                         .. product.Reducer is CoatingComponent reducer && !prices.Materials.Any(price => price.Item == reducer.Id)
                             ? new[] { new Refinish.Estimating.MaterialPrice(reducer.Id, Volume.FromMilliliters(500), 2m) } : [],
                     ],

@@ -11,7 +11,7 @@ public static partial class Cautions
         Hazard.SkinAndEyes,
         "Acrylates of coatings that cure under a lamp irritate skin and eyes and can make skin allergic for life, also to dental and medical plastics: gloves that the safety data sheet names for acrylates, changed as soon as they are splashed, closed goggles, covered arms, and nobody breathes the mist. What the lamp has not reached stays liquid and sensitises for as long: shadows, overspray, rags and cups count as wet.",
         SafetyDataSheet + " and the employer's respiratory protection programme",
-        Source.CommonPractice("acrylates as skin sensitisers; thin gloves let them through within minutes. From memory, no document was read"),
+        Source.FromMemory("acrylates as skin sensitisers, which thin gloves let through within minutes; no document was read"),
         Audience.Crew);
 
     /// <summary>Ultraviolet light of a curing lamp.</summary>
@@ -19,7 +19,7 @@ public static partial class Cautions
         "ultraviolet-light",
         Hazard.SkinAndEyes,
         "Ultraviolet light of a curing lamp burns eyes and skin, and the burn is felt only hours later: goggles and a face shield that the lamp's maker names for its wavelength, no bare skin, nobody else in sight of the lamp or of what reflects it, door and window covered. Glossy enamel and mirrors reflect it. Some lamps make ozone: the exhaust stays on.",
-        "the lamp's instructions, the local limits on optical radiation, and the employer's safety programme",
+        "the lamp's instructions, the local limits on optical radiation and the employer's safety programme",
         Source.FromMemory("photokeratitis after welding and lamps; exposure limits of the ICNIRP guidelines on ultraviolet radiation and the ACGIH threshold limit values, neither of which was read"),
         Audience.Crew | Audience.Occupant);
 

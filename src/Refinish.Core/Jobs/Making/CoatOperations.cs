@@ -39,7 +39,8 @@ internal static class CoatOperations
                 Cautions = [.. operation.Cautions.Concat(run.Layer.Product.Cautions).Distinct()],
                 Source = operation.Source,
             });
-            builder.Wait(before, id, operation.Wait, operation.Within, "'" + operation.Name + "' after the coat of " + run.Layer.Product.Name);
+            builder.Wait(
+                before, id, operation.Wait, operation.Within, "'" + operation.Name + "' after the coat of " + run.Layer.Product.Name);
             before = id;
         }
     }
