@@ -127,6 +127,20 @@ public class AirPictureTests
     }
 
     [Fact]
+    public void Water_and_what_is_not_volatile_are_drawn_without_a_limit_of_breathing()
+    {
+        Source sheet = Source.Invented("made up for the test");
+        foreach (Refinish.Coatings.Solvent solvent in new[]
+        {
+            Refinish.Coatings.Solvents.Water,
+            Refinish.Coatings.Solvents.Xylene with { Volatility = Refinish.Coatings.Volatility.NotVolatile(Temperature.FromDegreesCelsius(300), sheet) },
+        })
+        {
+            Assert.Contains("Nothing is given off that is held against", Drawn(Study(solvent: solvent)).AllWords, StringComparison.Ordinal);
+        }
+    }
+
+    [Fact]
     public void A_fan_that_moves_next_to_nothing_is_drawn_with_its_cautions()
     {
         AirStudy study = Study(fan: 1);

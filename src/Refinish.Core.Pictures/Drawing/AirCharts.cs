@@ -101,6 +101,12 @@ internal static class AirCharts
     private static void Exposed(Page page, RoomVapour room, AirStudy study, AirTimes times)
     {
         IReadOnlyList<ExposureComparison> comparisons = room.Worst;
+        if (comparisons.Count == 0)
+        {
+            page.Note("Nothing is given off that is held against a limit of breathing.");
+            return;
+        }
+
         SubstanceAir air = study.Substances.First(substance => substance.Solvent.CasNumber == comparisons[0].Solvent.CasNumber);
         page.SubHeading(air.Solvent.Name + ", the substance nearest to or furthest beyond a limit");
         double perMass = air.PeakConcentration.KilogramsPerCubicMeter > 0

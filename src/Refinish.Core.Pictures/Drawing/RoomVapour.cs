@@ -144,18 +144,19 @@ internal sealed class RoomVapour
 
     /// <summary>
     /// Every comparison of the substance that comes to the largest part of one of its limits; without any limit, of the one with the
-    /// highest peak.
+    /// highest peak; none where only water, or nothing, is given off.
     /// </summary>
     public IReadOnlyList<ExposureComparison> Worst
     {
         get
         {
-            Solvent worst = Study!.Exposure
+            Solvent? worst = Study!.Exposure
                 .Where(exposure => exposure.Comparison.Limit > 0)
                 .OrderByDescending(exposure => exposure.Comparison.Value / exposure.Comparison.Limit)
                 .Select(exposure => exposure.Solvent)
-                .FirstOrDefault() ?? Study.Substances.OrderByDescending(substance => substance.Peak.DecimalFractions).First().Solvent;
-            return [.. Study.Exposure.Where(exposure => exposure.Solvent.CasNumber == worst.CasNumber)];
+                .FirstOrDefault() ?? Study.Substances.Where(substance => !substance.Solvent.IsWater)
+                    .OrderByDescending(substance => substance.Peak.DecimalFractions).FirstOrDefault()?.Solvent;
+            return [.. Study.Exposure.Where(exposure => exposure.Solvent.CasNumber == worst?.CasNumber)];
         }
     }
 

@@ -1,6 +1,5 @@
 using System;
 using System.Collections.Generic;
-using System.Linq;
 using Refinish.Coatings;
 
 namespace Refinish.Air;
@@ -60,10 +59,23 @@ internal sealed class AirLoad
             solvents[IndexOf(solvents, careful.Figures.CasNumber)] = careful.Figures;
         }
 
-        Solvents = [.. solvents.Where(solvent => solvent.Volatility.IsVolatile)];
-        NotGivenOff = [.. solvents.Where(solvent => !solvent.Volatility.IsVolatile)];
-        masses = [.. rows.Where((_, j) => solvents[j].Volatility.IsVolatile)];
-        kept = [.. rows.Where((_, j) => !solvents[j].Volatility.IsVolatile)];
+        List<Solvent> still = [];
+        List<double[]> lying = [];
+        for (int j = solvents.Count - 1; j >= 0; j--)
+        {
+            if (!solvents[j].Volatility.IsVolatile)
+            {
+                still.Insert(0, solvents[j]);
+                lying.Insert(0, rows[j]);
+                solvents.RemoveAt(j);
+                rows.RemoveAt(j);
+            }
+        }
+
+        Solvents = [.. solvents];
+        NotGivenOff = [.. still];
+        masses = [.. rows];
+        kept = [.. lying];
         Timeline = new RoomTimeline(Terms);
     }
 

@@ -201,8 +201,11 @@ public sealed partial class AirStudy
     /// <summary>Of which substances a fraction of the flammable limit speaks, where not of all.</summary>
     internal string FlammableOf =>
         !Flammability.IsWhole ? KnownOnly
-        : Load.Solvents.Any(solvent => solvent.Flammability.IsNonBurning && !solvent.IsWater) ? ", of the substances that burn"
+        : HoldsNonBurning ? ", of the substances that burn"
         : string.Empty;
+
+    /// <summary>Whether a vapour other than water is said not to burn.</summary>
+    internal bool HoldsNonBurning => Array.Exists(Load.Solvents, solvent => solvent.Flammability.IsNonBurning && !solvent.IsWater);
 
     /// <summary>What vapour may reach of its lower flammable limit.</summary>
     internal double ShareAllowed => Limits.FlammableLine.Fraction;

@@ -1,6 +1,5 @@
 using System;
 using System.Collections.Generic;
-using System.Linq;
 using Refinish.Coatings;
 
 namespace Refinish.Air;
@@ -18,8 +17,13 @@ internal static class ExposureComparisons
     public static IReadOnlyList<ExposureComparison> Of(IReadOnlyList<SubstanceAir> substances, LimitSet limits)
     {
         List<ExposureComparison> comparisons = [];
-        foreach (SubstanceAir air in substances.Where(one => !one.Solvent.IsWater))
+        foreach (SubstanceAir air in substances)
         {
+            if (air.Solvent.IsWater)
+            {
+                continue;
+            }
+
             bool average = false;
             foreach (ExposureLimit limit in limits.Exposure)
             {
@@ -96,7 +100,7 @@ internal static class ExposureComparisons
             cautions.Add(Refinish.Cautions.LimitUnknown);
         }
 
-        if (study.Load.Solvents.Any(solvent => solvent.Flammability.IsNonBurning && !solvent.IsWater))
+        if (study.HoldsNonBurning)
         {
             cautions.Add(Refinish.Cautions.NonBurningVapour);
         }

@@ -45,7 +45,9 @@ public sealed record Evaporation
     /// <summary>What evaporates.</summary>
     public string Name { get; }
 
-    /// <summary>Solvent in what is put on. All of it is given off, unless it is taken off before.</summary>
+    /// <summary>
+    /// What <see cref="Solvents"/> make up in what is put on. All of it that is volatile is given off, unless it is taken off before.
+    /// </summary>
     public Mass Mass => Mass.FromKilograms(mass);
 
     /// <summary>The solvents by mass.</summary>

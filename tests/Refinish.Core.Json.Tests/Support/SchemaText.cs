@@ -138,8 +138,9 @@ internal sealed class SchemaText
         ("materialNeed", "volume") => "How much, where it is needed by volume; otherwise amount.",
         ("preparationStep", "step") => documentation.Of(shape.Described, "kind"),
         ("solvent", "nonBurning") => "What it rests on that the vapour does not burn; left out when it burns or when nothing is known.",
-        ("solvent", "lowerFlammableLimit" or "upperFlammableLimit" or "flashPoint") =>
-            documentation.Of(typeof(Refinish.Coatings.Flammability), field.Name),
+        ("solvent", "lowerFlammableLimit") => documentation.Of(typeof(Refinish.Coatings.Flammability), "lower"),
+        ("solvent", "upperFlammableLimit") => documentation.Of(typeof(Refinish.Coatings.Flammability), "upper"),
+        ("solvent", "flashPoint") => documentation.Of(typeof(Refinish.Coatings.Flammability), field.Name),
         ("solvent", "vapourPressure" or "boilingPoint") => documentation.Of(typeof(Refinish.Coatings.Volatility), field.Name),
         ("solvent", "notVolatile") => "What it rests on that it is not volatile; left out when it evaporates or when nothing is known.",
         (_, "catalogue") => documentation.Of(typeof(Catalogue)) + " generic/ and an identifier name what the library has itself.",

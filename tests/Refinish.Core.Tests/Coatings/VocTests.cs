@@ -174,6 +174,25 @@ public class VocTests
         Numbers.HoldsToKernel(new MixedCoating(bare, Ratio.FromPercent(5)).Workings());
     }
 
+    [Fact]
+    [Evidence(Basis.Independent, "by hand, of 1 L with 40 % solids by volume: the other 600 mL at 1/(0.8/998 + 0.2/785) = 946.63 g/L are 567.98 g, of which 80 % are "
+        + "water, 454.38 g, and 113.60 g solvent")]
+    public void Water_among_the_solvents_is_no_solvent()
+    {
+        CoatingProduct waterborne = Topcoat with
+        {
+            Base = new CoatingComponent("base", "base", Topcoat.Base.Density),
+            Hardener = new CoatingComponent("hardener", "hardener", Topcoat.Hardener!.Density),
+            VolumeSolids = Ratio.FromPercent(40),
+            Solvents = [new(Solvents.Water, Ratio.FromPercent(80)), new(Solvents.Isopropanol, Ratio.FromPercent(20))],
+        };
+        VocContent content = new MixedCoating(waterborne, Ratio.Zero).Voc!;
+        Numbers.Near(567.98, content.Volatiles.Grams, 0.01);
+        Numbers.Near(454.38, content.Water.Grams, 0.01);
+        Numbers.Near(113.60, content.Volatiles.Grams - content.Water.Grams, 0.01);
+        Numbers.HoldsToKernel(new MixedCoating(waterborne, Ratio.Zero).Workings());
+    }
+
     [Property]
     [Evidence(Basis.Identity, "thinner never raises solids, by volume or by mass, and never lowers VOC below that of the lighter of the two; mass is that of the parts")]
     public void Thinner_never_raises_solids(byte less, byte more)
