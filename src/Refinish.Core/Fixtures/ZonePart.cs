@@ -23,7 +23,8 @@ public sealed record ZonePart
     /// <param name="name">What it is called, unique within its fixture.</param>
     /// <param name="kind">The zone it belongs to; several parts may belong to one.</param>
     /// <param name="area">Its plain area, more than 0 and at most 1000 m².</param>
-    /// <param name="slopeFromHorizontal">0° looks up, 90° is upright, 180° looks down; the mean weighted by area where it varies.</param>
+    /// <param name="slopeFromHorizontal">0° looks up, 90° is upright, 180° looks down; the mean weighted by area where it varies.
+    /// A floor does not look down.</param>
     /// <exception cref="ArgumentException"><paramref name="name"/> is empty.</exception>
     /// <exception cref="ArgumentOutOfRangeException">An argument is outside its range.</exception>
     public ZonePart(string name, FixtureZoneKind kind, Area area, Angle slopeFromHorizontal)
@@ -32,6 +33,8 @@ public sealed record ZonePart
         Kind = Guard.Defined(kind, nameof(kind));
         this.area = Guard.Within(area, Bounds.Positive(Measure.Area, 1000), nameof(area));
         slope = Guard.Within(slopeFromHorizontal, Bounds.Between(0, Math.PI, Measure.Angle), nameof(slopeFromHorizontal));
+        Guard.Rule(kind != FixtureZoneKind.Floor || slope <= Math.PI / 2, nameof(slopeFromHorizontal), slope, Measure.Angle,
+            "at most 90° for Floor, on which a person stands; turn a mesh over that faces away");
     }
 
     /// <summary>What it is called.</summary>

@@ -152,7 +152,9 @@ public sealed record ZonedFixture : IFixture
     /// <exception cref="ArgumentException">
     /// The list of rules is empty, a triangle fits no rule, triangles face different ways or stand twice, or a zone looks up and down.
     /// </exception>
-    /// <exception cref="ArgumentOutOfRangeException">The mesh has no area, or more than a fixture may have.</exception>
+    /// <exception cref="ArgumentOutOfRangeException">
+    /// The mesh has no area, or more than a fixture may have, or a floor that looks down.
+    /// </exception>
     public static ZonedFixture FromMesh(string name, TriangleMesh mesh, IReadOnlyList<ZoneRule> rules)
     {
         TriangleMesh zoned = Guard.NotNull(mesh, nameof(mesh)).Welded(Length.Zero).Classified(rules);

@@ -125,6 +125,7 @@ public class ZonedFixtureTests
 
         TriangleMesh room = BowlMesh.Beside(BowlMesh.Box(1, 1, 0.5), BowlMesh.Box(1, 1, 0.5).Reversed(), 2);
         Assert.Contains("look up and", Assert.Throws<ArgumentException>(() => ZonedFixture.FromMesh("room", room, Basin)).Message, StringComparison.Ordinal);
+        Numbers.Refuses("slopeFromHorizontal", () => ZonedFixture.FromMesh("box", box.Reversed(), Basin));
         Numbers.Refuses("mesh", () => ZonedFixture.FromMesh("nothing", new TriangleMesh([], []), Basin));
         Assert.Throws<ArgumentNullException>(() => ZonedFixture.FromMesh("nothing", null!, Basin));
         Assert.Throws<ArgumentException>(() => ZonedFixture.FromMesh("box", box, []));
