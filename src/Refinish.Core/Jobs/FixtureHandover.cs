@@ -51,7 +51,7 @@ public sealed class FixtureHandover
             procedure.System.TotalDryFilm,
             Length.FromMeters(procedure.System.Layers.Sum(layer => layer.Coats * layer.Product.MaximumDryFilm.Meters)),
             Source.Supplied("the film planned as the least mean, and the data sheets' most, added up over the coats"));
-        Spots = FilmAcceptance.SpotsFor(procedure.CoatedArea);
+        Spots = FilmAcceptanceRules.SpotsWithinAFifth.Plan!.CountFor(procedure.CoatedArea);
     }
 
     /// <summary>The procedure of the fixture.</summary>
