@@ -11,7 +11,8 @@ namespace Refinish.Inspection;
 /// the least or above 120 % of the most.
 /// </summary>
 /// <remarks>
-/// A spot is the mean of at least three gauge readings within a circle of 4 cm (SSPC-PA 2, section 3); five spots for each 10 m² or part of it.
+/// A spot is the mean of at least three gauge readings within a circle of 4 cm (SSPC-PA 2, section 3), five spots an area of 10 m². The mean is
+/// that of one area: judge each area by itself. How many areas of a large surface are measured says <see cref="FilmAcceptanceRule.Plan"/>.
 /// The 80 % and 120 % are the commonly used restriction of the same document (seen in training material, not in the standard). That
 /// document is written for metal: on tile, plastic and vitreous china an ultrasonic gauge or a witness panel takes the magnetic gauge's place.
 /// Enamel under the coating reads as coating on a magnetic gauge: measure the bare enamel first and take it off.
@@ -57,13 +58,6 @@ public sealed record FilmAcceptance
 
     /// <summary>Whether every comparison is within its limit.</summary>
     public bool IsAccepted => Comparisons.All(comparison => comparison.Outcome == ComparisonOutcome.Within);
-
-    /// <summary>How many spots a coated area needs: five for each 10 m² or part of it.</summary>
-    /// <param name="area">Coated area, more than 0 and at most 1000 m².</param>
-    /// <returns>The number of spots.</returns>
-    /// <exception cref="ArgumentOutOfRangeException">Outside the range.</exception>
-    public static int SpotsFor(Area area) =>
-        5 * (int)Math.Ceiling(Guard.Within(area, Bounds.Positive(Measure.Area, 1000), nameof(area)) / 10);
 
     /// <summary>How mean and deviation follow from the spots.</summary>
     /// <returns>The derivation.</returns>

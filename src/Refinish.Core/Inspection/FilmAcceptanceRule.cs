@@ -73,6 +73,12 @@ public sealed record FilmAcceptanceRule
         init => shareAtLeast = value is Ratio r ? Guard.Within(r, Bounds.Between(0.01, 1, Measure.Percent), nameof(ShareAtLeast)) : null;
     }
 
+    /// <summary>
+    /// How many of what it counts a surface takes; <see langword="null"/> when the rule comes without a plan, and then whether enough was
+    /// measured cannot be judged.
+    /// </summary>
+    public FilmSamplingPlan? Plan { get; init; }
+
     /// <summary>Where the rule comes from.</summary>
     /// <exception cref="ArgumentNullException">No source is given.</exception>
     public required Source Source

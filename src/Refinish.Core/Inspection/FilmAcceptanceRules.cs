@@ -4,13 +4,15 @@ using UnitsNet;
 
 namespace Refinish.Inspection;
 
-/// <summary>Published rules of acceptance for dry films, as data. All were written for steel: on a bathroom fixture they are borrowed, and the contract has to say so.</summary>
+/// <summary>Published rules of acceptance for dry films, as data, with their plans of how much to measure. All were written for steel: on a bathroom fixture they are borrowed, and the contract has to say so.</summary>
 public static class FilmAcceptanceRules
 {
     private static readonly Ratio Whole = Ratio.FromPercent(100);
 
-    // Largest area in m² and the readings it takes; ISO 19840 Table 1.
-    private static readonly (double Area, int Readings)[] Steps = [(1, 5), (3, 10), (10, 15), (30, 20), (100, 30)];
+    private static readonly Source SpotPlan = Source.Published(
+        "SSPC-PA 2 (2004 and later)",
+        "number of measurements, second-hand, from training material: each 10 m² (100 ft²) up to 30 m² (300 ft²), three such areas up to 100 m² "
+            + "(1000 ft²), three and one more for each further 100 m² (1000 ft²); five spots an area");
 
     /// <summary>SSPC-PA 2, the commonly used restriction: the mean of the spots between least and most, no spot below 80 % of the least or above 120 % of the most; single readings are free.</summary>
     public static FilmAcceptanceRule SpotsWithinAFifth { get; } = new()
@@ -21,10 +23,11 @@ public static class FilmAcceptanceRules
         MeanAtMost = Whole,
         EachAtLeast = Ratio.FromPercent(80),
         EachAtMost = Ratio.FromPercent(120),
+        Plan = Steps(SpotPlan, 1, 100, 5, (10, 5), (20, 10), (100, 15)),
         Source = Source.Published("SSPC-PA 2 (2004 and later)", "spots; 80 % and 120 % second-hand, from training material"),
     };
 
-    /// <summary>The 90/10 rule: nine readings in ten at or above the least, and none below 90 % of it.</summary>
+    /// <summary>The 90/10 rule: nine readings in ten at or above the least, and none below 90 % of it. Its plan of readings was not found: none is given here.</summary>
     public static FilmAcceptanceRule NineInTen { get; } = new()
     {
         Name = "nine in ten (90/10)",
@@ -43,19 +46,23 @@ public static class FilmAcceptanceRules
         EachAtLeast = Ratio.FromPercent(80),
         EachAtMost = Whole,
         ShareAtLeast = Ratio.FromPercent(80),
+        Plan = Steps(Source.FromMemory("ISO 19840, Table 1: readings by area"), 1, 100, 10, (1, 5), (3, 10), (10, 15), (30, 20), (100, 30)),
         Source = Source.Published("ISO 19840:2004 and 2012", "criteria second-hand, from a painters' association that says \"less than 20 %\" below where here 20 % passes"),
     };
 
     /// <summary>All of them.</summary>
     public static IReadOnlyList<FilmAcceptanceRule> All { get; } = new ValueList<FilmAcceptanceRule>([SpotsWithinAFifth, NineInTen, NominalWithFifthBelow]);
 
-    /// <summary>How many single readings an area takes: 5 up to 1 m², 10 up to 3, 15 up to 10, 20 up to 30, 30 up to 100, and 10 more for each further 100 m² or part of it (ISO 19840, Table 1, from memory, unverified). Spots: <see cref="FilmAcceptance.SpotsFor"/>.</summary>
-    /// <param name="area">Coated area, more than 0 and at most 1000 m².</param>
-    /// <returns>The number of readings.</returns>
-    /// <exception cref="System.ArgumentOutOfRangeException">Outside the range.</exception>
-    public static int ReadingsFor(Area area)
-    {
-        double size = Guard.Within(area, Bounds.Positive(Measure.Area, 1000), nameof(area));
-        return Steps.Where(step => size <= step.Area).Select(step => (int?)step.Readings).FirstOrDefault() ?? 30 + (10 * (int)System.Math.Ceiling((size - 100) / 100));
-    }
+    /// <summary>
+    /// The spots of SSPC-PA 2 where a job is measured in square feet. The document uses the two systems side by side and not as exact
+    /// equivalents: 100 ft² are 9.29 m².
+    /// </summary>
+    public static FilmSamplingPlan SpotsInSquareFeet { get; } =
+        Steps(SpotPlan, 0.3048 * 0.3048, 1000, 5, (100, 5), (200, 10), (1000, 15));
+
+    private static FilmSamplingPlan Steps(Source source, double unit, double further, int count, params (double Area, int Count)[] steps) => new(
+        steps.Select(step => new KeyValuePair<Area, int>(Area.FromSquareMeters(step.Area * unit), step.Count)),
+        Area.FromSquareMeters(further * unit),
+        count,
+        source);
 }

@@ -8,7 +8,7 @@ using UnitsNet;
 namespace Refinish.Inspection;
 
 /// <summary>Dry films held against a specification by a rule of acceptance.</summary>
-/// <remarks>A rule says what it wants counted, spots or readings: this takes values and trusts the caller for that. The base reading has to be taken off before (<see cref="GaugeAdjustment"/>).</remarks>
+/// <remarks>A rule says what it wants counted, spots or readings: this takes values and trusts the caller for that. With <see cref="CoatedArea"/> it says how many the rule's plan asks for and whether so many were measured. A rule of spots means the mean of one area of 10 m²: judge each area of a large surface by itself too. The base reading has to be taken off before (<see cref="GaugeAdjustment"/>).</remarks>
 /// <example><code>
 /// FilmSpecification range = new(Length.FromMicrometers(100), Length.FromMicrometers(300), Source.Supplied("job specification"));
 /// Length[] readings = [Length.FromMicrometers(120), Length.FromMicrometers(110), Length.FromMicrometers(105), Length.FromMicrometers(100), Length.FromMicrometers(80)];
@@ -17,6 +17,8 @@ namespace Refinish.Inspection;
 /// </code></example>
 public sealed record FilmJudgement
 {
+    private readonly double? area;
+
     /// <summary>Holds values against a specification.</summary>
     /// <param name="rule">The rule.</param>
     /// <param name="specification">The least and most film.</param>
@@ -66,8 +68,27 @@ public sealed record FilmJudgement
     /// <summary>Every part of the rule, each against its limit.</summary>
     public IReadOnlyList<LimitComparison> Comparisons { get; }
 
-    /// <summary>Whether every part of the rule is kept; a rule without parts accepts nothing.</summary>
-    public bool IsAccepted => Comparisons.Count > 0 && Comparisons.All(comparison => comparison.Outcome == ComparisonOutcome.Within);
+    /// <summary>The coated area that the values stand for, more than 0 and at most 10 000 m²; <see langword="null"/> when not given.</summary>
+    /// <exception cref="ArgumentOutOfRangeException">Outside the range.</exception>
+    public Area? CoatedArea
+    {
+        get => area is double coated ? Area.FromSquareMeters(coated) : null;
+        init => area = value is Area coated ? Guard.Within(coated, Bounds.Positive(Measure.Area, 10e3), nameof(CoatedArea)) : null;
+    }
+
+    /// <summary>
+    /// How many were measured against how many the rule's plan asks for; it cannot be judged when the rule has no plan,
+    /// <see langword="null"/> without a <see cref="CoatedArea"/>.
+    /// </summary>
+    public LimitComparison? Sampling => CoatedArea is Area coated
+        ? new(One + "s measured", Statistics.Count, Rule.Plan?.CountFor(coated), LimitSense.AtLeast, Measure.Number, Rule.Plan?.Source ?? Rule.Source, "measure more")
+        : null;
+
+    /// <summary>
+    /// Whether every part of the rule is kept and no fewer were measured than its plan asks for; a rule without parts accepts nothing.
+    /// </summary>
+    public bool IsAccepted => Comparisons.Count > 0 && Sampling?.Outcome != ComparisonOutcome.Beyond
+        && Comparisons.All(comparison => comparison.Outcome == ComparisonOutcome.Within);
 
     private double Share => Statistics.Films.Count(film => film.Meters >= Specification.Minimum.Meters) / (double)Statistics.Count;
 
@@ -84,19 +105,23 @@ public sealed record FilmJudgement
     /// <returns>Text such as <c>not accepted by nominal film, a fifth may be below (80/20): 15 readings, mean 102 µm</c>.</returns>
     public override string ToString() => string.Format(
         CultureInfo.InvariantCulture,
-        "{0} by {1}: {2} {3}, mean {4}",
+        "{0} by {1}: {2} {3}{5}, mean {4}",
         IsAccepted ? "accepted" : "not accepted",
         Rule.Name,
         Statistics.Count,
-        (Rule.Sample == FilmSample.Spot ? "spot" : "reading") + (Statistics.Count == 1 ? string.Empty : "s"),
-        Measure.Film.Format(Statistics.Mean.Meters, DisplayUnits.Si, 3));
+        One + (Statistics.Count == 1 ? string.Empty : "s"),
+        Measure.Film.Format(Statistics.Mean.Meters, DisplayUnits.Si, 3),
+        Sampling is not LimitComparison sampling ? string.Empty
+            : sampling.Limit is double asked ? " of the " + Figures.Fixed(asked, 0) + " asked for" : ", no plan says how many");
+
+    private string One => Rule.Sample == FilmSample.Spot ? "spot" : "reading";
 
     private IEnumerable<LimitComparison> Compare()
     {
         double least = Specification.Minimum.Meters;
         double most = Specification.Maximum.Meters;
         double mean = Statistics.Mean.Meters;
-        string one = Rule.Sample == FilmSample.Spot ? "spot" : "reading";
+        string one = One;
         if (Rule.MeanLow is double low)
         {
             yield return new("mean film against the least", mean, low * least, LimitSense.AtLeast, Measure.Film, Rule.Source, "another coat within the recoat window");

@@ -51,8 +51,10 @@ public sealed class FixtureHandover
             procedure.System.TotalDryFilm,
             Length.FromMeters(procedure.System.Layers.Sum(layer => layer.Coats * layer.Product.MaximumDryFilm.Meters)),
             Source.Supplied("the film planned as the least mean, and the data sheets' most, added up over the coats"));
-        Spots = FilmAcceptance.SpotsFor(procedure.CoatedArea);
-        SlipCriteria = procedure.Fixture.Options.Any(option => option.Kind == FixtureOptionKind.SlipResistantFloor) ? shop.Limits.Slip : ValueList<SlipClass>.Empty;
+        Spots = FilmAcceptanceRules.SpotsWithinAFifth.Plan!.CountFor(procedure.CoatedArea);
+        SlipCriteria = procedure.Fixture.Options.Any(option => option.Kind == FixtureOptionKind.SlipResistantFloor)
+                ? shop.Limits.Slip
+                : ValueList<SlipClass>.Empty;
     }
 
     /// <summary>The procedure of the fixture.</summary>

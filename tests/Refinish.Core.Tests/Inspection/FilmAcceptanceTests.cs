@@ -44,13 +44,6 @@ public class FilmAcceptanceTests
         Assert.Equal(ComparisonOutcome.Beyond, result.Comparisons[2].Outcome);
     }
 
-    [Theory]
-    [InlineData(0.5, 5)]
-    [InlineData(10, 5)]
-    [InlineData(10.01, 10)]
-    [Evidence(Basis.Cited, "SSPC-PA 2: five spots in each 10 m² (100 ft²), from training material")]
-    public void Small_fixtures_still_take_five_spots(double area, int spots) => Assert.Equal(spots, FilmAcceptance.SpotsFor(Area.FromSquareMeters(area)));
-
     [Property]
     [Evidence(Basis.Identity, "the mean lies between the extremes and does not depend on order; workings hold")]
     public void The_mean_lies_between(byte a, byte b, byte c)
@@ -69,7 +62,6 @@ public class FilmAcceptanceTests
         Numbers.Refuses("maximum", () => _ = new FilmSpecification(Length.FromMils(6), Length.FromMils(4), Source.Supplied("job specification")));
         Numbers.Refuses("spots", () => Judge(-1));
         Assert.Throws<System.ArgumentException>(() => Judge());
-        Numbers.Refuses("area", () => FilmAcceptance.SpotsFor(Area.Zero));
     }
 
     private static FilmAcceptance Judge(params double[] mils) => new(Range, mils.Select(mil => Length.FromMils(mil)));

@@ -83,7 +83,7 @@ public class FilmRulesTests
     [InlineData(101, 40)]
     [InlineData(250, 50)]
     [Evidence(Basis.Contract, "the table of readings by area, ISO 19840 Table 1, from memory and unverified: read back here, not evidence")]
-    public void Readings_by_area(double area, int readings) => Assert.Equal(readings, FilmAcceptanceRules.ReadingsFor(Area.FromSquareMeters(area)));
+    public void Readings_by_area(double area, int readings) => Assert.Equal(readings, FilmAcceptanceRules.NominalWithFifthBelow.Plan!.CountFor(Area.FromSquareMeters(area)));
 
     [Fact]
     [Evidence(Basis.Cited, "Berthouex and Brown, Statistics for Environmental Engineers, Table 21.1: two-sided factors for n = 4 to 60 at 95 % confidence and 90, 95 and 99 % coverage, two decimals")]
@@ -210,7 +210,6 @@ public class FilmRulesTests
         Numbers.Refuses("readings", () => _ = Spot("floor", 1, 2, -3));
         Numbers.Refuses("ShareAtLeast", () => _ = FilmAcceptanceRules.NineInTen with { ShareAtLeast = Ratio.FromPercent(101) });
         Numbers.Refuses("EachAtLeast", () => _ = FilmAcceptanceRules.NineInTen with { EachAtLeast = Ratio.Zero });
-        Numbers.Refuses("area", () => FilmAcceptanceRules.ReadingsFor(Area.Zero));
         Numbers.Refuses("coverage", () => _ = new FilmTolerance(Wide, [Length.FromMicrometers(100)], Ratio.FromPercent(40)));
         Numbers.Refuses("readings", () => FilmTolerance.FactorFor(1, Ratio.FromPercent(90), Ratio.FromPercent(95), ToleranceSide.Both));
         Assert.Throws<ArgumentException>(() => Judge(FilmAcceptanceRules.NineInTen));
