@@ -26,7 +26,7 @@ namespace Refinish.Scheduling;
 ///     ],
 ///     [new StepLag("strip", "repair", TimeSpan.Zero, null, "old coat off first")]);
 /// TimeSpan? mean = work.Mean;                                  // 6.5 h
-/// double chance = work.ChanceBy(TimeSpan.FromHours(8))!.Value.Percent;   // 89.1
+/// double chance = work.ChanceBy(TimeSpan.FromHours(8))!.Value.Percent;   // 89.2
 /// </code></example>
 public sealed record PathForecast
 {
