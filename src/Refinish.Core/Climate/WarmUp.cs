@@ -230,8 +230,8 @@ public sealed record WarmUp
     public Temperature BackTemperatureAfter(TimeSpan time) => Temperature.FromKelvins(After(time, false));
 
     /// <summary>
-    /// Heat that flows into each square metre of the face after a time, h (T_r − T_face); negative while the fixture cools. It is largest at
-    /// the beginning.
+    /// Heat that flows into each square metre of the face after a time, h (T_r − T_face); negative while the fixture cools. It is largest
+    /// at the beginning.
     /// </summary>
     /// <param name="time">Time from now, 0 to 60 days.</param>
     /// <returns>The heat flux.</returns>
@@ -243,14 +243,17 @@ public sealed record WarmUp
     /// it cools.
     /// </summary>
     /// <param name="time">Time from now, 0 to 60 days.</param>
-    /// <returns>The power. A heater has to give it on top of what the room itself loses, or the room does not stay at its temperature.</returns>
+    /// <returns>The power. A heater has to give it on top of what the room itself loses, or the room does not stay at its
+    /// temperature.</returns>
     /// <exception cref="ArgumentOutOfRangeException">Outside the range.</exception>
     public Power PowerAfter(TimeSpan time) => Power.FromWatts(heatTransfer * area * (room - After(time, true)));
 
-    /// <summary>Heat that the fixture has taken up by a time, the sum of <see cref="PowerAfter"/> until then; negative when it has cooled.</summary>
+    /// <summary>Heat that the fixture has taken up by a time, the sum of <see cref="PowerAfter"/> until then; negative when it has
+    /// cooled.</summary>
     /// <param name="time">Time from now, 0 to 60 days.</param>
     /// <returns>
-    /// m c (T − T_0) of a lump; of a plane wall m c (T_r − T_0) (1 − Σ C_n e^(−ζ_n² Fo) sin ζ_n / ζ_n), which is more than <see cref="Heat"/>
+    /// m c (T − T_0) of a lump; of a plane wall m c (T_r − T_0) (1 − Σ C_n e^(−ζ_n² Fo) sin ζ_n / ζ_n), which is more than
+    /// <see cref="Heat"/>
     /// when the face has its temperature before the back.
     /// </returns>
     /// <exception cref="ArgumentOutOfRangeException">Outside the range.</exception>

@@ -5,10 +5,12 @@ namespace Refinish.Coatings;
 
 /// <summary>Equivalent weights, grams that hold one mole of reactive groups, from what data sheets print, and back.</summary>
 /// <remarks>
-/// <para>Isocyanate: 42.02/w_NCO, printed as 4202 over per cent NCO; hydroxyl: 56 100 over the hydroxyl number in mg KOH/g (polyurethane makers' association,
-/// virtual technical library, section 5). A molecule: molar mass over its active sites (guide to epoxy calculations). Solvent and filler count as mass without groups.</para>
-/// <para>Carboxyl: 56 100 over the acid number, the milligrams of potassium hydroxide that one gram takes (ASTM D3643, section 3.1). Data sheets often print
-/// it for the solid resin; multiply by the solids for the resin as supplied. Of an anhydride the titration finds only half of the groups (same section).</para>
+/// <para>Isocyanate: 42.02/w_NCO, printed as 4202 over per cent NCO; hydroxyl: 56 100 over the hydroxyl number in mg KOH/g (polyurethane
+/// makers' association, virtual technical library, section 5). A molecule: molar mass over its active sites (guide to epoxy calculations).
+/// Solvent and filler count as mass without groups.</para>
+/// <para>Carboxyl: 56 100 over the acid number, the milligrams of potassium hydroxide that one gram takes (ASTM D3643, section 3.1). Data
+/// sheets often print it for the solid resin; multiply by the solids for the resin as supplied. Of an anhydride the titration finds only
+/// half of the groups (same section).</para>
 /// </remarks>
 /// <example><code>
 /// double grams = EquivalentWeights.OfIsocyanate(Ratio.FromPercent(23)).GramsPerMole;   // 182.7
@@ -49,7 +51,8 @@ public static class EquivalentWeights
         MolarMass.FromKilogramsPerMole(IsocyanateGroup / Guard.Within(isocyanateContent, IsocyanateContents, nameof(isocyanateContent)));
 
     /// <summary>The isocyanate content of a hardener of which the equivalent weight is known.</summary>
-    /// <param name="equivalentWeight">Grams of hardener as supplied per mole of NCO, 70.1 to 20 000: less would be more than 60 % NCO.</param>
+    /// <param name="equivalentWeight">Grams of hardener as supplied per mole of NCO, 70.1 to 20 000: less would be more than 60 %
+    /// NCO.</param>
     /// <returns>NCO groups by mass.</returns>
     /// <exception cref="ArgumentOutOfRangeException">Outside the range.</exception>
     public static Ratio IsocyanateContentOf(MolarMass equivalentWeight) =>
@@ -63,7 +66,8 @@ public static class EquivalentWeights
         MolarMass.FromKilogramsPerMole(PotassiumHydroxide / Guard.Within(hydroxylNumber / 1000, HydroxylNumbers, nameof(hydroxylNumber)));
 
     /// <summary>The hydroxyl number of a resin or an alcohol of which the equivalent weight is known.</summary>
-    /// <param name="equivalentWeight">Grams as supplied per mole of hydroxyl, 28.1 to 20 000: less would be more than 2000 mg KOH/g.</param>
+    /// <param name="equivalentWeight">Grams as supplied per mole of hydroxyl, 28.1 to 20 000: less would be more than 2000 mg
+    /// KOH/g.</param>
     /// <returns>mg of potassium hydroxide per gram.</returns>
     /// <exception cref="ArgumentOutOfRangeException">Outside the range.</exception>
     public static double HydroxylNumberOf(MolarMass equivalentWeight) => Potash(equivalentWeight);

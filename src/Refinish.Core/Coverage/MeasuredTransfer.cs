@@ -8,9 +8,10 @@ namespace Refinish.Coverage;
 /// The transfer efficiency that a coat had, back from the dry film that was found on an area and the volume that went through the gun.
 /// </summary>
 /// <remarks>
-/// <para>TE = A · WFT / (V_gun (1 − o)), WFT = DFT (1 + R) / VS: volume that is film over volume aimed at the piece. With o = 0 it counts what
-/// passes the edges as lost, as the rule of thumb of coverage tables does; with the share o that passes them it is the gun's own, the
-/// <see cref="SprayGun.TransferEfficiency"/> that <see cref="CoatDemand"/> takes beside <see cref="ApplicationLosses.EdgeOverspray"/>.</para>
+/// <para>TE = A · WFT / (V_gun (1 − o)), WFT = DFT (1 + R) / VS: volume that is film over volume aimed at the piece. With o = 0 it counts
+/// what passes the edges as lost, as the rule of thumb of coverage tables does; with the share o that passes them it is the gun's own, the
+/// <see cref="SprayGun.TransferEfficiency"/> that <see cref="CoatDemand"/> takes beside
+/// <see cref="ApplicationLosses.EdgeOverspray"/>.</para>
 /// <para>Take the mean of many readings over the whole area, and the volume from before and after the coat, hose and cup as full as before.
 /// Coating that a dry film does not show (roughness filled, runs wiped off) makes the efficiency look smaller than it was.</para>
 /// </remarks>

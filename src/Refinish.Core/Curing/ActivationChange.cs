@@ -3,7 +3,8 @@ using UnitsNet;
 
 namespace Refinish.Curing;
 
-/// <summary>Other activation energies of a <see cref="CureReaction"/> from a temperature on, as where another step of the reaction governs.</summary>
+/// <summary>Other activation energies of a <see cref="CureReaction"/> from a temperature on, as where another step of the reaction
+/// governs.</summary>
 /// <remarks>
 /// The rate constants have no step there: k_i(T) = k_i(T_c) e^(E_i'/R (1/T_c − 1/T)) from T_c on, with k_i(T_c) by the energies below.
 /// </remarks>
@@ -47,5 +48,6 @@ public sealed record ActivationChange
     /// <summary>The energies and the temperature in one line.</summary>
     /// <returns>Text such as <c>30 kJ/mol and 35 kJ/mol from 40 °C</c>.</returns>
     public override string ToString() =>
-        Measure.MolarEnergy.Format(energy) + " and " + Measure.MolarEnergy.Format(autocatalyticEnergy) + " from " + Measure.Temperature.Format(at);
+        Measure.MolarEnergy.Format(energy) + " and " + Measure.MolarEnergy.Format(autocatalyticEnergy) + " from "
+        + Measure.Temperature.Format(at);
 }

@@ -6,14 +6,16 @@ using Refinish.Coatings;
 namespace Refinish.Curing;
 
 /// <summary>
-/// When a coat may go on for the next one to meet its recoat window: back from the instant of the next coat, over the temperatures until then.
+/// When a coat may go on for the next one to meet its recoat window: back from the instant of the next coat, over the temperatures until
+/// then.
 /// </summary>
 /// <remarks>
-/// <para>The latest application is that from which the coat has gained the age at which its window opens, the earliest that from which it has
-/// not gained more than that at which the window closes (<see cref="EquivalentAge"/>), and no earlier than the last instant at which the
-/// surface was outside the product's temperature range. It is <see cref="CureClock"/> asked backwards: a coat that goes on within the window
-/// has its recoat window open at the next coat.</para>
-/// <para>For a crew that can come from one instant to another, ask for both: the latest application of the later, the earliest of the earlier.</para>
+/// <para>The latest application is that from which the coat has gained the age at which its window opens, the earliest that from which it
+/// has not gained more than that at which the window closes (<see cref="EquivalentAge"/>), and no earlier than the last instant at which
+/// the surface was outside the product's temperature range. It is <see cref="CureClock"/> asked backwards: a coat that goes on within the
+/// window has its recoat window open at the next coat.</para>
+/// <para>For a crew that can come from one instant to another, ask for both: the latest application of the later, the earliest of the
+/// earlier.</para>
 /// </remarks>
 /// <example><code>
 /// CureTimes times = new()
@@ -89,7 +91,8 @@ public sealed record ApplicationWindow
     /// <summary>When the next coat is to go on.</summary>
     public DateTimeOffset NextCoat { get; }
 
-    /// <summary>The application may end here at the latest; <see langword="null"/> when no instant will do, see <see cref="WhyNone"/>.</summary>
+    /// <summary>The application may end here at the latest; <see langword="null"/> when no instant will do, see
+    /// <see cref="WhyNone"/>.</summary>
     public DateTimeOffset? Latest { get; }
 
     /// <summary>
@@ -99,8 +102,8 @@ public sealed record ApplicationWindow
     public DateTimeOffset? Earliest { get; }
 
     /// <summary>
-    /// From here until the next coat the surface stays within the product's temperature range; <see langword="null"/> when it leaves it just
-    /// before. The start of the history when it never does.
+    /// From here until the next coat the surface stays within the product's temperature range; <see langword="null"/> when it leaves it
+    /// just before. The start of the history when it never does.
     /// </summary>
     public DateTimeOffset? WithinRangeFrom { get; }
 

@@ -171,7 +171,8 @@ public sealed record CureReaction
     /// <summary>The law in one line.</summary>
     /// <returns>Text such as <c>Kamal–Sourour, m 1, n 2, 48 kJ/mol and 52 kJ/mol</c>.</returns>
     public override string ToString() => "Kamal–Sourour, m " + Figures.Significant(AutocatalyticOrder) + ", n " + Figures.Significant(Order) + ", "
-        + Measure.MolarEnergy.Format(energy) + " and " + Measure.MolarEnergy.Format(autocatalyticEnergy) + (Change is null ? string.Empty : ", " + Change)
+        + Measure.MolarEnergy.Format(energy) + " and " + Measure.MolarEnergy.Format(autocatalyticEnergy)
+        + (Change is null ? string.Empty : ", " + Change)
         + (Diffusion is null ? string.Empty : ", " + Diffusion);
 
     /// <summary>Both factors zero is no reaction; called where a reaction is taken.</summary>

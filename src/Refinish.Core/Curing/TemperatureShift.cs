@@ -4,15 +4,16 @@ using UnitsNet;
 namespace Refinish.Curing;
 
 /// <summary>
-/// How reactions quicken with warmth, as a law that can be passed about: a fixed factor for ten kelvins, Arrhenius' law, one of one's own, or
-/// two of them that meet at a temperature.
+/// How reactions quicken with warmth, as a law that can be passed about: a fixed factor for ten kelvins, Arrhenius' law, one of one's own,
+/// or two of them that meet at a temperature.
 /// </summary>
 /// <remarks>
 /// <para>Fixed factor: k(T)/k(T_ref) = Q^((T − T_ref)/10 K). The trade's rule of thumb is Q = 2; systems seen lie between about 1.5 and 2.5 (second-hand, no standard).</para>
 /// <para>Arrhenius: k(T)/k(T_ref) = exp(E/R (1/T_ref − 1/T)). Doubling from 20 to 30 °C is E = 51.2 kJ/mol.</para>
-/// <para>In pieces, with the change at T_c: the law below up to T_c and the law above from there on, each counted from T_c, so that the rate
-/// has no step there. A piece may itself be in pieces.</para>
-/// <para>No law knows a product's limits: below its least temperature an epoxy may stop short of curing altogether. <see cref="CureForecast"/> keeps to the limits.</para>
+/// <para>In pieces, with the change at T_c: the law below up to T_c and the law above from there on, each counted from T_c, so that the
+/// rate has no step there. A piece may itself be in pieces.</para>
+/// <para>No law knows a product's limits: below its least temperature an epoxy may stop short of curing altogether.
+/// <see cref="CureForecast"/> keeps to the limits.</para>
 /// </remarks>
 /// <example><code>
 /// TemperatureShift rule = TemperatureShift.Doubling(2);
@@ -135,7 +136,8 @@ public sealed record TemperatureShift
     /// </exception>
     public static TemperatureShift Own(string name, Func<Temperature, double> rate, Source source)
     {
-        TemperatureShift law = new(Guard.Named(name, nameof(name)), Guard.NotNull(rate, nameof(rate)), Guard.NotNull(source, nameof(source)));
+        TemperatureShift law = new(
+            Guard.Named(name, nameof(name)), Guard.NotNull(rate, nameof(rate)), Guard.NotNull(source, nameof(source)));
         for (double kelvins = Thermometer.Minimum; kelvins <= Thermometer.Maximum; kelvins += 5)
         {
             law.OwnRate(kelvins);

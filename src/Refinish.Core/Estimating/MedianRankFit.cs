@@ -9,17 +9,17 @@ namespace Refinish.Estimating;
 /// graphical method, done by least squares, beside the maximum likelihood of <see cref="WeibullFit"/>.
 /// </summary>
 /// <remarks>
-/// <para>Each failure gets an order j = j' + (n + 1 − j')/(1 + r), j' that of the failure before and r the jobs on record that had got to its age
-/// (L. G. Johnson's adjusted ranks), and of it the median rank F. The line is y = b (ln t − ln η), y = ln(−ln(1 − F)). Failures of one age
-/// stand at that age with ranks of their own; a job still good at an age stands after those that failed at it.</para>
+/// <para>Each failure gets an order j = j' + (n + 1 − j')/(1 + r), j' that of the failure before and r the jobs on record that had got to
+/// its age (L. G. Johnson's adjusted ranks), and of it the median rank F. The line is y = b (ln t − ln η), y = ln(−ln(1 − F)). Failures of
+/// one age stand at that age with ranks of their own; a job still good at an age stands after those that failed at it.</para>
 /// <para>The line weighs early failures more than the likelihood does and shows by its bend when the life is no Weibull life; with few
 /// failures its shape is less often too high. It gives no intervals, and it knows of when a job was lost sight of only the order: where
 /// many are still good, hold it against <see cref="WeibullFit"/>. Formulas from memory of any reliability handbook; held to published ranks
 /// by tests.</para>
 /// </remarks>
 /// <example><code>
-/// MedianRankFit fit = new(
-///     [new LifeRecord(5.1, true), new LifeRecord(9.5, false), new LifeRecord(15, true), new LifeRecord(22, false), new LifeRecord(40, true)]);
+/// LifeRecord[] books = [new(5.1, true), new(9.5, false), new(15, true), new(22, false), new(40, true)];
+/// MedianRankFit fit = new(books);
 /// double order = fit.Points[1].Order;                    // 2.25
 /// double failed = fit.Points[1].MedianRank.Percent;      // 36.0
 /// WeibullLife? life = fit.Life;

@@ -20,7 +20,8 @@ internal static class MedianRankKernel
 
     public static double Beta(double order, int all, double p) => SpecialFunctions.BetaRegularized(order, all + 1 - order, p);
 
-    /// <summary>The failures by age, each with its order; jobs that were still good at an age stand after those that failed at it.</summary>
+    /// <summary>The failures by age, each with its order; jobs that were still good at an age stand after those that failed at
+    /// it.</summary>
     public static List<RankedFailure> Order(IReadOnlyList<LifeRecord> records, MedianRanks ranks)
     {
         int all = records.Sum(record => record.Count);

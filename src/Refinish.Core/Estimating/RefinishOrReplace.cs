@@ -7,15 +7,15 @@ using UnitsNet;
 namespace Refinish.Estimating;
 
 /// <summary>
-/// Two options with different lives, compared by what each costs a year: A = P r / (1 − (1 + r)^(−n)) + C, with P the whole cost, n the life
-/// in years, r the interest and C what its care costs every year. Without interest, A = P / n + C.
+/// Two options with different lives, compared by what each costs a year: A = P r / (1 − (1 + r)^(−n)) + C, with P the whole cost, n the
+/// life in years, r the interest and C what its care costs every year. Without interest, A = P / n + C.
 /// </summary>
 /// <remarks>
 /// The capital recovery factor r(1 + r)^n/((1 + r)^n − 1) of engineering-economy tables. The comparison assumes that each option can be
 /// renewed at the same price when its life ends. Present values are those of the yearly costs over the longer life. Lives are the caller's;
-/// none is assumed. Yearly care is the same every year and paid at the end of it, as those tables take it. Break-even life: that life of the
-/// first option at which both cost the same a year, −ln(1 − P₁ r / (A₂ − C₁))/ln(1 + r). An option that costs nothing is taken as it is:
-/// there is then no share of it and no break-even life, and the sentence says so.
+/// none is assumed. Yearly care is the same every year and paid at the end of it, as those tables take it. Break-even life: that life of
+/// the first option at which both cost the same a year, −ln(1 − P₁ r / (A₂ − C₁))/ln(1 + r). An option that costs nothing is taken as it
+/// is: there is then no share of it and no break-even life, and the sentence says so.
 /// </remarks>
 /// <example><code>
 /// RenewalOption refinish = new() { Name = "refinishing", Parts = [new CostPart("work", 1480m)], LifeYears = 7 };
@@ -92,11 +92,13 @@ public sealed record RefinishOrReplace
     /// replacing costs nothing.
     /// </summary>
     public Ratio? RefinishPerReplace =>
-        ReplaceCost + Replace.YearlyCost > 0 ? Ratio.FromDecimalFractions(Yearly(RefinishCost, Refinish) / Yearly(ReplaceCost, Replace)) : null;
+        ReplaceCost + Replace.YearlyCost > 0
+            ? Ratio.FromDecimalFractions(Yearly(RefinishCost, Refinish) / Yearly(ReplaceCost, Replace))
+            : null;
 
     /// <summary>
-    /// How long refinishing has to last to cost no more a year than replacing, in years; <see langword="null"/> when no life is long enough,
-    /// as when its care alone costs more, or when replacing costs nothing.
+    /// How long refinishing has to last to cost no more a year than replacing, in years; <see langword="null"/> when no life is long
+    /// enough, as when its care alone costs more, or when replacing costs nothing.
     /// </summary>
     public double? BreakEvenYears => EconomyKernel.BreakEven((double)RefinishCost, LeftForRefinishing, rate);
 

@@ -5,7 +5,8 @@ using System.Linq;
 namespace Refinish.Estimating;
 
 /// <summary>
-/// One way to have a good surface again: everything it costs once and every year, how long it lasts, and how long the bathroom is out of use.
+/// One way to have a good surface again: everything it costs once and every year, how long it lasts, and how long the bathroom is out of
+/// use.
 /// </summary>
 public sealed record RenewalOption
 {
@@ -42,7 +43,8 @@ public sealed record RenewalOption
     }
 
     /// <summary>
-    /// What its care costs every year of its life, such as a cleaner that it needs or repairs of its finish; 0 to 10⁹, nothing when left out.
+    /// What its care costs every year of its life, such as a cleaner that it needs or repairs of its finish; 0 to 10⁹, nothing when left
+    /// out.
     /// </summary>
     /// <exception cref="ArgumentOutOfRangeException">Negative or too large.</exception>
     public decimal YearlyCost

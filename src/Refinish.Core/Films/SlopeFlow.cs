@@ -1,6 +1,5 @@
 using System;
 using System.Collections.Generic;
-using System.Diagnostics.CodeAnalysis;
 using UnitsNet;
 
 namespace Refinish.Films;
@@ -119,8 +118,7 @@ public sealed record SlopeFlow
     /// <returns>Whether there is one.</returns>
     /// <exception cref="ArgumentNullException"><paramref name="rheology"/> is missing.</exception>
     /// <exception cref="ArgumentOutOfRangeException">An argument is outside its range.</exception>
-    public static bool TryFind(
-        double flowPerWidth, Angle slope, Density density, FilmRheology rheology, [NotNullWhen(true)] out SlopeFlow? found)
+    public static bool TryFind(double flowPerWidth, Angle slope, Density density, FilmRheology rheology, out SlopeFlow? found)
     {
         double flow = Guard.Within(flowPerWidth, Flows, nameof(flowPerWidth));
         double alpha = Guard.Within(slope, Steep, nameof(slope));

@@ -4,9 +4,9 @@ using MathNet.Numerics;
 namespace Refinish;
 
 /// <summary>
-/// The score of the standard normal distribution for a chance, and the chance of a score. The score: M. J. Wichura, "Algorithm AS 241: the percentage points of the normal distribution",
-/// Applied Statistics 37 (1988), routine PPND16, about sixteen figures. Coefficients from memory; held to the inverse error function of MathNet.Numerics
-/// by a test, which it beats in speed.
+/// The score of the standard normal distribution for a chance, and the chance of a score. The score: M. J. Wichura, "Algorithm AS 241: the
+/// percentage points of the normal distribution", Applied Statistics 37 (1988), routine PPND16, about sixteen figures. Coefficients from
+/// memory; held to the inverse error function of MathNet.Numerics by a test, which it beats in speed.
 /// </summary>
 internal static class NormalScore
 {

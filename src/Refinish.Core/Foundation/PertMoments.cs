@@ -1,6 +1,7 @@
 namespace Refinish;
 
-/// <summary>Mean and deviation of a three-point estimate as network planning takes them. Symbols: a least, m most likely, b greatest value.</summary>
+/// <summary>Mean and deviation of a three-point estimate as network planning takes them. Symbols: a least, m most likely, b greatest
+/// value.</summary>
 internal static class PertMoments
 {
     public static readonly Source Source = Source.FromMemory("three-point estimates of network planning");

@@ -10,9 +10,9 @@ namespace Refinish.Scheduling;
 /// step (PERT).
 /// </summary>
 /// <remarks>
-/// <para>Of each step µ = (a + 4m + b)/6 and σ = (b − a)/6; T = Σ µ with the lags between them and σ² = Σ σ² along the longest path by the means,
-/// of several that long the one with the greatest variance; the chance to be done by t is Φ((t − T)/σ). Source: three-point estimates of
-/// network planning, from memory; the whole held to published examples by tests.</para>
+/// <para>Of each step µ = (a + 4m + b)/6 and σ = (b − a)/6; T = Σ µ with the lags between them and σ² = Σ σ² along the longest path by the
+/// means, of several that long the one with the greatest variance; the chance to be done by t is Φ((t − T)/σ). Source: three-point
+/// estimates of network planning, from memory; the whole held to published examples by tests.</para>
 /// <para>The chance is too hopeful. Any other path may turn out the longest, and where paths meet the latest counts (merge bias): two equal
 /// paths with an even chance each are both done with a chance of a quarter. <see cref="MayTakeOver"/> names the steps from which this
 /// comes; while it is not empty, take the chance as an upper limit. It also takes steps to be late independently, which one crew, one
@@ -26,7 +26,7 @@ namespace Refinish.Scheduling;
 ///     ],
 ///     [new StepLag("strip", "repair", TimeSpan.Zero, null, "old coat off first")]);
 /// TimeSpan? mean = work.Mean;                                  // 6.5 h
-/// double chance = work.ChanceBy(TimeSpan.FromHours(8))!.Value.Percent;   // 89.1
+/// double chance = work.ChanceBy(TimeSpan.FromHours(8))!.Value.Percent;   // 89.2
 /// </code></example>
 public sealed record PathForecast
 {
@@ -55,7 +55,8 @@ public sealed record PathForecast
         if (listed.FirstOrDefault(lag => lag.Maximum is not null) is StepLag closing)
         {
             throw new ArgumentException(
-                "The lag '" + closing.Reason + "' has a maximum, which a chance along one path cannot keep; allowed: minima.", nameof(lags));
+                "The lag '" + closing.Reason + "' has a maximum, which a chance along one path cannot keep; allowed: minima.",
+                nameof(lags));
         }
 
         Path = new CriticalPath(Steps.Select(step => new SiteStep { Id = step.Id, Duration = step.Mean }), listed);
@@ -101,7 +102,8 @@ public sealed record PathForecast
         return governing is null ? null : Ratio.FromDecimalFractions(Chance(seconds));
     }
 
-    /// <summary>The time by which the path is done with a chance, T + z σ; too early for the whole, see <see cref="MayTakeOver"/>.</summary>
+    /// <summary>The time by which the path is done with a chance, T + z σ; too early for the whole, see
+    /// <see cref="MayTakeOver"/>.</summary>
     /// <param name="chance">The chance, 0.1 to 99.9 %: further out the normal distribution says nothing about work.</param>
     /// <returns>The time, not below zero; <see langword="null"/> when impossible.</returns>
     /// <exception cref="ArgumentOutOfRangeException">Outside the range.</exception>
@@ -183,7 +185,8 @@ public sealed record PathForecast
             Expression a = Expression.Quantity("a_" + index, one.Least.TotalSeconds, Measure.Hours);
             Expression m = Expression.Quantity("m_" + index, one.Likely.TotalSeconds, Measure.Hours);
             Expression b = Expression.Quantity("b_" + index, one.Most.TotalSeconds, Measure.Hours);
-            WorkingStep time = new("mean time of " + one.Id, "µ_" + index, (a + (4 * m) + b) / 6, one.MeanSeconds, Measure.Hours, PertMoments.Source);
+            WorkingStep time = new(
+                "mean time of " + one.Id, "µ_" + index, (a + (4 * m) + b) / 6, one.MeanSeconds, Measure.Hours, PertMoments.Source);
             WorkingStep spread = new(
                 "standard deviation of " + one.Id, "σ_" + index, (b - a) / 6, one.DeviationSeconds, Measure.Hours, PertMoments.Source);
             steps.Add(time);

@@ -48,7 +48,8 @@ public class ApplicationWindowTests
         ApplicationWindow window = new(Times, history, Start.AddHours(14));
         Assert.Equal(Start.AddHours(10), window.Latest);
         Assert.Equal(Start.AddHours(4), window.Earliest);
-        Assert.Equal(Start.AddHours(10), new EquivalentAge(history, TemperatureShift.Doubling(2), C(25)).LatestBefore(Start.AddHours(14), TimeSpan.FromHours(2)));
+        EquivalentAge age = new(history, TemperatureShift.Doubling(2), C(25));
+        Assert.Equal(Start.AddHours(10), age.LatestBefore(Start.AddHours(14), TimeSpan.FromHours(2)));
     }
 
     [Fact]
@@ -109,11 +110,11 @@ public class ApplicationWindowTests
     {
         CureTableFit table = new(
             [
-                new StageTimes(CureStage.TouchDry, [new TabulatedTime(C(15), TimeSpan.FromHours(2)), new TabulatedTime(C(25), TimeSpan.FromHours(1))]),
-                new StageTimes(CureStage.RecoatOpens, [new TabulatedTime(C(15), TimeSpan.FromHours(5)), new TabulatedTime(C(25), TimeSpan.FromHours(2))]),
-                new StageTimes(CureStage.RecoatCloses, [new TabulatedTime(C(15), TimeSpan.FromHours(30)), new TabulatedTime(C(25), TimeSpan.FromHours(20))]),
-                new StageTimes(CureStage.WaterService, [new TabulatedTime(C(15), TimeSpan.FromHours(48)), new TabulatedTime(C(25), TimeSpan.FromHours(24))]),
-                new StageTimes(CureStage.FullCure, [new TabulatedTime(C(15), TimeSpan.FromHours(300)), new TabulatedTime(C(25), TimeSpan.FromHours(160))]),
+                Row(CureStage.TouchDry, 2, 1),
+                Row(CureStage.RecoatOpens, 5, 2),
+                Row(CureStage.RecoatCloses, 30, 20),
+                Row(CureStage.WaterService, 48, 24),
+                Row(CureStage.FullCure, 300, 160),
             ],
             C(10), C(35), Source.Invented("a table for this test"));
         TemperatureHistory history = TemperatureHistory.Constant(Start, C(15));
@@ -126,6 +127,9 @@ public class ApplicationWindowTests
     }
 
     private static Temperature C(double celsius) => Temperature.FromDegreesCelsius(celsius);
+
+    private static StageTimes Row(CureStage stage, double at15, double at25) =>
+        new(stage, [new TabulatedTime(C(15), TimeSpan.FromHours(at15)), new TabulatedTime(C(25), TimeSpan.FromHours(at25))]);
 
     private static TemperatureHistory History(params (double Hours, double Celsius)[] stretches) =>
         new(Start, stretches.Select(one => new TemperatureSegment(TimeSpan.FromHours(one.Hours), C(one.Celsius))));

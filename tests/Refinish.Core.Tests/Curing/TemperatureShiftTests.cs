@@ -92,7 +92,8 @@ public class TemperatureShiftTests
         TemperatureShift three = TemperatureShift.InPieces(Two, C(40), TemperatureShift.Own("own", t => t.Kelvins, Test));
         Numbers.Close(three.RateFactor(at[0], at[2]), three.RateFactor(at[0], at[1]) * three.RateFactor(at[1], at[2]), 1e-11);
         Numbers.HoldsToKernel(three.Workings(at[0], at[1]));
-        EquivalentAge age = new(new TemperatureHistory(Start, [new(TimeSpan.FromHours(1), at[0]), new(TimeSpan.FromHours(1), at[1])]), three, at[2]);
+        TemperatureHistory history = new(Start, [new(TimeSpan.FromHours(1), at[0]), new(TimeSpan.FromHours(1), at[1])]);
+        EquivalentAge age = new(history, three, at[2]);
         double hours = three.RateFactor(at[0], at[2]) + three.RateFactor(at[1], at[2]);
         Numbers.Close(hours, age.Between(Start, Start.AddHours(2)).TotalHours, 1e-6);
     }
@@ -113,8 +114,10 @@ public class TemperatureShiftTests
         Assert.Throws<ArgumentNullException>(() => TemperatureShift.Own("none", null!, Test));
         Assert.Throws<ArgumentNullException>(() => TemperatureShift.InPieces(null!, C(20), Arrhenius(1)));
         Assert.Equal(Two, TemperatureShift.InPieces(Arrhenius(70), C(20), Arrhenius(45)));
-        CureForecast forecast = new(GenericCatalogue.EpoxyPrimer.Cure, C(15), TemperatureShift.InPieces(TemperatureShift.Doubling(3), C(20), TemperatureShift.Doubling(2)));
-        Assert.Equal(Two.Source.Kind, forecast.Shift.Source.Kind);
+        CureTimes times = GenericCatalogue.EpoxyPrimer.Cure;
+        CureForecast forecast = new(times, C(15), Two);
+        double factor = Two.RateFactor(C(15), times.ReferenceTemperature);
+        Numbers.Close(times.WaterService.TotalHours / factor, forecast.WaterService!.Value.TotalHours, 1e-9);
     }
 
     private static double ConcreteRate(Temperature at)
@@ -125,7 +128,8 @@ public class TemperatureShiftTests
 
     private static Temperature C(double celsius) => Temperature.FromDegreesCelsius(celsius);
 
-    private static TemperatureShift Arrhenius(double kilojoules) => TemperatureShift.Arrhenius(MolarEnergy.FromKilojoulesPerMole(kilojoules));
+    private static TemperatureShift Arrhenius(double kilojoules) =>
+        TemperatureShift.Arrhenius(MolarEnergy.FromKilojoulesPerMole(kilojoules));
 
     private static TemperatureSegment At(double hours, double celsius) => new(TimeSpan.FromHours(hours), C(celsius));
 }

@@ -131,10 +131,10 @@ public class MedianRankTests
     [Evidence(Basis.Contract, "what gives no line says why; survivors of an age stand after its failures; a count is as many records; ranges and equality")]
     public void Edges()
     {
-        Assert.Contains("fewer than two", new MedianRankFit([new LifeRecord(3, true), new LifeRecord(5, false, 9)]).WhyNone, StringComparison.Ordinal);
         Assert.Null(new MedianRankFit([new LifeRecord(5, false)]).Life);
-        Assert.Contains("one age", new MedianRankFit([new LifeRecord(3, true, 4)]).WhyNone, StringComparison.Ordinal);
-        Assert.Contains("outside 0.3 to 20", new MedianRankFit([new LifeRecord(3, true), new LifeRecord(3.0001, true)]).WhyNone, StringComparison.Ordinal);
+        WhyNone("fewer than two", new LifeRecord(3, true), new LifeRecord(5, false, 9));
+        WhyNone("one age", new LifeRecord(3, true, 4));
+        WhyNone("outside 0.3 to 20", new LifeRecord(3, true), new LifeRecord(3.0001, true));
         Assert.StartsWith("no lifetime: ", new MedianRankFit([new LifeRecord(5, false)]).ToString(), StringComparison.Ordinal);
         MedianRankFit tied = new([new LifeRecord(3, false), new LifeRecord(3, true), new LifeRecord(4, true)]);
         Assert.Equal(1, tied.Points[0].Order);
@@ -148,6 +148,9 @@ public class MedianRankTests
         Numbers.Refuses("line", () => _ = new MedianRankFit(Six, MedianRanks.Exact, (RankLine)7));
         Assert.Throws<ArgumentException>(() => new MedianRankFit([]));
     }
+
+    private static void WhyNone(string reason, params LifeRecord[] records) =>
+        Assert.Contains(reason, new MedianRankFit(records).WhyNone, StringComparison.Ordinal);
 
     // In thousands of hours.
     private static MedianRankFit Censored(MedianRanks ranks) => new(

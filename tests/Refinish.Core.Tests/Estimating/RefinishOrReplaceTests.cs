@@ -136,19 +136,24 @@ public class RefinishOrReplaceTests
     public void Care_every_year()
     {
         RefinishOrReplace answer = new(
-            Option("refinishing", 1480m, 7) with { YearlyCost = 60m }, Option("replacing", 5200m, 20), Ratio.FromPercent(5), Currency.Of("USD"));
+            Option("refinishing", 1480m, 7) with { YearlyCost = 60m }, Option("replacing", 5200m, 20), Ratio.FromPercent(5),
+            Currency.Of("USD"));
         Assert.Equal(315.77m, answer.RefinishPerYear);
         Numbers.Near(4.76, answer.BreakEvenYears!.Value, 0.005);
         Assert.Contains("315.77 USD a year, of it 60.00 USD for its care;", answer.Sentence(), StringComparison.Ordinal);
         Numbers.HoldsToKernel(answer.Workings());
         RefinishOrReplace costly = new(
-            Option("refinishing", 1480m, 7) with { YearlyCost = 500m }, Option("replacing", 5200m, 20), Ratio.FromPercent(5), Currency.Of("USD"));
+            Option("refinishing", 1480m, 7) with { YearlyCost = 500m }, Option("replacing", 5200m, 20), Ratio.FromPercent(5),
+            Currency.Of("USD"));
         Assert.Null(costly.BreakEvenYears);
         Assert.EndsWith("However long it lasts, it costs more a year than replacing.", costly.Sentence(), StringComparison.Ordinal);
         RefinishOrReplace careOnly = new(
-            Option("refinishing", 0m, 7) with { YearlyCost = 10m }, Option("replacing", 0m, 20) with { YearlyCost = 20m }, Ratio.Zero, Currency.Of("USD"));
+            Option("refinishing", 0m, 7) with { YearlyCost = 10m }, Option("replacing", 0m, 20) with { YearlyCost = 20m }, Ratio.Zero,
+            Currency.Of("USD"));
         Numbers.Close(0.5, careOnly.RefinishPerReplace!.Value.DecimalFractions);
-        Assert.EndsWith("As refinishing costs nothing but its care, it is the cheaper however short it lasts.", careOnly.Sentence(), StringComparison.Ordinal);
+        Assert.EndsWith(
+            "As refinishing costs nothing but its care, it is the cheaper however short it lasts.", careOnly.Sentence(),
+            StringComparison.Ordinal);
         Numbers.HoldsToKernel(careOnly.Workings());
         Numbers.Refuses("YearlyCost", () => _ = Option("r", 1m, 1) with { YearlyCost = -1m });
     }

@@ -65,7 +65,7 @@ public class StrokeOverlapTests
     public void Speed_and_passes_are_inverse(byte passes, byte micrometers)
     {
         int n = 1 + (passes % 4);
-        Length film = Length.FromMicrometers(20 + micrometers);
+        Length film = Length.FromMicrometers(30 + micrometers);
         StrokeOverlap wall = Of(SprayScene.Patterns[0], 50);
         StrokeOverlap set = new(wall.Gun, wall.Pattern, wall.Settings with { Speed = wall.SpeedFor(film, n) });
         Numbers.Close(film.Meters, n * set.MeanWetFilm.Meters, 1e-11);

@@ -27,12 +27,14 @@ public class PathForecastTests
     public void A_network_of_fourteen_activities()
     {
         PathForecast work = Days(
-            "A 5 5 7, B 1 2 5, C 5 5 5, D 4 8 13, E 1 10 17, F 1 5 7, G 2 6 9, H 4 4 6, I 2 7 10, J 2 4 7, K 6 10 13, L 2 6 6, M 2 2 3, N 7 7 12",
+            "A 5 5 7, B 1 2 5, C 5 5 5, D 4 8 13, E 1 10 17, F 1 5 7, G 2 6 9, "
+                + "H 4 4 6, I 2 7 10, J 2 4 7, K 6 10 13, L 2 6 6, M 2 2 3, N 7 7 12",
             "A-C A-D B-E C-E D-F D-G E-H F-H G-I H-I I-J I-K J-L K-M L-N M-N");
         (string Id, double Mean, double Deviation)[] printed =
         [
-            ("A", 5.33, 0.33), ("B", 2.33, 0.67), ("C", 5.00, 0.00), ("D", 8.17, 1.50), ("E", 9.67, 2.67), ("F", 4.67, 1.00), ("G", 5.83, 1.17),
-            ("H", 4.33, 0.33), ("I", 6.67, 1.33), ("J", 4.17, 0.83), ("K", 9.83, 1.17), ("L", 5.33, 0.67), ("M", 2.17, 0.17), ("N", 7.83, 0.83),
+            ("A", 5.33, 0.33), ("B", 2.33, 0.67), ("C", 5.00, 0.00), ("D", 8.17, 1.50), ("E", 9.67, 2.67), ("F", 4.67, 1.00),
+            ("G", 5.83, 1.17), ("H", 4.33, 0.33), ("I", 6.67, 1.33), ("J", 4.17, 0.83), ("K", 9.83, 1.17), ("L", 5.33, 0.67),
+            ("M", 2.17, 0.17), ("N", 7.83, 0.83),
         ];
         foreach ((UncertainStep step, (string id, double mean, double deviation)) in work.Steps.Zip(printed, (step, row) => (step, row)))
         {
@@ -41,7 +43,10 @@ public class PathForecastTests
             Numbers.Near(deviation, step.Deviation.TotalDays, 0.005);
         }
 
-        (string Id, double Early, double Slack)[] dates = [("B", 0, 8), ("C", 5.33, 0), ("D", 5.33, 1.83), ("E", 10.33, 0), ("F", 13.5, 1.83)];
+        (string Id, double Early, double Slack)[] dates =
+        [
+            ("B", 0, 8), ("C", 5.33, 0), ("D", 5.33, 1.83), ("E", 10.33, 0), ("F", 13.5, 1.83),
+        ];
         foreach ((string id, double early, double slack) in dates)
         {
             ActivityTime time = work.Path.Steps.First(one => one.Step.Id == id);
@@ -68,7 +73,8 @@ public class PathForecastTests
         Numbers.Near(3.1111, Math.Pow(paper.Deviation!.Value.TotalDays, 2), 0.00005);
         Numbers.Near(0.7146, paper.ChanceBy(TimeSpan.FromDays(16))!.Value.DecimalFractions, 0.00005);
         PathForecast building = Days(
-            "A 1 2 3, B 2 3.5 8, C 6 9 18, D 4 5.5 10, E 1 4.5 5, F 4 4 10, G 5 6.5 11, H 5 8 17, I 3 7.5 9, J 3 9 9, K 4 4 4, L 1 5.5 7, M 1 2 3, N 5 5.5 9",
+            "A 1 2 3, B 2 3.5 8, C 6 9 18, D 4 5.5 10, E 1 4.5 5, F 4 4 10, G 5 6.5 11, "
+                + "H 5 8 17, I 3 7.5 9, J 3 9 9, K 4 4 4, L 1 5.5 7, M 1 2 3, N 5 5.5 9",
             "A-B B-C C-D C-E E-F D-G E-H G-H C-I F-J I-J J-K J-L H-M K-N L-N");
         Assert.Equal(TimeSpan.FromDays(44), building.Mean);
         Numbers.Near(9, Math.Pow(building.Deviation!.Value.TotalDays, 2), 1e-9);
@@ -141,7 +147,8 @@ public class PathForecastTests
         Assert.Empty(circle.MayTakeOver);
         Numbers.HoldsToKernel(circle.Workings());
         UncertainStep[] two = [Step("a", 1, 2, 3), Step("b", 1, 2, 3)];
-        Assert.Throws<ArgumentException>(() => new PathForecast(two, [new StepLag("a", "b", TimeSpan.Zero, TimeSpan.FromDays(1), "window")]));
+        StepLag closing = new("a", "b", TimeSpan.Zero, TimeSpan.FromDays(1), "window");
+        Assert.Throws<ArgumentException>(() => new PathForecast(two, [closing]));
         Assert.Throws<ArgumentException>(() => new PathForecast(two, [new StepLag("a", "c", TimeSpan.Zero, null, "unknown")]));
         Assert.Throws<ArgumentException>(() => new PathForecast([], []));
         Numbers.Refuses("likely", () => Step("a", 3, 2, 4));
@@ -156,7 +163,8 @@ public class PathForecastTests
         Assert.Equal("a, 24 h – 48 h – 72 h", Step("a", 1, 2, 3).ToString());
     }
 
-    private static double Normal(Random random) => Math.Sqrt(-2 * Math.Log(1 - random.NextDouble())) * Math.Cos(2 * Math.PI * random.NextDouble());
+    private static double Normal(Random random) =>
+        Math.Sqrt(-2 * Math.Log(1 - random.NextDouble())) * Math.Cos(2 * Math.PI * random.NextDouble());
 
     private static UncertainStep Step(string id, double least, double likely, double most) =>
         new(id, TimeSpan.FromDays(least), TimeSpan.FromDays(likely), TimeSpan.FromDays(most));
