@@ -107,7 +107,13 @@ public sealed class CoatRun
     /// <summary>Water that the sprayed coating gives off to the air of the room.</summary>
     public Mass WaterMass => Mass.FromKilograms(Demand.Sprayed.CubicMeters * Coating.WaterContent.KilogramsPerCubicMeter);
 
-    /// <summary>That and what is not volatile.</summary>
+    /// <summary>Water that makes the air humid: that of a waterborne product, and not the trace in a reducer.</summary>
+    internal Mass HumidMass => Coating.Product.IsWaterborne ? WaterMass : Mass.Zero;
+
+    /// <summary>Whether solvent or water comes off it into the air.</summary>
+    internal bool GivesOff => (VolatileMass + HumidMass).Kilograms > 0;
+
+    /// <summary>The solvent given off and what is not volatile.</summary>
     internal Mass LiquidMass => Mass.FromKilograms(liquid);
 
     /// <summary>Coating that goes through the gun, without the reducer.</summary>

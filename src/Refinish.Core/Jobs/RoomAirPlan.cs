@@ -39,7 +39,7 @@ public sealed class RoomAirPlan
 
         Shop shop = schedule.Work.Shop;
         ScheduledRun[] runs = [.. schedule.Runs.Where(run => run.Operation.Operation.Room == room)];
-        ScheduledRun[] giving = [.. runs.Where(run => run.Run.VolatileMass.Kilograms > 0)];
+        ScheduledRun[] giving = [.. runs.Where(run => run.Run.GivesOff)];
         ScheduledOperation[] uses = [.. schedule.Operations.Where(operation => operation.Operation.Room == room && operation.Operation.Vapours.Count > 0)];
         AsksForAir = runs.Any(HasIsocyanate);
         Screens = new ValueList<IsocyanateScreen>(Mists(runs, shop));

@@ -175,22 +175,14 @@ public class VocTests
     }
 
     [Fact]
-    [Evidence(Basis.Independent, "by hand, of 1 L with 40 % solids by volume: the other 600 mL at 1/(0.8/998 + 0.2/785) = 946.63 g/L are 567.98 g, of which 80 % are "
-        + "water, 454.38 g, and 113.60 g solvent")]
-    public void Water_among_the_solvents_is_no_solvent()
+    [Evidence(Basis.Contract, "water is said once, as a share of the part that holds it")]
+    public void Water_among_the_solvents_is_refused()
     {
-        CoatingProduct waterborne = Topcoat with
-        {
-            Base = new CoatingComponent("base", "base", Topcoat.Base.Density),
-            Hardener = new CoatingComponent("hardener", "hardener", Topcoat.Hardener!.Density),
-            VolumeSolids = Ratio.FromPercent(40),
-            Solvents = [new(Solvents.Water, Ratio.FromPercent(80)), new(Solvents.Isopropanol, Ratio.FromPercent(20))],
-        };
-        VocContent content = new MixedCoating(waterborne, Ratio.Zero).Voc!;
-        Numbers.Near(567.98, content.Volatiles.Grams, 0.01);
-        Numbers.Near(454.38, content.Water.Grams, 0.01);
-        Numbers.Near(113.60, content.Volatiles.Grams - content.Water.Grams, 0.01);
-        Numbers.HoldsToKernel(new MixedCoating(waterborne, Ratio.Zero).Workings());
+        SolventShare[] blend = [new(Solvents.Water, Ratio.FromPercent(80)), new(Solvents.Isopropanol, Ratio.FromPercent(20))];
+        ArgumentException refused = Assert.Throws<ArgumentException>(() => _ = Topcoat with { Solvents = blend });
+        Assert.Equal("Solvents", refused.ParamName);
+        Assert.Contains("CoatingComponent.Water", refused.Message, StringComparison.Ordinal);
+        Assert.Throws<ArgumentException>(() => _ = Topcoat.Parts[0].Component with { Solvents = blend });
     }
 
     [Property]

@@ -1,6 +1,8 @@
 using System;
 using System.Collections.Generic;
+using System.Linq;
 using Refinish.Air;
+using Refinish.Coatings;
 using UnitsNet;
 
 namespace Refinish.Jobs;
@@ -30,7 +32,7 @@ internal static class RoomAir
 
         foreach (ScheduledRun run in schedule.Runs)
         {
-            if (run.Run.VolatileMass.Kilograms > 0 && run.SprayingFrom < zero)
+            if (run.Run.GivesOff && run.SprayingFrom < zero)
             {
                 zero = run.SprayingFrom;
             }
@@ -44,8 +46,8 @@ internal static class RoomAir
         Name = run.Id,
         Start = start,
         SprayTime = run.SprayTime,
-        VolatileMass = run.LiquidMass,
-        Solvents = run.Layer.Product.Solvents,
+        VolatileMass = run.LiquidMass + run.HumidMass,
+        Solvents = Liquids(run),
         FlashFraction = SolventEmission.FlashOf(run.Demand.Gun.TransferEfficiency, shop.FlashOfLanded),
         FilmTimeConstant = shop.FilmTimeConstant,
     };
@@ -116,4 +118,14 @@ internal static class RoomAir
 
     public static Room RoomAt(SiteRoom room, RoomCourse course) =>
         room.Room.AirTemperature is null ? room.Room with { AirTemperature = Temperature.FromKelvins(course.WarmestAir) } : room.Room;
+
+    // What evaporates of a waterborne product makes the air humid too.
+    private static IReadOnlyList<SolventShare> Liquids(CoatRun run)
+    {
+        IReadOnlyList<SolventShare> solvents = run.Layer.Product.Solvents;
+        double water = run.HumidMass / (run.LiquidMass + run.HumidMass);
+        return water == 0
+            ? solvents
+            : [.. solvents.Select(one => new SolventShare(one.Solvent, one.MassFraction * (1 - water))), new(Coatings.Solvents.Water, Ratio.FromDecimalFractions(water))];
+    }
 }
