@@ -64,7 +64,8 @@ public class FieldTests
             StringComparison.Ordinal))];
 
         // Kinds that a job has one of: the others are in the test of clocks and sources.
-        Assert.Equal(["discountByAmount.amount", "discountByAmount.mayUndercutMinimum", "discountByAmount.reason", "fixedClock.offset", "zoneClock.zone", "ellipse.length", "ellipse.width"],
+        Assert.Equal(["discountByAmount.amount", "discountByAmount.mayUndercutMinimum", "discountByAmount.reason", "fixedClock.offset",
+            "zoneClock.zone", "ellipse.length", "ellipse.width"],
             unused.Order(StringComparer.Ordinal).OrderBy(name => name.StartsWith('e')));
     }
 
@@ -162,9 +163,11 @@ public class FieldTests
         }
     }
 
-    // A fixture is made of its measurements, a margin of a ratio, and a clock of one of three things; a kind of rough fixture is one of the library's.
+    // A fixture is made of its measurements, a margin of a ratio, and a clock of one of three things; a kind of rough or composed fixture
+    // is one of the library's.
     private static bool IsRecord(Type type) =>
-        !typeof(IFixture).IsAssignableFrom(type) && type != typeof(Estimating.Margin) && type != typeof(LocalClock) && type != typeof(RoughKind);
+        !typeof(IFixture).IsAssignableFrom(type) && type != typeof(Estimating.Margin) && type != typeof(LocalClock)
+            && type != typeof(RoughKind) && type != typeof(ComposedKind);
 
     private static IEnumerable<Type> InputTypes(Type type) => Settable(type).Select(property => property.PropertyType)
         .Concat(Makers(type).SelectMany(maker => maker.GetParameters()).Select(parameter => parameter.ParameterType));

@@ -2,11 +2,11 @@ using Refinish.Fixtures;
 
 namespace Refinish.Json.Shapes;
 
-/// <summary>The ten kinds of fixture, and one of which only some readings are known.</summary>
+/// <summary>The ten kinds of fixture, one put together from parts, and one of which only some readings are known.</summary>
 internal static class FixtureShapes
 {
     /// <summary>
-    /// A fixture is written as its kind and, beside it, its measurements; a rough one as the kind it is of and what was taken.
+    /// A fixture is written as its kind and, beside it, its measurements; a composed and a rough one as the kind they are of and what was taken.
     /// </summary>
     public static OneOfShape<IFixture> Fixture { get; } = new OneOfShape<IFixture>("fixture")
         .Or("recessedBathtub", TubShapes.Recessed.Into("recessedBathtub", tub => new RecessedBathtub(tub), tub => tub.Measurements))
@@ -19,5 +19,6 @@ internal static class FixtureShapes
         .Or("countertop", FlatShapes.Countertop.Into("countertop", top => new Countertop(top), top => top.Measurements))
         .Or("flatPanel", FlatShapes.Panel.Into("flatPanel", panel => new FlatPanel(panel), panel => panel.Measurements))
         .Or("tiledSurround", FlatShapes.TiledWalls.Into("tiledSurround", tile => new TiledSurround(tile), tile => tile.Measurements))
+        .Or("composed", ComposedShapes.Fixture)
         .Or("rough", RoughShapes.Fixture);
 }
