@@ -65,7 +65,8 @@ public class FieldTests
             StringComparison.Ordinal))];
 
         // Kinds that a job has one of: the others are in the test of clocks and sources.
-        Assert.Equal(["discountByAmount.amount", "discountByAmount.mayUndercutMinimum", "discountByAmount.reason", "fixedClock.offset", "zoneClock.zone", "ellipse.length", "ellipse.width"],
+        Assert.Equal(["discountByAmount.amount", "discountByAmount.mayUndercutMinimum", "discountByAmount.reason", "fixedClock.offset",
+            "zoneClock.zone", "ellipse.length", "ellipse.width"],
             unused.Order(StringComparer.Ordinal).OrderBy(name => name.StartsWith('e')));
     }
 
@@ -165,12 +166,13 @@ public class FieldTests
 
     private static readonly Type[] ToldByOthers =
     [
-        typeof(MeshPoint), typeof(MeshTriangle), typeof(Estimating.Margin), typeof(LocalClock), typeof(RoughKind), typeof(Coatings.Flammability),
+        typeof(MeshPoint), typeof(MeshTriangle), typeof(Estimating.Margin), typeof(LocalClock), typeof(RoughKind), typeof(ComposedKind),
+        typeof(Coatings.Flammability),
         typeof(Coatings.Volatility),
     ];
 
-    // A fixture is made of its measurements, a margin of a ratio, and a clock of one of three things; a kind of rough fixture is one of
-    // the library's; points and triangles stand in the lists of their mesh. Whether a solvent burns and evaporates is told by fields of
+    // A fixture is made of its measurements, a margin of a ratio, and a clock of one of three things; a kind of rough or composed
+    // fixture is one of the library's; points and triangles stand in the lists of their mesh. Whether a solvent burns and evaporates is told by fields of
     // the solvent.
     private static bool IsRecord(Type type) =>
         !ToldByOthers.Contains(type) && !typeof(IFixture).IsAssignableFrom(type);

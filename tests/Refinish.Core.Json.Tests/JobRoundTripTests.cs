@@ -79,7 +79,7 @@ public class JobRoundTripTests
     public void Every_kind_of_fixture_comes_back_equal(LengthUnit unit, double scale)
     {
         IFixture[] fixtures = Tapes.Every(scale, unit);
-        Assert.Equal(10, fixtures.Select(fixture => fixture.GetType()).Distinct().Count());
+        Assert.Equal(11, fixtures.Select(fixture => fixture.GetType()).Distinct().Count());
         foreach (IFixture fixture in fixtures)
         {
             Assert.Equal(fixture, Back(FixtureShapes.Fixture, fixture));

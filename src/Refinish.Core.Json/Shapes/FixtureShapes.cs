@@ -2,11 +2,13 @@ using Refinish.Fixtures;
 
 namespace Refinish.Json.Shapes;
 
-/// <summary>The kinds of fixture, one of which only some readings are known, and one of zones that has no kind.</summary>
+/// <summary>
+/// The ten kinds of fixture, one put together from parts, one of which only some readings are known, and one of zones that has no kind.
+/// </summary>
 internal static class FixtureShapes
 {
     /// <summary>
-    /// A fixture is written as its kind and, beside it, its measurements; a rough one as the kind it is of and what was taken.
+    /// A fixture is written as its kind and, beside it, its measurements; a composed and a rough one as the kind they are of and what was taken.
     /// </summary>
     public static OneOfShape<IFixture> Fixture { get; } = new OneOfShape<IFixture>("fixture")
         {
@@ -22,6 +24,7 @@ internal static class FixtureShapes
         .Or("countertop", FlatShapes.Countertop.Into("countertop", top => new Countertop(top), top => top.Measurements))
         .Or("flatPanel", FlatShapes.Panel.Into("flatPanel", panel => new FlatPanel(panel), panel => panel.Measurements))
         .Or("tiledSurround", FlatShapes.TiledWalls.Into("tiledSurround", tile => new TiledSurround(tile), tile => tile.Measurements))
+        .Or("composed", ComposedShapes.Fixture)
         .Or("rough", RoughShapes.Fixture)
         .Or("zoned", ZonedShapes.Fixture);
 }

@@ -1,7 +1,5 @@
 using System;
 using System.Collections.Generic;
-using System.Linq;
-using System.Text.Json;
 using Refinish.Fixtures;
 using UnitsNet;
 
@@ -24,7 +22,7 @@ internal static class RoughShapes
 
     /// <summary>Assumptions of the kind are not written: they are the library's.</summary>
     public static ObjectShape<RoughFixture> Fixture { get; } = new Fields<RoughFixture>("roughFixture")
-        .With("of", new RoughKindShape(), rough => rough.Kind, out Slot<RoughKind> of)
+        .With("of", Kind(), rough => rough.Kind, out Slot<RoughKind> of)
         .With("taken", CommonShapes.List(Taken), rough => rough.Taken, out Slot<IReadOnlyList<TakenReading>> taken)
         .WithOr("own", CommonShapes.List(Assumption), rough => rough.OwnAssumptions, [], out Slot<IReadOnlyList<ReadingAssumption>> own)
         .MakingTogether(
@@ -108,31 +106,5 @@ internal static class RoughShapes
 
     private static Length Greatest(ReadingAssumption assumption) => Length.FromMeters(assumption.Greatest);
 
-    /// <summary>A kind by its identifier.</summary>
-    private sealed class RoughKindShape() : ScalarShape<RoughKind>(
-        "\"enum\": [" + string.Join(", ", RoughKind.Kinds.Select(kind => "\"" + kind.Id + "\"")) + "]", [.. RoughKind.Kinds])
-    {
-        public override Outcome Read(JsonElement json, Reading reading, out RoughKind value)
-        {
-            if (json.ValueKind != JsonValueKind.String)
-            {
-                reading.WrongType(json, "a word as a text");
-                return Nothing(out value);
-            }
-
-            string given = json.GetString()!;
-            if (RoughKind.Kinds.FirstOrDefault(kind => kind.Id == given) is RoughKind known)
-            {
-                value = known;
-                return Outcome.Read;
-            }
-
-            IEnumerable<string> words = RoughKind.Kinds.Select(kind => kind.Id);
-            reading.Fault(JsonFaultKind.UnknownKind, "\"" + given + "\" is not known; one of: " + string.Join(", ", words) + "."
-                + Spelling.Suggestion(given, words));
-            return Nothing(out value);
-        }
-
-        public override void Write(Utf8JsonWriter json, RoughKind value, Writing to) => json.WriteStringValue(value.Id);
-    }
+    private static NamedShape<RoughKind> Kind() => new(RoughKind.Kinds, kind => kind.Id);
 }

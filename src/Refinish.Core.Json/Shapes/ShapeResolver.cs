@@ -156,6 +156,7 @@ internal sealed class ShapeResolver : IJsonTypeInfoResolver
         Add(new KindShape<IFixture, Countertop>(FixtureShapes.Fixture));
         Add(new KindShape<IFixture, FlatPanel>(FixtureShapes.Fixture));
         Add(new KindShape<IFixture, TiledSurround>(FixtureShapes.Fixture));
+        Add(new KindShape<IFixture, ComposedFixture>(FixtureShapes.Fixture));
         Add(new KindShape<IFixture, RoughFixture>(FixtureShapes.Fixture));
         Add(new KindShape<IFixture, ZonedFixture>(FixtureShapes.Fixture));
         Add(ZonedShapes.Part);

@@ -17,9 +17,11 @@ public class ComposedFixtureTests
 
     private static double Rounded(double length, double width, double radius) => (length * width) - ((4 - Pi) * radius * radius);
 
-    private static double Area(ComposedFixture fixture, FixtureZoneKind zone) => fixture.Zones.Single(one => one.Kind == zone).Area.SquareInches;
+    private static double Area(ComposedFixture fixture, FixtureZoneKind zone) =>
+        fixture.Zones.Single(one => one.Kind == zone).Area.SquareInches;
 
-    private static double Patch(ComposedFixture fixture, string name) => fixture.Patches.Single(patch => patch.Name == name).Area.SquareInches;
+    private static double Patch(ComposedFixture fixture, string name) =>
+        fixture.Patches.Single(patch => patch.Name == name).Area.SquareInches;
 
     private static ComposedFixture[] All(ComposedKind kind) => [.. ComposedTapes.Every().Where(fixture => fixture.Kind == kind)];
 
@@ -40,6 +42,9 @@ public class ComposedFixtureTests
         Numbers.Close(bowls, Area(coved, FixtureZoneKind.Bowl), 1e-9);
         Numbers.Close((33 * 22) - Rounded(14.5, 16, 3) - Rounded(12.5, 15, 3) - (4 * Disc(1.375)), Area(coved, FixtureZoneKind.Rim));
         Numbers.Close((2 * (33 + 22)) + (2 * Pi * 3.5) + (4 * Pi * 1.375), coved.MaskedEdge.Inches);
+
+        // Slices of the same bowls added up in Python, 200 000 of each; the library's cove over-reads what it takes off at the corners.
+        Numbers.Close(42.37281, coved.WaterCapacity!.Value.Liters, 2e-4);
     }
 
     private static double Coved(double length, double width, double radius, double depth, double inset, double cove)
@@ -94,7 +99,8 @@ public class ComposedFixtureTests
         ComposedFixture toilet = ComposedTapes.But(All(ComposedKind.Toilet)[0], ("RimLength", 14), ("FootLength", 9));
         double slant = Math.Sqrt((15 * 15) + (2.5 * 2.5));
         Numbers.Close(Pi * 11.5 * slant, Patch(toilet, "outside"), 1e-8);
-        Numbers.Close(90 + (Math.Atan(2.5 / 15) * 180 / Pi), toilet.Patches.Single(patch => patch.Name == "outside").SlopeFromHorizontal.Degrees, 1e-8);
+        Numbers.Close(90 + (Math.Atan(2.5 / 15) * 180 / Pi),
+            toilet.Patches.Single(patch => patch.Name == "outside").SlopeFromHorizontal.Degrees, 1e-8);
         Numbers.Close((1.1 * Pi * 11.5 * slant) + (15 * (18 + 16)), Area(toilet, FixtureZoneKind.Outside), 1e-8);
         Numbers.Close(Disc(14) - (Pi * 12 * 9.5 / 4) + 64, Area(toilet, FixtureZoneKind.Rim));
         Numbers.Close(18 * 8, Area(toilet, FixtureZoneKind.Top));
@@ -208,7 +214,8 @@ public class ComposedFixtureTests
             double inches = 30 + (20 * random.NextDouble());
             double more = inches + 0.1 + random.NextDouble();
             ComposedFixture fixture = ComposedTapes.Of(kind);
-            Assert.True(ComposedTapes.But(fixture, ("Length", more)).CoatedArea > ComposedTapes.But(fixture, ("Length", inches)).CoatedArea);
+            Assert.True(ComposedTapes.But(fixture, ("Length", more)).CoatedArea > ComposedTapes.But(
+                fixture, ("Length", inches)).CoatedArea);
         }
     }
 
@@ -223,13 +230,15 @@ public class ComposedFixtureTests
         {
             Assert.Same(kind, ComposedKind.Of(kind.Id));
             Assert.True(kind.NotCoated.Count > 0, kind.Name);
-            Assert.All(kind.NotCoated, surface => Assert.StartsWith(surface.Name + ": not coated, because ", surface.ToString(), StringComparison.Ordinal));
+            Assert.All(kind.NotCoated,
+                surface => Assert.StartsWith(surface.Name + ": not coated, because ", surface.ToString(), StringComparison.Ordinal));
             Assert.All(kind.Readings, reading => Assert.True(reading.Least < reading.Greatest, reading.ToString()));
             Assert.All(kind.Readings.Where(reading => reading.Measure.Equals(Measure.Length)), reading =>
                 Assert.Contains(UsualReadings.All, usual => usual.Fixture == kind.Id && usual.Name == reading.Name));
         }
 
-        Assert.Contains("known: doubleBowlSink", Assert.Throws<ArgumentException>(() => ComposedKind.Of("sauna")).Message, StringComparison.Ordinal);
+        Assert.Contains("known: doubleBowlSink", Assert.Throws<ArgumentException>(() => ComposedKind.Of("sauna")).Message,
+            StringComparison.Ordinal);
     }
 
     [Fact]
@@ -291,7 +300,8 @@ public class ComposedFixtureTests
             sill.With(new("Height", Length.FromInches(40)))).Message, StringComparison.Ordinal);
         Assert.Contains("Length twice", Assert.Throws<ArgumentException>(() =>
             new ComposedFixture(sill.Kind, [.. sill.Taken, new("Length", Length.FromInches(40))])).Message, StringComparison.Ordinal);
-        Assert.Contains("it is a length", Assert.Throws<ArgumentException>(() => sill.With(new TakenReading("Length", 40))).Message, StringComparison.Ordinal);
+        Assert.Contains("it is a length", Assert.Throws<ArgumentException>(() => sill.With(new TakenReading("Length", 40))).Message,
+            StringComparison.Ordinal);
         Numbers.Refuses("OpenEnds", () => sill.With(new TakenReading("OpenEnds", 1.5)));
         Numbers.Refuses("OpenEnds", () => sill.With(new TakenReading("OpenEnds", 3)));
         Assert.Throws<ArgumentException>(() => sill.Value("Height"));

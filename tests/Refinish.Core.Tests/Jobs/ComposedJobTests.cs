@@ -50,7 +50,8 @@ public class ComposedJobTests
     {
         ComposedFixture fixture = ComposedTapes.Of(ComposedKind.Of(kind));
         string why = fixture.Kind.NotCoated.Single(surface => surface.Zone == FixtureZoneKind.Bowl).Reason;
-        foreach (FixtureZoneKind[] zones in new FixtureZoneKind[][] { [FixtureZoneKind.Bowl], [FixtureZoneKind.Bowl, FixtureZoneKind.Outside] })
+        foreach (FixtureZoneKind[] zones in new FixtureZoneKind[][] { [FixtureZoneKind.Bowl],
+            [FixtureZoneKind.Bowl, FixtureZoneKind.Outside] })
         {
             JobPlan plan = Plan(Entry(fixture) with { Zones = zones });
             Assert.Contains(plan.Objections, objection => objection.ToString().Contains(why, StringComparison.Ordinal));
@@ -65,6 +66,7 @@ public class ComposedJobTests
     {
         FixtureJob seat = Entry(ComposedTapes.Of(ComposedKind.ShowerBaseWithSeat)) with { Zones = [FixtureZoneKind.Seat] };
         Assert.Contains(Plan(seat).Handover!.Cautions, caution => caution.Equals(Cautions.NewCoatSlip));
-        Assert.DoesNotContain(Plan(Entry(ComposedTapes.Of(ComposedKind.WindowSill))).Handover!.Cautions, caution => caution.Equals(Cautions.NewCoatSlip));
+        Assert.DoesNotContain(
+            Plan(Entry(ComposedTapes.Of(ComposedKind.WindowSill))).Handover!.Cautions, caution => caution.Equals(Cautions.NewCoatSlip));
     }
 }

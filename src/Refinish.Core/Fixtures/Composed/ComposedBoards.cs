@@ -8,8 +8,10 @@ namespace Refinish.Fixtures;
 /// <summary>Doors and drawer fronts of cabinets, window sills.</summary>
 internal static class ComposedBoards
 {
-    private static readonly Source Doors = Source.CommonPractice("doors of cabinets are 8 to 48 in wide and 10 to 96 in high, drawer fronts 4 to 15 in high");
-    private static readonly Source Cups = Source.CommonPractice("cups of concealed hinges are 35 mm wide, on makers' drawings of several makes; older and small ones 26 to 40 mm");
+    private static readonly Source Doors = Source.CommonPractice("doors of cabinets are 8 to 48 in wide and 10 to 96 in high, drawer "
+        + "fronts 4 to 15 in high");
+    private static readonly Source Cups = Source.CommonPractice("cups of concealed hinges are 35 mm wide, on makers' drawings of "
+        + "several makes; older and small ones 26 to 40 mm");
     private static readonly Source Sills = Source.CommonPractice("window sills are 12 to 120 in long and 2 to 14 in deep");
     private static readonly Source HiddenBacks = Source.CommonPractice("the back of a drawer front is screwed to its box");
 
@@ -29,7 +31,8 @@ internal static class ComposedBoards
             new("glass, mesh and gaskets", null, "they are masked or taken out", Source.CommonPractice("inserts are masked or taken out")),
         ],
         Materials = Boards,
-        Clearing = "number each door and its place, take it off its hinges, take hinges, handles and bumpers off; plug hinge cups and screw holes; see what it is "
+        Clearing = "number each door and its place, take it off its hinges, take hinges, handles and bumpers off; plug hinge cups and "
+            + "screw holes; see what it is "
             + "made of: swollen board and loose laminate are repaired or left",
         PuttingBack = "take the plugs out, refit hinges, handles and bumpers, hang each door in its place and set it",
         Size = ("Length", "Width"),
@@ -59,9 +62,11 @@ internal static class ComposedBoards
         Sill)
     {
         Coated = "top, front edge, ends that show, and a board below",
-        NotCoated = [new("window frame, sash and glass", null, "they move and are another surface", Source.CommonPractice("windows are masked"))],
+        NotCoated = [new("window frame, sash and glass", null, "they move and are another surface",
+            Source.CommonPractice("windows are masked"))],
         Materials = [CulturedMarble, SolidSurface, CeramicTile, Laminate, Gelcoat, Acrylic],
-        Clearing = "take off curtains, blinds and what stands on it; dry it, and look for soft and black places at the frame; cut out all caulk along frame and walls",
+        Clearing = "take off curtains, blinds and what stands on it; dry it, and look for soft and black places at the frame; cut out "
+            + "all caulk along frame and walls",
         PuttingBack = "caulk the joint to frame and walls so that condensation runs off, put blinds back",
         Cautions = [Cautions.SunAndCondensation, Cautions.WaterBehind],
         Size = ("Length", "Depth"),
@@ -87,8 +92,9 @@ internal static class ComposedBoards
         Expression openings = 0;
         if (cups)
         {
-            Guard.Rule((tape.Count("HingeCups") == 0) == (tape.Of("CupDiameter") == 0), "CupDiameter", tape.Of("CupDiameter"), Measure.Length, "more than 0 where there are HingeCups, 0 otherwise");
-            Guard.Rule(tape.Count("HingeCups") == 0 || tape.Count("Faces") == 2, "HingeCups", tape.Of("HingeCups"), Measure.Number, "0 where one face is coated: the cups are in the back");
+            tape.Both("HingeCups", "CupDiameter");
+            Guard.Rule(tape.Count("HingeCups") == 0 || tape.Count("Faces") == 2, "HingeCups", tape.Of("HingeCups"), Measure.Number,
+                "0 where one face is coated: the cups are in the back");
             tape.AtMost("CupDiameter", Math.Min(length, width) / 2, "half of the door's shorter side");
             openings = tape["Pieces"] * tape.Discs("HingeCups", "CupDiameter");
             tape.Tape(tape["Pieces"] * tape.Rings("HingeCups", "CupDiameter"));
@@ -98,7 +104,8 @@ internal static class ComposedBoards
         tape.Plates("fronts", FixtureZoneKind.Front, tape["Pieces"], tape["Length"], tape["Width"], Row(0), tape["ProfileFactor"]);
         if (tape.Count("Faces") == 2)
         {
-            tape.Plates("backs", FixtureZoneKind.Front, tape["Pieces"], tape["Length"], tape["Width"], Row(width + 0.1 + tape.Of("Thickness")), null, openings);
+            tape.Plates("backs", FixtureZoneKind.Front, tape["Pieces"], tape["Length"], tape["Width"],
+                Row(width + 0.1 + tape.Of("Thickness")), null, openings);
         }
 
         // Two edges look up and down as far as a door leans, two stand upright: upright on the whole.
@@ -134,7 +141,8 @@ internal static class ComposedBoards
         double apron = tape.Of("ApronHeight");
         tape.Plate("top", FixtureZoneKind.Top, tape["Length"], tape["Depth"], Plane.Level(0, 0, 0));
         tape.Plate("front edge", FixtureZoneKind.Edge, tape["Length"], tape["EdgeHeight"], Plane.Front(0, 0, edge));
-        tape.Plates("ends", FixtureZoneKind.Edge, tape["OpenEnds"], tape["Depth"], tape["EdgeHeight"], [Plane.Right(length, 0, edge), Plane.Left(0, depth, edge)]);
+        tape.Plates("ends", FixtureZoneKind.Edge, tape["OpenEnds"], tape["Depth"], tape["EdgeHeight"],
+            [Plane.Right(length, 0, edge), Plane.Left(0, depth, edge)]);
         tape.Plate("board below", FixtureZoneKind.Front, tape["Length"], tape["ApronHeight"], Plane.Front(0, 0.02, edge - apron));
         Expression below = apron > 0 ? tape["Length"] + (2 * tape["ApronHeight"]) : 0;
         tape.Tape((2 * (tape["Length"] + tape["Depth"])) + below);

@@ -34,10 +34,12 @@ public sealed record ComposedFixture : IFixture
     /// <param name="kind">What it is.</param>
     /// <param name="taken">The readings that were taken; those that the kind needs among them, none twice.</param>
     /// <exception cref="ArgumentException">
-    /// An argument is missing, a reading that the kind needs is missing, the kind does not have it, it is of another kind of unit, or one is
+    /// An argument is missing, a reading that the kind needs is missing, the kind does not have it, it is of another kind of unit, or one
+    /// is
     /// given twice.
     /// </exception>
-    /// <exception cref="ArgumentOutOfRangeException">A reading is out of range, or two cannot go together; the message names it.</exception>
+    /// <exception cref="ArgumentOutOfRangeException">A reading is out of range, or two cannot go together; the message names
+    /// it.</exception>
     public ComposedFixture(ComposedKind kind, IEnumerable<TakenReading> taken)
     {
         Kind = Guard.NotNull(kind, nameof(kind));
@@ -68,7 +70,8 @@ public sealed record ComposedFixture : IFixture
     {
         get
         {
-            string size = Kind.Name + " " + Measure.Length.Format(parts.Of(Kind.Size.First)) + " × " + Measure.Length.Format(parts.Of(Kind.Size.Second));
+            string size = Kind.Name + " " + Measure.Length.Format(parts.Of(Kind.Size.First)) + " × "
+                + Measure.Length.Format(parts.Of(Kind.Size.Second));
             return Kind.Pieces is string pieces ? Figures.Fixed(parts.Of(pieces), 0) + " × " + size : size;
         }
     }
@@ -93,7 +96,8 @@ public sealed record ComposedFixture : IFixture
     /// <returns>The value in the SI base unit of its measure; what the kind says where it was not taken.</returns>
     /// <exception cref="ArgumentNullException"><paramref name="reading"/> is missing.</exception>
     /// <exception cref="ArgumentException">The kind has no such reading.</exception>
-    public double Value(string reading) => parts.Of(Kind.Readings[Kind.PlaceOf(Guard.NotNull(reading, nameof(reading)), nameof(reading))].Name);
+    public double Value(string reading) =>
+        parts.Of(Kind.Readings[Kind.PlaceOf(Guard.NotNull(reading, nameof(reading)), nameof(reading))].Name);
 
     /// <summary>The same fixture with one reading in place of what was taken.</summary>
     /// <param name="reading">The reading with its ±.</param>
@@ -140,15 +144,18 @@ public sealed record ComposedFixture : IFixture
 
             if (!known.Measure.Equals(reading.Measure))
             {
-                throw new ArgumentException("taken gives " + reading.Name + " as a " + reading.Measure.Kind + "; it is a " + known.Measure.Kind + ".",
+                throw new ArgumentException("taken gives " + reading.Name + " as a " + reading.Measure.Kind + "; it is a "
+                    + known.Measure.Kind + ".",
                     nameof(taken));
             }
 
             values[reading.Name] = Guard.Within(reading.Value, known.Allowed, reading.Name);
-            Guard.Rule(!known.IsCount || reading.Value == Math.Floor(reading.Value), reading.Name, reading.Value, Measure.Number, "a whole number");
+            Guard.Rule(!known.IsCount || reading.Value == Math.Floor(reading.Value), reading.Name, reading.Value, Measure.Number,
+                "a whole number");
         }
 
-        string[] missing = [.. kind.Readings.Where(reading => reading.IsNeeded && !values.ContainsKey(reading.Name)).Select(reading => reading.Name)];
+        string[] missing = [.. kind.Readings.Where(reading => reading.IsNeeded && !values.ContainsKey(reading.Name)).Select(
+            reading => reading.Name)];
         if (missing.Length > 0)
         {
             throw new ArgumentException("taken lacks " + string.Join(", ", missing) + ", which a " + kind.Name + " needs.", nameof(taken));

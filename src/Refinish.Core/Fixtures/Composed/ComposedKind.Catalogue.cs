@@ -8,7 +8,8 @@ public sealed partial class ComposedKind
     /// <summary>All kinds.</summary>
     public static IReadOnlyList<ComposedKind> Kinds => field ??= new ValueList<ComposedKind>(
     [
-        DoubleBowlSink, FarmSink, CornerSink, Vanity, Toilet, Bidet, Urinal, TubFeet, ShowerBaseWithSeat, PrefabricatedSurround, ShowerCeiling,
+        DoubleBowlSink, FarmSink, CornerSink, Vanity, Toilet, Bidet, Urinal, TubFeet, ShowerBaseWithSeat, PrefabricatedSurround,
+            ShowerCeiling,
         CabinetDoors, DrawerFronts, WindowSill,
     ]);
 

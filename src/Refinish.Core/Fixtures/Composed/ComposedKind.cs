@@ -28,7 +28,8 @@ public sealed partial class ComposedKind
         Name = name;
         Readings = new ValueList<ComposedReading>(readings);
         Compose = compose;
-        places = readings.Select((reading, place) => (reading.Name, place)).ToDictionary(pair => pair.Name, pair => pair.place, StringComparer.Ordinal);
+        places = readings.Select((reading, place) => (reading.Name, place)).ToDictionary(
+            pair => pair.Name, pair => pair.place, StringComparer.Ordinal);
     }
 
     /// <summary>Identifier, as documents write it.</summary>
@@ -74,7 +75,8 @@ public sealed partial class ComposedKind
     /// <returns>The kind.</returns>
     /// <exception cref="ArgumentException">It is not known; the message lists those that are.</exception>
     public static ComposedKind Of(string id) => Kinds.FirstOrDefault(kind => kind.Id == id)
-        ?? throw new ArgumentException("id is \"" + id + "\"; known: " + string.Join(", ", Kinds.Select(kind => kind.Id)) + ".", nameof(id));
+        ?? throw new ArgumentException("id is \"" + id + "\"; known: " + string.Join(", ", Kinds.Select(kind => kind.Id)) + ".",
+            nameof(id));
 
     /// <summary>The name.</summary>
     /// <returns>One line of text.</returns>

@@ -49,7 +49,8 @@ internal sealed class ComposedRows(Source sizes)
 
     private ComposedRows Counted(string name, string words, int least, int greatest, double? otherwise)
     {
-        rows.Add(new ComposedReading(name, words, Measure.Number, Bounds.Between(least, greatest, Measure.Number), otherwise) { IsCount = true });
+        rows.Add(new ComposedReading(
+            name, words, Measure.Number, Bounds.Between(least, greatest, Measure.Number), otherwise) { IsCount = true });
         return this;
     }
 

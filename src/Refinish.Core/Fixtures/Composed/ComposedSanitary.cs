@@ -11,7 +11,8 @@ internal static class ComposedSanitary
 
     private static readonly Source Seats = Source.CommonPractice(
         "toilets are 14 to 19 in high at the rim, 13 to 16 in wide and 16 to 20 in from the front to the seat's bolts; bidets are alike");
-    private static readonly Source Urinals = Source.CommonPractice("urinals on a wall are 12 to 24 in wide, 12 to 45 in high and stand out 9 to 18 in");
+    private static readonly Source Urinals = Source.CommonPractice("urinals on a wall are 12 to 24 in wide, 12 to 45 in high and stand "
+        + "out 9 to 18 in");
     private static readonly Source Feet = Source.Invented("bands of feet and pads of tubs");
 
     private static readonly Source Flushed = Source.CommonPractice(
@@ -29,15 +30,18 @@ internal static class ComposedSanitary
             .Maybe("ShelfWidth", "width of that shelf", 6, 20).All,
         ToiletOutside)
     {
-        Coated = "the rim's top, the outside from the rim to the foot, and the tank: front, sides and lid; seat and lid of the seat are new parts",
+        Coated = "the rim's top, the outside from the rim to the foot, and the tank: front, sides and lid; seat and lid of the seat are "
+            + "new parts",
         NotCoated =
         [
             new("inside of the bowl with the jets under its rim", FixtureZoneKind.Bowl,
                 "it stands in water, is flushed, brushed and cleaned with acid, and a coat that lifts blocks the jets", Flushed),
-            new("back of the tank and foot against the floor", null, "they do not show", Source.CommonPractice("what does not show is left")),
+            new("back of the tank and foot against the floor", null, "they do not show",
+                Source.CommonPractice("what does not show is left")),
         ],
         Materials = China,
-        Clearing = "shut the water off, flush, sponge the tank and the trap dry; take off seat, bolt caps and flush lever; clean and disinfect inside and "
+        Clearing = "shut the water off, flush, sponge the tank and the trap dry; take off seat, bolt caps and flush lever; clean and "
+            + "disinfect inside and "
             + "outside before anybody sands; mask the opening of the rim and every jet; cut out all caulk at the floor",
         PuttingBack = "take the masking out of the rim, caulk the foot, refit lever, caps and seat, turn the water on after the cure",
         Cautions = [Cautions.SoiledFixture, Cautions.AcidAndBleach],
@@ -58,11 +62,12 @@ internal static class ComposedSanitary
         BidetOutside)
     {
         Coated = "rim, outside from the rim to the foot, and the bowl inside (half an ellipsoid), which is used like a wash basin",
-        NotCoated = [new("spray jets under the rim", null, "a coat narrows and blocks them", Source.CommonPractice("jets are plugged, not coated"))],
+        NotCoated = [new("spray jets under the rim", null, "a coat narrows and blocks them",
+            Source.CommonPractice("jets are plugged, not coated"))],
         Materials = China,
         Clearing = "shut the water off; take off the spray, plug the jets; clean and disinfect before anybody sands; cut out all "
             + "caulk at floor and wall",
-        PuttingBack = "take the plugs out of the jets, caulk the foot, refit faucet and drain trim",
+        PuttingBack = "take the plugs out of the jets, caulk the foot, refit what was taken off",
         Cautions = [Cautions.SoiledFixture, Cautions.AcidAndBleach],
         Size = ("RimWidth", "RimLength"),
         StandsOnTheFloor = true,
@@ -81,7 +86,8 @@ internal static class ComposedSanitary
             .Factor("ProfileFactor", "developed over plain area of the outside", 1.5).All,
         UrinalOutside)
     {
-        Coated = "the outside in front and at the sides, and the top; the body is taken as half an ellipse at each height, its opening as an ellipse",
+        Coated = "the outside in front and at the sides, and the top; the body is taken as half an ellipse at each height, its opening "
+            + "as an ellipse",
         NotCoated =
         [
             new("inside behind the opening, with the flushing rim and the trap", FixtureZoneKind.Bowl,
@@ -89,7 +95,8 @@ internal static class ComposedSanitary
             new("underside", null, "it does not show", Source.CommonPractice("what does not show is left")),
         ],
         Materials = China,
-        Clearing = "shut the water off; take off the flush pipe's rosette and the strainer; clean off scale, disinfect inside and outside before anybody sands; "
+        Clearing = "shut the water off; take off the flush pipe's rosette and the strainer; clean off scale, disinfect inside and "
+            + "outside before anybody sands; "
             + "mask the opening; cut out all caulk along the wall",
         PuttingBack = "caulk the joint to the wall, refit rosette and strainer",
         Cautions = [Cautions.SoiledFixture, Cautions.AcidAndBleach, Cautions.FixtureGivesWay],
@@ -108,10 +115,13 @@ internal static class ComposedSanitary
             .LengthOrNone("PadHeight", "height of a pad", 0.2, 3).All,
         FeetAndPads)
     {
-        Coated = "feet all round as cones by their girths, times what the relief adds, and pads: edge, and top round the foot; the tub itself is a freestanding tub beside them",
-        NotCoated = [new("face of a foot against the tub, and what stands on the floor", null, "paint in the joint lets a foot work loose", Source.CommonPractice("bearing faces stay bare"))],
+        Coated = "feet all round as cones by their girths, times what the relief adds, and pads: edge, and top round the foot; the tub "
+            + "itself is a freestanding tub beside them",
+        NotCoated = [new("face of a foot against the tub, and what stands on the floor", null,
+            "paint in the joint lets a foot work loose", Source.CommonPractice("bearing faces stay bare"))],
         Materials = [EnamelledCastIron, EnamelledSteel],
-        Clearing = "take the feet off one at a time only with the tub held by something that carries it, or coat them where they stand; brush and degrease the castings; mask tub and floor",
+        Clearing = "take the feet off one at a time only with the tub held by something that carries it, or coat them where they stand; "
+            + "brush and degrease the castings; mask tub and floor",
         PuttingBack = "tighten the feet, see that the tub stands on all of them",
         Cautions = [Cautions.FixtureGivesWay],
         Size = ("TopGirth", "FootHeight"),
@@ -135,15 +145,13 @@ internal static class ComposedSanitary
         double width = tape.Of("TankWidth");
         double height = tape.Of("TankHeight");
         double depth = tape.Of("TankDepth");
-        foreach (string reading in new[] { "TankDepth", "TankHeight" })
-        {
-            Guard.Rule((width == 0) == (tape.Of(reading) == 0), reading, tape.Of(reading), Measure.Length, width == 0 ? "0 where TankWidth is 0" : "more than 0 where there is a tank");
-        }
-
-        Guard.Rule((tape.Of("ShelfLength") == 0) == (tape.Of("ShelfWidth") == 0), "ShelfWidth", tape.Of("ShelfWidth"), Measure.Length, "more than 0 where ShelfLength is, 0 otherwise");
+        tape.Both("TankWidth", "TankDepth");
+        tape.Both("TankWidth", "TankHeight");
+        tape.Both("ShelfLength", "ShelfWidth");
         double back = tape.Of("RimLength") / 2;
         double rim = tape.Of("RimHeight");
-        tape.Plate("shelf", FixtureZoneKind.Rim, tape["ShelfWidth"], tape["ShelfLength"], Plane.Level(-tape.Of("ShelfWidth") / 2, back, rim));
+        tape.Plate("shelf", FixtureZoneKind.Rim, tape["ShelfWidth"], tape["ShelfLength"],
+            Plane.Level(-tape.Of("ShelfWidth") / 2, back, rim));
         double tank = back + tape.Of("ShelfLength");
         tape.Plate("tank, front", FixtureZoneKind.Outside, tape["TankWidth"], tape["TankHeight"], Plane.Front(-width / 2, tank, rim));
         tape.Plates(
@@ -158,6 +166,7 @@ internal static class ComposedSanitary
     {
         tape.AtMost("BowlLength", tape.Of("RimLength"), "the length over the rim");
         tape.AtMost("BowlWidth", tape.Of("RimWidth"), "the width over the rim");
+        tape.Both("FaucetHoles", "FaucetHoleDiameter");
         tape.AtMost("BowlDepth", tape.Of("RimHeight"), "the height of the rim");
         tape.AtMost("DrainDiameter", tape.Of("BowlWidth") / 2, "half of the bowl's width");
         tape.AtMost("OverflowDiameter", tape.Of("BowlDepth"), "the bowl's depth");
@@ -165,19 +174,23 @@ internal static class ComposedSanitary
             tape, PlaneShapes.Ellipse(tape["BowlLength"], tape["BowlWidth"]), tape.Of("BowlLength"), tape.Of("BowlWidth"),
             tape.Discs("FaucetHoles", "FaucetHoleDiameter"));
         tape.EllipsoidBowl(
-            "bowl", "BowlWidth", "BowlLength", "BowlDepth", PlaneShapes.Disc(tape["DrainDiameter"]) + PlaneShapes.Disc(tape["OverflowDiameter"]),
+            "bowl", "BowlWidth", "BowlLength", "BowlDepth",
+                PlaneShapes.Disc(tape["DrainDiameter"]) + PlaneShapes.Disc(tape["OverflowDiameter"]),
             new(0, 0, tape.Of("RimHeight")), PlanCurve.Turn);
-        tape.Tape(PlaneShapes.Circle(tape["DrainDiameter"]) + PlaneShapes.Circle(tape["OverflowDiameter"]) + tape.Rings("FaucetHoles", "FaucetHoleDiameter"));
+        tape.Tape(PlaneShapes.Circle(tape["DrainDiameter"]) + PlaneShapes.Circle(tape["OverflowDiameter"])
+            + tape.Rings("FaucetHoles", "FaucetHoleDiameter"));
     }
 
     /// <summary>Rim and outside down to the foot; the shape stands over the middle of its foot.</summary>
     private static void Body(Composition tape, Expression opening, double openingLength, double openingWidth, Expression? holes = null)
     {
         double high = tape.Of("RimHeight");
-        SuperellipseBasin body = new(tape.Of("RimWidth") / 2, tape.Of("RimLength") / 2, 2, tape.Of("FootWidth") / 2, tape.Of("FootLength") / 2, 2, high);
+        SuperellipseBasin body = new(
+            tape.Of("RimWidth") / 2, tape.Of("RimLength") / 2, 2, tape.Of("FootWidth") / 2, tape.Of("FootLength") / 2, 2, high);
         tape.Surface("rim", FixtureZoneKind.Rim, PlaneShapes.Ellipse(tape["RimLength"], tape["RimWidth"]) - opening, 0, openings: holes);
         SurfaceBand rim = SurfaceBand.Ruled(
-            FixtureZoneKind.Rim, turn => new(openingWidth / 2 * Math.Cos(turn), openingLength / 2 * Math.Sin(turn), high), turn => body.Point(true, turn));
+            FixtureZoneKind.Rim, turn => new(openingWidth / 2 * Math.Cos(turn), openingLength / 2 * Math.Sin(turn), high),
+                turn => body.Point(true, turn));
         tape.Shell("outside", body, PlanCurve.Turn, tape["ProfileFactor"], null, rim);
         tape.Tape(PlaneShapes.EllipseEdge(tape["FootLength"], tape["FootWidth"]));
     }
@@ -187,9 +200,11 @@ internal static class ComposedSanitary
         tape.AtMost("OpeningWidth", tape.Of("Width"), "the width along the wall");
         tape.AtMost("OpeningHeight", tape.Of("Height"), "the height of the body");
         double high = tape.Of("Height");
-        SuperellipseBasin body = new(tape.Of("Width") / 2, tape.Of("Projection"), 2, tape.Of("BaseWidth") / 2, tape.Of("BaseProjection"), 2, high);
+        SuperellipseBasin body = new(
+            tape.Of("Width") / 2, tape.Of("Projection"), 2, tape.Of("BaseWidth") / 2, tape.Of("BaseProjection"), 2, high);
         tape.Surface("top", FixtureZoneKind.Top, PlaneShapes.Ellipse(tape["Width"], 2 * tape["Projection"]) / 2, 0);
-        SurfaceBand top = SurfaceBand.Ruled(FixtureZoneKind.Top, turn => body.Point(true, turn) with { Y = 0 }, turn => body.Point(true, turn));
+        SurfaceBand top = SurfaceBand.Ruled(
+            FixtureZoneKind.Top, turn => body.Point(true, turn) with { Y = 0 }, turn => body.Point(true, turn));
         double[] half = [Math.PI, 3 * Math.PI / 2, 2 * Math.PI];
         tape.Shell("outside", body, half, tape["ProfileFactor"], PlaneShapes.Ellipse(tape["OpeningWidth"], tape["OpeningHeight"]), top);
         Expression side = Expression.Sqrt(Expression.Square(tape["Height"]) + Expression.Square((tape["Width"] - tape["BaseWidth"]) / 2));
@@ -203,9 +218,11 @@ internal static class ComposedSanitary
         double pad = tape.Of("PadHeight");
         Guard.Rule(pads || pad == 0, "PadHeight", pad, Measure.Length, "0 where PadDiameter is 0");
         double foot = tape.Of("BottomGirth") / Math.PI;
-        Guard.Rule(!pads || tape.Of("PadDiameter") >= foot, "PadDiameter", tape.Of("PadDiameter"), Measure.Length, "0, or at least as wide as the foot on it, " + Measure.Length.Format(foot));
+        Guard.Rule(!pads || tape.Of("PadDiameter") >= foot, "PadDiameter", tape.Of("PadDiameter"), Measure.Length,
+            "0, or at least as wide as the foot on it, " + Measure.Length.Format(foot));
         double spacing = 2 * Math.Max(tape.Of("TopGirth") / Math.PI, Math.Max(foot, tape.Of("PadDiameter")));
-        tape.Frustums("feet", FixtureZoneKind.Foot, tape["Feet"], tape["BottomGirth"], tape["TopGirth"], tape["FootHeight"], tape["ReliefFactor"], pad, spacing);
+        tape.Frustums("feet", FixtureZoneKind.Foot, tape["Feet"], tape["BottomGirth"], tape["TopGirth"], tape["FootHeight"],
+            tape["ReliefFactor"], pad, spacing);
         Expression round = PlaneShapes.Circle(tape["PadDiameter"]);
         if (pads)
         {

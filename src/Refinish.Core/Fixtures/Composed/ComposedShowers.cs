@@ -11,11 +11,13 @@ internal static class ComposedShowers
     private static readonly FixtureMaterial[] Plastic = [Acrylic, Gelcoat, CulturedMarble, SolidSurface];
 
     private static readonly Source Bases = Source.CommonPractice("shower bases are 30 to 72 in long and 30 to 48 in wide over all");
-    private static readonly Source Panels = Source.CommonPractice("wall panels of tubs and showers go 54 to 96 in up, walls are 28 to 72 in long");
+    private static readonly Source Panels = Source.CommonPractice("wall panels of tubs and showers go 54 to 96 in up, walls are 28 to "
+        + "72 in long");
     private static readonly Source Ceilings = Source.CommonPractice("ceilings over showers and tubs are 28 to 96 in long and wide");
     private static readonly Source Seats = Source.Published(
         "2010 ADA Standards for Accessible Design, quoted second-hand",
-        "610.3: seats of showers are 17 to 19 in high, and 610.3.1: their front is 15 to 16 in from the wall; the band begins and ends where seats of homes do");
+        "610.3: seats of showers are 17 to 19 in high, and 610.3.1: their front is 15 to 16 in from the wall; the band begins and ends "
+            + "where seats of homes do");
 
     public static ComposedKind BaseWithSeat { get; } = new(
         "showerBaseWithSeat", "shower base with a seat",
@@ -34,11 +36,13 @@ internal static class ComposedShowers
             .Factor("TextureFactor", "developed over plain area of the floor", 1.5).All,
         SeatedBase)
     {
-        Coated = "floor, two walls, the curb's inside, top and outside, the seat, its front to the floor, its end to the room and its upstand; the seat goes "
+        Coated = "floor, two walls, the curb's inside, top and outside, the seat, its front to the floor, its end to the room and its "
+            + "upstand; the seat goes "
             + "across the whole width at one end",
         NotCoated = [new("drain", null, "its trim is metal and comes off", Source.CommonPractice("drain trim is taken off or renewed"))],
         Materials = [.. Plastic, EnamelledSteel, CeramicTile],
-        Clearing = "take off door tracks or the curtain rod, grab bars and what lies on the seat; cut out all caulk along walls, seat and floor",
+        Clearing = "take off door tracks or the curtain rod, grab bars and what lies on the seat; cut out all caulk along walls, seat "
+            + "and floor",
         PuttingBack = "caulk the joints, refit bars and tracks",
         Cautions = [Cautions.FixtureGivesWay],
         Size = ("FloorLength", "FloorWidth"),
@@ -66,14 +70,17 @@ internal static class ComposedShowers
             .Factor("ProfileFactor", "developed over plain area of panels with a pattern", 1.3).All,
         WallPanels)
     {
-        Coated = "back and side panels, returns, shelves all round, niches and soap dishes inside; the joint of two panels is in no panel's area twice",
+        Coated = "back and side panels, returns, shelves all round, niches and soap dishes inside; the joint of two panels is in no "
+            + "panel's area twice",
         NotCoated =
         [
-            new("valve, spout, bars and the joints' caulk", null, "metal and caulk move and shed a coat", Source.CommonPractice("fittings come off, caulk is cut out")),
+            new("valve, spout, bars and the joints' caulk", null, "metal and caulk move and shed a coat",
+                Source.CommonPractice("fittings come off, caulk is cut out")),
             new("window and its frame", null, "it is another surface with another coat", Source.CommonPractice("windows are masked")),
         ],
         Materials = Plastic.Append(CeramicTile).ToArray(),
-        Clearing = "take off spout, handles, shower arm, rails and loose dishes, and cap the pipes; press on the panels for hollow places; cut out all caulk in "
+        Clearing = "take off spout, handles, shower arm, rails and loose dishes, and cap the pipes; press on the panels for hollow "
+            + "places; cut out all caulk in "
             + "the corners and along tub, floor, window and ceiling",
         PuttingBack = "caulk corners and the joints to tub, floor, window and ceiling; refit spout, handles, shower arm, rails and dishes",
         Size = ("BackLength", "Height"),
@@ -91,9 +98,11 @@ internal static class ComposedShowers
         CeilingOver)
     {
         Coated = "the underside, all of it level; lights and vent come off it",
-        NotCoated = [new("lights, vent and sprinkler", null, "they must stay free: heat, air and water pass through them", Source.CommonPractice("fittings are taken off by somebody qualified, or masked"))],
+        NotCoated = [new("lights, vent and sprinkler", null, "they must stay free: heat, air and water pass through them",
+            Source.CommonPractice("fittings are taken off by somebody qualified, or masked"))],
         Materials = [Acrylic, Gelcoat, CeramicTile, CulturedMarble, SolidSurface],
-        Clearing = "switch the circuit off and have lights and vent taken off; look for water stains and soft places; cover floor, fixtures and walls below; cut "
+        Clearing = "switch the circuit off and have lights and vent taken off; look for water stains and soft places; cover floor, "
+            + "fixtures and walls below; cut "
             + "out all caulk along the walls",
         PuttingBack = "caulk the joint to the walls, have lights and vent put back",
         Cautions = [Cautions.WetElectricity, Cautions.WaterBehind],
@@ -113,21 +122,28 @@ internal static class ComposedShowers
         tape.AtMost("DrainDiameter", Math.Min(length, width) / 2, "half of the floor's shorter side");
         tape.AtMost("WallHeight", seat, "the height of the seat, at which the wall beside it ends");
         tape.AtMost("SeatFall", depth / 4, "a quarter of the seat's depth");
-        Guard.Rule(fall <= upstand || upstand == 0, "UpstandHeight", upstand, Measure.Length, "0, or at least the SeatFall of " + Measure.Length.Format(fall));
-        tape.Plate("floor", FixtureZoneKind.Floor, tape["FloorLength"], tape["FloorWidth"], Plane.Level(0, 0, 0), tape["TextureFactor"], PlaneShapes.Disc(tape["DrainDiameter"]));
+        Guard.Rule(fall <= upstand || upstand == 0, "UpstandHeight", upstand, Measure.Length,
+            "0, or at least the SeatFall of " + Measure.Length.Format(fall));
+        tape.Plate("floor", FixtureZoneKind.Floor, tape["FloorLength"], tape["FloorWidth"], Plane.Level(0, 0, 0), tape["TextureFactor"],
+            PlaneShapes.Disc(tape["DrainDiameter"]));
         tape.Plate("back wall", FixtureZoneKind.Wall, tape["FloorLength"], tape["WallHeight"], Plane.Front(0, width, 0));
         tape.Plate("end wall", FixtureZoneKind.Wall, tape["FloorWidth"], tape["WallHeight"], Plane.Right(0, 0, 0));
         tape.Plate("curb, inside", FixtureZoneKind.Curb, tape["FloorLength"], tape["CurbInsideHeight"], Rear(length, 0, 0));
-        tape.Plate("curb, top", FixtureZoneKind.Curb, tape["FloorLength"], tape["CurbTopWidth"], Plane.Level(0, -tape.Of("CurbTopWidth"), curb));
-        tape.Plate("curb, outside", FixtureZoneKind.Curb, tape["FloorLength"], tape["CurbOutsideHeight"], Plane.Front(0, -tape.Of("CurbTopWidth"), foot));
+        tape.Plate("curb, top", FixtureZoneKind.Curb, tape["FloorLength"], tape["CurbTopWidth"],
+            Plane.Level(0, -tape.Of("CurbTopWidth"), curb));
+        tape.Plate("curb, outside", FixtureZoneKind.Curb, tape["FloorLength"], tape["CurbOutsideHeight"],
+            Plane.Front(0, -tape.Of("CurbTopWidth"), foot));
         Expression slope = Expression.Arctan(tape["SeatFall"] / tape["SeatDepth"]);
         Expression slant = Expression.Sqrt(Expression.Square(tape["SeatDepth"]) + Expression.Square(tape["SeatFall"]));
         tape.Plate("seat", FixtureZoneKind.Seat, slant, tape["FloorWidth"], Rising(length, seat, slope));
-        tape.Plate("seat's front to the floor", FixtureZoneKind.Front, tape["FloorWidth"], tape["SeatHeight"], Plane.Left(length, width, 0));
-        Expression end = tape["SeatDepth"] * (tape["SeatHeight"] + (tape["SeatFall"] / 2) + tape["CurbOutsideHeight"] - tape["CurbInsideHeight"]);
+        tape.Plate("seat's front to the floor", FixtureZoneKind.Front, tape["FloorWidth"], tape["SeatHeight"],
+            Plane.Left(length, width, 0));
+        Expression end = tape["SeatDepth"] * (
+            tape["SeatHeight"] + (tape["SeatFall"] / 2) + tape["CurbOutsideHeight"] - tape["CurbInsideHeight"]);
         tape.Surface("seat's end to the room", FixtureZoneKind.Front, end, Math.PI / 2);
         SurfaceBand endFace = SurfaceBand.Face(
-            FixtureZoneKind.Front, new(length, 0, foot), new(length + depth, 0, foot), new(length + depth, 0, seat + fall), new(length, 0, seat));
+            FixtureZoneKind.Front, new(length, 0, foot), new(length + depth, 0, foot), new(length + depth, 0, seat + fall),
+                new(length, 0, seat));
         tape.Draw(mesh => mesh.AddFaces(endFace));
         Upstand(tape, length, width, seat, fall, depth, upstand);
         Expression level = Expression.Min(tape["WallHeight"], tape["CurbInsideHeight"]);
@@ -147,13 +163,15 @@ internal static class ComposedShowers
 
         Expression rest = tape["UpstandHeight"] - tape["SeatFall"];
         tape.Tape(rest);
-        tape.Surface("upstand behind the seat", FixtureZoneKind.Wall, tape["SeatDepth"] * (tape["UpstandHeight"] - (tape["SeatFall"] / 2)), Math.PI / 2);
+        tape.Surface("upstand behind the seat", FixtureZoneKind.Wall,
+            tape["SeatDepth"] * (tape["UpstandHeight"] - (tape["SeatFall"] / 2)), Math.PI / 2);
         tape.Surface("upstand at the seat's wall", FixtureZoneKind.Wall, tape["FloorWidth"] * rest, Math.PI / 2);
         double far = length + depth;
         double top = seat + upstand;
         List<SurfaceBand> faces =
         [
-            SurfaceBand.Face(FixtureZoneKind.Wall, new(length, width, seat), new(far, width, seat + fall), new(far, width, top), new(length, width, top)),
+            SurfaceBand.Face(FixtureZoneKind.Wall, new(length, width, seat), new(far, width, seat + fall), new(far, width, top),
+                new(length, width, top)),
         ];
         if (upstand > fall)
         {
@@ -179,13 +197,18 @@ internal static class ComposedShowers
         double side = tape.Of("SideLength");
         double turn = tape.Of("ReturnWidth");
         double high = tape.Of("Height");
-        Guard.Rule(
-            (tape.Count("Returns") == 0) == (turn == 0), "ReturnWidth", turn, Measure.Length,
-            tape.Count("Returns") == 0 ? "0 where there are no Returns" : "more than 0 where there are Returns");
+        tape.Both("Returns", "ReturnWidth");
         Guard.Rule(side > 0 || tape.Count("Returns") == 0, "Returns", tape.Of("Returns"), Measure.Number, "0 where there is no side panel");
-        Together(tape, "Shelves", "ShelfLength", "ShelfDepth", "ShelfThickness");
-        Together(tape, "Niches", "NicheLength", "NicheHeight", "NicheDepth");
-        Guard.Rule((tape.Of("WindowLength") == 0) == (tape.Of("WindowHeight") == 0), "WindowHeight", tape.Of("WindowHeight"), Measure.Length, "more than 0 where WindowLength is, 0 otherwise");
+        foreach ((string count, string size) in new[]
+        {
+            ("Shelves", "ShelfLength"), ("Shelves", "ShelfDepth"), ("Shelves", "ShelfThickness"),
+            ("Niches", "NicheLength"), ("Niches", "NicheHeight"), ("Niches", "NicheDepth"),
+        })
+        {
+            tape.Both(count, size);
+        }
+
+        tape.Both("WindowLength", "WindowHeight");
         double longest = Math.Max(back, side);
         tape.AtMost("ShelfLength", longest, "the longest panel");
         tape.AtMost("NicheLength", longest, "the longest panel");
@@ -195,8 +218,10 @@ internal static class ComposedShowers
         tape.AtMost("ShelfThickness", high, "the height of the panels");
         Expression panels = tape["BackLength"] + (2 * tape["SideLength"]);
         Expression window = tape["WindowLength"] * tape["WindowHeight"];
-        Expression covered = (tape["Shelves"] * tape["ShelfLength"] * tape["ShelfThickness"]) + (tape["Niches"] * tape["NicheLength"] * tape["NicheHeight"]) + window;
-        tape.Surface("panels", FixtureZoneKind.Wall, panels * tape["Height"], Math.PI / 2, factor: tape["ProfileFactor"], openings: covered);
+        Expression covered = (tape["Shelves"] * tape["ShelfLength"] * tape["ShelfThickness"])
+            + (tape["Niches"] * tape["NicheLength"] * tape["NicheHeight"]) + window;
+        tape.Surface("panels", FixtureZoneKind.Wall, panels * tape["Height"], Math.PI / 2, factor: tape["ProfileFactor"],
+            openings: covered);
         List<SurfaceBand> walls = [SurfaceBand.Upright(FixtureZoneKind.Wall, 0, 0, back, 0, 0, high)];
         if (side > 0)
         {
@@ -206,7 +231,8 @@ internal static class ComposedShowers
 
         tape.Draw(mesh => mesh.AddFaces([.. walls]));
         tape.Plates(
-            "returns", FixtureZoneKind.Wall, tape["Returns"], tape["ReturnWidth"], tape["Height"], [Plane.Front(-turn, -side, 0), Plane.Front(back, -side, 0)]);
+            "returns", FixtureZoneKind.Wall, tape["Returns"], tape["ReturnWidth"], tape["Height"],
+                [Plane.Front(-turn, -side, 0), Plane.Front(back, -side, 0)]);
         Shelves(tape, back, high);
         Niches(tape, back);
         Expression free = 2 * tape["Height"];
@@ -222,12 +248,15 @@ internal static class ComposedShowers
         double x = (back - length) / 2;
         double[] heights = [.. Enumerable.Range(1, count).Select(i => high * i / (count + 1))];
         Expression n = tape["Shelves"];
-        tape.Plates("shelves, top", FixtureZoneKind.Top, n, tape["ShelfLength"], tape["ShelfDepth"], heights.Select(z => Plane.Level(x, -depth, z + thick)));
-        tape.Plates("shelves, front", FixtureZoneKind.Edge, n, tape["ShelfLength"], tape["ShelfThickness"], heights.Select(z => Plane.Front(x, -depth, z)));
+        tape.Plates("shelves, top", FixtureZoneKind.Top, n, tape["ShelfLength"], tape["ShelfDepth"],
+            heights.Select(z => Plane.Level(x, -depth, z + thick)));
+        tape.Plates("shelves, front", FixtureZoneKind.Edge, n, tape["ShelfLength"], tape["ShelfThickness"],
+            heights.Select(z => Plane.Front(x, -depth, z)));
         tape.Plates(
             "shelves, ends", FixtureZoneKind.Edge, 2 * n, tape["ShelfDepth"], tape["ShelfThickness"],
             heights.SelectMany(z => new[] { Plane.Left(x, 0, z), Plane.Right(x + length, -depth, z) }));
-        tape.Plates("shelves, underside", FixtureZoneKind.Edge, n, tape["ShelfDepth"], tape["ShelfLength"], heights.Select(z => Plane.Underside(x, -depth, z)));
+        tape.Plates("shelves, underside", FixtureZoneKind.Edge, n, tape["ShelfDepth"], tape["ShelfLength"],
+            heights.Select(z => Plane.Underside(x, -depth, z)));
     }
 
     // A flank above looks down as much as the one below looks up: upright on the whole. They are drawn beside the wall.
@@ -241,32 +270,28 @@ internal static class ComposedShowers
         for (int i = 0; i < tape.Count("Niches"); i++)
         {
             WallRecess niche = new(
-                WallRecessKind.Niche, UnitsNet.Length.FromMeters(length), UnitsNet.Length.FromMeters(tape.Of("NicheHeight")), UnitsNet.Length.FromMeters(depth));
-            SurfaceBand[] faces = [.. niche.Draw(back + tape.Of("ReturnWidth") + 0.1 + (i * (length + 0.1))).Select(face => face with { Zone = FixtureZoneKind.Wall })];
+                WallRecessKind.Niche, UnitsNet.Length.FromMeters(length), UnitsNet.Length.FromMeters(tape.Of("NicheHeight")),
+                    UnitsNet.Length.FromMeters(depth));
+            SurfaceBand[] faces = [
+                .. niche.Draw(back + tape.Of("ReturnWidth") + 0.1 + (i * (length + 0.1))).Select(
+                    face => face with { Zone = FixtureZoneKind.Wall })];
             tape.Draw(mesh => mesh.AddFaces(faces));
-        }
-    }
-
-    // Where there are some they have sizes, and where there are none they have not.
-    private static void Together(Composition tape, string count, params string[] lengths)
-    {
-        bool some = tape.Count(count) > 0;
-        foreach (string reading in lengths)
-        {
-            Guard.Rule(some == (tape.Of(reading) > 0), reading, tape.Of(reading), Measure.Length, some ? "more than 0 where there are " + count : "0 where there are no " + count);
         }
     }
 
     private static void CeilingOver(Composition tape)
     {
-        Together(tape, "Lights", "LightDiameter");
-        Guard.Rule((tape.Of("VentLength") == 0) == (tape.Of("VentWidth") == 0), "VentWidth", tape.Of("VentWidth"), Measure.Length, "more than 0 where VentLength is, 0 otherwise");
+        tape.Both("Lights", "LightDiameter");
+        tape.Both("VentLength", "VentWidth");
         double longer = Math.Max(tape.Of("Length"), tape.Of("Width"));
         double shorter = Math.Min(tape.Of("Length"), tape.Of("Width"));
         tape.AtMost("LightDiameter", shorter, "the ceiling's shorter side");
-        Guard.Rule(Math.Max(tape.Of("VentLength"), tape.Of("VentWidth")) <= longer, "VentLength", tape.Of("VentLength"), Measure.Length, "a vent that fits the ceiling");
+        Guard.Rule(Math.Max(tape.Of("VentLength"), tape.Of("VentWidth")) <= longer, "VentLength", tape.Of("VentLength"), Measure.Length,
+            "a vent that fits the ceiling");
         Expression vent = tape["VentLength"] * tape["VentWidth"];
-        tape.Plate("ceiling", FixtureZoneKind.Ceiling, tape["Width"], tape["Length"], Plane.Underside(0, 0, 0), null, tape.Discs("Lights", "LightDiameter") + vent);
-        tape.Tape((2 * (tape["Length"] + tape["Width"])) + tape.Rings("Lights", "LightDiameter") + (2 * (tape["VentLength"] + tape["VentWidth"])));
+        tape.Plate("ceiling", FixtureZoneKind.Ceiling, tape["Width"], tape["Length"], Plane.Underside(0, 0, 0), null,
+            tape.Discs("Lights", "LightDiameter") + vent);
+        tape.Tape((2 * (tape["Length"] + tape["Width"])) + tape.Rings("Lights", "LightDiameter")
+            + (2 * (tape["VentLength"] + tape["VentWidth"])));
     }
 }

@@ -11,11 +11,14 @@ internal static class ComposedSinks
         [EnamelledCastIron, EnamelledSteel, VitreousChina, Acrylic, Gelcoat, CulturedMarble, SolidSurface];
 
     private static readonly Source Kitchen = Source.CommonPractice(
-        "kitchen sinks of two bowls are 25 to 48 in long, most often 33 × 22 in, with bowls 7 to 12 in deep; guides for homeowners print the same");
+        "kitchen sinks of two bowls are 25 to 48 in long, most often 33 × 22 in, with bowls 7 to 12 in deep; guides for homeowners "
+            + "print the same");
     private static readonly Source Corners = Source.CommonPractice("wash basins in corners are 11 to 24 in along each wall");
-    private static readonly Source Vanities = Source.CommonPractice("vanity tops are 17 to 96 in long, 15 to 26 in deep, their splashes 2 to 6 in high");
+    private static readonly Source Vanities = Source.CommonPractice("vanity tops are 17 to 96 in long, 15 to 26 in deep, their splashes "
+        + "2 to 6 in high");
 
-    private static readonly Source Worn = Source.CommonPractice("what sits on a wash basin's or a kitchen sink's metal parts is refitted, not coated");
+    private static readonly Source Worn = Source.CommonPractice("what sits on a wash basin's or a kitchen sink's metal parts is "
+        + "refitted, not coated");
 
     public static ComposedKind DoubleBowl { get; } = new(
         "doubleBowlSink", "double-bowl sink",
@@ -30,7 +33,7 @@ internal static class ComposedSinks
         NotCoated = [Strainers()],
         Materials = Cast,
         Clearing = "take off strainers or disposer flange and what stands in the deck; cut out all caulk under its rim",
-        PuttingBack = "set strainers and faucet in sealant, caulk the joint to the counter",
+        PuttingBack = "set strainers and what stands in the deck in sealant, caulk the joint to the counter",
         Size = ("Length", "Width"),
     };
 
@@ -43,7 +46,7 @@ internal static class ComposedSinks
         NotCoated = [Strainers()],
         Materials = Cast,
         Clearing = "take off strainer or disposer flange; cut out all caulk between sink, counter and cabinet",
-        PuttingBack = "set strainer and faucet in sealant, caulk the joints to counter and cabinet",
+        PuttingBack = "set the strainer in sealant, caulk the joints to counter and cabinet",
         Size = ("Length", "Width"),
     };
 
@@ -66,10 +69,12 @@ internal static class ComposedSinks
         CornerSink)
     {
         Coated = "the rim, the bowl inside (half an ellipsoid) and the outside between the two walls; its column is a fixture by itself",
-        NotCoated = [Strainers(), new("underside", null, "it does not show and traps overspray against the wall and the trap", Source.CommonPractice("undersides of basins are left"))],
+        NotCoated = [Strainers(),
+            new("underside", null, "it does not show and traps overspray against the wall and the trap",
+                Source.CommonPractice("undersides of basins are left"))],
         Materials = [VitreousChina, EnamelledCastIron, EnamelledSteel, Acrylic, Gelcoat, CulturedMarble, SolidSurface],
         Clearing = "look that it hangs fast on both walls; cut out all caulk along both walls",
-        PuttingBack = "caulk the joints to both walls, refit drain trim and faucet",
+        PuttingBack = "caulk the joints to both walls, refit what was taken off",
         Cautions = [Cautions.FixtureGivesWay],
         Size = ("LeftWall", "RightWall"),
     };
@@ -94,11 +99,14 @@ internal static class ComposedSinks
             .LengthOrNone("OverflowDiameter", "diameter of an overflow", 0.4, 2, ComposedRows.Details).All,
         VanityTop)
     {
-        Coated = "top, front edge, ends that show, bowls inside (half ellipsoids), backsplash and side splashes; what a side splash covers of the top is not counted",
-        NotCoated = [Strainers(), new("hidden edges of the pieces", null, "the joints are caulked after the last coat, and caulk holds on the old surface", Source.CommonPractice("joints between pieces stay free of coating"))],
+        Coated = "top, front edge, ends that show, bowls inside (half ellipsoids), backsplash and side splashes; what a side splash "
+            + "covers of the top is not counted",
+        NotCoated = [Strainers(),
+            new("hidden edges of the pieces", null, "the joints are caulked after the last coat, and caulk holds on the old surface",
+                Source.CommonPractice("joints between pieces stay free of coating"))],
         Materials = [CulturedMarble, SolidSurface, Gelcoat, Acrylic, Laminate, CeramicTile, VitreousChina],
         Clearing = "see which splashes are loose pieces; cut out all caulk along walls, splashes and cabinet",
-        PuttingBack = "set loose splashes and caulk the joints of all pieces, refit faucets and drain trim",
+        PuttingBack = "set loose splashes and caulk the joints of all pieces, refit what was taken off",
         Size = ("Length", "Depth"),
     };
 
@@ -122,6 +130,7 @@ internal static class ComposedSinks
     {
         double length = tape.Of("Length");
         double width = tape.Of("Width");
+        tape.Both("FaucetHoles", "FaucetHoleDiameter");
         double together = bowls.Sum(bowl => tape.Of(bowl.Prefix + "BowlLength"));
         tape.AtMost("BowlLength", length - together + tape.Of("BowlLength"), "what the rim's length leaves");
         Expression mouths = Expression.Sum(bowls.Select(bowl => PlaneShapes.RoundedRectangle(
@@ -156,13 +165,15 @@ internal static class ComposedSinks
         tape.AtMost("BowlInset", radius, "the radius of the mouth's corners");
         tape.AtMost("CoveRadius", Math.Min(radius - inset, depth / 2), "what the corners leave at the floor, and half of the depth");
         tape.AtMost("DrainDiameter", Math.Min(length, width) - (2 * inset), "the floor's shorter side");
-        return new RuledBasin(length, width, radius, length - (2 * inset), width - (2 * inset), radius - inset, depth, inset, inset, tape.Of("CoveRadius"));
+        return new RuledBasin(
+            length, width, radius, length - (2 * inset), width - (2 * inset), radius - inset, depth, inset, inset, tape.Of("CoveRadius"));
     }
 
     private static void CornerSink(Composition tape)
     {
         double left = tape.Of("LeftWall");
         double right = tape.Of("RightWall");
+        tape.Both("FaucetHoles", "FaucetHoleDiameter");
         tape.AtMost("LeftReturn", right, "the length along the right wall");
         tape.AtMost("RightReturn", left, "the length along the left wall");
         CornerPlan plan = new(left, right, tape.Of("LeftReturn"), tape.Of("RightReturn"), tape.Of("FrontBow"));
@@ -177,7 +188,8 @@ internal static class ComposedSinks
             "rim", FixtureZoneKind.Rim, plan.DeckFormula() - PlaneShapes.Ellipse(tape["BowlLength"], tape["BowlWidth"]), 0,
             openings: tape.Discs("FaucetHoles", "FaucetHoleDiameter"));
         tape.EllipsoidBowl(
-            "bowl", "BowlLength", "BowlWidth", "BowlDepth", PlaneShapes.Disc(tape["DrainDiameter"]) + PlaneShapes.Disc(tape["OverflowDiameter"]),
+            "bowl", "BowlLength", "BowlWidth", "BowlDepth",
+                PlaneShapes.Disc(tape["DrainDiameter"]) + PlaneShapes.Disc(tape["OverflowDiameter"]),
             default, plan.Breaks(mouth), FixtureZoneKind.Rim, point => plan.Towards(point, 0));
         tape.Surface("outside", FixtureZoneKind.Outside, plan.FrontFormula() * tape["SkirtHeight"], Math.PI / 2);
         double low = -tape.Of("SkirtHeight");
@@ -188,7 +200,8 @@ internal static class ComposedSinks
         }
 
         tape.Tape(tape["LeftWall"] + tape["RightWall"] + plan.FrontFormula() + (2 * tape["SkirtHeight"]));
-        tape.Tape(PlaneShapes.Circle(tape["DrainDiameter"]) + PlaneShapes.Circle(tape["OverflowDiameter"]) + tape.Rings("FaucetHoles", "FaucetHoleDiameter"));
+        tape.Tape(PlaneShapes.Circle(tape["DrainDiameter"]) + PlaneShapes.Circle(tape["OverflowDiameter"])
+            + tape.Rings("FaucetHoles", "FaucetHoleDiameter"));
     }
 
     private static void VanityTop(Composition tape)
@@ -201,9 +214,13 @@ internal static class ComposedSinks
         int sides = tape.Count("SideSplashes");
         foreach (string reading in new[] { "BowlLength", "BowlWidth", "BowlDepth" })
         {
-            Guard.Rule((bowls == 0) == (tape.Of(reading) == 0), reading, tape.Of(reading), Measure.Length, bowls == 0 ? "0 where there is no bowl" : "more than 0 where there is a bowl");
+            tape.Both("Bowls", reading);
         }
 
+        tape.Both("FaucetHoles", "FaucetHoleDiameter");
+        tape.AtMost("DrainDiameter", tape.Of("BowlWidth") / 2, "half of a bowl's width");
+        tape.AtMost("OverflowDiameter", tape.Of("BowlDepth"), "a bowl's depth");
+        Guard.Rule(height > 0 || thick == 0, "SplashThickness", thick, Measure.Length, "0 where SplashHeight is 0");
         Guard.Rule(sides == 0 || height > 0, "SideSplashes", sides, Measure.Number, "0 where SplashHeight is 0");
         tape.AtMost("BowlLength", (length - (sides * thick)) / Math.Max(1, bowls), "the share of the top's length that each bowl has");
         tape.AtMost("BowlWidth", depth, "the depth of the top");
@@ -217,7 +234,8 @@ internal static class ComposedSinks
             tape.EllipsoidBowl(
                 bowls == 1 ? "bowl" : "bowl " + Figures.Fixed(i + 1, 0), "BowlLength", "BowlWidth", "BowlDepth",
                 PlaneShapes.Disc(tape["DrainDiameter"]) + PlaneShapes.Disc(tape["OverflowDiameter"]), new((i + 0.5) * cell, depth / 2, 0),
-                Composition.CornerTurns(tape.Of("BowlLength"), tape.Of("BowlWidth"), cell, depth), FixtureZoneKind.Top, point => PlanCurve.RoundedRectangleTowards(cell, depth, 0, 0, Math.Atan2(point.Y, point.X)));
+                Composition.CornerTurns(tape.Of("BowlLength"), tape.Of("BowlWidth"), cell, depth), FixtureZoneKind.Top,
+                    point => PlanCurve.RoundedRectangleTowards(cell, depth, 0, 0, Math.Atan2(point.Y, point.X)));
         }
 
         if (bowls == 0)
@@ -228,13 +246,18 @@ internal static class ComposedSinks
 
         double edge = -tape.Of("EdgeHeight");
         tape.Plate("front edge", FixtureZoneKind.Edge, tape["Length"], tape["EdgeHeight"], Plane.Front(0, 0, edge));
-        tape.Plates("ends", FixtureZoneKind.Edge, tape["OpenEnds"], tape["Depth"], tape["EdgeHeight"], [Plane.Right(length, 0, edge), Plane.Left(0, depth, edge)]);
+        tape.Plates("ends", FixtureZoneKind.Edge, tape["OpenEnds"], tape["Depth"], tape["EdgeHeight"],
+            [Plane.Right(length, 0, edge), Plane.Left(0, depth, edge)]);
         tape.Plate("backsplash, face", FixtureZoneKind.Backsplash, tape["Length"], tape["SplashHeight"], Plane.Front(0, depth, 0));
-        tape.Plate("backsplash, top", FixtureZoneKind.Backsplash, tape["Length"], height > 0 ? tape["SplashThickness"] : 0, Plane.Level(0, depth, height));
+        tape.Plate("backsplash, top", FixtureZoneKind.Backsplash, tape["Length"], height > 0 ? tape["SplashThickness"] : 0,
+            Plane.Level(0, depth, height));
         double inner = length - thick;
-        tape.Plates("side splashes, face", FixtureZoneKind.Backsplash, tape["SideSplashes"], tape["Depth"], tape["SplashHeight"], [Plane.Left(inner, depth, 0), Plane.Right(thick, 0, 0)]);
-        tape.Plates("side splashes, top", FixtureZoneKind.Backsplash, tape["SideSplashes"], tape["SplashThickness"], tape["Depth"], [Plane.Level(inner, 0, height), Plane.Level(0, 0, height)]);
-        tape.Plates("side splashes, front end", FixtureZoneKind.Backsplash, tape["SideSplashes"], tape["SplashThickness"], tape["SplashHeight"], [Plane.Front(inner, 0, 0), Plane.Front(0, 0, 0)]);
+        tape.Plates("side splashes, face", FixtureZoneKind.Backsplash, tape["SideSplashes"], tape["Depth"], tape["SplashHeight"],
+            [Plane.Left(inner, depth, 0), Plane.Right(thick, 0, 0)]);
+        tape.Plates("side splashes, top", FixtureZoneKind.Backsplash, tape["SideSplashes"], tape["SplashThickness"], tape["Depth"],
+            [Plane.Level(inner, 0, height), Plane.Level(0, 0, height)]);
+        tape.Plates("side splashes, front end", FixtureZoneKind.Backsplash, tape["SideSplashes"], tape["SplashThickness"],
+            tape["SplashHeight"], [Plane.Front(inner, 0, 0), Plane.Front(0, 0, 0)]);
         tape.Tape((2 * tape["Length"]) + (2 * tape["Depth"]) + (2 * tape["SplashHeight"]));
         tape.Tape(tape["Bowls"] * (PlaneShapes.Circle(tape["DrainDiameter"]) + PlaneShapes.Circle(tape["OverflowDiameter"])));
         tape.Tape(tape.Rings("FaucetHoles", "FaucetHoleDiameter"));

@@ -21,7 +21,8 @@ internal sealed partial class Composition
     }
 
     /// <summary>
-    /// A bowl whose floor is its mouth drawn in evenly: straight walls between rounded rectangles with a cove, its mouth at z = 0, in a level
+    /// A bowl whose floor is its mouth drawn in evenly: straight walls between rounded rectangles with a cove, its mouth at z = 0, in a
+    /// level
     /// rectangle that is drawn and not added.
     /// </summary>
     public void RoundedBowl(string name, RuledBasin basin, Expression drain, MeshPoint centre, double cellLength, double cellWidth)
@@ -73,20 +74,24 @@ internal sealed partial class Composition
             HalfEllipsoid.Error, null, openings, HalfEllipsoid.Carlson);
         Expression level = Expression.Quantity("h", bowl.C, Measure.Length);
         Holds(new Workings(name + ", water",
-            [new("water up to the rim", "V", symbols.Capacity(level), bowl.Capacity(bowl.C), Measure.Capacity, Source.Derived("slices of an ellipsoid"))]));
+            [new("water up to the rim", "V", symbols.Capacity(level), bowl.Capacity(bowl.C), Measure.Capacity,
+                Source.Derived("slices of an ellipsoid"))]));
         SurfaceBand inside = Moved(BowlSurface.Inside(FixtureZoneKind.Bowl, Mouth, bowl.C), centre);
         SurfaceBand[] ring = outline is null
             ? []
-            : [SurfaceBand.Ruled(ringZone, turn => MeshPoint.Sum(Mouth(turn), centre), turn => MeshPoint.Sum(outline(Mouth(turn)), centre))];
+            : [SurfaceBand.Ruled(
+                ringZone, turn => MeshPoint.Sum(Mouth(turn), centre), turn => MeshPoint.Sum(outline(Mouth(turn)), centre))];
         Draw(mesh => mesh.Add(breaks, [inside, .. ring]));
 
         MeshPoint Mouth(double turn) => new(bowl.A * Math.Cos(turn), bowl.B * Math.Sin(turn), 0);
     }
 
     /// <summary>
-    /// The outside between two level ellipses, the upper one at the rim, seen from without; a part of a turn from a plane through the middle.
+    /// The outside between two level ellipses, the upper one at the rim, seen from without; a part of a turn from a plane through the
+    /// middle.
     /// </summary>
-    public void Shell(string name, SuperellipseBasin body, double[] turns, Expression factor, Expression? openings, params SurfaceBand[] above)
+    public void Shell(string name, SuperellipseBasin body, double[] turns, Expression factor, Expression? openings,
+        params SurfaceBand[] above)
     {
         SurfacePatch wall = new SuperellipseBasinExpressions(body).Patches(0, 0)[1];
         double share = (turns[turns.Length - 1] - turns[0]) / (2 * Math.PI);
@@ -100,7 +105,9 @@ internal sealed partial class Composition
     }
 
     /// <summary>Frustums alike by their girths, as a tape goes round them: the outside of a cone between two heights.</summary>
-    public void Frustums(string name, FixtureZoneKind zone, Expression copies, Expression lower, Expression upper, Expression height, Expression factor, double low, double spacing)
+    public void Frustums(
+        string name, FixtureZoneKind zone, Expression copies, Expression lower, Expression upper, Expression height, Expression factor,
+            double low, double spacing)
     {
         Expression taper = (lower - upper) / (2 * Expression.Pi());
         Expression slant = Expression.Sqrt(Expression.Square(height) + Expression.Square(taper));
@@ -113,7 +120,8 @@ internal sealed partial class Composition
         {
             MeshPoint centre = new(i * spacing, 0, 0);
             SurfaceBand band = SurfaceBand.Ruled(
-                zone, turn => MeshPoint.Sum(PlanCurve.Circle(top, high, turn), centre), turn => MeshPoint.Sum(PlanCurve.Circle(bottom, low, turn), centre));
+                zone, turn => MeshPoint.Sum(PlanCurve.Circle(top, high, turn), centre),
+                    turn => MeshPoint.Sum(PlanCurve.Circle(bottom, low, turn), centre));
             Draw(mesh => mesh.Add(PlanCurve.Turn, band));
         }
     }
@@ -125,7 +133,8 @@ internal sealed partial class Composition
         {
             MeshPoint centre = new(i * spacing, 0, height);
             SurfaceBand ring = SurfaceBand.Ruled(
-                zone, turn => MeshPoint.Sum(PlanCurve.Circle(inner, 0, turn), centre), turn => MeshPoint.Sum(PlanCurve.Circle(outer, 0, turn), centre));
+                zone, turn => MeshPoint.Sum(PlanCurve.Circle(inner, 0, turn), centre),
+                    turn => MeshPoint.Sum(PlanCurve.Circle(outer, 0, turn), centre));
             Draw(mesh => mesh.Add(PlanCurve.Turn, ring));
         }
     }

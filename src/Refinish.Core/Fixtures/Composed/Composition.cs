@@ -45,6 +45,16 @@ internal sealed partial class Composition(ComposedKind kind, IReadOnlyDictionary
         }
     }
 
+    /// <summary>Two readings of one part: where one is 0, so is the other.</summary>
+    public void Both(string first, string second)
+    {
+        if ((values[first] == 0) != (values[second] == 0))
+        {
+            Guard.Rule(false, second, values[second], kind.Reading(second).Measure,
+                values[first] == 0 ? "0 where " + first + " is 0" : "more than 0 where " + first + " is");
+        }
+    }
+
     /// <summary>Edges that are taped.</summary>
     public void Tape(Expression edge) => edges.Add(edge);
 
@@ -120,7 +130,8 @@ internal sealed partial class Composition(ComposedKind kind, IReadOnlyDictionary
 
     public Workings Workings(double coated)
     {
-        List<WorkingStep> after = [new("edge to be taped", "P_mask", Expression.Sum(edges), MaskedEdge, Measure.Length, PlaneShapes.Elementary)];
+        List<WorkingStep> after = [
+            new("edge to be taped", "P_mask", Expression.Sum(edges), MaskedEdge, Measure.Length, PlaneShapes.Elementary)];
         if (Water is double water)
         {
             after.Add(new("water up to the rim", "V", Expression.Sum(waters), water, Measure.Capacity, PlaneShapes.Elementary));

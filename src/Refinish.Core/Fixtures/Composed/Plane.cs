@@ -2,7 +2,8 @@ using System;
 
 namespace Refinish.Fixtures;
 
-/// <summary>Where a flat rectangle lies: its first corner, the ways along its sides, and its slope; seen from the coated side it is anticlockwise.</summary>
+/// <summary>Where a flat rectangle lies: its first corner, the ways along its sides, and its slope; seen from the coated side it is
+/// anticlockwise.</summary>
 internal readonly record struct Plane(MeshPoint At, MeshPoint Along, MeshPoint Across, double Slope, Expression? SlopeFormula = null)
 {
     private static readonly MeshPoint X = new(1, 0, 0);

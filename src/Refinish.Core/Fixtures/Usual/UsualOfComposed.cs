@@ -7,14 +7,16 @@ namespace Refinish.Fixtures;
 internal static class UsualOfComposed
 {
     public static KnownKind Kind(ComposedKind kind) => new KnownKind<ComposedFixture, ComposedFixture>(
-        kind.Id, new Form<ComposedFixture>(kind.Name, _ => true, [.. kind.Readings.Where(reading => reading.Usual is not null).Select(Row)]))
+        kind.Id, new Form<ComposedFixture>(
+            kind.Name, _ => true, [.. kind.Readings.Where(reading => reading.Usual is not null).Select(Row)]))
     {
         Words = kind.Name,
         Materials = kind.Materials,
         Only = fixture => ReferenceEquals(fixture.Kind, kind),
         Tape = fixture => fixture,
         Make = fixture => fixture,
-        OnTheFloor = fixture => kind.StandsOnTheFloor ? Footprint.Of(fixture.Value(kind.Size.First), fixture.Value(kind.Size.Second)) : null,
+        OnTheFloor = fixture => kind.StandsOnTheFloor ? Footprint.Of(fixture.Value(kind.Size.First), fixture.Value(kind.Size.Second))
+            : null,
     };
 
     private static ReadingRow<ComposedFixture> Row(ComposedReading reading)
