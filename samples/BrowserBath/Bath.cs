@@ -60,7 +60,7 @@ public sealed class Bath
     public IReadOnlyList<LimitComparison> Checks =>
         [.. Coats.SelectMany(coat => coat.Run.Window.Checks.Concat(coat.Run.OnSurface.Checks).Concat(coat.Run.InCup.Checks)).Distinct()];
 
-    /// <summary>The vapour of all coats against a quarter of its lower flammable limit, and the fan against the careful bound.</summary>
+    /// <summary>The vapour of all coats against the share of its lower flammable limit that the limits allow, and the fan against the careful bound.</summary>
     public IReadOnlyList<LimitComparison> Vapour => Air is { Study: AirStudy study, FlammableAirflow: LimitComparison flow }
         ? [study.FlammableLimit, flow] : [];
 

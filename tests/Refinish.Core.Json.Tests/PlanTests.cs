@@ -28,7 +28,7 @@ public class PlanTests
         "CustomerQuote.Items", "CustomerQuote.Name", "CustomerQuote.Premises", "CustomerQuote.Shop", "CustomerQuote.Terms", "CustomerQuote.VisitDays", "CustomerQuote.Warranty", "Doubt.Measure",
         "EstimateLine.Currency", "EstimateLine.IsTaxable",
         "ExposureComparison.Limit", "ExposureComparison.Solvent", "FillerEstimate.Cautions", "FillerEstimate.Items", "FillerEstimate.NotFilled",
-        "FillerEstimate.Policy", "FixtureHandover.Film", "FixtureHandover.Procedure", "FixtureInstruction.Fixture",
+        "FillerEstimate.Policy", "FixtureHandover.Film", "FixtureHandover.Procedure", "FixtureHandover.SlipCriteria", "FixtureInstruction.Fixture",
         "HidingCoat.Colour", "HidingCoat.LightnessDifference", "HidingCoat.Ratio", "HidingCoat.Reflectance",
         "IsocyanateScreen.AirborneFraction", "IsocyanateScreen.Checks", "IsocyanateScreen.CoatingMass", "IsocyanateScreen.Exhaust",
         "IsocyanateScreen.IsocyanateFraction", "IsocyanateScreen.Limit", "IsocyanateScreen.LimitSource", "IsocyanateScreen.Room",

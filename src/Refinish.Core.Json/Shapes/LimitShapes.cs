@@ -79,7 +79,9 @@ internal static class LimitShapes
         .With("jurisdiction", Scalars.Text, one => one.Jurisdiction, out Slot<string> jurisdiction)
         .With("asOf", Scalars.Text, one => one.AsOf, out Slot<string> asOf)
         .With("source", CommonShapes.Source, one => one.Source, out Slot<Source> source)
-        .Making(v => new SlipClass(name(v), scale(v), least(v), isWet(v), isBarefoot(v), jurisdiction(v), asOf(v), source(v)));
+        .MakingTogether(
+            () => SlipClasses.PendulumLow,
+            v => new SlipClass(name(v), scale(v), least(v), isWet(v), isBarefoot(v), jurisdiction(v), asOf(v), source(v)));
 
     public static ObjectShape<NoiseLimit> Noise { get; } = new Fields<NoiseLimit>("noiseLimit")
         .With("authority", Scalars.Text, limit => limit.Authority, out Slot<string> authority)
@@ -110,7 +112,7 @@ internal static class LimitShapes
         .Making(v => new WorkNoise(work(v), tool(v), level(v), source(v)));
 
     /// <summary>A set as a whole, or by the name of one of the library's: "generic/osha".</summary>
-    public static Shape<LimitSet> Set { get; } = new ReferenceShape<LimitSet>(
+    public static ReferenceShape<LimitSet> Set { get; } = new(
         new Fields<LimitSet>("limitSet")
             .With("id", Scalars.Text, set => set.Id, out Slot<string> id)
             .With("name", Scalars.Text, set => set.Name, out Slot<string> name)

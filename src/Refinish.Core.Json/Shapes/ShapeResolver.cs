@@ -64,6 +64,11 @@ internal sealed class ShapeResolver : IJsonTypeInfoResolver
         Add(SiteShapes.Premises);
         Add(LimitShapes.Exposure);
         Add(LimitShapes.Voc);
+        Add(LimitShapes.Flammable);
+        Add(LimitShapes.Slip);
+        Add(LimitShapes.Noise);
+        Add(LimitShapes.Set);
+        Add(LimitShapes.Work);
         Add(CalendarShapes.Hours);
         Add(CalendarShapes.Clock);
         Add(CalendarShapes.Change);

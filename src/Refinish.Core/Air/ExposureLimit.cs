@@ -6,7 +6,7 @@ namespace Refinish.Air;
 /// <summary>A published limit for a substance in the air that people breathe: whose, over which time, how much, of which date.</summary>
 /// <remarks>
 /// Vapours have a limit by volume, dusts by mass. Where a source prints both, they differ by its rounding; the one by volume counts here.
-/// Between the two: ppm = mg/m³ · 24.45 / M, at 25 °C and 760 mmHg (29 CFR 1910.1000, Table Z-1, footnotes).
+/// Between the two: ppm = mg/m³ · 24.45 / M, at 25 °C and 760 mmHg (29 CFR 1910.1000, Table Z-1, footnotes); the European Union prints mg/m³ at 20 °C.
 /// A limit is one jurisdiction's at one date. Being within it is not a finding of no harm.
 /// </remarks>
 /// <example><code>

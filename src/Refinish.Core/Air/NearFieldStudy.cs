@@ -71,12 +71,12 @@ public sealed class NearFieldStudy
     };
 
     /// <summary>
-    /// The mixture index of the near field's worst fifteen minutes over the lowest short-term limit known for each substance; those without one are left
+    /// The mixture index of the near field's worst fifteen minutes over the lowest short-term limit of the set for each substance; those without one are left
     /// out, <see langword="null"/> when none has one.
     /// </summary>
     public double? ShortTermIndex => Study.ShortTerm.IsEmpty ? null : ShortTermMaximum.Value;
 
-    /// <summary>The mixture index of the near field's eight-hour averages over the lowest limit known for each substance; <see langword="null"/> when a substance has none.</summary>
+    /// <summary>The mixture index of the near field's eight-hour averages over the lowest limit of the set for each substance; <see langword="null"/> when a substance has none.</summary>
     public double? StrictestIndex => Study.Strictest.IsWhole ? StrictestMaximum.Value : null;
 
     /// <summary>What to warn of: the study's, which hold here the more.</summary>

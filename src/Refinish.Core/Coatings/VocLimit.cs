@@ -85,7 +85,7 @@ public sealed record VocLimit
         LimitSense.AtMost,
         Measure.CoatingContent,
         Source,
-        content is MassConcentration c && c.KilogramsPerCubicMeter > limit ? "Use less reducer, an exempt reducer, or a product with more solids; ask the local air district." : null)
+        content is MassConcentration c && c.KilogramsPerCubicMeter > limit ? "Use less reducer, an exempt reducer, or a product with more solids; ask the authority that enforces the rule." : null)
     {
         Whose = Whom.Of(Rule, Jurisdiction, EffectiveFrom ?? "date not known"),
     };

@@ -23,11 +23,11 @@ public static partial class Cautions
         Source.Published("WAC 296-24-37007; California Code of Regulations, title 8, §5450", "(2) kept in operation while spraying and until the vapour is gone, (4) non-sparking fan, (5) no motor inside the duct; general industry: 29 CFR 1910.107(d) in like words; construction: 29 CFR 1926.66(b), its paragraph from memory"),
         Audience.Crew);
 
-    /// <summary>The vapour of the room passes a quarter of its lower flammable limit.</summary>
+    /// <summary>The vapour of the room passes the share of its lower flammable limit that is allowed.</summary>
     public static Caution Flammable { get; } = new(
         "flammable-vapour",
         Hazard.FireAndExplosion,
-        "The vapour passes a quarter of its lower flammable limit. A spark can burn the room. Do not spray under these conditions.",
+        "The vapour passes the share of its lower flammable limit that a rule allows, a quarter where none was chosen. A spark can burn the room. Do not spray under these conditions.",
         FireCode,
         Source.Published("International Mechanical Code", "502.7.3.3: at most 25 % of the lower flammable limit"),
         Audience.Crew);
