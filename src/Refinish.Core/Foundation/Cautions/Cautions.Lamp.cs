@@ -9,7 +9,7 @@ public static partial class Cautions
     public static Caution Acrylates { get; } = new(
         "acrylate-sensitiser",
         Hazard.SkinAndEyes,
-        "Acrylates of coatings that cure under a lamp irritate skin and eyes and can make skin allergic for life, also to dental and medical plastics: gloves that the safety data sheet names for acrylates, changed as soon as they are splashed, closed goggles, covered arms, and nobody breathes the mist. What the lamp has not reached stays liquid and sensitises for as long: shadows, overspray, rags and cups count as wet.",
+        "Acrylates of coatings that cure under a lamp are sensitisers: an allergy to them stays for life and reaches dental and medical plastics. Wear the glove material that section 8 of the safety data sheet names, change it after every splash, cover arms and eyes, keep spray mist out of lungs. What the lamp has not reached stays liquid and sensitises for as long: shadows, overspray, rags and cups count as wet.",
         SafetyDataSheet + " and the employer's respiratory protection programme",
         Source.FromMemory("acrylates as skin sensitisers, which thin gloves let through within minutes; no document was read"),
         Audience.Crew);
