@@ -31,7 +31,7 @@ public class OwnProductTests
         Assert.DoesNotContain(plan.Objections, objection => objection.Kind != ObjectionKind.Voc);
         CoatRun run = plan.Work!.Runs.First(one => one.Layer.Product.Id == "three-part-topcoat");
         PouredMix cup = run.Mixes[0];
-        Assert.Equal(["three-part-resin", "three-part-hardener", "three-part-flexibiliser", "urethane-reducer"], 
+        Assert.Equal(["three-part-resin", "three-part-hardener", "three-part-flexibiliser", "urethane-reducer"],
             cup.Parts.Select(part => part.Component.Id));
         Numbers.Close(0.25, cup.Parts[1].Mass / cup.Parts[0].Mass, 1e-12);
         Numbers.Close(0.10, cup.Parts[2].Mass / cup.Parts[0].Mass, 1e-12);
