@@ -12,8 +12,8 @@ namespace Refinish.Air;
 /// <remarks>
 /// The exact form asks for more air: it puts the mixture, air and vapour together, at exactly a quarter of the limit, which is the form to design by.
 /// The other is smaller by 3/(400 − LEL) · LEL, 0.8 % at a limit of 1 % and 5.6 % at 7.3 %. It is from memory, not checked against the text of
-/// the regulation. Vapour by the ideal gas at 70 °F and 1 atm (24.14 L/mol), as that table's first column has it. Table G-11 rounds the vapour
-/// of a gallon to four tenths of a cubic foot and has its own limits: <see cref="Tabled"/> is what it gives, beside the figures worked out.
+/// the regulation. Vapour by the ideal gas at 70 °F and 1 atm (24.14 L/mol), as that table's first column has it. Table G-11 rounds the
+/// vapour of a gallon to four tenths of a cubic foot and has its own limits: <see cref="Tabled"/> is what it gives, beside the figures worked out.
 /// </remarks>
 /// <example><code>
 /// DilutionAir toluene = new(Volume.FromUsGallons(1), Solvents.Toluene);
@@ -30,8 +30,8 @@ public sealed record DilutionAir
     private static readonly Source Balance = Source.Derived("vapour over vapour and air is a quarter of the limit");
 
     private static readonly Source Table = Source.FromMemory(
-        "29 CFR 1910.94 Table G-11, cubic feet of vapour per gallon at 70 °F and limits; the volumes agree with the ideal gas within 1.5 %, "
-        + "isopropyl alcohol within 4.5 %");
+        "29 CFR 1910.94 Table G-11, cubic feet of vapour per gallon at 70 °F and limits; the volumes agree with the ideal gas "
+        + "within 1.5 %, isopropyl alcohol within 4.5 %");
 
     // Cubic feet of vapour per US gallon, and lower limit in per cent.
     private static readonly Dictionary<string, (double Vapour, double Limit)> Rows = new(StringComparer.Ordinal)
@@ -109,7 +109,8 @@ public sealed record DilutionAir
         if (Limit is double limit)
         {
             Expression lel = Expression.Quantity("LEL", limit, Measure.Percent);
-            printed = new("air by the regulation's form", "V_r", 4 * (1 - lel) * vapour.Result() / lel, Printed!.Value.CubicMeters, Measure.RoomVolume, Form);
+            printed = new(
+                "air by the regulation's form", "V_r", 4 * (1 - lel) * vapour.Result() / lel, Printed!.Value.CubicMeters, Measure.RoomVolume, Form);
             steps.Add(printed);
             steps.Add(new("air, exactly", "V_a", vapour.Result() * (4 - lel) / lel, Exact!.Value.CubicMeters, Measure.RoomVolume, Balance));
         }
@@ -119,7 +120,8 @@ public sealed record DilutionAir
             Expression lel = Expression.Quantity("LEL_G11", ownLimit / 100, Measure.Percent);
             WorkingStep tabled = new(
                 "air by the regulation's table", "V_G11",
-                4 * (1 - lel) * Expression.Quantity("V_l", liquid, Measure.Capacity) * Expression.Quantity("v_G11", Expansion(perVolume), Measure.Number) / lel,
+                4 * (1 - lel) * Expression.Quantity("V_l", liquid, Measure.Capacity)
+                    * Expression.Quantity("v_G11", Expansion(perVolume), Measure.Number) / lel,
                 TabledAir(perVolume, ownLimit), Measure.RoomVolume, Table);
             steps.Add(tabled);
             if (printed is not null && Difference is double off)

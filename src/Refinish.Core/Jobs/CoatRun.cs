@@ -95,7 +95,9 @@ public sealed class CoatRun
     /// <summary>Clock time from opening the cans to the last stroke: stand-in time, mixing each cup, spraying.</summary>
     public TimeSpan Duration => (InCup.Induction ?? TimeSpan.Zero) + TimeSpan.FromTicks(Cups.Rules.MixingTime.Ticks * Math.Max(1, Cups.Batches.Count)) + SprayTime;
 
-    /// <summary>What the sprayed coating gives off: its solvents, and water where its solvents name it, without what is not volatile.</summary>
+    /// <summary>
+    /// What the sprayed coating gives off: its solvents, and water where its solvents name it, without what is not volatile.
+    /// </summary>
     public Mass VolatileMass => Mass.FromKilograms(volatiles);
 
     /// <summary>That and what is not volatile: all that is not solids.</summary>
