@@ -9,7 +9,8 @@ namespace Refinish.Air;
 /// <content>The study against its limits: flammability, exposure, saturation, the airflow that would do, and when people may be let in again.</content>
 public sealed partial class AirStudy
 {
-    private static readonly Source Condenses = Source.Derived("vapour pressure of the air and of the water given off, ideal gas, over saturation");
+    private static readonly Source Condenses =
+        Source.Derived("vapour pressure of the air and of the water given off, ideal gas, over saturation");
     private static readonly Source TemperatureUnknown = Source.Supplied("no temperature given for the room");
 
     internal const string BreatheProtected =
@@ -167,7 +168,8 @@ public sealed partial class AirStudy
             return null;
         }
 
-        double given = water.PeakConcentration.KilogramsPerCubicMeter * AirKernel.GasConstant * kelvins / water.Solvent.MolarMass.KilogramsPerMole;
+        double given = water.PeakConcentration.KilogramsPerCubicMeter * AirKernel.GasConstant * kelvins
+            / water.Solvent.MolarMass.KilogramsPerMole;
         double humidity = (before.VapourPressure.Pascals + given) / ClimateKernel.SaturationPressure(kelvins);
         return new LimitComparison(
             "relative humidity at the peak of the water given off",

@@ -14,7 +14,8 @@ namespace Refinish.Air;
 /// Each coat has a closed form (steady spray, part flashing, first-order film) and coats add up. Maxima are located where derivatives
 /// vanish, with the zeros counted, so no peak is missed between samples. Flammability of a mixture by Le Chatelier: the sum of volume
 /// fraction over limit, at the room's pressure and at its temperature where that is above 25 °C, of the substances that burn; those that do
-/// not are taken as air, which is the careful side of a rule for mixtures with them. Eight-hour average and mixture index: 29 CFR 1910.1000(d)(1)(i) and (d)(2)(i); the average is the
+/// not are taken as air, which is the careful side of a rule for mixtures with them.
+/// Eight-hour average and mixture index: 29 CFR 1910.1000(d)(1)(i) and (d)(2)(i); the average is the
 /// worst period of a shift's length, spread over eight hours. Infiltration is the room's own, and comes on top of the fan.
 /// A screening, not a finding of compliance: the breathing zone beside the gun is richer than the room, and a film's last solvent is slower than first order.
 /// </remarks>

@@ -76,8 +76,8 @@ internal static class AirStudyWorkings
         WorkingStep molar = new(
             "molar volume at the room's pressure, at 25 °C or warmer",
             "V_m",
-            Expression.Quantity("V_m0", AirKernel.MolarVolume, Measure.MolarVolume) * Expression.Quantity("p_0", AirKernel.StandardPressure, Measure.Pressure)
-                / pressure * Expression.Quantity("T/T_0", AirKernel.Warmth(study.Room), Measure.Number),
+            Expression.Quantity("V_m0", AirKernel.MolarVolume, Measure.MolarVolume)
+                * Expression.Quantity("p_0", AirKernel.StandardPressure, Measure.Pressure) / pressure * Expression.Quantity("T/T_0", AirKernel.Warmth(study.Room), Measure.Number),
             index.MolarVolume,
             Measure.MolarVolume,
             SubstanceWorkings.GasLaw);

@@ -40,8 +40,8 @@ public sealed record DilutionAir
     private static readonly Source Steady = Source.Derived("air over the time of evaporation, times the mixing factor");
 
     private static readonly Source Table = Source.FromMemory(
-        "29 CFR 1910.94 Table G-11, cubic feet of vapour per gallon at 70 °F and limits; the volumes agree with the ideal gas within 1.5 %, "
-        + "isopropyl alcohol within 4.5 %");
+        "29 CFR 1910.94 Table G-11, cubic feet of vapour per gallon at 70 °F and limits; the volumes agree with the ideal gas "
+        + "within 1.5 %, isopropyl alcohol within 4.5 %");
 
     // Cubic feet of vapour per US gallon, and lower limit in per cent.
     private static readonly Dictionary<string, (double Vapour, double Limit)> Rows = new(StringComparer.Ordinal)
@@ -164,7 +164,8 @@ public sealed record DilutionAir
         if (Limit is double limit && Printed is Volume byForm)
         {
             Expression lel = Expression.Quantity("LEL", limit, Measure.Percent);
-            printed = new("air by the regulation's form", "V_r", 4 * (1 - lel) * vapour.Result() / lel, byForm.CubicMeters, Measure.RoomVolume, Form);
+            printed = new(
+                "air by the regulation's form", "V_r", 4 * (1 - lel) * vapour.Result() / lel, byForm.CubicMeters, Measure.RoomVolume, Form);
             steps.Add(printed);
         }
 
@@ -185,7 +186,8 @@ public sealed record DilutionAir
             Expression lel = Expression.Quantity("LEL_G11", ownLimit / 100, Measure.Percent);
             WorkingStep tabled = new(
                 "air by the regulation's table", "V_G11",
-                4 * (1 - lel) * Expression.Quantity("V_l", liquid, Measure.Capacity) * Expression.Quantity("v_G11", Expansion(perVolume), Measure.Number) / lel,
+                4 * (1 - lel) * Expression.Quantity("V_l", liquid, Measure.Capacity)
+                    * Expression.Quantity("v_G11", Expansion(perVolume), Measure.Number) / lel,
                 TabledAir(perVolume, ownLimit), Measure.RoomVolume, Table);
             steps.Add(tabled);
             if (printed is not null && Difference is double off)

@@ -20,7 +20,8 @@ public sealed record SaturatedVapour
     private static readonly Source Gas = Source.Derived("ideal gas, R = 8.314 462 618 J/(mol·K)");
 
     private static readonly Bounds Rooms =
-        Bounds.Between(233.15, 333.15, Measure.Temperature).Because("the temperatures at which a room can be; ask the fit itself for others");
+        Bounds.Between(233.15, 333.15, Measure.Temperature)
+            .Because("the temperatures at which a room can be; ask the fit itself for others");
 
     private readonly double temperature;
     private readonly double airPressure;
@@ -87,7 +88,8 @@ public sealed record SaturatedVapour
     /// <returns>The comparison; it cannot be judged when no fit covers the temperature.</returns>
     /// <exception cref="ArgumentOutOfRangeException"><paramref name="concentration"/> is negative.</exception>
     public LimitComparison Compare(string subject, MassConcentration concentration) =>
-        Against(subject, Guard.Within(concentration, Bounds.NotNegative(Measure.MassConcentration), nameof(concentration)), Mass(), fit?.Source ?? Source.Supplied(WhyUnknown!));
+        Against(subject, Guard.Within(concentration, Bounds.NotNegative(Measure.MassConcentration), nameof(concentration)), Mass(),
+            fit?.Source ?? Source.Supplied(WhyUnknown!));
 
     /// <summary>How the pressure and the fractions follow; nothing but the temperature when no fit covers it.</summary>
     /// <returns>The derivation.</returns>
@@ -120,7 +122,8 @@ public sealed record SaturatedVapour
     /// <returns>Text such as <c>toluene at 20 °C: at most 28700 ppm</c>.</returns>
     public override string ToString() =>
         Solvent.Name + " at " + Measure.Temperature.Format(temperature) + ": "
-        + (VolumeFraction is Ratio most ? "at most " + Measure.PartsPerMillion.Format(most.DecimalFractions, DisplayUnits.Si, 3) : WhyUnknown);
+        + (VolumeFraction is Ratio most ? "at most " + Measure.PartsPerMillion.Format(most.DecimalFractions, DisplayUnits.Si, 3)
+            : WhyUnknown);
 
     internal static LimitComparison Against(string subject, double value, double? limit, Source source) => new(
         subject,
@@ -137,7 +140,8 @@ public sealed record SaturatedVapour
     private static string Missing(Solvent solvent, IReadOnlyList<VapourPressureFit> fits)
     {
         string ranges = string.Join(
-            "; ", fits.Where(one => string.Equals(one.CasNumber, solvent.CasNumber, StringComparison.Ordinal)).Select(one => one.ToString()));
+            "; ",
+            fits.Where(one => string.Equals(one.CasNumber, solvent.CasNumber, StringComparison.Ordinal)).Select(one => one.ToString()));
         return ranges.Length == 0
             ? "no vapour pressure is given for " + solvent.Name
             : "no vapour pressure that covers the temperature; given: " + ranges;

@@ -3,12 +3,13 @@ using UnitsNet;
 namespace Refinish.Air;
 
 /// <summary>
-/// A vapour in air as a part of its volume and as a mass in it, at a temperature and pressure that are named: the ideal gas, C = x · p · M/(R · T).
+/// A vapour in air as a part of its volume and as a mass in it, at a temperature and pressure that are named:
+/// the ideal gas, C = x · p · M/(R · T).
 /// </summary>
 /// <remarks>
 /// A part by volume stays when the air is warmed or goes up a mountain, a mass in a cubic metre does not. US limits of exposure are masses:
-/// OSHA holds its limits in mg/m³ fixed at whatever temperature and pressure, so that a limit in ppm is one at 25 °C and 760 mmHg (Sampling and
-/// Analytical Methods, calculations appendix). <see cref="ForLimits"/> is that figure; <see cref="VolumeFraction"/> is what a meter that
+/// OSHA holds its limits in mg/m³ fixed at whatever temperature and pressure, so that a limit in ppm is one at 25 °C and 760 mmHg
+/// (Sampling and Analytical Methods, calculations appendix). <see cref="ForLimits"/> is that figure; <see cref="VolumeFraction"/> is what a meter that
 /// counts molecules shows. At 84 kPa and 20 °C they differ by a fifth.
 /// </remarks>
 /// <example><code>
@@ -95,12 +96,15 @@ public sealed record VapourConcentration
     public static VapourConcentration AtReference(Ratio fraction, MolarMass molarMass) => OfVolume(
         fraction, molarMass, Temperature.FromKelvins(AirKernel.ReferenceTemperature), Pressure.FromPascals(AirKernel.StandardPressure));
 
-    /// <summary>The same air brought to another temperature and pressure: the part by volume stays, the mass in a cubic metre changes.</summary>
+    /// <summary>
+    /// The same air brought to another temperature and pressure: the part by volume stays, the mass in a cubic metre changes.
+    /// </summary>
     /// <param name="temperature">−40 to 150 °C.</param>
     /// <param name="pressure">20 to 110 kPa.</param>
     /// <returns>The concentration there.</returns>
     /// <exception cref="System.ArgumentOutOfRangeException">An argument is outside its range.</exception>
-    public VapourConcentration At(Temperature temperature, Pressure pressure) => new(fraction, molarMass, Kelvins(temperature), Pascals(pressure));
+    public VapourConcentration At(Temperature temperature, Pressure pressure) =>
+        new(fraction, molarMass, Kelvins(temperature), Pascals(pressure));
 
     /// <summary>How the mass and the figure for limits follow.</summary>
     /// <returns>The derivation.</returns>
@@ -110,8 +114,8 @@ public sealed record VapourConcentration
         WorkingStep volume = new(
             "molar volume of the air",
             "V_m",
-            Expression.Quantity("R", AirKernel.GasConstant, Measure.MolarEntropy) * Expression.Quantity("T", temperature, Measure.AbsoluteTemperature)
-                / Expression.Quantity("p", pressure, Measure.Pressure),
+            Expression.Quantity("R", AirKernel.GasConstant, Measure.MolarEntropy)
+                * Expression.Quantity("T", temperature, Measure.AbsoluteTemperature) / Expression.Quantity("p", pressure, Measure.Pressure),
             Volume,
             Measure.MolarVolume,
             Gas);
@@ -134,5 +138,6 @@ public sealed record VapourConcentration
     private static double Kelvins(Temperature temperature) =>
         Guard.Within(temperature, Bounds.Between(233.15, 423.15, Measure.Temperature), nameof(temperature));
 
-    private static double Pascals(Pressure pressure) => Guard.Within(pressure, Bounds.Between(20e3, 110e3, Measure.Pressure), nameof(pressure));
+    private static double Pascals(Pressure pressure) =>
+        Guard.Within(pressure, Bounds.Between(20e3, 110e3, Measure.Pressure), nameof(pressure));
 }

@@ -36,7 +36,9 @@ public sealed record Flammability
     /// <summary>Nothing is known: a comparison with the flammable limit cannot be judged.</summary>
     public static Flammability Unknown { get; } = new(null, null, null, null);
 
-    /// <summary>Lower flammable limit as a volume fraction of vapour in air; <see langword="null"/> when not known or when it does not burn.</summary>
+    /// <summary>
+    /// Lower flammable limit as a volume fraction of vapour in air; <see langword="null"/> when not known or when it does not burn.
+    /// </summary>
     public Ratio? Lower => Fraction(lower);
 
     /// <summary>Upper flammable limit as a volume fraction; <see langword="null"/> when not known or when it does not burn.</summary>
@@ -59,7 +61,9 @@ public sealed record Flammability
 
     /// <summary>The vapour burns between limits.</summary>
     /// <param name="lowerFlammableLimit">Lower flammable limit, a volume fraction of 1 ppb to 100 %.</param>
-    /// <param name="upperFlammableLimit">Upper flammable limit, a volume fraction more than the lower and at most 100 %; left out when not known.</param>
+    /// <param name="upperFlammableLimit">
+    /// Upper flammable limit, a volume fraction more than the lower and at most 100 %; left out when not known.
+    /// </param>
     /// <param name="flashPoint">Flash point, −60 to 300 °C; left out when not known.</param>
     /// <returns>The limits.</returns>
     /// <exception cref="System.ArgumentOutOfRangeException">An argument is outside its range.</exception>
@@ -68,13 +72,19 @@ public sealed record Flammability
         double low = Guard.Within(lowerFlammableLimit, Limits, nameof(lowerFlammableLimit));
         return new(
             low,
-            upperFlammableLimit is Ratio high ? Guard.Within(high, Bounds.Above(low, 1, Measure.Percent), nameof(upperFlammableLimit)) : null,
-            flashPoint is Temperature flash ? Guard.Within(flash, Bounds.Between(213.15, 573.15, Measure.Temperature), nameof(flashPoint)) : null,
+            upperFlammableLimit is Ratio high
+                ? Guard.Within(high, Bounds.Above(low, 1, Measure.Percent), nameof(upperFlammableLimit))
+                : null,
+            flashPoint is Temperature flash
+                ? Guard.Within(flash, Bounds.Between(213.15, 573.15, Measure.Temperature), nameof(flashPoint))
+                : null,
             null);
     }
 
     /// <summary>The vapour does not burn in air at the pressure of a room, whatever part of it it is.</summary>
-    /// <param name="basis">Who says so: a test for flammable limits, such as section 9 of a safety data sheet. No flash point is not enough.</param>
+    /// <param name="basis">
+    /// Who says so: a test for flammable limits, such as section 9 of a safety data sheet. No flash point is not enough.
+    /// </param>
     /// <returns>A vapour that is left out of the flammable limit of a mixture.</returns>
     /// <exception cref="System.ArgumentNullException"><paramref name="basis"/> is missing.</exception>
     public static Flammability NonBurning(Source basis) => new(null, null, null, Guard.NotNull(basis, nameof(basis)));

@@ -27,7 +27,8 @@ public static class Solvents
     /// <summary>Acetone. Lower flammable limit 2.5 %.</summary>
     public static Solvent Acetone { get; } =
         Make("acetone", "67-64-1", 58.08, 0.791, Burns(2.5, 12.8, -18), 180, PocketGuide,
-            "acetone; its immediately dangerous 2500 ppm is 10 % of this limit; density from memory; upper limit and flash point: NTP, 1991");
+            "acetone; its immediately dangerous 2500 ppm is 10 % of this limit; density from memory; "
+            + "upper limit and flash point: NTP, 1991");
 
     /// <summary>2-Butanone (methyl ethyl ketone). Lower flammable limit 1.4 % (at 93 °C).</summary>
     public static Solvent Butanone { get; } =
@@ -134,7 +135,8 @@ public static class Solvents
         MolarMass = MolarMass.FromGramsPerMole(84.93),
         Density = Density.FromGramsPerMilliliter(1.326),
         Flammability = Flammability.Between(Ratio.FromPercent(12), Ratio.FromPercent(19)),
-        Source = Source.Published("62 FR 1494 (10 January 1997)", "IV: limits 12 and 19 %; density 1.326 g/mL: NTP chemical repository, 1991"),
+        Source = Source.Published(
+            "62 FR 1494 (10 January 1997)", "IV: limits 12 and 19 %; density 1.326 g/mL: NTP chemical repository, 1991"),
     };
 
     /// <summary>

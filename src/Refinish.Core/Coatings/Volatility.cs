@@ -55,10 +55,14 @@ public sealed record Volatility
         new(Guard.Within(vapourPressure, Bounds.Positive(Measure.Pressure, 101325), nameof(vapourPressure)), null, null);
 
     /// <summary>It stays in the film for the time of a job.</summary>
-    /// <param name="boilingPoint">At 101.325 kPa, above 250 °C and at most 1000 °C; for one that breaks down before it boils, where it breaks down.</param>
+    /// <param name="boilingPoint">
+    /// At 101.325 kPa, above 250 °C and at most 1000 °C; for one that breaks down before it boils, where it breaks down.
+    /// </param>
     /// <param name="basis">Who says so.</param>
     /// <returns>A liquid that a study keeps in the film.</returns>
-    /// <exception cref="System.ArgumentOutOfRangeException"><paramref name="boilingPoint"/> is outside its range: then it is volatile.</exception>
+    /// <exception cref="System.ArgumentOutOfRangeException">
+    /// <paramref name="boilingPoint"/> is outside its range: at 250 °C or below it is volatile.
+    /// </exception>
     /// <exception cref="System.ArgumentNullException"><paramref name="basis"/> is missing.</exception>
     public static Volatility NotVolatile(Temperature boilingPoint, Source basis) => new(
         null,

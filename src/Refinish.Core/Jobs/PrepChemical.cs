@@ -137,7 +137,8 @@ public sealed record PrepChemical
     }
 
     /// <summary>
-    /// The solvents, as shares of that part that add up to 100 %; what is not volatile among them is not given off; empty for a chemical without solvent, or when not stated.
+    /// The solvents, as shares of that part that add up to 100 %; what is not volatile among them is not given off;
+    /// empty for a chemical without solvent, or when not stated.
     /// </summary>
     /// <exception cref="ArgumentException">
     /// An entry is missing, or one is methylene chloride, which has killed bathtub refinishers and may not be used for this work (40 CFR

@@ -95,8 +95,8 @@ public sealed class RoomAirPlan
     }
 
     /// <summary>
-    /// Relative humidity at the peak of the water that waterborne coats and cleaners give off, against 100 %; <see langword="null"/> when none
-    /// states water among its solvents. Times and spray windows are not changed by it.
+    /// Relative humidity at the peak of the water that waterborne coats and cleaners give off, against 100 %;
+    /// <see langword="null"/> when none states water among its solvents. Times and spray windows are not changed by it.
     /// </summary>
     public LimitComparison? Humidity { get; }
 
