@@ -130,7 +130,7 @@ internal sealed class SchemaText
     private string? Sentence(IFieldsShape shape, IField field) => (shape.Name, field.Name) switch
     {
         (_, "unit") when field.Shape is FixedUnitShape => "Unit of the three values.",
-        ("roughFixture", "of") => "Which kind of fixture it is, by the name of its kind.",
+        ("roughFixture" or "composedFixture", "of") => "Which kind of fixture it is, by the name of its kind.",
         ("materialNeed", "volume") => "How much, where it is needed by volume; otherwise amount.",
         ("preparationStep", "step") => documentation.Of(shape.Described, "kind"),
         (_, "catalogue") => documentation.Of(typeof(Catalogue)) + " generic/ and an identifier name what the library has itself.",
