@@ -12,7 +12,7 @@ namespace Refinish.Pictures;
 /// <summary>A fixture as a technical drawing: its views at one scale with every measured length, and its zones with their areas.</summary>
 /// <remarks>
 /// Lengths stand on dimension lines; diameters, radii and what is too small for a line are numbered points with a key below; zones carry
-/// letters. Where drain, overflow, holes and cut-outs lie is not measured: they are drawn where they usually are. A fixture of a kind that
+/// letters. Where drain, overflow, holes and cut-outs lie is not measured: they are drawn where they usually are. Composed kinds are drawn from their mesh. A fixture of a kind that
 /// this package does not know is described by its zones alone.
 /// </remarks>
 /// <example><code>

@@ -17,6 +17,7 @@ internal static class FixtureDrafts
         Countertop counter => FlatDrafts.Of(counter, units),
         FlatPanel panel => FlatDrafts.Of(panel, units),
         TiledSurround surround => FlatDrafts.Of(surround, units),
+        ComposedFixture made => ComposedDraft.Of(made, units),
         _ => new Blueprint([], [], []),
     };
 }
