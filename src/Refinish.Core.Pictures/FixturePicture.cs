@@ -12,9 +12,9 @@ namespace Refinish.Pictures;
 /// <summary>A fixture as a technical drawing: its views at one scale with every measured length, and its zones with their areas.</summary>
 /// <remarks>
 /// Lengths stand on dimension lines; diameters, radii and what is too small for a line are numbered points with a key below; zones carry
-/// letters. Where drain, overflow, holes and cut-outs lie is not measured: they are drawn where they usually are. A <see cref="ZonedFixture"/> is
-/// drawn from its mesh, or, where it has none, as one square for each part. Any other kind that this package does not know is described by
-/// its zones alone.
+/// letters. Where drain, overflow, holes and cut-outs lie is not measured: they are drawn where they usually are. Composed kinds are drawn
+/// from their mesh; a <see cref="ZonedFixture"/> from its own, or, where it has none, as one square for each part. Any other kind that this
+/// package does not know is described by its zones alone.
 /// </remarks>
 /// <example><code>
 /// RecessedBathtubMeasurements tape = new()

@@ -18,6 +18,7 @@ internal static class FixtureDrafts
         FlatPanel panel => FlatDrafts.Of(panel, units),
         TiledSurround surround => FlatDrafts.Of(surround, units),
         ZonedFixture zoned => ZonedDrafts.Of(zoned, units),
+        ComposedFixture made => ComposedDraft.Of(made, units),
         _ => new Blueprint([], [], []),
     };
 }

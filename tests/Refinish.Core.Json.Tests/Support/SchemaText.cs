@@ -130,7 +130,7 @@ internal sealed class SchemaText
     private string? Sentence(IFieldsShape shape, IField field) => (shape.Name, field.Name) switch
     {
         (_, "unit") when field.Shape is FixedUnitShape => "Unit of the three values.",
-        ("roughFixture", "of") => "Which kind of fixture it is, by the name of its kind.",
+        ("roughFixture" or "composedFixture", "of") => "Which kind of fixture it is, by the name of its kind.",
         ("triangleMesh", "vertices") => "The points in metres, three numbers each: along, across, upwards.",
         ("triangleMesh", "zones") => "The zones that its triangles name by their place in this list, from 0.",
         ("triangleMesh", "triangles") => "Four numbers for each triangle: three places in vertices, from 0 and anticlockwise as seen from "
