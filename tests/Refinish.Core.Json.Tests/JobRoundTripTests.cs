@@ -9,6 +9,7 @@ using Refinish.Fixtures;
 using Refinish.Jobs;
 using Refinish.Json.Shapes;
 using Refinish.Scheduling;
+using Refinish.Substrates;
 using Refinish.Tests.Fixtures;
 using UnitsNet;
 using UnitsNet.Units;
@@ -113,7 +114,7 @@ public class JobRoundTripTests
     [Fact]
     public void Every_kind_of_defect_comes_back_equal()
     {
-        Assert.Equal(13, Examples.Defects.Select(defect => defect.Kind).Distinct().Count());
+        Assert.Equal(DefectKind.All.Count + 2, Examples.Defects.Select(defect => defect.Kind).Distinct().Count());
         Assert.All(Examples.Defects, defect => Assert.Equal(defect, Back(DefectShapes.Defect, defect)));
     }
 
@@ -144,7 +145,7 @@ public class JobRoundTripTests
     {
         Assert.All(FixtureMaterial.All, value => Assert.Equal(value, Back(MaterialShapes.Material, value)));
         Assert.Equal("\"enamelledCastIron\"", Text(MaterialShapes.Material, FixtureMaterial.EnamelledCastIron));
-        AllWords(DefectShapes.Kind);
+        Assert.All(DefectKind.All.Append(DefectKind.Own("own")), value => Assert.Equal(value, Back(DefectKindShape.Kind, value)));
         AllWords(DefectShapes.Adhesion);
         Assert.Equal("\"3B\"", Text(DefectShapes.Adhesion, Substrates.AdhesionGrade.Grade3B));
 

@@ -1,5 +1,6 @@
 using System;
 using System.Linq;
+using Refinish.Estimating;
 using Refinish.Fixtures;
 using Refinish.Jobs;
 using Refinish.Substrates;
@@ -50,5 +51,45 @@ public class OwnSurveyJsonTests
         JsonFault fault = Assert.Throws<RefinishJsonException>(() => JobJson.Read(text)).Faults[0];
         Assert.Equal(JsonFaultKind.UnknownKind, fault.Kind);
         Assert.Contains("enamelled", fault.Sentence, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void Own_rules_and_changes_come_back_equal_and_a_function_is_refused_by_name()
+    {
+        Source own = Source.Invented("for this test");
+        SurveyRule stored = new("own-1", "old acrylic", Suitability.NotSuitable, "look", "look", own, new SurveyCondition { OlderThanYears = 25 });
+        SurveyRule coded = new("own-2", "odd", Suitability.NotSuitable, "look", "look", own, _ => []);
+        Job job = Examples.Bathroom();
+        Job with = job with
+        {
+            Shop = job.Shop with { Survey = new SurveyPolicy { OwnRules = [stored], RuleChanges = [RuleChange.Strike("S-24", own)] } },
+        };
+        Assert.Equal(with, JobJson.Read(JobJson.Write(with)));
+        Job odd = job with { Shop = job.Shop with { Survey = new SurveyPolicy { OwnRules = [coded] } } };
+        Assert.Contains("own-2 odd", Assert.Throws<NotSupportedException>(() => JobJson.Write(odd)).Message, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void A_plan_of_an_own_defect_agrees_with_what_is_stored()
+    {
+        Source own = Source.Invented("for this test");
+        OwnDefect inlay = new("loose-inlay", "loose inlay", Suitability.SuitableWithConditions, "bed it again", "tap test", own)
+        {
+            Count = 2, Hollow = new Hollow(Volume.FromMilliliters(4), Length.FromMillimeters(3)),
+            Work = new DefectWork { Kind = WorkKind.Fill, Instruction = "bed it", Hours = ThreePoint.Exactly(0.2), Source = own },
+        };
+        Job job = Bathroom(survey => survey with { Defects = [.. survey.Defects, inlay, new LowSpot(
+            Length.FromMillimeters(200), Length.FromMillimeters(100), Length.FromMillimeters(0.5), Length.FromMillimeters(30))] });
+        Assert.Equal(job, JobJson.Read(JobJson.Write(job)));
+        Assert.True(PlanJson.Read(PlanJson.Write(job.Plan())).Agrees);
+    }
+
+    [Fact]
+    public void A_misspelt_kind_is_no_kind_of_ones_own()
+    {
+        string text = FaultTests.Put(JobJson.Write(Examples.Everything()), "$.shop.defectMaterials[0].repairs", "\"rustSpott\"");
+        JsonFault fault = Assert.Single(Assert.Throws<RefinishJsonException>(() => JobJson.Read(text)).Faults);
+        Assert.Equal(JsonFaultKind.UnknownKind, fault.Kind);
+        Assert.Contains("rustSpot", fault.Sentence, StringComparison.Ordinal);
     }
 }

@@ -45,7 +45,7 @@ public class PlanTests
         "RoomAirPlan.Hardest", "RoomAirPlan.Room", "RoomAirPlan.Schedule", "ScheduledOperation.Operation", "ScheduledRun.Operation", "ScheduledRun.Run",
         "SlipResistantFloor.Cautions", "SlipResistantFloor.Loss", "SlipResistantFloor.Rate", "SprayWindow.Air", "SprayWindow.Limits", "StepLag.Clock",
         "StockDraw.Product", "StockUse.Kit", "SubstanceAir.Solvent", "TaxAmount.Exemption", "TimeInterval.Length",
-        "Verdict.Cautions", "Verdict.Policy", "Verdict.Survey",
+        "Verdict.Cautions", "Verdict.Policy", "Verdict.Survey", "VerdictReason.Concerns",
         "WarrantyReserve.ClaimProbability", "WarrantyReserve.CostPerClaim", "WarrantyReserve.Currency", "WarrantyReserve.DiscountRate", "WarrantyReserve.Lives",
         "WetFilm.Reducer", "WetFilm.VolumeSolids",
     ];

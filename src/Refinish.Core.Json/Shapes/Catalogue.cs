@@ -50,6 +50,7 @@ internal sealed record Catalogue
                     .Concat(promoters.SelectMany(promoter => promoter.Materials))
                     .Concat(steps.SelectMany(step => step.Materials))
                     .Concat(job.Shop.Chemicals.SelectMany(chemical => chemical.Surfaces))
+                    .Concat(job.Shop.Survey.OwnRules.SelectMany(rule => rule.When?.Materials ?? []))
                     .Where(material => FixtureMaterial.TryFind(material.Id) is null),
                 material => material.Id),
             Solvents = Once(

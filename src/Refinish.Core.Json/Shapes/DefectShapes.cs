@@ -4,14 +4,12 @@ using UnitsNet;
 
 namespace Refinish.Json.Shapes;
 
-/// <summary>The thirteen kinds of defect.</summary>
+/// <summary>The kinds of defect, and those of a caller's own.</summary>
 internal static class DefectShapes
 {
     /// <summary>Written as the class of cross-hatch adhesion is spoken: 3B.</summary>
     public static Shape<AdhesionGrade> Adhesion { get; } = new WordShape<AdhesionGrade>(name => name.Replace("Grade", string.Empty,
         StringComparison.Ordinal));
-
-    public static Shape<DefectKind> Kind { get; } = new WordShape<DefectKind>();
 
     public static OneOfShape<Defect> Defect { get; } = new OneOfShape<Defect>("defect")
         .Or("chip", Chip())
@@ -26,12 +24,40 @@ internal static class DefectShapes
         .Or("groutFailure", AlongJoint("groutFailure", joint => new GroutFailure(joint), defect => defect.Joint))
         .Or("looseTiles", LooseTiles())
         .Or("burn", Round("burn", diameter => new Burn(diameter), defect => defect.Diameter))
-        .Or("pitting", Pitting());
+        .Or("pitting", Pitting())
+        .Or("lowSpot", LowSpot())
+        .Or("liner", Liner())
+        .Or("own", OwnDefectShapes.Defect);
 
+    // Round by its diameter, oval by length and width.
     private static ObjectShape<Chip> Chip() => new Fields<Chip>("chip")
-        .With("diameter", Quantities.Tape, chip => chip.Diameter, out Slot<Length> diameter)
+        .WithOr("diameter", Quantities.Tape.OrNull(), chip => chip.IsRound ? chip.Length : null, null, out Slot<Length?> diameter)
+        .WithOr("length", Quantities.Tape.OrNull(), chip => chip.IsRound ? null : chip.Length, null, out Slot<Length?> length)
+        .WithOr("width", Quantities.Tape.OrNull(), chip => chip.IsRound ? null : chip.Width, null, out Slot<Length?> width)
         .With("depth", Quantities.Tape, chip => chip.Depth, out Slot<Length> depth)
-        .MakingTogether(() => new Chip(Length.FromMillimeters(10), Length.FromMillimeters(1)), v => new Chip(diameter(v), depth(v)));
+        .MakingTogether(
+            () => new Chip(Length.FromMillimeters(10), Length.FromMillimeters(1)),
+            v => (diameter(v), length(v), width(v)) switch
+            {
+                (Length across, null, null) => new Chip(across, depth(v)),
+                (null, Length longer, Length shorter) => new Chip(longer, shorter, depth(v)),
+                _ => throw new ArgumentException("A chip has either a diameter, or a length and a width.", nameof(diameter)),
+            });
+
+    private static ObjectShape<LowSpot> LowSpot() => new Fields<LowSpot>("lowSpot")
+        .With("length", Quantities.Tape, spot => spot.Length, out Slot<Length> length)
+        .With("width", Quantities.Tape, spot => spot.Width, out Slot<Length> width)
+        .With("thickness", Quantities.Tape, spot => spot.Thickness, out Slot<Length> thickness)
+        .With("feather", Quantities.Tape, spot => spot.Feather, out Slot<Length> feather)
+        .MakingTogether(
+            () => new LowSpot(Length.FromMillimeters(100), Length.FromMillimeters(100), Length.FromMillimeters(1), Length.Zero),
+            v => new LowSpot(length(v), width(v), thickness(v), feather(v)));
+
+    private static ObjectShape<Liner> Liner() => new Fields<Liner>("liner")
+        .With("area", Quantities.Area, liner => liner.Area, out Slot<Area> area)
+        .With("state", new WordShape<LinerState>(), liner => liner.State, out Slot<LinerState> state)
+        .With("comesOff", Scalars.YesNo, liner => liner.ComesOff, out Slot<bool> comesOff)
+        .Making(v => new Liner(area(v), state(v), comesOff(v)));
 
     private static ObjectShape<WornPatch> WornPatch() => new Fields<WornPatch>("wornPatch")
         .With("length", Quantities.Tape, patch => patch.Length, out Slot<Length> length)

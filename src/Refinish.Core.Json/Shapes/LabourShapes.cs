@@ -22,7 +22,7 @@ internal static class LabourShapes
             (standard, share) => standard with { OncePerVisit = share })
         .Optional("fromSize", Quantities.Tape, standard => standard.FromSize, (standard, size) => standard with { FromSize = size })
         .Maybe("work", Work, standard => standard.Work, (standard, work) => standard with { Work = work })
-        .Maybe("repairs", DefectShapes.Kind, standard => standard.Repairs, (standard, kind) => standard with { Repairs = kind })
+        .MaybeOf("repairs", DefectKindShape.Kind, standard => standard.Repairs, (standard, kind) => standard with { Repairs = kind })
         .Optional("isOnSite", Scalars.YesNo, standard => standard.IsOnSite, (standard, said) => standard with { IsOnSite = said })
         .With("source", CommonShapes.Source, standard => standard.Source, out Slot<Source> source)
         .Making(v => new LabourStandard { Code = code(v), Description = description(v), Source = source(v) });
@@ -59,7 +59,7 @@ internal static class LabourShapes
                     "units is missing: the labour standard " + standard.Code + " has hours by " + standard.Unit + ".", nameof(units))
                 : new LabourTask(standard, area ?? Area.Zero, units ?? 0, times);
 
-    private static ObjectShape<ThreePoint> Hours(string name, params string[] units) => new Fields<ThreePoint>(name)
+    public static ObjectShape<ThreePoint> Hours(string name, params string[] units) => new Fields<ThreePoint>(name)
         .With("minimum", Scalars.Number, hours => hours.Minimum, out Slot<double> minimum)
         .With("mode", Scalars.Number, hours => hours.Mode, out Slot<double> mode)
         .With("maximum", Scalars.Number, hours => hours.Maximum, out Slot<double> maximum)

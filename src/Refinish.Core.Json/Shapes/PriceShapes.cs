@@ -60,7 +60,7 @@ internal static class PriceShapes
         .Making(v => new PriceBook { Currency = currency(v) });
 
     public static ObjectShape<DefectMaterial> DefectMaterial { get; } = new Fields<DefectMaterial>("defectMaterial")
-        .With("repairs", DefectShapes.Kind, material => material.Repairs, out Slot<DefectKind> repairs)
+        .With("repairs", DefectKindShape.Kind, material => material.Repairs, out Slot<DefectKind> repairs)
         .With("item", Scalars.Text, material => material.Item, out Slot<string> item)
         .With("name", Scalars.Text, material => material.Name, out Slot<string> name)
         .Maybe("work", LabourShapes.Work, material => material.Work, (material, work) => material with { Work = work })

@@ -18,6 +18,7 @@ internal static class ProcedureResults
         .Show("title", Scalars.Text, reason => reason.Title)
         .Show("sentence", Results.Sentence, reason => reason.SentenceIn)
         .Show("comparison", Results.Comparison.OrNull(), reason => reason.Comparison)
+        .Show("change", RuleShapes.Change.OrNull(), reason => reason.Change)
         .Show("remedy", Scalars.Text, reason => reason.Remedy)
         .Show("repeatTest", Scalars.Text, reason => reason.RepeatTest)
         .Show("source", CommonShapes.Source, reason => reason.Source)

@@ -190,6 +190,15 @@ internal sealed class ShapeResolver : IJsonTypeInfoResolver
         Add(new KindShape<Defect, LooseTiles>(DefectShapes.Defect));
         Add(new KindShape<Defect, Burn>(DefectShapes.Defect));
         Add(new KindShape<Defect, Pitting>(DefectShapes.Defect));
+        Add(new KindShape<Defect, LowSpot>(DefectShapes.Defect));
+        Add(new KindShape<Defect, Liner>(DefectShapes.Defect));
+        Add(new KindShape<Defect, OwnDefect>(DefectShapes.Defect));
+        Add(OwnDefectShapes.Hollow);
+        Add(OwnDefectShapes.Work);
+        Add(DefectKindShape.Kind);
+        Add(RuleShapes.Change);
+        Add(RuleShapes.Condition);
+        Add(RuleShapes.Rule);
     }
 
     private void Add<T>(Shape<T> shape)

@@ -12,6 +12,9 @@ internal static class SurveyShapes
     public static ObjectShape<Survey> Survey { get; } = new Fields<Survey>("survey")
         .With("material", MaterialShapes.Material, survey => survey.Material, out Slot<FixtureMaterial> material)
         .With("defects", CommonShapes.List(DefectShapes.Defect), survey => survey.Defects, out Slot<IReadOnlyList<Defect>> defects)
+        .Maybe("fixtureAge", Scalars.Count, survey => survey.FixtureAge, (survey, years) => survey with { FixtureAge = years })
+        .MaybeOf("ownFacts", CommonShapes.List(Scalars.Text), survey => survey.OwnFacts.Count > 0 ? survey.OwnFacts : null,
+            (survey, facts) => survey with { OwnFacts = facts })
         .Optional("previouslyRefinished", Scalars.YesNo, survey => survey.PreviouslyRefinished,
             (survey, said) => survey with { PreviouslyRefinished = said })
         .Maybe("oldCoatAdhesion", DefectShapes.Adhesion, survey => survey.OldCoatAdhesion,
@@ -104,6 +107,10 @@ internal static class SurveyShapes
             (policy, depth) => policy with { MetalLossDepth = depth })
         .Optional("steelPerforationDepth", Quantities.Tape, policy => policy.SteelPerforationDepth,
             (policy, depth) => policy with { SteelPerforationDepth = depth })
+        .MaybeOf("ruleChanges", CommonShapes.List(RuleShapes.Change), policy => policy.RuleChanges.Count > 0 ? policy.RuleChanges : null,
+            (policy, changes) => policy with { RuleChanges = changes })
+        .MaybeOf("ownRules", CommonShapes.List(RuleShapes.Rule), policy => policy.OwnRules.Count > 0 ? policy.OwnRules : null,
+            (policy, rules) => policy with { OwnRules = rules })
         .Optional("filler", FillerPolicy, policy => policy.Filler, (policy, filler) => policy with { Filler = filler })
         .Making(_ => new SurveyPolicy());
 }

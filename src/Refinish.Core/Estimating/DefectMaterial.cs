@@ -20,12 +20,12 @@ public sealed record DefectMaterial
     private readonly double each;
     private readonly double? density;
 
-    /// <summary>The kind of defect.</summary>
-    /// <exception cref="ArgumentOutOfRangeException">Not a named value.</exception>
+    /// <summary>The kind of defect, ready or of your own.</summary>
+    /// <exception cref="ArgumentNullException">Missing.</exception>
     public required DefectKind Repairs
     {
         get;
-        init => field = Guard.Defined(value, nameof(Repairs));
+        init => field = Guard.NotNull(value, nameof(Repairs));
     }
 
     /// <summary>
@@ -100,7 +100,17 @@ public sealed record DefectMaterial
 
     internal WorkKind? TakenBy => Work ?? LabourStandards.WorkOf(Repairs);
 
+    /// <summary>
+    /// What of it could not be honoured, as words behind its item; <see langword="null"/> when all can. An own defect says itself which work
+    /// it brings, and is counted.
+    /// </summary>
+    internal string? Contradiction() =>
+        !Repairs.IsOwn ? null
+        : Work is not null ? "names Work, which the own defect " + Repairs + " says itself"
+        : Coverage is not null ? "has a Coverage, and the own defect " + Repairs + " is counted, not measured by area"
+        : null;
+
     /// <summary>The material and its purpose.</summary>
     /// <returns>One line of text.</returns>
-    public override string ToString() => Name + " for " + Repairs.ToString("G");
+    public override string ToString() => Name + " for " + Repairs;
 }

@@ -46,7 +46,8 @@ public static class DefectMaterials
     /// <param name="standards">Standards to look in; an item is named as its first standard names it.</param>
     /// <returns>Needs with more than nothing in them. The order of the defects does not matter.</returns>
     /// <remarks>
-    /// Area of a defect: rust with the grinding margin of the generic filler policy around it; a peeling coat and pitting their own;
+    /// Area of a defect: rust with the grinding margin of the generic filler policy around it; a peeling coat, pitting, a liner and a low
+    /// spot their own;
     /// crazing its share of the fixture; joints of silicone and grout their length times 10 mm, a crack its length times 100 mm of fabric
     /// (both invented). Other kinds have no area here. What another kind of work takes than the one that mends the defect
     /// (<see cref="DefectMaterial.Work"/>) is left out: whether a crack is reinforced depends on what the fixture is made of, and belongs
@@ -101,7 +102,7 @@ public static class DefectMaterials
     };
 
     private static double VolumeOf(DefectMaterial standard, Defect defect, double fixtureArea) =>
-        standard.Each.CubicMeters
+        (standard.Each.CubicMeters * (defect.Kind.IsOwn ? defect.Number : 1))
         + (standard.Coverage is SpreadingRate rate ? AreaOf(defect, fixtureArea) / rate.SquareMetersPerCubicMeter : 0);
 
     private static double AreaOf(Defect defect, double fixtureArea)
@@ -118,6 +119,7 @@ public static class DefectMaterials
             SiliconeResidue silicone => silicone.Joint.Meters * JointWidth,
             GroutFailure grout => grout.Joint.Meters * JointWidth,
             Crack crack => crack.Length.Meters * FabricWidth,
+            Liner or LowSpot => defect.FlatArea,
             _ => 0,
         };
     }

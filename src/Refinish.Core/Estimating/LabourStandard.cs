@@ -62,7 +62,7 @@ public sealed record LabourStandard
     }
 
     /// <summary>
-    /// Hours for each square metre; none when left out. In a plan that is the coated area of the fixtures, of stripping and pitting that of
+    /// Hours for each square metre; none when left out. In a plan that is the coated area of the fixtures, of stripping, pitting and liners that of
     /// the defects, of grains that of the floor. Work and defects that are counted alone have no area: there a rate by area is refused.
     /// </summary>
     /// <exception cref="ArgumentOutOfRangeException">Negative.</exception>
@@ -109,8 +109,8 @@ public sealed record LabourStandard
     }
 
     /// <summary>
-    /// Size of a defect from which this standard is taken rather than one for smaller ones of its kind: the diameter of a chip, spot or
-    /// burn, the length of a patch or crack; 0 to 5 m; zero when left out.
+    /// Size of a defect from which this standard is taken rather than one for smaller ones of its kind: the diameter of a spot or burn,
+    /// the length of a chip, patch, low spot or crack; 0 to 5 m; zero when left out.
     /// </summary>
     /// <exception cref="ArgumentOutOfRangeException">Outside the range.</exception>
     public Length FromSize
@@ -128,14 +128,9 @@ public sealed record LabourStandard
     }
 
     /// <summary>
-    /// The kind of defect that this step mends; <see langword="null"/> for one that belongs to an operation, see <see cref="Work"/>.
+    /// The kind of defect, ready or of your own, that this step mends; <see langword="null"/> for one that belongs to an operation, see <see cref="Work"/>.
     /// </summary>
-    /// <exception cref="ArgumentOutOfRangeException">Not a named value.</exception>
-    public DefectKind? Repairs
-    {
-        get;
-        init => field = value is DefectKind kind ? Guard.Defined(kind, nameof(Repairs)) : null;
-    }
+    public DefectKind? Repairs { get; init; }
 
     /// <summary>
     /// Whether the work is done at the site, where an occupied home, stairs or a missing window slow it down; <see langword="true"/> when

@@ -15,6 +15,17 @@ namespace Refinish.Estimating;
 /// </code></example>
 public static partial class LabourStandards
 {
+    private static readonly Dictionary<DefectKind, WorkKind> Mending = new()
+    {
+        [DefectKind.SiliconeResidue] = WorkKind.RemoveSilicone,
+        [DefectKind.PeelingCoat] = WorkKind.Strip,
+        [DefectKind.GroutFailure] = WorkKind.Regrout,
+        [DefectKind.LooseTiles] = WorkKind.Regrout,
+        [DefectKind.RustSpot] = WorkKind.GrindRust,
+        [DefectKind.Crazing] = WorkKind.SealCrazing,
+        [DefectKind.Liner] = WorkKind.Clear,
+    };
+
     /// <summary>The standard for a kind of work.</summary>
     /// <param name="kind">The kind.</param>
     /// <param name="standards">Standards to look in.</param>
@@ -51,7 +62,7 @@ public static partial class LabourStandards
     {
         Guard.NotNull(defect, nameof(defect));
         Guard.NotNull(standards, nameof(standards));
-        double size = Size(defect);
+        double size = defect.Size;
         LabourStandard? best = null;
         for (int i = 0; i < standards.Count; i++)
         {
@@ -75,8 +86,8 @@ public static partial class LabourStandards
     /// <summary>How many units of its labour standard a defect counts for.</summary>
     /// <param name="defect">The defect.</param>
     /// <returns>
-    /// Metres of a crack or a joint, square metres of a peeling coat or of pitting, the number of loose tiles; 1 for any other kind. A
-    /// caller's own standards have to count alike.
+    /// Metres of a crack or a joint, square metres of a peeling coat, of pitting or of a liner that comes off, the number of loose tiles or
+    /// of a caller's own defect; 1 for any other kind. A caller's own standards have to count alike.
     /// </returns>
     /// <exception cref="ArgumentNullException"><paramref name="defect"/> is missing.</exception>
     public static double UnitsOf(Defect defect) => Guard.NotNull(defect, nameof(defect)) switch
@@ -86,27 +97,22 @@ public static partial class LabourStandards
         Pitting pitting => pitting.Area.SquareMeters,
         SiliconeResidue silicone => silicone.Joint.Meters,
         GroutFailure grout => grout.Joint.Meters,
-        LooseTiles tiles => tiles.Count,
-        _ => 1,
+        Liner liner => liner.ComesOff ? liner.Area.SquareMeters : 0,
+        Defect other => other.Number,
     };
 
     /// <summary>The kind of work that mends a kind of defect.</summary>
     /// <param name="defect">The kind of defect.</param>
     /// <returns>
-    /// The kind of work; <see langword="null"/> for a hole and a flexing floor, which are another trade's work. A crack is filled; in
-    /// gelcoat or acrylic it is reinforced first, which has a standard of its own (<see cref="ReinforceCrack"/>).
+    /// The kind of work; <see langword="null"/> for a hole and a flexing floor, which are another trade's work, and for a kind of a caller's
+    /// own, whose defect says itself what is done. A crack is filled; in sheet that flexes it is reinforced first, which has a standard of
+    /// its own (<see cref="ReinforceCrack"/>). A liner comes off while the fixture is cleared.
     /// </returns>
-    /// <exception cref="ArgumentOutOfRangeException"><paramref name="defect"/> is not a named value.</exception>
-    public static WorkKind? WorkOf(DefectKind defect) => Guard.Defined(defect, nameof(defect)) switch
-    {
-        DefectKind.SiliconeResidue => WorkKind.RemoveSilicone,
-        DefectKind.PeelingCoat => WorkKind.Strip,
-        DefectKind.GroutFailure or DefectKind.LooseTiles => WorkKind.Regrout,
-        DefectKind.RustSpot => WorkKind.GrindRust,
-        DefectKind.Crazing => WorkKind.SealCrazing,
-        DefectKind.Perforation or DefectKind.FlexingFloor => null,
-        _ => WorkKind.Fill,
-    };
+    /// <exception cref="ArgumentNullException"><paramref name="defect"/> is missing.</exception>
+    public static WorkKind? WorkOf(DefectKind defect) =>
+        Guard.NotNull(defect, nameof(defect)).IsOwn || defect.IsAnotherTrades ? null
+        : Mending.TryGetValue(defect, out WorkKind work) ? work
+        : WorkKind.Fill;
 
     /// <summary>The tasks that the defects of a survey add by the generic standards, in the order of the survey.</summary>
     /// <param name="defects">What was found.</param>
@@ -217,14 +223,4 @@ public static partial class LabourStandards
     private static ArgumentException Twins(LabourStandard one, LabourStandard other, string name) => new(
         name + ": " + one.Code + " and " + other.Code + " are for the same work, so that the second would never be used. Leave one out.",
         name);
-
-    private static double Size(Defect defect) => defect switch
-    {
-        Chip chip => chip.Diameter.Meters,
-        WornPatch patch => patch.Length.Meters,
-        RustSpot rust => rust.Diameter.Meters,
-        Burn burn => burn.Diameter.Meters,
-        Crack crack => crack.Length.Meters,
-        _ => 0,
-    };
 }

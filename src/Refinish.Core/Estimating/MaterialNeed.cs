@@ -72,6 +72,9 @@ public sealed record MaterialNeed
 
     internal double? KilogramsPerCubicMeter => density;
 
+    /// <summary>The need of several alike.</summary>
+    internal MaterialNeed Times(int count) => new(Item, Name, new MaterialAmount(Amount.Dimension, Amount.Si * count), density);
+
     /// <summary>Name and amount.</summary>
     /// <returns>One line of text.</returns>
     public override string ToString() => Amount + " of " + Name;

@@ -25,10 +25,10 @@ internal static class StandardFit
         }
 
         return standard.Repairs is not DefectKind defect ? null
-            : hasArea && defect is not (DefectKind.PeelingCoat or DefectKind.Pitting)
-                ? "has a rate by area, and a " + defect.ToString("G") + " is counted, not measured by area; give it a rate by unit"
-            : standard.FromMeters > 0 && !HasSize(defect)
-                ? "has a FromSize, and a " + defect.ToString("G") + " has no size that it goes by, so that nothing would reach it"
+            : hasArea && !defect.HasArea
+                ? "has a rate by area, and a " + defect + " is counted, not measured by area; give it a rate by unit"
+            : standard.FromMeters > 0 && !defect.HasSize
+                ? "has a FromSize, and a " + defect + " has no size that it goes by, so that nothing would reach it"
             : null;
     }
 
@@ -40,15 +40,14 @@ internal static class StandardFit
         (null, null) => "names neither a kind of work nor a defect, so that nothing would find it",
         (WorkKind.Warm, _) => "is for warming, which goes on by itself and takes nobody",
         (WorkKind.StandBy, _) => "is for standing by, which takes as long as what is watched and is paid by the clock",
-        (_, DefectKind.Perforation or DefectKind.FlexingFloor) => "mends a " + standard.Repairs.Value.ToString("G")
-            + ", which is another trade's work, so that no operation of a plan would use it",
+        (_, { IsAnotherTrades: true } defect) => "mends a " + defect + ", which is another trade's work, so that no operation of a plan would use it",
         _ => null,
     };
 
     /// <summary>The task of mending one defect, after the tasks of others.</summary>
     public static LabourTask Task(LabourStandard standard, Defect defect, IReadOnlyList<LabourTask> before)
     {
-        double area = defect switch { PeelingCoat coat => coat.Area.SquareMeters, Pitting pitting => pitting.Area.SquareMeters, _ => 0 };
+        double area = defect.Kind.HasArea && defect is not Liner { ComesOff: false } ? defect.FlatArea : 0;
         return After(new LabourTask(standard, Area.FromSquareMeters(area), LabourStandards.UnitsOf(defect), 1), before);
     }
 
@@ -82,7 +81,4 @@ internal static class StandardFit
     };
 
     private static string WordsOf(WorkKind kind) => "the work " + kind.ToString("G");
-
-    private static bool HasSize(DefectKind kind) =>
-        kind is DefectKind.Chip or DefectKind.WornPatch or DefectKind.RustSpot or DefectKind.Burn or DefectKind.Crack;
 }

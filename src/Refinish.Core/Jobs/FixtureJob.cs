@@ -57,11 +57,24 @@ public sealed record FixtureJob
     }
 
     /// <summary>What the survey found.</summary>
+    /// <exception cref="ArgumentException">Two defects of one own code are mended in different ways.</exception>
     /// <exception cref="ArgumentNullException">Missing.</exception>
     public required Survey Survey
     {
         get;
-        init => field = Guard.NotNull(value, nameof(Survey));
+        init
+        {
+            foreach (IGrouping<string, OwnDefect> same in Guard.NotNull(value, nameof(Survey)).Defects.OfType<OwnDefect>().GroupBy(own => own.Code))
+            {
+                if (same.Any(other => !other.IsMendedAs(same.First())))
+                {
+                    throw new ArgumentException(
+                        "Survey holds two defects with the code " + same.Key + " and another name, work or caution; give them codes of their own.", nameof(Survey));
+                }
+            }
+
+            field = value;
+        }
     }
 
     /// <summary>The zones that this entry speaks of; all zones unless given.</summary>

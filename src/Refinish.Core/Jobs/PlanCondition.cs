@@ -19,7 +19,7 @@ public sealed record PlanCondition
         sentence = reason.SentenceIn;
         Remedy = reason.Remedy;
         Source = reason.Source;
-        Concerns = Of(reason);
+        Concerns = reason.Concerns;
     }
 
     internal PlanCondition(
@@ -82,14 +82,4 @@ public sealed record PlanCondition
     /// <summary>Finding and remedy under a name for what it is about.</summary>
     internal string In(DisplayUnits system, string about) =>
         about + ": " + Sentence(system) + ". " + Sentences.Begun(Sentences.Closed(Remedy));
-
-    // Silicone, crazing, stains, grout and burns are mended in the course of the work, and the price holds it. Wherever a hole may be
-    // found,
-    // or a test is still to be made, the customer knows. Lead and asbestos are for everybody in the building.
-    private static Audience Of(VerdictReason reason) => reason.RuleCode switch
-    {
-        "S-13" or "S-22" or "S-23" or "S-28" or "S-29" => Audience.Crew,
-        "S-18" or "S-19" or "S-37" or "S-38" or "S-39" or "S-40" => Audience.Crew | Audience.Customer | Audience.Occupant,
-        _ => Audience.Crew | Audience.Customer,
-    };
 }

@@ -77,6 +77,7 @@ public sealed class Procedure
         ProcedureRules rules = new(this, policy, coats, labour);
         rules.Make();
         Operations = new ValueList<Operation>(rules.Operations);
+        Mendings = new ValueList<Operation>(rules.Mendings);
         LabourGaps = new ValueList<LabourGap>(labour.Gaps);
     }
 
@@ -202,6 +203,9 @@ public sealed class Procedure
     public override string ToString() => Fixture.Name + ": " + Verdict + "; " + Measure.Area.Format(area, DisplayUnits.Si, 3);
 
     internal double SquareMeters => area;
+
+    /// <summary>Those of the operations that mend a defect apart from all others of their kind, so that no room merges them.</summary>
+    internal IReadOnlyList<Operation> Mendings { get; }
 
     /// <summary>
     /// Hours of one person for the work on this fixture by the shop's standards, as if it were done alone; travel and setting up left out.

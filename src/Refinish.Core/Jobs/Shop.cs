@@ -164,11 +164,19 @@ public sealed record Shop
     /// <summary>
     /// What defects take beside filler and chemicals, such as spot primer and grout; the generic, invented list unless given.
     /// </summary>
-    /// <exception cref="ArgumentException">An entry is missing.</exception>
+    /// <exception cref="ArgumentException">
+    /// An entry is missing, or one for an own defect names a kind of work or a rate by area.
+    /// </exception>
     public IReadOnlyList<DefectMaterial> DefectMaterials
     {
         get;
-        init => field = Guard.List(value, nameof(DefectMaterials));
+        init
+        {
+            ValueList<DefectMaterial> list = Guard.List(value, nameof(DefectMaterials));
+            field = list.FirstOrDefault(material => material.Contradiction() is not null) is DefectMaterial odd
+                ? throw new ArgumentException("DefectMaterials: " + odd.Item + " " + odd.Contradiction() + ".", nameof(DefectMaterials))
+                : list;
+        }
     }
     = Estimating.DefectMaterials.Generic;
 

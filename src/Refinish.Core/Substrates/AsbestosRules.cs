@@ -43,6 +43,7 @@ internal static class AsbestosRules
 
         When(survey.Defects.Any(defect => defect is LooseTiles), "fixing loose tiles loosens old adhesive and backing board");
         When(survey.Defects.Any(defect => defect is GroutFailure), "raking out grout reaches old adhesive and backing board");
+        When(survey.Defects.Any(defect => defect is Liner { ComesOff: true }), "taking off a liner loosens old adhesive and what holds it");
         When(survey.SubstrateWet, "drying or replacing a wet wall opens backing board and adhesive");
         When(survey.SwollenOrDelaminated, "replacing board or laminate loosens adhesive and backing");
         When(

@@ -54,6 +54,10 @@ public sealed record Crack : Defect
         "crack " + Mm(length, system) + " long, groove " + Mm(width, system) + " wide and " + Mm(depth, system) + " deep, "
         + (MovesUnderLoad ? "moves under load" : "does not move under load");
 
+    internal override double Size => length;
+
+    internal override double? MeasuredDepth => depth;
+
     internal override Cavity? CavityUnder(FillerPolicy policy)
     {
         Expression kappa = Expression.Quantity("κ", SubstratesKernel.Factor(Profile), Measure.Number);

@@ -1,13 +1,18 @@
+using System.Collections.Generic;
+
 namespace Refinish.Substrates;
 
-/// <summary>One thing found wrong with a fixture, with its size. The kinds are the sealed records of this namespace.</summary>
+/// <summary>
+/// One thing found wrong with a fixture, with its size. The ready kinds are the sealed records of this namespace; a kind of a caller's own
+/// is an <c>OwnDefect</c> of <c>Refinish.Jobs</c>.
+/// </summary>
 /// <remarks>Sizes are held in SI, so two equal defects are equal whatever unit they were measured in.</remarks>
 /// <example><code>
 /// Defect[] found = [new Chip(Length.FromMillimeters(20), Length.FromMillimeters(2)), new RustSpot(Length.FromMillimeters(15))];
 /// </code></example>
 public abstract record Defect
 {
-    // Closed on purpose: every rule and standard knows every kind.
+    // Closed on purpose: what is open about a defect is data of the own one.
     private protected Defect(DefectKind kind, string name)
     {
         Kind = kind;
@@ -28,6 +33,24 @@ public abstract record Defect
     /// <summary>The defect with its sizes, in metric units.</summary>
     /// <returns>See <see cref="Describe"/>.</returns>
     public sealed override string ToString() => Describe(DisplayUnits.Si);
+
+    /// <summary>Longest extent by which it is told large or small (m); 0 for what has none.</summary>
+    internal virtual double Size => 0;
+
+    /// <summary>Part of the surface that it covers (m²); 0 for what is counted or measured along a line.</summary>
+    internal virtual double FlatArea => 0;
+
+    /// <summary>Depth that somebody measured (m); the depth of a cut that is still to be made is no finding.</summary>
+    internal virtual double? MeasuredDepth => null;
+
+    /// <summary>How many there are of it.</summary>
+    internal virtual int Number => 1;
+
+    /// <summary>What it makes of the fixture by itself; <see langword="null"/> where the rules of the survey say that.</summary>
+    internal virtual SurveyRule? OwnRule => null;
+
+    /// <summary>What can hurt because it is there.</summary>
+    internal virtual IReadOnlyList<Caution> Brings => [];
 
     /// <summary>The hollow that filler has to take up; <see langword="null"/> when this is not mended with filler.</summary>
     internal virtual Cavity? CavityUnder(FillerPolicy policy) => null;

@@ -9,6 +9,9 @@ internal sealed class Finding(Func<DisplayUnits, string> sentence, LimitComparis
 
     public LimitComparison? Comparison { get; } = comparison;
 
+    /// <summary>Whether it cannot be judged, so that it is a condition at most.</summary>
+    public bool IsOpen { get; init; }
+
     public static implicit operator Finding(string sentence) => new(_ => sentence);
 
     public static Finding About(Defect defect) => new(defect.Describe);
@@ -17,4 +20,6 @@ internal sealed class Finding(Func<DisplayUnits, string> sentence, LimitComparis
         new(system => defect.Describe(system) + "; " + comparison.Sentence(system), comparison);
 
     public static Finding About(LimitComparison comparison) => new(comparison.Sentence, comparison);
+
+    public Finding Open() => new(Sentence, Comparison) { IsOpen = true };
 }

@@ -17,4 +17,6 @@ public sealed record LooseTiles : Defect
 
     /// <inheritdoc/>
     public override string Describe(DisplayUnits system) => Count.ToString(CultureInfo.InvariantCulture) + (Count == 1 ? " loose tile" : " loose tiles");
+
+    internal override int Number => Count;
 }

@@ -28,6 +28,8 @@ public sealed record PeelingCoat : Defect
     public override string Describe(DisplayUnits system) =>
         "old coat peels over " + Measure.Area.Format(area, system, 3) + ", adhesion " + (Adhesion is AdhesionGrade grade ? GradeName(grade) : "not tested");
 
+    internal override double FlatArea => area;
+
     internal static string GradeName(AdhesionGrade grade) => grade switch
     {
         AdhesionGrade.Grade0B => "0B",

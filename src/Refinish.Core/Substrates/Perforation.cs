@@ -23,4 +23,8 @@ public sealed record Perforation : Defect
 
     /// <inheritdoc/>
     public override string Describe(DisplayUnits system) => "perforation " + Mm(diameter, system) + " across";
+
+    internal override double Size => diameter;
+
+    internal override double FlatArea => System.Math.PI / 4 * diameter * diameter;
 }

@@ -42,6 +42,10 @@ public sealed record Pitting : Defect
     public override string Describe(DisplayUnits system) =>
         "pitting over " + Measure.Area.Format(area, system, 3) + ", " + Mm(depth, system) + " deep, " + Measure.Percent.Format(share, system, 3) + " of it pits";
 
+    internal override double FlatArea => area;
+
+    internal override double? MeasuredDepth => depth;
+
     internal override Cavity? CavityUnder(FillerPolicy policy)
     {
         Expression a = Expression.Quantity("A", area, Measure.Area);

@@ -20,6 +20,10 @@ public sealed record RustSpot : Defect
     /// <inheritdoc/>
     public override string Describe(DisplayUnits system) => "rust spot " + Mm(diameter, system) + " across";
 
+    internal override double Size => diameter;
+
+    internal override double FlatArea => System.Math.PI / 4 * diameter * diameter;
+
     internal override Cavity? CavityUnder(FillerPolicy policy)
     {
         double margin = policy.RustGrindingMargin.Meters;

@@ -7,12 +7,9 @@ namespace Refinish.Substrates;
 /// </summary>
 internal static class SubstratesKernel
 {
-    /// <summary>V = π h (3 a² + h²) / 6, a spherical cap.</summary>
-    public static double SphericalCap(double mouthDiameter, double depth)
-    {
-        double a = mouthDiameter / 2;
-        return Math.PI * depth * ((3 * (a * a)) + (depth * depth)) / 6;
-    }
+    /// <summary>V = π h (3 a b + h²) / 6, the cap of a sphere that is stretched to an oval mouth of half axes a and b.</summary>
+    public static double EllipsoidalCap(double length, double width, double depth) =>
+        Math.PI * depth * ((3 * (length / 2 * (width / 2))) + (depth * depth)) / 6;
 
     /// <summary>V = κ (π l w / 4) h, a bowl with an elliptical mouth.</summary>
     public static double Bowl(double factor, double length, double width, double depth) => factor * (Math.PI * length * width / 4) * depth;

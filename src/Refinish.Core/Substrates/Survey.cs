@@ -1,5 +1,6 @@
 using System;
 using System.Collections.Generic;
+using System.Linq;
 using Refinish.Fixtures;
 
 namespace Refinish.Substrates;
@@ -43,6 +44,28 @@ public sealed record Survey
         get;
         init => field = Guard.List(value, nameof(Defects));
     }
+
+    /// <summary>
+    /// Age of the fixture in years, 0 to 300; <see langword="null"/> when nobody knows. Only rules of a caller's own read it.
+    /// </summary>
+    /// <exception cref="ArgumentOutOfRangeException">Outside the range.</exception>
+    public int? FixtureAge
+    {
+        get;
+        init => field = value is int years ? Guard.Count(years, 0, 300, nameof(FixtureAge)) : null;
+    }
+
+    /// <summary>
+    /// Facts of a caller's own that were found to be so, by codes that rules of their own read; none when left out. One that no rule reads is
+    /// told as a condition.
+    /// </summary>
+    /// <exception cref="ArgumentException">An entry is missing or no identity.</exception>
+    public IReadOnlyList<string> OwnFacts
+    {
+        get;
+        init => field = Codes(value, nameof(OwnFacts));
+    }
+    = ValueList<string>.Empty;
 
     /// <summary>Whether it was refinished before.</summary>
     public bool PreviouslyRefinished { get; init; }
@@ -137,6 +160,9 @@ public sealed record Survey
 
     /// <summary>Whether the customer does not accept the time before water may run.</summary>
     public bool CureTimeRefused { get; init; }
+
+    internal static ValueList<string> Codes(IReadOnlyList<string> codes, string name) =>
+        new(Guard.List(codes, name).Select(code => Guard.Id(code, name)).Distinct(StringComparer.Ordinal));
 
     /// <summary>The material and the number of defects.</summary>
     /// <returns>Text such as <c>enamelled cast iron, 2 defects</c>.</returns>

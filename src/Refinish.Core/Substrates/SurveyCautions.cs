@@ -41,9 +41,14 @@ internal static class SurveyCautions
         }
 
         if (survey.SubstrateWet || survey.LeakCannotBeStopped || survey.SwollenOrDelaminated
-            || survey.Defects.Any(defect => defect is LooseTiles))
+            || survey.Defects.Any(defect => defect is LooseTiles or Liner { State: LinerState.WaterBehind }))
         {
             yield return Cautions.WaterBehind;
+        }
+
+        foreach (Caution caution in survey.Defects.SelectMany(defect => defect.Brings).Distinct())
+        {
+            yield return caution;
         }
     }
 

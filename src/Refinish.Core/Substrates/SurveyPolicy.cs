@@ -1,3 +1,6 @@
+using System;
+using System.Collections.Generic;
+using System.Linq;
 using UnitsNet;
 
 namespace Refinish.Substrates;
@@ -14,7 +17,7 @@ public sealed record SurveyPolicy
     private readonly double perforation = 3e-3;
 
     /// <summary>Most that a floor may give under a standing person of about 80 kg; 2 mm unless given (invented); more than 0 and at most 50 mm.</summary>
-    /// <exception cref="System.ArgumentOutOfRangeException">Outside the range.</exception>
+    /// <exception cref="ArgumentOutOfRangeException">Outside the range.</exception>
     public Length MaximumFloorDeflection
     {
         get => Length.FromMeters(deflection);
@@ -22,7 +25,7 @@ public sealed record SurveyPolicy
     }
 
     /// <summary>Share of crazed surface beyond which the work is held; 20 % unless given (invented); more than 0 and at most 100 %.</summary>
-    /// <exception cref="System.ArgumentOutOfRangeException">Outside the range.</exception>
+    /// <exception cref="ArgumentOutOfRangeException">Outside the range.</exception>
     public Ratio MaximumCrazing
     {
         get => Ratio.FromDecimalFractions(crazing);
@@ -30,7 +33,7 @@ public sealed record SurveyPolicy
     }
 
     /// <summary>Least grade at which an old coat may stay; 4B unless given (common practice, no source).</summary>
-    /// <exception cref="System.ArgumentOutOfRangeException">Not a named value.</exception>
+    /// <exception cref="ArgumentOutOfRangeException">Not a named value.</exception>
     public AdhesionGrade MinimumAdhesion
     {
         get;
@@ -38,7 +41,7 @@ public sealed record SurveyPolicy
     } = AdhesionGrade.Grade4B;
 
     /// <summary>Cleaning cycles after which a failed water-break test ends the attempt; 3 unless given (invented); 1 to 100.</summary>
-    /// <exception cref="System.ArgumentOutOfRangeException">Outside the range.</exception>
+    /// <exception cref="ArgumentOutOfRangeException">Outside the range.</exception>
     public int CleaningCycles
     {
         get;
@@ -46,7 +49,7 @@ public sealed record SurveyPolicy
     } = 3;
 
     /// <summary>Mixed filler on one fixture beyond which the survey is looked at again; 150 mL unless given (invented); more than 0 and at most 100 L.</summary>
-    /// <exception cref="System.ArgumentOutOfRangeException">Outside the range.</exception>
+    /// <exception cref="ArgumentOutOfRangeException">Outside the range.</exception>
     public Volume UsualFiller
     {
         get => Volume.FromCubicMeters(filler);
@@ -54,7 +57,7 @@ public sealed record SurveyPolicy
     }
 
     /// <summary>Depth in an enamelled fixture beyond which metal is lost; 1.5 mm unless given (from memory: enamel is 0.3 to 1 mm thick); more than 0 and at most 50 mm.</summary>
-    /// <exception cref="System.ArgumentOutOfRangeException">Outside the range.</exception>
+    /// <exception cref="ArgumentOutOfRangeException">Outside the range.</exception>
     public Length MetalLossDepth
     {
         get => Length.FromMeters(metalLoss);
@@ -62,7 +65,7 @@ public sealed record SurveyPolicy
     }
 
     /// <summary>Depth in enamelled steel beyond which the sheet may be through; 3 mm unless given (invented); more than 0 and at most 50 mm.</summary>
-    /// <exception cref="System.ArgumentOutOfRangeException">Outside the range.</exception>
+    /// <exception cref="ArgumentOutOfRangeException">Outside the range.</exception>
     public Length SteelPerforationDepth
     {
         get => Length.FromMeters(perforation);
@@ -76,8 +79,37 @@ public sealed record SurveyPolicy
         init => field = Guard.NotNull(value, nameof(Filler));
     } = FillerPolicy.Generic;
 
+    /// <summary>Ready rules that are struck or have another effect; none unless given.</summary>
+    /// <exception cref="ArgumentException">An entry is missing, or a rule is changed twice.</exception>
+    public IReadOnlyList<RuleChange> RuleChanges
+    {
+        get;
+        init => field = Unique.Ids(Guard.List(value, nameof(RuleChanges)), change => change.Code, nameof(RuleChanges));
+    }
+    = ValueList<RuleChange>.Empty;
+
+    /// <summary>Rules beside the ready ones; none unless given.</summary>
+    /// <exception cref="ArgumentException">An entry is missing, is a ready rule, or has the code of another.</exception>
+    public IReadOnlyList<SurveyRule> OwnRules
+    {
+        get;
+        init
+        {
+            ValueList<SurveyRule> rules = Unique.Ids(Guard.List(value, nameof(OwnRules)), rule => rule.Code, nameof(OwnRules));
+            field = rules.FirstOrDefault(rule => rule.When is null && !rule.IsByFunction) is SurveyRule ready
+                ? throw new ArgumentException("OwnRules holds the ready rule " + ready + ", which applies anyway.", nameof(OwnRules))
+                : rules;
+        }
+    }
+    = ValueList<SurveyRule>.Empty;
+
     /// <summary>The defaults: invented, to be replaced.</summary>
     public static SurveyPolicy Generic { get; } = new();
+
+    internal RuleChange? ChangeOf(SurveyRule rule) => RuleChanges.FirstOrDefault(change => change.Code == rule.Code);
+
+    /// <summary>Whether a rule reads a fact; a function may read any.</summary>
+    internal bool Reads(Func<SurveyCondition, bool> fact) => OwnRules.Any(rule => rule.When is null || fact(rule.When));
 
     /// <summary>The two thresholds that are asked for most.</summary>
     /// <returns>One line of text.</returns>

@@ -27,11 +27,20 @@ public sealed record Verdict
         Survey = Guard.NotNull(survey, nameof(survey));
         Policy = policy ?? SurveyPolicy.Generic;
         List<VerdictReason> reasons = [];
-        foreach (SurveyRule rule in SurveyRules.All)
+        foreach (SurveyRule rule in SurveyRules.All.Concat(Policy.OwnRules))
         {
+            RuleChange? change = Policy.ChangeOf(rule);
             foreach (Finding finding in rule.Find(survey, Policy))
             {
-                reasons.Add(new VerdictReason(rule, finding));
+                reasons.Add(new VerdictReason(rule, finding, change));
+            }
+        }
+
+        foreach (Defect defect in survey.Defects)
+        {
+            if (defect.OwnRule is SurveyRule rule)
+            {
+                reasons.Add(new VerdictReason(rule, Finding.About(defect)));
             }
         }
 

@@ -5,10 +5,13 @@ public sealed record VerdictReason
 {
     private readonly Finding finding;
 
-    internal VerdictReason(SurveyRule rule, Finding finding)
+    internal VerdictReason(SurveyRule rule, Finding finding, RuleChange? change = null)
     {
         RuleCode = rule.Code;
-        Effect = rule.Effect;
+        Change = change;
+        Suitability effect = change?.Left ?? rule.Effect;
+        Effect = finding.IsOpen && effect == Suitability.NotSuitable ? Suitability.SuitableWithConditions : effect;
+        Concerns = rule.Concerns | (rule.ProtectsPeople && change is not null ? Audience.Crew | Audience.Customer | Audience.Occupant : Audience.None);
         Title = rule.Title;
         this.finding = finding;
         Comparison = finding.Comparison;
@@ -23,11 +26,17 @@ public sealed record VerdictReason
     /// <summary>What this reason alone makes of the fixture.</summary>
     public Suitability Effect { get; }
 
+    /// <summary>The change of the rule by the policy; <see langword="null"/> for a rule as it stands.</summary>
+    public RuleChange? Change { get; }
+
+    /// <summary>Who has to know.</summary>
+    public Audience Concerns { get; }
+
     /// <summary>What the rule is about.</summary>
     public string Title { get; }
 
     /// <summary>What was found, with its numbers in metric units.</summary>
-    public string Sentence => finding.Sentence(DisplayUnits.Si);
+    public string Sentence => SentenceIn(DisplayUnits.Si);
 
     /// <summary>The threshold and how far off it is; <see langword="null"/> for a rule without one.</summary>
     public LimitComparison? Comparison { get; }
@@ -44,7 +53,8 @@ public sealed record VerdictReason
     /// <summary>What was found, with its numbers.</summary>
     /// <param name="system">Metric or US customary.</param>
     /// <returns>One sentence without a full stop.</returns>
-    public string SentenceIn(DisplayUnits system) => finding.Sentence(system);
+    public string SentenceIn(DisplayUnits system) =>
+        finding.Sentence(system) + (Change is null ? string.Empty : "; rule " + Change.Code + " was " + Change.Words + " [" + Change.Source + "]");
 
     /// <summary>Whether the other comes from the same rule and says the same.</summary>
     /// <param name="other">The other reason.</param>

@@ -49,6 +49,12 @@ public sealed record WornPatch : Defect
     public override string Describe(DisplayUnits system) =>
         "worn patch " + Mm(length, system) + " by " + Mm(width, system) + ", " + Mm(depth, system) + " deep";
 
+    internal override double Size => length;
+
+    internal override double FlatArea => System.Math.PI / 4 * length * width;
+
+    internal override double? MeasuredDepth => depth;
+
     internal override Cavity? CavityUnder(FillerPolicy policy)
     {
         Expression kappa = Expression.Quantity("κ", SubstratesKernel.Factor(Profile), Measure.Number);

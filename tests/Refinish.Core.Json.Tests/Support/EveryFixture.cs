@@ -51,6 +51,8 @@ internal static class EveryFixture
         {
             Material = index == 1 ? Panel : FixtureMaterial.EnamelledCastIron,
             Defects = index == 0 ? Examples.Defects : [],
+            FixtureAge = 31,
+            OwnFacts = ["salvaged"],
             PreviouslyRefinished = true,
             OldCoatAdhesion = AdhesionGrade.Grade3B,
             YearBuilt = 1955,

@@ -128,6 +128,21 @@ internal static class EveryShop
                 MinimumAdhesion = AdhesionGrade.Grade5B, CleaningCycles = 5,
             UsualFiller = Volume.FromMilliliters(33), MetalLossDepth = Length.FromMillimeters(1.7),
                 SteelPerforationDepth = Length.FromMillimeters(1.3), Filler = Filler(),
+            RuleChanges = [RuleChange.Strike("S-24", Source.Invented("own")), RuleChange.ToEffect("S-33", Suitability.SuitableWithConditions, Source.Invented("own"))],
+            OwnRules =
+            [
+                new SurveyRule("own-1", "old panel", Suitability.NotSuitable, "replace", "look", Source.Invented("own"), new SurveyCondition
+                {
+                    Materials = [EveryFixture.Panel], Surfaces = [MaterialSurface.FilledPolymer], Facts = [SurveyFact.StainsBleed],
+                    OwnFacts = ["salvaged"], BuiltBefore = 1970, OlderThanYears = 20, Defect = DefectKind.Chip, MoreThan = 2,
+                    LargerThan = Length.FromMillimeters(3), DeeperThan = Length.FromMillimeters(1), WiderThan = Area.FromSquareCentimeters(2),
+                })
+                {
+                    Concerns = Audience.Crew,
+                },
+                new SurveyRule("own-2", "inlay", Suitability.NotSuitable, "replace", "look", Source.Invented("own"),
+                    new SurveyCondition { Defect = DefectKind.Own("loose-inlay") }),
+            ],
         },
         Filler = Filler(),
         Paid = PaidTimeRule.HalfDays,

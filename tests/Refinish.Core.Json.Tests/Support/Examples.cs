@@ -34,7 +34,30 @@ internal static class Examples
         new LooseTiles(3),
         new Burn(Length.FromMillimeters(9)),
         new Pitting(Area.FromSquareCentimeters(40), Length.FromMillimeters(0.3), Ratio.FromPercent(30)),
+        new Chip(Length.FromMillimeters(30), Length.FromMillimeters(12), Length.FromMillimeters(2)),
+        new LowSpot(Length.FromMillimeters(300), Length.FromMillimeters(200), Length.FromMillimeters(0.6), Length.FromMillimeters(40)),
+        new Liner(Area.FromSquareMeters(2), LinerState.Loose, comesOff: true),
+        Inlay("loose-inlay") with
+        {
+            Work = new DefectWork
+            {
+                Kind = WorkKind.Fill, Instruction = "bed it again", Hours = new ThreePoint(0.1, 0.2, 0.5), RaisesDust = true,
+                Materials = [new MaterialNeed("bedding", "bedding epoxy", Volume.FromMilliliters(3))],
+                Vapours = [new Evaporation("wipe", Mass.FromGrams(4), [new SolventShare(Solvents.Isopropanol, Ratio.FromPercent(100))])],
+                Source = Source.Invented("for these tests"),
+            },
+        },
+        Inlay("other-inlay") with
+        {
+            Work = new DefectWork { Kind = WorkKind.Fill, Instruction = "bed it again", LabourCode = "L-2", Source = Source.Invented("for these tests") },
+        },
     ];
+
+    private static OwnDefect Inlay(string code) => new(
+        code, "loose inlay", Suitability.SuitableWithConditions, "bed it again", "tap test", Source.Invented("for these tests"))
+    {
+        Count = 2, Hollow = new Hollow(Volume.FromMilliliters(4), Length.FromMillimeters(3)), Cautions = [Cautions.Dust],
+    };
 
     public static Job Named(string which) => which switch
     {

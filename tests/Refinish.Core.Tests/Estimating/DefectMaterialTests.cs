@@ -81,7 +81,7 @@ public class DefectMaterialTests
         Numbers.Refuses("fixtureArea", () => DefectMaterials.For([], Area.Zero));
         Numbers.Refuses("Each", () => _ = own with { Each = Volume.FromLiters(11) });
         Numbers.Refuses("Work", () => _ = own with { Work = (WorkKind)99 });
-        Numbers.Refuses("Repairs", () => _ = own with { Repairs = (DefectKind)99 });
+        Assert.Throws<ArgumentNullException>(() => own with { Repairs = null! });
         Assert.Equal("own primer for RustSpot", own.ToString());
         Assert.All(DefectMaterials.Generic, standard => Assert.Equal(SourceKind.Invented, standard.Source.Kind));
     }

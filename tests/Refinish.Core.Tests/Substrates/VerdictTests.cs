@@ -19,6 +19,7 @@ public class VerdictTests
         new Crack(Mm(100), Mm(1.5), Mm(2), false), new Perforation(Mm(8)), new FlexingFloor(Mm(1)), new FlexingFloor(Mm(4)), new Crazing(Ratio.FromPercent(10)),
         new Crazing(Ratio.FromPercent(40)), new PeelingCoat(Area.FromSquareMeters(1), AdhesionGrade.Grade2B), new PeelingCoat(Area.FromSquareMeters(1), null),
         new SiliconeResidue(Mm(3000)), new GroutFailure(Mm(2000)), new LooseTiles(3), new Burn(Mm(12)), new Pitting(Area.FromSquareMeters(0.1), Mm(0.3), Ratio.FromPercent(20)),
+        new LowSpot(Mm(300), Mm(200), Mm(0.6), Mm(40)), new Liner(Area.FromSquareMeters(2), LinerState.Loose, false), new Liner(Area.FromSquareMeters(2), LinerState.Loose, true),
     ];
 
     private static Length Mm(double mm) => Length.FromMillimeters(mm);
@@ -90,7 +91,17 @@ public class VerdictTests
         { "S-40", Suitability.SuitableWithConditions, Clean() with { YearBuilt = null } },
         { "S-40", Suitability.SuitableWithConditions, Clean() with { AsbestosSuspected = true } },
         { "S-41", Suitability.SuitableWithConditions, Clean(new PeelingCoat(Area.FromSquareMeters(1), AdhesionGrade.Grade4B)) },
+        { "S-42", Suitability.NotSuitable, Lined(LinerState.WaterBehind, comesOff: false) },
+        { "S-43", Suitability.NotSuitable, Lined(LinerState.Loose, comesOff: false) },
+        { "S-44", Suitability.SuitableWithConditions, Lined(LinerState.NotTested, comesOff: false) },
+        { "S-45", Suitability.SuitableWithConditions, Lined(LinerState.BondedAndDry, comesOff: false) },
+        { "S-46", Suitability.SuitableWithConditions, Lined(LinerState.WaterBehind, comesOff: true) with { Material = FixtureMaterial.EnamelledSteel } },
+        { "S-47", Suitability.SuitableWithConditions, Clean() with { OwnFacts = ["salvaged"] } },
+        { "S-47", Suitability.SuitableWithConditions, Clean() with { FixtureAge = 40 } },
     };
+
+    private static Survey Lined(LinerState state, bool comesOff) =>
+        Clean(new Liner(Area.FromSquareMeters(2.4), state, comesOff)) with { Material = FixtureMaterial.Acrylic };
 
     private static Survey Tiles(AsbestosTest test, params Defect[] defects) =>
         Clean(defects) with { Material = FixtureMaterial.CeramicTile, AsbestosTest = test };
@@ -159,7 +170,7 @@ public class VerdictTests
         bool lead = survey.LeadTest == LeadTest.Positive || (survey.LeadTest == LeadTest.NotTested && (survey.LeadSuspected || survey.YearBuilt is null or < 1978));
         bool asbestos = survey.AsbestosTest == AsbestosTest.Positive
             || (survey.AsbestosTest == AsbestosTest.NotTested && (survey.AsbestosSuspected || survey.YearBuilt is null or <= 1980));
-        bool structure = survey.LeakCannotBeStopped || some.Any(defect => defect.Kind is DefectKind.FlexingFloor or DefectKind.Perforation or DefectKind.LooseTiles || defect is Crack { MovesUnderLoad: true });
+        bool structure = survey.LeakCannotBeStopped || some.Any(defect => defect is FlexingFloor or Perforation or LooseTiles or Crack { MovesUnderLoad: true });
         foreach (IReadOnlyList<Caution> cautions in new[] { new Verdict(survey).Cautions })
         {
             Assert.Equal(lead, cautions.Any(caution => caution.Hazard == Hazard.Lead));
@@ -213,7 +224,7 @@ public class VerdictTests
     [Evidence(Basis.Contract, "work that stays on the surface brings the question as a condition, never a refusal")]
     public void Work_on_the_surface_leaves_asbestos_alone()
     {
-        Defect[] surface = [.. Every.Where(defect => defect is not (LooseTiles or GroutFailure or Perforation or Crack { MovesUnderLoad: true }
+        Defect[] surface = [.. Every.Where(defect => defect is not (LooseTiles or GroutFailure or Perforation or Liner or Crack { MovesUnderLoad: true }
             or FlexingFloor { Deflection.Millimeters: > 2 }))];
         Survey survey = Clean(surface) with { AsbestosTest = AsbestosTest.Positive };
         Assert.Equal("S-38", Assert.Single(new Verdict(survey).Reasons, reason => reason.Title.Contains("asbestos", StringComparison.Ordinal)).RuleCode);

@@ -5,6 +5,7 @@ using System.Linq;
 using Refinish.Estimating;
 using Refinish.Fixtures;
 using Refinish.Scheduling;
+using Refinish.Substrates;
 using UnitsNet;
 
 namespace Refinish.Jobs;
@@ -29,6 +30,13 @@ internal static class PlanConditions
             yield return new PlanCondition(
                 about.Key, "measure-again", system => string.Join("; ", doubts.Select(doubt => doubt.Sentence(system))),
                 "measure again before the price is told: in another unit everything would have another price", doubts[0].Source);
+        }
+
+        foreach (RuleChange change in plan.Job.Shop.Survey.RuleChanges.Where(change => change.Rule.ProtectsPeople && change.IsSofter))
+        {
+            yield return new PlanCondition(
+                plan.Job.Id, "rule-" + change.Code, _ => "rule " + change.Rule + ", which protects people, was " + change.Words + " for all work of this shop",
+                change.Rule.Remedy, change.Source, Audience.Crew | Audience.Customer | Audience.Occupant);
         }
 
         if (Clock(plan.Job) is PlanCondition clock)

@@ -16,7 +16,7 @@ internal sealed class PrepWaits(
     // Common practice, no source: within the hour.
     private static readonly TimeSpan BareMetal = TimeSpan.FromHours(1);
 
-    public static bool HasNewGrout(Procedure procedure) => procedure.Defects.Any(defect => defect.Kind is DefectKind.GroutFailure or DefectKind.LooseTiles);
+    public static bool HasNewGrout(Procedure procedure) => procedure.Defects.Any(defect => defect is GroutFailure or LooseTiles);
 
     public void Add()
     {
@@ -60,6 +60,18 @@ internal sealed class PrepWaits(
         if (Find(WorkKind.ReinforceCrack) is string fabric && Next(fabric, _ => true) is string over)
         {
             builder.Waits.Add(CureWait.Filler(fabric, over, sandable, course, coldest, "resin over the crack hard"));
+        }
+
+        if ((Find(WorkKind.SandFiller) ?? Find(WorkKind.Tack)) is string sanding)
+        {
+            foreach (IGrouping<string, FillerVolume> own in part
+                .SelectMany(procedure => procedure.Filler.Items, (procedure, item) => (procedure.Fixture.Id, Item: item))
+                .Where(pair => pair.Item.Defect is OwnDefect { Work: not null })
+                .GroupBy(pair => ProcedureRules.MendingId(pair.Id, pair.Item.Defect), pair => pair.Item, StringComparer.Ordinal))
+            {
+                TimeSpan set = Durations.FromSeconds(Math.Min(sandable.TotalSeconds * own.Max(item => item.Lifts), 1e9));
+                builder.Waits.Add(CureWait.Filler(own.Key, sanding, set, course, coldest, "filler of " + own.First().Defect.Name + " hard"));
+            }
         }
 
         // Earlier lifts harden within the work, so their waits are added to that of the last.

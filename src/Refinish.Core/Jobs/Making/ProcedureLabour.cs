@@ -48,7 +48,7 @@ internal sealed class ProcedureLabour(Procedure procedure)
         {
             if (LabourStandards.ForDefect(defect, standards) is not LabourStandard standard)
             {
-                Gaps.Add(new LabourGap(fixture.Id, defect.Kind.ToString("G"), "There is no labour standard for a " + defect.Name + " of " + fixture.Name + ", so there is no price."));
+                Gaps.Add(new LabourGap(fixture.Id, defect.Kind.Code, "There is no labour standard for a " + defect.Name + " of " + fixture.Name + ", so there is no price."));
                 continue;
             }
 
@@ -57,6 +57,39 @@ internal sealed class ProcedureLabour(Procedure procedure)
 
         return labour;
     }
+
+    /// <summary>The hours of mending defects in an operation of their own: the defects' own, or by a standard of the shop.</summary>
+    public List<LabourTask> Mending(IReadOnlyList<Defect> same, string id)
+    {
+        List<LabourTask> labour = [];
+        foreach (Defect defect in same)
+        {
+            DefectWork? work = (defect as OwnDefect)?.Work;
+            LabourStandard? standard = work?.Hours is ThreePoint hours ? Stated(defect, work, hours)
+                : work?.LabourCode is string code ? standards.FirstOrDefault(one => one.Code == code && one.PerSquareMeter.Maximum <= 0)
+                : LabourStandards.ForDefect(defect, standards);
+            if (standard is null)
+            {
+                string what = work?.LabourCode is string named ? "no labour standard " + named + " without a rate by area" : "no labour standard";
+                Gaps.Add(new LabourGap(fixture.Id, defect.Kind.Code, "There is " + what + " for a " + defect.Name + " of " + fixture.Name + ", so there is no price."));
+                continue;
+            }
+
+            labour.Add(StandardFit.Task(standard, defect, labour) with { Id = id, Fixture = fixture.Id, Room = fixture.Room });
+        }
+
+        return labour;
+    }
+
+    // Its code is formed from the defect's, as that of a line of hours of its own.
+    private static LabourStandard Stated(Defect defect, DefectWork work, ThreePoint hours) => new()
+    {
+        Code = "defect-" + defect.Kind.Code,
+        Description = defect.Name,
+        PerUnit = hours,
+        Repairs = defect.Kind,
+        Source = work.Source,
+    };
 
     private LabourTask Task(LabourStandard standard, WorkKind kind, Area area, double units) =>
         new(standard, area, units, 1) { Id = Id(kind), Fixture = fixture.Id, Room = fixture.Room };

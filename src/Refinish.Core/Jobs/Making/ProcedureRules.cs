@@ -20,11 +20,15 @@ internal sealed class ProcedureRules(Procedure procedure, SurveyPolicy policy, C
         "cracks in glass-fibre and acrylic sheet are opened and reinforced before they are filled; "
             + "the data sheets of resin and fabric go first");
 
+    private static readonly Source LinerRule = Source.CommonPractice("a loose liner is taken off before anything goes on the fixture below");
+
     private readonly FixtureJob fixture = procedure.Fixture;
     private readonly ValueList<string> itself = ValueList<string>.Owning(procedure.Fixture.Id);
-    private readonly ILookup<WorkKind?, Defect> repairs = procedure.Defects.ToLookup(defect => LabourStandards.WorkOf(defect.Kind));
+    private readonly ILookup<WorkKind?, Defect> repairs = procedure.Defects.ToLookup(WorkOn);
 
     public List<Operation> Operations { get; } = [];
+
+    public List<Operation> Mendings { get; } = [];
 
     private bool IsEtched => procedure.Surface.MayBeEtched;
 
@@ -38,12 +42,14 @@ internal sealed class ProcedureRules(Procedure procedure, SurveyPolicy policy, C
         foreach (WorkKind kind in WorkOrder.BeforeCoats)
         {
             Prepare(kind);
+            Mend(kind);
             OwnWork(kind);
         }
 
         Promote();
         Spray();
         Add(WorkKind.Demask, "take off masking and covers, vacuum, clean up", Practice);
+        Mend(WorkKind.Demask);
         OwnWork(WorkKind.Demask);
         if (fixture.Options.FirstOrDefault(option => option.Kind == FixtureOptionKind.DrainTrim) is FixtureOption trim)
         {
@@ -52,8 +58,11 @@ internal sealed class ProcedureRules(Procedure procedure, SurveyPolicy policy, C
                 new OperationTraits { Labour = labour.Hours(WorkKind.FitTrim, (double)trim.Quantity), IsInterruptible = true });
         }
 
+        Mend(WorkKind.FitTrim);
         Add(WorkKind.Caulk, ClearingText.Back(fixture.Fixture), Practice);
+        Mend(WorkKind.Caulk);
         Add(WorkKind.Inspect, "inspect under side light, measure the film where a gauge can, explain care and waits, hand over", Practice);
+        Mend(WorkKind.Inspect);
         OwnWork(WorkKind.Inspect);
     }
 
@@ -203,13 +212,8 @@ internal sealed class ProcedureRules(Procedure procedure, SurveyPolicy policy, C
             return;
         }
 
-        bool filled = procedure.Filler.Items.Count > 0;
-        List<MaterialNeed> materials = [.. MaterialsOf(WorkKind.Fill, defects)];
-        if (filled)
-        {
-            FillerProduct product = procedure.Shop.Filler.Product;
-            materials.Insert(0, new MaterialNeed(product.Id, product.Name, procedure.Filler.Volume) { Density = product.MixedDensity });
-        }
+        IEnumerable<Defect> here = procedure.Defects.Where(defect => defect is not OwnDefect { Work: not null });
+        List<MaterialNeed> materials = [.. FillerOf(here), .. MaterialsOf(WorkKind.Fill, defects), .. OwnMaterials(defects.OfType<OwnDefect>())];
 
         Add(
             WorkKind.Fill,
@@ -295,10 +299,95 @@ internal sealed class ProcedureRules(Procedure procedure, SurveyPolicy policy, C
                     Labour = new ValueList<LabourTask>(labour.Of(defects, kind)),
                     IsInterruptible = true,
                     RaisesDust = dusty,
-                    Materials = MaterialsOf(kind, defects),
+                    Materials = kind == WorkKind.GrindRust && !repairs[WorkKind.Fill].Any()
+                        ? [.. FillerOf(defects), .. MaterialsOf(kind, defects)]
+                        : MaterialsOf(kind, defects),
                 });
         }
     }
+
+    // What is done about an own defect, and a liner that comes off, are operations of their own in the place of their kind of work.
+    private void Mend(WorkKind kind)
+    {
+        foreach (IGrouping<string, OwnDefect> same in procedure.Defects.OfType<OwnDefect>()
+            .Where(own => own.Work?.Kind == kind).GroupBy(own => own.Code, StringComparer.Ordinal))
+        {
+            OwnDefect[] defects = [.. same];
+            DefectWork work = defects[0].Work!;
+            IReadOnlyList<MaterialNeed> filler = FillerOf(defects);
+            Mending(kind, defects, work.Instruction, work.Source, work.RaisesDust, [.. filler, .. OwnMaterials(defects)], work.Vapours,
+                filler.Count > 0 ? [.. defects[0].Cautions, .. procedure.Filler.Cautions, Cautions.EyeWash] : defects[0].Cautions);
+        }
+
+        Liner[] liners = kind == WorkKind.Clear ? [.. procedure.Defects.OfType<Liner>().Where(liner => liner.ComesOff)] : [];
+        if (liners.Length > 0)
+        {
+            string asbestos = AsbestosRules.IsOpen(fixture.Survey) ? "not before the old adhesive was sampled for asbestos: " : string.Empty;
+            Mending(kind, liners, asbestos + "cut the liner into strips, lift and bag it, scrape off its glue, let what is below dry, and survey the bare "
+                + "fixture again before anything goes on it", LinerRule, true, MaterialsOf(WorkKind.Clear, liners), [],
+                [Cautions.WetElectricity, .. SurveyCautions.Found(fixture.Survey).Where(caution => caution.Hazard is Hazard.Asbestos or Hazard.Lead)]);
+        }
+    }
+
+    private void Mending(
+        WorkKind kind,
+        IReadOnlyList<Defect> defects,
+        string instruction,
+        Source source,
+        bool dusty,
+        IReadOnlyList<MaterialNeed> materials,
+        IReadOnlyList<Evaporation> vapours,
+        IReadOnlyList<Caution> cautions)
+    {
+        string id = MendingId(fixture.Id, defects[0]);
+        Operation mending = new()
+        {
+            Id = id,
+            Kind = kind,
+            Name = defects[0].Name,
+            Instruction = instruction,
+            Room = fixture.Room,
+            Fixtures = itself,
+            Labour = new ValueList<LabourTask>(labour.Mending(defects, id)),
+            IsInterruptible = true,
+            RaisesDust = dusty,
+            IsLoud = dusty,
+            Materials = new ValueList<MaterialNeed>(materials),
+            Vapours = vapours,
+            Cautions = new ValueList<Caution>(WorkCautions.Of(kind).Concat(cautions).Distinct()),
+            Source = source,
+        };
+        Operations.Add(mending);
+        Mendings.Add(mending);
+    }
+
+    public static string MendingId(string fixture, Defect defect) => fixture + "/defect/" + defect.Kind.Code;
+
+    private IReadOnlyList<MaterialNeed> FillerOf(IEnumerable<Defect> defects)
+    {
+        HashSet<Defect> these = [.. defects];
+        double volume = procedure.Filler.Items.Where(item => these.Contains(item.Defect)).Sum(item => item.Mixed.CubicMeters);
+        FillerProduct product = procedure.Shop.Filler.Product;
+        return volume <= 0 ? [] : [new MaterialNeed(product.Id, product.Name, Volume.FromCubicMeters(volume)) { Density = product.MixedDensity }];
+    }
+
+    // What the defects themselves say, for each, and what the shop has for their kind.
+    private List<MaterialNeed> OwnMaterials(IEnumerable<OwnDefect> defects)
+    {
+        OwnDefect[] own = [.. defects];
+        return MaterialNeed.Joined(
+        [
+            .. own.SelectMany(defect => (defect.Work?.Materials ?? []).Select(need => need.Times(defect.Count))),
+            .. DefectMaterials.For(own, procedure.CoatedArea, procedure.Shop.DefectMaterials),
+        ]);
+    }
+
+    // A hollow of one's own without work of its own is filled as a chip is.
+    private static WorkKind? WorkOn(Defect defect) => defect switch
+    {
+        OwnDefect own => own.Work is null && own.Hollow is not null ? WorkKind.Fill : null,
+        _ => LabourStandards.WorkOf(defect.Kind),
+    };
 
     private void OwnWork(WorkKind after)
     {

@@ -202,6 +202,7 @@ internal sealed class WorkBuilder(WorkList work)
 
         foreach (Procedure procedure in here)
         {
+            Operations.AddRange(procedure.Mendings.Where(operation => operation.Kind == kind));
             foreach (FixtureOption option in procedure.Fixture.Options)
             {
                 if (option.Kind == FixtureOptionKind.Work && option.After == kind)

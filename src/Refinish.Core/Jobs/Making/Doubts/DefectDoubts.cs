@@ -48,18 +48,18 @@ internal static class DefectDoubts
         foreach (IGrouping<DefectKind, Defect> kind in entry.Survey.Defects.GroupBy(defect => defect.Kind))
         {
             // One doubt for a kind of defect: the worst.
-            Defect widest = kind.OrderByDescending(AreaOf).First();
-            Defect farthest = kind.OrderByDescending(LengthOf).First();
-            together += kind.Sum(AreaOf);
-            if (AreaOf(widest) > area)
+            Defect widest = kind.OrderByDescending(defect => defect.FlatArea).First();
+            Defect farthest = kind.OrderByDescending(defect => defect.Size).First();
+            together += kind.Sum(defect => defect.FlatArea);
+            if (widest.FlatArea > area)
             {
                 one = true;
-                yield return Beyond(kind.Key.ToString("G"), "the area of a defect (" + widest.Name + ")", AreaOf(widest), area,
+                yield return Beyond(kind.Key.Code, "the area of a defect (" + widest.Name + ")", widest.FlatArea, area,
                     Measure.Area, Larger);
             }
-            else if (longest > 0 && LengthOf(farthest) > AcrossCorners * longest)
+            else if (longest > 0 && farthest.Size > AcrossCorners * longest)
             {
-                yield return Beyond(kind.Key.ToString("G"), "the length of a defect (" + farthest.Name + ")", LengthOf(farthest),
+                yield return Beyond(kind.Key.Code, "the length of a defect (" + farthest.Name + ")", farthest.Size,
                     AcrossCorners * longest, Measure.Length, Larger);
             }
         }
@@ -112,29 +112,4 @@ internal static class DefectDoubts
             };
         }
     }
-
-    private static double AreaOf(Defect defect) => defect switch
-    {
-        Chip chip => Disc(chip.Diameter.Meters),
-        WornPatch patch => Math.PI / 4 * patch.Length.Meters * patch.Width.Meters,
-        RustSpot rust => Disc(rust.Diameter.Meters),
-        Perforation hole => Disc(hole.Diameter.Meters),
-        Burn burn => Disc(burn.Diameter.Meters),
-        PeelingCoat peeling => peeling.Area.SquareMeters,
-        Pitting pitting => pitting.Area.SquareMeters,
-        _ => 0,
-    };
-
-    private static double LengthOf(Defect defect) => defect switch
-    {
-        Chip chip => chip.Diameter.Meters,
-        WornPatch patch => Math.Max(patch.Length.Meters, patch.Width.Meters),
-        RustSpot rust => rust.Diameter.Meters,
-        Perforation hole => hole.Diameter.Meters,
-        Burn burn => burn.Diameter.Meters,
-        Crack crack => crack.Length.Meters,
-        _ => 0,
-    };
-
-    private static double Disc(double diameter) => Math.PI / 4 * diameter * diameter;
 }
