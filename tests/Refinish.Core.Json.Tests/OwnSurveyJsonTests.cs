@@ -87,7 +87,7 @@ public class OwnSurveyJsonTests
     [Fact]
     public void A_misspelt_kind_is_no_kind_of_ones_own()
     {
-        string text = JobJson.Write(Examples.Everything()).Replace("\"repairs\": \"rustSpot\"", "\"repairs\": \"rustSpott\"", StringComparison.Ordinal);
+        string text = FaultTests.Put(JobJson.Write(Examples.Everything()), "$.shop.defectMaterials[0].repairs", "\"rustSpott\"");
         JsonFault fault = Assert.Single(Assert.Throws<RefinishJsonException>(() => JobJson.Read(text)).Faults);
         Assert.Equal(JsonFaultKind.UnknownKind, fault.Kind);
         Assert.Contains("rustSpot", fault.Sentence, StringComparison.Ordinal);

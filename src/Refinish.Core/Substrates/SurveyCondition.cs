@@ -115,6 +115,32 @@ public sealed record SurveyCondition
         init => area = value is Area wide ? Guard.Within(wide, Bounds.Positive(Measure.Area, 100), nameof(WiderThan)) : null;
     }
 
+    /// <summary>What has to hold, in metric units.</summary>
+    /// <returns>Text such as <c>acrylic sheet; older than 25 years</c>.</returns>
+    public override string ToString()
+    {
+        List<string> parts = [];
+        void Say(bool given, string words)
+        {
+            if (given)
+            {
+                parts.Add(words);
+            }
+        }
+
+        Say(Materials.Count > 0, string.Join(" or ", Materials));
+        Say(Surfaces.Count > 0, string.Join(" or ", Surfaces));
+        Say(Facts.Count > 0, string.Join(" and ", Facts));
+        Say(OwnFacts.Count > 0, string.Join(" and ", OwnFacts));
+        Say(BuiltBefore is not null, "built before " + Figures.Fixed(BuiltBefore ?? 0, 0));
+        Say(OlderThanYears is not null, "older than " + Figures.Fixed(OlderThanYears ?? 0, 0) + " years");
+        Say(Defect is not null, (MoreThan is int most ? "more than " + Figures.Fixed(most, 0) + " " : string.Empty) + Defect);
+        Say(larger is not null, "larger than " + Measure.Length.Format(larger ?? 0));
+        Say(deeper is not null, "deeper than " + Measure.Length.Format(deeper ?? 0));
+        Say(area is not null, "wider than " + Measure.Area.Format(area ?? 0));
+        return string.Join("; ", parts);
+    }
+
     /// <summary>What of it could never hold or says nothing; <see langword="null"/> when all is well.</summary>
     internal string? Contradiction() =>
         Defect is null && (MoreThan is not null || IsMeasured) ? "limits a defect and names none; give it Defect"

@@ -174,6 +174,7 @@ public class OwnRuleTests
         Numbers.Refuses("FixtureAge", () => _ = Clean() with { FixtureAge = 301 });
         Numbers.Refuses("OlderThanYears", () => _ = new SurveyCondition { OlderThanYears = -1 });
         Numbers.Refuses("DeeperThan", () => _ = new SurveyCondition { DeeperThan = Mm(51) });
+        Assert.Equal("acrylic sheet; older than 25 years", new SurveyCondition { Materials = [FixtureMaterial.Acrylic], OlderThanYears = 25 }.ToString());
         Assert.Equal(Rule(chip), Rule(new SurveyCondition { Defect = DefectKind.Chip }));
     }
 }

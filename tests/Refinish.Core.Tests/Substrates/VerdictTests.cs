@@ -224,7 +224,7 @@ public class VerdictTests
     [Evidence(Basis.Contract, "work that stays on the surface brings the question as a condition, never a refusal")]
     public void Work_on_the_surface_leaves_asbestos_alone()
     {
-        Defect[] surface = [.. Every.Where(defect => defect is not (LooseTiles or GroutFailure or Perforation or Crack { MovesUnderLoad: true }
+        Defect[] surface = [.. Every.Where(defect => defect is not (LooseTiles or GroutFailure or Perforation or Liner or Crack { MovesUnderLoad: true }
             or FlexingFloor { Deflection.Millimeters: > 2 }))];
         Survey survey = Clean(surface) with { AsbestosTest = AsbestosTest.Positive };
         Assert.Equal("S-38", Assert.Single(new Verdict(survey).Reasons, reason => reason.Title.Contains("asbestos", StringComparison.Ordinal)).RuleCode);
