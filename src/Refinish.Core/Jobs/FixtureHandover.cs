@@ -52,7 +52,9 @@ public sealed class FixtureHandover
             Length.FromMeters(procedure.System.Layers.Sum(layer => layer.Coats * layer.Product.MaximumDryFilm.Meters)),
             Source.Supplied("the film planned as the least mean, and the data sheets' most, added up over the coats"));
         Spots = FilmAcceptance.SpotsFor(procedure.CoatedArea);
-        SlipCriteria = procedure.Fixture.Options.Any(option => option.Kind == FixtureOptionKind.SlipResistantFloor) ? shop.Limits.Slip : ValueList<SlipClass>.Empty;
+        SlipCriteria = procedure.Fixture.Options.Any(option => option.Kind == FixtureOptionKind.SlipResistantFloor)
+            ? shop.Limits.Slip
+            : ValueList<SlipClass>.Empty;
     }
 
     /// <summary>The procedure of the fixture.</summary>
