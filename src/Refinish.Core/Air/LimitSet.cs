@@ -177,7 +177,8 @@ public sealed record LimitSet
     {
         Guard.NotNull(limits, name);
         double design = limits!.FlammableDesignLine.Fraction;
-        Guard.Rule(design <= limits.FlammableLine.Fraction, name, design, Measure.Percent, "a design line of at most the flammable share, ", limits.FlammableLine.Fraction);
+        double share = limits.FlammableLine.Fraction;
+        Guard.Rule(design <= share, name, design, Measure.Percent, "a design line of at most the flammable share, ", share);
         return limits;
     }
 

@@ -16,7 +16,9 @@ public static class LimitSets
     private const string States = "United States";
     private const string Gathered = "gathered 2026-11-30 from stored copies; each limit has its own date";
 
-    /// <summary>OSHA: permissible exposure limits, a quarter of the lower flammable limit, permissible and action level of noise. No slip, no VOC.</summary>
+    /// <summary>
+    /// OSHA: permissible exposure limits, a quarter of the lower flammable limit, permissible and action level of noise. No slip, no VOC.
+    /// </summary>
     public static LimitSet Osha { get; } = new()
     {
         Id = "osha",
@@ -30,7 +32,8 @@ public static class LimitSets
             Authority = "OSHA",
             Jurisdiction = States,
             AsOf = "from memory",
-            Source = Source.FromMemory("29 CFR 1910.94(c)(6)(ii) and Table G-11: spray vapour diluted to 25 % of the lower explosive limit; for construction 29 CFR 1926.57(h)"),
+            Source = Source.FromMemory(
+                "29 CFR 1910.94(c)(6)(ii) and Table G-11: spray vapour diluted to 25 % of the lower explosive limit; for construction 1926.57(h)"),
         },
         Noise = [NoiseLimits.OshaPermissible, NoiseLimits.OshaAction],
     };

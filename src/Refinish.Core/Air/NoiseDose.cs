@@ -11,13 +11,16 @@ namespace Refinish.Air;
 /// </summary>
 /// <remarks>
 /// D, T: 29 CFR 1910.95, Appendix A, I(1); level of an eight-hour day Lc + q·log2(D), there 16.61·log10(D/100) + 90. What lies between the
-/// stretches counts as quiet. 29 CFR 1926.52, for construction, has the same table (from memory). Levels of a list are those of other people's tools in other rooms: a hard small room is louder, and measuring at
-/// the ear decides.
+/// stretches counts as quiet. 29 CFR 1926.52, for construction, has the same table (from memory). Levels of a list are those of other
+/// people's tools in other rooms: a hard small room is louder, and measuring at the ear decides.
 /// </remarks>
 /// <example><code>
 /// NoiseDose day = new(
 ///     "sander",
-///     [new NoiseSpan("sanding", Level.FromDecibels(95), TimeSpan.FromHours(2)), new NoiseSpan("spraying", Level.FromDecibels(90), TimeSpan.FromHours(2))],
+///     [
+///         new NoiseSpan("sanding", Level.FromDecibels(95), TimeSpan.FromHours(2)),
+///         new NoiseSpan("spraying", Level.FromDecibels(90), TimeSpan.FromHours(2)),
+///     ],
 ///     NoiseLimits.OshaPermissible);
 /// double percent = day.Dose!.Value.Percent;            // 75
 /// double level = day.DailyLevel!.Value.Decibels;       // 87.925
@@ -110,12 +113,13 @@ public sealed record NoiseDose
         Expression day = Expression.Quantity("T_8", AirStudy.EightHours, Measure.Hours);
         Expression sum = counted.Length == 0 ? Expression.Number(0) : Expression.Sum(counted.Select((span, i) =>
             Expression.Quantity("C_" + Figures.Fixed(i + 1, 0), span.Time.TotalSeconds, Measure.Hours) / day
-                * Expression.Power(Expression.Number(2), (Expression.Quantity("L_" + Figures.Fixed(i + 1, 0), span.Decibels!.Value, Measure.SoundLevel) - criterion) / exchange)));
+                * Expression.Power(2, (Expression.Quantity("L_" + Figures.Fixed(i + 1, 0), span.Decibels!.Value, Measure.SoundLevel) - criterion) / exchange)));
         WorkingStep dose = new("dose of the day", "D", sum, known, Measure.Percent, Limit.Source);
         List<WorkingStep> steps = [dose];
         if (known > 0)
         {
-            steps.Add(new("level of an eight-hour day with that dose", "L_8", criterion + (exchange * Expression.Ln(dose.Result()) / Expression.Ln(2)),
+            steps.Add(new(
+                "level of an eight-hour day with that dose", "L_8", criterion + (exchange * Expression.Ln(dose.Result()) / Expression.Ln(2)),
                 EightHour, Measure.SoundLevel, Limit.Source));
         }
 

@@ -15,7 +15,8 @@ public static class NoiseLimits
     private static readonly Source AppendixA = Source.Published(
         "29 CFR 1910.95", "Appendix A, T = 8/2^((L − 90)/5), read; Table G-16 begins at 90 dB, so that only noise from 90 dB on counts (the threshold from memory)");
 
-    private static readonly Source Directive = Source.Published("Directive 2003/10/EC", "Article 3(1); daily noise exposure level by ISO 1999 (Article 2)");
+    private static readonly Source Directive = Source.Published(
+        "Directive 2003/10/EC", "Article 3(1); daily noise exposure level by ISO 1999 (Article 2)");
 
     /// <summary>OSHA's permissible level: 90 dB over eight hours, 5 dB for half the time, noise from 90 dB on.</summary>
     public static NoiseLimit OshaPermissible { get; } = Osha(
@@ -24,7 +25,8 @@ public static class NoiseLimits
     /// <summary>OSHA's action level: half of that dose, 85 dB over eight hours, noise from 80 dB on.</summary>
     public static NoiseLimit OshaAction { get; } = Osha(
         "OSHA action level", 85, 80, "a hearing conservation programme: monitoring, hearing tests, hearing protection offered, training",
-        Source.Published("29 CFR 1910.95", "(c)(1), 85 dB or a dose of 50 %, and (d)(2)(i), noise from 80 dB on: paragraphs from memory; formulas of Appendix A read"));
+        Source.Published(
+            "29 CFR 1910.95", "(c)(1), 85 dB or a dose of 50 %, and (d)(2)(i), noise from 80 dB on: paragraphs from memory; formulas of Appendix A read"));
 
     /// <summary>NIOSH's recommended level: 85 dB over eight hours, 3 dB for half the time, noise from 80 dB on.</summary>
     public static NoiseLimit NioshRecommended { get; } = new()

@@ -11,7 +11,8 @@ public static class SlipClasses
     private const string States = "United States";
     private const string February2022 = "A326.3-2021, published 2 February 2022";
 
-    private static readonly Source Standard = Source.Published("ANSI A326.3-2021 (published 2 February 2022)", "product use classes (second-hand, from two trade summaries and a specifiers' forum)");
+    private static readonly Source Standard = Source.Published(
+        "ANSI A326.3-2021 (published 2 February 2022)", "product use classes (second-hand, from two trade summaries and a specifiers' forum)");
     private static readonly Source Declared = Source.Published(
         "ANSI A326.3-2021 (published 2 February 2022)", "product use classes: declared by the maker, the figure holds where nothing is declared (second-hand)");
 
@@ -34,10 +35,13 @@ public static class SlipClasses
     /// <summary>The three groups of DIN 51097 for wet barefoot areas, least first: A 12°, B 18° (showers), C 24°.</summary>
     public static IReadOnlyList<SlipClass> Barefoot { get; } = new ValueList<SlipClass>([Group("A", 12), Group("B", 18), Group("C", 24)]);
 
-    /// <summary>The British band of low slip potential: a pendulum value of 36 or more, wet; the slider says whether shoes or bare feet are meant.</summary>
+    /// <summary>
+    /// The British band of low slip potential: a pendulum value of 36 or more, wet; the slider says whether shoes or bare feet are meant.
+    /// </summary>
     public static SlipClass PendulumLow { get; } = new(
         "HSE, low slip potential", SlipScale.PendulumValue, 36, true, false, "United Kingdom", "web pages, edition not stated", Executive);
 
     private static SlipClass Group(string name, double degrees) => new(
-        "DIN 51097 group " + name, SlipScale.RampAngle, degrees, true, true, "Germany", "as quoted in 1999; EN 16165 has taken the test over (from memory)", Ramp);
+        "DIN 51097 group " + name, SlipScale.RampAngle, degrees, true, true, "Germany",
+        "as quoted in 1999; EN 16165 has taken the test over (from memory)", Ramp);
 }

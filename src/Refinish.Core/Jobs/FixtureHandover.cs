@@ -53,8 +53,8 @@ public sealed class FixtureHandover
             Source.Supplied("the film planned as the least mean, and the data sheets' most, added up over the coats"));
         Spots = FilmAcceptanceRules.SpotsWithinAFifth.Plan!.CountFor(procedure.CoatedArea);
         SlipCriteria = procedure.Fixture.Options.Any(option => option.Kind == FixtureOptionKind.SlipResistantFloor)
-                ? shop.Limits.Slip
-                : ValueList<SlipClass>.Empty;
+            ? shop.Limits.Slip
+            : ValueList<SlipClass>.Empty;
     }
 
     /// <summary>The procedure of the fixture.</summary>

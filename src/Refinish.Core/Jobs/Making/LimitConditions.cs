@@ -16,7 +16,8 @@ internal static class LimitConditions
     private static IEnumerable<PlanCondition> Elsewhere(JobPlan plan)
     {
         LimitSet limits = plan.Job.Shop.Limits;
-        IEnumerable<Solvent> missing = plan.Air.SelectMany(room => room.Study?.Exposure ?? []).Where(one => one.Limit is null).Select(one => one.Solvent);
+        IEnumerable<Solvent> missing = plan.Air.SelectMany(room => room.Study?.Exposure ?? [])
+            .Where(one => one.Limit is null).Select(one => one.Solvent);
         foreach (Solvent solvent in missing.GroupBy(solvent => solvent.CasNumber, StringComparer.Ordinal).Select(same => same.First()))
         {
             ExposureLimit[] others = [.. PublishedLimits.For(solvent.CasNumber)
@@ -25,7 +26,8 @@ internal static class LimitConditions
             {
                 yield return new PlanCondition(
                     plan.Job.Id, "no-limit/" + solvent.CasNumber,
-                    _ => "no eight-hour limit for " + solvent.Name + " in " + limits.Name + "; known elsewhere, and not counted: " + string.Join("; ", others.Select(Told)),
+                    _ => "no eight-hour limit for " + solvent.Name + " in " + limits.Name + "; known elsewhere, and not counted: "
+                        + string.Join("; ", others.Select(Told)),
                     "take the limit from the safety data sheet, section 8, or fill the set from another by name", others[0].Source, Audience.Crew);
             }
         }
@@ -45,7 +47,8 @@ internal static class LimitConditions
 
         string asked = classes.Count == 0
             ? procedure.Shop.Limits.Name + " has no criterion for its floor"
-            : "its floor is to be measured against " + string.Join("; ", classes.Select(one => one + " (" + (one.IsBarefoot ? "bare feet" : "shoes") + ")"));
+            : "its floor is to be measured against "
+                + string.Join("; ", classes.Select(one => one + " (" + (one.IsBarefoot ? "bare feet" : "shoes") + ")"));
         yield return new PlanCondition(
             procedure.Fixture.Id, "slip", _ => asked + "; no plan knows how it will grip, and none of these is a test of a tub",
             "agree on method and criterion with the owner, and measure the finished floor wet and soapy", Cautions.SlipGrains.Source);
@@ -60,8 +63,8 @@ internal static class LimitConditions
             if (worst.Outcome != ComparisonOutcome.Within)
             {
                 yield return new PlanCondition(
-                    days.Key, "noise", system => "on the loudest day, " + worst.Sentence(system) + "; limit of " + worst.Whose, worst.Remedy ?? string.Empty,
-                    worst.Source, Audience.Crew);
+                    days.Key, "noise", system => "on the loudest day, " + worst.Sentence(system) + "; limit of " + worst.Whose,
+                    worst.Remedy ?? string.Empty, worst.Source, Audience.Crew);
             }
         }
     }
