@@ -9,7 +9,7 @@ namespace Refinish.Substrates;
 /// <remarks>Steiner's formula for the area around a convex patch, integrated over a linear taper; exact for any convex patch.</remarks>
 /// <example><code>
 /// FeatheredSkim skim = new(Length.FromMillimeters(300), Length.FromMillimeters(200), Length.FromMillimeters(0.6), Length.FromMillimeters(40));
-/// Volume filler = skim.Volume;   // 49.01 mL
+/// Volume filler = skim.Volume;   // 49.005 mL
 /// </code></example>
 public sealed record FeatheredSkim
 {
@@ -62,6 +62,6 @@ public sealed record FeatheredSkim
     }
 
     /// <summary>The volume in one line, in metric units.</summary>
-    /// <returns>Text such as <c>49.007 mL of cured skim</c>.</returns>
+    /// <returns>Text such as <c>49.005 mL of cured skim</c>.</returns>
     public override string ToString() => Measure.Liquid.Format(Volume.CubicMeters) + " of cured skim";
 }
