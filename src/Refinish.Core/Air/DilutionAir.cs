@@ -82,7 +82,9 @@ public sealed record DilutionAir
     /// <summary>The vapour it makes at 70 °F and 1 atm.</summary>
     public Volume Vapour => Volume.FromCubicMeters(VapourVolume());
 
-    /// <summary>Air by the form of the regulation; <see langword="null"/> when the limit is not known or <see cref="OfLimit"/> is not a quarter.</summary>
+    /// <summary>
+    /// Air by the form of the regulation; <see langword="null"/> when the limit is not known or <see cref="OfLimit"/> is not a quarter.
+    /// </summary>
     public Volume? Printed => Limit is double lel && share == AirStudy.QuarterOfLimit ? Volume.FromCubicMeters(4 * (1 - lel) * VapourVolume() / lel) : null;
 
     /// <summary>Air by the exact form, which is never less; <see langword="null"/> when the limit is not known.</summary>

@@ -18,7 +18,8 @@ public sealed record FlammableVapour
     /// <param name="name">Its name.</param>
     /// <param name="fraction">Its part of the air by volume, more than 0 and at most 100 %.</param>
     /// <param name="lowerLimit">Lower flammable limit by volume, 1 ppb to 100 %; <see langword="null"/> when not known.</param>
-    /// <param name="upperLimit">Upper flammable limit by volume, above the lower one and at most 100 %; <see langword="null"/> when not known.</param>
+    /// <param name="upperLimit">Upper flammable limit by volume, above the lower one and at most 100 %; <see langword="null"/> when not
+    /// known.</param>
     /// <exception cref="ArgumentException"><paramref name="name"/> is empty.</exception>
     /// <exception cref="ArgumentOutOfRangeException">An argument is outside its range.</exception>
     public FlammableVapour(string name, Ratio fraction, Ratio? lowerLimit, Ratio? upperLimit = null)
