@@ -72,7 +72,7 @@ internal static class FlatDrafts
         View plan = new View("From above", length, width)
             .Body(Shape.Rectangle(0, 0, length, width))
             .Measured(Side.Top, 0, length, 0, "length", tape.Length)
-            .Measured(Side.Right, 0, width, length, tape.BacksplashLength.Meters > 0 ? "width from the wall" : "width", tape.Width)
+            .Measured(Side.Right, 0, width, length, "width", tape.Width)
             .Zone(FixtureZoneKind.Top, length * 0.06, width * 0.3);
         CutOuts(plan, tape.CutOuts, 0, 0, length, width, units);
         List<string> further = [];
@@ -89,7 +89,7 @@ internal static class FlatDrafts
                 .Zone(FixtureZoneKind.Backsplash, length * 0.2, 0);
         }
 
-        return new Blueprint([plan], further, [Words.PlacesAreUsual]);
+        return new Blueprint([plan], further, tape.BacksplashLength.Meters > 0 ? [Words.FromTheWall, Words.PlacesAreUsual] : [Words.PlacesAreUsual]);
     }
 
     public static Blueprint Of(Countertop counter, DisplayUnits units)
@@ -147,18 +147,18 @@ internal static class FlatDrafts
 
         plan.Wall([.. walls])
             .Measured(Side.Top, 0, length, 0, u ? "middle run" : right is null ? "length" : "first run", back.Length)
-            .Measured(Side.Left, 0, depth, u ? leftDepth : 0, (u ? "middle depth" : right is null ? "depth" : "first depth") + " from the wall", back.Depth)
+            .Measured(Side.Left, 0, depth, u ? leftDepth : 0, u ? "middle depth" : right is null ? "depth" : "first depth", back.Depth)
             .Zone(FixtureZoneKind.Top, length * 0.1, depth * 0.35)
             .Zone(FixtureZoneKind.Backsplash, length * 0.3, 0)
             .Zone(FixtureZoneKind.Edge, leftDepth + ((length - leftDepth - rightDepth) * 0.2), depth);
         if (left is not null)
         {
-            plan.Measured(Side.Left, 0, leftLength, 0, "left run", left.Length).Measured(Side.Bottom, 0, leftDepth, leftLength, "left depth from the wall", left.Depth);
+            plan.Measured(Side.Left, 0, leftLength, 0, "left run", left.Length).Measured(Side.Bottom, 0, leftDepth, leftLength, "left depth", left.Depth);
         }
 
         if (right is not null)
         {
-            plan.Measured(Side.Right, 0, rightLength, length, u ? "right run" : "second run", right.Length).Measured(Side.Bottom, length - rightDepth, length, rightLength, (u ? "right depth" : "second depth") + " from the wall", right.Depth);
+            plan.Measured(Side.Right, 0, rightLength, length, u ? "right run" : "second run", right.Length).Measured(Side.Bottom, length - rightDepth, length, rightLength, u ? "right depth" : "second depth", right.Depth);
         }
 
         double front = leftDepth + ((length - leftDepth - rightDepth) * 0.75);
@@ -174,7 +174,7 @@ internal static class FlatDrafts
 
         // Each cut-out lies in the longest run that it fits, beside the others there.
         CutOuts(plan, tape.CutOuts, leftDepth, 0, length - leftDepth - rightDepth, depth, units);
-        return new Blueprint([plan], [], [Words.PlacesAreUsual]);
+        return new Blueprint([plan], [], [Words.FromTheWall, Words.PlacesAreUsual]);
     }
 
     public static Blueprint Of(TiledSurround surround, DisplayUnits units)

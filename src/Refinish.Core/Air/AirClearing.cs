@@ -60,7 +60,8 @@ public sealed record AirClearing
     public double AirChanges => Rate * Seconds;
 
     /// <summary>
-    /// The flow that the fan has to move for it, beside what infiltrates into the <see cref="Room"/>; <see langword="null"/> without a room.
+    /// The flow that the fan has to move for it, beside what infiltrates into the <see cref="Room"/>; <see langword="null"/> without a
+    /// room.
     /// </summary>
     public VolumeFlow? FanFlow => Room is Room room ? VolumeFlow.FromCubicMetersPerSecond(Flow(room)) : null;
 

@@ -107,8 +107,11 @@ public sealed partial class AirStudy
                 AirSizing.ForDose(Load, ShortTerm.Weights, FifteenMinutes, FifteenMinutes * RoomVolume)))
             : null;
 
-    /// <summary>The flow the exhaust must really move (mixing factor included) so that the peak stays at a share of the lower flammable limit.</summary>
-    /// <param name="ofLowerFlammableLimit">The share, more than 0 and at most 100 %; a quarter is the usual limit, a tenth the line to design for.</param>
+    /// <summary>
+    /// The flow the exhaust must really move (mixing factor included) so that the peak stays at a share of the lower flammable limit.
+    /// </summary>
+    /// <param name="ofLowerFlammableLimit">The share, more than 0 and at most 100 %; a quarter is the usual limit, a tenth the line to
+    /// design for.</param>
     /// <returns>The flow; zero when it does without a fan, <see langword="null"/> when a limit is not known.</returns>
     /// <exception cref="ArgumentOutOfRangeException"><paramref name="ofLowerFlammableLimit"/> is outside its range.</exception>
     public VolumeFlow? AirflowToHold(Ratio ofLowerFlammableLimit) =>

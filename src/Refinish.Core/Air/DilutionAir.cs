@@ -200,7 +200,7 @@ public sealed record DilutionAir
     }
 
     /// <summary>The liquid and its air.</summary>
-    /// <returns>Text such as <c>3.7854 L of toluene: 311.23 m³ of air to 25 % of its flammable limit</c>.</returns>
+    /// <returns>Text such as <c>3.7854 L of toluene: 311.89 m³ of air to 25 % of its flammable limit</c>.</returns>
     public override string ToString() =>
         Measure.Capacity.Format(liquid) + " of " + Solvent.Name + ": "
         + (Solvent.Flammability.IsNonBurning ? "does not burn, and asks for no air on that account"

@@ -12,7 +12,8 @@ namespace Refinish.Air;
 /// </summary>
 /// <remarks>
 /// The rule supposes that the vapours burn independently and that all flames at their limit are equally hot. Mashuga and Crowl
-/// (Process Safety Progress 19(2), 2000) found both reasonable at the lower limit and less so at the upper, and some handbooks leave the upper one out: take <see cref="UpperLimit"/>
+/// (Process Safety Progress 19(2), 2000) found both reasonable at the lower limit and less so at the upper, and some handbooks leave the
+/// upper one out: take <see cref="UpperLimit"/>
 /// as a rough figure, and never as a line to stay above. Leave out what does not burn (water, nitrogen); halogenated vapours, which can
 /// slow a flame or feed it, are outside the rule. Where only the proportions of the vapour are known, parts that add up to 100 % give the
 /// two limits. What evaporates from a liquid is not in the proportions of the liquid.
@@ -53,13 +54,19 @@ public sealed record FlammableMixture
     /// <summary>All vapour together, by volume of the air.</summary>
     public Ratio Total => Ratio.FromDecimalFractions(Sum);
 
-    /// <summary>Lower flammable limit of this mixture, all vapour together by volume; <see langword="null"/> when one is not known.</summary>
+    /// <summary>
+    /// Lower flammable limit of this mixture, all vapour together by volume; <see langword="null"/> when one is not known.
+    /// </summary>
     public Ratio? LowerLimit => IsWhole ? Ratio.FromDecimalFractions(Sum / OfLower) : null;
 
-    /// <summary>Upper flammable limit of this mixture; <see langword="null"/> when one is not known. Less certain than the lower one.</summary>
+    /// <summary>
+    /// Upper flammable limit of this mixture; <see langword="null"/> when one is not known. Less certain than the lower one.
+    /// </summary>
     public Ratio? UpperLimit => HasUpper ? Ratio.FromDecimalFractions(Sum / OfUpper) : null;
 
-    /// <summary>How much of its lower flammable limit the mixture is; from 100 % on it can burn. <see langword="null"/> when one is not known.</summary>
+    /// <summary>
+    /// How much of its lower flammable limit the mixture is; from 100 % on it can burn. <see langword="null"/> when one is not known.
+    /// </summary>
     public Ratio? OfLowerLimit => IsWhole ? Ratio.FromDecimalFractions(OfLower) : null;
 
     /// <summary>What vapour may reach of its lower flammable limit, a quarter unless given.</summary>

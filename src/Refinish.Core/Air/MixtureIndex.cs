@@ -48,7 +48,7 @@ public sealed record MixtureIndex
             if (reading.Limit is ExposureLimit limit)
             {
                 Kind ??= limit.Kind;
-                Check(limit, Kind.Value);
+                Check(limit, Kind.Value, nameof(readings));
             }
         }
     }
@@ -113,16 +113,16 @@ public sealed record MixtureIndex
         Digits = digits,
     };
 
-    private static void Check(ExposureLimit limit, ExposureLimitKind kind)
+    private static void Check(ExposureLimit limit, ExposureLimitKind kind, string name)
     {
         if (limit.Kind is ExposureLimitKind.Idlh or ExposureLimitKind.BriefPeak)
         {
-            throw new ArgumentException("readings has " + limit + ", whose kind is not added up; allowed: averages and ceilings.", "readings");
+            throw new ArgumentException(name + " has " + limit + ", whose kind is not added up; allowed: averages and ceilings.", name);
         }
 
         if (limit.Kind != kind)
         {
-            throw new ArgumentException("readings has limits of different kinds; allowed: one kind, such as averages over eight hours.", "readings");
+            throw new ArgumentException(name + " has limits of different kinds; allowed: one kind, such as averages over eight hours.", name);
         }
     }
 }

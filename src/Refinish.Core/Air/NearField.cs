@@ -115,6 +115,6 @@ public sealed record NearField
     }
 
     /// <summary>Volume and interzonal flow.</summary>
-    /// <returns>Text such as <c>0.9 m³, 848.25 m³/h each way</c>.</returns>
+    /// <returns>Text such as <c>1.0723 m³, 723.82 m³/h each way</c>.</returns>
     public override string ToString() => Measure.RoomVolume.Format(volume) + ", " + Measure.Airflow.Format(InterzonalFlow.CubicMetersPerSecond) + " each way";
 }

@@ -59,7 +59,10 @@ public sealed record TracerDecay
     /// <summary>The readings.</summary>
     public IReadOnlyList<TracerReading> Readings => readings;
 
-    /// <summary>What there is of the gas in the fresh air, from 0 to less than every reading; 0 unless given. Outdoor air holds carbon dioxide: measure it.</summary>
+    /// <summary>
+    /// What there is of the gas in the fresh air, from 0 to less than every reading; 0 unless given. Outdoor air holds carbon dioxide:
+    /// measure it.
+    /// </summary>
     /// <exception cref="ArgumentOutOfRangeException">Outside the range.</exception>
     public Ratio Background
     {
@@ -83,7 +86,9 @@ public sealed record TracerDecay
         init => volume = value is Volume room ? Guard.Within(room, Bounds.Between(2, 500, Measure.RoomVolume), nameof(RoomVolume)) : null;
     }
 
-    /// <summary>Air changes per hour; <see langword="null"/> when the concentration does not fall, and then something still gives the gas off.</summary>
+    /// <summary>
+    /// Air changes per hour; <see langword="null"/> when the concentration does not fall, and then something still gives the gas off.
+    /// </summary>
     public double? AirChangesPerHour => Line.Slope < 0 ? -Line.Slope * 3600 : null;
 
     /// <summary>Standard error of the air changes per hour; <see langword="null"/> for two readings.</summary>
@@ -98,7 +103,9 @@ public sealed record TracerDecay
     /// <summary>The most that they are; <see langword="null"/> for two readings or when the concentration does not fall.</summary>
     public double? MostAirChangesPerHour => AirChangesPerHour + HalfWidth;
 
-    /// <summary>Fresh air that counts: air changes times volume; <see langword="null"/> without a volume or when the concentration does not fall.</summary>
+    /// <summary>
+    /// Fresh air that counts: air changes times volume; <see langword="null"/> without a volume or when the concentration does not fall.
+    /// </summary>
     public VolumeFlow? Airflow => Flow(AirChangesPerHour);
 
     /// <summary>

@@ -62,6 +62,6 @@ public sealed record ReactiveBlend
     }
 
     /// <summary>Mass and equivalent weight in one line.</summary>
-    /// <returns>Text such as <c>100 g, 209.07 g/eq</c>.</returns>
+    /// <returns>Text such as <c>100 g, 209.24 g/eq</c>.</returns>
     public override string ToString() => Measure.Mass.Format(mass) + ", " + Measure.EquivalentWeight.Format(mass / equivalents);
 }

@@ -4,7 +4,9 @@ using UnitsNet;
 
 namespace Refinish.Fixtures;
 
-/// <summary>One straight run of a counter along a wall. Both lengths are from the bare walls, whatever backsplash stands before them.</summary>
+/// <summary>
+/// One straight run of a counter along a wall. Both lengths are from the bare walls, whatever backsplash stands before them.
+/// </summary>
 /// <example><code>
 /// CounterRun run = new(Length.FromInches(96), Length.FromInches(25.5));
 /// string text = run.ToString();   // "2438.4 mm × 647.7 mm"
@@ -16,7 +18,8 @@ public sealed record CounterRun
 
     /// <summary>Makes a run.</summary>
     /// <param name="length">Length along the wall, from wall to wall or open end, corners included, 0.1 to 10 m.</param>
-    /// <param name="depth">Depth from the wall, the strip below a backsplash included, to the outermost line of the edge, 0.1 to 3 m.</param>
+    /// <param name="depth">Depth from the wall, the strip below a backsplash included, to the outermost line of the edge, 0.1 to 3
+    /// m.</param>
     /// <exception cref="ArgumentOutOfRangeException">A length is outside its range.</exception>
     public CounterRun(Length length, Length depth)
     {

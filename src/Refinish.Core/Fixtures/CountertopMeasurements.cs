@@ -6,7 +6,11 @@ using UnitsNet;
 namespace Refinish.Fixtures;
 
 /// <summary>What a tape measure gives for a counter of one, two or three runs along walls that meet at right angles: straight, L or U.</summary>
-/// <remarks>The ranges are generous limits that catch a length typed in the wrong unit (invented); whether the lengths fit each other is checked by <see cref="Countertop"/>. Lengths and depths are level, from the bare wall, what a backsplash covers included, to the outermost line of the edge. Where the tape meets the face of the backsplash, add its thickness.</remarks>
+/// <remarks>
+/// The ranges are generous limits that catch a length typed in the wrong unit (invented); whether the lengths fit each other is checked by
+/// <see cref="Countertop"/>. Lengths and depths are level, from the bare wall, what a backsplash covers included, to the outermost line of
+/// the edge. Where the tape meets the face of the backsplash, add its thickness.
+/// </remarks>
 /// <example><code>
 /// CountertopMeasurements tape = new()
 /// {

@@ -3,7 +3,10 @@ using System.Collections.Generic;
 
 namespace Refinish.Fixtures;
 
-/// <summary>The mesh of a <see cref="Countertop"/>: the line of the edge set inwards by the profile, mitred; the top between it and the backsplash, or the walls.</summary>
+/// <summary>
+/// The mesh of a <see cref="Countertop"/>: the line of the edge set inwards by the profile, mitred; the top between it and the backsplash,
+/// or the walls.
+/// </summary>
 internal static class CountertopShape
 {
     public static TriangleMesh Mesh(CountertopMeasurements tape, Tessellation mesh)

@@ -7,7 +7,8 @@ namespace Refinish.Fixtures;
 
 /// <summary>A straight counter or a plain panel: top less cut-outs, the edge that shows, and the upstand's face and top.</summary>
 /// <remarks>
-/// Top = L W − L_b t_b − cut-outs, with length and width from the wall and the strip below the upstand taken off; edge = length that shows ×
+/// Top = L W − L_b t_b − cut-outs, with length and width from the wall and the strip below the upstand taken off; edge = length that shows
+/// ×
 /// developed height; upstand = length along the wall × (height + thickness), corners neither added nor taken off. Source: elementary plane
 /// geometry.
 /// </remarks>
@@ -101,7 +102,8 @@ public sealed record FlatPanel : IFixture
 
     /// <inheritdoc/>
     /// <remarks>
-    /// Edge and upstand are drawn straight, along the front and along the back, whatever sides they run along; an upstand longer than the top
+    /// Edge and upstand are drawn straight, along the front and along the back, whatever sides they run along; an upstand longer than the
+    /// top
     /// covers a wider strip of the drawing, of the same area.
     /// </remarks>
     public TriangleMesh Tessellate(Length chordTolerance)

@@ -5,7 +5,11 @@ using System.Globalization;
 namespace Refinish.Fixtures;
 
 /// <summary>What a tape measure gives for a straight counter or a plain panel.</summary>
-/// <remarks>Length and width are level, from the bare wall, what an upstand covers included, to the outermost line of the edge. Where the tape meets the face of the upstand, add its thickness. The ranges are generous limits that catch a length typed in the wrong unit (invented); whether the lengths fit each other is checked by <see cref="FlatPanel"/>.</remarks>
+/// <remarks>
+/// Length and width are level, from the bare wall, what an upstand covers included, to the outermost line of the edge. Where the tape meets
+/// the face of the upstand, add its thickness. The ranges are generous limits that catch a length typed in the wrong unit (invented);
+/// whether the lengths fit each other is checked by <see cref="FlatPanel"/>.
+/// </remarks>
 /// <example><code>
 /// FlatPanelMeasurements tape = new()
 /// {

@@ -212,7 +212,7 @@ public sealed record PedestalSink : IFixture
         Water(bowl.C - Guard.Within(freeboard, Bounds.NotNegative(Measure.Length, bowl.C), nameof(freeboard)));
 
     /// <summary>What it is, what gets coated and what it holds, in one line, in metric units.</summary>
-    /// <returns>Text such as <c>pedestal sink 609.6 mm × 482.6 mm: 0.9078 m² coated, 11.815 L to the rim</c>.</returns>
+    /// <returns>Text such as <c>pedestal sink 609.6 mm × 482.6 mm: 0.86786 m² coated, 11.815 L to the rim</c>.</returns>
     public override string ToString() => string.Format(
         CultureInfo.InvariantCulture,
         "{0}: {1} coated, {2} to the rim",

@@ -172,7 +172,7 @@ public sealed record ShowerPan : IFixture
     }
 
     /// <summary>What it is and what gets coated, in one line, in metric units.</summary>
-    /// <returns>Text such as <c>shower pan, floor 838.2 mm × 838.2 mm: 1.2754 m² coated</c>.</returns>
+    /// <returns>Text such as <c>shower pan, floor 838.2 mm × 838.2 mm: 1.3105 m² coated</c>.</returns>
     public override string ToString() => Description + ": " + Measure.Area.Format(CoatedArea.SquareMeters) + " coated";
 
     private static Expression Tape(string symbol, double value) => Expression.Quantity(symbol, value, Measure.Length);

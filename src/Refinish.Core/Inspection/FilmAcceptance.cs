@@ -11,7 +11,8 @@ namespace Refinish.Inspection;
 /// the least or above 120 % of the most.
 /// </summary>
 /// <remarks>
-/// A spot is the mean of at least three gauge readings within a circle of 4 cm (SSPC-PA 2, section 3), five spots an area of 10 m². The mean is
+/// A spot is the mean of at least three gauge readings within a circle of 4 cm (SSPC-PA 2, section 3), five spots an area of 10 m². The
+/// mean is
 /// that of one area: judge each area by itself. How many areas of a large surface are measured says <see cref="FilmAcceptanceRule.Plan"/>.
 /// The 80 % and 120 % are the commonly used restriction of the same document (seen in training material, not in the standard). That
 /// document is written for metal: on tile, plastic and vitreous china an ultrasonic gauge or a witness panel takes the magnetic gauge's place.

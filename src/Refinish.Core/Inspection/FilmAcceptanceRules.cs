@@ -4,7 +4,10 @@ using UnitsNet;
 
 namespace Refinish.Inspection;
 
-/// <summary>Published rules of acceptance for dry films, as data, with their plans of how much to measure. All were written for steel: on a bathroom fixture they are borrowed, and the contract has to say so.</summary>
+/// <summary>
+/// Published rules of acceptance for dry films, as data, with their plans of how much to measure. All were written for steel: on a bathroom
+/// fixture they are borrowed, and the contract has to say so.
+/// </summary>
 public static class FilmAcceptanceRules
 {
     private static readonly Ratio Whole = Ratio.FromPercent(100);
@@ -27,7 +30,10 @@ public static class FilmAcceptanceRules
         Source = Source.Published("SSPC-PA 2 (2004 and later)", "spots; 80 % and 120 % second-hand, from training material"),
     };
 
-    /// <summary>The 90/10 rule: nine readings in ten at or above the least, and none below 90 % of it. Its plan of readings was not found: none is given here.</summary>
+    /// <summary>
+    /// The 90/10 rule: nine readings in ten at or above the least, and none below 90 % of it. Its plan of readings was not found: none is
+    /// given here.
+    /// </summary>
     public static FilmAcceptanceRule NineInTen { get; } = new()
     {
         Name = "nine in ten (90/10)",

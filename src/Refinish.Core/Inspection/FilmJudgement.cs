@@ -8,7 +8,11 @@ using UnitsNet;
 namespace Refinish.Inspection;
 
 /// <summary>Dry films held against a specification by a rule of acceptance.</summary>
-/// <remarks>A rule says what it wants counted, spots or readings: this takes values and trusts the caller for that. With <see cref="CoatedArea"/> it says how many the rule's plan asks for and whether so many were measured. A rule of spots means the mean of one area of 10 m²: judge each area of a large surface by itself too. The base reading has to be taken off before (<see cref="GaugeAdjustment"/>).</remarks>
+/// <remarks>
+/// A rule says what it wants counted, spots or readings: this takes values and trusts the caller for that. With <see cref="CoatedArea"/> it
+/// says how many the rule's plan asks for and whether so many were measured. A rule of spots means the mean of one area of 10 m²: judge
+/// each area of a large surface by itself too. The base reading has to be taken off before (<see cref="GaugeAdjustment"/>).
+/// </remarks>
 /// <example><code>
 /// FilmSpecification range = new(Length.FromMicrometers(100), Length.FromMicrometers(300), Source.Supplied("job specification"));
 /// Length[] readings = [Length.FromMicrometers(120), Length.FromMicrometers(110), Length.FromMicrometers(105), Length.FromMicrometers(100), Length.FromMicrometers(80)];
@@ -68,7 +72,9 @@ public sealed record FilmJudgement
     /// <summary>Every part of the rule, each against its limit.</summary>
     public IReadOnlyList<LimitComparison> Comparisons { get; }
 
-    /// <summary>The coated area that the values stand for, more than 0 and at most 10 000 m²; <see langword="null"/> when not given.</summary>
+    /// <summary>
+    /// The coated area that the values stand for, more than 0 and at most 10 000 m²; <see langword="null"/> when not given.
+    /// </summary>
     /// <exception cref="ArgumentOutOfRangeException">Outside the range.</exception>
     public Area? CoatedArea
     {

@@ -6,7 +6,10 @@ using UnitsNet;
 
 namespace Refinish.Inspection;
 
-/// <summary>How many spots or readings of the dry film, whichever a rule counts, a surface takes by its area, as data: so many up to each size, and more for each further area.</summary>
+/// <summary>
+/// How many spots or readings of the dry film, whichever a rule counts, a surface takes by its area, as data: so many up to each size, and
+/// more for each further area.
+/// </summary>
 /// <example><code>
 /// FilmSamplingPlan plan = FilmAcceptanceRules.SpotsWithinAFifth.Plan!;
 /// int bathroom = plan.CountFor(Area.FromSquareMeters(12));      // 10
@@ -19,8 +22,10 @@ public sealed record FilmSamplingPlan
     private readonly double furtherArea;
 
     /// <summary>Makes a plan.</summary>
-    /// <param name="steps">Largest area and the count that it takes, at least one step, areas and counts rising, areas at most 10 000 m².</param>
-    /// <param name="furtherArea">Beyond the last step each area of this size, or part of it, takes more; more than 0 and at most 10 000 m².</param>
+    /// <param name="steps">Largest area and the count that it takes, at least one step, areas and counts rising, areas at most 10 000
+    /// m².</param>
+    /// <param name="furtherArea">Beyond the last step each area of this size, or part of it, takes more; more than 0 and at most 10 000
+    /// m².</param>
     /// <param name="furtherCount">That many more, 1 to 1000.</param>
     /// <param name="source">Where the plan comes from.</param>
     /// <exception cref="ArgumentException">There is no step.</exception>

@@ -33,6 +33,7 @@ public class DilutionAirTests
         DilutionAir air = new(Volume.FromUsGallons(1), Solvents.Toluene with { Flammability = Flammability.Between(Ratio.FromPercent(1.4)) });
         Numbers.Close(8564, air.Printed!.Value.CubicFeet, 2e-3);
         Numbers.Close(8655, air.Exact!.Value.CubicFeet, 2e-3);
+        Assert.Equal("3.7854 L of toluene: 311.89 m³ of air to 25 % of its flammable limit", new DilutionAir(Volume.FromUsGallons(1), Solvents.Toluene).ToString());
     }
 
     [Fact]

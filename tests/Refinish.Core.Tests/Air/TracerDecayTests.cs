@@ -89,7 +89,7 @@ public class TracerDecayTests
         TracerDecay usual = new(readings);
         TracerDecay sure = usual with { Confidence = Ratio.FromPercent(99) };
         Assert.True(sure.LeastAirChangesPerHour < usual.LeastAirChangesPerHour);
-        Numbers.Close(usual.AirChangesPerHour!.Value, new TracerDecay([.. readings.Reverse()]).AirChangesPerHour!.Value, 1e-12);
+        Numbers.Close(usual.AirChangesPerHour!.Value, new TracerDecay([.. Enumerable.Reverse(readings)]).AirChangesPerHour!.Value, 1e-12);
     }
 
     [Fact]

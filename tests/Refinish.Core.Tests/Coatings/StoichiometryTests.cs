@@ -39,6 +39,10 @@ public class StoichiometryTests
     {
         ReactiveBlend resin = Filled();
         Numbers.Near(209, resin.EquivalentWeight.GramsPerMole, 0.5);
+
+        // By hand: 100 / (80/189 + 10/183), and 43 of it to a hundred.
+        Numbers.Near(209.24, resin.EquivalentWeight.GramsPerMole, 0.005);
+        Numbers.Near(20.55, 4300 / resin.EquivalentWeight.GramsPerMole, 0.005);
         EpoxyAmine mix = new(resin, new ReactiveBlend([new("polyamine", Mass.FromGrams(1), Grams(43))]));
         Numbers.Near(20.6, mix.PartsPerHundred, 0.05);
         Numbers.HoldsToKernel(resin.Workings());
