@@ -19,8 +19,7 @@ public class PlanTests
     [
         "AirStudy.Emissions", "AirStudy.Exhaust", "AirStudy.Limits", "AirStudy.Merged", "AirStudy.Room",
         "AirStudy.ShortTermIndex", "AirStudy.StrictestIndex", "AirStudy.VapourPressures", "AreaRange.Next", "AreaRange.Readings", "CoatDemand.Gun", "CoatDemand.Layer",
-        "CoatDemand.TotalOfAllCoats",
-        "CoatDemand.Losses", "CoatRun.Air", "CoatRun.Layer", "ColourDifference.Cie94Textile", "ColourDifference.Cmc11",
+        "CoatDemand.Losses", "CoatDemand.TotalOfAllCoats", "CoatRun.Air", "CoatRun.Layer", "ColourDifference.Cie94Textile", "ColourDifference.Cmc11",
         "ColourDifference.Cmc21", "ColourDifference.Reference", "ColourDifference.Sample", "ColourJudgement.Plan", "CrewSchedule.Days",
         "CrewSchedule.Found", "CrewSchedule.Objections", "CrewSchedule.Operations", "CrewSchedule.Runs", "CrewSchedule.Site",
         "CrewSchedule.Work", "CrewTurn.Piece", "CrewTurn.Step", "CupPlan.InCup", "CupPlan.Induction", "CupPlan.PotLife",
