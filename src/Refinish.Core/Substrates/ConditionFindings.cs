@@ -31,7 +31,7 @@ internal static class ConditionFindings
             : Defects(when, survey, source).Select(found => isOpen ? found.Open() : found);
     }
 
-    private static IEnumerable<Finding> Defects(SurveyCondition when, Survey survey, Source source)
+    private static List<Finding> Defects(SurveyCondition when, Survey survey, Source source)
     {
         List<Finding> found = [];
         int number = 0;
