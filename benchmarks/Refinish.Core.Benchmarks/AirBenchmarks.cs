@@ -70,7 +70,7 @@ public class AirBenchmarks
     public int Judged()
     {
         AirStudy study = new(room, fan, oneProduct, TimeSpan.FromHours(8));
-        return study.Exposure.Count + study.Cautions.Count + (int)study.AdditiveLimit.Outcome + (int)study.StrictestLimit.Outcome + (int)study.ShortTermLimit.Outcome;
+        return study.Exposure.Count + study.Cautions.Count + (int)study.StrictestLimit.Outcome + (int)study.ShortTermLimit.Outcome;
     }
 
     [Benchmark]
@@ -130,7 +130,6 @@ public class AirBenchmarks
         AirStudy study = new(room, fan, emissions, TimeSpan.FromHours(8));
         double sum = study.Substances.Sum(air => air.Peak.DecimalFractions + air.FifteenMinuteAverage.DecimalFractions + air.EightHourAverage.DecimalFractions);
         sum += study.FlammableLimit.Value ?? 0;
-        sum += study.AdditiveIndex ?? 0;
         sum += study.StrictestIndex ?? 0;
         sum += study.ShortTermIndex ?? 0;
         sum += study.TimeToReEntry()?.TotalSeconds ?? 0;

@@ -69,7 +69,7 @@ public class SolventTests
     private static Solvent Read(JsonNode document) => JobJson.Read(document.ToJsonString()).Shop.System.Layers
         .SelectMany(layer => layer.Product.Solvents).Select(share => share.Solvent).First(solvent => solvent.CasNumber == "plasticiser");
 
-    private static JsonNode Percent(double value) => new JsonObject { ["value"] = value, ["unit"] = "%" };
+    private static JsonObject Percent(double value) => new() { ["value"] = value, ["unit"] = "%" };
 
     private static void Remove(JsonObject solvent, params string[] fields)
     {

@@ -33,8 +33,12 @@ internal sealed class MeshRaster
         rows = (int)(Height / cell) + 1;
         near = new double[columns * rows];
         nearest = new int[columns * rows];
-        Array.Fill(near, double.NegativeInfinity);
-        Array.Fill(nearest, -1);
+        for (int i = 0; i < near.Length; i++)
+        {
+            near[i] = double.NegativeInfinity;
+            nearest[i] = -1;
+        }
+
         for (int i = 0; i < mesh.Triangles.Count; i++)
         {
             Fill(mesh.Triangles[i], i);

@@ -74,8 +74,12 @@ internal static class ZonedDrafts
             foreach ((int from, int to) in ((int, int)[])[(t.A, t.B), (t.B, t.C), (t.C, t.A)])
             {
                 (int, int) key = (Math.Min(from, to), Math.Max(from, to));
-                edges.TryAdd(key, []);
-                edges[key].Add(t);
+                if (!edges.TryGetValue(key, out List<MeshTriangle>? beside))
+                {
+                    edges.Add(key, beside = []);
+                }
+
+                beside.Add(t);
             }
         }
 
@@ -150,7 +154,7 @@ internal static class ZonedDrafts
             row = Math.Max(row, side);
         }
 
-        View view = new("Each part as a square of its area", places.Zip(sides).Max(part => part.First.X + part.Second), y + row);
+        View view = new("Each part as a square of its area", places.Zip(sides, (place, wide) => place.X + wide).Max(), y + row);
         for (int i = 0; i < sides.Length; i++)
         {
             (double left, double top) = places[i];

@@ -102,7 +102,7 @@ public class LimitsByPlaceTests
             foreach (ScheduledOperation one in plan.Schedule!.Operations.Where(one => one.Operation.Kind != WorkKind.StandBy))
             {
                 WorkNoise? noise = plan.Job.Shop.Noise.FirstOrDefault(noise => noise.Work == one.Operation.Kind);
-                bool hears = one.Operation.Sprays ? one.People.FirstOrDefault() == day.Worker : one.People.Contains(day.Worker);
+                bool hears = one.Operation.Sprays ? (one.People.Count > 0 && one.People[0] == day.Worker) : one.People.Contains(day.Worker);
                 double hours = one.Pieces.Where(piece => piece.Start.Date == day.Day).Sum(piece => (piece.End - piece.Start).TotalHours);
                 if (hears && hours > 0 && (noise is not null || one.Operation.IsLoud || one.Operation.Sprays))
                 {

@@ -67,7 +67,7 @@ public class OwnRuleTests
             (SurveyFact.SensitiveOccupantsCannotLeave, one => one with { SensitiveOccupantsCannotLeave = true }),
             (SurveyFact.CureTimeRefused, one => one with { CureTimeRefused = true }),
         ];
-        Assert.Equal(Enum.GetValues(typeof(SurveyFact)).Length, facts.Length);
+        Assert.Equal(Enum.GetValues<SurveyFact>().Length, facts.Length);
         foreach ((SurveyFact fact, Func<Survey, Survey> say) in facts)
         {
             Assert.All(facts, other => Assert.Equal(other.Fact == fact ? 1 : 0, Found(say(Clean()), new SurveyCondition { Facts = [other.Fact] }).Length));
