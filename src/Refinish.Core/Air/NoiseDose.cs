@@ -67,8 +67,11 @@ public sealed record NoiseDose
     public Level? DailyLevel => Dose is not null && known > 0 ? Level.FromDecibels(EightHour) : null;
 
     /// <summary>The dose against 100 %, with the hearing protection that would reach the limit's level.</summary>
-    public LimitComparison Comparison => new(
-        Person + ": noise of the day, dose by " + Limit.Authority + (isWhole ? string.Empty : ", of the work whose level is known"),
+    public LimitComparison Comparison => Against(Person + ": noise of the day, dose by ");
+
+    /// <summary>The same with a subject of the caller's, which the authority follows.</summary>
+    internal LimitComparison Against(string subject) => new(
+        subject + Limit.Authority + (isWhole ? string.Empty : ", of the work whose level is known"),
         Dose?.DecimalFractions,
         1,
         LimitSense.AtMost,

@@ -12,7 +12,7 @@ namespace Refinish.Fixtures;
 ///     BacksplashLength = Length.FromInches(96), BacksplashHeight = Length.FromInches(4), BacksplashThickness = Length.FromInches(0.75),
 ///     CutOuts = [],
 /// });
-/// double squareFeet = panel.CoatedArea.SquareFeet;   // 21.17
+/// double squareFeet = panel.CoatedArea.SquareFeet;   // 20.67
 /// </code></example>
 public interface IFixture
 {

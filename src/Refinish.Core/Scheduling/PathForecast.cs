@@ -146,7 +146,7 @@ public sealed record PathForecast
     }
 
     /// <summary>Mean, deviation and what may take over, or the contradiction.</summary>
-    /// <returns>Text such as <c>24 h ± 2.2361 h along 1 → 3 → 5 → 7</c>.</returns>
+    /// <returns>Text such as <c>120 h ± 8 h along prime → coat</c>.</returns>
     public override string ToString()
     {
         if (governing is null)

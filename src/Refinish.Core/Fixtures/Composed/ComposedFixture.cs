@@ -22,6 +22,8 @@ namespace Refinish.Fixtures;
 ///     new("OpenEnds", 2),
 /// ]);
 /// double squareInches = sill.CoatedArea.SquareInches;   // 237.5
+/// Console.WriteLine(sill);
+/// // window sill 1016 mm × 127 mm: 0.15323 m² coated
 /// </code></example>
 public sealed record ComposedFixture : IFixture
 {

@@ -59,11 +59,11 @@ internal static class LimitConditions
     {
         foreach (IGrouping<string, DayNoise> days in plan.Noise.GroupBy(day => day.Worker, StringComparer.Ordinal))
         {
-            LimitComparison worst = days.SelectMany(day => day.Doses).Select(dose => dose.Comparison).OrderBy(LeastKept.Rank).First();
+            LimitComparison worst = days.SelectMany(day => day.Doses).Select(dose => dose.Against("noise of the loudest day, dose by ")).OrderBy(LeastKept.Rank).First();
             if (worst.Outcome != ComparisonOutcome.Within)
             {
                 yield return new PlanCondition(
-                    days.Key, "noise", system => "on the loudest day, " + worst.Sentence(system) + "; limit of " + worst.Whose,
+                    days.Key, "noise", worst.Sentence,
                     worst.Remedy ?? string.Empty, worst.Source, Audience.Crew);
             }
         }
