@@ -27,7 +27,7 @@ public sealed record ExposureLimit
     public required string CasNumber
     {
         get;
-        init => field = Guard.Named(value, nameof(CasNumber));
+        init => field = Guard.Registry(value, nameof(CasNumber));
     }
 
     /// <summary>The substance's name.</summary>

@@ -124,6 +124,9 @@ public sealed record LimitSet
     public LimitSet JoinedWith(LimitSet other)
     {
         Guard.NotNull(other, nameof(other));
+        FlammableShare? flammable = Flammable is null && other.Flammable is null
+            ? null
+            : FlammableShare.Stricter(FlammableLine, other.FlammableLine);
         return new LimitSet
         {
             Id = Id + "-and-" + other.Id,
@@ -131,8 +134,8 @@ public sealed record LimitSet
             Jurisdiction = Either(Jurisdiction, other.Jurisdiction),
             AsOf = Either(AsOf, other.AsOf),
             Exposure = [.. Exposure.Concat(other.Exposure).Distinct()],
-            Flammable = FlammableShare.Stricter(Flammable, other.Flammable),
-            FlammableDesign = FlammableShare.Stricter(FlammableDesign, other.FlammableDesign),
+            Flammable = flammable,
+            FlammableDesign = Within(FlammableShare.Stricter(FlammableDesign, other.FlammableDesign), flammable),
             Voc = [.. Voc.Concat(other.Voc).Distinct()],
             Slip = [.. Slip.Concat(other.Slip).Distinct()],
             Noise = [.. Noise.Concat(other.Noise).Distinct()],
@@ -145,7 +148,10 @@ public sealed record LimitSet
     /// <exception cref="ArgumentNullException"><paramref name="other"/> is missing.</exception>
     public LimitSet FilledFrom(LimitSet other)
     {
-        HashSet<string> known = new(Exposure.Select(limit => limit.CasNumber), StringComparer.Ordinal);
+        HashSet<string> known = new(
+            Exposure.Where(limit => limit.Kind != ExposureLimitKind.Idlh && (limit.VolumeFraction is not null || limit.MassConcentration is not null))
+                .Select(limit => limit.CasNumber),
+            StringComparer.Ordinal);
         Guard.NotNull(other, nameof(other));
         return this with
         {
@@ -155,7 +161,7 @@ public sealed record LimitSet
             AsOf = Either(AsOf, other.AsOf),
             Exposure = [.. Exposure, .. other.Exposure.Where(limit => !known.Contains(limit.CasNumber))],
             Flammable = Flammable ?? other.Flammable,
-            FlammableDesign = FlammableDesign ?? (Flammable is null ? other.FlammableDesign : null),
+            FlammableDesign = Within(FlammableDesign ?? (Flammable is null ? other.FlammableDesign : null), Flammable ?? other.Flammable),
             Voc = Voc.Count > 0 ? Voc : other.Voc,
             Slip = Slip.Count > 0 ? Slip : other.Slip,
             Noise = Noise.Count > 0 ? Noise : other.Noise,
@@ -181,6 +187,10 @@ public sealed record LimitSet
         Guard.Rule(design <= share, name, design, Measure.Percent, "a design line of at most the flammable share, ", share);
         return limits;
     }
+
+    // A design line of one set may lie above the share of another: then there is none of its own.
+    private static FlammableShare? Within(FlammableShare? design, FlammableShare? share) =>
+        design is not null && design.Fraction > (share ?? FlammableShare.Quarter).Fraction ? null : design;
 
     private static string Either(string one, string other) => one == other ? one : one + "; " + other;
 }

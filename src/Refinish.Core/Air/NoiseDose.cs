@@ -34,6 +34,12 @@ public sealed record NoiseDose
     private readonly double known;
     private readonly bool isWhole;
 
+    private const double Most = 115;
+    private const double MostRating = 33;
+
+    private static readonly Source Continuous = Source.FromMemory(
+        "29 CFR 1910.95 Table G-16 ends at 115 dB(A); to 140 dB in Table G-16a of Appendix A a dose is computed and not allowed");
+
     /// <summary>Adds up a day.</summary>
     /// <param name="person">Who it is.</param>
     /// <param name="spans">The stretches with noise, 24 h at most together; without any the dose is none.</param>
@@ -49,6 +55,9 @@ public sealed record NoiseDose
         Guard.Rule(together <= 24 * 3600, nameof(spans), together, Measure.Hours, "stretches of one day, at most 24 h together");
         known = this.spans.Sum(span => span.Decibels is double level && limit.Counts(level) ? span.Time.TotalSeconds / limit.Reference(level) : 0);
         isWhole = this.spans.All(span => span.Decibels is not null);
+        Guard.Rule(
+            !(limit.Threshold?.Decibels > limit.Criterion), nameof(limit), limit.Threshold?.Decibels ?? 0, Measure.SoundLevel,
+            "a threshold of at most the criterion level, ", limit.Criterion);
     }
 
     /// <summary>Who it is.</summary>
@@ -69,6 +78,18 @@ public sealed record NoiseDose
     /// <summary>The dose against 100 %, with the hearing protection that would reach the limit's level.</summary>
     public LimitComparison Comparison => Against(Person + ": noise of the day, dose by ");
 
+    /// <summary>
+    /// The loudest stretch against 115 dB(A), beyond which no time is allowed whatever the dose; it cannot be judged when no level is known.
+    /// </summary>
+    public LimitComparison Loudest => new(
+        "loudest noise of the day",
+        spans.Max(span => span.Decibels),
+        Most,
+        LimitSense.AtMost,
+        Measure.SoundLevel,
+        Continuous,
+        spans.Any(span => span.Decibels > Most) ? "a quieter tool; nobody stays in it, with or without protection" : null);
+
     /// <summary>The same with a subject of the caller's, which the authority follows.</summary>
     internal LimitComparison Against(string subject) => new(
         subject + Limit.Authority + (isWhole ? string.Empty : ", of the work whose level is known"),
@@ -85,9 +106,13 @@ public sealed record NoiseDose
 
     /// <summary>
     /// Least noise reduction rating that brings the day to the limit's level by (NRR − 7)/2, the rating derated by half for A-weighted levels;
-    /// <see langword="null"/> when the dose is not known, zero when the day is within without.
+    /// <see langword="null"/> when the dose is not known or no label reaches it, 33 dB being the most (from memory); zero when the day is within
+    /// without.
     /// </summary>
-    public Level? LeastNoiseReductionRating => Dose is null ? null : Level.FromDecibels(known > 1 ? 7 + (2 * (EightHour - Limit.Criterion)) : 0);
+    public Level? LeastNoiseReductionRating =>
+        Dose is null || Rating > MostRating ? null : Level.FromDecibels(known > 1 ? Rating : 0);
+
+    private double Rating => 7 + (2 * (EightHour - Limit.Criterion));
 
     /// <summary>What can hurt.</summary>
     public IReadOnlyList<Caution> Cautions { get; } = new ValueList<Caution>([Refinish.Cautions.Noise]);
@@ -126,7 +151,7 @@ public sealed record NoiseDose
                 EightHour, Measure.SoundLevel, Limit.Source));
         }
 
-        if (known > 1)
+        if (known > 1 && Rating <= MostRating)
         {
             steps.Add(new("least noise reduction rating", "NRR", 7 + (2 * (steps[1].Result() - criterion)), 7 + (2 * (EightHour - Limit.Criterion)),
                 Measure.SoundLevel, Derating));
@@ -144,7 +169,7 @@ public sealed record NoiseDose
     private string Unknown() => string.Join(", ", spans.Where(span => span.Decibels is null).Select(span => span.Work).Distinct());
 
     private string Remedy() => Limit.AsksFor + "; "
-        + (LeastNoiseReductionRating is Level least && least.Decibels <= 33
+        + (LeastNoiseReductionRating is Level least
             ? "a noise reduction rating of at least " + Measure.SoundLevel.FormatAtLeast(least.Decibels, DisplayUnits.Si, 2)
                 + " would reach it by (NRR − 7)/2, if it fits and is worn all the time"
             : "no common hearing protector reaches it by (NRR − 7)/2: less time or quieter tools");

@@ -75,7 +75,7 @@ public sealed record TracerDecay
     public Ratio Confidence
     {
         get => Ratio.FromDecimalFractions(confidence);
-        init => confidence = Guard.Within(value, Bounds.Between(0.5, 0.999, Measure.Percent), nameof(Confidence));
+        init => confidence = Guard.Within(value, Bounds.Between(0.5, 0.999 + 1e-12, Measure.Percent), nameof(Confidence));
     }
 
     /// <summary>Volume of the room's air, 2 to 500 m³, for the airflow; <see langword="null"/> unless given.</summary>

@@ -30,7 +30,7 @@ public sealed record Solvent
     public required string CasNumber
     {
         get;
-        init => field = Guard.Named(value, nameof(CasNumber));
+        init => field = Guard.Registry(value, nameof(CasNumber));
     }
 
     /// <summary>Molar mass, more than 0 and at most 1000 g/mol.</summary>

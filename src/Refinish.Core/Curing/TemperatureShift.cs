@@ -138,9 +138,19 @@ public sealed record TemperatureShift
     {
         TemperatureShift law = new(
             Guard.Named(name, nameof(name)), Guard.NotNull(rate, nameof(rate)), Guard.NotNull(source, nameof(source)));
+        double colder = 0;
         for (double kelvins = Thermometer.Minimum; kelvins <= Thermometer.Maximum; kelvins += 5)
         {
-            law.OwnRate(kelvins);
+            double warmer = law.OwnRate(kelvins);
+            if (warmer < colder)
+            {
+                throw new ArgumentException(
+                    "rate falls from " + Figures.Significant(colder, 4) + " to " + Figures.Significant(warmer, 4) + " on the way to "
+                        + Measure.Temperature.Format(kelvins) + "; allowed: a rate that never falls as it gets warmer.",
+                    nameof(rate));
+            }
+
+            colder = warmer;
         }
 
         return law;

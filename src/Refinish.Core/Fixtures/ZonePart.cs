@@ -35,6 +35,8 @@ public sealed record ZonePart
         slope = Guard.Within(slopeFromHorizontal, Bounds.Between(0, Math.PI, Measure.Angle), nameof(slopeFromHorizontal));
         Guard.Rule(kind != FixtureZoneKind.Floor || slope <= Math.PI / 2, nameof(slopeFromHorizontal), slope, Measure.Angle,
             "at most 90° for Floor, on which a person stands; turn a mesh over that faces away");
+        Guard.Rule(kind != FixtureZoneKind.Ceiling || slope > Math.PI / 2, nameof(slopeFromHorizontal), slope, Measure.Angle,
+            "more than 90° for Ceiling, which looks down: 180° where it is level");
     }
 
     /// <summary>What it is called.</summary>

@@ -2,6 +2,7 @@ using System;
 using System.Collections.Generic;
 using System.Diagnostics.CodeAnalysis;
 using System.Globalization;
+using System.Linq;
 using UnitsNet;
 
 namespace Refinish;
@@ -141,6 +142,40 @@ internal static class Guard
             : throw new ArgumentException(
                 name + " cannot be an identity; allowed: 1 to 100 characters, no '/', no control characters, no white space at either end.",
                 name);
+    }
+
+    /// <summary>
+    /// A registry number, or a name of the caller's for what has none: without white space at its ends, and with the right check digit where
+    /// it is made of digits and hyphens.
+    /// </summary>
+    /// <remarks>The digits before the last, counted from the right, times 1, 2, 3 …, added up; the check digit is the last of the sum.</remarks>
+    public static string Registry([NotNull] string? value, string name)
+    {
+        string given = Named(value, name);
+        bool trimmed = !char.IsWhiteSpace(given[0]) && !char.IsWhiteSpace(given[given.Length - 1]);
+        return trimmed && (!given.All(one => one == '-' || (one >= '0' && one <= '9')) || IsRegistryNumber(given))
+            ? given
+            : throw new ArgumentException(
+                name + " is \"" + given + "\"; allowed: a registry number such as 67-64-1, whose last digit checks the others, or a name with a letter in it.",
+                name);
+    }
+
+    private static bool IsRegistryNumber(string given)
+    {
+        int length = given.Length;
+        if (length < 7 || length > 12 || given[length - 2] != '-' || given[length - 5] != '-' || given.Count(one => one == '-') != 2)
+        {
+            return false;
+        }
+
+        int sum = 0;
+        int place = 0;
+        for (int i = length - 3; i >= 0; i--)
+        {
+            sum += given[i] == '-' ? 0 : ++place * (given[i] - '0');
+        }
+
+        return sum % 10 == given[length - 1] - '0';
     }
 
     /// <summary>A value-equal copy of a list that holds no null.</summary>

@@ -64,6 +64,14 @@ public sealed record FixtureJob
         get;
         init
         {
+            if (FixtureMaterial.TryFind(Guard.NotNull(value, nameof(Survey)).Material.Id) is FixtureMaterial ready
+                && (ready.Name != value.Material.Name || ready.Surface != value.Material.Surface))
+            {
+                throw new ArgumentException(
+                    "Survey names " + value.Material.Name + " by the identity of " + ready.Name + "; give a material of your own an identity of its own.",
+                    nameof(Survey));
+            }
+
             foreach (IGrouping<string, OwnDefect> same in Guard.NotNull(value, nameof(Survey)).Defects.OfType<OwnDefect>().GroupBy(own => own.Code))
             {
                 if (same.Any(other => !other.IsMendedAs(same.First())))

@@ -35,7 +35,7 @@ public sealed record PathForecast
 
     private static readonly Source Normal = Source.Derived("normal distribution of a sum of many times; other paths are left out");
     private static readonly Bounds Times = Bounds.NotNegative(Measure.Hours, 3650.0 * 24 * 3600);
-    private static readonly Bounds Chances = Bounds.Between(0.001, 0.999, Measure.Percent);
+    private static readonly Bounds Chances = Bounds.Between(0.001 - 1e-12, 0.999 + 1e-12, Measure.Percent);
 
     private readonly double mean;
     private readonly double deviation;

@@ -118,7 +118,7 @@ internal static class SurveyRules
             Patches),
         new("S-42", "water behind the liner", No, "take the liner off, find where the water gets in, let the tub below dry, and judge that one; or replace",
             "moisture reading", Liners,
-            (s, _) => Each<Liner>(s, liner => !liner.ComesOff && liner.State == LinerState.WaterBehind)),
+            (s, _) => Each<Liner>(s, liner => liner.State == LinerState.WaterBehind)),
         new("S-43", "liner loose", No, "take the liner off and judge the tub below; or replace", "press and tap all over", Liners,
             (s, _) => Each<Liner>(s, liner => !liner.ComesOff && liner.State == LinerState.Loose)),
         new("S-44", "liner not tested", If, "press and tap it all over and look for water at drain and edges before the price is agreed",
@@ -126,9 +126,9 @@ internal static class SurveyRules
             (s, _) => Each<Liner>(s, liner => !liner.ComesOff && liner.State == LinerState.NotTested)),
         new("S-45", "liner stays", If, "tell the customer that liner and glue stay and are not in the warranty; seal it at drain and edges", "press and tap all over", Liners,
             (s, _) => Each<Liner>(s, liner => !liner.ComesOff && liner.State == LinerState.BondedAndDry)),
-        new("S-46", "liner comes off", If, "judge the bare tub again before anything goes on it: nobody has seen it yet; where there was water, let it dry",
+        new("S-46", "liner comes off", If, "judge the bare tub again before anything goes on it: nobody has seen it yet; the material of this survey is taken as that of the tub, not of the liner",
             "the whole survey of the bare tub, with a moisture reading", Liners,
-            (s, _) => Each<Liner>(s, liner => liner.ComesOff)),
+            (s, _) => Each<Liner>(s, liner => liner.ComesOff && liner.State != LinerState.WaterBehind)),
         new("S-47", "found, and judged by no rule", If, "add a rule that reads it, or take it out of the survey", "survey", Practice, Unread),
     ]);
 

@@ -145,14 +145,16 @@ public class OwnDefectTests
     [Evidence(Basis.Independent, "by hand for 2.4 m²: 0.5 + 2.4 · 0.8 = 2.42 h most likely; the liner is off before anything else is done to the fixture")]
     public void A_liner_comes_off_first()
     {
-        Procedure procedure = new(With(new Liner(Area.FromSquareMeters(2.4), LinerState.WaterBehind, comesOff: true)).Fixtures[0], Shop.Generic);
+        Procedure procedure = new(With(new Liner(Area.FromSquareMeters(2.4), LinerState.Loose, comesOff: true)).Fixtures[0], Shop.Generic);
         Refinish.Jobs.Operation off = Assert.Single(procedure.Operations, operation => operation.Id == "tub/defect/Liner");
         Numbers.Close(2.42, Assert.Single(off.Labour).Hours.Mode, 1e-9);
         Assert.Equal(WorkKind.Clear, off.Kind);
         Assert.Equal(1, procedure.Operations.ToList().IndexOf(off));
         Assert.True(off.RaisesDust);
-        Assert.Contains(procedure.Cautions, caution => caution.Code == Cautions.WaterBehind.Code);
         Assert.True(procedure.Verdict.MayBePlanned);
+        Procedure wet = new(With(new Liner(Area.FromSquareMeters(2.4), LinerState.WaterBehind, comesOff: true)).Fixtures[0], Shop.Generic);
+        Assert.False(wet.Verdict.MayBePlanned);
+        Assert.Contains(wet.Cautions, caution => caution.Code == Cautions.WaterBehind.Code);
         Procedure stays = new(With(new Liner(Area.FromSquareMeters(2.4), LinerState.Loose, comesOff: false)).Fixtures[0], Shop.Generic);
         Assert.False(stays.Verdict.MayBePlanned);
         Assert.DoesNotContain(stays.Operations, operation => operation.Id.Contains("/defect/"));

@@ -91,11 +91,11 @@ public class VerdictTests
         { "S-40", Suitability.SuitableWithConditions, Clean() with { YearBuilt = null } },
         { "S-40", Suitability.SuitableWithConditions, Clean() with { AsbestosSuspected = true } },
         { "S-41", Suitability.SuitableWithConditions, Clean(new PeelingCoat(Area.FromSquareMeters(1), AdhesionGrade.Grade4B)) },
-        { "S-42", Suitability.NotSuitable, Lined(LinerState.WaterBehind, comesOff: false) },
+        { "S-42", Suitability.NotSuitable, Lined(LinerState.WaterBehind, comesOff: true) with { Material = FixtureMaterial.EnamelledSteel } },
         { "S-43", Suitability.NotSuitable, Lined(LinerState.Loose, comesOff: false) },
         { "S-44", Suitability.SuitableWithConditions, Lined(LinerState.NotTested, comesOff: false) },
         { "S-45", Suitability.SuitableWithConditions, Lined(LinerState.BondedAndDry, comesOff: false) },
-        { "S-46", Suitability.SuitableWithConditions, Lined(LinerState.WaterBehind, comesOff: true) with { Material = FixtureMaterial.EnamelledSteel } },
+        { "S-46", Suitability.SuitableWithConditions, Lined(LinerState.Loose, comesOff: true) with { Material = FixtureMaterial.EnamelledSteel } },
         { "S-47", Suitability.SuitableWithConditions, Clean() with { OwnFacts = ["salvaged"] } },
         { "S-47", Suitability.SuitableWithConditions, Clean() with { FixtureAge = 40 } },
     };

@@ -15,7 +15,7 @@ internal static class ComposedBoards
     private static readonly Source Sills = Source.CommonPractice("window sills are 12 to 120 in long and 2 to 14 in deep");
     private static readonly Source HiddenBacks = Source.CommonPractice("the back of a drawer front is screwed to its box");
 
-    private static readonly FixtureMaterial[] Boards = [Laminate];
+    private static readonly FixtureMaterial[] Boards = [Laminate, Wood];
 
     public static ComposedKind CabinetDoors { get; } = new(
         "cabinetDoors", "cabinet doors",

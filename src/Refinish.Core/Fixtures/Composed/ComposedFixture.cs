@@ -64,6 +64,9 @@ public sealed record ComposedFixture : IFixture
     /// <summary>What it is.</summary>
     public ComposedKind Kind { get; }
 
+    /// <summary>How many pieces it is.</summary>
+    internal double Count => Kind.Pieces is string pieces ? Taken.First(one => one.Name == pieces).Value : 1;
+
     /// <summary>The readings that were taken, in the kind's order.</summary>
     public IReadOnlyList<TakenReading> Taken { get; }
 

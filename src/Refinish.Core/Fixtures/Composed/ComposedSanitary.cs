@@ -43,7 +43,7 @@ internal static class ComposedSanitary
         Clearing = "shut the water off, flush, sponge the tank and the trap dry; take off seat, bolt caps and flush lever; clean and "
             + "disinfect inside and "
             + "outside before anybody sands; mask the opening of the rim and every jet; cut out all caulk at the floor",
-        PuttingBack = "take the masking out of the rim, caulk the foot, refit lever, caps and seat, turn the water on after the cure",
+        PuttingBack = "take the masking out of the rim, caulk the foot, refit lever, caps and seat; leave the water shut off and tag the valve with the day from which it may be opened",
         Cautions = [Cautions.SoiledFixture, Cautions.AcidAndBleach],
         Size = ("RimWidth", "RimLength"),
         StandsOnTheFloor = true,

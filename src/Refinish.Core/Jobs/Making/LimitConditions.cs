@@ -60,6 +60,12 @@ internal static class LimitConditions
         foreach (IGrouping<string, DayNoise> days in plan.Noise.GroupBy(day => day.Worker, StringComparer.Ordinal))
         {
             LimitComparison worst = days.SelectMany(day => day.Doses).Select(dose => dose.Against("noise of the loudest day, dose by ")).OrderBy(LeastKept.Rank).First();
+            LimitComparison loudest = days.SelectMany(day => day.Doses).Select(dose => dose.Loudest).OrderBy(LeastKept.Rank).First();
+            if (loudest.Outcome == ComparisonOutcome.Beyond)
+            {
+                yield return new PlanCondition(days.Key, "loudest", loudest.Sentence, loudest.Remedy!, loudest.Source, Audience.Crew);
+            }
+
             if (worst.Outcome != ComparisonOutcome.Within)
             {
                 yield return new PlanCondition(

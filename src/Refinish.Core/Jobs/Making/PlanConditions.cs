@@ -59,7 +59,7 @@ internal static class PlanConditions
             yield return condition;
         }
 
-        foreach (PlanCondition condition in LimitConditions.Of(plan))
+        foreach (PlanCondition condition in LimitConditions.Of(plan).Concat(FixtureConditions.Of(plan)))
         {
             yield return condition;
         }

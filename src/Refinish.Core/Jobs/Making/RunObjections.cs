@@ -34,6 +34,13 @@ internal static class RunObjections
             }
 
             bool first = compared.Add(run.Layer.Product);
+            if (first && compared.Any(other => other.Id == run.Layer.Product.Id && !other.Equals(run.Layer.Product)))
+            {
+                yield return new PlanObjection(
+                    ObjectionKind.Input, run.Layer.Product.Id, "identity",
+                    "Two different products have the identity " + run.Layer.Product.Id + "; they would be bought and recorded as one. Give each its own.");
+            }
+
             foreach (PlanObjection objection in first ? Sheet(run.Layer.Product) : [])
             {
                 yield return objection;
@@ -51,9 +58,12 @@ internal static class RunObjections
         new PlanObjection(
             ObjectionKind.SprayWindow, CoatOperations.IdOf(run, outside.Operation), WindowCodes[outside.Index], outside.Check));
 
-    // Stoichiometry is left out: makers leave one to one on purpose.
+    // Makers leave one to one on purpose, by less than a third (common practice, no source); a ratio of weights read as one of volumes, or a
+    // lost digit, is further off.
+    private const double OnPurpose = 1.0 / 3;
+
     private static IEnumerable<PlanObjection> Sheet(CoatingProduct product) => new DataSheetCheck(product).Contradictions
-        .Where(finding => finding.Code != DataSheetCheck.StoichiometryCode)
+        .Where(finding => finding.Code != DataSheetCheck.StoichiometryCode || finding.Comparison.Value > OnPurpose)
         .Select(finding => new PlanObjection(
             ObjectionKind.Input, product.Id, finding.Code, "The data sheet of " + product.Name + " contradicts itself. " + finding + ". " + finding.Comparison.Remedy));
 
