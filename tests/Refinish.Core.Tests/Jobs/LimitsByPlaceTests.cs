@@ -126,7 +126,7 @@ public class LimitsByPlaceTests
     {
         JobPlan own = Under(Own);
         PlanCondition noise = own.Conditions.First(one => one.Id.EndsWith("/noise", StringComparison.Ordinal));
-        Assert.Contains("our noise rule (invented) (", noise.Sentence(DisplayUnits.Si), StringComparison.Ordinal);
+        Assert.Contains("dose by our noise rule (invented)", noise.Sentence(DisplayUnits.Si), StringComparison.Ordinal);
         Assert.NotEmpty(noise.Remedy);
         Assert.Equal(Audience.Crew, noise.Concerns);
         Assert.Contains(own.Cautions, one => one.Caution == Cautions.Noise);

@@ -218,8 +218,9 @@ internal sealed class CoatBuilder(WorkBuilder builder, SiteRoom room, RoomCourse
         Procedure[] grains = [.. group.Where(procedure => procedure.Coats[number - 1].TakesGrains)];
         if (grains.Length > 0)
         {
+            string id = room.Id + "/" + WorkOrder.Key(WorkKind.Broadcast) + "/" + Figures.Fixed(number, 0);
             Operation broadcast = Merge.Of(
-                room.Id + "/" + WorkOrder.Key(WorkKind.Broadcast) + "/" + Figures.Fixed(number, 0),
+                builder.Operations.Exists(operation => operation.Id == id) ? id + "/" + product.Id : id,
                 [.. grains.SelectMany(procedure => procedure.Operations.Where(operation => operation.Kind == WorkKind.Broadcast))]);
             builder.Operations.Add(broadcast with { Sprays = false });
             builder.Wait(run.Id, broadcast.Id, TimeSpan.Zero, WhileWet, "grains fall into a wet coat");

@@ -1,6 +1,7 @@
 using System;
 using System.Collections.Generic;
 using System.Linq;
+using Refinish.Coatings;
 using Refinish.Estimating;
 using Refinish.Substrates;
 
@@ -124,6 +125,10 @@ internal sealed class PlanBuilder(Job job)
         {
             Objections.Add(new PlanObjection(ObjectionKind.FixtureLeftOut, fixture.Id, "shared", fixture.Name + " is left out: " + shared));
         }
+        else if (procedure.IsPlanned && Clash(procedure) is string clash)
+        {
+            Objections.Add(new PlanObjection(ObjectionKind.FixtureLeftOut, fixture.Id, "identity", fixture.Name + " is left out: " + clash));
+        }
         else if (procedure.IsPlanned)
         {
             Planned.Add(procedure);
@@ -138,6 +143,20 @@ internal sealed class PlanBuilder(Job job)
             Objections.Add(new PlanObjection(
                 ObjectionKind.Hiding, fixture.Id, string.Empty, fixture.Name + ": the old colour shows through the coats planned: " + hiding + ". Take more coats, or a primer tinted towards the topcoat."));
         }
+    }
+
+    // Things are bought, mixed and recorded by their identity.
+    private string? Clash(Procedure procedure)
+    {
+        foreach (CoatingLayer layer in procedure.System.Layers)
+        {
+            if (Planned.Any(other => other.System.Layers.Any(one => one.Product.Id == layer.Product.Id && !one.Product.Equals(layer.Product))))
+            {
+                return "another product than " + layer.Product.Name + " has the identity " + layer.Product.Id + " on another fixture; give each its own.";
+            }
+        }
+
+        return null;
     }
 
     // Flames and the way of the air are the room's, people who cannot leave are everybody's: what one survey found stops the others as well.

@@ -34,13 +34,6 @@ internal static class RunObjections
             }
 
             bool first = compared.Add(run.Layer.Product);
-            if (first && compared.Any(other => other.Id == run.Layer.Product.Id && !other.Equals(run.Layer.Product)))
-            {
-                yield return new PlanObjection(
-                    ObjectionKind.Input, run.Layer.Product.Id, "identity",
-                    "Two different products have the identity " + run.Layer.Product.Id + "; they would be bought and recorded as one. Give each its own.");
-            }
-
             foreach (PlanObjection objection in first ? Sheet(run.Layer.Product) : [])
             {
                 yield return objection;
