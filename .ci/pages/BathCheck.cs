@@ -107,7 +107,7 @@ internal static class BathCheck
         List<double> expected = [bath.Tub.CoatedArea.SquareMeters, bath.Tub.MaskedEdge.Meters, bath.Tub.WaterCapacity!.Value.CubicMeters, bath.Coats[0].Run.Window.Air.DewPoint.Kelvins];
         foreach (PouredMix cup in bath.Coats.SelectMany(coat => coat.Mixes))
         {
-            expected.AddRange([cup.BaseVolume.CubicMeters, cup.HardenerVolume.CubicMeters, cup.ReducerVolume.CubicMeters]);
+            expected.AddRange(cup.Parts.Select(part => part.Volume.CubicMeters));
         }
 
         string[] found = await browser.Ask<string[]>("[...document.querySelectorAll('data')].map(data => data.value)");
