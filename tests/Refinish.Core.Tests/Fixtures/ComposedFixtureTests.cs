@@ -107,6 +107,11 @@ public class ComposedFixtureTests
         Assert.DoesNotContain(toilet.Zones, zone => zone.Kind == FixtureZoneKind.Bowl);
         Assert.Null(toilet.WaterCapacity);
 
+        // An oval one: sums over 2000 × 100 cells in Python.
+        SurfacePatch oval = All(ComposedKind.Toilet)[0].Patches.Single(patch => patch.Name == "outside");
+        Numbers.Close(754.89211, oval.Area.SquareInches, 1e-5);
+        Numbers.Close(94.187846, oval.SlopeFromHorizontal.Degrees, 1e-5);
+
         ComposedFixture bidet = ComposedTapes.But(All(ComposedKind.Bidet)[0], ("RimLength", 14), ("FootLength", 9), ("BowlLength", 10));
         Numbers.Close(Disc(14) - Disc(10) - Disc(1.25), Area(bidet, FixtureZoneKind.Rim));
         Numbers.Close(Pi * 11.5 * slant, Area(bidet, FixtureZoneKind.Outside), 1e-8);
