@@ -55,7 +55,9 @@ public sealed class FixturePicture : Picture
     {
         page.Paragraph(
             "Coated area " + Measure.Area.Format(fixture.CoatedArea.SquareMeters, page.Units, 4) + ", edge to be taped " + Measure.Distance.Format(fixture.MaskedEdge.Meters, page.Units, 3)
-            + (fixture.WaterCapacity is { } water ? ", would hold " + Measure.Capacity.Format(water.CubicMeters, page.Units, 3) + " to the rim" : string.Empty) + ".");
+            + (fixture.WaterCapacity is { } water
+                ? ", would hold " + Measure.Capacity.Format(water.CubicMeters, page.Units, 3)
+                + (fixture is ZonedFixture ? string.Empty : " to the rim") : string.Empty) + ".");
         if (Assumed(page.Units) is string assumed)
         {
             page.Paragraph(assumed);

@@ -120,6 +120,7 @@ internal static class AirResults
         .Show("dailyLevel", Results.SoundLevel.OrNull(), dose => dose.DailyLevel?.Decibels)
         .Show("leastNoiseReductionRating", Results.SoundLevel.OrNull(), dose => dose.LeastNoiseReductionRating?.Decibels)
         .Show("comparison", Results.Comparison, dose => dose.Comparison)
+        .Show("loudest", Results.Comparison, dose => dose.Loudest)
         .Show("cautions", Results.CautionCodes, dose => dose.Cautions)
         .AsResults();
 

@@ -6,7 +6,9 @@ using Refinish.Substrates;
 
 namespace Refinish.Json.Shapes;
 
-/// <summary>A ready kind of defect by a word, or one of a caller's own as an object with its code, so that a misspelt word is no new kind.</summary>
+/// <summary>
+/// A ready kind of defect by a word, or one of a caller's own as an object with its code, so that a misspelt word is no new kind.
+/// </summary>
 internal sealed class DefectKindShape : Shape<DefectKind>, IReferenceShape
 {
     private static readonly ObjectShape<DefectKind> Own = new Fields<DefectKind>("ownDefectKind")

@@ -8,7 +8,8 @@ namespace Refinish.Json.Shapes;
 internal static class FixtureShapes
 {
     /// <summary>
-    /// A fixture is written as its kind and, beside it, its measurements; a composed and a rough one as the kind they are of and what was taken.
+    /// A fixture is written as its kind and, beside it, its measurements; a composed and a rough one as the kind they are of and what was
+    /// taken.
     /// </summary>
     public static OneOfShape<IFixture> Fixture { get; } = new OneOfShape<IFixture>("fixture")
         {

@@ -31,7 +31,8 @@ internal static class JobShapes
         .With("room", Scalars.Text, fixture => fixture.Room, out Slot<string> room)
         .With("fixture", FixtureShapes.Fixture, fixture => fixture.Fixture, out Slot<IFixture> measured)
         .With("survey", SurveyShapes.Survey, fixture => fixture.Survey, out Slot<Survey> survey)
-        .MaybeOf("zones", CommonShapes.List(FixtureParts.Zone), fixture => fixture.Zones, (fixture, zones) => fixture with { Zones = zones })
+        .MaybeOf("zones", CommonShapes.List(FixtureParts.Zone), fixture => fixture.Zones, (fixture, zones) =>
+            fixture with { Zones = zones })
         .Optional("share", Quantities.Percent, fixture => fixture.Share, (fixture, share) => fixture with { Share = share })
         .MaybeOf("system", SystemShapes.System, fixture => fixture.System, (fixture, system) => fixture with { System = system })
         .MaybeOf("gun", GunShapes.Gun, fixture => fixture.Gun, (fixture, gun) => fixture with { Gun = gun })

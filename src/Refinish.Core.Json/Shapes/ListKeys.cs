@@ -24,7 +24,9 @@ internal static class ListKeys
     /// <summary>Whether the order of a list of this name says something.</summary>
     public static bool IsOrdered(string field) => Ordered.Contains(field);
 
-    /// <summary>Whether a list of this name is one thing, such as the points of a mesh, of which no single entry tells anybody anything.</summary>
+    /// <summary>
+    /// Whether a list of this name is one thing, such as the points of a mesh, of which no single entry tells anybody anything.
+    /// </summary>
     public static bool IsWhole(string field) => field is "vertices" or "triangles";
 
     /// <summary>The condition of a JSON path that finds the entry; null when nothing identifies it.</summary>

@@ -36,7 +36,8 @@ internal static class MaterialShapes
         .With("instruction", Scalars.Text, keying => keying.Instruction, out Slot<string> instruction)
         .With("coarsestGrit", Scalars.Count, keying => keying.CoarsestGrit, out Slot<int> coarsestGrit)
         .With("finestGrit", Scalars.Count, keying => keying.FinestGrit, out Slot<int> finestGrit)
-        .MakingTogether(() => new MaterialKeying("stand-in", 220, 220), v => new MaterialKeying(instruction(v), coarsestGrit(v), finestGrit(v)));
+        .MakingTogether(() => new MaterialKeying("stand-in", 220, 220), v =>
+            new MaterialKeying(instruction(v), coarsestGrit(v), finestGrit(v)));
 
     /// <summary>A material of one's own as a whole.</summary>
     public static ObjectShape<FixtureMaterial> Whole { get; } = Fields("fixtureMaterial")
@@ -119,7 +120,8 @@ internal sealed class MaterialShape(FieldsShape<FixtureMaterial> whole) : Shape<
 
     public override void Write(Utf8JsonWriter json, FixtureMaterial value, Writing to)
     {
-        if (value.Equals(FixtureMaterial.TryFind(value.Id)) || (to.Definitions.TryFind(value.Id, out FixtureMaterial? own) && value.Equals(own)))
+        if (value.Equals(FixtureMaterial.TryFind(value.Id))
+            || (to.Definitions.TryFind(value.Id, out FixtureMaterial? own) && value.Equals(own)))
         {
             json.WriteStringValue(value.Id);
         }

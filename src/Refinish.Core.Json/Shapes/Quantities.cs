@@ -26,7 +26,8 @@ internal static class Quantities
 
     public static Shape<Density> Density { get; } = new QuantityShape<Density>(Units.Density, Measure.Density);
 
-    public static Shape<SpecificEntropy> SpecificHeat { get; } = new QuantityShape<SpecificEntropy>(Units.SpecificHeat, Measure.SpecificHeat);
+    public static Shape<SpecificEntropy> SpecificHeat { get; } =
+        new QuantityShape<SpecificEntropy>(Units.SpecificHeat, Measure.SpecificHeat);
 
     public static Shape<ThermalConductivity> Conductivity { get; } = new QuantityShape<ThermalConductivity>(Units.Conductivity,
         Measure.Conductivity);

@@ -14,7 +14,8 @@ internal static class RuleShapes
         .With("code", Scalars.Text, change => change.Code, out Slot<string> changed)
         .WithOr("effect", new WordShape<Suitability>().OrNull(), change => change.Effect, null, out Slot<Suitability?> instead)
         .With("source", CommonShapes.Source, change => change.Source, out Slot<Source> by)
-        .Making(v => instead(v) is Suitability effect ? RuleChange.ToEffect(changed(v), effect, by(v)) : RuleChange.Strike(changed(v), by(v)));
+        .Making(v => instead(v) is Suitability effect
+            ? RuleChange.ToEffect(changed(v), effect, by(v)) : RuleChange.Strike(changed(v), by(v)));
 
     public static ObjectShape<SurveyCondition> Condition { get; } = new Fields<SurveyCondition>("surveyCondition")
         .Optional("materials", CommonShapes.List(MaterialShapes.Material), when => when.Materials,
@@ -49,6 +50,7 @@ internal static class RuleShapes
 
     private static string Storable(SurveyRule rule) => rule.When is not null
         ? rule.Code
-        : throw new NotSupportedException("The rule \"" + rule + "\" applies by a function, which has no form in JSON; give it a condition, or add "
+        : throw new NotSupportedException("The rule \"" + rule
+            + "\" applies by a function, which has no form in JSON; give it a condition, or add "
             + "it again after reading.");
 }

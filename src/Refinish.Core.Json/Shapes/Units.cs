@@ -79,14 +79,16 @@ internal static class Units
     public static UnitTable<SpecificEntropy> SpecificHeat { get; } = new(
         "specific heat",
         [1000, .. Decades],
-        new("J/(kg·K)", value => UnitsNet.SpecificEntropy.FromJoulesPerKilogramKelvin(value), heat => heat.JoulesPerKilogramKelvin, "J/(kg K)"),
+        new("J/(kg·K)", value => UnitsNet.SpecificEntropy.FromJoulesPerKilogramKelvin(value), heat =>
+            heat.JoulesPerKilogramKelvin, "J/(kg K)"),
         new("Btu/(lb·°F)", value => UnitsNet.SpecificEntropy.FromBtusPerPoundFahrenheit(value), heat => heat.BtusPerPoundFahrenheit,
             "Btu/(lb degF)"));
 
     public static UnitTable<ThermalConductivity> Conductivity { get; } = new(
         "thermal conductivity",
         Decades,
-        new("W/(m·K)", value => UnitsNet.ThermalConductivity.FromWattsPerMeterKelvin(value), conductivity => conductivity.WattsPerMeterKelvin,
+        new("W/(m·K)", value => UnitsNet.ThermalConductivity.FromWattsPerMeterKelvin(value), conductivity =>
+            conductivity.WattsPerMeterKelvin,
             "W/(m K)"),
         new("Btu/(h·ft·°F)", value => UnitsNet.ThermalConductivity.FromBtusPerHourFootFahrenheit(value),
             conductivity => conductivity.BtusPerHourFootFahrenheit, "Btu/(h ft degF)"));

@@ -59,7 +59,8 @@ internal static class ZonedShapes
                 + Text(MostTriangles) + ". Keep the scan in a file of its own and write the fixture with Mesh = null.");
         }
 
-        Dictionary<FixtureZoneKind, int> places = Kinds(mesh).Select((kind, i) => (kind, i)).ToDictionary(pair => pair.kind, pair => pair.i);
+        Dictionary<FixtureZoneKind,
+            int> places = Kinds(mesh).Select((kind, i) => (kind, i)).ToDictionary(pair => pair.kind, pair => pair.i);
         List<int> corners = new(4 * mesh.Triangles.Count);
         foreach (MeshTriangle triangle in mesh.Triangles)
         {

@@ -89,7 +89,8 @@ internal static class FlatDrafts
                 .Zone(FixtureZoneKind.Backsplash, length * 0.2, 0);
         }
 
-        return new Blueprint([plan], further, tape.BacksplashLength.Meters > 0 ? [Words.FromTheWall, Words.PlacesAreUsual] : [Words.PlacesAreUsual]);
+        return new Blueprint([plan], further, tape.BacksplashLength.Meters > 0
+            ? [Words.FromTheWall, Words.PlacesAreUsual] : [Words.PlacesAreUsual]);
     }
 
     public static Blueprint Of(Countertop counter, DisplayUnits units)

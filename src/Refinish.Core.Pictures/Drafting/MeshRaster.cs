@@ -61,7 +61,9 @@ internal sealed class MeshRaster
     /// <summary>In how many cells the coated side is seen.</summary>
     public int Coated(IReadOnlyList<MeshTriangle> triangles) => nearest.Count(i => i >= 0 && Faces(triangles[i]));
 
-    /// <summary>The widest spot of a zone that shows its coated side; <see langword="null"/> when none of more than a few cells does.</summary>
+    /// <summary>
+    /// The widest spot of a zone that shows its coated side; <see langword="null"/> when none of more than a few cells does.
+    /// </summary>
     public (double X, double Y)? SpotOf(FixtureZoneKind zone, IReadOnlyList<MeshTriangle> triangles)
     {
         int[] depth = [.. nearest.Select(i => i >= 0 && triangles[i].Zone == zone && Faces(triangles[i]) ? 1 : 0)];

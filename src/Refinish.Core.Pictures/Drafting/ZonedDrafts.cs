@@ -18,8 +18,10 @@ internal static class ZonedDrafts
 
     public static Blueprint Of(ZonedFixture fixture, DisplayUnits units) =>
         fixture.Mesh is TriangleMesh mesh
-            ? new Blueprint([.. Views(mesh)], [], ["Sizes are those of the mesh, over all. Lines are its edges, folds and outlines and the borders of its zones."])
-            : new Blueprint([Squares(fixture.Parts, units)], [], ["Only areas and slopes are known: the shape of the parts, their lengths and where they lie are not."]);
+            ? new Blueprint([.. Views(mesh)], [],
+                ["Sizes are those of the mesh, over all. Lines are its edges, folds and outlines and the borders of its zones."])
+            : new Blueprint([Squares(fixture.Parts, units)], [],
+                ["Only areas and slopes are known: the shape of the parts, their lengths and where they lie are not."]);
 
     private static IEnumerable<View> Views(TriangleMesh mesh)
     {
@@ -28,10 +30,12 @@ internal static class ZonedDrafts
         MeshSide first = hangs ? MeshSide.Underneath : MeshSide.Above;
         (MeshSide Side, MeshRaster Raster)[] round =
         [
-            .. MeshSide.Round.Select(side => (side, new MeshRaster(mesh, side))).OrderByDescending(seen => seen.Item2.Coated(mesh.Triangles)),
+            .. MeshSide.Round.Select(side => (side, new MeshRaster(mesh, side))).OrderByDescending(seen =>
+                seen.Item2.Coated(mesh.Triangles)),
         ];
         (MeshSide, MeshRaster)[] all =
-            [(first, new(mesh, first)), .. round, .. ((MeshSide[])[MeshSide.Above, MeshSide.Underneath]).Select(side => (side, new MeshRaster(mesh, side)))];
+            [(first, new(mesh, first)), .. round,
+                .. ((MeshSide[])[MeshSide.Above, MeshSide.Underneath]).Select(side => (side, new MeshRaster(mesh, side)))];
 
         // From above and from the side that shows most; then whatever shows a zone that was not seen yet.
         for (int i = 0; i < all.Length; i++)

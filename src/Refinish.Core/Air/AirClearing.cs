@@ -113,7 +113,8 @@ public sealed record AirClearing
         {
             Expression volume = Expression.Quantity("V", room.Volume.CubicMeters, Measure.RoomVolume);
             Expression infiltration = Expression.Quantity("Q_inf", room.Infiltration.CubicMetersPerSecond, Measure.Airflow);
-            steps.Add(new("flow of the fan", "Q", Expression.Max((n * volume) - infiltration, Expression.Number(0)), Flow(room), Measure.Airflow, Decay));
+            steps.Add(new("flow of the fan", "Q", Expression.Max((n * volume) - infiltration, Expression.Number(0)), Flow(room),
+                Measure.Airflow, Decay));
         }
 
         return new Workings("Clearing of a room's air", steps);

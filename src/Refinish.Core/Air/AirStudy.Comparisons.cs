@@ -17,8 +17,8 @@ public sealed partial class AirStudy
         "breathing protection by the employer's programme; less solvent at a time; more fresh air seldom suffices in a bathroom";
 
     /// <summary>
-    /// The largest fraction of the lower flammable limit, all substances together (Le Chatelier); <see langword="null"/> when a limit is not known.
-    /// Without airflow: when all has evaporated.
+    /// The largest fraction of the lower flammable limit, all substances together (Le Chatelier); <see langword="null"/> when a limit is
+    /// not known. Without airflow: when all has evaporated.
     /// </summary>
     public Ratio? PeakFlammableFraction => Flammability.IsWhole ? Ratio.FromDecimalFractions(Flammability.Peak) : null;
 
@@ -26,8 +26,8 @@ public sealed partial class AirStudy
     public TimeSpan? PeakFlammableAt => Flammability.IsWhole && Flammability.PeakAt is double at ? Durations.FromSeconds(at) : null;
 
     /// <summary>
-    /// The peak against the share of the lower flammable limit that <see cref="Limits"/> allow, a quarter where they say none. Cannot be judged
-    /// when a limit is not known, unless the others alone pass it.
+    /// The peak against the share of the lower flammable limit that <see cref="Limits"/> allow, a quarter where they say none. Cannot be
+    /// judged when a limit is not known, unless the others alone pass it.
     /// </summary>
     public LimitComparison FlammableLimit => Flammable(Limits.FlammableLine, "peak of the vapour, of its lower flammable limit");
 
@@ -48,8 +48,9 @@ public sealed partial class AirStudy
     = Air.VapourPressures.All;
 
     /// <summary>
-    /// Each substance's peak against its saturated vapour at the room's temperature: beyond it the model does not hold. Cannot be judged when the room's
-    /// temperature is not given or no vapour pressure covers it. Of water what is given off counts, not what the air held before.
+    /// Each substance's peak against its saturated vapour at the room's temperature: beyond it the model does not hold. Cannot be judged
+    /// when the room's temperature is not given or no vapour pressure covers it. Of water what is given off counts, not what the air held
+    /// before.
     /// </summary>
     public IReadOnlyList<LimitComparison> Saturation => field ??= SaturationComparisons();
 
@@ -63,8 +64,8 @@ public sealed partial class AirStudy
     public LimitComparison StrictestLimit => IndexComparison(Strictest);
 
     /// <summary>
-    /// The mixture index of the worst fifteen minutes over the lowest short-term limit of the set for each substance. Those without a short-term
-    /// limit are left out; <see langword="null"/> when none has one.
+    /// The mixture index of the worst fifteen minutes over the lowest short-term limit of the set for each substance. Those without a
+    /// short-term limit are left out; <see langword="null"/> when none has one.
     /// </summary>
     public double? ShortTermIndex => ShortTerm.IsEmpty ? null : ShortTerm.Average;
 
@@ -83,22 +84,22 @@ public sealed partial class AirStudy
     };
 
     /// <summary>
-    /// The flow the exhaust must really move (mixing factor included) so that the peak stays within <see cref="FlammableLimit"/>;
-    /// zero when it does without a fan, <see langword="null"/> when a limit is not known. It is solved for anew at each call.
+    /// The flow the exhaust must really move (mixing factor included) so that the peak stays within <see cref="FlammableLimit"/>; zero when
+    /// it does without a fan, <see langword="null"/> when a limit is not known. It is solved for anew at each call.
     /// </summary>
     public VolumeFlow? AirflowForFlammableLimit => Holding(ShareAllowed);
 
     /// <summary>
-    /// The flow that would do so if the coats flashed as they are sprayed and spraying never ended: K · G / (the share of the limit that is allowed).
-    /// Never less than <see cref="AirflowForFlammableLimit"/>.
+    /// The flow that would do so if the coats flashed as they are sprayed and spraying never ended: K · G / (the share of the limit that is
+    /// allowed). Never less than <see cref="AirflowForFlammableLimit"/>.
     /// </summary>
     public VolumeFlow? SteadyAirflowForFlammableLimit =>
         Flammability.IsWhole ? Flow(AirSizing.GreatestRelease(Load, Flammability.Weights) / ShareAllowed / RoomVolume) : null;
 
     /// <summary>
-    /// The flow the exhaust must really move so that neither the mixture index of the lowest eight-hour limits of the set nor that of the short-term
-    /// limits is above 1; zero when both are below without a fan, <see langword="null"/> when a substance has no eight-hour limit.
-    /// In a bathroom it is usually far beyond any fan: then breathing protection has to do it.
+    /// The flow the exhaust must really move so that neither the mixture index of the lowest eight-hour limits of the set nor that of the
+    /// short-term limits is above 1; zero when both are below without a fan, <see langword="null"/> when a substance has no eight-hour
+    /// limit. In a bathroom it is usually far beyond any fan: then breathing protection has to do it.
     /// </summary>
     public VolumeFlow? AirflowForExposureIndex =>
         Strictest.IsWhole
@@ -110,8 +111,9 @@ public sealed partial class AirStudy
     /// <summary>
     /// The flow the exhaust must really move (mixing factor included) so that the peak stays at a share of the lower flammable limit.
     /// </summary>
-    /// <param name="ofLowerFlammableLimit">The share, more than 0 and at most 100 %; a quarter is the usual limit, a tenth the line to
-    /// design for.</param>
+    /// <param name="ofLowerFlammableLimit">
+    /// The share, more than 0 and at most 100 %; a quarter is the usual limit, a tenth the line to design for.
+    /// </param>
     /// <returns>The flow; zero when it does without a fan, <see langword="null"/> when a limit is not known.</returns>
     /// <exception cref="ArgumentOutOfRangeException"><paramref name="ofLowerFlammableLimit"/> is outside its range.</exception>
     public VolumeFlow? AirflowToHold(Ratio ofLowerFlammableLimit) =>
@@ -119,17 +121,26 @@ public sealed partial class AirStudy
 
     /// <summary>How long after the last spray the air is at or below a fraction of the lower flammable limit for good.</summary>
     /// <param name="ofLowerFlammableLimit">The fraction, more than 0 and at most 100 %.</param>
-    /// <returns>The time; <see langword="null"/> when it cannot be judged (no airflow, a limit not known) or is longer than 60 days.</returns>
+    /// <returns>
+    /// The time; <see langword="null"/> when it cannot be judged (no airflow, a limit not known) or is longer than 60 days.
+    /// </returns>
     /// <exception cref="ArgumentOutOfRangeException"><paramref name="ofLowerFlammableLimit"/> is outside its range.</exception>
     public TimeSpan? TimeToClear(Ratio ofLowerFlammableLimit) =>
         Flammability.TimeToFall(Guard.Within(ofLowerFlammableLimit, Bounds.Positive(Measure.Percent, 1), nameof(ofLowerFlammableLimit)));
 
     /// <summary>
-    /// How long after the last spray the momentary mixture index, over the lowest eight-hour limit of the set for each substance, is at or below a criterion for good.
+    /// How long after the last spray the momentary mixture index, over the lowest eight-hour limit of the set for each substance, is at or
+    /// below a criterion for good.
     /// </summary>
-    /// <param name="criterion">The index to fall below, more than 0 and at most 1. A tenth is invented: limits are for healthy workers, not for a household.</param>
-    /// <returns>The time; <see langword="null"/> when it cannot be judged (no airflow, a substance without limit) or is longer than 60 days.</returns>
-    /// <remarks>A film gives off its last solvent more slowly than first order: the product's own hold time stands above this one.</remarks>
+    /// <param name="criterion">
+    /// The index to fall below, more than 0 and at most 1. A tenth is invented: limits are for healthy workers, not for a household.
+    /// </param>
+    /// <returns>
+    /// The time; <see langword="null"/> when it cannot be judged (no airflow, a substance without limit) or is longer than 60 days.
+    /// </returns>
+    /// <remarks>
+    /// A film gives off its last solvent more slowly than first order: the product's own hold time stands above this one.
+    /// </remarks>
     /// <exception cref="ArgumentOutOfRangeException"><paramref name="criterion"/> is outside its range.</exception>
     public TimeSpan? TimeToReEntry(double criterion = 0.1) => Strictest.TimeToFall(Criterion(criterion));
 
@@ -234,7 +245,8 @@ public sealed partial class AirStudy
         };
 
     private LimitComparison Flammable(FlammableShare line, string subject) => FlammableAgainst(
-        line, subject + FlammableOf, Flammability.Peak, Flammability.IsWhole, "more fresh air, less coating at a time, more time between coats") with
+        line, subject + FlammableOf, Flammability.Peak, Flammability.IsWhole,
+            "more fresh air, less coating at a time, more time between coats") with
     {
         Digits = ScreeningDigits,
         GoodToFactor = BoxFactor,

@@ -7,17 +7,17 @@ using UnitsNet;
 namespace Refinish.Air;
 
 /// <summary>
-/// A room in which coats are sprayed and liquids wiped on, one after the other: what is in its air over time, and how that stands against the flammable limit
-/// and against exposure limits. The well-mixed box, V dC/dt = G(t) − F C, solved exactly for any number of sources.
+/// A room in which coats are sprayed and liquids wiped on, one after the other: what is in its air over time, and how that stands against
+/// the flammable limit and against exposure limits. The well-mixed box, V dC/dt = G(t) − F C, solved exactly for any number of sources.
 /// </summary>
 /// <remarks>
 /// Each coat has a closed form (steady spray, part flashing, first-order film) and coats add up. Maxima are located where derivatives
 /// vanish, with the zeros counted, so no peak is missed between samples. Flammability of a mixture by Le Chatelier: the sum of volume
 /// fraction over limit, at the room's pressure and at its temperature where that is above 25 °C, of the substances that burn; those that do
-/// not are taken as air, which is the careful side of a rule for mixtures with them.
-/// Eight-hour average and mixture index: 29 CFR 1910.1000(d)(1)(i) and (d)(2)(i); the average is the
-/// worst period of a shift's length, spread over eight hours. Infiltration is the room's own, and comes on top of the fan.
-/// A screening, not a finding of compliance: the breathing zone beside the gun is richer than the room, and a film's last solvent is slower than first order.
+/// not are taken as air, which is the careful side of a rule for mixtures with them. Eight-hour average and mixture index: 29 CFR
+/// 1910.1000(d)(1)(i) and (d)(2)(i); the average is the worst period of a shift's length, spread over eight hours. Infiltration is the
+/// room's own, and comes on top of the fan. A screening, not a finding of compliance: the breathing zone beside the gun is richer than the
+/// room, and a film's last solvent is slower than first order.
 /// </remarks>
 /// <example><code>
 /// Room bathroom = new(Length.FromFeet(8), Length.FromFeet(5), Length.FromFeet(8));
@@ -119,7 +119,9 @@ public sealed partial class AirStudy
     /// <summary>When the last coat or liquid is on, from the start of the study.</summary>
     public TimeSpan LastSprayEnds => Emissions.Max(emission => emission.End);
 
-    /// <summary>The flow of fresh air that counts in a well-mixed room: what the fan moves and what infiltrates, over the mixing factor.</summary>
+    /// <summary>
+    /// The flow of fresh air that counts in a well-mixed room: what the fan moves and what infiltrates, over the mixing factor.
+    /// </summary>
     public VolumeFlow FreshAirFlow => VolumeFlow.FromCubicMetersPerSecond(freshAir);
 
     /// <summary>Air changes per hour that count: fresh-air flow over volume.</summary>
@@ -152,9 +154,13 @@ public sealed partial class AirStudy
         shift,
         EightHours);
 
-    internal AirIndex Strictest => field ??= new AirIndex(this, AirKernel.MolarVolume, ExposureComparisons.Lowest(Load.Solvents, Limits, ExposureLimitKind.Twa8h), shift, EightHours);
+    internal AirIndex Strictest =>
+        field ??= new AirIndex(this, AirKernel.MolarVolume, ExposureComparisons.Lowest(Load.Solvents, Limits, ExposureLimitKind.Twa8h),
+        shift, EightHours);
 
-    internal AirIndex ShortTerm => field ??= new AirIndex(this, AirKernel.MolarVolume, ExposureComparisons.Lowest(Load.Solvents, Limits, ExposureLimitKind.Stel15min), FifteenMinutes, FifteenMinutes);
+    internal AirIndex ShortTerm =>
+        field ??= new AirIndex(this, AirKernel.MolarVolume, ExposureComparisons.Lowest(Load.Solvents, Limits, ExposureLimitKind.Stel15min),
+        FifteenMinutes, FifteenMinutes);
 
     /// <summary>The same room, exhaust and emissions against another set of limits.</summary>
     /// <param name="limits">The limits.</param>

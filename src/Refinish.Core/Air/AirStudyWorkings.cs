@@ -41,7 +41,9 @@ internal static class AirStudyWorkings
 
         if (study.Strictest.IsWhole)
         {
-            parts.Add(new Workings("Mixture index, lowest limits of the set", Index(room, study, study.Strictest, study.Strictest.AverageMaximum, "mixture index, lowest limits of the set", "Em_low", study.ShiftSeconds, AirStudy.EightHours)));
+            parts.Add(new Workings("Mixture index, lowest limits of the set",
+                Index(room, study, study.Strictest, study.Strictest.AverageMaximum, "mixture index, lowest limits of the set", "Em_low",
+                study.ShiftSeconds, AirStudy.EightHours)));
         }
 
         if (!study.ShortTerm.IsEmpty)
@@ -77,7 +79,8 @@ internal static class AirStudyWorkings
             "molar volume at the room's pressure, at 25 °C or warmer",
             "V_m",
             Expression.Quantity("V_m0", AirKernel.MolarVolume, Measure.MolarVolume)
-                * Expression.Quantity("p_0", AirKernel.StandardPressure, Measure.Pressure) / pressure * Expression.Quantity("T/T_0", AirKernel.Warmth(study.Room), Measure.Number),
+                * Expression.Quantity("p_0", AirKernel.StandardPressure, Measure.Pressure) / pressure * Expression.Quantity("T/T_0",
+                    AirKernel.Warmth(study.Room), Measure.Number),
             index.MolarVolume,
             Measure.MolarVolume,
             SubstanceWorkings.GasLaw);
@@ -100,20 +103,25 @@ internal static class AirStudyWorkings
             RoomHistory.Peak(new RoomPath(new RoomGrid(study.Load.Timeline, changes, 0), index.Weights), out double at);
             TermAnswers answers = new(study.Load.Timeline, changes);
             Expression needed = Expression.Quantity("λ_q", changes, Measure.AirChanges);
-            steps.Add(new("air changes that hold the peak at the share allowed, found by trial", "λ_q", needed, changes, Measure.AirChanges, Sizing));
+            steps.Add(new("air changes that hold the peak at the share allowed, found by trial", "λ_q", needed, changes,
+                Measure.AirChanges, Sizing));
             Expression held = new TermFormulas(study.Load, answers, changes, "λ_q", "q", false).Moment(terms, at, steps) / Volume(study);
             steps.Add(new("check: the peak at those air changes", "Φ_q", held, AirLoad.Sum(index.Weights, answers, at) / study.RoomVolume, Measure.Percent, LeChatelier));
-            steps.Add(new("airflow for the share of the flammable limit allowed", "Q_q", FanFlow(study, needed, mixing), study.AirflowForFlammableLimit!.Value.CubicMetersPerSecond, Measure.Airflow, Sizing));
+            steps.Add(new("airflow for the share of the flammable limit allowed", "Q_q", FanFlow(study, needed, mixing),
+                study.AirflowForFlammableLimit!.Value.CubicMetersPerSecond, Measure.Airflow, Sizing));
         }
         else
         {
-            steps.Add(new("airflow for the share of the flammable limit allowed: none is needed", "Q_q", Expression.Number(0), 0, Measure.Airflow, Sizing));
+            steps.Add(new("airflow for the share of the flammable limit allowed: none is needed", "Q_q", Expression.Number(0), 0,
+                Measure.Airflow, Sizing));
         }
 
         double release = AirSizing.GreatestRelease(study.Load, index.Weights);
         WorkingStep greatest = new("air brought to its limit per time, all flashing", "G", Release(study, terms, index.Weights, release), release, Measure.Airflow, LeChatelier);
         steps.Add(greatest);
-        steps.Add(new("steady airflow for the share of the flammable limit allowed", "Q_steady", Expression.Max((greatest.Result() / quarter * mixing) - Infiltration(study), Expression.Number(0)), study.SteadyAirflowForFlammableLimit!.Value.CubicMetersPerSecond, Measure.Airflow, Sizing));
+        steps.Add(new("steady airflow for the share of the flammable limit allowed", "Q_steady",
+            Expression.Max((greatest.Result() / quarter * mixing) - Infiltration(study), Expression.Number(0)),
+            study.SteadyAirflowForFlammableLimit!.Value.CubicMetersPerSecond, Measure.Airflow, Sizing));
         return new Workings("Flammability", steps);
     }
 

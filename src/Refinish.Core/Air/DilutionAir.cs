@@ -6,15 +6,15 @@ using UnitsNet;
 namespace Refinish.Air;
 
 /// <summary>
-/// Air that a volume of liquid solvent needs, once evaporated, to stay at a share s of its lower flammable limit, a quarter unless given:
-/// V (1 − s·LEL)/(s·LEL), and the form of 29 CFR 1910.94(c)(6)(ii) for a quarter, 4 (100 − LEL) V / LEL.
+/// Air that a volume of liquid solvent needs, once evaporated, to stay at a share s of its lower flammable limit, a quarter unless given: V
+/// (1 − s·LEL)/(s·LEL), and the form of 29 CFR 1910.94(c)(6)(ii) for a quarter, 4 (100 − LEL) V / LEL.
 /// </summary>
 /// <remarks>
 /// The exact form asks for more air: it puts the mixture, air and vapour together, at exactly the share, which is the form to design by.
-/// The other is smaller by 3/(400 − LEL) · LEL, 0.8 % at a limit of 1 % and 5.6 % at 7.3 %. It is from memory, not checked against the text of
-/// the regulation. Vapour by the ideal gas at 70 °F and 1 atm (24.14 L/mol), as that table's first column has it. Table G-11 rounds the vapour
-/// of a gallon to four tenths of a cubic foot and has its own limits: <see cref="Tabled"/> is what it gives, beside the figures worked out.
-/// The airflow supposes that the liquid evaporates at a steady rate; a coat does not, its first minutes are the richest: see
+/// The other is smaller by 3/(400 − LEL) · LEL, 0.8 % at a limit of 1 % and 5.6 % at 7.3 %. It is from memory, not checked against the text
+/// of the regulation. Vapour by the ideal gas at 70 °F and 1 atm (24.14 L/mol), as that table's first column has it. Table G-11 rounds the
+/// vapour of a gallon to four tenths of a cubic foot and has its own limits: <see cref="Tabled"/> is what it gives, beside the figures
+/// worked out. The airflow supposes that the liquid evaporates at a steady rate; a coat does not, its first minutes are the richest: see
 /// <see cref="AirStudy.AirflowToHold"/>.
 /// </remarks>
 /// <example><code>
@@ -85,7 +85,8 @@ public sealed record DilutionAir
     public TimeSpan? EvaporationTime
     {
         get => evaporation is double seconds ? Durations.FromSeconds(seconds) : null;
-        init => evaporation = value is TimeSpan time ? Guard.Within(time, Bounds.Between(1, 30 * 86400, Measure.Minutes), nameof(EvaporationTime)) : null;
+        init => evaporation = value is TimeSpan time
+            ? Guard.Within(time, Bounds.Between(1, 30 * 86400, Measure.Minutes), nameof(EvaporationTime)) : null;
     }
 
     /// <summary>The mixing factor of the airflow, 1 (perfect) to 10 (poor); 1 unless given, which no real room reaches.</summary>
@@ -124,8 +125,8 @@ public sealed record DilutionAir
     public Ratio? TabledDifference => Difference is double off ? Ratio.FromDecimalFractions(off) : null;
 
     /// <summary>
-    /// Flow of fresh air, mixing factor included, while the liquid evaporates steadily over <see cref="EvaporationTime"/>;
-    /// 0 for what does not burn, <see langword="null"/> without that time or when the limit is not known.
+    /// Flow of fresh air, mixing factor included, while the liquid evaporates steadily over <see cref="EvaporationTime"/>; 0 for what does
+    /// not burn, <see langword="null"/> without that time or when the limit is not known.
     /// </summary>
     public VolumeFlow? Airflow => evaporation is not double time ? null
         : Limit is double lel ? VolumeFlow.FromCubicMetersPerSecond(Flow(lel, time))
@@ -137,7 +138,8 @@ public sealed record DilutionAir
             : Limit is null ? [Refinish.Cautions.LimitUnknown, Refinish.Cautions.IgnitionSources, Refinish.Cautions.MakeUpAir]
             : [Refinish.Cautions.IgnitionSources, Refinish.Cautions.MakeUpAir]);
 
-    private (double Vapour, double Limit)? Row => share == Quarter && Rows.TryGetValue(Solvent.CasNumber, out (double, double) row) ? row : null;
+    private (double Vapour, double Limit)? Row =>
+        share == Quarter && Rows.TryGetValue(Solvent.CasNumber, out (double, double) row) ? row : null;
 
     private double? Difference => Row is (double vapour, double limit) && Printed is Volume printed && printed > Volume.Zero
         ? (TabledAir(vapour, limit) / printed.CubicMeters) - 1
@@ -172,11 +174,13 @@ public sealed record DilutionAir
         if (Limit is double lower)
         {
             Expression part = Expression.Quantity("s", share, Measure.Percent) * Expression.Quantity("LEL", lower, Measure.Percent);
-            WorkingStep air = new("air, exactly", "V_a", vapour.Result() * (1 - part) / part, ExactVolume(lower), Measure.RoomVolume, Balance);
+            WorkingStep air = new("air, exactly", "V_a", vapour.Result() * (1 - part) / part, ExactVolume(lower), Measure.RoomVolume,
+                Balance);
             steps.Add(air);
             if (evaporation is double time)
             {
-                Expression flow = air.Result() / Expression.Quantity("t", time, Measure.Minutes) * Expression.Quantity("K", mixing, Measure.Number);
+                Expression flow = air.Result() / Expression.Quantity("t", time, Measure.Minutes) * Expression.Quantity("K", mixing,
+                    Measure.Number);
                 steps.Add(new("airflow", "Q", flow, Flow(lower, time), Measure.Airflow, Steady));
             }
         }
@@ -204,7 +208,8 @@ public sealed record DilutionAir
     public override string ToString() =>
         Measure.Capacity.Format(liquid) + " of " + Solvent.Name + ": "
         + (Solvent.Flammability.IsNonBurning ? "does not burn, and asks for no air on that account"
-            : Exact is Volume air ? Measure.RoomVolume.Format(air.CubicMeters) + " of air to " + Measure.Percent.Format(share) + " of its flammable limit"
+            : Exact is Volume air
+                ? Measure.RoomVolume.Format(air.CubicMeters) + " of air to " + Measure.Percent.Format(share) + " of its flammable limit"
             : "flammable limit not known");
 
     // Volume of vapour for a volume of liquid, from cubic feet per US gallon.

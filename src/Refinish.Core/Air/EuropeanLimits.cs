@@ -2,7 +2,9 @@ using System.Collections.Generic;
 
 namespace Refinish.Air;
 
-/// <summary>Limits of the European Union and of the United Kingdom, by substance: eight hours and fifteen minutes, by volume and by mass.</summary>
+/// <summary>
+/// Limits of the European Union and of the United Kingdom, by substance: eight hours and fifteen minutes, by volume and by mass.
+/// </summary>
 internal static class EuropeanLimits
 {
     private const string First = "2000/39/EC";
@@ -27,9 +29,11 @@ internal static class EuropeanLimits
         .. Indicative("75-09-2", "methylene chloride", 100, 353, 200, 706, Fourth),
         .. Indicative("7664-39-3", "hydrogen fluoride, as F", 1.8, 1.5, 3, 2.5, First),
         Binding("14808-60-7", "respirable crystalline silica, quartz", 0.1, "2017", Standing.SecondHand,
-            Source.Published("Directive 2004/37/EC", "annex III, respirable crystalline silica dust, seen in an unofficial consolidated text")),
+            Source.Published("Directive 2004/37/EC",
+                "annex III, respirable crystalline silica dust, seen in an unofficial consolidated text")),
         Binding("7439-92-1", "lead", 0.03, "from 9 April 2026", Standing.SecondHand,
-            Source.Published("Directive (EU) 2024/869", "lead and its inorganic compounds, 0.03 mg/m³ from 9 April 2026, quoted on two pages")),
+            Source.Published("Directive (EU) 2024/869",
+                "lead and its inorganic compounds, 0.03 mg/m³ from 9 April 2026, quoted on two pages")),
     ]);
 
     /// <summary>Those of EH40/2005, fourth edition, from memory.</summary>
@@ -68,7 +72,8 @@ internal static class EuropeanLimits
     }
 
     private static ExposureLimit Binding(string cas, string name, double milligrams, string asOf, Standing standing, Source source) =>
-        ExposureLimit.Listed(cas, name, "EU binding limit", "European Union", ExposureLimitKind.Twa8h, null, milligrams, asOf, standing, source);
+        ExposureLimit.Listed(cas, name, "EU binding limit", "European Union", ExposureLimitKind.Twa8h, null, milligrams, asOf, standing,
+            source);
 
     private static IEnumerable<ExposureLimit> Workplace(string cas, string name, double ppm, double? brief)
     {
@@ -80,6 +85,7 @@ internal static class EuropeanLimits
         }
 
         ExposureLimit Of(ExposureLimitKind kind, double fraction) => ExposureLimit.Listed(
-            cas, name, "UK workplace exposure limit", "United Kingdom", kind, fraction, null, "2020, from memory", Standing.FromMemory, source);
+            cas, name, "UK workplace exposure limit", "United Kingdom", kind, fraction, null, "2020, from memory", Standing.FromMemory,
+                source);
     }
 }

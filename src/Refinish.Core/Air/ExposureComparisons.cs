@@ -13,7 +13,9 @@ internal static class ExposureComparisons
 
     public static string NoneIn(LimitSet limits) => "no limit in " + limits.Name;
 
-    /// <summary>Each substance but water against each of its limits; one that cannot be judged where there is no eight-hour limit.</summary>
+    /// <summary>
+    /// Each substance but water against each of its limits; one that cannot be judged where there is no eight-hour limit.
+    /// </summary>
     public static IReadOnlyList<ExposureComparison> Of(IReadOnlyList<SubstanceAir> substances, LimitSet limits)
     {
         List<ExposureComparison> comparisons = [];
@@ -114,7 +116,9 @@ internal static class ExposureComparisons
         return new ValueList<Caution>(cautions);
     }
 
-    /// <summary>For each solvent the lowest limit of a kind by volume; <see langword="null"/> where there is none, and infinite for water.</summary>
+    /// <summary>
+    /// For each solvent the lowest limit of a kind by volume; <see langword="null"/> where there is none, and infinite for water.
+    /// </summary>
     public static double?[] Lowest(Solvent[] solvents, LimitSet set, ExposureLimitKind kind)
     {
         IReadOnlyList<ExposureLimit> limits = set.Exposure;

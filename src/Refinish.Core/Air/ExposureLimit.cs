@@ -6,8 +6,8 @@ namespace Refinish.Air;
 /// <summary>A published limit for a substance in the air that people breathe: whose, over which time, how much, of which date.</summary>
 /// <remarks>
 /// Vapours have a limit by volume, dusts by mass. Where a source prints both, they differ by its rounding; the one by volume counts here.
-/// Between the two: ppm = mg/m³ · 24.45 / M, at 25 °C and 760 mmHg (29 CFR 1910.1000, Table Z-1, footnotes); the European Union prints mg/m³ at 20 °C.
-/// A limit is one jurisdiction's at one date. Being within it is not a finding of no harm.
+/// Between the two: ppm = mg/m³ · 24.45 / M, at 25 °C and 760 mmHg (29 CFR 1910.1000, Table Z-1, footnotes); the European Union prints
+/// mg/m³ at 20 °C. A limit is one jurisdiction's at one date. Being within it is not a finding of no harm.
 /// </remarks>
 /// <example><code>
 /// ExposureLimit limit = new()
@@ -63,8 +63,8 @@ public sealed record ExposureLimit
     }
 
     /// <summary>
-    /// Over how many minutes the source averages a ceiling, or for how long it lets a brief peak last; up to 8 h, <see langword="null"/> when the kind says it all.
-    /// The comparison stays with the peak, which is the stricter reading.
+    /// Over how many minutes the source averages a ceiling, or for how long it lets a brief peak last; up to 8 h, <see langword="null"/>
+    /// when the kind says it all. The comparison stays with the peak, which is the stricter reading.
     /// </summary>
     /// <exception cref="ArgumentOutOfRangeException">Outside 1 s to 8 h.</exception>
     public TimeSpan? Period
@@ -126,7 +126,9 @@ public sealed record ExposureLimit
 
     /// <summary>The limit by volume for a vapour of the given molar mass.</summary>
     /// <param name="molarMass">More than 0 and at most 1000 g/mol.</param>
-    /// <returns>The printed one, or the one by mass converted at 25 °C and 760 mmHg; <see langword="null"/> when neither is given.</returns>
+    /// <returns>
+    /// The printed one, or the one by mass converted at 25 °C and 760 mmHg; <see langword="null"/> when neither is given.
+    /// </returns>
     /// <exception cref="ArgumentOutOfRangeException"><paramref name="molarMass"/> is outside its range.</exception>
     public Ratio? VolumeFractionOf(MolarMass molarMass)
     {
@@ -137,7 +139,10 @@ public sealed record ExposureLimit
 
     /// <summary>The limit by mass for a vapour of the given molar mass.</summary>
     /// <param name="molarMass">More than 0 and at most 1000 g/mol.</param>
-    /// <returns>The one by volume converted at 25 °C and 760 mmHg, or the printed one when there is none by volume; <see langword="null"/> when neither is given.</returns>
+    /// <returns>
+    /// The one by volume converted at 25 °C and 760 mmHg, or the printed one when there is none by volume; <see langword="null"/> when
+    /// neither is given.
+    /// </returns>
     /// <exception cref="ArgumentOutOfRangeException"><paramref name="molarMass"/> is outside its range.</exception>
     public MassConcentration? MassConcentrationOf(MolarMass molarMass)
     {
@@ -148,7 +153,8 @@ public sealed record ExposureLimit
     }
 
     internal static ExposureLimit Listed(
-        string cas, string name, string authority, string jurisdiction, ExposureLimitKind kind, double? ppm, double? milligrams, string asOf,
+        string cas, string name, string authority, string jurisdiction, ExposureLimitKind kind, double? ppm, double? milligrams,
+            string asOf,
         Standing standing, Source source) => new()
     {
         CasNumber = cas,

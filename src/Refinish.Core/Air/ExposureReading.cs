@@ -59,7 +59,7 @@ public sealed record ExposureReading
     /// <summary>Registry number of the substance.</summary>
     public string CasNumber { get; }
 
-    /// <summary>Its name.</summary>
+    /// <summary>What was measured, by the name that its limit uses.</summary>
     public string Substance { get; }
 
     /// <summary>The limit; <see langword="null"/> when none is known, and then the reading cannot be judged.</summary>

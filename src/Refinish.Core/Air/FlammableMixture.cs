@@ -48,7 +48,7 @@ public sealed record FlammableMixture
         Guard.Rule(Sum <= 1 + 1e-9, nameof(vapours), Sum, Measure.Percent, "parts that add up to at most 100 %");
     }
 
-    /// <summary>The vapours.</summary>
+    /// <summary>What burns in the air, in the order given.</summary>
     public IReadOnlyList<FlammableVapour> Vapours => vapours;
 
     /// <summary>All vapour together, by volume of the air.</summary>
@@ -107,7 +107,8 @@ public sealed record FlammableMixture
                 cautions.Add(Refinish.Cautions.LimitUnknown);
             }
 
-            return new ValueList<Caution>([.. cautions, Refinish.Cautions.TooRichThinsOut, Refinish.Cautions.IgnitionSources, Refinish.Cautions.GasMeter]);
+            return new ValueList<Caution>([.. cautions, Refinish.Cautions.TooRichThinsOut, Refinish.Cautions.IgnitionSources,
+                Refinish.Cautions.GasMeter]);
         }
     }
 
@@ -131,13 +132,15 @@ public sealed record FlammableMixture
         if (IsWhole)
         {
             WorkingStep part = Fractions("part of the lower limit", "Φ", "LFL", parts, vapour => vapour.Lower!.Value, OfLower);
-            steps.AddRange([part, new("lower limit of the mixture", "LFL", total.Result() / part.Result(), Sum / OfLower, Measure.Percent, LeChatelier)]);
+            steps.AddRange([part,
+                new("lower limit of the mixture", "LFL", total.Result() / part.Result(), Sum / OfLower, Measure.Percent, LeChatelier)]);
         }
 
         if (HasUpper)
         {
             WorkingStep part = Fractions("part of the upper limit", "Ψ", "UFL", parts, vapour => vapour.Upper!.Value, OfUpper);
-            steps.AddRange([part, new("upper limit of the mixture", "UFL", total.Result() / part.Result(), Sum / OfUpper, Measure.Percent, LeChatelier)]);
+            steps.AddRange([part,
+                new("upper limit of the mixture", "UFL", total.Result() / part.Result(), Sum / OfUpper, Measure.Percent, LeChatelier)]);
         }
 
         return new Workings("Flammable limits of a mixture", steps);
@@ -149,7 +152,8 @@ public sealed record FlammableMixture
 
     private static string Mark(int index) => "_" + (index + 1).ToString(CultureInfo.InvariantCulture);
 
-    private WorkingStep Fractions(string name, string symbol, string limit, Expression[] parts, Func<FlammableVapour, double> value, double sum) => new(
+    private WorkingStep Fractions(string name, string symbol, string limit, Expression[] parts, Func<FlammableVapour, double> value,
+        double sum) => new(
         name,
         symbol,
         Expression.Sum(parts.Select((part, i) => part / Expression.Quantity(limit + Mark(i), value(vapours[i]), Measure.Percent))),

@@ -27,7 +27,8 @@ public sealed record FlammableShare
         Jurisdiction = "where a state or county has adopted it",
         AsOf = "web copy, edition not stated",
         Source = Source.Published(
-            "International Mechanical Code", "502.7.3.3: at most 25 % of the lower flammable limit; the same in WAC 296-835-11010 for dip tanks"),
+            "International Mechanical Code",
+                "502.7.3.3: at most 25 % of the lower flammable limit; the same in WAC 296-835-11010 for dip tanks"),
     };
 
     /// <summary>A tenth, asked for by one state in ships' rooms: the line to design for.</summary>
@@ -48,7 +49,7 @@ public sealed record FlammableShare
         init => share = Guard.Within(value, Bounds.Positive(Measure.Percent, Most), nameof(Share));
     }
 
-    /// <summary>Whose line it is.</summary>
+    /// <summary>Regulation, insurer or shop that sets the line.</summary>
     /// <exception cref="ArgumentException">Empty.</exception>
     public required string Authority
     {
@@ -56,7 +57,7 @@ public sealed record FlammableShare
         init => field = Guard.Named(value, nameof(Authority));
     }
 
-    /// <summary>Where it holds.</summary>
+    /// <summary>State, county or policy in which the line holds.</summary>
     /// <exception cref="ArgumentException">Empty.</exception>
     public required string Jurisdiction
     {

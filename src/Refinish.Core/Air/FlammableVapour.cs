@@ -31,7 +31,7 @@ public sealed record FlammableVapour
                 "flammability says that " + name + " does not burn; leave it out of the mixture.", nameof(flammability));
     }
 
-    /// <summary>Its name.</summary>
+    /// <summary>Which vapour it is; told in workings, never looked up by.</summary>
     public string Name { get; }
 
     /// <summary>Its part of the air by volume.</summary>

@@ -7,12 +7,12 @@ namespace Refinish.Air;
 
 /// <summary>
 /// The limits that a shop works under or compares with, as one set of data: exposure, flammability, volatile organic compounds, slip and
-/// noise, each with whose it is, where it holds and as of when. <see cref="LimitSets"/> has some to choose from; two are joined, gaps of one
-/// are filled from another, or a set is made from scratch.
+/// noise, each with whose it is, where it holds and as of when. <see cref="LimitSets"/> has some to choose from; two are joined, gaps of
+/// one are filled from another, or a set is made from scratch.
 /// </summary>
 /// <remarks>
-/// A set says what is compared, not what is lawful: which rules bind a job, the employer and the authority decide. What a set has no limit for
-/// "cannot be judged".
+/// A set says what is compared, not what is lawful: which rules bind a job, the employer and the authority decide. What a set has no limit
+/// for "cannot be judged".
 /// </remarks>
 /// <example><code>
 /// LimitSet strict = LimitSets.Osha.JoinedWith(LimitSets.Niosh);            // of each substance and kind the lower one counts
@@ -69,8 +69,8 @@ public sealed record LimitSet
     = ValueList<ExposureLimit>.Empty;
 
     /// <summary>
-    /// How much of its lower flammable limit vapour may reach; <see langword="null"/>, unless given, for <see cref="FlammableShare.Quarter"/>,
-    /// whose name comparisons then tell.
+    /// How much of its lower flammable limit vapour may reach; <see langword="null"/>, unless given, for
+    /// <see cref="FlammableShare.Quarter"/>, whose name comparisons then tell.
     /// </summary>
     public FlammableShare? Flammable { get; init; }
 
@@ -108,8 +108,8 @@ public sealed record LimitSet
     = ValueList<NoiseLimit>.Empty;
 
     /// <summary>
-    /// The limit for the mist of polyisocyanates while it is sprayed: the lowest by mass for 28182-81-2 that is not an average over eight hours,
-    /// or that average where there is no other; <see langword="null"/> where the set has none.
+    /// The limit for the mist of polyisocyanates while it is sprayed: the lowest by mass for 28182-81-2 that is not an average over eight
+    /// hours, or that average where there is no other; <see langword="null"/> where the set has none.
     /// </summary>
     public ExposureLimit? PolyisocyanateMist => Exposure
         .Where(limit => limit.CasNumber == Polyisocyanates && limit.MassConcentration is not null)
@@ -149,7 +149,8 @@ public sealed record LimitSet
     public LimitSet FilledFrom(LimitSet other)
     {
         HashSet<string> known = new(
-            Exposure.Where(limit => limit.Kind != ExposureLimitKind.Idlh && (limit.VolumeFraction is not null || limit.MassConcentration is not null))
+            Exposure.Where(limit =>
+                limit.Kind != ExposureLimitKind.Idlh && (limit.VolumeFraction is not null || limit.MassConcentration is not null))
                 .Select(limit => limit.CasNumber),
             StringComparer.Ordinal);
         Guard.NotNull(other, nameof(other));

@@ -67,8 +67,8 @@ public static class LimitSets
     };
 
     /// <summary>
-    /// The European Union's limits (indicative, and binding ones where they are), its noise values and its limit for two-pack coatings. Member
-    /// states set their own, which may be lower, and slip classes are theirs. Only some were seen: look at each standing.
+    /// The European Union's limits (indicative, and binding ones where they are), its noise values and its limit for two-pack coatings.
+    /// Member states set their own, which may be lower, and slip classes are theirs. Only some were seen: look at each standing.
     /// </summary>
     public static LimitSet EuropeanUnion { get; } = new()
     {
@@ -82,8 +82,8 @@ public static class LimitSets
     };
 
     /// <summary>
-    /// What is known of the United Kingdom: workplace exposure limits of EH40/2005 from memory, pendulum value 36, and noise as in the European
-    /// directive, which its regulations of 2005 took over (from memory).
+    /// What is known of the United Kingdom: workplace exposure limits of EH40/2005 from memory, pendulum value 36, and noise as in the
+    /// European directive, which its regulations of 2005 took over (from memory).
     /// </summary>
     public static LimitSet UnitedKingdom { get; } = new()
     {
@@ -97,8 +97,8 @@ public static class LimitSets
     };
 
     /// <summary>
-    /// What a study or a shop compares with unless it chooses: <see cref="UnitedStates"/>, and where it has no limit for a substance one from
-    /// elsewhere, by name: of the European Union, of Germany, of Oregon.
+    /// What a study or a shop compares with unless it chooses: <see cref="UnitedStates"/>, and where it has no limit for a substance one
+    /// from elsewhere, by name: of the European Union, of Germany, of Oregon.
     /// </summary>
     public static LimitSet Default { get; } = UnitedStates.FilledFrom(new LimitSet
     {
@@ -110,7 +110,8 @@ public static class LimitSets
     });
 
     /// <summary>All of them, each once.</summary>
-    public static IReadOnlyList<LimitSet> All { get; } = new ValueList<LimitSet>([Osha, Niosh, UnitedStates, EuropeanUnion, UnitedKingdom, Default]);
+    public static IReadOnlyList<LimitSet> All { get; } =
+        new ValueList<LimitSet>([Osha, Niosh, UnitedStates, EuropeanUnion, UnitedKingdom, Default]);
 
     private static ValueList<ExposureLimit> By(params string[] authorities) =>
         new(PublishedLimits.All.Where(limit => Array.IndexOf(authorities, limit.Authority) >= 0));

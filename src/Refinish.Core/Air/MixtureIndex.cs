@@ -42,7 +42,8 @@ public sealed record MixtureIndex
         {
             if (!known.Add(reading.CasNumber))
             {
-                throw new ArgumentException("readings has " + reading.Substance + " twice; allowed: one reading for each substance.", nameof(readings));
+                throw new ArgumentException("readings has " + reading.Substance + " twice; allowed: one reading for each substance.",
+                    nameof(readings));
             }
 
             if (reading.Limit is ExposureLimit limit)
@@ -53,7 +54,7 @@ public sealed record MixtureIndex
         }
     }
 
-    /// <summary>The readings.</summary>
+    /// <summary>One reading for each substance, in the order given.</summary>
     public IReadOnlyList<ExposureReading> Readings => readings;
 
     /// <summary>Over which time the limits are meant; <see langword="null"/> when no reading has a limit.</summary>
@@ -62,12 +63,19 @@ public sealed record MixtureIndex
     /// <summary>The index; <see langword="null"/> when a substance has no limit.</summary>
     public double? Value => IsWhole ? Sum : null;
 
-    /// <summary>The index against 1. It cannot be judged when a substance has no limit, unless the others alone pass 1.</summary>
-    public LimitComparison Comparison => Compare("mixture index of the readings", Sum, IsWhole, 4);
+    /// <summary>
+    /// The index against 1, with whose limits it was taken over. It cannot be judged when a substance has no limit, unless the others alone
+    /// pass 1.
+    /// </summary>
+    public LimitComparison Comparison => Compare("mixture index of the readings" + Over, Sum, IsWhole, 4);
 
     /// <summary>What to warn of.</summary>
     public IReadOnlyList<Caution> Cautions => new ValueList<Caution>(
         IsWhole ? [Refinish.Cautions.ReadingIsAMoment] : [Refinish.Cautions.LimitUnknown, Refinish.Cautions.ReadingIsAMoment]);
+
+    private string Over => readings.Any(reading => reading.Limit is not null)
+        ? " over " + string.Join(" and ", readings.Select(reading => reading.Limit?.Authority).OfType<string>().Distinct(StringComparer.Ordinal))
+        : string.Empty;
 
     private bool IsWhole => readings.All(reading => reading.OfLimit is not null);
 
@@ -93,11 +101,13 @@ public sealed record MixtureIndex
             "Mixture index",
             parts.Count == 0
                 ? parts
-                : [.. parts, new(IsWhole ? "mixture index" : "mixture index of those with a limit", "E_m", Expression.Sum(parts.Select(part => part.Result())), Sum, Measure.Number, AirStudy.Additive)]);
+                : [.. parts, new(IsWhole
+                    ? "mixture index" : "mixture index of those with a limit", "E_m", Expression.Sum(parts.Select(part => part.Result())),
+                    Sum, Measure.Number, AirStudy.Additive)]);
     }
 
     /// <summary>The index against 1.</summary>
-    /// <returns>Text such as <c>mixture index of the readings: 0.925; limit at most 1; 0.075 within</c>.</returns>
+    /// <returns>Text such as <c>mixture index of the readings over OSHA PEL: 0.925; limit at most 1; 0.075 within</c>.</returns>
     public override string ToString() => Comparison.ToString();
 
     /// <summary>An index of this kind against 1; it cannot be judged when a limit is missing, unless the others alone pass 1.</summary>
@@ -122,7 +132,8 @@ public sealed record MixtureIndex
 
         if (limit.Kind != kind)
         {
-            throw new ArgumentException(name + " has limits of different kinds; allowed: one kind, such as averages over eight hours.", name);
+            throw new ArgumentException(name + " has limits of different kinds; allowed: one kind, such as averages over eight hours.",
+                name);
         }
     }
 }

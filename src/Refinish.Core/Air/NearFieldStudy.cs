@@ -7,13 +7,13 @@ using UnitsNet;
 namespace Refinish.Air;
 
 /// <summary>
-/// The same room in two zones: everything is released into the near field, where the person works, and passes from there to the rest of the room,
-/// which the fresh air flushes. What is breathed over the tub is the near field's; the well-mixed room says less.
+/// The same room in two zones: everything is released into the near field, where the person works, and passes from there to the rest of the
+/// room, which the fresh air flushes. What is breathed over the tub is the near field's; the well-mixed room says less.
 /// </summary>
 /// <remarks>
-/// Linear, solved exactly: the 2×2 system has two rates, and each zone is a sum of two one-box rooms (<see cref="AirStudy"/>), so peaks and averages are located
-/// in closed form as there. The exhaust's mixing factor is kept; where the near field is the only unevenness, give the exhaust a mixing factor of 1.
-/// A fan that draws straight from the near field is better than this.
+/// Linear, solved exactly: the 2×2 system has two rates, and each zone is a sum of two one-box rooms (<see cref="AirStudy"/>), so peaks and
+/// averages are located in closed form as there. The exhaust's mixing factor is kept; where the near field is the only unevenness, give the
+/// exhaust a mixing factor of 1. A fan that draws straight from the near field is better than this.
 /// </remarks>
 /// <example><code>
 /// // the study of AirStudy
@@ -52,10 +52,14 @@ public sealed class NearFieldStudy
     /// <summary>Each substance of the near field against each limit known for it; one that cannot be judged where there is none.</summary>
     public IReadOnlyList<ExposureComparison> Exposure => field ??= ExposureComparisons.Of([.. Substances.Select(air => air.Near)], Study.Limits);
 
-    /// <summary>The largest fraction of the lower flammable limit in the near field; <see langword="null"/> when a limit is not known.</summary>
+    /// <summary>
+    /// The largest fraction of the lower flammable limit in the near field; <see langword="null"/> when a limit is not known.
+    /// </summary>
     public Ratio? PeakFlammableFraction => Study.Flammability.IsWhole ? Ratio.FromDecimalFractions(FlammablePeak.Value) : null;
 
-    /// <summary>That against the share that the study's limits allow. Cannot be judged when a limit is not known, unless the others alone pass it.</summary>
+    /// <summary>
+    /// That against the share that the study's limits allow. Cannot be judged when a limit is not known, unless the others alone pass it.
+    /// </summary>
     public LimitComparison FlammableLimit => new(
         "peak of the vapour in the near field, of its lower flammable limit" + Study.FlammableOf,
         Study.Flammability.IsWhole || FlammablePeak.Value > Study.ShareAllowed ? FlammablePeak.Value : null,
@@ -71,12 +75,15 @@ public sealed class NearFieldStudy
     };
 
     /// <summary>
-    /// The mixture index of the near field's worst fifteen minutes over the lowest short-term limit of the set for each substance; those without one are left
-    /// out, <see langword="null"/> when none has one.
+    /// The mixture index of the near field's worst fifteen minutes over the lowest short-term limit of the set for each substance; those
+    /// without one are left out, <see langword="null"/> when none has one.
     /// </summary>
     public double? ShortTermIndex => Study.ShortTerm.IsEmpty ? null : ShortTermMaximum.Value;
 
-    /// <summary>The mixture index of the near field's eight-hour averages over the lowest limit of the set for each substance; <see langword="null"/> when a substance has none.</summary>
+    /// <summary>
+    /// The mixture index of the near field's eight-hour averages over the lowest limit of the set for each substance;
+    /// <see langword="null"/> when a substance has none.
+    /// </summary>
     public double? StrictestIndex => Study.Strictest.IsWhole ? StrictestMaximum.Value : null;
 
     /// <summary>What to warn of: the study's, which hold here the more.</summary>

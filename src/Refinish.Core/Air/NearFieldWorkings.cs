@@ -43,7 +43,9 @@ internal static class NearFieldWorkings
 
         if (air.Strictest.IsWhole)
         {
-            parts.Add(new Workings("Mixture index, lowest limits of the set, near field", AirStudyWorkings.Index(near, air, air.Strictest, study.StrictestMaximum, "mixture index, lowest limits known, near field", "Em_N", air.ShiftSeconds, AirStudy.EightHours)));
+            parts.Add(new Workings("Mixture index, lowest limits of the set, near field",
+                AirStudyWorkings.Index(near, air, air.Strictest, study.StrictestMaximum, "mixture index, lowest limits known, near field",
+                "Em_N", air.ShiftSeconds, AirStudy.EightHours)));
         }
 
         if (!air.ShortTerm.IsEmpty)

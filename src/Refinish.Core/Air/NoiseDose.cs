@@ -6,8 +6,8 @@ using UnitsNet;
 namespace Refinish.Air;
 
 /// <summary>
-/// One person's noise of one day against one limit, without any protection: dose D = 100 % · Σ C/T over the stretches that count, and the level
-/// that would make the same dose in eight hours.
+/// One person's noise of one day against one limit, without any protection: dose D = 100 % · Σ C/T over the stretches that count, and the
+/// level that would make the same dose in eight hours.
 /// </summary>
 /// <remarks>
 /// D, T: 29 CFR 1910.95, Appendix A, I(1); level of an eight-hour day Lc + q·log2(D), there 16.61·log10(D/100) + 90. What lies between the
@@ -53,14 +53,15 @@ public sealed record NoiseDose
         Limit = Guard.NotNull(limit, nameof(limit));
         double together = spans.Sum(span => span.Time.TotalSeconds);
         Guard.Rule(together <= 24 * 3600, nameof(spans), together, Measure.Hours, "stretches of one day, at most 24 h together");
-        known = this.spans.Sum(span => span.Decibels is double level && limit.Counts(level) ? span.Time.TotalSeconds / limit.Reference(level) : 0);
+        known = this.spans.Sum(span =>
+            span.Decibels is double level && limit.Counts(level) ? span.Time.TotalSeconds / limit.Reference(level) : 0);
         isWhole = this.spans.All(span => span.Decibels is not null);
         Guard.Rule(
             !(limit.Threshold?.Decibels > limit.Criterion), nameof(limit), limit.Threshold?.Decibels ?? 0, Measure.SoundLevel,
             "a threshold of at most the criterion level, ", limit.Criterion);
     }
 
-    /// <summary>Who it is.</summary>
+    /// <summary>Whose day it is.</summary>
     public string Person { get; }
 
     /// <summary>The stretches with noise.</summary>
@@ -72,14 +73,17 @@ public sealed record NoiseDose
     /// <summary>The dose; <see langword="null"/> when a level is not known, unless the others alone pass 100 %.</summary>
     public Ratio? Dose => isWhole || known > 1 ? Ratio.FromDecimalFractions(known) : null;
 
-    /// <summary>A-weighted level that makes the same dose in eight hours; <see langword="null"/> when the dose is not known or none.</summary>
+    /// <summary>
+    /// A-weighted level that makes the same dose in eight hours; <see langword="null"/> when the dose is not known or none.
+    /// </summary>
     public Level? DailyLevel => Dose is not null && known > 0 ? Level.FromDecibels(EightHour) : null;
 
     /// <summary>The dose against 100 %, with the hearing protection that would reach the limit's level.</summary>
     public LimitComparison Comparison => Against(Person + ": noise of the day, dose by ");
 
     /// <summary>
-    /// The loudest stretch against 115 dB(A), beyond which no time is allowed whatever the dose; it cannot be judged when no level is known.
+    /// The loudest stretch against 115 dB(A), beyond which no time is allowed whatever the dose; it cannot be judged when no level is
+    /// known.
     /// </summary>
     public LimitComparison Loudest => new(
         "loudest noise of the day",
@@ -105,9 +109,9 @@ public sealed record NoiseDose
     };
 
     /// <summary>
-    /// Least noise reduction rating that brings the day to the limit's level by (NRR − 7)/2, the rating derated by half for A-weighted levels;
-    /// <see langword="null"/> when the dose is not known or no label reaches it, 33 dB being the most (from memory); zero when the day is within
-    /// without.
+    /// Least noise reduction rating that brings the day to the limit's level by (NRR − 7)/2, the rating derated by half for A-weighted
+    /// levels; <see langword="null"/> when the dose is not known or no label reaches it, 33 dB being the most (from memory); zero when the
+    /// day is within without.
     /// </summary>
     public Level? LeastNoiseReductionRating =>
         Dose is null || Rating > MostRating ? null : Level.FromDecibels(known > 1 ? Rating : 0);
@@ -121,8 +125,8 @@ public sealed record NoiseDose
     /// <param name="noiseReductionRating">Rating of the protector's label, 7 to 40 dB.</param>
     /// <returns>The level; <see langword="null"/> when <see cref="DailyLevel"/> is.</returns>
     /// <remarks>
-    /// The 7 dB for A-weighted levels: 29 CFR 1910.95, Appendix B, second-hand; the half: OSHA's practice where protection is held against other
-    /// means, second-hand. A rating counts only for a protector that fits and is worn all the time.
+    /// The 7 dB for A-weighted levels: 29 CFR 1910.95, Appendix B, second-hand; the half: OSHA's practice where protection is held against
+    /// other means, second-hand. A rating counts only for a protector that fits and is worn all the time.
     /// </remarks>
     /// <exception cref="ArgumentOutOfRangeException"><paramref name="noiseReductionRating"/> is outside its range.</exception>
     public Level? Under(Level noiseReductionRating)
@@ -141,19 +145,23 @@ public sealed record NoiseDose
         Expression day = Expression.Quantity("T_8", AirStudy.EightHours, Measure.Hours);
         Expression sum = counted.Length == 0 ? Expression.Number(0) : Expression.Sum(counted.Select((span, i) =>
             Expression.Quantity("C_" + Figures.Fixed(i + 1, 0), span.Time.TotalSeconds, Measure.Hours) / day
-                * Expression.Power(2, (Expression.Quantity("L_" + Figures.Fixed(i + 1, 0), span.Decibels!.Value, Measure.SoundLevel) - criterion) / exchange)));
+                * Expression.Power(2,
+                    (Expression.Quantity("L_" + Figures.Fixed(i + 1, 0), span.Decibels!.Value,
+                    Measure.SoundLevel) - criterion) / exchange)));
         WorkingStep dose = new("dose of the day", "D", sum, known, Measure.Percent, Limit.Source);
         List<WorkingStep> steps = [dose];
         if (known > 0)
         {
             steps.Add(new(
-                "level of an eight-hour day with that dose", "L_8", criterion + (exchange * Expression.Ln(dose.Result()) / Expression.Ln(2)),
+                "level of an eight-hour day with that dose", "L_8",
+                    criterion + (exchange * Expression.Ln(dose.Result()) / Expression.Ln(2)),
                 EightHour, Measure.SoundLevel, Limit.Source));
         }
 
         if (known > 1 && Rating <= MostRating)
         {
-            steps.Add(new("least noise reduction rating", "NRR", 7 + (2 * (steps[1].Result() - criterion)), 7 + (2 * (EightHour - Limit.Criterion)),
+            steps.Add(new("least noise reduction rating", "NRR", 7 + (2 * (steps[1].Result() - criterion)),
+                7 + (2 * (EightHour - Limit.Criterion)),
                 Measure.SoundLevel, Derating));
         }
 

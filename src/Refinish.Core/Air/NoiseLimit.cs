@@ -4,13 +4,14 @@ using UnitsNet;
 namespace Refinish.Air;
 
 /// <summary>
-/// A limit or action value on a person's daily noise: the level of an eight-hour day, by how much the time halves, which noise counts, whose
-/// it is and what it asks for.
+/// A limit or action value on a person's daily noise: the level of an eight-hour day, by how much the time halves, which noise counts,
+/// whose it is and what it asks for.
 /// </summary>
 /// <remarks>
 /// Reference duration T = 8 h / 2^((L − Lc)/q), with criterion level Lc and exchange rate q; 29 CFR 1910.95, Appendix A, has Lc = 90 dB and
-/// q = 5 dB, NIOSH 98-126 85 dB and 3 dB; q = 10·log10(2) dB is equal energy, as in ISO 1999 and Directive 2003/10/EC. Peaks of single bangs
-/// have limits of their own (140 dB in 29 CFR 1910.95(b)(2) and NIOSH 98-126); no tool of this trade is known to bang, and none is compared.
+/// q = 5 dB, NIOSH 98-126 85 dB and 3 dB; q = 10·log10(2) dB is equal energy, as in ISO 1999 and Directive 2003/10/EC. Peaks of single
+/// bangs have limits of their own (140 dB in 29 CFR 1910.95(b)(2) and NIOSH 98-126); no tool of this trade is known to bang, and none is
+/// compared.
 /// </remarks>
 /// <example><code>
 /// NoiseLimit ours = NoiseLimits.NioshRecommended with { Authority = "our shop (invented)", CriterionLevel = Level.FromDecibels(82) };
@@ -32,7 +33,7 @@ public sealed record NoiseLimit
         init => field = Guard.Named(value, nameof(Authority));
     }
 
-    /// <summary>Where it holds.</summary>
+    /// <summary>Country or state in which the limit holds.</summary>
     /// <exception cref="ArgumentException">Empty.</exception>
     public required string Jurisdiction
     {

@@ -49,9 +49,12 @@ public static class NoiseLimits
 
     /// <summary>The European upper action value, 85 dB.</summary>
     public static NoiseLimit EuropeanUpperAction { get; } = European(
-        "EU upper action value", 85, "hearing protection worn, a programme to lower the noise, the place marked (Articles 5 and 6, second-hand)");
+        "EU upper action value", 85,
+            "hearing protection worn, a programme to lower the noise, the place marked (Articles 5 and 6, second-hand)");
 
-    /// <summary>The European limit, 87 dB under the hearing protection that is worn; here held against the bare ear, which is stricter.</summary>
+    /// <summary>
+    /// The European limit, 87 dB under the hearing protection that is worn; here held against the bare ear, which is stricter.
+    /// </summary>
     public static NoiseLimit EuropeanLimit { get; } = European(
         "EU limit value", 87, "work that stops until the noise under the protection is below it (Article 7, from memory)");
 

@@ -13,9 +13,11 @@ public sealed record NoiseSpan
 
     private readonly double? level;
 
-    /// <summary>Takes a stretch.</summary>
+    /// <summary>Notes a stretch of work at one level.</summary>
     /// <param name="work">What is done in it.</param>
-    /// <param name="level">A-weighted level at the ear, 60 to 140 dB; <see langword="null"/> when it is loud and nobody has said how loud.</param>
+    /// <param name="level">
+    /// A-weighted level at the ear, 60 to 140 dB; <see langword="null"/> when it is loud and nobody has said how loud.
+    /// </param>
     /// <param name="time">How long, more than 0 and at most 24 h.</param>
     /// <exception cref="ArgumentException"><paramref name="work"/> is empty.</exception>
     /// <exception cref="ArgumentOutOfRangeException">A number is outside its range.</exception>
@@ -39,7 +41,8 @@ public sealed record NoiseSpan
     /// <summary>Work, level and time.</summary>
     /// <returns>Text such as <c>sanding: 97 dB, 0.66667 h</c>.</returns>
     public override string ToString() =>
-        Work + ": " + (level is double known ? Measure.SoundLevel.Format(known) : "level not known") + ", " + Measure.Hours.Format(Time.TotalSeconds);
+        Work + ": " + (level is double known ? Measure.SoundLevel.Format(known) : "level not known") + ", "
+            + Measure.Hours.Format(Time.TotalSeconds);
 
     internal double? Decibels => level;
 }

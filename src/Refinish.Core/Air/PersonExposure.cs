@@ -33,8 +33,9 @@ public sealed class PersonExposure
     /// </param>
     /// <param name="limits">The limits to compare with; those other than eight-hour averages are left aside.</param>
     /// <exception cref="ArgumentException"><paramref name="person"/> is empty, or a list holds an empty entry.</exception>
-    /// <exception cref="ArgumentOutOfRangeException">A stay begins before another ends, or more than 24 h lie between the first entry and
-    /// the last leaving.</exception>
+    /// <exception cref="ArgumentOutOfRangeException">
+    /// A stay begins before another ends, or more than 24 h lie between the first entry and the last leaving.
+    /// </exception>
     public PersonExposure(string person, IReadOnlyList<RoomStay> stays, LimitSet limits)
     {
         Person = Guard.Named(person, nameof(person));
@@ -75,8 +76,9 @@ public sealed class PersonExposure
     public IReadOnlyList<ExposureComparison> Exposure => field ??= Compare();
 
     /// <summary>
-    /// The mixture index of the eight-hour averages over the lowest limit of the set for each substance against 1, 29 CFR 1910.1000(d)(2)(i);
-    /// 0 when nothing is breathed. Cannot be judged when a substance breathed has no limit in the set, unless the others alone pass 1.
+    /// The mixture index of the eight-hour averages over the lowest limit of the set for each substance against 1, 29 CFR
+    /// 1910.1000(d)(2)(i); 0 when nothing is breathed. Cannot be judged when a substance breathed has no limit in the set, unless the
+    /// others alone pass 1.
     /// </summary>
     public LimitComparison StrictestLimit => field ??= Mixture();
 

@@ -7,12 +7,12 @@ namespace Refinish.Air;
 
 /// <summary>
 /// Public occupational limits for what this trade puts into the air, as data with date, place, source and how well each was looked up.
-/// Limits change and differ from place to place: check the current text. Sets to choose from are in <see cref="LimitSets"/>, and a set of one's
-/// own takes what applies.
+/// Limits change and differ from place to place: check the current text. Sets to choose from are in <see cref="LimitSets"/>, and a set of
+/// one's own takes what applies.
 /// </summary>
 /// <remarks>
-/// There is no OSHA limit for 1-methoxy-2-propyl acetate, trimethylbenzene, benzyl alcohol, d-limonene or hexamethylene diisocyanate. That a substance is missing here
-/// means that nothing can be judged, not that it is harmless.
+/// There is no OSHA limit for 1-methoxy-2-propyl acetate, trimethylbenzene, benzyl alcohol, d-limonene or hexamethylene diisocyanate. That
+/// a substance is missing here means that nothing can be judged, not that it is harmless.
 /// </remarks>
 public static class PublishedLimits
 {
@@ -106,20 +106,28 @@ public static class PublishedLimits
     private static Source Idlh(string cas) => Source.Published("NIOSH IDLH documentation", cas + ", with PEL and REL; 29 CFR 1910.1000 and NIOSH limits as listed there");
 
     private static ExposureLimit Osha(string cas, string name, ExposureLimitKind kind, double? ppm, double? milligrams, Standing standing, Source source) =>
-        ExposureLimit.Listed(cas, name, "OSHA PEL", Federal, kind, ppm, milligrams, "web copy of the regulation, edition not stated", standing, source);
+        ExposureLimit.Listed(cas, name, "OSHA PEL", Federal, kind, ppm, milligrams, "web copy of the regulation, edition not stated",
+            standing, source);
 
     private static ExposureLimit Niosh(string cas, string name, ExposureLimitKind kind, double? ppm, double? milligrams, Standing standing, Source source) =>
-        ExposureLimit.Listed(cas, name, "NIOSH REL", Federal, kind, ppm, milligrams, ReferenceEquals(source, Guide) ? "2005" : "web copy, edition not stated", standing, source);
+        ExposureLimit.Listed(cas, name, "NIOSH REL", Federal, kind, ppm, milligrams, ReferenceEquals(source, Guide)
+            ? "2005" : "web copy, edition not stated", standing, source);
 
     private static ExposureLimit NioshIdlh(string cas, string name, ExposureLimitKind kind, double? ppm, double? milligrams, Standing standing, Source source) =>
         ExposureLimit.Listed(cas, name, "NIOSH IDLH", Federal, kind, ppm, milligrams, "web copy, edition not stated", standing, source);
 
     private static ExposureLimit German(string cas, string name, double ppm, double? milligrams, Source source) =>
-        ExposureLimit.Listed(cas, name, "MAK value", "Germany", ExposureLimitKind.Twa8h, ppm, milligrams, "web copy, edition not stated", Standing.SecondHand, source);
+        ExposureLimit.Listed(cas, name, "MAK value", "Germany", ExposureLimitKind.Twa8h, ppm, milligrams, "web copy, edition not stated",
+            Standing.SecondHand, source);
 
     private static ExposureLimit Oregon(ExposureLimitKind kind, double milligrams) =>
-        ExposureLimit.Listed("28182-81-2", "hexamethylene diisocyanate polymers", "Oregon OSHA PEL", "Oregon, United States", kind, null, milligrams, "web copy, edition not stated", Standing.SecondHand, Source.Published("Oregon OSHA, rules for air contaminants", "polyisocyanates of hexamethylene diisocyanate; registry number from memory"));
+        ExposureLimit.Listed("28182-81-2", "hexamethylene diisocyanate polymers", "Oregon OSHA PEL", "Oregon, United States", kind, null,
+            milligrams, "web copy, edition not stated", Standing.SecondHand,
+            Source.Published("Oregon OSHA, rules for air contaminants",
+            "polyisocyanates of hexamethylene diisocyanate; registry number from memory"));
 
     private static ExposureLimit Epa(ExposureLimitKind kind, double ppm) =>
-        ExposureLimit.Listed("75-09-2", "methylene chloride", kind == ExposureLimitKind.Twa8h ? "EPA ECEL" : "EPA STEL", Federal, kind, ppm, null, "8 July 2024", Standing.SecondHand, Source.Published("40 CFR 751.109, 89 FR 39254 (8 May 2024)", "quoted by the industrial-hygiene association, 18 July 2024"));
+        ExposureLimit.Listed("75-09-2", "methylene chloride", kind == ExposureLimitKind.Twa8h
+            ? "EPA ECEL" : "EPA STEL", Federal, kind, ppm, null, "8 July 2024", Standing.SecondHand,
+            Source.Published("40 CFR 751.109, 89 FR 39254 (8 May 2024)", "quoted by the industrial-hygiene association, 18 July 2024"));
 }

@@ -35,17 +35,19 @@ namespace Refinish.Air;
 /// </code></example>
 public sealed record TracerDecay
 {
-    private static readonly Source Decay = Source.FromMemory("ASTM E741, concentration decay: the slope of ln C over time is the air changes; regression with confidence limits");
+    private static readonly Source Decay =
+        Source.FromMemory("ASTM E741, concentration decay: the slope of ln C over time is the air changes; regression with confidence limits");
 
     private static readonly Source LeastSquares = Source.Published(
-        "NIST Statistical Reference Datasets, linear regression, Norris", "slope, its standard deviation and the residual standard deviation");
+        "NIST Statistical Reference Datasets, linear regression, Norris",
+            "slope, its standard deviation and the residual standard deviation");
 
     private readonly ValueList<TracerReading> readings;
     private readonly double background;
     private readonly double confidence = 0.95;
     private readonly double? volume;
 
-    /// <summary>Takes the readings.</summary>
+    /// <summary>Fits the line through readings of the decay.</summary>
     /// <param name="readings">At least two, at two times or more, in any order; several at one time are allowed.</param>
     /// <exception cref="ArgumentException">There are fewer than two.</exception>
     /// <exception cref="ArgumentOutOfRangeException">All are of one time.</exception>
@@ -56,7 +58,7 @@ public sealed record TracerDecay
         Guard.Rule(span >= 1, nameof(readings), span, Measure.Minutes, "readings that lie at least 1 s apart");
     }
 
-    /// <summary>The readings.</summary>
+    /// <summary>Concentrations with their times, in the order given.</summary>
     public IReadOnlyList<TracerReading> Readings => readings;
 
     /// <summary>
@@ -67,7 +69,8 @@ public sealed record TracerDecay
     public Ratio Background
     {
         get => Ratio.FromDecimalFractions(background);
-        init => background = Guard.Within(value, Bounds.Below(0, readings.Min(reading => reading.Fraction), Measure.PartsPerMillion), nameof(Background));
+        init => background =
+            Guard.Within(value, Bounds.Below(0, readings.Min(reading => reading.Fraction), Measure.PartsPerMillion), nameof(Background));
     }
 
     /// <summary>Confidence of the interval, 50 to 99.9 %; 95 % unless given.</summary>
@@ -141,7 +144,8 @@ public sealed record TracerDecay
         AddInterval(steps, line, times, logs, squares);
         if (line.Slope < 0 && volume is double room)
         {
-            steps.Add(new("fresh air that counts", "F", rate.Result() * Expression.Quantity("V", room, Measure.RoomVolume), -line.Slope * room, Measure.Airflow, Decay));
+            steps.Add(new("fresh air that counts", "F", rate.Result() * Expression.Quantity("V", room, Measure.RoomVolume),
+                -line.Slope * room, Measure.Airflow, Decay));
         }
 
         return new Workings("Decay of a tracer gas", steps);
@@ -154,7 +158,8 @@ public sealed record TracerDecay
         string count = readings.Count.ToString(CultureInfo.InvariantCulture) + " readings: ";
         return AirChangesPerHour is not double changes ? count + "the concentration does not fall"
             : LeastAirChangesPerHour is not double least ? count + Figures.Significant(changes, 3) + " 1/h, error not known"
-            : count + Figures.Significant(changes, 3) + " 1/h, " + Figures.Significant(least, 3) + " to " + Figures.Significant(MostAirChangesPerHour!.Value, 3)
+            : count + Figures.Significant(changes, 3) + " 1/h, " + Figures.Significant(least, 3) + " to "
+                + Figures.Significant(MostAirChangesPerHour!.Value, 3)
                 + " 1/h with " + Measure.Percent.Format(confidence) + " confidence";
     }
 
@@ -166,7 +171,8 @@ public sealed record TracerDecay
     {
         Expression rise = Expression.Quantity("C" + Mark(index), reading.Fraction, Measure.PartsPerMillion)
             - Expression.Quantity("C_b", background, Measure.PartsPerMillion);
-        WorkingStep step = new("logarithm of reading " + (index + 1).ToString(CultureInfo.InvariantCulture), "y" + Mark(index), Expression.Ln(rise), Logarithm(reading), Measure.Number, Decay);
+        WorkingStep step = new("logarithm of reading " + (index + 1).ToString(CultureInfo.InvariantCulture), "y" + Mark(index),
+            Expression.Ln(rise), Logarithm(reading), Measure.Number, Decay);
         steps.Add(step);
         return step.Result();
     }
@@ -185,11 +191,14 @@ public sealed record TracerDecay
         WorkingStep residual = new(
             "residual standard deviation",
             "s",
-            Expression.Sqrt(Expression.Sum(times.Select((time, i) => Expression.Square(logs[i] - y - (b * (time - t))))) / (times.Length - 2)),
+            Expression.Sqrt(Expression.Sum(times.Select((time, i) =>
+                Expression.Square(logs[i] - y - (b * (time - t))))) / (times.Length - 2)),
             line.ResidualDeviation!.Value,
             Measure.Number,
             LeastSquares);
-        WorkingStep deviation = new("standard error of the air changes", "s_λ", residual.Result() / Expression.Sqrt(squares), error, Measure.AirChanges, LeastSquares);
+        WorkingStep deviation =
+            new("standard error of the air changes", "s_λ", residual.Result() / Expression.Sqrt(squares), error, Measure.AirChanges,
+            LeastSquares);
         Expression half = Expression.Quantity("t_n", quantile, Measure.Number) * deviation.Result();
         steps.AddRange(
         [

@@ -9,7 +9,7 @@ public sealed record TracerReading
     private readonly double seconds;
     private readonly double fraction;
 
-    /// <summary>Takes a reading.</summary>
+    /// <summary>Notes one concentration of the tracer and its time.</summary>
     /// <param name="time">From any zero that all readings share, 0 to 7 days.</param>
     /// <param name="concentration">Part of the air by volume, more than 0 and at most 100 %.</param>
     /// <exception cref="ArgumentOutOfRangeException">An argument is outside its range.</exception>
@@ -19,7 +19,7 @@ public sealed record TracerReading
         fraction = Guard.Within(concentration, Bounds.Positive(Measure.PartsPerMillion, 1), nameof(concentration));
     }
 
-    /// <summary>When it was taken.</summary>
+    /// <summary>Time from the zero that all readings share.</summary>
     public TimeSpan Time => Durations.FromSeconds(seconds);
 
     /// <summary>Part of the air by volume.</summary>

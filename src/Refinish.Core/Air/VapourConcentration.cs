@@ -3,14 +3,14 @@ using UnitsNet;
 namespace Refinish.Air;
 
 /// <summary>
-/// A vapour in air as a part of its volume and as a mass in it, at a temperature and pressure that are named:
-/// the ideal gas, C = x · p · M/(R · T).
+/// A vapour in air as a part of its volume and as a mass in it, at a temperature and pressure that are named: the ideal gas, C = x · p ·
+/// M/(R · T).
 /// </summary>
 /// <remarks>
 /// A part by volume stays when the air is warmed or goes up a mountain, a mass in a cubic metre does not. US limits of exposure are masses:
-/// OSHA holds its limits in mg/m³ fixed at whatever temperature and pressure, so that a limit in ppm is one at 25 °C and 760 mmHg
-/// (Sampling and Analytical Methods, calculations appendix). <see cref="ForLimits"/> is that figure; <see cref="VolumeFraction"/> is what a meter that
-/// counts molecules shows. At 84 kPa and 20 °C they differ by a fifth.
+/// OSHA holds its limits in mg/m³ fixed at whatever temperature and pressure, so that a limit in ppm is one at 25 °C and 760 mmHg (Sampling
+/// and Analytical Methods, calculations appendix). <see cref="ForLimits"/> is that figure; <see cref="VolumeFraction"/> is what a meter
+/// that counts molecules shows. At 84 kPa and 20 °C they differ by a fifth.
 /// </remarks>
 /// <example><code>
 /// MolarMass toluene = MolarMass.FromGramsPerMole(92.14);

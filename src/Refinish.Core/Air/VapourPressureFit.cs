@@ -62,7 +62,7 @@ public sealed record VapourPressureFit
     /// <param name="substance">The substance's name.</param>
     /// <param name="a">A.</param>
     /// <param name="b">B, in K.</param>
-    /// <param name="c">C, in K.</param>
+    /// <param name="c">C in K, at most 0; of coefficients for °C take 273.15 from it.</param>
     /// <param name="minimum">The lowest temperature for which it holds, 100 to 1000 K.</param>
     /// <param name="maximum">The highest, more than the lowest and at most 1000 K.</param>
     /// <param name="standing">How well the coefficients have been looked up.</param>
@@ -73,6 +73,8 @@ public sealed record VapourPressureFit
     public static VapourPressureFit Antoine(string casNumber, string substance, double a, double b, double c, Temperature minimum, Temperature maximum, Standing standing, Source source)
     {
         VapourPressureFit fit = new(casNumber, substance, VapourPressureForm.Antoine, new ValueList<double>([Number(a, nameof(a)), Number(b, nameof(b)), Number(c, nameof(c))]), minimum, maximum, standing, source);
+        Guard.Rule(c <= 0, nameof(c), c, Measure.TemperatureDifference,
+            "at most 0: coefficients for kelvin; of those for °C take 273.15 from c");
         Guard.Rule(fit.minimum + c > 0, nameof(c), c, Measure.TemperatureDifference, "more than minus the lowest temperature");
         return fit;
     }

@@ -4,14 +4,18 @@ using MathNet.Numerics;
 namespace Refinish.Climate;
 
 /// <summary>
-/// Warming of a plane wall whose one face meets the air and whose other loses nothing, as the part of the first difference that is left:
-/// θ = Σ C_n e^(−ζ_n² Fo) cos(ζ_n x), with ζ_n tan ζ_n = Bi, C_n = 4 sin ζ_n / (2 ζ_n + sin 2ζ_n); x is 1 at the face and 0 at the back,
-/// Fo = a t / L² the Fourier number, Bi = h L / k the Biot number.
+/// Warming of a plane wall whose one face meets the air and whose other loses nothing, as the part of the first difference that is left: θ
+/// = Σ C_n e^(−ζ_n² Fo) cos(ζ_n x), with ζ_n tan ζ_n = Bi, C_n = 4 sin ζ_n / (2 ζ_n + sin 2ζ_n); x is 1 at the face and 0 at the back, Fo =
+/// a t / L² the Fourier number, Bi = h L / k the Biot number.
 /// </summary>
-/// <remarks>Series: H. S. Carslaw and J. C. Jaeger, Conduction of Heat in Solids, 2nd ed., section 3.11; short times: section 2.7, the half space.</remarks>
+/// <remarks>
+/// Series: H. S. Carslaw and J. C. Jaeger, Conduction of Heat in Solids, 2nd ed., section 3.11; short times: section 2.7, the half space.
+/// </remarks>
 internal static class SlabKernel
 {
-    /// <summary>Up to here the wall is a half space to well below the last digit: the far side has felt 2 erfc(1/(2 √Fo)) = 4e-29.</summary>
+    /// <summary>
+    /// Up to here the wall is a half space to well below the last digit: the far side has felt 2 erfc(1/(2 √Fo)) = 4e-29.
+    /// </summary>
     public const double ShortTime = 2e-3;
 
     /// <summary>The n-th root of ζ tan ζ = Bi, from (n − 1) π to (n − ½) π; n from 1.</summary>

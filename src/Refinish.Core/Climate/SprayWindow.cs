@@ -36,7 +36,9 @@ public sealed record SprayWindow
     /// <param name="surface">Temperature of the surface at its coldest place, −60 to 60 °C.</param>
     /// <param name="limits">The product's limits.</param>
     /// <exception cref="ArgumentNullException">An argument is missing.</exception>
-    /// <exception cref="ArgumentOutOfRangeException">The surface temperature is outside its range, or a minimum of the limits is above its maximum.</exception>
+    /// <exception cref="ArgumentOutOfRangeException">
+    /// The surface temperature is outside its range, or a minimum of the limits is above its maximum.
+    /// </exception>
     public SprayWindow(MoistAir air, Temperature surface, SprayLimits limits)
     {
         Air = Guard.NotNull(air, nameof(air));
@@ -64,19 +66,20 @@ public sealed record SprayWindow
     public Ratio SurfaceRelativeHumidity => Air.RelativeHumidityAt(Surface);
 
     /// <summary>
-    /// The coldest surface that this air and these limits allow: dew point plus spread, and not below the minimum;
-    /// <see langword="null"/> when that is above the maximum, so that only drier air helps.
+    /// The coldest surface that this air and these limits allow: dew point plus spread, and not below the minimum; <see langword="null"/>
+    /// when that is above the maximum, so that only drier air helps.
     /// </summary>
     public Temperature? LeastSurfaceTemperature => NeededSurface <= Most ? Temperature.FromKelvins(NeededSurface) : null;
 
     /// <summary>
-    /// The highest relative humidity, at the present air temperature, that the humidity limit and the spread at the present surface temperature allow.
+    /// The highest relative humidity, at the present air temperature, that the humidity limit and the spread at the present surface
+    /// temperature allow.
     /// </summary>
     public Ratio GreatestRelativeHumidity => Ratio.FromDecimalFractions(Math.Min(HumidityLimit, HumidityForSpread));
 
     /// <summary>
-    /// The air temperature at which this air, with no water added or taken, comes down to the humidity limit (or has it now at a lower temperature);
-    /// <see langword="null"/> when that is above the maximum temperature, so that only drying helps.
+    /// The air temperature at which this air, with no water added or taken, comes down to the humidity limit (or has it now at a lower
+    /// temperature); <see langword="null"/> when that is above the maximum temperature, so that only drying helps.
     /// </summary>
     public Temperature? AirTemperatureForHumidity => AirForHumidity is double t ? Temperature.FromKelvins(t) : null;
 
@@ -92,7 +95,9 @@ public sealed record SprayWindow
         Check("highest air temperature", Air.Kelvins, Most, LimitSense.AtMost, Measure.Temperature, SprayRemedies.HotAir),
         Check("lowest surface temperature", surface, Least, LimitSense.AtLeast, Measure.Temperature, SprayRemedies.ColdSurface),
         Check("highest surface temperature", surface, Most, LimitSense.AtMost, Measure.Temperature, SprayRemedies.HotSurface),
-        .. LeastHumidity > 0 ? [Check("lowest relative humidity of the air", Air.RelativeHumidity.DecimalFractions, LeastHumidity, LimitSense.AtLeast, Measure.Percent, SprayRemedies.DryAir)] : Array.Empty<LimitComparison>(),
+        .. LeastHumidity > 0
+            ? [Check("lowest relative humidity of the air", Air.RelativeHumidity.DecimalFractions, LeastHumidity, LimitSense.AtLeast,
+            Measure.Percent, SprayRemedies.DryAir)] : Array.Empty<LimitComparison>(),
     ]);
 
     /// <summary>Whether every check is within its limit. Not a statement about anything that is not among <see cref="Checks"/>.</summary>

@@ -8,8 +8,13 @@ using UnitsNet;
 
 namespace Refinish.Coatings;
 
-/// <summary>A sprayed or wiped product as its data sheet describes it. Film, mixing, cure and vapour calculations all read from here.</summary>
-/// <remarks>Volumes are taken as additive on mixing. Values come from the caller's data sheet or, marked as generic and invented, from <see cref="GenericCatalogue"/>.</remarks>
+/// <summary>
+/// A sprayed or wiped product as its data sheet describes it. Film, mixing, cure and vapour calculations all read from here.
+/// </summary>
+/// <remarks>
+/// Volumes are taken as additive on mixing. Values come from the caller's data sheet or, marked as generic and invented, from
+/// <see cref="GenericCatalogue"/>.
+/// </remarks>
 public sealed partial record CoatingProduct
 {
     internal static readonly Bounds Scatterings = Bounds.Between(1, 1e8, Measure.PerFilm);
@@ -160,7 +165,10 @@ public sealed partial record CoatingProduct
         }
     }
 
-    /// <summary>How far the ratio of one part to another may be off, more than 0 and at most 50 %; <see langword="null"/> when the data sheet does not say, and then an error cannot be judged.</summary>
+    /// <summary>
+    /// How far the ratio of one part to another may be off, more than 0 and at most 50 %; <see langword="null"/> when the data sheet does
+    /// not say, and then an error cannot be judged.
+    /// </summary>
     /// <exception cref="ArgumentOutOfRangeException">Outside the range.</exception>
     public Ratio? RatioTolerance
     {
@@ -176,7 +184,9 @@ public sealed partial record CoatingProduct
         init => minimumReducer = Guard.Within(value, Bounds.NotNegative(Measure.Percent, 1), nameof(MinimumReducer));
     }
 
-    /// <summary>What it may go over, by role; empty when the data sheet does not say, and then only the order of roles is checked.</summary>
+    /// <summary>
+    /// What it may go over, by role; empty when the data sheet does not say, and then only the order of roles is checked.
+    /// </summary>
     /// <exception cref="ArgumentOutOfRangeException">Not a named value.</exception>
     public IReadOnlyList<CoatingRole> GoesOver
     {
@@ -185,7 +195,9 @@ public sealed partial record CoatingProduct
     }
     = ValueList<CoatingRole>.Empty;
 
-    /// <summary>The times as tabulated at several temperatures; <see langword="null"/> when the data sheet gives one temperature only.</summary>
+    /// <summary>
+    /// The times as tabulated at several temperatures; <see langword="null"/> when the data sheet gives one temperature only.
+    /// </summary>
     public CureTable? CureTable { get; init; }
 
     /// <summary>
@@ -242,7 +254,10 @@ public sealed partial record CoatingProduct
     }
     = ValueList<CoatOperation>.Empty;
 
-    /// <summary>The times that stand nearest to a temperature: interpolated within <see cref="CureTable"/>, its nearest row outside, <see cref="Cure"/> without a table.</summary>
+    /// <summary>
+    /// The times that stand nearest to a temperature: interpolated within <see cref="CureTable"/>, its nearest row outside,
+    /// <see cref="Cure"/> without a table.
+    /// </summary>
     /// <param name="temperature">The temperature asked for, −20 to 60 °C.</param>
     /// <returns>Times with their own reference temperature and limits, to be shifted from there.</returns>
     /// <exception cref="ArgumentOutOfRangeException">Outside the range.</exception>

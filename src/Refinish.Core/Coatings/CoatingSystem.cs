@@ -22,7 +22,8 @@ namespace Refinish.Coatings;
 public sealed record CoatingSystem
 {
     // Common practice: powders melt and cure at 160 to 200 °C of the piece, the figures from memory.
-    private const string Baked = " is a powder coating: it melts and cures in an oven and clings by an electric field, so that it cannot be put "
+    private const string Baked =
+        " is a powder coating: it melts and cures in an oven and clings by an electric field, so that it cannot be put "
         + "on a fixture where it stands. Take a liquid product.";
 
     private readonly double? maximumTotal;

@@ -104,7 +104,8 @@ public sealed record DataSheetCheck
 
         if (OfCans() is double mixed and > 0)
         {
-            yield return Held("volume-solids", "volume solids of the mix, against the cans", Product.VolumeSolids.DecimalFractions, mixed, Measure.Percent);
+            yield return Held("volume-solids", "volume solids of the mix, against the cans", Product.VolumeSolids.DecimalFractions, mixed,
+                Measure.Percent);
         }
 
         if (Polyisocyanate() is double isocyanate)
@@ -143,7 +144,8 @@ public sealed record DataSheetCheck
 
         double rest = Math.Max(0, 1 - weight.DecimalFractions - water);
         double density = can.Density.KilogramsPerCubicMeter;
-        return 1 - (density * water / MixedCoating.WaterDensity) - (solvents.Count == 0 ? 0 : density * rest / MixedCoating.BlendDensity(solvents));
+        return 1 - (density * water / MixedCoating.WaterDensity) - (solvents.Count == 0
+            ? 0 : density * rest / MixedCoating.BlendDensity(solvents));
     }
 
     // The solids of a can that states isocyanate groups are taken as polyisocyanate.

@@ -23,7 +23,7 @@ public sealed record MixPart
 {
     private const double LargestPart = 1e6;
 
-    /// <summary>Makes a part.</summary>
+    /// <summary>Makes a part of a mix by volume.</summary>
     /// <param name="component">What is in the can.</param>
     /// <param name="parts">Parts by volume, more than 0 and at most 1 000 000; any number for a product in one part.</param>
     /// <exception cref="ArgumentNullException"><paramref name="component"/> is missing.</exception>
@@ -34,7 +34,7 @@ public sealed record MixPart
         Parts = Guard.Within(parts, Bounds.Positive(Measure.Number, LargestPart), nameof(parts));
     }
 
-    /// <summary>What is in the can.</summary>
+    /// <summary>The can: its density, solids, water and what reacts in it.</summary>
     public CoatingComponent Component { get; }
 
     /// <summary>Parts by volume.</summary>

@@ -35,7 +35,9 @@ public sealed record MixedCoating
     /// <summary>Mixes a product.</summary>
     /// <param name="product">The product.</param>
     /// <param name="reducer">Reducer per volume of mixed product, from the product's minimum to its maximum.</param>
-    /// <exception cref="ArgumentOutOfRangeException"><paramref name="reducer"/> is outside its range, or the product's data contradict each other.</exception>
+    /// <exception cref="ArgumentOutOfRangeException">
+    /// <paramref name="reducer"/> is outside its range, or the product's data contradict each other.
+    /// </exception>
     public MixedCoating(CoatingProduct product, Ratio reducer)
     {
         Product = Guard.NotNull(product, nameof(product));
@@ -85,8 +87,10 @@ public sealed record MixedCoating
     /// <summary>Solids by mass as applied.</summary>
     public Ratio MassSolids => Ratio.FromDecimalFractions((mass - volatiles) / mass);
 
-    /// <summary>Volatile organic compounds of 1 L as applied; <see langword="null"/> when a can states exempt compounds without their density, or when nothing
-    /// but those and water is in it, and then nothing is judged.</summary>
+    /// <summary>
+    /// Volatile organic compounds of 1 L as applied; <see langword="null"/> when a can states exempt compounds without their density, or
+    /// when nothing but those and water is in it, and then nothing is judged.
+    /// </summary>
     public VocContent? Voc => exemptVolume is not double ec || ec + (water / WaterDensity) >= 1 + reducer ? null : new VocContent
     {
         Volume = Volume.FromLiters(1),
@@ -99,8 +103,8 @@ public sealed record MixedCoating
 
     /// <summary>
     /// Solvent that a volume as applied gives off, exempt compounds among it and water not: what the air of a room is studied with. Of a
-    /// waterborne product whose cans state solids by mass it is what solids and water leave of the mass; of all others what they leave of the
-    /// volume, at the density of the blend.
+    /// waterborne product whose cans state solids by mass it is what solids and water leave of the mass; of all others what they leave of
+    /// the volume, at the density of the blend.
     /// </summary>
     public MassConcentration SolventContent => MassConcentration.FromKilogramsPerCubicMeter(Solvent / (1 + reducer));
 
@@ -108,7 +112,8 @@ public sealed record MixedCoating
     public MassConcentration WaterContent => MassConcentration.FromKilogramsPerCubicMeter(water / (1 + reducer));
 
     /// <summary>What a content does not say, and what product and hardener hold.</summary>
-    public IReadOnlyList<Caution> Cautions => new ValueList<Caution>([Refinish.Cautions.ContentIsNotAir, .. SystemCautions.OfMixing(Product), .. Product.Cautions]);
+    public IReadOnlyList<Caution> Cautions =>
+        new ValueList<Caution>([Refinish.Cautions.ContentIsNotAir, .. SystemCautions.OfMixing(Product), .. Product.Cautions]);
 
     /// <summary>The product with as much reducer as its data sheet allows: what rules on volatile organic compounds look at.</summary>
     /// <param name="product">The product.</param>
@@ -141,7 +146,8 @@ public sealed record MixedCoating
         if (!IsFromCans)
         {
             Expression ofParts = Expression.Quantity("m_w,parts", waterOfParts, Measure.Density);
-            evaporating += Expression.Max(Expression.Max(0, rest - (ofParts / rho)) * blend, Expression.Quantity("m_ec", exemptOfParts, Measure.Density)) + ofParts;
+            evaporating += Expression.Max(Expression.Max(0, rest - (ofParts / rho)) * blend,
+                Expression.Quantity("m_ec", exemptOfParts, Measure.Density)) + ofParts;
         }
 
         WorkingStep gone = new("of which evaporates", "m_v", evaporating, volatiles, Measure.Density, Additive);
@@ -157,13 +163,16 @@ public sealed record MixedCoating
                 new("density as applied", "ρ", total.Result() / (1 + r), mass / (1 + reducer), Measure.Density, Additive),
                 new("solids by volume as applied", "VS′", Expression.Quantity("VS", Product.VolumeSolids.DecimalFractions, Measure.Percent) / (1 + r), VolumeSolids.DecimalFractions, Measure.Percent, Additive),
                 new("solids by mass as applied", "w_s", (total.Result() - gone.Result()) / total.Result(), (mass - volatiles) / mass, Measure.Percent, Additive),
-                new("solvent given off by a volume as applied", "c_s", solvent / (1 + r), Solvent / (1 + reducer), Measure.Density, Additive),
-                new("water given off by a volume as applied", "c_w", moist.Result() / (1 + r), water / (1 + reducer), Measure.Density, Additive),
+                new("solvent given off by a volume as applied", "c_s", solvent / (1 + r), Solvent / (1 + reducer), Measure.Density,
+                    Additive),
+                new("water given off by a volume as applied", "c_w", moist.Result() / (1 + r), water / (1 + reducer), Measure.Density,
+                    Additive),
             ],
             Voc is VocContent voc ? [voc.Workings()] : []);
 
         static Expression Water((CoatingComponent Component, double Volume) can) =>
-            Expression.Quantity("v", can.Volume, Measure.Number) * Expression.Quantity("ρ", can.Component.Density.KilogramsPerCubicMeter, Measure.Density)
+            Expression.Quantity("v", can.Volume, Measure.Number) * Expression.Quantity("ρ", can.Component.Density.KilogramsPerCubicMeter,
+                Measure.Density)
             * Expression.Quantity("w_w", can.Component.Water!.Value.DecimalFractions, Measure.Percent);
     }
 
@@ -180,7 +189,8 @@ public sealed record MixedCoating
     private bool IsByMass => IsFromCans && Product.IsWaterborne;
 
     // What solids and water of the parts leave, at the density of the blend.
-    private double Blend => Math.Max(0, 1 - Product.VolumeSolids.DecimalFractions - (waterOfParts / WaterDensity)) * BlendDensity(Product.Solvents);
+    private double Blend =>
+        Math.Max(0, 1 - Product.VolumeSolids.DecimalFractions - (waterOfParts / WaterDensity)) * BlendDensity(Product.Solvents);
 
     private double Solvent => Product.Solvents.Count == 0 ? 0
         : IsByMass ? Math.Max(0, volatiles - water)

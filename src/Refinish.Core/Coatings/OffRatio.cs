@@ -5,10 +5,13 @@ using UnitsNet;
 
 namespace Refinish.Coatings;
 
-/// <summary>What was really poured of a product in several parts: how far the ratio is off, which groups are left over, and how that compares with what the data sheet allows.</summary>
+/// <summary>
+/// What was really poured of a product in several parts: how far the ratio is off, which groups are left over, and how that compares with
+/// what the data sheet allows.
+/// </summary>
 /// <remarks>
-/// Deviation of a part i: (V_i/V_A)/(p_i/p_A) − 1, A the first part. What a deviation does to a film is told in words only: no general figure
-/// is published, and the data sheet's tolerance decides.
+/// Deviation of a part i: (V_i/V_A)/(p_i/p_A) − 1, A the first part. What a deviation does to a film is told in words only: no general
+/// figure is published, and the data sheet's tolerance decides.
 /// </remarks>
 /// <example><code>
 /// OffRatio poured = new(GenericCatalogue.AcrylicUrethaneTopcoat,
@@ -27,8 +30,12 @@ public sealed record OffRatio
     /// <summary>Compares what was poured.</summary>
     /// <param name="product">A product in two parts or more.</param>
     /// <param name="poured">What was poured of each part, each once; 0 to 100 L, and more than 0 of the first part.</param>
-    /// <exception cref="ArgumentException">The product comes in one part, or <paramref name="poured"/> does not hold each part once.</exception>
-    /// <exception cref="ArgumentOutOfRangeException">A volume is outside its range, or the product's data contradict each other.</exception>
+    /// <exception cref="ArgumentException">
+    /// The product comes in one part, or <paramref name="poured"/> does not hold each part once.
+    /// </exception>
+    /// <exception cref="ArgumentOutOfRangeException">
+    /// A volume is outside its range, or the product's data contradict each other.
+    /// </exception>
     public OffRatio(CoatingProduct product, IEnumerable<PartVolume> poured)
     {
         Product = Guard.NotNull(product, nameof(product));
@@ -51,12 +58,15 @@ public sealed record OffRatio
 
     /// <summary>How far the ratio of each further part to the first is off, by component; negative where the part is short.</summary>
     public IReadOnlyDictionary<string, Ratio> Deviations =>
-        Enumerable.Range(1, volumes.Count - 1).ToDictionary(i => Product.Parts[i].Component.Id, i => Ratio.FromDecimalFractions(Off(i)), StringComparer.Ordinal);
+        Enumerable.Range(1, volumes.Count - 1).ToDictionary(i => Product.Parts[i].Component.Id, i =>
+            Ratio.FromDecimalFractions(Off(i)), StringComparer.Ordinal);
 
     /// <summary>The largest of the deviations; negative when that part is short.</summary>
     public Ratio Deviation => Ratio.FromDecimalFractions(Off(Worst));
 
-    /// <summary>Groups that harden per group of the resin at the stated ratio; <see langword="null"/> when the cans do not state their equivalents.</summary>
+    /// <summary>
+    /// Groups that harden per group of the resin at the stated ratio; <see langword="null"/> when the cans do not state their equivalents.
+    /// </summary>
     public double? StatedIndex => ReactiveGroups.Stated(Product);
 
     /// <summary>The same as poured.</summary>
@@ -93,7 +103,8 @@ public sealed record OffRatio
             }
 
             string part = Product.Parts.Count > 2 ? can.Name : "Hardener";
-            return part + " is " + size + much + (off < 0, can.IsocyanateContent is not null || Product.IsocyanateFraction.DecimalFractions > 0) switch
+            return part + " is " + size + much
+                + (off < 0, can.IsocyanateContent is not null || Product.IsocyanateFraction.DecimalFractions > 0) switch
             {
                 (true, true) => ": hydroxyl of the resin stays free, and the film stays softer and takes up solvent and water.",
                 (false, true) => ": isocyanate is left over, which goes on to react with the moisture of the air; the film cures more slowly and turns brittle.",
@@ -128,9 +139,12 @@ public sealed record OffRatio
         for (int i = 1; i < volumes.Count; i++)
         {
             string letter = ReactiveGroups.Letter(i);
-            Expression ratio = Expression.Quantity("V_" + letter, volumes[i], Measure.Liquid) / Expression.Quantity("V_A", volumes[0], Measure.Liquid);
-            Expression stated = Expression.Quantity("p_A", Product.Parts[0].Parts, Measure.Number) / Expression.Quantity("p_" + letter, Product.Parts[i].Parts, Measure.Number);
-            steps.Add(new("deviation of " + Product.Parts[i].Component.Name, "δ_" + letter, (ratio * stated) - 1, Off(i), Measure.Percent, Definition));
+            Expression ratio = Expression.Quantity("V_" + letter, volumes[i], Measure.Liquid) / Expression.Quantity("V_A", volumes[0],
+                Measure.Liquid);
+            Expression stated = Expression.Quantity("p_A", Product.Parts[0].Parts, Measure.Number) / Expression.Quantity("p_" + letter,
+                Product.Parts[i].Parts, Measure.Number);
+            steps.Add(new("deviation of " + Product.Parts[i].Component.Name, "δ_" + letter, (ratio * stated) - 1, Off(i), Measure.Percent,
+                Definition));
         }
 
         if (StatedIndex is not null)

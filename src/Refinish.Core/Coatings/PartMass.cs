@@ -26,7 +26,7 @@ public sealed record PartMass
     /// <summary>Identity of the component.</summary>
     public string Component { get; }
 
-    /// <summary>How much of it.</summary>
+    /// <summary>Mass on the scale, this can alone.</summary>
     public Mass Mass => Mass.FromKilograms(mass);
 
     /// <summary>Mass and component.</summary>

@@ -26,7 +26,7 @@ public sealed record PartVolume
     /// <summary>Identity of the component.</summary>
     public string Component { get; }
 
-    /// <summary>How much of it.</summary>
+    /// <summary>Volume in the cup, this can alone.</summary>
     public Volume Volume => Volume.FromCubicMeters(volume);
 
     /// <summary>Volume and component.</summary>

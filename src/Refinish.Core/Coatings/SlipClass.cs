@@ -15,7 +15,8 @@ public sealed record SlipClass
     /// <param name="name">Name of the class, with whose it is.</param>
     /// <param name="scale">In what the test reads.</param>
     /// <param name="least">
-    /// Least reading on that scale, more than 0: a coefficient of at most 2, a pendulum value of at most 150, or an angle of at most 45 degrees.
+    /// Least reading on that scale, more than 0: a coefficient of at most 2, a pendulum value of at most 150, or an angle of at most 45
+    /// degrees.
     /// </param>
     /// <param name="isWet">Whether it is measured wet.</param>
     /// <param name="isBarefoot">Whether it is meant for bare feet, rather than for shoes.</param>
@@ -24,7 +25,8 @@ public sealed record SlipClass
     /// <param name="source">Where it comes from.</param>
     /// <exception cref="ArgumentException">A text is empty.</exception>
     /// <exception cref="ArgumentOutOfRangeException">The scale is not a named value, or the reading is outside its range.</exception>
-    public SlipClass(string name, SlipScale scale, double least, bool isWet, bool isBarefoot, string jurisdiction, string asOf, Source source)
+    public SlipClass(string name, SlipScale scale, double least, bool isWet, bool isBarefoot, string jurisdiction, string asOf,
+        Source source)
     {
         Name = Guard.Named(name, nameof(name));
         Scale = Guard.Defined(scale, nameof(scale));

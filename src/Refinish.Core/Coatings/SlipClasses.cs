@@ -3,8 +3,8 @@ using System.Collections.Generic;
 namespace Refinish.Coatings;
 
 /// <summary>
-/// Published classes and criteria of floors by slip tests. None is a test of a bathtub: tubs have none since ASTM F462 was withdrawn in July
-/// 2016. Those for bare feet are written for floors about pools and showers.
+/// Published classes and criteria of floors by slip tests. None is a test of a bathtub: tubs have none since ASTM F462 was withdrawn in
+/// July 2016. Those for bare feet are written for floors about pools and showers.
 /// </summary>
 public static class SlipClasses
 {
@@ -12,15 +12,18 @@ public static class SlipClasses
     private const string February2022 = "A326.3-2021, published 2 February 2022";
 
     private static readonly Source Standard = Source.Published(
-        "ANSI A326.3-2021 (published 2 February 2022)", "product use classes (second-hand, from two trade summaries and a specifiers' forum)");
+        "ANSI A326.3-2021 (published 2 February 2022)",
+            "product use classes (second-hand, from two trade summaries and a specifiers' forum)");
     private static readonly Source Declared = Source.Published(
-        "ANSI A326.3-2021 (published 2 February 2022)", "product use classes: declared by the maker, the figure holds where nothing is declared (second-hand)");
+        "ANSI A326.3-2021 (published 2 February 2022)",
+            "product use classes: declared by the maker, the figure holds where nothing is declared (second-hand)");
 
     private static readonly Source Ramp = Source.Published(
         "DIN 51097", "least angles of groups A, B and C as quoted from GUV-Information of 1999 on a merchant's page; showers are in group B there");
 
     private static readonly Source Executive = Source.Published(
-        "Health and Safety Executive, bands of pendulum values", "36 and more called low slip potential, 25 to 35 moderate, below high (second-hand, from two testers' pages)");
+        "Health and Safety Executive, bands of pendulum values",
+            "36 and more called low slip potential, 25 to 35 moderate, below high (second-hand, from two testers' pages)");
 
     /// <summary>The five classes of ANSI A326.3: level floors walked on with shoes, slightly soapy water.</summary>
     public static IReadOnlyList<SlipClass> HardFloors { get; } = new ValueList<SlipClass>(

@@ -45,7 +45,8 @@ public sealed record SolventShare
     {
         ValueList<SolventShare> shares = Blend(value, name);
         return shares.Any(share => share.Solvent.IsWater)
-            ? throw new ArgumentException(name + " names water; allowed: solvents. Water is said as CoatingComponent.Water of the part that holds it.", name)
+            ? throw new ArgumentException(name
+                + " names water; allowed: solvents. Water is said as CoatingComponent.Water of the part that holds it.", name)
             : shares;
     }
 

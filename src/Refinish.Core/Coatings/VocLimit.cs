@@ -5,8 +5,9 @@ namespace Refinish.Coatings;
 
 /// <summary>A limit on volatile organic compounds as data: where, which rule, which category, from when.</summary>
 /// <remarks>
-/// Rules of this kind hold for the coating thinned to its maker's maximum, less water, exempt compounds and tinting colorant, and where a coating fits several
-/// categories the strictest counts, with exceptions (COMAR 26.11.39.04). Most leave out containers of one litre or less (40 CFR 59.400(c)(5)).
+/// Rules of this kind hold for the coating thinned to its maker's maximum, less water, exempt compounds and tinting colorant, and where a
+/// coating fits several categories the strictest counts, with exceptions (COMAR 26.11.39.04). Most leave out containers of one litre or
+/// less (40 CFR 59.400(c)(5)).
 /// </remarks>
 /// <example><code>
 /// VocLimit local = new()
@@ -73,7 +74,9 @@ public sealed record VocLimit
     }
 
     /// <summary>Holds a content against this limit.</summary>
-    /// <param name="content">Content as applied, of which <see cref="Basis"/> says what counts; <see langword="null"/> when not known.</param>
+    /// <param name="content">
+    /// Content as applied, of which <see cref="Basis"/> says what counts; <see langword="null"/> when not known.
+    /// </param>
     /// <returns>The comparison; it cannot be judged without a content.</returns>
     public LimitComparison Compare(VocContent? content) =>
         Compare(content is null ? null : Basis == VocBasis.ReadyToUse ? content.Material : content.Regulatory);
@@ -85,7 +88,8 @@ public sealed record VocLimit
         LimitSense.AtMost,
         Measure.CoatingContent,
         Source,
-        content is MassConcentration c && c.KilogramsPerCubicMeter > limit ? "Use less reducer, an exempt reducer, or a product with more solids; ask the authority that enforces the rule." : null)
+        content is MassConcentration c && c.KilogramsPerCubicMeter > limit
+            ? "Use less reducer, an exempt reducer, or a product with more solids; ask the authority that enforces the rule." : null)
     {
         Whose = Whom.Of(Rule, Jurisdiction, EffectiveFrom ?? "date not known"),
     };

@@ -3,10 +3,13 @@ using UnitsNet;
 
 namespace Refinish.Coatings;
 
-/// <summary>Limits for the category "tub and tile refinish coating" as they are remembered. None of the numbers was read in the rule itself: look yours up, and add it as a <see cref="VocLimit"/>.</summary>
+/// <summary>
+/// Limits for the category "tub and tile refinish coating" as they are remembered. None of the numbers was read in the rule itself: look
+/// yours up, and add it as a <see cref="VocLimit"/>.
+/// </summary>
 /// <remarks>
-/// A bath refinished where it stands is an architectural coating job: appurtenances include bathroom fixtures (Conn. Agencies Regs. 22a-174-41a(a)(4), (5)).
-/// The federal rule, 40 CFR 59 subpart D, has no category of this name.
+/// A bath refinished where it stands is an architectural coating job: appurtenances include bathroom fixtures (Conn. Agencies Regs.
+/// 22a-174-41a(a)(4), (5)). The federal rule, 40 CFR 59 subpart D, has no category of this name.
 /// </remarks>
 public static class VocLimits
 {
@@ -25,8 +28,8 @@ public static class VocLimits
     public static VocLimit OzoneTransportStates { get; } = Remembered("states with the ozone transport commission's phase II rule, as Maryland's COMAR 26.11.39", "architectural and industrial maintenance coatings, phase II", "Maryland: made on or after 2017-01-01");
 
     /// <summary>
-    /// The European limit for two-pack reactive performance coatings for specific end use, solvent-borne, ready to use: 500 g/L. The directive
-    /// speaks of buildings, their trim and fittings; whether a bath is one, the authority says.
+    /// The European limit for two-pack reactive performance coatings for specific end use, solvent-borne, ready to use: 500 g/L. The
+    /// directive speaks of buildings, their trim and fittings; whether a bath is one, the authority says.
     /// </summary>
     public static VocLimit EuropeanTwoPack { get; } = new()
     {

@@ -221,7 +221,8 @@ public sealed record CoatDemand
         Measure.Liquid.Format(all, DisplayUnits.Si, 3) + " of " + Layer.Product.Name
         + " for one coat on " + Measure.Area.Format(area, DisplayUnits.Si, 3) + ", "
         + Measure.Percent.Format(film / all, DisplayUnits.Si, 2) + " of it film"
-        + (Layer.Coats == 1 ? string.Empty : "; " + Measure.Liquid.Format(AllCoats, DisplayUnits.Si, 3) + " for " + Figures.Fixed(Layer.Coats, 0) + " coats");
+        + (Layer.Coats == 1 ? string.Empty
+            : "; " + Measure.Liquid.Format(AllCoats, DisplayUnits.Si, 3) + " for " + Figures.Fixed(Layer.Coats, 0) + " coats");
 
     private double AllCoats => all + ((Layer.Coats - 1) * further);
 
@@ -236,11 +237,13 @@ public sealed record CoatDemand
     private void AddAllCoats(List<WorkingStep> steps, WorkingStep wetFilm, WorkingStep total, Expression hose)
     {
         Expression smooth = Expression.Sum(Surfaces.Select(one =>
-            Expression.Quantity("A", one.Area.SquareMeters, Measure.Area) * wetFilm.Result() / Expression.Quantity("TE", EfficiencyOf(one), Measure.Percent)));
+            Expression.Quantity("A", one.Area.SquareMeters, Measure.Area) * wetFilm.Result() / Expression.Quantity("TE", EfficiencyOf(one),
+                Measure.Percent)));
         Expression mix = ((smooth / Rest("o", Losses.EdgeOverspray)) + hose) / Rest("w", Losses.Residue) / Rest("u", Losses.UnusedPot);
         WorkingStep next = new("to mix for a further coat", "V_next", mix, further, Measure.Liquid, Balance);
         Expression coats = Expression.Quantity("n", Layer.Coats, Measure.Number);
-        steps.AddRange([next, new("to mix for all coats", "V_coats", total.Result() + ((coats - 1) * next.Result()), AllCoats, Measure.Liquid, Balance)]);
+        steps.AddRange([next,
+            new("to mix for all coats", "V_coats", total.Result() + ((coats - 1) * next.Result()), AllCoats, Measure.Liquid, Balance)]);
     }
 
     private static Expression Rest(string symbol, Ratio lost) => 1 - Expression.Quantity(symbol, lost.DecimalFractions, Measure.Percent);

@@ -6,11 +6,14 @@ using UnitsNet;
 
 namespace Refinish.Coverage;
 
-/// <summary>What one graduation misread does to the ratio and the index of a cup, and how large a cup has to be for it not to matter.</summary>
+/// <summary>
+/// What one graduation misread does to the ratio and the index of a cup, and how large a cup has to be for it not to matter.
+/// </summary>
 /// <remarks>
 /// One fill line between two parts is read one graduation g too low or too high and all others right, so that what the part before it lacks
-/// is filled up with the part after it: (V_j ± g)/(V_i ∓ g) against V_j/V_i, for the two parts that the line divides; no other pair of parts
-/// is off by more. Smallest cup for a tolerance τ: V = (1 + R)·g·(1/f_j + (1 + τ)/f_i)/τ, the largest over all lines. Source: algebra.
+/// is filled up with the part after it: (V_j ± g)/(V_i ∓ g) against V_j/V_i, for the two parts that the line divides; no other pair of
+/// parts is off by more. Smallest cup for a tolerance τ: V = (1 + R)·g·(1/f_j + (1 + τ)/f_i)/τ, the largest over all lines. Source:
+/// algebra.
 /// </remarks>
 /// <example><code>
 /// PouredMix cup = new(GenericCatalogue.AcrylicUrethaneTopcoat, Volume.FromMilliliters(550), Ratio.FromPercent(10));
@@ -53,7 +56,10 @@ public sealed record CupReading
     /// <summary>Largest deviation of two parts' ratio with the later one short; negative.</summary>
     public Ratio DeviationLow => Ratio.FromDecimalFractions(Enumerable.Range(0, Lines).Min(line => Off(line, -graduation)));
 
-    /// <summary>Groups that harden per group of the resin, the most that one misread line makes; <see langword="null"/> when the cans do not state their equivalents.</summary>
+    /// <summary>
+    /// Groups that harden per group of the resin, the most that one misread line makes; <see langword="null"/> when the cans do not state
+    /// their equivalents.
+    /// </summary>
     public double? IndexHigh => Indices().Max();
 
     /// <summary>The same, the least that one misread line makes.</summary>
@@ -64,7 +70,9 @@ public sealed record CupReading
         "ratio of two parts with one graduation misread", High, Tolerance, LimitSense.AtMost, Measure.Percent, Cup.Product.Source,
         High > Tolerance ? "Weigh instead, take a finer cup, or mix at least " + Measure.Liquid.Format(SmallestTotal!.Value.CubicMeters, DisplayUnits.Si, 3) + "." : null);
 
-    /// <summary>Smallest reduced volume at which a graduation misread stays within the tolerance; <see langword="null"/> when none is stated.</summary>
+    /// <summary>
+    /// Smallest reduced volume at which a graduation misread stays within the tolerance; <see langword="null"/> when none is stated.
+    /// </summary>
     public Volume? SmallestTotal => Tolerance is double tolerance
         ? Volume.FromCubicMeters(Enumerable.Range(0, Lines).Max(line => Smallest(line, tolerance))) : null;
 
@@ -87,8 +95,10 @@ public sealed record CupReading
             Expression b = Expression.Quantity("V_" + after, VolumeOf(line + 1), Measure.Liquid);
             Expression g = Expression.Quantity("g", graduation, Measure.Liquid);
             string name = Cup.Product.Parts[line + 1].Component.Name;
-            steps.Add(new(name + " too much", "δ_high," + after, ((b + g) / (a - g) / (b / a)) - 1, Off(line, graduation), Measure.Percent, Misread));
-            steps.Add(new(name + " short", "δ_low," + after, ((b - g) / (a + g) / (b / a)) - 1, Off(line, -graduation), Measure.Percent, Misread));
+            steps.Add(new(name + " too much", "δ_high," + after, ((b + g) / (a - g) / (b / a)) - 1, Off(line, graduation), Measure.Percent,
+                Misread));
+            steps.Add(new(name + " short", "δ_low," + after, ((b - g) / (a + g) / (b / a)) - 1, Off(line, -graduation), Measure.Percent,
+                Misread));
             if (ReactiveGroups.Stated(Cup.Product) is not null)
             {
                 steps.Add(ReactiveGroups.Step(Cup.Product, Poured(line, graduation), "index, " + name + " too much", "I_high," + after));
@@ -102,7 +112,8 @@ public sealed record CupReading
                 Expression fb = Expression.Quantity("f_" + after, Cup.Product.ShareOf(line + 1), Measure.Percent);
                 Expression r = Expression.Quantity("R", Cup.Reducer.DecimalFractions, Measure.Percent);
                 steps.Add(new(
-                    "smallest cup for the tolerance, " + name, "V_min," + after, (1 + r) * g * ((1 / fb) + ((1 + t) / fa)) / t, Smallest(line, tolerance),
+                    "smallest cup for the tolerance, " + name, "V_min," + after, (1 + r) * g * ((1 / fb) + ((1 + t) / fa)) / t,
+                        Smallest(line, tolerance),
                     Measure.Liquid, Misread));
             }
         }

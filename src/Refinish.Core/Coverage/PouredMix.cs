@@ -6,7 +6,9 @@ using UnitsNet;
 
 namespace Refinish.Coverage;
 
-/// <summary>One cup of a product: its parts and the reducer by volume and by weight, and the running totals on a scale in pouring order.</summary>
+/// <summary>
+/// One cup of a product: its parts and the reducer by volume and by weight, and the running totals on a scale in pouring order.
+/// </summary>
 /// <remarks>
 /// V_i = V·f_i/(1 + R), V_R = V·R/(1 + R), f the share of a part in the mixed volume; masses by density. Volumes are taken as additive: no
 /// contraction on mixing.
@@ -28,7 +30,9 @@ public sealed record PouredMix
     /// <param name="product">The product.</param>
     /// <param name="total">Reduced volume in the cup, more than 0 and at most 100 L.</param>
     /// <param name="reducer">Reducer per volume of mixed product, from the product's minimum to its maximum.</param>
-    /// <exception cref="ArgumentOutOfRangeException">An argument is outside its range, or the product's data contradict each other.</exception>
+    /// <exception cref="ArgumentOutOfRangeException">
+    /// An argument is outside its range, or the product's data contradict each other.
+    /// </exception>
     public PouredMix(CoatingProduct product, Volume total, Ratio reducer)
     {
         Product = Guard.NotNull(product, nameof(product));
@@ -68,7 +72,8 @@ public sealed record PouredMix
             Expression share = last ? v * r / (1 + r) : v * PartsOf(i) / all / (1 + r);
             WorkingStep volume = new(part.Component.Name, "V_" + letter, share, part.Volume.CubicMeters, Measure.Liquid, Balance);
             Expression density = Expression.Quantity("ρ_" + letter, part.Component.Density.KilogramsPerCubicMeter, Measure.Density);
-            WorkingStep mass = new(part.Component.Name + " by weight", "m_" + letter, volume.Result() * density, part.Mass.Kilograms, Measure.Mass, Weighing);
+            WorkingStep mass = new(part.Component.Name + " by weight", "m_" + letter, volume.Result() * density, part.Mass.Kilograms,
+                Measure.Mass, Weighing);
             line = new(
                 "fill line after " + part.Component.Name, "L_" + letter, line is null ? volume.Result() : line.Result() + volume.Result(),
                 part.FillLine.CubicMeters, Measure.Liquid, Balance);
@@ -85,7 +90,8 @@ public sealed record PouredMix
     /// <returns>Text such as <c>400 mL topcoat base + 100 mL isocyanate hardener + 50 mL urethane reducer</c>.</returns>
     public override string ToString() => string.Join(" + ", Parts);
 
-    private Expression PartsOf(int part) => Expression.Quantity("p_" + ReactiveGroups.Letter(part), Product.Parts[part].Parts, Measure.Number);
+    private Expression PartsOf(int part) =>
+        Expression.Quantity("p_" + ReactiveGroups.Letter(part), Product.Parts[part].Parts, Measure.Number);
 
     private PouredPart[] Pour()
     {
@@ -93,7 +99,8 @@ public sealed record PouredMix
         PouredPart[] poured = new PouredPart[Product.Parts.Count + (reduced ? 1 : 0)];
         for (int i = 0; i < Product.Parts.Count; i++)
         {
-            poured[i] = new PouredPart(Product.Parts[i].Component, total * Product.ShareOf(i) / (1 + reducer), i == 0 ? null : poured[i - 1]);
+            poured[i] = new PouredPart(Product.Parts[i].Component, total * Product.ShareOf(i) / (1 + reducer), i == 0
+                ? null : poured[i - 1]);
         }
 
         if (reduced)

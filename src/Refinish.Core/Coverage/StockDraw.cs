@@ -6,7 +6,10 @@ using UnitsNet;
 
 namespace Refinish.Coverage;
 
-/// <summary>What leftovers from earlier jobs cover of a need: those that expire first are used first, expired ones and those of unknown life are not counted.</summary>
+/// <summary>
+/// What leftovers from earlier jobs cover of a need: those that expire first are used first, expired ones and those of unknown life are not
+/// counted.
+/// </summary>
 /// <remarks>What has to be bought, <see cref="ToBuy"/>, is what a choice of kits starts from.</remarks>
 /// <example><code>
 /// CoatingProduct primer = GenericCatalogue.EpoxyPrimer;
@@ -29,7 +32,9 @@ public sealed record StockDraw
     /// <param name="when">The day of use.</param>
     /// <param name="leftovers">What is left of it from earlier jobs; may be empty.</param>
     /// <exception cref="ArgumentException">An entry is missing or of a product with another identity.</exception>
-    /// <exception cref="ArgumentOutOfRangeException"><paramref name="need"/> is outside its range, or a leftover was opened after <paramref name="when"/>.</exception>
+    /// <exception cref="ArgumentOutOfRangeException">
+    /// <paramref name="need"/> is outside its range, or a leftover was opened after <paramref name="when"/>.
+    /// </exception>
     public StockDraw(CoatingProduct product, Volume need, DateTimeOffset when, IEnumerable<OpenedKit> leftovers)
     {
         Product = Guard.NotNull(product, nameof(product));

@@ -32,7 +32,8 @@ public sealed record TakeoffLine
 
     /// <summary>Each part, in the order of the product's parts.</summary>
     public IReadOnlyList<PartVolume> Parts =>
-        new ValueList<PartVolume>(Product.Parts.Select((part, i) => new PartVolume(part.Component.Id, Volume.FromCubicMeters(mixed * Product.ShareOf(i)))));
+        new ValueList<PartVolume>(Product.Parts.Select((part, i) =>
+            new PartVolume(part.Component.Id, Volume.FromCubicMeters(mixed * Product.ShareOf(i)))));
 
     /// <summary>Reducer.</summary>
     public Volume Reducer => Volume.FromCubicMeters(reducer);
@@ -59,7 +60,9 @@ public sealed record TakeoffLine
 
     internal Workings Workings()
     {
-        WorkingStep all = new("all parts", "V_mix", Expression.Sum(Coats.Select(coat => Expression.Quantity("V", coat.Mixed.CubicMeters, Measure.Liquid))), mixed, Measure.Liquid, Balance);
+        WorkingStep all = new("all parts", "V_mix",
+            Expression.Sum(Coats.Select(coat => Expression.Quantity("V", coat.Mixed.CubicMeters, Measure.Liquid))), mixed, Measure.Liquid,
+            Balance);
         WorkingStep thinner = new(
             "reducer", "V_R", Expression.Sum(Coats.Select(coat => Expression.Quantity("V_all", coat.Total.CubicMeters, Measure.Liquid) - Expression.Quantity("V", coat.Mixed.CubicMeters, Measure.Liquid))), reducer, Measure.Liquid, Balance);
         Expression parts = Expression.Sum(Product.Parts.Select((part, i) => PartsOf(i)));
@@ -68,7 +71,8 @@ public sealed record TakeoffLine
             [
                 all,
                 .. Product.Parts.Select((part, i) => new WorkingStep(
-                    part.Component.Name, "V_" + ReactiveGroups.Letter(i), all.Result() * PartsOf(i) / parts, mixed * Product.ShareOf(i), Measure.Liquid, Balance)),
+                    part.Component.Name, "V_" + ReactiveGroups.Letter(i), all.Result() * PartsOf(i) / parts, mixed * Product.ShareOf(i),
+                        Measure.Liquid, Balance)),
                 thinner,
                 new(
                     "weight",
@@ -82,5 +86,6 @@ public sealed record TakeoffLine
             Coats.Distinct().Select(coat => coat.Workings()));
     }
 
-    private Expression PartsOf(int part) => Expression.Quantity("p_" + ReactiveGroups.Letter(part), Product.Parts[part].Parts, Measure.Number);
+    private Expression PartsOf(int part) =>
+        Expression.Quantity("p_" + ReactiveGroups.Letter(part), Product.Parts[part].Parts, Measure.Number);
 }

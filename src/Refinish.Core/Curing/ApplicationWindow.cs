@@ -85,7 +85,7 @@ public sealed record ApplicationWindow
     /// <summary>The data sheet's times.</summary>
     public CureTimes Times => clock.Times;
 
-    /// <summary>The temperatures.</summary>
+    /// <summary>Temperature of the surface over the time of the two coats.</summary>
     public TemperatureHistory History => clock.History;
 
     /// <summary>When the next coat is to go on.</summary>

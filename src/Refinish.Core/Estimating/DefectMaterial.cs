@@ -101,8 +101,8 @@ public sealed record DefectMaterial
     internal WorkKind? TakenBy => Work ?? LabourStandards.WorkOf(Repairs);
 
     /// <summary>
-    /// What of it could not be honoured, as words behind its item; <see langword="null"/> when all can. An own defect says itself which work
-    /// it brings, and is counted.
+    /// What of it could not be honoured, as words behind its item; <see langword="null"/> when all can. An own defect says itself which
+    /// work it brings, and is counted.
     /// </summary>
     internal string? Contradiction() =>
         !Repairs.IsOwn ? null

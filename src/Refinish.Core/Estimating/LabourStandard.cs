@@ -62,8 +62,9 @@ public sealed record LabourStandard
     }
 
     /// <summary>
-    /// Hours for each square metre; none when left out. In a plan that is the coated area of the fixtures, of stripping, pitting and liners that of
-    /// the defects, of grains that of the floor. Work and defects that are counted alone have no area: there a rate by area is refused.
+    /// Hours for each square metre; none when left out. In a plan that is the coated area of the fixtures, of stripping, pitting and liners
+    /// that of the defects, of grains that of the floor. Work and defects that are counted alone have no area: there a rate by area is
+    /// refused.
     /// </summary>
     /// <exception cref="ArgumentOutOfRangeException">Negative.</exception>
     public ThreePoint PerSquareMeter
@@ -109,8 +110,8 @@ public sealed record LabourStandard
     }
 
     /// <summary>
-    /// Size of a defect from which this standard is taken rather than one for smaller ones of its kind: the diameter of a spot or burn,
-    /// the length of a chip, patch, low spot or crack; 0 to 5 m; zero when left out.
+    /// Size of a defect from which this standard is taken rather than one for smaller ones of its kind: the diameter of a spot or burn, the
+    /// length of a chip, patch, low spot or crack; 0 to 5 m; zero when left out.
     /// </summary>
     /// <exception cref="ArgumentOutOfRangeException">Outside the range.</exception>
     public Length FromSize
@@ -128,7 +129,8 @@ public sealed record LabourStandard
     }
 
     /// <summary>
-    /// The kind of defect, ready or of your own, that this step mends; <see langword="null"/> for one that belongs to an operation, see <see cref="Work"/>.
+    /// The kind of defect, ready or of your own, that this step mends; <see langword="null"/> for one that belongs to an operation, see
+    /// <see cref="Work"/>.
     /// </summary>
     public DefectKind? Repairs { get; init; }
 

@@ -149,8 +149,10 @@ public static partial class LabourStandards
         {
             Fixed = ThreePoint.Exactly(0.1),
         },
-        Repair("L-47", "skim a low spot and sand it", DefectKind.LowSpot, "each", 0.2, 0.3, 0.5, "18 min to lay on, draw off and sand a skim as large as a sheet of paper"),
-        Repair("L-48", "take off a liner and its glue", DefectKind.Liner, "m²", 0.5, 0.8, 1.5, "48 min a square metre to cut, lift and bag it and to scrape off the glue, and half an hour to set up") with
+        Repair("L-47", "skim a low spot and sand it", DefectKind.LowSpot, "each", 0.2, 0.3, 0.5,
+            "18 min to lay on, draw off and sand a skim as large as a sheet of paper"),
+        Repair("L-48", "take off a liner and its glue", DefectKind.Liner, "m²", 0.5, 0.8, 1.5,
+            "48 min a square metre to cut, lift and bag it and to scrape off the glue, and half an hour to set up") with
         {
             Fixed = ThreePoint.Exactly(0.5),
         },

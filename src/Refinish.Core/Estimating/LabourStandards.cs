@@ -104,9 +104,9 @@ public static partial class LabourStandards
     /// <summary>The kind of work that mends a kind of defect.</summary>
     /// <param name="defect">The kind of defect.</param>
     /// <returns>
-    /// The kind of work; <see langword="null"/> for a hole and a flexing floor, which are another trade's work, and for a kind of a caller's
-    /// own, whose defect says itself what is done. A crack is filled; in sheet that flexes it is reinforced first, which has a standard of
-    /// its own (<see cref="ReinforceCrack"/>). A liner comes off while the fixture is cleared.
+    /// The kind of work; <see langword="null"/> for a hole and a flexing floor, which are another trade's work, and for a kind of a
+    /// caller's own, whose defect says itself what is done. A crack is filled; in sheet that flexes it is reinforced first, which has a
+    /// standard of its own (<see cref="ReinforceCrack"/>). A liner comes off while the fixture is cleared.
     /// </returns>
     /// <exception cref="ArgumentNullException"><paramref name="defect"/> is missing.</exception>
     public static WorkKind? WorkOf(DefectKind defect) =>

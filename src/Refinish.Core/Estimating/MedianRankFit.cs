@@ -72,7 +72,7 @@ public sealed record MedianRankFit
         Life = WhyNone is null ? new WeibullLife(Shape, Scale) : null;
     }
 
-    /// <summary>The records.</summary>
+    /// <summary>Failures and survivors, in the order given.</summary>
     public IReadOnlyList<LifeRecord> Records { get; }
 
     /// <summary>How the median ranks are taken.</summary>

@@ -79,7 +79,8 @@ internal sealed class PricedCosts
             if ((labour.Wage ?? book.LabourRate) is decimal known)
             {
                 decimal rate = Burdened(book, known);
-                EstimateLine? line = Line(labour.Key, LineCategory.Labour, labour.Code, labour.Description, labour.Hours, LineUnit.Hour, rate);
+                EstimateLine? line =
+                    Line(labour.Key, LineCategory.Labour, labour.Code, labour.Description, labour.Hours, LineUnit.Hour, rate);
                 AddDirect(line is null ? null : line with { Worker = labour.Worker });
             }
             else

@@ -40,7 +40,8 @@ internal static class StandardFit
         (null, null) => "names neither a kind of work nor a defect, so that nothing would find it",
         (WorkKind.Warm, _) => "is for warming, which goes on by itself and takes nobody",
         (WorkKind.StandBy, _) => "is for standing by, which takes as long as what is watched and is paid by the clock",
-        (_, { IsAnotherTrades: true } defect) => "mends a " + defect + ", which is another trade's work, so that no operation of a plan would use it",
+        (_, { IsAnotherTrades: true } defect) =>
+            "mends a " + defect + ", which is another trade's work, so that no operation of a plan would use it",
         _ => null,
     };
 

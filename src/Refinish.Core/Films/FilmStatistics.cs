@@ -19,7 +19,9 @@ namespace Refinish.Films;
 public sealed record FilmStatistics
 {
     private static readonly Source Statistics = Source.Derived("definition of mean and standard deviation with n − 1");
-    private static readonly Source StudentSource = Source.Published("NIST/SEMATECH e-Handbook of Statistical Methods", "1.3.5.2, confidence limits for the mean (section from memory)");
+    private static readonly Source StudentSource =
+        Source.Published("NIST/SEMATECH e-Handbook of Statistical Methods",
+        "1.3.5.2, confidence limits for the mean (section from memory)");
 
     private readonly ValueList<double> films;
     private readonly double confidence;
@@ -111,8 +113,10 @@ public sealed record FilmStatistics
                 steps.Add(new("coefficient of variation", "CV", s.Result() / mean.Result(), variation.DecimalFractions, Measure.Percent, Statistics));
             }
 
-            steps.Add(new("mean, at least", "d_1", mean.Result() - (t * error.Result()), interval.LowerMeters, Measure.Film, StudentSource));
-            steps.Add(new("mean, at most", "d_2", mean.Result() + (t * error.Result()), interval.UpperMeters!.Value, Measure.Film, StudentSource));
+            steps.Add(new("mean, at least", "d_1", mean.Result() - (t * error.Result()), interval.LowerMeters, Measure.Film,
+                StudentSource));
+            steps.Add(new("mean, at most", "d_2", mean.Result() + (t * error.Result()), interval.UpperMeters!.Value, Measure.Film,
+                StudentSource));
         }
 
         return new Workings("Film statistics", steps);

@@ -4,7 +4,10 @@ using UnitsNet;
 
 namespace Refinish.Films;
 
-/// <summary>A wet film on a slope at one instant: how fast each depth of it creeps down, how much passes, and the thickest film that its yield stress would hold.</summary>
+/// <summary>
+/// A wet film on a slope at one instant: how fast each depth of it creeps down, how much passes, and the thickest film that its yield
+/// stress would hold.
+/// </summary>
 /// <remarks>
 /// <para>Steady flow of a thin film under its own weight, no slip at the wall, no stress at the surface. With G = ρ g sin α and the plug of thickness h_y = τ_y/G
 /// at the surface, H = h − h_y: u_s = n/(n+1) · (G/K)^(1/n) · H^(1+1/n), u(y) = u_s (1 − (1 − y/H)^(1+1/n)) below the plug, flow per width u_s (h − H n/(2n+1)).
@@ -24,6 +27,9 @@ public sealed record SlopeFlow
     private static readonly Source Balance = Source.Derived("balance of weight and shear stress in a thin film; for a Newtonian liquid Nusselt (1916)");
 
     private const double Thickest = 5e-3;
+
+    // From memory, unverified: a falling film ripples from about 20 on and is turbulent from about 1500 on.
+    private const double Turbulent = 1500;
 
     private static readonly Bounds Flows = Bounds.Positive(Measure.FilmFlux, 1e-2);
     private static readonly Bounds Steep = Bounds.Above(0, Math.PI / 2, Measure.Angle);
@@ -61,7 +67,10 @@ public sealed record SlopeFlow
     /// <summary>Shear stress at the wall, ρ g sin α h.</summary>
     public Pressure WallStress => Pressure.FromPascals(Drive * film);
 
-    /// <summary>The thickest film that the yield stress holds still, τ_y/(ρ g sin α): zero without yield stress, <see langword="null"/> on a level surface, where every film stays.</summary>
+    /// <summary>
+    /// The thickest film that the yield stress holds still, τ_y/(ρ g sin α): zero without yield stress, <see langword="null"/> on a level
+    /// surface, where every film stays.
+    /// </summary>
     public Length? CriticalFilm => Drive > 0 ? Length.FromMeters(Rheology.YieldPascals / Drive) : null;
 
     /// <summary>Whether the film stands still.</summary>
@@ -95,12 +104,16 @@ public sealed record SlopeFlow
     /// </returns>
     /// <exception cref="ArgumentNullException"><paramref name="rheology"/> is missing.</exception>
     /// <exception cref="ArgumentOutOfRangeException">
-    /// An argument is outside its range, or more flows than a film of 5 mm lets pass.
+    /// An argument is outside its range, more flows than a film of 5 mm lets pass, or a Newtonian film would be turbulent.
     /// </exception>
     public static SlopeFlow Find(double flowPerWidth, Angle slope, Density density, FilmRheology rheology)
     {
         if (!TryFind(flowPerWidth, slope, density, rheology, out SlopeFlow? found))
         {
+            Guard.Rule(
+                Reynolds(flowPerWidth, density.KilogramsPerCubicMeter, rheology) <= Turbulent, nameof(flowPerWidth), flowPerWidth,
+                    Measure.FilmFlux,
+                "a laminar film, Reynolds number 4 ρ q / η at most 1500 (from memory)");
             SlopeFlow thickest = new(Length.FromMeters(Thickest), slope, density, rheology);
             Guard.Rule(
                 false, nameof(flowPerWidth), flowPerWidth, Measure.FilmFlux, "at most what a film of 5 mm lets pass, ", thickest.Flux);
@@ -127,6 +140,12 @@ public sealed record SlopeFlow
         double held = Guard.NotNull(rheology, nameof(rheology)).YieldPascals / drive;
         (double Drive, double Held, double Flow, FilmRheology Liquid) state = (drive, held, flow, rheology);
         if (held >= Thickest || Beyond(state, Thickest - held) < 0)
+        {
+            found = null;
+            return false;
+        }
+
+        if (Reynolds(flow, rho, rheology) > Turbulent)
         {
             found = null;
             return false;
@@ -176,6 +195,10 @@ public sealed record SlopeFlow
     /// <returns>Text such as <c>100 µm at 90°: surface 127.49 µm/s</c>.</returns>
     public override string ToString() =>
         Measure.Film.Format(film) + " at " + Measure.Angle.Format(slope) + ": " + (IsHeld ? "stands" : "surface " + Measure.FilmSpeed.Format(Surface));
+
+    // Of a Newtonian liquid; what has a yield stress or thins under shear is far too thick to be turbulent in a film.
+    private static double Reynolds(double flow, double density, FilmRheology liquid) =>
+        liquid.YieldPascals > 0 || liquid.Index != 1 ? 0 : 4 * density * flow / liquid.Consistency;
 
     // By how much a film with so much of it sheared lets more pass.
     private static double Beyond((double Drive, double Held, double Flow, FilmRheology Liquid) given, double sheared)

@@ -9,9 +9,9 @@ namespace Refinish.Fixtures;
 /// <remarks>
 /// With the edge's line L, corners that stand out less corners that turn in k, and a profile of developed length s, reach i and moment m:
 /// edge = L s − 2 k m, top = gross − (L i − k i²) − strip − cut-outs. Runs and depths are from the wall; the strip of thickness t below the
-/// backsplash along the walls W, less corners and the profiles of e open ends, is t (W − e i) − (n − 1) t². Backsplash: face
-/// (W − 2 (n − 1) t) h, top t W − (n − 1) t², and an end cap h t at each open end.
-/// Source: derived, elementary geometry; the tests hold it to triangulation.
+/// backsplash along the walls W, less corners and the profiles of e open ends, is t (W − e i) − (n − 1) t². Backsplash: face (W − 2 (n − 1)
+/// t) h, top t W − (n − 1) t², and an end cap h t at each open end. Source: derived, elementary geometry; the tests hold it to
+/// triangulation.
 /// </remarks>
 /// <example><code>
 /// Countertop counter = new(tape);                       // the L of CountertopMeasurements
@@ -44,7 +44,10 @@ public sealed record Countertop : IFixture
     /// <inheritdoc/>
     public Area CoatedArea => Area.FromSquareMeters(Top - open + Edge + Face + Cap + Ends);
 
-    /// <summary>The lower line of the edge, the walls or the upper line of the backsplash, closed ends, the backsplash's ends at walls, and every cut-out.</summary>
+    /// <summary>
+    /// The lower line of the edge, the walls or the upper line of the backsplash, closed ends, the backsplash's ends at walls, and every
+    /// cut-out.
+    /// </summary>
     public Length MaskedEdge => Length.FromMeters(Mask);
 
     /// <summary>A counter holds no water.</summary>
@@ -85,17 +88,22 @@ public sealed record Countertop : IFixture
             Expression turns = Expression.Quantity("n", Measurements.Runs.Count, Measure.Number) - 1;
             Expression strip = (deep * (wall - (open * reach))) - (turns * Expression.Square(deep));
             return PatchLedger.Present(
-                new SurfacePatch(Step("top", "A_top", GrossFormula() - ((line * reach) - (corners * Expression.Square(reach))) - strip, Top), FixtureZoneKind.Top, 0, openings: this.open),
+                new SurfacePatch(Step("top", "A_top", GrossFormula() - ((line * reach) - (corners * Expression.Square(reach))) - strip,
+                    Top), FixtureZoneKind.Top, 0, openings: this.open),
                 new SurfacePatch(Step("edge", "A_edge", (line * Shape.DevelopedFormula(thickness, radius)) - (2 * corners * Shape.MomentFormula(thickness, radius)), Edge), FixtureZoneKind.Edge, Shape.Slope, Shape.SlopeFormula(thickness, radius)),
-                new SurfacePatch(Step("backsplash, face", "A_face", (wall - (2 * turns * deep)) * height, Face), FixtureZoneKind.Backsplash, Math.PI / 2),
-                new SurfacePatch(Step("backsplash, top", "A_cap", (deep * wall) - (turns * Expression.Square(deep)), Cap), FixtureZoneKind.Backsplash, 0),
-                new SurfacePatch(Step("backsplash, open ends", "A_end", open * height * deep, Ends), FixtureZoneKind.Backsplash, Math.PI / 2));
+                new SurfacePatch(Step("backsplash, face", "A_face", (wall - (2 * turns * deep)) * height, Face),
+                    FixtureZoneKind.Backsplash, Math.PI / 2),
+                new SurfacePatch(Step("backsplash, top", "A_cap", (deep * wall) - (turns * Expression.Square(deep)), Cap),
+                    FixtureZoneKind.Backsplash, 0),
+                new SurfacePatch(Step("backsplash, open ends", "A_end", open * height * deep, Ends), FixtureZoneKind.Backsplash,
+                    Math.PI / 2));
         }
     }
 
     private EdgeShape Shape => Measurements.Edge;
 
-    private double Top => Measurements.Gross - ((Measurements.EdgeLine * Shape.Reach) - (Measurements.OutwardCorners * (Shape.Reach * Shape.Reach))) - Measurements.Strip;
+    private double Top =>
+        Measurements.Gross - ((Measurements.EdgeLine * Shape.Reach) - (Measurements.OutwardCorners * (Shape.Reach * Shape.Reach))) - Measurements.Strip;
 
     private double Edge => (Measurements.EdgeLine * Shape.Developed) - (2 * Measurements.OutwardCorners * Shape.Moment);
 
@@ -111,7 +119,8 @@ public sealed record Countertop : IFixture
 
     private double ClosedEnds => (Measurements.LeftEndIsOpen ? 0 : Measurements.Runs[0].Depth.Meters) + (Measurements.RightEndIsOpen ? 0 : Measurements.Runs[Measurements.Runs.Count - 1].Depth.Meters);
 
-    private double Mask => Measurements.EdgeLine + Measurements.WallLine + ClosedEnds + (2 * Height) + RectangularOpening.EdgeOf(Measurements.CutOuts);
+    private double Mask =>
+        Measurements.EdgeLine + Measurements.WallLine + ClosedEnds + (2 * Height) + RectangularOpening.EdgeOf(Measurements.CutOuts);
 
     /// <inheritdoc/>
     /// <remarks>Cut-outs are not cut out. The runs are drawn in plan from left to right, each turning towards the room.</remarks>
@@ -126,7 +135,8 @@ public sealed record Countertop : IFixture
             around.Add(2 * (Tape("l_" + Index(i), Measurements.CutOuts[i].Length.Meters) + Tape("h_" + Index(i), Measurements.CutOuts[i].Height.Meters)));
         }
 
-        Expression edge = Tape("L_e", Measurements.EdgeLine) + Tape("L_w", Measurements.WallLine) + Tape("L_c", ClosedEnds) + (2 * Tape("h_b", Height)) + Expression.Sum(around);
+        Expression edge = Tape("L_e", Measurements.EdgeLine) + Tape("L_w", Measurements.WallLine) + Tape("L_c", ClosedEnds)
+            + (2 * Tape("h_b", Height)) + Expression.Sum(around);
         List<Expression> fronts = [];
         List<Expression> walls = [];
         for (int i = 0; i < Measurements.Runs.Count; i++)

@@ -122,7 +122,8 @@ public sealed record CountertopMeasurements
         double most = Gross - Strip;
         if (open > most)
         {
-            Guard.Rule(false, nameof(CutOuts), open, Measure.Area, "at most " + Measure.Area.Format(most) + ", the area of the top before the backsplash");
+            Guard.Rule(false, nameof(CutOuts), open, Measure.Area,
+                "at most " + Measure.Area.Format(most) + ", the area of the top before the backsplash");
         }
 
         for (int i = 0; i < CutOuts.Count; i++)

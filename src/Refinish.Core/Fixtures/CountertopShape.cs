@@ -101,7 +101,8 @@ internal static class CountertopShape
             else
             {
                 // The corner turns in: both fronts go back towards their walls.
-                Add(At(At(end, r, depth), d, -tape.Runs[i + 1].Depth.Meters), MeshPoint.Difference(d, r), At(At(end, r, covered), d, -covered));
+                Add(At(At(end, r, depth), d, -tape.Runs[i + 1].Depth.Meters), MeshPoint.Difference(d, r),
+                    At(At(end, r, covered), d, -covered));
             }
 
             start = end;

@@ -9,8 +9,8 @@ namespace Refinish.Fixtures;
 /// type; a material of your own is made in the same way.
 /// </summary>
 /// <remarks>
-/// Lists of materials (of a product, a promoter, a step, a chemical) are searched by <see cref="Id"/>. What goes on a material is the word of
-/// the product: it lists the material, or the material says which listed one it bonds like (<see cref="BondsLike"/>).
+/// Lists of materials (of a product, a promoter, a step, a chemical) are searched by <see cref="Id"/>. What goes on a material is the word
+/// of the product: it lists the material, or the material says which listed one it bonds like (<see cref="BondsLike"/>).
 /// </remarks>
 /// <example><code>
 /// FixtureMaterial pvc = new()
@@ -46,7 +46,9 @@ public sealed partial record FixtureMaterial
         init => field = Guard.Defined(value, nameof(Surface));
     }
 
-    /// <summary>Where it comes from what is said of the material here, above all what it bonds like and whether acid may touch it.</summary>
+    /// <summary>
+    /// Where it comes from what is said of the material here, above all what it bonds like and whether acid may touch it.
+    /// </summary>
     /// <exception cref="ArgumentNullException">Missing.</exception>
     public required Source Source
     {
@@ -69,8 +71,9 @@ public sealed partial record FixtureMaterial
     public bool BondsInTheField { get; init; } = true;
 
     /// <summary>
-    /// The material that it bonds like: a product, a promoter or an abrading step stated for that one is taken as stated for this one, under
-    /// the condition of a test spot. <see langword="null"/>, none, when left out. It says nothing of acid: see <see cref="MayBeEtched"/>.
+    /// The material that it bonds like: a product, a promoter or an abrading step stated for that one is taken as stated for this one,
+    /// under the condition of a test spot. <see langword="null"/>, none, when left out. It says nothing of acid: see
+    /// <see cref="MayBeEtched"/>.
     /// </summary>
     /// <exception cref="ArgumentException">Not known, an old coating, or a material that itself bonds like a third.</exception>
     public FixtureMaterial? BondsLike
@@ -79,7 +82,8 @@ public sealed partial record FixtureMaterial
         init => field = value is null || (!value.IsUnknown && !value.IsOldCoating && value.BondsLike is null)
             ? value
             : throw new ArgumentException(
-                "BondsLike is " + value.Name + "; allowed: what a fixture can be made of and does not itself bond like another material.", nameof(BondsLike));
+                "BondsLike is " + value.Name + "; allowed: what a fixture can be made of and does not itself bond like another material.",
+                    nameof(BondsLike));
     }
 
     /// <summary>Whether solvents craze it where it is under stress, as acrylic; not when left out.</summary>
@@ -135,5 +139,6 @@ public sealed partial record FixtureMaterial
     }
 
     /// <summary>Whether a list of what something bonds to holds it, or what it bonds like.</summary>
-    internal bool BondsAsNamedIn(IReadOnlyList<FixtureMaterial> materials) => IsNamedIn(materials) || BondsLike?.IsNamedIn(materials) == true;
+    internal bool BondsAsNamedIn(IReadOnlyList<FixtureMaterial> materials) =>
+        IsNamedIn(materials) || BondsLike?.IsNamedIn(materials) == true;
 }

@@ -8,9 +8,8 @@ namespace Refinish.Fixtures;
 /// <summary>A straight counter or a plain panel: top less cut-outs, the edge that shows, and the upstand's face and top.</summary>
 /// <remarks>
 /// Top = L W − L_b t_b − cut-outs, with length and width from the wall and the strip below the upstand taken off; edge = length that shows
-/// ×
-/// developed height; upstand = length along the wall × (height + thickness), corners neither added nor taken off. Source: elementary plane
-/// geometry.
+/// × developed height; upstand = length along the wall × (height + thickness), corners neither added nor taken off. Source: elementary
+/// plane geometry.
 /// </remarks>
 /// <example><code>
 /// FlatPanel counter = new(tape);                        // the counter of FlatPanelMeasurements
@@ -46,7 +45,10 @@ public sealed record FlatPanel : IFixture
     /// <inheritdoc/>
     public Area CoatedArea => Area.FromSquareMeters(Top + Edge + Splash);
 
-    /// <summary>The whole perimeter (below the edge that shows, at the wall or above the upstand elsewhere), the upstand's two ends, and every cut-out.</summary>
+    /// <summary>
+    /// The whole perimeter (below the edge that shows, at the wall or above the upstand elsewhere), the upstand's two ends, and every
+    /// cut-out.
+    /// </summary>
     public Length MaskedEdge => Length.FromMeters(Mask);
 
     /// <summary>A panel holds no water.</summary>
@@ -93,7 +95,8 @@ public sealed record FlatPanel : IFixture
             double length = Measurements.Length.Meters;
             double width = Measurements.Width.Meters;
             return PatchLedger.Present(
-                new SurfacePatch(Step("top", "A_top", (Tape("L", length) * Tape("W", width)) - (Tape("L_b", run) * Tape("t_b", thickness)), Whole), FixtureZoneKind.Top, 0, openings: open),
+                new SurfacePatch(Step("top", "A_top", (Tape("L", length) * Tape("W", width)) - (Tape("L_b", run) * Tape("t_b", thickness)),
+                    Whole), FixtureZoneKind.Top, 0, openings: open),
                 SurfacePatch.Of(workings, "Z_edge", FixtureZoneKind.Edge, Math.PI / 2),
                 new SurfacePatch(Step("upstand's face", "A_face", Tape("L_b", run) * Tape("h_b", height), run * height), FixtureZoneKind.Backsplash, Math.PI / 2),
                 new SurfacePatch(Step("upstand's top", "A_cap", Tape("L_b", run) * Tape("t_b", thickness), run * thickness), FixtureZoneKind.Backsplash, 0));
@@ -103,8 +106,7 @@ public sealed record FlatPanel : IFixture
     /// <inheritdoc/>
     /// <remarks>
     /// Edge and upstand are drawn straight, along the front and along the back, whatever sides they run along; an upstand longer than the
-    /// top
-    /// covers a wider strip of the drawing, of the same area.
+    /// top covers a wider strip of the drawing, of the same area.
     /// </remarks>
     public TriangleMesh Tessellate(Length chordTolerance)
     {
@@ -118,7 +120,8 @@ public sealed record FlatPanel : IFixture
         mesh.AddFaces(SurfaceBand.Level(FixtureZoneKind.Top, -x, 0, x, y - (t * Math.Max(1, b / x)), 0));
         if (t > 0 && b < x)
         {
-            mesh.AddFaces(SurfaceBand.Level(FixtureZoneKind.Top, -x, y - t, -b, y, 0), SurfaceBand.Level(FixtureZoneKind.Top, b, y - t, x, y, 0));
+            mesh.AddFaces(SurfaceBand.Level(FixtureZoneKind.Top, -x, y - t, -b, y, 0),
+                SurfaceBand.Level(FixtureZoneKind.Top, b, y - t, x, y, 0));
         }
 
         return mesh.AddFaces(

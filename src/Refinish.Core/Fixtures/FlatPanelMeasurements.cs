@@ -120,7 +120,8 @@ public sealed record FlatPanelMeasurements
             }
         }
 
-        AtMost(RectangularOpening.AreaOf(CutOuts), (length * width) - Strip, nameof(CutOuts), Measure.Area, "the area of the top before the upstand");
+        AtMost(RectangularOpening.AreaOf(CutOuts), (length * width) - Strip, nameof(CutOuts), Measure.Area,
+            "the area of the top before the upstand");
     }
 
     private static void AtMost(double value, double limit, string name, Measure measure, string what)

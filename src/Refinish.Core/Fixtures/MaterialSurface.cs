@@ -3,7 +3,7 @@ namespace Refinish.Fixtures;
 /// <summary>What a cleaner, an abrasive and a coat meet on a material.</summary>
 public enum MaterialSurface
 {
-    /// <summary>Not known.</summary>
+    /// <summary>Not known; nothing is planned on it before it is.</summary>
     Unknown,
 
     /// <summary>Vitreous (porcelain) enamel: glass fused to metal.</summary>

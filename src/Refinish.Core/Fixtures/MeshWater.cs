@@ -24,7 +24,8 @@ internal static class MeshWater
         {
             MeshTopology topology = MeshEdges.Topology([.. wet.Vertices], piece);
             double column = piece.Sum(t =>
-                TriangleMesh.DoubleNormal(wet.Vertices[t.A], wet.Vertices[t.B], wet.Vertices[t.C]).Z / 2 * (Depth(t.A) + Depth(t.B) + Depth(t.C)) / 3);
+                TriangleMesh.DoubleNormal(wet.Vertices[t.A], wet.Vertices[t.B],
+                    wet.Vertices[t.C]).Z / 2 * (Depth(t.A) + Depth(t.B) + Depth(t.C)) / 3);
             bool isWhole = topology.NonManifoldEdges + topology.MisorientedEdges + topology.DuplicateTriangles == 0;
             if (isWhole && column > 0 && MeshEdges.OpenVertices(piece).All(vertex => Depth(vertex) <= Rounding))
             {

@@ -24,7 +24,8 @@ internal static class MeshZones
             MeshTriangle one = mesh.Triangles[first];
             throw new ArgumentException(
                 name + " leave " + Figures.Fixed(mesh.Triangles.Count(triangle => triangle.Zone is null), 0) + " triangles without a zone, "
-                + Measure.Area.Format(left) + " or " + Measure.Percent.Format(left / whole, DisplayUnits.Si, 3) + " of the mesh; the first at "
+                + Measure.Area.Format(left) + " or " + Measure.Percent.Format(left / whole, DisplayUnits.Si, 3)
+                    + " of the mesh; the first at "
                 + mesh.Vertices[one.A] + ", " + Measure.Angle.Format(mesh.Slope(one), DisplayUnits.Si, 3)
                 + " from level: crop them off, or add a rule that takes them.", name);
         }
@@ -71,5 +72,6 @@ internal static class MeshZones
 
     public static bool AreAlike(TriangleMesh? one, TriangleMesh? other) =>
         ReferenceEquals(one, other)
-        || (one is not null && other is not null && one.Vertices.SequenceEqual(other.Vertices) && one.Triangles.SequenceEqual(other.Triangles));
+        || (one is not null && other is not null && one.Vertices.SequenceEqual(other.Vertices)
+            && one.Triangles.SequenceEqual(other.Triangles));
 }

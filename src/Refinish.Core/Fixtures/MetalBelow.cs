@@ -3,7 +3,7 @@ namespace Refinish.Fixtures;
 /// <summary>Which metal a material is or has behind its face. It decides whether it rusts and which gauge finds it.</summary>
 public enum MetalBelow
 {
-    /// <summary>None.</summary>
+    /// <summary>No metal: a gauge for film on metal reads nothing.</summary>
     None,
 
     /// <summary>Cast iron: a magnet sticks, it rusts, and it is thick.</summary>

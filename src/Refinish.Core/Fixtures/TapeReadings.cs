@@ -155,7 +155,8 @@ public static class TapeReadings
     public static IReadOnlyList<TapeReading<ComposedFixture>> Of(ComposedFixture fixture, ReadingSpread spread) => Taken(
         Guard.NotNull(fixture, nameof(fixture)),
         [.. fixture.Taken.Where(reading => reading.Measure.Equals(Measure.Length)).Select(reading => new TapeReading<ComposedFixture>(
-            reading.Name, UnitsNet.Length.FromMeters(reading.PlusMinus), spread, made => UnitsNet.Length.FromMeters(made.Value(reading.Name)),
+            reading.Name, UnitsNet.Length.FromMeters(reading.PlusMinus), spread, made =>
+                UnitsNet.Length.FromMeters(made.Value(reading.Name)),
             (made, length) => made.With(new TakenReading(reading.Name, length, UnitsNet.Length.FromMeters(reading.PlusMinus)))))]);
 
     private static ValueList<TapeReading<T>> Taken<T>(T tape, params TapeReading<T>[] readings)

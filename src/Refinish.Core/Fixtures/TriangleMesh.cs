@@ -5,10 +5,13 @@ using UnitsNet;
 
 namespace Refinish.Fixtures;
 
-/// <summary>A surface as triangles, from a fixture that was tessellated or from a scan. It does not change; every operation gives a new one.</summary>
+/// <summary>
+/// A surface as triangles, from a fixture that was tessellated or from a scan. It does not change; every operation gives a new one.
+/// </summary>
 /// <remarks>
-/// Area = Σ |(b − a) × (c − a)| / 2; volume by the divergence theorem, V = Σ a · (b × c) / 6, with the middle of the box as origin so that few digits are lost.
-/// Source: derived; the tests hold it to closed solids, to triangulations in the tests and to two public meshes measured elsewhere.
+/// Area = Σ |(b − a) × (c − a)| / 2; volume by the divergence theorem, V = Σ a · (b × c) / 6, with the middle of the box as origin so that
+/// few digits are lost. Source: derived; the tests hold it to closed solids, to triangulations in the tests and to two public meshes
+/// measured elsewhere.
 /// </remarks>
 /// <example><code>
 /// RecessedBathtub tub = new(tape);                           // the tub of RecessedBathtubMeasurements
@@ -59,19 +62,23 @@ public sealed class TriangleMesh
     /// <summary>The area of all triangles.</summary>
     public Area Area => Area.FromSquareMeters(SumOver());
 
-    /// <summary>The volume inside, whichever way the triangles face; <see langword="null"/> unless the mesh is closed and faces one way.</summary>
+    /// <summary>
+    /// The volume inside, whichever way the triangles face; <see langword="null"/> unless the mesh is closed and faces one way.
+    /// </summary>
     public Volume? EnclosedVolume => Topology.EnclosesVolume ? Volume.FromCubicMeters(Math.Abs(Signed())) : null;
 
-    /// <summary>The volume by the divergence theorem, without a check that the mesh is closed: negative where the triangles face inwards.</summary>
+    /// <summary>
+    /// The volume by the divergence theorem, without a check that the mesh is closed: negative where the triangles face inwards.
+    /// </summary>
     public Volume SignedVolume => Volume.FromCubicMeters(Signed());
 
     /// <summary>The water that stands in the basins of the mesh up to a level, such as that of the overflow.</summary>
     /// <param name="level">The height of the water, in the heights of the mesh, −1000 to 1000 m.</param>
     /// <returns>The sum over all basins; <see langword="null"/> where none holds water up to this level.</returns>
     /// <remarks>
-    /// V = Σ n_z A (level − mean z) over the triangles below the level. A piece of the surface counts as a basin when the level closes all of
-    /// its open edges and it faces inwards, as the coated side of a basin does. One with a hole below the level, such as a drain that
-    /// a scan left open, or with corners that were not welded holds none. Source: derived; the tests hold it to closed solids.
+    /// V = Σ n_z A (level − mean z) over the triangles below the level. A piece of the surface counts as a basin when the level closes all
+    /// of its open edges and it faces inwards, as the coated side of a basin does. One with a hole below the level, such as a drain that a
+    /// scan left open, or with corners that were not welded holds none. Source: derived; the tests hold it to closed solids.
     /// </remarks>
     /// <exception cref="ArgumentOutOfRangeException"><paramref name="level"/> is outside its range.</exception>
     public Volume? WaterBelow(Length level) =>
@@ -153,7 +160,9 @@ public sealed class TriangleMesh
         return new ValueList<FixtureZone>(zones);
     }
 
-    /// <summary>The mesh with corners that lie within a tolerance of each other made one, and triangles that lose their area by it left out.</summary>
+    /// <summary>
+    /// The mesh with corners that lie within a tolerance of each other made one, and triangles that lose their area by it left out.
+    /// </summary>
     /// <param name="tolerance">0 for corners that are the same to the last digit; up to 50 mm.</param>
     /// <returns>A mesh whose vertices are all in use.</returns>
     /// <remarks>Each corner goes to the first earlier one within the tolerance, so that no corner moves farther than it.</remarks>
@@ -178,7 +187,9 @@ public sealed class TriangleMesh
             .Cropped(new MeshPlane(box.Highest, new(-1, 0, 0))).Cropped(new MeshPlane(box.Highest, new(0, -1, 0))).Cropped(new MeshPlane(box.Highest, new(0, 0, -1)));
     }
 
-    /// <summary>The mesh with every triangle's zone given by the first rule that holds for it; <see langword="null"/> where none does.</summary>
+    /// <summary>
+    /// The mesh with every triangle's zone given by the first rule that holds for it; <see langword="null"/> where none does.
+    /// </summary>
     /// <param name="rules">The rules in order.</param>
     /// <returns>The same triangles with zones.</returns>
     /// <exception cref="ArgumentException">The list is missing, empty or holds an empty entry.</exception>

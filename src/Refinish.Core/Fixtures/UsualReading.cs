@@ -23,7 +23,10 @@ public sealed record UsualReading
         Source = source;
     }
 
-    /// <summary>The kind of fixture, by the name of its type, such as <c>RecessedBathtub</c>, or of its <see cref="ComposedKind"/> by the identifier.</summary>
+    /// <summary>
+    /// The kind of fixture, by the name of its type, such as <c>RecessedBathtub</c>, or of its <see cref="ComposedKind"/> by the
+    /// identifier.
+    /// </summary>
     public string Fixture { get; }
 
     /// <summary>Which form of it, where one kind stands for several things, such as <c>counter along a wall</c>.</summary>

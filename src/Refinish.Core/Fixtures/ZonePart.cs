@@ -4,7 +4,9 @@ using UnitsNet;
 
 namespace Refinish.Fixtures;
 
-/// <summary>A part of a fixture that has no type of its own: what it is called, which zone it belongs to, how large and how steep it is.</summary>
+/// <summary>
+/// A part of a fixture that has no type of its own: what it is called, which zone it belongs to, how large and how steep it is.
+/// </summary>
 /// <remarks>Coated = plain area × developed factor − openings, as for every <see cref="SurfacePatch"/>.</remarks>
 /// <example><code>
 /// ZonePart soffit = new("soffit above the shower", FixtureZoneKind.Outside, Area.FromSquareMeters(0.9), Angle.FromDegrees(180))
@@ -19,12 +21,13 @@ public sealed record ZonePart
     private readonly double slope;
     private readonly double openings;
 
-    /// <summary>Makes a part.</summary>
+    /// <summary>Makes one measured surface of a fixture.</summary>
     /// <param name="name">What it is called, unique within its fixture.</param>
     /// <param name="kind">The zone it belongs to; several parts may belong to one.</param>
     /// <param name="area">Its plain area, more than 0 and at most 1000 m².</param>
-    /// <param name="slopeFromHorizontal">0° looks up, 90° is upright, 180° looks down; the mean weighted by area where it varies.
-    /// A floor does not look down.</param>
+    /// <param name="slopeFromHorizontal">
+    /// 0° looks up, 90° is upright, 180° looks down; the mean weighted by area where it varies. A floor does not look down.
+    /// </param>
     /// <exception cref="ArgumentException"><paramref name="name"/> is empty.</exception>
     /// <exception cref="ArgumentOutOfRangeException">An argument is outside its range.</exception>
     public ZonePart(string name, FixtureZoneKind kind, Area area, Angle slopeFromHorizontal)
@@ -89,7 +92,8 @@ public sealed record ZonePart
     /// <summary>The name, what gets coated, the zone and the slope in one line, in metric units.</summary>
     /// <returns>Text such as <c>soffit above the shower: 0.88 m² of Outside at 180°</c>.</returns>
     public override string ToString() => string.Format(
-        CultureInfo.InvariantCulture, "{0}: {1} of {2} at {3}", Name, Measure.Area.Format(Coated), Kind, Measure.Angle.Format(slope, figures: 4));
+        CultureInfo.InvariantCulture, "{0}: {1} of {2} at {3}", Name, Measure.Area.Format(Coated), Kind,
+            Measure.Angle.Format(slope, figures: 4));
 
     /// <summary>The part as a patch of which the formula is its own area.</summary>
     internal SurfacePatch Patch(int number)

@@ -102,7 +102,9 @@ public sealed record ZonedFixture : IFixture
     }
 
     /// <summary>The coated area where it was measured as a whole too; what the parts coat has to agree with it.</summary>
-    /// <exception cref="ArgumentOutOfRangeException">It differs from the sum of the parts by more than <see cref="AreaTolerance"/>.</exception>
+    /// <exception cref="ArgumentOutOfRangeException">
+    /// It differs from the sum of the parts by more than <see cref="AreaTolerance"/>.
+    /// </exception>
     public Area? MeasuredArea
     {
         get => measured is double area ? Area.FromSquareMeters(area) : null;
@@ -147,7 +149,9 @@ public sealed record ZonedFixture : IFixture
     /// </param>
     /// <param name="rules">Which slope and height belong to which zone; the first that holds counts.</param>
     /// <returns>A fixture with one part for each zone; it holds no water until <see cref="WaterCapacity"/> is given.</returns>
-    /// <remarks>Corners that are the same to the last digit are joined first, so that a plain STL file has edges that can be told open.</remarks>
+    /// <remarks>
+    /// Corners that are the same to the last digit are joined first, so that a plain STL file has edges that can be told open.
+    /// </remarks>
     /// <exception cref="ArgumentNullException">An argument is missing.</exception>
     /// <exception cref="ArgumentException">
     /// The list of rules is empty, a triangle fits no rule, triangles face different ways or stand twice, or a zone looks up and down.
@@ -187,7 +191,8 @@ public sealed record ZonedFixture : IFixture
     public Workings Workings()
     {
         List<WorkingStep> after =
-            [new("edge to be taped", "P_mask", Expression.Quantity("p", edge, Measure.Length), edge, Measure.Length, mesh is null ? Given : MeshZones.OpenEdges)];
+            [new("edge to be taped", "P_mask", Expression.Quantity("p", edge, Measure.Length), edge, Measure.Length, mesh is null
+                ? Given : MeshZones.OpenEdges)];
         if (water is double volume)
         {
             after.Add(new("water it holds", "V", Expression.Quantity("v", volume, Measure.Capacity), volume, Measure.Capacity, Given));

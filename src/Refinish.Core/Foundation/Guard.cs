@@ -8,8 +8,8 @@ using UnitsNet;
 namespace Refinish;
 
 /// <summary>
-/// The one place where arguments are checked. Every refusal names the parameter, the value with its unit and the allowed range;
-/// NaN and the infinities are always refused. The overloads hand back the value in SI.
+/// The one place where arguments are checked. Every refusal names the parameter, the value with its unit and the allowed range; NaN and the
+/// infinities are always refused. The overloads hand back the value in SI.
 /// </summary>
 internal static class Guard
 {
@@ -145,10 +145,12 @@ internal static class Guard
     }
 
     /// <summary>
-    /// A registry number, or a name of the caller's for what has none: without white space at its ends, and with the right check digit where
-    /// it is made of digits and hyphens.
+    /// A registry number, or a name of the caller's for what has none: without white space at its ends, and with the right check digit
+    /// where it is made of digits and hyphens.
     /// </summary>
-    /// <remarks>The digits before the last, counted from the right, times 1, 2, 3 …, added up; the check digit is the last of the sum.</remarks>
+    /// <remarks>
+    /// The digits before the last, counted from the right, times 1, 2, 3 …, added up; the check digit is the last of the sum.
+    /// </remarks>
     public static string Registry([NotNull] string? value, string name)
     {
         string given = Named(value, name);
@@ -156,7 +158,8 @@ internal static class Guard
         return trimmed && (!given.All(one => one == '-' || (one >= '0' && one <= '9')) || IsRegistryNumber(given))
             ? given
             : throw new ArgumentException(
-                name + " is \"" + given + "\"; allowed: a registry number such as 67-64-1, whose last digit checks the others, or a name with a letter in it.",
+                name + " is \"" + given
+                    + "\"; allowed: a registry number such as 67-64-1, whose last digit checks the others, or a name with a letter in it.",
                 name);
     }
 

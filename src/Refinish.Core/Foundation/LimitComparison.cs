@@ -1,8 +1,8 @@
 namespace Refinish;
 
 /// <summary>
-/// A value held against a limit: which limit, which way, how far off, and what would help.
-/// A missing value or a missing limit gives <see cref="ComparisonOutcome.CannotBeJudged"/>, never a pass.
+/// A value held against a limit: which limit, which way, how far off, and what would help. A missing value or a missing limit gives
+/// <see cref="ComparisonOutcome.CannotBeJudged"/>, never a pass.
 /// </summary>
 /// <example><code>
 /// LimitComparison spread = new("surface above dew point", 4.2, 3.0, LimitSense.AtLeast, Measure.TemperatureDifference, Source.Supplied("product data sheet"));
@@ -12,14 +12,18 @@ public sealed record LimitComparison
 {
     /// <summary>Holds a value against a limit.</summary>
     /// <param name="subject">What is compared, in words.</param>
-    /// <param name="value">The value in the SI base unit of <paramref name="measure"/>, or <see langword="null"/> when it is not known.</param>
+    /// <param name="value">
+    /// The value in the SI base unit of <paramref name="measure"/>, or <see langword="null"/> when it is not known.
+    /// </param>
     /// <param name="limit">The limit in the same unit, or <see langword="null"/> when there is none.</param>
     /// <param name="sense">Which way the limit holds.</param>
     /// <param name="measure">What kind of amount both are.</param>
     /// <param name="source">Where the limit comes from.</param>
     /// <param name="remedy">What would bring the value within the limit, where something would.</param>
     /// <exception cref="System.ArgumentException"><paramref name="subject"/> is empty.</exception>
-    /// <exception cref="System.ArgumentOutOfRangeException">A number is NaN or infinite, or <paramref name="sense"/> is not a named value.</exception>
+    /// <exception cref="System.ArgumentOutOfRangeException">
+    /// A number is NaN or infinite, or <paramref name="sense"/> is not a named value.
+    /// </exception>
     public LimitComparison(string subject, double? value, double? limit, LimitSense sense, Measure measure, Source source, string? remedy = null)
     {
         Subject = Guard.Named(subject, nameof(subject));
@@ -54,12 +58,15 @@ public sealed record LimitComparison
     public string? Remedy { get; }
 
     /// <summary>
-    /// Whose limit it is, where it holds and as of when, with the set that it was chosen from where there is one; <see langword="null"/> where
-    /// <see cref="Source"/> says it all.
+    /// Whose limit it is, where it holds and as of when, with the set that it was chosen from where there is one; <see langword="null"/>
+    /// where <see cref="Source"/> says it all.
     /// </summary>
     public string? Whose { get; init; }
 
-    /// <summary>Significant figures with which the value is told, 2 to 15; 4 unless given. With fewer than 4 it is rounded towards the limit, never away from it.</summary>
+    /// <summary>
+    /// Significant figures with which the value is told, 2 to 15; 4 unless given. With fewer than 4 it is rounded towards the limit, never
+    /// away from it.
+    /// </summary>
     /// <exception cref="System.ArgumentOutOfRangeException">Outside the range.</exception>
     public int Digits
     {
@@ -69,8 +76,8 @@ public sealed record LimitComparison
     = 4;
 
     /// <summary>
-    /// The factor within which the model behind the value is good, 1 to 10, where a value close to its limit has to be told as being about at it;
-    /// <see langword="null"/> where it is not.
+    /// The factor within which the model behind the value is good, 1 to 10, where a value close to its limit has to be told as being about
+    /// at it; <see langword="null"/> where it is not.
     /// </summary>
     /// <exception cref="System.ArgumentOutOfRangeException">Outside the range.</exception>
     public double? GoodToFactor
@@ -79,11 +86,15 @@ public sealed record LimitComparison
         init => field = value is double factor ? Guard.Within(factor, Bounds.Between(1, 10, Measure.Number), nameof(GoodToFactor)) : null;
     }
 
-    /// <summary>Whether the value is within the limit and no further from it than the factor to which the model behind it is good.</summary>
+    /// <summary>
+    /// Whether the value is within the limit and no further from it than the factor to which the model behind it is good.
+    /// </summary>
     public bool IsAboutAtLimit => Outcome == ComparisonOutcome.Within && GoodToFactor is double factor
         && (Sense == LimitSense.AtLeast ? Value <= Limit * factor : Value >= Limit / factor);
 
-    /// <summary>How far the value is on the allowed side of the limit: negative when beyond it, <see langword="null"/> when it cannot be judged.</summary>
+    /// <summary>
+    /// How far the value is on the allowed side of the limit: negative when beyond it, <see langword="null"/> when it cannot be judged.
+    /// </summary>
     public double? Margin => Sense == LimitSense.AtLeast ? Value - Limit : Limit - Value;
 
     /// <summary>How the comparison came out.</summary>

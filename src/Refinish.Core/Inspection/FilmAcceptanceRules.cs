@@ -66,7 +66,8 @@ public static class FilmAcceptanceRules
     public static FilmSamplingPlan SpotsInSquareFeet { get; } =
         Steps(SpotPlan, 0.3048 * 0.3048, 1000, 5, (100, 5), (200, 10), (1000, 15));
 
-    private static FilmSamplingPlan Steps(Source source, double unit, double further, int count, params (double Area, int Count)[] steps) => new(
+    private static FilmSamplingPlan Steps(Source source, double unit, double further, int count,
+        params (double Area, int Count)[] steps) => new(
         steps.Select(step => new KeyValuePair<Area, int>(Area.FromSquareMeters(step.Area * unit), step.Count)),
         Area.FromSquareMeters(further * unit),
         count,

@@ -87,7 +87,8 @@ public sealed record FilmJudgement
     /// <see langword="null"/> without a <see cref="CoatedArea"/>.
     /// </summary>
     public LimitComparison? Sampling => CoatedArea is Area coated
-        ? new(One + "s measured", Statistics.Count, Rule.Plan?.CountFor(coated), LimitSense.AtLeast, Measure.Number, Rule.Plan?.Source ?? Rule.Source, "measure more")
+        ? new(One + "s measured", Statistics.Count, Rule.Plan?.CountFor(coated), LimitSense.AtLeast, Measure.Number,
+            Rule.Plan?.Source ?? Rule.Source, "measure more")
         : null;
 
     /// <summary>

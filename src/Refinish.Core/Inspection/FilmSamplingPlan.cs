@@ -37,7 +37,8 @@ public sealed record FilmSamplingPlan
         counts = new(list.Select(step => Guard.Count(step.Value, 1, 1000, nameof(steps))));
         for (int i = 1; i < sizes.Count; i++)
         {
-            Guard.Rule(sizes[i] > sizes[i - 1] && counts[i] >= counts[i - 1], nameof(steps), sizes[i], Measure.Area, "areas and counts that rise from step to step");
+            Guard.Rule(sizes[i] > sizes[i - 1] && counts[i] >= counts[i - 1], nameof(steps), sizes[i], Measure.Area,
+                "areas and counts that rise from step to step");
         }
 
         this.furtherArea = Guard.Within(furtherArea, Bounds.Positive(Measure.Area, 10e3), nameof(furtherArea));
@@ -80,6 +81,7 @@ public sealed record FilmSamplingPlan
     /// <summary>The steps in one line, in metric units.</summary>
     /// <returns>Text such as <c>5 up to 10 m², 10 up to 20 m², 15 up to 100 m², then 5 for each 100 m²</c>.</returns>
     public override string ToString() =>
-        string.Join(", ", sizes.Select((size, i) => counts[i].ToString(CultureInfo.InvariantCulture) + " up to " + Measure.Area.Format(size)))
+        string.Join(", ", sizes.Select((size, i) =>
+            counts[i].ToString(CultureInfo.InvariantCulture) + " up to " + Measure.Area.Format(size)))
         + ", then " + FurtherCount.ToString(CultureInfo.InvariantCulture) + " for each " + Measure.Area.Format(furtherArea);
 }

@@ -48,16 +48,20 @@ public sealed record GaugeFit
         GaugeKind.WitnessPanel => null,
         _ when Material.IsUnknown => "the material is not known: find out what lies below before a reading means anything",
         _ when Material.IsOldCoating => "an old coating does not say what lies below it: name what the fixture is made of",
-        GaugeKind.Magnetic when !Material.IsMagnetic => "a magnetic gauge needs iron or steel below; " + Material.Name + " has no metal for it to find",
-        GaugeKind.EddyCurrent when Material.IsMagnetic => "an eddy-current gauge is for metals that are not magnetic; on " + Material.Name + " a magnetic gauge reads",
-        GaugeKind.EddyCurrent when Material.Metal == MetalBelow.None => "an eddy-current gauge needs metal below; " + Material.Name + " has none",
+        GaugeKind.Magnetic when !Material.IsMagnetic =>
+            "a magnetic gauge needs iron or steel below; " + Material.Name + " has no metal for it to find",
+        GaugeKind.EddyCurrent when Material.IsMagnetic =>
+            "an eddy-current gauge is for metals that are not magnetic; on " + Material.Name + " a magnetic gauge reads",
+        GaugeKind.EddyCurrent when Material.Metal == MetalBelow.None =>
+            "an eddy-current gauge needs metal below; " + Material.Name + " has none",
         _ => null,
     };
 
     /// <summary>What has to be minded.</summary>
     public string Note => Gauge switch
     {
-        GaugeKind.Magnetic => "The gauge counts enamel or zinc as coating: read the prepared surface in ten places or more before coating and take the mean off.",
+        GaugeKind.Magnetic =>
+            "The gauge counts enamel or zinc as coating: read the prepared surface in ten places or more before coating and take the mean off.",
         GaugeKind.EddyCurrent => "Use it on an aluminium panel sprayed along, or on the metal itself; adjust it on the bare metal.",
         GaugeKind.Ultrasonic => "Use a coupling gel and wash it off; coats of like resin give no echo between them; verify on a panel of the same coating and substrate.",
         _ => "A metal panel of postcard size beside the zone at the same slope, measured after cure; it tells what was sprayed there, not what ran.",
@@ -79,7 +83,8 @@ public sealed record GaugeFit
 
     /// <summary>The fit in one line.</summary>
     /// <returns>Text such as <c>magnetic gauge on enamelled steel: usable, with a base reading</c>.</returns>
-    public override string ToString() => Words + " on " + Material.Name + ": " + (Objection ?? (NeedsBaseReading ? "usable, with a base reading" : "usable"));
+    public override string ToString() =>
+        Words + " on " + Material.Name + ": " + (Objection ?? (NeedsBaseReading ? "usable, with a base reading" : "usable"));
 
     private string Words => Gauge switch
     {

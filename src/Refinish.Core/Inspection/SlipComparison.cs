@@ -5,9 +5,13 @@ using Refinish.Coatings;
 
 namespace Refinish.Inspection;
 
-/// <summary>Readings of a slip test on a floor held against a published class. It names method and criterion, and never says that a surface is non-slip.</summary>
+/// <summary>
+/// Readings of a slip test on a floor held against a published class. It names method and criterion, and never says that a surface is
+/// non-slip.
+/// </summary>
 /// <remarks>
-/// Most classes are criteria for hard floors walked on with shoes. A bathtub or a shower floor stands under bare, wet, soapy feet: the one test for tubs, ASTM F462, was withdrawn in July 2016 (seen in the society's catalogue) and has no successor here. A comparison that
+/// Most classes are criteria for hard floors walked on with shoes. A bathtub or a shower floor stands under bare, wet, soapy feet: the one
+/// test for tubs, ASTM F462, was withdrawn in July 2016 (seen in the society's catalogue) and has no successor here. A comparison that
 /// falls short tells something; one that holds tells little.
 /// </remarks>
 /// <example><code>
@@ -20,8 +24,8 @@ public sealed record SlipComparison
 
     /// <summary>Takes the readings.</summary>
     /// <param name="readings">
-    /// Readings in the scale of the class, at least one; one for each direction of the test: coefficients from 0 to 2, pendulum values from 0
-    /// to 150, or angles from 0 to 45 degrees.
+    /// Readings in the scale of the class, at least one; one for each direction of the test: coefficients from 0 to 2, pendulum values from
+    /// 0 to 150, or angles from 0 to 45 degrees.
     /// </param>
     /// <param name="against">The class.</param>
     /// <param name="measuredWet">Whether they were measured wet.</param>
@@ -77,11 +81,14 @@ public sealed record SlipComparison
     {
         Expression sum = Expression.Sum(readings.Select((one, i) => Expression.Quantity("µ_" + Figures.Significant(i + 1), one, Measure.Number)));
         return new Workings(
-            "Slip test", [new("mean", "µ_m", sum / Expression.Quantity("n", readings.Count, Measure.Number), Mean, Measure.Number, Source.Derived("mean of the readings"))]);
+            "Slip test", [new("mean", "µ_m", sum / Expression.Quantity("n", readings.Count, Measure.Number), Mean, Measure.Number,
+                Source.Derived("mean of the readings"))]);
     }
 
     /// <summary>The result in one line.</summary>
-    /// <returns>Text such as <c>0.465 wet by digital tribometer; 0.42 for ANSI A326.3 Interior, Wet floors; not a bathtub test</c>.</returns>
+    /// <returns>
+    /// Text such as <c>0.465 wet by digital tribometer; 0.42 for ANSI A326.3 Interior, Wet floors; not a bathtub test</c>.
+    /// </returns>
     public override string ToString() =>
         Class.Format(Mean) + (MeasuredWet ? " wet" : " dry") + " by " + Method + "; "
             + Class.Format(Class.Least) + " for " + Class.Name + " floors; not a bathtub test";

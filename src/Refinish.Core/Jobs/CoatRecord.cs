@@ -85,7 +85,8 @@ public sealed record CoatRecord
             [
                 .. Weighed.Skip(1).Select((one, i) => new WorkingStep(
                     one.Component + " to 100 of " + Weighed[0].Component + " by weight", "m_100," + Figures.Fixed(i + 2, 0),
-                    100 * Expression.Quantity("m", one.Mass.Kilograms, Measure.Mass) / Expression.Quantity("m_1", Weighed[0].Mass.Kilograms, Measure.Mass),
+                    100 * Expression.Quantity("m", one.Mass.Kilograms, Measure.Mass) / Expression.Quantity("m_1",
+                        Weighed[0].Mass.Kilograms, Measure.Mass),
                     Per100OfFirst[i + 1], Measure.Number, Source.Derived("ratio of what was weighed"))),
                 new("surface above dew point", "ΔT", surfaceAt - dew, SurfaceAboveDewPoint.Kelvins, Measure.TemperatureDifference, Source.Derived("difference of two readings")),
             ],

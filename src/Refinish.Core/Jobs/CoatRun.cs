@@ -131,7 +131,8 @@ public sealed class CoatRun
     public IReadOnlyList<LimitComparison> Flow(Angle slope)
     {
         double tilt = Guard.Within(slope, Bounds.Between(0, Math.PI, Measure.Angle), nameof(slope));
-        return new ValueList<LimitComparison>([.. OnTheSurface(Math.Min(tilt, Math.PI - tilt)), .. tilt > Math.PI / 2 ? [Hanging] : (LimitComparison[])[]]);
+        return new ValueList<LimitComparison>([.. OnTheSurface(Math.Min(tilt, Math.PI - tilt)), .. tilt > Math.PI / 2
+            ? [Hanging] : (LimitComparison[])[]]);
     }
 
     // The drive along the surface is ρ g sin α on both sides of it; what pulls away from it, on the underside, is in no model here.

@@ -64,7 +64,8 @@ public sealed class DayExposure
             }
 
             Worker worker = schedule.Work.Shop.Crew[day.Key.Person];
-            yield return new DayExposure(worker.Id, day.Key.Day, new PersonExposure(worker.Name, stays, schedule.Work.Shop.Limits), entered);
+            yield return new DayExposure(worker.Id, day.Key.Day, new PersonExposure(worker.Name, stays, schedule.Work.Shop.Limits),
+                entered);
         }
     }
 }

@@ -9,10 +9,13 @@ using UnitsNet;
 
 namespace Refinish.Jobs;
 
-/// <summary>The noise of one person's loud work on one day, against each noise limit of the shop's set, without hearing protection.</summary>
+/// <summary>
+/// The noise of one person's loud work on one day, against each noise limit of the shop's set, without hearing protection.
+/// </summary>
 /// <remarks>
-/// Only a person's own work counts: who stands by outside, or works beside a grinder, hears it too. Fans and compressors are counted as far as a
-/// level at the ear includes them. An operation counts from its start to its end, though no tool runs all of that time: the careful side.
+/// Only a person's own work counts: who stands by outside, or works beside a grinder, hears it too. Fans and compressors are counted as far
+/// as a level at the ear includes them. An operation counts from its start to its end, though no tool runs all of that time: the careful
+/// side.
 /// </remarks>
 public sealed class DayNoise
 {
@@ -35,7 +38,8 @@ public sealed class DayNoise
     /// <summary>Person, day and how many of the limits are passed or cannot be judged.</summary>
     /// <returns>One line of text.</returns>
     public override string ToString() => Day.ToString("yyyy-MM-dd", CultureInfo.InvariantCulture) + ": " + Worker + ", "
-        + Figures.Fixed(Doses.Count(dose => dose.Comparison.Outcome != ComparisonOutcome.Within), 0) + " of " + Figures.Fixed(Doses.Count, 0)
+        + Figures.Fixed(Doses.Count(dose => dose.Comparison.Outcome != ComparisonOutcome.Within), 0) + " of "
+            + Figures.Fixed(Doses.Count, 0)
         + " noise limits passed or not to be judged";
 
     internal static IEnumerable<DayNoise> Of(JobPlan plan)
@@ -46,7 +50,8 @@ public sealed class DayNoise
         }
 
         Dictionary<string, Worker> crew = schedule.Work.Shop.Crew.ToDictionary(worker => worker.Id, StringComparer.Ordinal);
-        foreach (IGrouping<(DateTime Day, string Person), Stretch> day in schedule.Operations.SelectMany(one => Loud(one, schedule.Work.Shop))
+        foreach (IGrouping<(DateTime Day, string Person),
+            Stretch> day in schedule.Operations.SelectMany(one => Loud(one, schedule.Work.Shop))
             .GroupBy(one => (one.Day, one.Person)).OrderBy(day => day.Key.Day).ThenBy(day => day.Key.Person, StringComparer.Ordinal))
         {
             yield return new DayNoise(crew[day.Key.Person], day.Key.Day, [.. day.Select(one => one.Span)], plan.Job.Shop.Limits.Noise);

@@ -6,8 +6,8 @@ using Refinish.Estimating;
 namespace Refinish.Jobs;
 
 /// <summary>
-/// What is done about a defect of a caller's own: an operation of its own on the fixture, in the place of its kind of work. Hours, materials
-/// and vapours are for one; a defect that counts several takes as many times.
+/// What is done about a defect of a caller's own: an operation of its own on the fixture, in the place of its kind of work. Hours,
+/// materials and vapours are for one; a defect that counts several takes as many times.
 /// </summary>
 /// <remarks>
 /// Hours come from <see cref="Hours"/>, from the shop's standard that <see cref="LabourCode"/> names, or else from the shop's standard for
@@ -23,7 +23,8 @@ namespace Refinish.Jobs;
 public sealed record DefectWork
 {
     // Warming is planned from temperatures; what is done on no single fixture has no place here.
-    private static readonly WorkKind[] Places = [.. WorkOrder.BeforeCoats.Concat(WorkOrder.AfterCoats).Where(kind => kind != WorkKind.Warm)];
+    private static readonly WorkKind[] Places =
+        [.. WorkOrder.BeforeCoats.Concat(WorkOrder.AfterCoats).Where(kind => kind != WorkKind.Warm)];
 
     /// <summary>The kind of work: it gives the operation its place in the order and its general cautions.</summary>
     /// <exception cref="ArgumentException">A kind that is not done on a single fixture.</exception>
@@ -72,7 +73,8 @@ public sealed record DefectWork
     }
 
     /// <summary>
-    /// Code of a standard of the shop that takes as long for one of its units; <see langword="null"/>, see <see cref="Hours"/>, when left out.
+    /// Code of a standard of the shop that takes as long for one of its units; <see langword="null"/>, see <see cref="Hours"/>, when left
+    /// out.
     /// </summary>
     /// <exception cref="ArgumentException">No identity, or there are hours already.</exception>
     public string? LabourCode
@@ -94,7 +96,9 @@ public sealed record DefectWork
     }
     = ValueList<MaterialNeed>.Empty;
 
-    /// <summary>What evaporates in the course of the work, for all together; none when left out. It goes into the air of the room.</summary>
+    /// <summary>
+    /// What evaporates in the course of the work, for all together; none when left out. It goes into the air of the room.
+    /// </summary>
     /// <exception cref="ArgumentException">An entry is missing.</exception>
     public IReadOnlyList<Evaporation> Vapours
     {

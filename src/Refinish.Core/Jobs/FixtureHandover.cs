@@ -35,8 +35,10 @@ public sealed class FixtureHandover
         }
 
         RoomCourse course = schedule.Work.Courses[procedure.Fixture.Room];
-        hard = new ValueList<DateTimeOffset?>(runs.Select(run => Reached(run, HardensFrom(schedule, run), course, times => times.WaterService, forecast => forecast.WaterService)));
-        cured = new ValueList<DateTimeOffset?>(runs.Select(run => Reached(run, HardensFrom(schedule, run), course, times => times.FullCure, forecast => forecast.FullCure)));
+        hard = new ValueList<DateTimeOffset?>(runs.Select(run =>
+            Reached(run, HardensFrom(schedule, run), course, times => times.WaterService, forecast => forecast.WaterService)));
+        cured = new ValueList<DateTimeOffset?>(runs.Select(run =>
+            Reached(run, HardensFrom(schedule, run), course, times => times.FullCure, forecast => forecast.FullCure)));
         Shop shop = schedule.Work.Shop;
         ScheduledOperation[] own = [.. schedule.Operations.Where(operation => operation.Operation.Fixtures.Contains(id))];
         Begun = own.Min(operation => operation.Start);
@@ -152,7 +154,8 @@ public sealed class FixtureHandover
     private double? HeldAt { get; }
 
     // The last stroke, or the end of the operation by which the coat cures.
-    private static DateTimeOffset HardensFrom(CrewSchedule schedule, ScheduledRun run) => schedule.TryFind(CureWait.CureOf(run.Run))?.End ?? run.End;
+    private static DateTimeOffset HardensFrom(CrewSchedule schedule, ScheduledRun run) =>
+        schedule.TryFind(CureWait.CureOf(run.Run))?.End ?? run.End;
 
     private static DateTimeOffset? Reached(
         ScheduledRun run, DateTimeOffset from, RoomCourse course, Func<CureTimes, TimeSpan> time, Func<CureForecast, TimeSpan?> held)

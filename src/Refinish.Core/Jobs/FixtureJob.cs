@@ -68,16 +68,19 @@ public sealed record FixtureJob
                 && (ready.Name != value.Material.Name || ready.Surface != value.Material.Surface))
             {
                 throw new ArgumentException(
-                    "Survey names " + value.Material.Name + " by the identity of " + ready.Name + "; give a material of your own an identity of its own.",
+                    "Survey names " + value.Material.Name + " by the identity of " + ready.Name
+                        + "; give a material of your own an identity of its own.",
                     nameof(Survey));
             }
 
-            foreach (IGrouping<string, OwnDefect> same in Guard.NotNull(value, nameof(Survey)).Defects.OfType<OwnDefect>().GroupBy(own => own.Code))
+            foreach (IGrouping<string,
+                OwnDefect> same in Guard.NotNull(value, nameof(Survey)).Defects.OfType<OwnDefect>().GroupBy(own => own.Code))
             {
                 if (same.Any(other => !other.IsMendedAs(same.First())))
                 {
                     throw new ArgumentException(
-                        "Survey holds two defects with the code " + same.Key + " and another name, work or caution; give them codes of their own.", nameof(Survey));
+                        "Survey holds two defects with the code " + same.Key
+                            + " and another name, work or caution; give them codes of their own.", nameof(Survey));
                 }
             }
 

@@ -118,9 +118,9 @@ public sealed class JobPlan
     public IReadOnlyList<NextReading> NextReadings => field ??= new ValueList<NextReading>(NextReading.Of(this));
 
     /// <summary>
-    /// Volatile organic compounds of each product by its id, as applied and at the maker's greatest reducer, against the limit of the shop's
-    /// set that it keeps least; where the set has none, against the one that the library remembers for tub and tile refinish coatings, whose
-    /// source says how well it is known. Only a limit of the set stands in the way of a plan.
+    /// Volatile organic compounds of each product by its id, as applied and at the maker's greatest reducer, against the limit of the
+    /// shop's set that it keeps least; where the set has none, against the one that the library remembers for tub and tile refinish
+    /// coatings, whose source says how well it is known. Only a limit of the set stands in the way of a plan.
     /// </summary>
     public IReadOnlyDictionary<string, LimitComparison> Voc => field ??= (Work?.Runs ?? []).Select(run => run.Layer)
         .GroupBy(layer => layer.Product.Id, StringComparer.Ordinal)

@@ -24,7 +24,9 @@ public enum ObjectionKind
     /// <summary>The coats planned do not hide the old colour.</summary>
     Hiding,
 
-    /// <summary>The product as applied is beyond a limit of volatile organic compounds of the shop's set, or that cannot be judged.</summary>
+    /// <summary>
+    /// The product as applied is beyond a limit of volatile organic compounds of the shop's set, or that cannot be judged.
+    /// </summary>
     Voc,
 
     /// <summary>The crew has nobody to stand by while a coat is sprayed or solvent is at work.</summary>
@@ -37,8 +39,8 @@ public enum ObjectionKind
     Labour,
 
     /// <summary>
-    /// The vapour is beyond the share of its lower flammable limit that the shop's set allows, the exhaust moves less than the careful bound asks for, or that cannot
-    /// be judged; or the room takes longer than a working day to clear.
+    /// The vapour is beyond the share of its lower flammable limit that the shop's set allows, the exhaust moves less than the careful
+    /// bound asks for, or that cannot be judged; or the room takes longer than a working day to clear.
     /// </summary>
     Flammability,
 

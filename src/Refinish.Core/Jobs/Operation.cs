@@ -173,8 +173,8 @@ public sealed record Operation
     public bool IsLoud { get; init; }
 
     /// <summary>
-    /// A-weighted level at the ear of whoever does it, 60 to 140 dB; <see langword="null"/>, unless given, for that of the shop's list for its
-    /// kind of work. Without either, work that is loud or sprays cannot be judged, and other work counts as quiet.
+    /// A-weighted level at the ear of whoever does it, 60 to 140 dB; <see langword="null"/>, unless given, for that of the shop's list for
+    /// its kind of work. Without either, work that is loud or sprays cannot be judged, and other work counts as quiet.
     /// </summary>
     /// <exception cref="ArgumentOutOfRangeException">Outside the range.</exception>
     public Level? SoundLevel

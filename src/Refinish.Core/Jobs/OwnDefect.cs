@@ -11,8 +11,8 @@ namespace Refinish.Jobs;
 /// </summary>
 /// <remarks>
 /// A hollow without work of its own is filled with the shop's filler among the other repairs; its hours then come from the shop's labour
-/// standard for <c>DefectKind.Own(code)</c>. With work of its own the filler is bought for that operation and hardens after it. A defect with
-/// neither is another trade's: it has its effect on the verdict alone.
+/// standard for <c>DefectKind.Own(code)</c>. With work of its own the filler is bought for that operation and hardens after it. A defect
+/// with neither is another trade's: it has its effect on the verdict alone.
 /// </remarks>
 /// <example><code>
 /// OwnDefect inlay = new(
@@ -27,14 +27,16 @@ public sealed record OwnDefect : Defect
 {
     private readonly SurveyRule rule;
 
-    /// <summary>Records it.</summary>
+    /// <summary>Records a defect that the library has no kind for.</summary>
     /// <param name="code">Its code, as labour standards, materials and rules name it; none of a ready kind or rule.</param>
     /// <param name="name">What it is called.</param>
     /// <param name="effect">What it makes of the fixture.</param>
     /// <param name="remedy">What would help.</param>
     /// <param name="repeatTest">Which test is repeated when that was done.</param>
     /// <param name="source">What this rests on.</param>
-    /// <exception cref="ArgumentException">A text is empty, or <paramref name="code"/> is no identity or that of a ready kind or rule.</exception>
+    /// <exception cref="ArgumentException">
+    /// A text is empty, or <paramref name="code"/> is no identity or that of a ready kind or rule.
+    /// </exception>
     /// <exception cref="ArgumentNullException">An argument is missing.</exception>
     /// <exception cref="ArgumentOutOfRangeException"><paramref name="effect"/> is not a named value.</exception>
     public OwnDefect(string code, string name, Suitability effect, string remedy, string repeatTest, Source source)
@@ -93,7 +95,9 @@ public sealed record OwnDefect : Defect
         }
     }
 
-    /// <summary>What can hurt because of it, while it is there and while it is mended; none beside those of the kind of work when left out.</summary>
+    /// <summary>
+    /// What can hurt because of it, while it is there and while it is mended; none beside those of the kind of work when left out.
+    /// </summary>
     /// <exception cref="ArgumentException">An entry is missing.</exception>
     public IReadOnlyList<Caution> Cautions
     {
@@ -138,7 +142,8 @@ public sealed record OwnDefect : Defect
         if (hollow is not null && work is { IsBeforeSanding: false })
         {
             throw new ArgumentException(
-                name + ": there is a hollow to fill, and the work is of the kind " + work.Kind + ", after filler is sanded; allowed: up to Fill.", name);
+                name + ": there is a hollow to fill, and the work is of the kind " + work.Kind
+                    + ", after filler is sanded; allowed: up to Fill.", name);
         }
     }
 }

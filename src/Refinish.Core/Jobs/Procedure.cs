@@ -158,7 +158,9 @@ public sealed class Procedure
     /// <summary>Whether a floor that people stand on, or a seat that they sit on, gets coated.</summary>
     internal bool CoatsFloor { get; }
 
-    /// <summary>Whether some of what gets coated is worked on from below, so that everything wet or loose falls towards whoever does it.</summary>
+    /// <summary>
+    /// Whether some of what gets coated is worked on from below, so that everything wet or loose falls towards whoever does it.
+    /// </summary>
     internal bool LooksDown { get; }
 
     /// <summary>Whether it is sprayed above the head: it looks down, or it is a tiled wall.</summary>
@@ -237,8 +239,10 @@ public sealed class Procedure
     }
 
     // Zones that somebody asked for and that such a fixture does not get coated.
-    private static IEnumerable<string> LeftBare(FixtureJob fixture) => RoughFixture.Behind(fixture.Fixture) is ComposedFixture made && fixture.Zones is not null
-        ? made.Kind.NotCoated.Where(surface => surface.Zone is FixtureZoneKind zone && fixture.Zones.Contains(zone)).Select(surface => surface.ToString())
+    private static IEnumerable<string> LeftBare(FixtureJob fixture) =>
+        RoughFixture.Behind(fixture.Fixture) is ComposedFixture made && fixture.Zones is not null
+        ? made.Kind.NotCoated.Where(surface => surface.Zone is FixtureZoneKind zone && fixture.Zones.Contains(zone)).Select(surface =>
+            surface.ToString())
         : [];
 
     private static IEnumerable<CoatedSurface> SurfacesOf(FixtureJob fixture)
@@ -251,7 +255,8 @@ public sealed class Procedure
 
         FixtureZone[] zones = [.. fixture.Fixture.Zones.Where(zone => fixture.Zones is null || fixture.Zones.Contains(zone.Kind))];
         double sum = zones.Sum(zone => zone.Area.SquareMeters);
-        Guard.Rule(sum > 0, nameof(FixtureJob.Zones), sum, Measure.Area, string.Join("; ", ["zones of the fixture with an area", .. LeftBare(fixture)]));
+        Guard.Rule(sum > 0, nameof(FixtureJob.Zones), sum, Measure.Area,
+            string.Join("; ", ["zones of the fixture with an area", .. LeftBare(fixture)]));
         foreach (IGrouping<FixtureZoneKind, FixtureZone> zone in zones.GroupBy(zone => zone.Kind))
         {
             Area part = Area.FromSquareMeters(zone.Sum(one => one.Area.SquareMeters) * fixture.ShareFraction * fixture.AreaFactor);

@@ -8,7 +8,10 @@ using UnitsNet;
 
 namespace Refinish.Jobs;
 
-/// <summary>The air of one room over a schedule: vapour of coats, promoters and chemicals of the preparation, flammability, exposure in the room, mist of isocyanates, and what protection has to cover.</summary>
+/// <summary>
+/// The air of one room over a schedule: vapour of coats, promoters and chemicals of the preparation, flammability, exposure in the room,
+/// mist of isocyanates, and what protection has to cover.
+/// </summary>
 public sealed class RoomAirPlan
 {
     private static readonly TimeSpan LongestShift = TimeSpan.FromHours(16);
@@ -62,15 +65,19 @@ public sealed class RoomAirPlan
     /// <summary>The room.</summary>
     public SiteRoom Room { get; }
 
-    /// <summary>The instant from which the study counts, the same for all rooms of the schedule: when the first vapour is given off. Meaningless without a study.</summary>
+    /// <summary>
+    /// The instant from which the study counts, the same for all rooms of the schedule: when the first vapour is given off. Meaningless
+    /// without a study.
+    /// </summary>
     public DateTimeOffset Zero { get; }
 
     /// <summary>The study of all vapour in the room; <see langword="null"/> when nothing evaporates.</summary>
     public AirStudy? Study { get; }
 
     /// <summary>
-    /// What the exhaust really moves, held against what keeps the vapour at the allowed share of its lower flammable limit if all solvent of a coat or a wipe came off
-    /// while it is put on: the careful bound, which does not rest on how fast the film dries; <see langword="null"/> without a study.
+    /// What the exhaust really moves, held against what keeps the vapour at the allowed share of its lower flammable limit if all solvent
+    /// of a coat or a wipe came off while it is put on: the careful bound, which does not rest on how fast the film dries;
+    /// <see langword="null"/> without a study.
     /// </summary>
     public LimitComparison? FlammableAirflow
     {
@@ -95,12 +102,14 @@ public sealed class RoomAirPlan
     }
 
     /// <summary>
-    /// Relative humidity at the peak of the water that waterborne coats and cleaners give off, against 100 %;
-    /// <see langword="null"/> when none states water among its solvents. Times and spray windows are not changed by it.
+    /// Relative humidity at the peak of the water that waterborne coats and cleaners give off, against 100 %; <see langword="null"/> when
+    /// none states water among its solvents. Times and spray windows are not changed by it.
     /// </summary>
     public LimitComparison? Humidity { get; }
 
-    /// <summary>Isocyanate mist of each coat that has any, where the shop states an airborne fraction; empty otherwise, which is not a pass.</summary>
+    /// <summary>
+    /// Isocyanate mist of each coat that has any, where the shop states an airborne fraction; empty otherwise, which is not a pass.
+    /// </summary>
     public IReadOnlyList<IsocyanateScreen> Screens { get; }
 
     /// <summary>Vapours and mists about which nothing is stated, so that they cannot be judged.</summary>
@@ -123,9 +132,9 @@ public sealed class RoomAirPlan
     }
 
     /// <summary>
-    /// The need that decides in this room: mist of isocyanates that cannot be judged, for which no factor can be named, or else the need with the greatest
-    /// ratio, so that a respirator whose factor reaches it reaches the others that can be judged;
-    /// <see langword="null"/> when none is beyond its limit.
+    /// The need that decides in this room: mist of isocyanates that cannot be judged, for which no factor can be named, or else the need
+    /// with the greatest ratio, so that a respirator whose factor reaches it reaches the others that can be judged; <see langword="null"/>
+    /// when none is beyond its limit.
     /// </summary>
     public ProtectionNeed? Hardest => Protection.FirstOrDefault(need => need.Comparison.Outcome == ComparisonOutcome.CannotBeJudged && IsMist(need))
         ?? Protection.Where(need => need.Comparison.Outcome == ComparisonOutcome.Beyond).OrderByDescending(need => need.HazardRatio).FirstOrDefault();
@@ -136,8 +145,8 @@ public sealed class RoomAirPlan
     public bool AsksForAir { get; }
 
     /// <summary>
-    /// Whether the vapour of a solvent comes within a factor of two of what is listed as immediately dangerous to life or health, by the limits that the
-    /// shop holds it against: the model of a room is no better than that factor.
+    /// Whether the vapour of a solvent comes within a factor of two of what is listed as immediately dangerous to life or health, by the
+    /// limits that the shop holds it against: the model of a room is no better than that factor.
     /// </summary>
     public bool IsImmediatelyDangerous =>
         Study?.Exposure.Any(one => one.Limit?.Kind == ExposureLimitKind.Idlh && one.Comparison.Value >= one.Comparison.Limit / BoxModel) == true;
@@ -217,8 +226,10 @@ public sealed class RoomAirPlan
         {
             ExposureLimit? mist = shop.Limits.PolyisocyanateMist;
             yield return new LimitComparison(
-                "polyisocyanate mist while spraying", null, mist?.MassConcentration?.KilogramsPerCubicMeter, LimitSense.AtMost, Measure.MassConcentration,
-                mist?.Source ?? NoMistLimit, "state an airborne fraction; supplied air under a respiratory protection programme whatever it says")
+                "polyisocyanate mist while spraying", null, mist?.MassConcentration?.KilogramsPerCubicMeter, LimitSense.AtMost,
+                    Measure.MassConcentration,
+                mist?.Source ?? NoMistLimit,
+                    "state an airborne fraction; supplied air under a respiratory protection programme whatever it says")
             {
                 Whose = mist?.Whose ?? shop.Limits.Whose,
             };

@@ -333,8 +333,8 @@ public sealed record Shop
 
     /// <summary>
     /// The limits that the shop's plans are held against: exposure, flammability, volatile organic compounds, slip, noise;
-    /// <see cref="LimitSets.Default"/> unless given. Comparisons say whose they are. A product beyond a VOC limit of the set, and vapour beyond
-    /// its flammable share, stand in the way of a plan.
+    /// <see cref="LimitSets.Default"/> unless given. Comparisons say whose they are. A product beyond a VOC limit of the set, and vapour
+    /// beyond its flammable share, stand in the way of a plan.
     /// </summary>
     /// <exception cref="ArgumentNullException">Missing.</exception>
     /// <exception cref="ArgumentOutOfRangeException">The design line of flammability is above its limit.</exception>

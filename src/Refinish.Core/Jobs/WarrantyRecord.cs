@@ -111,7 +111,8 @@ public sealed record WarrantyRecord
                 .Append(Measure.Percent.Format(coat.Air.RelativeHumidity.DecimalFractions, system, 3)).Append(" humidity, dew point ")
                 .Append(Measure.Temperature.Format(coat.Air.DewPoint.Kelvins, system, 3)).Append("; surface ")
                 .Append(Measure.Temperature.Format(coat.Surface.Kelvins, system, 3)).Append("; weighed ")
-                .Append(string.Join(", ", coat.Weighed.Select(one => Measure.Mass.Format(one.Mass.Kilograms, system, 4) + " " + one.Component)))
+                .Append(string.Join(", ",
+                    coat.Weighed.Select(one => Measure.Mass.Format(one.Mass.Kilograms, system, 4) + " " + one.Component)))
                 .Append("; wet film ")
                 .Append(coat.WetFilm is Length film ? Measure.Film.Format(film.Meters, system, 3) : "not measured").Append('\n');
         }

@@ -13,7 +13,7 @@ public sealed record WorkNoise
 {
     private readonly double level;
 
-    /// <summary>Takes a level.</summary>
+    /// <summary>States how loud a tool is at the ear of whoever uses it.</summary>
     /// <param name="work">The kind of work.</param>
     /// <param name="tool">The tool that makes it.</param>
     /// <param name="level">A-weighted level at the ear while it is done, 60 to 140 dB.</param>
@@ -28,7 +28,7 @@ public sealed record WorkNoise
         Source = Guard.NotNull(source, nameof(source));
     }
 
-    /// <summary>The kind of work.</summary>
+    /// <summary>Operations of this kind are done at the level.</summary>
     public WorkKind Work { get; }
 
     /// <summary>The tool that makes it.</summary>

@@ -45,8 +45,8 @@ public sealed record PathForecast
     /// <param name="steps">The steps, with unique ids; at least one.</param>
     /// <param name="lags">Least times to keep between steps, in any order; they are taken as certain.</param>
     /// <exception cref="ArgumentException">
-    /// No step is given, an id stands twice, a lag refers to an unknown step or to one step twice, or it has a maximum or a clock, of
-    /// which this forecast knows nothing.
+    /// No step is given, an id stands twice, a lag refers to an unknown step or to one step twice, or it has a maximum or a clock, of which
+    /// this forecast knows nothing.
     /// </exception>
     public PathForecast(IEnumerable<UncertainStep> steps, IEnumerable<StepLag> lags)
     {
@@ -68,7 +68,7 @@ public sealed record PathForecast
         }
     }
 
-    /// <summary>The steps.</summary>
+    /// <summary>The steps with their three times, in the order given.</summary>
     public IReadOnlyList<UncertainStep> Steps { get; }
 
     /// <summary>Early and late dates at the mean times; it says what contradicts what when the steps cannot hold together.</summary>
@@ -92,7 +92,10 @@ public sealed record PathForecast
         ? []
         : Path.Steps.Where((time, i) => !governing.Chain.Contains(i) && time.Slack.TotalSeconds <= 2 * deviation));
 
-    /// <summary>The chance that the path is done by a time; too hopeful for the whole, see <see cref="MayTakeOver"/>.</summary>
+    /// <summary>
+    /// The chance that the path is done by a time; too hopeful for the whole, see <see cref="MayTakeOver"/>. A normal distribution has no
+    /// ends: with few steps it gives a small chance even below the sum of their least times.
+    /// </summary>
     /// <param name="time">Time from the start of the work, 0 to 3650 days, counted as the steps are.</param>
     /// <returns>The chance; <see langword="null"/> when impossible. When nothing is uncertain, 0 or 100 %.</returns>
     /// <exception cref="ArgumentOutOfRangeException">Outside the range.</exception>
@@ -102,8 +105,9 @@ public sealed record PathForecast
         return governing is null ? null : Ratio.FromDecimalFractions(Chance(seconds));
     }
 
-    /// <summary>The time by which the path is done with a chance, T + z σ; too early for the whole, see
-    /// <see cref="MayTakeOver"/>.</summary>
+    /// <summary>
+    /// The time by which the path is done with a chance, T + z σ; too early for the whole, see <see cref="MayTakeOver"/>.
+    /// </summary>
     /// <param name="chance">The chance, 0.1 to 99.9 %: further out the normal distribution says nothing about work.</param>
     /// <returns>The time, not below zero; <see langword="null"/> when impossible.</returns>
     /// <exception cref="ArgumentOutOfRangeException">Outside the range.</exception>

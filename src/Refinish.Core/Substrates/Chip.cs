@@ -4,8 +4,8 @@ using UnitsNet;
 namespace Refinish.Substrates;
 
 /// <summary>
-/// A chip, round or oval, taken as the cap of a sphere that is stretched to its outline: V = π h (3 a b + h²) / 6 with the half axes a, b of
-/// the mouth and depth h. Round, a = b, it is the spherical cap.
+/// A chip, round or oval, taken as the cap of a sphere that is stretched to its outline: V = π h (3 a b + h²) / 6 with the half axes a, b
+/// of the mouth and depth h. Round, a = b, it is the spherical cap.
 /// </summary>
 /// <remarks>
 /// Solid geometry: stretching one way and pressing the other by the same factor leaves the volume as it was. h² = a b is half an ellipsoid,
@@ -35,7 +35,9 @@ public sealed record Chip : Defect
     }
 
     /// <summary>Records an oval chip.</summary>
-    /// <param name="length">Longer extent of the mouth; more than 0 and at most 100 mm: anything larger is a <see cref="WornPatch"/>.</param>
+    /// <param name="length">
+    /// Longer extent of the mouth; more than 0 and at most 100 mm: anything larger is a <see cref="WornPatch"/>.
+    /// </param>
     /// <param name="width">Shorter extent; more than 0 and at most <paramref name="length"/>.</param>
     /// <param name="depth">Deepest point; more than 0 and at most half of <paramref name="width"/>.</param>
     /// <exception cref="ArgumentOutOfRangeException">A size is outside its range.</exception>
@@ -82,6 +84,7 @@ public sealed record Chip : Defect
             ? Expression.Square(Expression.Quantity("d", length, Measure.Length) / 2)
             : Expression.Quantity("l", length, Measure.Length) / 2 * (Expression.Quantity("w", width, Measure.Length) / 2);
         Expression formula = Expression.Pi() * h * ((3 * ab) + Expression.Square(h)) / 6;
-        return new Cavity(CavityVolume.CubicMeters, depth, formula, Source.Derived(IsRound ? "spherical cap" : "cap of a stretched sphere"));
+        return new Cavity(CavityVolume.CubicMeters, depth, formula,
+            Source.Derived(IsRound ? "spherical cap" : "cap of a stretched sphere"));
     }
 }

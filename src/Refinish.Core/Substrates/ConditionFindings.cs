@@ -59,7 +59,8 @@ internal static class ConditionFindings
         }
 
         LimitComparison count = new("number of " + when.Defect, number, most, LimitSense.AtMost, Measure.Number, source);
-        return count.Outcome != ComparisonOutcome.Beyond ? [] : [Finding.About(count) is Finding all && found.Exists(one => one.IsOpen) ? all.Open() : Finding.About(count)];
+        return count.Outcome != ComparisonOutcome.Beyond
+            ? [] : [Finding.About(count) is Finding all && found.Exists(one => one.IsOpen) ? all.Open() : Finding.About(count)];
     }
 
     private static IEnumerable<LimitComparison> Limits(SurveyCondition when, Defect defect, Source source)

@@ -89,7 +89,8 @@ public sealed record DefectKind
         }
 
         return All.FirstOrDefault(kind => kind.Code.Equals(code, StringComparison.OrdinalIgnoreCase)) is DefectKind ready
-            ? throw new ArgumentException("code is " + code + ", which the ready kind " + ready.Code + " has; give yours another.", nameof(code))
+            ? throw new ArgumentException("code is " + code + ", which the ready kind " + ready.Code + " has; give yours another.",
+                nameof(code))
             : new DefectKind(code) { IsOwn = true, HasDepth = true };
     }
 

@@ -12,7 +12,7 @@ public sealed record Hollow
     private readonly double volume;
     private readonly double depth;
 
-    /// <summary>Records it.</summary>
+    /// <summary>Records the hollow under one defect.</summary>
     /// <param name="volume">Volume, more than 0 and at most 10 L.</param>
     /// <param name="depth">Deepest point, more than 0 and at most 100 mm.</param>
     /// <exception cref="System.ArgumentOutOfRangeException">A size is outside its range.</exception>

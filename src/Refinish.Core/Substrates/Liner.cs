@@ -18,7 +18,7 @@ public sealed record Liner : Defect
 {
     private readonly double area;
 
-    /// <summary>Records it.</summary>
+    /// <summary>Records a liner as it was found.</summary>
     /// <param name="area">Area of the liner, more than 0 and at most 100 m².</param>
     /// <param name="state">How it sits.</param>
     /// <param name="comesOff">Whether it comes off as part of this work.</param>

@@ -53,7 +53,8 @@ public sealed record RuleChange
     /// <exception cref="ArgumentException">No ready rule has the code, or it has that effect anyway.</exception>
     /// <exception cref="ArgumentNullException">An argument is missing.</exception>
     /// <exception cref="ArgumentOutOfRangeException"><paramref name="effect"/> is not a named value.</exception>
-    public static RuleChange ToEffect(string code, Suitability effect, Source source) => new(code, Guard.Defined(effect, nameof(effect)), source);
+    public static RuleChange ToEffect(string code, Suitability effect, Source source) =>
+        new(code, Guard.Defined(effect, nameof(effect)), source);
 
     /// <summary>What is changed, and by whom.</summary>
     /// <returns>Text such as <c>S-24 waiting time refused: struck [supplied: owner of the shop]</c>.</returns>

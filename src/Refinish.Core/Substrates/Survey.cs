@@ -5,7 +5,9 @@ using Refinish.Fixtures;
 
 namespace Refinish.Substrates;
 
-/// <summary>What was found at one fixture: material, earlier coats, age, lead, defects and the few site facts that can forbid the work.</summary>
+/// <summary>
+/// What was found at one fixture: material, earlier coats, age, lead, defects and the few site facts that can forbid the work.
+/// </summary>
 /// <remarks>
 /// A flag that is left out means "looked at and not found". What nobody can tell has its own value: <see cref="FixtureMaterial.Unknown"/>,
 /// <see cref="LeadTest.NotTested"/>, <see cref="AsbestosTest.NotTested"/>, a missing <see cref="YearBuilt"/>, an adhesion that was not
@@ -56,8 +58,8 @@ public sealed record Survey
     }
 
     /// <summary>
-    /// Facts of a caller's own that were found to be so, by codes that rules of their own read; none when left out. One that no rule reads is
-    /// told as a condition.
+    /// Facts of a caller's own that were found to be so, by codes that rules of their own read; none when left out. One that no rule reads
+    /// is told as a condition.
     /// </summary>
     /// <exception cref="ArgumentException">An entry is missing or no identity.</exception>
     public IReadOnlyList<string> OwnFacts
@@ -97,7 +99,10 @@ public sealed record Survey
         init => field = Guard.Defined(value, nameof(LeadTest));
     }
 
-    /// <summary>Whether lead in enamel, glaze or an old coat is suspected for another reason than the building's age, as in a salvaged tub put into a new house.</summary>
+    /// <summary>
+    /// Whether lead in enamel, glaze or an old coat is suspected for another reason than the building's age, as in a salvaged tub put into
+    /// a new house.
+    /// </summary>
     public bool LeadSuspected { get; init; }
 
     /// <summary>Whether the crew holds the certificate for lead work that local law asks for.</summary>

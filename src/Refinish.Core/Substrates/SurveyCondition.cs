@@ -8,8 +8,8 @@ namespace Refinish.Substrates;
 /// When a rule of a caller's own applies, as data that can be stored: everything that is given has to hold. For "or" make two rules.
 /// </summary>
 /// <remarks>
-/// A year or an age that nobody knows neither holds nor fails: the rule is then told as a condition that cannot be judged, and never forbids
-/// the work.
+/// A year or an age that nobody knows neither holds nor fails: the rule is then told as a condition that cannot be judged, and never
+/// forbids the work.
 /// </remarks>
 /// <example><code>
 /// SurveyCondition manyChips = new() { Surfaces = [MaterialSurface.Polymer], Defect = DefectKind.Chip, MoreThan = 6 };
@@ -84,8 +84,8 @@ public sealed record SurveyCondition
     }
 
     /// <summary>
-    /// <see cref="Defect"/> is longer or wider than this, more than 0 and at most 5 m; for chips, patches, low spots, cracks, rust, burns. Any
-    /// size when left out.
+    /// <see cref="Defect"/> is longer or wider than this, more than 0 and at most 5 m; for chips, patches, low spots, cracks, rust, burns.
+    /// Any size when left out.
     /// </summary>
     /// <exception cref="ArgumentOutOfRangeException">Outside the range.</exception>
     public Length? LargerThan
@@ -95,8 +95,8 @@ public sealed record SurveyCondition
     }
 
     /// <summary>
-    /// <see cref="Defect"/> is deeper than this, more than 0 and at most 50 mm; for chips, patches, cracks, pitting and defects of one's own.
-    /// Any depth when left out.
+    /// <see cref="Defect"/> is deeper than this, more than 0 and at most 50 mm; for chips, patches, cracks, pitting and defects of one's
+    /// own. Any depth when left out.
     /// </summary>
     /// <exception cref="ArgumentOutOfRangeException">Outside the range.</exception>
     public Length? DeeperThan
@@ -106,7 +106,8 @@ public sealed record SurveyCondition
     }
 
     /// <summary>
-    /// <see cref="Defect"/> covers more than this, more than 0 and at most 100 m²; for all ready kinds with an outline. Any area when left out.
+    /// <see cref="Defect"/> covers more than this, more than 0 and at most 100 m²; for all ready kinds with an outline. Any area when left
+    /// out.
     /// </summary>
     /// <exception cref="ArgumentOutOfRangeException">Outside the range.</exception>
     public Area? WiderThan
@@ -147,7 +148,8 @@ public sealed record SurveyCondition
         : Defect is DefectKind kind && larger is not null && !kind.HasSize ? "has a LargerThan, and a " + kind + " has no size"
         : Defect is DefectKind deep && deeper is not null && !deep.HasDepth ? "has a DeeperThan, and of a " + deep + " no depth is measured"
         : Defect is DefectKind wide && area is not null && !wide.HasOutline ? "has a WiderThan, and a " + wide + " has no outline"
-        : Defect is null && BuiltBefore is null && OlderThanYears is null && Materials.Count + Surfaces.Count + Facts.Count + OwnFacts.Count == 0
+        : Defect is null && BuiltBefore is null && OlderThanYears is null
+            && Materials.Count + Surfaces.Count + Facts.Count + OwnFacts.Count == 0
             ? "says nothing, so that the rule would always apply"
         : null;
 

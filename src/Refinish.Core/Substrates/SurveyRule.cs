@@ -4,7 +4,9 @@ using System.Linq;
 
 namespace Refinish.Substrates;
 
-/// <summary>One rule of the survey as data: its code, what it does to the verdict, the remedy, the test to repeat after, and what it rests on.</summary>
+/// <summary>
+/// One rule of the survey as data: its code, what it does to the verdict, the remedy, the test to repeat after, and what it rests on.
+/// </summary>
 /// <remarks>
 /// The codes of the ready rules are this library's own, and their thresholds stand in <see cref="SurveyPolicy"/>. A rule of a caller's own
 /// has a code of its own and a <see cref="SurveyCondition"/>, or a function where no condition is enough; the function cannot be stored.
@@ -62,7 +64,8 @@ public sealed record SurveyRule
     /// <exception cref="ArgumentNullException">An argument is missing.</exception>
     /// <exception cref="ArgumentOutOfRangeException"><paramref name="effect"/> is not a named value.</exception>
     public SurveyRule(
-        string code, string title, Suitability effect, string remedy, string repeatTest, Source source, Func<Survey, IEnumerable<string>> find)
+        string code, string title, Suitability effect, string remedy, string repeatTest, Source source, Func<Survey,
+            IEnumerable<string>> find)
         : this(Own(code), title, effect, remedy, repeatTest, source, Sentences(Guard.NotNull(find, nameof(find)))) => IsByFunction = true;
 
     internal SurveyRule(
@@ -117,7 +120,8 @@ public sealed record SurveyRule
     = Audience.Crew | Audience.Customer;
 
     /// <summary>
-    /// Whether it protects people: lead, asbestos, flame, exhaust, those who cannot leave. Struck or softened, such a rule stays a condition.
+    /// Whether it protects people: lead, asbestos, flame, exhaust, those who cannot leave. Struck or softened, such a rule stays a
+    /// condition.
     /// </summary>
     public bool ProtectsPeople { get; internal init; }
 
@@ -134,7 +138,8 @@ public sealed record SurveyRule
     private static string Own(string code) =>
         All.Any(rule => rule.Code.Equals(Guard.Id(code, nameof(code)), StringComparison.OrdinalIgnoreCase))
             ? throw new ArgumentException(
-                "code is " + code + ", which a ready rule has; give yours another, and strike or change the ready one by a RuleChange.", nameof(code))
+                "code is " + code + ", which a ready rule has; give yours another, and strike or change the ready one by a RuleChange.",
+                    nameof(code))
             : code;
 
     private static Func<Survey, SurveyPolicy, IEnumerable<Finding>> Sentences(Func<Survey, IEnumerable<string>> find) =>

@@ -15,7 +15,8 @@ internal static class SurveyRules
 
     private static readonly Source Invented = Source.Invented("threshold or rule of the survey policy, to be replaced by the shop's own");
     private static readonly Source Practice = Source.CommonPractice("survey of a worn fixture");
-    private static readonly Source Liners = Source.CommonPractice("a liner over an old tub is refinished only where it is bonded all over and dry behind");
+    private static readonly Source Liners =
+        Source.CommonPractice("a liner over an old tub is refinished only where it is bonded all over and dry behind");
     private static readonly Source LeadAge = Source.Published("73 FR 21692", "final renovation rule, 22 April 2008, summary: target housing is housing built before 1978, TSCA section 401, with exceptions");
     private static readonly Source Stripping = Source.FromMemory("40 CFR 751 subpart B (89 FR 39254) forbids methylene chloride for commercial coating removal outside listed exceptions");
 
@@ -55,9 +56,11 @@ internal static class SurveyRules
         new("S-16", "hold of the old coat not tested", If, "tape test before the price is agreed: nothing can be said about the old coat yet", "cross-cut tape test", Practice,
             (s, _) => Untested(s)),
         new("S-17", "lead", No, "a certified firm, or leave the surface undisturbed", "clearance by the certified firm", LeadAge,
-            (s, _) => When(s.LeadTest == LeadTest.Positive && !s.CertifiedForLead, "lead was found and the crew holds no certificate for lead work")) { ProtectsPeople = true },
+            (s, _) => When(s.LeadTest == LeadTest.Positive && !s.CertifiedForLead,
+                "lead was found and the crew holds no certificate for lead work")) { ProtectsPeople = true },
         new("S-18", "lead, certified crew", If, "lead-safe work as the certificate demands", "clearance", LeadAge,
-            (s, _) => When(s.LeadTest == LeadTest.Positive && s.CertifiedForLead, "lead was found; the crew is certified")) { ProtectsPeople = true, Concerns = Everybody },
+            (s, _) => When(s.LeadTest == LeadTest.Positive && s.CertifiedForLead,
+                "lead was found; the crew is certified")) { ProtectsPeople = true, Concerns = Everybody },
         new("S-19", "lead not tested", If, "test for lead before anything is sanded, etched or stripped", "lead test", LeadAge,
             (s, _) => When(LeadIsOpen(s), s.YearBuilt switch
             {
@@ -87,13 +90,15 @@ internal static class SurveyRules
             (s, _) => Each<Burn>(s)) { Concerns = Audience.Crew },
         new("S-30", "much filler", If, "measure again; ask whether replacing is the better answer", "survey", Invented, Filler),
         new("S-31", "survey contradicts itself", If, "identify the material again, or find where the trace comes from", "identification", Practice,
-            (s, _) => s.Defects.Where(defect => Contradicts(s.Material, defect)).Select(defect => new Finding(system => defect.Describe(system) + " does not go with " + s.Material.Name))),
+            (s, _) => s.Defects.Where(defect => Contradicts(s.Material, defect)).Select(defect =>
+                new Finding(system => defect.Describe(system) + " does not go with " + s.Material.Name))),
         new("S-32", "no exhaust path", No, "another way for the air, or no spraying here", "smoke or paper test at the opening", Practice,
             (s, _) => When(s.NoExhaustPath, "there is no way to lead exhaust air outdoors")) { ProtectsPeople = true },
         new("S-33", "flame", No, "have the flame or pilot shut off", "look before mixing", Practice,
             (s, _) => When(s.FlameCannotBeShutOff, "an open flame or pilot cannot be shut off")) { ProtectsPeople = true },
         new("S-34", "people who cannot leave", No, "another day, or another place for them", "ask before mixing", Practice,
-            (s, _) => When(s.SensitiveOccupantsCannotLeave, "people who must not breathe the vapour cannot leave")) { ProtectsPeople = true },
+            (s, _) => When(s.SensitiveOccupantsCannotLeave, "people who must not breathe the vapour cannot leave")) { ProtectsPeople =
+                true },
         new("S-35", "pitting", If, "clean out the pits, dry, probe the deepest for holes, fill and sand", "look again under side light", Practice,
             (s, _) => Each<Pitting>(s)),
         new("S-36", "asbestos would be disturbed", No, "a licensed firm removes or seals it first, or the work leaves it alone",
@@ -116,7 +121,8 @@ internal static class SurveyRules
         new("S-41", "old coat peels in places", If, "take off what is loose, feather the edges, and tape test again beside each patch",
             "cross-cut tape test", Practice,
             Patches),
-        new("S-42", "water behind the liner", No, "take the liner off, find where the water gets in, let the tub below dry, and judge that one; or replace",
+        new("S-42", "water behind the liner", No,
+            "take the liner off, find where the water gets in, let the tub below dry, and judge that one; or replace",
             "moisture reading", Liners,
             (s, _) => Each<Liner>(s, liner => liner.State == LinerState.WaterBehind)),
         new("S-43", "liner loose", No, "take the liner off and judge the tub below; or replace", "press and tap all over", Liners,
@@ -124,12 +130,16 @@ internal static class SurveyRules
         new("S-44", "liner not tested", If, "press and tap it all over and look for water at drain and edges before the price is agreed",
             "press and tap all over", Liners,
             (s, _) => Each<Liner>(s, liner => !liner.ComesOff && liner.State == LinerState.NotTested)),
-        new("S-45", "liner stays", If, "tell the customer that liner and glue stay and are not in the warranty; seal it at drain and edges", "press and tap all over", Liners,
+        new("S-45", "liner stays", If,
+            "tell the customer that liner and glue stay and are not in the warranty; seal it at drain and edges", "press and tap all over",
+            Liners,
             (s, _) => Each<Liner>(s, liner => !liner.ComesOff && liner.State == LinerState.BondedAndDry)),
-        new("S-46", "liner comes off", If, "judge the bare tub again before anything goes on it: nobody has seen it yet; the material of this survey is taken as that of the tub, not of the liner",
+        new("S-46", "liner comes off", If,
+            "judge the bare tub again before anything goes on it: nobody has seen it yet; the material of this survey is taken as that of the tub, not of the liner",
             "the whole survey of the bare tub, with a moisture reading", Liners,
             (s, _) => Each<Liner>(s, liner => liner.ComesOff && liner.State != LinerState.WaterBehind)),
-        new("S-47", "found, and judged by no rule", If, "add a rule that reads it, or take it out of the survey", "survey", Practice, Unread),
+        new("S-47", "found, and judged by no rule", If, "add a rule that reads it, or take it out of the survey", "survey", Practice,
+            Unread),
     ]);
 
     public static bool LeadIsOpen(Survey survey) =>

@@ -11,7 +11,8 @@ public sealed record VerdictReason
         Change = change;
         Suitability effect = change?.Left ?? rule.Effect;
         Effect = finding.IsOpen && effect == Suitability.NotSuitable ? Suitability.SuitableWithConditions : effect;
-        Concerns = rule.Concerns | (rule.ProtectsPeople && change is not null ? Audience.Crew | Audience.Customer | Audience.Occupant : Audience.None);
+        Concerns = rule.Concerns | (rule.ProtectsPeople && change is not null
+            ? Audience.Crew | Audience.Customer | Audience.Occupant : Audience.None);
         Title = rule.Title;
         this.finding = finding;
         Comparison = finding.Comparison;
@@ -54,7 +55,8 @@ public sealed record VerdictReason
     /// <param name="system">Metric or US customary.</param>
     /// <returns>One sentence without a full stop.</returns>
     public string SentenceIn(DisplayUnits system) =>
-        finding.Sentence(system) + (Change is null ? string.Empty : "; rule " + Change.Code + " was " + Change.Words + " [" + Change.Source + "]");
+        finding.Sentence(system)
+            + (Change is null ? string.Empty : "; rule " + Change.Code + " was " + Change.Words + " [" + Change.Source + "]");
 
     /// <summary>Whether the other comes from the same rule and says the same.</summary>
     /// <param name="other">The other reason.</param>

@@ -18,7 +18,7 @@ public class MixtureIndexTests
         Numbers.Close(0.925, air.Value!.Value);
         Assert.Equal([0.5, 0.225, 0.2], air.Readings.Select(reading => Math.Round(reading.OfLimit!.Value, 12)));
         Assert.Equal(ComparisonOutcome.Within, air.Comparison.Outcome);
-        Assert.Equal("mixture index of the readings: 0.925; limit at most 1; 0.075 within", air.ToString());
+        Assert.Equal("mixture index of the readings over OSHA PEL: 0.925; limit at most 1; 0.075 within", air.ToString());
         Assert.Equal(ExposureLimitKind.Twa8h, air.Kind);
         Assert.Contains(Cautions.ReadingIsAMoment, air.Cautions);
         Numbers.HoldsToKernel(air.Workings());

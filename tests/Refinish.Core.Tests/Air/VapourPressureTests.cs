@@ -227,6 +227,7 @@ public class VapourPressureTests
         Temperature low = Temperature.FromKelvins(280);
         Temperature high = Temperature.FromKelvins(300);
         Numbers.Refuses("maximum", () => VapourPressureFit.Antoine("x", "x", 9, 1000, -50, high, low, Standing.Supplied, source));
+        Numbers.Refuses("c", () => VapourPressureFit.Antoine("x", "x", 7.11714, 1210.595, 229.664, low, high, Standing.Supplied, source));
         Numbers.Refuses("c", () => VapourPressureFit.Antoine("x", "x", 9, 1000, -290, low, high, Standing.Supplied, source));
         Numbers.Refuses("b", () => VapourPressureFit.Antoine("x", "x", 9, double.NaN, -50, low, high, Standing.Supplied, source));
         Numbers.Refuses("thereToo", () => VapourPressureFit.TwoPoints("x", "x", low, Pressure.FromPascals(100), high, Pressure.FromPascals(90), Standing.Supplied, source));

@@ -417,4 +417,16 @@ public class FlowTests
         SurfaceTension = ForcePerLength.FromNewtonsPerMeter(0.028),
         Wavelength = Length.FromMillimeters(3),
     };
+
+    [Fact]
+    [Evidence(Basis.Independent, "by hand: water, 4 · 998 · 1e-3 / 1e-3 = 3992, beyond 1500; at a tenth of the flow 399 is laminar and (3 · 1e-3 · 1e-4 / (998 · 9.80665))^(1/3) = 0.313 mm")]
+    public void A_turbulent_film_is_refused()
+    {
+        FilmRheology water = FilmRheology.Newtonian(DynamicViscosity.FromMillipascalSeconds(1));
+        Density density = Density.FromKilogramsPerCubicMeter(998);
+        Angle wall = Angle.FromDegrees(90);
+        Assert.False(SlopeFlow.TryFind(1e-3, wall, density, water, out _));
+        Numbers.Refuses("flowPerWidth", () => SlopeFlow.Find(1e-3, wall, density, water));
+        Numbers.Near(0.313, SlopeFlow.Find(1e-4, wall, density, water).Film.Millimeters, 0.001);
+    }
 }

@@ -116,7 +116,7 @@ public class OwnProductTests
         Assert.True(coats[1].Start >= passes[0].End);
         string[] ids = [.. passes.Select(pass => pass.Operation.Id)];
         Assert.All(ids, id => Assert.Contains(plan.Price!.Lines, line => line.Item == "operation/" + id));
-        foreach (Caution caution in new[] { Cautions.UltravioletLight, Cautions.LampIgnites, Cautions.Acrylates })
+        foreach (Caution caution in new[] { Cautions.UltravioletLight, Cautions.LampIgnites, Cautions.Acrylates, Cautions.Overspray })
         {
             Assert.Superset(ids.ToHashSet(), plan.Cautions.Single(planned => planned.Caution == caution).Operations.ToHashSet());
         }

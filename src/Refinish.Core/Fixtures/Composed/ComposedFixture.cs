@@ -61,7 +61,7 @@ public sealed record ComposedFixture : IFixture
         water = parts.Water;
     }
 
-    /// <summary>What it is.</summary>
+    /// <summary>The kind, which says what is measured, coated and left bare.</summary>
     public ComposedKind Kind { get; }
 
     /// <summary>How many pieces it is.</summary>

@@ -11,7 +11,7 @@ public sealed class UncoatedSurface
         Source = source;
     }
 
-    /// <summary>Which surface it is.</summary>
+    /// <summary>The surface in words, such as the inside of the bowl.</summary>
     public string Name { get; }
 
     /// <summary>

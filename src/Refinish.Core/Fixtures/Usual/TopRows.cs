@@ -88,7 +88,8 @@ internal static class TopRows
     public static double? Deepest(IFixture fixture) => fixture switch
     {
         FlatPanel panel when AlongAWall(panel.Measurements) =>
-            panel.Measurements.Width.Meters - (panel.Measurements.BacksplashLength.Meters > 0 ? panel.Measurements.BacksplashThickness.Meters : 0),
+            panel.Measurements.Width.Meters - (panel.Measurements.BacksplashLength.Meters > 0
+                ? panel.Measurements.BacksplashThickness.Meters : 0),
         Countertop counter => counter.Measurements.Runs.Max(run => run.Depth.Meters) - counter.Measurements.Covered,
         _ => null,
     };

@@ -65,7 +65,8 @@ public static partial class Cautions
         Hazard.Slip,
         "Ceilings, undersides and walls above the shoulder drip, and dust and mist come back into the face: closed goggles, covered neck and arms, and breathing protection whose fit was checked with the head tilted back. Stand so near that nobody works with stretched arms, on a platform or a ladder that is made for it and never on the rim of a tub; let the hose hang so that it pulls nobody down, and change over often: arms held up and a bent neck hurt.",
         "the employer's safety programme, with the rules for eye protection, scaffolds and ladders: 29 CFR 1926.102 and subparts L and X or the local equivalent",
-        Source.Published("CPWR, Construction Solutions, Overhead work", "applying coats overhead: shoulder tendonitis and tension neck; the rest, and 29 CFR 1926.102, 1926.451 and 1926.1053, from memory, unverified"),
+        Source.Published("CPWR, Construction Solutions, Overhead work",
+            "applying coats overhead: shoulder tendonitis and tension neck; the rest, and 29 CFR 1926.102, 1926.451 and 1926.1053, from memory, unverified"),
         Audience.Crew);
 
     private static IEnumerable<Caution> Emergencies =>

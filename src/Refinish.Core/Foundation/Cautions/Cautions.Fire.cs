@@ -124,6 +124,7 @@ public static partial class Cautions
 
     private static IEnumerable<Caution> Fire =>
     [
-        IgnitionSources, ExplosionProofFan, Flammable, NearFlammable, TooRichThinsOut, GasMeter, GunAir, BondingAndGrounding, MistBurns, Rags, GlowingHeaters, BatchHeats, Styrene,
+        IgnitionSources, ExplosionProofFan, Flammable, NearFlammable, TooRichThinsOut, GasMeter, GunAir, BondingAndGrounding, MistBurns,
+            Rags, GlowingHeaters, BatchHeats, Styrene,
     ];
 }

@@ -83,7 +83,8 @@ public static partial class Cautions
         Hazard.SolventVapour,
         "Air changes and times to clear count only what is in the air when the release has ended, in a room that is mixed. A wet film goes on giving off vapour, and corners and the tub itself clear later: measure before anybody goes in unprotected or a flame is lit.",
         "air sampling by an industrial hygienist; the product's safety data sheet",
-        Source.Published("MMWR 43(RR-13), 28 October 1994", "Table S3-1, notes: the times assume perfect mixing, which usually does not occur; the factor can be as high as 10. That a film goes on: derived"),
+        Source.Published("MMWR 43(RR-13), 28 October 1994",
+            "Table S3-1, notes: the times assume perfect mixing, which usually does not occur; the factor can be as high as 10. That a film goes on: derived"),
         Audience.Crew);
 
     /// <summary>A vapour that does not burn.</summary>
@@ -92,7 +93,8 @@ public static partial class Cautions
         Hazard.SolventVapour,
         "A vapour here is said not to burn and is left out of the flammable limit. It is breathed like any other, displaces air low in the fixture, and breaks down at flames and glowing surfaces, chlorinated solvents into hydrogen chloride and phosgene: put those out all the same.",
         "the safety data sheet, sections 8 to 10; " + Respirators,
-        Source.Published("62 FR 1494 (10 January 1997)", "IV: a chlorinated solvent gives off phosgene, hydrogen chloride and carbon monoxide in a fire; for other solvents common practice, no source"),
+        Source.Published("62 FR 1494 (10 January 1997)",
+            "IV: a chlorinated solvent gives off phosgene, hydrogen chloride and carbon monoxide in a fire; for other solvents common practice, no source"),
         Audience.Crew);
 
     /// <summary>A liquid that is not volatile.</summary>
@@ -151,7 +153,8 @@ public static partial class Cautions
 
     private static IEnumerable<Caution> Vapours =>
     [
-        ImmediatelyDangerous, NeverAlone, Rescue, NoAirflow, BeyondSaturation, MakeUpAir, BreathingZone, LimitUnknown, ReadingIsAMoment, ClearingCountsNoSource, NonBurningVapour, StaysInFilm,
+        ImmediatelyDangerous, NeverAlone, Rescue, NoAirflow, BeyondSaturation, MakeUpAir, BreathingZone, LimitUnknown, ReadingIsAMoment,
+            ClearingCountsNoSource, NonBurningVapour, StaysInFilm,
         Overspray, ContentIsNotAir, ReduceInSteps, SolventRub, CuringVapour,
     ];
 }

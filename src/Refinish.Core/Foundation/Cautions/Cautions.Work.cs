@@ -119,7 +119,8 @@ public static partial class Cautions
         Hazard.Noise,
         "Sanders, grinders, fans and spray guns take hearing for life and without pain, and a tiled bathroom makes them louder: quieter tools, less time, and hearing protection that fits, worn from the first minute; no protector keeps somebody from being called, so agree on signs with whoever stands by.",
         "the employer's hearing conservation programme, and a level measured at the ear",
-        Source.Published("29 CFR 1910.95", "daily noise; for construction 29 CFR 1926.52 and 1926.101, from memory. Louder in small hard rooms, and signs: common practice, no source"),
+        Source.Published("29 CFR 1910.95",
+            "daily noise; for construction 29 CFR 1926.52 and 1926.101, from memory. Louder in small hard rooms, and signs: common practice, no source"),
         Audience.Crew);
 
     private static IEnumerable<Caution> Working =>

@@ -35,7 +35,8 @@ internal static class ClearingText
         ZonedFixture own => (own.WaterCapacity is null ? string.Empty : "take off drain and overflow parts; ")
             + "take off what is fixed to it and comes off" + (own.MaskedEdge > Length.Zero ? "; " + CutOut("round it") : string.Empty),
         ComposedFixture made => Basin(Taken(made, "DrainDiameter"), Taken(made, "OverflowDiameter"))
-            + (Taken(made, "FaucetHoleDiameter") > Length.Zero ? "take off the faucet or lift it free; " : string.Empty) + made.Kind.Clearing,
+            + (Taken(made, "FaucetHoleDiameter") > Length.Zero ? "take off the faucet or lift it free; " : string.Empty)
+                + made.Kind.Clearing,
         _ => "take off what is fixed to it and comes off; " + CutOut("round it"),
     };
 

@@ -242,8 +242,11 @@ internal sealed class CoatBuilder(WorkBuilder builder, SiteRoom room, RoomCourse
         if (!instructions.TryGetValue(layer, out string? text))
         {
             double wet = new Films.WetFilm(layer.DryFilmPerCoat, layer.Product.VolumeSolids, layer.Reducer).Thickness.Meters;
-            text = "mix as the card says and spray " + Measure.Film.FormatBoth(layer.DryFilmPerCoat.Meters) + " dry, " + Measure.Film.FormatBoth(wet) + " wet"
-                + (layer.Coats == 1 ? string.Empty : ", one of " + Figures.Fixed(layer.Coats, 0) + " such coats, " + Measure.Film.FormatBoth(layer.TotalDryFilm.Meters) + " dry in all");
+            text = "mix as the card says and spray " + Measure.Film.FormatBoth(layer.DryFilmPerCoat.Meters) + " dry, "
+                + Measure.Film.FormatBoth(wet) + " wet"
+                + (layer.Coats == 1 ? string.Empty
+                    : ", one of " + Figures.Fixed(layer.Coats, 0) + " such coats, " + Measure.Film.FormatBoth(layer.TotalDryFilm.Meters)
+                    + " dry in all");
             instructions.Add(layer, text);
         }
 
@@ -256,7 +259,8 @@ internal sealed class CoatBuilder(WorkBuilder builder, SiteRoom room, RoomCourse
     private void Recoat(CoatRun under, CoatRun over, TimeSpan duration)
     {
         TimeSpan opens = under.OnSurface.RecoatOpens ?? TimeSpan.Zero;
-        TimeSpan between = duration + (under.Layer.Product.Curing is CoatOperation cure ? CoatOperations.TimeOf(under, cure) : under.SprayTime);
+        TimeSpan between = duration
+            + (under.Layer.Product.Curing is CoatOperation cure ? CoatOperations.TimeOf(under, cure) : under.SprayTime);
         TimeSpan? latest = under.AtWarmest.RecoatCloses - between;
         if (course.IsHeld && latest < CarefulTime.Up(opens))
         {

@@ -36,7 +36,8 @@ internal static class CoatOperations
                 Time = TimeOf(run, operation),
                 DustFree = operation.Cures ? TouchDry(run) : TimeSpan.Zero,
                 Tools = operation.Tools,
-                Cautions = [.. operation.Cautions.Concat(run.Layer.Product.Cautions).Distinct()],
+                // It is done while the mist of the coat stands in the room.
+                Cautions = [.. operation.Cautions.Concat(run.Layer.Product.Cautions).Append(Refinish.Cautions.Overspray).Distinct()],
                 Source = operation.Source,
             });
             builder.Wait(

@@ -38,7 +38,8 @@ internal static class CureWait
             return new StepLag(cured, after, CarefulTime.Up(held ?? TimeSpan.Zero), null, reason);
         }
 
-        return new StepLag(cured, after, stage == CureStageOf.Touch ? times.TouchDry : times.WaterService, null, reason) { Clock = ClockOf(times, course.Surface!) };
+        return new StepLag(cured, after, stage == CureStageOf.Touch
+            ? times.TouchDry : times.WaterService, null, reason) { Clock = ClockOf(times, course.Surface!) };
     }
 
     /// <summary>Opening of a recoat window, after the last stroke, where the surface is coldest.</summary>
@@ -47,7 +48,8 @@ internal static class CureWait
         string reason = Reason(under);
         if (course.IsHeld)
         {
-            return new StepLag(CureOf(under), over.Id, CarefulTime.Up(under.OnSurface.RecoatOpens ?? TimeSpan.Zero), latest is TimeSpan most ? CarefulTime.Down(most) : null, reason);
+            return new StepLag(CureOf(under), over.Id, CarefulTime.Up(under.OnSurface.RecoatOpens ?? TimeSpan.Zero),
+                latest is TimeSpan most ? CarefulTime.Down(most) : null, reason);
         }
 
         CureTimes times = under.Layer.Product.Cure;
@@ -86,7 +88,8 @@ internal static class CureWait
 
     // What the lag counts: the window itself is told by the clock, see ScheduledWindow.
     private static string Reason(CoatRun under) => "recoat window of " + under.Layer.Product.Name + ", from "
-        + (under.Layer.Product.Curing is CoatOperation cure ? "the end of '" + cure.Name + "'" : "its last stroke") + " until the next cans are opened";
+        + (under.Layer.Product.Curing is CoatOperation cure ? "the end of '" + cure.Name + "'" : "its last stroke")
+            + " until the next cans are opened";
 
     /// <summary>The clock of a product at the temperatures of a surface: hours of the data sheet, none below its least temperature.</summary>
     public static EquivalentAge ClockOf(CureTimes times, TemperatureHistory history) =>

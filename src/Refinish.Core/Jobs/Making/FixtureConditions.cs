@@ -6,7 +6,9 @@ using Refinish.Fixtures;
 
 namespace Refinish.Jobs;
 
-/// <summary>What a customer or the crew has to know of a fixture's kind before the price is agreed, and of two finishes in one room.</summary>
+/// <summary>
+/// What a customer or the crew has to know of a fixture's kind before the price is agreed, and of two finishes in one room.
+/// </summary>
 internal static class FixtureConditions
 {
     private static readonly Source Customary = Source.CommonPractice("agreed before the price is told");
@@ -23,7 +25,8 @@ internal static class FixtureConditions
         if (made.Kind.NotCoated.Count > 0)
         {
             yield return new PlanCondition(
-                procedure.Fixture.Id, "not-coated", _ => string.Join("; ", made.Kind.NotCoated), "agree on it with the customer", made.Kind.NotCoated[0].Source,
+                procedure.Fixture.Id, "not-coated", _ =>
+                    string.Join("; ", made.Kind.NotCoated), "agree on it with the customer", made.Kind.NotCoated[0].Source,
                 Audience.Crew | Audience.Customer);
         }
 
@@ -44,7 +47,8 @@ internal static class FixtureConditions
             string[] last =
             [
                 .. room.Where(procedure => procedure.System.Layers.Count > 0)
-                    .Select(procedure => procedure.System.Layers[procedure.System.Layers.Count - 1].Product.Name).Distinct(StringComparer.Ordinal),
+                    .Select(procedure =>
+                        procedure.System.Layers[procedure.System.Layers.Count - 1].Product.Name).Distinct(StringComparer.Ordinal),
             ];
             if (last.Length > 1)
             {

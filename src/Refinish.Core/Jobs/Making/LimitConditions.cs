@@ -6,7 +6,9 @@ using Refinish.Coatings;
 
 namespace Refinish.Jobs;
 
-/// <summary>What a plan says about the limits it was held against: substances for which the set has none, noise, floors that are to grip.</summary>
+/// <summary>
+/// What a plan says about the limits it was held against: substances for which the set has none, noise, floors that are to grip.
+/// </summary>
 internal static class LimitConditions
 {
     public static IEnumerable<PlanCondition> Of(JobPlan plan) =>
@@ -28,7 +30,8 @@ internal static class LimitConditions
                     plan.Job.Id, "no-limit/" + solvent.CasNumber,
                     _ => "no eight-hour limit for " + solvent.Name + " in " + limits.Name + "; known elsewhere, and not counted: "
                         + string.Join("; ", others.Select(Told)),
-                    "take the limit from the safety data sheet, section 8, or fill the set from another by name", others[0].Source, Audience.Crew);
+                    "take the limit from the safety data sheet, section 8, or fill the set from another by name", others[0].Source,
+                        Audience.Crew);
             }
         }
     }
@@ -59,7 +62,9 @@ internal static class LimitConditions
     {
         foreach (IGrouping<string, DayNoise> days in plan.Noise.GroupBy(day => day.Worker, StringComparer.Ordinal))
         {
-            LimitComparison worst = days.SelectMany(day => day.Doses).Select(dose => dose.Against("noise of the loudest day, dose by ")).OrderBy(LeastKept.Rank).First();
+            LimitComparison worst =
+                days.SelectMany(day => day.Doses).Select(dose =>
+                dose.Against("noise of the loudest day, dose by ")).OrderBy(LeastKept.Rank).First();
             LimitComparison loudest = days.SelectMany(day => day.Doses).Select(dose => dose.Loudest).OrderBy(LeastKept.Rank).First();
             if (loudest.Outcome == ComparisonOutcome.Beyond)
             {

@@ -127,7 +127,8 @@ internal sealed class PlanBuilder(Job job)
         }
         else if (procedure.IsPlanned && Clash(procedure) is string clash)
         {
-            Objections.Add(new PlanObjection(ObjectionKind.FixtureLeftOut, fixture.Id, "identity", fixture.Name + " is left out: " + clash));
+            Objections.Add(new PlanObjection(ObjectionKind.FixtureLeftOut, fixture.Id, "identity",
+                fixture.Name + " is left out: " + clash));
         }
         else if (procedure.IsPlanned)
         {
@@ -150,9 +151,11 @@ internal sealed class PlanBuilder(Job job)
     {
         foreach (CoatingLayer layer in procedure.System.Layers)
         {
-            if (Planned.Any(other => other.System.Layers.Any(one => one.Product.Id == layer.Product.Id && !one.Product.Equals(layer.Product))))
+            if (Planned.Any(other =>
+                other.System.Layers.Any(one => one.Product.Id == layer.Product.Id && !one.Product.Equals(layer.Product))))
             {
-                return "another product than " + layer.Product.Name + " has the identity " + layer.Product.Id + " on another fixture; give each its own.";
+                return "another product than " + layer.Product.Name + " has the identity " + layer.Product.Id
+                    + " on another fixture; give each its own.";
             }
         }
 

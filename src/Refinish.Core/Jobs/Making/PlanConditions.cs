@@ -35,7 +35,8 @@ internal static class PlanConditions
         foreach (RuleChange change in plan.Job.Shop.Survey.RuleChanges.Where(change => change.Rule.ProtectsPeople && change.IsSofter))
         {
             yield return new PlanCondition(
-                plan.Job.Id, "rule-" + change.Code, _ => "rule " + change.Rule + ", which protects people, was " + change.Words + " for all work of this shop",
+                plan.Job.Id, "rule-" + change.Code, _ =>
+                    "rule " + change.Rule + ", which protects people, was " + change.Words + " for all work of this shop",
                 change.Rule.Remedy, change.Source, Audience.Crew | Audience.Customer | Audience.Occupant);
         }
 

@@ -70,7 +70,8 @@ internal sealed class PrepWaits(
                 .GroupBy(pair => ProcedureRules.MendingId(pair.Id, pair.Item.Defect), pair => pair.Item, StringComparer.Ordinal))
             {
                 TimeSpan set = Durations.FromSeconds(Math.Min(sandable.TotalSeconds * own.Max(item => item.Lifts), 1e9));
-                builder.Waits.Add(CureWait.Filler(own.Key, sanding, set, course, coldest, "filler of " + own.First().Defect.Name + " hard"));
+                builder.Waits.Add(CureWait.Filler(own.Key, sanding, set, course, coldest,
+                    "filler of " + own.First().Defect.Name + " hard"));
             }
         }
 

@@ -27,7 +27,8 @@ internal static class ProcedureConditions
         {
             FixtureMaterial under = procedure.Surface;
             yield return new PlanCondition(
-                id, "bonds-like", _ => under.Name + " is taken to bond like " + like.Name + ": system and promoter name that one, not this one",
+                id, "bonds-like", _ =>
+                    under.Name + " is taken to bond like " + like.Name + ": system and promoter name that one, not this one",
                 "coat a test spot and tape test it before the whole is coated", under.Source);
         }
 

@@ -48,7 +48,8 @@ internal sealed class ProcedureLabour(Procedure procedure)
         {
             if (LabourStandards.ForDefect(defect, standards) is not LabourStandard standard)
             {
-                Gaps.Add(new LabourGap(fixture.Id, defect.Kind.Code, "There is no labour standard for a " + defect.Name + " of " + fixture.Name + ", so there is no price."));
+                Gaps.Add(new LabourGap(fixture.Id, defect.Kind.Code,
+                    "There is no labour standard for a " + defect.Name + " of " + fixture.Name + ", so there is no price."));
                 continue;
             }
 
@@ -70,8 +71,10 @@ internal sealed class ProcedureLabour(Procedure procedure)
                 : LabourStandards.ForDefect(defect, standards);
             if (standard is null)
             {
-                string what = work?.LabourCode is string named ? "no labour standard " + named + " without a rate by area" : "no labour standard";
-                Gaps.Add(new LabourGap(fixture.Id, defect.Kind.Code, "There is " + what + " for a " + defect.Name + " of " + fixture.Name + ", so there is no price."));
+                string what = work?.LabourCode is string named
+                    ? "no labour standard " + named + " without a rate by area" : "no labour standard";
+                Gaps.Add(new LabourGap(fixture.Id, defect.Kind.Code,
+                    "There is " + what + " for a " + defect.Name + " of " + fixture.Name + ", so there is no price."));
                 continue;
             }
 

@@ -20,7 +20,8 @@ internal sealed class ProcedureRules(Procedure procedure, SurveyPolicy policy, C
         "cracks in glass-fibre and acrylic sheet are opened and reinforced before they are filled; "
             + "the data sheets of resin and fabric go first");
 
-    private static readonly Source LinerRule = Source.CommonPractice("a loose liner is taken off before anything goes on the fixture below");
+    private static readonly Source LinerRule =
+        Source.CommonPractice("a loose liner is taken off before anything goes on the fixture below");
 
     private readonly FixtureJob fixture = procedure.Fixture;
     private readonly ValueList<string> itself = ValueList<string>.Owning(procedure.Fixture.Id);
@@ -213,7 +214,8 @@ internal sealed class ProcedureRules(Procedure procedure, SurveyPolicy policy, C
         }
 
         IEnumerable<Defect> here = procedure.Defects.Where(defect => defect is not OwnDefect { Work: not null });
-        List<MaterialNeed> materials = [.. FillerOf(here), .. MaterialsOf(WorkKind.Fill, defects), .. OwnMaterials(defects.OfType<OwnDefect>())];
+        List<MaterialNeed> materials =
+            [.. FillerOf(here), .. MaterialsOf(WorkKind.Fill, defects), .. OwnMaterials(defects.OfType<OwnDefect>())];
 
         Add(
             WorkKind.Fill,
@@ -322,10 +324,13 @@ internal sealed class ProcedureRules(Procedure procedure, SurveyPolicy policy, C
         Liner[] liners = kind == WorkKind.Clear ? [.. procedure.Defects.OfType<Liner>().Where(liner => liner.ComesOff)] : [];
         if (liners.Length > 0)
         {
-            string asbestos = AsbestosRules.IsOpen(fixture.Survey) ? "not before the old adhesive was sampled for asbestos: " : string.Empty;
-            Mending(kind, liners, asbestos + "cut the liner into strips, lift and bag it, scrape off its glue, let what is below dry, and survey the bare "
+            string asbestos = AsbestosRules.IsOpen(fixture.Survey)
+                ? "not before the old adhesive was sampled for asbestos: " : string.Empty;
+            Mending(kind, liners,
+                asbestos + "cut the liner into strips, lift and bag it, scrape off its glue, let what is below dry, and survey the bare "
                 + "fixture again before anything goes on it", LinerRule, true, MaterialsOf(WorkKind.Clear, liners), [],
-                [Cautions.WetElectricity, .. SurveyCautions.Found(fixture.Survey).Where(caution => caution.Hazard is Hazard.Asbestos or Hazard.Lead)]);
+                [Cautions.WetElectricity,
+                    .. SurveyCautions.Found(fixture.Survey).Where(caution => caution.Hazard is Hazard.Asbestos or Hazard.Lead)]);
         }
     }
 
@@ -368,7 +373,8 @@ internal sealed class ProcedureRules(Procedure procedure, SurveyPolicy policy, C
         HashSet<Defect> these = [.. defects];
         double volume = procedure.Filler.Items.Where(item => these.Contains(item.Defect)).Sum(item => item.Mixed.CubicMeters);
         FillerProduct product = procedure.Shop.Filler.Product;
-        return volume <= 0 ? [] : [new MaterialNeed(product.Id, product.Name, Volume.FromCubicMeters(volume)) { Density = product.MixedDensity }];
+        return volume <= 0 ? []
+            : [new MaterialNeed(product.Id, product.Name, Volume.FromCubicMeters(volume)) { Density = product.MixedDensity }];
     }
 
     // What the defects themselves say, for each, and what the shop has for their kind.

@@ -126,6 +126,7 @@ internal static class RoomAir
         double water = run.HumidMass / (run.LiquidMass + run.HumidMass);
         return water == 0
             ? solvents
-            : [.. solvents.Select(one => new SolventShare(one.Solvent, one.MassFraction * (1 - water))), new(Coatings.Solvents.Water, Ratio.FromDecimalFractions(water))];
+            : [.. solvents.Select(one => new SolventShare(one.Solvent, one.MassFraction * (1 - water))),
+                new(Coatings.Solvents.Water, Ratio.FromDecimalFractions(water))];
     }
 }

@@ -48,7 +48,8 @@ internal sealed class RoomWatch
             && premises.Rooms.FirstOrDefault(one => one.Id == operation.Room) is SiteRoom room
             && (WorkOrder.Of(operation.Kind).IsWatched || !IsLittle(operation, room, limits)));
 
-    // All of it in the air of the closed room at once. A limit that is not known is not little, nor is a vapour that does not burn: how much
+    // All of it in the air of the closed room at once. A limit that is not known is not little, nor is a vapour that does not burn: how
+    // much
     // of it harms, no flammable limit tells. Water and what is not volatile do not count.
     private static bool IsLittle(Operation operation, SiteRoom room, LimitSet limits)
     {

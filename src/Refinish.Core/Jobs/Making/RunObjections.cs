@@ -9,7 +9,8 @@ namespace Refinish.Jobs;
 internal static class RunObjections
 {
     // In the order in which the spray window and the forecast list their checks.
-    private static readonly string[] WindowCodes = ["dew-point", "humidity", "air-cold", "air-hot", "surface-cold", "surface-hot", "humidity-low"];
+    private static readonly string[] WindowCodes =
+        ["dew-point", "humidity", "air-cold", "air-hot", "surface-cold", "surface-hot", "humidity-low"];
     private static readonly string[] CureCodes = ["cure-cold", "cure-hot"];
 
     public static IEnumerable<PlanObjection> Of(WorkList work)
@@ -22,7 +23,8 @@ internal static class RunObjections
             Operation? operation = work.Operations.FirstOrDefault(one => one.Id == run.Id);
             bool held = operation?.Room is not string room || work.Courses[room].IsHeld;
             string about = (operation?.Room ?? run.Id) + "/" + run.Layer.Product.Id;
-            foreach (PlanObjection objection in held ? Climate(run, about).Concat(Operations(run)).Where(objection => told.Add(objection.Id)) : [])
+            foreach (PlanObjection objection in held
+                ? Climate(run, about).Concat(Operations(run)).Where(objection => told.Add(objection.Id)) : [])
             {
                 yield return objection;
             }
@@ -51,14 +53,16 @@ internal static class RunObjections
         new PlanObjection(
             ObjectionKind.SprayWindow, CoatOperations.IdOf(run, outside.Operation), WindowCodes[outside.Index], outside.Check));
 
-    // Makers leave one to one on purpose, by less than a third (common practice, no source); a ratio of weights read as one of volumes, or a
+    // Makers leave one to one on purpose, by less than a third (common practice, no source); a ratio of weights read as one of volumes, or
+    // a
     // lost digit, is further off.
     private const double OnPurpose = 1.0 / 3;
 
     private static IEnumerable<PlanObjection> Sheet(CoatingProduct product) => new DataSheetCheck(product).Contradictions
         .Where(finding => finding.Code != DataSheetCheck.StoichiometryCode || finding.Comparison.Value > OnPurpose)
         .Select(finding => new PlanObjection(
-            ObjectionKind.Input, product.Id, finding.Code, "The data sheet of " + product.Name + " contradicts itself. " + finding + ". " + finding.Comparison.Remedy));
+            ObjectionKind.Input, product.Id, finding.Code,
+                "The data sheet of " + product.Name + " contradicts itself. " + finding + ". " + finding.Comparison.Remedy));
 
     private static IEnumerable<PlanObjection> Climate(CoatRun run, string about)
     {

@@ -40,7 +40,8 @@ internal static class ScheduledWindows
         bool held = course is null or { IsHeld: true };
         ScheduledOperation cure = schedule.TryFind(CureWait.CureOf(run.Run)) ?? run.Operation;
         DateTimeOffset from = cure == run.Operation ? run.SprayingFrom : cure.Start;
-        DateTimeOffset? opens = held ? cure.End + run.Run.OnSurface.RecoatOpens : At(times, course!, course!.Surface!, cure.End, times.RecoatOpens);
+        DateTimeOffset? opens = held
+            ? cure.End + run.Run.OnSurface.RecoatOpens : At(times, course!, course!.Surface!, cure.End, times.RecoatOpens);
         DateTimeOffset? closes = times.RecoatCloses is not TimeSpan most ? null
             : held ? from + run.Run.AtWarmest.RecoatCloses
             : At(times, course!, course!.Warmer!, from, most);

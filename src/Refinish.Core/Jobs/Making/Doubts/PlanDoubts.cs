@@ -61,7 +61,8 @@ internal static class PlanDoubts
     {
         FixtureMaterial material = fixture.Survey.Material;
 
-        // What is unknown, or holds no coat, is told by the verdict; of a material of the caller's own nobody here knows what is made of it.
+        // What is unknown, or holds no coat, is told by the verdict; of a material of the caller's own nobody here knows what is made of
+        // it.
         if (!material.IsUnknown && material.BondsInTheField && FixtureMaterial.TryFind(material.Id) is not null
             && KnownKind.Of(KnownKind.Measured(fixture.Fixture)) is KnownKind kind && !material.IsNamedIn(kind.Materials))
         {

@@ -87,7 +87,8 @@ internal static class RoomDoubts
         {
             bool floor = level > length * width;
             yield return new Doubt(
-                DoubtKind.Room, entry.Id, reading, "the area of '" + part.Name + "' beside " + (floor ? "the floor" : "all walls") + " of its room",
+                DoubtKind.Room, entry.Id, reading,
+                    "the area of '" + part.Name + "' beside " + (floor ? "the floor" : "all walls") + " of its room",
                 "Measure the part again, or look which unit its area was typed in.", Inside)
             {
                 Value = floor ? level : upright, Greatest = floor ? length * width : walls, Measure = Measure.Area,
