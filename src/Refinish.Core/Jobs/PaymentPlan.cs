@@ -22,9 +22,6 @@ namespace Refinish.Jobs;
 /// </code></example>
 public sealed record PaymentPlan
 {
-    // What a share of fifteen figures may miss of a coin: a third of 300 is 100.
-    private const decimal Hair = 0.000001m;
-
     /// <summary>Divides a total over stages.</summary>
     /// <param name="currency">The currency.</param>
     /// <param name="total">Total with tax, 0 to 10⁹, with no more decimals than the currency has.</param>
@@ -39,7 +36,7 @@ public sealed record PaymentPlan
         Total = Fitting(total, nameof(total));
         CashStep = Fitting(cashStep, nameof(cashStep));
         Stages = QuoteTerms.InOrder(stages, nameof(stages));
-        Payable = Money.RoundTo(Total, CashStep);
+        Payable = Currency.Round(Total, CashStep);
         List<PaymentFault> faults = [];
         List<QuotePayment> payments = [.. Divided(faults)];
         Faults = new ValueList<PaymentFault>(faults);
@@ -100,7 +97,7 @@ public sealed record PaymentPlan
         Expression total = Expression.Quantity("T", (double)Total, money);
         Expression coin = Expression.Quantity("s", (double)Coin, money);
         WorkingStep payable = new(
-            "to be paid, in whole coins", "T_p", CashStep == 0 ? total : Expression.Floor((total / coin) + 0.5 + (double)Hair) * coin,
+            "to be paid, in whole coins", "T_p", CashStep == 0 ? total : Expression.Floor((total / coin) + 0.5 + (double)Currency.Hair) * coin,
                 (double)Payable, money,
             Source.Derived("the total rounded to the coin, halves up"));
         List<WorkingStep> steps = [payable];
@@ -111,7 +108,7 @@ public sealed record PaymentPlan
             string symbol = "p_" + Figures.Fixed(i + 1, 0);
             Expression formula = stage.Fraction is decimal share
                 ? Expression.Min(left, Expression.Floor((Expression.Quantity("q", (double)share, Measure.Percent) * total / coin)
-                    + (double)Hair) * coin)
+                    + (double)Currency.Hair) * coin)
                 : stage.Amount is decimal amount ? Expression.Quantity("a", (double)amount, money) : Expression.Round(left, Currency);
             WorkingStep step = new(stage.Name, symbol, formula, (double)Payments[i].Amount, money, Source.Supplied("terms of the quote"));
             steps.Add(step);
@@ -137,7 +134,7 @@ public sealed record PaymentPlan
             decimal asked = left;
             if (stage.Fraction is decimal share)
             {
-                asked = Math.Min(left, Math.Floor((share * Total / Coin) + Hair) * Coin);
+                asked = Math.Min(left, Currency.RoundDown(share * Total, Coin));
             }
             else if (stage.Amount is decimal amount)
             {
