@@ -44,7 +44,7 @@ public sealed class TapeDoubts
     public TapeDoubts(string about, IFixture fixture)
     {
         About = Guard.Named(about, nameof(about));
-        this.fixture = KnownKind.Measured(Guard.NotNull(fixture, nameof(fixture)));
+        this.fixture = FixtureKind.Measured(Guard.NotNull(fixture, nameof(fixture)));
     }
 
     /// <summary>Identifier of the fixture.</summary>
@@ -151,9 +151,9 @@ public sealed class TapeDoubts
         return value;
     }
 
-    private IEnumerable<Doubt> OfReadings() => KnownKind.Of(fixture) is KnownKind kind ? OfReadings(About, [.. kind.Read(fixture)]) : [];
+    private IEnumerable<Doubt> OfReadings() => FixtureKind.Of(fixture) is FixtureKind kind ? OfReadings(About, [.. kind.Read(fixture)]) : [];
 
-    private IEnumerable<Doubt> OfProportions() => (KnownKind.Of(fixture)?.Proportions(fixture) ?? []).Where(proportion => !proportion.Holds)
+    private IEnumerable<Doubt> OfProportions() => (FixtureKind.Of(fixture)?.Proportions(fixture) ?? []).Where(proportion => !proportion.Holds)
         .Select(proportion => new Doubt(DoubtKind.Proportion, About, proportion.Code, proportion.Words, proportion.Remedy,
             proportion.Source)
         {

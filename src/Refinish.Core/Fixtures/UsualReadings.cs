@@ -11,7 +11,7 @@ namespace Refinish.Fixtures;
 public static class UsualReadings
 {
     /// <summary>All bands, by kind and form.</summary>
-    public static IReadOnlyList<UsualReading> All { get; } = new ValueList<UsualReading>(KnownKind.All.SelectMany(kind => kind.Usual));
+    public static IReadOnlyList<UsualReading> All { get; } = new ValueList<UsualReading>(FixtureKind.All.SelectMany(kind => kind.Readings));
 
     /// <summary>The bands that hold for a fixture as it was measured.</summary>
     /// <param name="fixture">The fixture.</param>
@@ -21,7 +21,7 @@ public static class UsualReadings
     /// <exception cref="System.ArgumentNullException"><paramref name="fixture"/> is missing.</exception>
     public static IReadOnlyList<UsualReading> Of(IFixture fixture)
     {
-        IFixture measured = KnownKind.Measured(Guard.NotNull(fixture, nameof(fixture)));
-        return new ValueList<UsualReading>(KnownKind.Of(measured)?.UsualFor(measured) ?? []);
+        IFixture measured = FixtureKind.Measured(Guard.NotNull(fixture, nameof(fixture)));
+        return new ValueList<UsualReading>(FixtureKind.Of(measured)?.UsualFor(measured) ?? []);
     }
 }

@@ -1,4 +1,5 @@
 using System.Collections.Generic;
+using static Refinish.Fixtures.ClearingWords;
 
 namespace Refinish.Fixtures;
 
@@ -26,7 +27,7 @@ internal static class TubRows
     private static readonly Source FloorLimit =
         Source.Derived("the floor of a tub does not lie below the floor of the room; 2 in are left for tile laid against the apron");
 
-    public static KnownKind Recessed { get; } = new KnownKind<RecessedBathtub,
+    public static FixtureKind Recessed { get; } = new KnownKind<RecessedBathtub,
         RecessedBathtubMeasurements>(new Form<RecessedBathtubMeasurements>(
         "recessed bathtub",
         _ => true,
@@ -52,7 +53,12 @@ internal static class TubRows
         new("TilingFlangeHeight", "height of the tiling flange", 0.4, 2.5, Details, t => t.TilingFlangeHeight, (t, x) =>
             t with { TilingFlangeHeight = x })))
     {
-        Words = "recessed bathtub",
+        Id = "recessedBathtub",
+        Name = "recessed bathtub",
+        RoughKinds = [RoughTubs.Recessed()],
+        Walls = WallBase.Tub,
+        TakenOff = tape => Basin(tape.DrainDiameter, tape.OverflowDiameter) + CutOut("along walls and floor"),
+        PutBack = _ => CaulkAndRefit,
         Materials = Materials,
         Tape = tub => tub.Measurements,
         Make = tape => new RecessedBathtub(tape),
@@ -60,7 +66,7 @@ internal static class TubRows
         GoTogether = GoTogether,
     };
 
-    public static KnownKind Freestanding { get; } = new KnownKind<FreestandingTub,
+    public static FixtureKind Freestanding { get; } = new KnownKind<FreestandingTub,
         FreestandingTubMeasurements>(new Form<FreestandingTubMeasurements>(
         "freestanding tub",
         _ => true,
@@ -84,7 +90,11 @@ internal static class TubRows
         new("OverflowDiameter", "diameter of the overflow", 1.2, 4.5, Details, t => t.OverflowDiameter, (t, x) =>
             t with { OverflowDiameter = x })))
     {
-        Words = "freestanding tub",
+        Id = "freestandingTub",
+        Name = "freestanding tub",
+        RoughKinds = [RoughTubs.Freestanding(false), RoughTubs.Freestanding(true)],
+        TakenOff = tape => Basin(tape.DrainDiameter, tape.OverflowDiameter) + "clear the floor round it; it has no joint to a wall",
+        PutBack = _ => "put drain and overflow parts back in sealant where they were taken off",
         Materials = Materials,
         Tape = tub => tub.Measurements,
         Make = tape => new FreestandingTub(tape),
@@ -93,7 +103,7 @@ internal static class TubRows
         GoTogether = tape => [Cove(tape.CoveRadius.Meters, tape.Depth.Meters)],
     };
 
-    public static KnownKind Oval { get; } = new KnownKind<OvalTub, OvalTubMeasurements>(new Form<OvalTubMeasurements>(
+    public static FixtureKind Oval { get; } = new KnownKind<OvalTub, OvalTubMeasurements>(new Form<OvalTubMeasurements>(
         "oval tub",
         _ => true,
         new("DeckLength", "length of the deck", 46, 90, Sizes, t => t.DeckLength, (t, x) => t with { DeckLength = x }),
@@ -108,14 +118,19 @@ internal static class TubRows
         new("OverflowDiameter", "diameter of the overflow", 1.2, 4.5, Details, t => t.OverflowDiameter, (t, x) =>
             t with { OverflowDiameter = x })))
     {
-        Words = "oval tub",
+        Id = "ovalTub",
+        Name = "oval tub",
+        RoughKinds = [RoughTubs.Oval()],
+        Walls = WallBase.Tub,
+        TakenOff = tape => Basin(tape.DrainDiameter, tape.OverflowDiameter) + CutOut("along walls and floor"),
+        PutBack = _ => CaulkAndRefit,
         Materials = Materials,
         Tape = tub => tub.Measurements,
         Make = tape => new OvalTub(tape),
         OnTheFloor = tape => Fixtures.Footprint.Of(tape.DeckLength.Meters, tape.DeckWidth.Meters),
     };
 
-    public static KnownKind Corner { get; } = new KnownKind<CornerTub, CornerTubMeasurements>(new Form<CornerTubMeasurements>(
+    public static FixtureKind Corner { get; } = new KnownKind<CornerTub, CornerTubMeasurements>(new Form<CornerTubMeasurements>(
         "corner tub",
         _ => true,
         new("LeftWall", "length along the left wall", 44, 84, Sizes, t => t.LeftWall, (t, x) => t with { LeftWall = x }),
@@ -133,7 +148,11 @@ internal static class TubRows
         new("OverflowDiameter", "diameter of the overflow", 1.2, 4.5, Details, t => t.OverflowDiameter, (t, x) =>
             t with { OverflowDiameter = x })))
     {
-        Words = "corner tub",
+        Id = "cornerTub",
+        Name = "corner tub",
+        RoughKinds = [RoughTubs.Corner()],
+        TakenOff = tape => Basin(tape.DrainDiameter, tape.OverflowDiameter) + CutOut("along walls and floor"),
+        PutBack = _ => CaulkAndRefit,
         Materials = Materials,
         Tape = tub => tub.Measurements,
         Make = tape => new CornerTub(tape),
