@@ -5,6 +5,7 @@ using System.Globalization;
 using System.Linq;
 using System.Reflection;
 using Refinish.Fixtures;
+using Refinish.Pictures.Drafting;
 using Refinish.Samples.BathroomJob;
 using Refinish.Samples.Gallery;
 using Refinish.Tests.Fixtures;
@@ -61,6 +62,13 @@ public class FixturePictureTests
         {
             Kinds.Add(fixture.Kind.Name + " " + Kinds.Count.ToString(CultureInfo.InvariantCulture), fixture);
         }
+
+        // Kinds without a variant of their own above are drawn by their first example.
+        foreach (FixtureKind kind in FixtureKind.All.Where(kind => kind.FixtureType.GetProperty("Measurements") is not null
+            && !Kinds.Values.Any(fixture => fixture.GetType() == kind.FixtureType)))
+        {
+            Kinds.Add(kind.Id, Tapes.Of(kind)!);
+        }
     }
 
     public static TheoryData<string, int, DisplayUnits> Drawn
@@ -79,6 +87,18 @@ public class FixturePictureTests
             }
 
             return data;
+        }
+    }
+
+    [Fact]
+    public void Every_registered_kind_has_a_drawing_that_draws_something()
+    {
+        foreach (FixtureKind kind in FixtureKind.All)
+        {
+            IFixture example = Tapes.Of(kind) ?? throw new InvalidOperationException(kind.Id + " lacks an example in Tapes.Every");
+            Blueprint drawn = FixtureDrafts.Of(example, DisplayUnits.Si);
+            Assert.True(drawn.Views.Count > 0, kind.Id + " lacks a drawing in FixtureDrafts");
+            Assert.All(drawn.Views, view => Assert.True(view.Outlines.Count > 0, kind.Id + " draws nothing in the view " + view.Name));
         }
     }
 

@@ -24,7 +24,9 @@ public abstract class FixtureKind
     }
 
     /// <summary>Every kind: those with a type of their own, those put together from parts, and the fixture of zones.</summary>
-    /// <remarks>Made when it is first asked for: the entries are of classes that derive from this one, whose own statics come first.</remarks>
+    /// <remarks>
+    /// Made when it is first asked for: the entries are of classes that derive from this one, whose own statics come first.
+    /// </remarks>
     public static IReadOnlyList<FixtureKind> All => field ??= new ValueList<FixtureKind>(
     [
         TubRows.Recessed, TubRows.Freestanding, TubRows.Oval, TubRows.Corner, SinkRows.Pedestal, SinkRows.Counter, PanRows.Pan,

@@ -1,4 +1,5 @@
 using System;
+using System.Linq;
 using Refinish.Fixtures;
 using UnitsNet;
 using UnitsNet.Units;
@@ -168,6 +169,11 @@ internal static class Tapes
         new TiledSurround(RecessedAlcove(scale, unit)), new ShowerPan(Pan(scale, unit) with { ThresholdWidth = Inches(4, scale, unit) }),
         .. ComposedTapes.Every(scale, unit),
     ];
+
+    /// <summary>The first example of a kind; none where it was forgotten.</summary>
+    public static IFixture? Of(FixtureKind kind) => kind.FixtureType == typeof(ZonedFixture)
+        ? new ZonedFixture("ledge", [new ZonePart("top", FixtureZoneKind.Top, Area.FromSquareMeters(0.3), Angle.Zero)], Length.FromMeters(2))
+        : Every().FirstOrDefault(fixture => FixtureKind.Of(fixture)?.Id == kind.Id);
 
     private static Length Inches(double value, double scale, LengthUnit unit) => Length.FromInches(value * scale).ToUnit(unit);
 }

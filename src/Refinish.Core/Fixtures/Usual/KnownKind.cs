@@ -1,11 +1,12 @@
 using System;
 using System.Collections.Generic;
 using System.Linq;
+using UnitsNet;
 
 namespace Refinish.Fixtures;
 
 /// <summary>What is known of one kind of fixture and its record of measurements. What is required here is asked of every kind.</summary>
-internal sealed class KnownKind<TFixture, TTape> : FixtureKind
+internal sealed class KnownKind<TFixture, TTape> : FixtureKind, IMeasured<TTape>
     where TFixture : class, IFixture
     where TTape : class
 {
@@ -41,11 +42,23 @@ internal sealed class KnownKind<TFixture, TTape> : FixtureKind
 
     public required Func<TTape, string> PutBack { get; init; }
 
+    /// <summary>Names of the readings whose ± counts for the area, in the order in which it is told; all rows unless set.</summary>
+    public Func<TTape, IReadOnlyList<string>>? Taped { get; init; }
+
     public Func<TTape, IEnumerable<Proportion>> GoTogether { get; init; } = _ => [];
 
     public Func<TTape, IReadOnlyList<RectangularOpening>> Holes { get; init; } = _ => [];
 
     public Func<TTape, double?> Deepest { get; init; } = _ => null;
+
+    public bool Measures(TTape tape) => tape is not TFixture fixture || Only(fixture);
+
+    public IEnumerable<TapeReading<TTape>> Taken(TTape tape, Length plusMinus, ReadingSpread spread)
+    {
+        ReadingRow<TTape>[] own = [.. RowsFor(tape).Select(row => row.Row)];
+        IEnumerable<string> names = Taped?.Invoke(tape) ?? own.Select(row => row.Name).Distinct();
+        return names.SelectMany(name => own.Where(row => row.Name == name)).SelectMany(row => row.Taken(tape, plusMinus, spread));
+    }
 
     internal override bool Holds(IFixture fixture) => fixture.GetType() == typeof(TFixture) && Only((TFixture)fixture);
 

@@ -30,6 +30,10 @@ internal static class PanRows
     {
         Id = "showerPan",
         Name = "shower pan",
+        Taped = _ =>
+        [
+            "FloorLength", "FloorWidth", "WallHeight", "LedgeWidth", "CurbInsideHeight", "CurbTopWidth", "CurbOutsideHeight",
+        ],
         RoughKinds = [RoughSinks.Pan()],
         Walls = WallBase.Pan,
         TakenOff = tape => Basin(tape.DrainDiameter, Length.Zero) + "take off door tracks or a curtain rod on the curb; "

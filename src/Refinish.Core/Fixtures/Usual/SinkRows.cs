@@ -39,6 +39,10 @@ internal static class SinkRows
     {
         Id = "pedestalSink",
         Name = "pedestal sink",
+        Taped = _ =>
+        [
+            "BowlLength", "BowlWidth", "BowlDepth", "SkirtHeight", "ColumnTopDiameter", "ColumnBaseDiameter", "ColumnHeight",
+        ],
         RoughKinds = [RoughSinks.Pedestal()],
         IsReachedFromTheSide = true,
         TakenOff = tape => Basin(tape.DrainDiameter, tape.OverflowDiameter) + Faucet(tape.FaucetHoles > 0)
@@ -71,6 +75,9 @@ internal static class SinkRows
     {
         Id = "counterSink",
         Name = "counter sink",
+        Taped = tape => tape.Shape == BowlShape.SphericalCap
+            ? ["MouthLength", "BowlDepth", "Outline.Length", "Outline.Width", "WallThickness"]
+            : ["MouthLength", "MouthWidth", "BowlDepth", "Outline.Length", "Outline.Width", "WallThickness"],
         RoughKinds = [RoughSinks.DropIn(), RoughSinks.Undermount(), RoughSinks.Vessel()],
         IsReachedFromTheSide = true,
         OnTheFloor = _ => null,

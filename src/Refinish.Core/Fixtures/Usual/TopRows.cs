@@ -40,6 +40,10 @@ internal static class TopRows
     {
         Id = "flatPanel",
         Name = "flat panel",
+        Taped = _ =>
+        [
+            "Length", "Width", "ExposedEdge", "EdgeHeight", "BacksplashLength", "BacksplashHeight", "BacksplashThickness",
+        ],
         RoughKinds = [RoughFlats.Panel(), RoughFlats.Vanity()],
         TakenOff = tape => "take off what is fixed to it; " + Openings(tape.CutOuts) + CutOut("along its edges"),
         PutBack = _ => PutTopBack,

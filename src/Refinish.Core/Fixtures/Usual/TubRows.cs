@@ -33,7 +33,10 @@ internal static class TubRows
         _ => true,
         new("OverallLength", "length over all", 46, 74, Sizes, t => t.OverallLength, (t, x) => t with { OverallLength = x }),
         new("OverallWidth", "width over all", 25, 48, Sizes, t => t.OverallWidth, (t, x) => t with { OverallWidth = x }),
-        new("RimLength", "length of the mouth", 36, 72, Sizes, t => t.RimLength, (t, x) => t with { RimLength = x }),
+        new("RimLength", "length of the mouth", 36, 72, Sizes, t => t.RimLength, (t, x) => t with { RimLength = x })
+        {
+            Along = (t, x) => t with { RimLength = x, FloorLength = x - t.HeadRun - t.FootRun },
+        },
         new("RimWidth", "width of the mouth", 17, 42, Sizes, t => t.RimWidth, (t, x) => t with { RimWidth = x }),
         new("RimCornerRadius", "corner radius of the mouth", 0.5, 18, Details, t => t.RimCornerRadius, (t, x) =>
             t with { RimCornerRadius = x }),
@@ -42,8 +45,14 @@ internal static class TubRows
         new("FloorCornerRadius", "corner radius of the floor", 0.5, 16, Details, t => t.FloorCornerRadius, (t, x) =>
             t with { FloorCornerRadius = x }),
         new("Depth", "depth", 10, 24, Sizes, t => t.Depth, (t, x) => t with { Depth = x }),
-        new("HeadRun", "run of the head wall", 0.25, 24, Details, t => t.HeadRun, (t, x) => t with { HeadRun = x }),
-        new("FootRun", "run of the foot wall", 0.25, 16, Details, t => t.FootRun, (t, x) => t with { FootRun = x }),
+        new("HeadRun", "run of the head wall", 0.25, 24, Details, t => t.HeadRun, (t, x) => t with { HeadRun = x })
+        {
+            Along = (t, x) => t with { HeadRun = x, FloorLength = t.RimLength - x - t.FootRun },
+        },
+        new("FootRun", "run of the foot wall", 0.25, 16, Details, t => t.FootRun, (t, x) => t with { FootRun = x })
+        {
+            Along = (t, x) => t with { FootRun = x, FloorLength = t.RimLength - t.HeadRun - x },
+        },
         new("CoveRadius", "radius of the cove", 0.4, 8, Details, t => t.CoveRadius, (t, x) => t with { CoveRadius = x }),
         new("ApronHeight", "height of the apron", 11, 25, Sizes, t => t.ApronHeight, (t, x) => t with { ApronHeight = x }),
         new("DrainDiameter", "diameter of the drain", 1.45, 3.5, Outlet, t => t.DrainDiameter, (t, x) => t with { DrainDiameter = x }),
@@ -55,6 +64,11 @@ internal static class TubRows
     {
         Id = "recessedBathtub",
         Name = "recessed bathtub",
+        Taped = _ =>
+        [
+            "RimLength", "RimWidth", "RimCornerRadius", "FloorWidth", "FloorCornerRadius", "Depth", "HeadRun", "FootRun", "CoveRadius",
+            "OverallLength", "OverallWidth", "ApronHeight",
+        ],
         RoughKinds = [RoughTubs.Recessed()],
         Walls = WallBase.Tub,
         TakenOff = tape => Basin(tape.DrainDiameter, tape.OverflowDiameter) + CutOut("along walls and floor"),
@@ -70,7 +84,10 @@ internal static class TubRows
         FreestandingTubMeasurements>(new Form<FreestandingTubMeasurements>(
         "freestanding tub",
         _ => true,
-        new("RimLength", "length of the mouth", 40, 76, Sizes, t => t.RimLength, (t, x) => t with { RimLength = x }),
+        new("RimLength", "length of the mouth", 40, 76, Sizes, t => t.RimLength, (t, x) => t with { RimLength = x })
+        {
+            Along = (t, x) => t with { RimLength = x, FloorLength = x - t.HeadRun - t.FootRun },
+        },
         new("RimWidth", "width of the mouth", 18, 42, Sizes, t => t.RimWidth, (t, x) => t with { RimWidth = x }),
         new("RimCornerRadius", "corner radius of the mouth", 3, 20, Details, t => t.RimCornerRadius, (t, x) =>
             t with { RimCornerRadius = x }),
@@ -79,8 +96,14 @@ internal static class TubRows
         new("FloorCornerRadius", "corner radius of the floor", 1, 17, Details, t => t.FloorCornerRadius, (t, x) =>
             t with { FloorCornerRadius = x }),
         new("Depth", "depth", 11, 26, Sizes, t => t.Depth, (t, x) => t with { Depth = x }),
-        new("HeadRun", "run of the head wall", 0.25, 24, Details, t => t.HeadRun, (t, x) => t with { HeadRun = x }),
-        new("FootRun", "run of the foot wall", 0.25, 24, Details, t => t.FootRun, (t, x) => t with { FootRun = x }),
+        new("HeadRun", "run of the head wall", 0.25, 24, Details, t => t.HeadRun, (t, x) => t with { HeadRun = x })
+        {
+            Along = (t, x) => t with { HeadRun = x, FloorLength = t.RimLength - x - t.FootRun },
+        },
+        new("FootRun", "run of the foot wall", 0.25, 24, Details, t => t.FootRun, (t, x) => t with { FootRun = x })
+        {
+            Along = (t, x) => t with { FootRun = x, FloorLength = t.RimLength - t.HeadRun - x },
+        },
         new("CoveRadius", "radius of the cove", 0.5, 8, Details, t => t.CoveRadius, (t, x) => t with { CoveRadius = x }),
         new("RollRadius", "radius of the roll", 0.4, 2, Details, t => t.RollRadius, (t, x) => t with { RollRadius = x }),
         new("WallThickness", "thickness of the wall", 0.08, 2.5, Details, t => t.WallThickness, (t, x) => t with { WallThickness = x }),
@@ -92,6 +115,11 @@ internal static class TubRows
     {
         Id = "freestandingTub",
         Name = "freestanding tub",
+        Taped = _ =>
+        [
+            "RimLength", "RimWidth", "RimCornerRadius", "FloorWidth", "FloorCornerRadius", "Depth", "HeadRun", "FootRun", "CoveRadius",
+            "RollRadius", "WallThickness",
+        ],
         RoughKinds = [RoughTubs.Freestanding(false), RoughTubs.Freestanding(true)],
         TakenOff = tape => Basin(tape.DrainDiameter, tape.OverflowDiameter) + "clear the floor round it; it has no joint to a wall",
         PutBack = _ => "put drain and overflow parts back in sealant where they were taken off",
@@ -120,6 +148,10 @@ internal static class TubRows
     {
         Id = "ovalTub",
         Name = "oval tub",
+        Taped = _ =>
+        [
+            "MouthLength", "MouthWidth", "FloorLength", "FloorWidth", "Depth", "DeckLength", "DeckWidth", "ApronHeight",
+        ],
         RoughKinds = [RoughTubs.Oval()],
         Walls = WallBase.Tub,
         TakenOff = tape => Basin(tape.DrainDiameter, tape.OverflowDiameter) + CutOut("along walls and floor"),
@@ -150,6 +182,11 @@ internal static class TubRows
     {
         Id = "cornerTub",
         Name = "corner tub",
+        Taped = _ =>
+        [
+            "MouthLength", "MouthWidth", "FloorLength", "FloorWidth", "Depth", "LeftWall", "RightWall", "LeftReturn", "RightReturn",
+            "FrontHeight",
+        ],
         RoughKinds = [RoughTubs.Corner()],
         TakenOff = tape => Basin(tape.DrainDiameter, tape.OverflowDiameter) + CutOut("along walls and floor"),
         PutBack = _ => CaulkAndRefit,

@@ -4,11 +4,12 @@ using static Refinish.Fixtures.ClearingWords;
 
 namespace Refinish.Fixtures;
 
-/// <summary>What is known of fixtures that are put together from parts, whose bands stand in their kinds, and of fixtures of zones.</summary>
+/// <summary>What is known of fixtures put together from parts, whose bands stand in their kinds, and of fixtures of zones.</summary>
 internal static class UsualOfComposed
 {
     /// <summary>A fixture of zones has no lengths of its own, and may be anything.</summary>
-    public static FixtureKind Zones { get; } = new KnownKind<ZonedFixture, ZonedFixture>(new Form<ZonedFixture>("fixture of zones", _ => true))
+    public static FixtureKind Zones { get; } = new KnownKind<ZonedFixture, ZonedFixture>(
+        new Form<ZonedFixture>("fixture of zones", _ => true))
     {
         Id = "zoned",
         Name = "fixture of zones",
