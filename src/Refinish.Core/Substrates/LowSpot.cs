@@ -68,4 +68,6 @@ public sealed record LowSpot : Defect
         Expression volume = t * ((l * w) + (2 * (l + w) * f / 2) + (Expression.Pi() * Expression.Square(f) / 3));
         return new Cavity(CavityVolume.CubicMeters, thickness, volume, Source.Derived("Steiner's formula, linear taper"));
     }
+
+    internal override double MendedArea(double fixtureArea) => FlatArea;
 }

@@ -53,4 +53,8 @@ public sealed record Pitting : Defect
         Expression h = Expression.Quantity("h", depth, Measure.Length);
         return new Cavity(area * share * depth, depth, a * s * h, Source.Derived("flat-bottomed pits over part of an area"));
     }
+
+    internal override double Units => area;
+
+    internal override double MendedArea(double fixtureArea) => area;
 }

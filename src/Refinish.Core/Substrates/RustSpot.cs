@@ -1,3 +1,4 @@
+using Refinish.Fixtures;
 using UnitsNet;
 
 namespace Refinish.Substrates;
@@ -37,4 +38,9 @@ public sealed record RustSpot : Defect
             Expression.Pi() * Expression.Square((d / 2) + m) * h,
             Source.Derived("disc cut out with a margin; margin and depth are the filler policy's"));
     }
+
+    internal override bool Contradicts(FixtureMaterial material) => !material.IsMagnetic;
+
+    internal override double MendedArea(double fixtureArea) =>
+        System.Math.PI * System.Math.Pow((diameter / 2) + FillerPolicy.Generic.RustGrindingMargin.Meters, 2);
 }

@@ -22,6 +22,21 @@ public class VerdictTests
         new LowSpot(Mm(300), Mm(200), Mm(0.6), Mm(40)), new Liner(Area.FromSquareMeters(2), LinerState.Loose, false), new Liner(Area.FromSquareMeters(2), LinerState.Loose, true),
     ];
 
+    [Fact]
+    [Evidence(Basis.Contract, "what must be there for a kind of defect: its own type, an example, hours of its work unless it is another trade's; what is missing is named")]
+    public void Nothing_is_missing_for_a_kind_of_defect()
+    {
+        IEnumerable<string> types = typeof(Defect).Assembly.GetExportedTypes()
+            .Where(type => type.BaseType == typeof(Defect) && type != typeof(Refinish.Jobs.OwnDefect)).Select(type => type.Name);
+        Assert.Equal(types.Order(StringComparer.Ordinal), DefectKind.All.Select(kind => kind.Code).Order(StringComparer.Ordinal));
+        foreach (DefectKind kind in DefectKind.All)
+        {
+            Assert.True(Every.Any(defect => defect.Kind == kind), kind.Code + " lacks an example in VerdictTests.Every");
+            Assert.True(kind.IsAnotherTrades || Refinish.Estimating.LabourStandards.Generic.Any(standard => standard.Repairs == kind),
+                kind.Code + " lacks a labour standard");
+        }
+    }
+
     private static Length Mm(double mm) => Length.FromMillimeters(mm);
 
     private static Survey Clean(params Defect[] defects) => new()

@@ -88,4 +88,5 @@ internal sealed class KnownKind<TFixture, TTape> : FixtureKind, IMeasured<TTape>
 }
 
 /// <summary>One of the things that a kind of fixture can stand for, with its rows. The last form of a kind applies to all.</summary>
-internal sealed record Form<T>(string Words, Func<T, bool> Applies, params ReadingRow<T>[] Rows);
+internal sealed record Form<T>(string Words, Func<T, bool> Applies, params ReadingRow<T>[] Rows)
+    where T : class;

@@ -8,6 +8,7 @@ namespace Refinish.Fixtures;
 
 /// <summary>A row of the table: a reading, its band in inches, and how it is found among the measurements and put back.</summary>
 internal sealed class ReadingRow<T>
+    where T : class
 {
     private readonly string name;
     private readonly string words;
