@@ -1,4 +1,4 @@
-using System;
+using System.Collections.Generic;
 
 namespace Refinish;
 
@@ -24,19 +24,16 @@ internal enum Operation
     Divide,
 }
 
-internal sealed class NumberExpression(double value, string? name) : Expression
+internal sealed class NumberExpression(double value, string? name)
+    : Expression(Guard.Within(value, Bounds.Between(double.MinValue, double.MaxValue, Measure.Number), nameof(value)))
 {
-    private readonly double value = Guard.Within(value, Bounds.Between(double.MinValue, double.MaxValue, Measure.Number), nameof(value));
-
-    public override double Evaluate() => value;
-
-    internal override int BindingIn(FormulaWriter writer) => value < 0 ? Binding.Negative : Binding.Atom;
+    internal override int BindingIn(FormulaWriter writer) => Value < 0 ? Binding.Negative : Binding.Atom;
 
     internal override void WriteTo(FormulaWriter writer)
     {
         if (name is null)
         {
-            writer.Number(value);
+            writer.Number(Value);
         }
         else
         {
@@ -45,16 +42,13 @@ internal sealed class NumberExpression(double value, string? name) : Expression
     }
 }
 
-internal sealed class QuantityExpression(string symbol, double value, Measure measure) : Expression
+internal sealed class QuantityExpression(string symbol, double value, Measure measure)
+    : Expression(Guard.Within(value, Bounds.Between(double.MinValue, double.MaxValue, measure), nameof(value)))
 {
-    private readonly double value = Guard.Within(value, Bounds.Between(double.MinValue, double.MaxValue, measure), nameof(value));
-
-    public override double Evaluate() => value;
-
     internal override int BindingIn(FormulaWriter writer) => writer.System switch
     {
         null => Binding.Atom,
-        DisplayUnits system when measure.Shown(value, system) < 0 => Binding.Negative,
+        DisplayUnits system when measure.Shown(Value, system) < 0 => Binding.Negative,
         DisplayUnits system => measure.Symbol(system).Length == 0 ? Binding.Atom : Binding.NumberWithUnit,
     };
 
@@ -62,7 +56,7 @@ internal sealed class QuantityExpression(string symbol, double value, Measure me
     {
         if (writer.System is DisplayUnits system)
         {
-            writer.Amount(value, measure, system);
+            writer.Amount(Value, measure, system);
         }
         else
         {
@@ -72,27 +66,14 @@ internal sealed class QuantityExpression(string symbol, double value, Measure me
 }
 
 /// <summary>The unknown of an integral or of an equation; it has a symbol and no value.</summary>
-internal sealed class VariableExpression(string symbol) : Expression
+internal sealed class VariableExpression(string symbol) : Expression(double.NaN)
 {
-    public override double Evaluate() => throw new InvalidOperationException("The variable " + symbol + " has no value outside its integral or equation.");
-
     internal override void WriteTo(FormulaWriter writer) => writer.Symbol(symbol);
 }
 
-internal sealed class OperationExpression(Operation operation, Expression left, Expression right) : Expression
+internal sealed class OperationExpression(Operation operation, Expression left, Expression right, double value) : Expression(value)
 {
-    private readonly Expression left = Guard.NotNull(left, nameof(left));
-    private readonly Expression right = Guard.NotNull(right, nameof(right));
-
-    private bool IsNegation => operation == Operation.Subtract && left is NumberExpression && left.Evaluate() == 0;
-
-    public override double Evaluate() => operation switch
-    {
-        Operation.Add => left.Evaluate() + right.Evaluate(),
-        Operation.Subtract => left.Evaluate() - right.Evaluate(),
-        Operation.Multiply => left.Evaluate() * right.Evaluate(),
-        _ => left.Evaluate() / right.Evaluate(),
-    };
+    private bool IsNegation => operation == Operation.Subtract && left is NumberExpression { Value: 0 };
 
     internal override int BindingIn(FormulaWriter writer) => operation switch
     {
@@ -124,91 +105,35 @@ internal sealed class OperationExpression(Operation operation, Expression left, 
     }
 }
 
-internal sealed class PowerExpression(Expression basis, Expression exponent) : Expression
+internal sealed class PowerExpression(Expression basis, Expression exponent, double value) : Expression(value)
 {
-    private readonly Expression basis = Guard.NotNull(basis, nameof(basis));
-    private readonly Expression exponent = Guard.NotNull(exponent, nameof(exponent));
-
-    // A square is a product, as the kernels write it.
-    public override double Evaluate() =>
-        exponent is NumberExpression && exponent.Evaluate() == 2
-            ? basis.Evaluate() * basis.Evaluate()
-            : Math.Pow(basis.Evaluate(), exponent.Evaluate());
-
     internal override int BindingIn(FormulaWriter writer) => Binding.Power;
 
     internal override void WriteTo(FormulaWriter writer) => writer.Power(basis, exponent);
 }
 
-internal sealed class FunctionExpression(string name, string latex, Func<double, double> function, Expression argument) : Expression
+internal sealed class FunctionExpression(string name, string latex, Expression argument, double value) : Expression(value)
 {
-    private readonly Expression argument = Guard.NotNull(argument, nameof(argument));
-
-    public override double Evaluate() => function(argument.Evaluate());
-
     internal override void WriteTo(FormulaWriter writer) => writer.Function(name, latex, argument);
 }
 
-/// <summary>A function of two or more terms that may be taken two by two, such as the largest.</summary>
-internal sealed class PairExpression(string name, Func<double, double, double> function, Expression[] terms) : Expression
+/// <summary>A function of two or more terms, such as the largest.</summary>
+internal sealed class ListedExpression(string name, IReadOnlyList<Expression> terms, double value) : Expression(value)
 {
-    private readonly ValueList<Expression> terms = Guard.List(terms, nameof(terms), 2);
-
-    public override double Evaluate()
-    {
-        double result = terms[0].Evaluate();
-        for (int i = 1; i < terms.Count; i++)
-        {
-            result = function(result, terms[i].Evaluate());
-        }
-
-        return result;
-    }
-
     internal override void WriteTo(FormulaWriter writer) => writer.List(name, terms);
 }
 
-internal sealed class IntegralExpression(string symbol, Expression lower, Expression upper, Func<Expression, Expression> body) : Expression
+internal sealed class IntegralExpression(string symbol, Expression lower, Expression upper, Expression body, double value) : Expression(value)
 {
-    private readonly Expression lower = Guard.NotNull(lower, nameof(lower));
-    private readonly Expression upper = Guard.NotNull(upper, nameof(upper));
-
-    public override double Evaluate() => Quadrature.GaussLegendre(x => body(Number(x)).Evaluate(), lower.Evaluate(), upper.Evaluate());
-
     internal override int BindingIn(FormulaWriter writer) => Binding.Product;
 
-    internal override void WriteTo(FormulaWriter writer) => writer.Integral(symbol, lower, upper, body(new VariableExpression(symbol)));
+    internal override void WriteTo(FormulaWriter writer) => writer.Integral(symbol, lower, upper, body);
 }
 
-internal sealed class SolutionExpression(string symbol, double lower, double upper, Func<Expression, Expression> rising, Expression target) : Expression
+/// <summary>A number that a solver found, written as the equation that it solves.</summary>
+internal sealed class SolutionExpression(string symbol, Expression side, Expression target, double value) : Expression(value)
 {
-    private readonly Expression target = Guard.NotNull(target, nameof(target));
-
-    public override double Evaluate()
-    {
-        double goal = target.Evaluate();
-        double low = lower;
-        double high = upper;
-        while (true)
-        {
-            double middle = low + ((high - low) / 2);
-            if (middle <= low || middle >= high)
-            {
-                return high;
-            }
-
-            if (rising(Number(middle)).Evaluate() < goal)
-            {
-                low = middle;
-            }
-            else
-            {
-                high = middle;
-            }
-        }
-    }
-
     internal override int BindingIn(FormulaWriter writer) => Binding.Sum;
 
-    internal override void WriteTo(FormulaWriter writer) => writer.Equation(symbol, rising(new VariableExpression(symbol)), target);
+    internal override void WriteTo(FormulaWriter writer) => writer.Equation(symbol, side, target);
 }
