@@ -75,7 +75,7 @@ internal static class WarmUpFormulas
         {
             if (early)
             {
-                return new FunctionExpression("erfcx", "\\operatorname{erfcx}", SlabKernel.ScaledErfc, Expression.Quantity("Bi", biot, Measure.Number) * Expression.Sqrt(fourierNumber));
+                return Expression.Function("erfcx", "\\operatorname{erfcx}", SlabKernel.ScaledErfc, Expression.Quantity("Bi", biot, Measure.Number) * Expression.Sqrt(fourierNumber));
             }
 
             List<Expression> summands = [];
