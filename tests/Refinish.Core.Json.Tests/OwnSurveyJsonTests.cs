@@ -33,19 +33,6 @@ public class OwnSurveyJsonTests
     }
 
     [Fact]
-    public void Every_kind_of_defect_has_a_shape()
-    {
-        foreach (DefectKind kind in DefectKind.All)
-        {
-            Defect example = Array.Find(Examples.Defects, defect => defect.Kind == kind)
-                ?? throw new InvalidOperationException(kind.Code + " lacks an example in Examples.Defects");
-            Assert.True(Refinish.Json.Shapes.DefectShapes.Defect.Variants.Any(variant =>
-                variant.Kind.Equals(kind.Code, StringComparison.OrdinalIgnoreCase)), kind.Code + " lacks a JSON shape in DefectShapes");
-            Assert.Equal(kind, example.Kind);
-        }
-    }
-
-    [Fact]
     public void An_own_material_comes_back_equal()
     {
         Job job = Bathroom(survey => survey with { Material = Panel, Defects = [] });
