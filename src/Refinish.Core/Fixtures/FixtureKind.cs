@@ -16,6 +16,8 @@ namespace Refinish.Fixtures;
 /// FixtureKind kind = FixtureKind.Of(RoughFixture.ShowerPan(Length.FromInches(36), Length.FromInches(48)))!;
 /// string id = kind.Id;        // "showerPan"
 /// string name = kind.Name;    // "shower pan"
+/// UsualReading length = kind.Readings.Single(reading =&gt; reading.Name == "FloorLength");
+/// double inches = length.Least.Inches;   // 24
 /// </code></example>
 public abstract class FixtureKind
 {
@@ -66,6 +68,15 @@ public abstract class FixtureKind
         IFixture measured = Measured(Guard.NotNull(fixture, nameof(fixture)));
         return All.FirstOrDefault(kind => kind.Holds(measured));
     }
+
+    /// <summary>
+    /// What the readings of a fixture usually are, in the form in which it was measured: the table behind <see cref="TapeDoubts"/>.
+    /// </summary>
+    /// <param name="fixture">The fixture.</param>
+    /// <returns>The bands; empty for a fixture of a caller's own type, of which this library knows no readings.</returns>
+    /// <exception cref="ArgumentNullException"><paramref name="fixture"/> is missing.</exception>
+    public static IReadOnlyList<UsualReading> ReadingsOf(IFixture fixture) =>
+        new ValueList<UsualReading>(Of(fixture)?.UsualFor(Measured(fixture)) ?? []);
 
     /// <summary>The name.</summary>
     /// <returns>One line of text.</returns>
