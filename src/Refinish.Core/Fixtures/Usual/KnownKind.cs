@@ -40,7 +40,8 @@ internal sealed class KnownKind<TFixture, TTape> : FixtureKind, IMeasured<TTape>
 
     public required Func<TTape, string> TakenOff { get; init; }
 
-    public required Func<TTape, string> PutBack { get; init; }
+    /// <summary>What is put back; what most fixtures get unless set.</summary>
+    public Func<TTape, string> PutBack { get; init; } = _ => ClearingWords.CaulkAndRefit;
 
     /// <summary>Names of the readings whose ± counts for the area, in the order in which it is told; all rows unless set.</summary>
     public Func<TTape, IReadOnlyList<string>>? Taped { get; init; }

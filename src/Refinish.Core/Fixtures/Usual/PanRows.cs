@@ -38,7 +38,6 @@ internal static class PanRows
         Walls = WallBase.Pan,
         TakenOff = tape => Basin(tape.DrainDiameter, Length.Zero) + "take off door tracks or a curtain rod on the curb; "
             + CutOut("along walls and floor"),
-        PutBack = _ => CaulkAndRefit,
         Materials = [.. TubRows.Materials, FixtureMaterial.VitreousChina, FixtureMaterial.CeramicTile],
         Tape = pan => pan.Measurements,
         Make = tape => new ShowerPan(tape),

@@ -47,7 +47,6 @@ internal static class SinkRows
         IsReachedFromTheSide = true,
         TakenOff = tape => Basin(tape.DrainDiameter, tape.OverflowDiameter) + Faucet(tape.FaucetHoles > 0)
             + CutOut("along the wall and at the column"),
-        PutBack = _ => CaulkAndRefit,
         Materials = Materials,
         Tape = sink => sink.Measurements,
         Make = tape => new PedestalSink(tape),
@@ -87,7 +86,6 @@ internal static class SinkRows
             SinkMounting.DropIn => "under its rim",
             _ => "between bowl and counter",
         }),
-        PutBack = _ => CaulkAndRefit,
         Materials = Materials,
         Tape = sink => sink.Measurements,
         Make = tape => new CounterSink(tape),
