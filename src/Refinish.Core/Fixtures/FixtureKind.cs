@@ -26,14 +26,7 @@ public abstract class FixtureKind
     }
 
     /// <summary>Every kind: those with a type of their own, those put together from parts, and the fixture of zones.</summary>
-    /// <remarks>
-    /// Made when it is first asked for: the entries are of classes that derive from this one, whose own statics come first.
-    /// </remarks>
-    public static IReadOnlyList<FixtureKind> All => field ??= new ValueList<FixtureKind>(
-    [
-        TubRows.Recessed, TubRows.Freestanding, TubRows.Oval, TubRows.Corner, SinkRows.Pedestal, SinkRows.Counter, PanRows.Pan,
-        TopRows.Counter, TopRows.Panel, WallRows.Surround, .. ComposedKind.Kinds.Select(UsualOfComposed.Kind), UsualOfComposed.Zones,
-    ]);
+    public static IReadOnlyList<FixtureKind> All => Registered.All;
 
     /// <summary>Identifier, as documents write it; that of a <see cref="ComposedKind"/> is its own.</summary>
     public required string Id { get; init; }
@@ -113,4 +106,14 @@ public abstract class FixtureKind
 
     /// <summary>The longest length that was read; 0 when none was.</summary>
     internal double Longest(IFixture fixture) => Read(fixture).Select(reading => reading.Metres).DefaultIfEmpty().Max();
+
+    // Apart, because the entries are of classes that derive from this one, whose own statics come first.
+    private static class Registered
+    {
+        public static readonly IReadOnlyList<FixtureKind> All = new ValueList<FixtureKind>(
+        [
+            TubRows.Recessed, TubRows.Freestanding, TubRows.Oval, TubRows.Corner, SinkRows.Pedestal, SinkRows.Counter, PanRows.Pan,
+            TopRows.Counter, TopRows.Panel, WallRows.Surround, .. ComposedKind.Kinds.Select(UsualOfComposed.Kind), UsualOfComposed.Zones,
+        ]);
+    }
 }
