@@ -130,7 +130,8 @@ public sealed class EstimateRange
     /// <param name="chance">The chance, 0 to 100 %.</param>
     /// <returns>Cost quantile / (1 − margin), rounded up to the currency.</returns>
     /// <exception cref="ArgumentOutOfRangeException"><paramref name="chance"/> is outside its range.</exception>
-    public decimal PriceForMargin(Margin margin, Ratio chance) => Estimate.Book.Currency.RoundUp((decimal)Cost.Quantile(chance) / (1 - margin.Fraction));
+    public decimal PriceForMargin(Margin margin, Ratio chance) =>
+        Estimate.Book.Currency.RoundUp((decimal)Cost.Quantile(chance) / (1 - margin.Fraction));
 
     /// <summary>
     /// How far each input alone moves the cost, from its P10 to its P90 with all others at their medians; the widest first.

@@ -22,6 +22,8 @@ namespace Refinish.Jobs;
 /// </code></example>
 public sealed record PaymentPlan
 {
+    private const decimal Hair = Currency.Hair;
+
     /// <summary>Divides a total over stages.</summary>
     /// <param name="currency">The currency.</param>
     /// <param name="total">Total with tax, 0 to 10⁹, with no more decimals than the currency has.</param>
@@ -97,7 +99,7 @@ public sealed record PaymentPlan
         Expression total = Expression.Quantity("T", (double)Total, money);
         Expression coin = Expression.Quantity("s", (double)Coin, money);
         WorkingStep payable = new(
-            "to be paid, in whole coins", "T_p", CashStep == 0 ? total : Expression.Floor((total / coin) + 0.5 + (double)Currency.Hair) * coin,
+            "to be paid, in whole coins", "T_p", CashStep == 0 ? total : Expression.Floor((total / coin) + 0.5 + (double)Hair) * coin,
                 (double)Payable, money,
             Source.Derived("the total rounded to the coin, halves up"));
         List<WorkingStep> steps = [payable];
@@ -108,7 +110,7 @@ public sealed record PaymentPlan
             string symbol = "p_" + Figures.Fixed(i + 1, 0);
             Expression formula = stage.Fraction is decimal share
                 ? Expression.Min(left, Expression.Floor((Expression.Quantity("q", (double)share, Measure.Percent) * total / coin)
-                    + (double)Currency.Hair) * coin)
+                    + (double)Hair) * coin)
                 : stage.Amount is decimal amount ? Expression.Quantity("a", (double)amount, money) : Expression.Round(left, Currency);
             WorkingStep step = new(stage.Name, symbol, formula, (double)Payments[i].Amount, money, Source.Supplied("terms of the quote"));
             steps.Add(step);
