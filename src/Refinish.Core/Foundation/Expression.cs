@@ -1,5 +1,6 @@
 using System;
 using System.Collections.Generic;
+using Refinish.Numerics;
 
 namespace Refinish;
 
@@ -150,10 +151,10 @@ public abstract class Expression
     /// <returns>arcsin x.</returns>
     public static Expression Arcsin(Expression x) => new FunctionExpression("arcsin", "\\arcsin", Math.Asin, x);
 
-    /// <summary>The gamma function, Γ(n) = (n − 1)! between the whole numbers too, as MathNet.Numerics evaluates it.</summary>
+    /// <summary>The gamma function, Γ(n) = (n − 1)! between the whole numbers too.</summary>
     /// <param name="x">The argument, more than 0.</param>
     /// <returns>Γ(x).</returns>
-    public static Expression Gamma(Expression x) => new FunctionExpression("Γ", "\\Gamma", MathNet.Numerics.SpecialFunctions.Gamma, x);
+    public static Expression Gamma(Expression x) => new FunctionExpression("Γ", "\\Gamma", Special.Gamma, x);
 
     /// <summary>The hyperbolic sine.</summary>
     /// <param name="x">The argument.</param>
@@ -231,7 +232,7 @@ public abstract class Expression
     /// <param name="upper">A number above the solution, in SI.</param>
     /// <param name="rising">The function of the unknown.</param>
     /// <param name="target">What it has to reach.</param>
-    /// <returns>The solution, found by bisection to the last digit of a double.</returns>
+    /// <returns>The solution, found within its bracket to the last digit of a double.</returns>
     /// <exception cref="ArgumentException"><paramref name="symbol"/> is empty.</exception>
     public static Expression Solution(string symbol, double lower, double upper, Func<Expression, Expression> rising, Expression target) =>
         new SolutionExpression(Guard.Named(symbol, nameof(symbol)), lower, upper, Guard.NotNull(rising, nameof(rising)), target);

@@ -1,4 +1,5 @@
 using System;
+using Refinish.Numerics;
 
 namespace Refinish;
 
@@ -184,29 +185,8 @@ internal sealed class SolutionExpression(string symbol, double lower, double upp
 {
     private readonly Expression target = Guard.NotNull(target, nameof(target));
 
-    public override double Evaluate()
-    {
-        double goal = target.Evaluate();
-        double low = lower;
-        double high = upper;
-        while (true)
-        {
-            double middle = low + ((high - low) / 2);
-            if (middle <= low || middle >= high)
-            {
-                return high;
-            }
-
-            if (rising(Number(middle)).Evaluate() < goal)
-            {
-                low = middle;
-            }
-            else
-            {
-                high = middle;
-            }
-        }
-    }
+    public override double Evaluate() =>
+        Roots.Rising((rising, Goal: target.Evaluate()), static (given, x) => given.rising(Number(x)).Evaluate() - given.Goal, lower, upper);
 
     internal override int BindingIn(FormulaWriter writer) => Binding.Sum;
 

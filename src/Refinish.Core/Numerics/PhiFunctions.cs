@@ -1,6 +1,6 @@
 using System;
 
-namespace Refinish;
+namespace Refinish.Numerics;
 
 /// <summary>
 /// The φ-functions of exponential integrators, φ₁(z) = (e^z − 1)/z and φ₂(z) = (φ₁(z) − 1)/z, without loss of digits near zero.

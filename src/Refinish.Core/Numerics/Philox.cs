@@ -1,4 +1,4 @@
-namespace Refinish.Estimating;
+namespace Refinish.Numerics;
 
 /// <summary>
 /// Philox4x32-10: ten rounds that scramble a counter of four words under a key of two. Salmon, Moraes, Dror and Shaw, "Parallel random numbers:

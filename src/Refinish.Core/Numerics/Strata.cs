@@ -1,4 +1,4 @@
-namespace Refinish.Estimating;
+namespace Refinish.Numerics;
 
 /// <summary>
 /// The order of the slices of one input in Latin hypercube sampling: a permutation of 0 … count − 1 that is calculated for each trial and
