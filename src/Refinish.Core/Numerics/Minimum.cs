@@ -32,12 +32,13 @@ internal static class Minimum
         double atX = function.At(x);
         double atW = atX;
         double atV = atX;
+        double floor = 1e-3 * Place * (high - low);
         double step = 0;
         double before = 0;
         while (true)
         {
             double middle = low + ((high - low) / 2);
-            double near = (Place * Math.Abs(x)) + (1e-12 * Place);
+            double near = (Place * Math.Abs(x)) + floor;
             if (Math.Abs(x - middle) <= (2 * near) - ((high - low) / 2))
             {
                 return x;
