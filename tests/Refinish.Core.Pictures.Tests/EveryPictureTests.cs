@@ -39,20 +39,7 @@ public class EveryPictureTests
     public void No_text_lies_on_another_or_leaves_the_paper(string name, int width, DisplayUnits units)
     {
         SvgFile file = new(Find(name).ToSvg(new PictureStyle { Width = width, Units = units }));
-        Assert.Equal(width, file.Width);
-        SvgText[] texts = [.. file.Texts.Where(text => text.Words.Length > 0)];
-        Assert.NotEmpty(texts);
-        for (int i = 0; i < texts.Length; i++)
-        {
-            (double left, double top, double right, double bottom) = texts[i].Box;
-            Assert.True(left >= -1 && top >= -1 && right <= width + 1 && bottom <= file.Height + 1, texts[i] + " leaves the paper");
-            for (int j = 0; j < i; j++)
-            {
-                (double left2, double top2, double right2, double bottom2) = texts[j].Box;
-                bool apart = left >= right2 - 1 || left2 >= right - 1 || top >= bottom2 - 1 || top2 >= bottom - 1;
-                Assert.True(apart, texts[i] + " lies on " + texts[j]);
-            }
-        }
+        file.HoldsTextsApart(width);
     }
 
     [Theory]

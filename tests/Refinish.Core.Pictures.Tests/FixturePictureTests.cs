@@ -125,16 +125,7 @@ public class FixturePictureTests
     public void Labels_numbers_and_letters_keep_apart(string kind, int width, DisplayUnits units)
     {
         SvgFile file = new(new FixturePicture(Kinds[kind], kind).ToSvg(new PictureStyle { Width = width, Units = units }));
-        for (int i = 0; i < file.Texts.Count; i++)
-        {
-            (double left, double top, double right, double bottom) = file.Texts[i].Box;
-            Assert.True(left >= -1 && right <= width + 1 && top >= -1 && bottom <= file.Height, file.Texts[i].ToString());
-            for (int j = 0; j < i; j++)
-            {
-                (double left2, double top2, double right2, double bottom2) = file.Texts[j].Box;
-                Assert.True(left >= right2 - 1 || left2 >= right - 1 || top >= bottom2 - 1 || top2 >= bottom - 1, file.Texts[i] + " lies on " + file.Texts[j]);
-            }
-        }
+        file.HoldsTextsApart(width);
     }
 
     [Theory]

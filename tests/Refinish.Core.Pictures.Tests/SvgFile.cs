@@ -4,6 +4,7 @@ using System.Globalization;
 using System.Linq;
 using System.Text.RegularExpressions;
 using System.Xml.Linq;
+using Xunit;
 
 namespace Refinish.Pictures.Tests;
 
@@ -38,6 +39,28 @@ internal sealed class SvgFile
     public IEnumerable<XElement> Elements(string name) => Root.Descendants(Svg + name);
 
     public SvgText Text(string words) => Texts.First(text => text.Words == words);
+
+    /// <summary>No text lies on another and none leaves the paper, but for a pixel. Each box is measured once, and words are made only for a failure.</summary>
+    public void HoldsTextsApart(int width)
+    {
+        Assert.Equal(width, Width);
+        SvgText[] texts = [.. Texts.Where(text => text.Words.Length > 0)];
+        Assert.NotEmpty(texts);
+        (double Left, double Top, double Right, double Bottom)[] boxes = [.. texts.Select(text => text.Box)];
+        for (int i = 0; i < texts.Length; i++)
+        {
+            (double left, double top, double right, double bottom) = boxes[i];
+            Assert.True(left >= -1 && top >= -1 && right <= width + 1 && bottom <= Height, texts[i] + " leaves the paper");
+            for (int j = 0; j < i; j++)
+            {
+                bool apart = left >= boxes[j].Right - 1 || boxes[j].Left >= right - 1 || top >= boxes[j].Bottom - 1 || boxes[j].Top >= bottom - 1;
+                if (!apart)
+                {
+                    Assert.Fail(texts[i] + " lies on " + texts[j]);
+                }
+            }
+        }
+    }
 
     /// <summary>Rectangles of a fill and an outline; either may be left open.</summary>
     public IEnumerable<(double X, double Y, double Width, double Height)> Rectangles(string? fill = null, string? stroke = null) => Elements("rect")

@@ -61,16 +61,7 @@ public class ZonedFixturePictureTests
             Assert.Contains(fixture.Zones[i].Kind.ToString().ToLowerInvariant() + " " + Measure.Area.Format(fixture.Zones[i].Area.SquareMeters, DisplayUnits.Si, 3), file.AllWords, StringComparison.Ordinal);
         }
 
-        for (int i = 0; i < file.Texts.Count; i++)
-        {
-            (double left, double top, double right, double bottom) = file.Texts[i].Box;
-            Assert.True(left >= -1 && right <= width + 1 && top >= -1 && bottom <= file.Height, file.Texts[i].ToString());
-            for (int j = 0; j < i; j++)
-            {
-                (double left2, double top2, double right2, double bottom2) = file.Texts[j].Box;
-                Assert.True(left >= right2 - 1 || left2 >= right - 1 || top >= bottom2 - 1 || top2 >= bottom - 1, file.Texts[i] + " lies on " + file.Texts[j]);
-            }
-        }
+        file.HoldsTextsApart(width);
 
         Assert.Equal(kind == "parts" ? 0 : 2, file.Texts.Count(text => text.Words.StartsWith("From ", StringComparison.Ordinal) || text.Words.StartsWith("Side, ", StringComparison.Ordinal)));
         if (Environment.GetEnvironmentVariable("ZONED_OUT") is string folder)

@@ -160,7 +160,7 @@ internal static class ClimateKernel
         }
     }
 
-    // The difference of the two humidity ratios of eq. 33 or 35, times the divisor there: convex and rising with the temperature of the bulb.
+    // The difference of the two humidity ratios of eq. 33 or 35, times the divisor there: convex and rising with the bulb's temperature.
     private readonly struct WetBulb(double t, double humidityRatio, double pressure, bool ice) : ISlopedFunction
     {
         public double At(double bulb, out double slope)

@@ -76,7 +76,7 @@ internal static class WarmUpFormulas
         {
             if (early)
             {
-                return new FunctionExpression("erfcx", "\\operatorname{erfcx}", Special.ScaledErfc, Expression.Quantity("Bi", biot, Measure.Number) * Expression.Sqrt(fourierNumber));
+                return Expression.Function("erfcx", "\\operatorname{erfcx}", Special.ScaledErfc, Expression.Quantity("Bi", biot, Measure.Number) * Expression.Sqrt(fourierNumber));
             }
 
             List<Expression> summands = [];

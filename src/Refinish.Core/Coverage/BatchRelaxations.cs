@@ -79,7 +79,7 @@ internal sealed class BatchRelaxations(CupPlan plan)
         }
     }
 
-    // s·t_pot/f − t_ind/f = t_mix + t_spray gives the rate f at which it would just do; the temperature of that rate is the root of a rising law.
+    // s·t_pot/f − t_ind/f = t_mix + t_spray gives the rate f at which it would just do; its temperature is the root of a rising law.
     private static void Cooler(List<BatchRelaxation> found, CureForecast forecast, double share, double outsidePot)
     {
         double potAtReference = forecast.Times.PotLife!.Value.TotalSeconds;
@@ -92,10 +92,12 @@ internal sealed class BatchRelaxations(CupPlan plan)
         }
 
         double coolest = Roots.Enclose(
-            new Given<(CureForecast Forecast, double Rate)>(
-                (forecast, rate), static (given, t) => given.Forecast.Shift.Factor(t, given.Forecast.Times.ReferenceTemperature.Kelvins) - given.Rate),
+            new Given<(TemperatureShift Shift, double Reference, double Rate)>(
+                (forecast.Shift, forecast.Times.ReferenceTemperature.Kelvins, rate),
+                static (given, t) => given.Shift.Factor(t, given.Reference) - given.Rate),
             low,
             high).Lower;
-        found.Add(new("temperature of the mix", forecast.Site.Kelvins, coolest, Measure.Temperature, Math.Abs(Math.Log(forecast.RateFactor!.Value / rate))));
+        double effort = Math.Abs(Math.Log(forecast.RateFactor!.Value / rate));
+        found.Add(new("temperature of the mix", forecast.Site.Kelvins, coolest, Measure.Temperature, effort));
     }
 }

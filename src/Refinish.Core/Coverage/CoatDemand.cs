@@ -31,19 +31,10 @@ public sealed record CoatDemand
         Source.Published("South Coast air district, Spray equipment transfer efficiency", "definition");
     private static readonly Source Rate = Source.Derived("volume through the gun over its mean rate");
 
+    // Read by many, and sums over the surfaces: kept.
     private readonly double area;
-    private readonly double wet;
-    private readonly double deadWet;
-    private readonly double film;
-    private readonly double dead;
     private readonly double aimed;
-    private readonly double sprayed;
-    private readonly double filled;
-    private readonly double poured;
     private readonly double all;
-    private readonly double further;
-    private readonly double mixed;
-    private readonly double seconds;
 
     /// <summary>Calculates the demand of one surface.</summary>
     /// <param name="area">Area to coat, more than 0 and at most 1000 m².</param>
@@ -73,25 +64,10 @@ public sealed record CoatDemand
         Gun = Guard.NotNull(gun, nameof(gun));
         Losses = Guard.NotNull(losses, nameof(losses));
         WetFilm = new WetFilm(layer.DryFilmPerCoat, layer.Product.VolumeSolids, layer.Reducer);
-        double solids = layer.Product.VolumeSolids.DecimalFractions;
-        double reducer = layer.Reducer.DecimalFractions;
-        wet = FilmKernel.WetFilm(layer.DryFilmPerCoat.Meters, solids, reducer);
-        deadWet = FilmKernel.WetFilm(losses.ProfileDepth.Meters * losses.ProfileFill.DecimalFractions, solids, reducer);
-        double smooth = 0;
-        for (int i = 0; i < list.Count; i++)
-        {
-            double a = list[i].Area.SquareMeters;
-            area += a;
-            film += CoverageKernel.FilmVolume(a, wet);
-            dead += CoverageKernel.FilmVolume(a, deadWet);
-            aimed += CoverageKernel.SprayedVolume(a * (wet + deadWet), EfficiencyOf(list[i]));
-            smooth += CoverageKernel.SprayedVolume(a * wet, EfficiencyOf(list[i]));
-        }
-
-        (sprayed, filled, poured, all) = ToMix(aimed, losses);
-        (_, _, _, further) = ToMix(smooth, losses);
-        mixed = CoverageKernel.MixedVolume(all, reducer);
-        seconds = sprayed / (gun.FluidRate.CubicMetersPerSecond * gun.TriggerFraction.DecimalFractions);
+        area = Whole().Value;
+        aimed = Aimed().Value;
+        all = All().Value;
+        double seconds = Spraying().Value;
         Guard.Rule(seconds <= LongestCoat, nameof(gun), seconds, Measure.Hours, "a gun that sprays this coat in at most 2400 h (100 days)");
     }
 
@@ -114,31 +90,31 @@ public sealed record CoatDemand
     public Area Area => Area.FromSquareMeters(area);
 
     /// <summary>Reduced coating that becomes film.</summary>
-    public Volume Film => Volume.FromCubicMeters(film);
+    public Volume Film => Volume.FromCubicMeters(OnSurface().Value);
 
     /// <summary>Reduced coating that fills the roughness.</summary>
-    public Volume DeadVolume => Volume.FromCubicMeters(dead);
+    public Volume DeadVolume => Volume.FromCubicMeters(Filling().Value);
 
     /// <summary>Aimed at the piece and blown off it.</summary>
-    public Volume Overspray => Volume.FromCubicMeters(aimed - film - dead);
+    public Volume Overspray => Volume.FromCubicMeters(BlownOff().Value);
 
     /// <summary>Sprayed past the edges.</summary>
-    public Volume EdgeLoss => Volume.FromCubicMeters(sprayed - aimed);
+    public Volume EdgeLoss => Volume.FromCubicMeters(PastEdges().Value);
 
     /// <summary>Left in hose and gun.</summary>
     public Volume HoldUp => Losses.HoldUp;
 
     /// <summary>Clinging to cups, sticks and filter.</summary>
-    public Volume ResidueLoss => Volume.FromCubicMeters(poured - filled);
+    public Volume ResidueLoss => Volume.FromCubicMeters(Clinging().Value);
 
     /// <summary>Mixed and thrown away unused.</summary>
-    public Volume UnusedLoss => Volume.FromCubicMeters(all - poured);
+    public Volume UnusedLoss => Volume.FromCubicMeters(Unused().Value);
 
     /// <summary>Reduced coating through the gun.</summary>
-    public Volume Sprayed => Volume.FromCubicMeters(sprayed);
+    public Volume Sprayed => Volume.FromCubicMeters(ThroughGun().Value);
 
     /// <summary>Clock time to spray the coat: what goes through the gun over its mean rate, pauses of the trigger included.</summary>
-    public TimeSpan SprayTime => Durations.FromSeconds(seconds);
+    public TimeSpan SprayTime => Durations.FromSeconds(Spraying().Value);
 
     /// <summary>Reduced coating to mix, all losses in.</summary>
     public Volume Total => Volume.FromCubicMeters(all);
@@ -146,72 +122,28 @@ public sealed record CoatDemand
     /// <summary>
     /// Reduced coating to mix for all coats of the layer, each with these losses; the roughness is filled by the first alone.
     /// </summary>
-    public Volume TotalOfAllCoats => Volume.FromCubicMeters(AllCoats);
+    public Volume TotalOfAllCoats => Volume.FromCubicMeters(AllCoats().Value);
 
     /// <summary>All parts of the product in <see cref="Total"/>, the reducer left out.</summary>
-    public Volume Mixed => Volume.FromCubicMeters(mixed);
+    public Volume Mixed => Volume.FromCubicMeters(Parts().Value);
 
     /// <summary>Part of what is mixed that becomes film.</summary>
-    public Ratio UsedShare => Ratio.FromDecimalFractions(film / all);
+    public Ratio UsedShare => Ratio.FromDecimalFractions(Used().Value);
 
     /// <summary>Area covered per volume of reduced coating when nothing is lost.</summary>
-    public SpreadingRate TheoreticalSpreadingRate => SpreadingRate.FromSquareMetersPerCubicMeter(1 / wet);
+    public SpreadingRate TheoreticalSpreadingRate => SpreadingRate.FromSquareMetersPerCubicMeter(Theoretical().Value);
 
     /// <summary>Area covered per volume of reduced coating mixed, all losses in.</summary>
-    public SpreadingRate PracticalSpreadingRate => SpreadingRate.FromSquareMetersPerCubicMeter(area / all);
+    public SpreadingRate PracticalSpreadingRate => SpreadingRate.FromSquareMetersPerCubicMeter(Practical().Value);
 
     /// <summary>How the demand follows, loss by loss.</summary>
     /// <returns>The derivation.</returns>
-    public Workings Workings()
-    {
-        Expression r = Expression.Quantity("R", Layer.Reducer.DecimalFractions, Measure.Percent);
-        Expression vs = Expression.Quantity("VS", Layer.Product.VolumeSolids.DecimalFractions, Measure.Percent);
-        Expression areas = Expression.Sum(Surfaces.Select(one => Expression.Quantity("A", one.Area.SquareMeters, Measure.Area)));
-        WorkingStep sum = new("all surfaces", "A", areas, area, Measure.Area, Balance);
-        Expression dft = Expression.Quantity("DFT", Layer.DryFilmPerCoat.Meters, Measure.Film);
-        WorkingStep wetFilm = new("wet film", "WFT", dft * (1 + r) / vs, wet, Measure.Film, Balance);
-        Expression rough = Expression.Quantity("p", Losses.ProfileDepth.Meters, Measure.Film)
-            * Expression.Quantity("f", Losses.ProfileFill.DecimalFractions, Measure.Percent);
-        WorkingStep deadFilm = new("wet film in the roughness", "WFT_d", rough * (1 + r) / vs, deadWet, Measure.Film, Balance);
-        WorkingStep onSurface = new("becomes film", "V_film", sum.Result() * wetFilm.Result(), film, Measure.Liquid, Balance);
-        WorkingStep filling = new("fills the roughness", "V_dead", sum.Result() * deadFilm.Result(), dead, Measure.Liquid, Balance);
-        Expression lands = Expression.Sum(Surfaces.Select(one =>
-            Expression.Quantity("A", one.Area.SquareMeters, Measure.Area) * (wetFilm.Result() + deadFilm.Result())
-            / Expression.Quantity("TE", EfficiencyOf(one), Measure.Percent)));
-        WorkingStep aim = new("aimed at the surfaces", "V_aim", lands, aimed, Measure.Liquid, Efficiency);
-        Expression lost = aim.Result() - onSurface.Result() - filling.Result();
-        WorkingStep over = new("blown off", "V_over", lost, aimed - film - dead, Measure.Liquid, Balance);
-        WorkingStep gun = new("through the gun", "V_gun", aim.Result() / Rest("o", Losses.EdgeOverspray), sprayed, Measure.Liquid, Balance);
-        WorkingStep edge = new("past the edges", "V_edge", gun.Result() - aim.Result(), sprayed - aimed, Measure.Liquid, Balance);
-        Expression hose = Expression.Quantity("H", Losses.HoldUp.CubicMeters, Measure.Liquid);
-        WorkingStep fill = new("with hose and gun filled", "V_fill", gun.Result() + hose, filled, Measure.Liquid, Balance);
-        WorkingStep pour = new("poured", "V_pour", fill.Result() / Rest("w", Losses.Residue), poured, Measure.Liquid, Balance);
-        Expression clinging = pour.Result() - fill.Result();
-        WorkingStep clings = new("clings to cups and filter", "V_cling", clinging, poured - filled, Measure.Liquid, Balance);
-        WorkingStep total = new("to mix", "V_all", pour.Result() / Rest("u", Losses.UnusedPot), all, Measure.Liquid, Balance);
-        WorkingStep unused = new("thrown away unused", "V_unused", total.Result() - pour.Result(), all - poured, Measure.Liquid, Balance);
-        List<WorkingStep> steps =
+    public Workings Workings() => Trace.Of(
+        "One coat of " + Layer.Product.Name + " over all surfaces",
         [
-            sum, wetFilm, deadFilm, onSurface, filling, aim, over, gun, edge, fill, pour, clings, total, unused,
-        ];
-        if (Layer.Coats > 1)
-        {
-            AddAllCoats(steps, wetFilm, total, hose);
-        }
-
-        Expression mean = Expression.Quantity("Q_gun", Gun.FluidRate.CubicMetersPerSecond, Measure.FluidRate)
-            * Expression.Quantity("d", Gun.TriggerFraction.DecimalFractions, Measure.Percent);
-        return new Workings(
-            "One coat of " + Layer.Product.Name + " over all surfaces",
-            [
-                .. steps,
-                new("all parts, without the reducer", "V_mix", total.Result() / (1 + r), mixed, Measure.Liquid, Balance),
-                new("part that becomes film", "η", onSurface.Result() / total.Result(), film / all, Measure.Percent, Balance),
-                new("theoretical spreading rate", "SR_t", 1 / wetFilm.Result(), 1 / wet, Measure.SpreadingRate, Balance),
-                new("practical spreading rate", "SR_p", sum.Result() / total.Result(), area / all, Measure.SpreadingRate, Balance),
-                new("spraying time", "t_spray", gun.Result() / mean, seconds, Measure.Minutes, Rate),
-            ]);
-    }
+            Whole, Wet, DeadWet, OnSurface, Filling, Aimed, BlownOff, ThroughGun, PastEdges, Filled, Poured, Clinging, All, Unused,
+            .. Layer.Coats > 1 ? [AllCoats] : (Func<Trace, Num>[])[], Parts, Used, Theoretical, Practical, Spraying,
+        ]);
 
     /// <summary>The demand in one line, in metric units: of one coat, and of all where the layer has several.</summary>
     /// <returns>
@@ -220,33 +152,86 @@ public sealed record CoatDemand
     public override string ToString() =>
         Measure.Liquid.Format(all, DisplayUnits.Si, 3) + " of " + Layer.Product.Name
         + " for one coat on " + Measure.Area.Format(area, DisplayUnits.Si, 3) + ", "
-        + Measure.Percent.Format(film / all, DisplayUnits.Si, 2) + " of it film"
+        + Measure.Percent.Format(Used().Value, DisplayUnits.Si, 2) + " of it film"
         + (Layer.Coats == 1 ? string.Empty
-            : "; " + Measure.Liquid.Format(AllCoats, DisplayUnits.Si, 3) + " for " + Figures.Fixed(Layer.Coats, 0) + " coats");
+            : "; " + Measure.Liquid.Format(AllCoats().Value, DisplayUnits.Si, 3) + " for " + Figures.Fixed(Layer.Coats, 0) + " coats");
 
-    private double AllCoats => all + ((Layer.Coats - 1) * further);
-
-    private static (double Sprayed, double Filled, double Poured, double All) ToMix(double aimed, ApplicationLosses losses)
+    private Num Whole(Trace? t = null)
     {
-        double sprayed = CoverageKernel.PouredVolume(aimed, losses.EdgeOverspray.DecimalFractions);
-        double filled = sprayed + losses.HoldUp.CubicMeters;
-        double poured = CoverageKernel.PouredVolume(filled, losses.Residue.DecimalFractions);
-        return (sprayed, filled, poured, CoverageKernel.PouredVolume(poured, losses.UnusedPot.DecimalFractions));
+        Num sum = 0;
+        foreach (CoatedSurface one in Surfaces)
+        {
+            sum += AreaOf(one, t);
+        }
+
+        return t.Step("all surfaces", "A", Measure.Area, Balance, sum);
     }
 
-    private void AddAllCoats(List<WorkingStep> steps, WorkingStep wetFilm, WorkingStep total, Expression hose)
+    private Num Wet(Trace? t = null) => t.Step("wet film", "WFT", Measure.Film, Balance, FilmKernel.WetFilm(
+        t.Given("DFT", Layer.DryFilmPerCoat.Meters, Measure.Film), Solids(t), Reducer(t)));
+
+    private Num DeadWet(Trace? t = null) => t.Step("wet film in the roughness", "WFT_d", Measure.Film, Balance, FilmKernel.WetFilm(
+        t.Given("p", Losses.ProfileDepth.Meters, Measure.Film) * t.Given("f", Losses.ProfileFill.DecimalFractions, Measure.Percent),
+        Solids(t), Reducer(t)));
+
+    private Num OnSurface(Trace? t = null) => t.Step("becomes film", "V_film", Measure.Liquid, Balance, Whole(t) * Wet(t));
+
+    private Num Filling(Trace? t = null) => t.Step("fills the roughness", "V_dead", Measure.Liquid, Balance, Whole(t) * DeadWet(t));
+
+    private Num Aimed(Trace? t = null) => t.Step("aimed at the surfaces", "V_aim", Measure.Liquid, Efficiency, Landing(Wet(t) + DeadWet(t), t));
+
+    private Num BlownOff(Trace? t = null) => t.Step("blown off", "V_over", Measure.Liquid, Balance, Aimed(t) - OnSurface(t) - Filling(t));
+
+    private Num ThroughGun(Trace? t = null) => t.Step("through the gun", "V_gun", Measure.Liquid, Balance, Aimed(t) / Rest("o", Losses.EdgeOverspray, t));
+
+    private Num PastEdges(Trace? t = null) => t.Step("past the edges", "V_edge", Measure.Liquid, Balance, ThroughGun(t) - Aimed(t));
+
+    private Num Filled(Trace? t = null) => t.Step("with hose and gun filled", "V_fill", Measure.Liquid, Balance, ThroughGun(t) + Hose(t));
+
+    private Num Poured(Trace? t = null) => t.Step("poured", "V_pour", Measure.Liquid, Balance, Filled(t) / Rest("w", Losses.Residue, t));
+
+    private Num Clinging(Trace? t = null) => t.Step("clings to cups and filter", "V_cling", Measure.Liquid, Balance, Poured(t) - Filled(t));
+
+    private Num All(Trace? t = null) => t.Step("to mix", "V_all", Measure.Liquid, Balance, Poured(t) / Rest("u", Losses.UnusedPot, t));
+
+    private Num Unused(Trace? t = null) => t.Step("thrown away unused", "V_unused", Measure.Liquid, Balance, All(t) - Poured(t));
+
+    /// <summary>A further coat finds the roughness filled.</summary>
+    private Num Further(Trace? t) => t.Step("to mix for a further coat", "V_next", Measure.Liquid, Balance,
+        ((Landing(Wet(t), t) / Rest("o", Losses.EdgeOverspray, t)) + Hose(t)) / Rest("w", Losses.Residue, t) / Rest("u", Losses.UnusedPot, t));
+
+    private Num AllCoats(Trace? t = null) => t.Step("to mix for all coats", "V_coats", Measure.Liquid, Balance,
+        All(t) + ((t.Given("n", Layer.Coats, Measure.Number) - 1) * Further(t)));
+
+    private Num Parts(Trace? t = null) => t.Step("all parts, without the reducer", "V_mix", Measure.Liquid, Balance, All(t) / (1 + Reducer(t)));
+
+    private Num Used(Trace? t = null) => t.Step("part that becomes film", "η", Measure.Percent, Balance, OnSurface(t) / All(t));
+
+    private Num Theoretical(Trace? t = null) => t.Step("theoretical spreading rate", "SR_t", Measure.SpreadingRate, Balance, 1 / Wet(t));
+
+    private Num Practical(Trace? t = null) => t.Step("practical spreading rate", "SR_p", Measure.SpreadingRate, Balance, Whole(t) / All(t));
+
+    private Num Spraying(Trace? t = null) => t.Step("spraying time", "t_spray", Measure.Minutes, Rate, ThroughGun(t)
+        / (t.Given("Q_gun", Gun.FluidRate.CubicMetersPerSecond, Measure.FluidRate) * t.Given("d", Gun.TriggerFraction.DecimalFractions, Measure.Percent)));
+
+    private Num Landing(Num film, Trace? t)
     {
-        Expression smooth = Expression.Sum(Surfaces.Select(one =>
-            Expression.Quantity("A", one.Area.SquareMeters, Measure.Area) * wetFilm.Result() / Expression.Quantity("TE", EfficiencyOf(one),
-                Measure.Percent)));
-        Expression mix = ((smooth / Rest("o", Losses.EdgeOverspray)) + hose) / Rest("w", Losses.Residue) / Rest("u", Losses.UnusedPot);
-        WorkingStep next = new("to mix for a further coat", "V_next", mix, further, Measure.Liquid, Balance);
-        Expression coats = Expression.Quantity("n", Layer.Coats, Measure.Number);
-        steps.AddRange([next,
-            new("to mix for all coats", "V_coats", total.Result() + ((coats - 1) * next.Result()), AllCoats, Measure.Liquid, Balance)]);
+        Num sum = 0;
+        foreach (CoatedSurface one in Surfaces)
+        {
+            sum += AreaOf(one, t) * film / t.Given("TE", (one.TransferEfficiency ?? Gun.TransferEfficiency).DecimalFractions, Measure.Percent);
+        }
+
+        return sum;
     }
 
-    private static Expression Rest(string symbol, Ratio lost) => 1 - Expression.Quantity(symbol, lost.DecimalFractions, Measure.Percent);
+    private static Num AreaOf(CoatedSurface one, Trace? t) => t.Given("A", one.Area.SquareMeters, Measure.Area);
 
-    private double EfficiencyOf(CoatedSurface surface) => (surface.TransferEfficiency ?? Gun.TransferEfficiency).DecimalFractions;
+    private static Num Rest(string symbol, Ratio lost, Trace? t) => 1 - t.Given(symbol, lost.DecimalFractions, Measure.Percent);
+
+    private Num Hose(Trace? t) => t.Given("H", Losses.HoldUp.CubicMeters, Measure.Liquid);
+
+    private Num Solids(Trace? t) => t.Given("VS", Layer.Product.VolumeSolids.DecimalFractions, Measure.Percent);
+
+    private Num Reducer(Trace? t) => t.Given("R", Layer.Reducer.DecimalFractions, Measure.Percent);
 }

@@ -87,9 +87,9 @@ public sealed record MeasuredTransfer
     /// <summary>The transfer efficiency of the gun: film over what was aimed at the piece.</summary>
     public Ratio Efficiency => Ratio.FromDecimalFractions(Share);
 
-    private double Wet => FilmKernel.WetFilm(dry, solids, reducer);
+    private double Wet => FilmKernel.WetFilm(dry, solids, reducer).Value;
 
-    private double Landed => CoverageKernel.FilmVolume(area, Wet);
+    private double Landed => area * Wet;
 
     private double Share => Landed / (sprayed * (1 - edge));
 

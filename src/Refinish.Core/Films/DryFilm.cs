@@ -44,19 +44,16 @@ public sealed record DryFilm
     public Ratio Reducer => Ratio.FromDecimalFractions(reducer);
 
     /// <summary>The dry film.</summary>
-    public Length Thickness => Length.FromMeters(FilmKernel.DryFilm(wetFilm, volumeSolids, reducer));
+    public Length Thickness => Length.FromMeters(Dry().Value);
 
     /// <summary>How the dry film follows.</summary>
     /// <returns>The derivation.</returns>
-    public Workings Workings()
-    {
-        Expression wet = Expression.Quantity("WFT", wetFilm, Measure.Film);
-        Expression vs = Expression.Quantity("VS", volumeSolids, Measure.Percent);
-        Expression r = Expression.Quantity("R", reducer, Measure.Percent);
-        return new Workings("Dry film", [new("dry film", "DFT", wet * vs / (1 + r), Thickness.Meters, Measure.Film, Definition)]);
-    }
+    public Workings Workings() => Trace.Of("Dry film", Dry);
 
     /// <summary>The two films in one line, in metric units.</summary>
     /// <returns>Text such as <c>30 µm dry from 82.5 µm wet</c>.</returns>
     public override string ToString() => Measure.Film.Format(Thickness.Meters) + " dry from " + Measure.Film.Format(wetFilm) + " wet";
+
+    private Num Dry(Trace? t = null) => t.Step("dry film", "DFT", Measure.Film, Definition, FilmKernel.DryFilm(
+        t.Given("WFT", wetFilm, Measure.Film), t.Given("VS", volumeSolids, Measure.Percent), t.Given("R", reducer, Measure.Percent)));
 }

@@ -46,28 +46,25 @@ public sealed record WetFilm
     public Ratio Reducer => Ratio.FromDecimalFractions(reducer);
 
     /// <summary>Volume solids of the reduced coating: VS / (1 + R).</summary>
-    public Ratio ReducedSolids => Ratio.FromDecimalFractions(FilmKernel.ReducedSolids(volumeSolids, reducer));
+    public Ratio ReducedSolids => Ratio.FromDecimalFractions(FilmKernel.ReducedSolids(volumeSolids, reducer).Value);
 
     /// <summary>The wet film thickness to lay down.</summary>
-    public Length Thickness => Length.FromMeters(FilmKernel.WetFilm(dryFilm, volumeSolids, reducer));
+    public Length Thickness => Length.FromMeters(Wet().Value);
 
     /// <summary>Area covered per volume of reduced coating when nothing is lost: the reciprocal of the wet film.</summary>
-    public SpreadingRate SpreadingRate => SpreadingRate.FromSquareMetersPerCubicMeter(1 / FilmKernel.WetFilm(dryFilm, volumeSolids, reducer));
+    public SpreadingRate SpreadingRate => SpreadingRate.FromSquareMetersPerCubicMeter(Rate().Value);
 
     /// <summary>How the wet film and the spreading rate follow.</summary>
     /// <returns>The derivation.</returns>
-    public Workings Workings()
-    {
-        Expression dft = Expression.Quantity("DFT", dryFilm, Measure.Film);
-        Expression vs = Expression.Quantity("VS", volumeSolids, Measure.Percent);
-        Expression r = Expression.Quantity("R", reducer, Measure.Percent);
-        WorkingStep wet = new("wet film", "WFT", dft * (1 + r) / vs, Thickness.Meters, Measure.Film, Definition);
-        WorkingStep rate = new("theoretical spreading rate", "SR", 1 / wet.Result(), SpreadingRate.SquareMetersPerCubicMeter, Measure.SpreadingRate, Definition);
-        return new Workings("Wet film", [wet, rate]);
-    }
+    public Workings Workings() => Trace.Of("Wet film", Wet, Rate);
 
     /// <summary>The films and the solids in one line, in metric units.</summary>
     /// <returns>Text such as <c>82.5 µm wet for 30 µm dry</c>.</returns>
     public override string ToString() =>
         string.Format(CultureInfo.InvariantCulture, "{0} wet for {1} dry", Measure.Film.Format(Thickness.Meters), Measure.Film.Format(dryFilm));
+
+    private Num Wet(Trace? t = null) => t.Step("wet film", "WFT", Measure.Film, Definition, FilmKernel.WetFilm(
+        t.Given("DFT", dryFilm, Measure.Film), t.Given("VS", volumeSolids, Measure.Percent), t.Given("R", reducer, Measure.Percent)));
+
+    private Num Rate(Trace? t = null) => t.Step("theoretical spreading rate", "SR", Measure.SpreadingRate, Definition, 1 / Wet(t));
 }

@@ -155,7 +155,7 @@ public sealed record FilmTolerance
                 ToleranceKernel.Least,
                 ToleranceKernel.Most,
                 k => 2 * Expression.Integral(
-                    "z", 0, ToleranceKernel.Reach, z => Density(z) * Exceeds(freedom * Expression.Square(new FunctionExpression("r", "r", x => ToleranceKernel.HalfWidth(x, coverage), z / root) / k))),
+                    "z", 0, ToleranceKernel.Reach, z => Density(z) * Exceeds(freedom * Expression.Square(Expression.Function("r", "r", x => ToleranceKernel.HalfWidth(x, coverage), z / root) / k))),
                 gamma);
         }
 
@@ -165,13 +165,13 @@ public sealed record FilmTolerance
             "k",
             ToleranceKernel.Least,
             ToleranceKernel.Most,
-            k => new FunctionExpression("Φ", "\\Phi", NormalScore.ChanceOf, -(quantile * root))
+            k => Expression.Function("Φ", "\\Phi", NormalScore.ChanceOf, -(quantile * root))
                 + Expression.Integral(
                     "z", -ToleranceKernel.Reach, Math.Min(edge, ToleranceKernel.Reach), z => Density(z) * Exceeds(freedom * Expression.Square((quantile - (z / root)) / k))),
             gamma);
 
-        Expression Exceeds(Expression x) => new FunctionExpression("Q_ν", "Q_\\nu", value => ToleranceKernel.Exceeds(n - 1, value), x);
+        Expression Exceeds(Expression x) => Expression.Function("Q_ν", "Q_\\nu", value => ToleranceKernel.Exceeds(n - 1, value), x);
 
-        static Expression Density(Expression z) => new FunctionExpression("φ", "\\varphi", ToleranceKernel.Density, z);
+        static Expression Density(Expression z) => Expression.Function("φ", "\\varphi", ToleranceKernel.Density, z);
     }
 }

@@ -20,7 +20,8 @@ internal static class ToleranceKernel
         Roots.Enclose(
             new Given<(int N, double Coverage, double Confidence, bool BothSides)>(
                 (n, coverage, confidence, bothSides),
-                static (given, k) => (given.BothSides ? TwoSided(given.N, given.Coverage, k) : OneSided(given.N, given.Coverage, k)) - given.Confidence),
+                static (given, k) =>
+                    (given.BothSides ? TwoSided(given.N, given.Coverage, k) : OneSided(given.N, given.Coverage, k)) - given.Confidence),
             Least,
             Most).Upper;
 

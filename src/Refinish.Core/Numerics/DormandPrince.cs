@@ -3,11 +3,12 @@ using System;
 namespace Refinish.Numerics;
 
 /// <summary>
-/// One step of two differential equations of first order. J. R. Dormand and P. J. Prince, "A family of embedded Runge–Kutta formulae", Journal of
-/// Computational and Applied Mathematics 6 (1980) 19: fifth order, with a fourth-order estimate of its error.
+/// One step of two differential equations of first order. J. R. Dormand and P. J. Prince, "A family of embedded Runge–Kutta formulae",
+/// Journal of Computational and Applied Mathematics 6 (1980) 19: fifth order, with a fourth-order estimate of its error.
 /// </summary>
 /// <remarks>
-/// Not RungeKutta of MathNet.Numerics, whose steps are all of one length without an estimate of their error, and which allocates a vector for every rate.
+/// Not RungeKutta of MathNet.Numerics, whose steps are all of one length without an estimate of their error, and which allocates a vector
+/// for every rate.
 /// </remarks>
 internal static class DormandPrince
 {
@@ -36,12 +37,15 @@ internal static class DormandPrince
         return Math.Abs(Error(h, x1, x3, x4, x5, x6, x7)) + (Math.Abs(Error(h, y1, y3, y4, y5, y6, y7)) / scale);
     }
 
-    /// <summary>How long the next step should be after one whose error was this part of what is allowed; not a number counts as far too much.</summary>
+    /// <summary>
+    /// How long the next step should be after one whose error was this part of what is allowed; not a number counts as far too much.
+    /// </summary>
     public static double Next(double h, double error) =>
         double.IsNaN(error) ? 0.25 * h
         : error <= 1 ? h * Math.Min(5, 0.9 * Math.Pow(Math.Max(error, 1e-10), -0.2))
         : h * Math.Max(0.2, 0.9 * Math.Pow(error, -0.2));
 
     private static double Error(double h, double k1, double k3, double k4, double k5, double k6, double k7) =>
-        h * ((71.0 / 57600 * k1) - (71.0 / 16695 * k3) + (71.0 / 1920 * k4) - (17253.0 / 339200 * k5) + (22.0 / 525 * k6) - (1.0 / 40 * k7));
+        h * ((71.0 / 57600 * k1) - (71.0 / 16695 * k3) + (71.0 / 1920 * k4) - (17253.0 / 339200 * k5) + (22.0 / 525 * k6)
+            - (1.0 / 40 * k7));
 }

@@ -5,7 +5,8 @@ namespace Refinish.Numerics;
 
 /// <summary>
 /// Least cost under "at least" rules: minimise c·y with y ≥ 0 and rows a·y ≥ b, c &gt; 0, by the dual simplex method in dictionary form.
-/// Rows are added as they turn out to be broken; most triangles never get a say. Ties go to the lower index, so that the answer is always the same.
+/// Rows are added as they turn out to be broken; most triangles never get a say. Ties go to the lower index, so that the answer is always
+/// the same.
 /// </summary>
 internal sealed class DualSimplex
 {

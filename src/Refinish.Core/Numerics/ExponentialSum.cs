@@ -3,9 +3,9 @@ using System;
 namespace Refinish.Numerics;
 
 /// <summary>
-/// The zeros of h(y) = Σ c_j e^(−r_j y) on an interval, all of them: e^(r_0 y) h has the same zeros and a derivative with one term
-/// less, so the zeros of the shorter sum cut the interval into pieces on which h changes sign at most once. By Descartes' rule of signs,
-/// which holds for such sums, there are no more zeros than changes of sign among the coefficients; with none or one there is nothing to cut.
+/// The zeros of h(y) = Σ c_j e^(−r_j y) on an interval, all of them: e^(r_0 y) h has the same zeros and a derivative with one term less, so
+/// the zeros of the shorter sum cut the interval into pieces on which h changes sign at most once. By Descartes' rule of signs, which holds
+/// for such sums, there are no more zeros than changes of sign among the coefficients; with none or one there is nothing to cut.
 /// </summary>
 internal static class ExponentialSum
 {

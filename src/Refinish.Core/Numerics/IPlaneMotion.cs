@@ -1,6 +1,8 @@
 namespace Refinish.Numerics;
 
-/// <summary>Two numbers that change at rates which follow from their present values; a struct, as <see cref="IFunction"/>, that may remember.</summary>
+/// <summary>
+/// Two numbers that change at rates which follow from their present values; a struct, as <see cref="IFunction"/>, that may remember.
+/// </summary>
 internal interface IPlaneMotion
 {
     /// <summary>dx/dt, and dy/dt beside it.</summary>

@@ -3,12 +3,11 @@ using System;
 namespace Refinish.Numerics;
 
 /// <summary>
-/// The one minimiser of the library, for one minimum between two ends: parabolas through the last three points, and the golden section where they do
-/// not help. R. P. Brent, Algorithms for Minimization without Derivatives (1973), chapter 5 (from memory, unverified).
+/// The one minimiser of the library, for one minimum between two ends: parabolas through the last three points, and the golden section
+/// where they do not help. R. P. Brent, Algorithms for Minimization without Derivatives (1973), chapter 5 (from memory, unverified).
 /// </summary>
 /// <remarks>
-/// Not GoldenSectionMinimizer of MathNet.Numerics, which never interpolates and so needs three times as many values, allocates an objective, and throws
-/// where it does not get as near as asked.
+/// Not GoldenSectionMinimizer of MathNet.Numerics, which never interpolates and allocates an objective with every value.
 /// </remarks>
 internal static class Minimum
 {

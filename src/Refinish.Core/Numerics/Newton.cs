@@ -3,12 +3,12 @@ using System;
 namespace Refinish.Numerics;
 
 /// <summary>
-/// The one Newton of the library: steps along the slope, and half of the bracket where such a step would leave it. For functions whose slope costs little
-/// beside their value.
+/// The one Newton of the library: steps along the slope, and half of the bracket where such a step would leave it. For functions whose
+/// slope costs little beside their value.
 /// </summary>
 /// <remarks>
-/// Not RobustNewtonRaphson of MathNet.Numerics: that takes two delegates, so that value and slope share nothing, begins in the middle whatever is known
-/// of the root, and stops by how small the value is, which says nothing of the place.
+/// Not RobustNewtonRaphson of MathNet.Numerics, which takes two delegates, so that value and slope share nothing, has no start, and one
+/// absolute accuracy for all.
 /// </remarks>
 internal static class Newton
 {
@@ -17,8 +17,10 @@ internal static class Newton
     /// <param name="low">The lower end, at which the function is not above zero.</param>
     /// <param name="high">The upper end, at which it is not below zero.</param>
     /// <param name="start">Where to begin, between the ends.</param>
-    /// <param name="absolute">The last step is at most this and <paramref name="relative"/> of the root. What is left is about its square over the root.</param>
-    /// <param name="relative">See <paramref name="absolute"/>; at least 4e-16 where that is zero, or rounding would never let it end.</param>
+    /// <param name="absolute">The last step is at most this and <paramref name="relative"/> of the root. What is left is about its square
+    /// over the root.</param>
+    /// <param name="relative">See <paramref name="absolute"/>; at least 4e-16 where that is zero, or rounding would never let it
+    /// end.</param>
     public static double Rising<T>(T function, double low, double high, double start, double absolute, double relative)
         where T : struct, ISlopedFunction
     {

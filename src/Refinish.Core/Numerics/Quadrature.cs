@@ -4,8 +4,8 @@ using MathNet.Numerics.Integration;
 namespace Refinish.Numerics;
 
 /// <summary>
-/// Gauss–Legendre quadrature. Abscissae and weights are those of MathNet.Numerics; its own loop takes a delegate that would have to close over the numbers
-/// of the integrand, and makes the rule anew for every interval.
+/// Gauss–Legendre quadrature. Abscissae and weights are those of MathNet.Numerics; its own loop takes a delegate that would have to close
+/// over the numbers of the integrand.
 /// </summary>
 internal static class Quadrature
 {
@@ -18,7 +18,9 @@ internal static class Quadrature
         return (rule.Abscissas, rule.Weights);
     }
 
-    /// <summary>By 32 points. Exact for polynomials up to degree 63; for the smooth integrands of this library the error is at rounding level.</summary>
+    /// <summary>
+    /// By 32 points. Exact for polynomials up to degree 63; for the smooth integrands of this library the error is at rounding level.
+    /// </summary>
     public static double GaussLegendre(Func<double, double> integrand, double lower, double upper) =>
         GaussLegendre(integrand, static (function, x) => function(x), lower, upper);
 

@@ -3,20 +3,22 @@ using System;
 namespace Refinish.Numerics;
 
 /// <summary>
-/// The one root finder of the library that needs no slope, by the method of T. R. Chandrupatla, Advances in Engineering Software 28 (1997) 145 (from
-/// memory, unverified): inverse quadratic interpolation where the last three points allow it, bisection where they do not. The bracket is kept at
-/// every step.
+/// The one root finder of the library that needs no slope, by the method of T. R. Chandrupatla, Advances in Engineering Software 28 (1997)
+/// 145 (from memory, unverified): inverse quadratic interpolation where the last three points allow it, bisection where they do not. The
+/// bracket is kept at every step.
 /// </summary>
 /// <remarks>
-/// Not Brent of MathNet.Numerics, which takes a delegate and throws where a root lies at an end or the accuracy asked for cannot be reached; its accuracy
-/// is absolute, and it hands out one number that may lie on either side of the root.
+/// Not Brent of MathNet.Numerics, which takes a delegate and throws where rounding puts a root outside or the last digit is asked for; its
+/// accuracy is absolute, and it hands out one number that may lie on either side of the root.
 /// </remarks>
 internal static class Roots
 {
     /// <summary>Good to the last digits, where a value costs much: one or two looks fewer than to the very last.</summary>
     public const double Sharp = 4e-16;
 
-    /// <summary>Good enough for the place of a maximum, where an error of the place counts squared: 1e-9 of it is 1e-18 of the value.</summary>
+    /// <summary>
+    /// Good enough for the place of a maximum, where an error of the place counts squared: 1e-9 of it is 1e-18 of the value.
+    /// </summary>
     public const double OfMaximum = 1e-9;
 
     // From one double to the next, at most.
@@ -41,12 +43,14 @@ internal static class Roots
         }
 
         // An end on the wrong side lies at a pole or a rounding error beyond the root: its value is of no use, and its place still an end.
-        return Close(function, high, atHigh > 0 ? atHigh : double.PositiveInfinity, low, atLow < 0 ? atLow : double.NegativeInfinity, 0).Nearest;
+        atHigh = atHigh > 0 ? atHigh : double.PositiveInfinity;
+        atLow = atLow < 0 ? atLow : double.NegativeInfinity;
+        return Close(function, high, atHigh, low, atLow, 0).Nearest;
     }
 
     /// <summary>
-    /// Where a function changes sign, whether it rises or falls. Where both ends have one sign, as rounding makes it when the root is an end, the end at
-    /// which the function is nearer to zero.
+    /// Where a function changes sign, whether it rises or falls. Where both ends have one sign, as rounding makes it when the root is an
+    /// end, the end at which the function is nearer to zero.
     /// </summary>
     /// <param name="function">The function.</param>
     /// <param name="low">The lower end.</param>

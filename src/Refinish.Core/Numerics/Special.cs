@@ -4,8 +4,8 @@ using MathNet.Numerics;
 namespace Refinish.Numerics;
 
 /// <summary>
-/// Special functions: those of MathNet.Numerics, which are managed code and so the same on every host, and the one that it lacks. Nothing outside this
-/// name space refers to that library.
+/// Special functions: those of MathNet.Numerics, which are managed code and so the same on every host, and the one that it lacks. Nothing
+/// outside this name space refers to that library.
 /// </summary>
 internal static class Special
 {
@@ -24,7 +24,9 @@ internal static class Special
     /// <summary>erfc x.</summary>
     public static double Erfc(double x) => SpecialFunctions.Erfc(x);
 
-    /// <summary>e^(x²) erfc(x) for x ≥ 0, beyond the point where the two factors overflow and underflow; MathNet.Numerics has only the factors.</summary>
+    /// <summary>
+    /// e^(x²) erfc(x) for x ≥ 0, beyond the point where the two factors overflow and underflow; MathNet.Numerics has only the factors.
+    /// </summary>
     public static double ScaledErfc(double x)
     {
         if (x < 6)

@@ -16,9 +16,6 @@ internal sealed class CoatBuilder(WorkBuilder builder, SiteRoom room, RoomCourse
     /// <summary>The tool that every coat occupies.</summary>
     public const string SprayGunTool = "spray-gun";
 
-    /// <summary>Why a gun is cleaned between products.</summary>
-    public static readonly Source GunCleaning = Source.CommonPractice("the gun is cleaned before the mix sets in it");
-
     private const string AnotherProduct = "gun cleaned before the next coat goes through it";
 
     private static readonly TimeSpan WhileWet = TimeSpan.FromMinutes(10);
@@ -321,7 +318,7 @@ internal sealed class CoatBuilder(WorkBuilder builder, SiteRoom room, RoomCourse
                 Labour = standard is null ? [] : [new LabourTask(standard, Area.Zero, 1, 1) { Id = id }],
                 Tools = [SprayGunTool],
                 Cautions = WorkCautions.Of(WorkKind.CleanGun, run.Layer.Product, overhead: false),
-                Source = GunCleaning,
+                Source = WorkOrder.GunCleaning,
             });
             builder.Wait(run.Id, id, TimeSpan.Zero, builder.Shop.GunCleaningWithin, "gun cleaned before the mix sets");
             if (i + 1 < runs.Count)

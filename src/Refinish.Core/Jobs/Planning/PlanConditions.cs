@@ -160,7 +160,7 @@ internal static class PlanConditions
         {
             yield return new PlanCondition(
                 run.Id, "gun", _ => run.Layer.Product.Name + " is in the gun when " + next.Layer.Product.Name + " is to be sprayed (" + next.Id + ")",
-                "clean the gun in between, which the price does not hold, or move the coats together", CoatBuilder.GunCleaning,
+                "clean the gun in between, which the price does not hold, or move the coats together", WorkOrder.GunCleaning,
                 Audience.Crew);
         }
 

@@ -103,10 +103,11 @@ public sealed record WeibullFit
             return null;
         }
 
+        WeibullLikelihood of = likelihood!;
         double least = LogLikelihood!.Value - (z * z / 2);
         return new ConfidenceInterval(
-            Roots.Rising((likelihood!, least), static (given, b) => given.Item1.Profile(b) - given.least, WeibullLikelihood.LeastShape, Life.Shape),
-            Roots.Rising((likelihood!, least), static (given, b) => given.least - given.Item1.Profile(b), Life.Shape, WeibullLikelihood.GreatestShape));
+            Roots.Rising((of, least), static (given, b) => given.of.Profile(b) - given.least, WeibullLikelihood.LeastShape, Life.Shape),
+            Roots.Rising((of, least), static (given, b) => given.least - given.of.Profile(b), Life.Shape, WeibullLikelihood.GreatestShape));
     }
 
     /// <summary>Two-sided interval of the share that has failed by an age, from the Fisher information on ln(−ln(1 − F)).</summary>

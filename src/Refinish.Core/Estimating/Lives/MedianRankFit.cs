@@ -177,7 +177,7 @@ public sealed record MedianRankFit
             "p",
             0,
             1,
-            p => new FunctionExpression("I", "I", x => MedianRankKernel.Beta(point.Order, all, x), p),
+            p => Expression.Function("I", "I", x => MedianRankKernel.Beta(point.Order, all, x), p),
             0.5);
 
     private void AddLine(List<WorkingStep> steps, List<Expression> xs, List<Expression> ys)

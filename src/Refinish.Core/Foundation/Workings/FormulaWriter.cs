@@ -113,9 +113,9 @@ internal sealed class FormulaWriter
             exponent.WriteTo(this);
             text.Append('}');
         }
-        else if (exponent is NumberExpression && exponent.Evaluate() is 2 or 3)
+        else if (exponent is NumberExpression { Value: 2 or 3 })
         {
-            text.Append(exponent.Evaluate() == 2 ? '²' : '³');
+            text.Append(exponent.Value == 2 ? '²' : '³');
         }
         else
         {

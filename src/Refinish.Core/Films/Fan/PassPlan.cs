@@ -101,7 +101,7 @@ public sealed record PassPlan
             ReachableBelow is Length below ? Measure.Film.Format(below.Meters) + " or " : string.Empty,
             Measure.Film.Format(ReachableAbove!.Value.Meters));
 
-    private double Wet => FilmKernel.WetFilm(target, volumeSolids, reducer);
+    private double Wet => FilmKernel.WetFilm(target, volumeSolids, reducer).Value;
 
     /// <summary>How the passes follow.</summary>
     /// <returns>The derivation.</returns>
@@ -142,5 +142,5 @@ public sealed record PassPlan
 
     private static string Count(int passes) => passes.ToString(CultureInfo.InvariantCulture) + (passes == 1 ? " pass" : " passes");
 
-    private double Dry(double wet) => FilmKernel.DryFilm(wet, volumeSolids, reducer);
+    private double Dry(double wet) => FilmKernel.DryFilm(wet, volumeSolids, reducer).Value;
 }

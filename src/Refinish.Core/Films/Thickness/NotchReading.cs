@@ -48,7 +48,7 @@ public sealed record NotchReading
         double vs = Guard.Within(volumeSolids, Bounds.Positive(Measure.Percent, 1), nameof(volumeSolids));
         double r = Guard.Within(reducer, Bounds.NotNegative(Measure.Percent, 1), nameof(reducer));
         FilmInterval wet = Wet;
-        return new(FilmKernel.DryFilm(wet.LowerMeters, vs, r), wet.UpperMeters is double upper ? FilmKernel.DryFilm(upper, vs, r) : null);
+        return new(FilmKernel.DryFilm(wet.LowerMeters, vs, r).Value, wet.UpperMeters is double upper ? FilmKernel.DryFilm(upper, vs, r).Value : null);
     }
 
     /// <summary>How the dry film's interval follows from the teeth.</summary>

@@ -31,38 +31,26 @@ public sealed record SprayBalance
     }
 
     /// <summary>Coating through the gun.</summary>
-    public Volume Sprayed => Volume.FromCubicMeters(rate * trigger);
+    public Volume Sprayed => Volume.FromCubicMeters(Gun().Value);
 
     /// <summary>Coating that is wet film on the triangles.</summary>
     public Volume Landed => Volume.FromCubicMeters(landed);
 
     /// <summary>Coating that bounced or drifted off although it was aimed at a surface.</summary>
-    public Volume NotTransferred => Volume.FromCubicMeters(rate * trigger * (1 - efficiency));
+    public Volume NotTransferred => Volume.FromCubicMeters(Lost().Value);
 
     /// <summary>Coating that was aimed past the fixture, at its back, or into the shadow of another part of it.</summary>
-    public Volume PassedBy => Volume.FromCubicMeters((rate * trigger * efficiency) - landed);
+    public Volume PassedBy => Volume.FromCubicMeters(Passed().Value);
 
     /// <summary>All that did not land: lost on transfer and passed by.</summary>
-    public Volume Overspray => Volume.FromCubicMeters((rate * trigger) - landed);
+    public Volume Overspray => Volume.FromCubicMeters(Over().Value);
 
     /// <summary>Landed over sprayed.</summary>
-    public Ratio OverallEfficiency => Ratio.FromDecimalFractions(landed / (rate * trigger));
+    public Ratio OverallEfficiency => Ratio.FromDecimalFractions(Overall().Value);
 
     /// <summary>How the volumes follow.</summary>
     /// <returns>The derivation; the landed volume is the sum over the triangles.</returns>
-    public Workings Workings()
-    {
-        Expression q = Expression.Quantity("Q", rate, Measure.FluidRate);
-        Expression te = Expression.Quantity("TE", efficiency, Measure.Percent);
-        Expression t = Expression.Quantity("t", trigger, Measure.Minutes);
-        WorkingStep film = new("coating on the triangles", "V_film", Expression.Quantity("Σ WFT A", landed, Measure.Liquid), landed, Measure.Liquid, Conservation);
-        WorkingStep sprayed = new("coating through the gun", "V_gun", q * t, rate * trigger, Measure.Liquid, Conservation);
-        WorkingStep lost = new("coating lost on transfer", "V_loss", q * t * (1 - te), rate * trigger * (1 - efficiency), Measure.Liquid, Transfer);
-        WorkingStep passed = new("coating that passed by", "V_by", (q * t * te) - film.Result(), PassedBy.CubicMeters, Measure.Liquid, Conservation);
-        WorkingStep over = new("overspray", "V_over", (q * t) - film.Result(), Overspray.CubicMeters, Measure.Liquid, Conservation);
-        WorkingStep overall = new("landed over sprayed", "E", film.Result() / sprayed.Result(), OverallEfficiency.DecimalFractions, Measure.Percent, Conservation);
-        return new Workings("Where the coating went", [film, sprayed, lost, passed, over, overall]);
-    }
+    public Workings Workings() => Trace.Of("Where the coating went", Film, Gun, Lost, Passed, Over, Overall);
 
     /// <summary>The volumes in one line, in metric units.</summary>
     /// <returns>Text such as <c>300 mL sprayed: 150 mL landed, 105 mL lost on transfer, 45 mL passed by</c>.</returns>
@@ -73,4 +61,22 @@ public sealed record SprayBalance
         Measure.Liquid.Format(landed, DisplayUnits.Si, 3),
         Measure.Liquid.Format(NotTransferred.CubicMeters, DisplayUnits.Si, 3),
         Measure.Liquid.Format(PassedBy.CubicMeters, DisplayUnits.Si, 3));
+
+    private Num Film(Trace? t = null) =>
+        t.Step("coating on the triangles", "V_film", Measure.Liquid, Conservation, t.Given("Σ WFT A", landed, Measure.Liquid));
+
+    private Num Gun(Trace? t = null) => t.Step("coating through the gun", "V_gun", Measure.Liquid, Conservation, Aimed(t));
+
+    private Num Lost(Trace? t = null) => t.Step("coating lost on transfer", "V_loss", Measure.Liquid, Transfer, Aimed(t) * (1 - Efficiency(t)));
+
+    private Num Passed(Trace? t = null) =>
+        t.Step("coating that passed by", "V_by", Measure.Liquid, Conservation, (Aimed(t) * Efficiency(t)) - Film(t));
+
+    private Num Over(Trace? t = null) => t.Step("overspray", "V_over", Measure.Liquid, Conservation, Aimed(t) - Film(t));
+
+    private Num Overall(Trace? t = null) => t.Step("landed over sprayed", "E", Measure.Percent, Conservation, Film(t) / Gun(t));
+
+    private Num Aimed(Trace? t) => t.Given("Q", rate, Measure.FluidRate) * t.Given("t", trigger, Measure.Minutes);
+
+    private Num Efficiency(Trace? t) => t.Given("TE", efficiency, Measure.Percent);
 }

@@ -7,6 +7,9 @@ namespace Refinish.Jobs;
 /// <summary>The kinds of work in the order of the trade: one table from which keys, labels, places and reasons are read.</summary>
 internal static class WorkOrder
 {
+    /// <summary>Why a gun is cleaned between products.</summary>
+    public static readonly Source GunCleaning = Source.CommonPractice("the gun is cleaned before the mix sets in it");
+
     private static readonly Source Practice = Source.CommonPractice("order of work in refinishing in place; the data sheets of the products go first");
     private static readonly Source NearerHazard = Source.CommonPractice("exhaust runs and what can spark is out before the first can is opened");
     private static readonly Source Bare = Source.CommonPractice("bare metal rusts again within hours, sooner where etchant was rinsed off it");
@@ -48,7 +51,7 @@ internal static class WorkOrder
     [
         new(WorkKind.Notice, "notice", "tell residents and neighbours", "before anything can be smelled", Practice),
         new(WorkKind.Travel, "travel", "travel", "once for each visit", Practice),
-        new(WorkKind.CleanGun, "clean-gun", "clean the gun outdoors", "before the mix sets in it, and before another product", CoatBuilder.GunCleaning),
+        new(WorkKind.CleanGun, "clean-gun", "clean the gun outdoors", "before the mix sets in it, and before another product", GunCleaning),
         new(WorkKind.StandBy, "stand-by", "stand by outside", "from opening the cans until the sprayer is out of the room", Practice),
         new(WorkKind.Other, "other", "other work", "where its author puts it", Practice),
     ];

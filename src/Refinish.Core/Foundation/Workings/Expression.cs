@@ -21,16 +21,17 @@ namespace Refinish;
 /// </code></example>
 public abstract class Expression
 {
-    private protected Expression()
-    {
-    }
+    private protected Expression(double value) => Value = value;
 
     /// <summary>How tightly the outermost operation binds when written; see <see cref="Binding"/>.</summary>
     internal virtual int BindingIn(FormulaWriter writer) => Binding.Atom;
 
     /// <summary>The value in SI base units.</summary>
+    public double Value { get; }
+
+    /// <summary>The value in SI base units.</summary>
     /// <returns>The number.</returns>
-    public abstract double Evaluate();
+    public double Evaluate() => Value;
 
     /// <summary>The formula in symbols, as plain text.</summary>
     /// <returns>Text such as <c>DFT / VS</c>.</returns>
@@ -72,7 +73,7 @@ public abstract class Expression
 
     /// <summary>The circle number.</summary>
     /// <returns>A leaf that is written π.</returns>
-    public static Expression Pi() => new NumberExpression(Math.PI, "π");
+    public static Expression Pi() => Num.Pi.Formula;
 
     /// <summary>The sum of several terms; zero for none.</summary>
     /// <param name="terms">The terms in order.</param>
@@ -92,94 +93,94 @@ public abstract class Expression
     /// <param name="basis">The base.</param>
     /// <param name="exponent">The exponent.</param>
     /// <returns>The power.</returns>
-    public static Expression Power(Expression basis, Expression exponent) => new PowerExpression(basis, exponent);
+    public static Expression Power(Expression basis, Expression exponent) => Num.Power(In(basis), In(exponent)).Formula;
 
     /// <summary>A square.</summary>
     /// <param name="basis">The base.</param>
     /// <returns>The square.</returns>
-    public static Expression Square(Expression basis) => Power(basis, Number(2));
+    public static Expression Square(Expression basis) => Num.Square(In(basis)).Formula;
 
     /// <summary>A square root.</summary>
     /// <param name="x">The radicand.</param>
     /// <returns>The root.</returns>
-    public static Expression Sqrt(Expression x) => new FunctionExpression("√", "\\sqrt", Math.Sqrt, x);
+    public static Expression Sqrt(Expression x) => Num.Sqrt(In(x)).Formula;
 
     /// <summary>The exponential function.</summary>
     /// <param name="x">The exponent.</param>
     /// <returns>e to the x.</returns>
-    public static Expression Exp(Expression x) => new FunctionExpression("exp", "\\exp", Math.Exp, x);
+    public static Expression Exp(Expression x) => Num.Exp(In(x)).Formula;
 
     /// <summary>The natural logarithm.</summary>
     /// <param name="x">The argument.</param>
     /// <returns>ln x.</returns>
-    public static Expression Ln(Expression x) => new FunctionExpression("ln", "\\ln", Math.Log, x);
+    public static Expression Ln(Expression x) => Num.Ln(In(x)).Formula;
 
     /// <summary>
     /// φ₁(x) = (exp(x) − 1) / x, which is 1 at zero: the mean of a first-order decay when x is minus the time in time constants.
     /// </summary>
     /// <param name="x">The argument.</param>
     /// <returns>φ₁(x), evaluated without loss of digits near zero.</returns>
-    public static Expression Phi1(Expression x) => new FunctionExpression("φ₁", "\\varphi_1", PhiFunctions.Phi1, x);
+    public static Expression Phi1(Expression x) => Num.Phi1(In(x)).Formula;
 
     /// <summary>φ₂(x) = (φ₁(x) − 1) / x, which is 1/2 at zero: what a first-order rise adds up to, per square of time.</summary>
     /// <param name="x">The argument.</param>
     /// <returns>φ₂(x), evaluated without loss of digits near zero.</returns>
-    public static Expression Phi2(Expression x) => new FunctionExpression("φ₂", "\\varphi_2", PhiFunctions.Phi2, x);
+    public static Expression Phi2(Expression x) => Num.Phi2(In(x)).Formula;
 
     /// <summary>The sine of an angle in radians.</summary>
     /// <param name="x">The angle.</param>
     /// <returns>sin x.</returns>
-    public static Expression Sin(Expression x) => new FunctionExpression("sin", "\\sin", Math.Sin, x);
+    public static Expression Sin(Expression x) => Num.Sin(In(x)).Formula;
 
     /// <summary>The cosine of an angle in radians.</summary>
     /// <param name="x">The angle.</param>
     /// <returns>cos x.</returns>
-    public static Expression Cos(Expression x) => new FunctionExpression("cos", "\\cos", Math.Cos, x);
+    public static Expression Cos(Expression x) => Num.Cos(In(x)).Formula;
 
     /// <summary>The tangent of an angle in radians.</summary>
     /// <param name="x">The angle.</param>
     /// <returns>tan x.</returns>
-    public static Expression Tan(Expression x) => new FunctionExpression("tan", "\\tan", Math.Tan, x);
+    public static Expression Tan(Expression x) => Num.Tan(In(x)).Formula;
 
     /// <summary>The angle in radians whose tangent is given.</summary>
     /// <param name="x">The tangent.</param>
     /// <returns>arctan x.</returns>
-    public static Expression Arctan(Expression x) => new FunctionExpression("arctan", "\\arctan", Math.Atan, x);
+    public static Expression Arctan(Expression x) => Num.Arctan(In(x)).Formula;
 
     /// <summary>The angle in radians whose sine is given.</summary>
     /// <param name="x">The sine, −1 to 1.</param>
     /// <returns>arcsin x.</returns>
-    public static Expression Arcsin(Expression x) => new FunctionExpression("arcsin", "\\arcsin", Math.Asin, x);
+    public static Expression Arcsin(Expression x) => Num.Arcsin(In(x)).Formula;
 
     /// <summary>The gamma function, Γ(n) = (n − 1)! between the whole numbers too.</summary>
     /// <param name="x">The argument, more than 0.</param>
     /// <returns>Γ(x).</returns>
-    public static Expression Gamma(Expression x) => new FunctionExpression("Γ", "\\Gamma", Special.Gamma, x);
+    public static Expression Gamma(Expression x) => Num.Gamma(In(x)).Formula;
 
     /// <summary>The hyperbolic sine.</summary>
     /// <param name="x">The argument.</param>
     /// <returns>sinh x.</returns>
-    public static Expression Sinh(Expression x) => new FunctionExpression("sinh", "\\sinh", Math.Sinh, x);
+    public static Expression Sinh(Expression x) => Num.Sinh(In(x)).Formula;
 
     /// <summary>The hyperbolic cosine.</summary>
     /// <param name="x">The argument.</param>
     /// <returns>cosh x.</returns>
-    public static Expression Cosh(Expression x) => new FunctionExpression("cosh", "\\cosh", Math.Cosh, x);
+    public static Expression Cosh(Expression x) => Num.Cosh(In(x)).Formula;
 
     /// <summary>The hyperbolic tangent.</summary>
     /// <param name="x">The argument.</param>
     /// <returns>tanh x.</returns>
-    public static Expression Tanh(Expression x) => new FunctionExpression("tanh", "\\tanh", Math.Tanh, x);
+    public static Expression Tanh(Expression x) => Num.Tanh(In(x)).Formula;
 
     /// <summary>The next whole number upwards.</summary>
     /// <param name="x">The argument.</param>
     /// <returns>⌈x⌉.</returns>
-    public static Expression Ceiling(Expression x) => new FunctionExpression("roundup", "\\operatorname{roundup}", Math.Ceiling, x);
+    public static Expression Ceiling(Expression x) => Num.Ceiling(In(x)).Formula;
 
     /// <summary>The next whole number downwards.</summary>
     /// <param name="x">The argument.</param>
     /// <returns>⌊x⌋.</returns>
-    public static Expression Floor(Expression x) => new FunctionExpression("rounddown", "\\operatorname{rounddown}", Math.Floor, x);
+    public static Expression Floor(Expression x) => Num.Floor(In(x)).Formula;
 
     /// <summary>Rounded to the decimals of a currency, halves away from zero: the rule for money in this library.</summary>
     /// <param name="x">The amount.</param>
@@ -191,14 +192,14 @@ public abstract class Expression
         Guard.NotNull(currency, nameof(currency));
 
         // Through decimal, so that 12.345 rounds as the decimal that a price list means by it.
-        return new FunctionExpression("round", "\\operatorname{round}", amount => (double)currency.Round(amount), x);
+        return Amount.Round(new Amount((decimal)x.Value, x), currency).Formula;
     }
 
     /// <summary>The larger of two.</summary>
     /// <param name="a">One.</param>
     /// <param name="b">The other.</param>
     /// <returns>max(a, b).</returns>
-    public static Expression Max(Expression a, Expression b) => new PairExpression("max", Math.Max, [a, b]);
+    public static Expression Max(Expression a, Expression b) => Num.Max(In(a), In(b)).Formula;
 
     /// <summary>The largest of several.</summary>
     /// <param name="terms">The terms in order, at least one.</param>
@@ -207,14 +208,14 @@ public abstract class Expression
     public static Expression Max(IEnumerable<Expression> terms)
     {
         ValueList<Expression> list = Guard.List(terms, nameof(terms), 1);
-        return list.Count == 1 ? list[0] : new PairExpression("max", Math.Max, [.. list]);
+        return Num.Max([.. System.Linq.Enumerable.Select(list, In)]).Formula;
     }
 
     /// <summary>The smaller of two.</summary>
     /// <param name="a">One.</param>
     /// <param name="b">The other.</param>
     /// <returns>min(a, b).</returns>
-    public static Expression Min(Expression a, Expression b) => new PairExpression("min", Math.Min, [a, b]);
+    public static Expression Min(Expression a, Expression b) => Num.Min(In(a), In(b)).Formula;
 
     /// <summary>A definite integral, evaluated by the same 32-point Gauss–Legendre rule as the kernels.</summary>
     /// <param name="symbol">The variable of integration.</param>
@@ -224,7 +225,7 @@ public abstract class Expression
     /// <returns>The integral.</returns>
     /// <exception cref="ArgumentException"><paramref name="symbol"/> is empty.</exception>
     public static Expression Integral(string symbol, Expression lower, Expression upper, Func<Expression, Expression> body) =>
-        new IntegralExpression(Guard.Named(symbol, nameof(symbol)), lower, upper, Guard.NotNull(body, nameof(body)));
+        Num.Integral(Guard.Named(symbol, nameof(symbol)), In(lower), In(upper), x => In(Guard.NotNull(body, nameof(body))(x.Formula))).Formula;
 
     /// <summary>The number at which a rising function reaches a target: written as an equation to be solved.</summary>
     /// <param name="symbol">The unknown.</param>
@@ -235,7 +236,16 @@ public abstract class Expression
     /// <returns>The solution, found within its bracket to the last digit of a double.</returns>
     /// <exception cref="ArgumentException"><paramref name="symbol"/> is empty.</exception>
     public static Expression Solution(string symbol, double lower, double upper, Func<Expression, Expression> rising, Expression target) =>
-        new SolutionExpression(Guard.Named(symbol, nameof(symbol)), lower, upper, Guard.NotNull(rising, nameof(rising)), target);
+        new SolutionExpression(
+            Guard.Named(symbol, nameof(symbol)),
+            rising(new VariableExpression(symbol)),
+            target,
+            Roots.Rising((rising, Goal: target.Value), static (given, x) => given.rising(Number(x)).Value - given.Goal, lower, upper));
+
+    internal static Expression Function(string name, string latex, Func<double, double> function, Expression x) =>
+        Num.Function(name, latex, function, In(x)).Formula;
+
+    private static Num In(Expression x) => new(Guard.NotNull(x, nameof(x)).Value, x);
 
     /// <summary>A plain number as a leaf.</summary>
     /// <param name="value">Any finite number.</param>
@@ -245,30 +255,30 @@ public abstract class Expression
     /// <param name="left">The first term.</param>
     /// <param name="right">The second term.</param>
     /// <returns>The sum.</returns>
-    public static Expression operator +(Expression left, Expression right) => new OperationExpression(Operation.Add, left, right);
+    public static Expression operator +(Expression left, Expression right) => (In(left) + In(right)).Formula;
 
     /// <summary>A difference.</summary>
     /// <param name="left">The first term.</param>
     /// <param name="right">What is taken away.</param>
     /// <returns>The difference.</returns>
-    public static Expression operator -(Expression left, Expression right) => new OperationExpression(Operation.Subtract, left, right);
+    public static Expression operator -(Expression left, Expression right) => (In(left) - In(right)).Formula;
 
     /// <summary>A negated value.</summary>
     /// <param name="value">What is negated.</param>
     /// <returns>The negative.</returns>
-    public static Expression operator -(Expression value) => new OperationExpression(Operation.Subtract, Number(0), value);
+    public static Expression operator -(Expression value) => (-In(value)).Formula;
 
     /// <summary>A product.</summary>
     /// <param name="left">The first factor.</param>
     /// <param name="right">The second factor.</param>
     /// <returns>The product.</returns>
-    public static Expression operator *(Expression left, Expression right) => new OperationExpression(Operation.Multiply, left, right);
+    public static Expression operator *(Expression left, Expression right) => (In(left) * In(right)).Formula;
 
     /// <summary>A quotient.</summary>
     /// <param name="left">What is divided.</param>
     /// <param name="right">What it is divided by.</param>
     /// <returns>The quotient.</returns>
-    public static Expression operator /(Expression left, Expression right) => new OperationExpression(Operation.Divide, left, right);
+    public static Expression operator /(Expression left, Expression right) => (In(left) / In(right)).Formula;
 
     internal abstract void WriteTo(FormulaWriter writer);
 }

@@ -3,7 +3,7 @@ using System;
 namespace Refinish.Films;
 
 /// <summary>
-/// Film arithmetic in SI. Symbols: DFT dry film, WFT wet film (m); VS volume solids, R reducer per volume of mixed coating (fractions).
+/// Film arithmetic in SI, with or without a derivation. Symbols: DFT dry film, WFT wet film (m); VS volume solids, R reducer per volume of mixed coating (fractions).
 /// </summary>
 internal static class FilmKernel
 {
@@ -11,13 +11,13 @@ internal static class FilmKernel
     public const double Slack = 1e-9;
 
     /// <summary>VS′ = VS / (1 + R).</summary>
-    public static double ReducedSolids(double volumeSolids, double reducer) => volumeSolids / (1 + reducer);
+    public static Num ReducedSolids(Num volumeSolids, Num reducer) => volumeSolids / (1 + reducer);
 
     /// <summary>WFT = DFT (1 + R) / VS.</summary>
-    public static double WetFilm(double dryFilm, double volumeSolids, double reducer) => dryFilm * (1 + reducer) / volumeSolids;
+    public static Num WetFilm(Num dryFilm, Num volumeSolids, Num reducer) => dryFilm * (1 + reducer) / volumeSolids;
 
     /// <summary>DFT = WFT VS / (1 + R).</summary>
-    public static double DryFilm(double wetFilm, double volumeSolids, double reducer) => wetFilm * volumeSolids / (1 + reducer);
+    public static Num DryFilm(Num wetFilm, Num volumeSolids, Num reducer) => wetFilm * volumeSolids / (1 + reducer);
 
     /// <summary>How many films of a given thickness a total needs; a whole number to within rounding counts as whole.</summary>
     public static int PassesUpwards(double total, double film) => (int)Math.Ceiling((total / film) - Slack);

@@ -143,7 +143,7 @@ public sealed record PathForecast
         steps.Add(new WorkingStep(
             "chance to be done by then, other paths left out",
             "P",
-            new FunctionExpression("Φ", "\\Phi", NormalScore.ChanceOf, score.Result()),
+            Expression.Function("Φ", "\\Phi", NormalScore.ChanceOf, score.Result()),
             Chance(seconds),
             Measure.Percent,
             Normal));

@@ -1,0 +1,166 @@
+using System;
+using System.Collections.Generic;
+using Refinish.Numerics;
+
+namespace Refinish;
+
+/// <summary>
+/// A number in SI and, while a derivation is being made, the formula that gave it. A formula is written once, with these: without a
+/// <see cref="Trace"/> it is plain arithmetic that allocates nothing; with one it also tells how the number was reached.
+/// </summary>
+/// <remarks>
+/// A number made from a <see cref="double"/> has no formula of its own. Beside a number that has one it is written as a plain number.
+/// </remarks>
+internal readonly struct Num
+{
+    private static readonly Expression Circle = new NumberExpression(Math.PI, "π");
+
+    private readonly Expression? formula;
+
+    public Num(double value, Expression? formula = null)
+    {
+        Value = value;
+        this.formula = formula;
+    }
+
+    /// <summary>
+    /// The circle number. It keeps its letter beside a number that has a formula: <c>Num.Pi * r</c> is written π · r. Where it meets a plain
+    /// number first, as in <c>Num.Pi / 2</c>, take <see cref="Tracing.Pi"/>.
+    /// </summary>
+    public static Num Pi => Math.PI;
+
+    /// <summary>The number, in SI base units.</summary>
+    public double Value { get; }
+
+    /// <summary>Whether a derivation is being made.</summary>
+    public bool IsTraced => formula is not null;
+
+    /// <summary>The formula; the plain number where there is none.</summary>
+    public Expression Formula => formula ?? (Value == Math.PI ? Circle : new NumberExpression(Value, null));
+
+    public static implicit operator Num(double value) => new(value);
+
+    /// <summary>A sum. A plain zero is not written, so that a loop may start from it.</summary>
+    public static Num operator +(Num a, Num b) =>
+        a.formula is null && a.Value == 0 ? b : new Num(a.Value + b.Value, IsTracedAny(a, b) ? Joined(Operation.Add, a, b, a.Value + b.Value) : null);
+
+    public static Num operator -(Num a, Num b) =>
+        new(a.Value - b.Value, IsTracedAny(a, b) ? Joined(Operation.Subtract, a, b, a.Value - b.Value) : null);
+
+    public static Num operator -(Num a) => new(-a.Value, a.formula is null ? null : Joined(Operation.Subtract, 0, a, -a.Value));
+
+    public static Num operator *(Num a, Num b) =>
+        new(a.Value * b.Value, IsTracedAny(a, b) ? Joined(Operation.Multiply, a, b, a.Value * b.Value) : null);
+
+    public static Num operator /(Num a, Num b) =>
+        new(a.Value / b.Value, IsTracedAny(a, b) ? Joined(Operation.Divide, a, b, a.Value / b.Value) : null);
+
+    /// <summary>The sum of several terms; zero for none.</summary>
+    public static Num Sum(IEnumerable<Num> terms)
+    {
+        Num sum = 0;
+        foreach (Num term in terms)
+        {
+            sum += term;
+        }
+
+        return sum;
+    }
+
+    public static Num Square(Num x) => Raised(x, 2, x.Value * x.Value);
+
+    public static Num Power(Num x, Num exponent) =>
+        Raised(x, exponent, exponent.Value == 2 ? x.Value * x.Value : Math.Pow(x.Value, exponent.Value));
+
+    public static Num Sqrt(Num x) => Of("√", "\\sqrt", x, Math.Sqrt(x.Value));
+
+    public static Num Exp(Num x) => Of("exp", "\\exp", x, Math.Exp(x.Value));
+
+    public static Num Ln(Num x) => Of("ln", "\\ln", x, Math.Log(x.Value));
+
+    /// <summary>φ₁(x) = (exp(x) − 1) / x, which is 1 at zero: the mean of a first-order decay when x is minus the time in time constants.</summary>
+    public static Num Phi1(Num x) => Of("φ₁", "\\varphi_1", x, PhiFunctions.Phi1(x.Value));
+
+    /// <summary>φ₂(x) = (φ₁(x) − 1) / x, which is 1/2 at zero: what a first-order rise adds up to, per square of time.</summary>
+    public static Num Phi2(Num x) => Of("φ₂", "\\varphi_2", x, PhiFunctions.Phi2(x.Value));
+
+    public static Num Sin(Num x) => Of("sin", "\\sin", x, Math.Sin(x.Value));
+
+    public static Num Cos(Num x) => Of("cos", "\\cos", x, Math.Cos(x.Value));
+
+    public static Num Tan(Num x) => Of("tan", "\\tan", x, Math.Tan(x.Value));
+
+    public static Num Arctan(Num x) => Of("arctan", "\\arctan", x, Math.Atan(x.Value));
+
+    public static Num Arcsin(Num x) => Of("arcsin", "\\arcsin", x, Math.Asin(x.Value));
+
+    /// <summary>The gamma function, Γ(n) = (n − 1)! between the whole numbers too.</summary>
+    public static Num Gamma(Num x) => Of("Γ", "\\Gamma", x, Special.Gamma(x.Value));
+
+    public static Num Sinh(Num x) => Of("sinh", "\\sinh", x, Math.Sinh(x.Value));
+
+    public static Num Cosh(Num x) => Of("cosh", "\\cosh", x, Math.Cosh(x.Value));
+
+    public static Num Tanh(Num x) => Of("tanh", "\\tanh", x, Math.Tanh(x.Value));
+
+    public static Num Ceiling(Num x) => Of("roundup", "\\operatorname{roundup}", x, Math.Ceiling(x.Value));
+
+    public static Num Floor(Num x) => Of("rounddown", "\\operatorname{rounddown}", x, Math.Floor(x.Value));
+
+    public static Num Max(Num a, Num b) => Listed("max", a, b, Math.Max(a.Value, b.Value));
+
+    public static Num Min(Num a, Num b) => Listed("min", a, b, Math.Min(a.Value, b.Value));
+
+    /// <summary>The largest of several, at least one.</summary>
+    public static Num Max(IReadOnlyList<Num> terms)
+    {
+        double largest = terms[0].Value;
+        List<Expression> written = [];
+        foreach (Num term in terms)
+        {
+            largest = Math.Max(largest, term.Value);
+            written.Add(term.Formula);
+        }
+
+        return terms.Count == 1 ? terms[0] : new Num(largest, new ListedExpression("max", [.. written], largest));
+    }
+
+    /// <summary>A definite integral by the 32-point Gauss–Legendre rule.</summary>
+    /// <param name="symbol">The variable of integration.</param>
+    /// <param name="lower">The lower end.</param>
+    /// <param name="upper">The upper end.</param>
+    /// <param name="body">The integrand as a function of the variable.</param>
+    public static Num Integral(string symbol, Num lower, Num upper, Func<Num, Num> body)
+    {
+        double value = Quadrature.GaussLegendre(x => body(x).Value, lower.Value, upper.Value);
+        return IsTracedAny(lower, upper) || body(lower.Value).IsTraced
+            ? new Num(value, new IntegralExpression(symbol, lower.Formula, upper.Formula, body(Variable(symbol)).Formula, value))
+            : value;
+    }
+
+    /// <summary>A number that a solver found, written as the equation that it solves.</summary>
+    /// <param name="found">What the solver found.</param>
+    /// <param name="symbol">The unknown.</param>
+    /// <param name="side">The function of the unknown.</param>
+    /// <param name="target">What it has to reach.</param>
+    public static Num Solution(double found, string symbol, Func<Num, Num> side, Num target) =>
+        target.IsTraced ? new Num(found, new SolutionExpression(symbol, side(Variable(symbol)).Formula, target.Formula, found)) : found;
+
+    /// <summary>Any other function of one number, by the name under which it is written.</summary>
+    public static Num Function(string name, string latex, Func<double, double> function, Num x) => Of(name, latex, x, function(x.Value));
+
+    private static bool IsTracedAny(Num a, Num b) => a.formula is not null || b.formula is not null;
+
+    private static Num Variable(string symbol) => new(double.NaN, new VariableExpression(symbol));
+
+    private static OperationExpression Joined(Operation operation, Num a, Num b, double value) => new(operation, a.Formula, b.Formula, value);
+
+    private static Num Raised(Num x, Num exponent, double value) =>
+        new(value, IsTracedAny(x, exponent) ? new PowerExpression(x.Formula, exponent.Formula, value) : null);
+
+    private static Num Of(string name, string latex, Num x, double value) =>
+        new(value, x.formula is null ? null : new FunctionExpression(name, latex, x.formula, value));
+
+    private static Num Listed(string name, Num a, Num b, double value) =>
+        new(value, IsTracedAny(a, b) ? new ListedExpression(name, [a.Formula, b.Formula], value) : null);
+}

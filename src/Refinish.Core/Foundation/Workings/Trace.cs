@@ -1,0 +1,50 @@
+using System;
+using System.Collections.Generic;
+
+namespace Refinish;
+
+/// <summary>
+/// A derivation that is being made: it notes each step once, in the order in which they are first needed. Formulas take one that may be
+/// missing; see <see cref="Tracing"/>.
+/// </summary>
+internal sealed class Trace
+{
+    private readonly List<WorkingStep> steps = [];
+    private readonly List<Workings> parts = [];
+
+    /// <summary>The derivation of some results: <c>Trace.Of("Wet film", Wet, Rate)</c>.</summary>
+    public static Workings Of(string title, params Func<Trace, Num>[] results) => Of(title, [], results);
+
+    /// <summary>The same, after the derivations of the parts that they rest on.</summary>
+    public static Workings Of(string title, IEnumerable<Workings> parts, params Func<Trace, Num>[] results)
+    {
+        Trace trace = new();
+        trace.parts.AddRange(parts);
+        foreach (Func<Trace, Num> result in results)
+        {
+            result(trace);
+        }
+
+        return trace.Workings(title);
+    }
+
+    /// <summary>Notes the derivation of a part that the steps rest on.</summary>
+    public void Part(Workings part) => parts.Add(part);
+
+    /// <summary>The derivation made so far.</summary>
+    public Workings Workings(string title) => new(title, steps, parts);
+
+    /// <summary>Notes a step, unless the same has been noted before.</summary>
+    public void Note(string name, string symbol, Expression formula, double value, Measure measure, Source source)
+    {
+        foreach (WorkingStep step in steps)
+        {
+            if (step.Symbol == symbol && step.Name == name && step.Value.Equals(value))
+            {
+                return;
+            }
+        }
+
+        steps.Add(new WorkingStep(name, symbol, formula, value, measure, source));
+    }
+}

@@ -1,0 +1,66 @@
+namespace Refinish;
+
+/// <summary>How formulas name their numbers. Without a trace each of these hands its number back as it is.</summary>
+internal static class Tracing
+{
+    /// <summary>An input, with its symbol.</summary>
+    /// <param name="trace">The derivation that is being made, or none.</param>
+    /// <param name="symbol">The trade's symbol; an underscore starts a subscript, as in <c>V_A</c>.</param>
+    /// <param name="value">The value in the SI base unit of <paramref name="measure"/>.</param>
+    /// <param name="measure">What kind of amount it is.</param>
+    public static Num Given(this Trace? trace, string symbol, double value, Measure measure) =>
+        trace is null ? value : new Num(value, new QuantityExpression(symbol, value, measure));
+
+    /// <summary>An input in money.</summary>
+    /// <param name="trace">The derivation that is being made, or none.</param>
+    /// <param name="symbol">The trade's symbol.</param>
+    /// <param name="value">The amount.</param>
+    /// <param name="measure">Money, or money per something.</param>
+    public static Amount Money(this Trace? trace, string symbol, decimal value, Measure measure) =>
+        trace is null ? value : new Amount(value, new QuantityExpression(symbol, (double)value, measure));
+
+    /// <summary>A result: the step is noted, and stands in the formulas that follow by its symbol.</summary>
+    /// <param name="trace">The derivation that is being made, or none.</param>
+    /// <param name="name">What is calculated, in words; a constant, so that no text is made where nobody reads it.</param>
+    /// <param name="symbol">The trade's symbol; an underscore starts a subscript.</param>
+    /// <param name="measure">What kind of amount the result is.</param>
+    /// <param name="source">Where the formula comes from.</param>
+    /// <param name="formula">The formula with its numbers.</param>
+    public static Num Step(this Trace? trace, string name, string symbol, Measure measure, Source source, Num formula)
+    {
+        if (trace is null)
+        {
+            return formula.Value;
+        }
+
+        trace.Note(name, symbol, formula.Formula, formula.Value, measure, source);
+        return trace.Given(symbol, formula.Value, measure);
+    }
+
+    /// <summary>A result in money.</summary>
+    /// <param name="trace">The derivation that is being made, or none.</param>
+    /// <param name="name">What is calculated, in words.</param>
+    /// <param name="symbol">The trade's symbol.</param>
+    /// <param name="measure">Money, or money per something.</param>
+    /// <param name="source">Where the formula comes from.</param>
+    /// <param name="formula">The formula with its amounts.</param>
+    public static Amount Step(this Trace? trace, string name, string symbol, Measure measure, Source source, Amount formula)
+    {
+        if (trace is null)
+        {
+            return formula.Value;
+        }
+
+        trace.Note(name, symbol, formula.Formula, (double)formula.Value, measure, source);
+        return trace.Money(symbol, formula.Value, measure);
+    }
+
+    /// <summary>π as a letter, even beside plain numbers.</summary>
+    /// <param name="trace">The derivation that is being made, or none.</param>
+    public static Num Pi(this Trace? trace) => trace is null ? Num.Pi : new Num(Num.Pi.Value, Num.Pi.Formula);
+
+    /// <summary>A plain number that is written even beside plain numbers, such as the 1 in 1 / 3.</summary>
+    /// <param name="trace">The derivation that is being made, or none.</param>
+    /// <param name="value">The number.</param>
+    public static Num Number(this Trace? trace, double value) => trace is null ? value : new Num(value, new NumberExpression(value, null));
+}
