@@ -1,5 +1,6 @@
 using System;
 using System.Collections.Generic;
+using Refinish.Numerics;
 
 namespace Refinish.Climate;
 
@@ -75,7 +76,7 @@ internal static class WarmUpFormulas
         {
             if (early)
             {
-                return Expression.Function("erfcx", "\\operatorname{erfcx}", SlabKernel.ScaledErfc, Expression.Quantity("Bi", biot, Measure.Number) * Expression.Sqrt(fourierNumber));
+                return Expression.Function("erfcx", "\\operatorname{erfcx}", Special.ScaledErfc, Expression.Quantity("Bi", biot, Measure.Number) * Expression.Sqrt(fourierNumber));
             }
 
             List<Expression> summands = [];

@@ -1,4 +1,5 @@
 using System;
+using Refinish.Numerics;
 
 namespace Refinish.Air;
 
@@ -50,7 +51,7 @@ internal static class AirSizing
 
     // At the upper end the value is at most the target: peak ≤ greatest release / λ, dose ≤ total / λ.
     private static double Solve<T>(T excess, double upper)
-        where T : struct, ITimeFunction
+        where T : struct, IFunction
     {
         if (excess.At(upper) >= 0)
         {
@@ -68,15 +69,15 @@ internal static class AirSizing
             }
         }
 
-        return SignChange.Find(excess, lower, upper);
+        return Roots.Enclose(excess, lower, upper, Roots.Sharp).Upper;
     }
 
-    private readonly struct PeakExcess(AirLoad load, double[] weights, double target) : ITimeFunction
+    private readonly struct PeakExcess(AirLoad load, double[] weights, double target) : IFunction
     {
         public double At(double changes) => RoomHistory.Peak(new RoomPath(new RoomGrid(load.Timeline, changes, 0), weights), out _) - target;
     }
 
-    private readonly struct DoseExcess(AirLoad load, double[] weights, double window, double target) : ITimeFunction
+    private readonly struct DoseExcess(AirLoad load, double[] weights, double window, double target) : IFunction
     {
         public double At(double changes) => RoomHistory.WorstWindow(new RoomPath(new RoomGrid(load.Timeline, changes, window), weights), out _) - target;
     }
