@@ -33,12 +33,17 @@ public class RoughFixtureTests
     };
 
     // What is said of a kind: the lengths above, or those of its ordinary example by the same names.
-    private static Length[] Said(RoughKind kind) => Special.TryGetValue(kind.Id, out Length[]? lengths)
-        ? lengths
-        : [.. kind.Needed.Select(name => Tape(kind).GetType().GetProperty(name)!.GetValue(Tape(kind))!).Cast<Length>()];
+    private static Length[] Said(RoughKind kind)
+    {
+        if (!Special.TryGetValue(kind.Id, out Length[]? lengths))
+        {
+            object tape = kind.FixtureType.GetProperty("Measurements")!.GetValue(
+                Tapes.Of(FixtureKind.All.First(one => one.RoughKinds.Contains(kind))))!;
+            lengths = [.. kind.Needed.Select(name => tape.GetType().GetProperty(name)!.GetValue(tape)!).Cast<Length>()];
+        }
 
-    private static object Tape(RoughKind kind) => kind.FixtureType.GetProperty("Measurements")!.GetValue(
-        Tapes.Of(FixtureKind.All.First(one => one.RoughKinds.Contains(kind))))!;
+        return lengths;
+    }
 
     public static TheoryData<string> Kinds => [.. RoughKind.Kinds.Select(kind => kind.Id)];
 
