@@ -82,19 +82,11 @@ internal static class Guard
         throw new ArgumentOutOfRangeException(name, text, name + " is " + text + " (money); allowed: " + (zeroAllowed ? "at least 0." : "more than 0."));
     }
 
-    public static int Count(int value, int minimum, int maximum, string name)
-    {
-        if (value >= minimum && value <= maximum)
-        {
-            return value;
-        }
-
-        string text = value.ToString(CultureInfo.InvariantCulture);
-        throw new ArgumentOutOfRangeException(
-            name,
-            text,
-            string.Format(CultureInfo.InvariantCulture, "{0} is {1} (a count); allowed: at least {2} and at most {3}.", name, text, minimum, maximum));
-    }
+    public static int Count(int value, int minimum, int maximum, string name) =>
+        value >= minimum && value <= maximum
+            ? value
+            : throw new ArgumentOutOfRangeException(
+                name, value.ToString(CultureInfo.InvariantCulture), Miscounted(value, minimum, maximum, name));
 
     public static T Defined<T>(T value, string name)
         where T : struct, Enum
@@ -224,13 +216,22 @@ internal static class Guard
         where T : struct, IFormattable =>
         bounds.Contains(si) ? si : throw Refused(si, bounds, name, given);
 
-    private static ArgumentOutOfRangeException Refused(double si, Bounds bounds, string name, IFormattable? given)
+    private static ArgumentOutOfRangeException Refused(double si, Bounds bounds, string name, IFormattable? given) =>
+        new(name, given is null ? bounds.Measure.Format(si) : AsGiven(given), Beyond(si, bounds, name, given));
+
+    /// <summary>The sentence of a refusal; <paramref name="given"/> is the quantity in the unit in which it was entered.</summary>
+    public static string Beyond(double si, Bounds bounds, string name, IFormattable? given)
     {
         string value = bounds.Measure.Format(si);
-
-        // The units library groups digits by thousands, we do not; in the invariant culture a comma is nothing else.
-        string asGiven = given is null ? value : given.ToString("g", CultureInfo.InvariantCulture).Replace(",", string.Empty);
+        string asGiven = given is null ? value : AsGiven(given);
         string both = asGiven == value ? value : value + " (given as " + asGiven + ")";
-        return new ArgumentOutOfRangeException(name, asGiven, name + " is " + both + "; allowed: " + bounds + ".");
+        return name + " is " + both + "; allowed: " + bounds + ".";
     }
+
+    /// <summary>The same for a count.</summary>
+    public static string Miscounted(double value, double minimum, double maximum, string name) => string.Format(
+        CultureInfo.InvariantCulture, "{0} is {1} (a count); allowed: at least {2} and at most {3}.", name, value, minimum, maximum);
+
+    // The units library groups digits by thousands, we do not; in the invariant culture a comma is nothing else.
+    private static string AsGiven(IFormattable given) => given.ToString("g", CultureInfo.InvariantCulture).Replace(",", string.Empty);
 }

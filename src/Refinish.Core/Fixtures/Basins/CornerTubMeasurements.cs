@@ -1,4 +1,5 @@
 using System;
+using System.Diagnostics.CodeAnalysis;
 using System.Globalization;
 using UnitsNet;
 
@@ -17,173 +18,191 @@ namespace Refinish.Fixtures;
 /// </code></example>
 public sealed record CornerTubMeasurements
 {
-    private readonly double mouthLength;
-    private readonly double mouthWidth;
-    private readonly double mouthExponent;
-    private readonly double floorLength;
-    private readonly double floorWidth;
-    private readonly double floorExponent;
-    private readonly double depth;
-    private readonly double leftWall;
-    private readonly double rightWall;
-    private readonly double leftReturn;
-    private readonly double rightReturn;
-    private readonly double frontBow;
-    private readonly double frontHeight;
-    private readonly double drainDiameter;
-    private readonly double overflowDiameter;
+    /// <summary>What the tape gives, as a table.</summary>
+    public static RecordInputs<CornerTubMeasurements> Inputs { get; } = new(
+        tape => tape.Tape,
+        (tape, readings) => tape with { Tape = readings },
+        InputField.Tape(nameof(MouthLength), "length of the mouth", 0.3, 2.5),
+        InputField.Tape(nameof(MouthWidth), "width of the mouth", 0.2, 2),
+        InputField.Number(nameof(MouthExponent), "how square the mouth is, 2 for an ellipse", 2, 6),
+        InputField.Tape(nameof(FloorLength), "length of the floor", 0.1, 2.5),
+        InputField.Tape(nameof(FloorWidth), "width of the floor", 0.1, 2),
+        InputField.Number(nameof(FloorExponent), "how square the floor is, 2 for an ellipse", 2, 6),
+        InputField.Tape(nameof(Depth), "depth", 0.1, 0.8),
+        InputField.Tape(nameof(LeftWall), "length along the left wall", 0.5, 3),
+        InputField.Tape(nameof(RightWall), "length along the right wall", 0.5, 3),
+        InputField.Tape(nameof(LeftReturn), "left return", 0, 3),
+        InputField.Tape(nameof(RightReturn), "right return", 0, 3),
+        InputField.Tape(nameof(FrontBow), "bow of the front", 0, 1, 0),
+        InputField.Tape(nameof(FrontHeight), "height of the front", 0, 1),
+        InputField.Tape(nameof(DrainDiameter), "diameter of the drain", 0, 0.15),
+        InputField.Tape(nameof(OverflowDiameter), "diameter of the overflow", 0, 0.15));
+
+    /// <summary>Measurements that are given one by one.</summary>
+    public CornerTubMeasurements()
+    {
+    }
+
+    /// <summary>Measurements of readings by name.</summary>
+    /// <param name="readings">Values of <see cref="Inputs"/>; none missing that has to be given.</param>
+    /// <exception cref="ArgumentException">An argument is missing, the values are of other inputs, or one is missing.</exception>
+    [SetsRequiredMembers]
+    public CornerTubMeasurements(InputValues readings) =>
+        Tape = Inputs.Whole(readings, nameof(readings));
+
+    private InputValues Tape { get; init; } = Inputs.Empty;
 
     /// <summary>Length of the mouth, 0.3 to 2.5 m.</summary>
     /// <exception cref="ArgumentOutOfRangeException">Outside the range.</exception>
     public required Length MouthLength
     {
-        get => Length.FromMeters(mouthLength);
-        init => mouthLength = Guard.Within(value, Bounds.Between(0.3, 2.5, Measure.Length), nameof(MouthLength));
+        get => Tape.Length(nameof(MouthLength));
+        init => Tape = Tape.With(nameof(MouthLength), value);
     }
 
     /// <summary>Width of the mouth, 0.2 to 2 m.</summary>
     /// <exception cref="ArgumentOutOfRangeException">Outside the range.</exception>
     public required Length MouthWidth
     {
-        get => Length.FromMeters(mouthWidth);
-        init => mouthWidth = Guard.Within(value, Bounds.Between(0.2, 2, Measure.Length), nameof(MouthWidth));
+        get => Tape.Length(nameof(MouthWidth));
+        init => Tape = Tape.With(nameof(MouthWidth), value);
     }
 
     /// <summary>How square the mouth is: 2 for an ellipse, more for fuller corners, up to 6.</summary>
     /// <exception cref="ArgumentOutOfRangeException">Outside the range.</exception>
     public required double MouthExponent
     {
-        get => mouthExponent;
-        init => mouthExponent = Guard.Within(value, Bounds.Between(2, 6, Measure.Number), nameof(MouthExponent));
+        get => Tape.Number(nameof(MouthExponent));
+        init => Tape = Tape.With(nameof(MouthExponent), value);
     }
 
     /// <summary>Length of the floor, 0.1 to 2.5 m.</summary>
     /// <exception cref="ArgumentOutOfRangeException">Outside the range.</exception>
     public required Length FloorLength
     {
-        get => Length.FromMeters(floorLength);
-        init => floorLength = Guard.Within(value, Bounds.Between(0.1, 2.5, Measure.Length), nameof(FloorLength));
+        get => Tape.Length(nameof(FloorLength));
+        init => Tape = Tape.With(nameof(FloorLength), value);
     }
 
     /// <summary>Width of the floor, 0.1 to 2 m.</summary>
     /// <exception cref="ArgumentOutOfRangeException">Outside the range.</exception>
     public required Length FloorWidth
     {
-        get => Length.FromMeters(floorWidth);
-        init => floorWidth = Guard.Within(value, Bounds.Between(0.1, 2, Measure.Length), nameof(FloorWidth));
+        get => Tape.Length(nameof(FloorWidth));
+        init => Tape = Tape.With(nameof(FloorWidth), value);
     }
 
     /// <summary>How square the floor is, 2 to 6.</summary>
     /// <exception cref="ArgumentOutOfRangeException">Outside the range.</exception>
     public required double FloorExponent
     {
-        get => floorExponent;
-        init => floorExponent = Guard.Within(value, Bounds.Between(2, 6, Measure.Number), nameof(FloorExponent));
+        get => Tape.Number(nameof(FloorExponent));
+        init => Tape = Tape.With(nameof(FloorExponent), value);
     }
 
     /// <summary>Depth from the rim straight down to the floor, 0.1 to 0.8 m.</summary>
     /// <exception cref="ArgumentOutOfRangeException">Outside the range.</exception>
     public required Length Depth
     {
-        get => Length.FromMeters(depth);
-        init => depth = Guard.Within(value, Bounds.Between(0.1, 0.8, Measure.Length), nameof(Depth));
+        get => Tape.Length(nameof(Depth));
+        init => Tape = Tape.With(nameof(Depth), value);
     }
 
     /// <summary>Length of the deck along the left wall, 0.5 to 3 m.</summary>
     /// <exception cref="ArgumentOutOfRangeException">Outside the range.</exception>
     public required Length LeftWall
     {
-        get => Length.FromMeters(leftWall);
-        init => leftWall = Guard.Within(value, Bounds.Between(0.5, 3, Measure.Length), nameof(LeftWall));
+        get => Tape.Length(nameof(LeftWall));
+        init => Tape = Tape.With(nameof(LeftWall), value);
     }
 
     /// <summary>Length of the deck along the right wall, 0.5 to 3 m.</summary>
     /// <exception cref="ArgumentOutOfRangeException">Outside the range.</exception>
     public required Length RightWall
     {
-        get => Length.FromMeters(rightWall);
-        init => rightWall = Guard.Within(value, Bounds.Between(0.5, 3, Measure.Length), nameof(RightWall));
+        get => Tape.Length(nameof(RightWall));
+        init => Tape = Tape.With(nameof(RightWall), value);
     }
 
     /// <summary>Length of the side that stands square to the left wall, 0 to 3 m.</summary>
     /// <exception cref="ArgumentOutOfRangeException">Outside the range.</exception>
     public required Length LeftReturn
     {
-        get => Length.FromMeters(leftReturn);
-        init => leftReturn = Guard.Within(value, Bounds.NotNegative(Measure.Length, 3), nameof(LeftReturn));
+        get => Tape.Length(nameof(LeftReturn));
+        init => Tape = Tape.With(nameof(LeftReturn), value);
     }
 
     /// <summary>Length of the side that stands square to the right wall, 0 to 3 m.</summary>
     /// <exception cref="ArgumentOutOfRangeException">Outside the range.</exception>
     public required Length RightReturn
     {
-        get => Length.FromMeters(rightReturn);
-        init => rightReturn = Guard.Within(value, Bounds.NotNegative(Measure.Length, 3), nameof(RightReturn));
+        get => Tape.Length(nameof(RightReturn));
+        init => Tape = Tape.With(nameof(RightReturn), value);
     }
 
     /// <summary>How far the front bows out beyond the straight line, at its middle, 0 to 1 m; 0 unless it is set.</summary>
     /// <exception cref="ArgumentOutOfRangeException">Outside the range.</exception>
     public Length FrontBow
     {
-        get => Length.FromMeters(frontBow);
-        init => frontBow = Guard.Within(value, Bounds.NotNegative(Measure.Length, 1), nameof(FrontBow));
+        get => Tape.Length(nameof(FrontBow));
+        init => Tape = Tape.With(nameof(FrontBow), value);
     }
 
     /// <summary>Height of returns and front that show, 0 to 1 m; 0 when they are not coated.</summary>
     /// <exception cref="ArgumentOutOfRangeException">Outside the range.</exception>
     public required Length FrontHeight
     {
-        get => Length.FromMeters(frontHeight);
-        init => frontHeight = Guard.Within(value, Bounds.NotNegative(Measure.Length, 1), nameof(FrontHeight));
+        get => Tape.Length(nameof(FrontHeight));
+        init => Tape = Tape.With(nameof(FrontHeight), value);
     }
 
     /// <summary>Diameter of the drain, 0 to 0.15 m.</summary>
     /// <exception cref="ArgumentOutOfRangeException">Outside the range.</exception>
     public required Length DrainDiameter
     {
-        get => Length.FromMeters(drainDiameter);
-        init => drainDiameter = Guard.Within(value, Bounds.NotNegative(Measure.Length, 0.15), nameof(DrainDiameter));
+        get => Tape.Length(nameof(DrainDiameter));
+        init => Tape = Tape.With(nameof(DrainDiameter), value);
     }
 
     /// <summary>Diameter of the overflow plate, 0 to 0.15 m.</summary>
     /// <exception cref="ArgumentOutOfRangeException">Outside the range.</exception>
     public required Length OverflowDiameter
     {
-        get => Length.FromMeters(overflowDiameter);
-        init => overflowDiameter = Guard.Within(value, Bounds.NotNegative(Measure.Length, 0.15), nameof(OverflowDiameter));
+        get => Tape.Length(nameof(OverflowDiameter));
+        init => Tape = Tape.With(nameof(OverflowDiameter), value);
     }
 
-    internal SuperellipseBasin Basin => new(mouthLength / 2, mouthWidth / 2, mouthExponent, floorLength / 2, floorWidth / 2, floorExponent, depth);
+    internal SuperellipseBasin Basin => new(MouthLength.Meters / 2, MouthWidth.Meters / 2, MouthExponent, FloorLength.Meters / 2, FloorWidth.Meters / 2, FloorExponent, Depth.Meters);
 
     /// <summary>The walls and the mouth in one line, in metric units.</summary>
     /// <returns>Text such as <c>1219.2 mm × 965.2 mm × 431.8 mm in a corner of 1524 mm × 1524 mm</c>.</returns>
     public override string ToString() => string.Format(
         CultureInfo.InvariantCulture,
         "{0} × {1} × {2} in a corner of {3} × {4}",
-        Measure.Length.Format(mouthLength),
-        Measure.Length.Format(mouthWidth),
-        Measure.Length.Format(depth),
-        Measure.Length.Format(leftWall),
-        Measure.Length.Format(rightWall));
+        Measure.Length.Format(MouthLength.Meters),
+        Measure.Length.Format(MouthWidth.Meters),
+        Measure.Length.Format(Depth.Meters),
+        Measure.Length.Format(LeftWall.Meters),
+        Measure.Length.Format(RightWall.Meters));
 
     /// <summary>Rules between two lengths; each refusal names the one that cannot be.</summary>
     internal void CheckConsistency()
     {
-        AtMost(floorLength, mouthLength, nameof(FloorLength), "MouthLength");
-        AtMost(floorWidth, mouthWidth, nameof(FloorWidth), "MouthWidth");
-        AtMost(drainDiameter, Math.Min(floorLength, floorWidth), nameof(DrainDiameter), "the floor's shorter side");
-        AtMost(overflowDiameter, Math.Min(depth, floorWidth), nameof(OverflowDiameter), "the wall above the floor");
+        AtMost(FloorLength.Meters, MouthLength.Meters, nameof(FloorLength), "MouthLength");
+        AtMost(FloorWidth.Meters, MouthWidth.Meters, nameof(FloorWidth), "MouthWidth");
+        AtMost(DrainDiameter.Meters, Math.Min(FloorLength.Meters, FloorWidth.Meters), nameof(DrainDiameter), "the floor's shorter side");
+        AtMost(OverflowDiameter.Meters, Math.Min(Depth.Meters, FloorWidth.Meters), nameof(OverflowDiameter), "the wall above the floor");
 
         // The left return stands square to the left wall, so it runs along the right one.
-        AtMost(leftReturn, rightWall, nameof(LeftReturn), "RightWall");
-        AtMost(rightReturn, leftWall, nameof(RightReturn), "LeftWall");
-        double across = Math.Sqrt(Square(leftWall - rightReturn) + Square(rightWall - leftReturn));
-        AtMost(frontBow, across / 2, nameof(FrontBow), "half of the front's straight length, a half round");
-        double deck = (leftWall * rightWall) - ((leftWall - rightReturn) * (rightWall - leftReturn) / 2);
+        AtMost(LeftReturn.Meters, RightWall.Meters, nameof(LeftReturn), "RightWall");
+        AtMost(RightReturn.Meters, LeftWall.Meters, nameof(RightReturn), "LeftWall");
+        double across = Math.Sqrt(Square(LeftWall.Meters - RightReturn.Meters) + Square(RightWall.Meters - LeftReturn.Meters));
+        AtMost(FrontBow.Meters, across / 2, nameof(FrontBow), "half of the front's straight length, a half round");
+        double deck = (LeftWall.Meters * RightWall.Meters) - ((LeftWall.Meters - RightReturn.Meters) * (RightWall.Meters - LeftReturn.Meters) / 2);
         double mouth = Basin.MouthArea;
-        if (mouth > deck && frontBow == 0)
+        if (mouth > deck && FrontBow.Meters == 0)
         {
-            Guard.Rule(false, nameof(MouthLength), mouthLength, Measure.Length, "so short that the mouth (" + Measure.Area.Format(mouth) + ") fits the deck (" + Measure.Area.Format(deck) + ")");
+            Guard.Rule(false, nameof(MouthLength), MouthLength.Meters, Measure.Length, "so short that the mouth (" + Measure.Area.Format(mouth) + ") fits the deck (" + Measure.Area.Format(deck) + ")");
         }
     }
 

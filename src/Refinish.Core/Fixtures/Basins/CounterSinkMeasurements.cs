@@ -1,4 +1,5 @@
 using System;
+using System.Diagnostics.CodeAnalysis;
 using System.Globalization;
 using UnitsNet;
 
@@ -17,13 +18,37 @@ namespace Refinish.Fixtures;
 /// </code></example>
 public sealed record CounterSinkMeasurements
 {
-    private readonly double mouthLength;
-    private readonly double mouthWidth;
-    private readonly double bowlDepth;
-    private readonly double wallThickness;
-    private readonly double baseDiameter;
-    private readonly double drainDiameter;
-    private readonly double overflowDiameter;
+    /// <summary>What the tape gives, as a table.</summary>
+    public static RecordInputs<CounterSinkMeasurements> Inputs { get; } = new(
+        tape => tape.Tape,
+        (tape, readings) => tape with { Tape = readings },
+        InputField.Tape(nameof(MouthLength), "length of the mouth", 0.1, 1.2),
+        InputField.Tape(nameof(MouthWidth), "width of the mouth", 0.1, 1),
+        InputField.Tape(nameof(BowlDepth), "depth of the bowl", 0.03, 0.5),
+        InputField.Tape(nameof(WallThickness), "thickness of the wall", 0, 0.1, 0),
+        InputField.Tape(nameof(BaseDiameter), "diameter of the base", 0, 0.5, 0),
+        InputField.Tape(nameof(DrainDiameter), "diameter of the drain", 0, 0.15),
+        InputField.Tape(nameof(OverflowDiameter), "diameter of the overflow", 0, 0.1));
+
+    /// <summary>Measurements that are given one by one.</summary>
+    public CounterSinkMeasurements()
+    {
+    }
+
+    /// <summary>Measurements of readings by name.</summary>
+    /// <param name="readings">Values of <see cref="Inputs"/>; none missing that has to be given.</param>
+    /// <param name="mounting">How it sits at the counter.</param>
+    /// <param name="shape">The shape of the bowl.</param>
+    /// <exception cref="ArgumentException">An argument is missing, the values are of other inputs, or one is missing.</exception>
+    [SetsRequiredMembers]
+    public CounterSinkMeasurements(InputValues readings, SinkMounting mounting, BowlShape shape)
+    {
+        Tape = Inputs.Whole(readings, nameof(readings));
+        Mounting = mounting;
+        Shape = shape;
+    }
+
+    private InputValues Tape { get; init; } = Inputs.Empty;
 
     /// <summary>How it sits at the counter.</summary>
     /// <exception cref="ArgumentOutOfRangeException">Not a named value.</exception>
@@ -45,24 +70,24 @@ public sealed record CounterSinkMeasurements
     /// <exception cref="ArgumentOutOfRangeException">Outside the range.</exception>
     public required Length MouthLength
     {
-        get => Length.FromMeters(mouthLength);
-        init => mouthLength = Guard.Within(value, Bounds.Between(0.1, 1.2, Measure.Length), nameof(MouthLength));
+        get => Tape.Length(nameof(MouthLength));
+        init => Tape = Tape.With(nameof(MouthLength), value);
     }
 
     /// <summary>Width of the bowl's mouth, 0.1 to 1 m; the length again for a spherical cap.</summary>
     /// <exception cref="ArgumentOutOfRangeException">Outside the range.</exception>
     public required Length MouthWidth
     {
-        get => Length.FromMeters(mouthWidth);
-        init => mouthWidth = Guard.Within(value, Bounds.Between(0.1, 1, Measure.Length), nameof(MouthWidth));
+        get => Tape.Length(nameof(MouthWidth));
+        init => Tape = Tape.With(nameof(MouthWidth), value);
     }
 
     /// <summary>Depth of the bowl at its lowest point, 0.03 to 0.5 m.</summary>
     /// <exception cref="ArgumentOutOfRangeException">Outside the range.</exception>
     public required Length BowlDepth
     {
-        get => Length.FromMeters(bowlDepth);
-        init => bowlDepth = Guard.Within(value, Bounds.Between(0.03, 0.5, Measure.Length), nameof(BowlDepth));
+        get => Tape.Length(nameof(BowlDepth));
+        init => Tape = Tape.With(nameof(BowlDepth), value);
     }
 
     /// <summary>The rim seen from above, over all; needed for a drop-in sink, not used otherwise.</summary>
@@ -72,32 +97,32 @@ public sealed record CounterSinkMeasurements
     /// <exception cref="ArgumentOutOfRangeException">Outside the range.</exception>
     public Length WallThickness
     {
-        get => Length.FromMeters(wallThickness);
-        init => wallThickness = Guard.Within(value, Bounds.NotNegative(Measure.Length, 0.1), nameof(WallThickness));
+        get => Tape.Length(nameof(WallThickness));
+        init => Tape = Tape.With(nameof(WallThickness), value);
     }
 
     /// <summary>Diameter of the patch a vessel stands on, 0 to 0.5 m; 0 for the other mountings.</summary>
     /// <exception cref="ArgumentOutOfRangeException">Outside the range.</exception>
     public Length BaseDiameter
     {
-        get => Length.FromMeters(baseDiameter);
-        init => baseDiameter = Guard.Within(value, Bounds.NotNegative(Measure.Length, 0.5), nameof(BaseDiameter));
+        get => Tape.Length(nameof(BaseDiameter));
+        init => Tape = Tape.With(nameof(BaseDiameter), value);
     }
 
     /// <summary>Diameter of the drain, 0 to 0.15 m.</summary>
     /// <exception cref="ArgumentOutOfRangeException">Outside the range.</exception>
     public required Length DrainDiameter
     {
-        get => Length.FromMeters(drainDiameter);
-        init => drainDiameter = Guard.Within(value, Bounds.NotNegative(Measure.Length, 0.15), nameof(DrainDiameter));
+        get => Tape.Length(nameof(DrainDiameter));
+        init => Tape = Tape.With(nameof(DrainDiameter), value);
     }
 
     /// <summary>Diameter of the overflow, 0 to 0.1 m.</summary>
     /// <exception cref="ArgumentOutOfRangeException">Outside the range.</exception>
     public required Length OverflowDiameter
     {
-        get => Length.FromMeters(overflowDiameter);
-        init => overflowDiameter = Guard.Within(value, Bounds.NotNegative(Measure.Length, 0.1), nameof(OverflowDiameter));
+        get => Tape.Length(nameof(OverflowDiameter));
+        init => Tape = Tape.With(nameof(OverflowDiameter), value);
     }
 
     /// <summary>The mounting and the bowl in one line, in metric units.</summary>
@@ -106,30 +131,30 @@ public sealed record CounterSinkMeasurements
         CultureInfo.InvariantCulture,
         "{0}, bowl {1} × {2} × {3}",
         Mounting,
-        Measure.Length.Format(mouthLength),
-        Measure.Length.Format(mouthWidth),
-        Measure.Length.Format(bowlDepth));
+        Measure.Length.Format(MouthLength.Meters),
+        Measure.Length.Format(MouthWidth.Meters),
+        Measure.Length.Format(BowlDepth.Meters));
 
     /// <summary>Rules between two lengths; each refusal names the one that cannot be.</summary>
     internal void CheckConsistency()
     {
-        double narrow = Math.Min(mouthLength, mouthWidth);
-        AtMost(drainDiameter, narrow / 2, nameof(DrainDiameter), "half of the bowl's narrower side");
-        AtMost(overflowDiameter, Math.Min(narrow / 2, bowlDepth), nameof(OverflowDiameter), "half of the bowl's narrower side and the bowl's depth");
+        double narrow = Math.Min(MouthLength.Meters, MouthWidth.Meters);
+        AtMost(DrainDiameter.Meters, narrow / 2, nameof(DrainDiameter), "half of the bowl's narrower side");
+        AtMost(OverflowDiameter.Meters, Math.Min(narrow / 2, BowlDepth.Meters), nameof(OverflowDiameter), "half of the bowl's narrower side and the bowl's depth");
         if (Shape == BowlShape.SphericalCap)
         {
-            Guard.Rule(Math.Abs(mouthWidth - mouthLength) <= PlaneShapes.LastDigits, nameof(MouthWidth), mouthWidth, Measure.Length, "MouthLength (" + Measure.Length.Format(mouthLength) + ") for a spherical cap");
-            AtMost(bowlDepth, mouthLength / 2 * (1 + PlaneShapes.LastDigits), nameof(BowlDepth), "half of the mouth; a deeper cap would overhang");
+            Guard.Rule(Math.Abs(MouthWidth.Meters - MouthLength.Meters) <= PlaneShapes.LastDigits, nameof(MouthWidth), MouthWidth.Meters, Measure.Length, "MouthLength (" + Measure.Length.Format(MouthLength.Meters) + ") for a spherical cap");
+            AtMost(BowlDepth.Meters, MouthLength.Meters / 2 * (1 + PlaneShapes.LastDigits), nameof(BowlDepth), "half of the mouth; a deeper cap would overhang");
         }
 
         bool vessel = Mounting == SinkMounting.Vessel;
-        AtMost(wallThickness, vessel ? 0.1 : 0, nameof(WallThickness), "0 unless it is a vessel");
-        AtMost(baseDiameter, vessel ? narrow : 0, nameof(BaseDiameter), "the mouth's narrower side for a vessel, 0 otherwise");
+        AtMost(WallThickness.Meters, vessel ? 0.1 : 0, nameof(WallThickness), "0 unless it is a vessel");
+        AtMost(BaseDiameter.Meters, vessel ? narrow : 0, nameof(BaseDiameter), "the mouth's narrower side for a vessel, 0 otherwise");
         if (Mounting == SinkMounting.DropIn)
         {
             PlanOutline rim = Guard.NotNull(Outline, nameof(Outline));
-            AtMost(mouthLength, rim.Length.Meters, nameof(MouthLength), "the outline's length");
-            AtMost(mouthWidth, rim.Width.Meters, nameof(MouthWidth), "the outline's width");
+            AtMost(MouthLength.Meters, rim.Length.Meters, nameof(MouthLength), "the outline's length");
+            AtMost(MouthWidth.Meters, rim.Width.Meters, nameof(MouthWidth), "the outline's width");
         }
     }
 

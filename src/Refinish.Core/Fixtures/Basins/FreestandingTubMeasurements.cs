@@ -1,4 +1,5 @@
 using System;
+using System.Diagnostics.CodeAnalysis;
 using System.Globalization;
 using UnitsNet;
 
@@ -19,125 +20,150 @@ namespace Refinish.Fixtures;
 /// </code></example>
 public sealed record FreestandingTubMeasurements
 {
-    private readonly double rimLength;
-    private readonly double rimWidth;
-    private readonly double rimCornerRadius;
-    private readonly double floorLength;
-    private readonly double floorWidth;
-    private readonly double floorCornerRadius;
-    private readonly double depth;
-    private readonly double headRun;
-    private readonly double footRun;
-    private readonly double coveRadius;
-    private readonly double rollRadius;
-    private readonly double rollTurn;
-    private readonly double wallThickness;
-    private readonly double footPadDiameter;
-    private readonly double drainDiameter;
-    private readonly double overflowDiameter;
+    /// <summary>What the tape gives, as a table.</summary>
+    public static RecordInputs<FreestandingTubMeasurements> Inputs { get; } = new(
+        tape => tape.Tape,
+        (tape, readings) => tape with { Tape = readings },
+        InputField.Tape(nameof(RimLength), "length of the mouth", 0.3, 2.5),
+        InputField.Tape(nameof(RimWidth), "width of the mouth", 0.2, 1.5),
+        InputField.Tape(nameof(RimCornerRadius), "corner radius of the mouth", 0, 0.75),
+        InputField.Tape(nameof(FloorLength), "length of the floor", 0.1, 2.5),
+        InputField.Tape(nameof(FloorWidth), "width of the floor", 0.1, 1.5),
+        InputField.Tape(nameof(FloorCornerRadius), "corner radius of the floor", 0, 0.75),
+        InputField.Tape(nameof(Depth), "depth", 0.1, 0.8),
+        InputField.Tape(nameof(HeadRun), "run of the head wall", 0, 1.2),
+        InputField.Tape(nameof(FootRun), "run of the foot wall", 0, 1.2),
+        InputField.Tape(nameof(CoveRadius), "radius of the cove", 0, 0.3),
+        InputField.Tape(nameof(RollRadius), "radius of the roll", 0.003, 0.1),
+        InputField.Of(nameof(RollTurn), "how far the roll turns over, 180° for one that ends facing down", Bounds.Between(Math.PI / 2, 3 * Math.PI / 2, Measure.Angle)),
+        InputField.Tape(nameof(WallThickness), "thickness of the wall", 0.001, 0.1),
+        InputField.Count(nameof(Feet), "how many feet it stands on", 0, 8),
+        InputField.Tape(nameof(FootPadDiameter), "diameter of a foot's pad", 0, 0.3),
+        InputField.Tape(nameof(DrainDiameter), "diameter of the drain", 0, 0.15),
+        InputField.Tape(nameof(OverflowDiameter), "diameter of the overflow", 0, 0.15));
+
+    /// <summary>Measurements that are given one by one.</summary>
+    public FreestandingTubMeasurements()
+    {
+    }
+
+    /// <summary>Measurements of readings by name.</summary>
+    /// <param name="readings">Values of <see cref="Inputs"/>; none missing that has to be given.</param>
+    /// <param name="outsideIsCoated">Whether the outside is coated.</param>
+    /// <param name="undersideIsCoated">Whether the underside is coated.</param>
+    /// <exception cref="ArgumentException">An argument is missing, the values are of other inputs, or one is missing.</exception>
+    [SetsRequiredMembers]
+    public FreestandingTubMeasurements(InputValues readings, bool outsideIsCoated, bool undersideIsCoated)
+    {
+        Tape = Inputs.Whole(readings, nameof(readings));
+        OutsideIsCoated = outsideIsCoated;
+        UndersideIsCoated = undersideIsCoated;
+    }
+
+    private InputValues Tape { get; init; } = Inputs.Empty;
 
     /// <summary>Length of the mouth, inside the roll, 0.3 to 2.5 m.</summary>
     /// <exception cref="ArgumentOutOfRangeException">Outside the range.</exception>
     public required Length RimLength
     {
-        get => Length.FromMeters(rimLength);
-        init => rimLength = Guard.Within(value, Bounds.Between(0.3, 2.5, Measure.Length), nameof(RimLength));
+        get => Tape.Length(nameof(RimLength));
+        init => Tape = Tape.With(nameof(RimLength), value);
     }
 
     /// <summary>Width of the mouth, inside the roll, 0.2 to 1.5 m.</summary>
     /// <exception cref="ArgumentOutOfRangeException">Outside the range.</exception>
     public required Length RimWidth
     {
-        get => Length.FromMeters(rimWidth);
-        init => rimWidth = Guard.Within(value, Bounds.Between(0.2, 1.5, Measure.Length), nameof(RimWidth));
+        get => Tape.Length(nameof(RimWidth));
+        init => Tape = Tape.With(nameof(RimWidth), value);
     }
 
     /// <summary>Corner radius of the mouth in plan, 0 to 0.75 m; half the width for a tub with round ends.</summary>
     /// <exception cref="ArgumentOutOfRangeException">Outside the range.</exception>
     public required Length RimCornerRadius
     {
-        get => Length.FromMeters(rimCornerRadius);
-        init => rimCornerRadius = Guard.Within(value, Bounds.NotNegative(Measure.Length, 0.75), nameof(RimCornerRadius));
+        get => Tape.Length(nameof(RimCornerRadius));
+        init => Tape = Tape.With(nameof(RimCornerRadius), value);
     }
 
     /// <summary>Length of the flat floor to where the walls begin, as if there were no cove, 0.1 to 2.5 m.</summary>
     /// <exception cref="ArgumentOutOfRangeException">Outside the range.</exception>
     public required Length FloorLength
     {
-        get => Length.FromMeters(floorLength);
-        init => floorLength = Guard.Within(value, Bounds.Between(0.1, 2.5, Measure.Length), nameof(FloorLength));
+        get => Tape.Length(nameof(FloorLength));
+        init => Tape = Tape.With(nameof(FloorLength), value);
     }
 
     /// <summary>Width of the flat floor to where the walls begin, as if there were no cove, 0.1 to 1.5 m.</summary>
     /// <exception cref="ArgumentOutOfRangeException">Outside the range.</exception>
     public required Length FloorWidth
     {
-        get => Length.FromMeters(floorWidth);
-        init => floorWidth = Guard.Within(value, Bounds.Between(0.1, 1.5, Measure.Length), nameof(FloorWidth));
+        get => Tape.Length(nameof(FloorWidth));
+        init => Tape = Tape.With(nameof(FloorWidth), value);
     }
 
     /// <summary>Corner radius of the floor in plan, 0 to 0.75 m.</summary>
     /// <exception cref="ArgumentOutOfRangeException">Outside the range.</exception>
     public required Length FloorCornerRadius
     {
-        get => Length.FromMeters(floorCornerRadius);
-        init => floorCornerRadius = Guard.Within(value, Bounds.NotNegative(Measure.Length, 0.75), nameof(FloorCornerRadius));
+        get => Tape.Length(nameof(FloorCornerRadius));
+        init => Tape = Tape.With(nameof(FloorCornerRadius), value);
     }
 
     /// <summary>Depth from the mouth straight down to the floor, 0.1 to 0.8 m.</summary>
     /// <exception cref="ArgumentOutOfRangeException">Outside the range.</exception>
     public required Length Depth
     {
-        get => Length.FromMeters(depth);
-        init => depth = Guard.Within(value, Bounds.Between(0.1, 0.8, Measure.Length), nameof(Depth));
+        get => Tape.Length(nameof(Depth));
+        init => Tape = Tape.With(nameof(Depth), value);
     }
 
     /// <summary>How far the head runs out level from floor to mouth, 0 to 1.2 m.</summary>
     /// <exception cref="ArgumentOutOfRangeException">Outside the range.</exception>
     public required Length HeadRun
     {
-        get => Length.FromMeters(headRun);
-        init => headRun = Guard.Within(value, Bounds.NotNegative(Measure.Length, 1.2), nameof(HeadRun));
+        get => Tape.Length(nameof(HeadRun));
+        init => Tape = Tape.With(nameof(HeadRun), value);
     }
 
     /// <summary>How far the foot runs out level from floor to mouth, 0 to 1.2 m.</summary>
     /// <exception cref="ArgumentOutOfRangeException">Outside the range.</exception>
     public required Length FootRun
     {
-        get => Length.FromMeters(footRun);
-        init => footRun = Guard.Within(value, Bounds.NotNegative(Measure.Length, 1.2), nameof(FootRun));
+        get => Tape.Length(nameof(FootRun));
+        init => Tape = Tape.With(nameof(FootRun), value);
     }
 
     /// <summary>Radius of the rounding between floor and walls, 0 to 0.3 m.</summary>
     /// <exception cref="ArgumentOutOfRangeException">Outside the range.</exception>
     public required Length CoveRadius
     {
-        get => Length.FromMeters(coveRadius);
-        init => coveRadius = Guard.Within(value, Bounds.NotNegative(Measure.Length, 0.3), nameof(CoveRadius));
+        get => Tape.Length(nameof(CoveRadius));
+        init => Tape = Tape.With(nameof(CoveRadius), value);
     }
 
     /// <summary>Radius of the rolled rim's tube, half of its thickness, 3 to 100 mm.</summary>
     /// <exception cref="ArgumentOutOfRangeException">Outside the range.</exception>
     public required Length RollRadius
     {
-        get => Length.FromMeters(rollRadius);
-        init => rollRadius = Guard.Within(value, Bounds.Between(0.003, 0.1, Measure.Length), nameof(RollRadius));
+        get => Tape.Length(nameof(RollRadius));
+        init => Tape = Tape.With(nameof(RollRadius), value);
     }
 
     /// <summary>How far the roll turns from the mouth over the top and down the outside, 90° to 270°; 180° for a half round, 270° for one that comes back under.</summary>
     /// <exception cref="ArgumentOutOfRangeException">Outside the range.</exception>
     public required Angle RollTurn
     {
-        get => Angle.FromRadians(rollTurn);
-        init => rollTurn = Guard.Within(value, Bounds.Between(Math.PI / 2, 3 * Math.PI / 2, Measure.Angle), nameof(RollTurn));
+        get => Tape.Angle(nameof(RollTurn));
+        init => Tape = Tape.With(nameof(RollTurn), value);
     }
 
     /// <summary>Thickness of the wall, by which the outside is larger than the inside, 1 to 100 mm.</summary>
     /// <exception cref="ArgumentOutOfRangeException">Outside the range.</exception>
     public required Length WallThickness
     {
-        get => Length.FromMeters(wallThickness);
-        init => wallThickness = Guard.Within(value, Bounds.Between(0.001, 0.1, Measure.Length), nameof(WallThickness));
+        get => Tape.Length(nameof(WallThickness));
+        init => Tape = Tape.With(nameof(WallThickness), value);
     }
 
     /// <summary>Whether the outside walls are coated.</summary>
@@ -150,59 +176,59 @@ public sealed record FreestandingTubMeasurements
     /// <exception cref="ArgumentOutOfRangeException">Outside the range.</exception>
     public required int Feet
     {
-        get;
-        init => field = Guard.Count(value, 0, 8, nameof(Feet));
+        get => Tape.Count(nameof(Feet));
+        init => Tape = Tape.With(nameof(Feet), value);
     }
 
     /// <summary>Diameter of the patch that a foot covers, 0 to 0.3 m.</summary>
     /// <exception cref="ArgumentOutOfRangeException">Outside the range.</exception>
     public required Length FootPadDiameter
     {
-        get => Length.FromMeters(footPadDiameter);
-        init => footPadDiameter = Guard.Within(value, Bounds.NotNegative(Measure.Length, 0.3), nameof(FootPadDiameter));
+        get => Tape.Length(nameof(FootPadDiameter));
+        init => Tape = Tape.With(nameof(FootPadDiameter), value);
     }
 
     /// <summary>Diameter of the drain, 0 to 0.15 m.</summary>
     /// <exception cref="ArgumentOutOfRangeException">Outside the range.</exception>
     public required Length DrainDiameter
     {
-        get => Length.FromMeters(drainDiameter);
-        init => drainDiameter = Guard.Within(value, Bounds.NotNegative(Measure.Length, 0.15), nameof(DrainDiameter));
+        get => Tape.Length(nameof(DrainDiameter));
+        init => Tape = Tape.With(nameof(DrainDiameter), value);
     }
 
     /// <summary>Diameter of the overflow plate, 0 to 0.15 m.</summary>
     /// <exception cref="ArgumentOutOfRangeException">Outside the range.</exception>
     public required Length OverflowDiameter
     {
-        get => Length.FromMeters(overflowDiameter);
-        init => overflowDiameter = Guard.Within(value, Bounds.NotNegative(Measure.Length, 0.15), nameof(OverflowDiameter));
+        get => Tape.Length(nameof(OverflowDiameter));
+        init => Tape = Tape.With(nameof(OverflowDiameter), value);
     }
 
-    internal RuledBasin Basin => new(rimLength, rimWidth, rimCornerRadius, floorLength, floorWidth, floorCornerRadius, depth, headRun, footRun, coveRadius);
+    internal RuledBasin Basin => new(RimLength.Meters, RimWidth.Meters, RimCornerRadius.Meters, FloorLength.Meters, FloorWidth.Meters, FloorCornerRadius.Meters, Depth.Meters, HeadRun.Meters, FootRun.Meters, CoveRadius.Meters);
 
     /// <summary>The outside: everything larger by the wall, as deep as the inside, sharp below.</summary>
     internal RuledBasin Shell => new(
-        rimLength + (2 * wallThickness), rimWidth + (2 * wallThickness), rimCornerRadius + wallThickness, floorLength + (2 * wallThickness), floorWidth + (2 * wallThickness), floorCornerRadius + wallThickness, depth, headRun, footRun, 0);
+        RimLength.Meters + (2 * WallThickness.Meters), RimWidth.Meters + (2 * WallThickness.Meters), RimCornerRadius.Meters + WallThickness.Meters, FloorLength.Meters + (2 * WallThickness.Meters), FloorWidth.Meters + (2 * WallThickness.Meters), FloorCornerRadius.Meters + WallThickness.Meters, Depth.Meters, HeadRun.Meters, FootRun.Meters, 0);
 
     /// <summary>The mouth, the depth and the roll in one line, in metric units.</summary>
     /// <returns>Text such as <c>1397 mm × 635 mm × 431.8 mm inside, roll 31.75 mm</c>.</returns>
     public override string ToString() => string.Format(
         CultureInfo.InvariantCulture,
         "{0} × {1} × {2} inside, roll {3}",
-        Measure.Length.Format(rimLength),
-        Measure.Length.Format(rimWidth),
-        Measure.Length.Format(depth),
-        Measure.Length.Format(rollRadius));
+        Measure.Length.Format(RimLength.Meters),
+        Measure.Length.Format(RimWidth.Meters),
+        Measure.Length.Format(Depth.Meters),
+        Measure.Length.Format(RollRadius.Meters));
 
     /// <summary>Rules between two lengths; each refusal names the one that cannot be.</summary>
     internal void CheckConsistency()
     {
         Inside.CheckConsistency();
-        AtMost(wallThickness, 2 * rollRadius, nameof(WallThickness), "the thickness of the roll");
-        double feet = Feet * PlaneShapes.Disc(footPadDiameter);
+        AtMost(WallThickness.Meters, 2 * RollRadius.Meters, nameof(WallThickness), "the thickness of the roll");
+        double feet = Feet * PlaneShapes.Disc(FootPadDiameter.Meters);
         if (feet > Shell.FloorArea)
         {
-            Guard.Rule(false, nameof(FootPadDiameter), footPadDiameter, Measure.Length, "so small that Feet of it cover no more than the bottom's " + Measure.Area.Format(Shell.FloorArea));
+            Guard.Rule(false, nameof(FootPadDiameter), FootPadDiameter.Meters, Measure.Length, "so small that Feet of it cover no more than the bottom's " + Measure.Area.Format(Shell.FloorArea));
         }
     }
 

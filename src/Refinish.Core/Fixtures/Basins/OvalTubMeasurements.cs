@@ -1,4 +1,5 @@
 using System;
+using System.Diagnostics.CodeAnalysis;
 using System.Globalization;
 using UnitsNet;
 
@@ -17,137 +18,155 @@ namespace Refinish.Fixtures;
 /// </code></example>
 public sealed record OvalTubMeasurements
 {
-    private readonly double mouthLength;
-    private readonly double mouthWidth;
-    private readonly double mouthExponent;
-    private readonly double floorLength;
-    private readonly double floorWidth;
-    private readonly double floorExponent;
-    private readonly double depth;
-    private readonly double deckLength;
-    private readonly double deckWidth;
-    private readonly double apronHeight;
-    private readonly double drainDiameter;
-    private readonly double overflowDiameter;
+    /// <summary>What the tape gives, as a table.</summary>
+    public static RecordInputs<OvalTubMeasurements> Inputs { get; } = new(
+        tape => tape.Tape,
+        (tape, readings) => tape with { Tape = readings },
+        InputField.Tape(nameof(MouthLength), "length of the mouth", 0.3, 2.5),
+        InputField.Tape(nameof(MouthWidth), "width of the mouth", 0.2, 2),
+        InputField.Number(nameof(MouthExponent), "how square the mouth is, 2 for an ellipse", 2, 6),
+        InputField.Tape(nameof(FloorLength), "length of the floor", 0.1, 2.5),
+        InputField.Tape(nameof(FloorWidth), "width of the floor", 0.1, 2),
+        InputField.Number(nameof(FloorExponent), "how square the floor is, 2 for an ellipse", 2, 6),
+        InputField.Tape(nameof(Depth), "depth", 0.1, 0.8),
+        InputField.Tape(nameof(DeckLength), "length of the deck", 0.3, 3),
+        InputField.Tape(nameof(DeckWidth), "width of the deck", 0.2, 2.5),
+        InputField.Tape(nameof(ApronHeight), "height of the apron", 0, 1),
+        InputField.Tape(nameof(DrainDiameter), "diameter of the drain", 0, 0.15),
+        InputField.Tape(nameof(OverflowDiameter), "diameter of the overflow", 0, 0.15));
+
+    /// <summary>Measurements that are given one by one.</summary>
+    public OvalTubMeasurements()
+    {
+    }
+
+    /// <summary>Measurements of readings by name.</summary>
+    /// <param name="readings">Values of <see cref="Inputs"/>; none missing that has to be given.</param>
+    /// <exception cref="ArgumentException">An argument is missing, the values are of other inputs, or one is missing.</exception>
+    [SetsRequiredMembers]
+    public OvalTubMeasurements(InputValues readings) =>
+        Tape = Inputs.Whole(readings, nameof(readings));
+
+    private InputValues Tape { get; init; } = Inputs.Empty;
 
     /// <summary>Length of the mouth, 0.3 to 2.5 m.</summary>
     /// <exception cref="ArgumentOutOfRangeException">Outside the range.</exception>
     public required Length MouthLength
     {
-        get => Length.FromMeters(mouthLength);
-        init => mouthLength = Guard.Within(value, Bounds.Between(0.3, 2.5, Measure.Length), nameof(MouthLength));
+        get => Tape.Length(nameof(MouthLength));
+        init => Tape = Tape.With(nameof(MouthLength), value);
     }
 
     /// <summary>Width of the mouth, 0.2 to 2 m.</summary>
     /// <exception cref="ArgumentOutOfRangeException">Outside the range.</exception>
     public required Length MouthWidth
     {
-        get => Length.FromMeters(mouthWidth);
-        init => mouthWidth = Guard.Within(value, Bounds.Between(0.2, 2, Measure.Length), nameof(MouthWidth));
+        get => Tape.Length(nameof(MouthWidth));
+        init => Tape = Tape.With(nameof(MouthWidth), value);
     }
 
     /// <summary>How square the mouth is: 2 for an ellipse, more for fuller corners, up to 6.</summary>
     /// <exception cref="ArgumentOutOfRangeException">Outside the range.</exception>
     public required double MouthExponent
     {
-        get => mouthExponent;
-        init => mouthExponent = Guard.Within(value, Bounds.Between(2, 6, Measure.Number), nameof(MouthExponent));
+        get => Tape.Number(nameof(MouthExponent));
+        init => Tape = Tape.With(nameof(MouthExponent), value);
     }
 
     /// <summary>Length of the floor, 0.1 to 2.5 m.</summary>
     /// <exception cref="ArgumentOutOfRangeException">Outside the range.</exception>
     public required Length FloorLength
     {
-        get => Length.FromMeters(floorLength);
-        init => floorLength = Guard.Within(value, Bounds.Between(0.1, 2.5, Measure.Length), nameof(FloorLength));
+        get => Tape.Length(nameof(FloorLength));
+        init => Tape = Tape.With(nameof(FloorLength), value);
     }
 
     /// <summary>Width of the floor, 0.1 to 2 m.</summary>
     /// <exception cref="ArgumentOutOfRangeException">Outside the range.</exception>
     public required Length FloorWidth
     {
-        get => Length.FromMeters(floorWidth);
-        init => floorWidth = Guard.Within(value, Bounds.Between(0.1, 2, Measure.Length), nameof(FloorWidth));
+        get => Tape.Length(nameof(FloorWidth));
+        init => Tape = Tape.With(nameof(FloorWidth), value);
     }
 
     /// <summary>How square the floor is, 2 to 6.</summary>
     /// <exception cref="ArgumentOutOfRangeException">Outside the range.</exception>
     public required double FloorExponent
     {
-        get => floorExponent;
-        init => floorExponent = Guard.Within(value, Bounds.Between(2, 6, Measure.Number), nameof(FloorExponent));
+        get => Tape.Number(nameof(FloorExponent));
+        init => Tape = Tape.With(nameof(FloorExponent), value);
     }
 
     /// <summary>Depth from the rim straight down to the floor, 0.1 to 0.8 m.</summary>
     /// <exception cref="ArgumentOutOfRangeException">Outside the range.</exception>
     public required Length Depth
     {
-        get => Length.FromMeters(depth);
-        init => depth = Guard.Within(value, Bounds.Between(0.1, 0.8, Measure.Length), nameof(Depth));
+        get => Tape.Length(nameof(Depth));
+        init => Tape = Tape.With(nameof(Depth), value);
     }
 
     /// <summary>Length of the deck over all, 0.3 to 3 m.</summary>
     /// <exception cref="ArgumentOutOfRangeException">Outside the range.</exception>
     public required Length DeckLength
     {
-        get => Length.FromMeters(deckLength);
-        init => deckLength = Guard.Within(value, Bounds.Between(0.3, 3, Measure.Length), nameof(DeckLength));
+        get => Tape.Length(nameof(DeckLength));
+        init => Tape = Tape.With(nameof(DeckLength), value);
     }
 
     /// <summary>Width of the deck over all, 0.2 to 2.5 m.</summary>
     /// <exception cref="ArgumentOutOfRangeException">Outside the range.</exception>
     public required Length DeckWidth
     {
-        get => Length.FromMeters(deckWidth);
-        init => deckWidth = Guard.Within(value, Bounds.Between(0.2, 2.5, Measure.Length), nameof(DeckWidth));
+        get => Tape.Length(nameof(DeckWidth));
+        init => Tape = Tape.With(nameof(DeckWidth), value);
     }
 
     /// <summary>Height of the front panel, 0 to 1 m; 0 when there is none or it is not coated.</summary>
     /// <exception cref="ArgumentOutOfRangeException">Outside the range.</exception>
     public required Length ApronHeight
     {
-        get => Length.FromMeters(apronHeight);
-        init => apronHeight = Guard.Within(value, Bounds.NotNegative(Measure.Length, 1), nameof(ApronHeight));
+        get => Tape.Length(nameof(ApronHeight));
+        init => Tape = Tape.With(nameof(ApronHeight), value);
     }
 
     /// <summary>Diameter of the drain, 0 to 0.15 m.</summary>
     /// <exception cref="ArgumentOutOfRangeException">Outside the range.</exception>
     public required Length DrainDiameter
     {
-        get => Length.FromMeters(drainDiameter);
-        init => drainDiameter = Guard.Within(value, Bounds.NotNegative(Measure.Length, 0.15), nameof(DrainDiameter));
+        get => Tape.Length(nameof(DrainDiameter));
+        init => Tape = Tape.With(nameof(DrainDiameter), value);
     }
 
     /// <summary>Diameter of the overflow plate, 0 to 0.15 m.</summary>
     /// <exception cref="ArgumentOutOfRangeException">Outside the range.</exception>
     public required Length OverflowDiameter
     {
-        get => Length.FromMeters(overflowDiameter);
-        init => overflowDiameter = Guard.Within(value, Bounds.NotNegative(Measure.Length, 0.15), nameof(OverflowDiameter));
+        get => Tape.Length(nameof(OverflowDiameter));
+        init => Tape = Tape.With(nameof(OverflowDiameter), value);
     }
 
-    internal SuperellipseBasin Basin => new(mouthLength / 2, mouthWidth / 2, mouthExponent, floorLength / 2, floorWidth / 2, floorExponent, depth);
+    internal SuperellipseBasin Basin => new(MouthLength.Meters / 2, MouthWidth.Meters / 2, MouthExponent, FloorLength.Meters / 2, FloorWidth.Meters / 2, FloorExponent, Depth.Meters);
 
     /// <summary>The mouth and the deck in one line, in metric units.</summary>
     /// <returns>Text such as <c>1397 mm × 635 mm × 431.8 mm in 1676.4 mm × 914.4 mm</c>.</returns>
     public override string ToString() => string.Format(
         CultureInfo.InvariantCulture,
         "{0} × {1} × {2} in {3} × {4}",
-        Measure.Length.Format(mouthLength),
-        Measure.Length.Format(mouthWidth),
-        Measure.Length.Format(depth),
-        Measure.Length.Format(deckLength),
-        Measure.Length.Format(deckWidth));
+        Measure.Length.Format(MouthLength.Meters),
+        Measure.Length.Format(MouthWidth.Meters),
+        Measure.Length.Format(Depth.Meters),
+        Measure.Length.Format(DeckLength.Meters),
+        Measure.Length.Format(DeckWidth.Meters));
 
     /// <summary>Rules between two lengths; each refusal names the one that cannot be.</summary>
     internal void CheckConsistency()
     {
-        AtMost(floorLength, mouthLength, nameof(FloorLength), "MouthLength");
-        AtMost(floorWidth, mouthWidth, nameof(FloorWidth), "MouthWidth");
-        AtMost(drainDiameter, Math.Min(floorLength, floorWidth), nameof(DrainDiameter), "the floor's shorter side");
-        AtMost(overflowDiameter, Math.Min(depth, floorWidth), nameof(OverflowDiameter), "the wall above the floor");
-        AtMost(mouthLength, deckLength, nameof(MouthLength), "DeckLength");
-        AtMost(mouthWidth, deckWidth, nameof(MouthWidth), "DeckWidth");
+        AtMost(FloorLength.Meters, MouthLength.Meters, nameof(FloorLength), "MouthLength");
+        AtMost(FloorWidth.Meters, MouthWidth.Meters, nameof(FloorWidth), "MouthWidth");
+        AtMost(DrainDiameter.Meters, Math.Min(FloorLength.Meters, FloorWidth.Meters), nameof(DrainDiameter), "the floor's shorter side");
+        AtMost(OverflowDiameter.Meters, Math.Min(Depth.Meters, FloorWidth.Meters), nameof(OverflowDiameter), "the wall above the floor");
+        AtMost(MouthLength.Meters, DeckLength.Meters, nameof(MouthLength), "DeckLength");
+        AtMost(MouthWidth.Meters, DeckWidth.Meters, nameof(MouthWidth), "DeckWidth");
     }
 
     private static void AtMost(double value, double limit, string name, string what)

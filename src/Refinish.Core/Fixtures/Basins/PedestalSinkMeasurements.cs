@@ -1,4 +1,5 @@
 using System;
+using System.Diagnostics.CodeAnalysis;
 using System.Globalization;
 using UnitsNet;
 
@@ -19,19 +20,42 @@ namespace Refinish.Fixtures;
 /// </code></example>
 public sealed record PedestalSinkMeasurements
 {
-    private readonly double bowlLength;
-    private readonly double bowlWidth;
-    private readonly double bowlDepth;
-    private readonly double skirtHeight;
-    private readonly double skirtProfileFactor = 1;
-    private readonly double wallContact;
-    private readonly double columnTopDiameter;
-    private readonly double columnBaseDiameter;
-    private readonly double columnHeight;
-    private readonly double columnShare = 1;
-    private readonly double drainDiameter;
-    private readonly double overflowDiameter;
-    private readonly double faucetHoleDiameter;
+    /// <summary>What the tape gives, as a table.</summary>
+    public static RecordInputs<PedestalSinkMeasurements> Inputs { get; } = new(
+        tape => tape.Tape,
+        (tape, readings) => tape with { Tape = readings },
+        InputField.Tape(nameof(BowlLength), "length of the bowl", 0.1, 1.2),
+        InputField.Tape(nameof(BowlWidth), "width of the bowl", 0.1, 1),
+        InputField.Tape(nameof(BowlDepth), "depth of the bowl", 0.04, 0.4),
+        InputField.Tape(nameof(SkirtHeight), "height of the skirt", 0, 0.6),
+        InputField.Number(nameof(SkirtProfileFactor), "developed over upright area of the skirt", 1, 1.5, 1),
+        InputField.Tape(nameof(WallContact), "length along the wall", 0, 3),
+        InputField.Tape(nameof(ColumnTopDiameter), "diameter of the column at the top", 0.03, 0.6),
+        InputField.Tape(nameof(ColumnBaseDiameter), "diameter of the column at the base", 0.03, 0.8),
+        InputField.Tape(nameof(ColumnHeight), "height of the column", 0, 1.2),
+        InputField.Of(nameof(ColumnShare), "part of the column that is coated", Bounds.NotNegative(Measure.Percent, 1), 1),
+        InputField.Tape(nameof(DrainDiameter), "diameter of the drain", 0, 0.15),
+        InputField.Tape(nameof(OverflowDiameter), "diameter of the overflow", 0, 0.1),
+        InputField.Tape(nameof(FaucetHoleDiameter), "diameter of a faucet hole", 0, 0.1),
+        InputField.Count(nameof(FaucetHoles), "how many faucet holes", 0, 8));
+
+    /// <summary>Measurements that are given one by one.</summary>
+    public PedestalSinkMeasurements()
+    {
+    }
+
+    /// <summary>Measurements of readings by name.</summary>
+    /// <param name="readings">Values of <see cref="Inputs"/>; none missing that has to be given.</param>
+    /// <param name="outline">The sink seen from above, over the rim.</param>
+    /// <exception cref="ArgumentException">An argument is missing, the values are of other inputs, or one is missing.</exception>
+    [SetsRequiredMembers]
+    public PedestalSinkMeasurements(InputValues readings, PlanOutline outline)
+    {
+        Tape = Inputs.Whole(readings, nameof(readings));
+        Outline = outline;
+    }
+
+    private InputValues Tape { get; init; } = Inputs.Empty;
 
     /// <summary>The sink seen from above, over the rim.</summary>
     /// <exception cref="ArgumentNullException">Missing.</exception>
@@ -42,118 +66,118 @@ public sealed record PedestalSinkMeasurements
     }
 
     /// <summary>Length of the bowl's mouth, 0.1 to 1.2 m.</summary>
-    /// <exception cref="System.ArgumentOutOfRangeException">Outside the range.</exception>
+    /// <exception cref="ArgumentOutOfRangeException">Outside the range.</exception>
     public required Length BowlLength
     {
-        get => Length.FromMeters(bowlLength);
-        init => bowlLength = Guard.Within(value, Bounds.Between(0.1, 1.2, Measure.Length), nameof(BowlLength));
+        get => Tape.Length(nameof(BowlLength));
+        init => Tape = Tape.With(nameof(BowlLength), value);
     }
 
     /// <summary>Width of the bowl's mouth, 0.1 to 1 m.</summary>
-    /// <exception cref="System.ArgumentOutOfRangeException">Outside the range.</exception>
+    /// <exception cref="ArgumentOutOfRangeException">Outside the range.</exception>
     public required Length BowlWidth
     {
-        get => Length.FromMeters(bowlWidth);
-        init => bowlWidth = Guard.Within(value, Bounds.Between(0.1, 1, Measure.Length), nameof(BowlWidth));
+        get => Tape.Length(nameof(BowlWidth));
+        init => Tape = Tape.With(nameof(BowlWidth), value);
     }
 
     /// <summary>Depth of the bowl at its lowest point, 0.04 to 0.4 m.</summary>
-    /// <exception cref="System.ArgumentOutOfRangeException">Outside the range.</exception>
+    /// <exception cref="ArgumentOutOfRangeException">Outside the range.</exception>
     public required Length BowlDepth
     {
-        get => Length.FromMeters(bowlDepth);
-        init => bowlDepth = Guard.Within(value, Bounds.Between(0.04, 0.4, Measure.Length), nameof(BowlDepth));
+        get => Tape.Length(nameof(BowlDepth));
+        init => Tape = Tape.With(nameof(BowlDepth), value);
     }
 
     /// <summary>Height of the outside below the rim that gets coated, 0 to 0.6 m; 0 for a sink let into a counter.</summary>
-    /// <exception cref="System.ArgumentOutOfRangeException">Outside the range.</exception>
+    /// <exception cref="ArgumentOutOfRangeException">Outside the range.</exception>
     public required Length SkirtHeight
     {
-        get => Length.FromMeters(skirtHeight);
-        init => skirtHeight = Guard.Within(value, Bounds.NotNegative(Measure.Length, 0.6), nameof(SkirtHeight));
+        get => Tape.Length(nameof(SkirtHeight));
+        init => Tape = Tape.With(nameof(SkirtHeight), value);
     }
 
     /// <summary>Developed over upright area of the outside, 1 to 1.5; 1 unless it is set.</summary>
-    /// <exception cref="System.ArgumentOutOfRangeException">Outside the range.</exception>
+    /// <exception cref="ArgumentOutOfRangeException">Outside the range.</exception>
     public double SkirtProfileFactor
     {
-        get => skirtProfileFactor;
-        init => skirtProfileFactor = Guard.Within(value, Bounds.Between(1, 1.5, Measure.Number), nameof(SkirtProfileFactor));
+        get => Tape.Number(nameof(SkirtProfileFactor));
+        init => Tape = Tape.With(nameof(SkirtProfileFactor), value);
     }
 
     /// <summary>Length of the outline that stands against a wall, 0 to 3 m; it is taped and not coated.</summary>
-    /// <exception cref="System.ArgumentOutOfRangeException">Outside the range.</exception>
+    /// <exception cref="ArgumentOutOfRangeException">Outside the range.</exception>
     public required Length WallContact
     {
-        get => Length.FromMeters(wallContact);
-        init => wallContact = Guard.Within(value, Bounds.NotNegative(Measure.Length, 3), nameof(WallContact));
+        get => Tape.Length(nameof(WallContact));
+        init => Tape = Tape.With(nameof(WallContact), value);
     }
 
     /// <summary>Diameter of the column under the basin, 0.03 to 0.6 m.</summary>
-    /// <exception cref="System.ArgumentOutOfRangeException">Outside the range.</exception>
+    /// <exception cref="ArgumentOutOfRangeException">Outside the range.</exception>
     public required Length ColumnTopDiameter
     {
-        get => Length.FromMeters(columnTopDiameter);
-        init => columnTopDiameter = Guard.Within(value, Bounds.Between(0.03, 0.6, Measure.Length), nameof(ColumnTopDiameter));
+        get => Tape.Length(nameof(ColumnTopDiameter));
+        init => Tape = Tape.With(nameof(ColumnTopDiameter), value);
     }
 
     /// <summary>Diameter of the column at the floor, 0.03 to 0.8 m.</summary>
-    /// <exception cref="System.ArgumentOutOfRangeException">Outside the range.</exception>
+    /// <exception cref="ArgumentOutOfRangeException">Outside the range.</exception>
     public required Length ColumnBaseDiameter
     {
-        get => Length.FromMeters(columnBaseDiameter);
-        init => columnBaseDiameter = Guard.Within(value, Bounds.Between(0.03, 0.8, Measure.Length), nameof(ColumnBaseDiameter));
+        get => Tape.Length(nameof(ColumnBaseDiameter));
+        init => Tape = Tape.With(nameof(ColumnBaseDiameter), value);
     }
 
     /// <summary>Height of the column that shows, 0 to 1.2 m; 0 when there is none or it is not coated.</summary>
-    /// <exception cref="System.ArgumentOutOfRangeException">Outside the range.</exception>
+    /// <exception cref="ArgumentOutOfRangeException">Outside the range.</exception>
     public required Length ColumnHeight
     {
-        get => Length.FromMeters(columnHeight);
-        init => columnHeight = Guard.Within(value, Bounds.NotNegative(Measure.Length, 1.2), nameof(ColumnHeight));
+        get => Tape.Length(nameof(ColumnHeight));
+        init => Tape = Tape.With(nameof(ColumnHeight), value);
     }
 
     /// <summary>Share of the column's girth that gets coated, 0 to 100 %; all of it unless it is set (many are open at the back).</summary>
-    /// <exception cref="System.ArgumentOutOfRangeException">Outside the range.</exception>
+    /// <exception cref="ArgumentOutOfRangeException">Outside the range.</exception>
     public Ratio ColumnShare
     {
-        get => Ratio.FromDecimalFractions(columnShare);
-        init => columnShare = Guard.Within(value, Bounds.NotNegative(Measure.Percent, 1), nameof(ColumnShare));
+        get => Tape.Ratio(nameof(ColumnShare));
+        init => Tape = Tape.With(nameof(ColumnShare), value);
     }
 
     /// <summary>Diameter of the drain, 0 to 0.15 m.</summary>
-    /// <exception cref="System.ArgumentOutOfRangeException">Outside the range.</exception>
+    /// <exception cref="ArgumentOutOfRangeException">Outside the range.</exception>
     public required Length DrainDiameter
     {
-        get => Length.FromMeters(drainDiameter);
-        init => drainDiameter = Guard.Within(value, Bounds.NotNegative(Measure.Length, 0.15), nameof(DrainDiameter));
+        get => Tape.Length(nameof(DrainDiameter));
+        init => Tape = Tape.With(nameof(DrainDiameter), value);
     }
 
     /// <summary>Diameter of the overflow, 0 to 0.1 m.</summary>
-    /// <exception cref="System.ArgumentOutOfRangeException">Outside the range.</exception>
+    /// <exception cref="ArgumentOutOfRangeException">Outside the range.</exception>
     public required Length OverflowDiameter
     {
-        get => Length.FromMeters(overflowDiameter);
-        init => overflowDiameter = Guard.Within(value, Bounds.NotNegative(Measure.Length, 0.1), nameof(OverflowDiameter));
+        get => Tape.Length(nameof(OverflowDiameter));
+        init => Tape = Tape.With(nameof(OverflowDiameter), value);
     }
 
     /// <summary>Diameter of one faucet hole in the rim, 0 to 0.1 m.</summary>
-    /// <exception cref="System.ArgumentOutOfRangeException">Outside the range.</exception>
+    /// <exception cref="ArgumentOutOfRangeException">Outside the range.</exception>
     public required Length FaucetHoleDiameter
     {
-        get => Length.FromMeters(faucetHoleDiameter);
-        init => faucetHoleDiameter = Guard.Within(value, Bounds.NotNegative(Measure.Length, 0.1), nameof(FaucetHoleDiameter));
+        get => Tape.Length(nameof(FaucetHoleDiameter));
+        init => Tape = Tape.With(nameof(FaucetHoleDiameter), value);
     }
 
     /// <summary>How many faucet holes there are, 0 to 8.</summary>
     /// <exception cref="ArgumentOutOfRangeException">Outside the range.</exception>
     public required int FaucetHoles
     {
-        get;
-        init => field = Guard.Count(value, 0, 8, nameof(FaucetHoles));
+        get => Tape.Count(nameof(FaucetHoles));
+        init => Tape = Tape.With(nameof(FaucetHoles), value);
     }
 
-    internal HalfEllipsoid Bowl => new(bowlLength / 2, bowlWidth / 2, bowlDepth);
+    internal HalfEllipsoid Bowl => new(BowlLength.Meters / 2, BowlWidth.Meters / 2, BowlDepth.Meters);
 
     /// <summary>The outline and the bowl in one line, in metric units.</summary>
     /// <returns>Text such as <c>ellipse 560 mm × 460 mm, bowl 430 mm × 340 mm × 150 mm</c>.</returns>
@@ -161,24 +185,24 @@ public sealed record PedestalSinkMeasurements
         CultureInfo.InvariantCulture,
         "{0}, bowl {1} × {2} × {3}",
         Outline,
-        Measure.Length.Format(bowlLength),
-        Measure.Length.Format(bowlWidth),
-        Measure.Length.Format(bowlDepth));
+        Measure.Length.Format(BowlLength.Meters),
+        Measure.Length.Format(BowlWidth.Meters),
+        Measure.Length.Format(BowlDepth.Meters));
 
     /// <summary>Rules between two lengths; each refusal names the one that cannot be. Nothing is put into words while all is well.</summary>
     internal void CheckConsistency()
     {
         // An ellipse that fits the box also fits every outline with rounded corners of at most half the shorter side.
-        AtMost(bowlLength, Outline.Length.Meters, nameof(BowlLength), "the outline's length");
-        AtMost(bowlWidth, Outline.Width.Meters, nameof(BowlWidth), "the outline's width");
-        AtMost(wallContact, Outline.Perimeter.Meters, nameof(WallContact), "the outline's perimeter");
-        double narrow = Math.Min(bowlLength, bowlWidth);
-        AtMost(drainDiameter, narrow / 2, nameof(DrainDiameter), "half of the bowl's narrower side");
-        AtMost(overflowDiameter, Math.Min(narrow / 2, bowlDepth), nameof(OverflowDiameter), "half of the bowl's narrower side and the bowl's depth");
-        double rim = Outline.Area.SquareMeters - PlaneShapes.Ellipse(bowlLength, bowlWidth);
-        if (FaucetHoles * PlaneShapes.Disc(faucetHoleDiameter) > rim)
+        AtMost(BowlLength.Meters, Outline.Length.Meters, nameof(BowlLength), "the outline's length");
+        AtMost(BowlWidth.Meters, Outline.Width.Meters, nameof(BowlWidth), "the outline's width");
+        AtMost(WallContact.Meters, Outline.Perimeter.Meters, nameof(WallContact), "the outline's perimeter");
+        double narrow = Math.Min(BowlLength.Meters, BowlWidth.Meters);
+        AtMost(DrainDiameter.Meters, narrow / 2, nameof(DrainDiameter), "half of the bowl's narrower side");
+        AtMost(OverflowDiameter.Meters, Math.Min(narrow / 2, BowlDepth.Meters), nameof(OverflowDiameter), "half of the bowl's narrower side and the bowl's depth");
+        double rim = Outline.Area.SquareMeters - PlaneShapes.Ellipse(BowlLength.Meters, BowlWidth.Meters);
+        if (FaucetHoles * PlaneShapes.Disc(FaucetHoleDiameter.Meters) > rim)
         {
-            Guard.Rule(false, nameof(FaucetHoleDiameter), faucetHoleDiameter, Measure.Length, "so small that FaucetHoles of it fit the rim's " + Measure.SmallArea.Format(rim));
+            Guard.Rule(false, nameof(FaucetHoleDiameter), FaucetHoleDiameter.Meters, Measure.Length, "so small that FaucetHoles of it fit the rim's " + Measure.SmallArea.Format(rim));
         }
     }
 

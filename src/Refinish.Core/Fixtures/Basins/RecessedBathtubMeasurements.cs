@@ -1,4 +1,5 @@
 using System;
+using System.Diagnostics.CodeAnalysis;
 using System.Globalization;
 using UnitsNet;
 
@@ -24,170 +25,188 @@ public sealed record RecessedBathtubMeasurements
     /// <summary>How far the two runs may miss the difference of rim and floor length: four readings, each rounded by up to half a sixteenth of an inch.</summary>
     private const double TapeDivision = 4 * 0.0254 / 32;
 
-    private readonly double rimLength;
-    private readonly double rimWidth;
-    private readonly double rimCornerRadius;
-    private readonly double floorLength;
-    private readonly double floorWidth;
-    private readonly double floorCornerRadius;
-    private readonly double depth;
-    private readonly double headRun;
-    private readonly double footRun;
-    private readonly double coveRadius;
-    private readonly double overallLength;
-    private readonly double overallWidth;
-    private readonly double apronHeight;
-    private readonly double apronProfileFactor = 1;
-    private readonly double drainDiameter;
-    private readonly double overflowDiameter;
-    private readonly double floorShift;
-    private readonly double tilingFlangeHeight;
+    /// <summary>What the tape gives, as a table.</summary>
+    public static RecordInputs<RecessedBathtubMeasurements> Inputs { get; } = new(
+        tape => tape.Tape,
+        (tape, readings) => tape with { Tape = readings },
+        InputField.Tape(nameof(RimLength), "length of the mouth", 0.3, 2.5),
+        InputField.Tape(nameof(RimWidth), "width of the mouth", 0.2, 1.5),
+        InputField.Tape(nameof(RimCornerRadius), "corner radius of the mouth", 0, 0.75),
+        InputField.Tape(nameof(FloorLength), "length of the floor", 0.1, 2.5),
+        InputField.Tape(nameof(FloorWidth), "width of the floor", 0.1, 1.5),
+        InputField.Tape(nameof(FloorCornerRadius), "corner radius of the floor", 0, 0.75),
+        InputField.Tape(nameof(Depth), "depth", 0.1, 0.8),
+        InputField.Tape(nameof(HeadRun), "run of the head wall", 0, 1.2),
+        InputField.Tape(nameof(FootRun), "run of the foot wall", 0, 1.2),
+        InputField.Tape(nameof(CoveRadius), "radius of the cove", 0, 0.3),
+        InputField.Tape(nameof(OverallLength), "length over all", 0.3, 3),
+        InputField.Tape(nameof(OverallWidth), "width over all", 0.2, 2),
+        InputField.Tape(nameof(ApronHeight), "height of the apron", 0, 1),
+        InputField.Number(nameof(ApronProfileFactor), "developed over flat area of the apron", 1, 1.3, 1),
+        InputField.Tape(nameof(DrainDiameter), "diameter of the drain", 0, 0.15),
+        InputField.Tape(nameof(OverflowDiameter), "diameter of the overflow", 0, 0.15),
+        InputField.Tape(nameof(FloorShift), "shift of the floor", -0.3, 0.3, 0),
+        InputField.Tape(nameof(TilingFlangeHeight), "height of the tiling flange", 0, 0.1, 0));
+
+    /// <summary>Measurements that are given one by one.</summary>
+    public RecessedBathtubMeasurements()
+    {
+    }
+
+    /// <summary>Measurements of readings by name.</summary>
+    /// <param name="readings">Values of <see cref="Inputs"/>; none missing that has to be given.</param>
+    /// <exception cref="ArgumentException">An argument is missing, the values are of other inputs, or one is missing.</exception>
+    [SetsRequiredMembers]
+    public RecessedBathtubMeasurements(InputValues readings) =>
+        Tape = Inputs.Whole(readings, nameof(readings));
+
+    private InputValues Tape { get; init; } = Inputs.Empty;
 
     /// <summary>Length of the mouth, inside the rim, 0.3 to 2.5 m.</summary>
-    /// <exception cref="System.ArgumentOutOfRangeException">Outside the range.</exception>
+    /// <exception cref="ArgumentOutOfRangeException">Outside the range.</exception>
     public required Length RimLength
     {
-        get => Length.FromMeters(rimLength);
-        init => rimLength = Guard.Within(value, Bounds.Between(0.3, 2.5, Measure.Length), nameof(RimLength));
+        get => Tape.Length(nameof(RimLength));
+        init => Tape = Tape.With(nameof(RimLength), value);
     }
 
     /// <summary>Width of the mouth, inside the rim, 0.2 to 1.5 m.</summary>
-    /// <exception cref="System.ArgumentOutOfRangeException">Outside the range.</exception>
+    /// <exception cref="ArgumentOutOfRangeException">Outside the range.</exception>
     public required Length RimWidth
     {
-        get => Length.FromMeters(rimWidth);
-        init => rimWidth = Guard.Within(value, Bounds.Between(0.2, 1.5, Measure.Length), nameof(RimWidth));
+        get => Tape.Length(nameof(RimWidth));
+        init => Tape = Tape.With(nameof(RimWidth), value);
     }
 
     /// <summary>Corner radius of the mouth in plan, 0 to 0.75 m.</summary>
-    /// <exception cref="System.ArgumentOutOfRangeException">Outside the range.</exception>
+    /// <exception cref="ArgumentOutOfRangeException">Outside the range.</exception>
     public required Length RimCornerRadius
     {
-        get => Length.FromMeters(rimCornerRadius);
-        init => rimCornerRadius = Guard.Within(value, Bounds.NotNegative(Measure.Length, 0.75), nameof(RimCornerRadius));
+        get => Tape.Length(nameof(RimCornerRadius));
+        init => Tape = Tape.With(nameof(RimCornerRadius), value);
     }
 
     /// <summary>Length of the flat floor to where the walls begin, as if there were no cove, 0.1 to 2.5 m.</summary>
-    /// <exception cref="System.ArgumentOutOfRangeException">Outside the range.</exception>
+    /// <exception cref="ArgumentOutOfRangeException">Outside the range.</exception>
     public required Length FloorLength
     {
-        get => Length.FromMeters(floorLength);
-        init => floorLength = Guard.Within(value, Bounds.Between(0.1, 2.5, Measure.Length), nameof(FloorLength));
+        get => Tape.Length(nameof(FloorLength));
+        init => Tape = Tape.With(nameof(FloorLength), value);
     }
 
     /// <summary>Width of the flat floor to where the walls begin, as if there were no cove, 0.1 to 1.5 m.</summary>
-    /// <exception cref="System.ArgumentOutOfRangeException">Outside the range.</exception>
+    /// <exception cref="ArgumentOutOfRangeException">Outside the range.</exception>
     public required Length FloorWidth
     {
-        get => Length.FromMeters(floorWidth);
-        init => floorWidth = Guard.Within(value, Bounds.Between(0.1, 1.5, Measure.Length), nameof(FloorWidth));
+        get => Tape.Length(nameof(FloorWidth));
+        init => Tape = Tape.With(nameof(FloorWidth), value);
     }
 
     /// <summary>Corner radius of the floor in plan, 0 to 0.75 m.</summary>
-    /// <exception cref="System.ArgumentOutOfRangeException">Outside the range.</exception>
+    /// <exception cref="ArgumentOutOfRangeException">Outside the range.</exception>
     public required Length FloorCornerRadius
     {
-        get => Length.FromMeters(floorCornerRadius);
-        init => floorCornerRadius = Guard.Within(value, Bounds.NotNegative(Measure.Length, 0.75), nameof(FloorCornerRadius));
+        get => Tape.Length(nameof(FloorCornerRadius));
+        init => Tape = Tape.With(nameof(FloorCornerRadius), value);
     }
 
     /// <summary>Depth from the rim straight down to the floor, 0.1 to 0.8 m.</summary>
-    /// <exception cref="System.ArgumentOutOfRangeException">Outside the range.</exception>
+    /// <exception cref="ArgumentOutOfRangeException">Outside the range.</exception>
     public required Length Depth
     {
-        get => Length.FromMeters(depth);
-        init => depth = Guard.Within(value, Bounds.Between(0.1, 0.8, Measure.Length), nameof(Depth));
+        get => Tape.Length(nameof(Depth));
+        init => Tape = Tape.With(nameof(Depth), value);
     }
 
     /// <summary>How far the backrest runs out level from floor to rim, 0 to 1.2 m.</summary>
-    /// <exception cref="System.ArgumentOutOfRangeException">Outside the range.</exception>
+    /// <exception cref="ArgumentOutOfRangeException">Outside the range.</exception>
     public required Length HeadRun
     {
-        get => Length.FromMeters(headRun);
-        init => headRun = Guard.Within(value, Bounds.NotNegative(Measure.Length, 1.2), nameof(HeadRun));
+        get => Tape.Length(nameof(HeadRun));
+        init => Tape = Tape.With(nameof(HeadRun), value);
     }
 
     /// <summary>How far the drain end runs out level from floor to rim, 0 to 1.2 m.</summary>
-    /// <exception cref="System.ArgumentOutOfRangeException">Outside the range.</exception>
+    /// <exception cref="ArgumentOutOfRangeException">Outside the range.</exception>
     public required Length FootRun
     {
-        get => Length.FromMeters(footRun);
-        init => footRun = Guard.Within(value, Bounds.NotNegative(Measure.Length, 1.2), nameof(FootRun));
+        get => Tape.Length(nameof(FootRun));
+        init => Tape = Tape.With(nameof(FootRun), value);
     }
 
     /// <summary>Radius of the rounding between floor and walls, 0 to 0.3 m; 0 for a sharp line.</summary>
-    /// <exception cref="System.ArgumentOutOfRangeException">Outside the range.</exception>
+    /// <exception cref="ArgumentOutOfRangeException">Outside the range.</exception>
     public required Length CoveRadius
     {
-        get => Length.FromMeters(coveRadius);
-        init => coveRadius = Guard.Within(value, Bounds.NotNegative(Measure.Length, 0.3), nameof(CoveRadius));
+        get => Tape.Length(nameof(CoveRadius));
+        init => Tape = Tape.With(nameof(CoveRadius), value);
     }
 
     /// <summary>Length of the whole tub over the deck, 0.3 to 3 m.</summary>
-    /// <exception cref="System.ArgumentOutOfRangeException">Outside the range.</exception>
+    /// <exception cref="ArgumentOutOfRangeException">Outside the range.</exception>
     public required Length OverallLength
     {
-        get => Length.FromMeters(overallLength);
-        init => overallLength = Guard.Within(value, Bounds.Between(0.3, 3, Measure.Length), nameof(OverallLength));
+        get => Tape.Length(nameof(OverallLength));
+        init => Tape = Tape.With(nameof(OverallLength), value);
     }
 
     /// <summary>Width of the whole tub over the deck, 0.2 to 2 m.</summary>
-    /// <exception cref="System.ArgumentOutOfRangeException">Outside the range.</exception>
+    /// <exception cref="ArgumentOutOfRangeException">Outside the range.</exception>
     public required Length OverallWidth
     {
-        get => Length.FromMeters(overallWidth);
-        init => overallWidth = Guard.Within(value, Bounds.Between(0.2, 2, Measure.Length), nameof(OverallWidth));
+        get => Tape.Length(nameof(OverallWidth));
+        init => Tape = Tape.With(nameof(OverallWidth), value);
     }
 
     /// <summary>Height of the front panel, 0 to 1 m; 0 when there is none or it is not coated.</summary>
-    /// <exception cref="System.ArgumentOutOfRangeException">Outside the range.</exception>
+    /// <exception cref="ArgumentOutOfRangeException">Outside the range.</exception>
     public required Length ApronHeight
     {
-        get => Length.FromMeters(apronHeight);
-        init => apronHeight = Guard.Within(value, Bounds.NotNegative(Measure.Length, 1), nameof(ApronHeight));
+        get => Tape.Length(nameof(ApronHeight));
+        init => Tape = Tape.With(nameof(ApronHeight), value);
     }
 
     /// <summary>Developed over flat area of the front panel, 1 to 1.3; 1 unless it is set.</summary>
-    /// <exception cref="System.ArgumentOutOfRangeException">Outside the range.</exception>
+    /// <exception cref="ArgumentOutOfRangeException">Outside the range.</exception>
     public double ApronProfileFactor
     {
-        get => apronProfileFactor;
-        init => apronProfileFactor = Guard.Within(value, Bounds.Between(1, 1.3, Measure.Number), nameof(ApronProfileFactor));
+        get => Tape.Number(nameof(ApronProfileFactor));
+        init => Tape = Tape.With(nameof(ApronProfileFactor), value);
     }
 
     /// <summary>Diameter of the drain, 0 to 0.15 m.</summary>
-    /// <exception cref="System.ArgumentOutOfRangeException">Outside the range.</exception>
+    /// <exception cref="ArgumentOutOfRangeException">Outside the range.</exception>
     public required Length DrainDiameter
     {
-        get => Length.FromMeters(drainDiameter);
-        init => drainDiameter = Guard.Within(value, Bounds.NotNegative(Measure.Length, 0.15), nameof(DrainDiameter));
+        get => Tape.Length(nameof(DrainDiameter));
+        init => Tape = Tape.With(nameof(DrainDiameter), value);
     }
 
     /// <summary>Diameter of the overflow plate, 0 to 0.15 m.</summary>
-    /// <exception cref="System.ArgumentOutOfRangeException">Outside the range.</exception>
+    /// <exception cref="ArgumentOutOfRangeException">Outside the range.</exception>
     public required Length OverflowDiameter
     {
-        get => Length.FromMeters(overflowDiameter);
-        init => overflowDiameter = Guard.Within(value, Bounds.NotNegative(Measure.Length, 0.15), nameof(OverflowDiameter));
+        get => Tape.Length(nameof(OverflowDiameter));
+        init => Tape = Tape.With(nameof(OverflowDiameter), value);
     }
 
     /// <summary>How far the middle of the floor lies off the middle of the mouth towards the apron (positive) or the wall (negative), which makes one side wall steeper; −0.3 to 0.3 m, 0 unless it is set.</summary>
-    /// <exception cref="System.ArgumentOutOfRangeException">Outside the range.</exception>
+    /// <exception cref="ArgumentOutOfRangeException">Outside the range.</exception>
     public Length FloorShift
     {
-        get => Length.FromMeters(floorShift);
-        init => floorShift = Guard.Within(value, Bounds.Between(-0.3, 0.3, Measure.Length), nameof(FloorShift));
+        get => Tape.Length(nameof(FloorShift));
+        init => Tape = Tape.With(nameof(FloorShift), value);
     }
 
     /// <summary>Height of the upright tiling flange at both ends and the back, where it shows and is coated, 0 to 0.1 m; 0 unless it is set.</summary>
-    /// <exception cref="System.ArgumentOutOfRangeException">Outside the range.</exception>
+    /// <exception cref="ArgumentOutOfRangeException">Outside the range.</exception>
     public Length TilingFlangeHeight
     {
-        get => Length.FromMeters(tilingFlangeHeight);
-        init => tilingFlangeHeight = Guard.Within(value, Bounds.NotNegative(Measure.Length, 0.1), nameof(TilingFlangeHeight));
+        get => Tape.Length(nameof(TilingFlangeHeight));
+        init => Tape = Tape.With(nameof(TilingFlangeHeight), value);
     }
 
-    internal RuledBasin Basin => new(rimLength, rimWidth, rimCornerRadius, floorLength, floorWidth, floorCornerRadius, depth, headRun, footRun, coveRadius, floorShift);
+    internal RuledBasin Basin => new(RimLength.Meters, RimWidth.Meters, RimCornerRadius.Meters, FloorLength.Meters, FloorWidth.Meters, FloorCornerRadius.Meters, Depth.Meters, HeadRun.Meters, FootRun.Meters, CoveRadius.Meters, FloorShift.Meters);
 
     /// <summary>The same tub with its overall size from the widths of the deck, side by side with the mouth.</summary>
     /// <param name="head">Deck at the backrest, 0 or more.</param>
@@ -195,12 +214,12 @@ public sealed record RecessedBathtubMeasurements
     /// <param name="apron">Deck at the apron, 0 or more.</param>
     /// <param name="wall">Deck at the long wall, 0 or more.</param>
     /// <returns>Measurements whose overall length and width are mouth and deck together.</returns>
-    /// <exception cref="System.ArgumentOutOfRangeException">A width is negative, or mouth and deck together are outside the range of the overall size.</exception>
+    /// <exception cref="ArgumentOutOfRangeException">A width is negative, or mouth and deck together are outside the range of the overall size.</exception>
     public RecessedBathtubMeasurements WithDeck(Length head, Length foot, Length apron, Length wall)
     {
         Bounds width = Bounds.NotNegative(Measure.Length, 1);
-        double length = rimLength + Guard.Within(head, width, nameof(head)) + Guard.Within(foot, width, nameof(foot));
-        double across = rimWidth + Guard.Within(apron, width, nameof(apron)) + Guard.Within(wall, width, nameof(wall));
+        double length = RimLength.Meters + Guard.Within(head, width, nameof(head)) + Guard.Within(foot, width, nameof(foot));
+        double across = RimWidth.Meters + Guard.Within(apron, width, nameof(apron)) + Guard.Within(wall, width, nameof(wall));
         return this with { OverallLength = Length.FromMeters(length), OverallWidth = Length.FromMeters(across) };
     }
 
@@ -209,49 +228,49 @@ public sealed record RecessedBathtubMeasurements
     public override string ToString() => string.Format(
         CultureInfo.InvariantCulture,
         "{0} × {1} × {2} inside {3} × {4}",
-        Measure.Length.Format(rimLength),
-        Measure.Length.Format(rimWidth),
-        Measure.Length.Format(depth),
-        Measure.Length.Format(overallLength),
-        Measure.Length.Format(overallWidth));
+        Measure.Length.Format(RimLength.Meters),
+        Measure.Length.Format(RimWidth.Meters),
+        Measure.Length.Format(Depth.Meters),
+        Measure.Length.Format(OverallLength.Meters),
+        Measure.Length.Format(OverallWidth.Meters));
 
     /// <summary>Rules between two lengths; each refusal names the one that cannot be. Nothing is put into words while all is well.</summary>
     internal void CheckConsistency()
     {
-        AtMost(floorLength, rimLength, nameof(FloorLength), "RimLength");
-        AtMost(floorWidth, rimWidth, nameof(FloorWidth), "RimWidth");
-        AtMost(rimCornerRadius, HalfOf(Math.Min(rimLength, rimWidth)), nameof(RimCornerRadius), "half of the rim's shorter side");
-        AtMost(floorCornerRadius, HalfOf(Math.Min(floorLength, floorWidth)), nameof(FloorCornerRadius), "half of the floor's shorter side");
+        AtMost(FloorLength.Meters, RimLength.Meters, nameof(FloorLength), "RimLength");
+        AtMost(FloorWidth.Meters, RimWidth.Meters, nameof(FloorWidth), "RimWidth");
+        AtMost(RimCornerRadius.Meters, HalfOf(Math.Min(RimLength.Meters, RimWidth.Meters)), nameof(RimCornerRadius), "half of the rim's shorter side");
+        AtMost(FloorCornerRadius.Meters, HalfOf(Math.Min(FloorLength.Meters, FloorWidth.Meters)), nameof(FloorCornerRadius), "half of the floor's shorter side");
 
-        double runs = headRun + footRun;
-        double difference = rimLength - floorLength;
+        double runs = HeadRun.Meters + FootRun.Meters;
+        double difference = RimLength.Meters - FloorLength.Meters;
         if (Math.Abs(runs - difference) > TapeDivision)
         {
             Guard.Rule(
                 false,
                 nameof(HeadRun),
-                headRun,
+                HeadRun.Meters,
                 Measure.Length,
                 "HeadRun + FootRun, here " + Measure.Length.FormatBoth(runs, 5) + ", as long as RimLength − FloorLength, here " + Measure.Length.FormatBoth(difference, 5) + ", within " + Measure.Length.FormatBoth(TapeDivision) + ", the rounding of four readings; measure one of the four again");
         }
 
         // The corner of the floor stays inside the corner of the rim: n(θ) ≥ 0, solved for r_t.
-        double end = Math.Min(headRun, footRun);
-        double side = Basin.SideRun - Math.Abs(floorShift);
+        double end = Math.Min(HeadRun.Meters, FootRun.Meters);
+        double side = Basin.SideRun - Math.Abs(FloorShift.Meters);
         if (side < 0)
         {
-            Guard.Rule(false, nameof(FloorShift), floorShift, Measure.Length, "at most " + Measure.Length.Format(Basin.SideRun) + " either way, half of RimWidth − FloorWidth");
+            Guard.Rule(false, nameof(FloorShift), FloorShift.Meters, Measure.Length, "at most " + Measure.Length.Format(Basin.SideRun) + " either way, half of RimWidth − FloorWidth");
         }
 
-        AtMost(rimCornerRadius, floorCornerRadius + end + side + Math.Sqrt(2 * end * side) + PlaneShapes.LastDigits, nameof(RimCornerRadius), "what keeps the floor's corner inside the rim's");
+        AtMost(RimCornerRadius.Meters, FloorCornerRadius.Meters + end + side + Math.Sqrt(2 * end * side) + PlaneShapes.LastDigits, nameof(RimCornerRadius), "what keeps the floor's corner inside the rim's");
 
-        AtMost(coveRadius, depth, nameof(CoveRadius), "Depth");
+        AtMost(CoveRadius.Meters, Depth.Meters, nameof(CoveRadius), "Depth");
         double reach = Basin.CoveReach;
-        AtMost(coveRadius, coveRadius == 0 ? 0 : floorCornerRadius * (coveRadius / reach) * (1 + PlaneShapes.LastDigits), nameof(CoveRadius), "FloorCornerRadius over the tangent of half the steepest wall's slope, else the cove cannot turn the floor's corner");
-        AtMost(rimLength, overallLength, nameof(RimLength), "OverallLength");
-        AtMost(rimWidth, overallWidth, nameof(RimWidth), "OverallWidth");
-        AtMost(drainDiameter, Math.Min(floorLength, floorWidth) - (2 * reach), nameof(DrainDiameter), "the flat of the floor between the coves");
-        AtMost(overflowDiameter, Math.Min(depth - coveRadius, floorWidth), nameof(OverflowDiameter), "the foot wall above the cove");
+        AtMost(CoveRadius.Meters, CoveRadius.Meters == 0 ? 0 : FloorCornerRadius.Meters * (CoveRadius.Meters / reach) * (1 + PlaneShapes.LastDigits), nameof(CoveRadius), "FloorCornerRadius over the tangent of half the steepest wall's slope, else the cove cannot turn the floor's corner");
+        AtMost(RimLength.Meters, OverallLength.Meters, nameof(RimLength), "OverallLength");
+        AtMost(RimWidth.Meters, OverallWidth.Meters, nameof(RimWidth), "OverallWidth");
+        AtMost(DrainDiameter.Meters, Math.Min(FloorLength.Meters, FloorWidth.Meters) - (2 * reach), nameof(DrainDiameter), "the flat of the floor between the coves");
+        AtMost(OverflowDiameter.Meters, Math.Min(Depth.Meters - CoveRadius.Meters, FloorWidth.Meters), nameof(OverflowDiameter), "the foot wall above the cove");
     }
 
     private static double HalfOf(double side) => side / 2 * (1 + PlaneShapes.LastDigits);

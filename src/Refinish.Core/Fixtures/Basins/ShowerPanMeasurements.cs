@@ -1,4 +1,5 @@
 using System;
+using System.Diagnostics.CodeAnalysis;
 using System.Globalization;
 using UnitsNet;
 
@@ -16,109 +17,127 @@ namespace Refinish.Fixtures;
 /// </code></example>
 public sealed record ShowerPanMeasurements
 {
-    private readonly double floorLength;
-    private readonly double floorWidth;
-    private readonly double wallHeight;
-    private readonly double ledgeWidth;
-    private readonly double curbInsideHeight;
-    private readonly double curbTopWidth;
-    private readonly double curbOutsideHeight;
-    private readonly double textureFactor = 1;
-    private readonly double drainDiameter;
-    private readonly double thresholdWidth;
+    /// <summary>What the tape gives, as a table.</summary>
+    public static RecordInputs<ShowerPanMeasurements> Inputs { get; } = new(
+        tape => tape.Tape,
+        (tape, readings) => tape with { Tape = readings },
+        InputField.Tape(nameof(FloorLength), "length of the floor", 0.3, 3),
+        InputField.Tape(nameof(FloorWidth), "width of the floor", 0.3, 3),
+        InputField.Tape(nameof(WallHeight), "height of the walls", 0, 0.5),
+        InputField.Tape(nameof(LedgeWidth), "width of the ledge", 0, 0.3),
+        InputField.Tape(nameof(CurbInsideHeight), "height of the curb inside", 0, 0.5),
+        InputField.Tape(nameof(CurbTopWidth), "width of the curb", 0, 0.4),
+        InputField.Tape(nameof(CurbOutsideHeight), "height of the curb outside", 0, 0.6),
+        InputField.Number(nameof(TextureFactor), "developed over flat area of the floor", 1, 1.3, 1),
+        InputField.Tape(nameof(DrainDiameter), "diameter of the drain", 0, 0.2),
+        InputField.Tape(nameof(ThresholdWidth), "width of the threshold", 0, 0.4, 0));
+
+    /// <summary>Measurements that are given one by one.</summary>
+    public ShowerPanMeasurements()
+    {
+    }
+
+    /// <summary>Measurements of readings by name.</summary>
+    /// <param name="readings">Values of <see cref="Inputs"/>; none missing that has to be given.</param>
+    /// <exception cref="ArgumentException">An argument is missing, the values are of other inputs, or one is missing.</exception>
+    [SetsRequiredMembers]
+    public ShowerPanMeasurements(InputValues readings) =>
+        Tape = Inputs.Whole(readings, nameof(readings));
+
+    private InputValues Tape { get; init; } = Inputs.Empty;
 
     /// <summary>Length of the floor along the curb, inside the walls, 0.3 to 3 m.</summary>
-    /// <exception cref="System.ArgumentOutOfRangeException">Outside the range.</exception>
+    /// <exception cref="ArgumentOutOfRangeException">Outside the range.</exception>
     public required Length FloorLength
     {
-        get => Length.FromMeters(floorLength);
-        init => floorLength = Guard.Within(value, Bounds.Between(0.3, 3, Measure.Length), nameof(FloorLength));
+        get => Tape.Length(nameof(FloorLength));
+        init => Tape = Tape.With(nameof(FloorLength), value);
     }
 
     /// <summary>Width of the floor from the curb to the back, inside the walls, 0.3 to 3 m.</summary>
-    /// <exception cref="System.ArgumentOutOfRangeException">Outside the range.</exception>
+    /// <exception cref="ArgumentOutOfRangeException">Outside the range.</exception>
     public required Length FloorWidth
     {
-        get => Length.FromMeters(floorWidth);
-        init => floorWidth = Guard.Within(value, Bounds.Between(0.3, 3, Measure.Length), nameof(FloorWidth));
+        get => Tape.Length(nameof(FloorWidth));
+        init => Tape = Tape.With(nameof(FloorWidth), value);
     }
 
     /// <summary>Height of the pan's own upright walls at the back and both ends, 0 to 0.5 m.</summary>
-    /// <exception cref="System.ArgumentOutOfRangeException">Outside the range.</exception>
+    /// <exception cref="ArgumentOutOfRangeException">Outside the range.</exception>
     public required Length WallHeight
     {
-        get => Length.FromMeters(wallHeight);
-        init => wallHeight = Guard.Within(value, Bounds.NotNegative(Measure.Length, 0.5), nameof(WallHeight));
+        get => Tape.Length(nameof(WallHeight));
+        init => Tape = Tape.With(nameof(WallHeight), value);
     }
 
     /// <summary>Width of the level ledge on those walls, the same at back and ends, 0 to 0.3 m.</summary>
-    /// <exception cref="System.ArgumentOutOfRangeException">Outside the range.</exception>
+    /// <exception cref="ArgumentOutOfRangeException">Outside the range.</exception>
     public required Length LedgeWidth
     {
-        get => Length.FromMeters(ledgeWidth);
-        init => ledgeWidth = Guard.Within(value, Bounds.NotNegative(Measure.Length, 0.3), nameof(LedgeWidth));
+        get => Tape.Length(nameof(LedgeWidth));
+        init => Tape = Tape.With(nameof(LedgeWidth), value);
     }
 
     /// <summary>Height of the curb above the floor, 0 to 0.5 m.</summary>
-    /// <exception cref="System.ArgumentOutOfRangeException">Outside the range.</exception>
+    /// <exception cref="ArgumentOutOfRangeException">Outside the range.</exception>
     public required Length CurbInsideHeight
     {
-        get => Length.FromMeters(curbInsideHeight);
-        init => curbInsideHeight = Guard.Within(value, Bounds.NotNegative(Measure.Length, 0.5), nameof(CurbInsideHeight));
+        get => Tape.Length(nameof(CurbInsideHeight));
+        init => Tape = Tape.With(nameof(CurbInsideHeight), value);
     }
 
     /// <summary>Width of the curb's top, 0 to 0.4 m.</summary>
-    /// <exception cref="System.ArgumentOutOfRangeException">Outside the range.</exception>
+    /// <exception cref="ArgumentOutOfRangeException">Outside the range.</exception>
     public required Length CurbTopWidth
     {
-        get => Length.FromMeters(curbTopWidth);
-        init => curbTopWidth = Guard.Within(value, Bounds.NotNegative(Measure.Length, 0.4), nameof(CurbTopWidth));
+        get => Tape.Length(nameof(CurbTopWidth));
+        init => Tape = Tape.With(nameof(CurbTopWidth), value);
     }
 
     /// <summary>Height of the curb above the floor of the room, 0 to 0.6 m.</summary>
-    /// <exception cref="System.ArgumentOutOfRangeException">Outside the range.</exception>
+    /// <exception cref="ArgumentOutOfRangeException">Outside the range.</exception>
     public required Length CurbOutsideHeight
     {
-        get => Length.FromMeters(curbOutsideHeight);
-        init => curbOutsideHeight = Guard.Within(value, Bounds.NotNegative(Measure.Length, 0.6), nameof(CurbOutsideHeight));
+        get => Tape.Length(nameof(CurbOutsideHeight));
+        init => Tape = Tape.With(nameof(CurbOutsideHeight), value);
     }
 
     /// <summary>Developed over flat area of a textured floor, 1 to 1.3; 1 unless it is set.</summary>
-    /// <exception cref="System.ArgumentOutOfRangeException">Outside the range.</exception>
+    /// <exception cref="ArgumentOutOfRangeException">Outside the range.</exception>
     public double TextureFactor
     {
-        get => textureFactor;
-        init => textureFactor = Guard.Within(value, Bounds.Between(1, 1.3, Measure.Number), nameof(TextureFactor));
+        get => Tape.Number(nameof(TextureFactor));
+        init => Tape = Tape.With(nameof(TextureFactor), value);
     }
 
     /// <summary>Diameter of the drain, 0 to 0.2 m.</summary>
-    /// <exception cref="System.ArgumentOutOfRangeException">Outside the range.</exception>
+    /// <exception cref="ArgumentOutOfRangeException">Outside the range.</exception>
     public required Length DrainDiameter
     {
-        get => Length.FromMeters(drainDiameter);
-        init => drainDiameter = Guard.Within(value, Bounds.NotNegative(Measure.Length, 0.2), nameof(DrainDiameter));
+        get => Tape.Length(nameof(DrainDiameter));
+        init => Tape = Tape.With(nameof(DrainDiameter), value);
     }
 
     /// <summary>Width of a level threshold strip on the floor of the room in front of the curb, 0 to 0.4 m; 0 unless it is set.</summary>
-    /// <exception cref="System.ArgumentOutOfRangeException">Outside the range.</exception>
+    /// <exception cref="ArgumentOutOfRangeException">Outside the range.</exception>
     public Length ThresholdWidth
     {
-        get => Length.FromMeters(thresholdWidth);
-        init => thresholdWidth = Guard.Within(value, Bounds.NotNegative(Measure.Length, 0.4), nameof(ThresholdWidth));
+        get => Tape.Length(nameof(ThresholdWidth));
+        init => Tape = Tape.With(nameof(ThresholdWidth), value);
     }
 
     /// <summary>The floor in one line, in metric units.</summary>
     /// <returns>Text such as <c>floor 838.2 mm × 838.2 mm</c>.</returns>
     public override string ToString() =>
-        string.Format(CultureInfo.InvariantCulture, "floor {0} × {1}", Measure.Length.Format(floorLength), Measure.Length.Format(floorWidth));
+        string.Format(CultureInfo.InvariantCulture, "floor {0} × {1}", Measure.Length.Format(FloorLength.Meters), Measure.Length.Format(FloorWidth.Meters));
 
     /// <summary>Rules between two lengths; each refusal names the one that cannot be.</summary>
     internal void CheckConsistency()
     {
-        double narrow = Math.Min(floorLength, floorWidth);
-        if (drainDiameter > narrow)
+        double narrow = Math.Min(FloorLength.Meters, FloorWidth.Meters);
+        if (DrainDiameter.Meters > narrow)
         {
-            Guard.Rule(false, nameof(DrainDiameter), drainDiameter, Measure.Length, "at most " + Measure.Length.Format(narrow) + ", the floor's shorter side");
+            Guard.Rule(false, nameof(DrainDiameter), DrainDiameter.Meters, Measure.Length, "at most " + Measure.Length.Format(narrow) + ", the floor's shorter side");
         }
     }
 }

@@ -1,5 +1,6 @@
 using System;
 using System.Collections.Generic;
+using System.Diagnostics.CodeAnalysis;
 using System.Globalization;
 using UnitsNet;
 
@@ -22,10 +23,41 @@ namespace Refinish.Fixtures;
 /// </code></example>
 public sealed record CountertopMeasurements
 {
-    private readonly double thickness;
-    private readonly double edgeRadius;
-    private readonly double backsplashHeight;
-    private readonly double backsplashThickness;
+    /// <summary>What the tape gives, as a table.</summary>
+    public static RecordInputs<CountertopMeasurements> Inputs { get; } = new(
+        tape => tape.Tape,
+        (tape, readings) => tape with { Tape = readings },
+        InputField.Tape(nameof(Thickness), "thickness", 0.005, 0.2),
+        InputField.Tape(nameof(EdgeRadius), "radius of the edge", 0, 0.2, 0),
+        InputField.Tape(nameof(BacksplashHeight), "height of the upstand", 0, 1.5),
+        InputField.Tape(nameof(BacksplashThickness), "thickness of the upstand", 0, 0.1));
+
+    /// <summary>Measurements that are given one by one.</summary>
+    public CountertopMeasurements()
+    {
+    }
+
+    /// <summary>Measurements of readings by name.</summary>
+    /// <param name="readings">Values of <see cref="Inputs"/>; none missing that has to be given.</param>
+    /// <param name="runs">The runs from left to right.</param>
+    /// <param name="profile">The profile of the edge that shows.</param>
+    /// <param name="leftEndIsOpen">Whether the left end shows an edge.</param>
+    /// <param name="rightEndIsOpen">Whether the right end shows an edge.</param>
+    /// <param name="cutOuts">Cut-outs in the top.</param>
+    /// <exception cref="ArgumentException">An argument is missing, the values are of other inputs, or one is missing.</exception>
+    [SetsRequiredMembers]
+    public CountertopMeasurements(
+        InputValues readings, IReadOnlyList<CounterRun> runs, EdgeProfile profile, bool leftEndIsOpen, bool rightEndIsOpen, IReadOnlyList<RectangularOpening> cutOuts)
+    {
+        Tape = Inputs.Whole(readings, nameof(readings));
+        Runs = runs;
+        Profile = profile;
+        LeftEndIsOpen = leftEndIsOpen;
+        RightEndIsOpen = rightEndIsOpen;
+        CutOuts = cutOuts;
+    }
+
+    private InputValues Tape { get; init; } = Inputs.Empty;
 
     /// <summary>The runs from left to right, one to three; each is as long as its wall.</summary>
     /// <exception cref="ArgumentException">Missing, too few, or an entry is missing.</exception>
@@ -39,8 +71,8 @@ public sealed record CountertopMeasurements
     /// <exception cref="ArgumentOutOfRangeException">Outside the range.</exception>
     public required Length Thickness
     {
-        get => Length.FromMeters(thickness);
-        init => thickness = Guard.Within(value, Bounds.Between(0.005, 0.2, Measure.Length), nameof(Thickness));
+        get => Tape.Length(nameof(Thickness));
+        init => Tape = Tape.With(nameof(Thickness), value);
     }
 
     /// <summary>The profile of that edge.</summary>
@@ -55,8 +87,8 @@ public sealed record CountertopMeasurements
     /// <exception cref="ArgumentOutOfRangeException">Outside the range.</exception>
     public Length EdgeRadius
     {
-        get => Length.FromMeters(edgeRadius);
-        init => edgeRadius = Guard.Within(value, Bounds.NotNegative(Measure.Length, 0.2), nameof(EdgeRadius));
+        get => Tape.Length(nameof(EdgeRadius));
+        init => Tape = Tape.With(nameof(EdgeRadius), value);
     }
 
     /// <summary>Whether the left end shows an edge instead of standing against a wall.</summary>
@@ -69,8 +101,8 @@ public sealed record CountertopMeasurements
     /// <exception cref="ArgumentOutOfRangeException">Outside the range.</exception>
     public required Length BacksplashHeight
     {
-        get => Length.FromMeters(backsplashHeight);
-        init => backsplashHeight = Guard.Within(value, Bounds.NotNegative(Measure.Length, 1.5), nameof(BacksplashHeight));
+        get => Tape.Length(nameof(BacksplashHeight));
+        init => Tape = Tape.With(nameof(BacksplashHeight), value);
     }
 
     /// <summary>
@@ -80,8 +112,8 @@ public sealed record CountertopMeasurements
     /// <exception cref="ArgumentOutOfRangeException">Outside the range.</exception>
     public required Length BacksplashThickness
     {
-        get => Length.FromMeters(backsplashThickness);
-        init => backsplashThickness = Guard.Within(value, Bounds.NotNegative(Measure.Length, 0.1), nameof(BacksplashThickness));
+        get => Tape.Length(nameof(BacksplashThickness));
+        init => Tape = Tape.With(nameof(BacksplashThickness), value);
     }
 
     /// <summary>Cut-outs in the top, such as for a sink; may be empty.</summary>
@@ -104,7 +136,7 @@ public sealed record CountertopMeasurements
             Guard.Count(Runs.Count, 1, 3, nameof(Runs));
         }
 
-        AtMost(edgeRadius, Profile == EdgeProfile.Eased ? thickness : 0, nameof(EdgeRadius), "the thickness for an eased edge, 0 otherwise");
+        AtMost(EdgeRadius.Meters, Profile == EdgeProfile.Eased ? Thickness.Meters : 0, nameof(EdgeRadius), "the thickness for an eased edge, 0 otherwise");
         EdgeShape edge = Edge;
         for (int i = 0; i < Runs.Count; i++)
         {
@@ -135,7 +167,7 @@ public sealed record CountertopMeasurements
         }
     }
 
-    internal EdgeShape Edge => new(Profile, thickness, edgeRadius);
+    internal EdgeShape Edge => new(Profile, Thickness.Meters, EdgeRadius.Meters);
 
     /// <summary>The top to the outermost line, corners counted once.</summary>
     internal double Gross
@@ -176,7 +208,7 @@ public sealed record CountertopMeasurements
     internal int OutwardCorners => OpenEnds - (Runs.Count - 1);
 
     /// <summary>How far a backsplash stands out; 0 where there is none.</summary>
-    internal double Covered => backsplashHeight == 0 ? 0 : backsplashThickness;
+    internal double Covered => BacksplashHeight.Meters == 0 ? 0 : BacksplashThickness.Meters;
 
     /// <summary>The flat top below the backsplash, corners counted once; the profile of an open end is no part of it.</summary>
     internal double Strip => (Covered * (WallLine - (OpenEnds * Edge.Reach))) - ((Runs.Count - 1) * (Covered * Covered));

@@ -1,5 +1,6 @@
 using System;
 using System.Collections.Generic;
+using System.Diagnostics.CodeAnalysis;
 using System.Globalization;
 
 namespace Refinish.Fixtures;
@@ -21,71 +22,93 @@ namespace Refinish.Fixtures;
 /// </code></example>
 public sealed record FlatPanelMeasurements
 {
-    private readonly double length;
-    private readonly double width;
-    private readonly double exposedEdge;
-    private readonly double edgeHeight;
-    private readonly double backsplashLength;
-    private readonly double backsplashHeight;
-    private readonly double backsplashThickness;
+    /// <summary>What the tape gives, as a table.</summary>
+    public static RecordInputs<FlatPanelMeasurements> Inputs { get; } = new(
+        tape => tape.Tape,
+        (tape, readings) => tape with { Tape = readings },
+        InputField.Tape(nameof(Length), "length", 0.1, 10),
+        InputField.Tape(nameof(Width), "width", 0.1, 3),
+        InputField.Tape(nameof(ExposedEdge), "length of the edge that shows", 0, 26),
+        InputField.Tape(nameof(EdgeHeight), "height of the edge", 0, 0.5),
+        InputField.Tape(nameof(BacksplashLength), "length of the upstand", 0, 26),
+        InputField.Tape(nameof(BacksplashHeight), "height of the upstand", 0, 1.5),
+        InputField.Tape(nameof(BacksplashThickness), "thickness of the upstand", 0, 0.1));
+
+    /// <summary>Measurements that are given one by one.</summary>
+    public FlatPanelMeasurements()
+    {
+    }
+
+    /// <summary>Measurements of readings by name.</summary>
+    /// <param name="readings">Values of <see cref="Inputs"/>; none missing that has to be given.</param>
+    /// <param name="cutOuts">Cut-outs in the top.</param>
+    /// <exception cref="ArgumentException">An argument is missing, the values are of other inputs, or one is missing.</exception>
+    [SetsRequiredMembers]
+    public FlatPanelMeasurements(InputValues readings, IReadOnlyList<RectangularOpening> cutOuts)
+    {
+        Tape = Inputs.Whole(readings, nameof(readings));
+        CutOuts = cutOuts;
+    }
+
+    private InputValues Tape { get; init; } = Inputs.Empty;
 
     /// <summary>Length of the top, 0.1 to 10 m.</summary>
-    /// <exception cref="System.ArgumentOutOfRangeException">Outside the range.</exception>
+    /// <exception cref="ArgumentOutOfRangeException">Outside the range.</exception>
     public required UnitsNet.Length Length
     {
-        get => UnitsNet.Length.FromMeters(length);
-        init => length = Guard.Within(value, Bounds.Between(0.1, 10, Measure.Length), nameof(Length));
+        get => Tape.Length(nameof(Length));
+        init => Tape = Tape.With(nameof(Length), value);
     }
 
     /// <summary>Width (depth) of the top, 0.1 to 3 m; from the wall, the strip below an upstand included.</summary>
-    /// <exception cref="System.ArgumentOutOfRangeException">Outside the range.</exception>
+    /// <exception cref="ArgumentOutOfRangeException">Outside the range.</exception>
     public required UnitsNet.Length Width
     {
-        get => UnitsNet.Length.FromMeters(width);
-        init => width = Guard.Within(value, Bounds.Between(0.1, 3, Measure.Length), nameof(Width));
+        get => Tape.Length(nameof(Width));
+        init => Tape = Tape.With(nameof(Width), value);
     }
 
     /// <summary>Length of edge that shows and is coated, 0 up to the whole perimeter.</summary>
-    /// <exception cref="System.ArgumentOutOfRangeException">Outside the range.</exception>
+    /// <exception cref="ArgumentOutOfRangeException">Outside the range.</exception>
     public required UnitsNet.Length ExposedEdge
     {
-        get => UnitsNet.Length.FromMeters(exposedEdge);
-        init => exposedEdge = Guard.Within(value, Bounds.NotNegative(Measure.Length, 26), nameof(ExposedEdge));
+        get => Tape.Length(nameof(ExposedEdge));
+        init => Tape = Tape.With(nameof(ExposedEdge), value);
     }
 
     /// <summary>Developed height of that edge, measured round its profile, 0 to 0.5 m.</summary>
-    /// <exception cref="System.ArgumentOutOfRangeException">Outside the range.</exception>
+    /// <exception cref="ArgumentOutOfRangeException">Outside the range.</exception>
     public required UnitsNet.Length EdgeHeight
     {
-        get => UnitsNet.Length.FromMeters(edgeHeight);
-        init => edgeHeight = Guard.Within(value, Bounds.NotNegative(Measure.Length, 0.5), nameof(EdgeHeight));
+        get => Tape.Length(nameof(EdgeHeight));
+        init => Tape = Tape.With(nameof(EdgeHeight), value);
     }
 
     /// <summary>Length of the upstand along the walls, 0 up to the whole perimeter; 0 when there is none.</summary>
-    /// <exception cref="System.ArgumentOutOfRangeException">Outside the range.</exception>
+    /// <exception cref="ArgumentOutOfRangeException">Outside the range.</exception>
     public required UnitsNet.Length BacksplashLength
     {
-        get => UnitsNet.Length.FromMeters(backsplashLength);
-        init => backsplashLength = Guard.Within(value, Bounds.NotNegative(Measure.Length, 26), nameof(BacksplashLength));
+        get => Tape.Length(nameof(BacksplashLength));
+        init => Tape = Tape.With(nameof(BacksplashLength), value);
     }
 
     /// <summary>Height of the upstand above the top, 0 to 1.5 m.</summary>
-    /// <exception cref="System.ArgumentOutOfRangeException">Outside the range.</exception>
+    /// <exception cref="ArgumentOutOfRangeException">Outside the range.</exception>
     public required UnitsNet.Length BacksplashHeight
     {
-        get => UnitsNet.Length.FromMeters(backsplashHeight);
-        init => backsplashHeight = Guard.Within(value, Bounds.NotNegative(Measure.Length, 1.5), nameof(BacksplashHeight));
+        get => Tape.Length(nameof(BacksplashHeight));
+        init => Tape = Tape.With(nameof(BacksplashHeight), value);
     }
 
     /// <summary>
     /// How far the upstand stands out from the wall, 0 to 0.1 m: that much of the top is below it and not coated, its own top edge is. 0
     /// where it covers nothing, such as tile or a sheet on the wall.
     /// </summary>
-    /// <exception cref="System.ArgumentOutOfRangeException">Outside the range.</exception>
+    /// <exception cref="ArgumentOutOfRangeException">Outside the range.</exception>
     public required UnitsNet.Length BacksplashThickness
     {
-        get => UnitsNet.Length.FromMeters(backsplashThickness);
-        init => backsplashThickness = Guard.Within(value, Bounds.NotNegative(Measure.Length, 0.1), nameof(BacksplashThickness));
+        get => Tape.Length(nameof(BacksplashThickness));
+        init => Tape = Tape.With(nameof(BacksplashThickness), value);
     }
 
     /// <summary>Cut-outs in the top, such as for a sink; may be empty.</summary>
@@ -99,28 +122,28 @@ public sealed record FlatPanelMeasurements
     /// <summary>The size in one line, in metric units.</summary>
     /// <returns>Text such as <c>2438.4 mm × 647.7 mm</c>.</returns>
     public override string ToString() =>
-        string.Format(CultureInfo.InvariantCulture, "{0} × {1}", Measure.Length.Format(length), Measure.Length.Format(width));
+        string.Format(CultureInfo.InvariantCulture, "{0} × {1}", Measure.Length.Format(Length.Meters), Measure.Length.Format(Width.Meters));
 
     /// <summary>The top below the upstand.</summary>
-    internal double Strip => backsplashLength * backsplashThickness;
+    internal double Strip => BacksplashLength.Meters * BacksplashThickness.Meters;
 
     /// <summary>Rules between two lengths; each refusal names the one that cannot be.</summary>
     internal void CheckConsistency()
     {
-        double perimeter = 2 * (length + width);
-        AtMost(exposedEdge, perimeter, nameof(ExposedEdge), Measure.Length, "the whole perimeter");
-        AtMost(backsplashLength, perimeter, nameof(BacksplashLength), Measure.Length, "the whole perimeter");
-        double covered = backsplashLength > 0 ? backsplashThickness : 0;
-        AtMost(covered, width / 2, nameof(BacksplashThickness), Measure.Length, "half of the width");
+        double perimeter = 2 * (Length.Meters + Width.Meters);
+        AtMost(ExposedEdge.Meters, perimeter, nameof(ExposedEdge), Measure.Length, "the whole perimeter");
+        AtMost(BacksplashLength.Meters, perimeter, nameof(BacksplashLength), Measure.Length, "the whole perimeter");
+        double covered = BacksplashLength.Meters > 0 ? BacksplashThickness.Meters : 0;
+        AtMost(covered, Width.Meters / 2, nameof(BacksplashThickness), Measure.Length, "half of the width");
         for (int i = 0; i < CutOuts.Count; i++)
         {
-            if (!CutOuts[i].FitsInto(length, width - covered))
+            if (!CutOuts[i].FitsInto(Length.Meters, Width.Meters - covered))
             {
                 Guard.Rule(false, nameof(CutOuts), CutOuts[i].Length.Meters, Measure.Length, "a cut-out (" + CutOuts[i] + ") that fits the top of " + this);
             }
         }
 
-        AtMost(RectangularOpening.AreaOf(CutOuts), (length * width) - Strip, nameof(CutOuts), Measure.Area,
+        AtMost(RectangularOpening.AreaOf(CutOuts), (Length.Meters * Width.Meters) - Strip, nameof(CutOuts), Measure.Area,
             "the area of the top before the upstand");
     }
 

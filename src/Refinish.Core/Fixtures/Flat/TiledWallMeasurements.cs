@@ -1,5 +1,6 @@
 using System;
 using System.Collections.Generic;
+using System.Diagnostics.CodeAnalysis;
 using System.Globalization;
 using UnitsNet;
 
@@ -19,10 +20,37 @@ namespace Refinish.Fixtures;
 /// </code></example>
 public sealed record TiledWallMeasurements
 {
-    private readonly double tileLength;
-    private readonly double tileWidth;
-    private readonly double jointWidth;
-    private readonly double jointDepth;
+    /// <summary>What the tape gives, as a table.</summary>
+    public static RecordInputs<TiledWallMeasurements> Inputs { get; } = new(
+        tape => tape.Tape,
+        (tape, readings) => tape with { Tape = readings },
+        InputField.Tape(nameof(TileLength), "length of a tile", 5e-3, 2),
+        InputField.Tape(nameof(TileWidth), "width of a tile", 5e-3, 2),
+        InputField.Tape(nameof(JointWidth), "width of a joint", 0.5e-3, 25e-3),
+        InputField.Tape(nameof(JointDepth), "depth of a joint", 0, 15e-3));
+
+    /// <summary>Measurements that are given one by one.</summary>
+    public TiledWallMeasurements()
+    {
+    }
+
+    /// <summary>Measurements of readings by name.</summary>
+    /// <param name="readings">Values of <see cref="Inputs"/>; none missing that has to be given.</param>
+    /// <param name="walls">The walls from left to right.</param>
+    /// <param name="jointProfile">The shape of the recess.</param>
+    /// <param name="openings">What is not coated.</param>
+    /// <exception cref="ArgumentException">An argument is missing, the values are of other inputs, or one is missing.</exception>
+    [SetsRequiredMembers]
+    public TiledWallMeasurements(
+        InputValues readings, IReadOnlyList<WallRun> walls, JointProfile jointProfile, IReadOnlyList<RectangularOpening> openings)
+    {
+        Tape = Inputs.Whole(readings, nameof(readings));
+        Walls = walls;
+        JointProfile = jointProfile;
+        Openings = openings;
+    }
+
+    private InputValues Tape { get; init; } = Inputs.Empty;
 
     /// <summary>The walls in the order in which they meet, from left to right; at least one.</summary>
     /// <exception cref="ArgumentException">Empty, or an entry is missing.</exception>
@@ -36,32 +64,32 @@ public sealed record TiledWallMeasurements
     /// <exception cref="ArgumentOutOfRangeException">Outside the range.</exception>
     public required Length TileLength
     {
-        get => Length.FromMeters(tileLength);
-        init => tileLength = Guard.Within(value, Bounds.Between(5e-3, 2, Measure.Length), nameof(TileLength));
+        get => Tape.Length(nameof(TileLength));
+        init => Tape = Tape.With(nameof(TileLength), value);
     }
 
     /// <summary>The other side of a tile, 5 mm to 2 m.</summary>
     /// <exception cref="ArgumentOutOfRangeException">Outside the range.</exception>
     public required Length TileWidth
     {
-        get => Length.FromMeters(tileWidth);
-        init => tileWidth = Guard.Within(value, Bounds.Between(5e-3, 2, Measure.Length), nameof(TileWidth));
+        get => Tape.Length(nameof(TileWidth));
+        init => Tape = Tape.With(nameof(TileWidth), value);
     }
 
     /// <summary>Width of a joint, 0.5 to 25 mm.</summary>
     /// <exception cref="ArgumentOutOfRangeException">Outside the range.</exception>
     public required Length JointWidth
     {
-        get => Length.FromMeters(jointWidth);
-        init => jointWidth = Guard.Within(value, Bounds.Between(0.5e-3, 25e-3, Measure.Length), nameof(JointWidth));
+        get => Tape.Length(nameof(JointWidth));
+        init => Tape = Tape.With(nameof(JointWidth), value);
     }
 
     /// <summary>How deep a joint lies below the tile, 0 to 15 mm; at most half its width where it is concave.</summary>
     /// <exception cref="ArgumentOutOfRangeException">Outside the range.</exception>
     public required Length JointDepth
     {
-        get => Length.FromMeters(jointDepth);
-        init => jointDepth = Guard.Within(value, Bounds.NotNegative(Measure.Length, 15e-3), nameof(JointDepth));
+        get => Tape.Length(nameof(JointDepth));
+        init => Tape = Tape.With(nameof(JointDepth), value);
     }
 
     /// <summary>The shape of the recess.</summary>
@@ -88,7 +116,7 @@ public sealed record TiledWallMeasurements
         init => field = Guard.List(value, nameof(Recesses));
     } = ValueList<WallRecess>.Empty;
 
-    internal TileJoint Joint => new(tileLength, tileWidth, jointWidth, jointDepth, JointProfile);
+    internal TileJoint Joint => new(TileLength.Meters, TileWidth.Meters, JointWidth.Meters, JointDepth.Meters, JointProfile);
 
     /// <summary>The walls and the tile in one line, in metric units.</summary>
     /// <returns>Text such as <c>3 walls, tile 107.95 mm × 107.95 mm, joint 3.175 mm</c>.</returns>
@@ -97,9 +125,9 @@ public sealed record TiledWallMeasurements
         "{0} {1}, tile {2} × {3}, joint {4}",
         Walls.Count,
         Walls.Count == 1 ? "wall" : "walls",
-        Measure.Length.Format(tileLength),
-        Measure.Length.Format(tileWidth),
-        Measure.Length.Format(jointWidth));
+        Measure.Length.Format(TileLength.Meters),
+        Measure.Length.Format(TileWidth.Meters),
+        Measure.Length.Format(JointWidth.Meters));
 
     internal double FlatArea()
     {
@@ -138,9 +166,9 @@ public sealed record TiledWallMeasurements
     /// <summary>Rules between two lengths; each refusal names the one that cannot be. Nothing is put into words while all is well.</summary>
     internal void CheckConsistency()
     {
-        if (JointProfile == JointProfile.Concave && jointDepth > jointWidth / 2 * (1 + PlaneShapes.LastDigits))
+        if (JointProfile == JointProfile.Concave && JointDepth.Meters > JointWidth.Meters / 2 * (1 + PlaneShapes.LastDigits))
         {
-            Guard.Rule(false, nameof(JointDepth), jointDepth, Measure.Length, "at most " + Measure.Length.Format(jointWidth / 2) + ", half of JointWidth, for a concave joint");
+            Guard.Rule(false, nameof(JointDepth), JointDepth.Meters, Measure.Length, "at most " + Measure.Length.Format(JointWidth.Meters / 2) + ", half of JointWidth, for a concave joint");
         }
 
         for (int i = 0; i < Openings.Count; i++)

@@ -1,0 +1,147 @@
+using System;
+using System.Globalization;
+using UnitsNet;
+
+namespace Refinish;
+
+/// <summary>
+/// One input of a record: its name, what it means, its unit, what it may be and what holds when it is left out. The guard, the refusal, the
+/// JSON field and the reading of the tape follow from it.
+/// </summary>
+/// <remarks>
+/// Numbers are in the SI base unit of <see cref="Measure"/>. A form for entry is made from a record's inputs, such as
+/// <c>RecessedBathtubMeasurements.Inputs</c>.
+/// </remarks>
+/// <example><code>
+/// InputField depth = RecessedBathtubMeasurements.Inputs["Depth"];
+/// string meaning = depth.Meaning;   // "depth"
+/// double most = depth.Greatest;     // 0.8
+/// string? refusal = depth.Refusal(Length.FromInches(133));
+/// // "Depth is 3378.2 mm (given as 133 in); allowed: at least 100 mm and at most 800 mm."
+/// </code></example>
+public sealed class InputField
+{
+    private static readonly Measure[] Lengths = [Measure.Length, Measure.Distance, Measure.Film];
+    private static readonly Measure[] Angles = [Measure.Angle];
+    private static readonly Measure[] Fractions = [Measure.Percent, Measure.PartsPerMillion];
+
+    private InputField(string name, string meaning, Bounds allowed, double? otherwise)
+    {
+        Name = name;
+        Meaning = meaning;
+        Allowed = allowed;
+        Default = otherwise;
+    }
+
+    /// <summary>Its name: that of the property, or of the reading that was taken.</summary>
+    public string Name { get; }
+
+    /// <summary>What it is, in words.</summary>
+    public string Meaning { get; }
+
+    /// <summary>What kind of amount it is, and the units in which it is shown.</summary>
+    public Measure Measure => Allowed.Measure;
+
+    /// <summary>The lower end of what is allowed, in SI.</summary>
+    public double Least => Allowed.Minimum;
+
+    /// <summary>Whether <see cref="Least"/> itself is allowed.</summary>
+    public bool IsLeastAllowed => Allowed.MinimumIncluded;
+
+    /// <summary>The upper end of what is allowed, in SI; infinite where there is none.</summary>
+    public double Greatest => Allowed.Maximum;
+
+    /// <summary>Whether <see cref="Greatest"/> itself is allowed.</summary>
+    public bool IsGreatestAllowed => Allowed.MaximumIncluded && !double.IsInfinity(Allowed.Maximum);
+
+    /// <summary>Whether it is a whole number, such as a count.</summary>
+    public bool IsWhole { get; private init; }
+
+    /// <summary>Whether it has to be given.</summary>
+    public bool IsRequired => Default is null;
+
+    /// <summary>
+    /// What holds when it is left out, in SI: 0 for a part that is not there, 1 for a factor; <see langword="null"/> for an input that has
+    /// to be given.
+    /// </summary>
+    public double? Default { get; }
+
+    /// <summary>What is usual for a tape reading, in inches; beyond it a reading is in doubt, not wrong.</summary>
+    internal (double Least, double Greatest, Source Source)? Usual { get; private init; }
+
+    internal Bounds Allowed { get; }
+
+    /// <summary>Why a number is refused.</summary>
+    /// <param name="si">The number in the SI base unit of <see cref="Measure"/>, or a count.</param>
+    /// <returns>The sentence of the exception that the record would throw; <see langword="null"/> for a number that is allowed.</returns>
+    public string? Refusal(double si) =>
+        IsWhole && si != Math.Floor(si) ? Name + " is " + Measure.Format(si) + "; allowed: a whole number."
+        : Allowed.Contains(si) ? null
+        : IsWhole ? Guard.Miscounted(si, Least, Greatest, Name)
+        : Guard.Beyond(si, Allowed, Name, null);
+
+    /// <summary>Why a length is refused.</summary>
+    /// <param name="value">The length.</param>
+    /// <returns>The sentence of the exception that the record would throw; <see langword="null"/> for a length that is allowed.</returns>
+    /// <exception cref="ArgumentException">This input is no length.</exception>
+    public string? Refusal(Length value) => Holds(Given(value)) ? null : Guard.Beyond(value.Meters, Allowed, Name, value);
+
+    /// <summary>Why an angle is refused.</summary>
+    /// <param name="value">The angle.</param>
+    /// <returns>The sentence of the exception that the record would throw; <see langword="null"/> for an angle that is allowed.</returns>
+    /// <exception cref="ArgumentException">This input is no angle.</exception>
+    public string? Refusal(Angle value) => Holds(Given(value)) ? null : Guard.Beyond(value.Radians, Allowed, Name, value);
+
+    /// <summary>Why a fraction is refused.</summary>
+    /// <param name="value">The fraction.</param>
+    /// <returns>The sentence of the exception that the record would throw; <see langword="null"/> for a fraction that is allowed.</returns>
+    /// <exception cref="ArgumentException">This input is no fraction.</exception>
+    public string? Refusal(Ratio value) => Holds(Given(value)) ? null : Guard.Beyond(value.DecimalFractions, Allowed, Name, value);
+
+    /// <summary>The name and what is allowed, in metric units.</summary>
+    /// <returns>Text such as <c>Depth: at least 100 mm and at most 800 mm</c>.</returns>
+    public override string ToString() => string.Format(CultureInfo.InvariantCulture, "{0}: {1}", Name, Allowed);
+
+    /// <summary>A length off the tape, from one length to another; required unless it has a default.</summary>
+    internal static InputField Tape(string name, string meaning, double least, double greatest, double? otherwise = null) =>
+        new(name, meaning, Bounds.Between(least, greatest, Measure.Length), otherwise);
+
+    /// <summary>A number without a unit.</summary>
+    internal static InputField Number(string name, string meaning, double least, double greatest, double? otherwise = null) =>
+        new(name, meaning, Bounds.Between(least, greatest, Measure.Number), otherwise);
+
+    /// <summary>A whole number.</summary>
+    internal static InputField Count(string name, string meaning, int least, int greatest, double? otherwise = null) =>
+        new(name, meaning, Bounds.Between(least, greatest, Measure.Number), otherwise) { IsWhole = true };
+
+    /// <summary>Of any measure.</summary>
+    internal static InputField Of(string name, string meaning, Bounds allowed, double? otherwise = null) =>
+        new(name, meaning, allowed, otherwise);
+
+    /// <summary>A length with what is usual for it.</summary>
+    internal InputField Usually(double least, double greatest, Source source) =>
+        new(Name, Meaning, Allowed, Default) { Usual = (least, greatest, source) };
+
+    /// <summary>The number in SI, or the exception with the sentence of <see cref="Refusal(double)"/>.</summary>
+    internal double Checked(double si) =>
+        Refusal(si) is string refusal ? throw new ArgumentOutOfRangeException(Name, Measure.Format(si), refusal) : si;
+
+    internal double Checked(Length value) => Holds(Given(value)) ? value.Meters : Guard.Within(value, Allowed, Name);
+
+    internal double Checked(Angle value) => Holds(Given(value)) ? value.Radians : Guard.Within(value, Allowed, Name);
+
+    internal double Checked(Ratio value) => Holds(Given(value)) ? value.DecimalFractions : Guard.Within(value, Allowed, Name);
+
+    private double Given(Length value) => IsOneOf(Lengths) ? value.Meters : throw Mistaken("length");
+
+    private double Given(Angle value) => IsOneOf(Angles) ? value.Radians : throw Mistaken("angle");
+
+    private double Given(Ratio value) => IsOneOf(Fractions) ? value.DecimalFractions : throw Mistaken("fraction");
+
+    private bool Holds(double si) => Allowed.Contains(si);
+
+    private bool IsOneOf(Measure[] measures) => Array.IndexOf(measures, Measure) >= 0;
+
+    private ArgumentException Mistaken(string given) =>
+        new(Name + " was given as a kind of " + given + "; it is measured as a kind of " + Measure.Kind + ".", Name);
+}
