@@ -170,12 +170,12 @@ public class FieldTests
     private static readonly Type[] ToldByOthers =
     [
         typeof(MeshPoint), typeof(MeshTriangle), typeof(Estimating.Margin), typeof(LocalClock), typeof(RoughKind), typeof(ComposedKind),
-        typeof(Coatings.Flammability),
+        typeof(InputValues), typeof(Coatings.Flammability),
         typeof(Coatings.Volatility),
     ];
 
     // A fixture is made of its measurements, a margin of a ratio, and a clock of one of three things; a kind of rough or composed
-    // fixture is one of the library's; points and triangles stand in the lists of their mesh. Whether a solvent burns and evaporates is told by fields of
+    // fixture is one of the library's; points and triangles stand in the lists of their mesh; values of inputs are fields of their record. Whether a solvent burns and evaporates is told by fields of
     // the solvent.
     private static bool IsRecord(Type type) =>
         !ToldByOthers.Contains(type) && !typeof(IFixture).IsAssignableFrom(type);

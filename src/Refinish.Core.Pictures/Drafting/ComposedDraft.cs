@@ -87,14 +87,14 @@ internal static class ComposedDraft
     {
         (double left, double top, double right, double bottom) = view.Extent(fixture.Tessellate(Coarse), part);
         bool whole = part is null;
-        if (Measured(fixture, right - left, made => Across(view.Extent(made, part)), written) is ComposedReading across)
+        if (Measured(fixture, right - left, made => Across(view.Extent(made, part)), written) is InputField across)
         {
             page.Measured(
                 whole ? Side.Top : Side.Bottom, left - corner.X, right - corner.X, (whole ? top : bottom) - corner.Y, Label(across),
                 Length.FromMeters(right - left));
         }
 
-        if (Measured(fixture, bottom - top, made => Down(view.Extent(made, part)), written) is ComposedReading down)
+        if (Measured(fixture, bottom - top, made => Down(view.Extent(made, part)), written) is InputField down)
         {
             page.Measured(
                 whole ? Side.Right : Side.Left, top - corner.Y, bottom - corner.Y, (whole ? right : left) - corner.X, Label(down),
@@ -107,10 +107,10 @@ internal static class ComposedDraft
     private static double Down((double Left, double Top, double Right, double Bottom) box) => box.Bottom - box.Top;
 
     // A reading that happens to be as long as the extent of something else does not grow with it.
-    private static ComposedReading? Measured(ComposedFixture fixture, double extent, Func<TriangleMesh, double> of, HashSet<string> written)
+    private static InputField? Measured(ComposedFixture fixture, double extent, Func<TriangleMesh, double> of, HashSet<string> written)
     {
         const double More = 1e-3;
-        foreach (ComposedReading reading in fixture.Kind.Readings.Where(reading => reading.Measure.Equals(Refinish.Measure.Length)
+        foreach (InputField reading in fixture.Kind.Readings.Where(reading => reading.Measure.Equals(Refinish.Measure.Length)
             && Label(reading).Length <= LongestLabel && !written.Contains(reading.Name) && extent >= 0.02
                 && Math.Abs(fixture.Value(reading.Name) - extent) < 1e-6))
         {
@@ -129,9 +129,9 @@ internal static class ComposedDraft
     }
 
     // What stands behind a comma explains and is for the key.
-    private static string Label(ComposedReading reading) => reading.Words.Split(',', ';')[0];
+    private static string Label(InputField reading) => reading.Meaning.Split(',', ';')[0];
 
-    private static ComposedFixture? Changed(ComposedFixture fixture, ComposedReading reading, double metres)
+    private static ComposedFixture? Changed(ComposedFixture fixture, InputField reading, double metres)
     {
         try
         {
@@ -148,7 +148,7 @@ internal static class ComposedDraft
 
     private static string Told(ComposedFixture fixture, TakenReading reading, DisplayUnits units)
     {
-        string words = fixture.Kind.Readings.First(known => known.Name == reading.Name).Words;
+        string words = fixture.Kind.Readings.First(known => known.Name == reading.Name).Meaning;
         return string.Format(CultureInfo.InvariantCulture, "{0} {1}", words, reading.Measure.Format(reading.Value, units, 4));
     }
 }

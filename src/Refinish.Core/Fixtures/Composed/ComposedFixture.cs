@@ -141,7 +141,7 @@ public sealed record ComposedFixture : IFixture
         Dictionary<string, double> values = new(StringComparer.Ordinal);
         foreach (TakenReading reading in taken)
         {
-            ComposedReading known = kind.Reading(reading.Name);
+            InputField known = kind.Reading(reading.Name);
             if (values.ContainsKey(reading.Name))
             {
                 throw new ArgumentException("taken names " + reading.Name + " twice.", nameof(taken));
@@ -154,23 +154,21 @@ public sealed record ComposedFixture : IFixture
                     nameof(taken));
             }
 
-            values[reading.Name] = Guard.Within(reading.Value, known.Allowed, reading.Name);
-            Guard.Rule(!known.IsCount || reading.Value == Math.Floor(reading.Value), reading.Name, reading.Value, Measure.Number,
-                "a whole number");
+            values[reading.Name] = known.Checked(reading.Value);
         }
 
-        string[] missing = [.. kind.Readings.Where(reading => reading.IsNeeded && !values.ContainsKey(reading.Name)).Select(
+        string[] missing = [.. kind.Readings.Where(reading => reading.IsRequired && !values.ContainsKey(reading.Name)).Select(
             reading => reading.Name)];
         if (missing.Length > 0)
         {
             throw new ArgumentException("taken lacks " + string.Join(", ", missing) + ", which a " + kind.Name + " needs.", nameof(taken));
         }
 
-        foreach (ComposedReading reading in kind.Readings)
+        foreach (InputField reading in kind.Readings)
         {
             if (!values.ContainsKey(reading.Name))
             {
-                values[reading.Name] = reading.Otherwise!.Value;
+                values[reading.Name] = reading.Default!.Value;
             }
         }
 

@@ -14,22 +14,18 @@ namespace Refinish.Fixtures;
 /// </remarks>
 /// <example><code>
 /// ComposedKind toilet = ComposedKind.Toilet;
-/// string needed = string.Join(", ", toilet.Readings.Where(reading =&gt; reading.IsNeeded).Take(2).Select(reading =&gt; reading.Name));
+/// string needed = string.Join(", ", toilet.Readings.Where(reading =&gt; reading.IsRequired).Take(2).Select(reading =&gt; reading.Name));
 /// // "RimLength, RimWidth"
 /// string why = toilet.NotCoated[0].Name;   // "inside of the bowl with the jets under its rim"
 /// </code></example>
 public sealed partial class ComposedKind
 {
-    private readonly Dictionary<string, int> places;
-
-    internal ComposedKind(string id, string name, IReadOnlyList<ComposedReading> readings, Action<Composition> compose)
+    internal ComposedKind(string id, string name, IReadOnlyList<InputField> readings, Action<Composition> compose)
     {
         Id = id;
         Name = name;
-        Readings = new ValueList<ComposedReading>(readings);
+        Readings = new InputTable(readings);
         Compose = compose;
-        places = readings.Select((reading, place) => (reading.Name, place)).ToDictionary(
-            pair => pair.Name, pair => pair.place, StringComparer.Ordinal);
     }
 
     /// <summary>Identifier, as documents write it.</summary>
@@ -39,7 +35,7 @@ public sealed partial class ComposedKind
     public string Name { get; }
 
     /// <summary>What the tape gives, in the order in which it is asked for.</summary>
-    public IReadOnlyList<ComposedReading> Readings { get; }
+    public InputTable Readings { get; }
 
     /// <summary>What is coated, and what holds for measuring it.</summary>
     public required string Coated { get; init; }
@@ -82,11 +78,11 @@ public sealed partial class ComposedKind
     /// <returns>One line of text.</returns>
     public override string ToString() => Name;
 
-    internal ComposedReading Reading(string name) => Readings[places[name]];
+    internal InputField Reading(string name) => Readings[name];
 
     /// <summary>The place of a reading among the others.</summary>
-    internal int PlaceOf(string reading, string parameter) => places.TryGetValue(reading, out int place)
+    internal int PlaceOf(string reading, string parameter) => Readings.Find(reading) is >= 0 and int place
         ? place
         : throw new ArgumentException(parameter + " names \"" + reading + "\", which a " + Name + " does not have; its readings: "
-            + string.Join(", ", Readings.Select(one => one.Name)) + ".", parameter);
+            + Readings + ".", parameter);
 }

@@ -9,7 +9,7 @@ internal sealed class ComposedRows(Source sizes)
 {
     public static readonly Source Details = Source.Invented("bands of edges, radii, holes and other details of such fixtures");
 
-    private readonly List<ComposedReading> rows = [];
+    private readonly List<InputField> rows = [];
 
     /// <summary>A length that has to be taken and is more than 0.</summary>
     public ComposedRows Length(string name, string words, double least, double greatest, Source? source = null) =>
@@ -32,31 +32,30 @@ internal sealed class ComposedRows(Source sizes)
     /// <summary>Developed over plain area, 1 unless it was taken.</summary>
     public ComposedRows Factor(string name, string words, double greatest)
     {
-        rows.Add(new ComposedReading(name, words, Measure.Number, Bounds.Between(1, greatest, Measure.Number), 1));
+        rows.Add(InputField.Number(name, words, 1, greatest, 1));
         return this;
     }
 
     public ComposedRows Angle(string name, string words, double degrees)
     {
-        rows.Add(new ComposedReading(name, words, Measure.Angle, Bounds.Between(0, degrees * Math.PI / 180, Measure.Angle), null));
+        rows.Add(InputField.Of(name, words, Bounds.Between(0, degrees * Math.PI / 180, Measure.Angle)));
         return this;
     }
 
-    public IReadOnlyList<ComposedReading> All => rows;
+    public IReadOnlyList<InputField> All => rows;
 
     // Three times what is usual, rounded up to 5 cm: it catches a length typed in a wrong unit of a larger size (invented).
     private static double Most(double inches) => Math.Ceiling(3 * inches * 0.0254 / 0.05) * 0.05;
 
     private ComposedRows Counted(string name, string words, int least, int greatest, double? otherwise)
     {
-        rows.Add(new ComposedReading(
-            name, words, Measure.Number, Bounds.Between(least, greatest, Measure.Number), otherwise) { IsCount = true });
+        rows.Add(InputField.Count(name, words, least, greatest, otherwise));
         return this;
     }
 
     private ComposedRows Add(string name, string words, Bounds allowed, double? otherwise, double least, double greatest, Source source)
     {
-        rows.Add(new ComposedReading(name, words, Measure.Length, allowed, otherwise) { Usual = (least, greatest, source) });
+        rows.Add(InputField.Of(name, words, allowed, otherwise).Usually(least, greatest, source));
         return this;
     }
 }

@@ -13,5 +13,11 @@ internal readonly struct KnownReadings(IReadOnlyDictionary<string, int> places, 
 
     public UnitsNet.Length Length(string name) => UnitsNet.Length.FromMeters(this[name]);
 
-    public int Count(string name) => (int)Math.Round(this[name]);
+    /// <summary>The readings for a record; those that this kind does not have are left as the record has them.</summary>
+    public InputValues For(InputTable inputs)
+    {
+        IReadOnlyDictionary<string, int> all = places;
+        double[] si = values;
+        return inputs.Of(name => !all.TryGetValue(name, out int place) ? null : inputs[name].IsWhole ? Math.Round(si[place]) : si[place]);
+    }
 }

@@ -86,32 +86,19 @@ internal static class RoughFlats
 
     private static CounterRun Run(KnownReadings k, string run) => new(k.Length(run + "Length"), k.Length(run + "Depth"));
 
-    private static Countertop Top(KnownReadings k, params CounterRun[] runs) => new(new CountertopMeasurements
-    {
-        Runs = runs, Thickness = k.Length("Thickness"), Profile = EdgeProfile.Square, LeftEndIsOpen = false, RightEndIsOpen = true,
-        BacksplashHeight = k.Length("BacksplashHeight"), BacksplashThickness = k.Length("BacksplashThickness"),
-        CutOuts = CutOut(k, "CutOutLength", "CutOutDepth"),
-    });
+    private static Countertop Top(KnownReadings k, params CounterRun[] runs) => new(new CountertopMeasurements(
+        k.For(CountertopMeasurements.Inputs), runs, EdgeProfile.Square, false, true, CutOut(k, "CutOutLength", "CutOutDepth")));
 
-    private static FlatPanel Flat(KnownReadings k) => new(new FlatPanelMeasurements
-    {
-        Length = k.Length("Length"), Width = k.Length("Width"), ExposedEdge = k.Length("ExposedEdge"), EdgeHeight = k.Length("EdgeHeight"),
-        BacksplashLength = k.Length("BacksplashLength"), BacksplashHeight = k.Length("BacksplashHeight"),
-            BacksplashThickness = k.Length("BacksplashThickness"),
-        CutOuts = CutOut(k, "CutOutLength", "CutOutDepth"),
-    });
+    private static FlatPanel Flat(KnownReadings k) => new(
+        new FlatPanelMeasurements(k.For(FlatPanelMeasurements.Inputs), CutOut(k, "CutOutLength", "CutOutDepth")));
 
     private static TiledSurround Walls(KnownReadings k)
     {
         Length height = k.Length("TileHeight");
-        return new TiledSurround(new TiledWallMeasurements
-        {
-            Walls = [new(k.Length("LeftWallLength"), height), new(k.Length("BackWallLength"), height), new(k.Length("RightWallLength"),
-                height)],
-            TileLength = k.Length("TileLength"), TileWidth = k.Length("TileWidth"), JointWidth = k.Length("JointWidth"),
-            JointDepth = k.Length("JointDepth"),
-            JointProfile = JointProfile.Sharp, Openings = CutOut(k, "WindowLength", "WindowHeight"),
-        });
+        return new TiledSurround(new TiledWallMeasurements(
+            k.For(TiledWallMeasurements.Inputs),
+            [new(k.Length("LeftWallLength"), height), new(k.Length("BackWallLength"), height), new(k.Length("RightWallLength"), height)],
+            JointProfile.Sharp, CutOut(k, "WindowLength", "WindowHeight")));
     }
 
     // An opening without a length or without a height is none.

@@ -1,5 +1,4 @@
 using System;
-using UnitsNet;
 using Points = (double A, double M, double B);
 
 namespace Refinish.Fixtures;
@@ -20,16 +19,7 @@ internal static class RoughSinks
         .Number("ColumnShare", 0.6, 0.8, 1)
         .Usual("FaucetHoleDiameter", 0.03, 0.033, 0.038)
         .Count("FaucetHoles", 3, "three faucet holes unless it is said otherwise")
-        .Making(k => new PedestalSink(new PedestalSinkMeasurements
-        {
-            Outline = Outline(k), BowlLength = k.Length("BowlLength"), BowlWidth = k.Length("BowlWidth"), BowlDepth = k.Length("BowlDepth"),
-            SkirtHeight = k.Length("SkirtHeight"), SkirtProfileFactor = k["SkirtProfileFactor"], WallContact = k.Length("WallContact"),
-            ColumnTopDiameter = k.Length("ColumnTopDiameter"), ColumnBaseDiameter = k.Length("ColumnBaseDiameter"),
-            ColumnHeight = k.Length("ColumnHeight"),
-            ColumnShare = Ratio.FromDecimalFractions(k["ColumnShare"]), DrainDiameter = k.Length("DrainDiameter"),
-            OverflowDiameter = k.Length("OverflowDiameter"),
-            FaucetHoleDiameter = k.Length("FaucetHoleDiameter"), FaucetHoles = k.Count("FaucetHoles"),
-        }));
+        .Making(k => new PedestalSink(new PedestalSinkMeasurements(k.For(PedestalSinkMeasurements.Inputs), Outline(k))));
 
     public static RoughKind DropIn() => new RoughKindBuilder("dropInSink", "drop-in sink", typeof(CounterSink))
         .Needed("OutlineLength", 0.3, 1.1)
@@ -67,14 +57,7 @@ internal static class RoughSinks
         .Number("TextureFactor", 1, 1.03, 1.1)
         .Usual("DrainDiameter", 0.045, 0.08, 0.11)
         .Fixed("ThresholdWidth", 0, "no threshold strip unless it is said otherwise")
-        .Making(k => new ShowerPan(new ShowerPanMeasurements
-        {
-            FloorLength = k.Length("FloorLength"), FloorWidth = k.Length("FloorWidth"), WallHeight = k.Length("WallHeight"),
-            LedgeWidth = k.Length("LedgeWidth"),
-            CurbInsideHeight = k.Length("CurbInsideHeight"), CurbTopWidth = k.Length("CurbTopWidth"),
-            CurbOutsideHeight = k.Length("CurbOutsideHeight"),
-            TextureFactor = k["TextureFactor"], DrainDiameter = k.Length("DrainDiameter"), ThresholdWidth = k.Length("ThresholdWidth"),
-        }));
+        .Making(k => new ShowerPan(new ShowerPanMeasurements(k.For(ShowerPanMeasurements.Inputs))));
 
     private static RoughKindBuilder Outlined(
         RoughKindBuilder rows, Points along, Points across, Points depth, string bowl) => rows
@@ -94,15 +77,11 @@ internal static class RoughSinks
         .Usual("OverflowDiameter", 0, 0.025, 0.03)
         .Between(k => (0, Math.Min(Math.Min(k[bowl + "Length"], k[bowl + "Width"]) / 2, k["BowlDepth"])));
 
-    private static CounterSink Sink(KnownReadings k, SinkMounting mounting) => new(new CounterSinkMeasurements
-    {
-        Mounting = mounting, Shape = BowlShape.HalfEllipsoid, MouthLength = k.Length("MouthLength"), MouthWidth = k.Length("MouthWidth"),
-            BowlDepth = k.Length("BowlDepth"),
-        Outline = mounting == SinkMounting.DropIn ? Outline(k) : null,
-        WallThickness = mounting == SinkMounting.Vessel ? k.Length("WallThickness") : Length.Zero,
-        BaseDiameter = mounting == SinkMounting.Vessel ? k.Length("BaseDiameter") : Length.Zero,
-        DrainDiameter = k.Length("DrainDiameter"), OverflowDiameter = k.Length("OverflowDiameter"),
-    });
+    private static CounterSink Sink(KnownReadings k, SinkMounting mounting) => new(
+        new CounterSinkMeasurements(k.For(CounterSinkMeasurements.Inputs), mounting, BowlShape.HalfEllipsoid)
+        {
+            Outline = mounting == SinkMounting.DropIn ? Outline(k) : null,
+        });
 
     private static PlanOutline Outline(KnownReadings k) =>
         PlanOutline.RoundedRectangle(k.Length("OutlineLength"), k.Length("OutlineWidth"), k.Length("OutlineCornerRadius"));

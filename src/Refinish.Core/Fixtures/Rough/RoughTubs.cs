@@ -1,5 +1,4 @@
 using System;
-using UnitsNet;
 using Points = (double A, double M, double B);
 
 namespace Refinish.Fixtures;
@@ -24,16 +23,7 @@ internal static class RoughTubs
         .Beyond("ApronHeight", "Depth", 0.01, 0.03, 0.09, ApronHeights)
         .Number("ApronProfileFactor", 1, 1.02, 1.08)
         .Fixed("TilingFlangeHeight", 0, "a tiling flange is behind the tile unless it is said otherwise")
-        .Making(k => new RecessedBathtub(new RecessedBathtubMeasurements
-        {
-            RimLength = k.Length("RimLength"), RimWidth = k.Length("RimWidth"), RimCornerRadius = k.Length("RimCornerRadius"),
-            FloorLength = k.Length("FloorLength"), FloorWidth = k.Length("FloorWidth"), FloorCornerRadius = k.Length("FloorCornerRadius"),
-            Depth = k.Length("Depth"), HeadRun = k.Length("HeadRun"), FootRun = k.Length("FootRun"), CoveRadius = k.Length("CoveRadius"),
-            OverallLength = k.Length("OverallLength"), OverallWidth = k.Length("OverallWidth"), ApronHeight = k.Length("ApronHeight"),
-            ApronProfileFactor = k["ApronProfileFactor"], DrainDiameter = k.Length("DrainDiameter"),
-            OverflowDiameter = k.Length("OverflowDiameter"),
-            FloorShift = k.Length("FloorShift"), TilingFlangeHeight = k.Length("TilingFlangeHeight"),
-        }));
+        .Making(k => new RecessedBathtub(new RecessedBathtubMeasurements(k.For(RecessedBathtubMeasurements.Inputs))));
 
     public static RoughKind Freestanding(bool outside) => new RoughKindBuilder(
             outside ? "freestandingTubAllRound" : "freestandingTub",
@@ -53,15 +43,8 @@ internal static class RoughTubs
         .Between(k => (0.001, 2 * k["RollRadius"]))
         .Count("Feet", 4, "four feet unless it is said otherwise")
         .Usual("FootPadDiameter", 0.04, 0.05, 0.08)
-        .Making(k => new FreestandingTub(new FreestandingTubMeasurements
-        {
-            RimLength = k.Length("RimLength"), RimWidth = k.Length("RimWidth"), RimCornerRadius = k.Length("RimCornerRadius"),
-            FloorLength = k.Length("FloorLength"), FloorWidth = k.Length("FloorWidth"), FloorCornerRadius = k.Length("FloorCornerRadius"),
-            Depth = k.Length("Depth"), HeadRun = k.Length("HeadRun"), FootRun = k.Length("FootRun"), CoveRadius = k.Length("CoveRadius"),
-            RollRadius = k.Length("RollRadius"), RollTurn = Angle.FromRadians(k["RollTurn"]), WallThickness = k.Length("WallThickness"),
-            OutsideIsCoated = outside, UndersideIsCoated = outside, Feet = k.Count("Feet"), FootPadDiameter = k.Length("FootPadDiameter"),
-            DrainDiameter = k.Length("DrainDiameter"), OverflowDiameter = k.Length("OverflowDiameter"),
-        }));
+        .Making(k => new FreestandingTub(
+            new FreestandingTubMeasurements(k.For(FreestandingTubMeasurements.Inputs), outside, outside)));
 
     public static RoughKind Oval() => new RoughKindBuilder("ovalTub", "oval tub in a deck", typeof(OvalTub))
         .Needed("DeckLength", 1.1, 2.5)
@@ -72,14 +55,7 @@ internal static class RoughTubs
         .Between(k => (k.Or("FloorWidth", 0.2), k["DeckWidth"]))
         .With(rows => OvalBasin(rows, (0.36, 0.43, 0.52)))
         .Beyond("ApronHeight", "Depth", 0.02, 0.06, 0.12)
-        .Making(k => new OvalTub(new OvalTubMeasurements
-        {
-            MouthLength = k.Length("MouthLength"), MouthWidth = k.Length("MouthWidth"), MouthExponent = k["MouthExponent"],
-            FloorLength = k.Length("FloorLength"), FloorWidth = k.Length("FloorWidth"), FloorExponent = k["FloorExponent"],
-            Depth = k.Length("Depth"),
-            DeckLength = k.Length("DeckLength"), DeckWidth = k.Length("DeckWidth"), ApronHeight = k.Length("ApronHeight"),
-            DrainDiameter = k.Length("DrainDiameter"), OverflowDiameter = k.Length("OverflowDiameter"),
-        }));
+        .Making(k => new OvalTub(new OvalTubMeasurements(k.For(OvalTubMeasurements.Inputs))));
 
     public static RoughKind Corner() => new RoughKindBuilder("cornerTub", "corner tub", typeof(CornerTub))
         .Needed("LeftWall", 0.9, 2)
@@ -94,16 +70,7 @@ internal static class RoughTubs
         .Between(k => (k.Or("FloorWidth", 0.2), 2))
         .With(rows => OvalBasin(rows, (0.38, 0.44, 0.55)))
         .Beyond("FrontHeight", "Depth", 0.02, 0.08, 0.15)
-        .Making(k => new CornerTub(new CornerTubMeasurements
-        {
-            MouthLength = k.Length("MouthLength"), MouthWidth = k.Length("MouthWidth"), MouthExponent = k["MouthExponent"],
-            FloorLength = k.Length("FloorLength"), FloorWidth = k.Length("FloorWidth"), FloorExponent = k["FloorExponent"],
-            Depth = k.Length("Depth"),
-            LeftWall = k.Length("LeftWall"), RightWall = k.Length("RightWall"), LeftReturn = k.Length("LeftReturn"),
-            RightReturn = k.Length("RightReturn"),
-            FrontBow = k.Length("FrontBow"), FrontHeight = k.Length("FrontHeight"), DrainDiameter = k.Length("DrainDiameter"),
-            OverflowDiameter = k.Length("OverflowDiameter"),
-        }));
+        .Making(k => new CornerTub(new CornerTubMeasurements(k.For(CornerTubMeasurements.Inputs))));
 
     // Floor, runs, depth and the corner of the mouth of a ruled basin.
     private static RoughKindBuilder Basin(

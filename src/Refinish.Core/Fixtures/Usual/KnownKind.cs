@@ -13,15 +13,19 @@ internal sealed class KnownKind<TFixture, TTape> : FixtureKind, IMeasured<TTape>
     private readonly Form<TTape>[] forms;
     private readonly (UsualReading Usual, ReadingRow<TTape> Row)[][] rows;
 
-    public KnownKind(params Form<TTape>[] forms)
-        : this(typeof(TFixture).Name, forms)
+    /// <summary>A kind that is measured by a record with a table of inputs.</summary>
+    public KnownKind(RecordInputs<TTape> inputs, params Form<TTape>[] forms)
+        : this(inputs, typeof(TFixture).Name, forms)
     {
     }
 
-    public KnownKind(string fixture, params Form<TTape>[] forms)
+    public KnownKind(RecordInputs<TTape>? inputs, string fixture, params Form<TTape>[] forms)
     {
         this.forms = forms;
-        rows = [.. forms.Select(form => form.Rows.Select(row => (row.Usual(fixture, form.Words), row)).ToArray())];
+        rows =
+        [
+            .. forms.Select(form => form.Rows.Select(row => row.From(inputs)).Select(row => (row.Usual(fixture, form.Words), row)).ToArray()),
+        ];
         Readings = new ValueList<UsualReading>(rows.SelectMany(form => form.Select(row => row.Usual)));
     }
 

@@ -13,20 +13,19 @@ internal static class PanRows
         "International Residential Code 2021, quoted second-hand",
         "P2709.1: a curb stands 2 to 9 in above the top of the drain; the band begins at 0.75 in for low thresholds");
 
-    public static FixtureKind Pan { get; } = new KnownKind<ShowerPan, ShowerPanMeasurements>(new Form<ShowerPanMeasurements>(
+    public static FixtureKind Pan { get; } = new KnownKind<ShowerPan, ShowerPanMeasurements>(
+        ShowerPanMeasurements.Inputs, new Form<ShowerPanMeasurements>(
         "shower pan",
         _ => true,
-        new("FloorLength", "length of the floor", 24, 74, Sizes, t => t.FloorLength, (t, x) => t with { FloorLength = x }),
-        new("FloorWidth", "width of the floor", 23, 60, Sizes, t => t.FloorWidth, (t, x) => t with { FloorWidth = x }),
-        new("WallHeight", "height of the walls", 0.75, 8, Details, t => t.WallHeight, (t, x) => t with { WallHeight = x }),
-        new("LedgeWidth", "width of the ledge", 0.4, 4, Details, t => t.LedgeWidth, (t, x) => t with { LedgeWidth = x }),
-        new("CurbInsideHeight", "height of the curb inside", 0.75, 9, Curb, t => t.CurbInsideHeight, (t, x) =>
-            t with { CurbInsideHeight = x }),
-        new("CurbTopWidth", "width of the curb", 1.2, 8, Details, t => t.CurbTopWidth, (t, x) => t with { CurbTopWidth = x }),
-        new("CurbOutsideHeight", "height of the curb outside", 1, 12, Details, t => t.CurbOutsideHeight, (t, x) =>
-            t with { CurbOutsideHeight = x }),
-        new("DrainDiameter", "diameter of the drain", 1.45, 5, Details, t => t.DrainDiameter, (t, x) => t with { DrainDiameter = x }),
-        new("ThresholdWidth", "width of the threshold", 1, 12, Details, t => t.ThresholdWidth, (t, x) => t with { ThresholdWidth = x })))
+        new("FloorLength", 24, 74, Sizes),
+        new("FloorWidth", 23, 60, Sizes),
+        new("WallHeight", 0.75, 8, Details),
+        new("LedgeWidth", 0.4, 4, Details),
+        new("CurbInsideHeight", 0.75, 9, Curb),
+        new("CurbTopWidth", 1.2, 8, Details),
+        new("CurbOutsideHeight", 1, 12, Details),
+        new("DrainDiameter", 1.45, 5, Details),
+        new("ThresholdWidth", 1, 12, Details)))
     {
         Id = "showerPan",
         Name = "shower pan",

@@ -11,13 +11,22 @@ internal sealed class ReadingRow<T>
     where T : class
 {
     private readonly string name;
-    private readonly string words;
+    private readonly string? words;
     private readonly double least;
     private readonly double greatest;
     private readonly Source source;
     private readonly Func<T, IEnumerable<int>>? entries;
-    private readonly Func<T, int, Length> value;
-    private readonly Func<T, int, Length, T> with;
+    private readonly Func<T, int, Length>? value;
+    private readonly Func<T, int, Length, T>? with;
+
+    /// <summary>A reading of the record's table, which has its words and knows how it is found and put back.</summary>
+    public ReadingRow(string name, double least, double greatest, Source source)
+    {
+        this.name = name;
+        this.least = least;
+        this.greatest = greatest;
+        this.source = source;
+    }
 
     /// <summary>A single reading.</summary>
     public ReadingRow(string name, string words, double least, double greatest, Source source, Func<T, Length> value, Func<T, Length,
@@ -30,12 +39,9 @@ internal sealed class ReadingRow<T>
     public ReadingRow(
         string name, string words, double least, double greatest, Source source,
         Func<T, IEnumerable<int>>? entries, Func<T, int, Length> value, Func<T, int, Length, T> with)
+        : this(name, least, greatest, source)
     {
-        this.name = name;
         this.words = words;
-        this.least = least;
-        this.greatest = greatest;
-        this.source = source;
         this.entries = entries;
         this.value = value;
         this.with = with;
@@ -46,33 +52,46 @@ internal sealed class ReadingRow<T>
     /// <summary>How lengths that follow from the reading move along, where they do, as a tub's floor from mouth and runs.</summary>
     public Func<T, Length, T>? Along { get; init; }
 
+    /// <summary>How another reading is put in its place, where more has to change with it.</summary>
+    public Func<T, Length, T>? Change { get; init; }
+
+    /// <summary>The row with words and places from the record's table, where it has none of its own.</summary>
+    public ReadingRow<T> From(RecordInputs<T>? inputs) => words is not null
+        ? this
+        : new(
+            name, inputs![name].Meaning, least, greatest, source, tape => inputs.ValuesOf(tape).Length(name),
+            Change ?? ((tape, length) => inputs.With(tape, inputs.ValuesOf(tape).With(name, length))))
+        {
+            Along = Along,
+        };
+
     public UsualReading Usual(string fixture, string form) =>
-        new(fixture, form, name, words.Replace(" {0}", string.Empty), least * 0.0254, greatest * 0.0254, source);
+        new(fixture, form, name, words!.Replace(" {0}", string.Empty), least * 0.0254, greatest * 0.0254, source);
 
     /// <summary>The readings that were taken: one of 0 was not.</summary>
     public IEnumerable<TypedReading> Read(T tape, UsualReading usual, Func<T, IFixture> make)
     {
         foreach (int i in entries?.Invoke(tape) ?? [0])
         {
-            double metres = value(tape, i).Meters;
+            double metres = value!(tape, i).Meters;
             if (metres != 0)
             {
                 yield return new TypedReading(
                     entries is null ? name : Path(i),
-                    words.Replace("{0}", (i + 1).ToString(CultureInfo.InvariantCulture)),
+                    words!.Replace("{0}", (i + 1).ToString(CultureInfo.InvariantCulture)),
                     usual,
                     Math.Abs(metres),
-                    length => _ = make(with(tape, i, Length.FromMeters(Math.Sign(metres) * length))));
+                    length => _ = make(with!(tape, i, Length.FromMeters(Math.Sign(metres) * length))));
             }
         }
     }
 
     /// <summary>The readings that were taken, with their ±.</summary>
     public IEnumerable<TapeReading<T>> Taken(T tape, Length plusMinus, ReadingSpread spread) => (entries?.Invoke(tape) ?? [0])
-        .Where(i => value(tape, i).Meters != 0)
+        .Where(i => value!(tape, i).Meters != 0)
         .Select(i => new TapeReading<T>(
-            entries is null ? name : Path(i), plusMinus, spread, read => value(read, i),
-            (read, length) => Along is null ? with(read, i, length) : Along(read, length)));
+            entries is null ? name : Path(i), plusMinus, spread, read => value!(read, i),
+            (read, length) => Along is null ? with!(read, i, length) : Along(read, length)));
 
     /// <summary>A list with another entry in one place.</summary>
     public static IReadOnlyList<TEntry> Put<TEntry>(IReadOnlyList<TEntry> list, int place, TEntry entry) =>

@@ -12,7 +12,8 @@ internal static class SinkRows
         Source.CommonPractice("pedestal sinks are 16 to 30 in wide and stand 30 to 36 in high; counter sinks have bowls of 10 to 33 in");
     private static readonly Source Details = Source.Invented("bands of skirts, columns, walls, radii and holes of sinks");
 
-    public static FixtureKind Pedestal { get; } = new KnownKind<PedestalSink, PedestalSinkMeasurements>(new Form<PedestalSinkMeasurements>(
+    public static FixtureKind Pedestal { get; } = new KnownKind<PedestalSink, PedestalSinkMeasurements>(
+        PedestalSinkMeasurements.Inputs, new Form<PedestalSinkMeasurements>(
         "pedestal sink",
         _ => true,
         new("Outline.Length", "length of the outline", 14, 36, Sizes, t => t.Outline.Length, (t, x) =>
@@ -21,21 +22,17 @@ internal static class SinkRows
             t with { Outline = Outlined(t.Outline, width: x) }),
         new("Outline.CornerRadius", "corner radius of the outline", 0.25, 12, Details, t => t.Outline.CornerRadius,
             (t, x) => t with { Outline = Outlined(t.Outline, radius: x) }),
-        new("BowlLength", "length of the bowl", 10, 26, Sizes, t => t.BowlLength, (t, x) => t with { BowlLength = x }),
-        new("BowlWidth", "width of the bowl", 7, 19, Sizes, t => t.BowlWidth, (t, x) => t with { BowlWidth = x }),
-        new("BowlDepth", "depth of the bowl", 3.5, 9, Sizes, t => t.BowlDepth, (t, x) => t with { BowlDepth = x }),
-        new("SkirtHeight", "height of the skirt", 1.5, 12, Details, t => t.SkirtHeight, (t, x) => t with { SkirtHeight = x }),
-        new("WallContact", "length along the wall", 6, 60, Details, t => t.WallContact, (t, x) => t with { WallContact = x }),
-        new("ColumnTopDiameter", "diameter of the column at the top", 3.5, 14, Details, t => t.ColumnTopDiameter, (t, x) =>
-            t with { ColumnTopDiameter = x }),
-        new("ColumnBaseDiameter", "diameter of the column at the base", 4, 16, Details, t => t.ColumnBaseDiameter, (t, x) =>
-            t with { ColumnBaseDiameter = x }),
-        new("ColumnHeight", "height of the column", 18, 34, Sizes, t => t.ColumnHeight, (t, x) => t with { ColumnHeight = x }),
-        new("DrainDiameter", "diameter of the drain", 1.2, 2.5, Details, t => t.DrainDiameter, (t, x) => t with { DrainDiameter = x }),
-        new("OverflowDiameter", "diameter of the overflow", 0.4, 2, Details, t => t.OverflowDiameter, (t, x) =>
-            t with { OverflowDiameter = x }),
-        new("FaucetHoleDiameter", "diameter of a faucet hole", 0.9, 1.8, Details, t => t.FaucetHoleDiameter, (t, x) =>
-            t with { FaucetHoleDiameter = x })))
+        new("BowlLength", 10, 26, Sizes),
+        new("BowlWidth", 7, 19, Sizes),
+        new("BowlDepth", 3.5, 9, Sizes),
+        new("SkirtHeight", 1.5, 12, Details),
+        new("WallContact", 6, 60, Details),
+        new("ColumnTopDiameter", 3.5, 14, Details),
+        new("ColumnBaseDiameter", 4, 16, Details),
+        new("ColumnHeight", 18, 34, Sizes),
+        new("DrainDiameter", 1.2, 2.5, Details),
+        new("OverflowDiameter", 0.4, 2, Details),
+        new("FaucetHoleDiameter", 0.9, 1.8, Details)))
     {
         Id = "pedestalSink",
         Name = "pedestal sink",
@@ -53,24 +50,26 @@ internal static class SinkRows
         OnTheFloor = tape => Fixtures.Footprint.Of(tape.Outline.Length.Meters, tape.Outline.Width.Meters),
     };
 
-    public static FixtureKind Counter { get; } = new KnownKind<CounterSink, CounterSinkMeasurements>(new Form<CounterSinkMeasurements>(
+    public static FixtureKind Counter { get; } = new KnownKind<CounterSink, CounterSinkMeasurements>(
+        CounterSinkMeasurements.Inputs, new Form<CounterSinkMeasurements>(
         "counter sink",
         _ => true,
-        new("MouthLength", "length of the mouth", 9, 34, Sizes, t => t.MouthLength, WithMouth),
-        new("MouthWidth", "width of the mouth", 8, 21, Sizes, t => t.MouthWidth, (t, x) => t.Shape == BowlShape.SphericalCap
-            ? WithMouth(t, x) : t with { MouthWidth = x }),
-        new("BowlDepth", "depth of the bowl", 3, 11, Sizes, t => t.BowlDepth, (t, x) => t with { BowlDepth = x }),
+        new("MouthLength", 9, 34, Sizes) { Change = WithMouth },
+        new("MouthWidth", 8, 21, Sizes)
+        {
+            Change = (t, x) => t.Shape == BowlShape.SphericalCap ? WithMouth(t, x) : t with { MouthWidth = x },
+        },
+        new("BowlDepth", 3, 11, Sizes),
         new("Outline.Length", "length of the rim", 11, 36, Sizes, t => t.Outline?.Length ?? Length.Zero, (t, x) =>
             t with { Outline = Outlined(t.Outline!, length: x) }),
         new("Outline.Width", "width of the rim", 10, 24, Sizes, t => t.Outline?.Width ?? Length.Zero, (t, x) =>
             t with { Outline = Outlined(t.Outline!, width: x) }),
         new("Outline.CornerRadius", "corner radius of the rim", 0.25, 12, Details, t => t.Outline?.CornerRadius ?? Length.Zero,
             (t, x) => t with { Outline = Outlined(t.Outline!, radius: x) }),
-        new("WallThickness", "thickness of the wall", 0.15, 1.5, Details, t => t.WallThickness, (t, x) => t with { WallThickness = x }),
-        new("BaseDiameter", "diameter of the base", 1.5, 12, Details, t => t.BaseDiameter, (t, x) => t with { BaseDiameter = x }),
-        new("DrainDiameter", "diameter of the drain", 1.2, 4, Details, t => t.DrainDiameter, (t, x) => t with { DrainDiameter = x }),
-        new("OverflowDiameter", "diameter of the overflow", 0.4, 2, Details, t => t.OverflowDiameter, (t, x) =>
-            t with { OverflowDiameter = x })))
+        new("WallThickness", 0.15, 1.5, Details),
+        new("BaseDiameter", 1.5, 12, Details),
+        new("DrainDiameter", 1.2, 4, Details),
+        new("OverflowDiameter", 0.4, 2, Details)))
     {
         Id = "counterSink",
         Name = "counter sink",

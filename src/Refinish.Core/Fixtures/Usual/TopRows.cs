@@ -35,7 +35,7 @@ internal static class TopRows
     private static readonly Source CutOutLimit = Source.Invented("cut-outs of more than 40 % of a top are rare");
 
     public static FixtureKind Panel { get; } = new KnownKind<FlatPanel, FlatPanelMeasurements>(
-        new Form<FlatPanelMeasurements>("counter along a wall", AlongAWall, [.. PanelRows(12, 180, 12, 31, Depths)]),
+        FlatPanelMeasurements.Inputs, new Form<FlatPanelMeasurements>("counter along a wall", AlongAWall, [.. PanelRows(12, 180, 12, 31, Depths)]),
         new Form<FlatPanelMeasurements>("plain panel or island", _ => true, [.. PanelRows(6, 160, 4, 72, Sizes)]))
     {
         Id = "flatPanel",
@@ -62,18 +62,18 @@ internal static class TopRows
         ],
     };
 
-    public static FixtureKind Counter { get; } = new KnownKind<Countertop, CountertopMeasurements>(new Form<CountertopMeasurements>(
+    public static FixtureKind Counter { get; } = new KnownKind<Countertop, CountertopMeasurements>(
+        CountertopMeasurements.Inputs, new Form<CountertopMeasurements>(
         "countertop",
         _ => true,
         new("Runs.Length", "length of run {0}, the longest", 18, 180, Sizes, LongestRun, (t, i) => t.Runs[i].Length, WithRunLength),
         new("Runs.Length", "length of run {0}", 6, 180, Sizes, OtherRuns, (t, i) => t.Runs[i].Length, WithRunLength),
         new("Runs.Depth", "depth of run {0}", 12, 31, Depths, t => Places(t.Runs.Count), (t, i) => t.Runs[i].Depth,
             (t, i, x) => t with { Runs = ReadingRow<CountertopMeasurements>.Put(t.Runs, i, new CounterRun(t.Runs[i].Length, x)) }),
-        new("Thickness", "thickness", 0.4, 4, Sheets, t => t.Thickness, (t, x) => t with { Thickness = x }),
-        new("EdgeRadius", "radius of the edge", 0.04, 1.5, Details, t => t.EdgeRadius, (t, x) => t with { EdgeRadius = x }),
-        new("BacksplashHeight", "height of the upstand", 2, 24, Sizes, t => t.BacksplashHeight, (t, x) => t with { BacksplashHeight = x }),
-        new("BacksplashThickness", "thickness of the upstand", 0.2, 2, Sheets, t => t.BacksplashThickness, (t, x) =>
-            t with { BacksplashThickness = x }),
+        new("Thickness", 0.4, 4, Sheets),
+        new("EdgeRadius", 0.04, 1.5, Details),
+        new("BacksplashHeight", 2, 24, Sizes),
+        new("BacksplashThickness", 0.2, 2, Sheets),
         new("CutOuts.Length", "length of cut-out {0}", 1.2, 50, Details, t => Places(t.CutOuts.Count), (t, i) => t.CutOuts[i].Length,
             (t, i, x) => t with { CutOuts = ReadingRow<CountertopMeasurements>.Put(t.CutOuts, i,
                 new RectangularOpening(x, t.CutOuts[i].Height)) }),
@@ -104,14 +104,13 @@ internal static class TopRows
     private static IEnumerable<ReadingRow<FlatPanelMeasurements>> PanelRows(double shortest, double longest, double narrowest,
         double widest, Source width) =>
     [
-        new("Length", "length", shortest, longest, Sizes, t => t.Length, (t, x) => t with { Length = x }),
-        new("Width", "width", narrowest, widest, width, t => t.Width, (t, x) => t with { Width = x }),
-        new("ExposedEdge", "length of the edge that shows", 6, 420, Sizes, t => t.ExposedEdge, (t, x) => t with { ExposedEdge = x }),
-        new("EdgeHeight", "height of the edge", 0.4, 5, Sheets, t => t.EdgeHeight, (t, x) => t with { EdgeHeight = x }),
-        new("BacksplashLength", "length of the upstand", 6, 260, Sizes, t => t.BacksplashLength, (t, x) => t with { BacksplashLength = x }),
-        new("BacksplashHeight", "height of the upstand", 2, 24, Sizes, t => t.BacksplashHeight, (t, x) => t with { BacksplashHeight = x }),
-        new("BacksplashThickness", "thickness of the upstand", 0.2, 2, Sheets, t => t.BacksplashThickness, (t, x) =>
-            t with { BacksplashThickness = x }),
+        new("Length", shortest, longest, Sizes),
+        new("Width", narrowest, widest, width),
+        new("ExposedEdge", 6, 420, Sizes),
+        new("EdgeHeight", 0.4, 5, Sheets),
+        new("BacksplashLength", 6, 260, Sizes),
+        new("BacksplashHeight", 2, 24, Sizes),
+        new("BacksplashThickness", 0.2, 2, Sheets),
         new("CutOuts.Length", "length of cut-out {0}", 1.2, 50, Details, t => Places(t.CutOuts.Count), (t, i) => t.CutOuts[i].Length,
             (t, i, x) => t with { CutOuts = ReadingRow<FlatPanelMeasurements>.Put(t.CutOuts, i,
                 new RectangularOpening(x, t.CutOuts[i].Height)) }),

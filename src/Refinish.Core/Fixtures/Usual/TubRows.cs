@@ -27,40 +27,36 @@ internal static class TubRows
     private static readonly Source FloorLimit =
         Source.Derived("the floor of a tub does not lie below the floor of the room; 2 in are left for tile laid against the apron");
 
-    public static FixtureKind Recessed { get; } = new KnownKind<RecessedBathtub,
-        RecessedBathtubMeasurements>(new Form<RecessedBathtubMeasurements>(
+    public static FixtureKind Recessed { get; } = new KnownKind<RecessedBathtub, RecessedBathtubMeasurements>(
+        RecessedBathtubMeasurements.Inputs, new Form<RecessedBathtubMeasurements>(
         "recessed bathtub",
         _ => true,
-        new("OverallLength", "length over all", 46, 74, Sizes, t => t.OverallLength, (t, x) => t with { OverallLength = x }),
-        new("OverallWidth", "width over all", 25, 48, Sizes, t => t.OverallWidth, (t, x) => t with { OverallWidth = x }),
-        new("RimLength", "length of the mouth", 36, 72, Sizes, t => t.RimLength, (t, x) => t with { RimLength = x })
+        new("OverallLength", 46, 74, Sizes),
+        new("OverallWidth", 25, 48, Sizes),
+        new("RimLength", 36, 72, Sizes)
         {
             Along = (t, x) => t with { RimLength = x, FloorLength = x - t.HeadRun - t.FootRun },
         },
-        new("RimWidth", "width of the mouth", 17, 42, Sizes, t => t.RimWidth, (t, x) => t with { RimWidth = x }),
-        new("RimCornerRadius", "corner radius of the mouth", 0.5, 18, Details, t => t.RimCornerRadius, (t, x) =>
-            t with { RimCornerRadius = x }),
-        new("FloorLength", "length of the floor", 26, 64, Sizes, t => t.FloorLength, (t, x) => t with { FloorLength = x }),
-        new("FloorWidth", "width of the floor", 12, 36, Sizes, t => t.FloorWidth, (t, x) => t with { FloorWidth = x }),
-        new("FloorCornerRadius", "corner radius of the floor", 0.5, 16, Details, t => t.FloorCornerRadius, (t, x) =>
-            t with { FloorCornerRadius = x }),
-        new("Depth", "depth", 10, 24, Sizes, t => t.Depth, (t, x) => t with { Depth = x }),
-        new("HeadRun", "run of the head wall", 0.25, 24, Details, t => t.HeadRun, (t, x) => t with { HeadRun = x })
+        new("RimWidth", 17, 42, Sizes),
+        new("RimCornerRadius", 0.5, 18, Details),
+        new("FloorLength", 26, 64, Sizes),
+        new("FloorWidth", 12, 36, Sizes),
+        new("FloorCornerRadius", 0.5, 16, Details),
+        new("Depth", 10, 24, Sizes),
+        new("HeadRun", 0.25, 24, Details)
         {
             Along = (t, x) => t with { HeadRun = x, FloorLength = t.RimLength - x - t.FootRun },
         },
-        new("FootRun", "run of the foot wall", 0.25, 16, Details, t => t.FootRun, (t, x) => t with { FootRun = x })
+        new("FootRun", 0.25, 16, Details)
         {
             Along = (t, x) => t with { FootRun = x, FloorLength = t.RimLength - t.HeadRun - x },
         },
-        new("CoveRadius", "radius of the cove", 0.4, 8, Details, t => t.CoveRadius, (t, x) => t with { CoveRadius = x }),
-        new("ApronHeight", "height of the apron", 11, 25, Sizes, t => t.ApronHeight, (t, x) => t with { ApronHeight = x }),
-        new("DrainDiameter", "diameter of the drain", 1.45, 3.5, Outlet, t => t.DrainDiameter, (t, x) => t with { DrainDiameter = x }),
-        new("OverflowDiameter", "diameter of the overflow", 1.2, 4.5, Details, t => t.OverflowDiameter, (t, x) =>
-            t with { OverflowDiameter = x }),
-        new("FloorShift", "shift of the floor", 0.1, 5, Details, t => t.FloorShift, (t, x) => t with { FloorShift = x }),
-        new("TilingFlangeHeight", "height of the tiling flange", 0.4, 2.5, Details, t => t.TilingFlangeHeight, (t, x) =>
-            t with { TilingFlangeHeight = x })))
+        new("CoveRadius", 0.4, 8, Details),
+        new("ApronHeight", 11, 25, Sizes),
+        new("DrainDiameter", 1.45, 3.5, Outlet),
+        new("OverflowDiameter", 1.2, 4.5, Details),
+        new("FloorShift", 0.1, 5, Details),
+        new("TilingFlangeHeight", 0.4, 2.5, Details)))
     {
         Id = "recessedBathtub",
         Name = "recessed bathtub",
@@ -79,38 +75,34 @@ internal static class TubRows
         GoTogether = GoTogether,
     };
 
-    public static FixtureKind Freestanding { get; } = new KnownKind<FreestandingTub,
-        FreestandingTubMeasurements>(new Form<FreestandingTubMeasurements>(
+    public static FixtureKind Freestanding { get; } = new KnownKind<FreestandingTub, FreestandingTubMeasurements>(
+        FreestandingTubMeasurements.Inputs, new Form<FreestandingTubMeasurements>(
         "freestanding tub",
         _ => true,
-        new("RimLength", "length of the mouth", 40, 76, Sizes, t => t.RimLength, (t, x) => t with { RimLength = x })
+        new("RimLength", 40, 76, Sizes)
         {
             Along = (t, x) => t with { RimLength = x, FloorLength = x - t.HeadRun - t.FootRun },
         },
-        new("RimWidth", "width of the mouth", 18, 42, Sizes, t => t.RimWidth, (t, x) => t with { RimWidth = x }),
-        new("RimCornerRadius", "corner radius of the mouth", 3, 20, Details, t => t.RimCornerRadius, (t, x) =>
-            t with { RimCornerRadius = x }),
-        new("FloorLength", "length of the floor", 24, 64, Sizes, t => t.FloorLength, (t, x) => t with { FloorLength = x }),
-        new("FloorWidth", "width of the floor", 10, 34, Sizes, t => t.FloorWidth, (t, x) => t with { FloorWidth = x }),
-        new("FloorCornerRadius", "corner radius of the floor", 1, 17, Details, t => t.FloorCornerRadius, (t, x) =>
-            t with { FloorCornerRadius = x }),
-        new("Depth", "depth", 11, 26, Sizes, t => t.Depth, (t, x) => t with { Depth = x }),
-        new("HeadRun", "run of the head wall", 0.25, 24, Details, t => t.HeadRun, (t, x) => t with { HeadRun = x })
+        new("RimWidth", 18, 42, Sizes),
+        new("RimCornerRadius", 3, 20, Details),
+        new("FloorLength", 24, 64, Sizes),
+        new("FloorWidth", 10, 34, Sizes),
+        new("FloorCornerRadius", 1, 17, Details),
+        new("Depth", 11, 26, Sizes),
+        new("HeadRun", 0.25, 24, Details)
         {
             Along = (t, x) => t with { HeadRun = x, FloorLength = t.RimLength - x - t.FootRun },
         },
-        new("FootRun", "run of the foot wall", 0.25, 24, Details, t => t.FootRun, (t, x) => t with { FootRun = x })
+        new("FootRun", 0.25, 24, Details)
         {
             Along = (t, x) => t with { FootRun = x, FloorLength = t.RimLength - t.HeadRun - x },
         },
-        new("CoveRadius", "radius of the cove", 0.5, 8, Details, t => t.CoveRadius, (t, x) => t with { CoveRadius = x }),
-        new("RollRadius", "radius of the roll", 0.4, 2, Details, t => t.RollRadius, (t, x) => t with { RollRadius = x }),
-        new("WallThickness", "thickness of the wall", 0.08, 2.5, Details, t => t.WallThickness, (t, x) => t with { WallThickness = x }),
-        new("FootPadDiameter", "diameter of a foot's pad", 0.8, 5, Details, t => t.FootPadDiameter, (t, x) =>
-            t with { FootPadDiameter = x }),
-        new("DrainDiameter", "diameter of the drain", 1.45, 3.5, Outlet, t => t.DrainDiameter, (t, x) => t with { DrainDiameter = x }),
-        new("OverflowDiameter", "diameter of the overflow", 1.2, 4.5, Details, t => t.OverflowDiameter, (t, x) =>
-            t with { OverflowDiameter = x })))
+        new("CoveRadius", 0.5, 8, Details),
+        new("RollRadius", 0.4, 2, Details),
+        new("WallThickness", 0.08, 2.5, Details),
+        new("FootPadDiameter", 0.8, 5, Details),
+        new("DrainDiameter", 1.45, 3.5, Outlet),
+        new("OverflowDiameter", 1.2, 4.5, Details)))
     {
         Id = "freestandingTub",
         Name = "freestanding tub",
@@ -130,20 +122,20 @@ internal static class TubRows
         GoTogether = tape => [Cove(tape.CoveRadius.Meters, tape.Depth.Meters)],
     };
 
-    public static FixtureKind Oval { get; } = new KnownKind<OvalTub, OvalTubMeasurements>(new Form<OvalTubMeasurements>(
+    public static FixtureKind Oval { get; } = new KnownKind<OvalTub, OvalTubMeasurements>(
+        OvalTubMeasurements.Inputs, new Form<OvalTubMeasurements>(
         "oval tub",
         _ => true,
-        new("DeckLength", "length of the deck", 46, 90, Sizes, t => t.DeckLength, (t, x) => t with { DeckLength = x }),
-        new("DeckWidth", "width of the deck", 27, 66, Sizes, t => t.DeckWidth, (t, x) => t with { DeckWidth = x }),
-        new("MouthLength", "length of the mouth", 38, 76, Sizes, t => t.MouthLength, (t, x) => t with { MouthLength = x }),
-        new("MouthWidth", "width of the mouth", 18, 48, Sizes, t => t.MouthWidth, (t, x) => t with { MouthWidth = x }),
-        new("FloorLength", "length of the floor", 26, 64, Sizes, t => t.FloorLength, (t, x) => t with { FloorLength = x }),
-        new("FloorWidth", "width of the floor", 11, 40, Sizes, t => t.FloorWidth, (t, x) => t with { FloorWidth = x }),
-        new("Depth", "depth", 11, 26, Sizes, t => t.Depth, (t, x) => t with { Depth = x }),
-        new("ApronHeight", "height of the apron", 11, 30, Sizes, t => t.ApronHeight, (t, x) => t with { ApronHeight = x }),
-        new("DrainDiameter", "diameter of the drain", 1.45, 3.5, Outlet, t => t.DrainDiameter, (t, x) => t with { DrainDiameter = x }),
-        new("OverflowDiameter", "diameter of the overflow", 1.2, 4.5, Details, t => t.OverflowDiameter, (t, x) =>
-            t with { OverflowDiameter = x })))
+        new("DeckLength", 46, 90, Sizes),
+        new("DeckWidth", 27, 66, Sizes),
+        new("MouthLength", 38, 76, Sizes),
+        new("MouthWidth", 18, 48, Sizes),
+        new("FloorLength", 26, 64, Sizes),
+        new("FloorWidth", 11, 40, Sizes),
+        new("Depth", 11, 26, Sizes),
+        new("ApronHeight", 11, 30, Sizes),
+        new("DrainDiameter", 1.45, 3.5, Outlet),
+        new("OverflowDiameter", 1.2, 4.5, Details)))
     {
         Id = "ovalTub",
         Name = "oval tub",
@@ -160,23 +152,23 @@ internal static class TubRows
         OnTheFloor = tape => Fixtures.Footprint.Of(tape.DeckLength.Meters, tape.DeckWidth.Meters),
     };
 
-    public static FixtureKind Corner { get; } = new KnownKind<CornerTub, CornerTubMeasurements>(new Form<CornerTubMeasurements>(
+    public static FixtureKind Corner { get; } = new KnownKind<CornerTub, CornerTubMeasurements>(
+        CornerTubMeasurements.Inputs, new Form<CornerTubMeasurements>(
         "corner tub",
         _ => true,
-        new("LeftWall", "length along the left wall", 44, 84, Sizes, t => t.LeftWall, (t, x) => t with { LeftWall = x }),
-        new("RightWall", "length along the right wall", 44, 84, Sizes, t => t.RightWall, (t, x) => t with { RightWall = x }),
-        new("LeftReturn", "left return", 1, 48, Details, t => t.LeftReturn, (t, x) => t with { LeftReturn = x }),
-        new("RightReturn", "right return", 1, 48, Details, t => t.RightReturn, (t, x) => t with { RightReturn = x }),
-        new("FrontBow", "bow of the front", 0.25, 24, Details, t => t.FrontBow, (t, x) => t with { FrontBow = x }),
-        new("FrontHeight", "height of the front", 11, 30, Sizes, t => t.FrontHeight, (t, x) => t with { FrontHeight = x }),
-        new("MouthLength", "length of the mouth", 36, 76, Sizes, t => t.MouthLength, (t, x) => t with { MouthLength = x }),
-        new("MouthWidth", "width of the mouth", 24, 58, Sizes, t => t.MouthWidth, (t, x) => t with { MouthWidth = x }),
-        new("FloorLength", "length of the floor", 22, 60, Sizes, t => t.FloorLength, (t, x) => t with { FloorLength = x }),
-        new("FloorWidth", "width of the floor", 14, 48, Sizes, t => t.FloorWidth, (t, x) => t with { FloorWidth = x }),
-        new("Depth", "depth", 11, 26, Sizes, t => t.Depth, (t, x) => t with { Depth = x }),
-        new("DrainDiameter", "diameter of the drain", 1.45, 3.5, Outlet, t => t.DrainDiameter, (t, x) => t with { DrainDiameter = x }),
-        new("OverflowDiameter", "diameter of the overflow", 1.2, 4.5, Details, t => t.OverflowDiameter, (t, x) =>
-            t with { OverflowDiameter = x })))
+        new("LeftWall", 44, 84, Sizes),
+        new("RightWall", 44, 84, Sizes),
+        new("LeftReturn", 1, 48, Details),
+        new("RightReturn", 1, 48, Details),
+        new("FrontBow", 0.25, 24, Details),
+        new("FrontHeight", 11, 30, Sizes),
+        new("MouthLength", 36, 76, Sizes),
+        new("MouthWidth", 24, 58, Sizes),
+        new("FloorLength", 22, 60, Sizes),
+        new("FloorWidth", 14, 48, Sizes),
+        new("Depth", 11, 26, Sizes),
+        new("DrainDiameter", 1.45, 3.5, Outlet),
+        new("OverflowDiameter", 1.2, 4.5, Details)))
     {
         Id = "cornerTub",
         Name = "corner tub",

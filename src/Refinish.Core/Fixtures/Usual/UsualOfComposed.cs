@@ -9,7 +9,7 @@ internal static class UsualOfComposed
 {
     /// <summary>A fixture of zones has no lengths of its own, and may be anything.</summary>
     public static FixtureKind Zones { get; } = new KnownKind<ZonedFixture, ZonedFixture>(
-        new Form<ZonedFixture>("fixture of zones", _ => true))
+        null, nameof(ZonedFixture), new Form<ZonedFixture>("fixture of zones", _ => true))
     {
         Id = "zoned",
         Name = "fixture of zones",
@@ -24,7 +24,7 @@ internal static class UsualOfComposed
     };
 
     public static FixtureKind Kind(ComposedKind kind) => new KnownKind<ComposedFixture, ComposedFixture>(
-        kind.Id, new Form<ComposedFixture>(
+        null, kind.Id, new Form<ComposedFixture>(
             kind.Name, _ => true, [.. kind.Readings.Where(reading => reading.Usual is not null).Select(Row)]))
     {
         Id = kind.Id,
@@ -44,11 +44,11 @@ internal static class UsualOfComposed
     private static Length Taken(ComposedFixture made, string reading) =>
         Length.FromMeters(made.Taken.FirstOrDefault(one => one.Name == reading)?.Value ?? 0);
 
-    private static ReadingRow<ComposedFixture> Row(ComposedReading reading)
+    private static ReadingRow<ComposedFixture> Row(InputField reading)
     {
         (double least, double greatest, Source source) = reading.Usual!.Value;
         return new(
-            reading.Name, reading.Words, least, greatest, source, fixture => Length.FromMeters(fixture.Value(reading.Name)),
+            reading.Name, reading.Meaning, least, greatest, source, fixture => Length.FromMeters(fixture.Value(reading.Name)),
             (fixture, length) => fixture.With(new TakenReading(reading.Name, length)));
     }
 }

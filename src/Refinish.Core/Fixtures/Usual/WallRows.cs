@@ -27,7 +27,7 @@ internal static class WallRows
     private static readonly Source Details = Source.Invented("bands of joints' depths, openings and recesses of tiled walls");
 
     public static FixtureKind Surround { get; } = new KnownKind<TiledSurround, Tape>(
-        new Form<Tape>("low tile, a third as high as it is long or less", IsLow, [.. Rows(1.5, 60, LowHeights)]),
+        Tape.Inputs, new Form<Tape>("low tile, a third as high as it is long or less", IsLow, [.. Rows(1.5, 60, LowHeights)]),
         new Form<Tape>("tiled surround", _ => true, [.. Rows(36, 112, Heights)]))
     {
         Id = "tiledSurround",
@@ -69,10 +69,10 @@ internal static class WallRows
         new("Walls.Length", "length of wall {0}", 2, 168, Lengths, Others, (t, i) => t.Walls[i].Length, WithLength),
         new("Walls.Height", "height of wall {0}", lowest, highest, heights, t => Places(t.Walls.Count), (t, i) => t.Walls[i].Height,
             (t, i, x) => t with { Walls = ReadingRow<Tape>.Put(t.Walls, i, new WallRun(t.Walls[i].Length, x)) }),
-        new("TileLength", "length of a tile", 0.7, 62, Tiles, t => t.TileLength, (t, x) => t with { TileLength = x }),
-        new("TileWidth", "width of a tile", 0.4, 62, Tiles, t => t.TileWidth, (t, x) => t with { TileWidth = x }),
-        new("JointWidth", "width of a joint", 1 / 25.4, 0.5, Joints, t => t.JointWidth, (t, x) => t with { JointWidth = x }),
-        new("JointDepth", "depth of a joint", 0.1 / 25.4, 0.25, Details, t => t.JointDepth, (t, x) => t with { JointDepth = x }),
+        new("TileLength", 0.7, 62, Tiles),
+        new("TileWidth", 0.4, 62, Tiles),
+        new("JointWidth", 1 / 25.4, 0.5, Joints),
+        new("JointDepth", 0.1 / 25.4, 0.25, Details),
         new("Openings.Length", "length of opening {0}", 0.75, 84, Details, t => Places(t.Openings.Count), (t, i) => t.Openings[i].Length,
             (t, i, x) => t with { Openings = ReadingRow<Tape>.Put(t.Openings, i, new RectangularOpening(x, t.Openings[i].Height)) }),
         new("Openings.Height", "height of opening {0}", 0.75, 84, Details, t => Places(t.Openings.Count), (t, i) => t.Openings[i].Height,

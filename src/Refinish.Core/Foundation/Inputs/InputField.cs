@@ -75,10 +75,9 @@ public sealed class InputField
     /// <param name="si">The number in the SI base unit of <see cref="Measure"/>, or a count.</param>
     /// <returns>The sentence of the exception that the record would throw; <see langword="null"/> for a number that is allowed.</returns>
     public string? Refusal(double si) =>
-        IsWhole && si != Math.Floor(si) ? Name + " is " + Measure.Format(si) + "; allowed: a whole number."
-        : Allowed.Contains(si) ? null
-        : IsWhole ? Guard.Miscounted(si, Least, Greatest, Name)
-        : Guard.Beyond(si, Allowed, Name, null);
+        !Holds(si) ? (IsWhole ? Guard.Miscounted(si, Least, Greatest, Name) : Guard.Beyond(si, Allowed, Name, null))
+        : IsWhole && si != Math.Floor(si) ? Name + " is " + Measure.Format(si) + "; allowed: a whole number."
+        : null;
 
     /// <summary>Why a length is refused.</summary>
     /// <param name="value">The length.</param>
@@ -131,6 +130,13 @@ public sealed class InputField
     internal double Checked(Angle value) => Holds(Given(value)) ? value.Radians : Guard.Within(value, Allowed, Name);
 
     internal double Checked(Ratio value) => Holds(Given(value)) ? value.DecimalFractions : Guard.Within(value, Allowed, Name);
+
+    /// <summary>The same for a number that stands for a quantity in its SI unit, which the refusal shows beside it.</summary>
+    internal double CheckedQuantity(double si) =>
+        IsOneOf(Lengths) ? Checked(UnitsNet.Length.FromMeters(si))
+        : IsOneOf(Angles) ? Checked(UnitsNet.Angle.FromRadians(si))
+        : IsOneOf(Fractions) ? Checked(UnitsNet.Ratio.FromDecimalFractions(si))
+        : Checked(si);
 
     private double Given(Length value) => IsOneOf(Lengths) ? value.Meters : throw Mistaken("length");
 

@@ -64,6 +64,10 @@ public class InputTable : IReadOnlyList<InputField>
         return Array.FindIndex(inputs, input => input.Name == name);
     }
 
+    /// <summary>Values that are found by name, in SI; of an input that is not found the default.</summary>
+    internal InputValues Of(Func<string, double?> found) => new(
+        this, [.. inputs.Select(input => found(input.Name) is double si ? input.CheckedQuantity(si) : input.Default ?? double.NaN)]);
+
     /// <summary>Values of this table, none of those missing that have to be given.</summary>
     internal InputValues Whole(InputValues values, string name)
     {
@@ -72,8 +76,9 @@ public class InputTable : IReadOnlyList<InputField>
             throw new ArgumentException(name + " has values of other inputs; expected: " + this + ".", name);
         }
 
-        return values.Missing is { Count: > 0 } missing
-            ? throw new ArgumentException(name + " lacks " + string.Join(", ", missing.Select(input => input.Name)) + ".", name)
-            : values;
+        return values.IsWhole
+            ? values
+            : throw new ArgumentException(
+                name + " lacks " + string.Join(", ", values.Missing.Select(input => input.Name)) + ".", name);
     }
 }

@@ -34,7 +34,11 @@ public sealed class InputValues : IEquatable<InputValues>
     /// <param name="name">Name of the input.</param>
     /// <returns>The number in the SI base unit of its measure; <see langword="null"/> while it is not given.</returns>
     /// <exception cref="ArgumentException">There is no such input.</exception>
-    public double? Value(string name) => Number(name) is double given && double.IsNaN(given) ? null : Number(name);
+    public double? Value(string name)
+    {
+        double given = Number(name);
+        return double.IsNaN(given) ? null : given;
+    }
 
     /// <summary>The same with a number in SI, or a count.</summary>
     /// <param name="name">Name of the input.</param>
@@ -42,7 +46,11 @@ public sealed class InputValues : IEquatable<InputValues>
     /// <returns>The values with it.</returns>
     /// <exception cref="ArgumentException">There is no such input.</exception>
     /// <exception cref="ArgumentOutOfRangeException">The number is outside the range of the input.</exception>
-    public InputValues With(string name, double value) => Put(Inputs.PlaceOf(name), Inputs[name].Checked(value));
+    public InputValues With(string name, double value)
+    {
+        int place = Inputs.PlaceOf(name);
+        return Put(place, Inputs[place].Checked(value));
+    }
 
     /// <summary>The same with a length.</summary>
     /// <param name="name">Name of the input.</param>
@@ -50,7 +58,11 @@ public sealed class InputValues : IEquatable<InputValues>
     /// <returns>The values with it.</returns>
     /// <exception cref="ArgumentException">There is no such input, or it is no length.</exception>
     /// <exception cref="ArgumentOutOfRangeException">The length is outside the range of the input.</exception>
-    public InputValues With(string name, Length value) => Put(Inputs.PlaceOf(name), Inputs[name].Checked(value));
+    public InputValues With(string name, Length value)
+    {
+        int place = Inputs.PlaceOf(name);
+        return Put(place, Inputs[place].Checked(value));
+    }
 
     /// <summary>The same with an angle.</summary>
     /// <param name="name">Name of the input.</param>
@@ -58,7 +70,11 @@ public sealed class InputValues : IEquatable<InputValues>
     /// <returns>The values with it.</returns>
     /// <exception cref="ArgumentException">There is no such input, or it is no angle.</exception>
     /// <exception cref="ArgumentOutOfRangeException">The angle is outside the range of the input.</exception>
-    public InputValues With(string name, Angle value) => Put(Inputs.PlaceOf(name), Inputs[name].Checked(value));
+    public InputValues With(string name, Angle value)
+    {
+        int place = Inputs.PlaceOf(name);
+        return Put(place, Inputs[place].Checked(value));
+    }
 
     /// <summary>The same with a fraction.</summary>
     /// <param name="name">Name of the input.</param>
@@ -66,7 +82,11 @@ public sealed class InputValues : IEquatable<InputValues>
     /// <returns>The values with it.</returns>
     /// <exception cref="ArgumentException">There is no such input, or it is no fraction.</exception>
     /// <exception cref="ArgumentOutOfRangeException">The fraction is outside the range of the input.</exception>
-    public InputValues With(string name, Ratio value) => Put(Inputs.PlaceOf(name), Inputs[name].Checked(value));
+    public InputValues With(string name, Ratio value)
+    {
+        int place = Inputs.PlaceOf(name);
+        return Put(place, Inputs[place].Checked(value));
+    }
 
     /// <inheritdoc/>
     public bool Equals(InputValues? other) =>
@@ -91,6 +111,8 @@ public sealed class InputValues : IEquatable<InputValues>
     /// <returns>Text such as <c>FloorLength 1219.2 mm, FloorWidth 863.6 mm</c>.</returns>
     public override string ToString() => string.Join(", ", Inputs.Where((_, place) => !double.IsNaN(si[place])).Select(
         input => string.Format(CultureInfo.InvariantCulture, "{0} {1}", input.Name, input.Measure.Format(Number(input.Name)))));
+
+    internal bool IsWhole => Array.FindIndex(si, double.IsNaN) < 0;
 
     internal double Number(string name) => si[Inputs.PlaceOf(name)];
 

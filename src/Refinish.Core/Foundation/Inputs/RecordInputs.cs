@@ -5,6 +5,7 @@ namespace Refinish;
 /// <summary>The inputs of one type of record, with which its values are read and changed by name.</summary>
 /// <typeparam name="T">The record.</typeparam>
 /// <example><code>
+/// ShowerPan pan = new(tape);                                 // the pan of ShowerPanMeasurements
 /// RecordInputs&lt;ShowerPanMeasurements&gt; inputs = ShowerPanMeasurements.Inputs;
 /// ShowerPanMeasurements longer = inputs.With(tape, inputs.ValuesOf(tape).With("FloorLength", Length.FromInches(54)));
 /// </code></example>
