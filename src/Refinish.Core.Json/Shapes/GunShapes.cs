@@ -10,20 +10,12 @@ namespace Refinish.Json.Shapes;
 internal static class GunShapes
 {
     public static ObjectShape<SprayGun> Gun { get; } = new Fields<SprayGun>("sprayGun")
-        .With("fluidRate", Quantities.FluidRate, gun => gun.FluidRate, out Slot<VolumeFlow> fluidRate)
-        .With("transferEfficiency", Quantities.Percent, gun => gun.TransferEfficiency, out Slot<Ratio> transferEfficiency)
-        .Optional("triggerFraction", Quantities.Percent, gun => gun.TriggerFraction, (gun, share) => gun with { TriggerFraction = share })
-        .Making(v => new SprayGun { FluidRate = fluidRate(v), TransferEfficiency = transferEfficiency(v) });
+        .Readings(SprayGun.Inputs, out Slot<InputValues> readings)
+        .Making(v => new SprayGun(readings(v)));
 
     public static ObjectShape<ApplicationLosses> Losses { get; } = new Fields<ApplicationLosses>("applicationLosses")
-        .Optional("edgeOverspray", Quantities.Percent, losses => losses.EdgeOverspray,
-            (losses, share) => losses with { EdgeOverspray = share })
-        .Optional("holdUp", Quantities.Liquid, losses => losses.HoldUp, (losses, volume) => losses with { HoldUp = volume })
-        .Optional("residue", Quantities.Percent, losses => losses.Residue, (losses, share) => losses with { Residue = share })
-        .Optional("profileDepth", Quantities.Film, losses => losses.ProfileDepth, (losses, depth) => losses with { ProfileDepth = depth })
-        .Optional("profileFill", Quantities.Percent, losses => losses.ProfileFill, (losses, share) => losses with { ProfileFill = share })
-        .Optional("unusedPot", Quantities.Percent, losses => losses.UnusedPot, (losses, share) => losses with { UnusedPot = share })
-        .Making(_ => new ApplicationLosses());
+        .Readings(ApplicationLosses.Inputs, out Slot<InputValues> readings)
+        .Making(v => new ApplicationLosses(readings(v)));
 
     public static ObjectShape<MixingCup> Cup { get; } = new Fields<MixingCup>("mixingCup")
         .With("capacity", Quantities.Liquid, cup => cup.Capacity, out Slot<Volume> capacity)

@@ -15,30 +15,38 @@ internal static class RecordFields
         List<Func<Values, InputValues, InputValues>> needed = [];
         foreach (InputField input in inputs.OrderBy(input => !input.IsRequired))
         {
-            if (input.IsWhole)
+            switch (input)
             {
-                Add(Scalars.Count, si => (int)si, (made, count) => made.With(input.Name, count));
+                case { IsWhole: true }:
+                    Add(Scalars.Count, si => (int)si, (made, count) => made.With(input.Name, count));
+                    break;
+                case { Measure: var measure } when measure.Equals(Measure.Number):
+                    Add(Scalars.Number, si => si, (made, number) => made.With(input.Name, number));
+                    break;
+                case { Measure: var measure } when measure.Equals(Measure.Length):
+                    Quantity(Quantities.Tape, si => Length.FromMeters(si));
+                    break;
+                case { Measure: var measure } when measure.Equals(Measure.Film):
+                    Quantity(Quantities.Film, si => Length.FromMeters(si));
+                    break;
+                case { Measure: var measure } when measure.Equals(Measure.Angle):
+                    Quantity(Quantities.Angle, si => Angle.FromRadians(si));
+                    break;
+                case { Measure: var measure } when measure.Equals(Measure.Percent):
+                    Quantity(Quantities.Percent, si => Ratio.FromDecimalFractions(si));
+                    break;
+                case { Measure: var measure } when measure.Equals(Measure.Liquid):
+                    Quantity(Quantities.Liquid, si => Volume.FromCubicMeters(si));
+                    break;
+                case { Measure: var measure } when measure.Equals(Measure.FluidRate):
+                    Quantity(Quantities.FluidRate, si => VolumeFlow.FromCubicMetersPerSecond(si));
+                    break;
+                default:
+                    throw new NotSupportedException("There is no field for " + input.Name + ", of the kind " + input.Measure.Kind + ".");
             }
-            else if (input.Measure.Equals(Measure.Length))
-            {
-                Add(Quantities.Tape, si => Length.FromMeters(si), (made, length) => made.With(input.Name, length));
-            }
-            else if (input.Measure.Equals(Measure.Angle))
-            {
-                Add(Quantities.Angle, si => Angle.FromRadians(si), (made, angle) => made.With(input.Name, angle));
-            }
-            else if (input.Measure.Equals(Measure.Percent))
-            {
-                Add(Quantities.Percent, si => Ratio.FromDecimalFractions(si), (made, share) => made.With(input.Name, share));
-            }
-            else if (input.Measure.Equals(Measure.Number))
-            {
-                Add(Scalars.Number, si => si, (made, number) => made.With(input.Name, number));
-            }
-            else
-            {
-                throw new NotSupportedException("There is no field for " + input.Name + ", a " + input.Measure.Kind + ".");
-            }
+
+            void Quantity<TField>(Shape<TField> shape, Func<double, TField> of)
+                where TField : IQuantity => Add(shape, of, (made, value) => made.With(input.Name, value));
 
             void Add<TField>(Shape<TField> shape, Func<double, TField> of, Func<InputValues, TField, InputValues> with)
             {

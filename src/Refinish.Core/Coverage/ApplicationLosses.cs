@@ -1,4 +1,5 @@
 using System;
+using System.Diagnostics.CodeAnalysis;
 using UnitsNet;
 
 namespace Refinish.Coverage;
@@ -19,14 +20,30 @@ namespace Refinish.Coverage;
 /// </code></example>
 public sealed record ApplicationLosses
 {
-    private static readonly Bounds Shares = Bounds.NotNegative(Measure.Percent, 0.5);
+    /// <summary>What is given, as a table.</summary>
+    public static RecordInputs<ApplicationLosses> Inputs { get; } = new(
+        record => record.Values,
+        (record, values) => record with { Values = values },
+        InputField.Of(nameof(EdgeOverspray), "part that passes the edges of the piece", Bounds.NotNegative(Measure.Percent, 0.5), 0),
+        InputField.Of(nameof(HoldUp), "what stays in hose and gun, once a coat", Bounds.NotNegative(Measure.Liquid, 5e-3), 0),
+        InputField.Of(nameof(Residue), "part that clings to cups, sticks and filter", Bounds.NotNegative(Measure.Percent, 0.5), 0),
+        InputField.Of(nameof(ProfileDepth), "depth of the roughness that the first coat fills", Bounds.NotNegative(Measure.Film, 500e-6), 0),
+        InputField.Of(nameof(ProfileFill), "part of that depth that is empty on average", Bounds.NotNegative(Measure.Percent, 1), 1),
+        InputField.Of(nameof(UnusedPot), "part that is mixed and not used", Bounds.NotNegative(Measure.Percent, 0.5), 0));
 
-    private readonly double edgeOverspray;
-    private readonly double holdUp;
-    private readonly double residue;
-    private readonly double profileDepth;
-    private readonly double profileFill = 1;
-    private readonly double unusedPot;
+    /// <summary>Values that are given one by one.</summary>
+    public ApplicationLosses()
+    {
+    }
+
+    /// <summary>Values by name.</summary>
+    /// <param name="values">Values of <see cref="Inputs"/>; none missing that has to be given.</param>
+    /// <exception cref="ArgumentException">The argument is missing, the values are of other inputs, or one is missing.</exception>
+    [SetsRequiredMembers]
+    public ApplicationLosses(InputValues values) =>
+        Values = Inputs.Whole(values, nameof(values));
+
+    private InputValues Values { get; init; } = Inputs.Empty;
 
     /// <summary>
     /// A start that a shop replaces by its own measurements: 8 % residue and 15 mL in hose and gun, both invented; no other loss.
@@ -37,53 +54,53 @@ public sealed record ApplicationLosses
     /// <exception cref="ArgumentOutOfRangeException">Outside the range.</exception>
     public Ratio EdgeOverspray
     {
-        get => Ratio.FromDecimalFractions(edgeOverspray);
-        init => edgeOverspray = Guard.Within(value, Shares, nameof(EdgeOverspray));
+        get => Values.Ratio(nameof(EdgeOverspray));
+        init => Values = Values.With(nameof(EdgeOverspray), value);
     }
 
     /// <summary>Coating that fills hose and gun and is not sprayed out, once a coat, 0 to 5 L; none unless given.</summary>
     /// <exception cref="ArgumentOutOfRangeException">Outside the range.</exception>
     public Volume HoldUp
     {
-        get => Volume.FromCubicMeters(holdUp);
-        init => holdUp = Guard.Within(value, Bounds.NotNegative(Measure.Liquid, 5e-3), nameof(HoldUp));
+        get => Values.Volume(nameof(HoldUp));
+        init => Values = Values.With(nameof(HoldUp), value);
     }
 
     /// <summary>Part of what is poured that clings to cups, sticks and filter, 0 to 50 %; none unless given.</summary>
     /// <exception cref="ArgumentOutOfRangeException">Outside the range.</exception>
     public Ratio Residue
     {
-        get => Ratio.FromDecimalFractions(residue);
-        init => residue = Guard.Within(value, Shares, nameof(Residue));
+        get => Values.Ratio(nameof(Residue));
+        init => Values = Values.With(nameof(Residue), value);
     }
 
     /// <summary>Depth of the roughness, peak to valley, that the first coat has to fill, 0 to 500 µm; none unless given.</summary>
     /// <exception cref="ArgumentOutOfRangeException">Outside the range.</exception>
     public Length ProfileDepth
     {
-        get => Length.FromMeters(profileDepth);
-        init => profileDepth = Guard.Within(value, Bounds.NotNegative(Measure.Film, 500e-6), nameof(ProfileDepth));
+        get => Values.Length(nameof(ProfileDepth));
+        init => Values = Values.With(nameof(ProfileDepth), value);
     }
 
     /// <summary>Part of that depth that is empty on average, 0 to 100 %; 100 % unless given, which overstates it (a blasting trade note counts the full depth).</summary>
     /// <exception cref="ArgumentOutOfRangeException">Outside the range.</exception>
     public Ratio ProfileFill
     {
-        get => Ratio.FromDecimalFractions(profileFill);
-        init => profileFill = Guard.Within(value, Bounds.NotNegative(Measure.Percent, 1), nameof(ProfileFill));
+        get => Values.Ratio(nameof(ProfileFill));
+        init => Values = Values.With(nameof(ProfileFill), value);
     }
 
     /// <summary>Part of what is mixed that is thrown away unused, 0 to 50 %; none unless given.</summary>
     /// <exception cref="ArgumentOutOfRangeException">Outside the range.</exception>
     public Ratio UnusedPot
     {
-        get => Ratio.FromDecimalFractions(unusedPot);
-        init => unusedPot = Guard.Within(value, Shares, nameof(UnusedPot));
+        get => Values.Ratio(nameof(UnusedPot));
+        init => Values = Values.With(nameof(UnusedPot), value);
     }
 
     /// <summary>The shares in one line.</summary>
     /// <returns>Text such as <c>8 % past the edges, 40 mL in the hose, 5 % clings, 0 % unused</c>.</returns>
     public override string ToString() =>
-        Measure.Percent.Format(edgeOverspray) + " past the edges, " + Measure.Liquid.Format(holdUp) + " in the hose, "
-        + Measure.Percent.Format(residue) + " clings, " + Measure.Percent.Format(unusedPot) + " unused";
+        Measure.Percent.Format(EdgeOverspray.DecimalFractions) + " past the edges, " + Measure.Liquid.Format(HoldUp.CubicMeters) + " in the hose, "
+        + Measure.Percent.Format(Residue.DecimalFractions) + " clings, " + Measure.Percent.Format(UnusedPot.DecimalFractions) + " unused";
 }

@@ -1,4 +1,5 @@
 using System;
+using System.Diagnostics.CodeAnalysis;
 using UnitsNet;
 
 namespace Refinish.Films;
@@ -20,47 +21,66 @@ namespace Refinish.Films;
 /// </code></example>
 public sealed record SprayGun
 {
-    private readonly double fluidRate;
-    private readonly double transferEfficiency;
-    private readonly double triggerFraction = 1;
+    /// <summary>What is given, as a table.</summary>
+    public static RecordInputs<SprayGun> Inputs { get; } = new(
+        record => record.Values,
+        (record, values) => record with { Values = values },
+        InputField.Of(nameof(FluidRate), "what leaves the gun while the trigger is pulled", Bounds.Positive(Measure.FluidRate, 2e-3 / 60)),
+        InputField.Of(nameof(TransferEfficiency), "part of what leaves the gun that stays on the piece", Bounds.Between(0.05, 1, Measure.Percent)),
+        InputField.Of(nameof(TriggerFraction), "part of the time for which the trigger is pulled", Bounds.Between(0.05, 1, Measure.Percent), 1));
+
+    /// <summary>Values that are given one by one.</summary>
+    public SprayGun()
+    {
+    }
+
+    /// <summary>Values by name.</summary>
+    /// <param name="values">Values of <see cref="Inputs"/>; none missing that has to be given.</param>
+    /// <exception cref="ArgumentException">The argument is missing, the values are of other inputs, or one is missing.</exception>
+    [SetsRequiredMembers]
+    public SprayGun(InputValues values) =>
+        Values = Inputs.Whole(values, nameof(values));
+
+    private InputValues Values { get; init; } = Inputs.Empty;
 
     /// <summary>Coating leaving the gun while the trigger is pulled, more than 0 and at most 2 L/min.</summary>
     /// <exception cref="ArgumentOutOfRangeException">Outside the range.</exception>
     public required VolumeFlow FluidRate
     {
-        get => VolumeFlow.FromCubicMetersPerSecond(fluidRate);
-        init => fluidRate = Guard.Within(value, Bounds.Positive(Measure.FluidRate, 2e-3 / 60), nameof(FluidRate));
+        get => Values.VolumeFlow(nameof(FluidRate));
+        init => Values = Values.With(nameof(FluidRate), value);
     }
 
     /// <summary>Part of the sprayed coating that lands, 5 to 100 %.</summary>
     /// <exception cref="ArgumentOutOfRangeException">Outside the range.</exception>
     public required Ratio TransferEfficiency
     {
-        get => Ratio.FromDecimalFractions(transferEfficiency);
-        init => transferEfficiency = Guard.Within(value, Bounds.Between(0.05, 1, Measure.Percent), nameof(TransferEfficiency));
+        get => Values.Ratio(nameof(TransferEfficiency));
+        init => Values = Values.With(nameof(TransferEfficiency), value);
     }
 
     /// <summary>Part of the clock time during which the trigger is pulled, 5 to 100 %; 100 % unless given.</summary>
     /// <exception cref="ArgumentOutOfRangeException">Outside the range.</exception>
     public Ratio TriggerFraction
     {
-        get => Ratio.FromDecimalFractions(triggerFraction);
-        init => triggerFraction = Guard.Within(value, Bounds.Between(0.05, 1, Measure.Percent), nameof(TriggerFraction));
+        get => Values.Ratio(nameof(TriggerFraction));
+        init => Values = Values.With(nameof(TriggerFraction), value);
     }
 
     /// <summary>Coating leaving the gun per clock time: fluid rate times trigger fraction.</summary>
-    public VolumeFlow MeanRate => VolumeFlow.FromCubicMetersPerSecond(fluidRate * triggerFraction);
+    public VolumeFlow MeanRate => VolumeFlow.FromCubicMetersPerSecond(FluidRate.CubicMetersPerSecond * TriggerFraction.DecimalFractions);
 
     /// <summary>Clock time to spray a volume.</summary>
     /// <param name="volume">Volume through the gun, 0 to 1 m³.</param>
     /// <returns>The time.</returns>
     /// <exception cref="ArgumentOutOfRangeException">Outside the range.</exception>
     public TimeSpan TimeToSpray(Volume volume) =>
-        Durations.FromSeconds(Guard.Within(volume, Bounds.NotNegative(Measure.Liquid, 1), nameof(volume)) / (fluidRate * triggerFraction));
+        Durations.FromSeconds(Guard.Within(volume, Bounds.NotNegative(Measure.Liquid, 1), nameof(volume)) / MeanRate.CubicMetersPerSecond);
 
     /// <summary>The setting in one line, in metric units.</summary>
     /// <returns>Text such as <c>150 mL/min, 60 % lands, trigger 40 % of the time</c>.</returns>
     public override string ToString() =>
-        Measure.FluidRate.Format(fluidRate) + ", " + Measure.Percent.Format(transferEfficiency) + " lands, trigger "
-        + Measure.Percent.Format(triggerFraction) + " of the time";
+        Measure.FluidRate.Format(FluidRate.CubicMetersPerSecond) + ", " + Measure.Percent.Format(TransferEfficiency.DecimalFractions)
+        + " lands, trigger "
+        + Measure.Percent.Format(TriggerFraction.DecimalFractions) + " of the time";
 }

@@ -216,7 +216,7 @@ internal static class Guard
         where T : struct, IFormattable =>
         bounds.Contains(si) ? si : throw Refused(si, bounds, name, given);
 
-    private static ArgumentOutOfRangeException Refused(double si, Bounds bounds, string name, IFormattable? given) =>
+    public static ArgumentOutOfRangeException Refused(double si, Bounds bounds, string name, IFormattable? given) =>
         new(name, given is null ? bounds.Measure.Format(si) : AsGiven(given), Beyond(si, bounds, name, given));
 
     /// <summary>The sentence of a refusal; <paramref name="given"/> is the quantity in the unit in which it was entered.</summary>

@@ -6,6 +6,8 @@ using System.Linq;
 using System.Reflection;
 using System.Text.RegularExpressions;
 using System.Xml.Linq;
+using Refinish.Coverage;
+using Refinish.Films;
 using Refinish.Fixtures;
 using Refinish.Tests.House;
 using Refinish.Tests.Support;
@@ -19,16 +21,20 @@ public class InputTableTests
 {
     private static readonly Dictionary<string, object> Records = Tapes.Every()
         .Select(fixture => fixture.GetType().GetProperty("Measurements")?.GetValue(fixture)).OfType<object>()
+        .Append(ApplicationLosses.Generic)
+        .Append(new SprayGun { FluidRate = VolumeFlow.FromMillilitersPerMinute(300), TransferEfficiency = Ratio.FromPercent(65) })
         .GroupBy(record => record.GetType().Name).ToDictionary(group => group.Key, group => group.First());
 
-    private static readonly Type[] Kinds = [typeof(Length), typeof(Angle), typeof(Ratio), typeof(double), typeof(int)];
+    private static readonly Type[] Kinds = [typeof(Length), typeof(Angle), typeof(Ratio), typeof(Volume), typeof(VolumeFlow), typeof(double), typeof(int)];
 
     public static TheoryData<string> Names => [.. Records.Keys];
 
     [Fact]
-    [Evidence(Basis.Contract, "every record of measurements of the library is tested below")]
-    public void Every_record_of_measurements_is_here() => Assert.Empty(
-        typeof(IFixture).Assembly.GetExportedTypes().Where(type => type.Name.EndsWith("Measurements", StringComparison.Ordinal))
+    [Evidence(Basis.Contract, "every record of measurements, and every other that has a table, is tested below")]
+    public void Every_record_with_a_table_is_here() => Assert.Empty(
+        typeof(IFixture).Assembly.GetExportedTypes()
+            .Where(type => type.Name.EndsWith("Measurements", StringComparison.Ordinal)
+                || (type.GetProperty("Inputs") is { PropertyType.IsGenericType: true } inputs && inputs.GetMethod!.IsStatic))
             .Select(type => type.Name).Except(Records.Keys));
 
     [Theory]
@@ -45,7 +51,7 @@ public class InputTableTests
             InputField input = table[property.Name];
             Assert.Equal(IsRequired(property), input.IsRequired);
             Assert.Equal(property.PropertyType == typeof(int), input.IsWhole);
-            Assert.True(input.Least < input.Greatest && input.Meaning.Length > 4 && input.IsLeastAllowed && input.IsGreatestAllowed);
+            Assert.True(input.Least < input.Greatest && input.Meaning.Length > 4 && input.IsGreatestAllowed);
         });
         Assert.Equal(string.Join(", ", numbers.Select(property => property.Name)), table.ToString());
     }
@@ -59,7 +65,7 @@ public class InputTableTests
         foreach (PropertyInfo property in Numbers(record.GetType()))
         {
             InputField input = TableOf(record)[property.Name];
-            foreach (double end in new[] { input.Least, input.Greatest })
+            foreach (double end in input.IsLeastAllowed ? new[] { input.Least, input.Greatest } : [input.Greatest])
             {
                 Assert.Null(Refused(record, property, end, out object changed));
                 Assert.Equal(Quantity(property, end), property.GetValue(changed));
@@ -70,14 +76,14 @@ public class InputTableTests
                 ? [input.Least - 1, input.Greatest + 1]
                 : property.PropertyType == typeof(double)
                     ? [Next(input.Least, -1), Next(input.Greatest, 1), 1000, double.NaN, double.PositiveInfinity]
-                    : new[] { Next(input.Least, -1), Next(input.Greatest, 1), 1000 })
+                    : new[] { input.IsLeastAllowed ? Next(input.Least, -1) : input.Least, Next(input.Greatest, 1), 1000 })
             {
                 ArgumentOutOfRangeException? refusal = Refused(record, property, beyond, out _);
                 Assert.True(refusal is not null, name + "." + property.Name + " accepts " + beyond.ToString(CultureInfo.InvariantCulture));
                 Assert.Equal(property.Name, refusal!.ParamName);
                 Assert.StartsWith(Sentence(input, property, beyond)!, refusal.Message, StringComparison.Ordinal);
                 Assert.Contains(
-                    "at least " + input.Measure.Format(input.Least) + " and at most " + input.Measure.Format(input.Greatest),
+                    (input.IsLeastAllowed ? "at least " : "more than ") + input.Measure.Format(input.Least) + " and at most " + input.Measure.Format(input.Greatest),
                     refusal.Message, StringComparison.Ordinal);
             }
         }
@@ -97,8 +103,8 @@ public class InputTableTests
         Assert.Equal("Feet is 2.5; allowed: a whole number.", feet.Refusal(2.5));
         InputField turn = FreestandingTubMeasurements.Inputs["RollTurn"];
         Assert.Equal("RollTurn is 300°; allowed: at least 90° and at most 270°.", turn.Refusal(Angle.FromDegrees(300)));
-        Assert.Contains("length", Assert.Throws<ArgumentException>(() => turn.Refusal(Length.FromMeters(1))).Message, StringComparison.Ordinal);
-        Assert.Contains("angle", Assert.Throws<ArgumentException>(() => depth.Refusal(Angle.FromDegrees(1))).Message, StringComparison.Ordinal);
+        Assert.Contains("Length", Assert.Throws<ArgumentException>(() => turn.Refusal(Length.FromMeters(1))).Message, StringComparison.Ordinal);
+        Assert.Contains("Angle", Assert.Throws<ArgumentException>(() => depth.Refusal(Angle.FromDegrees(1))).Message, StringComparison.Ordinal);
         Assert.Equal(
             "ColumnShare is 120 %; allowed: at least 0 % and at most 100 %.",
             PedestalSinkMeasurements.Inputs["ColumnShare"].Refusal(Ratio.FromPercent(120))!.Replace(" (given as 120%)", string.Empty).Replace(" (given as 120 %)", string.Empty));
@@ -117,6 +123,8 @@ public class InputTableTests
     [InlineData(nameof(CountertopMeasurements), "EdgeRadius 0")]
     [InlineData(nameof(FlatPanelMeasurements), "")]
     [InlineData(nameof(TiledWallMeasurements), "")]
+    [InlineData(nameof(ApplicationLosses), "EdgeOverspray 0, HoldUp 0, Residue 0, ProfileDepth 0, ProfileFill 1, UnusedPot 0")]
+    [InlineData(nameof(SprayGun), "TriggerFraction 1")]
     [Evidence(Basis.Contract, "what holds unless it is set, as the documentation of the properties has it, typed out")]
     public void What_is_left_out_is_the_default(string name, string expected)
     {
@@ -144,12 +152,13 @@ public class InputTableTests
         foreach (InputField input in TableOf(record))
         {
             string summary = Summary(record.GetType(), input.Name);
-            if (Regex.Match(summary, @"(?<=[ ,;])(−?[\d.]+)(?: (mm))? to (−?[\d.]+)(?: ?(m|mm|°|%))?(?=[;,.: ])") is { Success: true } range)
+            if (Regex.Match(summary, @"(?<=[ ,;])(−?[\d.]+)(?: ?(mm|°))? to (−?[\d.]+)(?: ?(mm|m|µm|L|°|%))?(?=[;,.: ])") is { Success: true } range)
             {
                 string unit = range.Groups[4].Value;
                 string first = range.Groups[2].Success ? range.Groups[2].Value : unit;
                 stated++;
-                Assert.Equal((input.Least, input.Greatest), (Si(range.Groups[1].Value, first), Si(range.Groups[3].Value, unit)));
+                Assert.Equal(input.Least, Si(range.Groups[1].Value, first), 12);
+                Assert.Equal(input.Greatest, Si(range.Groups[3].Value, unit), 12);
             }
         }
 
@@ -245,14 +254,13 @@ public class InputTableTests
         property.PropertyType == typeof(Length) ? Length.FromMeters(si)
         : property.PropertyType == typeof(Angle) ? Angle.FromRadians(si)
         : property.PropertyType == typeof(Ratio) ? Ratio.FromDecimalFractions(si)
+        : property.PropertyType == typeof(Volume) ? Volume.FromCubicMeters(si)
+        : property.PropertyType == typeof(VolumeFlow) ? VolumeFlow.FromCubicMetersPerSecond(si)
         : property.PropertyType == typeof(int) ? (object)(int)si
         : si;
 
     private static string? Sentence(InputField input, PropertyInfo property, double si) =>
-        property.PropertyType == typeof(Length) ? input.Refusal(Length.FromMeters(si))
-        : property.PropertyType == typeof(Angle) ? input.Refusal(Angle.FromRadians(si))
-        : property.PropertyType == typeof(Ratio) ? input.Refusal(Ratio.FromDecimalFractions(si))
-        : input.Refusal(si);
+        Quantity(property, si) is IQuantity quantity ? input.Refusal(quantity) : input.Refusal(si);
 
     private static ArgumentOutOfRangeException? Refused(object record, PropertyInfo property, double si, out object changed)
     {
@@ -275,12 +283,12 @@ public class InputTableTests
     private static double Si(string number, string unit)
     {
         double value = double.Parse(number.Replace('−', '-'), CultureInfo.InvariantCulture);
-        return unit == "mm" ? value * 1e-3 : unit == "°" ? value * Math.PI / 180 : unit == "%" ? value / 100 : value;
+        return unit is "mm" or "L" ? value / 1e3 : unit == "µm" ? value / 1e6 : unit == "°" ? value * Math.PI / 180 : unit == "%" ? value / 100 : value;
     }
 
     private static string Summary(Type record, string property)
     {
-        string[] files = Directory.GetFiles(Path.Combine(ReadmeTests.Root(), "src", "Refinish.Core", "Fixtures"), record.Name + ".cs", SearchOption.AllDirectories);
+        string[] files = Directory.GetFiles(Path.Combine(ReadmeTests.Root(), "src", "Refinish.Core"), record.Name + ".cs", SearchOption.AllDirectories);
         string source = File.ReadAllText(Assert.Single(files)).Replace("\r", string.Empty);
         Match found = Regex.Match(source, @"((?:    ///[^\n]*\n)+)    public (?:required )?[\w.]+ " + property + @"\n");
         Assert.True(found.Success, record.Name + "." + property);

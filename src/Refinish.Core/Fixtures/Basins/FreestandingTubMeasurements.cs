@@ -35,7 +35,7 @@ public sealed record FreestandingTubMeasurements
         InputField.Tape(nameof(FootRun), "run of the foot wall", 0, 1.2),
         InputField.Tape(nameof(CoveRadius), "radius of the cove", 0, 0.3),
         InputField.Tape(nameof(RollRadius), "radius of the roll", 0.003, 0.1),
-        InputField.Of(nameof(RollTurn), "how far the roll turns over, 180° for one that ends facing down", Bounds.Between(Math.PI / 2, 3 * Math.PI / 2, Measure.Angle)),
+        InputField.Of(nameof(RollTurn), "how far the roll turns, from the mouth over the top and down the outside", Bounds.Between(Math.PI / 2, 3 * Math.PI / 2, Measure.Angle)),
         InputField.Tape(nameof(WallThickness), "thickness of the wall", 0.001, 0.1),
         InputField.Count(nameof(Feet), "how many feet it stands on", 0, 8),
         InputField.Tape(nameof(FootPadDiameter), "diameter of a foot's pad", 0, 0.3),

@@ -24,6 +24,8 @@ public sealed class InputField
     private static readonly Measure[] Lengths = [Measure.Length, Measure.Distance, Measure.Film];
     private static readonly Measure[] Angles = [Measure.Angle];
     private static readonly Measure[] Fractions = [Measure.Percent, Measure.PartsPerMillion];
+    private static readonly Measure[] Volumes = [Measure.Liquid, Measure.Capacity];
+    private static readonly Measure[] Flows = [Measure.FluidRate, Measure.Airflow];
 
     private InputField(string name, string meaning, Bounds allowed, double? otherwise)
     {
@@ -75,27 +77,19 @@ public sealed class InputField
     /// <param name="si">The number in the SI base unit of <see cref="Measure"/>, or a count.</param>
     /// <returns>The sentence of the exception that the record would throw; <see langword="null"/> for a number that is allowed.</returns>
     public string? Refusal(double si) =>
-        !Holds(si) ? (IsWhole ? Guard.Miscounted(si, Least, Greatest, Name) : Guard.Beyond(si, Allowed, Name, null))
+        !Allowed.Contains(si) ? (IsWhole ? Guard.Miscounted(si, Least, Greatest, Name) : Guard.Beyond(si, Allowed, Name, null))
         : IsWhole && si != Math.Floor(si) ? Name + " is " + Measure.Format(si) + "; allowed: a whole number."
         : null;
 
-    /// <summary>Why a length is refused.</summary>
-    /// <param name="value">The length.</param>
-    /// <returns>The sentence of the exception that the record would throw; <see langword="null"/> for a length that is allowed.</returns>
-    /// <exception cref="ArgumentException">This input is no length.</exception>
-    public string? Refusal(Length value) => Holds(Given(value)) ? null : Guard.Beyond(value.Meters, Allowed, Name, value);
-
-    /// <summary>Why an angle is refused.</summary>
-    /// <param name="value">The angle.</param>
-    /// <returns>The sentence of the exception that the record would throw; <see langword="null"/> for an angle that is allowed.</returns>
-    /// <exception cref="ArgumentException">This input is no angle.</exception>
-    public string? Refusal(Angle value) => Holds(Given(value)) ? null : Guard.Beyond(value.Radians, Allowed, Name, value);
-
-    /// <summary>Why a fraction is refused.</summary>
-    /// <param name="value">The fraction.</param>
-    /// <returns>The sentence of the exception that the record would throw; <see langword="null"/> for a fraction that is allowed.</returns>
-    /// <exception cref="ArgumentException">This input is no fraction.</exception>
-    public string? Refusal(Ratio value) => Holds(Given(value)) ? null : Guard.Beyond(value.DecimalFractions, Allowed, Name, value);
+    /// <summary>Why a quantity is refused.</summary>
+    /// <param name="value">The quantity, such as a length, in any unit.</param>
+    /// <returns>The sentence of the exception that the record would throw; <see langword="null"/> for one that is allowed.</returns>
+    /// <exception cref="ArgumentException">It is missing, or not of the kind that this input is.</exception>
+    public string? Refusal(IQuantity value)
+    {
+        double si = Si(value);
+        return Allowed.Contains(si) ? null : Guard.Beyond(si, Allowed, Name, value);
+    }
 
     /// <summary>The name and what is allowed, in metric units.</summary>
     /// <returns>Text such as <c>Depth: at least 100 mm and at most 800 mm</c>.</returns>
@@ -125,29 +119,26 @@ public sealed class InputField
     internal double Checked(double si) =>
         Refusal(si) is string refusal ? throw new ArgumentOutOfRangeException(Name, Measure.Format(si), refusal) : si;
 
-    internal double Checked(Length value) => Holds(Given(value)) ? value.Meters : Guard.Within(value, Allowed, Name);
+    internal double Checked(IQuantity value)
+    {
+        double si = Si(value);
+        return Allowed.Contains(si) ? si : throw Guard.Refused(si, Allowed, Name, value);
+    }
 
-    internal double Checked(Angle value) => Holds(Given(value)) ? value.Radians : Guard.Within(value, Allowed, Name);
-
-    internal double Checked(Ratio value) => Holds(Given(value)) ? value.DecimalFractions : Guard.Within(value, Allowed, Name);
-
-    /// <summary>The same for a number that stands for a quantity in its SI unit, which the refusal shows beside it.</summary>
-    internal double CheckedQuantity(double si) =>
-        IsOneOf(Lengths) ? Checked(UnitsNet.Length.FromMeters(si))
-        : IsOneOf(Angles) ? Checked(UnitsNet.Angle.FromRadians(si))
-        : IsOneOf(Fractions) ? Checked(UnitsNet.Ratio.FromDecimalFractions(si))
-        : Checked(si);
-
-    private double Given(Length value) => IsOneOf(Lengths) ? value.Meters : throw Mistaken("length");
-
-    private double Given(Angle value) => IsOneOf(Angles) ? value.Radians : throw Mistaken("angle");
-
-    private double Given(Ratio value) => IsOneOf(Fractions) ? value.DecimalFractions : throw Mistaken("fraction");
-
-    private bool Holds(double si) => Allowed.Contains(si);
-
-    private bool IsOneOf(Measure[] measures) => Array.IndexOf(measures, Measure) >= 0;
-
-    private ArgumentException Mistaken(string given) =>
-        new(Name + " was given as a kind of " + given + "; it is measured as a kind of " + Measure.Kind + ".", Name);
+    private double Si(IQuantity value)
+    {
+        (double si, Measure[] measures) = Guard.NotNull(value, nameof(value)) switch
+        {
+            Length length => (length.Meters, Lengths),
+            Angle angle => (angle.Radians, Angles),
+            Ratio ratio => (ratio.DecimalFractions, Fractions),
+            Volume volume => (volume.CubicMeters, Volumes),
+            VolumeFlow flow => (flow.CubicMetersPerSecond, Flows),
+            _ => (double.NaN, []),
+        };
+        return Array.IndexOf(measures, Measure) >= 0
+            ? si
+            : throw new ArgumentException(
+                Name + " was given as a quantity of the kind " + value.QuantityInfo.Name + "; it is of the kind " + Measure.Kind + ".", Name);
+    }
 }

@@ -65,8 +65,8 @@ public class InputTable : IReadOnlyList<InputField>
     }
 
     /// <summary>Values that are found by name, in SI; of an input that is not found the default.</summary>
-    internal InputValues Of(Func<string, double?> found) => new(
-        this, [.. inputs.Select(input => found(input.Name) is double si ? input.CheckedQuantity(si) : input.Default ?? double.NaN)]);
+    internal InputValues Of(Func<string, double?> found) =>
+        new(this, [.. inputs.Select(input => found(input.Name) is double si ? input.Checked(si) : input.Default ?? double.NaN)]);
 
     /// <summary>Values of this table, none of those missing that have to be given.</summary>
     internal InputValues Whole(InputValues values, string name)

@@ -52,37 +52,13 @@ public sealed class InputValues : IEquatable<InputValues>
         return Put(place, Inputs[place].Checked(value));
     }
 
-    /// <summary>The same with a length.</summary>
+    /// <summary>The same with a quantity.</summary>
     /// <param name="name">Name of the input.</param>
-    /// <param name="value">The length.</param>
+    /// <param name="value">The quantity, such as a length, in any unit.</param>
     /// <returns>The values with it.</returns>
-    /// <exception cref="ArgumentException">There is no such input, or it is no length.</exception>
-    /// <exception cref="ArgumentOutOfRangeException">The length is outside the range of the input.</exception>
-    public InputValues With(string name, Length value)
-    {
-        int place = Inputs.PlaceOf(name);
-        return Put(place, Inputs[place].Checked(value));
-    }
-
-    /// <summary>The same with an angle.</summary>
-    /// <param name="name">Name of the input.</param>
-    /// <param name="value">The angle.</param>
-    /// <returns>The values with it.</returns>
-    /// <exception cref="ArgumentException">There is no such input, or it is no angle.</exception>
-    /// <exception cref="ArgumentOutOfRangeException">The angle is outside the range of the input.</exception>
-    public InputValues With(string name, Angle value)
-    {
-        int place = Inputs.PlaceOf(name);
-        return Put(place, Inputs[place].Checked(value));
-    }
-
-    /// <summary>The same with a fraction.</summary>
-    /// <param name="name">Name of the input.</param>
-    /// <param name="value">The fraction.</param>
-    /// <returns>The values with it.</returns>
-    /// <exception cref="ArgumentException">There is no such input, or it is no fraction.</exception>
-    /// <exception cref="ArgumentOutOfRangeException">The fraction is outside the range of the input.</exception>
-    public InputValues With(string name, Ratio value)
+    /// <exception cref="ArgumentException">There is no such input, or it is of another kind.</exception>
+    /// <exception cref="ArgumentOutOfRangeException">The quantity is outside the range of the input.</exception>
+    public InputValues With(string name, IQuantity value)
     {
         int place = Inputs.PlaceOf(name);
         return Put(place, Inputs[place].Checked(value));
@@ -121,6 +97,10 @@ public sealed class InputValues : IEquatable<InputValues>
     internal Angle Angle(string name) => UnitsNet.Angle.FromRadians(Number(name));
 
     internal Ratio Ratio(string name) => UnitsNet.Ratio.FromDecimalFractions(Number(name));
+
+    internal Volume Volume(string name) => UnitsNet.Volume.FromCubicMeters(Number(name));
+
+    internal VolumeFlow VolumeFlow(string name) => UnitsNet.VolumeFlow.FromCubicMetersPerSecond(Number(name));
 
     internal int Count(string name) => (int)Number(name);
 
