@@ -8,8 +8,7 @@ internal abstract class AirPlace(AirStudy study)
     private protected AirStudy Study => study;
 
     /// <summary>The largest value; with a window, the largest dose of one, spread over a time.</summary>
-    public virtual AirMaximum Largest(double[] weights, double window = 0, double over = 1) =>
-        Value(weights, Worst(weights, window), window, over);
+    public abstract AirMaximum Largest(double[] weights, double window = 0, double over = 1);
 
     /// <summary>The value at the moment of a peak; without one, what is approached for ever: all of it in the room.</summary>
     public Num Moment(TermWeights weights, double? at, Trace? t = null) => at is double time
@@ -34,23 +33,32 @@ internal abstract class AirPlace(AirStudy study)
 
     private protected abstract Num Over(TermWeights weights, double from, double to, Num spread, Trace? t);
 
-    /// <summary>When the largest value is reached, or when the worst window ends; never without airflow.</summary>
-    private protected abstract double? Worst(double[] weights, double window);
-
     private protected AirMaximum Value(double[] weights, double? at, double window, double over) =>
         new((window > 0 ? Window(weights, at, window, over) : Moment(weights, at)).Value, at);
 
     /// <summary>The well-mixed room.</summary>
     public sealed class WholeRoom(AirStudy study) : AirPlace(study)
     {
-        public override Num At(TermWeights weights, double time, Trace? t = null) =>
-            Study.Shapes.Answers.Moment(weights, time, t) / Study.Volume(t);
+        public override AirMaximum Largest(double[] weights, double window = 0, double over = 1)
+        {
+            if (Study.Changes == 0)
+            {
+                return Value(weights, null, window, over);
+            }
+
+            AirMoment worst = Study.Shapes.Of(weights).Worst(window);
+            Num sum = worst.Sum(weights);
+            return new((window > 0 ? Spread(sum, over) : Mixed(sum)).Value, worst.At);
+        }
+
+        public override Num At(TermWeights weights, double time, Trace? t = null) => Mixed(Study.Shapes.Answers.Moment(weights, time, t), t);
 
         private protected override Num Over(TermWeights weights, double from, double to, Num spread, Trace? t) =>
-            Study.Shapes.Answers.Dose(weights, from, to, t) / (Study.Volume(t) * spread);
+            Spread(Study.Shapes.Answers.Dose(weights, from, to, t), spread, t);
 
-        private protected override double? Worst(double[] weights, double window) =>
-            Study.Changes == 0 ? null : Study.Shapes.Of(weights).Worst(window);
+        private Num Mixed(Num inAir, Trace? t = null) => inAir / Study.Volume(t);
+
+        private Num Spread(Num dose, Num over, Trace? t = null) => dose / (Study.Volume(t) * over);
     }
 
     /// <summary>One of two zones: a₁ times one room and a₂ times another.</summary>
@@ -58,7 +66,9 @@ internal abstract class AirPlace(AirStudy study)
     {
         public override AirMaximum Largest(double[] weights, double window = 0, double over = 1)
         {
-            AirMaximum found = base.Largest(weights, window, over);
+            RoomPath quick = new(fast.Grid(window), weights);
+            new ZoneHistory(quick, new RoomPath(slow.Grid(window), weights), answer).Largest(out double at);
+            AirMaximum found = Value(weights, at, window, over);
             AirMaximum inTheEnd = Value(weights, null, window, over);
             return Study.Changes == 0 && inTheEnd.Value > found.Value ? inTheEnd : found;
         }
@@ -72,13 +82,6 @@ internal abstract class AirPlace(AirStudy study)
 
         private protected override Num Over(TermWeights weights, double from, double to, Num spread, Trace? t) =>
             Dose(weights, from, to, t) / spread;
-
-        private protected override double? Worst(double[] weights, double window)
-        {
-            RoomPath quick = new(fast.Grid(window), weights);
-            new ZoneHistory(quick, new RoomPath(slow.Grid(window), weights), answer).Largest(out double at);
-            return at;
-        }
 
         private Num Fast(Trace? t) => t is null ? answer.Fast : t.Given("a_" + symbol + "1", answer.Fast, Measure.PerRoomVolume);
 

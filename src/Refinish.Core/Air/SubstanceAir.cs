@@ -82,6 +82,12 @@ public sealed record SubstanceAir
             name, symbol, Measure.PartsPerMillion, AirKernel.GasLaw, AirKernel.FractionForLimits(concentration, Solvent, t));
     }
 
+    internal double? PeakSeconds => peak.At;
+
+    internal double? FifteenMinutesEnd => fifteenMinutes.At;
+
+    internal double? EightHoursEnd => eightHours.At;
+
     private Ratio Fraction(AirMaximum concentration) =>
         Ratio.FromDecimalFractions(AirKernel.FractionForLimits(concentration.Value, Solvent).Value);
 }

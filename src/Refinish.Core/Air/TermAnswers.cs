@@ -57,15 +57,10 @@ internal sealed class TermAnswers
 
     /// <summary>Σ weight · integral of the airborne part over a window.</summary>
     public Num Dose(TermWeights weights, double from, double to, Trace? t = null) =>
-        weights.Sum((Answers: this, from, to, t), static (of, i) =>
-        {
-            Num until = of.Answers.AirborneTime(i, of.to, "b", of.t);
-            Num before = of.Answers.AirborneTime(i, of.from, "a", of.t);
-            return before.Value == 0 ? until : until - before;
-        });
+        weights.Sum((Answers: this, from, to, t), static (of, i) => of.Answers.AirborneTime(i, of.from, of.to, of.t));
 
-    // 0 before it begins.
-    private Num Airborne(int i, double time, Trace? t)
+    /// <summary>Airborne part of a term at a time of the study; 0 before it begins.</summary>
+    public Num Airborne(int i, double time, Trace? t = null)
     {
         double x = time - line.Start(i);
         if (x <= 0)
@@ -81,7 +76,15 @@ internal sealed class TermAnswers
         return t is null ? part : t.Step("part of " + line.Name(i) + " in the air", "u_" + Mark(i), Measure.Percent, Box, part);
     }
 
-    private Num AirborneTime(int i, double time, string end, Trace? t)
+    /// <summary>Time integral of the airborne part of a term over a window.</summary>
+    public Num AirborneTime(int i, double from, double to, Trace? t = null)
+    {
+        Num until = AirborneUntil(i, to, "b", t);
+        Num before = AirborneUntil(i, from, "a", t);
+        return before.Value == 0 ? until : until - before;
+    }
+
+    private Num AirborneUntil(int i, double time, string end, Trace? t)
     {
         double x = time - line.Start(i);
         if (x <= 0)
