@@ -110,29 +110,7 @@ public sealed record SolventEmission : Emission
         Name + ": " + Measure.Mass.Format(VolatileMass.Kilograms) + " from " + Measure.Minutes.Format(Start.TotalSeconds)
         + ", sprayed in " + Measure.Minutes.Format(SprayTime.TotalSeconds);
 
-    internal override IEnumerable<ReleaseTerm> Terms()
-    {
-        if (Tail is not FilmTail tail)
-        {
-            yield return Term(Name, 1, null, FilmTimeConstant);
-            yield break;
-        }
-
-        double slow = tail.Fraction.DecimalFractions;
-        Expression fraction = Expression.Quantity("s", slow, Measure.Percent);
-        yield return Term(Name + ", fast", 1 - slow, 1 - fraction, FilmTimeConstant);
-        yield return Term(Name + ", slow", slow, fraction, tail.TimeConstant);
-    }
-
-    private ReleaseTerm Term(string name, double share, Expression? formula, TimeSpan timeConstant) => new()
-    {
-        Name = name,
-        Start = Start.TotalSeconds,
-        End = End.TotalSeconds,
-        Duration = SprayTime.TotalSeconds,
-        Share = share,
-        ShareFormula = formula,
-        Flash = flashFraction,
-        TimeConstant = timeConstant.TotalSeconds,
-    };
+    internal override IEnumerable<ReleaseTerm> Terms() => Tail is FilmTail tail
+        ? [new(this, flashFraction, FilmTimeConstant, tail), new(this, flashFraction, tail.TimeConstant, tail, isSlow: true)]
+        : [new(this, flashFraction, FilmTimeConstant)];
 }
