@@ -76,10 +76,9 @@ public abstract record Distribution
 
     private protected abstract string Text();
 
-    private protected Workings Moments(Expression mean, Expression deviation, Source source) => new(
-        Text(),
-        [
-            new("mean", "µ", mean, Mean, Measure.Number, source),
-            new("standard deviation", "σ", deviation, StandardDeviation, Measure.Number, source),
-        ]);
+    /// <summary>Notes the mean.</summary>
+    private protected static Num Centre(Trace? t, Source source, Num formula) => t.Step("mean", "µ", Measure.Number, source, formula);
+
+    /// <summary>Notes the standard deviation.</summary>
+    private protected static Num Spread(Trace? t, Source source, Num formula) => t.Step("standard deviation", "σ", Measure.Number, source, formula);
 }

@@ -58,7 +58,7 @@ internal sealed class KitSearch
         hasLoose = loose is not null;
         if (loose is not null)
         {
-            looseSize = offer.SizeOf(loose) * (double)LooseStep / resolution;
+            looseSize = offer.SizeOf(loose).Value * (double)LooseStep / resolution;
             loosePrice = loose.Price * LooseStep;
         }
 
