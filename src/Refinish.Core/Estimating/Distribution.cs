@@ -14,9 +14,6 @@ namespace Refinish.Estimating;
 /// </code></example>
 public abstract record Distribution
 {
-    // Scores beyond this have a chance below one in 10¹⁵.
-    internal const double LargestScore = 8;
-
     internal static readonly Bounds Any = Bounds.Between(-1e15, 1e15, Measure.Number);
 
     // Closed on purpose: every sampler knows every kind.

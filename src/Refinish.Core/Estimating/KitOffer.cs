@@ -1,5 +1,6 @@
 using System;
 using System.Collections.Generic;
+using System.Linq;
 
 namespace Refinish.Estimating;
 
@@ -99,19 +100,8 @@ internal sealed class KitOffer
     {
         if (!Serves)
         {
-            bool wantsDensity = false;
-            List<string> sold = [];
-            foreach (MaterialPrice price in Unused)
-            {
-                MaterialDimension other = price.Size.Dimension;
-                wantsDensity |= Dimension <= MaterialDimension.Mass && other <= MaterialDimension.Mass;
-                string word = "by " + MaterialUnits.Word(other);
-                if (!sold.Contains(word))
-                {
-                    sold.Add(word);
-                }
-            }
-
+            bool wantsDensity = Dimension <= MaterialDimension.Mass && Unused.Any(price => price.Size.Dimension <= MaterialDimension.Mass);
+            IEnumerable<string> sold = Unused.Select(price => "by " + MaterialUnits.Word(price.Size.Dimension)).Distinct();
             return "it is needed by " + MaterialUnits.Word(Dimension) + " and sold " + string.Join(" and ", sold) + ", and "
                 + (wantsDensity ? "its density is not known" : "nothing turns one into the other");
         }

@@ -159,8 +159,6 @@ public sealed record KitPurchase
     /// <summary>Amount left over.</summary>
     public MaterialAmount LeftOver => new(offer.Dimension, Over().Value);
 
-    internal double NeedInSi => need;
-
     internal KitOffer Offer => offer;
 
     /// <summary>How cost and amounts follow from the counts.</summary>

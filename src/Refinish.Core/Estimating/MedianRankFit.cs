@@ -89,7 +89,7 @@ public sealed record MedianRankFit
     public Workings Workings()
     {
         Trace t = new();
-        Num before = 0;
+        Num before = t.Number(0);
         for (int i = 0; i < Points.Count; i++)
         {
             string index = Figures.Significant(i + 1);

@@ -1,4 +1,3 @@
-using System;
 using UnitsNet;
 
 namespace Refinish.Estimating;

@@ -1,4 +1,3 @@
-using System;
 using System.Collections.Generic;
 using System.Linq;
 
@@ -175,17 +174,18 @@ internal sealed class PricedCosts
 
     private void AddOptions()
     {
-        foreach (OrderedOption order in OrderedOption.Of(request.Options))
+        // All orders of one option for one fixture are one line.
+        foreach (IGrouping<(string Code, string? Fixture), OptionOrder> order in request.Options.GroupBy(one => (one.Code, one.Fixture)))
         {
-            LineKey key = new("option/" + order.Code, order.Fixture);
-            if (book.Find(order.Code) is OptionPrice option)
+            LineKey key = new("option/" + order.Key.Code, order.Key.Fixture);
+            if (book.Find(order.Key.Code) is OptionPrice option)
             {
-                AddSold(Line(key, LineCategory.Option, option.Code, option.Description, order.Quantity, option.Unit, option.Cost),
+                AddSold(Line(key, LineCategory.Option, option.Code, option.Description, order.Sum(one => one.Quantity), option.Unit, option.Cost),
                     option.Price);
             }
             else
             {
-                Gaps.Add(new PriceGap(key.Id, order.Code, "option", "no such option in the price book"));
+                Gaps.Add(new PriceGap(key.Id, order.Key.Code, "option", "no such option in the price book"));
             }
         }
     }

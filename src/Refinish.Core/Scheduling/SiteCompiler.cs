@@ -40,7 +40,6 @@ internal sealed class SiteCompiler
         int count = indices?.Count ?? steps.Length;
         int[]? place = indices is null ? null : Places(indices);
         List<StepEdge> edges = new(lags.Count);
-        bool hasClocks = false;
         for (int k = 0; k < lags.Count; k++)
         {
             StepLag lag = lags[k];
@@ -49,11 +48,10 @@ internal sealed class SiteCompiler
             if (before >= 0 && after >= 0)
             {
                 edges.Add(new StepEdge(before, after, lag));
-                hasClocks |= lag.Clock is not null;
             }
         }
 
-        StepModel model = new(count, Openings, edges) { HasClocks = hasClocks };
+        StepModel model = new(count, Openings, edges);
         int At(int i) => indices is null ? i : indices[i];
         for (int i = 0; i < count; i++)
         {

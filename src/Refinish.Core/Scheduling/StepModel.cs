@@ -99,8 +99,6 @@ internal sealed class StepModel
     /// <summary>Steps by room.</summary>
     public List<int[]> Rooms { get; } = [];
 
-    public bool HasClocks { get; set; }
-
     /// <summary>The first lag after a step; its last is before that of the next step.</summary>
     public int FirstEdge(int step) => first[step];
 

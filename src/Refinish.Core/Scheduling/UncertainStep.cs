@@ -44,12 +44,10 @@ public sealed record UncertainStep
     public TimeSpan Most { get; }
 
     /// <summary>Mean time: (a + 4m + b)/6.</summary>
-    public TimeSpan Mean => Durations.FromSeconds(MeanSeconds);
+    public TimeSpan Mean => Durations.FromSeconds(MeanOf(0, null).Value);
 
     /// <summary>Standard deviation, by the rule of thumb (b − a)/6.</summary>
     public TimeSpan Deviation => Durations.FromSeconds(DeviationSeconds);
-
-    internal double MeanSeconds => MeanOf(0, null).Value;
 
     internal double DeviationSeconds => DeviationOf(0, null).Value;
 
