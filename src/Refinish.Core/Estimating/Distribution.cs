@@ -77,5 +77,6 @@ public abstract record Distribution
     private protected static Num Centre(Trace? t, Source source, Num formula) => t.Step("mean", "µ", Measure.Number, source, formula);
 
     /// <summary>Notes the standard deviation.</summary>
-    private protected static Num Spread(Trace? t, Source source, Num formula) => t.Step("standard deviation", "σ", Measure.Number, source, formula);
+    private protected static Num Spread(Trace? t, Source source, Num formula) =>
+        t.Step("standard deviation", "σ", Measure.Number, source, formula);
 }

@@ -84,7 +84,8 @@ public sealed record LabourEstimate
     /// <summary>The hours in one line.</summary>
     /// <returns>Text such as <c>6.2 h of labour, standard deviation 0.41 h (beta-PERT)</c>.</returns>
     public override string ToString() =>
-        Measure.Hours.Format(All().Value, figures: 3) + " of labour, standard deviation " + Measure.Hours.Format(BetaPert().Value, figures: 2) + " (beta-PERT)";
+        Measure.Hours.Format(All().Value, figures: 3) + " of labour, standard deviation "
+            + Measure.Hours.Format(BetaPert().Value, figures: 2) + " (beta-PERT)";
 
     private Num All(Trace? t = null)
     {
@@ -113,9 +114,11 @@ public sealed record LabourEstimate
         Lines.Select(line => Num.Square(PertMoments.ClassicDeviation(Least(line, t), Most(line, t)))))));
 
     private Num BetaPert(Trace? t = null) => t.Step("standard deviation, beta-PERT", "σ_B", Measure.Hours, Independent, Num.Sqrt(Num.Sum(
-        Lines.Select(line => PertMoments.BetaVariance(Least(line, t), t.Given("m", line.HourRange.Mode * 3600, Measure.Hours), Most(line, t))))));
+        Lines.Select(line => PertMoments.BetaVariance(Least(line, t), Likely(line, t), Most(line, t))))));
 
     private static Num Least(LabourLine line, Trace? t) => t.Given("a", line.HourRange.Minimum * 3600, Measure.Hours);
+
+    private static Num Likely(LabourLine line, Trace? t) => t.Given("m", line.HourRange.Mode * 3600, Measure.Hours);
 
     private static Num Most(LabourLine line, Trace? t) => t.Given("b", line.HourRange.Maximum * 3600, Measure.Hours);
 }

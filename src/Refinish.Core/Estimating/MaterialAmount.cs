@@ -113,8 +113,10 @@ public readonly record struct MaterialAmount
     internal Num? As(MaterialDimension other, double? density, Trace? t = null) => (density, Dimension, other) switch
     {
         _ when Dimension == other => t.Given("V", Si, Measure),
-        (double known, MaterialDimension.Volume, MaterialDimension.Mass) => t.Given("V", Si, Measure) * t.Given("ρ", known, Measure.Density),
-        (double known, MaterialDimension.Mass, MaterialDimension.Volume) => t.Given("m", Si, Measure) / t.Given("ρ", known, Measure.Density),
+        (double known, MaterialDimension.Volume, MaterialDimension.Mass) =>
+            t.Given("V", Si, Measure) * t.Given("ρ", known, Measure.Density),
+        (double known, MaterialDimension.Mass, MaterialDimension.Volume) =>
+            t.Given("m", Si, Measure) / t.Given("ρ", known, Measure.Density),
         _ => null,
     };
 }

@@ -148,7 +148,8 @@ public sealed record MedianRankFit
     private Num MeanY(Trace? t = null) =>
         t.Step("mean of ln(−ln(1 − F))", "ȳ", Measure.Number, LeastSquares, Num.Sum(Points.Select((_, i) => Y(i, t))) / Points.Count);
 
-    private Num Products(Trace? t = null) => t.Step("sum of products", "S_xy", Measure.Number, LeastSquares, Sum(X, MeanX(t), Y, MeanY(t), t));
+    private Num Products(Trace? t = null) =>
+        t.Step("sum of products", "S_xy", Measure.Number, LeastSquares, Sum(X, MeanX(t), Y, MeanY(t), t));
 
     private Num SquaresX(Trace? t = null) =>
         t.Step("sum of squares of ln t", "S_xx", Measure.Number, LeastSquares, Sum(X, MeanX(t), X, MeanX(t), t));

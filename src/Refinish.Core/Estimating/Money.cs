@@ -12,7 +12,8 @@ internal static class Money
     public static decimal RoundTo(decimal amount, decimal coin) => coin == 0 ? amount : ToCoin(amount, coin).Value;
 
     /// <summary>To the nearest multiple of a coin, halves up.</summary>
-    public static Refinish.Amount ToCoin(Refinish.Amount amount, Refinish.Amount coin) => Refinish.Amount.Floor((amount / coin) + 0.5m) * coin;
+    public static Refinish.Amount ToCoin(Refinish.Amount amount, Refinish.Amount coin) =>
+        Refinish.Amount.Floor((amount / coin) + 0.5m) * coin;
 
     /// <summary>A calculated number as money, rounded to the currency.</summary>
     public static Refinish.Amount Rounded(Num x, Currency currency) =>

@@ -180,8 +180,8 @@ internal sealed class PricedCosts
             LineKey key = new("option/" + order.Key.Code, order.Key.Fixture);
             if (book.Find(order.Key.Code) is OptionPrice option)
             {
-                AddSold(Line(key, LineCategory.Option, option.Code, option.Description, order.Sum(one => one.Quantity), option.Unit, option.Cost),
-                    option.Price);
+                decimal quantity = order.Sum(one => one.Quantity);
+                AddSold(Line(key, LineCategory.Option, option.Code, option.Description, quantity, option.Unit, option.Cost), option.Price);
             }
             else
             {

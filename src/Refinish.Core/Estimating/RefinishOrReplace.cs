@@ -154,14 +154,15 @@ public sealed record RefinishOrReplace
 
     private Amount Whole(int which, Trace? t = null)
     {
-        Amount cost = t.Money(Symbol("d_", which, t), Option(which).DaysOutOfUse, Measure.Number) * t.Money("c_d", CostPerDayOutOfUse, money);
+        Amount days = t.Money(Symbol("d_", which, t), Option(which).DaysOutOfUse, Measure.Number);
         Amount parts = 0;
         foreach (CostPart part in Option(which).Parts)
         {
             parts += t.Money("c", part.Amount, money);
         }
 
-        return t.Step(Name("whole cost of ", which, string.Empty, t), Symbol("P_", which, t), money, Costs, parts + cost);
+        return t.Step(Name("whole cost of ", which, string.Empty, t), Symbol("P_", which, t), money, Costs,
+            parts + (days * t.Money("c_d", CostPerDayOutOfUse, money)));
     }
 
     private Num Yearly(int which, Trace? t = null)
@@ -173,7 +174,8 @@ public sealed record RefinishOrReplace
     }
 
     private Amount Rounded(int which, Trace? t = null) => t.Step(
-        Name(string.Empty, which, ", a year, rounded", t), Symbol("A_", which, t, "c"), money, Economy, Money.Rounded(Yearly(which, t), Currency));
+        Name(string.Empty, which, ", a year, rounded", t), Symbol("A_", which, t, "c"), money, Economy,
+        Money.Rounded(Yearly(which, t), Currency));
 
     private Num Horizon(Trace? t = null) => t.Step("years compared", "H", Measure.Years, Longer,
         Num.Max(t.Given("n_1", Refinish.LifeYears, Measure.Years), t.Given("n_2", Replace.LifeYears, Measure.Years)));

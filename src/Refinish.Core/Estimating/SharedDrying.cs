@@ -66,7 +66,8 @@ public sealed record SharedDrying
     /// <summary>Times with and without taking turns.</summary>
     /// <returns>One line of text.</returns>
     public override string ToString() =>
-        Measure.Hours.Format(Turn().Value, figures: 3) + " in turn, " + Measure.Hours.Format(Apart().Value, figures: 3) + " one after the other";
+        Measure.Hours.Format(Turn().Value, figures: 3) + " in turn, "
+            + Measure.Hours.Format(Apart().Value, figures: 3) + " one after the other";
 
     private Num Apart(Trace? t = null) =>
         t.Step("one after the other", "t_1", Measure.Hours, InTurns, N(t) * ((K(t) * W(t)) + ((K(t) - 1) * D(t))));

@@ -1,5 +1,4 @@
 using System;
-using System.Globalization;
 
 namespace Refinish.Estimating;
 
@@ -21,7 +20,8 @@ public readonly record struct ThreePoint
 {
     internal static readonly Source Triangle = Source.Derived("moments of the triangular distribution");
 
-    private static readonly Source Beta = Source.Derived("variance of the beta distribution with shapes 1 + 4(m − a)/(b − a) and 1 + 4(b − m)/(b − a)");
+    private static readonly Source Beta =
+        Source.Derived("variance of the beta distribution with shapes 1 + 4(m − a)/(b − a) and 1 + 4(b − m)/(b − a)");
 
     /// <summary>Makes a triple.</summary>
     /// <param name="minimum">Least value, −10¹⁵ to 10¹⁵.</param>
@@ -133,7 +133,7 @@ public readonly record struct ThreePoint
     /// <summary>The three values.</summary>
     /// <returns>Text such as <c>2 – 4 – 9</c>.</returns>
     public override string ToString() =>
-        string.Format(CultureInfo.InvariantCulture, "{0} – {1} – {2}", Figures.Significant(Minimum), Figures.Significant(Mode), Figures.Significant(Maximum));
+        Figures.Significant(Minimum) + " – " + Figures.Significant(Mode) + " – " + Figures.Significant(Maximum);
 
     internal Num Centre(Trace? t = null) => PertMoments.Mean(A(t), M(t), B(t));
 

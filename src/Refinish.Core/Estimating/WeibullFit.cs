@@ -145,7 +145,9 @@ public sealed record WeibullFit
     /// <summary>The lifetime and on how many failures it rests, or why there is none.</summary>
     /// <returns>One line of text.</returns>
     public override string ToString() =>
-        Life is null ? "no lifetime: " + WhyNone : Life + ", from " + Figures.Fixed(Failures, 0) + " failures and " + Figures.Fixed(Survivors, 0) + " jobs still good";
+        Life is null
+            ? "no lifetime: " + WhyNone
+            : Life + ", from " + Figures.Fixed(Failures, 0) + " failures and " + Figures.Fixed(Survivors, 0) + " jobs still good";
 
     /// <summary>Whether the records are the same, in the same order; everything else follows from them.</summary>
     /// <param name="other">The fit to compare with.</param>
@@ -179,7 +181,8 @@ public sealed record WeibullFit
     private Num Scale(Trace? t = null) => t.Step("scale", "η", Measure.Years, WeibullLikelihood.Source, likelihood!.Scale(Shape(t), t));
 
     private Num Log(Trace? t = null) =>
-        t.Step("logarithm of the likelihood", "ln L", Measure.Number, WeibullLikelihood.Source, likelihood!.LogLikelihood(Shape(t), Scale(t), t));
+        t.Step("logarithm of the likelihood", "ln L", Measure.Number, WeibullLikelihood.Source,
+            likelihood!.LogLikelihood(Shape(t), Scale(t), t));
 
     private Num First(Trace? t = null) =>
         t.Step("first sum", "S_1", Measure.Number, WeibullLikelihood.Source, likelihood!.Curvature(Shape(t), Scale(t), 1, t));

@@ -27,8 +27,12 @@ namespace Refinish.Scheduling;
 /// </code></example>
 public sealed record SiteSchedule
 {
-    private static readonly Source LongestPath = Source.Derived("longest path: a step starts when the last of the rules that hold it back is fulfilled; W waits for working hours and so as not to come early, N nights and days off within interruptible work");
-    private static readonly Source Search = Source.Published("De Reyck and Herroelen, European Journal of Operational Research 111 (1998)", "branch and bound on precedence; bound proved by search");
+    private static readonly Source LongestPath = Source.Derived(
+        "longest path: a step starts when the last of the rules that hold it back is fulfilled; "
+        + "W waits for working hours and so as not to come early, N nights and days off within interruptible work");
+
+    private static readonly Source Search = Source.Published(
+        "De Reyck and Herroelen, European Journal of Operational Research 111 (1998)", "branch and bound on precedence; bound proved by search");
 
     private readonly ValueList<PlannedStep> steps;
     private readonly Cache cache = new();
@@ -211,7 +215,8 @@ public sealed record SiteSchedule
         {
             int at = IndexOf(driver);
             start = link.Kind == ChainLinkKind.Window
-                ? Hours(t, Symbol("S_", at), steps[at].Start - Work.Start) - Hours(t, "max", link.Between) - Hours(t, Symbol("d_", i), steps[i].Step.Duration)
+                ? Hours(t, Symbol("S_", at), steps[at].Start - Work.Start) - Hours(t, "max", link.Between)
+                    - Hours(t, Symbol("d_", i), steps[i].Step.Duration)
                 : Hours(t, Symbol("E_", at), steps[at].End - Work.Start) + Hours(t, "min", link.Between);
         }
 

@@ -142,8 +142,9 @@ public sealed record TemporalNetwork
     private static void Note(TemporalConflict conflict, Trace t)
     {
         // Least times less most times around the cycle: what a point would have to come after itself.
-        Num[] held = [.. conflict.Bounds.Select((bound, i) =>
-            Hours(t, Symbol(bound.IsMaximum ? "max_" : "min_", i + 1), bound.IsMaximum ? bound.Constraint.Maximum : bound.Constraint.Minimum))];
+        Num[] held = [.. conflict.Bounds.Select((bound, i) => bound.IsMaximum
+            ? Hours(t, Symbol("max_", i + 1), bound.Constraint.Maximum)
+            : Hours(t, Symbol("min_", i + 1), bound.Constraint.Minimum))];
         t.Step("contradiction: " + string.Join(", ", conflict.Bounds.Select(bound => bound.Bound())), "X", Measure.Hours, Method,
             Num.Sum(conflict.Bounds.Select((bound, i) => bound.IsMaximum ? -held[i] : held[i])));
         for (int i = 0; i < held.Length; i++)

@@ -127,8 +127,6 @@ public sealed record WorkCalendar
 
     internal DateTimeOffset At(long ticks) => Clock.OnSite(new DateTimeOffset(ticks, TimeSpan.Zero));
 
-    internal ValueList<TimeInterval> Pieces(Openings openings, long start, long duration, DaySet days)
-    {
-        return new ValueList<TimeInterval>(openings.Cut(start, duration, days).Select(piece => new TimeInterval(At(piece.From), At(piece.Until))));
-    }
+    internal ValueList<TimeInterval> Pieces(Openings openings, long start, long duration, DaySet days) =>
+        new(openings.Cut(start, duration, days).Select(piece => new TimeInterval(At(piece.From), At(piece.Until))));
 }
