@@ -13,12 +13,6 @@ internal static class WeibullKernel
     /// <summary>(t/η)^b.</summary>
     public static Num Cumulated(Num t, Num b, Num eta) => Num.Power(t / eta, b);
 
-    /// <summary>F = 1 − exp(−(t/η)^b).</summary>
-    public static Num Failed(Num t, Num b, Num eta) => 1 - Num.Exp(-Cumulated(t, b, eta));
-
-    /// <summary>f/R = (b/η)(t/η)^(b − 1).</summary>
-    public static Num Hazard(Num t, Num b, Num eta) => b / eta * Num.Power(t / eta, b - 1);
-
     /// <summary>
     /// ∫ f(t) e^(−δt) dt from 0 to W, with t = T z^k: the power takes the corner out of the integrand at t = 0, whatever the shape.
     /// </summary>

@@ -146,20 +146,22 @@ public sealed record WeibullLife
     public override string ToString() => "Weibull, shape " + Measure.Number.Format(Shape) + ", scale " + Measure.Years.Format(ScaleYears);
 
     /// <summary>F(t).</summary>
-    internal Num Failed(Num age, Trace? t = null) => WeibullKernel.Failed(age, B(t), Eta(t));
+    internal Num Failed(Num age, Trace? t = null) => 1 - Num.Exp(-Cumulated(age, t));
 
     /// <summary>Of those still good at an age.</summary>
     internal Num FailedAfter(Num age, Num further, Trace? t = null) =>
-        1 - Num.Exp(-(WeibullKernel.Cumulated(age + further, B(t), Eta(t)) - WeibullKernel.Cumulated(age, B(t), Eta(t))));
+        1 - Num.Exp(-(Cumulated(age + further, t) - Cumulated(age, t)));
 
     /// <summary>Each at its present worth, with the force of interest δ.</summary>
     internal Num Discounted(double term, Num delta, Trace? t = null) => WeibullKernel.Discounted(term, B(t), Eta(t), delta, t);
 
     private double Variation => DeviationYears / MeanYears;
 
-    private Num Good(Num age, Trace? t = null) => Num.Exp(-WeibullKernel.Cumulated(age, B(t), Eta(t)));
+    private Num Good(Num age, Trace? t = null) => Num.Exp(-Cumulated(age, t));
 
-    private Num Hazard(Num age, Trace? t = null) => WeibullKernel.Hazard(age, B(t), Eta(t));
+    private Num Hazard(Num age, Trace? t = null) => B(t) / Eta(t) * Num.Power(age / Eta(t), B(t) - 1);
+
+    private Num Cumulated(Num age, Trace? t) => WeibullKernel.Cumulated(age, B(t), Eta(t));
 
     private Num B(Trace? t) => t.Given("b", Shape, Measure.Number);
 
