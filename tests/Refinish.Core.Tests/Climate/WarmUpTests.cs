@@ -84,7 +84,7 @@ public class WarmUpTests
     {
         double root = SlabKernel.Eigenvalue(biot, 1);
         Numbers.Near(zeta, root, 0.0001);
-        Numbers.Near(coefficient, SlabKernel.Coefficient(root), 0.0001);
+        Numbers.Near(coefficient, SlabKernel.Coefficient(root).Value, 0.0001);
     }
 
     [Fact]

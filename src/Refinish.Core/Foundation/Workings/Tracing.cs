@@ -55,6 +55,20 @@ internal static class Tracing
         return trace.Money(symbol, formula.Value, measure);
     }
 
+    /// <summary>How far a value is on the allowed side of its limit, as a step; only of a comparison that has both.</summary>
+    /// <param name="trace">The derivation that is being made.</param>
+    /// <param name="check">The comparison.</param>
+    /// <param name="value">The symbol of the value.</param>
+    /// <param name="limit">The symbol of the limit.</param>
+    /// <param name="source">Where the comparison comes from.</param>
+    public static Num Margin(this Trace trace, LimitComparison check, string value, string limit, Source source)
+    {
+        Num x = trace.Given(value, check.Value!.Value, check.Measure);
+        Num end = trace.Given(limit, check.Limit!.Value, check.Measure);
+        Measure measure = check.Measure.Equals(Measure.Temperature) ? Measure.TemperatureDifference : check.Measure;
+        return trace.Step("margin, " + check.Subject, "m", measure, source, check.Sense == LimitSense.AtLeast ? x - end : end - x);
+    }
+
     /// <summary>π as a letter, even beside plain numbers.</summary>
     /// <param name="trace">The derivation that is being made, or none.</param>
     public static Num Pi(this Trace? trace) => trace is null ? Num.Pi : new Num(Num.Pi.Value, Num.Pi.Formula);
