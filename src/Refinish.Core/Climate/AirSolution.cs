@@ -79,8 +79,8 @@ internal readonly struct AirSolution
     // Vapour pressure of air at t with this reading.
     private Num Vapour(AirReading reading, Num t, bool ice, Trace? trace = null) => reading.Kind switch
     {
-        AirReadingKind.DewPoint => ClimateKernel.Saturation(Given(reading, trace), ClimateKernel.IsOverIce(reading.Value)),
-        AirReadingKind.RelativeHumidity => Given(reading, trace) * ClimateKernel.Saturation(t, ice),
+        AirReadingKind.DewPoint => ClimateKernel.SaturationAt(Given(reading, trace), ClimateKernel.IsOverIce(reading.Value)),
+        AirReadingKind.RelativeHumidity => Given(reading, trace) * ClimateKernel.SaturationAt(t, ice),
         _ => ClimateKernel.VapourPressure(Mixing(reading, t, trace), Pressure(trace)),
     };
 
@@ -99,7 +99,7 @@ internal readonly struct AirSolution
         Num vapour = Vapour(carrier, t, ice, trace);
         if (other.Kind == AirReadingKind.RelativeHumidity)
         {
-            return ClimateKernel.Saturation(t, ice) - (vapour / Given(other, trace));
+            return ClimateKernel.SaturationAt(t, ice) - (vapour / Given(other, trace));
         }
 
         Num mixing = ClimateKernel.HumidityRatio(vapour, Pressure(trace));

@@ -34,8 +34,8 @@ internal static class ClimateKernel
 
     private static readonly Source OverIce = Ashrae("eq. 5, saturation over ice");
     private static readonly Source OverWater = Ashrae("eq. 6, saturation over liquid water");
-    private static readonly Source WetBulb = Ashrae("eq. 33, wet bulb");
-    private static readonly Source IceBulb = Ashrae("eq. 35, bulb covered with ice");
+    private static readonly Source WetBulbFormula = Ashrae("eq. 33, wet bulb");
+    private static readonly Source IceBulbFormula = Ashrae("eq. 35, bulb covered with ice");
 
     /// <summary>eq. 5: saturation over ice, −100 to 0.01 °C.</summary>
     public static Num LogSaturationOverIce(Num t) =>
@@ -48,20 +48,20 @@ internal static class ClimateKernel
         + (6.5459673 * Num.Ln(t));
 
     /// <summary>pws(T) for ice or for water.</summary>
-    public static Num Saturation(Num t, bool ice) => Num.Exp(LogSaturation(t, ice));
+    public static Num SaturationAt(Num t, bool ice) => Num.Exp(LogSaturation(t, ice));
 
     /// <summary>pws(T).</summary>
-    public static double SaturationPressure(double t) => Saturation(t, IsOverIce(t)).Value;
+    public static double SaturationPressure(double t) => SaturationAt(t, IsOverIce(t)).Value;
 
     /// <summary>pws at a known temperature, as a step.</summary>
     public static Num SaturationStep(Trace? trace, string name, string symbol, string temperatureSymbol, double t) => trace.Step(
-        name, symbol, Measure.Pressure, SaturationSource(t), Saturation(trace.Given(temperatureSymbol, t, Measure.AbsoluteTemperature), IsOverIce(t)));
+        name, symbol, Measure.Pressure, SaturationSource(t), SaturationAt(trace.Given(temperatureSymbol, t, Measure.AbsoluteTemperature), IsOverIce(t)));
 
     public static Source Ashrae(string section) => Source.Published("ASHRAE Handbook Fundamentals (2017), chapter 1", section);
 
     public static Source SaturationSource(double t) => IsOverIce(t) ? OverIce : OverWater;
 
-    public static Source WetBulbSource(double wetBulb) => IsOverIce(wetBulb) ? IceBulb : WetBulb;
+    public static Source WetBulbSource(double wetBulb) => IsOverIce(wetBulb) ? IceBulbFormula : WetBulbFormula;
 
     public static bool IsOverIce(double t) => t <= TriplePoint;
 
@@ -102,7 +102,7 @@ internal static class ClimateKernel
         // The solution itself tells the branch; in the gap between the two formulas the triple point stands for both.
         bool ice = IsOverIce(solution) && vapourPressure.Value <= SaturationPressure(TriplePoint);
         return trace.Step(
-            name, symbol, Measure.Temperature, ice ? OverIce : OverWater, Num.Solution(solution, symbol, t => Saturation(t, ice), vapourPressure));
+            name, symbol, Measure.Temperature, ice ? OverIce : OverWater, Num.Solution(solution, symbol, t => SaturationAt(t, ice), vapourPressure));
     }
 
     /// <summary>Saturation pressure at <see cref="Coldest"/>, about 1.4 mPa.</summary>
@@ -144,7 +144,7 @@ internal static class ClimateKernel
     {
         Num celsius = Celsius(t, trace);
         Num wet = Celsius(wetBulb, trace);
-        Num saturated = HumidityRatio(Saturation(wetBulb, ice), pressure);
+        Num saturated = HumidityRatio(SaturationAt(wetBulb, ice), pressure);
         return ice
             ? (((2830 - (0.24 * wet)) * saturated) - (1.006 * (t - wetBulb))) / (2830 + (1.86 * celsius) - (2.1 * wet))
             : (((2501 - (2.326 * wet)) * saturated) - (1.006 * (t - wetBulb))) / (2501 + (1.86 * celsius) - (4.186 * wet));
@@ -185,7 +185,7 @@ internal static class ClimateKernel
         for (int i = 0; i < 100; i++)
         {
             double wet = x - CelsiusZero;
-            double saturation = Saturation(x, ice).Value;
+            double saturation = SaturationAt(x, ice).Value;
             double dry = pressure - saturation;
             double saturated = MassRatio * saturation / dry;
             double steepness = saturated * pressure / dry * LogSlope(x, ice);

@@ -161,11 +161,7 @@ public sealed record SprayWindow
 
     private Num Margins(Trace t)
     {
-        foreach (LimitComparison check in Checks)
-        {
-            t.Margin(check, "x", "limit", Comparison);
-        }
-
+        t.Margins(Checks, "x", "limit", Comparison);
         return default;
     }
 

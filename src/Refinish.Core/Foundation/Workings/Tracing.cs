@@ -1,3 +1,5 @@
+using System.Collections.Generic;
+
 namespace Refinish;
 
 /// <summary>How formulas name their numbers. Without a trace each of these hands its number back as it is.</summary>
@@ -55,18 +57,21 @@ internal static class Tracing
         return trace.Money(symbol, formula.Value, measure);
     }
 
-    /// <summary>How far a value is on the allowed side of its limit, as a step; only of a comparison that has both.</summary>
+    /// <summary>How far each value is on the allowed side of its limit, as steps; only of comparisons that have both.</summary>
     /// <param name="trace">The derivation that is being made.</param>
-    /// <param name="check">The comparison.</param>
+    /// <param name="checks">The comparisons.</param>
     /// <param name="value">The symbol of the value.</param>
     /// <param name="limit">The symbol of the limit.</param>
-    /// <param name="source">Where the comparison comes from.</param>
-    public static Num Margin(this Trace trace, LimitComparison check, string value, string limit, Source source)
+    /// <param name="source">Where the comparison comes from; that of each comparison when omitted.</param>
+    public static void Margins(this Trace trace, IEnumerable<LimitComparison> checks, string value, string limit, Source? source = null)
     {
-        Num x = trace.Given(value, check.Value!.Value, check.Measure);
-        Num end = trace.Given(limit, check.Limit!.Value, check.Measure);
-        Measure measure = check.Measure.Equals(Measure.Temperature) ? Measure.TemperatureDifference : check.Measure;
-        return trace.Step("margin, " + check.Subject, "m", measure, source, check.Sense == LimitSense.AtLeast ? x - end : end - x);
+        foreach (LimitComparison check in checks)
+        {
+            Num x = trace.Given(value, check.Value!.Value, check.Measure);
+            Num end = trace.Given(limit, check.Limit!.Value, check.Measure);
+            Measure measure = check.Measure.Equals(Measure.Temperature) ? Measure.TemperatureDifference : check.Measure;
+            trace.Step("margin, " + check.Subject, "m", measure, source ?? check.Source, check.Sense == LimitSense.AtLeast ? x - end : end - x);
+        }
     }
 
     /// <summary>π as a letter, even beside plain numbers.</summary>
