@@ -138,17 +138,11 @@ internal readonly struct AirSolution
     }
 
     // Air is never colder than its dew point or its wet bulb.
-    private double Coldest(AirReading reading)
+    private double Coldest(AirReading reading) => reading.Kind switch
     {
-        switch (reading.Kind)
-        {
-            case AirReadingKind.DewPoint or AirReadingKind.WetBulb:
-                return reading.Value;
-            case AirReadingKind.HumidityRatio:
-                double vapour = ClimateKernel.VapourPressure(reading.Value, pressure).Value;
-                return vapour < ClimateKernel.LeastPressure ? ClimateKernel.Coldest : ClimateKernel.DewPoint(vapour);
-            default:
-                return ClimateKernel.Coldest;
-        }
-    }
+        AirReadingKind.DewPoint or AirReadingKind.WetBulb => reading.Value,
+        AirReadingKind.HumidityRatio when ClimateKernel.VapourPressure(reading.Value, pressure).Value is var vapour
+            && vapour >= ClimateKernel.LeastPressure => ClimateKernel.DewPoint(vapour),
+        _ => ClimateKernel.Coldest,
+    };
 }

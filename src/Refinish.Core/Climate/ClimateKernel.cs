@@ -3,8 +3,8 @@ using System;
 namespace Refinish.Climate;
 
 /// <summary>
-/// Humid-air arithmetic in SI, with or without a derivation: T thermodynamic temperature (K), p total pressure, pw partial pressure of water vapour,
-/// pws its saturation value (Pa), W humidity ratio (kg water per kg dry air).
+/// Humid-air arithmetic in SI, with or without a derivation: T thermodynamic temperature (K), p total pressure, pw partial pressure of
+/// water vapour, pws its saturation value (Pa), W humidity ratio (kg water per kg dry air).
 /// Numbers: ASHRAE Handbook Fundamentals (2017), chapter 1, equations as named.
 /// </summary>
 internal static class ClimateKernel
@@ -55,7 +55,8 @@ internal static class ClimateKernel
 
     /// <summary>pws at a known temperature, as a step.</summary>
     public static Num SaturationStep(Trace? trace, string name, string symbol, string temperatureSymbol, double t) => trace.Step(
-        name, symbol, Measure.Pressure, SaturationSource(t), SaturationAt(trace.Given(temperatureSymbol, t, Measure.AbsoluteTemperature), IsOverIce(t)));
+        name, symbol, Measure.Pressure, SaturationSource(t),
+        SaturationAt(trace.Given(temperatureSymbol, t, Measure.AbsoluteTemperature), IsOverIce(t)));
 
     public static Source Ashrae(string section) => Source.Published("ASHRAE Handbook Fundamentals (2017), chapter 1", section);
 
@@ -102,7 +103,8 @@ internal static class ClimateKernel
         // The solution itself tells the branch; in the gap between the two formulas the triple point stands for both.
         bool ice = IsOverIce(solution) && vapourPressure.Value <= SaturationPressure(TriplePoint);
         return trace.Step(
-            name, symbol, Measure.Temperature, ice ? OverIce : OverWater, Num.Solution(solution, symbol, t => SaturationAt(t, ice), vapourPressure));
+            name, symbol, Measure.Temperature, ice ? OverIce : OverWater,
+            Num.Solution(solution, symbol, t => SaturationAt(t, ice), vapourPressure));
     }
 
     /// <summary>Saturation pressure at <see cref="Coldest"/>, about 1.4 mPa.</summary>
@@ -230,6 +232,7 @@ internal static class ClimateKernel
 
     // d ln pws / dT.
     private static double LogSlope(double t, bool ice) => ice
-        ? (5674.5359 / (t * t)) - 9.677843e-3 + (2 * 6.2215701e-7 * t) + (3 * 2.0747825e-9 * t * t) - (4 * 9.484024e-13 * t * t * t) + (4.1635019 / t)
+        ? (5674.5359 / (t * t)) - 9.677843e-3 + (2 * 6.2215701e-7 * t) + (3 * 2.0747825e-9 * t * t) - (4 * 9.484024e-13 * t * t * t)
+            + (4.1635019 / t)
         : (5800.2206 / (t * t)) - 4.8640239e-2 + (2 * 4.1764768e-5 * t) - (3 * 1.4452093e-8 * t * t) + (6.5459673 / t);
 }

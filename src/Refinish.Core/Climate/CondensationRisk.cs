@@ -80,7 +80,8 @@ public sealed record CondensationRisk
     [
         new(
             "face above dew point now", Spread().Value, 0, LimitSense.AtLeast, Measure.TemperatureDifference, DewPoint,
-            Start >= Dew ? null : "Dry the air to " + Measure.Percent.Format(HumidityForDry().Value, DisplayUnits.Si, 3) + " relative humidity before it is warmed, or wipe the fixture dry when it has warmed."),
+            Start >= Dew ? null : "Dry the air to " + Measure.Percent.Format(HumidityForDry().Value, DisplayUnits.Si, 3)
+                + " relative humidity before it is warmed, or wipe the fixture dry when it has warmed."),
         new(
             "room above dew point", Room - Dew, spread + LeastExcess, LimitSense.AtLeast, Measure.TemperatureDifference,
             Source.Derived("the required spread, and 0.1 K because the law takes for ever over the last of it"),

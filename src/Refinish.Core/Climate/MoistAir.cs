@@ -113,7 +113,7 @@ public sealed record MoistAir
 
     /// <summary>What a bulb covered with ice settles at, −100 to 0.01 °C; <see langword="null"/> where the ice would melt.</summary>
     public Temperature? IceBulb =>
-        ClimateKernel.WetBulbOverIce(dryBulb, Mixing().Value, pressure) is var ice && double.IsNaN(ice) ? null : Temperature.FromKelvins(ice);
+        ClimateKernel.WetBulbOverIce(dryBulb, Mixing().Value, pressure) is var ice && !double.IsNaN(ice) ? Temperature.FromKelvins(ice) : null;
 
     internal double Kelvins => dryBulb;
 
@@ -161,7 +161,8 @@ public sealed record MoistAir
         double t = Guard.Within(dryBulb, Thermometer, nameof(dryBulb));
         double wet = Guard.Within(wetBulb, Bounds.Between(ClimateKernel.Coldest, t, Measure.Temperature), nameof(wetBulb));
         double p = Pascals(pressure);
-        double vapour = ClimateKernel.VapourPressure(ClimateKernel.HumidityRatioOfWetBulb(t, wet, p, ClimateKernel.IsOverIce(wet)), p).Value;
+        Num ratio = ClimateKernel.HumidityRatioOfWetBulb(t, wet, p, ClimateKernel.IsOverIce(wet));
+        double vapour = ClimateKernel.VapourPressure(ratio, p).Value;
         Guard.Rule(vapour >= ClimateKernel.LeastPressure, nameof(wetBulb), wet, Measure.Temperature, "a wet bulb to which the driest air at the dry bulb can cool");
         return new MoistAir(t, HumidityAt(vapour, t), p, nameof(wetBulb));
     }
@@ -254,7 +255,8 @@ public sealed record MoistAir
         return (solution, p);
     }
 
-    private static double Pascals(Pressure? pressure) => pressure is Pressure given ? Guard.Within(given, Barometer, nameof(pressure)) : SeaLevel;
+    private static double Pascals(Pressure? pressure) =>
+        pressure is Pressure given ? Guard.Within(given, Barometer, nameof(pressure)) : SeaLevel;
 
     // A state at its own dew point comes out at 1 to within rounding; the callers have checked that it is not beyond.
     private static double HumidityAt(double vapourPressure, double t) => Math.Min(1, vapourPressure / ClimateKernel.SaturationPressure(t));
@@ -262,13 +264,14 @@ public sealed record MoistAir
     /// <summary>pw / pws at a surface.</summary>
     internal Num AtSurface(double kelvins, Trace? t = null) => t.Step(
         "relative humidity at the surface", "RH_s", Measure.Percent, ClimateKernel.Ideal,
-        t.Given("p_w", vapour, Measure.Pressure) / ClimateKernel.SaturationStep(t, "saturation pressure at the surface", "p_ws,s", "T_s", kelvins));
+        t.Given("p_w", vapour, Measure.Pressure)
+            / ClimateKernel.SaturationStep(t, "saturation pressure at the surface", "p_ws,s", "T_s", kelvins));
 
     internal Num Saturation(Trace? t = null) =>
         ClimateKernel.SaturationStep(t, "saturation pressure at the air temperature", "p_ws", "T", dryBulb);
 
-    private Num PartialPressure(Trace? t = null) =>
-        t.Step("vapour pressure", "p_w", Measure.Pressure, ClimateKernel.Ideal, t.Given("RH", relativeHumidity, Measure.Percent) * Saturation(t));
+    private Num PartialPressure(Trace? t = null) => t.Step(
+        "vapour pressure", "p_w", Measure.Pressure, ClimateKernel.Ideal, t.Given("RH", relativeHumidity, Measure.Percent) * Saturation(t));
 
     private Num Dew(Trace t) => ClimateKernel.DewPointStep(t, "dew point", "T_d", PartialPressure(t), DewPointKelvins);
 
@@ -286,7 +289,8 @@ public sealed record MoistAir
     private Num Mass(Trace? t = null) =>
         t.Step("density of the humid air", "ρ", Measure.AirDensity, Densities, (1 + Mixing(t)) / Volume(t));
 
-    private Num WaterMass(Trace? t = null) => t.Step("absolute humidity", "d_v", Measure.VapourDensity, WaterPerVolume, Mixing(t) / Volume(t));
+    private Num WaterMass(Trace? t = null) =>
+        t.Step("absolute humidity", "d_v", Measure.VapourDensity, WaterPerVolume, Mixing(t) / Volume(t));
 
     private Num Heat(Trace? t = null) => t.Step(
         "enthalpy per kg of dry air, J/kg", "h", Measure.SpecificEnergy, Caloric,

@@ -144,7 +144,8 @@ internal static class SlabKernel
             Num.Solution(Eigenvalue(biot, n), "ζ_" + index, z => z * Num.Tan(z), trace.Given("Bi", biot, Measure.Number)));
     }
 
-    /// <summary>The time at which the face or the back has come a share of the way, which <see cref="Fourier"/> found, with the terms of the series as steps.</summary>
+    /// <summary>The time at which the face or the back has come a share of the way, which <see cref="Fourier"/> found, with the terms of
+    /// the series as steps.</summary>
     public static Num TimeStep(Trace trace, string name, string symbol, Num diffusion, double biot, Num way, double seconds, bool face)
     {
         double fourier = seconds / diffusion.Value;

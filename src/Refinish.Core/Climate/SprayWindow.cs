@@ -92,7 +92,8 @@ public sealed record SprayWindow
     /// </summary>
     public IReadOnlyList<LimitComparison> Checks => new ValueList<LimitComparison>(
     [
-        Check("surface above dew point", Spread().Value, SpreadLimit, LimitSense.AtLeast, Measure.TemperatureDifference, SprayRemedies.Spread),
+        Check("surface above dew point", Spread().Value, SpreadLimit, LimitSense.AtLeast, Measure.TemperatureDifference,
+            SprayRemedies.Spread),
         Check("relative humidity of the air", Air.RelativeHumidity.DecimalFractions, HumidityLimit, LimitSense.AtMost, Measure.Percent, SprayRemedies.Humidity),
         Check("lowest air temperature", Air.Kelvins, Least, LimitSense.AtLeast, Measure.Temperature, SprayRemedies.ColdAir),
         Check("highest air temperature", Air.Kelvins, Most, LimitSense.AtMost, Measure.Temperature, SprayRemedies.HotAir),
@@ -130,7 +131,7 @@ public sealed record SprayWindow
     /// <summary>How the spread, the humidity at the surface, what is needed and the margins follow.</summary>
     /// <returns>The derivation, with that of the air as its part.</returns>
     public Workings Workings() =>
-        Trace.Of("Spray window", [Air.Workings()], Spread, t => Air.AtSurface(surface, t), Needed, Greatest, Heated, Margins);
+        Trace.Of("Spray window", [Air.Workings()], Spread, t => Air.AtSurface(surface, t), Needed, Greatest, Heated, t => t.Margins(Checks, "x", "limit", Comparison));
 
     /// <summary>Whether the window is open and which limits are not met, in metric units.</summary>
     /// <returns>Text such as <c>closed: surface above dew point: 0.56 K; limit at least 3 K; 2.44 K beyond</c>.</returns>
@@ -150,20 +151,17 @@ public sealed record SprayWindow
 
     private Num ForSpread(Trace? t = null)
     {
-        Num highest = t.Step("highest dew point allowed at this surface", "T_d,max", Measure.Temperature, Limits.Source, At(t) - LeastSpread(t));
-        return ClimateKernel.SaturationStep(t, "vapour pressure allowed at this surface", "p_w,max", "T_d,max", highest.Value) / Air.Saturation(t);
+        Num highest = t.Step(
+            "highest dew point allowed at this surface", "T_d,max", Measure.Temperature, Limits.Source, At(t) - LeastSpread(t));
+        return ClimateKernel.SaturationStep(t, "vapour pressure allowed at this surface", "p_w,max", "T_d,max", highest.Value)
+            / Air.Saturation(t);
     }
 
     private Num Heated(Trace t) => AirForHumidity is double heated
         ? ClimateKernel.DewPointStep(
-            t, "air temperature that brings the humidity to its limit", "T_RH", t.Given("p_w", Air.Vapour, Measure.Pressure) / Dampest(t), heated)
+            t, "air temperature that brings the humidity to its limit", "T_RH",
+            t.Given("p_w", Air.Vapour, Measure.Pressure) / Dampest(t), heated)
         : default;
-
-    private Num Margins(Trace t)
-    {
-        t.Margins(Checks, "x", "limit", Comparison);
-        return default;
-    }
 
     private Num At(Trace? t) => t.Given("T_s", surface, Measure.Temperature);
 

@@ -249,12 +249,15 @@ public sealed record WarmUp
 
     /// <summary>How the Biot number, the heat and, where they can be given, the time constant and the time follow.</summary>
     /// <returns>The derivation.</returns>
-    public Workings Workings() => Trace.Of("Warming of a fixture", Biot, HeatTaken, Tau, WallAndTimes);
+    public Workings Workings() => Trace.Of(
+        "Warming of a fixture", Biot, HeatTaken, Tau,
+        t => IsLumped ? default : SlowestTerm(t), t => IsAvailable ? FaceTime(t) : default, t => IsAvailable && !IsLumped ? BackTime(t) : default);
 
     /// <summary>The time, or that there is none, in one line.</summary>
     /// <returns>Text such as <c>57.9 min from 10 °C to 18 °C in a room of 22 °C</c>.</returns>
     public override string ToString() =>
-        (IsAvailable ? Measure.Minutes.Format(FaceTime().Value, DisplayUnits.Si, 3) : "no time can be given") + " from " + Measure.Temperature.Format(start)
+        (IsAvailable ? Measure.Minutes.Format(FaceTime().Value, DisplayUnits.Si, 3) : "no time can be given")
+        + " from " + Measure.Temperature.Format(start)
         + " to " + Measure.Temperature.Format(Goal) + " in a room of " + Measure.Temperature.Format(room);
 
     private static double Seconds(TimeSpan time) => Guard.Within(time, Bounds.NotNegative(Measure.Hours, 60 * 24 * 3600), nameof(time));
@@ -290,26 +293,6 @@ public sealed record WarmUp
     private Num SlowestTerm(Trace? t = null) => t.Step(
         "time constant of the slowest term", "τ_1", Measure.Minutes, SlabKernel.Carslaw,
         DiffusionTime(t) / Num.Square(t is null ? SlabKernel.Eigenvalue(BiotNumber, 1) : SlabKernel.EigenvalueStep(t, BiotNumber, 1)));
-
-    private Num WallAndTimes(Trace t)
-    {
-        if (!IsLumped)
-        {
-            SlowestTerm(t);
-        }
-
-        if (IsAvailable)
-        {
-            FaceTime(t);
-        }
-
-        if (IsAvailable && !IsLumped)
-        {
-            BackTime(t);
-        }
-
-        return default;
-    }
 
     private Num FaceTime(Trace? t = null) => !IsLumped
         ? WallTime("time until the face has it", "t_face", true, t)

@@ -101,11 +101,12 @@ public sealed record CureTable
         CureTimes cold = rows[i];
         CureTimes warm = rows[i + 1];
         Trace trace = new();
-        foreach (((string name, string symbol, TimeSpan? low), (_, _, TimeSpan? high)) in cold.Named().Zip(warm.Named(), (one, two) => (one, two)))
+        (string Name, string Symbol, TimeSpan? Time)[] later = warm.Named();
+        foreach (((string name, string symbol, TimeSpan? time), int k) in cold.Named().Select((one, k) => (one, k)))
         {
-            if (low is TimeSpan one && high is TimeSpan two)
+            if (time is TimeSpan low && later[k].Time is TimeSpan high)
             {
-                trace.Step(name, symbol, Measure.Hours, Between, Interpolated(one, two, cold, warm, t, trace));
+                trace.Step(name, symbol, Measure.Hours, Between, Interpolated(low, high, cold, warm, t, trace));
             }
         }
 

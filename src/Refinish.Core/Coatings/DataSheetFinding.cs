@@ -13,7 +13,8 @@ public sealed record DataSheetFinding
         Measure = measure;
         double off = System.Math.Abs(Off().Value);
         Comparison = new(
-            subject + ", relative difference", off, agreement, LimitSense.AtMost, Measure.Percent, source, off <= agreement ? null : remedy);
+            subject + ", relative difference", off, agreement, LimitSense.AtMost, Measure.Percent, source,
+            off <= agreement ? null : remedy);
     }
 
     /// <summary>

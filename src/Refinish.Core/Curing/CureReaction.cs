@@ -146,13 +146,14 @@ public sealed record CureReaction
 
     internal Num First(double kelvins, Trace? trace = null) => trace.Step(
         "rate constant 1", "k_1", Measure.Rate, Source,
-        Constant(kelvins, trace.Given("A_1", factor, Measure.Rate), trace.Given("E_1", energy, Measure.MolarEnergy), "E_1'", Change?.Energy, trace));
+        Constant(
+            kelvins, trace.Given("A_1", factor, Measure.Rate), trace.Given("E_1", energy, Measure.MolarEnergy), "E_1'", Change?.Energy, trace));
 
     internal Num Second(double kelvins, Trace? trace = null) => trace.Step(
         "rate constant 2", "k_2", Measure.Rate, Source,
         Constant(
-            kelvins, trace.Given("A_2", autocatalyticFactor, Measure.Rate), trace.Given("E_2", autocatalyticEnergy, Measure.MolarEnergy), "E_2'",
-            Change?.AutocatalyticEnergy, trace));
+            kelvins, trace.Given("A_2", autocatalyticFactor, Measure.Rate), trace.Given("E_2", autocatalyticEnergy, Measure.MolarEnergy),
+            "E_2'", Change?.AutocatalyticEnergy, trace));
 
     // k = A e^(−E/RT), from the change on k(T_c) e^(E'/R (1/T_c − 1/T)).
     private Num Constant(double kelvins, Num factor, Num energy, string symbol, double? above, Trace? trace)
@@ -165,7 +166,8 @@ public sealed record CureReaction
         }
 
         Num at = trace.Given("T_c", change.Kelvins, Measure.AbsoluteTemperature);
-        return factor * Num.Exp(-(energy / (r * at))) * CuringKernel.Arrhenius(trace.Given(symbol, above!.Value, Measure.MolarEnergy), t, at, trace);
+        return factor * Num.Exp(-(energy / (r * at)))
+            * CuringKernel.Arrhenius(trace.Given(symbol, above!.Value, Measure.MolarEnergy), t, at, trace);
     }
 
     private static (double Kelvins, double Alpha) Checked(Temperature temperature, Ratio conversion) => (

@@ -129,12 +129,15 @@ public sealed record CureTimeFit
     {
         double at = Guard.Within(temperature, TemperatureShift.Thermometer, nameof(temperature));
         return Trace.Of(
-            "Time against temperature", MeanX, MeanLog, Slope, t => Parameter(Law, Slope(t), t), Largest, t => Covers(at) ? Seconds(at, t) : default);
+            "Time against temperature", MeanX, MeanLog, Slope, t => Parameter(Law, Slope(t), t), Largest,
+            t => Covers(at) ? Seconds(at, t) : default);
     }
 
     /// <summary>The law, its largest residual and the range of the table.</summary>
     /// <returns>Text such as <c>Arrhenius, 57.926 kJ/mol, within 0 % from 15 °C to 25 °C, margin 5 K</c>.</returns>
-    public override string ToString() => Shift + ", within " + Measure.Percent.Format(Math.Round(Largest().Value, 6), DisplayUnits.Si, 2) + " from " + Measure.Temperature.Format(Low)
+    public override string ToString() =>
+        Shift + ", within " + Measure.Percent.Format(Math.Round(Largest().Value, 6), DisplayUnits.Si, 2)
+        + " from " + Measure.Temperature.Format(Low)
         + " to " + Measure.Temperature.Format(High) + ", margin " + Measure.TemperatureDifference.Format(margin);
 
     internal static TemperatureShift ShiftOf(TemperatureLaw law, double slope) => law == TemperatureLaw.Arrhenius
@@ -153,7 +156,8 @@ public sealed record CureTimeFit
     private static Num X(TemperatureLaw law, Num t) => law == TemperatureLaw.Arrhenius ? 1 / t : t;
 
     private static Num Parameter(TemperatureLaw law, Num slope, Trace? t = null) => law == TemperatureLaw.Arrhenius
-        ? t.Step("activation energy", "E_a", Measure.MolarEnergy, LeastSquares, slope * t.Given("R", CuringKernel.GasConstant, Measure.MolarEntropy))
+        ? t.Step(
+            "activation energy", "E_a", Measure.MolarEnergy, LeastSquares, slope * t.Given("R", CuringKernel.GasConstant, Measure.MolarEntropy))
         : t.Step("factor for ten kelvins", "Q", Measure.Number, LeastSquares, Num.Exp(-(10 * slope)));
 
     private static string Indexed(string symbol, int i) => symbol + "_" + Figures.Significant(i + 1);
@@ -167,14 +171,16 @@ public sealed record CureTimeFit
         Num.Sum(times.Select((_, i) => XOf(i, t))) / times.Count);
 
     private Num MeanLog(Trace? t) => t is null ? meanLog : t.Step(
-        "mean logarithm of the times in seconds", "ȳ", Measure.Number, LeastSquares, Num.Sum(times.Select((_, i) => LogOf(i, t))) / times.Count);
+        "mean logarithm of the times in seconds", "ȳ", Measure.Number, LeastSquares,
+        Num.Sum(times.Select((_, i) => LogOf(i, t))) / times.Count);
 
     private Num Slope(Trace? t) => t is null ? slope : t.Step(
         "slope", "b", Measure.Number, LeastSquares,
         Num.Sum(times.Select((_, i) => (XOf(i, t) - MeanX(t)) * (LogOf(i, t) - MeanLog(t))))
             / Num.Sum(times.Select((_, i) => Num.Square(XOf(i, t) - MeanX(t)))));
 
-    private Num XOf(int i, Trace? t) => X(Law, t is null ? times[i].Kelvins : t.Given(Indexed("T", i), times[i].Kelvins, Measure.AbsoluteTemperature));
+    private Num XOf(int i, Trace? t) =>
+        X(Law, t is null ? times[i].Kelvins : t.Given(Indexed("T", i), times[i].Kelvins, Measure.AbsoluteTemperature));
 
     private Num LogOf(int i, Trace? t)
     {

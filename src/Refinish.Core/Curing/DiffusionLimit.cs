@@ -61,7 +61,8 @@ public sealed record DiffusionLimit
     {
         Num critical = t.Step("critical conversion", "α_c", Measure.Percent, source, Critical(kelvins, t));
         return t.Step(
-            "diffusion limit", "f_d", Measure.Number, Form, 1 / (1 + Num.Exp(t.Given("C", Steepness, Measure.Number) * (alpha - critical))));
+            "diffusion limit", "f_d", Measure.Number, Form,
+            1 / (1 + Num.Exp(t.Given("C", Steepness, Measure.Number) * (alpha - critical))));
     }
 
     private Num Critical(double kelvins, Trace? t = null) => t.Given("α_c0", CriticalConversionAtZero, Measure.Number)

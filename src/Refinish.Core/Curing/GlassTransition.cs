@@ -17,7 +17,8 @@ namespace Refinish.Curing;
 /// </code></example>
 public sealed record GlassTransition
 {
-    private static readonly Source Form = Source.Published("A. T. DiBenedetto, Journal of Polymer Science B 25 (1987)", "page 1949 (from memory)");
+    private static readonly Source Form = Source.Published("A. T. DiBenedetto, Journal of Polymer Science B 25 (1987)",
+        "page 1949 (from memory)");
 
     private readonly double uncured;
     private readonly double cured;

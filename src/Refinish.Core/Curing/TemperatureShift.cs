@@ -235,7 +235,8 @@ public sealed record TemperatureShift
         {
             return (t < change) == (reference < change)
                 ? Piece(t).Formula(t, reference, trace, symbol, referenceSymbol)
-                : Piece(t).Formula(t, change, trace, symbol, "T_c") * Piece(reference).Formula(change, reference, trace, "T_c", referenceSymbol);
+                : Piece(t).Formula(t, change, trace, symbol, "T_c")
+                    * Piece(reference).Formula(change, reference, trace, "T_c", referenceSymbol);
         }
 
         if (own is not null)

@@ -242,7 +242,8 @@ public class MoistAirTests
         {
             double vapour = 0.5 * ClimateKernel.SaturationPressure(260 + (0.05 * i));
             double ratio = ClimateKernel.HumidityRatio(vapour, 101325).Value;
-            return ClimateKernel.DewPoint(vapour) + ClimateKernel.SpecificVolume(290, ratio, 101325).Value + ClimateKernel.Enthalpy(290, ratio).Value;
+            return ClimateKernel.DewPoint(vapour) + ClimateKernel.SpecificVolume(290, ratio, 101325).Value
+                + ClimateKernel.Enthalpy(290, ratio).Value;
         }
     }
 }

@@ -1,4 +1,6 @@
 using System;
+using System.Collections.Generic;
+using System.Linq;
 using FsCheck;
 using FsCheck.Fluent;
 using FsCheck.Xunit;
@@ -142,6 +144,29 @@ public class WarmUpTests
         Numbers.Near(18, shell.TemperatureAfter(shell.Time.Value).DegreesCelsius, 1e-6);
         Numbers.Near(18, shell.BackTemperatureAfter(shell.TimeThroughout.Value).DegreesCelsius, 1e-6);
         Numbers.HoldsToKernel(shell.Workings());
+    }
+
+    [Fact]
+    [Evidence(Basis.Identity, "the series that is summed for a temperature is the one that the derivation writes out, at face and back")]
+    public void Series_is_the_one_that_is_written()
+    {
+        WarmUp shell = Tub with { Material = FixtureThermalData.Acrylic, Mass = Mass.FromKilograms(15), WallThickness = Length.FromMillimeters(20) };
+        IReadOnlyList<WorkingStep> steps = shell.Workings().Steps;
+        foreach (string side in (string[])["face", "back"])
+        {
+            double fourier = Of("t_" + side) / Of("t_L");
+            double sum = 0;
+            for (int n = 1; steps.FirstOrDefault(step => step.Name == "coefficient " + Figures.Fixed(n, 0) + ", " + side) is WorkingStep factor; n++)
+            {
+                double zeta = Of("ζ_" + Figures.Fixed(n, 0));
+                sum += factor.Value * Math.Exp(-(zeta * zeta * fourier));
+            }
+
+            Numbers.Near(side == "face" ? SlabKernel.Face(shell.BiotNumber, fourier) : SlabKernel.Back(shell.BiotNumber, fourier), sum, 1e-13);
+            Numbers.Near(1.0 / 3, sum, 1e-9);
+        }
+
+        double Of(string symbol) => steps.First(step => step.Symbol == symbol).Value;
     }
 
     [Fact]

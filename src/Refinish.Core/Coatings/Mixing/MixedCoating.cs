@@ -122,7 +122,8 @@ public sealed record MixedCoating
     /// <summary>Density, solids and content in one line, in metric units.</summary>
     /// <returns>One line of text.</returns>
     public override string ToString() =>
-        Product.Name + ": " + Measure.Density.Format(Applied().Value, DisplayUnits.Si, 4) + ", " + Measure.Percent.Format(VolumeSolids.DecimalFractions, DisplayUnits.Si, 3)
+        Product.Name + ": " + Measure.Density.Format(Applied().Value, DisplayUnits.Si, 4) + ", "
+        + Measure.Percent.Format(VolumeSolids.DecimalFractions, DisplayUnits.Si, 3)
         + " solids by volume; VOC " + (Voc?.ToString() ?? "not known");
 
     /// <summary>Density of a solvent blend by mass shares, volumes additive; zero for none.</summary>
@@ -148,7 +149,8 @@ public sealed record MixedCoating
         t.Given("v", volume, Measure.Number) * t.Given("ρ", can.Density.KilogramsPerCubicMeter, Measure.Density);
 
     private Num Total(Trace? t = null) => t.Step(
-        "mass for a volume of mixed product", "m", Measure.Density, Additive, Num.Sum(Cans().Select(can => CanMass(can.Component, can.Volume, t))));
+        "mass for a volume of mixed product", "m", Measure.Density, Additive,
+        Num.Sum(Cans().Select(can => CanMass(can.Component, can.Volume, t))));
 
     private Num Moist(Trace? t = null) => t.Step(
         "of which water", "m_w", Measure.Density, Additive,
@@ -158,7 +160,8 @@ public sealed record MixedCoating
     private Num Gone(Trace? t = null)
     {
         Num gone = Num.Sum(Cans().Where(can => IsFromCans || ReferenceEquals(can.Component, Product.Reducer)).Select(can =>
-            CanMass(can.Component, can.Volume, t) * (1 - t.Given("w_s", can.Component.MassSolids?.DecimalFractions ?? 0, Measure.Percent))));
+            CanMass(can.Component, can.Volume, t)
+            * (1 - t.Given("w_s", can.Component.MassSolids?.DecimalFractions ?? 0, Measure.Percent))));
         if (!IsFromCans)
         {
             // What solids and water of the parts leave, at the density of the blend.

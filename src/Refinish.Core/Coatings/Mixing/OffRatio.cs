@@ -139,7 +139,8 @@ public sealed record OffRatio
         for (int i = 1; i < volumes.Count; i++)
         {
             trace.Step(
-                "deviation of " + Product.Parts[i].Component.Name, "δ_" + ReactiveGroups.Letter(i), Measure.Percent, Definition, Off(i, trace));
+                "deviation of " + Product.Parts[i].Component.Name, "δ_" + ReactiveGroups.Letter(i), Measure.Percent, Definition,
+                Off(i, trace));
         }
 
         if (StatedIndex is not null)
@@ -160,7 +161,8 @@ public sealed record OffRatio
     private Num Off(int part, Trace? t)
     {
         string letter = t is null ? string.Empty : ReactiveGroups.Letter(part);
-        return (t.Given("V_" + letter, volumes[part], Measure.Liquid) / t.Given("V_A", volumes[0], Measure.Liquid)
-            * (t.Given("p_A", Product.Parts[0].Parts, Measure.Number) / t.Given("p_" + letter, Product.Parts[part].Parts, Measure.Number))) - 1;
+        Num poured = t.Given("V_" + letter, volumes[part], Measure.Liquid) / t.Given("V_A", volumes[0], Measure.Liquid);
+        Num stated = t.Given("p_A", Product.Parts[0].Parts, Measure.Number) / t.Given("p_" + letter, Product.Parts[part].Parts, Measure.Number);
+        return (poured * stated) - 1;
     }
 }

@@ -51,11 +51,13 @@ public sealed record ReactiveBlend
     /// <returns>Text such as <c>100 g, 209.24 g/eq</c>.</returns>
     public override string ToString() => Measure.Mass.Format(Total().Value) + ", " + Measure.EquivalentWeight.Format(Weight().Value);
 
-    private Num Total(Trace? t = null) => t.Step("mass of the blend", "Σm", Measure.Mass, Mixing, Num.Sum(Parts.Select(part => part.MassIn(t))));
+    private Num Total(Trace? t = null) =>
+        t.Step("mass of the blend", "Σm", Measure.Mass, Mixing, Num.Sum(Parts.Select(part => part.MassIn(t))));
 
     private Num Groups(Trace? t = null) => t.Step(
         "reactive groups", "n", Measure.Equivalents, Mixing,
         Num.Sum(Parts.Select(part => part.Equivalents(t))));
 
-    private Num Weight(Trace? t = null) => t.Step("equivalent weight of the blend", "EW", Measure.EquivalentWeight, Mixing, Total(t) / Groups(t));
+    private Num Weight(Trace? t = null) =>
+        t.Step("equivalent weight of the blend", "EW", Measure.EquivalentWeight, Mixing, Total(t) / Groups(t));
 }

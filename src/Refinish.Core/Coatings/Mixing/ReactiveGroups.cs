@@ -28,7 +28,8 @@ internal static class ReactiveGroups
     public static Num Index(CoatingProduct product, IReadOnlyList<double> volumes, string name, string symbol, Trace? trace)
     {
         (double?[] resin, double?[] hardener) = Sides(product)!.Value;
-        return trace.Step(name, symbol, Measure.Number, Equivalents, Sum(product, volumes, hardener, trace) / Sum(product, volumes, resin, trace));
+        return trace.Step(
+            name, symbol, Measure.Number, Equivalents, Sum(product, volumes, hardener, trace) / Sum(product, volumes, resin, trace));
     }
 
     /// <summary>The same step by itself.</summary>

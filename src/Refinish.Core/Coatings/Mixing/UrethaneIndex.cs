@@ -146,7 +146,8 @@ public sealed record UrethaneIndex
     /// <returns>Mass as supplied.</returns>
     /// <exception cref="ArgumentOutOfRangeException">Outside the range.</exception>
     public Mass IsocyanateFor(double index) => Mass.FromKilograms(
-        ((Guard.Within(index, Bounds.Positive(Measure.Number, 10), nameof(index)) * Oh().Value) + Taken().Value) * EquivalentWeights.IsocyanateGroup / isocyanateContent);
+        ((Guard.Within(index, Bounds.Positive(Measure.Number, 10), nameof(index)) * Oh().Value) + Taken().Value)
+            * EquivalentWeights.IsocyanateGroup / isocyanateContent);
 
     /// <summary>How the index follows.</summary>
     /// <returns>The derivation.</returns>
@@ -155,7 +156,8 @@ public sealed record UrethaneIndex
     /// <summary>The index in one line.</summary>
     /// <returns>Text such as <c>1.05 NCO per OH, 1.02 after water and alcohol</c>.</returns>
     public override string ToString() =>
-        Figures.Significant(Index, 3) + " NCO per OH" + (Taken().Value > 0 ? ", " + Figures.Significant(IndexAfterReducer, 3) + " after water and alcohol" : string.Empty);
+        Figures.Significant(Index, 3) + " NCO per OH"
+        + (Taken().Value > 0 ? ", " + Figures.Significant(IndexAfterReducer, 3) + " after water and alcohol" : string.Empty);
 
     private Num Nco(Trace? t = null) => t.Step(
         "isocyanate groups", "n_NCO", Measure.Equivalents, EquivalentWeights.IsocyanateSource,

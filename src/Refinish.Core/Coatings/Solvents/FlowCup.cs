@@ -39,7 +39,8 @@ public sealed record FlowCup
         Shortest = shortest;
         Longest = longest;
         Source = Guard.NotNull(source, nameof(source));
-        Guard.Rule(Least.SquareMetersPerSecond > 0, nameof(shortest), shortest.TotalSeconds, Measure.Seconds, "times at which the equation gives more than zero");
+        Guard.Rule(Least.SquareMetersPerSecond > 0, nameof(shortest), shortest.TotalSeconds, Measure.Seconds,
+            "times at which the equation gives more than zero");
     }
 
     /// <summary>What it is called.</summary>
@@ -111,7 +112,8 @@ public sealed record FlowCup
         sum = hyperbola > 0 ? sum - (hyperbola / t) : sum;
 
         // The constants carry mm²/s, so the sum is turned into m²/s at the end.
-        return trace.Step("kinematic viscosity", "ν", Measure.KinematicViscosity, Source, sum * trace.Given("mm²/s", 1e-6, Measure.KinematicViscosity));
+        return trace.Step(
+            "kinematic viscosity", "ν", Measure.KinematicViscosity, Source, sum * trace.Given("mm²/s", 1e-6, Measure.KinematicViscosity));
     }
 
     private double Time(double nu)

@@ -58,7 +58,8 @@ public sealed record ViscosityCurve
     /// <param name="temperature">From 5 K below the colder to 5 K above the warmer measurement.</param>
     /// <returns>The viscosity.</returns>
     /// <exception cref="ArgumentOutOfRangeException">Farther off than that: measure again.</exception>
-    public KinematicViscosity At(Temperature temperature) => KinematicViscosity.FromSquareMetersPerSecond(Viscosity(Checked(temperature)).Value);
+    public KinematicViscosity At(Temperature temperature) =>
+        KinematicViscosity.FromSquareMetersPerSecond(Viscosity(Checked(temperature)).Value);
 
     /// <summary>How the viscosity at a temperature follows.</summary>
     /// <param name="temperature">From 5 K below the colder to 5 K above the warmer measurement.</param>
@@ -77,7 +78,8 @@ public sealed record ViscosityCurve
         + Measure.KinematicViscosity.Format(warm, DisplayUnits.Si, 4) + " at " + Measure.Temperature.Format(warmTemperature);
 
     private double Checked(Temperature temperature) =>
-        Guard.Within(temperature, Bounds.Between(coldTemperature - Reach, warmTemperature + Reach, Measure.Temperature), nameof(temperature));
+        Guard.Within(temperature, Bounds.Between(coldTemperature - Reach, warmTemperature + Reach, Measure.Temperature),
+            nameof(temperature));
 
     private Num Viscosity(double kelvins, Trace? t = null)
     {
@@ -86,7 +88,8 @@ public sealed record ViscosityCurve
         return t.Step(
             "kinematic viscosity", "ν", Measure.KinematicViscosity, Andrade,
             thick * Num.Exp(
-                Num.Ln(t.Given("ν_2", warm, Measure.KinematicViscosity) / thick) * (first - (1 / t.Given("T", kelvins, Measure.AbsoluteTemperature)))
+                Num.Ln(t.Given("ν_2", warm, Measure.KinematicViscosity) / thick)
+                    * (first - (1 / t.Given("T", kelvins, Measure.AbsoluteTemperature)))
                 / (first - (1 / t.Given("T_2", warmTemperature, Measure.AbsoluteTemperature)))));
     }
 }

@@ -105,6 +105,7 @@ public sealed record ViscosityReduction
         Num wanted = t.Given("ν", target, Measure.KinematicViscosity);
         return t.Step(
             "reducer per volume of mixed coating", "R", Measure.Percent, Rule,
-            Num.Ln(t.Given("ν_c", coating, Measure.KinematicViscosity) / wanted) / Num.Ln(wanted / t.Given("ν_r", reducer, Measure.KinematicViscosity)));
+            Num.Ln(t.Given("ν_c", coating, Measure.KinematicViscosity) / wanted)
+                / Num.Ln(wanted / t.Given("ν_r", reducer, Measure.KinematicViscosity)));
     }
 }

@@ -58,7 +58,8 @@ public sealed record VocBlend
 
     /// <summary>The content in one line.</summary>
     /// <returns>Text such as <c>402.6 g/L less water and exempt compounds</c>.</returns>
-    public override string ToString() => Measure.CoatingContent.Format(Mixed().Value, DisplayUnits.Si, 4) + " less water and exempt compounds";
+    public override string ToString() =>
+        Measure.CoatingContent.Format(Mixed().Value, DisplayUnits.Si, 4) + " less water and exempt compounds";
 
     private Num Organic(Trace? t = null) => t.Step(
         "volatile organic compounds", "W", Measure.Mass, Guidebook,

@@ -116,15 +116,18 @@ public sealed record VocContent
     internal static Num PerSolids(double content, double density, Trace? t)
     {
         Num c = t.Given("C", content, Measure.CoatingContent);
-        return t.Step("VOC per volume of solids", "S", Measure.CoatingContent, Solids, c / (1 - (c / t.Given("D", density, Measure.Density))));
+        return t.Step(
+            "VOC per volume of solids", "S", Measure.CoatingContent, Solids, c / (1 - (c / t.Given("D", density, Measure.Density))));
     }
 
     private Num Organic(Trace? t = null)
     {
-        Guard.Rule(water + exempt <= volatiles * (1 + 1e-12), nameof(Volatiles), volatiles, Measure.Mass, "at least water and exempt compounds together");
+        Guard.Rule(water + exempt <= volatiles * (1 + 1e-12), nameof(Volatiles), volatiles, Measure.Mass,
+            "at least water and exempt compounds together");
         return t.Step(
             "volatile organic compounds", "W_voc", Measure.Mass, Form,
-            Num.Max(0, t.Given("W_v", volatiles, Measure.Mass) - t.Given("W_w", water, Measure.Mass) - t.Given("W_ec", exempt, Measure.Mass)));
+            Num.Max(0, t.Given("W_v", volatiles, Measure.Mass) - t.Given("W_w", water, Measure.Mass)
+                - t.Given("W_ec", exempt, Measure.Mass)));
     }
 
     private Num OfMaterial(Trace? t = null) =>
@@ -132,7 +135,8 @@ public sealed record VocContent
 
     private Num LessWater(Trace? t = null)
     {
-        Guard.Rule(waterVolume + exemptVolume < volume, nameof(Volume), volume, Measure.Capacity, "more than water and exempt compounds together");
+        Guard.Rule(waterVolume + exemptVolume < volume, nameof(Volume), volume, Measure.Capacity,
+            "more than water and exempt compounds together");
         return t.Step(
             "VOC less water and exempt compounds", "VOC_r", Measure.CoatingContent, Form,
             Organic(t) / (t.Given("V", volume, Measure.Capacity) - t.Given("V_w", waterVolume, Measure.Capacity)

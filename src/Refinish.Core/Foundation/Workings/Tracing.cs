@@ -63,15 +63,19 @@ internal static class Tracing
     /// <param name="value">The symbol of the value.</param>
     /// <param name="limit">The symbol of the limit.</param>
     /// <param name="source">Where the comparison comes from; that of each comparison when omitted.</param>
-    public static void Margins(this Trace trace, IEnumerable<LimitComparison> checks, string value, string limit, Source? source = null)
+    /// <returns>Nothing of meaning; it stands in a list of results.</returns>
+    public static Num Margins(this Trace trace, IEnumerable<LimitComparison> checks, string value, string limit, Source? source = null)
     {
         foreach (LimitComparison check in checks)
         {
             Num x = trace.Given(value, check.Value!.Value, check.Measure);
             Num end = trace.Given(limit, check.Limit!.Value, check.Measure);
             Measure measure = check.Measure.Equals(Measure.Temperature) ? Measure.TemperatureDifference : check.Measure;
-            trace.Step("margin, " + check.Subject, "m", measure, source ?? check.Source, check.Sense == LimitSense.AtLeast ? x - end : end - x);
+            trace.Step(
+                "margin, " + check.Subject, "m", measure, source ?? check.Source, check.Sense == LimitSense.AtLeast ? x - end : end - x);
         }
+
+        return default;
     }
 
     /// <summary>π as a letter, even beside plain numbers.</summary>
