@@ -113,7 +113,9 @@ public sealed record MoistAir
 
     /// <summary>What a bulb covered with ice settles at, −100 to 0.01 °C; <see langword="null"/> where the ice would melt.</summary>
     public Temperature? IceBulb =>
-        ClimateKernel.WetBulbOverIce(dryBulb, Mixing().Value, pressure) is var ice && !double.IsNaN(ice) ? Temperature.FromKelvins(ice) : null;
+        ClimateKernel.WetBulbOverIce(dryBulb, Mixing().Value, pressure) is var ice && double.IsNaN(ice)
+            ? null
+            : Temperature.FromKelvins(ice);
 
     internal double Kelvins => dryBulb;
 
@@ -277,14 +279,16 @@ public sealed record MoistAir
 
     private Num Mixing(Trace? t = null) => t.Step(
         "humidity ratio", "W", Measure.HumidityRatio, Ratios,
-        ClimateKernel.HumidityRatio(t.Given("p_w", vapour, Measure.Pressure), t.Given("p", pressure, Measure.Pressure)));
+        ClimateKernel.HumidityRatio(t.Given("p_w", vapour, Measure.Pressure), Barometric(t)));
+
+    private Num Barometric(Trace? t) => t.Given("p", pressure, Measure.Pressure);
 
     // The ratio as a plain number, where it stands beside a one.
     private Num Bare(Trace? t) => t.Given("W", Mixing(t).Value, Measure.Number);
 
     private Num Volume(Trace? t = null) => t.Step(
         "specific volume", "v", Measure.SpecificVolume, Volumetric,
-        ClimateKernel.SpecificVolume(t.Given("T", dryBulb, Measure.AbsoluteTemperature), Bare(t), t.Given("p", pressure, Measure.Pressure)));
+        ClimateKernel.SpecificVolume(t.Given("T", dryBulb, Measure.AbsoluteTemperature), Bare(t), Barometric(t)));
 
     private Num Mass(Trace? t = null) =>
         t.Step("density of the humid air", "ρ", Measure.AirDensity, Densities, (1 + Mixing(t)) / Volume(t));

@@ -130,8 +130,9 @@ public sealed record SprayWindow
 
     /// <summary>How the spread, the humidity at the surface, what is needed and the margins follow.</summary>
     /// <returns>The derivation, with that of the air as its part.</returns>
-    public Workings Workings() =>
-        Trace.Of("Spray window", [Air.Workings()], Spread, t => Air.AtSurface(surface, t), Needed, Greatest, Heated, t => t.Margins(Checks, "x", "limit", Comparison));
+    public Workings Workings() => Trace.Of(
+        "Spray window", [Air.Workings()],
+        Spread, t => Air.AtSurface(surface, t), Needed, Greatest, Heated, t => t.Margins(Checks, "x", "limit", Comparison));
 
     /// <summary>Whether the window is open and which limits are not met, in metric units.</summary>
     /// <returns>Text such as <c>closed: surface above dew point: 0.56 K; limit at least 3 K; 2.44 K beyond</c>.</returns>

@@ -251,7 +251,9 @@ public sealed record WarmUp
     /// <returns>The derivation.</returns>
     public Workings Workings() => Trace.Of(
         "Warming of a fixture", Biot, HeatTaken, Tau,
-        t => IsLumped ? default : SlowestTerm(t), t => IsAvailable ? FaceTime(t) : default, t => IsAvailable && !IsLumped ? BackTime(t) : default);
+        t => IsLumped ? default : SlowestTerm(t),
+        t => IsAvailable ? FaceTime(t) : default,
+        t => IsAvailable && !IsLumped ? BackTime(t) : default);
 
     /// <summary>The time, or that there is none, in one line.</summary>
     /// <returns>Text such as <c>57.9 min from 10 °C to 18 °C in a room of 22 °C</c>.</returns>

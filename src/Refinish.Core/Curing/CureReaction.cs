@@ -147,7 +147,8 @@ public sealed record CureReaction
     internal Num First(double kelvins, Trace? trace = null) => trace.Step(
         "rate constant 1", "k_1", Measure.Rate, Source,
         Constant(
-            kelvins, trace.Given("A_1", factor, Measure.Rate), trace.Given("E_1", energy, Measure.MolarEnergy), "E_1'", Change?.Energy, trace));
+            kelvins, trace.Given("A_1", factor, Measure.Rate), trace.Given("E_1", energy, Measure.MolarEnergy), "E_1'",
+            Change?.Energy, trace));
 
     internal Num Second(double kelvins, Trace? trace = null) => trace.Step(
         "rate constant 2", "k_2", Measure.Rate, Source,

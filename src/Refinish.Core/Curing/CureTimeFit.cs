@@ -157,7 +157,8 @@ public sealed record CureTimeFit
 
     private static Num Parameter(TemperatureLaw law, Num slope, Trace? t = null) => law == TemperatureLaw.Arrhenius
         ? t.Step(
-            "activation energy", "E_a", Measure.MolarEnergy, LeastSquares, slope * t.Given("R", CuringKernel.GasConstant, Measure.MolarEntropy))
+            "activation energy", "E_a", Measure.MolarEnergy, LeastSquares,
+            slope * t.Given("R", CuringKernel.GasConstant, Measure.MolarEntropy))
         : t.Step("factor for ten kelvins", "Q", Measure.Number, LeastSquares, Num.Exp(-(10 * slope)));
 
     private static string Indexed(string symbol, int i) => symbol + "_" + Figures.Significant(i + 1);

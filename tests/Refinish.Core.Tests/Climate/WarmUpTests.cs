@@ -150,19 +150,24 @@ public class WarmUpTests
     [Evidence(Basis.Identity, "the series that is summed for a temperature is the one that the derivation writes out, at face and back")]
     public void Series_is_the_one_that_is_written()
     {
-        WarmUp shell = Tub with { Material = FixtureThermalData.Acrylic, Mass = Mass.FromKilograms(15), WallThickness = Length.FromMillimeters(20) };
+        WarmUp shell = Tub with
+        {
+            Material = FixtureThermalData.Acrylic, Mass = Mass.FromKilograms(15), WallThickness = Length.FromMillimeters(20),
+        };
         IReadOnlyList<WorkingStep> steps = shell.Workings().Steps;
         foreach (string side in (string[])["face", "back"])
         {
             double fourier = Of("t_" + side) / Of("t_L");
             double sum = 0;
-            for (int n = 1; steps.FirstOrDefault(step => step.Name == "coefficient " + Figures.Fixed(n, 0) + ", " + side) is WorkingStep factor; n++)
+            foreach (WorkingStep factor in steps.Where(step => step.Name.StartsWith("coefficient", StringComparison.Ordinal)
+                && step.Name.EndsWith(side, StringComparison.Ordinal)))
             {
-                double zeta = Of("ζ_" + Figures.Fixed(n, 0));
+                double zeta = Of("ζ" + factor.Symbol.Substring(1));
                 sum += factor.Value * Math.Exp(-(zeta * zeta * fourier));
             }
 
-            Numbers.Near(side == "face" ? SlabKernel.Face(shell.BiotNumber, fourier) : SlabKernel.Back(shell.BiotNumber, fourier), sum, 1e-13);
+            double biot = shell.BiotNumber;
+            Numbers.Near(side == "face" ? SlabKernel.Face(biot, fourier) : SlabKernel.Back(biot, fourier), sum, 1e-13);
             Numbers.Near(1.0 / 3, sum, 1e-9);
         }
 

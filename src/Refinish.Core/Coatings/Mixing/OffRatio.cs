@@ -162,7 +162,7 @@ public sealed record OffRatio
     {
         string letter = t is null ? string.Empty : ReactiveGroups.Letter(part);
         Num poured = t.Given("V_" + letter, volumes[part], Measure.Liquid) / t.Given("V_A", volumes[0], Measure.Liquid);
-        Num stated = t.Given("p_A", Product.Parts[0].Parts, Measure.Number) / t.Given("p_" + letter, Product.Parts[part].Parts, Measure.Number);
-        return (poured * stated) - 1;
+        return (poured * (t.Given("p_A", Product.Parts[0].Parts, Measure.Number)
+            / t.Given("p_" + letter, Product.Parts[part].Parts, Measure.Number))) - 1;
     }
 }

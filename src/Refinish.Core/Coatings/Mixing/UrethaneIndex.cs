@@ -20,7 +20,8 @@ namespace Refinish.Coatings;
 /// </code></example>
 public sealed record UrethaneIndex
 {
-    private static readonly Source WorstCase = Source.Derived("ratio of equivalents; every water and alcohol molecule reacts, the worst case");
+    private static readonly Source WorstCase =
+        Source.Derived("ratio of equivalents; every water and alcohol molecule reacts, the worst case");
     private static readonly Bounds Masses = Bounds.Positive(Measure.Mass, 1000);
 
     private readonly double resin;

@@ -89,7 +89,9 @@ public sealed record ViscosityReduction
         double most = Guard.NotNull(product, nameof(product)).MaximumReducer.DecimalFractions;
         return new(
             "reducer for the viscosity wanted", share, most, LimitSense.AtMost, Measure.Percent, product.Source,
-            share <= most ? null : "Warm the coating, take a larger fluid tip, or ask for a lower viscosity; do not thin beyond the data sheet.");
+            share <= most
+                ? null
+                : "Warm the coating, take a larger fluid tip, or ask for a lower viscosity; do not thin beyond the data sheet.");
     }
 
     /// <summary>How the reducer follows.</summary>
