@@ -241,10 +241,7 @@ public sealed record TemperatureShift
 
         if (own is not null)
         {
-            return trace is null
-                ? OwnRate(t) / OwnRate(reference)
-                : trace.Given("k(" + symbol + ")", OwnRate(t), Measure.Number)
-                    / trace.Given("k(" + referenceSymbol + ")", OwnRate(reference), Measure.Number);
+            return OwnRate(symbol, t, trace) / OwnRate(referenceSymbol, reference, trace);
         }
 
         // A difference of thermometer readings in one system, an absolute temperature in the other.
@@ -258,6 +255,9 @@ public sealed record TemperatureShift
     }
 
     private TemperatureShift Piece(double t) => t < change ? Below! : Above!;
+
+    private Num OwnRate(string symbol, double kelvins, Trace? trace) =>
+        trace is null ? OwnRate(kelvins) : trace.Given("k(" + symbol + ")", OwnRate(kelvins), Measure.Number);
 
     private double OwnRate(double kelvins) => Guard.Within(own!(Temperature.FromKelvins(kelvins)), Rates, "rate");
 }
