@@ -56,7 +56,7 @@ public sealed record ReactiveBlend
 
     private Num Groups(Trace? t = null) => t.Step(
         "reactive groups", "n", Measure.Equivalents, Mixing,
-        Num.Sum(Parts.Select(part => part.Equivalents(t))));
+        Num.Sum(Parts.Where(part => part.EquivalentWeight is not null).Select(part => part.Equivalents(t))));
 
     private Num Weight(Trace? t = null) =>
         t.Step("equivalent weight of the blend", "EW", Measure.EquivalentWeight, Mixing, Total(t) / Groups(t));
