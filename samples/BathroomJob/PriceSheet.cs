@@ -40,7 +40,7 @@ internal static class PriceSheet
             rows.AddRange(kind.Select(line => new[]
             {
                 "  " + line.Description, line.Quantity.ToString("0.###", CultureInfo.InvariantCulture), line.Unit.Symbol(),
-                line.Rate.ToString("0.00##", CultureInfo.InvariantCulture), Money(line.Cost), Money(line.Price), line.Id,
+                currency.Rate(line.Rate), Money(line.Cost), Money(line.Price), line.Id,
             }));
         }
 

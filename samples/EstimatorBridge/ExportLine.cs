@@ -49,8 +49,9 @@ internal sealed record ExportLine(string Item, string Description)
     public void Write(CsvWriter csv) => Record(
         csv,
         [
-            Row.ToString(CultureInfo.InvariantCulture), Plain(Key), Plain(Item), Category, Number(Quantity), Plain(Unit), Number(UnitCost),
-            Number(Cost), Number(Price), Assumed.Shop.Prices.Currency.Code, Plain(Taxes), Hazards, Plain(Room),
+            Row.ToString(CultureInfo.InvariantCulture), Plain(Key), Plain(Item), Category,
+            Quantity.ToString("0.00##", CultureInfo.InvariantCulture), Plain(Unit), Currency.Rate(UnitCost),
+            Currency.Number(Cost), Currency.Number(Price), Currency.Code, Plain(Taxes), Hazards, Plain(Room),
             Plain(Fixture), Plain(Description),
         ]);
 
@@ -62,7 +63,7 @@ internal sealed record ExportLine(string Item, string Description)
         return printed.Length > 0 && "=+-@＝＋－＠".Contains(printed[0]) ? "'" + printed : printed;
     }
 
-    private static string Number(decimal value) => value.ToString("0.00##", CultureInfo.InvariantCulture);
+    private static Currency Currency => Assumed.Shop.Prices.Currency;
 
     private static void Record(CsvWriter csv, IEnumerable<string> fields)
     {

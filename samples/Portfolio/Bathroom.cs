@@ -18,11 +18,11 @@ internal static class Bathroom
     private static readonly Exhaust Exhaust = new() { LabelFlow = VolumeFlow.FromCubicMetersPerHour(1700) };
 
     /// <summary>
-    /// The net price in cents, a whole number so that no order of adding changes a sum; none for a plan in whose way something stands, and
+    /// The net price in minor units of the currency, a whole number so that no order of adding changes a sum; none for a plan in whose way something stands, and
     /// for a bad row.
     /// </summary>
     public static long? Cents(int? length, int? depth, int? chips, int? humidity) =>
-        TryPlan(length, depth, chips, humidity, out _) is { IsPossible: true, Price.Net: decimal net } ? (long)(net * 100) : null;
+        TryPlan(length, depth, chips, humidity, out _) is { IsPossible: true, Price.Net: decimal net } ? (long)(net / Shop.Generic.Prices.Currency.SmallestAmount) : null;
 
     /// <summary>
     /// Why a row has no price: the kinds of what stands in the way of its plan, or the number of the row that the library refuses.

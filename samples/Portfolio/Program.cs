@@ -65,12 +65,12 @@ Query(
         + ") IS NULL GROUP BY reason ORDER BY bathrooms DESC, reason",
     reader => Console.WriteLine(string.Create(CultureInfo.InvariantCulture, $"  {reader.GetInt64(1)} {reader.GetString(0)}")));
 Console.WriteLine(string.Create(CultureInfo.InvariantCulture,
-    $"{one.Priced} are priced, net {one.Cents / 100m:N2} {Shop.Generic.Prices.Currency}. Dearest buildings:"));
+    $"{one.Priced} are priced, net {Amount(one.Cents)}. Dearest buildings:"));
 Query(
     "SELECT building, sum(refinish_cents(" + Numbers + "))::BIGINT AS cents FROM (" + rows
         + ") GROUP BY building ORDER BY cents DESC, building LIMIT 3",
     reader => Console.WriteLine(string.Create(
-        CultureInfo.InvariantCulture, $"  {reader.GetInt64(0)}: {reader.GetInt64(1) / 100m:N2} {Shop.Generic.Prices.Currency}")));
+        CultureInfo.InvariantCulture, $"  {reader.GetInt64(0)}: {Amount(reader.GetInt64(1))}")));
 JobPlan sound = Bathroom.Plan(1524, 340, 2, 48);
 Console.WriteLine("Every price stands for people at work, and has to hold on site:");
 foreach (PlannedCaution caution in sound.Cautions)
@@ -100,6 +100,8 @@ Portfolio Planned(int threads)
     Query(total, reader => sum = new Portfolio(reader.GetInt64(0), reader.GetInt64(1), reader.GetInt64(2)));
     return sum!;
 }
+
+static string Amount(long cents) => Shop.Generic.Prices.Currency.Text(cents * Shop.Generic.Prices.Currency.SmallestAmount);
 
 static Portfolio Plain(IReadOnlyList<int?[]> bathrooms)
 {

@@ -50,4 +50,9 @@ internal abstract class FieldsShape<T>(string name) : Shape<T>, IFieldsShape
     public abstract Outcome ReadFields(JsonElement json, Reading reading, string[] outer, out T value);
 
     public abstract void WriteFields(Utf8JsonWriter json, T value, Writing to);
+
+    /// <summary>Makes known what stands in it and may be written alone; nothing unless it says so.</summary>
+    public virtual void AddParts(ShapeResolver resolver)
+    {
+    }
 }

@@ -1,3 +1,5 @@
+using System;
+using System.Linq;
 using Refinish.Fixtures;
 
 namespace Refinish.Json.Shapes;
@@ -15,17 +17,26 @@ internal static class FixtureShapes
         {
             Instead = "put what it coats into a " + nameof(ZonedFixture) + ", which has one",
         }
-        .Or("recessedBathtub", TubShapes.Recessed.Into("recessedBathtub", tub => new RecessedBathtub(tub), tub => tub.Measurements))
-        .Or("freestandingTub", TubShapes.Freestanding.Into("freestandingTub", tub => new FreestandingTub(tub), tub => tub.Measurements))
-        .Or("ovalTub", TubShapes.Oval.Into("ovalTub", tub => new OvalTub(tub), tub => tub.Measurements))
-        .Or("cornerTub", TubShapes.Corner.Into("cornerTub", tub => new CornerTub(tub), tub => tub.Measurements))
-        .Or("pedestalSink", BasinShapes.PedestalSink.Into("pedestalSink", sink => new PedestalSink(sink), sink => sink.Measurements))
-        .Or("counterSink", BasinShapes.CounterSink.Into("counterSink", sink => new CounterSink(sink), sink => sink.Measurements))
-        .Or("showerPan", BasinShapes.ShowerPan.Into("showerPan", pan => new ShowerPan(pan), pan => pan.Measurements))
-        .Or("countertop", FlatShapes.Countertop.Into("countertop", top => new Countertop(top), top => top.Measurements))
-        .Or("flatPanel", FlatShapes.Panel.Into("flatPanel", panel => new FlatPanel(panel), panel => panel.Measurements))
-        .Or("tiledSurround", FlatShapes.TiledWalls.Into("tiledSurround", tile => new TiledSurround(tile), tile => tile.Measurements))
+        .Of(TubShapes.Recessed, tub => new RecessedBathtub(tub), tub => tub.Measurements)
+        .Of(TubShapes.Freestanding, tub => new FreestandingTub(tub), tub => tub.Measurements)
+        .Of(TubShapes.Oval, tub => new OvalTub(tub), tub => tub.Measurements)
+        .Of(TubShapes.Corner, tub => new CornerTub(tub), tub => tub.Measurements)
+        .Of(BasinShapes.PedestalSink, sink => new PedestalSink(sink), sink => sink.Measurements)
+        .Of(BasinShapes.CounterSink, sink => new CounterSink(sink), sink => sink.Measurements)
+        .Of(BasinShapes.ShowerPan, pan => new ShowerPan(pan), pan => pan.Measurements)
+        .Of(FlatShapes.Countertop, top => new Countertop(top), top => top.Measurements)
+        .Of(FlatShapes.Panel, panel => new FlatPanel(panel), panel => panel.Measurements)
+        .Of(FlatShapes.TiledWalls, tile => new TiledSurround(tile), tile => tile.Measurements)
         .Or("composed", ComposedShapes.Fixture)
         .Or("rough", RoughShapes.Fixture)
         .Or("zoned", ZonedShapes.Fixture);
+
+    // A kind with a type of its own is written as its measurements, under the identifier that the library gives it.
+    private static OneOfShape<IFixture> Of<T, TTape>(
+        this OneOfShape<IFixture> kinds, ObjectShape<TTape> tape, Func<TTape, T> make, Func<T, TTape> measured)
+        where T : IFixture
+    {
+        string id = FixtureKind.All.First(kind => kind.FixtureType == typeof(T)).Id;
+        return kinds.Or(id, tape.Into(id, make, measured));
+    }
 }

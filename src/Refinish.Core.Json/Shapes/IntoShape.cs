@@ -58,5 +58,7 @@ internal sealed class IntoShape<TFrom, T>(string name, FieldsShape<TFrom> from, 
         }
     }
 
+    public override void AddParts(ShapeResolver resolver) => resolver.Add(from);
+
     public override void WriteFields(Utf8JsonWriter json, T value, Writing to) => from.WriteFields(json, back(value), to);
 }

@@ -79,6 +79,13 @@ internal sealed class OneOfShape<T>(string name) : Shape<T>, IOneOfShape
         json.WriteEndObject();
     }
 
+    /// <summary>Makes itself known, and each kind alone with what it is made of.</summary>
+    public void AddTo(ShapeResolver resolver)
+    {
+        resolver.Add(this);
+        variants.ForEach(variant => variant.AddTo(resolver, this));
+    }
+
     private string Kinds => string.Join(", ", variants.Select(each => each.Kind));
 
     private abstract class Variant(string kind)
@@ -94,6 +101,8 @@ internal sealed class OneOfShape<T>(string name) : Shape<T>, IOneOfShape
         public abstract Outcome ReadFields(JsonElement json, Reading reading, out T value);
 
         public abstract void WriteFields(Utf8JsonWriter json, T value, Writing to);
+
+        public abstract void AddTo(ShapeResolver resolver, Shape<T> any);
     }
 
     private sealed class Variant<TVariant>(string kind, FieldsShape<TVariant> shape, Func<TVariant, bool>? when) : Variant(kind)
@@ -113,5 +122,11 @@ internal sealed class OneOfShape<T>(string name) : Shape<T>, IOneOfShape
         }
 
         public override void WriteFields(Utf8JsonWriter json, T value, Writing to) => shape.WriteFields(json, (TVariant)value!, to);
+
+        public override void AddTo(ShapeResolver resolver, Shape<T> any)
+        {
+            resolver.Add(new KindShape<T, TVariant>(any));
+            shape.AddParts(resolver);
+        }
     }
 }

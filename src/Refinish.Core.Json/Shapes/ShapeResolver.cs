@@ -2,15 +2,14 @@ using System;
 using System.Collections.Generic;
 using System.Text.Json;
 using System.Text.Json.Serialization.Metadata;
-using Refinish.Fixtures;
 using Refinish.Jobs;
-using Refinish.Substrates;
 using UnitsNet;
 
 namespace Refinish.Json.Shapes;
 
 /// <summary>
-/// Tells the serialiser of the platform which types have a shape. Every type is named here, so that nothing is looked up by reflection.
+/// Tells the serialiser of the platform which types have a shape. Every type is named here or by a shape with variants, so that nothing is
+/// looked up by reflection.
 /// </summary>
 internal sealed class ShapeResolver : IJsonTypeInfoResolver
 {
@@ -150,34 +149,11 @@ internal sealed class ShapeResolver : IJsonTypeInfoResolver
 
     private void AddFixtures()
     {
-        Add(FixtureShapes.Fixture);
-        Add(new KindShape<IFixture, RecessedBathtub>(FixtureShapes.Fixture));
-        Add(new KindShape<IFixture, FreestandingTub>(FixtureShapes.Fixture));
-        Add(new KindShape<IFixture, OvalTub>(FixtureShapes.Fixture));
-        Add(new KindShape<IFixture, CornerTub>(FixtureShapes.Fixture));
-        Add(new KindShape<IFixture, PedestalSink>(FixtureShapes.Fixture));
-        Add(new KindShape<IFixture, CounterSink>(FixtureShapes.Fixture));
-        Add(new KindShape<IFixture, ShowerPan>(FixtureShapes.Fixture));
-        Add(new KindShape<IFixture, Countertop>(FixtureShapes.Fixture));
-        Add(new KindShape<IFixture, FlatPanel>(FixtureShapes.Fixture));
-        Add(new KindShape<IFixture, TiledSurround>(FixtureShapes.Fixture));
-        Add(new KindShape<IFixture, ComposedFixture>(FixtureShapes.Fixture));
-        Add(new KindShape<IFixture, RoughFixture>(FixtureShapes.Fixture));
-        Add(new KindShape<IFixture, ZonedFixture>(FixtureShapes.Fixture));
+        FixtureShapes.Fixture.AddTo(this);
         Add(ZonedShapes.Part);
         Add(ZonedShapes.Mesh);
         Add(RoughShapes.Taken);
         Add(RoughShapes.Assumption);
-        Add(TubShapes.Recessed);
-        Add(TubShapes.Freestanding);
-        Add(TubShapes.Oval);
-        Add(TubShapes.Corner);
-        Add(BasinShapes.PedestalSink);
-        Add(BasinShapes.CounterSink);
-        Add(BasinShapes.ShowerPan);
-        Add(FlatShapes.Countertop);
-        Add(FlatShapes.Panel);
-        Add(FlatShapes.TiledWalls);
         Add(FixtureParts.Outline);
         Add(FixtureParts.Opening);
         Add(FixtureParts.Run);
@@ -187,23 +163,7 @@ internal sealed class ShapeResolver : IJsonTypeInfoResolver
 
     private void AddDefects()
     {
-        Add(DefectShapes.Defect);
-        Add(new KindShape<Defect, Chip>(DefectShapes.Defect));
-        Add(new KindShape<Defect, WornPatch>(DefectShapes.Defect));
-        Add(new KindShape<Defect, RustSpot>(DefectShapes.Defect));
-        Add(new KindShape<Defect, Crack>(DefectShapes.Defect));
-        Add(new KindShape<Defect, Perforation>(DefectShapes.Defect));
-        Add(new KindShape<Defect, FlexingFloor>(DefectShapes.Defect));
-        Add(new KindShape<Defect, Crazing>(DefectShapes.Defect));
-        Add(new KindShape<Defect, PeelingCoat>(DefectShapes.Defect));
-        Add(new KindShape<Defect, SiliconeResidue>(DefectShapes.Defect));
-        Add(new KindShape<Defect, GroutFailure>(DefectShapes.Defect));
-        Add(new KindShape<Defect, LooseTiles>(DefectShapes.Defect));
-        Add(new KindShape<Defect, Burn>(DefectShapes.Defect));
-        Add(new KindShape<Defect, Pitting>(DefectShapes.Defect));
-        Add(new KindShape<Defect, LowSpot>(DefectShapes.Defect));
-        Add(new KindShape<Defect, Liner>(DefectShapes.Defect));
-        Add(new KindShape<Defect, OwnDefect>(DefectShapes.Defect));
+        DefectShapes.Defect.AddTo(this);
         Add(OwnDefectShapes.Hollow);
         Add(OwnDefectShapes.Work);
         Add(DefectKindShape.Kind);
@@ -212,7 +172,8 @@ internal sealed class ShapeResolver : IJsonTypeInfoResolver
         Add(RuleShapes.Rule);
     }
 
-    private void Add<T>(Shape<T> shape)
+    /// <summary>Makes a shape known.</summary>
+    public void Add<T>(Shape<T> shape)
     {
         ShapeConverter<T> converter = new(shape, units);
         known.Add(typeof(T), options => JsonMetadataServices.CreateValueInfo<T>(options, converter));

@@ -1,4 +1,5 @@
 using System;
+using Refinish.Numerics;
 
 namespace Refinish.Climate;
 

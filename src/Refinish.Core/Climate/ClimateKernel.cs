@@ -1,4 +1,5 @@
 using System;
+using Refinish.Numerics;
 
 namespace Refinish.Climate;
 
@@ -19,6 +20,13 @@ internal static class ClimateKernel
 
     /// <summary>The hottest temperature of eq. 6, 200 °C.</summary>
     public const double Hottest = 473.15;
+
+    // The step of Newton's method after which the next would be below 1e-13 K.
+    private const double NewtonStep = 1e-7;
+
+    // Colder and hotter than any dew point whose vapour pressure the callers let pass; only so that a step cannot run away.
+    private const double BelowAll = 100;
+    private const double AboveAll = 640;
 
     /// <summary>Ratio of the molar masses of water and dry air, eq. 20.</summary>
     public const double MassRatio = 0.621945;
@@ -82,19 +90,10 @@ internal static class ClimateKernel
 
         // Magnus: ln(pw / 611.2 Pa) = 17.62 t / (243.12 + t). Only a start; the result does not depend on it.
         double x = log - 6.4154;
-        double t = CelsiusZero + (243.12 * x / (17.62 - x));
-        for (int i = 0; i < 12; i++)
-        {
-            double step = (log - LogSaturation(t, ice).Value) / LogSlope(t, ice);
-            t += step;
-            if (Math.Abs(step) < 1e-7)
-            {
-                // The next step would be below 1e-13 K.
-                break;
-            }
-        }
-
-        return t;
+        double start = CelsiusZero + (243.12 * x / (17.62 - x));
+        return ice
+            ? Newton.Rising(new Saturation(log, true), BelowAll, TriplePoint, start, NewtonStep, 0)
+            : Newton.Rising(new Saturation(log, false), TriplePoint, AboveAll, start, NewtonStep, 0);
     }
 
     /// <summary>The temperature at which a vapour pressure saturates, which <see cref="DewPoint"/> found, as a step.</summary>
@@ -180,47 +179,8 @@ internal static class ClimateKernel
             : SolveWetBulb(t, humidityRatio, pressure, Coldest, high, true);
     }
 
-    // Newton on the difference of the two humidity ratios, kept between the ends; it is convex and rising.
-    private static double SolveWetBulb(double t, double humidityRatio, double pressure, double low, double high, bool ice)
-    {
-        double x = (low + high) / 2;
-        for (int i = 0; i < 100; i++)
-        {
-            double wet = x - CelsiusZero;
-            double saturation = SaturationAt(x, ice).Value;
-            double dry = pressure - saturation;
-            double saturated = MassRatio * saturation / dry;
-            double steepness = saturated * pressure / dry * LogSlope(x, ice);
-            double latent = ice ? 2830 - (0.24 * wet) : 2501 - (2.326 * wet);
-            double below = ice ? 2830 + (1.86 * (t - CelsiusZero)) - (2.1 * wet) : 2501 + (1.86 * (t - CelsiusZero)) - (4.186 * wet);
-            double excess = (latent * saturated) - (1.006 * (t - x)) - (humidityRatio * below);
-            double slope = (latent * steepness) - ((ice ? 0.24 : 2.326) * saturated) + 1.006 + (humidityRatio * (ice ? 2.1 : 4.186));
-            if (excess < 0)
-            {
-                low = x;
-            }
-            else
-            {
-                high = x;
-            }
-
-            double next = x - (excess / slope);
-            if (!(next >= low && next <= high))
-            {
-                next = (low + high) / 2;
-            }
-
-            double step = next - x;
-            x = next;
-            if (Math.Abs(step) < 1e-7)
-            {
-                // The next step of Newton's would be below 1e-13 K.
-                break;
-            }
-        }
-
-        return x;
-    }
+    private static double SolveWetBulb(double t, double humidityRatio, double pressure, double low, double high, bool ice) =>
+        Newton.Rising(new WetBulb(t, humidityRatio, pressure, ice), low, high, (low + high) / 2, NewtonStep, 0);
 
     private static readonly double LogAtTriplePointOverIce = LogSaturationOverIce(TriplePoint).Value;
 
@@ -235,4 +195,31 @@ internal static class ClimateKernel
         ? (5674.5359 / (t * t)) - 9.677843e-3 + (2 * 6.2215701e-7 * t) + (3 * 2.0747825e-9 * t * t) - (4 * 9.484024e-13 * t * t * t)
             + (4.1635019 / t)
         : (5800.2206 / (t * t)) - 4.8640239e-2 + (2 * 4.1764768e-5 * t) - (3 * 1.4452093e-8 * t * t) + (6.5459673 / t);
+
+    // ln pws less the logarithm wanted.
+    private readonly struct Saturation(double log, bool ice) : ISlopedFunction
+    {
+        public double At(double t, out double slope)
+        {
+            slope = LogSlope(t, ice);
+            return LogSaturation(t, ice).Value - log;
+        }
+    }
+
+    // The difference of the two humidity ratios of eq. 33 or 35, times the divisor there: convex and rising with the bulb's temperature.
+    private readonly struct WetBulb(double t, double humidityRatio, double pressure, bool ice) : ISlopedFunction
+    {
+        public double At(double bulb, out double slope)
+        {
+            double wet = bulb - CelsiusZero;
+            double saturation = SaturationAt(bulb, ice).Value;
+            double dry = pressure - saturation;
+            double saturated = HumidityRatio(saturation, pressure).Value;
+            double steepness = saturated * pressure / dry * LogSlope(bulb, ice);
+            double latent = ice ? 2830 - (0.24 * wet) : 2501 - (2.326 * wet);
+            double below = ice ? 2830 + (1.86 * (t - CelsiusZero)) - (2.1 * wet) : 2501 + (1.86 * (t - CelsiusZero)) - (4.186 * wet);
+            slope = (latent * steepness) - ((ice ? 0.24 : 2.326) * saturated) + 1.006 + (humidityRatio * (ice ? 2.1 : 4.186));
+            return (latent * saturated) - (1.006 * (t - bulb)) - (humidityRatio * below);
+        }
+    }
 }

@@ -1,7 +1,7 @@
 using System;
 using System.Collections.Generic;
 using System.Linq;
-using MathNet.Numerics;
+using Refinish.Numerics;
 
 namespace Refinish.Climate;
 
@@ -34,37 +34,8 @@ internal static class SlabKernel
         double high = low + (Math.PI / 2);
         double sign = n % 2 == 0 ? -1 : 1;
 
-        // Newton on ζ sin ζ − Bi cos ζ, which has no poles, kept inside the bracket.
-        double x = n == 1 ? Math.Sqrt(biot / (1 + (biot * 4 / (Math.PI * Math.PI)))) : low + Math.Atan(biot / (low + 0.5));
-        for (int i = 0; i < 60; i++)
-        {
-            double sin = Math.Sin(x);
-            double cos = Math.Cos(x);
-            double f = sign * ((x * sin) - (biot * cos));
-            if (f < 0)
-            {
-                low = x;
-            }
-            else
-            {
-                high = x;
-            }
-
-            double next = x - (f / (sign * ((x * cos) + ((1 + biot) * sin))));
-            if (!(next > low && next < high))
-            {
-                next = (low + high) / 2;
-            }
-
-            double step = Math.Abs(next - x);
-            x = next;
-            if (step <= 4e-16 * x)
-            {
-                break;
-            }
-        }
-
-        return x;
+        double start = n == 1 ? Math.Sqrt(biot / (1 + (biot * 4 / (Math.PI * Math.PI)))) : low + Math.Atan(biot / (low + 0.5));
+        return Newton.Rising(new Crossing(biot, sign), low, high, start, 0, 4e-16);
     }
 
     public static Num Coefficient(Num zeta) => 4 * Num.Sin(zeta) / ((2 * zeta) + Num.Sin(2 * zeta));
@@ -74,7 +45,7 @@ internal static class SlabKernel
 
     /// <summary>What is left of the first difference at the face; 1 at the beginning, 0 at the end.</summary>
     public static double Face(double biot, double fourier) => fourier <= ShortTime
-        ? ScaledErfc(biot * Math.Sqrt(fourier))
+        ? Special.ScaledErfc(biot * Math.Sqrt(fourier))
         : Series(biot, fourier, true);
 
     /// <summary>What is left of the first difference at the back, the last place to warm.</summary>
@@ -98,27 +69,6 @@ internal static class SlabKernel
         }
 
         return 1 - sum;
-    }
-
-    /// <summary>e^(x²) erfc(x) for x ≥ 0, beyond the point where the two factors overflow and underflow.</summary>
-    public static double ScaledErfc(double x)
-    {
-        if (x < 6)
-        {
-            return Math.Exp(x * x) * SpecialFunctions.Erfc(x);
-        }
-
-        // 1/(x √π) (1 − 1/(2x²) + 3/(2x²)² − …): twenty terms fall below 1e-16 from x = 6 on.
-        double z = 1 / (2 * x * x);
-        double term = 1;
-        double sum = 1;
-        for (int k = 1; k <= 20; k++)
-        {
-            term *= -((2 * k) - 1) * z;
-            sum += term;
-        }
-
-        return sum / (x * Math.Sqrt(Math.PI));
     }
 
     /// <summary>The Fourier number at which a share of the first difference is left, 0 to 1 exclusive.</summary>
@@ -164,7 +114,7 @@ internal static class SlabKernel
             name, symbol, Measure.Minutes, early ? HalfSpace : Carslaw, Num.Solution(seconds, symbol, t => 1 - Left(t / diffusion), way));
 
         Num Left(Num fo) => early
-            ? Num.Function("erfcx", "\\operatorname{erfcx}", ScaledErfc, trace.Given("Bi", biot, Measure.Number) * Num.Sqrt(fo))
+            ? Num.Function("erfcx", "\\operatorname{erfcx}", Special.ScaledErfc, trace.Given("Bi", biot, Measure.Number) * Num.Sqrt(fo))
             : Num.Sum(terms.Select(term => term.Coefficient * Num.Exp(-(Num.Square(term.Zeta) * fo))));
     }
 
@@ -173,7 +123,7 @@ internal static class SlabKernel
     {
         if (x >= 0.5)
         {
-            return ScaledErfc(x) - 1 + (2 * x / Math.Sqrt(Math.PI));
+            return Special.ScaledErfc(x) - 1 + (2 * x / Math.Sqrt(Math.PI));
         }
 
         // Σ (−x)^k / Γ(1 + k/2) from the second term on, since the difference would lose digits; Γ(5/2) = 3√π/4.
@@ -200,5 +150,17 @@ internal static class SlabKernel
         }
 
         return sum;
+    }
+
+    // ζ sin ζ − Bi cos ζ, which has no poles; rising in the first interval, and turned round in every other.
+    private readonly struct Crossing(double biot, double sign) : ISlopedFunction
+    {
+        public double At(double zeta, out double slope)
+        {
+            double sin = Math.Sin(zeta);
+            double cos = Math.Cos(zeta);
+            slope = sign * ((zeta * cos) + ((1 + biot) * sin));
+            return sign * ((zeta * sin) - (biot * cos));
+        }
     }
 }

@@ -2,6 +2,7 @@ using System;
 using System.Collections.Generic;
 using System.Linq;
 using Refinish.Curing;
+using Refinish.Numerics;
 using UnitsNet;
 
 namespace Refinish.Coverage;
@@ -78,7 +79,7 @@ internal sealed class BatchRelaxations(CupPlan plan)
         }
     }
 
-    // s·t_pot/f − t_ind/f = t_mix + t_spray gives the rate f at which it would just do; the temperature of that rate by bisection on a rising law.
+    // s·t_pot/f − t_ind/f = t_mix + t_spray gives the rate f at which it would just do; its temperature is the root of a rising law.
     private static void Cooler(List<BatchRelaxation> found, CureForecast forecast, double share, double outsidePot)
     {
         double potAtReference = forecast.Times.PotLife!.Value.TotalSeconds;
@@ -90,19 +91,13 @@ internal sealed class BatchRelaxations(CupPlan plan)
             return;
         }
 
-        for (int i = 0; i < 60; i++)
-        {
-            double middle = (low + high) / 2;
-            if (forecast.Shift.Factor(middle, forecast.Times.ReferenceTemperature.Kelvins) > rate)
-            {
-                high = middle;
-            }
-            else
-            {
-                low = middle;
-            }
-        }
-
-        found.Add(new("temperature of the mix", forecast.Site.Kelvins, low, Measure.Temperature, Math.Abs(Math.Log(forecast.RateFactor!.Value / rate))));
+        double coolest = Roots.Enclose(
+            new Given<(TemperatureShift Shift, double Reference, double Rate)>(
+                (forecast.Shift, forecast.Times.ReferenceTemperature.Kelvins, rate),
+                static (given, t) => given.Shift.Factor(t, given.Reference) - given.Rate),
+            low,
+            high).Lower;
+        double effort = Math.Abs(Math.Log(forecast.RateFactor!.Value / rate));
+        found.Add(new("temperature of the mix", forecast.Site.Kelvins, coolest, Measure.Temperature, effort));
     }
 }

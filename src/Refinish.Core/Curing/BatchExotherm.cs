@@ -1,5 +1,6 @@
 using System;
 using System.Threading;
+using Refinish.Numerics;
 using UnitsNet;
 
 namespace Refinish.Curing;

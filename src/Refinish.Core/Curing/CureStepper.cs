@@ -1,5 +1,6 @@
 using System;
 using System.Threading;
+using Refinish.Numerics;
 
 namespace Refinish.Curing;
 
@@ -7,11 +8,8 @@ namespace Refinish.Curing;
 /// Conversion α and temperature T of a reacting mass over time, step by step: dα/dt = r(T, α), dT/dt = ΔT_ad r − (T − T_a)/τ.
 /// For a film the last two are zero and T stays.
 /// </summary>
-/// <remarks>
-/// J. R. Dormand and P. J. Prince, "A family of embedded Runge–Kutta formulae", Journal of Computational and Applied Mathematics 6 (1980) 19: fifth order with a
-/// fourth-order error estimate and a step that follows it. A struct; no step allocates.
-/// </remarks>
-internal struct CureStepper
+/// <remarks>Steps of <see cref="DormandPrince"/> whose length follows their error. A struct; no step allocates.</remarks>
+internal struct CureStepper : IPlaneMotion
 {
     /// <summary>Error allowed a step, in conversion and in kelvins over <see cref="Scale"/>.</summary>
     private const double Tolerance = 1e-11;
@@ -144,12 +142,12 @@ internal struct CureStepper
                     Time = time;
                 }
 
-                double longer = tried * Math.Min(5, 0.9 * Math.Pow(Math.Max(error, 1e-10), -0.2));
+                double longer = DormandPrince.Next(tried, error);
                 step = last ? Math.Max(h, longer) : longer;
                 return;
             }
 
-            h = tried * (double.IsNaN(error) ? 0.25 : Math.Max(0.2, 0.9 * Math.Pow(error, -0.2)));
+            h = DormandPrince.Next(tried, error);
         }
     }
 
@@ -185,37 +183,12 @@ internal struct CureStepper
         Kelvins = candidateKelvins;
     }
 
-    private double Derivative(double alpha, double kelvins, out double heating)
+    double IPlaneMotion.Rates(double alpha, double kelvins, out double heating)
     {
         double rate = Rate(alpha, kelvins);
         heating = adiabaticRise == 0 ? 0 : (adiabaticRise * rate) - (lossRate * (kelvins - ambient));
         return rate;
     }
 
-    private double Estimate(double h)
-    {
-        double a = Alpha;
-        double t = Kelvins;
-        double a1 = Derivative(a, t, out double t1);
-        double a2 = Derivative(a + (h * a1 / 5), t + (h * t1 / 5), out double t2);
-        double a3 = Derivative(a + (h * ((3 * a1) + (9 * a2)) / 40), t + (h * ((3 * t1) + (9 * t2)) / 40), out double t3);
-        double a4 = Derivative(
-            a + (h * ((44.0 / 45 * a1) - (56.0 / 15 * a2) + (32.0 / 9 * a3))),
-            t + (h * ((44.0 / 45 * t1) - (56.0 / 15 * t2) + (32.0 / 9 * t3))),
-            out double t4);
-        double a5 = Derivative(
-            a + (h * ((19372.0 / 6561 * a1) - (25360.0 / 2187 * a2) + (64448.0 / 6561 * a3) - (212.0 / 729 * a4))),
-            t + (h * ((19372.0 / 6561 * t1) - (25360.0 / 2187 * t2) + (64448.0 / 6561 * t3) - (212.0 / 729 * t4))),
-            out double t5);
-        double a6 = Derivative(
-            a + (h * ((9017.0 / 3168 * a1) - (355.0 / 33 * a2) + (46732.0 / 5247 * a3) + (49.0 / 176 * a4) - (5103.0 / 18656 * a5))),
-            t + (h * ((9017.0 / 3168 * t1) - (355.0 / 33 * t2) + (46732.0 / 5247 * t3) + (49.0 / 176 * t4) - (5103.0 / 18656 * t5))),
-            out double t6);
-        candidateAlpha = a + (h * ((35.0 / 384 * a1) + (500.0 / 1113 * a3) + (125.0 / 192 * a4) - (2187.0 / 6784 * a5) + (11.0 / 84 * a6)));
-        candidateKelvins = t + (h * ((35.0 / 384 * t1) + (500.0 / 1113 * t3) + (125.0 / 192 * t4) - (2187.0 / 6784 * t5) + (11.0 / 84 * t6)));
-        double a7 = Derivative(candidateAlpha, candidateKelvins, out double t7);
-        double alphaError = h * ((71.0 / 57600 * a1) - (71.0 / 16695 * a3) + (71.0 / 1920 * a4) - (17253.0 / 339200 * a5) + (22.0 / 525 * a6) - (1.0 / 40 * a7));
-        double kelvinError = h * ((71.0 / 57600 * t1) - (71.0 / 16695 * t3) + (71.0 / 1920 * t4) - (17253.0 / 339200 * t5) + (22.0 / 525 * t6) - (1.0 / 40 * t7));
-        return Math.Abs(alphaError) + (Math.Abs(kelvinError) / Scale);
-    }
+    private double Estimate(double h) => DormandPrince.Step(ref this, h, Alpha, Kelvins, Scale, out candidateAlpha, out candidateKelvins);
 }

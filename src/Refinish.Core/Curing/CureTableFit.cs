@@ -2,6 +2,7 @@ using System;
 using System.Collections.Generic;
 using System.Linq;
 using Refinish.Coatings;
+using Refinish.Numerics;
 using UnitsNet;
 
 namespace Refinish.Curing;

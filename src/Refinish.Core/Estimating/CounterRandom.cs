@@ -1,5 +1,6 @@
 using System;
 using System.Globalization;
+using Refinish.Numerics;
 
 namespace Refinish.Estimating;
 

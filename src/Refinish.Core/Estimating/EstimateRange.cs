@@ -123,14 +123,15 @@ public sealed class EstimateRange
     /// <param name="chance">The chance, 0 to 100 %; 100 % gives the dearest trial and no guarantee.</param>
     /// <returns>The price, rounded up to the currency.</returns>
     /// <exception cref="ArgumentOutOfRangeException"><paramref name="chance"/> is outside its range.</exception>
-    public decimal PriceForChanceOfProfit(Ratio chance) => RoundedUp((decimal)Cost.Quantile(chance));
+    public decimal PriceForChanceOfProfit(Ratio chance) => Estimate.Book.Currency.RoundUp((decimal)Cost.Quantile(chance));
 
     /// <summary>The least net price that leaves a margin with a chosen chance.</summary>
     /// <param name="margin">The margin to be left.</param>
     /// <param name="chance">The chance, 0 to 100 %.</param>
     /// <returns>Cost quantile / (1 − margin), rounded up to the currency.</returns>
     /// <exception cref="ArgumentOutOfRangeException"><paramref name="chance"/> is outside its range.</exception>
-    public decimal PriceForMargin(Margin margin, Ratio chance) => RoundedUp((decimal)Cost.Quantile(chance) / (1 - margin.Fraction));
+    public decimal PriceForMargin(Margin margin, Ratio chance) =>
+        Estimate.Book.Currency.RoundUp((decimal)Cost.Quantile(chance) / (1 - margin.Fraction));
 
     /// <summary>
     /// How far each input alone moves the cost, from its P10 to its P90 with all others at their medians; the widest first.
@@ -152,7 +153,4 @@ public sealed class EstimateRange
     /// <returns>One line of text.</returns>
     public override string ToString() =>
         "cost " + Cost + " " + Estimate.Book.Currency + "; chance of a loss " + Measure.Percent.Format(ChanceOfLoss.DecimalFractions, figures: 3) + "; hours " + HourVariance;
-
-    private decimal RoundedUp(decimal amount) =>
-        Math.Ceiling(amount / Estimate.Book.Currency.SmallestAmount) * Estimate.Book.Currency.SmallestAmount;
 }

@@ -1,5 +1,6 @@
 using System;
 using System.Collections.Generic;
+using System.Globalization;
 
 namespace Refinish;
 
@@ -19,6 +20,9 @@ namespace Refinish;
 /// </code></example>
 public sealed record Currency
 {
+    /// <summary>What a share of fifteen figures may miss of a coin: a third of 300 is 100.</summary>
+    internal const decimal Hair = 0.000001m;
+
     private static readonly IReadOnlyDictionary<string, Currency> Known = Table();
 
     private Currency(string code, int decimals)
@@ -78,6 +82,11 @@ public sealed record Currency
     /// <returns>Text such as <c>170.36 USD</c> or <c>17036 JPY</c>.</returns>
     public string Text(decimal amount) => Number(amount) + " " + Code;
 
+    /// <summary>A rate, such as a wage or the price of a unit, as text in the invariant culture, without the code.</summary>
+    /// <param name="rate">The rate; it is rounded to two decimals more than the currency has.</param>
+    /// <returns>All decimals of the currency, and up to two more where the rate has them: <c>36.50</c>, <c>0.0425</c>.</returns>
+    public string Rate(decimal rate) => rate.ToString(Format + (Decimals == 0 ? ".##" : "##"), CultureInfo.InvariantCulture);
+
     /// <summary>The code.</summary>
     /// <returns>Three letters.</returns>
     public override string ToString() => Code;
@@ -86,9 +95,34 @@ public sealed record Currency
     /// <param name="amount">The amount; it is rounded to the currency.</param>
     /// <returns>Text such as <c>170.36</c>.</returns>
     public string Number(decimal amount) =>
-        Round(amount).ToString(Decimals switch { 0 => "0", 2 => "0.00", _ => "0.000" }, System.Globalization.CultureInfo.InvariantCulture);
+        Round(amount).ToString(Format, CultureInfo.InvariantCulture);
+
+    private string Format => Decimals switch { 0 => "0", 2 => "0.00", _ => "0.000" };
 
     internal decimal Round(double amount) => Round((decimal)amount);
+
+    /// <summary>The least amount of the currency that is not below an amount.</summary>
+    internal decimal RoundUp(decimal amount) => CoinsUp(amount, SmallestAmount) * SmallestAmount;
+
+    /// <summary>
+    /// The least amount s of which, after a share of it that is rounded to the currency, the rest is not below a net n of the currency:
+    /// s − round(s q) = n in minor units gives s = ⌊(n − ½)/(1 − q)⌋ + 1.
+    /// </summary>
+    internal decimal Before(decimal share, decimal net) =>
+        (Math.Floor(((net / SmallestAmount) - 0.5m) / (1 - share)) + 1) * SmallestAmount;
+
+    /// <summary>To the nearest multiple of a coin, halves away from zero; unchanged for a coin of 0.</summary>
+    internal static decimal Round(decimal amount, decimal coin) =>
+        coin == 0 ? amount : Math.Round(amount / coin, 0, MidpointRounding.AwayFromZero) * coin;
+
+    /// <summary>In whole coins, down; what misses a coin by less than <see cref="Hair"/> of it counts as one.</summary>
+    internal static decimal RoundDown(decimal amount, decimal coin) => Math.Floor((amount / coin) + Hair) * coin;
+
+    /// <summary>How many coins hold an amount.</summary>
+    internal static decimal CoinsUp(decimal amount, decimal coin) => Math.Ceiling(amount / coin);
+
+    /// <summary>How many whole coins there are in an amount.</summary>
+    internal static decimal CoinsDown(decimal amount, decimal coin) => Math.Floor(amount / coin);
 
     private static Dictionary<string, Currency> Table()
     {

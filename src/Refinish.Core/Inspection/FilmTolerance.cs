@@ -1,6 +1,7 @@
 using System;
 using System.Collections.Generic;
 using Refinish.Films;
+using Refinish.Numerics;
 using UnitsNet;
 
 namespace Refinish.Inspection;
@@ -164,7 +165,7 @@ public sealed record FilmTolerance
             "k",
             ToleranceKernel.Least,
             ToleranceKernel.Most,
-            k => Expression.Function("Φ", "\\Phi", x => MathNet.Numerics.Distributions.Normal.CDF(0, 1, x), -(quantile * root))
+            k => Expression.Function("Φ", "\\Phi", NormalScore.ChanceOf, -(quantile * root))
                 + Expression.Integral(
                     "z", -ToleranceKernel.Reach, Math.Min(edge, ToleranceKernel.Reach), z => Density(z) * Exceeds(freedom * Expression.Square((quantile - (z / root)) / k))),
             gamma);

@@ -1,6 +1,5 @@
 using System;
-using MathNet.Numerics;
-using MathNet.Numerics.Distributions;
+using Refinish.Numerics;
 
 namespace Refinish.Inspection;
 
@@ -16,35 +15,22 @@ internal static class ToleranceKernel
     /// <summary>Beyond this many standard deviations of the mean nothing counts: Φ(−7) is 1.3e-12.</summary>
     public const double Reach = 7;
 
-    public static double Factor(int n, double coverage, double confidence, bool bothSides)
-    {
-        double low = Least;
-        double high = Most;
-        while (true)
-        {
-            double middle = low + ((high - low) / 2);
-            if (middle <= low || middle >= high)
-            {
-                return high;
-            }
-
-            if ((bothSides ? TwoSided(n, coverage, middle) : OneSided(n, coverage, middle)) < confidence)
-            {
-                low = middle;
-            }
-            else
-            {
-                high = middle;
-            }
-        }
-    }
+    /// <summary>The least factor that reaches the confidence.</summary>
+    public static double Factor(int n, double coverage, double confidence, bool bothSides) =>
+        Roots.Enclose(
+            new Given<(int N, double Coverage, double Confidence, bool BothSides)>(
+                (n, coverage, confidence, bothSides),
+                static (given, k) =>
+                    (given.BothSides ? TwoSided(given.N, given.Coverage, k) : OneSided(given.N, given.Coverage, k)) - given.Confidence),
+            Least,
+            Most).Upper;
 
     /// <summary>Confidence of the factor k: the mean lies z/√n off, then s has to exceed (z_p − z/√n)/k. The same as a quantile of the noncentral t.</summary>
     public static double OneSided(int n, double coverage, double k)
     {
         double quantile = Quantile(coverage);
         double edge = quantile * Math.Sqrt(n);
-        return Normal.CDF(0, 1, -edge) + Quadrature.GaussLegendre(
+        return NormalScore.ChanceOf(-edge) + Quadrature.GaussLegendre(
             (n, quantile, k),
             static (state, z) =>
             {
@@ -66,44 +52,22 @@ internal static class ToleranceKernel
         0,
         Reach);
 
-    public static double Quantile(double probability) => Normal.InvCDF(0, 1, probability);
+    public static double Quantile(double probability) => NormalScore.Of(probability);
 
     public static double Density(double z) => Math.Exp(-(z * z) / 2) / Math.Sqrt(2 * Math.PI);
 
-    public static double Exceeds(int freedom, double x) => x <= 0 ? 1 : SpecialFunctions.GammaUpperRegularized(freedom / 2.0, x / 2);
+    public static double Exceeds(int freedom, double x) => x <= 0 ? 1 : Special.UpperGamma(freedom / 2.0, x / 2);
 
-    /// <summary>r with Φ(x + r) − Φ(x − r) = p, by Newton's method kept inside a bracket.</summary>
-    public static double HalfWidth(double x, double coverage)
+    /// <summary>r with Φ(x + r) − Φ(x − r) = p.</summary>
+    public static double HalfWidth(double x, double coverage) =>
+        Newton.Rising(new Held(x, coverage), 0, x + 9, Math.Min(x + 9, Quantile((1 + coverage) / 2) + (x / 2)), 0, 1e-15);
+
+    private readonly struct Held(double x, double coverage) : ISlopedFunction
     {
-        double low = 0;
-        double high = x + 9;
-        double r = Math.Min(high, Quantile((1 + coverage) / 2) + (x / 2));
-        for (int i = 0; i < 100; i++)
+        public double At(double r, out double slope)
         {
-            double miss = Normal.CDF(0, 1, x + r) - Normal.CDF(0, 1, x - r) - coverage;
-            if (miss > 0)
-            {
-                high = r;
-            }
-            else
-            {
-                low = r;
-            }
-
-            double next = r - (miss / (Density(x + r) + Density(x - r)));
-            if (!(next > low && next < high))
-            {
-                next = (low + high) / 2;
-            }
-
-            if (Math.Abs(next - r) <= 1e-15 * r)
-            {
-                return next;
-            }
-
-            r = next;
+            slope = Density(x + r) + Density(x - r);
+            return NormalScore.ChanceOf(x + r) - NormalScore.ChanceOf(x - r) - coverage;
         }
-
-        return r;
     }
 }

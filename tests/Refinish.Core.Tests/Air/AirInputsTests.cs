@@ -47,24 +47,6 @@ public class AirInputsTests
     }
 
     [Fact]
-    [Evidence(Basis.Independent, "φ₁(−1) = 1 − 1/e and φ₂(−1) = 1/e by algebra; power series by hand at 10⁻³")]
-    public void Phi_functions_keep_their_digits()
-    {
-        Numbers.Close(1 - Math.Exp(-1), PhiFunctions.Phi1(-1), 1e-15);
-        Numbers.Close(Math.Exp(-1), PhiFunctions.Phi2(-1), 1e-15);
-        Assert.Equal(1, PhiFunctions.Phi1(0));
-        Assert.Equal(0.5, PhiFunctions.Phi2(0));
-        double z = -1e-3;
-        Numbers.Close(1 + (z / 2) + (z * z / 6) + (z * z * z / 24) + (z * z * z * z / 120), PhiFunctions.Phi1(z), 1e-15);
-        Numbers.Close(0.5 + (z / 6) + (z * z / 24) + (z * z * z / 120), PhiFunctions.Phi2(z), 1e-13);
-        Numbers.Close(1e-3, PhiFunctions.Phi1(-1000), 1e-15);
-        for (double x = -60; x < 5; x += 0.01)
-        {
-            Numbers.Close(PhiFunctions.Phi1(x), 1 + (x * PhiFunctions.Phi2(x)), 1e-13);
-        }
-    }
-
-    [Fact]
     [Evidence(Basis.Contract, "every caution names who decides and a source, and none says that something is safe")]
     public void Cautions_name_who_decides()
     {

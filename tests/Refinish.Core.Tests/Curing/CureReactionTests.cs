@@ -6,6 +6,7 @@ using FsCheck.Fluent;
 using FsCheck.Xunit;
 using MathNet.Numerics.OdeSolvers;
 using Refinish.Curing;
+using Refinish.Numerics;
 using Refinish.Tests.Support;
 using UnitsNet;
 using Xunit;

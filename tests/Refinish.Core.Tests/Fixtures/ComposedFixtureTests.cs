@@ -239,7 +239,7 @@ public class ComposedFixtureTests
                 surface => Assert.StartsWith(surface.Name + ": not coated, because ", surface.ToString(), StringComparison.Ordinal));
             Assert.All(kind.Readings, reading => Assert.True(reading.Least < reading.Greatest, reading.ToString()));
             Assert.All(kind.Readings.Where(reading => reading.Measure.Equals(Measure.Length)), reading =>
-                Assert.Contains(UsualReadings.All, usual => usual.Fixture == kind.Id && usual.Name == reading.Name));
+                Assert.Contains(FixtureKind.All.SelectMany(one => one.Readings), usual => usual.Fixture == kind.Id && usual.Name == reading.Name));
         }
 
         Assert.Contains("known: doubleBowlSink", Assert.Throws<ArgumentException>(() => ComposedKind.Of("sauna")).Message,

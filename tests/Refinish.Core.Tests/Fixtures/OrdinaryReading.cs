@@ -1,6 +1,7 @@
 using System;
 using System.Collections.Generic;
 using System.Linq;
+using System.Reflection;
 using Refinish.Fixtures;
 using UnitsNet;
 
@@ -13,18 +14,9 @@ internal sealed record OrdinaryReading(string Kind, string Path, Length Value, F
 {
     public static IReadOnlyList<OrdinaryReading> All { get; } =
     [
-        .. Taken("RecessedBathtub", TapeReadings.Of(Tapes.FiveFootTub(), Length.Zero, ReadingSpread.Rectangular), Tapes.FiveFootTub(), t =>
-            new RecessedBathtub(t)),
-        .. Taken("FreestandingTub", TapeReadings.Of(Tapes.Freestanding(), Length.Zero, ReadingSpread.Rectangular), Tapes.Freestanding(),
-            t => new FreestandingTub(t)),
-        .. Taken("OvalTub", TapeReadings.Of(Tapes.Oval(), Length.Zero, ReadingSpread.Rectangular), Tapes.Oval(), t => new OvalTub(t)),
-        .. Taken("CornerTub", TapeReadings.Of(Tapes.Corner(), Length.Zero, ReadingSpread.Rectangular), Tapes.Corner(), t =>
-            new CornerTub(t)),
-        .. Taken("PedestalSink", TapeReadings.Of(Tapes.Sink(), Length.Zero, ReadingSpread.Rectangular), Tapes.Sink(), t =>
-            new PedestalSink(t)),
-        .. Taken("ShowerPan", TapeReadings.Of(Tapes.Pan(), Length.Zero, ReadingSpread.Rectangular), Tapes.Pan(), t => new ShowerPan(t)),
-        .. Taken("FlatPanel", TapeReadings.Of(Tapes.Counter(), Length.Zero, ReadingSpread.Rectangular), Tapes.Counter(), t =>
-            new FlatPanel(t)),
+        .. FixtureKind.All.Where(kind => kind.FixtureType.GetProperty("Measurements") is not null
+            && kind.FixtureType != typeof(CounterSink) && kind.FixtureType != typeof(Countertop) && kind.FixtureType != typeof(TiledSurround))
+            .SelectMany(kind => TapedOf(Tapes.Of(kind)!)),
         new("CounterSink", "MouthLength", Tapes.DropIn().MouthLength, x => new CounterSink(Tapes.DropIn() with { MouthLength = x })),
         new("CounterSink", "MouthWidth", Tapes.DropIn().MouthWidth, x => new CounterSink(Tapes.DropIn() with { MouthWidth = x })),
         new("CounterSink", "BowlDepth", Tapes.DropIn().BowlDepth, x => new CounterSink(Tapes.DropIn() with { BowlDepth = x })),
@@ -42,6 +34,30 @@ internal sealed record OrdinaryReading(string Kind, string Path, Length Value, F
         new("TiledSurround", "TileLength", Tapes.Alcove().TileLength, x => new TiledSurround(Tapes.Alcove() with { TileLength = x })),
         new("TiledSurround", "JointWidth", Tapes.Alcove().JointWidth, x => new TiledSurround(Tapes.Alcove() with { JointWidth = x })),
     ];
+
+    /// <summary>The readings with their ± of an example of any kind, as the library lists them, and the fixture with another length.</summary>
+    public static IReadOnlyList<OrdinaryReading> TapedOf(IFixture fixture)
+    {
+        object tape = fixture.GetType().GetProperty("Measurements")!.GetValue(fixture)!;
+        return (IReadOnlyList<OrdinaryReading>)typeof(OrdinaryReading).GetMethod(nameof(Listed), BindingFlags.NonPublic | BindingFlags.Static)!
+            .MakeGenericMethod(tape.GetType()).Invoke(null, [fixture.GetType(), tape])!;
+    }
+
+    private static IReadOnlyList<OrdinaryReading> Listed<T>(Type fixture, T tape)
+        where T : class =>
+        [.. Taken(fixture.Name, TapeReadings.Of(tape, Length.Zero, ReadingSpread.Rectangular), tape, made => Made(fixture, made))];
+
+    private static IFixture Made(Type fixture, object tape)
+    {
+        try
+        {
+            return (IFixture)Activator.CreateInstance(fixture, tape)!;
+        }
+        catch (TargetInvocationException refusal)
+        {
+            throw new ArgumentException(refusal.InnerException!.Message, refusal.InnerException);
+        }
+    }
 
     private static PlanOutline Rim(Length length, Length width) =>
         PlanOutline.RoundedRectangle(length, width, Tapes.DropIn().Outline!.CornerRadius);

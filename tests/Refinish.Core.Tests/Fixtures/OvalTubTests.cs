@@ -2,6 +2,7 @@ using System;
 using FsCheck.Xunit;
 using MathNet.Numerics;
 using Refinish.Fixtures;
+using Refinish.Numerics;
 using Refinish.Tests.Support;
 using UnitsNet;
 using Xunit;

@@ -2,6 +2,7 @@ using System;
 using System.Linq;
 using FsCheck.Xunit;
 using Refinish.Fixtures;
+using Refinish.Numerics;
 using Refinish.Tests.Support;
 using UnitsNet;
 using Xunit;

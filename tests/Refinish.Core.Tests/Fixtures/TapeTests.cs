@@ -1,6 +1,7 @@
 using System;
 using System.Collections.Generic;
 using System.Linq;
+using System.Reflection;
 using Refinish.Fixtures;
 using Refinish.Tests.Support;
 using UnitsNet;
@@ -50,13 +51,13 @@ public class TapeTests
     [Evidence(Basis.Contract, "every list of readings moves its fixture, but for the thickness of an upstand, which covers as much top as it adds; a shape that ends is differentiated one-sided; a reading that cannot move at all says why")]
     public void Readings_move_their_fixtures()
     {
-        Moves(Tapes.FiveFootTub(), static t => new RecessedBathtub(t), static t => TapeReadings.Of(t, Eighth, ReadingSpread.Rectangular));
-        Moves(Tapes.Freestanding(), static t => new FreestandingTub(t), static t => TapeReadings.Of(t, Eighth, ReadingSpread.Rectangular));
-        Moves(Tapes.Oval(), static t => new OvalTub(t), static t => TapeReadings.Of(t, Eighth, ReadingSpread.Rectangular));
-        Moves(Tapes.Corner(), static t => new CornerTub(t), static t => TapeReadings.Of(t, Eighth, ReadingSpread.Rectangular));
-        Moves(Tapes.Sink(), static t => new PedestalSink(t), static t => TapeReadings.Of(t, Eighth, ReadingSpread.Rectangular));
-        Moves(Tapes.Pan(), static t => new ShowerPan(t), static t => TapeReadings.Of(t, Eighth, ReadingSpread.Rectangular));
-        Moves(Tapes.Counter() with { ExposedEdge = Length.FromInches(90) }, static t => new FlatPanel(t), static t => TapeReadings.Of(t, Eighth, ReadingSpread.Rectangular));
+        foreach (FixtureKind kind in FixtureKind.All.Where(kind => kind.FixtureType.GetProperty("Measurements") is not null))
+        {
+            object tape = kind.FixtureType.GetProperty("Measurements")!.GetValue(Tapes.Of(kind))!;
+            tape = tape is FlatPanelMeasurements panel ? panel with { ExposedEdge = Length.FromInches(90) } : tape;
+            typeof(TapeTests).GetMethod(nameof(Moves), BindingFlags.NonPublic | BindingFlags.Static)!.MakeGenericMethod(tape.GetType())
+                .Invoke(null, [tape, kind.FixtureType]);
+        }
 
         RecessedBathtubMeasurements sharp = Tapes.FiveFootTub() with { CoveRadius = Length.Zero };
         TapeReading<RecessedBathtubMeasurements> cove = new("CoveRadius", Eighth, ReadingSpread.Rectangular, static t => t.CoveRadius, static (t, x) => t with { CoveRadius = x });
@@ -65,16 +66,30 @@ public class TapeTests
         Numbers.Refuses("HeadRun", () => FixtureUncertainty.Of(sharp, static t => new RecessedBathtub(t), [alone]));
         Numbers.Refuses("plusMinus", () => TapeReadings.Of(sharp, Length.FromMeters(-1), ReadingSpread.Rectangular));
         Assert.Throws<ArgumentException>(() => FixtureUncertainty.Of(sharp, static t => new RecessedBathtub(t), []));
+        Assert.Contains("by which no kind", Assert.Throws<ArgumentException>(() => TapeReadings.Of("a tape", Eighth, ReadingSpread.Rectangular)).Message, StringComparison.Ordinal);
+    }
 
-        static void Moves<T>(T tape, Func<T, IFixture> make, Func<T, IReadOnlyList<TapeReading<T>>> of)
-            where T : class
+    private static void Moves<T>(T tape, Type fixture)
+        where T : class
+    {
+        IReadOnlyList<TapeReading<T>> readings = TapeReadings.Of(tape, Eighth, ReadingSpread.Rectangular);
+        FixtureUncertainty spread = FixtureUncertainty.Of(tape, made => Made(fixture, made), readings);
+        Assert.Equal(readings.Count, spread.Contributions.Count);
+        Assert.NotEmpty(readings);
+        Assert.All(spread.Contributions.Where(contribution => contribution.Name == "BacksplashThickness" && fixture == typeof(FlatPanel)), contribution => Numbers.Near(0, contribution.AreaPerLength.Meters, 1e-9));
+        Assert.All(spread.Contributions.Where(contribution => contribution.Name != "BacksplashThickness"), contribution => Assert.True(contribution.AreaPerLength.Meters != 0 || contribution.CapacityPerLength.SquareMeters != 0, fixture.Name + "." + contribution.Name + " does nothing"));
+        Numbers.HoldsToKernel(spread.Workings());
+    }
+
+    private static IFixture Made(Type fixture, object tape)
+    {
+        try
         {
-            IReadOnlyList<TapeReading<T>> readings = of(tape);
-            FixtureUncertainty spread = FixtureUncertainty.Of(tape, make, readings);
-            Assert.Equal(readings.Count, spread.Contributions.Count);
-            Assert.All(spread.Contributions.Where(contribution => contribution.Name == "BacksplashThickness"), contribution => Numbers.Near(0, contribution.AreaPerLength.Meters, 1e-9));
-            Assert.All(spread.Contributions.Where(contribution => contribution.Name != "BacksplashThickness"), contribution => Assert.True(contribution.AreaPerLength.Meters != 0 || contribution.CapacityPerLength.SquareMeters != 0, contribution.Name + " does nothing"));
-            Numbers.HoldsToKernel(spread.Workings());
+            return (IFixture)Activator.CreateInstance(fixture, tape)!;
+        }
+        catch (TargetInvocationException refusal) when (refusal.InnerException is ArgumentOutOfRangeException beyond)
+        {
+            throw new ArgumentOutOfRangeException(beyond.Message, beyond);
         }
     }
 

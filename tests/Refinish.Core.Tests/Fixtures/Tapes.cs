@@ -1,4 +1,5 @@
 using System;
+using System.Linq;
 using Refinish.Fixtures;
 using UnitsNet;
 using UnitsNet.Units;
@@ -8,6 +9,8 @@ namespace Refinish.Tests.Fixtures;
 /// <summary>Tape measurements for the tests.</summary>
 internal static class Tapes
 {
+    private static readonly Lazy<IFixture[]> Examples = new(() => Every());
+
     /// <summary>A five-foot tub, lengths in the given unit after conversion from inches; scale 1 is the worked tub.</summary>
     public static RecessedBathtubMeasurements FiveFootTub(double scale = 1, LengthUnit unit = LengthUnit.Inch) => new()
     {
@@ -168,6 +171,11 @@ internal static class Tapes
         new TiledSurround(RecessedAlcove(scale, unit)), new ShowerPan(Pan(scale, unit) with { ThresholdWidth = Inches(4, scale, unit) }),
         .. ComposedTapes.Every(scale, unit),
     ];
+
+    /// <summary>The first example of a kind; none where it was forgotten.</summary>
+    public static IFixture? Of(FixtureKind kind) => kind.FixtureType == typeof(ZonedFixture)
+        ? new ZonedFixture("ledge", [new ZonePart("top", FixtureZoneKind.Top, Area.FromSquareMeters(0.3), Angle.Zero)], Length.FromMeters(2))
+        : Examples.Value.FirstOrDefault(fixture => FixtureKind.Of(fixture)?.Id == kind.Id);
 
     private static Length Inches(double value, double scale, LengthUnit unit) => Length.FromInches(value * scale).ToUnit(unit);
 }

@@ -84,6 +84,39 @@ public class CurrencyTests
         Assert.Equal(positive + " " + code, currency.Text(12.3456m));
     }
 
+    [Theory]
+    [InlineData("USD", "36.5", "36.50")]
+    [InlineData("USD", "0.0425", "0.0425")]
+    [InlineData("USD", "0.04255", "0.0426")]
+    [InlineData("JPY", "1200", "1200")]
+    [InlineData("JPY", "0.25", "0.25")]
+    [InlineData("KWD", "12.5", "12.500")]
+    [InlineData("KWD", "0.12345", "0.12345")]
+    [Evidence(Basis.Cited, "ISO 4217 minor units; a rate has up to two decimals more than its currency, rounded by hand")]
+    public void Rates_have_the_decimals_of_the_currency_and_up_to_two_more(string code, string rate, string text) =>
+        Assert.Equal(text, Currency.Of(code).Rate(Number(rate)));
+
+    [Fact]
+    [Evidence(Basis.Identity, "the least subtotal: after a rounded share of it the net is left, and one minor unit less leaves less")]
+    public void What_stands_before_a_discount_is_the_least_that_leaves_the_net()
+    {
+        foreach (Currency currency in new[] { Currency.Of("JPY"), Currency.Of("USD"), Currency.Of("KWD") })
+        {
+            for (int i = 1; i < 400; i++)
+            {
+                decimal net = i * 37 * currency.SmallestAmount;
+                decimal share = i % 95 / 100m;
+                decimal before = currency.Before(share, net);
+                Assert.Equal(net, before - currency.Round(before * share));
+                decimal less = before - currency.SmallestAmount;
+                Assert.True(less - currency.Round(less * share) < net);
+            }
+
+            Assert.Equal(currency.SmallestAmount, currency.RoundUp(currency.SmallestAmount / 7));
+            Assert.Equal(5 * currency.SmallestAmount, currency.RoundUp(5 * currency.SmallestAmount));
+        }
+    }
+
     private static decimal Number(string text) => decimal.Parse(text, System.Globalization.CultureInfo.InvariantCulture);
 
     private static string Figures(int number) => number.ToString(System.Globalization.CultureInfo.InvariantCulture);

@@ -49,6 +49,12 @@ internal static class IlReferences
         .Where(method => method.GetMethodBody() is not null)
         .Sum(method => Members(method, method.GetMethodBody()!).Count(item => item.Code == OpCodes.Newobj && item.Member.DeclaringType == constructed));
 
+    /// <summary>What the methods of a type call, each with the method that calls it.</summary>
+    public static IEnumerable<(MethodBase By, MethodBase Called)> Calls(Type type) => type.GetMethods(Everything).Cast<MethodBase>()
+        .Concat(type.GetConstructors(Everything))
+        .Where(method => method.GetMethodBody() is not null)
+        .SelectMany(method => Members(method, method.GetMethodBody()!).Select(item => item.Member).OfType<MethodBase>().Select(called => (method, called)));
+
     private static void AddBody(HashSet<Type> found, MethodBase method)
     {
         MethodBody? body = method.GetMethodBody();

@@ -41,6 +41,15 @@ public class OperationPageTests
         Assert.Equal(Enumerable.Range(1, places.Length), places);
         Assert.Equal(kinds.Length - 1, WorkRule.All.Select(rule => rule.Key).Distinct().Count());
         Assert.All(WorkRule.All, rule => Assert.True(rule.Reason.Length > 3 && rule.Label.Length > 3, rule.Key));
+
+        // Clearing, descaling, filling and promoting bring what surface, survey or product adds; the others nothing.
+        WorkKind[] bare =
+        [
+            WorkKind.Clear, WorkKind.Descale, WorkKind.Fill, WorkKind.Mask, WorkKind.Promote, WorkKind.FitTrim, WorkKind.Caulk, WorkKind.Travel,
+            WorkKind.Other,
+        ];
+        Assert.All(kinds, kind => Assert.True(WorkRule.Of(kind).Cautions.Count > 0 != bare.Contains(kind),
+            kind.ToString("G") + ": cautions are missing in WorkCautions, or are there though none was expected"));
         Numbers.Refuses("kind", () => WorkRule.Of((WorkKind)99));
     }
 

@@ -13,14 +13,22 @@ namespace Refinish.Tests.Substrates;
 
 public class VerdictTests
 {
-    private static readonly Defect[] Every =
-    [
-        new Chip(Mm(20), Mm(2)), new WornPatch(Mm(150), Mm(100), Mm(0.4)), new RustSpot(Mm(15)), new Crack(Mm(300), Mm(1.5), Mm(2), true),
-        new Crack(Mm(100), Mm(1.5), Mm(2), false), new Perforation(Mm(8)), new FlexingFloor(Mm(1)), new FlexingFloor(Mm(4)), new Crazing(Ratio.FromPercent(10)),
-        new Crazing(Ratio.FromPercent(40)), new PeelingCoat(Area.FromSquareMeters(1), AdhesionGrade.Grade2B), new PeelingCoat(Area.FromSquareMeters(1), null),
-        new SiliconeResidue(Mm(3000)), new GroutFailure(Mm(2000)), new LooseTiles(3), new Burn(Mm(12)), new Pitting(Area.FromSquareMeters(0.1), Mm(0.3), Ratio.FromPercent(20)),
-        new LowSpot(Mm(300), Mm(200), Mm(0.6), Mm(40)), new Liner(Area.FromSquareMeters(2), LinerState.Loose, false), new Liner(Area.FromSquareMeters(2), LinerState.Loose, true),
-    ];
+    private static readonly Defect[] Every = DefectExamples.Every;
+
+    [Fact]
+    [Evidence(Basis.Contract, "what must be there for a kind of defect: its own type, an example, hours of its work unless it is another trade's; what is missing is named")]
+    public void Nothing_is_missing_for_a_kind_of_defect()
+    {
+        IEnumerable<string> types = typeof(Defect).Assembly.GetExportedTypes()
+            .Where(type => type.BaseType == typeof(Defect) && type != typeof(Refinish.Jobs.OwnDefect)).Select(type => type.Name);
+        Assert.Equal(types.Order(StringComparer.Ordinal), DefectKind.All.Select(kind => kind.Code).Order(StringComparer.Ordinal));
+        foreach (DefectKind kind in DefectKind.All)
+        {
+            Assert.True(Every.Any(defect => defect.Kind == kind), kind.Code + " lacks an example in DefectExamples.Every");
+            Assert.True(kind.IsAnotherTrades || Refinish.Estimating.LabourStandards.Generic.Any(standard => standard.Repairs == kind),
+                kind.Code + " lacks a labour standard");
+        }
+    }
 
     private static Length Mm(double mm) => Length.FromMillimeters(mm);
 

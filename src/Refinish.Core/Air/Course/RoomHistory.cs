@@ -1,4 +1,5 @@
 using System;
+using Refinish.Numerics;
 
 namespace Refinish.Air;
 
@@ -41,7 +42,7 @@ internal static class RoomHistory
                 // Where it falls through zero, s e^(λy) only falls: the value gains at most s φ₁(−λy) y.
                 if (low > 0 && high <= 0 && (count > 0 || path.AirAt(j) + (low * grid.Filled[j]) > best))
                 {
-                    double top = SignChange.Find(slope, lower, upper, SignChange.Maximum);
+                    double top = Roots.Enclose(slope, lower, upper, Roots.OfMaximum).Upper;
                     Keep(path.Air(j, top), grid.Times[j] + top, ref best, ref at);
                 }
 
@@ -91,7 +92,7 @@ internal static class RoomHistory
                 double high = c == count ? path.AirAt(j + 1) : at.At(upper);
                 if (low > 0 && high <= 0 && (count > 0 || path.IntegralAt(j) + (low * grid.Filled[j]) > best))
                 {
-                    double top = SignChange.Find(at, lower, upper, SignChange.Maximum);
+                    double top = Roots.Enclose(at, lower, upper, Roots.OfMaximum).Upper;
                     Keep(path.Integral(j, top), grid.Times[j] + top, ref best, ref end);
                 }
 
@@ -105,7 +106,7 @@ internal static class RoomHistory
         if (path.AirAt(path.Last) > 0 && path.IntegralAt(path.Last) + (path.AirAt(path.Last) / grid.Changes) > best)
         {
             Growth rest = new(path, path.Last);
-            double top = SignChange.Find(rest, 0, FirstNegative(rest, grid.Window), SignChange.Maximum);
+            double top = Roots.Enclose(rest, 0, FirstNegative(rest, grid.Window), Roots.OfMaximum).Upper;
             Keep(path.Integral(path.Last, top), grid.Times[path.Last] + top, ref best, ref end);
         }
 
@@ -125,7 +126,7 @@ internal static class RoomHistory
         }
 
         Excess excess = new(path, path.Last, level);
-        return horizon <= crest || excess.At(horizon) > 0 ? double.NaN : SignChange.Find(excess, crest, horizon);
+        return horizon <= crest || excess.At(horizon) > 0 ? double.NaN : Roots.Enclose(excess, crest, horizon, Roots.Sharp).Upper;
     }
 
     /// <summary>The largest value from a time after the end of the last term onwards.</summary>
@@ -141,7 +142,7 @@ internal static class RoomHistory
     }
 
     private static double FirstNegative<T>(T function, double step)
-        where T : struct, ITimeFunction
+        where T : struct, IFunction
     {
         while (function.At(step) > 0)
         {
@@ -155,7 +156,7 @@ internal static class RoomHistory
     private static double Crest(RoomPath path)
     {
         Slope slope = new(path, path.Last);
-        return slope.At(0) > 0 ? SignChange.Find(slope, 0, FirstNegative(slope, 60), SignChange.Maximum) : 0;
+        return slope.At(0) > 0 ? Roots.Enclose(slope, 0, FirstNegative(slope, 60), Roots.OfMaximum).Upper : 0;
     }
 
     private static double[]? SlopeCuts(RoomPath path, int knot, double length, out int count)
@@ -211,17 +212,17 @@ internal static class RoomHistory
         return found;
     }
 
-    private readonly struct Slope(RoomPath path, int knot) : ITimeFunction
+    private readonly struct Slope(RoomPath path, int knot) : IFunction
     {
         public double At(double time) => path.Slope(knot, time);
     }
 
-    private readonly struct Growth(RoomPath path, int knot) : ITimeFunction
+    private readonly struct Growth(RoomPath path, int knot) : IFunction
     {
         public double At(double time) => path.Air(knot, time);
     }
 
-    private readonly struct Excess(RoomPath path, int knot, double level) : ITimeFunction
+    private readonly struct Excess(RoomPath path, int knot, double level) : IFunction
     {
         public double At(double time) => path.Air(knot, time) - level;
     }

@@ -1,5 +1,6 @@
 using System;
 using System.Collections.Generic;
+using Refinish.Numerics;
 
 namespace Refinish.Air;
 
@@ -59,7 +60,7 @@ internal sealed class ZoneHistory
 
     // The zeros of a function that changes sign once at most between the cuts, and the cuts, in rising order.
     private static void Refine<T>(T function, double length, List<double> cuts, List<double> zeros)
-        where T : struct, ITimeFunction
+        where T : struct, IFunction
     {
         zeros.Clear();
         double lower = 0;
@@ -70,7 +71,7 @@ internal sealed class ZoneHistory
             double high = function.At(upper);
             if (upper > lower && ((low > 0 && high < 0) || (low < 0 && high > 0)))
             {
-                zeros.Add(SignChange.Find(function, lower, upper, SignChange.Maximum));
+                zeros.Add(Roots.Enclose(function, lower, upper, Roots.OfMaximum).Upper);
             }
 
             // A cut stays one: where the fast rate is far above the others a sign there can drown in rounding, and one cut more does no harm.
@@ -135,7 +136,7 @@ internal sealed class ZoneHistory
         : (answer.Fast * fast.Air(knot, y)) + (answer.Slow * slow.Air(knot, y));
 
     // How fast the value changes: the slope of the air, or, over a window, the air now less that one window ago.
-    private readonly struct First(ZoneHistory history, int knot) : ITimeFunction
+    private readonly struct First(ZoneHistory history, int knot) : IFunction
     {
         public double At(double time) => history.windowed
             ? (history.answer.Fast * history.fast.Air(knot, time)) + (history.answer.Slow * history.slow.Air(knot, time))
@@ -143,7 +144,7 @@ internal sealed class ZoneHistory
     }
 
     // (D + μ₂) of that: (a₁ + a₂) R − a₁ (μ₁ − μ₂) s₁.
-    private readonly struct Second(ZoneHistory history, int knot) : ITimeFunction
+    private readonly struct Second(ZoneHistory history, int knot) : IFunction
     {
         public double At(double time)
         {

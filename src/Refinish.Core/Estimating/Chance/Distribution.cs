@@ -1,4 +1,5 @@
 using System;
+using Refinish.Numerics;
 using UnitsNet;
 
 namespace Refinish.Estimating;

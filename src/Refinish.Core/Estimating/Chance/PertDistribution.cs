@@ -1,5 +1,5 @@
 using System;
-using MathNet.Numerics;
+using Refinish.Numerics;
 
 namespace Refinish.Estimating;
 
@@ -65,45 +65,26 @@ public sealed record PertDistribution : Distribution
     internal override ScoreTable Table() => ScoreTable.Of(this);
 
     internal override double CumulatedAt(double value) =>
-        value <= Points.Minimum ? 0 : value >= Points.Maximum ? 1 : SpecialFunctions.BetaRegularized(Alpha, Beta, (value - Points.Minimum) / (Points.Maximum - Points.Minimum));
+        value <= Points.Minimum ? 0 : value >= Points.Maximum ? 1 : Special.Beta(Alpha, Beta, (value - Points.Minimum) / (Points.Maximum - Points.Minimum));
 
-    /// <summary>Where between the ends chance u lies, by Newton steps kept between bounds that close in.</summary>
+    /// <summary>Where between the ends chance u lies.</summary>
     internal double ShareAt(double u, double start)
     {
         double alpha = Alpha;
         double beta = Beta;
-        double norm = Math.Exp(SpecialFunctions.GammaLn(alpha + beta) - SpecialFunctions.GammaLn(alpha) - SpecialFunctions.GammaLn(beta));
-        double low = 0;
-        double high = 1;
-        double x = start;
-        for (int i = 0; i < 200; i++)
-        {
-            double error = SpecialFunctions.BetaRegularized(alpha, beta, x) - u;
-            if (error > 0)
-            {
-                high = x;
-            }
-            else
-            {
-                low = x;
-            }
-
-            double next = x - (error / (norm * Math.Pow(x, alpha - 1) * Math.Pow(1 - x, beta - 1)));
-            if (!(next > low && next < high))
-            {
-                next = low + ((high - low) / 2);
-            }
-
-            if (Math.Abs(next - x) <= 1e-15 + (1e-14 * x))
-            {
-                return next;
-            }
-
-            x = next;
-        }
-
-        return x;
+        double norm = Math.Exp(Special.LogGamma(alpha + beta) - Special.LogGamma(alpha) - Special.LogGamma(beta));
+        return Newton.Rising(new Below(alpha, beta, norm, u), 0, 1, start, 1e-15, 1e-14);
     }
 
     private protected override string Text() => "PERT " + Points;
+
+    // The chance of less than x, less u; its slope is the density.
+    private readonly struct Below(double alpha, double beta, double norm, double u) : ISlopedFunction
+    {
+        public double At(double x, out double slope)
+        {
+            slope = norm * Math.Pow(x, alpha - 1) * Math.Pow(1 - x, beta - 1);
+            return Special.Beta(alpha, beta, x) - u;
+        }
+    }
 }

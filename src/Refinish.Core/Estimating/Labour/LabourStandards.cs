@@ -90,16 +90,7 @@ public static partial class LabourStandards
     /// of a caller's own defect; 1 for any other kind. A caller's own standards have to count alike.
     /// </returns>
     /// <exception cref="ArgumentNullException"><paramref name="defect"/> is missing.</exception>
-    public static double UnitsOf(Defect defect) => Guard.NotNull(defect, nameof(defect)) switch
-    {
-        Crack crack => crack.Length.Meters,
-        PeelingCoat coat => coat.Area.SquareMeters,
-        Pitting pitting => pitting.Area.SquareMeters,
-        SiliconeResidue silicone => silicone.Joint.Meters,
-        GroutFailure grout => grout.Joint.Meters,
-        Liner liner => liner.ComesOff ? liner.Area.SquareMeters : 0,
-        Defect other => other.Number,
-    };
+    public static double UnitsOf(Defect defect) => Guard.NotNull(defect, nameof(defect)).Units;
 
     /// <summary>The kind of work that mends a kind of defect.</summary>
     /// <param name="defect">The kind of defect.</param>

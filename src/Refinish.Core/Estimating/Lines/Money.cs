@@ -1,16 +1,12 @@
-using System;
 using UnitsNet;
 
 namespace Refinish.Estimating;
 
-/// <summary>Bounds of amounts of money, and coins. Amounts are rounded by their <see cref="Currency"/>.</summary>
+/// <summary>Bounds of amounts of money. Amounts are rounded by their <see cref="Currency"/>.</summary>
 internal static class Money
 {
     /// <summary>Shares and quantities beyond this would overflow a decimal product.</summary>
     public const decimal Largest = 1_000_000_000m;
-
-    /// <summary>To the nearest multiple of a coin; unchanged for a coin of zero.</summary>
-    public static decimal RoundTo(decimal amount, decimal coin) => coin == 0 ? amount : Math.Round(amount / coin, 0, MidpointRounding.AwayFromZero) * coin;
 
     /// <summary>A share as the decimal that was meant: fifteen figures, so that 7.25 % is 0.0725.</summary>
     public static decimal Fraction(Ratio value, Bounds bounds, string name) => (decimal)Guard.Within(value, bounds, name);

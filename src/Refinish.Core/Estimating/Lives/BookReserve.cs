@@ -56,8 +56,8 @@ public sealed record BookReserve
         IsExact = exact == 0 || total / exact <= MostCells;
         cell = exact == 0 ? currency.SmallestAmount
             : IsExact ? exact
-            : Math.Ceiling(total / MostCells / currency.SmallestAmount) * currency.SmallestAmount;
-        costs = AddUp(job => (int)Math.Ceiling(job.CostPerClaim / cell));
+            : currency.RoundUp(total / MostCells);
+        costs = AddUp(job => (int)Currency.CoinsUp(job.CostPerClaim, cell));
     }
 
     /// <summary>The jobs.</summary>
@@ -104,7 +104,7 @@ public sealed record BookReserve
     /// <exception cref="ArgumentOutOfRangeException"><paramref name="amount"/> is negative or too large.</exception>
     public Ratio ChanceOfMoreThan(decimal amount)
     {
-        decimal last = Math.Floor(Money.Amount(amount, nameof(amount)) / cell);
+        decimal last = Currency.CoinsDown(Money.Amount(amount, nameof(amount)), cell);
         double more = 0;
         for (int i = costs.Length - 1; i > last; i--)
         {

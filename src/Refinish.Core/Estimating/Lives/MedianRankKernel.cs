@@ -1,7 +1,7 @@
 using System;
 using System.Collections.Generic;
 using System.Linq;
-using MathNet.Numerics;
+using Refinish.Numerics;
 
 namespace Refinish.Estimating;
 
@@ -18,7 +18,7 @@ internal static class MedianRankKernel
     public static double Exact(double order, int all) => Roots.Rising(
         (order, all), static (place, p) => Beta(place.order, place.all, p) - 0.5, 0, 1);
 
-    public static double Beta(double order, int all, double p) => SpecialFunctions.BetaRegularized(order, all + 1 - order, p);
+    public static double Beta(double order, int all, double p) => Special.Beta(order, all + 1 - order, p);
 
     /// <summary>The failures by age, each with its order; jobs that were still good at an age stand after those that failed at
     /// it.</summary>

@@ -1,6 +1,7 @@
 using System;
 using System.Collections.Generic;
 using System.Linq;
+using Refinish.Numerics;
 using UnitsNet;
 
 namespace Refinish.Estimating;
@@ -102,11 +103,11 @@ public sealed record WeibullFit
             return null;
         }
 
+        WeibullLikelihood of = likelihood!;
         double least = LogLikelihood!.Value - (z * z / 2);
-        double Profile(double b) => likelihood!.LogLikelihood(b, likelihood.Scale(b)) - least;
         return new ConfidenceInterval(
-            Root(b => Profile(b), WeibullLikelihood.LeastShape, Life.Shape),
-            Root(b => -Profile(b), Life.Shape, WeibullLikelihood.GreatestShape));
+            Roots.Rising((of, least), static (given, b) => given.of.Profile(b) - given.least, WeibullLikelihood.LeastShape, Life.Shape),
+            Roots.Rising((of, least), static (given, b) => given.least - given.of.Profile(b), Life.Shape, WeibullLikelihood.GreatestShape));
     }
 
     /// <summary>Two-sided interval of the share that has failed by an age, from the Fisher information on ln(−ln(1 − F)).</summary>
@@ -201,29 +202,8 @@ public sealed record WeibullFit
         return found.Scale(Shape(found)) > 1e6 ? "the likeliest scale is more than 10⁶ years; check the ages" : null;
     }
 
-    private static double Shape(WeibullLikelihood found) => Root(found.Score, WeibullLikelihood.LeastShape, WeibullLikelihood.GreatestShape);
-
-    // Bisection to the last digit, for a function that rises from below 0 to above 0.
-    private static double Root(Func<double, double> rising, double low, double high)
-    {
-        while (true)
-        {
-            double middle = low + ((high - low) / 2);
-            if (middle <= low || middle >= high)
-            {
-                return middle;
-            }
-
-            if (rising(middle) < 0)
-            {
-                low = middle;
-            }
-            else
-            {
-                high = middle;
-            }
-        }
-    }
+    private static double Shape(WeibullLikelihood found) =>
+        Roots.Rising(found, static (likelihood, b) => likelihood.Score(b), WeibullLikelihood.LeastShape, WeibullLikelihood.GreatestShape);
 
     private static double Score(Ratio confidence) => Distribution.ScoreOf((1 + Distribution.Chance(confidence, nameof(confidence))) / 2);
 

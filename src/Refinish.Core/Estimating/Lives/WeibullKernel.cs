@@ -1,6 +1,6 @@
 using System;
 using System.Linq;
-using MathNet.Numerics;
+using Refinish.Numerics;
 
 namespace Refinish.Estimating;
 
@@ -70,11 +70,11 @@ internal static class WeibullKernel
         double power = -1;
         for (int k = 1; k <= MostTerms; k++)
         {
-            logs[k] = SpecialFunctions.GammaLn(1 + (k * b));
-            double term = Math.Exp(-SpecialFunctions.GammaLn(1 + k));
+            logs[k] = Special.LogGamma(1 + (k * b));
+            double term = Math.Exp(-Special.LogGamma(1 + k));
             for (int j = 1; j < k; j++)
             {
-                term -= Math.Exp(logs[j] - SpecialFunctions.GammaLn(1 + j) + logs[k - j] - logs[k]) * c[k - j];
+                term -= Math.Exp(logs[j] - Special.LogGamma(1 + j) + logs[k - j] - logs[k]) * c[k - j];
             }
 
             c[k] = term;

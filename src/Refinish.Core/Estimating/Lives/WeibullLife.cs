@@ -1,5 +1,5 @@
 using System;
-using MathNet.Numerics;
+using Refinish.Numerics;
 using UnitsNet;
 
 namespace Refinish.Estimating;
@@ -36,17 +36,10 @@ public sealed record WeibullLife
     public double ScaleYears { get; }
 
     /// <summary>Mean life in years: η Γ(1 + 1/b).</summary>
-    public double MeanYears => ScaleYears * SpecialFunctions.Gamma(1 + (1 / Shape));
+    public double MeanYears => ScaleYears * Special.Gamma(1 + (1 / Shape));
 
     /// <summary>Standard deviation of the life in years: η √(Γ(1 + 2/b) − Γ(1 + 1/b)²).</summary>
-    public double DeviationYears
-    {
-        get
-        {
-            double g = SpecialFunctions.Gamma(1 + (1 / Shape));
-            return ScaleYears * Math.Sqrt(SpecialFunctions.Gamma(1 + (2 / Shape)) - (g * g));
-        }
-    }
+    public double DeviationYears => MeanYears * Spread(Shape);
 
     /// <summary>Age in years by which half have failed: η (ln 2)^(1/b).</summary>
     public double MedianYears => AgeAtFailed(Ratio.FromPercent(50));
@@ -54,33 +47,15 @@ public sealed record WeibullLife
     /// <summary>The lifetime with a given mean and standard deviation.</summary>
     /// <param name="meanYears">Mean life, more than 0 and at most 10⁵ years.</param>
     /// <param name="deviationYears">Standard deviation, between 0.07 and 5 times the mean.</param>
-    /// <returns>The lifetime, its shape found by bisection on the coefficient of variation.</returns>
+    /// <returns>The lifetime, its shape found from the coefficient of variation.</returns>
     /// <exception cref="ArgumentOutOfRangeException">An argument is outside its range.</exception>
     public static WeibullLife FromMeanAndSpread(double meanYears, double deviationYears)
     {
         Guard.Within(meanYears, Bounds.Positive(Measure.Years, 1e5), nameof(meanYears));
         Guard.Within(deviationYears, Bounds.Between(0.07 * meanYears, 5 * meanYears, Measure.Years), nameof(deviationYears));
         double wanted = deviationYears / meanYears;
-        double low = 0.3;
-        double high = 20;
-        while (true)
-        {
-            double middle = low + ((high - low) / 2);
-            if (middle <= low || middle >= high)
-            {
-                return new WeibullLife(middle, meanYears / SpecialFunctions.Gamma(1 + (1 / middle)));
-            }
-
-            WeibullLife trial = new(middle, 1);
-            if (trial.DeviationYears / trial.MeanYears > wanted)
-            {
-                low = middle;
-            }
-            else
-            {
-                high = middle;
-            }
-        }
+        double shape = Roots.Rising(wanted, static (spread, b) => spread - Spread(b), 0.3, 20);
+        return new WeibullLife(shape, meanYears / Special.Gamma(1 + (1 / shape)));
     }
 
     /// <summary>Share that has failed by an age.</summary>
@@ -178,4 +153,11 @@ public sealed record WeibullLife
 
     internal Expression FailedFormula(Expression t) =>
         1 - Expression.Exp(-Expression.Power(t / Expression.Quantity("η", ScaleYears, Measure.Years), Expression.Quantity("b", Shape, Measure.Number)));
+
+    // The coefficient of variation, √(Γ(1 + 2/b) − Γ(1 + 1/b)²)/Γ(1 + 1/b); falls as the shape rises.
+    private static double Spread(double b)
+    {
+        double g = Special.Gamma(1 + (1 / b));
+        return Math.Sqrt(Special.Gamma(1 + (2 / b)) - (g * g)) / g;
+    }
 }

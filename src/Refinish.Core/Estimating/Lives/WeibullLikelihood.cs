@@ -58,6 +58,9 @@ internal sealed class WeibullLikelihood
         (Failures * Math.Log(b)) - (Failures * b * Math.Log(eta)) + ((b - 1) * Failures * (meanLog + Math.Log(Largest)))
         - records.Sum(record => record.Count * Math.Pow(record.AgeYears / eta, b));
 
+    /// <summary>The greatest ln L that a shape can have, at its likeliest scale.</summary>
+    public double Profile(double b) => LogLikelihood(b, Scale(b));
+
     /// <summary>Σ (t/η)^b ln(t/η) and Σ (t/η)^b ln²(t/η).</summary>
     public (double First, double Second) Curvature(double b, double eta)
     {

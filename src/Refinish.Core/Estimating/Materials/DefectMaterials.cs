@@ -103,24 +103,5 @@ public static class DefectMaterials
 
     private static double VolumeOf(DefectMaterial standard, Defect defect, double fixtureArea) =>
         (standard.Each.CubicMeters * (defect.Kind.IsOwn ? defect.Number : 1))
-        + (standard.Coverage is SpreadingRate rate ? AreaOf(defect, fixtureArea) / rate.SquareMetersPerCubicMeter : 0);
-
-    private static double AreaOf(Defect defect, double fixtureArea)
-    {
-        const double JointWidth = 0.01;
-        const double FabricWidth = 0.1;
-        double margin = FillerPolicy.Generic.RustGrindingMargin.Meters;
-        return defect switch
-        {
-            RustSpot rust => Math.PI * Math.Pow((rust.Diameter.Meters / 2) + margin, 2),
-            PeelingCoat coat => coat.Area.SquareMeters,
-            Pitting pitting => pitting.Area.SquareMeters,
-            Crazing crazing => crazing.OfArea.DecimalFractions * fixtureArea,
-            SiliconeResidue silicone => silicone.Joint.Meters * JointWidth,
-            GroutFailure grout => grout.Joint.Meters * JointWidth,
-            Crack crack => crack.Length.Meters * FabricWidth,
-            Liner or LowSpot => defect.FlatArea,
-            _ => 0,
-        };
-    }
+        + (standard.Coverage is SpreadingRate rate ? defect.MendedArea(fixtureArea) / rate.SquareMetersPerCubicMeter : 0);
 }

@@ -46,7 +46,7 @@ internal sealed class PriceLines
         Divide();
         AddTaxes();
         Total = Net + Tax;
-        Payable = Money.RoundTo(Total, book.CashStep);
+        Payable = Currency.Round(Total, book.CashStep);
         if (Math.Abs(Payable - Total) > Total * MostRounding)
         {
             costs.Gaps.Add(new PriceGap(
@@ -108,8 +108,7 @@ internal sealed class PriceLines
         }
     }
 
-    // To hold the margin after a discount by share, in minor units: the least net price n is cost / (1 − margin) rounded up, and the least
-    // subtotal s with s − round(s d) = n is ⌊(n − ½)/(1 − d)⌋ + 1.
+    // To hold the margin after a discount, the least net price is cost / (1 − margin) rounded up.
     private void SetPrice()
     {
         decimal share = request.Discount?.Fraction ?? 0;
@@ -119,15 +118,14 @@ internal sealed class PriceLines
             return;
         }
 
-        decimal unit = currency.SmallestAmount;
         if (request.HoldMargin)
         {
-            HeldNet = Math.Ceiling(costs.Cost / (1 - book.TargetMargin.Fraction) / unit) * unit;
+            HeldNet = currency.RoundUp(costs.Cost / (1 - book.TargetMargin.Fraction));
             decimal subtotal = HeldNet > Money.Largest
                 ? HeldNet
                 : request.Discount?.Amount is decimal amount
                     ? HeldNet + amount
-                    : (Math.Floor(((HeldNet / unit) - 0.5m) / (1 - share)) + 1) * unit;
+                    : currency.Before(share, HeldNet);
             AtMargin = Math.Max(0, subtotal - costs.FixedPrice);
         }
         else

@@ -1,5 +1,5 @@
 using System;
-using MathNet.Numerics;
+using Refinish.Numerics;
 
 namespace Refinish.Films;
 
@@ -22,7 +22,7 @@ internal static class FanPatternKernel
 
     /// <summary>2 Γ(b + 1/2) / (Γ(b) √π): 4/π for b = 1.5, 1.5 for 2, 1.875 for 3.</summary>
     public static double BetaFactor(double exponent) =>
-        2 * Math.Exp(SpecialFunctions.GammaLn(exponent + 0.5) - SpecialFunctions.GammaLn(exponent)) / Math.Sqrt(Math.PI);
+        2 * Math.Exp(Special.LogGamma(exponent + 0.5) - Special.LogGamma(exponent)) / Math.Sqrt(Math.PI);
 
     public static double Profile(FanPatternShape shape, double exponent, double width, double x)
     {

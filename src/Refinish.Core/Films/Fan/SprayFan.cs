@@ -1,6 +1,6 @@
 using System;
-using MathNet.Numerics.Integration;
 using Refinish.Fixtures;
+using Refinish.Numerics;
 
 namespace Refinish.Films;
 
@@ -14,10 +14,8 @@ internal sealed class SprayFan
     /// <summary>A Gaussian is left off where it has fallen to exp(−12.5): five standard deviations.</summary>
     private const double Cut = 12.5;
 
-    private static readonly double[] ShortRule = new GaussLegendreRule(-1, 1, 10).Abscissas;
-    private static readonly double[] ShortWeights = new GaussLegendreRule(-1, 1, 10).Weights;
-    private static readonly double[] LongRule = new GaussLegendreRule(-1, 1, 20).Abscissas;
-    private static readonly double[] LongWeights = new GaussLegendreRule(-1, 1, 20).Weights;
+    private static readonly (double[] Abscissae, double[] Weights) ShortRule = Quadrature.Rule(10);
+    private static readonly (double[] Abscissae, double[] Weights) LongRule = Quadrature.Rule(20);
 
     public SprayFan(SprayStroke stroke, FanPattern pattern, double landingRate)
     {
@@ -61,8 +59,7 @@ internal sealed class SprayFan
         }
 
         Factor *= landingRate / stroke.SpeedSi * pattern.ReferenceSi * pattern.ReferenceSi;
-        double[] rule = pattern.Shape == FanPatternShape.Gaussian ? LongRule : ShortRule;
-        double[] weights = pattern.Shape == FanPatternShape.Gaussian ? LongWeights : ShortWeights;
+        (double[] rule, double[] weights) = pattern.Shape == FanPatternShape.Gaussian ? LongRule : ShortRule;
         Nodes = new double[rule.Length];
         Weights = new double[rule.Length];
         for (int i = 0; i < rule.Length; i++)

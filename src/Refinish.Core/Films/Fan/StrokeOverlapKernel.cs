@@ -1,4 +1,5 @@
 using System;
+using Refinish.Numerics;
 
 namespace Refinish.Films;
 
@@ -106,18 +107,10 @@ internal static class StrokeOverlapKernel
                 }
             }
 
-            // Narrowed in on by thirds; the two neighbours of the best look enclose the extreme.
+            // The two neighbours of the best look enclose the extreme.
             double a = from + ((to - from) * Math.Max(0, top - 1) / Looks);
             double c = from + ((to - from) * Math.Min(Looks, top + 1) / Looks);
-            for (int i = 0; i < 80; i++)
-            {
-                double left = a + ((c - a) / 3);
-                double right = c - ((c - a) / 3);
-                bool goLeft = sign * Beta(spacing, exponent, left, first, last) > sign * Beta(spacing, exponent, right, first, last);
-                (a, c) = goLeft ? (a, right) : (left, c);
-            }
-
-            double found = (a + c) / 2;
+            double found = Minimum.Between(new Film(spacing, exponent, first, last, -sign), a, c);
             double foundValue = sign * Beta(spacing, exponent, found, first, last);
             double at = foundValue >= topValue ? found : from + ((to - from) * top / Looks);
             double most = Math.Max(foundValue, topValue);
@@ -153,5 +146,10 @@ internal static class StrokeOverlapKernel
     {
         double edge = Break(spacing);
         return Math.Sqrt((BetaSquares(spacing, exponent, 0, edge) + BetaSquares(spacing, exponent, edge, spacing / 2)) / (spacing / 2));
+    }
+
+    private readonly struct Film(double spacing, double exponent, int first, int last, double sign) : IFunction
+    {
+        public double At(double x) => sign * Beta(spacing, exponent, x, first, last);
     }
 }

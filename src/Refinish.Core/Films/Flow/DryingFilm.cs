@@ -1,5 +1,6 @@
 using System;
 using System.Collections.Generic;
+using Refinish.Numerics;
 using UnitsNet;
 
 namespace Refinish.Films;

@@ -1,6 +1,7 @@
 using System;
 using System.Collections.Generic;
 using System.Globalization;
+using Refinish.Numerics;
 using UnitsNet;
 
 namespace Refinish.Films;

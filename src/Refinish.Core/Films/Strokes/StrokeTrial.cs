@@ -3,6 +3,7 @@ using System.Collections.Generic;
 using System.Globalization;
 using System.Threading;
 using Refinish.Fixtures;
+using Refinish.Numerics;
 using UnitsNet;
 
 namespace Refinish.Films;
@@ -192,7 +193,7 @@ internal sealed class StrokeTrial
     /// <summary>The least coating, and the triangles that had a say in it. Broken rows are added a few at a time, the thinnest first.</summary>
     private (double[] Times, List<int> Rows) Programme(bool[] asked, double least, double most, double minimum, CancellationToken cancellation)
     {
-        StrokeLeast programme = new(volumes);
+        DualSimplex programme = new(volumes);
         double[] unit = new double[volumes.Length];
         for (int k = 0; k < volumes.Length; k++)
         {

@@ -10,7 +10,7 @@ namespace Refinish.Fixtures;
 /// corrected.
 /// </summary>
 /// <remarks>
-/// Every reading is held against its band in <see cref="UsualReadings"/>. Where one factor between two units brings all unusual readings
+/// Every reading is held against its band (<see cref="FixtureKind"/>). Where one factor between two units brings all unusual readings
 /// back, that is one doubt about the unit. Where one reading is unusual, the slips are named that would explain it: units, a digit lost,
 /// doubled or swapped, each only if it fits the band and the other readings. Then how readings go together: a cove with a third of the
 /// depth, cut-outs with 40 % of the top, rim and deck of a recessed tub, its depth beside its apron; and the capacity with the label's, 15
@@ -44,7 +44,7 @@ public sealed class TapeDoubts
     public TapeDoubts(string about, IFixture fixture)
     {
         About = Guard.Named(about, nameof(about));
-        this.fixture = KnownKind.Measured(Guard.NotNull(fixture, nameof(fixture)));
+        this.fixture = FixtureKind.Measured(Guard.NotNull(fixture, nameof(fixture)));
     }
 
     /// <summary>Identifier of the fixture.</summary>
@@ -151,9 +151,10 @@ public sealed class TapeDoubts
         return value;
     }
 
-    private IEnumerable<Doubt> OfReadings() => KnownKind.Of(fixture) is KnownKind kind ? OfReadings(About, [.. kind.Read(fixture)]) : [];
+    private IEnumerable<Doubt> OfReadings() => FixtureKind.Of(fixture) is { } kind ? OfReadings(About, [.. kind.Read(fixture)]) : [];
 
-    private IEnumerable<Doubt> OfProportions() => (KnownKind.Of(fixture)?.Proportions(fixture) ?? []).Where(proportion => !proportion.Holds)
+    private IEnumerable<Doubt> OfProportions() => (FixtureKind.Of(fixture)?.Proportions(fixture) ?? [])
+        .Where(proportion => !proportion.Holds)
         .Select(proportion => new Doubt(DoubtKind.Proportion, About, proportion.Code, proportion.Words, proportion.Remedy,
             proportion.Source)
         {

@@ -1,5 +1,4 @@
 using System;
-using System.Collections.Generic;
 using UnitsNet;
 
 namespace Refinish.Fixtures;
@@ -13,9 +12,7 @@ internal static class RoughFlats
     private static readonly Source Edge = Source.CommonPractice("a counter's edge is mostly 1.5 in (38 mm) high");
     private static readonly Source Tile = Source.CommonPractice("bathroom wall tile is mostly 4.25 in (108 mm) square, newer tile larger");
 
-    public static IEnumerable<RoughKind> All() => [Straight(), Angled(), Panel(), Vanity(), Alcove()];
-
-    private static RoughKind Straight() => new RoughKindBuilder("countertop", "straight counter with a sink, one end open",
+    public static RoughKind Straight() => new RoughKindBuilder("countertop", "straight counter with a sink, one end open",
         typeof(Countertop))
         .Needed("Run1Length", 0.9, 6)
         .Usual("Run1Depth", 0.58, 0.645, 0.67, CounterDepth)
@@ -23,7 +20,7 @@ internal static class RoughFlats
         .With(Counter)
         .Making(k => Top(k, Run(k, "Run1")));
 
-    private static RoughKind Angled() => new RoughKindBuilder("cornerCountertop", "counter round a corner with a sink, one end open",
+    public static RoughKind Angled() => new RoughKindBuilder("cornerCountertop", "counter round a corner with a sink, one end open",
         typeof(Countertop))
         .Needed("Run1Length", 1.5, 6)
         .Needed("Run2Length", 1.5, 6)
@@ -33,7 +30,7 @@ internal static class RoughFlats
         .With(Counter)
         .Making(k => Top(k, Run(k, "Run1"), Run(k, "Run2")));
 
-    private static RoughKind Panel() => new RoughKindBuilder("flatPanel", "plain panel", typeof(FlatPanel))
+    public static RoughKind Panel() => new RoughKindBuilder("flatPanel", "plain panel", typeof(FlatPanel))
         .Needed("Length", 0.2, 6)
         .Needed("Width", 0.15, 2.5)
         .Share("ExposedEdge", "Length", 0, 1, 2)
@@ -47,7 +44,7 @@ internal static class RoughFlats
         .Between(k => (0.01, k["Width"] - k["BacksplashThickness"]))
         .Making(Flat);
 
-    private static RoughKind Vanity() => new RoughKindBuilder("vanityTop", "vanity top with upstand and one sink", typeof(FlatPanel))
+    public static RoughKind Vanity() => new RoughKindBuilder("vanityTop", "vanity top with upstand and one sink", typeof(FlatPanel))
         .Needed("Length", 0.45, 3)
         .Needed("Width", 0.4, 0.8)
         .Share("ExposedEdge", "Length", 0.95, 1.2, 1.9)
@@ -63,7 +60,7 @@ internal static class RoughFlats
         .Between(k => (0, k["Width"] - k["BacksplashThickness"]))
         .Making(Flat);
 
-    private static RoughKind Alcove() => new RoughKindBuilder("tiledSurround", "tiled walls of an alcove", typeof(TiledSurround))
+    public static RoughKind Alcove() => new RoughKindBuilder("tiledSurround", "tiled walls of an alcove", typeof(TiledSurround))
         .Needed("BackWallLength", 0.6, 3)
         .Needed("TileHeight", 0.3, 3)
         .Share("LeftWallLength", "BackWallLength", 0.45, 0.52, 0.64)

@@ -34,8 +34,7 @@ public sealed class RoughKind
     }
 
     /// <summary>The kinds of this library.</summary>
-    public static IReadOnlyList<RoughKind> Kinds { get; } =
-        new ValueList<RoughKind>([.. RoughTubs.All(), .. RoughSinks.All(), .. RoughFlats.All()]);
+    public static IReadOnlyList<RoughKind> Kinds => field ??= new ValueList<RoughKind>(FixtureKind.All.SelectMany(kind => kind.RoughKinds));
 
     /// <summary>Identifier, as documents write it.</summary>
     public string Id { get; }

@@ -1,5 +1,4 @@
 using System;
-using System.Collections.Generic;
 using UnitsNet;
 using Points = (double A, double M, double B);
 
@@ -8,9 +7,7 @@ namespace Refinish.Fixtures;
 /// <summary>The sinks and shower pans that can be quoted roughly. Lengths in metres.</summary>
 internal static class RoughSinks
 {
-    public static IEnumerable<RoughKind> All() => [Pedestal(), DropIn(), Undermount(), Vessel(), Pan()];
-
-    private static RoughKind Pedestal() => new RoughKindBuilder("pedestalSink", "pedestal sink", typeof(PedestalSink))
+    public static RoughKind Pedestal() => new RoughKindBuilder("pedestalSink", "pedestal sink", typeof(PedestalSink))
         .Needed("OutlineLength", 0.3, 1)
         .Needed("OutlineWidth", 0.25, 0.75)
         .With(rows => Outlined(rows, (0.62, 0.71, 0.82), (0.55, 0.70, 0.80), (0.11, 0.15, 0.19), "Bowl"))
@@ -34,19 +31,19 @@ internal static class RoughSinks
             FaucetHoleDiameter = k.Length("FaucetHoleDiameter"), FaucetHoles = k.Count("FaucetHoles"),
         }));
 
-    private static RoughKind DropIn() => new RoughKindBuilder("dropInSink", "drop-in sink", typeof(CounterSink))
+    public static RoughKind DropIn() => new RoughKindBuilder("dropInSink", "drop-in sink", typeof(CounterSink))
         .Needed("OutlineLength", 0.3, 1.1)
         .Needed("OutlineWidth", 0.25, 0.75)
         .With(rows => Outlined(rows, (0.70, 0.84, 0.92), (0.62, 0.78, 0.90), (0.12, 0.155, 0.22), "Mouth"))
         .Making(k => Sink(k, SinkMounting.DropIn));
 
-    private static RoughKind Undermount() => new RoughKindBuilder("undermountSink", "undermount sink", typeof(CounterSink))
+    public static RoughKind Undermount() => new RoughKindBuilder("undermountSink", "undermount sink", typeof(CounterSink))
         .Needed("MouthLength", 0.25, 0.9)
         .Needed("MouthWidth", 0.2, 0.6)
         .With(rows => Wet(rows, (0.12, 0.155, 0.22), "Mouth"))
         .Making(k => Sink(k, SinkMounting.Undermount));
 
-    private static RoughKind Vessel() => new RoughKindBuilder("vesselSink", "vessel sink", typeof(CounterSink))
+    public static RoughKind Vessel() => new RoughKindBuilder("vesselSink", "vessel sink", typeof(CounterSink))
         .Needed("MouthLength", 0.25, 0.8)
         .Needed("MouthWidth", 0.2, 0.6)
         .With(rows => Wet(rows, (0.10, 0.135, 0.17), "Mouth"))
@@ -55,7 +52,7 @@ internal static class RoughSinks
         .Between(k => (0, Math.Min(k["MouthLength"], k["MouthWidth"])))
         .Making(k => Sink(k, SinkMounting.Vessel));
 
-    private static RoughKind Pan() => new RoughKindBuilder("showerPan", "shower pan", typeof(ShowerPan))
+    public static RoughKind Pan() => new RoughKindBuilder("showerPan", "shower pan", typeof(ShowerPan))
         .Needed("OverallLength", 0.6, 2)
         .Needed("OverallWidth", 0.6, 1.6)
         .Share("FloorLength", "OverallLength", 0.84, 0.92, 0.97)

@@ -1,5 +1,4 @@
 using System;
-using System.Collections.Generic;
 using UnitsNet;
 using Points = (double A, double M, double B);
 
@@ -10,9 +9,7 @@ internal static class RoughTubs
 {
     private static readonly Source ApronHeights = Source.CommonPractice("a recessed tub's front stands 14 to 17 in (356 to 432 mm) high");
 
-    public static IEnumerable<RoughKind> All() => [Recessed(), Freestanding(false), Freestanding(true), Oval(), Corner()];
-
-    private static RoughKind Recessed() => new RoughKindBuilder("recessedBathtub", "recessed bathtub", typeof(RecessedBathtub))
+    public static RoughKind Recessed() => new RoughKindBuilder("recessedBathtub", "recessed bathtub", typeof(RecessedBathtub))
         .Needed("OverallLength", 1.1, 2.1)
         .Needed("OverallWidth", 0.6, 1.2)
         .Shift("FloorShift", "a floor in the middle of the mouth unless it is said otherwise")
@@ -38,7 +35,7 @@ internal static class RoughTubs
             FloorShift = k.Length("FloorShift"), TilingFlangeHeight = k.Length("TilingFlangeHeight"),
         }));
 
-    private static RoughKind Freestanding(bool outside) => new RoughKindBuilder(
+    public static RoughKind Freestanding(bool outside) => new RoughKindBuilder(
             outside ? "freestandingTubAllRound" : "freestandingTub",
             outside ? "freestanding tub, coated all round" : "freestanding tub, coated inside",
             typeof(FreestandingTub))
@@ -66,7 +63,7 @@ internal static class RoughTubs
             DrainDiameter = k.Length("DrainDiameter"), OverflowDiameter = k.Length("OverflowDiameter"),
         }));
 
-    private static RoughKind Oval() => new RoughKindBuilder("ovalTub", "oval tub in a deck", typeof(OvalTub))
+    public static RoughKind Oval() => new RoughKindBuilder("ovalTub", "oval tub in a deck", typeof(OvalTub))
         .Needed("DeckLength", 1.1, 2.5)
         .Needed("DeckWidth", 0.6, 1.8)
         .Share("MouthLength", "DeckLength", 0.76, 0.84, 0.91)
@@ -84,7 +81,7 @@ internal static class RoughTubs
             DrainDiameter = k.Length("DrainDiameter"), OverflowDiameter = k.Length("OverflowDiameter"),
         }));
 
-    private static RoughKind Corner() => new RoughKindBuilder("cornerTub", "corner tub", typeof(CornerTub))
+    public static RoughKind Corner() => new RoughKindBuilder("cornerTub", "corner tub", typeof(CornerTub))
         .Needed("LeftWall", 0.9, 2)
         .Needed("RightWall", 0.9, 2)
         .Share("LeftReturn", "RightWall", 0.35, 0.5, 0.65)

@@ -1,5 +1,5 @@
 using System;
-using MathNet.Numerics;
+using Refinish.Numerics;
 
 namespace Refinish.Fixtures;
 
@@ -51,8 +51,8 @@ internal readonly record struct SuperellipseBasin(double MouthA, double MouthB, 
 
     private static double Area(double a, double b, double n)
     {
-        double gamma = SpecialFunctions.Gamma(1 + (1 / n));
-        return 4 * a * b * (gamma * gamma) / SpecialFunctions.Gamma(1 + (2 / n));
+        double gamma = Special.Gamma(1 + (1 / n));
+        return 4 * a * b * (gamma * gamma) / Special.Gamma(1 + (2 / n));
     }
 
     private Half Octant(bool swapped) => swapped

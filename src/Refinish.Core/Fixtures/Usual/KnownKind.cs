@@ -1,63 +1,16 @@
 using System;
 using System.Collections.Generic;
 using System.Linq;
+using UnitsNet;
 
 namespace Refinish.Fixtures;
 
-/// <summary>
-/// What is known of a kind of fixture, in one place: its readings with their bands, how they go together, its place on the floor, its usual
-/// materials.
-/// </summary>
-internal abstract class KnownKind
-{
-    /// <summary>One entry for each kind.</summary>
-    /// <remarks>
-    /// Made when it is first asked for: the entries are of classes that derive from this one, whose own statics come first.
-    /// </remarks>
-    public static IReadOnlyList<KnownKind> All => field ??= new ValueList<KnownKind>(
-    [
-        TubRows.Recessed, TubRows.Freestanding, TubRows.Oval, TubRows.Corner,
-        SinkRows.Pedestal, SinkRows.Counter, PanRows.Pan, TopRows.Panel, TopRows.Counter, WallRows.Surround,
-        .. ComposedKind.Kinds.Select(UsualOfComposed.Kind),
-    ]);
-
-    /// <summary>The kind in words, such as <c>recessed bathtub</c>.</summary>
-    public required string Words { get; init; }
-
-    /// <summary>Materials that such fixtures are made of.</summary>
-    public required IReadOnlyList<FixtureMaterial> Materials { get; init; }
-
-    public abstract IReadOnlyList<UsualReading> Usual { get; }
-
-    /// <summary>
-    /// The fixture that was measured: itself, unless it stands for another one. The one place where a wrapper is unwrapped.
-    /// </summary>
-    public static IFixture Measured(IFixture fixture) => RoughFixture.Behind(fixture);
-
-    /// <summary>The kind of a fixture; <see langword="null"/> for one of a caller's own type.</summary>
-    public static KnownKind? Of(IFixture fixture) => All.FirstOrDefault(kind => kind.Holds(fixture));
-
-    /// <summary>Whether a fixture is of this kind.</summary>
-    public abstract bool Holds(IFixture fixture);
-
-    public abstract IEnumerable<UsualReading> UsualFor(IFixture fixture);
-
-    public abstract IEnumerable<TypedReading> Read(IFixture fixture);
-
-    public abstract IEnumerable<Proportion> Proportions(IFixture fixture);
-
-    /// <summary>Its place on the floor; <see langword="null"/> for what stands on none.</summary>
-    public abstract Footprint? Footprint(IFixture fixture);
-
-    /// <summary>The longest length that was read; 0 when none was.</summary>
-    public double Longest(IFixture fixture) => Read(fixture).Select(reading => reading.Metres).DefaultIfEmpty().Max();
-}
-
-/// <summary>What is known of one kind of fixture and its record of measurements.</summary>
-internal sealed class KnownKind<TFixture, TTape> : KnownKind
+/// <summary>What is known of one kind of fixture and its record of measurements. What is required here is asked of every kind.</summary>
+internal sealed class KnownKind<TFixture, TTape> : FixtureKind, IMeasured<TTape>
     where TFixture : class, IFixture
     where TTape : class
 {
+    private readonly Form<TTape>[] forms;
     private readonly (UsualReading Usual, ReadingRow<TTape> Row)[][] rows;
 
     public KnownKind(params Form<TTape>[] forms)
@@ -65,44 +18,76 @@ internal sealed class KnownKind<TFixture, TTape> : KnownKind
     {
     }
 
-    public KnownKind(string name, params Form<TTape>[] forms)
+    public KnownKind(string fixture, params Form<TTape>[] forms)
     {
-        Forms = forms;
-        rows = [.. forms.Select(form => form.Rows.Select(row => (row.Usual(name, form.Words), row)).ToArray())];
-        Usual = new ValueList<UsualReading>(rows.SelectMany(form => form.Select(row => row.Usual)));
+        this.forms = forms;
+        rows = [.. forms.Select(form => form.Rows.Select(row => (row.Usual(fixture, form.Words), row)).ToArray())];
+        Readings = new ValueList<UsualReading>(rows.SelectMany(form => form.Select(row => row.Usual)));
     }
+
+    public override Type FixtureType => typeof(TFixture);
+
+    public override IReadOnlyList<UsualReading> Readings { get; }
 
     /// <summary>Which fixtures of the type; all unless set.</summary>
     public Func<TFixture, bool> Only { get; init; } = _ => true;
-
-    public override IReadOnlyList<UsualReading> Usual { get; }
 
     public required Func<TFixture, TTape> Tape { get; init; }
 
     public required Func<TTape, TFixture> Make { get; init; }
 
+    public required Func<TTape, Footprint?> OnTheFloor { get; init; }
+
+    public required Func<TTape, string> TakenOff { get; init; }
+
+    /// <summary>What is put back; what most fixtures get unless set.</summary>
+    public Func<TTape, string> PutBack { get; init; } = _ => ClearingWords.CaulkAndRefit;
+
+    /// <summary>Names of the readings whose ± counts for the area, in the order in which it is told; all rows unless set.</summary>
+    public Func<TTape, IReadOnlyList<string>>? Taped { get; init; }
+
     public Func<TTape, IEnumerable<Proportion>> GoTogether { get; init; } = _ => [];
 
-    public Func<TTape, Footprint?> OnTheFloor { get; init; } = _ => null;
+    public Func<TTape, IReadOnlyList<RectangularOpening>> Holes { get; init; } = _ => [];
 
-    private Form<TTape>[] Forms { get; }
+    public Func<TTape, double?> Deepest { get; init; } = _ => null;
 
-    public override bool Holds(IFixture fixture) => fixture.GetType() == typeof(TFixture) && Only((TFixture)fixture);
+    public bool Measures(TTape tape) => tape is not TFixture fixture || Only(fixture);
 
-    public override IEnumerable<UsualReading> UsualFor(IFixture fixture) => RowsFor(Tape((TFixture)fixture)).Select(row => row.Usual);
-
-    public override IEnumerable<TypedReading> Read(IFixture fixture)
+    public IEnumerable<TapeReading<TTape>> Taken(TTape tape, Length plusMinus, ReadingSpread spread)
     {
-        TTape tape = Tape((TFixture)fixture);
+        ReadingRow<TTape>[] own = [.. RowsFor(tape).Select(row => row.Row)];
+        IEnumerable<string> names = Taped?.Invoke(tape) ?? own.Select(row => row.Name).Distinct();
+        return names.SelectMany(name => own.Where(row => row.Name == name)).SelectMany(row => row.Taken(tape, plusMinus, spread));
+    }
+
+    internal override bool Holds(IFixture fixture) => fixture.GetType() == typeof(TFixture) && Only((TFixture)fixture);
+
+    internal override IEnumerable<UsualReading> UsualFor(IFixture fixture) => RowsFor(TapeOf(fixture)).Select(row => row.Usual);
+
+    internal override IEnumerable<TypedReading> Read(IFixture fixture)
+    {
+        TTape tape = TapeOf(fixture);
         return RowsFor(tape).SelectMany(row => row.Row.Read(tape, row.Usual, Make));
     }
 
-    public override IEnumerable<Proportion> Proportions(IFixture fixture) => GoTogether(Tape((TFixture)fixture));
+    internal override IEnumerable<Proportion> Proportions(IFixture fixture) => GoTogether(TapeOf(fixture));
 
-    public override Footprint? Footprint(IFixture fixture) => OnTheFloor(Tape((TFixture)fixture));
+    internal override Footprint? Footprint(IFixture fixture) => OnTheFloor(TapeOf(fixture));
 
-    private (UsualReading Usual, ReadingRow<TTape> Row)[] RowsFor(TTape tape) => rows[Array.FindIndex(Forms, form => form.Applies(tape))];
+    internal override string Clearing(IFixture fixture) => TakenOff(TapeOf(fixture));
+
+    internal override string PuttingBack(IFixture fixture) => PutBack(TapeOf(fixture));
+
+    internal override IReadOnlyList<RectangularOpening> CutOuts(IFixture fixture) => Holes(TapeOf(fixture));
+
+    internal override double? CounterDepth(IFixture fixture) => Deepest(TapeOf(fixture));
+
+    private TTape TapeOf(IFixture fixture) => Tape((TFixture)fixture);
+
+    private (UsualReading Usual, ReadingRow<TTape> Row)[] RowsFor(TTape tape) => rows[Array.FindIndex(forms, form => form.Applies(tape))];
 }
 
 /// <summary>One of the things that a kind of fixture can stand for, with its rows. The last form of a kind applies to all.</summary>
-internal sealed record Form<T>(string Words, Func<T, bool> Applies, params ReadingRow<T>[] Rows);
+internal sealed record Form<T>(string Words, Func<T, bool> Applies, params ReadingRow<T>[] Rows)
+    where T : class;

@@ -1,3 +1,6 @@
+using UnitsNet;
+using static Refinish.Fixtures.ClearingWords;
+
 namespace Refinish.Fixtures;
 
 /// <summary>What is known of shower pans.</summary>
@@ -10,7 +13,7 @@ internal static class PanRows
         "International Residential Code 2021, quoted second-hand",
         "P2709.1: a curb stands 2 to 9 in above the top of the drain; the band begins at 0.75 in for low thresholds");
 
-    public static KnownKind Pan { get; } = new KnownKind<ShowerPan, ShowerPanMeasurements>(new Form<ShowerPanMeasurements>(
+    public static FixtureKind Pan { get; } = new KnownKind<ShowerPan, ShowerPanMeasurements>(new Form<ShowerPanMeasurements>(
         "shower pan",
         _ => true,
         new("FloorLength", "length of the floor", 24, 74, Sizes, t => t.FloorLength, (t, x) => t with { FloorLength = x }),
@@ -25,7 +28,16 @@ internal static class PanRows
         new("DrainDiameter", "diameter of the drain", 1.45, 5, Details, t => t.DrainDiameter, (t, x) => t with { DrainDiameter = x }),
         new("ThresholdWidth", "width of the threshold", 1, 12, Details, t => t.ThresholdWidth, (t, x) => t with { ThresholdWidth = x })))
     {
-        Words = "shower pan",
+        Id = "showerPan",
+        Name = "shower pan",
+        Taped = _ =>
+        [
+            "FloorLength", "FloorWidth", "WallHeight", "LedgeWidth", "CurbInsideHeight", "CurbTopWidth", "CurbOutsideHeight",
+        ],
+        RoughKinds = [RoughSinks.Pan()],
+        Walls = WallBase.Pan,
+        TakenOff = tape => Basin(tape.DrainDiameter, Length.Zero) + "take off door tracks or a curtain rod on the curb; "
+            + CutOut("along walls and floor"),
         Materials = [.. TubRows.Materials, FixtureMaterial.VitreousChina, FixtureMaterial.CeramicTile],
         Tape = pan => pan.Measurements,
         Make = tape => new ShowerPan(tape),

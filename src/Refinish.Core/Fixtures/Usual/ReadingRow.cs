@@ -8,6 +8,7 @@ namespace Refinish.Fixtures;
 
 /// <summary>A row of the table: a reading, its band in inches, and how it is found among the measurements and put back.</summary>
 internal sealed class ReadingRow<T>
+    where T : class
 {
     private readonly string name;
     private readonly string words;
@@ -40,6 +41,11 @@ internal sealed class ReadingRow<T>
         this.with = with;
     }
 
+    public string Name => name;
+
+    /// <summary>How lengths that follow from the reading move along, where they do, as a tub's floor from mouth and runs.</summary>
+    public Func<T, Length, T>? Along { get; init; }
+
     public UsualReading Usual(string fixture, string form) =>
         new(fixture, form, name, words.Replace(" {0}", string.Empty), least * 0.0254, greatest * 0.0254, source);
 
@@ -60,6 +66,13 @@ internal sealed class ReadingRow<T>
             }
         }
     }
+
+    /// <summary>The readings that were taken, with their ±.</summary>
+    public IEnumerable<TapeReading<T>> Taken(T tape, Length plusMinus, ReadingSpread spread) => (entries?.Invoke(tape) ?? [0])
+        .Where(i => value(tape, i).Meters != 0)
+        .Select(i => new TapeReading<T>(
+            entries is null ? name : Path(i), plusMinus, spread, read => value(read, i),
+            (read, length) => Along is null ? with(read, i, length) : Along(read, length)));
 
     /// <summary>A list with another entry in one place.</summary>
     public static IReadOnlyList<TEntry> Put<TEntry>(IReadOnlyList<TEntry> list, int place, TEntry entry) =>

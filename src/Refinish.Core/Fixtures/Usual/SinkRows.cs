@@ -1,4 +1,5 @@
 using UnitsNet;
+using static Refinish.Fixtures.ClearingWords;
 
 namespace Refinish.Fixtures;
 
@@ -11,7 +12,7 @@ internal static class SinkRows
         Source.CommonPractice("pedestal sinks are 16 to 30 in wide and stand 30 to 36 in high; counter sinks have bowls of 10 to 33 in");
     private static readonly Source Details = Source.Invented("bands of skirts, columns, walls, radii and holes of sinks");
 
-    public static KnownKind Pedestal { get; } = new KnownKind<PedestalSink, PedestalSinkMeasurements>(new Form<PedestalSinkMeasurements>(
+    public static FixtureKind Pedestal { get; } = new KnownKind<PedestalSink, PedestalSinkMeasurements>(new Form<PedestalSinkMeasurements>(
         "pedestal sink",
         _ => true,
         new("Outline.Length", "length of the outline", 14, 36, Sizes, t => t.Outline.Length, (t, x) =>
@@ -36,14 +37,23 @@ internal static class SinkRows
         new("FaucetHoleDiameter", "diameter of a faucet hole", 0.9, 1.8, Details, t => t.FaucetHoleDiameter, (t, x) =>
             t with { FaucetHoleDiameter = x })))
     {
-        Words = "pedestal sink",
+        Id = "pedestalSink",
+        Name = "pedestal sink",
+        Taped = _ =>
+        [
+            "BowlLength", "BowlWidth", "BowlDepth", "SkirtHeight", "ColumnTopDiameter", "ColumnBaseDiameter", "ColumnHeight",
+        ],
+        RoughKinds = [RoughSinks.Pedestal()],
+        IsReachedFromTheSide = true,
+        TakenOff = tape => Basin(tape.DrainDiameter, tape.OverflowDiameter) + Faucet(tape.FaucetHoles > 0)
+            + CutOut("along the wall and at the column"),
         Materials = Materials,
         Tape = sink => sink.Measurements,
         Make = tape => new PedestalSink(tape),
         OnTheFloor = tape => Fixtures.Footprint.Of(tape.Outline.Length.Meters, tape.Outline.Width.Meters),
     };
 
-    public static KnownKind Counter { get; } = new KnownKind<CounterSink, CounterSinkMeasurements>(new Form<CounterSinkMeasurements>(
+    public static FixtureKind Counter { get; } = new KnownKind<CounterSink, CounterSinkMeasurements>(new Form<CounterSinkMeasurements>(
         "counter sink",
         _ => true,
         new("MouthLength", "length of the mouth", 9, 34, Sizes, t => t.MouthLength, WithMouth),
@@ -62,7 +72,20 @@ internal static class SinkRows
         new("OverflowDiameter", "diameter of the overflow", 0.4, 2, Details, t => t.OverflowDiameter, (t, x) =>
             t with { OverflowDiameter = x })))
     {
-        Words = "counter sink",
+        Id = "counterSink",
+        Name = "counter sink",
+        Taped = tape => tape.Shape == BowlShape.SphericalCap
+            ? ["MouthLength", "BowlDepth", "Outline.Length", "Outline.Width", "WallThickness"]
+            : ["MouthLength", "MouthWidth", "BowlDepth", "Outline.Length", "Outline.Width", "WallThickness"],
+        RoughKinds = [RoughSinks.DropIn(), RoughSinks.Undermount(), RoughSinks.Vessel()],
+        IsReachedFromTheSide = true,
+        OnTheFloor = _ => null,
+        TakenOff = tape => Basin(tape.DrainDiameter, tape.OverflowDiameter) + CutOut(tape.Mounting switch
+        {
+            SinkMounting.Vessel => "under the foot of the bowl",
+            SinkMounting.DropIn => "under its rim",
+            _ => "between bowl and counter",
+        }),
         Materials = Materials,
         Tape = sink => sink.Measurements,
         Make = tape => new CounterSink(tape),

@@ -2,6 +2,7 @@ using System;
 using System.Collections.Generic;
 using System.Linq;
 using UnitsNet;
+using static Refinish.Fixtures.ClearingWords;
 
 namespace Refinish.Fixtures;
 
@@ -26,17 +27,29 @@ internal static class TopRows
             "2.2.1, 2.2.2: cores of 3/4 in, solid sheet of 1/2 or 3/4 in; the band reaches to built-up edges of 4 in");
 
     private static readonly Source Details = Source.Invented("bands of edges, upstands and openings of counters and panels");
+    private const string PutTopBack = "caulk the joints, put back what was taken off";
     private const double FrontShare = 0.5;
 
     private static readonly Source FrontLimit =
         Source.Invented("a counter along a wall shows its edge, and has its upstand where it has one, over half of its length or more");
     private static readonly Source CutOutLimit = Source.Invented("cut-outs of more than 40 % of a top are rare");
 
-    public static KnownKind Panel { get; } = new KnownKind<FlatPanel, FlatPanelMeasurements>(
+    public static FixtureKind Panel { get; } = new KnownKind<FlatPanel, FlatPanelMeasurements>(
         new Form<FlatPanelMeasurements>("counter along a wall", AlongAWall, [.. PanelRows(12, 180, 12, 31, Depths)]),
         new Form<FlatPanelMeasurements>("plain panel or island", _ => true, [.. PanelRows(6, 160, 4, 72, Sizes)]))
     {
-        Words = "flat panel",
+        Id = "flatPanel",
+        Name = "flat panel",
+        Taped = _ =>
+        [
+            "Length", "Width", "ExposedEdge", "EdgeHeight", "BacksplashLength", "BacksplashHeight", "BacksplashThickness",
+        ],
+        RoughKinds = [RoughFlats.Panel(), RoughFlats.Vanity()],
+        TakenOff = tape => "take off what is fixed to it; " + Openings(tape.CutOuts) + CutOut("along its edges"),
+        PutBack = _ => PutTopBack,
+        Holes = tape => tape.CutOuts,
+        Deepest = tape => AlongAWall(tape)
+            ? tape.Width.Meters - (tape.BacksplashLength.Meters > 0 ? tape.BacksplashThickness.Meters : 0) : null,
         Materials = Materials,
         Tape = panel => panel.Measurements,
         Make = tape => new FlatPanel(tape),
@@ -49,7 +62,7 @@ internal static class TopRows
         ],
     };
 
-    public static KnownKind Counter { get; } = new KnownKind<Countertop, CountertopMeasurements>(new Form<CountertopMeasurements>(
+    public static FixtureKind Counter { get; } = new KnownKind<Countertop, CountertopMeasurements>(new Form<CountertopMeasurements>(
         "countertop",
         _ => true,
         new("Runs.Length", "length of run {0}, the longest", 18, 180, Sizes, LongestRun, (t, i) => t.Runs[i].Length, WithRunLength),
@@ -68,30 +81,18 @@ internal static class TopRows
             (t, i, x) => t with { CutOuts = ReadingRow<CountertopMeasurements>.Put(t.CutOuts, i,
                 new RectangularOpening(t.CutOuts[i].Length, x)) })))
     {
-        Words = "countertop",
+        Id = "countertop",
+        Name = "countertop",
+        RoughKinds = [RoughFlats.Straight(), RoughFlats.Angled()],
+        TakenOff = tape => Openings(tape.CutOuts) + CutOut("along walls and splash"),
+        PutBack = _ => PutTopBack,
+        Holes = tape => tape.CutOuts,
+        Deepest = tape => tape.Runs.Max(run => run.Depth.Meters) - tape.Covered,
         Materials = Materials,
         Tape = counter => counter.Measurements,
         Make = tape => new Countertop(tape),
         OnTheFloor = tape => new Footprint(tape.Runs.Max(run => run.Length.Meters), tape.Runs.Min(run => run.Depth.Meters), tape.Gross),
         GoTogether = tape => [CutOuts(tape.CutOuts, tape.Gross)],
-    };
-
-    /// <summary>The cut-outs of a top; none for what is no top.</summary>
-    public static IReadOnlyList<RectangularOpening> Holes(IFixture fixture) => fixture switch
-    {
-        FlatPanel panel => panel.Measurements.CutOuts,
-        Countertop counter => counter.Measurements.CutOuts,
-        _ => [],
-    };
-
-    /// <summary>The depth of a counter before its upstand, where it is deepest; <see langword="null"/> for what is none.</summary>
-    public static double? Deepest(IFixture fixture) => fixture switch
-    {
-        FlatPanel panel when AlongAWall(panel.Measurements) =>
-            panel.Measurements.Width.Meters - (panel.Measurements.BacksplashLength.Meters > 0
-                ? panel.Measurements.BacksplashThickness.Meters : 0),
-        Countertop counter => counter.Measurements.Runs.Max(run => run.Depth.Meters) - counter.Measurements.Covered,
-        _ => null,
     };
 
     // An island shows its edge all round; a plain panel shows none, and has no upstand and no cut-out.

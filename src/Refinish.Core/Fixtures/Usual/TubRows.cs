@@ -1,4 +1,5 @@
 using System.Collections.Generic;
+using static Refinish.Fixtures.ClearingWords;
 
 namespace Refinish.Fixtures;
 
@@ -26,13 +27,16 @@ internal static class TubRows
     private static readonly Source FloorLimit =
         Source.Derived("the floor of a tub does not lie below the floor of the room; 2 in are left for tile laid against the apron");
 
-    public static KnownKind Recessed { get; } = new KnownKind<RecessedBathtub,
+    public static FixtureKind Recessed { get; } = new KnownKind<RecessedBathtub,
         RecessedBathtubMeasurements>(new Form<RecessedBathtubMeasurements>(
         "recessed bathtub",
         _ => true,
         new("OverallLength", "length over all", 46, 74, Sizes, t => t.OverallLength, (t, x) => t with { OverallLength = x }),
         new("OverallWidth", "width over all", 25, 48, Sizes, t => t.OverallWidth, (t, x) => t with { OverallWidth = x }),
-        new("RimLength", "length of the mouth", 36, 72, Sizes, t => t.RimLength, (t, x) => t with { RimLength = x }),
+        new("RimLength", "length of the mouth", 36, 72, Sizes, t => t.RimLength, (t, x) => t with { RimLength = x })
+        {
+            Along = (t, x) => t with { RimLength = x, FloorLength = x - t.HeadRun - t.FootRun },
+        },
         new("RimWidth", "width of the mouth", 17, 42, Sizes, t => t.RimWidth, (t, x) => t with { RimWidth = x }),
         new("RimCornerRadius", "corner radius of the mouth", 0.5, 18, Details, t => t.RimCornerRadius, (t, x) =>
             t with { RimCornerRadius = x }),
@@ -41,8 +45,14 @@ internal static class TubRows
         new("FloorCornerRadius", "corner radius of the floor", 0.5, 16, Details, t => t.FloorCornerRadius, (t, x) =>
             t with { FloorCornerRadius = x }),
         new("Depth", "depth", 10, 24, Sizes, t => t.Depth, (t, x) => t with { Depth = x }),
-        new("HeadRun", "run of the head wall", 0.25, 24, Details, t => t.HeadRun, (t, x) => t with { HeadRun = x }),
-        new("FootRun", "run of the foot wall", 0.25, 16, Details, t => t.FootRun, (t, x) => t with { FootRun = x }),
+        new("HeadRun", "run of the head wall", 0.25, 24, Details, t => t.HeadRun, (t, x) => t with { HeadRun = x })
+        {
+            Along = (t, x) => t with { HeadRun = x, FloorLength = t.RimLength - x - t.FootRun },
+        },
+        new("FootRun", "run of the foot wall", 0.25, 16, Details, t => t.FootRun, (t, x) => t with { FootRun = x })
+        {
+            Along = (t, x) => t with { FootRun = x, FloorLength = t.RimLength - t.HeadRun - x },
+        },
         new("CoveRadius", "radius of the cove", 0.4, 8, Details, t => t.CoveRadius, (t, x) => t with { CoveRadius = x }),
         new("ApronHeight", "height of the apron", 11, 25, Sizes, t => t.ApronHeight, (t, x) => t with { ApronHeight = x }),
         new("DrainDiameter", "diameter of the drain", 1.45, 3.5, Outlet, t => t.DrainDiameter, (t, x) => t with { DrainDiameter = x }),
@@ -52,7 +62,16 @@ internal static class TubRows
         new("TilingFlangeHeight", "height of the tiling flange", 0.4, 2.5, Details, t => t.TilingFlangeHeight, (t, x) =>
             t with { TilingFlangeHeight = x })))
     {
-        Words = "recessed bathtub",
+        Id = "recessedBathtub",
+        Name = "recessed bathtub",
+        Taped = _ =>
+        [
+            "RimLength", "RimWidth", "RimCornerRadius", "FloorWidth", "FloorCornerRadius", "Depth", "HeadRun", "FootRun", "CoveRadius",
+            "OverallLength", "OverallWidth", "ApronHeight",
+        ],
+        RoughKinds = [RoughTubs.Recessed()],
+        Walls = WallBase.Tub,
+        TakenOff = tape => Basin(tape.DrainDiameter, tape.OverflowDiameter) + CutOut("along walls and floor"),
         Materials = Materials,
         Tape = tub => tub.Measurements,
         Make = tape => new RecessedBathtub(tape),
@@ -60,11 +79,14 @@ internal static class TubRows
         GoTogether = GoTogether,
     };
 
-    public static KnownKind Freestanding { get; } = new KnownKind<FreestandingTub,
+    public static FixtureKind Freestanding { get; } = new KnownKind<FreestandingTub,
         FreestandingTubMeasurements>(new Form<FreestandingTubMeasurements>(
         "freestanding tub",
         _ => true,
-        new("RimLength", "length of the mouth", 40, 76, Sizes, t => t.RimLength, (t, x) => t with { RimLength = x }),
+        new("RimLength", "length of the mouth", 40, 76, Sizes, t => t.RimLength, (t, x) => t with { RimLength = x })
+        {
+            Along = (t, x) => t with { RimLength = x, FloorLength = x - t.HeadRun - t.FootRun },
+        },
         new("RimWidth", "width of the mouth", 18, 42, Sizes, t => t.RimWidth, (t, x) => t with { RimWidth = x }),
         new("RimCornerRadius", "corner radius of the mouth", 3, 20, Details, t => t.RimCornerRadius, (t, x) =>
             t with { RimCornerRadius = x }),
@@ -73,8 +95,14 @@ internal static class TubRows
         new("FloorCornerRadius", "corner radius of the floor", 1, 17, Details, t => t.FloorCornerRadius, (t, x) =>
             t with { FloorCornerRadius = x }),
         new("Depth", "depth", 11, 26, Sizes, t => t.Depth, (t, x) => t with { Depth = x }),
-        new("HeadRun", "run of the head wall", 0.25, 24, Details, t => t.HeadRun, (t, x) => t with { HeadRun = x }),
-        new("FootRun", "run of the foot wall", 0.25, 24, Details, t => t.FootRun, (t, x) => t with { FootRun = x }),
+        new("HeadRun", "run of the head wall", 0.25, 24, Details, t => t.HeadRun, (t, x) => t with { HeadRun = x })
+        {
+            Along = (t, x) => t with { HeadRun = x, FloorLength = t.RimLength - x - t.FootRun },
+        },
+        new("FootRun", "run of the foot wall", 0.25, 24, Details, t => t.FootRun, (t, x) => t with { FootRun = x })
+        {
+            Along = (t, x) => t with { FootRun = x, FloorLength = t.RimLength - t.HeadRun - x },
+        },
         new("CoveRadius", "radius of the cove", 0.5, 8, Details, t => t.CoveRadius, (t, x) => t with { CoveRadius = x }),
         new("RollRadius", "radius of the roll", 0.4, 2, Details, t => t.RollRadius, (t, x) => t with { RollRadius = x }),
         new("WallThickness", "thickness of the wall", 0.08, 2.5, Details, t => t.WallThickness, (t, x) => t with { WallThickness = x }),
@@ -84,7 +112,16 @@ internal static class TubRows
         new("OverflowDiameter", "diameter of the overflow", 1.2, 4.5, Details, t => t.OverflowDiameter, (t, x) =>
             t with { OverflowDiameter = x })))
     {
-        Words = "freestanding tub",
+        Id = "freestandingTub",
+        Name = "freestanding tub",
+        Taped = _ =>
+        [
+            "RimLength", "RimWidth", "RimCornerRadius", "FloorWidth", "FloorCornerRadius", "Depth", "HeadRun", "FootRun", "CoveRadius",
+            "RollRadius", "WallThickness",
+        ],
+        RoughKinds = [RoughTubs.Freestanding(false), RoughTubs.Freestanding(true)],
+        TakenOff = tape => Basin(tape.DrainDiameter, tape.OverflowDiameter) + "clear the floor round it; it has no joint to a wall",
+        PutBack = _ => "put drain and overflow parts back in sealant where they were taken off",
         Materials = Materials,
         Tape = tub => tub.Measurements,
         Make = tape => new FreestandingTub(tape),
@@ -93,7 +130,7 @@ internal static class TubRows
         GoTogether = tape => [Cove(tape.CoveRadius.Meters, tape.Depth.Meters)],
     };
 
-    public static KnownKind Oval { get; } = new KnownKind<OvalTub, OvalTubMeasurements>(new Form<OvalTubMeasurements>(
+    public static FixtureKind Oval { get; } = new KnownKind<OvalTub, OvalTubMeasurements>(new Form<OvalTubMeasurements>(
         "oval tub",
         _ => true,
         new("DeckLength", "length of the deck", 46, 90, Sizes, t => t.DeckLength, (t, x) => t with { DeckLength = x }),
@@ -108,14 +145,22 @@ internal static class TubRows
         new("OverflowDiameter", "diameter of the overflow", 1.2, 4.5, Details, t => t.OverflowDiameter, (t, x) =>
             t with { OverflowDiameter = x })))
     {
-        Words = "oval tub",
+        Id = "ovalTub",
+        Name = "oval tub",
+        Taped = _ =>
+        [
+            "MouthLength", "MouthWidth", "FloorLength", "FloorWidth", "Depth", "DeckLength", "DeckWidth", "ApronHeight",
+        ],
+        RoughKinds = [RoughTubs.Oval()],
+        Walls = WallBase.Tub,
+        TakenOff = tape => Basin(tape.DrainDiameter, tape.OverflowDiameter) + CutOut("along walls and floor"),
         Materials = Materials,
         Tape = tub => tub.Measurements,
         Make = tape => new OvalTub(tape),
         OnTheFloor = tape => Fixtures.Footprint.Of(tape.DeckLength.Meters, tape.DeckWidth.Meters),
     };
 
-    public static KnownKind Corner { get; } = new KnownKind<CornerTub, CornerTubMeasurements>(new Form<CornerTubMeasurements>(
+    public static FixtureKind Corner { get; } = new KnownKind<CornerTub, CornerTubMeasurements>(new Form<CornerTubMeasurements>(
         "corner tub",
         _ => true,
         new("LeftWall", "length along the left wall", 44, 84, Sizes, t => t.LeftWall, (t, x) => t with { LeftWall = x }),
@@ -133,7 +178,15 @@ internal static class TubRows
         new("OverflowDiameter", "diameter of the overflow", 1.2, 4.5, Details, t => t.OverflowDiameter, (t, x) =>
             t with { OverflowDiameter = x })))
     {
-        Words = "corner tub",
+        Id = "cornerTub",
+        Name = "corner tub",
+        Taped = _ =>
+        [
+            "MouthLength", "MouthWidth", "FloorLength", "FloorWidth", "Depth", "LeftWall", "RightWall", "LeftReturn", "RightReturn",
+            "FrontHeight",
+        ],
+        RoughKinds = [RoughTubs.Corner()],
+        TakenOff = tape => Basin(tape.DrainDiameter, tape.OverflowDiameter) + CutOut("along walls and floor"),
         Materials = Materials,
         Tape = tub => tub.Measurements,
         Make = tape => new CornerTub(tape),

@@ -1,6 +1,7 @@
 using System.Collections.Generic;
 using System.Linq;
 using UnitsNet;
+using static Refinish.Fixtures.ClearingWords;
 using Tape = Refinish.Fixtures.TiledWallMeasurements;
 
 namespace Refinish.Fixtures;
@@ -25,11 +26,17 @@ internal static class WallRows
         Source.Invented("of three walls round a tub or shower, a side wall of less than 45 % of the other is rare");
     private static readonly Source Details = Source.Invented("bands of joints' depths, openings and recesses of tiled walls");
 
-    public static KnownKind Surround { get; } = new KnownKind<TiledSurround, Tape>(
+    public static FixtureKind Surround { get; } = new KnownKind<TiledSurround, Tape>(
         new Form<Tape>("low tile, a third as high as it is long or less", IsLow, [.. Rows(1.5, 60, LowHeights)]),
         new Form<Tape>("tiled surround", _ => true, [.. Rows(36, 112, Heights)]))
     {
-        Words = "tiled surround",
+        Id = "tiledSurround",
+        Name = "tiled surround",
+        RoughKinds = [RoughFlats.Alcove()],
+        OnTheFloor = _ => null,
+        TakenOff = _ => "take off spout, handles, shower arm, rails and dishes, and cap the pipes; "
+            + CutOut("in the corners and along tub, floor and ceiling"),
+        PutBack = _ => "caulk corners and the joints to tub, floor and ceiling; refit spout, handles, shower arm, rails and dishes",
         Materials =
         [
             FixtureMaterial.CeramicTile, FixtureMaterial.CulturedMarble, FixtureMaterial.SolidSurface, FixtureMaterial.Gelcoat,

@@ -1,5 +1,6 @@
 using System;
 using System.Collections.Generic;
+using Refinish.Numerics;
 
 namespace Refinish;
 
@@ -151,7 +152,7 @@ public abstract class Expression
     /// <returns>arcsin x.</returns>
     public static Expression Arcsin(Expression x) => Num.Arcsin(In(x)).Formula;
 
-    /// <summary>The gamma function, Γ(n) = (n − 1)! between the whole numbers too, as MathNet.Numerics evaluates it.</summary>
+    /// <summary>The gamma function, Γ(n) = (n − 1)! between the whole numbers too.</summary>
     /// <param name="x">The argument, more than 0.</param>
     /// <returns>Γ(x).</returns>
     public static Expression Gamma(Expression x) => Num.Gamma(In(x)).Formula;
@@ -232,36 +233,19 @@ public abstract class Expression
     /// <param name="upper">A number above the solution, in SI.</param>
     /// <param name="rising">The function of the unknown.</param>
     /// <param name="target">What it has to reach.</param>
-    /// <returns>The solution, found by bisection to the last digit of a double.</returns>
+    /// <returns>The solution, found within its bracket to the last digit of a double.</returns>
     /// <exception cref="ArgumentException"><paramref name="symbol"/> is empty.</exception>
     public static Expression Solution(string symbol, double lower, double upper, Func<Expression, Expression> rising, Expression target) =>
-        new SolutionExpression(Guard.Named(symbol, nameof(symbol)), rising(new VariableExpression(symbol)), target, Solved(lower, upper, rising, target.Value));
+        new SolutionExpression(
+            Guard.Named(symbol, nameof(symbol)),
+            rising(new VariableExpression(symbol)),
+            target,
+            Roots.Rising((rising, Goal: target.Value), static (given, x) => given.rising(Number(x)).Value - given.Goal, lower, upper));
 
     internal static Expression Function(string name, string latex, Func<double, double> function, Expression x) =>
         Num.Function(name, latex, function, In(x)).Formula;
 
     private static Num In(Expression x) => new(Guard.NotNull(x, nameof(x)).Value, x);
-
-    private static double Solved(double low, double high, Func<Expression, Expression> rising, double goal)
-    {
-        while (true)
-        {
-            double middle = low + ((high - low) / 2);
-            if (middle <= low || middle >= high)
-            {
-                return high;
-            }
-
-            if (rising(Number(middle)).Value < goal)
-            {
-                low = middle;
-            }
-            else
-            {
-                high = middle;
-            }
-        }
-    }
 
     /// <summary>A plain number as a leaf.</summary>
     /// <param name="value">Any finite number.</param>

@@ -1,5 +1,6 @@
 using System;
 using System.Collections.Generic;
+using Refinish.Numerics;
 
 namespace Refinish;
 
@@ -100,8 +101,8 @@ internal readonly struct Num
 
     public static Num Arcsin(Num x) => Of("arcsin", "\\arcsin", x, Math.Asin(x.Value));
 
-    /// <summary>The gamma function, Γ(n) = (n − 1)! between the whole numbers too, as MathNet.Numerics evaluates it.</summary>
-    public static Num Gamma(Num x) => Of("Γ", "\\Gamma", x, MathNet.Numerics.SpecialFunctions.Gamma(x.Value));
+    /// <summary>The gamma function, Γ(n) = (n − 1)! between the whole numbers too.</summary>
+    public static Num Gamma(Num x) => Of("Γ", "\\Gamma", x, Special.Gamma(x.Value));
 
     public static Num Sinh(Num x) => Of("sinh", "\\sinh", x, Math.Sinh(x.Value));
 

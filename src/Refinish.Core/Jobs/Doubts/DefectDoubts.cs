@@ -27,7 +27,7 @@ internal static class DefectDoubts
     /// <param name="lengthsHold">Whether the fixture's own lengths may be compared with.</param>
     public static IEnumerable<Doubt> Of(FixtureJob entry, bool lengthsHold)
     {
-        IFixture fixture = KnownKind.Measured(entry.Fixture);
+        IFixture fixture = FixtureKind.Measured(entry.Fixture);
         if (entry.Survey.Defects.Any(defect => defect is FlexingFloor) && fixture.Zones.All(zone => zone.Kind != FixtureZoneKind.Floor))
         {
             yield return new Doubt(
@@ -42,7 +42,7 @@ internal static class DefectDoubts
 
         double area = entry.ShareFraction * fixture.Zones.Where(zone => entry.Zones?.Contains(zone.Kind) != false).Sum(zone =>
             zone.Area.SquareMeters);
-        double longest = KnownKind.Of(fixture)?.Longest(fixture) ?? 0;
+        double longest = FixtureKind.Of(fixture)?.Longest(fixture) ?? 0;
         double together = 0;
         bool one = false;
         foreach (IGrouping<DefectKind, Defect> kind in entry.Survey.Defects.GroupBy(defect => defect.Kind))

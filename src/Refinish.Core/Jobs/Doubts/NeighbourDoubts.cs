@@ -26,7 +26,7 @@ internal static class NeighbourDoubts
         foreach (FixtureJob entry in inside)
         {
             // Three walls that are not low go round something; two or five may go anywhere.
-            if (bases.Length == 0 || KnownKind.Measured(entry.Fixture) is not TiledSurround { Measurements: { Walls.Count: 3 } tape }
+            if (bases.Length == 0 || FixtureKind.Measured(entry.Fixture) is not TiledSurround { Measurements: { Walls.Count: 3 } tape }
                 || WallRows.IsLow(tape))
             {
                 continue;
@@ -75,31 +75,33 @@ internal static class NeighbourDoubts
 
     private static IEnumerable<(string Name, double Length, double Width, bool IsTub)> Bases(FixtureJob entry)
     {
-        IFixture fixture = KnownKind.Measured(entry.Fixture);
-        return fixture is RecessedBathtub or OvalTub or ShowerPan && KnownKind.Of(fixture)!.Footprint(fixture) is Footprint floor
-            ? [(entry.Name, floor.Length, floor.Width, fixture is not ShowerPan)]
+        IFixture fixture = FixtureKind.Measured(entry.Fixture);
+        return FixtureKind.Of(fixture) is { Walls: not WallBase.None } kind && kind.Footprint(fixture) is Footprint floor
+            ? [(entry.Name, floor.Length, floor.Width, kind.Walls == WallBase.Tub)]
             : [];
     }
+
+    private static double? Depth(IFixture top) => FixtureKind.Of(top)?.CounterDepth(top);
 
     private static int LongestOf(TiledWallMeasurements tape) =>
         Enumerable.Range(0, tape.Walls.Count).OrderByDescending(i => tape.Walls[i].Length.Meters).First();
 
     private static IEnumerable<Doubt> Sinks(IReadOnlyList<FixtureJob> inside)
     {
-        FixtureJob[] let = [.. inside.Where(entry => KnownKind.Measured(entry.Fixture) is CounterSink sink
+        FixtureJob[] let = [.. inside.Where(entry => FixtureKind.Measured(entry.Fixture) is CounterSink sink
             && sink.Measurements.Mounting != SinkMounting.Vessel)];
-        IFixture[] tops = [.. inside.Select(entry => KnownKind.Measured(entry.Fixture)).Where(fixture =>
-            TopRows.Deepest(fixture) is not null)];
+        IFixture[] tops = [.. inside.Select(entry => FixtureKind.Measured(entry.Fixture)).Where(fixture =>
+            Depth(fixture) is not null)];
         if (let.Length == 0 || tops.Length == 0)
         {
             yield break;
         }
 
-        double deepest = tops.Max(top => TopRows.Deepest(top)!.Value) - 0.025;
-        RectangularOpening[] holes = [.. tops.SelectMany(TopRows.Holes)];
+        double deepest = tops.Max(top => Depth(top)!.Value) - 0.025;
+        RectangularOpening[] holes = [.. tops.SelectMany(top => FixtureKind.Of(top)!.CutOuts(top))];
         foreach (FixtureJob entry in let)
         {
-            CounterSinkMeasurements tape = ((CounterSink)KnownKind.Measured(entry.Fixture)).Measurements;
+            CounterSinkMeasurements tape = ((CounterSink)FixtureKind.Measured(entry.Fixture)).Measurements;
             bool rim = tape is { Mounting: SinkMounting.DropIn, Outline: not null };
             Length narrow = Min(rim ? tape.Outline!.Length : tape.MouthLength, rim ? tape.Outline!.Width : tape.MouthWidth);
             if (narrow.Meters > deepest)

@@ -15,7 +15,7 @@ internal static class PlanDoubts
         List<Doubt> doubts = [];
         List<FixtureJob> whole = [];
         foreach (IGrouping<(string, IFixture), FixtureJob> same in job.Fixtures.GroupBy(fixture =>
-            (fixture.Room, KnownKind.Measured(fixture.Fixture))))
+            (fixture.Room, FixtureKind.Measured(fixture.Fixture))))
         {
             // Entries for parts of one fixture hold its readings several times; they are looked at once.
             bool parts = PartDoubts.AreParts(same);
@@ -64,10 +64,10 @@ internal static class PlanDoubts
         // What is unknown, or holds no coat, is told by the verdict; of a material of the caller's own nobody here knows what is made of
         // it.
         if (!material.IsUnknown && material.BondsInTheField && FixtureMaterial.TryFind(material.Id) is not null
-            && KnownKind.Of(KnownKind.Measured(fixture.Fixture)) is KnownKind kind && !material.IsNamedIn(kind.Materials))
+            && FixtureKind.Of(fixture.Fixture) is { Materials.Count: > 0 } kind && !material.IsNamedIn(kind.Materials))
         {
             yield return new Doubt(
-                DoubtKind.Material, fixture.Id, null, ("aeiou".Contains(kind.Words[0]) ? "an " : "a ") + kind.Words + " of "
+                DoubtKind.Material, fixture.Id, null, ("aeiou".Contains(kind.Name[0]) ? "an " : "a ") + kind.Name + " of "
                     + material.Name,
                 "Identify the material again: preparation, promoter and verdict rest on it.", UsualMaterials);
         }

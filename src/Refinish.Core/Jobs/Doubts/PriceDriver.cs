@@ -2,6 +2,7 @@ using System;
 using System.Collections.Generic;
 using System.Linq;
 using Refinish.Estimating;
+using Refinish.Numerics;
 using UnitsNet;
 
 namespace Refinish.Jobs;

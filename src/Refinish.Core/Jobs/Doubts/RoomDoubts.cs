@@ -44,7 +44,7 @@ internal static class RoomDoubts
     {
         double along = Math.Max(room.Length.Meters, room.Width.Meters) + Slack;
         double across = Math.Min(room.Length.Meters, room.Width.Meters) + Slack;
-        IFixture fixture = KnownKind.Measured(entry.Fixture);
+        IFixture fixture = FixtureKind.Measured(entry.Fixture);
         if (fixture is TiledSurround walls)
         {
             // Walls round a corner of a room may be as long as the room; none is longer, and tile ends at the ceiling.
@@ -59,7 +59,7 @@ internal static class RoomDoubts
             return own.Parts.SelectMany((part, i) => OfPart(entry, room, part, "Parts[" + Figures.Fixed(i, 0) + "].Area"));
         }
 
-        return KnownKind.Of(fixture)?.Footprint(fixture) is Footprint floor
+        return FixtureKind.Of(fixture)?.Footprint(fixture) is Footprint floor
             ?
             [
                 .. Beyond("Length", "the longer side on the floor", Math.Max(floor.Length, floor.Width), along),
@@ -98,8 +98,8 @@ internal static class RoomDoubts
 
     private static IEnumerable<Doubt> OfFloor(SiteRoom site, IReadOnlyList<FixtureJob> inside)
     {
-        double taken = inside.Select(entry => KnownKind.Measured(entry.Fixture)).Sum(fixture =>
-            KnownKind.Of(fixture)?.Footprint(fixture)?.Area ?? 0);
+        double taken = inside.Select(entry => FixtureKind.Measured(entry.Fixture)).Sum(fixture =>
+            FixtureKind.Of(fixture)?.Footprint(fixture)?.Area ?? 0);
         double floor = site.Room.Length.Meters * site.Room.Width.Meters;
         if (taken > floor)
         {

@@ -19,4 +19,6 @@ public sealed record Crazing : Defect
 
     /// <inheritdoc/>
     public override string Describe(DisplayUnits system) => "crazing over " + Measure.Percent.Format(ofArea, system, 3) + " of the surface";
+
+    internal override double MendedArea(double fixtureArea) => ofArea * fixtureArea;
 }

@@ -1,4 +1,5 @@
 using System.Collections.Generic;
+using Refinish.Fixtures;
 
 namespace Refinish.Substrates;
 
@@ -12,6 +13,9 @@ namespace Refinish.Substrates;
 /// </code></example>
 public abstract record Defect
 {
+    /// <summary>How wide a joint is worked on, in metres (invented).</summary>
+    private protected const double JointWidth = 0.01;
+
     // Closed on purpose: what is open about a defect is data of the own one.
     private protected Defect(DefectKind kind, string name)
     {
@@ -46,6 +50,15 @@ public abstract record Defect
     /// <summary>How many there are of it.</summary>
     internal virtual int Number => 1;
 
+    /// <summary>How many units of its labour standard it counts for: metres, square metres or pieces.</summary>
+    internal virtual double Units => Number;
+
+    /// <summary>Whether such a defect cannot be on a known material.</summary>
+    internal virtual bool Contradicts(FixtureMaterial material) => false;
+
+    /// <summary>The area that materials by area go on when it is mended (m²); 0 for what takes none.</summary>
+    internal virtual double MendedArea(double fixtureArea) => 0;
+
     /// <summary>What it makes of the fixture by itself; <see langword="null"/> where the rules of the survey say that.</summary>
     internal virtual SurveyRule? OwnRule => null;
 
@@ -53,7 +66,7 @@ public abstract record Defect
     internal virtual IReadOnlyList<Caution> Brings => [];
 
     /// <summary>The hollow that filler has to take up; <see langword="null"/> when this is not mended with filler.</summary>
-    internal virtual Cavity? CavityUnder(FillerPolicy policy) => null;
+    internal virtual Cavity? CavityUnder(FillerPolicy policy, Trace? t = null) => null;
 
     internal static string Mm(double metres, DisplayUnits system) => Measure.Length.Format(metres, system, 4);
 }

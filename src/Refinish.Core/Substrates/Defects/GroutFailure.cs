@@ -1,3 +1,4 @@
+using Refinish.Fixtures;
 using UnitsNet;
 
 namespace Refinish.Substrates;
@@ -19,4 +20,10 @@ public sealed record GroutFailure : Defect
 
     /// <inheritdoc/>
     public override string Describe(DisplayUnits system) => "grout failure along " + Measure.Distance.Format(joint, system, 4) + " of joint";
+
+    internal override double Units => joint;
+
+    internal override bool Contradicts(FixtureMaterial material) => !material.HasJoints;
+
+    internal override double MendedArea(double fixtureArea) => joint * JointWidth;
 }

@@ -1,3 +1,4 @@
+using Refinish.Fixtures;
 using UnitsNet;
 
 namespace Refinish.Substrates;
@@ -52,4 +53,10 @@ public sealed record Liner : Defect
     }) + (ComesOff ? ", comes off" : string.Empty);
 
     internal override double FlatArea => area;
+
+    internal override double Units => ComesOff ? area : 0;
+
+    internal override bool Contradicts(FixtureMaterial material) => !ComesOff && material.Surface != MaterialSurface.Polymer;
+
+    internal override double MendedArea(double fixtureArea) => area;
 }

@@ -1,4 +1,5 @@
 using System.Globalization;
+using Refinish.Fixtures;
 
 namespace Refinish.Substrates;
 
@@ -19,4 +20,6 @@ public sealed record LooseTiles : Defect
     public override string Describe(DisplayUnits system) => Count.ToString(CultureInfo.InvariantCulture) + (Count == 1 ? " loose tile" : " loose tiles");
 
     internal override int Number => Count;
+
+    internal override bool Contradicts(FixtureMaterial material) => !material.HasJoints;
 }

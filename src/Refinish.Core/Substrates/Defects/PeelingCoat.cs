@@ -39,4 +39,8 @@ public sealed record PeelingCoat : Defect
         AdhesionGrade.Grade4B => "4B",
         _ => "5B",
     };
+
+    internal override double Units => area;
+
+    internal override double MendedArea(double fixtureArea) => area;
 }

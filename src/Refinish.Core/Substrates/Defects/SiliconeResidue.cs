@@ -19,4 +19,8 @@ public sealed record SiliconeResidue : Defect
 
     /// <inheritdoc/>
     public override string Describe(DisplayUnits system) => "silicone residue along " + Measure.Distance.Format(joint, system, 4) + " of joint";
+
+    internal override double Units => joint;
+
+    internal override double MendedArea(double fixtureArea) => joint * JointWidth;
 }

@@ -90,7 +90,7 @@ internal static class SurveyRules
             (s, _) => Each<Burn>(s)) { Concerns = Audience.Crew },
         new("S-30", "much filler", If, "measure again; ask whether replacing is the better answer", "survey", Invented, Filler),
         new("S-31", "survey contradicts itself", If, "identify the material again, or find where the trace comes from", "identification", Practice,
-            (s, _) => s.Defects.Where(defect => Contradicts(s.Material, defect)).Select(defect =>
+            (s, _) => s.Defects.Where(defect => !s.Material.IsUnknown && defect.Contradicts(s.Material)).Select(defect =>
                 new Finding(system => defect.Describe(system) + " does not go with " + s.Material.Name))),
         new("S-32", "no exhaust path", No, "another way for the air, or no spraying here", "smoke or paper test at the opening", Practice,
             (s, _) => When(s.NoExhaustPath, "there is no way to lead exhaust air outdoors")) { ProtectsPeople = true },
@@ -228,13 +228,4 @@ internal static class SurveyRules
         LimitComparison comparison = new("filler on one fixture", volume, policy.UsualFiller.CubicMeters, LimitSense.AtMost, Measure.Liquid, Invented);
         return comparison.Outcome == ComparisonOutcome.Beyond ? [Finding.About(comparison)] : [];
     }
-
-    private static bool Contradicts(FixtureMaterial material, Defect defect) => defect switch
-    {
-        _ when material.IsUnknown => false,
-        RustSpot => !material.IsMagnetic,
-        GroutFailure or LooseTiles => !material.HasJoints,
-        Liner { ComesOff: false } => material.Surface != MaterialSurface.Polymer,
-        _ => false,
-    };
 }

@@ -1,9 +1,9 @@
-namespace Refinish.Estimating;
+namespace Refinish.Numerics;
 
 /// <summary>
 /// The order of the slices of one input in Latin hypercube sampling: a permutation of 0 … count − 1 that is calculated for each trial and
-/// stored nowhere. Steps that can each be undone (multiply by an odd number, add, shift onto itself) permute the next power of two; what falls
-/// outside goes round again (cycle walking, Black and Rogaway, "Ciphers with arbitrary finite domains", CT-RSA 2002).
+/// stored nowhere. Steps that can each be undone (multiply by an odd number, add, shift onto itself) permute the next power of two; what
+/// falls outside goes round again (cycle walking, Black and Rogaway, "Ciphers with arbitrary finite domains", CT-RSA 2002).
 /// </summary>
 internal readonly struct Strata
 {

@@ -1,7 +1,7 @@
 using System;
 using MathNet.Numerics;
 
-namespace Refinish;
+namespace Refinish.Numerics;
 
 /// <summary>
 /// The score of the standard normal distribution for a chance, and the chance of a score. The score: M. J. Wichura, "Algorithm AS 241: the

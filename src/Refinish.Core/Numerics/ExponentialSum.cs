@@ -1,11 +1,11 @@
 using System;
 
-namespace Refinish.Air;
+namespace Refinish.Numerics;
 
 /// <summary>
-/// The zeros of h(y) = Σ c_j e^(−r_j y) on an interval, all of them: e^(r_0 y) h has the same zeros and a derivative with one term
-/// less, so the zeros of the shorter sum cut the interval into pieces on which h changes sign at most once. By Descartes' rule of signs,
-/// which holds for such sums, there are no more zeros than changes of sign among the coefficients; with none or one there is nothing to cut.
+/// The zeros of h(y) = Σ c_j e^(−r_j y) on an interval, all of them: e^(r_0 y) h has the same zeros and a derivative with one term less, so
+/// the zeros of the shorter sum cut the interval into pieces on which h changes sign at most once. By Descartes' rule of signs, which holds
+/// for such sums, there are no more zeros than changes of sign among the coefficients; with none or one there is nothing to cut.
 /// </summary>
 internal static class ExponentialSum
 {
@@ -36,7 +36,7 @@ internal static class ExponentialSum
             Sum whole = new(coefficients, rates, count);
             if (signs == 1 && Opposite(whole.At(0), whole.At(length)))
             {
-                zeros[0] = SignChange.Find(whole, 0, length);
+                zeros[0] = Roots.Enclose(whole, 0, length, Roots.Sharp).Upper;
                 return 1;
             }
 
@@ -62,7 +62,7 @@ internal static class ExponentialSum
             double upper = cuts[i];
             if (Opposite(sum.At(lower), sum.At(upper)))
             {
-                zeros[found++] = SignChange.Find(sum, lower, upper);
+                zeros[found++] = Roots.Enclose(sum, lower, upper, Roots.Sharp).Upper;
             }
 
             lower = upper;
@@ -86,7 +86,7 @@ internal static class ExponentialSum
     }
 
     // h times e^(r_0 y), so that the slowest term does not underflow.
-    private readonly struct Sum(double[] coefficients, double[] rates, int count) : ITimeFunction
+    private readonly struct Sum(double[] coefficients, double[] rates, int count) : IFunction
     {
         public double At(double time)
         {

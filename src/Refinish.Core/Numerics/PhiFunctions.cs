@@ -1,12 +1,13 @@
 using System;
 
-namespace Refinish;
+namespace Refinish.Numerics;
 
 /// <summary>
-/// The φ-functions of exponential integrators, φ₁(z) = (e^z − 1)/z and φ₂(z) = (φ₁(z) − 1)/z, without loss of digits near zero.
-/// They let one formula hold for a first-order process with any rate, zero included, and for two rates that come together.
+/// The φ-functions of exponential integrators, φ₁(z) = (e^z − 1)/z and φ₂(z) = (φ₁(z) − 1)/z, without loss of digits near zero. They let
+/// one formula hold for a first-order process with any rate, zero included, and for two rates that come together.
 /// </summary>
-/// <remarks>Names as in M. Hochbruck and A. Ostermann, "Exponential integrators", Acta Numerica 19 (2010); from memory, the algebra is elementary.</remarks>
+/// <remarks>Names as in M. Hochbruck and A. Ostermann, "Exponential integrators", Acta Numerica 19 (2010); from memory, the algebra is
+/// elementary.</remarks>
 internal static class PhiFunctions
 {
     /// <summary>The mean of e^(s·z) over s from 0 to 1; 1 at z = 0.</summary>

@@ -1,6 +1,6 @@
 using System;
 
-namespace Refinish;
+namespace Refinish.Numerics;
 
 /// <summary>A straight line through points by least squares, y = y_m + b (x − x_m), and how well its slope is known.</summary>
 internal readonly struct LineFit

@@ -1,4 +1,4 @@
-namespace Refinish.Estimating;
+namespace Refinish.Numerics;
 
 /// <summary>
 /// The Sobol sequence in Gray-code order with the direction numbers of S. Joe and F. Y. Kuo, "Constructing Sobol sequences with better

@@ -1,8 +1,8 @@
-namespace Refinish.Estimating;
+namespace Refinish.Numerics;
 
 /// <summary>
-/// Philox4x32-10: ten rounds that scramble a counter of four words under a key of two. Salmon, Moraes, Dror and Shaw, "Parallel random numbers:
-/// as easy as 1, 2, 3", SC11 (2011); held to the known answers of its authors by a test.
+/// Philox4x32-10: ten rounds that scramble a counter of four words under a key of two. Salmon, Moraes, Dror and Shaw, "Parallel random
+/// numbers: as easy as 1, 2, 3", SC11 (2011); held to the known answers of its authors by a test.
 /// </summary>
 internal static class Philox
 {

@@ -1,13 +1,14 @@
 using System;
 using System.Collections.Generic;
 
-namespace Refinish.Films;
+namespace Refinish.Numerics;
 
 /// <summary>
 /// Least cost under "at least" rules: minimise c·y with y ≥ 0 and rows a·y ≥ b, c &gt; 0, by the dual simplex method in dictionary form.
-/// Rows are added as they turn out to be broken; most triangles never get a say. Ties go to the lower index, so that the answer is always the same.
+/// Rows are added as they turn out to be broken; most triangles never get a say. Ties go to the lower index, so that the answer is always
+/// the same.
 /// </summary>
-internal sealed class StrokeLeast
+internal sealed class DualSimplex
 {
     private const double Zero = 1e-11;
 
@@ -18,7 +19,7 @@ internal sealed class StrokeLeast
     private readonly double[] cost;
     private int slacks;
 
-    public StrokeLeast(double[] costs)
+    public DualSimplex(double[] costs)
     {
         columns = costs.Length;
         cost = (double[])costs.Clone();

@@ -1,7 +1,7 @@
 using System;
 using System.Collections.Generic;
 
-namespace Refinish.Jobs;
+namespace Refinish.Numerics;
 
 /// <summary>
 /// Least squares of standardised values y over standardised columns x: b solves (XᵀX/n) b = Xᵀy/n, by Cholesky's factors; the standard
