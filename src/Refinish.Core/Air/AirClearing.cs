@@ -48,31 +48,25 @@ public sealed record AirClearing
     public Room? Room { get; init; }
 
     /// <summary>The share removed.</summary>
-    public Ratio Removed => Ratio.FromDecimalFractions(Share);
+    public Ratio Removed => Ratio.FromDecimalFractions(Share().Value);
 
     /// <summary>Air changes per hour: the fresh air of an hour, over the volume of the room.</summary>
-    public double AirChangesPerHour => Rate * 3600;
+    public double AirChangesPerHour => Rate().Value * 3600;
 
     /// <summary>The time that it takes.</summary>
-    public TimeSpan Time => Durations.FromSeconds(Seconds);
+    public TimeSpan Time => Durations.FromSeconds(Seconds().Value);
 
     /// <summary>How many times the volume of the room has gone through it by then.</summary>
-    public double AirChanges => Rate * Seconds;
+    public double AirChanges => Count().Value;
 
     /// <summary>
     /// The flow that the fan has to move for it, beside what infiltrates into the <see cref="Room"/>; <see langword="null"/> without a
     /// room.
     /// </summary>
-    public VolumeFlow? FanFlow => Room is Room room ? VolumeFlow.FromCubicMetersPerSecond(Flow(room)) : null;
+    public VolumeFlow? FanFlow => Room is null ? null : VolumeFlow.FromCubicMetersPerSecond(Flow().Value);
 
     /// <summary>What to warn of.</summary>
     public IReadOnlyList<Caution> Cautions { get; } = new ValueList<Caution>([Refinish.Cautions.ClearingCountsNoSource]);
-
-    private double Share => removed ?? 1 - Math.Exp(-(Rate * Seconds / mixing));
-
-    private double Rate => changes ?? mixing * -Math.Log(1 - removed!.Value) / seconds!.Value;
-
-    private double Seconds => seconds ?? mixing * -Math.Log(1 - removed!.Value) / changes!.Value;
 
     /// <summary>How long it takes at given air changes.</summary>
     /// <param name="removed">The share to remove, 0.01 to 99.9999 %.</param>
@@ -99,32 +93,15 @@ public sealed record AirClearing
     /// <returns>The derivation.</returns>
     public Workings Workings()
     {
-        Expression e = Expression.Quantity("E", Share, Measure.Percent);
-        Expression n = Expression.Quantity("n", Rate, Measure.AirChanges);
-        Expression t = Expression.Quantity("t", Seconds, Measure.Minutes);
-        Expression k = Expression.Quantity("K", mixing, Measure.Number);
-        WorkingStep found = removed is null
-            ? new("share removed", "E", 1 - Expression.Exp(-(n * t / k)), Share, Measure.Percent, Decay)
-            : changes is null
-                ? new("air changes", "n", k * -Expression.Ln(1 - e) / t, Rate, Measure.AirChanges, Decay)
-                : new("time to clear", "t", k * -Expression.Ln(1 - e) / n, Seconds, Measure.Minutes, Decay);
-        List<WorkingStep> steps = [found, new("air changes in all", "N", n * t, AirChanges, Measure.Number, Decay)];
-        if (Room is Room room)
-        {
-            Expression volume = Expression.Quantity("V", room.Volume.CubicMeters, Measure.RoomVolume);
-            Expression infiltration = Expression.Quantity("Q_inf", room.Infiltration.CubicMetersPerSecond, Measure.Airflow);
-            steps.Add(new("flow of the fan", "Q", Expression.Max((n * volume) - infiltration, Expression.Number(0)), Flow(room),
-                Measure.Airflow, Decay));
-        }
-
-        return new Workings("Clearing of a room's air", steps);
+        Func<Trace, Num> found = removed is null ? Share : changes is null ? Rate : Seconds;
+        return Trace.Of("Clearing of a room's air", [found, Count, .. Room is null ? [] : (Func<Trace, Num>[])[Flow]]);
     }
 
     /// <summary>Share, time and air changes.</summary>
     /// <returns>Text such as <c>99 % removed in 46.052 min at 6 1/h, mixing factor 1</c>.</returns>
     public override string ToString() =>
-        Measure.Percent.Format(Share, DisplayUnits.Si, 6) + " removed in " + Measure.Minutes.Format(Seconds) + " at "
-        + Measure.AirChanges.Format(Rate) + ", mixing factor " + Figures.Significant(mixing, 4);
+        Measure.Percent.Format(Share().Value, DisplayUnits.Si, 6) + " removed in " + Measure.Minutes.Format(Seconds().Value) + " at "
+        + Measure.AirChanges.Format(Rate().Value) + ", mixing factor " + Figures.Significant(mixing, 4);
 
     private static double Part(Ratio removed) => Guard.Within(removed, Bounds.Between(1e-4, 0.999999, Measure.Percent), nameof(removed));
 
@@ -133,6 +110,26 @@ public sealed record AirClearing
 
     private static double Duration(TimeSpan time) => Guard.Within(time, Bounds.Between(1, 60 * 86400, Measure.Minutes), nameof(time));
 
-    // The air changes count before the mixing factor here, after it in the study: the kernel is given a factor of one.
-    private double Flow(Room room) => AirKernel.FanFlow(Rate, room.Volume.CubicMeters, 1, room.Infiltration.CubicMetersPerSecond);
+    private Num Share(Trace? t = null) => removed is double part
+        ? t.Given("E", part, Measure.Percent)
+        : t.Step("share removed", "E", Measure.Percent, Decay, 1 - Num.Exp(-(Rate(t) * Seconds(t) / Mixing(t))));
+
+    private Num Rate(Trace? t = null) => changes is double perSecond
+        ? t.Given("n", perSecond, Measure.AirChanges)
+        : t.Step("air changes", "n", Measure.AirChanges, Decay, Purges(t) / Seconds(t));
+
+    private Num Seconds(Trace? t = null) => seconds is double time
+        ? t.Given("t", time, Measure.Minutes)
+        : t.Step("time to clear", "t", Measure.Minutes, Decay, Purges(t) / Rate(t));
+
+    private Num Purges(Trace? t) => Mixing(t) * -Num.Ln(1 - Share(t));
+
+    private Num Count(Trace? t = null) => t.Step("air changes in all", "N", Measure.Number, Decay, Rate(t) * Seconds(t));
+
+    // The air changes count before the mixing factor here, after it in the study.
+    private Num Flow(Trace? t = null) => t.Step("flow of the fan", "Q", Measure.Airflow, Decay, AirKernel.FanFlow(
+        Rate(t) * t.Given("V", Room!.Volume.CubicMeters, Measure.RoomVolume),
+        t.Given("Q_inf", Room.Infiltration.CubicMetersPerSecond, Measure.Airflow)));
+
+    private Num Mixing(Trace? t) => t.Given("K", mixing, Measure.Number);
 }

@@ -94,7 +94,7 @@ public sealed partial class AirStudy
     /// allowed). Never less than <see cref="AirflowForFlammableLimit"/>.
     /// </summary>
     public VolumeFlow? SteadyAirflowForFlammableLimit =>
-        Flammability.IsWhole ? Flow(AirSizing.GreatestRelease(Load, Flammability.Weights) / ShareAllowed / RoomVolume) : null;
+        Flammability.IsWhole ? Flow(SteadyFlow(Flammability.Weights)) : null;
 
     /// <summary>
     /// The flow the exhaust must really move so that neither the mixture index of the lowest eight-hour limits of the set nor that of the
@@ -102,11 +102,7 @@ public sealed partial class AirStudy
     /// limit. In a bathroom it is usually far beyond any fan: then breathing protection has to do it.
     /// </summary>
     public VolumeFlow? AirflowForExposureIndex =>
-        Strictest.IsWhole
-            ? Flow(Math.Max(
-                AirSizing.ForDose(Load, Strictest.Weights, shift, EightHours * RoomVolume),
-                AirSizing.ForDose(Load, ShortTerm.Weights, FifteenMinutes, FifteenMinutes * RoomVolume)))
-            : null;
+        Strictest.IsWhole ? Flow(FlowForIndex()) : null;
 
     /// <summary>
     /// The flow the exhaust must really move (mixing factor included) so that the peak stays at a share of the lower flammable limit.
@@ -253,8 +249,7 @@ public sealed partial class AirStudy
     };
 
     private VolumeFlow? Holding(double share) =>
-        Flammability.IsWhole ? Flow(AirSizing.ForPeak(Load, Flammability.Weights, share * RoomVolume)) : null;
+        Flammability.IsWhole ? Flow(FlowFor(AirSizing.ForPeak(Load, Flammability.Weights, share * RoomVolume))) : null;
 
-    private VolumeFlow Flow(double changes) => VolumeFlow.FromCubicMetersPerSecond(
-        AirKernel.FanFlow(changes, RoomVolume, Exhaust.MixingFactor, Room.Infiltration.CubicMetersPerSecond));
+    private static VolumeFlow Flow(Num flow) => VolumeFlow.FromCubicMetersPerSecond(flow.Value);
 }

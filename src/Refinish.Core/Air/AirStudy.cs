@@ -39,6 +39,7 @@ public sealed partial class AirStudy
     internal const double FifteenMinutes = 15 * 60;
     internal const string KnownOnly = ", of the substances whose limit is known";
 
+    internal static readonly Source LeChatelier = Source.Derived("Le Chatelier's rule: each vapour's fraction of its own limit, added up");
     internal static readonly Source TimeWeighted = Source.Published("29 CFR 1910.1000", "(d)(1)(i)");
     internal static readonly Source Additive = Source.Published("29 CFR 1910.1000", "(d)(2)(i)");
 
@@ -83,9 +84,10 @@ public sealed partial class AirStudy
 
         Load = new AirLoad(Emissions);
         RoomVolume = room.Volume.CubicMeters;
-        freshAir = AirKernel.FreshAir(exhaust.EffectiveFlow.CubicMetersPerSecond, room.Infiltration.CubicMetersPerSecond, exhaust.MixingFactor);
-        Changes = freshAir / RoomVolume;
+        freshAir = FreshAir().Value;
+        Changes = AirChanges().Value;
         Shapes = new AirShapes(Load.Timeline, Changes);
+        Place = new AirPlace.WholeRoom(this);
     }
 
     /// <summary>The room.</summary>
@@ -131,7 +133,8 @@ public sealed partial class AirStudy
     /// The peak and averages of each substance that evaporates, water included, one for each registry number, in the order in which the
     /// coats name them.
     /// </summary>
-    public IReadOnlyList<SubstanceAir> Substances => field ??= new ValueList<SubstanceAir>(Enumerable.Range(0, Load.Solvents.Length).Select(Study));
+    public IReadOnlyList<SubstanceAir> Substances => field ??= new ValueList<SubstanceAir>(
+        Enumerable.Range(0, Load.Solvents.Length).Select(i => new SubstanceAir(this, i, Place)));
 
     /// <summary>What to warn of with these results.</summary>
     public IReadOnlyList<Caution> Cautions => field ??= ExposureComparisons.Cautions(this);
@@ -147,20 +150,19 @@ public sealed partial class AirStudy
 
     internal AirShapes Shapes { get; }
 
+    /// <summary>The room as one place.</summary>
+    internal AirPlace Place { get; }
+
     internal AirIndex Flammability => field ??= new AirIndex(
-        this,
-        AirKernel.FlammableMolarVolume(Room),
-        [.. Load.Solvents.Select(solvent => solvent.IsWater ? double.PositiveInfinity : solvent.Flammability.InMixture)],
-        shift,
-        EightHours);
+        this, [.. Load.Solvents.Select(solvent => solvent.IsWater ? double.PositiveInfinity : solvent.Flammability.InMixture)],
+        shift, EightHours, isFlammability: true);
 
-    internal AirIndex Strictest =>
-        field ??= new AirIndex(this, AirKernel.MolarVolume, ExposureComparisons.Lowest(Load.Solvents, Limits, ExposureLimitKind.Twa8h),
-        shift, EightHours);
+    internal AirIndex Strictest => field ??= new AirIndex(
+        this, ExposureComparisons.Lowest(Load.Solvents, Limits, ExposureLimitKind.Twa8h), shift, EightHours, isFlammability: false);
 
-    internal AirIndex ShortTerm =>
-        field ??= new AirIndex(this, AirKernel.MolarVolume, ExposureComparisons.Lowest(Load.Solvents, Limits, ExposureLimitKind.Stel15min),
-        FifteenMinutes, FifteenMinutes);
+    internal AirIndex ShortTerm => field ??= new AirIndex(
+        this, ExposureComparisons.Lowest(Load.Solvents, Limits, ExposureLimitKind.Stel15min),
+        FifteenMinutes, FifteenMinutes, isFlammability: false);
 
     /// <summary>The same room, exhaust and emissions against another set of limits.</summary>
     /// <param name="limits">The limits.</param>
@@ -175,7 +177,7 @@ public sealed partial class AirStudy
     /// <exception cref="ArgumentException"><paramref name="solvent"/> is not released in this study.</exception>
     /// <exception cref="ArgumentOutOfRangeException"><paramref name="time"/> is outside its range.</exception>
     public MassConcentration ConcentrationAt(Solvent solvent, TimeSpan time) =>
-        MassConcentration.FromKilogramsPerCubicMeter(AirLoad.Sum(Load.Masses(Known(solvent)), Shapes.Answers, Time(time, nameof(time))) / RoomVolume);
+        MassConcentration.FromKilogramsPerCubicMeter(Place.At(Load.Masses(Known(solvent)), Time(time, nameof(time))).Value);
 
     /// <summary>The fraction of the lower flammable limit at a time, all substances together.</summary>
     /// <param name="time">From the start of the study, 0 to 120 days.</param>
@@ -184,7 +186,7 @@ public sealed partial class AirStudy
     public Ratio? FlammableFractionAt(TimeSpan time)
     {
         double seconds = Time(time, nameof(time));
-        return Flammability.IsWhole ? Ratio.FromDecimalFractions(AirLoad.Sum(Flammability.Weights, Shapes.Answers, seconds) / RoomVolume) : null;
+        return Flammability.IsWhole ? Ratio.FromDecimalFractions(Place.At(Flammability.Weights, seconds).Value) : null;
     }
 
     /// <summary>Where a substance is at a time: film, air, gone.</summary>
@@ -203,28 +205,15 @@ public sealed partial class AirStudy
         }
 
         double[] masses = Load.Masses(Known(solvent));
-        return Load.Balance(masses, seconds, AirLoad.Sum(masses, Shapes.Answers, seconds), Changes * AirLoad.Dose(masses, Shapes.Answers, 0, seconds));
+        return Load.Balance(
+            masses, seconds, Shapes.Answers.Moment(masses, seconds).Value, Changes * Shapes.Answers.Dose(masses, 0, seconds).Value);
     }
-
-    /// <summary>How every number of this study follows.</summary>
-    /// <returns>The derivation.</returns>
-    public Workings Workings() => AirStudyWorkings.Of(this);
 
     /// <summary>The peak against the flammable limit, or that it cannot be judged.</summary>
     /// <returns>One line of text.</returns>
     public override string ToString() => FlammableLimit.ToString();
 
     internal static double Time(TimeSpan time, string name) => Guard.Within(time, Bounds.NotNegative(Measure.Hours, 120 * 86400), name);
-
-    private SubstanceAir Study(int substance)
-    {
-        double[] masses = Load.Masses(substance);
-        AirShape shape = Shapes.Of(masses);
-        AirMaximum peak = AirMaximum.Peak(this, shape, masses);
-        AirMaximum quarter = AirMaximum.Window(this, shape, masses, FifteenMinutes, FifteenMinutes);
-        AirMaximum day = AirMaximum.Window(this, shape, masses, shift, EightHours);
-        return new SubstanceAir(Load.Solvents[substance], AirLoad.Total(masses), peak, quarter, day);
-    }
 
     internal int Known(Solvent solvent)
     {

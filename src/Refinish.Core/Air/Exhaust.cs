@@ -53,26 +53,24 @@ public sealed record Exhaust
     }
 
     /// <summary>The flow really moved: label flow × delivered fraction.</summary>
-    public VolumeFlow EffectiveFlow => VolumeFlow.FromCubicMetersPerSecond(labelFlow * deliveredFraction);
+    public VolumeFlow EffectiveFlow => VolumeFlow.FromCubicMetersPerSecond(Moved().Value);
 
     /// <summary>The flow of fresh air that counts in a well-mixed room: effective flow / K.</summary>
-    public VolumeFlow FreshAirFlow => VolumeFlow.FromCubicMetersPerSecond(labelFlow * deliveredFraction / mixingFactor);
+    public VolumeFlow FreshAirFlow => VolumeFlow.FromCubicMetersPerSecond(Fresh().Value);
 
     /// <summary>How the flows follow.</summary>
     /// <returns>The derivation.</returns>
-    public Workings Workings()
-    {
-        Expression label = Expression.Quantity("Q_label", labelFlow, Measure.Airflow);
-        Expression delivered = Expression.Quantity("η", deliveredFraction, Measure.Percent);
-        Expression k = Expression.Quantity("K", mixingFactor, Measure.Number);
-        WorkingStep effective = new("flow really moved", "Q", label * delivered, EffectiveFlow.CubicMetersPerSecond, Measure.Airflow, Delivered);
-        WorkingStep fresh = new("fresh air that counts", "F", effective.Result() / k, FreshAirFlow.CubicMetersPerSecond, Measure.Airflow, Mixing);
-        return new Workings("Exhaust", [effective, fresh]);
-    }
+    public Workings Workings() => Trace.Of("Exhaust", Moved, Fresh);
 
     /// <summary>The flows and the mixing factor.</summary>
     /// <returns>Text such as <c>424.75 m³/h on the label, 254.85 m³/h moved, mixing factor 3</c>.</returns>
     public override string ToString() =>
         Measure.Airflow.Format(labelFlow) + " on the label, " + Measure.Airflow.Format(EffectiveFlow.CubicMetersPerSecond)
         + " moved, mixing factor " + Figures.Significant(mixingFactor, 4);
+
+    private Num Moved(Trace? t = null) => t.Step("flow really moved", "Q", Measure.Airflow, Delivered,
+        t.Given("Q_label", labelFlow, Measure.Airflow) * t.Given("η", deliveredFraction, Measure.Percent));
+
+    private Num Fresh(Trace? t = null) =>
+        t.Step("fresh air that counts", "F", Measure.Airflow, Mixing, Moved(t) / t.Given("K", mixingFactor, Measure.Number));
 }

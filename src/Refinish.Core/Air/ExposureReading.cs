@@ -72,7 +72,7 @@ public sealed record ExposureReading
     public MassConcentration? MassConcentration => byMass ? UnitsNet.MassConcentration.FromKilogramsPerCubicMeter(measured) : null;
 
     /// <summary>Reading over limit, C/L; <see langword="null"/> without a limit.</summary>
-    public double? OfLimit => measured / LimitValue;
+    public double? OfLimit => LimitValue is null ? null : Part(0, null).Value;
 
     /// <summary>The reading against its limit; it cannot be judged without one.</summary>
     public LimitComparison Comparison => new(
@@ -87,9 +87,9 @@ public sealed record ExposureReading
         Whose = Limit?.Whose,
     };
 
-    internal double Measured => measured;
-
     internal double? LimitValue => byMass ? Limit?.MassConcentration?.KilogramsPerCubicMeter : Limit?.VolumeFraction?.DecimalFractions;
+
+    internal Num Part(int index, Trace? t) => t.Given("C", index, measured, Unit) / t.Given("L", index, LimitValue!.Value, Unit);
 
     internal Measure Unit => byMass ? Measure.MassConcentration : Measure.PartsPerMillion;
 

@@ -1,6 +1,5 @@
 using System;
 using System.Collections.Generic;
-using System.Globalization;
 using System.Linq;
 using UnitsNet;
 
@@ -45,29 +44,29 @@ public sealed record FlammableMixture
     public FlammableMixture(IReadOnlyList<FlammableVapour> vapours)
     {
         this.vapours = Guard.List(vapours, nameof(vapours), 1);
-        Guard.Rule(Sum <= 1 + 1e-9, nameof(vapours), Sum, Measure.Percent, "parts that add up to at most 100 %");
+        Guard.Rule(Sum().Value <= 1 + 1e-9, nameof(vapours), Sum().Value, Measure.Percent, "parts that add up to at most 100 %");
     }
 
     /// <summary>What burns in the air, in the order given.</summary>
     public IReadOnlyList<FlammableVapour> Vapours => vapours;
 
     /// <summary>All vapour together, by volume of the air.</summary>
-    public Ratio Total => Ratio.FromDecimalFractions(Sum);
+    public Ratio Total => Ratio.FromDecimalFractions(Sum().Value);
 
     /// <summary>
     /// Lower flammable limit of this mixture, all vapour together by volume; <see langword="null"/> when one is not known.
     /// </summary>
-    public Ratio? LowerLimit => IsWhole ? Ratio.FromDecimalFractions(Sum / OfLower) : null;
+    public Ratio? LowerLimit => IsWhole ? Ratio.FromDecimalFractions(Lower().Value) : null;
 
     /// <summary>
     /// Upper flammable limit of this mixture; <see langword="null"/> when one is not known. Less certain than the lower one.
     /// </summary>
-    public Ratio? UpperLimit => HasUpper ? Ratio.FromDecimalFractions(Sum / OfUpper) : null;
+    public Ratio? UpperLimit => HasUpper ? Ratio.FromDecimalFractions(Upper().Value) : null;
 
     /// <summary>
     /// How much of its lower flammable limit the mixture is; from 100 % on it can burn. <see langword="null"/> when one is not known.
     /// </summary>
-    public Ratio? OfLowerLimit => IsWhole ? Ratio.FromDecimalFractions(OfLower) : null;
+    public Ratio? OfLowerLimit => IsWhole ? Ratio.FromDecimalFractions(OfLower().Value) : null;
 
     /// <summary>What vapour may reach of its lower flammable limit, a quarter unless given.</summary>
     /// <exception cref="ArgumentNullException">It is missing.</exception>
@@ -100,8 +99,8 @@ public sealed record FlammableMixture
     {
         get
         {
-            List<Caution> cautions = OfLower > Allowed.Fraction ? [Refinish.Cautions.Flammable]
-                : OfLower > Design.Fraction ? [Refinish.Cautions.NearFlammable] : [];
+            List<Caution> cautions = OfLower().Value > Allowed.Fraction ? [Refinish.Cautions.Flammable]
+                : OfLower().Value > Design.Fraction ? [Refinish.Cautions.NearFlammable] : [];
             if (!IsWhole)
             {
                 cautions.Add(Refinish.Cautions.LimitUnknown);
@@ -116,51 +115,34 @@ public sealed record FlammableMixture
 
     private bool HasUpper => vapours.All(vapour => vapour.Upper is not null);
 
-    private double Sum => vapours.Sum(vapour => vapour.Part);
+    private Num Sum(Trace? t = null) =>
+        t.Step("all vapour", "c", Measure.Percent, Parts, Num.Sum(vapours.Select((vapour, i) => Part(vapour, i, t))));
 
-    private double OfLower => AirKernel.SumOfFractions([.. vapours.Select(one => one.Part)], [.. vapours.Select(one => one.Lower)]);
+    // What has no limit is left out.
+    private Num OfLower(Trace? t = null) => t.Step("part of the lower limit", "Φ", Measure.Percent, LeChatelier, Num.Sum(
+        vapours.Select((vapour, i) => vapour.Lower is double limit ? Part(vapour, i, t) / t.Given("LFL", i, limit, Measure.Percent) : 0)));
 
-    private double OfUpper => AirKernel.SumOfFractions([.. vapours.Select(one => one.Part)], [.. vapours.Select(one => one.Upper)]);
+    private Num OfUpper(Trace? t = null) => t.Step("part of the upper limit", "Ψ", Measure.Percent, LeChatelier, Num.Sum(
+        vapours.Select((vapour, i) => Part(vapour, i, t) / t.Given("UFL", i, vapour.Upper!.Value, Measure.Percent))));
+
+    private static Num Part(FlammableVapour vapour, int i, Trace? t) => t.Given("c", i, vapour.Part, Measure.Percent);
+
+    private Num Lower(Trace? t = null) =>
+        t.Step("lower limit of the mixture", "LFL", Measure.Percent, LeChatelier, Sum(t) / OfLower(t));
+
+    private Num Upper(Trace? t = null) =>
+        t.Step("upper limit of the mixture", "UFL", Measure.Percent, LeChatelier, Sum(t) / OfUpper(t));
 
     /// <summary>How the limits follow.</summary>
     /// <returns>The derivation.</returns>
-    public Workings Workings()
-    {
-        Expression[] parts = [.. vapours.Select((vapour, i) => Expression.Quantity("c" + Mark(i), vapour.Part, Measure.Percent))];
-        WorkingStep total = new("all vapour", "c", Expression.Sum(parts), Sum, Measure.Percent, Parts);
-        List<WorkingStep> steps = [total];
-        if (IsWhole)
-        {
-            WorkingStep part = Fractions("part of the lower limit", "Φ", "LFL", parts, vapour => vapour.Lower!.Value, OfLower);
-            steps.AddRange([part,
-                new("lower limit of the mixture", "LFL", total.Result() / part.Result(), Sum / OfLower, Measure.Percent, LeChatelier)]);
-        }
-
-        if (HasUpper)
-        {
-            WorkingStep part = Fractions("part of the upper limit", "Ψ", "UFL", parts, vapour => vapour.Upper!.Value, OfUpper);
-            steps.AddRange([part,
-                new("upper limit of the mixture", "UFL", total.Result() / part.Result(), Sum / OfUpper, Measure.Percent, LeChatelier)]);
-        }
-
-        return new Workings("Flammable limits of a mixture", steps);
-    }
+    public Workings Workings() => Trace.Of(
+        "Flammable limits of a mixture",
+        [Sum, .. IsWhole ? [OfLower, Lower] : (Func<Trace, Num>[])[], .. HasUpper ? [OfUpper, Upper] : (Func<Trace, Num>[])[]]);
 
     /// <summary>The part of the lower limit against what is allowed.</summary>
     /// <returns>One line of text.</returns>
     public override string ToString() => Comparison.ToString();
 
-    private static string Mark(int index) => "_" + (index + 1).ToString(CultureInfo.InvariantCulture);
-
-    private WorkingStep Fractions(string name, string symbol, string limit, Expression[] parts, Func<FlammableVapour, double> value,
-        double sum) => new(
-        name,
-        symbol,
-        Expression.Sum(parts.Select((part, i) => part / Expression.Quantity(limit + Mark(i), value(vapours[i]), Measure.Percent))),
-        sum,
-        Measure.Percent,
-        LeChatelier);
-
     private LimitComparison Against(FlammableShare line, string subject) => AirStudy.FlammableAgainst(
-        line, IsWhole ? subject : subject + AirStudy.KnownOnly, OfLower, IsWhole, "more fresh air, or less vapour");
+        line, IsWhole ? subject : subject + AirStudy.KnownOnly, OfLower().Value, IsWhole, "more fresh air, or less vapour");
 }

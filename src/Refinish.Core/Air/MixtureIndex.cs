@@ -1,6 +1,5 @@
 using System;
 using System.Collections.Generic;
-using System.Globalization;
 using System.Linq;
 
 namespace Refinish.Air;
@@ -61,13 +60,13 @@ public sealed record MixtureIndex
     public ExposureLimitKind? Kind { get; }
 
     /// <summary>The index; <see langword="null"/> when a substance has no limit.</summary>
-    public double? Value => IsWhole ? Sum : null;
+    public double? Value => IsWhole ? Sum().Value : null;
 
     /// <summary>
     /// The index against 1, with whose limits it was taken over. It cannot be judged when a substance has no limit, unless the others alone
     /// pass 1.
     /// </summary>
-    public LimitComparison Comparison => Compare("mixture index of the readings" + Over, Sum, IsWhole, 4);
+    public LimitComparison Comparison => Compare("mixture index of the readings" + Over, Sum().Value, IsWhole, 4);
 
     /// <summary>What to warn of.</summary>
     public IReadOnlyList<Caution> Cautions => new ValueList<Caution>(
@@ -79,32 +78,17 @@ public sealed record MixtureIndex
 
     private bool IsWhole => readings.All(reading => reading.OfLimit is not null);
 
-    private double Sum => AirKernel.SumOfFractions([.. readings.Select(one => one.Measured)], [.. readings.Select(one => one.LimitValue)]);
+    // What has no limit is left out.
+    private Num Sum(Trace? t = null) => t.Step(
+        IsWhole ? "mixture index" : "mixture index of those with a limit", "E_m", Measure.Number, AirStudy.Additive,
+        Num.Sum(readings.Select((reading, i) => (Value: reading, Place: i)).Where(one => one.Value.LimitValue is not null)
+            .Select(one => t is null ? one.Value.Part(one.Place, null) : t.Step(
+                one.Value.Substance + ", of its limit", "E_" + Numbering.Number(one.Place), Measure.Number, AirStudy.Additive,
+                one.Value.Part(one.Place, t)))));
 
     /// <summary>How the index follows.</summary>
     /// <returns>The derivation; without steps when no reading has a limit.</returns>
-    public Workings Workings()
-    {
-        List<WorkingStep> parts = [];
-        for (int i = 0; i < readings.Count; i++)
-        {
-            if (readings[i].OfLimit is double part)
-            {
-                string number = "_" + (i + 1).ToString(CultureInfo.InvariantCulture);
-                Expression formula = Expression.Quantity("C" + number, readings[i].Measured, readings[i].Unit)
-                    / Expression.Quantity("L" + number, readings[i].LimitValue!.Value, readings[i].Unit);
-                parts.Add(new(readings[i].Substance + ", of its limit", "E" + number, formula, part, Measure.Number, AirStudy.Additive));
-            }
-        }
-
-        return new Workings(
-            "Mixture index",
-            parts.Count == 0
-                ? parts
-                : [.. parts, new(IsWhole
-                    ? "mixture index" : "mixture index of those with a limit", "E_m", Expression.Sum(parts.Select(part => part.Result())),
-                    Sum, Measure.Number, AirStudy.Additive)]);
-    }
+    public Workings Workings() => Trace.Of("Mixture index", readings.Any(reading => reading.OfLimit is not null) ? [Sum] : []);
 
     /// <summary>The index against 1.</summary>
     /// <returns>Text such as <c>mixture index of the readings over OSHA PEL: 0.925; limit at most 1; 0.075 within</c>.</returns>

@@ -90,7 +90,7 @@ public sealed class PersonExposure
         double?[] lowest = Lowest();
         if (lowest.All(limit => limit is not null))
         {
-            parts.Add(new Workings("Mixture index, lowest limits of the set", [air.IndexStep("lowest limits of the set", lowest)]));
+            parts.Add(Trace.Of("Mixture index, lowest limits of the set", t => air.Index(lowest, t)));
         }
 
         return new Workings("What " + Person + " breathes", [], parts);
@@ -106,7 +106,7 @@ public sealed class PersonExposure
     {
         double?[] lowest = Lowest();
         string subject = "mixture index of 8-hour averages (" + Limits.Name + ")";
-        double index = air.Index(lowest);
+        double index = air.Index(lowest).Value;
         bool whole = lowest.All(limit => limit is not null);
         return MixtureIndex.Compare(Person + ": " + subject, index, whole, AirStudy.ScreeningDigits) with { Whose = Limits.Whose };
     }
@@ -130,32 +130,19 @@ public sealed class PersonExposure
                     && string.Equals(limit.CasNumber, solvent.CasNumber, StringComparison.Ordinal)
                     && limit.VolumeFractionOf(solvent.MolarMass)?.DecimalFractions is double fraction)
                 {
-                    LimitComparison against = Against(solvent, average, limit.Authority, fraction, limit.Source, limit.Whose);
-                    comparisons.Add(new ExposureComparison(solvent, limit, against));
+                    comparisons.Add(new ExposureComparison(solvent, limit, ExposureComparisons.Compare(
+                        Person + ": " + solvent.Name + ", 8-hour average, " + limit.Authority, average, fraction, limit.Source, limit.Whose,
+                        average > fraction
+                            ? "breathing protection by the employer's programme; less time in the room; less solvent at a time" : null)));
                 }
             }
 
             if (comparisons.Count == known)
             {
-                comparisons.Add(new ExposureComparison(solvent, null, Against(
-                    solvent, average, ExposureComparisons.NoneIn(Limits), null, ExposureComparisons.Missing, Limits.Whose)));
+                comparisons.Add(ExposureComparisons.Unlimited(Person + ": ", solvent, average, Limits));
             }
         }
 
         return new ValueList<ExposureComparison>(comparisons);
     }
-
-    private LimitComparison Against(Solvent solvent, double average, string whose, double? limit, Source source, string whom) => new(
-        Person + ": " + solvent.Name + ", 8-hour average, " + whose,
-        average,
-        limit,
-        LimitSense.AtMost,
-        Measure.PartsPerMillion,
-        source,
-        limit is null ? ExposureComparisons.LookUp
-            : average > limit ? "breathing protection by the employer's programme; less time in the room; less solvent at a time" : null)
-    {
-        Digits = AirStudy.ScreeningDigits,
-        Whose = whom,
-    };
 }

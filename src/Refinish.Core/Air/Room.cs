@@ -11,14 +11,12 @@ namespace Refinish.Air;
 /// </code></example>
 public sealed record Room
 {
-    private const double StandardPressure = 101325;
-
     private static readonly Source Box = Source.Derived("volume and floor of a box");
 
     private readonly double length;
     private readonly double width;
     private readonly double height;
-    private readonly double pressure = StandardPressure;
+    private readonly double pressure = AirKernel.StandardPressure;
     private readonly double infiltration;
     private readonly double? temperature;
 
@@ -32,7 +30,7 @@ public sealed record Room
         this.length = Guard.Within(length, Bounds.Between(0.5, 20, Measure.Distance), nameof(length));
         this.width = Guard.Within(width, Bounds.Between(0.5, 20, Measure.Distance), nameof(width));
         this.height = Guard.Within(height, Bounds.Between(1.5, 10, Measure.Distance), nameof(height));
-        double volume = AirKernel.BoxVolume(this.length, this.width, this.height);
+        double volume = Whole().Value;
         Guard.Rule(volume is >= 2 and <= 500, nameof(Volume), volume, Measure.RoomVolume, "at least 2 m³ and at most 500 m³");
     }
 
@@ -82,28 +80,25 @@ public sealed record Room
     }
 
     /// <summary>The volume of the room.</summary>
-    public Volume Volume => Volume.FromCubicMeters(AirKernel.BoxVolume(length, width, height));
+    public Volume Volume => Volume.FromCubicMeters(Whole().Value);
 
     /// <summary>The area of the floor.</summary>
-    public Area FloorArea => Area.FromSquareMeters(length * width);
+    public Area FloorArea => Area.FromSquareMeters(Floor().Value);
 
     /// <summary>How the volume and the floor area follow.</summary>
     /// <returns>The derivation.</returns>
-    public Workings Workings()
-    {
-        Expression l = Expression.Quantity("L", length, Measure.Distance);
-        Expression w = Expression.Quantity("W", width, Measure.Distance);
-        Expression h = Expression.Quantity("H", height, Measure.Distance);
-        return new Workings("Room",
-        [
-            new("floor area", "A_floor", l * w, FloorArea.SquareMeters, Measure.Area, Box),
-            new("volume of the room", "V", l * w * h, Volume.CubicMeters, Measure.RoomVolume, Box),
-        ]);
-    }
+    public Workings Workings() => Trace.Of("Room", Floor, Whole);
 
     /// <summary>The dimensions and the volume.</summary>
     /// <returns>Text such as <c>2.4384 m × 1.524 m × 2.4384 m, 9.0614 m³</c>.</returns>
     public override string ToString() =>
         Measure.Distance.Format(length) + " × " + Measure.Distance.Format(width) + " × " + Measure.Distance.Format(height)
         + ", " + Measure.RoomVolume.Format(Volume.CubicMeters);
+
+    private Num Floor(Trace? t = null) => t.Step("floor area", "A_floor", Measure.Area, Box, Section(t));
+
+    private Num Whole(Trace? t = null) =>
+        t.Step("volume of the room", "V", Measure.RoomVolume, Box, Section(t) * t.Given("H", height, Measure.Distance));
+
+    private Num Section(Trace? t) => t.Given("L", length, Measure.Distance) * t.Given("W", width, Measure.Distance);
 }

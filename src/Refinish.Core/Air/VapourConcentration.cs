@@ -22,8 +22,6 @@ namespace Refinish.Air;
 /// </code></example>
 public sealed record VapourConcentration
 {
-    private static readonly Source Gas = Source.Derived("ideal gas, R = 8.314 462 618 J/(mol·K)");
-
     private readonly double fraction;
     private readonly double molarMass;
     private readonly double temperature;
@@ -41,12 +39,12 @@ public sealed record VapourConcentration
     public Ratio VolumeFraction => Ratio.FromDecimalFractions(fraction);
 
     /// <summary>The mass in a volume of the air, as it is at <see cref="Temperature"/> and <see cref="Pressure"/>.</summary>
-    public MassConcentration Mass => MassConcentration.FromKilogramsPerCubicMeter(fraction * molarMass / Volume);
+    public MassConcentration Mass => MassConcentration.FromKilogramsPerCubicMeter(InAir().Value);
 
     /// <summary>
     /// The volume fraction with which US limits in ppm are compared: the mass at 24.45 L/mol, whatever the state of the air.
     /// </summary>
-    public Ratio ForLimits => Ratio.FromDecimalFractions(fraction * AirKernel.MolarVolume / Volume);
+    public Ratio ForLimits => Ratio.FromDecimalFractions(AgainstLimits().Value);
 
     /// <summary>Molar mass of the vapour.</summary>
     public MolarMass MolarMass => MolarMass.FromKilogramsPerMole(molarMass);
@@ -56,8 +54,6 @@ public sealed record VapourConcentration
 
     /// <summary>Pressure of the air.</summary>
     public Pressure Pressure => Pressure.FromPascals(pressure);
-
-    private double Volume => AirKernel.GasConstant * temperature / pressure;
 
     /// <summary>From a part by volume.</summary>
     /// <param name="fraction">0 to 100 %.</param>
@@ -82,10 +78,11 @@ public sealed record VapourConcentration
     public static VapourConcentration OfMass(MassConcentration mass, MolarMass molarMass, Temperature temperature, Pressure pressure)
     {
         double molar = Guard.Within(molarMass, Bounds.Positive(Measure.MolarMass, 1), nameof(molarMass));
-        double volume = AirKernel.GasConstant * Kelvins(temperature) / Pascals(pressure);
+        VapourConcentration air = new(0, molar, Kelvins(temperature), Pascals(pressure));
+        double volume = air.Volume().Value;
         double kilograms = Guard.Within(
             mass, Bounds.NotNegative(Measure.MassConcentration, molar / volume).Because("the pure vapour"), nameof(mass));
-        return new(AirKernel.VolumeFraction(kilograms, volume, molar), molar, Kelvins(temperature), Pascals(pressure));
+        return new(AirKernel.VolumeFraction(kilograms, volume, molar).Value, molar, air.temperature, air.pressure);
     }
 
     /// <summary>From a part by volume at 25 °C and 101.325 kPa, the state that limits of exposure name.</summary>
@@ -108,32 +105,25 @@ public sealed record VapourConcentration
 
     /// <summary>How the mass and the figure for limits follow.</summary>
     /// <returns>The derivation.</returns>
-    public Workings Workings()
-    {
-        Expression x = Expression.Quantity("x", fraction, Measure.PartsPerMillion);
-        WorkingStep volume = new(
-            "molar volume of the air",
-            "V_m",
-            Expression.Quantity("R", AirKernel.GasConstant, Measure.MolarEntropy)
-                * Expression.Quantity("T", temperature, Measure.AbsoluteTemperature) / Expression.Quantity("p", pressure, Measure.Pressure),
-            Volume,
-            Measure.MolarVolume,
-            Gas);
-        return new Workings("Vapour in air",
-        [
-            volume,
-            new("mass in the air", "C", x * Expression.Quantity("M", molarMass, Measure.MolarMass) / volume.Result(),
-                Mass.KilogramsPerCubicMeter, Measure.MassConcentration, Gas),
-            new("for limits in ppm", "c", x * Expression.Quantity("V_m0", AirKernel.MolarVolume, Measure.MolarVolume) / volume.Result(),
-                ForLimits.DecimalFractions, Measure.PartsPerMillion, SubstanceWorkings.GasLaw),
-        ]);
-    }
+    public Workings Workings() => Trace.Of("Vapour in air", Volume, InAir, AgainstLimits);
 
     /// <summary>The part by volume and the state of the air.</summary>
     /// <returns>Text such as <c>118 ppm at 20 °C and 84000 Pa</c>.</returns>
     public override string ToString() =>
         Measure.PartsPerMillion.Format(fraction, DisplayUnits.Si, 3) + " at " + Measure.Temperature.Format(temperature) + " and "
         + Measure.Pressure.Format(pressure);
+
+    private Num Volume(Trace? t = null) => t.Step("molar volume of the air", "V_m", Measure.MolarVolume, AirKernel.IdealGas,
+        t.Given("R", AirKernel.GasConstant, Measure.MolarEntropy) * t.Given("T", temperature, Measure.AbsoluteTemperature)
+            / t.Given("p", pressure, Measure.Pressure));
+
+    private Num InAir(Trace? t = null) => t.Step("mass in the air", "C", Measure.MassConcentration, AirKernel.IdealGas,
+        Part(t) * t.Given("M", molarMass, Measure.MolarMass) / Volume(t));
+
+    private Num AgainstLimits(Trace? t = null) => t.Step("for limits in ppm", "c", Measure.PartsPerMillion, AirKernel.GasLaw,
+        Part(t) * t.Given("V_m0", AirKernel.MolarVolume, Measure.MolarVolume) / Volume(t));
+
+    private Num Part(Trace? t) => t.Given("x", fraction, Measure.PartsPerMillion);
 
     private static double Kelvins(Temperature temperature) =>
         Guard.Within(temperature, Bounds.Between(233.15, 423.15, Measure.Temperature), nameof(temperature));

@@ -27,14 +27,7 @@ public sealed record AirReading
     public double Value { get; }
 
     /// <summary>What kind of amount it is.</summary>
-    public Measure Measure => Kind switch
-    {
-        AirReadingKind.RelativeHumidity => Measure.Percent,
-        AirReadingKind.HumidityRatio => Measure.HumidityRatio,
-        AirReadingKind.Enthalpy => Measure.SpecificEnergy,
-        AirReadingKind.SpecificVolume => Measure.SpecificVolume,
-        _ => Measure.Temperature,
-    };
+    public Measure Measure => Description.Measure;
 
     /// <summary>Air temperature.</summary>
     /// <param name="temperature">−60 to 60 °C.</param>
@@ -87,25 +80,18 @@ public sealed record AirReading
     /// <returns>Text such as <c>wet bulb 17 °C</c>.</returns>
     public override string ToString() => Name + " " + Measure.Format(Value);
 
-    internal string Name => Kind switch
-    {
-        AirReadingKind.DryBulb => "dry bulb",
-        AirReadingKind.DewPoint => "dew point",
-        AirReadingKind.HumidityRatio => "humidity ratio",
-        AirReadingKind.RelativeHumidity => "relative humidity",
-        AirReadingKind.WetBulb => "wet bulb",
-        AirReadingKind.Enthalpy => "enthalpy",
-        _ => "specific volume",
-    };
+    internal string Name => Description.Name;
 
-    internal string Symbol => Kind switch
+    internal string Symbol => Description.Symbol;
+
+    private (string Name, string Symbol, Measure Measure) Description => Kind switch
     {
-        AirReadingKind.DryBulb => "T",
-        AirReadingKind.DewPoint => "T_d",
-        AirReadingKind.HumidityRatio => "W",
-        AirReadingKind.RelativeHumidity => "RH",
-        AirReadingKind.WetBulb => "T_wb",
-        AirReadingKind.Enthalpy => "h",
-        _ => "v",
+        AirReadingKind.DryBulb => ("dry bulb", "T", Measure.Temperature),
+        AirReadingKind.DewPoint => ("dew point", "T_d", Measure.Temperature),
+        AirReadingKind.HumidityRatio => ("humidity ratio", "W", Measure.HumidityRatio),
+        AirReadingKind.RelativeHumidity => ("relative humidity", "RH", Measure.Percent),
+        AirReadingKind.WetBulb => ("wet bulb", "T_wb", Measure.Temperature),
+        AirReadingKind.Enthalpy => ("enthalpy", "h", Measure.SpecificEnergy),
+        _ => ("specific volume", "v", Measure.SpecificVolume),
     };
 }

@@ -11,6 +11,8 @@ namespace Refinish.Climate;
 /// </remarks>
 internal readonly struct AirSolution
 {
+    private static readonly Source Turned = Source.Derived("the formula of the reading, turned round for the unknown");
+
     private readonly AirReading carrier;
     private readonly AirReading other;
     private readonly double pressure;
@@ -23,58 +25,100 @@ internal readonly struct AirSolution
         this.pressure = pressure;
     }
 
-    public AirReading Carrier => carrier;
-
-    public AirReading Other => other;
-
     public bool IsDependent => carrier.Kind == other.Kind
         || (carrier.Kind == AirReadingKind.DewPoint && other.Kind == AirReadingKind.HumidityRatio)
         || (carrier.Kind == AirReadingKind.WetBulb && other.Kind == AirReadingKind.Enthalpy);
 
+    private bool IsDirect => carrier.Kind == AirReadingKind.DryBulb;
+
+    private AirReading Moisture => IsDirect ? other : carrier;
+
     /// <summary>Temperature and vapour pressure; NaN when the readings cannot both hold between −60 and 60 °C.</summary>
     public (double Kelvins, double Vapour) Solve()
     {
-        double t = carrier.Kind == AirReadingKind.DryBulb ? carrier.Value : Temperature();
-        double vapour = double.IsNaN(t) ? double.NaN : Vapour(carrier.Kind == AirReadingKind.DryBulb ? other : carrier, t, pressure);
+        double t = IsDirect ? carrier.Value : Temperature();
+        double vapour = double.IsNaN(t) ? double.NaN : Vapour(Moisture, t, ClimateKernel.IsOverIce(t)).Value;
         double saturation = ClimateKernel.SaturationPressure(t);
         return vapour > saturation * (1 + 1e-9) || !(vapour >= (1 - 1e-12) * ClimateKernel.LeastPressure)
             ? (double.NaN, double.NaN)
             : (t, Math.Min(vapour, saturation));
     }
 
-    /// <summary>Vapour pressure of air at t with this reading.</summary>
-    public static double Vapour(AirReading reading, double t, double pressure) => reading.Kind switch
+    /// <summary>How the air temperature and the relative humidity of the air follow that <see cref="Solve"/> found.</summary>
+    public Workings Workings(MoistAir air)
     {
-        AirReadingKind.DewPoint => ClimateKernel.SaturationPressure(reading.Value),
-        AirReadingKind.RelativeHumidity => reading.Value * ClimateKernel.SaturationPressure(t),
-        _ => ClimateKernel.VapourPressure(Mixing(reading, t, pressure), pressure),
-    };
-
-    private static double Mixing(AirReading reading, double t, double pressure) => reading.Kind switch
-    {
-        AirReadingKind.HumidityRatio => reading.Value,
-        AirReadingKind.WetBulb => ClimateKernel.HumidityRatioOfWetBulb(t, reading.Value, pressure, ClimateKernel.IsOverIce(reading.Value)),
-        AirReadingKind.Enthalpy => ClimateKernel.HumidityRatioOfEnthalpy(t, reading.Value),
-        _ => ClimateKernel.HumidityRatioOfVolume(t, reading.Value, pressure),
-    };
-
-    // What the other reading's formula gives for the carrier's vapour pressure, less the reading: rising with the temperature.
-    private double Excess(double t)
-    {
-        double vapour = Vapour(carrier, t, pressure);
-        if (other.Kind == AirReadingKind.RelativeHumidity)
+        Trace trace = new();
+        trace.Part(air.Workings());
+        bool ice = ClimateKernel.IsOverIce(air.Kelvins);
+        if (!IsDirect)
         {
-            return ClimateKernel.SaturationPressure(t) - (vapour / other.Value);
+            // The solution itself tells which branch of saturation holds; in the workings the unknown stays on that branch.
+            AirSolution readings = this;
+            trace.Step(
+                "air temperature", "T", Measure.AbsoluteTemperature, Turned,
+                Num.Solution(air.Kelvins, "T", x => readings.Rising(x, ice, trace), Target(trace)));
         }
 
-        double mixing = ClimateKernel.HumidityRatio(vapour, pressure);
+        Num t = trace.Given("T", air.Kelvins, Measure.AbsoluteTemperature);
+        Num vapour = trace.Step("vapour pressure", "p_w", Measure.Pressure, SourceOf(Moisture), Vapour(Moisture, t, ice, trace));
+        Num saturation = ClimateKernel.SaturationStep(trace, "saturation pressure at the air temperature", "p_ws", "T", air.Kelvins);
+        trace.Step("relative humidity", "RH", Measure.Percent, ClimateKernel.Ideal, Num.Min(1, vapour / saturation));
+        return trace.Workings("Humid air from two readings");
+    }
+
+    private static Num Given(AirReading reading, Trace? trace) => trace.Given(
+        reading.Symbol, reading.Value, reading.Measure.Equals(Measure.Temperature) ? Measure.AbsoluteTemperature : reading.Measure);
+
+    private static Source SourceOf(AirReading reading) => reading.Kind switch
+    {
+        AirReadingKind.DewPoint => ClimateKernel.SaturationSource(reading.Value),
+        AirReadingKind.RelativeHumidity => ClimateKernel.Ideal,
+        AirReadingKind.WetBulb => ClimateKernel.WetBulbSource(reading.Value),
+        _ => Turned,
+    };
+
+    // Vapour pressure of air at t with this reading.
+    private Num Vapour(AirReading reading, Num t, bool ice, Trace? trace = null) => reading.Kind switch
+    {
+        AirReadingKind.DewPoint => ClimateKernel.SaturationAt(Given(reading, trace), ClimateKernel.IsOverIce(reading.Value)),
+        AirReadingKind.RelativeHumidity => Given(reading, trace) * ClimateKernel.SaturationAt(t, ice),
+        _ => ClimateKernel.VapourPressure(Mixing(reading, t, trace), Pressure(trace)),
+    };
+
+    private Num Mixing(AirReading reading, Num t, Trace? trace) => reading.Kind switch
+    {
+        AirReadingKind.HumidityRatio => Given(reading, trace),
+        AirReadingKind.WetBulb => ClimateKernel.HumidityRatioOfWetBulb(
+            t, Given(reading, trace), Pressure(trace), ClimateKernel.IsOverIce(reading.Value), trace),
+        AirReadingKind.Enthalpy => ClimateKernel.HumidityRatioOfEnthalpy(t, Given(reading, trace), trace),
+        _ => ClimateKernel.HumidityRatioOfVolume(t, Given(reading, trace), Pressure(trace)),
+    };
+
+    // What the other reading's formula gives for the carrier's vapour pressure: rising with the temperature.
+    private Num Rising(Num t, bool ice, Trace? trace = null)
+    {
+        Num vapour = Vapour(carrier, t, ice, trace);
+        if (other.Kind == AirReadingKind.RelativeHumidity)
+        {
+            return ClimateKernel.SaturationAt(t, ice) - (vapour / Given(other, trace));
+        }
+
+        Num mixing = ClimateKernel.HumidityRatio(vapour, Pressure(trace));
         return other.Kind switch
         {
-            AirReadingKind.WetBulb => mixing - Mixing(other, t, pressure),
-            AirReadingKind.Enthalpy => ClimateKernel.Enthalpy(t, mixing) - other.Value,
-            _ => ClimateKernel.SpecificVolume(t, mixing, pressure) - other.Value,
+            AirReadingKind.WetBulb => mixing - Mixing(other, t, trace),
+            AirReadingKind.Enthalpy => ClimateKernel.Enthalpy(t, mixing, trace),
+            _ => ClimateKernel.SpecificVolume(t, mixing, Pressure(trace)),
         };
     }
+
+    // What that has to come to.
+    private Num Target(Trace? trace = null) =>
+        other.Kind is AirReadingKind.RelativeHumidity or AirReadingKind.WetBulb ? trace.Number(0) : Given(other, trace);
+
+    private double Excess(double t) => Rising(t, ClimateKernel.IsOverIce(t)).Value - Target().Value;
+
+    private Num Pressure(Trace? trace) => trace.Given("p", pressure, Measure.Pressure);
 
     private double Temperature()
     {
@@ -95,18 +139,11 @@ internal readonly struct AirSolution
     }
 
     // Air is never colder than its dew point or its wet bulb.
-    private double Coldest(AirReading reading)
+    private double Coldest(AirReading reading) => reading.Kind switch
     {
-        switch (reading.Kind)
-        {
-            case AirReadingKind.DewPoint:
-            case AirReadingKind.WetBulb:
-                return reading.Value;
-            case AirReadingKind.HumidityRatio:
-                double vapour = ClimateKernel.VapourPressure(reading.Value, pressure);
-                return vapour < ClimateKernel.LeastPressure ? ClimateKernel.Coldest : ClimateKernel.DewPoint(vapour);
-            default:
-                return ClimateKernel.Coldest;
-        }
-    }
+        AirReadingKind.DewPoint or AirReadingKind.WetBulb => reading.Value,
+        AirReadingKind.HumidityRatio when ClimateKernel.VapourPressure(reading.Value, pressure).Value is var vapour
+            && vapour >= ClimateKernel.LeastPressure => ClimateKernel.DewPoint(vapour),
+        _ => ClimateKernel.Coldest,
+    };
 }

@@ -61,7 +61,7 @@ public sealed record CondensationRisk
     public TemperatureDelta RequiredSpread => TemperatureDelta.FromKelvins(spread);
 
     /// <summary>How far the face is above the dew point now; negative when water settles on it.</summary>
-    public TemperatureDelta SpreadNow => TemperatureDelta.FromKelvins(Start - Dew);
+    public TemperatureDelta SpreadNow => TemperatureDelta.FromKelvins(Spread().Value);
 
     /// <summary>Until when the face is below the dew point, zero when it is not now; <see langword="null"/> when the room is not 0.1 K above the dew point, so that it stays wet.</summary>
     public TimeSpan? WetUntil => Reaching(Dew)?.Time;
@@ -73,14 +73,15 @@ public sealed record CondensationRisk
     public TimeSpan? SpreadFrom => Reaching(Dew + spread)?.Time;
 
     /// <summary>The highest relative humidity of the room at which nothing settles on the fixture as cold as it is now; 100 % when it is not colder than the room.</summary>
-    public Ratio DryBelow => Ratio.FromDecimalFractions(HumidityForDry);
+    public Ratio DryBelow => Ratio.FromDecimalFractions(HumidityForDry().Value);
 
     /// <summary>The face above the dew point now, and the room above the dew point by the required spread, without which waiting does not help.</summary>
     public IReadOnlyList<LimitComparison> Checks => new ValueList<LimitComparison>(
     [
         new(
-            "face above dew point now", Start - Dew, 0, LimitSense.AtLeast, Measure.TemperatureDifference, DewPoint,
-            Start >= Dew ? null : "Dry the air to " + Measure.Percent.Format(HumidityForDry, DisplayUnits.Si, 3) + " relative humidity before it is warmed, or wipe the fixture dry when it has warmed."),
+            "face above dew point now", Spread().Value, 0, LimitSense.AtLeast, Measure.TemperatureDifference, DewPoint,
+            Start >= Dew ? null : "Dry the air to " + Measure.Percent.Format(HumidityForDry().Value, DisplayUnits.Si, 3)
+                + " relative humidity before it is warmed, or wipe the fixture dry when it has warmed."),
         new(
             "room above dew point", Room - Dew, spread + LeastExcess, LimitSense.AtLeast, Measure.TemperatureDifference,
             Source.Derived("the required spread, and 0.1 K because the law takes for ever over the last of it"),
@@ -96,8 +97,6 @@ public sealed record CondensationRisk
 
     private double Room => Warming.Room.Kelvins;
 
-    private double HumidityForDry => Math.Min(1, ClimateKernel.SaturationPressure(Start) / ClimateKernel.SaturationPressure(Room));
-
     /// <summary>How far the face is above the dew point after a time.</summary>
     /// <param name="time">Time from now, 0 to 60 days.</param>
     /// <returns>The spread; negative while water settles.</returns>
@@ -108,25 +107,10 @@ public sealed record CondensationRisk
     /// <returns>The derivation, with that of the air and those of the two warmings as parts.</returns>
     public Workings Workings()
     {
-        WorkingStep atStart = ClimateFormulas.SaturationStep("saturation pressure at the face", "p_ws,0", "T_0", Start);
-        WorkingStep atRoom = ClimateFormulas.SaturationStep("saturation pressure in the room", "p_ws,r", "T_r", Room);
-        List<WorkingStep> steps =
-        [
-            new(
-                "face above dew point now",
-                "ΔT",
-                Expression.Quantity("T_0", Start, Measure.Temperature) - Expression.Quantity("T_d", Dew, Measure.Temperature),
-                Start - Dew,
-                Measure.TemperatureDifference,
-                DewPoint),
-            atStart,
-            atRoom,
-            new("highest relative humidity that stays dry", "RH_dry", Expression.Min(1, atStart.Result() / atRoom.Result()), HumidityForDry, Measure.Percent, ClimateFormulas.Ideal),
-        ];
         List<Workings> parts = [Air.Workings()];
         Add("Warming to the dew point", Dew);
         Add("Warming to the required spread", Dew + spread);
-        return new Workings("Condensation while a fixture warms", steps, parts);
+        return Trace.Of("Condensation while a fixture warms", parts, Spread, HumidityForDry);
 
         void Add(string title, double kelvins)
         {
@@ -140,10 +124,21 @@ public sealed record CondensationRisk
     /// <summary>The spread now and when it is there, in metric units.</summary>
     /// <returns>Text such as <c>-3.89 K above dew point now; wet for 23.7 min; spread of 3 K from 51.7 min</c>.</returns>
     public override string ToString() =>
-        Measure.TemperatureDifference.Format(Start - Dew, DisplayUnits.Si, 3) + " above dew point now; "
+        Measure.TemperatureDifference.Format(Spread().Value, DisplayUnits.Si, 3) + " above dew point now; "
         + (WetUntil is TimeSpan wet ? "wet for " + Measure.Minutes.Format(wet.TotalSeconds, DisplayUnits.Si, 3) : "wet until the air is drier")
         + "; spread of " + Measure.TemperatureDifference.Format(spread)
         + (SpreadFrom is TimeSpan from ? " from " + Measure.Minutes.Format(from.TotalSeconds, DisplayUnits.Si, 3) : " not in this air");
+
+    private Num Spread(Trace? t = null) => t.Step(
+        "face above dew point now", "ΔT", Measure.TemperatureDifference, DewPoint,
+        t.Given("T_0", Start, Measure.Temperature) - t.Given("T_d", Dew, Measure.Temperature));
+
+    private Num HumidityForDry(Trace? t = null) => t.Step(
+        "highest relative humidity that stays dry", "RH_dry", Measure.Percent, ClimateKernel.Ideal,
+        Num.Min(
+            1,
+            ClimateKernel.SaturationStep(t, "saturation pressure at the face", "p_ws,0", "T_0", Start)
+            / ClimateKernel.SaturationStep(t, "saturation pressure in the room", "p_ws,r", "T_r", Room)));
 
     // The warming to a temperature, which takes no time when face and room have it. None when only the face has it, or when the room is not
     // 0.1 K warmer.

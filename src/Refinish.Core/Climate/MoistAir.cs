@@ -40,6 +40,12 @@ public sealed record MoistAir
     // Follows from the three readings; every other result starts from it.
     private readonly double vapour;
 
+    private static readonly Source Volumetric = ClimateKernel.Ashrae("eq. 26");
+    private static readonly Source Ratios = ClimateKernel.Ashrae("eq. 20");
+    private static readonly Source Densities = ClimateKernel.Ashrae("eq. 11");
+    private static readonly Source Caloric = ClimateKernel.Ashrae("eq. 30");
+    private static readonly Source WaterPerVolume = Source.Derived("mass of water per kg of dry air over the volume of that kg");
+
     /// <summary>Takes the readings.</summary>
     /// <param name="dryBulb">Air temperature, −60 to 60 °C.</param>
     /// <param name="relativeHumidity">Relative humidity, more than 0 and at most 100 %, with a dew point of −100 °C or more.</param>
@@ -49,7 +55,7 @@ public sealed record MoistAir
         : this(
             Guard.Within(dryBulb, Thermometer, nameof(dryBulb)),
             Guard.Within(relativeHumidity, Bounds.Positive(Measure.Percent, 1), nameof(relativeHumidity)),
-            pressure is Pressure given ? Guard.Within(given, Barometer, nameof(pressure)) : SeaLevel,
+            Pascals(pressure),
             nameof(relativeHumidity))
     {
     }
@@ -59,8 +65,7 @@ public sealed record MoistAir
         this.dryBulb = dryBulb;
         this.relativeHumidity = relativeHumidity;
         this.pressure = pressure;
-
-        vapour = relativeHumidity * ClimateKernel.SaturationPressure(dryBulb);
+        vapour = PartialPressure().Value;
 
         // The factor lets a dew point of exactly −100 °C through, which comes back with a rounding error.
         Guard.Rule(vapour >= (1 - 1e-12) * ClimateKernel.LeastPressure, humidityName, relativeHumidity, Measure.Percent, DewPointInRange);
@@ -76,7 +81,7 @@ public sealed record MoistAir
     public Pressure Pressure => Pressure.FromPascals(pressure);
 
     /// <summary>Saturation pressure of water vapour at the air temperature, pws.</summary>
-    public Pressure SaturationPressure => Pressure.FromPascals(ClimateKernel.SaturationPressure(dryBulb));
+    public Pressure SaturationPressure => Pressure.FromPascals(Saturation().Value);
 
     /// <summary>Partial pressure of water vapour, pw = RH · pws.</summary>
     public Pressure VapourPressure => Pressure.FromPascals(vapour);
@@ -85,19 +90,19 @@ public sealed record MoistAir
     public Temperature DewPoint => Temperature.FromKelvins(DewPointKelvins);
 
     /// <summary>Mass of water per mass of dry air.</summary>
-    public Ratio HumidityRatio => Ratio.FromDecimalFractions(Mixing);
+    public Ratio HumidityRatio => Ratio.FromDecimalFractions(Mixing().Value);
 
     /// <summary>Volume of the humid air per mass of dry air.</summary>
-    public SpecificVolume SpecificVolume => SpecificVolume.FromCubicMetersPerKilogram(Volume);
+    public SpecificVolume SpecificVolume => SpecificVolume.FromCubicMetersPerKilogram(Volume().Value);
 
     /// <summary>Mass of the humid air per volume, (1 + W) / v.</summary>
-    public Density Density => Density.FromKilogramsPerCubicMeter((1 + Mixing) / Volume);
+    public Density Density => Density.FromKilogramsPerCubicMeter(Mass().Value);
 
     /// <summary>Mass of water vapour per volume of air, W / v.</summary>
-    public Density AbsoluteHumidity => Density.FromKilogramsPerCubicMeter(Mixing / Volume);
+    public Density AbsoluteHumidity => Density.FromKilogramsPerCubicMeter(WaterMass().Value);
 
     /// <summary>Enthalpy per mass of dry air, zero for dry air and liquid water at 0 °C.</summary>
-    public SpecificEnergy Enthalpy => SpecificEnergy.FromJoulesPerKilogram(ClimateKernel.Enthalpy(dryBulb, Mixing));
+    public SpecificEnergy Enthalpy => SpecificEnergy.FromJoulesPerKilogram(Heat().Value);
 
     /// <summary>
     /// What a wetted bulb in moving air settles at (the thermodynamic wet bulb, eq. 33); where water would freeze on it, what a bulb covered with ice
@@ -108,7 +113,9 @@ public sealed record MoistAir
 
     /// <summary>What a bulb covered with ice settles at, −100 to 0.01 °C; <see langword="null"/> where the ice would melt.</summary>
     public Temperature? IceBulb =>
-        ClimateKernel.WetBulbOverIce(dryBulb, Mixing, pressure) is var ice && double.IsNaN(ice) ? null : Temperature.FromKelvins(ice);
+        ClimateKernel.WetBulbOverIce(dryBulb, Mixing().Value, pressure) is var ice && double.IsNaN(ice)
+            ? null
+            : Temperature.FromKelvins(ice);
 
     internal double Kelvins => dryBulb;
 
@@ -125,14 +132,11 @@ public sealed record MoistAir
                 return dryBulb;
             }
 
-            double water = ClimateKernel.WetBulbOverWater(dryBulb, Mixing, pressure);
-            return double.IsNaN(water) ? ClimateKernel.WetBulbOverIce(dryBulb, Mixing, pressure) : water;
+            double ratio = Mixing().Value;
+            double water = ClimateKernel.WetBulbOverWater(dryBulb, ratio, pressure);
+            return double.IsNaN(water) ? ClimateKernel.WetBulbOverIce(dryBulb, ratio, pressure) : water;
         }
     }
-
-    private double Mixing => ClimateKernel.HumidityRatio(vapour, pressure);
-
-    private double Volume => ClimateKernel.SpecificVolume(dryBulb, Mixing, pressure);
 
     /// <summary>Air from its temperature and its dew point, as some instruments show it.</summary>
     /// <param name="dryBulb">Air temperature, −60 to 60 °C.</param>
@@ -144,7 +148,7 @@ public sealed record MoistAir
     {
         double t = Guard.Within(dryBulb, Thermometer, nameof(dryBulb));
         double dew = Guard.Within(dewPoint, Bounds.Between(ClimateKernel.Coldest, t, Measure.Temperature), nameof(dewPoint));
-        double p = pressure is Pressure given ? Guard.Within(given, Barometer, nameof(pressure)) : SeaLevel;
+        double p = Pascals(pressure);
         return new MoistAir(t, HumidityAt(ClimateKernel.SaturationPressure(dew), t), p, nameof(dewPoint));
     }
 
@@ -158,8 +162,9 @@ public sealed record MoistAir
     {
         double t = Guard.Within(dryBulb, Thermometer, nameof(dryBulb));
         double wet = Guard.Within(wetBulb, Bounds.Between(ClimateKernel.Coldest, t, Measure.Temperature), nameof(wetBulb));
-        double p = pressure is Pressure given ? Guard.Within(given, Barometer, nameof(pressure)) : SeaLevel;
-        double vapour = ClimateKernel.VapourPressure(ClimateKernel.HumidityRatioOfWetBulb(t, wet, p, ClimateKernel.IsOverIce(wet)), p);
+        double p = Pascals(pressure);
+        Num ratio = ClimateKernel.HumidityRatioOfWetBulb(t, wet, p, ClimateKernel.IsOverIce(wet));
+        double vapour = ClimateKernel.VapourPressure(ratio, p).Value;
         Guard.Rule(vapour >= ClimateKernel.LeastPressure, nameof(wetBulb), wet, Measure.Temperature, "a wet bulb to which the driest air at the dry bulb can cool");
         return new MoistAir(t, HumidityAt(vapour, t), p, nameof(wetBulb));
     }
@@ -195,11 +200,8 @@ public sealed record MoistAir
     /// <returns>The derivation, with that of the air as its part.</returns>
     /// <exception cref="ArgumentNullException">A reading is missing.</exception>
     /// <exception cref="ArgumentOutOfRangeException">As for <see cref="FromReadings"/>.</exception>
-    public static Workings WorkingsFromReadings(AirReading first, AirReading second, Pressure? pressure = null)
-    {
-        MoistAir air = FromReadings(first, second, pressure);
-        return new Workings("Humid air from two readings", AirReadingFormulas.Steps(Readings(first, second, pressure).Solution, air), [air.Workings()]);
-    }
+    public static Workings WorkingsFromReadings(AirReading first, AirReading second, Pressure? pressure = null) =>
+        Readings(first, second, pressure).Solution.Workings(FromReadings(first, second, pressure));
 
     /// <summary>
     /// Relative humidity of this same air where it touches a surface, pw / pws(surface). Above 100 % water condenses there.
@@ -208,7 +210,7 @@ public sealed record MoistAir
     /// <returns>The relative humidity at the surface; over ice at and below 0.01 °C.</returns>
     /// <exception cref="ArgumentOutOfRangeException">Outside −60 to 60 °C.</exception>
     public Ratio RelativeHumidityAt(Temperature surface) =>
-        Ratio.FromDecimalFractions(vapour / ClimateKernel.SaturationPressure(Guard.Within(surface, Thermometer, nameof(surface))));
+        Ratio.FromDecimalFractions(AtSurface(Guard.Within(surface, Thermometer, nameof(surface))).Value);
 
     /// <summary>How the relative humidity at a surface follows.</summary>
     /// <param name="surface">Temperature of the surface, −60 to 60 °C.</param>
@@ -217,11 +219,7 @@ public sealed record MoistAir
     public Workings WorkingsAt(Temperature surface)
     {
         double ts = Guard.Within(surface, Thermometer, nameof(surface));
-        WorkingStep saturation = ClimateFormulas.SaturationStep("saturation pressure at the surface", "p_ws,s", "T_s", ts);
-        Expression partial = Expression.Quantity("p_w", vapour, Measure.Pressure);
-        WorkingStep humidity = new(
-            "relative humidity at the surface", "RH_s", partial / saturation.Result(), vapour / saturation.Value, Measure.Percent, ClimateFormulas.Ideal);
-        return new Workings("Air at a surface", [saturation, humidity], [Workings()]);
+        return Trace.Of("Air at a surface", [Workings()], trace => AtSurface(ts, trace));
     }
 
     /// <summary>
@@ -240,45 +238,8 @@ public sealed record MoistAir
 
     /// <summary>How every result follows.</summary>
     /// <returns>The derivation.</returns>
-    public Workings Workings()
-    {
-        Expression t = Expression.Quantity("T", dryBulb, Measure.AbsoluteTemperature);
-        Expression rh = Expression.Quantity("RH", relativeHumidity, Measure.Percent);
-        Expression p = Expression.Quantity("p", pressure, Measure.Pressure);
-        WorkingStep saturation = ClimateFormulas.SaturationStep("saturation pressure at the air temperature", "p_ws", "T", dryBulb);
-        WorkingStep partial = new("vapour pressure", "p_w", rh * saturation.Result(), vapour, Measure.Pressure, ClimateFormulas.Ideal);
-        WorkingStep dew = ClimateFormulas.DewPointStep("dew point", "T_d", partial.Result(), DewPointKelvins);
-        WorkingStep ratio = new(
-            "humidity ratio", "W", ClimateKernel.MassRatio * partial.Result() / (p - partial.Result()), Mixing, Measure.HumidityRatio, ClimateFormulas.Ashrae("eq. 20"));
-        Expression w = ratio.Result();
-        WorkingStep volume = new(
-            "specific volume",
-            "v",
-            ClimateKernel.DryAirGasConstant * t * (1 + (ClimateKernel.InverseMassRatio * Expression.Quantity("W", Mixing, Measure.Number))) / p,
-            Volume,
-            Measure.SpecificVolume,
-            ClimateFormulas.Ashrae("eq. 26"));
-        WorkingStep density = new(
-            "density of the humid air", "ρ", (1 + w) / volume.Result(), (1 + Mixing) / Volume, Measure.AirDensity, ClimateFormulas.Ashrae("eq. 11"));
-        WorkingStep absolute = new(
-            "absolute humidity", "d_v", w / volume.Result(), Mixing / Volume, Measure.VapourDensity, Source.Derived("mass of water per kg of dry air over the volume of that kg"));
-        Expression celsius = t - Expression.Quantity("T_0", ClimateKernel.CelsiusZero, Measure.AbsoluteTemperature);
-        WorkingStep enthalpy = new(
-            "enthalpy per kg of dry air, J/kg",
-            "h",
-            (1006 * celsius) + (Expression.Quantity("W", Mixing, Measure.Number) * (2501000 + (1860 * celsius))),
-            ClimateKernel.Enthalpy(dryBulb, Mixing),
-            Measure.SpecificEnergy,
-            ClimateFormulas.Ashrae("eq. 30"));
-        List<WorkingStep> steps = [saturation, partial, dew, ratio, volume, density, absolute, enthalpy];
-        steps.Add(ClimateFormulas.WetBulbStep("wet bulb", "T_wb", dryBulb, ratio.Result(), pressure, WetBulbKelvins));
-        if (IceBulb is Temperature ice && ice.Kelvins != WetBulbKelvins)
-        {
-            steps.Add(ClimateFormulas.WetBulbStep("bulb covered with ice", "T_ice", dryBulb, ratio.Result(), pressure, ice.Kelvins));
-        }
-
-        return new Workings("Humid air", steps);
-    }
+    public Workings Workings() =>
+        Trace.Of("Humid air", PartialPressure, Dew, Mixing, Volume, Mass, WaterMass, Heat, Bulb, FrozenBulb);
 
     /// <summary>The readings and the dew point in one line, in metric units.</summary>
     /// <returns>Text such as <c>22 °C, 60 % relative humidity, dew point 13.9 °C</c>.</returns>
@@ -290,12 +251,58 @@ public sealed record MoistAir
     {
         Guard.NotNull(first, nameof(first));
         Guard.NotNull(second, nameof(second));
-        double p = pressure is Pressure given ? Guard.Within(given, Barometer, nameof(pressure)) : SeaLevel;
+        double p = Pascals(pressure);
         AirSolution solution = new(first, second, p);
         Guard.Rule(!solution.IsDependent, nameof(second), second.Value, second.Measure, "a reading that tells something else than the " + first.Name);
         return (solution, p);
     }
 
+    private static double Pascals(Pressure? pressure) =>
+        pressure is Pressure given ? Guard.Within(given, Barometer, nameof(pressure)) : SeaLevel;
+
     // A state at its own dew point comes out at 1 to within rounding; the callers have checked that it is not beyond.
     private static double HumidityAt(double vapourPressure, double t) => Math.Min(1, vapourPressure / ClimateKernel.SaturationPressure(t));
+
+    /// <summary>pw / pws at a surface.</summary>
+    internal Num AtSurface(double kelvins, Trace? t = null) => t.Step(
+        "relative humidity at the surface", "RH_s", Measure.Percent, ClimateKernel.Ideal,
+        t.Given("p_w", vapour, Measure.Pressure)
+            / ClimateKernel.SaturationStep(t, "saturation pressure at the surface", "p_ws,s", "T_s", kelvins));
+
+    internal Num Saturation(Trace? t = null) =>
+        ClimateKernel.SaturationStep(t, "saturation pressure at the air temperature", "p_ws", "T", dryBulb);
+
+    private Num PartialPressure(Trace? t = null) => t.Step(
+        "vapour pressure", "p_w", Measure.Pressure, ClimateKernel.Ideal, t.Given("RH", relativeHumidity, Measure.Percent) * Saturation(t));
+
+    private Num Dew(Trace t) => ClimateKernel.DewPointStep(t, "dew point", "T_d", PartialPressure(t), DewPointKelvins);
+
+    private Num Mixing(Trace? t = null) => t.Step(
+        "humidity ratio", "W", Measure.HumidityRatio, Ratios,
+        ClimateKernel.HumidityRatio(t.Given("p_w", vapour, Measure.Pressure), Barometric(t)));
+
+    private Num Barometric(Trace? t) => t.Given("p", pressure, Measure.Pressure);
+
+    // The ratio as a plain number, where it stands beside a one.
+    private Num Bare(Trace? t) => t.Given("W", Mixing(t).Value, Measure.Number);
+
+    private Num Volume(Trace? t = null) => t.Step(
+        "specific volume", "v", Measure.SpecificVolume, Volumetric,
+        ClimateKernel.SpecificVolume(t.Given("T", dryBulb, Measure.AbsoluteTemperature), Bare(t), Barometric(t)));
+
+    private Num Mass(Trace? t = null) =>
+        t.Step("density of the humid air", "ρ", Measure.AirDensity, Densities, (1 + Mixing(t)) / Volume(t));
+
+    private Num WaterMass(Trace? t = null) =>
+        t.Step("absolute humidity", "d_v", Measure.VapourDensity, WaterPerVolume, Mixing(t) / Volume(t));
+
+    private Num Heat(Trace? t = null) => t.Step(
+        "enthalpy per kg of dry air, J/kg", "h", Measure.SpecificEnergy, Caloric,
+        ClimateKernel.Enthalpy(t.Given("T", dryBulb, Measure.AbsoluteTemperature), Bare(t), t));
+
+    private Num Bulb(Trace t) => ClimateKernel.WetBulbStep(t, "wet bulb", "T_wb", dryBulb, Mixing(t), pressure, WetBulbKelvins);
+
+    private Num FrozenBulb(Trace t) => IceBulb is Temperature ice && ice.Kelvins != WetBulbKelvins
+        ? ClimateKernel.WetBulbStep(t, "bulb covered with ice", "T_ice", dryBulb, Mixing(t), pressure, ice.Kelvins)
+        : default;
 }

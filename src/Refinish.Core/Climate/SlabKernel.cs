@@ -1,4 +1,6 @@
 using System;
+using System.Collections.Generic;
+using System.Linq;
 using Refinish.Numerics;
 
 namespace Refinish.Climate;
@@ -13,6 +15,13 @@ namespace Refinish.Climate;
 /// </remarks>
 internal static class SlabKernel
 {
+    /// <summary>Where the series comes from.</summary>
+    public static readonly Source Carslaw =
+        Source.Published("H. S. Carslaw and J. C. Jaeger, Conduction of Heat in Solids, 2nd ed.", "section 3.11 (section from memory)");
+
+    private static readonly Source HalfSpace =
+        Source.Published("H. S. Carslaw and J. C. Jaeger, Conduction of Heat in Solids, 2nd ed.", "section 2.7 (section from memory)");
+
     /// <summary>
     /// Up to here the wall is a half space to well below the last digit: the far side has felt 2 erfc(1/(2 √Fo)) = 4e-29.
     /// </summary>
@@ -29,7 +38,7 @@ internal static class SlabKernel
         return Newton.Rising(new Crossing(biot, sign), low, high, start, 0, 4e-16);
     }
 
-    public static double Coefficient(double zeta) => 4 * Math.Sin(zeta) / ((2 * zeta) + Math.Sin(2 * zeta));
+    public static Num Coefficient(Num zeta) => 4 * Num.Sin(zeta) / ((2 * zeta) + Num.Sin(2 * zeta));
 
     /// <summary>How many terms of the series count at a Fourier number.</summary>
     public static int Terms(double fourier) => 2 + (int)(Math.Sqrt(40 / fourier) / Math.PI);
@@ -56,10 +65,57 @@ internal static class SlabKernel
         for (int n = Terms(fourier); n >= 1; n--)
         {
             double zeta = Eigenvalue(biot, n);
-            sum += Coefficient(zeta) * Math.Exp(-(zeta * zeta * fourier)) * Math.Sin(zeta) / zeta;
+            sum += Coefficient(zeta).Value * Math.Exp(-(zeta * zeta * fourier)) * Math.Sin(zeta) / zeta;
         }
 
         return 1 - sum;
+    }
+
+    /// <summary>The Fourier number at which a share of the first difference is left, 0 to 1 exclusive.</summary>
+    public static double Fourier(double biot, double left, bool face)
+    {
+        double zeta = Eigenvalue(biot, 1);
+
+        // The first term alone is never below the whole series at the back, and by then the others are gone at the face.
+        double latest = (Math.Log(1.3 / left) / (zeta * zeta)) + 1;
+        return Math.Exp(Roots.Rising(
+            (biot, left, face),
+            static (wall, log) => wall.left - (wall.face ? Face(wall.biot, Math.Exp(log)) : Back(wall.biot, Math.Exp(log))),
+            -60,
+            Math.Log(latest)));
+    }
+
+    /// <summary>A root of ζ tan ζ = Bi as a step.</summary>
+    public static Num EigenvalueStep(Trace trace, double biot, int n)
+    {
+        string index = Figures.Significant(n);
+        return trace.Step(
+            "root " + index + " of ζ tan ζ = Bi", "ζ_" + index, Measure.Number, Carslaw,
+            Num.Solution(Eigenvalue(biot, n), "ζ_" + index, z => z * Num.Tan(z), trace.Given("Bi", biot, Measure.Number)));
+    }
+
+    /// <summary>The time at which the face or the back has come a share of the way, which <see cref="Fourier"/> found, with the terms of
+    /// the series as steps.</summary>
+    public static Num TimeStep(Trace trace, string name, string symbol, Num diffusion, double biot, Num way, double seconds, bool face)
+    {
+        double fourier = seconds / diffusion.Value;
+        bool early = fourier <= ShortTime;
+        List<(Num Zeta, Num Coefficient)> terms = [];
+        for (int n = 1; !early && n <= Terms(fourier * 0.999); n++)
+        {
+            string index = Figures.Significant(n);
+            Num z = EigenvalueStep(trace, biot, n);
+            terms.Insert(0, (z, trace.Step(
+                "coefficient " + index + ", " + (face ? "face" : "back"), "C_" + index, Measure.Number, Carslaw,
+                Coefficient(z) * (face ? Num.Cos(z) : 1))));
+        }
+
+        return trace.Step(
+            name, symbol, Measure.Minutes, early ? HalfSpace : Carslaw, Num.Solution(seconds, symbol, t => 1 - Left(t / diffusion), way));
+
+        Num Left(Num fo) => early
+            ? Num.Function("erfcx", "\\operatorname{erfcx}", Special.ScaledErfc, trace.Given("Bi", biot, Measure.Number) * Num.Sqrt(fo))
+            : Num.Sum(terms.Select(term => term.Coefficient * Num.Exp(-(Num.Square(term.Zeta) * fo))));
     }
 
     // e^(x²) erfc(x) − 1 + 2x/√π: twice the integral of x e^(x²) erfc(x).
@@ -90,7 +146,7 @@ internal static class SlabKernel
         for (int n = Terms(fourier); n >= 1; n--)
         {
             double zeta = Eigenvalue(biot, n);
-            sum += Coefficient(zeta) * Math.Exp(-(zeta * zeta * fourier)) * (face ? Math.Cos(zeta) : 1);
+            sum += Coefficient(zeta).Value * Math.Exp(-(zeta * zeta * fourier)) * (face ? Math.Cos(zeta) : 1);
         }
 
         return sum;

@@ -29,6 +29,9 @@ namespace Refinish.Climate;
 /// </code></example>
 public sealed record SprayWindow
 {
+    private static readonly Source Difference = Source.Derived("difference of the two temperatures");
+    private static readonly Source Comparison = Source.Derived("value against limit");
+
     private readonly double surface;
 
     /// <summary>Holds the readings against the limits.</summary>
@@ -60,10 +63,10 @@ public sealed record SprayWindow
     public Temperature Surface => Temperature.FromKelvins(surface);
 
     /// <summary>How far the surface is above the dew point; negative when water condenses on it.</summary>
-    public TemperatureDelta SpreadAboveDewPoint => TemperatureDelta.FromKelvins(Spread);
+    public TemperatureDelta SpreadAboveDewPoint => TemperatureDelta.FromKelvins(Spread().Value);
 
     /// <summary>Relative humidity of the air at the surface; above 100 % water condenses.</summary>
-    public Ratio SurfaceRelativeHumidity => Air.RelativeHumidityAt(Surface);
+    public Ratio SurfaceRelativeHumidity => Ratio.FromDecimalFractions(Air.AtSurface(surface).Value);
 
     /// <summary>
     /// The coldest surface that this air and these limits allow: dew point plus spread, and not below the minimum; <see langword="null"/>
@@ -75,7 +78,7 @@ public sealed record SprayWindow
     /// The highest relative humidity, at the present air temperature, that the humidity limit and the spread at the present surface
     /// temperature allow.
     /// </summary>
-    public Ratio GreatestRelativeHumidity => Ratio.FromDecimalFractions(Math.Min(HumidityLimit, HumidityForSpread));
+    public Ratio GreatestRelativeHumidity => Ratio.FromDecimalFractions(Greatest().Value);
 
     /// <summary>
     /// The air temperature at which this air, with no water added or taken, comes down to the humidity limit (or has it now at a lower
@@ -89,7 +92,8 @@ public sealed record SprayWindow
     /// </summary>
     public IReadOnlyList<LimitComparison> Checks => new ValueList<LimitComparison>(
     [
-        Check("surface above dew point", Spread, SpreadLimit, LimitSense.AtLeast, Measure.TemperatureDifference, SprayRemedies.Spread),
+        Check("surface above dew point", Spread().Value, SpreadLimit, LimitSense.AtLeast, Measure.TemperatureDifference,
+            SprayRemedies.Spread),
         Check("relative humidity of the air", Air.RelativeHumidity.DecimalFractions, HumidityLimit, LimitSense.AtMost, Measure.Percent, SprayRemedies.Humidity),
         Check("lowest air temperature", Air.Kelvins, Least, LimitSense.AtLeast, Measure.Temperature, SprayRemedies.ColdAir),
         Check("highest air temperature", Air.Kelvins, Most, LimitSense.AtMost, Measure.Temperature, SprayRemedies.HotAir),
@@ -114,68 +118,59 @@ public sealed record SprayWindow
 
     internal double HumidityLimit => Limits.MaximumRelativeHumidity.DecimalFractions;
 
-    internal double NeededSurface => Math.Max(Air.DewPointKelvins + SpreadLimit, Least);
+    internal double NeededSurface => Needed().Value;
 
     // The driest air in which the present surface has its spread, at the present air temperature.
-    internal double HumidityForSpread => ClimateKernel.SaturationPressure(surface - SpreadLimit) / ClimateKernel.SaturationPressure(Air.Kelvins);
+    internal double HumidityForSpread => ForSpread().Value;
 
     internal double? AirForHumidity =>
         Air.Vapour / HumidityLimit <= ClimateKernel.SaturationPressure(Most) ? ClimateKernel.DewPoint(Air.Vapour / HumidityLimit) : null;
 
     private double SpreadLimit => Limits.MinimumSpreadAboveDewPoint.Kelvins;
 
-    private double Spread => surface - Air.DewPointKelvins;
-
     /// <summary>How the spread, the humidity at the surface, what is needed and the margins follow.</summary>
     /// <returns>The derivation, with that of the air as its part.</returns>
-    public Workings Workings()
-    {
-        Expression dew = Expression.Quantity("T_d", Air.DewPointKelvins, Measure.Temperature);
-        Expression vapour = Expression.Quantity("p_w", Air.Vapour, Measure.Pressure);
-        Expression ts = Expression.Quantity("T_s", surface, Measure.Temperature);
-        Expression least = Expression.Quantity("T_min", Least, Measure.Temperature);
-        Expression spreadLimit = Expression.Quantity("ΔT_min", SpreadLimit, Measure.TemperatureDifference);
-        Expression humidityLimit = Expression.Quantity("RH_max", HumidityLimit, Measure.Percent);
-        Source comparison = Source.Derived("value against limit");
-        WorkingStep spread = new("surface above dew point", "ΔT", ts - dew, Spread, Measure.TemperatureDifference, Source.Derived("difference of the two temperatures"));
-        WorkingStep saturation = ClimateFormulas.SaturationStep("saturation pressure at the surface", "p_ws,s", "T_s", surface);
-        WorkingStep atSurface = new(
-            "relative humidity at the surface", "RH_s", vapour / saturation.Result(), Air.Vapour / saturation.Value, Measure.Percent, ClimateFormulas.Ideal);
-        WorkingStep needed = new(
-            "coldest surface allowed", "T_s,min", Expression.Max(dew + spreadLimit, least), NeededSurface, Measure.Temperature, Limits.Source);
-        WorkingStep highestDew = new("highest dew point allowed at this surface", "T_d,max", ts - spreadLimit, surface - SpreadLimit, Measure.Temperature, Limits.Source);
-        WorkingStep below = ClimateFormulas.SaturationStep("vapour pressure allowed at this surface", "p_w,max", "T_d,max", surface - SpreadLimit);
-        WorkingStep now = ClimateFormulas.SaturationStep("saturation pressure at the air temperature", "p_ws", "T", Air.Kelvins);
-        WorkingStep greatest = new(
-            "highest relative humidity allowed",
-            "RH_needed",
-            Expression.Min(humidityLimit, below.Result() / now.Result()),
-            Math.Min(HumidityLimit, HumidityForSpread),
-            Measure.Percent,
-            ClimateFormulas.Ideal);
-        List<WorkingStep> steps = [spread, saturation, atSurface, needed, highestDew, below, now, greatest];
-        if (AirForHumidity is double heated)
-        {
-            steps.Add(ClimateFormulas.DewPointStep("air temperature that brings the humidity to its limit", "T_RH", vapour / humidityLimit, heated));
-        }
-
-        foreach (LimitComparison check in Checks)
-        {
-            Measure difference = check.Measure.Equals(Measure.Temperature) ? Measure.TemperatureDifference : check.Measure;
-            Expression value = Expression.Quantity("x", check.Value!.Value, check.Measure);
-            Expression limit = Expression.Quantity("limit", check.Limit!.Value, check.Measure);
-            steps.Add(new WorkingStep(
-                "margin, " + check.Subject, "m", check.Sense == LimitSense.AtLeast ? value - limit : limit - value, check.Margin!.Value, difference, comparison));
-        }
-
-        return new Workings("Spray window", steps, [Air.Workings()]);
-    }
+    public Workings Workings() => Trace.Of(
+        "Spray window", [Air.Workings()],
+        Spread, t => Air.AtSurface(surface, t), Needed, Greatest, Heated, t => t.Margins(Checks, "x", "limit", Comparison));
 
     /// <summary>Whether the window is open and which limits are not met, in metric units.</summary>
     /// <returns>Text such as <c>closed: surface above dew point: 0.56 K; limit at least 3 K; 2.44 K beyond</c>.</returns>
     public override string ToString() => IsOpen
         ? "open: every reading within its limit"
         : "closed: " + string.Join(". ", Checks.Where(check => check.Outcome != ComparisonOutcome.Within).Select(check => check.Sentence(DisplayUnits.Si)));
+
+    private Num Spread(Trace? t = null) =>
+        t.Step("surface above dew point", "ΔT", Measure.TemperatureDifference, Difference, At(t) - Dew(t));
+
+    private Num Needed(Trace? t = null) => t.Step(
+        "coldest surface allowed", "T_s,min", Measure.Temperature, Limits.Source,
+        Num.Max(Dew(t) + LeastSpread(t), t.Given("T_min", Least, Measure.Temperature)));
+
+    private Num Greatest(Trace? t = null) => t.Step(
+        "highest relative humidity allowed", "RH_needed", Measure.Percent, ClimateKernel.Ideal, Num.Min(Dampest(t), ForSpread(t)));
+
+    private Num ForSpread(Trace? t = null)
+    {
+        Num highest = t.Step(
+            "highest dew point allowed at this surface", "T_d,max", Measure.Temperature, Limits.Source, At(t) - LeastSpread(t));
+        return ClimateKernel.SaturationStep(t, "vapour pressure allowed at this surface", "p_w,max", "T_d,max", highest.Value)
+            / Air.Saturation(t);
+    }
+
+    private Num Heated(Trace t) => AirForHumidity is double heated
+        ? ClimateKernel.DewPointStep(
+            t, "air temperature that brings the humidity to its limit", "T_RH",
+            t.Given("p_w", Air.Vapour, Measure.Pressure) / Dampest(t), heated)
+        : default;
+
+    private Num At(Trace? t) => t.Given("T_s", surface, Measure.Temperature);
+
+    private Num Dew(Trace? t) => t.Given("T_d", Air.DewPointKelvins, Measure.Temperature);
+
+    private Num LeastSpread(Trace? t) => t.Given("ΔT_min", SpreadLimit, Measure.TemperatureDifference);
+
+    private Num Dampest(Trace? t) => t.Given("RH_max", HumidityLimit, Measure.Percent);
 
     private LimitComparison Check(string subject, double value, double limit, LimitSense sense, Measure measure, Func<SprayWindow, string> remedy)
     {

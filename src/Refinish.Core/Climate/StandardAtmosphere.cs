@@ -16,7 +16,10 @@ namespace Refinish.Climate;
 /// </code></example>
 public sealed record StandardAtmosphere
 {
-    private static readonly Source PressureSource = ClimateFormulas.Ashrae("eq. 3, US Standard Atmosphere");
+    private static readonly Source PressureSource = ClimateKernel.Ashrae("eq. 3, US Standard Atmosphere");
+    private static readonly Source TemperatureSource = ClimateKernel.Ashrae("eq. 4, US Standard Atmosphere");
+    private static readonly Source Lapse = Source.Derived("half the standard lapse of 6.5 K in 1000 m");
+    private static readonly Source Hydrostatic = Source.Derived("hydrostatic law of an ideal gas, 9.80665 m/s² and 287.042 J/(kg K)");
 
     private readonly double altitude;
 
@@ -30,14 +33,10 @@ public sealed record StandardAtmosphere
     public Length Altitude => Length.FromMeters(altitude);
 
     /// <summary>Pressure of the standard atmosphere.</summary>
-    public Pressure Pressure => Pressure.FromPascals(Pascals);
+    public Pressure Pressure => Pressure.FromPascals(Pascals().Value);
 
     /// <summary>Temperature of the standard atmosphere out of doors.</summary>
-    public Temperature Temperature => Temperature.FromKelvins(Kelvins);
-
-    private double Pascals => 101325 * Math.Pow(1 - (2.25577e-5 * altitude), 5.2559);
-
-    private double Kelvins => ClimateKernel.CelsiusZero + 15 - (0.0065 * altitude);
+    public Temperature Temperature => Temperature.FromKelvins(Kelvins().Value);
 
     /// <summary>The pressure at the place from that of a weather report, which is reduced to sea level.</summary>
     /// <param name="seaLevel">Reported pressure, 85 to 110 kPa.</param>
@@ -47,27 +46,12 @@ public sealed record StandardAtmosphere
     public Pressure StationPressure(Pressure seaLevel, Temperature outdoors)
     {
         (double p, double t) = Reported(seaLevel, outdoors);
-        return Pressure.FromPascals(Station(p, t));
+        return Pressure.FromPascals(Station(p, t).Value);
     }
 
     /// <summary>How the pressure and the temperature follow.</summary>
     /// <returns>The derivation.</returns>
-    public Workings Workings()
-    {
-        Expression z = Expression.Quantity("Z", altitude, Measure.Distance);
-        return new Workings(
-            "Standard atmosphere",
-            [
-                new("pressure", "p", 101325 * Expression.Power(1 - (2.25577e-5 * z), 5.2559), Pascals, Measure.Pressure, PressureSource),
-                new(
-                    "temperature out of doors",
-                    "T",
-                    Expression.Quantity("T_0", ClimateKernel.CelsiusZero, Measure.AbsoluteTemperature) + 15 - (0.0065 * z),
-                    Kelvins,
-                    Measure.Temperature,
-                    ClimateFormulas.Ashrae("eq. 4, US Standard Atmosphere")),
-            ]);
-    }
+    public Workings Workings() => Trace.Of("Standard atmosphere", Pascals, Kelvins);
 
     /// <summary>How the pressure at the place follows from a weather report's.</summary>
     /// <param name="seaLevel">Reported pressure, 85 to 110 kPa.</param>
@@ -77,37 +61,33 @@ public sealed record StandardAtmosphere
     public Workings StationWorkings(Pressure seaLevel, Temperature outdoors)
     {
         (double p, double t) = Reported(seaLevel, outdoors);
-        Expression z = Expression.Quantity("Z", altitude, Measure.Distance);
-        WorkingStep column = new(
-            "temperature of the middle of the air column",
-            "T_m",
-            Expression.Quantity("T", t, Measure.AbsoluteTemperature) + (0.00325 * z),
-            Column(t),
-            Measure.AbsoluteTemperature,
-            Source.Derived("half the standard lapse of 6.5 K in 1000 m"));
-        return new Workings(
-            "Pressure at the place from a weather report",
-            [
-                column,
-                new(
-                    "pressure at the place",
-                    "p",
-                    Expression.Quantity("p_sea", p, Measure.Pressure) * Expression.Exp(-(9.80665 * z / (ClimateKernel.DryAirGasConstant * column.Result()))),
-                    Station(p, t),
-                    Measure.Pressure,
-                    Source.Derived("hydrostatic law of an ideal gas, 9.80665 m/s² and 287.042 J/(kg K)")),
-            ]);
+        return Trace.Of("Pressure at the place from a weather report", trace => Station(p, t, trace));
     }
 
     /// <summary>The altitude and the pressure in one line, in metric units.</summary>
     /// <returns>Text such as <c>500 m: 95461 Pa</c>.</returns>
-    public override string ToString() => Measure.Distance.Format(altitude) + ": " + Measure.Pressure.Format(Pascals);
+    public override string ToString() => Measure.Distance.Format(altitude) + ": " + Measure.Pressure.Format(Pascals().Value);
 
     private static (double Pascals, double Kelvins) Reported(Pressure seaLevel, Temperature outdoors) => (
         Guard.Within(seaLevel, Bounds.Between(85e3, 110e3, Measure.Pressure), nameof(seaLevel)),
         Guard.Within(outdoors, MoistAir.Thermometer, nameof(outdoors)));
 
-    private double Column(double t) => t + (0.00325 * altitude);
+    private Num Pascals(Trace? t = null) =>
+        t.Step("pressure", "p", Measure.Pressure, PressureSource, 101325 * Num.Power(1 - (2.25577e-5 * Height(t)), 5.2559));
 
-    private double Station(double pascals, double t) => pascals * Math.Exp(-(9.80665 * altitude / (ClimateKernel.DryAirGasConstant * Column(t))));
+    private Num Kelvins(Trace? t = null) => t.Step(
+        "temperature out of doors", "T", Measure.Temperature, TemperatureSource,
+        t.Given("T_0", ClimateKernel.CelsiusZero, Measure.AbsoluteTemperature) + 15 - (0.0065 * Height(t)));
+
+    private Num Station(double seaLevel, double outdoors, Trace? t = null)
+    {
+        Num column = t.Step(
+            "temperature of the middle of the air column", "T_m", Measure.AbsoluteTemperature, Lapse,
+            t.Given("T", outdoors, Measure.AbsoluteTemperature) + (0.00325 * Height(t)));
+        return t.Step(
+            "pressure at the place", "p", Measure.Pressure, Hydrostatic,
+            t.Given("p_sea", seaLevel, Measure.Pressure) * Num.Exp(-(9.80665 * Height(t) / (ClimateKernel.DryAirGasConstant * column))));
+    }
+
+    private Num Height(Trace? t) => t.Given("Z", altitude, Measure.Distance);
 }

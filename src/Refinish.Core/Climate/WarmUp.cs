@@ -50,6 +50,7 @@ public sealed record WarmUp
     private const double BiotLimit = 0.09999999999999999;
 
     private static readonly Bounds Thermometer = Bounds.Between(233.15, 333.15, Measure.Temperature);
+    private static readonly Source Behind = Source.Derived("τ Bi = L²/a when the mass lies behind the area");
     private static readonly Source Lumped = Source.Published("Incropera and DeWitt, Fundamentals of Heat and Mass Transfer", "lumped-capacitance method, Bi < 0.1 (section from memory)");
 
     private readonly double mass;
@@ -148,7 +149,7 @@ public sealed record WarmUp
     public bool BothFaces { get; init; }
 
     /// <summary>Biot number h L / k: how much worse the wall conducts than the air brings heat; L is the thickness, or half of it with <see cref="BothFaces"/>.</summary>
-    public double BiotNumber => heatTransfer * Depth / Conductivity;
+    public double BiotNumber => Biot().Value;
 
     /// <summary>One lump below a Biot number of 0.1, a plane wall from there on.</summary>
     public WarmUpMethod Method => IsLumped ? WarmUpMethod.Lumped : WarmUpMethod.Slab;
@@ -164,28 +165,24 @@ public sealed record WarmUp
     public bool IsAvailable => Checks.All(check => check.Outcome == ComparisonOutcome.Within);
 
     /// <summary>After which 63 % of the difference is gone: τ of the lump; for the plane wall that of its slowest term, L² / (a ζ_1²), which governs all but the beginning.</summary>
-    public TimeSpan TimeConstant => Durations.FromSeconds(IsLumped ? Tau : SlowestTerm);
+    public TimeSpan TimeConstant => Durations.FromSeconds((IsLumped ? Tau() : SlowestTerm()).Value);
 
     /// <summary>
     /// Time until the face that is to be sprayed has warmed to <see cref="Target"/> or cooled to <see cref="Highest"/>; zero when it lies
     /// between them already and this room does not cool it below the target; <see langword="null"/> when <see cref="IsAvailable"/> is
     /// false.
     /// </summary>
-    public TimeSpan? Time => IsAvailable ? Durations.FromSeconds(FaceSeconds) : null;
+    public TimeSpan? Time => IsAvailable ? Durations.FromSeconds(FaceTime().Value) : null;
 
     /// <summary>Time until the last place of the wall does, its back or its middle; the same as <see cref="Time"/> for a lump.</summary>
     /// <remarks>Between the two times the face has the temperature but the wall behind still draws heat: it cools again when the heat is taken away.</remarks>
-    public TimeSpan? TimeThroughout => IsAvailable ? Durations.FromSeconds(IsLumped ? FaceSeconds : BackSeconds) : null;
+    public TimeSpan? TimeThroughout => IsAvailable ? Durations.FromSeconds((IsLumped ? FaceTime() : BackTime()).Value) : null;
 
     /// <summary>Heat that the fixture takes up to the target, m c (T_target − T_start); zero when it is there already.</summary>
-    public Energy Heat => Energy.FromJoules(Joules);
+    public Energy Heat => Energy.FromJoules(HeatTaken().Value);
 
     /// <summary>What goes with heating.</summary>
     public IReadOnlyList<Caution> Cautions { get; } = Refinish.Cautions.ForHeating;
-
-    private double SpecificHeat => Material.SpecificHeat.JoulesPerKilogramKelvin;
-
-    private double Conductivity => Material.Conductivity.WattsPerMeterKelvin;
 
     private bool IsLumped => BiotNumber <= BiotLimit;
 
@@ -198,25 +195,8 @@ public sealed record WarmUp
     // The temperature at which waiting ends.
     private double Goal => highest is double most && IsHot ? most : target;
 
-    private double Tau => mass * SpecificHeat / (heatTransfer * area);
-
-    private double Depth => BothFaces ? thickness / 2 : thickness;
-
-    // L²/a, in which the Fourier number is one: the area times the depth carries the mass.
-    private double DiffusionTime => Tau * BiotNumber;
-
-    private double SlowestTerm => SlabKernel.Eigenvalue(BiotNumber, 1) is var zeta ? DiffusionTime / (zeta * zeta) : 0;
-
-    private double FaceSeconds => IsThere ? 0
-        : IsLumped ? Tau * Math.Log((room - start) / (room - Goal))
-        : DiffusionTime * WarmUpFormulas.Fourier(BiotNumber, Left, true);
-
-    private double BackSeconds => IsThere ? 0 : DiffusionTime * WarmUpFormulas.Fourier(BiotNumber, Left, false);
-
     // What is left of the first difference when waiting ends.
     private double Left => (room - Goal) / (room - start);
-
-    private double Joules => mass * SpecificHeat * Math.Max(0, target - start);
 
     /// <summary>Temperature of the face after a time in this room, whether it warms or cools.</summary>
     /// <param name="time">Time from now, 0 to 60 days.</param>
@@ -261,63 +241,26 @@ public sealed record WarmUp
     public Energy HeatTakenAfter(TimeSpan time)
     {
         double seconds = Seconds(time);
-        double taken = IsLumped ? seconds / Tau * PhiFunctions.Phi1(-seconds / Tau) : SlabKernel.Taken(BiotNumber, seconds / DiffusionTime);
-        return Energy.FromJoules(mass * SpecificHeat * (room - start) * taken);
+        double tau = Tau().Value;
+        double taken = IsLumped
+            ? seconds / tau * PhiFunctions.Phi1(-seconds / tau)
+            : SlabKernel.Taken(BiotNumber, seconds / DiffusionTime().Value);
+        return Energy.FromJoules(HeatCapacity(null).Value * (room - start) * taken);
     }
 
     /// <summary>How the Biot number, the heat and, where they can be given, the time constant and the time follow.</summary>
     /// <returns>The derivation.</returns>
-    public Workings Workings()
-    {
-        Expression m = Expression.Quantity("m", mass, Measure.Weight);
-        Expression c = Expression.Quantity("c", SpecificHeat, Measure.SpecificHeat);
-        Expression h = Expression.Quantity("h", heatTransfer, Measure.HeatTransfer);
-        Expression t0 = Expression.Quantity("T_0", start, Measure.Temperature);
-        Expression tr = Expression.Quantity("T_r", room, Measure.Temperature);
-        Expression tt = Expression.Quantity("T_t", target, Measure.Temperature);
-        Expression tg = IsHot ? Expression.Quantity("T_h", Goal, Measure.Temperature) : tt;
-        List<WorkingStep> steps =
-        [
-            new(
-                "Biot number",
-                "Bi",
-                h * Expression.Quantity("L", Depth, Measure.Length) / Expression.Quantity("k", Conductivity, Measure.Conductivity),
-                BiotNumber,
-                Measure.Number,
-                Material.ConductivitySource),
-            new("heat taken up", "Q", m * c * Expression.Max(0, tt - t0), Joules, Measure.Heat, Material.SpecificHeatSource),
-        ];
-        WorkingStep tau = new("time constant of one lump", "τ", m * c / (h * Expression.Quantity("A", area, Measure.Area)), Tau, Measure.Minutes, Lumped);
-        steps.Add(tau);
-        if (!IsLumped)
-        {
-            WarmUpFormulas.AddSlab(steps, tau, steps[0], DiffusionTime, SlowestTerm);
-            if (IsAvailable)
-            {
-                WorkingStep diffusion = steps[3];
-                Expression way = IsThere ? 0 : (tg - t0) / (tr - t0);
-                WarmUpFormulas.AddTime(steps, "time until the face has it", "t_face", diffusion, BiotNumber, way, FaceSeconds, true);
-                WarmUpFormulas.AddTime(steps, "time until the back has it", "t_back", diffusion, BiotNumber, way, BackSeconds, false);
-            }
-        }
-        else if (IsAvailable)
-        {
-            steps.Add(new(
-                IsHot ? "time to cool to the highest temperature" : "time to reach the target",
-                "t",
-                IsThere ? Expression.Number(0) : tau.Result() * Expression.Ln((tr - t0) / (tr - tg)),
-                FaceSeconds,
-                Measure.Minutes,
-                Lumped));
-        }
-
-        return new Workings("Warming of a fixture", steps);
-    }
+    public Workings Workings() => Trace.Of(
+        "Warming of a fixture", Biot, HeatTaken, Tau,
+        t => IsLumped ? default : SlowestTerm(t),
+        t => IsAvailable ? FaceTime(t) : default,
+        t => IsAvailable && !IsLumped ? BackTime(t) : default);
 
     /// <summary>The time, or that there is none, in one line.</summary>
     /// <returns>Text such as <c>57.9 min from 10 °C to 18 °C in a room of 22 °C</c>.</returns>
     public override string ToString() =>
-        (IsAvailable ? Measure.Minutes.Format(FaceSeconds, DisplayUnits.Si, 3) : "no time can be given") + " from " + Measure.Temperature.Format(start)
+        (IsAvailable ? Measure.Minutes.Format(FaceTime().Value, DisplayUnits.Si, 3) : "no time can be given")
+        + " from " + Measure.Temperature.Format(start)
         + " to " + Measure.Temperature.Format(Goal) + " in a room of " + Measure.Temperature.Format(room);
 
     private static double Seconds(TimeSpan time) => Guard.Within(time, Bounds.NotNegative(Measure.Hours, 60 * 24 * 3600), nameof(time));
@@ -325,8 +268,63 @@ public sealed record WarmUp
     private double After(TimeSpan time, bool face)
     {
         double seconds = Seconds(time);
-        double fourier = seconds / DiffusionTime;
-        double left = IsLumped ? Math.Exp(-seconds / Tau) : face ? SlabKernel.Face(BiotNumber, fourier) : SlabKernel.Back(BiotNumber, fourier);
-        return room - ((room - start) * left);
+        if (IsLumped)
+        {
+            return room - ((room - start) * Math.Exp(-seconds / Tau().Value));
+        }
+
+        double fourier = seconds / DiffusionTime().Value;
+        return room - ((room - start) * (face ? SlabKernel.Face(BiotNumber, fourier) : SlabKernel.Back(BiotNumber, fourier)));
     }
+
+    private Num Biot(Trace? t = null) => t.Step(
+        "Biot number", "Bi", Measure.Number, Material.ConductivitySource,
+        Transfer(t) * t.Given("L", BothFaces ? thickness / 2 : thickness, Measure.Length)
+            / t.Given("k", Material.Conductivity.WattsPerMeterKelvin, Measure.Conductivity));
+
+    private Num HeatTaken(Trace? t = null) => t.Step(
+        "heat taken up", "Q", Measure.Heat, Material.SpecificHeatSource,
+        HeatCapacity(t) * Num.Max(0, t.Given("T_t", target, Measure.Temperature) - First(t)));
+
+    private Num Tau(Trace? t = null) => t.Step(
+        "time constant of one lump", "τ", Measure.Minutes, Lumped, HeatCapacity(t) / (Transfer(t) * t.Given("A", area, Measure.Area)));
+
+    // The area times the depth carries the mass.
+    private Num DiffusionTime(Trace? t = null) =>
+        t.Step("time of a Fourier number of one, L²/a", "t_L", Measure.Minutes, Behind, Tau(t) * Biot(t));
+
+    private Num SlowestTerm(Trace? t = null) => t.Step(
+        "time constant of the slowest term", "τ_1", Measure.Minutes, SlabKernel.Carslaw,
+        DiffusionTime(t) / Num.Square(t is null ? SlabKernel.Eigenvalue(BiotNumber, 1) : SlabKernel.EigenvalueStep(t, BiotNumber, 1)));
+
+    private Num FaceTime(Trace? t = null) => !IsLumped
+        ? WallTime("time until the face has it", "t_face", true, t)
+        : t.Step(
+            IsHot ? "time to cool to the highest temperature" : "time to reach the target", "t", Measure.Minutes, Lumped,
+            IsThere ? t.Number(0) : Tau(t) * Num.Ln((Ambient(t) - First(t)) / (Ambient(t) - Wanted(t))));
+
+    private Num BackTime(Trace? t = null) => WallTime("time until the back has it", "t_back", false, t);
+
+    private Num WallTime(string name, string symbol, bool face, Trace? t)
+    {
+        if (IsThere)
+        {
+            return t.Step(name, symbol, Measure.Minutes, SlabKernel.Carslaw, t.Number(0));
+        }
+
+        double seconds = DiffusionTime().Value * SlabKernel.Fourier(BiotNumber, Left, face);
+        return t is null ? seconds : SlabKernel.TimeStep(
+            t, name, symbol, DiffusionTime(t), BiotNumber, (Wanted(t) - First(t)) / (Ambient(t) - First(t)), seconds, face);
+    }
+
+    private Num HeatCapacity(Trace? t) =>
+        t.Given("m", mass, Measure.Weight) * t.Given("c", Material.SpecificHeat.JoulesPerKilogramKelvin, Measure.SpecificHeat);
+
+    private Num Transfer(Trace? t) => t.Given("h", heatTransfer, Measure.HeatTransfer);
+
+    private Num First(Trace? t) => t.Given("T_0", start, Measure.Temperature);
+
+    private Num Ambient(Trace? t) => t.Given("T_r", room, Measure.Temperature);
+
+    private Num Wanted(Trace? t) => t.Given(IsHot ? "T_h" : "T_t", Goal, Measure.Temperature);
 }

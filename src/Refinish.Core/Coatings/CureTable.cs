@@ -63,7 +63,7 @@ public sealed record CureTable
         int i = Below(t);
         CureTimes cold = rows[i];
         CureTimes warm = rows[i + 1];
-        TimeSpan Mean(TimeSpan low, TimeSpan high) => Durations.FromSeconds(Interpolated(low.TotalSeconds, high.TotalSeconds, cold, warm, t));
+        TimeSpan Mean(TimeSpan low, TimeSpan high) => Durations.FromSeconds(Interpolated(low, high, cold, warm, t).Value);
         return cold with
         {
             ReferenceTemperature = Temperature.FromKelvins(t),
@@ -100,23 +100,17 @@ public sealed record CureTable
         int i = Below(t);
         CureTimes cold = rows[i];
         CureTimes warm = rows[i + 1];
-        List<WorkingStep> steps = [];
-        void Add(string name, string symbol, TimeSpan? low, TimeSpan? high)
+        Trace trace = new();
+        (string Name, string Symbol, TimeSpan? Time)[] later = warm.Named();
+        foreach (((string name, string symbol, TimeSpan? time), int k) in cold.Named().Select((one, k) => (one, k)))
         {
-            if (low is TimeSpan one && high is TimeSpan two)
+            if (time is TimeSpan low && later[k].Time is TimeSpan high)
             {
-                steps.Add(new(name, symbol, Formula(one.TotalSeconds, two.TotalSeconds, cold, warm, t), Interpolated(one.TotalSeconds, two.TotalSeconds, cold, warm, t), Measure.Hours, Between));
+                trace.Step(name, symbol, Measure.Hours, Between, Interpolated(low, high, cold, warm, t, trace));
             }
         }
 
-        Add("induction", "t_induction", cold.Induction, warm.Induction);
-        Add("pot life", "t_pot", cold.PotLife, warm.PotLife);
-        Add("touch dry", "t_touch", cold.TouchDry, warm.TouchDry);
-        Add("recoat window opens", "t_open", cold.RecoatOpens, warm.RecoatOpens);
-        Add("recoat window closes", "t_close", cold.RecoatCloses, warm.RecoatCloses);
-        Add("water may run", "t_water", cold.WaterService, warm.WaterService);
-        Add("fully cured", "t_cure", cold.FullCure, warm.FullCure);
-        return new Workings("Times between two rows of the data sheet", steps);
+        return trace.Workings("Times between two rows of the data sheet");
     }
 
     /// <summary>How many rows and from where to where.</summary>
@@ -124,24 +118,15 @@ public sealed record CureTable
     public override string ToString() =>
         Figures.Fixed(rows.Count, 0) + " temperatures, " + Measure.Temperature.Format(Coldest.Kelvins) + " to " + Measure.Temperature.Format(Warmest.Kelvins);
 
-    private static double Interpolated(double low, double high, CureTimes cold, CureTimes warm, double t)
+    private static Num Interpolated(TimeSpan low, TimeSpan high, CureTimes cold, CureTimes warm, double t, Trace? trace = null)
     {
-        double a = cold.ReferenceTemperature.Kelvins;
-        double b = warm.ReferenceTemperature.Kelvins;
-        return low > 0 && high > 0
-            ? low * Math.Exp(Math.Log(high / low) * ((1 / a) - (1 / t)) / ((1 / a) - (1 / b)))
-            : low + ((high - low) * (t - a) / (b - a));
-    }
-
-    private static Expression Formula(double low, double high, CureTimes cold, CureTimes warm, double t)
-    {
-        Expression first = Expression.Quantity("t_1", low, Measure.Hours);
-        Expression second = Expression.Quantity("t_2", high, Measure.Hours);
-        Expression a = Expression.Quantity("T_1", cold.ReferenceTemperature.Kelvins, Measure.AbsoluteTemperature);
-        Expression b = Expression.Quantity("T_2", warm.ReferenceTemperature.Kelvins, Measure.AbsoluteTemperature);
-        Expression at = Expression.Quantity("T", t, Measure.AbsoluteTemperature);
-        return low > 0 && high > 0
-            ? first * Expression.Exp(Expression.Ln(second / first) * ((1 / a) - (1 / at)) / ((1 / a) - (1 / b)))
+        Num first = trace.Given("t_1", low.TotalSeconds, Measure.Hours);
+        Num second = trace.Given("t_2", high.TotalSeconds, Measure.Hours);
+        Num a = trace.Given("T_1", cold.ReferenceTemperature.Kelvins, Measure.AbsoluteTemperature);
+        Num b = trace.Given("T_2", warm.ReferenceTemperature.Kelvins, Measure.AbsoluteTemperature);
+        Num at = trace.Given("T", t, Measure.AbsoluteTemperature);
+        return low > TimeSpan.Zero && high > TimeSpan.Zero
+            ? first * Num.Exp(Num.Ln(second / first) * ((1 / a) - (1 / at)) / ((1 / a) - (1 / b)))
             : first + ((second - first) * (at - a) / (b - a));
     }
 

@@ -129,6 +129,18 @@ public sealed record CureTimes
         Ordered(WaterService <= FullCure, nameof(WaterService), WaterService.TotalSeconds, Measure.Hours, "not after FullCure");
     }
 
+    /// <summary>Each time with its name and its symbol.</summary>
+    internal (string Name, string Symbol, TimeSpan? Time)[] Named() =>
+    [
+        ("induction", "t_induction", Induction),
+        ("pot life", "t_pot", PotLife),
+        ("touch dry", "t_touch", TouchDry),
+        ("recoat window opens", "t_open", RecoatOpens),
+        ("recoat window closes", "t_close", RecoatCloses),
+        ("water may run", "t_water", WaterService),
+        ("fully cured", "t_cure", FullCure),
+    ];
+
     private static void Ordered(bool holds, string name, double si, Measure measure, string allowed) => Guard.Rule(holds, name, si, measure, allowed);
 
     private static TimeSpan Checked(TimeSpan value, string name)

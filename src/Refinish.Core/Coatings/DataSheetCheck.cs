@@ -74,7 +74,8 @@ public sealed record DataSheetCheck
 
     /// <summary>How far each pair lies apart.</summary>
     /// <returns>The derivation; without steps when nothing could be compared.</returns>
-    public Workings Workings() => new("Data sheet of " + Product.Name, Findings.Select(finding => finding.Step()));
+    public Workings Workings() =>
+        Trace.Of("Data sheet of " + Product.Name, [.. Findings.Select(finding => (Func<Trace, Num>)finding.Step)]);
 
     /// <summary>How many pairs agree and how many contradict.</summary>
     /// <returns>One line of text.</returns>

@@ -11,9 +11,10 @@ public sealed record DataSheetFinding
         Stated = stated;
         Calculated = calculated;
         Measure = measure;
+        double off = System.Math.Abs(Off().Value);
         Comparison = new(
-            subject + ", relative difference", System.Math.Abs((stated / calculated) - 1), agreement, LimitSense.AtMost, Measure.Percent, source,
-            System.Math.Abs((stated / calculated) - 1) <= agreement ? null : remedy);
+            subject + ", relative difference", off, agreement, LimitSense.AtMost, Measure.Percent, source,
+            off <= agreement ? null : remedy);
     }
 
     /// <summary>
@@ -41,14 +42,10 @@ public sealed record DataSheetFinding
     /// <returns>One line of text.</returns>
     public override string ToString() =>
         Subject + ": stated " + Measure.Format(Stated, DisplayUnits.Si, 4) + ", follows as " + Measure.Format(Calculated, DisplayUnits.Si, 4) + " ("
-        + Measure.Percent.Format((Stated / Calculated) - 1, DisplayUnits.Si, 3) + ")";
+        + Measure.Percent.Format(Off().Value, DisplayUnits.Si, 3) + ")";
 
     /// <summary>The relative difference as a step.</summary>
-    internal WorkingStep Step() => new(
-        Subject,
-        "d",
-        (Expression.Quantity("x_stated", Stated, Measure) / Expression.Quantity("x", Calculated, Measure)) - 1,
-        (Stated / Calculated) - 1,
-        Measure.Percent,
-        Comparison.Source);
+    internal Num Step(Trace t) => t.Step(Subject, "d", Measure.Percent, Comparison.Source, Off(t));
+
+    private Num Off(Trace? t = null) => (t.Given("x_stated", Stated, Measure) / t.Given("x", Calculated, Measure)) - 1;
 }

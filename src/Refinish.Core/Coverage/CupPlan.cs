@@ -168,54 +168,44 @@ public sealed record CupPlan
     public Volume Mixed => Volume.FromCubicMeters(mixed);
 
     /// <summary>What can be sprayed of it: less the residue of each cup.</summary>
-    public Volume Delivered => Volume.FromCubicMeters(mixed - (Rules.Residue.CubicMeters * Batches.Count));
+    public Volume Delivered => Volume.FromCubicMeters(DeliveredOf().Value);
 
     /// <summary>Delivered beyond the need.</summary>
-    public Volume Excess => Volume.FromCubicMeters(IsPossible ? Math.Max(0, Delivered.CubicMeters - need) : 0);
+    public Volume Excess => Volume.FromCubicMeters(IsPossible ? Beyond().Value : 0);
 
     /// <summary>Mixed and not needed: excess and residues.</summary>
-    public Volume Waste => Volume.FromCubicMeters(IsPossible ? Math.Max(0, mixed - need) : 0);
+    public Volume Waste => Volume.FromCubicMeters(IsPossible ? Unneeded().Value : 0);
 
     /// <summary>What goes with a two-part mix; empty for a one-part product.</summary>
     public IReadOnlyList<Caution> Cautions => PotLife is null ? ValueList<Caution>.Empty : Refinish.Cautions.ForBatch;
 
     internal double? SecondsToUse =>
-        PotLife is TimeSpan life ? (Rules.PotLifeShare.DecimalFractions * life.TotalSeconds) - Induction.TotalSeconds - Rules.MixingTime.TotalSeconds : null;
+        PotLife is TimeSpan life ? TimeFor(life).Value : null;
 
     /// <summary>How the limits and the sums follow; the choice among the cups is a search.</summary>
     /// <returns>The derivation.</returns>
     public Workings Workings()
     {
-        List<WorkingStep> steps = [];
+        Trace t = new();
+        if (InCup is not null)
+        {
+            t.Part(InCup.Workings());
+        }
+
         if (PotLife is TimeSpan life)
         {
-            Expression share = Expression.Quantity("s", Rules.PotLifeShare.DecimalFractions, Measure.Percent);
-            WorkingStep time = new(
-                "time to use a batch",
-                "t_use",
-                (share * Expression.Quantity("t_pot", life.TotalSeconds, Measure.Minutes)) - Expression.Quantity("t_ind", Induction.TotalSeconds, Measure.Minutes) - Expression.Quantity("t_mix", Rules.MixingTime.TotalSeconds, Measure.Minutes),
-                SecondsToUse!.Value,
-                Measure.Minutes,
-                Rule);
-            steps.Add(time);
-            steps.Add(new("most that is sprayed in that time", "V_t", Expression.Quantity("Q", use, Measure.FluidRate) * Expression.Max(0, time.Result()), use * Math.Max(0, SecondsToUse.Value), Measure.Liquid, Rule));
+            TimeFor(life, t);
+            t.Step("most that is sprayed in that time", "V_t", Measure.Liquid, Rule, t.Given("Q", use, Measure.FluidRate) * Num.Max(0, TimeFor(life, t)));
         }
 
         if (IsPossible)
         {
-            Expression sum = Expression.Sum(Batches.Select(batch =>
-                Expression.Quantity("n", batch.Graduations, Measure.Number) * Expression.Quantity("g", batch.Cup.Step, Measure.Liquid)));
-            WorkingStep all = new("mixed in all", "V_all", sum, mixed, Measure.Liquid, Balance);
-            Expression wanted = Expression.Quantity("V_need", need, Measure.Liquid);
-            WorkingStep delivered = new(
-                "delivered", "V_del", all.Result() - (Expression.Quantity("r", Rules.Residue.CubicMeters, Measure.Liquid) * Expression.Quantity("N", Batches.Count, Measure.Number)), Delivered.CubicMeters, Measure.Liquid, Balance);
-            steps.Add(all);
-            steps.Add(delivered);
-            steps.Add(new("delivered beyond the need", "V_x", Expression.Max(0, delivered.Result() - wanted), Excess.CubicMeters, Measure.Liquid, Balance));
-            steps.Add(new("mixed and not needed", "V_w", Expression.Max(0, all.Result() - wanted), Waste.CubicMeters, Measure.Liquid, Balance));
+            DeliveredOf(t);
+            Beyond(t);
+            Unneeded(t);
         }
 
-        return new Workings("Batches in cups", steps, InCup is null ? [] : [InCup.Workings()]);
+        return t.Workings("Batches in cups");
     }
 
     /// <summary>The plan in one line, in metric units.</summary>
@@ -270,4 +260,20 @@ public sealed record CupPlan
         return "The smallest batch that is measured well enough is " + Measure.Liquid.Format(best.LeastGraduations * best.Graduation.CubicMeters, DisplayUnits.Si, 3) + " in the " + best
             + ", and " + (double.IsInfinity(limit) ? "no more than the cup" : Measure.Liquid.Format(limit, DisplayUnits.Si, 3)) + " can be sprayed in time; residue in a cup " + Measure.Liquid.Format(Rules.Residue.CubicMeters, DisplayUnits.Si, 3) + ".";
     }
+
+    private Num TimeFor(TimeSpan life, Trace? t = null) => t.Step("time to use a batch", "t_use", Measure.Minutes, Rule,
+        (t.Given("s", Rules.PotLifeShare.DecimalFractions, Measure.Percent) * t.Given("t_pot", life.TotalSeconds, Measure.Minutes))
+        - t.Given("t_ind", Induction.TotalSeconds, Measure.Minutes) - t.Given("t_mix", Rules.MixingTime.TotalSeconds, Measure.Minutes));
+
+    private Num All(Trace? t) => t is null ? mixed : t.Step("mixed in all", "V_all", Measure.Liquid, Balance, Num.Sum(Batches.Select(batch =>
+        t.Given("n", batch.Graduations, Measure.Number) * t.Given("g", batch.Cup.Step, Measure.Liquid))));
+
+    private Num DeliveredOf(Trace? t = null) => t.Step("delivered", "V_del", Measure.Liquid, Balance,
+        All(t) - (t.Given("r", Rules.Residue.CubicMeters, Measure.Liquid) * t.Given("N", Batches.Count, Measure.Number)));
+
+    private Num Beyond(Trace? t = null) =>
+        t.Step("delivered beyond the need", "V_x", Measure.Liquid, Balance, Num.Max(0, DeliveredOf(t) - t.Given("V_need", need, Measure.Liquid)));
+
+    private Num Unneeded(Trace? t = null) =>
+        t.Step("mixed and not needed", "V_w", Measure.Liquid, Balance, Num.Max(0, All(t) - t.Given("V_need", need, Measure.Liquid)));
 }

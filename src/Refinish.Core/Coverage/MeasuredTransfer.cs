@@ -56,8 +56,8 @@ public sealed record MeasuredTransfer
 
         // Up to the last digits, so that a coat of which all landed is one.
         Guard.Rule(
-            Share <= 1 + 1e-12, nameof(sprayed), this.sprayed, Measure.Liquid, "at least what lies on the area and passed its edges, ",
-            Landed / (1 - edge));
+            Share().Value <= 1 + 1e-12, nameof(sprayed), this.sprayed, Measure.Liquid, "at least what lies on the area and passed its edges, ",
+            Landed().Value / (1 - edge));
     }
 
     /// <summary>Area coated.</summary>
@@ -79,49 +79,33 @@ public sealed record MeasuredTransfer
     public Ratio EdgeOverspray => Ratio.FromDecimalFractions(edge);
 
     /// <summary>Reduced coating that became film.</summary>
-    public Volume Film => Volume.FromCubicMeters(Landed);
+    public Volume Film => Volume.FromCubicMeters(Landed().Value);
 
     /// <summary>Reduced coating that was aimed at the piece and blown off it.</summary>
-    public Volume Overspray => Volume.FromCubicMeters((sprayed * (1 - edge)) - Landed);
+    public Volume Overspray => Volume.FromCubicMeters(BlownOff().Value);
 
     /// <summary>The transfer efficiency of the gun: film over what was aimed at the piece.</summary>
-    public Ratio Efficiency => Ratio.FromDecimalFractions(Share);
-
-    private double Wet => FilmKernel.WetFilm(dry, solids, reducer).Value;
-
-    private double Landed => area * Wet;
-
-    private double Share => Landed / (sprayed * (1 - edge));
+    public Ratio Efficiency => Ratio.FromDecimalFractions(Share().Value);
 
     /// <summary>How the efficiency follows.</summary>
     /// <returns>The derivation.</returns>
-    public Workings Workings()
-    {
-        Expression vs = Expression.Quantity("VS", solids, Measure.Percent);
-        Expression r = Expression.Quantity("R", reducer, Measure.Percent);
-        WorkingStep wet = new(
-            "wet film", "WFT", Expression.Quantity("DFT", dry, Measure.Film) * (1 + r) / vs, Wet, Measure.Film, Balance);
-        WorkingStep film = new(
-            "became film", "V_film", Expression.Quantity("A", area, Measure.Area) * wet.Result(), Landed, Measure.Liquid, Balance);
-        WorkingStep aimed = new(
-            "aimed at the piece",
-            "V_aim",
-            Expression.Quantity("V_gun", sprayed, Measure.Liquid) * (1 - Expression.Quantity("o", edge, Measure.Percent)),
-            sprayed * (1 - edge),
-            Measure.Liquid,
-            Balance);
-        return new Workings(
-            "Transfer efficiency from film and volume",
-            [
-                wet, film, aimed,
-                new("blown off", "V_over", aimed.Result() - film.Result(), (sprayed * (1 - edge)) - Landed, Measure.Liquid, Balance),
-                new("transfer efficiency", "TE", film.Result() / aimed.Result(), Share, Measure.Percent, Definition),
-            ]);
-    }
+    public Workings Workings() => Trace.Of("Transfer efficiency from film and volume", Wet, Landed, Aimed, BlownOff, Share);
 
     /// <summary>The efficiency with the volumes, in metric units.</summary>
     /// <returns>Text such as <c>55.6 %: 183 mL of 330 mL became film</c>.</returns>
     public override string ToString() =>
-        Measure.Percent.Format(Share, DisplayUnits.Si, 3) + ": " + Measure.Liquid.Format(Landed, DisplayUnits.Si, 3) + " of "
+        Measure.Percent.Format(Share().Value, DisplayUnits.Si, 3) + ": " + Measure.Liquid.Format(Landed().Value, DisplayUnits.Si, 3) + " of "
         + Measure.Liquid.Format(sprayed, DisplayUnits.Si, 3) + " became film";
+
+    private Num Wet(Trace? t) => t.Step("wet film", "WFT", Measure.Film, Balance, FilmKernel.WetFilm(
+        t.Given("DFT", dry, Measure.Film), t.Given("VS", solids, Measure.Percent), t.Given("R", reducer, Measure.Percent)));
+
+    private Num Landed(Trace? t = null) => t.Step("became film", "V_film", Measure.Liquid, Balance, t.Given("A", area, Measure.Area) * Wet(t));
+
+    private Num Aimed(Trace? t) => t.Step("aimed at the piece", "V_aim", Measure.Liquid, Balance,
+        t.Given("V_gun", sprayed, Measure.Liquid) * (1 - t.Given("o", edge, Measure.Percent)));
+
+    private Num BlownOff(Trace? t = null) => t.Step("blown off", "V_over", Measure.Liquid, Balance, Aimed(t) - Landed(t));
+
+    private Num Share(Trace? t = null) => t.Step("transfer efficiency", "TE", Measure.Percent, Definition, Landed(t) / Aimed(t));
 }

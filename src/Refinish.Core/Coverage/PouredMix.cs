@@ -58,56 +58,53 @@ public sealed record PouredMix
     /// <returns>The derivation.</returns>
     public Workings Workings()
     {
-        Expression v = Expression.Quantity("V", total, Measure.Liquid);
-        Expression r = Expression.Quantity("R", reducer, Measure.Percent);
-        Expression all = Expression.Sum(Product.Parts.Select((part, i) => PartsOf(i)));
-        List<WorkingStep> steps = [];
-        WorkingStep? line = null;
-        WorkingStep? scale = null;
+        Trace t = new();
+        Num line = 0;
+        Num scale = 0;
         for (int i = 0; i < Parts.Count; i++)
         {
-            PouredPart part = Parts[i];
-            bool last = i == Product.Parts.Count;
-            string letter = last ? "R" : ReactiveGroups.Letter(i);
-            Expression share = last ? v * r / (1 + r) : v * PartsOf(i) / all / (1 + r);
-            WorkingStep volume = new(part.Component.Name, "V_" + letter, share, part.Volume.CubicMeters, Measure.Liquid, Balance);
-            Expression density = Expression.Quantity("ρ_" + letter, part.Component.Density.KilogramsPerCubicMeter, Measure.Density);
-            WorkingStep mass = new(part.Component.Name + " by weight", "m_" + letter, volume.Result() * density, part.Mass.Kilograms,
-                Measure.Mass, Weighing);
-            line = new(
-                "fill line after " + part.Component.Name, "L_" + letter, line is null ? volume.Result() : line.Result() + volume.Result(),
-                part.FillLine.CubicMeters, Measure.Liquid, Balance);
-            scale = new(
-                "scale after " + part.Component.Name, "S_" + letter, scale is null ? mass.Result() : scale.Result() + mass.Result(),
-                part.Scale.Kilograms, Measure.Mass, Weighing);
-            steps.AddRange([volume, mass, line, scale]);
+            string name = Parts[i].Component.Name;
+            string letter = i == Product.Parts.Count ? "R" : ReactiveGroups.Letter(i);
+            Num volume = t.Step(name, "V_" + letter, Measure.Liquid, Balance, VolumeOf(i, t));
+            Num density = t.Given("ρ_" + letter, Parts[i].Component.Density.KilogramsPerCubicMeter, Measure.Density);
+            Num mass = t.Step(name + " by weight", "m_" + letter, Measure.Mass, Weighing, volume * density);
+            line = t.Step("fill line after " + name, "L_" + letter, Measure.Liquid, Balance, line + volume);
+            scale = t.Step("scale after " + name, "S_" + letter, Measure.Mass, Weighing, scale + mass);
         }
 
-        return new Workings("Cup of " + Product.Name, steps);
+        return t.Workings("Cup of " + Product.Name);
     }
 
     /// <summary>The cup in one line, in metric units.</summary>
     /// <returns>Text such as <c>400 mL topcoat base + 100 mL isocyanate hardener + 50 mL urethane reducer</c>.</returns>
     public override string ToString() => string.Join(" + ", Parts);
 
-    private Expression PartsOf(int part) =>
-        Expression.Quantity("p_" + ReactiveGroups.Letter(part), Product.Parts[part].Parts, Measure.Number);
-
     private PouredPart[] Pour()
     {
-        bool reduced = Product.Reducer is not null && reducer > 0;
-        PouredPart[] poured = new PouredPart[Product.Parts.Count + (reduced ? 1 : 0)];
-        for (int i = 0; i < Product.Parts.Count; i++)
+        PouredPart[] poured = new PouredPart[Product.Parts.Count + (Product.Reducer is not null && reducer > 0 ? 1 : 0)];
+        for (int i = 0; i < poured.Length; i++)
         {
-            poured[i] = new PouredPart(Product.Parts[i].Component, total * Product.ShareOf(i) / (1 + reducer), i == 0
-                ? null : poured[i - 1]);
-        }
-
-        if (reduced)
-        {
-            poured[poured.Length - 1] = new PouredPart(Product.Reducer!, total * reducer / (1 + reducer), poured[poured.Length - 2]);
+            poured[i] = new PouredPart(
+                i < Product.Parts.Count ? Product.Parts[i].Component : Product.Reducer!, VolumeOf(i).Value, i == 0 ? null : poured[i - 1]);
         }
 
         return poured;
     }
+
+    /// <summary>Of a part; of the reducer where the parts are at their end.</summary>
+    private Num VolumeOf(int part, Trace? t = null)
+    {
+        Num reduced = t.Given("R", reducer, Measure.Percent);
+        Num all = t.Given("V", total, Measure.Liquid);
+        if (part == Product.Parts.Count)
+        {
+            return all * reduced / (1 + reduced);
+        }
+
+        return t is null
+            ? all * Product.ShareOf(part) / (1 + reduced)
+            : all * PartsOf(part, t) / Num.Sum(Product.Parts.Select((one, i) => PartsOf(i, t))) / (1 + reduced);
+    }
+
+    private Num PartsOf(int part, Trace t) => t.Given("p_" + ReactiveGroups.Letter(part), Product.Parts[part].Parts, Measure.Number);
 }

@@ -29,18 +29,16 @@ public sealed record PromoterQuantity
     public AdhesionPromoter Promoter { get; }
 
     /// <summary>Volume to pour on cloths.</summary>
-    public Volume Volume => Area / Promoter.SpreadingRate;
+    public Volume Volume => Volume.FromCubicMeters(ToPour().Value);
 
     /// <summary>How the volume follows.</summary>
     /// <returns>The derivation.</returns>
-    public Workings Workings()
-    {
-        Expression a = Expression.Quantity("A", area, Measure.Area);
-        Expression rate = Expression.Quantity("SR", Promoter.SpreadingRate.SquareMetersPerCubicMeter, Measure.SpreadingRate);
-        return new Workings("Wipe of " + Promoter.Name, [new WorkingStep("promoter to pour", "V", a / rate, Volume.CubicMeters, Measure.Liquid, Definition)]);
-    }
+    public Workings Workings() => Trace.Of("Wipe of " + Promoter.Name, ToPour);
 
     /// <summary>The quantity in one line, in metric units.</summary>
     /// <returns>Text such as <c>40 mL of silane adhesion promoter</c>.</returns>
     public override string ToString() => Measure.Liquid.Format(Volume.CubicMeters, DisplayUnits.Si, 3) + " of " + Promoter.Name;
+
+    private Num ToPour(Trace? t = null) => t.Step("promoter to pour", "V", Measure.Liquid, Definition,
+        t.Given("A", area, Measure.Area) / t.Given("SR", Promoter.SpreadingRate.SquareMetersPerCubicMeter, Measure.SpreadingRate));
 }

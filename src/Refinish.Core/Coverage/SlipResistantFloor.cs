@@ -64,25 +64,25 @@ public sealed record SlipResistantFloor
     public Ratio AreaFraction => Ratio.FromDecimalFractions(Fraction);
 
     /// <summary>Grains per square metre.</summary>
-    public double GrainsPerSquareMeter => Count;
+    public double GrainsPerSquareMeter => Grains().Value;
 
     /// <summary>Part of a grain's height that sits in the film; above 100 % it is buried.</summary>
-    public Ratio Embedment => Ratio.FromDecimalFractions(film / D);
+    public Ratio Embedment => Ratio.FromDecimalFractions(Embedding);
 
     /// <summary>How far a grain stands out of the film; zero when it is buried.</summary>
-    public Length StandsOut => Length.FromMeters(Proud);
+    public Length StandsOut => Length.FromMeters(Proud().Value);
 
     /// <summary>Surface added by grains that stand out, per area of floor.</summary>
-    public Ratio AddedArea => Ratio.FromDecimalFractions(Count * Math.PI * Proud * Proud);
+    public Ratio AddedArea => Ratio.FromDecimalFractions(Added().Value);
 
     /// <summary>Grains to weigh out, loss included.</summary>
-    public Mass ToWeighOut => Mass.FromKilograms(rate * floor / (1 - loss));
+    public Mass ToWeighOut => Mass.FromKilograms(WeighedOut().Value);
 
     /// <summary>Embedment and covered part against the usual bands, from memory: a starting point for a test panel, not a criterion of slip.</summary>
     public IReadOnlyList<LimitComparison> Bands => new ValueList<LimitComparison>(
     [
-        new("embedment of the grains", film / D, 0.4, LimitSense.AtLeast, Measure.Percent, Band, film / D < 0.4 ? "Lay another coat over them or take finer grains; they would break out." : null),
-        new("embedment of the grains", film / D, 0.7, LimitSense.AtMost, Measure.Percent, Band, film / D > 0.7 ? "Take coarser grains or fewer coats over them; they would be buried." : null),
+        new("embedment of the grains", Embedding, 0.4, LimitSense.AtLeast, Measure.Percent, Band, Embedding < 0.4 ? "Lay another coat over them or take finer grains; they would break out." : null),
+        new("embedment of the grains", Embedding, 0.7, LimitSense.AtMost, Measure.Percent, Band, Embedding > 0.7 ? "Take coarser grains or fewer coats over them; they would be buried." : null),
         new("part of the floor under grains", Fraction, 0.1, LimitSense.AtLeast, Measure.Percent, Band, Fraction < 0.1 ? "Broadcast more." : null),
         new("part of the floor under grains", Fraction, 0.35, LimitSense.AtMost, Measure.Percent, Band, Fraction > 0.35 ? "Broadcast less; the floor would be hard to clean." : null),
     ]);
@@ -90,15 +90,9 @@ public sealed record SlipResistantFloor
     /// <summary>What goes with any floor that is to grip.</summary>
     public IReadOnlyList<Caution> Cautions { get; } = new ValueList<Caution>([Refinish.Cautions.SlipGrains]);
 
-    private double D => Additive.Diameter.Meters;
+    private double Fraction => UnderGrains().Value;
 
-    private double Rho => Additive.Density.KilogramsPerCubicMeter;
-
-    private double Fraction => 1.5 * rate / (Rho * D);
-
-    private double Count => 6 * rate / (Math.PI * Rho * D * D * D);
-
-    private double Proud => Math.Max(0, D - film);
+    private double Embedding => Embedded().Value;
 
     /// <summary>Grains per area that a coat lays down when they are stirred into it.</summary>
     /// <param name="dose">Grains per volume of reduced coating, more than 0 and at most 1 kg/L.</param>
@@ -110,29 +104,32 @@ public sealed record SlipResistantFloor
 
     /// <summary>How the numbers follow.</summary>
     /// <returns>The derivation.</returns>
-    public Workings Workings()
-    {
-        Expression m = Expression.Quantity("m", rate, Measure.ArealMass);
-        Expression rho = Expression.Quantity("ρ", Rho, Measure.Density);
-        Expression d = Expression.Quantity("d", D, Measure.Film);
-        Expression h = Expression.Quantity("h", film, Measure.Film);
-        WorkingStep count = new("grains per area", "N", 6 * m / (Expression.Pi() * rho * Expression.Power(d, 3)), Count, Measure.ArealCount, Sphere);
-        WorkingStep proud = new("stands out", "s", Expression.Max(0, d - h), Proud, Measure.Film, Sphere);
-        return new Workings(
-            "Grains on a floor",
-            [
-                new("part of the floor under grains", "φ", 1.5 * m / (rho * d), Fraction, Measure.Percent, Sphere),
-                count,
-                new("embedment", "e", h / d, film / D, Measure.Percent, Sphere),
-                proud,
-                new("surface added", "a", count.Result() * Expression.Pi() * Expression.Square(proud.Result()), Count * Math.PI * Proud * Proud, Measure.Percent, Sphere),
-                new("to weigh out", "M", m * Expression.Quantity("A", floor, Measure.Area) / (1 - Expression.Quantity("l", loss, Measure.Percent)), ToWeighOut.Kilograms, Measure.Mass, Sphere),
-            ]);
-    }
+    public Workings Workings() => Trace.Of("Grains on a floor", UnderGrains, Grains, Embedded, Proud, Added, WeighedOut);
 
     /// <summary>The numbers in one line.</summary>
     /// <returns>Text such as <c>12.5 g of polymer beads, 25 % of the floor covered, 60 % embedded</c>.</returns>
     public override string ToString() =>
         Measure.Mass.Format(ToWeighOut.Kilograms, DisplayUnits.Si, 3) + " of " + Additive.Name + ", " + Measure.Percent.Format(Fraction, DisplayUnits.Si, 3) + " of the floor covered, "
-        + Measure.Percent.Format(film / D, DisplayUnits.Si, 3) + " embedded";
+        + Measure.Percent.Format(Embedding, DisplayUnits.Si, 3) + " embedded";
+
+    private Num UnderGrains(Trace? t = null) =>
+        t.Step("part of the floor under grains", "φ", Measure.Percent, Sphere, 1.5 * Spread(t) / (GrainDensity(t) * Grain(t)));
+
+    private Num Grains(Trace? t = null) => t.Step("grains per area", "N", Measure.ArealCount, Sphere,
+        6 * Spread(t) / (Num.Pi * GrainDensity(t) * Num.Power(Grain(t), 3)));
+
+    private Num Embedded(Trace? t = null) => t.Step("embedment", "e", Measure.Percent, Sphere, t.Given("h", film, Measure.Film) / Grain(t));
+
+    private Num Proud(Trace? t = null) => t.Step("stands out", "s", Measure.Film, Sphere, Num.Max(0, Grain(t) - t.Given("h", film, Measure.Film)));
+
+    private Num Added(Trace? t = null) => t.Step("surface added", "a", Measure.Percent, Sphere, Grains(t) * Num.Pi * Num.Square(Proud(t)));
+
+    private Num WeighedOut(Trace? t = null) => t.Step("to weigh out", "M", Measure.Mass, Sphere,
+        Spread(t) * t.Given("A", floor, Measure.Area) / (1 - t.Given("l", loss, Measure.Percent)));
+
+    private Num Spread(Trace? t) => t.Given("m", rate, Measure.ArealMass);
+
+    private Num GrainDensity(Trace? t) => t.Given("ρ", Additive.Density.KilogramsPerCubicMeter, Measure.Density);
+
+    private Num Grain(Trace? t) => t.Given("d", Additive.Diameter.Meters, Measure.Film);
 }

@@ -88,7 +88,7 @@ public sealed record StockDraw
     public Volume Covered => Volume.FromCubicMeters(covered);
 
     /// <summary>Mixed product still to be bought.</summary>
-    public Volume ToBuy => Volume.FromCubicMeters(Math.Max(0, need - covered));
+    public Volume ToBuy => Volume.FromCubicMeters(Buy().Value);
 
     /// <summary>What goes with opened hardeners; empty when none of them is an isocyanate.</summary>
     public IReadOnlyList<Caution> Cautions => Product.HoldsIsocyanate
@@ -97,15 +97,15 @@ public sealed record StockDraw
 
     /// <summary>How the two follow.</summary>
     /// <returns>The derivation.</returns>
-    public Workings Workings()
-    {
-        WorkingStep from = new("from leftovers", "V_left", Expression.Sum(Uses.Select(use => Expression.Quantity("V", use.Mixed.CubicMeters, Measure.Liquid))), covered, Measure.Liquid, Balance);
-        return new Workings(
-            "Leftovers of " + Product.Name,
-            [from, new("to buy", "V_buy", Expression.Max(0, Expression.Quantity("V_need", need, Measure.Liquid) - from.Result()), ToBuy.CubicMeters, Measure.Liquid, Balance)]);
-    }
+    public Workings Workings() => Trace.Of("Leftovers of " + Product.Name, Left, Buy);
 
     /// <summary>Covered and to buy in one line.</summary>
     /// <returns>Text such as <c>450 mL from leftovers, 250 mL to buy</c>.</returns>
     public override string ToString() => Measure.Liquid.Format(covered, DisplayUnits.Si, 3) + " from leftovers, " + Measure.Liquid.Format(ToBuy.CubicMeters, DisplayUnits.Si, 3) + " to buy";
+
+    private Num Left(Trace? t) => t is null ? covered : t.Step("from leftovers", "V_left", Measure.Liquid, Balance,
+        Num.Sum(Uses.Select(use => t.Given("V", use.Mixed.CubicMeters, Measure.Liquid))));
+
+    private Num Buy(Trace? t = null) =>
+        t.Step("to buy", "V_buy", Measure.Liquid, Balance, Num.Max(0, t.Given("V_need", need, Measure.Liquid) - Left(t)));
 }

@@ -39,7 +39,7 @@ public sealed record TakeoffLine
     public Volume Reducer => Volume.FromCubicMeters(reducer);
 
     /// <summary>All parts and the reducer by weight.</summary>
-    public Mass Weight => Mass.FromKilograms((mixed * Product.MixedDensity.KilogramsPerCubicMeter) + (reducer * (Product.Reducer?.Density.KilogramsPerCubicMeter ?? 0)));
+    public Mass Weight => Mass.FromKilograms(Weighed().Value);
 
     /// <summary>What is there against what is needed; the margin is what is left over, and negative when it is short.</summary>
     /// <param name="available">All parts together, bought and left from earlier jobs; 0 to 1000 L.</param>
@@ -60,32 +60,32 @@ public sealed record TakeoffLine
 
     internal Workings Workings()
     {
-        WorkingStep all = new("all parts", "V_mix",
-            Expression.Sum(Coats.Select(coat => Expression.Quantity("V", coat.Mixed.CubicMeters, Measure.Liquid))), mixed, Measure.Liquid,
-            Balance);
-        WorkingStep thinner = new(
-            "reducer", "V_R", Expression.Sum(Coats.Select(coat => Expression.Quantity("V_all", coat.Total.CubicMeters, Measure.Liquid) - Expression.Quantity("V", coat.Mixed.CubicMeters, Measure.Liquid))), reducer, Measure.Liquid, Balance);
-        Expression parts = Expression.Sum(Product.Parts.Select((part, i) => PartsOf(i)));
-        return new Workings(
-            Product.Name,
-            [
-                all,
-                .. Product.Parts.Select((part, i) => new WorkingStep(
-                    part.Component.Name, "V_" + ReactiveGroups.Letter(i), all.Result() * PartsOf(i) / parts, mixed * Product.ShareOf(i),
-                        Measure.Liquid, Balance)),
-                thinner,
-                new(
-                    "weight",
-                    "m",
-                    (all.Result() * Expression.Quantity("ρ_mix", Product.MixedDensity.KilogramsPerCubicMeter, Measure.Density))
-                        + (thinner.Result() * Expression.Quantity("ρ_R", Product.Reducer?.Density.KilogramsPerCubicMeter ?? 0, Measure.Density)),
-                    Weight.Kilograms,
-                    Measure.Mass,
-                    Balance),
-            ],
-            Coats.Distinct().Select(coat => coat.Workings()));
+        Trace t = new();
+        foreach (CoatDemand coat in Coats.Distinct())
+        {
+            t.Part(coat.Workings());
+        }
+
+        Num all = AllParts(t);
+        Num parts = Num.Sum(Product.Parts.Select((part, i) => PartsOf(t, i)));
+        for (int i = 0; i < Product.Parts.Count; i++)
+        {
+            t.Step(Product.Parts[i].Component.Name, "V_" + ReactiveGroups.Letter(i), Measure.Liquid, Balance, all * PartsOf(t, i) / parts);
+        }
+
+        Weighed(t);
+        return t.Workings(Product.Name);
     }
 
-    private Expression PartsOf(int part) =>
-        Expression.Quantity("p_" + ReactiveGroups.Letter(part), Product.Parts[part].Parts, Measure.Number);
+    private Num AllParts(Trace? t) => t is null ? mixed : t.Step("all parts", "V_mix", Measure.Liquid, Balance,
+        Num.Sum(Coats.Select(coat => t.Given("V", coat.Mixed.CubicMeters, Measure.Liquid))));
+
+    private Num Thinner(Trace? t) => t is null ? reducer : t.Step("reducer", "V_R", Measure.Liquid, Balance, Num.Sum(Coats.Select(coat =>
+        t.Given("V_all", coat.Total.CubicMeters, Measure.Liquid) - t.Given("V", coat.Mixed.CubicMeters, Measure.Liquid))));
+
+    private Num Weighed(Trace? t = null) => t.Step("weight", "m", Measure.Mass, Balance,
+        (AllParts(t) * t.Given("ρ_mix", Product.MixedDensity.KilogramsPerCubicMeter, Measure.Density))
+        + (Thinner(t) * t.Given("ρ_R", Product.Reducer?.Density.KilogramsPerCubicMeter ?? 0, Measure.Density)));
+
+    private Num PartsOf(Trace t, int part) => t.Given("p_" + ReactiveGroups.Letter(part), Product.Parts[part].Parts, Measure.Number);
 }

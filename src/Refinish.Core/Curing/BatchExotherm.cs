@@ -1,5 +1,4 @@
 using System;
-using System.Collections.Generic;
 using System.Threading;
 using Refinish.Numerics;
 using UnitsNet;
@@ -144,17 +143,13 @@ public sealed record BatchExotherm
     }
 
     /// <summary>The rise of full cure when no heat is lost, ΔH / c.</summary>
-    public TemperatureDelta AdiabaticRise => TemperatureDelta.FromKelvins(Rise);
+    public TemperatureDelta AdiabaticRise => TemperatureDelta.FromKelvins(Rise().Value);
 
     /// <summary>τ, the time in which the cup loses 63 % of its warmth without reaction; <see langword="null"/> without heat transfer.</summary>
-    public TimeSpan? TimeConstant => heatTransfer > 0 ? Durations.FromSeconds(1 / LossRate) : null;
+    public TimeSpan? TimeConstant => heatTransfer > 0 ? Durations.FromSeconds(Tau().Value) : null;
 
     /// <summary>The self-heating above the air from which on the batch runs away, R T_a² / E with the larger of the law's activation energies; <see langword="null"/> when both are zero.</summary>
-    public TemperatureDelta? CriticalSelfHeating => Energy > 0 ? TemperatureDelta.FromKelvins(Critical) : null;
-
-    private double Rise => heatOfReaction / specificHeat;
-
-    private double LossRate => heatTransfer * area / (mass * specificHeat);
+    public TemperatureDelta? CriticalSelfHeating => Energy > 0 ? TemperatureDelta.FromKelvins(Critical().Value) : null;
 
     private double Energy => Math.Max(
         Reaction.Factor.Hertz > 0 ? Reaction.ActivationEnergy.JoulesPerMole : 0,
@@ -164,8 +159,6 @@ public sealed record BatchExotherm
     // Then no minimum can follow, and no second maximum.
     private bool HasOnePeak => Reaction.Factor.Hertz == 0 || Reaction.AutocatalyticFactor.Hertz == 0 || Reaction.AutocatalyticOrder == 0
         || Reaction.ActivationEnergy.JoulesPerMole <= Reaction.AutocatalyticActivationEnergy.JoulesPerMole;
-
-    private double Critical => CuringKernel.GasConstant * air * air / Energy;
 
     /// <summary>Follows the batch until it can get no hotter, thirty days at most.</summary>
     /// <param name="cancellation">Stops the integration.</param>
@@ -178,8 +171,9 @@ public sealed record BatchExotherm
         CureStepper life = Fresh();
         double? potLife = life.AdvanceToConversion(usableTo, Longest, cancellation) ? life.Time : null;
         CureStepper hottest = Fresh();
+        double rise = Rise().Value;
         CureStepper batch = hottest;
-        while (batch.Time < Longest && batch.Kelvins + (Rise * (1 - batch.Alpha)) > hottest.Kelvins)
+        while (batch.Time < Longest && batch.Kelvins + (rise * (1 - batch.Alpha)) > hottest.Kelvins)
         {
             CureStepper before = batch;
             batch.Advance(Longest, cancellation);
@@ -202,61 +196,46 @@ public sealed record BatchExotherm
             }
         }
 
+        double? critical = CriticalSelfHeating?.Kelvins;
         LimitComparison heating = new(
             "self-heating above the air",
             hottest.Kelvins - air,
-            Energy > 0 ? Critical : null,
+            critical,
             LimitSense.AtMost,
             Measure.TemperatureDifference,
             Semenov,
-            Energy > 0 && hottest.Kelvins - air > Critical ? "Mix less at a time, or pour the mix into a shallow tray as soon as it is mixed." : null);
+            hottest.Kelvins - air > critical ? "Mix less at a time, or pour the mix into a shallow tray as soon as it is mixed." : null);
         return new BatchCourse(potLife, hottest.Kelvins, hottest.Time, hottest.Alpha, heating);
     }
 
     /// <summary>How the rise, the time constant and the critical self-heating follow; the course comes from integrating them.</summary>
     /// <returns>The derivation.</returns>
-    public Workings Workings()
-    {
-        Expression c = Expression.Quantity("c", specificHeat, Measure.SpecificHeat);
-        List<WorkingStep> steps =
-        [
-            new("rise without loss of heat", "ΔT_ad", Expression.Quantity("ΔH", heatOfReaction, Measure.SpecificEnergy) / c, Rise, Measure.TemperatureDifference, Balance),
-        ];
-        if (heatTransfer > 0)
-        {
-            steps.Add(new(
-                "time constant of the cup",
-                "τ",
-                Expression.Quantity("m", mass, Measure.Weight) * c / (Expression.Quantity("h", heatTransfer, Measure.HeatTransfer) * Expression.Quantity("A", area, Measure.Area)),
-                1 / LossRate,
-                Measure.Minutes,
-                Balance));
-        }
-
-        if (Energy > 0)
-        {
-            steps.Add(new(
-                "critical self-heating",
-                "ΔT_c",
-                Expression.Quantity("R", CuringKernel.GasConstant, Measure.MolarEntropy) * Expression.Square(Expression.Quantity("T_a", air, Measure.AbsoluteTemperature))
-                    / Expression.Quantity("E", Energy, Measure.MolarEnergy),
-                Critical,
-                Measure.TemperatureDifference,
-                Semenov));
-        }
-
-        return new Workings("Heat of a batch", steps);
-    }
+    public Workings Workings() => Trace.Of(
+        "Heat of a batch", Rise, t => heatTransfer > 0 ? Tau(t) : default, t => Energy > 0 ? Critical(t) : default);
 
     /// <summary>The batch in one line.</summary>
     /// <returns>Text such as <c>0.5 kg at 25 °C in air of 25 °C, rise without loss 194.44 K</c>.</returns>
     public override string ToString() => Measure.Weight.Format(mass) + " at " + Measure.Temperature.Format(start) + " in air of " + Measure.Temperature.Format(air)
-        + ", rise without loss " + Measure.TemperatureDifference.Format(Rise);
+        + ", rise without loss " + Measure.TemperatureDifference.Format(Rise().Value);
+
+    private Num Rise(Trace? t = null) => t.Step(
+        "rise without loss of heat", "ΔT_ad", Measure.TemperatureDifference, Balance,
+        t.Given("ΔH", heatOfReaction, Measure.SpecificEnergy) / t.Given("c", specificHeat, Measure.SpecificHeat));
+
+    private Num Tau(Trace? t = null) => t.Step(
+        "time constant of the cup", "τ", Measure.Minutes, Balance,
+        t.Given("m", mass, Measure.Weight) * t.Given("c", specificHeat, Measure.SpecificHeat)
+            / (t.Given("h", heatTransfer, Measure.HeatTransfer) * t.Given("A", area, Measure.Area)));
+
+    private Num Critical(Trace? t = null) => t.Step(
+        "critical self-heating", "ΔT_c", Measure.TemperatureDifference, Semenov,
+        t.Given("R", CuringKernel.GasConstant, Measure.MolarEntropy) * Num.Square(t.Given("T_a", air, Measure.AbsoluteTemperature))
+            / t.Given("E", Energy, Measure.MolarEnergy));
 
     private CureStepper Fresh()
     {
         CureStepper batch = new(Reaction, first, start);
-        batch.SetHeat(Rise, LossRate, air);
+        batch.SetHeat(Rise().Value, heatTransfer > 0 ? 1 / Tau().Value : 0, air);
         return batch;
     }
 }

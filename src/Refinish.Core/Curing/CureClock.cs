@@ -134,20 +134,21 @@ public sealed record CureClock
     /// <returns>The derivation, with one part for each stage that has an instant.</returns>
     public Workings Workings()
     {
-        List<Workings> parts = [];
+        (double lowest, double highest) = Extremes();
+        Trace trace = new();
+        trace.Margins(CureForecast.ProductRange(Times, lowest, highest), "T", "T_limit");
         Add("Touch dry", CureStage.TouchDry, Times.TouchDry);
         Add("Recoat window opens", CureStage.RecoatOpens, Times.RecoatOpens);
         Add("Recoat window closes", CureStage.RecoatCloses, Times.RecoatCloses);
         Add("Water may run", CureStage.WaterService, Times.WaterService);
         Add("Fully cured", CureStage.FullCure, Times.FullCure);
-        (double lowest, double highest) = Extremes();
-        return new Workings("Stages of cure", CureForecast.ProductRange(Times, lowest, highest).Select(CuringSteps.Margin), parts);
+        return trace.Workings("Stages of cure");
 
         void Add(string title, CureStage stage, TimeSpan? time)
         {
             if (time is TimeSpan needed && Reached(stage, needed) is not null)
             {
-                parts.Add(new Workings(title, AgeOf(stage).WorkingsOfInstant(Applied, needed).Steps));
+                trace.Part(new Workings(title, AgeOf(stage).WorkingsOfInstant(Applied, needed).Steps));
             }
         }
     }

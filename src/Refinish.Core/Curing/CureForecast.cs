@@ -78,7 +78,7 @@ public sealed record CureForecast
     public bool IsAvailable { get; }
 
     /// <summary>The rate against the reference temperature; <see langword="null"/> outside the product's range.</summary>
-    public double? RateFactor => IsAvailable ? Factor : null;
+    public double? RateFactor => IsAvailable ? factor : null;
 
     /// <summary>How long the mix has to stand before use; <see langword="null"/> outside the product's range.</summary>
     public TimeSpan? Induction => Shifted(Times.Induction);
@@ -104,41 +104,25 @@ public sealed record CureForecast
     /// <summary>What goes with a two-part mix; empty for a one-part product.</summary>
     public IReadOnlyList<Caution> Cautions => Times.PotLife is null ? ValueList<Caution>.Empty : Refinish.Cautions.ForBatch;
 
-    private double Factor => factor;
-
     /// <summary>How each time follows; outside the product's range, how far it is off.</summary>
     /// <returns>The derivation.</returns>
     public Workings Workings()
     {
-        List<WorkingStep> steps = [];
-        foreach (LimitComparison check in Checks)
-        {
-            steps.Add(CuringSteps.Margin(check));
-        }
-
+        Trace t = new();
+        t.Margins(Checks, "T", "T_limit");
         if (IsAvailable)
         {
-            WorkingStep factor = Shift.FactorStep("T", site, Times.ReferenceTemperature.Kelvins);
-            steps.Add(factor);
-            Add("induction", "t_induction", Times.Induction);
-            Add("pot life", "t_pot", Times.PotLife);
-            Add("touch dry", "t_touch", Times.TouchDry);
-            Add("recoat window opens", "t_open", Times.RecoatOpens);
-            Add("recoat window closes", "t_close", Times.RecoatCloses);
-            Add("water may run", "t_water", Times.WaterService);
-            Add("fully cured", "t_cure", Times.FullCure);
-
-            void Add(string name, string symbol, TimeSpan? time)
+            Num rate = Shift.Factor(site, Times.ReferenceTemperature.Kelvins, t);
+            foreach ((string name, string symbol, TimeSpan? time) in Times.Named())
             {
-                if (time is TimeSpan reference)
+                if (time is TimeSpan given)
                 {
-                    Expression sheet = Expression.Quantity(symbol + ",ref", reference.TotalSeconds, Measure.Hours);
-                    steps.Add(new WorkingStep(name, symbol, sheet / factor.Result(), reference.TotalSeconds / Factor, Measure.Hours, Times.Source));
+                    t.Step(name, symbol, Measure.Hours, Times.Source, Shifted(given, rate, t, symbol));
                 }
             }
         }
 
-        return new Workings("Times at the site", steps);
+        return t.Workings("Times at the site");
     }
 
     /// <summary>The temperature and the two times that are asked for most, rounded up, or that there are none.</summary>
@@ -163,6 +147,9 @@ public sealed record CureForecast
         ];
     }
 
+    private static Num Shifted(TimeSpan time, Num rate, Trace? t = null, string symbol = "t") =>
+        (t is null ? time.TotalSeconds : t.Given(symbol + ",ref", time.TotalSeconds, Measure.Hours)) / rate;
+
     private TimeSpan? Shifted(TimeSpan? reference) =>
-        IsAvailable && reference is TimeSpan time ? Durations.FromSeconds(time.TotalSeconds / Factor) : null;
+        IsAvailable && reference is TimeSpan time ? Durations.FromSeconds(Shifted(time, factor).Value) : null;
 }

@@ -1,5 +1,4 @@
 using System;
-using System.Collections.Generic;
 using UnitsNet;
 
 namespace Refinish.Curing;
@@ -109,7 +108,7 @@ public sealed record CureReaction
     public Frequency Rate(Temperature temperature, Ratio conversion)
     {
         (double t, double alpha) = Checked(temperature, conversion);
-        return Frequency.FromHertz(RateAt(t, alpha));
+        return Frequency.FromHertz(RateAt(t, alpha).Value);
     }
 
     /// <summary>How the rate follows.</summary>
@@ -119,53 +118,8 @@ public sealed record CureReaction
     /// <exception cref="ArgumentOutOfRangeException">An argument is outside its range.</exception>
     public Workings Workings(Temperature temperature, Ratio conversion)
     {
-        (double kelvins, double alpha) = Checked(temperature, conversion);
-        Expression t = Expression.Quantity("T", kelvins, Measure.AbsoluteTemperature);
-        Expression r = Expression.Quantity("R", CuringKernel.GasConstant, Measure.MolarEntropy);
-        Expression a = Expression.Quantity("α", alpha, Measure.Percent);
-        WorkingStep first = Constant("1", factor, energy, Change?.Energy);
-        WorkingStep second = Constant("2", autocatalyticFactor, autocatalyticEnergy, Change?.AutocatalyticEnergy);
-        List<WorkingStep> steps = [first, second];
-        Expression rate = (first.Result() + (second.Result() * Expression.Power(a, Expression.Quantity("m", AutocatalyticOrder, Measure.Number))))
-            * Expression.Power(1 - a, Expression.Quantity("n", Order, Measure.Number));
-        if (Diffusion is DiffusionLimit glass)
-        {
-            WorkingStep critical = new(
-                "critical conversion",
-                "α_c",
-                Expression.Quantity("α_c0", glass.CriticalConversionAtZero, Measure.Number) + (Expression.Quantity("s", glass.CriticalConversionPerKelvin, Measure.Number) * t),
-                glass.Critical(kelvins),
-                Measure.Percent,
-                Source);
-            WorkingStep limit = new(
-                "diffusion limit",
-                "f_d",
-                1 / (1 + Expression.Exp(Expression.Quantity("C", glass.Steepness, Measure.Number) * (a - critical.Result()))),
-                CureStepper.Limit(glass.Steepness, alpha - glass.Critical(kelvins)),
-                Measure.Number,
-                Source.Published("C.-S. Chern and G. W. Poehlein, Polymer Engineering and Science 27 (1987)", "page 788 (from memory)"));
-            steps.Add(critical);
-            steps.Add(limit);
-            rate *= limit.Result();
-        }
-
-        steps.Add(new WorkingStep("rate of cure", "dα/dt", rate, RateAt(kelvins, alpha), Measure.Rate, Law));
-        return new Workings("Rate of cure", steps);
-
-        WorkingStep Constant(string index, double a0, double e, double? above)
-        {
-            Expression at = Change is ActivationChange change && kelvins >= change.Kelvins
-                ? Expression.Quantity("T_c", change.Kelvins, Measure.AbsoluteTemperature)
-                : t;
-            Expression k = Expression.Quantity("A_" + index, a0, Measure.Rate)
-                * Expression.Exp(-(Expression.Quantity("E_" + index, e, Measure.MolarEnergy) / (r * at)));
-            if (!ReferenceEquals(at, t))
-            {
-                k *= Expression.Exp(Expression.Quantity("E_" + index + "'", above!.Value, Measure.MolarEnergy) / r * ((1 / at) - (1 / t)));
-            }
-
-            return new("rate constant " + index, "k_" + index, k, ConstantAt(kelvins, a0, e, Change?.Kelvins, above), Measure.Rate, Source);
-        }
+        (double t, double alpha) = Checked(temperature, conversion);
+        return Trace.Of("Rate of cure", trace => RateAt(t, alpha, trace));
     }
 
     /// <summary>The law in one line.</summary>
@@ -178,17 +132,44 @@ public sealed record CureReaction
     /// <summary>Both factors zero is no reaction; called where a reaction is taken.</summary>
     internal void CheckReacts() => Guard.Rule(factor + autocatalyticFactor > 0, nameof(Factor), factor, Measure.Rate, "more than 0 for this or AutocatalyticFactor");
 
-    internal double RateAt(double kelvins, double alpha)
+    internal Num RateAt(double kelvins, double alpha, Trace? trace = null) =>
+        trace.Step("rate of cure", "dα/dt", Measure.Rate, Law, Rate(First(kelvins, trace), Second(kelvins, trace), alpha, kelvins, trace));
+
+    /// <summary>dα/dt from the two rate constants, which hold as long as the temperature does.</summary>
+    internal Num Rate(Num first, Num second, double alpha, double kelvins, Trace? trace = null)
     {
-        CureStepper stepper = new(this, alpha, kelvins);
-        return stepper.Rate(alpha, kelvins);
+        Num a = trace.Given("α", alpha, Measure.Percent);
+        Num rate = (first + (second * Num.Power(a, trace.Given("m", AutocatalyticOrder, Measure.Number))))
+            * Num.Power(1 - a, trace.Given("n", Order, Measure.Number));
+        return Diffusion is DiffusionLimit glass ? rate * glass.Limit(a, kelvins, Source, trace) : rate;
     }
 
-    /// <summary>k = A e^(−E/RT), from the change on k(T_c) e^(E'/R (1/T_c − 1/T)).</summary>
-    internal static double ConstantAt(double kelvins, double factor, double energy, double? change, double? above) =>
-        change is double at && kelvins >= at
-            ? factor * Math.Exp(-energy / (CuringKernel.GasConstant * at)) * CuringKernel.Arrhenius(above!.Value, kelvins, at)
-            : factor * Math.Exp(-energy / (CuringKernel.GasConstant * kelvins));
+    internal Num First(double kelvins, Trace? trace = null) => trace.Step(
+        "rate constant 1", "k_1", Measure.Rate, Source,
+        Constant(
+            kelvins, trace.Given("A_1", factor, Measure.Rate), trace.Given("E_1", energy, Measure.MolarEnergy), "E_1'",
+            Change?.Energy, trace));
+
+    internal Num Second(double kelvins, Trace? trace = null) => trace.Step(
+        "rate constant 2", "k_2", Measure.Rate, Source,
+        Constant(
+            kelvins, trace.Given("A_2", autocatalyticFactor, Measure.Rate), trace.Given("E_2", autocatalyticEnergy, Measure.MolarEnergy),
+            "E_2'", Change?.AutocatalyticEnergy, trace));
+
+    // k = A e^(−E/RT), from the change on k(T_c) e^(E'/R (1/T_c − 1/T)).
+    private Num Constant(double kelvins, Num factor, Num energy, string symbol, double? above, Trace? trace)
+    {
+        Num t = trace.Given("T", kelvins, Measure.AbsoluteTemperature);
+        Num r = trace.Given("R", CuringKernel.GasConstant, Measure.MolarEntropy);
+        if (Change is not ActivationChange change || kelvins < change.Kelvins)
+        {
+            return factor * Num.Exp(-(energy / (r * t)));
+        }
+
+        Num at = trace.Given("T_c", change.Kelvins, Measure.AbsoluteTemperature);
+        return factor * Num.Exp(-(energy / (r * at)))
+            * CuringKernel.Arrhenius(trace.Given(symbol, above!.Value, Measure.MolarEnergy), t, at, trace);
+    }
 
     private static (double Kelvins, double Alpha) Checked(Temperature temperature, Ratio conversion) => (
         Guard.Within(temperature, Thermometer, nameof(temperature)),

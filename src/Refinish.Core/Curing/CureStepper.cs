@@ -18,16 +18,7 @@ internal struct CureStepper : IPlaneMotion
     /// <summary>What is left when a reaction counts as complete; of an order below one it would end, in a time of no interest from here.</summary>
     private const double Complete = 1e-10;
 
-    private readonly double factor;
-    private readonly double energy;
-    private readonly double autocatalyticFactor;
-    private readonly double autocatalyticEnergy;
-    private readonly ActivationChange? change;
-    private readonly double m;
-    private readonly double n;
-    private readonly double steepness;
-    private readonly double criticalAtZero;
-    private readonly double criticalPerKelvin;
+    private readonly CureReaction reaction;
 
     private double adiabaticRise;
     private double lossRate;
@@ -35,7 +26,6 @@ internal struct CureStepper : IPlaneMotion
     private double constantsAt;
     private double k1;
     private double k2;
-    private double critical;
     private double candidateAlpha;
     private double candidateKelvins;
     private double step;
@@ -43,20 +33,7 @@ internal struct CureStepper : IPlaneMotion
     public CureStepper(CureReaction reaction, double alpha, double kelvins)
         : this()
     {
-        factor = reaction.Factor.Hertz;
-        energy = reaction.ActivationEnergy.JoulesPerMole;
-        autocatalyticFactor = reaction.AutocatalyticFactor.Hertz;
-        autocatalyticEnergy = reaction.AutocatalyticActivationEnergy.JoulesPerMole;
-        change = reaction.Change;
-        m = reaction.AutocatalyticOrder;
-        n = reaction.Order;
-        if (reaction.Diffusion is DiffusionLimit glass)
-        {
-            steepness = glass.Steepness;
-            criticalAtZero = glass.CriticalConversionAtZero;
-            criticalPerKelvin = glass.CriticalConversionPerKelvin;
-        }
-
+        this.reaction = reaction;
         Alpha = alpha;
         Kelvins = kelvins;
     }
@@ -70,9 +47,6 @@ internal struct CureStepper : IPlaneMotion
 
     /// <summary>dT/dt of a batch at its present state.</summary>
     public double HeatingRate => (adiabaticRise * Rate(Alpha, Kelvins)) - (lossRate * (Kelvins - ambient));
-
-    /// <summary>f_d for a conversion that is this far beyond the critical one.</summary>
-    public static double Limit(double steepness, double beyond) => 1 / (1 + Math.Exp(steepness * beyond));
 
     /// <summary>Puts the film at another temperature.</summary>
     public void SetTemperature(double kelvins) => Kelvins = kelvins;
@@ -97,13 +71,11 @@ internal struct CureStepper : IPlaneMotion
         if (kelvins != constantsAt)
         {
             constantsAt = kelvins;
-            k1 = CureReaction.ConstantAt(kelvins, factor, energy, change?.Kelvins, change?.Energy);
-            k2 = CureReaction.ConstantAt(kelvins, autocatalyticFactor, autocatalyticEnergy, change?.Kelvins, change?.AutocatalyticEnergy);
-            critical = criticalAtZero + (criticalPerKelvin * kelvins);
+            k1 = reaction.First(kelvins).Value;
+            k2 = reaction.Second(kelvins).Value;
         }
 
-        double rate = (k1 + (k2 * Power(alpha, m))) * Power(left, n);
-        return steepness > 0 ? rate * Limit(steepness, alpha - critical) : rate;
+        return reaction.Rate(k1, k2, alpha, kelvins).Value;
     }
 
     /// <summary>Goes on to a time.</summary>
@@ -178,15 +150,6 @@ internal struct CureStepper : IPlaneMotion
             h = DormandPrince.Next(tried, error);
         }
     }
-
-    // Orders are whole more often than not, and a power costs more than all the rest.
-    private static double Power(double x, double exponent) => exponent switch
-    {
-        0 => 1,
-        1 => x,
-        2 => x * x,
-        _ => Math.Pow(x, exponent),
-    };
 
     private double AlphaAfter(double h)
     {

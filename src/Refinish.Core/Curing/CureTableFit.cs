@@ -32,6 +32,8 @@ public sealed record CureTableFit
 {
     private static readonly CureStage[] Needed = [CureStage.TouchDry, CureStage.RecoatOpens, CureStage.WaterService, CureStage.FullCure];
 
+    private static readonly Source Common = Source.Derived("least squares with one slope and a level for each row");
+
     private readonly ValueList<StageTimes> rows;
     private readonly ValueList<CureTimeFit> fits;
     private readonly double minimum;
@@ -74,16 +76,7 @@ public sealed record CureTableFit
         this.minimum = Math.Max(least, fits.Max(fit => fit.Low) - beyond);
         this.maximum = Math.Min(most, fits.Min(fit => fit.High) + beyond);
         Guard.Rule(this.minimum <= this.maximum, nameof(rows), this.minimum, Measure.Temperature, "rows and limits that share a temperature");
-        double squares = 0;
-        double products = 0;
-        foreach (StageTimes row in this.rows)
-        {
-            LineFit line = CureTimeFit.Line(row.Times, law);
-            squares += line.Squares;
-            products += line.Products;
-        }
-
-        commonSlope = products / squares;
+        commonSlope = Slope().Value;
     }
 
     /// <summary>The rows.</summary>
@@ -167,21 +160,8 @@ public sealed record CureTableFit
     /// <exception cref="ArgumentOutOfRangeException">Outside −20 to 60 °C.</exception>
     public Workings Workings(Temperature temperature)
     {
-        List<Workings> parts = [];
-        List<Expression> squares = [];
-        List<Expression> products = [];
-        foreach (StageTimes row in rows)
-        {
-            parts.Add(new Workings(row.Stage.ToString(), FitOf(row.Stage)!.Workings(temperature).Steps));
-            LineFit line = CureTimeFit.Line(row.Times, Law);
-            squares.Add(Expression.Quantity("S_xx," + row.Stage, line.Squares, Measure.Number));
-            products.Add(Expression.Quantity("S_xy," + row.Stage, line.Products, Measure.Number));
-        }
-
-        return new Workings(
-            "Table of times",
-            [new("common slope", "b", Expression.Sum(products) / Expression.Sum(squares), commonSlope, Measure.Number, Source.Derived("least squares with one slope and a level for each row"))],
-            parts);
+        IEnumerable<Workings> parts = rows.Select((row, i) => new Workings(row.Stage.ToString(), fits[i].Workings(temperature).Steps));
+        return Trace.Of("Table of times", parts, Slope);
     }
 
     /// <summary>How many rows, the common law and the range.</summary>
@@ -209,6 +189,20 @@ public sealed record CureTableFit
             Source = Source,
         };
 
-        TimeSpan? Stage(CureStage stage) => FitOf(stage) is CureTimeFit fit ? Durations.FromSeconds(fit.Seconds(t)) : null;
+        TimeSpan? Stage(CureStage stage) => FitOf(stage) is CureTimeFit fit ? Durations.FromSeconds(fit.Seconds(t).Value) : null;
+    }
+
+    private Num Slope(Trace? t = null)
+    {
+        Num squares = 0;
+        Num products = 0;
+        foreach (StageTimes row in rows)
+        {
+            LineFit line = CureTimeFit.Line(row.Times, Law);
+            squares += t is null ? line.Squares : t.Given("S_xx," + row.Stage, line.Squares, Measure.Number);
+            products += t is null ? line.Products : t.Given("S_xy," + row.Stage, line.Products, Measure.Number);
+        }
+
+        return t.Step("common slope", "b", Measure.Number, Common, products / squares);
     }
 }

@@ -52,7 +52,8 @@ public sealed record CureTimeFit
             High - Low >= 1 - 1e-9, nameof(times), High - Low, Measure.TemperatureDifference, "temperatures that span at least " + Measure.TemperatureDifference.Format(1));
         LineFit line = Line(this.times, law);
         (meanX, meanLog, slope) = (line.MeanX, line.MeanY, line.Slope);
-        double factor = FactorInTheMiddle;
+        double middle = (Low + High) / 2;
+        double factor = Math.Exp(slope * (X(law, middle - 5) - X(law, middle + 5)).Value);
         Guard.Rule(
             factor >= 1 - 1e-12 && factor <= LargestFactor, nameof(times), factor, Measure.Number,
             "times that shorten by a factor of 1 to 3 with ten kelvins more");
@@ -77,25 +78,14 @@ public sealed record CureTimeFit
     public double? RatePerTenKelvin => Shift.RatePerTenKelvin;
 
     /// <summary>How much longer each tabulated time is than the law's, as a share of the law's; in the order of <see cref="Times"/>.</summary>
-    public IReadOnlyList<Ratio> Residuals => new ValueList<Ratio>(times.Select(time => Ratio.FromDecimalFractions(Residual(time))));
+    public IReadOnlyList<Ratio> Residuals => new ValueList<Ratio>(times.Select((_, i) => Ratio.FromDecimalFractions(Residual(i).Value)));
 
     /// <summary>The largest of <see cref="Residuals"/>, without sign.</summary>
-    public Ratio LargestResidual => Ratio.FromDecimalFractions(Largest);
+    public Ratio LargestResidual => Ratio.FromDecimalFractions(Largest().Value);
 
     internal double Low => times.Min(time => time.Kelvins);
 
     internal double High => times.Max(time => time.Kelvins);
-
-    private double Largest => times.Max(time => Math.Abs(Residual(time)));
-
-    private double FactorInTheMiddle
-    {
-        get
-        {
-            double middle = (Low + High) / 2;
-            return Math.Exp(slope * (X(Law, middle - 5) - X(Law, middle + 5)));
-        }
-    }
 
     /// <summary>The law's time at a temperature.</summary>
     /// <param name="temperature">−20 to 60 °C.</param>
@@ -104,7 +94,7 @@ public sealed record CureTimeFit
     public TimeSpan? TimeAt(Temperature temperature)
     {
         double t = Guard.Within(temperature, TemperatureShift.Thermometer, nameof(temperature));
-        return Covers(t) ? Durations.FromSeconds(Seconds(t)) : null;
+        return Covers(t) ? Durations.FromSeconds(Seconds(t).Value) : null;
     }
 
     /// <summary>Whether a temperature is beyond the table, so that a time there is drawn out.</summary>
@@ -139,72 +129,82 @@ public sealed record CureTimeFit
     public Workings Workings(Temperature temperature)
     {
         double at = Guard.Within(temperature, TemperatureShift.Thermometer, nameof(temperature));
-        List<Expression> xs = [];
-        List<Expression> logs = [];
-        for (int i = 0; i < times.Count; i++)
-        {
-            string index = Figures.Significant(i + 1);
-            xs.Add(Abscissa("T_" + index, times[i].Kelvins));
-            logs.Add(Expression.Ln(Expression.Quantity("t_" + index, times[i].Time.TotalSeconds, Measure.Number)));
-        }
-
-        WorkingStep x = new("mean abscissa, " + (Law == TemperatureLaw.Arrhenius ? "1/K" : "K"), "x̄", Expression.Sum(xs) / times.Count, meanX, Measure.Number, LeastSquares);
-        WorkingStep y = new("mean logarithm of the times in seconds", "ȳ", Expression.Sum(logs) / times.Count, meanLog, Measure.Number, LeastSquares);
-        WorkingStep b = new(
-            "slope",
-            "b",
-            Expression.Sum(xs.Select((xi, i) => (xi - x.Result()) * (logs[i] - y.Result()))) / Expression.Sum(xs.Select(xi => Expression.Square(xi - x.Result()))),
-            slope,
-            Measure.Number,
-            LeastSquares);
-        List<WorkingStep> steps = [x, y, b];
-        steps.Add(Law == TemperatureLaw.Arrhenius
-            ? new("activation energy", "E_a", b.Result() * Expression.Quantity("R", CuringKernel.GasConstant, Measure.MolarEntropy), slope * CuringKernel.GasConstant, Measure.MolarEnergy, LeastSquares)
-            : new("factor for ten kelvins", "Q", Expression.Exp(-(10 * b.Result())), Math.Exp(-10 * slope), Measure.Number, LeastSquares));
-        Expression largest = 0;
-        for (int i = 0; i < times.Count; i++)
-        {
-            WorkingStep residual = new(
-                "residual " + Figures.Significant(i + 1),
-                "r_" + Figures.Significant(i + 1),
-                Expression.Exp(logs[i] - (y.Result() + (b.Result() * (xs[i] - x.Result())))) - 1,
-                Residual(times[i]),
-                Measure.Percent,
-                LeastSquares);
-            steps.Add(residual);
-            largest = Expression.Max(largest, Expression.Max(residual.Result(), -residual.Result()));
-        }
-
-        steps.Add(new("largest residual", "r_max", largest, Largest, Measure.Percent, LeastSquares));
-        if (Covers(at))
-        {
-            steps.Add(new("time at the temperature", "t", Expression.Exp(y.Result() + (b.Result() * (Abscissa("T", at) - x.Result()))), Seconds(at), Measure.Hours, LeastSquares));
-        }
-
-        return new Workings("Time against temperature", steps);
+        return Trace.Of(
+            "Time against temperature", MeanX, MeanLog, Slope, t => Parameter(Law, Slope(t), t), Largest,
+            t => Covers(at) ? Seconds(at, t) : default);
     }
 
     /// <summary>The law, its largest residual and the range of the table.</summary>
     /// <returns>Text such as <c>Arrhenius, 57.926 kJ/mol, within 0 % from 15 °C to 25 °C, margin 5 K</c>.</returns>
-    public override string ToString() => Shift + ", within " + Measure.Percent.Format(Math.Round(Largest, 6), DisplayUnits.Si, 2) + " from " + Measure.Temperature.Format(Low)
+    public override string ToString() =>
+        Shift + ", within " + Measure.Percent.Format(Math.Round(Largest().Value, 6), DisplayUnits.Si, 2)
+        + " from " + Measure.Temperature.Format(Low)
         + " to " + Measure.Temperature.Format(High) + ", margin " + Measure.TemperatureDifference.Format(margin);
 
     internal static TemperatureShift ShiftOf(TemperatureLaw law, double slope) => law == TemperatureLaw.Arrhenius
-        ? TemperatureShift.Arrhenius(MolarEnergy.FromJoulesPerMole(Math.Max(0, slope * CuringKernel.GasConstant)))
-        : TemperatureShift.Doubling(Math.Max(1, Math.Exp(-10 * slope)));
+        ? TemperatureShift.Arrhenius(MolarEnergy.FromJoulesPerMole(Math.Max(0, Parameter(law, slope).Value)))
+        : TemperatureShift.Doubling(Math.Max(1, Parameter(law, slope).Value));
 
     internal static LineFit Line(IReadOnlyList<TabulatedTime> times, TemperatureLaw law) =>
-        LineFit.Through([.. times.Select(time => X(law, time.Kelvins))], [.. times.Select(time => Math.Log(time.Time.TotalSeconds))]);
+        LineFit.Through([.. times.Select(time => X(law, time.Kelvins).Value)], [.. times.Select(time => Math.Log(time.Time.TotalSeconds))]);
 
     internal bool Covers(double t) => t >= Low - margin && t <= High + margin;
 
-    internal double Seconds(double t) => Math.Exp(meanLog + (slope * (X(Law, t) - meanX)));
+    internal Num Seconds(double kelvins, Trace? t = null) => t.Step(
+        "time at the temperature", "t", Measure.Hours, LeastSquares,
+        Num.Exp(Log(X(Law, t.Given("T", kelvins, Measure.AbsoluteTemperature)), t)));
 
-    private static double X(TemperatureLaw law, double t) => law == TemperatureLaw.Arrhenius ? 1 / t : t;
+    private static Num X(TemperatureLaw law, Num t) => law == TemperatureLaw.Arrhenius ? 1 / t : t;
 
-    private double Residual(TabulatedTime time) => Math.Exp(Math.Log(time.Time.TotalSeconds) - (meanLog + (slope * (X(Law, time.Kelvins) - meanX)))) - 1;
+    private static Num Parameter(TemperatureLaw law, Num slope, Trace? t = null) => law == TemperatureLaw.Arrhenius
+        ? t.Step(
+            "activation energy", "E_a", Measure.MolarEnergy, LeastSquares,
+            slope * t.Given("R", CuringKernel.GasConstant, Measure.MolarEntropy))
+        : t.Step("factor for ten kelvins", "Q", Measure.Number, LeastSquares, Num.Exp(-(10 * slope)));
 
-    private Expression Abscissa(string symbol, double kelvins) => Law == TemperatureLaw.Arrhenius
-        ? 1 / Expression.Quantity(symbol, kelvins, Measure.AbsoluteTemperature)
-        : Expression.Quantity(symbol, kelvins, Measure.AbsoluteTemperature);
+    private static string Indexed(string symbol, int i) => symbol + "_" + Figures.Significant(i + 1);
+
+    // ln t of the line.
+    private Num Log(Num x, Trace? t) => MeanLog(t) + (Slope(t) * (x - MeanX(t)));
+
+    // Without a derivation the line is the one that the constructor laid.
+    private Num MeanX(Trace? t) => t is null ? meanX : t.Step(
+        "mean abscissa, " + (Law == TemperatureLaw.Arrhenius ? "1/K" : "K"), "x̄", Measure.Number, LeastSquares,
+        Num.Sum(times.Select((_, i) => XOf(i, t))) / times.Count);
+
+    private Num MeanLog(Trace? t) => t is null ? meanLog : t.Step(
+        "mean logarithm of the times in seconds", "ȳ", Measure.Number, LeastSquares,
+        Num.Sum(times.Select((_, i) => LogOf(i, t))) / times.Count);
+
+    private Num Slope(Trace? t) => t is null ? slope : t.Step(
+        "slope", "b", Measure.Number, LeastSquares,
+        Num.Sum(times.Select((_, i) => (XOf(i, t) - MeanX(t)) * (LogOf(i, t) - MeanLog(t))))
+            / Num.Sum(times.Select((_, i) => Num.Square(XOf(i, t) - MeanX(t)))));
+
+    private Num XOf(int i, Trace? t) =>
+        X(Law, t is null ? times[i].Kelvins : t.Given(Indexed("T", i), times[i].Kelvins, Measure.AbsoluteTemperature));
+
+    private Num LogOf(int i, Trace? t)
+    {
+        double seconds = times[i].Time.TotalSeconds;
+        return Num.Ln(t is null ? seconds : t.Given(Indexed("t", i), seconds, Measure.Number));
+    }
+
+    private Num Residual(int i, Trace? t = null)
+    {
+        Num off = Num.Exp(LogOf(i, t) - Log(XOf(i, t), t)) - 1;
+        return t is null ? off : t.Step("residual " + Figures.Significant(i + 1), Indexed("r", i), Measure.Percent, LeastSquares, off);
+    }
+
+    private Num Largest(Trace? t = null)
+    {
+        Num largest = 0;
+        for (int i = 0; i < times.Count; i++)
+        {
+            Num off = Residual(i, t);
+            largest = Num.Max(largest, Num.Max(off, -off));
+        }
+
+        return t.Step("largest residual", "r_max", Measure.Percent, LeastSquares, largest);
+    }
 }

@@ -17,6 +17,9 @@ namespace Refinish.Curing;
 /// </code></example>
 public sealed record DiffusionLimit
 {
+    private static readonly Source Form =
+        Source.Published("C.-S. Chern and G. W. Poehlein, Polymer Engineering and Science 27 (1987)", "page 788 (from memory)");
+
     /// <summary>C: how sharply the reaction stops about the critical conversion, more than 0 and at most 500.</summary>
     /// <exception cref="ArgumentOutOfRangeException">Outside the range.</exception>
     public required double Steepness
@@ -46,12 +49,22 @@ public sealed record DiffusionLimit
     /// <returns>α_c; above 100 % when nothing slows the reaction at this temperature.</returns>
     /// <exception cref="ArgumentOutOfRangeException">Outside the range.</exception>
     public Ratio CriticalConversion(Temperature temperature) =>
-        Ratio.FromDecimalFractions(Critical(Guard.Within(temperature, CureReaction.Thermometer, nameof(temperature))));
+        Ratio.FromDecimalFractions(Critical(Guard.Within(temperature, CureReaction.Thermometer, nameof(temperature))).Value);
 
     /// <summary>The three numbers in one line.</summary>
     /// <returns>Text such as <c>stops about -1.5 + 0.008 T, steepness 40</c>.</returns>
     public override string ToString() => "stops about " + Figures.Significant(CriticalConversionAtZero) + " + " + Figures.Significant(CriticalConversionPerKelvin)
         + " T, steepness " + Figures.Significant(Steepness);
 
-    internal double Critical(double kelvins) => CriticalConversionAtZero + (CriticalConversionPerKelvin * kelvins);
+    /// <summary>f_d = 1 / (1 + e^(C (α − α_c))), by parameters from a source.</summary>
+    internal Num Limit(Num alpha, double kelvins, Source source, Trace? t = null)
+    {
+        Num critical = t.Step("critical conversion", "α_c", Measure.Percent, source, Critical(kelvins, t));
+        return t.Step(
+            "diffusion limit", "f_d", Measure.Number, Form,
+            1 / (1 + Num.Exp(t.Given("C", Steepness, Measure.Number) * (alpha - critical))));
+    }
+
+    private Num Critical(double kelvins, Trace? t = null) => t.Given("α_c0", CriticalConversionAtZero, Measure.Number)
+        + (t.Given("s", CriticalConversionPerKelvin, Measure.Number) * t.Given("T", kelvins, Measure.AbsoluteTemperature));
 }

@@ -1,5 +1,4 @@
 using System;
-using System.Collections.Generic;
 using UnitsNet;
 
 namespace Refinish.Curing;
@@ -180,9 +179,7 @@ public sealed record EquivalentAge
     public Workings Workings(DateTimeOffset from, DateTimeOffset to)
     {
         (long first, long last) = Interval(from, to);
-        List<WorkingStep> steps = Stretches(first, last, out Expression sum);
-        steps.Add(new WorkingStep("equivalent age", "t_e", sum, Seconds(first, last), Measure.Hours, Sum));
-        return new Workings("Equivalent age", steps);
+        return Trace.Of("Equivalent age", t => t.Step("equivalent age", "t_e", Measure.Hours, Sum, Stretches(t, first, last)));
     }
 
     /// <summary>How the instant at which an age is gained follows.</summary>
@@ -202,28 +199,22 @@ public sealed record EquivalentAge
             return Workings(from, last < from ? from : last);
         }
 
-        List<WorkingStep> steps = Stretches(first, passage.LastStart, out Expression sum);
+        Trace t = new();
+        Num passed = Stretches(t, first, passage.LastStart);
         if (rates[passage.Segment] == 0)
         {
-            steps.Add(new WorkingStep("time that has passed", "t", Expression.Quantity("t_before", passage.Seconds, Measure.Hours),
-                passage.Seconds, Measure.Hours, Sum));
-            return new Workings("When an equivalent age is reached", steps);
+            passed = t.Given("t_before", passage.Seconds, Measure.Hours);
+        }
+        else
+        {
+            Num gained = t.Step("equivalent age before the last stretch", "t_e,before", Measure.Hours, Sum, passed);
+            Num rate = Shift.Factor(History.List[passage.Segment].Kelvins, reference, t);
+            passed = t.Given("t_before", (passage.LastStart - first) / (double)TimeSpan.TicksPerSecond, Measure.Hours)
+                + ((t.Given("t_e", age.TotalSeconds, Measure.Hours) - gained) / rate);
         }
 
-        Expression rate = Expression.Quantity("f", rates[passage.Segment], Measure.Number);
-        Expression before = Expression.Quantity("t_before", (passage.LastStart - first) / (double)TimeSpan.TicksPerSecond, Measure.Hours);
-        WorkingStep gained = new("equivalent age before the last stretch", "t_e,before", sum, Seconds(first, passage.LastStart),
-            Measure.Hours, Sum);
-        steps.Add(gained);
-        steps.Add(Shift.FactorStep("T", History.List[passage.Segment].Kelvins, reference));
-        steps.Add(new WorkingStep(
-            "time that has passed",
-            "t",
-            before + ((Expression.Quantity("t_e", age.TotalSeconds, Measure.Hours) - gained.Result()) / rate),
-            passage.Seconds,
-            Measure.Hours,
-            Sum));
-        return new Workings("When an equivalent age is reached", steps);
+        t.Step("time that has passed", "t", Measure.Hours, Sum, passed);
+        return t.Workings("When an equivalent age is reached");
     }
 
     /// <summary>The law and the reference in one line.</summary>
@@ -282,7 +273,7 @@ public sealed record EquivalentAge
         return (first, last);
     }
 
-    // Plain sum in order of time, stretch by stretch, as the workings write it.
+    // The sum that the workings write out, on plain numbers: a log has thousands of stretches.
     private double Seconds(long first, long last)
     {
         double age = 0;
@@ -348,33 +339,28 @@ public sealed record EquivalentAge
         return -1;
     }
 
-    private List<WorkingStep> Stretches(long first, long last, out Expression sum)
+    private Num Stretches(Trace t, long first, long last)
     {
-        List<WorkingStep> steps = [];
-        List<Expression> terms = [];
+        Num sum = 0;
+        int count = 0;
         long begin = first;
         for (int i = History.SegmentAt(first); begin < last; i++)
         {
             long end = Math.Min(History.EndOf(i), last);
-            double seconds = (end - begin) / (double)TimeSpan.TicksPerSecond;
-            string index = Figures.Significant(steps.Count + 1);
-            Expression time = Expression.Quantity("Δt_" + index, seconds, Measure.Hours);
-            bool stopped = History.List[i].Kelvins < stopsBelow;
-            Expression rate = stopped ? Expression.Number(0) : Shift.Formula("T_" + index, History.List[i].Kelvins, reference);
-            WorkingStep step = new(
+            string index = Figures.Significant(++count);
+            Num time = t.Given("Δt_" + index, (end - begin) / (double)TimeSpan.TicksPerSecond, Measure.Hours);
+            double kelvins = History.List[i].Kelvins;
+            bool stopped = kelvins < stopsBelow;
+            sum += t.Step(
                 "age gained in stretch " + index + (stopped ? ", too cold for anything to progress" : string.Empty),
                 "t_e," + index,
-                time * rate,
-                seconds * rates[i],
                 Measure.Hours,
-                stopped ? Stopped : Shift.Source);
-            steps.Add(step);
-            terms.Add(step.Result());
+                stopped ? Stopped : Shift.Source,
+                time * (stopped ? t.Number(0) : Shift.Formula(kelvins, reference, t, "T_" + index)));
             begin = end;
         }
 
-        sum = Expression.Sum(terms);
-        return steps;
+        return sum;
     }
 
     private readonly struct Passage(int segment, long lastStart, double seconds)

@@ -1,5 +1,4 @@
 using System;
-using System.Collections.Generic;
 using UnitsNet;
 
 namespace Refinish.Curing;
@@ -55,18 +54,12 @@ public sealed record GelPoint
     public double Ratio { get; }
 
     /// <summary>Conversion of the scarce groups at the gel point by Flory and Stockmayer; <see langword="null"/> when the mix never gels.</summary>
-    public Ratio? FloryStockmayer => Conversion(Branching > 1 ? Early : 1);
+    public Ratio? FloryStockmayer => Conversion(Gels ? Early().Value : 1);
 
     /// <summary>Conversion of the scarce groups at the gel point by Carothers; <see langword="null"/> when the mix never gels by it.</summary>
-    public Ratio? Carothers => Conversion(Late);
+    public Ratio? Carothers => Conversion(Late().Value);
 
-    private double Branching => Other is double g ? Ratio * (Scarce - 1) * (g - 1) : Scarce - 1;
-
-    private double Early => Other is null ? 1 / Branching : 1 / Math.Sqrt(Branching);
-
-    private double Average => Other is double g ? 2 * Ratio / ((Ratio / Scarce) + (1 / g)) : Scarce;
-
-    private double Late => 2 / Average;
+    private bool Gels => Branching(null).Value > 1;
 
     /// <summary>One kind of molecule that reacts with itself.</summary>
     /// <param name="functionality">Groups a molecule, 2 to 20.</param>
@@ -76,27 +69,8 @@ public sealed record GelPoint
 
     /// <summary>How both conversions follow; one that never comes is left out.</summary>
     /// <returns>The derivation.</returns>
-    public Workings Workings()
-    {
-        Expression f = Expression.Quantity("f", Scarce, Measure.Number);
-        Expression r = Expression.Quantity("r", Ratio, Measure.Number);
-        Expression g = Expression.Quantity("g", Other ?? 1, Measure.Number);
-        WorkingStep average = new(
-            "average functionality", "f_avg", Other is null ? f : 2 * r / ((r / f) + (1 / g)), Average, Measure.Number, ByAverages);
-        List<WorkingStep> steps = [average];
-        if (FloryStockmayer is not null)
-        {
-            steps.Add(new(
-                "gel point, Flory and Stockmayer", "p_c", Other is null ? 1 / (f - 1) : 1 / Expression.Sqrt(r * (f - 1) * (g - 1)), Early, Measure.Percent, Flory));
-        }
-
-        if (Carothers is not null)
-        {
-            steps.Add(new("gel point, Carothers", "p_c,avg", 2 / average.Result(), Late, Measure.Percent, ByAverages));
-        }
-
-        return new Workings("Gel point", steps);
-    }
+    public Workings Workings() => Trace.Of(
+        "Gel point", Average, t => FloryStockmayer is null ? default : Early(t), t => Carothers is null ? default : Late(t));
 
     /// <summary>Both conversions in one line.</summary>
     /// <returns>Text such as <c>gels between 57.7 % and 75 %</c>.</returns>
@@ -106,4 +80,25 @@ public sealed record GelPoint
         : "does not gel";
 
     private static Ratio? Conversion(double p) => p < 1 ? UnitsNet.Ratio.FromDecimalFractions(p) : null;
+
+    // New molecules that each branch of the growing one leads on to, for each conversion.
+    private Num Branching(Trace? t)
+    {
+        Num f = t.Given("f", Scarce, Measure.Number);
+        return Other is double g ? t.Given("r", Ratio, Measure.Number) * (f - 1) * (t.Given("g", g, Measure.Number) - 1) : f - 1;
+    }
+
+    private Num Early(Trace? t = null) => t.Step(
+        "gel point, Flory and Stockmayer", "p_c", Measure.Percent, Flory, Other is null ? 1 / Branching(t) : 1 / Num.Sqrt(Branching(t)));
+
+    private Num Average(Trace? t = null)
+    {
+        Num f = t.Given("f", Scarce, Measure.Number);
+        Num r = t.Given("r", Ratio, Measure.Number);
+        return t.Step(
+            "average functionality", "f_avg", Measure.Number, ByAverages,
+            Other is double g ? 2 * r / ((r / f) + (1 / t.Given("g", g, Measure.Number))) : f);
+    }
+
+    private Num Late(Trace? t = null) => t.Step("gel point, Carothers", "p_c,avg", Measure.Percent, ByAverages, 2 / Average(t));
 }

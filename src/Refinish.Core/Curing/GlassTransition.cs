@@ -17,6 +17,9 @@ namespace Refinish.Curing;
 /// </code></example>
 public sealed record GlassTransition
 {
+    private static readonly Source Form = Source.Published("A. T. DiBenedetto, Journal of Polymer Science B 25 (1987)",
+        "page 1949 (from memory)");
+
     private readonly double uncured;
     private readonly double cured;
 
@@ -46,7 +49,7 @@ public sealed record GlassTransition
     /// <returns>T_g.</returns>
     /// <exception cref="ArgumentOutOfRangeException">Outside the range.</exception>
     public Temperature At(Ratio conversion) =>
-        Temperature.FromKelvins(Kelvins(Guard.Within(conversion, Bounds.NotNegative(Measure.Percent, 1), nameof(conversion))));
+        Temperature.FromKelvins(Kelvins(Checked(conversion)).Value);
 
     /// <summary>The conversion at which the glass transition is at a temperature.</summary>
     /// <param name="temperature">Any temperature from −150 to 400 °C.</param>
@@ -64,22 +67,8 @@ public sealed record GlassTransition
     /// <exception cref="ArgumentOutOfRangeException">Outside the range.</exception>
     public Workings Workings(Ratio conversion)
     {
-        double alpha = Guard.Within(conversion, Bounds.NotNegative(Measure.Percent, 1), nameof(conversion));
-        Expression a = Expression.Quantity("α", alpha, Measure.Percent);
-        Expression l = Expression.Quantity("λ", Lambda, Measure.Number);
-        Expression low = Expression.Quantity("T_g0", uncured, Measure.AbsoluteTemperature);
-        Expression high = Expression.Quantity("T_g∞", cured, Measure.AbsoluteTemperature);
-        return new Workings(
-            "Glass transition",
-            [
-                new(
-                    "glass transition",
-                    "T_g",
-                    low + ((high - low) * l * a / (1 - ((1 - l) * a))),
-                    Kelvins(alpha),
-                    Measure.Temperature,
-                    Source.Published("A. T. DiBenedetto, Journal of Polymer Science B 25 (1987)", "page 1949 (from memory)")),
-            ]);
+        double alpha = Checked(conversion);
+        return Trace.Of("Glass transition", t => Kelvins(alpha, t));
     }
 
     /// <summary>The two ends and λ in one line.</summary>
@@ -94,5 +83,15 @@ public sealed record GlassTransition
         return share <= 0 ? 0 : share > 1 ? 2 : share / (Lambda + ((1 - Lambda) * share));
     }
 
-    private double Kelvins(double alpha) => uncured + ((cured - uncured) * Lambda * alpha / (1 - ((1 - Lambda) * alpha)));
+    private static double Checked(Ratio conversion) => Guard.Within(conversion, Bounds.NotNegative(Measure.Percent, 1), nameof(conversion));
+
+    private Num Kelvins(double alpha, Trace? t = null)
+    {
+        Num a = t.Given("α", alpha, Measure.Percent);
+        Num l = t.Given("λ", Lambda, Measure.Number);
+        Num low = t.Given("T_g0", uncured, Measure.AbsoluteTemperature);
+        return t.Step(
+            "glass transition", "T_g", Measure.Temperature, Form,
+            low + ((t.Given("T_g∞", cured, Measure.AbsoluteTemperature) - low) * l * a / (1 - ((1 - l) * a))));
+    }
 }

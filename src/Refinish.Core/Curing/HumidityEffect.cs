@@ -69,7 +69,7 @@ public sealed record HumidityEffect
     public double? FactorAt(Ratio humidity)
     {
         double h = Checked(humidity);
-        return Row(h) is int i ? Factor(i, h) : null;
+        return Row(h) is int i ? Factor(i, h).Value : null;
     }
 
     /// <summary>How long the step takes.</summary>
@@ -111,18 +111,7 @@ public sealed record HumidityEffect
     public Workings Workings(Ratio humidity)
     {
         double h = Checked(humidity);
-        if (Row(h) is not int i)
-        {
-            return new Workings("Humidity of the air", []);
-        }
-
-        Expression f1 = Expression.Quantity("f_1", points[i].TimeFactor, Measure.Number);
-        Expression f2 = Expression.Quantity("f_2", points[i + 1].TimeFactor, Measure.Number);
-        Expression h1 = Expression.Quantity("RH_1", points[i].Fraction, Measure.Percent);
-        Expression h2 = Expression.Quantity("RH_2", points[i + 1].Fraction, Measure.Percent);
-        return new Workings(
-            "Humidity of the air",
-            [new("factor on the time", "f", f1 + ((f2 - f1) * (Expression.Quantity("RH", h, Measure.Percent) - h1) / (h2 - h1)), Factor(i, h), Measure.Number, Source)]);
+        return Row(h) is int i ? Trace.Of("Humidity of the air", t => Factor(i, h, t)) : Trace.Of("Humidity of the air");
     }
 
     /// <summary>The table in one line, or that it is not known.</summary>
@@ -145,10 +134,13 @@ public sealed record HumidityEffect
         return null;
     }
 
-    private double Factor(int i, double h)
+    private Num Factor(int i, double h, Trace? t = null)
     {
-        HumidityPoint a = points[i];
-        HumidityPoint b = points[i + 1];
-        return a.TimeFactor + ((b.TimeFactor - a.TimeFactor) * (h - a.Fraction) / (b.Fraction - a.Fraction));
+        Num first = t.Given("f_1", points[i].TimeFactor, Measure.Number);
+        Num dry = t.Given("RH_1", points[i].Fraction, Measure.Percent);
+        return t.Step(
+            "factor on the time", "f", Measure.Number, Source,
+            first + ((t.Given("f_2", points[i + 1].TimeFactor, Measure.Number) - first) * (t.Given("RH", h, Measure.Percent) - dry)
+                / (t.Given("RH_2", points[i + 1].Fraction, Measure.Percent) - dry)));
     }
 }

@@ -16,6 +16,7 @@ public sealed record MassEffect
 {
     private const double Reach = 5;
 
+    private static readonly Source Power = Source.FromMemory("power law of the mass, exponent about 0.2 for fillers");
     private static readonly Bounds Masses = Bounds.Positive(Measure.Weight, 100);
 
     private readonly double reference;
@@ -79,7 +80,7 @@ public sealed record MassEffect
     public TimeSpan? PotLife(TimeSpan referencePotLife, Mass batch)
     {
         (double t, double m) = Checked(referencePotLife, batch);
-        return Covers(m) ? Durations.FromSeconds(Seconds(t, m)) : null;
+        return Covers(m) ? Durations.FromSeconds(Seconds(t, m).Value) : null;
     }
 
     /// <summary>How the pot life of a batch follows; empty outside the range.</summary>
@@ -90,21 +91,7 @@ public sealed record MassEffect
     public Workings Workings(TimeSpan referencePotLife, Mass batch)
     {
         (double t, double m) = Checked(referencePotLife, batch);
-        return new Workings(
-            "Pot life against mass",
-            !Covers(m)
-                ? []
-                :
-                [
-                    new(
-                        "pot life of the batch",
-                        "t",
-                        Expression.Quantity("t_ref", t, Measure.Minutes) * Expression.Power(
-                            Expression.Quantity("m", m, Measure.Weight) / Expression.Quantity("m_ref", reference, Measure.Weight), -Expression.Quantity("b", Exponent, Measure.Number)),
-                        Seconds(t, m),
-                        Measure.Minutes,
-                        Source.FromMemory("power law of the mass, exponent about 0.2 for fillers")),
-                ]);
+        return Covers(m) ? Trace.Of("Pot life against mass", trace => Seconds(t, m, trace)) : Trace.Of("Pot life against mass");
     }
 
     /// <summary>The law in one line.</summary>
@@ -117,5 +104,8 @@ public sealed record MassEffect
 
     private bool Covers(double m) => m >= lightest * (1 - 1e-12) && m <= heaviest * (1 + 1e-12);
 
-    private double Seconds(double t, double m) => t * Math.Pow(m / reference, -Exponent);
+    private Num Seconds(double time, double m, Trace? t = null) => t.Step(
+        "pot life of the batch", "t", Measure.Minutes, Power,
+        t.Given("t_ref", time, Measure.Minutes) * Num.Power(
+            t.Given("m", m, Measure.Weight) / t.Given("m_ref", reference, Measure.Weight), -t.Given("b", Exponent, Measure.Number)));
 }

@@ -169,9 +169,12 @@ public sealed record TemperatureShift
     /// <param name="reference">The temperature compared with, −20 to 60 °C.</param>
     /// <returns>The derivation.</returns>
     /// <exception cref="ArgumentOutOfRangeException">A temperature is outside −20 to 60 °C.</exception>
-    public Workings Workings(Temperature at, Temperature reference) => new(
-        "Rate of reaction against temperature",
-        [FactorStep("T", Guard.Within(at, Thermometer, nameof(at)), Guard.Within(reference, Thermometer, nameof(reference)))]);
+    public Workings Workings(Temperature at, Temperature reference)
+    {
+        double t = Guard.Within(at, Thermometer, nameof(at));
+        double from = Guard.Within(reference, Thermometer, nameof(reference));
+        return Trace.Of("Rate of reaction against temperature", trace => Factor(t, from, trace));
+    }
 
     /// <summary>The law in one line.</summary>
     /// <returns>Text such as <c>rate × 2 for ten kelvins</c>.</returns>
@@ -221,53 +224,40 @@ public sealed record TemperatureShift
         }
     }
 
-    internal double Factor(double t, double reference)
+    internal double Factor(double t, double reference) => Formula(t, reference).Value;
+
+    internal Num Factor(double t, double reference, Trace trace) =>
+        trace.Step("rate against the reference", "f", Measure.Number, Source, Formula(t, reference, trace));
+
+    internal Num Formula(double t, double reference, Trace? trace = null, string symbol = "T", string referenceSymbol = "T_ref")
     {
         if (Below is not null)
         {
             return (t < change) == (reference < change)
-                ? Piece(t).Factor(t, reference)
-                : Piece(t).Factor(t, change) * Piece(reference).Factor(change, reference);
-        }
-
-        return own is not null ? OwnRate(t) / OwnRate(reference)
-            : IsArrhenius ? CuringKernel.Arrhenius(activationEnergy, t, reference)
-            : CuringKernel.PowerLaw(ratePerTenKelvin, t, reference);
-    }
-
-    internal WorkingStep FactorStep(string temperatureSymbol, double t, double reference) =>
-        new("rate against the reference", "f", Formula(temperatureSymbol, t, reference), Factor(t, reference), Measure.Number, Source);
-
-    internal Expression Formula(string temperatureSymbol, double t, double reference, string referenceSymbol = "T_ref")
-    {
-        if (Below is not null)
-        {
-            return (t < change) == (reference < change)
-                ? Piece(t).Formula(temperatureSymbol, t, reference, referenceSymbol)
-                : Piece(t).Formula(temperatureSymbol, t, change, "T_c")
-                    * Piece(reference).Formula("T_c", change, reference, referenceSymbol);
+                ? Piece(t).Formula(t, reference, trace, symbol, referenceSymbol)
+                : Piece(t).Formula(t, change, trace, symbol, "T_c")
+                    * Piece(reference).Formula(change, reference, trace, "T_c", referenceSymbol);
         }
 
         if (own is not null)
         {
-            return Expression.Quantity("k(" + temperatureSymbol + ")", OwnRate(t), Measure.Number)
-                / Expression.Quantity("k(" + referenceSymbol + ")", OwnRate(reference), Measure.Number);
+            return OwnRate(symbol, t, trace) / OwnRate(referenceSymbol, reference, trace);
         }
 
         // A difference of thermometer readings in one system, an absolute temperature in the other.
         Measure measure = IsArrhenius ? Measure.AbsoluteTemperature : Measure.Temperature;
-        Expression at = Expression.Quantity(temperatureSymbol, t, measure);
-        Expression from = Expression.Quantity(referenceSymbol, reference, measure);
+        Num at = trace.Given(symbol, t, measure);
+        Num from = trace.Given(referenceSymbol, reference, measure);
         return IsArrhenius
-            ? Expression.Exp(
-                Expression.Quantity("E_a", activationEnergy, Measure.MolarEnergy) / Expression.Quantity("R", CuringKernel.GasConstant, Measure.MolarEntropy)
-                    * ((1 / from) - (1 / at)))
-            : Expression.Power(
-                Expression.Quantity("Q", ratePerTenKelvin, Measure.Number),
-                (at - from) / Expression.Quantity("10 K", 10, Measure.TemperatureDifference));
+            ? CuringKernel.Arrhenius(trace.Given("E_a", activationEnergy, Measure.MolarEnergy), at, from, trace)
+            : Num.Power(
+                trace.Given("Q", ratePerTenKelvin, Measure.Number), (at - from) / trace.Given("10 K", 10, Measure.TemperatureDifference));
     }
 
     private TemperatureShift Piece(double t) => t < change ? Below! : Above!;
+
+    private Num OwnRate(string symbol, double kelvins, Trace? trace) =>
+        trace is null ? OwnRate(kelvins) : trace.Given("k(" + symbol + ")", OwnRate(kelvins), Measure.Number);
 
     private double OwnRate(double kelvins) => Guard.Within(own!(Temperature.FromKelvins(kelvins)), Rates, "rate");
 }

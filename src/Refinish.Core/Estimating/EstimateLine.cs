@@ -35,11 +35,11 @@ public sealed record EstimateLine
             : LineReader.Shop;
         if (category is LineCategory.Tax or LineCategory.Discount)
         {
-            Price = currency.Round(quantity * rate);
+            Price = Product().Value;
         }
         else
         {
-            Cost = currency.Round(quantity * rate);
+            Cost = Product().Value;
         }
     }
 
@@ -132,14 +132,20 @@ public sealed record EstimateLine
     // Code and description, once where the one begins the other: no "travel travel".
     private string Name => Description.StartsWith(Code, StringComparison.Ordinal) ? Description : Code + " " + Description;
 
-    /// <summary>Quantity × rate, rounded, as a step of a derivation.</summary>
-    internal WorkingStep Step(string symbol, Measure money, Source source)
+    /// <summary>Quantity × rate, rounded.</summary>
+    internal Amount Rounded(Trace? t, string letter, int index, Source source)
     {
-        Expression q = Expression.Quantity("q", (double)Quantity, Measure.Number);
-        Expression r = Expression.Quantity("r", (double)Rate, money);
+        if (t is null)
+        {
+            return Product();
+        }
+
         string unit = Unit.Symbol();
-        decimal value = Category is LineCategory.Tax or LineCategory.Discount ? Price : Cost;
+        Measure money = Measure.Money(Currency);
         string name = Name + (unit.Length == 0 ? string.Empty : " (" + unit + ")");
-        return new WorkingStep(name, symbol, Expression.Round(q * r, Currency), (double)value, money, source);
+        return t.Step(name, letter + Figures.Fixed(index + 1, 0), money, source, Product(t, money));
     }
+
+    private Amount Product(Trace? t = null, Measure? money = null) =>
+        Amount.Round(t.Money("q", Quantity, Measure.Number) * t.Money("r", Rate, money ?? Measure.Number), Currency);
 }

@@ -47,7 +47,7 @@ internal sealed class EstimateModel
         rates = [.. request.Labour.Lines.Select(line => Rate(book, line.Task.Wage))];
         paidHours = request.PaidTime.Where(paid => !paid.IsPremium).Sum(paid => paid.Hours);
         paidCost = request.PaidTime.Sum(paid => paid.Hours * Rate(book, paid.Wage));
-        needs = [.. estimate.Purchases.Select(purchase => purchase.NeedInSi)];
+        needs = [.. estimate.Purchases.Select(purchase => purchase.Need.Si)];
         multiplies = [.. estimate.Purchases.Select(purchase =>
             Enumerable.Range(0, factors.Length).Where(i => factors[i].Multiplies(purchase.Item)).ToArray())];
         kits = [.. estimate.Purchases.Select((purchase, i) => new KitStaircase(purchase, End(i, low: true), End(i, low: false)))];

@@ -1,5 +1,6 @@
 using System;
 using System.Collections.Generic;
+using System.Linq;
 using UnitsNet;
 
 namespace Refinish.Estimating;
@@ -156,33 +157,10 @@ public sealed record PriceBook
 
     internal decimal OverheadFraction => overheadFraction;
 
-    internal OptionPrice? Find(string code)
-    {
-        for (int i = 0; i < Options.Count; i++)
-        {
-            if (Options[i].Code == code)
-            {
-                return Options[i];
-            }
-        }
+    internal OptionPrice? Find(string code) => Options.FirstOrDefault(option => option.Code == code);
 
-        return null;
-    }
+    internal TaxRate? FindTax(string code) => Taxes.FirstOrDefault(rate => rate.Code == code);
 
-    internal TaxRate? FindTax(string code)
-    {
-        for (int i = 0; i < Taxes.Count; i++)
-        {
-            if (Taxes[i].Code == code)
-            {
-                return Taxes[i];
-            }
-        }
-
-        return null;
-    }
-
-    /// <summary>Codes of the rates that are charged on a category.</summary>
     internal ValueList<string> TaxesOn(LineCategory category, TaxExemption? exemption)
     {
         if (Taxes.Count == 0)

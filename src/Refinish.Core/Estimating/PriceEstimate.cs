@@ -35,6 +35,8 @@ namespace Refinish.Estimating;
 /// </code></example>
 public sealed record PriceEstimate
 {
+    private static readonly Source Rounded = Source.Derived("quantity × rate, rounded once to the currency, halves away from zero");
+
     private readonly PricedCosts costs;
     private readonly PriceLines sold;
 
@@ -78,7 +80,7 @@ public sealed record PriceEstimate
     /// <summary>
     /// Price at the target margin with options at their fixed prices, before discount; <see langword="null"/> when something is missing.
     /// </summary>
-    public decimal? PriceAtMargin => Known(sold.AtMargin + costs.FixedPrice);
+    public decimal? PriceAtMargin => Known(sold.AtMargin);
 
     /// <summary>That, or the minimum charge when it is larger; <see langword="null"/> when something is missing.</summary>
     public decimal? Subtotal => Known(sold.Subtotal);
@@ -116,13 +118,13 @@ public sealed record PriceEstimate
     public bool MinimumChargeApplied => Subtotal > PriceAtMargin;
 
     /// <summary>Profit: net price less cost; negative for a loss; <see langword="null"/> when something is missing.</summary>
-    public decimal? Profit => Net - Cost;
+    public decimal? Profit => IsComplete ? sold.Chain.Profit().Value : null;
 
     /// <summary>Profit as a share of the net price; <see langword="null"/> when something is missing or the net price is 0.</summary>
-    public Ratio? RealisedMargin => Net > 0 ? Ratio.FromDecimalFractions((double)Profit!.Value / (double)Net.Value) : null;
+    public Ratio? RealisedMargin => IsComplete && sold.Chain.RealisedMargin() is Num share ? Ratio.FromDecimalFractions(share.Value) : null;
 
     /// <summary>Profit as a share of the cost; <see langword="null"/> when something is missing or the cost is 0.</summary>
-    public Ratio? RealisedMarkup => Cost > 0 ? Ratio.FromDecimalFractions((double)Profit!.Value / (double)Cost.Value) : null;
+    public Ratio? RealisedMarkup => IsComplete && sold.Chain.RealisedMarkup() is Num share ? Ratio.FromDecimalFractions(share.Value) : null;
 
     /// <summary>The net price held against the cost; it cannot be judged when something is missing.</summary>
     public LimitComparison NetAgainstCost => new(
@@ -134,17 +136,33 @@ public sealed record PriceEstimate
         Source.Derived("a price below cost is a loss"),
         "raise the price, drop the discount or cut hours");
 
-    internal PricedCosts Costs => costs;
-
-    internal PriceLines Sold => sold;
-
     internal decimal DirectCost => costs.DirectCost;
 
     internal decimal FixedCost => costs.FixedCost;
 
     /// <summary>How cost and price follow, line by line.</summary>
     /// <returns>The derivation; with a gap, only the cost lines that could be priced.</returns>
-    public Workings Workings() => PriceWorkings.Of(this);
+    public Workings Workings()
+    {
+        Trace t = new();
+        t.Part(Request.Labour.Workings());
+        foreach (KitPurchase purchase in Purchases)
+        {
+            t.Part(purchase.Workings(Book.Currency));
+        }
+
+        costs.NoteWages(t);
+        List<Amount> lines = [.. Lines
+            .Where(line => line.Category is not (LineCategory.Tax or LineCategory.Discount or LineCategory.Margin))
+            .Select((line, i) => line.Rounded(t, "c_", i, Rounded))];
+        if (!IsComplete)
+        {
+            return t.Workings("Cost lines; no price, because of gaps");
+        }
+
+        sold.Chain.Note(t, lines, Lines, sold.TaxLines);
+        return t.Workings("Price");
+    }
 
     /// <summary>The total, or what is missing.</summary>
     /// <returns>Text such as <c>170.36 USD</c>.</returns>

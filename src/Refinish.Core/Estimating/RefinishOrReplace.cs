@@ -1,5 +1,4 @@
 using System;
-using System.Collections.Generic;
 using System.Globalization;
 using System.Linq;
 using UnitsNet;
@@ -28,7 +27,16 @@ namespace Refinish.Estimating;
 /// </code></example>
 public sealed record RefinishOrReplace
 {
+    private static readonly Source Economy =
+        Source.FromMemory("capital recovery factor of engineering-economy tables, (A/P, i, n); formula seen in a textbook appendix");
+
+    private static readonly Source Costs = Source.Supplied("costs of the options");
+    private static readonly Source Longer = Source.Derived("the longer life");
+    private static readonly Source Quotient = Source.Derived("quotient");
+    private static readonly Source Solved = Source.Derived("equal yearly costs, solved for the life");
+
     private readonly double rate;
+    private readonly Measure money;
 
     /// <summary>Compares two options.</summary>
     /// <param name="refinish">Refinishing.</param>
@@ -45,6 +53,7 @@ public sealed record RefinishOrReplace
         Replace = Guard.NotNull(replace, nameof(replace));
         rate = Guard.Within(discountRate, Bounds.NotNegative(Measure.Percent, 1), nameof(discountRate));
         Currency = Guard.NotNull(currency, nameof(currency));
+        money = Measure.Money(currency);
         CostPerDayOutOfUse = Money.Amount(costPerDayOutOfUse, nameof(costPerDayOutOfUse));
     }
 
@@ -64,46 +73,39 @@ public sealed record RefinishOrReplace
     public decimal CostPerDayOutOfUse { get; }
 
     /// <summary>Whole cost of refinishing once, with the days out of use.</summary>
-    public decimal RefinishCost => Refinish.PartsTotal + (Refinish.DaysOutOfUse * CostPerDayOutOfUse);
+    public decimal RefinishCost => Whole(1).Value;
 
     /// <summary>Whole cost of replacing once, with the days out of use.</summary>
-    public decimal ReplaceCost => Replace.PartsTotal + (Replace.DaysOutOfUse * CostPerDayOutOfUse);
+    public decimal ReplaceCost => Whole(2).Value;
 
     /// <summary>Equivalent annual cost of refinishing, its yearly care included; rounded to the currency.</summary>
-    public decimal RefinishPerYear => Currency.Round(Yearly(RefinishCost, Refinish));
+    public decimal RefinishPerYear => Rounded(1).Value;
 
     /// <summary>Equivalent annual cost of replacing, its yearly care included; rounded to the currency.</summary>
-    public decimal ReplacePerYear => Currency.Round(Yearly(ReplaceCost, Replace));
+    public decimal ReplacePerYear => Rounded(2).Value;
 
     /// <summary>Over how many years the present values are taken: the longer of the two lives.</summary>
-    public double HorizonYears => Math.Max(Refinish.LifeYears, Replace.LifeYears);
+    public double HorizonYears => Horizon().Value;
 
     /// <summary>
     /// Present value of refinishing again and again over the horizon, a broken last life counted by its share; rounded to the currency.
     /// </summary>
-    public decimal RefinishPresentValue =>
-        Currency.Round(Yearly(RefinishCost, Refinish) / EconomyKernel.CapitalRecovery(rate, HorizonYears));
+    public decimal RefinishPresentValue => Present(1).Value;
 
     /// <summary>Present value of replacing over the horizon, a broken last life counted by its share; rounded to the currency.</summary>
-    public decimal ReplacePresentValue => Currency.Round(Yearly(ReplaceCost, Replace) / EconomyKernel.CapitalRecovery(rate, HorizonYears));
+    public decimal ReplacePresentValue => Present(2).Value;
 
     /// <summary>
     /// Yearly cost of refinishing per yearly cost of replacing; below 100 % refinishing is the cheaper. <see langword="null"/> when
     /// replacing costs nothing.
     /// </summary>
-    public Ratio? RefinishPerReplace =>
-        ReplaceCost + Replace.YearlyCost > 0
-            ? Ratio.FromDecimalFractions(Yearly(RefinishCost, Refinish) / Yearly(ReplaceCost, Replace))
-            : null;
+    public Ratio? RefinishPerReplace => Compared() is Num share ? Ratio.FromDecimalFractions(share.Value) : null;
 
     /// <summary>
     /// How long refinishing has to last to cost no more a year than replacing, in years; <see langword="null"/> when no life is long
     /// enough, as when its care alone costs more, or when replacing costs nothing.
     /// </summary>
-    public double? BreakEvenYears => EconomyKernel.BreakEven((double)RefinishCost, LeftForRefinishing, rate);
-
-    // What replacing costs a year beyond the care of refinishing.
-    private double LeftForRefinishing => Yearly(ReplaceCost, Replace) - (double)Refinish.YearlyCost;
+    public double? BreakEvenYears => BreakEven()?.Value;
 
     /// <summary>The comparison in a plain sentence with its numbers.</summary>
     /// <returns>Two or three sentences.</returns>
@@ -121,89 +123,96 @@ public sealed record RefinishOrReplace
         Measure.Years.Format(Replace.LifeYears),
         Currency.Text(ReplacePerYear),
         Care(Replace),
-        Compared());
+        Verdict());
 
     /// <summary>How the comparison follows.</summary>
     /// <returns>The derivation.</returns>
     public Workings Workings()
     {
-        Measure money = Measure.Money(Currency);
-        Source economy = Source.FromMemory("capital recovery factor of engineering-economy tables, (A/P, i, n); formula seen in a textbook appendix");
-        Expression r = Expression.Quantity("r", rate, Measure.Percent);
-        Expression day = Expression.Quantity("c_d", (double)CostPerDayOutOfUse, money);
-        WorkingStep first = Whole(Refinish, "1", RefinishCost, day, money);
-        WorkingStep second = Whole(Replace, "2", ReplaceCost, day, money);
-        WorkingStep a1 = PerYear(Refinish, "1", first, r, Yearly(RefinishCost, Refinish), money, economy);
-        WorkingStep a2 = PerYear(Replace, "2", second, r, Yearly(ReplaceCost, Replace), money, economy);
-        Expression longer = Expression.Max(
-            Expression.Quantity("n_1", Refinish.LifeYears, Measure.Years), Expression.Quantity("n_2", Replace.LifeYears, Measure.Years));
-        WorkingStep horizon = new("years compared", "H", longer, HorizonYears, Measure.Years, Source.Derived("the longer life"));
-        double factor = EconomyKernel.CapitalRecovery(rate, HorizonYears);
-        WorkingStep recovery = new("capital recovery over the longer life", "k", Recovery(r, "H", HorizonYears), factor, Measure.Number, economy);
-        Expression present1 = Expression.Round(a1.Result() / recovery.Result(), Currency);
-        Expression present2 = Expression.Round(a2.Result() / recovery.Result(), Currency);
-        List<WorkingStep> steps =
-        [
-            first, second, a1, a2,
-            new(Refinish.Name + ", a year, rounded", "A_1c", Expression.Round(a1.Result(), Currency), (double)RefinishPerYear, money,
-                economy),
-            new(Replace.Name + ", a year, rounded", "A_2c", Expression.Round(a2.Result(), Currency), (double)ReplacePerYear, money,
-                economy),
-            horizon,
-            recovery,
-            new("present value of " + Refinish.Name, "PV_1", present1, (double)RefinishPresentValue, money, economy),
-            new("present value of " + Replace.Name, "PV_2", present2, (double)ReplacePresentValue, money, economy),
-        ];
-        if (RefinishPerReplace is Ratio share)
-        {
-            Expression quotient = a1.Result() / a2.Result();
-            steps.Add(new("yearly cost compared", "q", quotient, share.DecimalFractions, Measure.Percent, Source.Derived("quotient")));
-        }
-
-        if (BreakEvenYears is double years)
-        {
-            double interest = (double)RefinishCost * rate / LeftForRefinishing;
-            Expression left = Refinish.YearlyCost > 0 ? a2.Result() - CareOf(Refinish, "1", money) : a2.Result();
-            Expression even = EconomyKernel.BreakEvenFormula(first.Result(), left, interest, r, rate);
-            Source solved = Source.Derived("equal yearly costs, solved for the life");
-            steps.Add(new("break-even life of " + Refinish.Name, "n*", even, years, Measure.Years, solved));
-        }
-
-        return new Workings("Refinish or replace", steps);
+        Trace t = new();
+        Whole(1, t);
+        Whole(2, t);
+        Yearly(1, t);
+        Yearly(2, t);
+        Rounded(1, t);
+        Rounded(2, t);
+        Horizon(t);
+        Recovery(t);
+        Present(1, t);
+        Present(2, t);
+        Compared(t);
+        BreakEven(t);
+        return t.Workings("Refinish or replace");
     }
 
     /// <summary>The comparison in a sentence.</summary>
     /// <returns>See <see cref="Sentence"/>.</returns>
     public override string ToString() => Sentence();
 
-    private static WorkingStep Whole(RenewalOption option, string index, decimal cost, Expression day, Measure money)
-    {
-        Expression parts = Expression.Sum(option.Parts.Select(part => Expression.Quantity("c", (double)part.Amount, money)));
-        Expression days = Expression.Quantity("d_" + index, option.DaysOutOfUse, Measure.Number);
-        return new("whole cost of " + option.Name, "P_" + index, parts + (days * day), (double)cost, money, Source.Supplied("costs of the options"));
-    }
-
-    private static Expression CareOf(RenewalOption option, string index, Measure money) =>
-        Expression.Quantity("C_" + index, (double)option.YearlyCost, money);
-
     private string Care(RenewalOption option) =>
         option.YearlyCost > 0 ? ", of it " + Currency.Text(option.YearlyCost) + " for its care" : string.Empty;
 
-    private double Yearly(decimal cost, RenewalOption option) =>
-        ((double)cost * EconomyKernel.CapitalRecovery(rate, option.LifeYears)) + (double)option.YearlyCost;
-
-    private WorkingStep PerYear(
-        RenewalOption option, string index, WorkingStep cost, Expression r, double yearly, Measure money, Source source)
+    private Amount Whole(int which, Trace? t = null)
     {
-        Expression capital = cost.Result() * Recovery(r, "n_" + index, option.LifeYears);
-        Expression whole = option.YearlyCost > 0 ? capital + CareOf(option, index, money) : capital;
-        return new(option.Name + ", a year", "A_" + index, whole, yearly, money, source);
+        Amount days = t.Money(Symbol("d_", which, t), Option(which).DaysOutOfUse, Measure.Number);
+        Amount parts = 0;
+        foreach (CostPart part in Option(which).Parts)
+        {
+            parts += t.Money("c", part.Amount, money);
+        }
+
+        return t.Step(Name("whole cost of ", which, string.Empty, t), Symbol("P_", which, t), money, Costs,
+            parts + (days * t.Money("c_d", CostPerDayOutOfUse, money)));
     }
 
-    private Expression Recovery(Expression r, string symbol, double years) =>
-        EconomyKernel.CapitalRecoveryFormula(r, rate, Expression.Quantity(symbol, years, Measure.Years), years);
+    private Num Yearly(int which, Trace? t = null)
+    {
+        Num life = t.Given(Symbol("n_", which, t), Option(which).LifeYears, Measure.Years);
+        Num capital = Whole(which, t).ToNum() * EconomyKernel.CapitalRecovery(Interest(t), life, t);
+        return t.Step(Name(string.Empty, which, ", a year", t), Symbol("A_", which, t), money, Economy,
+            Option(which).YearlyCost > 0 ? capital + CareOf(which, t) : capital);
+    }
 
-    private string Compared()
+    private Amount Rounded(int which, Trace? t = null) => t.Step(
+        Name(string.Empty, which, ", a year, rounded", t), Symbol("A_", which, t, "c"), money, Economy,
+        Money.Rounded(Yearly(which, t), Currency));
+
+    private Num Horizon(Trace? t = null) => t.Step("years compared", "H", Measure.Years, Longer,
+        Num.Max(t.Given("n_1", Refinish.LifeYears, Measure.Years), t.Given("n_2", Replace.LifeYears, Measure.Years)));
+
+    private Num Recovery(Trace? t = null) => t.Step("capital recovery over the longer life", "k", Measure.Number, Economy,
+        EconomyKernel.CapitalRecovery(Interest(t), Horizon(t), t));
+
+    private Amount Present(int which, Trace? t = null) => t.Step(Name("present value of ", which, string.Empty, t),
+        Symbol("PV_", which, t), money, Economy, Money.Rounded(Yearly(which, t) / Recovery(t), Currency));
+
+    private Num? Compared(Trace? t = null) => ReplaceCost + Replace.YearlyCost > 0
+        ? t.Step("yearly cost compared", "q", Measure.Percent, Quotient, Yearly(1, t) / Yearly(2, t))
+        : null;
+
+    // What replacing costs a year beyond the care of refinishing pays for it.
+    private Num? BreakEven(Trace? t = null)
+    {
+        Num left = Refinish.YearlyCost > 0 ? Yearly(2, t) - CareOf(1, t) : Yearly(2, t);
+        return EconomyKernel.BreakEven(Whole(1, t).ToNum(), left, Interest(t), t) is Num life
+            ? t.Step(Name("break-even life of ", 1, string.Empty, t), "n*", Measure.Years, Solved, life)
+            : null;
+    }
+
+    private Num Interest(Trace? t) => t.Given("r", rate, Measure.Percent);
+
+    private Num CareOf(int which, Trace? t) => t.Given(Symbol("C_", which, t), (double)Option(which).YearlyCost, money);
+
+    private RenewalOption Option(int which) => which == 1 ? Refinish : Replace;
+
+    // No text is made without a derivation.
+    private string Name(string before, int which, string after, Trace? t) =>
+        t is null ? string.Empty : before + Option(which).Name + after;
+
+    private static string Symbol(string letter, int which, Trace? t, string after = "") =>
+        t is null ? string.Empty : letter + (which == 1 ? "1" : "2") + after;
+
+    private string Verdict()
     {
         if (RefinishPerReplace is not Ratio share)
         {

@@ -59,7 +59,7 @@ public sealed class CoatRun
         Cups = new CupPlan(Demand.Total, gun.MeanRate, InCup, cups);
         Coating = new MixedCoating(product, layer.Reducer);
         liquid = Demand.Sprayed.CubicMeters * Coating.SolventContent.KilogramsPerCubicMeter;
-        volatiles = SolventShare.IsAllVolatile(product.Solvents) ? liquid : liquid * SolventShare.VolatilePart(product.Solvents);
+        volatiles = SolventOff().Value;
     }
 
     /// <summary>Identifier of the operation.</summary>
@@ -105,7 +105,7 @@ public sealed class CoatRun
     public Mass VolatileMass => Mass.FromKilograms(volatiles);
 
     /// <summary>Water that the sprayed coating gives off to the air of the room.</summary>
-    public Mass WaterMass => Mass.FromKilograms(Demand.Sprayed.CubicMeters * Coating.WaterContent.KilogramsPerCubicMeter);
+    public Mass WaterMass => Mass.FromKilograms(WaterOff().Value);
 
     /// <summary>Water that makes the air humid: that of a waterborne product, and not the trace in a reducer.</summary>
     internal Mass HumidMass => Coating.Product.IsWaterborne ? WaterMass : Mass.Zero;
@@ -170,36 +170,32 @@ public sealed class CoatRun
 
     /// <summary>How film, quantity, cups, window, times and solvent follow.</summary>
     /// <returns>The derivation.</returns>
-    public Workings Workings()
-    {
-        List<Workings> parts = [Demand.Workings(), Cups.Workings()];
-        parts.AddRange(Mixes.Distinct().Select(mix => mix.Workings()));
-        parts.Add(Window.Workings());
-        parts.Add(InCup.Workings());
-        parts.Add(OnSurface.Workings());
-        if (!AtWarmest.Equals(OnSurface))
-        {
-            parts.Add(AtWarmest.Workings());
-        }
-
-        Expression induction = Expression.Quantity("t_ind", (InCup.Induction ?? TimeSpan.Zero).TotalSeconds, Measure.Minutes);
-        Expression mixing = Expression.Quantity("t_mix", Cups.Rules.MixingTime.TotalSeconds, Measure.Minutes);
-        Expression number = Expression.Quantity("n", Math.Max(1, Cups.Batches.Count), Measure.Number);
-        Expression spraying = Expression.Quantity("t_spray", SprayTime.TotalSeconds, Measure.Minutes);
-        List<WorkingStep> steps = [new("time for the coat", "t_coat", induction + (number * mixing) + spraying, Duration.TotalSeconds, Measure.Minutes, Clock)];
-        Expression volume = Expression.Quantity("V_gun", Demand.Sprayed.CubicMeters, Measure.Liquid);
-        Expression solvent = Expression.Quantity("c_s", Coating.SolventContent.KilogramsPerCubicMeter, Measure.Density);
-        Expression water = Expression.Quantity("c_w", Coating.WaterContent.KilogramsPerCubicMeter, Measure.Density);
-        Expression mass = SolventShare.IsAllVolatile(Layer.Product.Solvents)
-            ? volume * solvent
-            : volume * solvent * Expression.Quantity("w_v", SolventShare.VolatilePart(Layer.Product.Solvents), Measure.Percent);
-        steps.Add(new("solvent given off", "M", mass, volatiles, Measure.Mass, Blend));
-        steps.Add(new("water given off", "M_w", volume * water, WaterMass.Kilograms, Measure.Mass, Blend));
-        parts.Add(Coating.Workings());
-        return new Workings(Id, steps, parts);
-    }
+    public Workings Workings() => Trace.Of(
+        Id,
+        [
+            Demand.Workings(), Cups.Workings(), .. Mixes.Distinct().Select(mix => mix.Workings()), Window.Workings(), InCup.Workings(),
+            OnSurface.Workings(), AtWarmest.Equals(OnSurface) ? null : AtWarmest.Workings(), Coating.Workings(),
+        ],
+        TimeTaken, SolventOff, WaterOff);
 
     /// <summary>Identifier and quantity in one line, in metric units.</summary>
     /// <returns>One line of text.</returns>
     public override string ToString() => Id + ": " + Demand;
+
+    private Num TimeTaken(Trace? t) => t.Step("time for the coat", "t_coat", Measure.Minutes, Clock,
+        t.Given("t_ind", (InCup.Induction ?? TimeSpan.Zero).TotalSeconds, Measure.Minutes)
+        + (t.Given("n", Math.Max(1, Cups.Batches.Count), Measure.Number) * t.Given("t_mix", Cups.Rules.MixingTime.TotalSeconds, Measure.Minutes))
+        + t.Given("t_spray", SprayTime.TotalSeconds, Measure.Minutes));
+
+    private Num SolventOff(Trace? t = null)
+    {
+        Num all = Sprayed(t) * t.Given("c_s", Coating.SolventContent.KilogramsPerCubicMeter, Measure.Density);
+        return t.Step("solvent given off", "M", Measure.Mass, Blend, SolventShare.IsAllVolatile(Layer.Product.Solvents)
+            ? all : all * t.Given("w_v", SolventShare.VolatilePart(Layer.Product.Solvents), Measure.Percent));
+    }
+
+    private Num WaterOff(Trace? t = null) => t.Step("water given off", "M_w", Measure.Mass, Blend,
+        Sprayed(t) * t.Given("c_w", Coating.WaterContent.KilogramsPerCubicMeter, Measure.Density));
+
+    private Num Sprayed(Trace? t) => t.Given("V_gun", Demand.Sprayed.CubicMeters, Measure.Liquid);
 }

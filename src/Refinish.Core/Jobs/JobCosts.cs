@@ -14,6 +14,8 @@ namespace Refinish.Jobs;
 /// </summary>
 public sealed class JobCosts
 {
+    private static readonly Source OwnRisk = Source.Derived("every fixture carries its own risk");
+
     /// <summary>Prices a schedule.</summary>
     /// <param name="schedule">A schedule that was found.</param>
     /// <exception cref="ArgumentNullException"><paramref name="schedule"/> is missing.</exception>
@@ -86,20 +88,13 @@ public sealed class JobCosts
 
     /// <summary>How hours, materials and price follow.</summary>
     /// <returns>The derivation.</returns>
-    public Workings Workings()
-    {
-        List<Workings> parts =
+    public Workings Workings() => Trace.Of(
+        "Costs",
         [
             .. Draws.Select(draw => draw.Workings()), Reserve.Workings(), Request.Labour.Workings(),
             .. Overtime.People.Select(person => person.Workings()), Price.Workings(),
-        ];
-        Measure money = Measure.Money(Price.Book.Currency);
-        WorkingStep reserve = new(
-            "warranty reserve of all planned fixtures", "R",
-            Expression.Quantity("R_1", (double)Reserve.Reserve, money) * Expression.Quantity("n", Schedule.Work.Procedures.Count, Measure.Number),
-            (double)ReserveForAll, money, Source.Derived("every fixture carries its own risk"));
-        return new Workings("Costs", [reserve], parts);
-    }
+        ],
+        t => All(t).ToNum());
 
     /// <summary>The price.</summary>
     /// <returns>One line of text.</returns>
@@ -153,4 +148,7 @@ public sealed class JobCosts
 
     private static void Add(List<MaterialNeed> needs, string item, string name, double volume, Density density) =>
         needs.Add(new MaterialNeed(item, name, Volume.FromCubicMeters(volume), density.KilogramsPerCubicMeter));
+
+    private Amount All(Trace t) => t.Step("warranty reserve of all planned fixtures", "R", Measure.Money(Price.Book.Currency), OwnRisk,
+        t.Money("R_1", Reserve.Reserve, Measure.Money(Price.Book.Currency)) * t.Money("n", Schedule.Work.Procedures.Count, Measure.Number));
 }

@@ -173,35 +173,14 @@ public sealed class Procedure
     /// <returns>The derivation.</returns>
     public Workings Workings()
     {
-        List<Workings> parts = [Fixture.Fixture.Workings()];
-        List<WorkingStep> steps = [];
-        if (Fixture.Zones is not null || Fixture.ShareFraction < 1)
-        {
-            Expression whole = Expression.Quantity("A_zones", area / Fixture.ShareFraction, Measure.Area);
-            steps.Add(new("area of this entry", "A", whole * Expression.Quantity("s", Fixture.ShareFraction, Measure.Percent), area, Measure.Area, Source.Supplied("the zones and the share of the fixture")));
-        }
-
-        if (Filler.Items.Count > 0)
-        {
-            parts.Add(Filler.Workings());
-        }
-
-        if (ColourChange is not null)
-        {
-            parts.Add(ColourChange.Workings());
-        }
-
-        if (Hiding?.Plan is ColourHidingPlan hiding)
-        {
-            parts.Add(hiding.Workings());
-        }
-
-        if (SlipFloor is not null)
-        {
-            parts.Add(SlipFloor.Workings());
-        }
-
-        return new Workings(Fixture.Name, steps, parts);
+        Workings?[] parts =
+        [
+            Fixture.Fixture.Workings(), Filler.Items.Count > 0 ? Filler.Workings() : null, ColourChange?.Workings(), Hiding?.Plan?.Workings(),
+            SlipFloor?.Workings(),
+        ];
+        return Fixture.Zones is null && Fixture.ShareFraction == 1 ? Trace.Of(Fixture.Name, parts) : Trace.Of(Fixture.Name, parts, t => t.Step(
+            "area of this entry", "A", Measure.Area, Source.Supplied("the zones and the share of the fixture"),
+            t.Given("A_zones", area / Fixture.ShareFraction, Measure.Area) * t.Given("s", Fixture.ShareFraction, Measure.Percent)));
     }
 
     /// <summary>Name, verdict and area in one line, in metric units.</summary>

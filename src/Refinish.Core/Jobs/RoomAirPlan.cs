@@ -23,7 +23,7 @@ public sealed class RoomAirPlan
 
     private static readonly Source NoMistLimit = Source.Supplied("no limit for the mist of polyisocyanates in the set that was chosen");
 
-    private readonly WorkingStep[] flashes;
+    private readonly CoatRun[] coats;
 
     /// <summary>Studies the air of a room.</summary>
     /// <param name="schedule">A schedule that was found.</param>
@@ -47,7 +47,7 @@ public sealed class RoomAirPlan
         AsksForAir = runs.Any(HasIsocyanate);
         Screens = new ValueList<IsocyanateScreen>(Mists(runs, shop));
         Unstated = new ValueList<LimitComparison>(NotStated(schedule, runs, shop));
-        flashes = [.. giving.Select(run => Flash(run.Run, shop))];
+        coats = [.. giving.Select(run => run.Run)];
         if (giving.Length + uses.Length > 0)
         {
             Zero = RoomAir.ZeroOf(schedule);
@@ -157,7 +157,8 @@ public sealed class RoomAirPlan
 
     /// <summary>How the vapour and the mist follow.</summary>
     /// <returns>The derivation.</returns>
-    public Workings Workings() => new("Air of " + Room.Name, flashes, (Study is null ? [] : new[] { Study.Workings() }).Concat(Screens.Select(screen => screen.Workings())));
+    public Workings Workings() => Trace.Of(
+        "Air of " + Room.Name, [Study?.Workings(), .. Screens.Select(screen => screen.Workings())], [.. coats.Select(Flash)]);
 
     /// <summary>The room and its flammability.</summary>
     /// <returns>One line of text.</returns>
@@ -185,15 +186,10 @@ public sealed class RoomAirPlan
         return lies < Evaporation.LongestLying ? lies : Evaporation.LongestLying;
     }
 
-    private static WorkingStep Flash(CoatRun run, Shop shop)
-    {
-        double lands = run.Demand.Gun.TransferEfficiency.DecimalFractions;
-        Expression eta = Expression.Quantity("η", lands, Measure.Percent);
-        Expression landed = Expression.Quantity("f_l", shop.FlashOfLanded.DecimalFractions, Measure.Percent);
-        return new WorkingStep(
-            "part of the solvent that flashes, " + run.Id, "f", 1 - eta + (eta * landed),
-            Air.SolventEmission.FlashOf(run.Demand.Gun.TransferEfficiency, shop.FlashOfLanded).DecimalFractions, Measure.Percent, Flashing);
-    }
+    private Func<Trace, Num> Flash(CoatRun run) => t => t.Step(
+        "part of the solvent that flashes, " + run.Id, "f", Measure.Percent, Flashing, Air.SolventEmission.FlashOf(
+            t.Given("η", run.Demand.Gun.TransferEfficiency.DecimalFractions, Measure.Percent),
+            t.Given("f_l", Schedule.Work.Shop.FlashOfLanded.DecimalFractions, Measure.Percent)));
 
     private IEnumerable<IsocyanateScreen> Mists(ScheduledRun[] runs, Shop shop)
     {

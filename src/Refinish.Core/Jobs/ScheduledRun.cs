@@ -56,18 +56,9 @@ public sealed class ScheduledRun
 
     /// <summary>How the run follows, with what is carried over.</summary>
     /// <returns>The derivation.</returns>
-    public Workings Workings()
-    {
-        if (carried == 0)
-        {
-            return Run.Workings();
-        }
-
-        WorkingStep need = new(
-            "to mix after leftovers", "V_mix", Expression.Quantity("V_need", Run.Demand.Total.CubicMeters, Measure.Liquid) - Expression.Quantity("V_left", carried, Measure.Liquid),
-            Run.Demand.Total.CubicMeters - carried, Measure.Liquid, Carried);
-        return new Workings(Run.Id, [need], [Run.Workings(), Cups.Workings()]);
-    }
+    public Workings Workings() => carried == 0 ? Run.Workings() : Trace.Of(Run.Id, [Run.Workings(), Cups.Workings()], t => t.Step(
+        "to mix after leftovers", "V_mix", Measure.Liquid, Carried,
+        t.Given("V_need", Run.Demand.Total.CubicMeters, Measure.Liquid) - t.Given("V_left", carried, Measure.Liquid)));
 
     /// <summary>Identifier and quantity.</summary>
     /// <returns>One line of text.</returns>

@@ -27,6 +27,13 @@ namespace Refinish.Scheduling;
 /// </code></example>
 public sealed record SiteSchedule
 {
+    private static readonly Source LongestPath = Source.Derived(
+        "longest path: a step starts when the last of the rules that hold it back is fulfilled; "
+        + "W waits for working hours and so as not to come early, N nights and days off within interruptible work");
+
+    private static readonly Source Search = Source.Published(
+        "De Reyck and Herroelen, European Journal of Operational Research 111 (1998)", "branch and bound on precedence; bound proved by search");
+
     private readonly ValueList<PlannedStep> steps;
     private readonly Cache cache = new();
 
@@ -141,16 +148,8 @@ public sealed record SiteSchedule
     /// <exception cref="ArgumentException">There is no such step, or no schedule.</exception>
     public PlannedStep Find(string id)
     {
-        Guard.Named(id, nameof(id));
-        for (int i = 0; i < steps.Count; i++)
-        {
-            if (string.Equals(steps[i].Step.Id, id, StringComparison.Ordinal))
-            {
-                return steps[i];
-            }
-        }
-
-        throw new ArgumentException("'" + id + "' is not a step of this schedule.", nameof(id));
+        int i = IndexOf(Guard.Named(id, nameof(id)));
+        return i < steps.Count ? steps[i] : throw new ArgumentException("'" + id + "' is not a step of this schedule.", nameof(id));
     }
 
     /// <summary>Whether work, steps and what was proved are equal.</summary>
@@ -166,7 +165,22 @@ public sealed record SiteSchedule
 
     /// <summary>How every start and end follows from the step that drives it, in hours after the start of the work.</summary>
     /// <returns>The derivation; without steps when there is no schedule.</returns>
-    public Workings Workings() => SiteWorkings.Of(this);
+    public Workings Workings()
+    {
+        Trace t = new();
+        for (int i = 0; i < steps.Count; i++)
+        {
+            NoteStep(i, t);
+        }
+
+        if (IsPossible)
+        {
+            NoteEnd(t);
+            NoteVisits(t);
+        }
+
+        return t.Workings("Schedule");
+    }
 
     /// <summary>The end and what was proved, or the contradiction.</summary>
     /// <returns>One line of text.</returns>
@@ -176,6 +190,85 @@ public sealed record SiteSchedule
             + (IsEarliest ? " (as early as can be)" : " (at best " + TimeConstraint.Hours(Gap!.Value) + " sooner)")
             + ", " + Figures.Fixed(Visits.Count, 0) + " visits"
                 + (HasFewestVisits ? " (as few as can be)" : " (at least " + Figures.Fixed(VisitsBound, 0) + ")");
+
+    // S start and E end of each step in hours after the start of the work, each from the step that drives it.
+    private void NoteStep(int i, Trace t)
+    {
+        PlannedStep step = steps[i];
+        TimeSpan nights = step.End - step.Start - step.Step.Duration;
+        Num end = t.Step("start: " + step.Driver, Symbol("S_", i), Measure.Hours, LongestPath, StartOf(i, t))
+            + Hours(t, Symbol("d_", i), step.Step.Duration);
+        end = t.Step("end: " + step.Step.Name, Symbol("E_", i), Measure.Hours, LongestPath,
+            nights > TimeSpan.Zero ? end + Hours(t, Symbol("N_", i), nights) : end);
+        if (step.RoomClear > step.End)
+        {
+            t.Step("room clear: " + step.Step.Name, Symbol("C_", i), Measure.Hours, LongestPath,
+                end + Hours(t, Symbol("c_", i), step.Step.Clearing));
+        }
+    }
+
+    private Num StartOf(int i, Trace t)
+    {
+        ChainLink link = steps[i].Driver;
+        Num start = t.Number(0);
+        if (link.Driver is string driver)
+        {
+            int at = IndexOf(driver);
+            start = link.Kind == ChainLinkKind.Window
+                ? Hours(t, Symbol("S_", at), steps[at].Start - Work.Start) - Hours(t, "max", link.Between)
+                    - Hours(t, Symbol("d_", i), steps[i].Step.Duration)
+                : Hours(t, Symbol("E_", at), steps[at].End - Work.Start) + Hours(t, "min", link.Between);
+        }
+
+        return link.Wait > TimeSpan.Zero ? start + Hours(t, "W", link.Wait) : start;
+    }
+
+    private void NoteEnd(Trace t)
+    {
+        int last = Enumerable.Range(0, steps.Count).Last(i => steps[i].End == Finish);
+        Num finish = t.Step("end of the work: the last of all ends", "F", Measure.Hours, LongestPath,
+            Hours(t, Symbol("E_", last), steps[last].End - Work.Start));
+        Num bound = t.Step("no such schedule ends sooner", "LB", Measure.Hours, Search, Hours(t, "LB", FinishBound!.Value - Work.Start));
+        Num gap = t.Step("gap", "G", Measure.Hours, Source.Derived("difference"), finish - bound);
+        if (RelativeGap is not null)
+        {
+            t.Step("gap as part of the whole", "g", Measure.Percent, Source.Derived("quotient"), gap / finish);
+        }
+    }
+
+    private void NoteVisits(Trace t)
+    {
+        for (int day = 0; day < Visits.Count; day++)
+        {
+            string number = Figures.Fixed(day + 1, 0);
+            t.Step("worked on visit " + number, "A_" + number, Measure.Hours, Source.Derived("sum over the turns of the day"),
+                Num.Sum(Visits[day].Turns.Select(turn => WorkedIn(turn, t))));
+        }
+
+        t.Step("visits", "V", Measure.Number, Source.Derived("count of days with work"), t.Number(Visits.Count));
+        t.Step("no such schedule has fewer visits", "V_min", Measure.Number, Search, t.Number(VisitsBound));
+    }
+
+    private Num WorkedIn(CrewTurn turn, Trace t)
+    {
+        Num length = Hours(t, Symbol("t_", IndexOf(turn.Step.Id)), turn.Piece.End - turn.Piece.Start);
+        return turn.Step.People == 1 ? length : length * turn.Step.People;
+    }
+
+    private int IndexOf(string id)
+    {
+        int i = 0;
+        while (i < steps.Count && !string.Equals(steps[i].Step.Id, id, StringComparison.Ordinal))
+        {
+            i++;
+        }
+
+        return i;
+    }
+
+    private static string Symbol(string letter, int i) => letter + Figures.Fixed(i + 1, 0);
+
+    private static Num Hours(Trace t, string symbol, TimeSpan time) => t.Given(symbol, time.TotalSeconds, Measure.Hours);
 
     private static ValueList<ChainLink> Chain(ValueList<PlannedStep> steps)
     {

@@ -41,11 +41,7 @@ public sealed record SiteStep
     public required TimeSpan Duration
     {
         get;
-        init
-        {
-            Guard.Within(value, Times, nameof(Duration));
-            field = value;
-        }
+        init => field = Checked(value, nameof(Duration));
     }
 
     /// <summary>The room in which it is done; <see langword="null"/> for work outside the rooms.</summary>
@@ -88,11 +84,7 @@ public sealed record SiteStep
     public TimeSpan Clearing
     {
         get;
-        init
-        {
-            Guard.Within(value, Times, nameof(Clearing));
-            field = value;
-        }
+        init => field = Checked(value, nameof(Clearing));
     }
 
     /// <summary>Whether it raises dust, as sanding does.</summary>
@@ -103,11 +95,7 @@ public sealed record SiteStep
     public TimeSpan DustFree
     {
         get;
-        init
-        {
-            Guard.Within(value, Times, nameof(DustFree));
-            field = value;
-        }
+        init => field = Checked(value, nameof(DustFree));
     }
 
     /// <summary>Names of the tools it occupies, one of each; none unless given.</summary>
@@ -150,4 +138,10 @@ public sealed record SiteStep
     /// <summary>The name and the time.</summary>
     /// <returns>One line of text.</returns>
     public override string ToString() => Name + ", " + TimeConstraint.Hours(Duration);
+
+    private static TimeSpan Checked(TimeSpan value, string name)
+    {
+        Guard.Within(value, Times, name);
+        return value;
+    }
 }

@@ -13,6 +13,10 @@ namespace Refinish.Substrates;
 /// </code></example>
 public sealed record FillerEstimate
 {
+    private static readonly Source Summed = Source.Derived("sum over the defects");
+    private static readonly Source Definition = Source.Derived("definitions of density and of a ratio by mass");
+    private static readonly Source Largest = Source.Derived("largest of the parts");
+
     private readonly double volume;
     private readonly double density;
     private readonly double ratio;
@@ -45,13 +49,13 @@ public sealed record FillerEstimate
     public Volume Volume => Volume.FromCubicMeters(volume);
 
     /// <summary>Its mass.</summary>
-    public Mass Mass => Mass.FromKilograms(volume * density);
+    public Mass Mass => Mass.FromKilograms(MixMass().Value);
 
     /// <summary>Resin to weigh out.</summary>
-    public Mass ResinMass => Mass.FromKilograms(volume * density / (1 + ratio));
+    public Mass ResinMass => Mass.FromKilograms(Resin().Value);
 
     /// <summary>Hardener to weigh out.</summary>
-    public Mass HardenerMass => Mass.FromKilograms(volume * density * ratio / (1 + ratio));
+    public Mass HardenerMass => Mass.FromKilograms(Hardener().Value);
 
     /// <summary>The most lifts that any place takes: each has to cure before the next.</summary>
     public int Lifts => Items.Count == 0 ? 0 : Items.Max(item => item.Lifts);
@@ -61,31 +65,23 @@ public sealed record FillerEstimate
 
     /// <summary>How the amounts follow.</summary>
     /// <returns>The derivation with one part for each defect.</returns>
-    public Workings Workings()
-    {
-        List<Workings> parts = [.. Items.Select(item => item.Workings())];
-        WorkingStep total = new(
-            "filler to mix in all",
-            "V_mix",
-            Expression.Sum(Items.Select((item, i) => Expression.Quantity("V_" + Figures.Fixed(i + 1, 0), item.Mixed.CubicMeters, Measure.Liquid))),
-            volume,
-            Measure.Liquid,
-            Source.Derived("sum over the defects"));
-        Expression rho = Expression.Quantity("ρ", density, Measure.Density);
-        Expression r = Expression.Quantity("r", ratio, Measure.Percent);
-        Source definition = Source.Derived("definitions of density and of a ratio by mass");
-        WorkingStep mass = new("mass of the mix", "m", total.Result() * rho, Mass.Kilograms, Measure.Mass, definition);
-        WorkingStep resin = new("resin", "m_r", mass.Result() / (1 + r), ResinMass.Kilograms, Measure.Mass, definition);
-        WorkingStep hardener = new("hardener", "m_h", mass.Result() * r / (1 + r), HardenerMass.Kilograms, Measure.Mass, definition);
-        Expression most = Items.Aggregate(
-            Expression.Number(0),
-            (all, item) => Expression.Max(all, Expression.Quantity("n", item.Lifts, Measure.Number)));
-        WorkingStep lifts = new("most lifts of any place", "n_max", most, Lifts, Measure.Number, Source.Derived("largest of the parts"));
-        return new Workings("Filler", [total, mass, resin, hardener, lifts], parts);
-    }
+    public Workings Workings() => Trace.Of("Filler", Items.Select(item => item.Workings()), Total, MixMass, Resin, Hardener, t => t.Step(
+        "most lifts of any place", "n_max", Measure.Number, Largest,
+        Items.Aggregate(t.Number(0), (most, item) => Num.Max(most, t.Given("n", item.Lifts, Measure.Number)))));
 
     /// <summary>Volume and mass in one line, in metric units.</summary>
     /// <returns>Text such as <c>0.5034 mL (0.90611 g) of polyester filler</c>.</returns>
     public override string ToString() =>
         Measure.Liquid.Format(volume) + " (" + Measure.Mass.Format(Mass.Kilograms) + ") of " + Policy.Product.Name;
+
+    private Num Total(Trace? t) => t is null ? volume : t.Step("filler to mix in all", "V_mix", Measure.Liquid, Summed,
+        Num.Sum(Items.Select((item, i) => t.Given("V_" + Figures.Fixed(i + 1, 0), item.Mixed.CubicMeters, Measure.Liquid))));
+
+    private Num MixMass(Trace? t = null) => t.Step("mass of the mix", "m", Measure.Mass, Definition, Total(t) * t.Given("ρ", density, Measure.Density));
+
+    private Num Resin(Trace? t = null) => t.Step("resin", "m_r", Measure.Mass, Definition, MixMass(t) / (1 + Hardening(t)));
+
+    private Num Hardener(Trace? t = null) => t.Step("hardener", "m_h", Measure.Mass, Definition, MixMass(t) * Hardening(t) / (1 + Hardening(t)));
+
+    private Num Hardening(Trace? t) => t.Given("r", ratio, Measure.Percent);
 }

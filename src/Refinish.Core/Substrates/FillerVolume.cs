@@ -18,6 +18,12 @@ namespace Refinish.Substrates;
 /// </code></example>
 public sealed record FillerVolume
 {
+    private static readonly Source Conserved = Source.Derived("conservation of cured volume; allowances are the filler policy's");
+    private static readonly Source Shows = Source.Invented("a sink of more than a quarter of the dry film shows");
+    private static readonly Source OfLifts = Source.Supplied("greatest lift of the filler; a billionth taken off for rounding");
+    private static readonly Source InDepth = Source.Derived("a fill held at its sides shrinks in depth only");
+    private static readonly Source OtherRemedy = Source.CommonPractice("another remedy is due");
+
     private readonly double cavity;
     private readonly double depth;
     private readonly double overfill;
@@ -35,7 +41,7 @@ public sealed record FillerVolume
         Policy = Guard.NotNull(policy, nameof(policy));
         Cavity? hollow = defect.CavityUnder(policy);
         IsFilled = hollow is not null;
-        cavity = hollow?.Volume ?? 0;
+        cavity = hollow?.Volume.Value ?? 0;
         depth = hollow?.Depth ?? 0;
         overfill = policy.Overfill.DecimalFractions;
         shrinkage = policy.Product.Shrinkage.DecimalFractions;
@@ -59,59 +65,64 @@ public sealed record FillerVolume
     public Length Depth => Length.FromMeters(depth);
 
     /// <summary>Fresh filler laid into the hollow.</summary>
-    public Volume Applied => Volume.FromCubicMeters(SubstratesKernel.Applied(cavity, overfill, shrinkage));
+    public Volume Applied => Volume.FromCubicMeters(LaidIn().Value);
 
     /// <summary>Filler to mix.</summary>
-    public Volume Mixed => Volume.FromCubicMeters(SubstratesKernel.Applied(cavity, overfill, shrinkage) / (1 - waste));
+    public Volume Mixed => Volume.FromCubicMeters(ToMix().Value);
 
     /// <summary>Cured filler that is sanded off again.</summary>
-    public Volume SandedOff => Volume.FromCubicMeters(cavity * overfill);
+    public Volume SandedOff => Volume.FromCubicMeters(Sanded().Value);
 
     /// <summary>In how many lifts it is laid; 0 when there is nothing to fill.</summary>
-    public int Lifts => (int)SubstratesKernel.Lifts(depth, lift);
+    public int Lifts => (int)LiftsOf().Value;
 
     /// <summary>How far the last lift sinks below flush on curing when it was laid flush.</summary>
-    public Length Sink => Length.FromMeters(Lifts == 0 ? 0 : shrinkage * depth / Lifts);
+    public Length Sink => Length.FromMeters(Lifts == 0 ? 0 : LastSink().Value);
 
     /// <summary>The sink held against the share of the dry film that the policy allows to show.</summary>
     public LimitComparison SinkAgainstFilm => new(
         "sink of the last lift",
         Sink.Meters,
-        Policy.SinkPerDryFilm.DecimalFractions * Policy.TotalDryFilm.Meters,
+        SinkAllowed().Value,
         LimitSense.AtMost,
         Measure.Film,
-        Source.Invented("a sink of more than a quarter of the dry film shows"),
+        Shows,
         "fill a second time after the first has cured");
 
     /// <summary>How the volumes follow.</summary>
     /// <returns>The derivation; a single step when nothing is filled.</returns>
-    public Workings Workings()
-    {
-        string title = "Filler: " + Defect.Describe(DisplayUnits.Si);
-        Source invented = Source.Derived("conservation of cured volume; allowances are the filler policy's");
-        if (Defect.CavityUnder(Policy) is not Cavity hollow)
-        {
-            return new Workings(title, [new("hollow, not mended with filler", "V", Expression.Number(0), cavity, Measure.Liquid, Source.CommonPractice("another remedy is due"))]);
-        }
-
-        Expression o = Expression.Quantity("o", overfill, Measure.Percent);
-        Expression s = Expression.Quantity("s", shrinkage, Measure.Percent);
-        Expression c = Expression.Quantity("c", waste, Measure.Percent);
-        Expression h = Expression.Quantity("h", depth, Measure.Length);
-        Expression l = Expression.Quantity("h_lift", lift, Measure.Length);
-        WorkingStep v = new("hollow", "V", hollow.Formula, cavity, Measure.Liquid, hollow.Source);
-        WorkingStep applied = new("fresh filler laid in", "V_a", v.Result() * (1 + o) / (1 - s), Applied.CubicMeters, Measure.Liquid, invented);
-        WorkingStep mixed = new("filler to mix", "V_m", applied.Result() / (1 - c), Mixed.CubicMeters, Measure.Liquid, invented);
-        WorkingStep sanded = new("sanded off after cure", "V_s", v.Result() * o, SandedOff.CubicMeters, Measure.Liquid, invented);
-        WorkingStep lifts = new("lifts", "n", Expression.Ceiling((h / l) - 1e-9), Lifts, Measure.Number, Source.Supplied("greatest lift of the filler; a billionth taken off for rounding"));
-        WorkingStep sink = new("sink of the last lift", "Δh", s * h / lifts.Result(), Sink.Meters, Measure.Film, Source.Derived("a fill held at its sides shrinks in depth only"));
-        Expression film = Expression.Quantity("DFT", Policy.TotalDryFilm.Meters, Measure.Film);
-        Expression share = Expression.Quantity("q", Policy.SinkPerDryFilm.DecimalFractions, Measure.Percent);
-        WorkingStep limit = new("sink that may show", "Δh_max", share * film, SinkAgainstFilm.Limit ?? 0, Measure.Film, SinkAgainstFilm.Source);
-        return new Workings(title, [v, applied, mixed, sanded, lifts, sink, limit]);
-    }
+    public Workings Workings() => IsFilled
+        ? Trace.Of(Title, Hollow, LaidIn, ToMix, Sanded, LiftsOf, LastSink, SinkAllowed)
+        : Trace.Of(Title, t => t.Step("hollow, not mended with filler", "V", Measure.Liquid, OtherRemedy, cavity));
 
     /// <summary>The volume to mix, in metric units.</summary>
     /// <returns>Text such as <c>0.5034 mL for chip 20 mm across, 2 mm deep</c>.</returns>
     public override string ToString() => Measure.Liquid.Format(Mixed.CubicMeters) + " for " + Defect.Describe(DisplayUnits.Si);
+
+    private string Title => "Filler: " + Defect.Describe(DisplayUnits.Si);
+
+    private Num Hollow(Trace? t) => t is not null && Defect.CavityUnder(Policy, t) is Cavity hollow
+        ? t.Step("hollow", "V", Measure.Liquid, hollow.Source, hollow.Volume) : cavity;
+
+    private Num LaidIn(Trace? t = null) => t.Step("fresh filler laid in", "V_a", Measure.Liquid, Conserved,
+        SubstratesKernel.Applied(Hollow(t), t.Given("o", overfill, Measure.Percent), Shrinkage(t)));
+
+    private Num ToMix(Trace? t = null) =>
+        t.Step("filler to mix", "V_m", Measure.Liquid, Conserved, LaidIn(t) / (1 - t.Given("c", waste, Measure.Percent)));
+
+    private Num Sanded(Trace? t = null) =>
+        t.Step("sanded off after cure", "V_s", Measure.Liquid, Conserved, Hollow(t) * t.Given("o", overfill, Measure.Percent));
+
+    private Num LiftsOf(Trace? t = null) =>
+        t.Step("lifts", "n", Measure.Number, OfLifts, SubstratesKernel.Lifts(DepthOf(t), t.Given("h_lift", lift, Measure.Length)));
+
+    private Num LastSink(Trace? t = null) =>
+        t.Step("sink of the last lift", "Δh", Measure.Film, InDepth, Shrinkage(t) * DepthOf(t) / LiftsOf(t));
+
+    private Num SinkAllowed(Trace? t = null) => t.Step("sink that may show", "Δh_max", Measure.Film, Shows,
+        t.Given("q", Policy.SinkPerDryFilm.DecimalFractions, Measure.Percent) * t.Given("DFT", Policy.TotalDryFilm.Meters, Measure.Film));
+
+    private Num DepthOf(Trace? t) => t.Given("h", depth, Measure.Length);
+
+    private Num Shrinkage(Trace? t) => t.Given("s", shrinkage, Measure.Percent);
 }

@@ -89,6 +89,29 @@ public class AirStudyProperties
         }
     }
 
+    [Fact]
+    [Evidence(Basis.Identity, "the search marches over intervals with exponentials at hand, the results and their derivations add up a closed form for each term: two ways to one number")]
+    public void What_the_searches_march_over_is_what_the_terms_add_up_to()
+    {
+        Random random = new(11);
+        for (int i = 0; i < 40; i++)
+        {
+            AirStudy study = Random(random);
+            double[] masses = study.Load.Masses(0);
+            foreach (double window in (double[])[0, 900, 14400])
+            {
+                RoomPath path = new(study.Shapes.Grid(window), masses);
+                int knot = random.Next(path.Grid.Count);
+                double y = random.NextDouble() * (knot < path.Last ? path.Grid.Lengths[knot] : 7200);
+                double time = path.Grid.Times[knot] + y;
+                double before = window > 0 ? time - window : 0;
+                double air = study.Shapes.Answers.Moment(masses, time).Value - (window > 0 ? study.Shapes.Answers.Moment(masses, before).Value : 0);
+                Numbers.Near(air, path.Air(knot, y), 1e-12 * masses.Sum());
+                Numbers.Near(study.Shapes.Answers.Dose(masses, before, time).Value, path.Integral(knot, y), 1e-12 * masses.Sum() * (time + 1));
+            }
+        }
+    }
+
     [Property]
     [Evidence(Basis.Identity, "conservation: sprayed = film + air + removed at every moment; in the end all of it has gone out of the room")]
     public Property Mass_is_conserved() => Studies((study, random) =>

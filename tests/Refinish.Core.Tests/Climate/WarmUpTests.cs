@@ -1,4 +1,6 @@
 using System;
+using System.Collections.Generic;
+using System.Linq;
 using FsCheck;
 using FsCheck.Fluent;
 using FsCheck.Xunit;
@@ -84,7 +86,7 @@ public class WarmUpTests
     {
         double root = SlabKernel.Eigenvalue(biot, 1);
         Numbers.Near(zeta, root, 0.0001);
-        Numbers.Near(coefficient, SlabKernel.Coefficient(root), 0.0001);
+        Numbers.Near(coefficient, SlabKernel.Coefficient(root).Value, 0.0001);
     }
 
     [Fact]
@@ -139,6 +141,34 @@ public class WarmUpTests
         Numbers.Near(18, shell.TemperatureAfter(shell.Time.Value).DegreesCelsius, 1e-6);
         Numbers.Near(18, shell.BackTemperatureAfter(shell.TimeThroughout.Value).DegreesCelsius, 1e-6);
         Numbers.HoldsToKernel(shell.Workings());
+    }
+
+    [Fact]
+    [Evidence(Basis.Identity, "the series that is summed for a temperature is the one that the derivation writes out, at face and back")]
+    public void Series_is_the_one_that_is_written()
+    {
+        WarmUp shell = Tub with
+        {
+            Material = FixtureThermalData.Acrylic, Mass = Mass.FromKilograms(15), WallThickness = Length.FromMillimeters(20),
+        };
+        IReadOnlyList<WorkingStep> steps = shell.Workings().Steps;
+        foreach (string side in (string[])["face", "back"])
+        {
+            double fourier = Of("t_" + side) / Of("t_L");
+            double sum = 0;
+            foreach (WorkingStep factor in steps.Where(step => step.Name.StartsWith("coefficient", StringComparison.Ordinal)
+                && step.Name.EndsWith(side, StringComparison.Ordinal)))
+            {
+                double zeta = Of("ζ" + factor.Symbol.Substring(1));
+                sum += factor.Value * Math.Exp(-(zeta * zeta * fourier));
+            }
+
+            double biot = shell.BiotNumber;
+            Numbers.Near(side == "face" ? SlabKernel.Face(biot, fourier) : SlabKernel.Back(biot, fourier), sum, 1e-13);
+            Numbers.Near(1.0 / 3, sum, 1e-9);
+        }
+
+        double Of(string symbol) => steps.First(step => step.Symbol == symbol).Value;
     }
 
     [Fact]

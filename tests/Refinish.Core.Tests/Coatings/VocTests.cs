@@ -99,8 +99,9 @@ public class VocTests
     {
         MassConcentration result = VocContent.PerSolids(Pounds(content), Density.FromPoundsPerUSGallon(7.36));
         Numbers.Near(solids, result.PoundsPerUSGallon, 0.0005);
-        WorkingStep step = VocContent.PerSolidsStep(Pounds(content).KilogramsPerCubicMeter, Density.FromPoundsPerUSGallon(7.36).KilogramsPerCubicMeter);
-        Numbers.Close(result.KilogramsPerCubicMeter, step.Formula.Evaluate());
+        Trace trace = new();
+        VocContent.PerSolids(Pounds(content).KilogramsPerCubicMeter, Density.FromPoundsPerUSGallon(7.36).KilogramsPerCubicMeter, trace);
+        Numbers.Close(result.KilogramsPerCubicMeter, trace.Workings("VOC").Steps[0].Formula.Evaluate());
     }
 
     [Fact]

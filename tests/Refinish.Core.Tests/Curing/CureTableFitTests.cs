@@ -73,6 +73,7 @@ public class CureTableFitTests
 
         Numbers.Near(factor.Residuals.Max(r => Math.Abs(r.DecimalFractions)), factor.LargestResidual.DecimalFractions, 1e-15);
         Numbers.HoldsToKernel(arrhenius.Workings(C(22)));
+        Numbers.Close(arrhenius.TimeAt(C(22))!.Value.TotalSeconds, arrhenius.Workings(C(22)).Steps.Last().Value);
         Numbers.HoldsToKernel(factor.Workings(C(22)));
     }
 

@@ -111,6 +111,10 @@ public class EquivalentAgeTests
         DateTimeOffset reached = age.InstantOf(one, age.Between(one, two))!.Value;
         Numbers.Near(age.Between(one, two).TotalSeconds, age.Between(one, reached).TotalSeconds, 1e-5);
         Numbers.HoldsToKernel(age.Workings(one, three));
+
+        // The sum over a log on plain numbers is the one that is written out.
+        Numbers.Near(whole.TotalSeconds, age.Workings(one, three).Steps.Last().Value, 1e-6);
+        Numbers.Near((reached - one).TotalSeconds, age.WorkingsOfInstant(one, age.Between(one, two)).Steps.Last().Value, 1e-6);
         Numbers.HoldsToKernel(age.WorkingsOfInstant(one, age.Between(one, two)));
         TimeSpan tooOld = age.Between(one, Five + all) + TimeSpan.FromSeconds(1);
         Assert.Equal(on, age.InstantOf(one, tooOld) is not null);

@@ -43,6 +43,7 @@ public class KitPurchaseTests
         if (need > 0)
         {
             Numbers.HoldsToKernel(purchase.Workings(Currency.Of("USD")));
+            Numbers.Near((double)purchase.Cost, purchase.Workings(Currency.Of("USD")).Steps.Single(step => step.Symbol == "C").Value, 1e-9);
         }
     }
 

@@ -87,6 +87,7 @@ public class LabourTests
         Numbers.Near(labour.Hours.TotalHours / 2, labour.CrewHours.TotalHours, 1e-6);
         Assert.Equal(["L-10", "L-51", "L-31"], labour.Lines.Select(line => line.Code));
         Numbers.HoldsToKernel(labour.Workings());
+        Numbers.Near(labour.Lines.Sum(line => line.Hours.TotalHours), labour.Hours.TotalHours, 1e-6);
     }
 
     [Fact]

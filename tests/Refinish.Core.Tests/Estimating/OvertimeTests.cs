@@ -96,6 +96,7 @@ public class OvertimeTests
 
         Assert.Equal(premium, all.PremiumHours);
         Numbers.HoldsToKernel(all.Workings());
+        Numbers.Near((double)premium * 3600, all.Workings().Steps.Single(step => step.Symbol == "t_p").Value, 1e-3);
     }
 
     [Fact]

@@ -173,6 +173,17 @@ public class SiteOptimumTests
             Assert.Empty(SiteVerifier.Breaches(schedule));
             Assert.Empty(SiteVerifier.PeopleBreaches(schedule));
             Numbers.HoldsToKernel(schedule.Workings());
+            IReadOnlyList<WorkingStep> derived = schedule.Workings().Steps;
+            for (int i = 0; i < schedule.Steps.Count; i++)
+            {
+                Numbers.Near((schedule.Steps[i].Start - schedule.Work.Start).TotalSeconds, derived.Single(step => step.Symbol == $"S_{i + 1}").Value, 1e-3);
+                Numbers.Near((schedule.Steps[i].End - schedule.Work.Start).TotalSeconds, derived.Single(step => step.Symbol == $"E_{i + 1}").Value, 1e-3);
+            }
+
+            for (int i = 0; i < schedule.Visits.Count; i++)
+            {
+                Numbers.Near(schedule.Visits[i].Worked.TotalSeconds, derived.Single(step => step.Symbol == $"A_{i + 1}").Value, 1e-3);
+            }
         }
     }
 

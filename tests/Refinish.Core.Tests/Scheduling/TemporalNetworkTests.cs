@@ -70,10 +70,13 @@ public class TemporalNetworkTests
             return;
         }
 
+        IReadOnlyList<WorkingStep> derived = network.Workings().Steps;
         for (int i = 0; i < points.Length; i++)
         {
             Assert.Equal(Known(d[0, i]), network.Times[i].Latest?.TotalHours);
             Assert.Equal(Known(-d[i, 0]), network.Times[i].Earliest?.TotalHours);
+            Numbers.Near(network.Times[i].Latest?.TotalSeconds ?? 0, derived.SingleOrDefault(step => step.Symbol == $"L_{i}")?.Value ?? 0, 1e-3);
+            Numbers.Near(network.Times[i].Earliest?.TotalSeconds ?? 0, derived.SingleOrDefault(step => step.Symbol == $"E_{i}")?.Value ?? 0, 1e-3);
             for (int j = 0; j < points.Length; j++)
             {
                 Assert.Equal(Known(d[i, j]), network.Most(points[i], points[j])?.TotalHours);

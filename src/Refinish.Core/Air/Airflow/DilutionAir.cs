@@ -98,38 +98,39 @@ public sealed record DilutionAir
     }
 
     /// <summary>The vapour it makes at 70 °F and 1 atm.</summary>
-    public Volume Vapour => Volume.FromCubicMeters(VapourVolume());
+    public Volume Vapour => Volume.FromCubicMeters(Evaporated().Value);
 
     /// <summary>
     /// Air by the form of the regulation; 0 for what does not burn, <see langword="null"/> when the limit is not known or
     /// <see cref="OfLimit"/> is not a quarter.
     /// </summary>
     public Volume? Printed =>
-        share != Quarter ? null : Limit is double lel ? Volume.FromCubicMeters(4 * (1 - lel) * VapourVolume() / lel) : None;
+        share != Quarter ? null : Limit is null ? None : Volume.FromCubicMeters(ByForm().Value);
 
     /// <summary>
     /// Air by the exact form, which is never less; 0 for what does not burn, <see langword="null"/> when the limit is not known.
     /// </summary>
-    public Volume? Exact => Limit is double lel ? Volume.FromCubicMeters(ExactVolume(lel)) : None;
+    public Volume? Exact => Limit is null ? None : Volume.FromCubicMeters(Exactly().Value);
 
     /// <summary>
     /// Air by the regulation's own rounded figures, Table G-11: vapour of a gallon and limit as printed there, put into its form;
     /// <see langword="null"/> for a solvent without a row, or when <see cref="OfLimit"/> is not a quarter. The rows are from memory.
     /// </summary>
-    public Volume? Tabled => Row is (double vapour, double limit) ? Volume.FromCubicMeters(TabledAir(vapour, limit)) : null;
+    public Volume? Tabled => Row is null ? null : Volume.FromCubicMeters(ByTable().Value);
 
     /// <summary>
     /// How far the table is from the form worked out, <see cref="Tabled"/> over <see cref="Printed"/> less 1: rounding and another limit.
     /// Below 0 the table asks for less air. <see langword="null"/> where one of the two is missing or 0.
     /// </summary>
-    public Ratio? TabledDifference => Difference is double off ? Ratio.FromDecimalFractions(off) : null;
+    public Ratio? TabledDifference =>
+        Row is not null && Printed > Volume.Zero ? Ratio.FromDecimalFractions(TableOverForm().Value) : null;
 
     /// <summary>
     /// Flow of fresh air, mixing factor included, while the liquid evaporates steadily over <see cref="EvaporationTime"/>; 0 for what does
     /// not burn, <see langword="null"/> without that time or when the limit is not known.
     /// </summary>
-    public VolumeFlow? Airflow => evaporation is not double time ? null
-        : Limit is double lel ? VolumeFlow.FromCubicMetersPerSecond(Flow(lel, time))
+    public VolumeFlow? Airflow => evaporation is null ? null
+        : Limit is not null ? VolumeFlow.FromCubicMetersPerSecond(Steadily().Value)
         : Solvent.Flammability.IsNonBurning ? VolumeFlow.Zero : null;
 
     /// <summary>What to warn of.</summary>
@@ -141,67 +142,21 @@ public sealed record DilutionAir
     private (double Vapour, double Limit)? Row =>
         share == Quarter && Rows.TryGetValue(Solvent.CasNumber, out (double, double) row) ? row : null;
 
-    private double? Difference => Row is (double vapour, double limit) && Printed is Volume printed && printed > Volume.Zero
-        ? (TabledAir(vapour, limit) / printed.CubicMeters) - 1
-        : null;
-
     private Volume? None => Solvent.Flammability.IsNonBurning ? Volume.Zero : null;
 
     private double? Limit => Solvent.Flammability.Lower?.DecimalFractions;
 
     /// <summary>How the vapour and the air follow.</summary>
     /// <returns>The derivation.</returns>
-    public Workings Workings()
-    {
-        WorkingStep vapour = new(
-            "vapour",
-            "V_v",
-            Expression.Quantity("V_l", liquid, Measure.Capacity) * Expression.Quantity("ρ", Solvent.Density.KilogramsPerCubicMeter, Measure.Density)
-                * Expression.Quantity("V_m", MolarVolumeAt70F, Measure.MolarVolume) / Expression.Quantity("M", Solvent.MolarMass.KilogramsPerMole, Measure.MolarMass),
-            VapourVolume(),
-            Measure.RoomVolume,
-            Gas);
-        List<WorkingStep> steps = [vapour];
-        WorkingStep? printed = null;
-        if (Limit is double limit && Printed is Volume byForm)
-        {
-            Expression lel = Expression.Quantity("LEL", limit, Measure.Percent);
-            printed = new(
-                "air by the regulation's form", "V_r", 4 * (1 - lel) * vapour.Result() / lel, byForm.CubicMeters, Measure.RoomVolume, Form);
-            steps.Add(printed);
-        }
-
-        if (Limit is double lower)
-        {
-            Expression part = Expression.Quantity("s", share, Measure.Percent) * Expression.Quantity("LEL", lower, Measure.Percent);
-            WorkingStep air = new("air, exactly", "V_a", vapour.Result() * (1 - part) / part, ExactVolume(lower), Measure.RoomVolume,
-                Balance);
-            steps.Add(air);
-            if (evaporation is double time)
-            {
-                Expression flow = air.Result() / Expression.Quantity("t", time, Measure.Minutes) * Expression.Quantity("K", mixing,
-                    Measure.Number);
-                steps.Add(new("airflow", "Q", flow, Flow(lower, time), Measure.Airflow, Steady));
-            }
-        }
-
-        if (Row is (double perVolume, double ownLimit))
-        {
-            Expression lel = Expression.Quantity("LEL_G11", ownLimit / 100, Measure.Percent);
-            WorkingStep tabled = new(
-                "air by the regulation's table", "V_G11",
-                4 * (1 - lel) * Expression.Quantity("V_l", liquid, Measure.Capacity)
-                    * Expression.Quantity("v_G11", Expansion(perVolume), Measure.Number) / lel,
-                TabledAir(perVolume, ownLimit), Measure.RoomVolume, Table);
-            steps.Add(tabled);
-            if (printed is not null && Difference is double off)
-            {
-                steps.Add(new("table over form, less 1", "δ", (tabled.Result() / printed.Result()) - 1, off, Measure.Percent, Table));
-            }
-        }
-
-        return new Workings("Dilution air", steps);
-    }
+    public Workings Workings() => Trace.Of("Dilution air",
+    [
+        Evaporated,
+        .. Chosen(Printed is not null && Limit is not null, ByForm),
+        .. Chosen(Limit is not null, Exactly),
+        .. Chosen(Limit is not null && evaporation is not null, Steadily),
+        .. Chosen(Row is not null, ByTable),
+        .. Chosen(TabledDifference is not null, TableOverForm),
+    ]);
 
     /// <summary>The liquid and its air.</summary>
     /// <returns>Text such as <c>3.7854 L of toluene: 311.89 m³ of air to 25 % of its flammable limit</c>.</returns>
@@ -212,15 +167,38 @@ public sealed record DilutionAir
                 ? Measure.RoomVolume.Format(air.CubicMeters) + " of air to " + Measure.Percent.Format(share) + " of its flammable limit"
             : "flammable limit not known");
 
-    // Volume of vapour for a volume of liquid, from cubic feet per US gallon.
-    private static double Expansion(double cubicFeetPerGallon) => cubicFeetPerGallon * 0.028316846592 / 0.003785411784;
+    private static Func<Trace, Num>[] Chosen(bool isKnown, Func<Trace, Num> result) => isKnown ? [result] : [];
 
-    private double TabledAir(double vapour, double limitPercent) =>
-        4 * (1 - (limitPercent / 100)) * liquid * Expansion(vapour) / (limitPercent / 100);
+    private Num Evaporated(Trace? t = null) => t.Step("vapour", "V_v", Measure.RoomVolume, Gas,
+        t.Given("V_l", liquid, Measure.Capacity) * t.Given("ρ", Solvent.Density.KilogramsPerCubicMeter, Measure.Density)
+            * t.Given("V_m", MolarVolumeAt70F, Measure.MolarVolume) / t.Given("M", Solvent.MolarMass.KilogramsPerMole, Measure.MolarMass));
 
-    private double ExactVolume(double limit) => VapourVolume() * (1 - (share * limit)) / (share * limit);
+    private Num ByForm(Trace? t = null)
+    {
+        Num lel = Lower(t);
+        return t.Step("air by the regulation's form", "V_r", Measure.RoomVolume, Form, 4 * (1 - lel) * Evaporated(t) / lel);
+    }
 
-    private double Flow(double limit, double time) => ExactVolume(limit) / time * mixing;
+    private Num Exactly(Trace? t = null)
+    {
+        Num part = t.Given("s", share, Measure.Percent) * Lower(t);
+        return t.Step("air, exactly", "V_a", Measure.RoomVolume, Balance, Evaporated(t) * (1 - part) / part);
+    }
 
-    private double VapourVolume() => liquid * Solvent.Density.KilogramsPerCubicMeter * MolarVolumeAt70F / Solvent.MolarMass.KilogramsPerMole;
+    private Num Steadily(Trace? t = null) => t.Step("airflow", "Q", Measure.Airflow, Steady,
+        Exactly(t) / t.Given("t", evaporation!.Value, Measure.Minutes) * t.Given("K", mixing, Measure.Number));
+
+    // The table has cubic feet of vapour per US gallon, and per cent.
+    private Num ByTable(Trace? t = null)
+    {
+        Num lel = t.Given("LEL_G11", Row!.Value.Limit / 100, Measure.Percent);
+        Num vapour = t.Given("v_G11", Row.Value.Vapour * 0.028316846592 / 0.003785411784, Measure.Number);
+        return t.Step("air by the regulation's table", "V_G11", Measure.RoomVolume, Table,
+            4 * (1 - lel) * t.Given("V_l", liquid, Measure.Capacity) * vapour / lel);
+    }
+
+    private Num TableOverForm(Trace? t = null) =>
+        t.Step("table over form, less 1", "δ", Measure.Percent, Table, (ByTable(t) / ByForm(t)) - 1);
+
+    private Num Lower(Trace? t) => t.Given("LEL", Limit!.Value, Measure.Percent);
 }

@@ -37,29 +37,29 @@ public sealed record ExhaustDuct
     public Length Diameter => Length.FromMeters(diameter);
 
     /// <summary>Section of the duct.</summary>
-    public Area Section => Area.FromSquareMeters(Math.PI * diameter * diameter / 4);
+    public Area Section => Area.FromSquareMeters(Inside().Value);
 
     /// <summary>Speed of the air.</summary>
-    public Speed Speed => Speed.FromMetersPerSecond(flow / (Math.PI * diameter * diameter / 4));
+    public Speed Speed => Speed.FromMetersPerSecond(Moving().Value);
 
     /// <summary>The speed against what is usual for vapours, <see cref="AirSpeedGuide.VapourDuct"/>.</summary>
     public IReadOnlyList<LimitComparison> Comparisons =>
-        AirSpeedGuide.VapourDuct.Compare(flow / (Math.PI * diameter * diameter / 4), "a narrower duct", "a wider duct, or a second one");
+        AirSpeedGuide.VapourDuct.Compare(Moving().Value, "a narrower duct", "a wider duct, or a second one");
 
     /// <summary>How section and speed follow.</summary>
     /// <returns>The derivation.</returns>
-    public Workings Workings()
-    {
-        Expression d = Expression.Quantity("d", diameter, Measure.Length);
-        WorkingStep section = new("section of the duct", "A_duct", Expression.Pi() * d * d / 4, Math.PI * diameter * diameter / 4, Measure.SmallArea, Continuity);
-        return new Workings("Exhaust duct",
-        [
-            section,
-            new("speed in the duct", "v_duct", Expression.Quantity("Q", flow, Measure.Airflow) / section.Result(), flow / (Math.PI * diameter * diameter / 4), Measure.AirSpeed, Continuity),
-        ]);
-    }
+    public Workings Workings() => Trace.Of("Exhaust duct", Inside, Moving);
 
     /// <summary>Diameter and speed.</summary>
     /// <returns>Text such as <c>200 mm: 2.2 m/s</c>.</returns>
     public override string ToString() => Measure.Length.Format(diameter) + ": " + Measure.AirSpeed.Format(Speed.MetersPerSecond);
+
+    private Num Inside(Trace? t = null)
+    {
+        Num d = t.Given("d", diameter, Measure.Length);
+        return t.Step("section of the duct", "A_duct", Measure.SmallArea, Continuity, Num.Pi * d * d / 4);
+    }
+
+    private Num Moving(Trace? t = null) =>
+        t.Step("speed in the duct", "v_duct", Measure.AirSpeed, Continuity, t.Given("Q", flow, Measure.Airflow) / Inside(t));
 }

@@ -46,39 +46,38 @@ public sealed record MakeUpOpening
     }
 
     /// <summary>The free area that the speed asks for.</summary>
-    public Area Needed => Area.FromSquareMeters(flow / speed);
+    public Area Needed => Area.FromSquareMeters(Free().Value);
 
     /// <summary>The speed of the air in the opening that there is; <see langword="null"/> when it is not measured.</summary>
-    public Speed? GivenSpeed => given is double area ? Speed.FromMetersPerSecond(flow / area) : null;
+    public Speed? GivenSpeed => given is null ? null : Speed.FromMetersPerSecond(Moving().Value);
 
     /// <summary>The opening that there is against the one needed; it cannot be judged when it is not measured.</summary>
     public LimitComparison Comparison => new(
         "free area of the make-up opening",
         given,
-        flow / speed,
+        Free().Value,
         LimitSense.AtLeast,
         Measure.SmallArea,
         Continuity,
-        given < flow / speed ? "open more, across the room from the fan" : null);
+        given < Free().Value ? "open more, across the room from the fan" : null);
 
     /// <summary>What to warn of.</summary>
     public IReadOnlyList<Caution> Cautions { get; } = new ValueList<Caution>([Refinish.Cautions.MakeUpAir]);
 
     /// <summary>How area and speed follow.</summary>
     /// <returns>The derivation.</returns>
-    public Workings Workings()
-    {
-        Expression q = Expression.Quantity("Q", flow, Measure.Airflow);
-        List<WorkingStep> steps = [new("free area needed", "A", q / Expression.Quantity("v", speed, Measure.AirSpeed), flow / speed, Measure.SmallArea, Continuity)];
-        if (given is double area)
-        {
-            steps.Add(new("speed in the opening that there is", "v_open", q / Expression.Quantity("A_open", area, Measure.SmallArea), flow / area, Measure.AirSpeed, Continuity));
-        }
-
-        return new Workings("Make-up opening", steps);
-    }
+    public Workings Workings() => Trace.Of("Make-up opening", [Free, .. given is null ? [] : (Func<Trace, Num>[])[Moving]]);
 
     /// <summary>The area needed and the one there is.</summary>
     /// <returns>One line of text.</returns>
     public override string ToString() => Comparison.ToString();
+
+    private Num Free(Trace? t = null) =>
+        t.Step("free area needed", "A", Measure.SmallArea, Continuity, Through(t) / t.Given("v", speed, Measure.AirSpeed));
+
+    private Num Moving(Trace? t = null) => t.Step(
+        "speed in the opening that there is", "v_open", Measure.AirSpeed, Continuity,
+        Through(t) / t.Given("A_open", given!.Value, Measure.SmallArea));
+
+    private Num Through(Trace? t) => t.Given("Q", flow, Measure.Airflow);
 }

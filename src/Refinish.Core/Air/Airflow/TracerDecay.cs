@@ -93,63 +93,55 @@ public sealed record TracerDecay
     /// <summary>
     /// Air changes per hour; <see langword="null"/> when the concentration does not fall, and then something still gives the gas off.
     /// </summary>
-    public double? AirChangesPerHour => Line.Slope < 0 ? -Line.Slope * 3600 : null;
+    public double? AirChangesPerHour => Falls ? Rate().Value * 3600 : null;
 
     /// <summary>Standard error of the air changes per hour; <see langword="null"/> for two readings.</summary>
-    public double? StandardError => Line.SlopeError * 3600;
+    public double? StandardError => readings.Count > 2 ? Deviation().Value * 3600 : null;
 
     /// <summary>
     /// The least that the air changes per hour are with the confidence asked for; 0 or less when the readings do not tell them from none.
     /// <see langword="null"/> for two readings or when the concentration does not fall.
     /// </summary>
-    public double? LeastAirChangesPerHour => AirChangesPerHour - HalfWidth;
+    public double? LeastAirChangesPerHour => Falls && readings.Count > 2 ? Least().Value * 3600 : null;
 
     /// <summary>The most that they are; <see langword="null"/> for two readings or when the concentration does not fall.</summary>
-    public double? MostAirChangesPerHour => AirChangesPerHour + HalfWidth;
+    public double? MostAirChangesPerHour => Falls && readings.Count > 2 ? Most().Value * 3600 : null;
 
     /// <summary>
     /// Fresh air that counts: air changes times volume; <see langword="null"/> without a volume or when the concentration does not fall.
     /// </summary>
-    public VolumeFlow? Airflow => Flow(AirChangesPerHour);
+    public VolumeFlow? Airflow => Falls ? Flow(Rate()) : null;
 
     /// <summary>
     /// The least that it is with the confidence asked for, the figure to design with; 0 when the readings do not tell it from none,
     /// <see langword="null"/> where it is not known.
     /// </summary>
-    public VolumeFlow? LeastAirflow => Flow(LeastAirChangesPerHour is double least ? Math.Max(least, 0) : null);
+    public VolumeFlow? LeastAirflow => Falls && readings.Count > 2 ? Flow(Math.Max(Least().Value, 0)) : null;
 
     /// <summary>What to warn of.</summary>
     public IReadOnlyList<Caution> Cautions { get; } = new ValueList<Caution>([Refinish.Cautions.ClearingCountsNoSource]);
 
-    private LineFit Line => LineFit.Through([.. readings.Select(reading => reading.Seconds)], [.. readings.Select(Logarithm)]);
-
-    private double? HalfWidth => StandardError * Student;
-
-    private double? Student => readings.Count > 2 ? StudentT.Quantile(confidence, readings.Count - 2) : null;
+    private bool Falls => Slope().Value < 0;
 
     /// <summary>How the rate, its error and the airflow follow.</summary>
     /// <returns>The derivation.</returns>
     public Workings Workings()
     {
-        LineFit line = Line;
-        List<WorkingStep> steps = [];
-        Expression[] times = [.. readings.Select((reading, i) => Expression.Quantity("t" + Mark(i), reading.Seconds, Measure.Minutes))];
-        Expression[] logs = [.. readings.Select((reading, i) => Log(reading, i, steps))];
-        WorkingStep t = new("mean time", "t_m", Expression.Sum(times) / times.Length, line.MeanX, Measure.Minutes, LeastSquares);
-        WorkingStep y = new("mean logarithm", "y_m", Expression.Sum(logs) / logs.Length, line.MeanY, Measure.Number, LeastSquares);
-        Expression squares = Expression.Sum(times.Select(time => Expression.Square(time - t.Result())));
-        Expression products = Expression.Sum(times.Select((time, i) => (time - t.Result()) * (logs[i] - y.Result())));
-        WorkingStep slope = new("slope", "b", products / squares, line.Slope, Measure.Rate, LeastSquares);
-        WorkingStep rate = new("air changes", "λ", -slope.Result(), -line.Slope, Measure.AirChanges, Decay);
-        steps.AddRange([t, y, slope, rate]);
-        AddInterval(steps, line, times, logs, squares);
-        if (line.Slope < 0 && volume is double room)
+        Trace t = new();
+        Slope(t);
+        Rate(t);
+        if (readings.Count > 2)
         {
-            steps.Add(new("fresh air that counts", "F", rate.Result() * Expression.Quantity("V", room, Measure.RoomVolume),
-                -line.Slope * room, Measure.Airflow, Decay));
+            Least(t);
+            Most(t);
         }
 
-        return new Workings("Decay of a tracer gas", steps);
+        if (Falls && volume is not null)
+        {
+            t.Step("fresh air that counts", "F", Measure.Airflow, Decay, Fresh(Rate(t), t));
+        }
+
+        return t.Workings("Decay of a tracer gas");
     }
 
     /// <summary>The air changes with their interval.</summary>
@@ -164,52 +156,58 @@ public sealed record TracerDecay
                 + " 1/h with " + Measure.Percent.Format(confidence) + " confidence";
     }
 
-    private static string Mark(int index) => "_" + (index + 1).ToString(CultureInfo.InvariantCulture);
+    private Num Time(int i, Trace? t) => t.Given("t", i, readings[i].Seconds, Measure.Minutes);
 
-    private double Logarithm(TracerReading reading) => Math.Log(reading.Fraction - background);
-
-    private Expression Log(TracerReading reading, int index, List<WorkingStep> steps)
+    private Num Logarithm(int i, Trace? t)
     {
-        Expression rise = Expression.Quantity("C" + Mark(index), reading.Fraction, Measure.PartsPerMillion)
-            - Expression.Quantity("C_b", background, Measure.PartsPerMillion);
-        WorkingStep step = new("logarithm of reading " + (index + 1).ToString(CultureInfo.InvariantCulture), "y" + Mark(index),
-            Expression.Ln(rise), Logarithm(reading), Measure.Number, Decay);
-        steps.Add(step);
-        return step.Result();
+        Num logarithm = Num.Ln(
+            t.Given("C", i, readings[i].Fraction, Measure.PartsPerMillion) - t.Given("C_b", background, Measure.PartsPerMillion));
+        return t is null ? logarithm
+            : t.Step("logarithm of reading " + Numbering.Number(i), "y_" + Numbering.Number(i), Measure.Number, Decay, logarithm);
     }
 
-    private void AddInterval(List<WorkingStep> steps, LineFit line, Expression[] times, Expression[] logs, Expression squares)
-    {
-        if (line.SlopeError is not double error || Student is not double quantile)
-        {
-            return;
-        }
+    private Num MeanLogarithm(Trace? t) =>
+        t.Step("mean logarithm", "y_m", Measure.Number, LeastSquares, Over(i => Logarithm(i, t)) / readings.Count);
 
-        WorkingStep rate = steps[steps.Count - 1];
-        Expression b = steps[steps.Count - 2].Result();
-        Expression y = steps[steps.Count - 3].Result();
-        Expression t = steps[steps.Count - 4].Result();
-        WorkingStep residual = new(
-            "residual standard deviation",
-            "s",
-            Expression.Sqrt(Expression.Sum(times.Select((time, i) =>
-                Expression.Square(logs[i] - y - (b * (time - t))))) / (times.Length - 2)),
-            line.ResidualDeviation!.Value,
-            Measure.Number,
-            LeastSquares);
-        WorkingStep deviation =
-            new("standard error of the air changes", "s_λ", residual.Result() / Expression.Sqrt(squares), error, Measure.AirChanges,
-            LeastSquares);
-        Expression half = Expression.Quantity("t_n", quantile, Measure.Number) * deviation.Result();
-        steps.AddRange(
-        [
-            residual,
-            deviation,
-            new("air changes, at least", "λ_1", rate.Result() - half, rate.Value - (quantile * error), Measure.AirChanges, Decay),
-            new("air changes, at most", "λ_2", rate.Result() + half, rate.Value + (quantile * error), Measure.AirChanges, Decay),
-        ]);
+    private Num MeanTime(Trace? t) => t.Step("mean time", "t_m", Measure.Minutes, LeastSquares, Over(i => Time(i, t)) / readings.Count);
+
+    private Num Slope(Trace? t = null)
+    {
+        Num[] logarithms = [.. Enumerable.Range(0, readings.Count).Select(i => Logarithm(i, t))];
+        Num time = MeanTime(t);
+        Num logarithm = MeanLogarithm(t);
+        return t.Step("slope", "b", Measure.Rate, LeastSquares, Over(i => (Time(i, t) - time) * (logarithms[i] - logarithm)) / Squares(t));
     }
 
-    private VolumeFlow? Flow(double? changesPerHour) =>
-        changesPerHour * volume is double perHour ? VolumeFlow.FromCubicMetersPerHour(perHour) : null;
+    private Num Rate(Trace? t = null) => t.Step("air changes", "λ", Measure.AirChanges, Decay, -Slope(t));
+
+    private Num Squares(Trace? t)
+    {
+        Num time = MeanTime(t);
+        return Over(i => Num.Square(Time(i, t) - time));
+    }
+
+    private Num Residual(Trace? t)
+    {
+        Num time = MeanTime(t);
+        Num logarithm = MeanLogarithm(t);
+        Num slope = Slope(t);
+        return t.Step("residual standard deviation", "s", Measure.Number, LeastSquares, Num.Sqrt(
+            Over(i => Num.Square(Logarithm(i, t) - logarithm - (slope * (Time(i, t) - time)))) / (readings.Count - 2)));
+    }
+
+    private Num Deviation(Trace? t = null) =>
+        t.Step("standard error of the air changes", "s_λ", Measure.AirChanges, LeastSquares, Residual(t) / Num.Sqrt(Squares(t)));
+
+    private Num Least(Trace? t = null) => t.Step("air changes, at least", "λ_1", Measure.AirChanges, Decay, Rate(t) - HalfWidth(t));
+
+    private Num Most(Trace? t = null) => t.Step("air changes, at most", "λ_2", Measure.AirChanges, Decay, Rate(t) + HalfWidth(t));
+
+    private Num HalfWidth(Trace? t) => t.Given("t_n", StudentT.Quantile(confidence, readings.Count - 2), Measure.Number) * Deviation(t);
+
+    private Num Over(Func<int, Num> term) => Num.Sum(Enumerable.Range(0, readings.Count).Select(term));
+
+    private Num Fresh(Num rate, Trace? t = null) => rate * t.Given("V", volume!.Value, Measure.RoomVolume);
+
+    private VolumeFlow? Flow(Num rate) => volume is null ? null : VolumeFlow.FromCubicMetersPerSecond(Fresh(rate).Value);
 }

@@ -1,47 +1,27 @@
 using System;
+using System.Linq;
+using Refinish.Coatings;
 
 namespace Refinish.Air;
 
 /// <summary>The sum over substances of volume fraction over limit: Le Chatelier's for flammability, the mixture index for exposure.</summary>
-internal sealed class AirIndex
+/// <param name="study">The room and what is released in it.</param>
+/// <param name="limits">Per substance, the limit by volume; infinite where none applies: a vapour that does not burn, or water.</param>
+/// <param name="window">The length of the window whose average counts.</param>
+/// <param name="over">The time over which its dose is spread.</param>
+/// <param name="isFlammability">Whether the limits are lower flammable limits.</param>
+internal sealed class AirIndex(AirStudy study, double?[] limits, double window, double over, bool isFlammability)
 {
     private const double Horizon = 60 * 86400;
 
-    private readonly AirStudy study;
-    private readonly double window;
-    private readonly double over;
-
-    public AirIndex(AirStudy study, double molarVolume, double?[] limits, double window, double over)
-    {
-        this.study = study;
-        this.window = window;
-        this.over = over;
-        MolarVolume = molarVolume;
-        Limits = limits;
-        IsWhole = true;
-        IsEmpty = true;
-        foreach (double? limit in limits)
-        {
-            IsWhole &= limit is not null;
-            IsEmpty &= limit is null || double.IsInfinity(limit.Value);
-        }
-
-        Weights = study.Load.Weights(molarVolume, limits);
-    }
-
-    public double MolarVolume { get; }
-
-    /// <summary>Per substance, the limit by volume; infinite where none applies: a vapour that does not burn, or water.</summary>
-    public double?[] Limits { get; }
-
     /// <summary>Whether every substance to which a limit applies has one.</summary>
-    public bool IsWhole { get; }
+    public bool IsWhole { get; } = Array.TrueForAll(limits, limit => limit is not null);
 
     /// <summary>Whether no substance has one.</summary>
-    public bool IsEmpty { get; }
+    public bool IsEmpty { get; } = Array.TrueForAll(limits, limit => limit is null || double.IsInfinity(limit.Value));
 
     /// <summary>Per term, the volume of air that its vapour can bring to the limits.</summary>
-    public double[] Weights { get; }
+    public double[] Weights => field ??= [.. Brought(null).Select(weight => weight.Value)];
 
     public double Peak => PeakMaximum.Value;
 
@@ -50,11 +30,9 @@ internal sealed class AirIndex
     /// <summary>The largest averaged index.</summary>
     public double Average => AverageMaximum.Value;
 
-    public AirMaximum PeakMaximum => field ??= AirMaximum.Peak(study, Shape, Weights);
+    private AirMaximum PeakMaximum => field ??= study.Place.Largest(Weights);
 
-    public AirMaximum AverageMaximum => field ??= AirMaximum.Window(study, Shape, Weights, window, over);
-
-    private AirShape Shape => field ??= study.Shapes.Of(Weights);
+    private AirMaximum AverageMaximum => field ??= AverageIn(study.Place);
 
     public TimeSpan? TimeToFall(double level)
     {
@@ -68,6 +46,52 @@ internal sealed class AirIndex
     }
 
     public double GreatestFrom(double wait) => RoomHistory.GreatestFrom(Path(), wait) / study.RoomVolume;
+
+    /// <summary>The largest averaged index at a place.</summary>
+    public AirMaximum AverageIn(AirPlace place) => place.Largest(Weights, window, over);
+
+    /// <summary>How the average follows, in the room.</summary>
+    public Workings Workings(string title, string name, string symbol) => Workings(title, name, symbol, study.Place, AverageMaximum);
+
+    /// <summary>How the average follows, at a place.</summary>
+    public Workings Workings(string title, string name, string symbol, AirPlace place, AirMaximum maximum)
+    {
+        Trace t = new();
+        t.Step(name, symbol, Measure.Number, AirStudy.Additive, place.Window(Brought(t), maximum.At, window, over, t));
+        return t.Workings(title);
+    }
+
+    /// <summary>The weights, with their derivation.</summary>
+    public Num[] Brought(Trace? t)
+    {
+        Num molarVolume = isFlammability
+            ? AirKernel.FlammableMolarVolume(study.Room, t)
+            : t.Given("V_m", AirKernel.MolarVolume, Measure.MolarVolume);
+        return [.. study.Load.Terms.Select((term, i) => t is null ? Brought(i, molarVolume, t) : t.Step(
+            "air that " + term.Name + " can bring to the limits", "a_" + Numbering.Number(i), Measure.RoomVolume,
+            isFlammability ? AirStudy.LeChatelier : AirStudy.Additive, Brought(i, molarVolume, t)))];
+    }
+
+    // Σ m · V_m / (M · L); substances without a limit are left out.
+    private Num Brought(int term, Num molarVolume, Trace? t)
+    {
+        Num sum = 0;
+        for (int j = 0; j < limits.Length; j++)
+        {
+            Solvent solvent = study.Load.Solvents[j];
+            double mass = study.Load.Masses(j)[term];
+            if (mass > 0 && limits[j] is double limit && !double.IsInfinity(limit))
+            {
+                Num most = isFlammability
+                    ? t.Given("LFL", solvent.Name, limit, Measure.Percent)
+                    : t.Given("L", solvent.Name, limit, Measure.PartsPerMillion);
+                sum += t.Given("m", solvent.Name, mass, Measure.Mass) * molarVolume
+                    / (t.Given("M", solvent.Name, solvent.MolarMass.KilogramsPerMole, Measure.MolarMass) * most);
+            }
+        }
+
+        return sum;
+    }
 
     // Of these very weights, not of the shape that they share.
     private RoomPath Path() => new(study.Shapes.Grid(0), Weights);

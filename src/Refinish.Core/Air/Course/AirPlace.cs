@@ -1,82 +1,90 @@
-using System.Collections.Generic;
-
 namespace Refinish.Air;
 
-/// <summary>Where in the room a derivation is about: how a weighted sum of terms becomes a value there, at a moment or over a window.</summary>
-internal abstract class AirPlace
+/// <summary>A place in the room: how a weighted sum of terms becomes a value there, and when that is largest.</summary>
+internal abstract class AirPlace(AirStudy study)
 {
     private static readonly Source Located = Source.Derived("located where the derivative is zero");
 
-    private readonly Expression room;
+    private protected AirStudy Study => study;
 
-    private protected AirPlace(AirStudy study)
-    {
-        room = Expression.Quantity("V", study.RoomVolume, Measure.RoomVolume);
-    }
+    /// <summary>The largest value; with a window, the largest dose of one, spread over a time.</summary>
+    public abstract AirMaximum Largest(double[] weights, double window = 0, double over = 1);
 
     /// <summary>The value at the moment of a peak; without one, what is approached for ever: all of it in the room.</summary>
-    public Expression Moment(Expression?[] weights, double? at, List<WorkingStep> steps)
-    {
-        if (at is not double time)
-        {
-            return Expression.Sum(Present(weights)) / room;
-        }
-
-        steps.Add(new("time of the peak", "t", Expression.Quantity("t", time, Measure.Minutes), time, Measure.Minutes, Located));
-        return At(weights, time, steps);
-    }
+    public Num Moment(TermWeights weights, double? at, Trace? t = null) => at is double time
+        ? At(weights, t.Step("time of the peak", "t", Measure.Minutes, Located, t.Given("t", time, Measure.Minutes)).Value, t)
+        : weights.Total / study.Volume(t);
 
     /// <summary>The dose of a window that ends at a time, spread over another.</summary>
-    public Expression Window(Expression?[] weights, double? end, double window, double over, List<WorkingStep> steps)
+    public Num Window(TermWeights weights, double? end, double window, double over, Trace? t = null)
     {
-        Expression spread = Expression.Quantity("T_avg", over, Measure.Hours);
+        Num spread = t.Given("T_avg", over, Measure.Hours);
         if (end is not double to)
         {
-            return Expression.Sum(Present(weights)) * Expression.Quantity("T_w", window, Measure.Hours) / (room * spread);
+            return weights.Total * t.Given("T_w", window, Measure.Hours) / (study.Volume(t) * spread);
         }
 
-        WorkingStep last = new("end of the worst window", "t_b", Expression.Quantity("t_b", to, Measure.Minutes), to, Measure.Minutes, Located);
-        WorkingStep first = new("its beginning", "t_a", last.Result() - Expression.Quantity("T_w", window, Measure.Minutes), to - window, Measure.Minutes, Located);
-        steps.Add(last);
-        steps.Add(first);
-        return Over(weights, to - window, to, spread, steps);
+        Num last = t.Step("end of the worst window", "t_b", Measure.Minutes, Located, t.Given("t_b", to, Measure.Minutes));
+        Num first = t.Step("its beginning", "t_a", Measure.Minutes, Located, last - t.Given("T_w", window, Measure.Minutes));
+        return Over(weights, first.Value, to, spread, t);
     }
 
-    public static List<Expression> Present(Expression?[] terms)
-    {
-        List<Expression> present = [];
-        foreach (Expression? term in terms)
-        {
-            if (term is not null)
-            {
-                present.Add(term);
-            }
-        }
+    public abstract Num At(TermWeights weights, double time, Trace? t = null);
 
-        return present;
-    }
+    private protected abstract Num Over(TermWeights weights, double from, double to, Num spread, Trace? t);
 
-    private protected abstract Expression At(Expression?[] weights, double time, List<WorkingStep> steps);
-
-    private protected abstract Expression Over(Expression?[] weights, double from, double to, Expression spread, List<WorkingStep> steps);
+    private protected AirMaximum Value(double[] weights, double? at, double window, double over) =>
+        new((window > 0 ? Window(weights, at, window, over) : Moment(weights, at)).Value, at);
 
     /// <summary>The well-mixed room.</summary>
-    public sealed class WholeRoom(AirStudy study, TermFormulas formulas) : AirPlace(study)
+    public sealed class WholeRoom(AirStudy study) : AirPlace(study)
     {
-        private protected override Expression At(Expression?[] weights, double time, List<WorkingStep> steps) =>
-            formulas.Moment(weights, time, steps) / room;
+        public override AirMaximum Largest(double[] weights, double window = 0, double over = 1)
+        {
+            if (Study.Changes == 0)
+            {
+                return Value(weights, null, window, over);
+            }
 
-        private protected override Expression Over(Expression?[] weights, double from, double to, Expression spread, List<WorkingStep> steps) =>
-            formulas.Dose(weights, from, to, steps) / (room * spread);
+            AirMoment worst = Study.Shapes.Of(weights).Worst(window);
+            Num sum = worst.Sum(weights);
+            return new((window > 0 ? Spread(sum, over) : Mixed(sum)).Value, worst.At);
+        }
+
+        public override Num At(TermWeights weights, double time, Trace? t = null) => Mixed(Study.Shapes.Answers.Moment(weights, time, t), t);
+
+        private protected override Num Over(TermWeights weights, double from, double to, Num spread, Trace? t) =>
+            Spread(Study.Shapes.Answers.Dose(weights, from, to, t), spread, t);
+
+        private Num Mixed(Num inAir, Trace? t = null) => inAir / Study.Volume(t);
+
+        private Num Spread(Num dose, Num over, Trace? t = null) => dose / (Study.Volume(t) * over);
     }
 
     /// <summary>One of two zones: a₁ times one room and a₂ times another.</summary>
-    public sealed class Zone(AirStudy study, TermFormulas fast, TermFormulas slow, Expression a1, Expression a2) : AirPlace(study)
+    public sealed class Zone(AirStudy study, AirShapes fast, AirShapes slow, ZoneAnswer answer, string symbol) : AirPlace(study)
     {
-        private protected override Expression At(Expression?[] weights, double time, List<WorkingStep> steps) =>
-            (a1 * fast.Moment(weights, time, steps)) + (a2 * slow.Moment(weights, time, steps));
+        public override AirMaximum Largest(double[] weights, double window = 0, double over = 1)
+        {
+            RoomPath quick = new(fast.Grid(window), weights);
+            new ZoneHistory(quick, new RoomPath(slow.Grid(window), weights), answer).Largest(out double at);
+            AirMaximum found = Value(weights, at, window, over);
+            AirMaximum inTheEnd = Value(weights, null, window, over);
+            return Study.Changes == 0 && inTheEnd.Value > found.Value ? inTheEnd : found;
+        }
 
-        private protected override Expression Over(Expression?[] weights, double from, double to, Expression spread, List<WorkingStep> steps) =>
-            ((a1 * fast.Dose(weights, from, to, steps)) + (a2 * slow.Dose(weights, from, to, steps))) / spread;
+        public override Num At(TermWeights weights, double time, Trace? t = null) =>
+            (Fast(t) * fast.Answers.Moment(weights, time, t)) + (Slow(t) * slow.Answers.Moment(weights, time, t));
+
+        /// <summary>The time integral over a window.</summary>
+        public Num Dose(TermWeights weights, double from, double to, Trace? t = null) =>
+            (Fast(t) * fast.Answers.Dose(weights, from, to, t)) + (Slow(t) * slow.Answers.Dose(weights, from, to, t));
+
+        private protected override Num Over(TermWeights weights, double from, double to, Num spread, Trace? t) =>
+            Dose(weights, from, to, t) / spread;
+
+        private Num Fast(Trace? t) => t is null ? answer.Fast : t.Given("a_" + symbol + "1", answer.Fast, Measure.PerRoomVolume);
+
+        private Num Slow(Trace? t) => t is null ? answer.Slow : t.Given("a_" + symbol + "2", answer.Slow, Measure.PerRoomVolume);
     }
 }

@@ -5,56 +5,31 @@ namespace Refinish.Air;
 /// <summary>One shape over time: when its sum peaks and over which windows it is worst, with the airborne part of each term there. Found when asked for.</summary>
 internal sealed class AirShape(AirShapes owner, double[] weights)
 {
-    private readonly List<AirMoment> windows = [];
-    private AirMoment? peak;
-    private RoomPath? path;
+    private readonly Dictionary<double, AirMoment> found = [];
 
     public double[] Weights => weights;
 
-    /// <summary>The sum itself, in the scale of this shape's weights.</summary>
-    public RoomPath Path => path ??= new RoomPath(owner.Grid(0), weights);
-
-    /// <summary>The largest momentary value: when, and what part of each term is in the air then.</summary>
-    public AirMoment Peak()
+    /// <summary>The worst window of a length; with a length of 0, the largest momentary value.</summary>
+    public AirMoment Worst(double length)
     {
-        if (peak is null)
+        lock (found)
         {
-            RoomHistory.Peak(Path, out double at);
-            double[] parts = new double[weights.Length];
-            for (int i = 0; i < parts.Length; i++)
+            if (!found.TryGetValue(length, out AirMoment? worst))
             {
-                parts[i] = weights[i] == 0 ? 0 : owner.Answers.Airborne(i, at);
-            }
-
-            peak = new AirMoment(at, 0, parts);
-        }
-
-        return peak;
-    }
-
-    /// <summary>The worst window of a length: when it ends, and the time integral of the airborne part of each term over it.</summary>
-    public AirMoment Window(double length)
-    {
-        lock (windows)
-        {
-            foreach (AirMoment known in windows)
-            {
-                if (known.Length == length)
+                RoomPath path = new(owner.Grid(length), weights);
+                _ = length > 0 ? RoomHistory.WorstWindow(path, out double at) : RoomHistory.Peak(path, out at);
+                double[] parts = new double[weights.Length];
+                for (int i = 0; i < parts.Length; i++)
                 {
-                    return known;
+                    parts[i] = weights[i] == 0 ? 0
+                        : (length > 0 ? owner.Answers.AirborneTime(i, at - length, at) : owner.Answers.Airborne(i, at)).Value;
                 }
+
+                worst = new AirMoment(at, parts);
+                found[length] = worst;
             }
 
-            RoomHistory.WorstWindow(new RoomPath(owner.Grid(length), weights), out double end);
-            double[] parts = new double[weights.Length];
-            for (int i = 0; i < parts.Length; i++)
-            {
-                parts[i] = weights[i] == 0 ? 0 : owner.Answers.AirborneTime(i, end) - owner.Answers.AirborneTime(i, end - length);
-            }
-
-            AirMoment another = new(end, length, parts);
-            windows.Add(another);
-            return another;
+            return worst;
         }
     }
 }

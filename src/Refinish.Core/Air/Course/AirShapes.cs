@@ -7,13 +7,13 @@ namespace Refinish.Air;
 /// The maxima of every weighted sum of a study, searched once for all sums whose weights are in proportion: substances that come from one
 /// product rise and fall together, and so does their mixture index.
 /// </summary>
-internal sealed class AirShapes(RoomTimeline line, double changes)
+internal sealed class AirShapes(RoomTimeline line, double changes, string symbol = "λ", string mark = "")
 {
     private readonly List<AirShape> shapes = [];
     private readonly List<RoomGrid> grids = [];
 
     /// <summary>The room's answer to each term.</summary>
-    public TermAnswers Answers => field ??= new TermAnswers(line, changes);
+    public TermAnswers Answers => field ??= new TermAnswers(line, changes, symbol, mark);
 
     /// <summary>The shape to which the weights belong.</summary>
     public AirShape Of(double[] weights)
@@ -61,13 +61,8 @@ internal sealed class AirShapes(RoomTimeline line, double changes)
             first++;
         }
 
-        if (first == a.Length)
-        {
-            return true;
-        }
-
         // As quotients: products of tiny weights are nothing.
-        if (a[first] == 0 || b[first] == 0)
+        if (first < a.Length && (a[first] == 0 || b[first] == 0))
         {
             return false;
         }

@@ -1,4 +1,3 @@
-using System;
 using Refinish.Numerics;
 
 namespace Refinish.Air;
@@ -8,46 +7,40 @@ internal static class AirSizing
 {
     /// <summary>The air changes at which the peak of the weighted sum is the target; 0 when even without airflow it stays below.</summary>
     public static double ForPeak(AirLoad load, double[] weights, double target) =>
-        AirLoad.Total(weights) <= target ? 0 : Solve(new PeakExcess(load, weights, target), GreatestRelease(load, weights) / target);
+        Total(weights) <= target ? 0 : Solve(new PeakExcess(load, weights, target), GreatestRelease(load, weights, out _) / target);
 
     /// <summary>The air changes at which the worst window's dose is the target; 0 when even without airflow it stays below.</summary>
     public static double ForDose(AirLoad load, double[] weights, double window, double target) =>
-        AirLoad.Total(weights) * window <= target ? 0 : Solve(new DoseExcess(load, weights, window, target), AirLoad.Total(weights) / target);
+        Total(weights) * window <= target ? 0 : Solve(new DoseExcess(load, weights, window, target), Total(weights) / target);
 
     /// <summary>
     /// The greatest release there can be, per second, if all that is sprayed flashed at once and the films of earlier ones dried beside it.
     /// Between two beginnings of a spray each term only falls, so it is enough to look at the beginnings.
     /// </summary>
-    public static double GreatestRelease(AirLoad load, double[] weights)
+    public static double GreatestRelease(AirLoad load, TermWeights weights, out double moment)
     {
         double greatest = 0;
-        for (int s = 0; s < weights.Length; s++)
+        moment = 0;
+        foreach (ReleaseTerm term in load.Terms)
         {
-            greatest = Math.Max(greatest, ReleaseAt(load, weights, load.Timeline.Start(s)));
+            double release = ReleaseAt(load, weights, term.Start).Value;
+            if (release >= greatest)
+            {
+                greatest = release;
+                moment = term.Start;
+            }
         }
 
         return greatest;
     }
 
-    public static double ReleaseAt(AirLoad load, double[] weights, double time)
-    {
-        double sum = 0;
-        for (int i = 0; i < weights.Length; i++)
+    /// <summary>What is released per second at a time, if all that is sprayed flashed at once.</summary>
+    public static Num ReleaseAt(AirLoad load, TermWeights weights, double time, Trace? t = null) =>
+        weights.Sum((load.Timeline, time, t), static (of, i) =>
         {
-            sum += weights[i] * UnitRelease(load.Timeline, i, time);
-        }
-
-        return sum;
-    }
-
-    public static double UnitRelease(RoomTimeline line, int term, double time)
-    {
-        double since = time - line.Start(term);
-        return since < 0 ? 0
-            : since < line.Spray(term) ? 1 / line.Spray(term)
-            : (1 - line.Flash(term)) * PhiFunctions.Phi1(-(line.Spray(term) / line.TimeConstant(term))) / line.TimeConstant(term)
-                * Math.Exp(-((since - line.Spray(term)) / line.TimeConstant(term)));
-    }
+            double since = of.time - of.Timeline.Start(i);
+            return since < 0 ? 0 : of.Timeline.Term(i, 0, of.t).Release(of.t.Given("x", i, since, Measure.Minutes));
+        });
 
     // At the upper end the value is at most the target: peak ≤ greatest release / λ, dose ≤ total / λ.
     private static double Solve<T>(T excess, double upper)
@@ -71,6 +64,8 @@ internal static class AirSizing
 
         return Roots.Enclose(excess, lower, upper, Roots.Sharp).Upper;
     }
+
+    private static double Total(TermWeights weights) => weights.Total.Value;
 
     private readonly struct PeakExcess(AirLoad load, double[] weights, double target) : IFunction
     {

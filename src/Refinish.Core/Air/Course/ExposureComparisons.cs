@@ -1,5 +1,6 @@
 using System;
 using System.Collections.Generic;
+using System.Linq;
 using Refinish.Coatings;
 
 namespace Refinish.Air;
@@ -11,21 +12,14 @@ internal static class ExposureComparisons
 
     public static Source Missing { get; } = Source.Supplied("no eight-hour limit in the set that was chosen");
 
-    public static string NoneIn(LimitSet limits) => "no limit in " + limits.Name;
-
     /// <summary>
     /// Each substance but water against each of its limits; one that cannot be judged where there is no eight-hour limit.
     /// </summary>
     public static IReadOnlyList<ExposureComparison> Of(IReadOnlyList<SubstanceAir> substances, LimitSet limits)
     {
         List<ExposureComparison> comparisons = [];
-        foreach (SubstanceAir air in substances)
+        foreach (SubstanceAir air in substances.Where(one => !one.Solvent.IsWater))
         {
-            if (air.Solvent.IsWater)
-            {
-                continue;
-            }
-
             bool average = false;
             foreach (ExposureLimit limit in limits.Exposure)
             {
@@ -38,117 +32,56 @@ internal static class ExposureComparisons
 
             if (!average)
             {
-                comparisons.Add(new ExposureComparison(air.Solvent, null, new LimitComparison(
-                    air.Solvent.Name + ", 8-hour average, " + NoneIn(limits),
-                    air.EightHourAverage.DecimalFractions,
-                    null,
-                    LimitSense.AtMost,
-                    Measure.PartsPerMillion,
-                    Missing,
-                    LookUp)
-                {
-                    Digits = AirStudy.ScreeningDigits,
-                    Whose = limits.Whose,
-                }));
+                comparisons.Add(Unlimited(string.Empty, air.Solvent, air.EightHourAverage.DecimalFractions, limits));
             }
         }
 
         return new ValueList<ExposureComparison>(comparisons);
     }
 
+    /// <summary>A substance for which the set has no eight-hour limit.</summary>
+    public static ExposureComparison Unlimited(string of, Solvent solvent, double average, LimitSet limits) => new(
+        solvent, null, Compare(of + solvent.Name + ", 8-hour average, no limit in " + limits.Name, average, null, Missing, limits.Whose, LookUp));
+
+    /// <summary>A part of the air against a limit.</summary>
+    public static LimitComparison Compare(string subject, double value, double? limit, Source source, string whose, string? remedy) =>
+        new(subject, value, limit, LimitSense.AtMost, Measure.PartsPerMillion, source, remedy) { Digits = AirStudy.ScreeningDigits, Whose = whose };
+
     /// <summary>The cautions of a study: first those that its numbers call for.</summary>
     public static IReadOnlyList<Caution> Cautions(AirStudy study)
     {
-        List<Caution> cautions = [];
-        if (study.Changes == 0)
-        {
-            cautions.Add(Refinish.Cautions.NoAirflow);
-        }
-
-        if (study.FlammableLimit.Outcome == ComparisonOutcome.Beyond)
-        {
-            cautions.Add(Refinish.Cautions.Flammable);
-        }
-        else if (study.FlammableDesignLine.Outcome == ComparisonOutcome.Beyond || study.FlammableLimit.IsAboutAtLimit)
-        {
-            cautions.Add(Refinish.Cautions.NearFlammable);
-        }
-
-        foreach (LimitComparison saturation in study.Saturation)
-        {
-            if (saturation.Outcome == ComparisonOutcome.Beyond)
-            {
-                cautions.Add(Refinish.Cautions.BeyondSaturation);
-                break;
-            }
-        }
-
-        bool immediate = false;
-        bool unknown = !study.Flammability.IsWhole;
-        foreach (ExposureComparison exposure in study.Exposure)
-        {
-            // At the limit counts as dangerous, though a comparison calls it within.
-            immediate |= exposure.Limit?.Kind == ExposureLimitKind.Idlh && exposure.Comparison.Margin <= 0;
-            unknown |= exposure.Comparison.Outcome == ComparisonOutcome.CannotBeJudged;
-        }
-
-        if (immediate)
-        {
-            cautions.Add(Refinish.Cautions.ImmediatelyDangerous);
-        }
-
-        if (unknown)
-        {
-            cautions.Add(Refinish.Cautions.LimitUnknown);
-        }
-
-        if (study.HoldsNonBurning)
-        {
-            cautions.Add(Refinish.Cautions.NonBurningVapour);
-        }
-
-        if (study.NotGivenOff.Count > 0)
-        {
-            cautions.Add(Refinish.Cautions.StaysInFilm);
-        }
-
-        cautions.AddRange(Refinish.Cautions.ForSpraying);
-        return new ValueList<Caution>(cautions);
+        bool near = study.FlammableDesignLine.Outcome == ComparisonOutcome.Beyond || study.FlammableLimit.IsAboutAtLimit;
+        return new ValueList<Caution>(
+        [
+            .. When(study.Changes == 0, Refinish.Cautions.NoAirflow),
+            .. study.FlammableLimit.Outcome == ComparisonOutcome.Beyond ? [Refinish.Cautions.Flammable] : When(near, Refinish.Cautions.NearFlammable),
+            .. When(study.Saturation.Any(one => one.Outcome == ComparisonOutcome.Beyond), Refinish.Cautions.BeyondSaturation),
+            .. When(study.Exposure.Any(IsImmediatelyDangerous), Refinish.Cautions.ImmediatelyDangerous),
+            .. When(
+                !study.Flammability.IsWhole || study.Exposure.Any(one => one.Comparison.Outcome == ComparisonOutcome.CannotBeJudged),
+                Refinish.Cautions.LimitUnknown),
+            .. When(study.HoldsNonBurning, Refinish.Cautions.NonBurningVapour),
+            .. When(study.NotGivenOff.Count > 0, Refinish.Cautions.StaysInFilm),
+            .. Refinish.Cautions.ForSpraying,
+        ]);
     }
+
+    /// <summary>At the limit counts as dangerous, though a comparison calls it within.</summary>
+    public static bool IsImmediatelyDangerous(ExposureComparison exposure) =>
+        exposure.Limit?.Kind == ExposureLimitKind.Idlh && exposure.Comparison.Margin <= 0;
 
     /// <summary>
     /// For each solvent the lowest limit of a kind by volume; <see langword="null"/> where there is none, and infinite for water.
     /// </summary>
     public static double?[] Lowest(Solvent[] solvents, LimitSet set, ExposureLimitKind kind)
     {
-        IReadOnlyList<ExposureLimit> limits = set.Exposure;
-        double?[] lowest = new double?[solvents.Length];
-        for (int j = 0; j < solvents.Length; j++)
-        {
-            lowest[j] = solvents[j].IsWater ? double.PositiveInfinity : null;
-        }
-
-        for (int i = 0; i < limits.Count; i++)
-        {
-            ExposureLimit limit = limits[i];
-            if (limit.Kind != kind)
-            {
-                continue;
-            }
-
-            for (int j = 0; j < solvents.Length; j++)
-            {
-                if (!solvents[j].IsWater && string.Equals(limit.CasNumber, solvents[j].CasNumber, StringComparison.Ordinal)
-                    && limit.VolumeFractionOf(solvents[j].MolarMass)?.DecimalFractions is double fraction
-                    && !(lowest[j] <= fraction))
-                {
-                    lowest[j] = fraction;
-                }
-            }
-        }
-
-        return lowest;
+        ExposureLimit[] limits = [.. set.Exposure.Where(limit => limit.Kind == kind)];
+        return [.. solvents.Select(solvent => solvent.IsWater ? double.PositiveInfinity : limits
+            .Where(limit => string.Equals(limit.CasNumber, solvent.CasNumber, StringComparison.Ordinal))
+            .Min(limit => limit.VolumeFractionOf(solvent.MolarMass)?.DecimalFractions))];
     }
+
+    private static Caution[] When(bool holds, Caution caution) => holds ? [caution] : [];
 
     private static LimitComparison Compare(SubstanceAir air, ExposureLimit limit)
     {
@@ -165,17 +98,8 @@ internal static class ExposureComparisons
             _ => string.Empty,
         };
         double? fraction = limit.VolumeFractionOf(air.Solvent.MolarMass)?.DecimalFractions;
-        return new LimitComparison(
-            air.Solvent.Name + ", " + what + ", " + limit.Authority + kind,
-            value,
-            fraction,
-            LimitSense.AtMost,
-            Measure.PartsPerMillion,
-            limit.Source,
-            value > fraction ? "breathing protection by the employer's programme; less solvent at a time; another product" : null)
-        {
-            Digits = AirStudy.ScreeningDigits,
-            Whose = limit.Whose,
-        };
+        return Compare(
+            air.Solvent.Name + ", " + what + ", " + limit.Authority + kind, value, fraction, limit.Source, limit.Whose,
+            value > fraction ? "breathing protection by the employer's programme; less solvent at a time; another product" : null);
     }
 }

@@ -1,6 +1,5 @@
 using System;
 using System.Collections.Generic;
-using System.Globalization;
 using System.Linq;
 using Refinish.Coatings;
 
@@ -40,7 +39,7 @@ internal sealed class PersonAir
         List<double> amounts = [];
         foreach (Solvent solvent in solvents)
         {
-            double average = stays.Sum(stay => Part(stay, solvent));
+            double average = Average(solvent).Value;
             if (average > 0)
             {
                 breathed.Add(Merged.Select(careful => careful.Figures)
@@ -59,32 +58,25 @@ internal sealed class PersonAir
     private List<CarefulSolvent> Merged { get; }
 
     /// <summary>The eight-hour average of a substance by volume.</summary>
-    public double Fraction(int substance) =>
-        AirKernel.VolumeFraction(averages[substance], AirKernel.MolarVolume, Solvents[substance].MolarMass.KilogramsPerMole);
+    public double Fraction(int substance) => AirKernel.FractionForLimits(averages[substance], Solvents[substance]).Value;
 
     /// <summary>Σ average over limit; substances without a limit are left out.</summary>
-    public double Index(double?[] limits) => AirKernel.SumOfFractions([.. Enumerable.Range(0, Solvents.Length).Select(Fraction)], limits);
-
-    public WorkingStep IndexStep(string name, double?[] limits) => new(
-        "mixture index, " + name,
-        "Em",
-        Expression.Sum([.. Enumerable.Range(0, Solvents.Length).Where(j => !double.IsInfinity(limits[j]!.Value)).Select(j =>
-            Expression.Quantity("c_" + Solvents[j].Name, Fraction(j), Measure.PartsPerMillion)
-                / Expression.Quantity("L_" + Solvents[j].Name, limits[j]!.Value, Measure.PartsPerMillion))]),
-        Index(limits),
-        Measure.Number,
-        AirStudy.Additive);
+    public Num Index(double?[] limits, Trace? t = null) => t.Step(
+        "mixture index, lowest limits of the set", "Em", Measure.Number, AirStudy.Additive,
+        Num.Sum(Enumerable.Range(0, Solvents.Length).Where(j => limits[j] is double limit && !double.IsInfinity(limit)).Select(j =>
+            t.Given("c", Solvents[j].Name, Fraction(j), Measure.PartsPerMillion)
+                / t.Given("L", Solvents[j].Name, limits[j]!.Value, Measure.PartsPerMillion))));
 
     /// <summary>The rooms and, for each substance, what the stays add to the average.</summary>
     public IEnumerable<Workings> Parts()
     {
-        TermFormulas[] formulas = new TermFormulas[rooms.Length];
-        for (int r = 0; r < rooms.Length; r++)
+        Dictionary<AirStudy, TermAnswers> answers = [];
+        foreach (AirStudy room in rooms)
         {
-            string mark = rooms.Length == 1 ? string.Empty : "_room" + Number(r);
-            formulas[r] = new TermFormulas(rooms[r].Load, rooms[r].Shapes.Answers, rooms[r].Changes, "λ" + mark, mark, true);
-            yield return AirStudyWorkings.AirChanges(rooms[r]);
-            foreach (Workings part in formulas[r].Parts())
+            string mark = rooms.Length == 1 ? string.Empty : "_room" + Numbering.Number(answers.Count);
+            answers[room] = new TermAnswers(room.Load.Timeline, room.Changes, "λ" + mark, mark);
+            yield return room.AirChangesWorkings();
+            foreach (Workings part in answers[room].Parts())
             {
                 yield return part;
             }
@@ -95,49 +87,37 @@ internal sealed class PersonAir
             yield return careful.Workings();
         }
 
-        for (int j = 0; j < Solvents.Length; j++)
+        foreach (Solvent solvent in Solvents)
         {
-            yield return Of(j, formulas);
+            Trace t = new();
+            Num average = Average(solvent, answers, t);
+            t.Step(
+                "8-hour average by volume", "c_8h", Measure.PartsPerMillion, AirKernel.GasLaw,
+                AirKernel.FractionForLimits(average, solvent, t));
+            yield return t.Workings(solvent.Name);
         }
     }
 
-    private Workings Of(int substance, TermFormulas[] formulas)
+    private Num Average(Solvent solvent, Dictionary<AirStudy, TermAnswers>? answers = null, Trace? t = null)
     {
-        Solvent solvent = Solvents[substance];
-        List<WorkingStep> steps = [];
-        List<Expression> sum = [];
+        Num sum = 0;
         for (int i = 0; i < stays.Length; i++)
         {
-            AirStudy room = stays[i].Study;
-            double part = Part(stays[i], solvent);
-            if (part > 0)
+            // The difference of two integrals may round below zero when the room has long cleared.
+            Num added = Added(stays[i], solvent, stays[i].Study.Shapes.Answers, null);
+            if (added.Value > 0)
             {
-                Expression?[] masses = SubstanceWorkings.Masses(room, solvent, room.Load.Masses(room.Known(solvent)), steps);
-                Expression integral = formulas[Array.IndexOf(rooms, room)]
-                    .Dose(masses, stays[i].From.TotalSeconds, stays[i].Until.TotalSeconds, steps);
-                WorkingStep stay = new(
-                    "added by stay " + Number(i) + ", " + stays[i],
-                    "C_" + Number(i),
-                    integral / (Expression.Quantity("V", room.RoomVolume, Measure.RoomVolume)
-                        * Expression.Quantity("T_avg", AirStudy.EightHours, Measure.Hours)),
-                    part,
-                    Measure.MassConcentration,
-                    TermFormulas.Box);
-                steps.Add(stay);
-                sum.Add(stay.Result());
+                sum += t is null ? added : t.Step(
+                    "added by stay " + Numbering.Number(i) + ", " + stays[i], "C_" + Numbering.Number(i), Measure.MassConcentration,
+                    TermAnswers.Box, Added(stays[i], solvent, answers![stays[i].Study], t));
             }
         }
 
-        WorkingStep average = new(
-            "average over 8 h", "C_8h", Expression.Sum(sum), averages[substance], Measure.MassConcentration, AirStudy.TimeWeighted);
-        steps.Add(average);
-        steps.Add(SubstanceWorkings.Fraction(average, "8-hour average by volume", "c_8h", solvent, Fraction(substance)));
-        return new Workings(solvent.Name, steps);
+        return t.Step("average over 8 h", "C_8h", Measure.MassConcentration, AirStudy.TimeWeighted, sum);
     }
 
-    // 0 where the room does not release it and before its first release; the difference of two integrals may round below zero when the room
-    // has long cleared.
-    private static double Part(RoomStay stay, Solvent solvent)
+    // 0 where the room does not release it and before its first release.
+    private static Num Added(RoomStay stay, Solvent solvent, TermAnswers answers, Trace? t)
     {
         AirLoad load = stay.Study.Load;
         int substance = load.IndexOf(solvent.CasNumber);
@@ -146,9 +126,8 @@ internal sealed class PersonAir
             return 0;
         }
 
-        double integral = AirLoad.Dose(load.Masses(substance), stay.Study.Shapes.Answers, stay.From.TotalSeconds, stay.Until.TotalSeconds);
-        return Math.Max(integral / (stay.Study.RoomVolume * AirStudy.EightHours), 0);
+        TermWeights masses = t is null ? load.Masses(substance) : load.Masses(solvent, t);
+        return answers.Dose(masses, stay.From.TotalSeconds, stay.Until.TotalSeconds, t)
+            / (stay.Study.Volume(t) * t.Given("T_avg", AirStudy.EightHours, Measure.Hours));
     }
-
-    private static string Number(int index) => (index + 1).ToString(CultureInfo.InvariantCulture);
 }

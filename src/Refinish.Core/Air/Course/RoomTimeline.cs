@@ -67,7 +67,14 @@ internal sealed class RoomTimeline
 
     public double Start(int term) => terms[term].Start;
 
-    public double TimeConstant(int term) => terms[term].TimeConstant;
+    public string Name(int term) => terms[term].Name;
+
+    /// <summary>The closed form of a term at given air changes.</summary>
+    public RoomTerm Term(int term, Num changes, Trace? t = null) => new(
+        changes,
+        t.Given("f", term, terms[term].Flash, Measure.Percent),
+        t.Given("T", term, terms[term].Duration, Measure.Minutes),
+        t.Given("τ", term, terms[term].TimeConstant, Measure.Minutes));
 
     private static double[] Distinct(double[] values)
     {

@@ -134,7 +134,9 @@ public sealed record ExposureLimit
     {
         double molar = Guard.Within(molarMass, Bounds.Positive(Measure.MolarMass, 1), nameof(molarMass));
         return VolumeFraction
-            ?? (massConcentration is double mass ? Ratio.FromDecimalFractions(AirKernel.VolumeFraction(mass, AirKernel.MolarVolume, molar)) : null);
+            ?? (massConcentration is double mass
+                ? Ratio.FromDecimalFractions(AirKernel.VolumeFraction(mass, AirKernel.MolarVolume, molar).Value)
+                : null);
     }
 
     /// <summary>The limit by mass for a vapour of the given molar mass.</summary>

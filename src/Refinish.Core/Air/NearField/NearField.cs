@@ -26,8 +26,8 @@ public sealed record NearField
     private readonly double surface;
     private readonly double volume;
     private readonly double speed;
-    private readonly Expression? surfaceFormula;
-    private readonly Expression? volumeFormula;
+    private readonly Func<Trace?, Num>? surfaceOf;
+    private readonly Func<Trace?, Num>? volumeOf;
 
     /// <summary>Describes a near field of any shape.</summary>
     /// <param name="freeSurface">The surface through which it exchanges air, more than 0 and at most 100 m².</param>
@@ -41,11 +41,11 @@ public sealed record NearField
         speed = Guard.Within(randomAirSpeed, Bounds.Positive(Measure.AirSpeed, 5), nameof(randomAirSpeed));
     }
 
-    private NearField(Expression surfaceFormula, double surface, Expression volumeFormula, double volume, Speed randomAirSpeed)
-        : this(Area.FromSquareMeters(surface), Volume.FromCubicMeters(volume), randomAirSpeed)
+    private NearField(Func<Trace?, Num> surfaceOf, Func<Trace?, Num> volumeOf, Speed randomAirSpeed)
+        : this(Area.FromSquareMeters(surfaceOf(null).Value), Volume.FromCubicMeters(volumeOf(null).Value), randomAirSpeed)
     {
-        this.surfaceFormula = surfaceFormula;
-        this.volumeFormula = volumeFormula;
+        this.surfaceOf = surfaceOf;
+        this.volumeOf = volumeOf;
     }
 
     /// <summary>The surface through which it exchanges air.</summary>
@@ -58,7 +58,7 @@ public sealed record NearField
     public Speed RandomAirSpeed => Speed.FromMetersPerSecond(speed);
 
     /// <summary>The flow between it and the rest of the room, each way: β = ½ · FSA · s.</summary>
-    public VolumeFlow InterzonalFlow => VolumeFlow.FromCubicMetersPerSecond(NearFieldKernel.Exchange(surface, speed));
+    public VolumeFlow InterzonalFlow => VolumeFlow.FromCubicMetersPerSecond(Exchange().Value);
 
     /// <summary>A half sphere over a surface, open all over.</summary>
     /// <param name="radius">0.1 to 2 m; an arm's length is about 0.8 m.</param>
@@ -68,8 +68,9 @@ public sealed record NearField
     public static NearField Hemisphere(Length radius, Speed randomAirSpeed)
     {
         double r = Guard.Within(radius, Bounds.Between(0.1, 2, Measure.Distance), nameof(radius));
-        Expression leaf = Expression.Quantity("r_N", r, Measure.Distance);
-        return new NearField(2 * Expression.Pi() * leaf * leaf, 2 * Math.PI * r * r, 2 * Expression.Pi() * leaf * leaf * leaf / 3, 2 * Math.PI * r * r * r / 3, randomAirSpeed);
+        return new NearField(t => 2 * t.Pi() * R(t) * R(t), t => 2 * t.Pi() * R(t) * R(t) * R(t) / 3, randomAirSpeed);
+
+        Num R(Trace? t) => t.Given("r_N", r, Measure.Distance);
     }
 
     /// <summary>A box over a fixture, open at the top and on four sides.</summary>
@@ -84,10 +85,11 @@ public sealed record NearField
         double l = Guard.Within(length, Bounds.Between(0.1, 5, Measure.Distance), nameof(length));
         double w = Guard.Within(width, Bounds.Between(0.1, 5, Measure.Distance), nameof(width));
         double h = Guard.Within(height, Bounds.Between(0.1, 3, Measure.Distance), nameof(height));
-        Expression a = Expression.Quantity("L_N", l, Measure.Distance);
-        Expression b = Expression.Quantity("W_N", w, Measure.Distance);
-        Expression c = Expression.Quantity("H_N", h, Measure.Distance);
-        return new NearField((a * b) + (2 * (a + b) * c), (l * w) + (2 * (l + w) * h), a * b * c, l * w * h, randomAirSpeed);
+        return new NearField(t => (L(t) * W(t)) + (2 * (L(t) + W(t)) * H(t)), t => L(t) * W(t) * H(t), randomAirSpeed);
+
+        Num L(Trace? t) => t.Given("L_N", l, Measure.Distance);
+        Num W(Trace? t) => t.Given("W_N", w, Measure.Distance);
+        Num H(Trace? t) => t.Given("H_N", h, Measure.Distance);
     }
 
     /// <summary>Whether surface, volume and speed are the same; the shape that they came from does not count.</summary>
@@ -100,21 +102,17 @@ public sealed record NearField
 
     /// <summary>How the interzonal flow follows.</summary>
     /// <returns>The derivation.</returns>
-    public Workings Workings()
-    {
-        Expression area = Expression.Quantity("FSA", surface, Measure.Area);
-        WorkingStep flow = new("flow between near field and room", "β", area * Expression.Quantity("s", speed, Measure.AirSpeed) / 2, InterzonalFlow.CubicMetersPerSecond, Measure.Airflow, Exchanging);
-        return new Workings("Near field", surfaceFormula is null || volumeFormula is null
-            ? [flow]
-            :
-            [
-                new WorkingStep("free surface", "FSA", surfaceFormula, surface, Measure.Area, Shape),
-                new WorkingStep("volume of the near field", "V_N", volumeFormula, volume, Measure.RoomVolume, Shape),
-                flow,
-            ]);
-    }
+    public Workings Workings() =>
+        Trace.Of("Near field", [.. surfaceOf is null ? [] : (Func<Trace, Num>[])[Surface, Inside], Exchange]);
 
     /// <summary>Volume and interzonal flow.</summary>
     /// <returns>Text such as <c>1.0723 m³, 723.82 m³/h each way</c>.</returns>
     public override string ToString() => Measure.RoomVolume.Format(volume) + ", " + Measure.Airflow.Format(InterzonalFlow.CubicMetersPerSecond) + " each way";
+
+    private Num Surface(Trace t) => t.Step("free surface", "FSA", Measure.Area, Shape, surfaceOf!(t));
+
+    private Num Inside(Trace t) => t.Step("volume of the near field", "V_N", Measure.RoomVolume, Shape, volumeOf!(t));
+
+    private Num Exchange(Trace? t = null) => t.Step("flow between near field and room", "β", Measure.Airflow, Exchanging,
+        t.Given("FSA", surface, Measure.Area) * t.Given("s", speed, Measure.AirSpeed) / 2);
 }

@@ -43,11 +43,12 @@ public sealed class NearFieldStudy
     public NearField NearField { get; }
 
     /// <summary>The rest of the room.</summary>
-    public Volume FarVolume => Volume.FromCubicMeters(Zones.FarVolume);
+    public Volume FarVolume => Volume.FromCubicMeters(Zones.FarVolume().Value);
 
     /// <summary>Each substance in both zones.</summary>
     public IReadOnlyList<ZoneAir> Substances => field ??= new ValueList<ZoneAir>(
-        Enumerable.Range(0, Study.Load.Solvents.Length).Select(i => new ZoneAir(Of(i, Zones.Near), Of(i, Zones.Far))));
+        Enumerable.Range(0, Study.Load.Solvents.Length).Select(i =>
+            new ZoneAir(new SubstanceAir(Study, i, Zones.Near), new SubstanceAir(Study, i, Zones.Far))));
 
     /// <summary>Each substance of the near field against each limit known for it; one that cannot be judged where there is none.</summary>
     public IReadOnlyList<ExposureComparison> Exposure => field ??= ExposureComparisons.Of([.. Substances.Select(air => air.Near)], Study.Limits);
@@ -60,18 +61,12 @@ public sealed class NearFieldStudy
     /// <summary>
     /// That against the share that the study's limits allow. Cannot be judged when a limit is not known, unless the others alone pass it.
     /// </summary>
-    public LimitComparison FlammableLimit => new(
-        "peak of the vapour in the near field, of its lower flammable limit" + Study.FlammableOf,
-        Study.Flammability.IsWhole || FlammablePeak.Value > Study.ShareAllowed ? FlammablePeak.Value : null,
-        Study.ShareAllowed,
-        LimitSense.AtMost,
-        Measure.Percent,
-        Study.Limits.FlammableLine.Source,
-        FlammablePeak.Value > Study.ShareAllowed ? "draw the air off where it is sprayed, less coating at a time" : null)
+    public LimitComparison FlammableLimit => AirStudy.FlammableAgainst(
+        Study.Limits.FlammableLine, "peak of the vapour in the near field, of its lower flammable limit" + Study.FlammableOf,
+        FlammablePeak.Value, Study.Flammability.IsWhole, "draw the air off where it is sprayed, less coating at a time") with
     {
         Digits = AirStudy.ScreeningDigits,
         GoodToFactor = AirStudy.BoxFactor,
-        Whose = Study.Limits.FlammableLine.Whose,
     };
 
     /// <summary>
@@ -98,7 +93,7 @@ public sealed class NearFieldStudy
             }
 
             if (!cautions.Contains(Refinish.Cautions.ImmediatelyDangerous)
-                && Exposure.Any(exposure => exposure.Limit?.Kind == ExposureLimitKind.Idlh && exposure.Comparison.Margin <= 0))
+                && Exposure.Any(ExposureComparisons.IsImmediatelyDangerous))
             {
                 cautions.Insert(0, Refinish.Cautions.ImmediatelyDangerous);
             }
@@ -109,11 +104,11 @@ public sealed class NearFieldStudy
 
     internal Zones Zones { get; }
 
-    internal AirMaximum FlammablePeak => field ??= Zones.Peak(Zones.Near, Study.Flammability.Weights);
+    private AirMaximum FlammablePeak => field ??= Zones.Near.Largest(Study.Flammability.Weights);
 
-    internal AirMaximum ShortTermMaximum => field ??= Zones.Window(Zones.Near, Study.ShortTerm.Weights, AirStudy.FifteenMinutes, AirStudy.FifteenMinutes);
+    private AirMaximum ShortTermMaximum => field ??= Study.ShortTerm.AverageIn(Zones.Near);
 
-    internal AirMaximum StrictestMaximum => field ??= Zones.Window(Zones.Near, Study.Strictest.Weights, Study.ShiftSeconds, AirStudy.EightHours);
+    private AirMaximum StrictestMaximum => field ??= Study.Strictest.AverageIn(Zones.Near);
 
     /// <summary>The concentration in the near field at a time.</summary>
     /// <param name="solvent">A substance of the study, known by its registry number.</param>
@@ -149,29 +144,53 @@ public sealed class NearFieldStudy
         return Study.Load.Balance(
             masses,
             seconds,
-            (NearField.Volume.CubicMeters * Zones.At(Zones.Near, masses, seconds)) + (Zones.FarVolume * Zones.At(Zones.Far, masses, seconds)),
-            Study.FreshAirFlow.CubicMetersPerSecond * Zones.Dose(Zones.Far, masses, 0, seconds));
+            ((NearField.Volume.CubicMeters * Zones.Near.At(masses, seconds)) + (Zones.FarVolume() * Zones.Far.At(masses, seconds))).Value,
+            (Study.FreshAirFlow.CubicMetersPerSecond * Zones.Far.Dose(masses, 0, seconds)).Value);
     }
 
     /// <summary>How every number of both zones follows.</summary>
     /// <returns>The derivation.</returns>
-    public Workings Workings() => NearFieldWorkings.Of(this);
+    public Workings Workings()
+    {
+        List<Workings> parts =
+        [
+            Study.AirChangesWorkings(),
+            .. Study.Load.Merged.Select(careful => careful.Workings()),
+            NearField.Workings(),
+            Zones.Workings(),
+            .. Zones.FastAnswers.Parts(),
+            .. Zones.SlowAnswers.Parts(),
+            .. Substances.SelectMany(air => (Workings[])
+                [air.Near.Workings(Study, Zones.Near, ", near field"), air.Far.Workings(Study, Zones.Far, ", rest of the room")]),
+        ];
+        if (Study.Flammability.IsWhole)
+        {
+            parts.Add(Trace.Of("Flammability, near field", t => t.Step(
+                "peak of the sum of fractions, near field", "Φ_N", Measure.Percent, AirStudy.LeChatelier,
+                Zones.Near.Moment(Study.Flammability.Brought(t), FlammablePeak.At, t))));
+        }
+
+        if (Study.Strictest.IsWhole)
+        {
+            parts.Add(Study.Strictest.Workings(
+                "Mixture index, lowest limits of the set, near field", "mixture index, lowest limits known, near field", "Em_N",
+                Zones.Near, StrictestMaximum));
+        }
+
+        if (!Study.ShortTerm.IsEmpty)
+        {
+            parts.Add(Study.ShortTerm.Workings(
+                "Mixture index, short-term limits, near field", "mixture index, short-term limits, near field", "Em_N15",
+                Zones.Near, ShortTermMaximum));
+        }
+
+        return new Workings("Air of the near field and the room", [], parts);
+    }
 
     /// <summary>The near field's peak against the flammable limit, or that it cannot be judged.</summary>
     /// <returns>One line of text.</returns>
     public override string ToString() => FlammableLimit.ToString();
 
-    private MassConcentration At(ZoneAnswer zone, Solvent solvent, TimeSpan time) =>
-        MassConcentration.FromKilogramsPerCubicMeter(Zones.At(zone, Study.Load.Masses(Study.Known(solvent)), AirStudy.Time(time, nameof(time))));
-
-    private SubstanceAir Of(int substance, ZoneAnswer zone)
-    {
-        double[] masses = Study.Load.Masses(substance);
-        return new SubstanceAir(
-            Study.Load.Solvents[substance],
-            AirLoad.Total(masses),
-            Zones.Peak(zone, masses),
-            Zones.Window(zone, masses, AirStudy.FifteenMinutes, AirStudy.FifteenMinutes),
-            Zones.Window(zone, masses, Study.ShiftSeconds, AirStudy.EightHours));
-    }
+    private MassConcentration At(AirPlace zone, Solvent solvent, TimeSpan time) => MassConcentration.FromKilogramsPerCubicMeter(
+        zone.At(Study.Load.Masses(Study.Known(solvent)), AirStudy.Time(time, nameof(time))).Value);
 }

@@ -1,90 +1,86 @@
 namespace Refinish.Air;
 
-/// <summary>The two zones of a study as numbers: their rates, their answers to a release, and the values and maxima of weighted sums of its terms.</summary>
+/// <summary>
+/// Two well-mixed zones in SI: the near field around the source, N, and the rest of the room, F, which the fresh air flushes.
+/// V_N dC_N/dt = G + β (C_F − C_N), V_F dC_F/dt = β (C_N − C_F) − F C_F.
+/// </summary>
+/// <remarks>
+/// With p = β/V_N, r = β/V_F and q = (β + F)/V_F the rates are the roots of μ² − (p + q) μ + p F/V_F = 0, both real and not negative.
+/// A unit of mass released in the near field gives C_N = a₁ e^(−μ₁t) + a₂ e^(−μ₂t) with a₁ = (μ₁ − q)/((μ₁ − μ₂) V_N),
+/// a₂ = (q − μ₂)/((μ₁ − μ₂) V_N), and C_F = c (e^(−μ₂t) − e^(−μ₁t)) with c = β/(V_N V_F (μ₁ − μ₂)). So each zone is a sum of two one-box rooms with air changes μ₁ and μ₂.
+/// Differences that would cancel are written by (μ − p)(μ − q) = p r.
+/// </remarks>
 internal sealed class Zones
 {
-    private readonly AirLoad load;
-    private readonly double roomVolume;
+    private static readonly Source TwoZones = Source.Derived(
+        "two well-mixed zones, V_N dC_N/dt = G + β (C_F − C_N), V_F dC_F/dt = β (C_N − C_F) − F C_F: eigenvalues and residues of the 2×2 system");
+
+    private readonly AirStudy study;
+    private readonly NearField near;
 
     public Zones(AirStudy study, NearField near)
     {
-        load = study.Load;
-        roomVolume = study.RoomVolume;
-        double nearVolume = near.Volume.CubicMeters;
-        double fresh = study.FreshAirFlow.CubicMetersPerSecond;
-        FarVolume = roomVolume - nearVolume;
-        Exchange = near.InterzonalFlow.CubicMetersPerSecond;
-        P = Exchange / nearVolume;
-        R = Exchange / FarVolume;
-        Q = (Exchange + fresh) / FarVolume;
-        FarChanges = fresh / FarVolume;
-        Fast = NearFieldKernel.Fast(P, Q, R);
-        Slow = NearFieldKernel.Slow(P, FarChanges, Fast);
-        Near = new ZoneAnswer(
-            NearFieldKernel.NearFast(P, Q, R, Fast, Slow, nearVolume),
-            NearFieldKernel.NearSlow(P, Q, R, Fast, Slow, nearVolume),
-            1 / nearVolume,
-            Q / nearVolume);
-        double c = NearFieldKernel.Far(R, Fast, Slow, nearVolume);
-        Far = new ZoneAnswer(-c, c, 0, R / nearVolume);
-        FastShapes = new AirShapes(load.Timeline, Fast);
-        SlowShapes = new AirShapes(load.Timeline, Slow);
+        this.study = study;
+        this.near = near;
+        AirShapes fast = new(study.Load.Timeline, Fast().Value, "μ_1", "f");
+        AirShapes slow = new(study.Load.Timeline, Slow().Value, "μ_2", "s");
+        FastAnswers = fast.Answers;
+        SlowAnswers = slow.Answers;
+        Near = Zone("N", new ZoneAnswer(NearFast().Value, NearSlow().Value, (1 / NearVolume(null)).Value, (Q() / NearVolume(null)).Value));
+        Far = Zone("F", new ZoneAnswer(FarFast().Value, FarSlow().Value, 0, (R() / NearVolume(null)).Value));
+
+        AirPlace.Zone Zone(string symbol, ZoneAnswer answer) => new(study, fast, slow, answer, symbol);
     }
 
-    public double Exchange { get; }
+    public AirPlace.Zone Near { get; }
 
-    public double FarVolume { get; }
+    public AirPlace.Zone Far { get; }
 
-    public double P { get; }
+    /// <summary>The room at the fast rate μ₁.</summary>
+    public TermAnswers FastAnswers { get; }
 
-    public double Q { get; }
+    /// <summary>The room at the slow rate μ₂, which is 0 without airflow.</summary>
+    public TermAnswers SlowAnswers { get; }
 
-    public double R { get; }
+    public Workings Workings() => Trace.Of("Zones", FarVolume, P, R, Q, Flushed, Fast, Slow, NearFast, NearSlow, FarFast, FarSlow);
 
-    public double FarChanges { get; }
+    public Num FarVolume(Trace? t = null) =>
+        t.Step("rest of the room", "V_F", Measure.RoomVolume, TwoZones, study.Volume(t) - NearVolume(t));
 
-    /// <summary>μ₁.</summary>
-    public double Fast { get; }
+    private Num P(Trace? t = null) => t.Step("near field, exchanges", "p", Measure.AirChanges, TwoZones, Exchange(t) / NearVolume(t));
 
-    /// <summary>μ₂; 0 without airflow.</summary>
-    public double Slow { get; }
+    private Num R(Trace? t = null) => t.Step("rest of the room, exchanges", "r", Measure.AirChanges, TwoZones, Exchange(t) / FarVolume(t));
 
-    public ZoneAnswer Near { get; }
+    private Num Q(Trace? t = null) => t.Step(
+        "rest of the room, exchanges and fresh air", "q", Measure.AirChanges, TwoZones, (Exchange(t) + FreshAir(t)) / FarVolume(t));
 
-    public ZoneAnswer Far { get; }
+    private Num Flushed(Trace? t = null) =>
+        t.Step("rest of the room, fresh air", "λ_F", Measure.AirChanges, TwoZones, FreshAir(t) / FarVolume(t));
 
-    public TermAnswers FastAnswers => FastShapes.Answers;
+    private Num Fast(Trace? t = null) => t.Step("fast rate", "μ_1", Measure.AirChanges, TwoZones,
+        (P(t) + Q(t) + Num.Sqrt(((P(t) - Q(t)) * (P(t) - Q(t))) + (4 * P(t) * R(t)))) / 2);
 
-    public TermAnswers SlowAnswers => SlowShapes.Answers;
+    private Num Slow(Trace? t = null) => t.Step("slow rate", "μ_2", Measure.AirChanges, TwoZones, P(t) * Flushed(t) / Fast(t));
 
-    private AirShapes FastShapes { get; }
+    private Num NearFast(Trace? t = null) => t.Step("near field, at the fast rate", "a_N1", Measure.PerRoomVolume, TwoZones,
+        (NearIsFaster ? Fast(t) - Q(t) : P(t) * R(t) / (Fast(t) - P(t))) / Apart(t));
 
-    private AirShapes SlowShapes { get; }
+    private Num NearSlow(Trace? t = null) => t.Step("near field, at the slow rate", "a_N2", Measure.PerRoomVolume, TwoZones,
+        (NearIsFaster ? P(t) * R(t) / (P(t) - Slow(t)) : Q(t) - Slow(t)) / Apart(t));
 
-    /// <summary>The value of a weighted sum in a zone at a time.</summary>
-    public double At(ZoneAnswer zone, double[] weights, double time) =>
-        (zone.Fast * AirLoad.Sum(weights, FastAnswers, time)) + (zone.Slow * AirLoad.Sum(weights, SlowAnswers, time));
+    private Num FarFast(Trace? t = null) =>
+        t.Step("rest of the room, at the fast rate", "a_F1", Measure.PerRoomVolume, TwoZones, -(R(t) / Apart(t)));
 
-    /// <summary>Its integral over a window.</summary>
-    public double Dose(ZoneAnswer zone, double[] weights, double from, double to) =>
-        (zone.Fast * AirLoad.Dose(weights, FastAnswers, from, to)) + (zone.Slow * AirLoad.Dose(weights, SlowAnswers, from, to));
+    private Num FarSlow(Trace? t = null) =>
+        t.Step("rest of the room, at the slow rate", "a_F2", Measure.PerRoomVolume, TwoZones, R(t) / Apart(t));
 
-    public AirMaximum Peak(ZoneAnswer zone, double[] weights)
-    {
-        History(zone, weights, 0).Largest(out double at);
-        double value = At(zone, weights, at);
-        double everywhere = AirLoad.Total(weights) / roomVolume;
-        return Slow == 0 && everywhere > value ? new AirMaximum(everywhere, null) : new AirMaximum(value, at);
-    }
+    private Num Apart(Trace? t) => (Fast(t) - Slow(t)) * NearVolume(t);
 
-    public AirMaximum Window(ZoneAnswer zone, double[] weights, double window, double over)
-    {
-        History(zone, weights, window).Largest(out double end);
-        double value = Dose(zone, weights, end - window, end) / over;
-        double everywhere = AirLoad.Total(weights) * window / (roomVolume * over);
-        return Slow == 0 && everywhere > value ? new AirMaximum(everywhere, null) : new AirMaximum(value, end);
-    }
+    private bool NearIsFaster => P().Value >= Q().Value;
 
-    private ZoneHistory History(ZoneAnswer zone, double[] weights, double window) =>
-        new(new RoomPath(FastShapes.Grid(window), weights), new RoomPath(SlowShapes.Grid(window), weights), zone);
+    private Num NearVolume(Trace? t) => t.Given("V_N", near.Volume.CubicMeters, Measure.RoomVolume);
+
+    private Num Exchange(Trace? t) => t.Given("β", near.InterzonalFlow.CubicMetersPerSecond, Measure.Airflow);
+
+    private Num FreshAir(Trace? t) => t.Given("F", study.FreshAirFlow.CubicMetersPerSecond, Measure.Airflow);
 }

@@ -27,6 +27,7 @@ namespace Refinish.Air;
 public sealed record IsocyanateScreen
 {
     private static readonly Source Box = Source.Derived("steady mist in a well-mixed room; losses to walls are not counted");
+    private static readonly Source Stated = Source.Supplied("airborne fraction and transfer efficiency");
     private static readonly Source Factor = Source.Published("29 CFR 1910.134", "(d)(3)(i)(B): maximum use concentration is protection factor times limit; paragraph from memory");
 
     private readonly double coatingMass;
@@ -117,18 +118,18 @@ public sealed record IsocyanateScreen
     public string? Whose { get; init; }
 
     /// <summary>Polyisocyanate that stays in the air over the whole spray.</summary>
-    public Mass AirborneMass => Mass.FromKilograms(Airborne());
+    public Mass AirborneMass => Mass.FromKilograms(Airborne().Value);
 
     /// <summary>The mist while spraying: the steady value with airflow, all of it in the room without.</summary>
-    public MassConcentration Concentration => MassConcentration.FromKilogramsPerCubicMeter(Mist());
+    public MassConcentration Concentration => MassConcentration.FromKilogramsPerCubicMeter(Mist().Value);
 
     /// <summary>Concentration over limit; <see langword="null"/> when there is no limit.</summary>
-    public double? HazardRatio => limit is double l ? Mist() / l : null;
+    public double? HazardRatio => limit is null ? null : OverLimit().Value;
 
     /// <summary>The mist against the limit.</summary>
     public LimitComparison Comparison => new(
         "polyisocyanate mist while spraying" + (transferEfficiency == 1 ? ": none, since all of it is said to land" : string.Empty),
-        Mist(),
+        Mist().Value,
         limit,
         LimitSense.AtMost,
         Measure.MassConcentration,
@@ -159,37 +160,25 @@ public sealed record IsocyanateScreen
 
     /// <summary>How the mist and the hazard ratio follow.</summary>
     /// <returns>The derivation.</returns>
-    public Workings Workings()
-    {
-        Expression airborne = Expression.Quantity("φ", airborneFraction, Measure.Percent);
-        Expression efficiency = Expression.Quantity("TE", transferEfficiency, Measure.Percent);
-        Expression mass = Expression.Quantity("m", coatingMass, Measure.Mass);
-        Expression share = Expression.Quantity("w", isocyanateFraction, Measure.Percent);
-        Expression time = Expression.Quantity("T", SprayTime.TotalSeconds, Measure.Minutes);
-        double flow = Exhaust.FreshAirFlow.CubicMetersPerSecond;
-        WorkingStep stays = new("polyisocyanate that stays in the air", "m_a", airborne * (1 - efficiency) * mass * share, Airborne(), Measure.Mass, Source.Supplied("airborne fraction and transfer efficiency"));
-        Expression formula = flow > 0
-            ? stays.Result() / (time * Expression.Quantity("F", flow, Measure.Airflow))
-            : stays.Result() / Expression.Quantity("V", Room.Volume.CubicMeters, Measure.RoomVolume);
-        WorkingStep mist = new("mist while spraying", "C", formula, Mist(), Measure.MassConcentration, Box);
-        List<WorkingStep> steps = [stays, mist];
-        if (limit is double l)
-        {
-            steps.Add(new("hazard ratio, the least protection factor", "HR", mist.Result() / Expression.Quantity("L", l, Measure.MassConcentration), HazardRatio!.Value, Measure.Number, Factor));
-        }
-
-        return new Workings("Polyisocyanate mist", steps, [Room.Workings(), Exhaust.Workings()]);
-    }
+    public Workings Workings() => Trace.Of(
+        "Polyisocyanate mist", [Room.Workings(), Exhaust.Workings()],
+        [Airborne, Mist, .. limit is null ? [] : (Func<Trace, Num>[])[OverLimit]]);
 
     /// <summary>The comparison with the limit.</summary>
     /// <returns>One line of text.</returns>
     public override string ToString() => Comparison.ToString();
 
-    private double Airborne() => airborneFraction * (1 - transferEfficiency) * coatingMass * isocyanateFraction;
+    private Num Airborne(Trace? t = null) => t.Step("polyisocyanate that stays in the air", "m_a", Measure.Mass, Stated,
+        t.Given("φ", airborneFraction, Measure.Percent) * (1 - t.Given("TE", transferEfficiency, Measure.Percent))
+            * t.Given("m", coatingMass, Measure.Mass) * t.Given("w", isocyanateFraction, Measure.Percent));
 
-    private double Mist()
-    {
-        double flow = Exhaust.FreshAirFlow.CubicMetersPerSecond;
-        return flow > 0 ? Airborne() / (SprayTime.TotalSeconds * flow) : Airborne() / Room.Volume.CubicMeters;
-    }
+    private Num Mist(Trace? t = null) => t.Step("mist while spraying", "C", Measure.MassConcentration, Box, Airborne(t) / Taking(t));
+
+    // The air that takes up the mist: all the fresh air of the spraying, or that of the room.
+    private Num Taking(Trace? t) => Exhaust.FreshAirFlow.CubicMetersPerSecond is double flow && flow > 0
+        ? t.Given("T", SprayTime.TotalSeconds, Measure.Minutes) * t.Given("F", flow, Measure.Airflow)
+        : t.Given("V", Room.Volume.CubicMeters, Measure.RoomVolume);
+
+    private Num OverLimit(Trace? t = null) => t.Step("hazard ratio, the least protection factor", "HR", Measure.Number, Factor,
+        Mist(t) / t.Given("L", limit!.Value, Measure.MassConcentration));
 }

@@ -53,12 +53,11 @@ public sealed record NoiseDose
         Limit = Guard.NotNull(limit, nameof(limit));
         double together = spans.Sum(span => span.Time.TotalSeconds);
         Guard.Rule(together <= 24 * 3600, nameof(spans), together, Measure.Hours, "stretches of one day, at most 24 h together");
-        known = this.spans.Sum(span =>
-            span.Decibels is double level && limit.Counts(level) ? span.Time.TotalSeconds / limit.Reference(level) : 0);
+        known = Together().Value;
         isWhole = this.spans.All(span => span.Decibels is not null);
         Guard.Rule(
-            !(limit.Threshold?.Decibels > limit.Criterion), nameof(limit), limit.Threshold?.Decibels ?? 0, Measure.SoundLevel,
-            "a threshold of at most the criterion level, ", limit.Criterion);
+            !(limit.Threshold?.Decibels > limit.CriterionLevel.Decibels), nameof(limit), limit.Threshold?.Decibels ?? 0, Measure.SoundLevel,
+            "a threshold of at most the criterion level, ", limit.CriterionLevel.Decibels);
     }
 
     /// <summary>Whose day it is.</summary>
@@ -76,7 +75,7 @@ public sealed record NoiseDose
     /// <summary>
     /// A-weighted level that makes the same dose in eight hours; <see langword="null"/> when the dose is not known or none.
     /// </summary>
-    public Level? DailyLevel => Dose is not null && known > 0 ? Level.FromDecibels(EightHour) : null;
+    public Level? DailyLevel => Dose is not null && known > 0 ? Level.FromDecibels(EightHour().Value) : null;
 
     /// <summary>The dose against 100 %, with the hearing protection that would reach the limit's level.</summary>
     public LimitComparison Comparison => Against(Person + ": noise of the day, dose by ");
@@ -114,9 +113,7 @@ public sealed record NoiseDose
     /// day is within without.
     /// </summary>
     public Level? LeastNoiseReductionRating =>
-        Dose is null || Rating > MostRating ? null : Level.FromDecibels(known > 1 ? Rating : 0);
-
-    private double Rating => 7 + (2 * (EightHour - Limit.Criterion));
+        Dose is null || Rating().Value > MostRating ? null : Level.FromDecibels(known > 1 ? Rating().Value : 0);
 
     /// <summary>What can hurt.</summary>
     public IReadOnlyList<Caution> Cautions { get; } = new ValueList<Caution>([Refinish.Cautions.Noise]);
@@ -132,47 +129,32 @@ public sealed record NoiseDose
     public Level? Under(Level noiseReductionRating)
     {
         double rating = Guard.Within(noiseReductionRating, Bounds.Between(7, 40, Measure.SoundLevel), nameof(noiseReductionRating));
-        return DailyLevel is null ? null : Level.FromDecibels(EightHour - ((rating - 7) / 2));
+        return DailyLevel is null ? null : Level.FromDecibels(EightHour().Value - ((rating - 7) / 2));
     }
 
     /// <summary>How the dose follows.</summary>
     /// <returns>The derivation, of the stretches whose level is known and counts.</returns>
-    public Workings Workings()
-    {
-        NoiseSpan[] counted = [.. spans.Where(span => span.Decibels is double level && Limit.Counts(level))];
-        Expression criterion = Expression.Quantity("L_c", Limit.Criterion, Measure.SoundLevel);
-        Expression exchange = Expression.Quantity("q", Limit.Exchange, Measure.SoundLevel);
-        Expression day = Expression.Quantity("T_8", AirStudy.EightHours, Measure.Hours);
-        Expression sum = counted.Length == 0 ? Expression.Number(0) : Expression.Sum(counted.Select((span, i) =>
-            Expression.Quantity("C_" + Figures.Fixed(i + 1, 0), span.Time.TotalSeconds, Measure.Hours) / day
-                * Expression.Power(2,
-                    (Expression.Quantity("L_" + Figures.Fixed(i + 1, 0), span.Decibels!.Value,
-                    Measure.SoundLevel) - criterion) / exchange)));
-        WorkingStep dose = new("dose of the day", "D", sum, known, Measure.Percent, Limit.Source);
-        List<WorkingStep> steps = [dose];
-        if (known > 0)
-        {
-            steps.Add(new(
-                "level of an eight-hour day with that dose", "L_8",
-                    criterion + (exchange * Expression.Ln(dose.Result()) / Expression.Ln(2)),
-                EightHour, Measure.SoundLevel, Limit.Source));
-        }
-
-        if (known > 1 && Rating <= MostRating)
-        {
-            steps.Add(new("least noise reduction rating", "NRR", 7 + (2 * (steps[1].Result() - criterion)),
-                7 + (2 * (EightHour - Limit.Criterion)),
-                Measure.SoundLevel, Derating));
-        }
-
-        return new Workings("Noise of " + Person + ", " + Limit.Authority, steps);
-    }
+    public Workings Workings() => Trace.Of(
+        "Noise of " + Person + ", " + Limit.Authority,
+        [
+            Together, .. known > 0 ? [EightHour] : (Func<Trace, Num>[])[],
+            .. known > 1 && Rating().Value <= MostRating ? [Rating] : (Func<Trace, Num>[])[],
+        ]);
 
     /// <summary>The dose against its limit.</summary>
     /// <returns>One line of text.</returns>
     public override string ToString() => Comparison.ToString();
 
-    private double EightHour => Limit.Criterion + (Limit.Exchange * Math.Log(known) / Math.Log(2));
+    private Num Together(Trace? t = null) => t.Step("dose of the day", "D", Measure.Percent, Limit.Source, Num.Sum(
+        spans.Where(span => span.Decibels is double level && Limit.Counts(level)).Select((span, i) =>
+            t.Given("C", i, span.Time.TotalSeconds, Measure.Hours) / t.Given("T_8", AirStudy.EightHours, Measure.Hours)
+                * Limit.Louder(t.Given("L", i, span.Decibels!.Value, Measure.SoundLevel), t))));
+
+    private Num EightHour(Trace? t = null) => t.Step("level of an eight-hour day with that dose", "L_8", Measure.SoundLevel, Limit.Source,
+        Limit.Criterion(t) + (Limit.Exchange(t) * Num.Ln(Together(t)) / Num.Ln(t.Number(2))));
+
+    private Num Rating(Trace? t = null) => t.Step(
+        "least noise reduction rating", "NRR", Measure.SoundLevel, Derating, 7 + (2 * (EightHour(t) - Limit.Criterion(t))));
 
     private string Unknown() => string.Join(", ", spans.Where(span => span.Decibels is null).Select(span => span.Work).Distinct());
 

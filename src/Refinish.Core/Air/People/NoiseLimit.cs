@@ -94,20 +94,21 @@ public sealed record NoiseLimit
     /// <returns>The reference duration, whether the level is counted or not.</returns>
     /// <exception cref="ArgumentOutOfRangeException"><paramref name="level"/> is outside its range.</exception>
     public TimeSpan ReferenceDuration(Level level) =>
-        Durations.FromSeconds(Reference(Guard.Within(level, NoiseSpan.Levels, nameof(level))));
+        Durations.FromSeconds((AirStudy.EightHours / Louder(Guard.Within(level, NoiseSpan.Levels, nameof(level)))).Value);
 
     /// <summary>The level and whose it is.</summary>
     /// <returns>Text such as <c>OSHA PEL: 90 dB over 8 h, 5 dB for half the time</c>.</returns>
     public override string ToString() => Authority + ": " + Measure.SoundLevel.Format(criterion, DisplayUnits.Si, 3) + " over 8 h, "
         + Measure.SoundLevel.Format(exchange, DisplayUnits.Si, 3) + " for half the time";
 
-    internal double Criterion => criterion;
-
-    internal double Exchange => exchange;
-
     internal string Whose => Whom.Of(Authority, Jurisdiction, AsOf);
 
-    internal double Reference(double level) => AirStudy.EightHours / Math.Pow(2, (level - criterion) / exchange);
+    internal Num Criterion(Trace? t) => t.Given("L_c", criterion, Measure.SoundLevel);
+
+    internal Num Exchange(Trace? t) => t.Given("q", exchange, Measure.SoundLevel);
+
+    /// <summary>By how much less time a level makes the dose that the criterion level makes.</summary>
+    internal Num Louder(Num level, Trace? t = null) => Num.Power(2, (level - Criterion(t)) / Exchange(t));
 
     internal bool Counts(double level) => !(level < threshold);
 }

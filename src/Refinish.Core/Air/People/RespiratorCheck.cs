@@ -1,5 +1,4 @@
 using System;
-using System.Collections.Generic;
 
 namespace Refinish.Air;
 
@@ -71,19 +70,19 @@ public sealed record RespiratorCheck
     public RespiratorExclusion Exclusion { get; }
 
     /// <summary>Exposure over limit, the least protection factor; <see langword="null"/> when one of them is not known.</summary>
-    public double? HazardRatio => Exposure.Value / Exposure.Limit;
+    public double? HazardRatio => Exposure.Value is null || Exposure.Limit is null ? null : Ratio().Value;
 
     /// <summary>
     /// What is taken to be inside, over the limit: hazard ratio over factor. Above 1 the factor is that many times too little;
     /// <see langword="null"/> when it cannot be judged.
     /// </summary>
-    public double? InsideOverLimit => HazardRatio / Respirator.AssignedProtectionFactor;
+    public double? InsideOverLimit => HazardRatio is null ? null : Inside().Value;
 
     /// <summary>The exposure against the largest concentration that the kind may be used in, its factor times the limit.</summary>
     public LimitComparison Comparison => new(
         Exposure.Subject + ", in a respirator: " + Respirator.Name,
         Exposure.Value,
-        Exposure.Limit * Respirator.AssignedProtectionFactor,
+        Exposure.Limit is null ? null : Use().Value,
         LimitSense.AtMost,
         Exposure.Measure,
         LargestUse,
@@ -96,26 +95,8 @@ public sealed record RespiratorCheck
 
     /// <summary>How ratio, largest use and the inside follow; without steps where value or limit is not known.</summary>
     /// <returns>The derivation.</returns>
-    public Workings Workings()
-    {
-        List<WorkingStep> steps = [];
-        if (Exposure.Value is double value && Exposure.Limit is double limit)
-        {
-            Expression c = Expression.Quantity("C", value, Exposure.Measure);
-            Expression l = Expression.Quantity("L", limit, Exposure.Measure);
-            Expression factor = Expression.Quantity("APF", Respirator.AssignedProtectionFactor, Measure.Number);
-            WorkingStep ratio = new(
-                "hazard ratio, the least protection factor", "HR", c / l, HazardRatio!.Value, Measure.Number, LargestUse);
-            steps.Add(ratio);
-            steps.Add(new(
-                "largest concentration it may be used in", "MUC", factor * l, Comparison.Limit!.Value, Exposure.Measure, LargestUse));
-            steps.Add(new(
-                "what is taken to be inside, over the limit", "HR_in", ratio.Result() / factor, InsideOverLimit!.Value, Measure.Number,
-                Respirator.Source));
-        }
-
-        return new Workings("Respirator: " + Respirator.Name, steps);
-    }
+    public Workings Workings() => Trace.Of(
+        "Respirator: " + Respirator.Name, HazardRatio is null ? [] : [Ratio, Use, Inside]);
 
     /// <summary>The kind, its factor and by how much that falls short, in plain words.</summary>
     /// <returns>Text such as <c>supplied air, continuous flow, half mask: 50, 1.5 times too little</c>.</returns>
@@ -135,4 +116,17 @@ public sealed record RespiratorCheck
                 : string.Empty),
         },
     };
+
+    private Num Ratio(Trace? t = null) => t.Step("hazard ratio, the least protection factor", "HR", Measure.Number, LargestUse,
+        t.Given("C", Exposure.Value!.Value, Exposure.Measure) / Limit(t));
+
+    private Num Use(Trace? t = null) =>
+        t.Step("largest concentration it may be used in", "MUC", Exposure.Measure, LargestUse, Factor(t) * Limit(t));
+
+    private Num Inside(Trace? t = null) => t.Step(
+        "what is taken to be inside, over the limit", "HR_in", Measure.Number, Respirator.Source, Ratio(t) / Factor(t));
+
+    private Num Limit(Trace? t) => t.Given("L", Exposure.Limit!.Value, Exposure.Measure);
+
+    private Num Factor(Trace? t) => t.Given("APF", Respirator.AssignedProtectionFactor, Measure.Number);
 }

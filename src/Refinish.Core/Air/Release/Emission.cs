@@ -75,24 +75,27 @@ public abstract record Emission
     internal abstract IEnumerable<ReleaseTerm> Terms();
 
     /// <summary>The sum of the shares, which may miss 100 % by the rounding of a data sheet; masses are divided by it so that none is lost.</summary>
-    internal static double ShareSum(IReadOnlyList<SolventShare> solvents)
+    internal static Num ShareSum(IReadOnlyList<SolventShare> solvents, Trace? t = null)
     {
-        double sum = 0;
+        Num sum = 0;
         for (int i = 0; i < solvents.Count; i++)
         {
-            sum += solvents[i].MassFraction.DecimalFractions;
+            sum += Part(solvents[i], t);
         }
 
         return sum;
     }
 
+    internal static Num Part(SolventShare share, Trace? t) =>
+        t.Given("w", share.Solvent.Name, share.MassFraction.DecimalFractions, Measure.Percent);
+
     private protected static double BlendDensity(IReadOnlyList<SolventShare> solvents) =>
-        ShareSum(solvents) / solvents.Sum(share => share.MassFraction.DecimalFractions / share.Solvent.Density.KilogramsPerCubicMeter);
+        ShareSum(solvents).Value / solvents.Sum(share => share.MassFraction.DecimalFractions / share.Solvent.Density.KilogramsPerCubicMeter);
 
     private protected static IReadOnlyList<SolventShare> CheckedShares(IReadOnlyList<SolventShare> value, string name)
     {
         ValueList<SolventShare> shares = Guard.List(value, name, 1);
-        double sum = ShareSum(shares);
+        double sum = ShareSum(shares).Value;
         Guard.Rule(Math.Abs(sum - 1) <= 1e-3, name, sum, Measure.Percent, "shares that add up to 100 % within 0.1 %");
         for (int i = 1; i < shares.Count; i++)
         {

@@ -26,7 +26,7 @@ public sealed record SolventEmission : Emission
 {
     private readonly double flashFraction;
 
-    /// <summary>Part that flashes while spraying, for want of a measured one and of a transfer efficiency: 40 %, invented. <see cref="FlashOf"/> tells it from both.</summary>
+    /// <summary>Part that flashes while spraying, for want of a measured one and of a transfer efficiency: 40 %, invented. <see cref="FlashOf(Ratio, Ratio)"/> tells it from both.</summary>
     public static Ratio AssumedFlashFraction { get; } = Ratio.FromPercent(40);
 
     /// <summary>
@@ -83,8 +83,11 @@ public sealed record SolventEmission : Emission
     public static Ratio FlashOf(Ratio transferEfficiency, Ratio ofLanded)
     {
         double lands = Guard.Within(transferEfficiency, Bounds.Positive(Measure.Percent, 1), nameof(transferEfficiency));
-        return Ratio.FromDecimalFractions(1 - lands + (lands * Guard.Within(ofLanded, Bounds.NotNegative(Measure.Percent, 1), nameof(ofLanded))));
+        double flashes = Guard.Within(ofLanded, Bounds.NotNegative(Measure.Percent, 1), nameof(ofLanded));
+        return Ratio.FromDecimalFractions(FlashOf(lands, flashes).Value);
     }
+
+    internal static Num FlashOf(Num lands, Num ofLanded) => 1 - lands + (lands * ofLanded);
 
     /// <summary>The volatile mass in a volume of reduced coating: V · (1 − VS′) · ρ, with 1/ρ the sum of share over density.</summary>
     /// <param name="sprayedReduced">Reduced coating that leaves the gun, overspray included; more than 0 and at most 100 L.</param>
@@ -107,29 +110,7 @@ public sealed record SolventEmission : Emission
         Name + ": " + Measure.Mass.Format(VolatileMass.Kilograms) + " from " + Measure.Minutes.Format(Start.TotalSeconds)
         + ", sprayed in " + Measure.Minutes.Format(SprayTime.TotalSeconds);
 
-    internal override IEnumerable<ReleaseTerm> Terms()
-    {
-        if (Tail is not FilmTail tail)
-        {
-            yield return Term(Name, 1, null, FilmTimeConstant);
-            yield break;
-        }
-
-        double slow = tail.Fraction.DecimalFractions;
-        Expression fraction = Expression.Quantity("s", slow, Measure.Percent);
-        yield return Term(Name + ", fast", 1 - slow, 1 - fraction, FilmTimeConstant);
-        yield return Term(Name + ", slow", slow, fraction, tail.TimeConstant);
-    }
-
-    private ReleaseTerm Term(string name, double share, Expression? formula, TimeSpan timeConstant) => new()
-    {
-        Name = name,
-        Start = Start.TotalSeconds,
-        End = End.TotalSeconds,
-        Duration = SprayTime.TotalSeconds,
-        Share = share,
-        ShareFormula = formula,
-        Flash = flashFraction,
-        TimeConstant = timeConstant.TotalSeconds,
-    };
+    internal override IEnumerable<ReleaseTerm> Terms() => Tail is FilmTail tail
+        ? [new(this, flashFraction, FilmTimeConstant, tail), new(this, flashFraction, tail.TimeConstant, tail, isSlow: true)]
+        : [new(this, flashFraction, FilmTimeConstant)];
 }

@@ -73,18 +73,5 @@ public sealed record WipeEmission : Emission
         Name + ": " + Measure.Mass.Format(VolatileMass.Kilograms) + " from " + Measure.Minutes.Format(Start.TotalSeconds)
         + ", wiped on in " + Measure.Minutes.Format(WipeTime.TotalSeconds);
 
-    internal override IEnumerable<ReleaseTerm> Terms() =>
-    [
-        new ReleaseTerm
-        {
-            Name = Name,
-            Start = Start.TotalSeconds,
-            End = End.TotalSeconds,
-            Duration = WipeTime.TotalSeconds,
-            Share = 1,
-            ShareFormula = null,
-            Flash = 0,
-            TimeConstant = EvaporationTime.TotalSeconds,
-        },
-    ];
+    internal override IEnumerable<ReleaseTerm> Terms() => [new(this, 0, EvaporationTime)];
 }

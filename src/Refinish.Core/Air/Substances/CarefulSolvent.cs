@@ -1,6 +1,5 @@
 using System;
 using System.Collections.Generic;
-using System.Globalization;
 using System.Linq;
 using Refinish.Coatings;
 using UnitsNet;
@@ -69,36 +68,16 @@ internal sealed class CarefulSolvent
     }
 
     /// <summary>Which figures were chosen from.</summary>
-    public Workings Workings()
-    {
-        List<WorkingStep> steps =
-        [
-            new(
-                "lowest molar mass of the descriptions",
-                "M",
-                Least(sheets.Select((sheet, i) =>
-                    Expression.Quantity("M_" + Number(i), sheet.MolarMass.KilogramsPerMole, Measure.MolarMass))),
-                Figures.MolarMass.KilogramsPerMole,
-                Measure.MolarMass,
-                Rule),
-        ];
-        if (Figures.Flammability.Lower is Ratio limit)
-        {
-            steps.Add(new(
-                "lowest flammable limit that a description gives",
-                "LFL",
-                Least(sheets.Where(sheet => sheet.Flammability.Lower is not null)
-                    .Select((sheet, i) =>
-                        Expression.Quantity("LFL_" + Number(i), sheet.Flammability.Lower!.Value.DecimalFractions, Measure.Percent))),
-                limit.DecimalFractions,
-                Measure.Percent,
-                Rule));
-        }
+    public Workings Workings() => Trace.Of(
+        Figures.Name + ", of differing descriptions",
+        [LowestMass, .. Figures.Flammability.Lower is null ? [] : (Func<Trace, Num>[])[LowestLimit]]);
 
-        return new Workings(Figures.Name + ", of differing descriptions", steps);
-    }
+    private Num LowestMass(Trace t) => t.Step("lowest molar mass of the descriptions", "M", Measure.MolarMass, Rule,
+        Least(sheets.Select((sheet, i) => t.Given("M", i, sheet.MolarMass.KilogramsPerMole, Measure.MolarMass))));
 
-    private static string Number(int sheet) => (sheet + 1).ToString(CultureInfo.InvariantCulture);
+    private Num LowestLimit(Trace t) => t.Step("lowest flammable limit that a description gives", "LFL", Measure.Percent, Rule,
+        Least(sheets.Select(sheet => sheet.Flammability.Lower).OfType<Ratio>().Select((limit, i) =>
+            t.Given("LFL", i, limit.DecimalFractions, Measure.Percent))));
 
-    private static Expression Least(IEnumerable<Expression> values) => values.Aggregate(Expression.Min);
+    private static Num Least(IEnumerable<Num> values) => values.Aggregate(Num.Min);
 }

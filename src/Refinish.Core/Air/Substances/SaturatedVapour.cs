@@ -17,8 +17,6 @@ namespace Refinish.Air;
 /// </code></example>
 public sealed record SaturatedVapour
 {
-    private static readonly Source Gas = Source.Derived("ideal gas, R = 8.314 462 618 J/(mol·K)");
-
     private static readonly Bounds Rooms =
         Bounds.Between(233.15, 333.15, Measure.Temperature)
             .Because("the temperatures at which a room can be; ask the fit itself for others");
@@ -74,13 +72,13 @@ public sealed record SaturatedVapour
     public string? WhyUnknown { get; }
 
     /// <summary>Vapour pressure; <see langword="null"/> when no fit covers the temperature.</summary>
-    public Pressure? VapourPressure => fit is null ? null : Pressure.FromPascals(fit.Kernel(temperature));
+    public Pressure? VapourPressure => fit is null ? null : Pressure.FromPascals(Saturated().Value);
 
     /// <summary>Most vapour by volume, p_sat/p; above 100 % the liquid boils. <see langword="null"/> when no fit covers the temperature.</summary>
-    public Ratio? VolumeFraction => fit is null ? null : Ratio.FromDecimalFractions(fit.Kernel(temperature) / airPressure);
+    public Ratio? VolumeFraction => fit is null ? null : Ratio.FromDecimalFractions(ByVolume().Value);
 
     /// <summary>Most vapour by mass; <see langword="null"/> when no fit covers the temperature.</summary>
-    public MassConcentration? Concentration => Mass() is double mass ? MassConcentration.FromKilogramsPerCubicMeter(mass) : null;
+    public MassConcentration? Concentration => fit is null ? null : MassConcentration.FromKilogramsPerCubicMeter(ByMass().Value);
 
     /// <summary>A concentration against the most there can be.</summary>
     /// <param name="subject">What is compared, in words.</param>
@@ -88,35 +86,14 @@ public sealed record SaturatedVapour
     /// <returns>The comparison; it cannot be judged when no fit covers the temperature.</returns>
     /// <exception cref="ArgumentOutOfRangeException"><paramref name="concentration"/> is negative.</exception>
     public LimitComparison Compare(string subject, MassConcentration concentration) =>
-        Against(subject, Guard.Within(concentration, Bounds.NotNegative(Measure.MassConcentration), nameof(concentration)), Mass(),
+        Against(subject, Guard.Within(concentration, Bounds.NotNegative(Measure.MassConcentration), nameof(concentration)), Concentration?.KilogramsPerCubicMeter,
             fit?.Source ?? Source.Supplied(WhyUnknown!));
 
     /// <summary>How the pressure and the fractions follow; nothing but the temperature when no fit covers it.</summary>
     /// <returns>The derivation.</returns>
-    public Workings Workings()
-    {
-        Expression t = Expression.Quantity("T", temperature, Measure.AbsoluteTemperature);
-        if (fit is null)
-        {
-            return new Workings("Saturated vapour of " + Solvent.Name + ": no vapour pressure that covers the temperature",
-                [new("temperature", "T", t, temperature, Measure.AbsoluteTemperature, Source.Supplied(WhyUnknown!))]);
-        }
-
-        double pressure = fit.Kernel(temperature);
-        WorkingStep saturated = new("vapour pressure", "p_sat", fit.Formula(temperature), pressure, Measure.Pressure, fit.Source);
-        return new Workings("Saturated vapour of " + Solvent.Name,
-        [
-            saturated,
-            new("most by volume", "c_sat", saturated.Result() / Expression.Quantity("p", airPressure, Measure.Pressure), pressure / airPressure, Measure.PartsPerMillion, Gas),
-            new(
-                "most by mass",
-                "C_sat",
-                saturated.Result() * Expression.Quantity("M", Solvent.MolarMass.KilogramsPerMole, Measure.MolarMass) / (Expression.Quantity("R", AirKernel.GasConstant, Measure.MolarEntropy) * t),
-                Mass()!.Value,
-                Measure.MassConcentration,
-                Gas),
-        ]);
-    }
+    public Workings Workings() => fit is null
+        ? Trace.Of("Saturated vapour of " + Solvent.Name + ": no vapour pressure that covers the temperature", Unknown)
+        : Trace.Of("Saturated vapour of " + Solvent.Name, Saturated, ByVolume, ByMass);
 
     /// <summary>The substance, the temperature and the most there can be.</summary>
     /// <returns>Text such as <c>toluene at 20 °C: at most 28700 ppm</c>.</returns>
@@ -147,5 +124,17 @@ public sealed record SaturatedVapour
             : "no vapour pressure that covers the temperature; given: " + ranges;
     }
 
-    private double? Mass() => fit is null ? null : fit.Kernel(temperature) * Solvent.MolarMass.KilogramsPerMole / (AirKernel.GasConstant * temperature);
+    private Num Unknown(Trace t) =>
+        t.Step("temperature", "T", Measure.AbsoluteTemperature, Source.Supplied(WhyUnknown!), Kelvins(t));
+
+    private Num Saturated(Trace? t = null) => t.Step("vapour pressure", "p_sat", Measure.Pressure, fit!.Source, fit.Kernel(Kelvins(t), t));
+
+    private Num ByVolume(Trace? t = null) => t.Step(
+        "most by volume", "c_sat", Measure.PartsPerMillion, AirKernel.IdealGas, Saturated(t) / t.Given("p", airPressure, Measure.Pressure));
+
+    private Num ByMass(Trace? t = null) => t.Step("most by mass", "C_sat", Measure.MassConcentration, AirKernel.IdealGas,
+        Saturated(t) * t.Given("M", Solvent.MolarMass.KilogramsPerMole, Measure.MolarMass)
+            / (t.Given("R", AirKernel.GasConstant, Measure.MolarEntropy) * Kelvins(t)));
+
+    private Num Kelvins(Trace? t) => t.Given("T", temperature, Measure.AbsoluteTemperature);
 }

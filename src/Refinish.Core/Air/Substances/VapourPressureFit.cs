@@ -128,7 +128,7 @@ public sealed record VapourPressureFit
     /// <exception cref="ArgumentOutOfRangeException"><paramref name="temperature"/> is outside the fit's range.</exception>
     public Pressure PressureAt(Temperature temperature) =>
         Pressure.FromPascals(Kernel(Guard.Within(
-            temperature, Bounds.Between(minimum, maximum, Measure.AbsoluteTemperature).Because(Range), nameof(temperature))));
+            temperature, Bounds.Between(minimum, maximum, Measure.AbsoluteTemperature).Because(Range), nameof(temperature))).Value);
 
     /// <summary>The temperature at which the vapour pressure is this: at the pressure of the air the boiling point.</summary>
     /// <param name="vapourPressure">Between the vapour pressures at both ends of the fit's range.</param>
@@ -154,10 +154,9 @@ public sealed record VapourPressureFit
     /// <exception cref="ArgumentOutOfRangeException">The fit does not reach <paramref name="vapourPressure"/> within its range.</exception>
     public Workings WorkingsOfTemperature(Pressure vapourPressure)
     {
-        double kelvins = FindTemperature(vapourPressure).Kelvins;
-        return new Workings(
-            "Temperature at which " + Substance + " has a vapour pressure",
-            [new("temperature", "T", InverseFormula(vapourPressure.Pascals), kelvins, Measure.AbsoluteTemperature, Source)]);
+        double pascals = Guard.Within(vapourPressure, Reached.Because(Range), nameof(vapourPressure));
+        return Trace.Of("Temperature at which " + Substance + " has a vapour pressure", t => t.Step(
+            "temperature", "T", Measure.AbsoluteTemperature, Source, Solved(pascals, t)));
     }
 
     /// <summary>The substance, the formula and the range.</summary>
@@ -166,68 +165,46 @@ public sealed record VapourPressureFit
         Substance + ", " + (Form switch { VapourPressureForm.Antoine => "Antoine", VapourPressureForm.Dippr101 => "DIPPR 101", _ => "two points" })
         + ", " + Measure.AbsoluteTemperature.Format(minimum) + " to " + Measure.AbsoluteTemperature.Format(maximum);
 
-    private Bounds Reached => Bounds.Between(Kernel(minimum), Kernel(maximum), Measure.Pressure);
+    private Bounds Reached => Bounds.Between(Kernel(minimum).Value, Kernel(maximum).Value, Measure.Pressure);
 
     // Rounding may put an end of the range a digit beyond it.
-    private double Inverse(double pascals) => Math.Min(Math.Max(Solved(pascals), minimum), maximum);
+    private double Inverse(double pascals) => Math.Min(Math.Max(Solved(pascals).Value, minimum), maximum);
 
-    private double Solved(double pascals) => Form switch
+    private Num Solved(double pascals, Trace? t = null)
     {
-        VapourPressureForm.Antoine => (coefficients[1] / (coefficients[0] - Math.Log10(pascals))) - coefficients[2],
-        VapourPressureForm.Dippr101 =>
-            Roots.Rising((this, Math.Log(pascals)), static (state, t) => Math.Log(state.Item1.Kernel(t)) - state.Item2, minimum, maximum),
-        _ => 1 / ((1 / coefficients[0]) - (Math.Log(pascals / coefficients[1]) / Math.Log(coefficients[3] / coefficients[1])
-            * ((1 / coefficients[0]) - (1 / coefficients[2])))),
-    };
-
-    private Expression InverseFormula(double pascals)
-    {
-        Expression p = Expression.Quantity("p", pascals, Measure.Pressure);
-        switch (Form)
+        Num p = t.Given("p", pascals, Measure.Pressure);
+        return Form switch
         {
-            case VapourPressureForm.Antoine:
-                return (Coefficient("B", 1) / (Coefficient("A", 0) - (Expression.Ln(p) / Expression.Ln(10)))) - Coefficient("C", 2);
-            case VapourPressureForm.Dippr101:
-                return Expression.Solution("T", minimum, maximum, t => Expression.Exp(Logarithm(t)), p);
-            default:
-                Expression first = Expression.Quantity("T_1", coefficients[0], Measure.AbsoluteTemperature);
-                Expression second = Expression.Quantity("T_2", coefficients[2], Measure.AbsoluteTemperature);
-                Expression low = Expression.Quantity("p_1", coefficients[1], Measure.Pressure);
-                Expression high = Expression.Quantity("p_2", coefficients[3], Measure.Pressure);
-                return 1 / ((1 / first) - (Expression.Ln(p / low) / Expression.Ln(high / low) * ((1 / first) - (1 / second))));
-        }
+            VapourPressureForm.Antoine =>
+                (Coefficient("B", 1, t) / (Coefficient("A", 0, t) - (Num.Ln(p) / Num.Ln(t.Number(10))))) - Coefficient("C", 2, t),
+            VapourPressureForm.Dippr101 => Num.Solution(
+                Roots.Rising(
+                    (this, Math.Log(pascals)), static (state, kelvins) => Math.Log(state.Item1.Kernel(kelvins).Value) - state.Item2, minimum, maximum),
+                "T", kelvins => Kernel(kelvins, t), p),
+            _ => 1 / ((1 / Colder(t)) - (Num.Ln(p / There(t)) / Num.Ln(ThereToo(t) / There(t)) * ((1 / Colder(t)) - (1 / Warmer(t))))),
+        };
     }
 
-    private Expression Logarithm(Expression t) =>
-        Coefficient("C_1", 0) + (Coefficient("C_2", 1) / t) + (Coefficient("C_3", 2) * Expression.Ln(t))
-        + (Coefficient("C_4", 3) * Expression.Power(t, Coefficient("C_5", 4)));
-
-    internal double Kernel(double kelvins) => Form switch
+    internal Num Kernel(Num kelvins, Trace? t = null) => Form switch
     {
-        VapourPressureForm.Antoine => Math.Pow(10, coefficients[0] - (coefficients[1] / (kelvins + coefficients[2]))),
-        VapourPressureForm.Dippr101 => Math.Exp(coefficients[0] + (coefficients[1] / kelvins) + (coefficients[2] * Math.Log(kelvins)) + (coefficients[3] * Math.Pow(kelvins, coefficients[4]))),
-        _ => coefficients[1] * Math.Exp(Math.Log(coefficients[3] / coefficients[1]) * (((1 / coefficients[0]) - (1 / kelvins)) / ((1 / coefficients[0]) - (1 / coefficients[2])))),
+        VapourPressureForm.Antoine =>
+            Num.Power(10, Coefficient("A", 0, t) - (Coefficient("B", 1, t) / (kelvins + Coefficient("C", 2, t)))),
+        VapourPressureForm.Dippr101 => Num.Exp(
+            Coefficient("C_1", 0, t) + (Coefficient("C_2", 1, t) / kelvins) + (Coefficient("C_3", 2, t) * Num.Ln(kelvins))
+            + (Coefficient("C_4", 3, t) * Num.Power(kelvins, Coefficient("C_5", 4, t)))),
+        _ => There(t) * Num.Exp(
+            Num.Ln(ThereToo(t) / There(t)) * (((1 / Colder(t)) - (1 / kelvins)) / ((1 / Colder(t)) - (1 / Warmer(t))))),
     };
 
-    internal Expression Formula(double kelvins)
-    {
-        Expression t = Expression.Quantity("T", kelvins, Measure.AbsoluteTemperature);
-        switch (Form)
-        {
-            case VapourPressureForm.Antoine:
-                return Expression.Power(Expression.Number(10), Coefficient("A", 0) - (Coefficient("B", 1) / (t + Coefficient("C", 2))));
-            case VapourPressureForm.Dippr101:
-                return Expression.Exp(Logarithm(t));
-            default:
-                Expression first = Expression.Quantity("T_1", coefficients[0], Measure.AbsoluteTemperature);
-                Expression second = Expression.Quantity("T_2", coefficients[2], Measure.AbsoluteTemperature);
-                Expression low = Expression.Quantity("p_1", coefficients[1], Measure.Pressure);
-                Expression high = Expression.Quantity("p_2", coefficients[3], Measure.Pressure);
-                return low * Expression.Exp(Expression.Ln(high / low) * (((1 / first) - (1 / t)) / ((1 / first) - (1 / second))));
-        }
-    }
+    private Num Colder(Trace? t) => t.Given("T_1", coefficients[0], Measure.AbsoluteTemperature);
+
+    private Num There(Trace? t) => t.Given("p_1", coefficients[1], Measure.Pressure);
+
+    private Num Warmer(Trace? t) => t.Given("T_2", coefficients[2], Measure.AbsoluteTemperature);
+
+    private Num ThereToo(Trace? t) => t.Given("p_2", coefficients[3], Measure.Pressure);
+
+    private Num Coefficient(string symbol, int i, Trace? t) => t.Given(symbol, coefficients[i], Measure.Number);
 
     private static double Number(double value, string name) => Guard.Within(value, Bounds.Between(-1e6, 1e6, Measure.Number), name);
-
-    private Expression Coefficient(string symbol, int i) => Expression.Quantity(symbol, coefficients[i], Measure.Number);
 }

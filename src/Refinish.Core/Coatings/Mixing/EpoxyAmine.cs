@@ -46,7 +46,7 @@ public sealed record EpoxyAmine
     public MolarMass AmineHydrogenEquivalent => MolarMass.FromKilogramsPerMole(amineHydrogen);
 
     /// <summary>Hardener by weight to 100 of resin at one hydrogen per epoxide.</summary>
-    public double PartsPerHundred => 100 * amineHydrogen / epoxide;
+    public double PartsPerHundred => Parts().Value;
 
     /// <summary>What resin and hardener can do to who mixes them.</summary>
     public IReadOnlyList<Caution> Cautions { get; } = new ValueList<Caution>([Refinish.Cautions.EpoxyHardener]);
@@ -60,14 +60,13 @@ public sealed record EpoxyAmine
 
     /// <summary>How the parts follow.</summary>
     /// <returns>The derivation.</returns>
-    public Workings Workings()
-    {
-        Expression eew = Expression.Quantity("EEW", epoxide, Measure.EquivalentWeight);
-        Expression ahew = Expression.Quantity("AHEW", amineHydrogen, Measure.EquivalentWeight);
-        return new Workings("Epoxy and amine", [new("hardener to 100 of resin by weight", "phr", 100 * ahew / eew, PartsPerHundred, Measure.Number, EquivalentWeights.EpoxySource)]);
-    }
+    public Workings Workings() => Trace.Of("Epoxy and amine", Parts);
 
     /// <summary>The parts in one line.</summary>
     /// <returns>Text such as <c>24.211 of hardener to 100 of resin by weight</c>.</returns>
     public override string ToString() => Figures.Significant(PartsPerHundred, 5) + " of hardener to 100 of resin by weight";
+
+    private Num Parts(Trace? t = null) => t.Step(
+        "hardener to 100 of resin by weight", "phr", Measure.Number, EquivalentWeights.EpoxySource,
+        100 * t.Given("AHEW", amineHydrogen, Measure.EquivalentWeight) / t.Given("EEW", epoxide, Measure.EquivalentWeight));
 }

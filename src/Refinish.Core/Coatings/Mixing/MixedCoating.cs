@@ -24,9 +24,6 @@ public sealed record MixedCoating
     private static readonly Source Additive = Source.Derived("parts by volume, volumes additive");
 
     private readonly double reducer;
-    private readonly double mass;
-    private readonly double volatiles;
-    private readonly double water;
     private readonly double waterOfParts;
     private readonly double exempt;
     private readonly double exemptOfParts;
@@ -44,28 +41,18 @@ public sealed record MixedCoating
         product.CheckConsistency();
         this.reducer = Guard.Within(
             reducer, Bounds.Between(product.MinimumReducer.DecimalFractions, product.MaximumReducer.DecimalFractions, Measure.Percent), nameof(reducer));
-        mass = Cans().Sum(can => can.Volume * can.Component.Density.KilogramsPerCubicMeter);
         IsFromCans = product.Parts.All(part => part.Component.MassSolids is not null);
         exemptVolume = 0;
-        double ofParts = 0;
         foreach ((CoatingComponent can, double volume) in Cans())
         {
-            double m = volume * can.Density.KilogramsPerCubicMeter;
-            bool isReducer = ReferenceEquals(can, product.Reducer);
-            double wet = m * (can.Water?.DecimalFractions ?? 0);
-            double part = m * (can.ExemptCompounds?.DecimalFractions ?? 0);
-            volatiles += IsFromCans || isReducer ? m * (1 - (can.MassSolids?.DecimalFractions ?? 0)) : 0;
-            water += wet;
+            double part = CanMass(can, volume).Value * (can.ExemptCompounds?.DecimalFractions ?? 0);
             exempt += part;
             exemptVolume += part == 0 ? 0 : part / can.ExemptDensity?.KilogramsPerCubicMeter;
-            ofParts += isReducer ? 0 : wet;
-            exemptOfParts += isReducer ? 0 : part;
-        }
-
-        waterOfParts = ofParts;
-        if (!IsFromCans)
-        {
-            volatiles += Math.Max(Blend, exemptOfParts) + waterOfParts;
+            if (!ReferenceEquals(can, product.Reducer))
+            {
+                waterOfParts += CanMass(can, volume).Value * (can.Water?.DecimalFractions ?? 0);
+                exemptOfParts += part;
+            }
         }
     }
 
@@ -79,24 +66,24 @@ public sealed record MixedCoating
     public bool IsFromCans { get; }
 
     /// <summary>Density as applied.</summary>
-    public Density Density => Density.FromKilogramsPerCubicMeter(mass / (1 + reducer));
+    public Density Density => Density.FromKilogramsPerCubicMeter(Applied().Value);
 
     /// <summary>Solids by volume as applied: those of the mixed product, thinned.</summary>
-    public Ratio VolumeSolids => Ratio.FromDecimalFractions(Product.VolumeSolids.DecimalFractions / (1 + reducer));
+    public Ratio VolumeSolids => Ratio.FromDecimalFractions(SolidsByVolume().Value);
 
     /// <summary>Solids by mass as applied.</summary>
-    public Ratio MassSolids => Ratio.FromDecimalFractions((mass - volatiles) / mass);
+    public Ratio MassSolids => Ratio.FromDecimalFractions(SolidsByMass().Value);
 
     /// <summary>
     /// Volatile organic compounds of 1 L as applied; <see langword="null"/> when a can states exempt compounds without their density, or
     /// when nothing but those and water is in it, and then nothing is judged.
     /// </summary>
-    public VocContent? Voc => exemptVolume is not double ec || ec + (water / WaterDensity) >= 1 + reducer ? null : new VocContent
+    public VocContent? Voc => exemptVolume is not double ec || ec + (Moist().Value / WaterDensity) >= 1 + reducer ? null : new VocContent
     {
         Volume = Volume.FromLiters(1),
-        Volatiles = Mass.FromKilograms(1e-3 * volatiles / (1 + reducer)),
-        Water = Mass.FromKilograms(1e-3 * water / (1 + reducer)),
-        WaterVolume = Volume.FromCubicMeters(1e-3 * water / WaterDensity / (1 + reducer)),
+        Volatiles = Mass.FromKilograms(1e-3 * Gone().Value / (1 + reducer)),
+        Water = Mass.FromKilograms(1e-3 * Moist().Value / (1 + reducer)),
+        WaterVolume = Volume.FromCubicMeters(1e-3 * Moist().Value / WaterDensity / (1 + reducer)),
         Exempt = Mass.FromKilograms(1e-3 * exempt / (1 + reducer)),
         ExemptVolume = Volume.FromCubicMeters(1e-3 * ec / (1 + reducer)),
     };
@@ -106,10 +93,10 @@ public sealed record MixedCoating
     /// waterborne product whose cans state solids by mass it is what solids and water leave of the mass; of all others what they leave of
     /// the volume, at the density of the blend.
     /// </summary>
-    public MassConcentration SolventContent => MassConcentration.FromKilogramsPerCubicMeter(Solvent / (1 + reducer));
+    public MassConcentration SolventContent => MassConcentration.FromKilogramsPerCubicMeter(SolventGiven().Value);
 
     /// <summary>Water that a volume as applied gives off.</summary>
-    public MassConcentration WaterContent => MassConcentration.FromKilogramsPerCubicMeter(water / (1 + reducer));
+    public MassConcentration WaterContent => MassConcentration.FromKilogramsPerCubicMeter(WaterGiven().Value);
 
     /// <summary>What a content does not say, and what product and hardener hold.</summary>
     public IReadOnlyList<Caution> Cautions =>
@@ -128,58 +115,15 @@ public sealed record MixedCoating
 
     /// <summary>How density, solids and volatile organic compounds follow.</summary>
     /// <returns>The derivation.</returns>
-    public Workings Workings()
-    {
-        Expression r = Expression.Quantity("R", reducer, Measure.Percent);
-        Expression sum = Expression.Sum(Cans().Select(can =>
-            Expression.Quantity("v", can.Volume, Measure.Number) * Expression.Quantity("ρ", can.Component.Density.KilogramsPerCubicMeter, Measure.Density)));
-        WorkingStep total = new("mass for a volume of mixed product", "m", sum, mass, Measure.Density, Additive);
-        Expression evaporating = Expression.Sum(Cans()
-            .Where(can => IsFromCans || ReferenceEquals(can.Component, Product.Reducer))
-            .Select(can => Expression.Quantity("v", can.Volume, Measure.Number) * Expression.Quantity("ρ", can.Component.Density.KilogramsPerCubicMeter, Measure.Density)
-                * (1 - Expression.Quantity("w_s", can.Component.MassSolids?.DecimalFractions ?? 0, Measure.Percent))));
-        Expression wet = Expression.Sum(Cans().Where(can => can.Component.Water is not null).Select(Water));
-        WorkingStep moist = new("of which water", "m_w", wet, water, Measure.Density, Additive);
-        Expression rest = 1 - Expression.Quantity("VS", Product.VolumeSolids.DecimalFractions, Measure.Percent);
-        Expression blend = Expression.Quantity("ρ_v", BlendDensity(Product.Solvents), Measure.Density);
-        Expression rho = Expression.Quantity("ρ_w", WaterDensity, Measure.Density);
-        if (!IsFromCans)
-        {
-            Expression ofParts = Expression.Quantity("m_w,parts", waterOfParts, Measure.Density);
-            evaporating += Expression.Max(Expression.Max(0, rest - (ofParts / rho)) * blend,
-                Expression.Quantity("m_ec", exemptOfParts, Measure.Density)) + ofParts;
-        }
-
-        WorkingStep gone = new("of which evaporates", "m_v", evaporating, volatiles, Measure.Density, Additive);
-        Expression solvent = Product.Solvents.Count == 0 ? Expression.Quantity("m_s", 0, Measure.Density)
-            : IsByMass ? Expression.Max(0, gone.Result() - moist.Result())
-            : Expression.Max(0, rest + r - (moist.Result() / rho)) * blend;
-        return new Workings(
-            Product.Name + " as applied",
-            [
-                total,
-                moist,
-                gone,
-                new("density as applied", "ρ", total.Result() / (1 + r), mass / (1 + reducer), Measure.Density, Additive),
-                new("solids by volume as applied", "VS′", Expression.Quantity("VS", Product.VolumeSolids.DecimalFractions, Measure.Percent) / (1 + r), VolumeSolids.DecimalFractions, Measure.Percent, Additive),
-                new("solids by mass as applied", "w_s", (total.Result() - gone.Result()) / total.Result(), (mass - volatiles) / mass, Measure.Percent, Additive),
-                new("solvent given off by a volume as applied", "c_s", solvent / (1 + r), Solvent / (1 + reducer), Measure.Density,
-                    Additive),
-                new("water given off by a volume as applied", "c_w", moist.Result() / (1 + r), water / (1 + reducer), Measure.Density,
-                    Additive),
-            ],
-            Voc is VocContent voc ? [voc.Workings()] : []);
-
-        static Expression Water((CoatingComponent Component, double Volume) can) =>
-            Expression.Quantity("v", can.Volume, Measure.Number) * Expression.Quantity("ρ", can.Component.Density.KilogramsPerCubicMeter,
-                Measure.Density)
-            * Expression.Quantity("w_w", can.Component.Water!.Value.DecimalFractions, Measure.Percent);
-    }
+    public Workings Workings() => Trace.Of(
+        Product.Name + " as applied", Voc is VocContent voc ? [voc.Workings()] : [],
+        Total, Moist, Gone, Applied, SolidsByVolume, SolidsByMass, SolventGiven, WaterGiven);
 
     /// <summary>Density, solids and content in one line, in metric units.</summary>
     /// <returns>One line of text.</returns>
     public override string ToString() =>
-        Product.Name + ": " + Measure.Density.Format(mass / (1 + reducer), DisplayUnits.Si, 4) + ", " + Measure.Percent.Format(VolumeSolids.DecimalFractions, DisplayUnits.Si, 3)
+        Product.Name + ": " + Measure.Density.Format(Applied().Value, DisplayUnits.Si, 4) + ", "
+        + Measure.Percent.Format(VolumeSolids.DecimalFractions, DisplayUnits.Si, 3)
         + " solids by volume; VOC " + (Voc?.ToString() ?? "not known");
 
     /// <summary>Density of a solvent blend by mass shares, volumes additive; zero for none.</summary>
@@ -187,14 +131,6 @@ public sealed record MixedCoating
         solvents.Count == 0 ? 0 : 1 / solvents.Sum(share => share.MassFraction.DecimalFractions / share.Solvent.Density.KilogramsPerCubicMeter);
 
     private bool IsByMass => IsFromCans && Product.IsWaterborne;
-
-    // What solids and water of the parts leave, at the density of the blend.
-    private double Blend =>
-        Math.Max(0, 1 - Product.VolumeSolids.DecimalFractions - (waterOfParts / WaterDensity)) * BlendDensity(Product.Solvents);
-
-    private double Solvent => Product.Solvents.Count == 0 ? 0
-        : IsByMass ? Math.Max(0, volatiles - water)
-        : Math.Max(0, 1 + reducer - Product.VolumeSolids.DecimalFractions - (water / WaterDensity)) * BlendDensity(Product.Solvents);
 
     private IEnumerable<(CoatingComponent Component, double Volume)> Cans()
     {
@@ -208,4 +144,61 @@ public sealed record MixedCoating
             yield return (Product.Reducer, reducer);
         }
     }
+
+    private static Num CanMass(CoatingComponent can, double volume, Trace? t = null) =>
+        t.Given("v", volume, Measure.Number) * t.Given("ρ", can.Density.KilogramsPerCubicMeter, Measure.Density);
+
+    private Num Total(Trace? t = null) => t.Step(
+        "mass for a volume of mixed product", "m", Measure.Density, Additive,
+        Num.Sum(Cans().Select(can => CanMass(can.Component, can.Volume, t))));
+
+    private Num Moist(Trace? t = null) => t.Step(
+        "of which water", "m_w", Measure.Density, Additive,
+        Num.Sum(Cans().Where(can => can.Component.Water is not null).Select(can =>
+            CanMass(can.Component, can.Volume, t) * t.Given("w_w", can.Component.Water!.Value.DecimalFractions, Measure.Percent))));
+
+    private Num Gone(Trace? t = null)
+    {
+        Num gone = Num.Sum(Cans().Where(can => IsFromCans || ReferenceEquals(can.Component, Product.Reducer)).Select(can =>
+            CanMass(can.Component, can.Volume, t)
+            * (1 - t.Given("w_s", can.Component.MassSolids?.DecimalFractions ?? 0, Measure.Percent))));
+        if (!IsFromCans)
+        {
+            // What solids and water of the parts leave, at the density of the blend.
+            Num ofParts = t.Given("m_w,parts", waterOfParts, Measure.Density);
+            Num solvents = Num.Max(0, NoSolids(t) - (ofParts / WaterIn(t))) * Blend(t);
+            gone += Num.Max(solvents, t.Given("m_ec", exemptOfParts, Measure.Density)) + ofParts;
+        }
+
+        return t.Step("of which evaporates", "m_v", Measure.Density, Additive, gone);
+    }
+
+    private Num Applied(Trace? t = null) => t.Step("density as applied", "ρ", Measure.Density, Additive, Total(t) / Thinned(t));
+
+    private Num SolidsByVolume(Trace? t = null) =>
+        t.Step("solids by volume as applied", "VS′", Measure.Percent, Additive, Solids(t) / Thinned(t));
+
+    private Num SolidsByMass(Trace? t = null) =>
+        t.Step("solids by mass as applied", "w_s", Measure.Percent, Additive, (Total(t) - Gone(t)) / Total(t));
+
+    private Num SolventGiven(Trace? t = null) => t.Step(
+        "solvent given off by a volume as applied", "c_s", Measure.Density, Additive,
+        (Product.Solvents.Count == 0 ? t.Given("m_s", 0, Measure.Density)
+            : IsByMass ? Num.Max(0, Gone(t) - Moist(t))
+            : Num.Max(0, NoSolids(t) + Share(t) - (Moist(t) / WaterIn(t))) * Blend(t)) / Thinned(t));
+
+    private Num WaterGiven(Trace? t = null) =>
+        t.Step("water given off by a volume as applied", "c_w", Measure.Density, Additive, Moist(t) / Thinned(t));
+
+    private Num Share(Trace? t) => t.Given("R", reducer, Measure.Percent);
+
+    private Num Thinned(Trace? t) => 1 + Share(t);
+
+    private Num Solids(Trace? t) => t.Given("VS", Product.VolumeSolids.DecimalFractions, Measure.Percent);
+
+    private Num NoSolids(Trace? t) => 1 - Solids(t);
+
+    private Num Blend(Trace? t) => t.Given("ρ_v", BlendDensity(Product.Solvents), Measure.Density);
+
+    private static Num WaterIn(Trace? t) => t.Given("ρ_w", WaterDensity, Measure.Density);
 }

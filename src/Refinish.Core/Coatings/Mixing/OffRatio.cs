@@ -135,30 +135,34 @@ public sealed record OffRatio
     /// <returns>The derivation.</returns>
     public Workings Workings()
     {
-        List<WorkingStep> steps = [];
+        Trace trace = new();
         for (int i = 1; i < volumes.Count; i++)
         {
-            string letter = ReactiveGroups.Letter(i);
-            Expression ratio = Expression.Quantity("V_" + letter, volumes[i], Measure.Liquid) / Expression.Quantity("V_A", volumes[0],
-                Measure.Liquid);
-            Expression stated = Expression.Quantity("p_A", Product.Parts[0].Parts, Measure.Number) / Expression.Quantity("p_" + letter,
-                Product.Parts[i].Parts, Measure.Number);
-            steps.Add(new("deviation of " + Product.Parts[i].Component.Name, "δ_" + letter, (ratio * stated) - 1, Off(i), Measure.Percent,
-                Definition));
+            trace.Step(
+                "deviation of " + Product.Parts[i].Component.Name, "δ_" + ReactiveGroups.Letter(i), Measure.Percent, Definition,
+                Off(i, trace));
         }
 
         if (StatedIndex is not null)
         {
-            steps.Add(ReactiveGroups.Step(Product, ReactiveGroups.Shares(Product), "index at the stated ratio", "I"));
-            steps.Add(ReactiveGroups.Step(Product, volumes, "index as poured", "I_p"));
+            ReactiveGroups.Index(Product, ReactiveGroups.Shares(Product), "index at the stated ratio", "I", trace);
+            ReactiveGroups.Index(Product, volumes, "index as poured", "I_p", trace);
         }
 
-        return new Workings("Ratio as poured", steps);
+        return trace.Workings("Ratio as poured");
     }
 
     /// <summary>The largest deviation in one line.</summary>
     /// <returns>Text such as <c>10 % off the stated 4 : 1</c>.</returns>
     public override string ToString() => Measure.Percent.Format(Off(Worst), DisplayUnits.Si, 3) + " off the stated " + Product.MixRatio;
 
-    private double Off(int part) => (volumes[part] / volumes[0] * Product.Parts[0].Parts / Product.Parts[part].Parts) - 1;
+    private double Off(int part) => Off(part, null).Value;
+
+    private Num Off(int part, Trace? t)
+    {
+        string letter = t is null ? string.Empty : ReactiveGroups.Letter(part);
+        Num poured = t.Given("V_" + letter, volumes[part], Measure.Liquid) / t.Given("V_A", volumes[0], Measure.Liquid);
+        return (poured * (t.Given("p_A", Product.Parts[0].Parts, Measure.Number)
+            / t.Given("p_" + letter, Product.Parts[part].Parts, Measure.Number))) - 1;
+    }
 }

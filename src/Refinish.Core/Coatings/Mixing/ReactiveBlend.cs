@@ -19,18 +19,13 @@ public sealed record ReactiveBlend
 {
     private static readonly Source Mixing = Source.Published("calculation sheet for the equivalent weight of epoxy mixtures (public copy)", "equation 1");
 
-    private readonly double mass;
-    private readonly double equivalents;
-
     /// <summary>Makes a blend.</summary>
     /// <param name="parts">The ingredients, at least one of which reacts.</param>
     /// <exception cref="ArgumentException">The list is empty, has an empty entry, or nothing in it reacts.</exception>
     public ReactiveBlend(IEnumerable<ReactivePart> parts)
     {
         Parts = Guard.List(parts, nameof(parts), 1);
-        mass = Parts.Sum(part => part.Mass.Kilograms);
-        equivalents = Parts.Sum(part => part.Equivalents);
-        if (equivalents == 0)
+        if (Groups().Value == 0)
         {
             throw new ArgumentException("parts holds nothing that reacts; at least one needs an equivalent weight.", nameof(parts));
         }
@@ -40,28 +35,29 @@ public sealed record ReactiveBlend
     public IReadOnlyList<ReactivePart> Parts { get; }
 
     /// <summary>Mass of all of them.</summary>
-    public Mass Mass => Mass.FromKilograms(mass);
+    public Mass Mass => Mass.FromKilograms(Total().Value);
 
     /// <summary>Moles of reactive groups.</summary>
-    public AmountOfSubstance Equivalents => AmountOfSubstance.FromMoles(equivalents);
+    public AmountOfSubstance Equivalents => AmountOfSubstance.FromMoles(Groups().Value);
 
     /// <summary>Grams of the blend per mole of reactive groups.</summary>
-    public MolarMass EquivalentWeight => MolarMass.FromKilogramsPerMole(mass / equivalents);
+    public MolarMass EquivalentWeight => MolarMass.FromKilogramsPerMole(Weight().Value);
 
     /// <summary>How the equivalent weight follows.</summary>
     /// <returns>The derivation.</returns>
-    public Workings Workings()
-    {
-        Expression total = Expression.Sum(Parts.Select(part => Expression.Quantity("m", part.Mass.Kilograms, Measure.Mass)));
-        Expression groups = Expression.Sum(Parts.Where(part => part.EquivalentWeight is not null).Select(part =>
-            Expression.Quantity("m", part.Mass.Kilograms, Measure.Mass) / Expression.Quantity("EW", part.EquivalentWeight!.Value.KilogramsPerMole, Measure.EquivalentWeight)));
-        WorkingStep m = new("mass of the blend", "Σm", total, mass, Measure.Mass, Mixing);
-        WorkingStep n = new("reactive groups", "n", groups, equivalents, Measure.Equivalents, Mixing);
-        WorkingStep ew = new("equivalent weight of the blend", "EW", m.Result() / n.Result(), mass / equivalents, Measure.EquivalentWeight, Mixing);
-        return new Workings("Blend", [m, n, ew]);
-    }
+    public Workings Workings() => Trace.Of("Blend", Weight);
 
     /// <summary>Mass and equivalent weight in one line.</summary>
     /// <returns>Text such as <c>100 g, 209.24 g/eq</c>.</returns>
-    public override string ToString() => Measure.Mass.Format(mass) + ", " + Measure.EquivalentWeight.Format(mass / equivalents);
+    public override string ToString() => Measure.Mass.Format(Total().Value) + ", " + Measure.EquivalentWeight.Format(Weight().Value);
+
+    private Num Total(Trace? t = null) =>
+        t.Step("mass of the blend", "Σm", Measure.Mass, Mixing, Num.Sum(Parts.Select(part => part.MassIn(t))));
+
+    private Num Groups(Trace? t = null) => t.Step(
+        "reactive groups", "n", Measure.Equivalents, Mixing,
+        Num.Sum(Parts.Where(part => part.EquivalentWeight is not null).Select(part => part.Equivalents(t))));
+
+    private Num Weight(Trace? t = null) =>
+        t.Step("equivalent weight of the blend", "EW", Measure.EquivalentWeight, Mixing, Total(t) / Groups(t));
 }

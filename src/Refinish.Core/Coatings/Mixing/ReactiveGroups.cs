@@ -16,7 +16,7 @@ internal static class ReactiveGroups
     /// <param name="product">The product.</param>
     /// <param name="volumes">Volume of each part, in the order of the parts.</param>
     public static double? Index(CoatingProduct product, IReadOnlyList<double> volumes) =>
-        Sides(product) is (double?[] resin, double?[] hardener) ? Sum(product, volumes, hardener) / Sum(product, volumes, resin) : null;
+        Sides(product) is null ? null : Index(product, volumes, "index", "I", null).Value;
 
     /// <summary>The index at the stated ratio, reducer left out.</summary>
     public static double? Stated(CoatingProduct product) => Index(product, Shares(product));
@@ -24,18 +24,17 @@ internal static class ReactiveGroups
     /// <summary>Volume shares at the stated ratio.</summary>
     public static double[] Shares(CoatingProduct product) => [.. Enumerable.Range(0, product.Parts.Count).Select(product.ShareOf)];
 
-    /// <summary>The index as a step; only where <see cref="Index"/> gives one.</summary>
-    public static WorkingStep Step(CoatingProduct product, IReadOnlyList<double> volumes, string name, string symbol)
+    /// <summary>The index as a step; only where <see cref="Index(CoatingProduct, IReadOnlyList{double})"/> gives one.</summary>
+    public static Num Index(CoatingProduct product, IReadOnlyList<double> volumes, string name, string symbol, Trace? trace)
     {
         (double?[] resin, double?[] hardener) = Sides(product)!.Value;
-        return new(name, symbol, Total(hardener) / Total(resin), Index(product, volumes)!.Value, Measure.Number, Equivalents);
-
-        Expression Total(double?[] weights) => Expression.Sum(
-            Enumerable.Range(0, weights.Length).Where(i => weights[i] is not null).Select(i =>
-            Expression.Quantity("v_" + Letter(i), volumes[i], Measure.Number)
-            * Expression.Quantity("ρ_" + Letter(i), product.Parts[i].Component.Density.KilogramsPerCubicMeter, Measure.Density)
-            / Expression.Quantity("EW_" + Letter(i), weights[i]!.Value, Measure.EquivalentWeight)));
+        return trace.Step(
+            name, symbol, Measure.Number, Equivalents, Sum(product, volumes, hardener, trace) / Sum(product, volumes, resin, trace));
     }
+
+    /// <summary>The same step by itself.</summary>
+    public static WorkingStep Step(CoatingProduct product, IReadOnlyList<double> volumes, string name, string symbol) =>
+        Trace.Of(name, trace => Index(product, volumes, name, symbol, trace)).Steps[0];
 
     /// <summary>Whether a part states groups that harden.</summary>
     public static bool Hardens(CoatingComponent can) => can.AmineHydrogenEquivalent is not null || can.IsocyanateContent is not null;
@@ -59,14 +58,21 @@ internal static class ReactiveGroups
         return hydroxyl.Any(one => one is not null) && isocyanate.Any(one => one is not null) ? (hydroxyl, isocyanate) : null;
     }
 
-    private static double Sum(CoatingProduct product, IReadOnlyList<double> volumes, double?[] weights)
+    private static Num Sum(CoatingProduct product, IReadOnlyList<double> volumes, double?[] weights, Trace? trace)
     {
-        double sum = 0;
+        Num sum = 0;
         for (int i = 0; i < weights.Length; i++)
         {
-            sum += weights[i] is double weight ? volumes[i] * product.Parts[i].Component.Density.KilogramsPerCubicMeter / weight : 0;
+            if (weights[i] is double weight)
+            {
+                sum += trace.Given(Of("v", i), volumes[i], Measure.Number)
+                    * trace.Given(Of("ρ", i), product.Parts[i].Component.Density.KilogramsPerCubicMeter, Measure.Density)
+                    / trace.Given(Of("EW", i), weight, Measure.EquivalentWeight);
+            }
         }
 
         return sum;
+
+        string Of(string symbol, int part) => trace is null ? symbol : symbol + "_" + Letter(part);
     }
 }

@@ -31,7 +31,9 @@ public sealed record ReactivePart
     /// <summary>Grams per mole of reactive groups; <see langword="null"/> when it does not react.</summary>
     public MolarMass? EquivalentWeight => equivalentWeight is double grams ? MolarMass.FromKilogramsPerMole(grams) : null;
 
-    internal double Equivalents => equivalentWeight is double grams ? mass / grams : 0;
+    internal Num MassIn(Trace? t) => t.Given("m", mass, Measure.Mass);
+
+    internal Num Equivalents(Trace? t) => equivalentWeight is double grams ? MassIn(t) / t.Given("EW", grams, Measure.EquivalentWeight) : 0;
 
     /// <summary>Name, mass and equivalent weight in one line.</summary>
     /// <returns>Text such as <c>80 g liquid resin, 189 g/eq</c>.</returns>

@@ -20,6 +20,8 @@ namespace Refinish.Coatings;
 /// </code></example>
 public sealed record UrethaneIndex
 {
+    private static readonly Source WorstCase =
+        Source.Derived("ratio of equivalents; every water and alcohol molecule reacts, the worst case");
     private static readonly Bounds Masses = Bounds.Positive(Measure.Mass, 1000);
 
     private readonly double resin;
@@ -78,28 +80,22 @@ public sealed record UrethaneIndex
     }
 
     /// <summary>Moles of isocyanate groups.</summary>
-    public AmountOfSubstance IsocyanateGroups => AmountOfSubstance.FromMoles(Nco);
+    public AmountOfSubstance IsocyanateGroups => AmountOfSubstance.FromMoles(Nco().Value);
 
     /// <summary>Moles of hydroxyl in the resin.</summary>
-    public AmountOfSubstance ResinHydroxyl => AmountOfSubstance.FromMoles(Oh);
+    public AmountOfSubstance ResinHydroxyl => AmountOfSubstance.FromMoles(Oh().Value);
 
     /// <summary>Moles of isocyanate that water and alcohol can take.</summary>
-    public AmountOfSubstance TakenByReducer => AmountOfSubstance.FromMoles(Taken);
+    public AmountOfSubstance TakenByReducer => AmountOfSubstance.FromMoles(Taken().Value);
 
     /// <summary>Isocyanate groups per hydroxyl of the resin, water and alcohol left out.</summary>
-    public double Index => Nco / Oh;
+    public double Index => Bare().Value;
 
     /// <summary>Isocyanate groups per hydroxyl of the resin after water and alcohol have taken theirs; negative when they could take more than there is.</summary>
-    public double IndexAfterReducer => (Nco - Taken) / Oh;
+    public double IndexAfterReducer => Reduced().Value;
 
     /// <summary>What the hardener holds.</summary>
     public IReadOnlyList<Caution> Cautions { get; } = new ValueList<Caution>([Refinish.Cautions.IsocyanateHardener]);
-
-    private double Nco => isocyanate * isocyanateContent / EquivalentWeights.IsocyanateGroup;
-
-    private double Oh => resin * hydroxylNumber / EquivalentWeights.PotassiumHydroxide;
-
-    private double Taken => (2 * water / EquivalentWeights.Water) + alcoholHydroxyl;
 
     /// <summary>What the product's components amount to at its own ratio and a share of reducer.</summary>
     /// <param name="product">The product; one part needs a hydroxyl number and another an isocyanate content.</param>
@@ -151,35 +147,36 @@ public sealed record UrethaneIndex
     /// <returns>Mass as supplied.</returns>
     /// <exception cref="ArgumentOutOfRangeException">Outside the range.</exception>
     public Mass IsocyanateFor(double index) => Mass.FromKilograms(
-        ((Guard.Within(index, Bounds.Positive(Measure.Number, 10), nameof(index)) * Oh) + Taken) * EquivalentWeights.IsocyanateGroup / isocyanateContent);
+        ((Guard.Within(index, Bounds.Positive(Measure.Number, 10), nameof(index)) * Oh().Value) + Taken().Value)
+            * EquivalentWeights.IsocyanateGroup / isocyanateContent);
 
     /// <summary>How the index follows.</summary>
     /// <returns>The derivation.</returns>
-    public Workings Workings()
-    {
-        Expression group = Expression.Quantity("M_NCO", EquivalentWeights.IsocyanateGroup, Measure.MolarMass);
-        Expression potash = Expression.Quantity("M_KOH", EquivalentWeights.PotassiumHydroxide, Measure.MolarMass);
-        Expression molecule = Expression.Quantity("M_w", EquivalentWeights.Water, Measure.MolarMass);
-        WorkingStep nco = new(
-            "isocyanate groups", "n_NCO", Expression.Quantity("m_B", isocyanate, Measure.Mass) * Expression.Quantity("w_NCO", isocyanateContent, Measure.Percent) / group, Nco, Measure.Equivalents, EquivalentWeights.IsocyanateSource);
-        WorkingStep oh = new(
-            "hydroxyl of the resin", "n_OH", Expression.Quantity("m_A", resin, Measure.Mass) * Expression.Quantity("OHN", hydroxylNumber, Measure.HydroxylNumber) / potash, Oh, Measure.Equivalents, EquivalentWeights.HydroxylSource);
-        WorkingStep taken = new(
-            "taken by water and alcohol", "n_r", (2 * Expression.Quantity("m_w", water, Measure.Mass) / molecule) + Expression.Quantity("n_alc", alcoholHydroxyl, Measure.Equivalents), Taken, Measure.Equivalents, EquivalentWeights.WaterSource);
-        Source ratio = Source.Derived("ratio of equivalents; every water and alcohol molecule reacts, the worst case");
-        return new Workings(
-            "Isocyanate index",
-            [
-                nco,
-                oh,
-                taken,
-                new("isocyanate per hydroxyl", "I", nco.Result() / oh.Result(), Index, Measure.Number, ratio),
-                new("isocyanate per hydroxyl after the reducer", "I_r", (nco.Result() - taken.Result()) / oh.Result(), IndexAfterReducer, Measure.Number, ratio),
-            ]);
-    }
+    public Workings Workings() => Trace.Of("Isocyanate index", Nco, Oh, Taken, Bare, Reduced);
 
     /// <summary>The index in one line.</summary>
     /// <returns>Text such as <c>1.05 NCO per OH, 1.02 after water and alcohol</c>.</returns>
     public override string ToString() =>
-        Figures.Significant(Index, 3) + " NCO per OH" + (Taken > 0 ? ", " + Figures.Significant(IndexAfterReducer, 3) + " after water and alcohol" : string.Empty);
+        Figures.Significant(Index, 3) + " NCO per OH"
+        + (Taken().Value > 0 ? ", " + Figures.Significant(IndexAfterReducer, 3) + " after water and alcohol" : string.Empty);
+
+    private Num Nco(Trace? t = null) => t.Step(
+        "isocyanate groups", "n_NCO", Measure.Equivalents, EquivalentWeights.IsocyanateSource,
+        t.Given("m_B", isocyanate, Measure.Mass) * t.Given("w_NCO", isocyanateContent, Measure.Percent)
+            / t.Given("M_NCO", EquivalentWeights.IsocyanateGroup, Measure.MolarMass));
+
+    private Num Oh(Trace? t = null) => t.Step(
+        "hydroxyl of the resin", "n_OH", Measure.Equivalents, EquivalentWeights.HydroxylSource,
+        t.Given("m_A", resin, Measure.Mass) * t.Given("OHN", hydroxylNumber, Measure.HydroxylNumber)
+            / t.Given("M_KOH", EquivalentWeights.PotassiumHydroxide, Measure.MolarMass));
+
+    private Num Taken(Trace? t = null) => t.Step(
+        "taken by water and alcohol", "n_r", Measure.Equivalents, EquivalentWeights.WaterSource,
+        (2 * t.Given("m_w", water, Measure.Mass) / t.Given("M_w", EquivalentWeights.Water, Measure.MolarMass))
+            + t.Given("n_alc", alcoholHydroxyl, Measure.Equivalents));
+
+    private Num Bare(Trace? t = null) => t.Step("isocyanate per hydroxyl", "I", Measure.Number, WorstCase, Nco(t) / Oh(t));
+
+    private Num Reduced(Trace? t = null) =>
+        t.Step("isocyanate per hydroxyl after the reducer", "I_r", Measure.Number, WorstCase, (Nco(t) - Taken(t)) / Oh(t));
 }

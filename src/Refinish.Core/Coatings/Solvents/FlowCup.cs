@@ -39,7 +39,8 @@ public sealed record FlowCup
         Shortest = shortest;
         Longest = longest;
         Source = Guard.NotNull(source, nameof(source));
-        Guard.Rule(Viscosity(shortest.TotalSeconds) > 0, nameof(shortest), shortest.TotalSeconds, Measure.Seconds, "times at which the equation gives more than zero");
+        Guard.Rule(Least.SquareMetersPerSecond > 0, nameof(shortest), shortest.TotalSeconds, Measure.Seconds,
+            "times at which the equation gives more than zero");
     }
 
     /// <summary>What it is called.</summary>
@@ -52,10 +53,10 @@ public sealed record FlowCup
     public TimeSpan Longest { get; }
 
     /// <summary>Least viscosity the cup measures.</summary>
-    public KinematicViscosity Least => Si(Viscosity(Shortest.TotalSeconds));
+    public KinematicViscosity Least => Si(Viscosity(Shortest.TotalSeconds).Value);
 
     /// <summary>Most viscosity the cup measures.</summary>
-    public KinematicViscosity Most => Si(Viscosity(Longest.TotalSeconds));
+    public KinematicViscosity Most => Si(Viscosity(Longest.TotalSeconds).Value);
 
     /// <summary>Where the equation comes from.</summary>
     public Source Source { get; }
@@ -66,7 +67,7 @@ public sealed record FlowCup
     /// <param name="time">Seconds to the first break of the stream, within the cup's range.</param>
     /// <returns>The viscosity.</returns>
     /// <exception cref="ArgumentOutOfRangeException">Outside the cup's range: take another cup.</exception>
-    public KinematicViscosity ViscosityAt(TimeSpan time) => Si(Viscosity(Guard.Within(time.TotalSeconds, Times, nameof(time))));
+    public KinematicViscosity ViscosityAt(TimeSpan time) => Si(Viscosity(Guard.Within(time.TotalSeconds, Times, nameof(time))).Value);
 
     /// <summary>Time to drain from the kinematic viscosity.</summary>
     /// <param name="viscosity">From <see cref="Least"/> to <see cref="Most"/>.</param>
@@ -75,8 +76,7 @@ public sealed record FlowCup
     public TimeSpan TimeFor(KinematicViscosity viscosity)
     {
         double nu = Guard.Within(
-            Math.Round(viscosity.SquareMetersPerSecond * 1e6, 9) / 1e6,
-            Bounds.Between(Math.Round(Viscosity(Shortest.TotalSeconds) * 1e6, 9) / 1e6, Math.Round(Viscosity(Longest.TotalSeconds) * 1e6, 9) / 1e6, Measure.KinematicViscosity),
+            Rounded(viscosity), Bounds.Between(Rounded(Least), Rounded(Most), Measure.KinematicViscosity),
             nameof(viscosity));
         return Durations.FromSeconds(Time(nu * 1e6));
     }
@@ -84,7 +84,7 @@ public sealed record FlowCup
     /// <summary>Whether a viscosity is within this cup's range.</summary>
     /// <param name="viscosity">Any viscosity.</param>
     /// <returns><see langword="true"/> from <see cref="Least"/> to <see cref="Most"/>.</returns>
-    public bool Measures(KinematicViscosity viscosity) => viscosity.SquareMetersPerSecond >= Viscosity(Shortest.TotalSeconds) && viscosity.SquareMetersPerSecond <= Viscosity(Longest.TotalSeconds);
+    public bool Measures(KinematicViscosity viscosity) => viscosity >= Least && viscosity <= Most;
 
     /// <summary>How the viscosity follows from the time.</summary>
     /// <param name="time">Within the cup's range.</param>
@@ -93,13 +93,7 @@ public sealed record FlowCup
     public Workings Workings(TimeSpan time)
     {
         double seconds = Guard.Within(time.TotalSeconds, Times, nameof(time));
-        Expression t = Expression.Quantity("t", seconds, Measure.Seconds);
-
-        // The constants carry mm²/s, so the sum is turned into m²/s at the end.
-        Expression sum = slope * t;
-        sum = offset > 0 ? sum - offset : sum;
-        sum = hyperbola > 0 ? sum - (hyperbola / t) : sum;
-        return new Workings(Name, [new("kinematic viscosity", "ν", sum * Expression.Quantity("mm²/s", 1e-6, Measure.KinematicViscosity), Viscosity(seconds), Measure.KinematicViscosity, Source)]);
+        return Trace.Of(Name, t => Viscosity(seconds, t));
     }
 
     /// <summary>The name and the range.</summary>
@@ -108,7 +102,19 @@ public sealed record FlowCup
 
     private static KinematicViscosity Si(double squareMetersPerSecond) => KinematicViscosity.FromSquareMetersPerSecond(squareMetersPerSecond);
 
-    private double Viscosity(double t) => ((slope * t) - offset - (hyperbola / t)) * 1e-6;
+    private static double Rounded(KinematicViscosity viscosity) => Math.Round(viscosity.SquareMetersPerSecond * 1e6, 9) / 1e6;
+
+    private Num Viscosity(double seconds, Trace? trace = null)
+    {
+        Num t = trace.Given("t", seconds, Measure.Seconds);
+        Num sum = slope * t;
+        sum = offset > 0 ? sum - offset : sum;
+        sum = hyperbola > 0 ? sum - (hyperbola / t) : sum;
+
+        // The constants carry mm²/s, so the sum is turned into m²/s at the end.
+        return trace.Step(
+            "kinematic viscosity", "ν", Measure.KinematicViscosity, Source, sum * trace.Given("mm²/s", 1e-6, Measure.KinematicViscosity));
+    }
 
     private double Time(double nu)
     {

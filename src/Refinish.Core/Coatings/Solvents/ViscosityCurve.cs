@@ -58,7 +58,8 @@ public sealed record ViscosityCurve
     /// <param name="temperature">From 5 K below the colder to 5 K above the warmer measurement.</param>
     /// <returns>The viscosity.</returns>
     /// <exception cref="ArgumentOutOfRangeException">Farther off than that: measure again.</exception>
-    public KinematicViscosity At(Temperature temperature) => KinematicViscosity.FromSquareMetersPerSecond(Value(Checked(temperature)));
+    public KinematicViscosity At(Temperature temperature) =>
+        KinematicViscosity.FromSquareMetersPerSecond(Viscosity(Checked(temperature)).Value);
 
     /// <summary>How the viscosity at a temperature follows.</summary>
     /// <param name="temperature">From 5 K below the colder to 5 K above the warmer measurement.</param>
@@ -66,15 +67,8 @@ public sealed record ViscosityCurve
     /// <exception cref="ArgumentOutOfRangeException">Farther off than that.</exception>
     public Workings Workings(Temperature temperature)
     {
-        double t = Checked(temperature);
-        Expression t1 = Expression.Quantity("T_1", coldTemperature, Measure.AbsoluteTemperature);
-        Expression t2 = Expression.Quantity("T_2", warmTemperature, Measure.AbsoluteTemperature);
-        Expression at = Expression.Quantity("T", t, Measure.AbsoluteTemperature);
-        Expression n1 = Expression.Quantity("ν_1", cold, Measure.KinematicViscosity);
-        Expression n2 = Expression.Quantity("ν_2", warm, Measure.KinematicViscosity);
-        return new Workings(
-            "Viscosity at another temperature",
-            [new("kinematic viscosity", "ν", n1 * Expression.Exp(Expression.Ln(n2 / n1) * ((1 / t1) - (1 / at)) / ((1 / t1) - (1 / t2))), Value(t), Measure.KinematicViscosity, Andrade)]);
+        double kelvins = Checked(temperature);
+        return Trace.Of("Viscosity at another temperature", t => Viscosity(kelvins, t));
     }
 
     /// <summary>Both measurements in one line.</summary>
@@ -83,7 +77,19 @@ public sealed record ViscosityCurve
         Measure.KinematicViscosity.Format(cold, DisplayUnits.Si, 4) + " at " + Measure.Temperature.Format(coldTemperature) + ", "
         + Measure.KinematicViscosity.Format(warm, DisplayUnits.Si, 4) + " at " + Measure.Temperature.Format(warmTemperature);
 
-    private double Checked(Temperature temperature) => Guard.Within(temperature, Bounds.Between(coldTemperature - Reach, warmTemperature + Reach, Measure.Temperature), nameof(temperature));
+    private double Checked(Temperature temperature) =>
+        Guard.Within(temperature, Bounds.Between(coldTemperature - Reach, warmTemperature + Reach, Measure.Temperature),
+            nameof(temperature));
 
-    private double Value(double t) => cold * Math.Exp(Math.Log(warm / cold) * ((1 / coldTemperature) - (1 / t)) / ((1 / coldTemperature) - (1 / warmTemperature)));
+    private Num Viscosity(double kelvins, Trace? t = null)
+    {
+        Num first = 1 / t.Given("T_1", coldTemperature, Measure.AbsoluteTemperature);
+        Num thick = t.Given("ν_1", cold, Measure.KinematicViscosity);
+        return t.Step(
+            "kinematic viscosity", "ν", Measure.KinematicViscosity, Andrade,
+            thick * Num.Exp(
+                Num.Ln(t.Given("ν_2", warm, Measure.KinematicViscosity) / thick)
+                    * (first - (1 / t.Given("T", kelvins, Measure.AbsoluteTemperature)))
+                / (first - (1 / t.Given("T_2", warmTemperature, Measure.AbsoluteTemperature)))));
+    }
 }

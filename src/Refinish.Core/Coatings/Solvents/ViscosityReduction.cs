@@ -51,12 +51,10 @@ public sealed record ViscosityReduction
     public KinematicViscosity Target => KinematicViscosity.FromSquareMetersPerSecond(target);
 
     /// <summary>Reducer per volume of mixed coating.</summary>
-    public Ratio Reducer => Ratio.FromDecimalFractions(Share);
+    public Ratio Reducer => Ratio.FromDecimalFractions(Share().Value);
 
     /// <summary>How to use the number.</summary>
     public IReadOnlyList<Caution> Cautions { get; } = new ValueList<Caution>([Refinish.Cautions.ReduceInSteps]);
-
-    private double Share => Math.Log(coating / target) / Math.Log(target / reducer);
 
     /// <summary>The reducer viscosity with which the rule describes one trial in the shop.</summary>
     /// <param name="coating">Viscosity before, 0.01 to 100 000 mm²/s.</param>
@@ -87,23 +85,29 @@ public sealed record ViscosityReduction
     /// <returns>The comparison.</returns>
     public LimitComparison Compare(CoatingProduct product)
     {
+        double share = Share().Value;
         double most = Guard.NotNull(product, nameof(product)).MaximumReducer.DecimalFractions;
         return new(
-            "reducer for the viscosity wanted", Share, most, LimitSense.AtMost, Measure.Percent, product.Source,
-            Share <= most ? null : "Warm the coating, take a larger fluid tip, or ask for a lower viscosity; do not thin beyond the data sheet.");
+            "reducer for the viscosity wanted", share, most, LimitSense.AtMost, Measure.Percent, product.Source,
+            share <= most
+                ? null
+                : "Warm the coating, take a larger fluid tip, or ask for a lower viscosity; do not thin beyond the data sheet.");
     }
 
     /// <summary>How the reducer follows.</summary>
     /// <returns>The derivation.</returns>
-    public Workings Workings()
-    {
-        Expression c = Expression.Quantity("ν_c", coating, Measure.KinematicViscosity);
-        Expression r = Expression.Quantity("ν_r", reducer, Measure.KinematicViscosity);
-        Expression t = Expression.Quantity("ν", target, Measure.KinematicViscosity);
-        return new Workings("Reducer for a spray viscosity", [new("reducer per volume of mixed coating", "R", Expression.Ln(c / t) / Expression.Ln(t / r), Share, Measure.Percent, Rule)]);
-    }
+    public Workings Workings() => Trace.Of("Reducer for a spray viscosity", Share);
 
     /// <summary>The reducer in one line.</summary>
     /// <returns>Text such as <c>about 12.9 % reducer, to be tried</c>.</returns>
-    public override string ToString() => "about " + Measure.Percent.Format(Share, DisplayUnits.Si, 3) + " reducer, to be tried";
+    public override string ToString() => "about " + Measure.Percent.Format(Share().Value, DisplayUnits.Si, 3) + " reducer, to be tried";
+
+    private Num Share(Trace? t = null)
+    {
+        Num wanted = t.Given("ν", target, Measure.KinematicViscosity);
+        return t.Step(
+            "reducer per volume of mixed coating", "R", Measure.Percent, Rule,
+            Num.Ln(t.Given("ν_c", coating, Measure.KinematicViscosity) / wanted)
+                / Num.Ln(wanted / t.Given("ν_r", reducer, Measure.KinematicViscosity)));
+    }
 }

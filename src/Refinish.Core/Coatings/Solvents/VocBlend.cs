@@ -35,11 +35,9 @@ public sealed record VocBlend
     public IReadOnlyList<VocPart> Parts { get; }
 
     /// <summary>Content less water and exempt compounds.</summary>
-    public MassConcentration Content => MassConcentration.FromKilogramsPerCubicMeter(Organic / Counted);
+    public MassConcentration Content => MassConcentration.FromKilogramsPerCubicMeter(Mixed().Value);
 
-    private double Organic => Parts.Sum(part => part.Volume.CubicMeters * part.Content.KilogramsPerCubicMeter);
-
-    private double Counted => Parts.Where(part => !part.IsIgnored).Sum(part => part.Volume.CubicMeters);
+    private IEnumerable<VocPart> Counted => Parts.Where(part => !part.IsIgnored);
 
     /// <summary>How much more thinner the mixture takes until it stands at a limit.</summary>
     /// <param name="thinner">Content of the thinner, more than the limit and at most 2 kg/L.</param>
@@ -50,24 +48,28 @@ public sealed record VocBlend
     {
         double most = Guard.Within(limit, Bounds.Positive(Measure.CoatingContent, 2000), nameof(limit));
         double added = Guard.Within(thinner, Bounds.Above(most, 2000, Measure.CoatingContent), nameof(thinner));
-        double room = (most * Counted) - Organic;
+        double room = (most * CountedVolume().Value) - Organic().Value;
         return room < 0 ? null : Volume.FromCubicMeters(room / (added - most));
     }
 
     /// <summary>How the content follows.</summary>
     /// <returns>The derivation.</returns>
-    public Workings Workings()
-    {
-        VocPart[] counted = [.. Parts.Where(part => !part.IsIgnored)];
-        Expression mass = Expression.Sum(counted.Select(part =>
-            Expression.Quantity("V", part.Volume.CubicMeters, Measure.Capacity) * Expression.Quantity("C", part.Content.KilogramsPerCubicMeter, Measure.CoatingContent)));
-        Expression volume = Expression.Sum(counted.Select(part => Expression.Quantity("V", part.Volume.CubicMeters, Measure.Capacity)));
-        WorkingStep w = new("volatile organic compounds", "W", mass, Organic, Measure.Mass, Guidebook);
-        WorkingStep v = new("volume that counts", "V_c", volume, Counted, Measure.Capacity, Guidebook);
-        return new Workings("VOC of a mixture", [w, v, new("VOC less water and exempt compounds", "C_mix", w.Result() / v.Result(), Organic / Counted, Measure.CoatingContent, Guidebook)]);
-    }
+    public Workings Workings() => Trace.Of("VOC of a mixture", Mixed);
 
     /// <summary>The content in one line.</summary>
     /// <returns>Text such as <c>402.6 g/L less water and exempt compounds</c>.</returns>
-    public override string ToString() => Measure.CoatingContent.Format(Organic / Counted, DisplayUnits.Si, 4) + " less water and exempt compounds";
+    public override string ToString() =>
+        Measure.CoatingContent.Format(Mixed().Value, DisplayUnits.Si, 4) + " less water and exempt compounds";
+
+    private Num Organic(Trace? t = null) => t.Step(
+        "volatile organic compounds", "W", Measure.Mass, Guidebook,
+        Num.Sum(Counted.Select(part => VolumeOf(part, t) * t.Given("C", part.Content.KilogramsPerCubicMeter, Measure.CoatingContent))));
+
+    private Num CountedVolume(Trace? t = null) =>
+        t.Step("volume that counts", "V_c", Measure.Capacity, Guidebook, Num.Sum(Counted.Select(part => VolumeOf(part, t))));
+
+    private Num Mixed(Trace? t = null) =>
+        t.Step("VOC less water and exempt compounds", "C_mix", Measure.CoatingContent, Guidebook, Organic(t) / CountedVolume(t));
+
+    private static Num VolumeOf(VocPart part, Trace? t) => t.Given("V", part.Volume.CubicMeters, Measure.Capacity);
 }

@@ -83,29 +83,11 @@ public sealed record VocContent
 
     /// <summary>Volatile organic compounds per volume of coating, water and exempt compounds in the volume.</summary>
     /// <exception cref="ArgumentOutOfRangeException">Water and exempt compounds weigh more than all volatiles.</exception>
-    public MassConcentration Material => MassConcentration.FromKilogramsPerCubicMeter(Organic / volume);
+    public MassConcentration Material => MassConcentration.FromKilogramsPerCubicMeter(OfMaterial().Value);
 
     /// <summary>Volatile organic compounds per volume of coating less water and exempt compounds: what a limit is compared with.</summary>
     /// <exception cref="ArgumentOutOfRangeException">Water and exempt compounds weigh more than all volatiles, or fill the whole volume.</exception>
-    public MassConcentration Regulatory => MassConcentration.FromKilogramsPerCubicMeter(Organic / Rest);
-
-    private double Organic
-    {
-        get
-        {
-            Guard.Rule(water + exempt <= volatiles * (1 + 1e-12), nameof(Volatiles), volatiles, Measure.Mass, "at least water and exempt compounds together");
-            return Math.Max(0, volatiles - water - exempt);
-        }
-    }
-
-    private double Rest
-    {
-        get
-        {
-            Guard.Rule(waterVolume + exemptVolume < volume, nameof(Volume), volume, Measure.Capacity, "more than water and exempt compounds together");
-            return volume - waterVolume - exemptVolume;
-        }
-    }
+    public MassConcentration Regulatory => MassConcentration.FromKilogramsPerCubicMeter(LessWater().Value);
 
     /// <summary>Volatile organic compounds per volume of solids.</summary>
     /// <param name="content">Content less water and exempt compounds, 0 or more and less than <paramref name="density"/>.</param>
@@ -116,42 +98,48 @@ public sealed record VocContent
     {
         double d = Guard.Within(density, Bounds.Between(500, 2000, Measure.Density), nameof(density));
         double c = Guard.Within(content, Bounds.Below(0, d, Measure.CoatingContent), nameof(content));
-        return MassConcentration.FromKilogramsPerCubicMeter(c / (1 - (c / d)));
+        return MassConcentration.FromKilogramsPerCubicMeter(PerSolids(c, d, null).Value);
     }
 
     /// <summary>How both contents follow.</summary>
     /// <returns>The derivation.</returns>
     /// <exception cref="ArgumentOutOfRangeException">See <see cref="Regulatory"/>.</exception>
-    public Workings Workings()
-    {
-        Expression v = Expression.Quantity("V", volume, Measure.Capacity);
-        WorkingStep organic = new(
-            "volatile organic compounds",
-            "W_voc",
-            Expression.Max(0, Expression.Quantity("W_v", volatiles, Measure.Mass) - Expression.Quantity("W_w", water, Measure.Mass) - Expression.Quantity("W_ec", exempt, Measure.Mass)),
-            Organic,
-            Measure.Mass,
-            Form);
-        Expression rest = v - Expression.Quantity("V_w", waterVolume, Measure.Capacity) - Expression.Quantity("V_ec", exemptVolume, Measure.Capacity);
-        return new Workings(
-            "Volatile organic compounds",
-            [
-                organic,
-                new("VOC of the material", "VOC_m", organic.Result() / v, Organic / volume, Measure.CoatingContent, Form),
-                new("VOC less water and exempt compounds", "VOC_r", organic.Result() / rest, Organic / Rest, Measure.CoatingContent, Form),
-            ]);
-    }
+    public Workings Workings() => Trace.Of("Volatile organic compounds", Organic, OfMaterial, LessWater);
 
     /// <summary>Both contents in one line.</summary>
     /// <returns>Text such as <c>350 g/L, 417.9 g/L less water and exempt compounds</c>.</returns>
     public override string ToString() =>
-        Measure.CoatingContent.Format(Organic / volume, DisplayUnits.Si, 4) + ", " + Measure.CoatingContent.Format(Organic / Rest, DisplayUnits.Si, 4) + " less water and exempt compounds";
+        Measure.CoatingContent.Format(OfMaterial().Value, DisplayUnits.Si, 4) + ", "
+        + Measure.CoatingContent.Format(LessWater().Value, DisplayUnits.Si, 4) + " less water and exempt compounds";
 
-    /// <summary>The step for a content per volume of solids, for those who calculate with it.</summary>
-    internal static WorkingStep PerSolidsStep(double content, double density)
+    /// <summary>S = C/(1 − C/D).</summary>
+    internal static Num PerSolids(double content, double density, Trace? t)
     {
-        Expression c = Expression.Quantity("C", content, Measure.CoatingContent);
-        Expression d = Expression.Quantity("D", density, Measure.Density);
-        return new("VOC per volume of solids", "S", c / (1 - (c / d)), content / (1 - (content / density)), Measure.CoatingContent, Solids);
+        Num c = t.Given("C", content, Measure.CoatingContent);
+        return t.Step(
+            "VOC per volume of solids", "S", Measure.CoatingContent, Solids, c / (1 - (c / t.Given("D", density, Measure.Density))));
+    }
+
+    private Num Organic(Trace? t = null)
+    {
+        Guard.Rule(water + exempt <= volatiles * (1 + 1e-12), nameof(Volatiles), volatiles, Measure.Mass,
+            "at least water and exempt compounds together");
+        return t.Step(
+            "volatile organic compounds", "W_voc", Measure.Mass, Form,
+            Num.Max(0, t.Given("W_v", volatiles, Measure.Mass) - t.Given("W_w", water, Measure.Mass)
+                - t.Given("W_ec", exempt, Measure.Mass)));
+    }
+
+    private Num OfMaterial(Trace? t = null) =>
+        t.Step("VOC of the material", "VOC_m", Measure.CoatingContent, Form, Organic(t) / t.Given("V", volume, Measure.Capacity));
+
+    private Num LessWater(Trace? t = null)
+    {
+        Guard.Rule(waterVolume + exemptVolume < volume, nameof(Volume), volume, Measure.Capacity,
+            "more than water and exempt compounds together");
+        return t.Step(
+            "VOC less water and exempt compounds", "VOC_r", Measure.CoatingContent, Form,
+            Organic(t) / (t.Given("V", volume, Measure.Capacity) - t.Given("V_w", waterVolume, Measure.Capacity)
+                - t.Given("V_ec", exemptVolume, Measure.Capacity)));
     }
 }

@@ -15,9 +15,6 @@ namespace Refinish.Estimating;
 /// </code></example>
 public abstract record Distribution
 {
-    // Scores beyond this have a chance below one in 10¹⁵.
-    internal const double LargestScore = 8;
-
     internal static readonly Bounds Any = Bounds.Between(-1e15, 1e15, Measure.Number);
 
     // Closed on purpose: every sampler knows every kind.
@@ -77,10 +74,10 @@ public abstract record Distribution
 
     private protected abstract string Text();
 
-    private protected Workings Moments(Expression mean, Expression deviation, Source source) => new(
-        Text(),
-        [
-            new("mean", "µ", mean, Mean, Measure.Number, source),
-            new("standard deviation", "σ", deviation, StandardDeviation, Measure.Number, source),
-        ]);
+    /// <summary>Notes the mean.</summary>
+    private protected static Num Centre(Trace? t, Source source, Num formula) => t.Step("mean", "µ", Measure.Number, source, formula);
+
+    /// <summary>Notes the standard deviation.</summary>
+    private protected static Num Spread(Trace? t, Source source, Num formula) =>
+        t.Step("standard deviation", "σ", Measure.Number, source, formula);
 }

@@ -6,6 +6,8 @@ namespace Refinish.Estimating;
 /// </code></example>
 public sealed record ExactValue : Distribution
 {
+    private static readonly Source Known = Source.Derived("a number that is known");
+
     /// <summary>Makes the value.</summary>
     /// <param name="value">The number, −10¹⁵ to 10¹⁵.</param>
     /// <exception cref="System.ArgumentOutOfRangeException"><paramref name="value"/> is outside its range.</exception>
@@ -21,7 +23,8 @@ public sealed record ExactValue : Distribution
     public override double StandardDeviation => 0;
 
     /// <inheritdoc/>
-    public override Workings Workings() => Moments(Expression.Quantity("x", Value, Measure.Number), 0, Source.Derived("a number that is known"));
+    public override Workings Workings() => Trace.Of(
+        Text(), t => Centre(t, Known, t.Given("x", Value, Measure.Number)), t => Spread(t, Known, StandardDeviation));
 
     internal override double At(double u) => Value;
 

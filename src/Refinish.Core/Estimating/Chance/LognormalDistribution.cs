@@ -13,6 +13,8 @@ namespace Refinish.Estimating;
 /// </code></example>
 public sealed record LognormalDistribution : Distribution
 {
+    private static readonly Source Moments = Source.Derived("moments of the lognormal distribution");
+
     /// <summary>Makes the distribution from the moments of the logarithm.</summary>
     /// <param name="logMean">Mean µ of the natural logarithm, −25 to 25.</param>
     /// <param name="logDeviation">Standard deviation σ of the natural logarithm, more than 0 and at most 3.</param>
@@ -30,13 +32,13 @@ public sealed record LognormalDistribution : Distribution
     public double LogDeviation { get; }
 
     /// <summary>The value that is exceeded as often as not.</summary>
-    public double Median => Math.Exp(LogMean);
+    public double Median => Middle().Value;
 
     /// <inheritdoc/>
-    public override double Mean => Math.Exp(LogMean + (LogDeviation * LogDeviation / 2));
+    public override double Mean => Average().Value;
 
     /// <inheritdoc/>
-    public override double StandardDeviation => Mean * Math.Sqrt(Math.Exp(LogDeviation * LogDeviation) - 1);
+    public override double StandardDeviation => Deviation().Value;
 
     /// <summary>The lognormal distribution with a given mean and standard deviation.</summary>
     /// <param name="mean">Mean, more than 10⁻¹⁰ and at most 10¹⁰.</param>
@@ -77,24 +79,21 @@ public sealed record LognormalDistribution : Distribution
     }
 
     /// <inheritdoc/>
-    public override Workings Workings()
-    {
-        Expression mu = Expression.Quantity("µ_ln", LogMean, Measure.Number);
-        Expression sigma = Expression.Quantity("σ_ln", LogDeviation, Measure.Number);
-        Source source = Source.Derived("moments of the lognormal distribution");
-        WorkingStep mean = new("mean", "µ", Expression.Exp(mu + (Expression.Square(sigma) / 2)), Mean, Measure.Number, source);
-        return new Workings(
-            Text(),
-            [
-                new("median", "x_50", Expression.Exp(mu), Median, Measure.Number, source),
-                mean,
-                new("standard deviation", "σ", mean.Result() * Expression.Sqrt(Expression.Exp(Expression.Square(sigma)) - 1), StandardDeviation, Measure.Number, source),
-            ]);
-    }
+    public override Workings Workings() => Trace.Of(Text(), Middle, Average, Deviation);
 
     internal override double AtScore(double z) => Math.Exp(LogMean + (LogDeviation * z));
 
     internal override double CumulatedAt(double value) => value <= 0 ? 0 : ChanceOf((Math.Log(value) - LogMean) / LogDeviation);
+
+    private Num Middle(Trace? t = null) => t.Step("median", "x_50", Measure.Number, Moments, Num.Exp(Mu(t)));
+
+    private Num Average(Trace? t = null) => Centre(t, Moments, Num.Exp(Mu(t) + (Num.Square(Sigma(t)) / 2)));
+
+    private Num Deviation(Trace? t = null) => Spread(t, Moments, Average(t) * Num.Sqrt(Num.Exp(Num.Square(Sigma(t))) - 1));
+
+    private Num Mu(Trace? t) => t.Given("µ_ln", LogMean, Measure.Number);
+
+    private Num Sigma(Trace? t) => t.Given("σ_ln", LogDeviation, Measure.Number);
 
     private protected override string Text() => "lognormal, median " + Figures.Significant(Median) + ", log deviation " + Figures.Significant(LogDeviation);
 }

@@ -8,6 +8,8 @@ namespace Refinish.Estimating;
 /// </code></example>
 public sealed record NormalDistribution : Distribution
 {
+    private static readonly Source Given = Source.Supplied("mean and standard deviation");
+
     /// <summary>Makes the distribution.</summary>
     /// <param name="mean">Mean, −10¹² to 10¹².</param>
     /// <param name="standardDeviation">Standard deviation, more than 0 and at most 10¹².</param>
@@ -25,10 +27,10 @@ public sealed record NormalDistribution : Distribution
     public override double StandardDeviation { get; }
 
     /// <inheritdoc/>
-    public override Workings Workings() => Moments(
-        Expression.Quantity("µ", Mean, Measure.Number),
-        Expression.Quantity("σ", StandardDeviation, Measure.Number),
-        Source.Supplied("mean and standard deviation"));
+    public override Workings Workings() => Trace.Of(
+        Text(),
+        t => Centre(t, Given, t.Given("µ", Mean, Measure.Number)),
+        t => Spread(t, Given, t.Given("σ", StandardDeviation, Measure.Number)));
 
     internal override double AtScore(double z) => Mean + (StandardDeviation * z);
 

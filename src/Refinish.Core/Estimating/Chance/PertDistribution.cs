@@ -16,6 +16,8 @@ namespace Refinish.Estimating;
 /// </code></example>
 public sealed record PertDistribution : Distribution
 {
+    private static readonly Source Moments = Source.Derived("moments of the beta distribution");
+
     /// <summary>Makes the distribution.</summary>
     /// <param name="minimum">Least value a, −10¹⁵ to 10¹⁵.</param>
     /// <param name="mode">Most likely value m, from <paramref name="minimum"/> upwards.</param>
@@ -31,10 +33,10 @@ public sealed record PertDistribution : Distribution
     public ThreePoint Points { get; }
 
     /// <summary>First shape of the beta distribution, 1 to 5.</summary>
-    public double Alpha => 1 + (4 * (Points.Mode - Points.Minimum) / (Points.Maximum - Points.Minimum));
+    public double Alpha => First().Value;
 
     /// <summary>Second shape of the beta distribution, 1 to 5.</summary>
-    public double Beta => 1 + (4 * (Points.Maximum - Points.Mode) / (Points.Maximum - Points.Minimum));
+    public double Beta => Second().Value;
 
     /// <inheritdoc/>
     public override double Mean => Points.Mean;
@@ -43,22 +45,8 @@ public sealed record PertDistribution : Distribution
     public override double StandardDeviation => Math.Sqrt(Points.BetaPertVariance);
 
     /// <inheritdoc/>
-    public override Workings Workings()
-    {
-        Expression a = Expression.Quantity("a", Points.Minimum, Measure.Number);
-        Expression m = Expression.Quantity("m", Points.Mode, Measure.Number);
-        Expression b = Expression.Quantity("b", Points.Maximum, Measure.Number);
-        Source source = Source.Derived("moments of the beta distribution");
-        WorkingStep mean = new("mean", "µ", (a + (4 * m) + b) / 6, Mean, Measure.Number, source);
-        return new Workings(
-            Text(),
-            [
-                mean,
-                new("standard deviation", "σ", Expression.Sqrt((mean.Result() - a) * (b - mean.Result()) / 7), StandardDeviation, Measure.Number, source),
-                new("first shape", "α", 1 + (4 * (m - a) / (b - a)), Alpha, Measure.Number, source),
-                new("second shape", "β", 1 + (4 * (b - m) / (b - a)), Beta, Measure.Number, source),
-            ]);
-    }
+    public override Workings Workings() => Trace.Of(
+        Text(), t => Centre(t, Moments, Points.Centre(t)), t => Spread(t, Moments, Num.Sqrt(Points.BetaSquare(t))), First, Second);
 
     internal override double At(double u) => Points.Minimum + ((Points.Maximum - Points.Minimum) * ShareAt(u, 0.5));
 
@@ -75,6 +63,12 @@ public sealed record PertDistribution : Distribution
         double norm = Math.Exp(Special.LogGamma(alpha + beta) - Special.LogGamma(alpha) - Special.LogGamma(beta));
         return Newton.Rising(new Below(alpha, beta, norm, u), 0, 1, start, 1e-15, 1e-14);
     }
+
+    private Num First(Trace? t = null) => t.Step("first shape", "α", Measure.Number, Moments, Shape(Points.M(t) - Points.A(t), t));
+
+    private Num Second(Trace? t = null) => t.Step("second shape", "β", Measure.Number, Moments, Shape(Points.B(t) - Points.M(t), t));
+
+    private Num Shape(Num leg, Trace? t) => 1 + (4 * leg / (Points.B(t) - Points.A(t)));
 
     private protected override string Text() => "PERT " + Points;
 

@@ -1,5 +1,4 @@
 using System;
-using System.Globalization;
 
 namespace Refinish.Estimating;
 
@@ -19,7 +18,10 @@ namespace Refinish.Estimating;
 /// </code></example>
 public readonly record struct ThreePoint
 {
-    private static readonly Bounds Any = Bounds.Between(-1e15, 1e15, Measure.Number);
+    internal static readonly Source Triangle = Source.Derived("moments of the triangular distribution");
+
+    private static readonly Source Beta =
+        Source.Derived("variance of the beta distribution with shapes 1 + 4(m − a)/(b − a) and 1 + 4(b − m)/(b − a)");
 
     /// <summary>Makes a triple.</summary>
     /// <param name="minimum">Least value, −10¹⁵ to 10¹⁵.</param>
@@ -28,9 +30,9 @@ public readonly record struct ThreePoint
     /// <exception cref="ArgumentOutOfRangeException">A value is out of range or out of order.</exception>
     public ThreePoint(double minimum, double mode, double maximum)
     {
-        Minimum = Guard.Within(minimum, Any, nameof(minimum));
-        Mode = Guard.Within(mode, Any, nameof(mode));
-        Maximum = Guard.Within(maximum, Any, nameof(maximum));
+        Minimum = Guard.Within(minimum, Distribution.Any, nameof(minimum));
+        Mode = Guard.Within(mode, Distribution.Any, nameof(mode));
+        Maximum = Guard.Within(maximum, Distribution.Any, nameof(maximum));
         Guard.Rule(mode >= minimum, nameof(mode), mode, Measure.Number, "at least minimum, ", minimum);
         Guard.Rule(maximum >= mode, nameof(maximum), maximum, Measure.Number, "at least mode, ", mode);
     }
@@ -45,37 +47,19 @@ public readonly record struct ThreePoint
     public double Maximum { get; }
 
     /// <summary>PERT mean: (a + 4m + b)/6.</summary>
-    public double Mean => PertMoments.Mean(Minimum, Mode, Maximum);
+    public double Mean => Centre().Value;
 
     /// <summary>The classic PERT variance, a rule of thumb: ((b − a)/6)².</summary>
-    public double ClassicVariance =>
-        PertMoments.ClassicDeviation(Minimum, Maximum) * PertMoments.ClassicDeviation(Minimum, Maximum);
+    public double ClassicVariance => ClassicSquare().Value;
 
     /// <summary>The variance of the beta distribution that has the PERT mean: (µ − a)(b − µ)/7.</summary>
-    public double BetaPertVariance
-    {
-        get
-        {
-            // By the legs to the mode: three equal values must not give a mean beyond them by its last digit, and a negative variance.
-            double range = Maximum - Minimum;
-            return ((4 * (Mode - Minimum)) + range) * ((4 * (Maximum - Mode)) + range) / 252;
-        }
-    }
+    public double BetaPertVariance => BetaSquare().Value;
 
     /// <summary>Mean of the triangular distribution: (a + m + b)/3.</summary>
-    public double TriangularMean => (Minimum + Mode + Maximum) / 3;
+    public double TriangularMean => TriangularCentre().Value;
 
     /// <summary>Variance of the triangular distribution.</summary>
-    public double TriangularVariance
-    {
-        get
-        {
-            // By the two legs, so that nearly equal squares are not subtracted from each other.
-            double left = Mode - Minimum;
-            double right = Maximum - Mode;
-            return ((left * left) + (left * right) + (right * right)) / 18;
-        }
-    }
+    public double TriangularVariance => TriangularSquare().Value;
 
     /// <summary>A value that is known for certain.</summary>
     /// <param name="value">The value.</param>
@@ -137,25 +121,35 @@ public readonly record struct ThreePoint
     /// <returns>The derivation.</returns>
     public Workings Workings()
     {
-        Expression a = Expression.Quantity("a", Minimum, Measure.Number);
-        Expression m = Expression.Quantity("m", Mode, Measure.Number);
-        Expression b = Expression.Quantity("b", Maximum, Measure.Number);
-        Source beta = Source.Derived("variance of the beta distribution with shapes 1 + 4(m − a)/(b − a) and 1 + 4(b − m)/(b − a)");
-        WorkingStep mean = new("PERT mean", "µ", (a + (4 * m) + b) / 6, Mean, Measure.Number, PertMoments.Source);
-        Source triangle = Source.Derived("moments of the triangular distribution");
-        return new Workings(
-            "Three-point estimate",
-            [
-                mean,
-                new("classic PERT variance", "σ²_P", Expression.Square((b - a) / 6), ClassicVariance, Measure.Number, PertMoments.Source),
-                new("beta-PERT variance", "σ²_B", (mean.Result() - a) * (b - mean.Result()) / 7, BetaPertVariance, Measure.Number, beta),
-                new("triangular mean", "µ_T", (a + m + b) / 3, TriangularMean, Measure.Number, triangle),
-                new("triangular variance", "σ²_T", (Expression.Square(m - a) + ((m - a) * (b - m)) + Expression.Square(b - m)) / 18, TriangularVariance, Measure.Number, triangle),
-            ]);
+        Trace t = new();
+        t.Step("PERT mean", "µ", Measure.Number, PertMoments.Source, Centre(t));
+        t.Step("classic PERT variance", "σ²_P", Measure.Number, PertMoments.Source, ClassicSquare(t));
+        t.Step("beta-PERT variance", "σ²_B", Measure.Number, Beta, BetaSquare(t));
+        t.Step("triangular mean", "µ_T", Measure.Number, Triangle, TriangularCentre(t));
+        t.Step("triangular variance", "σ²_T", Measure.Number, Triangle, TriangularSquare(t));
+        return t.Workings("Three-point estimate");
     }
 
     /// <summary>The three values.</summary>
     /// <returns>Text such as <c>2 – 4 – 9</c>.</returns>
     public override string ToString() =>
-        string.Format(CultureInfo.InvariantCulture, "{0} – {1} – {2}", Figures.Significant(Minimum), Figures.Significant(Mode), Figures.Significant(Maximum));
+        Figures.Significant(Minimum) + " – " + Figures.Significant(Mode) + " – " + Figures.Significant(Maximum);
+
+    internal Num Centre(Trace? t = null) => PertMoments.Mean(A(t), M(t), B(t));
+
+    internal Num ClassicSquare(Trace? t = null) => Num.Square(PertMoments.ClassicDeviation(A(t), B(t)));
+
+    internal Num BetaSquare(Trace? t = null) => PertMoments.BetaVariance(A(t), M(t), B(t));
+
+    internal Num TriangularCentre(Trace? t = null) => (A(t) + M(t) + B(t)) / 3;
+
+    // By the two legs, so that nearly equal squares are not subtracted from each other.
+    internal Num TriangularSquare(Trace? t = null) =>
+        (Num.Square(M(t) - A(t)) + ((M(t) - A(t)) * (B(t) - M(t))) + Num.Square(B(t) - M(t))) / 18;
+
+    internal Num A(Trace? t) => t.Given("a", Minimum, Measure.Number);
+
+    internal Num M(Trace? t) => t.Given("m", Mode, Measure.Number);
+
+    internal Num B(Trace? t) => t.Given("b", Maximum, Measure.Number);
 }

@@ -33,14 +33,10 @@ public sealed record TriangularDistribution : Distribution
     public override double StandardDeviation => Math.Sqrt(Points.TriangularVariance);
 
     /// <inheritdoc/>
-    public override Workings Workings()
-    {
-        Expression a = Expression.Quantity("a", Points.Minimum, Measure.Number);
-        Expression m = Expression.Quantity("m", Points.Mode, Measure.Number);
-        Expression b = Expression.Quantity("b", Points.Maximum, Measure.Number);
-        Expression variance = (Expression.Square(m - a) + ((m - a) * (b - m)) + Expression.Square(b - m)) / 18;
-        return Moments((a + m + b) / 3, Expression.Sqrt(variance), Source.Derived("moments of the triangular distribution"));
-    }
+    public override Workings Workings() => Trace.Of(
+        Text(),
+        t => Centre(t, ThreePoint.Triangle, Points.TriangularCentre(t)),
+        t => Spread(t, ThreePoint.Triangle, Num.Sqrt(Points.TriangularSquare(t))));
 
     internal override double At(double u)
     {
@@ -52,19 +48,10 @@ public sealed record TriangularDistribution : Distribution
 
     internal override double CumulatedAt(double value)
     {
-        if (value <= Points.Minimum)
-        {
-            return 0;
-        }
-
-        if (value >= Points.Maximum)
-        {
-            return 1;
-        }
-
         double range = Points.Maximum - Points.Minimum;
-        return value < Points.Mode
-            ? (value - Points.Minimum) * (value - Points.Minimum) / (range * (Points.Mode - Points.Minimum))
+        return value <= Points.Minimum ? 0
+            : value >= Points.Maximum ? 1
+            : value < Points.Mode ? (value - Points.Minimum) * (value - Points.Minimum) / (range * (Points.Mode - Points.Minimum))
             : 1 - ((Points.Maximum - value) * (Points.Maximum - value) / (range * (Points.Maximum - Points.Mode)));
     }
 

@@ -8,6 +8,8 @@ namespace Refinish.Estimating;
 /// </code></example>
 public sealed record UniformDistribution : Distribution
 {
+    private static readonly Source Moments = Source.Derived("moments of the uniform distribution");
+
     /// <summary>Makes the distribution.</summary>
     /// <param name="minimum">Lower end a, −10¹⁵ to 10¹⁵.</param>
     /// <param name="maximum">Upper end b, more than <paramref name="minimum"/>.</param>
@@ -26,22 +28,25 @@ public sealed record UniformDistribution : Distribution
     public double Maximum { get; }
 
     /// <inheritdoc/>
-    public override double Mean => (Minimum + Maximum) / 2;
+    public override double Mean => Middle().Value;
 
     /// <inheritdoc/>
-    public override double StandardDeviation => (Maximum - Minimum) / Math.Sqrt(12);
+    public override double StandardDeviation => Deviation().Value;
 
     /// <inheritdoc/>
-    public override Workings Workings()
-    {
-        Expression a = Expression.Quantity("a", Minimum, Measure.Number);
-        Expression b = Expression.Quantity("b", Maximum, Measure.Number);
-        return Moments((a + b) / 2, (b - a) / Expression.Sqrt(12), Source.Derived("moments of the uniform distribution"));
-    }
+    public override Workings Workings() => Trace.Of(Text(), Middle, Deviation);
 
     internal override double At(double u) => Minimum + (u * (Maximum - Minimum));
 
     internal override double CumulatedAt(double value) => Math.Min(1, Math.Max(0, (value - Minimum) / (Maximum - Minimum)));
+
+    private Num Middle(Trace? t = null) => Centre(t, Moments, (A(t) + B(t)) / 2);
+
+    private Num Deviation(Trace? t = null) => Spread(t, Moments, (B(t) - A(t)) / Num.Sqrt(t.Number(12)));
+
+    private Num A(Trace? t) => t.Given("a", Minimum, Measure.Number);
+
+    private Num B(Trace? t) => t.Given("b", Maximum, Measure.Number);
 
     private protected override string Text() => "uniform from " + Figures.Significant(Minimum) + " to " + Figures.Significant(Maximum);
 }

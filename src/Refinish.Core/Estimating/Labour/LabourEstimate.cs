@@ -17,6 +17,10 @@ namespace Refinish.Estimating;
 /// </code></example>
 public sealed record LabourEstimate
 {
+    private static readonly Source Added = Source.Derived("means add up");
+    private static readonly Source Evenly = Source.Derived("work shared evenly");
+    private static readonly Source Independent = Source.Derived("variances of independent tasks add up");
+
     /// <summary>Adds up the hours.</summary>
     /// <param name="tasks">The tasks of the job.</param>
     /// <param name="difficulty">Factor on the work at the site, for an occupied home, stairs, no window; 1 unless given; 0.5 to 3.</param>
@@ -41,16 +45,16 @@ public sealed record LabourEstimate
     public IReadOnlyList<LabourLine> Lines { get; }
 
     /// <summary>Mean hours of one person for everything.</summary>
-    public TimeSpan Hours => Durations.FromHours(MeanHours);
+    public TimeSpan Hours => Durations.FromSeconds(All().Value);
 
     /// <summary>Mean hours on the clock when the crew shares the work evenly and nobody waits.</summary>
-    public TimeSpan CrewHours => Durations.FromHours(MeanHours / Crew);
+    public TimeSpan CrewHours => Durations.FromSeconds(Shared().Value);
 
     /// <summary>Standard deviation by the classic PERT variance ((b − a)/6)², tasks independent.</summary>
-    public TimeSpan ClassicDeviation => Durations.FromHours(Math.Sqrt(Lines.Sum(line => line.HourRange.ClassicVariance)));
+    public TimeSpan ClassicDeviation => Durations.FromSeconds(Classic().Value);
 
     /// <summary>Standard deviation by the variance of the beta distribution (µ − a)(b − µ)/7, tasks independent.</summary>
-    public TimeSpan BetaPertDeviation => Durations.FromHours(Math.Sqrt(Lines.Sum(line => line.HourRange.BetaPertVariance)));
+    public TimeSpan BetaPertDeviation => Durations.FromSeconds(BetaPert().Value);
 
     /// <summary>Standard deviation of the sum when every two tasks are equally correlated: √(Σσ² + ρ((Σσ)² − Σσ²)).</summary>
     /// <param name="reading">How the three points are read, and so which variance is meant.</param>
@@ -73,44 +77,48 @@ public sealed record LabourEstimate
         return Durations.FromHours(Math.Sqrt(squares + (rho * ((sum * sum) - squares))));
     }
 
-    private double MeanHours => Lines.Sum(line => line.HourRange.Mean);
-
     /// <summary>How the hours follow.</summary>
     /// <returns>The derivation.</returns>
-    public Workings Workings()
-    {
-        Expression k = Expression.Quantity("k", Difficulty, Measure.Number);
-        List<WorkingStep> steps = [];
-        foreach (LabourLine line in Lines)
-        {
-            string symbol = "t_" + Figures.Fixed(steps.Count + 1, 0);
-            steps.Add(new(line.Code + " " + line.Description, symbol, line.Task.Formula(k), line.HourRange.Mean * 3600, Measure.Hours, line.Task.Standard.Source));
-        }
-
-        Source independent = Source.Derived("variances of independent tasks add up");
-        WorkingStep sum = new("mean hours of one person", "t", Expression.Sum(steps.Select(step => step.Result())), MeanHours * 3600, Measure.Hours, Source.Derived("means add up"));
-        Expression classic = Expression.Sqrt(Expression.Sum(Lines.Select(line => Expression.Square((Hour("b", line.HourRange.Maximum) - Hour("a", line.HourRange.Minimum)) / 6))));
-        Expression beta = Expression.Sqrt(Expression.Sum(Lines.Select(line => BetaVariance(line.HourRange))));
-        steps.Add(sum);
-        steps.Add(new("hours on the clock", "t_c", sum.Result() / Expression.Quantity("N", Crew, Measure.Number), MeanHours / Crew * 3600, Measure.Hours, Source.Derived("work shared evenly")));
-        steps.Add(new("standard deviation, classic PERT", "σ_P", classic, Math.Sqrt(Lines.Sum(line => line.HourRange.ClassicVariance)) * 3600, Measure.Hours, independent));
-        steps.Add(new("standard deviation, beta-PERT", "σ_B", beta, Math.Sqrt(Lines.Sum(line => line.HourRange.BetaPertVariance)) * 3600, Measure.Hours, independent));
-        return new Workings("Labour", steps);
-    }
+    public Workings Workings() => Trace.Of("Labour", All, Shared, Classic, BetaPert);
 
     /// <summary>The hours in one line.</summary>
     /// <returns>Text such as <c>6.2 h of labour, standard deviation 0.41 h (beta-PERT)</c>.</returns>
     public override string ToString() =>
-        Measure.Hours.Format(MeanHours * 3600, figures: 3) + " of labour, standard deviation " + Measure.Hours.Format(BetaPertDeviation.TotalSeconds, figures: 2) + " (beta-PERT)";
+        Measure.Hours.Format(All().Value, figures: 3) + " of labour, standard deviation "
+            + Measure.Hours.Format(BetaPert().Value, figures: 2) + " (beta-PERT)";
 
-    // (µ − a)(b − µ)/7 with the mean written out, so that exact hours give zero to the last digit.
-    private static Expression BetaVariance(ThreePoint hours)
+    private Num All(Trace? t = null)
     {
-        Expression a = Hour("a", hours.Minimum);
-        Expression m = Hour("m", hours.Mode);
-        Expression b = Hour("b", hours.Maximum);
-        return ((4 * (m - a)) + (b - a)) / 6 * (((4 * (b - m)) + (b - a)) / 6) / 7;
+        Num sum = 0;
+        for (int i = 0; i < Lines.Count; i++)
+        {
+            sum += Mean(i, t);
+        }
+
+        return t.Step("mean hours of one person", "t", Measure.Hours, Added, sum);
     }
 
-    private static Expression Hour(string symbol, double hours) => Expression.Quantity(symbol, hours * 3600, Measure.Hours);
+    private Num Mean(int i, Trace? t)
+    {
+        LabourLine line = Lines[i];
+        Num mean = line.Task.Mean(t.Given("k", Difficulty, Measure.Number), t);
+        return t is null
+            ? mean
+            : t.Step(line.Code + " " + line.Description, "t_" + Figures.Fixed(i + 1, 0), Measure.Hours, line.Task.Standard.Source, mean);
+    }
+
+    private Num Shared(Trace? t = null) =>
+        t.Step("hours on the clock", "t_c", Measure.Hours, Evenly, All(t) / t.Given("N", Crew, Measure.Number));
+
+    private Num Classic(Trace? t = null) => t.Step("standard deviation, classic PERT", "σ_P", Measure.Hours, Independent, Num.Sqrt(Num.Sum(
+        Lines.Select(line => Num.Square(PertMoments.ClassicDeviation(Least(line, t), Most(line, t)))))));
+
+    private Num BetaPert(Trace? t = null) => t.Step("standard deviation, beta-PERT", "σ_B", Measure.Hours, Independent, Num.Sqrt(Num.Sum(
+        Lines.Select(line => PertMoments.BetaVariance(Least(line, t), Likely(line, t), Most(line, t))))));
+
+    private static Num Least(LabourLine line, Trace? t) => t.Given("a", line.HourRange.Minimum * 3600, Measure.Hours);
+
+    private static Num Likely(LabourLine line, Trace? t) => t.Given("m", line.HourRange.Mode * 3600, Measure.Hours);
+
+    private static Num Most(LabourLine line, Trace? t) => t.Given("b", line.HourRange.Maximum * 3600, Measure.Hours);
 }

@@ -126,48 +126,56 @@ public sealed record LabourTask
     /// count as its total. In the costs of a plan they are stretched to the minutes of the clock that are paid: an operation takes whole
     /// minutes, and a coat as long as mixing and gun need.
     /// </summary>
-    public ThreePoint Hours =>
-        (Standard.Fixed + (Standard.PerSquareMeter * area) + (Standard.PerUnit * PaidUnits)) * (Times * PaidRepeats * Stretch);
+    public ThreePoint Hours => new(
+        Work(Standard.Fixed.Minimum, Standard.PerSquareMeter.Minimum, Standard.PerUnit.Minimum).Value,
+        Work(Standard.Fixed.Mode, Standard.PerSquareMeter.Mode, Standard.PerUnit.Mode).Value,
+        Work(Standard.Fixed.Maximum, Standard.PerSquareMeter.Maximum, Standard.PerUnit.Maximum).Value);
 
     /// <summary>Paid minutes of the clock over the hours of the standards; 1 outside of plans.</summary>
     internal double Stretch { get; init; } = 1;
 
     /// <summary>Part of the mean hours that goes by area.</summary>
-    internal double AreaShare => Hours.Mean > 0 ? Standard.PerSquareMeter.Mean * area * Times * PaidRepeats * Stretch / Hours.Mean : 0;
+    internal double AreaShare => Hours.Mean > 0 ? Work(0, Standard.PerSquareMeter.Mean, 0).Value / Hours.Mean : 0;
 
     /// <summary>Units of the same standard that stand before this task in its operation; they have done what is done once.</summary>
     internal double UnitsBefore { get; init; }
-
-    private double PaidUnits => Paid(UnitsBefore + Units) - Paid(UnitsBefore);
-
-    private double PaidRepeats => Learning?.Total(Repeats) ?? Repeats;
 
     /// <summary>The standard and the mean hours.</summary>
     /// <returns>One line of text.</returns>
     public override string ToString() => Standard + ": " + Measure.Hours.Format(Hours.Mean * 3600, figures: 3);
 
-    internal Expression Formula(Expression difficulty)
+    /// <summary>Mean time.</summary>
+    internal Num Mean(Num difficulty, Trace? t) =>
+        Work(
+            t.Given("t_0", Standard.Fixed.Mean * 3600, Measure.Hours),
+            t.Given("t_A", Standard.PerSquareMeter.Mean * 3600, Measure.Hours),
+            t.Given("t_u", Standard.PerUnit.Mean * 3600, Measure.Hours),
+            t)
+        * (Standard.IsOnSite ? difficulty : 1);
+
+    private Num Work(Num once, Num perArea, Num perUnit, Trace? t = null)
     {
-        Expression f = Expression.Quantity("t_0", Standard.Fixed.Mean * 3600, Measure.Hours);
-        Expression a = Expression.Quantity("t_A", Standard.PerSquareMeter.Mean * 3600, Measure.Hours);
-        Expression u = Expression.Quantity("t_u", Standard.PerUnit.Mean * 3600, Measure.Hours);
-        Expression n = Expression.Quantity("n_u", Units, Measure.Number);
-        Expression b = Expression.Quantity("n_b", UnitsBefore, Measure.Number);
-        Expression units = Standard.OncePerVisitFraction == 0 ? n
-            : UnitsBefore == 0 ? Counted(n, Units)
-            : Counted(b + n, UnitsBefore + Units) - Counted(b, UnitsBefore);
-        Expression once = f + (a * Expression.Quantity("A", area, Measure.Area)) + (u * units);
-        Expression hours = once * Expression.Quantity("n", Times, Measure.Number);
-        Expression repeated = Repeats == 1 ? hours : hours * Expression.Quantity("T_n", PaidRepeats, Measure.Number);
-        Expression paid = Stretch == 1 ? repeated : repeated * Expression.Quantity("c", Stretch, Measure.Number);
-        return paid * (Standard.IsOnSite ? difficulty : 1);
+        Num times = t.Given("n", Times, Measure.Number);
+        Num repeated = Repeats == 1 ? times : times * t.Given("T_n", Learning?.Total(Repeats) ?? Repeats, Measure.Number);
+        return (once + (perArea * t.Given("A", area, Measure.Area)) + (perUnit * PaidUnits(t)))
+            * (Stretch == 1 ? repeated : repeated * t.Given("c", Stretch, Measure.Number));
     }
 
-    // Of so many units all but the first leave out what is done once.
-    private double Paid(double units) => units > 1 ? 1 + ((units - 1) * (1 - Standard.OncePerVisitFraction)) : units;
+    // Of so many units all but the first of the visit leave out what is done once.
+    private Num PaidUnits(Trace? t)
+    {
+        Num units = t.Given("n_u", Units, Measure.Number);
+        if (Standard.OncePerVisitFraction == 0)
+        {
+            return units;
+        }
 
-    private Expression Counted(Expression units, double number) =>
-        number > 1 ? 1 + ((units - 1) * (1 - Expression.Quantity("q", Standard.OncePerVisitFraction, Measure.Percent))) : units;
+        Num before = t.Given("n_b", UnitsBefore, Measure.Number);
+        return UnitsBefore == 0 ? Paid(units, t) : Paid(before + units, t) - Paid(before, t);
+    }
+
+    private Num Paid(Num units, Trace? t) =>
+        units.Value > 1 ? 1 + ((units - 1) * (1 - t.Given("q", Standard.OncePerVisitFraction, Measure.Percent))) : units;
 
     // A rate that the constructor has no number for would be no hours without a word.
     private static void Uses(LabourStandard standard, bool area, bool units)

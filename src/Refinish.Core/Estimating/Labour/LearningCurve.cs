@@ -17,6 +17,10 @@ public sealed record LearningCurve
 {
     internal const int MostRepeats = 10_000;
 
+    private static readonly Source Crawford = Source.FromMemory("unit model of the learning curve (Crawford)");
+    private static readonly Source Wright = Source.FromMemory("cumulative-average model of the learning curve (Wright, 1936)");
+    private static readonly Source Mean = Source.Derived("total over number");
+
     private readonly double slope;
 
     /// <summary>Makes a curve.</summary>
@@ -35,44 +39,23 @@ public sealed record LearningCurve
     /// <summary>What is left at each doubling.</summary>
     public Ratio Slope => Ratio.FromDecimalFractions(slope);
 
-    private double B => Math.Log(slope) / Math.Log(2);
-
     /// <summary>Time of one unit in terms of the first.</summary>
     /// <param name="number">Which one, 1 to 10 000.</param>
     /// <returns>1 for the first.</returns>
     /// <exception cref="ArgumentOutOfRangeException"><paramref name="number"/> is outside its range.</exception>
-    public double Unit(int number)
-    {
-        Guard.Count(number, 1, MostRepeats, nameof(number));
-        return Model == LearningModel.Unit ? Math.Pow(number, B) : Math.Pow(number, 1 + B) - (number == 1 ? 0 : Math.Pow(number - 1, 1 + B));
-    }
+    public double Unit(int number) => Last(Guard.Count(number, 1, MostRepeats, nameof(number))).Value;
 
     /// <summary>Time of the first units together in terms of the first one.</summary>
     /// <param name="count">How many, 1 to 10 000.</param>
     /// <returns>1 for one, less than <paramref name="count"/> for more.</returns>
     /// <exception cref="ArgumentOutOfRangeException"><paramref name="count"/> is outside its range.</exception>
-    public double Total(int count)
-    {
-        Guard.Count(count, 1, MostRepeats, nameof(count));
-        if (Model == LearningModel.CumulativeAverage)
-        {
-            return Math.Pow(count, 1 + B);
-        }
-
-        double sum = 0;
-        for (int k = 1; k <= count; k++)
-        {
-            sum += Math.Pow(k, B);
-        }
-
-        return sum;
-    }
+    public double Total(int count) => All(Guard.Count(count, 1, MostRepeats, nameof(count))).Value;
 
     /// <summary>Average time of the first units in terms of the first one.</summary>
     /// <param name="count">How many, 1 to 10 000.</param>
     /// <returns>Total / count.</returns>
     /// <exception cref="ArgumentOutOfRangeException"><paramref name="count"/> is outside its range.</exception>
-    public double Average(int count) => Total(count) / count;
+    public double Average(int count) => Average(Guard.Count(count, 1, MostRepeats, nameof(count)), null).Value;
 
     /// <summary>How the last, the total and the average of a number of units follow.</summary>
     /// <param name="count">How many, 1 to 10 000.</param>
@@ -81,38 +64,37 @@ public sealed record LearningCurve
     public Workings Workings(int count)
     {
         Guard.Count(count, 1, MostRepeats, nameof(count));
-        Source source = Source.FromMemory(Model == LearningModel.Unit ? "unit model of the learning curve (Crawford)" : "cumulative-average model of the learning curve (Wright, 1936)");
-        Expression n = Expression.Quantity("n", count, Measure.Number);
-        WorkingStep exponent = new("exponent", "b", Expression.Ln(Expression.Quantity("s", slope, Measure.Percent)) / Expression.Ln(2), B, Measure.Number, source);
-        Expression b = exponent.Result();
-        Expression total = Model == LearningModel.Unit ? Powers(1, count, b) : Expression.Power(n, 1 + b);
-        Expression last = Model == LearningModel.Unit
-            ? Expression.Power(n, b)
-            : count == 1 ? 1 : Expression.Power(n, 1 + b) - Expression.Power(n - 1, 1 + b);
-        WorkingStep sum = new("all units, in terms of the first", "T_n", total, Total(count), Measure.Number, source);
-        return new Workings(
-            ToString(),
-            [
-                exponent,
-                new("last unit, in terms of the first", "t_n", last, Unit(count), Measure.Number, source),
-                sum,
-                new("average unit, in terms of the first", "t_a", sum.Result() / n, Average(count), Measure.Number, Source.Derived("total over number")),
-            ]);
+        return Trace.Of(ToString(), B, t => Last(count, t), t => All(count, t), t => Average(count, t));
     }
 
     /// <summary>Model and slope.</summary>
     /// <returns>Text such as <c>CumulativeAverage learning, 90 %</c>.</returns>
     public override string ToString() => Model.ToString("G") + " learning, " + Measure.Percent.Format(slope);
 
-    // Halved again and again, so that ten thousand terms do not nest ten thousand deep.
-    private static Expression Powers(int from, int to, Expression b)
-    {
-        if (from == to)
-        {
-            return Expression.Power(from, b);
-        }
+    private Source Method => Model == LearningModel.Unit ? Crawford : Wright;
 
+    private Num B(Trace? t) =>
+        t.Step("exponent", "b", Measure.Number, Method, Num.Ln(t.Given("s", slope, Measure.Percent)) / Num.Ln(t.Number(2)));
+
+    private Num Last(int count, Trace? t = null)
+    {
+        Num n = t.Given("n", count, Measure.Number);
+        return t.Step("last unit, in terms of the first", "t_n", Measure.Number, Method,
+            Model == LearningModel.Unit ? Num.Power(n, B(t))
+            : count == 1 ? 1
+            : Num.Power(n, 1 + B(t)) - Num.Power(n - 1, 1 + B(t)));
+    }
+
+    private Num All(int count, Trace? t = null) => t.Step("all units, in terms of the first", "T_n", Measure.Number, Method,
+        Model == LearningModel.Unit ? Powers(1, count, B(t)) : Num.Power(t.Given("n", count, Measure.Number), 1 + B(t)));
+
+    private Num Average(int count, Trace? t) => t.Step("average unit, in terms of the first", "t_a", Measure.Number, Mean,
+        All(count, t) / t.Given("n", count, Measure.Number));
+
+    // Halved again and again, so that ten thousand terms do not nest ten thousand deep.
+    private static Num Powers(int from, int to, Num b)
+    {
         int middle = (from + to) / 2;
-        return Powers(from, middle, b) + Powers(middle + 1, to, b);
+        return from == to ? Num.Power(from, b) : Powers(from, middle, b) + Powers(middle + 1, to, b);
     }
 }

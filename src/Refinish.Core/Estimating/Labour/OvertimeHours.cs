@@ -20,8 +20,6 @@ namespace Refinish.Estimating;
 /// </code></example>
 public sealed record OvertimeHours
 {
-    private readonly List<(DateTime Start, long Regular)> weeks = [];
-
     /// <summary>Applies a rule to the days of one person.</summary>
     /// <param name="rule">The rule.</param>
     /// <param name="worker">Id of the person.</param>
@@ -32,32 +30,11 @@ public sealed record OvertimeHours
     {
         Rule = Guard.NotNull(rule, nameof(rule));
         Worker = Guard.Id(worker, nameof(worker));
-        SortedDictionary<DateTime, long> dates = [];
-        foreach (PaidDay day in Guard.List(days, nameof(days)))
-        {
-            dates.TryGetValue(day.Date, out long before);
-            dates[day.Date] = before + day.Hours.Ticks;
-        }
-
-        Days = new ValueList<PaidDay>(dates.Select(day => new PaidDay(day.Key, TimeSpan.FromTicks(day.Value))));
-        long regular = rule.Daily.Count > 0 ? rule.Daily[0].After.Ticks : long.MaxValue;
-        foreach (KeyValuePair<DateTime, long> day in dates)
-        {
-            DateTime start = rule.WeekOf(day.Key);
-            long counted = Math.Min(day.Value, regular);
-            if (weeks.Count > 0 && weeks[weeks.Count - 1].Start == start)
-            {
-                counted += weeks[weeks.Count - 1].Regular;
-                weeks.RemoveAt(weeks.Count - 1);
-            }
-
-            weeks.Add((start, counted));
-        }
-
-        Bands = new ValueList<OvertimeBand>(
-            Of(rule.Daily, dates.Values, false)
-                .Concat(Of(rule.Weekly, weeks.Select(week => week.Regular), true))
-                .Where(band => band.Hours > TimeSpan.Zero));
+        Days = new ValueList<PaidDay>(Guard.List(days, nameof(days))
+            .GroupBy(day => day.Date)
+            .OrderBy(date => date.Key)
+            .Select(date => new PaidDay(date.Key, TimeSpan.FromTicks(date.Sum(day => day.Hours.Ticks)))));
+        Bands = new ValueList<OvertimeBand>(Of(false).Concat(Of(true)).Where(band => band.Hours > TimeSpan.Zero));
         Overtime = TimeSpan.FromTicks(Bands.Sum(band => band.Hours.Ticks));
         PremiumHours = Bands.Sum(band => band.Premium);
     }
@@ -104,41 +81,10 @@ public sealed record OvertimeHours
     /// <returns>The derivation.</returns>
     public Workings Workings()
     {
-        List<WorkingStep> steps = [];
-        List<Expression> premiums = [];
-        Expression[] days = [.. Days.Select((day, i) =>
-            Expression.Quantity("t_" + Figures.Fixed(i + 1, 0), day.Hours.TotalSeconds, Measure.Hours))];
-        Expression[] regular = [.. weeks.Select(week => Expression.Sum(Days
-            .Select((day, i) => (day, i))
-            .Where(one => Rule.WeekOf(one.day.Date) == week.Start)
-            .Select(one => Rule.Daily.Count > 0 ? Expression.Min(days[one.i], Hours("T_1", Rule.Daily[0].After)) : days[one.i])))];
-        Add("day", Rule.Daily, days);
-        Add("week", Rule.Weekly, regular);
-        Expression premium = premiums.Count == 0 ? Expression.Number(0) : Expression.Sum(premiums);
-        steps.Add(new("premium, in hours of the wage", "t_p", premium, (double)PremiumHours * 3600, Measure.Hours, Rule.Source));
-        return new Workings("Overtime of " + Worker, steps);
-
-        void Add(string word, IReadOnlyList<OvertimeStep> list, Expression[] hours)
-        {
-            for (int i = 0; i < list.Count && hours.Length > 0; i++)
-            {
-                Expression from = Hours("T", list[i].After);
-                Expression beyond = Expression.Sum(hours.Select(all => Expression.Max(
-                    0, (i + 1 < list.Count ? Expression.Min(all, Hours("T'", list[i + 1].After)) : all) - from)));
-                double seconds = Bands
-                    .Where(band => band.Step == list[i] && band.IsWeekly == (word == "week"))
-                    .Sum(band => band.Hours.TotalSeconds);
-                WorkingStep step = new(
-                    "hours of the " + word + " " + list[i],
-                    "t_" + word[0] + Figures.Fixed(i + 1, 0),
-                    beyond,
-                    seconds,
-                    Measure.Hours,
-                    Rule.Source);
-                steps.Add(step);
-                premiums.Add(step.Result() * (Expression.Quantity("f", (double)list[i].Factor, Measure.Number) - 1));
-            }
-        }
+        Trace t = new();
+        Num premium = Num.Sum([.. Premiums(false, t), .. Premiums(true, t)]);
+        t.Step("premium, in hours of the wage", "t_p", Measure.Hours, Rule.Source, premium);
+        return t.Workings("Overtime of " + Worker);
     }
 
     /// <summary>The person and the overtime.</summary>
@@ -155,16 +101,39 @@ public sealed record OvertimeHours
     /// <inheritdoc/>
     public override int GetHashCode() => unchecked((StringComparer.Ordinal.GetHashCode(Worker) * 31) + Days.GetHashCode());
 
-    private static IEnumerable<OvertimeBand> Of(IReadOnlyList<OvertimeStep> steps, IEnumerable<long> hours, bool isWeekly)
+    private IReadOnlyList<OvertimeStep> Steps(bool isWeekly) => isWeekly ? Rule.Weekly : Rule.Daily;
+
+    private IEnumerable<OvertimeBand> Of(bool isWeekly) => Steps(isWeekly).Select((step, i) =>
+        new OvertimeBand(step, isWeekly, Durations.FromSeconds(Beyond(isWeekly, i).Value).Ticks));
+
+    private IEnumerable<Num> Premiums(bool isWeekly, Trace t)
     {
-        long[] all = [.. hours];
-        for (int i = 0; i < steps.Count; i++)
+        string word = isWeekly ? "week" : "day";
+        for (int i = 0; i < Steps(isWeekly).Count && Days.Count > 0; i++)
         {
-            long from = steps[i].After.Ticks;
-            long until = i + 1 < steps.Count ? steps[i + 1].After.Ticks : long.MaxValue;
-            yield return new OvertimeBand(steps[i], isWeekly, all.Sum(ticks => Math.Max(0, Math.Min(ticks, until) - from)));
+            OvertimeStep step = Steps(isWeekly)[i];
+            Num hours = t.Step("hours of the " + word + " " + step, "t_" + word[0] + Figures.Fixed(i + 1, 0), Measure.Hours, Rule.Source,
+                Beyond(isWeekly, i, t));
+            yield return hours * (t.Given("f", (double)step.Factor, Measure.Number) - 1);
         }
     }
 
-    private static Expression Hours(string symbol, TimeSpan time) => Expression.Quantity(symbol, time.TotalSeconds, Measure.Hours);
+    // Of all days or weeks the hours between a step and the next.
+    private Num Beyond(bool isWeekly, int i, Trace? t = null)
+    {
+        IReadOnlyList<OvertimeStep> steps = Steps(isWeekly);
+        Num from = t.Given("T", steps[i].After.TotalSeconds, Measure.Hours);
+        return Num.Sum((isWeekly ? Weeks(t) : Days.Select((_, day) => Day(day, t))).Select(all => Num.Max(
+            0, (i + 1 < steps.Count ? Num.Min(all, t.Given("T'", steps[i + 1].After.TotalSeconds, Measure.Hours)) : all) - from)));
+    }
+
+    // Of each week the hours that no day has paid as overtime.
+    private IEnumerable<Num> Weeks(Trace? t) => Days
+        .Select((day, i) => (Start: Rule.WeekOf(day.Date), Regular: Rule.Daily.Count == 0
+            ? Day(i, t) : Num.Min(Day(i, t), t.Given("T_1", Rule.Daily[0].After.TotalSeconds, Measure.Hours))))
+        .GroupBy(day => day.Start, day => day.Regular)
+        .Select(Num.Sum);
+
+    private Num Day(int i, Trace? t) => t is null
+        ? Days[i].Hours.TotalSeconds : t.Given("t_" + Figures.Fixed(i + 1, 0), Days[i].Hours.TotalSeconds, Measure.Hours);
 }

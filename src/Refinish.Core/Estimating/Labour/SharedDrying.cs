@@ -16,6 +16,8 @@ namespace Refinish.Estimating;
 /// </code></example>
 public sealed record SharedDrying
 {
+    private static readonly Source InTurns = Source.Derived("one person, like fixtures, coats in turn");
+
     private readonly double coat;
     private readonly double drying;
 
@@ -46,45 +48,42 @@ public sealed record SharedDrying
     public TimeSpan BetweenCoats => Durations.FromSeconds(drying);
 
     /// <summary>Clock time when each fixture is finished before the next is begun.</summary>
-    public TimeSpan OneAfterTheOther => Durations.FromSeconds(Apart);
+    public TimeSpan OneAfterTheOther => Durations.FromSeconds(Apart().Value);
 
     /// <summary>Clock time when coats go round in turn.</summary>
-    public TimeSpan InTurn => Durations.FromSeconds(Turn);
+    public TimeSpan InTurn => Durations.FromSeconds(Turn().Value);
 
     /// <summary>Clock time saved.</summary>
-    public TimeSpan Saved => Durations.FromSeconds(Apart - Turn);
+    public TimeSpan Saved => Durations.FromSeconds(Gain().Value);
 
     /// <summary>Waiting that is left when coats go round in turn.</summary>
-    public TimeSpan Waiting => Durations.FromSeconds(Turn - (Fixtures * Coats * coat));
-
-    private double Round => Math.Max(Fixtures * coat, coat + drying);
-
-    private double Apart => Fixtures * ((Coats * coat) + ((Coats - 1) * drying));
-
-    private double Turn => ((Coats - 1) * Round) + (Fixtures * coat);
+    public TimeSpan Waiting => Durations.FromSeconds(Left().Value);
 
     /// <summary>How the times follow.</summary>
     /// <returns>The derivation.</returns>
-    public Workings Workings()
-    {
-        Expression n = Expression.Quantity("n", Fixtures, Measure.Number);
-        Expression k = Expression.Quantity("k", Coats, Measure.Number);
-        Expression w = Expression.Quantity("w", coat, Measure.Minutes);
-        Expression d = Expression.Quantity("d", drying, Measure.Minutes);
-        Source source = Source.Derived("one person, like fixtures, coats in turn");
-        WorkingStep apart = new("one after the other", "t_1", n * ((k * w) + ((k - 1) * d)), Apart, Measure.Hours, source);
-        WorkingStep turn = new("in turn", "t_2", ((k - 1) * Expression.Max(n * w, w + d)) + (n * w), Turn, Measure.Hours, source);
-        return new Workings(
-            "Shared drying",
-            [
-                apart,
-                turn,
-                new("saved", "Δt", apart.Result() - turn.Result(), Apart - Turn, Measure.Hours, source),
-                new("waiting that is left", "t_w", turn.Result() - (n * k * w), Turn - (Fixtures * Coats * coat), Measure.Hours, source),
-            ]);
-    }
+    public Workings Workings() => Trace.Of("Shared drying", Apart, Turn, Gain, Left);
 
     /// <summary>Times with and without taking turns.</summary>
     /// <returns>One line of text.</returns>
-    public override string ToString() => Measure.Hours.Format(Turn, figures: 3) + " in turn, " + Measure.Hours.Format(Apart, figures: 3) + " one after the other";
+    public override string ToString() =>
+        Measure.Hours.Format(Turn().Value, figures: 3) + " in turn, "
+            + Measure.Hours.Format(Apart().Value, figures: 3) + " one after the other";
+
+    private Num Apart(Trace? t = null) =>
+        t.Step("one after the other", "t_1", Measure.Hours, InTurns, N(t) * ((K(t) * W(t)) + ((K(t) - 1) * D(t))));
+
+    private Num Turn(Trace? t = null) =>
+        t.Step("in turn", "t_2", Measure.Hours, InTurns, ((K(t) - 1) * Num.Max(N(t) * W(t), W(t) + D(t))) + (N(t) * W(t)));
+
+    private Num Gain(Trace? t = null) => t.Step("saved", "Δt", Measure.Hours, InTurns, Apart(t) - Turn(t));
+
+    private Num Left(Trace? t = null) => t.Step("waiting that is left", "t_w", Measure.Hours, InTurns, Turn(t) - (N(t) * K(t) * W(t)));
+
+    private Num N(Trace? t) => t.Given("n", Fixtures, Measure.Number);
+
+    private Num K(Trace? t) => t.Given("k", Coats, Measure.Number);
+
+    private Num W(Trace? t) => t.Given("w", coat, Measure.Minutes);
+
+    private Num D(Trace? t) => t.Given("d", drying, Measure.Minutes);
 }

@@ -8,6 +8,14 @@ internal static class Money
     /// <summary>Shares and quantities beyond this would overflow a decimal product.</summary>
     public const decimal Largest = 1_000_000_000m;
 
+    /// <summary>To the nearest multiple of a coin, halves up.</summary>
+    public static Refinish.Amount ToCoin(Refinish.Amount amount, Refinish.Amount coin) =>
+        Refinish.Amount.Floor((amount / coin) + 0.5m) * coin;
+
+    /// <summary>A calculated number as money, rounded to the currency.</summary>
+    public static Refinish.Amount Rounded(Num x, Currency currency) =>
+        x.IsTraced ? Refinish.Amount.Round(new Refinish.Amount((decimal)x.Value, x.Formula), currency) : currency.Round(x.Value);
+
     /// <summary>A share as the decimal that was meant: fifteen figures, so that 7.25 % is 0.0725.</summary>
     public static decimal Fraction(Ratio value, Bounds bounds, string name) => (decimal)Guard.Within(value, bounds, name);
 

@@ -24,10 +24,17 @@ public sealed record BookReserve
 {
     private const int MostCells = 20_000;
 
+    private static readonly Source Conditional =
+        Source.Derived("share of those good today that fails within what is left of the term, times the chance of a claim");
+
+    private static readonly Source Sums = Source.Derived("means and variances of independent claims add up");
+    private static readonly Source Approximation = Source.Derived("normal approximation of the sum");
+
     private readonly double confidence;
     private readonly double[] claims;
     private readonly double[] costs;
     private readonly decimal cell;
+    private readonly Measure money;
 
     /// <summary>Adds up a book.</summary>
     /// <param name="jobs">The jobs, at least one and together at most 20 000.</param>
@@ -40,6 +47,7 @@ public sealed record BookReserve
     public BookReserve(IReadOnlyList<WarrantyJob> jobs, Ratio confidence, Currency currency)
     {
         Currency = Guard.NotNull(currency, nameof(currency));
+        money = Measure.Money(currency);
         Jobs = Guard.List(jobs, nameof(jobs), 1);
         Guard.Rule(Jobs.Sum(job => (long)job.Count) <= 20_000, nameof(jobs), Jobs.Sum(job => (double)job.Count), Measure.Number, "at most 20000 jobs");
         foreach (WarrantyJob job in Jobs)
@@ -73,16 +81,16 @@ public sealed record BookReserve
     public bool IsExact { get; }
 
     /// <summary>Claims to expect.</summary>
-    public double ExpectedClaims => Jobs.Sum(job => job.Count * job.Chance);
+    public double ExpectedClaims => Expected().Value;
 
     /// <summary>Number of claims that is not exceeded with the confidence.</summary>
     public int Claims => Quantile(claims);
 
     /// <summary>Cost to expect, rounded to the currency.</summary>
-    public decimal ExpectedCost => Currency.Round(Mean);
+    public decimal ExpectedCost => MeanRounded().Value;
 
     /// <summary>Standard deviation of the cost, rounded to the currency.</summary>
-    public decimal CostDeviation => Currency.Round(Deviation);
+    public decimal CostDeviation => DeviationRounded().Value;
 
     /// <summary>The least amount that suffices with the confidence, from the distribution itself.</summary>
     public decimal Reserve => Quantile(costs) * cell;
@@ -90,13 +98,7 @@ public sealed record BookReserve
     /// <summary>
     /// The same by the normal approximation, mean + z · standard deviation, rounded to the currency: too low where claims are few.
     /// </summary>
-    public decimal NormalReserve => Currency.Round(Mean + (Z * Deviation));
-
-    private double Z => Distribution.ScoreOf(confidence);
-
-    private double Mean => Jobs.Sum(job => job.Count * job.Chance * (double)job.CostPerClaim);
-
-    private double Deviation => Math.Sqrt(Jobs.Sum(job => job.Count * job.Chance * (1 - job.Chance) * (double)job.CostPerClaim * (double)job.CostPerClaim));
+    public decimal NormalReserve => Normal().Value;
 
     /// <summary>The chance that claims cost more than an amount.</summary>
     /// <param name="amount">The amount, at least 0.</param>
@@ -119,39 +121,14 @@ public sealed record BookReserve
     /// write out.
     /// </summary>
     /// <returns>The derivation.</returns>
-    public Workings Workings()
-    {
-        Measure money = Measure.Money(Currency);
-        Source conditional = Source.Derived("share of those good today that fails within what is left of the term, times the chance of a claim");
-        List<WorkingStep> steps = [];
-        List<Expression> means = [];
-        List<Expression> counts = [];
-        List<Expression> variances = [];
-        foreach (WarrantyJob job in Jobs)
-        {
-            WorkingStep chance = new("chance of a claim, " + job.Name, "p_" + Figures.Fixed(steps.Count + 1, 0), job.Formula(), job.Chance, Measure.Percent, conditional);
-            steps.Add(chance);
-            Expression n = Expression.Quantity("n", job.Count, Measure.Number);
-            Expression c = Expression.Quantity("c", (double)job.CostPerClaim, money);
-            counts.Add(n * chance.Result());
-            means.Add(n * chance.Result() * c);
-            variances.Add(n * chance.Result() * (1 - chance.Result()) * Expression.Square(c));
-        }
-
-        Source sums = Source.Derived("means and variances of independent claims add up");
-        WorkingStep mean = new("mean cost", "µ", Expression.Sum(means), Mean, money, sums);
-        WorkingStep deviation = new("standard deviation of the cost", "σ", Expression.Sqrt(Expression.Sum(variances)), Deviation, money, sums);
-        steps.Add(new("claims to expect", "n_c", Expression.Sum(counts), ExpectedClaims, Measure.Number, sums));
-        steps.Add(mean);
-        steps.Add(deviation);
-        steps.Add(new("cost to expect", "Q_µ", Expression.Round(mean.Result(), Currency), (double)ExpectedCost, money, sums));
-        steps.Add(new("standard deviation, rounded", "Q_σ", Expression.Round(deviation.Result(), Currency), (double)CostDeviation, money,
-            sums));
-        Expression z = Expression.Quantity("z", Z, Measure.Number);
-        steps.Add(new("reserve by the normal approximation", "Q_z", Expression.Round(mean.Result() + (z * deviation.Result()), Currency),
-            (double)NormalReserve, money, Source.Derived("normal approximation of the sum")));
-        return new Workings("Reserve for a book of jobs", steps);
-    }
+    public Workings Workings() => Trace.Of(
+        "Reserve for a book of jobs",
+        Expected,
+        Mean,
+        Deviation,
+        t => MeanRounded(t).ToNum(),
+        t => DeviationRounded(t).ToNum(),
+        t => Normal(t).ToNum());
 
     /// <summary>Reserve and confidence.</summary>
     /// <returns>Text such as <c>7540.00 USD suffices with 90 %; 6034.24 USD is to be expected</c>.</returns>
@@ -176,6 +153,31 @@ public sealed record BookReserve
 
         return a;
     }
+
+    private Num Chance(int i, Trace? t) => t is null
+        ? Jobs[i].ClaimOf()
+        : t.Step("chance of a claim, " + Jobs[i].Name, "p_" + Figures.Fixed(i + 1, 0), Measure.Percent, Conditional, Jobs[i].ClaimOf(t));
+
+    private Num Expected(Trace? t = null) =>
+        t.Step("claims to expect", "n_c", Measure.Number, Sums, Num.Sum(Jobs.Select((_, i) => Number(i, t) * Chance(i, t))));
+
+    private Num Mean(Trace? t = null) =>
+        t.Step("mean cost", "µ", money, Sums, Num.Sum(Jobs.Select((_, i) => Number(i, t) * Chance(i, t) * Cost(i, t))));
+
+    private Num Deviation(Trace? t = null) => t.Step("standard deviation of the cost", "σ", money, Sums, Num.Sqrt(
+        Num.Sum(Jobs.Select((_, i) => Number(i, t) * Chance(i, t) * (1 - Chance(i, t)) * Num.Square(Cost(i, t))))));
+
+    private Amount MeanRounded(Trace? t = null) => t.Step("cost to expect", "Q_µ", money, Sums, Money.Rounded(Mean(t), Currency));
+
+    private Amount DeviationRounded(Trace? t = null) =>
+        t.Step("standard deviation, rounded", "Q_σ", money, Sums, Money.Rounded(Deviation(t), Currency));
+
+    private Amount Normal(Trace? t = null) => t.Step("reserve by the normal approximation", "Q_z", money, Approximation,
+        Money.Rounded(Mean(t) + (t.Given("z", Distribution.ScoreOf(confidence), Measure.Number) * Deviation(t)), Currency));
+
+    private Num Number(int i, Trace? t) => t.Given("n", Jobs[i].Count, Measure.Number);
+
+    private Num Cost(int i, Trace? t) => t.Given("c", (double)Jobs[i].CostPerClaim, money);
 
     // The distribution of the sum of what each job adds with its chance, cell by cell.
     private double[] AddUp(Func<WarrantyJob, int> cells)

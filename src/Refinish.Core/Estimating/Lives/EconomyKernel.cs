@@ -13,70 +13,39 @@ internal static class EconomyKernel
     private const double None = 1e-18;
 
     /// <summary>A/P = r / (1 − (1 + r)^(−n)); 1/n without interest.</summary>
-    public static double CapitalRecovery(double r, double n)
+    public static Num CapitalRecovery(Num r, Num n, Trace? t = null)
     {
-        if (r < None)
+        if (r.Value < None)
         {
             return 1 / n;
         }
 
-        double x = n * LogOfOneMore(r);
-        return r / (x * PhiFunctions.Phi1(-x));
-    }
-
-    /// <summary>The same as an expression.</summary>
-    public static Expression CapitalRecoveryFormula(Expression r, double rate, Expression n, double years)
-    {
-        if (rate < None)
-        {
-            return 1 / n;
-        }
-
-        if (rate >= Small && years * LogOfOneMore(rate) >= Small)
-        {
-            return r / (1 - Expression.Power(1 + r, -n));
-        }
-
-        Expression x = n * LogOfOneMore(r, rate);
-        return r / (x * Expression.Phi1(-x));
+        Num x = n * LogOfOneMore(r, t);
+        return r.Value >= Small && x.Value >= Small ? r / (1 - Num.Power(1 + r, -n)) : r / (x * Num.Phi1(-x));
     }
 
     /// <summary>
     /// n = −ln(1 − P r / A) / ln(1 + r); P / A without interest; none when the interest on P alone is more than A, or when A is nothing.
     /// </summary>
-    public static double? BreakEven(double p, double a, double r)
+    public static Num? BreakEven(Num p, Num a, Num r, Trace? t = null)
     {
-        if (a <= 0)
+        if (a.Value <= 0)
         {
             return null;
         }
 
-        if (r < None)
+        if (r.Value < None)
         {
             return p / a;
         }
 
-        double left = 1 - (p * r / a);
-        return left > 0 ? -(LogOfOneMore(-(p * r / a)) / LogOfOneMore(r)) : null;
+        Num share = p * r / a;
+        return share.Value < 1
+            ? -((share.Value < Small ? LogOfOneMore(-share, t) : Num.Ln(1 - share)) / LogOfOneMore(r, t))
+            : null;
     }
 
-    /// <summary>The same as an expression, where there is a number.</summary>
-    public static Expression BreakEvenFormula(Expression p, Expression a, double share, Expression r, double rate)
-    {
-        if (rate < None)
-        {
-            return p / a;
-        }
-
-        Expression log = share < Small ? LogOfOneMore(-(p * r / a), -share) : Expression.Ln(1 - (p * r / a));
-        return -(log / LogOfOneMore(r, rate));
-    }
-
-    private static double LogOfOneMore(double y) => Math.Abs(y) < Small
-        ? y * (1 - (y * (0.5 - (y * ((1.0 / 3) - (y * (0.25 - (y / 5))))))))
-        : Math.Log(1 + y);
-
-    private static Expression LogOfOneMore(Expression y, double value) => Math.Abs(value) < Small
-        ? y * (1 - (y * (0.5 - (y * ((1 / Expression.Number(3)) - (y * (0.25 - (y / 5))))))))
-        : Expression.Ln(1 + y);
+    private static Num LogOfOneMore(Num y, Trace? t) => Math.Abs(y.Value) < Small
+        ? y * (1 - (y * (0.5 - (y * ((t.Number(1) / 3) - (y * (0.25 - (y / 5))))))))
+        : Num.Ln(1 + y);
 }

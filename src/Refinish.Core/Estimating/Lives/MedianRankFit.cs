@@ -34,13 +34,6 @@ public sealed record MedianRankFit
 
     private readonly int all;
 
-    // Means and centred sums of x = ln t and y = ln(−ln(1 − F)).
-    private readonly double meanX;
-    private readonly double meanY;
-    private readonly double xx;
-    private readonly double yy;
-    private readonly double xy;
-
     /// <summary>Fits a lifetime.</summary>
     /// <param name="records">The records, at least one, with at most 1000 failures.</param>
     /// <param name="ranks">How the median ranks are taken.</param>
@@ -59,17 +52,12 @@ public sealed record MedianRankFit
             failures <= MostFailures, nameof(records), failures, Measure.Number, "at most 1000 failures; for more see WeibullFit");
         all = Records.Sum(record => record.Count);
         Points = new ValueList<RankedFailure>(MedianRankKernel.Order(Records, ranks));
-        if (Points.Count > 0)
-        {
-            meanX = Points.Average(X);
-            meanY = Points.Average(Y);
-            xx = Points.Sum(point => (X(point) - meanX) * (X(point) - meanX));
-            yy = Points.Sum(point => (Y(point) - meanY) * (Y(point) - meanY));
-            xy = Points.Sum(point => (X(point) - meanX) * (Y(point) - meanY));
-        }
-
         WhyNone = Reason();
-        Life = WhyNone is null ? new WeibullLife(Shape, Scale) : null;
+        if (WhyNone is null)
+        {
+            Life = new WeibullLife(Shape().Value, Scale().Value);
+            Correlation = Together().Value;
+        }
     }
 
     /// <summary>Failures and survivors, in the order given.</summary>
@@ -94,42 +82,38 @@ public sealed record MedianRankFit
     /// Correlation of the points, 1 when they lie on a line; <see langword="null"/> without a lifetime. It is always high, since both
     /// coordinates rise: two fits of the same records can be held against each other by it, not a fit against chance.
     /// </summary>
-    public double? Correlation => Life is null ? null : xy / Math.Sqrt(xx * yy);
-
-    private double Shape => Line == RankLine.AgeOnRank ? yy / xy : xy / xx;
-
-    private double Scale => Math.Exp(meanX - (meanY / Shape));
+    public double? Correlation { get; }
 
     /// <summary>How orders, ranks, line and lifetime follow.</summary>
     /// <returns>The derivation; without the line when there is none.</returns>
     public Workings Workings()
     {
-        List<WorkingStep> steps = [];
-        List<Expression> xs = [];
-        List<Expression> ys = [];
-        Expression n = Expression.Quantity("n", all, Measure.Number);
-        Expression before = 0;
-        foreach (RankedFailure point in Points)
+        Trace t = new();
+        Num before = t.Number(0);
+        for (int i = 0; i < Points.Count; i++)
         {
-            string index = Figures.Significant(xs.Count + 1);
-            Expression r = Expression.Quantity("r_" + index, point.Remaining, Measure.Number);
-            WorkingStep order = new(
-                "order of failure " + index, "j_" + index, before + ((n + 1 - before) / (1 + r)), point.Order, Measure.Number, Johnson);
-            WorkingStep rank = new(
-                "median rank of failure " + index, "F_" + index, RankOf(point, order.Result(), n), point.Rank, Measure.Percent, Median);
-            steps.Add(order);
-            steps.Add(rank);
-            before = order.Result();
-            xs.Add(Expression.Ln(Expression.Quantity("t_" + index, point.AgeYears, Measure.Years)));
-            ys.Add(Expression.Ln(-Expression.Ln(1 - rank.Result())));
+            string index = Figures.Significant(i + 1);
+            Num n = t.Given("n", all, Measure.Number);
+            before = t.Step("order of failure " + index, "j_" + index, Measure.Number, Johnson,
+                MedianRankKernel.Next(before, t.Given("r_" + index, Points[i].Remaining, Measure.Number), n));
+            t.Step("median rank of failure " + index, "F_" + index, Measure.Percent, Median,
+                Ranks == MedianRanks.Bernard ? MedianRankKernel.Bernard(before, n) : Exact(Points[i], t));
         }
 
-        if (Life is not null)
+        if (Life is null)
         {
-            AddLine(steps, xs, ys);
+            return t.Workings("No lifetime: " + WhyNone);
         }
 
-        return new Workings(Life is null ? "No lifetime: " + WhyNone : "Weibull line by median ranks", steps);
+        MeanX(t);
+        MeanY(t);
+        Products(t);
+        SquaresX(t);
+        SquaresY(t);
+        Shape(t);
+        Scale(t);
+        Together(t);
+        return t.Workings("Weibull line by median ranks");
     }
 
     /// <summary>The lifetime and on how many failures it rests, or why there is none.</summary>
@@ -147,59 +131,49 @@ public sealed record MedianRankFit
     /// <inheritdoc/>
     public override int GetHashCode() => Records.GetHashCode();
 
-    private static double X(RankedFailure point) => Math.Log(point.AgeYears);
+    private string? Reason() => Points.Count < 2
+        ? "fewer than two failures are on record"
+        : Points[0].AgeYears == Points[Points.Count - 1].AgeYears
+        ? "every failure is at one age, so that no line has a slope"
+        : !(Shape().Value >= 0.3 && Shape().Value <= 20)
+        ? "the shape of the line is outside 0.3 to 20; check the ages"
+        : Scale().Value > 1e6 ? "the scale of the line is more than 10⁶ years; check the ages" : null;
 
-    private static double Y(RankedFailure point) => Math.Log(-Math.Log(1 - point.Rank));
+    private Num Exact(RankedFailure point, Trace t) => Num.Solution(
+        point.Rank, "p", p => Num.Function("I", "I", x => MedianRankKernel.Beta(point.Order, all, x), p), t.Number(0.5));
 
-    private string? Reason()
-    {
-        if (Points.Count < 2)
-        {
-            return "fewer than two failures are on record";
-        }
+    private Num MeanX(Trace? t = null) =>
+        t.Step("mean of ln t", "x̄", Measure.Number, LeastSquares, Num.Sum(Points.Select((_, i) => X(i, t))) / Points.Count);
 
-        if (Points[0].AgeYears == Points[Points.Count - 1].AgeYears)
-        {
-            return "every failure is at one age, so that no line has a slope";
-        }
+    private Num MeanY(Trace? t = null) =>
+        t.Step("mean of ln(−ln(1 − F))", "ȳ", Measure.Number, LeastSquares, Num.Sum(Points.Select((_, i) => Y(i, t))) / Points.Count);
 
-        if (!(Shape >= 0.3 && Shape <= 20))
-        {
-            return "the shape of the line is outside 0.3 to 20; check the ages";
-        }
+    private Num Products(Trace? t = null) =>
+        t.Step("sum of products", "S_xy", Measure.Number, LeastSquares, Sum(X, MeanX(t), Y, MeanY(t), t));
 
-        return Scale > 1e6 ? "the scale of the line is more than 10⁶ years; check the ages" : null;
-    }
+    private Num SquaresX(Trace? t = null) =>
+        t.Step("sum of squares of ln t", "S_xx", Measure.Number, LeastSquares, Sum(X, MeanX(t), X, MeanX(t), t));
 
-    private Expression RankOf(RankedFailure point, Expression order, Expression n) => Ranks == MedianRanks.Bernard
-        ? (order - 0.3) / (n + 0.4)
-        : Expression.Solution(
-            "p",
-            0,
-            1,
-            p => Expression.Function("I", "I", x => MedianRankKernel.Beta(point.Order, all, x), p),
-            0.5);
+    private Num SquaresY(Trace? t = null) =>
+        t.Step("sum of squares of ln(−ln(1 − F))", "S_yy", Measure.Number, LeastSquares, Sum(Y, MeanY(t), Y, MeanY(t), t));
 
-    private void AddLine(List<WorkingStep> steps, List<Expression> xs, List<Expression> ys)
-    {
-        Expression count = Expression.Number(xs.Count);
-        WorkingStep x = new("mean of ln t", "x̄", Expression.Sum(xs) / count, meanX, Measure.Number, LeastSquares);
-        WorkingStep y = new("mean of ln(−ln(1 − F))", "ȳ", Expression.Sum(ys) / count, meanY, Measure.Number, LeastSquares);
-        WorkingStep sxy = new("sum of products", "S_xy", Sum(xs, x, ys, y), xy, Measure.Number, LeastSquares);
-        WorkingStep sxx = new("sum of squares of ln t", "S_xx", Sum(xs, x, xs, x), xx, Measure.Number, LeastSquares);
-        WorkingStep syy = new("sum of squares of ln(−ln(1 − F))", "S_yy", Sum(ys, y, ys, y), yy, Measure.Number, LeastSquares);
-        Expression slope = Line == RankLine.AgeOnRank ? syy.Result() / sxy.Result() : sxy.Result() / sxx.Result();
-        WorkingStep shape = new("shape", "b", slope, Life!.Shape, Measure.Number, LeastSquares);
-        Expression scale = Expression.Exp(x.Result() - (y.Result() / shape.Result()));
-        Expression correlation = sxy.Result() / Expression.Sqrt(sxx.Result() * syy.Result());
-        steps.AddRange(
-        [
-            x, y, sxy, sxx, syy, shape,
-            new("scale", "η", scale, Life.ScaleYears, Measure.Years, LeastSquares),
-            new("correlation", "ρ", correlation, Correlation!.Value, Measure.Number, LeastSquares),
-        ]);
-    }
+    private Num Shape(Trace? t = null) => t.Step("shape", "b", Measure.Number, LeastSquares,
+        Line == RankLine.AgeOnRank ? SquaresY(t) / Products(t) : Products(t) / SquaresX(t));
 
-    private static Expression Sum(List<Expression> first, WorkingStep firstMean, List<Expression> second, WorkingStep secondMean) =>
-        Expression.Sum(first.Select((one, i) => (one - firstMean.Result()) * (second[i] - secondMean.Result())));
+    private Num Scale(Trace? t = null) =>
+        t.Step("scale", "η", Measure.Years, LeastSquares, Num.Exp(MeanX(t) - (MeanY(t) / Shape(t))));
+
+    private Num Together(Trace? t = null) =>
+        t.Step("correlation", "ρ", Measure.Number, LeastSquares, Products(t) / Num.Sqrt(SquaresX(t) * SquaresY(t)));
+
+    // x = ln t and y = ln(−ln(1 − F)).
+    private Num X(int i, Trace? t) => Num.Ln(Of("t_", i, Points[i].AgeYears, Measure.Years, t));
+
+    private Num Y(int i, Trace? t) => Num.Ln(-Num.Ln(1 - Of("F_", i, Points[i].Rank, Measure.Percent, t)));
+
+    private static Num Of(string letter, int i, double value, Measure measure, Trace? t) =>
+        t is null ? value : t.Given(letter + Figures.Significant(i + 1), value, measure);
+
+    private Num Sum(Func<int, Trace?, Num> first, Num firstMean, Func<int, Trace?, Num> second, Num secondMean, Trace? t) =>
+        Num.Sum(Points.Select((_, i) => (first(i, t) - firstMean) * (second(i, t) - secondMean)));
 }

@@ -1,4 +1,3 @@
-using System;
 using System.Collections.Generic;
 using System.Linq;
 using Refinish.Numerics;
@@ -9,10 +8,10 @@ namespace Refinish.Estimating;
 internal static class MedianRankKernel
 {
     /// <summary>j = j' + (n + 1 − j')/(1 + r), j' the order of the failure before, 0 for the first.</summary>
-    public static double Next(double before, int remaining, int all) => before + ((all + 1 - before) / (1 + remaining));
+    public static Num Next(Num before, Num remaining, Num all) => before + ((all + 1 - before) / (1 + remaining));
 
     /// <summary>(j − 0.3)/(n + 0.4).</summary>
-    public static double Bernard(double order, int all) => (order - 0.3) / (all + 0.4);
+    public static Num Bernard(Num order, Num all) => (order - 0.3) / (all + 0.4);
 
     /// <summary>The p at which I_p(j, n + 1 − j) = 1/2.</summary>
     public static double Exact(double order, int all) => Roots.Rising(
@@ -33,8 +32,8 @@ internal static class MedianRankKernel
             for (int i = 0; i < record.Count && record.Failed; i++)
             {
                 int remaining = all - passed - i;
-                order = Next(order, remaining, all);
-                double rank = ranks == MedianRanks.Bernard ? Bernard(order, all) : Exact(order, all);
+                order = Next(order, remaining, all).Value;
+                double rank = ranks == MedianRanks.Bernard ? Bernard(order, all).Value : Exact(order, all);
                 points.Add(new RankedFailure(record.AgeYears, order, remaining, rank));
             }
 

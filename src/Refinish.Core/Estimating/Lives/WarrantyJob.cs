@@ -48,11 +48,7 @@ public sealed record WarrantyJob
     public required decimal CostPerClaim
     {
         get;
-        init
-        {
-            Money.Amount(value, nameof(CostPerClaim));
-            field = value;
-        }
+        init => field = Money.Amount(value, nameof(CostPerClaim));
     }
 
     /// <summary>Chance that a failure within the term becomes a claim, 0 to 100 %.</summary>
@@ -74,16 +70,10 @@ public sealed record WarrantyJob
     /// <summary>Chance of a claim before the term ends, given that it is good today.</summary>
     public Ratio ChanceOfClaim => Ratio.FromDecimalFractions(Chance);
 
-    internal double Chance => claimed * Life.FailedWithin(AgeYears, Left).DecimalFractions;
+    internal double Chance => ClaimOf().Value;
 
-    internal Expression Formula()
-    {
-        Expression b = Expression.Quantity("b", Life.Shape, Measure.Number);
-        Expression eta = Expression.Quantity("η", Life.ScaleYears, Measure.Years);
-        Expression age = Expression.Quantity("t", AgeYears, Measure.Years);
-        Expression left = Expression.Quantity("W_left", Left, Measure.Years);
-        return Expression.Quantity("p", claimed, Measure.Percent) * (1 - Expression.Exp(-(Expression.Power((age + left) / eta, b) - Expression.Power(age / eta, b))));
-    }
+    internal Num ClaimOf(Trace? t = null) => t.Given("p", claimed, Measure.Percent)
+        * Life.FailedAfter(t.Given("t", AgeYears, Measure.Years), t.Given("W_left", Left, Measure.Years), t);
 
     private double Left => Math.Max(0, TermYears - AgeYears);
 

@@ -21,6 +21,12 @@ namespace Refinish.Estimating;
 /// </code></example>
 public sealed record WarrantyReserve
 {
+    private static readonly Source Handbook = Source.Published("MIL-HDBK-338B", "5.3.6");
+    private static readonly Source Mean = Source.Derived("expected value over first failures");
+    private static readonly Source Interest = Source.Derived("continuous form of the yearly rate");
+    private static readonly Source Present =
+        Source.Derived("integral of the density times the discount factor, T the term or the age by which nothing is left");
+
     private readonly double claimed;
     private readonly double rate;
 
@@ -80,46 +86,46 @@ public sealed record WarrantyReserve
     public Ratio DiscountRate => Ratio.FromDecimalFractions(rate);
 
     /// <summary>Share of jobs that fails within the term.</summary>
-    public Ratio FailedWithinTerm => Ratio.FromDecimalFractions(Failed);
+    public Ratio FailedWithinTerm => Ratio.FromDecimalFractions(Failed().Value);
 
     /// <summary>Claims to expect for one job.</summary>
-    public double ExpectedClaims => Failed * claimed;
+    public double ExpectedClaims => Claims().Value;
 
     /// <summary>Reserve for one job, rounded to the currency.</summary>
-    public decimal Reserve => Currency.Round(Failed * claimed * (double)CostPerClaim);
+    public decimal Reserve => Reserved().Value;
 
     /// <summary>Reserve for one job with every claim discounted from its own date, rounded to the currency.</summary>
-    public decimal DiscountedReserve => Currency.Round(DiscountedShare * claimed * (double)CostPerClaim);
-
-    private double Failed => Lives.Sum(life => life.Share.DecimalFractions * WeibullKernel.Failed(TermYears, life.Life.Shape, life.Life.ScaleYears));
-
-    private double DiscountedShare => Lives.Sum(life => life.Share.DecimalFractions * WeibullKernel.Discounted(TermYears, life.Life.Shape, life.Life.ScaleYears, Math.Log(1 + rate)));
+    public decimal DiscountedReserve => Discounted().Value;
 
     /// <summary>How the reserve follows.</summary>
     /// <returns>The derivation.</returns>
-    public Workings Workings()
-    {
-        Measure money = Measure.Money(Currency);
-        Expression w = Expression.Quantity("W", TermYears, Measure.Years);
-        Expression p = Expression.Quantity("p", claimed, Measure.Percent);
-        Expression c = Expression.Quantity("c", (double)CostPerClaim, money);
-        Source weibull = Source.Published("MIL-HDBK-338B", "5.3.6");
-        Source mean = Source.Derived("expected value over first failures");
-        Expression failed = Expression.Sum(Lives.Select(life => Expression.Quantity("a", life.Share.DecimalFractions, Measure.Percent) * life.Life.FailedFormula(w)));
-        WorkingStep share = new("share that fails within the term", "F", failed, Failed, Measure.Percent, weibull);
-        WorkingStep claims = new("claims to expect", "n", share.Result() * p, ExpectedClaims, Measure.Number, mean);
-        WorkingStep reserve = new("reserve", "Q", Expression.Round(claims.Result() * c, Currency), (double)Reserve, money, mean);
-        double force = Math.Log(1 + rate);
-        WorkingStep interest = new("force of interest per year", "δ", Expression.Ln(1 + Expression.Quantity("r", rate, Measure.Percent)), force, Measure.Number, Source.Derived("continuous form of the yearly rate"));
-        Expression discounted = Expression.Sum(Lives.Select(life => Expression.Quantity("a", life.Share.DecimalFractions, Measure.Percent)
-            * WeibullKernel.DiscountedFormula(TermYears, life.Life.Shape, life.Life.ScaleYears, force)));
-        WorkingStep worth = new("share that fails, each at its present worth (t = T z^k)", "F_δ", discounted, DiscountedShare, Measure.Percent, Source.Derived("integral of the density times the discount factor, T the term or the age by which nothing is left"));
-        WorkingStep today = new("discounted reserve", "Q_δ", Expression.Round(worth.Result() * p * c, Currency), (double)DiscountedReserve,
-            money, mean);
-        return new Workings("Warranty reserve", [share, claims, reserve, interest, worth, today]);
-    }
+    public Workings Workings() =>
+        Trace.Of("Warranty reserve", Failed, Claims, t => Reserved(t).ToNum(), Force, Worth, t => Discounted(t).ToNum());
 
     /// <summary>Term and reserve.</summary>
     /// <returns>Text such as <c>30.17 USD reserved for 5 a of warranty</c>.</returns>
     public override string ToString() => Currency.Text(Reserve) + " reserved for " + Measure.Years.Format(TermYears) + " of warranty";
+
+    private Num Failed(Trace? t = null) => t.Step("share that fails within the term", "F", Measure.Percent, Handbook,
+        Num.Sum(Lives.Select(life => Share(life, t) * life.Life.Failed(t.Given("W", TermYears, Measure.Years), t))));
+
+    private Num Claims(Trace? t = null) => t.Step("claims to expect", "n", Measure.Number, Mean, Failed(t) * Claimed(t));
+
+    private Amount Reserved(Trace? t = null) =>
+        t.Step("reserve", "Q", Measure.Money(Currency), Mean, Money.Rounded(Claims(t) * Cost(t), Currency));
+
+    private Num Force(Trace? t = null) =>
+        t.Step("force of interest per year", "δ", Measure.Number, Interest, Num.Ln(1 + t.Given("r", rate, Measure.Percent)));
+
+    private Num Worth(Trace? t = null) => t.Step("share that fails, each at its present worth (t = T z^k)", "F_δ", Measure.Percent, Present,
+        Num.Sum(Lives.Select(life => Share(life, t) * life.Life.Discounted(TermYears, Force(t), t))));
+
+    private Amount Discounted(Trace? t = null) =>
+        t.Step("discounted reserve", "Q_δ", Measure.Money(Currency), Mean, Money.Rounded(Worth(t) * Claimed(t) * Cost(t), Currency));
+
+    private Num Claimed(Trace? t) => t.Given("p", claimed, Measure.Percent);
+
+    private Num Cost(Trace? t) => t.Given("c", (double)CostPerClaim, Measure.Money(Currency));
+
+    private static Num Share(LifeShare life, Trace? t) => t.Given("a", life.Share.DecimalFractions, Measure.Percent);
 }

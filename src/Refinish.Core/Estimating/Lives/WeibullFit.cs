@@ -19,6 +19,9 @@ namespace Refinish.Estimating;
 /// </code></example>
 public sealed record WeibullFit
 {
+    private static readonly Source Inverse = Source.Derived("inverse of the observed information in ln b and ln η");
+    private static readonly Source TwoParameters = Source.FromMemory("Akaike 1974, two parameters");
+
     private readonly WeibullLikelihood? likelihood;
     private readonly double shapeVariance;
     private readonly double scaleVariance;
@@ -38,18 +41,12 @@ public sealed record WeibullFit
         }
 
         likelihood = found;
-        Life = new WeibullLife(Shape(found), found.Scale(Shape(found)));
-        LogLikelihood = found.LogLikelihood(Life.Shape, Life.ScaleYears);
-        (double first, double second) = found.Curvature(Life.Shape, Life.ScaleYears);
-
-        // Observed information in (ln b, ln η); its inverse.
-        double aa = found.Failures + (Life.Shape * Life.Shape * second);
-        double ab = -Life.Shape * Life.Shape * first;
-        double bb = Life.Shape * Life.Shape * found.Failures;
-        double determinant = (aa * bb) - (ab * ab);
-        shapeVariance = bb / determinant;
-        scaleVariance = aa / determinant;
-        covariance = -ab / determinant;
+        double shape = ShapeOf(found);
+        Life = new WeibullLife(shape, found.Scale(shape).Value);
+        LogLikelihood = Log().Value;
+        shapeVariance = ShapeVariance().Value;
+        scaleVariance = ScaleVariance().Value;
+        covariance = (Num.Square(Shape()) * First() / Determinant()).Value;
     }
 
     /// <summary>The records.</summary>
@@ -71,7 +68,7 @@ public sealed record WeibullFit
     public double? LogLikelihood { get; }
 
     /// <summary>Akaike's criterion, 2 · 2 − 2 ln L; <see langword="null"/> without a fit.</summary>
-    public double? Akaike => 4 - (2 * LogLikelihood);
+    public double? Akaike => LogLikelihood is double log ? Criterion(log).Value : null;
 
     /// <summary>Standard error of ln b; <see langword="null"/> without a fit.</summary>
     public double? LogShapeError => Life is null ? null : Math.Sqrt(shapeVariance);
@@ -103,11 +100,11 @@ public sealed record WeibullFit
             return null;
         }
 
-        WeibullLikelihood of = likelihood!;
         double least = LogLikelihood!.Value - (z * z / 2);
+        double Profile(double b) => likelihood!.LogLikelihood(b, likelihood.Scale(b)).Value - least;
         return new ConfidenceInterval(
-            Roots.Rising((of, least), static (given, b) => given.of.Profile(b) - given.least, WeibullLikelihood.LeastShape, Life.Shape),
-            Roots.Rising((of, least), static (given, b) => given.least - given.of.Profile(b), Life.Shape, WeibullLikelihood.GreatestShape));
+            Root(Profile, WeibullLikelihood.LeastShape, Life.Shape),
+            Root(b => -Profile(b), Life.Shape, WeibullLikelihood.GreatestShape));
     }
 
     /// <summary>Two-sided interval of the share that has failed by an age, from the Fisher information on ln(−ln(1 − F)).</summary>
@@ -132,47 +129,26 @@ public sealed record WeibullFit
 
     /// <summary>How shape, scale, likelihood and errors follow.</summary>
     /// <returns>The derivation; without steps when there is no fit.</returns>
-    public Workings Workings()
-    {
-        if (Life is null)
-        {
-            return new Workings("No lifetime: " + WhyNone, []);
-        }
-
-        Source source = Source.FromMemory("maximum likelihood for censored Weibull lives");
-        Source inverse = Source.Derived("inverse of the observed information in ln b and ln η");
-        (double first, double second) = likelihood!.Curvature(Life.Shape, Life.ScaleYears);
-        WorkingStep mean = new("mean logarithm of the failures, x = t / t_max", "m", likelihood.MeanLogFormula(), likelihood.MeanLog, Measure.Number, source);
-        Expression solution = Expression.Solution("b", WeibullLikelihood.LeastShape, WeibullLikelihood.GreatestShape, likelihood.ScoreFormula, 0);
-        WorkingStep shape = new("shape", "b", solution, Life.Shape, Measure.Number, source);
-        WorkingStep scale = new("scale", "η", likelihood.ScaleFormula(shape.Result()), Life.ScaleYears, Measure.Years, source);
-        Expression b = shape.Result();
-        Expression r = Expression.Quantity("r", likelihood.Failures, Measure.Number);
-        WorkingStep log = new("logarithm of the likelihood", "ln L", likelihood.LogLikelihoodFormula(b, scale.Result()), LogLikelihood!.Value, Measure.Number, source);
-        WorkingStep s1 = new("first sum", "S_1", likelihood.CurvatureFormula(b, scale.Result(), 1), first, Measure.Number, source);
-        WorkingStep s2 = new("second sum", "S_2", likelihood.CurvatureFormula(b, scale.Result(), 2), second, Measure.Number, source);
-        Expression aa = r + (Expression.Square(b) * s2.Result());
-        Expression bb = Expression.Square(b) * r;
-        Expression determinant = (aa * bb) - Expression.Square(Expression.Square(b) * s1.Result());
-        return new Workings(
+    public Workings Workings() => Life is null
+        ? new Workings("No lifetime: " + WhyNone, [])
+        : Trace.Of(
             "Weibull fit",
-            [
-                mean,
-                shape,
-                scale,
-                log,
-                new("Akaike's criterion", "AIC", 4 - (2 * log.Result()), Akaike!.Value, Measure.Number, Source.FromMemory("Akaike 1974, two parameters")),
-                s1,
-                s2,
-                new("standard error of ln b", "s_b", Expression.Sqrt(bb / determinant), LogShapeError!.Value, Measure.Number, inverse),
-                new("standard error of ln η", "s_η", Expression.Sqrt(aa / determinant), LogScaleError!.Value, Measure.Number, inverse),
-            ]);
-    }
+            likelihood!.MeanOfLogs,
+            Shape,
+            Scale,
+            Log,
+            t => t.Step("Akaike's criterion", "AIC", Measure.Number, TwoParameters, Criterion(Log(t))),
+            First,
+            Second,
+            t => t.Step("standard error of ln b", "s_b", Measure.Number, Inverse, Num.Sqrt(ShapeVariance(t))),
+            t => t.Step("standard error of ln η", "s_η", Measure.Number, Inverse, Num.Sqrt(ScaleVariance(t))));
 
     /// <summary>The lifetime and on how many failures it rests, or why there is none.</summary>
     /// <returns>One line of text.</returns>
     public override string ToString() =>
-        Life is null ? "no lifetime: " + WhyNone : Life + ", from " + Figures.Fixed(Failures, 0) + " failures and " + Figures.Fixed(Survivors, 0) + " jobs still good";
+        Life is null
+            ? "no lifetime: " + WhyNone
+            : Life + ", from " + Figures.Fixed(Failures, 0) + " failures and " + Figures.Fixed(Survivors, 0) + " jobs still good";
 
     /// <summary>Whether the records are the same, in the same order; everything else follows from them.</summary>
     /// <param name="other">The fit to compare with.</param>
@@ -182,28 +158,48 @@ public sealed record WeibullFit
     /// <inheritdoc/>
     public override int GetHashCode() => Records.GetHashCode();
 
-    private static string? Reason(WeibullLikelihood found)
-    {
-        if (found.Failures < 2)
-        {
-            return "fewer than two failures are on record";
-        }
+    private static string? Reason(WeibullLikelihood found) => found.Failures < 2
+        ? "fewer than two failures are on record"
+        : found.MeanLog == 0
+        ? "every failure is at the greatest age on record, so that no shape is likeliest"
+        : found.Score(0.3).Value > 0 || found.Score(20).Value < 0
+        ? "the likeliest shape is outside 0.3 to 20; check the ages"
+        : found.Scale(ShapeOf(found)).Value > 1e6 ? "the likeliest scale is more than 10⁶ years; check the ages" : null;
 
-        if (found.MeanLog == 0)
-        {
-            return "every failure is at the greatest age on record, so that no shape is likeliest";
-        }
+    private static double ShapeOf(WeibullLikelihood found) =>
+        Root(b => found.Score(b).Value, WeibullLikelihood.LeastShape, WeibullLikelihood.GreatestShape);
 
-        if (found.Score(0.3) > 0 || found.Score(20) < 0)
-        {
-            return "the likeliest shape is outside 0.3 to 20; check the ages";
-        }
+    // An end that the function does not pass zero before is the answer.
+    private static double Root(Func<double, double> rising, double low, double high) => rising(low) >= 0 ? low
+        : rising(high) <= 0 ? high
+        : Roots.Rising(rising, static (function, x) => function(x), low, high);
 
-        return found.Scale(Shape(found)) > 1e6 ? "the likeliest scale is more than 10⁶ years; check the ages" : null;
-    }
+    private static Num Criterion(Num log) => 4 - (2 * log);
 
-    private static double Shape(WeibullLikelihood found) =>
-        Roots.Rising(found, static (likelihood, b) => likelihood.Score(b), WeibullLikelihood.LeastShape, WeibullLikelihood.GreatestShape);
+    private Num Shape(Trace? t = null) => t.Step("shape", "b", Measure.Number, WeibullLikelihood.Source,
+        Num.Solution(Life!.Shape, "b", b => likelihood!.Score(b, t), t.Number(0)));
+
+    private Num Scale(Trace? t = null) => t.Step("scale", "η", Measure.Years, WeibullLikelihood.Source, likelihood!.Scale(Shape(t), t));
+
+    private Num Log(Trace? t = null) =>
+        t.Step("logarithm of the likelihood", "ln L", Measure.Number, WeibullLikelihood.Source,
+            likelihood!.LogLikelihood(Shape(t), Scale(t), t));
+
+    private Num First(Trace? t = null) =>
+        t.Step("first sum", "S_1", Measure.Number, WeibullLikelihood.Source, likelihood!.Curvature(Shape(t), Scale(t), 1, t));
+
+    private Num Second(Trace? t = null) =>
+        t.Step("second sum", "S_2", Measure.Number, WeibullLikelihood.Source, likelihood!.Curvature(Shape(t), Scale(t), 2, t));
+
+    // Observed information in (ln b, ln η), r + b² S₂ and b² r beside −b² S₁, and its inverse.
+    private Num ShapeVariance(Trace? t = null) => Num.Square(Shape(t)) * likelihood!.R(t) / Determinant(t);
+
+    private Num ScaleVariance(Trace? t = null) => OfShape(t) / Determinant(t);
+
+    private Num OfShape(Trace? t) => likelihood!.R(t) + (Num.Square(Shape(t)) * Second(t));
+
+    private Num Determinant(Trace? t = null) =>
+        (OfShape(t) * (Num.Square(Shape(t)) * likelihood!.R(t))) - Num.Square(Num.Square(Shape(t)) * First(t));
 
     private static double Score(Ratio confidence) => Distribution.ScoreOf((1 + Distribution.Chance(confidence, nameof(confidence))) / 2);
 

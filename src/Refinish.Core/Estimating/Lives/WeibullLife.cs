@@ -53,8 +53,7 @@ public sealed record WeibullLife
     {
         Guard.Within(meanYears, Bounds.Positive(Measure.Years, 1e5), nameof(meanYears));
         Guard.Within(deviationYears, Bounds.Between(0.07 * meanYears, 5 * meanYears, Measure.Years), nameof(deviationYears));
-        double wanted = deviationYears / meanYears;
-        double shape = Roots.Rising(wanted, static (spread, b) => spread - Spread(b), 0.3, 20);
+        double shape = Roots.Rising(deviationYears / meanYears, static (wanted, b) => wanted - Spread(b), 0.3, 20);
         return new WeibullLife(shape, meanYears / Special.Gamma(1 + (1 / shape)));
     }
 
@@ -62,29 +61,25 @@ public sealed record WeibullLife
     /// <param name="years">Age, 0 to 10⁶ years.</param>
     /// <returns>F(t).</returns>
     /// <exception cref="ArgumentOutOfRangeException"><paramref name="years"/> is outside its range.</exception>
-    public Ratio FailedBy(double years) => Ratio.FromDecimalFractions(WeibullKernel.Failed(Guard.Within(years, Ages, nameof(years)), Shape, ScaleYears));
+    public Ratio FailedBy(double years) => Ratio.FromDecimalFractions(Failed(Guard.Within(years, Ages, nameof(years))).Value);
 
     /// <summary>Share that is still good at an age.</summary>
     /// <param name="years">Age, 0 to 10⁶ years.</param>
     /// <returns>R(t) = 1 − F(t).</returns>
     /// <exception cref="ArgumentOutOfRangeException"><paramref name="years"/> is outside its range.</exception>
-    public Ratio GoodAt(double years) => Ratio.FromDecimalFractions(Math.Exp(-WeibullKernel.Cumulated(Guard.Within(years, Ages, nameof(years)), Shape, ScaleYears)));
+    public Ratio GoodAt(double years) => Ratio.FromDecimalFractions(Good(Guard.Within(years, Ages, nameof(years))).Value);
 
     /// <summary>Failures per year at an age, of all that were made.</summary>
     /// <param name="years">Age, more than 0 and at most 10⁶ years.</param>
     /// <returns>f(t) per year.</returns>
     /// <exception cref="ArgumentOutOfRangeException"><paramref name="years"/> is outside its range.</exception>
-    public double DensityAt(double years) => HazardAt(years) * GoodAt(years).DecimalFractions;
+    public double DensityAt(double years) => HazardAt(years) * Good(years).Value;
 
     /// <summary>Failures per year at an age, of those that are still good.</summary>
     /// <param name="years">Age, more than 0 and at most 10⁶ years.</param>
     /// <returns>h(t) per year.</returns>
     /// <exception cref="ArgumentOutOfRangeException"><paramref name="years"/> is outside its range.</exception>
-    public double HazardAt(double years)
-    {
-        Guard.Within(years, Bounds.Positive(Measure.Years, 1e6), nameof(years));
-        return Shape / ScaleYears * Math.Pow(years / ScaleYears, Shape - 1);
-    }
+    public double HazardAt(double years) => Hazard(Guard.Within(years, Bounds.Positive(Measure.Years, 1e6), nameof(years))).Value;
 
     /// <summary>Share of those still good at an age that fails within a further time.</summary>
     /// <param name="age">Age reached, 0 to 10⁶ years.</param>
@@ -95,8 +90,7 @@ public sealed record WeibullLife
     {
         Guard.Within(age, Ages, nameof(age));
         Guard.Within(further, Ages, nameof(further));
-        double more = WeibullKernel.Cumulated(age + further, Shape, ScaleYears) - WeibullKernel.Cumulated(age, Shape, ScaleYears);
-        return Ratio.FromDecimalFractions(1 - Math.Exp(-more));
+        return Ratio.FromDecimalFractions(FailedAfter(age, further).Value);
     }
 
     /// <summary>Age by which a given share has failed.</summary>
@@ -131,28 +125,28 @@ public sealed record WeibullLife
     /// <exception cref="ArgumentOutOfRangeException"><paramref name="years"/> is outside its range.</exception>
     public Workings Workings(double years)
     {
-        Guard.Within(years, Bounds.Positive(Measure.Years, 1e6), nameof(years));
-        Expression b = Expression.Quantity("b", Shape, Measure.Number);
-        Expression eta = Expression.Quantity("η", ScaleYears, Measure.Years);
-        Expression t = Expression.Quantity("t", years, Measure.Years);
-        WorkingStep good = new("share still good", "R", Expression.Exp(-Expression.Power(t / eta, b)), GoodAt(years).DecimalFractions, Measure.Percent, Handbook);
-        WorkingStep hazard = new("hazard per year", "h", b / eta * Expression.Power(t / eta, b - 1), HazardAt(years), Measure.Number, Handbook);
-        return new Workings(
-            "Lifetime",
-            [
-                good,
-                new("share failed", "F", FailedFormula(t), FailedBy(years).DecimalFractions, Measure.Percent, Handbook),
-                hazard,
-                new("failures per year", "f", hazard.Result() * good.Result(), DensityAt(years), Measure.Number, Handbook),
-            ]);
+        Trace t = new();
+        Num age = t.Given("t", Guard.Within(years, Bounds.Positive(Measure.Years, 1e6), nameof(years)), Measure.Years);
+        Num good = t.Step("share still good", "R", Measure.Percent, Handbook, Good(age, t));
+        t.Step("share failed", "F", Measure.Percent, Handbook, Failed(age, t));
+        Num hazard = t.Step("hazard per year", "h", Measure.Number, Handbook, Hazard(age, t));
+        t.Step("failures per year", "f", Measure.Number, Handbook, hazard * good);
+        return t.Workings("Lifetime");
     }
 
     /// <summary>Shape and scale.</summary>
     /// <returns>Text such as <c>Weibull, shape 1.8, scale 14 a</c>.</returns>
     public override string ToString() => "Weibull, shape " + Measure.Number.Format(Shape) + ", scale " + Measure.Years.Format(ScaleYears);
 
-    internal Expression FailedFormula(Expression t) =>
-        1 - Expression.Exp(-Expression.Power(t / Expression.Quantity("η", ScaleYears, Measure.Years), Expression.Quantity("b", Shape, Measure.Number)));
+    /// <summary>F(t).</summary>
+    internal Num Failed(Num age, Trace? t = null) => 1 - Num.Exp(-Cumulated(age, t));
+
+    /// <summary>Of those still good at an age.</summary>
+    internal Num FailedAfter(Num age, Num further, Trace? t = null) =>
+        1 - Num.Exp(-(Cumulated(age + further, t) - Cumulated(age, t)));
+
+    /// <summary>Each at its present worth, with the force of interest δ.</summary>
+    internal Num Discounted(double term, Num delta, Trace? t = null) => WeibullKernel.Discounted(term, B(t), Eta(t), delta, t);
 
     // The coefficient of variation, √(Γ(1 + 2/b) − Γ(1 + 1/b)²)/Γ(1 + 1/b); falls as the shape rises.
     private static double Spread(double b)
@@ -160,4 +154,14 @@ public sealed record WeibullLife
         double g = Special.Gamma(1 + (1 / b));
         return Math.Sqrt(Special.Gamma(1 + (2 / b)) - (g * g)) / g;
     }
+
+    private Num Good(Num age, Trace? t = null) => Num.Exp(-Cumulated(age, t));
+
+    private Num Hazard(Num age, Trace? t = null) => B(t) / Eta(t) * Num.Power(age / Eta(t), B(t) - 1);
+
+    private Num Cumulated(Num age, Trace? t) => WeibullKernel.Cumulated(age, B(t), Eta(t));
+
+    private Num B(Trace? t) => t.Given("b", Shape, Measure.Number);
+
+    private Num Eta(Trace? t) => t.Given("η", ScaleYears, Measure.Years);
 }

@@ -1,4 +1,3 @@
-using System;
 using System.Collections.Generic;
 using System.Linq;
 
@@ -10,100 +9,71 @@ namespace Refinish.Estimating;
 /// </summary>
 internal sealed class WeibullLikelihood
 {
+    public static readonly Source Source = Source.FromMemory("maximum likelihood for censored Weibull lives");
+
     public const double LeastShape = 0.01;
     public const double GreatestShape = 100;
 
     private readonly LifeRecord[] records;
+    private readonly double largest;
     private readonly double meanLog;
 
     public WeibullLikelihood(IEnumerable<LifeRecord> records)
     {
         // In order of age, so that the last digit does not depend on the order of the books.
         this.records = [.. records.OrderBy(record => record.AgeYears).ThenBy(record => record.Failed).ThenBy(record => record.Count)];
-        Largest = this.records[this.records.Length - 1].AgeYears;
+        largest = this.records[this.records.Length - 1].AgeYears;
         Failures = this.records.Where(record => record.Failed).Sum(record => (double)record.Count);
-        meanLog = Failures > 0 ? this.records.Where(record => record.Failed).Sum(record => record.Count * Math.Log(record.AgeYears / Largest)) / Failures : 0;
+        meanLog = Failures > 0 ? MeanOfLogs().Value : 0;
     }
-
-    /// <summary>t_max.</summary>
-    public double Largest { get; }
 
     /// <summary>r.</summary>
     public double Failures { get; }
 
-    /// <summary>Mean of ln x over the failures.</summary>
+    /// <summary>Mean of ln x over the failures; 0 without any.</summary>
     public double MeanLog => meanLog;
 
+    public Num MeanOfLogs(Trace? t = null) => t.Step("mean logarithm of the failures, x = t / t_max", "m", Measure.Number, Source,
+        Num.Sum(records.Where(record => record.Failed).Select(record => Times(record, Num.Ln(X(record, t)), t))) / R(t));
+
     /// <summary>Σ x^b ln x / Σ x^b − 1/b − mean ln x of the failures: rises with b and is zero at the likeliest shape.</summary>
-    public double Score(double b)
+    public Num Score(Num b, Trace? t = null)
     {
-        double sum = 0;
-        double logs = 0;
+        Num sum = 0;
+        Num logs = 0;
         foreach (LifeRecord record in records)
         {
-            double x = record.AgeYears / Largest;
-            double power = record.Count * Math.Pow(x, b);
+            Num power = Times(record, Num.Power(X(record, t), b), t);
             sum += power;
-            logs += power * Math.Log(x);
+            logs += power * Num.Ln(X(record, t));
         }
 
-        return (logs / sum) - (1 / b) - meanLog;
+        return (logs / sum) - (1 / b) - M(t);
     }
 
     /// <summary>The likeliest scale for a shape: t_max (Σ x^b / r)^(1/b).</summary>
-    public double Scale(double b) => Largest * Math.Pow(records.Sum(record => record.Count * Math.Pow(record.AgeYears / Largest, b)) / Failures, 1 / b);
+    public Num Scale(Num b, Trace? t = null) => Largest(t)
+        * Num.Power(Num.Sum(records.Select(record => Times(record, Num.Power(X(record, t), b), t))) / R(t), 1 / b);
 
     /// <summary>ln L = r ln b − r b ln η + (b − 1) Σ ln t of the failures − Σ (t/η)^b.</summary>
-    public double LogLikelihood(double b, double eta) =>
-        (Failures * Math.Log(b)) - (Failures * b * Math.Log(eta)) + ((b - 1) * Failures * (meanLog + Math.Log(Largest)))
-        - records.Sum(record => record.Count * Math.Pow(record.AgeYears / eta, b));
+    public Num LogLikelihood(Num b, Num eta, Trace? t = null) =>
+        (R(t) * Num.Ln(b)) - (R(t) * b * Num.Ln(eta)) + ((b - 1) * R(t) * (M(t) + Num.Ln(Largest(t))))
+        - Num.Sum(records.Select(record => Times(record, Num.Power(T(record, t) / eta, b), t)));
 
-    /// <summary>The greatest ln L that a shape can have, at its likeliest scale.</summary>
-    public double Profile(double b) => LogLikelihood(b, Scale(b));
+    /// <summary>Σ (t/η)^b ln^k(t/η).</summary>
+    public Num Curvature(Num b, Num eta, int k, Trace? t = null) => Num.Sum(records.Select(record =>
+        Times(record, Num.Power(T(record, t) / eta, b), t) * Num.Power(Num.Ln(T(record, t) / eta), k)));
 
-    /// <summary>Σ (t/η)^b ln(t/η) and Σ (t/η)^b ln²(t/η).</summary>
-    public (double First, double Second) Curvature(double b, double eta)
-    {
-        double first = 0;
-        double second = 0;
-        foreach (LifeRecord record in records)
-        {
-            double log = Math.Log(record.AgeYears / eta);
-            double power = record.Count * Math.Pow(record.AgeYears / eta, b);
-            first += power * log;
-            second += power * log * log;
-        }
+    public Num R(Trace? t) => t.Given("r", Failures, Measure.Number);
 
-        return (first, second);
-    }
+    private Num M(Trace? t) => t.Given("m", meanLog, Measure.Number);
 
-    public Expression ScoreFormula(Expression b)
-    {
-        Expression sum = Expression.Sum(records.Select(record => Times(record, Expression.Power(X(record), b))));
-        Expression logs = Expression.Sum(records.Select(record => Times(record, Expression.Power(X(record), b) * Expression.Ln(X(record)))));
-        return (logs / sum) - (1 / b) - Expression.Quantity("m", meanLog, Measure.Number);
-    }
+    private Num Largest(Trace? t) => t.Given("t_max", largest, Measure.Years);
 
-    public Expression MeanLogFormula() =>
-        Expression.Sum(records.Where(record => record.Failed).Select(record => Times(record, Expression.Ln(X(record))))) / Expression.Quantity("r", Failures, Measure.Number);
+    private Num X(LifeRecord record, Trace? t) => t.Given("x", record.AgeYears / largest, Measure.Number);
 
-    public Expression ScaleFormula(Expression b) =>
-        Expression.Quantity("t_max", Largest, Measure.Years)
-        * Expression.Power(Expression.Sum(records.Select(record => Times(record, Expression.Power(X(record), b)))) / Expression.Quantity("r", Failures, Measure.Number), 1 / b);
+    private static Num T(LifeRecord record, Trace? t) => t.Given("t", record.AgeYears, Measure.Years);
 
-    public Expression CurvatureFormula(Expression b, Expression eta, int power) =>
-        Expression.Sum(records.Select(record => Times(record, Expression.Power(T(record) / eta, b) * Expression.Power(Expression.Ln(T(record) / eta), power))));
-
-    public Expression LogLikelihoodFormula(Expression b, Expression eta)
-    {
-        Expression r = Expression.Quantity("r", Failures, Measure.Number);
-        Expression logs = r * (Expression.Quantity("m", meanLog, Measure.Number) + Expression.Ln(Expression.Quantity("t_max", Largest, Measure.Years)));
-        return (r * Expression.Ln(b)) - (r * b * Expression.Ln(eta)) + ((b - 1) * logs) - Expression.Sum(records.Select(record => Times(record, Expression.Power(T(record) / eta, b))));
-    }
-
-    private static Expression T(LifeRecord record) => Expression.Quantity("t", record.AgeYears, Measure.Years);
-
-    private static Expression Times(LifeRecord record, Expression term) => record.Count == 1 ? term : Expression.Quantity("n", record.Count, Measure.Number) * term;
-
-    private Expression X(LifeRecord record) => Expression.Quantity("x", record.AgeYears / Largest, Measure.Number);
+    private static Num Times(LifeRecord record, Num term, Trace? t) =>
+        record.Count == 1 ? term : t.Given("n", record.Count, Measure.Number) * term;
 }

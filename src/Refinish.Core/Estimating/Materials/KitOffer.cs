@@ -1,5 +1,6 @@
 using System;
 using System.Collections.Generic;
+using System.Linq;
 
 namespace Refinish.Estimating;
 
@@ -23,15 +24,15 @@ internal sealed class KitOffer
         for (int i = 0; i < prices.Count; i++)
         {
             MaterialPrice price = prices[i];
-            if (price.Size.As(dimension, density) is not double size)
+            if (price.Size.As(dimension, density) is not Num size)
             {
                 unused.Add(price);
             }
             else if (price.IsCounted)
             {
                 kits.Add(price);
-                sizes.Add(size);
-                least = Math.Min(least, size);
+                sizes.Add(size.Value);
+                least = Math.Min(least, size.Value);
             }
             else
             {
@@ -77,10 +78,10 @@ internal sealed class KitOffer
     public KitOffer KitsAlone() => new(Kits, Dimension, Density);
 
     /// <summary>What a price holds in SI of the dimension.</summary>
-    public double SizeOf(MaterialPrice price) => price.Size.As(Dimension, Density)!.Value;
+    public Num SizeOf(MaterialPrice price, Trace? t = null) => price.Size.As(Dimension, Density, t)!.Value;
 
     /// <summary>Price per SI unit of the dimension.</summary>
-    public double Rate(MaterialPrice price) => (double)price.Price / SizeOf(price);
+    public double Rate(MaterialPrice price) => (double)price.Price / SizeOf(price).Value;
 
     /// <summary>The best price per amount; the first listed among equals.</summary>
     public MaterialPrice Best()
@@ -99,19 +100,8 @@ internal sealed class KitOffer
     {
         if (!Serves)
         {
-            bool wantsDensity = false;
-            List<string> sold = [];
-            foreach (MaterialPrice price in Unused)
-            {
-                MaterialDimension other = price.Size.Dimension;
-                wantsDensity |= Dimension <= MaterialDimension.Mass && other <= MaterialDimension.Mass;
-                string word = "by " + MaterialUnits.Word(other);
-                if (!sold.Contains(word))
-                {
-                    sold.Add(word);
-                }
-            }
-
+            bool wantsDensity = Dimension <= MaterialDimension.Mass && Unused.Any(price => price.Size.Dimension <= MaterialDimension.Mass);
+            IEnumerable<string> sold = Unused.Select(price => "by " + MaterialUnits.Word(price.Size.Dimension)).Distinct();
             return "it is needed by " + MaterialUnits.Word(Dimension) + " and sold " + string.Join(" and ", sold) + ", and "
                 + (wantsDensity ? "its density is not known" : "nothing turns one into the other");
         }

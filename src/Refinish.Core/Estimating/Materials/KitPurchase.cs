@@ -25,6 +25,12 @@ namespace Refinish.Estimating;
 /// </code></example>
 public sealed record KitPurchase
 {
+    private static readonly Source KitsAlone = Source.Derived("cheapest whole numbers of kits that hold the need, by search with bounds");
+    private static readonly Source KitsAndLoose =
+        Source.Derived("cheapest whole numbers of kits, with loose material for what they leave open, by search with bounds");
+
+    private static readonly Source NoLess = Source.Derived("no purchase can cost less");
+
     private readonly KitOffer offer;
     private readonly double need;
     private readonly double bought;
@@ -103,19 +109,18 @@ public sealed record KitPurchase
             {
                 kits.Add(new KitCount(offer.Kits[i], counts[i]));
                 lines.Add(new PurchaseLine(offer.Kits[i], counts[i], Name));
-                bought += counts[i] * offer.Sizes[i];
             }
         }
 
         if (search.Loose > 0)
         {
             lines.Add(new PurchaseLine(loose!, search.Loose, Name));
-            bought += (double)search.Loose * offer.SizeOf(loose!);
         }
 
         Kits = new ValueList<KitCount>(kits);
         Lines = new ValueList<PurchaseLine>(lines);
         Cost = search.Cost;
+        bought = Amounts().Value;
     }
 
     /// <summary>Id of the material.</summary>
@@ -146,15 +151,13 @@ public sealed record KitPurchase
     public bool IsProvenCheapest { get; }
 
     /// <summary>What the need would cost at the best price per amount: no purchase can cost less.</summary>
-    public decimal LeastPossible => (decimal)(need * offer.Rate(offer.Best()));
+    public decimal LeastPossible => (decimal)Least().Value;
 
     /// <summary>Amount bought, measured as the need.</summary>
     public MaterialAmount Bought => new(offer.Dimension, bought);
 
     /// <summary>Amount left over.</summary>
-    public MaterialAmount LeftOver => new(offer.Dimension, Math.Max(0, bought - need));
-
-    internal double NeedInSi => need;
+    public MaterialAmount LeftOver => new(offer.Dimension, Over().Value);
 
     internal KitOffer Offer => offer;
 
@@ -164,39 +167,21 @@ public sealed record KitPurchase
     /// <exception cref="ArgumentNullException"><paramref name="currency"/> is missing.</exception>
     public Workings Workings(Currency currency)
     {
+        Trace t = new();
         Measure money = Measure.Money(currency);
-        Measure measure = MaterialUnits.MeasureOf(offer.Dimension);
-        string word = offer.Dimension switch
+        Source choice = offer.Loose.Count == 0 ? KitsAlone : KitsAndLoose;
+        string word = offer.Dimension == MaterialDimension.Pieces ? "pieces" : MaterialUnits.Word(offer.Dimension);
+        Amount cost = 0;
+        foreach (PurchaseLine line in Lines)
         {
-            MaterialDimension.Pieces => "pieces",
-            MaterialDimension other => MaterialUnits.Word(other),
-        };
-        Source choice = Source.Derived(offer.Loose.Count == 0
-            ? "cheapest whole numbers of kits that hold the need, by search with bounds"
-            : "cheapest whole numbers of kits, with loose material for what they leave open, by search with bounds");
-        Expression cost = Expression.Sum(Lines.Select(line =>
-            Expression.Quantity("n", (double)line.Quantity, Measure.Number) * Expression.Quantity("p", (double)line.Rate, money)));
-        Expression amount = Expression.Sum(Lines.Select(line =>
-            Expression.Quantity("n", (double)line.Quantity, Measure.Number) * Size(line.Price)));
-        WorkingStep bought = new(word + " bought", "V_b", amount, this.bought, measure, choice);
-        Expression left = Expression.Max(0, bought.Result() - Expression.Quantity("V_need", need, measure));
-        MaterialPrice best = offer.Best();
-        Expression least = Expression.Quantity("V_need", need, measure)
-            * (Expression.Quantity("p", (double)best.Price, money) / Size(best));
-        return new Workings(
-            "Kits of " + Name,
-            [
-                new("cost of the kits", "C", cost, (double)Cost, money, choice),
-                bought,
-                new("left over", "V_l", left, LeftOver.Si, measure, choice),
-                new(
-                    "cost at the best price per " + word + ", rounding of kits left out",
-                    "C_min",
-                    least,
-                    (double)LeastPossible,
-                    money,
-                    Source.Derived("no purchase can cost less")),
-            ]);
+            cost += t.Money("n", line.Quantity, Measure.Number) * t.Money("p", line.Rate, money);
+        }
+
+        t.Step("cost of the kits", "C", money, choice, cost);
+        t.Step(word + " bought", "V_b", Need.Measure, choice, Amounts(t));
+        t.Step("left over", "V_l", Need.Measure, choice, Over(t));
+        t.Step("cost at the best price per " + word + ", rounding of kits left out", "C_min", money, NoLess, Least(t, money));
+        return t.Workings("Kits of " + Name);
     }
 
     /// <summary>What is bought and its cost.</summary>
@@ -215,18 +200,24 @@ public sealed record KitPurchase
     /// <inheritdoc/>
     public override int GetHashCode() => unchecked((Need.GetHashCode() * 31) + StringComparer.Ordinal.GetHashCode(Item));
 
-    // What one kit or unit holds, measured as the need.
-    private Expression Size(MaterialPrice price)
+    private Num Amounts(Trace? t = null)
     {
-        MaterialAmount size = price.Size;
-        if (size.Dimension == offer.Dimension)
+        Num sum = 0;
+        foreach (PurchaseLine line in Lines)
         {
-            return Expression.Quantity("V", size.Si, size.Measure);
+            sum += t.Given("n", (double)line.Quantity, Measure.Number) * offer.SizeOf(line.Price, t);
         }
 
-        Expression density = Expression.Quantity("ρ", offer.Density!.Value, Measure.Density);
-        return size.Dimension == MaterialDimension.Mass
-            ? Expression.Quantity("m", size.Si, size.Measure) / density
-            : Expression.Quantity("V", size.Si, size.Measure) * density;
+        return sum;
     }
+
+    private Num Over(Trace? t = null) => Num.Max(0, t.Given("V_b", bought, Need.Measure) - Needed(t));
+
+    private Num Least(Trace? t = null, Measure? money = null)
+    {
+        MaterialPrice best = offer.Best();
+        return Needed(t) * (t.Given("p", (double)best.Price, money ?? Measure.Number) / offer.SizeOf(best, t));
+    }
+
+    private Num Needed(Trace? t) => t.Given("V_need", need, Need.Measure);
 }

@@ -1,5 +1,6 @@
 using System;
 using System.Collections.Generic;
+using System.Linq;
 
 namespace Refinish.Estimating;
 
@@ -58,7 +59,7 @@ internal sealed class KitSearch
         hasLoose = loose is not null;
         if (loose is not null)
         {
-            looseSize = offer.SizeOf(loose) * (double)LooseStep / resolution;
+            looseSize = offer.SizeOf(loose).Value * (double)LooseStep / resolution;
             loosePrice = loose.Price * LooseStep;
         }
 
@@ -146,12 +147,7 @@ internal sealed class KitSearch
     private int[] Useful()
     {
         IReadOnlyList<MaterialPrice> kits = offer.Kits;
-        int[] bySize = new int[kits.Count];
-        for (int i = 0; i < bySize.Length; i++)
-        {
-            bySize[i] = i;
-        }
-
+        int[] bySize = [.. Enumerable.Range(0, kits.Count)];
         Array.Sort(bySize, (a, b) =>
         {
             int larger = offer.Sizes[b].CompareTo(offer.Sizes[a]);

@@ -47,21 +47,8 @@ internal sealed class KitStaircase
             return (double)new KitPurchase(need, prices, offer, null).Cost;
         }
 
-        int low = 0;
-        int high = last;
-        while (low < high)
-        {
-            int middle = (low + high) / 2;
-            if (ends[middle] >= need)
-            {
-                high = middle;
-            }
-            else
-            {
-                low = middle + 1;
-            }
-        }
-
+        int low = ends.BinarySearch(need);
+        low = low < 0 ? ~low : low;
         double kits = costs[low];
         return offer.Loose.Count == 0 ? kits : Math.Min(kits, (low > 0 ? Math.Min(beyond[low - 1], 0) : 0) + (need * rate));
     }

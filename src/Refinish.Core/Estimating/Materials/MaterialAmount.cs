@@ -110,11 +110,13 @@ public readonly record struct MaterialAmount
     /// In m³, kg, m², m or pieces of another dimension, by a density in kg/m³ where the two are a volume and a mass; <see langword="null"/>
     /// where nothing turns one into the other.
     /// </summary>
-    internal double? As(MaterialDimension other, double? density) => (Dimension, other) switch
+    internal Num? As(MaterialDimension other, double? density, Trace? t = null) => (density, Dimension, other) switch
     {
-        _ when Dimension == other => Si,
-        (MaterialDimension.Volume, MaterialDimension.Mass) => Si * density,
-        (MaterialDimension.Mass, MaterialDimension.Volume) => Si / density,
+        _ when Dimension == other => t.Given("V", Si, Measure),
+        (double known, MaterialDimension.Volume, MaterialDimension.Mass) =>
+            t.Given("V", Si, Measure) * t.Given("ρ", known, Measure.Density),
+        (double known, MaterialDimension.Mass, MaterialDimension.Volume) =>
+            t.Given("m", Si, Measure) / t.Given("ρ", known, Measure.Density),
         _ => null,
     };
 }

@@ -131,7 +131,7 @@ public sealed record MaterialNeed
             double? known = need.density ?? Density;
             bool turns = known is not null && IsAlsoByVolume && amount.Dimension == MaterialDimension.Mass;
             MaterialDimension into = turns ? MaterialDimension.Volume : amount.Dimension;
-            amounts[(int)into] = (amounts[(int)into] ?? 0) + amount.As(into, known)!.Value;
+            amounts[(int)into] = (amounts[(int)into] ?? 0) + amount.As(into, known)!.Value.Value;
         }
 
         public void AddTo(List<MaterialNeed> joined)

@@ -44,7 +44,7 @@ public readonly record struct Margin
         Guard.NotNull(currency, nameof(currency));
         Guard.Money(cost, nameof(cost));
         Guard.Rule(cost <= 1e25m * (1 - ofPrice), nameof(cost), (double)cost, Measure.Number, "no more than makes a price of 10²⁵");
-        return currency.Round(cost / (1 - ofPrice));
+        return PriceFor(cost, ofPrice, currency).Value;
     }
 
     /// <summary>The same profit as a share of the cost.</summary>
@@ -54,6 +54,8 @@ public readonly record struct Margin
     /// <summary>The share in per cent.</summary>
     /// <returns>Text such as <c>margin of 45 % of the price</c>.</returns>
     public override string ToString() => "margin of " + Measure.Percent.Format((double)ofPrice) + " of the price";
+
+    internal static Amount PriceFor(Amount cost, Amount ofPrice, Currency currency) => Amount.Round(cost / (1 - ofPrice), currency);
 
     internal static Margin FromFraction(decimal fraction) => new(fraction);
 }

@@ -21,6 +21,9 @@ namespace Refinish.Estimating;
 /// </code></example>
 public sealed record PriceByFixture
 {
+    private static readonly Source OneMargin = Source.Derived("own cost and a share by weight, at one margin");
+    private static readonly Source Cut = Source.Derived("cut to the currency, what is left to the largest remainders");
+
     private readonly decimal allWeights;
     private readonly decimal total;
 
@@ -64,29 +67,29 @@ public sealed record PriceByFixture
     /// <returns>The derivation.</returns>
     public Workings Workings()
     {
+        Trace t = new();
         Measure money = Measure.Money(Currency);
-        Source source = Source.Derived("own cost and a share by weight, at one margin");
-        Expression price = Expression.Quantity("P", (double)Price, money);
-        Expression shared = Expression.Quantity("S", (double)SharedCost, money);
-        Expression all = Expression.Quantity("Σw", (double)Weights, Measure.Number);
-        Expression costs = Expression.Sum(Fixtures.Select(fixture => Expression.Quantity("c", (double)fixture.OwnCost, money))) + shared;
-        WorkingStep cost = new("all costs", "C", costs, (double)total, money, source);
-        List<WorkingStep> steps = [cost];
-        Source cut = Source.Derived("cut to the currency, what is left to the largest remainders");
+        Amount price = t.Money("P", Price, money);
+        Amount shared = t.Money("S", SharedCost, money);
+        Amount weights = t.Money("Σw", Weights, Measure.Number);
+        Amount own = 0;
+        foreach (FixtureCost fixture in Fixtures)
+        {
+            own += t.Money("c", fixture.OwnCost, money);
+        }
+
+        Amount costs = t.Step("all costs", "C", money, OneMargin, own + shared);
         for (int i = 0; i < Fixtures.Count; i++)
         {
             string number = Figures.Fixed(i + 1, 0);
-            Expression own = Expression.Quantity("c_" + number, (double)Fixtures[i].OwnCost, money);
-            Expression weight = Expression.Quantity("w_" + number, (double)WeightOf(Fixtures[i]), Measure.Number);
-            double exact = (double)(Price * (Bears(Fixtures[i]) / Fixtures.Sum(Bears)));
-            Expression before = total > 0 ? price * (own + (shared * weight / all)) / cost.Result() : price * weight / all;
-            WorkingStep part = new(Fixtures[i].Name + ", before rounding", "x_" + number, before, exact, money, source);
-            steps.Add(part);
-            Expression cents = Expression.Quantity("δ_" + number, (double)Parts[i].Amount - exact, money);
-            steps.Add(new(Fixtures[i].Name, "p_" + number, part.Result() + cents, (double)Parts[i].Amount, money, cut));
+            Amount weight = t.Money("w_" + number, WeightOf(Fixtures[i]), Measure.Number);
+            Amount exact = t.Step(Fixtures[i].Name + ", before rounding", "x_" + number, money, OneMargin, total > 0
+                ? price * Borne(t.Money("c_" + number, Fixtures[i].OwnCost, money), shared, weight, weights) / costs
+                : price * weight / weights);
+            t.Step(Fixtures[i].Name, "p_" + number, money, Cut, exact + t.Money("δ_" + number, Parts[i].Amount - exact.Value, money));
         }
 
-        return new Workings("Price by fixture", steps);
+        return t.Workings("Price by fixture");
     }
 
     /// <summary>The parts in one line.</summary>
@@ -107,5 +110,7 @@ public sealed record PriceByFixture
     private decimal WeightOf(FixtureCost fixture) => allWeights > 0 ? (decimal)fixture.Weight : 1;
 
     private decimal Bears(FixtureCost fixture) =>
-        total > 0 ? fixture.OwnCost + (SharedCost * (WeightOf(fixture) / Weights)) : WeightOf(fixture);
+        total > 0 ? Borne(fixture.OwnCost, SharedCost, WeightOf(fixture), Weights).Value : WeightOf(fixture);
+
+    private static Amount Borne(Amount own, Amount shared, Amount weight, Amount weights) => own + (shared * (weight / weights));
 }

@@ -23,6 +23,7 @@ internal sealed class PriceLines
         this.book = book;
         this.request = request;
         currency = book.Currency;
+        Chain = new PriceChain(costs, book, request);
         Check();
         if (costs.Gaps.Count > 0)
         {
@@ -35,18 +36,18 @@ internal sealed class PriceLines
             return;
         }
 
-        Subtotal = Math.Max(AtMargin + costs.FixedPrice, book.MinimumCharge);
+        Subtotal = Chain.Subtotal().Value;
         SetDiscount();
         if (costs.Gaps.Count > 0)
         {
             return;
         }
 
-        Net = Subtotal - DiscountGiven;
+        Net = Chain.Net().Value;
         Divide();
         AddTaxes();
-        Total = Net + Tax;
-        Payable = Currency.Round(Total, book.CashStep);
+        Total = Chain.Total(TaxLines).Value;
+        Payable = Chain.Payable(TaxLines).Value;
         if (Math.Abs(Payable - Total) > Total * MostRounding)
         {
             costs.Gaps.Add(new PriceGap(
@@ -55,11 +56,14 @@ internal sealed class PriceLines
         }
     }
 
-    /// <summary>What is charged for everything without a fixed price, before the minimum charge.</summary>
-    public decimal AtMargin { get; private set; }
+    /// <summary>How the amounts follow from the costs.</summary>
+    public PriceChain Chain { get; }
 
-    /// <summary>The least net price that leaves the target margin over every cost; for a request that holds the margin.</summary>
-    public decimal HeldNet { get; private set; }
+    /// <summary>The lines of tax.</summary>
+    public List<EstimateLine> TaxLines { get; } = [];
+
+    /// <summary>With everything at its fixed price, before the minimum charge.</summary>
+    public decimal AtMargin { get; private set; }
 
     public decimal Subtotal { get; }
 
@@ -80,7 +84,7 @@ internal sealed class PriceLines
     /// <summary>Every line: those of the work with their prices, what they carry, discount and taxes.</summary>
     public ValueList<EstimateLine> Lines => costs.Gaps.Count > 0
         ? new([.. costs.Direct, .. costs.Fixed, .. costs.Spread])
-        : new([.. sold, .. costs.Spread, .. rest]);
+        : new([.. sold, .. costs.Spread, .. rest, .. TaxLines]);
 
     private void Check()
     {
@@ -108,32 +112,16 @@ internal sealed class PriceLines
         }
     }
 
-    // To hold the margin after a discount, the least net price is cost / (1 − margin) rounded up.
     private void SetPrice()
     {
-        decimal share = request.Discount?.Fraction ?? 0;
-        if (request.HoldMargin && share == 1)
+        if (request is { HoldMargin: true, Discount.Fraction: 1 })
         {
             costs.Gaps.Add(new PriceGap("discount", "discount", "discount", "a discount of 100 % leaves nothing to hold a margin with"));
             return;
         }
 
-        if (request.HoldMargin)
-        {
-            HeldNet = currency.RoundUp(costs.Cost / (1 - book.TargetMargin.Fraction));
-            decimal subtotal = HeldNet > Money.Largest
-                ? HeldNet
-                : request.Discount?.Amount is decimal amount
-                    ? HeldNet + amount
-                    : currency.Before(share, HeldNet);
-            AtMargin = Math.Max(0, subtotal - costs.FixedPrice);
-        }
-        else
-        {
-            AtMargin = book.TargetMargin.PriceFor(costs.MarkedUp, currency);
-        }
-
-        if (AtMargin + costs.FixedPrice > Money.Largest)
+        AtMargin = Chain.AtMargin().Value;
+        if (AtMargin > Money.Largest)
         {
             string margin = book.TargetMargin.Fraction > 0 ? " at a " + book.TargetMargin : string.Empty;
             costs.Gaps.Add(new PriceGap("price", "price", "price of the job" + margin, PricedCosts.TooMuch));
@@ -147,7 +135,7 @@ internal sealed class PriceLines
             return;
         }
 
-        DiscountAsked = discount.Amount ?? currency.Round(Subtotal * discount.Fraction);
+        DiscountAsked = Chain.Asked().Value;
         if (DiscountAsked > Subtotal)
         {
             costs.Gaps.Add(new PriceGap(
@@ -156,7 +144,7 @@ internal sealed class PriceLines
             return;
         }
 
-        DiscountGiven = discount.MayUndercutMinimum ? DiscountAsked : Math.Min(DiscountAsked, Math.Max(0, Subtotal - book.MinimumCharge));
+        DiscountGiven = Chain.Given().Value;
         if (DiscountGiven > 0)
         {
             rest.Add(new EstimateLine(new("discount"), LineCategory.Discount, "discount", discount.Reason, 1, LineUnit.Job, -DiscountGiven,
@@ -251,7 +239,7 @@ internal sealed class PriceLines
         };
         if (line.Price != 0)
         {
-            rest.Add(line);
+            TaxLines.Add(line);
         }
 
         return line.Price;

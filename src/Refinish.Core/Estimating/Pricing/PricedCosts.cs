@@ -1,5 +1,5 @@
-using System;
 using System.Collections.Generic;
+using System.Linq;
 
 namespace Refinish.Estimating;
 
@@ -7,6 +7,8 @@ namespace Refinish.Estimating;
 internal sealed class PricedCosts
 {
     public const string TooMuch = "more than 1000000000, the largest amount that is reckoned with";
+
+    private static readonly Source Book = Source.Supplied("price book");
 
     private readonly PriceBook book;
     private readonly EstimateRequest request;
@@ -69,7 +71,29 @@ internal sealed class PricedCosts
     public decimal FixedCost => FixedPriceCost + warranty;
 
     /// <summary>What an hour at a wage costs the shop.</summary>
-    public static decimal Burdened(PriceBook book, decimal wage) => book.Currency.Round(wage * (1 + book.BurdenFraction));
+    public static decimal Burdened(PriceBook book, decimal wage) => Burdened(book, wage, null).Value;
+
+    private static Amount Burdened(PriceBook book, Amount wage, Trace? t) =>
+        Amount.Round(wage * (1 + t.Money("β", book.BurdenFraction, Measure.Percent)), book.Currency);
+
+    /// <summary>Notes what an hour costs at the wage of the price book and at each other wage that is paid.</summary>
+    public void NoteWages(Trace t)
+    {
+        Measure money = Measure.Money(currency);
+        IEnumerable<decimal?> wages =
+            [book.LabourRate, .. request.Labour.Lines.Select(line => line.Task.Wage), .. request.PaidTime.Select(paid => paid.Wage)];
+        string symbol = "w_b";
+        int number = 1;
+        foreach (decimal wage in wages.OfType<decimal>().Distinct())
+        {
+            string name = number == 1 && book.LabourRate is not null
+                ? "hourly cost of labour with burden"
+                : "hourly cost with burden at a wage of " + money.Format((double)wage);
+            t.Step(name, symbol, money, Book, Burdened(book, t.Money("w", wage, money), t));
+            number++;
+            symbol = "w_b" + Figures.Fixed(number, 0);
+        }
+    }
 
     private void AddLabour()
     {
@@ -150,17 +174,18 @@ internal sealed class PricedCosts
 
     private void AddOptions()
     {
-        foreach (OrderedOption order in OrderedOption.Of(request.Options))
+        // All orders of one option for one fixture are one line.
+        foreach (IGrouping<(string Code, string? Fixture), OptionOrder> order in request.Options.GroupBy(one => (one.Code, one.Fixture)))
         {
-            LineKey key = new("option/" + order.Code, order.Fixture);
-            if (book.Find(order.Code) is OptionPrice option)
+            LineKey key = new("option/" + order.Key.Code, order.Key.Fixture);
+            if (book.Find(order.Key.Code) is OptionPrice option)
             {
-                AddSold(Line(key, LineCategory.Option, option.Code, option.Description, order.Quantity, option.Unit, option.Cost),
-                    option.Price);
+                decimal quantity = order.Sum(one => one.Quantity);
+                AddSold(Line(key, LineCategory.Option, option.Code, option.Description, quantity, option.Unit, option.Cost), option.Price);
             }
             else
             {
-                Gaps.Add(new PriceGap(key.Id, order.Code, "option", "no such option in the price book"));
+                Gaps.Add(new PriceGap(key.Id, order.Key.Code, "option", "no such option in the price book"));
             }
         }
     }

@@ -1,5 +1,6 @@
 using System;
 using System.Collections.Generic;
+using System.Linq;
 
 namespace Refinish.Estimating;
 
@@ -36,23 +37,7 @@ public sealed record TaxExemption
         }
     }
 
-    internal bool Covers(TaxRate rate)
-    {
-        if (Codes is null)
-        {
-            return true;
-        }
-
-        for (int i = 0; i < Codes.Count; i++)
-        {
-            if (Codes[i] == rate.Code)
-            {
-                return true;
-            }
-        }
-
-        return false;
-    }
+    internal bool Covers(TaxRate rate) => Codes is null || Codes.Contains(rate.Code);
 
     /// <summary>The reason.</summary>
     /// <returns>One line of text.</returns>

@@ -33,6 +33,10 @@ internal readonly struct Amount
     /// <summary>Rounded to the decimals of a currency, halves away from zero.</summary>
     public static Amount Round(Amount x, Currency currency) => Of("round", x, currency.Round(x.Value));
 
+    public static Amount Ceiling(Amount x) => Of("roundup", x, Currency.CoinsUp(x.Value, 1));
+
+    public static Amount Floor(Amount x) => Of("rounddown", x, Currency.CoinsDown(x.Value, 1));
+
     public static Amount Max(Amount a, Amount b) => Listed("max", a, b, Math.Max(a.Value, b.Value));
 
     public static Amount Min(Amount a, Amount b) => Listed("min", a, b, Math.Min(a.Value, b.Value));

@@ -69,8 +69,15 @@ internal readonly struct Num
 
     public static Num Square(Num x) => Raised(x, 2, x.Value * x.Value);
 
-    public static Num Power(Num x, Num exponent) =>
-        Raised(x, exponent, exponent.Value == 2 ? x.Value * x.Value : Math.Pow(x.Value, exponent.Value));
+    /// <summary>A power; small whole ones are products, which cost far less than a power and are the same on every machine.</summary>
+    public static Num Power(Num x, Num exponent) => Raised(x, exponent, exponent.Value switch
+    {
+        1 => x.Value,
+        2 => x.Value * x.Value,
+        3 => x.Value * x.Value * x.Value,
+        4 => x.Value * x.Value * x.Value * x.Value,
+        _ => Math.Pow(x.Value, exponent.Value),
+    });
 
     public static Num Sqrt(Num x) => Of("√", "\\sqrt", x, Math.Sqrt(x.Value));
 

@@ -15,11 +15,15 @@ internal sealed class Trace
     /// <summary>The derivation of some results: <c>Trace.Of("Wet film", Wet, Rate)</c>.</summary>
     public static Workings Of(string title, params Func<Trace, Num>[] results) => Of(title, [], results);
 
-    /// <summary>The same, after the derivations of the parts that they rest on.</summary>
-    public static Workings Of(string title, IEnumerable<Workings> parts, params Func<Trace, Num>[] results)
+    /// <summary>The same, after the derivations of the parts that they rest on; those that are null are left out.</summary>
+    public static Workings Of(string title, IEnumerable<Workings?> parts, params Func<Trace, Num>[] results)
     {
         Trace trace = new();
-        trace.parts.AddRange(parts);
+        foreach (Workings? part in parts)
+        {
+            trace.Part(part);
+        }
+
         foreach (Func<Trace, Num> result in results)
         {
             result(trace);
@@ -28,8 +32,14 @@ internal sealed class Trace
         return trace.Workings(title);
     }
 
-    /// <summary>Notes the derivation of a part that the steps rest on.</summary>
-    public void Part(Workings part) => parts.Add(part);
+    /// <summary>Notes the derivation of a part that the steps rest on, if there is one.</summary>
+    public void Part(Workings? part)
+    {
+        if (part is not null)
+        {
+            parts.Add(part);
+        }
+    }
 
     /// <summary>The derivation made so far.</summary>
     public Workings Workings(string title) => new(title, steps, parts);

@@ -1,3 +1,5 @@
+using System.Collections.Generic;
+
 namespace Refinish;
 
 /// <summary>How formulas name their numbers. Without a trace each of these hands its number back as it is.</summary>
@@ -53,6 +55,27 @@ internal static class Tracing
 
         trace.Note(name, symbol, formula.Formula, (double)formula.Value, measure, source);
         return trace.Money(symbol, formula.Value, measure);
+    }
+
+    /// <summary>How far each value is on the allowed side of its limit, as steps; only of comparisons that have both.</summary>
+    /// <param name="trace">The derivation that is being made.</param>
+    /// <param name="checks">The comparisons.</param>
+    /// <param name="value">The symbol of the value.</param>
+    /// <param name="limit">The symbol of the limit.</param>
+    /// <param name="source">Where the comparison comes from; that of each comparison when omitted.</param>
+    /// <returns>Nothing of meaning; it stands in a list of results.</returns>
+    public static Num Margins(this Trace trace, IEnumerable<LimitComparison> checks, string value, string limit, Source? source = null)
+    {
+        foreach (LimitComparison check in checks)
+        {
+            Num x = trace.Given(value, check.Value!.Value, check.Measure);
+            Num end = trace.Given(limit, check.Limit!.Value, check.Measure);
+            Measure measure = check.Measure.Equals(Measure.Temperature) ? Measure.TemperatureDifference : check.Measure;
+            trace.Step(
+                "margin, " + check.Subject, "m", measure, source ?? check.Source, check.Sense == LimitSense.AtLeast ? x - end : end - x);
+        }
+
+        return default;
     }
 
     /// <summary>π as a letter, even beside plain numbers.</summary>

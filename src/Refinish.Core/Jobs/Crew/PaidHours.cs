@@ -51,16 +51,18 @@ public sealed record PaidHours
     /// <returns>The derivation.</returns>
     public Workings Workings()
     {
-        WorkingStep Total(string name, string symbol, Func<PersonVisit, TimeSpan> of, TimeSpan total) => new(
-            name, symbol, Expression.Sum(visits.Select((visit, i) => Expression.Quantity(symbol + "," + Figures.Fixed(i + 1, 0), of(visit).TotalSeconds, Measure.Hours))), total.TotalSeconds, Measure.Hours, Sum);
-        WorkingStep worked = Total("hours worked", "t_w", visit => visit.Worked, Worked);
-        WorkingStep onSite = Total("hours on site", "t_s", visit => visit.OnSite, OnSite);
-        WorkingStep halfDays = Total("hours by half-days", "t_h", visit => visit.HalfDays, HalfDays);
-        WorkingStep paid = rule switch { PaidTimeRule.Worked => worked, PaidTimeRule.OnSite => onSite, _ => halfDays };
-        return new Workings("Paid hours", [worked, onSite, halfDays, new("paid", "t_p", paid.Result(), Paid.TotalSeconds, Measure.Hours, Rule)]);
+        Trace t = new();
+        Num worked = Total(t, "hours worked", "t_w", visit => visit.Worked);
+        Num onSite = Total(t, "hours on site", "t_s", visit => visit.OnSite);
+        Num halfDays = Total(t, "hours by half-days", "t_h", visit => visit.HalfDays);
+        t.Step("paid", "t_p", Measure.Hours, Rule, rule switch { PaidTimeRule.Worked => worked, PaidTimeRule.OnSite => onSite, _ => halfDays });
+        return t.Workings("Paid hours");
     }
 
     /// <summary>The paid hours.</summary>
     /// <returns>One line of text.</returns>
     public override string ToString() => Measure.Hours.Format(Paid.TotalSeconds, DisplayUnits.Si, 4) + " paid, " + Measure.Hours.Format(Worked.TotalSeconds, DisplayUnits.Si, 4) + " worked";
+
+    private Num Total(Trace t, string name, string symbol, Func<PersonVisit, TimeSpan> of) => t.Step(name, symbol, Measure.Hours, Sum,
+        Num.Sum(visits.Select((visit, i) => t.Given(symbol + "," + Figures.Fixed(i + 1, 0), of(visit).TotalSeconds, Measure.Hours))));
 }

@@ -61,30 +61,31 @@ public sealed class ScheduledWindow
     /// <returns>The derivation; an end that is not known has no step.</returns>
     public Workings Workings()
     {
+        Trace t = new();
         bool coat = Kind == ScheduledWindowKind.Recoat;
-        List<WorkingStep> steps = [];
-        if (Opens is DateTimeOffset opens && Opening is DateTimeOffset opening)
+        if (Opens is not null && Opening is DateTimeOffset opening)
         {
             string name = coat ? "recoat window opens, after the last stroke" : "promoter dry, after the end of wiping";
-            steps.Add(Step(name, "t_open", LastStroke, opening, opens, true));
+            t.Step(name, "t_open", Measure.Hours, Careful, Whole(LastStroke, opening, true, t));
         }
 
-        if (Closes is DateTimeOffset closes && Closing is DateTimeOffset closing)
+        if (Closes is not null && Closing is DateTimeOffset closing)
         {
-            WorkingStep closed = coat
-                ? Step("recoat window closes, after the first stroke", "t_close", FirstStroke, closing, closes, false)
-                : Step("open time ends, after the end of wiping", "t_close", LastStroke, closing, closes, false);
-            steps.Add(closed);
+            string name = coat ? "recoat window closes, after the first stroke" : "open time ends, after the end of wiping";
+            Num closed = t.Step(name, "t_close", Measure.Hours, Careful, Whole(coat ? FirstStroke : LastStroke, closing, false, t));
             if (!coat)
             {
-                Expression wiping = Expression.Quantity("t_wipe", (LastStroke - FirstStroke).TotalSeconds, Measure.Hours);
-                steps.Add(new WorkingStep(
-                    "open time ends, after the beginning of wiping", "t_first", closed.Result() + wiping, (closes - FirstStroke).TotalSeconds,
-                    Measure.Hours, Careful));
+                t.Step("open time ends, after the beginning of wiping", "t_first", Measure.Hours, Careful,
+                    closed + t.Given("t_wipe", (LastStroke - FirstStroke).TotalSeconds, Measure.Hours));
             }
         }
 
-        return new Workings("Window of " + Operation.Operation.Id, steps, Parts?.Invoke() ?? []);
+        foreach (Workings part in Parts?.Invoke() ?? [])
+        {
+            t.Part(part);
+        }
+
+        return t.Workings("Window of " + Operation.Operation.Id);
     }
 
     /// <summary>The window as the crew reads it, the days named that differ from the given one.</summary>
@@ -120,15 +121,13 @@ public sealed class ScheduledWindow
     internal Func<IReadOnlyList<Workings>>? Parts { get; init; }
 
     // Counted from the full minute before the beginning; a hair of 1 ms keeps what misses a whole minute by the rounding of doubles.
-    private static WorkingStep Step(string name, string symbol, DateTimeOffset from, DateTimeOffset exact, DateTimeOffset rounded, bool up)
+    private static Num Whole(DateTimeOffset from, DateTimeOffset exact, bool up, Trace t)
     {
-        double since = from.TimeOfDay.Ticks % TimeSpan.TicksPerMinute / (double)TimeSpan.TicksPerSecond;
-        Expression into = Expression.Quantity("t_0", since, Measure.Seconds);
-        Expression minute = Expression.Quantity("t_1", 60, Measure.Seconds);
-        Expression hair = Expression.Quantity("ε", 0.001, Measure.Seconds);
-        Expression passed = Expression.Quantity("t", (exact - from).TotalSeconds, Measure.Hours);
-        Expression full = up ? Expression.Ceiling((into + passed - hair) / minute) : Expression.Floor((into + passed + hair) / minute);
-        return new WorkingStep(name, symbol, (full * minute) - into, (rounded - from).TotalSeconds, Measure.Hours, Careful);
+        Num into = t.Given("t_0", from.TimeOfDay.Ticks % TimeSpan.TicksPerMinute / (double)TimeSpan.TicksPerSecond, Measure.Seconds);
+        Num minute = t.Given("t_1", 60, Measure.Seconds);
+        Num hair = t.Given("ε", 0.001, Measure.Seconds);
+        Num passed = t.Given("t", (exact - from).TotalSeconds, Measure.Hours);
+        return ((up ? Num.Ceiling((into + passed - hair) / minute) : Num.Floor((into + passed + hair) / minute)) * minute) - into;
     }
 
     // The place wiped first is open for longer than the data sheet's time, by the time of wiping.

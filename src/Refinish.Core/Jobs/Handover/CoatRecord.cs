@@ -11,6 +11,9 @@ namespace Refinish.Jobs;
 /// <summary>What was found and done while one coat went on: when, who, air, surface, what was weighed, wet film.</summary>
 public sealed record CoatRecord
 {
+    private static readonly Source Weighing = Source.Derived("ratio of what was weighed");
+    private static readonly Source Readings = Source.Derived("difference of two readings");
+
     private readonly double surface;
     private readonly double? wetFilm;
 
@@ -69,31 +72,34 @@ public sealed record CoatRecord
     }
 
     /// <summary>Each can by weight to 100 of the first, as weighed, in the same order.</summary>
-    public IReadOnlyList<double> Per100OfFirst => [.. Weighed.Select(one => 100 * one.Mass.Kilograms / Weighed[0].Mass.Kilograms)];
+    public IReadOnlyList<double> Per100OfFirst => [.. Weighed.Select((one, i) => To100(i).Value)];
 
     /// <summary>How far the surface was above the dew point; negative below it.</summary>
-    public TemperatureDelta SurfaceAboveDewPoint => TemperatureDelta.FromKelvins(surface - Air.DewPoint.Kelvins);
+    public TemperatureDelta SurfaceAboveDewPoint => TemperatureDelta.FromKelvins(AboveDewPoint().Value);
 
     /// <summary>How the ratio and the distance to the dew point follow.</summary>
     /// <returns>The derivation.</returns>
     public Workings Workings()
     {
-        Expression surfaceAt = Expression.Quantity("T_s", surface, Measure.AbsoluteTemperature);
-        Expression dew = Expression.Quantity("T_d", Air.DewPoint.Kelvins, Measure.AbsoluteTemperature);
-        return new Workings(
-            Coat,
-            [
-                .. Weighed.Skip(1).Select((one, i) => new WorkingStep(
-                    one.Component + " to 100 of " + Weighed[0].Component + " by weight", "m_100," + Figures.Fixed(i + 2, 0),
-                    100 * Expression.Quantity("m", one.Mass.Kilograms, Measure.Mass) / Expression.Quantity("m_1",
-                        Weighed[0].Mass.Kilograms, Measure.Mass),
-                    Per100OfFirst[i + 1], Measure.Number, Source.Derived("ratio of what was weighed"))),
-                new("surface above dew point", "ΔT", surfaceAt - dew, SurfaceAboveDewPoint.Kelvins, Measure.TemperatureDifference, Source.Derived("difference of two readings")),
-            ],
-            [Air.Workings()]);
+        Trace t = new();
+        t.Part(Air.Workings());
+        for (int i = 1; i < Weighed.Count; i++)
+        {
+            t.Step(Weighed[i].Component + " to 100 of " + Weighed[0].Component + " by weight", "m_100," + Figures.Fixed(i + 1, 0),
+                Measure.Number, Weighing, To100(i, t));
+        }
+
+        AboveDewPoint(t);
+        return t.Workings(Coat);
     }
 
     /// <summary>Coat, time and who.</summary>
     /// <returns>One line of text.</returns>
     public override string ToString() => Coat + ", " + Start.ToString("yyyy-MM-dd HH:mm", CultureInfo.InvariantCulture) + ", " + By;
+
+    private Num To100(int i, Trace? t = null) =>
+        100 * t.Given("m", Weighed[i].Mass.Kilograms, Measure.Mass) / t.Given("m_1", Weighed[0].Mass.Kilograms, Measure.Mass);
+
+    private Num AboveDewPoint(Trace? t = null) => t.Step("surface above dew point", "ΔT", Measure.TemperatureDifference, Readings,
+        t.Given("T_s", surface, Measure.AbsoluteTemperature) - t.Given("T_d", Air.DewPoint.Kelvins, Measure.AbsoluteTemperature));
 }

@@ -13,6 +13,9 @@ namespace Refinish.Jobs;
 public sealed class FixtureHandover
 {
     private static readonly Source Slowest = Source.Derived("each coat counts from its own end; the slowest decides");
+    private static readonly Source NewCaulk = Source.FromMemory("new caulk stands before water; the sealant's data sheet decides");
+    private static readonly Source SetTrim = Source.FromMemory("trim set in sealant stands before water; the sealant's data sheet decides");
+    private static readonly Source Waits = Source.Derived("water waits for the slowest of coating, caulk and drain trim");
 
     private readonly ValueList<ScheduledRun> runs;
     private readonly ValueList<DateTimeOffset?> hard;
@@ -119,26 +122,23 @@ public sealed class FixtureHandover
     /// <returns>The derivation.</returns>
     public Workings Workings()
     {
+        Trace t = new();
         DateTimeOffset last = runs[runs.Count - 1].End;
-        List<WorkingStep> steps = [];
-        WorkingStep caulk = Wait("caulk ready for water", "t_caulk", Caulked - last, CaulkReady - Caulked, "new caulk stands before water; the sealant's data sheet decides");
-        WorkingStep trim = Wait("drain trim ready for water", "t_trim", TrimFitted - last, DrainTrimReady - TrimFitted, "trim set in sealant stands before water; the sealant's data sheet decides");
-        steps.Add(caulk);
-        steps.Add(trim);
-        if (CoatingReady is DateTimeOffset ready && WaterFrom is DateTimeOffset water)
+        bool isKnown = CoatingReady is not null;
+        Num coating = isKnown ? t.Step("coating ready for water", "t_coating", Measure.Hours, Slowest, Stage(hard, last, t)) : 0;
+        Num caulk = t.Step("caulk ready for water", "t_caulk", Measure.Hours, NewCaulk, Wait(Caulked - last, CaulkReady - Caulked, t));
+        Num trim = t.Step("drain trim ready for water", "t_trim", Measure.Hours, SetTrim, Wait(TrimFitted - last, DrainTrimReady - TrimFitted, t));
+        if (isKnown)
         {
-            WorkingStep coating = new("coating ready for water", "t_coating", Stage(hard, last), (ready - last).TotalSeconds, Measure.Hours, Slowest);
-            Expression slower = Expression.Max(Expression.Max(coating.Result(), caulk.Result()), trim.Result());
-            steps.Insert(0, coating);
-            steps.Add(new("no water until", "t_water", slower, (water - last).TotalSeconds, Measure.Hours, Source.Derived("water waits for the slowest of coating, caulk and drain trim")));
+            t.Step("no water until", "t_water", Measure.Hours, Waits, Num.Max(Num.Max(coating, caulk), trim));
         }
 
-        if (FullCure is DateTimeOffset full)
+        if (FullCure is not null)
         {
-            steps.Add(new("full cure", "t_full", Stage(cured, last), (full - last).TotalSeconds, Measure.Hours, Slowest));
+            t.Step("full cure", "t_full", Measure.Hours, Slowest, Stage(cured, last, t));
         }
 
-        return new Workings("Handover of " + Procedure.Fixture.Name + ", hours after its last coat", steps);
+        return t.Workings("Handover of " + Procedure.Fixture.Name + ", hours after its last coat");
     }
 
     /// <summary>The hold in one line.</summary>
@@ -187,11 +187,11 @@ public sealed class FixtureHandover
         return end;
     }
 
-    private static WorkingStep Wait(string name, string symbol, TimeSpan done, TimeSpan wait, string why) =>
-        new(name, symbol, Hours("t_done", done) + Hours("t_wait", wait), (done + wait).TotalSeconds, Measure.Hours, Source.FromMemory(why));
+    private static Num Wait(TimeSpan done, TimeSpan wait, Trace t) => Hours("t_done", done, t) + Hours("t_wait", wait, t);
 
-    private Expression Stage(ValueList<DateTimeOffset?> reached, DateTimeOffset last) => Expression.Max(runs.Select((run, i) =>
-        Hours("t_end," + Figures.Fixed(i + 1, 0), run.End - last) + Hours("t_stage," + Figures.Fixed(i + 1, 0), reached[i]!.Value - run.End)));
+    private Num Stage(ValueList<DateTimeOffset?> reached, DateTimeOffset last, Trace t) => Num.Max([.. runs.Select((run, i) =>
+        Hours("t_end," + Figures.Fixed(i + 1, 0), run.End - last, t)
+        + Hours("t_stage," + Figures.Fixed(i + 1, 0), reached[i]!.Value - run.End, t))]);
 
-    private static Expression Hours(string symbol, TimeSpan time) => Expression.Quantity(symbol, time.TotalSeconds, Measure.Hours);
+    private static Num Hours(string symbol, TimeSpan time, Trace t) => t.Given(symbol, time.TotalSeconds, Measure.Hours);
 }

@@ -54,7 +54,7 @@ internal sealed class RoomWatch
     private static bool IsLittle(Operation operation, SiteRoom room, LimitSet limits)
     {
         double volume = room.Room.Volume.CubicMeters;
-        double molar = AirKernel.FlammableMolarVolume(room.Room);
+        double molar = AirKernel.FlammableMolarVolume(room.Room).Value;
         double sum = 0;
         foreach (Evaporation vapour in operation.Vapours)
         {
@@ -66,7 +66,7 @@ internal sealed class RoomWatch
                 }
 
                 double concentration = vapour.Mass.Kilograms * share.MassFraction.DecimalFractions / volume;
-                sum += AirKernel.VolumeFraction(concentration, molar, share.Solvent.MolarMass.KilogramsPerMole) / lower.DecimalFractions;
+                sum += AirKernel.VolumeFraction(concentration, molar, share.Solvent.MolarMass.KilogramsPerMole).Value / lower.DecimalFractions;
             }
         }
 

@@ -121,17 +121,8 @@ public sealed record OwnDefect : Defect
 
     internal override IReadOnlyList<Caution> Brings => Cautions;
 
-    internal override Cavity? CavityUnder(FillerPolicy policy)
-    {
-        if (Hollow is null)
-        {
-            return null;
-        }
-
-        Expression n = Expression.Quantity("n", Count, Measure.Number);
-        Expression v = Expression.Quantity("V_1", Hollow.CubicMetres, Measure.Liquid);
-        return new Cavity(Count * Hollow.CubicMetres, Hollow.Metres, n * v, Source.Supplied("volume of the hollow"));
-    }
+    internal override Cavity? CavityUnder(FillerPolicy policy, Trace? t = null) => Hollow is null ? null : new Cavity(
+        t.Given("n", Count, Measure.Number) * t.Given("V_1", Hollow.CubicMetres, Measure.Liquid), Hollow.Metres, Source.Supplied("volume of the hollow"));
 
     /// <summary>Whether the other is mended in the same way, so that both are one operation.</summary>
     internal bool IsMendedAs(OwnDefect other) =>

@@ -20,6 +20,10 @@ namespace Refinish.Jobs;
 /// </remarks>
 public sealed class CustomerQuote
 {
+    private static readonly Source SumOfItems = Source.Derived("sum of the items");
+    private static readonly Source Agreed = Source.Supplied("discount agreed");
+    private static readonly Source OfTheBook = Source.Supplied("taxes of the price book");
+
     private readonly QuoteDivision division;
     private readonly IReadOnlyList<SiteRoom> rooms = ValueList<SiteRoom>.Empty;
 
@@ -191,25 +195,18 @@ public sealed class CustomerQuote
     /// costs.
     /// </summary>
     /// <returns>The derivation.</returns>
-    public Workings Workings()
-    {
-        Measure money = Measure.Money(Currency);
-        Source sum = Source.Derived("sum of the items");
-        Expression Amount(string symbol, decimal amount) => Expression.Quantity(symbol, (double)amount, money);
-        WorkingStep subtotal = new(
-            "subtotal", "S", Expression.Sum(Items.Select((item, i) => Amount("p_" + Figures.Fixed(i + 1, 0), item.Price))),
-                (double)Subtotal, money, sum);
-        WorkingStep net = new("net price after discount", "N", subtotal.Result() - Amount("D", Discount), (double)Net, money,
-            Source.Supplied("discount agreed"));
-        WorkingStep total = new(
-            "total with tax", "T", net.Result() + Expression.Sum([Amount("X_0", 0), .. Taxes.Select(tax => Amount("X_" + tax.Rate.Code,
-                tax.Amount))]), (double)Total, money,
-            Source.Supplied("taxes of the price book"));
-        WorkingStep items = new(
-            "total of the items with tax", "T_i", Expression.Sum(Items.Select((item, i) => Amount("g_" + Figures.Fixed(i + 1, 0),
-                item.WithTax))), (double)Total, money, sum);
-        return new Workings("Quote for the customer", [subtotal, net, total, items], [division.ByFixture.Workings(), Schedule.Workings()]);
-    }
+    public Workings Workings() => Trace.Of(
+        "Quote for the customer", [division.ByFixture.Workings(), Schedule.Workings()], t =>
+        {
+            Measure money = Measure.Money(Currency);
+            Amount Sum(string symbol, Func<QuoteItem, decimal> of) => Items.Select((item, i) =>
+                t.Money(symbol + "_" + Figures.Fixed(i + 1, 0), of(item), money)).Aggregate((all, one) => all + one);
+            Amount subtotal = t.Step("subtotal", "S", money, SumOfItems, Sum("p", item => item.Price));
+            Amount net = t.Step("net price after discount", "N", money, Agreed, subtotal - t.Money("D", Discount, money));
+            Amount taxes = Taxes.Aggregate(t.Money("X_0", 0, money), (all, tax) => all + t.Money("X_" + tax.Rate.Code, tax.Amount, money));
+            t.Step("total with tax", "T", money, OfTheBook, net + taxes);
+            return t.Step("total of the items with tax", "T_i", money, SumOfItems, Sum("g", item => item.WithTax)).ToNum();
+        });
 
     /// <summary>Number, revision and total.</summary>
     /// <returns>One line of text.</returns>

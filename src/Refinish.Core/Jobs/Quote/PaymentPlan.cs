@@ -95,29 +95,23 @@ public sealed record PaymentPlan
     /// <returns>The derivation; without steps where there are no payments.</returns>
     public Workings Workings()
     {
+        Trace t = new();
         Measure money = Measure.Money(Currency);
-        Expression total = Expression.Quantity("T", (double)Total, money);
-        Expression coin = Expression.Quantity("s", (double)Coin, money);
-        WorkingStep payable = new(
-            "to be paid, in whole coins", "T_p", CashStep == 0 ? total : Expression.Floor((total / coin) + 0.5 + (double)Hair) * coin,
-                (double)Payable, money,
-            Source.Derived("the total rounded to the coin, halves up"));
-        List<WorkingStep> steps = [payable];
-        Expression left = payable.Result();
+        Num total = t.Given("T", (double)Total, money);
+        Num coin = t.Given("s", (double)Coin, money);
+        Num payable = CashStep == 0 ? total : Num.Floor((total / coin) + 0.5 + (double)Hair) * coin;
+        Num left = t.Step("to be paid, in whole coins", "T_p", money, Source.Derived("the total rounded to the coin, halves up"), payable);
         for (int i = 0; i < Payments.Count; i++)
         {
             PaymentStage stage = Payments[i].Stage;
-            string symbol = "p_" + Figures.Fixed(i + 1, 0);
-            Expression formula = stage.Fraction is decimal share
-                ? Expression.Min(left, Expression.Floor((Expression.Quantity("q", (double)share, Measure.Percent) * total / coin)
-                    + (double)Hair) * coin)
-                : stage.Amount is decimal amount ? Expression.Quantity("a", (double)amount, money) : Expression.Round(left, Currency);
-            WorkingStep step = new(stage.Name, symbol, formula, (double)Payments[i].Amount, money, Source.Supplied("terms of the quote"));
-            steps.Add(step);
-            left -= step.Result();
+            left -= t.Step(stage.Name, "p_" + Figures.Fixed(i + 1, 0), money, Source.Supplied("terms of the quote"),
+                stage.Fraction is decimal share
+                    ? Num.Min(left, Num.Floor((t.Given("q", (double)share, Measure.Percent) * total / coin) + (double)Hair) * coin)
+                : stage.Amount is decimal amount ? t.Given("a", (double)amount, money)
+                : Amount.Round(new Amount((decimal)left.Value, left.Formula), Currency).ToNum());
         }
 
-        return new Workings("Payments", steps);
+        return t.Workings("Payments");
     }
 
     /// <summary>The payments in one line.</summary>

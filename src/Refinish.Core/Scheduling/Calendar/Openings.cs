@@ -65,9 +65,6 @@ internal sealed class Openings
         return made;
     }
 
-    /// <summary>The date on site of a day.</summary>
-    public DateTime DateOf(int day) => firstDay.AddDays(day);
-
     public long FirstOpen(long time, DaySet set)
     {
         int k = Allowed(After(time), set);

@@ -127,15 +127,6 @@ public sealed record WorkCalendar
 
     internal DateTimeOffset At(long ticks) => Clock.OnSite(new DateTimeOffset(ticks, TimeSpan.Zero));
 
-    internal ValueList<TimeInterval> Pieces(Openings openings, long start, long duration, DaySet days)
-    {
-        List<(long From, long Until)> pieces = openings.Cut(start, duration, days);
-        TimeInterval[] intervals = new TimeInterval[pieces.Count];
-        for (int i = 0; i < intervals.Length; i++)
-        {
-            intervals[i] = new TimeInterval(At(pieces[i].From), At(pieces[i].Until));
-        }
-
-        return new ValueList<TimeInterval>(intervals);
-    }
+    internal ValueList<TimeInterval> Pieces(Openings openings, long start, long duration, DaySet days) =>
+        new(openings.Cut(start, duration, days).Select(piece => new TimeInterval(At(piece.From), At(piece.Until))));
 }

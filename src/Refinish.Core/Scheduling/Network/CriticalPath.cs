@@ -128,17 +128,12 @@ public sealed record CriticalPath
     // Names, told apart by the id where several steps have the same.
     private static Dictionary<string, string> Labels(IReadOnlyList<SiteStep> steps)
     {
-        Dictionary<string, int> uses = new(StringComparer.Ordinal);
-        foreach (SiteStep step in steps)
-        {
-            uses[step.Name] = uses.TryGetValue(step.Name, out int times) ? times + 1 : 1;
-        }
-
+        ILookup<string, SiteStep> uses = steps.ToLookup(step => step.Name, StringComparer.Ordinal);
         Dictionary<string, string> labels = new(StringComparer.Ordinal);
         HashSet<string> taken = new(StringComparer.Ordinal);
         foreach (SiteStep step in steps)
         {
-            string label = uses[step.Name] == 1 ? step.Name : step.Name + " (" + step.Id + ")";
+            string label = uses[step.Name].Count() == 1 ? step.Name : step.Name + " (" + step.Id + ")";
             while (!taken.Add(label))
             {
                 label += " (" + step.Id + ")";

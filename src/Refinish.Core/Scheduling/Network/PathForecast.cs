@@ -64,8 +64,8 @@ public sealed record PathForecast
         if (Path.IsPossible)
         {
             governing = new GoverningPath(Steps, Path);
-            mean = governing.Chain.Sum(i => Steps[i].MeanSeconds) + Waits().Sum(wait => wait.TotalSeconds);
-            deviation = Math.Sqrt(governing.Chain.Sum(i => Steps[i].DeviationSeconds * Steps[i].DeviationSeconds));
+            mean = Whole().Value;
+            deviation = Spread().Value;
         }
     }
 
@@ -77,7 +77,7 @@ public sealed record PathForecast
 
     /// <summary>The steps whose times were added up, in order of time; empty when impossible.</summary>
     public IReadOnlyList<UncertainStep> Governing =>
-        new ValueList<UncertainStep>((governing?.Chain ?? []).Select(i => Steps[i]));
+        governing is null ? ValueList<UncertainStep>.Empty : new ValueList<UncertainStep>(Along());
 
     /// <summary>Mean time of the whole, by this path alone; <see langword="null"/> when impossible.</summary>
     public TimeSpan? Mean => governing is null ? null : Durations.FromSeconds(mean);
@@ -120,7 +120,7 @@ public sealed record PathForecast
 
     /// <summary>How mean and deviation follow.</summary>
     /// <returns>The derivation; that of the contradiction when impossible.</returns>
-    public Workings Workings() => governing is null ? Path.Workings() : new("Length of the critical path", Moments());
+    public Workings Workings() => governing is null ? Path.Workings() : Trace.Of("Length of the critical path", Moments, Whole, Spread);
 
     /// <summary>How the chance to be done by a time follows.</summary>
     /// <param name="time">As for <see cref="ChanceBy"/>.</param>
@@ -134,20 +134,7 @@ public sealed record PathForecast
             return Workings();
         }
 
-        List<WorkingStep> steps = Moments();
-        WorkingStep total = steps[steps.Count - 2];
-        WorkingStep spread = steps[steps.Count - 1];
-        Expression z = (Expression.Quantity("t", seconds, Measure.Hours) - total.Result()) / spread.Result();
-        WorkingStep score = new("standard deviations from the mean", "z", z, (seconds - mean) / deviation, Measure.Number, Normal);
-        steps.Add(score);
-        steps.Add(new WorkingStep(
-            "chance to be done by then, other paths left out",
-            "P",
-            Expression.Function("Φ", "\\Phi", NormalScore.ChanceOf, score.Result()),
-            Chance(seconds),
-            Measure.Percent,
-            Normal));
-        return new Workings("Chance of the critical path", steps);
+        return Trace.Of("Chance of the critical path", Moments, Whole, Spread, t => Chance(seconds, t));
     }
 
     /// <summary>Mean, deviation and what may take over, or the contradiction.</summary>
@@ -174,36 +161,27 @@ public sealed record PathForecast
     /// <inheritdoc/>
     public override int GetHashCode() => Steps.GetHashCode();
 
-    private double Chance(double seconds) =>
-        deviation > 0 ? NormalScore.ChanceOf((seconds - mean) / deviation) : seconds + 1e-6 >= mean ? 1 : 0;
+    private double Chance(double seconds) => deviation > 0 ? Chance(seconds, null).Value : seconds + 1e-6 >= mean ? 1 : 0;
 
-    private IEnumerable<TimeSpan> Waits() => governing!.Chain.Skip(1).Select((step, i) => governing.LagBetween(governing.Chain[i], step));
-
-    private List<WorkingStep> Moments()
+    private Num Chance(double seconds, Trace? t)
     {
-        List<WorkingStep> steps = [];
-        List<Expression> means = [];
-        List<Expression> squares = [];
-        foreach (UncertainStep one in Governing)
-        {
-            string index = Figures.Significant(means.Count + 1);
-            Expression a = Expression.Quantity("a_" + index, one.Least.TotalSeconds, Measure.Hours);
-            Expression m = Expression.Quantity("m_" + index, one.Likely.TotalSeconds, Measure.Hours);
-            Expression b = Expression.Quantity("b_" + index, one.Most.TotalSeconds, Measure.Hours);
-            WorkingStep time = new(
-                "mean time of " + one.Id, "µ_" + index, (a + (4 * m) + b) / 6, one.MeanSeconds, Measure.Hours, PertMoments.Source);
-            WorkingStep spread = new(
-                "standard deviation of " + one.Id, "σ_" + index, (b - a) / 6, one.DeviationSeconds, Measure.Hours, PertMoments.Source);
-            steps.Add(time);
-            steps.Add(spread);
-            means.Add(time.Result());
-            squares.Add(Expression.Square(spread.Result()));
-        }
-
-        Expression waits = Expression.Sum(Waits().Select(wait => Expression.Quantity("Δ", wait.TotalSeconds, Measure.Hours)));
-        steps.Add(new WorkingStep("mean time of the path", "T", Expression.Sum(means) + waits, mean, Measure.Hours, Added));
-        steps.Add(new WorkingStep(
-            "standard deviation of the path", "σ", Expression.Sqrt(Expression.Sum(squares)), deviation, Measure.Hours, Added));
-        return steps;
+        Num score = t.Step("standard deviations from the mean", "z", Measure.Number, Normal,
+            (t.Given("t", seconds, Measure.Hours) - Whole(t)) / Spread(t));
+        return t.Step("chance to be done by then, other paths left out", "P", Measure.Percent, Normal,
+            Num.Function("Φ", "\\Phi", NormalScore.ChanceOf, score));
     }
+
+    private Num Whole(Trace? t = null) => t.Step("mean time of the path", "T", Measure.Hours, Added,
+        Num.Sum([.. Along().Select((step, i) => step.MeanOf(i, t)), .. Waits(t)]));
+
+    private Num Spread(Trace? t = null) => t.Step("standard deviation of the path", "σ", Measure.Hours, Added,
+        Num.Sqrt(Num.Sum(Along().Select((step, i) => Num.Square(step.DeviationOf(i, t))))));
+
+    // Mean and deviation of each step, one beside the other.
+    private Num Moments(Trace t) => Num.Sum(Along().SelectMany((step, i) => new[] { step.MeanOf(i, t), step.DeviationOf(i, t) }));
+
+    private IEnumerable<UncertainStep> Along() => governing!.Chain.Select(i => Steps[i]);
+
+    private IEnumerable<Num> Waits(Trace? t) => governing!.Chain.Skip(1)
+        .Select((step, i) => t.Given("Δ", governing.LagBetween(governing.Chain[i], step).TotalSeconds, Measure.Hours));
 }

@@ -42,33 +42,19 @@ internal readonly struct StepEdge
     /// <summary>Most real time; never when there is no limit.</summary>
     public long Maximum { get; }
 
-    public bool HasClock => clock is not null;
-
     /// <summary>
     /// The earliest start of the later step after an end of the earlier one; never when the record of temperatures does not tell.
     /// </summary>
-    public long Start(long end)
-    {
-        if (clock is null)
-        {
-            return end + Minimum;
-        }
-
-        return end >= Openings.Never ? Openings.Never : Math.Min(clock.TicksOf(end, Lag.Minimum.TotalSeconds), Openings.Never);
-    }
+    public long Start(long end) => clock is null ? end + Minimum
+        : end >= Openings.Never ? Openings.Never
+        : Math.Min(clock.TicksOf(end, Lag.Minimum.TotalSeconds), Openings.Never);
 
     /// <summary>
     /// The earliest end of the earlier step for which the later one does not start too late; never when the record does not tell.
     /// </summary>
-    public long End(long start)
-    {
-        if (clock is null)
-        {
-            return start - Maximum;
-        }
-
-        return start >= Openings.Never ? Openings.Never : Bounded(clock.TicksUntil(start, Lag.Maximum!.Value.TotalSeconds + Rounding));
-    }
+    public long End(long start) => clock is null ? start - Maximum
+        : start >= Openings.Never ? Openings.Never
+        : Bounded(clock.TicksUntil(start, Lag.Maximum!.Value.TotalSeconds + Rounding));
 
     /// <summary>The latest end of the earlier step that leaves the minimum before a start of the later one.</summary>
     public long LatestEnd(long start)

@@ -1,5 +1,6 @@
 using System;
 using System.Collections.Generic;
+using System.Linq;
 
 namespace Refinish.Scheduling;
 
@@ -100,21 +101,13 @@ internal sealed class TemporalKernel(int points, int[] from, int[] to, long[] we
     private int[]? CycleThrough(int source, int limit)
     {
         List<int[]> via = [];
-        long[] before = new long[points];
-        for (int i = 0; i < points; i++)
-        {
-            before[i] = Open;
-        }
+        long[] before = [.. Enumerable.Repeat(Open, points)];
 
         before[source] = 0;
         for (int length = 1; length <= limit; length++)
         {
             long[] after = (long[])before.Clone();
-            int[] last = new int[points];
-            for (int i = 0; i < points; i++)
-            {
-                last[i] = -1;
-            }
+            int[] last = [.. Enumerable.Repeat(-1, points)];
 
             bool moved = false;
             for (int e = 0; e < weight.Length; e++)

@@ -106,11 +106,72 @@ public sealed record TemporalNetwork
 
     /// <summary>How each earliest and latest time follows from the point that drives it.</summary>
     /// <returns>The derivation; without times it shows the length of the contradiction.</returns>
-    public Workings Workings() => TemporalWorkings.Of(this, new Graph(points, constraints), Method);
+    public Workings Workings()
+    {
+        Trace t = new();
+        Graph graph = new(points, constraints);
+        if (Conflict is not null)
+        {
+            Note(Conflict, t);
+            return t.Workings("Contradiction between times");
+        }
+
+        int[] towards = new int[points.Count];
+        int[] away = new int[points.Count];
+        graph.Kernel.Distances(0, backwards: true, towards);
+        graph.Kernel.Distances(0, backwards: false, away);
+        for (int i = 0; i < points.Count; i++)
+        {
+            Num? earliest = times[i].Earliest is null ? null : t.Step("earliest: " + points[i], Symbol("E_", i), Measure.Hours, Method,
+                towards[i] < 0 ? t.Number(0) : Follow(t, graph, towards[i], isLatest: false));
+            Num? latest = times[i].Latest is null ? null : t.Step("latest: " + points[i], Symbol("L_", i), Measure.Hours, Method,
+                away[i] < 0 ? t.Number(0) : Follow(t, graph, away[i], isLatest: true));
+            if (earliest is Num early && latest is Num late)
+            {
+                t.Step("slack: " + points[i], Symbol("S_", i), Measure.Hours, Method, late - early);
+            }
+        }
+
+        return t.Workings("Earliest and latest times");
+    }
 
     /// <summary>The number of points, or the contradiction.</summary>
     /// <returns>One line of text.</returns>
     public override string ToString() => Conflict?.ToString() ?? string.Join("; ", times);
+
+    private static void Note(TemporalConflict conflict, Trace t)
+    {
+        // Least times less most times around the cycle: what a point would have to come after itself.
+        Num[] held = [.. conflict.Bounds.Select((bound, i) => bound.IsMaximum
+            ? Hours(t, Symbol("max_", i + 1), bound.Constraint.Maximum)
+            : Hours(t, Symbol("min_", i + 1), bound.Constraint.Minimum))];
+        t.Step("contradiction: " + string.Join(", ", conflict.Bounds.Select(bound => bound.Bound())), "X", Measure.Hours, Method,
+            Num.Sum(conflict.Bounds.Select((bound, i) => bound.IsMaximum ? -held[i] : held[i])));
+        for (int i = 0; i < held.Length; i++)
+        {
+            BoundRelief bound = conflict.Bounds[i];
+            if (bound.Needed is not null)
+            {
+                Num by = Hours(t, Symbol("R_", i + 1), bound.By);
+                t.Step("would do alone: " + bound.Constraint.Reason, Symbol("B_", i + 1), Measure.Hours, Method,
+                    bound.IsMaximum ? held[i] + by : held[i] - by);
+            }
+        }
+    }
+
+    // Latest: t ≤ driver + most or driver − least; earliest: t ≥ driver − most or driver + least.
+    private Num Follow(Trace t, Graph graph, int edge, bool isLatest)
+    {
+        int driver = isLatest ? graph.From[edge] : graph.To[edge];
+        (TimeConstraint constraint, bool isMaximum) = graph.Bound(edge);
+        Num from = Hours(t, Symbol(isLatest ? "L_" : "E_", driver), isLatest ? times[driver].Latest : times[driver].Earliest);
+        Num by = isMaximum ? Hours(t, "max", constraint.Maximum) : Hours(t, "min", constraint.Minimum);
+        return isMaximum == isLatest ? from + by : from - by;
+    }
+
+    private static string Symbol(string letter, int i) => letter + Figures.Fixed(i, 0);
+
+    private static Num Hours(Trace t, string symbol, TimeSpan? time) => t.Given(symbol, time!.Value.TotalSeconds, Measure.Hours);
 
     private static TimeSpan? Time(long ticks, int sign) => ticks == TemporalKernel.Open ? null : TimeSpan.FromTicks(sign * ticks);
 
@@ -119,16 +180,8 @@ public sealed record TemporalNetwork
 
     private int Index(string point, string parameter)
     {
-        Guard.Named(point, parameter);
-        for (int i = 0; i < points.Count; i++)
-        {
-            if (points[i] == point)
-            {
-                return i;
-            }
-        }
-
-        throw new ArgumentException("'" + point + "' is not a point of this network.", parameter);
+        int index = points.ToList().IndexOf(Guard.Named(point, parameter));
+        return index >= 0 ? index : throw new ArgumentException("'" + point + "' is not a point of this network.", parameter);
     }
 
     /// <summary>The distance graph, with the bound that each edge stands for.</summary>

@@ -44,17 +44,33 @@ public sealed record UncertainStep
     public TimeSpan Most { get; }
 
     /// <summary>Mean time: (a + 4m + b)/6.</summary>
-    public TimeSpan Mean => Durations.FromSeconds(MeanSeconds);
+    public TimeSpan Mean => Durations.FromSeconds(MeanOf(0, null).Value);
 
     /// <summary>Standard deviation, by the rule of thumb (b − a)/6.</summary>
     public TimeSpan Deviation => Durations.FromSeconds(DeviationSeconds);
 
-    internal double MeanSeconds => PertMoments.Mean(Least.TotalSeconds, Likely.TotalSeconds, Most.TotalSeconds);
-
-    internal double DeviationSeconds => PertMoments.ClassicDeviation(Least.TotalSeconds, Most.TotalSeconds);
+    internal double DeviationSeconds => DeviationOf(0, null).Value;
 
     /// <summary>The step and its three times.</summary>
     /// <returns>Text such as <c>strip, 2 h – 4 h – 9 h</c>.</returns>
     public override string ToString() =>
         Id + ", " + TimeConstraint.Hours(Least) + " – " + TimeConstraint.Hours(Likely) + " – " + TimeConstraint.Hours(Most);
+
+    /// <summary>The mean, as that of one of the steps of a path.</summary>
+    internal Num MeanOf(int place, Trace? t)
+    {
+        Num mean = PertMoments.Mean(Given("a_", Least, place, t), Given("m_", Likely, place, t), Given("b_", Most, place, t));
+        return t is null ? mean : t.Step("mean time of " + Id, "µ_" + Figures.Fixed(place + 1, 0), Measure.Hours, PertMoments.Source, mean);
+    }
+
+    /// <summary>The deviation, as that of one of the steps of a path.</summary>
+    internal Num DeviationOf(int place, Trace? t)
+    {
+        Num spread = PertMoments.ClassicDeviation(Given("a_", Least, place, t), Given("b_", Most, place, t));
+        return t is null
+            ? spread : t.Step("standard deviation of " + Id, "σ_" + Figures.Fixed(place + 1, 0), Measure.Hours, PertMoments.Source, spread);
+    }
+
+    private static Num Given(string letter, TimeSpan time, int place, Trace? t) =>
+        t is null ? time.TotalSeconds : t.Given(letter + Figures.Fixed(place + 1, 0), time.TotalSeconds, Measure.Hours);
 }

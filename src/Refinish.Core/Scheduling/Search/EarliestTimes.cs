@@ -1,4 +1,5 @@
 using System;
+using System.Linq;
 
 namespace Refinish.Scheduling;
 
@@ -37,12 +38,7 @@ internal sealed class EarliestTimes
     {
         this.model = model;
         this.taken = taken ?? model.Blocked;
-        heads = new int[model.Count];
-        for (int i = 0; i < heads.Length; i++)
-        {
-            heads[i] = -1;
-        }
-
+        heads = [.. Enumerable.Repeat(-1, model.Count)];
         next = new int[2 * model.Count];
         seconds = new int[2 * model.Count];
         gaps = new long[2 * model.Count];

@@ -1,5 +1,5 @@
-using System;
 using System.Collections.Generic;
+using System.Linq;
 
 namespace Refinish.Scheduling;
 
@@ -94,12 +94,7 @@ internal sealed class LongestPaths
     private static long[] FromLags(StepModel model)
     {
         int n = model.Count;
-        long[] d = new long[n * n];
-        for (int i = 0; i < d.Length; i++)
-        {
-            d[i] = Openings.Never;
-        }
-
+        long[] d = [.. Enumerable.Repeat(Openings.Never, n * n)];
         for (int i = 0; i < n; i++)
         {
             d[(i * n) + i] = 0;

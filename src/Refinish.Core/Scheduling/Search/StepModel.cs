@@ -1,5 +1,6 @@
 using System;
 using System.Collections.Generic;
+using System.Linq;
 
 namespace Refinish.Scheduling;
 
@@ -24,12 +25,7 @@ internal sealed class StepModel
         Sprays = new bool[count];
         Hours = new Openings?[count];
         Blocked = new long[]?[count];
-        gaps = new long[count * count];
-        for (int i = 0; i < gaps.Length; i++)
-        {
-            gaps[i] = None;
-        }
-
+        gaps = [.. Enumerable.Repeat(None, count * count)];
         Edges = new StepEdge[edges.Count];
         first = new int[count + 1];
         heldFirst = new int[count + 1];
@@ -102,8 +98,6 @@ internal sealed class StepModel
 
     /// <summary>Steps by room.</summary>
     public List<int[]> Rooms { get; } = [];
-
-    public bool HasClocks { get; set; }
 
     /// <summary>The first lag after a step; its last is before that of the next step.</summary>
     public int FirstEdge(int step) => first[step];

@@ -14,32 +14,15 @@ internal sealed class ConflictExplainer(SiteWork work, SiteCompiler compiler, lo
     public ScheduleConflict? TooLong()
     {
         TimeSpan longest = work.Calendar.LongestShift;
-        List<SiteStep>? steps = null;
-        for (int i = 0; i < work.Steps.Count; i++)
-        {
-            SiteStep step = work.Steps[i];
-            if (step.IsAttended && !step.IsInterruptible && step.Duration > longest)
-            {
-                (steps ??= []).Add(step);
-            }
-        }
-
-        return steps is null ? null : ScheduleConflict.OfLength(steps, longest);
+        SiteStep[] steps = [.. work.Steps.Where(step => step.IsAttended && !step.IsInterruptible && step.Duration > longest)];
+        return steps.Length == 0 ? null : ScheduleConflict.OfLength(steps, longest);
     }
 
     /// <summary>Lags on a clock whose record begins after the work may; none when there is no such lag.</summary>
     public ScheduleConflict? LateRecords()
     {
-        List<StepLag>? late = null;
-        for (int k = 0; k < work.Lags.Count; k++)
-        {
-            if (work.Lags[k].Clock is EquivalentAge clock && clock.History.Start > work.Start)
-            {
-                (late ??= []).Add(work.Lags[k]);
-            }
-        }
-
-        return late is null ? null : ScheduleConflict.OfRecords(late, late: true, Sentence);
+        StepLag[] late = [.. work.Lags.Where(lag => lag.Clock is EquivalentAge clock && clock.History.Start > work.Start)];
+        return late.Length == 0 ? null : ScheduleConflict.OfRecords(late, late: true, Sentence);
     }
 
     /// <summary>Durations and lags that contradict each other whatever the hours.</summary>

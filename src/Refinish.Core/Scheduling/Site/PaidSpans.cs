@@ -1,4 +1,5 @@
 using System;
+using System.Linq;
 
 namespace Refinish.Scheduling;
 
@@ -66,16 +67,8 @@ internal readonly struct PaidSpans
     }
 
     /// <summary>All spans of a schedule with the ways to them.</summary>
-    public static long Of(SiteSchedule schedule)
-    {
-        long sum = 0;
-        foreach (PersonDay day in schedule.PersonDays)
-        {
-            sum += Paid(schedule.Work, (day.Leaves - day.Arrives).Ticks);
-        }
-
-        return sum;
-    }
+    public static long Of(SiteSchedule schedule) =>
+        schedule.PersonDays.Sum(day => Paid(schedule.Work, (day.Leaves - day.Arrives).Ticks));
 
     private static long Paid(SiteWork work, long span)
     {

@@ -1,5 +1,6 @@
 using System;
 using System.Collections.Generic;
+using System.Linq;
 
 namespace Refinish.Scheduling;
 
@@ -28,15 +29,9 @@ internal static class SiteCheck
         }
 
         CheckLags(work, index);
-        for (int k = 0; k < work.Tools.Count; k++)
+        if (work.Tools.GroupBy(tool => tool.Name).FirstOrDefault(same => same.Count() > 1) is IGrouping<string, SiteTool> twice)
         {
-            for (int other = 0; other < k; other++)
-            {
-                if (work.Tools[k].Name == work.Tools[other].Name)
-                {
-                    throw new ArgumentException("The tool '" + work.Tools[k].Name + "' is listed twice.", nameof(work));
-                }
-            }
+            throw new ArgumentException("The tool '" + twice.Key + "' is listed twice.", nameof(work));
         }
 
         return index;

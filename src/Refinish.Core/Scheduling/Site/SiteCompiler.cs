@@ -40,7 +40,6 @@ internal sealed class SiteCompiler
         int count = indices?.Count ?? steps.Length;
         int[]? place = indices is null ? null : Places(indices);
         List<StepEdge> edges = new(lags.Count);
-        bool hasClocks = false;
         for (int k = 0; k < lags.Count; k++)
         {
             StepLag lag = lags[k];
@@ -49,11 +48,10 @@ internal sealed class SiteCompiler
             if (before >= 0 && after >= 0)
             {
                 edges.Add(new StepEdge(before, after, lag));
-                hasClocks |= lag.Clock is not null;
             }
         }
 
-        StepModel model = new(count, Openings, edges) { HasClocks = hasClocks };
+        StepModel model = new(count, Openings, edges);
         int At(int i) => indices is null ? i : indices[i];
         for (int i = 0; i < count; i++)
         {
@@ -66,7 +64,7 @@ internal sealed class SiteCompiler
             model.Blocked[i] = step.IsAttended || step.Unavailable.Count == 0 ? null : TimeInterval.Merged(step.Unavailable);
         }
 
-        AddMeans(model, count, At);
+        model.Means.AddRange(Means(count, At));
         if (work.Crew > 1)
         {
             model.Rooms.AddRange(Enumerable.Range(0, count).Where(i => steps[At(i)].Room is not null).GroupBy(i => steps[At(i)].Room)
@@ -113,19 +111,7 @@ internal sealed class SiteCompiler
     }
 
     /// <summary>Shared means of all steps, in the order of every model: the crew, then tools of which there is more than one.</summary>
-    public List<SharedMean> Means()
-    {
-        List<SharedMean> means = [new SharedMean(work.Crew, Needs(steps.Length, i => i, -1))];
-        for (int tool = 0; tool < counts.Count; tool++)
-        {
-            if (counts[tool] > 1)
-            {
-                means.Add(new SharedMean(counts[tool], Needs(steps.Length, i => i, tool)));
-            }
-        }
-
-        return means;
-    }
+    public List<SharedMean> Means() => Means(steps.Length, i => i);
 
     /// <summary>
     /// Steps that hang together by lags or by their room, in the order of their first step: usually one group a bathroom.
@@ -233,16 +219,18 @@ internal sealed class SiteCompiler
         return false;
     }
 
-    private void AddMeans(StepModel model, int count, Func<int, int> at)
+    private List<SharedMean> Means(int count, Func<int, int> at)
     {
-        model.Means.Add(new SharedMean(work.Crew, Needs(count, at, -1)));
+        List<SharedMean> means = [new SharedMean(work.Crew, Needs(count, at, -1))];
         for (int tool = 0; tool < counts.Count; tool++)
         {
             if (counts[tool] > 1)
             {
-                model.Means.Add(new SharedMean(counts[tool], Needs(count, at, tool)));
+                means.Add(new SharedMean(counts[tool], Needs(count, at, tool)));
             }
         }
+
+        return means;
     }
 
     private int[] Needs(int count, Func<int, int> at, int tool)
@@ -258,12 +246,7 @@ internal sealed class SiteCompiler
 
     private int[] Places(IReadOnlyList<int> indices)
     {
-        int[] place = new int[steps.Length];
-        for (int i = 0; i < place.Length; i++)
-        {
-            place[i] = -1;
-        }
-
+        int[] place = [.. Enumerable.Repeat(-1, steps.Length)];
         for (int i = 0; i < indices.Count; i++)
         {
             place[indices[i]] = i;

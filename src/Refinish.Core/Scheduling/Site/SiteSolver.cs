@@ -92,11 +92,7 @@ internal sealed class SiteSolver(SiteWork work, SearchEffort effort, IProgress<d
         }
         else if (end > bound)
         {
-            (long[] starts, long[] ends) = (new long[model.Count], new long[model.Count]);
-            if (new ListedOrder(model, new StepOverlaps(model, null), null).Run(start, end - 1, DaySet.All, starts, ends))
-            {
-                (best, end) = (starts, SiteSearch.Last(ends));
-            }
+            (best, end) = Listed(model, end - 1) is (long[] starts, long[] ends) ? (starts, SiteSearch.Last(ends)) : (best, end);
         }
 
         return best is null ? Refused(ScheduleConflict.Unknown(), search.Nodes) : Planned(model, search, best, Math.Min(bound, end));

@@ -24,17 +24,10 @@ public sealed record Burn : Defect
 
     internal override double FlatArea => System.Math.PI / 4 * diameter * diameter;
 
-    internal override Cavity? CavityUnder(FillerPolicy policy)
-    {
-        double margin = policy.BurnCuttingMargin.Meters;
-        double depth = policy.BurnCuttingDepth.Meters;
-        Expression d = Expression.Quantity("d", diameter, Measure.Length);
-        Expression m = Expression.Quantity("m", margin, Measure.Length);
-        Expression h = Expression.Quantity("h", depth, Measure.Length);
-        return new Cavity(
-            SubstratesKernel.GroundOut(diameter, margin, depth),
-            depth,
-            Expression.Pi() * Expression.Square((d / 2) + m) * h,
-            Source.Derived("disc cut out with a margin; margin and depth are the filler policy's"));
-    }
+    internal override Cavity? CavityUnder(FillerPolicy policy, Trace? t = null) => new Cavity(
+        SubstratesKernel.GroundOut(
+            t.Given("d", diameter, Measure.Length), t.Given("m", policy.BurnCuttingMargin.Meters, Measure.Length),
+            t.Given("h", policy.BurnCuttingDepth.Meters, Measure.Length)),
+        policy.BurnCuttingDepth.Meters,
+        Source.Derived("disc cut out with a margin; margin and depth are the filler policy's"));
 }

@@ -1,13 +1,7 @@
 namespace Refinish.Substrates;
 
-/// <summary>A hollow: its volume and depth in SI, and the formula behind the volume.</summary>
-internal readonly struct Cavity(double volume, double depth, Expression formula, Source source)
-{
-    public double Volume { get; } = volume;
-
-    public double Depth { get; } = depth;
-
-    public Expression Formula { get; } = formula;
-
-    public Source Source { get; } = source;
-}
+/// <summary>A hollow.</summary>
+/// <param name="Volume">Its volume in m³, with its formula where a derivation is made.</param>
+/// <param name="Depth">m.</param>
+/// <param name="Source">Where the formula comes from.</param>
+internal readonly record struct Cavity(Num Volume, double Depth, Source Source);

@@ -64,7 +64,7 @@ public sealed record Chip : Defect
     public Length Depth => Length.FromMeters(depth);
 
     /// <summary>Volume of the hollow.</summary>
-    public Volume CavityVolume => Volume.FromCubicMeters(SubstratesKernel.EllipsoidalCap(length, width, depth));
+    public Volume CavityVolume => Volume.FromCubicMeters(Cap(null).Value);
 
     /// <inheritdoc/>
     public override string Describe(DisplayUnits system) => IsRound
@@ -77,14 +77,12 @@ public sealed record Chip : Defect
 
     internal override double? MeasuredDepth => depth;
 
-    internal override Cavity? CavityUnder(FillerPolicy policy)
-    {
-        Expression h = Expression.Quantity("h", depth, Measure.Length);
-        Expression ab = IsRound
-            ? Expression.Square(Expression.Quantity("d", length, Measure.Length) / 2)
-            : Expression.Quantity("l", length, Measure.Length) / 2 * (Expression.Quantity("w", width, Measure.Length) / 2);
-        Expression formula = Expression.Pi() * h * ((3 * ab) + Expression.Square(h)) / 6;
-        return new Cavity(CavityVolume.CubicMeters, depth, formula,
-            Source.Derived(IsRound ? "spherical cap" : "cap of a stretched sphere"));
-    }
+    internal override Cavity? CavityUnder(FillerPolicy policy, Trace? t = null) =>
+        new Cavity(Cap(t), depth, Source.Derived(IsRound ? "spherical cap" : "cap of a stretched sphere"));
+
+    private Num Cap(Trace? t) => SubstratesKernel.EllipsoidalCap(
+        IsRound
+            ? Num.Square(t.Given("d", length, Measure.Length) / 2)
+            : t.Given("l", length, Measure.Length) / 2 * (t.Given("w", width, Measure.Length) / 2),
+        t.Given("h", depth, Measure.Length));
 }

@@ -47,7 +47,7 @@ public sealed record Crack : Defect
     public GrooveProfile Profile { get; }
 
     /// <summary>Volume of the groove.</summary>
-    public Volume CavityVolume => Volume.FromCubicMeters(SubstratesKernel.Groove(SubstratesKernel.Factor(Profile), length, width, depth));
+    public Volume CavityVolume => Volume.FromCubicMeters(Groove(null).Value);
 
     /// <inheritdoc/>
     public override string Describe(DisplayUnits system) =>
@@ -58,14 +58,11 @@ public sealed record Crack : Defect
 
     internal override double? MeasuredDepth => depth;
 
-    internal override Cavity? CavityUnder(FillerPolicy policy)
-    {
-        Expression kappa = Expression.Quantity("κ", SubstratesKernel.Factor(Profile), Measure.Number);
-        Expression l = Expression.Quantity("l", length, Measure.Length);
-        Expression w = Expression.Quantity("w", width, Measure.Length);
-        Expression h = Expression.Quantity("h", depth, Measure.Length);
-        return new Cavity(CavityVolume.CubicMeters, depth, kappa * w * h * l, Source.Derived("groove of constant cross-section"));
-    }
+    internal override Cavity? CavityUnder(FillerPolicy policy, Trace? t = null) => new Cavity(Groove(t), depth, Source.Derived("groove of constant cross-section"));
+
+    private Num Groove(Trace? t) => SubstratesKernel.Groove(
+        t.Given("κ", SubstratesKernel.Factor(Profile), Measure.Number), t.Given("l", length, Measure.Length),
+        t.Given("w", width, Measure.Length), t.Given("h", depth, Measure.Length));
 
     internal override double Units => length;
 

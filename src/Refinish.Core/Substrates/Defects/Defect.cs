@@ -66,7 +66,7 @@ public abstract record Defect
     internal virtual IReadOnlyList<Caution> Brings => [];
 
     /// <summary>The hollow that filler has to take up; <see langword="null"/> when this is not mended with filler.</summary>
-    internal virtual Cavity? CavityUnder(FillerPolicy policy) => null;
+    internal virtual Cavity? CavityUnder(FillerPolicy policy, Trace? t = null) => null;
 
     internal static string Mm(double metres, DisplayUnits system) => Measure.Length.Format(metres, system, 4);
 }

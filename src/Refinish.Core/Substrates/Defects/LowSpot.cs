@@ -48,7 +48,7 @@ public sealed record LowSpot : Defect
     public Length Feather => Length.FromMeters(feather);
 
     /// <summary>Volume of the cured skim; shrinkage, sanding and waste come on top.</summary>
-    public Volume CavityVolume => Volume.FromCubicMeters(SubstratesKernel.FeatheredSkim(length, width, thickness, feather));
+    public Volume CavityVolume => Volume.FromCubicMeters(Skim(null).Value);
 
     /// <inheritdoc/>
     public override string Describe(DisplayUnits system) => "low spot " + Mm(length, system) + " by " + Mm(width, system) + ", skimmed "
@@ -59,15 +59,12 @@ public sealed record LowSpot : Defect
     // Steiner's formula for the whole of the skim, feathered edge included.
     internal override double FlatArea => (length * width) + (2 * (length + width) * feather) + (Math.PI * feather * feather);
 
-    internal override Cavity? CavityUnder(FillerPolicy policy)
-    {
-        Expression l = Expression.Quantity("l", length, Measure.Length);
-        Expression w = Expression.Quantity("w", width, Measure.Length);
-        Expression t = Expression.Quantity("t", thickness, Measure.Length);
-        Expression f = Expression.Quantity("f", feather, Measure.Length);
-        Expression volume = t * ((l * w) + (2 * (l + w) * f / 2) + (Expression.Pi() * Expression.Square(f) / 3));
-        return new Cavity(CavityVolume.CubicMeters, thickness, volume, Source.Derived("Steiner's formula, linear taper"));
-    }
+    internal override Cavity? CavityUnder(FillerPolicy policy, Trace? t = null) =>
+        new Cavity(Skim(t), thickness, Source.Derived("Steiner's formula, linear taper"));
+
+    private Num Skim(Trace? t) => SubstratesKernel.FeatheredSkim(
+        t.Given("l", length, Measure.Length), t.Given("w", width, Measure.Length),
+        t.Given("t", thickness, Measure.Length), t.Given("f", feather, Measure.Length));
 
     internal override double MendedArea(double fixtureArea) => FlatArea;
 }

@@ -36,7 +36,7 @@ public sealed record Pitting : Defect
     public Ratio Share => Ratio.FromDecimalFractions(share);
 
     /// <summary>Volume of the pits.</summary>
-    public Volume CavityVolume => Volume.FromCubicMeters(area * share * depth);
+    public Volume CavityVolume => Volume.FromCubicMeters(Pits(null).Value);
 
     /// <inheritdoc/>
     public override string Describe(DisplayUnits system) =>
@@ -46,13 +46,10 @@ public sealed record Pitting : Defect
 
     internal override double? MeasuredDepth => depth;
 
-    internal override Cavity? CavityUnder(FillerPolicy policy)
-    {
-        Expression a = Expression.Quantity("A", area, Measure.Area);
-        Expression s = Expression.Quantity("s", share, Measure.Percent);
-        Expression h = Expression.Quantity("h", depth, Measure.Length);
-        return new Cavity(area * share * depth, depth, a * s * h, Source.Derived("flat-bottomed pits over part of an area"));
-    }
+    internal override Cavity? CavityUnder(FillerPolicy policy, Trace? t = null) =>
+        new Cavity(Pits(t), depth, Source.Derived("flat-bottomed pits over part of an area"));
+
+    private Num Pits(Trace? t) => t.Given("A", area, Measure.Area) * t.Given("s", share, Measure.Percent) * t.Given("h", depth, Measure.Length);
 
     internal override double Units => area;
 

@@ -43,7 +43,7 @@ public sealed record WornPatch : Defect
     public BowlProfile Profile { get; }
 
     /// <summary>Volume of the hollow.</summary>
-    public Volume CavityVolume => Volume.FromCubicMeters(SubstratesKernel.Bowl(SubstratesKernel.Factor(Profile), length, width, depth));
+    public Volume CavityVolume => Volume.FromCubicMeters(Bowl(null).Value);
 
     /// <inheritdoc/>
     public override string Describe(DisplayUnits system) =>
@@ -55,12 +55,9 @@ public sealed record WornPatch : Defect
 
     internal override double? MeasuredDepth => depth;
 
-    internal override Cavity? CavityUnder(FillerPolicy policy)
-    {
-        Expression kappa = Expression.Quantity("κ", SubstratesKernel.Factor(Profile), Measure.Number);
-        Expression l = Expression.Quantity("l", length, Measure.Length);
-        Expression w = Expression.Quantity("w", width, Measure.Length);
-        Expression h = Expression.Quantity("h", depth, Measure.Length);
-        return new Cavity(CavityVolume.CubicMeters, depth, kappa * (Expression.Pi() * l * w / 4) * h, Source.Derived("bowl with an elliptical mouth"));
-    }
+    internal override Cavity? CavityUnder(FillerPolicy policy, Trace? t = null) => new Cavity(Bowl(t), depth, Source.Derived("bowl with an elliptical mouth"));
+
+    private Num Bowl(Trace? t) => SubstratesKernel.Bowl(
+        t.Given("κ", SubstratesKernel.Factor(Profile), Measure.Number), t.Given("l", length, Measure.Length),
+        t.Given("w", width, Measure.Length), t.Given("h", depth, Measure.Length));
 }
