@@ -61,8 +61,11 @@ public class InputTable : IReadOnlyList<InputField>
             }
         }
 
-        return Array.FindIndex(inputs, input => input.Name == name);
+        return FindByLetters(name);
     }
+
+    // Apart, because what a search captures is made on entry, and reading a length makes nothing.
+    private int FindByLetters(string name) => Array.FindIndex(inputs, input => input.Name == name);
 
     /// <summary>Values that are found by name, in SI; of an input that is not found the default.</summary>
     internal InputValues Of(Func<string, double?> found) =>
