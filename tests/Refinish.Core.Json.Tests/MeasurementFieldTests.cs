@@ -17,8 +17,20 @@ public class MeasurementFieldTests
 {
     private static readonly IFixture[] Fixtures = [.. Tapes.Every().Where(fixture => Tape(fixture) is not null)];
 
-    public static TheoryData<int, DisplayUnits> Cases => [.. Enumerable.Range(0, Fixtures.Length)
-        .SelectMany(place => new[] { DisplayUnits.Si, DisplayUnits.UsCustomary }.Select(units => (place, units)))];
+    public static TheoryData<int, DisplayUnits> Cases
+    {
+        get
+        {
+            TheoryData<int, DisplayUnits> cases = [];
+            for (int place = 0; place < Fixtures.Length; place++)
+            {
+                cases.Add(place, DisplayUnits.Si);
+                cases.Add(place, DisplayUnits.UsCustomary);
+            }
+
+            return cases;
+        }
+    }
 
     [Theory]
     [MemberData(nameof(Cases))]

@@ -27,7 +27,8 @@ public sealed record ApplicationLosses
         InputField.Of(nameof(EdgeOverspray), "part that passes the edges of the piece", Bounds.NotNegative(Measure.Percent, 0.5), 0),
         InputField.Of(nameof(HoldUp), "what stays in hose and gun, once a coat", Bounds.NotNegative(Measure.Liquid, 5e-3), 0),
         InputField.Of(nameof(Residue), "part that clings to cups, sticks and filter", Bounds.NotNegative(Measure.Percent, 0.5), 0),
-        InputField.Of(nameof(ProfileDepth), "depth of the roughness that the first coat fills", Bounds.NotNegative(Measure.Film, 500e-6), 0),
+        InputField.Of(
+            nameof(ProfileDepth), "depth of the roughness that the first coat fills", Bounds.NotNegative(Measure.Film, 500e-6), 0),
         InputField.Of(nameof(ProfileFill), "part of that depth that is empty on average", Bounds.NotNegative(Measure.Percent, 1), 1),
         InputField.Of(nameof(UnusedPot), "part that is mixed and not used", Bounds.NotNegative(Measure.Percent, 0.5), 0));
 
@@ -101,6 +102,7 @@ public sealed record ApplicationLosses
     /// <summary>The shares in one line.</summary>
     /// <returns>Text such as <c>8 % past the edges, 40 mL in the hose, 5 % clings, 0 % unused</c>.</returns>
     public override string ToString() =>
-        Measure.Percent.Format(EdgeOverspray.DecimalFractions) + " past the edges, " + Measure.Liquid.Format(HoldUp.CubicMeters) + " in the hose, "
+        Measure.Percent.Format(EdgeOverspray.DecimalFractions) + " past the edges, "
+        + Measure.Liquid.Format(HoldUp.CubicMeters) + " in the hose, "
         + Measure.Percent.Format(Residue.DecimalFractions) + " clings, " + Measure.Percent.Format(UnusedPot.DecimalFractions) + " unused";
 }

@@ -26,8 +26,10 @@ public sealed record SprayGun
         record => record.Values,
         (record, values) => record with { Values = values },
         InputField.Of(nameof(FluidRate), "what leaves the gun while the trigger is pulled", Bounds.Positive(Measure.FluidRate, 2e-3 / 60)),
-        InputField.Of(nameof(TransferEfficiency), "part of what leaves the gun that stays on the piece", Bounds.Between(0.05, 1, Measure.Percent)),
-        InputField.Of(nameof(TriggerFraction), "part of the time for which the trigger is pulled", Bounds.Between(0.05, 1, Measure.Percent), 1));
+        InputField.Of(
+            nameof(TransferEfficiency), "part of what leaves the gun that stays on the piece", Bounds.Between(0.05, 1, Measure.Percent)),
+        InputField.Of(
+            nameof(TriggerFraction), "part of the time for which the trigger is pulled", Bounds.Between(0.05, 1, Measure.Percent), 1));
 
     /// <summary>Values that are given one by one.</summary>
     public SprayGun()

@@ -139,6 +139,7 @@ public sealed class InputField
         return Array.IndexOf(measures, Measure) >= 0
             ? si
             : throw new ArgumentException(
-                Name + " was given as a quantity of the kind " + value.QuantityInfo.Name + "; it is of the kind " + Measure.Kind + ".", Name);
+                Name + " was given as a quantity of the kind " + value.QuantityInfo.Name + "; it is of the kind " + Measure.Kind + ".",
+                Name);
     }
 }

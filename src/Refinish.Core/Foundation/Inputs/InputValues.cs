@@ -6,7 +6,9 @@ using UnitsNet;
 
 namespace Refinish;
 
-/// <summary>Values of the inputs of a table, each checked as it is entered: a form that is being filled in, or the readings of a record.</summary>
+/// <summary>
+/// Values of the inputs of a table, each checked as it is entered: a form that is being filled in, or the readings of a record.
+/// </summary>
 /// <remarks>Two are equal when they are of the same table and have the same numbers in SI.</remarks>
 /// <example><code>
 /// InputValues form = ShowerPanMeasurements.Inputs.Empty.With("FloorLength", Length.FromInches(48));
