@@ -68,7 +68,7 @@ public sealed class InputValues : IEquatable<InputValues>
 
     /// <inheritdoc/>
     public bool Equals(InputValues? other) =>
-        other is not null && ReferenceEquals(Inputs, other.Inputs) && si.AsSpan().SequenceEqual(other.si);
+        other is not null && ReferenceEquals(Inputs, other.Inputs) && Enumerable.SequenceEqual(si, other.si);
 
     /// <inheritdoc/>
     public override bool Equals(object? obj) => Equals(obj as InputValues);
