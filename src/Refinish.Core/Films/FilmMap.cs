@@ -2,6 +2,7 @@ using System;
 using System.Collections.Generic;
 using System.Globalization;
 using System.IO;
+using System.Linq;
 using Refinish.Fixtures;
 using UnitsNet;
 
@@ -28,28 +29,10 @@ public sealed class FilmMap
         Mesh = mesh;
         Limits = limits;
         Whole = FilmMapZone.Of(null, films, areas, limits, static _ => true)!;
-        SortedDictionary<int, FixtureZoneKind?> kinds = [];
-        foreach (MeshTriangle triangle in mesh.Triangles)
-        {
-            kinds[triangle.Zone is FixtureZoneKind kind ? (int)kind : int.MaxValue] = triangle.Zone;
-        }
-
-        List<FilmMapZone> zones = [];
-        foreach (FixtureZoneKind? kind in kinds.Values)
-        {
-            if (FilmMapZone.Of(kind, films, areas, limits, i => mesh.Triangles[i].Zone == kind) is FilmMapZone zone)
-            {
-                zones.Add(zone);
-            }
-        }
-
-        Zones = new ValueList<FilmMapZone>(zones);
-        double landed = 0;
-        for (int i = 0; i < films.Length; i++)
-        {
-            landed += films[i] * areas[i];
-        }
-
+        Zones = new ValueList<FilmMapZone>(mesh.Triangles
+            .Select(triangle => triangle.Zone).Distinct().OrderBy(kind => kind is null ? int.MaxValue : (int)kind)
+            .Select(kind => FilmMapZone.Of(kind, films, areas, limits, i => mesh.Triangles[i].Zone == kind)).OfType<FilmMapZone>());
+        double landed = films.Zip(areas, static (film, area) => film * area).Sum();
         Balance = new SprayBalance(plan.Gun.FluidRate.CubicMetersPerSecond, plan.Gun.TransferEfficiency.DecimalFractions, plan.TriggerSeconds, landed);
     }
 

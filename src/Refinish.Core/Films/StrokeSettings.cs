@@ -1,5 +1,4 @@
 using System;
-using System.Globalization;
 using UnitsNet;
 
 namespace Refinish.Films;
@@ -66,11 +65,7 @@ public sealed record StrokeSettings
 
     /// <summary>The settings in one line, in metric units.</summary>
     /// <returns>Text such as <c>200 mm away at 45 cm/s, 50 % overlap, trigger 50 mm past the edges</c>.</returns>
-    public override string ToString() => string.Format(
-        CultureInfo.InvariantCulture,
-        "{0} away at {1}, {2} overlap, trigger {3} past the edges",
-        Measure.Length.Format(distance),
-        Measure.Speed.Format(speed),
-        Measure.Percent.Format(overlap),
-        Measure.Length.Format(triggerLead));
+    public override string ToString() =>
+        Measure.Length.Format(distance) + " away at " + Measure.Speed.Format(speed) + ", " + Measure.Percent.Format(overlap)
+        + " overlap, trigger " + Measure.Length.Format(triggerLead) + " past the edges";
 }

@@ -1,5 +1,4 @@
 using System;
-using System.Globalization;
 using UnitsNet;
 
 namespace Refinish.Films;
@@ -92,7 +91,7 @@ public sealed record FanPattern
     /// <param name="distance">Distance from nozzle to surface, 50 mm to 1 m.</param>
     /// <returns>Width · distance / reference distance.</returns>
     /// <exception cref="ArgumentOutOfRangeException">Outside the range.</exception>
-    public Length WidthAt(Length distance) => Length.FromMeters(FanPatternKernel.Width(width, Distance(distance), reference));
+    public Length WidthAt(Length distance) => Length.FromMeters(WidthSiAt(distance));
 
     /// <summary>What one stroke leaves beside its middle, as a part of what it leaves in the middle.</summary>
     /// <param name="offset">Distance from the middle of the stroke, along the surface and across the travel; up to 2 m either way.</param>
@@ -102,25 +101,24 @@ public sealed record FanPattern
     public Ratio RelativeBuild(Length offset, Length distance)
     {
         double x = Guard.Within(offset, Bounds.Between(-2, 2, Measure.Length), nameof(offset));
-        double w = FanPatternKernel.Width(width, Distance(distance), reference);
-        return Ratio.FromDecimalFractions(FanPatternKernel.Profile(Shape, Exponent, w, x) / FanPatternKernel.Profile(Shape, Exponent, w, 0));
+        return Ratio.FromDecimalFractions(FanPatternKernel.Relative(Shape, Exponent, WidthSiAt(distance), x));
     }
 
     /// <summary>The family and the size in one line, in metric units.</summary>
     /// <returns>Text such as <c>beta 2, 250 mm × 60 mm at 200 mm</c>.</returns>
-    public override string ToString() => string.Format(
-        CultureInfo.InvariantCulture,
-        "{0}, {1} × {2} at {3}",
-        Shape switch
+    public override string ToString()
+    {
+        string family = Shape switch
         {
             FanPatternShape.Uniform => "uniform",
             FanPatternShape.Elliptical => "elliptical",
             FanPatternShape.Beta => "beta " + Figures.Significant(Exponent),
             _ => "Gaussian",
-        },
-        Measure.Length.Format(width),
-        Measure.Length.Format(height),
-        Measure.Length.Format(reference));
+        };
+        return family + ", " + Measure.Length.Format(width) + " × " + Measure.Length.Format(height) + " at "
+            + Measure.Length.Format(reference);
+    }
 
-    internal static double Distance(Length distance) => Guard.Within(distance, Bounds.Between(0.05, 1, Measure.Length), nameof(distance));
+    private double WidthSiAt(Length distance) =>
+        FanPatternKernel.Width(width, Guard.Within(distance, Bounds.Between(0.05, 1, Measure.Length), nameof(distance)), reference).Value;
 }

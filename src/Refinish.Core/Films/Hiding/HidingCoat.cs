@@ -1,4 +1,3 @@
-using System.Globalization;
 using UnitsNet;
 using Refinish.Colours;
 
@@ -38,16 +37,12 @@ public sealed record HidingCoat
     /// <summary>ΔE00 to the full colour; <see langword="null"/> when only the reflectance was calculated.</summary>
     public double? Difference { get; }
 
-    internal double Y => reflectance;
-
     internal double Share => ratio;
 
     /// <summary>The coat in one line.</summary>
     /// <returns>Text such as <c>2 coats: 97.9 % of the full colour, ΔL* -0.79</c>.</returns>
-    public override string ToString() => string.Format(
-        CultureInfo.InvariantCulture,
-        "{0}: {1} of the full colour, {2}",
-        Coats.ToString(CultureInfo.InvariantCulture) + (Coats == 1 ? " coat" : " coats"),
-        Measure.Percent.Format(ratio, DisplayUnits.Si, 3),
-        Difference is double e ? "ΔE00 " + Figures.Significant(e, 3) : "ΔL* " + Figures.Significant(LightnessDifference, 3));
+    public override string ToString() =>
+        Figures.Fixed(Coats, 0) + (Coats == 1 ? " coat: " : " coats: ")
+        + Measure.Percent.Format(ratio, DisplayUnits.Si, 3) + " of the full colour, "
+        + (Difference is double e ? "ΔE00 " + Figures.Significant(e, 3) : "ΔL* " + Figures.Significant(LightnessDifference, 3));
 }

@@ -1,6 +1,6 @@
 using System;
 using System.Collections.Generic;
-using System.Globalization;
+using System.Linq;
 using System.Threading;
 using Refinish.Fixtures;
 using UnitsNet;
@@ -147,24 +147,14 @@ public sealed record StrokeSearch
         StrokePlan plan = new(Gun, Pattern, chosen.Strokes());
         FilmMap map = plan.Map(fine, faces, limits, null, cancellation);
         return new StrokeProposal(
-            plan,
-            map,
-            chosen.Overlap,
-            chosen.Crossed,
-            new ValueList<StrokeSide>(chosen.Sides()),
-            new ValueList<StrokeShortfall>(chosen.Shortfalls(map, faces)),
-            new ValueList<string>(tried));
+            plan, map, chosen.Overlap, chosen.Crossed, new ValueList<StrokeSide>(chosen.Sides()),
+            new ValueList<StrokeShortfall>(chosen.Shortfalls(map, faces)), new ValueList<string>(tried));
     }
 
     /// <summary>What is looked for in one line, in metric units.</summary>
     /// <returns>Text such as <c>180 mL/min, 65 % lands, …; beta 2, …; 15 cm/s to 90 cm/s</c>.</returns>
-    public override string ToString() => string.Format(
-        CultureInfo.InvariantCulture,
-        "{0}; {1}; {2} to {3}",
-        Gun,
-        Pattern,
-        Measure.Speed.Format(slowest),
-        Measure.Speed.Format(fastest));
+    public override string ToString() =>
+        Gun + "; " + Pattern + "; " + Measure.Speed.Format(slowest) + " to " + Measure.Speed.Format(fastest);
 
     internal double SlowestSi => slowest;
 
@@ -172,11 +162,6 @@ public sealed record StrokeSearch
 
     internal double ToleratedSi => tolerated;
 
-    private static IEnumerable<StrokeShortfall> Nowhere(TriangleMesh mesh)
-    {
-        foreach (FixtureZone zone in mesh.Zones())
-        {
-            yield return new(zone.Kind, zone.Area.SquareMeters, mesh.Box!.Lowest, StrokeTrial.Unreached);
-        }
-    }
+    private static IEnumerable<StrokeShortfall> Nowhere(TriangleMesh mesh) =>
+        mesh.Zones().Select(zone => new StrokeShortfall(zone.Kind, zone.Area.SquareMeters, mesh.Box!.Lowest, StrokeTrial.Unreached));
 }

@@ -51,16 +51,11 @@ public sealed record NotchGauge
     public NotchReading Read(Length highestWetted)
     {
         double height = Guard.Within(highestWetted, Bounds.Positive(Measure.Film, 5e-3), nameof(highestWetted));
-        for (int i = 0; i < teeth.Count; i++)
-        {
-            if (Math.Abs(teeth[i] - height) <= 1e-6 * height)
-            {
-                return new(this, i + 1);
-            }
-        }
-
-        Guard.Rule(false, nameof(highestWetted), height, Measure.Film, "a tooth of this gauge, " + string.Join(", ", teeth.Select(tooth => Measure.Film.Format(tooth))));
-        throw new InvalidOperationException("unreachable");
+        int wetted = teeth.Count(tooth => tooth <= height * (1 + 1e-6));
+        bool isTooth = wetted > 0 && height - teeth[wetted - 1] <= 1e-6 * height;
+        string teethInWords = isTooth ? string.Empty : string.Join(", ", teeth.Select(tooth => Measure.Film.Format(tooth)));
+        Guard.Rule(isTooth, nameof(highestWetted), height, Measure.Film, "a tooth of this gauge, " + teethInWords);
+        return new(this, wetted);
     }
 
     /// <summary>The gauge in one line, in metric units.</summary>
