@@ -20,11 +20,9 @@ namespace Refinish.Films;
 /// </code></example>
 public sealed class FilmMap
 {
-    private readonly double[] films;
-
     internal FilmMap(StrokePlan plan, TriangleMesh mesh, SprayFilmLimits limits, double[] films, double[] areas)
     {
-        this.films = films;
+        Films = films;
         Plan = plan;
         Mesh = mesh;
         Limits = limits;
@@ -58,13 +56,13 @@ public sealed class FilmMap
     public IReadOnlyList<Caution> Cautions { get; } = Refinish.Cautions.ForMist;
 
     /// <summary>The film in metres, one value a triangle.</summary>
-    internal double[] Films => films;
+    internal double[] Films { get; }
 
     /// <summary>The wet film on one triangle.</summary>
     /// <param name="triangle">Its place in <see cref="Mesh"/>.</param>
     /// <returns>The film at its centroid.</returns>
     /// <exception cref="ArgumentOutOfRangeException">No such place.</exception>
-    public Length WetFilm(int triangle) => Length.FromMeters(films[Guard.Count(triangle, 0, films.Length - 1, nameof(triangle))]);
+    public Length WetFilm(int triangle) => Length.FromMeters(Films[Guard.Count(triangle, 0, Films.Length - 1, nameof(triangle))]);
 
     /// <summary>Writes the mesh with its film as a binary PLY file: micrometres and a colour on every vertex, micrometres on every face.</summary>
     /// <param name="stream">Where to; it is left open.</param>

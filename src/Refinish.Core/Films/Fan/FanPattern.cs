@@ -19,16 +19,12 @@ namespace Refinish.Films;
 /// </code></example>
 public sealed record FanPattern
 {
-    private readonly double width;
-    private readonly double height;
-    private readonly double reference;
-
     private FanPattern(FanPatternShape shape, Length width, Length height, Length referenceDistance, double exponent)
     {
         Shape = shape;
-        this.width = Guard.Within(width, Bounds.Between(0.01, 1, Measure.Length), nameof(width));
-        this.height = Guard.Within(height, Bounds.Between(0.002, 1, Measure.Length), nameof(height));
-        reference = Guard.Within(referenceDistance, Bounds.Between(0.05, 1, Measure.Length), nameof(referenceDistance));
+        WidthSi = Guard.Within(width, Bounds.Between(0.01, 1, Measure.Length), nameof(width));
+        HeightSi = Guard.Within(height, Bounds.Between(0.002, 1, Measure.Length), nameof(height));
+        ReferenceSi = Guard.Within(referenceDistance, Bounds.Between(0.05, 1, Measure.Length), nameof(referenceDistance));
         Exponent = Guard.Within(exponent, Bounds.Between(1, 8, Measure.Number), nameof(exponent));
     }
 
@@ -36,22 +32,22 @@ public sealed record FanPattern
     public FanPatternShape Shape { get; }
 
     /// <summary>Width across the travel at the reference distance: edge to edge, or four standard deviations of a Gaussian.</summary>
-    public Length Width => Length.FromMeters(width);
+    public Length Width => Length.FromMeters(WidthSi);
 
     /// <summary>Height along the travel at the reference distance, measured like the width.</summary>
-    public Length Height => Length.FromMeters(height);
+    public Length Height => Length.FromMeters(HeightSi);
 
     /// <summary>Distance from nozzle to surface at which width and height were measured.</summary>
-    public Length ReferenceDistance => Length.FromMeters(reference);
+    public Length ReferenceDistance => Length.FromMeters(ReferenceSi);
 
     /// <summary>The b of the profile (1 − 4x²/w²)^(b − 1): 1 for uniform, 1.5 for elliptical; 1 also for a Gaussian, which has none.</summary>
     public double Exponent { get; }
 
-    internal double WidthSi => width;
+    internal double WidthSi { get; }
 
-    internal double HeightSi => height;
+    internal double HeightSi { get; }
 
-    internal double ReferenceSi => reference;
+    internal double ReferenceSi { get; }
 
     /// <summary>An even fan with a rectangular outline.</summary>
     /// <param name="width">Width at the reference distance, 10 mm to 1 m.</param>
@@ -59,7 +55,8 @@ public sealed record FanPattern
     /// <param name="referenceDistance">Distance from nozzle to surface, 50 mm to 1 m.</param>
     /// <returns>The pattern.</returns>
     /// <exception cref="ArgumentOutOfRangeException">A length is outside its range.</exception>
-    public static FanPattern Uniform(Length width, Length height, Length referenceDistance) => new(FanPatternShape.Uniform, width, height, referenceDistance, 1);
+    public static FanPattern Uniform(Length width, Length height, Length referenceDistance) =>
+        new(FanPatternShape.Uniform, width, height, referenceDistance, 1);
 
     /// <summary>An even fan with an elliptical outline.</summary>
     /// <param name="width">Width at the reference distance, 10 mm to 1 m.</param>
@@ -67,7 +64,8 @@ public sealed record FanPattern
     /// <param name="referenceDistance">Distance from nozzle to surface, 50 mm to 1 m.</param>
     /// <returns>The pattern.</returns>
     /// <exception cref="ArgumentOutOfRangeException">A length is outside its range.</exception>
-    public static FanPattern Elliptical(Length width, Length height, Length referenceDistance) => new(FanPatternShape.Elliptical, width, height, referenceDistance, 1.5);
+    public static FanPattern Elliptical(Length width, Length height, Length referenceDistance) =>
+        new(FanPatternShape.Elliptical, width, height, referenceDistance, 1.5);
 
     /// <summary>A fan of the beta family with an elliptical outline; 2 leaves a parabola, more is more peaked.</summary>
     /// <param name="width">Width at the reference distance, 10 mm to 1 m.</param>
@@ -85,7 +83,8 @@ public sealed record FanPattern
     /// <param name="referenceDistance">Distance from nozzle to surface, 50 mm to 1 m.</param>
     /// <returns>The pattern.</returns>
     /// <exception cref="ArgumentOutOfRangeException">A length is outside its range.</exception>
-    public static FanPattern Gaussian(Length width, Length height, Length referenceDistance) => new(FanPatternShape.Gaussian, width, height, referenceDistance, 1);
+    public static FanPattern Gaussian(Length width, Length height, Length referenceDistance) =>
+        new(FanPatternShape.Gaussian, width, height, referenceDistance, 1);
 
     /// <summary>The width at another distance: in proportion.</summary>
     /// <param name="distance">Distance from nozzle to surface, 50 mm to 1 m.</param>
@@ -115,10 +114,13 @@ public sealed record FanPattern
             FanPatternShape.Beta => "beta " + Figures.Significant(Exponent),
             _ => "Gaussian",
         };
-        return family + ", " + Measure.Length.Format(width) + " × " + Measure.Length.Format(height) + " at "
-            + Measure.Length.Format(reference);
+        return family + ", " + Measure.Length.Format(WidthSi) + " × " + Measure.Length.Format(HeightSi) + " at "
+            + Measure.Length.Format(ReferenceSi);
     }
 
-    private double WidthSiAt(Length distance) =>
-        FanPatternKernel.Width(width, Guard.Within(distance, Bounds.Between(0.05, 1, Measure.Length), nameof(distance)), reference).Value;
+    private double WidthSiAt(Length distance)
+    {
+        double away = Guard.Within(distance, Bounds.Between(0.05, 1, Measure.Length), nameof(distance));
+        return FanPatternKernel.Width(WidthSi, away, ReferenceSi).Value;
+    }
 }

@@ -21,9 +21,6 @@ public sealed record PaintOptics
 
     private static readonly Bounds Absorptions = Bounds.NotNegative(Measure.PerFilm, 1e8);
 
-    private readonly double absorption;
-    private readonly double scattering;
-
     /// <summary>Takes both coefficients.</summary>
     /// <param name="absorption">K, 0 to 100 per µm of dry film.</param>
     /// <param name="scattering">S, from 10⁻⁶ to 100 per µm of dry film: a film that does not scatter at all hides nothing.</param>
@@ -37,15 +34,15 @@ public sealed record PaintOptics
 
     internal PaintOptics(double absorption, double scattering)
     {
-        this.absorption = absorption;
-        this.scattering = scattering;
+        K = absorption;
+        S = scattering;
     }
 
     /// <summary>K, absorption per thickness.</summary>
-    public ReciprocalLength Absorption => ReciprocalLength.FromInverseMeters(absorption);
+    public ReciprocalLength Absorption => ReciprocalLength.FromInverseMeters(K);
 
     /// <summary>S, scattering per thickness.</summary>
-    public ReciprocalLength Scattering => ReciprocalLength.FromInverseMeters(scattering);
+    public ReciprocalLength Scattering => ReciprocalLength.FromInverseMeters(S);
 
     /// <summary>K/S.</summary>
     public double AbsorptionRatio => Share().Value;
@@ -53,9 +50,9 @@ public sealed record PaintOptics
     /// <summary>R∞, what a film without end reflects.</summary>
     public Ratio Reflectivity => Ratio.FromDecimalFractions(Full().Value);
 
-    internal double K => absorption;
+    internal double K { get; }
 
-    internal double S => scattering;
+    internal double S { get; }
 
     /// <summary>From the reflectance of a film without end (a masstone) and the scattering.</summary>
     /// <param name="reflectivity">R∞, more than 0 and at most 100 %.</param>
@@ -96,7 +93,8 @@ public sealed record PaintOptics
 
     /// <summary>Both coefficients in one line, per µm.</summary>
     /// <returns>Text such as <c>K 0.00077 1/µm, S 0.138 1/µm</c>.</returns>
-    public override string ToString() => "K " + Measure.PerFilm.Format(absorption, DisplayUnits.Si, 3) + ", S " + Measure.PerFilm.Format(scattering, DisplayUnits.Si, 3);
+    public override string ToString() =>
+        "K " + Measure.PerFilm.Format(K, DisplayUnits.Si, 3) + ", S " + Measure.PerFilm.Format(S, DisplayUnits.Si, 3);
 
     internal Num A(Trace? t, bool primer = false) =>
         t.Step("1 + K/S", primer ? "a_p" : "a", Measure.Number, KubelkaMunk, 1 + Share(t, primer));
@@ -115,8 +113,8 @@ public sealed record PaintOptics
         return HidingKernel.Over(a, HidingKernel.Depth(B(t, primer), GivenS(t, primer) * film), below);
     }
 
-    internal Num GivenS(Trace? t, bool primer = false) => t.Given(primer ? "S_p" : "S", scattering, Measure.PerFilm);
+    internal Num GivenS(Trace? t, bool primer = false) => t.Given(primer ? "S_p" : "S", S, Measure.PerFilm);
 
     private Num Share(Trace? t = null, bool primer = false) =>
-        t.Given(primer ? "K_p" : "K", absorption, Measure.PerFilm) / GivenS(t, primer);
+        t.Given(primer ? "K_p" : "K", K, Measure.PerFilm) / GivenS(t, primer);
 }

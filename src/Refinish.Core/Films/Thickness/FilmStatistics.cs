@@ -1,6 +1,5 @@
 using System;
 using System.Collections.Generic;
-using System.Globalization;
 using System.Linq;
 using UnitsNet;
 
@@ -23,7 +22,6 @@ public sealed record FilmStatistics
         Source.Published("NIST/SEMATECH e-Handbook of Statistical Methods",
         "1.3.5.2, confidence limits for the mean (section from memory)");
 
-    private readonly ValueList<double> films;
     private readonly double confidence;
 
     /// <summary>Takes the readings.</summary>
@@ -33,15 +31,16 @@ public sealed record FilmStatistics
     /// <exception cref="ArgumentOutOfRangeException">An argument is outside its range.</exception>
     public FilmStatistics(IEnumerable<Length> films, Ratio? confidence = null)
     {
-        this.films = new(Guard.List(films, nameof(films), 1).Select(film => Guard.Within(film, Bounds.NotNegative(Measure.Film, 10e-3), nameof(films))));
+        Values = new(Guard.List(films, nameof(films), 1)
+            .Select(film => Guard.Within(film, Bounds.NotNegative(Measure.Film, 10e-3), nameof(films))));
         this.confidence = confidence is Ratio given ? Guard.Within(given, Bounds.Between(0.5, 0.999, Measure.Percent), nameof(confidence)) : 0.95;
     }
 
     /// <summary>The readings.</summary>
-    public IReadOnlyList<Length> Films => [.. films.Select(film => Length.FromMeters(film))];
+    public IReadOnlyList<Length> Films => [.. Values.Select(film => Length.FromMeters(film))];
 
     /// <summary>How many readings.</summary>
-    public int Count => films.Count;
+    public int Count => Values.Count;
 
     /// <summary>Confidence of the interval for the mean.</summary>
     public Ratio Confidence => Ratio.FromDecimalFractions(confidence);
@@ -67,7 +66,7 @@ public sealed record FilmStatistics
     /// <summary>Between which films the true mean lies with the confidence asked for; <see langword="null"/> for a single reading.</summary>
     public FilmInterval? MeanInterval => Count < 2 ? null : new(AtLeast().Value, AtMost().Value);
 
-    internal ValueList<double> Values => films;
+    internal ValueList<double> Values { get; }
 
     /// <summary>How the statistics follow from the readings.</summary>
     /// <returns>The derivation.</returns>
@@ -83,22 +82,22 @@ public sealed record FilmStatistics
     /// <summary>The statistics in one line, in metric units.</summary>
     /// <returns>Text such as <c>5 readings: mean 129 µm, standard deviation 16.8 µm, 107 µm to 152 µm</c>.</returns>
     public override string ToString() =>
-        films.Count.ToString(CultureInfo.InvariantCulture) + (films.Count == 1 ? " reading" : " readings") + ": mean " + Measure.Film.Format(Mean.Meters, DisplayUnits.Si, 3)
+        Figures.Fixed(Count, 0) + (Count == 1 ? " reading" : " readings") + ": mean " + Measure.Film.Format(Mean.Meters, DisplayUnits.Si, 3)
         + (Count < 2 ? string.Empty : ", standard deviation " + Measure.Film.Format(Deviation().Value, DisplayUnits.Si, 3))
         + ", " + Measure.Film.Format(Minimum.Meters, DisplayUnits.Si, 3) + " to " + Measure.Film.Format(Maximum.Meters, DisplayUnits.Si, 3);
 
     private Num MeanOf(Trace? t = null) =>
-        t.Step("mean", "d_m", Measure.Film, Statistics, StatisticsKernel.Mean(films, t, "d_", Measure.Film));
+        t.Step("mean", "d_m", Measure.Film, Statistics, StatisticsKernel.Mean(Values, t, "d_", Measure.Film));
 
     private Num Thinnest(Trace? t = null) => t.Step("thinnest", "d_min", Measure.Film, Statistics, Letters(t).Aggregate(Num.Min));
 
     private Num Thickest(Trace? t = null) => t.Step("thickest", "d_max", Measure.Film, Statistics, Letters(t).Aggregate(Num.Max));
 
     private Num Deviation(Trace? t = null) =>
-        t.Step("standard deviation", "s", Measure.Film, Statistics, StatisticsKernel.Deviation(films, MeanOf(t), t, "d_", Measure.Film));
+        t.Step("standard deviation", "s", Measure.Film, Statistics, StatisticsKernel.Deviation(Values, MeanOf(t), t, "d_", Measure.Film));
 
     private Num Error(Trace? t = null) => t.Step("standard error of the mean", "s_m", Measure.Film, Statistics,
-        Deviation(t) / Num.Sqrt(t.Given("n", films.Count, Measure.Number)));
+        Deviation(t) / Num.Sqrt(t.Given("n", Values.Count, Measure.Number)));
 
     private Num Varying(Trace? t = null) => t.Step("coefficient of variation", "CV", Measure.Percent, Statistics, Deviation(t) / MeanOf(t));
 
@@ -107,7 +106,7 @@ public sealed record FilmStatistics
 
     private Num AtMost(Trace? t = null) => t.Step("mean, at most", "d_2", Measure.Film, StudentSource, MeanOf(t) + (Student(t) * Error(t)));
 
-    private Num Student(Trace? t) => t.Given("t", StudentT.Quantile(confidence, films.Count - 1), Measure.Number);
+    private Num Student(Trace? t) => t.Given("t", StudentT.Quantile(confidence, Values.Count - 1), Measure.Number);
 
-    private IEnumerable<Num> Letters(Trace? t) => StatisticsKernel.Letters(films, t, "d_", Measure.Film);
+    private IEnumerable<Num> Letters(Trace? t) => StatisticsKernel.Letters(Values, t, "d_", Measure.Film);
 }
