@@ -1,0 +1,14 @@
+using UnitsNet;
+
+namespace Refinish.Fixtures;
+
+/// <summary>How the formulas of fixtures name what the tape gave.</summary>
+internal static class TapeTracing
+{
+    /// <summary>A length.</summary>
+    public static Num Tape(this Trace? trace, string symbol, Length length) => trace.Given(symbol, length.Meters, Measure.Length);
+
+    /// <summary>A length of one of several, counted from 1 behind its symbol; no text is made without a trace.</summary>
+    public static Num Tape(this Trace? trace, string symbol, int place, Length length) =>
+        trace is null ? length.Meters : trace.Tape(symbol + Figures.Fixed(place + 1, 0), length);
+}
