@@ -15,27 +15,49 @@ namespace Refinish.Fixtures;
 /// string line = tub.Patches[1].ToString();                   // "both side walls: 0.64839 m² of Wall at 81.416°"
 /// double coated = tub.Patches.Sum(patch => patch.CoatedArea.SquareFeet);   // 27.69
 /// </code></example>
-public sealed record SurfacePatch
+public sealed partial record SurfacePatch
 {
+    private readonly string symbol;
+    private readonly Func<Trace?, Num> formula;
+    private readonly Func<Trace?, Num, Num>? tilt;
+    private readonly Source source;
     private readonly double area;
-    private readonly double relativeError;
     private readonly double slope;
+    private readonly double relativeError;
     private readonly double openings;
 
-    internal SurfacePatch(WorkingStep step, FixtureZoneKind zone, double slope, Expression? slopeFormula = null, double relativeError = 0, double factor = 1, double openings = 0)
+    /// <summary>Makes a patch of its formulas.</summary>
+    /// <param name="name">What it is, in words.</param>
+    /// <param name="symbol">The symbol of its plain area.</param>
+    /// <param name="zone">The part of the fixture it belongs to.</param>
+    /// <param name="area">The plain area; only the formula, the step is noted here.</param>
+    /// <param name="slope">The slope, which may use the plain area; level where there is none. See <see cref="Upright"/>.</param>
+    /// <param name="source">Where the area's formula comes from; plane geometry unless given.</param>
+    /// <param name="relativeError">How far quadrature may be off.</param>
+    /// <param name="factor">Developed over plain area.</param>
+    /// <param name="openings">The openings that are taken off.</param>
+    internal SurfacePatch(
+        string name, string symbol, FixtureZoneKind zone, Func<Trace?, Num> area, Func<Trace?, Num, Num>? slope = null, Source? source = null,
+        double relativeError = 0, double factor = 1, double openings = 0)
     {
-        Step = step;
-        area = step.Value;
+        Name = name;
+        this.symbol = symbol;
         Zone = zone;
-        this.slope = slope;
+        formula = area;
+        tilt = slope;
+        this.source = source ?? PlaneShapes.Elementary;
+        this.area = area(null).Value;
+        this.slope = this.area == 0 ? 0 : Slope(null).Value;
         this.relativeError = relativeError;
-        this.openings = openings;
         DevelopedFactor = factor;
-        SlopeFormula = slopeFormula ?? (slope == 0 ? Expression.Number(0) : slope == Math.PI / 2 ? Expression.Pi() / 2 : Expression.Quantity("φ", slope, Measure.Angle));
+        this.openings = openings;
     }
 
+    /// <summary>The slope of what is upright.</summary>
+    internal static Func<Trace?, Num, Num> Upright { get; } = static (t, _) => t.Pi() / 2;
+
     /// <summary>What it is, in words.</summary>
-    public string Name => Step.Name;
+    public string Name { get; }
 
     /// <summary>The part of the fixture it belongs to.</summary>
     public FixtureZoneKind Zone { get; }
@@ -59,13 +81,9 @@ public sealed record SurfacePatch
     public Area CoatedArea => Area.FromSquareMeters(Coated);
 
     /// <summary>The formula of the plain area with its numbers and its source.</summary>
-    public WorkingStep Step { get; }
+    public WorkingStep Step => new(Name, symbol, formula(new Trace()).Formula, area, Measure.Area, source);
 
-    internal double Coated => (area * DevelopedFactor) - openings;
-
-    internal Expression SlopeFormula { get; }
-
-    internal bool IsPlain => DevelopedFactor == 1 && openings == 0;
+    internal double Coated => Left(null, area).Value;
 
     /// <summary>Whether two patches have the same name, zone, areas and slope.</summary>
     /// <param name="other">The patch to compare with.</param>
@@ -87,17 +105,24 @@ public sealed record SurfacePatch
         Zone,
         Measure.Angle.Format(slope));
 
-    /// <summary>A patch whose formula already stands in a derivation.</summary>
-    internal static SurfacePatch Of(Workings workings, string symbol, FixtureZoneKind zone, double slope, double relativeError = 0, double factor = 1, double openings = 0)
-    {
-        foreach (WorkingStep step in workings.AllSteps())
-        {
-            if (step.Symbol == symbol)
-            {
-                return new(step, zone, slope, null, relativeError, factor, openings);
-            }
-        }
+    /// <summary>The plain area, a step of the derivation.</summary>
+    internal Num Plain(Trace? t) => t is null ? area : t.Step(Name, symbol, Measure.Area, source, formula(t));
 
-        throw new InvalidOperationException("The derivation has no step " + symbol + ".");
+    /// <summary>The slope with its formula.</summary>
+    internal Num Slope(Trace? t) => tilt is null ? 0 : tilt(t, t.Given(symbol, area, Measure.Area));
+
+    /// <summary>What gets coated, a step of its own where that is not the plain area.</summary>
+    internal Num Written(Trace t)
+    {
+        Num plain = Plain(t);
+        return DevelopedFactor == 1 && openings == 0
+            ? plain
+            : t.Step(Name + ", coated", "C_" + t.Count.ToString(CultureInfo.InvariantCulture), Measure.Area, PatchLedger.Plane, Left(t, plain));
+    }
+
+    private Num Left(Trace? t, Num plain)
+    {
+        Num whole = DevelopedFactor == 1 ? plain : plain * t.Given("k", DevelopedFactor, Measure.Number);
+        return openings == 0 ? whole : whole - t.Given("A_open", openings, Measure.Area);
     }
 }
