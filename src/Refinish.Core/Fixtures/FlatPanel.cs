@@ -38,7 +38,7 @@ public sealed record FlatPanel : IFixture
     public IReadOnlyList<FixtureZone> Zones => FixtureZone.Present(
         FixtureZone.Level(FixtureZoneKind.Top, Top().Value),
         FixtureZone.Upright(FixtureZoneKind.Edge, Edge().Value),
-        FixtureZone.Of(FixtureZoneKind.Backsplash, Splash().Value, HasSplash ? SplashSlope().Value : 0));
+        FixtureZone.Of(FixtureZoneKind.Backsplash, Splash().Value, SplashSlope().Value));
 
     /// <inheritdoc/>
     public Area CoatedArea => Area.FromSquareMeters(Coated().Value);
@@ -101,13 +101,9 @@ public sealed record FlatPanel : IFixture
     }
 
     /// <inheritdoc/>
-    public Workings Workings()
-    {
-        Func<Trace, Num>[] slope = HasSplash ? [SplashSlope] : [];
-        return Trace.Of(
-            "Flat panel",
-            [CutOuts, Top, ZoneSteps.Level("Top", "φ_top"), Edge, ZoneSteps.Upright("Edge", "φ_edge"), Splash, .. slope, Coated, Mask]);
-    }
+    public Workings Workings() => Trace.Of(
+        "Flat panel", CutOuts, Top, t => ZoneSteps.Level(t, "Top", "φ_top"), Edge, t => ZoneSteps.Upright(t, "Edge", "φ_edge"), Splash,
+        SplashSlope, Coated, Mask);
 
     /// <summary>What it is and what gets coated, in one line, in metric units.</summary>
     /// <returns>Text such as <c>countertop 2438.4 mm × 647.7 mm: 1.4864 m² coated</c>.</returns>
@@ -128,8 +124,9 @@ public sealed record FlatPanel : IFixture
     private Num Splash(Trace? t = null) => Step(t, "zone Backsplash", "Z_back", Run(t) * (Height(t) + Thickness(t)));
 
     // Face upright, top level, weighted by area.
-    private Num SplashSlope(Trace? t = null) => t.Step("mean slope of zone Backsplash", "φ_back", Measure.Angle, Mean,
-        t.Pi() / 2 * Height(t) / (Height(t) + Thickness(t)));
+    private Num SplashSlope(Trace? t = null) => HasSplash
+        ? t.Step("mean slope of zone Backsplash", "φ_back", Measure.Angle, Mean, t.Pi() / 2 * Height(t) / (Height(t) + Thickness(t)))
+        : 0;
 
     private Num Coated(Trace? t = null) => Step(t, "coated area", "A", Top(t) + Edge(t) + Splash(t));
 

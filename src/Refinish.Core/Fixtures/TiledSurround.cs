@@ -110,7 +110,7 @@ public sealed record TiledSurround : IFixture
     /// <inheritdoc/>
     public Workings Workings() => Trace.Of(
         "Tiled surround", Net, t => Joint.Module(t), t => Joint.RecessFactor(t), t => Joint.Share(t), Fill, Coated,
-        ZoneSteps.Upright("Tile", "φ_tile"), Edge);
+        t => ZoneSteps.Upright(t, "Tile", "φ_tile"), Edge);
 
     /// <summary>What it is and what gets coated, in one line, in metric units.</summary>
     /// <returns>Text such as <c>tiled surround of 3 walls: 4.903 m² coated</c>.</returns>

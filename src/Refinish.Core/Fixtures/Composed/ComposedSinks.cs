@@ -133,7 +133,7 @@ internal static class ComposedSinks
         tape.Both("FaucetHoles", "FaucetHoleDiameter");
         double together = bowls.Sum(bowl => tape.Of(bowl.Prefix + "BowlLength"));
         tape.AtMost("BowlLength", length - together + tape.Of("BowlLength"), "what the rim's length leaves");
-        Expression mouths = Expression.Sum(bowls.Select(bowl => PlaneShapes.RoundedRectangle(
+        Num mouths = Num.Sum(bowls.Select(bowl => PlaneShapes.RoundedRectangle(
             tape[bowl.Prefix + "BowlLength"], tape[bowl.Prefix + "BowlWidth"], tape["BowlCornerRadius"])));
         tape.Surface(
             bowls.Length > 1 ? "deck and divider" : "deck", FixtureZoneKind.Rim, (tape["Length"] * tape["Width"]) - mouths, 0,
