@@ -49,14 +49,14 @@ public sealed partial record SurfacePatch
         WorkingStep step, FixtureZoneKind zone, double slope, Expression? slopeFormula = null, double relativeError = 0, double factor = 1,
         double openings = 0)
         : this(
-            step.Name, step.Symbol, zone, _ => new Num(step.Value, step.Formula),
+            t => t.Step(step.Name, step.Symbol, step.Measure, step.Source, new Num(step.Value, step.Formula)), zone,
             slopeFormula is null && slope == 0 ? null : slopeFormula is null && slope == Math.PI / 2 ? Upright
                 : (t, _) => t is null ? slope : new Num(slope, slopeFormula ?? Expression.Quantity("φ", slope, Measure.Angle)),
-            step.Source, relativeError, factor, openings)
+            relativeError, factor, openings)
     {
     }
 
-    internal Expression SlopeFormula => Slope(new Trace()).Formula;
+    internal Expression SlopeFormula => Slope(new Trace(), Step.Value).Formula;
 
     internal static SurfacePatch Of(
         Workings workings, string symbol, FixtureZoneKind zone, double slope, double relativeError = 0, double factor = 1, double openings = 0)
@@ -78,7 +78,7 @@ internal static partial class PatchLedger
     public static Workings Write(
         string title, IReadOnlyList<SurfacePatch> patches, double coated, IEnumerable<WorkingStep> before, IEnumerable<WorkingStep> after,
         IEnumerable<Workings>? parts = null) =>
-        Write(title, patches, [.. before.Select(Noted)], [.. after.Select(Noted)], parts ?? []);
+        Write(title, patches, before.Select(Noted), after.Select(Noted), parts ?? []);
 
     private static Func<Trace, Num> Noted(WorkingStep step) =>
         t => t.Step(step.Name, step.Symbol, step.Measure, step.Source, new Num(step.Value, step.Formula));

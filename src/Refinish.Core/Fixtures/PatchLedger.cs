@@ -11,25 +11,21 @@ internal static partial class PatchLedger
 
     private static readonly Source Mean = Source.Derived("slope weighted by area over the patches of the zone");
 
-    public static IReadOnlyList<SurfacePatch> Present(params SurfacePatch[] patches) =>
-        new ValueList<SurfacePatch>(Array.FindAll(patches, static patch => patch.Area.SquareMeters != 0));
+    public static IReadOnlyList<SurfacePatch> Present(params IEnumerable<SurfacePatch> patches) =>
+        new ValueList<SurfacePatch>(patches.Where(static patch => patch.Area.SquareMeters != 0));
 
-    public static IReadOnlyList<FixtureZone> Zones(IReadOnlyList<SurfacePatch> patches)
-    {
-        Num[] areas = [.. patches.Select(patch => (Num)patch.Coated)];
-        return new ValueList<FixtureZone>(Kinds(patches, areas).Select(kind => FixtureZone.Of(
-            kind,
-            Area(kind, patches, areas).Value,
+    public static double Coated(IReadOnlyList<SurfacePatch> patches) => Num.Sum(Gathered(patches, null).Select(zone => zone.Area)).Value;
 
-            // The mean of undersides may lie a last digit beyond them.
-            Math.Min(Math.PI, (Tilt(kind, patches, areas, null) / Area(kind, patches, areas)).Value))));
-    }
+    public static IReadOnlyList<FixtureZone> Zones(IReadOnlyList<SurfacePatch> patches) =>
 
-    public static double Coated(IReadOnlyList<FixtureZone> zones) => zones.Sum(zone => zone.Area.SquareMeters);
+        // The mean of undersides may lie a last digit beyond them.
+        new ValueList<FixtureZone>(Gathered(patches, null).Select(zone =>
+            FixtureZone.Of(zone.Kind, zone.Area.Value, Math.Min(Math.PI, (Tilt(zone.Patches, null) / zone.Area).Value))));
 
     /// <summary>Patches, then each zone's area and slope, then the whole and the edge.</summary>
     public static Workings Write(
-        string title, IReadOnlyList<SurfacePatch> patches, Func<Trace, Num>[] before, Func<Trace, Num>[] after, params IEnumerable<Workings> parts)
+        string title, IReadOnlyList<SurfacePatch> patches, IEnumerable<Func<Trace, Num>> before, IEnumerable<Func<Trace, Num>> after,
+        params IEnumerable<Workings> parts)
     {
         Trace t = new();
         foreach (Workings part in parts)
@@ -42,12 +38,11 @@ internal static partial class PatchLedger
             step(t);
         }
 
-        Num[] areas = [.. patches.Select(patch => patch.Written(t))];
         Num total = 0;
-        foreach (FixtureZoneKind kind in Kinds(patches, areas))
+        foreach ((FixtureZoneKind kind, Num sum, Patch[] own) in Gathered(patches, t))
         {
-            Num area = t.Step("zone " + kind, "Z_" + kind, Measure.Area, Plane, Area(kind, patches, areas));
-            t.Step("mean slope of zone " + kind, "φ_" + kind, Measure.Angle, Mean, Tilt(kind, patches, areas, t) / area);
+            Num area = t.Step("zone " + kind, "Z_" + kind, Measure.Area, Plane, sum);
+            t.Step("mean slope of zone " + kind, "φ_" + kind, Measure.Angle, Mean, Tilt(own, t) / area);
             total += area;
         }
 
@@ -60,12 +55,28 @@ internal static partial class PatchLedger
         return t.Workings(title);
     }
 
-    private static IEnumerable<FixtureZoneKind> Kinds(IReadOnlyList<SurfacePatch> patches, Num[] areas) =>
-        patches.Select(patch => patch.Zone).Distinct().Where(kind => Area(kind, patches, areas).Value > 0);
+    private static List<(FixtureZoneKind Kind, Num Area, Patch[] Patches)> Gathered(IReadOnlyList<SurfacePatch> patches, Trace? t)
+    {
+        Patch[] all = [.. patches.Select(patch => new Patch(patch, t))];
+        return [.. all.GroupBy(patch => patch.Of.Zone).Select(zone => (zone.Key, Num.Sum(zone.Select(patch => patch.Coated)), zone.ToArray()))
+            .Where(zone => zone.Item2.Value > 0)];
+    }
 
-    private static Num Area(FixtureZoneKind kind, IReadOnlyList<SurfacePatch> patches, Num[] areas) =>
-        Num.Sum(areas.Where((_, i) => patches[i].Zone == kind));
+    private static Num Tilt(Patch[] patches, Trace? t) => Num.Sum(patches.Select(patch => patch.Coated * patch.Of.Slope(t, patch.Plain)));
 
-    private static Num Tilt(FixtureZoneKind kind, IReadOnlyList<SurfacePatch> patches, Num[] areas, Trace? t) =>
-        Num.Sum(areas.Zip(patches, (area, patch) => (area, patch)).Where(of => of.patch.Zone == kind).Select(of => of.area * of.patch.Slope(t)));
+    private sealed class Patch
+    {
+        public Patch(SurfacePatch patch, Trace? t)
+        {
+            Of = patch;
+            Plain = patch.Plain(t);
+            Coated = t is null ? patch.Coated : patch.Written(t, Plain);
+        }
+
+        public SurfacePatch Of { get; }
+
+        public Num Plain { get; }
+
+        public Num Coated { get; }
+    }
 }

@@ -1,5 +1,6 @@
 using System;
 using System.Globalization;
+using System.Linq;
 using UnitsNet;
 
 namespace Refinish.Fixtures;
@@ -17,47 +18,39 @@ namespace Refinish.Fixtures;
 /// </code></example>
 public sealed partial record SurfacePatch
 {
-    private readonly string symbol;
-    private readonly Func<Trace?, Num> formula;
+    private readonly Func<Trace?, Num> plain;
     private readonly Func<Trace?, Num, Num>? tilt;
-    private readonly Source source;
+    private readonly Lazy<double> slope;
     private readonly double area;
-    private readonly double slope;
     private readonly double relativeError;
     private readonly double openings;
 
     /// <summary>Makes a patch of its formulas.</summary>
-    /// <param name="name">What it is, in words.</param>
-    /// <param name="symbol">The symbol of its plain area.</param>
+    /// <param name="plain">The plain area; with a derivation its last step, which names the patch.</param>
     /// <param name="zone">The part of the fixture it belongs to.</param>
-    /// <param name="area">The plain area; only the formula, the step is noted here.</param>
     /// <param name="slope">The slope, which may use the plain area; level where there is none. See <see cref="Upright"/>.</param>
-    /// <param name="source">Where the area's formula comes from; plane geometry unless given.</param>
     /// <param name="relativeError">How far quadrature may be off.</param>
     /// <param name="factor">Developed over plain area.</param>
     /// <param name="openings">The openings that are taken off.</param>
     internal SurfacePatch(
-        string name, string symbol, FixtureZoneKind zone, Func<Trace?, Num> area, Func<Trace?, Num, Num>? slope = null, Source? source = null,
-        double relativeError = 0, double factor = 1, double openings = 0)
+        Func<Trace?, Num> plain, FixtureZoneKind zone, Func<Trace?, Num, Num>? slope = null, double relativeError = 0, double factor = 1,
+        double openings = 0)
     {
-        Name = name;
-        this.symbol = symbol;
+        this.plain = plain;
+        area = plain(null).Value;
         Zone = zone;
-        formula = area;
         tilt = slope;
-        this.source = source ?? PlaneShapes.Elementary;
-        this.area = area(null).Value;
-        this.slope = this.area == 0 ? 0 : Slope(null).Value;
+        this.slope = new Lazy<double>(() => area == 0 ? 0 : Slope(null, area).Value);
         this.relativeError = relativeError;
-        DevelopedFactor = factor;
         this.openings = openings;
+        DevelopedFactor = factor;
     }
 
     /// <summary>The slope of what is upright.</summary>
     internal static Func<Trace?, Num, Num> Upright { get; } = static (t, _) => t.Pi() / 2;
 
     /// <summary>What it is, in words.</summary>
-    public string Name { get; }
+    public string Name => Step.Name;
 
     /// <summary>The part of the fixture it belongs to.</summary>
     public FixtureZoneKind Zone { get; }
@@ -69,7 +62,7 @@ public sealed partial record SurfacePatch
     public Area ErrorBound => Area.FromSquareMeters(Math.Abs(area) * relativeError);
 
     /// <summary>0° level, 90° upright, 180° an underside; the mean weighted by area where it varies.</summary>
-    public Angle SlopeFromHorizontal => Angle.FromRadians(slope);
+    public Angle SlopeFromHorizontal => Angle.FromRadians(slope.Value);
 
     /// <summary>Developed over plain area: texture, joints, profile; 1 for a smooth surface.</summary>
     public double DevelopedFactor { get; }
@@ -81,7 +74,7 @@ public sealed partial record SurfacePatch
     public Area CoatedArea => Area.FromSquareMeters(Coated);
 
     /// <summary>The formula of the plain area with its numbers and its source.</summary>
-    public WorkingStep Step => new(Name, symbol, formula(new Trace()).Formula, area, Measure.Area, source);
+    public WorkingStep Step => field ??= Trace.Of("patch", plain).Steps.Last();
 
     internal double Coated => Left(null, area).Value;
 
@@ -89,7 +82,7 @@ public sealed partial record SurfacePatch
     /// <param name="other">The patch to compare with.</param>
     /// <returns><see langword="true"/> when they are alike.</returns>
     public bool Equals(SurfacePatch? other) =>
-        other is not null && Name == other.Name && Zone == other.Zone && area.Equals(other.area) && slope.Equals(other.slope)
+        other is not null && Name == other.Name && Zone == other.Zone && area.Equals(other.area) && slope.Value.Equals(other.slope.Value)
         && relativeError.Equals(other.relativeError) && openings.Equals(other.openings) && DevelopedFactor.Equals(other.DevelopedFactor);
 
     /// <inheritdoc/>
@@ -103,22 +96,18 @@ public sealed partial record SurfacePatch
         Name,
         Measure.Area.Format(Coated),
         Zone,
-        Measure.Angle.Format(slope));
+        Measure.Angle.Format(slope.Value));
 
     /// <summary>The plain area, a step of the derivation.</summary>
-    internal Num Plain(Trace? t) => t is null ? area : t.Step(Name, symbol, Measure.Area, source, formula(t));
+    internal Num Plain(Trace? t) => t is null ? area : plain(t);
 
-    /// <summary>The slope with its formula.</summary>
-    internal Num Slope(Trace? t) => tilt is null ? 0 : tilt(t, t.Given(symbol, area, Measure.Area));
+    /// <summary>The slope with its formula, in which the plain area is a symbol.</summary>
+    internal Num Slope(Trace? t, Num plain) => tilt?.Invoke(t, plain) ?? 0;
 
     /// <summary>What gets coated, a step of its own where that is not the plain area.</summary>
-    internal Num Written(Trace t)
-    {
-        Num plain = Plain(t);
-        return DevelopedFactor == 1 && openings == 0
-            ? plain
-            : t.Step(Name + ", coated", "C_" + t.Count.ToString(CultureInfo.InvariantCulture), Measure.Area, PatchLedger.Plane, Left(t, plain));
-    }
+    internal Num Written(Trace t, Num plain) => DevelopedFactor == 1 && openings == 0
+        ? plain
+        : t.Step(Name + ", coated", "C_" + t.Count.ToString(CultureInfo.InvariantCulture), Measure.Area, PatchLedger.Plane, Left(t, plain));
 
     private Num Left(Trace? t, Num plain)
     {
