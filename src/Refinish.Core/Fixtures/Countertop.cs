@@ -31,13 +31,12 @@ public sealed record Countertop : IFixture
         measurements.CheckConsistency();
         open = RectangularOpening.AreaOf(measurements.CutOuts).Value;
         Patches = PatchLedger.Present(
-            new SurfacePatch("top", "A_top", FixtureZoneKind.Top, Top, openings: open),
-            new SurfacePatch("edge", "A_edge", FixtureZoneKind.Edge, Edge, (t, _) => Shape.Slope(t)),
-            new SurfacePatch("backsplash, face", "A_face", FixtureZoneKind.Backsplash, Face, SurfacePatch.Upright),
-            new SurfacePatch("backsplash, top", "A_cap", FixtureZoneKind.Backsplash, Cap),
-            new SurfacePatch("backsplash, open ends", "A_end", FixtureZoneKind.Backsplash, Ends, SurfacePatch.Upright));
-        Zones = PatchLedger.Zones(Patches);
-        coated = PatchLedger.Coated(Zones);
+            new SurfacePatch(Top, FixtureZoneKind.Top, openings: open),
+            new SurfacePatch(Edge, FixtureZoneKind.Edge, (t, _) => Shape.Slope(t)),
+            new SurfacePatch(Face, FixtureZoneKind.Backsplash, SurfacePatch.Upright),
+            new SurfacePatch(Cap, FixtureZoneKind.Backsplash),
+            new SurfacePatch(Ends, FixtureZoneKind.Backsplash, SurfacePatch.Upright));
+        coated = PatchLedger.Coated(Patches);
     }
 
     /// <summary>What the tape gave.</summary>
@@ -47,7 +46,7 @@ public sealed record Countertop : IFixture
     public string Description => (Measurements.Runs.Count switch { 1 => "straight countertop ", 2 => "L-shaped countertop ", _ => "U-shaped countertop " }) + Measurements;
 
     /// <summary>Top, edge and backsplash, as far as they are there.</summary>
-    public IReadOnlyList<FixtureZone> Zones { get; }
+    public IReadOnlyList<FixtureZone> Zones => PatchLedger.Zones(Patches);
 
     /// <inheritdoc/>
     public Area CoatedArea => Area.FromSquareMeters(coated);
@@ -99,29 +98,31 @@ public sealed record Countertop : IFixture
     /// <returns>Text such as <c>straight countertop 2438.4 mm × 647.7 mm, Square edge: 1.4864 m² coated</c>.</returns>
     public override string ToString() => Description + ": " + Measure.Area.Format(coated) + " coated";
 
+    private static Num Step(Trace? t, string name, string symbol, Num area) => t.Step(name, symbol, Measure.Area, PlaneShapes.Elementary, area);
+
     private Num Top(Trace? t = null)
     {
         Num reach = Shape.Reach(t);
         Num profile = (Measurements.EdgeLine(t) * reach) - (Measurements.OutwardCorners(t) * Num.Square(reach));
-        return Measurements.Gross(t) - profile - Measurements.Strip(t);
+        return Step(t, "top", "A_top", Measurements.Gross(t) - profile - Measurements.Strip(t));
     }
 
-    private Num Edge(Trace? t = null) =>
-        (Measurements.EdgeLine(t) * Shape.Developed(t)) - (2 * Measurements.OutwardCorners(t) * Shape.Moment(t));
+    private Num Edge(Trace? t = null) => Step(t, "edge", "A_edge",
+        (Measurements.EdgeLine(t) * Shape.Developed(t)) - (2 * Measurements.OutwardCorners(t) * Shape.Moment(t)));
 
     private Num Developed(Trace? t = null) =>
         t.Step("developed profile", "s", Measure.Length, PlaneShapes.Elementary, Shape.Developed(t));
 
-    private Num Face(Trace? t = null) =>
-        (Measurements.WallLine(t) - (2 * Measurements.Turns(t) * Measurements.Deep(t))) * Height(t);
+    private Num Face(Trace? t = null) => Step(t, "backsplash, face", "A_face",
+        (Measurements.WallLine(t) - (2 * Measurements.Turns(t) * Measurements.Deep(t))) * Height(t));
 
-    private Num Cap(Trace? t = null) =>
-        (Measurements.Deep(t) * Measurements.WallLine(t)) - (Measurements.Turns(t) * Num.Square(Measurements.Deep(t)));
+    private Num Cap(Trace? t = null) => Step(t, "backsplash, top", "A_cap",
+        (Measurements.Deep(t) * Measurements.WallLine(t)) - (Measurements.Turns(t) * Num.Square(Measurements.Deep(t))));
 
-    private Num Ends(Trace? t = null) => Measurements.Open(t) * Height(t) * Measurements.Deep(t);
+    private Num Ends(Trace? t = null) =>
+        Step(t, "backsplash, open ends", "A_end", Measurements.Open(t) * Height(t) * Measurements.Deep(t));
 
-    private Num Backsplash(Trace? t = null) => t.Step("backsplash", "A_back", Measure.Area, PlaneShapes.Elementary,
-        t.Given("A_face", Face().Value, Measure.Area) + t.Given("A_cap", Cap().Value, Measure.Area) + t.Given("A_end", Ends().Value, Measure.Area));
+    private Num Backsplash(Trace? t = null) => Step(t, "backsplash", "A_back", Face(t) + Cap(t) + Ends(t));
 
     private Num Mask(Trace? t = null) => t.Step("edge to be taped", "P_mask", Measure.Length, PlaneShapes.Elementary,
         RectangularOpening.EdgeOf(Measurements.CutOuts, t) + Measurements.EdgeLine(t) + Measurements.WallLine(t)

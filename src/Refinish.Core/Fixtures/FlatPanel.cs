@@ -66,10 +66,10 @@ public sealed record FlatPanel : IFixture
 
     /// <summary>Top, edge, and the upstand's face and top.</summary>
     public IReadOnlyList<SurfacePatch> Patches => PatchLedger.Present(
-        new SurfacePatch("top", "A_top", FixtureZoneKind.Top, Whole, openings: CutOuts().Value),
-        new SurfacePatch("zone Edge", "Z_edge", FixtureZoneKind.Edge, EdgeFace, SurfacePatch.Upright),
-        new SurfacePatch("upstand's face", "A_face", FixtureZoneKind.Backsplash, t => Run(t) * Height(t), SurfacePatch.Upright),
-        new SurfacePatch("upstand's top", "A_cap", FixtureZoneKind.Backsplash, t => Run(t) * Thickness(t)));
+        new SurfacePatch(t => Step(t, "top", "A_top", Whole(t)), FixtureZoneKind.Top, openings: CutOuts().Value),
+        new SurfacePatch(Edge, FixtureZoneKind.Edge, SurfacePatch.Upright),
+        new SurfacePatch(t => Step(t, "upstand's face", "A_face", Run(t) * Height(t)), FixtureZoneKind.Backsplash, SurfacePatch.Upright),
+        new SurfacePatch(t => Step(t, "upstand's top", "A_cap", Run(t) * Thickness(t)), FixtureZoneKind.Backsplash));
 
     private bool HasSplash => Splash().Value > 0;
 
@@ -117,9 +117,8 @@ public sealed record FlatPanel : IFixture
 
     private Num Top(Trace? t = null) => Step(t, "zone Top", "Z_top", Whole(t) - CutOuts(t));
 
-    private Num EdgeFace(Trace? t) => t.Tape("L_e", Measurements.ExposedEdge) * t.Tape("h_e", Measurements.EdgeHeight);
-
-    private Num Edge(Trace? t = null) => Step(t, "zone Edge", "Z_edge", EdgeFace(t));
+    private Num Edge(Trace? t = null) =>
+        Step(t, "zone Edge", "Z_edge", t.Tape("L_e", Measurements.ExposedEdge) * t.Tape("h_e", Measurements.EdgeHeight));
 
     private Num Splash(Trace? t = null) => Step(t, "zone Backsplash", "Z_back", Run(t) * (Height(t) + Thickness(t)));
 

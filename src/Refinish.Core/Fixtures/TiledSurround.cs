@@ -71,12 +71,10 @@ public sealed record TiledSurround : IFixture
         {
             double factor = RecessFactor;
             return PatchLedger.Present(
-                new SurfacePatch("walls", "A_wall", FixtureZoneKind.Tile, t => Measurements.WallArea(t), SurfacePatch.Upright, factor: factor,
-                    openings: (Open() + Mouths()).Value * factor),
-                new SurfacePatch("tiled faces of recesses", "A_rec", FixtureZoneKind.Tile, t => Measurements.RecessFaces(true, t),
-                    SurfacePatch.Upright, factor: factor),
-                new SurfacePatch("smooth faces of recesses", "A_dish", FixtureZoneKind.Tile, t => Measurements.RecessFaces(false, t),
-                    SurfacePatch.Upright));
+                new SurfacePatch(
+                    Walls, FixtureZoneKind.Tile, SurfacePatch.Upright, factor: factor, openings: (Open() + Mouths()).Value * factor),
+                new SurfacePatch(Tiled, FixtureZoneKind.Tile, SurfacePatch.Upright, factor: factor),
+                new SurfacePatch(Smooth, FixtureZoneKind.Tile, SurfacePatch.Upright));
         }
     }
 

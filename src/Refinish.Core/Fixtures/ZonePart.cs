@@ -100,7 +100,7 @@ public sealed record ZonePart
     {
         string index = Figures.Fixed(number, 0);
         return new SurfacePatch(
-            Name, "A_" + index, Kind, t => t.Given("a_" + index, area, Measure.Area), (t, _) => t.Lying(slope), Source,
+            t => t.Step(Name, "A_" + index, Measure.Area, Source, t.Given("a_" + index, area, Measure.Area)), Kind, (t, _) => t.Lying(slope),
             factor: DevelopedFactor, openings: openings);
     }
 }

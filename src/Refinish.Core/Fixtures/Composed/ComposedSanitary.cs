@@ -226,7 +226,7 @@ internal static class ComposedSanitary
         Num round = PlaneShapes.Circle(tape["PadDiameter"]);
         if (pads)
         {
-            Num stands = Num.Square(tape["BottomGirth"]) / (4 * tape.Pi);
+            Num stands = Num.Square(tape["BottomGirth"]) / (4 * tape.Trace.Pi());
             tape.Surface("pads, top", FixtureZoneKind.Foot, tape["Feet"] * (PlaneShapes.Disc(tape["PadDiameter"]) - stands), 0);
             tape.Rings(FixtureZoneKind.Foot, tape.Count("Feet"), foot, tape.Of("PadDiameter"), pad, spacing);
             if (pad > 0)

@@ -12,7 +12,6 @@ internal sealed partial class Composition
 {
     private readonly ComposedKind kind;
     private readonly IReadOnlyDictionary<string, double> values;
-    private readonly Trace? t;
     private readonly List<SurfacePatch> patches = [];
     private readonly List<Func<Trace, Num>> before = [];
     private readonly List<Workings> parts = [];
@@ -21,11 +20,11 @@ internal sealed partial class Composition
     private Num? water;
 
     /// <summary>Puts the parts of a kind together; with a trace every number carries its formula.</summary>
-    public Composition(ComposedKind kind, IReadOnlyDictionary<string, double> values, Trace? t = null)
+    public Composition(ComposedKind kind, IReadOnlyDictionary<string, double> values, Trace? trace = null)
     {
         this.kind = kind;
         this.values = values;
-        this.t = t;
+        Trace = trace;
         kind.Compose(this);
     }
 
@@ -35,10 +34,10 @@ internal sealed partial class Composition
 
     public double? Water => water?.Value;
 
-    public Num Pi => t.Pi();
+    public Trace? Trace { get; }
 
     /// <summary>A reading for a formula.</summary>
-    public Num this[string reading] => t.Given(reading, values[reading], kind.Reading(reading).Measure);
+    public Num this[string reading] => Trace.Given(reading, values[reading], kind.Reading(reading).Measure);
 
     /// <summary>A reading in SI.</summary>
     public double Of(string reading) => values[reading];
@@ -87,9 +86,10 @@ internal sealed partial class Composition
         }
 
         patches.Add(new SurfacePatch(
-            name, "A_" + Figures.Fixed(place + 1, 0), zone,
-            own => own is null || area.IsTraced ? area : new Num(area.Value, Traced().patches[place].Step.Formula),
-            (own, _) => slope.IsTraced ? slope : own.Lying(slope.Value), source, error, factor, openings.Value));
+            own => own is null ? area : own.Step(
+                name, "A_" + Figures.Fixed(place + 1, 0), Measure.Area, source ?? PlaneShapes.Elementary,
+                area.IsTraced ? area : new Num(area.Value, Traced().patches[place].Step.Formula)),
+            zone, (own, _) => slope.IsTraced ? slope : own.Lying(slope.Value), error, factor, openings.Value));
     }
 
     /// <summary>A flat rectangle.</summary>
@@ -148,16 +148,15 @@ internal sealed partial class Composition
     private Composition Traced() => new(kind, values, new Trace());
 
     /// <summary>A result with a derivation of its own, which the fixture's rests on.</summary>
-    private Num Part(string name, string what, Func<Trace?, Num> result)
+    private Num Part(string name, string what, IEnumerable<Func<Trace, Num>> before, Func<Trace?, Num> result)
     {
-        if (t is null)
+        if (Trace is null)
         {
             return result(null);
         }
 
-        Trace own = new();
-        Num found = result(own);
-        parts.Add(own.Workings(name + what));
+        Num found = 0;
+        parts.Add(Trace.Of(name + what, [.. before, own => found = result(own)]));
         return found;
     }
 }
