@@ -3,6 +3,7 @@ using System.Collections.Generic;
 using System.Globalization;
 using System.Linq;
 using UnitsNet;
+using static Refinish.Fixtures.TapeRules;
 
 namespace Refinish.Fixtures;
 
@@ -174,12 +175,4 @@ public sealed record CountertopMeasurements
     private int OpenEnds => (LeftEndIsOpen ? 1 : 0) + (RightEndIsOpen ? 1 : 0);
 
     private bool Fits(RectangularOpening opening) => Runs.Any(run => opening.FitsInto(run.Length.Meters, run.Depth.Meters - Covered));
-
-    private static void AtMost(double value, double limit, string name, string what)
-    {
-        if (value > limit)
-        {
-            Guard.Rule(false, name, value, Measure.Length, "at most " + Measure.Length.Format(limit) + ", " + what);
-        }
-    }
 }

@@ -2,6 +2,7 @@ using System;
 using System.Collections.Generic;
 using System.Globalization;
 using System.Linq;
+using static Refinish.Fixtures.TapeRules;
 
 namespace Refinish.Fixtures;
 
@@ -106,24 +107,16 @@ public sealed record FlatPanelMeasurements
     internal void CheckConsistency()
     {
         double perimeter = 2 * (length + width);
-        AtMost(exposedEdge, perimeter, nameof(ExposedEdge), Measure.Length, "the whole perimeter");
-        AtMost(backsplashLength, perimeter, nameof(BacksplashLength), Measure.Length, "the whole perimeter");
+        AtMost(exposedEdge, perimeter, nameof(ExposedEdge), "the whole perimeter");
+        AtMost(backsplashLength, perimeter, nameof(BacksplashLength), "the whole perimeter");
         double covered = backsplashLength > 0 ? backsplashThickness : 0;
-        AtMost(covered, width / 2, nameof(BacksplashThickness), Measure.Length, "half of the width");
+        AtMost(covered, width / 2, nameof(BacksplashThickness), "half of the width");
         if (CutOuts.FirstOrDefault(cutOut => !cutOut.FitsInto(length, width - covered)) is RectangularOpening odd)
         {
             Guard.Rule(false, nameof(CutOuts), odd.Length.Meters, Measure.Length, "a cut-out (" + odd + ") that fits the top of " + this);
         }
 
-        AtMost(RectangularOpening.AreaOf(CutOuts).Value, (length * width) - (backsplashLength * backsplashThickness), nameof(CutOuts), Measure.Area,
-            "the area of the top before the upstand");
-    }
-
-    private static void AtMost(double value, double limit, string name, Measure measure, string what)
-    {
-        if (value > limit)
-        {
-            Guard.Rule(false, name, value, measure, "at most " + measure.Format(limit) + ", " + what);
-        }
+        AtMost(RectangularOpening.AreaOf(CutOuts).Value, (length * width) - (backsplashLength * backsplashThickness), nameof(CutOuts),
+            "the area of the top before the upstand", Measure.Area);
     }
 }

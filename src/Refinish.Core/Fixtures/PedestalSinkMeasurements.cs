@@ -1,6 +1,7 @@
 using System;
 using System.Globalization;
 using UnitsNet;
+using static Refinish.Fixtures.TapeRules;
 
 namespace Refinish.Fixtures;
 
@@ -179,14 +180,6 @@ public sealed record PedestalSinkMeasurements
         if (FaucetHoles * PlaneShapes.Disc((Num)faucetHoleDiameter).Value > rim)
         {
             Guard.Rule(false, nameof(FaucetHoleDiameter), faucetHoleDiameter, Measure.Length, "so small that FaucetHoles of it fit the rim's " + Measure.SmallArea.Format(rim));
-        }
-    }
-
-    private static void AtMost(double value, double limit, string name, string what)
-    {
-        if (value > limit)
-        {
-            Guard.Rule(false, name, value, Measure.Length, "at most " + Measure.Length.Format(limit) + ", " + what);
         }
     }
 }

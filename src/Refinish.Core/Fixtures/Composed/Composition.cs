@@ -18,6 +18,7 @@ internal sealed partial class Composition
     private readonly List<Action<Tessellation>> drawings = [];
     private Num edge;
     private Num? water;
+    private Composition? traced;
 
     /// <summary>Puts the parts of a kind together; with a trace every number carries its formula.</summary>
     public Composition(ComposedKind kind, IReadOnlyDictionary<string, double> values, Trace? trace = null)
@@ -48,14 +49,8 @@ internal sealed partial class Composition
     public int Count(string reading) => (int)Math.Round(values[reading]);
 
     /// <summary>A rule between two readings; the refusal names the one that cannot be.</summary>
-    public void AtMost(string reading, double limit, string what)
-    {
-        if (values[reading] > limit * (1 + PlaneShapes.LastDigits))
-        {
-            Measure measure = kind.Reading(reading).Measure;
-            Guard.Rule(false, reading, values[reading], measure, "at most " + measure.Format(limit) + ", " + what);
-        }
-    }
+    public void AtMost(string reading, double limit, string what) =>
+        TapeRules.AtMost(values[reading], limit * (1 + PlaneShapes.LastDigits), reading, what, kind.Reading(reading).Measure);
 
     /// <summary>Two readings of one part: where one is 0, so is the other.</summary>
     public void Both(string first, string second)
@@ -132,20 +127,21 @@ internal sealed partial class Composition
 
     public Workings Workings()
     {
-        Composition traced = Traced();
+        Composition own = Traced();
         List<Func<Trace, Num>> after =
-            [own => own.Step("edge to be taped", "P_mask", Measure.Length, PlaneShapes.Elementary, traced.edge)];
-        if (traced.water is Num held)
+            [t => t.Step("edge to be taped", "P_mask", Measure.Length, PlaneShapes.Elementary, own.edge)];
+        if (own.water is Num held)
         {
-            after.Add(own => own.Step("water up to the rim", "V", Measure.Capacity, PlaneShapes.Elementary, held));
+            after.Add(t => t.Step("water up to the rim", "V", Measure.Capacity, PlaneShapes.Elementary, held));
         }
 
         string name = kind.Name;
         return PatchLedger.Write(
-            char.ToUpperInvariant(name[0]) + name.Substring(1), traced.patches, [.. traced.before], [.. after], traced.parts);
+            char.ToUpperInvariant(name[0]) + name.Substring(1), own.patches, own.before, after, own.parts);
     }
 
-    private Composition Traced() => new(kind, values, new Trace());
+    // The same with formulas.
+    private Composition Traced() => traced ??= new(kind, values, new Trace());
 
     /// <summary>A result with a derivation of its own, which the fixture's rests on.</summary>
     private Num Part(string name, string what, IEnumerable<Func<Trace, Num>> before, Func<Trace?, Num> result)

@@ -1,6 +1,7 @@
 using System;
 using System.Collections.Generic;
 using System.Linq;
+using UnitsNet;
 
 namespace Refinish.Fixtures;
 
@@ -21,8 +22,8 @@ internal abstract class KnownKind
         .. ComposedKind.Kinds.Select(UsualOfComposed.Kind),
     ]);
 
-    /// <summary>The kind in words, such as <c>recessed bathtub</c>.</summary>
-    public required string Words { get; init; }
+    /// <summary>The kind in words, such as <c>recessed bathtub</c>; those of its last form unless given.</summary>
+    public string Words { get; init; } = string.Empty;
 
     /// <summary>Materials that such fixtures are made of.</summary>
     public required IReadOnlyList<FixtureMaterial> Materials { get; init; }
@@ -68,6 +69,7 @@ internal sealed class KnownKind<TFixture, TTape> : KnownKind
     public KnownKind(string name, params Form<TTape>[] forms)
     {
         Forms = forms;
+        Words = forms[forms.Length - 1].Words;
         rows = [.. forms.Select(form => form.Rows.Select(row => (row.Usual(name, form.Words), row)).ToArray())];
         Usual = new ValueList<UsualReading>(rows.SelectMany(form => form.Select(row => row.Usual)));
     }
@@ -101,8 +103,19 @@ internal sealed class KnownKind<TFixture, TTape> : KnownKind
 
     public override Footprint? Footprint(IFixture fixture) => OnTheFloor(Tape((TFixture)fixture));
 
+    /// <summary>Some of the single readings, all with the same ±.</summary>
+    public IEnumerable<TapeReading<TTape>> Taped(Length plusMinus, ReadingSpread spread, params string[] names) =>
+        names.Select(name => Forms[0].Rows.First(row => row.Name == name).Taped(plusMinus, spread));
+
     private (UsualReading Usual, ReadingRow<TTape> Row)[] RowsFor(TTape tape) => rows[Array.FindIndex(Forms, form => form.Applies(tape))];
 }
 
 /// <summary>One of the things that a kind of fixture can stand for, with its rows. The last form of a kind applies to all.</summary>
-internal sealed record Form<T>(string Words, Func<T, bool> Applies, params ReadingRow<T>[] Rows);
+internal sealed record Form<T>(string Words, Func<T, bool> Applies, params ReadingRow<T>[] Rows)
+    where T : class
+{
+    public Form(string words, params ReadingRow<T>[] rows)
+        : this(words, _ => true, rows)
+    {
+    }
+}

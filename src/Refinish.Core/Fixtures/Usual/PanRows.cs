@@ -10,9 +10,8 @@ internal static class PanRows
         "International Residential Code 2021, quoted second-hand",
         "P2709.1: a curb stands 2 to 9 in above the top of the drain; the band begins at 0.75 in for low thresholds");
 
-    public static KnownKind Pan { get; } = new KnownKind<ShowerPan, ShowerPanMeasurements>(new Form<ShowerPanMeasurements>(
+    public static KnownKind<ShowerPan, ShowerPanMeasurements> Pan { get; } = new(new Form<ShowerPanMeasurements>(
         "shower pan",
-        _ => true,
         new("FloorLength", "length of the floor", 24, 74, Sizes, t => t.FloorLength, (t, x) => t with { FloorLength = x }),
         new("FloorWidth", "width of the floor", 23, 60, Sizes, t => t.FloorWidth, (t, x) => t with { FloorWidth = x }),
         new("WallHeight", "height of the walls", 0.75, 8, Details, t => t.WallHeight, (t, x) => t with { WallHeight = x }),
@@ -25,7 +24,6 @@ internal static class PanRows
         new("DrainDiameter", "diameter of the drain", 1.45, 5, Details, t => t.DrainDiameter, (t, x) => t with { DrainDiameter = x }),
         new("ThresholdWidth", "width of the threshold", 1, 12, Details, t => t.ThresholdWidth, (t, x) => t with { ThresholdWidth = x })))
     {
-        Words = "shower pan",
         Materials = [.. TubRows.Materials, FixtureMaterial.VitreousChina, FixtureMaterial.CeramicTile],
         Tape = pan => pan.Measurements,
         Make = tape => new ShowerPan(tape),

@@ -8,6 +8,7 @@ namespace Refinish.Fixtures;
 
 /// <summary>A row of the table: a reading, its band in inches, and how it is found among the measurements and put back.</summary>
 internal sealed class ReadingRow<T>
+    where T : class
 {
     private readonly string name;
     private readonly string words;
@@ -19,8 +20,8 @@ internal sealed class ReadingRow<T>
     private readonly Func<T, int, Length, T> with;
 
     /// <summary>A single reading.</summary>
-    public ReadingRow(string name, string words, double least, double greatest, Source source, Func<T, Length> value, Func<T, Length,
-        T> with)
+    public ReadingRow(string name, string words, double least, double greatest, Source source, Func<T, Length> value,
+        Func<T, Length, T> with)
         : this(name, words, least, greatest, source, null, (tape, _) => value(tape), (tape, _, length) => with(tape, length))
     {
     }
@@ -39,6 +40,8 @@ internal sealed class ReadingRow<T>
         this.value = value;
         this.with = with;
     }
+
+    public string Name => name;
 
     public UsualReading Usual(string fixture, string form) =>
         new(fixture, form, name, words.Replace(" {0}", string.Empty), least * 0.0254, greatest * 0.0254, source);
@@ -60,6 +63,10 @@ internal sealed class ReadingRow<T>
             }
         }
     }
+
+    /// <summary>A single reading with its ±.</summary>
+    public TapeReading<T> Taped(Length plusMinus, ReadingSpread spread) =>
+        new(name, plusMinus, spread, tape => value(tape, 0), (tape, length) => with(tape, 0, length));
 
     /// <summary>A list with another entry in one place.</summary>
     public static IReadOnlyList<TEntry> Put<TEntry>(IReadOnlyList<TEntry> list, int place, TEntry entry) =>

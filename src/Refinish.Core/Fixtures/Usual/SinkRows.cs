@@ -11,9 +11,8 @@ internal static class SinkRows
         Source.CommonPractice("pedestal sinks are 16 to 30 in wide and stand 30 to 36 in high; counter sinks have bowls of 10 to 33 in");
     private static readonly Source Details = Source.Invented("bands of skirts, columns, walls, radii and holes of sinks");
 
-    public static KnownKind Pedestal { get; } = new KnownKind<PedestalSink, PedestalSinkMeasurements>(new Form<PedestalSinkMeasurements>(
+    public static KnownKind<PedestalSink, PedestalSinkMeasurements> Pedestal { get; } = new(new Form<PedestalSinkMeasurements>(
         "pedestal sink",
-        _ => true,
         new("Outline.Length", "length of the outline", 14, 36, Sizes, t => t.Outline.Length, (t, x) =>
             t with { Outline = Outlined(t.Outline, length: x) }),
         new("Outline.Width", "width of the outline", 10, 26, Sizes, t => t.Outline.Width, (t, x) =>
@@ -36,16 +35,14 @@ internal static class SinkRows
         new("FaucetHoleDiameter", "diameter of a faucet hole", 0.9, 1.8, Details, t => t.FaucetHoleDiameter, (t, x) =>
             t with { FaucetHoleDiameter = x })))
     {
-        Words = "pedestal sink",
         Materials = Materials,
         Tape = sink => sink.Measurements,
         Make = tape => new PedestalSink(tape),
         OnTheFloor = tape => Fixtures.Footprint.Of(tape.Outline.Length.Meters, tape.Outline.Width.Meters),
     };
 
-    public static KnownKind Counter { get; } = new KnownKind<CounterSink, CounterSinkMeasurements>(new Form<CounterSinkMeasurements>(
+    public static KnownKind<CounterSink, CounterSinkMeasurements> Counter { get; } = new(new Form<CounterSinkMeasurements>(
         "counter sink",
-        _ => true,
         new("MouthLength", "length of the mouth", 9, 34, Sizes, t => t.MouthLength, WithMouth),
         new("MouthWidth", "width of the mouth", 8, 21, Sizes, t => t.MouthWidth, (t, x) => t.Shape == BowlShape.SphericalCap
             ? WithMouth(t, x) : t with { MouthWidth = x }),
@@ -62,7 +59,6 @@ internal static class SinkRows
         new("OverflowDiameter", "diameter of the overflow", 0.4, 2, Details, t => t.OverflowDiameter, (t, x) =>
             t with { OverflowDiameter = x })))
     {
-        Words = "counter sink",
         Materials = Materials,
         Tape = sink => sink.Measurements,
         Make = tape => new CounterSink(tape),

@@ -32,9 +32,9 @@ internal static class TopRows
         Source.Invented("a counter along a wall shows its edge, and has its upstand where it has one, over half of its length or more");
     private static readonly Source CutOutLimit = Source.Invented("cut-outs of more than 40 % of a top are rare");
 
-    public static KnownKind Panel { get; } = new KnownKind<FlatPanel, FlatPanelMeasurements>(
+    public static KnownKind<FlatPanel, FlatPanelMeasurements> Panel { get; } = new(
         new Form<FlatPanelMeasurements>("counter along a wall", AlongAWall, [.. PanelRows(12, 180, 12, 31, Depths)]),
-        new Form<FlatPanelMeasurements>("plain panel or island", _ => true, [.. PanelRows(6, 160, 4, 72, Sizes)]))
+        new Form<FlatPanelMeasurements>("plain panel or island", [.. PanelRows(6, 160, 4, 72, Sizes)]))
     {
         Words = "flat panel",
         Materials = Materials,
@@ -49,9 +49,8 @@ internal static class TopRows
         ],
     };
 
-    public static KnownKind Counter { get; } = new KnownKind<Countertop, CountertopMeasurements>(new Form<CountertopMeasurements>(
+    public static KnownKind<Countertop, CountertopMeasurements> Counter { get; } = new(new Form<CountertopMeasurements>(
         "countertop",
-        _ => true,
         new("Runs.Length", "length of run {0}, the longest", 18, 180, Sizes, LongestRun, (t, i) => t.Runs[i].Length, WithRunLength),
         new("Runs.Length", "length of run {0}", 6, 180, Sizes, OtherRuns, (t, i) => t.Runs[i].Length, WithRunLength),
         new("Runs.Depth", "depth of run {0}", 12, 31, Depths, t => Places(t.Runs.Count), (t, i) => t.Runs[i].Depth,
@@ -68,11 +67,11 @@ internal static class TopRows
             (t, i, x) => t with { CutOuts = ReadingRow<CountertopMeasurements>.Put(t.CutOuts, i,
                 new RectangularOpening(t.CutOuts[i].Length, x)) })))
     {
-        Words = "countertop",
         Materials = Materials,
         Tape = counter => counter.Measurements,
         Make = tape => new Countertop(tape),
-        OnTheFloor = tape => new Footprint(tape.Runs.Max(run => run.Length.Meters), tape.Runs.Min(run => run.Depth.Meters), tape.Gross().Value),
+        OnTheFloor = tape =>
+            new Footprint(tape.Runs.Max(run => run.Length.Meters), tape.Runs.Min(run => run.Depth.Meters), tape.Gross().Value),
         GoTogether = tape => [CutOuts(tape.CutOuts, tape.Gross().Value)],
     };
 

@@ -26,10 +26,8 @@ internal static class TubRows
     private static readonly Source FloorLimit =
         Source.Derived("the floor of a tub does not lie below the floor of the room; 2 in are left for tile laid against the apron");
 
-    public static KnownKind Recessed { get; } = new KnownKind<RecessedBathtub,
-        RecessedBathtubMeasurements>(new Form<RecessedBathtubMeasurements>(
+    public static KnownKind<RecessedBathtub, RecessedBathtubMeasurements> Recessed { get; } = new(new Form<RecessedBathtubMeasurements>(
         "recessed bathtub",
-        _ => true,
         new("OverallLength", "length over all", 46, 74, Sizes, t => t.OverallLength, (t, x) => t with { OverallLength = x }),
         new("OverallWidth", "width over all", 25, 48, Sizes, t => t.OverallWidth, (t, x) => t with { OverallWidth = x }),
         new("RimLength", "length of the mouth", 36, 72, Sizes, t => t.RimLength, (t, x) => t with { RimLength = x }),
@@ -52,7 +50,6 @@ internal static class TubRows
         new("TilingFlangeHeight", "height of the tiling flange", 0.4, 2.5, Details, t => t.TilingFlangeHeight, (t, x) =>
             t with { TilingFlangeHeight = x })))
     {
-        Words = "recessed bathtub",
         Materials = Materials,
         Tape = tub => tub.Measurements,
         Make = tape => new RecessedBathtub(tape),
@@ -60,10 +57,8 @@ internal static class TubRows
         GoTogether = GoTogether,
     };
 
-    public static KnownKind Freestanding { get; } = new KnownKind<FreestandingTub,
-        FreestandingTubMeasurements>(new Form<FreestandingTubMeasurements>(
+    public static KnownKind<FreestandingTub, FreestandingTubMeasurements> Freestanding { get; } = new(new Form<FreestandingTubMeasurements>(
         "freestanding tub",
-        _ => true,
         new("RimLength", "length of the mouth", 40, 76, Sizes, t => t.RimLength, (t, x) => t with { RimLength = x }),
         new("RimWidth", "width of the mouth", 18, 42, Sizes, t => t.RimWidth, (t, x) => t with { RimWidth = x }),
         new("RimCornerRadius", "corner radius of the mouth", 3, 20, Details, t => t.RimCornerRadius, (t, x) =>
@@ -84,7 +79,6 @@ internal static class TubRows
         new("OverflowDiameter", "diameter of the overflow", 1.2, 4.5, Details, t => t.OverflowDiameter, (t, x) =>
             t with { OverflowDiameter = x })))
     {
-        Words = "freestanding tub",
         Materials = Materials,
         Tape = tub => tub.Measurements,
         Make = tape => new FreestandingTub(tape),
@@ -93,9 +87,8 @@ internal static class TubRows
         GoTogether = tape => [Cove(tape.CoveRadius.Meters, tape.Depth.Meters)],
     };
 
-    public static KnownKind Oval { get; } = new KnownKind<OvalTub, OvalTubMeasurements>(new Form<OvalTubMeasurements>(
+    public static KnownKind<OvalTub, OvalTubMeasurements> Oval { get; } = new(new Form<OvalTubMeasurements>(
         "oval tub",
-        _ => true,
         new("DeckLength", "length of the deck", 46, 90, Sizes, t => t.DeckLength, (t, x) => t with { DeckLength = x }),
         new("DeckWidth", "width of the deck", 27, 66, Sizes, t => t.DeckWidth, (t, x) => t with { DeckWidth = x }),
         new("MouthLength", "length of the mouth", 38, 76, Sizes, t => t.MouthLength, (t, x) => t with { MouthLength = x }),
@@ -108,16 +101,14 @@ internal static class TubRows
         new("OverflowDiameter", "diameter of the overflow", 1.2, 4.5, Details, t => t.OverflowDiameter, (t, x) =>
             t with { OverflowDiameter = x })))
     {
-        Words = "oval tub",
         Materials = Materials,
         Tape = tub => tub.Measurements,
         Make = tape => new OvalTub(tape),
         OnTheFloor = tape => Fixtures.Footprint.Of(tape.DeckLength.Meters, tape.DeckWidth.Meters),
     };
 
-    public static KnownKind Corner { get; } = new KnownKind<CornerTub, CornerTubMeasurements>(new Form<CornerTubMeasurements>(
+    public static KnownKind<CornerTub, CornerTubMeasurements> Corner { get; } = new(new Form<CornerTubMeasurements>(
         "corner tub",
-        _ => true,
         new("LeftWall", "length along the left wall", 44, 84, Sizes, t => t.LeftWall, (t, x) => t with { LeftWall = x }),
         new("RightWall", "length along the right wall", 44, 84, Sizes, t => t.RightWall, (t, x) => t with { RightWall = x }),
         new("LeftReturn", "left return", 1, 48, Details, t => t.LeftReturn, (t, x) => t with { LeftReturn = x }),
@@ -133,7 +124,6 @@ internal static class TubRows
         new("OverflowDiameter", "diameter of the overflow", 1.2, 4.5, Details, t => t.OverflowDiameter, (t, x) =>
             t with { OverflowDiameter = x })))
     {
-        Words = "corner tub",
         Materials = Materials,
         Tape = tub => tub.Measurements,
         Make = tape => new CornerTub(tape),

@@ -8,9 +8,8 @@ internal static class UsualOfComposed
 {
     public static KnownKind Kind(ComposedKind kind) => new KnownKind<ComposedFixture, ComposedFixture>(
         kind.Id, new Form<ComposedFixture>(
-            kind.Name, _ => true, [.. kind.Readings.Where(reading => reading.Usual is not null).Select(Row)]))
+            kind.Name, [.. kind.Readings.Where(reading => reading.Usual is not null).Select(Row)]))
     {
-        Words = kind.Name,
         Materials = kind.Materials,
         Only = fixture => ReferenceEquals(fixture.Kind, kind),
         Tape = fixture => fixture,

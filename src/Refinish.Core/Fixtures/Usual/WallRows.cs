@@ -25,11 +25,10 @@ internal static class WallRows
         Source.Invented("of three walls round a tub or shower, a side wall of less than 45 % of the other is rare");
     private static readonly Source Details = Source.Invented("bands of joints' depths, openings and recesses of tiled walls");
 
-    public static KnownKind Surround { get; } = new KnownKind<TiledSurround, Tape>(
+    public static KnownKind<TiledSurround, Tape> Surround { get; } = new(
         new Form<Tape>("low tile, a third as high as it is long or less", IsLow, [.. Rows(1.5, 60, LowHeights)]),
-        new Form<Tape>("tiled surround", _ => true, [.. Rows(36, 112, Heights)]))
+        new Form<Tape>("tiled surround", [.. Rows(36, 112, Heights)]))
     {
-        Words = "tiled surround",
         Materials =
         [
             FixtureMaterial.CeramicTile, FixtureMaterial.CulturedMarble, FixtureMaterial.SolidSurface, FixtureMaterial.Gelcoat,
