@@ -1,0 +1,19 @@
+using System;
+using UnitsNet;
+
+namespace Refinish.Fixtures;
+
+/// <summary>How the formulas of fixtures name what the tape gave.</summary>
+internal static class TapeTracing
+{
+    /// <summary>A length.</summary>
+    public static Num Tape(this Trace? trace, string symbol, Length length) => trace.Given(symbol, length.Meters, Measure.Length);
+
+    /// <summary>A length of one of several, counted from 1 behind its symbol; no text is made without a trace.</summary>
+    public static Num Tape(this Trace? trace, string symbol, int place, Length length) =>
+        trace is null ? length.Meters : trace.Tape(symbol + Figures.Fixed(place + 1, 0), length);
+
+    /// <summary>A slope that follows from how a surface lies, or that was measured.</summary>
+    public static Num Lying(this Trace? trace, double slope) =>
+        slope == 0 ? 0 : slope == Math.PI / 2 ? trace.Pi() / 2 : trace.Given("φ", slope, Measure.Angle);
+}
