@@ -12,6 +12,7 @@ internal static class CountertopShape
     public static TriangleMesh Mesh(CountertopMeasurements tape, Tessellation mesh)
     {
         EdgeShape edge = tape.Edge;
+        double reach = edge.Reach().Value;
         (List<MeshPoint> outer, List<MeshPoint> mitres, List<MeshPoint> wall) = Lines(tape);
         double[] breaks = new double[outer.Count];
         for (int i = 0; i < breaks.Length; i++)
@@ -20,7 +21,7 @@ internal static class CountertopShape
         }
 
         // The line runs with the room on its right, so that the coated side of ∂v × ∂u faces up and out.
-        SurfaceBand top = SurfaceBand.Ruled(FixtureZoneKind.Top, u => Along(wall, u), u => Inset(u, edge.Reach, 0));
+        SurfaceBand top = SurfaceBand.Ruled(FixtureZoneKind.Top, u => Along(wall, u), u => Inset(u, reach, 0));
         double[] profile = edge.Breaks();
         List<SurfaceBand> bands = [];
         for (int i = 0; i + 1 < profile.Length; i++)
@@ -70,7 +71,7 @@ internal static class CountertopShape
         MeshPoint d = new(1, 0, 0);
         MeshPoint r = new(0, -1, 0);
         int last = tape.Runs.Count - 1;
-        double reach = tape.Edge.Reach;
+        double reach = tape.Edge.Reach().Value;
         double covered = tape.Covered;
         for (int i = 0; i <= last; i++)
         {

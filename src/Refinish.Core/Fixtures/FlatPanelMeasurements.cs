@@ -1,6 +1,7 @@
 using System;
 using System.Collections.Generic;
 using System.Globalization;
+using System.Linq;
 
 namespace Refinish.Fixtures;
 
@@ -101,9 +102,6 @@ public sealed record FlatPanelMeasurements
     public override string ToString() =>
         string.Format(CultureInfo.InvariantCulture, "{0} × {1}", Measure.Length.Format(length), Measure.Length.Format(width));
 
-    /// <summary>The top below the upstand.</summary>
-    internal double Strip => backsplashLength * backsplashThickness;
-
     /// <summary>Rules between two lengths; each refusal names the one that cannot be.</summary>
     internal void CheckConsistency()
     {
@@ -112,15 +110,12 @@ public sealed record FlatPanelMeasurements
         AtMost(backsplashLength, perimeter, nameof(BacksplashLength), Measure.Length, "the whole perimeter");
         double covered = backsplashLength > 0 ? backsplashThickness : 0;
         AtMost(covered, width / 2, nameof(BacksplashThickness), Measure.Length, "half of the width");
-        for (int i = 0; i < CutOuts.Count; i++)
+        if (CutOuts.FirstOrDefault(cutOut => !cutOut.FitsInto(length, width - covered)) is RectangularOpening odd)
         {
-            if (!CutOuts[i].FitsInto(length, width - covered))
-            {
-                Guard.Rule(false, nameof(CutOuts), CutOuts[i].Length.Meters, Measure.Length, "a cut-out (" + CutOuts[i] + ") that fits the top of " + this);
-            }
+            Guard.Rule(false, nameof(CutOuts), odd.Length.Meters, Measure.Length, "a cut-out (" + odd + ") that fits the top of " + this);
         }
 
-        AtMost(RectangularOpening.AreaOf(CutOuts), (length * width) - Strip, nameof(CutOuts), Measure.Area,
+        AtMost(RectangularOpening.AreaOf(CutOuts).Value, (length * width) - (backsplashLength * backsplashThickness), nameof(CutOuts), Measure.Area,
             "the area of the top before the upstand");
     }
 

@@ -1,6 +1,7 @@
 using System;
 using System.Collections.Generic;
 using System.Globalization;
+using System.Linq;
 using UnitsNet;
 
 namespace Refinish.Fixtures;
@@ -101,39 +102,13 @@ public sealed record TiledWallMeasurements
         Measure.Length.Format(tileWidth),
         Measure.Length.Format(jointWidth));
 
-    internal double FlatArea()
-    {
-        double area = 0;
-        for (int i = 0; i < Walls.Count; i++)
-        {
-            area += Walls[i].Area.SquareMeters;
-        }
+    internal Num WallArea(Trace? t = null) => Num.Sum(Walls.Select((wall, i) => t.Tape("L_", i, wall.Length) * t.Tape("H_", i, wall.Height)));
 
-        return area;
-    }
-
-    internal double Mouths()
-    {
-        double area = 0;
-        for (int i = 0; i < Recesses.Count; i++)
-        {
-            area += Recesses[i].Mouth;
-        }
-
-        return area;
-    }
+    internal Num Mouths(Trace? t = null) => Num.Sum(Recesses.Select((recess, i) => recess.Mouth(t, i)));
 
     /// <summary>The faces of the recesses that have tile and joints, or those that are smooth.</summary>
-    internal double RecessFaces(bool tiled)
-    {
-        double area = 0;
-        for (int i = 0; i < Recesses.Count; i++)
-        {
-            area += Recesses[i].IsTiled == tiled ? Recesses[i].Faces : 0;
-        }
-
-        return area;
-    }
+    internal Num RecessFaces(bool tiled, Trace? t = null) =>
+        Num.Sum(Recesses.Where(recess => recess.IsTiled == tiled).Select((recess, i) => recess.Faces(t, i)));
 
     /// <summary>Rules between two lengths; each refusal names the one that cannot be. Nothing is put into words while all is well.</summary>
     internal void CheckConsistency()
@@ -143,40 +118,24 @@ public sealed record TiledWallMeasurements
             Guard.Rule(false, nameof(JointDepth), jointDepth, Measure.Length, "at most " + Measure.Length.Format(jointWidth / 2) + ", half of JointWidth, for a concave joint");
         }
 
-        for (int i = 0; i < Openings.Count; i++)
+        if (Openings.FirstOrDefault(opening => !FitsAWall(opening)) is RectangularOpening odd)
         {
-            if (!FitsAWall(Openings[i]))
-            {
-                Guard.Rule(false, nameof(Openings), Openings[i].Length.Meters, Measure.Length, "an opening (" + Openings[i] + ") that fits one of the walls");
-            }
+            Guard.Rule(false, nameof(Openings), odd.Length.Meters, Measure.Length, "an opening (" + odd + ") that fits one of the walls");
         }
 
-        for (int i = 0; i < Recesses.Count; i++)
+        if (Recesses.FirstOrDefault(recess => !FitsAWall(recess.Opening)) is WallRecess deep)
         {
-            if (!FitsAWall(Recesses[i].Opening))
-            {
-                Guard.Rule(false, nameof(Recesses), Recesses[i].Opening.Length.Meters, Measure.Length, "a recess (" + Recesses[i] + ") that fits one of the walls");
-            }
+            Guard.Rule(false, nameof(Recesses), deep.Opening.Length.Meters, Measure.Length, "a recess (" + deep + ") that fits one of the walls");
         }
 
-        double flat = FlatArea();
-        double open = RectangularOpening.AreaOf(Openings) + Mouths();
+        double flat = WallArea().Value;
+        double open = (RectangularOpening.AreaOf(Openings) + Mouths()).Value;
         if (open > flat)
         {
             Guard.Rule(false, Recesses.Count == 0 ? nameof(Openings) : nameof(Recesses), open, Measure.Area, "at most " + Measure.Area.Format(flat) + ", the area of all walls");
         }
     }
 
-    private bool FitsAWall(RectangularOpening opening)
-    {
-        for (int i = 0; i < Walls.Count; i++)
-        {
-            if (opening.FitsInto(Walls[i].Length.Meters, Walls[i].Height.Meters))
-            {
-                return true;
-            }
-        }
-
-        return false;
-    }
+    private bool FitsAWall(RectangularOpening opening) =>
+        Walls.Any(wall => opening.FitsInto(wall.Length.Meters, wall.Height.Meters));
 }

@@ -98,8 +98,9 @@ public sealed record ZonePart
     /// <summary>The part as a patch of which the formula is its own area.</summary>
     internal SurfacePatch Patch(int number)
     {
-        string index = number.ToString(CultureInfo.InvariantCulture);
-        WorkingStep step = new(Name, "A_" + index, Expression.Quantity("a_" + index, area, Measure.Area), area, Measure.Area, Source);
-        return new SurfacePatch(step, Kind, slope, factor: DevelopedFactor, openings: openings);
+        string index = Figures.Fixed(number, 0);
+        return new SurfacePatch(
+            t => t.Step(Name, "A_" + index, Measure.Area, Source, t.Given("a_" + index, area, Measure.Area)), Kind, (t, _) => t.Lying(slope),
+            factor: DevelopedFactor, openings: openings);
     }
 }

@@ -48,7 +48,6 @@ public sealed record ComposedFixture : IFixture
         ValueList<TakenReading> list = Guard.List(taken, nameof(taken));
         Taken = new ValueList<TakenReading>(list.OrderBy(reading => kind.PlaceOf(reading.Name, nameof(taken))));
         parts = new Composition(kind, Values(kind, Taken));
-        kind.Compose(parts);
         Patches = parts.Patches;
         Zones = PatchLedger.Zones(Patches);
         area = Patches.Sum(patch => patch.Coated);
@@ -120,7 +119,7 @@ public sealed record ComposedFixture : IFixture
     public TriangleMesh Tessellate(Length chordTolerance) => parts.Mesh(chordTolerance);
 
     /// <inheritdoc/>
-    public Workings Workings() => parts.Workings(area);
+    public Workings Workings() => parts.Workings();
 
     /// <summary>Whether the other is of the same kind with the same readings.</summary>
     /// <param name="other">The other fixture.</param>

@@ -168,7 +168,7 @@ internal sealed class RoughShape
 
         double[] values = Values(new double[Count]);
         (double of, double less) = Bases(assumption, values);
-        return (assumption.At(assumption.Least, of, less), assumption.At(assumption.Greatest, of, less));
+        return (assumption.At(assumption.Least, of, less).Value, assumption.At(assumption.Greatest, of, less).Value);
     }
 
     // The last part of a sum of which everything was taken keeps the sum when the others move within their ±.
@@ -224,8 +224,9 @@ internal sealed class RoughShape
     {
         ReadingAssumption assumption = assumptions[place]!;
         (double of, double less) = Bases(assumption, values);
-        double likely = assumption.At(assumption.Likely, of, less);
-        (double Low, double High) band = (assumption.At(assumption.Least, of, less), assumption.At(assumption.Greatest, of, less));
+        double likely = assumption.At(assumption.Likely, of, less).Value;
+        (double Low, double High) band = (
+            assumption.At(assumption.Least, of, less).Value, assumption.At(assumption.Greatest, of, less).Value);
         if (kind.All[place].Limits is { } limits)
         {
             (double low, double high) = limits(readings);

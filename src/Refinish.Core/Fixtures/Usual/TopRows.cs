@@ -72,8 +72,8 @@ internal static class TopRows
         Materials = Materials,
         Tape = counter => counter.Measurements,
         Make = tape => new Countertop(tape),
-        OnTheFloor = tape => new Footprint(tape.Runs.Max(run => run.Length.Meters), tape.Runs.Min(run => run.Depth.Meters), tape.Gross),
-        GoTogether = tape => [CutOuts(tape.CutOuts, tape.Gross)],
+        OnTheFloor = tape => new Footprint(tape.Runs.Max(run => run.Length.Meters), tape.Runs.Min(run => run.Depth.Meters), tape.Gross().Value),
+        GoTogether = tape => [CutOuts(tape.CutOuts, tape.Gross().Value)],
     };
 
     /// <summary>The cut-outs of a top; none for what is no top.</summary>
@@ -126,7 +126,7 @@ internal static class TopRows
         Measure.Length, FrontLimit, "Measure the length of the " + words + " again.");
 
     private static Proportion CutOuts(IReadOnlyList<RectangularOpening> cutOuts, double gross) => new(
-        "CutOuts", "all cut-outs", RectangularOpening.AreaOf(cutOuts), null, 0.4 * gross, Measure.Area, CutOutLimit,
+        "CutOuts", "all cut-outs", RectangularOpening.AreaOf(cutOuts).Value, null, 0.4 * gross, Measure.Area, CutOutLimit,
             "Measure the cut-outs again.");
 
     private static CountertopMeasurements WithRunLength(CountertopMeasurements tape, int i, Length x) =>
