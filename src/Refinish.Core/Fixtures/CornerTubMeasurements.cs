@@ -180,7 +180,7 @@ public sealed record CornerTubMeasurements
         double across = Math.Sqrt(Square(leftWall - rightReturn) + Square(rightWall - leftReturn));
         AtMost(frontBow, across / 2, nameof(FrontBow), "half of the front's straight length, a half round");
         double deck = (leftWall * rightWall) - ((leftWall - rightReturn) * (rightWall - leftReturn) / 2);
-        double mouth = Basin.MouthArea;
+        double mouth = Basin.MouthArea().Value;
         if (mouth > deck && frontBow == 0)
         {
             Guard.Rule(false, nameof(MouthLength), mouthLength, Measure.Length, "so short that the mouth (" + Measure.Area.Format(mouth) + ") fits the deck (" + Measure.Area.Format(deck) + ")");

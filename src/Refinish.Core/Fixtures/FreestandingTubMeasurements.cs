@@ -199,10 +199,10 @@ public sealed record FreestandingTubMeasurements
     {
         Inside.CheckConsistency();
         AtMost(wallThickness, 2 * rollRadius, nameof(WallThickness), "the thickness of the roll");
-        double feet = Feet * PlaneShapes.Disc(footPadDiameter);
-        if (feet > Shell.FloorArea)
+        double bottom = Shell.FloorArea().Value;
+        if (Feet * PlaneShapes.Disc((Num)footPadDiameter).Value > bottom)
         {
-            Guard.Rule(false, nameof(FootPadDiameter), footPadDiameter, Measure.Length, "so small that Feet of it cover no more than the bottom's " + Measure.Area.Format(Shell.FloorArea));
+            Guard.Rule(false, nameof(FootPadDiameter), footPadDiameter, Measure.Length, "so small that Feet of it cover no more than the bottom's " + Measure.Area.Format(bottom));
         }
     }
 

@@ -237,10 +237,10 @@ public sealed record RecessedBathtubMeasurements
 
         // The corner of the floor stays inside the corner of the rim: n(θ) ≥ 0, solved for r_t.
         double end = Math.Min(headRun, footRun);
-        double side = Basin.SideRun - Math.Abs(floorShift);
+        double side = Basin.SideRun().Value - Math.Abs(floorShift);
         if (side < 0)
         {
-            Guard.Rule(false, nameof(FloorShift), floorShift, Measure.Length, "at most " + Measure.Length.Format(Basin.SideRun) + " either way, half of RimWidth − FloorWidth");
+            Guard.Rule(false, nameof(FloorShift), floorShift, Measure.Length, "at most " + Measure.Length.Format(Basin.SideRun().Value) + " either way, half of RimWidth − FloorWidth");
         }
 
         AtMost(rimCornerRadius, floorCornerRadius + end + side + Math.Sqrt(2 * end * side) + PlaneShapes.LastDigits, nameof(RimCornerRadius), "what keeps the floor's corner inside the rim's");
