@@ -1,5 +1,6 @@
 using System;
 using System.Collections.Generic;
+using System.Linq;
 
 namespace Refinish.Fixtures;
 
@@ -14,11 +15,7 @@ internal static class CountertopShape
         EdgeShape edge = tape.Edge;
         double reach = edge.Reach().Value;
         (List<MeshPoint> outer, List<MeshPoint> mitres, List<MeshPoint> wall) = Lines(tape);
-        double[] breaks = new double[outer.Count];
-        for (int i = 0; i < breaks.Length; i++)
-        {
-            breaks[i] = i;
-        }
+        double[] breaks = [.. Enumerable.Range(0, outer.Count).Select(i => (double)i)];
 
         // The line runs with the room on its right, so that the coated side of ∂v × ∂u faces up and out.
         SurfaceBand top = SurfaceBand.Ruled(FixtureZoneKind.Top, u => Along(wall, u), u => Inset(u, reach, 0));
@@ -41,9 +38,7 @@ internal static class CountertopShape
         // An open end has an edge beside the top, not a strip of top.
         int first = tape.LeftEndIsOpen ? 1 : 0;
         int length = breaks.Length - first - (tape.RightEndIsOpen ? 1 : 0);
-        double[] across = new double[length];
-        Array.Copy(breaks, first, across, 0, length);
-        mesh.Add(across, top).Add(breaks, [.. bands]);
+        mesh.Add([.. breaks.Skip(first).Take(length)], top).Add(breaks, [.. bands]);
         Splash(tape, mesh);
         return mesh.Mesh();
 

@@ -1,6 +1,7 @@
 using System;
 using System.Collections.Generic;
 using System.Linq;
+using UnitsNet;
 
 namespace Refinish.Fixtures;
 
@@ -20,15 +21,15 @@ public static class TapeReadings
     /// <remarks>The floor's length is not among them: it follows from the mouth and the two runs.</remarks>
     /// <exception cref="ArgumentNullException"><paramref name="tape"/> is missing.</exception>
     /// <exception cref="ArgumentOutOfRangeException"><paramref name="plusMinus"/> or <paramref name="spread"/> is outside its range.</exception>
-    public static IReadOnlyList<TapeReading<RecessedBathtubMeasurements>> Of(RecessedBathtubMeasurements tape, UnitsNet.Length plusMinus, ReadingSpread spread) => Taken(
-        tape,
-    [
-        new("RimLength", plusMinus, spread, static t => t.RimLength, static (t, x) => t with { RimLength = x, FloorLength = x - t.HeadRun - t.FootRun }),
-        .. TubRows.Recessed.Taped(plusMinus, spread, "RimWidth", "RimCornerRadius", "FloorWidth", "FloorCornerRadius", "Depth"),
-        new("HeadRun", plusMinus, spread, static t => t.HeadRun, static (t, x) => t with { HeadRun = x, FloorLength = t.RimLength - x - t.FootRun }),
-        new("FootRun", plusMinus, spread, static t => t.FootRun, static (t, x) => t with { FootRun = x, FloorLength = t.RimLength - t.HeadRun - x }),
-        .. TubRows.Recessed.Taped(plusMinus, spread, "CoveRadius", "OverallLength", "OverallWidth", "ApronHeight"),
-    ]);
+    public static IReadOnlyList<TapeReading<RecessedBathtubMeasurements>> Of(
+        RecessedBathtubMeasurements tape, Length plusMinus, ReadingSpread spread) => Taken(tape,
+        [
+            new("RimLength", plusMinus, spread, static t => t.RimLength, static (t, x) => t with { RimLength = x, FloorLength = x - t.HeadRun - t.FootRun }),
+            .. TubRows.Recessed.Taped(plusMinus, spread, "RimWidth", "RimCornerRadius", "FloorWidth", "FloorCornerRadius", "Depth"),
+            new("HeadRun", plusMinus, spread, static t => t.HeadRun, static (t, x) => t with { HeadRun = x, FloorLength = t.RimLength - x - t.FootRun }),
+            new("FootRun", plusMinus, spread, static t => t.FootRun, static (t, x) => t with { FootRun = x, FloorLength = t.RimLength - t.HeadRun - x }),
+            .. TubRows.Recessed.Taped(plusMinus, spread, "CoveRadius", "OverallLength", "OverallWidth", "ApronHeight"),
+        ]);
 
     /// <summary>The readings of a freestanding tub.</summary>
     /// <param name="tape">What the tape gave.</param>
@@ -38,15 +39,15 @@ public static class TapeReadings
     /// <remarks>The floor's length is not among them: it follows from the mouth and the two runs.</remarks>
     /// <exception cref="ArgumentNullException"><paramref name="tape"/> is missing.</exception>
     /// <exception cref="ArgumentOutOfRangeException"><paramref name="plusMinus"/> or <paramref name="spread"/> is outside its range.</exception>
-    public static IReadOnlyList<TapeReading<FreestandingTubMeasurements>> Of(FreestandingTubMeasurements tape, UnitsNet.Length plusMinus, ReadingSpread spread) => Taken(
-        tape,
-    [
-        new("RimLength", plusMinus, spread, static t => t.RimLength, static (t, x) => t with { RimLength = x, FloorLength = x - t.HeadRun - t.FootRun }),
-        .. TubRows.Freestanding.Taped(plusMinus, spread, "RimWidth", "RimCornerRadius", "FloorWidth", "FloorCornerRadius", "Depth"),
-        new("HeadRun", plusMinus, spread, static t => t.HeadRun, static (t, x) => t with { HeadRun = x, FloorLength = t.RimLength - x - t.FootRun }),
-        new("FootRun", plusMinus, spread, static t => t.FootRun, static (t, x) => t with { FootRun = x, FloorLength = t.RimLength - t.HeadRun - x }),
-        .. TubRows.Freestanding.Taped(plusMinus, spread, "CoveRadius", "RollRadius", "WallThickness"),
-    ]);
+    public static IReadOnlyList<TapeReading<FreestandingTubMeasurements>> Of(
+        FreestandingTubMeasurements tape, Length plusMinus, ReadingSpread spread) => Taken(tape,
+        [
+            new("RimLength", plusMinus, spread, static t => t.RimLength, static (t, x) => t with { RimLength = x, FloorLength = x - t.HeadRun - t.FootRun }),
+            .. TubRows.Freestanding.Taped(plusMinus, spread, "RimWidth", "RimCornerRadius", "FloorWidth", "FloorCornerRadius", "Depth"),
+            new("HeadRun", plusMinus, spread, static t => t.HeadRun, static (t, x) => t with { HeadRun = x, FloorLength = t.RimLength - x - t.FootRun }),
+            new("FootRun", plusMinus, spread, static t => t.FootRun, static (t, x) => t with { FootRun = x, FloorLength = t.RimLength - t.HeadRun - x }),
+            .. TubRows.Freestanding.Taped(plusMinus, spread, "CoveRadius", "RollRadius", "WallThickness"),
+        ]);
 
     /// <summary>The readings of an oval tub.</summary>
     /// <param name="tape">What the tape gave.</param>
@@ -55,9 +56,9 @@ public static class TapeReadings
     /// <returns>The readings that are not 0.</returns>
     /// <exception cref="ArgumentNullException"><paramref name="tape"/> is missing.</exception>
     /// <exception cref="ArgumentOutOfRangeException"><paramref name="plusMinus"/> or <paramref name="spread"/> is outside its range.</exception>
-    public static IReadOnlyList<TapeReading<OvalTubMeasurements>> Of(OvalTubMeasurements tape, UnitsNet.Length plusMinus, ReadingSpread spread) => Taken(tape, [.. TubRows.Oval.Taped(
-        plusMinus, spread,
-        "MouthLength", "MouthWidth", "FloorLength", "FloorWidth", "Depth", "DeckLength", "DeckWidth", "ApronHeight")]);
+    public static IReadOnlyList<TapeReading<OvalTubMeasurements>> Of(
+        OvalTubMeasurements tape, Length plusMinus, ReadingSpread spread) => Taken(tape, plusMinus, spread, TubRows.Oval,
+        "MouthLength", "MouthWidth", "FloorLength", "FloorWidth", "Depth", "DeckLength", "DeckWidth", "ApronHeight");
 
     /// <summary>The readings of a corner tub.</summary>
     /// <param name="tape">What the tape gave.</param>
@@ -66,10 +67,10 @@ public static class TapeReadings
     /// <returns>The readings that are not 0.</returns>
     /// <exception cref="ArgumentNullException"><paramref name="tape"/> is missing.</exception>
     /// <exception cref="ArgumentOutOfRangeException"><paramref name="plusMinus"/> or <paramref name="spread"/> is outside its range.</exception>
-    public static IReadOnlyList<TapeReading<CornerTubMeasurements>> Of(CornerTubMeasurements tape, UnitsNet.Length plusMinus, ReadingSpread spread) => Taken(tape, [.. TubRows.Corner.Taped(
-        plusMinus, spread,
+    public static IReadOnlyList<TapeReading<CornerTubMeasurements>> Of(
+        CornerTubMeasurements tape, Length plusMinus, ReadingSpread spread) => Taken(tape, plusMinus, spread, TubRows.Corner,
         "MouthLength", "MouthWidth", "FloorLength", "FloorWidth", "Depth", "LeftWall", "RightWall", "LeftReturn", "RightReturn",
-        "FrontHeight")]);
+        "FrontHeight");
 
     /// <summary>The readings of a pedestal sink.</summary>
     /// <param name="tape">What the tape gave.</param>
@@ -78,9 +79,9 @@ public static class TapeReadings
     /// <returns>The readings that are not 0.</returns>
     /// <exception cref="ArgumentNullException"><paramref name="tape"/> is missing.</exception>
     /// <exception cref="ArgumentOutOfRangeException"><paramref name="plusMinus"/> or <paramref name="spread"/> is outside its range.</exception>
-    public static IReadOnlyList<TapeReading<PedestalSinkMeasurements>> Of(PedestalSinkMeasurements tape, UnitsNet.Length plusMinus, ReadingSpread spread) => Taken(tape, [.. SinkRows.Pedestal.Taped(
-        plusMinus, spread,
-        "BowlLength", "BowlWidth", "BowlDepth", "SkirtHeight", "ColumnTopDiameter", "ColumnBaseDiameter", "ColumnHeight")]);
+    public static IReadOnlyList<TapeReading<PedestalSinkMeasurements>> Of(
+        PedestalSinkMeasurements tape, Length plusMinus, ReadingSpread spread) => Taken(tape, plusMinus, spread, SinkRows.Pedestal,
+        "BowlLength", "BowlWidth", "BowlDepth", "SkirtHeight", "ColumnTopDiameter", "ColumnBaseDiameter", "ColumnHeight");
 
     /// <summary>The readings of a shower pan.</summary>
     /// <param name="tape">What the tape gave.</param>
@@ -89,9 +90,9 @@ public static class TapeReadings
     /// <returns>The readings that are not 0.</returns>
     /// <exception cref="ArgumentNullException"><paramref name="tape"/> is missing.</exception>
     /// <exception cref="ArgumentOutOfRangeException"><paramref name="plusMinus"/> or <paramref name="spread"/> is outside its range.</exception>
-    public static IReadOnlyList<TapeReading<ShowerPanMeasurements>> Of(ShowerPanMeasurements tape, UnitsNet.Length plusMinus, ReadingSpread spread) => Taken(tape, [.. PanRows.Pan.Taped(
-        plusMinus, spread,
-        "FloorLength", "FloorWidth", "WallHeight", "LedgeWidth", "CurbInsideHeight", "CurbTopWidth", "CurbOutsideHeight")]);
+    public static IReadOnlyList<TapeReading<ShowerPanMeasurements>> Of(
+        ShowerPanMeasurements tape, Length plusMinus, ReadingSpread spread) => Taken(tape, plusMinus, spread, PanRows.Pan,
+        "FloorLength", "FloorWidth", "WallHeight", "LedgeWidth", "CurbInsideHeight", "CurbTopWidth", "CurbOutsideHeight");
 
     /// <summary>The readings of a flat panel.</summary>
     /// <param name="tape">What the tape gave.</param>
@@ -100,9 +101,9 @@ public static class TapeReadings
     /// <returns>The readings that are not 0.</returns>
     /// <exception cref="ArgumentNullException"><paramref name="tape"/> is missing.</exception>
     /// <exception cref="ArgumentOutOfRangeException"><paramref name="plusMinus"/> or <paramref name="spread"/> is outside its range.</exception>
-    public static IReadOnlyList<TapeReading<FlatPanelMeasurements>> Of(FlatPanelMeasurements tape, UnitsNet.Length plusMinus, ReadingSpread spread) => Taken(tape, [.. TopRows.Panel.Taped(
-        plusMinus, spread,
-        "Length", "Width", "ExposedEdge", "EdgeHeight", "BacksplashLength", "BacksplashHeight", "BacksplashThickness")]);
+    public static IReadOnlyList<TapeReading<FlatPanelMeasurements>> Of(
+        FlatPanelMeasurements tape, Length plusMinus, ReadingSpread spread) => Taken(tape, plusMinus, spread, TopRows.Panel,
+        "Length", "Width", "ExposedEdge", "EdgeHeight", "BacksplashLength", "BacksplashHeight", "BacksplashThickness");
 
     /// <summary>The lengths of a fixture that is put together from parts, each with the ± that it was taken with.</summary>
     /// <param name="fixture">The fixture.</param>
@@ -113,9 +114,14 @@ public static class TapeReadings
     public static IReadOnlyList<TapeReading<ComposedFixture>> Of(ComposedFixture fixture, ReadingSpread spread) => Taken(
         Guard.NotNull(fixture, nameof(fixture)),
         [.. fixture.Taken.Where(reading => reading.Measure.Equals(Measure.Length)).Select(reading => new TapeReading<ComposedFixture>(
-            reading.Name, UnitsNet.Length.FromMeters(reading.PlusMinus), spread, made =>
-                UnitsNet.Length.FromMeters(made.Value(reading.Name)),
-            (made, length) => made.With(new TakenReading(reading.Name, length, UnitsNet.Length.FromMeters(reading.PlusMinus)))))]);
+            reading.Name, Length.FromMeters(reading.PlusMinus), spread, made =>
+                Length.FromMeters(made.Value(reading.Name)),
+            (made, length) => made.With(new TakenReading(reading.Name, length, Length.FromMeters(reading.PlusMinus)))))]);
+
+    private static ValueList<TapeReading<TTape>> Taken<TFixture, TTape>(
+        TTape tape, Length plusMinus, ReadingSpread spread, KnownKind<TFixture, TTape> kind, params string[] names)
+        where TFixture : class, IFixture
+        where TTape : class => Taken(tape, [.. kind.Taped(plusMinus, spread, names)]);
 
     private static ValueList<TapeReading<T>> Taken<T>(T tape, params TapeReading<T>[] readings)
         where T : class

@@ -111,11 +111,9 @@ internal sealed class KnownKind<TFixture, TTape> : KnownKind
 }
 
 /// <summary>One of the things that a kind of fixture can stand for, with its rows. The last form of a kind applies to all.</summary>
-internal sealed record Form<T>(string Words, Func<T, bool> Applies, params ReadingRow<T>[] Rows)
+internal sealed record Form<T>(string Words, params ReadingRow<T>[] Rows)
     where T : class
 {
-    public Form(string words, params ReadingRow<T>[] rows)
-        : this(words, _ => true, rows)
-    {
-    }
+    /// <summary>Which measurements it is for; all unless set.</summary>
+    public Func<T, bool> Applies { get; init; } = _ => true;
 }

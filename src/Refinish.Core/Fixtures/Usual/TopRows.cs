@@ -33,7 +33,7 @@ internal static class TopRows
     private static readonly Source CutOutLimit = Source.Invented("cut-outs of more than 40 % of a top are rare");
 
     public static KnownKind<FlatPanel, FlatPanelMeasurements> Panel { get; } = new(
-        new Form<FlatPanelMeasurements>("counter along a wall", AlongAWall, [.. PanelRows(12, 180, 12, 31, Depths)]),
+        new Form<FlatPanelMeasurements>("counter along a wall", [.. PanelRows(12, 180, 12, 31, Depths)]) { Applies = AlongAWall },
         new Form<FlatPanelMeasurements>("plain panel or island", [.. PanelRows(6, 160, 4, 72, Sizes)]))
     {
         Words = "flat panel",

@@ -26,7 +26,7 @@ internal static class WallRows
     private static readonly Source Details = Source.Invented("bands of joints' depths, openings and recesses of tiled walls");
 
     public static KnownKind<TiledSurround, Tape> Surround { get; } = new(
-        new Form<Tape>("low tile, a third as high as it is long or less", IsLow, [.. Rows(1.5, 60, LowHeights)]),
+        new Form<Tape>("low tile, a third as high as it is long or less", [.. Rows(1.5, 60, LowHeights)]) { Applies = IsLow },
         new Form<Tape>("tiled surround", [.. Rows(36, 112, Heights)]))
     {
         Materials =
