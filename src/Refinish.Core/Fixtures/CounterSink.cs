@@ -38,7 +38,8 @@ public sealed record CounterSink : IFixture
             new SurfacePatch(Rim, FixtureZoneKind.Rim),
 
             // The outside hangs under its own slope: as steep, seen from below.
-            new SurfacePatch(t => t is null ? outside : Shell(t), FixtureZoneKind.Outside, (t, shell) => t.Pi() - Slope(t, shell, Wall), Error,
+            new SurfacePatch(
+                t => t is null ? outside : Shell(t), FixtureZoneKind.Outside, (t, shell) => t.Pi() - Slope(t, shell, Wall), Error,
                 openings: PlaneShapes.Disc(Base(null)).Value));
         coated = PatchLedger.Coated(Patches);
     }

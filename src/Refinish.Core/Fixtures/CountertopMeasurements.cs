@@ -138,7 +138,10 @@ public sealed record CountertopMeasurements
 
     /// <summary>The top to the outermost line, corners counted once.</summary>
     internal Num Gross(Trace? t = null) => Num.Sum(Runs.Select((run, i) =>
-        (i == 0 ? t.Tape("L_", i, run.Length) : t.Tape("L_", i, run.Length) - t.Tape("D_", i - 1, Runs[i - 1].Depth)) * t.Tape("D_", i, run.Depth)));
+    {
+        Num length = t.Tape("L_", i, run.Length);
+        return (i == 0 ? length : length - t.Tape("D_", i - 1, Runs[i - 1].Depth)) * t.Tape("D_", i, run.Depth);
+    }));
 
     /// <summary>Front of a run between the fronts of the runs it meets.</summary>
     internal double Front(int run) =>

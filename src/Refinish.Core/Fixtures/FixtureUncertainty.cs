@@ -102,7 +102,9 @@ public sealed record FixtureUncertainty
     public override string ToString()
     {
         string first = Measure.Area.Format(area) + ", u = " + Measure.Area.Format(StandardUncertaintyOfArea.SquareMeters, figures: 2);
-        return capacity is double water ? first + "; " + Measure.Capacity.Format(water) + ", u = " + Measure.Capacity.Format(WaterSpread().Value, figures: 2) : first;
+        return capacity is double water
+            ? first + "; " + Measure.Capacity.Format(water) + ", u = " + Measure.Capacity.Format(WaterSpread().Value, figures: 2)
+            : first;
     }
 
     private Num AreaSpread(Trace? t = null) => t.Step("standard uncertainty of the coated area", "u_A", Measure.Area, Propagation,

@@ -193,7 +193,8 @@ public sealed record PedestalSink : IFixture
 
     private Workings WaterWorkings(double level) => Trace.Of("Water in the bowl", t => Water(level, t));
 
-    private double Level(Length freeboard) => bowl.C - Guard.Within(freeboard, Bounds.NotNegative(Measure.Length, bowl.C), nameof(freeboard));
+    private double Level(Length freeboard) =>
+        bowl.C - Guard.Within(freeboard, Bounds.NotNegative(Measure.Length, bowl.C), nameof(freeboard));
 
     private Num Slant(Trace? t) => Num.Sqrt(Num.Square(High(t)) + Num.Square(Taper(t)));
 

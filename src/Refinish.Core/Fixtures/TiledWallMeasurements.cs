@@ -102,7 +102,8 @@ public sealed record TiledWallMeasurements
         Measure.Length.Format(tileWidth),
         Measure.Length.Format(jointWidth));
 
-    internal Num WallArea(Trace? t = null) => Num.Sum(Walls.Select((wall, i) => t.Tape("L_", i, wall.Length) * t.Tape("H_", i, wall.Height)));
+    internal Num WallArea(Trace? t = null) =>
+        Num.Sum(Walls.Select((wall, i) => t.Tape("L_", i, wall.Length) * t.Tape("H_", i, wall.Height)));
 
     internal Num Mouths(Trace? t = null) => Num.Sum(Recesses.Select((recess, i) => recess.Mouth(t, i)));
 

@@ -67,7 +67,8 @@ internal sealed partial class Composition
 
     /// <summary>A surface by its formula; one of no area is not there.</summary>
     public void Surface(
-        string name, FixtureZoneKind zone, Num area, Num slope, double factor = 1, Num openings = default, double error = 0, Source? source = null)
+        string name, FixtureZoneKind zone, Num area, Num slope, double factor = 1, Num openings = default, double error = 0,
+        Source? source = null)
     {
         if (area.Value == 0)
         {
