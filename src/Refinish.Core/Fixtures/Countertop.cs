@@ -124,9 +124,11 @@ public sealed record Countertop : IFixture
 
     private Num Backsplash(Trace? t = null) => Step(t, "backsplash", "A_back", Face(t) + Cap(t) + Ends(t));
 
-    private Num Mask(Trace? t = null) => t.Step("edge to be taped", "P_mask", Measure.Length, PlaneShapes.Elementary,
-        RectangularOpening.EdgeOf(Measurements.CutOuts, t) + Measurements.EdgeLine(t) + Measurements.WallLine(t)
-        + t.Given("L_c", ClosedEnds, Measure.Length) + (2 * Height(t)));
+    private Num Mask(Trace? t = null) => t.Step("edge to be taped", "P_mask", Measure.Length, PlaneShapes.Elementary, Num.Sum(
+    [
+        Measurements.EdgeLine(t), Measurements.WallLine(t), t.Given("L_c", ClosedEnds, Measure.Length), 2 * Height(t),
+        .. RectangularOpening.Edges(Measurements.CutOuts, t),
+    ]));
 
     private Num Height(Trace? t) => t.Tape("h_b", Measurements.BacksplashHeight);
 }

@@ -129,8 +129,12 @@ public sealed record FlatPanel : IFixture
 
     private Num Coated(Trace? t = null) => Step(t, "coated area", "A", Top(t) + Edge(t) + Splash(t));
 
-    private Num Mask(Trace? t = null) => t.Step("edge to be taped", "P_mask", Measure.Length, PlaneShapes.Elementary,
-        RectangularOpening.EdgeOf(Measurements.CutOuts, t, "w_") + (HasSplash ? 2 * Height(t) : 0) + (2 * (L(t) + W(t))));
+    private Num Mask(Trace? t = null)
+    {
+        Num edge = 2 * (L(t) + W(t));
+        return t.Step("edge to be taped", "P_mask", Measure.Length, PlaneShapes.Elementary, Num.Sum(
+            [HasSplash ? edge + (2 * Height(t)) : edge, .. RectangularOpening.Edges(Measurements.CutOuts, t, "w_")]));
+    }
 
     private Num L(Trace? t) => t.Tape("L", Measurements.Length);
 

@@ -46,8 +46,8 @@ public sealed record RectangularOpening
     internal static Num AreaOf(IReadOnlyList<RectangularOpening> openings, Trace? t = null, string across = "h_") =>
         Num.Sum(openings.Select((one, i) => t.Tape("l_", i, one.Length) * t.Tape(across, i, one.Height)));
 
-    internal static Num EdgeOf(IReadOnlyList<RectangularOpening> openings, Trace? t = null, string across = "h_") =>
-        Num.Sum(openings.Select((one, i) => 2 * (t.Tape("l_", i, one.Length) + t.Tape(across, i, one.Height))));
+    internal static IEnumerable<Num> Edges(IReadOnlyList<RectangularOpening> openings, Trace? t, string across = "h_") =>
+        openings.Select((one, i) => 2 * (t.Tape("l_", i, one.Length) + t.Tape(across, i, one.Height)));
 
     internal bool FitsInto(double availableLength, double availableHeight) => length <= availableLength && height <= availableHeight;
 }

@@ -138,15 +138,15 @@ public sealed record TiledSurround : IFixture
     private Num Edge(Trace? t = null)
     {
         IReadOnlyList<WallRun> walls = Measurements.Walls;
-        Num edge = RectangularOpening.EdgeOf(Measurements.Openings, t) + WallRecess.EdgeOf(Measurements.Recesses, t);
-        edge = edge + High(0) + High(walls.Count - 1);
+        Num edge = High(0) + High(walls.Count - 1);
         for (int i = 0; i < walls.Count; i++)
         {
             edge += 2 * t.Tape("L_", i, walls[i].Length);
             edge = i == 0 ? edge : edge + Num.Max(High(i) - High(i - 1), High(i - 1) - High(i));
         }
 
-        return t.Step("edge to be taped", "P_mask", Measure.Length, PlaneShapes.Elementary, edge);
+        return t.Step("edge to be taped", "P_mask", Measure.Length, PlaneShapes.Elementary, Num.Sum(
+            [edge, .. RectangularOpening.Edges(Measurements.Openings, t), .. WallRecess.Edges(Measurements.Recesses, t)]));
 
         Num High(int place) => t.Tape("H_", place, walls[place].Height);
     }

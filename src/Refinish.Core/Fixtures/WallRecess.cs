@@ -48,9 +48,9 @@ public sealed record WallRecess
     public override string ToString() =>
         string.Format(CultureInfo.InvariantCulture, "{0} {1}, {2} deep", Kind, Opening, Measure.Length.Format(depth));
 
-    internal static Num EdgeOf(IReadOnlyList<WallRecess> recesses, Trace? t = null) => Num.Sum(recesses
+    internal static IEnumerable<Num> Edges(IReadOnlyList<WallRecess> recesses, Trace? t) => recesses
         .Where(static recess => recess.Kind == WallRecessKind.Window)
-        .Select((recess, i) => 2 * (t.Tape("l_w_", i, recess.Opening.Length) + t.Tape("h_w_", i, recess.Opening.Height))));
+        .Select((recess, i) => 2 * (t.Tape("l_w_", i, recess.Opening.Length) + t.Tape("h_w_", i, recess.Opening.Height)));
 
     internal Num Mouth(Trace? t = null, int place = 0) => t.Tape("l_r", place, Opening.Length) * t.Tape("h_r", place, Opening.Height);
 
