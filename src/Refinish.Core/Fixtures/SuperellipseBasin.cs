@@ -26,7 +26,7 @@ internal readonly record struct SuperellipseBasin(double MouthA, double MouthB, 
 
     public Num FloorArea(Trace? t = null) => t.Step("floor", "A_f", Measure.Area, ByGamma, Outline(FloorA, FloorB, FloorN, t));
 
-    public Num Walls(Trace? t = null) => t.Step("walls", "A_wall", Measure.Area, Loft, Over(t, 0, static (half, _, at) =>
+    public Num Walls(Trace? t = null) => t.Step("walls", "A_wall", Measure.Area, Loft, OverOctants(t, 0, static (half, _, at) =>
         Num.Integral("v", 0, 1, (half.Depth, at), static (of, v) => Element(of.Depth, of.at, v))));
 
     /// <summary>Area times slope of the walls.</summary>
