@@ -200,7 +200,7 @@ public sealed record FreestandingTubMeasurements
         Inside.CheckConsistency();
         AtMost(wallThickness, 2 * rollRadius, nameof(WallThickness), "the thickness of the roll");
         double bottom = Shell.FloorArea().Value;
-        if (Feet * PlaneShapes.Disc((Num)footPadDiameter).Value > bottom)
+        if (Feet * PlaneShapes.Disc(footPadDiameter).Value > bottom)
         {
             Guard.Rule(false, nameof(FootPadDiameter), footPadDiameter, Measure.Length, "so small that Feet of it cover no more than the bottom's " + Measure.Area.Format(bottom));
         }

@@ -5,7 +5,7 @@ using System.Linq;
 namespace Refinish.Fixtures;
 
 /// <summary>Adds patches up: to zones, and to a derivation that ends in the coated area.</summary>
-internal static partial class PatchLedger
+internal static class PatchLedger
 {
     public static readonly Source Plane = Source.Derived("sum over the patches");
 

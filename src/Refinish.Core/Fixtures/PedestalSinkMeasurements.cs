@@ -176,8 +176,8 @@ public sealed record PedestalSinkMeasurements
         double narrow = Math.Min(bowlLength, bowlWidth);
         AtMost(drainDiameter, narrow / 2, nameof(DrainDiameter), "half of the bowl's narrower side");
         AtMost(overflowDiameter, Math.Min(narrow / 2, bowlDepth), nameof(OverflowDiameter), "half of the bowl's narrower side and the bowl's depth");
-        double rim = Outline.Area.SquareMeters - PlaneShapes.Ellipse((Num)bowlLength, bowlWidth).Value;
-        if (FaucetHoles * PlaneShapes.Disc((Num)faucetHoleDiameter).Value > rim)
+        double rim = Outline.Area.SquareMeters - PlaneShapes.Ellipse(bowlLength, bowlWidth).Value;
+        if (FaucetHoles * PlaneShapes.Disc(faucetHoleDiameter).Value > rim)
         {
             Guard.Rule(false, nameof(FaucetHoleDiameter), faucetHoleDiameter, Measure.Length, "so small that FaucetHoles of it fit the rim's " + Measure.SmallArea.Format(rim));
         }

@@ -6,7 +6,7 @@ namespace Refinish.Fixtures;
 /// Plane shapes in SI. L length, W width, r corner radius, D diameter:
 /// rounded rectangle A = L W − (4 − π) r², P = 2 (L + W) − (8 − 2π) r; disc A = π D² / 4, P = π D.
 /// </summary>
-internal static partial class PlaneShapes
+internal static class PlaneShapes
 {
     public static readonly Source Elementary = Source.Derived("elementary plane geometry");
 

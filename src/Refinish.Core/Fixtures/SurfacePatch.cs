@@ -16,7 +16,7 @@ namespace Refinish.Fixtures;
 /// string line = tub.Patches[1].ToString();                   // "both side walls: 0.64839 m² of Wall at 81.416°"
 /// double coated = tub.Patches.Sum(patch => patch.CoatedArea.SquareFeet);   // 27.69
 /// </code></example>
-public sealed partial record SurfacePatch
+public sealed record SurfacePatch
 {
     private readonly Func<Trace?, Num> plain;
     private readonly Func<Trace?, Num, Num>? tilt;

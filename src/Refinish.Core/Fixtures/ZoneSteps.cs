@@ -1,7 +1,7 @@
 namespace Refinish.Fixtures;
 
 /// <summary>The steps that state a slope which follows from how the zone lies and from nothing else.</summary>
-internal static partial class ZoneSteps
+internal static class ZoneSteps
 {
     private static readonly Source Position = Source.Derived("how the zone lies");
 
