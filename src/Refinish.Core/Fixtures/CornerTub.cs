@@ -38,7 +38,8 @@ public sealed record CornerTub : IFixture
     public CornerTubMeasurements Measurements { get; }
 
     /// <inheritdoc/>
-    public string Description => "corner tub " + Measure.Length.Format(Measurements.LeftWall.Meters) + " × " + Measure.Length.Format(Measurements.RightWall.Meters);
+    public string Description => "corner tub " + Measure.Length.Format(Measurements.LeftWall.Meters)
+        + " × " + Measure.Length.Format(Measurements.RightWall.Meters);
 
     /// <summary>Floor, walls, rim (the deck) and apron (returns and front).</summary>
     public IReadOnlyList<FixtureZone> Zones => PatchLedger.Zones(Patches);
@@ -71,10 +72,6 @@ public sealed record CornerTub : IFixture
         new(Deck, FixtureZoneKind.Rim), new(Front, FixtureZoneKind.Apron, SurfacePatch.Upright),
     ]);
 
-    private CornerPlan Plan => new(
-        Measurements.LeftWall.Meters, Measurements.RightWall.Meters, Measurements.LeftReturn.Meters, Measurements.RightReturn.Meters,
-        Measurements.FrontBow.Meters);
-
     /// <summary>The water up to a level below the rim, such as the overflow.</summary>
     /// <param name="freeboard">From the rim down to the water; 0 up to the depth.</param>
     /// <returns>The capacity.</returns>
@@ -91,12 +88,13 @@ public sealed record CornerTub : IFixture
     /// <remarks>The mouth stands over the centroid of the straight deck, its length along the front; neither drain nor overflow is cut out.</remarks>
     public TriangleMesh Tessellate(Length chordTolerance)
     {
-        CornerPlan plan = Plan;
+        CornerPlan plan = Measurements.Plan;
         SuperellipseBasin shape = basin;
         double top = basin.Depth;
         double low = top - Measurements.FrontHeight.Meters;
         Tessellation mesh = new(chordTolerance);
-        mesh.Add(plan.Breaks(basin), [.. basin.Bands(), SurfaceBand.Ruled(FixtureZoneKind.Rim, turn => shape.Point(true, turn), turn => plan.Towards(shape.Point(true, turn), top))]);
+        mesh.Add(plan.Breaks(basin), [.. basin.Bands(), SurfaceBand.Ruled(
+            FixtureZoneKind.Rim, turn => shape.Point(true, turn), turn => plan.Towards(shape.Point(true, turn), top))]);
         mesh.Add([0, 1, 2, 3], SurfaceBand.Ruled(FixtureZoneKind.Apron, u => plan.AlongFront(u, top), u => plan.AlongFront(u, low)));
         return mesh.Mesh();
     }
@@ -114,13 +112,13 @@ public sealed record CornerTub : IFixture
         Measure.Capacity.Format(basin.Water(basin.Depth).Value));
 
     private Num Deck(Trace? t = null) =>
-        t.Step("deck", "A_deck", Measure.Area, PlaneShapes.Elementary, Plan.Deck(t) - basin.MouthArea(t));
+        t.Step("deck", "A_deck", Measure.Area, PlaneShapes.Elementary, Measurements.Plan.Deck(t) - basin.MouthArea(t));
 
     private Num Front(Trace? t = null) =>
-        t.Step("returns and front", "A_front", Measure.Area, PlaneShapes.Elementary, Plan.Front(t) * Down(t));
+        t.Step("returns and front", "A_front", Measure.Area, PlaneShapes.Elementary, Measurements.Plan.Front(t) * Down(t));
 
     private Num Edge(Trace? t = null) => t.Step("edge to be taped", "P_mask", Measure.Length, PlaneShapes.Elementary,
-        t.Tape("L", Measurements.LeftWall) + t.Tape("R", Measurements.RightWall) + Plan.Front(t) + (2 * Down(t))
+        t.Tape("L", Measurements.LeftWall) + t.Tape("R", Measurements.RightWall) + Measurements.Plan.Front(t) + (2 * Down(t))
             + PlaneShapes.Circle(AcrossDrain(t)) + PlaneShapes.Circle(AcrossOverflow(t)));
 
     private Num Down(Trace? t) => t.Tape("h_a", Measurements.FrontHeight);

@@ -38,7 +38,8 @@ public sealed record FreestandingTub : IFixture
     public FreestandingTubMeasurements Measurements { get; }
 
     /// <inheritdoc/>
-    public string Description => "freestanding tub " + Measure.Length.Format(Measurements.RimLength.Meters + (4 * Measurements.RollRadius.Meters)) + " × " + Measure.Length.Format(Measurements.RimWidth.Meters + (4 * Measurements.RollRadius.Meters));
+    public string Description => "freestanding tub "
+        + Measure.Length.Format(Measurements.RimLength.Meters + (4 * Measurements.RollRadius.Meters)) + " × " + Measure.Length.Format(Measurements.RimWidth.Meters + (4 * Measurements.RollRadius.Meters));
 
     /// <summary>Floor, walls, rim (the roll) and outside, as far as it is coated.</summary>
     public IReadOnlyList<FixtureZone> Zones => PatchLedger.Zones(Patches);
@@ -129,7 +130,8 @@ public sealed record FreestandingTub : IFixture
     }
 
     /// <inheritdoc/>
-    public Workings Workings() => PatchLedger.Write("Freestanding tub", Patches, [.. basin.Lines, Mouth], [Edge], basin.Capacity(basin.Depth));
+    public Workings Workings() => PatchLedger.Write(
+        "Freestanding tub", Patches, [.. basin.Lines, Mouth], [Edge], basin.Capacity(basin.Depth));
 
     /// <summary>What it is, what gets coated and what it holds, in one line, in metric units.</summary>
     /// <returns>Text such as <c>freestanding tub 1524 mm × 762 mm: 4.08 m² coated, 252.4 L to the rim</c>.</returns>
@@ -149,8 +151,8 @@ public sealed record FreestandingTub : IFixture
     private Num Edge(Trace? t = null)
     {
         Num edge = PlaneShapes.Circle(AcrossDrain(t)) + PlaneShapes.Circle(AcrossOverflow(t));
-        edge += Measurements.OutsideIsCoated != Measurements.UndersideIsCoated ? shell.FloorEdge(t) : 0;
-        edge += Measurements.OutsideIsCoated ? 0 : Roll.OuterLine(t);
+        edge = Measurements.OutsideIsCoated != Measurements.UndersideIsCoated ? edge + shell.FloorEdge(t) : edge;
+        edge = Measurements.OutsideIsCoated ? edge : edge + Roll.OuterLine(t);
         if (Measurements.OutsideIsCoated || Measurements.UndersideIsCoated)
         {
             edge += t.Given("n_f", Measurements.Feet, Measure.Number) * PlaneShapes.Circle(AcrossPad(t));

@@ -11,7 +11,8 @@ namespace Refinish.Fixtures;
 /// </remarks>
 internal readonly record struct HalfEllipsoid(double A, double B, double C)
 {
-    public static readonly Source Carlson = Source.FromMemory("NIST Digital Library of Mathematical Functions, §19.33(i) with 19.16.3: the surface of an ellipsoid as Carlson's R_G, here its double integral");
+    public static readonly Source Carlson = Source.FromMemory(
+        "NIST Digital Library of Mathematical Functions, §19.33(i) with 19.16.3: the surface of an ellipsoid as Carlson's R_G, here its double integral");
 
     /// <summary>The stated relative error.</summary>
     public const double Error = 1e-8;
@@ -21,7 +22,8 @@ internal readonly record struct HalfEllipsoid(double A, double B, double C)
         static (squares, u) => Num.Sqrt((squares.Across * (1 - Num.Square(u))) + (squares.Along * Num.Square(u)))));
 
     /// <summary>Area times slope, in the angle θ because the slope bends sharply in u at the bottom.</summary>
-    public Num Tilt(Trace? t = null) => 4 * Num.Integral("φ", 0, t.Pi() / 2, (Axes: Axes(t), Quarter: t.Pi() / 2), static (bowl, turn) => Num.Integral(
+    public Num Tilt(Trace? t = null) => 4 * Num.Integral(
+        "φ", 0, t.Pi() / 2, (Axes: Axes(t), Quarter: t.Pi() / 2), static (bowl, turn) => Num.Integral(
         "θ", 0, bowl.Quarter, (Across: Across(bowl.Axes, turn), Along: bowl.Axes.A * bowl.Axes.B),
         static (normal, fall) =>
         {

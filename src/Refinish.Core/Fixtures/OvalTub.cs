@@ -37,7 +37,8 @@ public sealed record OvalTub : IFixture
     public OvalTubMeasurements Measurements { get; }
 
     /// <inheritdoc/>
-    public string Description => "oval tub " + Measure.Length.Format(Measurements.DeckLength.Meters) + " × " + Measure.Length.Format(Measurements.DeckWidth.Meters);
+    public string Description => "oval tub " + Measure.Length.Format(Measurements.DeckLength.Meters)
+        + " × " + Measure.Length.Format(Measurements.DeckWidth.Meters);
 
     /// <summary>Floor, walls, rim (the deck) and apron.</summary>
     public IReadOnlyList<FixtureZone> Zones => PatchLedger.Zones(Patches);
@@ -91,7 +92,8 @@ public sealed record OvalTub : IFixture
         double top = basin.Depth;
         SuperellipseBasin shape = basin;
         return new Tessellation(chordTolerance)
-            .Add(PlanCurve.Eighths, [.. basin.Bands(), SurfaceBand.Ruled(FixtureZoneKind.Rim, turn => shape.Point(true, turn), turn => PlanCurve.Box(x, y, 2 / shape.MouthN, top, turn))])
+            .Add(PlanCurve.Eighths, [.. basin.Bands(), SurfaceBand.Ruled(
+                FixtureZoneKind.Rim, turn => shape.Point(true, turn), turn => PlanCurve.Box(x, y, 2 / shape.MouthN, top, turn))])
             .AddFaces(SurfaceBand.Upright(FixtureZoneKind.Apron, x, y, -x, y, top - Measurements.ApronHeight.Meters, top))
             .Mesh();
     }

@@ -58,7 +58,8 @@ internal static class PatchLedger
     private static List<(FixtureZoneKind Kind, Num Area, Patch[] Patches)> Gathered(IReadOnlyList<SurfacePatch> patches, Trace? t)
     {
         Patch[] all = [.. patches.Select(patch => new Patch(patch, t))];
-        return [.. all.GroupBy(patch => patch.Of.Zone).Select(zone => (zone.Key, Num.Sum(zone.Select(patch => patch.Coated)), zone.ToArray()))
+        return [.. all.GroupBy(patch => patch.Of.Zone)
+            .Select(zone => (zone.Key, Num.Sum(zone.Select(patch => patch.Coated)), zone.ToArray()))
             .Where(zone => zone.Item2.Value > 0)];
     }
 

@@ -13,7 +13,8 @@ internal static class PlaneShapes
     /// <summary>How far a radius given in one unit may miss half of a side given in another.</summary>
     public const double LastDigits = 1e-12;
 
-    public static Num RoundedRectangle(Num length, Num width, Num radius) => (length * width) - ((4 - PiBeside(length)) * Num.Square(radius));
+    public static Num RoundedRectangle(Num length, Num width, Num radius) =>
+        (length * width) - ((4 - PiBeside(length)) * Num.Square(radius));
 
     public static Num RoundedRectangleEdge(Num length, Num width, Num radius) =>
         (2 * (length + width)) - ((8 - (2 * PiBeside(length))) * radius);

@@ -52,7 +52,8 @@ public sealed record RecessedBathtub : IFixture
     public RecessedBathtubMeasurements Measurements { get; }
 
     /// <inheritdoc/>
-    public string Description => "recessed bathtub " + Measure.Length.Format(Measurements.OverallLength.Meters) + " × " + Measure.Length.Format(Measurements.OverallWidth.Meters);
+    public string Description => "recessed bathtub " + Measure.Length.Format(Measurements.OverallLength.Meters)
+        + " × " + Measure.Length.Format(Measurements.OverallWidth.Meters);
 
     /// <summary>Floor, walls, rim (the deck), apron and tiling flange; half of the cove belongs to the floor and half to the walls.</summary>
     public IReadOnlyList<FixtureZone> Zones => FixtureZone.Present(
@@ -131,14 +132,16 @@ public sealed record RecessedBathtub : IFixture
         [
             new(Floor, FixtureZoneKind.Floor, openings: Drain().Value),
             .. basin.WallPatches(Overflow().Value),
-            new(t => t.Step("floor's half of the cove's change", "A_cove/2", Measure.Area, RuledBasin.CoveArc, Cove(t) / 2), FixtureZoneKind.Floor,
-                relativeError: RuledBasin.CornerError),
-            new(t => t.Step("wall's half of the cove's change", "A_cove/2", Measure.Area, RuledBasin.CoveArc, Cove(t) / 2), FixtureZoneKind.Wall,
-                relativeError: RuledBasin.CornerError),
+            new(
+                t => t.Step("floor's half of the cove's change", "A_cove/2", Measure.Area, RuledBasin.CoveArc, Cove(t) / 2),
+                FixtureZoneKind.Floor, relativeError: RuledBasin.CornerError),
+            new(
+                t => t.Step("wall's half of the cove's change", "A_cove/2", Measure.Area, RuledBasin.CoveArc, Cove(t) / 2),
+                FixtureZoneKind.Wall, relativeError: RuledBasin.CornerError),
             new(Deck, FixtureZoneKind.Rim),
             new(
-                t => t.Step("apron", "A_apron", Measure.Area, Plane, AlongDeck(t) * DownApron(t)), FixtureZoneKind.Apron, SurfacePatch.Upright,
-                factor: Measurements.ApronProfileFactor),
+                t => t.Step("apron", "A_apron", Measure.Area, Plane, AlongDeck(t) * DownApron(t)), FixtureZoneKind.Apron,
+                SurfacePatch.Upright, factor: Measurements.ApronProfileFactor),
             new(Flange, FixtureZoneKind.Flange, SurfacePatch.Upright),
         ]);
 
@@ -160,7 +163,8 @@ public sealed record RecessedBathtub : IFixture
         double top = basin.Depth;
         double foot = top - Measurements.ApronHeight.Meters;
         double crown = top + Measurements.TilingFlangeHeight.Meters;
-        SurfaceBand deck = SurfaceBand.Ruled(FixtureZoneKind.Rim, inside.Rim, u => PlanCurve.RoundedRectangle(length, width, 0, 0, 0, top, u));
+        SurfaceBand deck = SurfaceBand.Ruled(
+            FixtureZoneKind.Rim, inside.Rim, u => PlanCurve.RoundedRectangle(length, width, 0, 0, 0, top, u));
         mesh.Add(PlanCurve.Pieces, [.. inside.Bands(), deck]);
 
         // The apron stands at +y, towards the room; the flange faces the tub.
@@ -209,7 +213,9 @@ public sealed record RecessedBathtub : IFixture
 
     private Num Mouth(Trace? t = null) => t.Step("mouth", "A_t", Measure.Area, Plane, basin.RimArea(t));
 
-    private Num Cove(Trace? t) => t is null ? cove : t.Step("change by the cove", "A_cove", Measure.Area, RuledBasin.CoveArc, basin.CoveArea(t));
+    private Num Cove(Trace? t) => t is null
+        ? cove
+        : t.Step("change by the cove", "A_cove", Measure.Area, RuledBasin.CoveArc, basin.CoveArea(t));
 
     private Num Inside(Trace? t = null) => t.Step("whole inside", "A_in", Measure.Area, Plane, Walls(t) + Floor(t) + Cove(t));
 
@@ -230,7 +236,8 @@ public sealed record RecessedBathtub : IFixture
     private Num FloorZone(Trace? t = null) =>
         t.Step("zone Floor, with its half of the cove", "Z_floor", Measure.Area, Plane, Floor(t) + (Cove(t) / 2) - Drain(t));
 
-    private Num FloorSlope(Trace? t = null) => t.Step("mean slope of zone Floor", "φ_floor", Measure.Angle, Mean, basin.FloorTilt(t) / FloorZone(t));
+    private Num FloorSlope(Trace? t = null) =>
+        t.Step("mean slope of zone Floor", "φ_floor", Measure.Angle, Mean, basin.FloorTilt(t) / FloorZone(t));
 
     private Num WallZone(Trace? t = null) =>
         t.Step("zone Wall, with its half of the cove", "Z_wall", Measure.Area, Plane, Walls(t) + (Cove(t) / 2) - Overflow(t));

@@ -30,7 +30,8 @@ internal readonly partial record struct RuledBasin(
     /// <summary>The stated relative error of the 32-point rule at the corners.</summary>
     public const double CornerError = 1e-10;
 
-    public static readonly Source Loft = Source.Derived("surface integral of a ruled loft between two rounded rectangles; level sections change evenly");
+    public static readonly Source Loft =
+        Source.Derived("surface integral of a ruled loft between two rounded rectangles; level sections change evenly");
     public static readonly Source Prismoid = Source.Derived("prismoidal rule, exact because the level section is quadratic in the height");
     public static readonly Source CoveArc = Source.Derived("arc in place of two tangents, along the sharp floor line");
 
@@ -106,7 +107,8 @@ internal readonly partial record struct RuledBasin(
     {
         Num corners = t.Step("head's and foot's corner: integrals of tan(φ/2)", "J_τ", Measure.Number, Loft, OverCorners(t, HalfTangent));
         return t.Step(
-            "along the floor line: integral of tan(φ/2)", "M_τ", Measure.Length, Line, AlongFloor(t, static slope => Num.Tan(slope / 2), corners));
+            "along the floor line: integral of tan(φ/2)", "M_τ", Measure.Length, Line,
+            AlongFloor(t, static slope => Num.Tan(slope / 2), corners));
     }
 
     /// <summary>∮ φ² ds.</summary>

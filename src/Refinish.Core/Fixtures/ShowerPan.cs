@@ -117,7 +117,8 @@ public sealed record ShowerPan : IFixture
     /// <returns>Text such as <c>shower pan, floor 838.2 mm × 838.2 mm: 1.3105 m² coated</c>.</returns>
     public override string ToString() => Description + ": " + Measure.Area.Format(CoatedArea.SquareMeters) + " coated";
 
-    private static Num Step(Trace? t, string name, string symbol, Num area) => t.Step(name, symbol, Measure.Area, PlaneShapes.Elementary, area);
+    private static Num Step(Trace? t, string name, string symbol, Num area) =>
+        t.Step(name, symbol, Measure.Area, PlaneShapes.Elementary, area);
 
     private Num Floor(Trace? t = null) => Step(t, "zone Floor", "Z_floor",
         (Along(t) * Across(t) * t.Given("k_f", Measurements.TextureFactor, Measure.Number)) - PlaneShapes.Disc(Drain(t)));
@@ -136,7 +137,8 @@ public sealed record ShowerPan : IFixture
     private Num Curb(Trace? t = null) => Step(t, "zone Curb", "Z_curb", Faces(t) + (Front(t) * (Top(t) + Threshold(t))));
 
     // Faces upright, top level, weighted by area.
-    private Num CurbSlope(Trace? t = null) => t.Step("mean slope of zone Curb", "φ_curb", Measure.Angle, Mean, t.Pi() / 2 * Faces(t) / Curb(t));
+    private Num CurbSlope(Trace? t = null) =>
+        t.Step("mean slope of zone Curb", "φ_curb", Measure.Angle, Mean, t.Pi() / 2 * Faces(t) / Curb(t));
 
     private Num Coated(Trace? t = null) => Step(t, "coated area", "A", Floor(t) + Walls(t) + Ledge(t) + Curb(t));
 

@@ -12,7 +12,8 @@ namespace Refinish.Fixtures;
 /// Error of the two 32-point rules: below 1e-8 of the walls for exponents from 2 to 6 (held by a test against finer rules). Sections are quadratic in the height, so the prismoidal rule is exact.
 /// Source: derived; the tests hold it to elliptic cones, to the Gamma function and to triangulation.
 /// </remarks>
-internal readonly record struct SuperellipseBasin(double MouthA, double MouthB, double MouthN, double FloorA, double FloorB, double FloorN, double Depth)
+internal readonly record struct SuperellipseBasin(
+    double MouthA, double MouthB, double MouthN, double FloorA, double FloorB, double FloorN, double Depth)
 {
     public const double Error = 1e-8;
 
@@ -58,7 +59,8 @@ internal readonly record struct SuperellipseBasin(double MouthA, double MouthB, 
         [
             new(FloorArea, FixtureZoneKind.Floor, openings: drain),
             new(
-                t => t is null ? walls : basin.Walls(t), FixtureZoneKind.Wall, (t, area) => basin.WallTilt(t) / area, Error, openings: overflow),
+                t => t is null ? walls : basin.Walls(t), FixtureZoneKind.Wall, (t, area) => basin.WallTilt(t) / area, Error,
+                openings: overflow),
         ];
     }
 
@@ -85,7 +87,8 @@ internal readonly record struct SuperellipseBasin(double MouthA, double MouthB, 
     private static Num Outline(double a, double b, double n, Trace? t)
     {
         Num power = t.Given("n", n, Measure.Number);
-        return 4 * t.Given("a", a, Measure.Length) * t.Given("b", b, Measure.Length) * Num.Square(Num.Gamma(1 + (1 / power))) / Num.Gamma(1 + (2 / power));
+        return 4 * t.Given("a", a, Measure.Length) * t.Given("b", b, Measure.Length)
+            * Num.Square(Num.Gamma(1 + (1 / power))) / Num.Gamma(1 + (2 / power));
     }
 
     // The level section at a share of the depth.
@@ -94,8 +97,9 @@ internal readonly record struct SuperellipseBasin(double MouthA, double MouthB, 
 
     private Num OverOctants(Trace? t, Num share, Func<Half, Num, Ruling, Num> integrand)
     {
-        Num a = t.Given("a_t", MouthA, Measure.Length), b = t.Given("b_t", MouthB, Measure.Length), p = 2 / t.Given("n_t", MouthN, Measure.Number);
-        Num c = t.Given("a_f", FloorA, Measure.Length), d = t.Given("b_f", FloorB, Measure.Length), g = 2 / t.Given("n_f", FloorN, Measure.Number);
+        Num a = t.Given("a_t", MouthA, Measure.Length), b = t.Given("b_t", MouthB, Measure.Length);
+        Num c = t.Given("a_f", FloorA, Measure.Length), d = t.Given("b_f", FloorB, Measure.Length);
+        Num p = 2 / t.Given("n_t", MouthN, Measure.Number), g = 2 / t.Given("n_f", FloorN, Measure.Number);
         Num depth = t.Given("H", Depth, Measure.Length);
         return 4 * (Over(new(a, b, p, c, d, g, depth), share, integrand) + Over(new(b, a, p, d, c, g, depth), share, integrand));
     }

@@ -53,7 +53,7 @@ public class OvalTubTests
         SuperellipseBasin cone = new(0.6, 0.6, 2, 0.4, 0.4, 2, 0.5);
         Numbers.Close(Math.PI * 1.0 * Math.Sqrt(0.04 + 0.25), cone.Walls().Value, 1e-9);
         Numbers.Close(Math.PI * 0.5 * (0.36 + 0.24 + 0.16) / 3, cone.Water(0.5).Value, 1e-9);
-        Numbers.Close(Math.Atan2(0.5, 0.2), cone.WallTilt / cone.Walls().Value, 1e-9);
+        Numbers.Close(Math.Atan2(0.5, 0.2), (cone.WallTilt() / cone.Walls()).Value, 1e-9);
         SuperellipseBasin cylinder = new(2, 1, 2, 2, 1, 2, 0.7);
         Numbers.Close(9.688448220547675 * 0.7, cylinder.Walls().Value, 1e-9);
     }

@@ -48,7 +48,7 @@ public sealed record ComposedFixture : IFixture
         parts = new Composition(kind, Values(kind, Taken));
         Patches = parts.Patches;
         Zones = PatchLedger.Zones(Patches);
-        area = Patches.Sum(patch => patch.Coated);
+        area = PatchLedger.Coated(Patches);
         if (Patches.FirstOrDefault(patch => patch.Coated <= 0) is SurfacePatch bare)
         {
             Guard.Rule(false, nameof(taken), bare.Coated, Measure.Area, "openings that leave something of the " + bare.Name);
