@@ -19,7 +19,8 @@ internal readonly record struct HalfEllipsoid(double A, double B, double C)
 
     public Num Area(Trace? t = null) => 4 * Num.Integral("φ", 0, t.Pi() / 2, Axes(t), static (bowl, turn) => Num.Integral(
         "u", 0, 1, (Across: Num.Square(Across(bowl, turn)), Along: Num.Square(bowl.A * bowl.B)),
-        static (squares, u) => Num.Sqrt((squares.Across * (1 - Num.Square(u))) + (squares.Along * Num.Square(u)))));
+        static (squares, u) => Num.Sqrt((squares.Across * (1 - Num.Square(u))) + (squares.Along * Num.Square(u)))),
+        t is null ? null : Area().Value / 4);
 
     /// <summary>Area times slope, in the angle θ because the slope bends sharply in u at the bottom.</summary>
     public Num Tilt(Trace? t = null) => 4 * Num.Integral(
@@ -30,7 +31,8 @@ internal readonly record struct HalfEllipsoid(double A, double B, double C)
             Num level = normal.Across * Num.Sin(fall);
             Num upright = normal.Along * Num.Cos(fall);
             return Num.Sqrt(Num.Square(level) + Num.Square(upright)) * Num.Arctan(level / upright) * Num.Sin(fall);
-        }));
+        }),
+        t is null ? null : Tilt().Value / 4);
 
     /// <summary>Water up to a depth h above the bottom: V = π a b h² (3c − h) / (3c²).</summary>
     public Num Capacity(Num level, Trace? t = null)

@@ -106,7 +106,8 @@ internal readonly record struct SuperellipseBasin(
 
     private static Num Over(Half octant, Num share, Func<Half, Num, Ruling, Num> integrand) =>
         Num.Integral("q", 0, 1, (octant, share, integrand), static (of, q) => of.integrand(of.octant, of.share, of.octant.At(q))
-            * (PlaneShapes.PiBeside(q) / 4 * Smoothing * Num.Power(q, Smoothing - 1)));
+            * (PlaneShapes.PiBeside(q) / 4 * Smoothing * Num.Power(q, Smoothing - 1)),
+            octant.Depth.IsTraced ? Over(octant.Plain(), share.Value, integrand).Value : null);
 
     private static Num Element(Num depth, in Ruling at, Num v)
     {
@@ -130,6 +131,8 @@ internal readonly record struct SuperellipseBasin(
     /// <summary>The octant next to the first axis, P and G the exponents 2/n of mouth and floor.</summary>
     internal readonly record struct Half(Num A, Num B, Num P, Num FloorA, Num FloorB, Num G, Num Depth)
     {
+        public Half Plain() => new(A.Value, B.Value, P.Value, FloorA.Value, FloorB.Value, G.Value, Depth.Value);
+
         public Ruling At(Num q)
         {
             Num angle = PlaneShapes.PiBeside(q) / 4 * Num.Power(q, Smoothing);
