@@ -33,14 +33,6 @@ public sealed record CounterSink : IFixture
         measurements.CheckConsistency();
         inside = Bowl().Value;
         outside = IsVessel ? Shell().Value : 0;
-        Patches = PatchLedger.Present(
-            new SurfacePatch(t => t is null ? inside : Bowl(t), FixtureZoneKind.Bowl, Slope, Error, openings: Holes.Value),
-            new SurfacePatch(Rim, FixtureZoneKind.Rim),
-
-            // The outside hangs under its own slope: as steep, seen from below.
-            new SurfacePatch(
-                t => t is null ? outside : Shell(t), FixtureZoneKind.Outside, (t, shell) => t.Pi() - Slope(t, shell, Wall), Error,
-                openings: PlaneShapes.Disc(Base(null)).Value));
         coated = PatchLedger.Coated(Patches);
     }
 
@@ -73,7 +65,14 @@ public sealed record CounterSink : IFixture
     public Area OutsideArea => Area.FromSquareMeters(outside);
 
     /// <summary>Bowl, rim and outside.</summary>
-    public IReadOnlyList<SurfacePatch> Patches { get; }
+    public IReadOnlyList<SurfacePatch> Patches => PatchLedger.Present(
+        new SurfacePatch(t => t is null ? inside : Bowl(t), FixtureZoneKind.Bowl, Slope, Error, openings: Holes.Value),
+        new SurfacePatch(Rim, FixtureZoneKind.Rim),
+
+        // The outside hangs under its own slope: as steep, seen from below.
+        new SurfacePatch(
+            t => t is null ? outside : Shell(t), FixtureZoneKind.Outside, (t, shell) => t.Pi() - Slope(t, shell, Wall), Error,
+            openings: PlaneShapes.Disc(Base(null)).Value));
 
     private bool IsVessel => Measurements.Mounting == SinkMounting.Vessel;
 

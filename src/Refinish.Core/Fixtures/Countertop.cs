@@ -30,12 +30,6 @@ public sealed record Countertop : IFixture
         Measurements = Guard.NotNull(measurements, nameof(measurements));
         measurements.CheckConsistency();
         open = RectangularOpening.AreaOf(measurements.CutOuts).Value;
-        Patches = PatchLedger.Present(
-            new SurfacePatch(Top, FixtureZoneKind.Top, openings: open),
-            new SurfacePatch(Edge, FixtureZoneKind.Edge, (t, _) => Shape.Slope(t)),
-            new SurfacePatch(Face, FixtureZoneKind.Backsplash, SurfacePatch.Upright),
-            new SurfacePatch(Cap, FixtureZoneKind.Backsplash),
-            new SurfacePatch(Ends, FixtureZoneKind.Backsplash, SurfacePatch.Upright));
         coated = PatchLedger.Coated(Patches);
     }
 
@@ -79,7 +73,12 @@ public sealed record Countertop : IFixture
     public Length DevelopedEdge => Length.FromMeters(Developed().Value);
 
     /// <summary>Top, edge, and the backsplash's face, top and end caps.</summary>
-    public IReadOnlyList<SurfacePatch> Patches { get; }
+    public IReadOnlyList<SurfacePatch> Patches => PatchLedger.Present(
+        new SurfacePatch(Top, FixtureZoneKind.Top, openings: open),
+        new SurfacePatch(Edge, FixtureZoneKind.Edge, (t, _) => Shape.Slope(t)),
+        new SurfacePatch(Face, FixtureZoneKind.Backsplash, SurfacePatch.Upright),
+        new SurfacePatch(Cap, FixtureZoneKind.Backsplash),
+        new SurfacePatch(Ends, FixtureZoneKind.Backsplash, SurfacePatch.Upright));
 
     private EdgeShape Shape => Measurements.Edge;
 

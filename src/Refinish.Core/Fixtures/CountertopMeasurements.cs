@@ -137,11 +137,11 @@ public sealed record CountertopMeasurements
     internal EdgeShape Edge => new(Profile, thickness, edgeRadius);
 
     /// <summary>The top to the outermost line, corners counted once.</summary>
-    internal Num Gross(Trace? t = null) => Num.Sum(Runs.Select((run, i) =>
+    internal Num Gross(Trace? t = null) => Runs.Total((t, Runs), static (of, run, i) =>
     {
-        Num length = t.Tape("L_", i, run.Length);
-        return (i == 0 ? length : length - t.Tape("D_", i - 1, Runs[i - 1].Depth)) * t.Tape("D_", i, run.Depth);
-    }));
+        Num length = of.t.Tape("L_", i, run.Length);
+        return (i == 0 ? length : length - of.t.Tape("D_", i - 1, of.Runs[i - 1].Depth)) * of.t.Tape("D_", i, run.Depth);
+    });
 
     /// <summary>Front of a run between the fronts of the runs it meets.</summary>
     internal double Front(int run) =>
@@ -150,14 +150,14 @@ public sealed record CountertopMeasurements
     /// <summary>The outermost line of the edge: fronts and open ends.</summary>
     internal Num EdgeLine(Trace? t = null)
     {
-        Num line = Num.Sum(Runs.Select((_, i) => t.Tape("f_", i, Length.FromMeters(Front(i)))));
+        Num line = Runs.Total((t, Tape: this), static (of, _, i) => of.t.Tape("f_", i, Length.FromMeters(of.Tape.Front(i))));
         line = LeftEndIsOpen ? line + t.Tape("D_left", Runs[0].Depth) : line;
         line = RightEndIsOpen ? line + t.Tape("D_right", Runs[Runs.Count - 1].Depth) : line;
         return t.Step("line of the edge", "L_e", Measure.Length, PlaneShapes.Elementary, line);
     }
 
     internal Num WallLine(Trace? t = null) => t.Step("walls", "L_w", Measure.Length, PlaneShapes.Elementary,
-        Num.Sum(Runs.Select((run, i) => t.Tape("L_", i, run.Length))));
+        Runs.Total(t, static (t, run, i) => t.Tape("L_", i, run.Length)));
 
     /// <summary>Corners of the edge's line that stand out, less those that turn in.</summary>
     internal Num OutwardCorners(Trace? t = null) => t.Given("k", OpenEnds - (Runs.Count - 1), Measure.Number);

@@ -1,7 +1,6 @@
 using System;
 using System.Collections.Generic;
 using System.Globalization;
-using System.Linq;
 using static Refinish.Fixtures.TapeRules;
 
 namespace Refinish.Fixtures;
@@ -111,9 +110,13 @@ public sealed record FlatPanelMeasurements
         AtMost(backsplashLength, perimeter, nameof(BacksplashLength), "the whole perimeter");
         double covered = backsplashLength > 0 ? backsplashThickness : 0;
         AtMost(covered, width / 2, nameof(BacksplashThickness), "half of the width");
-        if (CutOuts.FirstOrDefault(cutOut => !cutOut.FitsInto(length, width - covered)) is RectangularOpening odd)
+        for (int i = 0; i < CutOuts.Count; i++)
         {
-            Guard.Rule(false, nameof(CutOuts), odd.Length.Meters, Measure.Length, "a cut-out (" + odd + ") that fits the top of " + this);
+            if (!CutOuts[i].FitsInto(length, width - covered))
+            {
+                Guard.Rule(false, nameof(CutOuts), CutOuts[i].Length.Meters, Measure.Length,
+                    "a cut-out (" + CutOuts[i] + ") that fits the top of " + this);
+            }
         }
 
         AtMost(RectangularOpening.AreaOf(CutOuts).Value, (length * width) - (backsplashLength * backsplashThickness), nameof(CutOuts),

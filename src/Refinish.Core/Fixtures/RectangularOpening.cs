@@ -44,7 +44,7 @@ public sealed record RectangularOpening
         string.Format(CultureInfo.InvariantCulture, "{0} × {1}", Measure.Length.Format(length), Measure.Length.Format(height));
 
     internal static Num AreaOf(IReadOnlyList<RectangularOpening> openings, Trace? t = null, string across = "h_") =>
-        Num.Sum(openings.Select((one, i) => t.Tape("l_", i, one.Length) * t.Tape(across, i, one.Height)));
+        openings.Total((t, across), static (of, one, i) => of.t.Tape("l_", i, one.Length) * of.t.Tape(of.across, i, one.Height));
 
     internal static IEnumerable<Num> Edges(IReadOnlyList<RectangularOpening> openings, Trace? t, string across = "h_") =>
         openings.Select((one, i) => 2 * (t.Tape("l_", i, one.Length) + t.Tape(across, i, one.Height)));

@@ -1,7 +1,6 @@
 using System;
 using System.Collections.Generic;
 using System.Globalization;
-using System.Linq;
 using UnitsNet;
 
 namespace Refinish.Fixtures;
@@ -103,13 +102,13 @@ public sealed record TiledWallMeasurements
         Measure.Length.Format(jointWidth));
 
     internal Num WallArea(Trace? t = null) =>
-        Num.Sum(Walls.Select((wall, i) => t.Tape("L_", i, wall.Length) * t.Tape("H_", i, wall.Height)));
+        Walls.Total(t, static (t, wall, i) => t.Tape("L_", i, wall.Length) * t.Tape("H_", i, wall.Height));
 
-    internal Num Mouths(Trace? t = null) => Num.Sum(Recesses.Select((recess, i) => recess.Mouth(t, i)));
+    internal Num Mouths(Trace? t = null) => Recesses.Total(t, static (t, recess, i) => recess.Mouth(t, i));
 
     /// <summary>The faces of the recesses that have tile and joints, or those that are smooth.</summary>
     internal Num RecessFaces(bool tiled, Trace? t = null) =>
-        Num.Sum(Recesses.Where(recess => recess.IsTiled == tiled).Select((recess, i) => recess.Faces(t, i)));
+        Recesses.Total((t, tiled), static (of, recess, i) => recess.IsTiled == of.tiled ? recess.Faces(of.t, i) : 0);
 
     /// <summary>Rules between two lengths; each refusal names the one that cannot be. Nothing is put into words while all is well.</summary>
     internal void CheckConsistency()
@@ -119,14 +118,22 @@ public sealed record TiledWallMeasurements
             Guard.Rule(false, nameof(JointDepth), jointDepth, Measure.Length, "at most " + Measure.Length.Format(jointWidth / 2) + ", half of JointWidth, for a concave joint");
         }
 
-        if (Openings.FirstOrDefault(opening => !FitsAWall(opening)) is RectangularOpening odd)
+        for (int i = 0; i < Openings.Count; i++)
         {
-            Guard.Rule(false, nameof(Openings), odd.Length.Meters, Measure.Length, "an opening (" + odd + ") that fits one of the walls");
+            if (!FitsAWall(Openings[i]))
+            {
+                Guard.Rule(false, nameof(Openings), Openings[i].Length.Meters, Measure.Length,
+                    "an opening (" + Openings[i] + ") that fits one of the walls");
+            }
         }
 
-        if (Recesses.FirstOrDefault(recess => !FitsAWall(recess.Opening)) is WallRecess deep)
+        for (int i = 0; i < Recesses.Count; i++)
         {
-            Guard.Rule(false, nameof(Recesses), deep.Opening.Length.Meters, Measure.Length, "a recess (" + deep + ") that fits one of the walls");
+            if (!FitsAWall(Recesses[i].Opening))
+            {
+                Guard.Rule(false, nameof(Recesses), Recesses[i].Opening.Length.Meters, Measure.Length,
+                    "a recess (" + Recesses[i] + ") that fits one of the walls");
+            }
         }
 
         double flat = WallArea().Value;
@@ -137,6 +144,14 @@ public sealed record TiledWallMeasurements
         }
     }
 
-    private bool FitsAWall(RectangularOpening opening) =>
-        Walls.Any(wall => opening.FitsInto(wall.Length.Meters, wall.Height.Meters));
+    private bool FitsAWall(RectangularOpening opening)
+    {
+        bool fits = false;
+        for (int i = 0; i < Walls.Count; i++)
+        {
+            fits |= opening.FitsInto(Walls[i].Length.Meters, Walls[i].Height.Meters);
+        }
+
+        return fits;
+    }
 }
