@@ -155,6 +155,8 @@ public sealed record CornerTubMeasurements
 
     internal SuperellipseBasin Basin => new(mouthLength / 2, mouthWidth / 2, mouthExponent, floorLength / 2, floorWidth / 2, floorExponent, depth);
 
+    internal CornerPlan Plan => new(leftWall, rightWall, leftReturn, rightReturn, frontBow);
+
     /// <summary>The walls and the mouth in one line, in metric units.</summary>
     /// <returns>Text such as <c>1219.2 mm × 965.2 mm × 431.8 mm in a corner of 1524 mm × 1524 mm</c>.</returns>
     public override string ToString() => string.Format(
@@ -169,31 +171,21 @@ public sealed record CornerTubMeasurements
     /// <summary>Rules between two lengths; each refusal names the one that cannot be.</summary>
     internal void CheckConsistency()
     {
-        AtMost(floorLength, mouthLength, nameof(FloorLength), "MouthLength");
-        AtMost(floorWidth, mouthWidth, nameof(FloorWidth), "MouthWidth");
-        AtMost(drainDiameter, Math.Min(floorLength, floorWidth), nameof(DrainDiameter), "the floor's shorter side");
-        AtMost(overflowDiameter, Math.Min(depth, floorWidth), nameof(OverflowDiameter), "the wall above the floor");
+        TapeRules.AtMost(floorLength, mouthLength, nameof(FloorLength), "MouthLength");
+        TapeRules.AtMost(floorWidth, mouthWidth, nameof(FloorWidth), "MouthWidth");
+        TapeRules.AtMost(drainDiameter, Math.Min(floorLength, floorWidth), nameof(DrainDiameter), "the floor's shorter side");
+        TapeRules.AtMost(overflowDiameter, Math.Min(depth, floorWidth), nameof(OverflowDiameter), "the wall above the floor");
 
         // The left return stands square to the left wall, so it runs along the right one.
-        AtMost(leftReturn, rightWall, nameof(LeftReturn), "RightWall");
-        AtMost(rightReturn, leftWall, nameof(RightReturn), "LeftWall");
-        double across = Math.Sqrt(Square(leftWall - rightReturn) + Square(rightWall - leftReturn));
-        AtMost(frontBow, across / 2, nameof(FrontBow), "half of the front's straight length, a half round");
-        double deck = (leftWall * rightWall) - ((leftWall - rightReturn) * (rightWall - leftReturn) / 2);
-        double mouth = Basin.MouthArea;
+        TapeRules.AtMost(leftReturn, rightWall, nameof(LeftReturn), "RightWall");
+        TapeRules.AtMost(rightReturn, leftWall, nameof(RightReturn), "LeftWall");
+        TapeRules.AtMost(frontBow, Plan.Chord().Value / 2, nameof(FrontBow), "half of the front's straight length, a half round");
+        double deck = Plan.Deck().Value;
+        double mouth = Basin.MouthArea().Value;
         if (mouth > deck && frontBow == 0)
         {
-            Guard.Rule(false, nameof(MouthLength), mouthLength, Measure.Length, "so short that the mouth (" + Measure.Area.Format(mouth) + ") fits the deck (" + Measure.Area.Format(deck) + ")");
-        }
-    }
-
-    private static double Square(double x) => x * x;
-
-    private static void AtMost(double value, double limit, string name, string what)
-    {
-        if (value > limit)
-        {
-            Guard.Rule(false, name, value, Measure.Length, "at most " + Measure.Length.Format(limit) + ", " + what);
+            Guard.Rule(false, nameof(MouthLength), mouthLength, Measure.Length,
+                "so short that the mouth (" + Measure.Area.Format(mouth) + ") fits the deck (" + Measure.Area.Format(deck) + ")");
         }
     }
 }

@@ -142,19 +142,11 @@ public sealed record OvalTubMeasurements
     /// <summary>Rules between two lengths; each refusal names the one that cannot be.</summary>
     internal void CheckConsistency()
     {
-        AtMost(floorLength, mouthLength, nameof(FloorLength), "MouthLength");
-        AtMost(floorWidth, mouthWidth, nameof(FloorWidth), "MouthWidth");
-        AtMost(drainDiameter, Math.Min(floorLength, floorWidth), nameof(DrainDiameter), "the floor's shorter side");
-        AtMost(overflowDiameter, Math.Min(depth, floorWidth), nameof(OverflowDiameter), "the wall above the floor");
-        AtMost(mouthLength, deckLength, nameof(MouthLength), "DeckLength");
-        AtMost(mouthWidth, deckWidth, nameof(MouthWidth), "DeckWidth");
-    }
-
-    private static void AtMost(double value, double limit, string name, string what)
-    {
-        if (value > limit)
-        {
-            Guard.Rule(false, name, value, Measure.Length, "at most " + Measure.Length.Format(limit) + ", " + what);
-        }
+        TapeRules.AtMost(floorLength, mouthLength, nameof(FloorLength), "MouthLength");
+        TapeRules.AtMost(floorWidth, mouthWidth, nameof(FloorWidth), "MouthWidth");
+        TapeRules.AtMost(drainDiameter, Math.Min(floorLength, floorWidth), nameof(DrainDiameter), "the floor's shorter side");
+        TapeRules.AtMost(overflowDiameter, Math.Min(depth, floorWidth), nameof(OverflowDiameter), "the wall above the floor");
+        TapeRules.AtMost(mouthLength, deckLength, nameof(MouthLength), "DeckLength");
+        TapeRules.AtMost(mouthWidth, deckWidth, nameof(MouthWidth), "DeckWidth");
     }
 }

@@ -1,6 +1,7 @@
 using System;
 using System.Globalization;
 using UnitsNet;
+using static Refinish.Fixtures.TapeRules;
 
 namespace Refinish.Fixtures;
 
@@ -175,18 +176,10 @@ public sealed record PedestalSinkMeasurements
         double narrow = Math.Min(bowlLength, bowlWidth);
         AtMost(drainDiameter, narrow / 2, nameof(DrainDiameter), "half of the bowl's narrower side");
         AtMost(overflowDiameter, Math.Min(narrow / 2, bowlDepth), nameof(OverflowDiameter), "half of the bowl's narrower side and the bowl's depth");
-        double rim = Outline.Area.SquareMeters - PlaneShapes.Ellipse(bowlLength, bowlWidth);
-        if (FaucetHoles * PlaneShapes.Disc(faucetHoleDiameter) > rim)
+        double rim = Outline.Area.SquareMeters - PlaneShapes.Ellipse(bowlLength, bowlWidth).Value;
+        if (FaucetHoles * PlaneShapes.Disc(faucetHoleDiameter).Value > rim)
         {
             Guard.Rule(false, nameof(FaucetHoleDiameter), faucetHoleDiameter, Measure.Length, "so small that FaucetHoles of it fit the rim's " + Measure.SmallArea.Format(rim));
-        }
-    }
-
-    private static void AtMost(double value, double limit, string name, string what)
-    {
-        if (value > limit)
-        {
-            Guard.Rule(false, name, value, Measure.Length, "at most " + Measure.Length.Format(limit) + ", " + what);
         }
     }
 }

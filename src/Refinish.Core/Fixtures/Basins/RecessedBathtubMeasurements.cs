@@ -218,10 +218,10 @@ public sealed record RecessedBathtubMeasurements
     /// <summary>Rules between two lengths; each refusal names the one that cannot be. Nothing is put into words while all is well.</summary>
     internal void CheckConsistency()
     {
-        AtMost(floorLength, rimLength, nameof(FloorLength), "RimLength");
-        AtMost(floorWidth, rimWidth, nameof(FloorWidth), "RimWidth");
-        AtMost(rimCornerRadius, HalfOf(Math.Min(rimLength, rimWidth)), nameof(RimCornerRadius), "half of the rim's shorter side");
-        AtMost(floorCornerRadius, HalfOf(Math.Min(floorLength, floorWidth)), nameof(FloorCornerRadius), "half of the floor's shorter side");
+        TapeRules.AtMost(floorLength, rimLength, nameof(FloorLength), "RimLength");
+        TapeRules.AtMost(floorWidth, rimWidth, nameof(FloorWidth), "RimWidth");
+        TapeRules.AtMost(rimCornerRadius, HalfOf(Math.Min(rimLength, rimWidth)), nameof(RimCornerRadius), "half of the rim's shorter side");
+        TapeRules.AtMost(floorCornerRadius, HalfOf(Math.Min(floorLength, floorWidth)), nameof(FloorCornerRadius), "half of the floor's shorter side");
 
         double runs = headRun + footRun;
         double difference = rimLength - floorLength;
@@ -237,30 +237,22 @@ public sealed record RecessedBathtubMeasurements
 
         // The corner of the floor stays inside the corner of the rim: n(θ) ≥ 0, solved for r_t.
         double end = Math.Min(headRun, footRun);
-        double side = Basin.SideRun - Math.Abs(floorShift);
+        double side = Basin.SideRun().Value - Math.Abs(floorShift);
         if (side < 0)
         {
-            Guard.Rule(false, nameof(FloorShift), floorShift, Measure.Length, "at most " + Measure.Length.Format(Basin.SideRun) + " either way, half of RimWidth − FloorWidth");
+            Guard.Rule(false, nameof(FloorShift), floorShift, Measure.Length, "at most " + Measure.Length.Format(Basin.SideRun().Value) + " either way, half of RimWidth − FloorWidth");
         }
 
-        AtMost(rimCornerRadius, floorCornerRadius + end + side + Math.Sqrt(2 * end * side) + PlaneShapes.LastDigits, nameof(RimCornerRadius), "what keeps the floor's corner inside the rim's");
+        TapeRules.AtMost(rimCornerRadius, floorCornerRadius + end + side + Math.Sqrt(2 * end * side) + PlaneShapes.LastDigits, nameof(RimCornerRadius), "what keeps the floor's corner inside the rim's");
 
-        AtMost(coveRadius, depth, nameof(CoveRadius), "Depth");
+        TapeRules.AtMost(coveRadius, depth, nameof(CoveRadius), "Depth");
         double reach = Basin.CoveReach;
-        AtMost(coveRadius, coveRadius == 0 ? 0 : floorCornerRadius * (coveRadius / reach) * (1 + PlaneShapes.LastDigits), nameof(CoveRadius), "FloorCornerRadius over the tangent of half the steepest wall's slope, else the cove cannot turn the floor's corner");
-        AtMost(rimLength, overallLength, nameof(RimLength), "OverallLength");
-        AtMost(rimWidth, overallWidth, nameof(RimWidth), "OverallWidth");
-        AtMost(drainDiameter, Math.Min(floorLength, floorWidth) - (2 * reach), nameof(DrainDiameter), "the flat of the floor between the coves");
-        AtMost(overflowDiameter, Math.Min(depth - coveRadius, floorWidth), nameof(OverflowDiameter), "the foot wall above the cove");
+        TapeRules.AtMost(coveRadius, coveRadius == 0 ? 0 : floorCornerRadius * (coveRadius / reach) * (1 + PlaneShapes.LastDigits), nameof(CoveRadius), "FloorCornerRadius over the tangent of half the steepest wall's slope, else the cove cannot turn the floor's corner");
+        TapeRules.AtMost(rimLength, overallLength, nameof(RimLength), "OverallLength");
+        TapeRules.AtMost(rimWidth, overallWidth, nameof(RimWidth), "OverallWidth");
+        TapeRules.AtMost(drainDiameter, Math.Min(floorLength, floorWidth) - (2 * reach), nameof(DrainDiameter), "the flat of the floor between the coves");
+        TapeRules.AtMost(overflowDiameter, Math.Min(depth - coveRadius, floorWidth), nameof(OverflowDiameter), "the foot wall above the cove");
     }
 
     private static double HalfOf(double side) => side / 2 * (1 + PlaneShapes.LastDigits);
-
-    private static void AtMost(double value, double limit, string name, string what)
-    {
-        if (value > limit)
-        {
-            Guard.Rule(false, name, value, Measure.Length, "at most " + Measure.Length.Format(limit) + ", " + what);
-        }
-    }
 }

@@ -1,6 +1,7 @@
 using System;
 using System.Collections.Generic;
 using System.Globalization;
+using static Refinish.Fixtures.TapeRules;
 
 namespace Refinish.Fixtures;
 
@@ -101,34 +102,24 @@ public sealed record FlatPanelMeasurements
     public override string ToString() =>
         string.Format(CultureInfo.InvariantCulture, "{0} × {1}", Measure.Length.Format(length), Measure.Length.Format(width));
 
-    /// <summary>The top below the upstand.</summary>
-    internal double Strip => backsplashLength * backsplashThickness;
-
     /// <summary>Rules between two lengths; each refusal names the one that cannot be.</summary>
     internal void CheckConsistency()
     {
         double perimeter = 2 * (length + width);
-        AtMost(exposedEdge, perimeter, nameof(ExposedEdge), Measure.Length, "the whole perimeter");
-        AtMost(backsplashLength, perimeter, nameof(BacksplashLength), Measure.Length, "the whole perimeter");
+        AtMost(exposedEdge, perimeter, nameof(ExposedEdge), "the whole perimeter");
+        AtMost(backsplashLength, perimeter, nameof(BacksplashLength), "the whole perimeter");
         double covered = backsplashLength > 0 ? backsplashThickness : 0;
-        AtMost(covered, width / 2, nameof(BacksplashThickness), Measure.Length, "half of the width");
+        AtMost(covered, width / 2, nameof(BacksplashThickness), "half of the width");
         for (int i = 0; i < CutOuts.Count; i++)
         {
             if (!CutOuts[i].FitsInto(length, width - covered))
             {
-                Guard.Rule(false, nameof(CutOuts), CutOuts[i].Length.Meters, Measure.Length, "a cut-out (" + CutOuts[i] + ") that fits the top of " + this);
+                Guard.Rule(false, nameof(CutOuts), CutOuts[i].Length.Meters, Measure.Length,
+                    "a cut-out (" + CutOuts[i] + ") that fits the top of " + this);
             }
         }
 
-        AtMost(RectangularOpening.AreaOf(CutOuts), (length * width) - Strip, nameof(CutOuts), Measure.Area,
-            "the area of the top before the upstand");
-    }
-
-    private static void AtMost(double value, double limit, string name, Measure measure, string what)
-    {
-        if (value > limit)
-        {
-            Guard.Rule(false, name, value, measure, "at most " + measure.Format(limit) + ", " + what);
-        }
+        AtMost(RectangularOpening.AreaOf(CutOuts).Value, (length * width) - (backsplashLength * backsplashThickness), nameof(CutOuts),
+            "the area of the top before the upstand", Measure.Area);
     }
 }
