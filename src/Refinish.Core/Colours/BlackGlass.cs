@@ -1,5 +1,4 @@
 using System;
-using System.Collections.Generic;
 using UnitsNet;
 
 namespace Refinish.Colours;
@@ -31,8 +30,11 @@ public sealed record BlackGlass
     /// <param name="angle">Angle of the reading.</param>
     /// <returns>The reflectance.</returns>
     /// <exception cref="ArgumentOutOfRangeException">Not a named value.</exception>
-    public Ratio Reflectance(GlossAngle angle) =>
-        Ratio.FromDecimalFractions(GlossKernel.Reflectance(RefractiveIndex, GlossKernel.Radians(Guard.Defined(angle, nameof(angle)))));
+    public Ratio Reflectance(GlossAngle angle)
+    {
+        double radians = GlossKernel.Radians(Guard.Defined(angle, nameof(angle)));
+        return Ratio.FromDecimalFractions(GlossKernel.Reflectance(RefractiveIndex, radians).Value);
+    }
 
     /// <summary>Gloss in gloss units at an angle.</summary>
     /// <param name="angle">Angle of the reading.</param>
@@ -41,37 +43,29 @@ public sealed record BlackGlass
     public double Gloss(GlossAngle angle)
     {
         double radians = GlossKernel.Radians(Guard.Defined(angle, nameof(angle)));
-        return 100 * GlossKernel.Reflectance(RefractiveIndex, radians) / GlossKernel.Reflectance(GlossKernel.StandardIndex, radians);
+        Num standard = GlossKernel.Reflectance(GlossKernel.StandardIndex, radians);
+        return GlossKernel.Gloss(GlossKernel.Reflectance(RefractiveIndex, radians), standard).Value;
     }
 
     /// <summary>How the gloss at the three angles follows.</summary>
     /// <returns>The derivation.</returns>
     public Workings Workings()
     {
-        List<WorkingStep> steps = [];
+        Trace t = new();
+        Num n = t.Given("n", RefractiveIndex, Measure.Number);
+        Num standardIndex = t.Given("n_s", GlossKernel.StandardIndex, Measure.Number);
         foreach (GlossAngle angle in new GlossAngle[] { GlossAngle.Twenty, GlossAngle.Sixty, GlossAngle.EightyFive })
         {
             string degrees = Figures.Significant(GlossKernel.Degrees(angle));
-            double radians = GlossKernel.Radians(angle);
-            Expression theta = Expression.Quantity("θ", radians, Measure.Angle);
-            WorkingStep own = new(
-                "reflectance at " + degrees + "°",
-                "R_" + degrees,
-                GlossKernel.Formula(Expression.Quantity("n", RefractiveIndex, Measure.Number), theta),
-                GlossKernel.Reflectance(RefractiveIndex, radians),
-                Measure.Percent,
-                Fresnel);
-            WorkingStep standard = new(
-                "reflectance of the standard at " + degrees + "°",
-                "R_s" + degrees,
-                GlossKernel.Formula(Expression.Quantity("n_s", GlossKernel.StandardIndex, Measure.Number), theta),
-                GlossKernel.Reflectance(GlossKernel.StandardIndex, radians),
-                Measure.Percent,
-                Standard);
-            steps.AddRange([own, standard, new("gloss at " + degrees + "°", "G_" + degrees, 100 * own.Result() / standard.Result(), Gloss(angle), Measure.Gloss, Standard)]);
+            Num theta = t.Given("θ", GlossKernel.Radians(angle), Measure.Angle);
+            Num own = GlossKernel.Reflectance(n, theta);
+            Num standard = GlossKernel.Reflectance(standardIndex, theta);
+            own = t.Step("reflectance at " + degrees + "°", "R_" + degrees, Measure.Percent, Fresnel, own);
+            standard = t.Step("reflectance of the standard at " + degrees + "°", "R_s" + degrees, Measure.Percent, Standard, standard);
+            t.Step("gloss at " + degrees + "°", "G_" + degrees, Measure.Gloss, Standard, GlossKernel.Gloss(own, standard));
         }
 
-        return new Workings("Gloss of black glass", steps);
+        return t.Workings("Gloss of black glass");
     }
 
     /// <summary>The gloss at 60° in one line.</summary>

@@ -11,6 +11,8 @@ namespace Refinish.Colours;
 /// </code></example>
 public readonly record struct CieLab
 {
+    internal static readonly Source Polar = Source.Published("CIE 15", "CIE 1976 (L*a*b*) chroma and hue angle (clause from memory)");
+
     private static readonly Bounds Opponent = Bounds.Between(-500, 500, Measure.Number);
 
     /// <summary>Makes a colour.</summary>
@@ -35,10 +37,10 @@ public readonly record struct CieLab
     public double B { get; }
 
     /// <summary>C*ab, the distance from grey.</summary>
-    public double Chroma => Math.Sqrt((A * A) + (B * B));
+    public double Chroma => ChromaOf().Value;
 
     /// <summary>hab, from 0 (red) over 90° (yellow) to below 360°; 0 for a grey, which has none.</summary>
-    public Angle Hue => Angle.FromRadians(ColourKernel.Hue(A, B));
+    public Angle Hue => Angle.FromRadians(HueOf().Value);
 
     /// <summary>The colour in lightness, chroma and hue.</summary>
     /// <returns>The colour in polar form.</returns>
@@ -47,20 +49,18 @@ public readonly record struct CieLab
 
     /// <summary>How chroma and hue follow.</summary>
     /// <returns>The derivation.</returns>
-    public Workings Workings()
-    {
-        Source definition = Source.Published("CIE 15", "CIE 1976 (L*a*b*) chroma and hue angle (clause from memory)");
-        Expression a = Expression.Quantity("a*", A, Measure.Number);
-        Expression b = Expression.Quantity("b*", B, Measure.Number);
-        return new Workings(
-            "Chroma and hue",
-            [
-                new("chroma", "C*", Expression.Sqrt(Expression.Square(a) + Expression.Square(b)), Chroma, Measure.Number, definition),
-                new("hue angle", "h", ColourFormulas.Hue(a, A, b, B), ColourKernel.Hue(A, B), Measure.Angle, definition),
-            ]);
-    }
+    public Workings Workings() => Trace.Of("Chroma and hue", ChromaOf, HueOf);
 
     /// <summary>The three coordinates in one line.</summary>
     /// <returns>Text such as <c>L* 94.2, a* -0.6, b* 1.8</c>.</returns>
     public override string ToString() => "L* " + Figures.Significant(L) + ", a* " + Figures.Significant(A) + ", b* " + Figures.Significant(B);
+
+    private Num ChromaOf(Trace? t = null) =>
+        t.Step("chroma", "C*", Measure.Number, Polar, Num.Sqrt(Num.Square(GivenA(t)) + Num.Square(GivenB(t))));
+
+    private Num HueOf(Trace? t = null) => t.Step("hue angle", "h", Measure.Angle, Polar, ColourKernel.Hue(GivenA(t), GivenB(t), t));
+
+    private Num GivenA(Trace? t) => t.Given("a*", A, Measure.Number);
+
+    private Num GivenB(Trace? t) => t.Given("b*", B, Measure.Number);
 }

@@ -35,25 +35,22 @@ public readonly record struct CieLch
 
     /// <summary>The colour in rectangular form.</summary>
     /// <returns>The colour in L*a*b*.</returns>
-    public CieLab ToLab() => new(L, Chroma * Math.Cos(hue), Chroma * Math.Sin(hue));
+    public CieLab ToLab() => new(L, Red().Value, Yellow().Value);
 
     /// <summary>How a* and b* follow.</summary>
     /// <returns>The derivation.</returns>
-    public Workings Workings()
-    {
-        Source definition = Source.Published("CIE 15", "CIE 1976 (L*a*b*) chroma and hue angle (clause from memory)");
-        Expression c = Expression.Quantity("C*", Chroma, Measure.Number);
-        Expression h = Expression.Quantity("h", hue, Measure.Angle);
-        CieLab lab = ToLab();
-        return new Workings(
-            "Chroma and hue to a* and b*",
-            [
-                new("green to red", "a*", c * Expression.Cos(h), lab.A, Measure.Number, definition),
-                new("blue to yellow", "b*", c * Expression.Sin(h), lab.B, Measure.Number, definition),
-            ]);
-    }
+    public Workings Workings() => Trace.Of("Chroma and hue to a* and b*", Red, Yellow);
 
     /// <summary>The three coordinates in one line.</summary>
     /// <returns>Text such as <c>L* 50, C* 5, h 53.13°</c>.</returns>
     public override string ToString() => "L* " + Figures.Significant(L) + ", C* " + Figures.Significant(Chroma) + ", h " + Measure.Angle.Format(hue, DisplayUnits.Si, 4);
+
+    private Num Red(Trace? t = null) => t.Step("green to red", "a*", Measure.Number, CieLab.Polar, GivenChroma(t) * Num.Cos(GivenHue(t)));
+
+    private Num Yellow(Trace? t = null) =>
+        t.Step("blue to yellow", "b*", Measure.Number, CieLab.Polar, GivenChroma(t) * Num.Sin(GivenHue(t)));
+
+    private Num GivenChroma(Trace? t) => t.Given("C*", Chroma, Measure.Number);
+
+    private Num GivenHue(Trace? t) => t.Given("h", hue, Measure.Angle);
 }

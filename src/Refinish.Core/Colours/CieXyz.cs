@@ -39,13 +39,8 @@ public readonly record struct CieXyz
     /// <exception cref="ArgumentOutOfRangeException">Y is above the white's: brighter than white has no place in L* up to 100.</exception>
     public CieLab ToLab(WhitePoint white)
     {
-        Guard.NotNull(white, nameof(white));
-        Guard.Rule(Y <= white.Y, nameof(Y), Y, Measure.Number, "at most that of the white, 100");
-        double fy = LabKernel.Compress(Y / white.Y);
-
-        // Black comes out at 116 × 4/29 − 16, which rounds to a hair below zero.
-        return new CieLab(
-            Math.Min(100, Math.Max(0, (116 * fy) - 16)), 500 * (LabKernel.Compress(X / white.X) - fy), 200 * (fy - LabKernel.Compress(Z / white.Z)));
+        (Num l, Num a, Num b) = Coordinates(white);
+        return new CieLab(Math.Min(100, l.Value), a.Value, b.Value);
     }
 
     /// <summary>How L*a*b* follows.</summary>
@@ -54,18 +49,9 @@ public readonly record struct CieXyz
     /// <exception cref="ArgumentOutOfRangeException">Y is above the white's.</exception>
     public Workings Workings(WhitePoint white)
     {
-        CieLab lab = ToLab(white);
-        WorkingStep fx = Compressed("f_X", "X", X, white.X);
-        WorkingStep fy = Compressed("f_Y", "Y", Y, white.Y);
-        WorkingStep fz = Compressed("f_Z", "Z", Z, white.Z);
-        return new Workings(
-            "Tristimulus values to L*a*b*",
-            [
-                fx, fy, fz,
-                new("lightness", "L*", Expression.Max(0, (116 * fy.Result()) - 16), lab.L, Measure.Number, Cie),
-                new("green to red", "a*", 500 * (fx.Result() - fy.Result()), lab.A, Measure.Number, Cie),
-                new("blue to yellow", "b*", 200 * (fy.Result() - fz.Result()), lab.B, Measure.Number, Cie),
-            ]);
+        Trace t = new();
+        Coordinates(white, t);
+        return t.Workings("Tristimulus values to L*a*b*");
     }
 
     /// <summary>The three values in one line.</summary>
@@ -74,11 +60,23 @@ public readonly record struct CieXyz
 
     internal static bool Holds(double value) => Values.Contains(value);
 
-    private static WorkingStep Compressed(string symbol, string of, double value, double white) => new(
-        "compressed " + of,
-        symbol,
-        LabKernel.Compress(Expression.Quantity(of, value, Measure.Number) / Expression.Quantity(of + "_n", white, Measure.Number)),
-        LabKernel.Compress(value / white),
-        Measure.Number,
-        Cie);
+    private (Num L, Num A, Num B) Coordinates(WhitePoint white, Trace? t = null)
+    {
+        Guard.NotNull(white, nameof(white));
+        Guard.Rule(Y <= white.Y, nameof(Y), Y, Measure.Number, "at most that of the white, 100");
+        Num x = Step("compressed X", "f_X",
+            LabKernel.Compress(t.Given("X", X, Measure.Number) / t.Given("X_n", white.X, Measure.Number), t));
+        Num y = Step("compressed Y", "f_Y",
+            LabKernel.Compress(t.Given("Y", Y, Measure.Number) / t.Given("Y_n", white.Y, Measure.Number), t));
+        Num z = Step("compressed Z", "f_Z",
+            LabKernel.Compress(t.Given("Z", Z, Measure.Number) / t.Given("Z_n", white.Z, Measure.Number), t));
+
+        // Black comes out at 116 × 4/29 − 16, which rounds to a hair below zero.
+        return (
+            Step("lightness", "L*", Num.Max(0, (116 * y) - 16)),
+            Step("green to red", "a*", 500 * (x - y)),
+            Step("blue to yellow", "b*", 200 * (y - z)));
+
+        Num Step(string name, string symbol, Num formula) => t.Step(name, symbol, Measure.Number, Cie, formula);
+    }
 }

@@ -1,51 +1,34 @@
-using System;
-
 namespace Refinish.Colours;
 
-/// <summary>The weights of CMC(l:c) from the reference colour; angles in radians.</summary>
-internal readonly struct CmcKernel
+/// <summary>CMC(l:c), weighted by the reference colour.</summary>
+internal static class CmcKernel
 {
-    private const double Degree = ColourKernel.Degree;
+    public static readonly Source Cmc1984 =
+        Source.FromMemory("Clarke, McDonald and Rigg, Journal of the Society of Dyers and Colourists 100, 1984; BS 6923");
 
-    public CmcKernel(CieLab reference)
+    public static Num Difference(ColourDifference colours, double lightness, double chroma, Trace? t = null)
     {
-        double c = reference.Chroma;
-        double h = ColourKernel.Hue(reference.A, reference.B);
-        SL = reference.L < 16 ? 0.511 : 0.040975 * reference.L / (1 + (0.01765 * reference.L));
-        SC = (0.0638 * c / (1 + (0.0131 * c))) + 0.638;
-        double fourth = c * c * c * c;
-        F = Math.Sqrt(fourth / (fourth + 1900));
-        IsBlue = h >= 164 * Degree && h <= 345 * Degree;
-        T = IsBlue ? 0.56 + Math.Abs(0.2 * Math.Cos(h + (168 * Degree))) : 0.36 + Math.Abs(0.4 * Math.Cos(h + (35 * Degree)));
-        SH = SC * ((F * T) + 1 - F);
+        CieLab reference = colours.Reference;
+        Num c = t.Given("C*_1", reference.Chroma, Measure.Number);
+        Num l = t.Given("L*_1", reference.L, Measure.Number);
+        Num h = t.Given("h_1", reference.Hue.Radians, Measure.Angle);
+        Num fourth = Num.Power(c, 4);
+
+        // Hues from 164 to 345° have their own weight.
+        bool isBlue = h.Value >= 164 * ColourKernel.Degree && h.Value <= 345 * ColourKernel.Degree;
+        Num wave = isBlue
+            ? 0.2 * Num.Cos(h + t.Given("168°", 168 * ColourKernel.Degree, Measure.Angle))
+            : 0.4 * Num.Cos(h + t.Given("35°", 35 * ColourKernel.Degree, Measure.Angle));
+        Num sl = Step("CMC lightness weight", "S_L", reference.L < 16 ? 0.511 : 0.040975 * l / (1 + (0.01765 * l)));
+        Num sc = Step("CMC chroma weight", "S_C", (0.0638 * c / (1 + (0.0131 * c))) + 0.638);
+        Num f = Step("CMC chroma share", "F", Num.Sqrt(fourth / (fourth + 1900)));
+        Num turn = Step("CMC hue term", "T", (isBlue ? 0.56 : 0.36) + Num.Max(wave, -wave));
+        Num sh = Step("CMC hue weight", "S_H", sc * ((f * turn) + 1 - f));
+        return Num.Sqrt(
+            Num.Square(t.Given("ΔL*", colours.DeltaL, Measure.Number) / (lightness * sl))
+            + Num.Square(t.Given("ΔC*", colours.DeltaChroma, Measure.Number) / (chroma == 1 ? sc : chroma * sc))
+            + Num.Square(t.Given("ΔH*", colours.DeltaHue, Measure.Number) / sh));
+
+        Num Step(string name, string symbol, Num formula) => t.Step(name, symbol, Measure.Number, Cmc1984, formula);
     }
-
-    public double SL { get; }
-
-    public double SC { get; }
-
-    public double F { get; }
-
-    public double T { get; }
-
-    public double SH { get; }
-
-    /// <summary>Hues from 164 to 345° have their own weight.</summary>
-    private bool IsBlue { get; }
-
-    public WorkingStep[] Steps(CieLab reference, Expression chroma, Source source)
-    {
-        Expression l = Expression.Quantity("L*_1", reference.L, Measure.Number);
-        Expression h = Expression.Quantity("h_1", ColourKernel.Hue(reference.A, reference.B), Measure.Angle);
-        Expression fourth = Expression.Power(chroma, 4);
-        Expression wave = IsBlue ? 0.2 * Expression.Cos(h + Degrees(168)) : 0.4 * Expression.Cos(h + Degrees(35));
-        WorkingStep sl = new("CMC lightness weight", "S_L", reference.L < 16 ? Expression.Number(0.511) : 0.040975 * l / (1 + (0.01765 * l)), SL, Measure.Number, source);
-        WorkingStep sc = new("CMC chroma weight", "S_C", (0.0638 * chroma / (1 + (0.0131 * chroma))) + 0.638, SC, Measure.Number, source);
-        WorkingStep f = new("CMC chroma share", "F", Expression.Sqrt(fourth / (fourth + 1900)), F, Measure.Number, source);
-        WorkingStep t = new("CMC hue term", "T", (IsBlue ? 0.56 : 0.36) + Expression.Max(wave, -wave), T, Measure.Number, source);
-        WorkingStep sh = new("CMC hue weight", "S_H", sc.Result() * ((f.Result() * t.Result()) + 1 - f.Result()), SH, Measure.Number, source);
-        return [sl, sc, f, t, sh];
-    }
-
-    private static Expression Degrees(double degrees) => Expression.Quantity(Figures.Significant(degrees) + "°", degrees * Degree, Measure.Angle);
 }

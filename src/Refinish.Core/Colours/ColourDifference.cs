@@ -17,7 +17,6 @@ public sealed record ColourDifference
 {
     private static readonly Source Cie1976 = Source.Published("CIE 15", "CIE 1976 (L*a*b*) colour difference (clause from memory)");
     private static readonly Source Seve = Source.FromMemory("Sève, Color Research and Application 16, 1991: the hue difference without loss of digits");
-    private static readonly Source Cmc1984 = Source.FromMemory("Clarke, McDonald and Rigg, Journal of the Society of Dyers and Colourists 100, 1984; BS 6923");
     private static readonly Source Cie1994 = Source.Published("CIE 116", "CIE 1994 colour difference (clause from memory)");
 
     /// <summary>Takes the two colours.</summary>
@@ -36,47 +35,28 @@ public sealed record ColourDifference
     public CieLab Sample { get; }
 
     /// <summary>ΔL*: positive when the sample is lighter.</summary>
-    public double DeltaL => Sample.L - Reference.L;
+    public double DeltaL => Lightness().Value;
 
     /// <summary>Δa*: positive when the sample is redder, negative when greener.</summary>
-    public double DeltaA => Sample.A - Reference.A;
+    public double DeltaA => Red().Value;
 
     /// <summary>Δb*: positive when the sample is yellower, negative when bluer.</summary>
-    public double DeltaB => Sample.B - Reference.B;
+    public double DeltaB => Yellow().Value;
 
     /// <summary>ΔC*ab: positive when the sample is more vivid.</summary>
-    public double DeltaChroma => Sample.Chroma - Reference.Chroma;
+    public double DeltaChroma => Chroma().Value;
 
     /// <summary>ΔH*ab, the part of the difference that is neither lightness nor chroma: positive when the sample's hue angle is the greater.</summary>
-    public double DeltaHue => IsAcute
-        ? Across / Math.Sqrt(0.5 * Along)
-        : (Across < 0 ? -1 : 1) * Math.Sqrt(2 * ((Reference.Chroma * Sample.Chroma) - (Reference.A * Sample.A) - (Reference.B * Sample.B)));
+    public double DeltaHue => Hue().Value;
 
     /// <summary>ΔE*ab of 1976.</summary>
-    public double Cie76 => Math.Sqrt((DeltaL * DeltaL) + (DeltaA * DeltaA) + (DeltaB * DeltaB));
+    public double Cie76 => E76().Value;
 
     /// <summary>ΔE*94 with the weights of the graphic arts.</summary>
-    public double Cie94
-    {
-        get
-        {
-            double c = DeltaChroma / ChromaWeight;
-            double h = DeltaHue / HueWeight;
-            return Math.Sqrt((DeltaL * DeltaL) + (c * c) + (h * h));
-        }
-    }
+    public double Cie94 => E94().Value;
 
     /// <summary>ΔE*94 with the weights of textiles: kL = 2, K₁ = 0.048, K₂ = 0.014.</summary>
-    public double Cie94Textile
-    {
-        get
-        {
-            double l = DeltaL / 2;
-            double c = DeltaChroma / (1 + (0.048 * Reference.Chroma));
-            double h = DeltaHue / (1 + (0.014 * Reference.Chroma));
-            return Math.Sqrt((l * l) + (c * c) + (h * h));
-        }
-    }
+    public double Cie94Textile => Textile().Value;
 
     /// <summary>ΔE CMC(2:1), as tolerances of acceptance are written.</summary>
     public double Cmc21 => Cmc(2, 1);
@@ -85,18 +65,7 @@ public sealed record ColourDifference
     public double Cmc11 => Cmc(1, 1);
 
     /// <summary>ΔE00.</summary>
-    public double Ciede2000 => new ColourKernel(Reference, Sample).Difference;
-
-    private double ChromaWeight => 1 + (0.045 * Reference.Chroma);
-
-    private double HueWeight => 1 + (0.015 * Reference.Chroma);
-
-    // Opposite hues leave no digits in the divisor of Sève's form; the older form has them all there.
-    private bool IsAcute => Along > Reference.Chroma * Sample.Chroma;
-
-    private double Along => (Reference.Chroma * Sample.Chroma) + (Reference.A * Sample.A) + (Reference.B * Sample.B);
-
-    private double Across => (Reference.A * Sample.B) - (Reference.B * Sample.A);
+    public double Ciede2000 => ColourKernel.Ciede2000(Reference, Sample).Value;
 
     /// <summary>ΔE CMC(l:c).</summary>
     /// <param name="lightness">l, 0.1 to 10.</param>
@@ -106,89 +75,73 @@ public sealed record ColourDifference
     public double Cmc(double lightness, double chroma)
     {
         Bounds weights = Bounds.Between(0.1, 10, Measure.Number);
-        CmcKernel weight = new(Reference);
-        double l = DeltaL / (Guard.Within(lightness, weights, nameof(lightness)) * weight.SL);
-        double c = DeltaChroma / (Guard.Within(chroma, weights, nameof(chroma)) * weight.SC);
-        double h = DeltaHue / weight.SH;
-        return Math.Sqrt((l * l) + (c * c) + (h * h));
+        return CmcKernel.Difference(
+            this, Guard.Within(lightness, weights, nameof(lightness)), Guard.Within(chroma, weights, nameof(chroma))).Value;
     }
 
     /// <summary>How the differences follow, step by step.</summary>
     /// <returns>The derivation; CMC and CIEDE2000 are its parts.</returns>
-    public Workings Workings()
-    {
-        WorkingStep deltaL = Difference("lightness difference", "ΔL*", "L*", Sample.L, Reference.L, DeltaL);
-        WorkingStep deltaA = Difference("red–green difference", "Δa*", "a*", Sample.A, Reference.A, DeltaA);
-        WorkingStep deltaB = Difference("yellow–blue difference", "Δb*", "b*", Sample.B, Reference.B, DeltaB);
-        WorkingStep deltaC = Difference("chroma difference", "ΔC*", "C*", Sample.Chroma, Reference.Chroma, DeltaChroma);
-        WorkingStep e76 = new(
-            "CIE 1976 colour difference",
-            "ΔE*_ab",
-            Expression.Sqrt(Expression.Square(deltaL.Result()) + Expression.Square(deltaA.Result()) + Expression.Square(deltaB.Result())),
-            Cie76,
-            Measure.Number,
-            Cie1976);
-        Expression chroma = Expression.Quantity("C*_1", Reference.Chroma, Measure.Number);
-        Expression other = Expression.Quantity("C*_2", Sample.Chroma, Measure.Number);
-        WorkingStep sc = new("chroma weight", "S_C", 1 + (0.045 * chroma), ChromaWeight, Measure.Number, Cie1994);
-        WorkingStep sh = new("hue weight", "S_H", 1 + (0.015 * chroma), HueWeight, Measure.Number, Cie1994);
-        WorkingStep hue = new("hue difference", "ΔH*", HueFormula(chroma * other), DeltaHue, Measure.Number, Seve);
-        WorkingStep e94 = new(
-            "CIE 1994 colour difference, graphic arts",
-            "ΔE*_94",
-            Expression.Sqrt(Expression.Square(deltaL.Result()) + Expression.Square(deltaC.Result() / sc.Result()) + Expression.Square(hue.Result() / sh.Result())),
-            Cie94,
-            Measure.Number,
-            Cie1994);
-        WorkingStep textile = new(
-            "CIE 1994 colour difference, textiles",
-            "ΔE*_94t",
-            Expression.Sqrt(Expression.Square(deltaL.Result() / 2) + Expression.Square(deltaC.Result() / (1 + (0.048 * chroma))) + Expression.Square(hue.Result() / (1 + (0.014 * chroma)))),
-            Cie94Textile,
-            Measure.Number,
-            Cie1994);
-        WorkingStep[] weights = new CmcKernel(Reference).Steps(Reference, chroma, Cmc1984);
-        Workings cmc = new(
-            "CMC",
-            [
-                .. weights,
-                CmcStep("CMC(2:1) colour difference", "ΔE_CMC21", 2, Cmc21),
-                CmcStep("CMC(1:1) colour difference", "ΔE_CMC11", 1, Cmc11),
-            ]);
-        Workings ciede = new("CIEDE2000", ColourFormulas.Ciede2000(Reference, Sample, new ColourKernel(Reference, Sample)));
-        return new Workings("Colour difference", [deltaL, deltaA, deltaB, deltaC, e76, sc, sh, hue, e94, textile], [cmc, ciede]);
-
-        WorkingStep CmcStep(string name, string symbol, double l, double value) => new(
-            name,
-            symbol,
-            Expression.Sqrt(
-                Expression.Square(deltaL.Result() / (l * weights[0].Result())) + Expression.Square(deltaC.Result() / weights[1].Result())
-                    + Expression.Square(hue.Result() / weights[4].Result())),
-            value,
-            Measure.Number,
-            Cmc1984);
-    }
+    public Workings Workings() => Trace.Of(
+        "Colour difference",
+        [
+            Trace.Of(
+                "CMC",
+                t => Number("CMC(2:1) colour difference", "ΔE_CMC21", CmcKernel.Cmc1984, CmcKernel.Difference(this, 2, 1, t), t),
+                t => Number("CMC(1:1) colour difference", "ΔE_CMC11", CmcKernel.Cmc1984, CmcKernel.Difference(this, 1, 1, t), t)),
+            Trace.Of("CIEDE2000", t => ColourKernel.Ciede2000(Reference, Sample, t)),
+        ],
+        Lightness, Red, Yellow, Chroma, E76, ChromaWeight, HueWeight, Hue, E94, Textile);
 
     /// <summary>The CIEDE2000 and the CIE 1976 difference in one line.</summary>
     /// <returns>Text such as <c>ΔE00 2.0425, ΔE*ab 4.0011</c>.</returns>
     public override string ToString() => "ΔE00 " + Figures.Significant(Ciede2000, 5) + ", ΔE*ab " + Figures.Significant(Cie76, 5);
 
-    private static WorkingStep Difference(string name, string symbol, string of, double sample, double reference, double value) => new(
-        name,
-        symbol,
-        Expression.Quantity(of + "_2", sample, Measure.Number) - Expression.Quantity(of + "_1", reference, Measure.Number),
-        value,
-        Measure.Number,
-        Cie1976);
+    private Num Lightness(Trace? t = null) =>
+        Number("lightness difference", "ΔL*", Cie1976, Given("L*_2", Sample.L, t) - Given("L*_1", Reference.L, t), t);
 
-    private Expression HueFormula(Expression product)
+    private Num Red(Trace? t = null) =>
+        Number("red–green difference", "Δa*", Cie1976, Given("a*_2", Sample.A, t) - Given("a*_1", Reference.A, t), t);
+
+    private Num Yellow(Trace? t = null) =>
+        Number("yellow–blue difference", "Δb*", Cie1976, Given("b*_2", Sample.B, t) - Given("b*_1", Reference.B, t), t);
+
+    private Num Chroma(Trace? t = null) => Number("chroma difference", "ΔC*", Cie1976, Given("C*_2", Sample.Chroma, t) - OwnChroma(t), t);
+
+    private Num E76(Trace? t = null) => Number("CIE 1976 colour difference", "ΔE*_ab", Cie1976,
+        Num.Sqrt(Num.Square(Lightness(t)) + Num.Square(Red(t)) + Num.Square(Yellow(t))), t);
+
+    private Num ChromaWeight(Trace? t = null) => Number("chroma weight", "S_C", Cie1994, 1 + (0.045 * OwnChroma(t)), t);
+
+    private Num HueWeight(Trace? t = null) => Number("hue weight", "S_H", Cie1994, 1 + (0.015 * OwnChroma(t)), t);
+
+    private Num Hue(Trace? t = null)
     {
-        Expression a1 = Expression.Quantity("a*_1", Reference.A, Measure.Number);
-        Expression a2 = Expression.Quantity("a*_2", Sample.A, Measure.Number);
-        Expression b1 = Expression.Quantity("b*_1", Reference.B, Measure.Number);
-        Expression b2 = Expression.Quantity("b*_2", Sample.B, Measure.Number);
-        return IsAcute
-            ? ((a1 * b2) - (b1 * a2)) / Expression.Sqrt(0.5 * (product + (a1 * a2) + (b1 * b2)))
-            : (Across < 0 ? -1 : 1) * Expression.Sqrt(2 * (product - (a1 * a2) - (b1 * b2)));
+        Num a1 = Given("a*_1", Reference.A, t);
+        Num a2 = Given("a*_2", Sample.A, t);
+        Num b1 = Given("b*_1", Reference.B, t);
+        Num b2 = Given("b*_2", Sample.B, t);
+        Num product = OwnChroma(t) * Given("C*_2", Sample.Chroma, t);
+        Num along = product + (a1 * a2) + (b1 * b2);
+        Num across = (a1 * b2) - (b1 * a2);
+
+        // Opposite hues leave no digits in the divisor of Sève's form; the older form has them all there.
+        Num formula = along.Value > product.Value
+            ? across / Num.Sqrt(0.5 * along)
+            : (across.Value < 0 ? -1 : 1) * Num.Sqrt(2 * (product - (a1 * a2) - (b1 * b2)));
+        return Number("hue difference", "ΔH*", Seve, formula, t);
     }
+
+    private Num E94(Trace? t = null) => Number("CIE 1994 colour difference, graphic arts", "ΔE*_94", Cie1994, Num.Sqrt(
+        Num.Square(Lightness(t)) + Num.Square(Chroma(t) / ChromaWeight(t)) + Num.Square(Hue(t) / HueWeight(t))), t);
+
+    private Num Textile(Trace? t = null) => Number("CIE 1994 colour difference, textiles", "ΔE*_94t", Cie1994, Num.Sqrt(
+        Num.Square(Lightness(t) / 2) + Num.Square(Chroma(t) / (1 + (0.048 * OwnChroma(t))))
+        + Num.Square(Hue(t) / (1 + (0.014 * OwnChroma(t))))), t);
+
+    private Num OwnChroma(Trace? t) => Given("C*_1", Reference.Chroma, t);
+
+    private static Num Given(string symbol, double value, Trace? t) => t.Given(symbol, value, Measure.Number);
+
+    private static Num Number(string name, string symbol, Source source, Num formula, Trace? t) =>
+        t.Step(name, symbol, Measure.Number, source, formula);
 }

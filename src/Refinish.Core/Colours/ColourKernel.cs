@@ -3,122 +3,92 @@ using System;
 namespace Refinish.Colours;
 
 /// <summary>
-/// CIEDE2000 with every intermediate, in the order and symbols of Sharma, Wu and Dalal (2005), eqs. 2 to 22; angles in radians.
-/// Index 1 is the reference, 2 the sample.
+/// CIEDE2000 in the order and symbols of Sharma, Wu and Dalal (2005); angles in radians. Index 1 is the reference, 2 the sample.
 /// </summary>
-internal readonly struct ColourKernel
+internal static class ColourKernel
 {
-    /// <summary>25 to the seventh.</summary>
-    public const double Pow25To7 = 6103515625;
-
     public const double Degree = Math.PI / 180;
 
-    public ColourKernel(CieLab reference, CieLab sample)
+    private static readonly Source Paper = Source.Published(
+        "Sharma, Wu and Dalal, The CIEDE2000 color-difference formula, Color Research and Application 30(1), 2005", "eqs. 2 to 22");
+
+    public static Num Ciede2000(CieLab reference, CieLab sample, Trace? t = null)
     {
-        MeanChromaAb = (reference.Chroma + sample.Chroma) / 2;
-        double seventh = Math.Pow(MeanChromaAb, 7);
-        G = 0.5 * (1 - Math.Sqrt(seventh / (seventh + Pow25To7)));
-        A1 = (1 + G) * reference.A;
-        A2 = (1 + G) * sample.A;
-        C1 = Math.Sqrt((A1 * A1) + (reference.B * reference.B));
-        C2 = Math.Sqrt((A2 * A2) + (sample.B * sample.B));
-        H1 = Hue(A1, reference.B);
-        H2 = Hue(A2, sample.B);
-        IsGrey = C1 * C2 == 0;
-        DeltaL = sample.L - reference.L;
-        DeltaC = C2 - C1;
-        Turn = IsGrey ? 0 : WholeTurn(H2 - H1);
-        DeltaHue = IsGrey ? 0 : H2 - H1 + Turn;
-        DeltaH = 2 * Math.Sqrt(C1 * C2) * Math.Sin(DeltaHue / 2);
-        MeanL = (reference.L + sample.L) / 2;
-        MeanC = (C1 + C2) / 2;
-        MeanTurn = IsGrey || Turn == 0 ? 0 : H1 + H2 < 2 * Math.PI ? Math.PI : -Math.PI;
-        MeanHue = IsGrey ? H1 + H2 : ((H1 + H2) / 2) + MeanTurn;
-        T = 1 - (0.17 * Math.Cos(MeanHue - (30 * Degree))) + (0.24 * Math.Cos(2 * MeanHue)) + (0.32 * Math.Cos((3 * MeanHue) + (6 * Degree)))
-            - (0.20 * Math.Cos((4 * MeanHue) - (63 * Degree)));
-        double fromBlue = (MeanHue - (275 * Degree)) / (25 * Degree);
-        DeltaTheta = 30 * Degree * Math.Exp(-(fromBlue * fromBlue));
-        double mean = Math.Pow(MeanC, 7);
-        RC = 2 * Math.Sqrt(mean / (mean + Pow25To7));
-        double fromMiddle = (MeanL - 50) * (MeanL - 50);
-        SL = 1 + (0.015 * fromMiddle / Math.Sqrt(20 + fromMiddle));
-        SC = 1 + (0.045 * MeanC);
-        SH = 1 + (0.015 * MeanC * T);
-        RT = -Math.Sin(2 * DeltaTheta) * RC;
-        double l = DeltaL / SL;
-        double c = DeltaC / SC;
-        double h = DeltaH / SH;
-        Difference = Math.Sqrt((l * l) + (c * c) + (h * h) + (RT * c * h));
+        Num b1 = Given("b*_1", reference.B);
+        Num b2 = Given("b*_2", sample.B);
+        Num l1 = Given("L*_1", reference.L);
+        Num l2 = Given("L*_2", sample.L);
+        Num meanAb = Step("mean chroma", "C_m", (Given("C*_1", reference.Chroma) + Given("C*_2", sample.Chroma)) / 2);
+        Num g = Step("chroma-dependent stretch of a*", "G", 0.5 * (1 - Num.Sqrt(Saturating(meanAb))));
+        Num a1 = Step("stretched a* of the reference", "a′_1", (1 + g) * Given("a*_1", reference.A));
+        Num a2 = Step("stretched a* of the sample", "a′_2", (1 + g) * Given("a*_2", sample.A));
+        Num c1 = Step("chroma of the reference", "C′_1", Num.Sqrt(Num.Square(a1) + Num.Square(b1)));
+        Num c2 = Step("chroma of the sample", "C′_2", Num.Sqrt(Num.Square(a2) + Num.Square(b2)));
+        Num h1 = Angle("hue of the reference", "h′_1", Hue(a1, b1, t));
+        Num h2 = Angle("hue of the sample", "h′_2", Hue(a2, b2, t));
+        Num deltaL = Step("lightness difference", "ΔL′", l2 - l1);
+        Num deltaC = Step("chroma difference", "ΔC′", c2 - c1);
+
+        // One of the two may have no hue. Exactly opposite hues are 180° apart: rounding must not decide that, for the formula jumps there.
+        bool isGrey = c1.Value * c2.Value == 0;
+        double apart = h2.Value - h1.Value;
+        bool isTurned = Math.Abs(apart) > Math.PI + 1e-12;
+        Num turned = isTurned ? Turned(h2 - h1, apart < 0, "360°", 2 * Math.PI) : h2 - h1;
+        Num deltaHue = Angle("hue angle difference", "Δh′", isGrey ? 0 : turned);
+        Num deltaH = Step("hue difference", "ΔH′", 2 * Num.Sqrt(c1 * c2) * Num.Sin(deltaHue / 2));
+        Num meanL = Step("mean lightness", "L′_m", (l1 + l2) / 2);
+        Num meanC = Step("mean chroma", "C′_m", (c1 + c2) / 2);
+        Num middle = isTurned ? Turned((h1 + h2) / 2, h1.Value + h2.Value < 2 * Math.PI, "180°", Math.PI) : (h1 + h2) / 2;
+        Num hue = Angle("mean hue angle", "h′_m", isGrey ? h1 + h2 : middle);
+        Num weighting = Step(
+            "hue weighting",
+            "T",
+            1 - (0.17 * Num.Cos(hue - Degrees("30°", 30))) + (0.24 * Num.Cos(2 * hue)) + (0.32 * Num.Cos((3 * hue) + Degrees("6°", 6)))
+                - (0.20 * Num.Cos((4 * hue) - Degrees("63°", 63))));
+        Num fromBlue = (hue - Degrees("275°", 275)) / Degrees("25°", 25);
+        Num theta = Angle("rotation in the blue", "Δθ", Degrees("30°", 30) * Num.Exp(-Num.Square(fromBlue)));
+        Num rc = Step("chroma of the rotation", "R_C", 2 * Num.Sqrt(Saturating(meanC)));
+        Num fromMiddle = Num.Square(meanL - 50);
+        Num sl = Step("lightness weight", "S_L", 1 + (0.015 * fromMiddle / Num.Sqrt(20 + fromMiddle)));
+        Num sc = Step("chroma weight", "S_C", 1 + (0.045 * meanC));
+        Num sh = Step("hue weight", "S_H", 1 + (0.015 * meanC * weighting));
+        Num rt = Step("rotation term", "R_T", -(Num.Sin(2 * theta) * rc));
+        Num c = deltaC / sc;
+        Num h = deltaH / sh;
+        return Step("CIEDE2000 colour difference", "ΔE_00",
+            Num.Sqrt(Num.Square(deltaL / sl) + Num.Square(c) + Num.Square(h) + (rt * c * h)));
+
+        Num Given(string symbol, double value) => t.Given(symbol, value, Measure.Number);
+
+        Num Degrees(string symbol, double degrees) => t.Given(symbol, degrees * Degree, Measure.Angle);
+
+        Num Step(string name, string symbol, Num formula) => t.Step(name, symbol, Measure.Number, Paper, formula);
+
+        Num Angle(string name, string symbol, Num formula) => t.Step(name, symbol, Measure.Angle, Paper, formula);
+
+        Num Turned(Num angle, bool onwards, string symbol, double turn) =>
+            onwards ? angle + t.Given(symbol, turn, Measure.Angle) : angle - t.Given(symbol, turn, Measure.Angle);
+
+        Num Saturating(Num chroma)
+        {
+            Num seventh = Num.Power(chroma, 7);
+            return seventh / (seventh + Num.Power(t.Number(25), 7));
+        }
     }
 
-    public double MeanChromaAb { get; }
-
-    public double G { get; }
-
-    public double A1 { get; }
-
-    public double A2 { get; }
-
-    public double C1 { get; }
-
-    public double C2 { get; }
-
-    public double H1 { get; }
-
-    public double H2 { get; }
-
-    /// <summary>One of the two has no hue.</summary>
-    public bool IsGrey { get; }
-
-    public double DeltaL { get; }
-
-    public double DeltaC { get; }
-
-    /// <summary>−360°, 0 or 360°: what brings the hue difference into −180° … 180°.</summary>
-    public double Turn { get; }
-
-    public double DeltaHue { get; }
-
-    public double DeltaH { get; }
-
-    public double MeanL { get; }
-
-    public double MeanC { get; }
-
-    /// <summary>−180°, 0 or 180°: what brings the mean hue to the shorter arc.</summary>
-    public double MeanTurn { get; }
-
-    public double MeanHue { get; }
-
-    public double T { get; }
-
-    public double DeltaTheta { get; }
-
-    public double RC { get; }
-
-    public double SL { get; }
-
-    public double SC { get; }
-
-    public double SH { get; }
-
-    public double RT { get; }
-
-    public double Difference { get; }
-
-    /// <summary>0 to 360°, and 0 where there is no hue.</summary>
-    public static double Hue(double a, double b)
+    /// <summary>The hue angle 0 to 360° by the quadrant of a and b, and 0 where there is no hue.</summary>
+    public static Num Hue(Num a, Num b, Trace? t = null)
     {
-        if (a == 0 && b == 0)
+        if (a.Value == 0)
         {
-            return 0;
+            return b.Value == 0 ? 0
+                : b.Value > 0 ? t.Given("90°", Math.PI / 2, Measure.Angle)
+                : t.Given("270°", 1.5 * Math.PI, Measure.Angle);
         }
 
-        double angle = Math.Atan2(b, a);
-        return angle < 0 ? angle + (2 * Math.PI) : angle;
+        Num angle = Num.Arctan(b / a);
+        return a.Value < 0 ? t.Given("180°", Math.PI, Measure.Angle) + angle
+            : b.Value < 0 ? t.Given("360°", 2 * Math.PI, Measure.Angle) + angle
+            : angle;
     }
-
-    // Exactly opposite hues count as 180° apart and no more. Rounding must not decide that, for the formula jumps there.
-    private static double WholeTurn(double difference) =>
-        Math.Abs(difference) <= Math.PI + 1e-12 ? 0 : difference > 0 ? -2 * Math.PI : 2 * Math.PI;
 }

@@ -1,5 +1,3 @@
-using System;
-
 namespace Refinish.Colours;
 
 /// <summary>Fresnel reflection of unpolarised light at a clear smooth surface, from air.</summary>
@@ -17,22 +15,14 @@ internal static class GlossKernel
 
     public static double Radians(GlossAngle angle) => Degrees(angle) * ColourKernel.Degree;
 
-    public static double Reflectance(double index, double angle)
+    public static Num Reflectance(Num index, Num angle)
     {
-        double cos = Math.Cos(angle);
-        double sin = Math.Sin(angle);
-        double root = Math.Sqrt((index * index) - (sin * sin));
-        double across = (cos - root) / (cos + root);
-        double along = ((index * index * cos) - root) / ((index * index * cos) + root);
-        return ((across * across) + (along * along)) / 2;
+        Num cos = Num.Cos(angle);
+        Num root = Num.Sqrt(Num.Square(index) - Num.Square(Num.Sin(angle)));
+        Num across = (cos - root) / (cos + root);
+        Num along = ((Num.Square(index) * cos) - root) / ((Num.Square(index) * cos) + root);
+        return (Num.Square(across) + Num.Square(along)) / 2;
     }
 
-    public static Expression Formula(Expression index, Expression angle)
-    {
-        Expression cos = Expression.Cos(angle);
-        Expression root = Expression.Sqrt(Expression.Square(index) - Expression.Square(Expression.Sin(angle)));
-        Expression across = (cos - root) / (cos + root);
-        Expression along = ((Expression.Square(index) * cos) - root) / ((Expression.Square(index) * cos) + root);
-        return (Expression.Square(across) + Expression.Square(along)) / 2;
-    }
+    public static Num Gloss(Num reflectance, Num standard) => 100 * reflectance / standard;
 }

@@ -76,21 +76,11 @@ public sealed record GlossLevel
     public override string ToString() =>
         Name + ": 60° " + Band(Least60, Most60) + (Least85 is null && Most85 is null ? string.Empty : ", 85° " + Band(Least85, Most85));
 
-    private static ComparisonOutcome Held(double? value, double? least, double? most, bool aboveLeast)
-    {
-        if (least is null && most is null)
-        {
-            return ComparisonOutcome.Within;
-        }
-
-        if (value is not double gloss)
-        {
-            return ComparisonOutcome.CannotBeJudged;
-        }
-
-        bool under = least is double low && (gloss < low || (aboveLeast && gloss == low));
-        return under || gloss > most ? ComparisonOutcome.Beyond : ComparisonOutcome.Within;
-    }
+    private static ComparisonOutcome Held(double? gloss, double? least, double? most, bool aboveLeast) =>
+        least is null && most is null ? ComparisonOutcome.Within
+        : gloss is null ? ComparisonOutcome.CannotBeJudged
+        : gloss < least || gloss > most || (aboveLeast && gloss == least) ? ComparisonOutcome.Beyond
+        : ComparisonOutcome.Within;
 
     private string Band(double? least, double? most) => (least, most) switch
     {

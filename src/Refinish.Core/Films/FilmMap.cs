@@ -2,6 +2,7 @@ using System;
 using System.Collections.Generic;
 using System.Globalization;
 using System.IO;
+using System.Linq;
 using Refinish.Fixtures;
 using UnitsNet;
 
@@ -19,37 +20,17 @@ namespace Refinish.Films;
 /// </code></example>
 public sealed class FilmMap
 {
-    private readonly double[] films;
-
     internal FilmMap(StrokePlan plan, TriangleMesh mesh, SprayFilmLimits limits, double[] films, double[] areas)
     {
-        this.films = films;
+        Films = films;
         Plan = plan;
         Mesh = mesh;
         Limits = limits;
         Whole = FilmMapZone.Of(null, films, areas, limits, static _ => true)!;
-        SortedDictionary<int, FixtureZoneKind?> kinds = [];
-        foreach (MeshTriangle triangle in mesh.Triangles)
-        {
-            kinds[triangle.Zone is FixtureZoneKind kind ? (int)kind : int.MaxValue] = triangle.Zone;
-        }
-
-        List<FilmMapZone> zones = [];
-        foreach (FixtureZoneKind? kind in kinds.Values)
-        {
-            if (FilmMapZone.Of(kind, films, areas, limits, i => mesh.Triangles[i].Zone == kind) is FilmMapZone zone)
-            {
-                zones.Add(zone);
-            }
-        }
-
-        Zones = new ValueList<FilmMapZone>(zones);
-        double landed = 0;
-        for (int i = 0; i < films.Length; i++)
-        {
-            landed += films[i] * areas[i];
-        }
-
+        Zones = new ValueList<FilmMapZone>(mesh.Triangles
+            .Select(triangle => triangle.Zone).Distinct().OrderBy(kind => kind is null ? int.MaxValue : (int)kind)
+            .Select(kind => FilmMapZone.Of(kind, films, areas, limits, i => mesh.Triangles[i].Zone == kind)).OfType<FilmMapZone>());
+        double landed = films.Zip(areas, static (film, area) => film * area).Sum();
         Balance = new SprayBalance(plan.Gun.FluidRate.CubicMetersPerSecond, plan.Gun.TransferEfficiency.DecimalFractions, plan.TriggerSeconds, landed);
     }
 
@@ -75,13 +56,13 @@ public sealed class FilmMap
     public IReadOnlyList<Caution> Cautions { get; } = Refinish.Cautions.ForMist;
 
     /// <summary>The film in metres, one value a triangle.</summary>
-    internal double[] Films => films;
+    internal double[] Films { get; }
 
     /// <summary>The wet film on one triangle.</summary>
     /// <param name="triangle">Its place in <see cref="Mesh"/>.</param>
     /// <returns>The film at its centroid.</returns>
     /// <exception cref="ArgumentOutOfRangeException">No such place.</exception>
-    public Length WetFilm(int triangle) => Length.FromMeters(films[Guard.Count(triangle, 0, films.Length - 1, nameof(triangle))]);
+    public Length WetFilm(int triangle) => Length.FromMeters(Films[Guard.Count(triangle, 0, Films.Length - 1, nameof(triangle))]);
 
     /// <summary>Writes the mesh with its film as a binary PLY file: micrometres and a colour on every vertex, micrometres on every face.</summary>
     /// <param name="stream">Where to; it is left open.</param>

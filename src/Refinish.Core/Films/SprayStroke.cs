@@ -17,9 +17,6 @@ namespace Refinish.Films;
 /// </code></example>
 public sealed record SprayStroke
 {
-    private readonly double speed;
-    private readonly double fanTurn;
-
     /// <summary>Where the nozzle is when the trigger is pulled.</summary>
     /// <exception cref="ArgumentOutOfRangeException">A coordinate is not finite.</exception>
     public required MeshPoint Start
@@ -53,32 +50,32 @@ public sealed record SprayStroke
     /// <exception cref="ArgumentOutOfRangeException">Outside the range.</exception>
     public required Speed Speed
     {
-        get => Speed.FromMetersPerSecond(speed);
-        init => speed = Guard.Within(value, StrokeSettings.Speeds, nameof(Speed));
+        get => Speed.FromMetersPerSecond(SpeedSi);
+        init => SpeedSi = Guard.Within(value, StrokeSettings.Speeds, nameof(Speed));
     }
 
     /// <summary>How far the fan is turned about the aim from standing across the travel, −90° to 90°; 0 unless it is set.</summary>
     /// <exception cref="ArgumentOutOfRangeException">Outside the range.</exception>
     public Angle FanTurn
     {
-        get => Angle.FromRadians(fanTurn);
-        init => fanTurn = Guard.Within(value, Bounds.Between(-Math.PI / 2, Math.PI / 2, Measure.Angle), nameof(FanTurn));
+        get => Angle.FromRadians(FanTurnSi);
+        init => FanTurnSi = Guard.Within(value, Bounds.Between(-Math.PI / 2, Math.PI / 2, Measure.Angle), nameof(FanTurn));
     }
 
     /// <summary>From nozzle place to nozzle place.</summary>
     public Length Length => Length.FromMeters(LengthSi);
 
     /// <summary>How long the trigger is pulled: length over speed.</summary>
-    public TimeSpan TriggerTime => Durations.FromSeconds(LengthSi / speed);
+    public TimeSpan TriggerTime => Durations.FromSeconds(LengthSi / SpeedSi);
 
     internal double LengthSi => MeshPoint.Difference(End, Start).Norm;
 
-    internal double SpeedSi => speed;
+    internal double SpeedSi { get; private init; }
 
-    internal double FanTurnSi => fanTurn;
+    internal double FanTurnSi { get; private init; }
 
     /// <summary>The stroke in one line, in metric units.</summary>
     /// <returns>Text such as <c>(0 mm, 300 mm, 200 mm) to (1524 mm, 300 mm, 200 mm) at 45 cm/s</c>.</returns>
     public override string ToString() =>
-        string.Format(CultureInfo.InvariantCulture, "{0} to {1} at {2}", Start, End, Measure.Speed.Format(speed));
+        string.Format(CultureInfo.InvariantCulture, "{0} to {1} at {2}", Start, End, Measure.Speed.Format(SpeedSi));
 }

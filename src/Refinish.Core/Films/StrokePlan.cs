@@ -1,6 +1,7 @@
 using System;
 using System.Collections.Generic;
 using System.Globalization;
+using System.Linq;
 using System.Threading;
 using Refinish.Fixtures;
 using UnitsNet;
@@ -102,10 +103,7 @@ public sealed record StrokePlan
     /// <exception cref="ArgumentOutOfRangeException"><paramref name="longestEdge"/> is outside its range, or the mesh has no area.</exception>
     /// <exception cref="OperationCanceledException">It was stopped.</exception>
     public FilmMap SprayOnto(
-        TriangleMesh mesh,
-        Length longestEdge,
-        SprayFilmLimits limits,
-        IProgress<double>? progress = null,
+        TriangleMesh mesh, Length longestEdge, SprayFilmLimits limits, IProgress<double>? progress = null,
         CancellationToken cancellation = default)
     {
         Guard.NotNull(mesh, nameof(mesh));
@@ -118,12 +116,9 @@ public sealed record StrokePlan
 
     /// <summary>The number of strokes, the trigger time and the volume in one line, in metric units.</summary>
     /// <returns>Text such as <c>12 strokes, 0.8 min of trigger, 144 mL</c>.</returns>
-    public override string ToString() => string.Format(
-        CultureInfo.InvariantCulture,
-        "{0} strokes, {1} of trigger, {2}",
-        Strokes.Count,
-        Measure.Minutes.Format(TriggerSeconds, DisplayUnits.Si, 3),
-        Measure.Liquid.Format(SprayedVolume.CubicMeters, DisplayUnits.Si, 3));
+    public override string ToString() =>
+        Strokes.Count.ToString(CultureInfo.InvariantCulture) + " strokes, " + Measure.Minutes.Format(TriggerSeconds, DisplayUnits.Si, 3)
+        + " of trigger, " + Measure.Liquid.Format(SprayedVolume.CubicMeters, DisplayUnits.Si, 3);
 
     internal FilmMap Map(TriangleMesh mesh, SprayFaces faces, SprayFilmLimits limits, IProgress<double>? progress, CancellationToken cancellation)
     {
@@ -142,13 +137,7 @@ public sealed record StrokePlan
     internal SprayFan[] Fans()
     {
         double landing = Gun.FluidRate.CubicMetersPerSecond * Gun.TransferEfficiency.DecimalFractions;
-        SprayFan[] fans = new SprayFan[Strokes.Count];
-        for (int i = 0; i < fans.Length; i++)
-        {
-            fans[i] = new SprayFan(Strokes[i], Pattern, landing);
-        }
-
-        return fans;
+        return [.. Strokes.Select(stroke => new SprayFan(stroke, Pattern, landing))];
     }
 
     private static StrokePlan Panel(SprayGun gun, FanPattern pattern, StrokeSettings settings, Length length, Length width, bool crossed)
@@ -158,7 +147,7 @@ public sealed record StrokePlan
         Bounds size = Bounds.Between(0.05, 10, Measure.Length);
         double x = Guard.Within(length, size, nameof(length));
         double y = Guard.Within(width, size, nameof(width));
-        double spacing = FanPatternKernel.Width(pattern.WidthSi, settings.DistanceSi, pattern.ReferenceSi) * (1 - settings.OverlapSi);
+        double spacing = FanPatternKernel.Width(pattern.WidthSi, settings.DistanceSi, pattern.ReferenceSi).Value * (1 - settings.OverlapSi);
         List<SprayStroke> strokes = [];
         Add(x, y, static (along, across, z) => new(along, across, z));
         if (crossed)

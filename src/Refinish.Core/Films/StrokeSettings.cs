@@ -1,5 +1,4 @@
 using System;
-using System.Globalization;
 using UnitsNet;
 
 namespace Refinish.Films;
@@ -19,58 +18,49 @@ public sealed record StrokeSettings
 {
     internal static readonly Bounds Speeds = Bounds.Between(0.01, 3, Measure.Speed);
 
-    private readonly double distance;
-    private readonly double speed;
-    private readonly double overlap;
-    private readonly double triggerLead;
-
     /// <summary>From nozzle to surface, 50 mm to 1 m.</summary>
     /// <exception cref="ArgumentOutOfRangeException">Outside the range.</exception>
     public required Length Distance
     {
-        get => Length.FromMeters(distance);
-        init => distance = Guard.Within(value, Bounds.Between(0.05, 1, Measure.Length), nameof(Distance));
+        get => Length.FromMeters(DistanceSi);
+        init => DistanceSi = Guard.Within(value, Bounds.Between(0.05, 1, Measure.Length), nameof(Distance));
     }
 
     /// <summary>Of the gun along a stroke, 1 to 300 cm/s.</summary>
     /// <exception cref="ArgumentOutOfRangeException">Outside the range.</exception>
     public required Speed Speed
     {
-        get => Speed.FromMetersPerSecond(speed);
-        init => speed = Guard.Within(value, Speeds, nameof(Speed));
+        get => Speed.FromMetersPerSecond(SpeedSi);
+        init => SpeedSi = Guard.Within(value, Speeds, nameof(Speed));
     }
 
     /// <summary>Part of the fan's width that covers the stroke before, 0 to 90 %.</summary>
     /// <exception cref="ArgumentOutOfRangeException">Outside the range.</exception>
     public required Ratio Overlap
     {
-        get => Ratio.FromDecimalFractions(overlap);
-        init => overlap = Guard.Within(value, Bounds.Between(0, 0.9, Measure.Percent), nameof(Overlap));
+        get => Ratio.FromDecimalFractions(OverlapSi);
+        init => OverlapSi = Guard.Within(value, Bounds.Between(0, 0.9, Measure.Percent), nameof(Overlap));
     }
 
     /// <summary>How far past the edge the trigger is pulled and released, 0 to 0.5 m.</summary>
     /// <exception cref="ArgumentOutOfRangeException">Outside the range.</exception>
     public required Length TriggerLead
     {
-        get => Length.FromMeters(triggerLead);
-        init => triggerLead = Guard.Within(value, Bounds.NotNegative(Measure.Length, 0.5), nameof(TriggerLead));
+        get => Length.FromMeters(TriggerLeadSi);
+        init => TriggerLeadSi = Guard.Within(value, Bounds.NotNegative(Measure.Length, 0.5), nameof(TriggerLead));
     }
 
-    internal double DistanceSi => distance;
+    internal double DistanceSi { get; private init; }
 
-    internal double SpeedSi => speed;
+    internal double SpeedSi { get; private init; }
 
-    internal double OverlapSi => overlap;
+    internal double OverlapSi { get; private init; }
 
-    internal double TriggerLeadSi => triggerLead;
+    internal double TriggerLeadSi { get; private init; }
 
     /// <summary>The settings in one line, in metric units.</summary>
     /// <returns>Text such as <c>200 mm away at 45 cm/s, 50 % overlap, trigger 50 mm past the edges</c>.</returns>
-    public override string ToString() => string.Format(
-        CultureInfo.InvariantCulture,
-        "{0} away at {1}, {2} overlap, trigger {3} past the edges",
-        Measure.Length.Format(distance),
-        Measure.Speed.Format(speed),
-        Measure.Percent.Format(overlap),
-        Measure.Length.Format(triggerLead));
+    public override string ToString() =>
+        Measure.Length.Format(DistanceSi) + " away at " + Measure.Speed.Format(SpeedSi) + ", " + Measure.Percent.Format(OverlapSi)
+        + " overlap, trigger " + Measure.Length.Format(TriggerLeadSi) + " past the edges";
 }

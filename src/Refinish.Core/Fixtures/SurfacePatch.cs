@@ -1,5 +1,6 @@
 using System;
 using System.Globalization;
+using System.Linq;
 using UnitsNet;
 
 namespace Refinish.Fixtures;
@@ -17,22 +18,36 @@ namespace Refinish.Fixtures;
 /// </code></example>
 public sealed record SurfacePatch
 {
+    private readonly Func<Trace?, Num> plain;
+    private readonly Func<Trace?, Num, Num>? tilt;
+    private readonly Lazy<double> slope;
     private readonly double area;
     private readonly double relativeError;
-    private readonly double slope;
     private readonly double openings;
 
-    internal SurfacePatch(WorkingStep step, FixtureZoneKind zone, double slope, Expression? slopeFormula = null, double relativeError = 0, double factor = 1, double openings = 0)
+    /// <summary>Makes a patch of its formulas.</summary>
+    /// <param name="plain">The plain area; with a derivation its last step, which names the patch.</param>
+    /// <param name="zone">The part of the fixture it belongs to.</param>
+    /// <param name="slope">The slope, which may use the plain area; level where there is none. See <see cref="Upright"/>.</param>
+    /// <param name="relativeError">How far quadrature may be off.</param>
+    /// <param name="factor">Developed over plain area.</param>
+    /// <param name="openings">The openings that are taken off.</param>
+    internal SurfacePatch(
+        Func<Trace?, Num> plain, FixtureZoneKind zone, Func<Trace?, Num, Num>? slope = null, double relativeError = 0, double factor = 1,
+        double openings = 0)
     {
-        Step = step;
-        area = step.Value;
+        this.plain = plain;
+        area = plain(null).Value;
         Zone = zone;
-        this.slope = slope;
+        tilt = slope;
+        this.slope = new Lazy<double>(() => area == 0 ? 0 : Slope(null, area).Value);
         this.relativeError = relativeError;
         this.openings = openings;
         DevelopedFactor = factor;
-        SlopeFormula = slopeFormula ?? (slope == 0 ? Expression.Number(0) : slope == Math.PI / 2 ? Expression.Pi() / 2 : Expression.Quantity("φ", slope, Measure.Angle));
     }
+
+    /// <summary>The slope of what is upright.</summary>
+    internal static Func<Trace?, Num, Num> Upright { get; } = static (t, _) => t.Pi() / 2;
 
     /// <summary>What it is, in words.</summary>
     public string Name => Step.Name;
@@ -47,7 +62,7 @@ public sealed record SurfacePatch
     public Area ErrorBound => Area.FromSquareMeters(Math.Abs(area) * relativeError);
 
     /// <summary>0° level, 90° upright, 180° an underside; the mean weighted by area where it varies.</summary>
-    public Angle SlopeFromHorizontal => Angle.FromRadians(slope);
+    public Angle SlopeFromHorizontal => Angle.FromRadians(slope.Value);
 
     /// <summary>Developed over plain area: texture, joints, profile; 1 for a smooth surface.</summary>
     public double DevelopedFactor { get; }
@@ -59,19 +74,15 @@ public sealed record SurfacePatch
     public Area CoatedArea => Area.FromSquareMeters(Coated);
 
     /// <summary>The formula of the plain area with its numbers and its source.</summary>
-    public WorkingStep Step { get; }
+    public WorkingStep Step => field ??= Trace.Of("patch", plain).Steps.Last();
 
-    internal double Coated => (area * DevelopedFactor) - openings;
-
-    internal Expression SlopeFormula { get; }
-
-    internal bool IsPlain => DevelopedFactor == 1 && openings == 0;
+    internal double Coated => Left(null, area).Value;
 
     /// <summary>Whether two patches have the same name, zone, areas and slope.</summary>
     /// <param name="other">The patch to compare with.</param>
     /// <returns><see langword="true"/> when they are alike.</returns>
     public bool Equals(SurfacePatch? other) =>
-        other is not null && Name == other.Name && Zone == other.Zone && area.Equals(other.area) && slope.Equals(other.slope)
+        other is not null && Name == other.Name && Zone == other.Zone && area.Equals(other.area) && slope.Value.Equals(other.slope.Value)
         && relativeError.Equals(other.relativeError) && openings.Equals(other.openings) && DevelopedFactor.Equals(other.DevelopedFactor);
 
     /// <inheritdoc/>
@@ -85,19 +96,22 @@ public sealed record SurfacePatch
         Name,
         Measure.Area.Format(Coated),
         Zone,
-        Measure.Angle.Format(slope));
+        Measure.Angle.Format(slope.Value));
 
-    /// <summary>A patch whose formula already stands in a derivation.</summary>
-    internal static SurfacePatch Of(Workings workings, string symbol, FixtureZoneKind zone, double slope, double relativeError = 0, double factor = 1, double openings = 0)
+    /// <summary>The plain area, a step of the derivation.</summary>
+    internal Num Plain(Trace? t) => t is null ? area : plain(t);
+
+    /// <summary>The slope with its formula, in which the plain area is a symbol.</summary>
+    internal Num Slope(Trace? t, Num plain) => tilt?.Invoke(t, plain) ?? 0;
+
+    /// <summary>What gets coated, a step of its own where that is not the plain area.</summary>
+    internal Num Written(Trace t, Num plain) => DevelopedFactor == 1 && openings == 0
+        ? plain
+        : t.Step(Name + ", coated", "C_" + t.Count.ToString(CultureInfo.InvariantCulture), Measure.Area, PatchLedger.Plane, Left(t, plain));
+
+    private Num Left(Trace? t, Num plain)
     {
-        foreach (WorkingStep step in workings.AllSteps())
-        {
-            if (step.Symbol == symbol)
-            {
-                return new(step, zone, slope, null, relativeError, factor, openings);
-            }
-        }
-
-        throw new InvalidOperationException("The derivation has no step " + symbol + ".");
+        Num whole = DevelopedFactor == 1 ? plain : plain * t.Given("k", DevelopedFactor, Measure.Number);
+        return openings == 0 ? whole : whole - t.Given("A_open", openings, Measure.Area);
     }
 }

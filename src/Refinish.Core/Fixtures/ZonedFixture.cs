@@ -190,21 +190,23 @@ public sealed record ZonedFixture : IFixture
     /// <inheritdoc/>
     public Workings Workings()
     {
-        List<WorkingStep> after =
-            [new("edge to be taped", "P_mask", Expression.Quantity("p", edge, Measure.Length), edge, Measure.Length, mesh is null
-                ? Given : MeshZones.OpenEdges)];
+        List<Func<Trace, Num>> after =
+        [
+            t => t.Step("edge to be taped", "P_mask", Measure.Length, mesh is null ? Given : MeshZones.OpenEdges,
+                t.Given("p", edge, Measure.Length)),
+        ];
         if (water is double volume)
         {
-            after.Add(new("water it holds", "V", Expression.Quantity("v", volume, Measure.Capacity), volume, Measure.Capacity, Given));
+            after.Add(t => t.Step("water it holds", "V", Measure.Capacity, Given, t.Given("v", volume, Measure.Capacity)));
         }
 
         if (measured is double whole)
         {
-            Expression ratio = Expression.Quantity("A", Coated, Measure.Area) / Expression.Quantity("A_whole", whole, Measure.Area);
-            after.Add(new("parts against the area measured as a whole", "k_A", ratio, Coated / whole, Measure.Number, Check));
+            after.Add(t => t.Step("parts against the area measured as a whole", "k_A", Measure.Number, Check,
+                t.Given("A", Coated, Measure.Area) / t.Given("A_whole", whole, Measure.Area)));
         }
 
-        return PatchLedger.Write("Fixture by zones", Patches, Coated, [], after);
+        return PatchLedger.Write("Fixture by zones", Patches, [], [.. after]);
     }
 
     /// <summary>Whether two fixtures have the same name, parts, edge, capacity, measured area and mesh.</summary>

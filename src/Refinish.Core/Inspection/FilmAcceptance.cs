@@ -1,7 +1,7 @@
 using System;
 using System.Collections.Generic;
-using System.Globalization;
 using System.Linq;
+using Refinish.Films;
 using UnitsNet;
 
 namespace Refinish.Inspection;
@@ -49,10 +49,10 @@ public sealed record FilmAcceptance
     public IReadOnlyList<Length> Spots => [.. spots.Select(spot => Length.FromMeters(spot))];
 
     /// <summary>Mean of the spots.</summary>
-    public Length Mean => Length.FromMeters(MeanOf(spots));
+    public Length Mean => Length.FromMeters(MeanOf().Value);
 
     /// <summary>Standard deviation of the spots (n − 1); <see langword="null"/> for a single spot.</summary>
-    public Length? StandardDeviation => spots.Count < 2 ? null : Length.FromMeters(Deviation());
+    public Length? StandardDeviation => spots.Count < 2 ? null : Length.FromMeters(Deviation().Value);
 
     /// <summary>The mean and the lowest and highest spot, each against its limit.</summary>
     public IReadOnlyList<LimitComparison> Comparisons { get; }
@@ -62,51 +62,21 @@ public sealed record FilmAcceptance
 
     /// <summary>How mean and deviation follow from the spots.</summary>
     /// <returns>The derivation.</returns>
-    public Workings Workings()
-    {
-        Expression n = Expression.Quantity("n", spots.Count, Measure.Number);
-        Expression[] readings = [.. spots.Select((spot, i) => Expression.Quantity("d_" + (i + 1).ToString(CultureInfo.InvariantCulture), spot, Measure.Film))];
-        WorkingStep mean = new("mean of the spots", "d_m", Expression.Sum(readings) / n, Mean.Meters, Measure.Film, Rule);
-        List<WorkingStep> steps = [mean];
-        if (StandardDeviation is Length deviation)
-        {
-            Expression squares = Expression.Sum(readings.Select(reading => Expression.Square(reading - mean.Result())));
-            steps.Add(new WorkingStep("standard deviation", "s", Expression.Sqrt(squares / (n - 1)), deviation.Meters, Measure.Film, Rule));
-        }
-
-        return new Workings("Dry film found", steps);
-    }
+    public Workings Workings() => Trace.Of("Dry film found", [MeanOf, .. spots.Count < 2 ? [] : (Func<Trace, Num>[])[Deviation]]);
 
     /// <summary>The outcome in one line, in metric units.</summary>
     /// <returns>Text such as <c>accepted: mean 128 µm</c>.</returns>
     public override string ToString() => (IsAccepted ? "accepted" : "not accepted") + ": mean " + Measure.Film.Format(Mean.Meters, DisplayUnits.Si, 3);
 
-    private static double MeanOf(ValueList<double> values)
-    {
-        double sum = 0;
-        foreach (double value in values)
-        {
-            sum += value;
-        }
+    private Num MeanOf(Trace? t = null) =>
+        t.Step("mean of the spots", "d_m", Measure.Film, Rule, StatisticsKernel.Mean(spots, t, "d_", Measure.Film));
 
-        return sum / values.Count;
-    }
-
-    private double Deviation()
-    {
-        double mean = MeanOf(spots);
-        double squares = 0;
-        foreach (double spot in spots)
-        {
-            squares += (spot - mean) * (spot - mean);
-        }
-
-        return Math.Sqrt(squares / (spots.Count - 1));
-    }
+    private Num Deviation(Trace? t = null) =>
+        t.Step("standard deviation", "s", Measure.Film, Rule, StatisticsKernel.Deviation(spots, MeanOf(t), t, "d_", Measure.Film));
 
     private IEnumerable<LimitComparison> Compare()
     {
-        double mean = MeanOf(spots);
+        double mean = MeanOf().Value;
         double least = Specification.Minimum.Meters;
         double most = Specification.Maximum.Meters;
         yield return new("mean film against the least", mean, least, LimitSense.AtLeast, Measure.Film, Specification.Source, "another coat within the recoat window");

@@ -11,12 +11,6 @@ public sealed record FilmAcceptanceRule
 {
     private static readonly Bounds Factors = Bounds.Between(0.01, 10, Measure.Percent);
 
-    private readonly double? meanAtLeast;
-    private readonly double? meanAtMost;
-    private readonly double? eachAtLeast;
-    private readonly double? eachAtMost;
-    private readonly double? shareAtLeast;
-
     /// <summary>Name of the rule.</summary>
     /// <exception cref="ArgumentException">The text is empty.</exception>
     public required string Name
@@ -37,40 +31,40 @@ public sealed record FilmAcceptanceRule
     /// <exception cref="ArgumentOutOfRangeException">Outside 1 to 1000 %.</exception>
     public Ratio? MeanAtLeast
     {
-        get => Given(meanAtLeast);
-        init => meanAtLeast = Part(value, nameof(MeanAtLeast));
+        get;
+        init => field = Part(value, Factors, nameof(MeanAtLeast));
     }
 
     /// <summary>Most mean, as a part of the specified most; <see langword="null"/> for no rule.</summary>
     /// <exception cref="ArgumentOutOfRangeException">Outside 1 to 1000 %.</exception>
     public Ratio? MeanAtMost
     {
-        get => Given(meanAtMost);
-        init => meanAtMost = Part(value, nameof(MeanAtMost));
+        get;
+        init => field = Part(value, Factors, nameof(MeanAtMost));
     }
 
     /// <summary>Least single value, as a part of the specified least; <see langword="null"/> for no rule.</summary>
     /// <exception cref="ArgumentOutOfRangeException">Outside 1 to 1000 %.</exception>
     public Ratio? EachAtLeast
     {
-        get => Given(eachAtLeast);
-        init => eachAtLeast = Part(value, nameof(EachAtLeast));
+        get;
+        init => field = Part(value, Factors, nameof(EachAtLeast));
     }
 
     /// <summary>Most single value, as a part of the specified most; <see langword="null"/> for no rule.</summary>
     /// <exception cref="ArgumentOutOfRangeException">Outside 1 to 1000 %.</exception>
     public Ratio? EachAtMost
     {
-        get => Given(eachAtMost);
-        init => eachAtMost = Part(value, nameof(EachAtMost));
+        get;
+        init => field = Part(value, Factors, nameof(EachAtMost));
     }
 
     /// <summary>Least part of all values that has to be at or above the specified least; <see langword="null"/> for no rule.</summary>
     /// <exception cref="ArgumentOutOfRangeException">Outside 1 to 100 %.</exception>
     public Ratio? ShareAtLeast
     {
-        get => Given(shareAtLeast);
-        init => shareAtLeast = value is Ratio r ? Guard.Within(r, Bounds.Between(0.01, 1, Measure.Percent), nameof(ShareAtLeast)) : null;
+        get;
+        init => field = Part(value, Bounds.Between(0.01, 1, Measure.Percent), nameof(ShareAtLeast));
     }
 
     /// <summary>
@@ -87,21 +81,11 @@ public sealed record FilmAcceptanceRule
         init => field = Guard.NotNull(value, nameof(Source));
     }
 
-    internal double? MeanLow => meanAtLeast;
-
-    internal double? MeanHigh => meanAtMost;
-
-    internal double? EachLow => eachAtLeast;
-
-    internal double? EachHigh => eachAtMost;
-
-    internal double? Share => shareAtLeast;
-
     /// <summary>The name.</summary>
     /// <returns>Text such as <c>spots within a fifth</c>.</returns>
     public override string ToString() => Name;
 
-    private static Ratio? Given(double? part) => part is double p ? Ratio.FromDecimalFractions(p) : null;
-
-    private static double? Part(Ratio? value, string name) => value is Ratio r ? Guard.Within(r, Factors, name) : null;
+    // Held as a fraction, so that 90 % is the same rule as 0.9.
+    private static Ratio? Part(Ratio? value, Bounds bounds, string name) =>
+        value is Ratio part ? Ratio.FromDecimalFractions(Guard.Within(part, bounds, name)) : null;
 }

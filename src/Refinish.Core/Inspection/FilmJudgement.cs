@@ -67,7 +67,7 @@ public sealed record FilmJudgement
     public FilmStatistics Statistics { get; }
 
     /// <summary>Part of the values at or above the specified least.</summary>
-    public Ratio ShareAtLeast => Ratio.FromDecimalFractions(Share);
+    public Ratio ShareAtLeast => Ratio.FromDecimalFractions(Share().Value);
 
     /// <summary>Every part of the rule, each against its limit.</summary>
     public IReadOnlyList<LimitComparison> Comparisons { get; }
@@ -97,61 +97,47 @@ public sealed record FilmJudgement
     public bool IsAccepted => Comparisons.Count > 0 && Sampling?.Outcome != ComparisonOutcome.Beyond
         && Comparisons.All(comparison => comparison.Outcome == ComparisonOutcome.Within);
 
-    private double Share => Statistics.Films.Count(film => film.Meters >= Specification.Minimum.Meters) / (double)Statistics.Count;
-
     /// <summary>How the numbers that the rule looks at follow.</summary>
     /// <returns>The derivation; the statistics are its part.</returns>
-    public Workings Workings()
-    {
-        Expression at = Expression.Quantity("n_ok", Statistics.Films.Count(film => film.Meters >= Specification.Minimum.Meters), Measure.Number);
-        Expression n = Expression.Quantity("n", Statistics.Count, Measure.Number);
-        return new Workings("Films against " + Rule.Name, [new("part at or above the least", "r", at / n, Share, Measure.Percent, Rule.Source)], [Statistics.Workings()]);
-    }
+    public Workings Workings() => Trace.Of("Films against " + Rule.Name, [Statistics.Workings()], Share);
 
     /// <summary>The outcome in one line, in metric units.</summary>
     /// <returns>Text such as <c>not accepted by nominal film, a fifth may be below (80/20): 15 readings, mean 102 µm</c>.</returns>
     public override string ToString() => string.Format(
         CultureInfo.InvariantCulture,
         "{0} by {1}: {2} {3}{5}, mean {4}",
-        IsAccepted ? "accepted" : "not accepted",
-        Rule.Name,
-        Statistics.Count,
-        One + (Statistics.Count == 1 ? string.Empty : "s"),
+        IsAccepted ? "accepted" : "not accepted", Rule.Name, Statistics.Count, One + (Statistics.Count == 1 ? string.Empty : "s"),
         Measure.Film.Format(Statistics.Mean.Meters, DisplayUnits.Si, 3),
         Sampling is not LimitComparison sampling ? string.Empty
             : sampling.Limit is double asked ? " of the " + Figures.Fixed(asked, 0) + " asked for" : ", no plan says how many");
 
     private string One => Rule.Sample == FilmSample.Spot ? "spot" : "reading";
 
+    private Num Share(Trace? t = null) => t.Step("part at or above the least", "r", Measure.Percent, Rule.Source,
+        t.Given("n_ok", Statistics.Values.Count(film => film >= Specification.Minimum.Meters), Measure.Number)
+            / t.Given("n", Statistics.Count, Measure.Number));
+
     private IEnumerable<LimitComparison> Compare()
     {
-        double least = Specification.Minimum.Meters;
-        double most = Specification.Maximum.Meters;
         double mean = Statistics.Mean.Meters;
-        string one = One;
-        if (Rule.MeanLow is double low)
-        {
-            yield return new("mean film against the least", mean, low * least, LimitSense.AtLeast, Measure.Film, Rule.Source, "another coat within the recoat window");
-        }
+        const LimitSense Least = LimitSense.AtLeast;
+        const LimitSense Most = LimitSense.AtMost;
+        LimitComparison?[] parts =
+        [
+            Film("mean film against the least", mean, Rule.MeanAtLeast, Specification.Minimum, Least,
+                "another coat within the recoat window"),
+            Film("mean film against the most", mean, Rule.MeanAtMost, Specification.Maximum, Most, "sand back"),
+            Film("thinnest " + One, Statistics.Minimum.Meters, Rule.EachAtLeast, Specification.Minimum, Least, "another coat there"),
+            Film("thickest " + One, Statistics.Maximum.Meters, Rule.EachAtMost, Specification.Maximum, Most, "sand back there"),
+            Rule.ShareAtLeast is Ratio share
+                ? new("part of the " + One + "s at or above the least", Share().Value, share.DecimalFractions, Least, Measure.Percent,
+                    Rule.Source, "another coat on the thin places")
+                : null,
+        ];
+        return parts.OfType<LimitComparison>();
 
-        if (Rule.MeanHigh is double high)
-        {
-            yield return new("mean film against the most", mean, high * most, LimitSense.AtMost, Measure.Film, Rule.Source, "sand back");
-        }
-
-        if (Rule.EachLow is double thin)
-        {
-            yield return new("thinnest " + one, Statistics.Minimum.Meters, thin * least, LimitSense.AtLeast, Measure.Film, Rule.Source, "another coat there");
-        }
-
-        if (Rule.EachHigh is double thick)
-        {
-            yield return new("thickest " + one, Statistics.Maximum.Meters, thick * most, LimitSense.AtMost, Measure.Film, Rule.Source, "sand back there");
-        }
-
-        if (Rule.Share is double share)
-        {
-            yield return new("part of the " + one + "s at or above the least", Share, share, LimitSense.AtLeast, Measure.Percent, Rule.Source, "another coat on the thin places");
-        }
+        LimitComparison? Film(string name, double film, Ratio? part, Length limit, LimitSense sense, string remedy) => part is Ratio given
+            ? new(name, film, given.DecimalFractions * limit.Meters, sense, Measure.Film, Rule.Source, remedy)
+            : null;
     }
 }

@@ -67,15 +67,10 @@ public sealed record FilmSamplingPlan
     {
         // Square feet turned to square metres may stand a last digit above the step that they are.
         double size = Guard.Within(area, Bounds.Positive(Measure.Area, 10e3), nameof(area)) * (1 - 1e-12);
-        for (int i = 0; i < sizes.Count; i++)
-        {
-            if (size <= sizes[i])
-            {
-                return counts[i];
-            }
-        }
-
-        return counts[counts.Count - 1] + (FurtherCount * (int)Math.Ceiling((size - sizes[sizes.Count - 1]) / furtherArea));
+        int step = sizes.Count(one => one < size);
+        return step < sizes.Count
+            ? counts[step]
+            : counts[step - 1] + (FurtherCount * (int)Math.Ceiling((size - sizes[step - 1]) / furtherArea));
     }
 
     /// <summary>The steps in one line, in metric units.</summary>

@@ -1,7 +1,7 @@
 using System;
 using System.Collections.Generic;
-using System.Globalization;
 using System.Linq;
+using Refinish.Films;
 using UnitsNet;
 
 namespace Refinish.Inspection;
@@ -36,28 +36,16 @@ public sealed record FilmSpot
     public IReadOnlyList<Length> Readings => [.. readings.Select(one => Length.FromMeters(one))];
 
     /// <summary>Mean of the readings.</summary>
-    public Length Mean => Length.FromMeters(Sum() / readings.Count);
+    public Length Mean => Length.FromMeters(MeanOf().Value);
 
     /// <summary>How the mean follows.</summary>
     /// <returns>The derivation.</returns>
-    public Workings Workings()
-    {
-        Expression sum = Expression.Sum(readings.Select((one, i) => Expression.Quantity("d_" + (i + 1).ToString(CultureInfo.InvariantCulture), one, Measure.Film)));
-        return new Workings("Spot, " + Place, [new("spot mean", "d_m", sum / Expression.Quantity("n", readings.Count, Measure.Number), Mean.Meters, Measure.Film, Standard)]);
-    }
+    public Workings Workings() => Trace.Of("Spot, " + Place, MeanOf);
 
     /// <summary>The spot in one line, in metric units.</summary>
     /// <returns>Text such as <c>floor: 122 µm</c>.</returns>
     public override string ToString() => Place + ": " + Measure.Film.Format(Mean.Meters, DisplayUnits.Si, 3);
 
-    private double Sum()
-    {
-        double sum = 0;
-        foreach (double one in readings)
-        {
-            sum += one;
-        }
-
-        return sum;
-    }
+    private Num MeanOf(Trace? t = null) =>
+        t.Step("spot mean", "d_m", Measure.Film, Standard, StatisticsKernel.Mean(readings, t, "d_", Measure.Film));
 }

@@ -64,17 +64,17 @@ public sealed record FilmTolerance
     public double? Factor { get; }
 
     /// <summary>Lower end of the interval; may be below zero; <see langword="null"/> for a single value or an upper interval.</summary>
-    public Length? Lower => Low is double low ? Length.FromMeters(low) : null;
+    public Length? Lower => HasLow ? Length.FromMeters(Low().Value) : null;
 
     /// <summary>Upper end of the interval; <see langword="null"/> for a single value or a lower interval.</summary>
-    public Length? Upper => High is double high ? Length.FromMeters(high) : null;
+    public Length? Upper => HasHigh ? Length.FromMeters(High().Value) : null;
 
     /// <summary>The ends of the interval, each against its limit.</summary>
     public IReadOnlyList<LimitComparison> Comparisons { get; }
 
-    private double? Low => Side == ToleranceSide.Upper ? null : Statistics.Mean.Meters - (Factor * Statistics.StandardDeviation?.Meters);
+    private bool HasLow => Factor is not null && Side != ToleranceSide.Upper;
 
-    private double? High => Side == ToleranceSide.Lower ? null : Statistics.Mean.Meters + (Factor * Statistics.StandardDeviation?.Meters);
+    private bool HasHigh => Factor is not null && Side != ToleranceSide.Lower;
 
     /// <summary>The factor for a number of readings, before any is taken.</summary>
     /// <param name="readings">How many, 2 to 1000.</param>
@@ -95,83 +95,47 @@ public sealed record FilmTolerance
 
     /// <summary>How the interval follows.</summary>
     /// <returns>The derivation; the statistics are its part.</returns>
-    public Workings Workings()
-    {
-        List<WorkingStep> steps = [];
-        if (Factor is double factor)
-        {
-            WorkingStep k = new("tolerance factor", "k", Solution(), factor, Measure.Number, Exact);
-            steps.Add(k);
-            Expression mean = Expression.Quantity("d_m", Statistics.Mean.Meters, Measure.Film);
-            Expression s = Expression.Quantity("s", Statistics.StandardDeviation!.Value.Meters, Measure.Film);
-            if (Low is double low)
-            {
-                steps.Add(new("lower end", "d_low", mean - (k.Result() * s), low, Measure.Film, Exact));
-            }
-
-            if (High is double high)
-            {
-                steps.Add(new("upper end", "d_high", mean + (k.Result() * s), high, Measure.Film, Exact));
-            }
-        }
-
-        return new Workings("Tolerance interval", steps, [Statistics.Workings()]);
-    }
+    public Workings Workings() => Trace.Of(
+        "Tolerance interval",
+        [Statistics.Workings()],
+        [.. HasLow ? [Low] : (Func<Trace, Num>[])[], .. HasHigh ? [High] : (Func<Trace, Num>[])[]]);
 
     /// <summary>The interval in one line, in metric units.</summary>
     /// <returns>Text such as <c>90 % of the surface with 95 % confidence: 56.5 µm to 201 µm</c>.</returns>
     public override string ToString() =>
         Measure.Percent.Format(coverage) + " of the surface with " + Measure.Percent.Format(confidence) + " confidence: " + (Factor is null
             ? "not to be told from one value"
-            : (Low is double low ? Measure.Film.Format(low, DisplayUnits.Si, 3) + (High is null ? " or more" : " to ") : "up to ")
-                + (High is double high ? Measure.Film.Format(high, DisplayUnits.Si, 3) : string.Empty));
+            : (HasLow ? Measure.Film.Format(Low().Value, DisplayUnits.Si, 3) + (HasHigh ? " to " : " or more") : "up to ")
+                + (HasHigh ? Measure.Film.Format(High().Value, DisplayUnits.Si, 3) : string.Empty));
 
     private IEnumerable<LimitComparison> Compare()
     {
         if (Side != ToleranceSide.Upper)
         {
             yield return new(
-                "lower end of the tolerance interval", Low, Specification.Minimum.Meters, LimitSense.AtLeast, Measure.Film, Specification.Source, "more readings, a thicker film or a more even one");
+                "lower end of the tolerance interval", Lower?.Meters, Specification.Minimum.Meters, LimitSense.AtLeast, Measure.Film,
+                Specification.Source, "more readings, a thicker film or a more even one");
         }
 
         if (Side != ToleranceSide.Lower)
         {
             yield return new(
-                "upper end of the tolerance interval", High, Specification.Maximum.Meters, LimitSense.AtMost, Measure.Film, Specification.Source, "more readings, a thinner film or a more even one");
+                "upper end of the tolerance interval", Upper?.Meters, Specification.Maximum.Meters, LimitSense.AtMost, Measure.Film,
+                Specification.Source, "more readings, a thinner film or a more even one");
         }
     }
 
-    private Expression Solution()
-    {
-        int n = Statistics.Count;
-        Expression count = Expression.Quantity("n", n, Measure.Number);
-        Expression freedom = Expression.Quantity("ν", n - 1, Measure.Number);
-        Expression root = Expression.Sqrt(count);
-        Expression gamma = Expression.Quantity("γ", confidence, Measure.Percent);
-        if (Side == ToleranceSide.Both)
-        {
-            return Expression.Solution(
-                "k",
-                ToleranceKernel.Least,
-                ToleranceKernel.Most,
-                k => 2 * Expression.Integral(
-                    "z", 0, ToleranceKernel.Reach, z => Density(z) * Exceeds(freedom * Expression.Square(Expression.Function("r", "r", x => ToleranceKernel.HalfWidth(x, coverage), z / root) / k))),
-                gamma);
-        }
+    private Num K(Trace? t) => t.Step("tolerance factor", "k", Measure.Number, Exact, Num.Solution(
+        Factor!.Value,
+        "k",
+        k => ToleranceKernel.Confidence(Statistics.Count, coverage, Side == ToleranceSide.Both, k, t),
+        t.Given("γ", confidence, Measure.Percent)));
 
-        Expression quantile = Expression.Quantity("z_p", ToleranceKernel.Quantile(coverage), Measure.Number);
-        double edge = ToleranceKernel.Quantile(coverage) * Math.Sqrt(n);
-        return Expression.Solution(
-            "k",
-            ToleranceKernel.Least,
-            ToleranceKernel.Most,
-            k => Expression.Function("Φ", "\\Phi", NormalScore.ChanceOf, -(quantile * root))
-                + Expression.Integral(
-                    "z", -ToleranceKernel.Reach, Math.Min(edge, ToleranceKernel.Reach), z => Density(z) * Exceeds(freedom * Expression.Square((quantile - (z / root)) / k))),
-            gamma);
+    private Num Low(Trace? t = null) => t.Step("lower end", "d_low", Measure.Film, Exact, Mean(t) - (K(t) * Deviation(t)));
 
-        Expression Exceeds(Expression x) => Expression.Function("Q_ν", "Q_\\nu", value => ToleranceKernel.Exceeds(n - 1, value), x);
+    private Num High(Trace? t = null) => t.Step("upper end", "d_high", Measure.Film, Exact, Mean(t) + (K(t) * Deviation(t)));
 
-        static Expression Density(Expression z) => Expression.Function("φ", "\\varphi", ToleranceKernel.Density, z);
-    }
+    private Num Mean(Trace? t) => t.Given("d_m", Statistics.Mean.Meters, Measure.Film);
+
+    private Num Deviation(Trace? t) => t.Given("s", Statistics.StandardDeviation!.Value.Meters, Measure.Film);
 }

@@ -1,7 +1,7 @@
 using System;
 using System.Collections.Generic;
-using System.Globalization;
 using System.Linq;
+using Refinish.Films;
 using UnitsNet;
 
 namespace Refinish.Inspection;
@@ -42,88 +42,49 @@ public sealed record GaugeAdjustment
     {
         this.shim = Guard.Within(shim, Bounds.Positive(Measure.Film, 5e-3), nameof(shim));
         this.shimReadings = new(Guard.List(shimReadings, nameof(shimReadings), 1).Select(one => Guard.Within(one, Readings, nameof(shimReadings))));
-        double mean = Mean(this.shimReadings);
-        Guard.Rule(mean > Mean(bare), nameof(shimReadings), mean, Measure.Film, "a mean above that of the bare surface, ", Mean(bare));
+        double mean = OnShim(null).Value;
+        Guard.Rule(mean > Base().Value, nameof(shimReadings), mean, Measure.Film, "a mean above that of the bare surface, ", Base().Value);
     }
 
     /// <summary>Mean reading on the bare surface.</summary>
-    public Length BaseReading => Length.FromMeters(Mean(bare));
+    public Length BaseReading => Length.FromMeters(Base().Value);
 
     /// <summary>Standard error of the base reading: what no number of readings on the film takes away; <see langword="null"/> for a single one.</summary>
-    public Length? BaseError => Error is double error ? Length.FromMeters(error) : null;
+    public Length? BaseError => bare.Count < 2 ? null : Length.FromMeters(Error().Value);
 
     /// <summary>True thickness per thickness read; 1 without a shim.</summary>
-    public double Scale => shim is double thickness ? thickness / (Mean(shimReadings!) - Mean(bare)) : 1;
-
-    private double? Error
-    {
-        get
-        {
-            if (bare.Count < 2)
-            {
-                return null;
-            }
-
-            double mean = Mean(bare);
-            double squares = 0;
-            foreach (double one in bare)
-            {
-                squares += (one - mean) * (one - mean);
-            }
-
-            return Math.Sqrt(squares / (bare.Count - 1)) / Math.Sqrt(bare.Count);
-        }
-    }
+    public double Scale => Gain().Value;
 
     /// <summary>The film that a reading means.</summary>
     /// <param name="reading">Reading on the coating, −0.1 to 10 mm.</param>
     /// <returns>The film; below zero when the reading is below the base, which says that the base varies more than the film is thick.</returns>
     /// <exception cref="ArgumentOutOfRangeException">Outside the range.</exception>
-    public Length FilmOf(Length reading) => Length.FromMeters((Guard.Within(reading, Readings, nameof(reading)) - Mean(bare)) * Scale);
+    public Length FilmOf(Length reading) => Length.FromMeters(Film(reading).Value);
 
     /// <summary>How base, scale and one film follow.</summary>
     /// <param name="reading">Reading on the coating, −0.1 to 10 mm.</param>
     /// <returns>The derivation.</returns>
     /// <exception cref="ArgumentOutOfRangeException">Outside the range.</exception>
-    public Workings Workings(Length reading)
-    {
-        double film = FilmOf(reading).Meters;
-        Expression n = Expression.Quantity("n", bare.Count, Measure.Number);
-        Expression[] readings = [.. bare.Select((one, i) => Expression.Quantity("b_" + (i + 1).ToString(CultureInfo.InvariantCulture), one, Measure.Film))];
-        WorkingStep ground = new("base reading", "b", Expression.Sum(readings) / n, Mean(bare), Measure.Film, Standard);
-        List<WorkingStep> steps = [ground];
-        if (Error is double error)
-        {
-            Expression squares = Expression.Sum(readings.Select(one => Expression.Square(one - ground.Result())));
-            steps.Add(new("standard error of the base", "s_b", Expression.Sqrt(squares / (n - 1)) / Expression.Sqrt(n), error, Measure.Film, Standard));
-        }
-
-        Expression scale = 1;
-        if (shim is double thickness)
-        {
-            Expression sum = Expression.Sum(shimReadings!.Select((one, i) => Expression.Quantity("r_" + (i + 1).ToString(CultureInfo.InvariantCulture), one, Measure.Film)));
-            Expression mean = sum / Expression.Quantity("m", shimReadings!.Count, Measure.Number);
-            WorkingStep gain = new("scale", "f", Expression.Quantity("t", thickness, Measure.Film) / (mean - ground.Result()), Scale, Measure.Number, Standard);
-            steps.Add(gain);
-            scale = gain.Result();
-        }
-
-        steps.Add(new("film", "d", (Expression.Quantity("r", reading.Meters, Measure.Film) - ground.Result()) * scale, film, Measure.Film, Standard));
-        return new Workings("Gauge adjustment", steps);
-    }
+    public Workings Workings(Length reading) => Trace.Of(
+        "Gauge adjustment", [Base, .. bare.Count < 2 ? [] : (Func<Trace, Num>[])[Error], t => Film(reading, t)]);
 
     /// <summary>The adjustment in one line, in metric units.</summary>
     /// <returns>Text such as <c>base 410 µm, scale 1</c>.</returns>
-    public override string ToString() => "base " + Measure.Film.Format(Mean(bare), DisplayUnits.Si, 4) + ", scale " + Figures.Significant(Scale, 4);
+    public override string ToString() =>
+        "base " + Measure.Film.Format(Base().Value, DisplayUnits.Si, 4) + ", scale " + Figures.Significant(Scale, 4);
 
-    private static double Mean(ValueList<double> values)
-    {
-        double sum = 0;
-        foreach (double value in values)
-        {
-            sum += value;
-        }
+    private Num Base(Trace? t = null) =>
+        t.Step("base reading", "b", Measure.Film, Standard, StatisticsKernel.Mean(bare, t, "b_", Measure.Film));
 
-        return sum / values.Count;
-    }
+    private Num Error(Trace? t = null) => t.Step("standard error of the base", "s_b", Measure.Film, Standard,
+        StatisticsKernel.Deviation(bare, Base(t), t, "b_", Measure.Film) / Num.Sqrt(t.Given("n", bare.Count, Measure.Number)));
+
+    private Num OnShim(Trace? t) => StatisticsKernel.Mean(shimReadings!, t, "r_", Measure.Film, "m");
+
+    private Num Gain(Trace? t = null) => shim is double thickness
+        ? t.Step("scale", "f", Measure.Number, Standard, t.Given("t", thickness, Measure.Film) / (OnShim(t) - Base(t)))
+        : 1;
+
+    private Num Film(Length reading, Trace? t = null) => t.Step("film", "d", Measure.Film, Standard,
+        (t.Given("r", Guard.Within(reading, Readings, nameof(reading)), Measure.Film) - Base(t)) * Gain(t));
 }

@@ -52,19 +52,16 @@ public sealed record GlossAcceptance
     /// <returns>Text such as <c>84 GU at 20°</c>.</returns>
     public override string ToString() => (Reading.At(Angle) is double gloss ? Measure.Gloss.Format(gloss) : "not read") + " at " + Degrees;
 
-    private string Degrees => Angle switch
-    {
-        GlossAngle.Twenty => "20°",
-        GlossAngle.EightyFive => "85°",
-        _ => "60°",
-    };
+    private string Degrees => Figures.Significant(GlossKernel.Degrees(Angle)) + "°";
 
     private IEnumerable<LimitComparison> Compare()
     {
         double? gloss = Reading.At(Angle);
         if (Least is double low)
         {
-            yield return new("gloss at " + Degrees + " against the least", gloss, low, LimitSense.AtLeast, Measure.Gloss, Source, "polish, or look for dry spray and moisture in the coat");
+            yield return new(
+                "gloss at " + Degrees + " against the least", gloss, low, LimitSense.AtLeast, Measure.Gloss, Source,
+                "polish, or look for dry spray and moisture in the coat");
         }
 
         if (Most is double high)

@@ -23,6 +23,8 @@ namespace Refinish.Inspection;
 /// </code></example>
 public sealed record InspectionRecord
 {
+    private static readonly LimitComparison[] None = [];
+
     private ValueList<string> notes = ValueList<string>.Empty;
 
     /// <summary>What was inspected.</summary>
@@ -93,7 +95,15 @@ public sealed record InspectionRecord
     }
 
     /// <summary>Every comparison of every test.</summary>
-    public IReadOnlyList<LimitComparison> Comparisons => [.. Compared()];
+    public IReadOnlyList<LimitComparison> Comparisons =>
+    [
+        .. Film?.Comparisons ?? [], .. Tolerance?.Comparisons ?? [],
+        .. Adhesion is not null && LeastAdhesion is AdhesionGrade grade ? [Adhesion.Against(grade)] : None,
+        .. Pencil is not null && LeastPencil is PencilGrade hardness ? [Pencil.Against(hardness)] : None,
+        .. Gloss?.Comparisons ?? [],
+        .. Colour is null ? None : [Colour.Comparison],
+        .. Slip is null ? None : [Slip.Comparison],
+    ];
 
     /// <summary>What the comparisons come to together.</summary>
     public ComparisonOutcome Outcome
@@ -121,11 +131,7 @@ public sealed record InspectionRecord
         Line(text, "Inspection: " + Subject);
         Line(text, "At: " + At.ToString("yyyy-MM-dd HH:mm zzz", CultureInfo.InvariantCulture) + ", by " + Inspector);
         Line(text, "Outcome: " + InWords(Outcome));
-        if (Gauge is not null)
-        {
-            Line(text, "Gauge: " + Gauge);
-        }
-
+        Tested("Gauge", Gauge);
         if (Film is FilmJudgement film)
         {
             Line(text, "Film, rule: " + film.Rule.Name + " (" + film.Rule.Source + ")");
@@ -140,14 +146,11 @@ public sealed record InspectionRecord
             Line(text, "Film, tolerance interval: " + Measure.Percent.Format(tolerance.Coverage.DecimalFractions) + " with " + Measure.Percent.Format(tolerance.Confidence.DecimalFractions) + " confidence");
         }
 
-        foreach (object? test in new object?[] { Adhesion, Pencil, Gloss, Colour, Slip })
-        {
-            if (test is not null)
-            {
-                Line(text, Title(test) + ": " + test);
-            }
-        }
-
+        Tested("Adhesion", Adhesion);
+        Tested("Pencil hardness", Pencil);
+        Tested("Gloss", Gloss);
+        Tested("Colour", Colour);
+        Tested("Slip test", Slip);
         foreach (LimitComparison comparison in Comparisons)
         {
             Line(text, "- " + comparison.Sentence(system) + (comparison.Outcome != ComparisonOutcome.Within && comparison.Remedy is string remedy ? "; " + remedy : string.Empty));
@@ -164,6 +167,14 @@ public sealed record InspectionRecord
         }
 
         return text.ToString();
+
+        void Tested(string name, object? test)
+        {
+            if (test is not null)
+            {
+                Line(text, name + ": " + test);
+            }
+        }
     }
 
     /// <summary>The record in one line.</summary>
@@ -177,47 +188,5 @@ public sealed record InspectionRecord
         _ => "cannot be judged",
     };
 
-    private static string Title(object test) => test switch
-    {
-        CrossCut => "Adhesion",
-        PencilTest => "Pencil hardness",
-        GlossAcceptance => "Gloss",
-        ColourAcceptance => "Colour",
-        _ => "Slip test",
-    };
-
     private static void Line(StringBuilder text, string line) => text.Append(line).Append('\n');
-
-    private IEnumerable<LimitComparison> Compared()
-    {
-        foreach (LimitComparison comparison in (Film?.Comparisons ?? []).Concat(Tolerance?.Comparisons ?? []))
-        {
-            yield return comparison;
-        }
-
-        if (Adhesion is CrossCut cut && LeastAdhesion is AdhesionGrade grade)
-        {
-            yield return cut.Against(grade);
-        }
-
-        if (Pencil is PencilTest pencil && LeastPencil is PencilGrade hardness)
-        {
-            yield return pencil.Against(hardness);
-        }
-
-        foreach (LimitComparison comparison in Gloss?.Comparisons ?? [])
-        {
-            yield return comparison;
-        }
-
-        if (Colour is ColourAcceptance colour)
-        {
-            yield return colour.Comparison;
-        }
-
-        if (Slip is SlipComparison slip)
-        {
-            yield return slip.Comparison;
-        }
-    }
 }

@@ -2,6 +2,7 @@ using System;
 using System.Collections.Generic;
 using System.Linq;
 using Refinish.Coatings;
+using Refinish.Films;
 
 namespace Refinish.Inspection;
 
@@ -20,6 +21,8 @@ namespace Refinish.Inspection;
 /// </code></example>
 public sealed record SlipComparison
 {
+    private static readonly Source Average = Source.Derived("mean of the readings");
+
     private readonly ValueList<double> readings;
 
     /// <summary>Takes the readings.</summary>
@@ -57,7 +60,7 @@ public sealed record SlipComparison
     public string Method { get; }
 
     /// <summary>Mean of the readings.</summary>
-    public double Mean => Sum() / readings.Count;
+    public double Mean => MeanOf().Value;
 
     /// <summary>The mean against the class; not to be judged when a wet class is asked of dry readings or the other way round.</summary>
     public LimitComparison Comparison => new(
@@ -77,13 +80,7 @@ public sealed record SlipComparison
 
     /// <summary>How the mean follows.</summary>
     /// <returns>The derivation.</returns>
-    public Workings Workings()
-    {
-        Expression sum = Expression.Sum(readings.Select((one, i) => Expression.Quantity("µ_" + Figures.Significant(i + 1), one, Measure.Number)));
-        return new Workings(
-            "Slip test", [new("mean", "µ_m", sum / Expression.Quantity("n", readings.Count, Measure.Number), Mean, Measure.Number,
-                Source.Derived("mean of the readings"))]);
-    }
+    public Workings Workings() => Trace.Of("Slip test", MeanOf);
 
     /// <summary>The result in one line.</summary>
     /// <returns>
@@ -93,14 +90,6 @@ public sealed record SlipComparison
         Class.Format(Mean) + (MeasuredWet ? " wet" : " dry") + " by " + Method + "; "
             + Class.Format(Class.Least) + " for " + Class.Name + " floors; not a bathtub test";
 
-    private double Sum()
-    {
-        double sum = 0;
-        foreach (double one in readings)
-        {
-            sum += one;
-        }
-
-        return sum;
-    }
+    private Num MeanOf(Trace? t = null) =>
+        t.Step("mean", "µ_m", Measure.Number, Average, StatisticsKernel.Mean(readings, t, "µ_", Measure.Number));
 }

@@ -9,11 +9,11 @@ namespace Refinish.Inspection;
 /// </summary>
 internal static class ToleranceKernel
 {
-    public const double Least = 1e-3;
-    public const double Most = 1e4;
+    private const double Least = 1e-3;
+    private const double Most = 1e4;
 
     /// <summary>Beyond this many standard deviations of the mean nothing counts: Φ(−7) is 1.3e-12.</summary>
-    public const double Reach = 7;
+    private const double Reach = 7;
 
     /// <summary>The least factor that reaches the confidence.</summary>
     public static double Factor(int n, double coverage, double confidence, bool bothSides) =>
@@ -21,48 +21,46 @@ internal static class ToleranceKernel
             new Given<(int N, double Coverage, double Confidence, bool BothSides)>(
                 (n, coverage, confidence, bothSides),
                 static (given, k) =>
-                    (given.BothSides ? TwoSided(given.N, given.Coverage, k) : OneSided(given.N, given.Coverage, k)) - given.Confidence),
+                    Confidence(given.N, given.Coverage, given.BothSides, k).Value - given.Confidence),
             Least,
             Most).Upper;
 
-    /// <summary>Confidence of the factor k: the mean lies z/√n off, then s has to exceed (z_p − z/√n)/k. The same as a quantile of the noncentral t.</summary>
-    public static double OneSided(int n, double coverage, double k)
+    /// <summary>
+    /// Confidence of the factor k. The mean lies z/√n off; then k s has to exceed z_p − z/√n, the same as a quantile of the noncentral t,
+    /// or for both sides the r that holds p around there.
+    /// </summary>
+    public static Num Confidence(int n, double coverage, bool bothSides, Num k, Trace? t = null)
     {
-        double quantile = Quantile(coverage);
-        double edge = quantile * Math.Sqrt(n);
-        return NormalScore.ChanceOf(-edge) + Quadrature.GaussLegendre(
-            (n, quantile, k),
-            static (state, z) =>
-            {
-                double x = (state.quantile - (z / Math.Sqrt(state.n))) / state.k;
-                return Density(z) * Exceeds(state.n - 1, (state.n - 1) * x * x);
-            },
-            -Reach,
-            Math.Min(edge, Reach));
+        // Made once, not at each point of the integral.
+        Func<double, double> exceeds = x => Exceeds(n - 1, x);
+        Func<double, double> halfWidth = x => HalfWidth(x, coverage);
+        Num root = Num.Sqrt(t.Given("n", n, Measure.Number));
+        Num freedom = t.Given("ν", n - 1, Measure.Number);
+        if (bothSides)
+        {
+            return 2 * Num.Integral("z", 0, Reach, z => Held(z, Num.Function("r", "r", halfWidth, z / root)));
+        }
+
+        Num quantile = t.Given("z_p", Quantile(coverage), Measure.Number);
+        double edge = Math.Min(quantile.Value * Math.Sqrt(n), Reach);
+        return Num.Function("Φ", "\\Phi", NormalScore.ChanceOf, -(quantile * root))
+            + Num.Integral("z", -Reach, edge, z => Held(z, quantile - (z / root)));
+
+        Num Held(Num z, Num off) =>
+            Num.Function("φ", "\\varphi", Density, z) * Num.Function("Q_ν", "Q_\\nu", exceeds, freedom * Num.Square(off / k));
     }
 
-    /// <summary>Confidence of the factor k: with the mean z/√n off, k s has to exceed the r that holds p around there.</summary>
-    public static double TwoSided(int n, double coverage, double k) => 2 * Quadrature.GaussLegendre(
-        (n, coverage, k),
-        static (state, z) =>
-        {
-            double r = HalfWidth(z / Math.Sqrt(state.n), state.coverage) / state.k;
-            return Density(z) * Exceeds(state.n - 1, (state.n - 1) * r * r);
-        },
-        0,
-        Reach);
+    private static double Quantile(double probability) => NormalScore.Of(probability);
 
-    public static double Quantile(double probability) => NormalScore.Of(probability);
+    private static double Density(double z) => Math.Exp(-(z * z) / 2) / Math.Sqrt(2 * Math.PI);
 
-    public static double Density(double z) => Math.Exp(-(z * z) / 2) / Math.Sqrt(2 * Math.PI);
-
-    public static double Exceeds(int freedom, double x) => x <= 0 ? 1 : Special.UpperGamma(freedom / 2.0, x / 2);
+    private static double Exceeds(int freedom, double x) => x <= 0 ? 1 : Special.UpperGamma(freedom / 2.0, x / 2);
 
     /// <summary>r with Φ(x + r) − Φ(x − r) = p.</summary>
-    public static double HalfWidth(double x, double coverage) =>
-        Newton.Rising(new Held(x, coverage), 0, x + 9, Math.Min(x + 9, Quantile((1 + coverage) / 2) + (x / 2)), 0, 1e-15);
+    private static double HalfWidth(double x, double coverage) =>
+        Newton.Rising(new Around(x, coverage), 0, x + 9, Math.Min(x + 9, Quantile((1 + coverage) / 2) + (x / 2)), 0, 1e-15);
 
-    private readonly struct Held(double x, double coverage) : ISlopedFunction
+    private readonly struct Around(double x, double coverage) : ISlopedFunction
     {
         public double At(double r, out double slope)
         {

@@ -1,6 +1,5 @@
 using System;
 using System.Collections.Generic;
-using System.Linq;
 
 namespace Refinish.Scheduling;
 
@@ -14,18 +13,34 @@ internal static class CrewRoster
     public static ValueList<int>[] Of(SiteTimes times)
     {
         (SiteWork work, StepModel model) = (times.Work, times.Model);
-        ValueList<int> nobody = ValueList<int>.Empty;
+        ValueList<int>[] people = new ValueList<int>[model.Count];
+        int[] order = new int[model.Count];
+        long[] keys = new long[model.Count];
+        for (int i = 0; i < order.Length; i++)
+        {
+            (order[i], keys[i], people[i]) = (i, times.Starts[i], ValueList<int>.Empty);
+        }
+
+        // Equal starts stay in the order of the list.
+        Array.Sort(order, (a, b) => keys[a] != keys[b] ? keys[a].CompareTo(keys[b]) : a.CompareTo(b));
         if (work.Crew == 1)
         {
             ValueList<int> one = new([0]);
-            return [.. model.Attended.Select(attended => attended ? one : nobody)];
+            foreach (int i in order)
+            {
+                people[i] = model.Attended[i] ? one : people[i];
+            }
+
+            return people;
         }
 
-        ValueList<int>[] people = [.. Enumerable.Repeat(nobody, model.Count)];
         Person[] crew = new Person[work.Crew];
-        foreach (int i in Enumerable.Range(0, model.Count).Where(i => model.Attended[i]).OrderBy(i => times.Starts[i]))
+        foreach (int i in order)
         {
-            people[i] = Choose(crew, work.Steps[i], times.Starts[i], times.Ends[i], model.Openings);
+            if (model.Attended[i])
+            {
+                people[i] = Choose(crew, work.Steps[i], times.Starts[i], times.Ends[i], model.Openings);
+            }
         }
 
         return people;

@@ -1,7 +1,6 @@
 using System;
 using System.Collections.Generic;
 using System.Globalization;
-using System.Linq;
 
 namespace Refinish.Scheduling;
 
@@ -14,8 +13,15 @@ public sealed record PersonDay
         Date = date;
         Turns = turns;
         Arrives = turns[0].Piece.Start;
-        Leaves = turns.Max(turn => turn.Piece.End);
-        Worked = TimeSpan.FromTicks(turns.Sum(turn => turn.Piece.Length.Ticks));
+        Leaves = turns[0].Piece.End;
+        long worked = 0;
+        for (int i = 0; i < turns.Count; i++)
+        {
+            Leaves = turns[i].Piece.End > Leaves ? turns[i].Piece.End : Leaves;
+            worked += turns[i].Piece.Length.Ticks;
+        }
+
+        Worked = TimeSpan.FromTicks(worked);
     }
 
     /// <summary>Number of the person within the crew, from 0.</summary>

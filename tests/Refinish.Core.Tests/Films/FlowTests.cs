@@ -208,8 +208,8 @@ public class FlowTests
         Numbers.Close(625, Ripple(0.1, 5, 0.03, 50).ThinHalfTime.Seconds / Ripple(0.1, 1, 0.03, 50).ThinHalfTime.Seconds);
         Numbers.Close(8, Ripple(0.1, 1, 0.03, 25).ThinHalfTime.Seconds / Ripple(0.1, 1, 0.03, 50).ThinHalfTime.Seconds);
         Numbers.Near(1, Ripple(0.1, 100, 0.03, 10).DepthFactor, 1e-6);
-        Numbers.Close(FlowKernel.DepthFactor(FlowKernel.ShallowWave * (1 - 1e-12)), FlowKernel.DepthFactor(FlowKernel.ShallowWave), 1e-11);
-        Numbers.Close(FlowKernel.DepthFactor(FlowKernel.DeepWave), FlowKernel.DepthFactor(FlowKernel.DeepWave + 1e-9), 1e-9);
+        Numbers.Close(FlowKernel.DepthFactor(FlowKernel.ShallowWave * (1 - 1e-12)).Value, FlowKernel.DepthFactor(FlowKernel.ShallowWave).Value, 1e-11);
+        Numbers.Close(FlowKernel.DepthFactor(FlowKernel.DeepWave).Value, FlowKernel.DepthFactor(FlowKernel.DeepWave + 1e-9).Value, 1e-9);
         foreach (double film in new double[] { 10, 200, 1000, 2000, 5000 })
         {
             Levelling levelling = Ripple(0.3, 0.5, 0.03, film);

@@ -114,11 +114,11 @@ public class CounterTests
             previous = (x, z);
         }
 
-        Numbers.Close(length, shape.Developed, 1e-9);
-        Numbers.Near(moment, shape.Moment, 1e-9);
-        Numbers.Near(reach, shape.Reach, 1e-12);
+        Numbers.Close(length, shape.Developed().Value, 1e-9);
+        Numbers.Near(moment, shape.Moment().Value, 1e-9);
+        Numbers.Near(reach, shape.Reach().Value, 1e-12);
         Numbers.Near(1.5, previous.Z, 1e-12);
-        Numbers.Close(tilt / length, shape.Slope, 1e-5);
+        Numbers.Close(tilt / length, shape.Slope().Value, 1e-5);
     }
 
     [Fact]

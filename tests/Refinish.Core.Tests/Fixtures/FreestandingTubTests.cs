@@ -40,7 +40,7 @@ public class FreestandingTubTests
         });
         double middle = Mouth + Tube;
         Numbers.Close(2 * Math.PI * Tube * ((middle * turn) - (Tube * Math.Sin(turn))), tub.RollArea.SquareInches);
-        double whole = new RimRoll(2 * Math.PI * Mouth, Tube, 2 * Math.PI).Area;
+        double whole = new RimRoll(2 * Math.PI * Mouth, Tube, 2 * Math.PI).Area().Value;
         Numbers.Close(4 * Math.PI * Math.PI * Tube * middle, whole);
 
         // The mean slope by a sum over the arc.
@@ -55,7 +55,7 @@ public class FreestandingTubTests
             tilt += strip * Math.Abs(angle - (Math.PI / 2));
         }
 
-        Numbers.Close(tilt / area, new RimRoll(2 * Math.PI * Mouth, Tube, turn).Slope, 1e-7);
+        Numbers.Close(tilt / area, new RimRoll(2 * Math.PI * Mouth, Tube, turn).Patch().SlopeFromHorizontal.Radians, 1e-7);
     }
 
     [Fact]

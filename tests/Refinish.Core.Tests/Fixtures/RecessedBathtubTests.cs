@@ -148,7 +148,7 @@ public class RecessedBathtubTests
                     angle => Math.Sqrt((depth * depth) + Math.Pow(4 + ((run - 4) * Math.Cos(angle)) + (1 * Math.Sin(angle)), 2)), part * step, (part + 1) * step);
             }
 
-            Numbers.Close(20 * 2 * fine, basin.Corners, 1e-10);
+            Numbers.Close(20 * 2 * fine, basin.CornerWalls().Value, 1e-10);
         }
     }
 

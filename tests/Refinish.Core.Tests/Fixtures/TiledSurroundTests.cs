@@ -54,8 +54,8 @@ public class TiledSurroundTests
     {
         TileJoint half = new(0.1, 0.1, 4e-3, 2e-3, JointProfile.Concave);
         double module = 0.104 * 0.104;
-        Numbers.Close(Math.PI * 2e-3, half.Arc);
-        Numbers.Close(Math.PI * 16e-6 / 8 * 0.204 / module, half.FlushFillPerArea);
+        Numbers.Close(Math.PI * 2e-3, half.Arc().Value);
+        Numbers.Close(Math.PI * 16e-6 / 8 * 0.204 / module, half.FlushFillPerArea().Value);
 
         const double Width = 4e-3;
         const double Depth = 1.2e-3;
@@ -74,8 +74,8 @@ public class TiledSurroundTests
         }
 
         TileJoint shallow = new(0.1, 0.1, Width, Depth, JointProfile.Concave);
-        Numbers.Close(length, shallow.Arc, 1e-9);
-        Numbers.Close(section * 0.204 / module, shallow.FlushFillPerArea, 1e-9);
+        Numbers.Close(length, shallow.Arc().Value, 1e-9);
+        Numbers.Close(section * 0.204 / module, shallow.FlushFillPerArea().Value, 1e-9);
     }
 
     [Property]

@@ -48,7 +48,7 @@ public sealed record LabourEstimate
     public TimeSpan Hours => Durations.FromSeconds(All().Value);
 
     /// <summary>Mean hours on the clock when the crew shares the work evenly and nobody waits.</summary>
-    public TimeSpan CrewHours => Durations.FromSeconds(Shared().Value);
+    public TimeSpan CrewHours => Durations.FromSeconds(Shared(All()).Value);
 
     /// <summary>Standard deviation by the classic PERT variance ((b − a)/6)², tasks independent.</summary>
     public TimeSpan ClassicDeviation => Durations.FromSeconds(Classic().Value);
@@ -79,7 +79,7 @@ public sealed record LabourEstimate
 
     /// <summary>How the hours follow.</summary>
     /// <returns>The derivation.</returns>
-    public Workings Workings() => Trace.Of("Labour", All, Shared, Classic, BetaPert);
+    public Workings Workings() => Trace.Of("Labour", t => Shared(All(t), t), Classic, BetaPert);
 
     /// <summary>The hours in one line.</summary>
     /// <returns>Text such as <c>6.2 h of labour, standard deviation 0.41 h (beta-PERT)</c>.</returns>
@@ -107,8 +107,8 @@ public sealed record LabourEstimate
             : t.Step(line.Code + " " + line.Description, "t_" + Figures.Fixed(i + 1, 0), Measure.Hours, line.Task.Standard.Source, mean);
     }
 
-    private Num Shared(Trace? t = null) =>
-        t.Step("hours on the clock", "t_c", Measure.Hours, Evenly, All(t) / t.Given("N", Crew, Measure.Number));
+    private Num Shared(Num all, Trace? t = null) =>
+        t.Step("hours on the clock", "t_c", Measure.Hours, Evenly, all / t.Given("N", Crew, Measure.Number));
 
     private Num Classic(Trace? t = null) => t.Step("standard deviation, classic PERT", "σ_P", Measure.Hours, Independent, Num.Sqrt(Num.Sum(
         Lines.Select(line => Num.Square(PertMoments.ClassicDeviation(Least(line, t), Most(line, t)))))));

@@ -35,10 +35,10 @@ internal sealed class PriceChain(PricedCosts costs, PriceBook book, EstimateRequ
         }
 
         t.Step("cost", "C", money, Sums, cost);
-        Subtotal(t);
+        Amount carried = Subtotal(t) - FixedPrice(t);
         for (int i = 0; i < costs.Direct.Count && costs.DirectCost > 0; i++)
         {
-            Amount part = (Subtotal(t) - FixedPrice(t)) * (lines[i] / t.Money("C_d", costs.DirectCost, money));
+            Amount part = carried * (lines[i] / t.Money("C_d", costs.DirectCost, money));
             t.Step(sold[i].Code + " " + sold[i].Description + ", as sold", "p_" + Figures.Fixed(i + 1, 0), money, Division,
                 part + t.Money("δ", sold[i].Price - part.Value, money));
         }

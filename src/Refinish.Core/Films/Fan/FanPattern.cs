@@ -1,5 +1,4 @@
 using System;
-using System.Globalization;
 using UnitsNet;
 
 namespace Refinish.Films;
@@ -20,16 +19,12 @@ namespace Refinish.Films;
 /// </code></example>
 public sealed record FanPattern
 {
-    private readonly double width;
-    private readonly double height;
-    private readonly double reference;
-
     private FanPattern(FanPatternShape shape, Length width, Length height, Length referenceDistance, double exponent)
     {
         Shape = shape;
-        this.width = Guard.Within(width, Bounds.Between(0.01, 1, Measure.Length), nameof(width));
-        this.height = Guard.Within(height, Bounds.Between(0.002, 1, Measure.Length), nameof(height));
-        reference = Guard.Within(referenceDistance, Bounds.Between(0.05, 1, Measure.Length), nameof(referenceDistance));
+        WidthSi = Guard.Within(width, Bounds.Between(0.01, 1, Measure.Length), nameof(width));
+        HeightSi = Guard.Within(height, Bounds.Between(0.002, 1, Measure.Length), nameof(height));
+        ReferenceSi = Guard.Within(referenceDistance, Bounds.Between(0.05, 1, Measure.Length), nameof(referenceDistance));
         Exponent = Guard.Within(exponent, Bounds.Between(1, 8, Measure.Number), nameof(exponent));
     }
 
@@ -37,22 +32,22 @@ public sealed record FanPattern
     public FanPatternShape Shape { get; }
 
     /// <summary>Width across the travel at the reference distance: edge to edge, or four standard deviations of a Gaussian.</summary>
-    public Length Width => Length.FromMeters(width);
+    public Length Width => Length.FromMeters(WidthSi);
 
     /// <summary>Height along the travel at the reference distance, measured like the width.</summary>
-    public Length Height => Length.FromMeters(height);
+    public Length Height => Length.FromMeters(HeightSi);
 
     /// <summary>Distance from nozzle to surface at which width and height were measured.</summary>
-    public Length ReferenceDistance => Length.FromMeters(reference);
+    public Length ReferenceDistance => Length.FromMeters(ReferenceSi);
 
     /// <summary>The b of the profile (1 − 4x²/w²)^(b − 1): 1 for uniform, 1.5 for elliptical; 1 also for a Gaussian, which has none.</summary>
     public double Exponent { get; }
 
-    internal double WidthSi => width;
+    internal double WidthSi { get; }
 
-    internal double HeightSi => height;
+    internal double HeightSi { get; }
 
-    internal double ReferenceSi => reference;
+    internal double ReferenceSi { get; }
 
     /// <summary>An even fan with a rectangular outline.</summary>
     /// <param name="width">Width at the reference distance, 10 mm to 1 m.</param>
@@ -60,7 +55,8 @@ public sealed record FanPattern
     /// <param name="referenceDistance">Distance from nozzle to surface, 50 mm to 1 m.</param>
     /// <returns>The pattern.</returns>
     /// <exception cref="ArgumentOutOfRangeException">A length is outside its range.</exception>
-    public static FanPattern Uniform(Length width, Length height, Length referenceDistance) => new(FanPatternShape.Uniform, width, height, referenceDistance, 1);
+    public static FanPattern Uniform(Length width, Length height, Length referenceDistance) =>
+        new(FanPatternShape.Uniform, width, height, referenceDistance, 1);
 
     /// <summary>An even fan with an elliptical outline.</summary>
     /// <param name="width">Width at the reference distance, 10 mm to 1 m.</param>
@@ -68,7 +64,8 @@ public sealed record FanPattern
     /// <param name="referenceDistance">Distance from nozzle to surface, 50 mm to 1 m.</param>
     /// <returns>The pattern.</returns>
     /// <exception cref="ArgumentOutOfRangeException">A length is outside its range.</exception>
-    public static FanPattern Elliptical(Length width, Length height, Length referenceDistance) => new(FanPatternShape.Elliptical, width, height, referenceDistance, 1.5);
+    public static FanPattern Elliptical(Length width, Length height, Length referenceDistance) =>
+        new(FanPatternShape.Elliptical, width, height, referenceDistance, 1.5);
 
     /// <summary>A fan of the beta family with an elliptical outline; 2 leaves a parabola, more is more peaked.</summary>
     /// <param name="width">Width at the reference distance, 10 mm to 1 m.</param>
@@ -86,13 +83,14 @@ public sealed record FanPattern
     /// <param name="referenceDistance">Distance from nozzle to surface, 50 mm to 1 m.</param>
     /// <returns>The pattern.</returns>
     /// <exception cref="ArgumentOutOfRangeException">A length is outside its range.</exception>
-    public static FanPattern Gaussian(Length width, Length height, Length referenceDistance) => new(FanPatternShape.Gaussian, width, height, referenceDistance, 1);
+    public static FanPattern Gaussian(Length width, Length height, Length referenceDistance) =>
+        new(FanPatternShape.Gaussian, width, height, referenceDistance, 1);
 
     /// <summary>The width at another distance: in proportion.</summary>
     /// <param name="distance">Distance from nozzle to surface, 50 mm to 1 m.</param>
     /// <returns>Width · distance / reference distance.</returns>
     /// <exception cref="ArgumentOutOfRangeException">Outside the range.</exception>
-    public Length WidthAt(Length distance) => Length.FromMeters(FanPatternKernel.Width(width, Distance(distance), reference));
+    public Length WidthAt(Length distance) => Length.FromMeters(WidthSiAt(distance));
 
     /// <summary>What one stroke leaves beside its middle, as a part of what it leaves in the middle.</summary>
     /// <param name="offset">Distance from the middle of the stroke, along the surface and across the travel; up to 2 m either way.</param>
@@ -102,25 +100,27 @@ public sealed record FanPattern
     public Ratio RelativeBuild(Length offset, Length distance)
     {
         double x = Guard.Within(offset, Bounds.Between(-2, 2, Measure.Length), nameof(offset));
-        double w = FanPatternKernel.Width(width, Distance(distance), reference);
-        return Ratio.FromDecimalFractions(FanPatternKernel.Profile(Shape, Exponent, w, x) / FanPatternKernel.Profile(Shape, Exponent, w, 0));
+        return Ratio.FromDecimalFractions(FanPatternKernel.Relative(Shape, Exponent, WidthSiAt(distance), x));
     }
 
     /// <summary>The family and the size in one line, in metric units.</summary>
     /// <returns>Text such as <c>beta 2, 250 mm × 60 mm at 200 mm</c>.</returns>
-    public override string ToString() => string.Format(
-        CultureInfo.InvariantCulture,
-        "{0}, {1} × {2} at {3}",
-        Shape switch
+    public override string ToString()
+    {
+        string family = Shape switch
         {
             FanPatternShape.Uniform => "uniform",
             FanPatternShape.Elliptical => "elliptical",
             FanPatternShape.Beta => "beta " + Figures.Significant(Exponent),
             _ => "Gaussian",
-        },
-        Measure.Length.Format(width),
-        Measure.Length.Format(height),
-        Measure.Length.Format(reference));
+        };
+        return family + ", " + Measure.Length.Format(WidthSi) + " × " + Measure.Length.Format(HeightSi) + " at "
+            + Measure.Length.Format(ReferenceSi);
+    }
 
-    internal static double Distance(Length distance) => Guard.Within(distance, Bounds.Between(0.05, 1, Measure.Length), nameof(distance));
+    private double WidthSiAt(Length distance)
+    {
+        double away = Guard.Within(distance, Bounds.Between(0.05, 1, Measure.Length), nameof(distance));
+        return FanPatternKernel.Width(WidthSi, away, ReferenceSi).Value;
+    }
 }

@@ -1,5 +1,4 @@
 using System;
-using System.Collections.Generic;
 using System.Globalization;
 using UnitsNet;
 
@@ -61,13 +60,13 @@ public sealed record PassPlan
     public Length MostWet => Length.FromMeters(most);
 
     /// <summary>Wet film to be laid in all.</summary>
-    public Length WetFilm => Length.FromMeters(Wet);
+    public Length WetFilm => Length.FromMeters(Wet().Value);
 
     /// <summary>Fewest passes that keep each one within the most film.</summary>
-    public int FewestPasses => FilmKernel.PassesUpwards(Wet, most);
+    public int FewestPasses => (int)Fewest().Value;
 
     /// <summary>Most passes that keep each one at the least film; 0 when the target is less than one pass of it.</summary>
-    public int MostPasses => FilmKernel.PassesDownwards(Wet, least);
+    public int MostPasses => (int)Most().Value;
 
     /// <summary>Whether some number of passes keeps both limits.</summary>
     public bool IsPossible => FewestPasses <= MostPasses;
@@ -76,71 +75,65 @@ public sealed record PassPlan
     public int? Passes => IsPossible ? FewestPasses : null;
 
     /// <summary>Wet film of each of them; <see langword="null"/> when the plan is not possible.</summary>
-    public Length? WetPerPass => Passes is int n ? Length.FromMeters(Wet / n) : null;
+    public Length? WetPerPass => IsPossible ? Length.FromMeters(WetOfPass().Value) : null;
 
     /// <summary>Dry film of each of them; <see langword="null"/> when the plan is not possible.</summary>
-    public Length? DryPerPass => Passes is int n ? Length.FromMeters(target / n) : null;
+    public Length? DryPerPass => IsPossible ? Length.FromMeters(DryOfPass().Value) : null;
 
     /// <summary>When the plan is not possible, the thickest dry film below the target that is; <see langword="null"/> when there is none or none is needed.</summary>
-    public Length? ReachableBelow => IsPossible || FewestPasses < 2 ? null : Length.FromMeters(Dry((FewestPasses - 1) * most));
+    public Length? ReachableBelow => IsPossible || FewestPasses < 2 ? null : Length.FromMeters(Below().Value);
 
     /// <summary>When the plan is not possible, the thinnest dry film above the target that is; <see langword="null"/> when none is needed.</summary>
-    public Length? ReachableAbove => IsPossible ? null : Length.FromMeters(Dry(FewestPasses * least));
+    public Length? ReachableAbove => IsPossible ? null : Length.FromMeters(Above().Value);
 
     /// <summary>Why no number of passes keeps both limits; <see langword="null"/> when one does.</summary>
     public string? Objection => IsPossible
         ? null
-        : string.Format(
-            CultureInfo.InvariantCulture,
-            "{0} wet is too thick for {1} and too thin for {2} between {3} and {4} wet; reachable: {5}{6} dry",
-            Measure.Film.Format(Wet),
-            Count(FewestPasses - 1),
-            Count(FewestPasses),
-            Measure.Film.Format(least),
-            Measure.Film.Format(most),
-            ReachableBelow is Length below ? Measure.Film.Format(below.Meters) + " or " : string.Empty,
-            Measure.Film.Format(ReachableAbove!.Value.Meters));
-
-    private double Wet => FilmKernel.WetFilm(target, volumeSolids, reducer).Value;
+        : Measure.Film.Format(Wet().Value) + " wet is too thick for " + Count(FewestPasses - 1) + " and too thin for " + Count(FewestPasses)
+            + " between " + Measure.Film.Format(least) + " and " + Measure.Film.Format(most) + " wet; reachable: "
+            + (ReachableBelow is Length below ? Measure.Film.Format(below.Meters) + " or " : string.Empty)
+            + Measure.Film.Format(Above().Value) + " dry";
 
     /// <summary>How the passes follow.</summary>
     /// <returns>The derivation.</returns>
-    public Workings Workings()
-    {
-        Expression dft = Expression.Quantity("DFT", target, Measure.Film);
-        Expression vs = Expression.Quantity("VS", volumeSolids, Measure.Percent);
-        Expression r = Expression.Quantity("R", reducer, Measure.Percent);
-        Expression low = Expression.Quantity("WFT_min", least, Measure.Film);
-        Expression high = Expression.Quantity("WFT_max", most, Measure.Film);
-        WorkingStep wet = new("wet film in all", "WFT", dft * (1 + r) / vs, Wet, Measure.Film, Definition);
-        WorkingStep fewest = new("fewest passes", "n_min", Expression.Ceiling((wet.Result() / high) - FilmKernel.Slack), FewestPasses, Measure.Number, Definition);
-        WorkingStep mostPasses = new("most passes", "n_max", Expression.Floor((wet.Result() / low) + FilmKernel.Slack), MostPasses, Measure.Number, Definition);
-        List<WorkingStep> steps = [wet, fewest, mostPasses];
-        if (WetPerPass is Length perPass)
-        {
-            steps.Add(new("wet film of a pass", "WFT_1", wet.Result() / fewest.Result(), perPass.Meters, Measure.Film, Definition));
-            steps.Add(new("dry film of a pass", "DFT_1", dft / fewest.Result(), DryPerPass!.Value.Meters, Measure.Film, Definition));
-        }
-        else
-        {
-            if (ReachableBelow is Length below)
-            {
-                steps.Add(new("reachable below", "DFT_−", (fewest.Result() - 1) * high * vs / (1 + r), below.Meters, Measure.Film, Definition));
-            }
-
-            steps.Add(new("reachable above", "DFT_+", fewest.Result() * low * vs / (1 + r), ReachableAbove!.Value.Meters, Measure.Film, Definition));
-        }
-
-        return new Workings("Passes to the film", steps);
-    }
+    public Workings Workings() => Trace.Of(
+        "Passes to the film",
+        [Wet, Fewest, Most, .. IsPossible ? [WetOfPass, DryOfPass] : FewestPasses < 2 ? [Above] : (Func<Trace, Num>[])[Below, Above]]);
 
     /// <summary>The plan in one line, in metric units.</summary>
     /// <returns>Text such as <c>3 passes of 50 µm wet for 60 µm dry</c>.</returns>
     public override string ToString() => Passes is int n
-        ? Count(n) + " of " + Measure.Film.Format(Wet / n) + " wet for " + Measure.Film.Format(target) + " dry"
+        ? Count(n) + " of " + Measure.Film.Format(WetOfPass().Value) + " wet for " + Measure.Film.Format(target) + " dry"
         : Objection!;
 
     private static string Count(int passes) => passes.ToString(CultureInfo.InvariantCulture) + (passes == 1 ? " pass" : " passes");
 
-    private double Dry(double wet) => FilmKernel.DryFilm(wet, volumeSolids, reducer).Value;
+    private Num Wet(Trace? t = null) =>
+        t.Step("wet film in all", "WFT", Measure.Film, Definition, FilmKernel.WetFilm(Target(t), Solids(t), Reduced(t)));
+
+    private Num Fewest(Trace? t = null) =>
+        t.Step("fewest passes", "n_min", Measure.Number, Definition, FilmKernel.PassesUpwards(Wet(t), High(t)));
+
+    private Num Most(Trace? t = null) =>
+        t.Step("most passes", "n_max", Measure.Number, Definition, FilmKernel.PassesDownwards(Wet(t), Low(t)));
+
+    private Num WetOfPass(Trace? t = null) => t.Step("wet film of a pass", "WFT_1", Measure.Film, Definition, Wet(t) / Fewest(t));
+
+    private Num DryOfPass(Trace? t = null) => t.Step("dry film of a pass", "DFT_1", Measure.Film, Definition, Target(t) / Fewest(t));
+
+    private Num Below(Trace? t = null) =>
+        t.Step("reachable below", "DFT_−", Measure.Film, Definition, FilmKernel.DryFilm((Fewest(t) - 1) * High(t), Solids(t), Reduced(t)));
+
+    private Num Above(Trace? t = null) =>
+        t.Step("reachable above", "DFT_+", Measure.Film, Definition, FilmKernel.DryFilm(Fewest(t) * Low(t), Solids(t), Reduced(t)));
+
+    private Num Target(Trace? t) => t.Given("DFT", target, Measure.Film);
+
+    private Num Solids(Trace? t) => t.Given("VS", volumeSolids, Measure.Percent);
+
+    private Num Reduced(Trace? t) => t.Given("R", reducer, Measure.Percent);
+
+    private Num Low(Trace? t) => t.Given("WFT_min", least, Measure.Film);
+
+    private Num High(Trace? t) => t.Given("WFT_max", most, Measure.Film);
 }

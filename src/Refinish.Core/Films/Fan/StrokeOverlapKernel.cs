@@ -13,19 +13,51 @@ internal static class StrokeOverlapKernel
     private const int Looks = 32;
 
     // An overlap of two thirds is three strokes, not 2.9999999999999996.
-    public const double Whole = 1e-9;
+    private const double Whole = 1e-9;
 
-    public static double Full(double spacing) => Math.Floor((1 / spacing) + Whole);
+    /// <summary>Strokes that lie over each point of uniform stripes, at least.</summary>
+    public static Num Full(Num spacing) => Num.Floor((1 / spacing) + Whole);
 
-    public static double Rest(double spacing) => Math.Max(0, (1 / spacing) - Full(spacing));
+    /// <summary>The same, at most.</summary>
+    public static Num Most(Num spacing) => Num.Ceiling((1 / spacing) - Whole);
 
-    public static double Harmonic(double spacing, int n) => Math.Exp(-(Math.PI * Math.PI) * n * n / (8 * spacing * spacing));
+    public static Num UniformVariation(Num spacing)
+    {
+        Num rest = Num.Max(0, (1 / spacing) - Full(spacing));
+        return Num.Sqrt(rest * Num.Max(0, 1 - rest)) * spacing;
+    }
+
+    public static Num GaussianExtreme(Num spacing, bool highest, Trace? t)
+    {
+        Num sum = 0;
+        for (int n = 1; n <= Harmonics(spacing.Value); n++)
+        {
+            Num a = Harmonic(spacing, n, t);
+            sum += highest || n % 2 == 0 ? a : -a;
+        }
+
+        return 1 + (2 * sum);
+    }
+
+    public static Num GaussianVariation(Num spacing, Trace? t)
+    {
+        Num sum = 0;
+        for (int n = 1; n <= Harmonics(spacing.Value); n++)
+        {
+            sum += Num.Square(Harmonic(spacing, n, t));
+        }
+
+        return Num.Sqrt(2 * sum);
+    }
+
+    private static Num Harmonic(Num spacing, int n, Trace? t = null) =>
+        Num.Exp(-Num.Square(t.Pi()) * Num.Square(t.Number(n)) / (8 * Num.Square(spacing)));
 
     /// <summary>How many harmonics of a Gaussian stand above the last digit.</summary>
-    public static int Harmonics(double spacing)
+    private static int Harmonics(double spacing)
     {
         int n = 1;
-        while (Harmonic(spacing, n + 1) > 1e-20)
+        while (Harmonic(spacing, n + 1).Value > 1e-20)
         {
             n++;
         }
@@ -33,56 +65,40 @@ internal static class StrokeOverlapKernel
         return n;
     }
 
-    public static double GaussianExtreme(double spacing, bool highest)
-    {
-        double sum = 0;
-        for (int n = 1; n <= Harmonics(spacing); n++)
-        {
-            double a = Harmonic(spacing, n);
-            sum = highest || n % 2 == 0 ? sum + a : sum - a;
-        }
-
-        return 1 + (2 * sum);
-    }
-
-    public static double GaussianVariation(double spacing)
-    {
-        double sum = 0;
-        for (int n = 1; n <= Harmonics(spacing); n++)
-        {
-            double a = Harmonic(spacing, n);
-            sum += a * a;
-        }
-
-        return Math.Sqrt(2 * sum);
-    }
-
     /// <summary>The place where the set of strokes changes, between 0 and s/2; r is even about both ends.</summary>
-    public static double Break(double spacing)
+    private static double Break(double spacing)
     {
         double edge = 0.5 - (spacing * Math.Floor(0.5 / spacing));
         return Math.Min(edge, spacing - edge);
     }
 
     /// <summary>The first and the last stroke over the piece around <paramref name="middle"/>.</summary>
-    public static (int First, int Last) Strokes(double spacing, double middle) =>
+    private static (int First, int Last) Strokes(double spacing, double middle) =>
         ((int)Math.Ceiling((middle - 0.5) / spacing), (int)Math.Floor((middle + 0.5) / spacing));
 
-    public static double Beta(double spacing, double exponent, double x, int first, int last)
+    private static Num Beta(Num spacing, double exponent, Num x, int first, int last, Trace? t = null)
     {
-        double sum = 0;
+        Num sum = 0;
         for (int k = first; k <= last; k++)
         {
-            double u = 2 * (x - (k * spacing));
-            double inside = 1 - (u * u);
-            sum += inside > 0 ? Math.Pow(inside, exponent - 1) : 0;
+            sum += Num.Power(Num.Max(0, 1 - Num.Square(2 * (x - (k * spacing)))), exponent - 1);
         }
 
-        return spacing * FanPatternKernel.BetaFactor(exponent) * sum;
+        return spacing * t.Given("c", FanPatternKernel.BetaFactor(exponent), Measure.Number) * sum;
+    }
+
+    public static Num BetaExtreme(Num spacing, double exponent, bool highest, Trace? t)
+    {
+        double x = BetaExtremeAt(spacing.Value, exponent, highest);
+
+        // The piece is the one that the place belongs to; on a break both pieces agree.
+        double edge = Break(spacing.Value);
+        (int first, int last) = Strokes(spacing.Value, x <= edge ? edge / 2 : (edge + (spacing.Value / 2)) / 2);
+        return Beta(spacing, exponent, t.Given(highest ? "x_max" : "x_min", x, Measure.Number), first, last, t);
     }
 
     /// <summary>Where r is highest or lowest, between 0 and s/2.</summary>
-    public static double BetaExtremeAt(double spacing, double exponent, bool highest)
+    private static double BetaExtremeAt(double spacing, double exponent, bool highest)
     {
         double sign = highest ? 1 : -1;
         double edge = Break(spacing);
@@ -99,7 +115,7 @@ internal static class StrokeOverlapKernel
             double topValue = double.NegativeInfinity;
             for (int i = 0; i <= Looks; i++)
             {
-                double here = sign * Beta(spacing, exponent, from + ((to - from) * i / Looks), first, last);
+                double here = At(from + ((to - from) * i / Looks));
                 if (here > topValue)
                 {
                     top = i;
@@ -111,7 +127,7 @@ internal static class StrokeOverlapKernel
             double a = from + ((to - from) * Math.Max(0, top - 1) / Looks);
             double c = from + ((to - from) * Math.Min(Looks, top + 1) / Looks);
             double found = Minimum.Between(new Film(spacing, exponent, first, last, -sign), a, c);
-            double foundValue = sign * Beta(spacing, exponent, found, first, last);
+            double foundValue = At(found);
             double at = foundValue >= topValue ? found : from + ((to - from) * top / Looks);
             double most = Math.Max(foundValue, topValue);
             if (most > value)
@@ -119,37 +135,34 @@ internal static class StrokeOverlapKernel
                 best = at;
                 value = most;
             }
+
+            double At(double x) => sign * Beta(spacing, exponent, x, first, last).Value;
         }
     }
 
-    /// <summary>∫ (r − 1)² over one piece of half a period. The variable runs as 3t² − 2t³, which tames the square roots at both ends.</summary>
-    public static double BetaSquares(double spacing, double exponent, double from, double to)
+    /// <summary>
+    /// √ of the mean of (r − 1)² over half a period. The variable runs as 3t² − 2t³, which tames the square roots at both ends of a piece.
+    /// </summary>
+    public static Num BetaVariation(Num spacing, double exponent, Trace? t)
     {
-        if (to <= from)
+        double edge = Break(spacing.Value);
+        Num sum = 0;
+        foreach ((double from, double to) in new[] { (0, edge), (edge, spacing.Value / 2) })
         {
-            return 0;
+            if (to > from)
+            {
+                (int first, int last) = Strokes(spacing.Value, (from + to) / 2);
+                Num Place(Num u) => from + ((to - from) * (Num.Square(u) * (3 - (2 * u))));
+                sum += Num.Integral(
+                    "t", 0, 1, u => Num.Square(Beta(spacing, exponent, Place(u), first, last, t) - 1) * (6 * u * (1 - u))) * (to - from);
+            }
         }
 
-        (int first, int last) = Strokes(spacing, (from + to) / 2);
-        return Quadrature.GaussLegendre(
-            (spacing, exponent, from, to, first, last),
-            static (s, t) =>
-            {
-                double r = Beta(s.spacing, s.exponent, s.from + ((s.to - s.from) * (t * t * (3 - (2 * t)))), s.first, s.last);
-                return (r - 1) * (r - 1) * (6 * t * (1 - t));
-            },
-            0,
-            1) * (to - from);
-    }
-
-    public static double BetaVariation(double spacing, double exponent)
-    {
-        double edge = Break(spacing);
-        return Math.Sqrt((BetaSquares(spacing, exponent, 0, edge) + BetaSquares(spacing, exponent, edge, spacing / 2)) / (spacing / 2));
+        return Num.Sqrt(sum / (spacing / 2));
     }
 
     private readonly struct Film(double spacing, double exponent, int first, int last, double sign) : IFunction
     {
-        public double At(double x) => sign * Beta(spacing, exponent, x, first, last);
+        public double At(double x) => sign * Beta(spacing, exponent, x, first, last).Value;
     }
 }

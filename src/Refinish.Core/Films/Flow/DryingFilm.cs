@@ -1,6 +1,4 @@
 using System;
-using System.Collections.Generic;
-using Refinish.Numerics;
 using UnitsNet;
 
 namespace Refinish.Films;
@@ -116,113 +114,77 @@ public sealed record DryingFilm
     }
 
     /// <summary>Φ = ∫ dt/η until it sets, in 1/Pa.</summary>
-    public double Fluidity => Moment(0);
+    public double Fluidity => Fluid().Value;
 
     /// <summary>How far the surface creeps down the slope.</summary>
-    public Length Sag => Length.FromMeters(FlowKernel.Drive(density, slope) / 2 * Moment(2));
+    public Length Sag => Length.FromMeters(Creep().Value);
 
     /// <summary>Part of the ripple that is left, 0 to 1.</summary>
-    public double RippleLeft => Math.Exp(-(Pull * Moment(3)));
+    public double RippleLeft => Left().Value;
 
     /// <summary>Film when it sets.</summary>
-    public Length FilmAtEnd => Length.FromMeters(FilmAt(until));
+    public Length FilmAtEnd => Length.FromMeters(FilmLeft().Value);
 
     /// <summary>Viscosity when it sets. It only counts that it is large: one that is not means the film was still moving.</summary>
-    public DynamicViscosity ViscosityAtEnd => DynamicViscosity.FromPascalSeconds(ViscosityAt(until));
-
-    private double Pull => 16 * Math.PI * Math.PI * Math.PI * Math.PI * tension / (3 * wavelength * wavelength * wavelength * wavelength);
+    public DynamicViscosity ViscosityAtEnd => DynamicViscosity.FromPascalSeconds(Set().Value);
 
     /// <summary>How the sag and the ripple follow.</summary>
     /// <returns>The derivation.</returns>
-    public Workings Workings()
-    {
-        Expression sigma = Expression.Quantity("σ", tension, Measure.SurfaceTension);
-        Expression drive = Expression.Quantity("ρ", density, Measure.Density) * Expression.Quantity("g", FlowKernel.Gravity, Measure.Acceleration)
-            * Expression.Sin(Expression.Quantity("α", slope, Measure.Angle));
-        Expression pull = 16 * Expression.Power(Expression.Pi(), 4) * sigma / (3 * Expression.Power(Expression.Quantity("λ", wavelength, Measure.Length), 4));
-        return new Workings(
-            "Drying film",
-            [
-                new("film when it sets", "h_end", Film(Expression.Quantity("t_end", until, Measure.Seconds)), FilmAt(until), Measure.Film, Model),
-                new("viscosity when it sets", "η_end", Eta(Expression.Quantity("t_end", until, Measure.Seconds)), ViscosityAt(until), Measure.DynamicViscosity, Model),
-                new("fluidity over time", "Φ", Integral(0), Moment(0), Measure.Fluidity, Model),
-                new("sag", "L", drive / 2 * Integral(2), Sag.Meters, Measure.Length, Model),
-                new("ripple left", "ε", Expression.Exp(-(pull * Integral(3))), RippleLeft, Measure.Number, Model),
-            ]);
-    }
+    public Workings Workings() => Trace.Of("Drying film", FilmLeft, Set, Fluid, Creep, Left);
 
     /// <summary>The sag and the ripple in one line, in metric units.</summary>
     /// <returns>Text such as <c>75 µm wet: sags 1.46 mm, 3.79 % of the ripple left</c>.</returns>
     public override string ToString() =>
-        Measure.Film.Format(wet) + " wet: sags " + Measure.Length.Format(Sag.Meters, DisplayUnits.Si, 3) + ", " + Measure.Percent.Format(RippleLeft, DisplayUnits.Si, 3) + " of the ripple left";
+        Measure.Film.Format(wet) + " wet: sags " + Measure.Length.Format(Sag.Meters, DisplayUnits.Si, 3) + ", "
+        + Measure.Percent.Format(RippleLeft, DisplayUnits.Si, 3) + " of the ripple left";
 
-    private double FilmAt(double time) => wet * (solids + ((1 - solids) * Math.Exp(-(time / solventTime))));
+    private Num FilmLeft(Trace? t = null) => t.Step("film when it sets", "h_end", Measure.Film, Model, Film(End(t), t));
 
-    private double ViscosityAt(double time) => viscosity * Math.Exp(Thickening * ((wet * solids / FilmAt(time)) - solids));
+    private Num Set(Trace? t = null) => t.Step("viscosity when it sets", "η_end", Measure.DynamicViscosity, Model, Eta(End(t), t));
 
-    private double FluidityTimesFilm(double time, int power)
+    private Num Fluid(Trace? t = null) => t.Step("fluidity over time", "Φ", Measure.Fluidity, Model, Moment(0, t));
+
+    private Num Creep(Trace? t = null) => t.Step("sag", "L", Measure.Length, Model, FlowKernel.Drive(density, slope, t) / 2 * Moment(2, t));
+
+    private Num Left(Trace? t = null)
     {
-        double film = FilmAt(time);
-        double fluid = 1 / ViscosityAt(time);
-        return power switch
-        {
-            0 => fluid,
-            2 => film * film * fluid,
-            _ => film * film * film * fluid,
-        };
+        Num pull = 16 * Num.Power(t.Pi(), 4) * t.Given("σ", tension, Measure.SurfaceTension)
+            / (3 * Num.Power(t.Given("λ", wavelength, Measure.Length), 4));
+        return t.Step("ripple left", "ε", Measure.Number, Model, Num.Exp(-(pull * Moment(3, t))));
     }
 
-    // Panels that grow with the time: the viscosity changes in the first folds and hardly after.
-    private List<double> Ends()
-    {
-        List<double> ends = [0];
-        for (double fold = 4; fold <= 64 && fold * solventTime < until; fold *= 4)
-        {
-            ends.Add(fold * solventTime);
-        }
+    private Num End(Trace? t) => t.Given("t_end", until, Measure.Seconds);
 
-        ends.Add(until);
-        return ends;
+    private Num Film(Num time, Trace? t)
+    {
+        Num phi = t.Given("φ_0", solids, Measure.Number);
+        return t.Given("h_0", wet, Measure.Film) * (phi + ((1 - phi) * Num.Exp(-(time / t.Given("τ", solventTime, Measure.Seconds)))));
     }
 
-    private double Moment(int power)
+    private Num Eta(Num time, Trace? t)
     {
-        List<double> ends = Ends();
-        double sum = 0;
-        for (int i = 1; i < ends.Count; i++)
+        Num phi = t.Given("φ_0", solids, Measure.Number);
+        Num rise = (t.Given("h_0", wet, Measure.Film) * phi / Film(time, t)) - phi;
+        return t.Given("η_0", viscosity, Measure.DynamicViscosity) * Num.Exp(t.Given("B", Thickening, Measure.Number) * rise);
+    }
+
+    // ∫ h^power dt/η. Panels that grow with the time: the viscosity changes in the first folds and hardly after.
+    private Num Moment(int power, Trace? t)
+    {
+        Num sum = 0;
+        double start = 0;
+        double fold = 4;
+        for (int panel = 1; start < until; panel++, fold *= 4)
         {
-            sum += Quadrature.GaussLegendre((this, power), static (state, t) => state.Item1.FluidityTimesFilm(t, state.power), ends[i - 1], ends[i]);
+            double end = fold <= 64 ? Math.Min(fold * solventTime, until) : until;
+            sum += Num.Integral(
+                "t",
+                t.Given("t_", panel - 1, start, Measure.Seconds),
+                t.Given("t_", panel, end, Measure.Seconds),
+                time => power == 0 ? 1 / Eta(time, t) : Num.Power(Film(time, t), power) / Eta(time, t));
+            start = end;
         }
 
         return sum;
-    }
-
-    private Expression Film(Expression time)
-    {
-        Expression phi = Expression.Quantity("φ_0", solids, Measure.Number);
-        return Expression.Quantity("h_0", wet, Measure.Film) * (phi + ((1 - phi) * Expression.Exp(-(time / Expression.Quantity("τ", solventTime, Measure.Seconds)))));
-    }
-
-    private Expression Eta(Expression time)
-    {
-        Expression phi = Expression.Quantity("φ_0", solids, Measure.Number);
-        Expression rise = (Expression.Quantity("h_0", wet, Measure.Film) * phi / Film(time)) - phi;
-        return Expression.Quantity("η_0", viscosity, Measure.DynamicViscosity) * Expression.Exp(Expression.Quantity("B", Thickening, Measure.Number) * rise);
-    }
-
-    private Expression Integral(int power)
-    {
-        List<double> ends = Ends();
-        List<Expression> parts = [];
-        for (int i = 1; i < ends.Count; i++)
-        {
-            parts.Add(Expression.Integral(
-                "t",
-                Expression.Quantity("t_" + Figures.Significant(i - 1), ends[i - 1], Measure.Seconds),
-                Expression.Quantity("t_" + Figures.Significant(i), ends[i], Measure.Seconds),
-                t => power == 0 ? 1 / Eta(t) : Expression.Power(Film(t), power) / Eta(t)));
-        }
-
-        return Expression.Sum(parts);
     }
 }

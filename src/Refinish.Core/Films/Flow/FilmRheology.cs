@@ -15,8 +15,6 @@ namespace Refinish.Films;
 /// </code></example>
 public sealed record FilmRheology
 {
-    private readonly double yieldStress;
-
     /// <summary>Makes a liquid.</summary>
     /// <param name="yieldStress">τ_y, 0 to 1000 Pa.</param>
     /// <param name="consistency">K in Pa·sⁿ, from 10⁻⁴ to 10⁴.</param>
@@ -24,13 +22,13 @@ public sealed record FilmRheology
     /// <exception cref="System.ArgumentOutOfRangeException">An argument is outside its range.</exception>
     public FilmRheology(Pressure yieldStress, double consistency, double index)
     {
-        this.yieldStress = Guard.Within(yieldStress, Bounds.NotNegative(Measure.Pressure, 1000), nameof(yieldStress));
+        YieldPascals = Guard.Within(yieldStress, Bounds.NotNegative(Measure.Pressure, 1000), nameof(yieldStress));
         Consistency = Guard.Within(consistency, Bounds.Between(1e-4, 1e4, Measure.Consistency), nameof(consistency));
         Index = Guard.Within(index, Bounds.Between(0.1, 2, Measure.Number), nameof(index));
     }
 
     /// <summary>Yield stress τ_y: below it nothing flows.</summary>
-    public Pressure YieldStress => Pressure.FromPascals(yieldStress);
+    public Pressure YieldStress => Pressure.FromPascals(YieldPascals);
 
     /// <summary>Consistency K in Pa·sⁿ; the viscosity in Pa·s when the index is 1.</summary>
     public double Consistency { get; }
@@ -38,7 +36,7 @@ public sealed record FilmRheology
     /// <summary>Shear index n.</summary>
     public double Index { get; }
 
-    internal double YieldPascals => yieldStress;
+    internal double YieldPascals { get; }
 
     /// <summary>A liquid of one viscosity.</summary>
     /// <param name="viscosity">η, from 0.1 mPa·s to 10 000 Pa·s.</param>
@@ -65,6 +63,6 @@ public sealed record FilmRheology
     /// <summary>The liquid in one line.</summary>
     /// <returns>Text such as <c>yield stress 0.5 Pa, 300 mPa·s</c>.</returns>
     public override string ToString() =>
-        (yieldStress > 0 ? "yield stress " + Measure.Pressure.Format(yieldStress) + ", " : string.Empty)
+        (YieldPascals > 0 ? "yield stress " + Measure.Pressure.Format(YieldPascals) + ", " : string.Empty)
         + (Index == 1 ? Measure.DynamicViscosity.Format(Consistency) : string.Format(CultureInfo.InvariantCulture, "{0}, index {1}", Measure.Consistency.Format(Consistency), Figures.Significant(Index)));
 }

@@ -1,10 +1,8 @@
-using System;
-
 namespace Refinish.Films;
 
 /// <summary>
 /// Flow of thin wet films, in SI. Symbols: ρ density, g gravity, α slope from level, h film, τ_y yield stress, K consistency (η for index 1), n shear index,
-/// σ surface tension, λ wavelength, k wave number, Φ fluidity over time (1/Pa), L sag distance, ε ripple left per ripple at first.
+/// σ surface tension, λ wavelength.
 /// </summary>
 internal static class FlowKernel
 {
@@ -17,54 +15,48 @@ internal static class FlowKernel
     /// <summary>Above this k·h the film is as good as infinitely deep.</summary>
     public const double DeepWave = 40;
 
+    public static readonly Source Orchard = Source.Published(
+        "Orchard, On surface levelling in viscous liquids and gels, Applied Scientific Research A11, 1962",
+        "shallow film, as given by S. Abbott, Levelling");
+
+    private static readonly Source Plastic =
+        Source.FromMemory("ripple whose capillary pressure gradient just reaches the yield stress at the wall");
+
+    /// <summary>ρ g, weight per volume.</summary>
+    public static Num Weight(double density, Trace? t) =>
+        t.Given("ρ", density, Measure.Density) * t.Given("g", Gravity, Measure.Acceleration);
+
     /// <summary>Weight along the slope per volume, ρ g sin α.</summary>
-    public static double Drive(double density, double slope) => density * Gravity * Math.Sin(slope);
+    public static Num Drive(double density, double slope, Trace? t = null) =>
+        Weight(density, t) * Num.Sin(t.Given("α", slope, Measure.Angle));
 
     /// <summary>Speed of the surface, n/(n + 1) · (G/K)^(1/n) · H^(1 + 1/n), H the part of the film below the plug.</summary>
-    public static double SurfaceSpeed(double drive, double consistency, double index, double sheared) =>
-        sheared <= 0 || drive <= 0 ? 0 : index / (index + 1) * Math.Pow(drive / consistency, 1 / index) * Math.Pow(sheared, 1 + (1 / index));
-
-    /// <summary>Share of the surface speed that is reached at a height above the wall.</summary>
-    public static double Profile(double height, double sheared, double index) =>
-        sheared <= 0 ? 0 : height >= sheared ? 1 : 1 - Math.Pow(1 - (height / sheared), 1 + (1 / index));
+    public static Num SurfaceSpeed(Num drive, Num consistency, Num index, Num sheared) => sheared.Value <= 0 || drive.Value <= 0
+        ? 0
+        : index / (index + 1) * Num.Power(drive / consistency, 1 / index) * Num.Power(sheared, 1 + (1 / index));
 
     /// <summary>Volume per width and time, u_s (h − H n/(2n + 1)).</summary>
-    public static double Flux(double surfaceSpeed, double film, double sheared, double index) =>
+    public static Num Flux(Num surfaceSpeed, Num film, Num sheared, Num index) =>
         surfaceSpeed * (film - (sheared * index / ((2 * index) + 1)));
 
     /// <summary>3 (sinh x cosh x − x) / (2 x³ (cosh² x + x²)); 1 for a shallow wave.</summary>
-    public static double DepthFactor(double x)
+    public static Num DepthFactor(Num x)
     {
         // Deep: (sinh x cosh x − x)/(cosh² x + x²) is 1 to the last digit, and the squares would overflow.
-        if (x > DeepWave)
+        if (x.Value > DeepWave)
         {
-            return 3 / (2 * x * x * x);
+            return 3 / (2 * Num.Power(x, 3));
         }
 
-        double cosh = Math.Cosh(x);
-        double lower = (cosh * cosh) + (x * x);
-        if (x < ShallowWave)
-        {
-            double q = x * x;
-            return (1 + (q / 5) + (2 * q * q / 105) + (q * q * q / 945) + (2 * q * q * q * q / 51975)) / lower;
-        }
-
-        return 3 * ((Math.Sinh(x) * cosh) - x) / (2 * x * x * x * lower);
+        Num lower = Num.Square(Num.Cosh(x)) + Num.Square(x);
+        return x.Value < ShallowWave
+            ? (1 + (Num.Square(x) / 5) + (2 * Num.Power(x, 4) / 105) + (Num.Power(x, 6) / 945) + (2 * Num.Power(x, 8) / 51975)) / lower
+            : 3 * ((Num.Sinh(x) * Num.Cosh(x)) - x) / (2 * Num.Power(x, 3) * lower);
     }
 
-    /// <summary>Levelling rate of the shallow wave, σ k⁴ h³ / (3 η).</summary>
-    public static double ThinRate(double tension, double wave, double film, double viscosity) =>
-        tension * wave * wave * wave * wave * film * film * film / (3 * viscosity);
-
-    /// <summary>Levelling rate that gravity adds on a level surface, ρ g k² h³ / (3 η).</summary>
-    public static double GravityRate(double density, double wave, double film, double viscosity) =>
-        density * Gravity * wave * wave * film * film * film / (3 * viscosity);
-
-    /// <summary>3 λ⁴ ln(1/ε) / (16 π⁴ σ): the h³Φ that a ripple needs.</summary>
-    public static double LevellingNeed(double wavelength, double ripple, double tension) =>
-        3 * wavelength * wavelength * wavelength * wavelength * Math.Log(1 / ripple) / (16 * Math.PI * Math.PI * Math.PI * Math.PI * tension);
-
     /// <summary>Ripple that a yield stress holds, τ_y λ³ / (8 π³ σ h).</summary>
-    public static double HeldRipple(double yieldStress, double wavelength, double tension, double film) =>
-        yieldStress * wavelength * wavelength * wavelength / (8 * Math.PI * Math.PI * Math.PI * tension * film);
+    public static Num HeldRipple(double yieldStress, double wavelength, double tension, Num film, Trace? t) =>
+        t.Step("ripple held by the yield stress", "a_y", Measure.Film, Plastic,
+            t.Given("τ_y", yieldStress, Measure.Pressure) * Num.Power(t.Given("λ", wavelength, Measure.Length), 3)
+                / (8 * Num.Power(t.Pi(), 3) * t.Given("σ", tension, Measure.SurfaceTension) * film));
 }

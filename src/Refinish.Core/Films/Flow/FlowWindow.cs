@@ -26,8 +26,6 @@ namespace Refinish.Films;
 /// </code></example>
 public sealed record FlowWindow
 {
-    private static readonly Source Orchard = Source.Published("Orchard, On surface levelling in viscous liquids and gels, Applied Scientific Research A11, 1962", "shallow film, as given by S. Abbott, Levelling");
-    private static readonly Source Plastic = Source.FromMemory("ripple whose capillary pressure gradient just reaches the yield stress at the wall");
     private static readonly Source Sagging = Source.Derived("surface of a thin film on a slope that creeps the allowed distance before it sets");
 
     private readonly double fluidity;
@@ -104,39 +102,31 @@ public sealed record FlowWindow
     }
 
     /// <summary>The thinnest wet film that levels.</summary>
-    public Length LeastFilm => Length.FromMeters(Least);
+    public Length LeastFilm => Length.FromMeters(Least().Value);
 
     /// <summary>The wet limit of this slope: the thickest film that does not sag beyond what is allowed; <see langword="null"/> on a level surface, which has none.</summary>
-    public Length? MostFilm => Most is double most ? Length.FromMeters(most) : null;
+    public Length? MostFilm => slope > 0 ? Length.FromMeters(Most().Value) : null;
 
     /// <summary>Whether some film levels and does not sag.</summary>
-    public bool IsOpen => Most is not double most || Least <= most;
+    public bool IsOpen => slope == 0 || Least().Value <= Most().Value;
 
     /// <summary>The fluidity at which the window closes, in 1/Pa; <see langword="null"/> on a level surface and with a yield stress, where no closed form holds.</summary>
-    public double? ClosingFluidity => slope > 0 && yieldStress == 0 ? Closing : null;
+    public double? ClosingFluidity => slope > 0 && yieldStress == 0 ? Closing().Value : null;
 
     /// <summary>The one film that is left when it closes; <see langword="null"/> where there is no closing fluidity.</summary>
-    public Length? ClosingFilm => ClosingFluidity is double phi ? Length.FromMeters(Math.Sqrt(2 * sagAllowed / (Drive * phi))) : null;
+    public Length? ClosingFilm => ClosingFluidity is null ? null : Length.FromMeters(LastFilm().Value);
 
     /// <summary>Height from mean to crest that the yield stress holds up in the least film; zero without one.</summary>
-    public Length HeldRipple => Length.FromMeters(FlowKernel.HeldRipple(yieldStress, wavelength, tension, Least));
+    public Length HeldRipple => Length.FromMeters(Held().Value);
 
     /// <summary>Why no film will do, with both numbers; <see langword="null"/> when one will.</summary>
     public string? Objection => IsOpen
         ? null
-        : "no window: a " + Measure.Length.Format(wavelength) + " ripple levels from " + Measure.Film.Format(Least, DisplayUnits.Si, 3) + " wet on, and at "
-            + Measure.Angle.Format(slope, DisplayUnits.Si, 3) + " the film sags above " + Measure.Film.Format(Most!.Value, DisplayUnits.Si, 3)
+        : "no window: a " + Measure.Length.Format(wavelength) + " ripple levels from "
+        + Measure.Film.Format(Least().Value, DisplayUnits.Si, 3) + " wet on, and at "
+            + Measure.Angle.Format(slope, DisplayUnits.Si, 3) + " the film sags above "
+            + Measure.Film.Format(Most().Value, DisplayUnits.Si, 3)
             + ": expect orange peel below, runs above, both between";
-
-    private double Drive => FlowKernel.Drive(density, slope);
-
-    private double Need => FlowKernel.LevellingNeed(wavelength, rippleLeft, tension);
-
-    private double Least => Math.Pow(Need / fluidity, 1.0 / 3);
-
-    private double? Most => slope > 0 ? (yieldStress / Drive) + Math.Sqrt(2 * sagAllowed / (Drive * fluidity)) : null;
-
-    private double Closing => Math.Pow(2 * sagAllowed / Drive, 3) / (Need * Need);
 
     /// <summary>The fluidity of a coating, from a film that was seen to creep on a slope until it set: Φ = 2 L/(ρ g sin α h²). No yield stress.</summary>
     /// <param name="film">Wet film, from 1 µm to 5 mm.</param>
@@ -151,7 +141,7 @@ public sealed record FlowWindow
         double l = Guard.Within(sag, FlowFigures.Sags, nameof(sag));
         double rho = Guard.Within(density, FlowRanges.Density, nameof(density));
         double alpha = Guard.Within(slope, Bounds.Between(Math.PI / 180, Math.PI / 2, Measure.Angle), nameof(slope));
-        return 2 * l / (FlowKernel.Drive(rho, alpha) * h * h);
+        return 2 * l / (FlowKernel.Drive(rho, alpha).Value * h * h);
     }
 
     /// <summary>A wet film against both ends of the window.</summary>
@@ -161,48 +151,53 @@ public sealed record FlowWindow
     public IReadOnlyList<LimitComparison> Judge(Length wetFilm)
     {
         double h = Guard.Within(wetFilm, FlowRanges.Film, nameof(wetFilm));
-        LimitComparison levels = new("wet film against the film that levels", h, Least, LimitSense.AtLeast, Measure.Film, Orchard, "a wetter coat, slower solvent, or finer spray");
-        return new ValueList<LimitComparison>(Most is double most
-            ? [levels, new("wet film against the film that sags", h, most, LimitSense.AtMost, Measure.Film, Sagging, "two thinner coats with a flash between, or faster solvent")]
-            : [levels]);
+        LimitComparison levels = new(
+            "wet film against the film that levels", h, Least().Value, LimitSense.AtLeast, Measure.Film, FlowKernel.Orchard,
+            "a wetter coat, slower solvent, or finer spray");
+        return new ValueList<LimitComparison>(slope == 0
+            ? [levels]
+            : [levels, new("wet film against the film that sags", h, Most().Value, LimitSense.AtMost, Measure.Film, Sagging,
+                "two thinner coats with a flash between, or faster solvent")]);
     }
 
     /// <summary>How the window follows.</summary>
     /// <returns>The derivation.</returns>
-    public Workings Workings()
-    {
-        Expression phi = Expression.Quantity("Φ", fluidity, Measure.Fluidity);
-        Expression length = Expression.Quantity("λ", wavelength, Measure.Length);
-        Expression sigma = Expression.Quantity("σ", tension, Measure.SurfaceTension);
-        Expression twoSags = 2 * Expression.Quantity("L", sagAllowed, Measure.Length);
-        Expression tau = Expression.Quantity("τ_y", yieldStress, Measure.Pressure);
-        Expression drive = Expression.Quantity("ρ", density, Measure.Density) * Expression.Quantity("g", FlowKernel.Gravity, Measure.Acceleration)
-            * Expression.Sin(Expression.Quantity("α", slope, Measure.Angle));
-        Expression need = 3 * Expression.Power(length, 4) * Expression.Ln(1 / Expression.Quantity("ε", rippleLeft, Measure.Number))
-            / (16 * Expression.Power(Expression.Pi(), 4) * sigma);
-        WorkingStep least = new("least film, levels", "h_lev", Expression.Power(need / phi, Expression.Number(1) / 3), Least, Measure.Film, Orchard);
-        List<WorkingStep> steps =
+    public Workings Workings() => Trace.Of(
+        "Levels before it sags",
         [
-            least,
-            new("ripple held by the yield stress", "a_y", tau * Expression.Power(length, 3) / (8 * Expression.Power(Expression.Pi(), 3) * sigma * least.Result()), HeldRipple.Meters, Measure.Film, Plastic),
-        ];
-        if (Most is double most)
-        {
-            steps.Add(new("most film, sags", "h_sag", (tau / drive) + Expression.Sqrt(twoSags / (drive * phi)), most, Measure.Film, Sagging));
-        }
-
-        if (ClosingFluidity is double closing)
-        {
-            WorkingStep closes = new("fluidity that closes the window", "Φ*", Expression.Power(twoSags / drive, 3) / Expression.Square(need), closing, Measure.Fluidity, Sagging);
-            steps.Add(closes);
-            steps.Add(new("film when it closes", "h*", Expression.Sqrt(twoSags / (drive * closes.Result())), ClosingFilm!.Value.Meters, Measure.Film, Sagging));
-        }
-
-        return new Workings("Levels before it sags", steps);
-    }
+            Least, Held,
+            .. slope > 0 ? [Most] : (Func<Trace, Num>[])[],
+            .. ClosingFluidity is null ? [] : (Func<Trace, Num>[])[Closing, LastFilm],
+        ]);
 
     /// <summary>The window in one line, in metric units.</summary>
     /// <returns>Text such as <c>40 µm to 68.1 µm wet at 90°</c>.</returns>
-    public override string ToString() => Objection ?? (Measure.Film.Format(Least, DisplayUnits.Si, 3)
-        + (Most is double most ? " to " + Measure.Film.Format(most, DisplayUnits.Si, 3) : " or more") + " wet at " + Measure.Angle.Format(slope, DisplayUnits.Si, 3));
+    public override string ToString() => Objection ?? (Measure.Film.Format(Least().Value, DisplayUnits.Si, 3)
+        + (slope > 0 ? " to " + Measure.Film.Format(Most().Value, DisplayUnits.Si, 3) : " or more") + " wet at "
+        + Measure.Angle.Format(slope, DisplayUnits.Si, 3));
+
+    private Num Least(Trace? t = null) =>
+        t.Step("least film, levels", "h_lev", Measure.Film, FlowKernel.Orchard, Num.Power(Need(t) / Phi(t), t.Number(1) / 3));
+
+    private Num Held(Trace? t = null) => FlowKernel.HeldRipple(yieldStress, wavelength, tension, Least(t), t);
+
+    private Num Most(Trace? t = null) => t.Step("most film, sags", "h_sag", Measure.Film, Sagging,
+        (t.Given("τ_y", yieldStress, Measure.Pressure) / FlowKernel.Drive(density, slope, t)) + Creeping(Phi(t), t));
+
+    private Num Closing(Trace? t = null) => t.Step("fluidity that closes the window", "Φ*", Measure.Fluidity, Sagging,
+        Num.Power(TwoSags(t) / FlowKernel.Drive(density, slope, t), 3) / Num.Square(Need(t)));
+
+    private Num LastFilm(Trace? t = null) => t.Step("film when it closes", "h*", Measure.Film, Sagging, Creeping(Closing(t), t));
+
+    /// <summary>The h³Φ that the ripple needs.</summary>
+    private Num Need(Trace? t) =>
+        3 * Num.Power(t.Given("λ", wavelength, Measure.Length), 4) * Num.Ln(1 / t.Given("ε", rippleLeft, Measure.Number))
+        / (16 * Num.Power(t.Pi(), 4) * t.Given("σ", tension, Measure.SurfaceTension));
+
+    /// <summary>The film below the plug whose surface creeps as far as is allowed.</summary>
+    private Num Creeping(Num phi, Trace? t) => Num.Sqrt(TwoSags(t) / (FlowKernel.Drive(density, slope, t) * phi));
+
+    private Num TwoSags(Trace? t) => 2 * t.Given("L", sagAllowed, Measure.Length);
+
+    private Num Phi(Trace? t) => t.Given("Φ", fluidity, Measure.Fluidity);
 }

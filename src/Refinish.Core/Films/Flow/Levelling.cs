@@ -1,5 +1,4 @@
 using System;
-using System.Collections.Generic;
 using UnitsNet;
 
 namespace Refinish.Films;
@@ -21,9 +20,7 @@ namespace Refinish.Films;
 /// </code></example>
 public sealed record Levelling
 {
-    private static readonly Source Orchard = Source.Published("Orchard, On surface levelling in viscous liquids and gels, Applied Scientific Research A11, 1962", "shallow film, as given by S. Abbott, Levelling");
     private static readonly Source AnyDepth = Source.FromMemory("Orchard 1962, film of any depth; tends to the shallow form");
-    private static readonly Source Plastic = Source.FromMemory("ripple whose capillary pressure gradient just reaches the yield stress at the wall");
 
     private readonly double wavelength;
     private readonly double film;
@@ -81,90 +78,71 @@ public sealed record Levelling
     }
 
     /// <summary>k h, 2π times film over wavelength: well below 1 the film is shallow.</summary>
-    public double DepthNumber => Wave * film;
+    public double DepthNumber => Depth().Value;
 
     /// <summary>Time in which the ripple falls to 1/e in a shallow film.</summary>
-    public Duration ThinTimeConstant => Duration.FromSeconds(1 / ThinRate);
+    public Duration ThinTimeConstant => Duration.FromSeconds(Thin().Value);
 
     /// <summary>Time in which the ripple halves in a shallow film.</summary>
-    public Duration ThinHalfTime => Duration.FromSeconds(Math.Log(2) / ThinRate);
+    public Duration ThinHalfTime => Duration.FromSeconds(ThinHalf().Value);
 
     /// <summary>By what the rate in a film of this depth differs from the shallow film's: 1 for long waves, less for short ones.</summary>
-    public double DepthFactor => FlowKernel.DepthFactor(DepthNumber);
+    public double DepthFactor => Factor().Value;
 
     /// <summary>Time in which the ripple falls to 1/e, with the depth and, where asked for, gravity.</summary>
-    public Duration TimeConstant => Duration.FromSeconds(1 / Rate);
+    public Duration TimeConstant => Duration.FromSeconds(Time().Value);
 
     /// <summary>Time in which the ripple halves, with the depth and, where asked for, gravity.</summary>
-    public Duration HalfTime => Duration.FromSeconds(Math.Log(2) / Rate);
+    public Duration HalfTime => Duration.FromSeconds(Half().Value);
 
     /// <summary>Height from mean to crest that the yield stress holds up; zero without one.</summary>
-    public Length HeldRipple => Length.FromMeters(FlowKernel.HeldRipple(yieldStress, wavelength, tension, film));
-
-    private double Wave => 2 * Math.PI / wavelength;
-
-    private double ThinRate => FlowKernel.ThinRate(tension, Wave, film, viscosity);
-
-    private double Rate => (ThinRate * DepthFactor) + (density is double rho ? FlowKernel.GravityRate(rho, Wave, film, viscosity) : 0);
+    public Length HeldRipple => Length.FromMeters(Held().Value);
 
     /// <summary>Part of the ripple that is left after a fluidity Φ = ∫ dt/η, with the depth and, where asked for, gravity. The yield stress is left out.</summary>
     /// <param name="fluidity">Φ in 1/Pa, 0 to 10⁹.</param>
     /// <returns>The part, 0 to 1.</returns>
     /// <exception cref="ArgumentOutOfRangeException">Outside the range.</exception>
-    public double RippleLeft(double fluidity) => Math.Exp(-(Rate * viscosity * Guard.Within(fluidity, Bounds.NotNegative(Measure.Fluidity, 1e9), nameof(fluidity))));
+    public double RippleLeft(double fluidity) =>
+        Math.Exp(-(viscosity * Guard.Within(fluidity, Bounds.NotNegative(Measure.Fluidity, 1e9), nameof(fluidity)) / Time().Value));
 
     /// <summary>How the times follow.</summary>
     /// <returns>The derivation.</returns>
-    public Workings Workings()
-    {
-        Expression length = Expression.Quantity("λ", wavelength, Measure.Length);
-        Expression h = Expression.Quantity("h", film, Measure.Film);
-        Expression sigma = Expression.Quantity("σ", tension, Measure.SurfaceTension);
-        Expression eta = Expression.Quantity("η", viscosity, Measure.DynamicViscosity);
-        WorkingStep wave = new("wave number", "k", 2 * Expression.Pi() / length, Wave, Measure.WaveNumber, Orchard);
-        WorkingStep depth = new("depth number", "kh", wave.Result() * h, DepthNumber, Measure.Number, Orchard);
-        WorkingStep thin = new(
-            "time to 1/e, shallow", "T_0", 3 * eta * Expression.Power(length / (2 * Expression.Pi()), 4) / (sigma * Expression.Power(h, 3)), 1 / ThinRate, Measure.Seconds, Orchard);
-        WorkingStep half = new("half-time, shallow", "T_½0", Expression.Ln(2) * thin.Result(), Math.Log(2) / ThinRate, Measure.Seconds, Orchard);
-        WorkingStep factor = new("depth factor", "F", Depth(depth.Result()), DepthFactor, Measure.Number, AnyDepth);
-        Expression rate = factor.Result() / thin.Result();
-        if (density is double rho)
-        {
-            rate += Expression.Quantity("ρ", rho, Measure.Density) * Expression.Quantity("g", FlowKernel.Gravity, Measure.Acceleration)
-                * Expression.Square(wave.Result()) * Expression.Power(h, 3) / (3 * eta);
-        }
-
-        WorkingStep time = new("time to 1/e", "T", 1 / rate, 1 / Rate, Measure.Seconds, AnyDepth);
-        List<WorkingStep> steps =
-        [
-            wave, depth, thin, half, factor, time,
-            new("half-time", "T_½", Expression.Ln(2) * time.Result(), Math.Log(2) / Rate, Measure.Seconds, AnyDepth),
-            new(
-                "ripple held by the yield stress",
-                "a_y",
-                Expression.Quantity("τ_y", yieldStress, Measure.Pressure) * Expression.Power(length, 3) / (8 * Expression.Power(Expression.Pi(), 3) * sigma * h),
-                HeldRipple.Meters,
-                Measure.Film,
-                Plastic),
-        ];
-        return new Workings("Levelling", steps);
-    }
+    public Workings Workings() => Trace.Of("Levelling", Wave, Depth, Thin, ThinHalf, Factor, Time, Half, Held);
 
     /// <summary>The half-time in one line, in metric units.</summary>
     /// <returns>Text such as <c>3 mm ripple in 75 µm: halves in 2.745 s</c>.</returns>
     public override string ToString() =>
-        Measure.Length.Format(wavelength) + " ripple in " + Measure.Film.Format(film) + ": halves in " + Measure.Seconds.Format(Math.Log(2) / Rate, DisplayUnits.Si, 4);
+        Measure.Length.Format(wavelength) + " ripple in " + Measure.Film.Format(film) + ": halves in "
+        + Measure.Seconds.Format(Half().Value, DisplayUnits.Si, 4);
 
-    private static Expression Depth(Expression x)
+    private Num Wave(Trace? t = null) => t.Step("wave number", "k", Measure.WaveNumber, FlowKernel.Orchard, 2 * t.Pi() / Crest(t));
+
+    private Num Depth(Trace? t = null) => t.Step("depth number", "kh", Measure.Number, FlowKernel.Orchard, Wave(t) * Height(t));
+
+    private Num Thin(Trace? t = null) => t.Step("time to 1/e, shallow", "T_0", Measure.Seconds, FlowKernel.Orchard,
+        3 * Eta(t) * Num.Power(Crest(t) / (2 * t.Pi()), 4) / (t.Given("σ", tension, Measure.SurfaceTension) * Num.Power(Height(t), 3)));
+
+    private Num ThinHalf(Trace? t = null) =>
+        t.Step("half-time, shallow", "T_½0", Measure.Seconds, FlowKernel.Orchard, Num.Ln(t.Number(2)) * Thin(t));
+
+    private Num Factor(Trace? t = null) => t.Step("depth factor", "F", Measure.Number, AnyDepth, FlowKernel.DepthFactor(Depth(t)));
+
+    private Num Time(Trace? t = null)
     {
-        if (x.Evaluate() > FlowKernel.DeepWave)
-        {
-            return 3 / (2 * Expression.Power(x, 3));
-        }
-
-        Expression lower = Expression.Square(Expression.Cosh(x)) + Expression.Square(x);
-        return x.Evaluate() < FlowKernel.ShallowWave
-            ? (1 + (Expression.Square(x) / 5) + (2 * Expression.Power(x, 4) / 105) + (Expression.Power(x, 6) / 945) + (2 * Expression.Power(x, 8) / 51975)) / lower
-            : 3 * ((Expression.Sinh(x) * Expression.Cosh(x)) - x) / (2 * Expression.Power(x, 3) * lower);
+        Num rate = Factor(t) / Thin(t);
+        rate = density is double rho
+            ? rate + (FlowKernel.Weight(rho, t) * Num.Square(Wave(t)) * Num.Power(Height(t), 3) / (3 * Eta(t)))
+            : rate;
+        return t.Step("time to 1/e", "T", Measure.Seconds, AnyDepth, 1 / rate);
     }
+
+    private Num Half(Trace? t = null) => t.Step("half-time", "T_½", Measure.Seconds, AnyDepth, Num.Ln(t.Number(2)) * Time(t));
+
+    private Num Held(Trace? t = null) => FlowKernel.HeldRipple(yieldStress, wavelength, tension, Height(t), t);
+
+    private Num Crest(Trace? t) => t.Given("λ", wavelength, Measure.Length);
+
+    private Num Height(Trace? t) => t.Given("h", film, Measure.Film);
+
+    private Num Eta(Trace? t) => t.Given("η", viscosity, Measure.DynamicViscosity);
 }

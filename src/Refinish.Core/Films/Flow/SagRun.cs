@@ -1,4 +1,3 @@
-using System;
 using UnitsNet;
 
 namespace Refinish.Films;
@@ -34,22 +33,22 @@ public sealed record SagRun
     public ViscosityHistory History { get; }
 
     /// <summary>How long the surface would have to keep its first speed to get as far.</summary>
-    public Duration FluidTime => Duration.FromSeconds(History.Sum(Flow.Rheology.Index));
+    public Duration FluidTime => Duration.FromSeconds(Time().Value);
 
     /// <summary>How far the surface creeps.</summary>
-    public Length Distance => Length.FromMeters(Flow.Surface * History.Sum(Flow.Rheology.Index));
+    public Length Distance => Length.FromMeters(Run().Value);
 
     /// <summary>How the distance follows.</summary>
     /// <returns>The derivation; the film's flow is its part.</returns>
-    public Workings Workings()
-    {
-        WorkingStep time = new("fluid time", "t_f", History.Formula(Flow.Rheology.Index), FluidTime.Seconds, Measure.Seconds, Integral);
-        Expression speed = Expression.Quantity("u_s", Flow.Surface, Measure.FilmSpeed);
-        return new Workings("Sag", [time, new("sag", "L", speed * time.Result(), Distance.Meters, Measure.Length, Integral)], [Flow.Workings()]);
-    }
+    public Workings Workings() => Trace.Of("Sag", [Flow.Workings()], Time, Run);
 
     /// <summary>The distance in one line, in metric units.</summary>
     /// <returns>Text such as <c>100 µm at 90°: sags 10.79 mm</c>.</returns>
     public override string ToString() =>
         Measure.Film.Format(Flow.Film.Meters) + " at " + Measure.Angle.Format(Flow.Slope.Radians) + ": sags " + Measure.Length.Format(Distance.Meters, DisplayUnits.Si, 4);
+
+    private Num Time(Trace? t = null) => t.Step("fluid time", "t_f", Measure.Seconds, Integral, History.Sum(Flow.Rheology.Index, t));
+
+    private Num Run(Trace? t = null) =>
+        t.Step("sag", "L", Measure.Length, Integral, t.Given("u_s", Flow.Surface().Value, Measure.FilmSpeed) * Time(t));
 }

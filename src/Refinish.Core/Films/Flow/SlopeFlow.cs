@@ -1,5 +1,4 @@
 using System;
-using System.Collections.Generic;
 using Refinish.Numerics;
 using UnitsNet;
 
@@ -66,34 +65,27 @@ public sealed record SlopeFlow
     public FilmRheology Rheology { get; }
 
     /// <summary>Shear stress at the wall, ρ g sin α h.</summary>
-    public Pressure WallStress => Pressure.FromPascals(Drive * film);
+    public Pressure WallStress => Pressure.FromPascals(Wall().Value);
 
     /// <summary>
     /// The thickest film that the yield stress holds still, τ_y/(ρ g sin α): zero without yield stress, <see langword="null"/> on a level
     /// surface, where every film stays.
     /// </summary>
-    public Length? CriticalFilm => Drive > 0 ? Length.FromMeters(Rheology.YieldPascals / Drive) : null;
+    public Length? CriticalFilm => IsSloped ? Length.FromMeters(Critical().Value) : null;
 
     /// <summary>Whether the film stands still.</summary>
-    public bool IsHeld => Sheared <= 0;
+    public bool IsHeld => Sheared().Value <= 0;
 
     /// <summary>Speed of the surface, and of the plug when there is one.</summary>
-    public Speed SurfaceSpeed => Speed.FromMetersPerSecond(Surface);
+    public Speed SurfaceSpeed => Speed.FromMetersPerSecond(Surface().Value);
 
     /// <summary>Mean speed over the film.</summary>
-    public Speed MeanSpeed => Speed.FromMetersPerSecond(Flux / film);
+    public Speed MeanSpeed => Speed.FromMetersPerSecond(Mean().Value);
 
     /// <summary>Volume that passes per width and time, in m²/s.</summary>
-    public double FlowPerWidth => Flux;
+    public double FlowPerWidth => Flux().Value;
 
-    internal double Drive => FlowKernel.Drive(density, slope);
-
-    internal double Surface => FlowKernel.SurfaceSpeed(Drive, Rheology.Consistency, Rheology.Index, Sheared);
-
-    // The part of the film that is sheared; the plug lies on top of it.
-    private double Sheared => Drive > 0 ? Math.Max(0, film - (Rheology.YieldPascals / Drive)) : 0;
-
-    private double Flux => FlowKernel.Flux(Surface, film, Sheared, Rheology.Index);
+    private bool IsSloped => Drive().Value > 0;
 
     /// <summary>The film that lets a flow pass on a slope, as where a surface is flooded at a known rate.</summary>
     /// <param name="flowPerWidth">Volume that passes per width and time, more than 0 and at most 0.01 m²/s.</param>
@@ -117,7 +109,8 @@ public sealed record SlopeFlow
                 "a laminar film, Reynolds number 4 ρ q / η at most 1500 (from memory)");
             SlopeFlow thickest = new(Length.FromMeters(Thickest), slope, density, rheology);
             Guard.Rule(
-                false, nameof(flowPerWidth), flowPerWidth, Measure.FilmFlux, "at most what a film of 5 mm lets pass, ", thickest.Flux);
+                false, nameof(flowPerWidth), flowPerWidth, Measure.FilmFlux, "at most what a film of 5 mm lets pass, ",
+                thickest.FlowPerWidth);
         }
 
         return found!;
@@ -137,16 +130,10 @@ public sealed record SlopeFlow
         double flow = Guard.Within(flowPerWidth, Flows, nameof(flowPerWidth));
         double alpha = Guard.Within(slope, Steep, nameof(slope));
         double rho = Guard.Within(density, FlowRanges.Density, nameof(density));
-        double drive = FlowKernel.Drive(rho, alpha);
+        double drive = FlowKernel.Drive(rho, alpha).Value;
         double held = Guard.NotNull(rheology, nameof(rheology)).YieldPascals / drive;
         (double Drive, double Held, double Flow, FilmRheology Liquid) state = (drive, held, flow, rheology);
-        if (held >= Thickest || Beyond(state, Thickest - held) < 0)
-        {
-            found = null;
-            return false;
-        }
-
-        if (Reynolds(flow, rho, rheology) > Turbulent)
+        if (held >= Thickest || Beyond(state, Thickest - held) < 0 || Reynolds(flow, rho, rheology) > Turbulent)
         {
             found = null;
             return false;
@@ -161,41 +148,46 @@ public sealed record SlopeFlow
     /// <param name="height">0 (the wall) to the film (the surface).</param>
     /// <returns>The speed.</returns>
     /// <exception cref="ArgumentOutOfRangeException">Outside the film.</exception>
-    public Speed SpeedAt(Length height) =>
-        Speed.FromMetersPerSecond(Surface * FlowKernel.Profile(Guard.Within(height, Bounds.NotNegative(Measure.Film, film), nameof(height)), Sheared, Rheology.Index));
+    public Speed SpeedAt(Length height)
+    {
+        double above = Guard.Within(height, Bounds.NotNegative(Measure.Film, film), nameof(height));
+        double sheared = Sheared().Value;
+        return SurfaceSpeed * (above >= sheared ? 1 : 1 - Math.Pow(1 - (above / sheared), 1 + (1 / Rheology.Index)));
+    }
 
     /// <summary>How the speeds follow.</summary>
     /// <returns>The derivation.</returns>
-    public Workings Workings()
-    {
-        Expression h = Expression.Quantity("h", film, Measure.Film);
-        Expression n = Expression.Quantity("n", Rheology.Index, Measure.Number);
-        Expression consistency = Expression.Quantity("K", Rheology.Consistency, Measure.Consistency);
-        Expression drive = Expression.Quantity("ρ", density, Measure.Density) * Expression.Quantity("g", FlowKernel.Gravity, Measure.Acceleration)
-            * Expression.Sin(Expression.Quantity("α", slope, Measure.Angle));
-        List<WorkingStep> steps = [new("shear stress at the wall", "τ_w", drive * h, WallStress.Pascals, Measure.Pressure, Balance)];
-        if (CriticalFilm is Length critical)
-        {
-            WorkingStep held = new("critical film", "h_y", Expression.Quantity("τ_y", Rheology.YieldPascals, Measure.Pressure) / drive, critical.Meters, Measure.Film, Balance);
-            WorkingStep sheared = new("sheared film", "H", Expression.Max(0, h - held.Result()), Sheared, Measure.Film, Balance);
-            WorkingStep surface = new(
-                "speed of the surface",
-                "u_s",
-                IsHeld ? Expression.Number(0) : n / (n + 1) * Expression.Power(drive / consistency, 1 / n) * Expression.Power(sheared.Result(), 1 + (1 / n)),
-                Surface,
-                Measure.FilmSpeed,
-                Balance);
-            WorkingStep flux = new("flow per width", "q", surface.Result() * (h - (sheared.Result() * n / ((2 * n) + 1))), Flux, Measure.FilmFlux, Balance);
-            steps.AddRange([held, sheared, surface, flux, new("mean speed", "u_m", flux.Result() / h, Flux / film, Measure.FilmSpeed, Balance)]);
-        }
-
-        return new Workings("Film on a slope", steps);
-    }
+    public Workings Workings() => Trace.Of(
+        "Film on a slope", [Wall, .. IsSloped ? [Critical, Sheared, Surface, Flux, Mean] : (Func<Trace, Num>[])[]]);
 
     /// <summary>The flow in one line, in metric units.</summary>
     /// <returns>Text such as <c>100 µm at 90°: surface 127.49 µm/s</c>.</returns>
     public override string ToString() =>
-        Measure.Film.Format(film) + " at " + Measure.Angle.Format(slope) + ": " + (IsHeld ? "stands" : "surface " + Measure.FilmSpeed.Format(Surface));
+        Measure.Film.Format(film) + " at " + Measure.Angle.Format(slope) + ": "
+        + (IsHeld ? "stands" : "surface " + Measure.FilmSpeed.Format(Surface().Value));
+
+    internal Num Surface(Trace? t = null) => t.Step("speed of the surface", "u_s", Measure.FilmSpeed, Balance, FlowKernel.SurfaceSpeed(
+        Drive(t), t.Given("K", Rheology.Consistency, Measure.Consistency), Index(t), Sheared(t)));
+
+    private Num Wall(Trace? t = null) => t.Step("shear stress at the wall", "τ_w", Measure.Pressure, Balance, Drive(t) * Height(t));
+
+    private Num Critical(Trace? t = null) =>
+        t.Step("critical film", "h_y", Measure.Film, Balance, t.Given("τ_y", Rheology.YieldPascals, Measure.Pressure) / Drive(t));
+
+    // The plug lies on top of it.
+    private Num Sheared(Trace? t = null) =>
+        t.Step("sheared film", "H", Measure.Film, Balance, IsSloped ? Num.Max(0, Height(t) - Critical(t)) : 0);
+
+    private Num Flux(Trace? t = null) =>
+        t.Step("flow per width", "q", Measure.FilmFlux, Balance, FlowKernel.Flux(Surface(t), Height(t), Sheared(t), Index(t)));
+
+    private Num Mean(Trace? t = null) => t.Step("mean speed", "u_m", Measure.FilmSpeed, Balance, Flux(t) / Height(t));
+
+    private Num Drive(Trace? t = null) => FlowKernel.Drive(density, slope, t);
+
+    private Num Height(Trace? t) => t.Given("h", film, Measure.Film);
+
+    private Num Index(Trace? t) => t.Given("n", Rheology.Index, Measure.Number);
 
     // Of a Newtonian liquid; what has a yield stress or thins under shear is far too thick to be turbulent in a film.
     private static double Reynolds(double flow, double density, FilmRheology liquid) =>
@@ -204,7 +196,7 @@ public sealed record SlopeFlow
     // By how much a film with so much of it sheared lets more pass.
     private static double Beyond((double Drive, double Held, double Flow, FilmRheology Liquid) given, double sheared)
     {
-        double surface = FlowKernel.SurfaceSpeed(given.Drive, given.Liquid.Consistency, given.Liquid.Index, sheared);
-        return FlowKernel.Flux(surface, given.Held + sheared, sheared, given.Liquid.Index) - given.Flow;
+        Num surface = FlowKernel.SurfaceSpeed(given.Drive, given.Liquid.Consistency, given.Liquid.Index, sheared);
+        return FlowKernel.Flux(surface, given.Held + sheared, sheared, given.Liquid.Index).Value - given.Flow;
     }
 }

@@ -1,7 +1,5 @@
 using System;
 using System.Collections.Generic;
-using System.Globalization;
-using Refinish.Numerics;
 using UnitsNet;
 
 namespace Refinish.Films;
@@ -31,12 +29,9 @@ public sealed record ViscosityHistory
         Guard.Rule(this.points[0].Time == TimeSpan.Zero, nameof(points), this.points[0].Time.TotalSeconds, Measure.Seconds, "a first point at 0 s");
         for (int i = 1; i < this.points.Count; i++)
         {
-            Guard.Rule(
-                this.points[i].Time > this.points[i - 1].Time,
-                nameof(points),
-                this.points[i].Time.TotalSeconds,
-                Measure.Seconds,
-                "after the point before, at " + Measure.Seconds.Format(this.points[i - 1].Time.TotalSeconds));
+            double before = this.points[i - 1].Time.TotalSeconds;
+            double time = this.points[i].Time.TotalSeconds;
+            Guard.Rule(time > before, nameof(points), time, Measure.Seconds, "after the point before, at ", before);
         }
     }
 
@@ -47,7 +42,7 @@ public sealed record ViscosityHistory
     public TimeSpan End => points[points.Count - 1].Time;
 
     /// <summary>Φ up to the last point, in 1/Pa.</summary>
-    public double Fluidity => Sum(1) / points[0].PascalSeconds;
+    public double Fluidity => Phi().Value;
 
     /// <summary>One viscosity for a time.</summary>
     /// <param name="viscosity">Viscosity at slow shear.</param>
@@ -93,49 +88,35 @@ public sealed record ViscosityHistory
 
     /// <summary>How the fluidity follows.</summary>
     /// <returns>The derivation.</returns>
-    public Workings Workings() => new("Fluidity over time", [new("fluidity over time", "Φ", Formula(1) / First(), Fluidity, Measure.Fluidity, Integral)]);
+    public Workings Workings() => Trace.Of("Fluidity over time", Phi);
 
     /// <summary>The history in one line.</summary>
     /// <returns>Text such as <c>300 mPa·s to 6.6 Pa·s in 600 s: 200 1/Pa</c>.</returns>
-    public override string ToString() => string.Format(
-        CultureInfo.InvariantCulture,
-        "{0} to {1} in {2}: {3}",
-        Measure.DynamicViscosity.Format(points[0].PascalSeconds),
-        Measure.DynamicViscosity.Format(points[points.Count - 1].PascalSeconds),
-        Measure.Seconds.Format(End.TotalSeconds),
-        Measure.Fluidity.Format(Fluidity));
+    public override string ToString() =>
+        Measure.DynamicViscosity.Format(points[0].PascalSeconds) + " to "
+        + Measure.DynamicViscosity.Format(points[points.Count - 1].PascalSeconds)
+        + " in " + Measure.Seconds.Format(End.TotalSeconds) + ": " + Measure.Fluidity.Format(Fluidity);
 
     /// <summary>∫ (η₀/η)^(1/n) dt: the time for which the first viscosity would have to last.</summary>
-    internal double Sum(double index)
+    internal Num Sum(double index, Trace? t = null)
     {
-        double sum = 0;
+        Num n = t.Given("n", index, Measure.Number);
+        Num sum = 0;
         for (int i = 1; i < points.Count; i++)
         {
-            double step = points[i].Time.TotalSeconds - points[i - 1].Time.TotalSeconds;
-            double scale = Math.Pow(points[0].PascalSeconds / points[i - 1].PascalSeconds, 1 / index);
-            sum += step * scale * PhiFunctions.Phi1(Math.Log(points[i - 1].PascalSeconds / points[i].PascalSeconds) / index);
+            Num step = Time(i, t) - Time(i - 1, t);
+            Num fold = Num.Ln(Eta(i - 1, t) / Eta(i, t));
+            Num scale = Eta(0, t) / Eta(i - 1, t);
+            Num scaled = i == 1 ? step : step * (index == 1 ? scale : Num.Power(scale, 1 / n));
+            sum += scaled * Num.Phi1(index == 1 ? fold : fold / n);
         }
 
         return sum;
     }
 
-    internal Expression Formula(double index)
-    {
-        List<Expression> terms = [];
-        for (int i = 1; i < points.Count; i++)
-        {
-            string a = (i - 1).ToString(CultureInfo.InvariantCulture);
-            string b = i.ToString(CultureInfo.InvariantCulture);
-            Expression step = Expression.Quantity("t_" + b, points[i].Time.TotalSeconds, Measure.Seconds) - Expression.Quantity("t_" + a, points[i - 1].Time.TotalSeconds, Measure.Seconds);
-            Expression before = Expression.Quantity("η_" + a, points[i - 1].PascalSeconds, Measure.DynamicViscosity);
-            Expression after = Expression.Quantity("η_" + b, points[i].PascalSeconds, Measure.DynamicViscosity);
-            Expression scale = index == 1 ? First() / before : Expression.Power(First() / before, 1 / Expression.Quantity("n", index, Measure.Number));
-            Expression fold = index == 1 ? Expression.Ln(before / after) : Expression.Ln(before / after) / Expression.Quantity("n", index, Measure.Number);
-            terms.Add(i == 1 ? step * Expression.Phi1(fold) : step * scale * Expression.Phi1(fold));
-        }
+    private Num Phi(Trace? t = null) => t.Step("fluidity over time", "Φ", Measure.Fluidity, Integral, Sum(1, t) / Eta(0, t));
 
-        return Expression.Sum(terms);
-    }
+    private Num Time(int i, Trace? t) => t.Given("t_", i, points[i].Time.TotalSeconds, Measure.Seconds);
 
-    private Expression First() => Expression.Quantity("η_0", points[0].PascalSeconds, Measure.DynamicViscosity);
+    private Num Eta(int i, Trace? t) => t.Given("η_", i, points[i].PascalSeconds, Measure.DynamicViscosity);
 }

@@ -6,8 +6,6 @@ namespace Refinish.Films;
 /// <summary>The viscosity of a lying film at a time after it was laid.</summary>
 public sealed record ViscosityPoint
 {
-    private readonly double viscosity;
-
     /// <summary>Makes a point.</summary>
     /// <param name="time">Time since the film was laid, 0 to 7 days.</param>
     /// <param name="viscosity">Viscosity at slow shear, from 0.1 mPa·s to 10 000 Pa·s.</param>
@@ -16,18 +14,19 @@ public sealed record ViscosityPoint
     {
         Guard.Within(time, Bounds.NotNegative(Measure.Seconds, 7 * 86400), nameof(time));
         Time = time;
-        this.viscosity = Guard.Within(viscosity, FlowRanges.Viscosity, nameof(viscosity));
+        PascalSeconds = Guard.Within(viscosity, FlowRanges.Viscosity, nameof(viscosity));
     }
 
     /// <summary>Time since the film was laid.</summary>
     public TimeSpan Time { get; }
 
     /// <summary>Viscosity at slow shear.</summary>
-    public DynamicViscosity Viscosity => DynamicViscosity.FromPascalSeconds(viscosity);
+    public DynamicViscosity Viscosity => DynamicViscosity.FromPascalSeconds(PascalSeconds);
 
-    internal double PascalSeconds => viscosity;
+    internal double PascalSeconds { get; }
 
     /// <summary>The point in one line.</summary>
     /// <returns>Text such as <c>300 mPa·s after 60 s</c>.</returns>
-    public override string ToString() => Measure.DynamicViscosity.Format(viscosity) + " after " + Measure.Seconds.Format(Time.TotalSeconds);
+    public override string ToString() =>
+        Measure.DynamicViscosity.Format(PascalSeconds) + " after " + Measure.Seconds.Format(Time.TotalSeconds);
 }

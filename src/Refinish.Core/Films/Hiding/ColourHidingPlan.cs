@@ -21,6 +21,8 @@ namespace Refinish.Films;
 /// </code></example>
 public sealed record ColourHidingPlan
 {
+    private const string Names = "XYZ";
+
     private readonly double scattering;
     private readonly double coatFilm;
     private readonly double primerScattering = double.NaN;
@@ -118,21 +120,21 @@ public sealed record ColourHidingPlan
     /// <returns>The derivation; each coat's colour and difference are its parts. Without steps when a colour cannot be that of a surface.</returns>
     public Workings Workings()
     {
-        List<WorkingStep> steps = [];
-        List<Workings> parts = [];
+        Trace t = new();
         foreach (HidingCoat coat in Coats)
         {
-            double[] seen = Seen(coat.Coats);
+            string n = Figures.Significant(coat.Coats);
+            Num[] seen = Seen(coat.Coats, t);
             for (int band = 0; band < 3; band++)
             {
-                steps.Add(BandStep(coat.Coats, band, seen[band]));
+                t.Step("band " + Names[band] + " after " + n, "R_" + Names[band] + n, Measure.Percent, PaintOptics.KubelkaMunk, seen[band]);
             }
 
-            parts.Add(Tristimulus(seen).Workings(White));
-            parts.Add(new ColourDifference(NewColour, coat.Colour!.Value).Workings());
+            t.Part(Tristimulus(seen).Workings(White));
+            t.Part(new ColourDifference(NewColour, coat.Colour!.Value).Workings());
         }
 
-        return new Workings("Coats that hide a colour", steps, parts);
+        return t.Workings("Coats that hide a colour");
     }
 
     /// <summary>The outcome in one line.</summary>
@@ -142,31 +144,39 @@ public sealed record ColourHidingPlan
 
     private HidingCoat After(int coats)
     {
-        double[] seen = Seen(coats);
+        Num[] seen = Seen(coats);
         CieLab colour = Tristimulus(seen).ToLab(White);
-        double full = Bands(NewColour)![1];
-        return new(
-            coats, seen[1], Math.Min(seen[1], full) / Math.Max(seen[1], full), colour.L - NewColour.L, colour, new ColourDifference(NewColour, colour).Ciede2000);
+        double share = HidingKernel.Share(seen[1], Bands(NewColour)![1]).Value;
+        return new(coats, seen[1].Value, share, colour.L - NewColour.L, colour, new ColourDifference(NewColour, colour).Ciede2000);
     }
 
-    private double[] Seen(int coats)
+    private Num[] Seen(int coats, Trace? t = null)
     {
         double[] ground = Bands(OldColour)!;
         double[] full = Bands(NewColour)!;
         double[]? primer = PrimerColour is CieLab colour ? Bands(colour) : null;
-        double[] seen = new double[3];
+        Num[] seen = new Num[3];
         for (int band = 0; band < 3; band++)
         {
-            double below = primer is null ? ground[band] : Film(primer[band], PrimerS, primerFilm, ground[band]);
-            seen[band] = Film(full[band], scattering, coats * coatFilm, below);
+            Num below = Given("R_old", ground, band, t);
+            below = primer is null ? below : Film(Given("R_∞p", primer, band, t), PrimerS, primerFilm, below, t);
+            seen[band] = Film(Given("R_∞", full, band, t), scattering, coats * coatFilm, below, t);
         }
 
         return seen;
     }
 
-    private CieXyz Tristimulus(double[] seen) => new(White.X * seen[0], White.Y * seen[1], White.Z * seen[2]);
+    private CieXyz Tristimulus(Num[] seen) => new(White.X * seen[0].Value, White.Y * seen[1].Value, White.Z * seen[2].Value);
 
-    private static double Film(double reflectivity, double s, double film, double below) => HidingKernel.Film(HidingKernel.Ratio(reflectivity) * s, s, film, below);
+    private static Num Given(string symbol, double[] bands, int band, Trace? t) =>
+        t is null ? bands[band] : t.Given(symbol + Names[band], bands[band], Measure.Percent);
+
+    private static Num Film(Num reflectivity, double s, double film, Num below, Trace? t)
+    {
+        Num ratio = HidingKernel.Ratio(reflectivity);
+        Num power = t.Given("S", s, Measure.PerFilm) * t.Given("X", film, Measure.Film);
+        return HidingKernel.Over(1 + ratio, HidingKernel.Depth(HidingKernel.B(ratio), power), below);
+    }
 
     // X/Xn, Y/Yn and Z/Zn as reflectances; null when one is not that of a surface.
     private double[]? Bands(CieLab colour)
@@ -178,27 +188,5 @@ public sealed record ColourHidingPlan
 
         double[] bands = [xyz.X / White.X, xyz.Y / White.Y, xyz.Z / White.Z];
         return bands.All(band => band is > 1e-4 and <= 1) ? bands : null;
-    }
-
-    private WorkingStep BandStep(int coats, int band, double value)
-    {
-        string name = band == 0 ? "X" : band == 1 ? "Y" : "Z";
-        double below = Bands(OldColour)![band];
-        Expression ground = Expression.Quantity("R_old" + name, below, Measure.Percent);
-        if (PrimerColour is CieLab primer)
-        {
-            ground = Film(Expression.Quantity("R_∞p" + name, Bands(primer)![band], Measure.Percent), PrimerS, primerFilm, ground);
-        }
-
-        Expression seen = Film(Expression.Quantity("R_∞" + name, Bands(NewColour)![band], Measure.Percent), scattering, coats * coatFilm, ground);
-        return new("band " + name + " after " + Figures.Significant(coats), "R_" + name + Figures.Significant(coats), seen, value, Measure.Percent, PaintOptics.KubelkaMunk);
-    }
-
-    private static Expression Film(Expression reflectivity, double s, double film, Expression below)
-    {
-        Expression ratio = (1 - reflectivity) * (1 - reflectivity) / (2 * reflectivity);
-        Expression b = Expression.Sqrt(ratio * (ratio + 2));
-        Expression power = Expression.Quantity("S", s, Measure.PerFilm) * Expression.Quantity("X", film, Measure.Film);
-        return HidingKernel.Over(1 + ratio, b.Evaluate() == 0 ? power : Expression.Tanh(b * power) / b, below);
     }
 }

@@ -1,5 +1,4 @@
 using System;
-using System.Collections.Generic;
 using UnitsNet;
 
 namespace Refinish.Films;
@@ -50,57 +49,57 @@ public sealed record Drawdown
     public Ratio White => Ratio.FromDecimalFractions(chart);
 
     /// <summary>Contrast ratio of the readings.</summary>
-    public Ratio ContrastRatio => Ratio.FromDecimalFractions(black / white);
+    public Ratio ContrastRatio => Ratio.FromDecimalFractions(Contrast().Value);
 
     /// <summary>Absorption and scattering; <see langword="null"/> when no film can have these readings.</summary>
-    public PaintOptics? Optics => Objection is null ? new(Scattering * Excess, Scattering) : null;
+    public PaintOptics? Optics => Objection is null ? new(Absorption().Value, Scattering().Value) : null;
 
     /// <summary>Why no film can have these readings; <see langword="null"/> when one can.</summary>
     public string? Objection =>
-        Excess < 0 ? "the film is brighter over white than a film of this reflectance over black can be: check the white of the chart and the surface correction"
-        : !(Argument < 1) ? "the film hides the chart fully: the readings tell its reflectivity and not its scattering; draw it thinner"
+        Excess().Value < 0
+            ? "the film is brighter over white than a film of this reflectance over black can be: check the white of the chart and the "
+                + "surface correction"
+        : !(Argument().Value < 1)
+            ? "the film hides the chart fully: the readings tell its reflectivity and not its scattering; draw it thinner"
         : null;
-
-    // a − 1; rounding of readings of a film that absorbs nothing may bring it a hair below zero.
-    private double Excess
-    {
-        get
-        {
-            double excess = ((white + ((black - white + chart) / (black * chart))) / 2) - 1;
-            return Math.Abs(excess) < 1e-12 ? 0 : excess;
-        }
-    }
-
-    private double B => Math.Sqrt(Excess * (Excess + 2));
-
-    private double Argument => B * black / (1 - ((1 + Excess) * black));
-
-    private double Scattering => (B == 0 ? black / (1 - black) : HidingKernel.Artanh(Argument) / B) / film;
 
     /// <summary>How the coefficients follow.</summary>
     /// <returns>The derivation.</returns>
-    public Workings Workings()
-    {
-        Expression r0 = Expression.Quantity("R_0", black, Measure.Percent);
-        Expression rw = Expression.Quantity("R_w", white, Measure.Percent);
-        Expression rg = Expression.Quantity("R_gw", chart, Measure.Percent);
-        WorkingStep contrast = new("contrast ratio", "C", r0 / rw, black / white, Measure.Percent, Kubelka);
-        List<WorkingStep> steps = [contrast];
-        if (Optics is PaintOptics optics)
-        {
-            WorkingStep excess = new("a − 1", "a_1", Excess == 0 ? Expression.Number(0) : ((rw + ((r0 - rw + rg) / (r0 * rg))) / 2) - 1, Excess, Measure.Number, Kubelka);
-            WorkingStep b = new("√(a² − 1)", "b", Expression.Sqrt(excess.Result() * (excess.Result() + 2)), B, Measure.Number, Kubelka);
-            WorkingStep argument = new("argument", "y", b.Result() * r0 / (1 - ((1 + excess.Result()) * r0)), Argument, Measure.Number, Kubelka);
-            Expression power = B == 0 ? r0 / (1 - r0) : HidingKernel.Artanh(argument.Result()) / b.Result();
-            WorkingStep s = new("scattering", "S", power / Expression.Quantity("X", film, Measure.Film), Scattering, Measure.PerFilm, Kubelka);
-            steps.AddRange([excess, b, argument, s, new("absorption", "K", s.Result() * excess.Result(), optics.K, Measure.PerFilm, Kubelka)]);
-        }
-
-        return new Workings("Absorption and scattering from a drawdown", steps);
-    }
+    public Workings Workings() => Trace.Of(
+        "Absorption and scattering from a drawdown",
+        [Contrast, .. Objection is null ? [Excess, B, Argument, Scattering, Absorption] : (Func<Trace, Num>[])[]]);
 
     /// <summary>The result in one line.</summary>
     /// <returns>Text such as <c>40 µm, contrast ratio 93.2 %: K 0.005 1/µm, S 0.08 1/µm</c>.</returns>
     public override string ToString() =>
-        Measure.Film.Format(film) + ", contrast ratio " + Measure.Percent.Format(black / white, DisplayUnits.Si, 3) + ": " + (Optics?.ToString() ?? Objection);
+        Measure.Film.Format(film) + ", contrast ratio " + Measure.Percent.Format(Contrast().Value, DisplayUnits.Si, 3) + ": "
+        + (Optics?.ToString() ?? Objection);
+
+    private Num Contrast(Trace? t = null) => t.Step("contrast ratio", "C", Measure.Percent, Kubelka, OverBlackOf(t) / OverWhiteOf(t));
+
+    // Rounding of readings of a film that absorbs nothing may bring it a hair below zero.
+    private Num Excess(Trace? t = null)
+    {
+        Num chart = t.Given("R_gw", this.chart, Measure.Percent);
+        Num black = OverBlackOf(t);
+        Num excess = ((OverWhiteOf(t) + ((black - OverWhiteOf(t) + chart) / (black * chart))) / 2) - 1;
+        return t.Step("a − 1", "a_1", Measure.Number, Kubelka, Math.Abs(excess.Value) < 1e-12 ? 0 : excess);
+    }
+
+    private Num B(Trace? t = null) => t.Step("√(a² − 1)", "b", Measure.Number, Kubelka, HidingKernel.B(Excess(t)));
+
+    private Num Argument(Trace? t = null) =>
+        t.Step("argument", "y", Measure.Number, Kubelka, B(t) * OverBlackOf(t) / (1 - ((1 + Excess(t)) * OverBlackOf(t))));
+
+    private Num Scattering(Trace? t = null)
+    {
+        Num power = B(t).Value == 0 ? OverBlackOf(t) / (1 - OverBlackOf(t)) : HidingKernel.Artanh(Argument(t)) / B(t);
+        return t.Step("scattering", "S", Measure.PerFilm, Kubelka, power / t.Given("X", film, Measure.Film));
+    }
+
+    private Num Absorption(Trace? t = null) => t.Step("absorption", "K", Measure.PerFilm, Kubelka, Scattering(t) * Excess(t));
+
+    private Num OverBlackOf(Trace? t) => t.Given("R_0", black, Measure.Percent);
+
+    private Num OverWhiteOf(Trace? t) => t.Given("R_w", white, Measure.Percent);
 }

@@ -1,4 +1,3 @@
-using System.Globalization;
 using UnitsNet;
 using Refinish.Colours;
 
@@ -8,13 +7,12 @@ namespace Refinish.Films;
 public sealed record HidingCoat
 {
     private readonly double reflectance;
-    private readonly double ratio;
 
     internal HidingCoat(int coats, double reflectance, double ratio, double deltaL, CieLab? colour, double? deltaE)
     {
         Coats = coats;
         this.reflectance = reflectance;
-        this.ratio = ratio;
+        Share = ratio;
         LightnessDifference = deltaL;
         Colour = colour;
         Difference = deltaE;
@@ -27,7 +25,7 @@ public sealed record HidingCoat
     public Ratio Reflectance => Ratio.FromDecimalFractions(reflectance);
 
     /// <summary>Reflectance against that of the full colour, the smaller per the larger: 1 when the old colour is gone.</summary>
-    public Ratio Ratio => Ratio.FromDecimalFractions(ratio);
+    public Ratio Ratio => Ratio.FromDecimalFractions(Share);
 
     /// <summary>L* of what is seen less L* of the full colour.</summary>
     public double LightnessDifference { get; }
@@ -38,16 +36,12 @@ public sealed record HidingCoat
     /// <summary>ΔE00 to the full colour; <see langword="null"/> when only the reflectance was calculated.</summary>
     public double? Difference { get; }
 
-    internal double Y => reflectance;
-
-    internal double Share => ratio;
+    internal double Share { get; }
 
     /// <summary>The coat in one line.</summary>
     /// <returns>Text such as <c>2 coats: 97.9 % of the full colour, ΔL* -0.79</c>.</returns>
-    public override string ToString() => string.Format(
-        CultureInfo.InvariantCulture,
-        "{0}: {1} of the full colour, {2}",
-        Coats.ToString(CultureInfo.InvariantCulture) + (Coats == 1 ? " coat" : " coats"),
-        Measure.Percent.Format(ratio, DisplayUnits.Si, 3),
-        Difference is double e ? "ΔE00 " + Figures.Significant(e, 3) : "ΔL* " + Figures.Significant(LightnessDifference, 3));
+    public override string ToString() =>
+        Figures.Fixed(Coats, 0) + (Coats == 1 ? " coat: " : " coats: ")
+        + Measure.Percent.Format(Share, DisplayUnits.Si, 3) + " of the full colour, "
+        + (Difference is double e ? "ΔE00 " + Figures.Significant(e, 3) : "ΔL* " + Figures.Significant(LightnessDifference, 3));
 }

@@ -1,5 +1,4 @@
 using System;
-using System.Collections.Generic;
 using UnitsNet;
 
 namespace Refinish.Films;
@@ -47,45 +46,46 @@ public sealed record HidingFilm
     public Ratio White => Ratio.FromDecimalFractions(white);
 
     /// <summary>S X, the scattering power of the film.</summary>
-    public double ScatteringPower => Optics.S * film;
+    public double ScatteringPower => Power().Value;
 
     /// <summary>Reflectance over what lies below.</summary>
-    public Ratio Reflectance => Ratio.FromDecimalFractions(Over(below));
+    public Ratio Reflectance => Ratio.FromDecimalFractions(OverBelow().Value);
 
     /// <summary>Reflectance over black.</summary>
-    public Ratio OverBlack => Ratio.FromDecimalFractions(Over(0));
+    public Ratio OverBlack => Ratio.FromDecimalFractions(Black().Value);
 
     /// <summary>Reflectance over the white.</summary>
-    public Ratio OverWhite => Ratio.FromDecimalFractions(Over(white));
+    public Ratio OverWhite => Ratio.FromDecimalFractions(OverChart().Value);
 
     /// <summary>Contrast ratio: reflectance over black per reflectance over the white.</summary>
-    public Ratio ContrastRatio => Ratio.FromDecimalFractions(Over(0) / Over(white));
+    public Ratio ContrastRatio => Ratio.FromDecimalFractions(Contrast().Value);
 
     /// <summary>How the reflectances follow.</summary>
     /// <returns>The derivation.</returns>
-    public Workings Workings()
-    {
-        List<WorkingStep> steps = [.. Optics.Constants(string.Empty)];
-        Expression a = steps[0].Result();
-        Expression b = steps[1].Result();
-        WorkingStep power = new(
-            "scattering power", "SX", Expression.Quantity("S", Optics.S, Measure.PerFilm) * Expression.Quantity("X", film, Measure.Film), ScatteringPower, Measure.Number, PaintOptics.KubelkaMunk);
-        WorkingStep depth = new(
-            "optical depth", "T", Optics.B == 0 ? power.Result() : Expression.Tanh(b * power.Result()) / b, HidingKernel.Depth(Optics.B, ScatteringPower), Measure.Number, PaintOptics.KubelkaMunk);
-        WorkingStep seen = Step("reflectance", "R", "R_g", below);
-        WorkingStep black = new("reflectance over black", "R_0", depth.Result() / ((a * depth.Result()) + 1), Over(0), Measure.Percent, PaintOptics.KubelkaMunk);
-        WorkingStep overWhite = Step("reflectance over white", "R_w", "R_gw", white);
-        steps.AddRange([power, depth, seen, black, overWhite, new("contrast ratio", "C", black.Result() / overWhite.Result(), Over(0) / Over(white), Measure.Percent, PaintOptics.KubelkaMunk)]);
-        return new Workings("Hiding of a film", steps);
-
-        WorkingStep Step(string name, string symbol, string under, double value) => new(
-            name, symbol, HidingKernel.Over(a, depth.Result(), Expression.Quantity(under, value, Measure.Percent)), Over(value), Measure.Percent, PaintOptics.KubelkaMunk);
-    }
+    public Workings Workings() =>
+        Trace.Of("Hiding of a film", t => Optics.A(t), t => Optics.B(t), Power, Depth, OverBelow, Black, OverChart, Contrast);
 
     /// <summary>The film in one line, in metric units.</summary>
     /// <returns>Text such as <c>40 µm: contrast ratio 93.2 %, reflects 67.6 %</c>.</returns>
     public override string ToString() =>
-        Measure.Film.Format(film) + ": contrast ratio " + Measure.Percent.Format(Over(0) / Over(white), DisplayUnits.Si, 3) + ", reflects " + Measure.Percent.Format(Over(below), DisplayUnits.Si, 3);
+        Measure.Film.Format(film) + ": contrast ratio " + Measure.Percent.Format(Contrast().Value, DisplayUnits.Si, 3)
+        + ", reflects " + Measure.Percent.Format(OverBelow().Value, DisplayUnits.Si, 3);
 
-    private double Over(double substrate) => HidingKernel.Film(Optics.K, Optics.S, film, substrate);
+    private Num Power(Trace? t = null) =>
+        t.Step("scattering power", "SX", Measure.Number, PaintOptics.KubelkaMunk, Optics.GivenS(t) * t.Given("X", film, Measure.Film));
+
+    private Num Depth(Trace? t = null) =>
+        t.Step("optical depth", "T", Measure.Number, PaintOptics.KubelkaMunk, HidingKernel.Depth(Optics.B(t), Power(t)));
+
+    private Num OverBelow(Trace? t = null) => t.Step("reflectance", "R", Measure.Percent, PaintOptics.KubelkaMunk,
+        HidingKernel.Over(Optics.A(t), Depth(t), t.Given("R_g", below, Measure.Percent)));
+
+    private Num Black(Trace? t = null) =>
+        t.Step("reflectance over black", "R_0", Measure.Percent, PaintOptics.KubelkaMunk, Depth(t) / ((Optics.A(t) * Depth(t)) + 1));
+
+    private Num OverChart(Trace? t = null) => t.Step("reflectance over white", "R_w", Measure.Percent, PaintOptics.KubelkaMunk,
+        HidingKernel.Over(Optics.A(t), Depth(t), t.Given("R_gw", white, Measure.Percent)));
+
+    private Num Contrast(Trace? t = null) =>
+        t.Step("contrast ratio", "C", Measure.Percent, PaintOptics.KubelkaMunk, Black(t) / OverChart(t));
 }

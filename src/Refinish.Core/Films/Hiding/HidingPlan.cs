@@ -90,28 +90,14 @@ public sealed record HidingPlan
     = 6;
 
     /// <summary>What the topcoat lies on: the old colour, or the primer over it.</summary>
-    public Ratio Ground => Ratio.FromDecimalFractions(GroundOf());
+    public Ratio Ground => Ratio.FromDecimalFractions(GroundOf().Value);
 
     /// <summary>What is seen after one coat, two coats and so on.</summary>
     public IReadOnlyList<HidingCoat> Coats => [.. Enumerable.Range(1, MostCoats).Select(After)];
 
     /// <summary>The fewest coats that hide; <see langword="null"/> when none up to the most does.</summary>
-    public int? CoatsNeeded
-    {
-        get
-        {
-            for (int n = 1; n <= MostCoats; n++)
-            {
-                HidingCoat coat = After(n);
-                if (coat.Share >= ratio && !(Math.Abs(coat.LightnessDifference) > LightnessTolerance))
-                {
-                    return n;
-                }
-            }
-
-            return null;
-        }
-    }
+    public int? CoatsNeeded =>
+        Coats.FirstOrDefault(coat => coat.Share >= ratio && !(Math.Abs(coat.LightnessDifference) > LightnessTolerance))?.Coats;
 
     /// <summary>Why it does not hide; <see langword="null"/> when it does.</summary>
     public string? Objection => CoatsNeeded is null
@@ -123,34 +109,18 @@ public sealed record HidingPlan
     /// <returns>The derivation.</returns>
     public Workings Workings()
     {
-        List<WorkingStep> steps = [];
-        Expression ground = Expression.Quantity("R_old", old, Measure.Percent);
-        if (Primer is PaintOptics primer)
+        Trace t = new();
+        GroundOf(t);
+        Num full = Topcoat.Full(t);
+        for (int coats = 1; coats <= MostCoats; coats++)
         {
-            WorkingStep[] constants = [.. primer.Constants("_p")];
-            Expression power = Expression.Quantity("S_p", primer.S, Measure.PerFilm) * Expression.Quantity("X_p", primerFilm, Measure.Film);
-            Expression depth = primer.B == 0 ? power : Expression.Tanh(constants[1].Result() * power) / constants[1].Result();
-            WorkingStep primed = new("reflectance of the primer", "R_p", HidingKernel.Over(constants[0].Result(), depth, ground), GroundOf(), Measure.Percent, PaintOptics.KubelkaMunk);
-            steps.AddRange([.. constants, primed]);
-            ground = primed.Result();
+            string n = Figures.Significant(coats);
+            Num seen = t.Step("reflectance after " + n, "R_" + n, Measure.Percent, PaintOptics.KubelkaMunk, Seen(coats, t));
+            t.Step("ratio after " + n, "r_" + n, Measure.Percent, PaintOptics.KubelkaMunk, HidingKernel.Share(seen, full));
+            t.Step("lightness difference after " + n, "ΔL*_" + n, Measure.Number, PaintOptics.KubelkaMunk, Lightness(seen, full, t));
         }
 
-        WorkingStep[] own = [.. Topcoat.Constants(string.Empty)];
-        WorkingStep full = new("full reflectance", "R_∞", 1 / (own[0].Result() + own[1].Result()), Topcoat.Infinite, Measure.Percent, PaintOptics.KubelkaMunk);
-        steps.AddRange([.. own, full]);
-        foreach (HidingCoat coat in Coats)
-        {
-            string n = Figures.Significant(coat.Coats);
-            Expression power = Expression.Quantity("S", Topcoat.S, Measure.PerFilm) * Expression.Quantity("X_" + n, coat.Coats * coatFilm, Measure.Film);
-            Expression depth = Topcoat.B == 0 ? power : Expression.Tanh(own[1].Result() * power) / own[1].Result();
-            WorkingStep seen = new("reflectance after " + n, "R_" + n, HidingKernel.Over(own[0].Result(), depth, ground), coat.Y, Measure.Percent, PaintOptics.KubelkaMunk);
-            Expression share = Expression.Min(seen.Result(), full.Result()) / Expression.Max(seen.Result(), full.Result());
-            steps.AddRange([seen, new("ratio after " + n, "r_" + n, share, coat.Share, Measure.Percent, PaintOptics.KubelkaMunk)]);
-            Expression lightness = 116 * (LabKernel.Compress(seen.Result()) - LabKernel.Compress(full.Result()));
-            steps.Add(new("lightness difference after " + n, "ΔL*_" + n, lightness, coat.LightnessDifference, Measure.Number, PaintOptics.KubelkaMunk));
-        }
-
-        return new Workings("Coats that hide", steps);
+        return t.Workings("Coats that hide");
     }
 
     /// <summary>The outcome in one line.</summary>
@@ -159,12 +129,21 @@ public sealed record HidingPlan
         ? "hidden after " + Figures.Significant(n) + (n == 1 ? " coat: " : " coats: ") + Measure.Percent.Format(After(n).Share, DisplayUnits.Si, 3) + " of the full reflectance"
         : Objection!;
 
-    private double GroundOf() => Primer is PaintOptics primer ? HidingKernel.Film(primer.K, primer.S, primerFilm, old) : old;
+    private Num GroundOf(Trace? t = null)
+    {
+        Num below = t.Given("R_old", old, Measure.Percent);
+        return Primer is null ? below : t.Step("reflectance of the primer", "R_p", Measure.Percent, PaintOptics.KubelkaMunk,
+            Primer.Film(t.Given("X_p", primerFilm, Measure.Film), below, t, true));
+    }
+
+    private Num Seen(int coats, Trace? t = null) => Topcoat.Film(t.Given("X_", coats, coats * coatFilm, Measure.Film), GroundOf(t), t);
+
+    private static Num Lightness(Num seen, Num full, Trace? t = null) => 116 * (LabKernel.Compress(seen, t) - LabKernel.Compress(full, t));
 
     private HidingCoat After(int coats)
     {
-        double full = Topcoat.Infinite;
-        double seen = HidingKernel.Film(Topcoat.K, Topcoat.S, coats * coatFilm, GroundOf());
-        return new(coats, seen, Math.Min(seen, full) / Math.Max(seen, full), 116 * (LabKernel.Compress(seen) - LabKernel.Compress(full)), null, null);
+        Num full = Topcoat.Full();
+        Num seen = Seen(coats);
+        return new(coats, seen.Value, HidingKernel.Share(seen, full).Value, Lightness(seen, full).Value, null, null);
     }
 }

@@ -1,5 +1,4 @@
 using System;
-using System.Collections.Generic;
 using UnitsNet;
 
 namespace Refinish.Films;
@@ -44,37 +43,34 @@ public sealed record HidingThickness
     public Ratio White => Ratio.FromDecimalFractions(white);
 
     /// <summary>The dry film. Every ratio below 1 is reached by some film.</summary>
-    public Length DryFilm => Length.FromMeters(Thickness);
-
-    private double Root => HidingKernel.ContrastRoot(Optics.A, contrast, white);
-
-    private double Thickness => HidingKernel.PowerOf(Optics.B, Root) / Optics.S;
+    public Length DryFilm => Length.FromMeters(Thickness().Value);
 
     /// <summary>How many coats of a dry film that is.</summary>
     /// <param name="coat">Dry film of a coat, from 1 µm to 5 mm.</param>
     /// <returns>The number of coats.</returns>
     /// <exception cref="ArgumentOutOfRangeException">Outside the range.</exception>
-    public int CoatsOf(Length coat) => FilmKernel.PassesUpwards(Thickness, Guard.Within(coat, FlowRanges.Film, nameof(coat)));
+    public int CoatsOf(Length coat) => (int)FilmKernel.PassesUpwards(Thickness(), Guard.Within(coat, FlowRanges.Film, nameof(coat))).Value;
 
     /// <summary>How the film follows.</summary>
     /// <returns>The derivation.</returns>
-    public Workings Workings()
-    {
-        List<WorkingStep> steps = [.. Optics.Constants(string.Empty)];
-        Expression a = steps[0].Result();
-        Expression b = steps[1].Result();
-        Expression c = Expression.Quantity("C", contrast, Measure.Percent);
-        Expression w = Expression.Quantity("R_gw", white, Measure.Percent);
-        Expression constant = ((1 - c) * a) - (w * (1 - (c * a * a)));
-        WorkingStep root = new("b coth bSX", "z", (1 - c + Expression.Sqrt(((1 - c) * (1 - c)) + (4 * c * w * constant))) / (2 * c * w), Root, Measure.Number, Algebra);
-        Expression power = Optics.B == 0 ? 1 / root.Result() : HidingKernel.Artanh(b / root.Result()) / b;
-        steps.AddRange([root, new("dry film", "X", power / Expression.Quantity("S", Optics.S, Measure.PerFilm), Thickness, Measure.Film, Algebra)]);
-
-        return new Workings("Film that hides", steps);
-    }
+    public Workings Workings() => Trace.Of("Film that hides", t => Optics.A(t), Thickness);
 
     /// <summary>The film in one line, in metric units.</summary>
     /// <returns>Text such as <c>contrast ratio 98 % at 61.1 µm dry</c>.</returns>
     public override string ToString() =>
-        "contrast ratio " + Measure.Percent.Format(contrast) + " at " + Measure.Film.Format(Thickness, DisplayUnits.Si, 3) + " dry";
+        "contrast ratio " + Measure.Percent.Format(contrast) + " at " + Measure.Film.Format(Thickness().Value, DisplayUnits.Si, 3) + " dry";
+
+    // b coth bSX: the positive root of C R_w z² − (1 − C) z − ((1 − C) a − R_w (1 − C a²)) = 0.
+    private Num Root(Trace? t)
+    {
+        Num a = Optics.A(t);
+        Num c = t.Given("C", contrast, Measure.Percent);
+        Num w = t.Given("R_gw", white, Measure.Percent);
+        Num constant = ((1 - c) * a) - (w * (1 - (c * a * a)));
+        return t.Step(
+            "b coth bSX", "z", Measure.Number, Algebra, (1 - c + Num.Sqrt(((1 - c) * (1 - c)) + (4 * c * w * constant))) / (2 * c * w));
+    }
+
+    private Num Thickness(Trace? t = null) =>
+        t.Step("dry film", "X", Measure.Film, Algebra, HidingKernel.PowerOf(Optics.B(t), Root(t)) / Optics.GivenS(t));
 }

@@ -1,5 +1,4 @@
 using System;
-using System.Collections.Generic;
 using Refinish.Coatings;
 using UnitsNet;
 
@@ -22,9 +21,6 @@ public sealed record PaintOptics
 
     private static readonly Bounds Absorptions = Bounds.NotNegative(Measure.PerFilm, 1e8);
 
-    private readonly double absorption;
-    private readonly double scattering;
-
     /// <summary>Takes both coefficients.</summary>
     /// <param name="absorption">K, 0 to 100 per µm of dry film.</param>
     /// <param name="scattering">S, from 10⁻⁶ to 100 per µm of dry film: a film that does not scatter at all hides nothing.</param>
@@ -38,31 +34,25 @@ public sealed record PaintOptics
 
     internal PaintOptics(double absorption, double scattering)
     {
-        this.absorption = absorption;
-        this.scattering = scattering;
+        K = absorption;
+        S = scattering;
     }
 
     /// <summary>K, absorption per thickness.</summary>
-    public ReciprocalLength Absorption => ReciprocalLength.FromInverseMeters(absorption);
+    public ReciprocalLength Absorption => ReciprocalLength.FromInverseMeters(K);
 
     /// <summary>S, scattering per thickness.</summary>
-    public ReciprocalLength Scattering => ReciprocalLength.FromInverseMeters(scattering);
+    public ReciprocalLength Scattering => ReciprocalLength.FromInverseMeters(S);
 
     /// <summary>K/S.</summary>
-    public double AbsorptionRatio => absorption / scattering;
+    public double AbsorptionRatio => Share().Value;
 
     /// <summary>R∞, what a film without end reflects.</summary>
-    public Ratio Reflectivity => Ratio.FromDecimalFractions(Infinite);
+    public Ratio Reflectivity => Ratio.FromDecimalFractions(Full().Value);
 
-    internal double K => absorption;
+    internal double K { get; }
 
-    internal double S => scattering;
-
-    internal double A => HidingKernel.A(absorption, scattering);
-
-    internal double B => HidingKernel.B(absorption, scattering);
-
-    internal double Infinite => HidingKernel.Reflectivity(A, B);
+    internal double S { get; }
 
     /// <summary>From the reflectance of a film without end (a masstone) and the scattering.</summary>
     /// <param name="reflectivity">R∞, more than 0 and at most 100 %.</param>
@@ -73,7 +63,7 @@ public sealed record PaintOptics
     {
         double infinite = Guard.Within(reflectivity, Bounds.Between(1e-4, 1, Measure.Percent), nameof(reflectivity));
         double s = Guard.Within(scattering.InverseMeters, CoatingProduct.Scatterings, nameof(scattering));
-        return new(HidingKernel.Ratio(infinite) * s, s);
+        return new((HidingKernel.Ratio(infinite) * s).Value, s);
     }
 
     /// <summary>From the reflectance of a film without end and that of a film of known thickness over black.</summary>
@@ -88,32 +78,43 @@ public sealed record PaintOptics
         double black = Guard.Within(overBlack, Bounds.Between(1e-6, 1, Measure.Percent), nameof(overBlack));
         double film = Guard.Within(dryFilm, FlowRanges.Film, nameof(dryFilm));
         Guard.Rule(black < infinite, nameof(overBlack), black, Measure.Percent, "less than the reflectivity, ", infinite);
-        double ratio = HidingKernel.Ratio(infinite);
-        double b = Math.Sqrt(ratio * (ratio + 2));
-        double s = HidingKernel.PowerOf(b, (1 - ((1 + ratio) * black)) / black) / film;
-        return new(ratio * s, Guard.Within(s, CoatingProduct.Scatterings, "scattering"));
+        Num ratio = HidingKernel.Ratio(infinite);
+        double s = (HidingKernel.PowerOf(HidingKernel.B(ratio), (1 - ((1 + ratio) * black)) / black) / film).Value;
+        return new(ratio.Value * s, Guard.Within(s, CoatingProduct.Scatterings, "scattering"));
     }
 
     /// <summary>How the reflectivity follows.</summary>
     /// <returns>The derivation.</returns>
-    public Workings Workings()
+    public Workings Workings() => Trace.Of("Film without end", t =>
     {
-        Expression ratio = Expression.Quantity("K", absorption, Measure.PerFilm) / Expression.Quantity("S", scattering, Measure.PerFilm);
-        WorkingStep share = new("absorption to scattering", "K/S", ratio, AbsorptionRatio, Measure.Number, KubelkaMunk);
-        Expression r = share.Result();
-        return new Workings(
-            "Film without end",
-            [share, new("reflectivity", "R_∞", 1 / (1 + r + Expression.Sqrt(r * (r + 2))), Infinite, Measure.Percent, KubelkaMunk)]);
-    }
+        Num ratio = t.Step("absorption to scattering", "K/S", Measure.Number, KubelkaMunk, Share(t));
+        return t.Step("reflectivity", "R_∞", Measure.Percent, KubelkaMunk, HidingKernel.Reflectivity(1 + ratio, HidingKernel.B(ratio)));
+    });
 
     /// <summary>Both coefficients in one line, per µm.</summary>
     /// <returns>Text such as <c>K 0.00077 1/µm, S 0.138 1/µm</c>.</returns>
-    public override string ToString() => "K " + Measure.PerFilm.Format(absorption, DisplayUnits.Si, 3) + ", S " + Measure.PerFilm.Format(scattering, DisplayUnits.Si, 3);
+    public override string ToString() =>
+        "K " + Measure.PerFilm.Format(K, DisplayUnits.Si, 3) + ", S " + Measure.PerFilm.Format(S, DisplayUnits.Si, 3);
 
-    internal IEnumerable<WorkingStep> Constants(string index)
+    internal Num A(Trace? t, bool primer = false) =>
+        t.Step("1 + K/S", primer ? "a_p" : "a", Measure.Number, KubelkaMunk, 1 + Share(t, primer));
+
+    internal Num B(Trace? t, bool primer = false) =>
+        t.Step("√(a² − 1)", primer ? "b_p" : "b", Measure.Number, KubelkaMunk, HidingKernel.B(Share(t, primer)));
+
+    /// <summary>R∞.</summary>
+    internal Num Full(Trace? t = null) =>
+        t.Step("full reflectance", "R_∞", Measure.Percent, KubelkaMunk, HidingKernel.Reflectivity(A(t), B(t)));
+
+    /// <summary>Reflectance of a film over something.</summary>
+    internal Num Film(Num film, Num below, Trace? t, bool primer = false)
     {
-        Expression ratio = Expression.Quantity("K" + index, absorption, Measure.PerFilm) / Expression.Quantity("S" + index, scattering, Measure.PerFilm);
-        yield return new("1 + K/S", "a" + index, 1 + ratio, A, Measure.Number, KubelkaMunk);
-        yield return new("√(a² − 1)", "b" + index, Expression.Sqrt(ratio * (ratio + 2)), B, Measure.Number, KubelkaMunk);
+        Num a = A(t, primer);
+        return HidingKernel.Over(a, HidingKernel.Depth(B(t, primer), GivenS(t, primer) * film), below);
     }
+
+    internal Num GivenS(Trace? t, bool primer = false) => t.Given(primer ? "S_p" : "S", S, Measure.PerFilm);
+
+    private Num Share(Trace? t = null, bool primer = false) =>
+        t.Given(primer ? "K_p" : "K", K, Measure.PerFilm) / GivenS(t, primer);
 }

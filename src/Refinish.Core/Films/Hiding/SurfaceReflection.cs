@@ -46,11 +46,7 @@ public sealed record SurfaceReflection
     /// <param name="inside">Reflectance inside the film, 0 to 100 %.</param>
     /// <returns>The measured reflectance.</returns>
     /// <exception cref="ArgumentOutOfRangeException">Outside the range.</exception>
-    public Ratio Measured(Ratio inside)
-    {
-        double r = Guard.Within(inside, Bounds.Between(0, 1, Measure.Percent), nameof(inside));
-        return Ratio.FromDecimalFractions(Gloss + ((1 - outer) * (1 - inner) * r / (1 - (inner * r))));
-    }
+    public Ratio Measured(Ratio inside) => Ratio.FromDecimalFractions(MeasuredOf(inside).Value);
 
     /// <summary>What the inside reflects.</summary>
     /// <param name="measured">Measured reflectance: from that of a black inside to that of a white one.</param>
@@ -67,17 +63,18 @@ public sealed record SurfaceReflection
     /// <param name="inside">Reflectance inside the film, 0 to 100 %.</param>
     /// <returns>The derivation.</returns>
     /// <exception cref="ArgumentOutOfRangeException">Outside the range.</exception>
-    public Workings Workings(Ratio inside)
-    {
-        double measured = Measured(inside).DecimalFractions;
-        Expression r = Expression.Quantity("R′", inside.DecimalFractions, Measure.Percent);
-        Expression k1 = Expression.Quantity("k_1", outer, Measure.Percent);
-        Expression k2 = Expression.Quantity("k_2", inner, Measure.Percent);
-        Expression diffuse = (1 - k1) * (1 - k2) * r / (1 - (k2 * r));
-        return new Workings("Reflection at the surface", [new("measured reflectance", "R_m", GlossIncluded ? k1 + diffuse : diffuse, measured, Measure.Percent, Saunderson)]);
-    }
+    public Workings Workings(Ratio inside) => Trace.Of("Reflection at the surface", t => MeasuredOf(inside, t));
 
     /// <summary>Both reflections in one line.</summary>
     /// <returns>Text such as <c>k1 4 %, k2 60 %, gloss included</c>.</returns>
     public override string ToString() => "k1 " + Measure.Percent.Format(outer) + ", k2 " + Measure.Percent.Format(inner) + (GlossIncluded ? ", gloss included" : ", gloss excluded");
+
+    private Num MeasuredOf(Ratio inside, Trace? t = null)
+    {
+        Num r = t.Given("R′", Guard.Within(inside, Bounds.Between(0, 1, Measure.Percent), nameof(inside)), Measure.Percent);
+        Num k1 = t.Given("k_1", outer, Measure.Percent);
+        Num k2 = t.Given("k_2", inner, Measure.Percent);
+        Num diffuse = (1 - k1) * (1 - k2) * r / (1 - (k2 * r));
+        return t.Step("measured reflectance", "R_m", Measure.Percent, Saunderson, GlossIncluded ? k1 + diffuse : diffuse);
+    }
 }

@@ -29,8 +29,7 @@ public sealed record TintBlend
     public TintBlend(IEnumerable<TintPart> parts)
     {
         this.parts = Guard.List(parts, nameof(parts), 1);
-        double total = this.parts.Sum(part => part.Parts);
-        Optics = new(this.parts.Sum(part => part.Parts * part.Optics.K) / total, this.parts.Sum(part => part.Parts * part.Optics.S) / total);
+        Optics = new(Absorption().Value, Scattering().Value);
     }
 
     /// <summary>The parts.</summary>
@@ -53,29 +52,27 @@ public sealed record TintBlend
         double second = Guard.Within(sample, bounds, nameof(sample));
         Guard.Rule(first < alone, nameof(standard), first, Measure.Percent, "less than the white alone, ", alone);
         Guard.Rule(second < alone, nameof(sample), second, Measure.Percent, "less than the white alone, ", alone);
-        double below = HidingKernel.Ratio(alone);
-        return Ratio.FromDecimalFractions((HidingKernel.Ratio(second) - below) / (HidingKernel.Ratio(first) - below));
+        Num below = HidingKernel.Ratio(alone);
+        return Ratio.FromDecimalFractions(((HidingKernel.Ratio(second) - below) / (HidingKernel.Ratio(first) - below)).Value);
     }
 
     /// <summary>How the blend follows.</summary>
     /// <returns>The derivation; the reflectivity is its part.</returns>
-    public Workings Workings()
-    {
-        Expression total = Expression.Sum(parts.Select((part, i) => Share(part, i)));
-        return new Workings(
-            "Tint blend",
-            [
-                new("absorption", "K", Expression.Sum(parts.Select((part, i) => Share(part, i) * Expression.Quantity("K_" + Index(i), part.Optics.K, Measure.PerFilm))) / total, Optics.K, Measure.PerFilm, Duncan),
-                new("scattering", "S", Expression.Sum(parts.Select((part, i) => Share(part, i) * Expression.Quantity("S_" + Index(i), part.Optics.S, Measure.PerFilm))) / total, Optics.S, Measure.PerFilm, Duncan),
-            ],
-            [Optics.Workings()]);
-    }
+    public Workings Workings() => Trace.Of("Tint blend", [Optics.Workings()], Absorption, Scattering);
 
     /// <summary>The blend in one line.</summary>
     /// <returns>Text such as <c>2 parts: K 0.0207 1/µm, S 0.139 1/µm</c>.</returns>
     public override string ToString() => Figures.Significant(parts.Count) + (parts.Count == 1 ? " part: " : " parts: ") + Optics;
 
-    private static string Index(int i) => Figures.Significant(i + 1);
+    private Num Absorption(Trace? t = null) =>
+        t.Step("absorption", "K", Measure.PerFilm, Duncan, Blend((part, i) => t.Given("K_", i + 1, part.Optics.K, Measure.PerFilm), t));
 
-    private static Expression Share(TintPart part, int i) => Expression.Quantity("c_" + Index(i), part.Parts, Measure.Percent);
+    private Num Scattering(Trace? t = null) =>
+        t.Step("scattering", "S", Measure.PerFilm, Duncan, Blend((part, i) => t.Given("S_", i + 1, part.Optics.S, Measure.PerFilm), t));
+
+    private Num Blend(Func<TintPart, int, Num> coefficient, Trace? t) =>
+        Num.Sum(parts.Select((part, i) => Share(part, i, t) * coefficient(part, i)))
+        / Num.Sum(parts.Select((part, i) => Share(part, i, t)));
+
+    private static Num Share(TintPart part, int i, Trace? t) => t.Given("c_", i + 1, part.Parts, Measure.Percent);
 }

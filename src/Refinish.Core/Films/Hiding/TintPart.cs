@@ -6,8 +6,6 @@ namespace Refinish.Films;
 /// <summary>One part of a tinted film: its optics and how much of the dry film it makes up.</summary>
 public sealed record TintPart
 {
-    private readonly double share;
-
     /// <summary>Makes a part.</summary>
     /// <param name="name">What it is.</param>
     /// <param name="optics">Absorption and scattering of a film of this part alone.</param>
@@ -18,7 +16,7 @@ public sealed record TintPart
     {
         Name = Guard.Named(name, nameof(name));
         Optics = Guard.NotNull(optics, nameof(optics));
-        this.share = Guard.Within(share, Bounds.Positive(Measure.Percent, 1000), nameof(share));
+        Parts = Guard.Within(share, Bounds.Positive(Measure.Percent, 1000), nameof(share));
     }
 
     /// <summary>What it is.</summary>
@@ -28,11 +26,11 @@ public sealed record TintPart
     public PaintOptics Optics { get; }
 
     /// <summary>Parts by volume of dry film.</summary>
-    public Ratio Share => Ratio.FromDecimalFractions(share);
+    public Ratio Share => Ratio.FromDecimalFractions(Parts);
 
-    internal double Parts => share;
+    internal double Parts { get; }
 
     /// <summary>The part in one line.</summary>
     /// <returns>Text such as <c>white base: 98 %</c>.</returns>
-    public override string ToString() => Name + ": " + Measure.Percent.Format(share);
+    public override string ToString() => Name + ": " + Measure.Percent.Format(Parts);
 }

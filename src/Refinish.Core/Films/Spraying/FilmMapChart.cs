@@ -65,7 +65,9 @@ internal sealed class FilmMapChart
     public static FilmMapChart Of(TriangleMesh mesh, FixtureZoneKind? zone)
     {
         List<int> triangles = [];
-        double area = 0, x = 0, y = 0, z = 0, nx = 0, ny = 0, nz = 0;
+        double area = 0;
+        MeshPoint middle = default;
+        MeshPoint facing = default;
         for (int i = 0; i < mesh.Triangles.Count; i++)
         {
             if (mesh.Triangles[i].Zone == zone)
@@ -73,19 +75,15 @@ internal sealed class FilmMapChart
                 triangles.Add(i);
                 Face face = new(mesh, i);
                 area += face.Area;
-                x += face.Area * face.Middle.X;
-                y += face.Area * face.Middle.Y;
-                z += face.Area * face.Middle.Z;
-                nx += face.Normal.X;
-                ny += face.Normal.Y;
-                nz += face.Normal.Z;
+                middle = MeshPoint.Sum(middle, MeshPoint.Scaled(face.Middle, face.Area));
+                facing = MeshPoint.Sum(facing, face.Normal);
             }
         }
 
-        MeshPoint normal = new(nx / area / 2, ny / area / 2, nz / area / 2);
+        MeshPoint normal = new(facing.X / area / 2, facing.Y / area / 2, facing.Z / area / 2);
         return normal.Norm >= OneWay
             ? Seen(mesh, zone, triangles, MeshPoint.Scaled(normal, 1 / normal.Norm))
-            : Unrolled(mesh, zone, triangles, new(x / area, y / area, z / area));
+            : Unrolled(mesh, zone, triangles, new(middle.X / area, middle.Y / area, middle.Z / area));
     }
 
     private static FilmMapChart Seen(TriangleMesh mesh, FixtureZoneKind? zone, List<int> triangles, MeshPoint normal)

@@ -2,6 +2,7 @@ using System;
 using System.Collections.Generic;
 using System.Globalization;
 using System.IO;
+using System.Linq;
 using System.Text;
 using Refinish.Fixtures;
 
@@ -13,13 +14,7 @@ internal static class FilmMapPly
     public static void Write(FilmMap map, Stream stream)
     {
         TriangleMesh mesh = map.Mesh;
-        int[] all = new int[map.Films.Length];
-        for (int i = 0; i < all.Length; i++)
-        {
-            all[i] = i;
-        }
-
-        double[] atVertices = AtVertices(map, all);
+        double[] atVertices = AtVertices(map, Enumerable.Range(0, map.Films.Length));
         string header = string.Format(
             CultureInfo.InvariantCulture,
             "ply\nformat binary_little_endian 1.0\ncomment wet film in micrometres, coordinates in metres, z up\n"
@@ -58,7 +53,7 @@ internal static class FilmMapPly
     }
 
     /// <summary>The mean of those of the given triangles that meet in a vertex, each by its area.</summary>
-    public static double[] AtVertices(FilmMap map, IReadOnlyList<int> triangles)
+    public static double[] AtVertices(FilmMap map, IEnumerable<int> triangles)
     {
         double[] volume = new double[map.Mesh.Vertices.Count];
         double[] area = new double[volume.Length];

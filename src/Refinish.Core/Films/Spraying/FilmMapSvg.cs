@@ -4,6 +4,7 @@ using System.Globalization;
 using System.IO;
 using System.Text;
 using Refinish.Fixtures;
+using UnitsNet;
 
 namespace Refinish.Films;
 
@@ -97,15 +98,14 @@ internal static class FilmMapSvg
         Text(text, "n", Margin, y, string.Format(
             CultureInfo.InvariantCulture,
             "{0} strokes, {1} sprayed: {2} landed, {3} overspray. Whole: {4}",
-            map.Plan.Strokes.Count,
-            Measure.Liquid.Format(balance.Sprayed.CubicMeters, system, 3),
-            Measure.Liquid.Format(balance.Landed.CubicMeters, system, 3),
-            Measure.Liquid.Format(balance.Overspray.CubicMeters, system, 3),
+            map.Plan.Strokes.Count, Liquid(balance.Sprayed), Liquid(balance.Landed), Liquid(balance.Overspray),
             Numbers(map.Whole, system)));
         y += 22;
         Text(text, "s q", Margin, y, "Wet film in " + Measure.Film.Symbol(system) + ". Hatched: under the minimum. Dotted: over the wet limit.");
         y += 16;
         return Legend(text, map.Limits, y, system);
+
+        string Liquid(Volume volume) => Measure.Liquid.Format(volume.CubicMeters, system, 3);
     }
 
     private static int Legend(StringBuilder text, SprayFilmLimits limits, int y, DisplayUnits system)
@@ -138,12 +138,8 @@ internal static class FilmMapSvg
     private static void Zone(StringBuilder text, FilmMap map, FilmMapChart chart, FilmMapZone zone, int x, int y, double scale, DisplayUnits system)
     {
         Line(
-            text,
-            "<text x=\"{0}\" y=\"{1}\"><tspan class=\"z\">{2}</tspan><tspan class=\"s q\" dx=\"8\">{3}, {4}</tspan></text>",
-            x,
-            y + 14,
-            zone.Zone is FixtureZoneKind kind ? kind.ToString() : "No zone",
-            chart.View,
+            text, "<text x=\"{0}\" y=\"{1}\"><tspan class=\"z\">{2}</tspan><tspan class=\"s q\" dx=\"8\">{3}, {4}</tspan></text>",
+            x, y + 14, zone.Zone is FixtureZoneKind kind ? kind.ToString() : "No zone", chart.View,
             Escaped(Measure.Area.Format(zone.Area.SquareMeters, system, 3)));
         Text(text, "s", x, y + 32, Numbers(zone, system));
         Text(text, "s", x, y + 48, Fractions(zone));
@@ -244,19 +240,13 @@ internal static class FilmMapSvg
         return y + 28;
     }
 
-    private static string Numbers(FilmMapZone zone, DisplayUnits system) => string.Format(
-        CultureInfo.InvariantCulture,
-        "mean {0}, least {1}, most {2}, CV {3}",
-        Measure.Film.Format(zone.Mean.Meters, system, 3),
-        Measure.Film.Format(zone.Minimum.Meters, system, 3),
-        Measure.Film.Format(zone.Maximum.Meters, system, 3),
-        Measure.Percent.Format(zone.Variation.DecimalFractions, system, 2));
+    private static string Numbers(FilmMapZone zone, DisplayUnits system) =>
+        "mean " + Measure.Film.Format(zone.Mean.Meters, system, 3) + ", least " + Measure.Film.Format(zone.Minimum.Meters, system, 3)
+        + ", most " + Measure.Film.Format(zone.Maximum.Meters, system, 3) + ", CV "
+        + Measure.Percent.Format(zone.Variation.DecimalFractions, system, 2);
 
-    private static string Fractions(FilmMapZone zone) => string.Format(
-        CultureInfo.InvariantCulture,
-        "{0} under the minimum, {1} over the wet limit",
-        Part(zone.UnderMinimum.DecimalFractions),
-        Part(zone.OverLimit.DecimalFractions));
+    private static string Fractions(FilmMapZone zone) =>
+        Part(zone.UnderMinimum.DecimalFractions) + " under the minimum, " + Part(zone.OverLimit.DecimalFractions) + " over the wet limit";
 
     private static string Part(double fraction) => fraction is > 0 and < 1e-3 ? "under 0.1 %" : Measure.Percent.Format(Math.Round(fraction, 3), DisplayUnits.Si, 3);
 

@@ -1,5 +1,4 @@
 using System;
-using System.Globalization;
 using Refinish.Fixtures;
 using UnitsNet;
 
@@ -14,67 +13,49 @@ namespace Refinish.Films;
 /// </code></example>
 public sealed record FilmMapZone
 {
-    private readonly double area;
-    private readonly double mean;
-    private readonly double minimum;
-    private readonly double maximum;
-    private readonly double variation;
-    private readonly double under;
-    private readonly double over;
-    private readonly double bare;
-
-    private FilmMapZone(FixtureZoneKind? zone, double area, double mean, double minimum, double maximum, double variation, double under, double over, double bare)
+    private FilmMapZone()
     {
-        Zone = zone;
-        this.area = area;
-        this.mean = mean;
-        this.minimum = minimum;
-        this.maximum = maximum;
-        this.variation = variation;
-        this.under = under;
-        this.over = over;
-        this.bare = bare;
     }
 
     /// <summary>The zone; <see langword="null"/> for triangles without one, and for the whole fixture.</summary>
-    public FixtureZoneKind? Zone { get; }
+    public FixtureZoneKind? Zone { get; private init; }
 
     /// <summary>Area of the triangles.</summary>
-    public Area Area => Area.FromSquareMeters(area);
+    public Area Area { get; private init; }
 
     /// <summary>Mean wet film.</summary>
-    public Length Mean => Length.FromMeters(mean);
+    public Length Mean { get; private init; }
 
     /// <summary>Wet film of the thinnest triangle.</summary>
-    public Length Minimum => Length.FromMeters(minimum);
+    public Length Minimum { get; private init; }
 
     /// <summary>Wet film of the thickest triangle.</summary>
-    public Length Maximum => Length.FromMeters(maximum);
+    public Length Maximum { get; private init; }
 
     /// <summary>Standard deviation over mean; 0 where nothing landed at all.</summary>
-    public Ratio Variation => Ratio.FromDecimalFractions(variation);
+    public Ratio Variation { get; private init; }
 
     /// <summary>Part of the area below the least wet film, bare places included.</summary>
-    public Ratio UnderMinimum => Ratio.FromDecimalFractions(under);
+    public Ratio UnderMinimum { get; private init; }
 
     /// <summary>Part of the area above the wet limit.</summary>
-    public Ratio OverLimit => Ratio.FromDecimalFractions(over);
+    public Ratio OverLimit { get; private init; }
 
     /// <summary>Part of the area on which nothing landed.</summary>
-    public Ratio Bare => Ratio.FromDecimalFractions(bare);
+    public Ratio Bare { get; private init; }
 
     /// <summary>The figures in one line, in metric units.</summary>
     /// <returns>Text such as <c>Floor: 71.4 µm wet on the mean, 60.1 µm to 92.3 µm, CV 9.2 %, 0 % under, 0 % over</c>.</returns>
-    public override string ToString() => string.Format(
-        CultureInfo.InvariantCulture,
-        "{0}: {1} wet on the mean, {2} to {3}, CV {4}, {5} under, {6} over",
-        Zone is FixtureZoneKind zone ? zone.ToString() : "All",
-        Measure.Film.Format(mean, DisplayUnits.Si, 3),
-        Measure.Film.Format(minimum, DisplayUnits.Si, 3),
-        Measure.Film.Format(maximum, DisplayUnits.Si, 3),
-        Measure.Percent.Format(variation, DisplayUnits.Si, 3),
-        Measure.Percent.Format(under, DisplayUnits.Si, 3),
-        Measure.Percent.Format(over, DisplayUnits.Si, 3));
+    public override string ToString()
+    {
+        return (Zone is FixtureZoneKind zone ? zone.ToString() : "All") + ": " + Film(Mean) + " wet on the mean, "
+            + Film(Minimum) + " to " + Film(Maximum) + ", CV " + Part(Variation) + ", " + Part(UnderMinimum) + " under, "
+            + Part(OverLimit) + " over";
+
+        static string Film(Length film) => Measure.Film.Format(film.Meters, DisplayUnits.Si, 3);
+
+        static string Part(Ratio part) => Measure.Percent.Format(part.DecimalFractions, DisplayUnits.Si, 3);
+    }
 
     /// <summary>The figures of the triangles for which <paramref name="belongs"/> holds; <see langword="null"/> when they have no area.</summary>
     internal static FilmMapZone? Of(FixtureZoneKind? zone, double[] films, double[] areas, SprayFilmLimits limits, Func<int, bool> belongs)
@@ -112,6 +93,17 @@ public sealed record FilmMapZone
             }
         }
 
-        return new FilmMapZone(zone, area, mean, lowest, highest, mean > 0 ? Math.Sqrt(squares / area) / mean : 0, under / area, over / area, bare / area);
+        return new FilmMapZone
+        {
+            Zone = zone,
+            Area = Area.FromSquareMeters(area),
+            Mean = Length.FromMeters(mean),
+            Minimum = Length.FromMeters(lowest),
+            Maximum = Length.FromMeters(highest),
+            Variation = Ratio.FromDecimalFractions(mean > 0 ? Math.Sqrt(squares / area) / mean : 0),
+            UnderMinimum = Ratio.FromDecimalFractions(under / area),
+            OverLimit = Ratio.FromDecimalFractions(over / area),
+            Bare = Ratio.FromDecimalFractions(bare / area),
+        };
     }
 }

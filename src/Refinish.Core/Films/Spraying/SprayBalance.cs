@@ -1,4 +1,3 @@
-using System.Globalization;
 using UnitsNet;
 
 namespace Refinish.Films;
@@ -54,13 +53,11 @@ public sealed record SprayBalance
 
     /// <summary>The volumes in one line, in metric units.</summary>
     /// <returns>Text such as <c>300 mL sprayed: 150 mL landed, 105 mL lost on transfer, 45 mL passed by</c>.</returns>
-    public override string ToString() => string.Format(
-        CultureInfo.InvariantCulture,
-        "{0} sprayed: {1} landed, {2} lost on transfer, {3} passed by",
-        Measure.Liquid.Format(Sprayed.CubicMeters, DisplayUnits.Si, 3),
-        Measure.Liquid.Format(landed, DisplayUnits.Si, 3),
-        Measure.Liquid.Format(NotTransferred.CubicMeters, DisplayUnits.Si, 3),
-        Measure.Liquid.Format(PassedBy.CubicMeters, DisplayUnits.Si, 3));
+    public override string ToString() =>
+        Liquid(Gun()) + " sprayed: " + Liquid(landed) + " landed, " + Liquid(Lost()) + " lost on transfer, "
+        + Liquid(Passed()) + " passed by";
+
+    private static string Liquid(Num volume) => Measure.Liquid.Format(volume.Value, DisplayUnits.Si, 3);
 
     private Num Film(Trace? t = null) =>
         t.Step("coating on the triangles", "V_film", Measure.Liquid, Conservation, t.Given("Σ WFT A", landed, Measure.Liquid));

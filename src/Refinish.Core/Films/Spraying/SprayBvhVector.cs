@@ -1,6 +1,8 @@
 #if NET8_0_OR_GREATER
 using System.Runtime.CompilerServices;
 using System.Runtime.Intrinsics;
+using System.Runtime.Intrinsics.X86;
+using Four = System.Runtime.Intrinsics.Vector256<double>;
 
 namespace Refinish.Films;
 
@@ -8,24 +10,15 @@ namespace Refinish.Films;
 internal sealed partial class SprayBvh
 {
     /// <summary>All bits set for each asked line that is blocked; <paramref name="self"/> is the place of the first of four triangles that lie side by side.</summary>
-    public Vector256<double> Hidden(
-        Vector256<double> x,
-        Vector256<double> y,
-        Vector256<double> z,
-        Vector256<double> toX,
-        Vector256<double> toY,
-        Vector256<double> toZ,
-        Vector256<double> asked,
-        int self,
-        int[] stack)
+    public Four Hidden(Four x, Four y, Four z, Four toX, Four toY, Four toZ, Four asked, int self, int[] stack)
     {
-        Vector256<double> hidden = Vector256<double>.Zero;
-        Vector256<double> dx = toX - x;
-        Vector256<double> dy = toY - y;
-        Vector256<double> dz = toZ - z;
-        Vector256<double> ix = Inverse(dx);
-        Vector256<double> iy = Inverse(dy);
-        Vector256<double> iz = Inverse(dz);
+        Four hidden = Four.Zero;
+        Four dx = toX - x;
+        Four dy = toY - y;
+        Four dz = toZ - z;
+        Four ix = Inverse(dx);
+        Four iy = Inverse(dy);
+        Four iz = Inverse(dz);
         Node[] tree = nodes;
         int top = 0;
         int at = 0;
@@ -42,8 +35,8 @@ internal sealed partial class SprayBvh
                 int end = node.First + node.Count;
                 for (int i = node.First; i < end; i++)
                 {
-                    Vector256<double> stands = Stands(9 * i, x, y, z, dx, dy, dz) & asked;
-                    if (stands != Vector256<double>.Zero)
+                    Four stands = Stands(9 * i, x, y, z, dx, dy, dz) & asked;
+                    if (stands != Four.Zero)
                     {
                         if ((uint)(i - self) < 4)
                         {
@@ -52,7 +45,7 @@ internal sealed partial class SprayBvh
 
                         hidden |= stands;
                         asked = Vector256.AndNot(asked, stands);
-                        if (asked == Vector256<double>.Zero)
+                        if (asked == Four.Zero)
                         {
                             return hidden;
                         }
@@ -90,24 +83,16 @@ internal sealed partial class SprayBvh
         }
     }
 
-    private static Vector256<double> Inverse(Vector256<double> d) =>
-        Vector256.ConditionalSelect(Vector256.Equals(d, Vector256<double>.Zero), Vector256.Create(1e300), Vector256.Create(1.0) / d);
+    private static Four Inverse(Four d) =>
+        Vector256.ConditionalSelect(Vector256.Equals(d, Four.Zero), Vector256.Create(1e300), Vector256.Create(1.0) / d);
 
     [MethodImpl(MethodImplOptions.AggressiveInlining)]
-    private static bool Crosses(
-        ref Node node,
-        Vector256<double> x,
-        Vector256<double> y,
-        Vector256<double> z,
-        Vector256<double> ix,
-        Vector256<double> iy,
-        Vector256<double> iz,
-        Vector256<double> asked)
+    private static bool Crosses(ref Node node, Four x, Four y, Four z, Four ix, Four iy, Four iz, Four asked)
     {
-        Vector256<double> a = (Vector256.Create(node.LowX) - x) * ix;
-        Vector256<double> b = (Vector256.Create(node.HighX) - x) * ix;
-        Vector256<double> near = Least(a, b);
-        Vector256<double> far = Most(a, b);
+        Four a = (Vector256.Create(node.LowX) - x) * ix;
+        Four b = (Vector256.Create(node.HighX) - x) * ix;
+        Four near = Least(a, b);
+        Four far = Most(a, b);
         a = (Vector256.Create(node.LowY) - y) * iy;
         b = (Vector256.Create(node.HighY) - y) * iy;
         near = Most(near, Least(a, b));
@@ -116,46 +101,38 @@ internal sealed partial class SprayBvh
         b = (Vector256.Create(node.HighZ) - z) * iz;
         near = Most(near, Least(a, b));
         far = Least(far, Most(a, b));
-        return (Vector256.LessThanOrEqual(near, far) & Vector256.GreaterThan(far, Vector256<double>.Zero) & Vector256.LessThan(near, Vector256.Create(1.0)) & asked)
-            != Vector256<double>.Zero;
+        return (Vector256.LessThanOrEqual(near, far) & Vector256.GreaterThan(far, Four.Zero)
+            & Vector256.LessThan(near, Vector256.Create(1.0)) & asked)
+            != Four.Zero;
     }
 
     // No NaN comes here, so one instruction each is enough.
     [MethodImpl(MethodImplOptions.AggressiveInlining)]
-    private static Vector256<double> Least(Vector256<double> a, Vector256<double> b) =>
-        System.Runtime.Intrinsics.X86.Avx.IsSupported ? System.Runtime.Intrinsics.X86.Avx.Min(a, b) : Vector256.Min(a, b);
+    private static Four Least(Four a, Four b) => Avx.IsSupported ? Avx.Min(a, b) : Vector256.Min(a, b);
 
     [MethodImpl(MethodImplOptions.AggressiveInlining)]
-    private static Vector256<double> Most(Vector256<double> a, Vector256<double> b) =>
-        System.Runtime.Intrinsics.X86.Avx.IsSupported ? System.Runtime.Intrinsics.X86.Avx.Max(a, b) : Vector256.Max(a, b);
+    private static Four Most(Four a, Four b) => Avx.IsSupported ? Avx.Max(a, b) : Vector256.Max(a, b);
 
     [MethodImpl(MethodImplOptions.AggressiveInlining)]
-    private Vector256<double> Stands(
-        int at,
-        Vector256<double> x,
-        Vector256<double> y,
-        Vector256<double> z,
-        Vector256<double> dx,
-        Vector256<double> dy,
-        Vector256<double> dz)
+    private Four Stands(int at, Four x, Four y, Four z, Four dx, Four dy, Four dz)
     {
         double[] e = edges;
-        Vector256<double> ux = Vector256.Create(e[at + 3]), uy = Vector256.Create(e[at + 4]), uz = Vector256.Create(e[at + 5]);
-        Vector256<double> vx = Vector256.Create(e[at + 6]), vy = Vector256.Create(e[at + 7]), vz = Vector256.Create(e[at + 8]);
-        Vector256<double> px = (dy * vz) - (dz * vy);
-        Vector256<double> py = (dz * vx) - (dx * vz);
-        Vector256<double> pz = (dx * vy) - (dy * vx);
-        Vector256<double> determinant = (ux * px) + (uy * py) + (uz * pz);
-        Vector256<double> inverse = Vector256.Create(1.0) / determinant;
-        Vector256<double> sx = x - Vector256.Create(e[at]);
-        Vector256<double> sy = y - Vector256.Create(e[at + 1]);
-        Vector256<double> sz = z - Vector256.Create(e[at + 2]);
-        Vector256<double> u = ((sx * px) + (sy * py) + (sz * pz)) * inverse;
-        Vector256<double> qx = (sy * uz) - (sz * uy);
-        Vector256<double> qy = (sz * ux) - (sx * uz);
-        Vector256<double> qz = (sx * uy) - (sy * ux);
-        Vector256<double> v = ((dx * qx) + (dy * qy) + (dz * qz)) * inverse;
-        Vector256<double> t = ((vx * qx) + (vy * qy) + (vz * qz)) * inverse;
+        Four ux = Vector256.Create(e[at + 3]), uy = Vector256.Create(e[at + 4]), uz = Vector256.Create(e[at + 5]);
+        Four vx = Vector256.Create(e[at + 6]), vy = Vector256.Create(e[at + 7]), vz = Vector256.Create(e[at + 8]);
+        Four px = (dy * vz) - (dz * vy);
+        Four py = (dz * vx) - (dx * vz);
+        Four pz = (dx * vy) - (dy * vx);
+        Four determinant = (ux * px) + (uy * py) + (uz * pz);
+        Four inverse = Vector256.Create(1.0) / determinant;
+        Four sx = x - Vector256.Create(e[at]);
+        Four sy = y - Vector256.Create(e[at + 1]);
+        Four sz = z - Vector256.Create(e[at + 2]);
+        Four u = ((sx * px) + (sy * py) + (sz * pz)) * inverse;
+        Four qx = (sy * uz) - (sz * uy);
+        Four qy = (sz * ux) - (sx * uz);
+        Four qz = (sx * uy) - (sy * ux);
+        Four v = ((dx * qx) + (dy * qy) + (dz * qz)) * inverse;
+        Four t = ((vx * qx) + (vy * qy) + (vz * qz)) * inverse;
 
         // A determinant of zero makes infinities or NaN, and those fail a comparison.
         return Vector256.GreaterThanOrEqual(u, Vector256.Create(-Edge)) & Vector256.GreaterThanOrEqual(v, Vector256.Create(-Edge))

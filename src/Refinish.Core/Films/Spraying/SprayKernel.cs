@@ -24,16 +24,10 @@ internal static class SprayKernel
         for (int i = 0; i < count; i++)
         {
             int at = first + i;
-            double s = middle[i];
-            if (film[i] > 0 && faces.Tree.Hidden(
-                faces.X[at],
-                faces.Y[at],
-                faces.Z[at],
-                fan.Start.X + (s * fan.Travel.X),
-                fan.Start.Y + (s * fan.Travel.Y),
-                fan.Start.Z + (s * fan.Travel.Z),
-                at,
-                stack))
+            double x = fan.Start.X + (middle[i] * fan.Travel.X);
+            double y = fan.Start.Y + (middle[i] * fan.Travel.Y);
+            double z = fan.Start.Z + (middle[i] * fan.Travel.Z);
+            if (film[i] > 0 && faces.Tree.Hidden(faces.X[at], faces.Y[at], faces.Z[at], x, y, z, at, stack))
             {
                 film[i] = 0;
             }

@@ -2,6 +2,7 @@
 using System;
 using System.Runtime.InteropServices;
 using System.Runtime.Intrinsics;
+using Four = System.Runtime.Intrinsics.Vector256<double>;
 
 namespace Refinish.Films;
 
@@ -14,8 +15,8 @@ internal static class SprayKernelVector
 
     public static bool Lay(SprayFan fan, SprayFaces faces, int first, int count, double[] film, double[] middle)
     {
-        Vector256<double> zero = Vector256<double>.Zero;
-        Vector256<double> any = zero;
+        Four zero = Four.Zero;
+        Four any = zero;
         double xs = fan.ScaleX * fan.TravelX;
         double ys = fan.ScaleY * fan.TravelY;
         double zs = fan.TravelZ;
@@ -25,19 +26,19 @@ internal static class SprayKernelVector
         {
             // The arrays are padded to whole vectors with triangles that nothing reaches.
             int at = first + i;
-            Vector256<double> rx = Load(faces.X, at) - Vector256.Create(fan.Start.X);
-            Vector256<double> ry = Load(faces.Y, at) - Vector256.Create(fan.Start.Y);
-            Vector256<double> rz = Load(faces.Z, at) - Vector256.Create(fan.Start.Z);
-            Vector256<double> x = fan.ScaleX * ((rx * fan.AxisX.X) + (ry * fan.AxisX.Y) + (rz * fan.AxisX.Z));
-            Vector256<double> y = fan.ScaleY * ((rx * fan.AxisY.X) + (ry * fan.AxisY.Y) + (rz * fan.AxisY.Z));
-            Vector256<double> z = (rx * fan.AxisZ.X) + (ry * fan.AxisZ.Y) + (rz * fan.AxisZ.Z);
-            Vector256<double> nx = Load(faces.NormalX, at);
-            Vector256<double> ny = Load(faces.NormalY, at);
-            Vector256<double> nz = Load(faces.NormalZ, at);
-            Vector256<double> front = -((rx * nx) + (ry * ny) + (rz * nz));
-            Vector256<double> fronts = (nx * fan.Travel.X) + (ny * fan.Travel.Y) + (nz * fan.Travel.Z);
-            Vector256<double> from = zero;
-            Vector256<double> to = Vector256.Create(fan.Length);
+            Four rx = Load(faces.X, at) - Vector256.Create(fan.Start.X);
+            Four ry = Load(faces.Y, at) - Vector256.Create(fan.Start.Y);
+            Four rz = Load(faces.Z, at) - Vector256.Create(fan.Start.Z);
+            Four x = fan.ScaleX * ((rx * fan.AxisX.X) + (ry * fan.AxisX.Y) + (rz * fan.AxisX.Z));
+            Four y = fan.ScaleY * ((rx * fan.AxisY.X) + (ry * fan.AxisY.Y) + (rz * fan.AxisY.Z));
+            Four z = (rx * fan.AxisZ.X) + (ry * fan.AxisZ.Y) + (rz * fan.AxisZ.Z);
+            Four nx = Load(faces.NormalX, at);
+            Four ny = Load(faces.NormalY, at);
+            Four nz = Load(faces.NormalZ, at);
+            Four front = -((rx * nx) + (ry * ny) + (rz * nz));
+            Four fronts = (nx * fan.Travel.X) + (ny * fan.Travel.Y) + (nz * fan.Travel.Z);
+            Four from = zero;
+            Four to = Vector256.Create(fan.Length);
             if (rectangle)
             {
                 Cut(x - z, xs - zs, ref from, ref to);
@@ -47,10 +48,10 @@ internal static class SprayKernelVector
             }
             else
             {
-                Vector256<double> slope = (xs * x) + (ys * y) - (zs * z);
-                Vector256<double> offset = (x * x) + (y * y) - (z * z);
-                Vector256<double> root = (slope * slope) - (bend * offset);
-                Vector256<double> reached = Vector256.GreaterThan(root, zero);
+                Four slope = (xs * x) + (ys * y) - (zs * z);
+                Four offset = (x * x) + (y * y) - (z * z);
+                Four root = (slope * slope) - (bend * offset);
+                Four reached = Vector256.GreaterThan(root, zero);
                 if (reached == zero)
                 {
                     zero.CopyTo(film, i);
@@ -62,9 +63,9 @@ internal static class SprayKernelVector
                 to = Vector256.ConditionalSelect(reached, Vector256.Min(to, (slope + root) / Vector256.Create(bend)), Vector256.Create(-1.0));
             }
 
-            Vector256<double> mid = (from + to) / Vector256.Create(2.0);
-            Vector256<double> half = (to - from) / Vector256.Create(2.0);
-            Vector256<double> active = Vector256.GreaterThan(half, zero) & Vector256.GreaterThan(z - (mid * zs), zero)
+            Four mid = (from + to) / Vector256.Create(2.0);
+            Four half = (to - from) / Vector256.Create(2.0);
+            Four active = Vector256.GreaterThan(half, zero) & Vector256.GreaterThan(z - (mid * zs), zero)
                 & (Vector256.GreaterThan(front + (from * fronts), zero) | Vector256.GreaterThan(front + (to * fronts), zero));
             if (active == zero)
             {
@@ -72,7 +73,8 @@ internal static class SprayKernelVector
                 continue;
             }
 
-            Vector256<double> laid = Vector256.ConditionalSelect(active, fan.Factor * half * Sum(fan, x, y, z, xs, ys, zs, front, fronts, mid, half), zero);
+            Four all = fan.Factor * half * Sum(fan, x, y, z, xs, ys, zs, front, fronts, mid, half);
+            Four laid = Vector256.ConditionalSelect(active, all, zero);
             laid.CopyTo(film, i);
             mid.CopyTo(middle, i);
             any |= Vector256.GreaterThan(laid, zero);
@@ -86,58 +88,42 @@ internal static class SprayKernelVector
     {
         for (int i = 0; i < count; i += Wide)
         {
-            Vector256<double> laid = Load(film, i);
-            Vector256<double> lit = Vector256.GreaterThan(laid, Vector256<double>.Zero);
-            if (lit == Vector256<double>.Zero)
+            Four laid = Load(film, i);
+            Four lit = Vector256.GreaterThan(laid, Four.Zero);
+            if (lit == Four.Zero)
             {
                 continue;
             }
 
             int at = first + i;
-            Vector256<double> s = Load(middle, i);
-            Vector256<double> hidden = faces.Tree.Hidden(
-                Load(faces.X, at),
-                Load(faces.Y, at),
-                Load(faces.Z, at),
-                Vector256.Create(fan.Start.X) + (s * fan.Travel.X),
-                Vector256.Create(fan.Start.Y) + (s * fan.Travel.Y),
-                Vector256.Create(fan.Start.Z) + (s * fan.Travel.Z),
-                lit,
-                at,
-                stack);
+            Four s = Load(middle, i);
+            Four x = Vector256.Create(fan.Start.X) + (s * fan.Travel.X);
+            Four y = Vector256.Create(fan.Start.Y) + (s * fan.Travel.Y);
+            Four z = Vector256.Create(fan.Start.Z) + (s * fan.Travel.Z);
+            Four hidden = faces.Tree.Hidden(Load(faces.X, at), Load(faces.Y, at), Load(faces.Z, at), x, y, z, lit, at, stack);
             Vector256.AndNot(laid, hidden).CopyTo(film, i);
         }
     }
 
-    private static Vector256<double> Sum(
-        SprayFan fan,
-        Vector256<double> x,
-        Vector256<double> y,
-        Vector256<double> z,
-        double xs,
-        double ys,
-        double zs,
-        Vector256<double> front,
-        Vector256<double> fronts,
-        Vector256<double> mid,
-        Vector256<double> half)
+    private static Four Sum(
+        SprayFan fan, Four x, Four y, Four z, double xs, double ys, double zs, Four front, Four fronts, Four mid, Four half)
     {
-        Vector256<double> zero = Vector256<double>.Zero;
-        Vector256<double> one = Vector256.Create(1.0);
-        Vector256<double> sum = zero;
+        Four zero = Four.Zero;
+        Four one = Vector256.Create(1.0);
+        Four sum = zero;
         double[] nodes = fan.Nodes;
         double[] weights = fan.Weights;
         for (int k = 0; k < nodes.Length; k++)
         {
-            Vector256<double> s = mid + (half * nodes[k]);
-            Vector256<double> inverse = one / (z - (s * zs));
-            Vector256<double> facing = Vector256.Max(zero, front + (s * fronts));
-            Vector256<double> term = Vector256.Create(weights[k]);
+            Four s = mid + (half * nodes[k]);
+            Four inverse = one / (z - (s * zs));
+            Four facing = Vector256.Max(zero, front + (s * fronts));
+            Four term = Vector256.Create(weights[k]);
             if (fan.Form is FanPatternShape.Gaussian or FanPatternShape.Beta)
             {
-                Vector256<double> xi = (x - (s * xs)) * inverse;
-                Vector256<double> eta = (y - (s * ys)) * inverse;
-                Vector256<double> rho = (xi * xi) + (eta * eta);
+                Four xi = (x - (s * xs)) * inverse;
+                Four eta = (y - (s * ys)) * inverse;
+                Four rho = (xi * xi) + (eta * eta);
                 term *= fan.Form == FanPatternShape.Gaussian
                     ? Decay(Vector256.Min(Vector256.Create(fan.Power), fan.Power * rho))
                     : Raise(Vector256.Max(zero, one - rho), fan.Power, fan.HalfSteps);
@@ -149,11 +135,11 @@ internal static class SprayKernelVector
         return sum;
     }
 
-    private static Vector256<double> Load(double[] values, int at) => Vector256.LoadUnsafe(ref MemoryMarshal.GetArrayDataReference(values), (nuint)at);
+    private static Four Load(double[] values, int at) => Vector256.LoadUnsafe(ref MemoryMarshal.GetArrayDataReference(values), (nuint)at);
 
-    private static void Cut(Vector256<double> height, double rate, ref Vector256<double> from, ref Vector256<double> to)
+    private static void Cut(Four height, double rate, ref Four from, ref Four to)
     {
-        Vector256<double> at = height / Vector256.Create(rate);
+        Four at = height / Vector256.Create(rate);
         if (rate > 0)
         {
             from = Vector256.Max(from, at);
@@ -164,15 +150,15 @@ internal static class SprayKernelVector
         }
         else
         {
-            to = Vector256.ConditionalSelect(Vector256.GreaterThan(height, Vector256<double>.Zero), Vector256.Create(-1.0), to);
+            to = Vector256.ConditionalSelect(Vector256.GreaterThan(height, Four.Zero), Vector256.Create(-1.0), to);
         }
     }
 
-    private static Vector256<double> Decay(Vector256<double> x)
+    private static Four Decay(Four x)
     {
-        Vector256<double> one = Vector256.Create(1.0);
-        Vector256<double> y = x * (-1.0 / 64);
-        Vector256<double> p = one + (y * (1.0 / 11));
+        Four one = Vector256.Create(1.0);
+        Four y = x * (-1.0 / 64);
+        Four p = one + (y * (1.0 / 11));
         p = one + (y * (1.0 / 10) * p);
         p = one + (y * (1.0 / 9) * p);
         p = one + (y * (1.0 / 8) * p);
@@ -191,14 +177,14 @@ internal static class SprayKernelVector
         return p * p;
     }
 
-    private static Vector256<double> Raise(Vector256<double> x, double power, int halfSteps)
+    private static Four Raise(Four x, double power, int halfSteps)
     {
         if (halfSteps < 0)
         {
             return Vector256.Create(Math.Pow(x[0], power), Math.Pow(x[1], power), Math.Pow(x[2], power), Math.Pow(x[3], power));
         }
 
-        Vector256<double> result = (halfSteps & 1) == 0 ? Vector256.Create(1.0) : Vector256.Sqrt(x);
+        Four result = (halfSteps & 1) == 0 ? Vector256.Create(1.0) : Vector256.Sqrt(x);
         for (int i = halfSteps >> 1; i > 0; i--)
         {
             result *= x;

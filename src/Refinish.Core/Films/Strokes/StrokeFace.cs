@@ -1,6 +1,6 @@
 using System;
 using System.Collections.Generic;
-using System.Globalization;
+using System.Linq;
 using Refinish.Fixtures;
 
 namespace Refinish.Films;
@@ -58,13 +58,8 @@ internal sealed class StrokeFace
                 double nz = faces.NormalZ[i];
                 int facing = nz > 0.72 ? 0 : nz < -0.72 ? 1 : 2 + Direction(faces.NormalX[i], faces.NormalY[i]);
                 int key = (zone * 16) + facing;
-                if (!groups.TryGetValue(key, out List<int>? members))
-                {
-                    members = [];
-                    groups.Add(key, members);
-                }
-
-                members.Add(i);
+                groups[key] = groups.TryGetValue(key, out List<int>? members) ? members : [];
+                groups[key].Add(i);
             }
         }
 
@@ -73,25 +68,20 @@ internal sealed class StrokeFace
         {
             FixtureZoneKind? zone = group.Key / 16 == 999 ? null : (FixtureZoneKind)(group.Key / 16);
             int facing = group.Key % 16;
-            if (facing > 1)
-            {
-                found.Add(new(faces, zone, "facing " + ((facing - 2) * 360 / Directions).ToString(CultureInfo.InvariantCulture) + "°", group.Value));
-                continue;
-            }
-
-            string side = facing == 0 ? "facing up" : "facing down";
-            List<int>[]? sides = Sides(faces, group.Value);
+            string side = facing == 0 ? "facing up"
+                : facing == 1 ? "facing down"
+                : "facing " + Figures.Fixed((facing - 2) * 360 / Directions, 0) + "°";
+            List<int>[]? sides = facing > 1 ? null : Sides(faces, group.Value);
             if (sides is null)
             {
                 found.Add(new(faces, zone, side, group.Value));
-                continue;
             }
 
-            for (int k = 0; k < sides.Length; k++)
+            for (int k = 0; k < sides?.Length; k++)
             {
                 if (sides[k].Count > 0)
                 {
-                    found.Add(new(faces, zone, side + ", side at " + (k * 90).ToString(CultureInfo.InvariantCulture) + "°", sides[k]));
+                    found.Add(new(faces, zone, side + ", side at " + Figures.Fixed(k * 90, 0) + "°", sides[k]));
                 }
             }
         }
@@ -103,7 +93,7 @@ internal sealed class StrokeFace
     public List<SprayStroke> Strokes(FanPattern pattern, StrokeSettings hand, double overlap, double inset, bool crossed)
     {
         List<SprayStroke> strokes = [];
-        double width = FanPatternKernel.Width(pattern.WidthSi, hand.DistanceSi, pattern.ReferenceSi);
+        double width = FanPatternKernel.Width(pattern.WidthSi, hand.DistanceSi, pattern.ReferenceSi).Value;
         Rows(strokes, travel, across, width, width * (1 - overlap), inset * width, hand);
         if (crossed)
         {
@@ -115,15 +105,8 @@ internal sealed class StrokeFace
 
     private void Rows(List<SprayStroke> strokes, MeshPoint e, MeshPoint f, double width, double spacing, double inset, StrokeSettings hand)
     {
-        double low = double.MaxValue;
-        double high = double.MinValue;
-        foreach (int i in members)
-        {
-            double b = Along(f, i);
-            low = Math.Min(low, b);
-            high = Math.Max(high, b);
-        }
-
+        double low = members.Min(i => Along(f, i));
+        double high = members.Max(i => Along(f, i));
         double extent = high - low;
         int rows = extent <= Math.Max(2 * inset, 0.4 * width) ? 1 : (int)Math.Ceiling(((extent - (2 * inset)) / spacing) - 1e-9) + 1;
         for (int row = 0; row < rows; row++)
@@ -136,15 +119,8 @@ internal sealed class StrokeFace
     /// <summary>The strokes of one row, one for each stretch of surface beneath it.</summary>
     private void Row(List<SprayStroke> strokes, MeshPoint e, MeshPoint f, double b, double half, StrokeSettings hand, bool back)
     {
-        List<(double A, double C, double Area)> beneath = [];
-        foreach (int i in members)
-        {
-            if (Math.Abs(Along(f, i) - b) <= half)
-            {
-                beneath.Add((Along(e, i), Along(normal, i), faces.Area[i]));
-            }
-        }
-
+        List<(double A, double C, double Area)> beneath =
+            [.. members.Where(i => Math.Abs(Along(f, i) - b) <= half).Select(i => (Along(e, i), Along(normal, i), faces.Area[i]))];
         beneath.Sort();
         double gap = Math.Max(0.06, 2 * hand.TriggerLeadSi);
         for (int first = 0; first < beneath.Count;)
@@ -198,14 +174,7 @@ internal sealed class StrokeFace
         for (int i = 0; i < 12; i++)
         {
             double reach = (free + blocked) / 2;
-            if (Hits(reach))
-            {
-                blocked = reach;
-            }
-            else
-            {
-                free = reach;
-            }
+            (free, blocked) = Hits(reach) ? (free, reach) : (reach, blocked);
         }
 
         return free;
@@ -214,15 +183,8 @@ internal sealed class StrokeFace
     /// <summary>The four sides of a level zone that goes round, or nothing when it does not.</summary>
     private static List<int>[]? Sides(SprayFaces faces, List<int> members)
     {
-        double lowX = double.MaxValue, lowY = double.MaxValue, highX = double.MinValue, highY = double.MinValue;
-        foreach (int i in members)
-        {
-            lowX = Math.Min(lowX, faces.X[i]);
-            lowY = Math.Min(lowY, faces.Y[i]);
-            highX = Math.Max(highX, faces.X[i]);
-            highY = Math.Max(highY, faces.Y[i]);
-        }
-
+        (double lowX, double highX) = Ends(faces.X, members);
+        (double lowY, double highY) = Ends(faces.Y, members);
         double halfX = Math.Max(1e-6, (highX - lowX) / 2);
         double halfY = Math.Max(1e-6, (highY - lowY) / 2);
         List<int>[] sides = [[], [], [], []];
@@ -241,6 +203,9 @@ internal sealed class StrokeFace
         return sides;
     }
 
+    private static (double Low, double High) Ends(double[] places, List<int> members) =>
+        (members.Min(i => places[i]), members.Max(i => places[i]));
+
     private static int Direction(double x, double y)
     {
         int k = (int)Math.Round(Math.Atan2(y, x) / (2 * Math.PI) * Directions);
@@ -254,15 +219,8 @@ internal sealed class StrokeFace
     /// <summary>The longer of x and y over a level face, laid into its plane.</summary>
     private MeshPoint Longest()
     {
-        double lowX = double.MaxValue, lowY = double.MaxValue, highX = double.MinValue, highY = double.MinValue;
-        foreach (int i in members)
-        {
-            lowX = Math.Min(lowX, faces.X[i]);
-            lowY = Math.Min(lowY, faces.Y[i]);
-            highX = Math.Max(highX, faces.X[i]);
-            highY = Math.Max(highY, faces.Y[i]);
-        }
-
+        (double lowX, double highX) = Ends(faces.X, members);
+        (double lowY, double highY) = Ends(faces.Y, members);
         MeshPoint axis = highX - lowX >= highY - lowY ? new(1, 0, 0) : new(0, 1, 0);
         return Unit(MeshPoint.Difference(axis, MeshPoint.Scaled(normal, MeshPoint.Dot(axis, normal))));
     }

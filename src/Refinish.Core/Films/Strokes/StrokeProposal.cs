@@ -51,9 +51,7 @@ public sealed class StrokeProposal
     public override string ToString() => Plan is null || Map is null ? "no room for a stroke" : string.Format(
         CultureInfo.InvariantCulture,
         "{0}; overlap {1}{2}; {3}",
-        Plan,
-        Measure.Percent.Format(Overlap.DecimalFractions, DisplayUnits.Si, 3),
-        IsCrossed ? ", crossed" : string.Empty,
+        Plan, Measure.Percent.Format(Overlap.DecimalFractions, DisplayUnits.Si, 3), IsCrossed ? ", crossed" : string.Empty,
         Shortfalls.Count == 0
             ? "the least film is reached everywhere"
             : "the least film is missed on " + Measure.Percent.Format(Map.Whole.UnderMinimum.DecimalFractions, DisplayUnits.Si, 3) + " of the area");

@@ -1,6 +1,6 @@
 using System;
 using System.Collections.Generic;
-using System.Globalization;
+using System.Linq;
 using System.Threading;
 using Refinish.Fixtures;
 using UnitsNet;
@@ -26,10 +26,7 @@ namespace Refinish.Films;
 /// </code></example>
 public sealed record StrokeSearch
 {
-    private readonly double slowest;
-    private readonly double fastest;
     private readonly double longestEdge;
-    private readonly double tolerated;
 
     /// <summary>How much leaves the gun and how much of it lands.</summary>
     /// <exception cref="ArgumentNullException">Missing.</exception>
@@ -59,16 +56,16 @@ public sealed record StrokeSearch
     /// <exception cref="ArgumentOutOfRangeException">Outside the range.</exception>
     public required Speed SlowestSpeed
     {
-        get => Speed.FromMetersPerSecond(slowest);
-        init => slowest = Guard.Within(value, StrokeSettings.Speeds, nameof(SlowestSpeed));
+        get => Speed.FromMetersPerSecond(SlowestSi);
+        init => SlowestSi = Guard.Within(value, StrokeSettings.Speeds, nameof(SlowestSpeed));
     }
 
     /// <summary>Fastest speed of the gun, 1 to 300 cm/s and not below the slowest.</summary>
     /// <exception cref="ArgumentOutOfRangeException">Outside the range.</exception>
     public required Speed FastestSpeed
     {
-        get => Speed.FromMetersPerSecond(fastest);
-        init => fastest = Guard.Within(value, StrokeSettings.Speeds, nameof(FastestSpeed));
+        get => Speed.FromMetersPerSecond(FastestSi);
+        init => FastestSi = Guard.Within(value, StrokeSettings.Speeds, nameof(FastestSpeed));
     }
 
     /// <summary>Edges of the mesh longer than this are halved, 1 to 100 mm.</summary>
@@ -83,8 +80,8 @@ public sealed record StrokeSearch
     /// <exception cref="ArgumentOutOfRangeException">Outside the range.</exception>
     public Ratio ToleratedUnder
     {
-        get => Ratio.FromDecimalFractions(tolerated);
-        init => tolerated = Guard.Within(value, Bounds.Between(0, 0.2, Measure.Percent), nameof(ToleratedUnder));
+        get => Ratio.FromDecimalFractions(ToleratedSi);
+        init => ToleratedSi = Guard.Within(value, Bounds.Between(0, 0.2, Measure.Percent), nameof(ToleratedUnder));
     }
 
     /// <summary>The overlaps to try besides the hand's own; 33.3 %, 50 % and 66.7 % unless they are set.</summary>
@@ -111,7 +108,7 @@ public sealed record StrokeSearch
         Guard.NotNull(mesh, nameof(mesh));
         Guard.NotNull(limits, nameof(limits));
         Guard.Within(mesh.Area, Bounds.Positive(Measure.Area), nameof(mesh));
-        Guard.Rule(fastest >= slowest, nameof(FastestSpeed), fastest, Measure.Speed, "at least the slowest speed, " + Measure.Speed.Format(slowest));
+        Guard.Rule(FastestSi >= SlowestSi, nameof(FastestSpeed), FastestSi, Measure.Speed, "at least the slowest speed, ", SlowestSi);
         SortedSet<double> overlaps = [Hand.OverlapSi];
         foreach (Ratio overlap in Overlaps)
         {
@@ -147,36 +144,21 @@ public sealed record StrokeSearch
         StrokePlan plan = new(Gun, Pattern, chosen.Strokes());
         FilmMap map = plan.Map(fine, faces, limits, null, cancellation);
         return new StrokeProposal(
-            plan,
-            map,
-            chosen.Overlap,
-            chosen.Crossed,
-            new ValueList<StrokeSide>(chosen.Sides()),
-            new ValueList<StrokeShortfall>(chosen.Shortfalls(map, faces)),
-            new ValueList<string>(tried));
+            plan, map, chosen.Overlap, chosen.Crossed, new ValueList<StrokeSide>(chosen.Sides()),
+            new ValueList<StrokeShortfall>(chosen.Shortfalls(map, faces)), new ValueList<string>(tried));
     }
 
     /// <summary>What is looked for in one line, in metric units.</summary>
     /// <returns>Text such as <c>180 mL/min, 65 % lands, …; beta 2, …; 15 cm/s to 90 cm/s</c>.</returns>
-    public override string ToString() => string.Format(
-        CultureInfo.InvariantCulture,
-        "{0}; {1}; {2} to {3}",
-        Gun,
-        Pattern,
-        Measure.Speed.Format(slowest),
-        Measure.Speed.Format(fastest));
+    public override string ToString() =>
+        Gun + "; " + Pattern + "; " + Measure.Speed.Format(SlowestSi) + " to " + Measure.Speed.Format(FastestSi);
 
-    internal double SlowestSi => slowest;
+    internal double SlowestSi { get; private init; }
 
-    internal double FastestSi => fastest;
+    internal double FastestSi { get; private init; }
 
-    internal double ToleratedSi => tolerated;
+    internal double ToleratedSi { get; private init; }
 
-    private static IEnumerable<StrokeShortfall> Nowhere(TriangleMesh mesh)
-    {
-        foreach (FixtureZone zone in mesh.Zones())
-        {
-            yield return new(zone.Kind, zone.Area.SquareMeters, mesh.Box!.Lowest, StrokeTrial.Unreached);
-        }
-    }
+    private static IEnumerable<StrokeShortfall> Nowhere(TriangleMesh mesh) =>
+        mesh.Zones().Select(zone => new StrokeShortfall(zone.Kind, zone.Area.SquareMeters, mesh.Box!.Lowest, StrokeTrial.Unreached));
 }

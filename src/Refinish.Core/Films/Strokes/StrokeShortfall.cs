@@ -1,4 +1,3 @@
-using System.Globalization;
 using Refinish.Fixtures;
 using UnitsNet;
 
@@ -37,11 +36,7 @@ public sealed record StrokeShortfall
 
     /// <summary>Where, how much and why in one line, in metric units.</summary>
     /// <returns>Text such as <c>Wall, 12 cm² about (1450 mm, 90 mm, 20 mm): no stroke reaches it</c>.</returns>
-    public override string ToString() => string.Format(
-        CultureInfo.InvariantCulture,
-        "{0}, {1} about {2}: {3}",
-        Zone is FixtureZoneKind zone ? zone.ToString() : "No zone",
-        Measure.SmallArea.Format(area, DisplayUnits.Si, 3),
-        About,
-        Reason);
+    public override string ToString() =>
+        (Zone is FixtureZoneKind zone ? zone.ToString() : "No zone") + ", " + Measure.SmallArea.Format(area, DisplayUnits.Si, 3)
+        + " about " + About + ": " + Reason;
 }

@@ -1,6 +1,7 @@
 using System;
 using System.Collections.Generic;
 using System.Globalization;
+using System.Linq;
 using System.Threading;
 using Refinish.Fixtures;
 using Refinish.Numerics;
@@ -46,21 +47,11 @@ internal sealed class StrokeTrial
             }
         }
 
-        volumes = new double[sides.Count];
-        for (int k = 0; k < volumes.Length; k++)
-        {
-            foreach (SprayStroke stroke in strokes[k])
-            {
-                volumes[k] += search.Gun.FluidRate.CubicMetersPerSecond * stroke.LengthSi / stroke.SpeedSi;
-            }
-        }
-
+        double rate = search.Gun.FluidRate.CubicMetersPerSecond;
+        volumes = [.. strokes.Select(rows => rows.Sum(stroke => rate * stroke.LengthSi / stroke.SpeedSi))];
         reasons = new string?[faces.Count];
         times = Times(faces, cancellation);
-        for (int k = 0; k < volumes.Length; k++)
-        {
-            Volume += volumes[k] * times[k];
-        }
+        Volume = volumes.Select((volume, k) => volume * times[k]).Sum();
     }
 
     public double Overlap { get; }
@@ -78,33 +69,14 @@ internal sealed class StrokeTrial
     public bool IsBetterThan(StrokeTrial? other) =>
         sides.Count > 0 && (other is null || Short < other.Short - 1e-9 || (Short < other.Short + 1e-9 && Volume < other.Volume));
 
-    public List<SprayStroke> Strokes()
-    {
-        List<SprayStroke> all = [];
-        for (int k = 0; k < sides.Count; k++)
-        {
-            foreach (SprayStroke stroke in strokes[k])
-            {
-                all.Add(stroke with { Speed = Speed.FromMetersPerSecond(SpeedOf(k)) });
-            }
-        }
+    public IEnumerable<SprayStroke> Strokes() =>
+        strokes.SelectMany((rows, k) => rows.Select(stroke => stroke with { Speed = Speed.FromMetersPerSecond(SpeedOf(k)) }));
 
-        return all;
-    }
-
-    public List<StrokeSide> Sides()
-    {
-        List<StrokeSide> list = [];
-        for (int k = 0; k < sides.Count; k++)
-        {
-            list.Add(new(sides[k].Zone, sides[k].Side, strokes[k].Count, SpeedOf(k), volumes[k] * times[k]));
-        }
-
-        return list;
-    }
+    public IEnumerable<StrokeSide> Sides() =>
+        sides.Select((side, k) => new StrokeSide(side.Zone, side.Side, strokes[k].Count, SpeedOf(k), volumes[k] * times[k]));
 
     /// <summary>What the map shows under the minimum, by zone and reason.</summary>
-    public List<StrokeShortfall> Shortfalls(FilmMap map, SprayFaces faces)
+    public IEnumerable<StrokeShortfall> Shortfalls(FilmMap map, SprayFaces faces)
     {
         SortedDictionary<string, (FixtureZoneKind? Zone, string Reason, double Area, int Worst)> sums = new(StringComparer.Ordinal);
         for (int i = 0; i < faces.Count; i++)
@@ -121,22 +93,15 @@ internal sealed class StrokeTrial
             }
         }
 
-        List<StrokeShortfall> list = [];
-        foreach ((FixtureZoneKind? zone, string reason, double area, int worst) in sums.Values)
-        {
-            list.Add(new(zone, area, new(faces.X[worst], faces.Y[worst], faces.Z[worst]), reason));
-        }
-
-        return list;
+        return sums.Values.Select(sum =>
+            new StrokeShortfall(sum.Zone, sum.Area, new(faces.X[sum.Worst], faces.Y[sum.Worst], faces.Z[sum.Worst]), sum.Reason));
     }
 
     public override string ToString() => string.Format(
         CultureInfo.InvariantCulture,
         "{0} overlap, edge rows {1} of the fan inside{2}: {3}, {4} out of reach",
-        Measure.Percent.Format(Overlap, DisplayUnits.Si, 3),
-        Measure.Percent.Format(Inset, DisplayUnits.Si, 3),
-        Crossed ? ", crossed" : string.Empty,
-        Measure.Liquid.Format(Volume, DisplayUnits.Si, 4),
+        Measure.Percent.Format(Overlap, DisplayUnits.Si, 3), Measure.Percent.Format(Inset, DisplayUnits.Si, 3),
+        Crossed ? ", crossed" : string.Empty, Measure.Liquid.Format(Volume, DisplayUnits.Si, 4),
         Measure.SmallArea.Format(Short, DisplayUnits.Si, 3));
 
     // Time 1 is the speed of the hand.

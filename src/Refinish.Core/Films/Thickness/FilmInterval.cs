@@ -8,27 +8,24 @@ namespace Refinish.Films;
 /// </code></example>
 public sealed record FilmInterval
 {
-    private readonly double lower;
-    private readonly double? upper;
-
     internal FilmInterval(double lower, double? upper)
     {
-        this.lower = lower;
-        this.upper = upper;
+        LowerMeters = lower;
+        UpperMeters = upper;
     }
 
     /// <summary>The lower end; below zero only where a wide confidence interval reaches there.</summary>
-    public Length Lower => Length.FromMeters(lower);
+    public Length Lower => Length.FromMeters(LowerMeters);
 
     /// <summary>The upper end; <see langword="null"/> when it is open.</summary>
-    public Length? Upper => upper is double u ? Length.FromMeters(u) : null;
+    public Length? Upper => UpperMeters is double u ? Length.FromMeters(u) : null;
 
     /// <summary>Half the width; <see langword="null"/> when the upper end is open.</summary>
-    public Length? HalfWidth => upper is double u ? Length.FromMeters((u - lower) / 2) : null;
+    public Length? HalfWidth => UpperMeters is double u ? Length.FromMeters((u - LowerMeters) / 2) : null;
 
-    internal double LowerMeters => lower;
+    internal double LowerMeters { get; }
 
-    internal double? UpperMeters => upper;
+    internal double? UpperMeters { get; }
 
     /// <summary>The interval against a least and a most film. An interval that a limit cuts through cannot be judged.</summary>
     /// <param name="least">Least film, more than 0 and at most 5 mm.</param>
@@ -41,8 +38,8 @@ public sealed record FilmInterval
         double low = Guard.Within(least, Bounds.Positive(Measure.Film, 5e-3), nameof(least));
         double high = Guard.Within(most, Bounds.Positive(Measure.Film, 5e-3), nameof(most));
         Guard.Rule(high >= low, nameof(most), high, Measure.Film, "at least the least film, ", low);
-        double? forLeast = lower >= low ? lower : upper < low ? upper : null;
-        double? forMost = upper <= high ? upper : lower > high ? lower : null;
+        double? forLeast = LowerMeters >= low ? LowerMeters : UpperMeters < low ? UpperMeters : null;
+        double? forMost = UpperMeters <= high ? UpperMeters : LowerMeters > high ? LowerMeters : null;
         return new ValueList<LimitComparison>(
         [
             new("film against the least", forLeast, low, LimitSense.AtLeast, Measure.Film, source, forLeast is null ? "a gauge whose teeth part at the limit" : null),
@@ -53,5 +50,5 @@ public sealed record FilmInterval
     /// <summary>The interval in one line, in metric units.</summary>
     /// <returns>Text such as <c>76.2 µm to 101.6 µm</c>.</returns>
     public override string ToString() =>
-        upper is double u ? Measure.Film.Format(lower) + " to " + Measure.Film.Format(u) : Measure.Film.Format(lower) + " or more";
+        Measure.Film.Format(LowerMeters) + (UpperMeters is double u ? " to " + Measure.Film.Format(u) : " or more");
 }

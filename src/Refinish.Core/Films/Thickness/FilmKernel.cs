@@ -1,5 +1,3 @@
-using System;
-
 namespace Refinish.Films;
 
 /// <summary>
@@ -8,7 +6,7 @@ namespace Refinish.Films;
 internal static class FilmKernel
 {
     /// <summary>Of a pass; keeps the rounding of a division from adding or taking one.</summary>
-    public const double Slack = 1e-9;
+    private const double Slack = 1e-9;
 
     /// <summary>VS′ = VS / (1 + R).</summary>
     public static Num ReducedSolids(Num volumeSolids, Num reducer) => volumeSolids / (1 + reducer);
@@ -20,8 +18,8 @@ internal static class FilmKernel
     public static Num DryFilm(Num wetFilm, Num volumeSolids, Num reducer) => wetFilm * volumeSolids / (1 + reducer);
 
     /// <summary>How many films of a given thickness a total needs; a whole number to within rounding counts as whole.</summary>
-    public static int PassesUpwards(double total, double film) => (int)Math.Ceiling((total / film) - Slack);
+    public static Num PassesUpwards(Num total, Num film) => Num.Ceiling((total / film) - Slack);
 
     /// <summary>How many films of a given thickness a total holds; a whole number to within rounding counts as whole.</summary>
-    public static int PassesDownwards(double total, double film) => (int)Math.Floor((total / film) + Slack);
+    public static Num PassesDownwards(Num total, Num film) => Num.Floor((total / film) + Slack);
 }

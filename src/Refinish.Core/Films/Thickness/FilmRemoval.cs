@@ -1,7 +1,5 @@
 using System;
 using System.Collections.Generic;
-using System.Globalization;
-using System.Linq;
 using UnitsNet;
 
 namespace Refinish.Films;
@@ -57,23 +55,25 @@ public sealed record FilmRemoval
     public Length? Thinnest => thinnest is double t ? Length.FromMeters(t) : null;
 
     /// <summary>Mean film taken in all.</summary>
-    public Length Lost => Length.FromMeters(Taken());
+    public Length Lost => Length.FromMeters(Taken().Value);
 
     /// <summary>Mean film left; negative when the steps cut through, by as much as they would go below.</summary>
-    public Length Remaining => Length.FromMeters(film - Taken());
+    public Length Remaining => Length.FromMeters(Left().Value);
 
     /// <summary>Film left at the thinnest place, or at the mean when the thinnest is not known; negative when the steps cut through there.</summary>
-    public Length RemainingAtThinnest => Length.FromMeters((thinnest ?? film) - Taken());
+    public Length RemainingAtThinnest => Length.FromMeters(Thin().Value);
 
     /// <summary>Whether the steps reach through the film at its thinnest place.</summary>
-    public bool CutsThrough => (thinnest ?? film) - Taken() <= 0;
+    public bool CutsThrough => Thin().Value <= 0;
 
     /// <summary>Dry film to lay so that the least is left; <see langword="null"/> when no least was given.</summary>
-    public Length? ToLay => leastWanted is double l ? Length.FromMeters(l + Taken()) : null;
+    public Length? ToLay => leastWanted is null ? null : Length.FromMeters(Lay().Value);
 
     /// <summary>What is left at the thinnest place against the least wanted; <see langword="null"/> when no least was given.</summary>
     public LimitComparison? Comparison => leastWanted is double l
-        ? new("film left at the thinnest place", (thinnest ?? film) - Taken(), l, LimitSense.AtLeast, Measure.Film, Wanted, "lay at least " + Measure.Film.Format(l + Taken()) + " there, or sand less")
+        ? new(
+            "film left at the thinnest place", Thin().Value, l, LimitSense.AtLeast, Measure.Film, Wanted,
+            "lay at least " + Measure.Film.Format(Lay().Value) + " there, or sand less")
         : null;
 
     /// <summary>What can hurt.</summary>
@@ -81,41 +81,32 @@ public sealed record FilmRemoval
 
     /// <summary>How the films follow.</summary>
     /// <returns>The derivation.</returns>
-    public Workings Workings()
-    {
-        List<WorkingStep> lines = [];
-        for (int i = 0; i < steps.Count; i++)
-        {
-            RemovalStep step = steps[i];
-            lines.Add(new(step.Name, "d_" + (i + 1).ToString(CultureInfo.InvariantCulture), step.Formula, step.Meters, Measure.Film, step.Source));
-        }
-
-        WorkingStep lost = new("film taken", "d", Expression.Sum([.. lines.Select(line => line.Result())]), Lost.Meters, Measure.Film, Balance);
-        Expression mean = Expression.Quantity("DFT", film, Measure.Film);
-        Expression thin = Expression.Quantity("DFT_min", thinnest ?? film, Measure.Film);
-        lines.Add(lost);
-        lines.Add(new("film left", "DFT_left", mean - lost.Result(), Remaining.Meters, Measure.Film, Balance));
-        lines.Add(new("film left at the thinnest place", "DFT_thin", thin - lost.Result(), RemainingAtThinnest.Meters, Measure.Film, Balance));
-        if (leastWanted is double least)
-        {
-            lines.Add(new("film to lay", "DFT_lay", Expression.Quantity("DFT_want", least, Measure.Film) + lost.Result(), ToLay!.Value.Meters, Measure.Film, Balance));
-        }
-
-        return new Workings("Film lost to sanding and polishing", lines);
-    }
+    public Workings Workings() =>
+        Trace.Of("Film lost to sanding and polishing", [Taken, Left, Thin, .. leastWanted is null ? [] : (Func<Trace, Num>[])[Lay]]);
 
     /// <summary>What is left in one line, in metric units.</summary>
     /// <returns>Text such as <c>52 µm left of 60 µm</c>.</returns>
     public override string ToString() => Measure.Film.Format(Remaining.Meters) + " left of " + Measure.Film.Format(film);
 
-    private double Taken()
+    private Num Taken(Trace? t = null)
     {
-        double sum = 0;
-        foreach (RemovalStep step in steps)
+        Num sum = 0;
+        for (int i = 0; i < steps.Count; i++)
         {
-            sum += step.Meters;
+            RemovalStep step = steps[i];
+            sum += t is null ? step.Taken() : t.Step(step.Name, "d_" + Figures.Fixed(i + 1, 0), Measure.Film, step.Source, step.Taken(t));
         }
 
-        return sum;
+        return t.Step("film taken", "d", Measure.Film, Balance, sum);
     }
+
+    private Num Left(Trace? t = null) =>
+        t.Step("film left", "DFT_left", Measure.Film, Balance, t.Given("DFT", film, Measure.Film) - Taken(t));
+
+    private Num Thin(Trace? t = null) =>
+        t.Step("film left at the thinnest place", "DFT_thin", Measure.Film, Balance,
+            t.Given("DFT_min", thinnest ?? film, Measure.Film) - Taken(t));
+
+    private Num Lay(Trace? t = null) =>
+        t.Step("film to lay", "DFT_lay", Measure.Film, Balance, t.Given("DFT_want", leastWanted!.Value, Measure.Film) + Taken(t));
 }

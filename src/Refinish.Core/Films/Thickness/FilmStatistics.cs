@@ -1,6 +1,5 @@
 using System;
 using System.Collections.Generic;
-using System.Globalization;
 using System.Linq;
 using Refinish.Numerics;
 using UnitsNet;
@@ -24,7 +23,6 @@ public sealed record FilmStatistics
         Source.Published("NIST/SEMATECH e-Handbook of Statistical Methods",
         "1.3.5.2, confidence limits for the mean (section from memory)");
 
-    private readonly ValueList<double> films;
     private readonly double confidence;
 
     /// <summary>Takes the readings.</summary>
@@ -34,99 +32,82 @@ public sealed record FilmStatistics
     /// <exception cref="ArgumentOutOfRangeException">An argument is outside its range.</exception>
     public FilmStatistics(IEnumerable<Length> films, Ratio? confidence = null)
     {
-        this.films = new(Guard.List(films, nameof(films), 1).Select(film => Guard.Within(film, Bounds.NotNegative(Measure.Film, 10e-3), nameof(films))));
+        Values = new(Guard.List(films, nameof(films), 1)
+            .Select(film => Guard.Within(film, Bounds.NotNegative(Measure.Film, 10e-3), nameof(films))));
         this.confidence = confidence is Ratio given ? Guard.Within(given, Bounds.Between(0.5, 0.999, Measure.Percent), nameof(confidence)) : 0.95;
     }
 
     /// <summary>The readings.</summary>
-    public IReadOnlyList<Length> Films => [.. films.Select(film => Length.FromMeters(film))];
+    public IReadOnlyList<Length> Films => [.. Values.Select(film => Length.FromMeters(film))];
 
     /// <summary>How many readings.</summary>
-    public int Count => films.Count;
+    public int Count => Values.Count;
 
     /// <summary>Confidence of the interval for the mean.</summary>
     public Ratio Confidence => Ratio.FromDecimalFractions(confidence);
 
     /// <summary>Mean.</summary>
-    public Length Mean => Length.FromMeters(StatisticsKernel.Mean(films));
+    public Length Mean => Length.FromMeters(MeanOf().Value);
 
     /// <summary>Thinnest reading.</summary>
-    public Length Minimum => Length.FromMeters(films.Min());
+    public Length Minimum => Length.FromMeters(Thinnest().Value);
 
     /// <summary>Thickest reading.</summary>
-    public Length Maximum => Length.FromMeters(films.Max());
+    public Length Maximum => Length.FromMeters(Thickest().Value);
 
     /// <summary>Standard deviation (n − 1); <see langword="null"/> for a single reading.</summary>
-    public Length? StandardDeviation => Deviation is double s ? Length.FromMeters(s) : null;
+    public Length? StandardDeviation => Count < 2 ? null : Length.FromMeters(Deviation().Value);
 
     /// <summary>Standard deviation per mean; <see langword="null"/> for a single reading or a mean of zero.</summary>
-    public Ratio? CoefficientOfVariation => Deviation is double s && StatisticsKernel.Mean(films) > 0 ? Ratio.FromDecimalFractions(s / StatisticsKernel.Mean(films)) : null;
+    public Ratio? CoefficientOfVariation => Count < 2 || !(MeanOf().Value > 0) ? null : Ratio.FromDecimalFractions(Varying().Value);
 
     /// <summary>Standard deviation of the mean, s/√n; <see langword="null"/> for a single reading.</summary>
-    public Length? StandardError => Deviation is double s ? Length.FromMeters(s / Math.Sqrt(films.Count)) : null;
+    public Length? StandardError => Count < 2 ? null : Length.FromMeters(Error().Value);
 
     /// <summary>Between which films the true mean lies with the confidence asked for; <see langword="null"/> for a single reading.</summary>
-    public FilmInterval? MeanInterval
-    {
-        get
-        {
-            if (Deviation is not double s)
-            {
-                return null;
-            }
+    public FilmInterval? MeanInterval => Count < 2 ? null : new(AtLeast().Value, AtMost().Value);
 
-            double mean = StatisticsKernel.Mean(films);
-            double half = Student * s / Math.Sqrt(films.Count);
-            return new(mean - half, mean + half);
-        }
-    }
-
-    internal ValueList<double> Values => films;
-
-    internal double? Deviation => films.Count < 2 ? null : StatisticsKernel.StandardDeviation(films);
-
-    private double Student => StudentT.Quantile(confidence, films.Count - 1);
+    internal ValueList<double> Values { get; }
 
     /// <summary>How the statistics follow from the readings.</summary>
     /// <returns>The derivation.</returns>
-    public Workings Workings()
-    {
-        Expression n = Expression.Quantity("n", films.Count, Measure.Number);
-        Expression[] readings = [.. films.Select((film, i) => Expression.Quantity("d_" + (i + 1).ToString(CultureInfo.InvariantCulture), film, Measure.Film))];
-        WorkingStep mean = new("mean", "d_m", Expression.Sum(readings) / n, Mean.Meters, Measure.Film, Statistics);
-        List<WorkingStep> steps =
+    public Workings Workings() => Trace.Of(
+        "Film statistics",
         [
-            mean,
-            new("thinnest", "d_min", readings.Aggregate(Expression.Min), Minimum.Meters, Measure.Film, Statistics),
-            new("thickest", "d_max", readings.Aggregate(Expression.Max), Maximum.Meters, Measure.Film, Statistics),
-        ];
-        if (Deviation is double deviation)
-        {
-            Expression squares = Expression.Sum(readings.Select(reading => Expression.Square(reading - mean.Result())));
-            WorkingStep s = new("standard deviation", "s", Expression.Sqrt(squares / (n - 1)), deviation, Measure.Film, Statistics);
-            WorkingStep error = new("standard error of the mean", "s_m", s.Result() / Expression.Sqrt(n), StandardError!.Value.Meters, Measure.Film, Statistics);
-            FilmInterval interval = MeanInterval!;
-            Expression t = Expression.Quantity("t", Student, Measure.Number);
-            steps.Add(s);
-            steps.Add(error);
-            if (CoefficientOfVariation is Ratio variation)
-            {
-                steps.Add(new("coefficient of variation", "CV", s.Result() / mean.Result(), variation.DecimalFractions, Measure.Percent, Statistics));
-            }
-
-            steps.Add(new("mean, at least", "d_1", mean.Result() - (t * error.Result()), interval.LowerMeters, Measure.Film,
-                StudentSource));
-            steps.Add(new("mean, at most", "d_2", mean.Result() + (t * error.Result()), interval.UpperMeters!.Value, Measure.Film,
-                StudentSource));
-        }
-
-        return new Workings("Film statistics", steps);
-    }
+            MeanOf, Thinnest, Thickest,
+            .. Count < 2 ? [] : (Func<Trace, Num>[])[Deviation, Error],
+            .. CoefficientOfVariation is null ? [] : (Func<Trace, Num>[])[Varying],
+            .. Count < 2 ? [] : (Func<Trace, Num>[])[AtLeast, AtMost],
+        ]);
 
     /// <summary>The statistics in one line, in metric units.</summary>
     /// <returns>Text such as <c>5 readings: mean 129 µm, standard deviation 16.8 µm, 107 µm to 152 µm</c>.</returns>
     public override string ToString() =>
-        films.Count.ToString(CultureInfo.InvariantCulture) + (films.Count == 1 ? " reading" : " readings") + ": mean " + Measure.Film.Format(Mean.Meters, DisplayUnits.Si, 3)
-        + (Deviation is double s ? ", standard deviation " + Measure.Film.Format(s, DisplayUnits.Si, 3) : string.Empty)
-        + ", " + Measure.Film.Format(films.Min(), DisplayUnits.Si, 3) + " to " + Measure.Film.Format(films.Max(), DisplayUnits.Si, 3);
+        Figures.Fixed(Count, 0) + (Count == 1 ? " reading" : " readings") + ": mean " + Measure.Film.Format(Mean.Meters, DisplayUnits.Si, 3)
+        + (Count < 2 ? string.Empty : ", standard deviation " + Measure.Film.Format(Deviation().Value, DisplayUnits.Si, 3))
+        + ", " + Measure.Film.Format(Minimum.Meters, DisplayUnits.Si, 3) + " to " + Measure.Film.Format(Maximum.Meters, DisplayUnits.Si, 3);
+
+    private Num MeanOf(Trace? t = null) =>
+        t.Step("mean", "d_m", Measure.Film, Statistics, StatisticsKernel.Mean(Values, t, "d_", Measure.Film));
+
+    private Num Thinnest(Trace? t = null) => t.Step("thinnest", "d_min", Measure.Film, Statistics, Letters(t).Aggregate(Num.Min));
+
+    private Num Thickest(Trace? t = null) => t.Step("thickest", "d_max", Measure.Film, Statistics, Letters(t).Aggregate(Num.Max));
+
+    private Num Deviation(Trace? t = null) =>
+        t.Step("standard deviation", "s", Measure.Film, Statistics, StatisticsKernel.Deviation(Values, MeanOf(t), t, "d_", Measure.Film));
+
+    private Num Error(Trace? t = null) => t.Step("standard error of the mean", "s_m", Measure.Film, Statistics,
+        Deviation(t) / Num.Sqrt(t.Given("n", Values.Count, Measure.Number)));
+
+    private Num Varying(Trace? t = null) => t.Step("coefficient of variation", "CV", Measure.Percent, Statistics, Deviation(t) / MeanOf(t));
+
+    private Num AtLeast(Trace? t = null) =>
+        t.Step("mean, at least", "d_1", Measure.Film, StudentSource, MeanOf(t) - (Student(t) * Error(t)));
+
+    private Num AtMost(Trace? t = null) => t.Step("mean, at most", "d_2", Measure.Film, StudentSource, MeanOf(t) + (Student(t) * Error(t)));
+
+    private Num Student(Trace? t) => t.Given("t", StudentT.Quantile(confidence, Values.Count - 1), Measure.Number);
+
+    private IEnumerable<Num> Letters(Trace? t) => StatisticsKernel.Letters(Values, t, "d_", Measure.Film);
 }

@@ -1,6 +1,5 @@
 using System;
 using System.Collections.Generic;
-using System.Globalization;
 using System.Linq;
 using UnitsNet;
 
@@ -18,25 +17,25 @@ namespace Refinish.Films;
 /// </code></example>
 public sealed record NotchGauge
 {
-    private readonly ValueList<double> teeth;
-
     /// <summary>Makes a gauge.</summary>
     /// <param name="teeth">Heights of the teeth, rising, at least two, each more than 0 and at most 5 mm.</param>
     /// <exception cref="ArgumentException">Fewer than two teeth.</exception>
     /// <exception cref="ArgumentOutOfRangeException">A tooth is outside its range or not higher than the one before.</exception>
     public NotchGauge(IEnumerable<Length> teeth)
     {
-        this.teeth = new(Guard.List(teeth, nameof(teeth), 2).Select(tooth => Guard.Within(tooth, Bounds.Positive(Measure.Film, 5e-3), nameof(teeth))));
-        for (int i = 1; i < this.teeth.Count; i++)
+        Heights = new(Guard.List(teeth, nameof(teeth), 2)
+            .Select(tooth => Guard.Within(tooth, Bounds.Positive(Measure.Film, 5e-3), nameof(teeth))));
+        for (int i = 1; i < Heights.Count; i++)
         {
-            Guard.Rule(this.teeth[i] > this.teeth[i - 1], nameof(teeth), this.teeth[i], Measure.Film, "more than the tooth before, ", this.teeth[i - 1]);
+            Guard.Rule(Heights[i] > Heights[i - 1], nameof(teeth), Heights[i], Measure.Film,
+                "more than the tooth before, ", Heights[i - 1]);
         }
     }
 
     /// <summary>Heights of the teeth, rising.</summary>
-    public IReadOnlyList<Length> Teeth => [.. teeth.Select(tooth => Length.FromMeters(tooth))];
+    public IReadOnlyList<Length> Teeth => [.. Heights.Select(tooth => Length.FromMeters(tooth))];
 
-    internal ValueList<double> Heights => teeth;
+    internal ValueList<double> Heights { get; }
 
     /// <summary>What a number of wetted teeth says.</summary>
     /// <param name="wettedTeeth">Teeth that are wetted, counted from the lowest; 0 to the number of teeth.</param>
@@ -51,20 +50,16 @@ public sealed record NotchGauge
     public NotchReading Read(Length highestWetted)
     {
         double height = Guard.Within(highestWetted, Bounds.Positive(Measure.Film, 5e-3), nameof(highestWetted));
-        for (int i = 0; i < teeth.Count; i++)
-        {
-            if (Math.Abs(teeth[i] - height) <= 1e-6 * height)
-            {
-                return new(this, i + 1);
-            }
-        }
-
-        Guard.Rule(false, nameof(highestWetted), height, Measure.Film, "a tooth of this gauge, " + string.Join(", ", teeth.Select(tooth => Measure.Film.Format(tooth))));
-        throw new InvalidOperationException("unreachable");
+        int wetted = Heights.Count(tooth => tooth <= height * (1 + 1e-6));
+        bool isTooth = wetted > 0 && height - Heights[wetted - 1] <= 1e-6 * height;
+        string teethInWords = isTooth ? string.Empty : string.Join(", ", Heights.Select(tooth => Measure.Film.Format(tooth)));
+        Guard.Rule(isTooth, nameof(highestWetted), height, Measure.Film, "a tooth of this gauge, " + teethInWords);
+        return new(this, wetted);
     }
 
     /// <summary>The gauge in one line, in metric units.</summary>
     /// <returns>Text such as <c>5 teeth from 25.4 µm to 127 µm</c>.</returns>
-    public override string ToString() => string.Format(
-        CultureInfo.InvariantCulture, "{0} teeth from {1} to {2}", teeth.Count, Measure.Film.Format(teeth[0]), Measure.Film.Format(teeth[teeth.Count - 1]));
+    public override string ToString() =>
+        Figures.Fixed(Heights.Count, 0) + " teeth from " + Measure.Film.Format(Heights[0]) + " to "
+        + Measure.Film.Format(Heights[Heights.Count - 1]);
 }

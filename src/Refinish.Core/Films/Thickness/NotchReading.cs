@@ -1,4 +1,4 @@
-using System.Collections.Generic;
+using System;
 using System.Globalization;
 using UnitsNet;
 
@@ -20,7 +20,7 @@ public sealed record NotchReading
     /// <summary>Makes a reading.</summary>
     /// <param name="gauge">The gauge.</param>
     /// <param name="wettedTeeth">Teeth that are wetted, counted from the lowest; 0 to the number of teeth.</param>
-    /// <exception cref="System.ArgumentOutOfRangeException">Not a count of the gauge's teeth.</exception>
+    /// <exception cref="ArgumentOutOfRangeException">Not a count of the gauge's teeth.</exception>
     public NotchReading(NotchGauge gauge, int wettedTeeth)
     {
         Gauge = Guard.NotNull(gauge, nameof(gauge));
@@ -42,38 +42,40 @@ public sealed record NotchReading
     /// <param name="volumeSolids">Volume solids of the mixed, unreduced coating; more than 0 and at most 100 %.</param>
     /// <param name="reducer">Reducer per volume of mixed coating; 0 to 100 %, none when omitted.</param>
     /// <returns>The interval.</returns>
-    /// <exception cref="System.ArgumentOutOfRangeException">An argument is outside its range.</exception>
+    /// <exception cref="ArgumentOutOfRangeException">An argument is outside its range.</exception>
     public FilmInterval Dry(Ratio volumeSolids, Ratio reducer = default)
     {
-        double vs = Guard.Within(volumeSolids, Bounds.Positive(Measure.Percent, 1), nameof(volumeSolids));
-        double r = Guard.Within(reducer, Bounds.NotNegative(Measure.Percent, 1), nameof(reducer));
-        FilmInterval wet = Wet;
-        return new(FilmKernel.DryFilm(wet.LowerMeters, vs, r).Value, wet.UpperMeters is double upper ? FilmKernel.DryFilm(upper, vs, r).Value : null);
+        Guard.Within(volumeSolids, Bounds.Positive(Measure.Percent, 1), nameof(volumeSolids));
+        Guard.Within(reducer, Bounds.NotNegative(Measure.Percent, 1), nameof(reducer));
+        return new(AtLeast(volumeSolids, reducer).Value, Wet.UpperMeters is null ? null : LessThan(volumeSolids, reducer).Value);
     }
 
     /// <summary>How the dry film's interval follows from the teeth.</summary>
     /// <param name="volumeSolids">Volume solids of the mixed, unreduced coating; more than 0 and at most 100 %.</param>
     /// <param name="reducer">Reducer per volume of mixed coating; 0 to 100 %, none when omitted.</param>
     /// <returns>The derivation.</returns>
-    /// <exception cref="System.ArgumentOutOfRangeException">An argument is outside its range.</exception>
+    /// <exception cref="ArgumentOutOfRangeException">An argument is outside its range.</exception>
     public Workings Workings(Ratio volumeSolids, Ratio reducer = default)
     {
-        FilmInterval dry = Dry(volumeSolids, reducer);
-        Expression vs = Expression.Quantity("VS", volumeSolids.DecimalFractions, Measure.Percent);
-        Expression r = Expression.Quantity("R", reducer.DecimalFractions, Measure.Percent);
-        Expression lower = Expression.Quantity("WFT_1", Wet.LowerMeters, Measure.Film);
-        List<WorkingStep> steps = [new("dry film, at least", "DFT_1", lower * vs / (1 + r), dry.LowerMeters, Measure.Film, Practice)];
-        if (Wet.UpperMeters is double next)
-        {
-            Expression upper = Expression.Quantity("WFT_2", next, Measure.Film);
-            steps.Add(new("dry film, less than", "DFT_2", upper * vs / (1 + r), dry.UpperMeters!.Value, Measure.Film, Practice));
-        }
-
-        return new Workings("Dry film by the notch gauge", steps);
+        bool isOpen = Dry(volumeSolids, reducer).Upper is null;
+        return Trace.Of(
+            "Dry film by the notch gauge",
+            [t => AtLeast(volumeSolids, reducer, t), .. isOpen ? [] : (Func<Trace, Num>[])[t => LessThan(volumeSolids, reducer, t)]]);
     }
 
     /// <summary>The reading in one line, in metric units.</summary>
     /// <returns>Text such as <c>2 of 3 teeth wetted: 76.2 µm to 101.6 µm wet</c>.</returns>
     public override string ToString() =>
         string.Format(CultureInfo.InvariantCulture, "{0} of {1} teeth wetted: {2} wet", WettedTeeth, Gauge.Heights.Count, Wet);
+
+    private Num AtLeast(Ratio solids, Ratio reducer, Trace? t = null) =>
+        t.Step("dry film, at least", "DFT_1", Measure.Film, Practice, Drying("WFT_1", Wet.LowerMeters, solids, reducer, t));
+
+    private Num LessThan(Ratio solids, Ratio reducer, Trace? t = null) =>
+        t.Step("dry film, less than", "DFT_2", Measure.Film, Practice, Drying("WFT_2", Wet.UpperMeters!.Value, solids, reducer, t));
+
+    private static Num Drying(string symbol, double wet, Ratio solids, Ratio reducer, Trace? t) => FilmKernel.DryFilm(
+        t.Given(symbol, wet, Measure.Film),
+        t.Given("VS", solids.DecimalFractions, Measure.Percent),
+        t.Given("R", reducer.DecimalFractions, Measure.Percent));
 }

@@ -41,26 +41,10 @@ public sealed record RemovalStep
     public string Name { get; }
 
     /// <summary>Mean film that it takes.</summary>
-    public Length Depth => Length.FromMeters(Meters);
+    public Length Depth => Length.FromMeters(Taken().Value);
 
     /// <summary>What the depth rests on.</summary>
     public Source Source { get; }
-
-    internal double Meters => way switch
-    {
-        Way.Flattened => first / 2,
-        Way.Measured => first - second,
-        Way.Weighed => first / (second * third),
-        _ => first,
-    };
-
-    internal Expression Formula => way switch
-    {
-        Way.Flattened => Expression.Quantity("R_z", first, Measure.Film) / 2,
-        Way.Measured => Expression.Quantity("d_before", first, Measure.Film) - Expression.Quantity("d_after", second, Measure.Film),
-        Way.Weighed => Expression.Quantity("m", first, Measure.Mass) / (Expression.Quantity("ρ", second, Measure.Density) * Expression.Quantity("A", third, Measure.Area)),
-        _ => Expression.Quantity("d", first, Measure.Film),
-    };
 
     /// <summary>A known depth, such as that of scratches that have to be polished out.</summary>
     /// <param name="name">What is done.</param>
@@ -110,5 +94,13 @@ public sealed record RemovalStep
 
     /// <summary>The step in one line, in metric units.</summary>
     /// <returns>Text such as <c>wet sand flat, P1500: 5 µm</c>.</returns>
-    public override string ToString() => string.Format(CultureInfo.InvariantCulture, "{0}: {1}", Name, Measure.Film.Format(Meters));
+    public override string ToString() => string.Format(CultureInfo.InvariantCulture, "{0}: {1}", Name, Measure.Film.Format(Depth.Meters));
+
+    internal Num Taken(Trace? t = null) => way switch
+    {
+        Way.Flattened => t.Given("R_z", first, Measure.Film) / 2,
+        Way.Measured => t.Given("d_before", first, Measure.Film) - t.Given("d_after", second, Measure.Film),
+        Way.Weighed => t.Given("m", first, Measure.Mass) / (t.Given("ρ", second, Measure.Density) * t.Given("A", third, Measure.Area)),
+        _ => t.Given("d", first, Measure.Film),
+    };
 }

@@ -1,31 +1,19 @@
-using System;
+using System.Collections.Generic;
+using System.Linq;
 
 namespace Refinish.Films;
 
-/// <summary>Sample statistics in SI.</summary>
+/// <summary>Sample statistics in SI; in a derivation the values have the letters x_1, x_2 and so on.</summary>
 internal static class StatisticsKernel
 {
-    public static double Mean(ValueList<double> values)
-    {
-        double sum = 0;
-        for (int i = 0; i < values.Count; i++)
-        {
-            sum += values[i];
-        }
+    public static IEnumerable<Num> Letters(ValueList<double> values, Trace? t, string symbol, Measure measure) =>
+        values.Select((value, i) => t.Given(symbol, i + 1, value, measure));
 
-        return sum / values.Count;
-    }
+    public static Num Mean(ValueList<double> values, Trace? t, string symbol, Measure measure, string count = "n") =>
+        Num.Sum(Letters(values, t, symbol, measure)) / t.Given(count, values.Count, Measure.Number);
 
     /// <summary>s = √(Σ(x − x̄)² / (n − 1)).</summary>
-    public static double StandardDeviation(ValueList<double> values)
-    {
-        double mean = Mean(values);
-        double squares = 0;
-        for (int i = 0; i < values.Count; i++)
-        {
-            squares += (values[i] - mean) * (values[i] - mean);
-        }
-
-        return Math.Sqrt(squares / (values.Count - 1));
-    }
+    public static Num Deviation(ValueList<double> values, Num mean, Trace? t, string symbol, Measure measure) => Num.Sqrt(
+        Num.Sum(Letters(values, t, symbol, measure).Select(one => Num.Square(one - mean)))
+        / (t.Given("n", values.Count, Measure.Number) - 1));
 }

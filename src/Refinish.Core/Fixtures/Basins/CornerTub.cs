@@ -19,8 +19,7 @@ public sealed record CornerTub : IFixture
 {
     private readonly SuperellipseBasin basin;
     private readonly double walls;
-    private readonly double floor;
-    private readonly double mouth;
+    private readonly double coated;
 
     /// <summary>Works a tub out.</summary>
     /// <param name="measurements">What the tape gave.</param>
@@ -31,110 +30,77 @@ public sealed record CornerTub : IFixture
         Measurements = Guard.NotNull(measurements, nameof(measurements));
         measurements.CheckConsistency();
         basin = measurements.Basin;
-        walls = basin.Walls;
-        floor = basin.FloorArea;
-        mouth = basin.MouthArea;
+        walls = basin.Walls().Value;
+        coated = PatchLedger.Coated(Patches);
     }
 
     /// <summary>What the tape gave.</summary>
     public CornerTubMeasurements Measurements { get; }
 
     /// <inheritdoc/>
-    public string Description => "corner tub " + Measure.Length.Format(Measurements.LeftWall.Meters) + " × " + Measure.Length.Format(Measurements.RightWall.Meters);
+    public string Description => "corner tub " + Measure.Length.Format(Measurements.LeftWall.Meters)
+        + " × " + Measure.Length.Format(Measurements.RightWall.Meters);
 
     /// <summary>Floor, walls, rim (the deck) and apron (returns and front).</summary>
     public IReadOnlyList<FixtureZone> Zones => PatchLedger.Zones(Patches);
 
     /// <inheritdoc/>
-    public Area CoatedArea => Area.FromSquareMeters(Coated);
+    public Area CoatedArea => Area.FromSquareMeters(coated);
 
     /// <summary>The deck at both walls, the foot of returns and front (their top when they are not coated), the two ends of the front, and the rings of drain and overflow.</summary>
-    public Length MaskedEdge => Length.FromMeters(
-        Measurements.LeftWall.Meters + Measurements.RightWall.Meters + Front + (2 * Measurements.FrontHeight.Meters)
-        + PlaneShapes.Circle(Measurements.DrainDiameter.Meters) + PlaneShapes.Circle(Measurements.OverflowDiameter.Meters));
+    public Length MaskedEdge => Length.FromMeters(Edge().Value);
 
     /// <summary>The water it holds up to the rim.</summary>
-    public Volume? WaterCapacity => Volume.FromCubicMeters(basin.Capacity(basin.Depth));
+    public Volume? WaterCapacity => Volume.FromCubicMeters(basin.Water(basin.Depth).Value);
 
     /// <summary>The walls of the basin, overflow not taken off.</summary>
     public Area WallArea => Area.FromSquareMeters(walls);
 
     /// <summary>The floor, drain not taken off.</summary>
-    public Area FloorArea => Area.FromSquareMeters(floor);
+    public Area FloorArea => Area.FromSquareMeters(basin.FloorArea().Value);
 
     /// <summary>The level deck round the mouth.</summary>
-    public Area DeckArea => Area.FromSquareMeters(Deck);
+    public Area DeckArea => Area.FromSquareMeters(Deck().Value);
 
     /// <summary>Returns and front.</summary>
-    public Area FrontArea => Area.FromSquareMeters(Apron);
+    public Area FrontArea => Area.FromSquareMeters(Front().Value);
 
     /// <summary>Floor, walls, deck, returns and front.</summary>
-    public IReadOnlyList<SurfacePatch> Patches
-    {
-        get
-        {
-            SuperellipseBasinExpressions symbols = new(basin);
-            WorkingStep deck = new("deck", "A_deck", Plan.DeckFormula() - symbols.Mouth().Result(), Deck, Measure.Area, PlaneShapes.Elementary);
-            WorkingStep front = new("returns and front", "A_front", Plan.FrontFormula() * Expression.Quantity("h_a", Measurements.FrontHeight.Meters, Measure.Length), Apron, Measure.Area, PlaneShapes.Elementary);
-            return PatchLedger.Present(
-            [
-                .. symbols.Patches(PlaneShapes.Disc(Measurements.DrainDiameter.Meters), PlaneShapes.Disc(Measurements.OverflowDiameter.Meters)),
-                new(deck, FixtureZoneKind.Rim, 0), new(front, FixtureZoneKind.Apron, Math.PI / 2),
-            ]);
-        }
-    }
-
-    private CornerPlan Plan => new(Measurements.LeftWall.Meters, Measurements.RightWall.Meters, Measurements.LeftReturn.Meters, Measurements.RightReturn.Meters, Measurements.FrontBow.Meters);
-
-    private double Front => Plan.Front;
-
-    private double Deck => Plan.Area - mouth;
-
-    private double Apron => Front * Measurements.FrontHeight.Meters;
-
-    private double Coated => floor + walls + Deck + Apron - PlaneShapes.Disc(Measurements.DrainDiameter.Meters) - PlaneShapes.Disc(Measurements.OverflowDiameter.Meters);
+    public IReadOnlyList<SurfacePatch> Patches => PatchLedger.Present(
+    [
+        .. basin.Patches(walls, PlaneShapes.Disc(AcrossDrain(null)).Value, PlaneShapes.Disc(AcrossOverflow(null)).Value),
+        new(Deck, FixtureZoneKind.Rim), new(Front, FixtureZoneKind.Apron, SurfacePatch.Upright),
+    ]);
 
     /// <summary>The water up to a level below the rim, such as the overflow.</summary>
     /// <param name="freeboard">From the rim down to the water; 0 up to the depth.</param>
     /// <returns>The capacity.</returns>
     /// <exception cref="ArgumentOutOfRangeException"><paramref name="freeboard"/> is outside its range.</exception>
-    public Volume CapacityBelowRim(Length freeboard) => Volume.FromCubicMeters(basin.Capacity(Level(freeboard)));
+    public Volume CapacityBelowRim(Length freeboard) => Volume.FromCubicMeters(basin.Water(Level(freeboard)).Value);
 
     /// <summary>How the capacity up to a level below the rim follows.</summary>
     /// <param name="freeboard">From the rim down to the water; 0 up to the depth.</param>
     /// <returns>The derivation.</returns>
     /// <exception cref="ArgumentOutOfRangeException"><paramref name="freeboard"/> is outside its range.</exception>
-    public Workings CapacityWorkings(Length freeboard) => new SuperellipseBasinExpressions(basin).Water(Level(freeboard));
+    public Workings CapacityWorkings(Length freeboard) => basin.Capacity(Level(freeboard));
 
     /// <inheritdoc/>
     /// <remarks>The mouth stands over the centroid of the straight deck, its length along the front; neither drain nor overflow is cut out.</remarks>
     public TriangleMesh Tessellate(Length chordTolerance)
     {
-        CornerPlan plan = Plan;
+        CornerPlan plan = Measurements.Plan;
         SuperellipseBasin shape = basin;
         double top = basin.Depth;
         double low = top - Measurements.FrontHeight.Meters;
         Tessellation mesh = new(chordTolerance);
-        mesh.Add(plan.Breaks(basin), [.. new SuperellipseBasinExpressions(basin).Bands(), SurfaceBand.Ruled(FixtureZoneKind.Rim, turn => shape.Point(true, turn), turn => plan.Towards(shape.Point(true, turn), top))]);
+        mesh.Add(plan.Breaks(basin), [.. basin.Bands(), SurfaceBand.Ruled(
+            FixtureZoneKind.Rim, turn => shape.Point(true, turn), turn => plan.Towards(shape.Point(true, turn), top))]);
         mesh.Add([0, 1, 2, 3], SurfaceBand.Ruled(FixtureZoneKind.Apron, u => plan.AlongFront(u, top), u => plan.AlongFront(u, low)));
         return mesh.Mesh();
     }
 
     /// <inheritdoc/>
-    public Workings Workings()
-    {
-        SuperellipseBasinExpressions symbols = new(basin);
-        Expression edge = Expression.Quantity("L", Measurements.LeftWall.Meters, Measure.Length) + Expression.Quantity("R", Measurements.RightWall.Meters, Measure.Length)
-            + Plan.FrontFormula() + (2 * Expression.Quantity("h_a", Measurements.FrontHeight.Meters, Measure.Length))
-            + PlaneShapes.Circle(Expression.Quantity("D_d", Measurements.DrainDiameter.Meters, Measure.Length)) + PlaneShapes.Circle(Expression.Quantity("D_o", Measurements.OverflowDiameter.Meters, Measure.Length));
-        return PatchLedger.Write(
-            "Corner tub",
-            Patches,
-            Coated,
-            [symbols.Mouth()],
-            [new("edge to be taped", "P_mask", edge, MaskedEdge.Meters, Measure.Length, PlaneShapes.Elementary)],
-            [symbols.Water(basin.Depth)]);
-    }
+    public Workings Workings() => PatchLedger.Write("Corner tub", Patches, [basin.MouthArea], [Edge], basin.Capacity(basin.Depth));
 
     /// <summary>What it is, what gets coated and what it holds, in one line, in metric units.</summary>
     /// <returns>Text such as <c>corner tub 1524 mm × 1524 mm: 4.2 m² coated, 300 L to the rim</c>.</returns>
@@ -142,8 +108,24 @@ public sealed record CornerTub : IFixture
         CultureInfo.InvariantCulture,
         "{0}: {1} coated, {2} to the rim",
         Description,
-        Measure.Area.Format(Coated),
-        Measure.Capacity.Format(basin.Capacity(basin.Depth)));
+        Measure.Area.Format(coated),
+        Measure.Capacity.Format(basin.Water(basin.Depth).Value));
+
+    private Num Deck(Trace? t = null) =>
+        t.Step("deck", "A_deck", Measure.Area, PlaneShapes.Elementary, Measurements.Plan.Deck(t) - basin.MouthArea(t));
+
+    private Num Front(Trace? t = null) =>
+        t.Step("returns and front", "A_front", Measure.Area, PlaneShapes.Elementary, Measurements.Plan.Front(t) * Down(t));
+
+    private Num Edge(Trace? t = null) => t.Step("edge to be taped", "P_mask", Measure.Length, PlaneShapes.Elementary,
+        t.Tape("L", Measurements.LeftWall) + t.Tape("R", Measurements.RightWall) + Measurements.Plan.Front(t) + (2 * Down(t))
+            + PlaneShapes.Circle(AcrossDrain(t)) + PlaneShapes.Circle(AcrossOverflow(t)));
+
+    private Num Down(Trace? t) => t.Tape("h_a", Measurements.FrontHeight);
+
+    private Num AcrossDrain(Trace? t) => t.Tape("D_d", Measurements.DrainDiameter);
+
+    private Num AcrossOverflow(Trace? t) => t.Tape("D_o", Measurements.OverflowDiameter);
 
     private double Level(Length freeboard) =>
         basin.Depth - Guard.Within(freeboard, Bounds.NotNegative(Measure.Length, basin.Depth), nameof(freeboard));

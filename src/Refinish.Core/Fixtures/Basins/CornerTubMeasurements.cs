@@ -174,6 +174,8 @@ public sealed record CornerTubMeasurements
 
     internal SuperellipseBasin Basin => new(MouthLength.Meters / 2, MouthWidth.Meters / 2, MouthExponent, FloorLength.Meters / 2, FloorWidth.Meters / 2, FloorExponent, Depth.Meters);
 
+    internal CornerPlan Plan => new(LeftWall.Meters, RightWall.Meters, LeftReturn.Meters, RightReturn.Meters, FrontBow.Meters);
+
     /// <summary>The walls and the mouth in one line, in metric units.</summary>
     /// <returns>Text such as <c>1219.2 mm × 965.2 mm × 431.8 mm in a corner of 1524 mm × 1524 mm</c>.</returns>
     public override string ToString() => string.Format(
@@ -188,31 +190,21 @@ public sealed record CornerTubMeasurements
     /// <summary>Rules between two lengths; each refusal names the one that cannot be.</summary>
     internal void CheckConsistency()
     {
-        AtMost(FloorLength.Meters, MouthLength.Meters, nameof(FloorLength), "MouthLength");
-        AtMost(FloorWidth.Meters, MouthWidth.Meters, nameof(FloorWidth), "MouthWidth");
-        AtMost(DrainDiameter.Meters, Math.Min(FloorLength.Meters, FloorWidth.Meters), nameof(DrainDiameter), "the floor's shorter side");
-        AtMost(OverflowDiameter.Meters, Math.Min(Depth.Meters, FloorWidth.Meters), nameof(OverflowDiameter), "the wall above the floor");
+        TapeRules.AtMost(FloorLength.Meters, MouthLength.Meters, nameof(FloorLength), "MouthLength");
+        TapeRules.AtMost(FloorWidth.Meters, MouthWidth.Meters, nameof(FloorWidth), "MouthWidth");
+        TapeRules.AtMost(DrainDiameter.Meters, Math.Min(FloorLength.Meters, FloorWidth.Meters), nameof(DrainDiameter), "the floor's shorter side");
+        TapeRules.AtMost(OverflowDiameter.Meters, Math.Min(Depth.Meters, FloorWidth.Meters), nameof(OverflowDiameter), "the wall above the floor");
 
         // The left return stands square to the left wall, so it runs along the right one.
-        AtMost(LeftReturn.Meters, RightWall.Meters, nameof(LeftReturn), "RightWall");
-        AtMost(RightReturn.Meters, LeftWall.Meters, nameof(RightReturn), "LeftWall");
-        double across = Math.Sqrt(Square(LeftWall.Meters - RightReturn.Meters) + Square(RightWall.Meters - LeftReturn.Meters));
-        AtMost(FrontBow.Meters, across / 2, nameof(FrontBow), "half of the front's straight length, a half round");
-        double deck = (LeftWall.Meters * RightWall.Meters) - ((LeftWall.Meters - RightReturn.Meters) * (RightWall.Meters - LeftReturn.Meters) / 2);
-        double mouth = Basin.MouthArea;
+        TapeRules.AtMost(LeftReturn.Meters, RightWall.Meters, nameof(LeftReturn), "RightWall");
+        TapeRules.AtMost(RightReturn.Meters, LeftWall.Meters, nameof(RightReturn), "LeftWall");
+        TapeRules.AtMost(FrontBow.Meters, Plan.Chord().Value / 2, nameof(FrontBow), "half of the front's straight length, a half round");
+        double deck = Plan.Deck().Value;
+        double mouth = Basin.MouthArea().Value;
         if (mouth > deck && FrontBow.Meters == 0)
         {
-            Guard.Rule(false, nameof(MouthLength), MouthLength.Meters, Measure.Length, "so short that the mouth (" + Measure.Area.Format(mouth) + ") fits the deck (" + Measure.Area.Format(deck) + ")");
-        }
-    }
-
-    private static double Square(double x) => x * x;
-
-    private static void AtMost(double value, double limit, string name, string what)
-    {
-        if (value > limit)
-        {
-            Guard.Rule(false, name, value, Measure.Length, "at most " + Measure.Length.Format(limit) + ", " + what);
+            Guard.Rule(false, nameof(MouthLength), MouthLength.Meters, Measure.Length,
+                "so short that the mouth (" + Measure.Area.Format(mouth) + ") fits the deck (" + Measure.Area.Format(deck) + ")");
         }
     }
 }

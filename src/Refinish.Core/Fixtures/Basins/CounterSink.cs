@@ -16,8 +16,12 @@ namespace Refinish.Fixtures;
 /// </code></example>
 public sealed record CounterSink : IFixture
 {
+    private static readonly Source Cap = Source.Derived("elementary: cap of a sphere");
+    private static readonly Source Slices = Source.Derived("slices of the bowl");
+
     private readonly double inside;
     private readonly double outside;
+    private readonly double coated;
 
     /// <summary>Works a sink out.</summary>
     /// <param name="measurements">What the tape gave.</param>
@@ -27,8 +31,9 @@ public sealed record CounterSink : IFixture
     {
         Measurements = Guard.NotNull(measurements, nameof(measurements));
         measurements.CheckConsistency();
-        inside = AreaOf(0);
-        outside = IsVessel ? AreaOf(Wall) : 0;
+        inside = Bowl().Value;
+        outside = IsVessel ? Shell().Value : 0;
+        coated = PatchLedger.Coated(Patches);
     }
 
     /// <summary>What the tape gave.</summary>
@@ -42,78 +47,54 @@ public sealed record CounterSink : IFixture
     public IReadOnlyList<FixtureZone> Zones => PatchLedger.Zones(Patches);
 
     /// <inheritdoc/>
-    public Area CoatedArea => Area.FromSquareMeters(Coated);
+    public Area CoatedArea => Area.FromSquareMeters(coated);
 
     /// <summary>The cut edge of an undermount sink, the outline of a drop-in sink, the base of a vessel; and the rings of drain and overflow.</summary>
-    public Length MaskedEdge => Length.FromMeters(EdgeLine + PlaneShapes.Circle(Measurements.DrainDiameter.Meters) + PlaneShapes.Circle(Measurements.OverflowDiameter.Meters));
+    public Length MaskedEdge => Length.FromMeters(Mask().Value);
 
     /// <summary>The water the bowl holds up to the rim.</summary>
-    public Volume? WaterCapacity => Volume.FromCubicMeters(Water(Depth));
+    public Volume? WaterCapacity => Volume.FromCubicMeters(Water(Depth).Value);
 
     /// <summary>The inside of the bowl, drain and overflow not taken off.</summary>
     public Area BowlArea => Area.FromSquareMeters(inside);
 
     /// <summary>The rim; 0 for an undermount sink.</summary>
-    public Area RimArea => Area.FromSquareMeters(Rim);
+    public Area RimArea => Area.FromSquareMeters(Rim().Value);
 
     /// <summary>The outside of a vessel, the patch it stands on not taken off; 0 for the others.</summary>
     public Area OutsideArea => Area.FromSquareMeters(outside);
 
     /// <summary>Bowl, rim and outside.</summary>
-    public IReadOnlyList<SurfacePatch> Patches
-    {
-        get
-        {
-            double error = IsCap ? 0 : HalfEllipsoid.Error;
-            SurfacePatch bowl = new(Bowl("bowl", "S_bowl", 0, inside), FixtureZoneKind.Bowl, SlopeOf(0), SlopeFormula(0, inside), error, 1, PlaneShapes.Disc(Measurements.DrainDiameter.Meters) + PlaneShapes.Disc(Measurements.OverflowDiameter.Meters));
-            SurfacePatch rim = new(new("rim", "A_rim", RimFormula(), Rim, Measure.Area, PlaneShapes.Elementary), FixtureZoneKind.Rim, 0);
-            if (!IsVessel)
-            {
-                return PatchLedger.Present(bowl, rim);
-            }
+    public IReadOnlyList<SurfacePatch> Patches => PatchLedger.Present(
+        new SurfacePatch(t => t is null ? inside : Bowl(t), FixtureZoneKind.Bowl, Slope, Error, openings: Holes.Value),
+        new SurfacePatch(Rim, FixtureZoneKind.Rim),
 
-            // The outside hangs under its own slope: as steep, seen from below.
-            SurfacePatch shell = new(Bowl("outside", "S_out", Wall, outside), FixtureZoneKind.Outside, Math.PI - SlopeOf(Wall), Expression.Pi() - SlopeFormula(Wall, outside), error, 1, PlaneShapes.Disc(Measurements.BaseDiameter.Meters));
-            return PatchLedger.Present(bowl, rim, shell);
-        }
-    }
+        // The outside hangs under its own slope: as steep, seen from below.
+        new SurfacePatch(
+            t => t is null ? outside : Shell(t), FixtureZoneKind.Outside, (t, shell) => t.Pi() - Slope(t, shell, Wall), Error,
+            openings: PlaneShapes.Disc(Base(null)).Value));
 
     private bool IsVessel => Measurements.Mounting == SinkMounting.Vessel;
 
     private bool IsCap => Measurements.Shape == BowlShape.SphericalCap;
 
-    private double A => Measurements.MouthLength.Meters / 2;
+    private double Error => IsCap ? 0 : HalfEllipsoid.Error;
 
-    private double B => Measurements.MouthWidth.Meters / 2;
+    private double HalfLength => Measurements.MouthLength.Meters / 2;
+
+    private double HalfWidth => Measurements.MouthWidth.Meters / 2;
 
     private double Depth => Measurements.BowlDepth.Meters;
 
     private double Wall => Measurements.WallThickness.Meters;
 
-    private double Mouth => PlaneShapes.Ellipse(2 * A, 2 * B);
-
-    private double Rim => Measurements.Mounting switch
-    {
-        SinkMounting.Vessel => PlaneShapes.Ellipse(2 * (A + Wall), 2 * (B + Wall)) - Mouth,
-        SinkMounting.DropIn => Measurements.Outline!.Area.SquareMeters - Mouth,
-        _ => 0,
-    };
-
-    private double EdgeLine => Measurements.Mounting switch
-    {
-        SinkMounting.Vessel => PlaneShapes.Circle(Measurements.BaseDiameter.Meters),
-        SinkMounting.DropIn => Measurements.Outline!.Perimeter.Meters,
-        _ => PlaneShapes.EllipseEdge(2 * A, 2 * B),
-    };
-
-    private double Coated => inside + Rim + outside
-        - PlaneShapes.Disc(Measurements.DrainDiameter.Meters) - PlaneShapes.Disc(Measurements.OverflowDiameter.Meters) - PlaneShapes.Disc(Measurements.BaseDiameter.Meters);
+    private Num Holes => PlaneShapes.Disc(Drain(null)) + PlaneShapes.Disc(Overflow(null));
 
     /// <summary>The water up to a level below the rim, such as the overflow.</summary>
     /// <param name="freeboard">From the rim down to the water; 0 up to the bowl's depth.</param>
     /// <returns>The capacity.</returns>
     /// <exception cref="ArgumentOutOfRangeException"><paramref name="freeboard"/> is outside its range.</exception>
-    public Volume CapacityBelowRim(Length freeboard) => Volume.FromCubicMeters(Water(Level(freeboard)));
+    public Volume CapacityBelowRim(Length freeboard) => Volume.FromCubicMeters(Water(Level(freeboard)).Value);
 
     /// <summary>How the capacity up to a level below the rim follows.</summary>
     /// <param name="freeboard">From the rim down to the water; 0 up to the bowl's depth.</param>
@@ -128,13 +109,13 @@ public sealed record CounterSink : IFixture
         double depth = Depth;
         SurfaceBand bowl = Surface(FixtureZoneKind.Bowl, 0, 0);
         Tessellation mesh = new(chordTolerance);
-        Func<double, MeshPoint> mouth = turn => PlanCurve.Ellipse(2 * A, 2 * B, depth, turn);
+        Func<double, MeshPoint> mouth = turn => PlanCurve.Ellipse(2 * HalfLength, 2 * HalfWidth, depth, turn);
         return Measurements.Mounting switch
         {
             SinkMounting.Vessel => mesh.Add(
                 PlanCurve.Turn,
                 bowl,
-                SurfaceBand.Ruled(FixtureZoneKind.Rim, mouth, turn => PlanCurve.Ellipse(2 * (A + Wall), 2 * (B + Wall), depth, turn)),
+                SurfaceBand.Ruled(FixtureZoneKind.Rim, mouth, turn => PlanCurve.Ellipse(2 * (HalfLength + Wall), 2 * (HalfWidth + Wall), depth, turn)),
                 BowlSurface.Outside(Surface(FixtureZoneKind.Outside, Wall, -Wall))).Mesh(),
             SinkMounting.DropIn => mesh.Add(
                 Measurements.Outline!.Breaks(),
@@ -147,20 +128,10 @@ public sealed record CounterSink : IFixture
     /// <inheritdoc/>
     public Workings Workings()
     {
-        Expression line = Measurements.Mounting switch
-        {
-            SinkMounting.Vessel => PlaneShapes.Circle(Tape("D_b", Measurements.BaseDiameter.Meters)),
-            SinkMounting.DropIn => Measurements.Outline!.Workings().Steps[1].Result(),
-            _ => PlaneShapes.EllipseEdge(2 * Tape("a", A), 2 * Tape("b", B)),
-        };
-        Expression edge = line + PlaneShapes.Circle(Tape("D_d", Measurements.DrainDiameter.Meters)) + PlaneShapes.Circle(Tape("D_o", Measurements.OverflowDiameter.Meters));
-        List<Workings> parts = [WaterWorkings(Depth)];
-        if (Measurements.Mounting == SinkMounting.DropIn)
-        {
-            parts.Insert(0, Measurements.Outline!.Workings());
-        }
-
-        return PatchLedger.Write("Counter sink", Patches, Coated, [], [new("edge to be taped", "P_mask", edge, MaskedEdge.Meters, Measure.Length, PlaneShapes.Elementary)], parts);
+        Workings water = WaterWorkings(Depth);
+        return PatchLedger.Write(
+            "Counter sink", Patches, [], [Mask],
+            Measurements.Mounting == SinkMounting.DropIn ? [Measurements.Outline!.Workings(), water] : [water]);
     }
 
     /// <summary>What it is, what gets coated and what it holds, in one line, in metric units.</summary>
@@ -169,76 +140,78 @@ public sealed record CounterSink : IFixture
         CultureInfo.InvariantCulture,
         "{0}: {1} coated, {2} to the rim",
         Description,
-        Measure.Area.Format(Coated),
-        Measure.Capacity.Format(Water(Depth)));
+        Measure.Area.Format(coated),
+        Measure.Capacity.Format(Water(Depth).Value));
 
-    private static Expression Tape(string symbol, double value) => Expression.Quantity(symbol, value, Measure.Length);
+    private Num A(Trace? t, double more = 0) => t.Given("a", HalfLength + more, Measure.Length);
 
-    private HalfEllipsoid Ellipsoid(double more) => new(A + more, B + more, Depth + more);
+    private Num B(Trace? t, double more = 0) => t.Given("b", HalfWidth + more, Measure.Length);
 
-    private double AreaOf(double more) => IsCap ? Math.PI * (((A + more) * (A + more)) + ((Depth + more) * (Depth + more))) : Ellipsoid(more).Area;
+    private Num H(Trace? t, double more = 0) => t.Given("h", Depth + more, Measure.Length);
+
+    private Num Drain(Trace? t) => t.Tape("D_d", Measurements.DrainDiameter);
+
+    private Num Overflow(Trace? t) => t.Tape("D_o", Measurements.OverflowDiameter);
+
+    private Num Base(Trace? t) => t.Tape("D_b", Measurements.BaseDiameter);
+
+    private HalfEllipsoid Ellipsoid(double more) => new(HalfLength + more, HalfWidth + more, Depth + more);
+
+    private Num Bowl(Trace? t = null) => IsCap
+        ? t.Step("bowl, a cap of a sphere", "S_bowl", Measure.Area, Cap, CapArea(t, 0))
+        : t.Step("bowl, half an ellipsoid", "S_bowl", Measure.Area, HalfEllipsoid.Carlson, Ellipsoid(0).Area(t));
+
+    private Num Shell(Trace? t = null) => IsCap
+        ? t.Step("outside, a cap of a sphere", "S_out", Measure.Area, Cap, CapArea(t, Wall))
+        : t.Step("outside, half an ellipsoid", "S_out", Measure.Area, HalfEllipsoid.Carlson, Ellipsoid(Wall).Area(t));
+
+    private Num CapArea(Trace? t, double more) => Num.Pi * (Num.Square(A(t, more)) + Num.Square(H(t, more)));
+
+    private Num Slope(Trace? t, Num area) => Slope(t, area, 0);
 
     // A cap up to the half angle ω = 2 arctan(h/a) from its pole: mean slope ∫ θ sin θ dθ / ∫ sin θ dθ.
-    private double SlopeOf(double more)
+    private Num Slope(Trace? t, Num area, double more)
     {
-        if (!IsCap)
-        {
-            return Ellipsoid(more).Tilt / AreaOf(more);
-        }
-
-        double half = 2 * Math.Atan((Depth + more) / (A + more));
-        return (Math.Sin(half) - (half * Math.Cos(half))) / (1 - Math.Cos(half));
+        Num half = 2 * Num.Arctan(H(t, more) / A(t, more));
+        return IsCap ? (Num.Sin(half) - (half * Num.Cos(half))) / (1 - Num.Cos(half)) : Ellipsoid(more).Tilt(t) / area;
     }
 
-    private Expression SlopeFormula(double more, double area)
+    private Num Rim(Trace? t = null)
     {
-        if (!IsCap)
+        Num mouth = PlaneShapes.Ellipse(2 * A(t), 2 * B(t));
+        return t.Step("rim", "A_rim", Measure.Area, PlaneShapes.Elementary, Measurements.Mounting switch
         {
-            return new HalfEllipsoidExpressions(Ellipsoid(more)).Tilt() / Expression.Quantity("S", area, Measure.Area);
-        }
-
-        Expression half = 2 * Expression.Arctan(Tape("h", Depth + more) / Tape("a", A + more));
-        return (Expression.Sin(half) - (half * Expression.Cos(half))) / (1 - Expression.Cos(half));
-    }
-
-    private WorkingStep Bowl(string name, string symbol, double more, double value) => IsCap
-        ? new(name + ", a cap of a sphere", symbol, Expression.Pi() * (Expression.Square(Tape("a", A + more)) + Expression.Square(Tape("h", Depth + more))), value, Measure.Area, Source.Derived("elementary: cap of a sphere"))
-        : new(name + ", half an ellipsoid", symbol, new HalfEllipsoidExpressions(Ellipsoid(more)).Area(), value, Measure.Area, HalfEllipsoid.Carlson);
-
-    private Expression RimFormula()
-    {
-        Expression mouth = PlaneShapes.Ellipse(2 * Tape("a", A), 2 * Tape("b", B));
-        return Measurements.Mounting switch
-        {
-            SinkMounting.Vessel => PlaneShapes.Ellipse(2 * Tape("a", A + Wall), 2 * Tape("b", B + Wall)) - mouth,
-            SinkMounting.DropIn => Measurements.Outline!.Workings().Steps[0].Result() - mouth,
+            SinkMounting.Vessel => PlaneShapes.Ellipse(2 * A(t, Wall), 2 * B(t, Wall)) - mouth,
+            SinkMounting.DropIn => t.Given("A_o", Measurements.Outline!.Area.SquareMeters, Measure.Area) - mouth,
             _ => 0,
-        };
+        });
     }
 
-    private double Water(double level)
+    private Num Mask(Trace? t = null)
     {
-        if (!IsCap)
+        Num line = Measurements.Mounting switch
         {
-            return Ellipsoid(0).Capacity(level);
-        }
-
-        double sphere = ((A * A) + (Depth * Depth)) / (2 * Depth);
-        return Math.PI * (level * level) * ((3 * sphere) - level) / 3;
+            SinkMounting.Vessel => PlaneShapes.Circle(Base(t)),
+            SinkMounting.DropIn => t.Tape("P_o", Measurements.Outline!.Perimeter),
+            _ => PlaneShapes.EllipseEdge(2 * A(t), 2 * B(t)),
+        };
+        return t.Step("edge to be taped", "P_mask", Measure.Length, PlaneShapes.Elementary,
+            line + PlaneShapes.Circle(Drain(t)) + PlaneShapes.Circle(Overflow(t)));
     }
 
-    private Workings WaterWorkings(double level)
+    private Num Water(double level, Trace? t = null)
     {
-        Expression h = Tape("y", level);
-        Expression depth = Tape("h", Depth);
-        Expression sphere = (Expression.Square(Tape("a", A)) + Expression.Square(depth)) / (2 * depth);
-        Expression formula = IsCap ? Expression.Pi() * Expression.Square(h) * ((3 * sphere) - h) / 3 : new HalfEllipsoidExpressions(Ellipsoid(0)).Capacity(h);
-        return new("Water in the bowl", [new("water up to the level", "V", formula, Water(level), Measure.Capacity, Source.Derived("slices of the bowl"))]);
+        Num y = t.Given("y", level, Measure.Length);
+        Num sphere = (Num.Square(A(t)) + Num.Square(H(t))) / (2 * H(t));
+        return t.Step("water up to the level", "V", Measure.Capacity, Slices,
+            IsCap ? Num.Pi * Num.Square(y) * ((3 * sphere) - y) / 3 : Ellipsoid(0).Capacity(y, t));
     }
+
+    private Workings WaterWorkings(double level) => Trace.Of("Water in the bowl", t => Water(level, t));
 
     private SurfaceBand Surface(FixtureZoneKind zone, double more, double bottom) => IsCap
-        ? BowlSurface.InsideCap(zone, A + more, Depth + more, bottom)
-        : BowlSurface.Inside(zone, turn => PlanCurve.Ellipse(2 * (A + more), 2 * (B + more), Depth, turn), Depth + more);
+        ? BowlSurface.InsideCap(zone, HalfLength + more, Depth + more, bottom)
+        : BowlSurface.Inside(zone, turn => PlanCurve.Ellipse(2 * (HalfLength + more), 2 * (HalfWidth + more), Depth, turn), Depth + more);
 
     private double Level(Length freeboard) => Depth - Guard.Within(freeboard, Bounds.NotNegative(Measure.Length, Depth), nameof(freeboard));
 }

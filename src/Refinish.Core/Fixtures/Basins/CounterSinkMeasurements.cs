@@ -2,6 +2,7 @@ using System;
 using System.Diagnostics.CodeAnalysis;
 using System.Globalization;
 using UnitsNet;
+using static Refinish.Fixtures.TapeRules;
 
 namespace Refinish.Fixtures;
 
@@ -155,14 +156,6 @@ public sealed record CounterSinkMeasurements
             PlanOutline rim = Guard.NotNull(Outline, nameof(Outline));
             AtMost(MouthLength.Meters, rim.Length.Meters, nameof(MouthLength), "the outline's length");
             AtMost(MouthWidth.Meters, rim.Width.Meters, nameof(MouthWidth), "the outline's width");
-        }
-    }
-
-    private static void AtMost(double value, double limit, string name, string what)
-    {
-        if (value > limit)
-        {
-            Guard.Rule(false, name, value, Measure.Length, "at most " + Measure.Length.Format(limit) + ", " + what);
         }
     }
 }

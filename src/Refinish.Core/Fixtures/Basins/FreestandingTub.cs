@@ -31,14 +31,15 @@ public sealed record FreestandingTub : IFixture
         measurements.CheckConsistency();
         basin = measurements.Basin;
         shell = measurements.Shell;
-        coated = basin.Interior - Drain - Overflow + Roll.Area + Outside + Underside - (Outside + Underside > 0 ? Pads : 0);
+        coated = PatchLedger.Coated(Patches);
     }
 
     /// <summary>What the tape gave.</summary>
     public FreestandingTubMeasurements Measurements { get; }
 
     /// <inheritdoc/>
-    public string Description => "freestanding tub " + Measure.Length.Format(Measurements.RimLength.Meters + (4 * Measurements.RollRadius.Meters)) + " × " + Measure.Length.Format(Measurements.RimWidth.Meters + (4 * Measurements.RollRadius.Meters));
+    public string Description => "freestanding tub "
+        + Measure.Length.Format(Measurements.RimLength.Meters + (4 * Measurements.RollRadius.Meters)) + " × " + Measure.Length.Format(Measurements.RimWidth.Meters + (4 * Measurements.RollRadius.Meters));
 
     /// <summary>Floor, walls, rim (the roll) and outside, as far as it is coated.</summary>
     public IReadOnlyList<FixtureZone> Zones => PatchLedger.Zones(Patches);
@@ -47,85 +48,63 @@ public sealed record FreestandingTub : IFixture
     public Area CoatedArea => Area.FromSquareMeters(coated);
 
     /// <summary>The end of the roll when the outside is not coated, the outside's foot when its underside is not, the feet's pads, and the rings of drain and overflow.</summary>
-    public Length MaskedEdge => Length.FromMeters(Mask);
+    public Length MaskedEdge => Length.FromMeters(Edge().Value);
 
     /// <summary>The water it holds up to the mouth.</summary>
-    public Volume? WaterCapacity => Volume.FromCubicMeters(basin.Capacity(basin.Depth));
+    public Volume? WaterCapacity => Volume.FromCubicMeters(basin.Water(basin.Depth).Value);
 
     /// <summary>The whole inside, drain and overflow not taken off.</summary>
-    public Area InteriorArea => Area.FromSquareMeters(basin.Interior);
+    public Area InteriorArea => Area.FromSquareMeters((basin.Walls() + basin.FloorArea() + basin.CoveArea()).Value);
 
     /// <summary>By how much the inside over-reads because the cove is taken along the sharp floor line; to second order in the cove radius.</summary>
-    public Area CoveOverestimate => Area.FromSquareMeters(basin.CoveOverestimate);
+    public Area CoveOverestimate => Area.FromSquareMeters(basin.CoveOverestimate().Value);
 
     /// <summary>The rolled rim.</summary>
-    public Area RollArea => Area.FromSquareMeters(Roll.Area);
+    public Area RollArea => Area.FromSquareMeters(Roll.Area().Value);
 
     /// <summary>The outside walls; 0 when they are not coated.</summary>
-    public Area OutsideArea => Area.FromSquareMeters(Outside);
+    public Area OutsideArea => Area.FromSquareMeters(Measurements.OutsideIsCoated ? shell.Walls().Value : 0);
 
     /// <summary>The bottom from below; 0 when it is not coated.</summary>
-    public Area UndersideArea => Area.FromSquareMeters(Underside);
+    public Area UndersideArea => Area.FromSquareMeters(Measurements.UndersideIsCoated ? shell.FloorArea().Value : 0);
 
     /// <summary>The patches of the inside, the roll, the outside walls and the bottom from below.</summary>
     public IReadOnlyList<SurfacePatch> Patches
     {
         get
         {
-            List<SurfacePatch> patches = Inside.Patches;
-            patches.Add(Roll.Patch());
-            if (Outside > 0)
+            List<SurfacePatch> patches =
+                [.. basin.Patches(PlaneShapes.Disc(AcrossDrain(null)).Value, PlaneShapes.Disc(AcrossOverflow(null)).Value), Roll.Patch()];
+            double pads = Measurements.Feet * PlaneShapes.Disc(AcrossPad(null)).Value;
+            if (Measurements.OutsideIsCoated)
             {
-                RuledBasinExpressions symbols = new(shell);
-                Expression slants = symbols.Sides() + symbols.End(symbols.HeadRun) + symbols.End(symbols.FootRun) + ((symbols.RimRadius + symbols.FloorRadius) * symbols.CornerSlant().Formula);
-                WorkingStep walls = new("outside walls", "S_out", slants, shell.Walls, Measure.Area, RuledBasinExpressions.Loft);
-                Expression tilt = (symbols.Sides() * symbols.NearSlope.Formula) + (symbols.End(symbols.HeadRun) * symbols.HeadSlope.Formula) + (symbols.End(symbols.FootRun) * symbols.FootSlope.Formula)
-                    + ((symbols.RimRadius + symbols.FloorRadius) * symbols.CornerSlopedSlant().Formula);
-                patches.Add(new(walls, FixtureZoneKind.Outside, Math.PI - (shell.WallTilt / shell.Walls), Expression.Pi() - (tilt / walls.Result()), RuledBasin.CornerError, 1, Underside > 0 ? 0 : Pads));
+                patches.Add(new(
+                    Outside, FixtureZoneKind.Outside, (t, area) => t.Pi() - (shell.WallTilt(Aside(t)) / area), RuledBasin.CornerError,
+                    openings: Measurements.UndersideIsCoated ? 0 : pads));
             }
 
-            if (Underside > 0)
+            if (Measurements.UndersideIsCoated)
             {
-                WorkingStep bottom = new("bottom from below", "A_under", new RuledBasinExpressions(shell).FloorArea(), shell.FloorArea, Measure.Area, PlaneShapes.Elementary);
-                patches.Add(new(bottom, FixtureZoneKind.Outside, Math.PI, Expression.Pi(), 0, 1, Pads));
+                patches.Add(new(Underside, FixtureZoneKind.Outside, static (t, _) => t.Pi(), openings: pads));
             }
 
-            return PatchLedger.Present([.. patches]);
+            return PatchLedger.Present(patches);
         }
     }
 
-    private RuledBasinPatches Inside => new(basin, Drain, Overflow);
-
-    private RimRoll Roll => new(PlaneShapes.RoundedRectangleEdge(basin.RimLength, basin.RimWidth, basin.RimRadius), Measurements.RollRadius.Meters, Measurements.RollTurn.Radians);
-
-    private double Drain => PlaneShapes.Disc(Measurements.DrainDiameter.Meters);
-
-    private double Overflow => PlaneShapes.Disc(Measurements.OverflowDiameter.Meters);
-
-    private double Pads => Measurements.Feet * PlaneShapes.Disc(Measurements.FootPadDiameter.Meters);
-
-    private double Outside => Measurements.OutsideIsCoated ? shell.Walls : 0;
-
-    private double Underside => Measurements.UndersideIsCoated ? shell.FloorArea : 0;
-
-    private double ShellFoot => PlaneShapes.RoundedRectangleEdge(shell.FloorLength, shell.FloorWidth, shell.FloorRadius);
-
-    private double Mask => (Measurements.OutsideIsCoated ? 0 : Roll.OuterLine)
-        + (Measurements.OutsideIsCoated != Measurements.UndersideIsCoated ? ShellFoot : 0)
-        + (Measurements.OutsideIsCoated || Measurements.UndersideIsCoated ? Measurements.Feet * PlaneShapes.Circle(Measurements.FootPadDiameter.Meters) : 0)
-        + PlaneShapes.Circle(Measurements.DrainDiameter.Meters) + PlaneShapes.Circle(Measurements.OverflowDiameter.Meters);
+    private RimRoll Roll => new(Mouth().Value, Measurements.RollRadius.Meters, Measurements.RollTurn.Radians);
 
     /// <summary>The water up to a level below the mouth, such as the overflow.</summary>
     /// <param name="freeboard">From the mouth down to the water; 0 up to the depth less the cove radius.</param>
     /// <returns>The capacity.</returns>
     /// <exception cref="ArgumentOutOfRangeException"><paramref name="freeboard"/> is outside its range.</exception>
-    public Volume CapacityBelowRim(Length freeboard) => Volume.FromCubicMeters(basin.Capacity(Level(freeboard)));
+    public Volume CapacityBelowRim(Length freeboard) => Volume.FromCubicMeters(basin.Water(Level(freeboard)).Value);
 
     /// <summary>How the capacity up to a level below the mouth follows.</summary>
     /// <param name="freeboard">From the mouth down to the water; 0 up to the depth less the cove radius.</param>
     /// <returns>The derivation.</returns>
     /// <exception cref="ArgumentOutOfRangeException"><paramref name="freeboard"/> is outside its range.</exception>
-    public Workings CapacityWorkings(Length freeboard) => RecessedBathtubWorkings.Capacity(basin, Level(freeboard));
+    public Workings CapacityWorkings(Length freeboard) => basin.Capacity(Level(freeboard));
 
     /// <inheritdoc/>
     /// <remarks>The cove is drawn as the path of a rolling ball, as for a recessed tub; openings and feet are not cut out.</remarks>
@@ -137,12 +116,12 @@ public sealed record FreestandingTub : IFixture
         Tessellation mesh = new(chordTolerance);
         mesh.Add(PlanCurve.Pieces, [.. inside.Bands(), Roll.Band(inside.Rim, static u => PlanCurve.Piece(u).Angle)]);
         List<SurfaceBand> under = [];
-        if (Outside > 0)
+        if (Measurements.OutsideIsCoated)
         {
             under.Add(SurfaceBand.Ruled(FixtureZoneKind.Outside, outside.Rim, outside.Floor));
         }
 
-        if (Underside > 0)
+        if (Measurements.UndersideIsCoated)
         {
             under.Add(SurfaceBand.Ruled(FixtureZoneKind.Outside, outside.Floor, _ => middle));
         }
@@ -151,37 +130,8 @@ public sealed record FreestandingTub : IFixture
     }
 
     /// <inheritdoc/>
-    public Workings Workings()
-    {
-        RimRoll roll = Roll;
-        Expression p = Tape("P", roll.Perimeter);
-        Expression a = Tape("a", roll.Radius);
-        RuledBasinExpressions symbols = new(shell);
-        List<Expression> edges = [PlaneShapes.Circle(Tape("D_d", Measurements.DrainDiameter.Meters)), PlaneShapes.Circle(Tape("D_o", Measurements.OverflowDiameter.Meters))];
-        if (Measurements.OutsideIsCoated != Measurements.UndersideIsCoated)
-        {
-            edges.Add(PlaneShapes.RoundedRectangleEdge(symbols.FloorLength, symbols.FloorWidth, symbols.FloorRadius));
-        }
-
-        if (!Measurements.OutsideIsCoated)
-        {
-            edges.Add(p + (2 * Expression.Pi() * a) - (2 * Expression.Pi() * a * Expression.Cos(Expression.Quantity("t", roll.Turn, Measure.Angle))));
-        }
-
-        if (Measurements.OutsideIsCoated || Measurements.UndersideIsCoated)
-        {
-            edges.Add(Expression.Quantity("n_f", Measurements.Feet, Measure.Number) * PlaneShapes.Circle(Tape("D_p", Measurements.FootPadDiameter.Meters)));
-        }
-
-        WorkingStep mouth = new("perimeter of the mouth", "P", PlaneShapes.RoundedRectangleEdge(Tape("L_t", basin.RimLength), Tape("W_t", basin.RimWidth), Tape("r_t", basin.RimRadius)), roll.Perimeter, Measure.Length, PlaneShapes.Elementary);
-        return PatchLedger.Write(
-            "Freestanding tub",
-            Patches,
-            coated,
-            [.. Inside.Before, mouth],
-            [new("edge to be taped", "P_mask", Expression.Sum(edges), Mask, Measure.Length, PlaneShapes.Elementary)],
-            [RecessedBathtubWorkings.Capacity(basin, basin.Depth)]);
-    }
+    public Workings Workings() => PatchLedger.Write(
+        "Freestanding tub", Patches, [.. basin.Lines, Mouth], [Edge], basin.Capacity(basin.Depth));
 
     /// <summary>What it is, what gets coated and what it holds, in one line, in metric units.</summary>
     /// <returns>Text such as <c>freestanding tub 1524 mm × 762 mm: 4.08 m² coated, 252.4 L to the rim</c>.</returns>
@@ -190,9 +140,35 @@ public sealed record FreestandingTub : IFixture
         "{0}: {1} coated, {2} to the rim",
         Description,
         Measure.Area.Format(coated),
-        Measure.Capacity.Format(basin.Capacity(basin.Depth)));
+        Measure.Capacity.Format(basin.Water(basin.Depth).Value));
 
-    private static Expression Tape(string symbol, double value) => Expression.Quantity(symbol, value, Measure.Length);
+    private Num Mouth(Trace? t = null) => t.Step("perimeter of the mouth", "P", Measure.Length, PlaneShapes.Elementary, basin.RimEdge(t));
+
+    private Num Outside(Trace? t) => t.Step("outside walls", "S_out", Measure.Area, RuledBasin.Loft, shell.Walls(Aside(t)));
+
+    private Num Underside(Trace? t) => t.Step("bottom from below", "A_under", Measure.Area, PlaneShapes.Elementary, shell.FloorArea(t));
+
+    private Num Edge(Trace? t = null)
+    {
+        Num edge = PlaneShapes.Circle(AcrossDrain(t)) + PlaneShapes.Circle(AcrossOverflow(t));
+        edge = Measurements.OutsideIsCoated != Measurements.UndersideIsCoated ? edge + shell.FloorEdge(t) : edge;
+        edge = Measurements.OutsideIsCoated ? edge : edge + Roll.OuterLine(t);
+        if (Measurements.OutsideIsCoated || Measurements.UndersideIsCoated)
+        {
+            edge += t.Given("n_f", Measurements.Feet, Measure.Number) * PlaneShapes.Circle(AcrossPad(t));
+        }
+
+        return t.Step("edge to be taped", "P_mask", Measure.Length, PlaneShapes.Elementary, edge);
+    }
+
+    // The runs and slopes of the outside are those of the inside, which the derivation has.
+    private static Trace? Aside(Trace? t) => t is null ? null : new Trace();
+
+    private Num AcrossDrain(Trace? t) => t.Tape("D_d", Measurements.DrainDiameter);
+
+    private Num AcrossOverflow(Trace? t) => t.Tape("D_o", Measurements.OverflowDiameter);
+
+    private Num AcrossPad(Trace? t) => t.Tape("D_p", Measurements.FootPadDiameter);
 
     private double Level(Length freeboard) =>
         basin.Depth - Guard.Within(freeboard, Bounds.NotNegative(Measure.Length, basin.Depth - basin.Cove), nameof(freeboard));

@@ -224,11 +224,11 @@ public sealed record FreestandingTubMeasurements
     internal void CheckConsistency()
     {
         Inside.CheckConsistency();
-        AtMost(WallThickness.Meters, 2 * RollRadius.Meters, nameof(WallThickness), "the thickness of the roll");
-        double feet = Feet * PlaneShapes.Disc(FootPadDiameter.Meters);
-        if (feet > Shell.FloorArea)
+        TapeRules.AtMost(WallThickness.Meters, 2 * RollRadius.Meters, nameof(WallThickness), "the thickness of the roll");
+        double bottom = Shell.FloorArea().Value;
+        if (Feet * PlaneShapes.Disc(FootPadDiameter.Meters).Value > bottom)
         {
-            Guard.Rule(false, nameof(FootPadDiameter), FootPadDiameter.Meters, Measure.Length, "so small that Feet of it cover no more than the bottom's " + Measure.Area.Format(Shell.FloorArea));
+            Guard.Rule(false, nameof(FootPadDiameter), FootPadDiameter.Meters, Measure.Length, "so small that Feet of it cover no more than the bottom's " + Measure.Area.Format(bottom));
         }
     }
 
@@ -239,12 +239,4 @@ public sealed record FreestandingTubMeasurements
         Depth = Depth, HeadRun = HeadRun, FootRun = FootRun, CoveRadius = CoveRadius, OverallLength = RimLength, OverallWidth = RimWidth, ApronHeight = Length.Zero,
         DrainDiameter = DrainDiameter, OverflowDiameter = OverflowDiameter,
     };
-
-    private static void AtMost(double value, double limit, string name, string what)
-    {
-        if (value > limit)
-        {
-            Guard.Rule(false, name, value, Measure.Length, "at most " + Measure.Length.Format(limit) + ", " + what);
-        }
-    }
 }

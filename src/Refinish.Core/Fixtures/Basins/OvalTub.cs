@@ -18,8 +18,7 @@ public sealed record OvalTub : IFixture
 {
     private readonly SuperellipseBasin basin;
     private readonly double walls;
-    private readonly double floor;
-    private readonly double mouth;
+    private readonly double coated;
 
     /// <summary>Works a tub out.</summary>
     /// <param name="measurements">What the tape gave.</param>
@@ -30,78 +29,59 @@ public sealed record OvalTub : IFixture
         Measurements = Guard.NotNull(measurements, nameof(measurements));
         measurements.CheckConsistency();
         basin = measurements.Basin;
-        walls = basin.Walls;
-        floor = basin.FloorArea;
-        mouth = basin.MouthArea;
+        walls = basin.Walls().Value;
+        coated = PatchLedger.Coated(Patches);
     }
 
     /// <summary>What the tape gave.</summary>
     public OvalTubMeasurements Measurements { get; }
 
     /// <inheritdoc/>
-    public string Description => "oval tub " + Measure.Length.Format(Measurements.DeckLength.Meters) + " × " + Measure.Length.Format(Measurements.DeckWidth.Meters);
+    public string Description => "oval tub " + Measure.Length.Format(Measurements.DeckLength.Meters)
+        + " × " + Measure.Length.Format(Measurements.DeckWidth.Meters);
 
     /// <summary>Floor, walls, rim (the deck) and apron.</summary>
     public IReadOnlyList<FixtureZone> Zones => PatchLedger.Zones(Patches);
 
     /// <inheritdoc/>
-    public Area CoatedArea => Area.FromSquareMeters(Coated);
+    public Area CoatedArea => Area.FromSquareMeters(coated);
 
     /// <summary>The deck's three edges at the wall, the apron's foot and two ends (without an apron, the deck's front edge), and the rings of drain and overflow.</summary>
-    public Length MaskedEdge => Length.FromMeters(
-        (2 * (Measurements.DeckLength.Meters + Measurements.DeckWidth.Meters + Measurements.ApronHeight.Meters))
-        + PlaneShapes.Circle(Measurements.DrainDiameter.Meters)
-        + PlaneShapes.Circle(Measurements.OverflowDiameter.Meters));
+    public Length MaskedEdge => Length.FromMeters(Edge().Value);
 
     /// <summary>The water it holds up to the rim.</summary>
-    public Volume? WaterCapacity => Volume.FromCubicMeters(basin.Capacity(basin.Depth));
+    public Volume? WaterCapacity => Volume.FromCubicMeters(basin.Water(basin.Depth).Value);
 
     /// <summary>The walls, overflow not taken off.</summary>
     public Area WallArea => Area.FromSquareMeters(walls);
 
     /// <summary>The floor, drain not taken off.</summary>
-    public Area FloorArea => Area.FromSquareMeters(floor);
+    public Area FloorArea => Area.FromSquareMeters(basin.FloorArea().Value);
 
     /// <summary>The mouth.</summary>
-    public Area MouthArea => Area.FromSquareMeters(mouth);
+    public Area MouthArea => Area.FromSquareMeters(basin.MouthArea().Value);
 
     /// <summary>The level deck round the mouth.</summary>
-    public Area DeckArea => Area.FromSquareMeters(Deck);
+    public Area DeckArea => Area.FromSquareMeters(Deck().Value);
 
     /// <summary>Floor, walls, deck and apron.</summary>
-    public IReadOnlyList<SurfacePatch> Patches
-    {
-        get
-        {
-            SuperellipseBasinExpressions symbols = new(basin);
-            Expression length = Tape("L_o", Measurements.DeckLength);
-            WorkingStep deck = new("deck", "A_deck", (length * Tape("W_o", Measurements.DeckWidth)) - symbols.Mouth().Result(), Deck, Measure.Area, PlaneShapes.Elementary);
-            WorkingStep apron = new("apron", "A_apron", length * Tape("h_a", Measurements.ApronHeight), Apron, Measure.Area, PlaneShapes.Elementary);
-            return PatchLedger.Present(
-            [
-                .. symbols.Patches(PlaneShapes.Disc(Measurements.DrainDiameter.Meters), PlaneShapes.Disc(Measurements.OverflowDiameter.Meters)),
-                new(deck, FixtureZoneKind.Rim, 0), new(apron, FixtureZoneKind.Apron, Math.PI / 2),
-            ]);
-        }
-    }
-
-    private double Deck => (Measurements.DeckLength.Meters * Measurements.DeckWidth.Meters) - mouth;
-
-    private double Apron => Measurements.DeckLength.Meters * Measurements.ApronHeight.Meters;
-
-    private double Coated => floor + walls + Deck + Apron - PlaneShapes.Disc(Measurements.DrainDiameter.Meters) - PlaneShapes.Disc(Measurements.OverflowDiameter.Meters);
+    public IReadOnlyList<SurfacePatch> Patches => PatchLedger.Present(
+    [
+        .. basin.Patches(walls, PlaneShapes.Disc(AcrossDrain(null)).Value, PlaneShapes.Disc(AcrossOverflow(null)).Value),
+        new(Deck, FixtureZoneKind.Rim), new(Apron, FixtureZoneKind.Apron, SurfacePatch.Upright),
+    ]);
 
     /// <summary>The water up to a level below the rim, such as the overflow.</summary>
     /// <param name="freeboard">From the rim down to the water; 0 up to the depth.</param>
     /// <returns>The capacity.</returns>
     /// <exception cref="ArgumentOutOfRangeException"><paramref name="freeboard"/> is outside its range.</exception>
-    public Volume CapacityBelowRim(Length freeboard) => Volume.FromCubicMeters(basin.Capacity(Level(freeboard)));
+    public Volume CapacityBelowRim(Length freeboard) => Volume.FromCubicMeters(basin.Water(Level(freeboard)).Value);
 
     /// <summary>How the capacity up to a level below the rim follows.</summary>
     /// <param name="freeboard">From the rim down to the water; 0 up to the depth.</param>
     /// <returns>The derivation.</returns>
     /// <exception cref="ArgumentOutOfRangeException"><paramref name="freeboard"/> is outside its range.</exception>
-    public Workings CapacityWorkings(Length freeboard) => new SuperellipseBasinExpressions(basin).Water(Level(freeboard));
+    public Workings CapacityWorkings(Length freeboard) => basin.Capacity(Level(freeboard));
 
     /// <inheritdoc/>
     /// <remarks>The mouth stands in the middle of the deck; neither drain nor overflow is cut out.</remarks>
@@ -112,25 +92,14 @@ public sealed record OvalTub : IFixture
         double top = basin.Depth;
         SuperellipseBasin shape = basin;
         return new Tessellation(chordTolerance)
-            .Add(PlanCurve.Eighths, [.. new SuperellipseBasinExpressions(basin).Bands(), SurfaceBand.Ruled(FixtureZoneKind.Rim, turn => shape.Point(true, turn), turn => PlanCurve.Box(x, y, 2 / shape.MouthN, top, turn))])
+            .Add(PlanCurve.Eighths, [.. basin.Bands(), SurfaceBand.Ruled(
+                FixtureZoneKind.Rim, turn => shape.Point(true, turn), turn => PlanCurve.Box(x, y, 2 / shape.MouthN, top, turn))])
             .AddFaces(SurfaceBand.Upright(FixtureZoneKind.Apron, x, y, -x, y, top - Measurements.ApronHeight.Meters, top))
             .Mesh();
     }
 
     /// <inheritdoc/>
-    public Workings Workings()
-    {
-        SuperellipseBasinExpressions symbols = new(basin);
-        Expression edge = (2 * (Tape("L_o", Measurements.DeckLength) + Tape("W_o", Measurements.DeckWidth) + Tape("h_a", Measurements.ApronHeight)))
-            + PlaneShapes.Circle(Tape("D_d", Measurements.DrainDiameter)) + PlaneShapes.Circle(Tape("D_o", Measurements.OverflowDiameter));
-        return PatchLedger.Write(
-            "Oval tub",
-            Patches,
-            Coated,
-            [symbols.Mouth()],
-            [new("edge to be taped", "P_mask", edge, MaskedEdge.Meters, Measure.Length, PlaneShapes.Elementary)],
-            [symbols.Water(basin.Depth)]);
-    }
+    public Workings Workings() => PatchLedger.Write("Oval tub", Patches, [basin.MouthArea], [Edge], basin.Capacity(basin.Depth));
 
     /// <summary>What it is, what gets coated and what it holds, in one line, in metric units.</summary>
     /// <returns>Text such as <c>oval tub 1676.4 mm × 914.4 mm: 3.1 m² coated, 237.7 L to the rim</c>.</returns>
@@ -138,10 +107,26 @@ public sealed record OvalTub : IFixture
         CultureInfo.InvariantCulture,
         "{0}: {1} coated, {2} to the rim",
         Description,
-        Measure.Area.Format(Coated),
-        Measure.Capacity.Format(basin.Capacity(basin.Depth)));
+        Measure.Area.Format(coated),
+        Measure.Capacity.Format(basin.Water(basin.Depth).Value));
 
-    private static Expression Tape(string symbol, Length length) => Expression.Quantity(symbol, length.Meters, Measure.Length);
+    private Num Deck(Trace? t = null) =>
+        t.Step("deck", "A_deck", Measure.Area, PlaneShapes.Elementary, (Along(t) * Across(t)) - basin.MouthArea(t));
+
+    private Num Apron(Trace? t = null) => t.Step("apron", "A_apron", Measure.Area, PlaneShapes.Elementary, Along(t) * Down(t));
+
+    private Num Edge(Trace? t = null) => t.Step("edge to be taped", "P_mask", Measure.Length, PlaneShapes.Elementary,
+        (2 * (Along(t) + Across(t) + Down(t))) + PlaneShapes.Circle(AcrossDrain(t)) + PlaneShapes.Circle(AcrossOverflow(t)));
+
+    private Num Along(Trace? t) => t.Tape("L_o", Measurements.DeckLength);
+
+    private Num Across(Trace? t) => t.Tape("W_o", Measurements.DeckWidth);
+
+    private Num Down(Trace? t) => t.Tape("h_a", Measurements.ApronHeight);
+
+    private Num AcrossDrain(Trace? t) => t.Tape("D_d", Measurements.DrainDiameter);
+
+    private Num AcrossOverflow(Trace? t) => t.Tape("D_o", Measurements.OverflowDiameter);
 
     private double Level(Length freeboard) =>
         basin.Depth - Guard.Within(freeboard, Bounds.NotNegative(Measure.Length, basin.Depth), nameof(freeboard));

@@ -161,19 +161,11 @@ public sealed record OvalTubMeasurements
     /// <summary>Rules between two lengths; each refusal names the one that cannot be.</summary>
     internal void CheckConsistency()
     {
-        AtMost(FloorLength.Meters, MouthLength.Meters, nameof(FloorLength), "MouthLength");
-        AtMost(FloorWidth.Meters, MouthWidth.Meters, nameof(FloorWidth), "MouthWidth");
-        AtMost(DrainDiameter.Meters, Math.Min(FloorLength.Meters, FloorWidth.Meters), nameof(DrainDiameter), "the floor's shorter side");
-        AtMost(OverflowDiameter.Meters, Math.Min(Depth.Meters, FloorWidth.Meters), nameof(OverflowDiameter), "the wall above the floor");
-        AtMost(MouthLength.Meters, DeckLength.Meters, nameof(MouthLength), "DeckLength");
-        AtMost(MouthWidth.Meters, DeckWidth.Meters, nameof(MouthWidth), "DeckWidth");
-    }
-
-    private static void AtMost(double value, double limit, string name, string what)
-    {
-        if (value > limit)
-        {
-            Guard.Rule(false, name, value, Measure.Length, "at most " + Measure.Length.Format(limit) + ", " + what);
-        }
+        TapeRules.AtMost(FloorLength.Meters, MouthLength.Meters, nameof(FloorLength), "MouthLength");
+        TapeRules.AtMost(FloorWidth.Meters, MouthWidth.Meters, nameof(FloorWidth), "MouthWidth");
+        TapeRules.AtMost(DrainDiameter.Meters, Math.Min(FloorLength.Meters, FloorWidth.Meters), nameof(DrainDiameter), "the floor's shorter side");
+        TapeRules.AtMost(OverflowDiameter.Meters, Math.Min(Depth.Meters, FloorWidth.Meters), nameof(OverflowDiameter), "the wall above the floor");
+        TapeRules.AtMost(MouthLength.Meters, DeckLength.Meters, nameof(MouthLength), "DeckLength");
+        TapeRules.AtMost(MouthWidth.Meters, DeckWidth.Meters, nameof(MouthWidth), "DeckWidth");
     }
 }

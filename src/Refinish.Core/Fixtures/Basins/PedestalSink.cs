@@ -20,6 +20,9 @@ namespace Refinish.Fixtures;
 /// </code></example>
 public sealed record PedestalSink : IFixture
 {
+    private static readonly Source Mean = Source.Derived("slope weighted by area over the half ellipsoid");
+    private static readonly Source Slices = Source.Derived("slices of an ellipsoid");
+
     private readonly HalfEllipsoid bowl;
     private readonly double bowlArea;
 
@@ -32,7 +35,7 @@ public sealed record PedestalSink : IFixture
         Measurements = Guard.NotNull(measurements, nameof(measurements));
         measurements.CheckConsistency();
         bowl = measurements.Bowl;
-        bowlArea = bowl.Area;
+        bowlArea = bowl.Area().Value;
     }
 
     /// <summary>What the tape gave.</summary>
@@ -43,84 +46,48 @@ public sealed record PedestalSink : IFixture
 
     /// <summary>Bowl, rim, outside and column, as far as they are there.</summary>
     public IReadOnlyList<FixtureZone> Zones => FixtureZone.Present(
-        FixtureZone.Of(FixtureZoneKind.Bowl, BowlZone, bowl.Tilt / bowlArea),
-        FixtureZone.Level(FixtureZoneKind.Rim, Rim),
-        FixtureZone.Upright(FixtureZoneKind.Outside, Skirt),
-        FixtureZone.Of(FixtureZoneKind.Column, Column, ColumnSlope));
+        FixtureZone.Of(FixtureZoneKind.Bowl, BowlZone().Value, BowlSlope().Value),
+        FixtureZone.Level(FixtureZoneKind.Rim, Rim().Value),
+        FixtureZone.Upright(FixtureZoneKind.Outside, Skirt().Value),
+        FixtureZone.Of(FixtureZoneKind.Column, Column().Value, ColumnSlope().Value));
 
     /// <inheritdoc/>
-    public Area CoatedArea => Area.FromSquareMeters(BowlZone + Rim + Skirt + Column);
+    public Area CoatedArea => Area.FromSquareMeters(Coated().Value);
 
     /// <summary>The edge at the wall (the whole outline when there is no skirt), the coated girth of the column at the floor, and every hole.</summary>
-    public Length MaskedEdge => Length.FromMeters(
-        OutlineEdge + Foot + PlaneShapes.Circle(Measurements.DrainDiameter.Meters) + PlaneShapes.Circle(Measurements.OverflowDiameter.Meters)
-        + (Measurements.FaucetHoles * PlaneShapes.Circle(Measurements.FaucetHoleDiameter.Meters)));
+    public Length MaskedEdge => Length.FromMeters(Mask().Value);
 
     /// <summary>The water the bowl holds up to the rim: ⅔ π a b c.</summary>
-    public Volume? WaterCapacity => Volume.FromCubicMeters(bowl.Capacity(bowl.C));
+    public Volume? WaterCapacity => Volume.FromCubicMeters(Water(bowl.C).Value);
 
     /// <summary>The inside of the bowl, drain and overflow not taken off.</summary>
     public Area BowlArea => Area.FromSquareMeters(bowlArea);
 
     /// <summary>The rim round the bowl, faucet holes taken off.</summary>
-    public Area RimArea => Area.FromSquareMeters(Rim);
+    public Area RimArea => Area.FromSquareMeters(Rim().Value);
 
     /// <summary>The outside below the rim, the wall's side left out.</summary>
-    public Area OutsideArea => Area.FromSquareMeters(Skirt);
+    public Area OutsideArea => Area.FromSquareMeters(Skirt().Value);
 
     /// <summary>The coated share of the column.</summary>
-    public Area ColumnArea => Area.FromSquareMeters(Column);
+    public Area ColumnArea => Area.FromSquareMeters(Column().Value);
 
     private bool HasColumn => Measurements.ColumnHeight.Meters > 0;
-
-    private double Openings => PlaneShapes.Disc(Measurements.DrainDiameter.Meters) + PlaneShapes.Disc(Measurements.OverflowDiameter.Meters);
-
-    private double BowlZone => bowlArea - Openings;
-
-    private double Rim => Measurements.Outline.Area.SquareMeters - PlaneShapes.Ellipse(Measurements.BowlLength.Meters, Measurements.BowlWidth.Meters) - (Measurements.FaucetHoles * PlaneShapes.Disc(Measurements.FaucetHoleDiameter.Meters));
-
-    private double Skirt => (Measurements.Outline.Perimeter.Meters - Measurements.WallContact.Meters) * Measurements.SkirtHeight.Meters * Measurements.SkirtProfileFactor;
-
-    private double Taper => (Measurements.ColumnBaseDiameter.Meters - Measurements.ColumnTopDiameter.Meters) / 2;
-
-    private double Column => HasColumn
-        ? Math.PI * (Measurements.ColumnTopDiameter.Meters + Measurements.ColumnBaseDiameter.Meters) / 2 * ColumnSlant * Measurements.ColumnShare.DecimalFractions
-        : 0;
-
-    private double ColumnSlant => Math.Sqrt((Measurements.ColumnHeight.Meters * Measurements.ColumnHeight.Meters) + (Taper * Taper));
-
-    // A column that narrows towards the floor leans over: more than upright.
-    private double ColumnSlope => HasColumn ? 2 * Math.Atan((ColumnSlant - Taper) / Measurements.ColumnHeight.Meters) : 0;
-
-    private double OutlineEdge => Measurements.SkirtHeight.Meters > 0 ? Measurements.WallContact.Meters : Measurements.Outline.Perimeter.Meters;
-
-    private double Foot => HasColumn ? PlaneShapes.Circle(Measurements.ColumnBaseDiameter.Meters) * Measurements.ColumnShare.DecimalFractions : 0;
 
     /// <summary>Bowl, rim, the outside (the wall's side counted as an opening) and column.</summary>
     public IReadOnlyList<SurfacePatch> Patches
     {
         get
         {
-            Workings workings = Workings();
-            PlanOutline outline = Measurements.Outline;
-            double height = Measurements.SkirtHeight.Meters;
             double k = Measurements.SkirtProfileFactor;
-            double holes = Measurements.FaucetHoles * PlaneShapes.Disc(Measurements.FaucetHoleDiameter.Meters);
-            double mouth = PlaneShapes.Ellipse(Measurements.BowlLength.Meters, Measurements.BowlWidth.Meters);
-            Expression ring = Expression.Quantity("A_o", outline.Area.SquareMeters, Measure.Area) - PlaneShapes.Ellipse(Tape("L_b", Measurements.BowlLength), Tape("W_b", Measurements.BowlWidth));
-            Expression skirt = Expression.Quantity("P_o", outline.Perimeter.Meters, Measure.Length) * Tape("h_s", Measurements.SkirtHeight);
-            List<SurfacePatch> patches =
-            [
-                SurfacePatch.Of(workings, "S_bowl", FixtureZoneKind.Bowl, bowl.Tilt / bowlArea, HalfEllipsoid.Error, openings: Openings),
-                new(Step("rim", "A_rim", ring, outline.Area.SquareMeters - mouth, PlaneShapes.Elementary), FixtureZoneKind.Rim, 0, openings: holes),
-                new(Step("outside, all round", "A_out", skirt, outline.Perimeter.Meters * height, PlaneShapes.Elementary), FixtureZoneKind.Outside, Math.PI / 2, factor: k, openings: Measurements.WallContact.Meters * height * k),
-            ];
-            if (HasColumn)
-            {
-                patches.Add(SurfacePatch.Of(workings, "Z_col", FixtureZoneKind.Column, ColumnSlope));
-            }
-
-            return PatchLedger.Present([.. patches]);
+            return PatchLedger.Present(
+                new SurfacePatch(
+                    Inside, FixtureZoneKind.Bowl, (t, area) => bowl.Tilt(t) / area, HalfEllipsoid.Error, openings: Openings(null).Value),
+                new SurfacePatch(t => Step(t, "rim", "A_rim", Ring(t)), FixtureZoneKind.Rim, openings: Holes(null).Value),
+                new SurfacePatch(
+                    t => Step(t, "outside, all round", "A_out", Around(t) * SkirtHeight(t)), FixtureZoneKind.Outside, SurfacePatch.Upright,
+                    factor: k, openings: (Contact(null) * SkirtHeight(null) * k).Value),
+                new SurfacePatch(Column, FixtureZoneKind.Column, (t, _) => ColumnSlope(t)));
         }
     }
 
@@ -155,61 +122,18 @@ public sealed record PedestalSink : IFixture
     /// <param name="freeboard">From the rim down to the water; 0 up to the bowl's depth.</param>
     /// <returns>The capacity.</returns>
     /// <exception cref="ArgumentOutOfRangeException"><paramref name="freeboard"/> is outside its range.</exception>
-    public Volume CapacityBelowRim(Length freeboard) =>
-        Volume.FromCubicMeters(bowl.Capacity(bowl.C - Guard.Within(freeboard, Bounds.NotNegative(Measure.Length, bowl.C), nameof(freeboard))));
+    public Volume CapacityBelowRim(Length freeboard) => Volume.FromCubicMeters(Water(Level(freeboard)).Value);
 
     /// <inheritdoc/>
-    public Workings Workings()
-    {
-        Source plane = PlaneShapes.Elementary;
-        HalfEllipsoidExpressions symbols = new(bowl);
-        Workings outline = Measurements.Outline.Workings();
-        Expression drain = Tape("D_d", Measurements.DrainDiameter);
-        Expression overflow = Tape("D_o", Measurements.OverflowDiameter);
-        Expression hole = Tape("D_h", Measurements.FaucetHoleDiameter);
-        Expression holes = Expression.Quantity("n_h", Measurements.FaucetHoles, Measure.Number);
-        Expression contact = Tape("L_w", Measurements.WallContact);
-        Expression mouth = PlaneShapes.Ellipse(Tape("L_b", Measurements.BowlLength), Tape("W_b", Measurements.BowlWidth));
-        Expression around = outline.Steps[1].Result();
-        WorkingStep inside = Step("bowl, half an ellipsoid", "S_bowl", symbols.Area(), bowlArea, HalfEllipsoid.Carlson);
-        WorkingStep bowlZone = Step("zone Bowl, drain and overflow taken off", "Z_bowl", inside.Result() - (PlaneShapes.Disc(drain) + PlaneShapes.Disc(overflow)), BowlZone, plane);
-        WorkingStep bowlSlope = new("mean slope of zone Bowl", "φ_bowl", symbols.Tilt() / inside.Result(), bowl.Tilt / bowlArea, Measure.Angle, Source.Derived("slope weighted by area over the half ellipsoid"));
-        WorkingStep rim = Step("zone Rim", "Z_rim", outline.Steps[0].Result() - mouth - (holes * PlaneShapes.Disc(hole)), Rim, plane);
-        WorkingStep skirt = Step(
-            "zone Outside",
-            "Z_out",
-            (around - contact) * Tape("h_s", Measurements.SkirtHeight) * Expression.Quantity("k_s", Measurements.SkirtProfileFactor, Measure.Number),
-            Skirt,
-            plane);
-        List<WorkingStep> steps = [inside, bowlZone, bowlSlope, rim, ZoneSteps.Level("Rim", "φ_rim"), skirt, ZoneSteps.Upright("Outside", "φ_out")];
-        Expression total = bowlZone.Result() + rim.Result() + skirt.Result();
-        Expression edge = Measurements.SkirtHeight.Meters > 0 ? contact : around;
-        if (HasColumn)
-        {
-            Expression top = Tape("D_1", Measurements.ColumnTopDiameter);
-            Expression foot = Tape("D_2", Measurements.ColumnBaseDiameter);
-            Expression height = Tape("h_c", Measurements.ColumnHeight);
-            Expression share = Expression.Quantity("s_c", Measurements.ColumnShare.DecimalFractions, Measure.Percent);
-            Expression taper = (foot - top) / 2;
-            Expression slant = Expression.Sqrt(Expression.Square(height) + Expression.Square(taper));
-            WorkingStep column = Step("zone Column, a frustum", "Z_col", Expression.Pi() * (top + foot) / 2 * slant * share, Column, plane);
-            steps.Add(column);
-            steps.Add(new("slope of zone Column", "φ_col", 2 * Expression.Arctan((slant - taper) / height), ColumnSlope, Measure.Angle, plane));
-            total += column.Result();
-            edge += PlaneShapes.Circle(foot) * share;
-        }
-
-        steps.Add(Step("coated area", "A", total, CoatedArea.SquareMeters, plane));
-        steps.Add(new("edge to be taped", "P_mask", edge + PlaneShapes.Circle(drain) + PlaneShapes.Circle(overflow) + (holes * PlaneShapes.Circle(hole)), MaskedEdge.Meters, Measure.Length, plane));
-        return new Workings("Pedestal sink", steps, [outline, Water(bowl.C)]);
-    }
+    public Workings Workings() => Trace.Of(
+        "Pedestal sink", [Measurements.Outline.Workings(), WaterWorkings(bowl.C)], BowlZone, BowlSlope, Rim,
+        t => ZoneSteps.Level(t, "Rim", "φ_rim"), Skirt, t => ZoneSteps.Upright(t, "Outside", "φ_out"), Column, ColumnSlope, Coated, Mask);
 
     /// <summary>How the capacity up to a level below the rim follows.</summary>
     /// <param name="freeboard">From the rim down to the water; 0 up to the bowl's depth.</param>
     /// <returns>The derivation.</returns>
     /// <exception cref="ArgumentOutOfRangeException"><paramref name="freeboard"/> is outside its range.</exception>
-    public Workings CapacityWorkings(Length freeboard) =>
-        Water(bowl.C - Guard.Within(freeboard, Bounds.NotNegative(Measure.Length, bowl.C), nameof(freeboard)));
+    public Workings CapacityWorkings(Length freeboard) => WaterWorkings(Level(freeboard));
 
     /// <summary>What it is, what gets coated and what it holds, in one line, in metric units.</summary>
     /// <returns>Text such as <c>pedestal sink 609.6 mm × 482.6 mm: 0.86786 m² coated, 11.815 L to the rim</c>.</returns>
@@ -217,15 +141,84 @@ public sealed record PedestalSink : IFixture
         CultureInfo.InvariantCulture,
         "{0}: {1} coated, {2} to the rim",
         Description,
-        Measure.Area.Format(CoatedArea.SquareMeters),
-        Measure.Capacity.Format(bowl.Capacity(bowl.C)));
+        Measure.Area.Format(Coated().Value),
+        Measure.Capacity.Format(Water(bowl.C).Value));
 
-    private static Expression Tape(string symbol, Length length) => Expression.Quantity(symbol, length.Meters, Measure.Length);
+    private static Num Step(Trace? t, string name, string symbol, Num area) => t.Step(name, symbol, Measure.Area, PlaneShapes.Elementary, area);
 
-    private static WorkingStep Step(string name, string symbol, Expression formula, double value, Source source) =>
-        new(name, symbol, formula, value, Measure.Area, source);
+    private Num Inside(Trace? t = null) =>
+        t is null ? bowlArea : t.Step("bowl, half an ellipsoid", "S_bowl", Measure.Area, HalfEllipsoid.Carlson, bowl.Area(t));
 
-    private Workings Water(double level) => new(
-        "Water in the bowl",
-        [new("water up to the level", "V", new HalfEllipsoidExpressions(bowl).Capacity(Tape("h", Length.FromMeters(level))), bowl.Capacity(level), Measure.Capacity, Source.Derived("slices of an ellipsoid"))]);
+    private Num Openings(Trace? t) => PlaneShapes.Disc(Drain(t)) + PlaneShapes.Disc(Overflow(t));
+
+    private Num BowlZone(Trace? t = null) => Step(t, "zone Bowl, drain and overflow taken off", "Z_bowl", Inside(t) - Openings(t));
+
+    private Num BowlSlope(Trace? t = null) => t.Step("mean slope of zone Bowl", "φ_bowl", Measure.Angle, Mean, bowl.Tilt(t) / Inside(t));
+
+    private Num Ring(Trace? t) => t.Given("A_o", Measurements.Outline.Area.SquareMeters, Measure.Area)
+        - PlaneShapes.Ellipse(t.Tape("L_b", Measurements.BowlLength), t.Tape("W_b", Measurements.BowlWidth));
+
+    private Num Holes(Trace? t) => HoleCount(t) * PlaneShapes.Disc(Hole(t));
+
+    private Num Rim(Trace? t = null) => Step(t, "zone Rim", "Z_rim", Ring(t) - Holes(t));
+
+    private Num Skirt(Trace? t = null) => Step(t, "zone Outside", "Z_out",
+        (Around(t) - Contact(t)) * SkirtHeight(t) * t.Given("k_s", Measurements.SkirtProfileFactor, Measure.Number));
+
+    private Num Column(Trace? t = null) => HasColumn
+        ? Step(t, "zone Column, a frustum", "Z_col", Num.Pi * (Top(t) + Foot(t)) / 2 * Slant(t) * Share(t))
+        : 0;
+
+    // A column that narrows towards the floor leans over: more than upright.
+    private Num ColumnSlope(Trace? t = null) => HasColumn
+        ? t.Step("slope of zone Column", "φ_col", Measure.Angle, PlaneShapes.Elementary, 2 * Num.Arctan((Slant(t) - Taper(t)) / High(t)))
+        : 0;
+
+    private Num Coated(Trace? t = null)
+    {
+        Num upper = BowlZone(t) + Rim(t) + Skirt(t);
+        return Step(t, "coated area", "A", HasColumn ? upper + Column(t) : upper);
+    }
+
+    private Num Mask(Trace? t = null)
+    {
+        Num edge = Measurements.SkirtHeight.Meters > 0 ? Contact(t) : Around(t);
+        edge = HasColumn ? edge + (PlaneShapes.Circle(Foot(t)) * Share(t)) : edge;
+        return t.Step("edge to be taped", "P_mask", Measure.Length, PlaneShapes.Elementary,
+            edge + PlaneShapes.Circle(Drain(t)) + PlaneShapes.Circle(Overflow(t)) + (HoleCount(t) * PlaneShapes.Circle(Hole(t))));
+    }
+
+    private Num Water(double level, Trace? t = null) => t.Step("water up to the level", "V", Measure.Capacity, Slices,
+        bowl.Capacity(t.Given("h", level, Measure.Length), t));
+
+    private Workings WaterWorkings(double level) => Trace.Of("Water in the bowl", t => Water(level, t));
+
+    private double Level(Length freeboard) =>
+        bowl.C - Guard.Within(freeboard, Bounds.NotNegative(Measure.Length, bowl.C), nameof(freeboard));
+
+    private Num Slant(Trace? t) => Num.Sqrt(Num.Square(High(t)) + Num.Square(Taper(t)));
+
+    private Num Taper(Trace? t) => (Foot(t) - Top(t)) / 2;
+
+    private Num Around(Trace? t) => t.Tape("P_o", Measurements.Outline.Perimeter);
+
+    private Num Contact(Trace? t) => t.Tape("L_w", Measurements.WallContact);
+
+    private Num SkirtHeight(Trace? t) => t.Tape("h_s", Measurements.SkirtHeight);
+
+    private Num Drain(Trace? t) => t.Tape("D_d", Measurements.DrainDiameter);
+
+    private Num Overflow(Trace? t) => t.Tape("D_o", Measurements.OverflowDiameter);
+
+    private Num Hole(Trace? t) => t.Tape("D_h", Measurements.FaucetHoleDiameter);
+
+    private Num HoleCount(Trace? t) => t.Given("n_h", Measurements.FaucetHoles, Measure.Number);
+
+    private Num Top(Trace? t) => t.Tape("D_1", Measurements.ColumnTopDiameter);
+
+    private Num Foot(Trace? t) => t.Tape("D_2", Measurements.ColumnBaseDiameter);
+
+    private Num High(Trace? t) => t.Tape("h_c", Measurements.ColumnHeight);
+
+    private Num Share(Trace? t) => t.Given("s_c", Measurements.ColumnShare.DecimalFractions, Measure.Percent);
 }

@@ -2,6 +2,7 @@ using System;
 using System.Diagnostics.CodeAnalysis;
 using System.Globalization;
 using UnitsNet;
+using static Refinish.Fixtures.TapeRules;
 
 namespace Refinish.Fixtures;
 
@@ -199,18 +200,10 @@ public sealed record PedestalSinkMeasurements
         double narrow = Math.Min(BowlLength.Meters, BowlWidth.Meters);
         AtMost(DrainDiameter.Meters, narrow / 2, nameof(DrainDiameter), "half of the bowl's narrower side");
         AtMost(OverflowDiameter.Meters, Math.Min(narrow / 2, BowlDepth.Meters), nameof(OverflowDiameter), "half of the bowl's narrower side and the bowl's depth");
-        double rim = Outline.Area.SquareMeters - PlaneShapes.Ellipse(BowlLength.Meters, BowlWidth.Meters);
-        if (FaucetHoles * PlaneShapes.Disc(FaucetHoleDiameter.Meters) > rim)
+        double rim = Outline.Area.SquareMeters - PlaneShapes.Ellipse(BowlLength.Meters, BowlWidth.Meters).Value;
+        if (FaucetHoles * PlaneShapes.Disc(FaucetHoleDiameter.Meters).Value > rim)
         {
             Guard.Rule(false, nameof(FaucetHoleDiameter), FaucetHoleDiameter.Meters, Measure.Length, "so small that FaucetHoles of it fit the rim's " + Measure.SmallArea.Format(rim));
-        }
-    }
-
-    private static void AtMost(double value, double limit, string name, string what)
-    {
-        if (value > limit)
-        {
-            Guard.Rule(false, name, value, Measure.Length, "at most " + Measure.Length.Format(limit) + ", " + what);
         }
     }
 }

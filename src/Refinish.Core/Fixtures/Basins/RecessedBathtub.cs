@@ -24,7 +24,15 @@ namespace Refinish.Fixtures;
 /// </code></example>
 public sealed record RecessedBathtub : IFixture
 {
+    private static readonly Source Plane = PlaneShapes.Elementary;
+    private static readonly Source Mean = Source.Derived("slope weighted by area over the patches of the zone");
+    private static readonly Source Isoperimetric =
+        Source.Derived("isoperimetric inequality over a plane mouth; a surface is no smaller than its projection");
+
+    private static readonly Source Boxed = Source.Derived("a convex basin has no more surface than the box around it");
+
     private readonly RuledBasin basin;
+    private readonly double cove;
     private readonly double coated;
 
     /// <summary>Works a bathtub out.</summary>
@@ -36,122 +44,106 @@ public sealed record RecessedBathtub : IFixture
         Measurements = Guard.NotNull(measurements, nameof(measurements));
         measurements.CheckConsistency();
         basin = measurements.Basin;
-        double cove = basin.CoveArea;
-        coated = FloorZone(cove) + WallZone(basin.Walls, cove) + Deck + Apron + Flange;
+        cove = basin.CoveArea().Value;
+        coated = Coated().Value;
     }
 
     /// <summary>What the tape gave.</summary>
     public RecessedBathtubMeasurements Measurements { get; }
 
     /// <inheritdoc/>
-    public string Description => "recessed bathtub " + Measure.Length.Format(Measurements.OverallLength.Meters) + " × " + Measure.Length.Format(Measurements.OverallWidth.Meters);
+    public string Description => "recessed bathtub " + Measure.Length.Format(Measurements.OverallLength.Meters)
+        + " × " + Measure.Length.Format(Measurements.OverallWidth.Meters);
 
     /// <summary>Floor, walls, rim (the deck), apron and tiling flange; half of the cove belongs to the floor and half to the walls.</summary>
-    public IReadOnlyList<FixtureZone> Zones
-    {
-        get
-        {
-            double cove = basin.CoveArea;
-            double floor = FloorZone(cove);
-            double wall = WallZone(basin.Walls, cove);
-            return FixtureZone.Present(
-                FixtureZone.Of(FixtureZoneKind.Floor, floor, basin.FloorTilt / floor),
-                FixtureZone.Of(FixtureZoneKind.Wall, wall, WallTilt / wall),
-                FixtureZone.Level(FixtureZoneKind.Rim, Deck),
-                FixtureZone.Upright(FixtureZoneKind.Apron, Apron),
-                FixtureZone.Upright(FixtureZoneKind.Flange, Flange));
-        }
-    }
+    public IReadOnlyList<FixtureZone> Zones => FixtureZone.Present(
+        FixtureZone.Of(FixtureZoneKind.Floor, FloorZone().Value, FloorSlope().Value),
+        FixtureZone.Of(FixtureZoneKind.Wall, WallZone().Value, WallSlope().Value),
+        FixtureZone.Level(FixtureZoneKind.Rim, Deck().Value),
+        FixtureZone.Upright(FixtureZoneKind.Apron, Apron().Value),
+        FixtureZone.Upright(FixtureZoneKind.Flange, Flange().Value));
 
     /// <inheritdoc/>
     public Area CoatedArea => Area.FromSquareMeters(coated);
 
     /// <summary>The deck's three edges at the tile, the apron's foot and two ends (without an apron, the deck's front edge), the flange's two ends, and the rings of drain and overflow.</summary>
-    public Length MaskedEdge => Length.FromMeters(
-        (2 * (Measurements.OverallLength.Meters + Measurements.OverallWidth.Meters + Measurements.ApronHeight.Meters + Measurements.TilingFlangeHeight.Meters))
-        + PlaneShapes.Circle(Measurements.DrainDiameter.Meters)
-        + PlaneShapes.Circle(Measurements.OverflowDiameter.Meters));
+    public Length MaskedEdge => Length.FromMeters(Edge().Value);
 
     /// <summary>The water it holds up to the rim; a tub's label usually gives it to the overflow, see <see cref="CapacityBelowRim"/>.</summary>
-    public Volume? WaterCapacity => Volume.FromCubicMeters(basin.Capacity(basin.Depth));
+    public Volume? WaterCapacity => Volume.FromCubicMeters(Full);
 
     /// <summary>The floor inside the sharp floor line, drain not taken off.</summary>
-    public Area FloorArea => Area.FromSquareMeters(basin.FloorArea);
+    public Area FloorArea => Area.FromSquareMeters(Floor().Value);
 
     /// <summary>Both side walls between the corners.</summary>
-    public Area SideWallArea => Area.FromSquareMeters(basin.Sides);
+    public Area SideWallArea => Area.FromSquareMeters(basin.SideWalls().Value);
 
     /// <summary>The backrest between the corners.</summary>
-    public Area HeadWallArea => Area.FromSquareMeters(basin.Head);
+    public Area HeadWallArea => Area.FromSquareMeters(basin.HeadWall().Value);
 
     /// <summary>The drain end between the corners, overflow not taken off.</summary>
-    public Area FootWallArea => Area.FromSquareMeters(basin.Foot);
+    public Area FootWallArea => Area.FromSquareMeters(basin.FootWall().Value);
 
     /// <summary>The four rounded corners.</summary>
-    public Area CornerWallArea => Area.FromSquareMeters(basin.Corners);
+    public Area CornerWallArea => Area.FromSquareMeters(basin.CornerWalls().Value);
 
     /// <summary>Sides, head, foot and corners down to the sharp floor line.</summary>
-    public Area WallArea => Area.FromSquareMeters(basin.Walls);
+    public Area WallArea => Area.FromSquareMeters(Walls().Value);
 
     /// <summary>What the cove changes: zero or negative, because it cuts the sharp line short.</summary>
-    public Area CoveCorrection => Area.FromSquareMeters(basin.CoveArea);
+    public Area CoveCorrection => Area.FromSquareMeters(cove);
 
     /// <summary>By how much the area over-reads because the cove is taken along the sharp floor line: the stated error of <see cref="CoatedArea"/>, to second order in the cove radius.</summary>
-    public Area CoveOverestimate => Area.FromSquareMeters(basin.CoveOverestimate);
+    public Area CoveOverestimate => Area.FromSquareMeters(basin.CoveOverestimate().Value);
 
     /// <summary>The whole inside, drain and overflow not taken off.</summary>
-    public Area InteriorArea => Area.FromSquareMeters(basin.Interior);
+    public Area InteriorArea => Area.FromSquareMeters(Inside().Value);
 
     /// <summary>No basin of this capacity and mouth has less: the larger of the half-sphere of equal capacity, (18 π V²)^(1/3), and the mouth itself.</summary>
-    public Area LeastInteriorArea => Area.FromSquareMeters(Math.Max(HalfSphere, basin.RimArea));
+    public Area LeastInteriorArea => Area.FromSquareMeters(Least().Value);
 
     /// <summary>No basin inside the box over the mouth has more: L_t W_t + 2 (L_t + W_t) H.</summary>
-    public Area GreatestInteriorArea => Area.FromSquareMeters(
-        (basin.RimLength * basin.RimWidth) + (2 * (basin.RimLength + basin.RimWidth) * basin.Depth));
+    public Area GreatestInteriorArea => Area.FromSquareMeters(Greatest().Value);
 
     /// <summary>The level deck round the mouth.</summary>
-    public Area DeckArea => Area.FromSquareMeters(Deck);
+    public Area DeckArea => Area.FromSquareMeters(Deck().Value);
 
     /// <summary>The front panel.</summary>
-    public Area ApronArea => Area.FromSquareMeters(Apron);
+    public Area ApronArea => Area.FromSquareMeters(Apron().Value);
 
     /// <summary>The tiling flange, where it shows.</summary>
-    public Area FlangeArea => Area.FromSquareMeters(Flange);
+    public Area FlangeArea => Area.FromSquareMeters(Flange().Value);
 
     /// <summary>Drain and overflow together.</summary>
-    public Area OpeningArea => Area.FromSquareMeters(Drain + Overflow);
+    public Area OpeningArea => Area.FromSquareMeters(Openings().Value);
 
-    internal RuledBasin Basin => basin;
+    private double Full => basin.Water(basin.Depth).Value;
 
-    internal double Deck => (Measurements.OverallLength.Meters * Measurements.OverallWidth.Meters) - basin.RimArea;
-
-    internal double Apron => Measurements.OverallLength.Meters * Measurements.ApronHeight.Meters * Measurements.ApronProfileFactor;
-
-    internal double Flange => (Measurements.OverallLength.Meters + (2 * Measurements.OverallWidth.Meters)) * Measurements.TilingFlangeHeight.Meters;
-
-    internal double Drain => PlaneShapes.Disc(Measurements.DrainDiameter.Meters);
-
-    internal double Overflow => PlaneShapes.Disc(Measurements.OverflowDiameter.Meters);
-
-    internal double WallTilt => basin.WallTilt - (Overflow * RuledBasin.Slope(basin.FootRun, basin.Depth));
-
-    private double HalfSphere
-    {
-        get
-        {
-            double water = basin.Capacity(basin.Depth);
-            return Math.Pow(18 * Math.PI * (water * water), 1.0 / 3);
-        }
-    }
+    private bool HasFlange => Measurements.TilingFlangeHeight > Length.Zero;
 
     /// <summary>The water up to a level below the rim, such as the overflow: the practitioner's own check of the tape against the tub's label.</summary>
     /// <param name="freeboard">From the rim down to the water; 0 up to the depth less the cove radius.</param>
     /// <returns>The capacity.</returns>
     /// <exception cref="ArgumentOutOfRangeException"><paramref name="freeboard"/> is outside its range.</exception>
-    public Volume CapacityBelowRim(Length freeboard) => Volume.FromCubicMeters(basin.Capacity(Level(freeboard)));
+    public Volume CapacityBelowRim(Length freeboard) => Volume.FromCubicMeters(basin.Water(Level(freeboard)).Value);
 
     /// <summary>Floor, side walls, ends, corners, the cove's change (negative, half floor and half wall), deck, apron and flange.</summary>
-    public IReadOnlyList<SurfacePatch> Patches => RecessedBathtubShape.Patches(this);
+    public IReadOnlyList<SurfacePatch> Patches => PatchLedger.Present(
+        [
+            new(Floor, FixtureZoneKind.Floor, openings: Drain().Value),
+            .. basin.WallPatches(Overflow().Value),
+            new(
+                t => t.Step("floor's half of the cove's change", "A_cove/2", Measure.Area, RuledBasin.CoveArc, Cove(t) / 2),
+                FixtureZoneKind.Floor, relativeError: RuledBasin.CornerError),
+            new(
+                t => t.Step("wall's half of the cove's change", "A_cove/2", Measure.Area, RuledBasin.CoveArc, Cove(t) / 2),
+                FixtureZoneKind.Wall, relativeError: RuledBasin.CornerError),
+            new(Deck, FixtureZoneKind.Rim),
+            new(
+                t => t.Step("apron", "A_apron", Measure.Area, Plane, AlongDeck(t) * DownApron(t)), FixtureZoneKind.Apron,
+                SurfacePatch.Upright, factor: Measurements.ApronProfileFactor),
+            new(Flange, FixtureZoneKind.Flange, SurfacePatch.Upright),
+        ]);
 
     /// <inheritdoc/>
     /// <remarks>
@@ -160,16 +152,50 @@ public sealed record RecessedBathtub : IFixture
     /// to the floor line, and the mesh of such a corner can be off by about 1 % of the inside (1.4 % in the worst of 60 random tubs). The mouth stands in the middle of the deck and the drain in the middle of the floor;
     /// neither drain nor overflow is cut out.
     /// </remarks>
-    public TriangleMesh Tessellate(Length chordTolerance) => RecessedBathtubShape.Mesh(this, new Tessellation(chordTolerance));
+    public TriangleMesh Tessellate(Length chordTolerance)
+    {
+        Tessellation mesh = new(chordTolerance);
+        RuledBasinSurface inside = new(basin);
+        double length = Measurements.OverallLength.Meters;
+        double width = Measurements.OverallWidth.Meters;
+        double x = length / 2;
+        double y = width / 2;
+        double top = basin.Depth;
+        double foot = top - Measurements.ApronHeight.Meters;
+        double crown = top + Measurements.TilingFlangeHeight.Meters;
+        SurfaceBand deck = SurfaceBand.Ruled(
+            FixtureZoneKind.Rim, inside.Rim, u => PlanCurve.RoundedRectangle(length, width, 0, 0, 0, top, u));
+        mesh.Add(PlanCurve.Pieces, [.. inside.Bands(), deck]);
+
+        // The apron stands at +y, towards the room; the flange faces the tub.
+        mesh.AddFaces(SurfaceBand.Face(FixtureZoneKind.Apron, new(x, y, foot), new(-x, y, foot), new(-x, y, top), new(x, y, top)));
+        if (crown > top)
+        {
+            mesh.AddFaces(
+                SurfaceBand.Face(FixtureZoneKind.Flange, new(x, -y, top), new(-x, -y, top), new(-x, -y, crown), new(x, -y, crown)),
+                SurfaceBand.Face(FixtureZoneKind.Flange, new(-x, -y, top), new(-x, y, top), new(-x, y, crown), new(-x, -y, crown)),
+                SurfaceBand.Face(FixtureZoneKind.Flange, new(x, y, top), new(x, -y, top), new(x, -y, crown), new(x, y, crown)));
+        }
+
+        return mesh.Mesh();
+    }
 
     /// <inheritdoc/>
-    public Workings Workings() => RecessedBathtubWorkings.Of(this);
+    public Workings Workings() => Trace.Of(
+        "Recessed bathtub",
+        [basin.Capacity(basin.Depth)],
+        [
+            .. basin.RunsAndSlopes, Walls, Floor, Mouth, Cove, basin.CoveOverestimate, Inside, Least, Greatest, Openings, FloorZone,
+            basin.CornerSlopedSlant, basin.LineSlopeSquared, basin.LineSlopeTangent, FloorSlope, WallZone, WallSlope,
+            Deck, t => ZoneSteps.Level(t, "Rim", "φ_rim"), Apron, t => ZoneSteps.Upright(t, "Apron", "φ_apron"),
+            .. HasFlange ? [Flange, t => ZoneSteps.Upright(t, "Flange", "φ_flange")] : (Func<Trace, Num>[])[], Coated, Edge,
+        ]);
 
     /// <summary>How the capacity up to a level below the rim follows.</summary>
     /// <param name="freeboard">From the rim down to the water; 0 up to the depth less the cove radius.</param>
     /// <returns>The derivation.</returns>
     /// <exception cref="ArgumentOutOfRangeException"><paramref name="freeboard"/> is outside its range.</exception>
-    public Workings CapacityWorkings(Length freeboard) => RecessedBathtubWorkings.Capacity(basin, Level(freeboard));
+    public Workings CapacityWorkings(Length freeboard) => basin.Capacity(Level(freeboard));
 
     /// <summary>What it is, what gets coated and what it holds, in one line, in metric units.</summary>
     /// <returns>Text such as <c>recessed bathtub 1524 mm × 762 mm: 2.5724 m² coated, 219.8 L to the rim</c>.</returns>
@@ -178,11 +204,78 @@ public sealed record RecessedBathtub : IFixture
         "{0}: {1} coated, {2} to the rim",
         Description,
         Measure.Area.Format(coated),
-        Measure.Capacity.Format(basin.Capacity(basin.Depth)));
+        Measure.Capacity.Format(Full));
 
-    private double FloorZone(double cove) => basin.FloorArea + (cove / 2) - Drain;
+    private Num Walls(Trace? t = null) => t.Step("walls down to the sharp floor line", "A_wall", Measure.Area, Plane,
+        basin.SideWalls(t) + basin.HeadWall(t) + basin.FootWall(t) + basin.CornerWalls(t));
 
-    private double WallZone(double walls, double cove) => walls + (cove / 2) - Overflow;
+    private Num Floor(Trace? t = null) => t.Step("floor inside the sharp floor line", "A_f", Measure.Area, Plane, basin.FloorArea(t));
+
+    private Num Mouth(Trace? t = null) => t.Step("mouth", "A_t", Measure.Area, Plane, basin.RimArea(t));
+
+    private Num Cove(Trace? t) => t is null
+        ? cove
+        : t.Step("change by the cove", "A_cove", Measure.Area, RuledBasin.CoveArc, basin.CoveArea(t));
+
+    private Num Inside(Trace? t = null) => t.Step("whole inside", "A_in", Measure.Area, Plane, Walls(t) + Floor(t) + Cove(t));
+
+    private Num Least(Trace? t = null)
+    {
+        Num halfSphere = Num.Power(18 * t.Pi() * Num.Square(t.Given("V", Full, Measure.Capacity)), t.Number(1) / 3);
+        return t.Step("least inside of that capacity and mouth", "A_min", Measure.Area, Isoperimetric, Num.Max(halfSphere, Mouth(t)));
+    }
+
+    private Num Greatest(Trace? t = null) => t.Step("inside of the box over the mouth", "A_max", Measure.Area, Boxed, basin.Box(t));
+
+    private Num Drain(Trace? t = null) => t.Step("drain", "A_d", Measure.Area, Plane, PlaneShapes.Disc(AcrossDrain(t)));
+
+    private Num Overflow(Trace? t = null) => t.Step("overflow", "A_o", Measure.Area, Plane, PlaneShapes.Disc(AcrossOverflow(t)));
+
+    private Num Openings(Trace? t = null) => t.Step("openings", "A_open", Measure.Area, Plane, Drain(t) + Overflow(t));
+
+    private Num FloorZone(Trace? t = null) =>
+        t.Step("zone Floor, with its half of the cove", "Z_floor", Measure.Area, Plane, Floor(t) + (Cove(t) / 2) - Drain(t));
+
+    private Num FloorSlope(Trace? t = null) =>
+        t.Step("mean slope of zone Floor", "φ_floor", Measure.Angle, Mean, basin.FloorTilt(t) / FloorZone(t));
+
+    private Num WallZone(Trace? t = null) =>
+        t.Step("zone Wall, with its half of the cove", "Z_wall", Measure.Area, Plane, Walls(t) + (Cove(t) / 2) - Overflow(t));
+
+    private Num WallSlope(Trace? t = null) => t.Step("mean slope of zone Wall", "φ_wall", Measure.Angle, Mean,
+        (basin.SideTilt(basin.SideWalls(t), t) + (basin.HeadWall(t) * basin.HeadSlope(t)) + (basin.FootWall(t) * basin.FootSlope(t))
+            + basin.CornerTilt(t) + basin.WallCoveTilt(t) - (Overflow(t) * basin.FootSlope(t))) / WallZone(t));
+
+    private Num Deck(Trace? t = null) =>
+        t.Step("deck, level: zone Rim", "A_deck", Measure.Area, Plane, (AlongDeck(t) * AcrossDeck(t)) - Mouth(t));
+
+    private Num Apron(Trace? t = null) => t.Step("apron, upright: zone Apron", "A_apron", Measure.Area, Plane,
+        AlongDeck(t) * DownApron(t) * t.Given("k_a", Measurements.ApronProfileFactor, Measure.Number));
+
+    private Num Flange(Trace? t = null) => t.Step("tiling flange at both ends and the back: zone Flange", "A_flange", Measure.Area, Plane,
+        (AlongDeck(t) + (2 * AcrossDeck(t))) * UpFlange(t));
+
+    private Num Coated(Trace? t = null)
+    {
+        Num zones = FloorZone(t) + WallZone(t) + Deck(t) + Apron(t);
+        return t.Step("coated area", "A", Measure.Area, Plane, HasFlange ? zones + Flange(t) : zones);
+    }
+
+    private Num Edge(Trace? t = null) => t.Step("edge to be taped", "P_mask", Measure.Length, Plane,
+        (2 * (AlongDeck(t) + AcrossDeck(t) + DownApron(t) + (HasFlange ? UpFlange(t) : 0)))
+            + PlaneShapes.Circle(AcrossDrain(t)) + PlaneShapes.Circle(AcrossOverflow(t)));
+
+    private Num AlongDeck(Trace? t) => t.Tape("L_o", Measurements.OverallLength);
+
+    private Num AcrossDeck(Trace? t) => t.Tape("W_o", Measurements.OverallWidth);
+
+    private Num DownApron(Trace? t) => t.Tape("h_a", Measurements.ApronHeight);
+
+    private Num UpFlange(Trace? t) => t.Tape("h_t", Measurements.TilingFlangeHeight);
+
+    private Num AcrossDrain(Trace? t) => t.Tape("D_d", Measurements.DrainDiameter);
+
+    private Num AcrossOverflow(Trace? t) => t.Tape("D_o", Measurements.OverflowDiameter);
 
     // Above the cove, so that all of the cove is under water.
     private double Level(Length freeboard) =>

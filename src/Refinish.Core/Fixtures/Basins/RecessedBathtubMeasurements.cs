@@ -237,10 +237,10 @@ public sealed record RecessedBathtubMeasurements
     /// <summary>Rules between two lengths; each refusal names the one that cannot be. Nothing is put into words while all is well.</summary>
     internal void CheckConsistency()
     {
-        AtMost(FloorLength.Meters, RimLength.Meters, nameof(FloorLength), "RimLength");
-        AtMost(FloorWidth.Meters, RimWidth.Meters, nameof(FloorWidth), "RimWidth");
-        AtMost(RimCornerRadius.Meters, HalfOf(Math.Min(RimLength.Meters, RimWidth.Meters)), nameof(RimCornerRadius), "half of the rim's shorter side");
-        AtMost(FloorCornerRadius.Meters, HalfOf(Math.Min(FloorLength.Meters, FloorWidth.Meters)), nameof(FloorCornerRadius), "half of the floor's shorter side");
+        TapeRules.AtMost(FloorLength.Meters, RimLength.Meters, nameof(FloorLength), "RimLength");
+        TapeRules.AtMost(FloorWidth.Meters, RimWidth.Meters, nameof(FloorWidth), "RimWidth");
+        TapeRules.AtMost(RimCornerRadius.Meters, HalfOf(Math.Min(RimLength.Meters, RimWidth.Meters)), nameof(RimCornerRadius), "half of the rim's shorter side");
+        TapeRules.AtMost(FloorCornerRadius.Meters, HalfOf(Math.Min(FloorLength.Meters, FloorWidth.Meters)), nameof(FloorCornerRadius), "half of the floor's shorter side");
 
         double runs = HeadRun.Meters + FootRun.Meters;
         double difference = RimLength.Meters - FloorLength.Meters;
@@ -256,30 +256,22 @@ public sealed record RecessedBathtubMeasurements
 
         // The corner of the floor stays inside the corner of the rim: n(θ) ≥ 0, solved for r_t.
         double end = Math.Min(HeadRun.Meters, FootRun.Meters);
-        double side = Basin.SideRun - Math.Abs(FloorShift.Meters);
+        double side = Basin.SideRun().Value - Math.Abs(FloorShift.Meters);
         if (side < 0)
         {
-            Guard.Rule(false, nameof(FloorShift), FloorShift.Meters, Measure.Length, "at most " + Measure.Length.Format(Basin.SideRun) + " either way, half of RimWidth − FloorWidth");
+            Guard.Rule(false, nameof(FloorShift), FloorShift.Meters, Measure.Length, "at most " + Measure.Length.Format(Basin.SideRun().Value) + " either way, half of RimWidth − FloorWidth");
         }
 
-        AtMost(RimCornerRadius.Meters, FloorCornerRadius.Meters + end + side + Math.Sqrt(2 * end * side) + PlaneShapes.LastDigits, nameof(RimCornerRadius), "what keeps the floor's corner inside the rim's");
+        TapeRules.AtMost(RimCornerRadius.Meters, FloorCornerRadius.Meters + end + side + Math.Sqrt(2 * end * side) + PlaneShapes.LastDigits, nameof(RimCornerRadius), "what keeps the floor's corner inside the rim's");
 
-        AtMost(CoveRadius.Meters, Depth.Meters, nameof(CoveRadius), "Depth");
+        TapeRules.AtMost(CoveRadius.Meters, Depth.Meters, nameof(CoveRadius), "Depth");
         double reach = Basin.CoveReach;
-        AtMost(CoveRadius.Meters, CoveRadius.Meters == 0 ? 0 : FloorCornerRadius.Meters * (CoveRadius.Meters / reach) * (1 + PlaneShapes.LastDigits), nameof(CoveRadius), "FloorCornerRadius over the tangent of half the steepest wall's slope, else the cove cannot turn the floor's corner");
-        AtMost(RimLength.Meters, OverallLength.Meters, nameof(RimLength), "OverallLength");
-        AtMost(RimWidth.Meters, OverallWidth.Meters, nameof(RimWidth), "OverallWidth");
-        AtMost(DrainDiameter.Meters, Math.Min(FloorLength.Meters, FloorWidth.Meters) - (2 * reach), nameof(DrainDiameter), "the flat of the floor between the coves");
-        AtMost(OverflowDiameter.Meters, Math.Min(Depth.Meters - CoveRadius.Meters, FloorWidth.Meters), nameof(OverflowDiameter), "the foot wall above the cove");
+        TapeRules.AtMost(CoveRadius.Meters, CoveRadius.Meters == 0 ? 0 : FloorCornerRadius.Meters * (CoveRadius.Meters / reach) * (1 + PlaneShapes.LastDigits), nameof(CoveRadius), "FloorCornerRadius over the tangent of half the steepest wall's slope, else the cove cannot turn the floor's corner");
+        TapeRules.AtMost(RimLength.Meters, OverallLength.Meters, nameof(RimLength), "OverallLength");
+        TapeRules.AtMost(RimWidth.Meters, OverallWidth.Meters, nameof(RimWidth), "OverallWidth");
+        TapeRules.AtMost(DrainDiameter.Meters, Math.Min(FloorLength.Meters, FloorWidth.Meters) - (2 * reach), nameof(DrainDiameter), "the flat of the floor between the coves");
+        TapeRules.AtMost(OverflowDiameter.Meters, Math.Min(Depth.Meters - CoveRadius.Meters, FloorWidth.Meters), nameof(OverflowDiameter), "the foot wall above the cove");
     }
 
     private static double HalfOf(double side) => side / 2 * (1 + PlaneShapes.LastDigits);
-
-    private static void AtMost(double value, double limit, string name, string what)
-    {
-        if (value > limit)
-        {
-            Guard.Rule(false, name, value, Measure.Length, "at most " + Measure.Length.Format(limit) + ", " + what);
-        }
-    }
 }

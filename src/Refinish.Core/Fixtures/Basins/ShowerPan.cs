@@ -15,6 +15,8 @@ namespace Refinish.Fixtures;
 /// </code></example>
 public sealed record ShowerPan : IFixture
 {
+    private static readonly Source Mean = Source.Derived("slope weighted by area over faces and top");
+
     private readonly double length;
     private readonly double width;
     private readonly double ledge;
@@ -40,74 +42,50 @@ public sealed record ShowerPan : IFixture
 
     /// <summary>Floor, walls, rim (the ledge) and curb, as far as they are there.</summary>
     public IReadOnlyList<FixtureZone> Zones => FixtureZone.Present(
-        FixtureZone.Level(FixtureZoneKind.Floor, Floor),
-        FixtureZone.Upright(FixtureZoneKind.Wall, Walls),
-        FixtureZone.Level(FixtureZoneKind.Rim, Ledge),
-        FixtureZone.Of(FixtureZoneKind.Curb, Curb, CurbSlope));
+        FixtureZone.Level(FixtureZoneKind.Floor, Floor().Value),
+        FixtureZone.Upright(FixtureZoneKind.Wall, Walls().Value),
+        FixtureZone.Level(FixtureZoneKind.Rim, Ledge().Value),
+        FixtureZone.Of(FixtureZoneKind.Curb, Curb().Value, HasCurb ? CurbSlope().Value : 0));
 
     /// <inheritdoc/>
-    public Area CoatedArea => Area.FromSquareMeters(Floor + Walls + Ledge + Curb);
+    public Area CoatedArea => Area.FromSquareMeters(Coated().Value);
 
     /// <summary>The ledge's back and two ends along the wall, the foot and two ends of curb and threshold, and the ring of the drain.</summary>
-    public Length MaskedEdge => Length.FromMeters(Mask);
+    public Length MaskedEdge => Length.FromMeters(Edge().Value);
 
     /// <summary>The water it holds up to the lower of walls and curb; <see langword="null"/> for a pan without one of them.</summary>
-    public Volume? WaterCapacity => Level > 0 ? Volume.FromCubicMeters(length * width * Level) : null;
+    public Volume? WaterCapacity => Water().Value is > 0 and double water ? Volume.FromCubicMeters(water) : null;
 
     /// <summary>The floor, drain taken off.</summary>
-    public Area FloorArea => Area.FromSquareMeters(Floor);
+    public Area FloorArea => Area.FromSquareMeters(Floor().Value);
 
     /// <summary>The upright walls inside.</summary>
-    public Area WallArea => Area.FromSquareMeters(Walls);
+    public Area WallArea => Area.FromSquareMeters(Walls().Value);
 
     /// <summary>The level ledge.</summary>
-    public Area LedgeArea => Area.FromSquareMeters(Ledge);
+    public Area LedgeArea => Area.FromSquareMeters(Ledge().Value);
 
     /// <summary>The curb's inside, top and outside, with the threshold in front of it.</summary>
-    public Area CurbArea => Area.FromSquareMeters(Curb);
-
-    private double Floor => (length * width * Measurements.TextureFactor) - PlaneShapes.Disc(Measurements.DrainDiameter.Meters);
-
-    private double Walls => (length + (2 * width)) * Measurements.WallHeight.Meters;
-
-    private double Ledge => (ledge * (length + (2 * ledge))) + (2 * ledge * width);
-
-    private double Front => length + (2 * ledge);
-
-    private double CurbFaces => (length * Measurements.CurbInsideHeight.Meters) + (Front * Measurements.CurbOutsideHeight.Meters);
-
-    private double Curb => CurbFaces + (Front * (Measurements.CurbTopWidth.Meters + Measurements.ThresholdWidth.Meters));
-
-    // Faces upright, top level, weighted by area.
-    private double CurbSlope => Curb > 0 ? Math.PI / 2 * CurbFaces / Curb : 0;
-
-    private double Level => Math.Min(Measurements.WallHeight.Meters, Measurements.CurbInsideHeight.Meters);
-
-    private double Mask => (2 * (Front + width + ledge + Measurements.CurbTopWidth.Meters + Measurements.CurbOutsideHeight.Meters + Measurements.ThresholdWidth.Meters))
-        + PlaneShapes.Circle(Measurements.DrainDiameter.Meters);
+    public Area CurbArea => Area.FromSquareMeters(Curb().Value);
 
     /// <summary>Floor, walls, ledge, the curb's faces, its top and the threshold.</summary>
-    public IReadOnlyList<SurfacePatch> Patches
-    {
-        get
-        {
-            Workings workings = Workings();
-            Expression run = Tape("L_c", Front);
-            return PatchLedger.Present(
-                new SurfacePatch(Step("floor", "A_f", Tape("L", length) * Tape("W", width), length * width), FixtureZoneKind.Floor, 0, null, 0, Measurements.TextureFactor, PlaneShapes.Disc(Measurements.DrainDiameter.Meters)),
-                SurfacePatch.Of(workings, "Z_wall", FixtureZoneKind.Wall, Math.PI / 2),
-                SurfacePatch.Of(workings, "Z_rim", FixtureZoneKind.Rim, 0),
-                SurfacePatch.Of(workings, "A_face", FixtureZoneKind.Curb, Math.PI / 2),
-                new SurfacePatch(Step("curb top", "A_top", run * Tape("t_c", Measurements.CurbTopWidth.Meters), Front * Measurements.CurbTopWidth.Meters), FixtureZoneKind.Curb, 0),
-                new SurfacePatch(Step("threshold", "A_thr", run * Tape("w_t", Measurements.ThresholdWidth.Meters), Front * Measurements.ThresholdWidth.Meters), FixtureZoneKind.Curb, 0));
-        }
-    }
+    public IReadOnlyList<SurfacePatch> Patches => PatchLedger.Present(
+        new(
+            t => Step(t, "floor", "A_f", Along(t) * Across(t)), FixtureZoneKind.Floor, factor: Measurements.TextureFactor,
+            openings: PlaneShapes.Disc(Drain(null)).Value),
+        new(Walls, FixtureZoneKind.Wall, SurfacePatch.Upright),
+        new(Ledge, FixtureZoneKind.Rim),
+        new(Faces, FixtureZoneKind.Curb, SurfacePatch.Upright),
+        new(t => Step(t, "curb top", "A_top", Front(t) * Top(t)), FixtureZoneKind.Curb),
+        new(t => Step(t, "threshold", "A_thr", Front(t) * Threshold(t)), FixtureZoneKind.Curb));
+
+    private bool HasCurb => Curb().Value > 0;
 
     /// <inheritdoc/>
     public TriangleMesh Tessellate(Length chordTolerance)
     {
         double x = length / 2;
-        double f = Front / 2;
+        double f = Front().Value / 2;
         double h = Measurements.WallHeight.Meters;
         double c = Measurements.CurbInsideHeight.Meters;
         double t = -Measurements.CurbTopWidth.Meters;
@@ -127,56 +105,64 @@ public sealed record ShowerPan : IFixture
     }
 
     /// <inheritdoc/>
-    public Workings Workings()
-    {
-        Source plane = PlaneShapes.Elementary;
-        Expression l = Tape("L", length);
-        Expression w = Tape("W", width);
-        Expression g = Tape("g", ledge);
-        Expression wallHeight = Tape("h_w", Measurements.WallHeight.Meters);
-        Expression inside = Tape("h_i", Measurements.CurbInsideHeight.Meters);
-        Expression top = Tape("t_c", Measurements.CurbTopWidth.Meters);
-        Expression threshold = Tape("w_t", Measurements.ThresholdWidth.Meters);
-        Expression outside = Tape("h_o", Measurements.CurbOutsideHeight.Meters);
-        Expression drain = Tape("D_d", Measurements.DrainDiameter.Meters);
-        Expression texture = Expression.Quantity("k_f", Measurements.TextureFactor, Measure.Number);
-        WorkingStep floor = Step("zone Floor", "Z_floor", (l * w * texture) - PlaneShapes.Disc(drain), Floor);
-        WorkingStep walls = Step("zone Wall", "Z_wall", (l + (2 * w)) * wallHeight, Walls);
-        WorkingStep rim = Step("ledge: zone Rim", "Z_rim", (g * (l + (2 * g))) + (2 * g * w), Ledge);
-        WorkingStep front = new("length of the curb", "L_c", l + (2 * g), Front, Measure.Length, plane);
-        WorkingStep faces = Step("curb, inside and outside", "A_face", (l * inside) + (front.Result() * outside), CurbFaces);
-        WorkingStep curb = Step("zone Curb", "Z_curb", faces.Result() + (front.Result() * (top + threshold)), Curb);
-        List<WorkingStep> steps =
+    public Workings Workings() => Trace.Of(
+        "Shower pan",
         [
-            floor, ZoneSteps.Level("Floor", "φ_floor"), walls, ZoneSteps.Upright("Wall", "φ_wall"), rim, ZoneSteps.Level("Rim", "φ_rim"), front, faces, curb,
-        ];
-        if (Curb > 0)
-        {
-            steps.Add(new("mean slope of zone Curb", "φ_curb", Expression.Pi() / 2 * faces.Result() / curb.Result(), CurbSlope, Measure.Angle, Source.Derived("slope weighted by area over faces and top")));
-        }
-
-        steps.Add(Step("coated area", "A", floor.Result() + walls.Result() + rim.Result() + curb.Result(), CoatedArea.SquareMeters));
-        steps.Add(new(
-            "edge to be taped",
-            "P_mask",
-            (2 * (front.Result() + w + g + top + outside + threshold)) + PlaneShapes.Circle(drain),
-            Mask,
-            Measure.Length,
-            plane));
-        if (WaterCapacity is Volume water)
-        {
-            steps.Add(new("water up to the lower of walls and curb", "V", l * w * Expression.Min(wallHeight, inside), water.CubicMeters, Measure.Capacity, plane));
-        }
-
-        return new Workings("Shower pan", steps);
-    }
+            Floor, t => ZoneSteps.Level(t, "Floor", "φ_floor"), Walls, t => ZoneSteps.Upright(t, "Wall", "φ_wall"),
+            Ledge, t => ZoneSteps.Level(t, "Rim", "φ_rim"), Front, Faces, Curb, .. HasCurb ? [CurbSlope] : (Func<Trace, Num>[])[],
+            Coated, Edge, .. WaterCapacity is null ? (Func<Trace, Num>[])[] : [Water],
+        ]);
 
     /// <summary>What it is and what gets coated, in one line, in metric units.</summary>
     /// <returns>Text such as <c>shower pan, floor 838.2 mm × 838.2 mm: 1.3105 m² coated</c>.</returns>
     public override string ToString() => Description + ": " + Measure.Area.Format(CoatedArea.SquareMeters) + " coated";
 
-    private static Expression Tape(string symbol, double value) => Expression.Quantity(symbol, value, Measure.Length);
+    private static Num Step(Trace? t, string name, string symbol, Num area) =>
+        t.Step(name, symbol, Measure.Area, PlaneShapes.Elementary, area);
 
-    private static WorkingStep Step(string name, string symbol, Expression formula, double value) =>
-        new(name, symbol, formula, value, Measure.Area, PlaneShapes.Elementary);
+    private Num Floor(Trace? t = null) => Step(t, "zone Floor", "Z_floor",
+        (Along(t) * Across(t) * t.Given("k_f", Measurements.TextureFactor, Measure.Number)) - PlaneShapes.Disc(Drain(t)));
+
+    private Num Walls(Trace? t = null) => Step(t, "zone Wall", "Z_wall", (Along(t) + (2 * Across(t))) * Wall(t));
+
+    private Num Ledge(Trace? t = null) =>
+        Step(t, "ledge: zone Rim", "Z_rim", (Shelf(t) * (Along(t) + (2 * Shelf(t)))) + (2 * Shelf(t) * Across(t)));
+
+    private Num Front(Trace? t = null) =>
+        t.Step("length of the curb", "L_c", Measure.Length, PlaneShapes.Elementary, Along(t) + (2 * Shelf(t)));
+
+    private Num Faces(Trace? t = null) =>
+        Step(t, "curb, inside and outside", "A_face", (Along(t) * Inside(t)) + (Front(t) * Outside(t)));
+
+    private Num Curb(Trace? t = null) => Step(t, "zone Curb", "Z_curb", Faces(t) + (Front(t) * (Top(t) + Threshold(t))));
+
+    // Faces upright, top level, weighted by area.
+    private Num CurbSlope(Trace? t = null) =>
+        t.Step("mean slope of zone Curb", "φ_curb", Measure.Angle, Mean, t.Pi() / 2 * Faces(t) / Curb(t));
+
+    private Num Coated(Trace? t = null) => Step(t, "coated area", "A", Floor(t) + Walls(t) + Ledge(t) + Curb(t));
+
+    private Num Edge(Trace? t = null) => t.Step("edge to be taped", "P_mask", Measure.Length, PlaneShapes.Elementary,
+        (2 * (Front(t) + Across(t) + Shelf(t) + Top(t) + Outside(t) + Threshold(t))) + PlaneShapes.Circle(Drain(t)));
+
+    private Num Water(Trace? t = null) => t.Step("water up to the lower of walls and curb", "V", Measure.Capacity, PlaneShapes.Elementary,
+        Along(t) * Across(t) * Num.Min(Wall(t), Inside(t)));
+
+    private Num Along(Trace? t) => t.Given("L", length, Measure.Length);
+
+    private Num Across(Trace? t) => t.Given("W", width, Measure.Length);
+
+    private Num Shelf(Trace? t) => t.Given("g", ledge, Measure.Length);
+
+    private Num Wall(Trace? t) => t.Tape("h_w", Measurements.WallHeight);
+
+    private Num Inside(Trace? t) => t.Tape("h_i", Measurements.CurbInsideHeight);
+
+    private Num Top(Trace? t) => t.Tape("t_c", Measurements.CurbTopWidth);
+
+    private Num Threshold(Trace? t) => t.Tape("w_t", Measurements.ThresholdWidth);
+
+    private Num Outside(Trace? t) => t.Tape("h_o", Measurements.CurbOutsideHeight);
+
+    private Num Drain(Trace? t) => t.Tape("D_d", Measurements.DrainDiameter);
 }

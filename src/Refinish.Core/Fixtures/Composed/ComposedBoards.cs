@@ -87,9 +87,8 @@ internal static class ComposedBoards
         int count = tape.Count("Pieces");
         double length = tape.Of("Length");
         double width = tape.Of("Width");
-        double slope = tape.Of("Slope");
         double step = length + 0.1;
-        Expression openings = 0;
+        Num openings = 0;
         if (cups)
         {
             tape.Both("HingeCups", "CupDiameter");
@@ -100,16 +99,16 @@ internal static class ComposedBoards
             tape.Tape(tape["Pieces"] * tape.Rings("HingeCups", "CupDiameter"));
         }
 
-        IEnumerable<Plane> Row(double y) => Enumerable.Range(0, count).Select(i => Plane.Leaning(i * step, y, 0, slope, tape["Slope"]));
-        tape.Plates("fronts", FixtureZoneKind.Front, tape["Pieces"], tape["Length"], tape["Width"], Row(0), tape["ProfileFactor"]);
+        IEnumerable<Plane> Row(double y) => Enumerable.Range(0, count).Select(i => Plane.Leaning(i * step, y, 0, tape["Slope"]));
+        tape.Plates("fronts", FixtureZoneKind.Front, tape["Pieces"], tape["Length"], tape["Width"], Row(0), tape.Of("ProfileFactor"));
         if (tape.Count("Faces") == 2)
         {
             tape.Plates("backs", FixtureZoneKind.Front, tape["Pieces"], tape["Length"], tape["Width"],
-                Row(width + 0.1 + tape.Of("Thickness")), null, openings);
+                Row(width + 0.1 + tape.Of("Thickness")), openings: openings);
         }
 
         // Two edges look up and down as far as a door leans, two stand upright: upright on the whole.
-        Expression around = 2 * (tape["Length"] + tape["Width"]);
+        Num around = 2 * (tape["Length"] + tape["Width"]);
         tape.Surface("edges", FixtureZoneKind.Edge, tape["Pieces"] * around * tape["Thickness"], Math.PI / 2);
         SurfaceBand[] edges = [.. Row(0).SelectMany(front => Edges(front, length, width, tape.Of("Thickness")))];
         tape.Draw(mesh => mesh.AddFaces(edges));
@@ -144,7 +143,7 @@ internal static class ComposedBoards
         tape.Plates("ends", FixtureZoneKind.Edge, tape["OpenEnds"], tape["Depth"], tape["EdgeHeight"],
             [Plane.Right(length, 0, edge), Plane.Left(0, depth, edge)]);
         tape.Plate("board below", FixtureZoneKind.Front, tape["Length"], tape["ApronHeight"], Plane.Front(0, 0.02, edge - apron));
-        Expression below = apron > 0 ? tape["Length"] + (2 * tape["ApronHeight"]) : 0;
+        Num below = apron > 0 ? tape["Length"] + (2 * tape["ApronHeight"]) : 0;
         tape.Tape((2 * (tape["Length"] + tape["Depth"])) + below);
     }
 }

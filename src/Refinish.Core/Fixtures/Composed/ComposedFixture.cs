@@ -29,8 +29,6 @@ public sealed record ComposedFixture : IFixture
 {
     private readonly Composition parts;
     private readonly double area;
-    private readonly double edge;
-    private readonly double? water;
 
     /// <summary>Works a fixture out.</summary>
     /// <param name="kind">What it is.</param>
@@ -48,17 +46,13 @@ public sealed record ComposedFixture : IFixture
         ValueList<TakenReading> list = Guard.List(taken, nameof(taken));
         Taken = new ValueList<TakenReading>(list.OrderBy(reading => kind.PlaceOf(reading.Name, nameof(taken))));
         parts = new Composition(kind, Values(kind, Taken));
-        kind.Compose(parts);
         Patches = parts.Patches;
         Zones = PatchLedger.Zones(Patches);
-        area = Patches.Sum(patch => patch.Coated);
-        foreach (SurfacePatch patch in Patches)
+        area = PatchLedger.Coated(Patches);
+        if (Patches.FirstOrDefault(patch => patch.Coated <= 0) is SurfacePatch bare)
         {
-            Guard.Rule(patch.Coated > 0, nameof(taken), patch.Coated, Measure.Area, "openings that leave something of the " + patch.Name);
+            Guard.Rule(false, nameof(taken), bare.Coated, Measure.Area, "openings that leave something of the " + bare.Name);
         }
-
-        edge = parts.MaskedEdge;
-        water = parts.Water;
     }
 
     /// <summary>The kind, which says what is measured, coated and left bare.</summary>
@@ -88,10 +82,10 @@ public sealed record ComposedFixture : IFixture
     public Area CoatedArea => Area.FromSquareMeters(area);
 
     /// <inheritdoc/>
-    public Length MaskedEdge => Length.FromMeters(edge);
+    public Length MaskedEdge => Length.FromMeters(parts.MaskedEdge);
 
     /// <inheritdoc/>
-    public Volume? WaterCapacity => water is double held ? Volume.FromCubicMeters(held) : null;
+    public Volume? WaterCapacity => parts.Water is double held ? Volume.FromCubicMeters(held) : null;
 
     /// <inheritdoc/>
     public IReadOnlyList<SurfacePatch> Patches { get; }
@@ -120,7 +114,7 @@ public sealed record ComposedFixture : IFixture
     public TriangleMesh Tessellate(Length chordTolerance) => parts.Mesh(chordTolerance);
 
     /// <inheritdoc/>
-    public Workings Workings() => parts.Workings(area);
+    public Workings Workings() => parts.Workings();
 
     /// <summary>Whether the other is of the same kind with the same readings.</summary>
     /// <param name="other">The other fixture.</param>
@@ -134,7 +128,7 @@ public sealed record ComposedFixture : IFixture
     /// <summary>What it is, what gets coated and what it holds, in one line, in metric units.</summary>
     /// <returns>Text such as <c>window sill 1016 mm × 127 mm: 0.15323 m² coated</c>.</returns>
     public override string ToString() => Description + ": " + Measure.Area.Format(area) + " coated"
-        + (water is double held ? ", " + Measure.Capacity.Format(held) + " to the rim" : string.Empty);
+        + (parts.Water is double held ? ", " + Measure.Capacity.Format(held) + " to the rim" : string.Empty);
 
     private static Dictionary<string, double> Values(ComposedKind kind, IReadOnlyList<TakenReading> taken)
     {

@@ -140,7 +140,7 @@ internal static class ComposedSanitary
     {
         tape.AtMost("OpeningLength", tape.Of("RimLength"), "the length over the rim");
         tape.AtMost("OpeningWidth", tape.Of("RimWidth"), "the width over the rim");
-        Expression opening = PlaneShapes.Ellipse(tape["OpeningLength"], tape["OpeningWidth"]);
+        Num opening = PlaneShapes.Ellipse(tape["OpeningLength"], tape["OpeningWidth"]);
         Body(tape, opening, tape.Of("OpeningLength"), tape.Of("OpeningWidth"));
         double width = tape.Of("TankWidth");
         double height = tape.Of("TankHeight");
@@ -182,7 +182,7 @@ internal static class ComposedSanitary
     }
 
     /// <summary>Rim and outside down to the foot; the shape stands over the middle of its foot.</summary>
-    private static void Body(Composition tape, Expression opening, double openingLength, double openingWidth, Expression? holes = null)
+    private static void Body(Composition tape, Num opening, double openingLength, double openingWidth, Num holes = default)
     {
         double high = tape.Of("RimHeight");
         SuperellipseBasin body = new(
@@ -191,7 +191,7 @@ internal static class ComposedSanitary
         SurfaceBand rim = SurfaceBand.Ruled(
             FixtureZoneKind.Rim, turn => new(openingWidth / 2 * Math.Cos(turn), openingLength / 2 * Math.Sin(turn), high),
                 turn => body.Point(true, turn));
-        tape.Shell("outside", body, PlanCurve.Turn, tape["ProfileFactor"], null, rim);
+        tape.Shell("outside", body, PlanCurve.Turn, tape.Of("ProfileFactor"), default, rim);
         tape.Tape(PlaneShapes.EllipseEdge(tape["FootLength"], tape["FootWidth"]));
     }
 
@@ -206,8 +206,8 @@ internal static class ComposedSanitary
         SurfaceBand top = SurfaceBand.Ruled(
             FixtureZoneKind.Top, turn => body.Point(true, turn) with { Y = 0 }, turn => body.Point(true, turn));
         double[] half = [Math.PI, 3 * Math.PI / 2, 2 * Math.PI];
-        tape.Shell("outside", body, half, tape["ProfileFactor"], PlaneShapes.Ellipse(tape["OpeningWidth"], tape["OpeningHeight"]), top);
-        Expression side = Expression.Sqrt(Expression.Square(tape["Height"]) + Expression.Square((tape["Width"] - tape["BaseWidth"]) / 2));
+        tape.Shell("outside", body, half, tape.Of("ProfileFactor"), PlaneShapes.Ellipse(tape["OpeningWidth"], tape["OpeningHeight"]), top);
+        Num side = Num.Sqrt(Num.Square(tape["Height"]) + Num.Square((tape["Width"] - tape["BaseWidth"]) / 2));
         tape.Tape(tape["Width"] + (2 * side) + (PlaneShapes.EllipseEdge(tape["BaseWidth"], 2 * tape["BaseProjection"]) / 2));
         tape.Tape(PlaneShapes.EllipseEdge(tape["OpeningWidth"], tape["OpeningHeight"]));
     }
@@ -222,11 +222,11 @@ internal static class ComposedSanitary
             "0, or at least as wide as the foot on it, " + Measure.Length.Format(foot));
         double spacing = 2 * Math.Max(tape.Of("TopGirth") / Math.PI, Math.Max(foot, tape.Of("PadDiameter")));
         tape.Frustums("feet", FixtureZoneKind.Foot, tape["Feet"], tape["BottomGirth"], tape["TopGirth"], tape["FootHeight"],
-            tape["ReliefFactor"], pad, spacing);
-        Expression round = PlaneShapes.Circle(tape["PadDiameter"]);
+            tape.Of("ReliefFactor"), pad, spacing);
+        Num round = PlaneShapes.Circle(tape["PadDiameter"]);
         if (pads)
         {
-            Expression stands = Expression.Square(tape["BottomGirth"]) / (4 * Expression.Pi());
+            Num stands = Num.Square(tape["BottomGirth"]) / (4 * tape.Trace.Pi());
             tape.Surface("pads, top", FixtureZoneKind.Foot, tape["Feet"] * (PlaneShapes.Disc(tape["PadDiameter"]) - stands), 0);
             tape.Rings(FixtureZoneKind.Foot, tape.Count("Feet"), foot, tape.Of("PadDiameter"), pad, spacing);
             if (pad > 0)

@@ -124,7 +124,7 @@ internal static class ComposedShowers
         tape.AtMost("SeatFall", depth / 4, "a quarter of the seat's depth");
         Guard.Rule(fall <= upstand || upstand == 0, "UpstandHeight", upstand, Measure.Length,
             "0, or at least the SeatFall of " + Measure.Length.Format(fall));
-        tape.Plate("floor", FixtureZoneKind.Floor, tape["FloorLength"], tape["FloorWidth"], Plane.Level(0, 0, 0), tape["TextureFactor"],
+        tape.Plate("floor", FixtureZoneKind.Floor, tape["FloorLength"], tape["FloorWidth"], Plane.Level(0, 0, 0), tape.Of("TextureFactor"),
             PlaneShapes.Disc(tape["DrainDiameter"]));
         tape.Plate("back wall", FixtureZoneKind.Wall, tape["FloorLength"], tape["WallHeight"], Plane.Front(0, width, 0));
         tape.Plate("end wall", FixtureZoneKind.Wall, tape["FloorWidth"], tape["WallHeight"], Plane.Right(0, 0, 0));
@@ -133,12 +133,12 @@ internal static class ComposedShowers
             Plane.Level(0, -tape.Of("CurbTopWidth"), curb));
         tape.Plate("curb, outside", FixtureZoneKind.Curb, tape["FloorLength"], tape["CurbOutsideHeight"],
             Plane.Front(0, -tape.Of("CurbTopWidth"), foot));
-        Expression slope = Expression.Arctan(tape["SeatFall"] / tape["SeatDepth"]);
-        Expression slant = Expression.Sqrt(Expression.Square(tape["SeatDepth"]) + Expression.Square(tape["SeatFall"]));
+        Num slope = Num.Arctan(tape["SeatFall"] / tape["SeatDepth"]);
+        Num slant = Num.Sqrt(Num.Square(tape["SeatDepth"]) + Num.Square(tape["SeatFall"]));
         tape.Plate("seat", FixtureZoneKind.Seat, slant, tape["FloorWidth"], Rising(length, seat, slope));
         tape.Plate("seat's front to the floor", FixtureZoneKind.Front, tape["FloorWidth"], tape["SeatHeight"],
             Plane.Left(length, width, 0));
-        Expression end = tape["SeatDepth"] * (
+        Num end = tape["SeatDepth"] * (
             tape["SeatHeight"] + (tape["SeatFall"] / 2) + tape["CurbOutsideHeight"] - tape["CurbInsideHeight"]);
         tape.Surface("seat's end to the room", FixtureZoneKind.Front, end, Math.PI / 2);
         SurfaceBand endFace = SurfaceBand.Face(
@@ -146,10 +146,10 @@ internal static class ComposedShowers
                 new(length, 0, seat));
         tape.Draw(mesh => mesh.AddFaces(endFace));
         Upstand(tape, length, width, seat, fall, depth, upstand);
-        Expression level = Expression.Min(tape["WallHeight"], tape["CurbInsideHeight"]);
+        Num level = Num.Min(tape["WallHeight"], tape["CurbInsideHeight"]);
         tape.Holds(tape["FloorLength"] * tape["FloorWidth"] * level);
         tape.Tape((2 * (tape["FloorLength"] + tape["SeatDepth"])) + (2 * tape["FloorWidth"]));
-        Expression seatEnd = tape["SeatHeight"] + tape["SeatFall"] + tape["CurbOutsideHeight"] - tape["CurbInsideHeight"];
+        Num seatEnd = tape["SeatHeight"] + tape["SeatFall"] + tape["CurbOutsideHeight"] - tape["CurbInsideHeight"];
         tape.Tape(tape["CurbTopWidth"] + tape["CurbOutsideHeight"] + seatEnd + PlaneShapes.Circle(tape["DrainDiameter"]));
     }
 
@@ -161,7 +161,7 @@ internal static class ComposedShowers
             return;
         }
 
-        Expression rest = tape["UpstandHeight"] - tape["SeatFall"];
+        Num rest = tape["UpstandHeight"] - tape["SeatFall"];
         tape.Tape(rest);
         tape.Surface("upstand behind the seat", FixtureZoneKind.Wall,
             tape["SeatDepth"] * (tape["UpstandHeight"] - (tape["SeatFall"] / 2)), Math.PI / 2);
@@ -185,11 +185,8 @@ internal static class ComposedShowers
     private static Plane Rear(double x, double y, double z) => new(new(x, y, z), new(-1, 0, 0), new(0, 0, 1), Math.PI / 2);
 
     // Rising to the right from a line along y.
-    private static Plane Rising(double x, double z, Expression slope)
-    {
-        double angle = slope.Evaluate();
-        return new(new(x, 0, z), new(Math.Cos(angle), 0, Math.Sin(angle)), new(0, 1, 0), angle, slope);
-    }
+    private static Plane Rising(double x, double z, Num slope) =>
+        new(new(x, 0, z), new(Math.Cos(slope.Value), 0, Math.Sin(slope.Value)), new(0, 1, 0), slope);
 
     private static void WallPanels(Composition tape)
     {
@@ -216,11 +213,11 @@ internal static class ComposedShowers
         tape.AtMost("NicheHeight", high, "the height of the panels");
         tape.AtMost("WindowHeight", high, "the height of the panels");
         tape.AtMost("ShelfThickness", high, "the height of the panels");
-        Expression panels = tape["BackLength"] + (2 * tape["SideLength"]);
-        Expression window = tape["WindowLength"] * tape["WindowHeight"];
-        Expression covered = (tape["Shelves"] * tape["ShelfLength"] * tape["ShelfThickness"])
+        Num panels = tape["BackLength"] + (2 * tape["SideLength"]);
+        Num window = tape["WindowLength"] * tape["WindowHeight"];
+        Num covered = (tape["Shelves"] * tape["ShelfLength"] * tape["ShelfThickness"])
             + (tape["Niches"] * tape["NicheLength"] * tape["NicheHeight"]) + window;
-        tape.Surface("panels", FixtureZoneKind.Wall, panels * tape["Height"], Math.PI / 2, factor: tape["ProfileFactor"],
+        tape.Surface("panels", FixtureZoneKind.Wall, panels * tape["Height"], Math.PI / 2, factor: tape.Of("ProfileFactor"),
             openings: covered);
         List<SurfaceBand> walls = [SurfaceBand.Upright(FixtureZoneKind.Wall, 0, 0, back, 0, 0, high)];
         if (side > 0)
@@ -235,7 +232,7 @@ internal static class ComposedShowers
                 [Plane.Front(-turn, -side, 0), Plane.Front(back, -side, 0)]);
         Shelves(tape, back, high);
         Niches(tape, back);
-        Expression free = 2 * tape["Height"];
+        Num free = 2 * tape["Height"];
         tape.Tape((2 * (panels + (tape["Returns"] * tape["ReturnWidth"]))) + free + (2 * (tape["WindowLength"] + tape["WindowHeight"])));
     }
 
@@ -247,7 +244,7 @@ internal static class ComposedShowers
         double thick = tape.Of("ShelfThickness");
         double x = (back - length) / 2;
         double[] heights = [.. Enumerable.Range(1, count).Select(i => high * i / (count + 1))];
-        Expression n = tape["Shelves"];
+        Num n = tape["Shelves"];
         tape.Plates("shelves, top", FixtureZoneKind.Top, n, tape["ShelfLength"], tape["ShelfDepth"],
             heights.Select(z => Plane.Level(x, -depth, z + thick)));
         tape.Plates("shelves, front", FixtureZoneKind.Edge, n, tape["ShelfLength"], tape["ShelfThickness"],
@@ -262,8 +259,8 @@ internal static class ComposedShowers
     // A flank above looks down as much as the one below looks up: upright on the whole. They are drawn beside the wall.
     private static void Niches(Composition tape, double back)
     {
-        Expression l = tape["NicheLength"];
-        Expression h = tape["NicheHeight"];
+        Num l = tape["NicheLength"];
+        Num h = tape["NicheHeight"];
         tape.Surface("niches, inside", FixtureZoneKind.Wall, tape["Niches"] * ((2 * (l + h) * tape["NicheDepth"]) + (l * h)), Math.PI / 2);
         double length = tape.Of("NicheLength");
         double depth = tape.Of("NicheDepth");
@@ -288,8 +285,8 @@ internal static class ComposedShowers
         tape.AtMost("LightDiameter", shorter, "the ceiling's shorter side");
         Guard.Rule(Math.Max(tape.Of("VentLength"), tape.Of("VentWidth")) <= longer, "VentLength", tape.Of("VentLength"), Measure.Length,
             "a vent that fits the ceiling");
-        Expression vent = tape["VentLength"] * tape["VentWidth"];
-        tape.Plate("ceiling", FixtureZoneKind.Ceiling, tape["Width"], tape["Length"], Plane.Underside(0, 0, 0), null,
+        Num vent = tape["VentLength"] * tape["VentWidth"];
+        tape.Plate("ceiling", FixtureZoneKind.Ceiling, tape["Width"], tape["Length"], Plane.Underside(0, 0, 0), openings:
             tape.Discs("Lights", "LightDiameter") + vent);
         tape.Tape((2 * (tape["Length"] + tape["Width"])) + tape.Rings("Lights", "LightDiameter")
             + (2 * (tape["VentLength"] + tape["VentWidth"])));

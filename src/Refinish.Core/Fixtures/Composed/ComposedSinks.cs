@@ -133,7 +133,7 @@ internal static class ComposedSinks
         tape.Both("FaucetHoles", "FaucetHoleDiameter");
         double together = bowls.Sum(bowl => tape.Of(bowl.Prefix + "BowlLength"));
         tape.AtMost("BowlLength", length - together + tape.Of("BowlLength"), "what the rim's length leaves");
-        Expression mouths = Expression.Sum(bowls.Select(bowl => PlaneShapes.RoundedRectangle(
+        Num mouths = Num.Sum(bowls.Select(bowl => PlaneShapes.RoundedRectangle(
             tape[bowl.Prefix + "BowlLength"], tape[bowl.Prefix + "BowlWidth"], tape["BowlCornerRadius"])));
         tape.Surface(
             bowls.Length > 1 ? "deck and divider" : "deck", FixtureZoneKind.Rim, (tape["Length"] * tape["Width"]) - mouths, 0,
@@ -177,7 +177,7 @@ internal static class ComposedSinks
         tape.AtMost("LeftReturn", right, "the length along the right wall");
         tape.AtMost("RightReturn", left, "the length along the left wall");
         CornerPlan plan = new(left, right, tape.Of("LeftReturn"), tape.Of("RightReturn"), tape.Of("FrontBow"));
-        tape.AtMost("FrontBow", plan.Chord / 2, "half of the straight line across the front");
+        tape.AtMost("FrontBow", plan.Chord().Value / 2, "half of the straight line across the front");
         SuperellipseBasin mouth = new(tape.Of("BowlLength") / 2, tape.Of("BowlWidth") / 2, 2, 1, 1, 2, 1);
         Guard.Rule(
             plan.Holds(mouth), "BowlLength", tape.Of("BowlLength"), Measure.Length,
@@ -185,13 +185,13 @@ internal static class ComposedSinks
         tape.AtMost("DrainDiameter", Math.Min(tape.Of("BowlLength"), tape.Of("BowlWidth")) / 2, "half of the bowl's narrower side");
         tape.AtMost("OverflowDiameter", tape.Of("BowlDepth"), "the bowl's depth");
         tape.Surface(
-            "rim", FixtureZoneKind.Rim, plan.DeckFormula() - PlaneShapes.Ellipse(tape["BowlLength"], tape["BowlWidth"]), 0,
+            "rim", FixtureZoneKind.Rim, plan.Deck(tape.Trace) - PlaneShapes.Ellipse(tape["BowlLength"], tape["BowlWidth"]), 0,
             openings: tape.Discs("FaucetHoles", "FaucetHoleDiameter"));
         tape.EllipsoidBowl(
             "bowl", "BowlLength", "BowlWidth", "BowlDepth",
                 PlaneShapes.Disc(tape["DrainDiameter"]) + PlaneShapes.Disc(tape["OverflowDiameter"]),
             default, plan.Breaks(mouth), FixtureZoneKind.Rim, point => plan.Towards(point, 0));
-        tape.Surface("outside", FixtureZoneKind.Outside, plan.FrontFormula() * tape["SkirtHeight"], Math.PI / 2);
+        tape.Surface("outside", FixtureZoneKind.Outside, plan.Front(tape.Trace) * tape["SkirtHeight"], Math.PI / 2);
         double low = -tape.Of("SkirtHeight");
         if (low < 0)
         {
@@ -199,7 +199,7 @@ internal static class ComposedSinks
             tape.Draw(mesh => mesh.Add([0, 1, 2, 3], skirt));
         }
 
-        tape.Tape(tape["LeftWall"] + tape["RightWall"] + plan.FrontFormula() + (2 * tape["SkirtHeight"]));
+        tape.Tape(tape["LeftWall"] + tape["RightWall"] + plan.Front(tape.Trace) + (2 * tape["SkirtHeight"]));
         tape.Tape(PlaneShapes.Circle(tape["DrainDiameter"]) + PlaneShapes.Circle(tape["OverflowDiameter"])
             + tape.Rings("FaucetHoles", "FaucetHoleDiameter"));
     }

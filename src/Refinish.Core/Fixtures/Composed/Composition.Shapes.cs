@@ -7,10 +7,12 @@ namespace Refinish.Fixtures;
 /// <content>Bowls, shells and columns.</content>
 internal sealed partial class Composition
 {
-    /// <summary>Round holes alike: together, and round about.</summary>
-    public Expression Discs(string count, string diameter) => this[count] * PlaneShapes.Disc(this[diameter]);
+    private static readonly Source Slices = Source.Derived("slices of an ellipsoid");
 
-    public Expression Rings(string count, string diameter) => this[count] * PlaneShapes.Circle(this[diameter]);
+    /// <summary>Round holes alike: together, and round about.</summary>
+    public Num Discs(string count, string diameter) => this[count] * PlaneShapes.Disc(this[diameter]);
+
+    public Num Rings(string count, string diameter) => this[count] * PlaneShapes.Circle(this[diameter]);
 
     /// <summary>One turn of an ellipse by its own parameter, broken where the corners of a rectangle round it lie.</summary>
     public static double[] CornerTurns(double length, double width, double cellLength, double cellWidth)
@@ -25,31 +27,26 @@ internal sealed partial class Composition
     /// level
     /// rectangle that is drawn and not added.
     /// </summary>
-    public void RoundedBowl(string name, RuledBasin basin, Expression drain, MeshPoint centre, double cellLength, double cellWidth)
+    public void RoundedBowl(string name, RuledBasin basin, Num drain, MeshPoint centre, double cellLength, double cellWidth)
     {
-        RuledBasinPatches inside = new(basin, 0, 0);
-        SurfacePatch[] faces = [.. inside.Patches.Where(patch => patch.Step.Value != 0)];
-        Expression area = Expression.Sum(faces.Select(face => face.Step.Result()));
-        Expression tilt = Expression.Sum(faces.Select(face => face.Step.Result() * face.SlopeFormula));
-        List<WorkingStep> steps = [.. inside.Before, .. faces.Select(face => face.Step)];
-        Expression whole = area;
-        if (basin.Cove > 0)
+        Num slope = 0;
+        Num whole = Part(name, ", faces", basin.Lines, own =>
         {
-            // Its corners are cones, where the over-reading is exact.
-            RuledBasinExpressions symbols = new(basin);
-            WorkingStep versine = symbols.CornerVersine();
-            WorkingStep excess = symbols.CoveExcess(symbols.CornerSlopeTangent(), versine);
-            steps.AddRange([versine, excess]);
-            whole -= excess.Result();
-        }
+            Num area = 0;
+            Num tilt = 0;
+            foreach (SurfacePatch face in PatchLedger.Present(basin.Patches(0, 0)))
+            {
+                Num plain = face.Plain(own);
+                area += plain;
+                tilt += plain * face.Slope(own, plain);
+            }
 
-        Part(new Workings(name + ", faces", steps));
-        Surface(
-            name, FixtureZoneKind.Bowl, whole, (basin.WallTilt + basin.FloorTilt) / basin.Interior, tilt / area,
-            basin.Interior - (basin.Cove > 0 ? basin.CoveOverestimate : 0), RuledBasin.CornerError, null, PlaneShapes.Disc(drain),
-            RuledBasinExpressions.Loft);
-        Workings water = RecessedBathtubWorkings.Capacity(basin, basin.Depth);
-        Holds(new Workings(name + ", water", water.Steps));
+            // Its corners are cones, where the over-reading of the cove is exact.
+            slope = tilt / area;
+            return basin.Cove > 0 ? area - basin.CoveOverestimate(own) : area;
+        });
+        Surface(name, FixtureZoneKind.Bowl, whole, slope, 1, PlaneShapes.Disc(drain), RuledBasin.CornerError, RuledBasin.Loft);
+        Holds(Part(name, ", water", basin.RunsAndSlopes, own => basin.Water(own.Given("h", basin.Depth, Measure.Length), own)));
         RuledBasinSurface surface = new(basin);
         MeshPoint shift = centre with { Z = centre.Z - basin.Depth };
         SurfaceBand[] bowl = [.. surface.Bands().Select(band => Moved(band with { Zone = FixtureZoneKind.Bowl }, shift))];
@@ -62,20 +59,16 @@ internal sealed partial class Composition
 
     /// <summary>A bowl that is half an ellipsoid; a ring goes from its mouth to an outline where one is given.</summary>
     public void EllipsoidBowl(
-        string name, string length, string width, string depth, Expression openings, MeshPoint centre, double[] breaks,
+        string name, string length, string width, string depth, Num openings, MeshPoint centre, double[] breaks,
         FixtureZoneKind ringZone = FixtureZoneKind.Rim, Func<MeshPoint, MeshPoint>? outline = null)
     {
         HalfEllipsoid bowl = new(Of(length) / 2, Of(width) / 2, Of(depth));
-        HalfEllipsoidExpressions symbols = new(bowl);
-        double area = bowl.Area;
-        Expression surface = symbols.Area();
+        Num area = bowl.Area(Trace);
         Surface(
-            name, FixtureZoneKind.Bowl, surface, bowl.Tilt / area, symbols.Tilt() / Expression.Quantity("S", area, Measure.Area), area,
-            HalfEllipsoid.Error, null, openings, HalfEllipsoid.Carlson);
-        Expression level = Expression.Quantity("h", bowl.C, Measure.Length);
-        Holds(new Workings(name + ", water",
-            [new("water up to the rim", "V", symbols.Capacity(level), bowl.Capacity(bowl.C), Measure.Capacity,
-                Source.Derived("slices of an ellipsoid"))]));
+            name, FixtureZoneKind.Bowl, area, bowl.Tilt(Trace) / Trace.Given("S", area.Value, Measure.Area), 1, openings, HalfEllipsoid.Error,
+            HalfEllipsoid.Carlson);
+        Holds(Part(name, ", water", [], own => own.Step(
+            "water up to the rim", "V", Measure.Capacity, Slices, bowl.Capacity(own.Given("h", bowl.C, Measure.Length), own))));
         SurfaceBand inside = Moved(BowlSurface.Inside(FixtureZoneKind.Bowl, Mouth, bowl.C), centre);
         SurfaceBand[] ring = outline is null
             ? []
@@ -90,33 +83,29 @@ internal sealed partial class Composition
     /// The outside between two level ellipses, the upper one at the rim, seen from without; a part of a turn from a plane through the
     /// middle.
     /// </summary>
-    public void Shell(string name, SuperellipseBasin body, double[] turns, Expression factor, Expression? openings,
-        params SurfaceBand[] above)
+    public void Shell(string name, SuperellipseBasin body, double[] turns, double factor, Num openings, params SurfaceBand[] above)
     {
-        SurfacePatch wall = new SuperellipseBasinExpressions(body).Patches(0, 0)[1];
         double share = (turns[turns.Length - 1] - turns[0]) / (2 * Math.PI);
-        Part(new Workings(name + ", all round", [wall.Step]));
+        Num whole = Part(name, ", all round", [], body.Walls);
         Surface(
-            name, FixtureZoneKind.Outside, share == 1 ? wall.Step.Result() : wall.Step.Result() * share,
-            Math.PI - wall.SlopeFromHorizontal.Radians, Expression.Pi() - wall.SlopeFormula, wall.Step.Value * share,
-            SuperellipseBasin.Error, factor, openings, wall.Step.Source);
+            name, FixtureZoneKind.Outside, share == 1 ? whole : whole * share, Trace.Pi() - (body.WallTilt(Trace) / whole), factor, openings,
+            SuperellipseBasin.Error, SuperellipseBasin.Loft);
         SurfaceBand inside = SurfaceBand.Ruled(FixtureZoneKind.Outside, turn => body.Point(false, turn), turn => body.Point(true, turn));
         Draw(mesh => mesh.Add(turns, [.. above, BowlSurface.Outside(inside)]));
     }
 
     /// <summary>Frustums alike by their girths, as a tape goes round them: the outside of a cone between two heights.</summary>
     public void Frustums(
-        string name, FixtureZoneKind zone, Expression copies, Expression lower, Expression upper, Expression height, Expression factor,
-            double low, double spacing)
+        string name, FixtureZoneKind zone, Num copies, Num lower, Num upper, Num height, double factor, double low,
+        double spacing)
     {
-        Expression taper = (lower - upper) / (2 * Expression.Pi());
-        Expression slant = Expression.Sqrt(Expression.Square(height) + Expression.Square(taper));
-        Expression slope = 2 * Expression.Arctan((slant - taper) / height);
-        Surface(name, zone, copies * (lower + upper) / 2 * slant, slope.Evaluate(), slope, factor: factor);
-        double bottom = lower.Evaluate() / Math.PI;
-        double top = upper.Evaluate() / Math.PI;
-        double high = low + height.Evaluate();
-        for (int i = 0; i < (int)Math.Round(copies.Evaluate()); i++)
+        Num taper = (lower - upper) / (2 * Trace.Pi());
+        Num slant = Num.Sqrt(Num.Square(height) + Num.Square(taper));
+        Surface(name, zone, copies * (lower + upper) / 2 * slant, 2 * Num.Arctan((slant - taper) / height), factor);
+        double bottom = lower.Value / Math.PI;
+        double top = upper.Value / Math.PI;
+        double high = low + height.Value;
+        for (int i = 0; i < (int)Math.Round(copies.Value); i++)
         {
             MeshPoint centre = new(i * spacing, 0, 0);
             SurfaceBand band = SurfaceBand.Ruled(

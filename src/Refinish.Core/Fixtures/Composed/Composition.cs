@@ -1,6 +1,5 @@
 using System;
 using System.Collections.Generic;
-using System.Globalization;
 using System.Linq;
 
 namespace Refinish.Fixtures;
@@ -9,23 +8,37 @@ namespace Refinish.Fixtures;
 /// Puts a fixture together from measured parts: each adds its patch, the edge that is taped, the water it holds and its place in the mesh.
 /// Lengths in SI; x to the right, y away from the viewer at the front, z up.
 /// </summary>
-internal sealed partial class Composition(ComposedKind kind, IReadOnlyDictionary<string, double> values)
+internal sealed partial class Composition
 {
+    private readonly ComposedKind kind;
+    private readonly IReadOnlyDictionary<string, double> values;
     private readonly List<SurfacePatch> patches = [];
-    private readonly List<WorkingStep> before = [];
+    private readonly List<Func<Trace, Num>> before = [];
     private readonly List<Workings> parts = [];
-    private readonly List<Expression> edges = [];
-    private readonly List<Expression> waters = [];
     private readonly List<Action<Tessellation>> drawings = [];
+    private Num edge;
+    private Num? water;
+    private Composition? traced;
+
+    /// <summary>Puts the parts of a kind together; with a trace every number carries its formula.</summary>
+    public Composition(ComposedKind kind, IReadOnlyDictionary<string, double> values, Trace? trace = null)
+    {
+        this.kind = kind;
+        this.values = values;
+        Trace = trace;
+        kind.Compose(this);
+    }
 
     public IReadOnlyList<SurfacePatch> Patches => new ValueList<SurfacePatch>(patches);
 
-    public double MaskedEdge => Expression.Sum(edges).Evaluate();
+    public double MaskedEdge => edge.Value;
 
-    public double? Water => waters.Count == 0 ? null : Expression.Sum(waters).Evaluate();
+    public double? Water => water?.Value;
 
-    /// <summary>A reading as a leaf of a formula.</summary>
-    public Expression this[string reading] => Expression.Quantity(reading, values[reading], kind.Reading(reading).Measure);
+    public Trace? Trace { get; }
+
+    /// <summary>A reading for a formula.</summary>
+    public Num this[string reading] => Trace.Given(reading, values[reading], kind.Reading(reading).Measure);
 
     /// <summary>A reading in SI.</summary>
     public double Of(string reading) => values[reading];
@@ -36,14 +49,8 @@ internal sealed partial class Composition(ComposedKind kind, IReadOnlyDictionary
     public int Count(string reading) => (int)Math.Round(values[reading]);
 
     /// <summary>A rule between two readings; the refusal names the one that cannot be.</summary>
-    public void AtMost(string reading, double limit, string what)
-    {
-        if (values[reading] > limit * (1 + PlaneShapes.LastDigits))
-        {
-            Measure measure = kind.Reading(reading).Measure;
-            Guard.Rule(false, reading, values[reading], measure, "at most " + measure.Format(limit) + ", " + what);
-        }
-    }
+    public void AtMost(string reading, double limit, string what) =>
+        TapeRules.AtMost(values[reading], limit * (1 + PlaneShapes.LastDigits), reading, what, kind.Reading(reading).Measure);
 
     /// <summary>Two readings of one part: where one is 0, so is the other.</summary>
     public void Both(string first, string second)
@@ -56,66 +63,57 @@ internal sealed partial class Composition(ComposedKind kind, IReadOnlyDictionary
     }
 
     /// <summary>Edges that are taped.</summary>
-    public void Tape(Expression edge) => edges.Add(edge);
+    public void Tape(Num more) => edge += more;
 
     /// <summary>A surface by its formula; one of no area is not there.</summary>
     public void Surface(
-        string name, FixtureZoneKind zone, Expression area, double slope, Expression? slopeFormula = null, double? value = null,
-        double error = 0, Expression? factor = null, Expression? openings = null, Source? source = null)
+        string name, FixtureZoneKind zone, Num area, Num slope, double factor = 1, Num openings = default, double error = 0,
+        Source? source = null)
     {
-        double plain = value ?? area.Evaluate();
-        if (plain == 0)
+        if (area.Value == 0)
         {
             return;
         }
 
-        string index = (patches.Count + 1).ToString(CultureInfo.InvariantCulture);
-        WorkingStep step = new(name, "A_" + index, area, plain, Measure.Area, source ?? PlaneShapes.Elementary);
-        double open = openings?.Evaluate() ?? 0;
-        if (openings is not null && open > 0)
+        int place = patches.Count;
+        if (openings.Value > 0)
         {
-            before.Add(new("openings of " + name, "A_open", openings, open, Measure.Area, PlaneShapes.Elementary));
+            before.Add(own => own.Step("openings of " + name, "A_open", Measure.Area, PlaneShapes.Elementary, openings));
         }
 
-        patches.Add(new SurfacePatch(step, zone, slope, slopeFormula, error, factor?.Evaluate() ?? 1, open));
+        patches.Add(new SurfacePatch(
+            own => own is null ? area : own.Step(
+                name, "A_" + Figures.Fixed(place + 1, 0), Measure.Area, source ?? PlaneShapes.Elementary,
+                area.IsTraced ? area : new Num(area.Value, Traced().patches[place].Step.Formula)),
+            zone, (own, _) => slope.IsTraced ? slope : own.Lying(slope.Value), error, factor, openings.Value));
     }
 
     /// <summary>A flat rectangle.</summary>
     public void Plate(
-        string name, FixtureZoneKind zone, Expression along, Expression across, Plane place, Expression? factor = null,
-        Expression? openings = null) => Plates(name, zone, 1, along, across, [place], factor, openings);
+        string name, FixtureZoneKind zone, Num along, Num across, Plane place, double factor = 1, Num openings = default) =>
+        Plates(name, zone, 1, along, across, [place], factor, openings);
 
     /// <summary>Flat rectangles alike, as many as the count says.</summary>
     public void Plates(
-        string name, FixtureZoneKind zone, Expression count, Expression along, Expression across, IEnumerable<Plane> places,
-        Expression? factor = null, Expression? openings = null)
+        string name, FixtureZoneKind zone, Num count, Num along, Num across, IEnumerable<Plane> places, double factor = 1,
+        Num openings = default)
     {
-        Expression area = count.Evaluate() == 1 ? along * across : count * along * across;
-        double u = along.Evaluate();
-        double v = across.Evaluate();
-        if (area.Evaluate() == 0)
+        Num area = count.Value == 1 ? along * across : count * along * across;
+        if (area.Value == 0)
         {
             return;
         }
 
-        Plane[] drawn = [.. places.Take((int)Math.Round(count.Evaluate()))];
-        Surface(name, zone, area, drawn[0].Slope, drawn[0].SlopeFormula, null, 0, factor, openings);
-        SurfaceBand[] faces = [.. drawn.Select(place => place.Face(zone, u, v))];
-        drawings.Add(mesh => mesh.AddFaces(faces));
+        Plane[] drawn = [.. places.Take((int)Math.Round(count.Value))];
+        Surface(name, zone, area, drawn[0].Slope, factor, openings);
+        SurfaceBand[] faces = [.. drawn.Select(place => place.Face(zone, along.Value, across.Value))];
+        Draw(mesh => mesh.AddFaces(faces));
     }
 
     public void Draw(Action<Tessellation> drawing) => drawings.Add(drawing);
 
-    public void Part(Workings workings) => parts.Add(workings);
-
-    /// <summary>Water that one part holds, by a step of its own derivation.</summary>
-    public void Holds(Workings water)
-    {
-        parts.Add(water);
-        waters.Add(water.Steps[water.Steps.Count - 1].Result());
-    }
-
-    public void Holds(Expression water) => waters.Add(water);
+    /// <summary>Water that one part holds.</summary>
+    public void Holds(Num more) => water = water is Num held ? held + more : more;
 
     public TriangleMesh Mesh(UnitsNet.Length chordTolerance)
     {
@@ -128,16 +126,34 @@ internal sealed partial class Composition(ComposedKind kind, IReadOnlyDictionary
         return mesh.Mesh();
     }
 
-    public Workings Workings(double coated)
+    public Workings Workings()
     {
-        List<WorkingStep> after = [
-            new("edge to be taped", "P_mask", Expression.Sum(edges), MaskedEdge, Measure.Length, PlaneShapes.Elementary)];
-        if (Water is double water)
+        Composition own = Traced();
+        List<Func<Trace, Num>> after =
+            [t => t.Step("edge to be taped", "P_mask", Measure.Length, PlaneShapes.Elementary, own.edge)];
+        if (own.water is Num held)
         {
-            after.Add(new("water up to the rim", "V", Expression.Sum(waters), water, Measure.Capacity, PlaneShapes.Elementary));
+            after.Add(t => t.Step("water up to the rim", "V", Measure.Capacity, PlaneShapes.Elementary, held));
         }
 
         string name = kind.Name;
-        return PatchLedger.Write(char.ToUpperInvariant(name[0]) + name.Substring(1), patches, coated, before, after, parts);
+        return PatchLedger.Write(
+            char.ToUpperInvariant(name[0]) + name.Substring(1), own.patches, own.before, after, own.parts);
+    }
+
+    // The same with formulas.
+    private Composition Traced() => traced ??= new(kind, values, new Trace());
+
+    /// <summary>A result with a derivation of its own, which the fixture's rests on.</summary>
+    private Num Part(string name, string what, IEnumerable<Func<Trace, Num>> before, Func<Trace?, Num> result)
+    {
+        if (Trace is null)
+        {
+            return result(null);
+        }
+
+        Num found = 0;
+        parts.Add(Trace.Of(name + what, [.. before, own => found = result(own)]));
+        return found;
     }
 }

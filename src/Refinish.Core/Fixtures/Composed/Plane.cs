@@ -4,7 +4,7 @@ namespace Refinish.Fixtures;
 
 /// <summary>Where a flat rectangle lies: its first corner, the ways along its sides, and its slope; seen from the coated side it is
 /// anticlockwise.</summary>
-internal readonly record struct Plane(MeshPoint At, MeshPoint Along, MeshPoint Across, double Slope, Expression? SlopeFormula = null)
+internal readonly record struct Plane(MeshPoint At, MeshPoint Along, MeshPoint Across, Num Slope)
 {
     private static readonly MeshPoint X = new(1, 0, 0);
     private static readonly MeshPoint Y = new(0, 1, 0);
@@ -25,8 +25,8 @@ internal readonly record struct Plane(MeshPoint At, MeshPoint Along, MeshPoint A
     public static Plane Right(double x, double y, double z) => new(new(x, y, z), Y, Z, Math.PI / 2);
 
     /// <summary>Rising from the front edge to the back by an angle.</summary>
-    public static Plane Leaning(double x, double y, double z, double slope, Expression formula) =>
-        new(new(x, y, z), X, new(0, Math.Cos(slope), Math.Sin(slope)), slope, formula);
+    public static Plane Leaning(double x, double y, double z, Num slope) =>
+        new(new(x, y, z), X, new(0, Math.Cos(slope.Value), Math.Sin(slope.Value)), slope);
 
     public Plane Shifted(MeshPoint by) => this with { At = MeshPoint.Sum(At, by) };
 

@@ -1,6 +1,6 @@
 using System;
 using System.Collections.Generic;
-using System.Globalization;
+using System.Linq;
 using UnitsNet;
 
 namespace Refinish.Fixtures;
@@ -22,36 +22,28 @@ public sealed record FixtureUncertainty
     private const double Step = 1e-5;
 
     private static readonly Source Propagation = Source.FromMemory("JCGM 100:2008, 5.1.2: combined standard uncertainty of independent readings");
-    private static readonly Source Reading = Source.FromMemory("JCGM 100:2008, 4.3.7 and 4.3.9: standard uncertainty of a reading within ±");
-    private static readonly Source Difference = Source.Derived("difference quotient over ± 10 µm, one-sided where the shape ends");
 
     private readonly double area;
     private readonly double? capacity;
-    private readonly double areaSpread;
-    private readonly double capacitySpread;
-    private readonly ValueList<WorkingStep> steps;
 
-    private FixtureUncertainty(double area, double? capacity, double areaSpread, double capacitySpread, IEnumerable<ReadingContribution> contributions, IEnumerable<WorkingStep> steps)
+    private FixtureUncertainty(double area, double? capacity, IEnumerable<ReadingContribution> contributions)
     {
         this.area = area;
         this.capacity = capacity;
-        this.areaSpread = areaSpread;
-        this.capacitySpread = capacitySpread;
         Contributions = new ValueList<ReadingContribution>(contributions);
-        this.steps = new ValueList<WorkingStep>(steps);
     }
 
     /// <summary>The coated area.</summary>
     public Area CoatedArea => Area.FromSquareMeters(area);
 
     /// <summary>Its standard uncertainty.</summary>
-    public Area StandardUncertaintyOfArea => Area.FromSquareMeters(areaSpread);
+    public Area StandardUncertaintyOfArea => Area.FromSquareMeters(AreaSpread().Value);
 
     /// <summary>The capacity; <see langword="null"/> for what holds no water.</summary>
     public Volume? WaterCapacity => capacity is double water ? Volume.FromCubicMeters(water) : null;
 
     /// <summary>Its standard uncertainty; <see langword="null"/> for what holds no water.</summary>
-    public Volume? StandardUncertaintyOfCapacity => capacity is null ? null : Volume.FromCubicMeters(capacitySpread);
+    public Volume? StandardUncertaintyOfCapacity => capacity is null ? null : Volume.FromCubicMeters(WaterSpread().Value);
 
     /// <summary>What each reading adds, in the order in which they were given.</summary>
     public IReadOnlyList<ReadingContribution> Contributions { get; }
@@ -71,80 +63,55 @@ public sealed record FixtureUncertainty
         Guard.NotNull(make, nameof(make));
         ValueList<TapeReading<TMeasurements>> list = Guard.List(readings, nameof(readings), 1);
         (double area, double? water) = Results(make(measurements));
-        List<ReadingContribution> contributions = [];
-        List<WorkingStep> steps = [];
-        List<Expression> areas = [];
-        List<Expression> waters = [];
-        double areaSquares = 0;
-        double waterSquares = 0;
-        foreach (TapeReading<TMeasurements> reading in list)
+        return new FixtureUncertainty(area, water, list.Select((reading, i) =>
         {
             double value = reading.Value(measurements).Meters;
-            (double Area, double? Water, double At) high = Moved(Step) ?? (area, water, 0);
-            (double Area, double? Water, double At) low = Moved(-Step) ?? (area, water, 0);
-            double width = high.At - low.At;
-            if (width == 0)
+            (double Area, double Water, double At) high = Moved(Step);
+            (double Area, double Water, double At) low = Moved(-Step);
+            if (high.At == low.At)
             {
                 // Says why, in the fixture's own words.
                 make(reading.With(measurements, Length.FromMeters(value + Step)));
             }
 
-            double u = reading.StandardUncertainty.Meters;
-            double areaSlope = (high.Area - low.Area) / width;
-            double waterSlope = ((high.Water ?? 0) - (low.Water ?? 0)) / width;
-            contributions.Add(new(reading.Name, u, areaSlope, waterSlope));
-            areaSquares += areaSlope * u * (areaSlope * u);
-            waterSquares += waterSlope * u * (waterSlope * u);
+            return new ReadingContribution(i + 1, reading.Name, reading.PlusMinus.Meters, reading.Spread, high, low);
 
-            string index = contributions.Count.ToString(CultureInfo.InvariantCulture);
-            Expression across = Expression.Quantity("δ", width, Measure.Length);
-            WorkingStep spread = new("standard uncertainty of " + reading.Name, "u_" + index, Expression.Quantity("a_" + index, reading.PlusMinus.Meters, Measure.Length) / reading.DivisorFormula, u, Measure.Length, Reading);
-            WorkingStep slope = new("area per length of " + reading.Name, "c_" + index, (Expression.Quantity("A_+", high.Area, Measure.Area) - Expression.Quantity("A_−", low.Area, Measure.Area)) / across, areaSlope, Measure.Distance, Difference);
-            steps.AddRange([spread, slope]);
-            areas.Add(Expression.Square(slope.Result() * spread.Result()));
-            if (water is not null)
-            {
-                WorkingStep fill = new("capacity per length of " + reading.Name, "v_" + index, (Expression.Quantity("V_+", high.Water ?? 0, Measure.Capacity) - Expression.Quantity("V_−", low.Water ?? 0, Measure.Capacity)) / across, waterSlope, Measure.Area, Difference);
-                steps.Add(fill);
-                waters.Add(Expression.Square(fill.Result() * spread.Result()));
-            }
-
-            (double Area, double? Water, double At)? Moved(double by)
+            (double Area, double Water, double At) Moved(double by)
             {
                 try
                 {
                     (double movedArea, double? movedWater) = Results(make(reading.With(measurements, Length.FromMeters(value + by))));
-                    return (movedArea, movedWater, by);
+                    return (movedArea, movedWater ?? 0, by);
                 }
                 catch (ArgumentOutOfRangeException)
                 {
-                    return null;
+                    return (area, water ?? 0, 0);
                 }
             }
-        }
-
-        double areaSpread = Math.Sqrt(areaSquares);
-        double waterSpread = Math.Sqrt(waterSquares);
-        steps.Add(new("standard uncertainty of the coated area", "u_A", Expression.Sqrt(Expression.Sum(areas)), areaSpread, Measure.Area, Propagation));
-        if (water is not null)
-        {
-            steps.Add(new("standard uncertainty of the capacity", "u_V", Expression.Sqrt(Expression.Sum(waters)), waterSpread, Measure.Capacity, Propagation));
-        }
-
-        return new FixtureUncertainty(area, water, areaSpread, waterSpread, contributions, steps);
+        }));
     }
 
     /// <summary>How each slope and each standard uncertainty follows; the area and the capacity themselves are in the fixture's own derivation.</summary>
     /// <returns>The derivation.</returns>
-    public Workings Workings() => new("Uncertainty of the tape", steps);
+    public Workings Workings() => capacity is null
+        ? Trace.Of("Uncertainty of the tape", AreaSpread)
+        : Trace.Of("Uncertainty of the tape", AreaSpread, WaterSpread);
 
     /// <summary>Area and capacity with their standard uncertainties in one line, in metric units.</summary>
     /// <returns>Text such as <c>2.5724 m², u = 0.0061 m²; 219.8 L, u = 1.1 L</c>.</returns>
     public override string ToString()
     {
-        string first = Measure.Area.Format(area) + ", u = " + Measure.Area.Format(areaSpread, figures: 2);
-        return capacity is double water ? first + "; " + Measure.Capacity.Format(water) + ", u = " + Measure.Capacity.Format(capacitySpread, figures: 2) : first;
+        string first = Measure.Area.Format(area) + ", u = " + Measure.Area.Format(StandardUncertaintyOfArea.SquareMeters, figures: 2);
+        return capacity is double water
+            ? first + "; " + Measure.Capacity.Format(water) + ", u = " + Measure.Capacity.Format(WaterSpread().Value, figures: 2)
+            : first;
     }
+
+    private Num AreaSpread(Trace? t = null) => t.Step("standard uncertainty of the coated area", "u_A", Measure.Area, Propagation,
+        Num.Sqrt(Num.Sum(Contributions.Select(reading => Num.Square(reading.OfArea(t))))));
+
+    private Num WaterSpread(Trace? t = null) => t.Step("standard uncertainty of the capacity", "u_V", Measure.Capacity, Propagation,
+        Num.Sqrt(Num.Sum(Contributions.Select(reading => Num.Square(reading.OfWater(t))))));
 
     private static (double Area, double? Water) Results(IFixture fixture) => (fixture.CoatedArea.SquareMeters, fixture.WaterCapacity?.CubicMeters);
 }

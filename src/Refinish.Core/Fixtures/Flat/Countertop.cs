@@ -1,6 +1,5 @@
 using System;
 using System.Collections.Generic;
-using System.Globalization;
 using UnitsNet;
 
 namespace Refinish.Fixtures;
@@ -20,6 +19,7 @@ namespace Refinish.Fixtures;
 public sealed record Countertop : IFixture
 {
     private readonly double open;
+    private readonly double coated;
 
     /// <summary>Works a counter out.</summary>
     /// <param name="measurements">What the tape gave.</param>
@@ -29,7 +29,8 @@ public sealed record Countertop : IFixture
     {
         Measurements = Guard.NotNull(measurements, nameof(measurements));
         measurements.CheckConsistency();
-        open = RectangularOpening.AreaOf(measurements.CutOuts);
+        open = RectangularOpening.AreaOf(measurements.CutOuts).Value;
+        coated = PatchLedger.Coated(Patches);
     }
 
     /// <summary>What the tape gave.</summary>
@@ -42,156 +43,91 @@ public sealed record Countertop : IFixture
     public IReadOnlyList<FixtureZone> Zones => PatchLedger.Zones(Patches);
 
     /// <inheritdoc/>
-    public Area CoatedArea => Area.FromSquareMeters(Top - open + Edge + Face + Cap + Ends);
+    public Area CoatedArea => Area.FromSquareMeters(coated);
 
     /// <summary>
     /// The lower line of the edge, the walls or the upper line of the backsplash, closed ends, the backsplash's ends at walls, and every
     /// cut-out.
     /// </summary>
-    public Length MaskedEdge => Length.FromMeters(Mask);
+    public Length MaskedEdge => Length.FromMeters(Mask().Value);
 
     /// <summary>A counter holds no water.</summary>
     public Volume? WaterCapacity => null;
 
     /// <summary>The level top between the backsplash and the profile, cut-outs not taken off.</summary>
-    public Area TopArea => Area.FromSquareMeters(Top);
+    public Area TopArea => Area.FromSquareMeters(Top().Value);
 
     /// <summary>The profiled edge.</summary>
-    public Area EdgeArea => Area.FromSquareMeters(Edge);
+    public Area EdgeArea => Area.FromSquareMeters(Edge().Value);
 
     /// <summary>The backsplash: face, top and the caps of open ends.</summary>
-    public Area BacksplashArea => Area.FromSquareMeters(Face + Cap + Ends);
+    public Area BacksplashArea => Area.FromSquareMeters(Backsplash().Value);
 
     /// <summary>The cut-outs together.</summary>
     public Area OpeningArea => Area.FromSquareMeters(open);
 
     /// <summary>The outermost line of the edge that shows.</summary>
-    public Length EdgeLength => Length.FromMeters(Measurements.EdgeLine);
+    public Length EdgeLength => Length.FromMeters(Measurements.EdgeLine().Value);
 
     /// <summary>How long the profile is when it is laid flat.</summary>
-    public Length DevelopedEdge => Length.FromMeters(Measurements.Edge.Developed);
+    public Length DevelopedEdge => Length.FromMeters(Developed().Value);
 
     /// <summary>Top, edge, and the backsplash's face, top and end caps.</summary>
-    public IReadOnlyList<SurfacePatch> Patches
-    {
-        get
-        {
-            Expression line = Tape("L_e", Measurements.EdgeLine);
-            Expression corners = Expression.Quantity("k", Measurements.OutwardCorners, Measure.Number);
-            Expression thickness = Tape("T", Measurements.Thickness.Meters);
-            Expression radius = Tape("r", Measurements.EdgeRadius.Meters);
-            Expression reach = Shape.ReachFormula(thickness, radius);
-            Expression height = Tape("h_b", Measurements.BacksplashHeight.Meters);
-            Expression deep = Tape("t_b", Deep);
-            Expression wall = Tape("L_w", Measurements.WallLine);
-            Expression open = Expression.Quantity("e", Measurements.OpenEnds, Measure.Number);
-            Expression turns = Expression.Quantity("n", Measurements.Runs.Count, Measure.Number) - 1;
-            Expression strip = (deep * (wall - (open * reach))) - (turns * Expression.Square(deep));
-            return PatchLedger.Present(
-                new SurfacePatch(Step("top", "A_top", GrossFormula() - ((line * reach) - (corners * Expression.Square(reach))) - strip,
-                    Top), FixtureZoneKind.Top, 0, openings: this.open),
-                new SurfacePatch(Step("edge", "A_edge", (line * Shape.DevelopedFormula(thickness, radius)) - (2 * corners * Shape.MomentFormula(thickness, radius)), Edge), FixtureZoneKind.Edge, Shape.Slope, Shape.SlopeFormula(thickness, radius)),
-                new SurfacePatch(Step("backsplash, face", "A_face", (wall - (2 * turns * deep)) * height, Face),
-                    FixtureZoneKind.Backsplash, Math.PI / 2),
-                new SurfacePatch(Step("backsplash, top", "A_cap", (deep * wall) - (turns * Expression.Square(deep)), Cap),
-                    FixtureZoneKind.Backsplash, 0),
-                new SurfacePatch(Step("backsplash, open ends", "A_end", open * height * deep, Ends), FixtureZoneKind.Backsplash,
-                    Math.PI / 2));
-        }
-    }
+    public IReadOnlyList<SurfacePatch> Patches => PatchLedger.Present(
+        new SurfacePatch(Top, FixtureZoneKind.Top, openings: open),
+        new SurfacePatch(Edge, FixtureZoneKind.Edge, (t, _) => Shape.Slope(t)),
+        new SurfacePatch(Face, FixtureZoneKind.Backsplash, SurfacePatch.Upright),
+        new SurfacePatch(Cap, FixtureZoneKind.Backsplash),
+        new SurfacePatch(Ends, FixtureZoneKind.Backsplash, SurfacePatch.Upright));
 
     private EdgeShape Shape => Measurements.Edge;
 
-    private double Top =>
-        Measurements.Gross - ((Measurements.EdgeLine * Shape.Reach) - (Measurements.OutwardCorners * (Shape.Reach * Shape.Reach))) - Measurements.Strip;
-
-    private double Edge => (Measurements.EdgeLine * Shape.Developed) - (2 * Measurements.OutwardCorners * Shape.Moment);
-
-    private double Height => Measurements.BacksplashHeight.Meters;
-
-    private double Deep => Measurements.Covered;
-
-    private double Face => (Measurements.WallLine - (2 * (Measurements.Runs.Count - 1) * Deep)) * Height;
-
-    private double Cap => (Deep * Measurements.WallLine) - ((Measurements.Runs.Count - 1) * (Deep * Deep));
-
-    private double Ends => Measurements.OpenEnds * Height * Deep;
-
-    private double ClosedEnds => (Measurements.LeftEndIsOpen ? 0 : Measurements.Runs[0].Depth.Meters) + (Measurements.RightEndIsOpen ? 0 : Measurements.Runs[Measurements.Runs.Count - 1].Depth.Meters);
-
-    private double Mask =>
-        Measurements.EdgeLine + Measurements.WallLine + ClosedEnds + (2 * Height) + RectangularOpening.EdgeOf(Measurements.CutOuts);
+    private double ClosedEnds => (Measurements.LeftEndIsOpen ? 0 : Measurements.Runs[0].Depth.Meters)
+        + (Measurements.RightEndIsOpen ? 0 : Measurements.Runs[Measurements.Runs.Count - 1].Depth.Meters);
 
     /// <inheritdoc/>
     /// <remarks>Cut-outs are not cut out. The runs are drawn in plan from left to right, each turning towards the room.</remarks>
     public TriangleMesh Tessellate(Length chordTolerance) => CountertopShape.Mesh(Measurements, new Tessellation(chordTolerance));
 
     /// <inheritdoc/>
-    public Workings Workings()
-    {
-        List<Expression> around = [];
-        for (int i = 0; i < Measurements.CutOuts.Count; i++)
-        {
-            around.Add(2 * (Tape("l_" + Index(i), Measurements.CutOuts[i].Length.Meters) + Tape("h_" + Index(i), Measurements.CutOuts[i].Height.Meters)));
-        }
-
-        Expression edge = Tape("L_e", Measurements.EdgeLine) + Tape("L_w", Measurements.WallLine) + Tape("L_c", ClosedEnds)
-            + (2 * Tape("h_b", Height)) + Expression.Sum(around);
-        List<Expression> fronts = [];
-        List<Expression> walls = [];
-        for (int i = 0; i < Measurements.Runs.Count; i++)
-        {
-            fronts.Add(Tape("f_" + Index(i), Measurements.Front(i)));
-            walls.Add(Tape("L_" + Index(i), Measurements.Runs[i].Length.Meters));
-        }
-
-        if (Measurements.LeftEndIsOpen)
-        {
-            fronts.Add(Tape("D_left", Measurements.Runs[0].Depth.Meters));
-        }
-
-        if (Measurements.RightEndIsOpen)
-        {
-            fronts.Add(Tape("D_right", Measurements.Runs[Measurements.Runs.Count - 1].Depth.Meters));
-        }
-
-        Expression thickness = Tape("T", Measurements.Thickness.Meters);
-        Expression radius = Tape("r", Measurements.EdgeRadius.Meters);
-        return PatchLedger.Write(
-            "Countertop",
-            Patches,
-            CoatedArea.SquareMeters,
-            [
-                new("line of the edge", "L_e", Expression.Sum(fronts), Measurements.EdgeLine, Measure.Length, PlaneShapes.Elementary),
-                new("walls", "L_w", Expression.Sum(walls), Measurements.WallLine, Measure.Length, PlaneShapes.Elementary),
-                new("developed profile", "s", Shape.DevelopedFormula(thickness, radius), Shape.Developed, Measure.Length, PlaneShapes.Elementary),
-            ],
-            [
-                Step("backsplash", "A_back", Expression.Quantity("A_face", Face, Measure.Area) + Expression.Quantity("A_cap", Cap, Measure.Area) + Expression.Quantity("A_end", Ends, Measure.Area), Face + Cap + Ends),
-                new("edge to be taped", "P_mask", edge, Mask, Measure.Length, PlaneShapes.Elementary),
-            ]);
-    }
+    public Workings Workings() => PatchLedger.Write(
+        "Countertop", Patches, [t => Measurements.EdgeLine(t), t => Measurements.WallLine(t), Developed], [Backsplash, Mask]);
 
     /// <summary>What it is and what gets coated, in one line, in metric units.</summary>
     /// <returns>Text such as <c>straight countertop 2438.4 mm × 647.7 mm, Square edge: 1.4864 m² coated</c>.</returns>
-    public override string ToString() => Description + ": " + Measure.Area.Format(CoatedArea.SquareMeters) + " coated";
+    public override string ToString() => Description + ": " + Measure.Area.Format(coated) + " coated";
 
-    private static string Index(int place) => (place + 1).ToString(CultureInfo.InvariantCulture);
+    private static Num Step(Trace? t, string name, string symbol, Num area) => t.Step(name, symbol, Measure.Area, PlaneShapes.Elementary, area);
 
-    private static Expression Tape(string symbol, double value) => Expression.Quantity(symbol, value, Measure.Length);
-
-    private static WorkingStep Step(string name, string symbol, Expression formula, double value) => new(name, symbol, formula, value, Measure.Area, PlaneShapes.Elementary);
-
-    private Expression GrossFormula()
+    private Num Top(Trace? t = null)
     {
-        List<Expression> runs = [];
-        for (int i = 0; i < Measurements.Runs.Count; i++)
-        {
-            Expression depth = Tape("D_" + Index(i), Measurements.Runs[i].Depth.Meters);
-            Expression length = Tape("L_" + Index(i), Measurements.Runs[i].Length.Meters);
-            runs.Add(i == 0 ? length * depth : (length - Tape("D_" + Index(i - 1), Measurements.Runs[i - 1].Depth.Meters)) * depth);
-        }
-
-        return Expression.Sum(runs);
+        Num reach = Shape.Reach(t);
+        Num profile = (Measurements.EdgeLine(t) * reach) - (Measurements.OutwardCorners(t) * Num.Square(reach));
+        return Step(t, "top", "A_top", Measurements.Gross(t) - profile - Measurements.Strip(t));
     }
+
+    private Num Edge(Trace? t = null) => Step(t, "edge", "A_edge",
+        (Measurements.EdgeLine(t) * Shape.Developed(t)) - (2 * Measurements.OutwardCorners(t) * Shape.Moment(t)));
+
+    private Num Developed(Trace? t = null) =>
+        t.Step("developed profile", "s", Measure.Length, PlaneShapes.Elementary, Shape.Developed(t));
+
+    private Num Face(Trace? t = null) => Step(t, "backsplash, face", "A_face",
+        (Measurements.WallLine(t) - (2 * Measurements.Turns(t) * Measurements.Deep(t))) * Height(t));
+
+    private Num Cap(Trace? t = null) => Step(t, "backsplash, top", "A_cap",
+        (Measurements.Deep(t) * Measurements.WallLine(t)) - (Measurements.Turns(t) * Num.Square(Measurements.Deep(t))));
+
+    private Num Ends(Trace? t = null) =>
+        Step(t, "backsplash, open ends", "A_end", Measurements.Open(t) * Height(t) * Measurements.Deep(t));
+
+    private Num Backsplash(Trace? t = null) => Step(t, "backsplash", "A_back", Face(t) + Cap(t) + Ends(t));
+
+    private Num Mask(Trace? t = null) => t.Step("edge to be taped", "P_mask", Measure.Length, PlaneShapes.Elementary, Num.Sum(
+    [
+        Measurements.EdgeLine(t), Measurements.WallLine(t), t.Given("L_c", ClosedEnds, Measure.Length), 2 * Height(t),
+        .. RectangularOpening.Edges(Measurements.CutOuts, t),
+    ]));
+
+    private Num Height(Trace? t) => t.Tape("h_b", Measurements.BacksplashHeight);
 }

@@ -2,7 +2,9 @@ using System;
 using System.Collections.Generic;
 using System.Diagnostics.CodeAnalysis;
 using System.Globalization;
+using System.Linq;
 using UnitsNet;
+using static Refinish.Fixtures.TapeRules;
 
 namespace Refinish.Fixtures;
 
@@ -137,116 +139,75 @@ public sealed record CountertopMeasurements
         }
 
         AtMost(EdgeRadius.Meters, Profile == EdgeProfile.Eased ? Thickness.Meters : 0, nameof(EdgeRadius), "the thickness for an eased edge, 0 otherwise");
-        EdgeShape edge = Edge;
+        double reach = Edge.Reach().Value;
         for (int i = 0; i < Runs.Count; i++)
         {
             CounterRun run = Runs[i];
-            AtMost(edge.Reach, run.Depth.Meters, nameof(Thickness), "so thin that the profile is no wider than the counter is deep");
-            AtMost(Covered + edge.Reach, run.Depth.Meters, nameof(BacksplashThickness), "so thin that top is left between it and the edge");
+            AtMost(reach, run.Depth.Meters, nameof(Thickness), "so thin that the profile is no wider than the counter is deep");
+            AtMost(Covered + reach, run.Depth.Meters, nameof(BacksplashThickness), "so thin that top is left between it and the edge");
             double front = Front(i);
-            if (front < 2 * edge.Reach)
+            if (front < 2 * reach)
             {
                 Guard.Rule(false, nameof(Runs), run.Length.Meters, Measure.Length, "long enough to show a front edge beside the runs it meets (" + Measure.Length.Format(front) + " is left of it)");
             }
         }
 
-        double open = RectangularOpening.AreaOf(CutOuts);
-        double most = Gross - Strip;
+        double open = RectangularOpening.AreaOf(CutOuts).Value;
+        double most = (Gross() - Strip()).Value;
         if (open > most)
         {
             Guard.Rule(false, nameof(CutOuts), open, Measure.Area,
                 "at most " + Measure.Area.Format(most) + ", the area of the top before the backsplash");
         }
 
-        for (int i = 0; i < CutOuts.Count; i++)
+        if (CutOuts.FirstOrDefault(cutOut => !Fits(cutOut)) is RectangularOpening odd)
         {
-            if (!Fits(CutOuts[i]))
-            {
-                Guard.Rule(false, nameof(CutOuts), CutOuts[i].Length.Meters, Measure.Length, "a cut-out (" + CutOuts[i] + ") that fits one of the runs");
-            }
+            Guard.Rule(false, nameof(CutOuts), odd.Length.Meters, Measure.Length, "a cut-out (" + odd + ") that fits one of the runs");
         }
     }
 
     internal EdgeShape Edge => new(Profile, Thickness.Meters, EdgeRadius.Meters);
 
     /// <summary>The top to the outermost line, corners counted once.</summary>
-    internal double Gross
+    internal Num Gross(Trace? t = null) => Runs.Total((t, Runs), static (of, run, i) =>
     {
-        get
-        {
-            double area = 0;
-            for (int i = 0; i < Runs.Count; i++)
-            {
-                area += Runs[i].Length.Meters * Runs[i].Depth.Meters;
-                area -= i == 0 ? 0 : Runs[i - 1].Depth.Meters * Runs[i].Depth.Meters;
-            }
-
-            return area;
-        }
-    }
+        Num length = of.t.Tape("L_", i, run.Length);
+        return (i == 0 ? length : length - of.t.Tape("D_", i - 1, of.Runs[i - 1].Depth)) * of.t.Tape("D_", i, run.Depth);
+    });
 
     /// <summary>Front of a run between the fronts of the runs it meets.</summary>
     internal double Front(int run) =>
         Runs[run].Length.Meters - (run == 0 ? 0 : Runs[run - 1].Depth.Meters) - (run == Runs.Count - 1 ? 0 : Runs[run + 1].Depth.Meters);
 
     /// <summary>The outermost line of the edge: fronts and open ends.</summary>
-    internal double EdgeLine
+    internal Num EdgeLine(Trace? t = null)
     {
-        get
-        {
-            double line = (LeftEndIsOpen ? Runs[0].Depth.Meters : 0) + (RightEndIsOpen ? Runs[Runs.Count - 1].Depth.Meters : 0);
-            for (int i = 0; i < Runs.Count; i++)
-            {
-                line += Front(i);
-            }
-
-            return line;
-        }
+        Num line = Runs.Total((t, Tape: this), static (of, _, i) => of.t.Tape("f_", i, Length.FromMeters(of.Tape.Front(i))));
+        line = LeftEndIsOpen ? line + t.Tape("D_left", Runs[0].Depth) : line;
+        line = RightEndIsOpen ? line + t.Tape("D_right", Runs[Runs.Count - 1].Depth) : line;
+        return t.Step("line of the edge", "L_e", Measure.Length, PlaneShapes.Elementary, line);
     }
 
-    /// <summary>Corners of that line that stand out, less those that turn in.</summary>
-    internal int OutwardCorners => OpenEnds - (Runs.Count - 1);
+    internal Num WallLine(Trace? t = null) => t.Step("walls", "L_w", Measure.Length, PlaneShapes.Elementary,
+        Runs.Total(t, static (t, run, i) => t.Tape("L_", i, run.Length)));
+
+    /// <summary>Corners of the edge's line that stand out, less those that turn in.</summary>
+    internal Num OutwardCorners(Trace? t = null) => t.Given("k", OpenEnds - (Runs.Count - 1), Measure.Number);
 
     /// <summary>How far a backsplash stands out; 0 where there is none.</summary>
     internal double Covered => BacksplashHeight.Meters == 0 ? 0 : BacksplashThickness.Meters;
 
+    internal Num Deep(Trace? t = null) => t.Given("t_b", Covered, Measure.Length);
+
     /// <summary>The flat top below the backsplash, corners counted once; the profile of an open end is no part of it.</summary>
-    internal double Strip => (Covered * (WallLine - (OpenEnds * Edge.Reach))) - ((Runs.Count - 1) * (Covered * Covered));
+    internal Num Strip(Trace? t = null) =>
+        (Deep(t) * (WallLine(t) - (Open(t) * Edge.Reach(t)))) - (Turns(t) * Num.Square(Deep(t)));
 
-    internal int OpenEnds => (LeftEndIsOpen ? 1 : 0) + (RightEndIsOpen ? 1 : 0);
+    internal Num Open(Trace? t = null) => t.Given("e", OpenEnds, Measure.Number);
 
-    internal double WallLine
-    {
-        get
-        {
-            double line = 0;
-            for (int i = 0; i < Runs.Count; i++)
-            {
-                line += Runs[i].Length.Meters;
-            }
+    internal Num Turns(Trace? t = null) => t.Given("n", Runs.Count, Measure.Number) - 1;
 
-            return line;
-        }
-    }
+    private int OpenEnds => (LeftEndIsOpen ? 1 : 0) + (RightEndIsOpen ? 1 : 0);
 
-    private bool Fits(RectangularOpening opening)
-    {
-        for (int i = 0; i < Runs.Count; i++)
-        {
-            if (opening.FitsInto(Runs[i].Length.Meters, Runs[i].Depth.Meters - Covered))
-            {
-                return true;
-            }
-        }
-
-        return false;
-    }
-
-    private static void AtMost(double value, double limit, string name, string what)
-    {
-        if (value > limit)
-        {
-            Guard.Rule(false, name, value, Measure.Length, "at most " + Measure.Length.Format(limit) + ", " + what);
-        }
-    }
+    private bool Fits(RectangularOpening opening) => Runs.Any(run => opening.FitsInto(run.Length.Meters, run.Depth.Meters - Covered));
 }

@@ -1,5 +1,6 @@
 using System;
 using System.Collections.Generic;
+using System.Linq;
 
 namespace Refinish.Fixtures;
 
@@ -12,15 +13,12 @@ internal static class CountertopShape
     public static TriangleMesh Mesh(CountertopMeasurements tape, Tessellation mesh)
     {
         EdgeShape edge = tape.Edge;
+        double reach = edge.Reach().Value;
         (List<MeshPoint> outer, List<MeshPoint> mitres, List<MeshPoint> wall) = Lines(tape);
-        double[] breaks = new double[outer.Count];
-        for (int i = 0; i < breaks.Length; i++)
-        {
-            breaks[i] = i;
-        }
+        double[] breaks = [.. Enumerable.Range(0, outer.Count).Select(i => (double)i)];
 
         // The line runs with the room on its right, so that the coated side of ∂v × ∂u faces up and out.
-        SurfaceBand top = SurfaceBand.Ruled(FixtureZoneKind.Top, u => Along(wall, u), u => Inset(u, edge.Reach, 0));
+        SurfaceBand top = SurfaceBand.Ruled(FixtureZoneKind.Top, u => Along(wall, u), u => Inset(u, reach, 0));
         double[] profile = edge.Breaks();
         List<SurfaceBand> bands = [];
         for (int i = 0; i + 1 < profile.Length; i++)
@@ -40,9 +38,7 @@ internal static class CountertopShape
         // An open end has an edge beside the top, not a strip of top.
         int first = tape.LeftEndIsOpen ? 1 : 0;
         int length = breaks.Length - first - (tape.RightEndIsOpen ? 1 : 0);
-        double[] across = new double[length];
-        Array.Copy(breaks, first, across, 0, length);
-        mesh.Add(across, top).Add(breaks, [.. bands]);
+        mesh.Add([.. breaks.Skip(first).Take(length)], top).Add(breaks, [.. bands]);
         Splash(tape, mesh);
         return mesh.Mesh();
 
@@ -70,7 +66,7 @@ internal static class CountertopShape
         MeshPoint d = new(1, 0, 0);
         MeshPoint r = new(0, -1, 0);
         int last = tape.Runs.Count - 1;
-        double reach = tape.Edge.Reach;
+        double reach = tape.Edge.Reach().Value;
         double covered = tape.Covered;
         for (int i = 0; i <= last; i++)
         {

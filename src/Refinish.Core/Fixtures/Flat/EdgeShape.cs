@@ -11,43 +11,41 @@ namespace Refinish.Fixtures;
 /// <remarks>Source: derived, elementary geometry.</remarks>
 internal readonly record struct EdgeShape(EdgeProfile Profile, double Thickness, double Radius)
 {
-    private double Half => Thickness / 2;
-
-    public double Developed => Profile switch
+    public Num Developed(Trace? t = null) => Profile switch
     {
-        EdgeProfile.Square => Thickness,
-        EdgeProfile.Eased => Thickness - Radius + (Math.PI * Radius / 2),
-        _ => Math.PI * Half,
+        EdgeProfile.Square => T(t),
+        EdgeProfile.Eased => T(t) - R(t) + (Num.Pi * R(t) / 2),
+        _ => Num.Pi * T(t) / 2,
     };
 
-    public double Reach => Profile switch
+    public Num Reach(Trace? t = null) => Profile switch
     {
-        EdgeProfile.Square => 0,
-        EdgeProfile.Eased => Radius,
-        EdgeProfile.Bullnose => Half,
-        _ => 2 * Half,
+        EdgeProfile.Square => t.Number(0),
+        EdgeProfile.Eased => R(t),
+        EdgeProfile.Bullnose => T(t) / 2,
+        _ => T(t),
     };
 
-    public double Moment => Profile switch
+    public Num Moment(Trace? t = null) => Profile switch
     {
-        EdgeProfile.Square => 0,
-        EdgeProfile.Eased => Radius * Radius * ((Math.PI / 2) - 1),
-        EdgeProfile.Bullnose => Half * Half * (Math.PI - 2),
-        _ => Math.PI * (Half * Half),
+        EdgeProfile.Square => t.Number(0),
+        EdgeProfile.Eased => Num.Square(R(t)) * ((t.Pi() / 2) - 1),
+        EdgeProfile.Bullnose => Num.Square(T(t) / 2) * (t.Pi() - 2),
+        _ => Num.Pi * Num.Square(T(t) / 2),
     };
 
     /// <summary>∫ slope ds / s along a straight edge: upright faces 90°, a quarter circle 45° on average, the lower half of a bullnose beyond upright.</summary>
-    public double Slope => Profile switch
+    public Num Slope(Trace? t = null) => Profile switch
     {
-        EdgeProfile.Eased => ((Math.PI / 2 * (Thickness - Radius)) + (Math.PI * Math.PI / 8 * Radius)) / Developed,
-        EdgeProfile.Ogee => Math.PI / 4,
-        _ => Math.PI / 2,
+        EdgeProfile.Eased => ((t.Pi() / 2 * (T(t) - R(t))) + (Num.Square(t.Pi()) / 8 * R(t))) / Developed(t),
+        EdgeProfile.Ogee => t.Pi() / 4,
+        _ => t.Pi() / 2,
     };
 
     /// <summary>The shares of the developed length between which the section is smooth.</summary>
     public double[] Breaks() => Profile switch
     {
-        EdgeProfile.Eased => [0, (Math.PI * Radius / 2) / Developed, 1],
+        EdgeProfile.Eased => [0, Math.PI * Radius / 2 / Developed().Value, 1],
         EdgeProfile.Ogee => [0, 0.5, 1],
         _ => [0, 1],
     };
@@ -55,8 +53,8 @@ internal readonly record struct EdgeShape(EdgeProfile Profile, double Thickness,
     /// <summary>A point of the section by its share of the developed length from the top down: inwards from the outermost line, and below the top.</summary>
     public (double Inwards, double Down) At(double share)
     {
-        double r = Profile == EdgeProfile.Eased ? Radius : Half;
-        double arc = share * Developed;
+        double r = Profile == EdgeProfile.Eased ? Radius : Thickness / 2;
+        double arc = share * Developed().Value;
         switch (Profile)
         {
             case EdgeProfile.Square:
@@ -77,33 +75,7 @@ internal readonly record struct EdgeShape(EdgeProfile Profile, double Thickness,
         }
     }
 
-    public Expression DevelopedFormula(Expression thickness, Expression radius) => Profile switch
-    {
-        EdgeProfile.Square => thickness,
-        EdgeProfile.Eased => thickness - radius + (Expression.Pi() * radius / 2),
-        _ => Expression.Pi() * thickness / 2,
-    };
+    private Num T(Trace? t) => t.Given("T", Thickness, Measure.Length);
 
-    public Expression ReachFormula(Expression thickness, Expression radius) => Profile switch
-    {
-        EdgeProfile.Square => 0,
-        EdgeProfile.Eased => radius,
-        EdgeProfile.Bullnose => thickness / 2,
-        _ => thickness,
-    };
-
-    public Expression MomentFormula(Expression thickness, Expression radius) => Profile switch
-    {
-        EdgeProfile.Square => 0,
-        EdgeProfile.Eased => Expression.Square(radius) * ((Expression.Pi() / 2) - 1),
-        EdgeProfile.Bullnose => Expression.Square(thickness / 2) * (Expression.Pi() - 2),
-        _ => Expression.Pi() * Expression.Square(thickness / 2),
-    };
-
-    public Expression SlopeFormula(Expression thickness, Expression radius) => Profile switch
-    {
-        EdgeProfile.Eased => ((Expression.Pi() / 2 * (thickness - radius)) + (Expression.Square(Expression.Pi()) / 8 * radius)) / DevelopedFormula(thickness, radius),
-        EdgeProfile.Ogee => Expression.Pi() / 4,
-        _ => Expression.Pi() / 2,
-    };
+    private Num R(Trace? t) => t.Given("r", Radius, Measure.Length);
 }

@@ -1,6 +1,5 @@
 using System;
 using System.Collections.Generic;
-using System.Globalization;
 using UnitsNet;
 
 namespace Refinish.Fixtures;
@@ -17,7 +16,7 @@ namespace Refinish.Fixtures;
 /// </code></example>
 public sealed record FlatPanel : IFixture
 {
-    private readonly double open;
+    private static readonly Source Mean = Source.Derived("slope weighted by area over face and top");
 
     /// <summary>Works a panel out.</summary>
     /// <param name="measurements">What the tape gave.</param>
@@ -27,81 +26,52 @@ public sealed record FlatPanel : IFixture
     {
         Measurements = Guard.NotNull(measurements, nameof(measurements));
         measurements.CheckConsistency();
-        open = RectangularOpening.AreaOf(measurements.CutOuts);
     }
 
     /// <summary>What the tape gave.</summary>
     public FlatPanelMeasurements Measurements { get; }
 
     /// <inheritdoc/>
-    public string Description => (Splash > 0 ? "countertop " : "panel ") + Measurements;
+    public string Description => (HasSplash ? "countertop " : "panel ") + Measurements;
 
     /// <summary>Top, edge and upstand, as far as they are there.</summary>
     public IReadOnlyList<FixtureZone> Zones => FixtureZone.Present(
-        FixtureZone.Level(FixtureZoneKind.Top, Top),
-        FixtureZone.Upright(FixtureZoneKind.Edge, Edge),
-        FixtureZone.Of(FixtureZoneKind.Backsplash, Splash, SplashSlope));
+        FixtureZone.Level(FixtureZoneKind.Top, Top().Value),
+        FixtureZone.Upright(FixtureZoneKind.Edge, Edge().Value),
+        FixtureZone.Of(FixtureZoneKind.Backsplash, Splash().Value, SplashSlope().Value));
 
     /// <inheritdoc/>
-    public Area CoatedArea => Area.FromSquareMeters(Top + Edge + Splash);
+    public Area CoatedArea => Area.FromSquareMeters(Coated().Value);
 
     /// <summary>
     /// The whole perimeter (below the edge that shows, at the wall or above the upstand elsewhere), the upstand's two ends, and every
     /// cut-out.
     /// </summary>
-    public Length MaskedEdge => Length.FromMeters(Mask);
+    public Length MaskedEdge => Length.FromMeters(Mask().Value);
 
     /// <summary>A panel holds no water.</summary>
     public Volume? WaterCapacity => null;
 
     /// <summary>The top before the upstand, cut-outs taken off.</summary>
-    public Area TopArea => Area.FromSquareMeters(Top);
+    public Area TopArea => Area.FromSquareMeters(Top().Value);
 
     /// <summary>The edge that shows.</summary>
-    public Area EdgeArea => Area.FromSquareMeters(Edge);
+    public Area EdgeArea => Area.FromSquareMeters(Edge().Value);
 
     /// <summary>The upstand's face and top.</summary>
-    public Area BacksplashArea => Area.FromSquareMeters(Splash);
+    public Area BacksplashArea => Area.FromSquareMeters(Splash().Value);
 
     /// <summary>The cut-outs together.</summary>
-    public Area OpeningArea => Area.FromSquareMeters(open);
-
-    private double Whole => (Measurements.Length.Meters * Measurements.Width.Meters) - Measurements.Strip;
-
-    private double Top => Whole - open;
-
-    private double Edge => Measurements.ExposedEdge.Meters * Measurements.EdgeHeight.Meters;
-
-    private double SplashDeveloped => Measurements.BacksplashHeight.Meters + Measurements.BacksplashThickness.Meters;
-
-    private double Splash => Measurements.BacksplashLength.Meters * SplashDeveloped;
-
-    // Face upright, top level, weighted by area.
-    private double SplashSlope => Splash > 0 ? Math.PI / 2 * Measurements.BacksplashHeight.Meters / SplashDeveloped : 0;
-
-    private double Mask => (2 * (Measurements.Length.Meters + Measurements.Width.Meters))
-        + (Splash > 0 ? 2 * Measurements.BacksplashHeight.Meters : 0)
-        + RectangularOpening.EdgeOf(Measurements.CutOuts);
+    public Area OpeningArea => Area.FromSquareMeters(CutOuts().Value);
 
     /// <summary>Top, edge, and the upstand's face and top.</summary>
-    public IReadOnlyList<SurfacePatch> Patches
-    {
-        get
-        {
-            Workings workings = Workings();
-            double run = Measurements.BacksplashLength.Meters;
-            double height = Measurements.BacksplashHeight.Meters;
-            double thickness = Measurements.BacksplashThickness.Meters;
-            double length = Measurements.Length.Meters;
-            double width = Measurements.Width.Meters;
-            return PatchLedger.Present(
-                new SurfacePatch(Step("top", "A_top", (Tape("L", length) * Tape("W", width)) - (Tape("L_b", run) * Tape("t_b", thickness)),
-                    Whole), FixtureZoneKind.Top, 0, openings: open),
-                SurfacePatch.Of(workings, "Z_edge", FixtureZoneKind.Edge, Math.PI / 2),
-                new SurfacePatch(Step("upstand's face", "A_face", Tape("L_b", run) * Tape("h_b", height), run * height), FixtureZoneKind.Backsplash, Math.PI / 2),
-                new SurfacePatch(Step("upstand's top", "A_cap", Tape("L_b", run) * Tape("t_b", thickness), run * thickness), FixtureZoneKind.Backsplash, 0));
-        }
-    }
+    public IReadOnlyList<SurfacePatch> Patches => PatchLedger.Present(
+        new SurfacePatch(t => Step(t, "top", "A_top", Whole(t)), FixtureZoneKind.Top, openings: CutOuts().Value),
+        new SurfacePatch(Edge, FixtureZoneKind.Edge, SurfacePatch.Upright),
+        new SurfacePatch(t => Step(t, "upstand's face", "A_face", Run(t) * Height(t)), FixtureZoneKind.Backsplash, SurfacePatch.Upright),
+        new SurfacePatch(t => Step(t, "upstand's top", "A_cap", Run(t) * Thickness(t)), FixtureZoneKind.Backsplash));
+
+    private bool HasSplash => Splash().Value > 0;
 
     /// <inheritdoc/>
     /// <remarks>
@@ -131,52 +101,48 @@ public sealed record FlatPanel : IFixture
     }
 
     /// <inheritdoc/>
-    public Workings Workings()
-    {
-        Source plane = PlaneShapes.Elementary;
-        Expression length = Tape("L", Measurements.Length.Meters);
-        Expression width = Tape("W", Measurements.Width.Meters);
-        Expression height = Tape("h_b", Measurements.BacksplashHeight.Meters);
-        Expression developed = height + Tape("t_b", Measurements.BacksplashThickness.Meters);
-        List<Expression> areas = [];
-        Expression mask = 2 * (length + width);
-        if (Splash > 0)
-        {
-            mask += 2 * height;
-        }
-
-        Expression around = 0;
-        foreach (RectangularOpening cutOut in Measurements.CutOuts)
-        {
-            string index = (areas.Count + 1).ToString(CultureInfo.InvariantCulture);
-            Expression l = Tape("l_" + index, cutOut.Length.Meters);
-            Expression w = Tape("w_" + index, cutOut.Height.Meters);
-            around = areas.Count == 0 ? 2 * (l + w) : around + (2 * (l + w));
-            areas.Add(l * w);
-        }
-
-        WorkingStep holes = Step("cut-outs", "A_open", Expression.Sum(areas), open);
-        Expression strip = Tape("L_b", Measurements.BacksplashLength.Meters) * Tape("t_b", Measurements.BacksplashThickness.Meters);
-        WorkingStep top = Step("zone Top", "Z_top", (length * width) - strip - holes.Result(), Top);
-        WorkingStep edge = Step("zone Edge", "Z_edge", Tape("L_e", Measurements.ExposedEdge.Meters) * Tape("h_e", Measurements.EdgeHeight.Meters), Edge);
-        WorkingStep splash = Step("zone Backsplash", "Z_back", Tape("L_b", Measurements.BacksplashLength.Meters) * developed, Splash);
-        List<WorkingStep> steps = [holes, top, ZoneSteps.Level("Top", "φ_top"), edge, ZoneSteps.Upright("Edge", "φ_edge"), splash];
-        if (Splash > 0)
-        {
-            steps.Add(new("mean slope of zone Backsplash", "φ_back", Expression.Pi() / 2 * height / developed, SplashSlope, Measure.Angle, Source.Derived("slope weighted by area over face and top")));
-        }
-
-        steps.Add(Step("coated area", "A", top.Result() + edge.Result() + splash.Result(), CoatedArea.SquareMeters));
-        steps.Add(new("edge to be taped", "P_mask", areas.Count == 0 ? mask : mask + around, Mask, Measure.Length, plane));
-        return new Workings("Flat panel", steps);
-    }
+    public Workings Workings() => Trace.Of(
+        "Flat panel", CutOuts, Top, t => ZoneSteps.Level(t, "Top", "φ_top"), Edge, t => ZoneSteps.Upright(t, "Edge", "φ_edge"), Splash,
+        SplashSlope, Coated, Mask);
 
     /// <summary>What it is and what gets coated, in one line, in metric units.</summary>
     /// <returns>Text such as <c>countertop 2438.4 mm × 647.7 mm: 1.4864 m² coated</c>.</returns>
-    public override string ToString() => Description + ": " + Measure.Area.Format(CoatedArea.SquareMeters) + " coated";
+    public override string ToString() => Description + ": " + Measure.Area.Format(Coated().Value) + " coated";
 
-    private static Expression Tape(string symbol, double value) => Expression.Quantity(symbol, value, Measure.Length);
+    private static Num Step(Trace? t, string name, string symbol, Num area) => t.Step(name, symbol, Measure.Area, PlaneShapes.Elementary, area);
 
-    private static WorkingStep Step(string name, string symbol, Expression formula, double value) =>
-        new(name, symbol, formula, value, Measure.Area, PlaneShapes.Elementary);
+    private Num CutOuts(Trace? t = null) => Step(t, "cut-outs", "A_open", RectangularOpening.AreaOf(Measurements.CutOuts, t, "w_"));
+
+    private Num Whole(Trace? t) => (L(t) * W(t)) - (Run(t) * Thickness(t));
+
+    private Num Top(Trace? t = null) => Step(t, "zone Top", "Z_top", Whole(t) - CutOuts(t));
+
+    private Num Edge(Trace? t = null) =>
+        Step(t, "zone Edge", "Z_edge", t.Tape("L_e", Measurements.ExposedEdge) * t.Tape("h_e", Measurements.EdgeHeight));
+
+    private Num Splash(Trace? t = null) => Step(t, "zone Backsplash", "Z_back", Run(t) * (Height(t) + Thickness(t)));
+
+    // Face upright, top level, weighted by area.
+    private Num SplashSlope(Trace? t = null) => HasSplash
+        ? t.Step("mean slope of zone Backsplash", "φ_back", Measure.Angle, Mean, t.Pi() / 2 * Height(t) / (Height(t) + Thickness(t)))
+        : 0;
+
+    private Num Coated(Trace? t = null) => Step(t, "coated area", "A", Top(t) + Edge(t) + Splash(t));
+
+    private Num Mask(Trace? t = null)
+    {
+        Num edge = 2 * (L(t) + W(t));
+        return t.Step("edge to be taped", "P_mask", Measure.Length, PlaneShapes.Elementary, Num.Sum(
+            [HasSplash ? edge + (2 * Height(t)) : edge, .. RectangularOpening.Edges(Measurements.CutOuts, t, "w_")]));
+    }
+
+    private Num L(Trace? t) => t.Tape("L", Measurements.Length);
+
+    private Num W(Trace? t) => t.Tape("W", Measurements.Width);
+
+    private Num Run(Trace? t) => t.Tape("L_b", Measurements.BacksplashLength);
+
+    private Num Height(Trace? t) => t.Tape("h_b", Measurements.BacksplashHeight);
+
+    private Num Thickness(Trace? t) => t.Tape("t_b", Measurements.BacksplashThickness);
 }

@@ -2,6 +2,7 @@ using System;
 using System.Collections.Generic;
 using System.Diagnostics.CodeAnalysis;
 using System.Globalization;
+using static Refinish.Fixtures.TapeRules;
 
 namespace Refinish.Fixtures;
 
@@ -124,34 +125,24 @@ public sealed record FlatPanelMeasurements
     public override string ToString() =>
         string.Format(CultureInfo.InvariantCulture, "{0} × {1}", Measure.Length.Format(Length.Meters), Measure.Length.Format(Width.Meters));
 
-    /// <summary>The top below the upstand.</summary>
-    internal double Strip => BacksplashLength.Meters * BacksplashThickness.Meters;
-
     /// <summary>Rules between two lengths; each refusal names the one that cannot be.</summary>
     internal void CheckConsistency()
     {
         double perimeter = 2 * (Length.Meters + Width.Meters);
-        AtMost(ExposedEdge.Meters, perimeter, nameof(ExposedEdge), Measure.Length, "the whole perimeter");
-        AtMost(BacksplashLength.Meters, perimeter, nameof(BacksplashLength), Measure.Length, "the whole perimeter");
+        AtMost(ExposedEdge.Meters, perimeter, nameof(ExposedEdge), "the whole perimeter");
+        AtMost(BacksplashLength.Meters, perimeter, nameof(BacksplashLength), "the whole perimeter");
         double covered = BacksplashLength.Meters > 0 ? BacksplashThickness.Meters : 0;
-        AtMost(covered, Width.Meters / 2, nameof(BacksplashThickness), Measure.Length, "half of the width");
+        AtMost(covered, Width.Meters / 2, nameof(BacksplashThickness), "half of the width");
         for (int i = 0; i < CutOuts.Count; i++)
         {
             if (!CutOuts[i].FitsInto(Length.Meters, Width.Meters - covered))
             {
-                Guard.Rule(false, nameof(CutOuts), CutOuts[i].Length.Meters, Measure.Length, "a cut-out (" + CutOuts[i] + ") that fits the top of " + this);
+                Guard.Rule(false, nameof(CutOuts), CutOuts[i].Length.Meters, Measure.Length,
+                    "a cut-out (" + CutOuts[i] + ") that fits the top of " + this);
             }
         }
 
-        AtMost(RectangularOpening.AreaOf(CutOuts), (Length.Meters * Width.Meters) - Strip, nameof(CutOuts), Measure.Area,
-            "the area of the top before the upstand");
-    }
-
-    private static void AtMost(double value, double limit, string name, Measure measure, string what)
-    {
-        if (value > limit)
-        {
-            Guard.Rule(false, name, value, measure, "at most " + measure.Format(limit) + ", " + what);
-        }
+        AtMost(RectangularOpening.AreaOf(CutOuts).Value, (Length.Meters * Width.Meters) - (BacksplashLength.Meters * BacksplashThickness.Meters), nameof(CutOuts),
+            "the area of the top before the upstand", Measure.Area);
     }
 }

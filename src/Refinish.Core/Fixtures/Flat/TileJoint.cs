@@ -1,5 +1,3 @@
-using System;
-
 namespace Refinish.Fixtures;
 
 /// <summary>
@@ -10,35 +8,47 @@ namespace Refinish.Fixtures;
 /// <remarks>Source: derived. The crossing of two joints is counted once, as part of the longer one; the same module stands in the common formula for grout quantity.</remarks>
 internal readonly record struct TileJoint(double TileLength, double TileWidth, double Width, double Depth, JointProfile Profile)
 {
-    public double Module => (TileLength + Width) * (TileWidth + Width);
+    public static readonly Source Recess = Source.Derived("developed area of one module of tile and joint");
+
+    public Num Module(Trace? t = null) =>
+        t.Step("module of one tile and its joints", "A_1", Measure.SmallArea, Recess, (L(t) + J(t)) * (W(t) + J(t)));
 
     /// <summary>Developed over flat area, 1 for a flush joint.</summary>
-    public double RecessFactor => Profile == JointProfile.Sharp
-        ? 1 + (2 * Depth * (TileLength + TileWidth) / Module)
-        : 1 + ((Arc - Width) * (TileLength + TileWidth + Width) / Module);
+    public Num RecessFactor(Trace? t = null) => t.Step("recess factor", "f", Measure.Number, Recess, 1 + (
+        (Profile == JointProfile.Sharp ? 2 * D(t) * (L(t) + W(t)) : (Arc(t) - J(t)) * (L(t) + W(t) + J(t))) / Module(t)));
 
     /// <summary>The joints' share of the flat area.</summary>
-    public double Share => 1 - (TileLength * TileWidth / Module);
+    public Num Share(Trace? t = null) =>
+        t.Step("joints' share of the flat area", "g", Measure.Percent, Recess, 1 - (L(t) * W(t) / Module(t)));
 
     /// <summary>Volume that fills the recess flush, per flat area.</summary>
-    public double FlushFillPerArea => CrossSection * (TileLength + TileWidth + Width) / Module;
+    public Num FlushFillPerArea(Trace? t = null) => CrossSection(t) * (L(t) + W(t) + J(t)) / Module(t);
 
-    public double HalfAngle => 2 * Math.Atan(2 * Depth / Width);
-
-    public double Arc => Depth == 0 ? Width : Width * HalfAngle / Math.Sin(HalfAngle);
-
-    private double CrossSection
+    public Num Arc(Trace? t = null)
     {
-        get
-        {
-            if (Profile == JointProfile.Sharp || Depth == 0)
-            {
-                return Width * Depth;
-            }
-
-            double angle = HalfAngle;
-            double radius = Width / (2 * Math.Sin(angle));
-            return radius * radius * (angle - (Math.Sin(angle) * Math.Cos(angle)));
-        }
+        Num angle = HalfAngle(t);
+        return t.Step("joint's arc", "s", Measure.Length, Recess, Depth == 0 ? J(t) : J(t) * angle / Num.Sin(angle));
     }
+
+    private Num HalfAngle(Trace? t) =>
+        t.Step("half angle of the joint's arc", "α", Measure.Angle, Recess, 2 * Num.Arctan(2 * D(t) / J(t)));
+
+    private Num CrossSection(Trace? t)
+    {
+        if (Profile == JointProfile.Sharp || Depth == 0)
+        {
+            return J(t) * D(t);
+        }
+
+        Num angle = HalfAngle(t);
+        return Num.Square(J(t) / (2 * Num.Sin(angle))) * (angle - (Num.Sin(angle) * Num.Cos(angle)));
+    }
+
+    private Num L(Trace? t) => t.Given("l", TileLength, Measure.Length);
+
+    private Num W(Trace? t) => t.Given("w", TileWidth, Measure.Length);
+
+    private Num J(Trace? t) => t.Given("j", Width, Measure.Length);
+
+    private Num D(Trace? t) => t.Given("d", Depth, Measure.Length);
 }

@@ -129,39 +129,14 @@ public sealed record TiledWallMeasurements
         Measure.Length.Format(TileWidth.Meters),
         Measure.Length.Format(JointWidth.Meters));
 
-    internal double FlatArea()
-    {
-        double area = 0;
-        for (int i = 0; i < Walls.Count; i++)
-        {
-            area += Walls[i].Area.SquareMeters;
-        }
+    internal Num WallArea(Trace? t = null) =>
+        Walls.Total(t, static (t, wall, i) => t.Tape("L_", i, wall.Length) * t.Tape("H_", i, wall.Height));
 
-        return area;
-    }
-
-    internal double Mouths()
-    {
-        double area = 0;
-        for (int i = 0; i < Recesses.Count; i++)
-        {
-            area += Recesses[i].Mouth;
-        }
-
-        return area;
-    }
+    internal Num Mouths(Trace? t = null) => Recesses.Total(t, static (t, recess, i) => recess.Mouth(t, i));
 
     /// <summary>The faces of the recesses that have tile and joints, or those that are smooth.</summary>
-    internal double RecessFaces(bool tiled)
-    {
-        double area = 0;
-        for (int i = 0; i < Recesses.Count; i++)
-        {
-            area += Recesses[i].IsTiled == tiled ? Recesses[i].Faces : 0;
-        }
-
-        return area;
-    }
+    internal Num RecessFaces(bool tiled, Trace? t = null) =>
+        Recesses.Total((t, tiled), static (of, recess, i) => recess.IsTiled == of.tiled ? recess.Faces(of.t, i) : 0);
 
     /// <summary>Rules between two lengths; each refusal names the one that cannot be. Nothing is put into words while all is well.</summary>
     internal void CheckConsistency()
@@ -175,7 +150,8 @@ public sealed record TiledWallMeasurements
         {
             if (!FitsAWall(Openings[i]))
             {
-                Guard.Rule(false, nameof(Openings), Openings[i].Length.Meters, Measure.Length, "an opening (" + Openings[i] + ") that fits one of the walls");
+                Guard.Rule(false, nameof(Openings), Openings[i].Length.Meters, Measure.Length,
+                    "an opening (" + Openings[i] + ") that fits one of the walls");
             }
         }
 
@@ -183,12 +159,13 @@ public sealed record TiledWallMeasurements
         {
             if (!FitsAWall(Recesses[i].Opening))
             {
-                Guard.Rule(false, nameof(Recesses), Recesses[i].Opening.Length.Meters, Measure.Length, "a recess (" + Recesses[i] + ") that fits one of the walls");
+                Guard.Rule(false, nameof(Recesses), Recesses[i].Opening.Length.Meters, Measure.Length,
+                    "a recess (" + Recesses[i] + ") that fits one of the walls");
             }
         }
 
-        double flat = FlatArea();
-        double open = RectangularOpening.AreaOf(Openings) + Mouths();
+        double flat = WallArea().Value;
+        double open = (RectangularOpening.AreaOf(Openings) + Mouths()).Value;
         if (open > flat)
         {
             Guard.Rule(false, Recesses.Count == 0 ? nameof(Openings) : nameof(Recesses), open, Measure.Area, "at most " + Measure.Area.Format(flat) + ", the area of all walls");
@@ -197,14 +174,12 @@ public sealed record TiledWallMeasurements
 
     private bool FitsAWall(RectangularOpening opening)
     {
+        bool fits = false;
         for (int i = 0; i < Walls.Count; i++)
         {
-            if (opening.FitsInto(Walls[i].Length.Meters, Walls[i].Height.Meters))
-            {
-                return true;
-            }
+            fits |= opening.FitsInto(Walls[i].Length.Meters, Walls[i].Height.Meters);
         }
 
-        return false;
+        return fits;
     }
 }

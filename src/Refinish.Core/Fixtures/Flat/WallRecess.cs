@@ -1,6 +1,7 @@
 using System;
 using System.Collections.Generic;
 using System.Globalization;
+using System.Linq;
 using UnitsNet;
 
 namespace Refinish.Fixtures;
@@ -38,38 +39,25 @@ public sealed record WallRecess
     public Length Depth => Length.FromMeters(depth);
 
     /// <summary>Flanks and back together, joints as if they were flush.</summary>
-    public Area InsideArea => Area.FromSquareMeters(Faces);
+    public Area InsideArea => Area.FromSquareMeters(Faces().Value);
 
     internal bool IsTiled => Kind != WallRecessKind.SoapDish;
-
-    internal double Mouth => Opening.Length.Meters * Opening.Height.Meters;
-
-    internal double Faces => (2 * (Opening.Length.Meters + Opening.Height.Meters) * depth) + (Kind == WallRecessKind.Window ? 0 : Mouth);
 
     /// <summary>The kind and the sizes in one line, in metric units.</summary>
     /// <returns>Text such as <c>Niche 355.6 mm × 304.8 mm, 88.9 mm deep</c>.</returns>
     public override string ToString() =>
         string.Format(CultureInfo.InvariantCulture, "{0} {1}, {2} deep", Kind, Opening, Measure.Length.Format(depth));
 
-    internal static double EdgeOf(IReadOnlyList<WallRecess> recesses)
+    internal static IEnumerable<Num> Edges(IReadOnlyList<WallRecess> recesses, Trace? t) => recesses
+        .Where(static recess => recess.Kind == WallRecessKind.Window)
+        .Select((recess, i) => 2 * (t.Tape("l_w_", i, recess.Opening.Length) + t.Tape("h_w_", i, recess.Opening.Height)));
+
+    internal Num Mouth(Trace? t = null, int place = 0) => t.Tape("l_r", place, Opening.Length) * t.Tape("h_r", place, Opening.Height);
+
+    internal Num Faces(Trace? t = null, int place = 0)
     {
-        double edge = 0;
-        for (int i = 0; i < recesses.Count; i++)
-        {
-            edge += recesses[i].Kind == WallRecessKind.Window ? recesses[i].Opening.Perimeter.Meters : 0;
-        }
-
-        return edge;
-    }
-
-    internal Expression MouthFormula(int index) => Tape("l_r", Opening.Length, index) * Tape("h_r", Opening.Height, index);
-
-    internal Expression FacesFormula(int index)
-    {
-        Expression l = Tape("l_r", Opening.Length, index);
-        Expression h = Tape("h_r", Opening.Height, index);
-        Expression flanks = 2 * (l + h) * Tape("t_r", Depth, index);
-        return Kind == WallRecessKind.Window ? flanks : flanks + (l * h);
+        Num flanks = 2 * (t.Tape("l_r", place, Opening.Length) + t.Tape("h_r", place, Opening.Height)) * t.Tape("t_r", place, Depth);
+        return Kind == WallRecessKind.Window ? flanks : flanks + Mouth(t, place);
     }
 
     /// <summary>Its faces behind the plane y = 0 from x on, standing on z = 0, seen from −y.</summary>
@@ -87,7 +75,4 @@ public sealed record WallRecess
         ];
         return Kind == WallRecessKind.Window ? flanks : [.. flanks, SurfaceBand.Upright(Tile, x, depth, end, depth, 0, top)];
     }
-
-    private static Expression Tape(string symbol, Length length, int index) =>
-        Expression.Quantity(symbol + (index + 1).ToString(CultureInfo.InvariantCulture), length.Meters, Measure.Length);
 }

@@ -125,18 +125,7 @@ public sealed partial record FixtureMaterial
 
     internal MaterialKeying KeyedBy => Keying ?? (MayBeEtched ? Glassy : Plain);
 
-    internal bool IsNamedIn(IReadOnlyList<FixtureMaterial> materials)
-    {
-        for (int i = 0; i < materials.Count; i++)
-        {
-            if (materials[i].Id == Id)
-            {
-                return true;
-            }
-        }
-
-        return false;
-    }
+    internal bool IsNamedIn(IReadOnlyList<FixtureMaterial> materials) => materials.Any(material => material.Id == Id);
 
     /// <summary>Whether a list of what something bonds to holds it, or what it bonds like.</summary>
     internal bool BondsAsNamedIn(IReadOnlyList<FixtureMaterial> materials) =>

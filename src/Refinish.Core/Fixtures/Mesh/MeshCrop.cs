@@ -1,4 +1,5 @@
 using System.Collections.Generic;
+using System.Linq;
 
 namespace Refinish.Fixtures;
 
@@ -8,11 +9,7 @@ internal static class MeshCrop
     public static TriangleMesh By(TriangleMesh mesh, MeshPlane plane)
     {
         IReadOnlyList<MeshPoint> vertices = mesh.Vertices;
-        double[] heights = new double[vertices.Count];
-        for (int i = 0; i < heights.Length; i++)
-        {
-            heights[i] = plane.Height(vertices[i]);
-        }
+        double[] heights = [.. vertices.Select(plane.Height)];
 
         List<MeshPoint> points = [];
         List<MeshTriangle> triangles = [];

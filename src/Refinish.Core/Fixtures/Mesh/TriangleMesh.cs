@@ -1,5 +1,6 @@
 using System;
 using System.Collections.Generic;
+using System.Linq;
 using System.Globalization;
 using UnitsNet;
 
@@ -121,16 +122,8 @@ public sealed class TriangleMesh
     /// <summary>The area of one zone.</summary>
     /// <param name="zone">The zone; <see langword="null"/> for the triangles that have none.</param>
     /// <returns>The area, 0 when the zone is not there.</returns>
-    public Area AreaOf(FixtureZoneKind? zone)
-    {
-        double area = 0;
-        foreach (MeshTriangle triangle in triangles)
-        {
-            area += triangle.Zone == zone ? SquareMetres(triangle) : 0;
-        }
-
-        return Area.FromSquareMeters(area);
-    }
+    public Area AreaOf(FixtureZoneKind? zone) =>
+        Area.FromSquareMeters(triangles.Where(triangle => triangle.Zone == zone).Sum(SquareMetres));
 
     /// <summary>The zones that are there, with their areas and mean slopes; triangles without a zone are left out.</summary>
     /// <returns>One entry for each zone.</returns>
@@ -148,16 +141,8 @@ public sealed class TriangleMesh
             }
         }
 
-        List<FixtureZone> zones = [];
-        foreach (KeyValuePair<FixtureZoneKind, (double Area, double Tilt)> sum in sums)
-        {
-            if (sum.Value.Area > 0)
-            {
-                zones.Add(FixtureZone.Of(sum.Key, sum.Value.Area, Math.Min(Math.PI, sum.Value.Tilt / sum.Value.Area)));
-            }
-        }
-
-        return new ValueList<FixtureZone>(zones);
+        return new ValueList<FixtureZone>(sums.Where(sum => sum.Value.Area > 0).Select(sum =>
+            FixtureZone.Of(sum.Key, sum.Value.Area, Math.Min(Math.PI, sum.Value.Tilt / sum.Value.Area))));
     }
 
     /// <summary>
@@ -244,16 +229,7 @@ public sealed class TriangleMesh
         return Math.Atan2(Math.Sqrt((normal.X * normal.X) + (normal.Y * normal.Y)), normal.Z);
     }
 
-    private double SumOver()
-    {
-        double area = 0;
-        foreach (MeshTriangle triangle in triangles)
-        {
-            area += SquareMetres(triangle);
-        }
-
-        return area;
-    }
+    private double SumOver() => triangles.Sum(SquareMetres);
 
     private double Signed()
     {

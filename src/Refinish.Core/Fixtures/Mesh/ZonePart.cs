@@ -96,10 +96,8 @@ public sealed record ZonePart
             Measure.Angle.Format(slope, figures: 4));
 
     /// <summary>The part as a patch of which the formula is its own area.</summary>
-    internal SurfacePatch Patch(int number)
-    {
-        string index = number.ToString(CultureInfo.InvariantCulture);
-        WorkingStep step = new(Name, "A_" + index, Expression.Quantity("a_" + index, area, Measure.Area), area, Measure.Area, Source);
-        return new SurfacePatch(step, Kind, slope, factor: DevelopedFactor, openings: openings);
-    }
+    internal SurfacePatch Patch(int number) => new(
+        t => t is null ? area : t.Step(
+            Name, "A_" + Figures.Fixed(number, 0), Measure.Area, Source, t.Given("a_" + Figures.Fixed(number, 0), area, Measure.Area)),
+        Kind, (t, _) => t.Lying(slope), factor: DevelopedFactor, openings: openings);
 }

@@ -1,5 +1,3 @@
-using System;
-
 namespace Refinish.Fixtures;
 
 /// <summary>The steps that state a slope which follows from how the zone lies and from nothing else.</summary>
@@ -7,9 +5,9 @@ internal static class ZoneSteps
 {
     private static readonly Source Position = Source.Derived("how the zone lies");
 
-    public static WorkingStep Level(string zone, string symbol) =>
-        new("slope of zone " + zone + ", level", symbol, Expression.Number(0), 0, Measure.Angle, Position);
+    public static Num Level(Trace t, string zone, string symbol) =>
+        t.Step("slope of zone " + zone + ", level", symbol, Measure.Angle, Position, t.Number(0));
 
-    public static WorkingStep Upright(string zone, string symbol) =>
-        new("slope of zone " + zone + ", upright", symbol, Expression.Pi() / 2, Math.PI / 2, Measure.Angle, Position);
+    public static Num Upright(Trace t, string zone, string symbol) =>
+        t.Step("slope of zone " + zone + ", upright", symbol, Measure.Angle, Position, t.Pi() / 2);
 }

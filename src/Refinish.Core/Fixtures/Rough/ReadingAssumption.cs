@@ -162,10 +162,10 @@ public sealed record ReadingAssumption
         Less is null ? string.Empty : " less " + Less);
 
     /// <summary>The reading that a point stands for.</summary>
-    internal double At(double point, double of, double less) => Form switch
+    internal Num At(Num point, Num? of, Num? less) => Form switch
     {
-        AssumptionForm.Share => point * (of - less),
-        AssumptionForm.Beyond => of + point,
+        AssumptionForm.Share => point * (less is Num taken ? of!.Value - taken : of!.Value),
+        AssumptionForm.Beyond => of!.Value + point,
         _ => point,
     };
 }

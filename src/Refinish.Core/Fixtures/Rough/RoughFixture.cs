@@ -218,33 +218,30 @@ public sealed partial record RoughFixture : IFixture
     public Workings Workings()
     {
         double[] values = shape.Values(new double[shape.Count]);
-        return new Workings("Readings of a " + Kind.Name, Assumed.Select(Step), [Likely.Workings()]);
-
-        WorkingStep Step(int place)
+        Trace t = new();
+        t.Part(Likely.Workings());
+        foreach (int place in Assumed)
         {
             RoughReading reading = Kind.All[place];
             ReadingAssumption assumption = shape.Assumption(place)!;
-            Expression formula = assumption.Form == AssumptionForm.Share
-                ? Expression.Number(assumption.Likely)
-                    * (assumption.Less is null ? Named(assumption.Of!) : Named(assumption.Of!) - Named(assumption.Less))
-                : assumption.Form == AssumptionForm.Beyond ? Named(assumption.Of!) + Point(assumption.Likely, assumption.Measure)
-                : Point(assumption.Likely, assumption.Measure);
+            Num formula = assumption.At(
+                assumption.Form == AssumptionForm.Share ? t.Number(assumption.Likely) : Point(assumption.Likely), Named(assumption.Of),
+                Named(assumption.Less));
 
             // What was taken beside it moved the value off its proportion.
-            bool holds = Math.Abs(formula.Evaluate() - values[place]) <= 1e-12 * Math.Max(1, Math.Abs(values[place]));
-            return new WorkingStep(
-                reading.Name + ", most likely",
-                reading.Name,
-                holds ? formula : Point(values[place], reading.Measure),
-                values[place],
-                reading.Measure,
+            double value = values[place];
+            bool holds = Math.Abs(formula.Value - value) <= 1e-12 * Math.Max(1, Math.Abs(value));
+            t.Note(
+                reading.Name + ", most likely", reading.Name, (holds ? formula : Point(value)).Formula, value, reading.Measure,
                 holds ? assumption.Source : Source.Derived("what the readings that were taken leave of its band"));
+
+            Num Point(double at) => t.Given("p", at, reading.Measure);
         }
 
-        static Expression Point(double value, Measure measure) => Expression.Quantity("p", value, measure);
+        return t.Workings("Readings of a " + Kind.Name);
 
-        Expression Named(string reading) => Expression.Quantity(reading, values[Kind.Places[reading]],
-            Kind.All[Kind.Places[reading]].Measure);
+        Num? Named(string? name) =>
+            name is null ? null : t.Given(name, values[Kind.Places[name]], Kind.All[Kind.Places[name]].Measure);
     }
 
     /// <summary>Whether the other is of the same kind, with the same readings and the same assumptions.</summary>

@@ -1,5 +1,6 @@
 using System;
 using System.Collections.Generic;
+using System.Linq;
 
 namespace Refinish.Fixtures;
 
@@ -23,18 +24,8 @@ internal sealed class RoughShape
     {
         this.kind = kind;
         taken = new TakenReading?[kind.All.Count];
-        assumptions = new ReadingAssumption?[kind.All.Count];
-        closing = new int[kind.Closing.Count];
-        for (int i = 0; i < closing.Length; i++)
-        {
-            closing[i] = kind.Places[kind.Closing[i]];
-        }
-
-        for (int i = 0; i < assumptions.Length; i++)
-        {
-            assumptions[i] = kind.All[i].Assumption;
-        }
-
+        assumptions = [.. kind.All.Select(reading => reading.Assumption)];
+        closing = [.. kind.Closing.Select(part => kind.Places[part])];
         foreach (ReadingAssumption assumption in own)
         {
             assumptions[kind.Places[assumption.Reading]] = assumption;
@@ -45,16 +36,8 @@ internal sealed class RoughShape
             taken[kind.Places[reading.Name]] = reading;
         }
 
-        List<int> open = [];
-        for (int i = 0; i < taken.Length; i++)
-        {
-            if (!Follows(i) && (taken[i] is TakenReading reading ? reading.PlusMinus > 0 : assumptions[i] is { IsExact: false }))
-            {
-                open.Add(i);
-            }
-        }
-
-        Open = open;
+        Open = [.. Enumerable.Range(0, taken.Length).Where(i =>
+            !Follows(i) && (taken[i] is TakenReading reading ? reading.PlusMinus > 0 : assumptions[i] is { IsExact: false }))];
     }
 
     public int Count => taken.Length;
@@ -168,7 +151,7 @@ internal sealed class RoughShape
 
         double[] values = Values(new double[Count]);
         (double of, double less) = Bases(assumption, values);
-        return (assumption.At(assumption.Least, of, less), assumption.At(assumption.Greatest, of, less));
+        return (assumption.At(assumption.Least, of, less).Value, assumption.At(assumption.Greatest, of, less).Value);
     }
 
     // The last part of a sum of which everything was taken keeps the sum when the others move within their ±.
@@ -224,8 +207,9 @@ internal sealed class RoughShape
     {
         ReadingAssumption assumption = assumptions[place]!;
         (double of, double less) = Bases(assumption, values);
-        double likely = assumption.At(assumption.Likely, of, less);
-        (double Low, double High) band = (assumption.At(assumption.Least, of, less), assumption.At(assumption.Greatest, of, less));
+        double likely = assumption.At(assumption.Likely, of, less).Value;
+        (double Low, double High) band = (
+            assumption.At(assumption.Least, of, less).Value, assumption.At(assumption.Greatest, of, less).Value);
         if (kind.All[place].Limits is { } limits)
         {
             (double low, double high) = limits(readings);

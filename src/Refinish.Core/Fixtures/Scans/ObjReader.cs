@@ -38,10 +38,7 @@ public static class ObjReader
 
             if (feed.Is("v"))
             {
-                if (!mesh.TryAdd(Number(feed), Number(feed), Number(feed)))
-                {
-                    throw feed.Wrong("the vertex is not finite");
-                }
+                feed.Require(mesh.TryAdd(Number(feed), Number(feed), Number(feed)), "the vertex is not finite");
 
                 feed.RestOfLine();
             }

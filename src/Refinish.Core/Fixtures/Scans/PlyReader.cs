@@ -53,10 +53,7 @@ public static class PlyReader
         PlyScalars? scalars = null;
         while (true)
         {
-            if (!feed.Word())
-            {
-                throw feed.Wrong("the file ends inside its header");
-            }
+            feed.Require(feed.Word(), "the file ends inside its header");
 
             if (feed.Is("end_header"))
             {
@@ -87,18 +84,12 @@ public static class PlyReader
             }
             else if (feed.Is("property"))
             {
-                if (elements.Count == 0)
-                {
-                    throw feed.Wrong("a property stands before the first element");
-                }
+                feed.Require(elements.Count > 0, "a property stands before the first element");
 
                 string type = Word(feed);
                 PlyType? counter = type == "list" ? Type(feed, Word(feed)) : null;
                 PlyType item = Type(feed, type == "list" ? Word(feed) : type);
-                if (counter is PlyType.Single or PlyType.Double)
-                {
-                    throw feed.Wrong("a list is counted by a floating-point number");
-                }
+                feed.Require(counter is not (PlyType.Single or PlyType.Double), "a list is counted by a floating-point number");
 
                 elements[elements.Count - 1].Properties.Add(new(Word(feed), item, counter));
                 feed.RestOfLine();

@@ -254,6 +254,15 @@ internal sealed class ScanFeed
         return minus ? -value : value;
     }
 
+    /// <summary>Refuses the line unless a condition holds.</summary>
+    public void Require(bool holds, string what)
+    {
+        if (!holds)
+        {
+            throw Wrong(what);
+        }
+    }
+
     public FormatException Wrong(string what) =>
         new(string.Format(CultureInfo.InvariantCulture, "Line {0}: {1}.", Line, what));
 

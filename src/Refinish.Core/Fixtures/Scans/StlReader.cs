@@ -165,10 +165,7 @@ public static class StlReader
         feed.RestOfLine();
         while (true)
         {
-            if (!feed.Word())
-            {
-                throw feed.Wrong("the file ends without endsolid");
-            }
+            feed.Require(feed.Word(), "the file ends without endsolid");
 
             if (feed.Is("endsolid"))
             {
@@ -199,10 +196,7 @@ public static class StlReader
             for (int corner = 0; corner < 3; corner++)
             {
                 Expect(feed, "vertex");
-                if (!mesh.TryAdd(Number(feed), Number(feed), Number(feed)))
-                {
-                    throw feed.Wrong("the vertex is not finite");
-                }
+                feed.Require(mesh.TryAdd(Number(feed), Number(feed), Number(feed)), "the vertex is not finite");
             }
 
             mesh.AddLastThree();

@@ -9,49 +9,41 @@ namespace Refinish.Fixtures;
 /// </summary>
 internal readonly record struct CornerPlan(double Left, double Right, double LeftReturn, double RightReturn, double Bow)
 {
-    public double Chord => Math.Sqrt(((Right - LeftReturn) * (Right - LeftReturn)) + ((Left - RightReturn) * (Left - RightReturn)));
-
-    private double HalfAngle => 2 * Math.Atan(2 * Bow / Chord);
-
-    private double Radius => Chord / (2 * Math.Sin(HalfAngle));
-
-    private double Straight => (Left * Right) - ((Right - LeftReturn) * (Left - RightReturn) / 2);
-
-    public double Area => Bow == 0 ? Straight : Straight + (Radius * Radius * (HalfAngle - (Math.Sin(HalfAngle) * Math.Cos(HalfAngle))));
-
-    /// <summary>Returns and front by their length.</summary>
-    public double Front => LeftReturn + RightReturn + (Bow == 0 ? Chord : 2 * Radius * HalfAngle);
-
-    public Expression DeckFormula()
+    public Num Deck(Trace? t = null)
     {
-        Expression straight = (L * R) - ((R - LowerL) * (L - LowerR) / 2);
-        return Bow == 0 ? straight : straight + (Expression.Square(RadiusFormula) * (AngleFormula - (Expression.Sin(AngleFormula) * Expression.Cos(AngleFormula))));
+        Num straight = Straight(t);
+        return Bow == 0 ? straight : straight + (Num.Square(Radius(t)) * (HalfAngle(t) - (Num.Sin(HalfAngle(t)) * Num.Cos(HalfAngle(t)))));
     }
 
-    public Expression FrontFormula() => LowerL + LowerR + (Bow == 0 ? ChordFormula : 2 * RadiusFormula * AngleFormula);
+    /// <summary>Returns and front by their length.</summary>
+    public Num Front(Trace? t = null) => ShortLeft(t) + ShortRight(t) + (Bow == 0 ? Chord(t) : 2 * Radius(t) * HalfAngle(t));
 
-    private Expression L => Expression.Quantity("L", Left, Measure.Length);
+    private Num Straight(Trace? t = null) =>
+        (LongLeft(t) * LongRight(t)) - ((LongRight(t) - ShortLeft(t)) * (LongLeft(t) - ShortRight(t)) / 2);
 
-    private Expression R => Expression.Quantity("R", Right, Measure.Length);
+    public Num Chord(Trace? t = null) => Num.Sqrt(Num.Square(LongRight(t) - ShortLeft(t)) + Num.Square(LongLeft(t) - ShortRight(t)));
 
-    private Expression LowerL => Expression.Quantity("l", LeftReturn, Measure.Length);
+    private Num HalfAngle(Trace? t = null) => 2 * Num.Arctan(2 * t.Given("s", Bow, Measure.Length) / Chord(t));
 
-    private Expression LowerR => Expression.Quantity("r", RightReturn, Measure.Length);
+    private Num Radius(Trace? t = null) => Chord(t) / (2 * Num.Sin(HalfAngle(t)));
 
-    private Expression ChordFormula => Expression.Sqrt(Expression.Square(R - LowerL) + Expression.Square(L - LowerR));
+    private Num LongLeft(Trace? t) => t.Given("L", Left, Measure.Length);
 
-    private Expression AngleFormula => 2 * Expression.Arctan(2 * Expression.Quantity("s", Bow, Measure.Length) / ChordFormula);
+    private Num LongRight(Trace? t) => t.Given("R", Right, Measure.Length);
 
-    private Expression RadiusFormula => ChordFormula / (2 * Expression.Sin(AngleFormula));
+    private Num ShortLeft(Trace? t) => t.Given("l", LeftReturn, Measure.Length);
+
+    private Num ShortRight(Trace? t) => t.Given("r", RightReturn, Measure.Length);
 
     /// <summary>The centroid of the deck with a straight front.</summary>
     private (double X, double Y) Centre
     {
         get
         {
+            double whole = Straight().Value;
             double cut = (Right - LeftReturn) * (Left - RightReturn) / 2;
-            double x = ((Left * Right * Right / 2) - (cut * (Right - ((Right - LeftReturn) / 3)))) / Straight;
-            double y = ((Left * Right * Left / 2) - (cut * (Left - ((Left - RightReturn) / 3)))) / Straight;
+            double x = ((Left * Right * Right / 2) - (cut * (Right - ((Right - LeftReturn) / 3)))) / whole;
+            double y = ((Left * Right * Left / 2) - (cut * (Left - ((Left - RightReturn) / 3)))) / whole;
             return (x, y);
         }
     }
@@ -117,11 +109,13 @@ internal readonly record struct CornerPlan(double Left, double Right, double Lef
             // Corners 2 and 3 end the front; the arc's middle lies behind the chord.
             MeshPoint a = corners[2];
             MeshPoint b = corners[3];
-            double back = Radius - Bow;
-            double mx = ((a.X + b.X) / 2) - (back * (b.Y - a.Y) / Chord);
-            double my = ((a.Y + b.Y) / 2) + (back * (b.X - a.X) / Chord);
+            double radius = Radius().Value;
+            double chord = Chord().Value;
+            double back = radius - Bow;
+            double mx = ((a.X + b.X) / 2) - (back * (b.Y - a.Y) / chord);
+            double my = ((a.Y + b.Y) / 2) + (back * (b.X - a.X) / chord);
             double along = (dx * mx) + (dy * my);
-            reach = along + Math.Sqrt(Math.Max(0, (along * along) - ((mx * mx) + (my * my) - (Radius * Radius))));
+            reach = along + Math.Sqrt(Math.Max(0, (along * along) - ((mx * mx) + (my * my) - (radius * radius))));
         }
 
         return new(reach * dx, reach * dy, z);
@@ -138,11 +132,13 @@ internal readonly record struct CornerPlan(double Left, double Right, double Lef
         MeshPoint flat = MeshPoint.Between(a, b, share);
         if (side == 1 && Bow > 0)
         {
-            double turn = HalfAngle * ((2 * share) - 1);
-            double sine = Radius * Math.Sin(turn);
-            double rise = (Radius * Math.Cos(turn)) - (Radius - Bow);
-            double ux = (b.X - a.X) / Chord;
-            double uy = (b.Y - a.Y) / Chord;
+            double turn = HalfAngle().Value * ((2 * share) - 1);
+            double radius = Radius().Value;
+            double chord = Chord().Value;
+            double sine = radius * Math.Sin(turn);
+            double rise = (radius * Math.Cos(turn)) - (radius - Bow);
+            double ux = (b.X - a.X) / chord;
+            double uy = (b.Y - a.Y) / chord;
             flat = new(((a.X + b.X) / 2) + (sine * ux) + (rise * uy), ((a.Y + b.Y) / 2) + (sine * uy) - (rise * ux), 0);
         }
 
@@ -153,8 +149,9 @@ internal readonly record struct CornerPlan(double Left, double Right, double Lef
     private MeshPoint[] Corners()
     {
         (double cx, double cy) = Centre;
-        double ux = Chord == 0 ? 1 : (LeftReturn - Right) / Chord;
-        double uy = Chord == 0 ? 0 : (Left - RightReturn) / Chord;
+        double chord = Chord().Value;
+        double ux = chord == 0 ? 1 : (LeftReturn - Right) / chord;
+        double uy = chord == 0 ? 0 : (Left - RightReturn) / chord;
         return [Turned(0, 0), Turned(Right, 0), Turned(Right, RightReturn), Turned(LeftReturn, Left), Turned(0, Left)];
 
         MeshPoint Turned(double x, double y) => new(((x - cx) * ux) + ((y - cy) * uy), ((y - cy) * ux) - ((x - cx) * uy), 0);

@@ -1,6 +1,3 @@
-using System;
-using Refinish.Numerics;
-
 namespace Refinish.Fixtures;
 
 /// <summary>
@@ -14,43 +11,39 @@ namespace Refinish.Fixtures;
 /// </remarks>
 internal readonly record struct HalfEllipsoid(double A, double B, double C)
 {
-    public static readonly Source Carlson = Source.FromMemory("NIST Digital Library of Mathematical Functions, §19.33(i) with 19.16.3: the surface of an ellipsoid as Carlson's R_G, here its double integral");
+    public static readonly Source Carlson = Source.FromMemory(
+        "NIST Digital Library of Mathematical Functions, §19.33(i) with 19.16.3: the surface of an ellipsoid as Carlson's R_G, here its double integral");
 
     /// <summary>The stated relative error.</summary>
     public const double Error = 1e-8;
 
-    private const double QuarterTurn = Math.PI / 2;
-
-    public double Area => 4 * Quadrature.GaussLegendre(
-        this,
-        static (bowl, turn) => Quadrature.GaussLegendre(
-            (Across: Square(bowl.Across(turn)), Along: Square(bowl.A * bowl.B)),
-            static (squares, u) => Math.Sqrt((squares.Across * (1 - (u * u))) + (squares.Along * (u * u))),
-            0,
-            1),
-        0,
-        QuarterTurn);
+    public Num Area(Trace? t = null) => 4 * Num.Integral("φ", 0, t.Pi() / 2, Axes(t), static (bowl, turn) => Num.Integral(
+        "u", 0, 1, (Across: Num.Square(Across(bowl, turn)), Along: Num.Square(bowl.A * bowl.B)),
+        static (squares, u) => Num.Sqrt((squares.Across * (1 - Num.Square(u))) + (squares.Along * Num.Square(u)))),
+        t is null ? null : Area().Value / 4);
 
     /// <summary>Area times slope, in the angle θ because the slope bends sharply in u at the bottom.</summary>
-    public double Tilt => 4 * Quadrature.GaussLegendre(
-        this,
-        static (bowl, turn) => Quadrature.GaussLegendre(
-            (Across: bowl.Across(turn), Along: bowl.A * bowl.B),
-            static (normal, fall) =>
-            {
-                double level = normal.Across * Math.Sin(fall);
-                double upright = normal.Along * Math.Cos(fall);
-                return Math.Sqrt(Square(level) + Square(upright)) * Math.Atan(level / upright) * Math.Sin(fall);
-            },
-            0,
-            QuarterTurn),
-        0,
-        QuarterTurn);
+    public Num Tilt(Trace? t = null) => 4 * Num.Integral(
+        "φ", 0, t.Pi() / 2, (Axes: Axes(t), Quarter: t.Pi() / 2), static (bowl, turn) => Num.Integral(
+        "θ", 0, bowl.Quarter, (Across: Across(bowl.Axes, turn), Along: bowl.Axes.A * bowl.Axes.B),
+        static (normal, fall) =>
+        {
+            Num level = normal.Across * Num.Sin(fall);
+            Num upright = normal.Along * Num.Cos(fall);
+            return Num.Sqrt(Num.Square(level) + Num.Square(upright)) * Num.Arctan(level / upright) * Num.Sin(fall);
+        }),
+        t is null ? null : Tilt().Value / 4);
 
     /// <summary>Water up to a depth h above the bottom: V = π a b h² (3c − h) / (3c²).</summary>
-    public double Capacity(double level) => Math.PI * A * B * (level * level) * ((3 * C) - level) / (3 * (C * C));
+    public Num Capacity(Num level, Trace? t = null)
+    {
+        (Num a, Num b, Num c) = Axes(t);
+        return Num.Pi * a * b * Num.Square(level) * ((3 * c) - level) / (3 * Num.Square(c));
+    }
 
-    private double Across(double turn) => C * Math.Sqrt(Square(B * Math.Cos(turn)) + Square(A * Math.Sin(turn)));
+    private static Num Across((Num A, Num B, Num C) bowl, Num turn) =>
+        bowl.C * Num.Sqrt(Num.Square(bowl.B * Num.Cos(turn)) + Num.Square(bowl.A * Num.Sin(turn)));
 
-    private static double Square(double x) => x * x;
+    private (Num A, Num B, Num C) Axes(Trace? t) =>
+        (t.Given("a", A, Measure.Length), t.Given("b", B, Measure.Length), t.Given("c", C, Measure.Length));
 }

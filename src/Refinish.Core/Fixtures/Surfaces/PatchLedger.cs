@@ -1,111 +1,83 @@
 using System;
 using System.Collections.Generic;
-using System.Globalization;
+using System.Linq;
 
 namespace Refinish.Fixtures;
 
 /// <summary>Adds patches up: to zones, and to a derivation that ends in the coated area.</summary>
 internal static class PatchLedger
 {
-    private static readonly Source Plane = Source.Derived("sum over the patches");
+    public static readonly Source Plane = Source.Derived("sum over the patches");
+
     private static readonly Source Mean = Source.Derived("slope weighted by area over the patches of the zone");
 
-    public static IReadOnlyList<SurfacePatch> Present(params SurfacePatch[] patches) =>
-        new ValueList<SurfacePatch>(Array.FindAll(patches, static patch => patch.Step.Value != 0));
+    public static IReadOnlyList<SurfacePatch> Present(params IEnumerable<SurfacePatch> patches) =>
+        new ValueList<SurfacePatch>(patches.Where(static patch => patch.Area.SquareMeters != 0));
 
-    public static IReadOnlyList<FixtureZone> Zones(IReadOnlyList<SurfacePatch> patches)
-    {
-        List<FixtureZone> zones = [];
-        foreach (FixtureZoneKind kind in Kinds(patches))
-        {
-            double area = 0;
-            double tilt = 0;
-            foreach (SurfacePatch patch in patches)
-            {
-                if (patch.Zone == kind)
-                {
-                    area += patch.Coated;
-                    tilt += patch.Coated * patch.SlopeFromHorizontal.Radians;
-                }
-            }
+    public static double Coated(IReadOnlyList<SurfacePatch> patches) => Num.Sum(Gathered(patches, null).Select(zone => zone.Area)).Value;
 
-            if (area > 0)
-            {
-                // The mean of undersides may lie a last digit beyond them.
-                zones.Add(FixtureZone.Of(kind, area, Math.Min(Math.PI, tilt / area)));
-            }
-        }
+    public static IReadOnlyList<FixtureZone> Zones(IReadOnlyList<SurfacePatch> patches) =>
 
-        return new ValueList<FixtureZone>(zones);
-    }
+        // The mean of undersides may lie a last digit beyond them.
+        new ValueList<FixtureZone>(Gathered(patches, null).Select(zone =>
+            FixtureZone.Of(zone.Kind, zone.Area.Value, Math.Min(Math.PI, (Tilt(zone.Patches, null) / zone.Area).Value))));
 
     /// <summary>Patches, then each zone's area and slope, then the whole and the edge.</summary>
-    public static Workings Write(string title, IReadOnlyList<SurfacePatch> patches, double coated, IEnumerable<WorkingStep> before, IEnumerable<WorkingStep> after, IEnumerable<Workings>? parts = null)
+    public static Workings Write(
+        string title, IReadOnlyList<SurfacePatch> patches, IEnumerable<Func<Trace, Num>> before, IEnumerable<Func<Trace, Num>> after,
+        params IEnumerable<Workings> parts)
     {
-        List<WorkingStep> steps = [.. before];
-        IReadOnlyList<FixtureZone> zones = Zones(patches);
-        Expression total = 0;
-        bool first = true;
-        Dictionary<SurfacePatch, WorkingStep> lines = new(ReferenceComparer.Instance);
-        foreach (SurfacePatch patch in patches)
+        Trace t = new();
+        foreach (Workings part in parts)
         {
-            steps.Add(patch.Step);
-            WorkingStep line = patch.Step;
-            if (!patch.IsPlain)
-            {
-                Expression formula = patch.Step.Result();
-                formula = patch.DevelopedFactor == 1 ? formula : formula * Expression.Quantity("k", patch.DevelopedFactor, Measure.Number);
-                formula = patch.OpeningArea.SquareMeters == 0 ? formula : formula - Expression.Quantity("A_open", patch.OpeningArea.SquareMeters, Measure.Area);
-                line = new(patch.Name + ", coated", "C_" + steps.Count.ToString(CultureInfo.InvariantCulture), formula, patch.Coated, Measure.Area, Plane);
-                steps.Add(line);
-            }
-
-            lines[patch] = line;
+            t.Part(part);
         }
 
-        foreach (FixtureZone zone in zones)
+        foreach (Func<Trace, Num> step in before)
         {
-            List<Expression> areas = [];
-            List<Expression> tilts = [];
-            foreach (SurfacePatch patch in patches)
-            {
-                if (patch.Zone == zone.Kind)
-                {
-                    areas.Add(lines[patch].Result());
-                    tilts.Add(lines[patch].Result() * patch.SlopeFormula);
-                }
-            }
-
-            WorkingStep area = new("zone " + zone.Kind, "Z_" + zone.Kind, Expression.Sum(areas), zone.Area.SquareMeters, Measure.Area, Plane);
-            steps.Add(area);
-            steps.Add(new("mean slope of zone " + zone.Kind, "φ_" + zone.Kind, Expression.Sum(tilts) / area.Result(), zone.SlopeFromHorizontal.Radians, Measure.Angle, Mean));
-            total = first ? area.Result() : total + area.Result();
-            first = false;
+            step(t);
         }
 
-        steps.Add(new("coated area", "A", total, coated, Measure.Area, Plane));
-        steps.AddRange(after);
-        return new Workings(title, steps, parts);
+        Num total = 0;
+        foreach ((FixtureZoneKind kind, Num sum, Patch[] own) in Gathered(patches, t))
+        {
+            Num area = t.Step("zone " + kind, "Z_" + kind, Measure.Area, Plane, sum);
+            t.Step("mean slope of zone " + kind, "φ_" + kind, Measure.Angle, Mean, Tilt(own, t) / area);
+            total += area;
+        }
+
+        t.Step("coated area", "A", Measure.Area, Plane, total);
+        foreach (Func<Trace, Num> step in after)
+        {
+            step(t);
+        }
+
+        return t.Workings(title);
     }
 
-    private static IEnumerable<FixtureZoneKind> Kinds(IReadOnlyList<SurfacePatch> patches)
+    private static List<(FixtureZoneKind Kind, Num Area, Patch[] Patches)> Gathered(IReadOnlyList<SurfacePatch> patches, Trace? t)
     {
-        HashSet<FixtureZoneKind> seen = [];
-        foreach (SurfacePatch patch in patches)
-        {
-            if (seen.Add(patch.Zone))
-            {
-                yield return patch.Zone;
-            }
-        }
+        Patch[] all = [.. patches.Select(patch => new Patch(patch, t))];
+        return [.. all.GroupBy(patch => patch.Of.Zone)
+            .Select(zone => (zone.Key, Num.Sum(zone.Select(patch => patch.Coated)), zone.ToArray()))
+            .Where(zone => zone.Item2.Value > 0)];
     }
 
-    private sealed class ReferenceComparer : IEqualityComparer<SurfacePatch>
+    private static Num Tilt(Patch[] patches, Trace? t) => Num.Sum(patches.Select(patch => patch.Coated * patch.Of.Slope(t, patch.Plain)));
+
+    private sealed class Patch
     {
-        public static readonly ReferenceComparer Instance = new();
+        public Patch(SurfacePatch patch, Trace? t)
+        {
+            Of = patch;
+            Plain = patch.Plain(t);
+            Coated = t is null ? patch.Coated : patch.Written(t, Plain);
+        }
 
-        public bool Equals(SurfacePatch? x, SurfacePatch? y) => ReferenceEquals(x, y);
+        public SurfacePatch Of { get; }
 
-        public int GetHashCode(SurfacePatch obj) => System.Runtime.CompilerServices.RuntimeHelpers.GetHashCode(obj);
+        public Num Plain { get; }
+
+        public Num Coated { get; }
     }
 }

@@ -39,11 +39,10 @@ public sealed record PlanOutline
     public bool IsEllipse { get; }
 
     /// <summary>The area inside.</summary>
-    public Area Area => Area.FromSquareMeters(IsEllipse ? PlaneShapes.Ellipse(length, width) : PlaneShapes.RoundedRectangle(length, width, radius));
+    public Area Area => Area.FromSquareMeters(Inside().Value);
 
     /// <summary>The length around.</summary>
-    public Length Perimeter => Length.FromMeters(
-        IsEllipse ? PlaneShapes.EllipseEdge(length, width) : PlaneShapes.RoundedRectangleEdge(length, width, radius));
+    public Length Perimeter => Length.FromMeters(Around().Value);
 
     /// <summary>A rectangle with rounded corners.</summary>
     /// <param name="length">Length over all, 0.05 to 3 m.</param>
@@ -75,27 +74,7 @@ public sealed record PlanOutline
 
     /// <summary>How area and perimeter follow.</summary>
     /// <returns>The derivation.</returns>
-    public Workings Workings()
-    {
-        Expression l = Expression.Quantity("L", length, Measure.Length);
-        Expression w = Expression.Quantity("W", width, Measure.Length);
-        Expression r = Expression.Quantity("r", radius, Measure.Length);
-        WorkingStep area = new(
-            "area of the outline",
-            "A_o",
-            IsEllipse ? PlaneShapes.Ellipse(l, w) : PlaneShapes.RoundedRectangle(l, w, r),
-            Area.SquareMeters,
-            Measure.Area,
-            PlaneShapes.Elementary);
-        WorkingStep edge = new(
-            "perimeter of the outline",
-            "P_o",
-            IsEllipse ? PlaneShapes.EllipseEdge(l, w) : PlaneShapes.RoundedRectangleEdge(l, w, r),
-            Perimeter.Meters,
-            Measure.Length,
-            PlaneShapes.Elementary);
-        return new Workings("Outline in plan", [area, edge]);
-    }
+    public Workings Workings() => Trace.Of("Outline in plan", Inside, Around);
 
     /// <summary>The shape and its size in one line, in metric units.</summary>
     /// <returns>Text such as <c>ellipse 560 mm × 460 mm</c>.</returns>
@@ -105,4 +84,14 @@ public sealed record PlanOutline
         Measure.Length.Format(length),
         Measure.Length.Format(width),
         Measure.Length.Format(radius));
+
+    private Num Inside(Trace? t = null) => t.Step("area of the outline", "A_o", Measure.Area, PlaneShapes.Elementary,
+        IsEllipse ? PlaneShapes.Ellipse(L(t), W(t)) : PlaneShapes.RoundedRectangle(L(t), W(t), t.Given("r", radius, Measure.Length)));
+
+    private Num Around(Trace? t = null) => t.Step("perimeter of the outline", "P_o", Measure.Length, PlaneShapes.Elementary,
+        IsEllipse ? PlaneShapes.EllipseEdge(L(t), W(t)) : PlaneShapes.RoundedRectangleEdge(L(t), W(t), t.Given("r", radius, Measure.Length)));
+
+    private Num L(Trace? t) => t.Given("L", length, Measure.Length);
+
+    private Num W(Trace? t) => t.Given("W", width, Measure.Length);
 }

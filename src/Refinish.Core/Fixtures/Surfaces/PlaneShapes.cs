@@ -14,39 +14,22 @@ internal static class PlaneShapes
     /// <summary>How far a radius given in one unit may miss half of a side given in another.</summary>
     public const double LastDigits = 1e-12;
 
-    public static double RoundedRectangle(double length, double width, double radius) => (length * width) - ((4 - Math.PI) * (radius * radius));
+    public static Num RoundedRectangle(Num length, Num width, Num radius) =>
+        (length * width) - ((4 - PiBeside(length)) * Num.Square(radius));
 
-    public static Expression RoundedRectangle(Expression length, Expression width, Expression radius) =>
-        (length * width) - ((4 - Expression.Pi()) * Expression.Square(radius));
+    public static Num RoundedRectangleEdge(Num length, Num width, Num radius) =>
+        (2 * (length + width)) - ((8 - (2 * PiBeside(length))) * radius);
 
-    public static double RoundedRectangleEdge(double length, double width, double radius) => (2 * (length + width)) - ((8 - (2 * Math.PI)) * radius);
+    public static Num Disc(Num diameter) => Num.Pi * Num.Square(diameter) / 4;
 
-    public static Expression RoundedRectangleEdge(Expression length, Expression width, Expression radius) =>
-        (2 * (length + width)) - ((8 - (2 * Expression.Pi())) * radius);
+    public static Num Circle(Num diameter) => Num.Pi * diameter;
 
-    public static double Disc(double diameter) => Math.PI * (diameter * diameter) / 4;
-
-    public static Expression Disc(Expression diameter) => Expression.Pi() * Expression.Square(diameter) / 4;
-
-    public static double Circle(double diameter) => Math.PI * diameter;
-
-    public static Expression Circle(Expression diameter) => Expression.Pi() * diameter;
-
-    public static double Ellipse(double length, double width) => Math.PI * (length * width) / 4;
-
-    public static Expression Ellipse(Expression length, Expression width) => Expression.Pi() * (length * width) / 4;
+    public static Num Ellipse(Num length, Num width) => Num.Pi * (length * width) / 4;
 
     /// <summary>Four quarter arcs: P = 4 ∫ √(a² sin²t + b² cos²t) dt over 0 … π/2.</summary>
-    public static double EllipseEdge(double length, double width) =>
-        4 * Quadrature.GaussLegendre(
-            (A: length / 2, B: width / 2),
-            static (half, t) => Math.Sqrt(Square(half.A * Math.Sin(t)) + Square(half.B * Math.Cos(t))),
-            0,
-            Math.PI / 2);
+    public static Num EllipseEdge(Num length, Num width) => 4 * Num.Integral("t", 0, PiBeside(length) / 2, t =>
+        Num.Sqrt(Num.Square(length / 2 * Num.Sin(t)) + Num.Square(width / 2 * Num.Cos(t))));
 
-    public static Expression EllipseEdge(Expression length, Expression width) =>
-        4 * Expression.Integral("t", 0, Expression.Pi() / 2, t => Expression.Sqrt(
-            Expression.Square(length / 2 * Expression.Sin(t)) + Expression.Square(width / 2 * Expression.Cos(t))));
-
-    private static double Square(double x) => x * x;
+    /// <summary>π, as a letter where it stands among the plain numbers of a formula of which a derivation is made.</summary>
+    public static Num PiBeside(Num other) => other.IsTraced ? new Num(Math.PI, Num.Pi.Formula) : Num.Pi;
 }

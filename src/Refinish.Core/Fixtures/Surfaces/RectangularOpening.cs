@@ -1,6 +1,7 @@
 using System;
 using System.Collections.Generic;
 using System.Globalization;
+using System.Linq;
 using UnitsNet;
 
 namespace Refinish.Fixtures;
@@ -42,27 +43,11 @@ public sealed record RectangularOpening
     public override string ToString() =>
         string.Format(CultureInfo.InvariantCulture, "{0} × {1}", Measure.Length.Format(length), Measure.Length.Format(height));
 
-    internal static double AreaOf(IReadOnlyList<RectangularOpening> openings)
-    {
-        double area = 0;
-        for (int i = 0; i < openings.Count; i++)
-        {
-            area += openings[i].length * openings[i].height;
-        }
+    internal static Num AreaOf(IReadOnlyList<RectangularOpening> openings, Trace? t = null, string across = "h_") =>
+        openings.Total((t, across), static (of, one, i) => of.t.Tape("l_", i, one.Length) * of.t.Tape(of.across, i, one.Height));
 
-        return area;
-    }
-
-    internal static double EdgeOf(IReadOnlyList<RectangularOpening> openings)
-    {
-        double edge = 0;
-        for (int i = 0; i < openings.Count; i++)
-        {
-            edge += 2 * (openings[i].length + openings[i].height);
-        }
-
-        return edge;
-    }
+    internal static IEnumerable<Num> Edges(IReadOnlyList<RectangularOpening> openings, Trace? t, string across = "h_") =>
+        openings.Select((one, i) => 2 * (t.Tape("l_", i, one.Length) + t.Tape(across, i, one.Height)));
 
     internal bool FitsInto(double availableLength, double availableHeight) => length <= availableLength && height <= availableHeight;
 }

@@ -14,28 +14,25 @@ internal readonly record struct RimRoll(double Perimeter, double Radius, double 
 {
     public static readonly Source Pappus = Source.Derived("Pappus's theorem along a line offset by Steiner's formula");
 
-    public double MiddleLine => Perimeter + (2 * Math.PI * Radius);
-
-    public double Area => (Radius * Turn * MiddleLine) - (2 * Math.PI * (Radius * Radius) * Math.Sin(Turn));
+    public Num Area(Trace? t = null) =>
+        (Tube(t) * Turned(t) * MiddleLine(t)) - (2 * t.Pi() * Num.Square(Tube(t)) * Num.Sin(Turned(t)));
 
     /// <summary>The line where it ends outside.</summary>
-    public double OuterLine => MiddleLine - (2 * Math.PI * Radius * Math.Cos(Turn));
+    public Num OuterLine(Trace? t = null) => MiddleLine(t) - (2 * t.Pi() * Tube(t) * Num.Cos(Turned(t)));
 
-    public double Slope => Radius * ((MiddleLine * ((Math.PI * Math.PI / 8) + (End * End / 2))) + (2 * Math.PI * Radius * (Math.Sin(End) - (End * Math.Cos(End)) - 1))) / Area;
-
-    private double End => Turn - (Math.PI / 2);
+    /// <summary>Area times slope.</summary>
+    public Num Tilt(Trace? t = null)
+    {
+        Num end = Turned(t) - (t.Pi() / 2);
+        return Tube(t) * ((MiddleLine(t) * ((Num.Square(t.Pi()) / 8) + (Num.Square(end) / 2)))
+            + (2 * t.Pi() * Tube(t) * (Num.Sin(end) - (end * Num.Cos(end)) - 1)));
+    }
 
     public SurfacePatch Patch()
     {
-        Expression p = Expression.Quantity("P", Perimeter, Measure.Length);
-        Expression a = Expression.Quantity("a", Radius, Measure.Length);
-        Expression t = Expression.Quantity("t", Turn, Measure.Angle);
-        Expression pi = Expression.Pi();
-        Expression line = p + (2 * pi * a);
-        Expression end = t - (pi / 2);
-        WorkingStep area = new("rolled rim", "S_roll", (a * t * line) - (2 * pi * Expression.Square(a) * Expression.Sin(t)), Area, Measure.Area, Pappus);
-        Expression tilt = a * ((line * ((Expression.Square(pi) / 8) + (Expression.Square(end) / 2))) + (2 * pi * a * (Expression.Sin(end) - (end * Expression.Cos(end)) - 1)));
-        return new(area, FixtureZoneKind.Rim, Slope, tilt / area.Result());
+        RimRoll roll = this;
+        return new(
+            t => t.Step("rolled rim", "S_roll", Measure.Area, Pappus, roll.Area(t)), FixtureZoneKind.Rim, (t, area) => roll.Tilt(t) / area);
     }
 
     /// <summary>The surface over the parameter of a mouth, from the mouth outwards; normal gives the outward direction in plan.</summary>
@@ -51,4 +48,10 @@ internal readonly record struct RimRoll(double Perimeter, double Radius, double 
             return new(at.X + (outward * Math.Cos(angle)), at.Y + (outward * Math.Sin(angle)), at.Z + (radius * Math.Sin(turn * v)));
         });
     }
+
+    private Num MiddleLine(Trace? t) => t.Given("P", Perimeter, Measure.Length) + (2 * t.Pi() * Tube(t));
+
+    private Num Tube(Trace? t) => t.Given("a", Radius, Measure.Length);
+
+    private Num Turned(Trace? t) => t.Given("t", Turn, Measure.Angle);
 }

@@ -15,7 +15,7 @@ namespace Refinish.Fixtures;
 /// Error of the 32-point rule: below 1e-10 of the corner for runs up to five depths (held by a test against finer rules).
 /// The cove is taken per length of the sharp floor line, which over-reads by <see cref="CoveOverestimate"/>; the areas of the loft itself are exact.
 /// </remarks>
-internal readonly record struct RuledBasin(
+internal readonly partial record struct RuledBasin(
     double RimLength,
     double RimWidth,
     double RimRadius,
@@ -31,150 +31,238 @@ internal readonly record struct RuledBasin(
     /// <summary>The stated relative error of the 32-point rule at the corners.</summary>
     public const double CornerError = 1e-10;
 
-    private const double QuarterTurn = Math.PI / 2;
+    public static readonly Source Loft =
+        Source.Derived("surface integral of a ruled loft between two rounded rectangles; level sections change evenly");
+    public static readonly Source Prismoid = Source.Derived("prismoidal rule, exact because the level section is quadratic in the height");
+    public static readonly Source CoveArc = Source.Derived("arc in place of two tangents, along the sharp floor line");
 
-    public double SideRun => (RimWidth - FloorWidth) / 2;
+    private static readonly Source Line = Source.Derived("straight parts of the floor line and its four corners");
+    private static readonly Source Excess = Source.Derived("Pappus, second order in the cove radius, exact for conical corners");
 
     /// <summary>The run of the side wall towards which the floor is shifted.</summary>
-    public double NearRun => SideRun - Shift;
+    public double NearRun => Near().Value;
 
     /// <summary>The run of the other side wall.</summary>
-    public double FarRun => SideRun + Shift;
+    public double FarRun => Far().Value;
 
-    public double RadiusChange => RimRadius - FloorRadius;
+    public double RadiusChange => Growth().Value;
 
-    public double RimArea => PlaneShapes.RoundedRectangle(RimLength, RimWidth, RimRadius);
+    public Num RimArea(Trace? t = null) => PlaneShapes.RoundedRectangle(TopLength(t), TopWidth(t), TopRadius(t));
 
-    public double FloorArea => PlaneShapes.RoundedRectangle(FloorLength, FloorWidth, FloorRadius);
+    public Num RimEdge(Trace? t = null) => PlaneShapes.RoundedRectangleEdge(TopLength(t), TopWidth(t), TopRadius(t));
 
-    public double Sides => Side(NearRun) + Side(FarRun);
+    public Num FloorEdge(Trace? t = null) => PlaneShapes.RoundedRectangleEdge(BottomLength(t), BottomWidth(t), BottomRadius(t));
 
-    public double Head => End(HeadRun);
+    /// <summary>Inside the sharp floor line.</summary>
+    public Num FloorArea(Trace? t = null) => PlaneShapes.RoundedRectangle(BottomLength(t), BottomWidth(t), BottomRadius(t));
 
-    public double Foot => End(FootRun);
+    public Num Sides(Trace? t = null) => Shift == 0 ? Along(t) * Slant(SideRun(t), Height(t)) : Side(Near(t), t) + Side(Far(t), t);
+
+    public Num Head(Trace? t = null) => End(HeadEnd(t), t);
+
+    public Num Foot(Trace? t = null) => End(FootEnd(t), t);
+
+    /// <summary>Sides, ends and corners down to the sharp floor line.</summary>
+    public Num Walls(Trace? t = null) => Sides(t) + Head(t) + Foot(t) + (BothRadii(t) * OverCorners(t, Slant));
+
+    /// <summary>Area times slope of these walls.</summary>
+    public Num WallTilt(Trace? t = null) =>
+        SideTilt(Sides(t), t) + (Head(t) * HeadSlope(t)) + (Foot(t) * FootSlope(t)) + (BothRadii(t) * OverCorners(t, SlopedSlant));
+
+    public Num SideRun(Trace? t = null) => t.Step("run of the side walls", "d_w", Measure.Length, Loft, (TopWidth(t) - BottomWidth(t)) / 2);
+
+    public Num Growth(Trace? t = null) =>
+        t.Step("growth of the corner radius from floor to rim", "Δr", Measure.Length, Loft, TopRadius(t) - BottomRadius(t));
+
+    /// <summary>The slope of a side wall, of the one towards which the floor is shifted where it is.</summary>
+    public Num NearSlope(Trace? t = null) => Shift == 0
+        ? t.Step("slope of the side walls", "φ_w", Measure.Angle, Loft, Slope(SideRun(t), Height(t)))
+        : t.Step("slope of that side wall", "φ_w1", Measure.Angle, Loft, Slope(Near(t), Height(t)));
+
+    public Num FarSlope(Trace? t = null) => Shift == 0
+        ? NearSlope(t)
+        : t.Step("slope of the other side wall", "φ_w2", Measure.Angle, Loft, Slope(Far(t), Height(t)));
+
+    public Num HeadSlope(Trace? t = null) => t.Step("slope of the head wall", "φ_h", Measure.Angle, Loft, Slope(HeadEnd(t), Height(t)));
+
+    public Num FootSlope(Trace? t = null) => t.Step("slope of the foot wall", "φ_f", Measure.Angle, Loft, Slope(FootEnd(t), Height(t)));
 
     /// <summary>∫ √(H² + n²) dθ over the head's and the foot's corner, the mean of both sides.</summary>
-    public double CornerSlant => OverCorners(Slant);
-
-    /// <summary>All four corners.</summary>
-    public double Corners => (RimRadius + FloorRadius) * CornerSlant;
-
-    public double Walls => Sides + Head + Foot + Corners;
-
-    /// <summary>∫ φ dθ over the head's and the foot's corner.</summary>
-    public double CornerSlope => OverCorners(Slope);
-
-    /// <summary>∫ tan(φ/2) dθ.</summary>
-    public double CornerTangent => OverCorners(HalfTangent);
-
-    /// <summary>∫ φ² dθ.</summary>
-    public double CornerSlopeSquared => OverCorners(SlopeSquared);
-
-    /// <summary>∫ φ tan(φ/2) dθ.</summary>
-    public double CornerSlopeTangent => OverCorners(SlopeTangent);
-
-    /// <summary>∫ (1 − cos φ)(1 + tan²(φ/2)/2) dθ.</summary>
-    public double CornerVersine => OverCorners(Versine);
+    public Num CornerSlant(Trace? t = null) =>
+        t.Step("head's and foot's corner: integrals of √(H² + n²)", "J_s", Measure.Length, Loft, OverCorners(t, Slant));
 
     /// <summary>∫ φ √(H² + n²) dθ.</summary>
-    public double CornerSlopedSlant => OverCorners(SlopedSlant);
+    public Num CornerSlopedSlant(Trace? t = null) => t.Step(
+        "head's and foot's corner: integrals of φ √(H² + n²)", "J_φs", Measure.Length, Loft,
+        OverCorners(t, SlopedSlant));
 
     /// <summary>∮ φ ds along the sharp floor line.</summary>
-    public double LineSlope => AlongFloor((Slope(NearRun, Depth) + Slope(FarRun, Depth)) / 2, Slope(HeadRun, Depth), Slope(FootRun, Depth), CornerSlope);
+    public Num LineSlope(Trace? t = null)
+    {
+        Num corners = t.Step("head's and foot's corner: integrals of φ", "J_φ", Measure.Number, Loft, OverCorners(t, Slope));
+        return t.Step("along the floor line: integral of φ", "M_φ", Measure.Length, Line, AlongFloor(t, static slope => slope, corners));
+    }
 
     /// <summary>∮ tan(φ/2) ds.</summary>
-    public double LineTangent => AlongFloor((HalfTangent(NearRun, Depth) + HalfTangent(FarRun, Depth)) / 2, HalfTangent(HeadRun, Depth), HalfTangent(FootRun, Depth), CornerTangent);
+    public Num LineTangent(Trace? t = null)
+    {
+        Num corners = t.Step("head's and foot's corner: integrals of tan(φ/2)", "J_τ", Measure.Number, Loft, OverCorners(t, HalfTangent));
+        return t.Step(
+            "along the floor line: integral of tan(φ/2)", "M_τ", Measure.Length, Line,
+            AlongFloor(t, static slope => Num.Tan(slope / 2), corners));
+    }
 
     /// <summary>∮ φ² ds.</summary>
-    public double LineSlopeSquared => AlongFloor((SlopeSquared(NearRun, Depth) + SlopeSquared(FarRun, Depth)) / 2, SlopeSquared(HeadRun, Depth), SlopeSquared(FootRun, Depth), CornerSlopeSquared);
+    public Num LineSlopeSquared(Trace? t = null)
+    {
+        Num corners = t.Step(
+            "head's and foot's corner: integrals of φ²", "J_φφ", Measure.Number, Loft,
+            OverCorners(t, static (run, depth) => Num.Square(Slope(run, depth))));
+        return t.Step("along the floor line: integral of φ²", "M_φφ", Measure.Length, Line, AlongFloor(t, Num.Square, corners));
+    }
+
+    /// <summary>∫ φ tan(φ/2) dθ.</summary>
+    public Num CornerSlopeTangent(Trace? t = null) => t.Step(
+        "head's and foot's corner: integrals of φ tan(φ/2)", "J_φτ", Measure.Number, Loft,
+        OverCorners(t, SlopeTangent));
 
     /// <summary>∮ φ tan(φ/2) ds.</summary>
-    public double LineSlopeTangent => AlongFloor((SlopeTangent(NearRun, Depth) + SlopeTangent(FarRun, Depth)) / 2, SlopeTangent(HeadRun, Depth), SlopeTangent(FootRun, Depth), CornerSlopeTangent);
+    public Num LineSlopeTangent(Trace? t = null) => t.Step(
+        "along the floor line: integral of φ tan(φ/2)", "M_φτ", Measure.Length, Line,
+        AlongFloor(t, static slope => slope * Num.Tan(slope / 2), CornerSlopeTangent(t)));
 
     /// <summary>What the cove adds to the sharp floor line's area, less than nothing: an arc ρ φ stands in for two tangents ρ tan(φ/2).</summary>
-    public double CoveArea => Cove == 0 ? 0 : Cove * (LineSlope - (2 * LineTangent));
+    public Num CoveArea(Trace? t = null) => IsSharp(t) ? 0 : CoveRadius(t) * (LineSlope(t) - (2 * LineTangent(t)));
 
     /// <summary>What the cove adds to the sharp floor line's water: less than nothing.</summary>
-    public double CoveVolume => Cove == 0 ? 0 : Cove * Cove * ((LineSlope / 2) - LineTangent);
+    public Num CoveVolume(Trace? t = null) => IsSharp(t) ? 0 : Num.Square(CoveRadius(t)) * ((LineSlope(t) / 2) - LineTangent(t));
 
     /// <summary>
     /// By how much <see cref="CoveArea"/> over-reads, because the cove at a corner turns on a smaller radius than the sharp floor line:
     /// ρ² ∫ (φ tan(φ/2) − (1 − cos φ)(1 + tan²(φ/2)/2)) dθ, by Pappus exact where the corner is a cone.
     /// </summary>
-    public double CoveOverestimate => 2 * (Cove * Cove) * (CornerSlopeTangent - CornerVersine);
+    public Num CoveOverestimate(Trace? t = null)
+    {
+        Num tangent = CornerSlopeTangent(t);
+        Num versine = t.Step(
+            "head's and foot's corner: integrals of (1 − cos φ)(1 + tan²(φ/2)/2)", "J_v", Measure.Number, Loft,
+            OverCorners(t, static (run, depth) => (1 - Num.Cos(Slope(run, depth))) * (1 + (Num.Square(HalfTangent(run, depth)) / 2))));
+        return t.Step(
+            "over-reading of the cove at the corners", "ε_cove", Measure.Area, Excess, 2 * Num.Square(CoveRadius(t)) * (tangent - versine));
+    }
 
-    /// <summary>Inside area, openings not taken off.</summary>
-    public double Interior => Walls + FloorArea + CoveArea;
+    /// <summary>The inside of the box over the mouth.</summary>
+    public Num Box(Trace? t = null) => (TopLength(t) * TopWidth(t)) + (2 * (TopLength(t) + TopWidth(t)) * Height(t));
+
+    /// <summary>Area times slope over the sides, from their own area where both are alike.</summary>
+    public Num SideTilt(Num sides, Trace? t = null) => Shift == 0
+        ? sides * NearSlope(t)
+        : (Side(Near(t), t) * NearSlope(t)) + (Side(Far(t), t) * FarSlope(t));
 
     /// <summary>
-    /// Area times slope over walls and the wall's half of the cove, which has a mean of 3φ/4 over ρ φ / 2 and replaces a strip ρ tan(φ/2) at φ.
+    /// Area times slope over the wall's half of the cove, which has a mean of 3φ/4 over ρ φ / 2 and replaces a strip ρ tan(φ/2) at φ.
     /// </summary>
-    public double WallTilt =>
-        (Side(NearRun) * Slope(NearRun, Depth)) + (Side(FarRun) * Slope(FarRun, Depth)) + (Head * Slope(HeadRun, Depth)) + (Foot * Slope(FootRun, Depth))
-        + ((RimRadius + FloorRadius) * CornerSlopedSlant)
-        + (Cove * ((3 * LineSlopeSquared / 8) - LineSlopeTangent));
+    public Num WallCoveTilt(Trace? t = null) => CoveRadius(t) * ((3 * LineSlopeSquared(t) / 8) - LineSlopeTangent(t));
 
     /// <summary>Area times slope over the floor's half of the cove, a mean of φ/4 over ρ φ / 2; the floor itself is level.</summary>
-    public double FloorTilt => Cove * LineSlopeSquared / 8;
+    public Num FloorTilt(Trace? t = null) => CoveRadius(t) * LineSlopeSquared(t) / 8;
 
-    /// <summary>The least run of any wall, which makes the steepest wall and the widest cove; negative where a wall overhangs.</summary>
-    public double LeastRun => Math.Min(
-        Math.Min(LeastRunAt(HeadRun, NearRun), LeastRunAt(FootRun, NearRun)),
-        Math.Min(LeastRunAt(HeadRun, FarRun), LeastRunAt(FootRun, FarRun)));
-
-    /// <summary>How far the cove reaches on to the floor where it reaches farthest.</summary>
-    public double CoveReach => Cove * HalfTangent(LeastRun, Depth);
-
-    public double Section(double height)
+    /// <summary>How far the cove reaches on to the floor where it reaches farthest: at the least run of any wall, which makes the steepest.</summary>
+    public double CoveReach
     {
-        double share = height / Depth;
-        return PlaneShapes.RoundedRectangle(
-            FloorLength + ((RimLength - FloorLength) * share),
-            FloorWidth + ((RimWidth - FloorWidth) * share),
-            FloorRadius + (RadiusChange * share));
+        get
+        {
+            double least = Math.Min(
+                Math.Min(LeastRunAt(HeadRun, NearRun), LeastRunAt(FootRun, NearRun)),
+                Math.Min(LeastRunAt(HeadRun, FarRun), LeastRunAt(FootRun, FarRun)));
+            return Cove * HalfTangent(least, Depth).Value;
+        }
     }
 
     /// <summary>Water up to a level above the cove.</summary>
-    public double Capacity(double level) =>
-        (level * (FloorArea + (4 * Section(level / 2)) + Section(level)) / 6) + CoveVolume;
-
-    /// <summary>The slope of a wall of run n: φ = π/2 − arctan(n / H), which also holds for upright and overhanging walls.</summary>
-    public static double Slope(double run, double depth) => QuarterTurn - Math.Atan(run / depth);
-
-    public static double Slant(double run, double depth) => Math.Sqrt((depth * depth) + (run * run));
-
-    public static double HalfTangent(double run, double depth) => (Slant(run, depth) - run) / depth;
-
-    private static double SlopeSquared(double run, double depth) => Slope(run, depth) * Slope(run, depth);
-
-    private static double SlopeTangent(double run, double depth) => Slope(run, depth) * HalfTangent(run, depth);
-
-    private static double SlopedSlant(double run, double depth) => Slope(run, depth) * Slant(run, depth);
-
-    private static double Versine(double run, double depth)
+    public Num Water(Num level, Trace? t = null)
     {
-        double tangent = HalfTangent(run, depth);
-        return (1 - (run / Slant(run, depth))) * (1 + (tangent * tangent / 2));
+        Num floor = t.Step("section at the floor", "A_0", Measure.Area, PlaneShapes.Elementary, FloorArea(t));
+        Num middle = t.Step("section at half the level", "A_1", Measure.Area, Loft, Section(level / 2, t));
+        Num surface = t.Step("section at the water", "A_2", Measure.Area, Loft, Section(level, t));
+        Num cove = t.Step("change by the cove", "V_cove", Measure.Capacity, CoveArc, CoveVolume(t));
+        return t.Step(
+            "water up to the level", "V", Measure.Capacity, Prismoid, (level * (floor + (4 * middle) + surface) / 6) + cove);
     }
 
-    private double End(double run) => (RimWidth - (2 * RimRadius) + (FloorWidth - (2 * FloorRadius))) / 2 * Slant(run, Depth);
+    /// <summary>How the water up to a level above the cove follows.</summary>
+    public Workings Capacity(double level)
+    {
+        RuledBasin basin = this;
+        return Trace.Of("Water in the basin", [.. RunsAndSlopes, t => basin.Water(t.Given("h", level, Measure.Length), t)]);
+    }
 
-    private double AlongFloor(double side, double head, double foot, double corners) =>
-        (2 * (FloorLength - (2 * FloorRadius)) * side) + ((FloorWidth - (2 * FloorRadius)) * (head + foot)) + (2 * FloorRadius * corners);
+    /// <summary>The slope of a wall of run n: φ = π/2 − arctan(n / H), which also holds for upright and overhanging walls.</summary>
+    public static Num Slope(Num run, Num depth) => (PlaneShapes.PiBeside(depth) / 2) - Num.Arctan(run / depth);
 
-    private double Side(double run) => (RimLength - (2 * RimRadius) + (FloorLength - (2 * FloorRadius))) / 2 * Slant(run, Depth);
+    public static Num Slant(Num run, Num depth) => Num.Sqrt(Num.Square(depth) + Num.Square(run));
+
+    /// <summary>tan(φ/2).</summary>
+    public static Num HalfTangent(Num run, Num depth) => Num.Tan(Slope(run, depth) / 2);
+
+    private static Num SlopedSlant(Num run, Num depth) => Slope(run, depth) * Slant(run, depth);
+
+    private static Num SlopeTangent(Num run, Num depth)
+    {
+        Num slope = Slope(run, depth);
+        return slope * Num.Tan(slope / 2);
+    }
+
+    private Num Section(Num height, Trace? t)
+    {
+        Num share = height / Height(t);
+        return PlaneShapes.RoundedRectangle(
+            BottomLength(t) + ((TopLength(t) - BottomLength(t)) * share),
+            BottomWidth(t) + ((TopWidth(t) - BottomWidth(t)) * share),
+            BottomRadius(t) + (Growth(t) * share));
+    }
+
+    private Num Near(Trace? t = null) => Shift == 0
+        ? SideRun(t)
+        : t.Step("run of the side wall towards which the floor is shifted", "d_w1", Measure.Length, Loft, SideRun(t) - Aside(t));
+
+    private Num Far(Trace? t = null) => Shift == 0
+        ? SideRun(t)
+        : t.Step("run of the other side wall", "d_w2", Measure.Length, Loft, SideRun(t) + Aside(t));
+
+    private Num End(Num run, Trace? t) =>
+        ((TopWidth(t) - (2 * TopRadius(t))) + (BottomWidth(t) - (2 * BottomRadius(t)))) / 2 * Slant(run, Height(t));
+
+    private Num Side(Num run, Trace? t) => Along(t) / 2 * Slant(run, Height(t));
+
+    private Num Along(Trace? t) => (TopLength(t) - (2 * TopRadius(t))) + (BottomLength(t) - (2 * BottomRadius(t)));
+
+    private Num BothRadii(Trace? t) => TopRadius(t) + BottomRadius(t);
+
+    private Num AlongFloor(Trace? t, Func<Num, Num> function, Num corners)
+    {
+        Num length = BottomLength(t) - (2 * BottomRadius(t));
+        Num sides = Shift == 0
+            ? 2 * length * function(NearSlope(t))
+            : length * (function(NearSlope(t)) + function(FarSlope(t)));
+        return sides
+            + ((BottomWidth(t) - (2 * BottomRadius(t))) * (function(HeadSlope(t)) + function(FootSlope(t))))
+            + (2 * BottomRadius(t) * corners);
+    }
 
     // Both sides are alike unless the floor is shifted; then each counts half.
-    private double OverCorners(Func<double, double, double> integrand) => Shift == 0
-        ? OverCorner(HeadRun, SideRun, integrand) + OverCorner(FootRun, SideRun, integrand)
-        : (OverCorner(HeadRun, NearRun, integrand) + OverCorner(FootRun, NearRun, integrand) + OverCorner(HeadRun, FarRun, integrand) + OverCorner(FootRun, FarRun, integrand)) / 2;
+    private Num OverCorners(Trace? t, Func<Num, Num, Num> integrand)
+    {
+        Num near = OverCorner(HeadEnd(t), Near(t), integrand, t) + OverCorner(FootEnd(t), Near(t), integrand, t);
+        return Shift == 0 ? near : (near + OverCorner(HeadEnd(t), Far(t), integrand, t) + OverCorner(FootEnd(t), Far(t), integrand, t)) / 2;
+    }
 
-    private double OverCorner(double endRun, double sideRun, Func<double, double, double> integrand) =>
-        Quadrature.GaussLegendre(
-            new Corner(RadiusChange, endRun - RadiusChange, sideRun - RadiusChange, Depth, integrand),
-            static (corner, angle) => corner.At(angle),
-            0,
-            QuarterTurn);
+    // n(θ) = Δr + (d − Δr) cos θ + (d_w − Δr) sin θ, the wall's run towards the plan angle θ.
+    private Num OverCorner(Num end, Num side, Func<Num, Num, Num> integrand, Trace? t) => Num.Integral(
+        "θ", 0, t.Pi() / 2, (Change: Growth(t), end, side, Depth: Height(t), integrand),
+        static (at, angle) => at.integrand(
+            at.Change + ((at.end - at.Change) * Num.Cos(angle)) + ((at.side - at.Change) * Num.Sin(angle)), at.Depth),
+        t is null ? null : OverCorner(end.Value, side.Value, integrand, null).Value);
 
     private double LeastRunAt(double endRun, double sideRun)
     {
@@ -185,9 +273,28 @@ internal readonly record struct RuledBasin(
             : Math.Min(endRun, sideRun);
     }
 
-    private readonly record struct Corner(double RadiusChange, double EndShare, double SideShare, double Depth, Func<double, double, double> Integrand)
-    {
-        public double At(double angle) =>
-            Integrand(RadiusChange + (EndShare * Math.Cos(angle)) + (SideShare * Math.Sin(angle)), Depth);
-    }
+    // Spares a fixture without a cove its integrals; a derivation writes them all the same.
+    private bool IsSharp(Trace? t) => t is null && Cove == 0;
+
+    private Num TopLength(Trace? t) => t.Given("L_t", RimLength, Measure.Length);
+
+    private Num TopWidth(Trace? t) => t.Given("W_t", RimWidth, Measure.Length);
+
+    private Num TopRadius(Trace? t) => t.Given("r_t", RimRadius, Measure.Length);
+
+    private Num BottomLength(Trace? t) => t.Given("L_f", FloorLength, Measure.Length);
+
+    private Num BottomWidth(Trace? t) => t.Given("W_f", FloorWidth, Measure.Length);
+
+    private Num BottomRadius(Trace? t) => t.Given("r_f", FloorRadius, Measure.Length);
+
+    private Num Height(Trace? t) => t.Given("H", Depth, Measure.Length);
+
+    private Num HeadEnd(Trace? t) => t.Given("d_h", HeadRun, Measure.Length);
+
+    private Num FootEnd(Trace? t) => t.Given("d_f", FootRun, Measure.Length);
+
+    private Num CoveRadius(Trace? t) => t.Given("ρ", Cove, Measure.Length);
+
+    private Num Aside(Trace? t) => t.Given("s", Shift, Measure.Length);
 }

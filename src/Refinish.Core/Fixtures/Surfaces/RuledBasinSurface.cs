@@ -56,11 +56,11 @@ internal sealed class RuledBasinSurface(RuledBasin basin)
                 double s = Math.Sin(i * Math.PI / 128);
                 double run = basin.RadiusChange + (end * c) + (side * s);
                 double turn = (side * c) - (end * s);
-                double slant = RuledBasin.Slant(run, basin.Depth);
+                double slant = RuledBasin.Slant(run, basin.Depth).Value;
                 double first = basin.Cove * ((run / slant) - 1) / basin.Depth;
                 double second = basin.Cove * basin.Depth / (slant * slant * slant);
                 double bend = (second * turn * turn) - (first * (run - basin.RadiusChange));
-                if (basin.FloorRadius - (basin.Cove * RuledBasin.HalfTangent(run, basin.Depth)) - bend < 0)
+                if (basin.FloorRadius - (basin.Cove * RuledBasin.HalfTangent(run, basin.Depth).Value) - bend < 0)
                 {
                     return false;
                 }
@@ -81,8 +81,8 @@ internal sealed class RuledBasinSurface(RuledBasin basin)
         double s = Math.Sin(angle);
         double run = basin.RadiusChange + (end * sx * c) + (side * sy * s);
         double turn = (side * sy * c) - (end * sx * s);
-        double slope = RuledBasin.Slope(run, basin.Depth);
-        double tangent = basin.Cove * RuledBasin.HalfTangent(run, basin.Depth);
+        double slope = RuledBasin.Slope(run, basin.Depth).Value;
+        double tangent = basin.Cove * RuledBasin.HalfTangent(run, basin.Depth).Value;
         double rise = rolls ? -basin.Cove * (1 - Math.Cos(slope)) / basin.Depth * turn : 0;
         double fall = slope * share;
         double outward = (basin.Cove * Math.Sin(fall)) - tangent;

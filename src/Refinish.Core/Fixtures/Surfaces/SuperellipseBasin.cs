@@ -1,5 +1,4 @@
 using System;
-using Refinish.Numerics;
 
 namespace Refinish.Fixtures;
 
@@ -13,31 +12,67 @@ namespace Refinish.Fixtures;
 /// Error of the two 32-point rules: below 1e-8 of the walls for exponents from 2 to 6 (held by a test against finer rules). Sections are quadratic in the height, so the prismoidal rule is exact.
 /// Source: derived; the tests hold it to elliptic cones, to the Gamma function and to triangulation.
 /// </remarks>
-internal readonly record struct SuperellipseBasin(double MouthA, double MouthB, double MouthN, double FloorA, double FloorB, double FloorN, double Depth)
+internal readonly record struct SuperellipseBasin(
+    double MouthA, double MouthB, double MouthN, double FloorA, double FloorB, double FloorN, double Depth)
 {
     public const double Error = 1e-8;
 
     /// <summary>The power that smooths the ends of an octant.</summary>
     public const int Smoothing = 12;
 
-    public double MouthArea => Area(MouthA, MouthB, MouthN);
+    public static readonly Source Loft = Source.Derived("surface integral of a ruled loft between two superellipses, in octants");
+    private static readonly Source ByGamma = Source.Derived("area of a superellipse by the gamma function");
 
-    public double FloorArea => Area(FloorA, FloorB, FloorN);
+    public Num MouthArea(Trace? t = null) => t.Step("mouth", "A_t", Measure.Area, ByGamma, Outline(MouthA, MouthB, MouthN, t));
 
-    public double Walls => 4 * (Octant(false).Integral(static (o, at) => o.Strip(at)) + Octant(true).Integral(static (o, at) => o.Strip(at)));
+    public Num FloorArea(Trace? t = null) => t.Step("floor", "A_f", Measure.Area, ByGamma, Outline(FloorA, FloorB, FloorN, t));
+
+    public Num Walls(Trace? t = null) => t.Step("walls", "A_wall", Measure.Area, Loft, OverOctants(t, 0, static (half, _, at) =>
+        Num.Integral("v", 0, 1, (half.Depth, at), static (of, v) => Element(of.Depth, of.at, v))));
 
     /// <summary>Area times slope of the walls.</summary>
-    public double WallTilt => 4 * (Octant(false).Integral(static (o, at) => o.Tilt(at)) + Octant(true).Integral(static (o, at) => o.Tilt(at)));
-
-    /// <summary>The level section at a share of the depth.</summary>
-    public double Section(double share) =>
-        4 * (Octant(false).Integral(share, static (v, at) => Half.Sweep(v, at)) + Octant(true).Integral(share, static (v, at) => Half.Sweep(v, at)));
+    public Num WallTilt(Trace? t = null) => OverOctants(t, 0, static (half, _, at) =>
+        Num.Integral("v", 0, 1, (half.Depth, at), static (of, v) => Element(of.Depth, of.at, v) * Slope(of.Depth, of.at, v)));
 
     /// <summary>Water up to a level above the floor.</summary>
-    public double Capacity(double level)
+    public Num Water(Num level, Trace? t = null)
     {
-        double share = level / Depth;
-        return level * (Section(0) + (4 * Section(share / 2)) + Section(share)) / 6;
+        Num depth = t.Given("H", Depth, Measure.Length);
+        Num low = t.Step("section at the floor", "A_0", Measure.Area, Loft, Section(0, t));
+        Num middle = t.Step("section at half the level", "A_1", Measure.Area, Loft, Section(level / depth / 2, t));
+        Num surface = t.Step("section at the water", "A_2", Measure.Area, Loft, Section(level / depth, t));
+        return t.Step("water up to the level", "V", Measure.Capacity, RuledBasin.Prismoid, level * (low + (4 * middle) + surface) / 6);
+    }
+
+    /// <summary>How the water up to a level above the floor follows.</summary>
+    public Workings Capacity(double level)
+    {
+        SuperellipseBasin basin = this;
+        return Trace.Of("Water in the basin", t => basin.Water(t.Given("h", level, Measure.Length), t));
+    }
+
+    /// <summary>Floor and walls, of which the area was found already.</summary>
+    public SurfacePatch[] Patches(double walls, double drain, double overflow)
+    {
+        SuperellipseBasin basin = this;
+        return
+        [
+            new(FloorArea, FixtureZoneKind.Floor, openings: drain),
+            new(
+                t => t is null ? walls : basin.Walls(t), FixtureZoneKind.Wall, (t, area) => basin.WallTilt(t) / area, Error,
+                openings: overflow),
+        ];
+    }
+
+    public SurfaceBand[] Bands()
+    {
+        SuperellipseBasin shape = this;
+        MeshPoint middle = new(0, 0, 0);
+        return
+        [
+            SurfaceBand.Ruled(FixtureZoneKind.Floor, _ => middle, turn => shape.Point(false, turn)),
+            SurfaceBand.Ruled(FixtureZoneKind.Wall, turn => shape.Point(false, turn), turn => shape.Point(true, turn)),
+        ];
     }
 
     /// <summary>A point of the mouth or the floor by the angle of its parameter.</summary>
@@ -49,73 +84,63 @@ internal readonly record struct SuperellipseBasin(double MouthA, double MouthB, 
         return new(a * Math.Sign(c) * Math.Pow(Math.Abs(c), 2 / n), b * Math.Sign(s) * Math.Pow(Math.Abs(s), 2 / n), z);
     }
 
-    private static double Area(double a, double b, double n)
+    private static Num Outline(double a, double b, double n, Trace? t)
     {
-        double gamma = Special.Gamma(1 + (1 / n));
-        return 4 * a * b * (gamma * gamma) / Special.Gamma(1 + (2 / n));
+        Num power = t.Given("n", n, Measure.Number);
+        return 4 * t.Given("a", a, Measure.Length) * t.Given("b", b, Measure.Length)
+            * Num.Square(Num.Gamma(1 + (1 / power))) / Num.Gamma(1 + (2 / power));
     }
 
-    private Half Octant(bool swapped) => swapped
-        ? new(MouthB, MouthA, 2 / MouthN, FloorB, FloorA, 2 / FloorN, Depth)
-        : new(MouthA, MouthB, 2 / MouthN, FloorA, FloorB, 2 / FloorN, Depth);
+    // The level section at a share of the depth.
+    private Num Section(Num share, Trace? t) => OverOctants(t, share, static (_, v, at) =>
+        ((Mix(at.FloorX, at.X, v) * Mix(at.FloorDy, at.Dy, v)) - (Mix(at.FloorY, at.Y, v) * Mix(at.FloorDx, at.Dx, v))) / 2);
+
+    private Num OverOctants(Trace? t, Num share, Func<Half, Num, Ruling, Num> integrand)
+    {
+        Num a = t.Given("a_t", MouthA, Measure.Length), b = t.Given("b_t", MouthB, Measure.Length);
+        Num c = t.Given("a_f", FloorA, Measure.Length), d = t.Given("b_f", FloorB, Measure.Length);
+        Num p = 2 / t.Given("n_t", MouthN, Measure.Number), g = 2 / t.Given("n_f", FloorN, Measure.Number);
+        Num depth = t.Given("H", Depth, Measure.Length);
+        return 4 * (Over(new(a, b, p, c, d, g, depth), share, integrand) + Over(new(b, a, p, d, c, g, depth), share, integrand));
+    }
+
+    private static Num Over(Half octant, Num share, Func<Half, Num, Ruling, Num> integrand) =>
+        Num.Integral("q", 0, 1, (octant, share, integrand), static (of, q) => of.integrand(of.octant, of.share, of.octant.At(q))
+            * (PlaneShapes.PiBeside(q) / 4 * Smoothing * Num.Power(q, Smoothing - 1)),
+            octant.Depth.IsTraced ? Over(octant.Plain(), share.Value, integrand).Value : null);
+
+    private static Num Element(Num depth, in Ruling at, Num v)
+    {
+        Num dx = Mix(at.FloorDx, at.Dx, v), dy = Mix(at.FloorDy, at.Dy, v);
+        return Num.Sqrt((Num.Square(depth) * (Num.Square(dx) + Num.Square(dy))) + Num.Square(Run(at, dx, dy)));
+    }
+
+    private static Num Slope(Num depth, in Ruling at, Num v)
+    {
+        Num dx = Mix(at.FloorDx, at.Dx, v), dy = Mix(at.FloorDy, at.Dy, v);
+        return (PlaneShapes.PiBeside(depth) / 2) - Num.Arctan(Run(at, dx, dy) / (depth * Num.Sqrt(Num.Square(dx) + Num.Square(dy))));
+    }
+
+    private static Num Run(in Ruling at, Num dx, Num dy) => (dy * (at.X - at.FloorX)) - (dx * (at.Y - at.FloorY));
+
+    private static Num Mix(Num floor, Num mouth, Num share) => floor + ((mouth - floor) * share);
 
     /// <summary>Both outlines and their derivatives at one parameter.</summary>
-    internal readonly record struct Ruling(double X, double Y, double Dx, double Dy, double FloorX, double FloorY, double FloorDx, double FloorDy);
+    internal readonly record struct Ruling(Num X, Num Y, Num Dx, Num Dy, Num FloorX, Num FloorY, Num FloorDx, Num FloorDy);
 
-    /// <summary>The octant next to the first axis, p and g the exponents 2/n of mouth and floor.</summary>
-    internal readonly record struct Half(double A, double B, double P, double FloorA, double FloorB, double G, double Depth)
+    /// <summary>The octant next to the first axis, P and G the exponents 2/n of mouth and floor.</summary>
+    internal readonly record struct Half(Num A, Num B, Num P, Num FloorA, Num FloorB, Num G, Num Depth)
     {
-        public double Integral(Func<Half, Ruling, double> integrand) => Quadrature.GaussLegendre(
-            (Half: this, integrand),
-            static (state, q) => state.integrand(state.Half, state.Half.At(q)) * Stretch(q),
-            0,
-            1);
+        public Half Plain() => new(A.Value, B.Value, P.Value, FloorA.Value, FloorB.Value, G.Value, Depth.Value);
 
-        public double Integral(double share, Func<double, Ruling, double> integrand) => Quadrature.GaussLegendre(
-            (Half: this, share, integrand),
-            static (state, q) => state.integrand(state.share, state.Half.At(q)) * Stretch(q),
-            0,
-            1);
-
-        public Ruling At(double q)
+        public Ruling At(Num q)
         {
-            double angle = Math.PI / 4 * Math.Pow(q, Smoothing);
-            double c = Math.Cos(angle);
-            double s = Math.Sin(angle);
-            double cp = Math.Pow(c, P), sp = Math.Pow(s, P);
-            double cg = G == P ? cp : Math.Pow(c, G), sg = G == P ? sp : Math.Pow(s, G);
+            Num angle = PlaneShapes.PiBeside(q) / 4 * Num.Power(q, Smoothing);
+            Num cos = Num.Cos(angle), sin = Num.Sin(angle);
+            Num cp = Num.Power(cos, P), sp = Num.Power(sin, P), cg = Num.Power(cos, G), sg = Num.Power(sin, G);
             return new(
-                A * cp, B * sp, -(A * P * cp * s / c), B * P * sp * c / s,
-                FloorA * cg, FloorB * sg, -(FloorA * G * cg * s / c), FloorB * G * sg * c / s);
+                A * cp, B * sp, -(A * P * cp * sin / cos), B * P * sp * cos / sin,
+                FloorA * cg, FloorB * sg, -(FloorA * G * cg * sin / cos), FloorB * G * sg * cos / sin);
         }
-
-        public double Strip(Ruling at) => Quadrature.GaussLegendre((Depth, at), static (state, v) => Element(state.Depth, state.at, v), 0, 1);
-
-        public double Tilt(Ruling at) => Quadrature.GaussLegendre((Depth, at), static (state, v) => Element(state.Depth, state.at, v) * Slope(state.Depth, state.at, v), 0, 1);
-
-        public static double Sweep(double share, Ruling at)
-        {
-            double x = Mix(at.FloorX, at.X, share), y = Mix(at.FloorY, at.Y, share);
-            return ((x * Mix(at.FloorDy, at.Dy, share)) - (y * Mix(at.FloorDx, at.Dx, share))) / 2;
-        }
-
-        private static double Element(double depth, Ruling at, double v)
-        {
-            double dx = Mix(at.FloorDx, at.Dx, v), dy = Mix(at.FloorDy, at.Dy, v);
-            double level = Run(at, dx, dy);
-            return Math.Sqrt((depth * depth * ((dx * dx) + (dy * dy))) + (level * level));
-        }
-
-        private static double Slope(double depth, Ruling at, double v)
-        {
-            double dx = Mix(at.FloorDx, at.Dx, v), dy = Mix(at.FloorDy, at.Dy, v);
-            return (Math.PI / 2) - Math.Atan(Run(at, dx, dy) / (depth * Math.Sqrt((dx * dx) + (dy * dy))));
-        }
-
-        private static double Run(Ruling at, double dx, double dy) => (dy * (at.X - at.FloorX)) - (dx * (at.Y - at.FloorY));
-
-        private static double Mix(double floor, double mouth, double share) => floor + ((mouth - floor) * share);
-
-        private static double Stretch(double q) => Math.PI / 4 * Smoothing * Math.Pow(q, Smoothing - 1);
     }
 }

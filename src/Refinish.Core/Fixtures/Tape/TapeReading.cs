@@ -52,11 +52,7 @@ public sealed record TapeReading<TMeasurements>
     public Func<TMeasurements, Length, TMeasurements> With { get; }
 
     /// <summary>The standard uncertainty of the reading.</summary>
-    public Length StandardUncertainty => Length.FromMeters(plusMinus / Divisor);
-
-    internal double Divisor => Spread switch { ReadingSpread.Rectangular => Math.Sqrt(3), ReadingSpread.Triangular => Math.Sqrt(6), _ => 2 };
-
-    internal Expression DivisorFormula => Spread switch { ReadingSpread.Rectangular => Expression.Sqrt(3), ReadingSpread.Triangular => Expression.Sqrt(6), _ => 2 };
+    public Length StandardUncertainty => Length.FromMeters(ReadingContribution.Standard(null, plusMinus, Spread).Value);
 
     /// <summary>The name and the ± in one line, in metric units.</summary>
     /// <returns>Text such as <c>Depth ± 3 mm, Rectangular</c>.</returns>

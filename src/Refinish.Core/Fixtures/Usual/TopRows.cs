@@ -91,8 +91,8 @@ internal static class TopRows
         Materials = Materials,
         Tape = counter => counter.Measurements,
         Make = tape => new Countertop(tape),
-        OnTheFloor = tape => new Footprint(tape.Runs.Max(run => run.Length.Meters), tape.Runs.Min(run => run.Depth.Meters), tape.Gross),
-        GoTogether = tape => [CutOuts(tape.CutOuts, tape.Gross)],
+        OnTheFloor = tape => new Footprint(tape.Runs.Max(run => run.Length.Meters), tape.Runs.Min(run => run.Depth.Meters), tape.Gross().Value),
+        GoTogether = tape => [CutOuts(tape.CutOuts, tape.Gross().Value)],
     };
 
     // An island shows its edge all round; a plain panel shows none, and has no upstand and no cut-out.
@@ -126,7 +126,7 @@ internal static class TopRows
         Measure.Length, FrontLimit, "Measure the length of the " + words + " again.");
 
     private static Proportion CutOuts(IReadOnlyList<RectangularOpening> cutOuts, double gross) => new(
-        "CutOuts", "all cut-outs", RectangularOpening.AreaOf(cutOuts), null, 0.4 * gross, Measure.Area, CutOutLimit,
+        "CutOuts", "all cut-outs", RectangularOpening.AreaOf(cutOuts).Value, null, 0.4 * gross, Measure.Area, CutOutLimit,
             "Measure the cut-outs again.");
 
     private static CountertopMeasurements WithRunLength(CountertopMeasurements tape, int i, Length x) =>

@@ -12,6 +12,9 @@ internal sealed class Trace
     private readonly List<WorkingStep> steps = [];
     private readonly List<Workings> parts = [];
 
+    /// <summary>How many steps were noted.</summary>
+    public int Count => steps.Count;
+
     /// <summary>The derivation of some results: <c>Trace.Of("Wet film", Wet, Rate)</c>.</summary>
     public static Workings Of(string title, params Func<Trace, Num>[] results) => Of(title, [], results);
 

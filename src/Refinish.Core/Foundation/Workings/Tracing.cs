@@ -13,6 +13,15 @@ internal static class Tracing
     public static Num Given(this Trace? trace, string symbol, double value, Measure measure) =>
         trace is null ? value : new Num(value, new QuantityExpression(symbol, value, measure));
 
+    /// <summary>One of several inputs, with its number at the symbol: <c>d_</c> and 1 make d_1.</summary>
+    /// <param name="trace">The derivation that is being made, or none.</param>
+    /// <param name="symbol">The trade's symbol up to its number.</param>
+    /// <param name="number">The number.</param>
+    /// <param name="value">The value in the SI base unit of <paramref name="measure"/>.</param>
+    /// <param name="measure">What kind of amount it is.</param>
+    public static Num Given(this Trace? trace, string symbol, int number, double value, Measure measure) =>
+        trace is null ? value : trace.Given(symbol + Figures.Fixed(number, 0), value, measure);
+
     /// <summary>An input in money.</summary>
     /// <param name="trace">The derivation that is being made, or none.</param>
     /// <param name="symbol">The trade's symbol.</param>

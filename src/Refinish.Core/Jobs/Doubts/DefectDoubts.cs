@@ -94,7 +94,7 @@ internal static class DefectDoubts
         }
 
         double grout = entry.Survey.Defects.OfType<GroutFailure>().Sum(defect => defect.Joint.Meters);
-        double joints = tape.FlatArea() * (tape.Joint.TileLength + tape.Joint.TileWidth + tape.Joint.Width) / tape.Joint.Module;
+        double joints = tape.WallArea().Value * (tape.Joint.TileLength + tape.Joint.TileWidth + tape.Joint.Width) / tape.Joint.Module().Value;
         if (grout > joints)
         {
             yield return new Doubt(DoubtKind.Defect, entry.Id, nameof(DefectKind.GroutFailure), "the length of failed grout", Again,
@@ -102,7 +102,7 @@ internal static class DefectDoubts
         }
 
         double loose = entry.Survey.Defects.OfType<LooseTiles>().Sum(defect => (double)defect.Count);
-        double tiles = Math.Ceiling(tape.FlatArea() / tape.Joint.Module);
+        double tiles = Math.Ceiling((tape.WallArea() / tape.Joint.Module()).Value);
         if (loose > tiles)
         {
             yield return new Doubt(DoubtKind.Defect, entry.Id, nameof(DefectKind.LooseTiles), "the number of loose tiles",

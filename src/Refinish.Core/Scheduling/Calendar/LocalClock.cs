@@ -68,8 +68,26 @@ public sealed record LocalClock
     /// <summary>Local time less universal time at an instant.</summary>
     /// <param name="instant">The instant; its own offset does not matter.</param>
     /// <returns>The offset.</returns>
-    public TimeSpan OffsetAt(DateTimeOffset instant) =>
-        Zone?.GetUtcOffset(instant) ?? Changes.LastOrDefault(change => change.Instant <= instant)?.Offset ?? Offset;
+    public TimeSpan OffsetAt(DateTimeOffset instant)
+    {
+        if (Zone is not null)
+        {
+            return Zone.GetUtcOffset(instant);
+        }
+
+        TimeSpan found = Offset;
+        foreach (ClockChange change in Changes)
+        {
+            if (change.Instant > instant)
+            {
+                break;
+            }
+
+            found = change.Offset;
+        }
+
+        return found;
+    }
 
     /// <summary>The same instant as the clock on site shows it.</summary>
     /// <param name="instant">The instant.</param>

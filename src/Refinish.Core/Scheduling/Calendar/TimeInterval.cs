@@ -1,7 +1,6 @@
 using System;
 using System.Collections.Generic;
 using System.Globalization;
-using System.Linq;
 
 namespace Refinish.Scheduling;
 
@@ -46,8 +45,16 @@ public sealed record TimeInterval
     /// <summary>
     /// Begin and end in turn, in universal ticks: in order, joined where they touch or overlap, without those of no length.
     /// </summary>
-    internal static long[] Merged(IReadOnlyList<TimeInterval> intervals) =>
-        Merged(intervals.Select(interval => (interval.Start.UtcTicks, interval.End.UtcTicks)).ToList());
+    internal static long[] Merged(IReadOnlyList<TimeInterval> intervals)
+    {
+        List<(long From, long Until)> all = new(intervals.Count);
+        for (int i = 0; i < intervals.Count; i++)
+        {
+            all.Add((intervals[i].Start.UtcTicks, intervals[i].End.UtcTicks));
+        }
+
+        return Merged(all);
+    }
 
     /// <summary>The same from stretches in ticks.</summary>
     internal static long[] Merged(List<(long From, long Until)> stretches)

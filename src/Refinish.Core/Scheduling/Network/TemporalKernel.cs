@@ -101,13 +101,13 @@ internal sealed class TemporalKernel(int points, int[] from, int[] to, long[] we
     private int[]? CycleThrough(int source, int limit)
     {
         List<int[]> via = [];
-        long[] before = [.. Enumerable.Repeat(Open, points)];
+        long[] before = Enumerable.Repeat(Open, points).ToArray();
 
         before[source] = 0;
         for (int length = 1; length <= limit; length++)
         {
             long[] after = (long[])before.Clone();
-            int[] last = [.. Enumerable.Repeat(-1, points)];
+            int[] last = Enumerable.Repeat(-1, points).ToArray();
 
             bool moved = false;
             for (int e = 0; e < weight.Length; e++)

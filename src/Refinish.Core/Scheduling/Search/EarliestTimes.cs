@@ -38,7 +38,7 @@ internal sealed class EarliestTimes
     {
         this.model = model;
         this.taken = taken ?? model.Blocked;
-        heads = [.. Enumerable.Repeat(-1, model.Count)];
+        heads = Enumerable.Repeat(-1, model.Count).ToArray();
         next = new int[2 * model.Count];
         seconds = new int[2 * model.Count];
         gaps = new long[2 * model.Count];

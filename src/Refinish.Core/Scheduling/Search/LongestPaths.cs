@@ -94,7 +94,7 @@ internal sealed class LongestPaths
     private static long[] FromLags(StepModel model)
     {
         int n = model.Count;
-        long[] d = [.. Enumerable.Repeat(Openings.Never, n * n)];
+        long[] d = Enumerable.Repeat(Openings.Never, n * n).ToArray();
         for (int i = 0; i < n; i++)
         {
             d[(i * n) + i] = 0;

@@ -1,5 +1,3 @@
-using System.Linq;
-
 namespace Refinish.Scheduling;
 
 /// <summary>Something that steps share: how much of it there is, and how much each step needs.</summary>
@@ -12,7 +10,17 @@ internal readonly struct SharedMean(int capacity, int[] need)
     /// <summary>The steps that need any of it.</summary>
     public int[] Users()
     {
-        int[] own = Need;
-        return [.. Enumerable.Range(0, own.Length).Where(i => own[i] > 0)];
+        int[] users = new int[Need.Length];
+        int count = 0;
+        for (int i = 0; i < Need.Length; i++)
+        {
+            if (Need[i] > 0)
+            {
+                users[count++] = i;
+            }
+        }
+
+        System.Array.Resize(ref users, count);
+        return users;
     }
 }

@@ -25,7 +25,7 @@ internal sealed class StepModel
         Sprays = new bool[count];
         Hours = new Openings?[count];
         Blocked = new long[]?[count];
-        gaps = [.. Enumerable.Repeat(None, count * count)];
+        gaps = Enumerable.Repeat(None, count * count).ToArray();
         Edges = new StepEdge[edges.Count];
         first = new int[count + 1];
         heldFirst = new int[count + 1];

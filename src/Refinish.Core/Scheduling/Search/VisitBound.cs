@@ -1,6 +1,5 @@
 using System;
 using System.Collections.Generic;
-using System.Linq;
 
 namespace Refinish.Scheduling;
 
@@ -28,11 +27,18 @@ internal static class VisitBound
 
     private static int ByLoad(StepModel model, List<WorkDay> days)
     {
+        long[] work = new long[days.Count];
+        for (int k = 0; k < work.Length; k++)
+        {
+            work[k] = days[k].Work;
+        }
+
+        Array.Sort(work);
         long left = Needed(model);
         int number = Array.IndexOf(model.Attended, true) >= 0 ? 1 : 0;
-        foreach (long work in days.Select(day => day.Work).OrderByDescending(work => work).TakeWhile(work => left > work))
+        for (int k = work.Length - 1; k >= 0 && left > work[k]; k--)
         {
-            left -= work;
+            left -= work[k];
             number++;
         }
 

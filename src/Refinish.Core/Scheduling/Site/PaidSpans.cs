@@ -1,5 +1,4 @@
 using System;
-using System.Linq;
 
 namespace Refinish.Scheduling;
 
@@ -67,8 +66,16 @@ internal readonly struct PaidSpans
     }
 
     /// <summary>All spans of a schedule with the ways to them.</summary>
-    public static long Of(SiteSchedule schedule) =>
-        schedule.PersonDays.Sum(day => Paid(schedule.Work, (day.Leaves - day.Arrives).Ticks));
+    public static long Of(SiteSchedule schedule)
+    {
+        long sum = 0;
+        foreach (PersonDay day in schedule.PersonDays)
+        {
+            sum += Paid(schedule.Work, (day.Leaves - day.Arrives).Ticks);
+        }
+
+        return sum;
+    }
 
     private static long Paid(SiteWork work, long span)
     {

@@ -246,7 +246,7 @@ internal sealed class SiteCompiler
 
     private int[] Places(IReadOnlyList<int> indices)
     {
-        int[] place = [.. Enumerable.Repeat(-1, steps.Length)];
+        int[] place = Enumerable.Repeat(-1, steps.Length).ToArray();
         for (int i = 0; i < indices.Count; i++)
         {
             place[indices[i]] = i;

@@ -1,0 +1,15 @@
+namespace Refinish.Fixtures;
+
+/// <summary>Rules between lengths that the tape gave; nothing is put into words while all is well.</summary>
+internal static class TapeRules
+{
+    /// <summary>Refuses a value beyond a limit that follows from others.</summary>
+    public static void AtMost(double value, double limit, string name, string what, Measure? measure = null)
+    {
+        if (value > limit)
+        {
+            measure ??= Measure.Length;
+            Guard.Rule(false, name, value, measure, "at most " + measure.Format(limit) + ", " + what);
+        }
+    }
+}
