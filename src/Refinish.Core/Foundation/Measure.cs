@@ -270,7 +270,8 @@ public sealed class Measure : IEquatable<Measure>
     /// <param name="other">The measure to compare with.</param>
     /// <returns><see langword="true"/> when they are alike.</returns>
     public bool Equals(Measure? other) =>
-        other is not null && Kind == other.Kind && si.Equals(other.si) && us.Equals(other.us) && decimals == other.decimals;
+        ReferenceEquals(this, other)
+        || (other is not null && Kind == other.Kind && si.Equals(other.si) && us.Equals(other.us) && decimals == other.decimals);
 
     /// <inheritdoc/>
     public override bool Equals(object? obj) => Equals(obj as Measure);

@@ -125,6 +125,13 @@ public sealed class InputField
         return Allowed.Contains(si) ? si : throw Guard.Refused(si, Allowed, Name, value);
     }
 
+    /// <summary>Most inputs are lengths: one that is allowed is not boxed.</summary>
+    internal double Checked(Length value)
+    {
+        double si = value.Meters;
+        return ReferenceEquals(Measure, Measure.Length) && Allowed.Contains(si) ? si : Checked((IQuantity)value);
+    }
+
     private double Si(IQuantity value)
     {
         (double si, Measure[] measures) = Guard.NotNull(value, nameof(value)) switch

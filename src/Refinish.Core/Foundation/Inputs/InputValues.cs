@@ -66,6 +66,12 @@ public sealed class InputValues : IEquatable<InputValues>
         return Put(place, Inputs[place].Checked(value));
     }
 
+    internal InputValues With(string name, Length value)
+    {
+        int place = Inputs.PlaceOf(name);
+        return Put(place, Inputs[place].Checked(value));
+    }
+
     /// <inheritdoc/>
     public bool Equals(InputValues? other) =>
         other is not null && ReferenceEquals(Inputs, other.Inputs) && Enumerable.SequenceEqual(si, other.si);
@@ -108,7 +114,8 @@ public sealed class InputValues : IEquatable<InputValues>
 
     private InputValues Put(int place, double value)
     {
-        double[] changed = (double[])si.Clone();
+        double[] changed = new double[si.Length];
+        Array.Copy(si, changed, si.Length);
         changed[place] = value;
         return new InputValues(Inputs, changed);
     }
