@@ -45,7 +45,9 @@ internal static class Newton
 
             double step = Math.Abs(next - x);
             x = next;
-            if (step <= absolute + (relative * Math.Abs(x)))
+
+            // Written so that NaN, as of a variable that only has to be written down, ends it.
+            if (!(step > absolute + (relative * Math.Abs(x))))
             {
                 return x;
             }

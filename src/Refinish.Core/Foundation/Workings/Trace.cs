@@ -47,12 +47,12 @@ internal sealed class Trace
     /// <summary>The derivation made so far.</summary>
     public Workings Workings(string title) => new(title, steps, parts);
 
-    /// <summary>Notes a step, unless the same has been noted before.</summary>
+    /// <summary>Notes a step, unless the same has been noted before, up to the last digits.</summary>
     public void Note(string name, string symbol, Expression formula, double value, Measure measure, Source source)
     {
         foreach (WorkingStep step in steps)
         {
-            if (step.Symbol == symbol && step.Name == name && step.Value.Equals(value))
+            if (step.Symbol == symbol && step.Name == name && Math.Abs(step.Value - value) <= 1e-12 * Math.Abs(value))
             {
                 return;
             }
